@@ -1,0 +1,21 @@
+/* heater.h -- burner or element: input, efficiency, dial and a first-order lag. */
+#ifndef BOIL_HEATER_H
+#define BOIL_HEATER_H
+
+typedef enum { BOIL_HEAT_GAS, BOIL_HEAT_ELECTRIC, BOIL_HEAT_STEAM } boil_heat_source;
+
+typedef struct {
+    boil_heat_source source;
+    double input_W;     /* fuel or electric input at full dial; 0 to 1e8 */
+    double efficiency;  /* share of the input that reaches the tank; 0.05 to 1 */
+    double lag_s;       /* first-order time constant of the output; 0 to 3600 */
+    double dial;        /* 0 to 1 at the start */
+} boil_heater;
+
+/* Gas 65 % and 120 s; electric 100 % and 60 s: usual figures, no source. No input: callers must give it. */
+boil_heater boil_heater_default(boil_heat_source source);
+const char *boil_heater_problem(const boil_heater *h);
+
+double boil_heater_steady_output(const boil_heater *h, double dial); /* W to the tank */
+
+#endif

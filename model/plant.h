@@ -1,0 +1,55 @@
+/* plant.h -- everything that stands there before the first act: tank, bath, heater, losses, room, limits. */
+#ifndef BOIL_PLANT_H
+#define BOIL_PLANT_H
+
+#include "heater.h"
+#include "layer.h"
+#include "pool.h"
+#include "room.h"
+#include "solution.h"
+#include "surface.h"
+#include "tank.h"
+
+/* How the scenario states the strength of the bath. */
+typedef enum { BOIL_BY_SALT_FRACTION, BOIL_BY_STRENGTH, BOIL_BY_BOILING_POINT } boil_charge_basis;
+
+typedef struct {
+    double blend[BOIL_SALTS];   /* dry salts by mass: NaOH, NaNO3, NaNO2; sum 1 */
+    boil_charge_basis basis;
+    double value;               /* kg/kg solution; kg salts per m3 of bath at its boiling point; or K */
+    double temperature_K;       /* at the start; 0: at its boiling point */
+} boil_charge;
+
+typedef struct {
+    double recovery_s;          /* longest a load may stop the boil; 1 to 86400 */
+    double freeboard_m;         /* least distance from the swelled surface to the rim; 0 to 2 */
+    double boiling_point_low_K, boiling_point_high_K; /* the band the bath should hold while it boils */
+    double load_per_volume_kg_m3; /* heaviest usual load per volume of bath: 1 lb per 2 gal; common practice, no source */
+} boil_limits;
+
+typedef struct {
+    boil_tank tank;
+    boil_charge charge;
+    boil_heater heater;
+    boil_losses losses;
+    boil_room room;
+    boil_limits limits;
+    double elevation_factor;    /* 0.85 to 1.10; see solution.h */
+    boil_transport transport;
+    boil_pool pool;
+    boil_layer_law layer;
+} boil_plant;
+
+boil_plant boil_plant_default(void);
+
+/* NULL, or the first thing that is wrong with the plant as a whole, naming the range. */
+const char *boil_plant_problem(const boil_plant *p);
+
+/* What the charge comes to: composition, boiling point, mass. BOIL_RANGE or BOIL_NO_ROOT when there is no such bath. */
+typedef struct {
+    boil_mixture mixture;       /* kg of water and each salt in the tank */
+    double salt_fraction, boiling_point_K, temperature_K, density_kg_m3 /* at its temperature */, volume_m3;
+} boil_charge_state;
+int boil_plant_charge(const boil_plant *p, boil_charge_state *out);
+
+#endif

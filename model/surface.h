@@ -1,0 +1,58 @@
+/* surface.h -- heat and vapour leaving through walls and the free surface.
+
+   One air film serves evaporation, steam and convection. A mass flow e evaporates from area A while steam w
+   leaves the pool through the same area:
+
+       e/A + w/A = g ln[(p - pa)/(p - pw(Ts))],   e >= 0 while the right side is positive        (1)
+       g = f_e (a + b v) p / L(Ts),  a = 0.089 kW/m2/kPa, b = 0.0782 kW/m2/kPa per m/s           (2)
+
+   [Carrier's open-tank formula, as in ASHRAE Applications, with the high-flux (Stefan) correction of film theory].
+   L is pure water's latent heat: the published formula gives heat, and was made from a mass flow with it.
+   The surface is cooler than the bath:  h_liq (T - Ts) = (e/A)(hv(Ts) - hw(Ts)) + radiation + convection.  (3)
+   Convection follows from the same film by the Chilton-Colburn analogy:
+       h_c = g (M_air/M_water) cp_air Le^(2/3).                                                    (4)
+   A cold strong bath may take moisture from the air: then e < 0 and w does not matter. */
+#ifndef BOIL_SURFACE_H
+#define BOIL_SURFACE_H
+
+#include "room.h"
+#include "tank.h"
+
+typedef struct {
+    double evaporation_factor;      /* 0 to 3; 1: published */
+    double convection_factor;       /* 0 to 3 */
+    double radiation_factor;        /* 0 to 3 */
+    double wall_coefficient_W_m2K;  /* 0 to 50; negative: from insulation and air, below */
+    double emissivity;              /* 0.95, 0.90 to 0.96 */
+    double liquid_coefficient_W_m2K; /* bath side of the surface: 1500, 1000 to 2000, judgement */
+    double insulation_conductivity_W_mK; /* as built; fitted to published tank tables, range 0.04 to 0.08 */
+} boil_losses;
+
+boil_losses boil_losses_default(void);
+const char *boil_losses_problem(const boil_losses *l);
+
+/* Vapour pressure of the liquid at its surface, Pa, and its slope, Pa/K. */
+typedef struct {
+    double (*pressure)(const void *liquid, double temperature_K, double *slope_Pa_K);
+    const void *liquid;
+} boil_vapour_pressure;
+
+typedef struct {
+    double evaporation_kg_s;        /* e over the whole area */
+    double evaporation_full_kg_s;   /* what would evaporate if no steam left the pool (same skin balance), >= e */
+    double radiation_W, convection_W;
+    double skin_K;                  /* Ts */
+} boil_surface_flow;
+
+/* Solve (1)-(3) for the skin temperature by safeguarded Newton, started from skin_guess_K (any finite value works; a
+   good one is quick). area 0 gives zero flow. Writes *out; returns BOIL_OK or BOIL_NO_ROOT. */
+int boil_surface_exchange(const boil_losses *l, const boil_room *room, const boil_vapour_pressure *vapour,
+                          double area_m2, double liquid_K, double steam_leaving_kg_s, double skin_guess_K,
+                          boil_surface_flow *out);
+
+/* Heat through the walls, W: cooled area times U (T - T_room). U is the scenario's, or 1/(1/h_o + insulation/k) with
+   h_o natural convection and radiation at the outside. No steel wall: no loss unless a coefficient is given. */
+double boil_wall_coefficient(const boil_losses *l, const boil_tank *t, const boil_room *room, double liquid_K); /* U, W/m2K */
+double boil_wall_loss(const boil_losses *l, const boil_tank *t, const boil_room *room, double liquid_K);        /* W */
+
+#endif
