@@ -17,6 +17,7 @@ typedef struct {
 typedef struct {
     double time_s;         /* from the start */
     boil_act_kind kind;
+    size_t order;          /* in which it was added: set by boil_schedule_add, breaks ties in time */
     int name;              /* load and lift: a number that stands for the load's name; 0 = unnamed; lift 0 = everything */
     union {
         boil_load load;
