@@ -294,7 +294,9 @@ static void look_at_steam(const boil_bath *b, const boil_heat *heat, const boil_
     double Q = v->heater_W - v->wall_W - v->surface.radiation_W - v->surface.convection_W - v->loads_W - v->layer_W;
     double spare = Q + v->layer_mixing_kg_s * (water_J_kg - k_water) -
                    v->surface.evaporation_kg_s * (vapour_J_kg - k_water);
-    v->steam_if_boiling_kg_s = spare / (boil_bath_steam_enthalpy(b, v->temperature_K) - k_water);
+    double latent = boil_bath_steam_enthalpy(b, v->temperature_K) - k_water;
+    v->steam_if_boiling_kg_s = spare / latent;
+    v->calm_steam_kg_s = fmax(0, Q + v->loads_W + v->layer_W) / latent;
     v->steam_kg_s = b->boiling ? v->steam_if_boiling_kg_s : 0;
     v->water_cooling_W = v->layer_mixing_kg_s * (k_water - water_J_kg);
     v->air_W = v->surface.radiation_W + v->surface.convection_W + v->layer_surface.radiation_W +

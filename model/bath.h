@@ -43,6 +43,7 @@ typedef struct {
     boil_body body;
     double coefficient_W_m2K;   /* 0: from the bath's stirring */
     double displaced_m3;        /* fully immersed */
+    double entry_K;             /* its temperature on entry */
     double in_start_s, in_end_s;   /* lowering; share immersed rises linearly */
     double out_start_s, out_end_s; /* lifting; infinity until known */
     size_t at;                  /* its unknowns begin at y[BATH_FIXED + at] */
@@ -85,6 +86,7 @@ typedef struct {
     boil_range range;
     double steam_kg_s;           /* (1); in QUIET zero */
     double steam_if_boiling_kg_s; /* (1) whatever the mode, at T: its sign decides */
+    double calm_steam_kg_s;      /* what heater and losses alone would boil off, without loads, water or evaporation */
     double leaving_kg_s, steam_velocity_m_s, drift_velocity_m_s, vapour_kg_m3;
     double void_upper, void_lower;
     boil_surface_flow surface, layer_surface;

@@ -70,7 +70,10 @@ typedef struct {
     double start_s, end_s;              /* end NaN: never */
     double lowest_temperature_K;
     boil_quiet_cause cause;
+    double layer_max_m;                 /* thickest water layer while quiet */
     double layer_at_return_kg;          /* water floating when the boil came back; 0 if never */
+    double steam_peak_after_kg_s;       /* within ten minutes of its end, or until the next spell; 0 if never back */
+    double level_max_after_m;           /* likewise; 0 if never back */
 } boil_quiet_result;
 
 typedef enum { BOIL_RUN_DONE, BOIL_RUN_OUT_OF_RANGE, BOIL_RUN_FAILED, BOIL_RUN_INTERRUPTED } boil_run_end;

@@ -3,6 +3,7 @@
 #include <stdlib.h>
 
 #include "boil.h"
+#include "grow.h"
 
 void boil_schedule_init(boil_schedule *s, double duration_s)
 {
@@ -19,14 +20,10 @@ void boil_schedule_free(boil_schedule *s)
 
 int boil_schedule_add(boil_schedule *s, const boil_act *a)
 {
-    if (s->count == s->room) {
-        size_t room = s->room ? 2 * s->room : 16;
-        boil_act *acts = realloc(s->acts, room * sizeof *acts);
-        if (!acts)
-            return BOIL_NO_MEMORY;
-        s->acts = acts;
-        s->room = room;
-    }
+    boil_act *acts = boil_grow(s->acts, &s->room, s->count, sizeof *acts);
+    if (!acts)
+        return BOIL_NO_MEMORY;
+    s->acts = acts;
     s->acts[s->count] = *a;
     s->acts[s->count].order = s->count;
     s->count++;

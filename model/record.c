@@ -1,0 +1,389 @@
+#include "record.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "boil.h"
+#include "grow.h"
+#include "water.h"
+
+static const double NEVER = (double)NAN;
+
+/* An addition counts to ten minutes after its end, and so does a quiet spell. */
+#define TAIL_S 600
+
+static void highest(boil_extreme *e, double value, double t)
+{
+    if (!(value <= e->value))
+        *e = (boil_extreme){value, t};
+}
+
+static void lowest(boil_extreme *e, double value, double t)
+{
+    if (!(value >= e->value))
+        *e = (boil_extreme){value, t};
+}
+
+/* Boiling point at the floor less at the surface: the hydrostatic head raises the pressure there. */
+static double hydrostatic_superheat(const boil_bath *b, const boil_bath_view *v)
+{
+    double head = v->density_kg_m3 * BOIL_GRAVITY * v->solution_m3 / b->area_m2, T;
+    boil_conditions floor = boil_conditions_at(b->air.pressure_Pa + head, b->air.elevation_factor);
+    boil_solution_guess guess = b->boil_guess;
+    if (boil_solution_boiling_point(&floor, &v->mixture, &guess, &T, NULL) != BOIL_OK)
+        return NEVER;
+    return T - v->boiling_point_K;
+}
+
+int boil_record_begin(boil_record *r, boil_history *history, const boil_plant *p, double row_interval_s,
+                      boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    (void)y;
+    *history = (boil_history){.end = BOIL_RUN_DONE};
+    *r = (boil_record){.history = history,
+                       .plant = p,
+                       .row_interval_s = row_interval_s,
+                       .boil_began_s = b->boiling ? 0 : NEVER,
+                       .quiet_start = !b->boiling};
+    boil_summary *s = &history->summary;
+    boil_extreme none = {NEVER, NEVER};
+    s->level_max_m = s->freeboard_min_m = s->still_level_min_m = s->steam_peak_kg_s = s->layer_max_kg = none;
+    s->temperature_max_K = s->temperature_min_K = s->surge_peak_kg_s = none;
+    s->time_to_boil_s = s->overflow_s = s->still_overflow_s = s->layer_boil_s = NEVER;
+    s->temperature_start_K = v->temperature_K;
+    s->boiling_point_start_K = v->boiling_point_K;
+    s->salt_fraction_start = boil_mixture_salt_fraction(&v->mixture);
+    s->strength_start_kg_m3 = boil_solution_strength(&b->air, &v->mixture);
+    s->bath_mass_start_kg = v->mass_kg;
+    s->still_level_start_m = v->still_level_m;
+    s->steam_steady_kg_s = b->boiling ? v->steam_kg_s : NEVER;
+    s->hydrostatic_superheat_K = hydrostatic_superheat(b, v);
+    return b->boiling ? BOIL_OK : boil_record_mode(r, 0, b, y, v);
+}
+
+void boil_record_free(boil_record *r)
+{
+    free(r->unknowns);
+    r->unknowns = NULL;
+    r->unknowns_room = 0;
+}
+
+int boil_record_load(boil_record *r, double t, const boil_load *load, const boil_bath *b, const boil_bath_view *v,
+                     size_t *number)
+{
+    boil_history *h = r->history;
+    boil_load_result *list = boil_grow(h->loads, &r->loads_room, h->loads_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    h->loads = list;
+    *number = h->loads_count++;
+    list[*number] = (boil_load_result){.time_s = t,
+                                       .mass_kg = load->mass_kg,
+                                       .was_quiet = !b->boiling,
+                                       .boil_lost_s = b->boiling ? NEVER : t,
+                                       .lowest_temperature_K = v->temperature_K,
+                                       .recovery_s = b->boiling ? 0 : NEVER,
+                                       .hot_s = NEVER,
+                                       .lifted_s = NEVER};
+    return BOIL_OK;
+}
+
+void boil_record_lift(boil_record *r, double t, size_t number)
+{
+    r->history->loads[number].lifted_s = t;
+}
+
+int boil_record_water(boil_record *r, double t, const boil_water_act *w, const boil_bath *b, const boil_bath_view *v)
+{
+    boil_history *h = r->history;
+    boil_addition_result *list = boil_grow(h->additions, &r->additions_room, h->additions_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    h->additions = list;
+    list[h->additions_count++] = (boil_addition_result){.time_s = t,
+                                                        .over_s = w->over_s,
+                                                        .mass_kg = w->mass_kg,
+                                                        .was_quiet = !b->boiling,
+                                                        .steam_before_kg_s = v->steam_kg_s,
+                                                        .boil_lost_s = b->boiling ? NEVER : t,
+                                                        .recovery_s = b->boiling ? 0 : NEVER,
+                                                        .freeboard_min_m = INFINITY,
+                                                        .level_rise_m = v->level_m};
+    return BOIL_OK;
+}
+
+static boil_quiet_cause cause_of(const boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
+{
+    if (t <= 0)
+        return BOIL_QUIET_START;
+    double calm = boil_heater_steady_output(&r->plant->heater, r->plant->heater.dial);
+    double dimmed = calm - b->heater_set_W;
+    if (v->loads_W > fmax(v->water_cooling_W, dimmed))
+        return BOIL_QUIET_LOAD;
+    if (v->water_cooling_W > fmax(0, dimmed))
+        return BOIL_QUIET_WATER;
+    return dimmed > 0 ? BOIL_QUIET_HEAT : BOIL_QUIET_LOSSES;
+}
+
+static int begin_quiet(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
+{
+    boil_history *h = r->history;
+    boil_quiet_result *list = boil_grow(h->quiet, &r->quiet_room, h->quiet_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    h->quiet = list;
+    list[h->quiet_count++] = (boil_quiet_result){.start_s = t,
+                                                 .end_s = NEVER,
+                                                 .lowest_temperature_K = v->temperature_K,
+                                                 .cause = cause_of(r, t, b, v)};
+    r->boil_began_s = NEVER;
+    for (size_t i = 0; i < h->loads_count; i++)
+        if (isnan(h->loads[i].lifted_s) && isnan(h->loads[i].boil_lost_s)) {
+            h->loads[i].boil_lost_s = t;
+            h->loads[i].recovery_s = NEVER;
+        }
+    for (size_t i = 0; i < h->additions_count; i++) {
+        boil_addition_result *a = &h->additions[i];
+        if (t <= a->time_s + a->over_s + TAIL_S && isnan(a->boil_lost_s)) {
+            a->boil_lost_s = t;
+            a->recovery_s = NEVER;
+        }
+    }
+    return BOIL_OK;
+}
+
+static void end_quiet(boil_record *r, double t, boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    boil_history *h = r->history;
+    r->boil_began_s = t;
+    if (r->quiet_start && isnan(h->summary.time_to_boil_s))
+        h->summary.time_to_boil_s = t;
+    if (h->quiet_count) {
+        h->quiet[h->quiet_count - 1].end_s = t;
+        h->quiet[h->quiet_count - 1].layer_at_return_kg = v->layer_kg;
+    }
+    if (v->layer_kg > 0) {
+        double flash = boil_bath_flash(b, y, y[LAYER_MASS], y[LAYER_HEAT]);
+        if (flash > h->summary.flash_bound_kg)
+            h->summary.flash_bound_kg = flash;
+    }
+    for (size_t i = 0; i < h->loads_count; i++)
+        if (isnan(h->loads[i].recovery_s) && !isnan(h->loads[i].boil_lost_s))
+            h->loads[i].recovery_s = t - h->loads[i].boil_lost_s;
+    for (size_t i = 0; i < h->additions_count; i++)
+        if (isnan(h->additions[i].recovery_s) && !isnan(h->additions[i].boil_lost_s))
+            h->additions[i].recovery_s = t - h->additions[i].boil_lost_s;
+}
+
+int boil_record_mode(boil_record *r, double t, boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    r->history->mode_changes += t > 0;
+    if (!b->boiling)
+        return begin_quiet(r, t, b, v);
+    end_quiet(r, t, b, y, v);
+    return BOIL_OK;
+}
+
+static void watch_loads(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    boil_history *h = r->history;
+    for (size_t i = 0; i < b->bodies_count; i++) {
+        const boil_bath_body *o = &b->bodies[i];
+        boil_load_result *l = &h->loads[o->load];
+        bool basket = i > 0 && b->bodies[i - 1].load == o->load;
+        if (basket)
+            continue;
+        if (isnan(l->lifted_s) || isnan(l->recovery_s))
+            l->lowest_temperature_K = fmin(l->lowest_temperature_K, v->temperature_K);
+        double start = o->entry_K, mean = y[BATH_FIXED + o->at];
+        if (isnan(l->hot_s) && isnan(l->lifted_s) && mean - start >= 0.95 * (v->temperature_K - start))
+            l->hot_s = t - l->time_s;
+    }
+}
+
+static void watch_additions(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
+{
+    boil_history *h = r->history;
+    for (size_t i = 0; i < h->additions_count; i++) {
+        boil_addition_result *a = &h->additions[i];
+        if (t < a->time_s || t > a->time_s + a->over_s + TAIL_S)
+            continue;
+        a->steam_peak_kg_s = fmax(a->steam_peak_kg_s, v->steam_kg_s);
+        a->layer_peak_kg = fmax(a->layer_peak_kg, v->layer_kg);
+        a->freeboard_min_m = fmin(a->freeboard_min_m, r->plant->tank.depth_m - v->level_m);
+        if (t > a->time_s && t <= a->time_s + a->over_s && !b->boiling) {
+            a->was_quiet = true;
+            a->quiet_poured_kg += a->mass_kg / a->over_s * (t - fmax(r->last_s, a->time_s));
+        }
+    }
+}
+
+static void watch_quiet(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
+{
+    boil_history *h = r->history;
+    if (h->quiet_count == 0)
+        return;
+    boil_quiet_result *q = &h->quiet[h->quiet_count - 1];
+    if (!b->boiling) {
+        q->lowest_temperature_K = fmin(q->lowest_temperature_K, v->temperature_K);
+        q->layer_max_m = fmax(q->layer_max_m, v->layer_m);
+    } else if (t <= q->end_s + TAIL_S) {
+        q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, v->steam_kg_s);
+        q->level_max_after_m = fmax(q->level_max_after_m, v->level_m);
+    }
+}
+
+static void watch_extremes(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
+{
+    boil_summary *s = &r->history->summary;
+    double depth = r->plant->tank.depth_m;
+    if (!(v->level_m <= s->level_max_m.value))
+        s->swell_spread_m = v->level_m - v->level_lower_m;
+    highest(&s->level_max_m, v->level_m, t);
+    lowest(&s->freeboard_min_m, depth - v->level_m, t);
+    lowest(&s->still_level_min_m, v->still_level_m, t);
+    highest(&s->steam_peak_kg_s, v->steam_kg_s, t);
+    highest(&s->layer_max_kg, v->layer_kg, t);
+    highest(&s->surge_peak_kg_s, v->steam_kg_s - v->calm_steam_kg_s, t);
+    if (b->boiling) {
+        highest(&s->temperature_max_K, v->temperature_K, t);
+        lowest(&s->temperature_min_K, v->temperature_K, t);
+    }
+    if (isnan(s->overflow_s) && v->level_m >= depth)
+        s->overflow_s = t;
+    if (isnan(s->still_overflow_s) && v->still_level_m >= depth)
+        s->still_overflow_s = t;
+    if (isnan(s->layer_boil_s) && b->layer == BOIL_LAYER_BOILS && !b->boiling)
+        s->layer_boil_s = t;
+    if (isnan(s->steam_steady_kg_s) && b->boiling && t >= r->boil_began_s + 60)
+        s->steam_steady_kg_s = v->steam_kg_s;
+}
+
+void boil_record_moment(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    watch_loads(r, t, b, y, v);
+    watch_additions(r, t, b, v);
+    watch_quiet(r, t, b, v);
+    watch_extremes(r, t, b, v);
+    if (b->boiling)
+        r->boiling_s += t - r->last_s;
+    r->last_s = t;
+}
+
+static double coldest_load(const boil_bath *b, const double y[])
+{
+    double coldest = NEVER;
+    for (size_t i = 0; i < b->bodies_count; i++)
+        if (!(y[BATH_FIXED + b->bodies[i].at] >= coldest))
+            coldest = y[BATH_FIXED + b->bodies[i].at];
+    return coldest;
+}
+
+static boil_row row_of(const boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    double evaporated = v->surface.evaporation_kg_s + v->layer_surface.evaporation_kg_s;
+    return (boil_row){.time_s = t,
+                      .boiling = b->boiling,
+                      .temperature_K = v->temperature_K,
+                      .boiling_point_K = v->boiling_point_K,
+                      .salt_fraction = boil_mixture_salt_fraction(&v->mixture),
+                      .water_kg = y[BATH_WATER],
+                      .naoh_kg = y[BATH_NAOH],
+                      .nano3_kg = y[BATH_NANO3],
+                      .nano2_kg = y[BATH_NANO2],
+                      .steam_kg_s = v->steam_kg_s,
+                      .vented_kg_s = v->steam_kg_s + evaporated + v->layer_boiled_kg_s,
+                      .evaporated_kg_s = evaporated,
+                      .heater_W = v->heater_W,
+                      .wall_W = v->wall_W,
+                      .surface_W = v->air_W,
+                      .loads_W = v->loads_W,
+                      .layer_kg = v->layer_kg,
+                      .layer_m = v->layer_m,
+                      .layer_K = v->layer_kg > 0 ? v->layer_K : NEVER,
+                      .layer_boiling = b->layer == BOIL_LAYER_BOILS,
+                      .still_level_m = v->still_level_m,
+                      .level_m = v->level_m,
+                      .level_lower_m = v->level_lower_m,
+                      .freeboard_m = r->plant->tank.depth_m - v->level_m,
+                      .void_fraction = v->void_upper,
+                      .coldest_load_K = coldest_load(b, y)};
+}
+
+static int add_row(boil_record *r, boil_bath *b, double t, const double y[])
+{
+    boil_history *h = r->history;
+    boil_bath_view v;
+    boil_row *rows = boil_grow(h->rows, &r->rows_room, h->rows_count, sizeof *rows);
+    if (!rows)
+        return BOIL_NO_MEMORY;
+    h->rows = rows;
+    if (boil_bath_look(b, t, y, &v, NULL) == BOIL_OK)
+        rows[h->rows_count++] = row_of(r, t, b, y, &v);
+    return BOIL_OK;
+}
+
+/* Cubic through values and slopes at both ends of a step. */
+static void between(size_t n, double s, double step, const double y0[], const double d0[], const double y1[],
+                    const double d1[], double y[])
+{
+    double h00 = (1 + 2 * s) * (1 - s) * (1 - s), h01 = s * s * (3 - 2 * s);
+    double h10 = s * (1 - s) * (1 - s) * step, h11 = -s * s * (1 - s) * step;
+    for (size_t i = 0; i < n; i++)
+        y[i] = h00 * y0[i] + h10 * d0[i] + h01 * y1[i] + h11 * d1[i];
+}
+
+int boil_record_rows(boil_record *r, boil_bath *b, double t0, const double y0[], const double rates0[], double t1,
+                     const double y1[], const double rates1[])
+{
+    if (!(r->row_interval_s > 0))
+        return BOIL_OK;
+    size_t n = boil_bath_unknowns(b);
+    while (r->unknowns_room < n) {
+        double *moved = boil_grow(r->unknowns, &r->unknowns_room, r->unknowns_room, sizeof *moved);
+        if (!moved)
+            return BOIL_NO_MEMORY;
+        r->unknowns = moved;
+    }
+    for (; r->next_row_s <= t1; r->next_row_s = (double)r->history->rows_count * r->row_interval_s) {
+        double s = t1 > t0 ? fmax(0, (r->next_row_s - t0) / (t1 - t0)) : 1;
+        between(n, s, t1 - t0, y0, rates0, y1, rates1, r->unknowns);
+        size_t before = r->history->rows_count;
+        int outcome = add_row(r, b, r->next_row_s, r->unknowns);
+        if (outcome != BOIL_OK)
+            return outcome;
+        if (r->history->rows_count == before)
+            break; /* the state between is beyond the properties: the run is about to stop there */
+    }
+    return BOIL_OK;
+}
+
+static void close_additions(boil_history *h, double depth_m)
+{
+    for (size_t i = 0; i < h->additions_count; i++) {
+        boil_addition_result *a = &h->additions[i];
+        a->level_rise_m = isfinite(a->freeboard_min_m) ? depth_m - a->freeboard_min_m - a->level_rise_m : 0;
+    }
+}
+
+void boil_record_end(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    boil_history *h = r->history;
+    boil_summary *s = &h->summary;
+    close_additions(h, r->plant->tank.depth_m);
+    s->temperature_end_K = v->temperature_K;
+    s->boiling_point_end_K = v->boiling_point_K;
+    s->salt_fraction_end = boil_mixture_salt_fraction(&v->mixture);
+    s->strength_end_kg_m3 = boil_solution_strength(&b->air, &v->mixture);
+    s->bath_mass_end_kg = v->mass_kg;
+    s->still_level_end_m = v->still_level_m;
+    s->steam_total_kg = y[TOTAL_STEAM];
+    s->evaporated_total_kg = y[TOTAL_EVAPORATED];
+    s->layer_boiled_total_kg = y[TOTAL_LAYER_BOILED];
+    s->vented_total_kg = y[TOTAL_STEAM] + y[TOTAL_EVAPORATED] + y[TOTAL_LAYER_BOILED];
+    s->heater_total_J = y[HEAT_FROM_HEATER];
+    s->input_total_J = y[HEAT_FROM_HEATER] / r->plant->heater.efficiency;
+    s->boiling_share = t > 0 ? r->boiling_s / t : 0;
+    h->end_s = t;
+}
