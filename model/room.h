@@ -4,7 +4,7 @@
 
 typedef struct {
     double pressure_Pa;       /* station pressure, not reduced to sea level; 60 to 110 kPa */
-    double temperature_K;     /* 243 to 333 K (-30 to 60 degC) */
+    double temperature_K;     /* 243 to 333.15 K (-30 to 60 degC) */
     double relative_humidity; /* 0 to 1 */
     double draught_m_s;       /* air speed over the bath; 0 to 3 */
 } boil_room;
