@@ -91,6 +91,12 @@ static void look_at_guards(boil_march *m, const double g[])
     }
 }
 
+/* The height a guard must rise through: zero, or, for one that has rested at zero since the restart, clear of it. */
+static double threshold(const boil_march *m, size_t i)
+{
+    return m->armed[i] ? 0 : m->is.arm[i];
+}
+
 void boil_march_restart(boil_march *m, double t, const double y[])
 {
     gsl_odeiv2_step_reset(m->step);
@@ -122,14 +128,14 @@ static double guard_after(double length, void *context)
     rising *r = context;
     boil_march *m = r->m;
     if (length <= 0)
-        return m->guard_before[r->which];
+        return m->guard_before[r->which] - threshold(m, r->which);
     if (repeat_step(m, r->t, length) != GSL_SUCCESS) {
         r->failed = true;
         return NAN;
     }
     double g[BOIL_MARCH_GUARDS_MAX];
     m->is.guard(r->t + length, m->trial, g, m->is.context);
-    return g[r->which];
+    return g[r->which] - threshold(m, r->which);
 }
 
 /* Length of step, within (0, full], just past the rise; negative on failure. */
@@ -156,7 +162,7 @@ static boil_march_news take_event(boil_march *m, double *t, double y[], double s
 {
     double first = INFINITY;
     for (size_t i = 0; i < m->is.guards; i++) {
-        if (!(m->armed[i] && m->guard_before[i] < 0 && g[i] >= 0))
+        if (!(m->guard_before[i] < threshold(m, i) && g[i] >= threshold(m, i)))
             continue;
         double length = locate(m, start, full, i);
         if (length < 0)

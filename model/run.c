@@ -151,8 +151,8 @@ static int settle_mode(running *r)
 static int restart(running *r)
 {
     r->looked = false;
-    int outcome = settle_mode(r);
-    if (outcome != BOIL_OK || (outcome = new_march(r)) != BOIL_OK)
+    int outcome = new_march(r);
+    if (outcome != BOIL_OK)
         return outcome;
     if ((outcome = look(r, r->t, r->y)) != BOIL_OK)
         return outcome;
@@ -421,7 +421,8 @@ static int carry_through(running *r)
 {
     while (r->history->end == BOIL_RUN_DONE) {
         int outcome = do_what_is_due(r);
-        if (outcome != BOIL_OK || (outcome = restart(r)) != BOIL_OK)
+        r->looked = false;
+        if (outcome != BOIL_OK || (outcome = settle_mode(r)) != BOIL_OK || (outcome = restart(r)) != BOIL_OK)
             return outcome;
         if (!(r->t < r->schedule->duration_s))
             return BOIL_OK;
