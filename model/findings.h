@@ -37,9 +37,10 @@ typedef struct {
     size_t count, room;
 } boil_findings;
 
-/* Findings of the central run; those that only the fast run shows are in *fast (NULL allowed for history and list). */
-int boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_history *central, const boil_history *fast,
-                     boil_findings *of_central, boil_findings *of_fast);
+/* Findings of the central run: likely. In *of_fast those that only the fast run shows, or shows graver: possible. `fast` and
+   `of_fast` may be NULL. `o` are the options the central run had: a bath that ends quiet is run again, hotter. */
+int boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, const boil_history *central,
+                     const boil_history *fast, boil_findings *of_central, boil_findings *of_fast);
 void boil_findings_free(boil_findings *f);
 boil_severity boil_findings_gravest(const boil_findings *f); /* BOIL_NOTICE when empty */
 
