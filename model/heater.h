@@ -12,8 +12,8 @@ typedef struct {
     double dial;        /* 0 to 1 at the start */
 } boil_heater;
 
-/* Gas 65 % and 120 s; electric 100 % and 60 s; steam 100 % (the input is what the coil gives off) and 30 s: usual figures,
-   no source. Dial 1. No input: callers must give it. */
+/* Gas 65 % and 120 s; electric 100 % and 60 s; steam 100 % (the input is what the coil gives off) and 30 s: usual
+   figures, no source. Dial 1. No input: callers must give it. */
 boil_heater boil_heater_default(boil_heat_source source);
 const char *boil_heater_problem(const boil_heater *h);
 

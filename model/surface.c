@@ -7,7 +7,8 @@
 #include "boil.h"
 #include "water.h"
 
-/* Carrier's open-tank formula in SI: q = (a + b v)(pw - pa), W/m2 per Pa, and per m/s of air. [ASHRAE HVAC Applications] */
+/* Carrier's open-tank formula in SI: q = (a + b v)(pw - pa), W/m2 per Pa, and per m/s of air. [ASHRAE HVAC
+   Applications] */
 static const double STILL_AIR = 0.089, MOVING_AIR = 0.0782;
 
 /* h_c/g of equation (4), J/kgK: molar masses of dry air and water [IUPAC], heat capacity of air at 300 to 350 K and the
@@ -17,9 +18,9 @@ static const double AIR_G_MOL = 28.96, WATER_G_MOL = 18.015, AIR_J_KGK = 1007, L
 /* dL/dT of water between 0 and 150 degC, J/kgK, to 15 %. It only aims Newton's steps, and does not enter the answer. */
 static const double LATENT_SLOPE = -2600;
 
-/* The skin lies within this of bath and room, whichever is beyond: over the ranges of room and losses the strongest film
-   passes 0.97 W/m2 per Pa, so 6 kW/m2 from a skin of at most 308 K and 24 kW/m2 to a skin however dry, and 1000 W/m2K
-   times 25 K is more than either. */
+/* The skin lies within this of bath and room, whichever is beyond: over the ranges of room and losses the strongest
+   film passes 0.97 W/m2 per Pa, so 6 kW/m2 from a skin of at most 308 K and 24 kW/m2 to a skin however dry, and 1000
+   W/m2K times 25 K is more than either. */
 static const double SKIN_MARGIN_K = 25;
 
 boil_losses boil_losses_default(void)
@@ -30,7 +31,7 @@ boil_losses boil_losses_default(void)
                          .wall_coefficient_W_m2K = -1,
                          .emissivity = 0.95,
                          .liquid_coefficient_W_m2K = 1500,
-                         .insulation_conductivity_W_mK = 0.069};
+                         .insulation_conductivity_W_mK = 0.070};
 }
 
 const char *boil_losses_problem(const boil_losses *l)
@@ -65,7 +66,7 @@ typedef struct {
     double evaporation_kg_m2s, radiation_W_m2, convection_W_m2;
     double excess_W_m2; /* equation (3): left less right side; falls as the skin warms */
     double slope;       /* of the excess, W/m2K */
-    double allowed;     /* of the excess: 1e-10 of the heat flows, and what rounding of the temperature leaves */
+    double allowed;     /* of the excess: 1e-10 of the heat flows, and what rounding of T and p leaves */
 } balance;
 
 static bool balanced(const balance *b)
@@ -73,78 +74,131 @@ static bool balanced(const balance *b)
     return fabs(b->excess_W_m2) <= b->allowed;
 }
 
-/* False where the liquid's vapour pressure reaches the room's: there the film has no limit, and the skin must be cooler. */
-static bool balance_at(const surroundings *s, double skin_K, double vapour_Pa, double vapour_slope, balance *b)
+static double latent_heat(double temperature_K)
 {
-    if (!(vapour_Pa < s->pressure_Pa))
-        return false;
-    const boil_losses *l = s->losses;
-    double warmer = skin_K - s->room_K;
-    double latent = boil_water_vapour_enthalpy(skin_K) - boil_water_enthalpy(skin_K);
+    return boil_water_vapour_enthalpy(temperature_K) - boil_water_enthalpy(temperature_K);
+}
 
-    double film = l->evaporation_factor * s->film_W_m2; /* times ln[...] it is the capacity's heat: no latent heat in it */
+/* Equation (1). Returns the slope of the heat that evaporation takes, W/m2K: its part g L ln[...] has no latent heat
+   in it. */
+static double evaporate(const surroundings *s, double latent, double vapour_Pa, double vapour_slope, balance *b)
+{
+    double film = s->losses->evaporation_factor * s->film_W_m2;
     double capacity = film / latent * log((s->pressure_Pa - s->air_vapour_Pa) / (s->pressure_Pa - vapour_Pa));
-    double heat_slope = film * vapour_slope / (s->pressure_Pa - vapour_Pa);
+    double slope = film * vapour_slope / (s->pressure_Pa - vapour_Pa);
     if (capacity <= 0) {
         b->evaporation_kg_m2s = capacity;
-    } else if (capacity > s->steam_kg_m2s) {
-        b->evaporation_kg_m2s = capacity - s->steam_kg_m2s;
-        heat_slope -= s->steam_kg_m2s * LATENT_SLOPE;
-    } else {
-        b->evaporation_kg_m2s = 0;
-        heat_slope = 0;
+        return slope;
     }
-    double evaporation = b->evaporation_kg_m2s * latent;
+    b->evaporation_kg_m2s = fmax(0, capacity - s->steam_kg_m2s);
+    return b->evaporation_kg_m2s > 0 ? slope - s->steam_kg_m2s * LATENT_SLOPE : 0;
+}
 
-    double air = l->convection_factor * s->film_W_m2 / latent * AIR_G_MOL / WATER_G_MOL * AIR_J_KGK * cbrt(LEWIS * LEWIS);
+/* Radiation and equation (4). Returns the slope of both, W/m2K. */
+static double warm_the_room(const surroundings *s, double latent, double skin_K, balance *b)
+{
+    const boil_losses *l = s->losses;
+    double air =
+        l->convection_factor * s->film_W_m2 / latent * AIR_G_MOL / WATER_G_MOL * AIR_J_KGK * cbrt(LEWIS * LEWIS);
     double grey = l->radiation_factor * l->emissivity * BOIL_STEFAN_BOLTZMANN;
-    double skin3 = skin_K * skin_K * skin_K, room2 = s->room_K * s->room_K;
+    double skin3 = skin_K * skin_K * skin_K, room2 = s->room_K * s->room_K, warmer = skin_K - s->room_K;
     b->convection_W_m2 = air * warmer;
     b->radiation_W_m2 = grey * (skin3 * skin_K - room2 * room2);
+    return 4 * grey * skin3 + air * (1 - warmer * LATENT_SLOPE / latent);
+}
 
-    double supply = l->liquid_coefficient_W_m2K * (s->liquid_K - skin_K);
+/* False where the liquid's vapour pressure reaches the room's: there the film has no limit, and the skin must be
+   cooler. The last millionth counts as reached: rounding would drown p - pw. */
+static bool balance_at(const surroundings *s, double skin_K, double vapour_Pa, double vapour_slope, balance *b)
+{
+    if (!(vapour_Pa < (1 - 1e-6) * s->pressure_Pa))
+        return false;
+    double liquid_side = s->losses->liquid_coefficient_W_m2K, latent = latent_heat(skin_K);
+    double evaporation_slope = evaporate(s, latent, vapour_Pa, vapour_slope, b);
+    double room_slope = warm_the_room(s, latent, skin_K, b);
+    b->slope = -liquid_side - evaporation_slope - room_slope;
+    double supply = liquid_side * (s->liquid_K - skin_K), evaporation = b->evaporation_kg_m2s * latent;
     b->excess_W_m2 = supply - evaporation - b->radiation_W_m2 - b->convection_W_m2;
-    b->slope = -l->liquid_coefficient_W_m2K - heat_slope - 4 * grey * skin3 - air * (1 - warmer * LATENT_SLOPE / latent);
-    b->allowed = 1e-10 * (fabs(supply) + fabs(evaporation) + fabs(b->radiation_W_m2) + fabs(b->convection_W_m2)) +
-                 1e-15 * l->liquid_coefficient_W_m2K * s->liquid_K;
+    double rounding = liquid_side * s->liquid_K +
+                      s->losses->evaporation_factor * s->film_W_m2 * s->pressure_Pa / (s->pressure_Pa - vapour_Pa);
+    b->allowed = 1e-15 * rounding +
+                 1e-10 * (fabs(supply) + fabs(evaporation) + fabs(b->radiation_W_m2) + fabs(b->convection_W_m2));
     return true;
 }
 
-/* Newton between brackets that start where the comment at SKIN_MARGIN_K says. Writes the skin temperature and its balance. */
-static int find_skin(const surroundings *s, const boil_vapour_pressure *vapour, double guess_K, double *skin_K, balance *b)
+/* Whether the vapour pressure is straight over a step: ln p nearly is in T, so its curvature is (slope step)^2/(2 p),
+   and that must not matter to ln(p_room - p). Then the step's end needs no vapour pressure of its own. */
+static bool straight(const surroundings *s, double vapour_Pa, double vapour_slope, double step_K)
 {
-    const double near_enough_K = 1e-4; /* so close the vapour pressure is straight: to 1e-6 Pa */
+    double change = vapour_slope * step_K;
+    return change * change < 1e-10 * vapour_Pa * (s->pressure_Pa - vapour_Pa);
+}
+
+/* From the cool side Newton overshoots the film's steep end: go at most nine tenths of the way to the boiling point. */
+static double newton_step(const surroundings *s, double vapour_Pa, double vapour_slope, const balance *here)
+{
+    return fmin(-here->excess_W_m2 / here->slope, 0.9 * (s->pressure_Pa - vapour_Pa) / vapour_slope);
+}
+
+/* From beyond the boiling point back to where the vapour pressure is nine tenths of the room's: ln p is nearly
+   straight. */
+static double step_below_boiling(const surroundings *s, double vapour_Pa, double vapour_slope)
+{
+    return -vapour_Pa / vapour_slope * log(vapour_Pa / (0.9 * s->pressure_Pa));
+}
+
+/* Where the skin may be, and the balance at the cool end once that has been tried. */
+typedef struct {
+    double low_K, high_K;
+    bool low_tried;
+    balance at_low;
+} bracket;
+
+static void bracket_narrow(bracket *k, double skin_K, const balance *here) /* NULL: beyond the boiling point */
+{
+    if (here && here->excess_W_m2 >= 0) {
+        k->low_K = skin_K;
+        k->low_tried = true;
+        k->at_low = *here;
+    } else {
+        k->high_K = skin_K;
+    }
+}
+
+/* The balance is so steep that no double lies on it: the skin is at the boiling point, and all heat left over
+   evaporates. */
+static int settle_at_boiling_point(const bracket *k, double *skin_K, balance *b)
+{
+    if (!k->low_tried)
+        return BOIL_NO_ROOT;
+    *skin_K = k->low_K;
+    *b = k->at_low;
+    b->evaporation_kg_m2s += b->excess_W_m2 / latent_heat(k->low_K);
+    return BOIL_OK;
+}
+
+/* Newton in a bracket. Writes the skin temperature and its balance. */
+static int find_skin(const surroundings *s, const boil_vapour_pressure *vapour, double guess_K, double *skin_K,
+                     balance *b)
+{
     const double collapsed_K = 1e-9;
-    double low = fmin(s->liquid_K, s->room_K) - SKIN_MARGIN_K, high = fmax(s->liquid_K, s->room_K) + SKIN_MARGIN_K;
-    double skin = guess_K > low && guess_K < high ? guess_K : s->liquid_K;
-    bool low_seen = false;
-    for (int i = 0; i < 100; i++) {
-        double slope, step, pressure = vapour->pressure(vapour->liquid, skin, &slope);
+    const int most_trials = 100;
+    bracket k = {.low_K = fmin(s->liquid_K, s->room_K) - SKIN_MARGIN_K,
+                 .high_K = fmax(s->liquid_K, s->room_K) + SKIN_MARGIN_K};
+    double skin = guess_K > k.low_K && guess_K < k.high_K ? guess_K : s->liquid_K;
+    for (int i = 0; i < most_trials; i++) {
+        double slope, pressure = vapour->pressure(vapour->liquid, skin, &slope);
         balance here;
-        if (balance_at(s, skin, pressure, slope, &here)) {
-            step = -here.excess_W_m2 / here.slope;
-            *skin_K = skin + step;
-            if (fabs(step) < near_enough_K && balance_at(s, *skin_K, pressure + slope * step, slope, b) && balanced(b))
-                return BOIL_OK;
-            if (here.excess_W_m2 >= 0) {
-                low = skin;
-                low_seen = true;
-                *b = here;
-            } else {
-                high = skin;
-            }
-        } else {
-            /* ln p is nearly straight in T: back to where the vapour pressure is nine tenths of the room's. */
-            high = skin;
-            step = -pressure / slope * log(pressure / (0.9 * s->pressure_Pa));
-        }
-        /* Too steep for any double to lie on the curve: its warm side is the boiling point, its cool side the answer. */
-        if (high - low < collapsed_K) {
-            *skin_K = low;
-            return low_seen ? BOIL_OK : BOIL_NO_ROOT;
-        }
-        double next = skin + step;
-        skin = next > low && next < high ? next : (low + high) / 2;
+        bool limited = balance_at(s, skin, pressure, slope, &here);
+        double step = limited ? newton_step(s, pressure, slope, &here) : step_below_boiling(s, pressure, slope);
+        *skin_K = skin + step;
+        if (limited && straight(s, pressure, slope, step) &&
+            balance_at(s, *skin_K, pressure + slope * step, slope, b) && balanced(b))
+            return BOIL_OK;
+        bracket_narrow(&k, skin, limited ? &here : NULL);
+        if (k.high_K - k.low_K < collapsed_K)
+            return settle_at_boiling_point(&k, skin_K, b);
+        skin = *skin_K > k.low_K && *skin_K < k.high_K ? *skin_K : (k.low_K + k.high_K) / 2;
     }
     return BOIL_NO_ROOT;
 }
@@ -156,6 +210,8 @@ int boil_surface_exchange(const boil_losses *l, const boil_room *room, const boi
     *out = (boil_surface_flow){.skin_K = liquid_K};
     if (area_m2 == 0)
         return BOIL_OK;
+    if (!isfinite(area_m2) || !isfinite(steam_leaving_kg_s))
+        return BOIL_NO_ROOT;
     surroundings s = {.losses = l,
                       .pressure_Pa = room->pressure_Pa,
                       .air_vapour_Pa = boil_room_vapour_pressure(room),
@@ -173,8 +229,9 @@ int boil_surface_exchange(const boil_losses *l, const boil_room *room, const boi
     return BOIL_OK;
 }
 
-/* Heat from a wall's outside to the room, W/m2K, at a difference d in K: turbulent natural convection of air on a vertical
-   plane [McAdams; Holman table 7-2, corrected for pressure as there], and radiation of a painted or oxidised wall. */
+/* Heat from a wall's outside to the room, W/m2K, at a difference d in K: turbulent natural convection of air on a
+   vertical plane [McAdams; Holman table 7-2, corrected for pressure as there], and radiation of a painted or oxidised
+   wall. */
 static double outside_coefficient(const boil_room *room, double d, double *flow_slope)
 {
     const double turbulent = 1.31, emissivity = 0.95;
@@ -185,8 +242,8 @@ static double outside_coefficient(const boil_room *room, double d, double *flow_
     return convection + grey * (hot * hot + cold * cold) * (hot + cold);
 }
 
-/* The outside's difference d to the room solves h_o(d) d = (k/insulation)(D - d), D that of the liquid. Four Newton steps
-   from a usual h_o always, so that the coefficient is smooth in the temperature; they settle it to 1e-12. */
+/* The outside's difference d to the room solves h_o(d) d = (k/insulation)(D - d), D that of the liquid. Four Newton
+   steps from a usual h_o always, so that the coefficient is smooth in the temperature; they settle it to 1e-9. */
 static double insulated_coefficient(const boil_room *room, double conductance, double difference)
 {
     const double usual = 9;

@@ -26,14 +26,14 @@ typedef struct {
     double wall_coefficient_W_m2K;  /* 0 to 50; negative: from insulation and air, below */
     double emissivity;              /* 0.95, 0.90 to 0.96; the surroundings have the room's temperature */
     double liquid_coefficient_W_m2K; /* bath side of the surface: 1500, 1000 to 2000, judgement */
-    double insulation_conductivity_W_mK; /* as built: 0.069, fitted to published tank tables; 0.04 to 0.08 */
+    double insulation_conductivity_W_mK; /* as built: 0.070, fitted to published tank tables; 0.04 to 0.08 */
 } boil_losses;
 
 boil_losses boil_losses_default(void);
 const char *boil_losses_problem(const boil_losses *l);
 
-/* Vapour pressure of the liquid at its surface, Pa, and its slope, Pa/K: both positive. The solver may ask anywhere within
-   25 K beyond bath and room; from a fair guess it asks between that and the answer only. */
+/* Vapour pressure of the liquid at its surface, Pa, and its slope, Pa/K: both positive. The solver may ask anywhere
+   within 25 K beyond bath and room; from a fair guess it asks between that and the answer only. */
 typedef struct {
     double (*pressure)(const void *liquid, double temperature_K, double *slope_Pa_K);
     const void *liquid;
@@ -45,10 +45,10 @@ typedef struct {
     double skin_K;                  /* Ts */
 } boil_surface_flow;
 
-/* Solve (1)-(3) for the skin temperature by safeguarded Newton, started from skin_guess_K (any value works; a good one is
-   quick: two or three vapour pressures). Flows are continuous in bath temperature and steam; a bath at or above its boiling
-   point is no exception. area 0 gives zero flow and the bath's temperature. Writes *out; returns BOIL_OK or BOIL_NO_ROOT
-   (only for values out of range or not finite). */
+/* Solve (1)-(3) for the skin temperature by safeguarded Newton, started from skin_guess_K (any value works; a good
+   one is quick: two or three vapour pressures). Flows are continuous in bath temperature and steam; a bath at or
+   above its boiling point is no exception. area 0 gives zero flow and the bath's temperature. Writes *out; returns
+   BOIL_OK or BOIL_NO_ROOT (only for values out of range or not finite). */
 int boil_surface_exchange(const boil_losses *l, const boil_room *room, const boil_vapour_pressure *vapour,
                           double area_m2, double liquid_K, double steam_leaving_kg_s, double skin_guess_K,
                           boil_surface_flow *out);
@@ -56,7 +56,7 @@ int boil_surface_exchange(const boil_losses *l, const boil_room *room, const boi
 /* Heat through the walls, W: cooled area times U (T - T_room). U is the scenario's, or 1/(1/h_o + insulation/k) with
    h_o natural convection and radiation at the outside (whatever the draught). No steel wall: no loss unless a
    coefficient is given. */
-double boil_wall_coefficient(const boil_losses *l, const boil_tank *t, const boil_room *room, double liquid_K); /* U, W/m2K */
+double boil_wall_coefficient(const boil_losses *l, const boil_tank *t, const boil_room *room, double liquid_K); /* U */
 double boil_wall_loss(const boil_losses *l, const boil_tank *t, const boil_room *room, double liquid_K);        /* W */
 
 #endif
