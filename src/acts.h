@@ -1,0 +1,49 @@
+/* acts.h -- the run sheet: what is done, and when.
+
+   An act is read against the finished plant (water and parts are as warm as the room unless they say so); once all are read,
+   "every" is unrolled, the acts are put in order, and the comings and goings of named loads are checked. */
+#ifndef ACTS_H
+#define ACTS_H
+
+#include "scenario.h"
+
+/* All repetitions of all "every" together. */
+#define ACTS_MAX 100000.0
+/* No act is later, and no shift longer: 14 days. */
+#define ACTS_LATEST_S (14 * 86400.0)
+#define ACTS_NAMES_MAX 1000
+
+typedef struct {
+    cursor place;        /* of its doing */
+    bool reported;       /* one complaint about the order of events is enough for an "every" */
+    char words[sizeof(((scenario_said *)NULL)->words)];
+} act_line;
+
+typedef struct {
+    boil_act act;
+    size_t line;         /* index of its act_line */
+    double lifts_s;      /* a load: when its lifting begins; infinity: never */
+} planned_act;
+
+typedef struct {
+    const boil_plant *plant;
+    double end_s;        /* of the shift; infinity: 30 min after the last act */
+    act_line *lines;
+    size_t line_count, line_room;
+    planned_act *list;
+    size_t count, room;
+    char **names;
+    size_t name_count, name_room;
+    bool broken[ACTS_NAMES_MAX + 1]; /* by number of the name: a load so named has a mistake, so nothing is said about its lift */
+} acts;
+
+acts acts_begin(const boil_plant *plant, double end_s);
+void acts_free(acts *a);
+
+/* Reads one act: "when doing" on one cursor, or the time and the doing on two (the cells of a run sheet). */
+void acts_read(acts *a, cursor *when, cursor *doing);
+
+/* Orders and checks all, and hands them to the scenario with the duration. */
+void acts_finish(acts *a, scenario *out, messages *m);
+
+#endif

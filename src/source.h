@@ -1,0 +1,34 @@
+/* source.h -- a text file in memory, line by line: UTF-8 without control characters, so that every part of it may be shown. */
+#ifndef SOURCE_H
+#define SOURCE_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+struct messages;
+
+#define SOURCE_BYTES_MAX ((size_t)1 << 20)
+
+typedef struct {
+    const char *text;  /* not terminated */
+    size_t length;
+} source_line;
+
+typedef struct {
+    char *name;        /* as messages show it */
+    int order;         /* messages of lower order come first */
+    char *bytes;
+    source_line *lines;
+    size_t count, room;
+} source;
+
+/* Reads a file, or standard input for "-". A byte order mark is left out; lines end with LF or CRLF. False, with messages
+   that say where and why, when it cannot be read, is longer than 1 MiB, or holds control characters or invalid UTF-8. */
+bool source_read(source *s, const char *path, int order, struct messages *m);
+void source_free(source *s); /* an empty or zeroed one is fine */
+
+/* Bytes of the character that starts here; 0 when it is not well-formed UTF-8. */
+size_t source_character(const char *at, size_t left);
+bool source_is_control(const char *at, size_t length); /* a character of this length; tabs are none */
+
+#endif
