@@ -12,12 +12,14 @@ double boil_water_saturation_temperature(double pressure_Pa);      /* K; 611.213
 
 double boil_water_density(double temperature_K);       /* kg/m3, saturated liquid */
 double boil_water_enthalpy(double temperature_K);      /* J/kg, saturated liquid */
-double boil_water_heat_capacity(double temperature_K); /* J/kgK, exact derivative of boil_water_enthalpy */
+double boil_water_heat_capacity(double temperature_K); /* J/kgK, exact derivative of the above; as cp to 0.3 % */
 double boil_water_temperature(double enthalpy_J_kg);   /* K, inverse of boil_water_enthalpy to 1e-9 K */
 
 double boil_water_vapour_density(double temperature_K);  /* kg/m3, saturated vapour */
 double boil_water_vapour_enthalpy(double temperature_K); /* J/kg, saturated vapour */
 
+/* Steam from its saturation temperature up, and near 1 bar no further than 20 K below it: there h and rho still
+   continue smoothly (h within 3 kJ/kg of a straight line), 40 K below they are wild. */
 double boil_steam_enthalpy(double temperature_K, double pressure_Pa);      /* J/kg, IF97 region 2 */
 double boil_steam_density(double temperature_K, double pressure_Pa);       /* kg/m3, IF97 region 2 */
 double boil_steam_heat_capacity(double temperature_K, double pressure_Pa); /* J/kgK, IF97 region 2 */
