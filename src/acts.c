@@ -60,6 +60,7 @@ static bool read_moment(acts *a, cursor *c, const char *what, double *s)
 static bool read_every(acts *a, cursor *c, timing *t)
 {
     quantity q;
+    cursor_done(c);
     const char *start = c->at;
     if (!quantity_read(c, "every", UNIT_OF(DIM_TIME), &q) || !quantity_within(c, "every", &q, &every_time))
         return false;

@@ -199,9 +199,9 @@ static bool read_value(const key *k, cursor *c, scenario *out)
     return read_single(k, c, out);
 }
 
-bool setting_read(const key *k, setting_line *line, scenario *out)
+bool setting_read(const key *k, const setting_line *line, scenario *out)
 {
-    cursor *c = &line->value;
+    cursor value = line->value, *c = &value;
     scenario_setting *s = &out->settings[key_index(k)];
     s->state = SETTING_GIVEN;
     s->line = c->line;

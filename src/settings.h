@@ -12,6 +12,6 @@ typedef struct {
 } setting_line;
 
 /* Reads one setting into the scenario's field. False, with a message, when the value is wrong; the field is then unchanged. */
-bool setting_read(const key *k, setting_line *line, scenario *out);
+bool setting_read(const key *k, const setting_line *line, scenario *out);
 
 #endif

@@ -1,0 +1,658 @@
+/* Whole scenario files: what they come to in SI, every mistake at its place, and no crash on anything. */
+#include "close.h"
+
+#include <stdbool.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+#include "boil.h"
+#include "scenario.h"
+#include "water.h"
+
+#define INCH 0.0254
+#define GALLON (231 * INCH * INCH * INCH)
+#define POUND 0.45359237
+#define FAHRENHEIT(t) (((t) + 459.67) / 1.8)
+
+#define PLANT                                                     \
+    "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\n"      \
+    "level = 26 in\n"                                             \
+    "[bath]\nsalts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2\n"          \
+    "boiling point = 285 degF\n"                                  \
+    "[heat]\ninput = 500 kBtu/h\n"
+#define PLANT_LINES 10
+#define SCHEDULE PLANT "[schedule]\n" /* acts start on line 12 */
+
+static const char full[] = "\xEF\xBB\xBFtitle    = Two baskets an hour # in a 200-gallon trough\r\n"
+                           "start    = 6:00                   # wall clock\r\n"
+                           "DURATION = 4 h\n"
+                           "\n"
+                           "[Tank]\n"
+                           "shape      = box\n"
+                           "length     = 60 in\n"
+                           "width      = 30\u00a0in\n"
+                           "depth      = 36 in                # floor to rim\n"
+                           "level\t=\t26 in\n"
+                           "wall       = 1/4 in\n"
+                           "insulation = 2 in\n"
+                           "heated     = from  below\n"
+                           "# a comment\n"
+                           "[bath]\n"
+                           "salts         = 80 % NaOH, 15 % NaNO3, 5 % NaNO2\n"
+                           "boiling point = 285 \u00b0F\n"
+                           "temperature   = 280 degF\n"
+                           "elevation factor = 1\n"
+                           "[heat]\n"
+                           "source     = electric\n"
+                           "input      = 500 kBtu/h\n"
+                           "lag        = 45 s\n"
+                           "[losses]\n"
+                           "wall coefficient   = 1.2 W/m\u00b2K\n"
+                           "evaporation factor = 0.9\n"
+                           "[room]\n"
+                           "altitude    = 900 ft\n"
+                           "temperature = 75 degF\n"
+                           "humidity    = 40 %\n"
+                           "draught     = 0.5 m/s\n"
+                           "[limits]\n"
+                           "recovery      = 3 min\n"
+                           "freeboard     = 6 in\n"
+                           "boiling point = 280 degF to 295 degF\n"
+                           "load          = 1 lb per 2 gal\n"
+                           "[schedule]\n"
+                           "0:05  load    100 lb, plate 1/4 in, at 90 degF, for 20 min, basket 25 lb\n"
+                           "0:20  water   2 gal over 4 min\n"
+                           "0:20  heat    50 %\n"
+                           "90 min  water   2 gal at 30 gal/h, at 60 degF\n"
+                           "every 30 min from 0:06 to 1:36  load 100 lb iron, bar 3/4 in, for 20 min, as Rack  3\n"
+                           "3:00 load 3 kg, tube 1 1/4 in wall 2 mm, packed 6 in, lowered over 5 s, as B, area 2 ft2\n"
+                           "3:10 load 3 kg, ball 10 mm, rinse 50 mL/m2, coefficient 400 W/m2K\n"
+                           "3:20 lift b\n"
+                           "3:30 lift\n";
+
+static char folder[] = "/tmp/boilback-scenario-XXXXXX";
+static char path[64], sheet_path[64];
+
+static void write_file(const char *name, const char *text, size_t length)
+{
+    FILE *f = fopen(name, "wb");
+    assert_non_null(f);
+    assert_int_equal(fwrite(text, 1, length, f), length);
+    assert_int_equal(fclose(f), 0);
+}
+
+static int read_bytes(const char *text, size_t length, scenario *s, messages *m)
+{
+    write_file(path, text, length);
+    messages_init(m);
+    return scenario_read(path, s, m);
+}
+
+static int read_text(const char *text, scenario *s, messages *m)
+{
+    return read_bytes(text, strlen(text), s, m);
+}
+
+static void forget(scenario *s, messages *m)
+{
+    scenario_free(s);
+    messages_free(m);
+}
+
+static void read_good(const char *text, scenario *s, messages *m)
+{
+    if (read_text(text, s, m) != BOIL_OK)
+        fail_msg("refused: %zu:%zu: %s", m->list[0].line, m->list[0].column, m->list[0].text);
+}
+
+/* Exactly these messages, "line:column: text", in this order; a text may be the beginning only. */
+static void expect(const char *text, const char *const *wanted)
+{
+    scenario s;
+    messages m;
+    size_t i = 0;
+    char got[1000];
+    assert_int_equal(read_text(text, &s, &m), BOIL_BAD_INPUT);
+    for (; i < m.count && wanted[i] != NULL; i++) {
+        snprintf(got, sizeof got, "%zu:%zu: %s", m.list[i].line, m.list[i].column, m.list[i].text);
+        if (strncmp(got, wanted[i], strlen(wanted[i])) != 0)
+            fail_msg("got '%s', want '%s'", got, wanted[i]);
+    }
+    if (i < m.count)
+        fail_msg("too much: %zu:%zu: %s", m.list[i].line, m.list[i].column, m.list[i].text);
+    if (wanted[i] != NULL)
+        fail_msg("'%s' was not said", wanted[i]);
+    forget(&s, &m);
+}
+
+static void expect_one(const char *text, const char *wanted)
+{
+    const char *const list[] = {wanted, NULL};
+    expect(text, list);
+}
+
+#define EXPECT(text, ...) expect((text), (const char *const[]){__VA_ARGS__, NULL})
+
+static void the_plant_is_in_si(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(full, &s, &m);
+    const boil_plant *p = &s.plant;
+    assert_string_equal(s.title, "Two baskets an hour # in a 200-gallon trough");
+    assert_close(s.start_s, 6 * 3600, 0, 0);
+    assert_close(s.schedule.duration_s, 4 * 3600, 0, 0);
+    assert_int_equal(p->tank.shape, BOIL_TANK_BOX);
+    assert_close(p->tank.length_m, 60 * INCH, 1e-15, 0);
+    assert_close(p->tank.width_m, 30 * INCH, 1e-15, 0);
+    assert_close(p->tank.depth_m, 36 * INCH, 1e-15, 0);
+    assert_close(p->tank.level_m, 26 * INCH, 1e-15, 0);
+    assert_close(p->tank.wall_thickness_m, INCH / 4, 1e-15, 0);
+    assert_close(p->charge.blend[BOIL_NAOH], 0.80, 1e-15, 0);
+    assert_close(p->charge.blend[BOIL_NANO2], 0.05, 1e-15, 0);
+    assert_int_equal(p->charge.basis, BOIL_BY_BOILING_POINT);
+    assert_close(p->charge.value, FAHRENHEIT(285), 1e-15, 0);
+    assert_close(p->charge.temperature_K, FAHRENHEIT(280), 1e-15, 0);
+    assert_int_equal(p->heater.source, BOIL_HEAT_ELECTRIC);
+    assert_close(p->heater.input_W, 500e3 * 1055.05585262 / 3600, 1e-15, 0);
+    assert_close(p->heater.efficiency, boil_heater_default(BOIL_HEAT_ELECTRIC).efficiency, 0, 0);
+    assert_close(p->heater.lag_s, 45, 0, 0);
+    assert_close(p->losses.wall_coefficient_W_m2K, 1.2, 0, 0);
+    assert_close(p->losses.evaporation_factor, 0.9, 0, 0);
+    assert_close(p->room.pressure_Pa, boil_pressure_at_altitude(900 * 12 * INCH), 1e-15, 0);
+    assert_close(p->room.relative_humidity, 0.4, 1e-15, 0);
+    assert_close(p->limits.recovery_s, 180, 0, 0);
+    assert_close(p->limits.boiling_point_high_K, FAHRENHEIT(295), 1e-15, 0);
+    assert_close(p->limits.load_per_volume_kg_m3, POUND / (2 * GALLON), 1e-14, 0);
+    forget(&s, &m);
+}
+
+static const boil_act *act_said(const scenario *s, const char *words, size_t skip)
+{
+    for (size_t i = 0; i < s->schedule.count; i++)
+        if (strcmp(s->said[s->act_said[i]].words, words) == 0 && skip-- == 0)
+            return &s->schedule.acts[i];
+    fail_msg("nobody said '%s'", words);
+    return NULL;
+}
+
+static void loads_are_in_si(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(full, &s, &m);
+    const boil_load *l = &act_said(&s, "100 lb of 1/4 in plate", 0)->is.load;
+    assert_close(l->mass_kg, 100 * POUND, 1e-15, 0);
+    assert_close(l->size_m, INCH / 4, 1e-15, 0);
+    assert_close(l->temperature_K, FAHRENHEIT(90), 1e-15, 0);
+    assert_close(l->immersed_s, 1200, 0, 0);
+    assert_close(l->basket_kg, 25 * POUND, 1e-15, 0);
+    assert_close(l->rinse_kg_m2, BOIL_RINSE_FLAT_KG_M2, 0, 0);
+    l = &act_said(&s, "3 kg of 1 1/4 in tube (B)", 0)->is.load;
+    assert_int_equal(l->shape, BOIL_SHAPE_TUBE);
+    assert_close(l->size_m, 1.25 * INCH, 1e-15, 0);
+    assert_close(l->tube_wall_m, 0.002, 1e-15, 0);
+    assert_close(l->packed_depth_m, 6 * INCH, 1e-15, 0);
+    assert_close(l->rinse_kg_m2, BOIL_RINSE_PACKED_KG_M2, 0, 0);
+    assert_close(l->lowering_s, 5, 0, 0);
+    assert_close(l->area_m2, 2 * 144 * INCH * INCH, 1e-15, 0);
+    assert_close(l->temperature_K, FAHRENHEIT(75), 1e-15, 0);
+    assert_true(isinf(l->immersed_s));
+    l = &act_said(&s, "3 kg of 10 mm ball", 0)->is.load;
+    assert_close(l->rinse_kg_m2, 50e-6 * boil_water_density(FAHRENHEIT(75)), 1e-14, 0);
+    assert_close(l->coefficient_W_m2K, 400, 0, 0);
+    forget(&s, &m);
+}
+
+static void water_is_weighed_at_its_own_temperature(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(full, &s, &m);
+    const boil_water_act *w = &act_said(&s, "2 gal of water over 4 min", 0)->is.water;
+    assert_close(w->temperature_K, FAHRENHEIT(75), 1e-15, 0);
+    assert_close(w->mass_kg, 2 * GALLON * boil_water_density(FAHRENHEIT(75)), 1e-14, 0);
+    assert_close(w->over_s, 240, 0, 0);
+    w = &act_said(&s, "2 gal of water at 30 gal/h", 0)->is.water;
+    assert_close(w->mass_kg, 2 * GALLON * boil_water_density(FAHRENHEIT(60)), 1e-14, 0);
+    assert_close(w->over_s, 240, 1e-14, 0);
+    forget(&s, &m);
+    read_good(SCHEDULE "0:10 water 3 kg at 20 L/min, at 20 degC\n0:20 water 3 L at 6 kg/min, at 20 degC\n", &s, &m);
+    double density = boil_water_density(293.15);
+    assert_close(s.schedule.acts[0].is.water.over_s, 3 / (density * 20e-3 / 60), 1e-14, 0);
+    assert_close(s.schedule.acts[1].is.water.over_s, 3e-3 * density / (6.0 / 60), 1e-14, 0);
+    forget(&s, &m);
+}
+
+static void acts_are_in_order(void **state)
+{
+    (void)state;
+    static const double minutes[] = {5, 6, 20, 20, 36, 66, 90, 96, 180, 190, 200, 210};
+    scenario s;
+    messages m;
+    read_good(full, &s, &m);
+    assert_int_equal(s.schedule.count, sizeof minutes / sizeof minutes[0]);
+    for (size_t i = 0; i < s.schedule.count; i++)
+        assert_close(s.schedule.acts[i].time_s, 60 * minutes[i], 1e-15, 0);
+    assert_int_equal(s.schedule.acts[2].kind, BOIL_ACT_WATER); /* file order at equal times */
+    assert_int_equal(s.schedule.acts[3].kind, BOIL_ACT_HEAT);
+    assert_close(s.schedule.acts[3].is.dial, 0.5, 0, 0);
+    assert_int_equal(s.name_count, 2);
+    assert_int_equal(s.schedule.acts[10].name, act_said(&s, "3 kg of 1 1/4 in tube (B)", 0)->name);
+    assert_string_equal(s.names[s.schedule.acts[10].name - 1], "B");
+    assert_int_equal(s.schedule.acts[11].name, 0);
+    assert_int_equal(s.said[s.act_said[11]].line, 46);
+    forget(&s, &m);
+}
+
+static void every_stops_at_the_end_of_the_shift(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good("duration = 1 h\n" SCHEDULE "every 20 min heat on\nevery 0.1 h from 0:30 to 0:54 heat off\n", &s, &m);
+    assert_int_equal(s.schedule.count, 4 + 5);
+    assert_close(s.schedule.acts[0].time_s, 0, 0, 0);
+    assert_close(s.schedule.acts[8].time_s, 3600, 0, 0);
+    assert_close(s.schedule.acts[7].time_s, 54 * 60, 0, 0);
+    forget(&s, &m);
+}
+
+/* 30 min after the last thing that goes on. */
+static double default_duration(const char *text)
+{
+    scenario s;
+    messages m;
+    read_good(text, &s, &m);
+    double duration = s.schedule.duration_s;
+    assert_int_equal(s.settings[key_index(key_find("", "duration", 8))].state, SETTING_DEFAULT);
+    forget(&s, &m);
+    return duration;
+}
+
+static void duration_follows_the_last_act(void **state)
+{
+    (void)state;
+    assert_close(default_duration(PLANT), 1800, 0, 0);
+    assert_close(default_duration(SCHEDULE "1:00 heat off\n"), 3600 + 1800, 0, 0);
+    assert_close(default_duration(SCHEDULE "1:00 water 1 gal over 5 min\n"), 3900 + 1800, 0, 0);
+    assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, for 20 min, lowered over 7 s\n"), 4807 + 1800, 0, 0);
+    assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, lowered over 7 s\n"), 3607 + 1800, 0, 0);
+    assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, for 8 h\n2:00 lift\n"), 7210 + 1800, 0, 0);
+}
+
+static void settings_know_whether_they_were_given(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    double value[SETTING_VALUES];
+    read_good(full, &s, &m);
+    for (size_t i = 0; i < key_count(); i++) {
+        const scenario_setting *set = &s.settings[i];
+        size_t count = scenario_setting_value(&s, i, value);
+        assert_ptr_equal(set->key, key_at(i));
+        assert_int_equal(set->given != NULL, set->state == SETTING_GIVEN);
+        if (set->state == SETTING_ABSENT)
+            assert_int_equal(count, 0);
+        if (strcmp(set->key->words, "diameter") == 0 || strcmp(set->key->words, "station pressure") == 0)
+            assert_int_equal(set->state, SETTING_ABSENT);
+        if (strcmp(set->key->words, "dial") == 0) {
+            assert_int_equal(set->state, SETTING_DEFAULT);
+            assert_close(value[0], 1, 0, 0);
+        }
+        if (strcmp(set->key->words, "wall") == 0) {
+            assert_string_equal(set->given, "1/4 in");
+            assert_int_equal(set->line, 11);
+            assert_close(value[0], INCH / 4, 1e-15, 0);
+        }
+    }
+    forget(&s, &m);
+}
+
+static void other_ways_to_say_it(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good("[tank]\nshape = Upright Cylinder\ndiameter = 1 m\ndepth = 1 m\nlevel = 0.7 m\nwall = none\n"
+              "heated = inside\nheater top = 20 cm\nparts top = 50 cm\n"
+              "[bath]\nsalts = 100 % sodium hydroxide\nstrength = 6 lb per 1 gal\n[heat]\ninput = 50 kW\ndial = 40 %\n"
+              "[room]\nstation pressure = 28.9 inHg\n",
+              &s, &m);
+    assert_int_equal(s.plant.tank.shape, BOIL_TANK_UPRIGHT_CYLINDER);
+    assert_close(s.plant.tank.diameter_m, 1, 0, 0);
+    assert_close(s.plant.tank.wall_thickness_m, 0, 0, 0);
+    assert_int_equal(s.plant.tank.heated, BOIL_HEATED_INSIDE);
+    assert_close(s.plant.tank.heater_top_m, 0.2, 1e-15, 0);
+    assert_close(s.plant.tank.parts_top_m, 0.5, 1e-15, 0);
+    assert_int_equal(s.plant.charge.basis, BOIL_BY_STRENGTH);
+    assert_close(s.plant.charge.value, 6 * POUND / GALLON, 1e-14, 0);
+    assert_close(s.plant.heater.dial, 0.4, 1e-15, 0);
+    assert_close(s.plant.room.pressure_Pa, 28.9 * INCH * 13595.1 * 9.80665, 1e-14, 0);
+    assert_int_equal(strncmp(s.title, "text", 5), 0);
+    forget(&s, &m);
+}
+
+static void mistakes_in_settings_are_named(void **state)
+{
+    (void)state;
+    EXPECT("titel = x\nstart = 25:00\nduration = 4\nlevel = 3 in\n[tankk]\nfoo = 3\n" PLANT,
+           "1:1: unknown key 'titel' above the first section; did you mean 'title'?",
+           "2:9: 'start' must be between 0:00 and 23:59, got '25:00'", "3:13: 'duration' needs a unit, for example 20 min",
+           "4:1: 'level' does not belong above the first section, but in [tank]",
+           "5:2: unknown section [tankk]; did you mean 'tank'?");
+    EXPECT("[tank]\nshape = ball\nlenght = 60 in\nwidth = 30 in\ndepth = -3 in\nlevel = 26 in\nlevel = 3 m\nwall 3 mm\n"
+           "[bath]\nsalts = 80 % NaOH, 15 % NaNO3, 5.06 % NaNO2\nboling point = 285 degF\ntemperature = 285 F\n"
+           "[heat]\nefficiency = 0.6\nlag = 1:30\n[room]\nhumidity = 120 %\n[Limits]\nboiling point = 290 degF to 280 degF\n"
+           "[room]\ndraught =\n",
+           "2:9: 'shape' must be box or upright cylinder, got 'ball'", "3:1: unknown key 'lenght' in [tank]; did you mean 'length'?",
+           "5:9: 'depth' must be between 0.1 m and 5 m, got '-3 in' (3.937 in to 196.9 in)",
+           "7:1: 'level' is set a second time; the first is on line 6", "8:1: expected 'key = value', got 'wall 3 mm'",
+           "10:9: the shares of 'salts' must add up to 100 %, not to 100.1 %",
+           "11:1: unknown key 'boling point' in [bath]; did you mean 'boiling point'?", "12:19: 'F' lacks its degree: write degF",
+           "13:1: [heat] needs 'input'", "14:17: 'efficiency' is a percentage and needs its sign, for example 60 %",
+           "15:7: a clock such as 1:30 says only when; 'lag' needs", "17:12: 'humidity' must be between 0 % and 100 %, got '120 %'",
+           "19:17: 'boiling point' must run from a lower to a higher value",
+           "20:1: [room] stands here a second time; the first is on line 16", "21:10: 'draught' has no value");
+}
+
+static void what_belongs_together_is_checked(void **state)
+{
+    (void)state;
+    EXPECT("[tank]\nshape = upright cylinder\nlength = 1 m\n", "1:1: [tank] needs 'diameter'", "1:1: [tank] needs 'depth'",
+           "1:1: [tank] needs 'level'", "3:1: 'length' does not belong to this shape of tank; an upright cylinder has a 'diameter'",
+           "3:13: a section [bath] with 'salts' is missing", "3:13: a section [heat] with 'input' is missing",
+           "3:13: a section [bath] with one of 'boiling point', 'strength' and 'salt fraction' is missing");
+    expect_one(PLANT "[room]\naltitude = 900 ft\nstation pressure = 1 atm\n",
+               "13:1: 'station pressure' stands beside 'altitude' of line 12: give only one of them");
+    expect_one(PLANT "[schedule]\n[bath", "12:6: a section ends with ']'");
+}
+
+static void the_model_has_its_say(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    assert_int_equal(read_text("[heat]\ninput = 1 kW\n[tank]\nlength = 1 m\nwidth = 1 m\ndepth = 0.5 m\nlevel = 0.6 m\n"
+                               "[bath]\nsalts = 100 % NaOH\nsalt fraction = 50 %\n", &s, &m), BOIL_BAD_INPUT);
+    assert_int_equal(m.count, 1);
+    assert_int_equal(m.list[0].line, 3);
+    assert_string_equal(m.list[0].text, boil_tank_problem(&s.plant.tank));
+    forget(&s, &m);
+    expect_one("[tank]\nlength = 1 m\nwidth = 1 m\ndepth = 1 m\nlevel = 0.6 m\n[heat]\ninput = 1 kW\n"
+               "[bath]\nsalts = 100 % NaOH\nboiling point = 90 degC\n",
+               "10:17: there is no boiling bath of these salts with this 'boiling point'");
+}
+
+static void mistakes_in_acts_are_named(void **state)
+{
+    (void)state;
+    EXPECT("duration = 4 h\n" PLANT "[schedule]\n"
+           "0:05 load 100 lb aluminium, plate 1/4 in\n"
+           "0:05 load 100 lb galvanised steel, plat 1/4 in, fro 20 min, at 5 kg, at 20 degC\n"
+           "0:05 load 1,000 lb, tube 1 in wall 20 mm, for 1:30\n"
+           "4:01 heat 50 %\n"
+           "0:1 heat on\n"
+           "0:10 haet off\n"
+           "0:10 heat 50\n"
+           "0:10 water 2 gal\n"
+           "0:10 water 2 gal at 60 degF\n"
+           "0:10 water 2 gal over 4 min, at 300 degF\n"
+           "every 5 min to 5:00 lift\n"
+           "0:20 load 5 kg stainless, bar 1 in, drag-out 3 L\n"
+           "0:20 load 5 kg, bar 1 in,\n"
+           "0:20\n"
+           "level = 3 in\n",
+           "13:18: 'aluminium' dissolves violently in hot caustic and gives off hydrogen",
+           "14:18: 'galvanised steel' is coated with zinc", "14:36: expected a shape (plate, bar, ball or tube) and its size, got 'plat'",
+           "14:49: unknown clause 'fro' of a load; did you mean 'for'?", "14:66: 'kg' is a mass, but 'at' is a temperature",
+           "14:70: 'at' is said twice", "15:12: a number has no comma", "15:36: the wall of a tube must be less than half",
+           "15:47: a clock such as 1:30 says only when; 'for' needs", "16:1: this is after the end, which is at 4:00",
+           "17:1: 'time of the act' needs a clock such as 6:00 or 6:00:00, got '0:1'",
+           "18:6: unknown act 'haet'; known are load, lift, water and heat; did you mean 'heat'?",
+           "19:13: 'heat' is a percentage and needs its sign", "20:17: say how fast",
+           "21:24: 'degF' is a temperature, but 'at' is a volume flow or a mass flow",
+           "22:33: 'at' must be between 0 degC and 99 degC, got '300 degF' (32 degF to 210.2 degF)",
+           "23:16: this is after the end, which is at 4:00", "24:16: 'stainless' is not blackened by this bath",
+           "24:37: unknown clause 'drag-out' of a load", "25:25: nothing follows this comma", "26:5: expected something to do",
+           "27:1: 'time of the act' needs a number");
+}
+
+static void names_come_and_go(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    EXPECT(SCHEDULE "0:00 load 1 lb, bar 1 in, as rack 1, for 20 min\n"
+                    "0:10 load 1 lb, bar 1 in, as Rack 1\n"
+                    "0:30 lift rakc 1\n"
+                    "1:00 load 1 lb, bar 1 in, as B, for 10 min\n"
+                    "1:10 lift b\n"
+                    "1:20 load 1 lb zinc, bar 1 in, as C\n"
+                    "1:30 lift c\n",
+           "13:6: 'rack 1' is still in the bath, or coming out, at 0:10", "14:6: no load is named 'rakc 1'; did you mean 'rack 1'?",
+           "16:6: 'B' is not in the bath at 1:10", "17:16: 'zinc' dissolves violently");
+    read_good(SCHEDULE "0:00 load 1 lb, bar 1 in, as A\n0:10 lift a\n0:11 load 1 lb, bar 1 in, as a\n0:12 lift\n"
+                       "0:13 load 1 lb, bar 1 in, as a, for 2 min\n0:20 load 1 lb, bar 1 in, as a\n", &s, &m);
+    assert_int_equal(s.name_count, 1);
+    forget(&s, &m);
+}
+
+static void too_many_acts_are_refused(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    expect_one(SCHEDULE "every 1 s from 0:00 to 27:47 heat on\n", "12:30: there are more than 100000 acts");
+    expect_one(SCHEDULE "every 5 min heat on\n", "12:7: 'every' without 'to' needs a 'duration' above the first section");
+    read_good(SCHEDULE "every 1 s from 1 s to 100000 s heat on\n", &s, &m);
+    assert_int_equal(s.schedule.count, 100000);
+    forget(&s, &m);
+}
+
+static void a_run_sheet_is_read(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    static const char sheet[] = "\xEF\xBB\xBFTime, Act\r\n0:05,\"load 100 lb, plate 1/4 in, as A\"\r\n,,\r\n# a remark\r\n"
+                                "\"0:10\", lift  a # out\r\nevery 10 min from 0:20 to 0:40,water 2 gal over 4 min, at 60 degF,,\r\n";
+    write_file(sheet_path, sheet, sizeof sheet - 1);
+    read_good("schedule = sheet.csv\n" PLANT, &s, &m);
+    assert_int_equal(s.schedule.count, 5);
+    assert_string_equal(s.said[s.act_said[0]].words, "100 lb of 1/4 in plate (A)");
+    assert_int_equal(s.said[s.act_said[1]].line, 5);
+    assert_close(s.schedule.duration_s, (40 + 4 + 30) * 60, 0, 0);
+    forget(&s, &m);
+    static const char bad[] = "time,act\n0:05,\"load 1 lb\n0:06 heat on\n0:10,\"heat\" on\n5,heat on\n";
+    write_file(sheet_path, bad, sizeof bad - 1);
+    EXPECT("schedule = sheet.csv\nfoo = 3\n" PLANT, "2:1: unknown key 'foo'", "2:6: this quote is not closed on its line",
+           "3:6: 'heat on' is not expected here", "4:13: expected a comma behind the closing quote",
+           "5:2: 'time of the act' needs a unit");
+    expect_one("schedule = none.csv\n" PLANT, "0:0: cannot be read: No such file");
+    EXPECT("schedule = sheet.csv\n" SCHEDULE "0:10 heat on\n", "1:1: the acts are in a file or in [schedule], not in both");
+}
+
+static void what_is_no_text_is_refused(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    assert_int_equal(read_bytes("a\0b\n", 4, &s, &m), BOIL_BAD_INPUT);
+    assert_string_equal(m.list[0].text, "a NUL byte: this is not a text file");
+    assert_int_equal(m.list[0].column, 2);
+    forget(&s, &m);
+    EXPECT("[tank]\n\u00e9t\xE9\n\xC0\x80\nx\xED\xA0\x80\n\x1B[31m\n\xC2\x85\na\rb\n", "2:3: byte 0xE9 is not UTF-8 text",
+           "3:1: byte 0xC0 is not", "4:2: byte 0xED is not", "5:1: control character 0x1B", "6:1: control character 0x85",
+           "7:2: control character 0x0D");
+    char *big = malloc(SOURCE_BYTES_MAX + 1);
+    assert_non_null(big);
+    memset(big, '#', SOURCE_BYTES_MAX + 1);
+    assert_int_equal(read_bytes(big, SOURCE_BYTES_MAX + 1, &s, &m), BOIL_BAD_INPUT);
+    assert_string_equal(m.list[0].text, "is longer than 1 MiB");
+    forget(&s, &m);
+    for (size_t i = 0; i < SOURCE_BYTES_MAX; i++)
+        big[i] = "x\n"[i % 2];
+    assert_int_equal(read_bytes(big, SOURCE_BYTES_MAX, &s, &m), BOIL_BAD_INPUT);
+    assert_int_equal(m.count, MESSAGES_MAX);
+    forget(&s, &m);
+    free(big);
+    assert_int_equal(scenario_read("/nowhere/at/all", &s, &m), BOIL_BAD_INPUT);
+    forget(&s, &m);
+}
+
+static void messages_show_line_and_caret(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    char *text = NULL, want[400];
+    size_t length = 0;
+    assert_int_equal(read_text(PLANT "[room]\n\ttemperature = 20 \u00b0R\n", &s, &m), BOIL_BAD_INPUT);
+    FILE *f = open_memstream(&text, &length);
+    assert_non_null(f);
+    messages_print(&m, f, "boilback");
+    fclose(f);
+    snprintf(want, sizeof want,
+             "boilback: %s:12:19: '\u00b0R' is no unit of 'temperature', a temperature: use degC, degF or K%s\n"
+             "     temperature = 20 \u00b0R\n                      ^\n",
+             path, "");
+    assert_string_equal(text, want);
+    free(text);
+    forget(&s, &m);
+}
+
+/* --- mutations ---------------------------------------------------------------------------------------------------------- */
+
+static uint64_t dice_state = 20240607;
+
+static size_t dice(size_t below)
+{
+    dice_state ^= dice_state << 13;
+    dice_state ^= dice_state >> 7;
+    dice_state ^= dice_state << 17;
+    return (size_t)(dice_state % below);
+}
+
+static const char *const scraps[] = {"[", "]", "=", "#", ",", ":", "%", " per ", " to ", "every 1 s ", "1e9", "-1", "/0", "\u00b0", "\n",
+                                     "\r\n", "\"", "lift", "load 1 kg, bar 1 mm", ", as B", "water", "min", "0", "\xFF", "\u00a0"};
+
+#define TEXT_MAX 8192
+
+/* Replaces a stretch of the text with something else. */
+static size_t splice(char *text, size_t length, size_t at, size_t gone, const char *with, size_t with_length)
+{
+    if (length - gone + with_length > TEXT_MAX)
+        return length;
+    memmove(text + at + with_length, text + at + gone, length - at - gone);
+    memcpy(text + at, with, with_length);
+    return length - gone + with_length;
+}
+
+static size_t mutate(char *text, size_t length)
+{
+    char copy[64];
+    size_t at = dice(length), most = length - at < sizeof copy ? length - at : sizeof copy;
+    size_t span = dice(most + 1);
+    const char *scrap = scraps[dice(sizeof scraps / sizeof scraps[0])];
+    switch (dice(5)) {
+    case 0:
+        return splice(text, length, at, span, "", 0);
+    case 1:
+        copy[0] = (char)dice(256);
+        return splice(text, length, at, 1, copy, 1);
+    case 2:
+        return splice(text, length, at, 0, scrap, strlen(scrap));
+    case 3:
+        return splice(text, length, at, dice(most < 8 ? most + 1 : 8), scrap, strlen(scrap));
+    default:
+        memcpy(copy, text + at, span);
+        return splice(text, length, dice(length), 0, copy, span);
+    }
+}
+
+static void check_outcome(const scenario *s, const messages *m, int outcome)
+{
+    assert_int_equal(outcome == BOIL_OK, !messages_any(m));
+    for (size_t i = 0; i < m->count; i++)
+        assert_true(m->list[i].text != NULL && m->list[i].text[0] != '\0');
+    if (outcome != BOIL_OK)
+        return;
+    assert_null(boil_plant_problem(&s->plant));
+    for (size_t i = 0; i < s->schedule.count; i++) {
+        const boil_act *a = &s->schedule.acts[i];
+        assert_true(a->time_s >= (i > 0 ? a[-1].time_s : 0) && a->time_s <= s->schedule.duration_s);
+        assert_true(a->name >= 0 && (size_t)a->name <= s->name_count && s->act_said[i] < s->said_count);
+        if (a->kind == BOIL_ACT_LOAD)
+            assert_null(boil_load_problem(&a->is.load));
+    }
+}
+
+static void mutations_never_hurt(void **state)
+{
+    (void)state;
+    static char text[TEXT_MAX];
+    size_t good = 0, rounds = 3000;
+    for (size_t i = 0; i < rounds; i++) {
+        scenario s;
+        messages m;
+        size_t length = sizeof full - 1;
+        memcpy(text, full, length);
+        for (size_t n = dice(4) + 1; n > 0 && length > 1; n--)
+            length = mutate(text, length);
+        int outcome = read_bytes(text, length, &s, &m);
+        check_outcome(&s, &m, outcome);
+        good += outcome == BOIL_OK;
+        forget(&s, &m);
+    }
+    print_message("%zu mutations of a scenario, %zu still good\n", rounds, good);
+    assert_in_range(good, rounds / 100, rounds - rounds / 10);
+}
+
+static int set_up(void **state)
+{
+    (void)state;
+    if (mkdtemp(folder) == NULL)
+        return -1;
+    snprintf(path, sizeof path, "%s/text.bath", folder);
+    snprintf(sheet_path, sizeof sheet_path, "%s/sheet.csv", folder);
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    remove(path);
+    remove(sheet_path);
+    return rmdir(folder);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(the_plant_is_in_si),
+        cmocka_unit_test(loads_are_in_si),
+        cmocka_unit_test(water_is_weighed_at_its_own_temperature),
+        cmocka_unit_test(acts_are_in_order),
+        cmocka_unit_test(every_stops_at_the_end_of_the_shift),
+        cmocka_unit_test(duration_follows_the_last_act),
+        cmocka_unit_test(settings_know_whether_they_were_given),
+        cmocka_unit_test(other_ways_to_say_it),
+        cmocka_unit_test(mistakes_in_settings_are_named),
+        cmocka_unit_test(what_belongs_together_is_checked),
+        cmocka_unit_test(the_model_has_its_say),
+        cmocka_unit_test(mistakes_in_acts_are_named),
+        cmocka_unit_test(names_come_and_go),
+        cmocka_unit_test(too_many_acts_are_refused),
+        cmocka_unit_test(a_run_sheet_is_read),
+        cmocka_unit_test(what_is_no_text_is_refused),
+        cmocka_unit_test(messages_show_line_and_caret),
+        cmocka_unit_test(mutations_never_hurt),
+    };
+    return cmocka_run_group_tests_name("scenario", tests, set_up, tear_down);
+}
