@@ -1,0 +1,66 @@
+#include "argument.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+#include "program.h"
+#include "settings.h"
+
+/* A scenario of one line: the option's value. "#" has no meaning there, so the cursor is set by hand. */
+typedef struct {
+    source source;
+    source_line line;
+    messages messages;
+    char name[40];
+} argument;
+
+static cursor begin(argument *a, const char *option, const char *text)
+{
+    size_t length = strlen(text);
+    *a = (argument){.line = {text, length}};
+    snprintf(a->name, sizeof a->name, "--%s", option);
+    a->source = (source){.name = a->name, .lines = &a->line, .count = 1};
+    messages_init(&a->messages);
+    return (cursor){&a->messages, &a->source, 1, text, text + length};
+}
+
+/* The first complaint says enough. */
+static bool end(argument *a, bool good)
+{
+    if (!good)
+        program_complain("--%s: %s", a->name + 2,
+                         a->messages.count > 0 && a->messages.list[0].text != NULL ? a->messages.list[0].text
+                                                                                   : "out of memory");
+    messages_free(&a->messages);
+    return good;
+}
+
+bool argument_time(const char *option, const char *text, const bounds *within, double *s)
+{
+    argument a;
+    quantity q;
+    cursor c = begin(&a, option, text);
+    bool good = quantity_read(&c, option, UNIT_OF(DIM_TIME), &q) && cursor_expect_end(&c) &&
+                quantity_within(&c, option, &q, within);
+    if (good)
+        *s = q.si;
+    return end(&a, good);
+}
+
+bool argument_number(const char *option, const char *text, const bounds *within, double *x)
+{
+    argument a;
+    quantity q;
+    cursor c = begin(&a, option, text);
+    bool good = quantity_factor(&c, option, &q) && cursor_expect_end(&c) && quantity_within(&c, option, &q, within);
+    if (good)
+        *x = q.si;
+    return end(&a, good);
+}
+
+bool argument_setting(const char *option, const char *text, const key *k, scenario *into)
+{
+    argument a;
+    setting_line line = {.found = true, .key_at = text, .value = begin(&a, option, text)};
+    return end(&a, setting_read(k, &line, into));
+}

@@ -1,0 +1,15 @@
+/* argument.h -- values of options, read by a scenario's rules. Each complains and returns false on a mistake. */
+#ifndef ARGUMENT_H
+#define ARGUMENT_H
+
+#include <stdbool.h>
+
+#include "scenario.h"
+
+bool argument_time(const char *option, const char *text, const bounds *within, double *s);
+bool argument_number(const char *option, const char *text, const bounds *within, double *x);
+
+/* A setting of the scenario's table: its value goes where the table says. `into->settings` has room for all keys. */
+bool argument_setting(const char *option, const char *text, const key *k, scenario *into);
+
+#endif

@@ -1,0 +1,53 @@
+#include "boil.h"
+#include "commands.h"
+#include "plan.h"
+#include "program.h"
+#include "report.h"
+#include "text.h"
+
+static size_t acts_of(const scenario *s, boil_act_kind kind)
+{
+    size_t n = 0;
+    for (size_t i = 0; i < s->schedule.count; i++)
+        n += s->schedule.acts[i].kind == kind;
+    return n;
+}
+
+static void answer(const scenario *s)
+{
+    printf("%s: no mistakes found; %s and %s of water in %s from %s\n\n", text_plain(s->path).text,
+           show_count(acts_of(s, BOIL_ACT_LOAD), "load", "loads").text,
+           show_count(acts_of(s, BOIL_ACT_WATER), "addition", "additions").text, show_span(s->schedule.duration_s).text,
+           show_clock(s->start_s, 0).text);
+    plan_print(s, stdout);
+    putchar('\n');
+    report_uncertainty(&s->plant.charge, SHOW_SI, stdout);
+    report_caution(stdout);
+}
+
+static int run(const given *g)
+{
+    scenario s;
+    messages m;
+    messages_init(&m);
+    int status = STATUS_USAGE;
+    if (scenario_read(g->argument, &s, &m) == BOIL_OK) {
+        answer(&s);
+        status = STATUS_DONE;
+    }
+    messages_print(&m, stderr, PROGRAM_NAME);
+    messages_free(&m);
+    scenario_free(&s);
+    return status;
+}
+
+const command command_check = {
+    .name = "check",
+    .argument = "FILE",
+    .summary = "is the scenario right, and what does it mean",
+    .description =
+        "Reads a scenario and says everything that is wrong with it, or what it comes to: every setting in US and SI "
+        "units, defaults marked, the charge worked out, the acts one by one. FILE '-' is standard input.",
+    .example = PROGRAM_NAME " check night.bath",
+    .run = run,
+};

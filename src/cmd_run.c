@@ -1,0 +1,135 @@
+#include <string.h>
+
+#include "argument.h"
+#include "boil.h"
+#include "commands.h"
+#include "outcome.h"
+#include "program.h"
+#include "report.h"
+#include "run_csv.h"
+#include "run_json.h"
+#include "whole_file.h"
+
+enum { JSON, CSV, STEP, UNITS, STRICT, VERBOSE, TOLERANCE, OPTIONS };
+
+static const option options[OPTIONS] = {
+    [JSON] = {"json", NULL, "the outcome as JSON, in SI units"},
+    [CSV] = {"csv", "FILE", "also write the trace as CSV, in SI units; '-' writes it instead of the report"},
+    [STEP] = {"step", "TIME", "time between rows of the trace; default 10 s"},
+    [UNITS] = {"units", "us|si", "units of the report; default us"},
+    [STRICT] = {"strict", NULL, "exit with 3 when a WARNING or DANGER was found"},
+    [VERBOSE] = {"verbose", NULL, "with the statistics of the run"},
+    [TOLERANCE] = {"tolerance", "NUMBER", "advanced: error per step relative to each unknown's size"},
+};
+
+typedef struct {
+    boil_run_options run;
+    report_style style;
+    bool json, strict;
+    const char *csv;
+} request;
+
+static const double step_default_s = 10;
+
+/* False, with a complaint, when an option makes no sense. */
+static bool request_read(const given *g, request *r)
+{
+    static const bounds step = {"s", 0.1, 3600}, tolerance = {NULL, 1e-11, 1e-4};
+    *r = (request){.run = boil_run_options_default(),
+                   .json = g->values[JSON] != NULL,
+                   .strict = g->values[STRICT] != NULL,
+                   .csv = g->values[CSV],
+                   .style.verbose = g->values[VERBOSE] != NULL};
+    r->run.row_interval_s = step_default_s;
+    if (g->values[UNITS] != NULL)
+        show_system_named(g->values[UNITS], &r->style.system);
+    r->style.colour = program_colour(stdout);
+    if (g->values[STEP] != NULL && !argument_time("step", g->values[STEP], &step, &r->run.row_interval_s))
+        return false;
+    if (g->values[TOLERANCE] != NULL &&
+        !argument_number("tolerance", g->values[TOLERANCE], &tolerance, &r->run.tolerance))
+        return false;
+    if (r->json && r->csv != NULL && strcmp(r->csv, "-") == 0) {
+        program_complain("--json and --csv - would both write to standard output");
+        return false;
+    }
+    return true;
+}
+
+static bool csv_write(const request *r, const outcome *o)
+{
+    whole_file f;
+    if (!whole_file_open(&f, r->csv))
+        return false;
+    run_csv(&o->central, f.to);
+    return whole_file_close(&f);
+}
+
+/* Everything that was asked for; what can be written is, even when something else cannot. */
+static int answer(const request *r, const outcome *o)
+{
+    bool written = r->csv == NULL || csv_write(r, o);
+    if (r->json)
+        run_json(o, stdout);
+    else if (r->csv == NULL || strcmp(r->csv, "-") != 0)
+        report(o, &r->style, stdout);
+    if (outcome_stopped(o))
+        program_complain("%s: the run stopped early", o->scenario->path);
+    if (!written || outcome_stopped(o))
+        return STATUS_STOPPED;
+    return r->strict && outcome_gravest(o) >= BOIL_WARNING ? STATUS_FOUND : STATUS_DONE;
+}
+
+/* A scenario that reads well but cannot be carried out. */
+static int refuse(const scenario *s, int why)
+{
+    const char *reason = why == BOIL_NO_MEMORY ? "out of memory"
+                         : why == BOIL_RANGE || why == BOIL_NO_ROOT
+                             ? "no such bath: its strength or boiling point is beyond what is known of these salts"
+                         : why == BOIL_BAD_INPUT ? "the case makes no sense as a whole"
+                                                 : "the run failed";
+    program_complain("%s: %s", s->path, reason);
+    return why == BOIL_NO_MEMORY || why == BOIL_NOT_FINITE ? STATUS_STOPPED : STATUS_USAGE;
+}
+
+static int carry_out(const request *r, const scenario *s)
+{
+    outcome o;
+    int result = outcome_of(s, &r->run, &o);
+    if (result != BOIL_OK)
+        return refuse(s, result);
+    int status = answer(r, &o);
+    outcome_free(&o);
+    return status;
+}
+
+static int run(const given *g)
+{
+    request r;
+    scenario s;
+    messages m;
+    if (!request_read(g, &r))
+        return STATUS_USAGE;
+    messages_init(&m);
+    int status = STATUS_USAGE;
+    if (scenario_read(g->argument, &s, &m) == BOIL_OK)
+        status = carry_out(&r, &s);
+    messages_print(&m, stderr, PROGRAM_NAME);
+    messages_free(&m);
+    scenario_free(&s);
+    return status;
+}
+
+const command command_run = {
+    .name = "run",
+    .argument = "FILE",
+    .summary = "what happens to the bath, load by load",
+    .description =
+        "Carries out a scenario and reports: a verdict in one line, when the boil was lost and back for each load "
+        "and addition, strength, level, steam, and what deserves a word. FILE is a scenario; '-' reads it from "
+        "standard input. A prediction is never a permission.",
+    .example = PROGRAM_NAME " run night.bath --units si --csv night.csv --step '5 s'",
+    .options = options,
+    .options_count = OPTIONS,
+    .run = run,
+};

@@ -1,0 +1,63 @@
+/* boilback -- what a boiling caustic salt bath does when something goes in or out. */
+#include <gsl/gsl_errno.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "commands.h"
+#include "help.h"
+#include "program.h"
+#include "words.h"
+
+static int unknown_command(const char *name)
+{
+    words_nearest near = words_near(name, strlen(name));
+    const command *c;
+    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
+        words_consider(&near, c->name);
+    program_complain("unknown %s '%s'%s", name[0] == '-' ? "option" : "command", words_quoted(name, strlen(name)).text,
+                     words_suggestion(&near).text);
+    help_usage(NULL, stderr);
+    return STATUS_USAGE;
+}
+
+static int carry_out(const command *c, int count, char *const words[])
+{
+    given g;
+    options_problem problem;
+    switch (options_read(c, count, words, &g, &problem)) {
+    case OPTIONS_READ:
+        return c->run(&g);
+    case OPTIONS_HELP:
+        help_command(c, stdout);
+        return STATUS_DONE;
+    case OPTIONS_WRONG:
+        break;
+    }
+    program_complain("%s", problem.text);
+    help_usage(c, stderr);
+    return STATUS_USAGE;
+}
+
+static int answer(int count, char *const words[])
+{
+    if (count < 2) {
+        help_usage(NULL, stderr);
+        return STATUS_USAGE;
+    }
+    const char *name = words[1];
+    if (strcmp(name, "--help") == 0 || strcmp(name, "-h") == 0 || strcmp(name, "help") == 0)
+        help_program(stdout);
+    else if (strcmp(name, "--version") == 0)
+        puts(PROGRAM_NAME " " PROGRAM_VERSION);
+    else {
+        const command *c = commands_named(name);
+        return c == NULL ? unknown_command(name) : carry_out(c, count - 2, words + 2);
+    }
+    return STATUS_DONE;
+}
+
+int main(int argc, char *argv[])
+{
+    gsl_set_error_handler_off();
+    return program_finish(answer(argc, argv));
+}

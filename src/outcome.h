@@ -1,0 +1,39 @@
+/* outcome.h -- a scenario carried out at the central mixing time and at a third of it, and what was found in each: all
+   that the writers of reports are given. */
+#ifndef OUTCOME_H
+#define OUTCOME_H
+
+#include <stdbool.h>
+
+#include "findings.h"
+#include "run.h"
+#include "said.h"
+
+typedef struct {
+    const scenario *scenario;
+    boil_history central, fast;
+    boil_findings found;    /* in the central run: likely */
+    boil_findings possible; /* only in the fast run */
+    double tolerance;
+} outcome;
+
+/* Carries it out. BOIL_OK, or a failure after which nothing is left to free. */
+int outcome_of(const scenario *s, const boil_run_options *options, outcome *out);
+void outcome_free(outcome *o);
+
+boil_severity outcome_gravest(const outcome *o); /* of both runs */
+bool outcome_stopped(const outcome *o);          /* the central run did not reach its end */
+
+/* One line of the run sheet as it went: a load or an addition, whichever is not NULL. */
+typedef struct {
+    said words;
+    double time_s;
+    const boil_load_result *load;
+    const boil_addition_result *addition;
+    bool after_overflow;     /* its results reach beyond the overflow: not a prediction */
+} outcome_line;
+
+/* The lines in the order of the acts, to be freed by the caller; NULL when there are none, or memory is refused. */
+outcome_line *outcome_lines(const outcome *o, size_t *count);
+
+#endif

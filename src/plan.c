@@ -1,0 +1,228 @@
+#include "plan.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "boil.h"
+#include "said.h"
+#include "show.h"
+#include "text.h"
+
+/* A name, the same value in US and SI units, and a note. */
+static void in_both(FILE *to, const char *name, const char *us, const char *si, const char *note)
+{
+    char line[400];
+    snprintf(line, sizeof line, " %-19s %-20s %-20s %s", name, us, si, note);
+    text_line(to, line);
+}
+
+void plan_line(FILE *to, const char *name, unit_dimension d, double si, const char *note)
+{
+    in_both(to, name, show_exact(SHOW_US, d, si).text, show_exact(SHOW_SI, d, si).text, note);
+}
+
+/* Settings -------------------------------------------------------------------------------------------------------- */
+
+typedef struct {
+    FILE *to;
+    const key *key;
+    const char *note;
+    double value[SETTING_VALUES];
+} setting_shown;
+
+static void one_text(const setting_shown *p, const char *text)
+{
+    char line[600];
+    snprintf(line, sizeof line, " %-19s %-41s %s", p->key->words, text_plain(text).text, p->note);
+    text_line(p->to, line);
+}
+
+static void range_line(const setting_shown *p)
+{
+    char text[2][48];
+    for (int s = SHOW_US; s <= SHOW_SI; s++) {
+        show_system system = (show_system)s;
+        snprintf(text[s], sizeof text[s], "%.16s to %.24s", show_number(system, p->key->dimension, p->value[0]).text,
+                 show(system, p->key->dimension, p->value[1]).text);
+    }
+    in_both(p->to, p->key->words, text[SHOW_US], text[SHOW_SI], p->note);
+}
+
+static void blend_line(const setting_shown *p)
+{
+    char text[80];
+    snprintf(text, sizeof text, "%.4g %% NaOH, %.4g %% NaNO3, %.4g %% NaNO2", 100 * p->value[BOIL_NAOH],
+             100 * p->value[BOIL_NANO3], 100 * p->value[BOIL_NANO2]);
+    one_text(p, text);
+}
+
+static void factor_line(const setting_shown *p)
+{
+    char text[32];
+    snprintf(text, sizeof text, "%.4g", p->value[0]);
+    one_text(p, text);
+}
+
+/* The day does not begin anew in a span. */
+static void number_line(const setting_shown *p)
+{
+    if (p->key->zero != NULL && p->value[0] == 0)
+        one_text(p, p->key->zero);
+    else if (p->key->kind == KEY_CLOCK)
+        one_text(p, show_clock(p->value[0], 0).text);
+    else if (p->key->dimension == DIM_TIME || p->key->dimension == DIM_FRACTION)
+        one_text(p, show_exact(SHOW_SI, p->key->dimension, p->value[0]).text);
+    else
+        plan_line(p->to, p->key->words, p->key->dimension, p->value[0], p->note);
+}
+
+static void value_line(const setting_shown *p)
+{
+    switch (p->key->kind) {
+    case KEY_RANGE:
+        range_line(p);
+        break;
+    case KEY_BLEND:
+        blend_line(p);
+        break;
+    case KEY_FACTOR:
+        factor_line(p);
+        break;
+    case KEY_CHOICE:
+        one_text(p, p->key->choices[(size_t)p->value[0]]);
+        break;
+    case KEY_TITLE:
+    case KEY_PATH:
+    case KEY_CLOCK:
+    case KEY_SPAN:
+    case KEY_QUANTITY:
+    case KEY_SHARE:
+        number_line(p);
+        break;
+    }
+}
+
+/* What holds where no value says so. */
+static const char *instead(const scenario *s, const scenario_setting *set)
+{
+    if (set->state == SETTING_GIVEN)
+        return set->given != NULL ? set->given : "";
+    if (set->key->kind == KEY_TITLE)
+        return s->title;
+    return set->key->otherwise != NULL ? set->key->otherwise : "none";
+}
+
+static void setting_line_print(const scenario *s, size_t index, FILE *to)
+{
+    const scenario_setting *set = &s->settings[index];
+    setting_shown p = {.to = to, .key = set->key, .note = set->state == SETTING_DEFAULT ? "default" : ""};
+    if (scenario_setting_value(s, index, p.value) > 0)
+        value_line(&p);
+    else
+        one_text(&p, instead(s, set));
+}
+
+static void settings_print(const scenario *s, FILE *to)
+{
+    const char *section = "";
+    for (size_t i = 0; i < key_count(); i++) {
+        const key *k = key_at(i);
+        if (s->settings[i].state == SETTING_ABSENT)
+            continue;
+        if (strcmp(k->section, section) != 0)
+            fprintf(to, "\n[%s]\n", k->section);
+        section = k->section;
+        setting_line_print(s, i, to);
+    }
+}
+
+/* The charge ------------------------------------------------------------------------------------------------------ */
+
+static void charge_print(const scenario *s, FILE *to)
+{
+    static const char *const salts[] = {
+        [BOIL_NAOH] = "of it NaOH", [BOIL_NANO3] = "of it NaNO3", [BOIL_NANO2] = "of it NaNO2"};
+    const boil_plant *p = &s->plant;
+    boil_charge_state c;
+    if (boil_plant_charge(p, &c) != BOIL_OK)
+        return; /* a scenario that was read has a charge */
+    fputs("\nWhat that comes to\n", to);
+    plan_line(to, "salts by mass", DIM_FRACTION, c.salt_fraction, "");
+    plan_line(to, "boils at", DIM_TEMPERATURE, c.boiling_point_K, "");
+    plan_line(to, "temperature", DIM_TEMPERATURE, c.temperature_K,
+              c.temperature_K < c.boiling_point_K - 1e-6 ? "below its boiling point: it starts quiet"
+                                                         : "it starts boiling");
+    plan_line(to, "density", DIM_CONCENTRATION, c.density_kg_m3, "");
+    plan_line(to, "volume of bath", DIM_VOLUME, c.volume_m3, "still");
+    plan_line(to, "mass of bath", DIM_MASS, boil_mixture_mass(&c.mixture), "");
+    plan_line(to, "of it water", DIM_MASS, c.mixture.water, "");
+    for (int i = 0; i < BOIL_SALTS; i++)
+        if (c.mixture.salt[i] > 0)
+            plan_line(to, salts[i], DIM_MASS, c.mixture.salt[i], "");
+    plan_line(to, "freeboard", DIM_LENGTH, p->tank.depth_m - p->tank.level_m, "still, before anything goes in");
+    plan_line(to, "heat to the tank", DIM_POWER, boil_heater_steady_output(&p->heater, p->heater.dial), "steady");
+    plan_line(to, "heaviest usual load", DIM_MASS, p->limits.load_per_volume_kg_m3 * c.volume_m3, "at that limit");
+}
+
+/* The acts -------------------------------------------------------------------------------------------------------- */
+
+typedef struct {
+    char text[100];
+} both;
+
+static both in_brackets(unit_dimension d, double si)
+{
+    both b;
+    snprintf(b.text, sizeof b.text, "%s (%s)", show(SHOW_US, d, si).text, show(SHOW_SI, d, si).text);
+    return b;
+}
+
+static void act_details(const boil_act *a, double start_s, char *out, size_t size)
+{
+    char basket[120] = "";
+    out[0] = '\0';
+    if (a->kind == BOIL_ACT_WATER) {
+        snprintf(out, size, "%s at %s", in_brackets(DIM_MASS, a->is.water.mass_kg).text,
+                 in_brackets(DIM_TEMPERATURE, a->is.water.temperature_K).text);
+        return;
+    }
+    if (a->kind != BOIL_ACT_LOAD)
+        return;
+    const boil_load *l = &a->is.load;
+    if (l->basket_kg > 0)
+        snprintf(basket, sizeof basket, ", basket %s", in_brackets(DIM_MASS, l->basket_kg).text);
+    bool lifted = isfinite(l->immersed_s);
+    snprintf(out, size, "at %s, %s%s%s", in_brackets(DIM_TEMPERATURE, l->temperature_K).text,
+             lifted ? "out at " : "in until lifted", lifted ? show_clock(start_s, a->time_s + l->immersed_s).text : "",
+             basket);
+}
+
+static void act_line_print(const scenario *s, size_t index, FILE *to)
+{
+    const boil_act *a = &s->schedule.acts[index];
+    char details[400], line[700];
+    act_details(a, s->start_s, details, sizeof details);
+    snprintf(line, sizeof line, " %8s  %s  %s", show_clock(s->start_s, a->time_s).text,
+             text_fitted(said_of(s, index).text, 34).text, details);
+    text_line(to, line);
+}
+
+static void acts_print(const scenario *s, FILE *to)
+{
+    size_t count = s->schedule.count, listed = count < PLAN_ACTS_MAX ? count : PLAN_ACTS_MAX;
+    fputs("\nWhat is done\n", to);
+    for (size_t i = 0; i < listed; i++)
+        act_line_print(s, i, to);
+    if (count > listed)
+        fprintf(to, " ... and %zu acts more, the last at %s\n", count - listed,
+                show_clock(s->start_s, s->schedule.acts[count - 1].time_s).text);
+    if (count == 0)
+        fputs(" nothing\n", to);
+}
+
+void plan_print(const scenario *s, FILE *to)
+{
+    settings_print(s, to);
+    charge_print(s, to);
+    acts_print(s, to);
+}

@@ -1,0 +1,265 @@
+#include "report.h"
+
+#include <math.h>
+#include <stdarg.h>
+#include <string.h>
+
+#include "program.h"
+#include "severity.h"
+#include "sheet.h"
+#include "strip.h"
+#include "text.h"
+#include "verdict.h"
+
+typedef struct {
+    const outcome *o;
+    const boil_summary *summary;
+    show_system system;
+    bool colour;
+    FILE *to;
+} report_to;
+
+static void paragraph(FILE *to, const char *format, ...) __attribute__((format(printf, 2, 3)));
+static void paragraph(FILE *to, const char *format, ...)
+{
+    char text[1200];
+    va_list values;
+    va_start(values, format);
+    vsnprintf(text, sizeof text, format, values);
+    va_end(values);
+    text_wrapped(to, text, 0, 1, REPORT_WIDTH);
+}
+
+static void heading(FILE *to, const char *text)
+{
+    fprintf(to, "\n%s\n", text);
+}
+
+/* The bath -------------------------------------------------------------------------------------------------------- */
+
+static void bath_line(const report_to *r, const char *what, unit_dimension d, double start, double end)
+{
+    fprintf(r->to, " %-16s %14s %14s\n", what, show(r->system, d, start).text, show(r->system, d, end).text);
+}
+
+static bool is_plain_naoh(const boil_charge *c)
+{
+    return c->blend[BOIL_NAOH] > 0.9995;
+}
+
+/* See solution.h: what is uncertain is how strong a bath of a given boiling point is, or the reverse. */
+void report_uncertainty(const boil_charge *c, show_system s, FILE *to)
+{
+    if (c->basis == BOIL_BY_BOILING_POINT) {
+        paragraph(
+            to,
+            "The boiling point was given, so the strength is what is uncertain: by about +-2 to 3 %% salts by mass.");
+        return;
+    }
+    const char *degree = show_unit(s, DIM_DIFFERENCE);
+    double below = unit_from_si(DIM_DIFFERENCE, degree, is_plain_naoh(c) ? 4 : 6);
+    double above = unit_from_si(DIM_DIFFERENCE, degree, 2);
+    paragraph(to, "At a given strength the real boiling point may lie up to %.0f %s lower or %.0f %s higher.", below,
+              degree, above, degree);
+}
+
+static void bath(const report_to *r)
+{
+    const boil_summary *s = r->summary;
+    fprintf(r->to, " %-16s %14s %14s%s\n", "bath", "at the start", "at the end",
+            isnan(s->overflow_s) ? "" : "  (after overflow: not a prediction)");
+    bath_line(r, "boils at", DIM_TEMPERATURE, s->boiling_point_start_K, s->boiling_point_end_K);
+    bath_line(r, "temperature", DIM_TEMPERATURE, s->temperature_start_K, s->temperature_end_K);
+    bath_line(r, "salts by mass", DIM_FRACTION, s->salt_fraction_start, s->salt_fraction_end);
+    bath_line(r, "strength", DIM_CONCENTRATION, s->strength_start_kg_m3, s->strength_end_kg_m3);
+    bath_line(r, "still level", DIM_LENGTH, s->still_level_start_m, s->still_level_end_m);
+    if (!isnan(s->time_to_boil_s))
+        paragraph(r->to, "From a quiet start it boils after %s, at %s.", show_span(s->time_to_boil_s).text,
+                  show_clock(r->o->scenario->start_s, s->time_to_boil_s).text);
+    report_uncertainty(&r->o->scenario->plant.charge, r->system, r->to);
+}
+
+static void title(const report_to *r)
+{
+    const scenario *s = r->o->scenario;
+    if (s->title != NULL)
+        fprintf(r->to, "\n%s\n", text_plain(s->title).text);
+    fprintf(r->to, " %s from %s", show_span(r->o->central.end_s).text, show_clock(s->start_s, 0).text);
+    if (outcome_stopped(r->o))
+        fprintf(r->to, " (STOPPED; %s were asked for)", show_span(s->schedule.duration_s).text);
+    fputs("\n\n", r->to);
+}
+
+/* Findings -------------------------------------------------------------------------------------------------------- */
+
+static shown finding_value(show_system s, boil_unit_kind kind, double value)
+{
+    static const unit_dimension dimensions[] = {[BOIL_UNIT_TIME] = DIM_TIME,
+                                                [BOIL_UNIT_LENGTH] = DIM_LENGTH,
+                                                [BOIL_UNIT_MASS] = DIM_MASS,
+                                                [BOIL_UNIT_MASS_FLOW] = DIM_MASS_FLOW,
+                                                [BOIL_UNIT_TEMPERATURE] = DIM_TEMPERATURE,
+                                                [BOIL_UNIT_DIFFERENCE] = DIM_DIFFERENCE,
+                                                [BOIL_UNIT_POWER] = DIM_POWER,
+                                                [BOIL_UNIT_DENSITY] = DIM_CONCENTRATION};
+    return kind == BOIL_UNIT_RATIO ? show_times(value) : show(s, dimensions[kind], value);
+}
+
+/* The words after the title, in pieces that may be missing. */
+static void finding_text(const report_to *r, const boil_finding *f, char *out, size_t size)
+{
+    char times[48] = "", limit[80] = "", needed[80] = "", value[60] = "";
+    if (f->count > 1)
+        snprintf(times, sizeof times, " (%zu times; the gravest)", f->count);
+    if (!isnan(f->value) && f->value != f->time_s) /* some say only when */
+        snprintf(value, sizeof value, ": %s", finding_value(r->system, f->unit, f->value).text);
+    if (!isnan(f->limit))
+        snprintf(limit, sizeof limit, ", limit %s", finding_value(r->system, f->unit, f->limit).text);
+    if (f->needed_W > 0)
+        snprintf(needed, sizeof needed, "; %s to the tank would do", show(r->system, DIM_POWER, f->needed_W).text);
+    snprintf(out, size, "%s%s%s%s%s%s", f->title, times, value, limit, needed,
+             f->time_s > r->summary->overflow_s ? " (after overflow: not a prediction)" : "");
+}
+
+static void finding(const report_to *r, const boil_finding *f)
+{
+    char text[400];
+    shown when = isnan(f->time_s) ? (shown){""} : show_clock(r->o->scenario->start_s, f->time_s);
+    finding_text(r, f, text, sizeof text);
+    fputc(' ', r->to);
+    severity_print(r->to, f->severity, r->colour);
+    int used = 1 + (int)strlen(boil_severity_word(f->severity));
+    used += fprintf(r->to, "%*s%8s", 9 - used, "", when.text);
+    text_wrapped(r->to, text, used, 19, REPORT_WIDTH);
+    text_wrapped(r->to, f->advice, 0, 19, REPORT_WIDTH);
+}
+
+static void findings(const report_to *r)
+{
+    const boil_findings *found = &r->o->found, *possible = &r->o->possible;
+    heading(r->to, "Findings");
+    for (size_t i = 0; i < found->count; i++)
+        finding(r, &found->list[i]);
+    if (found->count == 0)
+        fputs(" none\n", r->to);
+    if (possible->count == 0)
+        return;
+    fputs(" if the water mixes in three times faster (possible):\n", r->to);
+    for (size_t i = 0; i < possible->count; i++)
+        finding(r, &possible->list[i]);
+}
+
+/* Heat and water -------------------------------------------------------------------------------------------------- */
+
+typedef struct {
+    double wall_J, surface_J, loads_J, heater_J;
+} heat_sums;
+
+/* Sums over the trace by the trapezium rule: good to the two digits that are shown. */
+static heat_sums heat_of(const boil_history *h)
+{
+    heat_sums s = {0};
+    for (size_t i = 1; i < h->rows_count; i++) {
+        const boil_row *a = &h->rows[i - 1], *b = &h->rows[i];
+        double half = 0.5 * (b->time_s - a->time_s);
+        s.heater_J += half * (a->heater_W + b->heater_W);
+        s.wall_J += half * (a->wall_W + b->wall_W);
+        s.surface_J += half * (a->surface_W + b->surface_W);
+        s.loads_J += half * (a->loads_W + b->loads_W);
+    }
+    return s;
+}
+
+static void heat(const report_to *r)
+{
+    const boil_history *h = &r->o->central;
+    double per_s = 1 / h->end_s;
+    paragraph(r->to, "Heat: %s put in, of which %s reached the tank, on average.",
+              show(r->system, DIM_POWER, r->summary->input_total_J * per_s).text,
+              show(r->system, DIM_POWER, r->summary->heater_total_J * per_s).text);
+    heat_sums s = heat_of(h);
+    if (!(s.heater_J > 0))
+        return;
+    paragraph(
+        r->to,
+        "Of that %.0f %% went through the walls, %.0f %% off the surface, %.0f %% into parts and baskets; the rest, "
+        "%.0f %%, into vapour and the bath itself.",
+        100 * s.wall_J / s.heater_J, 100 * s.surface_J / s.heater_J, 100 * s.loads_J / s.heater_J,
+        100 * (1 - (s.wall_J + s.surface_J + s.loads_J) / s.heater_J));
+}
+
+static void water(const report_to *r)
+{
+    const boil_summary *s = r->summary;
+    paragraph(
+        r->to,
+        "Water: in %s poured, %s carried in by parts; out %s of steam, %s evaporated, %s boiled off floating water.",
+        show(r->system, DIM_MASS, s->water_added_kg).text, show(r->system, DIM_MASS, s->rinse_added_kg).text,
+        show(r->system, DIM_MASS, s->steam_total_kg).text, show(r->system, DIM_MASS, s->evaporated_total_kg).text,
+        show(r->system, DIM_MASS, s->layer_boiled_total_kg).text);
+}
+
+/* "closes to 1e-9": the digits behind the power would be noise. */
+static void closure(const report_to *r)
+{
+    const boil_balance *b = &r->o->central.balance;
+    double worst = fmax(fabs(b->energy), fmax(fabs(b->water), fabs(b->salts)));
+    double shown_as = worst > 1e-9 ? pow(10, ceil(log10(worst))) : 1e-9;
+    paragraph(r->to, "Balances of water, salts and energy close to %.0e.", shown_as);
+}
+
+static void balances(const report_to *r)
+{
+    if (!(r->o->central.end_s > 0))
+        return;
+    heading(r->to, "Heat and water");
+    heat(r);
+    water(r);
+    closure(r);
+}
+
+static void statistics(const report_to *r)
+{
+    const boil_history *c = &r->o->central, *f = &r->o->fast;
+    heading(r->to, "Run");
+    fprintf(r->to, " central mixing: %zu steps, %zu evaluations, %zu changes between boiling and quiet\n", c->steps,
+            c->evaluations, c->mode_changes);
+    fprintf(r->to, " fast mixing:    %zu steps, %zu evaluations, %zu changes between boiling and quiet\n", f->steps,
+            f->evaluations, f->mode_changes);
+    fprintf(r->to, " closure: water %.1e, salts %.1e, energy %.1e\n", c->balance.water, c->balance.salts,
+            c->balance.energy);
+}
+
+void report_caution(FILE *to)
+{
+    fputc('\n', to);
+    paragraph(
+        to,
+        "A prediction is never a permission: local codes, the supplier's data sheet and licensed practice come first. "
+        "Face shield, apron, gloves and boots; an eyewash within reach. Water only while the bath boils, slowly, and "
+        "never onto dry salt. No aluminium, zinc, tin, brass or any other non-ferrous metal.");
+}
+
+static void footer(const report_to *r)
+{
+    fprintf(r->to, "\n" PROGRAM_NAME " " PROGRAM_VERSION ", %s, tolerance %g\n",
+            r->o->scenario->path != NULL ? text_plain(r->o->scenario->path).text : "", r->o->tolerance);
+}
+
+void report(const outcome *o, const report_style *style, FILE *to)
+{
+    report_to r = {o, &o->central.summary, style->system, style->colour, to};
+    fprintf(to, "%s\n", verdict_of(o, style->system).text);
+    title(&r);
+    bath(&r);
+    heading(to, "Loads and water");
+    sheet_print(o, style->system, to);
+    findings(&r);
+    heading(to, "Temperature and level");
+    strip_print(o, style->system, to);
+    balances(&r);
+    if (style->verbose)
+        statistics(&r);
+    report_caution(to);
+    footer(&r);
+}

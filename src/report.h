@@ -1,0 +1,25 @@
+/* report.h -- the outcome of a run for the person at the tank: the verdict first, all of it read in a minute. */
+#ifndef REPORT_H
+#define REPORT_H
+
+#include <stdbool.h>
+#include <stdio.h>
+
+#include "outcome.h"
+#include "show.h"
+
+typedef struct {
+    show_system system;
+    bool colour;
+    bool verbose; /* with the statistics of the run */
+} report_style;
+
+void report(const outcome *o, const report_style *style, FILE *to);
+
+/* What every answer about a bath must say. */
+void report_caution(FILE *to);
+void report_uncertainty(const boil_charge *c, show_system s, FILE *to); /* of its boiling point, or of its strength */
+
+#define REPORT_WIDTH 96 /* columns */
+
+#endif

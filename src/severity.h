@@ -1,0 +1,13 @@
+/* severity.h -- signal words on paper and on a terminal. */
+#ifndef SEVERITY_H
+#define SEVERITY_H
+
+#include <stdbool.h>
+#include <stdio.h>
+
+#include "findings.h"
+
+/* The word, in its colour where one is wanted [ANSI Z535: red, orange, yellow, blue; a terminal has no orange]. */
+void severity_print(FILE *to, boil_severity s, bool colour);
+
+#endif

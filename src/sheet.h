@@ -1,0 +1,15 @@
+/* sheet.h -- the run sheet as it went: one line a load or addition, in columns. */
+#ifndef SHEET_H
+#define SHEET_H
+
+#include <stdio.h>
+
+#include "outcome.h"
+#include "show.h"
+
+/* At most this many lines; what is over is summed up in the last one. */
+#define SHEET_LINES_MAX ((size_t)40)
+
+void sheet_print(const outcome *o, show_system s, FILE *to);
+
+#endif

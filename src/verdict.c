@@ -1,0 +1,154 @@
+#include "verdict.h"
+
+#include <math.h>
+#include <stdarg.h>
+#include <stdio.h>
+#include <string.h>
+
+static void add(verdict *v, const char *format, ...) __attribute__((format(printf, 2, 3)));
+static void add(verdict *v, const char *format, ...)
+{
+    size_t used = strlen(v->text);
+    va_list values;
+    va_start(values, format);
+    vsnprintf(v->text + used, sizeof v->text - used, format, values);
+    va_end(values);
+}
+
+static void add_separator(verdict *v)
+{
+    if (v->text[0] != '\0')
+        add(v, "; ");
+}
+
+static shown stop_value(const boil_history *h, show_system s, double value)
+{
+    shown t;
+    if (h->stop_unit != NULL && strcmp(h->stop_unit, "K") == 0)
+        return show(s, DIM_TEMPERATURE, value);
+    snprintf(t.text, sizeof t.text, "%.4g%s%.12s", value, h->stop_unit != NULL ? " " : "",
+             h->stop_unit != NULL ? h->stop_unit : "");
+    return t;
+}
+
+/* The run stops at the limit itself, so value and limit mostly look alike. */
+static void add_out_of_range(verdict *v, const boil_history *h, show_system s)
+{
+    shown value = stop_value(h, s, h->stop_value), limit = stop_value(h, s, h->stop_limit);
+    add(v, "%s reached %s, ", h->stop_quantity != NULL ? h->stop_quantity : "a quantity", value.text);
+    if (strcmp(value.text, limit.text) == 0)
+        add(v, "where the known range ends");
+    else
+        add(v, "and the known range ends at %s", limit.text);
+}
+
+verdict verdict_stop_reason(const outcome *o, show_system s)
+{
+    const boil_history *h = &o->central;
+    verdict v = {""};
+    switch (h->end) {
+    case BOIL_RUN_DONE:
+        break;
+    case BOIL_RUN_OUT_OF_RANGE:
+        add_out_of_range(&v, h, s);
+        break;
+    case BOIL_RUN_FAILED:
+        add(&v, "the integration failed");
+        break;
+    case BOIL_RUN_INTERRUPTED:
+        add(&v, "interrupted");
+        break;
+    }
+    return v;
+}
+
+/* The finding that nothing in this run ever boiled, if there is one. */
+static const boil_finding *never_boils(const outcome *o)
+{
+    for (size_t i = 0; i < o->found.count; i++)
+        if (strcmp(o->found.list[i].id, "never-boils") == 0)
+            return &o->found.list[i];
+    return NULL;
+}
+
+static void add_never_boils(verdict *v, const outcome *o, show_system s)
+{
+    const boil_finding *f = never_boils(o);
+    add(v, "the bath never boils");
+    if (f != NULL && f->needed_W > 0)
+        add(v, ": it needs %s to the tank", show(s, DIM_POWER, f->needed_W).text);
+}
+
+/* The first, but an overflow before whatever is as grave. */
+static const boil_finding *foremost(const boil_findings *f)
+{
+    for (size_t i = 0; i < f->count && f->list[i].severity == f->list[0].severity; i++)
+        if (strcmp(f->list[i].id, "overflow") == 0)
+            return &f->list[i];
+    return &f->list[0];
+}
+
+static void add_gravest(verdict *v, const outcome *o)
+{
+    const boil_findings *list = &o->found;
+    bool only_possible = boil_findings_gravest(&o->possible) > boil_findings_gravest(&o->found);
+    if (only_possible)
+        list = &o->possible;
+    const boil_finding *f = foremost(list);
+    add(v, "%s%s", boil_severity_word(f->severity), only_possible ? " (possible)" : "");
+    if (!isnan(f->time_s))
+        add(v, " at %s", show_clock(o->scenario->start_s, f->time_s).text);
+    add(v, ": %s", f->title);
+}
+
+static void add_loads(verdict *v, const outcome *o)
+{
+    const boil_history *h = &o->central;
+    double limit = o->scenario->plant.limits.recovery_s, slowest = 0;
+    size_t back = 0, never = 0;
+    for (size_t i = 0; i < h->loads_count; i++) {
+        double r = h->loads[i].recovery_s;
+        back += r <= limit;
+        never += isnan(r) ? 1 : 0;
+        slowest = fmax(slowest, r);
+    }
+    add(v, "%zu of %zu loads back within %s", back, h->loads_count, show_span(limit).text);
+    if (never > 0)
+        add(v, ", %zu not at all", never);
+    else if (back < h->loads_count)
+        add(v, ", the slowest in %s", show_span(slowest).text);
+}
+
+static void add_freeboard(verdict *v, const outcome *o, show_system s)
+{
+    const boil_extreme *f = &o->central.summary.freeboard_min_m;
+    if (!(f->value > 0))
+        return; /* over the rim: the finding says so */
+    add_separator(v);
+    add(v, "least freeboard %s at %s", show(s, DIM_LENGTH, f->value).text,
+        show_clock(o->scenario->start_s, f->time_s).text);
+}
+
+verdict verdict_of(const outcome *o, show_system s)
+{
+    verdict v = {""};
+    bool grave = outcome_gravest(o) > BOIL_NOTICE;
+    if (outcome_stopped(o))
+        add(&v, "STOPPED at %s: %s", show_clock(o->scenario->start_s, o->central.end_s).text,
+            verdict_stop_reason(o, s).text);
+    if (!(o->central.summary.boiling_share > 0) && o->central.end_s > 0) {
+        add_separator(&v);
+        add_never_boils(&v, o, s);
+    } else if (grave) {
+        add_separator(&v);
+        add_gravest(&v, o);
+    }
+    if (o->central.loads_count > 0 && o->central.summary.boiling_share > 0) {
+        add_separator(&v);
+        add_loads(&v, o);
+    }
+    add_freeboard(&v, o, s);
+    if (!grave)
+        add(&v, "; nothing above NOTICE");
+    return v;
+}
