@@ -1,7 +1,8 @@
 /* body.c -- see body.h.
 
-   With s = xi^2 the weight xi^(d-1) dxi is s^(d/2-1) ds/2, so the P_k are Jacobi polynomials P_k^(0,d/2-1)(2s-1): Legendre's
-   P_2k for the slab, P_k(2 xi^2 - 1) for the cylinder. Their known norm and end values [Abramowitz & Stegun 1964, ch. 22] give
+   With s = xi^2 the weight xi^(d-1) dxi is s^(d/2-1) ds/2, so the P_k are Jacobi polynomials P_k^(0,d/2-1)(2s-1):
+   Legendre's P_2k for the slab, P_k(2 xi^2 - 1) for the cylinder. Their known norm and end values [Abramowitz & Stegun
+   1964, ch. 22] give
        P_k(1) = 1,   N_k = int P_k^2 xi^(d-1) dxi = 1/(4k + d),   P_k'(1) = k (2k + d) = a_k.
    For i <= j, integrating K_ji = int P_j' P_i' xi^(d-1) dxi by parts leaves the boundary term alone, because
    (xi^(d-1) P_i')' is xi^(d-1) times an even polynomial of degree 2i - 2 < 2j, to which P_j is orthogonal:
@@ -40,15 +41,23 @@ static double own_surface(const boil_body *b)
     return b->dimension * b->mass_kg / (b->density_kg_m3 * b->radius_m);
 }
 
-/* The heat flux that one (unit) area of the body's own surface takes where it meets the fluid, and the sums of (3). */
+/* k/(rho c r^2), 1/s */
+static double diffusion_rate(const boil_body *b, double k, double heat_capacity)
+{
+    return k / (b->density_kg_m3 * heat_capacity * b->radius_m * b->radius_m);
+}
+
+/* The heat flux into the body's own surface where it meets the fluid, and the sums of (3). */
 typedef struct {
     double flux_W_m2;
     double known_K;  /* sum_{i<n} y_i */
     double inner_K;  /* sum_{i<n} a_i y_i */
 } face;
 
-/* Equation (3). Its conductance is kept below rho c (r/d)/fastest_s: by (1) the mean then answers no faster than that. */
-static face face_flux(const boil_body *b, const double y[], double k, double heat_capacity, double fluid_K, double coefficient)
+/* Equation (3). Its conductance is kept below rho c (r/d)/fastest_s: by (1) the mean then answers no faster than that.
+   */
+static face face_flux(const boil_body *b, const double y[], double k, double heat_capacity, double fluid_K,
+                      double coefficient)
 {
     const int n = unknowns_in_use(b, k);
     face f = {.known_K = y[0]};
@@ -66,8 +75,8 @@ static face face_flux(const boil_body *b, const double y[], double k, double hea
 
 int boil_body_unknowns(const boil_body *b, double temperature_K)
 {
-    const double k = conductivity(b, temperature_K);
-    const double per_s = k / (b->density_kg_m3 * boil_metal_heat_capacity(&b->metal, temperature_K) * b->radius_m * b->radius_m);
+    const double c = boil_metal_heat_capacity(&b->metal, temperature_K);
+    const double per_s = diffusion_rate(b, conductivity(b, temperature_K), c);
     int n = 1;
     /* Unknown n alone decays by (2) at the rate K_nn/N_n = a_n (4n + d), in units of k/(rho c r^2). */
     while (n < BOIL_BODY_UNKNOWNS_MAX && end_slope(b, n) * (4 * n + b->dimension) * per_s * b->fastest_s <= 1)
@@ -83,13 +92,13 @@ void boil_body_init(const boil_body *b, double temperature_K, double y[])
 }
 
 /* Equation (2) for j >= 1; a partly immersed body takes the mean flux over its whole surface. */
-static void profile_rates(const boil_body *b, const double y[], double k, double heat_capacity, double flux, double inner_K,
-                          double dydt[])
+static void profile_rates(const boil_body *b, const double y[], double k, double heat_capacity, double flux,
+                          double inner_K, double dydt[])
 {
     const int n = unknowns_in_use(b, k);
     const double flux_K = flux * b->radius_m / k;
     const double last_K = (flux_K - inner_K) / end_slope(b, n);
-    const double per_s = k / (b->density_kg_m3 * heat_capacity * b->radius_m * b->radius_m);
+    const double per_s = diffusion_rate(b, k, heat_capacity);
     for (int j = 1; j < n; j++) {
         double conducted_K = end_slope(b, j) * last_K;
         for (int i = 1; i < n; i++)

@@ -1,10 +1,11 @@
-/* load.h -- cold steel in the bath: parts of one kind and, perhaps, a basket. Each warms as a body (body.h), heated through the
-   bath-side coefficient (stirred.h).
+/* load.h -- cold steel in the bath: parts of one kind and, perhaps, a basket. Each warms as a body (body.h), heated
+   through the bath-side coefficient (stirred.h).
 
-   Simplifications: parts of a load are alike and share the bath's temperature; ends and edges are neglected, so a bar is
-   long and a plate wide; a tube is a slab of its wall's thickness, wetted inside and out as soon as it is in. A dense
-   basket is one slab of the pack's depth, heated at both faces; the liquid in its voids is in place at once and counts as bath
-   liquid: neither its heat nor its flow through the pack is modelled, which is why the pack's conductivity has a wide range. */
+   Simplifications: parts of a load are alike and share the bath's temperature; ends and edges are neglected, so a bar
+   is long and a plate wide; a tube is a slab of its wall's thickness, wetted inside and out as soon as it is in. A
+   dense basket is one slab of the pack's depth, heated at both faces; the liquid in its voids is in place at once and
+   counts as bath liquid: neither its heat nor its flow through the pack is modelled, which is why the pack's
+   conductivity has a wide range. */
 #ifndef BOIL_LOAD_H
 #define BOIL_LOAD_H
 
@@ -12,8 +13,8 @@
 #include "steel.h"
 #include "stirred.h"
 
-/* Water carried in per wetted area, kg/m2: handbook drag-out figures (from memory) are 0.016 well drained, 0.08 poorly, 0.3
-   to 1 cupped; for small parts in a basket 0.1 to 0.4 is judgement. */
+/* Water carried in per wetted area, kg/m2: handbook drag-out figures (from memory) are 0.016 well drained, 0.08 poorly,
+   0.3 to 1 cupped; for small parts in a basket 0.1 to 0.4 is judgement. */
 #define BOIL_RINSE_FLAT_KG_M2 0.05
 #define BOIL_RINSE_PACKED_KG_M2 0.15
 
@@ -33,17 +34,19 @@ typedef struct {
     double basket_kg;           /* steel of the basket, 0 to 1e5; as 3 mm wire or sheet */
     double lowering_s;          /* time to go in, and to come out; 1 to 600 s */
     double coefficient_W_m2K;   /* bath side, 10 to 1e5; 0: from the bath's own stirring */
-    double area_m2;             /* that meets the bath, to 1e5; 0: from mass, shape and size. Changes neither mass nor size */
+    double area_m2;             /* that meets the bath, to 1e5; 0: from mass, shape and size. Mass and size stay */
     double rinse_kg_m2;         /* water carried in per wetted area; 0 to 1; see above */
     double part_height_m;       /* for natural convection; 0.1, 0.02 to 1; hardly matters */
 } boil_load;
 
-boil_load boil_load_default(void);                 /* carbon steel plate of no mass, 20 degC, until lifted, lowered over 10 s */
+/* Carbon steel plate of no mass, 20 degC, until lifted, lowered over 10 s. */
+boil_load boil_load_default(void);
+
 const char *boil_load_problem(const boil_load *l); /* NULL, or what is wrong, naming the range */
 
 double boil_load_area(const boil_load *l);      /* m2 that meets the bath: parts (or pack faces) without basket */
 double boil_load_displaced(const boil_load *l); /* m3 of solid metal, parts and basket */
-double boil_load_rinse(const boil_load *l);     /* kg of water carried in, on the parts' own wetted area even when packed */
+double boil_load_rinse(const boil_load *l);     /* kg of water carried in, on the parts' own area even when packed */
 
 boil_body boil_load_parts(const boil_load *l);
 boil_body boil_load_basket(const boil_load *l); /* mass 0 when there is none */

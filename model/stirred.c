@@ -22,8 +22,8 @@ double boil_natural_coefficient(const boil_liquid *f, double height_m, double di
     return root * root * f->conductivity_W_mK / height_m;
 }
 
-/* St = h/(rho cp j) = 0.1 (Re Fr Pr^2)^(-1/4),  Re Fr = j^3 rho/(mu g)  [Deckwer, Chem. Eng. Sci. 35 (1980) 1341; from memory].
-   Its fourth power is linear in the gas velocity j: h^4 = 1e-4 (rho cp)^4 j mu g/(rho Pr^2). */
+/* St = h/(rho cp j) = 0.1 (Re Fr Pr^2)^(-1/4),  Re Fr = j^3 rho/(mu g)  [Deckwer, Chem. Eng. Sci. 35 (1980) 1341; from
+   memory]. Its fourth power is linear in the gas velocity j: h^4 = 1e-4 (rho cp)^4 j mu g/(rho Pr^2). */
 static double stirred_fourth_power(const boil_liquid *f, double gas_velocity_m_s)
 {
     const double volumetric = f->density_kg_m3 * f->heat_capacity_J_kgK;
