@@ -31,12 +31,11 @@ typedef struct {
 /* Explicit integrators are held to steps of a few times the fastest answer, and the mean of a 1 mm sheet would follow
    the bath in 0.6 s. So the expansion stops before its first term faster than fastest_s, and the conductance into thin
    parts is limited. The price, with 0.9 s: 1 mm sheet is behind by up to 14 % of its rise for a second at 3000 W/m2K,
-   31 % at 5000. Sheet from 1.6 mm, bars from 3.2 mm and balls from 4.7 mm pay nothing at 3000; at 5000 from 2.6, 5.3 and
-   7.9 mm. */
+   31 % at 5000. Sheet from 1.6 mm, bars from 3.2 mm and balls from 4.7 mm pay nothing at 3000; at 5000 from 2.6, 5.3
+   and 7.9 mm. */
 
-/* How many unknowns this body may have at a temperature: the most whose answers are all slower than fastest_s,
-   coefficients to 5000 W/m2K (beyond any coefficient they may be 2.8 times faster, where stiff surface layers take
-   part). */
+/* How many unknowns this body may have at a temperature: the most whose answers are all slower than fastest_s at
+   coefficients to 5000 W/m2K; at an infinite one they may be 2.8 times faster. */
 int boil_body_unknowns(const boil_body *b, double temperature_K);
 
 void boil_body_init(const boil_body *b, double temperature_K, double y[]); /* uniform temperature; writes y[unknowns] */

@@ -9,9 +9,9 @@
 #define BASKET_THICKNESS_M 0.003
 
 /* No unknown faster than this, s: an explicit step of 2 to 3 s stays stable, and heat that arrives a second late cannot
-   be seen in a boil that takes minutes to return. Judgement, 0.5 to 2. With 0.9 the mean temperature of steel parts, but
-   for those thin enough to be limited, stays within 1 % of the rise at 3000 W/m2K (1.9 % at 5000); with 1.0 that of a
-   46 mm ball, about the largest with one unknown, is off by 1.04 %. */
+   be seen in a boil that takes minutes to return. Judgement, 0.5 to 2. With 0.9 the mean temperature of steel parts,
+   but for those thin enough to be limited, stays within 1 % of the rise at 3000 W/m2K (1.9 % at 5000); with 1.0 that of
+   a 46 mm ball, about the largest with one unknown, is off by 1.04 %. */
 #define FASTEST_S 0.9
 
 boil_load boil_load_default(void)
