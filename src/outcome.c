@@ -10,16 +10,17 @@ static const double fast_mixing = 1.0 / 3;
 
 int outcome_of(const scenario *s, const boil_run_options *options, outcome *out)
 {
-    boil_run_options fast = *options;
+    boil_run_options no_trace = *options;
+    no_trace.row_interval_s = 0;
+    boil_run_options fast = no_trace;
     fast.mixing_time_factor *= fast_mixing;
-    fast.row_interval_s = 0;
     *out = (outcome){.scenario = s, .tolerance = options->tolerance};
     int result = boil_run(&s->plant, &s->schedule, options, &out->central);
     if (result == BOIL_OK)
         result = boil_run(&s->plant, &s->schedule, &fast, &out->fast);
     if (result == BOIL_OK)
-        result =
-            boil_findings_of(&s->plant, &s->schedule, options, &out->central, &out->fast, &out->found, &out->possible);
+        result = boil_findings_of(&s->plant, &s->schedule, &no_trace, &out->central, &out->fast, &out->found,
+                                  &out->possible);
     if (result != BOIL_OK)
         outcome_free(out);
     return result;

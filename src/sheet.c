@@ -6,7 +6,7 @@
 
 #include "text.h"
 
-#define WORDS_WIDTH 36
+#define WORDS_WIDTH 30
 
 typedef struct {
     const outcome *outcome;
@@ -85,7 +85,7 @@ static const column columns[] = {
     {"boil lost", "", DIM_COUNT, 9, OF_BOTH, cell_lost},
     {"back", "after", DIM_COUNT, 8, OF_BOTH, cell_back},
     {"lowest", NULL, DIM_TEMPERATURE, 6, OF_LOADS, cell_lowest},
-    {"parts hot", "after", DIM_COUNT, 9, OF_LOADS, cell_hot},
+    {"hot", "after", DIM_COUNT, 7, OF_LOADS, cell_hot},
     {"water", NULL, DIM_MASS, 5, OF_ADDITIONS, cell_poured},
     {"steam", "peak", DIM_COUNT, 6, OF_ADDITIONS, cell_steam},
     {"layer", NULL, DIM_MASS, 5, OF_ADDITIONS, cell_layer},

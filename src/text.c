@@ -120,7 +120,7 @@ void text_wrapped(FILE *to, const char *text, int used, int indent, int width)
         int blanks = used < indent ? indent - used : used > 0 ? 1 : 0;
         int start = used + blanks;
         size_t n = line_length(text, start < width ? (size_t)(width - start) : 0);
-        fprintf(to, "%*s%.*s\n", blanks, "", (int)n, text);
+        fprintf(to, "%*s%.*s\n", n > 0 ? blanks : 0, "", (int)n, text);
         text += n;
         text += strspn(text, " ");
         used = 0;

@@ -1,0 +1,393 @@
+/* The report, from histories made by hand: no physics runs here. */
+#include "close.h"
+
+#include <string.h>
+
+#include "boil.h"
+#include "printed.h"
+#include "program.h"
+#include "report.h"
+#include "run_csv.h"
+#include "run_json.h"
+#include "sheet.h"
+#include "strip.h"
+#include "verdict.h"
+
+#define NEVER ((double)NAN)
+#define LOADS_MOST 500
+
+/* A quiet, uneventful shift from 6:00: a load each half hour, its boil back after 50 s. */
+typedef struct {
+    scenario scenario;
+    outcome outcome;
+    boil_act acts[LOADS_MOST + 1];
+    boil_load_result loads[LOADS_MOST];
+    boil_addition_result addition;
+    boil_row rows[3];
+    boil_finding found, possible;
+} shift;
+
+static boil_row row_at(double t, bool boiling, double level_m)
+{
+    return (boil_row){.time_s = t,
+                      .boiling = boiling,
+                      .temperature_K = boiling ? 413.7 : 411.7,
+                      .boiling_point_K = 413.7,
+                      .heater_W = 1000,
+                      .level_m = level_m,
+                      .layer_K = NEVER,
+                      .coldest_load_K = NEVER};
+}
+
+static boil_summary calm_summary(void)
+{
+    return (boil_summary){.temperature_start_K = 413.7,
+                          .temperature_end_K = 413.7,
+                          .boiling_point_start_K = 413.7,
+                          .boiling_point_end_K = 414.0,
+                          .still_level_start_m = 0.66,
+                          .still_level_end_m = 0.655,
+                          .level_max_m = {0.734, 4920},
+                          .freeboard_min_m = {0.1803, 4920},
+                          .boiling_share = 0.99,
+                          .time_to_boil_s = NEVER,
+                          .overflow_s = NEVER,
+                          .still_overflow_s = NEVER,
+                          .layer_boil_s = NEVER};
+}
+
+static void shift_begin(shift *s, size_t loads)
+{
+    *s = (shift){.scenario = {.title = (char *)(uintptr_t) "A shift",
+                              .path = (char *)(uintptr_t) "shift.bath",
+                              .start_s = 21600,
+                              .plant = boil_plant_default()}};
+    s->scenario.plant.tank.depth_m = 0.9144;
+    s->scenario.plant.charge = (boil_charge){{0.8, 0.15, 0.05}, BOIL_BY_BOILING_POINT, 413.7, 0};
+    for (size_t i = 0; i < loads; i++) {
+        double t = 300 + 1800.0 * (double)i;
+        s->acts[i] = (boil_act){.time_s = t, .kind = BOIL_ACT_LOAD};
+        s->loads[i] = (boil_load_result){.time_s = t,
+                                         .mass_kg = 45,
+                                         .boil_lost_s = t + 5,
+                                         .recovery_s = 50,
+                                         .lowest_temperature_K = 412,
+                                         .hot_s = 90,
+                                         .lifted_s = t + 1200};
+    }
+    double end = 1800 * (double)(loads > 2 ? loads : 2);
+    s->scenario.schedule = (boil_schedule){.acts = s->acts, .count = loads, .duration_s = end};
+    s->rows[0] = row_at(0, true, 0.70);
+    s->rows[1] = row_at(end / 2, false, 0.72);
+    s->rows[2] = row_at(end, true, 0.70);
+    s->outcome = (outcome){.scenario = &s->scenario,
+                           .central = {.loads = s->loads,
+                                       .loads_count = loads,
+                                       .rows = s->rows,
+                                       .rows_count = 3,
+                                       .summary = calm_summary(),
+                                       .end = BOIL_RUN_DONE,
+                                       .end_s = end},
+                           .tolerance = 1e-8};
+}
+
+static void add_water(shift *s, double t)
+{
+    size_t last = s->scenario.schedule.count++;
+    s->acts[last] = (boil_act){.time_s = t, .kind = BOIL_ACT_WATER};
+    s->addition = (boil_addition_result){.time_s = t,
+                                         .over_s = 240,
+                                         .mass_kg = 7.57,
+                                         .steam_before_kg_s = 0.01,
+                                         .steam_peak_kg_s = 0.0134,
+                                         .boil_lost_s = NEVER,
+                                         .layer_peak_kg = 0.33,
+                                         .level_rise_m = 0.0102,
+                                         .freeboard_min_m = 0.2};
+    s->outcome.central.additions = &s->addition;
+    s->outcome.central.additions_count = 1;
+}
+
+static boil_finding finding(const char *id, const char *title, boil_severity severity, double t)
+{
+    return (boil_finding){.id = id,
+                          .title = title,
+                          .advice = "Do this.",
+                          .severity = severity,
+                          .time_s = t,
+                          .value = 0.2,
+                          .limit = 0.1,
+                          .unit = BOIL_UNIT_LENGTH,
+                          .needed_W = NEVER,
+                          .count = 1};
+}
+
+static void set_found(shift *s, boil_finding f)
+{
+    s->found = f;
+    s->outcome.found = (boil_findings){.list = &s->found, .count = 1, .room = 1};
+}
+
+static void set_possible(shift *s, boil_finding f)
+{
+    s->possible = f;
+    s->outcome.possible = (boil_findings){.list = &s->possible, .count = 1, .room = 1};
+}
+
+/* Tests make one shift at a time; it is large. */
+static shift the;
+
+static void assert_verdict(const char *text)
+{
+    assert_string_equal(verdict_of(&the.outcome, SHOW_US).text, text);
+}
+
+static char *printed_by(void (*print)(const outcome *, show_system, FILE *))
+{
+    printed p;
+    printed_begin(&p);
+    print(&the.outcome, SHOW_US, p.to);
+    return printed_end(&p);
+}
+
+static size_t lines_of(const char *text)
+{
+    size_t n = 0;
+    for (; *text != '\0'; text++)
+        n += *text == '\n';
+    return n;
+}
+
+static size_t widest_of(const char *text)
+{
+    size_t most = 0;
+    for (const char *at = text; *at != '\0'; at += strcspn(at, "\n") + 1) {
+        size_t n = strcspn(at, "\n");
+        most = n > most ? n : most;
+    }
+    return most;
+}
+
+static void assert_says(const char *text, const char *words)
+{
+    if (strstr(text, words) == NULL)
+        fail_msg("'%s' is not said in:\n%s", words, text);
+}
+
+static void a_calm_shift_has_a_calm_verdict(void **state)
+{
+    (void)state;
+    shift_begin(&the, 8);
+    assert_verdict("8 of 8 loads back within 2 min; least freeboard 7.1 in at 7:22; nothing above NOTICE");
+    the.loads[2].recovery_s = 200;
+    assert_verdict(
+        "7 of 8 loads back within 2 min, the slowest in 3.3 min; least freeboard 7.1 in at 7:22; nothing above "
+        "NOTICE");
+    the.loads[7].recovery_s = NEVER;
+    assert_verdict(
+        "6 of 8 loads back within 2 min, 1 not at all; least freeboard 7.1 in at 7:22; nothing above NOTICE");
+    shift_begin(&the, 0);
+    assert_verdict("least freeboard 7.1 in at 7:22; nothing above NOTICE");
+}
+
+static void the_gravest_finding_comes_first(void **state)
+{
+    (void)state;
+    shift_begin(&the, 1);
+    set_found(&the, finding("freeboard-low", "freeboard below the limit", BOIL_CAUTION, 4920));
+    assert_verdict(
+        "CAUTION at 7:22: freeboard below the limit; 1 of 1 loads back within 2 min; least freeboard 7.1 in at "
+        "7:22");
+    set_possible(&the, finding("overflow", "the boiling surface reaches the rim", BOIL_DANGER, 5000));
+    assert_verdict(
+        "DANGER (possible) at 7:23: the boiling surface reaches the rim; 1 of 1 loads back within 2 min; least "
+        "freeboard 7.1 in at 7:22");
+}
+
+static void a_stopped_run_says_so_first(void **state)
+{
+    (void)state;
+    shift_begin(&the, 1);
+    the.outcome.central.end = BOIL_RUN_OUT_OF_RANGE;
+    the.outcome.central.end_s = 4200;
+    the.outcome.central.stop_quantity = "sodium hydroxide strength";
+    the.outcome.central.stop_value = 0.7000001;
+    the.outcome.central.stop_limit = 0.7;
+    the.outcome.central.stop_unit = "kg/kg";
+    assert_verdict(
+        "STOPPED at 7:10: sodium hydroxide strength reached 0.7 kg/kg, where the known range ends; 1 of 1 loads "
+        "back within 2 min; least freeboard 7.1 in at 7:22; nothing above NOTICE");
+}
+
+static void a_bath_that_never_boils_says_what_it_needs(void **state)
+{
+    (void)state;
+    shift_begin(&the, 1);
+    the.outcome.central.summary.boiling_share = 0;
+    boil_finding f = finding("never-boils", "the bath never boils", BOIL_WARNING, 0);
+    f.needed_W = 87921.3;
+    set_found(&the, f);
+    assert_verdict("the bath never boils: it needs 300 kBtu/h to the tank; least freeboard 7.1 in at 7:22");
+}
+
+static void the_sheet_has_a_line_a_load_and_an_addition(void **state)
+{
+    (void)state;
+    shift_begin(&the, 2);
+    add_water(&the, 3600);
+    the.loads[1].boil_lost_s = NEVER;
+    the.loads[1].recovery_s = 0;
+    char *text = printed_by(sheet_print);
+    assert_int_equal(lines_of(text), 5);
+    assert_in_range(widest_of(text), 60, 100);
+    assert_says(text, "6:05  load                                6:05     50 s  281.9    90 s\n");
+    assert_says(text, "6:35  load                                kept        -  281.9    90 s\n");
+    assert_says(text,
+                "7:00  water                               kept        -                 16.7   x1.3 0.728  0.4\n");
+    free(text);
+}
+
+static void a_long_shift_stays_readable(void **state)
+{
+    (void)state;
+    shift_begin(&the, LOADS_MOST);
+    the.loads[400].recovery_s = 270;
+    char *text = printed_by(sheet_print);
+    assert_int_equal(lines_of(text), 2 + SHEET_LINES_MAX);
+    assert_in_range(widest_of(text), 60, 100);
+    assert_says(text, " ... and 461 loads and 0 additions more; slowest back 4.5 min (14:05+8d)\n");
+    free(text);
+}
+
+static void what_follows_an_overflow_is_marked(void **state)
+{
+    (void)state;
+    shift_begin(&the, 3);
+    the.outcome.central.summary.overflow_s = 2000;
+    char *text = printed_by(sheet_print);
+    assert_says(text, "\n     6:05  load");
+    assert_says(text, "\n*    6:35  load");
+    assert_says(text, "\n*    7:05  load");
+    assert_says(text, " * after overflow: not a prediction\n");
+    free(text);
+    the.outcome.central.summary.overflow_s = 340; /* the first load's boil is back at 355 s */
+    text = printed_by(sheet_print);
+    assert_says(text, "\n*    6:05  load");
+    free(text);
+    text = printed_by(strip_print);
+    assert_says(text, "from 6:05 on, after overflow: not a prediction\n");
+    free(text);
+}
+
+static void the_strip_fits_a_terminal(void **state)
+{
+    (void)state;
+    shift_begin(&the, 8);
+    char *text = printed_by(strip_print);
+    assert_in_range(widest_of(text), 60, 80);
+    assert_says(text, "q");
+    assert_says(text, "       36.0 |====="); /* 0.9144 m */
+    for (const char *c = text; *c != '\0'; c++)
+        assert_in_range((unsigned char)*c, '\n', '~');
+    free(text);
+    the.outcome.central.rows_count = 0;
+    text = printed_by(strip_print);
+    assert_string_equal(text, "");
+    free(text);
+}
+
+static char *whole_report(show_system system, bool colour)
+{
+    printed p;
+    printed_begin(&p);
+    report(&the.outcome, &(report_style){.system = system, .colour = colour, .verbose = true}, p.to);
+    return printed_end(&p);
+}
+
+static void a_report_says_what_it_must(void **state)
+{
+    (void)state;
+    shift_begin(&the, 8);
+    add_water(&the, 15000);
+    set_found(&the, finding("freeboard-low", "freeboard below the limit", BOIL_CAUTION, 4920));
+    set_possible(&the, finding("overflow", "the boiling surface reaches the rim", BOIL_DANGER, 5000));
+    char *text = whole_report(SHOW_US, false);
+    assert_in_range(widest_of(text), 80, 130); /* the verdict is one line, however long */
+    assert_says(text,
+                " CAUTION     7:22  freeboard below the limit: 7.9 in, limit 3.9 in\n                   Do this.\n");
+    assert_says(text, "if the water mixes in three times faster (possible):\n DANGER      7:23  the boiling surface");
+    assert_says(text, "never a permission");
+    assert_says(text, "eyewash");
+    assert_says(text, "never onto dry salt");
+    assert_says(text, "non-ferrous");
+    assert_says(text, "+-2 to 3 %");
+    assert_says(text, PROGRAM_NAME " " PROGRAM_VERSION);
+    assert_null(strstr(text, "safe"));
+    assert_null(strstr(text, "nan"));
+    assert_null(strchr(text, '\033'));
+    free(text);
+    text = whole_report(SHOW_SI, true);
+    assert_says(text, "\033[1;33mCAUTION\033[0m     7:22  freeboard below the limit: 200 mm, limit 100 mm\n");
+    free(text);
+}
+
+static void uncertainty_falls_on_what_was_not_given(void **state)
+{
+    (void)state;
+    printed p;
+    boil_charge c = {{0.8, 0.15, 0.05}, BOIL_BY_STRENGTH, 719, 0};
+    printed_begin(&p);
+    report_uncertainty(&c, SHOW_US, p.to);
+    char *text = printed_end(&p);
+    assert_says(text, "up to 11 degF lower or 4 degF higher");
+    free(text);
+    c.blend[BOIL_NAOH] = 1;
+    printed_begin(&p);
+    report_uncertainty(&c, SHOW_SI, p.to);
+    text = printed_end(&p);
+    assert_says(text, "up to 4 K lower or 2 K higher");
+    free(text);
+}
+
+static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
+{
+    (void)state;
+    printed p;
+    shift_begin(&the, 1);
+    the.loads[0].hot_s = NEVER;
+    printed_begin(&p);
+    run_json(&the.outcome, p.to);
+    char *text = printed_end(&p);
+    assert_says(text, "\"hot_s\": null");
+    assert_says(text, "\"stopped\": null");
+    assert_says(text, "\"overflow_s\": null");
+    assert_says(text, "\"scenario\": \"shift.bath\"");
+    assert_null(strstr(text, "nan"));
+    free(text);
+    printed_begin(&p);
+    run_csv(&the.outcome.central, p.to);
+    text = printed_end(&p);
+    assert_int_equal(lines_of(text), 4);
+    assert_says(text, "time_s,boiling,temperature_K,");
+    assert_says(text, "\n1800,0,411.7,413.7,");
+    assert_says(text, ",0,0,,0,"); /* no layer: no temperature of it */
+    free(text);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(a_calm_shift_has_a_calm_verdict),
+        cmocka_unit_test(the_gravest_finding_comes_first),
+        cmocka_unit_test(a_stopped_run_says_so_first),
+        cmocka_unit_test(a_bath_that_never_boils_says_what_it_needs),
+        cmocka_unit_test(the_sheet_has_a_line_a_load_and_an_addition),
+        cmocka_unit_test(a_long_shift_stays_readable),
+        cmocka_unit_test(what_follows_an_overflow_is_marked),
+        cmocka_unit_test(the_strip_fits_a_terminal),
+        cmocka_unit_test(a_report_says_what_it_must),
+        cmocka_unit_test(uncertainty_falls_on_what_was_not_given),
+        cmocka_unit_test(what_never_came_is_null_in_json_and_empty_in_csv),
+    };
+    return cmocka_run_group_tests_name("report", tests, NULL, NULL);
+}
