@@ -197,7 +197,7 @@ static int look_at_layer(boil_bath *b, double t, const double y[], const boil_li
                          double *cover)
 {
     const boil_plant *p = b->plant;
-    *cover = v->layer_kg = v->layer_m = v->layer_mixing_kg_s = v->layer_W = 0;
+    *cover = v->layer_kg = v->layer_m = v->layer_mixing_kg_s = v->layer_mixing_slope_kg_s = v->layer_W = 0;
     v->layer_K = v->temperature_K;
     v->layer_surface = (boil_surface_flow){.skin_K = v->temperature_K};
     double depth = v->solution_m3 / b->area_m2;
@@ -217,7 +217,7 @@ static int look_at_layer(boil_bath *b, double t, const double y[], const boil_li
     boil_layer_stirring s = {b->area_m2,       depth,           v->density_kg_m3,
                              water_kg_m3,      v->stirring_W_kg, v->mixing_time_s,
                              hypot(plume, b->lowering_m_s)};
-    v->layer_mixing_kg_s = boil_layer_mixing(&p->layer, &s, v->layer_kg, *cover);
+    v->layer_mixing_kg_s = boil_layer_mixing(&p->layer, &s, v->layer_kg, *cover, &v->layer_mixing_slope_kg_s);
     double difference = v->temperature_K - v->layer_K;
     double side = boil_bath_side_coefficient(liquid, 0.1, difference, v->steam_velocity_m_s);
     v->layer_W = difference * boil_layer_conductance(&p->layer, b->area_m2, *cover, v->layer_m, t - b->layer_since_s, side);
@@ -299,6 +299,9 @@ static void look_at_steam(const boil_bath *b, const boil_heat *heat, const boil_
     v->calm_steam_kg_s = fmax(0, Q + v->loads_W + v->layer_W) / latent;
     v->steam_kg_s = b->boiling ? v->steam_if_boiling_kg_s : 0;
     v->water_cooling_W = v->layer_mixing_kg_s * (k_water - water_J_kg);
+    v->loop = 1;
+    if (b->boiling && v->water_cooling_W > 0 && v->leaving_kg_s > 0)
+        v->loop += (k_water - water_J_kg) / latent * v->layer_mixing_slope_kg_s / v->leaving_kg_s;
     v->air_W = v->surface.radiation_W + v->surface.convection_W + v->layer_surface.radiation_W +
                v->layer_surface.convection_W;
 }
@@ -319,7 +322,7 @@ static void rates_of(const boil_bath *b, const double y[], double water_J_kg, do
     dydt[LAYER_MASS] = b->layer == BOIL_LAYER_NONE ? 0 : v->feed_kg_s - mixing - e_layer - v->layer_boiled_kg_s;
     dydt[LAYER_HEAT] =
         b->layer == BOIL_LAYER_NONE ? 0 : v->feed_W + v->layer_W - layer_air - mixing * water_J_kg - layer_J;
-    dydt[STEAM_HELD] = v->steam_kg_s - v->leaving_kg_s;
+    dydt[STEAM_HELD] = (v->steam_kg_s - v->leaving_kg_s) / v->loop;
     dydt[HEATER_OUTPUT] = lag > 0 ? (b->heater_set_W - y[HEATER_OUTPUT]) / lag : 0;
     dydt[TOTAL_STEAM] = v->steam_kg_s;
     dydt[TOTAL_EVAPORATED] = e + e_layer;

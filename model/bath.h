@@ -9,7 +9,13 @@
    Q: heater less walls, radiation and convection, loads and the layer; w: water mixing in, at enthalpy h_w; e: evaporation.
    (1) follows from d/dt [m h(T, m) + E_steel(T)] = Q + w h_w - e hv(Ts) - steam hv(Tb) with T = Tb(m). H is integrated in
    both modes, so that comparing it with the property functions audits (1). BOILING ends when (1) turns negative, QUIET when T
-   reaches Tb. Steam leaves mass and energy when it forms; what is held in the pool only swells and stirs. */
+   reaches Tb. Steam leaves mass and energy when it forms; what is held in the pool only swells and stirs.
+
+   The steam held follows  d held/dt = (steam - leaving)/loop.  loop = 1 but where water that the steam stirs in takes heat
+   from the boil (a weak bath): there the loop steam -> stirring -> water -> steam would answer up to twenty-five times as
+   fast as bubbles rise, which nothing stirred by rising bubbles can. With
+       loop = 1 - d steam/d leaving = 1 + (K_water - h_w)/(hv - K_water) dw/d leaving                                   (2)
+   it answers in the rise time; where it comes to rest, steam = leaving, does not change. */
 #ifndef BOIL_BATH_H
 #define BOIL_BATH_H
 
@@ -92,7 +98,9 @@ typedef struct {
     boil_surface_flow surface, layer_surface;
     double heater_W, wall_W, air_W, loads_W, layer_W;
     double water_cooling_W;      /* what mixing water in takes from the boil; negative: it feeds the boil */
-    double layer_kg, layer_m, layer_K, layer_mixing_kg_s, layer_boiled_kg_s, layer_boil_margin_kg_s;
+    double loop;                 /* (2), 1 or more */
+    double layer_kg, layer_m, layer_K, layer_mixing_kg_s, layer_mixing_slope_kg_s /* by ln of stirring */,
+        layer_boiled_kg_s, layer_boil_margin_kg_s;
     double feed_kg_s, feed_W;
     double solution_m3, displaced_m3, still_level_m, level_m, level_lower_m, surge_m;
     double stirring_W_kg, mixing_time_s;

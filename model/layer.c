@@ -37,9 +37,12 @@ static double erosion_velocity(const boil_layer_stirring *s, double buoyancy)
     return u * fmin(fastest, by_power);
 }
 
-double boil_layer_mixing(const boil_layer_law *l, const boil_layer_stirring *s, double mass_kg, double cover)
+double boil_layer_mixing(const boil_layer_law *l, const boil_layer_stirring *s, double mass_kg, double cover,
+                         double *by_log_stirring)
 {
     const double fall_s = 1;
+    double unused, *slope = by_log_stirring ? by_log_stirring : &unused;
+    *slope = 0;
     double buoyancy = BOIL_GRAVITY * (s->bath_kg_m3 - s->water_kg_m3) / s->water_kg_m3;
     if (!(buoyancy > 0))
         return mass_kg / fall_s;
@@ -47,7 +50,9 @@ double boil_layer_mixing(const boil_layer_law *l, const boil_layer_stirring *s, 
     double limit = 2 * l->mixing_efficiency * s->bath_kg_m3 * s->area_m2 * s->stirring_W_kg / buoyancy;
     if (!(limit > 0))
         return slow;
-    return mass_kg / (s->mixing_time_s + mass_kg / limit) + slow;
+    double takes_s = s->mixing_time_s + mass_kg / limit;
+    *slope = mass_kg * (s->mixing_time_s / 3 + mass_kg / limit) / (takes_s * takes_s);
+    return mass_kg / takes_s + slow;
 }
 
 double boil_layer_conductance(const boil_layer_law *l, double area_m2, double cover, double thickness_m, double age_s,

@@ -33,8 +33,10 @@ typedef struct {
     double interface_m_s;         /* u of (2) */
 } boil_layer_stirring;
 
-/* (1). A layer that is no lighter than the bath falls in within a second. */
-double boil_layer_mixing(const boil_layer_law *l, const boil_layer_stirring *s, double mass_kg, double cover);
+/* (1). A layer that is no lighter than the bath falls in within a second. *by_log_stirring: derivative with respect to
+   ln eps, tau going as eps^(-1/3), kg/s; may be NULL. */
+double boil_layer_mixing(const boil_layer_law *l, const boil_layer_stirring *s, double mass_kg, double cover,
+                         double *by_log_stirring);
 
 /* (3) per kelvin, W/K. */
 double boil_layer_conductance(const boil_layer_law *l, double area_m2, double cover, double thickness_m, double age_s,

@@ -185,7 +185,48 @@ int boil_record_mode(boil_record *r, double t, boil_bath *b, const double y[], c
     return BOIL_OK;
 }
 
-static void watch_loads(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
+void boil_record_restart(boil_record *r)
+{
+    r->temperature.count = r->level.count = r->steam.count = 0;
+}
+
+/* Add a value; gives the extreme just passed, if one lies at the middle of the last three, else the value itself. */
+static double turning(boil_turn *w, double t, double x)
+{
+    if (w->count == 3) {
+        w->time_s[0] = w->time_s[1];
+        w->value[0] = w->value[1];
+        w->time_s[1] = w->time_s[2];
+        w->value[1] = w->value[2];
+        w->count = 2;
+    }
+    w->time_s[w->count] = t;
+    w->value[w->count++] = x;
+    if (w->count < 3)
+        return x;
+    double a = w->time_s[0] - w->time_s[1], b = t - w->time_s[1];
+    double left = (w->value[0] - w->value[1]) / a, right = (x - w->value[1]) / b;
+    if (!(left * right < 0) || !(a < 0 && b > 0))
+        return x;
+    double curvature = (right - left) / (b - a), slope = left - curvature * a;
+    return w->value[1] - slope * slope / (4 * curvature);
+}
+
+/* Extremes of a moment, those between its step's ends included. */
+typedef struct {
+    double coolest_K, hottest_K, level_m, steam_kg_s;
+} boil_peak;
+
+static boil_peak peaks_of(boil_record *r, double t, const boil_bath_view *v)
+{
+    double T = turning(&r->temperature, t, v->temperature_K);
+    return (boil_peak){fmin(T, v->temperature_K), fmax(T, v->temperature_K),
+                       fmax(v->level_m, turning(&r->level, t, v->level_m)),
+                       fmax(v->steam_kg_s, turning(&r->steam, t, v->steam_kg_s))};
+}
+
+static void watch_loads(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v,
+                        const boil_peak *peak)
 {
     boil_history *h = r->history;
     for (size_t i = 0; i < b->bodies_count; i++) {
@@ -195,23 +236,24 @@ static void watch_loads(boil_record *r, double t, const boil_bath *b, const doub
         if (basket)
             continue;
         if (isnan(l->lifted_s) || isnan(l->recovery_s))
-            l->lowest_temperature_K = fmin(l->lowest_temperature_K, v->temperature_K);
+            l->lowest_temperature_K = fmin(l->lowest_temperature_K, peak->coolest_K);
         double start = o->entry_K, mean = y[BATH_FIXED + o->at];
         if (isnan(l->hot_s) && isnan(l->lifted_s) && mean - start >= 0.95 * (v->temperature_K - start))
             l->hot_s = t - l->time_s;
     }
 }
 
-static void watch_additions(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
+static void watch_additions(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v,
+                            const boil_peak *peak)
 {
     boil_history *h = r->history;
     for (size_t i = 0; i < h->additions_count; i++) {
         boil_addition_result *a = &h->additions[i];
         if (t < a->time_s || t > a->time_s + a->over_s + TAIL_S)
             continue;
-        a->steam_peak_kg_s = fmax(a->steam_peak_kg_s, v->steam_kg_s);
+        a->steam_peak_kg_s = fmax(a->steam_peak_kg_s, peak->steam_kg_s);
         a->layer_peak_kg = fmax(a->layer_peak_kg, v->layer_kg);
-        a->freeboard_min_m = fmin(a->freeboard_min_m, r->plant->tank.depth_m - v->level_m);
+        a->freeboard_min_m = fmin(a->freeboard_min_m, r->plant->tank.depth_m - peak->level_m);
         if (t > a->time_s && t <= a->time_s + a->over_s && !b->boiling) {
             a->was_quiet = true;
             a->quiet_poured_kg += a->mass_kg / a->over_s * (t - fmax(r->last_s, a->time_s));
@@ -219,38 +261,39 @@ static void watch_additions(boil_record *r, double t, const boil_bath *b, const 
     }
 }
 
-static void watch_quiet(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
+static void watch_quiet(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v, const boil_peak *peak)
 {
     boil_history *h = r->history;
     if (h->quiet_count == 0)
         return;
     boil_quiet_result *q = &h->quiet[h->quiet_count - 1];
     if (!b->boiling) {
-        q->lowest_temperature_K = fmin(q->lowest_temperature_K, v->temperature_K);
+        q->lowest_temperature_K = fmin(q->lowest_temperature_K, peak->coolest_K);
         q->layer_max_m = fmax(q->layer_max_m, v->layer_m);
     } else if (t <= q->end_s + TAIL_S) {
-        q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, v->steam_kg_s);
-        q->level_max_after_m = fmax(q->level_max_after_m, v->level_m);
+        q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, peak->steam_kg_s);
+        q->level_max_after_m = fmax(q->level_max_after_m, peak->level_m);
     }
 }
 
-static void watch_extremes(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
+static void watch_extremes(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v,
+                           const boil_peak *peak)
 {
     boil_summary *s = &r->history->summary;
     double depth = r->plant->tank.depth_m;
-    if (!(v->level_m <= s->level_max_m.value))
+    if (!(peak->level_m <= s->level_max_m.value))
         s->swell_spread_m = v->level_m - v->level_lower_m;
-    highest(&s->level_max_m, v->level_m, t);
-    lowest(&s->freeboard_min_m, depth - v->level_m, t);
+    highest(&s->level_max_m, peak->level_m, t);
+    lowest(&s->freeboard_min_m, depth - peak->level_m, t);
     lowest(&s->still_level_min_m, v->still_level_m, t);
-    highest(&s->steam_peak_kg_s, v->steam_kg_s, t);
+    highest(&s->steam_peak_kg_s, peak->steam_kg_s, t);
     highest(&s->layer_max_kg, v->layer_kg, t);
-    highest(&s->surge_peak_kg_s, v->steam_kg_s - v->calm_steam_kg_s, t);
+    highest(&s->surge_peak_kg_s, peak->steam_kg_s - v->calm_steam_kg_s, t);
     if (b->boiling) {
-        highest(&s->temperature_max_K, v->temperature_K, t);
-        lowest(&s->temperature_min_K, v->temperature_K, t);
+        highest(&s->temperature_max_K, peak->hottest_K, t);
+        lowest(&s->temperature_min_K, peak->coolest_K, t);
     }
-    if (isnan(s->overflow_s) && v->level_m >= depth)
+    if (isnan(s->overflow_s) && peak->level_m >= depth)
         s->overflow_s = t;
     if (isnan(s->still_overflow_s) && v->still_level_m >= depth)
         s->still_overflow_s = t;
@@ -262,10 +305,11 @@ static void watch_extremes(boil_record *r, double t, const boil_bath *b, const b
 
 void boil_record_moment(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
 {
-    watch_loads(r, t, b, y, v);
-    watch_additions(r, t, b, v);
-    watch_quiet(r, t, b, v);
-    watch_extremes(r, t, b, v);
+    boil_peak peak = peaks_of(r, t, v);
+    watch_loads(r, t, b, y, v, &peak);
+    watch_additions(r, t, b, v, &peak);
+    watch_quiet(r, t, b, v, &peak);
+    watch_extremes(r, t, b, v, &peak);
     if (b->boiling)
         r->boiling_s += t - r->last_s;
     r->last_s = t;

@@ -6,6 +6,12 @@
 #include "bath.h"
 #include "run.h"
 
+/* The last three values of a quantity since the last restart: where it turns between steps, a parabola gives the extreme. */
+typedef struct {
+    double time_s[3], value[3];
+    int count;
+} boil_turn;
+
 typedef struct {
     boil_history *history;
     const boil_plant *plant;
@@ -13,6 +19,7 @@ typedef struct {
     size_t loads_room, additions_room, quiet_room, rows_room;
     double boiling_s, boil_began_s, last_s; /* for the share of time, and the steady steam after a cold start */
     bool quiet_start;
+    boil_turn temperature, level, steam;
     double *unknowns;                       /* room for a state between two steps */
     size_t unknowns_room;
 } boil_record;
@@ -33,6 +40,9 @@ int boil_record_mode(boil_record *r, double t, boil_bath *b, const double y[], c
 
 /* The state after a step, or after acts at the same time. */
 void boil_record_moment(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v);
+
+/* The march restarts: what comes next may have a kink, so nothing is fitted across it. */
+void boil_record_restart(boil_record *r);
 
 /* Rows due in (t0, t1], by cubic Hermite interpolation of the state; call before anything changes at t1. */
 int boil_record_rows(boil_record *r, boil_bath *b, double t0, const double y0[], const double rates0[], double t1,

@@ -13,7 +13,7 @@
 
 boil_run_options boil_run_options_default(void)
 {
-    return (boil_run_options){.mixing_time_factor = 1, .tolerance = 1e-8};
+    return (boil_run_options){.mixing_time_factor = 1, .tolerance = 1e-7};
 }
 
 /* One run under way. */
@@ -73,7 +73,8 @@ static void march_guards(double t, const double y[], double g[], void *context)
     g[BATH_GUARD_RANGE] = 1; /* the properties refuse this state: that is where the range ends */
 }
 
-/* Typical magnitudes for error control. */
+/* Typical magnitudes for error control. The steam held takes no part in mass or energy; it may be a hundred times coarser
+   than the rest. */
 static void set_sizes(running *r)
 {
     double mass = r->history->summary.bath_mass_start_kg, *s = r->size;
@@ -83,9 +84,9 @@ static void set_sizes(running *r)
     for (size_t i = HEAT_FROM_HEATER; i <= HEAT_WITH_WATER; i++)
         s[i] = heat;
     s[BATH_HEAT] = heat;
-    s[LAYER_MASS] = 0.01 * mass;
-    s[LAYER_HEAT] = 0.01 * mass * 2e5;
-    s[STEAM_HELD] = 0.1 * r->view.solution_m3 * r->view.vapour_kg_m3;
+    s[LAYER_MASS] = 0.1 * mass;
+    s[LAYER_HEAT] = 0.1 * mass * 2e5;
+    s[STEAM_HELD] = 10 * r->view.solution_m3 * r->view.vapour_kg_m3;
     s[HEATER_OUTPUT] = fmax(1e3, r->plant.heater.input_W);
     for (size_t i = BATH_FIXED; i < r->unknowns; i++)
         s[i] = 100;
@@ -156,6 +157,7 @@ static int restart(running *r)
         return outcome;
     if ((outcome = look(r, r->t, r->y)) != BOIL_OK)
         return outcome;
+    boil_record_restart(&r->record);
     boil_record_moment(&r->record, r->t, &r->bath, r->y, &r->view);
     boil_march_restart(r->march, r->t, r->y);
     return BOIL_OK;
@@ -412,7 +414,7 @@ static int advance(running *r, double stop, bool *going)
     if (outcome == BOIL_OK && news == BOIL_MARCH_EVENT)
         outcome = event(r, guard);
     *going = news != BOIL_MARCH_ARRIVED;
-    if (r->options->keep_going && !r->options->keep_going(r->options->context))
+    if (r->options->keep_going && !r->options->keep_going(r->options->context, r->t))
         r->history->end = BOIL_RUN_INTERRUPTED;
     return outcome;
 }

@@ -13,7 +13,7 @@ typedef struct {
     double mixing_time_factor;  /* 1: central run; 1/3: fast run */
     double tolerance;           /* error per step relative to each unknown's size; 1e-4 to 1e-11 */
     double row_interval_s;      /* rows of the trace; 0: no trace */
-    bool (*keep_going)(void *context); /* polled once a step, may be NULL; false ends the run as "interrupted" */
+    bool (*keep_going)(void *context, double time_s); /* told after each step, may be NULL; false ends the run as "interrupted" */
     void *context;
 } boil_run_options;
 boil_run_options boil_run_options_default(void); /* central, the tested tolerance, no trace */
