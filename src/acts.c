@@ -104,6 +104,8 @@ static bool plan(acts *a, const boil_act *act, size_t line)
 /* "to" is included, though the sum of the periods may miss it by rounding. */
 static void unroll(acts *a, const cursor *c, const timing *t, boil_act *act)
 {
+    if (act->kind == BOIL_ACT_LOAD)
+        a->loaded[act->name] = true;
     double count = t->period_s > 0 ? floor((t->to_s - t->from_s) / t->period_s + 1e-9) + 1 : 1;
     if (count + (double)a->count > ACTS_MAX) {
         cursor_error(c, c->at, "there are more than %.0f acts", ACTS_MAX);
@@ -215,24 +217,16 @@ static void lift_everything(attendance *t, double time_s)
     t->in_count = 0;
 }
 
-static bool is_loaded(const acts *a, int name)
-{
-    for (size_t i = 0; i < a->count; i++)
-        if (a->list[i].act.kind == BOIL_ACT_LOAD && a->list[i].act.name == name)
-            return true;
-    return false;
-}
-
 static void unknown_name(acts *a, const planned_act *p)
 {
     act_line *l = &a->lines[p->line];
     const char *name = a->names[p->act.name - 1];
     words_nearest n = words_near(name, strlen(name));
-    if (l->reported || a->broken[p->act.name])
+    if (l->reported || a->broken[p->act.name] || messages_full(l->place.messages))
         return;
     l->reported = true;
-    for (size_t i = 0; i < a->name_count && a->name_count <= 100; i++)
-        if ((int)i + 1 != p->act.name && is_loaded(a, (int)i + 1))
+    for (size_t i = 0; i < a->name_count; i++)
+        if (a->loaded[i + 1])
             words_consider(&n, a->names[i]);
     cursor_error(&l->place, l->place.at, "no load is named '%s'%s", words_quoted(name, strlen(name)).text,
                  words_suggestion(&n).text);
@@ -245,7 +239,7 @@ static void lift(attendance *t, const planned_act *p)
         return;
     }
     planned_act *load = latest(t, p->act.name);
-    if (load == NULL && !is_loaded(t->a, p->act.name))
+    if (!t->a->loaded[p->act.name])
         unknown_name(t->a, p);
     else if (load == NULL || p->act.time_s >= load->lifts_s)
         complain(t->a, p, "is not in the bath");
@@ -256,7 +250,8 @@ static void lift(attendance *t, const planned_act *p)
 /* False when memory is refused. */
 static bool attend(acts *a)
 {
-    attendance t = {.a = a, .last = calloc(a->name_count + 1, sizeof *t.last), .in = calloc(a->count + 1, sizeof *t.in)};
+    attendance t = {
+        .a = a, .last = calloc(a->name_count + 1, sizeof *t.last), .in = calloc(a->count + 1, sizeof *t.in)};
     bool good = t.last != NULL && t.in != NULL;
     for (size_t i = 0; good && i < a->count; i++) {
         if (a->list[i].act.kind == BOIL_ACT_LOAD)

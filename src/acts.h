@@ -1,7 +1,7 @@
 /* acts.h -- the run sheet: what is done, and when.
 
-   An act is read against the finished plant (water and parts are as warm as the room unless they say so); once all are read,
-   "every" is unrolled, the acts are put in order, and the comings and goings of named loads are checked. */
+   An act is read against the finished plant (water and parts are as warm as the room unless they say so); once all are
+   read, "every" is unrolled, the acts are put in order, and the comings and goings of named loads are checked. */
 #ifndef ACTS_H
 #define ACTS_H
 
@@ -34,7 +34,8 @@ typedef struct {
     size_t count, room;
     char **names;
     size_t name_count, name_room;
-    bool broken[ACTS_NAMES_MAX + 1]; /* by number of the name: a load so named has a mistake, so nothing is said about its lift */
+    /* By number of the name: a load is so named; one so named has a mistake, so that nothing is said about its lift. */
+    bool loaded[ACTS_NAMES_MAX + 1], broken[ACTS_NAMES_MAX + 1];
 } acts;
 
 acts acts_begin(const boil_plant *plant, double end_s);

@@ -77,7 +77,8 @@ static bool read_pour(cursor *c, pour *p)
         return false;
     p->at_rate = cursor_take(c, "at");
     if (p->at_rate)
-        return quantity_read(c, "at", UNIT_OF(DIM_VOLUME_FLOW) | UNIT_OF(DIM_MASS_FLOW), &p->pace) && cursor_expect_end(c);
+        return quantity_read(c, "at", UNIT_OF(DIM_VOLUME_FLOW) | UNIT_OF(DIM_MASS_FLOW), &p->pace) &&
+               cursor_expect_end(c);
     if (!cursor_take(c, "over")) {
         cursor_error(c, c->at, "say how fast: 'over 4 min' or 'at 30 gal/h'");
         return false;
@@ -90,12 +91,14 @@ static bool read_water_temperature(const acts *a, cursor *rest, boil_water_act *
 {
     cursor part;
     quantity q;
-    bounds liquid = {"degC", 0, floor(boil_water_saturation_temperature(a->plant->room.pressure_Pa) - BOIL_ZERO_CELSIUS)};
+    bounds liquid = {"degC", 0,
+                     floor(boil_water_saturation_temperature(a->plant->room.pressure_Pa) - BOIL_ZERO_CELSIUS)};
     w->temperature_K = a->plant->room.temperature_K;
     if (!cursor_part(rest, &part)) {
         if (w->temperature_K >= BOIL_ZERO_CELSIUS)
             return true;
-        cursor_error(rest, rest->at, "the room is below freezing: say how warm the water is, for example ', at 50 degF'");
+        cursor_error(rest, rest->at,
+                     "the room is below freezing: say how warm the water is, for example ', at 50 degF'");
         return false;
     }
     if (!cursor_take(&part, "at")) {
@@ -171,7 +174,7 @@ bool doing_read(acts *a, cursor *c, boil_act *act, act_line *said)
     if (token == 0)
         cursor_error(c, c->at, "expected something to do: load, lift, water or heat");
     else
-        cursor_error(c, c->at, "unknown act '%s'; known are load, lift, water and heat%s", words_quoted(c->at, token).text,
-                     words_suggestion(&n).text);
+        cursor_error(c, c->at, "unknown act '%s'; known are load, lift, water and heat%s",
+                     words_quoted(c->at, token).text, words_suggestion(&n).text);
     return false;
 }

@@ -4,7 +4,8 @@
 
 #include "acts.h"
 
-/* Reads the doing of an act: kind, name and content of `act`, and its words for reports. False, with messages, otherwise. */
+/* Reads the doing of an act: kind, name and content of `act`, and its words for reports. False, with messages,
+   otherwise. */
 bool doing_read(acts *a, cursor *c, boil_act *act, act_line *said);
 
 /* The number of a load's name, which is added when it is new; 0 and a message when it cannot be. */

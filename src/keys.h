@@ -1,4 +1,5 @@
-/* keys.h -- every setting a scenario may hold, in one table: where it is written, what it may be, what it means, where it goes. */
+/* keys.h -- every setting a scenario may hold, in one table: where it is written, what it may be, what it means, where
+   it goes. */
 #ifndef KEYS_H
 #define KEYS_H
 
@@ -43,7 +44,7 @@ typedef struct {
 size_t key_count(void);
 const key *key_at(size_t index);
 
-const char *const *key_sections(void);                                           /* ends in NULL; the top is not one of them */
+const char *const *key_sections(void); /* ends in NULL; the top is not one of them */
 const key *key_find(const char *section, const char *text, size_t length);       /* NULL: not there */
 const key *key_find_elsewhere(const char *text, size_t length);                  /* in any section */
 size_t key_index(const key *k);

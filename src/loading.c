@@ -187,7 +187,8 @@ static bool read_shape(cursor *part, reading *r)
 
 static bool read_mass(cursor *part, reading *r)
 {
-    if (!quantity_read(part, "load", UNIT_OF(DIM_MASS), &r->mass) || !quantity_within(part, "load", &r->mass, &load_mass))
+    if (!quantity_read(part, "load", UNIT_OF(DIM_MASS), &r->mass) ||
+        !quantity_within(part, "load", &r->mass, &load_mass))
         return false;
     r->load.mass_kg = r->mass.si;
     return metal_read(part, &r->metal);

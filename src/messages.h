@@ -1,4 +1,5 @@
-/* messages.h -- everything that is wrong with a scenario, kept until all of it is known, then shown in the order of the text.
+/* messages.h -- everything that is wrong with a scenario, kept until all of it is known, then shown in the order of the
+   text.
 
    boilback: night.bath:12:14: 'depth' must be between 0.1 m and 5 m, got '-3 in'
        depth = -3 in

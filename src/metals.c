@@ -1,8 +1,9 @@
 /* metals.c -- steel and iron enter; all else is refused with the reason.
 
    Zinc, aluminium, tin and lead are amphoteric: hot caustic dissolves them, zinc and aluminium with much hydrogen (any
-   textbook of inorganic chemistry). That copper and its alloys, tin and lead spoil the bath and the finish is common practice,
-   no source. Magnesium in contact with hot nitrates may burn violently: a standing warning for nitrate salt baths. */
+   textbook of inorganic chemistry). That copper and its alloys, tin and lead spoil the bath and the finish is common
+   practice, no source. Magnesium in contact with hot nitrates may burn violently: a standing warning for nitrate salt
+   baths. */
 #include "metals.h"
 
 #include <string.h>
@@ -71,7 +72,8 @@ static void unknown_metal(const cursor *c, size_t length)
     if (reason != NULL)
         cursor_error(c, c->at, "unknown metal '%s'; if %s is meant: it %s", q.text, n.word, reason);
     else
-        cursor_error(c, c->at, "unknown metal '%s'; only steel and iron may enter%s", q.text, words_suggestion(&n).text);
+        cursor_error(c, c->at, "unknown metal '%s'; only steel and iron may enter%s", q.text,
+                     words_suggestion(&n).text);
 }
 
 bool metal_read(cursor *c, const char **word)

@@ -4,8 +4,8 @@
 
 #include "cursor.h"
 
-/* The metal named on the rest of a cursor (nothing: steel). False, with the reason, when it must not enter. `word` gets the
-   metal as reports name it: "steel" or "iron". */
+/* The metal named on the rest of a cursor (nothing: steel). False, with the reason, when it must not enter. `word` gets
+   the metal as reports name it: "steel" or "iron". */
 bool metal_read(cursor *c, const char **word);
 
 #endif

@@ -1,5 +1,6 @@
-/* quantity.h -- the numbers of the scenario language: measure, quantity, percentage, range, clock. Every function reads at
-   the cursor and moves it; on a mistake it reports and returns false. `what` is the name a message gives to the value. */
+/* quantity.h -- the numbers of the scenario language: measure, quantity, percentage, range, clock. Every function reads
+   at the cursor and moves it; on a mistake it reports and returns false. `what` is the name a message gives to the
+   value. */
 #ifndef QUANTITY_H
 #define QUANTITY_H
 

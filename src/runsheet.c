@@ -4,8 +4,8 @@
 
 #include "words.h"
 
-/* A quoted cell at the cursor, without its quotes; the cursor moves past it and the comma behind it. A quote inside a cell
-   is written twice; no word of the run sheet holds one, so it is left for the reader of acts to refuse. */
+/* A quoted cell at the cursor, without its quotes; the cursor moves past it and the comma behind it. A quote inside a
+   cell is written twice; no word of the run sheet holds one, so it is left for the reader of acts to refuse. */
 static bool quoted_cell(cursor *c, cursor *cell)
 {
     const char *close = c->at + 1;
@@ -86,7 +86,8 @@ static bool read_header(cursor row)
     const char *start = row.at;
     if (!cells(&row, &time, &act))
         return false;
-    if (words_same(time.at, (size_t)(time.end - time.at), "time") && words_same(act.at, (size_t)(act.end - act.at), "act"))
+    if (words_same(time.at, (size_t)(time.end - time.at), "time") &&
+        words_same(act.at, (size_t)(act.end - act.at), "act"))
         return true;
     cursor_error(&row, start, "a run sheet starts with the header 'time,act'");
     return false;

@@ -4,8 +4,8 @@
 
 #include "acts.h"
 
-/* Reads all rows. A cell may be quoted; an act that is not may hold commas, and is then the whole rest of its row. Empty rows,
-   and rows that start with "#", are passed over. */
+/* Reads all rows. A cell may be quoted; an act that is not may hold commas, and is then the whole rest of its row.
+   Empty rows, and rows that start with "#", are passed over. */
 void runsheet_read(const source *s, acts *a, messages *m);
 
 #endif

@@ -36,7 +36,7 @@ static int section_index(const char *section)
     return -1;
 }
 
-/* --- lines ------------------------------------------------------------------------------------------------------------ */
+/* --- lines --- */
 
 static const char *known_section(const cursor *c, const char *text, size_t length)
 {
@@ -151,7 +151,7 @@ static void read_lines(draft *d)
     }
 }
 
-/* --- settings --------------------------------------------------------------------------------------------------------- */
+/* --- settings --- */
 
 static const setting_line *line_of(const draft *d, const char *section, const char *words)
 {
@@ -165,10 +165,11 @@ static void missing(const draft *d, const char *section, const char *what)
     size_t line = index >= 0 ? d->section_line[index] : 0;
     const source_line *last = &d->text.lines[d->text.count - 1];
     if (line > 0)
-        messages_add(d->messages, &d->text, line, cursor_of_line(&d->text, line, d->messages).at, "[%s] needs %s", section, what);
+        messages_add(d->messages, &d->text, line, cursor_of_line(&d->text, line, d->messages).at, "[%s] needs %s",
+                     section, what);
     else
-        messages_add(d->messages, &d->text, d->text.count, last->text + last->length, "a section [%s] with %s is missing", section,
-                     what);
+        messages_add(d->messages, &d->text, d->text.count, last->text + last->length,
+                     "a section [%s] with %s is missing", section, what);
 }
 
 static void require(const draft *d, const key *k)
@@ -191,7 +192,8 @@ static void require_shape(draft *d, const key *k, boil_tank_shape shape)
     d->out->settings[key_index(k)].state = SETTING_ABSENT;
     if (line->found)
         cursor_error(&line->value, line->key_at, "'%s' does not belong to this shape of tank; %s", k->words,
-                     shape == BOIL_TANK_BOX ? "an upright cylinder has a 'diameter'" : "a box has 'length' and 'width'");
+                     shape == BOIL_TANK_BOX ? "an upright cylinder has a 'diameter'"
+                                            : "a box has 'length' and 'width'");
 }
 
 /* Of several keys that say the same thing in different ways, one counts. */
@@ -206,8 +208,8 @@ static void choose_one(draft *d, key_need need, const char *none)
         if (d->meant[i])
             meant = k;
         if (line->found && first != NULL)
-            cursor_error(&line->value, line->key_at, "'%s' stands beside '%s' of line %zu: give only one of them", k->words,
-                         first->words, d->found[key_index(first)].value.line);
+            cursor_error(&line->value, line->key_at, "'%s' stands beside '%s' of line %zu: give only one of them",
+                         k->words, first->words, d->found[key_index(first)].value.line);
         else if (line->found)
             first = k;
     }
@@ -263,7 +265,7 @@ static void settle(draft *d)
         out->settings[key_index(key_find("room", "altitude", strlen("altitude")))].state = SETTING_ABSENT;
 }
 
-/* --- the model's own checks --------------------------------------------------------------------------------------------- */
+/* --- the model's own checks --- */
 
 static void report_problem(draft *d, const char *section, const char *problem)
 {
@@ -281,7 +283,8 @@ static void report_charge(draft *d)
     for (size_t i = 0; i < key_count(); i++)
         if (key_at(i)->need == NEED_STRENGTH && d->found[i].found)
             cursor_error(&d->found[i].value, d->found[i].value.at,
-                         "there is no boiling bath of these salts with this '%s' that the correlations cover", key_at(i)->words);
+                         "there is no boiling bath of these salts with this '%s' that the correlations cover",
+                         key_at(i)->words);
 }
 
 /* Only a plant that was read without a mistake is worth it. */
@@ -300,7 +303,7 @@ static void ask_model(draft *d)
         report_charge(d);
 }
 
-/* --- acts --------------------------------------------------------------------------------------------------------------- */
+/* --- acts --- */
 
 /* A path as seen from the scenario's folder; NULL when memory is refused. */
 static char *beside(const char *scenario_path, const char *path)
@@ -344,7 +347,7 @@ static void read_acts(draft *d, const char *path)
     acts_free(&a);
 }
 
-/* --- the whole ------------------------------------------------------------------------------------------------------------ */
+/* --- the whole --- */
 
 static void default_title(scenario *out)
 {

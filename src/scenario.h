@@ -1,4 +1,5 @@
-/* scenario.h -- a scenario file read, checked and turned into SI: the plant, what is done to it, and the words for reports. */
+/* scenario.h -- a scenario file read, checked and turned into SI: the plant, what is done to it, and the words for
+   reports. */
 #ifndef SCENARIO_H
 #define SCENARIO_H
 
@@ -18,8 +19,8 @@ typedef struct {
 
 typedef enum {
     SETTING_GIVEN,
-    SETTING_DEFAULT,     /* its value is in the plant, or `otherwise` of its key says what holds */
-    SETTING_ABSENT       /* does not belong to this case: another shape, another way to state the strength or the pressure */
+    SETTING_DEFAULT, /* its value is in the plant, or `otherwise` of its key says what holds */
+    SETTING_ABSENT /* does not belong to this case: another shape, another way to state the strength or the pressure */
 } setting_state;
 
 typedef struct {
@@ -45,15 +46,16 @@ typedef struct {
     scenario_setting *settings;  /* one per key of the table, in its order */
 } scenario;
 
-/* Reads a scenario file ("-": standard input) and its run sheet. BOIL_OK, or BOIL_BAD_INPUT with everything that is wrong in
-   `m`, sorted by place. `out` must be freed either way; it is complete only after BOIL_OK. */
+/* Reads a scenario file ("-": standard input) and its run sheet. BOIL_OK, or BOIL_BAD_INPUT with everything that is
+   wrong in `m`, sorted by place. `out` must be freed either way; it is complete only after BOIL_OK. */
 int scenario_read(const char *path, scenario *out, messages *m);
 void scenario_free(scenario *s);
 
 #define SETTING_VALUES 3
 
-/* The SI values of a setting, given or default, in the dimension of its key: one, two for a range, BOIL_SALTS for a blend;
-   the index for a choice. Returns how many: 0 for texts, and where no value is in the plant (see key.otherwise, .state). */
+/* The SI values of a setting, given or default, in the dimension of its key: one, two for a range, BOIL_SALTS for a
+   blend; the index for a choice. Returns how many: 0 for texts, and where no value is in the plant (see key.otherwise,
+   .state). */
 size_t scenario_setting_value(const scenario *s, size_t index, double value[SETTING_VALUES]);
 
 #endif

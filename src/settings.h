@@ -11,7 +11,8 @@ typedef struct {
     cursor value;        /* without comment and outer blanks */
 } setting_line;
 
-/* Reads one setting into the scenario's field. False, with a message, when the value is wrong; the field is then unchanged. */
+/* Reads one setting into the scenario's field. False, with a message, when the value is wrong; the field is then
+   unchanged. */
 bool setting_read(const key *k, const setting_line *line, scenario *out);
 
 #endif

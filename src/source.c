@@ -86,7 +86,8 @@ size_t source_character(const char *at, size_t left)
     for (size_t i = 0; i < sizeof forms / sizeof forms[0]; i++) {
         if (!between(at[0], forms[i].first, forms[i].last))
             continue;
-        if (forms[i].length > left || (forms[i].length > 1 && !between(at[1], forms[i].second_low, forms[i].second_high)))
+        if (forms[i].length > left ||
+            (forms[i].length > 1 && !between(at[1], forms[i].second_low, forms[i].second_high)))
             return 0;
         for (size_t k = 2; k < forms[i].length; k++)
             if (!between(at[k], 0x80, 0xBF))
@@ -115,7 +116,8 @@ static bool check_line(const source *s, size_t number, messages *m)
             continue;
         }
         if (n == 0)
-            messages_add(m, s, number, at, "byte 0x%02X is not UTF-8 text; save the file as UTF-8", (unsigned char)at[0]);
+            messages_add(m, s, number, at, "byte 0x%02X is not UTF-8 text; save the file as UTF-8",
+                         (unsigned char)at[0]);
         else if (at[0] == 0)
             messages_add(m, s, number, at, "a NUL byte: this is not a text file");
         else

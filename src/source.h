@@ -1,4 +1,5 @@
-/* source.h -- a text file in memory, line by line: UTF-8 without control characters, so that every part of it may be shown. */
+/* source.h -- a text file in memory, line by line: UTF-8 without control characters, so that every part of it may be
+   shown. */
 #ifndef SOURCE_H
 #define SOURCE_H
 
@@ -22,8 +23,9 @@ typedef struct {
     size_t count, room;
 } source;
 
-/* Reads a file, or standard input for "-". A byte order mark is left out; lines end with LF or CRLF. False, with messages
-   that say where and why, when it cannot be read, is longer than 1 MiB, or holds control characters or invalid UTF-8. */
+/* Reads a file, or standard input for "-". A byte order mark is left out; lines end with LF or CRLF. False, with
+   messages that say where and why, when it cannot be read, is longer than 1 MiB, or holds control characters or invalid
+   UTF-8. */
 bool source_read(source *s, const char *path, int order, struct messages *m);
 void source_free(source *s); /* an empty or zeroed one is fine */
 

@@ -1,7 +1,7 @@
 /* units.c -- the table of units.
 
-   Factors are exact by definition: inch, foot, pound, bar and standard atmosphere from GSL; the others from these. GSL's
-   gallons, Btu per hour, psi and inch of mercury are rounded or of an older vintage, so they are composed here:
+   Factors are exact by definition: inch, foot, pound, bar and standard atmosphere from GSL; the others from these.
+   GSL's gallons, Btu per hour, psi and inch of mercury are rounded or of an older vintage, so they are composed here:
    US gallon 231 in3; UK gallon 4.54609 L (Units of Measurement Regulations 1995, SI 1995/1804); Btu (IT)
    1055.05585262 J (from 4.1868 J/cal, 1 lb, 1 degF); pound-force from standard gravity; mercury at 0 degC,
    13 595.1 kg/m3 (NIST SP 811, appendix B). */
@@ -95,11 +95,12 @@ static const unit table[] = {
     {DIM_MASS_FLOW, POUND / HOUR, 0.0, {"lb/h", "lb/hr", "lbs/h", "lbs/hr"}},
 
     {DIM_COEFFICIENT, 1.0, 0.0,
-     {"W/m2K", "W/m2/K", "W/m2.K", "W/m2 K", "W/m2-K", "W/(m2K)", "W/(m2 K)", "W/(m2.K)", "W/(m2*K)", "W/m2degC", "W/m2\u00b7K",
-      "W/(m2\u00b7K)"}},
+     {"W/m2K", "W/m2/K", "W/m2.K", "W/m2 K", "W/m2-K", "W/(m2K)", "W/(m2 K)", "W/(m2.K)", "W/(m2*K)", "W/m2degC",
+      "W/m2\u00b7K", "W/(m2\u00b7K)"}},
     {DIM_COEFFICIENT, BTU / (HOUR * FOOT * FOOT * FAHRENHEIT), 0.0,
      {"Btu/hft2F", "Btu/h/ft2/F", "Btu/h ft2 F", "Btu/h-ft2-F", "Btu/hr-ft2-F", "Btu/hr ft2 F", "Btu/(h ft2 F)",
-      "Btu/(hr ft2 F)", "Btu/(h ft2 degF)", "Btu/(hr ft2 degF)", "Btu/hft2degF", "Btu/(h\u00b7ft2\u00b7degF)", "BTU/hft2F"}},
+      "Btu/(hr ft2 F)", "Btu/(h ft2 degF)", "Btu/(hr ft2 degF)", "Btu/hft2degF", "Btu/(h\u00b7ft2\u00b7degF)",
+      "BTU/hft2F"}},
 
     {DIM_VOLUME_PER_AREA, 1e-6, 0.0, {"mL/m2", "ml/m2"}},
     {DIM_VOLUME_PER_AREA, GALLON / (1000.0 * FOOT * FOOT), 0.0, {"gal/1000ft2", "gal/1000 ft2"}},
@@ -138,7 +139,8 @@ static const dimension_facts facts[DIM_COUNT] = {
 };
 
 #define THOUSAND_OR_MILLION "means a thousand to some and a million to others: write kBtu/h or MMBtu/h"
-#define WHICH_TON "may be short, long or metric, or of refrigeration: write lb, kg or t (1000 kg), or a power in kW or Btu/h"
+#define WHICH_TON \
+    "may be short, long or metric, or of refrigeration: write lb, kg or t (1000 kg), or a power in kW or Btu/h"
 #define NO_CALORIES "is not used here: write a power in W, kW or Btu/h"
 
 static const struct {

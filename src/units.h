@@ -1,4 +1,5 @@
-/* units.h -- the border between the words people use and SI. One table of units; nothing else in the program knows a factor. */
+/* units.h -- the border between the words people use and SI. One table of units; nothing else in the program knows a
+   factor. */
 #ifndef UNITS_H
 #define UNITS_H
 
@@ -33,12 +34,13 @@ typedef struct {
     const char *spellings[UNIT_SPELLINGS]; /* the first is the one to print; NULL after the last */
 } unit;
 
-/* Value in SI of `value` in the unit of that spelling (exactly, as in the table). NaN when the spelling is not of that dimension. */
+/* Value in SI of `value` in the unit of that spelling (exactly, as in the table). NaN when the spelling is not of that
+   dimension. */
 double unit_to_si(unit_dimension d, const char *spelling, double value);
 double unit_from_si(unit_dimension d, const char *spelling, double si);
 
-/* The longest spelling of any of the dimensions at the start of a text, ending where a word ends; NULL when there is none.
-   `used` gets its length in bytes. The degree sign reads as "deg", superscript two and three as digits. */
+/* The longest spelling of any of the dimensions at the start of a text, ending where a word ends; NULL when there is
+   none. `used` gets its length in bytes. The degree sign reads as "deg", superscript two and three as digits. */
 const unit *unit_scan(unsigned dimensions, const char *text, size_t length, size_t *used);
 
 /* Why a spelling that people do use is refused, and what to write instead; NULL when it is not one of those. */

@@ -1,4 +1,5 @@
-/* words.h -- comparing what a person wrote with the words the program knows: without regard to case or number of blanks. */
+/* words.h -- comparing what a person wrote with the words the program knows: without regard to case or number of
+   blanks. */
 #ifndef WORDS_H
 #define WORDS_H
 
@@ -21,7 +22,7 @@ typedef struct {
 } words_quote;
 words_quote words_quoted(const char *text, size_t length);
 
-/* The known word nearest to what was written, by edit distance with transpositions, among those considered one by one. */
+/* The known word nearest to what was written, by edit distance with transpositions, among those considered. */
 typedef struct {
     const char *text;
     size_t length;

@@ -227,8 +227,10 @@ static void text_outside_ascii_keeps_its_place(void **state)
 {
     (void)state;
     refuses(temperature, "\u00a0 285 \u00b0 G\u00e9", 7, "'\u00b0' is no unit");
-    refuses(length, "\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9"
-                    "\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9",
+    refuses(length,
+            "\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9"
+            "\u00e9\u00e9"
+            "\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9",
             1, "\u00e9\u00e9...'");
 }
 

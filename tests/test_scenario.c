@@ -280,7 +280,8 @@ static void duration_follows_the_last_act(void **state)
     assert_close(default_duration(PLANT), 1800, 0, 0);
     assert_close(default_duration(SCHEDULE "1:00 heat off\n"), 3600 + 1800, 0, 0);
     assert_close(default_duration(SCHEDULE "1:00 water 1 gal over 5 min\n"), 3900 + 1800, 0, 0);
-    assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, for 20 min, lowered over 7 s\n"), 4807 + 1800, 0, 0);
+    assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, for 20 min, lowered over 7 s\n"), 4807 + 1800, 0,
+                 0);
     assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, lowered over 7 s\n"), 3607 + 1800, 0, 0);
     assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, for 8 h\n2:00 lift\n"), 7210 + 1800, 0, 0);
 }
@@ -343,20 +344,25 @@ static void mistakes_in_settings_are_named(void **state)
     (void)state;
     EXPECT("titel = x\nstart = 25:00\nduration = 4\nlevel = 3 in\n[tankk]\nfoo = 3\n" PLANT,
            "1:1: unknown key 'titel' above the first section; did you mean 'title'?",
-           "2:9: 'start' must be between 0:00 and 23:59, got '25:00'", "3:13: 'duration' needs a unit, for example 20 min",
+           "2:9: 'start' must be between 0:00 and 23:59, got '25:00'",
+           "3:13: 'duration' needs a unit, for example 20 min",
            "4:1: 'level' does not belong above the first section, but in [tank]",
            "5:2: unknown section [tankk]; did you mean 'tank'?");
     EXPECT("[tank]\nshape = ball\nlenght = 60 in\nwidth = 30 in\ndepth = -3 in\nlevel = 26 in\nlevel = 3 m\nwall 3 mm\n"
            "[bath]\nsalts = 80 % NaOH, 15 % NaNO3, 5.06 % NaNO2\nboling point = 285 degF\ntemperature = 285 F\n"
-           "[heat]\nefficiency = 0.6\nlag = 1:30\n[room]\nhumidity = 120 %\n[Limits]\nboiling point = 290 degF to 280 degF\n"
+           "[heat]\nefficiency = 0.6\nlag = 1:30\n[room]\nhumidity = 120 %\n[Limits]\nboiling point = 290 "
+           "degF to 280 degF\n"
            "[room]\ndraught =\n",
-           "2:9: 'shape' must be box or upright cylinder, got 'ball'", "3:1: unknown key 'lenght' in [tank]; did you mean 'length'?",
+           "2:9: 'shape' must be box or upright cylinder, got 'ball'",
+           "3:1: unknown key 'lenght' in [tank]; did you mean 'length'?",
            "5:9: 'depth' must be between 0.1 m and 5 m, got '-3 in' (3.937 in to 196.9 in)",
            "7:1: 'level' is set a second time; the first is on line 6", "8:1: expected 'key = value', got 'wall 3 mm'",
            "10:9: the shares of 'salts' must add up to 100 %, not to 100.1 %",
-           "11:1: unknown key 'boling point' in [bath]; did you mean 'boiling point'?", "12:19: 'F' lacks its degree: write degF",
-           "13:1: [heat] needs 'input'", "14:17: 'efficiency' is a percentage and needs its sign, for example 60 %",
-           "15:7: a clock such as 1:30 says only when; 'lag' needs", "17:12: 'humidity' must be between 0 % and 100 %, got '120 %'",
+           "11:1: unknown key 'boling point' in [bath]; did you mean 'boiling point'?",
+           "12:19: 'F' lacks its degree: write degF", "13:1: [heat] needs 'input'",
+           "14:17: 'efficiency' is a percentage and needs its sign, for example 60 %",
+           "15:7: a clock such as 1:30 says only when; 'lag' needs",
+           "17:12: 'humidity' must be between 0 % and 100 %, got '120 %'",
            "19:17: 'boiling point' must run from a lower to a higher value",
            "20:1: [room] stands here a second time; the first is on line 16", "21:10: 'draught' has no value");
 }
@@ -364,8 +370,9 @@ static void mistakes_in_settings_are_named(void **state)
 static void what_belongs_together_is_checked(void **state)
 {
     (void)state;
-    EXPECT("[tank]\nshape = upright cylinder\nlength = 1 m\n", "1:1: [tank] needs 'diameter'", "1:1: [tank] needs 'depth'",
-           "1:1: [tank] needs 'level'", "3:1: 'length' does not belong to this shape of tank; an upright cylinder has a 'diameter'",
+    EXPECT("[tank]\nshape = upright cylinder\nlength = 1 m\n", "1:1: [tank] needs 'diameter'",
+           "1:1: [tank] needs 'depth'", "1:1: [tank] needs 'level'",
+           "3:1: 'length' does not belong to this shape of tank; an upright cylinder has a 'diameter'",
            "3:13: a section [bath] with 'salts' is missing", "3:13: a section [heat] with 'input' is missing",
            "3:13: a section [bath] with one of 'boiling point', 'strength' and 'salt fraction' is missing");
     expect_one(PLANT "[room]\naltitude = 900 ft\nstation pressure = 1 atm\n",
@@ -409,9 +416,11 @@ static void mistakes_in_acts_are_named(void **state)
            "0:20\n"
            "level = 3 in\n",
            "13:18: 'aluminium' dissolves violently in hot caustic and gives off hydrogen",
-           "14:18: 'galvanised steel' is coated with zinc", "14:36: expected a shape (plate, bar, ball or tube) and its size, got 'plat'",
-           "14:49: unknown clause 'fro' of a load; did you mean 'for'?", "14:66: 'kg' is a mass, but 'at' is a temperature",
-           "14:70: 'at' is said twice", "15:12: a number has no comma", "15:36: the wall of a tube must be less than half",
+           "14:18: 'galvanised steel' is coated with zinc",
+           "14:36: expected a shape (plate, bar, ball or tube) and its size, got 'plat'",
+           "14:49: unknown clause 'fro' of a load; did you mean 'for'?",
+           "14:66: 'kg' is a mass, but 'at' is a temperature", "14:70: 'at' is said twice",
+           "15:12: a number has no comma", "15:36: the wall of a tube must be less than half",
            "15:47: a clock such as 1:30 says only when; 'for' needs", "16:1: this is after the end, which is at 4:00",
            "17:1: 'time of the act' needs a clock such as 6:00 or 6:00:00, got '0:1'",
            "18:6: unknown act 'haet'; known are load, lift, water and heat; did you mean 'heat'?",
@@ -419,8 +428,8 @@ static void mistakes_in_acts_are_named(void **state)
            "21:24: 'degF' is a temperature, but 'at' is a volume flow or a mass flow",
            "22:33: 'at' must be between 0 degC and 99 degC, got '300 degF' (32 degF to 210.2 degF)",
            "23:16: this is after the end, which is at 4:00", "24:16: 'stainless' is not blackened by this bath",
-           "24:37: unknown clause 'drag-out' of a load", "25:25: nothing follows this comma", "26:5: expected something to do",
-           "27:1: 'time of the act' needs a number");
+           "24:37: unknown clause 'drag-out' of a load", "25:25: nothing follows this comma",
+           "26:5: expected something to do", "27:1: 'time of the act' needs a number");
 }
 
 static void names_come_and_go(void **state)
@@ -435,8 +444,9 @@ static void names_come_and_go(void **state)
                     "1:10 lift b\n"
                     "1:20 load 1 lb zinc, bar 1 in, as C\n"
                     "1:30 lift c\n",
-           "13:6: 'rack 1' is still in the bath, or coming out, at 0:10", "14:6: no load is named 'rakc 1'; did you mean 'rack 1'?",
-           "16:6: 'B' is not in the bath at 1:10", "17:16: 'zinc' dissolves violently");
+           "13:6: 'rack 1' is still in the bath, or coming out, at 0:10",
+           "14:6: no load is named 'rakc 1'; did you mean 'rack 1'?", "16:6: 'B' is not in the bath at 1:10",
+           "17:16: 'zinc' dissolves violently");
     read_good(SCHEDULE "0:00 load 1 lb, bar 1 in, as A\n0:10 lift a\n0:11 load 1 lb, bar 1 in, as a\n0:12 lift\n"
                        "0:13 load 1 lb, bar 1 in, as a, for 2 min\n0:20 load 1 lb, bar 1 in, as a\n", &s, &m);
     assert_int_equal(s.name_count, 1);
@@ -449,7 +459,8 @@ static void too_many_acts_are_refused(void **state)
     scenario s;
     messages m;
     expect_one(SCHEDULE "every 1 s from 0:00 to 27:47 heat on\n", "12:30: there are more than 100000 acts");
-    expect_one(SCHEDULE "every 5 min heat on\n", "12:7: 'every' without 'to' needs a 'duration' above the first section");
+    expect_one(SCHEDULE "every 5 min heat on\n",
+               "12:7: 'every' without 'to' needs a 'duration' above the first section");
     read_good(SCHEDULE "every 1 s from 1 s to 100000 s heat on\n", &s, &m);
     assert_int_equal(s.schedule.count, 100000);
     forget(&s, &m);
@@ -460,8 +471,9 @@ static void a_run_sheet_is_read(void **state)
     (void)state;
     scenario s;
     messages m;
-    static const char sheet[] = "\xEF\xBB\xBFTime, Act\r\n0:05,\"load 100 lb, plate 1/4 in, as A\"\r\n,,\r\n# a remark\r\n"
-                                "\"0:10\", lift  a # out\r\nevery 10 min from 0:20 to 0:40,water 2 gal over 4 min, at 60 degF,,\r\n";
+    static const char sheet[] =
+        "\xEF\xBB\xBFTime, Act\r\n0:05,\"load 100 lb, plate 1/4 in, as A\"\r\n,,\r\n# a remark\r\n"
+        "\"0:10\", lift  a # out\r\nevery 10 min from 0:20 to 0:40,water 2 gal over 4 min, at 60 degF,,\r\n";
     write_file(sheet_path, sheet, sizeof sheet - 1);
     read_good("schedule = sheet.csv\n" PLANT, &s, &m);
     assert_int_equal(s.schedule.count, 5);
@@ -471,11 +483,12 @@ static void a_run_sheet_is_read(void **state)
     forget(&s, &m);
     static const char bad[] = "time,act\n0:05,\"load 1 lb\n0:06 heat on\n0:10,\"heat\" on\n5,heat on\n";
     write_file(sheet_path, bad, sizeof bad - 1);
-    EXPECT("schedule = sheet.csv\nfoo = 3\n" PLANT, "2:1: unknown key 'foo'", "2:6: this quote is not closed on its line",
-           "3:6: 'heat on' is not expected here", "4:13: expected a comma behind the closing quote",
-           "5:2: 'time of the act' needs a unit");
+    EXPECT("schedule = sheet.csv\nfoo = 3\n" PLANT, "2:1: unknown key 'foo'",
+           "2:6: this quote is not closed on its line", "3:6: 'heat on' is not expected here",
+           "4:13: expected a comma behind the closing quote", "5:2: 'time of the act' needs a unit");
     expect_one("schedule = none.csv\n" PLANT, "0:0: cannot be read: No such file");
-    EXPECT("schedule = sheet.csv\n" SCHEDULE "0:10 heat on\n", "1:1: the acts are in a file or in [schedule], not in both");
+    EXPECT("schedule = sheet.csv\n" SCHEDULE "0:10 heat on\n",
+           "1:1: the acts are in a file or in [schedule], not in both");
 }
 
 static void what_is_no_text_is_refused(void **state)
@@ -487,9 +500,9 @@ static void what_is_no_text_is_refused(void **state)
     assert_string_equal(m.list[0].text, "a NUL byte: this is not a text file");
     assert_int_equal(m.list[0].column, 2);
     forget(&s, &m);
-    EXPECT("[tank]\n\u00e9t\xE9\n\xC0\x80\nx\xED\xA0\x80\n\x1B[31m\n\xC2\x85\na\rb\n", "2:3: byte 0xE9 is not UTF-8 text",
-           "3:1: byte 0xC0 is not", "4:2: byte 0xED is not", "5:1: control character 0x1B", "6:1: control character 0x85",
-           "7:2: control character 0x0D");
+    EXPECT("[tank]\n\u00e9t\xE9\n\xC0\x80\nx\xED\xA0\x80\n\x1B[31m\n\xC2\x85\na\rb\n",
+           "2:3: byte 0xE9 is not UTF-8 text", "3:1: byte 0xC0 is not", "4:2: byte 0xED is not",
+           "5:1: control character 0x1B", "6:1: control character 0x85", "7:2: control character 0x0D");
     char *big = malloc(SOURCE_BYTES_MAX + 1);
     assert_non_null(big);
     memset(big, '#', SOURCE_BYTES_MAX + 1);
@@ -527,7 +540,7 @@ static void messages_show_line_and_caret(void **state)
     forget(&s, &m);
 }
 
-/* --- mutations ---------------------------------------------------------------------------------------------------------- */
+/* --- mutations --- */
 
 static uint64_t dice_state = 20240607;
 
@@ -539,8 +552,10 @@ static size_t dice(size_t below)
     return (size_t)(dice_state % below);
 }
 
-static const char *const scraps[] = {"[", "]", "=", "#", ",", ":", "%", " per ", " to ", "every 1 s ", "1e9", "-1", "/0", "\u00b0", "\n",
-                                     "\r\n", "\"", "lift", "load 1 kg, bar 1 mm", ", as B", "water", "min", "0", "\xFF", "\u00a0"};
+static const char *const scraps[] = {
+    "[", "]", "=", "#", ",", ":", "%", " per ", " to ", "every 1 s ", "1e9", "-1", "/0", "\u00b0", "\n", "\r\n",
+    "\"", "lift", "load 1 kg, bar 1 mm", ", as B", "water", "min", "0", "\xFF", "\u00a0",
+};
 
 #define TEXT_MAX 8192
 

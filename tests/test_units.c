@@ -46,14 +46,17 @@ static double ask(size_t i)
     return rows[i].to != NULL ? unit_from_si(rows[i].dimension, rows[i].to, si) : si;
 }
 
-/* A definition holds to rounding (1e-13; temperatures pass through kelvin: 1e-12 K of 500), a printed value to its last digit. */
+/* A definition holds to rounding (1e-13; temperatures pass through kelvin: 1e-12 K of 500), a printed value to its last
+   digit. */
 static void check_row(published *t, size_t i, double *worst)
 {
     const char *printed = published_text(t, "value");
     double want = published_number(t, "value"), got = ask(i);
     bool exact = strcmp(published_text(t, "stated_or_judged_uncertainty"), "exact by definition") == 0;
     bool offset = rows[i].dimension == DIM_TEMPERATURE;
-    double allowed = exact ? 1e-13 * fabs(want) : offset && strchr(printed, '.') == NULL ? 1e-12 : half_last_digit(printed);
+    double allowed = exact                                    ? 1e-13 * fabs(want)
+                     : offset && strchr(printed, '.') == NULL ? 1e-12
+                                                              : half_last_digit(printed);
     assert_close(got, want, 0, allowed * (1 + 1e-6));
     if (want != 0)
         *worst = fmax(*worst, fabs(got / want - 1));
@@ -76,8 +79,8 @@ static void factors_are_the_published_ones(void **state)
     print_message("units.csv: %zu rows, largest relative deviation %.1e (printed digits)\n", found, worst);
 }
 
-/* Row U015 gives the torr, 101325/760 Pa. Our mmHg is the conventional one at 0 degC, 133.322387415 Pa, so that 25.4 of them
-   are our inHg; they differ by 1.4e-7 by definition (NIST SP 811, appendix B lists both). */
+/* Row U015 gives the torr, 101325/760 Pa. Our mmHg is the conventional one at 0 degC, 133.322387415 Pa, so that 25.4 of
+   them are our inHg; they differ by 1.4e-7 by definition (NIST SP 811, appendix B lists both). */
 static void millimetre_of_mercury_is_not_the_torr(void **state)
 {
     (void)state;
