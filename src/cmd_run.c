@@ -80,16 +80,26 @@ static int answer(const request *r, const outcome *o)
     return r->strict && outcome_gravest(o) >= BOIL_WARNING ? STATUS_FOUND : STATUS_DONE;
 }
 
-/* A scenario that reads well but cannot be carried out. */
-static int refuse(const scenario *s, int why)
+static const char *reason_of(int result)
 {
-    const char *reason = why == BOIL_NO_MEMORY ? "out of memory"
-                         : why == BOIL_RANGE || why == BOIL_NO_ROOT
-                             ? "no such bath: its strength or boiling point is beyond what is known of these salts"
-                         : why == BOIL_BAD_INPUT ? "the case makes no sense as a whole"
-                                                 : "the run failed";
-    program_complain("%s: %s", s->path, reason);
-    return why == BOIL_NO_MEMORY || why == BOIL_NOT_FINITE ? STATUS_STOPPED : STATUS_USAGE;
+    switch (result) {
+    case BOIL_RANGE:
+    case BOIL_NO_ROOT:
+        return "no such bath: its strength or boiling point is beyond what is known of these salts";
+    case BOIL_NO_MEMORY:
+        return "out of memory";
+    case BOIL_BAD_INPUT:
+        return "the case makes no sense as a whole";
+    default:
+        return "the integration failed: a rate came out infinite or not a number";
+    }
+}
+
+/* A scenario that reads well but cannot be carried out: the person's mistake, or ours. */
+static int refuse(const scenario *s, int result)
+{
+    program_complain("%s: %s", s->path, reason_of(result));
+    return result == BOIL_NO_MEMORY || result == BOIL_NOT_FINITE ? STATUS_STOPPED : STATUS_USAGE;
 }
 
 static int carry_out(const request *r, const scenario *s)

@@ -14,6 +14,8 @@ static int unknown_command(const char *name)
     const command *c;
     for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
         words_consider(&near, c->name);
+    words_consider(&near, "--help");
+    words_consider(&near, "--version");
     program_complain("unknown %s '%s'%s", name[0] == '-' ? "option" : "command", words_quoted(name, strlen(name)).text,
                      words_suggestion(&near).text);
     help_usage(NULL, stderr);

@@ -113,7 +113,7 @@ static void finding_text(const report_to *r, const boil_finding *f, char *out, s
         snprintf(times, sizeof times, " (%zu times; the gravest)", f->count);
     if (!isnan(f->value) && f->value != f->time_s) /* some say only when */
         snprintf(value, sizeof value, ": %s", finding_value(r->system, f->unit, f->value).text);
-    if (!isnan(f->limit))
+    if (!isnan(f->limit) && f->limit != f->needed_W) /* else it is said below */
         snprintf(limit, sizeof limit, ", limit %s", finding_value(r->system, f->unit, f->limit).text);
     if (f->needed_W > 0)
         snprintf(needed, sizeof needed, "; %s to the tank would do", show(r->system, DIM_POWER, f->needed_W).text);

@@ -43,11 +43,11 @@ bool show_system_named(const char *word, show_system *system)
     return us || si;
 }
 
-/* Decimals that leave three significant digits, at most three decimals: what is smaller is nothing. */
+/* Decimals that leave three significant digits, at most three decimals: what is smaller is nothing, "0". */
 static int significant_decimals(double x)
 {
     double size = fabs(x);
-    return size >= 99.95 || x == 0 ? 0 : size >= 9.995 ? 1 : size >= 0.9995 ? 2 : 3;
+    return size >= 99.95 || size < 0.0005 ? 0 : size >= 9.995 ? 1 : size >= 0.9995 ? 2 : 3;
 }
 
 /* Fixed decimals, and never "-0.0". */

@@ -1,0 +1,1 @@
+boilback check - <cold.bath | head -4

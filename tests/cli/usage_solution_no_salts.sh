@@ -1,0 +1,1 @@
+boilback solution --boiling-point '285 degF'

@@ -1,0 +1,1 @@
+boilback solution --salts "100 % NaOH" --strength "6 lb/gal" --boiling-point "285 degF"

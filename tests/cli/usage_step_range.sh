@@ -1,0 +1,1 @@
+boilback run calm.bath --step 0.01s

@@ -1,0 +1,1 @@
+boilback run calm.bath --tolerance 0.5

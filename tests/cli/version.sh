@@ -1,0 +1,1 @@
+boilback --version | sed "s/ [0-9].*/ N/"
