@@ -17,6 +17,10 @@ BASE     := -std=c17 -ffp-contract=off $(WARN) -D_POSIX_C_SOURCE=200809L -DBOIL_
 LDLIBS   := -lgsl -lgslcblas -lm
 SANITIZE := -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer
 
+# `make V=1` shows the commands.
+QUIET := $(if $(V),,@)
+SAY   := @$(if $(V),\#,echo)
+
 MODEL_SRC := $(sort $(wildcard model/*.c))
 PROG_SRC  := $(sort $(wildcard src/*.c))
 TEST_SRC  := $(sort $(wildcard tests/test_*.c))
@@ -29,34 +33,81 @@ TESTS     := $(TEST_SRC:tests/%.c=$(BUILD)/tests/%)
 PROGRAM   := $(BUILD)/boilback
 LIBRARY   := $(BUILD)/libboilback.a
 
-.PHONY: all demo check test unit sanitize bench install uninstall clean tools layering golden
+.PHONY: all demo check test sanitize bench install uninstall clean tools test-tools layering golden
 
 all: tools
 	@$(MAKE) --no-print-directory $(PROGRAM)
 
 $(LIBRARY): $(MODEL_OBJ)
 	@rm -f $@
-	$(AR) rcs $@ $^
+	$(QUIET)$(AR) rcs $@ $^
 
 $(PROGRAM): $(PROG_OBJ) $(LIBRARY)
-	$(CC) $(CFLAGS) $(LDFLAGS) $(PROG_OBJ) $(LIBRARY) $(LDLIBS) -o $@
+	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $(PROG_OBJ) $(LIBRARY) $(LDLIBS) -o $@
 
 $(BUILD)/%.o: %.c Makefile
 	@mkdir -p $(@D)
-	$(CC) $(BASE) $(CFLAGS) -MMD -MP -c $< -o $@
+	$(SAY) cc $<
+	$(QUIET)$(CC) $(BASE) $(CFLAGS) -MMD -MP -c $< -o $@
 
 $(BUILD)/tests/%: $(BUILD)/tests/%.o $(PARTS_OBJ) $(LIBRARY)
-	$(CC) $(CFLAGS) $(LDFLAGS) $< $(PARTS_OBJ) $(LIBRARY) $(LDLIBS) -lcmocka -o $@
+	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $< $(PARTS_OBJ) $(LIBRARY) $(LDLIBS) -lcmocka -o $@
 
 $(BUILD)/tests/%.o: BASE += -Isrc -Itests
 
-unit: $(TESTS)
-	@for t in $(TESTS); do $$t || exit 1; done
+# What a bare Debian lacks is installed; where that is not allowed, it is named.
+PACKAGES := build-essential libgsl-dev
+TEST_PACKAGES := $(PACKAGES) libcmocka-dev
 
 tools:
-	@true
+	@tests/install_tools.sh "$(CC)" "gsl/gsl_odeiv2.h" "$(PACKAGES)"
+
+test-tools:
+	@tests/install_tools.sh "$(CC)" "gsl/gsl_odeiv2.h cmocka.h" "$(TEST_PACKAGES)"
+
+demo: all
+	$(PROGRAM) run scenarios/normal-shift.bath
+
+# Unit and command-line tests, plain and then under the address and undefined-behaviour sanitizers.
+check: test-tools layering
+	@$(MAKE) --no-print-directory $(JOBS) test
+	@$(MAKE) --no-print-directory $(JOBS) sanitize
+	@tests/count.sh $(BUILD)/tests/passed $(BUILD)/sanitize/tests/passed
+
+test: $(PROGRAM) $(TESTS)
+	@tests/run_tests.sh $(BUILD) $(TESTS)
+
+sanitize: test-tools
+	@$(MAKE) --no-print-directory $(JOBS) BUILD=$(BUILD)/sanitize CFLAGS="-O1 -g $(SANITIZE)" test
+
+# Two cores are the least we plan for; a -j of the caller's own is left alone.
+JOBS := $(if $(filter -j%,$(MAKEFLAGS)),,-j2)
+
+layering:
+	@tests/layering.sh
+
+golden: $(PROGRAM)
+	@tests/run_cli.sh --golden $(PROGRAM)
+
+bench: tools $(BUILD)/tests/bench
+	$(BUILD)/tests/bench
+
+$(BUILD)/tests/bench: $(BUILD)/tests/bench.o $(LIBRARY)
+	$(CC) $(CFLAGS) $(LDFLAGS) $< $(LIBRARY) $(LDLIBS) -o $@
+
+install: all
+	install -d $(DESTDIR)$(PREFIX)/bin $(DESTDIR)$(PREFIX)/share/boilback/scenarios
+	install -m 755 $(PROGRAM) $(DESTDIR)$(PREFIX)/bin/boilback
+	install -m 644 scenarios/* $(DESTDIR)$(PREFIX)/share/boilback/scenarios
+
+uninstall:
+	rm -f $(DESTDIR)$(PREFIX)/bin/boilback
+	rm -rf $(DESTDIR)$(PREFIX)/share/boilback
 
 clean:
 	rm -rf $(BUILD)
+
+# Objects of tests are kept between builds.
+.SECONDARY:
 
 -include $(MODEL_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d)

@@ -302,7 +302,8 @@ static void look_at_steam(const boil_bath *b, const boil_heat *heat, const boil_
     v->water_cooling_W = v->layer_mixing_kg_s * (k_water - water_J_kg);
     v->loop = 1;
     if (b->boiling && v->water_cooling_W > 0 && v->leaving_kg_s > 0)
-        v->loop += (k_water - water_J_kg) / latent * v->layer_mixing_slope_kg_s / v->leaving_kg_s;
+        v->loop += fmin(1, fmax(0, v->steam_kg_s / v->leaving_kg_s)) * (k_water - water_J_kg) / latent *
+                   v->layer_mixing_slope_kg_s / v->leaving_kg_s;
     v->air_W = v->surface.radiation_W + v->surface.convection_W + v->layer_surface.radiation_W +
                v->layer_surface.convection_W;
 }

@@ -14,8 +14,9 @@
    The steam held follows  d held/dt = (steam - leaving)/loop.  loop = 1 but where water that the steam stirs in takes heat
    from the boil (a weak bath): there the loop steam -> stirring -> water -> steam would answer up to twenty-five times as
    fast as bubbles rise, which nothing stirred by rising bubbles can. With
-       loop = 1 - d steam/d leaving = 1 + (K_water - h_w)/(hv - K_water) dw/d leaving                                   (2)
-   it answers in the rise time; where it comes to rest, steam = leaving, does not change. */
+       loop = 1 + s (K_water - h_w)/(hv - K_water) dw/d leaving,  s = steam/leaving within 0 to 1                       (2)
+   (for s = 1, 1 - d steam/d leaving) it answers in the rise time; where it comes to rest, steam = leaving, does not change.
+   s makes both modes agree where steam vanishes: were loop above 1 there, the bath would chatter between them. */
 #ifndef BOIL_BATH_H
 #define BOIL_BATH_H
 
