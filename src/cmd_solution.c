@@ -92,13 +92,15 @@ static double slope_with_fraction(const boil_slope *s, const double blend[BOIL_S
     return slope;
 }
 
+/* The end of a range is still in it; a rounding error beyond it too. */
 static bool in_range(const boil_mixture *kilogram, double temperature_K, double equivalent_molality)
 {
     boil_range r = boil_solution_range(kilogram, temperature_K, equivalent_molality);
-    if (!(r.margin > 0))
+    bool within = r.margin > -1e-9;
+    if (!within)
         program_complain("%s comes to %.4g %s, and what is known of it ends at %.4g %s", r.quantity, r.value, r.unit,
                          r.limit, r.unit);
-    return r.margin > 0;
+    return within;
 }
 
 static bool look_up(const boil_plant *p, looked_up *a)
