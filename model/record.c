@@ -145,7 +145,9 @@ static int begin_quiet(boil_record *r, double t, const boil_bath *b, const boil_
         }
     for (size_t i = 0; i < h->additions_count; i++) {
         boil_addition_result *a = &h->additions[i];
-        if (t <= a->time_s + a->over_s + TAIL_S && isnan(a->boil_lost_s)) {
+        double end = a->time_s + a->over_s;
+        bool its_own = t <= end || (t <= end + TAIL_S && list[h->quiet_count - 1].cause == BOIL_QUIET_WATER);
+        if (its_own && isnan(a->boil_lost_s)) {
             a->boil_lost_s = t;
             a->recovery_s = NEVER;
         }

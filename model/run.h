@@ -58,7 +58,8 @@ typedef struct {
     double quiet_poured_kg;             /* share that went onto a quiet bath */
     double steam_peak_kg_s;             /* largest steam formed, from its start to 10 min after its end (or the next addition) */
     double steam_before_kg_s;           /* as it began */
-    double boil_lost_s, recovery_s;     /* as for a load; NaN, 0: never lost */
+    double boil_lost_s, recovery_s;     /* as for a load; spells that begin while it pours, or that water causes within ten
+                                           minutes of its end; NaN, 0: never lost */
     double layer_peak_kg;
     double freeboard_min_m;
     double level_rise_m;                /* highest less the level as it began */

@@ -223,6 +223,28 @@ static void cold_water_quenches_a_weak_bath_once(void **state)
     }
 }
 
+/* A boil held down by the water it stirs in must settle, not flutter between the modes: every strength that cold water
+   quenches, slow pours and fast ones, losses on. */
+static void no_strength_and_no_pour_makes_the_modes_flutter(void **state)
+{
+    (void)state;
+    size_t most = 0;
+    for (double strength = 0.15; strength < 0.50; strength += 0.025)
+        for (double over = 5; over < 400; over *= 3)
+            for (int i = 0; i < 2; i++) {
+                boil_plant p = open_plant(45e3);
+                p.charge = (boil_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, strength, 0};
+                boil_run_options o = boil_run_options_default();
+                o.mixing_time_factor = i ? 1.0 / 3 : 1;
+                boil_act a = two_gallons_act(60, over);
+                boil_history h = run_acts(&p, 900, &o, &a, 1);
+                most = h.mode_changes > most ? h.mode_changes : most;
+                assert_true(h.mode_changes <= 2);
+                boil_history_free(&h);
+            }
+    print_message("at most %zu mode changes over 140 pours\n", most);
+}
+
 /* Heat at which a bath just boils, by bisection on short runs. */
 static double boil_threshold(boil_plant p)
 {
@@ -396,6 +418,7 @@ int main(void)
         cmocka_unit_test(slow_water_makes_the_bath_boil_harder),
         cmocka_unit_test(quiet_water_erupts_when_the_boil_returns),
         cmocka_unit_test(cold_water_quenches_a_weak_bath_once),
+        cmocka_unit_test(no_strength_and_no_pour_makes_the_modes_flutter),
         cmocka_unit_test(losses_above_the_heat_never_boil_and_nothing_chatters),
         cmocka_unit_test(halving_the_tolerance_changes_nothing_that_matters),
         cmocka_unit_test(odd_cases_end_in_sense),
