@@ -60,10 +60,10 @@ static shown fixed(double x, int decimals)
     return t;
 }
 
-static shown with_unit(shown number, const char *spelling)
+static shown with_unit(shown value, const char *spelling)
 {
     shown t;
-    snprintf(t.text, sizeof t.text, "%.30s %.12s", number.text, spelling);
+    snprintf(t.text, sizeof t.text, "%.30s %.12s", value.text, spelling);
     return t;
 }
 
@@ -72,13 +72,16 @@ static bool is_there(double x)
     return isfinite(x) && fabs(x) < 1e15;
 }
 
+static shown number(const habit *h, double x, int more)
+{
+    int decimals = h->decimals == SIGNIFICANT ? significant_decimals(x) : h->decimals + more;
+    return is_there(x) ? fixed(x, decimals) : (shown){"-"};
+}
+
 shown show_number(show_system s, unit_dimension d, double si)
 {
     const habit *h = &habits[d][s];
-    double x = unit_from_si(d, h->unit, si);
-    if (!is_there(x))
-        return (shown){"-"};
-    return fixed(x, h->decimals == SIGNIFICANT ? significant_decimals(x) : h->decimals);
+    return number(h, unit_from_si(d, h->unit, si), 0);
 }
 
 const char *show_unit(show_system s, unit_dimension d)
@@ -86,11 +89,19 @@ const char *show_unit(show_system s, unit_dimension d)
     return habits[d][s].unit;
 }
 
+/* Below one unit a length gets one more decimal: a layer of water is a few hundredths of an inch. */
+static int more_decimals(const habit *h, unit_dimension d, double x)
+{
+    return d == DIM_LENGTH && fabs(x) < 0.95 && fabs(x) >= 0.5 * pow(10, -h->decimals - 1) ? 1 : 0;
+}
+
 shown show(show_system s, unit_dimension d, double si)
 {
+    const habit *h = &habits[d][s];
+    double x = unit_from_si(d, h->unit, si);
     if (d == DIM_TIME)
         return show_span(si);
-    return is_there(si) ? with_unit(show_number(s, d, si), show_unit(s, d)) : (shown){"-"};
+    return is_there(x) ? with_unit(number(h, x, more_decimals(h, d, x)), h->unit) : (shown){"-"};
 }
 
 shown show_exact(show_system s, unit_dimension d, double si)

@@ -79,13 +79,19 @@ static void add_never_boils(verdict *v, const outcome *o, show_system s)
         add(v, ": it needs %s to the tank", show(s, DIM_POWER, f->needed_W).text);
 }
 
+static const boil_finding *overflow_in(const boil_findings *f)
+{
+    for (size_t i = 0; i < f->count; i++)
+        if (strcmp(f->list[i].id, "overflow") == 0)
+            return &f->list[i];
+    return NULL;
+}
+
 /* The first, but an overflow before whatever is as grave. */
 static const boil_finding *foremost(const boil_findings *f)
 {
-    for (size_t i = 0; i < f->count && f->list[i].severity == f->list[0].severity; i++)
-        if (strcmp(f->list[i].id, "overflow") == 0)
-            return &f->list[i];
-    return &f->list[0];
+    const boil_finding *overflow = overflow_in(f);
+    return overflow != NULL && overflow->severity == f->list[0].severity ? overflow : &f->list[0];
 }
 
 static void add_gravest(verdict *v, const outcome *o)
@@ -129,6 +135,17 @@ static void add_freeboard(verdict *v, const outcome *o, show_system s)
         show_clock(o->scenario->start_s, f->time_s).text);
 }
 
+/* What is as grave in the central run shall not hide that it may boil over. */
+static void add_possible_overflow(verdict *v, const outcome *o)
+{
+    const boil_finding *overflow = overflow_in(&o->possible);
+    bool comes_first = boil_findings_gravest(&o->possible) > boil_findings_gravest(&o->found);
+    if (overflow == NULL || comes_first)
+        return;
+    add_separator(v);
+    add(v, "it may boil over at %s", show_clock(o->scenario->start_s, overflow->time_s).text);
+}
+
 verdict verdict_of(const outcome *o, show_system s)
 {
     verdict v = {""};
@@ -148,6 +165,7 @@ verdict verdict_of(const outcome *o, show_system s)
         add_loads(&v, o);
     }
     add_freeboard(&v, o, s);
+    add_possible_overflow(&v, o);
     if (!grave)
         add(&v, "; nothing above NOTICE");
     return v;

@@ -202,6 +202,10 @@ static void the_gravest_finding_comes_first(void **state)
     assert_verdict(
         "DANGER (possible) at 7:23: the boiling surface reaches the rim; 1 of 1 loads back within 2 min; least "
         "freeboard 7.1 in at 7:22");
+    set_found(&the, finding("water-layer", "water floats on the quiet bath", BOIL_DANGER, 4920));
+    assert_verdict(
+        "DANGER at 7:22: water floats on the quiet bath; 1 of 1 loads back within 2 min; least freeboard 7.1 in "
+        "at 7:22; it may boil over at 7:23");
 }
 
 static void a_stopped_run_says_so_first(void **state)

@@ -17,6 +17,9 @@ static void lengths_and_temperatures_have_one_decimal(void **state)
     assert_string_equal(show(SHOW_SI, DIM_TEMPERATURE, 413.71).text, "140.6 degC");
     assert_string_equal(show(SHOW_US, DIM_DIFFERENCE, 10).text, "18.0 degF");
     assert_string_equal(show_number(SHOW_US, DIM_LENGTH, 0.66).text, "26.0");
+    assert_string_equal(show(SHOW_US, DIM_LENGTH, 1e-3).text, "0.04 in");
+    assert_string_equal(show(SHOW_SI, DIM_LENGTH, 0.4e-3).text, "0.4 mm");
+    assert_string_equal(show(SHOW_SI, DIM_LENGTH, 1e-3).text, "1 mm");
     assert_string_equal(show_unit(SHOW_US, DIM_LENGTH), "in");
 }
 
