@@ -200,7 +200,7 @@ static void act_details(const boil_act *a, double start_s, char *out, size_t siz
 static void act_line_print(const scenario *s, size_t index, FILE *to)
 {
     const boil_act *a = &s->schedule.acts[index];
-    char details[400], line[700];
+    char details[400], line[900];
     act_details(a, s->start_s, details, sizeof details);
     snprintf(line, sizeof line, " %8s  %s  %s", show_clock(s->start_s, a->time_s).text,
              text_fitted(said_of(s, index).text, 34).text, details);
