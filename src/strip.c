@@ -63,7 +63,7 @@ static int line_at(double value, double top, double bottom, int lines)
 
 static void frame(FILE *to, const char *label, const char picture[WIDTH + 1])
 {
-    char line[LABEL + WIDTH + 8];
+    char line[LABEL + WIDTH + sizeof(shown)];
     snprintf(line, sizeof line, "%*s |%s", LABEL, label, picture);
     text_line(to, line);
 }
