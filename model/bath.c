@@ -271,19 +271,21 @@ static void look_at_loads(boil_bath *b, double t, const double y[], const boil_l
     }
 }
 
-/* Boiling of the layer itself. Its temperature is locked to Tsat, so all heat beyond what the film would evaporate anyway
-   becomes steam: W (hv - hw) = heat + feed (h_feed - hw). It ends when W falls to what the film takes without boiling. */
+/* Boiling of the layer itself. Its temperature is locked to Tsat, so all heat becomes steam: W (hv - hw) = heat, the feed's
+   warming paid. It ends when the heat falls to what evaporation without boiling would take: where the temperature of a layer
+   at Tsat would fall. */
 static void look_at_layer_boil(const boil_bath *b, boil_bath_view *v)
 {
     v->layer_boiled_kg_s = 0;
-    v->layer_boil_margin_kg_s = 0;
+    v->layer_boil_margin_W = 0;
     if (b->layer != BOIL_LAYER_BOILS)
         return;
-    double hw = boil_water_enthalpy(v->layer_K), latent = boil_bath_steam_enthalpy(b, b->air.saturation_K) - hw;
+    double hw = boil_water_enthalpy(v->layer_K);
     double heat = v->layer_W - v->layer_surface.radiation_W - v->layer_surface.convection_W + v->feed_W -
                   v->feed_kg_s * hw;
-    v->layer_boiled_kg_s = fmax(0, heat / latent);
-    v->layer_boil_margin_kg_s = heat / latent - v->layer_surface.evaporation_kg_s;
+    v->layer_boiled_kg_s = heat / (boil_bath_steam_enthalpy(b, b->air.saturation_K) - hw);
+    v->layer_boil_margin_W =
+        heat - v->layer_surface.evaporation_kg_s * (boil_water_vapour_enthalpy(v->layer_surface.skin_K) - hw);
     v->layer_surface.evaporation_kg_s = 0;
 }
 
@@ -372,7 +374,7 @@ void boil_bath_guards(const boil_bath *b, const boil_bath_view *v, double g[BATH
 {
     g[BATH_GUARD_MODE] = b->boiling ? -v->steam_kg_s : v->temperature_K - v->boiling_point_K;
     g[BATH_GUARD_LAYER] = b->layer == BOIL_LAYER_STILL   ? v->layer_K - b->air.saturation_K
-                          : b->layer == BOIL_LAYER_BOILS ? -v->layer_boil_margin_kg_s
+                          : b->layer == BOIL_LAYER_BOILS ? -v->layer_boil_margin_W
                                                          : -1;
     bool ending = b->layer != BOIL_LAYER_NONE && !(v->feed_kg_s > 0);
     g[BATH_GUARD_LAYER_GONE] = ending ? 1e-6 - v->layer_kg / v->mass_kg : -1;

@@ -101,7 +101,7 @@ typedef struct {
     double water_cooling_W;      /* what mixing water in takes from the boil; negative: it feeds the boil */
     double loop;                 /* (2), 1 or more */
     double layer_kg, layer_m, layer_K, layer_mixing_kg_s, layer_mixing_slope_kg_s /* by ln of stirring */,
-        layer_boiled_kg_s, layer_boil_margin_kg_s;
+        layer_boiled_kg_s, layer_boil_margin_W;
     double feed_kg_s, feed_W;
     double solution_m3, displaced_m3, still_level_m, level_m, level_lower_m, surge_m;
     double stirring_W_kg, mixing_time_s;

@@ -225,7 +225,7 @@ static void judge_layers(judge *j, const boil_history *fast)
             continue;
         double end = isnan(q->end_s) ? h->end_s : q->end_s;
         boil_severity s = layer_severity(j, fast ? fast : h, q->layer_max_m, q->start_s, end);
-        find(j, &LAYER, s, q->start_s, q->layer_max_m, 1e-3);
+        find(j, &LAYER, s, q->layer_s, q->layer_max_m, 1e-3);
     }
     if (!isnan(h->summary.layer_boil_s))
         find(j, &SURFACE_BOILS, BOIL_WARNING, h->summary.layer_boil_s, h->summary.layer_boil_s, (double)NAN);

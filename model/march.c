@@ -131,7 +131,7 @@ static double guard_after(double length, void *context)
         return m->guard_before[r->which] - threshold(m, r->which);
     if (repeat_step(m, r->t, length) != GSL_SUCCESS) {
         r->failed = true;
-        return NAN;
+        return (double)NAN;
     }
     double g[BOIL_MARCH_GUARDS_MAX];
     m->is.guard(r->t + length, m->trial, g, m->is.context);
@@ -160,7 +160,7 @@ static double locate(boil_march *m, double t, double full, size_t which)
 static boil_march_news take_event(boil_march *m, double *t, double y[], double start, double full, const double g[],
                                   size_t *guard)
 {
-    double first = INFINITY;
+    double first = (double)INFINITY;
     for (size_t i = 0; i < m->is.guards; i++) {
         if (!(m->guard_before[i] < threshold(m, i) && g[i] >= threshold(m, i)))
             continue;

@@ -64,6 +64,6 @@ double boil_pool_mixing_time(const boil_pool *p, double stirring_W_kg, double ra
 {
     const double mixed_95 = 37, constants_in_95 = 3; /* exp(-3) = 5 % left */
     if (!(stirring_W_kg > 0))
-        return INFINITY;
+        return (double)INFINITY;
     return p->mixing_time_factor * mixed_95 / constants_in_95 * pow(radius_m, 5.0 / 3) / (cbrt(stirring_W_kg) * depth_m);
 }

@@ -108,7 +108,7 @@ int boil_record_water(boil_record *r, double t, const boil_water_act *w, const b
                                                         .steam_before_kg_s = v->steam_kg_s,
                                                         .boil_lost_s = b->boiling ? NEVER : t,
                                                         .recovery_s = b->boiling ? 0 : NEVER,
-                                                        .freeboard_min_m = INFINITY,
+                                                        .freeboard_min_m = (double)INFINITY,
                                                         .level_rise_m = v->level_m};
     return BOIL_OK;
 }
@@ -135,6 +135,7 @@ static int begin_quiet(boil_record *r, double t, const boil_bath *b, const boil_
     h->quiet = list;
     list[h->quiet_count++] = (boil_quiet_result){.start_s = t,
                                                  .end_s = NEVER,
+                                                 .layer_s = NEVER,
                                                  .lowest_temperature_K = v->temperature_K,
                                                  .cause = cause_of(r, t, b, v)};
     r->boil_began_s = NEVER;
@@ -271,6 +272,8 @@ static void watch_quiet(boil_record *r, double t, const boil_bath *b, const boil
     boil_quiet_result *q = &h->quiet[h->quiet_count - 1];
     if (!b->boiling) {
         q->lowest_temperature_K = fmin(q->lowest_temperature_K, peak->coolest_K);
+        if (isnan(q->layer_s) && v->layer_m >= 1e-3)
+            q->layer_s = t;
         q->layer_max_m = fmax(q->layer_max_m, v->layer_m);
     } else if (t <= q->end_s + TAIL_S) {
         q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, peak->steam_kg_s);
@@ -299,7 +302,8 @@ static void watch_extremes(boil_record *r, double t, const boil_bath *b, const b
         s->overflow_s = t;
     if (isnan(s->still_overflow_s) && v->still_level_m >= depth)
         s->still_overflow_s = t;
-    if (isnan(s->layer_boil_s) && b->layer == BOIL_LAYER_BOILS && !b->boiling)
+    /* a film of rinse water thinner than half a millimetre may simmer for seconds: nobody would see it */
+    if (isnan(s->layer_boil_s) && b->layer == BOIL_LAYER_BOILS && !b->boiling && v->layer_m > 0.5e-3)
         s->layer_boil_s = t;
     if (isnan(s->steam_steady_kg_s) && b->boiling && t >= r->boil_began_s + 60)
         s->steam_steady_kg_s = v->steam_kg_s;

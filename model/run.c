@@ -25,7 +25,7 @@ typedef struct {
     boil_record record;
     boil_history *history;
     boil_march *march;
-    double t, *y, *y_before, *rates, *rates_before, *size, *looked_y;
+    double t, t_before, *y, *y_before, *rates, *rates_before, *size, *looked_y;
     size_t unknowns, unknowns_room;
     /* The last look: guards, record and the integrator's end-of-step rates ask for the same one. */
     bool looked;
@@ -132,12 +132,18 @@ static int new_march(running *r)
     return r->march ? BOIL_OK : BOIL_NO_MEMORY;
 }
 
-/* Mode as it must be at this instant: heat, feeds or loads may just have changed. */
+/* Modes as they must be at this instant: heat, feeds or loads may just have changed. */
 static int settle_mode(running *r)
 {
     int outcome = look(r, r->t, r->y);
     if (outcome != BOIL_OK)
         return outcome;
+    if (r->bath.layer == BOIL_LAYER_BOILS && r->view.layer_boil_margin_W < 0) {
+        r->bath.layer = BOIL_LAYER_STILL;
+        r->looked = false;
+        if ((outcome = look(r, r->t, r->y)) != BOIL_OK)
+            return outcome;
+    }
     bool at_boil = r->view.temperature_K >= r->view.boiling_point_K - 1e-8;
     bool boiling = r->bath.boiling ? r->view.steam_kg_s >= 0 : at_boil && r->view.steam_if_boiling_kg_s > 0;
     if (boiling == r->bath.boiling)
@@ -393,6 +399,7 @@ static int advance(running *r, double stop, bool *going)
     int outcome = look(r, r->t, r->y);
     if (outcome != BOIL_OK)
         return outcome;
+    r->t_before = before;
     memcpy(r->y_before, r->y, r->unknowns * sizeof(double));
     memcpy(r->rates_before, r->rates, r->unknowns * sizeof(double));
     boil_march_news news = boil_march_step(r->march, &r->t, r->y, stop, &guard);
@@ -485,19 +492,26 @@ static int begin(running *r)
     return outcome;
 }
 
-static void finish(running *r)
+static int finish(running *r)
 {
     if (r->march) {
         r->history->steps += boil_march_steps(r->march);
         r->history->evaluations += boil_march_evaluations(r->march);
     }
     r->looked = false;
-    if (look(r, r->t, r->y) != BOIL_OK)
+    if (look(r, r->t, r->y) != BOIL_OK) { /* nothing follows from this state: report up to the one before it */
         r->history->end = BOIL_RUN_FAILED;
+        r->t = r->t_before;
+        memcpy(r->y, r->y_before, r->unknowns * sizeof(double));
+        int outcome = look(r, r->t, r->y);
+        if (outcome != BOIL_OK)
+            return outcome;
+    }
     boil_record_end(&r->record, r->t, &r->bath, r->y, &r->view);
     r->history->summary.rinse_added_kg = r->rinse_kg;
     r->history->summary.water_added_kg = r->y[TOTAL_WATER_IN] - r->rinse_kg;
     balance(r);
+    return BOIL_OK;
 }
 
 static void running_free(running *r)
@@ -517,11 +531,12 @@ int boil_run(const boil_plant *p, const boil_schedule *s, const boil_run_options
     running r = {.plant = *p, .schedule = s, .options = o, .history = out};
     r.plant.pool.mixing_time_factor *= o->mixing_time_factor;
     int outcome = begin(&r);
-    if (outcome == BOIL_OK)
-        outcome = carry_through(&r);
-    if (outcome == BOIL_OK)
-        finish(&r);
-    else
+    if (outcome == BOIL_OK && (outcome = carry_through(&r)) != BOIL_NO_MEMORY) {
+        if (outcome != BOIL_OK)
+            out->end = BOIL_RUN_FAILED;
+        outcome = finish(&r);
+    }
+    if (outcome != BOIL_OK)
         boil_history_free(out);
     running_free(&r);
     return outcome;

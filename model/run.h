@@ -71,6 +71,7 @@ typedef struct {
     double start_s, end_s;              /* end NaN: never */
     double lowest_temperature_K;
     boil_quiet_cause cause;
+    double layer_s;                     /* when a layer of 1 mm first floated in it; NaN never */
     double layer_max_m;                 /* thickest water layer while quiet */
     double layer_at_return_kg;          /* water floating when the boil came back; 0 if never */
     double steam_peak_after_kg_s;       /* within ten minutes of its end, or until the next spell; 0 if never back */

@@ -205,7 +205,7 @@ double boil_solution_activity(const boil_mixture *m, double temperature_K, boil_
     molalities n = molalities_of(m);
     double M = guess->equivalent_molality, ln_a, by_M, by_T;
     if (equivalent_molality(&n, temperature_K, &M, &ln_a, &by_M, &by_T) != BOIL_OK)
-        return NAN;
+        return (double)NAN;
     guess->equivalent_molality = M;
     return exp(ln_a);
 }
@@ -216,7 +216,7 @@ double boil_solution_vapour_pressure(const boil_conditions *c, const boil_mixtur
     molalities n = molalities_of(m);
     double M = guess->equivalent_molality, ln_a, by_M, by_T, s;
     if (equivalent_molality(&n, temperature_K, &M, &ln_a, &by_M, &by_T) != BOIL_OK)
-        return NAN;
+        return (double)NAN;
     guess->equivalent_molality = M;
     double psat = boil_water_saturation_pressure(temperature_K), p = psat * exp(ln_a);
     double ratio_a, ratio = molality_over_s(M, ln_a, by_M, &s, &ratio_a);
@@ -268,11 +268,11 @@ double boil_solution_temperature(const boil_mixture *m, double enthalpy_J, doubl
         double step = (enthalpy_J - h.enthalpy_J) / h.heat_capacity_J_K;
         T += fmax(-50, fmin(50, step));
         if (!(T > 223 && T < 573))
-            return NAN;
+            return (double)NAN;
         if (fabs(step) < 1e-10 * T)
             return T;
     }
-    return NAN;
+    return (double)NAN;
 }
 
 /* Apparent density of dissolved NaNO3, kg/m3. [Laliberte 2009, coefficients as carried by the library `chemicals`] */
@@ -331,7 +331,7 @@ double boil_solution_strength(const boil_conditions *c, const boil_mixture *m)
     boil_solution_guess guess = {0, 0};
     double T;
     if (boil_solution_boiling_point(c, m, &guess, &T, NULL) != BOIL_OK)
-        return NAN;
+        return (double)NAN;
     return boil_mixture_salt_fraction(m) * boil_solution_density(m, T);
 }
 
