@@ -272,8 +272,15 @@ static double ends(const planned_act *p)
         return (isinf(p->lifts_s) ? p->act.time_s : p->lifts_s) + p->act.is.load.lowering_s;
     case BOIL_ACT_WATER:
         return p->act.time_s + p->act.is.water.over_s;
+    case BOIL_ACT_SALTS:
+        return p->act.time_s + p->act.is.salts.over_s;
+    case BOIL_ACT_LIQUID:
+        return p->act.time_s + p->act.is.liquid.over_s;
     case BOIL_ACT_LIFT:
     case BOIL_ACT_HEAT:
+    case BOIL_ACT_MIXER:
+    case BOIL_ACT_LID:
+    case BOIL_ACT_EXHAUST:
         break;
     }
     return p->act.time_s;
