@@ -25,6 +25,7 @@ boil_load boil_load_default(void)
         .immersed_s = HUGE_VAL,
         .lowering_s = 10,
         .rinse_kg_m2 = BOIL_RINSE_FLAT_KG_M2,
+        .drag_out_kg_m2 = -1,
         .part_height_m = 0.1,
     };
 }
@@ -77,6 +78,8 @@ static const char *bath_problem(const boil_load *l)
         return "time of lowering must be 1 to 600 s";
     if (!(l->coefficient_W_m2K == 0 || within(l->coefficient_W_m2K, 10, 1e5)))
         return "coefficient on the bath side must be 10 to 1e5 W/m2K, or 0 to follow the stirring";
+    if (!(l->drag_out_kg_m2 <= 1))
+        return "drag-out must be at most 1 kg/m2";
     if (!within(l->rinse_kg_m2, 0, 1))
         return "water carried in must be 0 to 1 kg/m2";
     return NULL;

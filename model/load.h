@@ -36,6 +36,7 @@ typedef struct {
     double coefficient_W_m2K;   /* bath side, 10 to 1e5; 0: from the bath's own stirring */
     double area_m2;             /* that meets the bath, to 1e5; 0: from mass, shape and size. Mass and size stay */
     double rinse_kg_m2;         /* water carried in per wetted area; 0 to 1; see above */
+    double drag_out_kg_m2;      /* bath liquid carried out per wetted area of the parts; negative: from the film, see drag.h */
     double part_height_m;       /* for natural convection; 0.1, 0.02 to 1; hardly matters */
 } boil_load;
 

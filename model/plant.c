@@ -18,6 +18,12 @@ boil_plant boil_plant_default(void)
                    .boiling_point_low_K = 410.93,
                    .boiling_point_high_K = 419.26,
                    .load_per_volume_kg_m3 = 59.913},
+        .control = boil_control_default(),
+        .fittings = {.exhaust_on = true,
+                     .still_draught_m_s = 0.1,
+                     .lid_W_m2K = 7,
+                     .lid_return = 0.8,
+                     .grain_m = 1e-3},
         .elevation_factor = 1,
         .transport = boil_transport_default(),
         .pool = boil_pool_default(),
@@ -56,12 +62,28 @@ static const char *limits_problem(const boil_limits *l)
     return NULL;
 }
 
+static const char *fittings_problem(const boil_fittings *f)
+{
+    if (!(f->mixer_W >= 0 && f->mixer_W <= 1e5))
+        return "mixer power must be between 0 W and 1e5 W";
+    if (!(f->still_draught_m_s >= 0 && f->still_draught_m_s <= 3))
+        return "draught with the exhaust off must be between 0 m/s and 3 m/s";
+    if (!(f->lid_W_m2K >= 1 && f->lid_W_m2K <= 20))
+        return "coefficient of the lid must be between 1 W/m2K and 20 W/m2K";
+    if (!(f->lid_return >= 0 && f->lid_return <= 1))
+        return "share returned by the lid must be between 0 % and 100 %";
+    if (!(f->grain_m >= 2e-4 && f->grain_m <= 0.01))
+        return "grain size of the salts must be between 0.2 mm and 10 mm";
+    return NULL;
+}
+
 const char *boil_plant_problem(const boil_plant *p)
 {
     const char *found[] = {boil_tank_problem(&p->tank),     boil_room_problem(&p->room),
                            boil_heater_problem(&p->heater), boil_losses_problem(&p->losses),
                            boil_pool_problem(&p->pool),     boil_layer_law_problem(&p->layer),
-                           charge_problem(&p->charge),      limits_problem(&p->limits)};
+                           charge_problem(&p->charge),      limits_problem(&p->limits),
+                           boil_control_problem(&p->control), fittings_problem(&p->fittings)};
     for (size_t i = 0; i < sizeof found / sizeof found[0]; i++)
         if (found[i])
             return found[i];

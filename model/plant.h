@@ -2,6 +2,9 @@
 #ifndef BOIL_PLANT_H
 #define BOIL_PLANT_H
 
+#include <stdbool.h>
+
+#include "control.h"
 #include "heater.h"
 #include "layer.h"
 #include "pool.h"
@@ -27,6 +30,16 @@ typedef struct {
     double load_per_volume_kg_m3; /* heaviest usual load per volume of bath: 1 lb per 2 gal; common practice, no source */
 } boil_limits;
 
+/* What can be switched by acts. */
+typedef struct {
+    double mixer_W;             /* shaft power that reaches the liquid; 0 to 1e5; default 0.2 W per litre of bath when 0 */
+    bool mixer_on, lid_on, exhaust_on; /* at the start: off, off, on */
+    double still_draught_m_s;   /* air speed with the exhaust off; 0.1, 0 to 3 */
+    double lid_W_m2K;           /* heat through a lid per difference of bath and room: 7, 1 to 20, judgement */
+    double lid_return;          /* share of what condenses under the lid that drips back; 0.8, 0 to 1, judgement */
+    double grain_m;             /* size of dry salt: 1 mm, 0.2 to 10 mm, judgement */
+} boil_fittings;
+
 typedef struct {
     boil_tank tank;
     boil_charge charge;
@@ -34,6 +47,8 @@ typedef struct {
     boil_losses losses;
     boil_room room;
     boil_limits limits;
+    boil_control control;
+    boil_fittings fittings;
     double elevation_factor;    /* 0.85 to 1.10; see solution.h */
     boil_transport transport;
     boil_pool pool;

@@ -101,7 +101,8 @@ int boil_record_water(boil_record *r, double t, const boil_water_act *w, const b
     if (!list)
         return BOIL_NO_MEMORY;
     h->additions = list;
-    list[h->additions_count++] = (boil_addition_result){.time_s = t,
+    list[h->additions_count++] = (boil_addition_result){.kind = BOIL_ACT_WATER,
+                                                        .time_s = t,
                                                         .over_s = w->over_s,
                                                         .mass_kg = w->mass_kg,
                                                         .was_quiet = !b->boiling,

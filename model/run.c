@@ -274,8 +274,9 @@ static int carry_out(running *r, const boil_act *a)
     case BOIL_ACT_HEAT:
         r->bath.heater_set_W = boil_heater_steady_output(&r->plant.heater, a->is.dial);
         return BOIL_OK;
+    default:
+        return BOIL_BAD_INPUT;
     }
-    return BOIL_BAD_INPUT;
 }
 
 /* Take out what is fully lifted, and the feeds that have ended. */

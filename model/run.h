@@ -31,6 +31,9 @@ typedef struct {
     double heater_W, wall_W, surface_W, loads_W; /* surface: convection and radiation */
     double layer_kg, layer_m, layer_K;
     bool layer_boiling;
+    double undissolved_kg;              /* dry salts not yet dissolved */
+    bool valve_open;                    /* of the automatic water addition */
+    double sensor_K;
     double still_level_m;               /* no steam in it */
     double level_m;                     /* swelled: upper estimate, with surge */
     double level_lower_m;               /* swelled: lower estimate */
@@ -48,9 +51,11 @@ typedef struct {
     double lowest_temperature_K;        /* of the bath, from entry to the end of that spell (or to lifting) */
     double hot_s;                       /* from entry until its mean is 95 % of the way to the bath; NaN never */
     double lifted_s;                    /* when its lifting began; NaN: still in at the end */
+    double drag_out_kg;                 /* bath liquid it carried out; 0 while in */
 } boil_load_result;
 
 typedef struct {
+    boil_act_kind kind;                 /* water, salts or liquid */
     double time_s;
     double over_s;
     double mass_kg;
@@ -65,7 +70,15 @@ typedef struct {
     double level_rise_m;                /* highest less the level as it began */
 } boil_addition_result;
 
-typedef enum { BOIL_QUIET_START, BOIL_QUIET_LOAD, BOIL_QUIET_WATER, BOIL_QUIET_HEAT, BOIL_QUIET_LOSSES } boil_quiet_cause;
+typedef enum {
+    BOIL_QUIET_START,
+    BOIL_QUIET_LOAD,
+    BOIL_QUIET_WATER,
+    BOIL_QUIET_HEAT,
+    BOIL_QUIET_LOSSES,
+    BOIL_QUIET_LIQUID,
+    BOIL_QUIET_SALTS
+} boil_quiet_cause;
 
 typedef struct {
     double start_s, end_s;              /* end NaN: never */
@@ -99,8 +112,21 @@ typedef struct {
     double steam_steady_kg_s;                          /* at the start if boiling, else at the first minute of boil; NaN */
     double swell_spread_m;                             /* upper less lower level at the highest */
     double steam_total_kg, vented_total_kg, evaporated_total_kg, layer_boiled_total_kg;
-    double water_added_kg, rinse_added_kg;
-    double heater_total_J, input_total_J;
+    double water_added_kg, rinse_added_kg;             /* by hand; with the parts */
+    double water_controlled_kg;                        /* by the automatic valve */
+    double condensate_kg;                              /* dripped back from the lid */
+    double salts_added_kg, liquid_added_kg;
+    double drag_out_kg, drag_out_salts_kg;             /* carried out with the parts: liquid, and the salts in it */
+    double heater_total_J, input_total_J;              /* to the tank; fuel or electricity (of a steam coil: the same) */
+    double steel_kg;                                   /* parts worked, without baskets */
+    double undissolved_max_kg, bed_max_m;              /* salt not yet dissolved; thickest bed on the floor */
+    boil_extreme bed_superheat_max_K;                  /* floor under the bed above the bath */
+    size_t valve_openings;
+    double valve_open_share;                           /* of the time */
+    double crystals_from_K;                            /* bath temperature at which the first salt would crystallise; NaN none
+                                                          above 0 degC */
+    double crystals_s;                                 /* when the bath first was below it; NaN never */
+    double crystals_max_kg;                            /* salts that would have fallen out by then */
     double time_to_boil_s;                             /* from a quiet start; NaN otherwise */
     double boiling_share;                              /* of the time */
     double overflow_s;                                 /* level first at the rim; NaN never */

@@ -2,17 +2,44 @@
 #ifndef BOIL_SCHEDULE_H
 #define BOIL_SCHEDULE_H
 
+#include <stdbool.h>
 #include <stddef.h>
 
 #include "load.h"
+#include "solution.h"
 
-typedef enum { BOIL_ACT_LOAD, BOIL_ACT_LIFT, BOIL_ACT_WATER, BOIL_ACT_HEAT } boil_act_kind;
+typedef enum {
+    BOIL_ACT_LOAD,
+    BOIL_ACT_LIFT,
+    BOIL_ACT_WATER,
+    BOIL_ACT_SALTS,
+    BOIL_ACT_LIQUID,
+    BOIL_ACT_HEAT,
+    BOIL_ACT_MIXER,
+    BOIL_ACT_LID,
+    BOIL_ACT_EXHAUST
+} boil_act_kind;
 
 typedef struct {
     double mass_kg;        /* > 0 */
     double over_s;         /* > 0 */
     double temperature_K;  /* 273.15 K to the boiling point of water in the room */
 } boil_water_act;
+
+/* Dry salts sifted in at a steady rate. */
+typedef struct {
+    double mass_kg, over_s;     /* > 0 */
+    double temperature_K;       /* 243.15 to 473.15 K */
+    double blend[BOIL_SALTS];   /* sum 1 */
+} boil_salts_act;
+
+/* Ready-mixed liquid: solution of the given composition, run in under the surface, so it mixes at once. */
+typedef struct {
+    double mass_kg, over_s;     /* > 0 */
+    double temperature_K;       /* 273.15 K to its boiling point */
+    double blend[BOIL_SALTS];   /* of its salts, sum 1 */
+    double salt_fraction;       /* 0 to where the correlations end; 0 is water that mixes at once */
+} boil_liquid_act;
 
 typedef struct {
     double time_s;         /* from the start */
@@ -22,7 +49,10 @@ typedef struct {
     union {
         boil_load load;
         boil_water_act water;
+        boil_salts_act salts;
+        boil_liquid_act liquid;
         double dial;       /* heat: 0 to 1 */
+        bool on;           /* mixer, lid, exhaust */
     } is;
 } boil_act;
 

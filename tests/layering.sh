@@ -5,10 +5,10 @@ tiers='
 boil grow
 water steel naoh
 solution
-room tank heater
+room tank heater control
 surface body stirred load pool layer solids drag saturation
 schedule
-plant control
+plant
 march bath
 record run
 findings charge correct size sample fit
