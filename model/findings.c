@@ -198,33 +198,36 @@ static double calm_steam(const boil_history *h)
     return h->summary.steam_steady_kg_s;
 }
 
-/* How grave a layer is depends on what its return does in the fast run: `fast` is the same case there, or NULL. */
-static boil_severity layer_severity(const judge *j, const boil_history *fast, double layer_m, double start_s, double end_s)
+/* How grave a layer is depends on what its return does: SURGE_RATIO times the calm steam, half the freeboard, the rim. */
+static boil_severity return_severity(const judge *j, const boil_history *h, const boil_quiet_result *q)
 {
-    boil_severity s = layer_m >= 3e-3 ? BOIL_CAUTION : BOIL_NOTICE;
-    double depth = j->plant->tank.depth_m, calm_level = j->history->summary.still_level_start_m;
-    for (size_t i = 0; fast && i < fast->quiet_count; i++) {
-        const boil_quiet_result *q = &fast->quiet[i];
-        if (!(q->start_s <= end_s + 1 && (isnan(q->end_s) || q->end_s >= start_s - 1)))
-            continue;
-        if (q->steam_peak_after_kg_s > SURGE_RATIO * calm_steam(fast) ||
-            q->level_max_after_m > depth - 0.5 * (depth - calm_level))
-            s = BOIL_WARNING;
-        if (q->level_max_after_m >= depth)
-            return BOIL_DANGER;
-    }
-    return s;
+    double depth = j->plant->tank.depth_m, half = depth - 0.5 * (depth - h->summary.still_level_start_m);
+    if (q->level_max_after_m >= depth)
+        return BOIL_DANGER;
+    bool surges = q->steam_peak_after_kg_s > SURGE_RATIO * calm_steam(h) || q->level_max_after_m > half;
+    return surges ? BOIL_WARNING : BOIL_NOTICE;
 }
 
+static boil_severity graver_of(boil_severity a, boil_severity b)
+{
+    return a > b ? a : b;
+}
+
+/* Layers of the case, judged by what the same quiet spells of the fast run do when they end. */
 static void judge_layers(judge *j, const boil_history *fast)
 {
     const boil_history *h = j->history;
+    size_t k = 0;
     for (size_t i = 0; i < h->quiet_count; i++) {
         const boil_quiet_result *q = &h->quiet[i];
+        double end = isnan(q->end_s) ? h->end_s : q->end_s;
+        while (k < fast->quiet_count && fast->quiet[k].end_s < q->start_s - 1)
+            k++; /* spells come in order of time; one that never ends compares false and stays */
         if (!(q->layer_max_m >= 1e-3))
             continue;
-        double end = isnan(q->end_s) ? h->end_s : q->end_s;
-        boil_severity s = layer_severity(j, fast ? fast : h, q->layer_max_m, q->start_s, end);
+        boil_severity s = q->layer_max_m >= 3e-3 ? BOIL_CAUTION : BOIL_NOTICE;
+        for (size_t n = k; n < fast->quiet_count && fast->quiet[n].start_s <= end + 1; n++)
+            s = graver_of(s, return_severity(j, fast, &fast->quiet[n]));
         find(j, &LAYER, s, q->layer_s, q->layer_max_m, 1e-3);
     }
     if (!isnan(h->summary.layer_boil_s))
@@ -320,7 +323,7 @@ int boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_run
     judge_quiet(&j);
     judge_loads(&j);
     judge_water(&j);
-    judge_layers(&j, fast);
+    judge_layers(&j, fast ? fast : central);
     judge_surge(&j);
     judge_level(&j);
     judge_band(&j);

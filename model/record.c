@@ -140,12 +140,12 @@ static int begin_quiet(boil_record *r, double t, const boil_bath *b, const boil_
                                                  .lowest_temperature_K = v->temperature_K,
                                                  .cause = cause_of(r, t, b, v)};
     r->boil_began_s = NEVER;
-    for (size_t i = 0; i < h->loads_count; i++)
+    for (size_t i = r->first_load; i < h->loads_count; i++)
         if (isnan(h->loads[i].lifted_s) && isnan(h->loads[i].boil_lost_s)) {
             h->loads[i].boil_lost_s = t;
             h->loads[i].recovery_s = NEVER;
         }
-    for (size_t i = 0; i < h->additions_count; i++) {
+    for (size_t i = r->first_addition; i < h->additions_count; i++) {
         boil_addition_result *a = &h->additions[i];
         double end = a->time_s + a->over_s;
         bool its_own = t <= end || (t <= end + TAIL_S && list[h->quiet_count - 1].cause == BOIL_QUIET_WATER);
@@ -172,10 +172,10 @@ static void end_quiet(boil_record *r, double t, boil_bath *b, const double y[], 
         if (flash > h->summary.flash_bound_kg)
             h->summary.flash_bound_kg = flash;
     }
-    for (size_t i = 0; i < h->loads_count; i++)
+    for (size_t i = r->first_load; i < h->loads_count; i++)
         if (isnan(h->loads[i].recovery_s) && !isnan(h->loads[i].boil_lost_s))
             h->loads[i].recovery_s = t - h->loads[i].boil_lost_s;
-    for (size_t i = 0; i < h->additions_count; i++)
+    for (size_t i = r->first_addition; i < h->additions_count; i++)
         if (isnan(h->additions[i].recovery_s) && !isnan(h->additions[i].boil_lost_s))
             h->additions[i].recovery_s = t - h->additions[i].boil_lost_s;
 }
@@ -251,7 +251,7 @@ static void watch_additions(boil_record *r, double t, const boil_bath *b, const 
                             const boil_peak *peak)
 {
     boil_history *h = r->history;
-    for (size_t i = 0; i < h->additions_count; i++) {
+    for (size_t i = r->first_addition; i < h->additions_count; i++) {
         boil_addition_result *a = &h->additions[i];
         if (t < a->time_s || t > a->time_s + a->over_s + TAIL_S)
             continue;
@@ -310,6 +310,22 @@ static void watch_extremes(boil_record *r, double t, const boil_bath *b, const b
         s->steam_steady_kg_s = v->steam_kg_s;
 }
 
+/* Move past loads that are out and whose boil is back, and additions whose time is over. */
+static void settle(boil_record *r, double t)
+{
+    const boil_history *h = r->history;
+    for (; r->first_load < h->loads_count; r->first_load++) {
+        const boil_load_result *l = &h->loads[r->first_load];
+        if (isnan(l->lifted_s) || isnan(l->recovery_s))
+            break;
+    }
+    for (; r->first_addition < h->additions_count; r->first_addition++) {
+        const boil_addition_result *a = &h->additions[r->first_addition];
+        if (t <= a->time_s + a->over_s + TAIL_S || isnan(a->recovery_s))
+            break;
+    }
+}
+
 void boil_record_moment(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
 {
     boil_peak peak = peaks_of(r, t, v);
@@ -317,6 +333,7 @@ void boil_record_moment(boil_record *r, double t, const boil_bath *b, const doub
     watch_additions(r, t, b, v, &peak);
     watch_quiet(r, t, b, v, &peak);
     watch_extremes(r, t, b, v, &peak);
+    settle(r, t);
     if (b->boiling)
         r->boiling_s += t - r->last_s;
     r->last_s = t;

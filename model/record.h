@@ -19,6 +19,7 @@ typedef struct {
     size_t loads_room, additions_room, quiet_room, rows_room;
     double boiling_s, boil_began_s, last_s; /* for the share of time, and the steady steam after a cold start */
     bool quiet_start;
+    size_t first_load, first_addition;      /* before these all is settled: a long schedule costs no more a step */
     boil_turn temperature, level, steam;
     double *unknowns;                       /* room for a state between two steps */
     size_t unknowns_room;

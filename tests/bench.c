@@ -1,0 +1,117 @@
+/* bench.c -- measured here and now, never asserted: what the parts cost, and a work-precision table for the choice of stepper
+   tolerance. Run by `make bench`. */
+#include <gsl/gsl_errno.h>
+#include <math.h>
+#include <stdio.h>
+#include <time.h>
+
+#include "bath.h"
+#include "boil.h"
+#include "run.h"
+
+static double now(void)
+{
+    struct timespec t;
+    clock_gettime(CLOCK_MONOTONIC, &t);
+    return (double)t.tv_sec + 1e-9 * (double)t.tv_nsec;
+}
+
+static boil_plant trough(void)
+{
+    boil_plant p = boil_plant_default();
+    p.tank.length_m = 1.5;
+    p.tank.width_m = 0.6;
+    p.tank.depth_m = 0.8;
+    p.tank.level_m = 0.5;
+    p.charge = (boil_charge){{0.80, 0.15, 0.05}, BOIL_BY_BOILING_POINT, BOIL_ZERO_CELSIUS + 140.5, 0};
+    p.heater = boil_heater_default(BOIL_HEAT_ELECTRIC);
+    p.heater.input_W = 34e3;
+    return p;
+}
+
+/* Four hours, eight loads of 20 kg of 6 mm plate, water after each. */
+static void shift(boil_schedule *s)
+{
+    boil_schedule_init(s, 4 * 3600);
+    for (int i = 0; i < 8; i++) {
+        boil_act load = {.time_s = 300 + 1800.0 * i, .kind = BOIL_ACT_LOAD};
+        load.is.load = boil_load_default();
+        load.is.load.mass_kg = 20;
+        load.is.load.size_m = 0.006;
+        load.is.load.immersed_s = 1200;
+        boil_act water = {.time_s = 700 + 1800.0 * i, .kind = BOIL_ACT_WATER};
+        water.is.water = (boil_water_act){7.5, 600, BOIL_ZERO_CELSIUS + 20};
+        boil_schedule_add(s, &load);
+        boil_schedule_add(s, &water);
+    }
+}
+
+static void work_and_precision(void)
+{
+    boil_plant p = trough();
+    boil_schedule s;
+    boil_run_options o = boil_run_options_default();
+    boil_history exact, h;
+    shift(&s);
+    o.tolerance = 1e-11;
+    if (boil_run(&p, &s, &o, &exact) != BOIL_OK)
+        return;
+    printf("a shift of four hours and eight loads\n");
+    printf("tolerance    time  steps  evaluations  worst event  end temperature  energy closure\n");
+    for (double tolerance = 1e-4; tolerance > 5e-11; tolerance /= 10) {
+        o.tolerance = tolerance;
+        double start = now(), worst = 0;
+        if (boil_run(&p, &s, &o, &h) != BOIL_OK)
+            return;
+        double took = now() - start;
+        for (size_t i = 0; i < h.quiet_count && i < exact.quiet_count; i++)
+            worst = fmax(worst, fabs(h.quiet[i].end_s - exact.quiet[i].end_s));
+        printf("   %.0e  %4.0f ms  %5zu  %11zu    %.1e s        %.1e K         %.0e\n", tolerance, 1e3 * took, h.steps,
+               h.evaluations, worst, fabs(h.summary.temperature_end_K - exact.summary.temperature_end_K),
+               fabs(h.balance.energy));
+        boil_history_free(&h);
+    }
+    boil_history_free(&exact);
+    boil_schedule_free(&s);
+}
+
+static void parts(void)
+{
+    enum { MANY = 200000 };
+    boil_plant p = trough();
+    boil_bath b;
+    boil_bath_view v;
+    double y[BATH_FIXED], rates[BATH_FIXED], T = 0;
+    if (boil_bath_init(&b, &p, y) != BOIL_OK)
+        return;
+    boil_mixture m = {y[BATH_WATER], {y[BATH_NAOH], y[BATH_NANO3], y[BATH_NANO2]}};
+    boil_solution_guess guess = {0, 0};
+    boil_slope slope;
+    double water = m.water, sum = 0, start = now();
+    for (int i = 0; i < MANY; i++) {
+        m.water = water * (1 + 1e-6 * (i % 100));
+        boil_solution_boiling_point(&b.air, &m, &guess, &T, &slope);
+        sum += T;
+    }
+    printf("boiling point with slopes, warm  %4.0f ns\n", (now() - start) / MANY * 1e9);
+    start = now();
+    for (int i = 0; i < MANY; i++)
+        sum += boil_solution_heat(&m, T + 1e-6 * (i % 100)).water;
+    printf("enthalpy with its derivatives    %4.0f ns\n", (now() - start) / MANY * 1e9);
+    start = now();
+    for (int i = 0; i < MANY; i++) {
+        y[BATH_WATER] = water * (1 + 1e-6 * (i % 100));
+        boil_bath_look(&b, 0, y, &v, rates);
+        sum += rates[BATH_WATER];
+    }
+    printf("rates of the whole bath          %4.0f ns   (%g)\n", (now() - start) / MANY * 1e9, sum > 0 ? 1.0 : 0.0);
+    boil_bath_free(&b);
+}
+
+int main(void)
+{
+    gsl_set_error_handler_off();
+    parts();
+    work_and_precision();
+    return 0;
+}
