@@ -4,6 +4,7 @@
 #include <stdarg.h>
 #include <string.h>
 
+#include "finding_words.h"
 #include "program.h"
 #include "severity.h"
 #include "sheet.h"
@@ -92,45 +93,13 @@ static void title(const report_to *r)
 
 /* Findings -------------------------------------------------------------------------------------------------------- */
 
-static shown finding_value(show_system s, boil_unit_kind kind, double value)
-{
-    static const unit_dimension dimensions[] = {[BOIL_UNIT_TIME] = DIM_TIME,
-                                                [BOIL_UNIT_LENGTH] = DIM_LENGTH,
-                                                [BOIL_UNIT_MASS] = DIM_MASS,
-                                                [BOIL_UNIT_MASS_FLOW] = DIM_MASS_FLOW,
-                                                [BOIL_UNIT_TEMPERATURE] = DIM_TEMPERATURE,
-                                                [BOIL_UNIT_DIFFERENCE] = DIM_DIFFERENCE,
-                                                [BOIL_UNIT_POWER] = DIM_POWER,
-                                                [BOIL_UNIT_DENSITY] = DIM_CONCENTRATION};
-    return kind == BOIL_UNIT_RATIO ? show_times(value) : show(s, dimensions[kind], value);
-}
-
-/* The words after the title, in pieces that may be missing. */
-static void finding_text(const report_to *r, const boil_finding *f, char *out, size_t size)
-{
-    char times[48] = "", limit[80] = "", needed[80] = "", value[60] = "";
-    if (f->count > 1)
-        snprintf(times, sizeof times, " (%zu times; the gravest)", f->count);
-    if (!isnan(f->value) && f->value != f->time_s) /* some say only when */
-        snprintf(value, sizeof value, ": %s", finding_value(r->system, f->unit, f->value).text);
-    if (!isnan(f->limit) && f->limit != f->needed_W) /* else it is said below */
-        snprintf(limit, sizeof limit, ", limit %s", finding_value(r->system, f->unit, f->limit).text);
-    if (f->needed_W > 0)
-        snprintf(needed, sizeof needed, "; %s to the tank would do", show(r->system, DIM_POWER, f->needed_W).text);
-    snprintf(out, size, "%s%s%s%s%s%s", f->title, times, value, limit, needed,
-             f->time_s > r->summary->overflow_s ? " (after overflow: not a prediction)" : "");
-}
-
 static void finding(const report_to *r, const boil_finding *f)
 {
-    char text[400];
-    shown when = isnan(f->time_s) ? (shown){""} : show_clock(r->o->scenario->start_s, f->time_s);
-    finding_text(r, f, text, sizeof text);
     fputc(' ', r->to);
     severity_print(r->to, f->severity, r->colour);
     int used = 1 + (int)strlen(boil_severity_word(f->severity));
-    used += fprintf(r->to, "%*s%8s", 9 - used, "", when.text);
-    text_wrapped(r->to, text, used, 19, REPORT_WIDTH);
+    used += fprintf(r->to, "%*s%8s", 9 - used, "", finding_clock(r->o, f).text);
+    text_wrapped(r->to, finding_words_of(r->o, f, r->system).text, used, 19, REPORT_WIDTH);
     text_wrapped(r->to, f->advice, 0, 19, REPORT_WIDTH);
 }
 
