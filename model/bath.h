@@ -7,7 +7,10 @@
        K_i = H_i + C dTb/dm_i
        steam = [Q + w (h_w - K_water) - e (hv(Ts) - K_water)] / [hv(Tb) - K_water]                                    (1)
    Q: heater less walls, radiation and convection, loads and the layer; w: water mixing in, at enthalpy h_w; e: evaporation.
-   (1) follows from d/dt [m h(T, m) + E_steel(T)] = Q + w h_w - e hv(Ts) - steam hv(Tb) with T = Tb(m). H is integrated in
+   (1) follows from d/dt [m h(T, m) + E_steel(T)] = Q + w h_w - e hv(Ts) - steam hv(Tb) with T = Tb(m). Ready-mixed liquid
+   (flows f_i of each component, enthalpy h) adds  f h - sum f_i K_i  to its numerator; dry salt coming in at T_s adds
+   s_i [h_s(T_s) - h_s(T)]; salt dissolving at rate d_i adds  d_i [h_s(T) - K_i]. Drag-out leaves at the bath's composition
+   and enthalpy and drops out: Tb depends on proportions only. H is integrated in
    both modes, so that comparing it with the property functions audits (1). BOILING ends when (1) turns negative, QUIET when T
    reaches Tb. Steam leaves mass and energy when it forms; what is held in the pool only swells and stirs.
 
@@ -26,20 +29,28 @@
 #include "plant.h"
 #include "schedule.h"
 
-/* The unknowns, in kg, J and W; then the bodies' temperatures in K, each body's in a row. */
+/* The unknowns, in kg, J, K and W; then the bodies' temperatures in K, each body's in a row. */
 enum {
     BATH_WATER, BATH_NAOH, BATH_NANO3, BATH_NANO2, /* dissolved in the bath */
-    BATH_HEAT,                                     /* H: solution and wetted tank steel */
+    BATH_HEAT,                                     /* H: solution, undissolved salts and wetted tank steel */
+    SOLID_NAOH, SOLID_NANO3, SOLID_NANO2,          /* undissolved, at the bath's temperature: in suspension and in the bed */
+    BED_MASS,                                      /* of these, what lies on the floor */
     LAYER_MASS, LAYER_HEAT,
     STEAM_HELD,
     HEATER_OUTPUT,
-    /* What has crossed the boundary (bath, layer and tank steel inside; loads outside). */
+    SENSOR,                                        /* reading of the thermometer of the water control, K */
+    /* What has crossed the boundary (bath, layer, salts and tank steel inside; loads outside). */
     TOTAL_STEAM,          /* formed in the pool */
     TOTAL_EVAPORATED,     /* from bath and layer */
     TOTAL_LAYER_BOILED,
-    TOTAL_WATER_IN,       /* additions and rinse water */
+    TOTAL_WATER_IN,       /* onto the surface: by hand, with parts, by the valve, from the lid */
+    TOTAL_VALVE,          /* of that, by the automatic valve */
+    TOTAL_CONDENSATE,     /* of that, dripped back from the lid */
+    TOTAL_LIQUID_IN, TOTAL_LIQUID_SALTS, /* ready-mixed liquid, and the salts in it */
+    TOTAL_SALTS_IN,       /* dry */
+    TOTAL_DRAG, TOTAL_DRAG_SALTS,        /* carried out with parts, and the salts in it */
     HEAT_FROM_HEATER, HEAT_TO_WALLS, HEAT_TO_AIR /* radiation and convection */, HEAT_TO_LOADS,
-    HEAT_WITH_VAPOUR, HEAT_WITH_WATER,
+    HEAT_WITH_VAPOUR, HEAT_WITH_WATER, HEAT_WITH_LIQUID, HEAT_WITH_SALTS, HEAT_WITH_DRAG,
     BATH_FIXED
 };
 
@@ -50,6 +61,7 @@ typedef struct {
     boil_body body;
     double coefficient_W_m2K;   /* 0: from the bath's stirring */
     double displaced_m3;        /* fully immersed */
+    double drag_out_kg;         /* bath liquid it carries out while it is lifted */
     double entry_K;             /* its temperature on entry */
     double in_start_s, in_end_s;   /* lowering; share immersed rises linearly */
     double out_start_s, out_end_s; /* lifting; infinity until known */
@@ -57,10 +69,17 @@ typedef struct {
     size_t load;                /* number of the load it belongs to */
 } boil_bath_body;
 
-/* A stream of water onto the surface, at a constant rate from start to end. */
+/* A stream at a constant rate from start to end. */
+typedef enum {
+    BOIL_FEED_WATER,  /* onto the surface: into the layer */
+    BOIL_FEED_LIQUID, /* under the surface: into the bath */
+    BOIL_FEED_SALTS   /* undissolved, into the bath */
+} boil_feed_kind;
 typedef struct {
+    boil_feed_kind kind;
     double start_s, end_s;
     double rate_kg_s, enthalpy_J_kg;
+    boil_mixture kilogram; /* what a kilogram of it is; not of water */
 } boil_bath_feed;
 
 typedef struct {
@@ -75,7 +94,12 @@ typedef struct {
     boil_layer_state layer;
     double layer_since_s;     /* when the present layer began */
     double layer_fresh_J_kg;  /* enthalpy of the water that began it: the temperature of a layer of no mass */
-    double heater_set_W;      /* where the output is heading */
+    boil_room room;           /* with the draught of the moment */
+    double dial;              /* of the heater, 0 to 1 */
+    bool heat_cut;            /* by the low-level cut-off */
+    bool mixer_on, lid_on;
+    bool valve_wanted;        /* what the water control has decided */
+    bool valve_set;           /* what the valve was told, a dead time later; the interlock may still keep it shut */
     double lowering_m_s;      /* speed of a load going in or out: stirs the interface */
     boil_bath_body *bodies;   size_t bodies_count, bodies_room;
     boil_bath_feed *feeds;    size_t feeds_count, feeds_room;
@@ -97,12 +121,17 @@ typedef struct {
     double leaving_kg_s, steam_velocity_m_s, drift_velocity_m_s, vapour_kg_m3;
     double void_upper, void_lower;
     boil_surface_flow surface, layer_surface;
-    double heater_W, wall_W, air_W, loads_W, layer_W;
+    double heater_W, heater_target_W, wall_W, air_W, loads_W, layer_W;
+    bool valve_open;
+    double valve_kg_s, condensate_kg_s, condensate_J_kg, sensor_K;
+    double liquid_kg_s, salts_kg_s, dissolving_kg_s[BOIL_SALTS], settling_kg_s, drag_kg_s;
+    double undissolved_kg, bed_m, bed_superheat_K;
+    double liquid_cooling_W, salts_cooling_W; /* likewise for liquid and for salts */
     double water_cooling_W;      /* what mixing water in takes from the boil; negative: it feeds the boil */
     double loop;                 /* (2), 1 or more */
     double layer_kg, layer_m, layer_K, layer_mixing_kg_s, layer_mixing_slope_kg_s /* by ln of stirring */,
         layer_boiled_kg_s, layer_boil_margin_W;
-    double feed_kg_s, feed_W;
+    double feed_kg_s;            /* of water onto the surface */
     double solution_m3, displaced_m3, still_level_m, level_m, level_lower_m, surge_m;
     double stirring_W_kg, mixing_time_s;
 } boil_bath_view;
@@ -119,7 +148,16 @@ size_t boil_bath_unknowns(const boil_bath *b);
 int boil_bath_look(boil_bath *b, double t, const double y[], boil_bath_view *v, double dydt[]);
 
 /* Guards for the march: each rises through zero where something changes. */
-enum { BATH_GUARD_MODE, BATH_GUARD_LAYER, BATH_GUARD_LAYER_GONE, BATH_GUARD_RANGE, BATH_GUARD_RIM, BATH_GUARDS };
+enum {
+    BATH_GUARD_MODE,
+    BATH_GUARD_LAYER,
+    BATH_GUARD_LAYER_GONE,
+    BATH_GUARD_RANGE,
+    BATH_GUARD_RIM,
+    BATH_GUARD_VALVE,     /* the on/off control changes its mind */
+    BATH_GUARD_LOW_LEVEL, /* the cut-off trips or resets */
+    BATH_GUARDS
+};
 void boil_bath_guards(const boil_bath *b, const boil_bath_view *v, double g[BATH_GUARDS]);
 
 /* Change of mode at (t, y): H is taken anew from the property functions, so that no integration error is carried along (the
@@ -133,7 +171,19 @@ int boil_bath_absorb_layer(boil_bath *b, double y[]);
    comes to its boiling point by flashing. Negative: the bath would come to rest below its boil. NaN: no such bath. */
 double boil_bath_flash(boil_bath *b, const double y[], double water_kg, double heat_J);
 
-/* Heat in the tank, J: bath, steel and layer, from state and property functions alone. */
+/* Enthalpy, J, that solution, undissolved salts and tank steel hold at a temperature, and what follows from it. */
+typedef struct {
+    boil_heat solution;
+    double total_J, capacity_J_K;
+} boil_bath_heat;
+boil_bath_heat boil_bath_heat_at(const boil_bath *b, const double y[], double temperature_K);
+
+boil_mixture boil_bath_mixture(const double y[]); /* what is dissolved */
+
+/* A layer begins, of water of the given enthalpy. Nothing happens when there is one. */
+void boil_bath_begin_layer(boil_bath *b, double t, double enthalpy_J_kg);
+
+/* Heat in the tank, J: bath, salts, steel and layer, from state and property functions alone. */
 double boil_bath_inventory(boil_bath *b, double t, const double y[]);
 
 /* Steam enthalpy and density at the room's pressure, J/kg and kg/m3. */

@@ -150,7 +150,7 @@ static void judge_return(judge *j, const boil_run_options *o)
     double needed = (double)NAN;
     if (boil_size_heat_to_boil(j->plant, j->schedule, o, &needed) != BOIL_OK)
         needed = (double)NAN;
-    double heat = boil_heater_steady_output(&j->plant->heater, 1);
+    double heat = boil_heater_output(&j->plant->heater, 1, j->history->summary.boiling_point_end_K);
     if (q->cause == BOIL_QUIET_START)
         find_needing(j, &NEVER_BOILS, BOIL_WARNING, q->start_s, heat, needed, needed);
     else

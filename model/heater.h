@@ -21,6 +21,10 @@ typedef struct {
 boil_heater boil_heater_default(boil_heat_source source);
 const char *boil_heater_problem(const boil_heater *h);
 
-double boil_heater_steady_output(const boil_heater *h, double dial); /* W to the tank */
+/* W to the tank when steady, the bath being at a temperature (which only a steam coil minds). */
+double boil_heater_output(const boil_heater *h, double dial, double bath_K);
+
+/* The same heater made as large as it takes to give heat_W at full dial to a bath at a temperature. */
+boil_heater boil_heater_sized(const boil_heater *h, double heat_W, double bath_K);
 
 #endif

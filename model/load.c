@@ -140,9 +140,14 @@ double boil_load_displaced(const boil_load *l)
     return l->mass_kg / l->metal.density_kg_m3 + l->basket_kg / boil_carbon_steel().density_kg_m3;
 }
 
+double boil_load_wetted(const boil_load *l)
+{
+    return packed(l) ? own_surface(l) : boil_load_area(l);
+}
+
 double boil_load_rinse(const boil_load *l)
 {
-    return l->rinse_kg_m2 * (packed(l) ? own_surface(l) : boil_load_area(l));
+    return l->rinse_kg_m2 * boil_load_wetted(l);
 }
 
 boil_body boil_load_parts(const boil_load *l)

@@ -46,6 +46,7 @@ boil_load boil_load_default(void);
 const char *boil_load_problem(const boil_load *l); /* NULL, or what is wrong, naming the range */
 
 double boil_load_area(const boil_load *l);      /* m2 that meets the bath: parts (or pack faces) without basket */
+double boil_load_wetted(const boil_load *l);    /* m2 of the parts' own surface, packed or not */
 double boil_load_displaced(const boil_load *l); /* m3 of solid metal, parts and basket */
 double boil_load_rinse(const boil_load *l);     /* kg of water carried in, on the parts' own area even when packed */
 

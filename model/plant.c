@@ -31,6 +31,13 @@ boil_plant boil_plant_default(void)
     };
 }
 
+double boil_plant_mixer_power(const boil_plant *p)
+{
+    const double usual_W_m3 = 200; /* gentle agitation of open tanks, judgement */
+    double volume_m3 = boil_tank_area(&p->tank) * p->tank.level_m;
+    return p->fittings.mixer_W > 0 ? p->fittings.mixer_W : usual_W_m3 * volume_m3;
+}
+
 static const char *charge_problem(const boil_charge *c)
 {
     double sum = 0;

@@ -57,6 +57,8 @@ typedef struct {
 
 boil_plant boil_plant_default(void);
 
+double boil_plant_mixer_power(const boil_plant *p); /* W: as stated, or 0.2 W per litre of starting bath */
+
 /* NULL, or the first thing that is wrong with the plant as a whole, naming the range. */
 const char *boil_plant_problem(const boil_plant *p);
 

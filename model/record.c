@@ -49,7 +49,8 @@ int boil_record_begin(boil_record *r, boil_history *history, const boil_plant *p
     boil_summary *s = &history->summary;
     boil_extreme none = {NEVER, NEVER};
     s->level_max_m = s->freeboard_min_m = s->still_level_min_m = s->steam_peak_kg_s = s->layer_max_kg = none;
-    s->temperature_max_K = s->temperature_min_K = s->surge_peak_kg_s = none;
+    s->temperature_max_K = s->temperature_min_K = s->surge_peak_kg_s = s->bed_superheat_max_K = none;
+    s->crystals_from_K = s->crystals_s = NEVER;
     s->time_to_boil_s = s->overflow_s = s->still_overflow_s = s->layer_boil_s = NEVER;
     s->temperature_start_K = v->temperature_K;
     s->boiling_point_start_K = v->boiling_point_K;
@@ -89,22 +90,24 @@ int boil_record_load(boil_record *r, double t, const boil_load *load, const boil
     return BOIL_OK;
 }
 
-void boil_record_lift(boil_record *r, double t, size_t number)
+void boil_record_lift(boil_record *r, double t, size_t number, double drag_out_kg)
 {
     r->history->loads[number].lifted_s = t;
+    r->history->loads[number].drag_out_kg = drag_out_kg;
 }
 
-int boil_record_water(boil_record *r, double t, const boil_water_act *w, const boil_bath *b, const boil_bath_view *v)
+int boil_record_addition(boil_record *r, double t, boil_act_kind kind, double mass_kg, double over_s, const boil_bath *b,
+                         const boil_bath_view *v)
 {
     boil_history *h = r->history;
     boil_addition_result *list = boil_grow(h->additions, &r->additions_room, h->additions_count, sizeof *list);
     if (!list)
         return BOIL_NO_MEMORY;
     h->additions = list;
-    list[h->additions_count++] = (boil_addition_result){.kind = BOIL_ACT_WATER,
+    list[h->additions_count++] = (boil_addition_result){.kind = kind,
                                                         .time_s = t,
-                                                        .over_s = w->over_s,
-                                                        .mass_kg = w->mass_kg,
+                                                        .over_s = over_s,
+                                                        .mass_kg = mass_kg,
                                                         .was_quiet = !b->boiling,
                                                         .steam_before_kg_s = v->steam_kg_s,
                                                         .boil_lost_s = b->boiling ? NEVER : t,
@@ -114,20 +117,35 @@ int boil_record_water(boil_record *r, double t, const boil_water_act *w, const b
     return BOIL_OK;
 }
 
-static boil_quiet_cause cause_of(const boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
+static boil_quiet_cause cause_of(const boil_record *r, double t, const boil_bath_view *v)
 {
     if (t <= 0)
         return BOIL_QUIET_START;
-    double calm = boil_heater_steady_output(&r->plant->heater, r->plant->heater.dial);
-    double dimmed = calm - b->heater_set_W;
-    if (v->loads_W > fmax(v->water_cooling_W, dimmed))
-        return BOIL_QUIET_LOAD;
-    if (v->water_cooling_W > fmax(0, dimmed))
-        return BOIL_QUIET_WATER;
-    return dimmed > 0 ? BOIL_QUIET_HEAT : BOIL_QUIET_LOSSES;
+    const boil_heater *h = &r->plant->heater;
+    double dimmed = boil_heater_output(h, h->dial, v->temperature_K) - v->heater_target_W;
+    const struct {
+        boil_quiet_cause cause;
+        double takes_W;
+    } takers[] = {{BOIL_QUIET_LOAD, v->loads_W},
+                  {BOIL_QUIET_WATER, v->water_cooling_W},
+                  {BOIL_QUIET_LIQUID, v->liquid_cooling_W},
+                  {BOIL_QUIET_SALTS, v->salts_cooling_W},
+                  {BOIL_QUIET_HEAT, dimmed}};
+    size_t most = 0;
+    for (size_t i = 1; i < sizeof takers / sizeof takers[0]; i++)
+        if (takers[i].takes_W > takers[most].takes_W)
+            most = i;
+    return takers[most].takes_W > 0 ? takers[most].cause : BOIL_QUIET_LOSSES;
 }
 
-static int begin_quiet(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
+static boil_quiet_cause cause_by(boil_act_kind addition)
+{
+    return addition == BOIL_ACT_WATER    ? BOIL_QUIET_WATER
+           : addition == BOIL_ACT_LIQUID ? BOIL_QUIET_LIQUID
+                                         : BOIL_QUIET_SALTS;
+}
+
+static int begin_quiet(boil_record *r, double t, const boil_bath_view *v)
 {
     boil_history *h = r->history;
     boil_quiet_result *list = boil_grow(h->quiet, &r->quiet_room, h->quiet_count, sizeof *list);
@@ -138,7 +156,7 @@ static int begin_quiet(boil_record *r, double t, const boil_bath *b, const boil_
                                                  .end_s = NEVER,
                                                  .layer_s = NEVER,
                                                  .lowest_temperature_K = v->temperature_K,
-                                                 .cause = cause_of(r, t, b, v)};
+                                                 .cause = cause_of(r, t, v)};
     r->boil_began_s = NEVER;
     for (size_t i = r->first_load; i < h->loads_count; i++)
         if (isnan(h->loads[i].lifted_s) && isnan(h->loads[i].boil_lost_s)) {
@@ -148,7 +166,7 @@ static int begin_quiet(boil_record *r, double t, const boil_bath *b, const boil_
     for (size_t i = r->first_addition; i < h->additions_count; i++) {
         boil_addition_result *a = &h->additions[i];
         double end = a->time_s + a->over_s;
-        bool its_own = t <= end || (t <= end + TAIL_S && list[h->quiet_count - 1].cause == BOIL_QUIET_WATER);
+        bool its_own = t <= end || (t <= end + TAIL_S && list[h->quiet_count - 1].cause == cause_by(a->kind));
         if (its_own && isnan(a->boil_lost_s)) {
             a->boil_lost_s = t;
             a->recovery_s = NEVER;
@@ -184,7 +202,7 @@ int boil_record_mode(boil_record *r, double t, boil_bath *b, const double y[], c
 {
     r->history->mode_changes += t > 0;
     if (!b->boiling)
-        return begin_quiet(r, t, b, v);
+        return begin_quiet(r, t, v);
     end_quiet(r, t, b, y, v);
     return BOIL_OK;
 }
@@ -310,6 +328,20 @@ static void watch_extremes(boil_record *r, double t, const boil_bath *b, const b
         s->steam_steady_kg_s = v->steam_kg_s;
 }
 
+static void watch_control_and_solids(boil_record *r, double t, const boil_bath_view *v)
+{
+    boil_summary *s = &r->history->summary;
+    if (v->valve_open && !r->valve_was_open)
+        s->valve_openings++;
+    if (r->valve_was_open)
+        r->valve_open_s += t - r->last_s;
+    r->valve_was_open = v->valve_open;
+    s->undissolved_max_kg = fmax(s->undissolved_max_kg, v->undissolved_kg);
+    s->bed_max_m = fmax(s->bed_max_m, v->bed_m);
+    if (v->bed_superheat_K > 0)
+        highest(&s->bed_superheat_max_K, v->bed_superheat_K, t);
+}
+
 /* Move past loads that are out and whose boil is back, and additions whose time is over. */
 static void settle(boil_record *r, double t)
 {
@@ -333,6 +365,7 @@ void boil_record_moment(boil_record *r, double t, const boil_bath *b, const doub
     watch_additions(r, t, b, v, &peak);
     watch_quiet(r, t, b, v, &peak);
     watch_extremes(r, t, b, v, &peak);
+    watch_control_and_solids(r, t, v);
     settle(r, t);
     if (b->boiling)
         r->boiling_s += t - r->last_s;
@@ -371,6 +404,9 @@ static boil_row row_of(const boil_record *r, double t, const boil_bath *b, const
                       .layer_m = v->layer_m,
                       .layer_K = v->layer_kg > 0 ? v->layer_K : NEVER,
                       .layer_boiling = b->layer == BOIL_LAYER_BOILS,
+                      .undissolved_kg = v->undissolved_kg,
+                      .valve_open = v->valve_open,
+                      .sensor_K = v->sensor_K,
                       .still_level_m = v->still_level_m,
                       .level_m = v->level_m,
                       .level_lower_m = v->level_lower_m,
@@ -452,6 +488,15 @@ void boil_record_end(boil_record *r, double t, const boil_bath *b, const double 
     s->vented_total_kg = y[TOTAL_STEAM] + y[TOTAL_EVAPORATED] + y[TOTAL_LAYER_BOILED];
     s->heater_total_J = y[HEAT_FROM_HEATER];
     s->input_total_J = y[HEAT_FROM_HEATER] / r->plant->heater.efficiency;
+    s->water_controlled_kg = y[TOTAL_VALVE];
+    s->condensate_kg = y[TOTAL_CONDENSATE];
+    s->salts_added_kg = y[TOTAL_SALTS_IN];
+    s->liquid_added_kg = y[TOTAL_LIQUID_IN];
+    s->drag_out_kg = y[TOTAL_DRAG];
+    s->drag_out_salts_kg = y[TOTAL_DRAG_SALTS];
+    s->valve_open_share = t > 0 ? r->valve_open_s / t : 0;
+    for (size_t i = 0; i < h->loads_count; i++)
+        s->steel_kg += h->loads[i].mass_kg;
     s->boiling_share = t > 0 ? r->boiling_s / t : 0;
     h->end_s = t;
 }

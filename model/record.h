@@ -17,6 +17,8 @@ typedef struct {
     const boil_plant *plant;
     double row_interval_s, next_row_s;
     size_t loads_room, additions_room, quiet_room, rows_room;
+    bool valve_was_open;
+    double valve_open_s, crystals_checked_s;
     double boiling_s, boil_began_s, last_s; /* for the share of time, and the steady steam after a cold start */
     bool quiet_start;
     size_t first_load, first_addition;      /* before these all is settled: a long schedule costs no more a step */
@@ -33,8 +35,10 @@ void boil_record_free(boil_record *r);
 /* An act begins. The number of the load is its index in history->loads. */
 int boil_record_load(boil_record *r, double t, const boil_load *load, const boil_bath *b, const boil_bath_view *v,
                      size_t *number);
-void boil_record_lift(boil_record *r, double t, size_t number);
-int boil_record_water(boil_record *r, double t, const boil_water_act *w, const boil_bath *b, const boil_bath_view *v);
+void boil_record_lift(boil_record *r, double t, size_t number, double drag_out_kg);
+/* Water, liquid or salts. */
+int boil_record_addition(boil_record *r, double t, boil_act_kind kind, double mass_kg, double over_s, const boil_bath *b,
+                         const boil_bath_view *v);
 
 /* The mode has just changed; bath and view are as after the change. */
 int boil_record_mode(boil_record *r, double t, boil_bath *b, const double y[], const boil_bath_view *v);

@@ -6,6 +6,7 @@
 
 #include "bath.h"
 #include "boil.h"
+#include "drag.h"
 #include "grow.h"
 #include "march.h"
 #include "record.h"
@@ -15,6 +16,12 @@ boil_run_options boil_run_options_default(void)
 {
     return (boil_run_options){.mixing_time_factor = 1, .tolerance = 1e-7};
 }
+
+/* The valve does at a time what the control wanted a dead time before. */
+typedef struct {
+    double time_s;
+    bool open;
+} boil_valve_move;
 
 /* One run under way. */
 typedef struct {
@@ -35,6 +42,9 @@ typedef struct {
     double salts_start_kg[BOIL_SALTS], water_start_kg, energy_start_J, rinse_kg;
     int *names;       /* of each load, by its number */
     size_t names_room;
+    boil_valve_move *moves; /* what the valve was told and has not done yet, in order of time */
+    size_t moves_count, moves_room;
+    double next_period_s;   /* of a time-proportioned valve */
 } running;
 
 static int look(running *r, double t, const double y[])
@@ -81,13 +91,14 @@ static void set_sizes(running *r)
     double heat = r->view.heat_capacity_J_K * 10;
     for (size_t i = 0; i < BATH_FIXED; i++)
         s[i] = 0.1 * mass;
-    for (size_t i = HEAT_FROM_HEATER; i <= HEAT_WITH_WATER; i++)
+    for (size_t i = HEAT_FROM_HEATER; i <= HEAT_WITH_DRAG; i++)
         s[i] = heat;
     s[BATH_HEAT] = heat;
+    s[SENSOR] = 100;
     s[LAYER_MASS] = 0.1 * mass;
     s[LAYER_HEAT] = 0.1 * mass * 2e5;
     s[STEAM_HELD] = 10 * r->view.solution_m3 * r->view.vapour_kg_m3;
-    s[HEATER_OUTPUT] = fmax(1e3, r->plant.heater.input_W);
+    s[HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.temperature_K));
     for (size_t i = BATH_FIXED; i < r->unknowns; i++)
         s[i] = 100;
 }
@@ -155,11 +166,23 @@ static int settle_mode(running *r)
     return boil_record_mode(&r->record, r->t, &r->bath, r->y, &r->view);
 }
 
+/* Water that begins to run onto the surface begins a layer. */
+static int open_layer(running *r)
+{
+    int outcome = look(r, r->t, r->y);
+    if (outcome != BOIL_OK || r->bath.layer != BOIL_LAYER_NONE || !(r->view.feed_kg_s > 0 || r->bath.lid_on))
+        return outcome;
+    double fresh = r->view.valve_open ? boil_water_enthalpy(r->plant.control.water_K) : r->view.condensate_J_kg;
+    boil_bath_begin_layer(&r->bath, r->t, fresh > 0 ? fresh : boil_water_enthalpy(r->plant.room.temperature_K));
+    r->looked = false;
+    return BOIL_OK;
+}
+
 static int restart(running *r)
 {
     r->looked = false;
-    int outcome = new_march(r);
-    if (outcome != BOIL_OK)
+    int outcome = open_layer(r);
+    if (outcome != BOIL_OK || (outcome = new_march(r)) != BOIL_OK)
         return outcome;
     if ((outcome = look(r, r->t, r->y)) != BOIL_OK)
         return outcome;
@@ -171,27 +194,58 @@ static int restart(running *r)
 
 /* Acts ----------------------------------------------------------------------------------------------------------- */
 
-static int add_feed(running *r, double start, double over, double mass, double temperature)
+static int add_feed(running *r, const boil_bath_feed *feed)
 {
     boil_bath *b = &r->bath;
-    if (!(mass > 0))
+    if (!(feed->rate_kg_s > 0))
         return BOIL_OK;
     boil_bath_feed *list = boil_grow(b->feeds, &b->feeds_room, b->feeds_count, sizeof *list);
     if (!list)
         return BOIL_NO_MEMORY;
     b->feeds = list;
-    double h = boil_water_enthalpy(temperature);
-    list[b->feeds_count++] = (boil_bath_feed){start, start + over, mass / over, h};
-    if (b->layer == BOIL_LAYER_NONE) {
-        b->layer = BOIL_LAYER_STILL;
-        b->layer_since_s = start;
-        b->layer_fresh_J_kg = h;
-        b->layer_skin_guess_K = temperature;
-    }
+    list[b->feeds_count++] = *feed;
+    if (feed->kind == BOIL_FEED_WATER)
+        boil_bath_begin_layer(b, feed->start_s, feed->enthalpy_J_kg);
     return BOIL_OK;
 }
 
-static int add_body(running *r, const boil_load *load, const boil_body *body, double displaced, size_t number)
+static int add_water(running *r, double over, double mass, double temperature)
+{
+    boil_bath_feed f = {.kind = BOIL_FEED_WATER,
+                        .start_s = r->t,
+                        .end_s = r->t + over,
+                        .rate_kg_s = mass / over,
+                        .enthalpy_J_kg = boil_water_enthalpy(temperature)};
+    return add_feed(r, &f);
+}
+
+static int add_liquid(running *r, const boil_liquid_act *l)
+{
+    boil_mixture kilogram = boil_mixture_of(l->blend, l->salt_fraction);
+    boil_bath_feed f = {.kind = BOIL_FEED_LIQUID,
+                        .start_s = r->t,
+                        .end_s = r->t + l->over_s,
+                        .rate_kg_s = l->mass_kg / l->over_s,
+                        .enthalpy_J_kg = boil_solution_heat(&kilogram, l->temperature_K).enthalpy_J,
+                        .kilogram = kilogram};
+    return add_feed(r, &f);
+}
+
+static int add_salts(running *r, const boil_salts_act *a)
+{
+    boil_bath_feed f = {.kind = BOIL_FEED_SALTS,
+                        .start_s = r->t,
+                        .end_s = r->t + a->over_s,
+                        .rate_kg_s = a->mass_kg / a->over_s};
+    for (int i = 0; i < BOIL_SALTS; i++) {
+        f.kilogram.salt[i] = a->blend[i];
+        f.enthalpy_J_kg += a->blend[i] * boil_salt_solid_enthalpy(i, a->temperature_K);
+    }
+    return add_feed(r, &f);
+}
+
+static int add_body(running *r, const boil_load *load, const boil_body *body, double displaced, double drag_out,
+                    size_t number)
 {
     boil_bath *b = &r->bath;
     if (!(body->mass_kg > 0))
@@ -210,6 +264,7 @@ static int add_body(running *r, const boil_load *load, const boil_body *body, do
     list[b->bodies_count++] = (boil_bath_body){.body = *body,
                                                .coefficient_W_m2K = load->coefficient_W_m2K,
                                                .displaced_m3 = displaced,
+                                               .drag_out_kg = drag_out,
                                                .entry_K = load->temperature_K,
                                                .in_start_s = r->t,
                                                .in_end_s = r->t + load->lowering_s,
@@ -234,13 +289,15 @@ static int load_enters(running *r, const boil_act *a)
     names[number] = a->name;
     boil_body parts = boil_load_parts(l), basket = boil_load_basket(l);
     double basket_m3 = basket.mass_kg / l->metal.density_kg_m3;
-    outcome = add_body(r, l, &parts, boil_load_displaced(l) - basket_m3, number);
+    const boil_transport *x = &r->plant.transport;
+    double drag_out = boil_drag_out(l, x->viscosity_Pa_s, r->view.density_kg_m3, x->surface_tension_N_m);
+    outcome = add_body(r, l, &parts, boil_load_displaced(l) - basket_m3, drag_out, number);
     if (outcome == BOIL_OK)
-        outcome = add_body(r, l, &basket, basket_m3, number);
+        outcome = add_body(r, l, &basket, basket_m3, 0, number);
     double rinse = boil_load_rinse(l);
     r->rinse_kg += rinse;
     if (outcome == BOIL_OK)
-        outcome = add_feed(r, r->t, l->lowering_s, rinse, fmin(l->temperature_K, r->bath.air.saturation_K));
+        outcome = add_water(r, l->lowering_s, rinse, fmin(fmax(l->temperature_K, 273.15), r->bath.air.saturation_K));
     return outcome;
 }
 
@@ -257,6 +314,27 @@ static void lift(running *r, int name)
     }
 }
 
+static int begin_addition(running *r, boil_act_kind kind, double mass, double over)
+{
+    return boil_record_addition(&r->record, r->t, kind, mass, over, &r->bath, &r->view);
+}
+
+static int carry_out_addition(running *r, const boil_act *a)
+{
+    int outcome;
+    switch (a->kind) {
+    case BOIL_ACT_WATER:
+        outcome = begin_addition(r, a->kind, a->is.water.mass_kg, a->is.water.over_s);
+        return outcome ? outcome : add_water(r, a->is.water.over_s, a->is.water.mass_kg, a->is.water.temperature_K);
+    case BOIL_ACT_LIQUID:
+        outcome = begin_addition(r, a->kind, a->is.liquid.mass_kg, a->is.liquid.over_s);
+        return outcome ? outcome : add_liquid(r, &a->is.liquid);
+    default:
+        outcome = begin_addition(r, a->kind, a->is.salts.mass_kg, a->is.salts.over_s);
+        return outcome ? outcome : add_salts(r, &a->is.salts);
+    }
+}
+
 static int carry_out(running *r, const boil_act *a)
 {
     switch (a->kind) {
@@ -264,19 +342,71 @@ static int carry_out(running *r, const boil_act *a)
         return load_enters(r, a);
     case BOIL_ACT_LIFT:
         lift(r, a->name);
-        return BOIL_OK;
-    case BOIL_ACT_WATER: {
-        int outcome = boil_record_water(&r->record, r->t, &a->is.water, &r->bath, &r->view);
-        if (outcome == BOIL_OK)
-            outcome = add_feed(r, r->t, a->is.water.over_s, a->is.water.mass_kg, a->is.water.temperature_K);
-        return outcome;
-    }
+        break;
+    case BOIL_ACT_WATER:
+    case BOIL_ACT_LIQUID:
+    case BOIL_ACT_SALTS:
+        return carry_out_addition(r, a);
     case BOIL_ACT_HEAT:
-        r->bath.heater_set_W = boil_heater_steady_output(&r->plant.heater, a->is.dial);
-        return BOIL_OK;
-    default:
-        return BOIL_BAD_INPUT;
+        r->bath.dial = a->is.dial;
+        break;
+    case BOIL_ACT_MIXER:
+        r->bath.mixer_on = a->is.on;
+        break;
+    case BOIL_ACT_LID:
+        r->bath.lid_on = a->is.on;
+        break;
+    case BOIL_ACT_EXHAUST:
+        r->bath.room.draught_m_s = a->is.on ? r->plant.room.draught_m_s : r->plant.fittings.still_draught_m_s;
+        break;
     }
+    return BOIL_OK;
+}
+
+/* Automatic water ------------------------------------------------------------------------------------------------- */
+
+static int tell_valve(running *r, double time, bool open)
+{
+    boil_valve_move *list = boil_grow(r->moves, &r->moves_room, r->moves_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    r->moves = list;
+    list[r->moves_count++] = (boil_valve_move){time, open};
+    return BOIL_OK;
+}
+
+/* On/off: the sensor has crossed a threshold. */
+static int decide(running *r)
+{
+    r->bath.valve_wanted = !r->bath.valve_wanted;
+    return tell_valve(r, r->t + r->plant.control.dead_time_s, r->bath.valve_wanted);
+}
+
+/* Time-proportioned: at the start of a period, how long the valve stays open in it. */
+static int begin_period(running *r)
+{
+    const boil_control *c = &r->plant.control;
+    double share = boil_control_share(c, r->view.sensor_K), start = r->t + c->dead_time_s;
+    r->next_period_s = r->t + c->period_s;
+    int outcome = share > 0 ? tell_valve(r, start, true) : BOIL_OK;
+    if (outcome == BOIL_OK && share < 1)
+        outcome = tell_valve(r, start + share * c->period_s, false);
+    return outcome;
+}
+
+static int move_valve(running *r)
+{
+    int outcome = BOIL_OK;
+    if (r->plant.control.mode == BOIL_CONTROL_PROPORTIONED && r->t >= r->next_period_s)
+        outcome = begin_period(r);
+    size_t done = 0;
+    for (; done < r->moves_count && r->moves[done].time_s <= r->t; done++)
+        r->bath.valve_set = r->moves[done].open;
+    if (done > 0) {
+        memmove(r->moves, r->moves + done, (r->moves_count - done) * sizeof *r->moves);
+        r->moves_count -= done;
+    }
+    return outcome;
 }
 
 /* Take out what is fully lifted, and the feeds that have ended. */
@@ -287,7 +417,7 @@ static void clear_finished(running *r)
     for (size_t i = 0; i < b->bodies_count; i++) {
         boil_bath_body o = b->bodies[i];
         if (o.out_start_s <= r->t && isnan(r->history->loads[o.load].lifted_s))
-            boil_record_lift(&r->record, o.out_start_s, o.load);
+            boil_record_lift(&r->record, o.out_start_s, o.load, o.drag_out_kg);
         if (o.out_end_s <= r->t)
             continue;
         size_t n = (size_t)o.body.unknowns;
@@ -323,6 +453,8 @@ static int do_what_is_due(running *r)
     clear_finished(r);
     int outcome = look(r, r->t, r->y);
     const boil_schedule *s = r->schedule;
+    if (outcome == BOIL_OK)
+        outcome = move_valve(r);
     for (; outcome == BOIL_OK && r->next_act < s->count && s->acts[r->next_act].time_s <= r->t; r->next_act++)
         outcome = carry_out(r, &s->acts[r->next_act]);
     clear_finished(r);
@@ -342,6 +474,10 @@ static double next_stop(const running *r)
     double best = r->schedule->duration_s;
     if (r->next_act < r->schedule->count)
         best = sooner(r->t, best, r->schedule->acts[r->next_act].time_s);
+    if (r->moves_count > 0)
+        best = sooner(r->t, best, r->moves[0].time_s);
+    if (r->plant.control.mode == BOIL_CONTROL_PROPORTIONED)
+        best = sooner(r->t, best, r->next_period_s);
     for (size_t i = 0; i < b->feeds_count; i++)
         best = sooner(r->t, best, b->feeds[i].end_s);
     for (size_t i = 0; i < b->bodies_count; i++) {
@@ -378,6 +514,12 @@ static int event(running *r, size_t guard)
     case BATH_GUARD_RANGE:
         stop_out_of_range(r);
         return BOIL_OK;
+    case BATH_GUARD_VALVE:
+        outcome = decide(r);
+        break;
+    case BATH_GUARD_LOW_LEVEL:
+        r->bath.heat_cut = !r->bath.heat_cut;
+        break;
     case BATH_GUARD_MODE: {
         bool boiling = !r->bath.boiling;
         outcome = boil_bath_change_mode(&r->bath, r->t, r->y, boiling);
@@ -452,23 +594,31 @@ static double closure(double change, double in, double out, double inventory, do
     return scale > 0 ? (change - in + out) / scale : 0;
 }
 
+static double sum(const double y[], int first, int last)
+{
+    double total = 0;
+    for (int i = first; i <= last; i++)
+        total += y[i];
+    return total;
+}
+
 static void balance(running *r)
 {
     const double *y = r->y;
     boil_balance *b = &r->history->balance;
-    double salts = 0, salts_start = 0;
-    for (int i = 0; i < BOIL_SALTS; i++) {
-        salts += y[BATH_NAOH + i];
-        salts_start += r->salts_start_kg[i];
-    }
-    double out = y[TOTAL_STEAM] + y[TOTAL_EVAPORATED] + y[TOTAL_LAYER_BOILED];
-    b->water = closure(y[BATH_WATER] + y[LAYER_MASS] - r->water_start_kg, y[TOTAL_WATER_IN], out, r->water_start_kg,
-                       y[TOTAL_WATER_IN] + out);
-    b->salts = closure(salts - salts_start, 0, 0, salts_start, 0);
-    double heat_in = y[HEAT_FROM_HEATER] + y[HEAT_WITH_WATER];
-    double heat_out = y[HEAT_TO_WALLS] + y[HEAT_TO_AIR] + y[HEAT_TO_LOADS] + y[HEAT_WITH_VAPOUR];
-    double crossing = fabs(y[HEAT_FROM_HEATER]) + fabs(y[HEAT_WITH_WATER]) + fabs(y[HEAT_TO_WALLS]) +
-                      fabs(y[HEAT_TO_AIR]) + fabs(y[HEAT_TO_LOADS]) + fabs(y[HEAT_WITH_VAPOUR]);
+    double liquid_water = y[TOTAL_LIQUID_IN] - y[TOTAL_LIQUID_SALTS], drag_water = y[TOTAL_DRAG] - y[TOTAL_DRAG_SALTS];
+    double in = y[TOTAL_WATER_IN] + liquid_water;
+    double out = sum(y, TOTAL_STEAM, TOTAL_LAYER_BOILED) + drag_water;
+    b->water = closure(y[BATH_WATER] + y[LAYER_MASS] - r->water_start_kg, in, out, r->water_start_kg, in + out);
+    double salts_start = r->salts_start_kg[0] + r->salts_start_kg[1] + r->salts_start_kg[2];
+    double salts = sum(y, BATH_NAOH, BATH_NANO2) + sum(y, SOLID_NAOH, SOLID_NANO2);
+    in = y[TOTAL_SALTS_IN] + y[TOTAL_LIQUID_SALTS];
+    b->salts = closure(salts - salts_start, in, y[TOTAL_DRAG_SALTS], salts_start, in + y[TOTAL_DRAG_SALTS]);
+    double heat_in = y[HEAT_FROM_HEATER] + y[HEAT_WITH_WATER] + y[HEAT_WITH_LIQUID] + y[HEAT_WITH_SALTS];
+    double heat_out = sum(y, HEAT_TO_WALLS, HEAT_WITH_VAPOUR) + y[HEAT_WITH_DRAG];
+    double crossing = 0;
+    for (int i = HEAT_FROM_HEATER; i <= HEAT_WITH_DRAG; i++)
+        crossing += fabs(y[i]);
     double change = boil_bath_inventory(&r->bath, r->t, y) - r->energy_start_J;
     b->energy = crossing > 0 ? closure(change, heat_in, heat_out, 0, crossing)
                              : closure(change, 0, 0, fabs(r->energy_start_J), 0);
@@ -510,7 +660,8 @@ static int finish(running *r)
     }
     boil_record_end(&r->record, r->t, &r->bath, r->y, &r->view);
     r->history->summary.rinse_added_kg = r->rinse_kg;
-    r->history->summary.water_added_kg = r->y[TOTAL_WATER_IN] - r->rinse_kg;
+    r->history->summary.water_added_kg =
+        r->y[TOTAL_WATER_IN] - r->y[TOTAL_VALVE] - r->y[TOTAL_CONDENSATE] - r->rinse_kg;
     balance(r);
     return BOIL_OK;
 }
@@ -524,6 +675,7 @@ static void running_free(running *r)
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
         free(all[i]);
     free(r->names);
+    free(r->moves);
 }
 
 int boil_run(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out)

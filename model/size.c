@@ -6,11 +6,12 @@
 #include "boil.h"
 
 /* Does the case end boiling with this heat to the tank? */
-static int ends_boiling(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double heat_W, bool *boils)
+static int ends_boiling(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double bath_K, double heat_W,
+                        bool *boils)
 {
     boil_plant trial = *p;
     boil_history h;
-    trial.heater.input_W = heat_W / trial.heater.efficiency;
+    trial.heater = boil_heater_sized(&p->heater, heat_W, bath_K);
     int outcome = boil_run(&trial, s, o, &h);
     if (outcome != BOIL_OK)
         return outcome;
@@ -24,7 +25,11 @@ int boil_size_heat_to_boil(const boil_plant *p, const boil_schedule *s, const bo
 {
     const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
     double most = most_W_m2 * boil_tank_area(&p->tank);
-    double low = boil_heater_steady_output(&p->heater, 1), high = fmax(low, 500 * boil_tank_area(&p->tank));
+    boil_charge_state bath;
+    int charged = boil_plant_charge(p, &bath);
+    if (charged != BOIL_OK)
+        return charged;
+    double low = boil_heater_output(&p->heater, 1, bath.boiling_point_K), high = fmax(low, 500 * boil_tank_area(&p->tank));
     bool boils = false;
     boil_run_options quick = *o;
     quick.row_interval_s = 0;
@@ -33,13 +38,13 @@ int boil_size_heat_to_boil(const boil_plant *p, const boil_schedule *s, const bo
         high *= 1.5;
         if (high > most)
             return BOIL_NO_ROOT;
-        int outcome = ends_boiling(p, s, &quick, high, &boils);
+        int outcome = ends_boiling(p, s, &quick, bath.boiling_point_K, high, &boils);
         if (outcome != BOIL_OK)
             return outcome;
     }
     while (high - low > 0.005 * high) {
         double middle = (low + high) / 2;
-        int outcome = ends_boiling(p, s, &quick, middle, &boils);
+        int outcome = ends_boiling(p, s, &quick, bath.boiling_point_K, middle, &boils);
         if (outcome != BOIL_OK)
             return outcome;
         *(boils ? &high : &low) = middle;

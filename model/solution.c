@@ -14,11 +14,16 @@
 #define NITRITE_SHARE 0.36
 #define REFERENCE_K 298.15
 #define NITRITE_VOLUME 0.47e-3 /* m3/kg, estimate */
+#define CROWDING_MOLALITY 4.6  /* mol/kg, n0 of (3) */
 #define HOTTEST_BOIL_K (BOIL_ZERO_CELSIUS + 250)
 
 static const double MOLAR_MASS[BOIL_SALTS] = {BOIL_NAOH_MOLAR_MASS, 0.0849947, 0.0689953};
 /* Apparent heat capacities in strong hot solution, J/kgK; nitrite by analogy per mole. */
 static const double APPARENT_CP[BOIL_SALTS] = {0, 1350, 1450};
+/* d of (3), J/mol. Nitrate, with n0: the measured differential heats to 10.4 mol/kg [J. Solution Chem., see solution.h].
+   Nitrite: from the slope of its solubility in water at 25 degC, 8 kJ/mol there; -2 to -7. (The same sum for nitrate gives
+   10.2; measured, 10.0.) */
+static const double CROWDING[BOIL_SALTS] = {0, -9100, -5000};
 
 double boil_salt_molar_mass(int salt)
 {
@@ -236,6 +241,21 @@ double boil_solution_vapour_pressure(const boil_conditions *c, const boil_mixtur
     return p;
 }
 
+/* The last sum of (3): H = D (1 - exp(-u)), D = sum n_i d_i, u = sum n_i/(W n0), n in mol. */
+static void add_crowding(const boil_mixture *m, boil_heat *h)
+{
+    double depth = 0, u = 0;
+    for (int i = 0; i < BOIL_SALTS; i++) {
+        depth += m->salt[i] / MOLAR_MASS[i] * CROWDING[i];
+        u += m->salt[i] / (MOLAR_MASS[i] * m->water * CROWDING_MOLALITY);
+    }
+    double reached = -expm1(-u), by_u = depth * exp(-u);
+    h->enthalpy_J += depth * reached;
+    h->water -= by_u * u / m->water;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        h->salt[i] += (CROWDING[i] * reached + by_u / (m->water * CROWDING_MOLALITY)) / MOLAR_MASS[i];
+}
+
 boil_heat boil_solution_heat(const boil_mixture *m, double temperature_K)
 {
     double effective = m->salt[BOIL_NAOH] / MOLAR_MASS[BOIL_NAOH] +
@@ -257,6 +277,7 @@ boil_heat boil_solution_heat(const boil_mixture *m, double temperature_K)
         h.heat_capacity_J_K += m->salt[i] * APPARENT_CP[i];
     }
     h.salt[BOIL_NAOH] += phi;
+    add_crowding(m, &h);
     return h;
 }
 
@@ -425,4 +446,20 @@ double boil_salt_solid_enthalpy(int salt, double temperature_K)
         return per_mass(salt, -20.4) +
                4.184 * (4.56 + 0.029 * (temperature_K + REFERENCE_K)) * warm / MOLAR_MASS[salt];
     return per_mass(salt, -13.9) + 69 * warm / MOLAR_MASS[salt];
+}
+
+double boil_salt_solid_heat_capacity(int salt, double temperature_K)
+{
+    double t = temperature_K / 1000;
+    if (salt == BOIL_NAOH)
+        return (419.4837 + t * (-1717.754 + t * (2953.573 - t * 1597.221)) - 6.046884 / (t * t)) / MOLAR_MASS[salt];
+    if (salt == BOIL_NANO3)
+        return 4.184 * (4.56 + 0.058 * temperature_K) / MOLAR_MASS[salt];
+    return 69 / MOLAR_MASS[salt];
+}
+
+double boil_salt_solid_density(int salt)
+{
+    static const double density[BOIL_SALTS] = {2130, 2260, 2170};
+    return density[salt];
 }

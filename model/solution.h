@@ -12,10 +12,14 @@
    Below the boil p(T) = psat(T - f [T - Tsat(a psat(T))]), one relation for both.
 
    Enthalpy, J, from liquid water at 0 degC (salts: any constant, it never crosses alone):
-       H = m_w h_w(T) + m_OH phi(M', T) + sum m_i b_i (T - 298.15 K),  M' = m_OH + 0.33 m_NO3 + 0.36 m_NO2    (3)
+       H = m_w h_w(T) + m_OH phi(M', T) + sum m_i b_i (T - 298.15 K) + sum n_i d_i [1 - exp(-n/n0)],                    (3)
+       M' = m_OH + 0.33 m_NO3 + 0.36 m_NO2,  n all salts' mol per kg of water
    phi: Olsson's apparent enthalpy; 0.33 and 0.36 stand for the mixing rule's split at a 0.25 to 0.45 (hot working baths);
-   b_i apparent heat capacities of nitrate and nitrite (judgement from Laliberte, J. Chem. Eng. Data 54 (2009) 1725). Heat
-   capacity and partial enthalpies are exact derivatives of (3).
+   b_i apparent heat capacities of nitrate and nitrite (judgement from Laliberte, J. Chem. Eng. Data 54 (2009) 1725). The
+   last sum: in strong solution nitrate dissolves with half the heat it takes in water [differential enthalpies of solution
+   of NaNO3, 25 degC, to 10.4 mol/kg, J. Solution Chem., doi 10.1007/BF00647029: within 0.1 kJ/mol], nitrite with less too
+   (estimate); carried to the boil unchanged, and from nitrate alone to any mixture: +-4 kJ/mol in hot brine. Nothing
+   changes without them. Heat capacity and partial enthalpies are exact derivatives of (3).
 
    Density: additive volumes: NaOH's apparent volume at equal ionic strength, NaNO3's from Laliberte 2009 (held at 100 degC
    and 49 wt% beyond its range), NaNO2's 0.47 cm3/g (estimate).
@@ -84,7 +88,9 @@ double boil_solution_density(const boil_mixture *m, double temperature_K); /* kg
 /* Enthalpy of the solid salt, J/kg, on the scale of (3). NaOH: Shomate heat capacity (NIST), datum from its heat of solution
    at infinite dilution, -44.5 kJ/mol at 25 degC. Nitrate, nitrite: linear, datum from the heat of solution. */
 double boil_salt_solid_enthalpy(int salt, double temperature_K);
-double boil_salt_molar_mass(int salt); /* kg/mol */
+double boil_salt_solid_heat_capacity(int salt, double temperature_K); /* J/kgK, exact derivative of the above */
+double boil_salt_solid_density(int salt);                             /* kg/m3; handbook values, from memory */
+double boil_salt_molar_mass(int salt);                                /* kg/mol */
 
 /* How far inside the correlations' range: the least margin. */
 typedef struct {

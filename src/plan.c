@@ -160,7 +160,8 @@ static void charge_print(const scenario *s, FILE *to)
         if (c.mixture.salt[i] > 0)
             plan_line(to, salts[i], DIM_MASS, c.mixture.salt[i], "");
     plan_line(to, "freeboard", DIM_LENGTH, p->tank.depth_m - p->tank.level_m, "still, before anything goes in");
-    plan_line(to, "heat to the tank", DIM_POWER, boil_heater_steady_output(&p->heater, p->heater.dial), "steady");
+    plan_line(to, "heat to the tank", DIM_POWER, boil_heater_output(&p->heater, p->heater.dial, c.boiling_point_K),
+              "steady");
     plan_line(to, "heaviest usual load", DIM_MASS, p->limits.load_per_volume_kg_m3 * c.volume_m3, "at that limit");
 }
 

@@ -9,7 +9,7 @@ room tank heater control
 surface body stirred load pool layer solids drag saturation
 schedule
 plant
-march bath
+march bath look
 record run
 findings charge correct size sample fit
 '

@@ -165,8 +165,8 @@ static void heater_gives_its_share_of_the_input(void **state)
     boil_heater h = boil_heater_default(BOIL_HEAT_GAS);
     assert_close(h.lag_s, 120, 0, 0);
     h.input_W = 100e3;
-    assert_close(boil_heater_steady_output(&h, 1), 65e3, 1e-15, 0);
-    assert_close(boil_heater_steady_output(&h, 0.5), 32.5e3, 1e-15, 0);
+    assert_close(boil_heater_output(&h, 1, 400), 65e3, 1e-15, 0);
+    assert_close(boil_heater_output(&h, 0.5, 400), 32.5e3, 1e-15, 0);
     assert_close(boil_heater_default(BOIL_HEAT_ELECTRIC).efficiency, 1, 0, 0);
     assert_close(boil_heater_default(BOIL_HEAT_ELECTRIC).lag_s, 60, 0, 0);
     assert_close(boil_heater_default(BOIL_HEAT_STEAM).lag_s, 30, 0, 0);
