@@ -64,4 +64,30 @@ static inline boil_conditions brine_draw_conditions(unsigned long long *seed)
     return boil_conditions_at(pressure, 0.85 + 0.25 * brine_draw(seed));
 }
 
+/* A bath that the correlations cover: conditions, mixture of 1 kg, its boiling point and slope. */
+typedef struct {
+    boil_conditions c;
+    boil_mixture m;
+    boil_slope slope;
+    double T, equivalent_molality;
+} brine_bath;
+
+/* Draws until the composition boils inside the range: nearly pure water, single salts and the range's end included. */
+static inline brine_bath brine_draw_bath(unsigned long long *seed)
+{
+    for (;;) {
+        brine_bath b = {.c = brine_draw_conditions(seed)};
+        double blend[BOIL_SALTS];
+        brine_draw_blend(seed, blend);
+        const double kind = brine_draw(seed), size = brine_draw(seed);
+        b.m = boil_mixture_of(blend, kind < 0.1 ? pow(10, -12 * size) : 0.95 * size);
+        boil_solution_guess guess = {0, 0};
+        if (boil_solution_boiling_point(&b.c, &b.m, &guess, &b.T, &b.slope) != BOIL_OK)
+            continue;
+        b.equivalent_molality = guess.equivalent_molality;
+        if (boil_solution_range(&b.m, b.T, b.equivalent_molality).margin > 0)
+            return b;
+    }
+}
+
 #endif
