@@ -157,16 +157,27 @@ static bool read_water(acts *a, cursor *c, boil_act *act, act_line *said)
     return settle_pour(&part, &p, &act->is.water);
 }
 
-static const struct {
-    const char *verb;
-    bool (*read)(acts *a, cursor *c, boil_act *act, act_line *said);
-} doings[] = {{"load", loading_read}, {"lift", read_lift}, {"water", read_water}, {"heat", read_heat}};
+static const doing_verb doings[] = {
+    {"load", "MASS [steel|iron], SHAPE SIZE [, CLAUSE]...",
+     "steel goes in and, with 'for', comes out again by itself", loading_read},
+    {"lift", "[NAME]", "a named load, or everything, comes out", read_lift},
+    {"water", "AMOUNT over TIME|at FLOW [, at TEMPERATURE]",
+     "water is poured, by volume or by mass; as warm as the room unless it says so", read_water},
+    {"heat", "on|off|PERCENT", "the dial is set", read_heat},
+};
+
+#define DOINGS (sizeof doings / sizeof doings[0])
+
+const doing_verb *doings_listed(size_t index)
+{
+    return index < DOINGS ? &doings[index] : NULL;
+}
 
 bool doing_read(acts *a, cursor *c, boil_act *act, act_line *said)
 {
     size_t token = cursor_token(c);
     words_nearest n = words_near(c->at, token);
-    for (size_t i = 0; i < sizeof doings / sizeof doings[0]; i++) {
+    for (size_t i = 0; i < DOINGS; i++) {
         if (cursor_take(c, doings[i].verb))
             return doings[i].read(a, c, act, said);
         words_consider(&n, doings[i].verb);

@@ -12,25 +12,20 @@
 static const bounds load_mass = {"kg", 0.001, 1e5};
 static const bounds part_size = {"mm", 0.1, 1000};
 
-typedef struct {
-    const char *words;
-    unit_dimension dimension;
-    bounds within;
-    size_t where;        /* in boil_load */
-} clause;
-
 #define AT(member) offsetof(boil_load, member)
 
 /* "as" takes a name and stands apart. A rinse is a volume here and becomes a mass once the temperature is known. */
-static const clause clauses[] = {
-    {"at", DIM_TEMPERATURE, {"degC", -40, 200}, AT(temperature_K)},
-    {"for", DIM_TIME, {"h", 1.0 / 3600, 336}, AT(immersed_s)},
-    {"basket", DIM_MASS, {"kg", 0, 1e5}, AT(basket_kg)},
-    {"packed", DIM_LENGTH, {"m", 0.01, 2}, AT(packed_depth_m)},
-    {"lowered over", DIM_TIME, {"s", 1, 600}, AT(lowering_s)},
-    {"coefficient", DIM_COEFFICIENT, {"W/m2K", 10, 1e5}, AT(coefficient_W_m2K)},
-    {"area", DIM_AREA, {"m2", 1e-6, 1e5}, AT(area_m2)},
-    {"rinse", DIM_VOLUME_PER_AREA, {"mL/m2", 0, 1000}, AT(rinse_kg_m2)},
+static const loading_clause clauses[] = {
+    {"at", "how warm the parts are; default as the room", DIM_TEMPERATURE, {"degC", -40, 200}, AT(temperature_K)},
+    {"for", "how long it stays; default until lifted", DIM_TIME, {"h", 1.0 / 3600, 336}, AT(immersed_s)},
+    {"basket", "steel that goes in and out with the parts", DIM_MASS, {"kg", 0, 1e5}, AT(basket_kg)},
+    {"packed", "depth of a dense pack of small parts, which heats as one body", DIM_LENGTH, {"m", 0.01, 2},
+     AT(packed_depth_m)},
+    {"lowered over", "how long the lowering takes, and the lifting", DIM_TIME, {"s", 1, 600}, AT(lowering_s)},
+    {"coefficient", "of heat from bath to parts, in place of the model's own", DIM_COEFFICIENT, {"W/m2K", 10, 1e5},
+     AT(coefficient_W_m2K)},
+    {"area", "of all parts together, in place of that from mass and shape", DIM_AREA, {"m2", 1e-6, 1e5}, AT(area_m2)},
+    {"rinse", "water the parts carry in on their surface", DIM_VOLUME_PER_AREA, {"mL/m2", 0, 1000}, AT(rinse_kg_m2)},
 };
 
 #define CLAUSES (sizeof clauses / sizeof clauses[0])
@@ -44,7 +39,7 @@ typedef struct {
     const char *metal, *shape;
 } reading;
 
-static const clause *find(cursor *part, size_t *index)
+static const loading_clause *find(cursor *part, size_t *index)
 {
     for (size_t i = 0; i < CLAUSES; i++)
         if (cursor_take(part, clauses[i].words)) {
@@ -95,7 +90,7 @@ static bool read_clause(acts *a, cursor *part, reading *r)
     const char *start = part->at;
     if (words_taken(part->at, part->end, "as") > 0)
         return read_name(a, part, r);
-    const clause *k = find(part, &i);
+    const loading_clause *k = find(part, &i);
     if (k == NULL)
         return unknown_clause(part);
     if (twice(part, start, k->words, &r->said[i]))
@@ -126,13 +121,24 @@ static void settle_rinse(reading *r)
         r->load.rinse_kg_m2 = BOIL_RINSE_PACKED_KG_M2;
 }
 
-static const struct {
-    const char *words;
-    boil_shape shape;
-} shapes[] = {
-    {"plate", BOIL_SHAPE_PLATE}, {"bar", BOIL_SHAPE_BAR}, {"ball", BOIL_SHAPE_BALL}, {"tube", BOIL_SHAPE_TUBE}};
+static const loading_shape shapes[] = {
+    {"plate", "thickness", BOIL_SHAPE_PLATE},
+    {"bar", "diameter", BOIL_SHAPE_BAR},
+    {"ball", "diameter", BOIL_SHAPE_BALL},
+    {"tube", "outer diameter, then 'wall' and its thickness", BOIL_SHAPE_TUBE},
+};
 
 #define SHAPES (sizeof shapes / sizeof shapes[0])
+
+const loading_clause *loading_clauses_listed(size_t index)
+{
+    return index < CLAUSES ? &clauses[index] : NULL;
+}
+
+const loading_shape *loading_shapes_listed(size_t index)
+{
+    return index < SHAPES ? &shapes[index] : NULL;
+}
 
 static bool unknown_shape(cursor *part)
 {
