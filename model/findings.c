@@ -79,6 +79,38 @@ static const kind TALL = {"tank-tall", "the bath is deep for its area",
                           "Steam per area makes tall narrow tanks boil over: give it more area or less heat.",
                           BOIL_UNIT_RATIO};
 
+static const kind SALT_QUIET = {"salt-on-quiet-bath", "dry salt on a bath that neither boils nor is mixed",
+                                "Stop. It sinks, heats and lies hot on the floor; add salt slowly, into a boiling or mixed "
+                                "bath only.",
+                                BOIL_UNIT_MASS};
+static const kind SALT_SLUG = {"salt-slug", "slug of dry salt boils up",
+                               "Sift it in many times more slowly, in small portions, and let each dissolve.",
+                               BOIL_UNIT_LENGTH};
+static const kind SALT_BED = {"salt-bed", "bed of undissolved salt on the floor",
+                              "Add no more; turn the heat down and the mixer on until it is gone: a heated floor under salt "
+                              "overheats and can throw the bath out when the bed breaks.",
+                              BOIL_UNIT_LENGTH};
+static const kind SALT_MUCH = {"salt-too-much", "too much salt for the tank",
+                               "The water that brings the boiling point back would not fit: bail out liquid into a dry "
+                               "steel vessel before adding it.",
+                               BOIL_UNIT_LENGTH};
+static const kind LIQUID_STOPS = {"liquid-stops-boil", "liquid stops the boil for longer than the limit",
+                                  "Add it in smaller portions, each after the boil is back.", BOIL_UNIT_TIME};
+static const kind VALVE_HUNTS = {"control-hunts", "the automatic water hunts",
+                                 "Use a smaller valve, a wider differential or a quicker thermometer.", BOIL_UNIT_RATIO};
+static const kind VALVE_SHORT = {"control-cannot-keep-up", "the automatic water cannot keep up",
+                                 "Use a larger valve or less heat.", BOIL_UNIT_TEMPERATURE};
+static const kind VALVE_QUIET = {"control-on-quiet-bath", "the valve adds water while the bath does not boil",
+                                 "Fit and test the interlock: no boil, no water.", BOIL_UNIT_MASS};
+static const kind CRYSTALS = {"crystals", "salts crystallise as the bath cools",
+                              "Let it cool undisturbed under its lid; expect a crust on floor and surface, and measure "
+                              "nothing until it has dissolved again.",
+                              BOIL_UNIT_TEMPERATURE};
+static const kind RESTART = {"restart-over-crystals", "heat under crystals",
+                             "Heat gently, from the side or the top first, and keep a way open for steam: liquid trapped "
+                             "under a crust overheats and can throw it out without warning.",
+                             BOIL_UNIT_MASS};
+
 const char *boil_severity_word(boil_severity s)
 {
     static const char *const words[] = {"NOTICE", "CAUTION", "WARNING", "DANGER"};
@@ -95,14 +127,15 @@ typedef struct {
 } judge;
 
 static void find_needing(judge *j, const kind *k, boil_severity severity, double time, double value, double limit,
-                         double needed_W)
+                         double needed_W, double needed_kg)
 {
     boil_findings *f = j->list;
+    boil_finding finding = {k->id, k->title, k->advice, severity, time, value, limit, k->unit, needed_W, needed_kg, 1};
     for (size_t i = 0; i < f->count; i++)
         if (strcmp(f->list[i].id, k->id) == 0) {
             size_t count = f->list[i].count + 1;
             if (severity > f->list[i].severity)
-                f->list[i] = (boil_finding){k->id, k->title, k->advice, severity, time, value, limit, k->unit, needed_W, 1};
+                f->list[i] = finding;
             f->list[i].count = count;
             return;
         }
@@ -112,12 +145,12 @@ static void find_needing(judge *j, const kind *k, boil_severity severity, double
         return;
     }
     f->list = list;
-    list[f->count++] = (boil_finding){k->id, k->title, k->advice, severity, time, value, limit, k->unit, needed_W, 1};
+    list[f->count++] = finding;
 }
 
 static void find(judge *j, const kind *k, boil_severity severity, double time, double value, double limit)
 {
-    find_needing(j, k, severity, time, value, limit, (double)NAN);
+    find_needing(j, k, severity, time, value, limit, (double)NAN, (double)NAN);
 }
 
 static double initial_volume(const judge *j)
@@ -152,10 +185,11 @@ static void judge_return(judge *j, const boil_run_options *o)
         needed = (double)NAN;
     double heat = boil_heater_output(&j->plant->heater, 1, j->history->summary.boiling_point_end_K);
     if (q->cause == BOIL_QUIET_START)
-        find_needing(j, &NEVER_BOILS, BOIL_WARNING, q->start_s, heat, needed, needed);
+        find_needing(j, &NEVER_BOILS, BOIL_WARNING, q->start_s, heat, needed, needed,
+                     (double)NAN);
     else
         find_needing(j, &NEVER_RETURNS, BOIL_WARNING, q->start_s, h->end_s - q->start_s, j->plant->limits.recovery_s,
-                     needed);
+                     needed, (double)NAN);
 }
 
 static void judge_loads(judge *j)
@@ -188,8 +222,70 @@ static void judge_water(judge *j)
     for (size_t i = 0; i < h->additions_count; i++) {
         const boil_addition_result *a = &h->additions[i];
         if (a->quiet_poured_kg > 0.01 * a->mass_kg)
-            find(j, &WATER_QUIET, BOIL_WARNING, a->time_s, a->quiet_poured_kg, 0);
+            find(j, a->kind == BOIL_ACT_WATER ? &WATER_QUIET : &SALT_QUIET, BOIL_WARNING, a->time_s, a->quiet_poured_kg,
+                 0);
     }
+}
+
+/* The surge of a slug is judged by the run: what it leaves of the freeboard. */
+static void judge_salts(judge *j)
+{
+    const boil_history *h = j->history;
+    const boil_summary *s = &h->summary;
+    double limit = j->plant->limits.freeboard_m, depth = j->plant->tank.depth_m;
+    for (size_t i = 0; i < h->additions_count; i++) {
+        const boil_addition_result *a = &h->additions[i];
+        bool rises = a->level_rise_m > 0.25 * (depth - s->still_level_start_m);
+        if (a->kind == BOIL_ACT_SALTS && rises && a->freeboard_min_m < limit)
+            find(j, &SALT_SLUG, a->freeboard_min_m <= 0 ? BOIL_DANGER : BOIL_WARNING, a->time_s, a->freeboard_min_m, limit);
+    }
+    if (s->bed_max_m > 2e-3) /* two grains deep is a bed, less are grains: judgement */
+        find(j, &SALT_BED, s->bed_superheat_max_K.value > 10 ? BOIL_WARNING : BOIL_CAUTION, (double)NAN, s->bed_max_m, 2e-3);
+    if (s->salts_added_kg > 0 && s->restored_level_m > depth - limit)
+        find_needing(j, &SALT_MUCH, s->restored_level_m > depth ? BOIL_WARNING : BOIL_CAUTION, h->end_s,
+                     s->restored_level_m, depth - limit, (double)NAN, s->restoring_water_kg);
+}
+
+static void judge_liquid(judge *j, const boil_run_options *o)
+{
+    const boil_schedule *s = j->schedule;
+    const boil_history *h = j->history;
+    double limit = j->plant->limits.recovery_s;
+    size_t number = 0;
+    for (size_t i = 0; i < s->count && number < h->additions_count; i++) {
+        boil_act_kind k = s->acts[i].kind;
+        if (k != BOIL_ACT_WATER && k != BOIL_ACT_SALTS && k != BOIL_ACT_LIQUID)
+            continue;
+        const boil_addition_result *a = &h->additions[number++];
+        double lasted = isnan(a->recovery_s) ? h->end_s - a->boil_lost_s : a->recovery_s;
+        if (k != BOIL_ACT_LIQUID || a->was_quiet_before || !(lasted > limit))
+            continue;
+        double largest = (double)NAN;
+        bool known = false;
+        for (size_t n = 0; n < j->list->count; n++)
+            known = known || strcmp(j->list->list[n].id, LIQUID_STOPS.id) == 0;
+        if (!known && boil_size_largest_liquid(j->plant, s, o, i, limit, &largest) != BOIL_OK)
+            largest = (double)NAN;
+        find_needing(j, &LIQUID_STOPS, BOIL_CAUTION, a->boil_lost_s, lasted, limit, (double)NAN, largest);
+    }
+}
+
+/* A valve that opens more often than every three minutes wears and overshoots: judgement. */
+static void judge_control(judge *j)
+{
+    const boil_control *c = &j->plant->control;
+    const boil_history *h = j->history;
+    const boil_summary *s = &h->summary;
+    if (c->mode == BOIL_CONTROL_NONE || !(h->end_s > 0))
+        return;
+    double per_hour = (double)s->valve_openings / (h->end_s / 3600), busiest = 20;
+    if (c->mode == BOIL_CONTROL_ON_OFF && s->valve_openings > 4 && per_hour > busiest)
+        find(j, &VALVE_HUNTS, BOIL_CAUTION, (double)NAN, per_hour, busiest);
+    double too_warm = c->set_point_K + fmax(2 * c->differential_K, 2);
+    if (s->temperature_max_K.value > too_warm && s->valve_open_share > 0.2 && s->temperature_end_K > too_warm)
+        find(j, &VALVE_SHORT, BOIL_CAUTION, s->temperature_max_K.time_s, s->temperature_max_K.value, c->set_point_K);
+    if (s->valve_quiet_kg > 0)
+        find(j, &VALVE_QUIET, BOIL_WARNING, (double)NAN, s->valve_quiet_kg, 0);
 }
 
 /* Steam that would be calm after a quiet spell. */
@@ -284,6 +380,19 @@ static void judge_tank(judge *j)
         find(j, &SUPERHEAT, BOIL_CAUTION, (double)NAN, j->history->summary.hydrostatic_superheat_K, superheat);
 }
 
+/* Some kilograms of crystals are a crust; a first haze is not: a thousandth of the bath, judgement. */
+static void judge_crystals(judge *j)
+{
+    const boil_summary *s = &j->history->summary;
+    double crust = 1e-3 * s->bath_mass_start_kg;
+    if (!isnan(s->crystals_s))
+        find_needing(j, &CRYSTALS, BOIL_CAUTION, s->crystals_s, s->crystals_from_K, (double)NAN, (double)NAN,
+                     s->crystals_max_kg);
+    if (s->heated_crystals_kg.value > crust)
+        find(j, &RESTART, j->plant->tank.heated == BOIL_HEATED_FROM_BELOW ? BOIL_WARNING : BOIL_CAUTION,
+             s->heated_crystals_kg.time_s, s->heated_crystals_kg.value, crust);
+}
+
 static int graver(const void *a, const void *b)
 {
     const boil_finding *x = a, *y = b;
@@ -328,6 +437,10 @@ int boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_run
     judge_level(&j);
     judge_band(&j);
     judge_tank(&j);
+    judge_salts(&j);
+    judge_liquid(&j, o);
+    judge_control(&j);
+    judge_crystals(&j);
     sort(of_central);
     if (of_fast)
         *of_fast = (boil_findings){.list = NULL};
@@ -337,6 +450,7 @@ int boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_run
         judge_layers(&f, fast);
         judge_surge(&f);
         judge_level(&f);
+        judge_salts(&f);
         keep_what_is_new(of_fast, of_central);
         sort(of_fast);
         j.outcome = j.outcome != BOIL_OK ? j.outcome : f.outcome;

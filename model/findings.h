@@ -29,6 +29,8 @@ typedef struct {
     double value, limit;     /* limit NaN: none */
     boil_unit_kind unit;
     double needed_W;         /* boil-never-returns, never-boils: smallest heat to the tank that would do; else NaN */
+    double needed_kg;        /* liquid-stops-boil: largest addition that would not; salt-too-much: water to
+                                restore; crystals: how much falls out; else NaN */
     size_t count;            /* how often the same thing was found; the gravest, else the first, is shown */
 } boil_finding;
 

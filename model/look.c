@@ -3,6 +3,7 @@
 
 #include "bath.h"
 #include "boil.h"
+#include "saturation.h"
 #include "solids.h"
 #include "water.h"
 
@@ -28,6 +29,18 @@ static int quiet_temperature(boil_bath *b, const double y[], double *temperature
     return BOIL_NO_ROOT;
 }
 
+/* A bath may be carried on as a supersaturated liquid to five kelvin below its hydroxide's liquidus; there it ends. */
+static void watch_liquidus(boil_bath_view *v)
+{
+    const double carried_on_K = 5, per_kelvin = 100; /* the scale of boil_solution_range's margins */
+    if (v->temperature_K > BOIL_ZERO_CELSIUS + 140)
+        return;
+    double left = boil_above_liquidus(&v->mixture, v->temperature_K) + carried_on_K;
+    if (left < per_kelvin * v->range.margin)
+        v->range = (boil_range){"temperature of a bath whose hydroxide crystallises", "K", v->temperature_K,
+                                v->temperature_K - left, left / per_kelvin};
+}
+
 /* Mode and temperature, and the thermodynamics at it. */
 static int look_at_solution(boil_bath *b, const double y[], boil_bath_view *v, boil_bath_heat *heat, boil_slope *slope)
 {
@@ -51,6 +64,7 @@ static int look_at_solution(boil_bath *b, const double y[], boil_bath_view *v, b
     v->density_kg_m3 = boil_solution_density(&v->mixture, v->temperature_K);
     v->heat_capacity_J_K = heat->capacity_J_K;
     v->range = boil_solution_range(&v->mixture, v->temperature_K, v->equivalent_molality);
+    watch_liquidus(v);
     return BOIL_OK;
 }
 

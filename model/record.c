@@ -6,7 +6,7 @@
 
 #include "boil.h"
 #include "grow.h"
-#include "water.h"
+#include "saturation.h"
 
 static const double NEVER = (double)NAN;
 
@@ -50,6 +50,7 @@ int boil_record_begin(boil_record *r, boil_history *history, const boil_plant *p
     boil_extreme none = {NEVER, NEVER};
     s->level_max_m = s->freeboard_min_m = s->still_level_min_m = s->steam_peak_kg_s = s->layer_max_kg = none;
     s->temperature_max_K = s->temperature_min_K = s->surge_peak_kg_s = s->bed_superheat_max_K = none;
+    s->heated_crystals_kg = none;
     s->crystals_from_K = s->crystals_s = NEVER;
     s->time_to_boil_s = s->overflow_s = s->still_overflow_s = s->layer_boil_s = NEVER;
     s->temperature_start_K = v->temperature_K;
@@ -108,6 +109,7 @@ int boil_record_addition(boil_record *r, double t, boil_act_kind kind, double ma
                                                         .time_s = t,
                                                         .over_s = over_s,
                                                         .mass_kg = mass_kg,
+                                                        .was_quiet_before = !b->boiling,
                                                         .was_quiet = !b->boiling,
                                                         .steam_before_kg_s = v->steam_kg_s,
                                                         .boil_lost_s = b->boiling ? NEVER : t,
@@ -276,7 +278,8 @@ static void watch_additions(boil_record *r, double t, const boil_bath *b, const 
         a->steam_peak_kg_s = fmax(a->steam_peak_kg_s, peak->steam_kg_s);
         a->layer_peak_kg = fmax(a->layer_peak_kg, v->layer_kg);
         a->freeboard_min_m = fmin(a->freeboard_min_m, r->plant->tank.depth_m - peak->level_m);
-        if (t > a->time_s && t <= a->time_s + a->over_s && !b->boiling) {
+        bool mixed = a->kind == BOIL_ACT_LIQUID || (a->kind == BOIL_ACT_SALTS && b->mixer_on);
+        if (t > a->time_s && t <= a->time_s + a->over_s && !b->boiling && !mixed) {
             a->was_quiet = true;
             a->quiet_poured_kg += a->mass_kg / a->over_s * (t - fmax(r->last_s, a->time_s));
         }
@@ -328,14 +331,52 @@ static void watch_extremes(boil_record *r, double t, const boil_bath *b, const b
         s->steam_steady_kg_s = v->steam_kg_s;
 }
 
-static void watch_control_and_solids(boil_record *r, double t, const boil_bath_view *v)
+static int valve_moves(boil_record *r, double t)
+{
+    boil_history *h = r->history;
+    double *list = boil_grow(h->valve_s, &r->valve_room, h->valve_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    h->valve_s = list;
+    list[h->valve_count++] = t;
+    return BOIL_OK;
+}
+
+static int watch_control(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
 {
     boil_summary *s = &r->history->summary;
-    if (v->valve_open && !r->valve_was_open)
-        s->valve_openings++;
-    if (r->valve_was_open)
+    if (r->valve_was_open) {
         r->valve_open_s += t - r->last_s;
+        if (!b->boiling)
+            s->valve_quiet_kg += r->plant->control.rate_kg_s * (t - r->last_s);
+    }
+    int outcome = v->valve_open != r->valve_was_open ? valve_moves(r, t) : BOIL_OK;
+    s->valve_openings += v->valve_open && !r->valve_was_open;
     r->valve_was_open = v->valve_open;
+    return outcome;
+}
+
+/* Crystals on cooling, and heat under them on the way back. */
+static void watch_crystals(boil_record *r, double t, const boil_bath_view *v)
+{
+    boil_summary *s = &r->history->summary;
+    if (v->temperature_K > BOIL_ZERO_CELSIUS + 140)
+        return;
+    double crystals = boil_crystals(&v->mixture, v->temperature_K);
+    if (!(crystals > 0 || boil_above_liquidus(&v->mixture, v->temperature_K) < 0))
+        return;
+    if (isnan(s->crystals_s)) {
+        s->crystals_s = t;
+        s->crystals_from_K = boil_crystals_from(&v->mixture);
+    }
+    s->crystals_max_kg = fmax(s->crystals_max_kg, crystals);
+    if (v->heater_W > 0.02 * boil_heater_output(&r->plant->heater, 1, v->temperature_K))
+        highest(&s->heated_crystals_kg, crystals, t);
+}
+
+static void watch_solids(boil_record *r, double t, const boil_bath_view *v)
+{
+    boil_summary *s = &r->history->summary;
     s->undissolved_max_kg = fmax(s->undissolved_max_kg, v->undissolved_kg);
     s->bed_max_m = fmax(s->bed_max_m, v->bed_m);
     if (v->bed_superheat_K > 0)
@@ -358,18 +399,21 @@ static void settle(boil_record *r, double t)
     }
 }
 
-void boil_record_moment(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
+int boil_record_moment(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
 {
     boil_peak peak = peaks_of(r, t, v);
     watch_loads(r, t, b, y, v, &peak);
     watch_additions(r, t, b, v, &peak);
     watch_quiet(r, t, b, v, &peak);
     watch_extremes(r, t, b, v, &peak);
-    watch_control_and_solids(r, t, v);
+    watch_solids(r, t, v);
+    watch_crystals(r, t, v);
+    int outcome = watch_control(r, t, b, v);
     settle(r, t);
     if (b->boiling)
         r->boiling_s += t - r->last_s;
     r->last_s = t;
+    return outcome;
 }
 
 static double coldest_load(const boil_bath *b, const double y[])
@@ -471,6 +515,23 @@ static void close_additions(boil_history *h, double depth_m)
     }
 }
 
+/* The water that brings the boiling point back to where it began, and the level then. */
+static void restore(boil_summary *s, const boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    boil_mixture m = v->mixture;
+    double salts = 0, blend[BOIL_SALTS], fraction;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        salts += m.salt[i] += y[SOLID_NAOH + i];
+    for (int i = 0; i < BOIL_SALTS; i++)
+        blend[i] = m.salt[i] / salts;
+    s->restoring_water_kg = s->restored_level_m = NEVER;
+    if (boil_solution_fraction_boiling_at(&b->air, blend, s->boiling_point_start_K, &fraction) != BOIL_OK)
+        return;
+    s->restoring_water_kg = salts * (1 - fraction) / fraction - m.water - y[LAYER_MASS];
+    m.water = salts * (1 - fraction) / fraction;
+    s->restored_level_m = boil_mixture_mass(&m) / boil_solution_density(&m, s->boiling_point_start_K) / b->area_m2;
+}
+
 void boil_record_end(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
 {
     boil_history *h = r->history;
@@ -482,6 +543,7 @@ void boil_record_end(boil_record *r, double t, const boil_bath *b, const double 
     s->strength_end_kg_m3 = boil_solution_strength(&b->air, &v->mixture);
     s->bath_mass_end_kg = v->mass_kg;
     s->still_level_end_m = v->still_level_m;
+    restore(s, b, y, v);
     s->steam_total_kg = y[TOTAL_STEAM];
     s->evaporated_total_kg = y[TOTAL_EVAPORATED];
     s->layer_boiled_total_kg = y[TOTAL_LAYER_BOILED];

@@ -16,9 +16,9 @@ typedef struct {
     boil_history *history;
     const boil_plant *plant;
     double row_interval_s, next_row_s;
-    size_t loads_room, additions_room, quiet_room, rows_room;
+    size_t loads_room, additions_room, quiet_room, rows_room, valve_room;
     bool valve_was_open;
-    double valve_open_s, crystals_checked_s;
+    double valve_open_s;
     double boiling_s, boil_began_s, last_s; /* for the share of time, and the steady steam after a cold start */
     bool quiet_start;
     size_t first_load, first_addition;      /* before these all is settled: a long schedule costs no more a step */
@@ -43,8 +43,8 @@ int boil_record_addition(boil_record *r, double t, boil_act_kind kind, double ma
 /* The mode has just changed; bath and view are as after the change. */
 int boil_record_mode(boil_record *r, double t, boil_bath *b, const double y[], const boil_bath_view *v);
 
-/* The state after a step, or after acts at the same time. */
-void boil_record_moment(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v);
+/* The state after a step, or after acts at the same time. BOIL_NO_MEMORY when it could not be kept. */
+int boil_record_moment(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v);
 
 /* The march restarts: what comes next may have a kink, so nothing is fitted across it. */
 void boil_record_restart(boil_record *r);

@@ -187,9 +187,9 @@ static int restart(running *r)
     if ((outcome = look(r, r->t, r->y)) != BOIL_OK)
         return outcome;
     boil_record_restart(&r->record);
-    boil_record_moment(&r->record, r->t, &r->bath, r->y, &r->view);
+    outcome = boil_record_moment(&r->record, r->t, &r->bath, r->y, &r->view);
     boil_march_restart(r->march, r->t, r->y);
-    return BOIL_OK;
+    return outcome;
 }
 
 /* Acts ----------------------------------------------------------------------------------------------------------- */
@@ -557,10 +557,9 @@ static int advance(running *r, double stop, bool *going)
         r->t = before;
         return look(r, r->t, r->y);
     }
-    boil_record_moment(&r->record, r->t, &r->bath, r->y, &r->view);
-    r->looked = false; /* rows look between the steps: their view is not this moment's */
-    memcpy(r->looked_y, r->rates, r->unknowns * sizeof(double));
-    outcome = boil_record_rows(&r->record, &r->bath, before, r->y_before, r->rates_before, r->t, r->y, r->rates);
+    outcome = boil_record_moment(&r->record, r->t, &r->bath, r->y, &r->view);
+    if (outcome == BOIL_OK)
+        outcome = boil_record_rows(&r->record, &r->bath, before, r->y_before, r->rates_before, r->t, r->y, r->rates);
     if (outcome == BOIL_OK && news == BOIL_MARCH_EVENT)
         outcome = event(r, guard);
     *going = news != BOIL_MARCH_ARRIVED;
@@ -703,5 +702,6 @@ void boil_history_free(boil_history *h)
     free(h->additions);
     free(h->quiet);
     free(h->rows);
+    free(h->valve_s);
     *h = (boil_history){.end = BOIL_RUN_DONE};
 }

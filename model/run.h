@@ -59,6 +59,7 @@ typedef struct {
     double time_s;
     double over_s;
     double mass_kg;
+    bool was_quiet_before;              /* the bath did not boil as it began */
     bool was_quiet;                     /* the bath did not boil at some moment of the pour */
     double quiet_poured_kg;             /* share that went onto a quiet bath */
     double steam_peak_kg_s;             /* largest steam formed, from its start to 10 min after its end (or the next addition) */
@@ -121,12 +122,16 @@ typedef struct {
     double steel_kg;                                   /* parts worked, without baskets */
     double undissolved_max_kg, bed_max_m;              /* salt not yet dissolved; thickest bed on the floor */
     boil_extreme bed_superheat_max_K;                  /* floor under the bed above the bath */
+    double valve_quiet_kg;                             /* let in by the valve while the bath did not boil */
+    double restoring_water_kg;                         /* water that would bring the boiling point back to where it began */
+    double restored_level_m;                           /* still level of the bath then, hot */
     size_t valve_openings;
     double valve_open_share;                           /* of the time */
     double crystals_from_K;                            /* bath temperature at which the first salt would crystallise; NaN none
                                                           above 0 degC */
     double crystals_s;                                 /* when the bath first was below it; NaN never */
-    double crystals_max_kg;                            /* salts that would have fallen out by then */
+    double crystals_max_kg;                            /* nitrate and nitrite that would have fallen out, at the most */
+    boil_extreme heated_crystals_kg;                   /* the most that lay there while the heat was on; NaN none */
     double time_to_boil_s;                             /* from a quiet start; NaN otherwise */
     double boiling_share;                              /* of the time */
     double overflow_s;                                 /* level first at the rim; NaN never */
@@ -146,6 +151,7 @@ typedef struct {
     boil_addition_result *additions; size_t additions_count;
     boil_quiet_result *quiet;        size_t quiet_count;
     boil_row *rows;                  size_t rows_count;
+    double *valve_s;                 size_t valve_count; /* when the automatic valve opened, shut, opened, ... */
     boil_summary summary;
     boil_balance balance;
     boil_run_end end;
