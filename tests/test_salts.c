@@ -74,10 +74,11 @@ static void nitrate_dissolves_with_less_heat_in_strong_solution(void **state)
     tally t = {0};
     published *table = published_open("tests/published/nitrate_solution.csv");
     while (published_next(table)) {
-        const double per_kg = boil_salt_molar_mass(BOIL_NANO3);
-        const boil_mixture m = {1, {0, published_number(table, "molality") * per_kg, 0}};
-        const double taken = boil_solution_heat(&m, 298.15).salt[BOIL_NANO3] - boil_salt_solid_enthalpy(BOIL_NANO3, 298.15);
-        tally_row(&t, table, taken * per_kg / 1e3 - published_number(table, "value"));
+        const double molar_mass = boil_salt_molar_mass(BOIL_NANO3);
+        const boil_mixture m = {1, {0, published_number(table, "molality") * molar_mass, 0}};
+        const double solid = boil_salt_solid_enthalpy(BOIL_NANO3, 298.15);
+        const double taken = boil_solution_heat(&m, 298.15).salt[BOIL_NANO3] - solid;
+        tally_row(&t, table, taken * molar_mass / 1e3 - published_number(table, "value"));
     }
     published_close(table);
     tally_print(&t, "differential heat of solution of NaNO3", "kJ/mol");
