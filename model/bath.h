@@ -65,11 +65,12 @@ typedef struct {
     double entry_K;             /* its temperature on entry */
     double in_start_s, in_end_s;   /* lowering; share immersed rises linearly */
     double out_start_s, out_end_s; /* lifting; infinity until known */
+    bool lowering, lifting;     /* in this stretch; set between steps, so that no step sees a rate jump */
     size_t at;                  /* its unknowns begin at y[BATH_FIXED + at] */
     size_t load;                /* number of the load it belongs to */
 } boil_bath_body;
 
-/* A stream at a constant rate from start to end. */
+/* A stream at a constant rate; it flows while it is in the bath's list. */
 typedef enum {
     BOIL_FEED_WATER,  /* onto the surface: into the layer */
     BOIL_FEED_LIQUID, /* under the surface: into the bath */

@@ -105,12 +105,12 @@ static void look_at_pool(const boil_bath *b, double t, const double y[], boil_ba
 
 /* Wave that a load raises as it is lowered: 1.5 times the displaced flow over the area, for one period of the tank's first
    sloshing mode, f = sqrt(g pi/L tanh(pi d/L))/(2 pi). Judgement, errs high. */
-static double lowering_surge(const boil_bath *b, double t, double depth_m)
+static double lowering_surge(const boil_bath *b, double depth_m)
 {
     double flow = 0, L = boil_tank_longest_side(&b->plant->tank);
     for (size_t i = 0; i < b->bodies_count; i++) {
         const boil_bath_body *o = &b->bodies[i];
-        if (t >= o->in_start_s && t < o->in_end_s)
+        if (o->lowering)
             flow += o->displaced_m3 / (o->in_end_s - o->in_start_s);
     }
     double period = 2 * BOIL_PI / sqrt(BOIL_GRAVITY * BOIL_PI / L * tanh(BOIL_PI * depth_m / L));
@@ -125,11 +125,11 @@ static double solids_volume(const double y[])
     return volume;
 }
 
-static void look_at_levels(const boil_bath *b, double t, const double y[], boil_bath_view *v)
+static void look_at_levels(const boil_bath *b, const double y[], boil_bath_view *v)
 {
     double other = v->displaced_m3 + v->layer_m * b->area_m2 + solids_volume(y);
     v->still_level_m = (v->solution_m3 + other) / b->area_m2;
-    v->surge_m = lowering_surge(b, t, v->still_level_m);
+    v->surge_m = lowering_surge(b, v->still_level_m);
     v->level_m = (v->solution_m3 / (1 - v->void_upper) + other) / b->area_m2 + v->surge_m;
     v->level_lower_m = (v->solution_m3 / (1 - v->void_lower) + other) / b->area_m2;
 }
@@ -162,7 +162,7 @@ typedef struct {
     double salt_kg_s[BOIL_SALTS];       /* dry */
 } boil_streams;
 
-static boil_streams look_at_feeds(const boil_bath *b, double t, boil_bath_view *v)
+static boil_streams look_at_feeds(const boil_bath *b, boil_bath_view *v)
 {
     boil_streams s = {0, 0, 0, {0}, {0}};
     v->feed_kg_s = v->valve_kg_s;
@@ -170,7 +170,7 @@ static boil_streams look_at_feeds(const boil_bath *b, double t, boil_bath_view *
     v->liquid_kg_s = v->salts_kg_s = 0;
     for (size_t i = 0; i < b->feeds_count; i++) {
         const boil_bath_feed *f = &b->feeds[i];
-        double rate = t >= f->start_s && t < f->end_s ? f->rate_kg_s : 0, power = rate * f->enthalpy_J_kg;
+        double rate = f->rate_kg_s, power = rate * f->enthalpy_J_kg;
         switch (f->kind) {
         case BOIL_FEED_WATER:
             v->feed_kg_s += rate;
@@ -345,12 +345,12 @@ static void look_at_solids(const boil_bath *b, const double y[], boil_bath_view 
         v->bed_superheat_K = boil_solids_bed_superheat(f.bed_m, fmax(0, v->heater_W) / b->area_m2);
 }
 
-static void look_at_drag(const boil_bath *b, double t, boil_bath_view *v)
+static void look_at_drag(const boil_bath *b, boil_bath_view *v)
 {
     v->drag_kg_s = 0;
     for (size_t i = 0; i < b->bodies_count; i++) {
         const boil_bath_body *o = &b->bodies[i];
-        if (t >= o->out_start_s && t < o->out_end_s)
+        if (o->lifting)
             v->drag_kg_s += o->drag_out_kg / (o->out_end_s - o->out_start_s);
     }
 }
@@ -475,7 +475,7 @@ int boil_bath_look(boil_bath *b, double t, const double y[], boil_bath_view *v, 
     look_at_heater(b, y, v);
     look_at_control(b, y, v);
     look_at_pool(b, t, y, v);
-    boil_streams s = look_at_feeds(b, t, v);
+    boil_streams s = look_at_feeds(b, v);
     boil_liquid liquid = liquid_of(b, v, heat.solution.heat_capacity_J_K);
     outcome = look_at_layer(b, t, y, &liquid, v, &cover);
     if (outcome == BOIL_OK)
@@ -485,11 +485,11 @@ int boil_bath_look(boil_bath *b, double t, const double y[], boil_bath_view *v, 
     look_at_lid(b, v);
     v->feed_kg_s += v->condensate_kg_s;
     s.water_W += v->condensate_kg_s * v->condensate_J_kg;
-    look_at_levels(b, t, y, v);
+    look_at_levels(b, y, v);
     look_at_loads(b, t, y, &liquid, v, dydt);
     look_at_layer_boil(b, &s, v);
     look_at_solids(b, y, v);
-    look_at_drag(b, t, v);
+    look_at_drag(b, v);
     boil_heats h = {.water_J_kg = b->layer == BOIL_LAYER_NONE ? 0 : boil_water_enthalpy(v->layer_K),
                     .vapour_J_kg = boil_water_vapour_enthalpy(v->surface.skin_K),
                     .solution_J_kg = heat.solution.enthalpy_J / v->mass_kg};

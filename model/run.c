@@ -155,8 +155,11 @@ static int settle_mode(running *r)
         if ((outcome = look(r, r->t, r->y)) != BOIL_OK)
             return outcome;
     }
+    /* Right after a change of mode the steam is zero within rounding: that decides nothing. */
+    double rounding = 1e-11 * r->view.mass_kg;
     bool at_boil = r->view.temperature_K >= r->view.boiling_point_K - 1e-8;
-    bool boiling = r->bath.boiling ? r->view.steam_kg_s >= 0 : at_boil && r->view.steam_if_boiling_kg_s > 0;
+    bool boiling =
+        r->bath.boiling ? r->view.steam_kg_s >= -rounding : at_boil && r->view.steam_if_boiling_kg_s > rounding;
     if (boiling == r->bath.boiling)
         return BOIL_OK;
     r->looked = false;
@@ -435,14 +438,15 @@ static void clear_finished(running *r)
     b->feeds_count = kept;
 }
 
-/* A load going in or out stirs the interface at the speed it moves. */
-static void set_lowering_speed(running *r)
+/* What moves in the stretch that begins now; a load going in or out stirs the interface at its speed. */
+static void set_moving(running *r)
 {
     double fastest = 0;
     for (size_t i = 0; i < r->bath.bodies_count; i++) {
-        const boil_bath_body *o = &r->bath.bodies[i];
-        bool moves = r->t < o->in_end_s || (r->t >= o->out_start_s && r->t < o->out_end_s);
-        if (moves)
+        boil_bath_body *o = &r->bath.bodies[i];
+        o->lowering = r->t < o->in_end_s;
+        o->lifting = r->t >= o->out_start_s && r->t < o->out_end_s;
+        if (o->lowering || o->lifting)
             fastest = fmax(fastest, r->plant.tank.level_m / (o->in_end_s - o->in_start_s));
     }
     r->bath.lowering_m_s = fastest;
@@ -458,7 +462,7 @@ static int do_what_is_due(running *r)
     for (; outcome == BOIL_OK && r->next_act < s->count && s->acts[r->next_act].time_s <= r->t; r->next_act++)
         outcome = carry_out(r, &s->acts[r->next_act]);
     clear_finished(r);
-    set_lowering_speed(r);
+    set_moving(r);
     return outcome;
 }
 
@@ -531,7 +535,7 @@ static int event(running *r, size_t guard)
     default: /* the rim: it is only watched */
         break;
     }
-    return outcome == BOIL_OK ? restart(r) : outcome;
+    return outcome;
 }
 
 /* One step and what follows from it. */
@@ -562,7 +566,7 @@ static int advance(running *r, double stop, bool *going)
         outcome = boil_record_rows(&r->record, &r->bath, before, r->y_before, r->rates_before, r->t, r->y, r->rates);
     if (outcome == BOIL_OK && news == BOIL_MARCH_EVENT)
         outcome = event(r, guard);
-    *going = news != BOIL_MARCH_ARRIVED;
+    *going = news == BOIL_MARCH_STEPPED;
     if (r->options->keep_going && !r->options->keep_going(r->options->context, r->t))
         r->history->end = BOIL_RUN_INTERRUPTED;
     return outcome;
@@ -639,6 +643,10 @@ static int begin(running *r)
     if (outcome == BOIL_OK)
         outcome = boil_record_rows(&r->record, &r->bath, 0, r->y, r->rates, 0, r->y, r->rates);
     r->looked = false;
+    const boil_control *c = &r->plant.control;
+    if (outcome == BOIL_OK && c->mode == BOIL_CONTROL_ON_OFF &&
+        r->view.sensor_K >= c->set_point_K + c->differential_K / 2)
+        outcome = decide(r);
     return outcome;
 }
 

@@ -188,18 +188,29 @@ static double result_at(const boil_sample_results *r, size_t output, size_t bloc
     return r->value[(block * (r->design->inputs + 2) + kind) * r->outputs + output];
 }
 
+/* The chance p at which `yes` or more of `count` happen in one of forty cases: the beta distribution's function at p for
+   yes and count - yes + 1. By bisection: GSL's inverse of it finds no number for some counts from 32768 on (5 of 32768) and
+   does not return for a million of two. Near p = yes / count its function may give none; that is above the answer. */
+static double low_end(size_t yes, size_t count)
+{
+    const double y = (double)yes, n = (double)count;
+    double low = 0, high = y / n;
+    while (high - low > 1e-15 * high) {
+        const double middle = (low + high) / 2;
+        *(gsl_cdf_beta_P(middle, y, n - y + 1) < 0.025 ? &low : &high) = middle;
+    }
+    return high;
+}
+
 boil_odds boil_odds_of(size_t yes, size_t count)
 {
-    const double tail = 0.025, y = (double)yes, n = (double)count;
+    boil_odds o = {yes, count, (double)NAN, (double)NAN, (double)NAN};
     if (count == 0)
-        return (boil_odds){.chance = (double)NAN, .low = (double)NAN, .high = (double)NAN};
-    return (boil_odds){
-        .yes = yes,
-        .count = count,
-        .chance = y / n,
-        .low = yes == 0 ? 0 : gsl_cdf_beta_Pinv(tail, y, n - y + 1),
-        .high = yes == count ? 1 : gsl_cdf_beta_Qinv(tail, y + 1, n - y),
-    };
+        return o;
+    o.chance = (double)yes / (double)count;
+    o.low = low_end(yes, count);
+    o.high = 1 - low_end(count - yes, count);
+    return o;
 }
 
 boil_odds boil_sample_odds(const boil_sample_results *r, size_t output)

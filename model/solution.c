@@ -98,7 +98,7 @@ static double molality_over_s(double M, double ln_a, double by_M, double *s, dou
 /* Equation (1) at a fixed temperature by Newton on M. */
 static int equivalent_molality(const molalities *n, double T, double *M, double *ln_a, double *by_M, double *by_T)
 {
-    double x = *M > 0 ? *M : n->hydroxide + n->nitrate + n->nitrite;
+    double x = *M > 0 ? *M : n->hydroxide + 0.4 * (n->nitrate + n->nitrite);
     for (int i = 0; i < 60; i++) {
         double s, ratio_a;
         *ln_a = log_activity(x, T, by_M, by_T);
@@ -107,7 +107,7 @@ static int equivalent_molality(const molalities *n, double T, double *M, double 
         double slope = 1 - n->others * (x < 1e-9 ? 0 : 1 / s + ratio_a * *by_M);
         double step = f / (slope > 0.05 ? slope : 0.05);
         double next = fmax(x - step, 0.3 * x);
-        if (fabs(next - x) <= 1e-13 * (1 + x)) {
+        if (fabs(next - x) <= 1e-11 * (1 + x)) { /* above the rounding of the correlation near its end */
             *M = next;
             *ln_a += *by_M * (next - x);
             return BOIL_OK;

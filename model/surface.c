@@ -223,7 +223,8 @@ int boil_surface_exchange(const boil_losses *l, const boil_room *room, const boi
     int outcome = find_skin(&s, vapour, skin_guess_K, &out->skin_K, &b);
     if (outcome != BOIL_OK)
         return outcome;
-    out->evaporation_kg_s = area_m2 * b.evaporation_kg_m2s;
+    /* with no film at all, what a skin at the boiling point has left over must not evaporate either */
+    out->evaporation_kg_s = l->evaporation_factor > 0 ? area_m2 * b.evaporation_kg_m2s : 0;
     out->radiation_W = area_m2 * b.radiation_W_m2;
     out->convection_W = area_m2 * b.convection_W_m2;
     return BOIL_OK;
