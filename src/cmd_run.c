@@ -8,13 +8,18 @@
 #include "report.h"
 #include "run_csv.h"
 #include "run_json.h"
+#include "run_picture.h"
+#include "trace.h"
+#include "verdict.h"
 #include "whole_file.h"
+#include "words.h"
 
-enum { JSON, CSV, STEP, UNITS, STRICT, VERBOSE, TOLERANCE, OPTIONS };
+enum { JSON, CSV, PLOT, STEP, UNITS, STRICT, VERBOSE, TOLERANCE, OPTIONS };
 
 static const option options[OPTIONS] = {
     [JSON] = {"json", NULL, "the outcome as JSON, in SI units"},
     [CSV] = {"csv", "FILE", "also write the trace as CSV, in SI units; '-' writes it instead of the report"},
+    [PLOT] = {"plot", "FILE", "draw it with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the report"},
     [STEP] = {"step", "TIME", "time between rows of the trace; default 10 s"},
     [UNITS] = {"units", "us|si", "units of the report; default us"},
     [STRICT] = {"strict", NULL, "exit with 3 when a WARNING or DANGER was found"},
@@ -26,10 +31,35 @@ typedef struct {
     boil_run_options run;
     report_style style;
     bool json, strict;
-    const char *csv;
+    const char *csv, *plot;
+    picture_format format;
 } request;
 
 static const double step_default_s = 10;
+
+static bool is_stdout(const char *path)
+{
+    return path != NULL && strcmp(path, "-") == 0;
+}
+
+/* One at most may stand in for the report. */
+static bool outputs_agree(const request *r)
+{
+    const struct {
+        bool there;
+        const char *words;
+    } outputs[] = {{r->json, "--json"}, {is_stdout(r->csv), "--csv -"}, {is_stdout(r->plot), "--plot -"}};
+    const char *first = NULL;
+    for (size_t i = 0; i < sizeof outputs / sizeof outputs[0]; i++) {
+        if (outputs[i].there && first != NULL) {
+            program_complain("%s and %s would both write to standard output", first, outputs[i].words);
+            return false;
+        }
+        if (outputs[i].there)
+            first = outputs[i].words;
+    }
+    return true;
+}
 
 /* False, with a complaint, when an option makes no sense. */
 static bool request_read(const given *g, request *r)
@@ -39,6 +69,7 @@ static bool request_read(const given *g, request *r)
                    .json = g->values[JSON] != NULL,
                    .strict = g->values[STRICT] != NULL,
                    .csv = g->values[CSV],
+                   .plot = g->values[PLOT],
                    .style.verbose = g->values[VERBOSE] != NULL};
     r->run.row_interval_s = step_default_s;
     if (g->values[UNITS] != NULL)
@@ -49,11 +80,12 @@ static bool request_read(const given *g, request *r)
     if (g->values[TOLERANCE] != NULL &&
         !argument_number("tolerance", g->values[TOLERANCE], &tolerance, &r->run.tolerance))
         return false;
-    if (r->json && r->csv != NULL && strcmp(r->csv, "-") == 0) {
-        program_complain("--json and --csv - would both write to standard output");
+    if (r->plot != NULL && !picture_format_of(r->plot, &r->format)) {
+        program_complain("--plot: the file must end in .svg, .png or .pdf, got '%s'",
+                         words_quoted(r->plot, strlen(r->plot)).text);
         return false;
     }
-    return true;
+    return outputs_agree(r);
 }
 
 static bool csv_write(const request *r, const outcome *o)
@@ -65,13 +97,38 @@ static bool csv_write(const request *r, const outcome *o)
     return whole_file_close(&f);
 }
 
+static bool no_picture(const request *r, const picture_problem *problem)
+{
+    program_complain("could not draw '%s': %s", r->plot, problem->text);
+    return false;
+}
+
+static bool plot_write(const request *r, const outcome *o)
+{
+    boil_history trace;
+    picture_drawn drawn;
+    picture_problem problem = {"out of memory"};
+    if (trace_of(o->scenario, &r->run, &trace) != BOIL_OK)
+        return no_picture(r, &problem);
+    bool good = run_picture(o, &trace, r->style.system, r->format, &drawn, &problem);
+    boil_history_free(&trace);
+    if (!good)
+        return no_picture(r, &problem);
+    if (is_stdout(r->plot))
+        printf("%s\n", verdict_of(o, r->style.system).text);
+    good = picture_save(&drawn, r->plot);
+    picture_forget(&drawn);
+    return good;
+}
+
 /* Everything that was asked for; what can be written is, even when something else cannot. */
 static int answer(const request *r, const outcome *o)
 {
     bool written = r->csv == NULL || csv_write(r, o);
+    written = (r->plot == NULL || plot_write(r, o)) && written;
     if (r->json)
         run_json(o, stdout);
-    else if (r->csv == NULL || strcmp(r->csv, "-") != 0)
+    else if (!is_stdout(r->csv) && !is_stdout(r->plot))
         report(o, &r->style, stdout);
     if (outcome_stopped(o))
         program_complain("%s: the run stopped early", o->scenario->path);

@@ -17,7 +17,8 @@ cases=$(cd "$(dirname "$0")/cli" && pwd) || exit 2
 PATH=$(cd "$(dirname "$1")" && pwd):$PATH
 LC_ALL=C
 NO_COLOR=
-export PATH LC_ALL NO_COLOR
+BOILBACK_DATA=$(cd "$cases/../.." && pwd)
+export PATH LC_ALL NO_COLOR BOILBACK_DATA
 work=$(mktemp -d) || exit 2
 trap 'rm -rf "$work"' EXIT
 

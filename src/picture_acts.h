@@ -1,0 +1,28 @@
+/* picture_acts.h -- what was done, as bars over time: loads in lanes of their own, below them water, below that the rest. */
+#ifndef PICTURE_ACTS_H
+#define PICTURE_ACTS_H
+
+#include "outcome.h"
+#include "picture.h"
+
+typedef enum { BAR_LOAD, BAR_WATER, BAR_OTHER, BAR_KINDS } bar_kind;
+
+/* More loads at once than this share the last lane. */
+#define BAR_LANES_MAX 3
+
+typedef struct {
+    bar_kind kind;
+    double from_s, to_s;
+    size_t lane;         /* of its kind, from 0 */
+    said words;          /* whole, or as many as have room before the next bar of the lane, or none */
+} bar;
+
+/* The bars in the order of time, to be freed; NULL when there are none, or memory is refused. `columns`: characters that
+   fit into the whole run. */
+bar *picture_bars(const outcome *o, size_t columns, size_t *count);
+
+/* Writes acts.tsv: a row a bar: lane from the top over all kinds, from, to, kind, words; and into lanes.tsv a row a lane: its
+   number, its kind. Both are empty when nothing was done. */
+void picture_acts(picture *p, const outcome *o, picture_format format);
+
+#endif

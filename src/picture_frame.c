@@ -1,0 +1,76 @@
+#include "picture_frame.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "program.h"
+#include "run_csv.h"
+
+size_t picture_columns(picture_format format)
+{
+    return format == PICTURE_TERMINAL ? PICTURE_TERMINAL_COLUMNS : PICTURE_COLUMNS;
+}
+
+text_cell picture_fitted(const char *text, size_t columns)
+{
+    text_cell c = text_plain(text);
+    size_t used = 0, length;
+    char *cut = c.text;
+    for (char *at = c.text; (length = text_character(at)) > 0; at += length) {
+        used += length > 2 || strchr("MWmw@%", *at) != NULL ? 2 : 1;
+        if (used + 3 <= columns)
+            cut = at + length;
+    }
+    if (used > columns)
+        memcpy(cut, "...", 4);
+    return c;
+}
+
+static void row(FILE *to, const char *name, double a, double b, const char *text)
+{
+    fprintf(to, "%s\t%.9g\t%.9g\t", name, a, b);
+    picture_text(to, text);
+    fputc('\n', to);
+}
+
+/* Shown value = SI value * factor + offset. */
+static void unit_row(FILE *to, const char *name, show_system s, unit_dimension d)
+{
+    const char *spelling = show_unit(s, d);
+    double offset = unit_from_si(d, spelling, 0);
+    row(to, name, unit_from_si(d, spelling, 1) - offset, offset, spelling);
+}
+
+static void limits(FILE *to, const outcome *o)
+{
+    const boil_plant *p = &o->scenario->plant;
+    row(to, "rim", p->tank.depth_m, 0, "");
+    row(to, "highest", p->tank.depth_m - p->limits.freeboard_m, 0, "");
+    double overflow = o->central.summary.overflow_s;
+    if (!isnan(overflow))
+        row(to, "overflow", overflow, 0, show_clock(o->scenario->start_s, overflow).text);
+}
+
+void picture_frame(picture *p, const outcome *o, show_system s, picture_format format, const char *title)
+{
+    FILE *to = picture_input(p, "frame.tsv");
+    if (to == NULL)
+        return;
+    row(to, "time", o->scenario->start_s, o->central.end_s, "");
+    unit_row(to, "temperature", s, DIM_TEMPERATURE);
+    unit_row(to, "length", s, DIM_LENGTH);
+    unit_row(to, "flow", s, DIM_MASS_FLOW);
+    limits(to, o);
+    row(to, "title", 0, 0, picture_fitted(title, picture_columns(format) * 4 / 7).text);
+    row(to, "program", 0, 0, PROGRAM_NAME " " PROGRAM_VERSION);
+    picture_input_end(p, to);
+}
+
+void picture_trace(picture *p, const boil_history *h, const char *name)
+{
+    FILE *to = picture_input(p, name);
+    if (to == NULL)
+        return;
+    run_csv(h, to);
+    picture_input_end(p, to);
+}

@@ -1,0 +1,71 @@
+#include "picture_marks.h"
+
+#include <math.h>
+
+#include "finding_words.h"
+#include "picture_frame.h"
+
+/* A mark is as wide as three characters of some eighty. */
+static const double mark_share = 3.0 / 80;
+
+/* What stands before the words in the list takes about this many characters. */
+#define BEFORE_WORDS 23
+
+typedef struct {
+    const outcome *o;
+    show_system system;
+    size_t columns, written;
+    double at_s[MARKS_MAX];
+    int lane[MARKS_MAX];
+    FILE *to;
+} marks;
+
+static bool is_free(const marks *m, int lane, double t)
+{
+    double width = mark_share * m->o->central.end_s;
+    for (size_t i = 0; i < m->written; i++)
+        if (m->lane[i] == lane && fabs(m->at_s[i] - t) < width)
+            return false;
+    return true;
+}
+
+/* The first lane where no other mark is near. */
+static int lane_for(const marks *m, double t)
+{
+    int lane = 0;
+    while (!is_free(m, lane, t))
+        lane++;
+    return lane;
+}
+
+static void write(marks *m, const boil_finding *f, bool likely)
+{
+    finding_words words = finding_words_of(m->o, f, m->system);
+    int lane = lane_for(m, f->time_s);
+    m->at_s[m->written] = f->time_s;
+    m->lane[m->written++] = lane;
+    fprintf(m->to, "%zu\t%.9g\t%d\t%d\t%d\tx%s\t", m->written, f->time_s, lane, (int)f->severity, likely,
+            finding_clock(m->o, f).text);
+    picture_text(m->to, picture_fitted(words.text, m->columns).text);
+    fputc('\n', m->to);
+}
+
+static size_t write_list(marks *m, const boil_findings *list, bool likely)
+{
+    size_t i = 0;
+    for (; i < list->count && m->written < MARKS_MAX; i++)
+        write(m, &list->list[i], likely);
+    return list->count - i;
+}
+
+void picture_marks(picture *p, const outcome *o, show_system s, picture_format format)
+{
+    marks m = {.o = o, .system = s, .columns = picture_columns(format) - BEFORE_WORDS};
+    m.to = picture_input(p, "marks.tsv");
+    if (m.to == NULL)
+        return;
+    size_t more = write_list(&m, &o->found, true) + write_list(&m, &o->possible, false);
+    if (more > 0)
+        fprintf(m.to, "0\tnan\t0\t0\t1\tx\tx... and %zu more, see the report\n", more);
+    picture_input_end(p, m.to);
+}

@@ -1,0 +1,16 @@
+/* picture_marks.h -- the findings as numbered marks over time, with a list of what they say. */
+#ifndef PICTURE_MARKS_H
+#define PICTURE_MARKS_H
+
+#include "outcome.h"
+#include "picture.h"
+#include "show.h"
+
+/* Listed at most; one line then tells how many more there are. */
+#define MARKS_MAX ((size_t)14)
+
+/* Writes marks.tsv: a row a finding: number, time (NaN: the whole run), lane from 0 (marks that would overlap take
+   different ones), severity from 0, 1 when it is likely and 0 when only possible, clock, words. */
+void picture_marks(picture *p, const outcome *o, show_system s, picture_format format);
+
+#endif

@@ -1,0 +1,21 @@
+#include "run_picture.h"
+
+#include "picture_acts.h"
+#include "picture_frame.h"
+#include "picture_marks.h"
+
+bool run_picture(const outcome *o, const boil_history *trace, show_system s, picture_format format,
+                 picture_drawn *drawn, picture_problem *problem)
+{
+    picture p;
+    *drawn = (picture_drawn){0};
+    if (!picture_begin(&p, problem))
+        return false;
+    picture_frame(&p, o, s, format, o->scenario->title);
+    picture_trace(&p, trace, "trace.csv");
+    picture_acts(&p, o, format);
+    picture_marks(&p, o, s, format);
+    bool good = picture_draw(&p, "run.gp", format, drawn, problem);
+    picture_end(&p);
+    return good;
+}
