@@ -14,9 +14,11 @@
 static const bounds act_time = {"h", 0, ACTS_LATEST_S / 3600};
 static const bounds every_time = {"s", 1, ACTS_LATEST_S};
 
-acts acts_begin(const boil_plant *plant, double end_s)
+acts acts_begin(const boil_plant *plant, bool plant_good, double end_s)
 {
-    return (acts){.plant = plant, .end_s = end_s};
+    acts a = {.plant = plant, .end_s = end_s};
+    a.bath_known = plant_good && boil_plant_charge(plant, &a.bath) == BOIL_OK;
+    return a;
 }
 
 void acts_free(acts *a)

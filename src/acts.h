@@ -27,6 +27,8 @@ typedef struct {
 
 typedef struct {
     const boil_plant *plant;
+    bool bath_known;     /* whether the plant was read without a mistake; if not, nothing is asked of its bath */
+    boil_charge_state bath;
     double end_s;        /* of the shift; infinity: 30 min after the last act */
     act_line *lines;
     size_t line_count, line_room;
@@ -38,7 +40,8 @@ typedef struct {
     bool loaded[ACTS_NAMES_MAX + 1], broken[ACTS_NAMES_MAX + 1];
 } acts;
 
-acts acts_begin(const boil_plant *plant, double end_s);
+/* plant_good: the plant was read without a mistake. */
+acts acts_begin(const boil_plant *plant, bool plant_good, double end_s);
 void acts_free(acts *a);
 
 /* Reads one act: "when doing" on one cursor, or the time and the doing on two (the cells of a run sheet). */

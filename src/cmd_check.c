@@ -13,12 +13,22 @@ static size_t acts_of(const scenario *s, boil_act_kind kind)
     return n;
 }
 
+/* ", 2 of salts", where there are any. */
+static void others(const scenario *s, boil_act_kind kind, const char *what)
+{
+    size_t n = acts_of(s, kind);
+    if (n > 0)
+        printf(", %zu of %s", n, what);
+}
+
 static void answer(const scenario *s)
 {
-    printf("%s: no mistakes found; %s and %s of water in %s from %s\n\n", text_plain(s->path).text,
+    printf("%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
            show_count(acts_of(s, BOIL_ACT_LOAD), "load", "loads").text,
-           show_count(acts_of(s, BOIL_ACT_WATER), "addition", "additions").text, show_span(s->schedule.duration_s).text,
-           show_clock(s->start_s, 0).text);
+           show_count(acts_of(s, BOIL_ACT_WATER), "addition", "additions").text);
+    others(s, BOIL_ACT_SALTS, "salts");
+    others(s, BOIL_ACT_LIQUID, "liquid");
+    printf(" in %s from %s\n\n", show_span(s->schedule.duration_s).text, show_clock(s->start_s, 0).text);
     plan_print(s, stdout);
     putchar('\n');
     report_uncertainty(&s->plant.charge, SHOW_SI, stdout);

@@ -7,11 +7,9 @@
 #include "array.h"
 #include "boil.h"
 #include "loading.h"
-#include "water.h"
+#include "pouring.h"
 #include "words.h"
 
-static const bounds water_mass = {"kg", 0.001, 1e5};
-static const bounds water_time = {"s", 1, 86400};
 static const bounds dial_share = {"%", 0, 100};
 
 int doing_name(acts *a, cursor *c)
@@ -65,96 +63,34 @@ static bool read_heat(acts *a, cursor *c, boil_act *act, act_line *said)
     return cursor_expect_end(c);
 }
 
-/* The amounts as written: how much, and how long or how fast. */
-typedef struct {
-    quantity amount, pace;
-    bool at_rate;
-} pour;
-
-static bool read_pour(cursor *c, pour *p)
+static bool read_switch(cursor *c, boil_act *act, act_line *said, const char *what, boil_act_kind kind)
 {
-    if (!quantity_read(c, "water", UNIT_OF(DIM_VOLUME) | UNIT_OF(DIM_MASS), &p->amount))
-        return false;
-    p->at_rate = cursor_take(c, "at");
-    if (p->at_rate)
-        return quantity_read(c, "at", UNIT_OF(DIM_VOLUME_FLOW) | UNIT_OF(DIM_MASS_FLOW), &p->pace) &&
-               cursor_expect_end(c);
-    if (!cursor_take(c, "over")) {
-        cursor_error(c, c->at, "say how fast: 'over 4 min' or 'at 30 gal/h'");
+    act->kind = kind;
+    act->is.on = cursor_take(c, "on");
+    if (!act->is.on && !cursor_take(c, "off")) {
+        cursor_error(c, c->at, "say '%s on' or '%s off'", what, what);
         return false;
     }
-    return quantity_read(c, "over", UNIT_OF(DIM_TIME), &p->pace) && cursor_expect_end(c);
+    snprintf(said->words, sizeof said->words, "%s %s", what, act->is.on ? "on" : "off");
+    return cursor_expect_end(c);
 }
 
-/* ", at 60 degF"; water is liquid in the air it is poured through. */
-static bool read_water_temperature(const acts *a, cursor *rest, boil_water_act *w)
+static bool read_mixer(acts *a, cursor *c, boil_act *act, act_line *said)
 {
-    cursor part;
-    quantity q;
-    bounds liquid = {"degC", 0,
-                     floor(boil_water_saturation_temperature(a->plant->room.pressure_Pa) - BOIL_ZERO_CELSIUS)};
-    w->temperature_K = a->plant->room.temperature_K;
-    if (!cursor_part(rest, &part)) {
-        if (w->temperature_K >= BOIL_ZERO_CELSIUS)
-            return true;
-        cursor_error(rest, rest->at,
-                     "the room is below freezing: say how warm the water is, for example ', at 50 degF'");
-        return false;
-    }
-    if (!cursor_take(&part, "at")) {
-        cursor_error(&part, part.at, "expected 'at' and a temperature, got '%s'",
-                     words_quoted(part.at, (size_t)(part.end - part.at)).text);
-        return false;
-    }
-    if (!quantity_read(&part, "at", UNIT_OF(DIM_TEMPERATURE), &q) || !cursor_expect_end(&part) ||
-        !quantity_within(&part, "at", &q, &liquid) || !cursor_expect_end(rest))
-        return false;
-    w->temperature_K = q.si;
-    return true;
+    (void)a;
+    return read_switch(c, act, said, "mixer", BOIL_ACT_MIXER);
 }
 
-/* Volumes become masses at the water's own temperature. */
-static bool settle_pour(const cursor *c, const pour *p, boil_water_act *w)
+static bool read_lid(acts *a, cursor *c, boil_act *act, act_line *said)
 {
-    double density = boil_water_density(w->temperature_K);
-    double pace = p->pace.si;
-    w->mass_kg = p->amount.si * (p->amount.dimension == DIM_VOLUME ? density : 1);
-    w->over_s = pace;
-    if (p->at_rate)
-        w->over_s = w->mass_kg / (pace * (p->pace.dimension == DIM_VOLUME_FLOW ? density : 1));
-    quantity mass = p->amount, time = p->pace;
-    mass.si = w->mass_kg;
-    mass.dimension = DIM_MASS;
-    time.si = w->over_s;
-    time.dimension = DIM_TIME;
-    mass.unit = p->amount.dimension == DIM_MASS ? p->amount.unit : NULL;
-    time.unit = p->at_rate ? NULL : p->pace.unit;
-    if (!quantity_within(c, "water", &mass, &water_mass))
-        return false;
-    if (p->at_rate && !(pace > 0)) {
-        cursor_error(c, p->pace.text, "a rate must be above zero");
-        return false;
-    }
-    return quantity_within(c, p->at_rate ? "time to pour at this rate" : "over", &time, &water_time);
+    (void)a;
+    return read_switch(c, act, said, "lid", BOIL_ACT_LID);
 }
 
-static bool read_water(acts *a, cursor *c, boil_act *act, act_line *said)
+static bool read_exhaust(acts *a, cursor *c, boil_act *act, act_line *said)
 {
-    cursor part;
-    pour p;
-    act->kind = BOIL_ACT_WATER;
-    if (!cursor_part(c, &part)) {
-        cursor_error(c, c->at, "say how much water, for example 'water 2 gal over 4 min'");
-        return false;
-    }
-    const char *start = part.at;
-    bool good = read_pour(&part, &p);
-    if (!read_water_temperature(a, c, &act->is.water) || !good)
-        return false;
-    const char *how = start + p.amount.length;
-    snprintf(said->words, sizeof said->words, "%s of water%s", words_quoted(start, p.amount.length).text,
-             words_quoted(how, (size_t)(part.end - how)).text);
-    return settle_pour(&part, &p, &act->is.water);
+    (void)a;
+    return read_switch(c, act, said, "exhaust", BOIL_ACT_EXHAUST);
 }
 
 static const doing_verb doings[] = {
@@ -162,10 +98,20 @@ static const doing_verb doings[] = {
      "steel goes in and, with 'for', comes out again by itself", loading_read},
     {"lift", "[NAME]", "a named load, or everything, comes out", read_lift},
     {"water", "AMOUNT over TIME|at FLOW [, at TEMPERATURE]",
-     "water is poured, by volume or by mass; as warm as the room unless it says so", read_water},
+     "water is poured, by volume or by mass; as warm as the room unless it says so", pouring_water},
+    {"salts", "MASS over TIME [, at TEMPERATURE] [, blend BLEND]",
+     "dry salts are sifted in: the bath's own blend, as warm as the room, unless it says so", pouring_salts},
+    {"liquid", "AMOUNT over TIME [, at TEMPERATURE] [, strength CONCENTRATION|boiling point TEMPERATURE]",
+     "ready-mixed liquid runs in under the surface: as strong as the bath at the start, as warm as the room, unless it "
+     "says so",
+     pouring_liquid},
     {"heat", "on|off|PERCENT", "the dial is set", read_heat},
+    {"mixer", "on|off", "the mixer is switched", read_mixer},
+    {"lid", "on|off", "the lid is laid on or taken off", read_lid},
+    {"exhaust", "on|off", "the exhaust over the bath is switched", read_exhaust},
 };
 
+#define KNOWN "load, lift, water, salts, liquid, heat, mixer, lid and exhaust"
 #define DOINGS (sizeof doings / sizeof doings[0])
 
 const doing_verb *doings_listed(size_t index)
@@ -183,9 +129,9 @@ bool doing_read(acts *a, cursor *c, boil_act *act, act_line *said)
         words_consider(&n, doings[i].verb);
     }
     if (token == 0)
-        cursor_error(c, c->at, "expected something to do: load, lift, water or heat");
+        cursor_error(c, c->at, "expected something to do: " KNOWN);
     else
-        cursor_error(c, c->at, "unknown act '%s'; known are load, lift, water and heat%s",
-                     words_quoted(c->at, token).text, words_suggestion(&n).text);
+        cursor_error(c, c->at, "unknown act '%s'; known are " KNOWN "%s", words_quoted(c->at, token).text,
+                     words_suggestion(&n).text);
     return false;
 }

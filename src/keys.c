@@ -11,9 +11,13 @@
 /* In the order of the model's enums. */
 static const char *const tank_shapes[] = {"box", "upright cylinder", NULL};
 static const char *const tank_heated[] = {"from below", "inside", NULL};
-static const char *const heat_sources[] = {"gas", "electric", NULL};
+static const char *const heat_sources[] = {"gas", "electric", "steam", NULL};
+static const char *const control_modes[] = {"none", "on/off", "time-proportioned", NULL};
+static const char *const no_yes[] = {"no", "yes", NULL};
+static const char *const off_on[] = {"off", "on", NULL};
 
-static const char *const sections[] = {"tank", "bath", "heat", "losses", "room", "limits", "schedule", NULL};
+static const char *const sections[] = {"tank",          "bath",     "heat",   "losses",   "room",
+                                       "water control", "fittings", "limits", "schedule", NULL};
 
 #define NO_BOUNDS {NULL, 0, 0}
 #define PUBLISHED_FACTOR {NULL, 0, 3}
@@ -32,11 +36,12 @@ static const key table[] = {
     {"tank", "shape", "seen from above",
      KEY_CHOICE, NEED_NOT, DIM_COUNT, NO_BOUNDS, .where = AT(plant.tank.shape), .choices = tank_shapes},
     {"tank", "length", "of a box, inside",
-     KEY_QUANTITY, NEED_BOX, DIM_LENGTH, {"m", 0.1, 20}, .where = AT(plant.tank.length_m)},
+     KEY_QUANTITY, NEED_ALWAYS, DIM_LENGTH, {"m", 0.1, 20}, .where = AT(plant.tank.length_m), .only = CASE_BOX},
     {"tank", "width", "of a box, inside",
-     KEY_QUANTITY, NEED_BOX, DIM_LENGTH, {"m", 0.1, 20}, .where = AT(plant.tank.width_m)},
+     KEY_QUANTITY, NEED_ALWAYS, DIM_LENGTH, {"m", 0.1, 20}, .where = AT(plant.tank.width_m), .only = CASE_BOX},
     {"tank", "diameter", "of an upright cylinder, inside",
-     KEY_QUANTITY, NEED_CYLINDER, DIM_LENGTH, {"m", 0.1, 20}, .where = AT(plant.tank.diameter_m)},
+     KEY_QUANTITY, NEED_ALWAYS, DIM_LENGTH, {"m", 0.1, 20}, .where = AT(plant.tank.diameter_m),
+     .only = CASE_CYLINDER},
     {"tank", "depth", "floor to rim",
      KEY_QUANTITY, NEED_ALWAYS, DIM_LENGTH, {"m", 0.1, 5}, .where = AT(plant.tank.depth_m)},
     {"tank", "level", "still surface above the floor at the start",
@@ -71,9 +76,21 @@ static const key table[] = {
     {"heat", "source", "sets the defaults below",
      KEY_CHOICE, NEED_NOT, DIM_COUNT, NO_BOUNDS, .where = AT(plant.heater.source), .choices = heat_sources},
     {"heat", "input", "fuel or current at full dial",
-     KEY_QUANTITY, NEED_ALWAYS, DIM_POWER, {"kW", 0, 1e5}, .where = AT(plant.heater.input_W)},
+     KEY_QUANTITY, NEED_ALWAYS, DIM_POWER, {"kW", 0, 1e5}, .where = AT(plant.heater.input_W), .only = CASE_FUEL},
     {"heat", "efficiency", "share of the input that reaches the tank",
-     KEY_SHARE, NEED_NOT, DIM_FRACTION, {"%", 5, 100}, .where = AT(plant.heater.efficiency)},
+     KEY_SHARE, NEED_NOT, DIM_FRACTION, {"%", 5, 100}, .where = AT(plant.heater.efficiency), .only = CASE_FUEL},
+    {"heat", "steam temperature", "of the saturated steam in the coil",
+     KEY_QUANTITY, NEED_STEAM, DIM_TEMPERATURE, {"degC", 100, 200}, .where = AT(plant.heater.steam_K),
+     .only = CASE_STEAM},
+    {"heat", "steam pressure", "says the same; psig and barg count from the room's pressure, the others from zero",
+     KEY_QUANTITY, NEED_STEAM, DIM_GAUGE_PRESSURE, {"psig", 0, 200}, .where = AT(steam_gauge_Pa), .only = CASE_STEAM,
+     .other = DIM_PRESSURE, .within_other = {"kPa", 101.42, 1550}},
+    {"heat", "coil area", "outside of the steam coil",
+     KEY_QUANTITY, NEED_ALWAYS, DIM_AREA, {"m2", 0.01, 100}, .where = AT(plant.heater.coil_area_m2),
+     .only = CASE_STEAM},
+    {"heat", "coil coefficient", "heat through the coil per area and difference of steam and bath",
+     KEY_QUANTITY, NEED_NOT, DIM_COEFFICIENT, {"W/m2K", 60, 1700}, .where = AT(plant.heater.coil_W_m2K),
+     .only = CASE_STEAM},
     {"heat", "lag", "time constant of the output",
      KEY_QUANTITY, NEED_NOT, DIM_TIME, {"s", 0, 3600}, .where = AT(plant.heater.lag_s)},
     {"heat", "dial", "setting at the start",
@@ -99,6 +116,56 @@ static const key table[] = {
      KEY_SHARE, NEED_NOT, DIM_FRACTION, {"%", 0, 100}, .where = AT(plant.room.relative_humidity)},
     {"room", "draught", "air speed over the bath",
      KEY_QUANTITY, NEED_NOT, DIM_SPEED, {"m/s", 0, 3}, .where = AT(plant.room.draught_m_s)},
+
+    {"water control", "mode", "how the valve is moved; 'none' leaves it shut",
+     KEY_CHOICE, NEED_NOT, DIM_COUNT, NO_BOUNDS, .where = AT(plant.control.mode), .choices = control_modes,
+     .only = CASE_CONTROL},
+    {"water control", "set point", "temperature of the bath to hold",
+     KEY_QUANTITY, NEED_ALWAYS, DIM_TEMPERATURE, {"degC", 100, 200}, .where = AT(plant.control.set_point_K),
+     .only = CASE_CONTROL},
+    {"water control", "differential", "between opening and shutting, half above and half below the set point",
+     KEY_QUANTITY, NEED_NOT, DIM_DIFFERENCE, {"K", 0.1, 20}, .where = AT(plant.control.differential_K),
+     .only = CASE_ON_OFF},
+    {"water control", "band", "from always shut to always open, half above and half below the set point",
+     KEY_QUANTITY, NEED_NOT, DIM_DIFFERENCE, {"K", 0.2, 20}, .where = AT(plant.control.band_K),
+     .only = CASE_PROPORTIONED},
+    {"water control", "period", "from one opening to the next",
+     KEY_QUANTITY, NEED_NOT, DIM_TIME, {"s", 10, 3600}, .where = AT(plant.control.period_s),
+     .only = CASE_PROPORTIONED},
+    {"water control", "rate", "what the open valve lets in, by mass or volume",
+     KEY_QUANTITY, NEED_ALWAYS, DIM_MASS_FLOW, {"kg/min", 0.001, 600}, .where = AT(plant.control.rate_kg_s),
+     .only = CASE_CONTROL, .other = DIM_VOLUME_FLOW, .within_other = {"L/min", 0.001, 600}},
+    {"water control", "water temperature", "of what the valve lets in; as the room unless it says so",
+     KEY_QUANTITY, NEED_NOT, DIM_TEMPERATURE, {"degC", 0, 85}, .where = AT(plant.control.water_K),
+     .only = CASE_CONTROL},
+    {"water control", "dead time", "from the decision to the water",
+     KEY_QUANTITY, NEED_NOT, DIM_TIME, {"s", 0, 600}, .where = AT(plant.control.dead_time_s), .only = CASE_CONTROL},
+    {"water control", "sensor lag", "time constant of the thermometer in its pocket",
+     KEY_QUANTITY, NEED_NOT, DIM_TIME, {"s", 0, 600}, .where = AT(plant.control.sensor_lag_s), .only = CASE_CONTROL},
+    {"water control", "only while boiling", "the valve stays shut, and shuts, while the bath does not boil",
+     KEY_SWITCH, NEED_NOT, DIM_COUNT, NO_BOUNDS, .where = AT(plant.control.only_while_boiling), .choices = no_yes,
+     .only = CASE_CONTROL},
+    {"water control", "low level cut-off", "still level above the floor below which the heat is cut off",
+     KEY_QUANTITY, NEED_NOT, DIM_LENGTH, {"m", 0, 5}, .where = AT(plant.control.low_level_m), .zero = "none",
+     .only = CASE_CONTROL},
+
+    {"fittings", "mixer", "at the start",
+     KEY_SWITCH, NEED_NOT, DIM_COUNT, NO_BOUNDS, .where = AT(plant.fittings.mixer_on), .choices = off_on},
+    {"fittings", "mixer power", "that reaches the liquid while the mixer is on",
+     KEY_QUANTITY, NEED_NOT, DIM_POWER, {"W", 0, 1e5}, .where = AT(plant.fittings.mixer_W),
+     .otherwise = "0.2 W per litre of bath"},
+    {"fittings", "lid", "at the start",
+     KEY_SWITCH, NEED_NOT, DIM_COUNT, NO_BOUNDS, .where = AT(plant.fittings.lid_on), .choices = off_on},
+    {"fittings", "lid coefficient", "heat through a closed lid",
+     KEY_QUANTITY, NEED_NOT, DIM_COEFFICIENT, {"W/m2K", 1, 20}, .where = AT(plant.fittings.lid_W_m2K)},
+    {"fittings", "lid return", "share of what condenses under the lid that drips back",
+     KEY_SHARE, NEED_NOT, DIM_FRACTION, {"%", 0, 100}, .where = AT(plant.fittings.lid_return)},
+    {"fittings", "exhaust", "at the start",
+     KEY_SWITCH, NEED_NOT, DIM_COUNT, NO_BOUNDS, .where = AT(plant.fittings.exhaust_on), .choices = off_on},
+    {"fittings", "still draught", "air speed over the bath while the exhaust is off",
+     KEY_QUANTITY, NEED_NOT, DIM_SPEED, {"m/s", 0, 3}, .where = AT(plant.fittings.still_draught_m_s)},
+    {"fittings", "grain size", "of dry salts as they are added",
+     KEY_QUANTITY, NEED_NOT, DIM_LENGTH, {"mm", 0.2, 10}, .where = AT(plant.fittings.grain_m)},
 
     {"limits", "recovery", "longest time a load may stop the boil",
      KEY_QUANTITY, NEED_NOT, DIM_TIME, {"s", 1, 86400}, .where = AT(plant.limits.recovery_s)},
@@ -134,6 +201,11 @@ const char *const *key_sections(void)
 size_t key_index(const key *k)
 {
     return (size_t)(k - table);
+}
+
+bool key_has_other(const key *k)
+{
+    return k->within_other.unit != NULL;
 }
 
 const key *key_find(const char *section, const char *text, size_t length)

@@ -14,7 +14,8 @@ static const bounds part_size = {"mm", 0.1, 1000};
 
 #define AT(member) offsetof(boil_load, member)
 
-/* "as" takes a name and stands apart. A rinse is a volume here and becomes a mass once the temperature is known. */
+/* "as" takes a name and stands apart. Rinse and drag-out are volumes here and become masses once it is known of
+   what. */
 static const loading_clause clauses[] = {
     {"at", "how warm the parts are; default as the room", DIM_TEMPERATURE, {"degC", -40, 200}, AT(temperature_K)},
     {"for", "how long it stays; default until lifted", DIM_TIME, {"h", 1.0 / 3600, 336}, AT(immersed_s)},
@@ -26,6 +27,8 @@ static const loading_clause clauses[] = {
      AT(coefficient_W_m2K)},
     {"area", "of all parts together, in place of that from mass and shape", DIM_AREA, {"m2", 1e-6, 1e5}, AT(area_m2)},
     {"rinse", "water the parts carry in on their surface", DIM_VOLUME_PER_AREA, {"mL/m2", 0, 1000}, AT(rinse_kg_m2)},
+    {"drag-out", "bath liquid the parts carry out on their surface, in place of the model's own", DIM_VOLUME_PER_AREA,
+     {"mL/m2", 0, 500}, AT(drag_out_kg_m2)},
 };
 
 #define CLAUSES (sizeof clauses / sizeof clauses[0])
@@ -119,6 +122,13 @@ static void settle_rinse(reading *r)
         r->load.rinse_kg_m2 *= boil_water_density(liquid);
     else if (r->load.packed_depth_m > 0)
         r->load.rinse_kg_m2 = BOIL_RINSE_PACKED_KG_M2;
+}
+
+/* Bath liquid is carried out at its boil. */
+static void settle_drag_out(const acts *a, reading *r)
+{
+    if (a->bath_known && was_said(r, AT(drag_out_kg_m2)))
+        r->load.drag_out_kg_m2 *= boil_solution_density(&a->bath.mixture, a->bath.boiling_point_K);
 }
 
 static const loading_shape shapes[] = {
@@ -231,6 +241,7 @@ bool loading_read(acts *a, cursor *c, boil_act *act, act_line *said)
     if (!good)
         return false;
     settle_rinse(&r);
+    settle_drag_out(a, &r);
     describe(said, a, &r);
     *act = (boil_act){.kind = BOIL_ACT_LOAD, .name = r.name, .is.load = r.load};
     return true;

@@ -89,6 +89,7 @@ static void value_line(const setting_shown *p)
         factor_line(p);
         break;
     case KEY_CHOICE:
+    case KEY_SWITCH:
         one_text(p, p->key->choices[(size_t)p->value[0]]);
         break;
     case KEY_TITLE:
@@ -160,6 +161,8 @@ static void charge_print(const scenario *s, FILE *to)
         if (c.mixture.salt[i] > 0)
             plan_line(to, salts[i], DIM_MASS, c.mixture.salt[i], "");
     plan_line(to, "freeboard", DIM_LENGTH, p->tank.depth_m - p->tank.level_m, "still, before anything goes in");
+    if (p->heater.source == BOIL_HEAT_STEAM)
+        plan_line(to, "steam in the coil", DIM_TEMPERATURE, p->heater.steam_K, "");
     plan_line(to, "heat to the tank", DIM_POWER, boil_heater_output(&p->heater, p->heater.dial, c.boiling_point_K),
               "steady");
     plan_line(to, "heaviest usual load", DIM_MASS, p->limits.load_per_volume_kg_m3 * c.volume_m3, "at that limit");
@@ -178,31 +181,67 @@ static both in_brackets(unit_dimension d, double si)
     return b;
 }
 
-static void act_details(const boil_act *a, double start_s, char *out, size_t size)
+static both poured(double mass_kg, double temperature_K)
 {
-    char basket[120] = "";
-    out[0] = '\0';
-    if (a->kind == BOIL_ACT_WATER) {
-        snprintf(out, size, "%s at %s", in_brackets(DIM_MASS, a->is.water.mass_kg).text,
-                 in_brackets(DIM_TEMPERATURE, a->is.water.temperature_K).text);
-        return;
-    }
-    if (a->kind != BOIL_ACT_LOAD)
-        return;
-    const boil_load *l = &a->is.load;
+    both b;
+    snprintf(b.text, sizeof b.text, "%.46s at %.46s", in_brackets(DIM_MASS, mass_kg).text,
+             in_brackets(DIM_TEMPERATURE, temperature_K).text);
+    return b;
+}
+
+static void load_details(const boil_load *l, double start_s, double time_s, char *out, size_t size)
+{
+    char basket[120] = "", drag_out[120] = "";
+    bool lifted = isfinite(l->immersed_s);
     if (l->basket_kg > 0)
         snprintf(basket, sizeof basket, ", basket %s", in_brackets(DIM_MASS, l->basket_kg).text);
-    bool lifted = isfinite(l->immersed_s);
-    snprintf(out, size, "at %s, %s%s%s", in_brackets(DIM_TEMPERATURE, l->temperature_K).text,
-             lifted ? "out at " : "in until lifted", lifted ? show_clock(start_s, a->time_s + l->immersed_s).text : "",
-             basket);
+    if (l->drag_out_kg_m2 >= 0)
+        snprintf(drag_out, sizeof drag_out, ", drag-out %s",
+                 in_brackets(DIM_MASS, l->drag_out_kg_m2 * boil_load_wetted(l)).text);
+    snprintf(out, size, "at %s, %s%s%s%s", in_brackets(DIM_TEMPERATURE, l->temperature_K).text,
+             lifted ? "out at " : "in until lifted", lifted ? show_clock(start_s, time_s + l->immersed_s).text : "",
+             basket, drag_out);
+}
+
+static void salts_details(const scenario *s, const boil_salts_act *a, char *out, size_t size)
+{
+    int n = snprintf(out, size, "%s", poured(a->mass_kg, a->temperature_K).text);
+    if (memcmp(a->blend, s->plant.charge.blend, sizeof a->blend) != 0)
+        snprintf(out + n, size - (size_t)n, ", %.4g %% NaOH, %.4g %% NaNO3, %.4g %% NaNO2", 100 * a->blend[BOIL_NAOH],
+                 100 * a->blend[BOIL_NANO3], 100 * a->blend[BOIL_NANO2]);
+}
+
+static void act_details(const scenario *s, const boil_act *a, char *out, size_t size)
+{
+    out[0] = '\0';
+    switch (a->kind) {
+    case BOIL_ACT_LOAD:
+        load_details(&a->is.load, s->start_s, a->time_s, out, size);
+        break;
+    case BOIL_ACT_WATER:
+        snprintf(out, size, "%s", poured(a->is.water.mass_kg, a->is.water.temperature_K).text);
+        break;
+    case BOIL_ACT_SALTS:
+        salts_details(s, &a->is.salts, out, size);
+        break;
+    case BOIL_ACT_LIQUID:
+        snprintf(out, size, "%s, %.1f %% salts", poured(a->is.liquid.mass_kg, a->is.liquid.temperature_K).text,
+                 100 * a->is.liquid.salt_fraction);
+        break;
+    case BOIL_ACT_LIFT:
+    case BOIL_ACT_HEAT:
+    case BOIL_ACT_MIXER:
+    case BOIL_ACT_LID:
+    case BOIL_ACT_EXHAUST:
+        break;
+    }
 }
 
 static void act_line_print(const scenario *s, size_t index, FILE *to)
 {
     const boil_act *a = &s->schedule.acts[index];
-    char details[400], line[900];
-    act_details(a, s->start_s, details, sizeof details);
+    char details[500], line[1000];
+    act_details(s, a, details, sizeof details);
     snprintf(line, sizeof line, " %8s  %s  %s", show_clock(s->start_s, a->time_s).text,
              text_fitted(said_of(s, index).text, 34).text, details);
     text_line(to, line);

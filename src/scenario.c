@@ -9,6 +9,7 @@
 #include "boil.h"
 #include "runsheet.h"
 #include "settings.h"
+#include "water.h"
 #include "words.h"
 
 #define SECTIONS_MAX 16
@@ -181,23 +182,71 @@ static void require(const draft *d, const key *k)
         missing(d, k->section, what);
 }
 
-/* A key of one shape: required there, refused elsewhere. */
-static void require_shape(draft *d, const key *k, boil_tank_shape shape)
+/* Why a key stands in the wrong case, behind its name. */
+static const char *const not_here[] = {
+    [CASE_ANY] = "",
+    [CASE_BOX] = "does not belong to this shape of tank; an upright cylinder has a 'diameter'",
+    [CASE_CYLINDER] = "does not belong to this shape of tank; a box has 'length' and 'width'",
+    [CASE_FUEL] = "does not belong to a steam coil, whose heat follows from its steam, area and coefficient",
+    [CASE_STEAM] = "belongs to a steam coil; this source has 'input' and 'efficiency'",
+    [CASE_CONTROL] = "belongs to a section [water control]",
+    [CASE_ON_OFF] = "belongs to mode = on/off; a time-proportioned valve has 'band' and 'period'",
+    [CASE_PROPORTIONED] = "belongs to mode = time-proportioned; an on/off valve has a 'differential'",
+};
+
+static bool has_control(const draft *d)
+{
+    return d->section_line[section_index("water control")] > 0;
+}
+
+static bool case_holds(const draft *d, key_case only)
+{
+    const boil_plant *p = &d->out->plant;
+    switch (only) {
+    case CASE_ANY:
+        break;
+    case CASE_BOX:
+        return p->tank.shape == BOIL_TANK_BOX;
+    case CASE_CYLINDER:
+        return p->tank.shape == BOIL_TANK_UPRIGHT_CYLINDER;
+    case CASE_FUEL:
+        return p->heater.source != BOIL_HEAT_STEAM;
+    case CASE_STEAM:
+        return p->heater.source == BOIL_HEAT_STEAM;
+    case CASE_CONTROL:
+        return has_control(d);
+    case CASE_ON_OFF:
+        return has_control(d) && p->control.mode != BOIL_CONTROL_PROPORTIONED;
+    case CASE_PROPORTIONED:
+        return has_control(d) && p->control.mode != BOIL_CONTROL_ON_OFF;
+    }
+    return true;
+}
+
+/* The setting that decides a case was given, but could not be read: nothing is known. */
+static bool case_unknown(const draft *d, key_case only)
+{
+    const setting_line *by = NULL;
+    if (only == CASE_BOX || only == CASE_CYLINDER)
+        by = line_of(d, "tank", "shape");
+    else if (only == CASE_FUEL || only == CASE_STEAM)
+        by = line_of(d, "heat", "source");
+    else if (only == CASE_ON_OFF || only == CASE_PROPORTIONED)
+        by = line_of(d, "water control", "mode");
+    return by != NULL && by->found && !by->good;
+}
+
+/* A key that belongs to some scenarios only: refused elsewhere. */
+static void refuse_elsewhere(draft *d, const key *k)
 {
     setting_line *line = &d->found[key_index(k)];
-    if (d->out->plant.tank.shape == shape) {
-        require(d, k);
-        return;
-    }
     d->out->settings[key_index(k)].state = SETTING_ABSENT;
     if (line->found)
-        cursor_error(&line->value, line->key_at, "'%s' does not belong to this shape of tank; %s", k->words,
-                     shape == BOIL_TANK_BOX ? "an upright cylinder has a 'diameter'"
-                                            : "a box has 'length' and 'width'");
+        cursor_error(&line->value, line->key_at, "'%s' %s", k->words, not_here[k->only]);
 }
 
 /* Of several keys that say the same thing in different ways, one counts. */
-static void choose_one(draft *d, key_need need, const char *none)
+static void choose_one(draft *d, key_need need, const char *section, const char *none)
 {
     const key *first = NULL, *meant = NULL;
     for (size_t i = 0; i < key_count(); i++) {
@@ -217,13 +266,16 @@ static void choose_one(draft *d, key_need need, const char *none)
         if (key_at(i)->need == need && !d->found[i].found && (first != NULL || none != NULL))
             d->out->settings[i].state = SETTING_ABSENT;
     if (first == NULL && meant == NULL && none != NULL)
-        missing(d, "bath", none);
+        missing(d, section, none);
 }
 
-/* In the table's order: the source sets the defaults of the heater before the keys that replace them. */
+/* In the table's order: the source sets the defaults of the heater before the keys that replace them. Who writes a
+   section [water control] means to have one. */
 static void read_settings(draft *d)
 {
     scenario *out = d->out;
+    if (has_control(d))
+        out->plant.control.mode = BOIL_CONTROL_ON_OFF;
     for (size_t i = 0; i < key_count(); i++) {
         const key *k = key_at(i);
         if (!d->found[i].found)
@@ -236,20 +288,53 @@ static void read_settings(draft *d)
 
 static void check_needs(draft *d)
 {
-    const setting_line *shape = line_of(d, "tank", "shape");
     for (size_t i = 0; i < key_count(); i++) {
         const key *k = key_at(i);
-        if (k->need == NEED_ALWAYS)
-            require(d, k);
-        else if (shape->found && !shape->good)
+        if (case_unknown(d, k->only))
             continue;
-        else if (k->need == NEED_BOX)
-            require_shape(d, k, BOIL_TANK_BOX);
-        else if (k->need == NEED_CYLINDER)
-            require_shape(d, k, BOIL_TANK_UPRIGHT_CYLINDER);
+        if (!case_holds(d, k->only))
+            refuse_elsewhere(d, k);
+        else if (k->need == NEED_ALWAYS)
+            require(d, k);
     }
-    choose_one(d, NEED_STRENGTH, "one of 'boiling point', 'strength' and 'salt fraction'");
-    choose_one(d, NEED_PRESSURE, NULL);
+    choose_one(d, NEED_STRENGTH, "bath", "one of 'boiling point', 'strength' and 'salt fraction'");
+    if (case_holds(d, CASE_STEAM))
+        choose_one(d, NEED_STEAM, "heat", "one of 'steam temperature' and 'steam pressure'");
+    choose_one(d, NEED_PRESSURE, "room", NULL);
+}
+
+static scenario_setting *setting_of(draft *d, const char *section, const char *words)
+{
+    return &d->out->settings[key_index(key_find(section, words, strlen(words)))];
+}
+
+/* A volume in a minute becomes a mass at the water's own temperature. */
+static void settle_control(draft *d)
+{
+    boil_control *c = &d->out->plant.control;
+    bool freezing = d->out->plant.room.temperature_K < BOIL_ZERO_CELSIUS;
+    if (!has_control(d))
+        return;
+    if (!line_of(d, "water control", "water temperature")->found) {
+        if (freezing)
+            missing(d, "water control", "'water temperature', because the room is below freezing");
+        else
+            c->water_K = d->out->plant.room.temperature_K;
+    }
+    if (setting_of(d, "water control", "rate")->dimension == DIM_VOLUME_FLOW)
+        c->rate_kg_s *= boil_water_density(c->water_K);
+}
+
+/* A gauge counts from the room's pressure. */
+static void settle_steam(draft *d)
+{
+    scenario *out = d->out;
+    double room = out->plant.room.pressure_Pa;
+    if (isnan(out->steam_gauge_Pa))
+        return;
+    if (setting_of(d, "heat", "steam pressure")->dimension == DIM_PRESSURE)
+        out->steam_gauge_Pa -= room;
+    out->plant.heater.steam_K = boil_water_saturation_temperature(out->steam_gauge_Pa + room);
 }
 
 /* What several keys share, or what is no field of the plant. */
@@ -262,7 +347,9 @@ static void settle(draft *d)
     if (!isnan(out->altitude_m))
         out->plant.room.pressure_Pa = boil_pressure_at_altitude(out->altitude_m);
     else
-        out->settings[key_index(key_find("room", "altitude", strlen("altitude")))].state = SETTING_ABSENT;
+        setting_of(d, "room", "altitude")->state = SETTING_ABSENT;
+    settle_control(d);
+    settle_steam(d);
 }
 
 /* --- the model's own checks --- */
@@ -297,6 +384,7 @@ static void ask_model(draft *d)
     report_problem(d, "room", boil_room_problem(&p->room));
     report_problem(d, "heat", boil_heater_problem(&p->heater));
     report_problem(d, "losses", boil_losses_problem(&p->losses));
+    report_problem(d, "water control", boil_control_problem(&p->control));
     if (!messages_any(d->messages))
         report_problem(d, "bath", boil_plant_problem(p));
     if (!messages_any(d->messages))
@@ -336,7 +424,7 @@ static void read_acts(draft *d, const char *path)
 {
     const setting_line *duration = line_of(d, "", "duration");
     double end_s = duration->good ? d->out->schedule.duration_s : duration->found ? ACTS_LATEST_S : HUGE_VAL;
-    acts a = acts_begin(&d->out->plant, end_s);
+    acts a = acts_begin(&d->out->plant, !messages_any(d->messages), end_s);
     if (d->out->run_sheet != NULL)
         read_run_sheet(d, &a, path);
     for (size_t i = 0; i < d->act_count && !messages_full(d->messages); i++) {
@@ -393,7 +481,7 @@ static void read_all(draft *d, const char *path)
 int scenario_read(const char *path, scenario *out, messages *m)
 {
     draft d = {.messages = m, .out = out};
-    *out = (scenario){.plant = boil_plant_default(), .altitude_m = (double)NAN};
+    *out = (scenario){.plant = boil_plant_default(), .altitude_m = (double)NAN, .steam_gauge_Pa = (double)NAN};
     read_all(&d, path);
     messages_sort(m);
     source_free(&d.text);

@@ -28,6 +28,7 @@ typedef struct {
     setting_state state;
     char *given;         /* the value as written; NULL when not given */
     size_t line;         /* where; 0 when not given */
+    unit_dimension dimension; /* of a number as given: that of the key, or its other one */
 } scenario_setting;
 
 typedef struct {
@@ -36,6 +37,7 @@ typedef struct {
     char *run_sheet;     /* CSV file of the acts, as written; NULL: none */
     double start_s;      /* wall clock, after midnight */
     double altitude_m;   /* NaN: not stated */
+    double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
     boil_plant plant;
     boil_schedule schedule;      /* acts in order, "every" unrolled */
     scenario_said *said;

@@ -4,21 +4,12 @@
 #include <string.h>
 
 #include "array.h"
+#include "blend.h"
 #include "words.h"
 
 _Static_assert(sizeof(boil_tank_shape) == sizeof(unsigned) && sizeof(boil_tank_heated) == sizeof(unsigned) &&
-                   sizeof(boil_heat_source) == sizeof(unsigned),
+                   sizeof(boil_heat_source) == sizeof(unsigned) && sizeof(boil_control_mode) == sizeof(unsigned),
                "a choice is stored as an unsigned number");
-
-static const struct {
-    const char *name;
-    int salt;
-} salts[] = {
-    {"NaOH", BOIL_NAOH},           {"sodium hydroxide", BOIL_NAOH}, {"NaNO3", BOIL_NANO3},
-    {"sodium nitrate", BOIL_NANO3}, {"NaNO2", BOIL_NANO2},           {"sodium nitrite", BOIL_NANO2},
-};
-
-#define SALT_NAMES (sizeof salts / sizeof salts[0])
 
 static void store(const key *k, scenario *out, const void *value, size_t size)
 {
@@ -53,9 +44,16 @@ static bool read_number(const key *k, cursor *c, quantity *q)
     case KEY_RANGE:
     case KEY_BLEND:
     case KEY_CHOICE:
+    case KEY_SWITCH:
         break;
     }
-    return quantity_read(c, k->words, UNIT_OF(k->dimension), q);
+    return quantity_read(c, k->words, UNIT_OF(k->dimension) | (key_has_other(k) ? UNIT_OF(k->other) : 0), q);
+}
+
+static bool read_within(const key *k, const cursor *c, const quantity *q)
+{
+    bool other = key_has_other(k) && q->dimension == k->other;
+    return quantity_within(c, k->words, q, other ? &k->within_other : &k->within);
 }
 
 static bool read_single(const key *k, cursor *c, scenario *out)
@@ -73,9 +71,10 @@ static bool read_single(const key *k, cursor *c, scenario *out)
                      words_quoted(q.text, q.length).text);
         return false;
     }
-    if (k->kind != KEY_CLOCK && !quantity_within(c, k->words, &q, &k->within))
+    if (k->kind != KEY_CLOCK && !read_within(k, c, &q))
         return false;
     store(k, out, &q.si, sizeof q.si);
+    out->settings[key_index(k)].dimension = q.dimension;
     return true;
 }
 
@@ -102,6 +101,15 @@ static bool read_range(const key *k, cursor *c, scenario *out)
     return true;
 }
 
+static void store_choice(const key *k, scenario *out, unsigned index)
+{
+    bool on = index > 0;
+    if (k->kind == KEY_SWITCH)
+        store(k, out, &on, sizeof on);
+    else
+        store(k, out, &index, sizeof index);
+}
+
 static bool read_choice(const key *k, cursor *c, scenario *out)
 {
     size_t length = (size_t)(c->end - c->at);
@@ -109,7 +117,7 @@ static bool read_choice(const key *k, cursor *c, scenario *out)
     words_nearest n = words_near(c->at, length);
     for (unsigned i = 0; k->choices[i] != NULL; i++) {
         if (words_same(c->at, length, k->choices[i])) {
-            store(k, out, &i, sizeof i);
+            store_choice(k, out, i);
             return true;
         }
         words_consider(&n, k->choices[i]);
@@ -120,59 +128,11 @@ static bool read_choice(const key *k, cursor *c, scenario *out)
     return false;
 }
 
-/* The salt named at the cursor, which moves past it; -1 and a message when there is none. */
-static int read_salt(cursor *c)
-{
-    size_t token = cursor_token(c);
-    words_nearest n = words_near(c->at, token);
-    for (size_t i = 0; i < SALT_NAMES; i++) {
-        if (cursor_take(c, salts[i].name))
-            return salts[i].salt;
-        words_consider(&n, salts[i].name);
-    }
-    cursor_error(c, c->at, "expected a salt (NaOH, NaNO3 or NaNO2), got '%s'%s", words_quoted(n.text, n.length).text,
-                 words_suggestion(&n).text);
-    return -1;
-}
-
-static bool read_part(const key *k, cursor *c, double blend[BOIL_SALTS], bool named[BOIL_SALTS])
-{
-    quantity q;
-    if (!quantity_share(c, k->words, &q) || !quantity_within(c, k->words, &q, &k->within))
-        return false;
-    cursor_done(c);
-    const char *salt_at = c->at;
-    int salt = read_salt(c);
-    if (salt < 0)
-        return false;
-    if (named[salt]) {
-        cursor_error(c, salt_at, "this salt is named twice");
-        return false;
-    }
-    named[salt] = true;
-    blend[salt] = q.si;
-    return true;
-}
-
 static bool read_blend(const key *k, cursor *c, scenario *out)
 {
-    double blend[BOIL_SALTS] = {0}, sum = 0;
-    bool named[BOIL_SALTS] = {false};
-    const char *start = c->at;
-    do {
-        if (!read_part(k, c, blend, named))
-            return false;
-    } while (!cursor_done(c) && *c->at == ',' && c->at++ < c->end);
-    if (!cursor_expect_end(c))
+    double blend[BOIL_SALTS];
+    if (!blend_read(c, k->words, NULL, blend) || !cursor_expect_end(c))
         return false;
-    for (int i = 0; i < BOIL_SALTS; i++)
-        sum += blend[i];
-    if (!(sum >= 0.9995 - 1e-9 && sum <= 1.0005 + 1e-9)) {
-        cursor_error(c, start, "the shares of '%s' must add up to 100 %%, not to %.4g %%", k->words, 100 * sum);
-        return false;
-    }
-    for (int i = 0; i < BOIL_SALTS; i++)
-        blend[i] /= sum;
     store(k, out, blend, sizeof blend);
     return true;
 }
@@ -188,6 +148,7 @@ static bool read_value(const key *k, cursor *c, scenario *out)
     case KEY_BLEND:
         return read_blend(k, c, out);
     case KEY_CHOICE:
+    case KEY_SWITCH:
         return read_choice(k, c, out);
     case KEY_CLOCK:
     case KEY_SPAN:
@@ -223,6 +184,7 @@ static size_t values_of(const key *k)
     case KEY_TITLE:
     case KEY_PATH:
     case KEY_CHOICE:
+    case KEY_SWITCH:
         return 0;
     case KEY_RANGE:
         return 2;
@@ -249,6 +211,10 @@ size_t scenario_setting_value(const scenario *s, size_t index, double value[SETT
         unsigned choice;
         memcpy(&choice, at, sizeof choice);
         value[0] = (double)choice;
+        return 1;
+    }
+    if (k->kind == KEY_SWITCH) {
+        value[0] = *(const bool *)at;
         return 1;
     }
     memcpy(value, at, values_of(k) * sizeof *value);

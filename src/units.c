@@ -64,6 +64,9 @@ static const unit table[] = {
     {DIM_DIFFERENCE, 1.0, 0.0, {"degC", "deg C"}},
     {DIM_DIFFERENCE, FAHRENHEIT, 0.0, {"degF", "deg F"}},
 
+    {DIM_GAUGE_PRESSURE, PSI, 0.0, {"psig"}},
+    {DIM_GAUGE_PRESSURE, GSL_CONST_MKSA_BAR, 0.0, {"barg", "bar g", "bar(g)"}},
+
     {DIM_PRESSURE, 1.0, 0.0, {"Pa"}},
     {DIM_PRESSURE, 1e3, 0.0, {"kPa"}},
     {DIM_PRESSURE, GSL_CONST_MKSA_BAR, 0.0, {"bar"}},
@@ -79,6 +82,11 @@ static const unit table[] = {
     {DIM_POWER, BTU / HOUR, 0.0, {"Btu/h", "Btu/hr", "BTU/h", "BTU/hr"}},
     {DIM_POWER, 1e3 * BTU / HOUR, 0.0, {"kBtu/h", "kBtu/hr", "kBTU/h", "kBTU/hr"}},
     {DIM_POWER, 1e6 * BTU / HOUR, 0.0, {"MMBtu/h", "MMBtu/hr", "MMBTU/h", "MMBTU/hr"}},
+
+    {DIM_ENERGY, 1.0, 0.0, {"J"}},
+    {DIM_ENERGY, 1e6, 0.0, {"MJ"}},
+    {DIM_ENERGY, 1e3 * HOUR, 0.0, {"kWh"}},
+    {DIM_ENERGY, 1e3 * BTU, 0.0, {"kBtu", "kBTU"}},
 
     {DIM_CONCENTRATION, 1.0, 0.0, {"g/L", "g/l"}},
     {DIM_CONCENTRATION, 1.0, 0.0, {"kg/m3"}},
@@ -127,8 +135,10 @@ static const dimension_facts facts[DIM_COUNT] = {
     [DIM_TIME] = {.name = "a time", .example = "20 min"},
     [DIM_TEMPERATURE] = {.name = "a temperature", .example = "285 degF"},
     [DIM_DIFFERENCE] = {.name = "a temperature difference", .example = "2 degF"},
+    [DIM_GAUGE_PRESSURE] = {.name = "a gauge pressure", .example = "60 psig"},
     [DIM_PRESSURE] = {.name = "a pressure", .example = "29.9 inHg"},
     [DIM_POWER] = {.name = "a power", .example = "300 kBtu/h"},
+    [DIM_ENERGY] = {.name = "an energy", .example = "10 kWh"},
     [DIM_CONCENTRATION] = {"a mass per volume", "6 lb/gal", true, DIM_MASS, DIM_VOLUME},
     [DIM_VOLUME_FLOW] = {"a volume flow", "12 gal/h", true, DIM_VOLUME, DIM_TIME},
     [DIM_MASS_FLOW] = {"a mass flow", "40 lb/h", true, DIM_MASS, DIM_TIME},

@@ -71,6 +71,27 @@ static const char full[] = "\xEF\xBB\xBFtitle    = Two baskets an hour # in a 20
                            "3:20 lift b\n"
                            "3:30 lift\n";
 
+/* What `full` leaves out. */
+static const char other[] = "title = A steam coil, automatic water and all that is switched: the rest\n"
+                            "duration = 62 h  # from Friday evening to Monday morning, which is what a lid is for\n"
+                            "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\nlevel = 26 in\n"
+                            "[bath]\nsalts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2\nstrength = 6 lb/gal\n"
+                            "[heat]\nsource = steam\nsteam pressure = 125 psig\ncoil area = 30 ft2\n"
+                            "coil coefficient = 700 W/m2K\n"
+                            "[water control]\nmode = on/off\nset point = 285 degF\ndifferential = 1 degF\n"
+                            "rate = 12 gal/h\nwater temperature = 60 degF\ndead time = 5 s\nsensor lag = 20 s\n"
+                            "only while boiling = no\nlow level cut-off = 20 in\n"
+                            "# What stands behind such a sign is for people, and may be anything: [tank], 1/0, gal.\n"
+                            "[fittings]\nmixer power = 0.3 kW\nmixer = on\nlid = off\nexhaust = on\n"
+                            "still draught = 20 ft/min\nlid coefficient = 5 W/m2K\nlid return = 60 %\n"
+                            "grain size = 2 mm\n"
+                            "[schedule]\n"
+                            "0:10 salts 6 lb over 3 min, blend 60 % NaOH, 40 % NaNO2, at 100 degF\n"
+                            "0:20 liquid 4 gal over 2 min, at 200 degF, boiling point 270 degF\n"
+                            "0:30 liquid 20 kg over 2 min, strength 5 lb/gal\n"
+                            "0:40 load 5 kg, bar 1 in, for 5 min, drag-out 40 mL/m2\n"
+                            "1:00 lid on\n1:00 exhaust off\n1:00 mixer off\n";
+
 static char folder[] = "/tmp/boilback-scenario-XXXXXX";
 static char path[64], sheet_path[64];
 
@@ -226,6 +247,290 @@ static void water_is_weighed_at_its_own_temperature(void **state)
     assert_close(s.schedule.acts[0].is.water.over_s, 3 / (density * 20e-3 / 60), 1e-14, 0);
     assert_close(s.schedule.acts[1].is.water.over_s, 3e-3 * density / (6.0 / 60), 1e-14, 0);
     forget(&s, &m);
+}
+
+#define LB_FT3 (POUND / (12 * INCH * 12 * INCH * 12 * INCH))
+
+static const boil_act *last_act(const scenario *s)
+{
+    assert_true(s->schedule.count > 0);
+    return &s->schedule.acts[s->schedule.count - 1];
+}
+
+static void salts_are_the_baths_own_unless_said(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(SCHEDULE "0:10 salts 6 lb over 3 min\n"
+                       "0:20 salts 2 kg over 20 s, blend 60 % NaOH, 40 % sodium nitrite, at 100 degF\n"
+                       "0:30 salts 2 kg over 20 s, at 25 degC, blend 100 % NaNO3\n", &s, &m);
+    const boil_salts_act *a = &act_said(&s, "6 lb of salts over 3 min", 0)->is.salts;
+    assert_int_equal(s.schedule.acts[0].kind, BOIL_ACT_SALTS);
+    assert_close(a->mass_kg, 6 * POUND, 1e-15, 0);
+    assert_close(a->over_s, 180, 0, 0);
+    assert_close(a->temperature_K, 293.15, 1e-15, 0);
+    assert_memory_equal(a->blend, s.plant.charge.blend, sizeof a->blend);
+    a = &s.schedule.acts[1].is.salts;
+    assert_close(a->blend[BOIL_NAOH], 0.6, 1e-15, 0);
+    assert_close(a->blend[BOIL_NANO2], 0.4, 1e-15, 0);
+    assert_close(a->blend[BOIL_NANO3], 0, 0, 0);
+    assert_close(a->temperature_K, FAHRENHEIT(100), 1e-15, 0);
+    a = &s.schedule.acts[2].is.salts;
+    assert_close(a->blend[BOIL_NANO3], 1, 0, 0);
+    assert_close(a->temperature_K, 298.15, 1e-15, 0);
+    assert_close(s.schedule.duration_s, 1800 + 20 + 1800, 0, 0); /* they end when they are in */
+    forget(&s, &m);
+}
+
+static double density_of(const boil_liquid_act *l)
+{
+    boil_mixture m = boil_mixture_of(l->blend, l->salt_fraction);
+    return boil_solution_density(&m, l->temperature_K);
+}
+
+static void liquid_is_as_strong_as_the_bath_unless_said(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    boil_charge_state bath;
+    double want;
+    read_good(SCHEDULE "0:10 liquid 4 gal over 2 min\n"
+                       "0:20 liquid 4 gal over 2 min, at 200 degF, boiling point 270 degF\n"
+                       "0:30 liquid 20 kg over 2 min, strength 5 lb/gal\n", &s, &m);
+    const boil_liquid_act *l = &act_said(&s, "4 gal of liquid over 2 min", 0)->is.liquid;
+    assert_int_equal(s.schedule.acts[0].kind, BOIL_ACT_LIQUID);
+    assert_int_equal(boil_plant_charge(&s.plant, &bath), BOIL_OK);
+    assert_close(l->salt_fraction, bath.salt_fraction, 1e-15, 0);
+    assert_close(l->temperature_K, 293.15, 1e-15, 0);
+    assert_close(l->mass_kg, 4 * GALLON * density_of(l), 1e-14, 0);
+    assert_in_range((long)(density_of(l) / LB_FT3), 90, 105); /* 50 % NaOH at room temperature: 95 lb/ft3 */
+    assert_memory_equal(l->blend, s.plant.charge.blend, sizeof l->blend);
+    boil_conditions air = boil_conditions_at(s.plant.room.pressure_Pa, 1);
+    l = &s.schedule.acts[1].is.liquid;
+    assert_int_equal(boil_solution_fraction_boiling_at(&air, l->blend, FAHRENHEIT(270), &want), BOIL_OK);
+    assert_close(l->salt_fraction, want, 1e-12, 0);
+    assert_close(l->mass_kg, 4 * GALLON * density_of(l), 1e-14, 0);
+    l = &s.schedule.acts[2].is.liquid;
+    assert_int_equal(boil_solution_fraction_of_strength(&air, l->blend, 5 * POUND / GALLON, &want), BOIL_OK);
+    assert_close(l->salt_fraction, want, 1e-12, 0);
+    assert_close(l->mass_kg, 20, 0, 0);
+    assert_close(s.schedule.duration_s, 1800 + 120 + 1800, 0, 0);
+    forget(&s, &m);
+}
+
+static void switches_and_drag_out_are_read(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    boil_charge_state bath;
+    read_good(SCHEDULE "0:10 mixer on\n0:11 LID  off\n0:12 exhaust off\n"
+                       "0:20 load 5 kg, bar 1 in, for 5 min, drag-out 1 gal/1000ft2\n"
+                       "0:30 load 5 kg, bar 1 in, for 5 min\n", &s, &m);
+    assert_int_equal(act_said(&s, "mixer on", 0)->kind, BOIL_ACT_MIXER);
+    assert_true(act_said(&s, "mixer on", 0)->is.on);
+    assert_int_equal(act_said(&s, "lid off", 0)->kind, BOIL_ACT_LID);
+    assert_false(act_said(&s, "lid off", 0)->is.on);
+    assert_int_equal(act_said(&s, "exhaust off", 0)->kind, BOIL_ACT_EXHAUST);
+    assert_int_equal(boil_plant_charge(&s.plant, &bath), BOIL_OK);
+    assert_close(s.schedule.acts[3].is.load.drag_out_kg_m2, GALLON / (1000 * 144 * INCH * INCH) * bath.density_kg_m3,
+                 1e-12, 0);
+    assert_true(last_act(&s)->is.load.drag_out_kg_m2 < 0); /* left to the model */
+    forget(&s, &m);
+}
+
+static void a_steam_coil_has_keys_of_its_own(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    static const char *const stated[] = {"125 psig", "8.6184466 bar(g)", "139.69595 psia", "963.17 kPa",
+                                         "9.5057 atm"};
+    for (size_t i = 0; i < sizeof stated / sizeof stated[0]; i++) {
+        char text[600];
+        snprintf(text, sizeof text,
+                 "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\nlevel = 26 in\n"
+                 "[bath]\nsalts = 100 %% NaOH\nboiling point = 285 degF\n"
+                 "[heat]\nsource = steam\nsteam pressure = %s\ncoil area = 30 ft2\n[room]\nstation pressure = 1 atm\n",
+                 stated[i]);
+        read_good(text, &s, &m);
+        /* 963.17 kPa: 178.1 degC in the steam tables, 353 degF beside 125 psig in a handbook's table, from memory */
+        assert_close(s.plant.heater.steam_K, boil_water_saturation_temperature(963.17e3), 0, 0.01);
+        assert_close(s.plant.heater.coil_area_m2, 30 * 144 * INCH * INCH, 1e-14, 0);
+        assert_close(s.plant.heater.coil_W_m2K, 800, 0, 0);
+        assert_close(s.plant.heater.lag_s, 30, 0, 0);
+        assert_int_equal(s.settings[key_index(key_find("heat", "input", 5))].state, SETTING_ABSENT);
+        assert_int_equal(s.settings[key_index(key_find("heat", "steam temperature", 17))].state, SETTING_ABSENT);
+        forget(&s, &m);
+    }
+}
+
+#define TANK "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\nlevel = 26 in\n" \
+             "[bath]\nsalts = 100 % NaOH\nboiling point = 285 degF\n" /* 8 lines */
+
+static void mistakes_about_steam_are_named(void **state)
+{
+    (void)state;
+    EXPECT(TANK "[heat]\nsource = steam\ninput = 50 kW\nefficiency = 50 %\n",
+           "9:1: [heat] needs 'coil area'", "9:1: [heat] needs one of 'steam temperature' and 'steam pressure'",
+           "11:1: 'input' does not belong to a steam coil, whose heat follows from its steam, area and coefficient",
+           "12:1: 'efficiency' does not belong to a steam coil");
+    EXPECT(TANK "[heat]\nsource = steam\ncoil area = 3 m2\ncoil coefficient = 20 W/m2K\nsteam pressure = 50 psi\n"
+                "steam temperature = 300 degF\n",
+           "12:20: 'coil coefficient' must be between 60 W/m2K and 1700 W/m2K, got '20 W/m2K'",
+           "13:1: 'steam pressure' stands beside 'steam temperature' of line 14: give only one of them",
+           "13:21: 'psi' does not say from where it counts");
+    expect_one(TANK "[heat]\nsource = steam\ncoil area = 3 m2\nsteam pressure = 400 psig\n",
+               "12:18: 'steam pressure' must be between 0 psig and 200 psig, got '400 psig'");
+    expect_one(TANK "[heat]\nsource = steam\ncoil area = 3 m2\nsteam pressure = 10 kPa\n",
+               "12:18: 'steam pressure' must be between 101.42 kPa and 1550 kPa, got '10 kPa'");
+    expect_one(TANK "[heat]\ninput = 50 kW\ncoil area = 3 m2\n",
+               "11:1: 'coil area' belongs to a steam coil; this source has 'input' and 'efficiency'");
+    expect_one(TANK "[heat]\nsource = steem\ncoil area = 3 m2\n",
+               "10:10: 'source' must be gas or electric or steam, got 'steem'; did you mean 'steam'?");
+    /* A gauge that stands at nothing, high up: its steam is colder than the model's least. */
+    expect_one(TANK "[heat]\nsource = steam\ncoil area = 3 m2\nsteam pressure = 0 psig\n[room]\naltitude = 9000 ft\n",
+               "9:1: temperature of the steam must be between");
+    expect_one(TANK "[heat]\ninput = 50 kW\n[room]\nstation pressure = 14 psig\n",
+               "12:23: 'psig' counts from the room's own pressure");
+}
+
+#define CONTROL PLANT "[water control]\n" /* keys start on line 12 */
+
+static void automatic_water_is_read(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(PLANT, &s, &m);
+    assert_int_equal(s.plant.control.mode, BOIL_CONTROL_NONE);
+    assert_int_equal(s.settings[key_index(key_find("water control", "rate", 4))].state, SETTING_ABSENT);
+    forget(&s, &m);
+    read_good(CONTROL "set point = 285 degF\ndifferential = 1 degF\nrate = 12 gal/h\n[room]\ntemperature = 60 degF\n",
+              &s, &m);
+    const boil_control *c = &s.plant.control;
+    assert_int_equal(c->mode, BOIL_CONTROL_ON_OFF);
+    assert_close(c->set_point_K, FAHRENHEIT(285), 1e-15, 0);
+    assert_close(c->differential_K, 1 / 1.8, 1e-14, 0);
+    assert_close(c->water_K, FAHRENHEIT(60), 1e-15, 0);
+    assert_close(c->rate_kg_s, 12 * GALLON / 3600 * boil_water_density(FAHRENHEIT(60)), 1e-14, 0);
+    assert_true(c->only_while_boiling);
+    assert_close(c->low_level_m, 0, 0, 0);
+    assert_int_equal(s.settings[key_index(key_find("water control", "band", 4))].state, SETTING_ABSENT);
+    forget(&s, &m);
+    read_good(CONTROL "mode = time-proportioned\nset point = 141 degC\nband = 3 degF\nperiod = 1 min\nrate = 40 kg/h\n"
+                      "water temperature = 10 degC\ndead time = 5 s\nsensor lag = 20 s\nonly while boiling = no\n"
+                      "low level cut-off = 20 in\n", &s, &m);
+    assert_int_equal(c->mode, BOIL_CONTROL_PROPORTIONED);
+    assert_close(c->band_K, 3 / 1.8, 1e-14, 0);
+    assert_close(c->period_s, 60, 0, 0);
+    assert_close(c->rate_kg_s, 40.0 / 3600, 1e-15, 0);
+    assert_close(c->water_K, 283.15, 1e-15, 0);
+    assert_close(c->dead_time_s, 5, 0, 0);
+    assert_close(c->sensor_lag_s, 20, 0, 0);
+    assert_false(c->only_while_boiling);
+    assert_close(c->low_level_m, 20 * INCH, 1e-15, 0);
+    forget(&s, &m);
+    read_good(CONTROL "mode = none\nset point = 141 degC\nrate = 40 kg/h\nband = 2 K\ndifferential = 1 K\n", &s, &m);
+    assert_int_equal(c->mode, BOIL_CONTROL_NONE);
+    forget(&s, &m);
+}
+
+static void mistakes_about_automatic_water_are_named(void **state)
+{
+    (void)state;
+    EXPECT(CONTROL, "11:1: [water control] needs 'set point'", "11:1: [water control] needs 'rate'");
+    EXPECT(CONTROL "set point = 90 degC\nrate = 12 gal\nband = 2 K\nonly while boiling = maybe\ndead time = 20 min\n"
+                   "differential = 40 degF\nwater temperature = 90 degC\n",
+           "12:13: 'set point' must be between 100 degC and 200 degC, got '90 degC'",
+           "13:11: 'gal' is a volume, but 'rate' is a volume flow or a mass flow",
+           "14:1: 'band' belongs to mode = time-proportioned; an on/off valve has a 'differential'",
+           "15:22: 'only while boiling' must be no or yes, got 'maybe'",
+           "16:13: 'dead time' must be between 0 s and 600 s, got '20 min'",
+           "17:16: 'differential' must be between 0.1 K and 20 K, got '40 degF'",
+           "18:21: 'water temperature' must be between 0 degC and 85 degC");
+    EXPECT(CONTROL "mode = time-proportioned\nset point = 141 degC\nrate = 700 L/min\ndifferential = 1 K\n",
+           "14:8: 'rate' must be between 0.001 L/min and 600 L/min, got '700 L/min'",
+           "15:1: 'differential' belongs to mode = on/off; a time-proportioned valve has 'band' and 'period'");
+    expect_one(CONTROL "mode = onoff\nset point = 141 degC\nrate = 1 L/min\nband = 2 K\ndifferential = 1 K\n",
+               "12:8: 'mode' must be none or on/off or time-proportioned, got 'onoff'");
+    expect_one(CONTROL "set point = 141 degC\nrate = 1 L/min\n[room]\ntemperature = -5 degC\n",
+               "11:1: [water control] needs 'water temperature', because the room is below freezing");
+    expect_one(PLANT "set point = 141 degC\n",
+               "11:1: 'set point' does not belong in [heat], but in [water control]");
+}
+
+static void fittings_are_read(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(PLANT, &s, &m);
+    const boil_fittings *f = &s.plant.fittings;
+    assert_true(!f->mixer_on && !f->lid_on && f->exhaust_on);
+    assert_close(f->mixer_W, 0, 0, 0);
+    forget(&s, &m);
+    read_good(PLANT "[fittings]\nmixer power = 0.3 kW\nmixer = on\nlid = on\nexhaust = off\n"
+                    "still draught = 20 ft/min\nlid coefficient = 5 W/m2K\nlid return = 60 %\ngrain size = 2 mm\n",
+              &s, &m);
+    assert_true(f->mixer_on && f->lid_on && !f->exhaust_on);
+    assert_close(f->mixer_W, 300, 1e-15, 0);
+    assert_close(f->still_draught_m_s, 20 * 12 * INCH / 60, 1e-15, 0);
+    assert_close(f->lid_W_m2K, 5, 0, 0);
+    assert_close(f->lid_return, 0.6, 1e-15, 0);
+    assert_close(f->grain_m, 0.002, 1e-15, 0);
+    forget(&s, &m);
+    EXPECT(PLANT "[fittings]\nmixer power = 200 kW\nlid = closed\nexhaust = 1\nstill draught = 4 m/s\n"
+                 "lid coefficient = 50 W/m2K\nlid return = 0.6\ngrain size = 1 in\n",
+           "12:15: 'mixer power' must be between 0 W and 100000 W, got '200 kW'",
+           "13:7: 'lid' must be off or on, got 'closed'", "14:11: 'exhaust' must be off or on, got '1'",
+           "15:17: 'still draught' must be between 0 m/s and 3 m/s",
+           "16:19: 'lid coefficient' must be between 1 W/m2K and 20 W/m2K", "17:17: 'lid return' is a percentage",
+           "18:14: 'grain size' must be between 0.2 mm and 10 mm");
+}
+
+static void mistakes_in_additions_are_named(void **state)
+{
+    (void)state;
+    EXPECT("duration = 4 h\n" PLANT "[schedule]\n"
+           "0:05 salts 6 lb\n"
+           "0:05 salts 6 gal over 3 min\n"
+           "0:05 salts 6 lb over 3 min, blend 50 % NaOH, 40 % NaNO3\n"
+           "0:05 salts 6 lb over 3 min, blend 50 % NaOH, 50 % NaCl, at 20 degC\n"
+           "0:05 salts 6 lb over 3 min, at 300 degC\n"
+           "0:05 salts 6 lb over 0.1 s, at 20 degC, at 20 degC\n"
+           "0:05 salts 6 lb over 3 min, strength 5 lb/gal\n"
+           "0:05 salts\n"
+           "4:05 salts 6 lb over 3 min\n"
+           "0:05 liquid 4 gal at 2 gal/min\n"
+           "0:05 liquid 4 gal over 2 min, strength 5 lb/gal, boiling point 285 degF\n"
+           "0:05 liquid 4 gal over 2 min, boiling point 150 degF\n"
+           "0:05 liquid 4 gal over 2 min, at 300 degF\n"
+           "0:05 liquid 4 gal over 2 min, boiling point 260 degF, at 270 degF\n"
+           "0:05 liquid 0 gal over 2 min, blend 100 % NaOH\n"
+           "0:05 mixer\n"
+           "0:05 lid half\n"
+           "0:05 exhaust on fully\n"
+           "0:05 load 5 kg, bar 1 in, drag-out 5 L per 1 m2\n",
+           "13:16: say how slowly: 'over 3 min'", "14:14: 'gal' is a volume, but 'salts' is a mass",
+           "15:34: the shares of 'blend' must add up to 100 %, not to 90 %",
+           "16:51: expected a salt (NaOH, NaNO3 or NaNO2), got 'NaCl'",
+           "17:32: 'at' must be between -30 degC and 200 degC, got '300 degC'", "18:41: 'at' is said twice",
+           "19:29: expected 'at' and a temperature, or 'blend' and the salts, got 'strength 5 lb/gal'",
+           "20:11: say how much salts, for example 'salts 6 lb over 3 min'", "21:1: this is after the end",
+           "22:19: say how slowly: 'over 2 min'", "23:64: 'boiling point' stands beside 'strength'",
+           "24:45: there is no boiling liquid of the bath's salts with this 'boiling point'",
+           "25:34: 'at' must be between 0 degC and 140 degC, got '300 degF'",
+           "26:58: 'at' must be between 0 degC and 126 degC, got '270 degF'",
+           "27:31: expected 'at' and a temperature, 'strength' or 'boiling point', got 'blend 100 % NaOH'",
+           "28:11: say 'mixer on' or 'mixer off'", "29:10: say 'lid on' or 'lid off'",
+           "30:17: 'fully' is not expected here",
+           "31:36: 'drag-out' must be between 0 mL/m2 and 500 mL/m2, got '5 L per 1 m2'");
+    expect_one(PLANT "[room]\ntemperature = -5 degC\n[schedule]\n0:05 salts 6 lb over 3 min\n"
+                     "0:06 liquid 1 L over 1 min\n",
+               "15:27: the room is below freezing: say how warm the liquid is");
 }
 
 static void acts_are_in_order(void **state)
@@ -423,12 +728,13 @@ static void mistakes_in_acts_are_named(void **state)
            "15:12: a number has no comma", "15:36: the wall of a tube must be less than half",
            "15:47: a clock such as 1:30 says only when; 'for' needs", "16:1: this is after the end, which is at 4:00",
            "17:1: 'time of the act' needs a clock such as 6:00 or 6:00:00, got '0:1'",
-           "18:6: unknown act 'haet'; known are load, lift, water and heat; did you mean 'heat'?",
+           "18:6: unknown act 'haet'; known are load, lift, water, salts, liquid, heat, mixer, lid and exhaust; did "
+           "you mean 'heat'?",
            "19:13: 'heat' is a percentage and needs its sign", "20:17: say how fast",
            "21:24: 'degF' is a temperature, but 'at' is a volume flow or a mass flow",
            "22:33: 'at' must be between 0 degC and 99 degC, got '300 degF' (32 degF to 210.2 degF)",
            "23:16: this is after the end, which is at 4:00", "24:16: 'stainless' is not blackened by this bath",
-           "24:37: unknown clause 'drag-out' of a load", "25:25: nothing follows this comma",
+           "24:48: 'L' is a volume, but 'drag-out' is a volume per area", "25:25: nothing follows this comma",
            "26:5: expected something to do", "27:1: 'time of the act' needs a number");
 }
 
@@ -554,6 +860,7 @@ static size_t dice(size_t below)
 
 static const char *const scraps[] = {
     "[", "]", "=", "#", ",", ":", "%", " per ", " to ", "every 1 s ", "1e9", "-1", "/0", "\u00b0", "\n", "\r\n",
+    "salts", "liquid", "mixer", "blend", "strength", "on", "psig", "steam", "none",
     "\"", "lift", "load 1 kg, bar 1 mm", ", as B", "water", "min", "0", "\xFF", "\u00a0",
 };
 
@@ -605,6 +912,10 @@ static void check_outcome(const scenario *s, const messages *m, int outcome)
         assert_true(a->name >= 0 && (size_t)a->name <= s->name_count && s->act_said[i] < s->said_count);
         if (a->kind == BOIL_ACT_LOAD)
             assert_null(boil_load_problem(&a->is.load));
+        if (a->kind == BOIL_ACT_SALTS)
+            assert_true(a->is.salts.mass_kg > 0 && a->is.salts.over_s > 0);
+        if (a->kind == BOIL_ACT_LIQUID)
+            assert_true(a->is.liquid.mass_kg > 0 && a->is.liquid.over_s > 0 && a->is.liquid.salt_fraction > 0);
     }
 }
 
@@ -616,8 +927,8 @@ static void mutations_never_hurt(void **state)
     for (size_t i = 0; i < rounds; i++) {
         scenario s;
         messages m;
-        size_t length = sizeof full - 1;
-        memcpy(text, full, length);
+        size_t length = (i % 2 == 0 ? sizeof full : sizeof other) - 1;
+        memcpy(text, i % 2 == 0 ? full : other, length);
         for (size_t n = dice(4) + 1; n > 0 && length > 1; n--)
             length = mutate(text, length);
         int outcome = read_bytes(text, length, &s, &m);
@@ -653,6 +964,15 @@ int main(void)
         cmocka_unit_test(the_plant_is_in_si),
         cmocka_unit_test(loads_are_in_si),
         cmocka_unit_test(water_is_weighed_at_its_own_temperature),
+        cmocka_unit_test(salts_are_the_baths_own_unless_said),
+        cmocka_unit_test(liquid_is_as_strong_as_the_bath_unless_said),
+        cmocka_unit_test(switches_and_drag_out_are_read),
+        cmocka_unit_test(a_steam_coil_has_keys_of_its_own),
+        cmocka_unit_test(mistakes_about_steam_are_named),
+        cmocka_unit_test(automatic_water_is_read),
+        cmocka_unit_test(mistakes_about_automatic_water_are_named),
+        cmocka_unit_test(fittings_are_read),
+        cmocka_unit_test(mistakes_in_additions_are_named),
         cmocka_unit_test(acts_are_in_order),
         cmocka_unit_test(every_stops_at_the_end_of_the_shift),
         cmocka_unit_test(duration_follows_the_last_act),

@@ -166,13 +166,26 @@ static void degree_sign_and_superscripts_read_as_plain_text(void **state)
 static void doubtful_units_are_refused_with_a_reason(void **state)
 {
     (void)state;
-    const char *doubtful[] = {"psi", "psig", "MBtu/h", "MBH", "ton", "cal", "F"};
+    const char *doubtful[] = {"psi", "MBtu/h", "MBH", "ton", "cal", "F"};
     size_t used;
     for (size_t i = 0; i < sizeof doubtful / sizeof doubtful[0]; i++) {
         assert_non_null(unit_refusal(doubtful[i], strlen(doubtful[i])));
         assert_null(unit_scan(UNIT_OF(DIM_COUNT) - 1u, doubtful[i], strlen(doubtful[i]), &used));
     }
     assert_null(unit_refusal("psia", 4));
+}
+
+/* A gauge is no absolute pressure: only where a gauge is meant is its unit known, and elsewhere it is refused. */
+static void a_gauge_stands_apart(void **state)
+{
+    (void)state;
+    size_t used;
+    assert_non_null(unit_refusal("psig", 4));
+    assert_string_equal(scanned(UNIT_OF(DIM_PRESSURE), "psig", &used), "none");
+    assert_string_equal(scanned(UNIT_OF(DIM_GAUGE_PRESSURE), "bar(g)", &used), "barg");
+    assert_close(unit_to_si(DIM_GAUGE_PRESSURE, "psig", 60), unit_to_si(DIM_PRESSURE, "psia", 60), 1e-15, 0);
+    assert_close(unit_to_si(DIM_ENERGY, "kWh", 1), 3.6e6, 0, 0);
+    assert_close(unit_to_si(DIM_ENERGY, "kBtu", 1), 3600 * unit_to_si(DIM_POWER, "kBtu/h", 1), 1e-15, 0);
 }
 
 static void lists_are_readable(void **state)
@@ -196,6 +209,7 @@ int main(void)
         cmocka_unit_test(the_longest_spelling_wins),
         cmocka_unit_test(degree_sign_and_superscripts_read_as_plain_text),
         cmocka_unit_test(doubtful_units_are_refused_with_a_reason),
+        cmocka_unit_test(a_gauge_stands_apart),
         cmocka_unit_test(lists_are_readable),
     };
     return cmocka_run_group_tests_name("units", tests, NULL, NULL);
