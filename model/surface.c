@@ -84,6 +84,10 @@ static double latent_heat(double temperature_K)
 static double evaporate(const surroundings *s, double latent, double vapour_Pa, double vapour_slope, balance *b)
 {
     double film = s->losses->evaporation_factor * s->film_W_m2;
+    if (film == 0) {
+        b->evaporation_kg_m2s = 0;
+        return 0;
+    }
     double capacity = film / latent * log((s->pressure_Pa - s->air_vapour_Pa) / (s->pressure_Pa - vapour_Pa));
     double slope = film * vapour_slope / (s->pressure_Pa - vapour_Pa);
     if (capacity <= 0) {
@@ -107,11 +111,12 @@ static double warm_the_room(const surroundings *s, double latent, double skin_K,
     return 4 * grey * skin3 + air * (1 - warmer * LATENT_SLOPE / latent);
 }
 
-/* False where the liquid's vapour pressure reaches the room's: there the film has no limit, and the skin must be
-   cooler. The last millionth counts as reached: rounding would drown p - pw. */
+/* False where the liquid's vapour pressure reaches the room's: there the film, if there is one, has no limit, and the skin
+   must be cooler. The last millionth counts as reached: rounding would drown p - pw. */
 static bool balance_at(const surroundings *s, double skin_K, double vapour_Pa, double vapour_slope, balance *b)
 {
-    if (!(vapour_Pa < (1 - 1e-6) * s->pressure_Pa))
+    double film = s->losses->evaporation_factor * s->film_W_m2;
+    if (film > 0 && !(vapour_Pa < (1 - 1e-6) * s->pressure_Pa))
         return false;
     double liquid_side = s->losses->liquid_coefficient_W_m2K, latent = latent_heat(skin_K);
     double evaporation_slope = evaporate(s, latent, vapour_Pa, vapour_slope, b);
@@ -120,7 +125,7 @@ static bool balance_at(const surroundings *s, double skin_K, double vapour_Pa, d
     double supply = liquid_side * (s->liquid_K - skin_K), evaporation = b->evaporation_kg_m2s * latent;
     b->excess_W_m2 = supply - evaporation - b->radiation_W_m2 - b->convection_W_m2;
     double rounding = liquid_side * s->liquid_K +
-                      s->losses->evaporation_factor * s->film_W_m2 * s->pressure_Pa / (s->pressure_Pa - vapour_Pa);
+                      (film > 0 ? film * s->pressure_Pa / (s->pressure_Pa - vapour_Pa) : 0);
     b->allowed = 1e-15 * rounding +
                  1e-10 * (fabs(supply) + fabs(evaporation) + fabs(b->radiation_W_m2) + fabs(b->convection_W_m2));
     return true;
@@ -131,13 +136,18 @@ static bool balance_at(const surroundings *s, double skin_K, double vapour_Pa, d
 static bool straight(const surroundings *s, double vapour_Pa, double vapour_slope, double step_K)
 {
     double change = vapour_slope * step_K;
+    if (s->losses->evaporation_factor * s->film_W_m2 == 0)
+        return true;
     return change * change < 1e-10 * vapour_Pa * (s->pressure_Pa - vapour_Pa);
 }
 
 /* From the cool side Newton overshoots the film's steep end: go at most nine tenths of the way to the boiling point. */
 static double newton_step(const surroundings *s, double vapour_Pa, double vapour_slope, const balance *here)
 {
-    return fmin(-here->excess_W_m2 / here->slope, 0.9 * (s->pressure_Pa - vapour_Pa) / vapour_slope);
+    double step = -here->excess_W_m2 / here->slope;
+    if (s->losses->evaporation_factor * s->film_W_m2 == 0)
+        return step; /* no film, no steep end */
+    return fmin(step, 0.9 * (s->pressure_Pa - vapour_Pa) / vapour_slope);
 }
 
 /* From beyond the boiling point back to where the vapour pressure is nine tenths of the room's: ln p is nearly
@@ -223,8 +233,7 @@ int boil_surface_exchange(const boil_losses *l, const boil_room *room, const boi
     int outcome = find_skin(&s, vapour, skin_guess_K, &out->skin_K, &b);
     if (outcome != BOIL_OK)
         return outcome;
-    /* with no film at all, what a skin at the boiling point has left over must not evaporate either */
-    out->evaporation_kg_s = l->evaporation_factor > 0 ? area_m2 * b.evaporation_kg_m2s : 0;
+    out->evaporation_kg_s = area_m2 * b.evaporation_kg_m2s;
     out->radiation_W = area_m2 * b.radiation_W_m2;
     out->convection_W = area_m2 * b.convection_W_m2;
     return BOIL_OK;
