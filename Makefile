@@ -1,6 +1,8 @@
-# boilback -- see README.md. Targets: all demo check test sanitize bench install uninstall clean.
+# boilback -- see README.md. Targets: all demo check test sanitize bench install uninstall dist clean.
 .DEFAULT_GOAL := all
-VERSION := 0.1.0
+# The version stands here only, and the date beside it.
+VERSION  := 0.1.0
+RELEASED := 2026-11-25
 
 CC      ?= cc
 PREFIX  ?= /usr/local
@@ -32,8 +34,11 @@ PARTS_OBJ := $(filter-out $(BUILD)/src/main.o,$(PROG_OBJ))
 TESTS     := $(TEST_SRC:tests/%.c=$(BUILD)/tests/%)
 PROGRAM   := $(BUILD)/boilback
 LIBRARY   := $(BUILD)/libboilback.a
+# Writes manual pages and completions from the program's own tables.
+WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard manual/*.c)))
+WRITE     := $(BUILD)/manual/write
 
-.PHONY: all demo check test sanitize bench install uninstall clean tools test-tools layering golden
+.PHONY: all demo check test sanitize bench install uninstall stage dist clean tools test-tools layering golden
 
 all: tools
 	@$(MAKE) --no-print-directory $(PROGRAM)
@@ -95,14 +100,24 @@ bench: tools $(BUILD)/tests/bench
 $(BUILD)/tests/bench: $(BUILD)/tests/bench.o $(LIBRARY)
 	$(CC) $(CFLAGS) $(LDFLAGS) $< $(LIBRARY) $(LDLIBS) -o $@
 
-install: all
-	install -d $(DESTDIR)$(PREFIX)/bin $(DESTDIR)$(PREFIX)/share/boilback/scenarios
-	install -m 755 $(PROGRAM) $(DESTDIR)$(PREFIX)/bin/boilback
-	install -m 644 scenarios/* $(DESTDIR)$(PREFIX)/share/boilback/scenarios
+$(WRITE_OBJ): BASE += -Isrc -DBOIL_RELEASED='"$(RELEASED)"'
+
+$(WRITE): $(WRITE_OBJ) $(PARTS_OBJ) $(LIBRARY)
+	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $^ $(LDLIBS) -o $@
+
+# The tree to be installed, in $(BUILD)/stage.
+stage: all
+	@$(MAKE) --no-print-directory $(WRITE)
+	@packaging/stage.sh $(BUILD) $(VERSION)
+
+install: stage
+	@packaging/install.sh $(BUILD)/stage "$(DESTDIR)$(PREFIX)"
 
 uninstall:
-	rm -f $(DESTDIR)$(PREFIX)/bin/boilback
-	rm -rf $(DESTDIR)$(PREFIX)/share/boilback
+	@packaging/uninstall.sh "$(DESTDIR)$(PREFIX)"
+
+dist:
+	@packaging/dist.sh $(BUILD) $(VERSION) $(RELEASED)
 
 clean:
 	rm -rf $(BUILD)
@@ -110,4 +125,4 @@ clean:
 # Objects of tests are kept between builds.
 .SECONDARY:
 
--include $(MODEL_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d)
+-include $(MODEL_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d)

@@ -1,0 +1,83 @@
+/* fish.c -- completion for fish, a line for each thing it may offer. */
+#include "expects.h"
+#include "help.h"
+#include "pages.h"
+#include "program.h"
+
+/* Between single quotes. */
+static void quoted(FILE *to, const char *text)
+{
+    fputc('\'', to);
+    for (; *text != '\0'; text++)
+        fprintf(to, "%s%c", *text == '\'' || *text == '\\' ? "\\" : "", *text);
+    fputc('\'', to);
+}
+
+static void begin(FILE *to, const char *name)
+{
+    fputs("complete -c " PROGRAM_NAME " -n ", to);
+    if (name != NULL)
+        fprintf(to, "'__fish_seen_subcommand_from %s'", name);
+    else
+        fputs("__fish_use_subcommand", to);
+}
+
+static void option_line(FILE *to, const char *name, const option *o)
+{
+    begin(to, name);
+    fprintf(to, " -l %s", o->name);
+    switch (expects_of(o->value)) {
+    case EXPECTS_NOTHING:
+        break;
+    case EXPECTS_WORDS:
+        fputs(" -x -a '", to);
+        expects_words(to, o->value);
+        fputc('\'', to);
+        break;
+    case EXPECTS_FILE:
+        fputs(" -r -F", to);
+        break;
+    case EXPECTS_TEXT:
+        fputs(" -x", to);
+        break;
+    }
+    fputs(" -d ", to);
+    quoted(to, o->text);
+    fputc('\n', to);
+}
+
+static void argument_line(FILE *to, const command *c)
+{
+    if (expects_of(c->argument) != EXPECTS_FILE && expects_of(c->argument) != EXPECTS_WORDS)
+        return;
+    begin(to, c->name);
+    if (expects_of(c->argument) == EXPECTS_FILE)
+        fputs(" -k -a '(__fish_complete_suffix .bath)'\n", to);
+    else {
+        fputs(" -a '", to);
+        expects_words(to, c->argument);
+        fputs("'\n", to);
+    }
+}
+
+void completion_fish(FILE *to)
+{
+    const command *c;
+    fputs("# fish completion for " PROGRAM_NAME " " PROGRAM_VERSION "; written from the tables of the program\n"
+          "complete -c " PROGRAM_NAME " -f\n",
+          to);
+    for (size_t i = 0; i < help_program_options_count; i++)
+        option_line(to, NULL, &help_program_options[i]);
+    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++) {
+        begin(to, NULL);
+        fprintf(to, " -a %s -d ", c->name);
+        quoted(to, c->summary);
+        fputc('\n', to);
+    }
+    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++) {
+        for (size_t k = 0; k < c->options_count; k++)
+            option_line(to, c->name, &c->options[k]);
+        option_line(to, c->name, &help_option);
+        argument_line(to, c);
+    }
+}

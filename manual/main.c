@@ -1,0 +1,109 @@
+/* The manual pages and completions, written from the tables the program itself reads by, so that they cannot say
+   something else than it does.
+
+       write          lists the documents, by where they go under share/
+       write PLACE    prints that one */
+#include <stdbool.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "pages.h"
+#include "program.h"
+#include "roff.h"
+
+typedef struct {
+    const char *place;
+    void (*write)(FILE *to);
+} document;
+
+static const document pages[] = {
+    {"man/man1/" PROGRAM_NAME ".1", page_program},
+    {"man/man5/" PROGRAM_NAME "-scenario.5", page_scenario},
+};
+
+static const document completions[] = {
+    {"bash-completion/completions/" PROGRAM_NAME, completion_bash},
+    {"zsh/site-functions/_" PROGRAM_NAME, completion_zsh},
+    {"fish/vendor_completions.d/" PROGRAM_NAME ".fish", completion_fish},
+};
+
+#define PAGES (sizeof pages / sizeof pages[0])
+#define COMPLETIONS (sizeof completions / sizeof completions[0])
+
+typedef struct {
+    char text[120];
+} place;
+
+static place command_place(const command *c)
+{
+    place p;
+    snprintf(p.text, sizeof p.text, "man/man1/" PROGRAM_NAME "-%s.1", c->name);
+    return p;
+}
+
+static void list(void)
+{
+    const command *c;
+    for (size_t i = 0; i < COMPLETIONS; i++)
+        puts(completions[i].place);
+    for (size_t i = 0; i < PAGES; i++)
+        puts(pages[i].place);
+    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
+        puts(command_place(c).text);
+}
+
+/* False when there is no such page. */
+static bool page_written(FILE *to, const char *wanted)
+{
+    const command *c;
+    for (size_t i = 0; i < PAGES; i++)
+        if (strcmp(pages[i].place, wanted) == 0) {
+            pages[i].write(to);
+            return true;
+        }
+    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
+        if (strcmp(command_place(c).text, wanted) == 0) {
+            page_command(c, to);
+            return true;
+        }
+    return false;
+}
+
+static bool page_printed(const char *wanted)
+{
+    char *text = NULL;
+    size_t size = 0;
+    FILE *memory = open_memstream(&text, &size);
+    if (memory == NULL)
+        return false;
+    bool known = page_written(memory, wanted);
+    fclose(memory);
+    if (known)
+        roff_broken(stdout, text);
+    free(text);
+    return known;
+}
+
+static int write_document(const char *wanted)
+{
+    for (size_t i = 0; i < COMPLETIONS; i++)
+        if (strcmp(completions[i].place, wanted) == 0) {
+            completions[i].write(stdout);
+            return STATUS_DONE;
+        }
+    if (page_printed(wanted))
+        return STATUS_DONE;
+    program_complain("there is no document '%s'", wanted);
+    return STATUS_USAGE;
+}
+
+int main(int argc, char *argv[])
+{
+    int status = STATUS_DONE;
+    if (argc < 2)
+        list();
+    else
+        status = write_document(argv[1]);
+    return program_finish(status);
+}

@@ -1,0 +1,190 @@
+#include "roff.h"
+
+#include <ctype.h>
+#include <stdbool.h>
+#include <string.h>
+
+#include "program.h"
+#include "text.h"
+
+#define WORD_MAX 120
+#define LINE_MAX_BYTES 78
+
+/* ASCII signs that roff takes for itself, or prints as something that cannot be typed. */
+static const char *masked(char c)
+{
+    switch (c) {
+    case '\\':
+        return "\\e";
+    case '-':
+        return "\\-";
+    case '\'':
+        return "\\(aq";
+    case '"':
+        return "\\(dq";
+    case '`':
+        return "\\(ga";
+    case '^':
+        return "\\(ha";
+    case '~':
+        return "\\(ti";
+    default:
+        return NULL;
+    }
+}
+
+/* The code point of a well-formed character of two to four bytes. */
+static unsigned long code_point(const char *at, size_t length)
+{
+    unsigned long code = (unsigned char)at[0] & (0xFFu >> (length + 1));
+    for (size_t i = 1; i < length; i++)
+        code = code << 6 | ((unsigned char)at[i] & 0x3Fu);
+    return code;
+}
+
+void roff_text(FILE *to, const char *text)
+{
+    if (*text == '.')
+        fputs("\\&", to);
+    for (size_t n; (n = text_character(text)) > 0; text += n) {
+        const char *mask = masked(*text);
+        if (n > 1)
+            fprintf(to, "\\[u%04lX]", code_point(text, n));
+        else if (mask != NULL)
+            fputs(mask, to);
+        else
+            fputc(*text, to);
+    }
+}
+
+static bool in_word(char c)
+{
+    return isalnum((unsigned char)c) || c == '-' || c == '%' || c == '_';
+}
+
+/* Bytes of the word at `at`; whether it stands for a value: capitals only. */
+static size_t word_length(const char *at, bool *value)
+{
+    size_t n = 0;
+    *value = isupper((unsigned char)at[0]);
+    for (; in_word(at[n]) && n < WORD_MAX; n++)
+        *value = *value && !islower((unsigned char)at[n]);
+    return n;
+}
+
+void roff_form(FILE *to, const char *form)
+{
+    char piece[WORD_MAX + 1];
+    while (*form != '\0') {
+        bool value;
+        size_t word = word_length(form, &value), n = word > 0 ? word : 1;
+        memcpy(piece, form, n);
+        piece[n] = '\0';
+        fputs(word == 0 ? "" : value ? "\\fI" : "\\fB", to);
+        roff_text(to, piece);
+        fputs(word == 0 ? "" : "\\fR", to);
+        form += n;
+    }
+}
+
+void roff_title(FILE *to, const char *name, int section)
+{
+    fprintf(to, ".\\\" written from the tables of the program: change those, not this\n.TH ");
+    for (; *name != '\0'; name++)
+        fprintf(to, "%s", *name == '-' ? "\\-" : (char[2]){(char)toupper((unsigned char)*name), '\0'});
+    fprintf(to, " %d " BOIL_RELEASED " \"" PROGRAM_NAME " " PROGRAM_VERSION "\"\n", section);
+}
+
+/* Bytes of a line of text up to the blank where it is best broken; all of them when it need not be. */
+static size_t break_at(const char *line, size_t length)
+{
+    size_t best = length;
+    for (size_t i = 1; i < length; i++) {
+        if (line[i] != ' ')
+            continue;
+        if (i > LINE_MAX_BYTES)
+            return best < length ? best : i;
+        if (line[i - 1] == '.' && line[i + 1] != '.')
+            return i;
+        if (length > LINE_MAX_BYTES)
+            best = i;
+    }
+    return best;
+}
+
+/* A line that begins with a full stop or a quote would be taken for a request. */
+static void text_line_broken(FILE *to, const char *line, size_t length)
+{
+    while (length > 0) {
+        size_t n = break_at(line, length);
+        fprintf(to, "%.*s\n", (int)n, line);
+        line += n;
+        length -= n;
+        if (length == 0)
+            return;
+        line++;
+        length--;
+        fputs(*line == '.' || *line == '\'' ? "\\&" : "", to);
+    }
+}
+
+void roff_broken(FILE *to, const char *page)
+{
+    bool as_is = false;
+    while (*page != '\0') {
+        size_t n = strcspn(page, "\n");
+        as_is = strncmp(page, ".EX", 3) == 0 || (as_is && strncmp(page, ".EE", 3) != 0);
+        if (as_is || *page == '.' || n == 0)
+            fprintf(to, "%.*s\n", (int)n, page);
+        else
+            text_line_broken(to, page, n);
+        page += n + (page[n] == '\n');
+    }
+}
+
+void roff_section(FILE *to, const char *heading)
+{
+    fprintf(to, ".SH %s\n", heading);
+}
+
+void roff_subsection(FILE *to, const char *heading)
+{
+    fprintf(to, ".SS %s\n", heading);
+}
+
+void roff_paragraph(FILE *to, const char *text)
+{
+    fputs(".PP\n", to);
+    roff_text(to, text);
+    fputc('\n', to);
+}
+
+void roff_example(FILE *to, const char *lines)
+{
+    fputs(".RS 4\n.EX\n", to);
+    while (*lines != '\0') {
+        char line[200];
+        size_t n = strcspn(lines, "\n");
+        snprintf(line, sizeof line, "%.*s", (int)n, lines);
+        roff_text(to, line);
+        fputc('\n', to);
+        lines += n + (lines[n] == '\n');
+    }
+    fputs(".EE\n.RE\n", to);
+}
+
+void roff_sentence(FILE *to, const char *text)
+{
+    char first[2] = {(char)toupper((unsigned char)text[0]), '\0'};
+    size_t length = strlen(text);
+    if (length == 0)
+        return;
+    roff_text(to, first);
+    roff_text(to, text + 1);
+    fputs(text[length - 1] == '.' ? "\n" : ".\n", to);
+}
+
+void roff_term(FILE *to)
+{
+    fputs(".TP\n", to);
+}

@@ -1,0 +1,87 @@
+/* zsh.c -- completion for zsh, in the words of its _arguments. */
+#include <string.h>
+
+#include "expects.h"
+#include "help.h"
+#include "pages.h"
+#include "program.h"
+
+/* Text between single quotes, with the signs that _arguments takes for itself masked. */
+static void masked(FILE *to, const char *text)
+{
+    for (; *text != '\0'; text++) {
+        if (*text == '\'')
+            fputs("'\\''", to);
+        else
+            fprintf(to, "%s%c", strchr("[]:\\", *text) != NULL ? "\\" : "", *text);
+    }
+}
+
+static void action(FILE *to, const char *value, const char *files)
+{
+    fputs(":", to);
+    masked(to, value);
+    fputs(":", to);
+    if (expects_of(value) == EXPECTS_FILE)
+        fputs(files, to);
+    if (expects_of(value) == EXPECTS_WORDS) {
+        fputc('(', to);
+        expects_words(to, value);
+        fputc(')', to);
+    }
+}
+
+static void option_line(FILE *to, const option *o, const char *others)
+{
+    fprintf(to, " \\\n            '%s--%s%s[", others, o->name, o->value != NULL ? "=" : "");
+    masked(to, o->text);
+    fputc(']', to);
+    if (o->value != NULL)
+        action(to, o->value, "_files");
+    fputc('\'', to);
+}
+
+static void command_case(FILE *to, const command *c)
+{
+    fprintf(to, "    %s)\n        _arguments -s", c->name);
+    for (size_t i = 0; i < c->options_count; i++)
+        option_line(to, &c->options[i], "");
+    option_line(to, &help_option, "(- *)");
+    if (c->argument != NULL) {
+        fputs(" \\\n            '*", to);
+        action(to, c->argument, "_files -g \"*.bath(-.)\"");
+        fputc('\'', to);
+    }
+    fputs("\n        ;;\n", to);
+}
+
+static void list_of_commands(FILE *to)
+{
+    const command *c;
+    fputs("    commands)\n        local -a names\n        names=(\n", to);
+    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++) {
+        fprintf(to, "            '%s:", c->name);
+        masked(to, c->summary);
+        fputs("'\n", to);
+    }
+    fputs("        )\n        _describe command names\n        return\n        ;;\n", to);
+}
+
+void completion_zsh(FILE *to)
+{
+    const command *c;
+    fputs("#compdef " PROGRAM_NAME "\n# zsh completion for " PROGRAM_NAME " " PROGRAM_VERSION
+          "; written from the tables of the program\n\n_" PROGRAM_NAME "() {\n"
+          "    local curcontext=$curcontext state line\n    _arguments -C",
+          to);
+    for (size_t i = 0; i < help_program_options_count; i++)
+        option_line(to, &help_program_options[i], "(- *)");
+    fputs(" \\\n            '1:command:->commands' \\\n            '*::argument:->arguments' && return\n"
+          "    case $state in\n",
+          to);
+    list_of_commands(to);
+    fputs("    esac\n    case $line[1] in\n", to);
+    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
+        command_case(to, c);
+    fputs("    esac\n}\n\n_" PROGRAM_NAME " \"$@\"\n", to);
+}
