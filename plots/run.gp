@@ -116,7 +116,7 @@ set style line 5 lc rgb "#000000" lw 2.5 dt solid
 set style line 6 lc rgb "#000000" lw 1.2 dt (2, 4)
 quiet_colour = 0xdddddd
 array grave_colour[4] = [0x56b4e9, 0xf0e442, 0xe69f00, 0xd55e00]
-array act_colour[3] = [0xe69f00, 0x56b4e9, 0xcc79a7]
+array act_colour[5] = [0xe69f00, 0x56b4e9, 0xcc79a7, 0x009e73, 0x999999]
 array grave_word[4] = ["NOTICE", "CAUTION", "WARNING", "DANGER"]
 mark_colour(i) = mark_likely[i] ? grave_colour[mark_grave[i] + 1] : 0xffffff
 
@@ -195,7 +195,7 @@ if (terminal_form) {
 # Axes: at least so much between their ends; three to six ticks.
 ticks(x) = x > 5 ? 10 : x > 2 ? 5 : x > 1 ? 2 : 1
 nice_in(x, unit) = unit * ticks(x / unit)
-nice(range) = nice_in(range / (terminal_form ? 3 : 5), 10.0 ** floor(log10(range / (terminal_form ? 3 : 5))))
+nice(range) = nice_in(range / (terminal_form ? 3.0 : 5.0), 10.0 ** floor(log10(range / (terminal_form ? 3.0 : 5.0))))
 bottom(x, y, least) = y - x < least ? (x + y - least) / 2 : x - 0.04 * (y - x)
 top(x, y, least) = y - x < least ? (x + y + least) / 2 : y + 0.06 * (y - x)
 
@@ -223,7 +223,7 @@ line = line + head + body_T
 
 set tmargin at screen at(line + head)
 set bmargin at screen at(line + head + body_F)
-most = steam_max > 0 ? 1.06 * steam_max : 1
+most = steam_max > 0 ? 1.06 * steam_max : 1.0
 set yrange [0 : most]
 set ytics nice(most)
 set label 1 "Steam, " . F_unit at screen name_x, at(line + head / 2 + 0.1) left noenhanced
@@ -290,7 +290,7 @@ if (lanes > 0) {
     set tmargin at screen at(line + head)
     set bmargin at screen at(line + head + per_lane * lanes)
     set yrange [lanes + 0.5 : 0.5]
-    set label 1 "Loads and water" at screen name_x, at(line + head / 2 + 0.1) left noenhanced
+    set label 1 "What is done" at screen name_x, at(line + head / 2 + 0.1) left noenhanced
     do for [i = 1:lanes] { set label 20 + i lane_name[i] at graph -0.01, first i right noenhanced }
     do for [i = 1:words] {
         set label 100 + i word[i] at start + word_at[i], first word_lane[i] left offset character 0.4, 0 noenhanced front
@@ -299,7 +299,7 @@ if (lanes > 0) {
     if (terminal_form) {
         plot "acts.tsv" using (start + $2):1 with points pt "|" notitle
     } else {
-        plot for [k = 0:2] "acts.tsv" using (start + $2):($4 == k ? $1 : NaN):(start + $2):(start + $3):($1 - 0.42):($1 + 0.42) \
+        plot for [k = 0:4] "acts.tsv" using (start + $2):($4 == k ? $1 : NaN):(start + $2):(start + $3):($1 - 0.42):($1 + 0.42) \
             with boxxyerror fs solid 0.5 noborder fc rgb act_colour[k + 1] notitle, \
             "acts.tsv" using (start + $2):($1 - 0.42):(0):(0.84) with vectors nohead lc rgb "#000000" lw 1 notitle
     }

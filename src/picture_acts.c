@@ -17,21 +17,35 @@ static double end_of(const outcome *o, const outcome_line *l)
     return isnan(l->load->lifted_s) ? end : l->load->lifted_s;
 }
 
+static bar_kind kind_of(const outcome_line *l)
+{
+    if (l->load != NULL)
+        return BAR_LOAD;
+    return l->addition->kind == BOIL_ACT_SALTS    ? BAR_SALTS
+           : l->addition->kind == BOIL_ACT_LIQUID ? BAR_LIQUID
+                                                  : BAR_WATER;
+}
+
 static bar bar_of_line(const outcome *o, const outcome_line *l)
 {
-    return (bar){.kind = l->load != NULL ? BAR_LOAD : BAR_WATER,
+    return (bar){.kind = kind_of(l),
                  .from_s = l->time_s,
                  .to_s = end_of(o, l),
                  .words = l->words};
 }
 
-/* Acts that have no result of their own; a lift shows as the end of its load. */
-static size_t add_others(const outcome *o, bar *bars, size_t count)
+static bool is_switched(boil_act_kind kind)
+{
+    return kind == BOIL_ACT_HEAT || kind == BOIL_ACT_MIXER || kind == BOIL_ACT_LID || kind == BOIL_ACT_EXHAUST;
+}
+
+/* These have no result of their own, nor has a lift: it shows as the end of its load. */
+static size_t add_switched(const outcome *o, bar *bars, size_t count)
 {
     const boil_schedule *s = &o->scenario->schedule;
     for (size_t i = 0; i < s->count; i++)
-        if (s->acts[i].kind == BOIL_ACT_HEAT && s->acts[i].time_s <= o->central.end_s)
-            bars[count++] = (bar){.kind = BAR_OTHER,
+        if (is_switched(s->acts[i].kind) && s->acts[i].time_s <= o->central.end_s)
+            bars[count++] = (bar){.kind = BAR_SWITCHED,
                                   .from_s = s->acts[i].time_s,
                                   .to_s = s->acts[i].time_s,
                                   .words = said_of(o->scenario, i)};
@@ -104,7 +118,7 @@ bar *picture_bars(const outcome *o, size_t columns, size_t *count)
     free(lines);
     if (bars == NULL)
         return NULL;
-    *count = add_others(o, bars, *count);
+    *count = add_switched(o, bars, *count);
     take_lanes(bars, *count);
     double end = o->central.end_s;
     for (size_t i = 0; i < *count; i++)
@@ -123,7 +137,11 @@ static void lanes_of(const bar *bars, size_t count, size_t lanes[BAR_KINDS])
 
 static void write_lanes(picture *p, const size_t lanes[BAR_KINDS])
 {
-    static const char *const names[] = {[BAR_LOAD] = "loads", [BAR_WATER] = "water", [BAR_OTHER] = "heat"};
+    static const char *const names[] = {[BAR_LOAD] = "loads",
+                                        [BAR_WATER] = "water",
+                                        [BAR_SALTS] = "salts",
+                                        [BAR_LIQUID] = "liquid",
+                                        [BAR_SWITCHED] = "set to"};
     FILE *to = picture_input(p, "lanes.tsv");
     size_t lane = 0;
     for (int k = 0; to != NULL && k < BAR_KINDS; k++)

@@ -1,11 +1,12 @@
-/* picture_acts.h -- what was done, as bars over time: loads in lanes of their own, below them water, below that the rest. */
+/* picture_acts.h -- what was done, as bars over time: loads in lanes of their own, below them water, salts and liquid,
+   below those what was switched. */
 #ifndef PICTURE_ACTS_H
 #define PICTURE_ACTS_H
 
 #include "outcome.h"
 #include "picture.h"
 
-typedef enum { BAR_LOAD, BAR_WATER, BAR_OTHER, BAR_KINDS } bar_kind;
+typedef enum { BAR_LOAD, BAR_WATER, BAR_SALTS, BAR_LIQUID, BAR_SWITCHED, BAR_KINDS } bar_kind;
 
 /* More loads at once than this share the last lane. */
 #define BAR_LANES_MAX 3

@@ -5,13 +5,14 @@
 
 #include "boil.h"
 #include "said.h"
+#include "setting_words.h"
 #include "show.h"
 #include "text.h"
 
 /* A name, the same value in US and SI units, and a note. */
 static void in_both(FILE *to, const char *name, const char *us, const char *si, const char *note)
 {
-    char line[400];
+    char line[1300];
     snprintf(line, sizeof line, " %-19s %-20s %-20s %s", name, us, si, note);
     text_line(to, line);
 }
@@ -23,104 +24,18 @@ void plan_line(FILE *to, const char *name, unit_dimension d, double si, const ch
 
 /* Settings -------------------------------------------------------------------------------------------------------- */
 
-typedef struct {
-    FILE *to;
-    const key *key;
-    const char *note;
-    double value[SETTING_VALUES];
-} setting_shown;
-
-static void one_text(const setting_shown *p, const char *text)
-{
-    char line[600];
-    snprintf(line, sizeof line, " %-19s %-41s %s", p->key->words, text_plain(text).text, p->note);
-    text_line(p->to, line);
-}
-
-static void range_line(const setting_shown *p)
-{
-    char text[2][48];
-    for (int s = SHOW_US; s <= SHOW_SI; s++) {
-        show_system system = (show_system)s;
-        snprintf(text[s], sizeof text[s], "%.16s to %.24s", show_number(system, p->key->dimension, p->value[0]).text,
-                 show(system, p->key->dimension, p->value[1]).text);
-    }
-    in_both(p->to, p->key->words, text[SHOW_US], text[SHOW_SI], p->note);
-}
-
-static void blend_line(const setting_shown *p)
-{
-    char text[80];
-    snprintf(text, sizeof text, "%.4g %% NaOH, %.4g %% NaNO3, %.4g %% NaNO2", 100 * p->value[BOIL_NAOH],
-             100 * p->value[BOIL_NANO3], 100 * p->value[BOIL_NANO2]);
-    one_text(p, text);
-}
-
-static void factor_line(const setting_shown *p)
-{
-    char text[32];
-    snprintf(text, sizeof text, "%.4g", p->value[0]);
-    one_text(p, text);
-}
-
-/* The day does not begin anew in a span. */
-static void number_line(const setting_shown *p)
-{
-    if (p->key->zero != NULL && p->value[0] == 0)
-        one_text(p, p->key->zero);
-    else if (p->key->kind == KEY_CLOCK)
-        one_text(p, show_clock(p->value[0], 0).text);
-    else if (p->key->dimension == DIM_TIME || p->key->dimension == DIM_FRACTION)
-        one_text(p, show_exact(SHOW_SI, p->key->dimension, p->value[0]).text);
-    else
-        plan_line(p->to, p->key->words, p->key->dimension, p->value[0], p->note);
-}
-
-static void value_line(const setting_shown *p)
-{
-    switch (p->key->kind) {
-    case KEY_RANGE:
-        range_line(p);
-        break;
-    case KEY_BLEND:
-        blend_line(p);
-        break;
-    case KEY_FACTOR:
-        factor_line(p);
-        break;
-    case KEY_CHOICE:
-    case KEY_SWITCH:
-        one_text(p, p->key->choices[(size_t)p->value[0]]);
-        break;
-    case KEY_TITLE:
-    case KEY_PATH:
-    case KEY_CLOCK:
-    case KEY_SPAN:
-    case KEY_QUANTITY:
-    case KEY_SHARE:
-        number_line(p);
-        break;
-    }
-}
-
-/* What holds where no value says so. */
-static const char *instead(const scenario *s, const scenario_setting *set)
-{
-    if (set->state == SETTING_GIVEN)
-        return set->given != NULL ? set->given : "";
-    if (set->key->kind == KEY_TITLE)
-        return s->title;
-    return set->key->otherwise != NULL ? set->key->otherwise : "none";
-}
-
+/* One text where both systems say the same. */
 static void setting_line_print(const scenario *s, size_t index, FILE *to)
 {
-    const scenario_setting *set = &s->settings[index];
-    setting_shown p = {.to = to, .key = set->key, .note = set->state == SETTING_DEFAULT ? "default" : ""};
-    if (scenario_setting_value(s, index, p.value) > 0)
-        value_line(&p);
-    else
-        one_text(&p, instead(s, set));
+    const char *note = s->settings[index].state == SETTING_DEFAULT ? "default" : "", *name = s->settings[index].key->words;
+    setting_words us = setting_words_of(s, index, SHOW_US), si = setting_words_of(s, index, SHOW_SI);
+    char line[700];
+    if (strcmp(us.text, si.text) != 0) {
+        in_both(to, name, us.text, si.text, note);
+        return;
+    }
+    snprintf(line, sizeof line, " %-19s %-41s %s", name, us.text, note);
+    text_line(to, line);
 }
 
 static void settings_print(const scenario *s, FILE *to)
