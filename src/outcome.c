@@ -61,6 +61,11 @@ static double told_until(const outcome_line *l)
     return fmax(back, isnan(r->hot_s) ? l->time_s : l->time_s + r->hot_s);
 }
 
+static bool is_addition(boil_act_kind kind)
+{
+    return kind == BOIL_ACT_WATER || kind == BOIL_ACT_SALTS || kind == BOIL_ACT_LIQUID;
+}
+
 /* Results stand in the order of their acts; a run that stopped early has fewer. */
 static bool line_of(const outcome *o, size_t act, size_t *loads, size_t *additions, outcome_line *l)
 {
@@ -70,7 +75,7 @@ static bool line_of(const outcome *o, size_t act, size_t *loads, size_t *additio
     if (kind == BOIL_ACT_LOAD && *loads < h->loads_count) {
         l->load = &h->loads[(*loads)++];
         l->time_s = l->load->time_s;
-    } else if (kind == BOIL_ACT_WATER && *additions < h->additions_count) {
+    } else if (is_addition(kind) && *additions < h->additions_count) {
         l->addition = &h->additions[(*additions)++];
         l->time_s = l->addition->time_s;
     } else {

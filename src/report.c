@@ -4,6 +4,7 @@
 #include <stdarg.h>
 #include <string.h>
 
+#include "account.h"
 #include "finding_words.h"
 #include "program.h"
 #include "severity.h"
@@ -20,8 +21,7 @@ typedef struct {
     FILE *to;
 } report_to;
 
-static void paragraph(FILE *to, const char *format, ...) __attribute__((format(printf, 2, 3)));
-static void paragraph(FILE *to, const char *format, ...)
+void report_paragraph(FILE *to, const char *format, ...)
 {
     char text[1200];
     va_list values;
@@ -52,7 +52,7 @@ static bool is_plain_naoh(const boil_charge *c)
 void report_uncertainty(const boil_charge *c, show_system s, FILE *to)
 {
     if (c->basis == BOIL_BY_BOILING_POINT) {
-        paragraph(
+        report_paragraph(
             to,
             "The boiling point was given, so the strength is what is uncertain: by about +-2 to 3 %% salts by mass.");
         return;
@@ -60,8 +60,8 @@ void report_uncertainty(const boil_charge *c, show_system s, FILE *to)
     const char *degree = show_unit(s, DIM_DIFFERENCE);
     double below = unit_from_si(DIM_DIFFERENCE, degree, is_plain_naoh(c) ? 4 : 6);
     double above = unit_from_si(DIM_DIFFERENCE, degree, 2);
-    paragraph(to, "At a given strength the real boiling point may lie up to %.0f %s lower or %.0f %s higher.", below,
-              degree, above, degree);
+    report_paragraph(to, "At a given strength the real boiling point may lie up to %.0f %s lower or %.0f %s higher.",
+                     below, degree, above, degree);
 }
 
 static void bath(const report_to *r)
@@ -75,8 +75,8 @@ static void bath(const report_to *r)
     bath_line(r, "strength", DIM_CONCENTRATION, s->strength_start_kg_m3, s->strength_end_kg_m3);
     bath_line(r, "still level", DIM_LENGTH, s->still_level_start_m, s->still_level_end_m);
     if (!isnan(s->time_to_boil_s))
-        paragraph(r->to, "From a quiet start it boils after %s, at %s.", show_span(s->time_to_boil_s).text,
-                  show_clock(r->o->scenario->start_s, s->time_to_boil_s).text);
+        report_paragraph(r->to, "From a quiet start it boils after %s, at %s.", show_span(s->time_to_boil_s).text,
+                         show_clock(r->o->scenario->start_s, s->time_to_boil_s).text);
     report_uncertainty(&r->o->scenario->plant.charge, r->system, r->to);
 }
 
@@ -118,73 +118,12 @@ static void findings(const report_to *r)
         finding(r, &possible->list[i]);
 }
 
-/* Heat and water -------------------------------------------------------------------------------------------------- */
-
-typedef struct {
-    double wall_J, surface_J, loads_J, heater_J;
-} heat_sums;
-
-/* Sums over the trace by the trapezium rule: good to the two digits that are shown. */
-static heat_sums heat_of(const boil_history *h)
-{
-    heat_sums s = {0};
-    for (size_t i = 1; i < h->rows_count; i++) {
-        const boil_row *a = &h->rows[i - 1], *b = &h->rows[i];
-        double half = 0.5 * (b->time_s - a->time_s);
-        s.heater_J += half * (a->heater_W + b->heater_W);
-        s.wall_J += half * (a->wall_W + b->wall_W);
-        s.surface_J += half * (a->surface_W + b->surface_W);
-        s.loads_J += half * (a->loads_W + b->loads_W);
-    }
-    return s;
-}
-
-static void heat(const report_to *r)
-{
-    const boil_history *h = &r->o->central;
-    double per_s = 1 / h->end_s;
-    paragraph(r->to, "Heat: %s put in, of which %s reached the tank, on average.",
-              show(r->system, DIM_POWER, r->summary->input_total_J * per_s).text,
-              show(r->system, DIM_POWER, r->summary->heater_total_J * per_s).text);
-    heat_sums s = heat_of(h);
-    if (!(s.heater_J > 0))
-        return;
-    paragraph(
-        r->to,
-        "Of that %.0f %% went through the walls, %.0f %% off the surface, %.0f %% into parts and baskets; the rest, "
-        "%.0f %%, into vapour and the bath itself.",
-        100 * s.wall_J / s.heater_J, 100 * s.surface_J / s.heater_J, 100 * s.loads_J / s.heater_J,
-        100 * (1 - (s.wall_J + s.surface_J + s.loads_J) / s.heater_J));
-}
-
-static void water(const report_to *r)
-{
-    const boil_summary *s = r->summary;
-    paragraph(
-        r->to,
-        "Water: in %s poured, %s carried in by parts; out %s of steam, %s evaporated, %s boiled off floating water.",
-        show(r->system, DIM_MASS, s->water_added_kg).text, show(r->system, DIM_MASS, s->rinse_added_kg).text,
-        show(r->system, DIM_MASS, s->steam_total_kg).text, show(r->system, DIM_MASS, s->evaporated_total_kg).text,
-        show(r->system, DIM_MASS, s->layer_boiled_total_kg).text);
-}
-
-/* "closes to 1e-9": the digits behind the power would be noise. */
-static void closure(const report_to *r)
-{
-    const boil_balance *b = &r->o->central.balance;
-    double worst = fmax(fabs(b->energy), fmax(fabs(b->water), fabs(b->salts)));
-    double shown_as = worst > 1e-9 ? pow(10, ceil(log10(worst))) : 1e-9;
-    paragraph(r->to, "Balances of water, salts and energy close to %.0e.", shown_as);
-}
-
 static void balances(const report_to *r)
 {
     if (!(r->o->central.end_s > 0))
         return;
-    heading(r->to, "Heat and water");
-    heat(r);
-    water(r);
-    closure(r);
+    heading(r->to, "Account");
+    account_print(r->o, r->system, r->to);
 }
 
 static void statistics(const report_to *r)
@@ -202,7 +141,7 @@ static void statistics(const report_to *r)
 void report_caution(FILE *to)
 {
     fputc('\n', to);
-    paragraph(
+    report_paragraph(
         to,
         "A prediction is never a permission: local codes, the supplier's data sheet and licensed practice come first. "
         "Face shield, apron, gloves and boots; an eyewash within reach. Water only while the bath boils, slowly, and "
@@ -221,7 +160,7 @@ void report(const outcome *o, const report_style *style, FILE *to)
     fprintf(to, "%s\n", verdict_of(o, style->system).text);
     title(&r);
     bath(&r);
-    heading(to, "Loads and water");
+    heading(to, "Loads and additions");
     sheet_print(o, style->system, to);
     findings(&r);
     heading(to, "Temperature and level");

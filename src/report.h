@@ -20,6 +20,9 @@ void report(const outcome *o, const report_style *style, FILE *to);
 void report_caution(FILE *to);
 void report_uncertainty(const boil_charge *c, show_system s, FILE *to); /* of its boiling point, or of its strength */
 
+/* A text made as by printf, wrapped and indented as all of the report is. */
+void report_paragraph(FILE *to, const char *format, ...) __attribute__((format(printf, 2, 3)));
+
 #define REPORT_WIDTH 96 /* columns */
 
 #endif

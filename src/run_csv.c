@@ -21,7 +21,7 @@ static const column columns[] = {
     NUMBER(vented_kg_s),  NUMBER(evaporated_kg_s), NUMBER(heater_W),     NUMBER(wall_W),          NUMBER(surface_W),
     NUMBER(loads_W),      NUMBER(layer_kg),      NUMBER(layer_m),        NUMBER(layer_K),         BOOL(layer_boiling),
     NUMBER(still_level_m), NUMBER(level_m),      NUMBER(level_lower_m),  NUMBER(freeboard_m),     NUMBER(void_fraction),
-    NUMBER(coldest_load_K),
+    NUMBER(coldest_load_K), NUMBER(undissolved_kg), BOOL(valve_open), NUMBER(sensor_K),
 };
 
 #define COLUMNS (sizeof columns / sizeof columns[0])

@@ -18,6 +18,11 @@ static const char *cause_word(boil_quiet_cause c)
     return words[c];
 }
 
+static const char *addition_word(boil_act_kind kind)
+{
+    return kind == BOIL_ACT_SALTS ? "salts" : kind == BOIL_ACT_LIQUID ? "liquid" : "water";
+}
+
 static const char *unit_word(boil_unit_kind u)
 {
     static const char *const words[] = {
@@ -53,6 +58,7 @@ static void loads(json *j, const boil_history *h)
         json_number(j, "lowest_temperature_K", l->lowest_temperature_K);
         json_number(j, "hot_s", l->hot_s);
         json_number(j, "lifted_s", l->lifted_s);
+        json_number(j, "drag_out_kg", l->drag_out_kg);
         json_close(j);
     }
     json_close(j);
@@ -65,7 +71,7 @@ static void additions(json *j, const boil_history *h)
         const boil_addition_result *a = &h->additions[i];
         json_object(j, NULL);
         json_number(j, "time_s", a->time_s);
-        json_text(j, "kind", "water");
+        json_text(j, "kind", addition_word(a->kind));
         json_number(j, "mass_kg", a->mass_kg);
         json_number(j, "over_s", a->over_s);
         json_bool(j, "was_quiet", a->was_quiet);
@@ -144,6 +150,39 @@ static void summary(json *j, const boil_summary *s)
     json_number(j, "water_added_kg", s->water_added_kg);
     json_number(j, "layer_max_kg", s->layer_max_kg.value);
     json_number(j, "time_to_boil_s", s->time_to_boil_s);
+    json_number(j, "undissolved_max_kg", s->undissolved_max_kg);
+    json_number(j, "bed_max_m", s->bed_max_m);
+    json_number(j, "bed_superheat_max_K", s->bed_superheat_max_K.value);
+    json_number(j, "crystals_from_K", s->crystals_from_K);
+    json_number(j, "crystals_s", s->crystals_s);
+    json_number(j, "crystals_max_kg", s->crystals_max_kg);
+    json_number(j, "restoring_water_kg", s->restoring_water_kg);
+    json_number(j, "restored_level_m", s->restored_level_m);
+    json_close(j);
+}
+
+static void account(json *j, const boil_history *h)
+{
+    const boil_summary *s = &h->summary;
+    json_object(j, "account");
+    json_number(j, "loads", (double)h->loads_count);
+    json_number(j, "steel_kg", s->steel_kg);
+    json_number(j, "input_J", s->input_total_J);
+    json_number(j, "heater_J", s->heater_total_J);
+    json_number(j, "vented_kg", s->vented_total_kg);
+    json_number(j, "evaporated_kg", s->evaporated_total_kg);
+    json_number(j, "layer_boiled_kg", s->layer_boiled_total_kg);
+    json_number(j, "water_by_hand_kg", s->water_added_kg);
+    json_number(j, "water_by_valve_kg", s->water_controlled_kg);
+    json_number(j, "water_by_valve_while_quiet_kg", s->valve_quiet_kg);
+    json_number(j, "water_with_parts_kg", s->rinse_added_kg);
+    json_number(j, "condensate_kg", s->condensate_kg);
+    json_number(j, "salts_kg", s->salts_added_kg);
+    json_number(j, "liquid_kg", s->liquid_added_kg);
+    json_number(j, "drag_out_kg", s->drag_out_kg);
+    json_number(j, "drag_out_salts_kg", s->drag_out_salts_kg);
+    json_number(j, "valve_openings", (double)s->valve_openings);
+    json_number(j, "valve_open_share", s->valve_open_share);
     json_close(j);
 }
 
@@ -174,6 +213,7 @@ void run_json(const outcome *o, FILE *to)
     findings(&j, &o->found);
     fast(&j, o);
     summary(&j, &h->summary);
+    account(&j, h);
     balance(&j, &h->balance);
     json_close(&j);
 }

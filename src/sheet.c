@@ -47,9 +47,15 @@ static shown cell_hot(const sheet *h, const outcome_line *l)
     return isnan(l->load->hot_s) ? (shown){"not hot"} : show_span(l->load->hot_s);
 }
 
-static shown cell_poured(const sheet *h, const outcome_line *l)
+/* What an addition brings, or what a load carries out once it is lifted. */
+static shown cell_mass(const sheet *h, const outcome_line *l)
 {
-    return show_number(h->system, DIM_MASS, l->addition->mass_kg);
+    shown t = {""};
+    double mass = l->load != NULL ? l->load->drag_out_kg : l->addition->mass_kg;
+    if (mass > 0)
+        snprintf(t.text, sizeof t.text, "%c%.40s", l->load != NULL ? '-' : '+',
+                 show_number(h->system, DIM_MASS, mass).text);
+    return t;
 }
 
 static shown cell_steam(const sheet *h, const outcome_line *l)
@@ -86,7 +92,7 @@ static const column columns[] = {
     {"back", "after", DIM_COUNT, 8, OF_BOTH, cell_back},
     {"lowest", NULL, DIM_TEMPERATURE, 6, OF_LOADS, cell_lowest},
     {"hot", "after", DIM_COUNT, 7, OF_LOADS, cell_hot},
-    {"water", NULL, DIM_MASS, 5, OF_ADDITIONS, cell_poured},
+    {"in/out", NULL, DIM_MASS, 6, OF_BOTH, cell_mass},
     {"steam", "peak", DIM_COUNT, 6, OF_ADDITIONS, cell_steam},
     {"layer", NULL, DIM_MASS, 5, OF_ADDITIONS, cell_layer},
     {"rise", NULL, DIM_LENGTH, 4, OF_ADDITIONS, cell_rise},
@@ -186,7 +192,7 @@ void sheet_print(const outcome *o, show_system s, FILE *to)
     bool marked = false;
     outcome_line *lines = outcome_lines(o, &count);
     if (count == 0) {
-        fputs(" no loads and no water\n", to);
+        fputs(" no loads and no additions\n", to);
         free(lines);
         return;
     }

@@ -3,6 +3,7 @@
 
 #include <string.h>
 
+#include "account.h"
 #include "boil.h"
 #include "printed.h"
 #include "program.h"
@@ -51,6 +52,8 @@ static boil_summary calm_summary(void)
                           .freeboard_min_m = {0.1803, 4920},
                           .boiling_share = 0.99,
                           .time_to_boil_s = NEVER,
+                          .crystals_from_K = NEVER,
+                          .crystals_s = NEVER,
                           .overflow_s = NEVER,
                           .still_overflow_s = NEVER,
                           .layer_boil_s = NEVER};
@@ -247,7 +250,115 @@ static void the_sheet_has_a_line_a_load_and_an_addition(void **state)
     assert_says(text, "6:05  load                                6:05     50 s  281.9    90 s\n");
     assert_says(text, "6:35  load                                kept        -  281.9    90 s\n");
     assert_says(text,
-                "7:00  water                               kept        -                 16.7   x1.3 0.728  0.4\n");
+                "7:00  water                               kept        -                 +16.7   x1.3 0.728  0.4\n");
+    free(text);
+}
+
+static void the_sheet_tells_kinds_apart_and_what_parts_carry_out(void **state)
+{
+    (void)state;
+    shift_begin(&the, 1);
+    add_water(&the, 3600);
+    the.acts[1].kind = the.addition.kind = BOIL_ACT_SALTS;
+    the.loads[0].drag_out_kg = 0.105;
+    char *text = printed_by(sheet_print);
+    assert_says(text, "hot in/out  steam layer rise\n");
+    assert_says(text, "6:05  load                                6:05     50 s  281.9    90 s -0.231\n");
+    assert_says(text, "7:00  salts                               kept        -                 +16.7   x1.3");
+    free(text);
+    the.acts[1].kind = the.addition.kind = BOIL_ACT_LIQUID;
+    text = printed_by(sheet_print);
+    assert_says(text, "7:00  liquid                              kept");
+    free(text);
+    the.acts[1].kind = BOIL_ACT_MIXER; /* is no addition: no line */
+    text = printed_by(sheet_print);
+    assert_int_equal(lines_of(text), 3);
+    free(text);
+}
+
+/* Sums by hand: 3.6e6 J are 1 kWh and 3.412 kBtu; 45.359237 kg are 100 lb. */
+static void set_account(boil_summary *s)
+{
+    s->input_total_J = 36e6;
+    s->heater_total_J = 18e6;
+    s->vented_total_kg = 20;
+    s->steel_kg = 4 * 45.359237;
+    s->rinse_added_kg = 0.4;
+    s->drag_out_kg = 0.8;
+    s->drag_out_salts_kg = 0.4;
+}
+
+static void the_account_is_in_all_per_load_and_per_hundredweight(void **state)
+{
+    (void)state;
+    shift_begin(&the, 8);
+    set_account(&the.outcome.central.summary);
+    char *text = printed_by(account_print);
+    assert_in_range(widest_of(text), 60, 96);
+    assert_says(text, "         in all       per load   per 100 lb of steel\n");
+    assert_says(text, " fuel                                   34.1 kBtu      4.27 kBtu             8.53 kBtu\n");
+    assert_says(text, " heat to the tank                       17.1 kBtu ");
+    assert_says(text, " vapour given off                         44.1 lb        5.51 lb               11.0 lb\n");
+    assert_says(text, " bath liquid carried out by parts         1.76 lb ");
+    assert_says(text, "  of it salts                            0.882 lb ");
+    static const char *const absent[] = {"hand", "valve", "lid", "salts added", "dry", "ready", "evaporated",
+                                         "floating", "Automatic", "Dry salt", "Cooling"};
+    for (size_t i = 0; i < sizeof absent / sizeof absent[0]; i++)
+        if (strstr(text, absent[i]) != NULL)
+            fail_msg("'%s' is said of a run that has none:\n%s", absent[i], text);
+    free(text);
+    printed p;
+    printed_begin(&p);
+    account_print(&the.outcome, SHOW_SI, p.to);
+    text = printed_end(&p);
+    assert_says(text, "         in all       per load   per 100 kg of steel\n");
+    assert_says(text, " fuel                                    10.0 kWh       1.25 kWh              5.51 kWh\n");
+    free(text);
+}
+
+static void the_account_names_all_that_there_was(void **state)
+{
+    (void)state;
+    shift_begin(&the, 0);
+    boil_summary *s = &the.outcome.central.summary;
+    set_account(s);
+    the.scenario.plant.heater.source = BOIL_HEAT_STEAM;
+    the.scenario.plant.control.mode = BOIL_CONTROL_ON_OFF;
+    s->water_added_kg = 1;
+    s->water_controlled_kg = 30;
+    s->valve_openings = 12;
+    s->valve_open_share = 0.254;
+    s->condensate_kg = 3;
+    s->salts_added_kg = 10;
+    s->liquid_added_kg = 20;
+    s->undissolved_max_kg = 4;
+    s->bed_max_m = 0.0051;
+    s->bed_superheat_max_K = (boil_extreme){20, 4920};
+    s->crystals_from_K = 363.15;
+    s->crystals_s = 86400;
+    s->crystals_max_kg = 50;
+    char *text = printed_by(account_print);
+    assert_null(strstr(text, "per load"));
+    assert_null(strstr(text, "fuel"));
+    assert_says(text, " water by hand                            2.20 lb\n");
+    assert_says(text, " water by the valve                       66.1 lb\n");
+    assert_says(text, " condensate from the lid                  6.61 lb\n");
+    assert_says(text, " dry salts                                22.0 lb\n");
+    assert_says(text, " ready-mixed liquid                       44.1 lb\n");
+    assert_says(text, "the valve opened 12 times, was open 25 % of the time and gave 66.1 lb.\n");
+    assert_says(text, "Dry salt: at most 8.82 lb not yet dissolved; on the floor a bed of up to 0.20 in, the floor\n"
+                      " under it up to 36.0 degF hotter than the bath (7:22).\n");
+    assert_says(text, "Cooling: below 194.0 degF salts crystallise, here from 6:00+1d on; nitrate and nitrite up to\n"
+                      " 110 lb.\n");
+    free(text);
+    s->valve_quiet_kg = 3;
+    s->valve_openings = 1;
+    s->bed_max_m = 0.0005; /* half a grain */
+    s->crystals_max_kg = 0;
+    text = printed_by(account_print);
+    assert_says(text, "the valve opened 1 time, was open 25 % of the time and gave 66.1 lb, 6.61 lb\n of it while");
+    assert_says(text, "not yet dissolved.\n");
+    assert_says(text, "here from 6:00+1d on.\n");
     free(text);
 }
 
@@ -358,7 +469,17 @@ static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
     (void)state;
     printed p;
     shift_begin(&the, 1);
+    add_water(&the, 2000);
+    the.addition.kind = BOIL_ACT_LIQUID;
     the.loads[0].hot_s = NEVER;
+    the.loads[0].drag_out_kg = 0.1;
+    the.outcome.central.summary.water_controlled_kg = 30;
+    the.outcome.central.summary.bed_superheat_max_K.value = NEVER;
+    for (size_t i = 0; i < 3; i++) {
+        the.rows[i].sensor_K = NEVER;
+        the.rows[i].valve_open = i == 1;
+        the.rows[i].undissolved_kg = 2.5;
+    }
     printed_begin(&p);
     run_json(&the.outcome, p.to);
     char *text = printed_end(&p);
@@ -366,6 +487,11 @@ static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
     assert_says(text, "\"stopped\": null");
     assert_says(text, "\"overflow_s\": null");
     assert_says(text, "\"scenario\": \"shift.bath\"");
+    assert_says(text, "\"kind\": \"liquid\"");
+    assert_says(text, "\"drag_out_kg\": 0.1\n");
+    assert_says(text, "\"account\": {\n    \"loads\": 1,");
+    assert_says(text, "\"water_by_valve_kg\": 30,");
+    assert_says(text, "\"bed_superheat_max_K\": null");
     assert_null(strstr(text, "nan"));
     free(text);
     printed_begin(&p);
@@ -375,6 +501,9 @@ static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
     assert_says(text, "time_s,boiling,temperature_K,");
     assert_says(text, "\n1800,0,411.7,413.7,");
     assert_says(text, ",0,0,,0,"); /* no layer: no temperature of it */
+    assert_says(text, ",coldest_load_K,undissolved_kg,valve_open,sensor_K\n");
+    assert_says(text, ",,2.5,0,\n");
+    assert_says(text, ",,2.5,1,\n");
     free(text);
 }
 
@@ -386,6 +515,9 @@ int main(void)
         cmocka_unit_test(a_stopped_run_says_so_first),
         cmocka_unit_test(a_bath_that_never_boils_says_what_it_needs),
         cmocka_unit_test(the_sheet_has_a_line_a_load_and_an_addition),
+        cmocka_unit_test(the_sheet_tells_kinds_apart_and_what_parts_carry_out),
+        cmocka_unit_test(the_account_is_in_all_per_load_and_per_hundredweight),
+        cmocka_unit_test(the_account_names_all_that_there_was),
         cmocka_unit_test(a_long_shift_stays_readable),
         cmocka_unit_test(what_follows_an_overflow_is_marked),
         cmocka_unit_test(the_strip_fits_a_terminal),

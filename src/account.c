@@ -1,0 +1,206 @@
+#include "account.h"
+
+#include <math.h>
+#include <stddef.h>
+
+#include "report.h"
+#include "text.h"
+
+typedef struct {
+    const outcome *o;
+    const boil_summary *summary;
+    show_system system;
+    FILE *to;
+} account;
+
+/* The table ------------------------------------------------------------------------------------------------------- */
+
+typedef struct {
+    const char *what;
+    unit_dimension dimension;
+    size_t where;        /* in boil_summary */
+} item;
+
+#define AT(member) offsetof(boil_summary, member)
+
+/* A line that begins with a blank is part of the one above it. */
+static const item items[] = {
+    {"heat to the tank", DIM_ENERGY, AT(heater_total_J)},
+    {"vapour given off", DIM_MASS, AT(vented_total_kg)},
+    {" of it evaporated", DIM_MASS, AT(evaporated_total_kg)},
+    {" of it boiled off floating water", DIM_MASS, AT(layer_boiled_total_kg)},
+    {"water by hand", DIM_MASS, AT(water_added_kg)},
+    {"water by the valve", DIM_MASS, AT(water_controlled_kg)},
+    {"water carried in by parts", DIM_MASS, AT(rinse_added_kg)},
+    {"condensate from the lid", DIM_MASS, AT(condensate_kg)},
+    {"dry salts", DIM_MASS, AT(salts_added_kg)},
+    {"ready-mixed liquid", DIM_MASS, AT(liquid_added_kg)},
+    {"bath liquid carried out by parts", DIM_MASS, AT(drag_out_kg)},
+    {" of it salts", DIM_MASS, AT(drag_out_salts_kg)},
+};
+
+#define ITEMS (sizeof items / sizeof items[0])
+#define WHAT_WIDTH 33
+#define NOTHING 1e-6 /* kg or J: less is rounding */
+
+/* What steel is reckoned by. */
+static double hundred(show_system s)
+{
+    return unit_to_si(DIM_MASS, show_unit(s, DIM_MASS), 100);
+}
+
+static void heads(const account *a)
+{
+    char line[200];
+    if (a->o->central.loads_count > 0)
+        snprintf(line, sizeof line, " %-*s %14s %14s %21s", WHAT_WIDTH, "", "in all", "per load",
+                 a->system == SHOW_US ? "per 100 lb of steel" : "per 100 kg of steel");
+    else
+        snprintf(line, sizeof line, " %-*s %14s", WHAT_WIDTH, "", "in all");
+    text_line(a->to, line);
+}
+
+static void line_print(const account *a, const char *what, unit_dimension d, double total)
+{
+    char line[300];
+    double loads = (double)a->o->central.loads_count, steel = a->summary->steel_kg;
+    int n = snprintf(line, sizeof line, " %-*s %14s", WHAT_WIDTH, what, show(a->system, d, total).text);
+    if (loads > 0)
+        snprintf(line + n, sizeof line - (size_t)n, " %14s %21s", show(a->system, d, total / loads).text,
+                 show(a->system, d, total / steel * hundred(a->system)).text);
+    text_line(a->to, line);
+}
+
+/* What a heater is fed with; the steam of a coil is its heat. */
+static void input_print(const account *a)
+{
+    static const char *const inputs[] = {
+        [BOIL_HEAT_GAS] = "fuel", [BOIL_HEAT_ELECTRIC] = "electricity", [BOIL_HEAT_STEAM] = NULL};
+    const char *what = inputs[a->o->scenario->plant.heater.source];
+    if (what != NULL)
+        line_print(a, what, DIM_ENERGY, a->summary->input_total_J);
+}
+
+static void table_print(const account *a)
+{
+    heads(a);
+    input_print(a);
+    for (size_t i = 0; i < ITEMS; i++) {
+        double total = *(const double *)(const void *)((const char *)a->summary + items[i].where);
+        if (total > NOTHING)
+            line_print(a, items[i].what, items[i].dimension, total);
+    }
+}
+
+/* Where the heat went --------------------------------------------------------------------------------------------- */
+
+typedef struct {
+    double wall_J, surface_J, loads_J, heater_J;
+} heat_sums;
+
+/* Sums over the trace by the trapezium rule: good to the two digits that are shown. */
+static heat_sums heat_of(const boil_history *h)
+{
+    heat_sums s = {0};
+    for (size_t i = 1; i < h->rows_count; i++) {
+        const boil_row *a = &h->rows[i - 1], *b = &h->rows[i];
+        double half = 0.5 * (b->time_s - a->time_s);
+        s.heater_J += half * (a->heater_W + b->heater_W);
+        s.wall_J += half * (a->wall_W + b->wall_W);
+        s.surface_J += half * (a->surface_W + b->surface_W);
+        s.loads_J += half * (a->loads_W + b->loads_W);
+    }
+    return s;
+}
+
+static void heat(const account *a)
+{
+    double per_s = 1 / a->o->central.end_s;
+    heat_sums s = heat_of(&a->o->central);
+    shown put_in = show(a->system, DIM_POWER, a->summary->input_total_J * per_s);
+    shown reached = show(a->system, DIM_POWER, a->summary->heater_total_J * per_s);
+    report_paragraph(a->to, "Heat: %s put in, of which %s reached the tank, on average.", put_in.text, reached.text);
+    if (!(s.heater_J > 0))
+        return;
+    report_paragraph(
+        a->to,
+        "Of that %.0f %% went through the walls, %.0f %% off the surface, %.0f %% into parts and baskets; the rest, "
+        "%.0f %%, into vapour and the bath itself.",
+        100 * s.wall_J / s.heater_J, 100 * s.surface_J / s.heater_J, 100 * s.loads_J / s.heater_J,
+        100 * (1 - (s.wall_J + s.surface_J + s.loads_J) / s.heater_J));
+}
+
+/* What only some runs have ---------------------------------------------------------------------------------------- */
+
+static void automatic_water(const account *a)
+{
+    const boil_summary *s = a->summary;
+    char quiet[100] = "";
+    if (a->o->scenario->plant.control.mode == BOIL_CONTROL_NONE)
+        return;
+    if (s->valve_quiet_kg > 0)
+        snprintf(quiet, sizeof quiet, ", %s of it while the bath did not boil",
+                 show(a->system, DIM_MASS, s->valve_quiet_kg).text);
+    report_paragraph(a->to, "Automatic water: the valve opened %s, was open %.0f %% of the time and gave %s%s.",
+                     show_count(s->valve_openings, "time", "times").text, 100 * s->valve_open_share,
+                     show(a->system, DIM_MASS, s->water_controlled_kg).text, quiet);
+}
+
+/* Thinner than a grain it is no bed. */
+static void bed_text(const account *a, char *out, size_t size)
+{
+    const boil_summary *s = a->summary;
+    char hotter[160] = "";
+    out[0] = '\0';
+    if (s->bed_max_m < a->o->scenario->plant.fittings.grain_m)
+        return;
+    if (s->bed_superheat_max_K.value > 0)
+        snprintf(hotter, sizeof hotter, ", the floor under it up to %s hotter than the bath (%s)",
+                 show(a->system, DIM_DIFFERENCE, s->bed_superheat_max_K.value).text,
+                 show_clock(a->o->scenario->start_s, s->bed_superheat_max_K.time_s).text);
+    snprintf(out, size, "; on the floor a bed of up to %s%s", show(a->system, DIM_LENGTH, s->bed_max_m).text, hotter);
+}
+
+static void dry_salt(const account *a)
+{
+    char bed[260];
+    if (!(a->summary->salts_added_kg > 0))
+        return;
+    bed_text(a, bed, sizeof bed);
+    report_paragraph(a->to, "Dry salt: at most %s not yet dissolved%s.",
+                     show(a->system, DIM_MASS, a->summary->undissolved_max_kg).text, bed);
+}
+
+static void cold(const account *a)
+{
+    const boil_summary *s = a->summary;
+    char much[100] = "";
+    if (isnan(s->crystals_s))
+        return;
+    if (s->crystals_max_kg > 0)
+        snprintf(much, sizeof much, "; nitrate and nitrite up to %s",
+                 show(a->system, DIM_MASS, s->crystals_max_kg).text);
+    report_paragraph(a->to, "Cooling: below %s salts crystallise, here from %s on%s.",
+                     show(a->system, DIM_TEMPERATURE, s->crystals_from_K).text,
+                     show_clock(a->o->scenario->start_s, s->crystals_s).text, much);
+}
+
+/* "closes to 1e-9": the digits behind the power would be noise. */
+static void closure(const account *a)
+{
+    const boil_balance *b = &a->o->central.balance;
+    double worst = fmax(fabs(b->energy), fmax(fabs(b->water), fabs(b->salts)));
+    double shown_as = worst > 1e-9 ? pow(10, ceil(log10(worst))) : 1e-9;
+    report_paragraph(a->to, "Balances of water, salts and energy close to %.0e.", shown_as);
+}
+
+void account_print(const outcome *o, show_system s, FILE *to)
+{
+    account a = {o, &o->central.summary, s, to};
+    table_print(&a);
+    heat(&a);
+    automatic_water(&a);
+    dry_salt(&a);
+    cold(&a);
+    closure(&a);
+}
