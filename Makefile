@@ -35,8 +35,8 @@ TESTS     := $(TEST_SRC:tests/%.c=$(BUILD)/tests/%)
 PROGRAM   := $(BUILD)/boilback
 LIBRARY   := $(BUILD)/libboilback.a
 # Writes manual pages and completions from the program's own tables.
-WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard manual/*.c)))
-WRITE     := $(BUILD)/manual/write
+WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
+WRITE     := $(BUILD)/src/manual/write
 
 .PHONY: all demo check test sanitize bench install uninstall stage dist clean tools test-tools layering golden
 
@@ -108,16 +108,16 @@ $(WRITE): $(WRITE_OBJ) $(PARTS_OBJ) $(LIBRARY)
 # The tree to be installed, in $(BUILD)/stage.
 stage: all
 	@$(MAKE) --no-print-directory $(WRITE)
-	@packaging/stage.sh $(BUILD) $(VERSION)
+	@src/packaging/stage.sh $(BUILD) $(VERSION)
 
 install: stage
-	@packaging/install.sh $(BUILD)/stage "$(DESTDIR)$(PREFIX)"
+	@src/packaging/install.sh $(BUILD)/stage "$(DESTDIR)$(PREFIX)"
 
 uninstall:
-	@packaging/uninstall.sh "$(DESTDIR)$(PREFIX)"
+	@src/packaging/uninstall.sh "$(DESTDIR)$(PREFIX)"
 
 dist:
-	@packaging/dist.sh $(BUILD) $(VERSION) $(RELEASED)
+	@src/packaging/dist.sh $(BUILD) $(VERSION) $(RELEASED)
 
 clean:
 	rm -rf $(BUILD)

@@ -15,9 +15,9 @@ put() { # mode folder file...
 }
 
 documents() {
-    "$build/manual/write" | while IFS= read -r place; do
+    "$build/src/manual/write" | while IFS= read -r place; do
         mkdir -p "$(dirname "$stage/share/$place")"
-        "$build/manual/write" "$place" >"$stage/share/$place"
+        "$build/src/manual/write" "$place" >"$stage/share/$place"
     done
 }
 
