@@ -9,16 +9,13 @@ typedef struct {
     double x, y;
 } point;
 
-/* Linear between points of rising x; held beyond the ends. */
+/* Linear between points of rising x; straight on beyond the last. */
 static double between(const point *table, size_t n, double x)
 {
-    if (!(x > table[0].x))
-        return table[0].y;
-    for (size_t i = 1; i < n; i++)
-        if (x <= table[i].x)
-            return table[i - 1].y +
-                   (table[i].y - table[i - 1].y) * (x - table[i - 1].x) / (table[i].x - table[i - 1].x);
-    return table[n - 1].y;
+    size_t i = 1;
+    while (i + 1 < n && x > table[i].x)
+        i++;
+    return table[i - 1].y + (table[i].y - table[i - 1].y) * (x - table[i - 1].x) / (table[i].x - table[i - 1].x);
 }
 
 #define COUNT(table) (sizeof(table) / sizeof(table)[0])
@@ -29,14 +26,16 @@ static const point NITRATE[] = {{0, 72.7},   {10, 79.9},  {20, 87.6},  {25, 91.6
 static const point NITRITE[] = {{0, 71.4}, {20, 81.8}, {25, 84.8}, {40, 94.9}, {60, 111}, {80, 132.6}, {100, 160}};
 
 /* mol/kg NaOH, share of the solubility in water that is left. */
-static const point BESIDE_HYDROXIDE[] = {{0, 1}, {4, 7.5 / 10.7}, {8, 5.4 / 10.7}, {10, 4.7 / 10.7}, {20, 3.5 / 10.7}};
+static const point BESIDE_HYDROXIDE[] = {{0, 1}, {4, 7.5 / 10.7}, {8, 5.4 / 10.7}, {10, 4.7 / 10.7}, {20, 3.5 / 10.7},
+                                         {40, 0.181}, {200, 0.05}}; /* the same decay; then only to stay positive */
 
-/* wt% NaOH, degC: after a digitised curve of Wang et al. 2008. */
+/* wt% NaOH, degC: after a digitised curve of Wang et al. 2008; 52.1 to 63.9 and from 80.7 wt% CRC's solubilities; melting. */
 static const point LIQUIDUS[] = {
     {0, 0},       {5, -3.9},    {10, -9.8}, {15, -18},  {18.7, -28},  {22, -24.5},  {25, -18},  {27.3, -5.3}, {30, 2.2},
     {32, 5.3},    {34, 9.6},    {36, 13},   {38.9, 15.7}, {41, 14.9}, {43.5, 11.7}, {45.6, 5.5}, {47.1, 8},   {50.4, 11.7},
-    {51.4, 12.5}, {53, 22},     {55, 32},   {57, 41},   {60, 50.4},   {63.8, 58.7}, {68.1, 63.5}, {70, 64},   {73.4, 62.9},
-    {74, 76},     {75.3, 96.5}, {76.3, 111}, {77.8, 126}, {78.8, 133}};
+    {52.1, 20},   {53.05, 25},  {54.1, 30}, {56.3, 40}, {59.3, 50},   {63.9, 60}, {68.1, 63.5}, {70, 64},   {73.4, 62.9},
+    {74, 76},     {75.3, 96.5}, {76.3, 111}, {77.8, 126}, {78.8, 133}, {80.7, 150}, {84.7, 200},
+    {100, 318}};
 
 double boil_saturation(int salt, double temperature_K, double hydroxide_mol_kg)
 {
@@ -68,9 +67,13 @@ double boil_crystals(const boil_mixture *m, double temperature_K)
     return fmax(0, excess(m, BOIL_NANO3, temperature_K)) + fmax(0, excess(m, BOIL_NANO2, temperature_K));
 }
 
+/* At the strength of (1). */
 static double liquidus_of(const boil_mixture *m)
 {
-    return boil_saturation_liquidus(m->salt[BOIL_NAOH] / (m->salt[BOIL_NAOH] + m->water));
+    double others = (m->salt[BOIL_NANO3] / boil_salt_molar_mass(BOIL_NANO3) +
+                     m->salt[BOIL_NANO2] / boil_salt_molar_mass(BOIL_NANO2)) / m->water;
+    double hydroxide = m->salt[BOIL_NAOH] * (1 - 0.39 * expm1(-others / 0.5));
+    return boil_saturation_liquidus(hydroxide / (hydroxide + m->water));
 }
 
 double boil_above_liquidus(const boil_mixture *m, double temperature_K)
@@ -78,10 +81,10 @@ double boil_above_liquidus(const boil_mixture *m, double temperature_K)
     return temperature_K - liquidus_of(m);
 }
 
-/* Saturation rises with temperature: bisection between 0 and 100 degC, beyond which the table is held. */
+/* Saturation rises with temperature: bisection between 0 and 300 degC, where nitrate melts. */
 static double saturated_at(const boil_mixture *m, int salt)
 {
-    double low = BOIL_ZERO_CELSIUS, high = BOIL_ZERO_CELSIUS + 100;
+    double low = BOIL_ZERO_CELSIUS, high = BOIL_ZERO_CELSIUS + 300;
     if (excess(m, salt, low) <= 0)
         return low;
     while (high - low > 1e-3)

@@ -19,7 +19,9 @@ static const promise promises[] = {
     {"normal-shift.bath", BOIL_NOTICE, BOIL_NOTICE},        {"too-heavy.bath", BOIL_WARNING, BOIL_NOTICE},
     {"water-while-quiet.bath", BOIL_DANGER, BOIL_DANGER},   {"water-while-boiling.bath", BOIL_NOTICE, BOIL_NOTICE},
     {"tall-narrow.bath", BOIL_DANGER, BOIL_NOTICE},         {"weak-bath.bath", BOIL_NOTICE, BOIL_WARNING},
-    {"bench-tank.bath", BOIL_NOTICE, BOIL_NOTICE},
+    {"bench-tank.bath", BOIL_NOTICE, BOIL_NOTICE},          {"full-day-automatic-water.bath", BOIL_NOTICE, BOIL_NOTICE},
+    {"salt-slug.bath", BOIL_DANGER, BOIL_NOTICE},           {"salt-sifted.bath", BOIL_NOTICE, BOIL_NOTICE},
+    {"liquid-makeup.bath", BOIL_CAUTION, BOIL_NOTICE},      {"weekend.bath", BOIL_WARNING, BOIL_NOTICE},
 };
 
 static const promise *promise_of(const char *name)
