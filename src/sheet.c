@@ -18,8 +18,7 @@ typedef struct {
 
 static shown cell_lost(const sheet *h, const outcome_line *l)
 {
-    bool was_quiet =
-        l->load != NULL ? l->load->was_quiet : l->addition->was_quiet && l->addition->boil_lost_s <= l->time_s;
+    bool was_quiet = l->load != NULL ? l->load->was_quiet : l->addition->was_quiet_before;
     double lost = l->load != NULL ? l->load->boil_lost_s : l->addition->boil_lost_s;
     if (isnan(lost))
         return (shown){"kept"};
