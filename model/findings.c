@@ -16,100 +16,104 @@
 typedef struct {
     const char *id, *title, *advice;
     boil_unit_kind unit;
+    const char *needed_words; /* NULL: it names no mass */
 } kind;
 
 static const kind NEVER_BOILS = {"never-boils", "the bath never boils",
                                  "Add no water; give it more heat, less draught, a lid or insulation before loading.",
-                                 BOIL_UNIT_POWER};
+                                 BOIL_UNIT_POWER, NULL};
 static const kind NEVER_RETURNS = {"boil-never-returns", "the boil does not come back before the end",
                                    "Add no water; load less at a time, wait longer between loads, or give it more heat.",
-                                   BOIL_UNIT_TIME};
+                                   BOIL_UNIT_TIME, NULL};
 static const kind BOIL_LOST = {"boil-lost-long", "boil lost longer than the limit",
-                               "Load less at a time, warm the parts in a hot rinse, or raise the heat.", BOIL_UNIT_TIME};
+                               "Load less at a time, warm the parts in a hot rinse, or raise the heat.", BOIL_UNIT_TIME, NULL};
 static const kind LOAD_HEAVY = {"load-heavy", "load over the rule of thumb for this volume",
-                                "Split the load: a heavy cold load stops the boil for long.", BOIL_UNIT_DENSITY};
+                                "Split the load: a heavy cold load stops the boil for long.", BOIL_UNIT_DENSITY, NULL};
 static const kind LOAD_QUIET = {"load-on-quiet-bath", "load put in before the boil was back",
-                                "Wait for a steady boil before the next load.", BOIL_UNIT_TIME};
+                                "Wait for a steady boil before the next load.", BOIL_UNIT_TIME, NULL};
 static const kind LOAD_COLD = {"load-not-hot", "parts lifted before they were hot through",
                                "Leave them in longer: a boil that is back does not show that the steel is hot.",
-                               BOIL_UNIT_TIME};
+                               BOIL_UNIT_TIME, NULL};
 static const kind TUBES = {"tubes", "tubes or hollow parts",
                            "Open both ends, drain them, lower them slowly and point them away from people: steam in a bore "
                            "throws hot caustic.",
-                           BOIL_UNIT_MASS};
+                           BOIL_UNIT_MASS, NULL};
 static const kind WATER_QUIET = {"water-on-quiet-bath", "water added while the bath does not boil",
                                  "Stop the water. It floats and can erupt when the boil returns; add water only while it "
                                  "boils.",
-                                 BOIL_UNIT_MASS};
+                                 BOIL_UNIT_MASS, NULL};
 static const kind LAYER = {"water-layer", "water floats on the quiet bath",
                            "Stand back, add nothing, keep hands and parts away; let the boil come back slowly at low heat.",
-                           BOIL_UNIT_LENGTH};
+                           BOIL_UNIT_LENGTH, NULL};
 static const kind SURFACE_BOILS = {"surface-boils", "the surface boils, the bath does not",
                                    "Do not take this for the boil: a water layer is boiling on a bath that is still below "
                                    "its own boiling point.",
-                                   BOIL_UNIT_TIME};
+                                   BOIL_UNIT_TIME, NULL};
 static const kind SURGE = {"steam-surge", "surge of steam",
                            "Add water more slowly, and only into a full boil; keep people away from the rim.",
-                           BOIL_UNIT_RATIO};
+                           BOIL_UNIT_RATIO, NULL};
 static const kind OVERFLOW_SWELLED = {"overflow", "the boiling surface reaches the rim",
                                       "Hot caustic leaves the tank: cut the heat early, lower the level, add water more "
                                       "slowly; what follows in this run is not a prediction.",
-                                      BOIL_UNIT_LENGTH};
+                                      BOIL_UNIT_LENGTH, NULL};
 static const kind OVERFLOW_STILL = {"overflow-still", "the still surface reaches the rim",
                                     "The tank is too full for what goes in: bail out liquid into a dry steel vessel before "
                                     "adding anything.",
-                                    BOIL_UNIT_LENGTH};
+                                    BOIL_UNIT_LENGTH, NULL};
 static const kind FREEBOARD = {"freeboard-low", "freeboard below the limit",
                                "Lower the level, load less at a time, or turn the heat down while it swells.",
-                               BOIL_UNIT_LENGTH};
+                               BOIL_UNIT_LENGTH, NULL};
 static const kind TOO_HOT = {"bath-too-hot", "the bath boils above its band",
-                             "It is too strong: add water slowly, while it boils.", BOIL_UNIT_TEMPERATURE};
+                             "It is too strong: add water slowly, while it boils.", BOIL_UNIT_TEMPERATURE, NULL};
 static const kind TOO_COOL = {"bath-too-cool", "the bath boils below its band",
                               "It is too weak: let water boil off, or add salts in small portions.",
-                              BOIL_UNIT_TEMPERATURE};
+                              BOIL_UNIT_TEMPERATURE, NULL};
 static const kind HEATER_BARE = {"heater-uncovered", "the level falls below the top of the heater",
                                  "Keep the heater covered: a bare one burns out and can ignite what touches it.",
-                                 BOIL_UNIT_LENGTH};
+                                 BOIL_UNIT_LENGTH, NULL};
 static const kind PARTS_BARE = {"parts-uncovered", "the level falls below the top of the parts",
-                                "Make up the level before the next load.", BOIL_UNIT_LENGTH};
+                                "Make up the level before the next load.", BOIL_UNIT_LENGTH, NULL};
 static const kind SUPERHEAT = {"superheat-stored", "the floor of a deep bath boils much hotter than its surface",
                                "A deep bath stores heat that a stir or a load sets free at once; a shallow one does not.",
-                               BOIL_UNIT_DIFFERENCE};
+                               BOIL_UNIT_DIFFERENCE, NULL};
 static const kind TALL = {"tank-tall", "the bath is deep for its area",
                           "Steam per area makes tall narrow tanks boil over: give it more area or less heat.",
-                          BOIL_UNIT_RATIO};
+                          BOIL_UNIT_RATIO, NULL};
 
 static const kind SALT_QUIET = {"salt-on-quiet-bath", "dry salt on a bath that neither boils nor is mixed",
                                 "Stop. It sinks, heats and lies hot on the floor; add salt slowly, into a boiling or mixed "
                                 "bath only.",
-                                BOIL_UNIT_MASS};
+                                BOIL_UNIT_MASS, NULL};
 static const kind SALT_SLUG = {"salt-slug", "slug of dry salt boils up",
                                "Sift it in many times more slowly, in small portions, and let each dissolve.",
-                               BOIL_UNIT_LENGTH};
+                               BOIL_UNIT_LENGTH, NULL};
 static const kind SALT_BED = {"salt-bed", "bed of undissolved salt on the floor",
                               "Add no more; turn the heat down and the mixer on until it is gone: a heated floor under salt "
                               "overheats and can throw the bath out when the bed breaks.",
-                              BOIL_UNIT_LENGTH};
+                              BOIL_UNIT_LENGTH, NULL};
 static const kind SALT_MUCH = {"salt-too-much", "too much salt for the tank",
                                "The water that brings the boiling point back would not fit: bail out liquid into a dry "
                                "steel vessel before adding it.",
-                               BOIL_UNIT_LENGTH};
+                               BOIL_UNIT_LENGTH,
+                                "water to bring the boiling point back:"};
 static const kind LIQUID_STOPS = {"liquid-stops-boil", "liquid stops the boil for longer than the limit",
-                                  "Add it in smaller portions, each after the boil is back.", BOIL_UNIT_TIME};
+                                  "Add it in smaller portions, each after the boil is back.", BOIL_UNIT_TIME,
+                                  "the largest addition that would not:"};
 static const kind VALVE_HUNTS = {"control-hunts", "the automatic water hunts",
-                                 "Use a smaller valve, a wider differential or a quicker thermometer.", BOIL_UNIT_RATIO};
+                                 "Use a smaller valve, a wider differential or a quicker thermometer.", BOIL_UNIT_RATIO, NULL};
 static const kind VALVE_SHORT = {"control-cannot-keep-up", "the automatic water cannot keep up",
-                                 "Use a larger valve or less heat.", BOIL_UNIT_TEMPERATURE};
+                                 "Use a larger valve or less heat.", BOIL_UNIT_TEMPERATURE, NULL};
 static const kind VALVE_QUIET = {"control-on-quiet-bath", "the valve adds water while the bath does not boil",
-                                 "Fit and test the interlock: no boil, no water.", BOIL_UNIT_MASS};
+                                 "Fit and test the interlock: no boil, no water.", BOIL_UNIT_MASS, NULL};
 static const kind CRYSTALS = {"crystals", "salts crystallise as the bath cools",
                               "Let it cool undisturbed under its lid; expect a crust on floor and surface, and measure "
                               "nothing until it has dissolved again.",
-                              BOIL_UNIT_TEMPERATURE};
+                              BOIL_UNIT_TEMPERATURE,
+                                "nitrate and nitrite that fall out:"};
 static const kind RESTART = {"restart-over-crystals", "heat under crystals",
                              "Heat gently, from the side or the top first, and keep a way open for steam: liquid trapped "
                              "under a crust overheats and can throw it out without warning.",
-                             BOIL_UNIT_MASS};
+                             BOIL_UNIT_MASS, NULL};
 
 const char *boil_severity_word(boil_severity s)
 {
@@ -130,7 +134,7 @@ static void find_needing(judge *j, const kind *k, boil_severity severity, double
                          double needed_W, double needed_kg)
 {
     boil_findings *f = j->list;
-    boil_finding finding = {k->id, k->title, k->advice, severity, time, value, limit, k->unit, needed_W, needed_kg, 1};
+    boil_finding finding = {k->id, k->title, k->advice, severity, time, value, limit, k->unit, needed_W, needed_kg, k->needed_words, 1};
     for (size_t i = 0; i < f->count; i++)
         if (strcmp(f->list[i].id, k->id) == 0) {
             size_t count = f->list[i].count + 1;

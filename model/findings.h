@@ -31,6 +31,7 @@ typedef struct {
     double needed_W;         /* boil-never-returns, never-boils: smallest heat to the tank that would do; else NaN */
     double needed_kg;        /* liquid-stops-boil: largest addition that would not; salt-too-much: water to
                                 restore; crystals: how much falls out; else NaN */
+    const char *needed_words; /* what needed_kg is, to be put before it; NULL when there is none */
     size_t count;            /* how often the same thing was found; the gravest, else the first, is shown */
 } boil_finding;
 

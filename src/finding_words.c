@@ -29,6 +29,8 @@ finding_words finding_words_of(const outcome *o, const boil_finding *f, show_sys
         snprintf(limit, sizeof limit, ", limit %s", value_of(s, f->unit, f->limit).text);
     if (f->needed_W > 0)
         snprintf(needed, sizeof needed, "; %s to the tank would do", show(s, DIM_POWER, f->needed_W).text);
+    if (f->needed_words && f->needed_kg > 0)
+        snprintf(needed, sizeof needed, "; %s %s", f->needed_words, show(s, DIM_MASS, f->needed_kg).text);
     snprintf(w.text, sizeof w.text, "%s%s%s%s%s%s", f->title, times, value, limit, needed,
              f->time_s > o->central.summary.overflow_s ? " (after overflow: not a prediction)" : "");
     return w;

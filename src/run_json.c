@@ -114,6 +114,7 @@ static void findings(json *j, const boil_findings *f)
         json_number(j, "limit", g->limit);
         json_text(j, "unit", unit_word(g->unit));
         json_number(j, "needed_W", g->needed_W);
+        json_number(j, "needed_kg", g->needed_kg);
         json_number(j, "count", (double)g->count);
         json_text(j, "title", g->title);
         json_text(j, "advice", g->advice);
