@@ -274,7 +274,7 @@ static void judge_liquid(judge *j, const boil_run_options *o)
     }
 }
 
-/* A valve that opens more often than every three minutes wears and overshoots: judgement. */
+/* A valve that opens more often than every five minutes wears and overshoots: judgement. */
 static void judge_control(judge *j)
 {
     const boil_control *c = &j->plant->control;
@@ -282,7 +282,7 @@ static void judge_control(judge *j)
     const boil_summary *s = &h->summary;
     if (c->mode == BOIL_CONTROL_NONE || !(h->end_s > 0))
         return;
-    double per_hour = (double)s->valve_openings / (h->end_s / 3600), busiest = 20;
+    double per_hour = (double)s->valve_openings / (h->end_s / 3600), busiest = 12;
     if (c->mode == BOIL_CONTROL_ON_OFF && s->valve_openings > 4 && per_hour > busiest)
         find(j, &VALVE_HUNTS, BOIL_CAUTION, (double)NAN, per_hour, busiest);
     double too_warm = c->set_point_K + fmax(2 * c->differential_K, 2);

@@ -263,6 +263,110 @@ static void loads_have_their_own_words(void **state)
     judged_free(&j);
 }
 
+static boil_act salts_in(double time_s, double kg, double over_s)
+{
+    boil_act a = {.time_s = time_s, .kind = BOIL_ACT_SALTS};
+    a.is.salts = (boil_salts_act){kg, over_s, CELSIUS(25), {0.80, 0.15, 0.05}};
+    return a;
+}
+
+static void dry_salt_is_judged_by_what_it_does(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_act acts[2] = {hung(300, 60), salts_in(330, 60, 20)};
+    judged j = judge(&p, 2400, acts, 2);
+    const boil_finding *f = must_find(&j.likely, "salt-on-quiet-bath", BOIL_WARNING);
+    assert_close(f->value, 60, 0.02, 0);
+    f = must_find(&j.likely, "salt-bed", BOIL_WARNING);
+    assert_close(f->value, j.central.summary.bed_max_m, 1e-12, 0);
+    judged_free(&j);
+    boil_act sifted = salts_in(300, 3, 600);
+    j = judge(&p, 1800, &sifted, 1);
+    assert_int_equal(j.likely.count, 0);
+    judged_free(&j);
+}
+
+static void too_much_salt_names_the_water_that_will_not_fit(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.limits.boiling_point_high_K = CELSIUS(165);
+    boil_act acts[1] = {salts_in(300, 115, 3000)};
+    judged j = judge(&p, 5400, acts, 1);
+    const boil_finding *f = found(&j.likely, "salt-too-much");
+    assert_true(f != NULL);
+    assert_true(f->needed_kg > 50 && f->value > f->limit);
+    assert_true(f->needed_words != NULL);
+    judged_free(&j);
+}
+
+/* The largest addition that would not stop the boil for longer: run, it does not; two per cent more does. */
+static void liquid_that_stops_the_boil_names_the_most_that_would_not(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_act a = {.time_s = 300, .kind = BOIL_ACT_LIQUID};
+    a.is.liquid = (boil_liquid_act){60, 120, CELSIUS(20), {0.80, 0.15, 0.05}, 0.52};
+    judged j = judge(&p, 3600, &a, 1);
+    const boil_finding *f = must_find(&j.likely, "liquid-stops-boil", BOIL_CAUTION);
+    double most = f->needed_kg;
+    print_message("60 kg of liquid stops the boil for %.0f s; %.1f kg would do\n", f->value, most);
+    judged_free(&j);
+    a.is.liquid.mass_kg = most;
+    j = judge(&p, 3600, &a, 1);
+    assert_null(found(&j.likely, "liquid-stops-boil"));
+    judged_free(&j);
+    a.is.liquid.mass_kg = 1.02 * most;
+    j = judge(&p, 3600, &a, 1);
+    must_find(&j.likely, "liquid-stops-boil", BOIL_CAUTION);
+    judged_free(&j);
+}
+
+static void the_valve_is_judged(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.control.mode = BOIL_CONTROL_ON_OFF;
+    p.control.set_point_K = CELSIUS(140.5);
+    p.control.rate_kg_s = 0.3;
+    p.control.differential_K = 0.1;
+    p.control.dead_time_s = p.control.sensor_lag_s = 0;
+    judged j = judge(&p, 7200, NULL, 0);
+    print_message("a valve ten times too large opens %zu times in two hours\n", j.central.summary.valve_openings);
+    const boil_finding *f = must_find(&j.likely, "control-hunts", BOIL_CAUTION);
+    assert_close(f->value, (double)j.central.summary.valve_openings / 2, 1e-12, 0);
+    judged_free(&j);
+    p.control.rate_kg_s = 0.001;
+    j = judge(&p, 3 * 3600, NULL, 0);
+    must_find(&j.likely, "control-cannot-keep-up", BOIL_CAUTION);
+    judged_free(&j);
+    p.control.rate_kg_s = 0.03;
+    p.control.set_point_K = CELSIUS(139);
+    p.control.only_while_boiling = false;
+    boil_act load = hung(60, 40);
+    j = judge(&p, 1200, &load, 1);
+    must_find(&j.likely, "control-on-quiet-bath", BOIL_WARNING);
+    judged_free(&j);
+}
+
+static void crystals_and_heat_under_them_are_found(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.charge.blend[0] = 0.65;
+    p.charge.blend[1] = 0.35;
+    p.charge.blend[2] = 0;
+    p.limits.boiling_point_low_K = CELSIUS(120);
+    boil_act acts[2] = {{.time_s = 60, .kind = BOIL_ACT_HEAT}, {.time_s = 16 * 3600, .kind = BOIL_ACT_HEAT}};
+    acts[1].is.dial = 1;
+    judged j = judge(&p, 20 * 3600, acts, 2);
+    const boil_finding *f = must_find(&j.likely, "crystals", BOIL_CAUTION);
+    assert_true(f->value > CELSIUS(40) && f->needed_kg > 1);
+    must_find(&j.likely, "restart-over-crystals", BOIL_WARNING);
+    judged_free(&j);
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
@@ -279,6 +383,11 @@ int main(void)
         cmocka_unit_test(too_much_water_overflows_even_when_still),
         cmocka_unit_test(a_deep_layer_on_a_hot_quiet_bath_boils_first),
         cmocka_unit_test(loads_have_their_own_words),
+        cmocka_unit_test(dry_salt_is_judged_by_what_it_does),
+        cmocka_unit_test(too_much_salt_names_the_water_that_will_not_fit),
+        cmocka_unit_test(liquid_that_stops_the_boil_names_the_most_that_would_not),
+        cmocka_unit_test(the_valve_is_judged),
+        cmocka_unit_test(crystals_and_heat_under_them_are_found),
     };
     return cmocka_run_group_tests_name("findings", tests, NULL, NULL);
 }
