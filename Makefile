@@ -38,7 +38,7 @@ LIBRARY   := $(BUILD)/libboilback.a
 WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
 WRITE     := $(BUILD)/src/manual/write
 
-.PHONY: all demo check test sanitize bench install uninstall stage dist clean tools test-tools layering golden
+.PHONY: all demo check test sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden
 
 all: tools
 	@$(MAKE) --no-print-directory $(PROGRAM)
@@ -76,11 +76,18 @@ demo: all
 # Unit and command-line tests, plain and then under the address and undefined-behaviour sanitizers.
 check: test-tools layering
 	@$(MAKE) --no-print-directory $(JOBS) test
+	@$(MAKE) --no-print-directory $(JOBS) packaged
 	@$(MAKE) --no-print-directory $(JOBS) sanitize
 	@tests/count.sh $(BUILD)/tests/passed $(BUILD)/sanitize/tests/passed
 
 test: $(PROGRAM) $(TESTS)
 	@tests/run_tests.sh $(BUILD) $(TESTS)
+
+# What `make install` leaves works, also elsewhere, and goes away again; manual and completions know every word.
+packaged: stage
+	@for t in "install.sh $(BUILD)" "manual.sh $(BUILD)/stage"; do \
+	    tests/$$t >$(BUILD)/tests/log 2>&1 || { cat $(BUILD)/tests/log; exit 1; }; tail -1 $(BUILD)/tests/log; \
+	done
 
 sanitize: test-tools
 	@$(MAKE) --no-print-directory $(JOBS) BUILD=$(BUILD)/sanitize CFLAGS="-O1 -g $(SANITIZE)" test

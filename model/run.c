@@ -667,8 +667,8 @@ static int finish(running *r)
     }
     boil_record_end(&r->record, r->t, &r->bath, r->y, &r->view);
     r->history->summary.rinse_added_kg = r->rinse_kg;
-    r->history->summary.water_added_kg =
-        r->y[TOTAL_WATER_IN] - r->y[TOTAL_VALVE] - r->y[TOTAL_CONDENSATE] - r->rinse_kg;
+    double by_hand = r->y[TOTAL_WATER_IN] - r->y[TOTAL_VALVE] - r->y[TOTAL_CONDENSATE] - r->rinse_kg;
+    r->history->summary.water_added_kg = fmax(0, by_hand); /* a difference of sums: rounding may leave it below zero */
     balance(r);
     return BOIL_OK;
 }

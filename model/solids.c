@@ -11,6 +11,7 @@
 #define LEAST_STIRRING 1e-4        /* W/kg: natural convection and the fall of the grains themselves, judgement */
 #define SUSPENDING_STIRRING 0.1    /* W/kg that keeps half the grains up, judgement, 0.03 to 0.3 */
 #define BED_CONDUCTIVITY 0.8       /* W/mK, salt crust, 0.6 to 1.0, judgement */
+#define HOTTEST_BED_K 300.0        /* over the bath: by then the heat finds other ways round a crust, judgement, 150 to 400 */
 #define FASTEST_S 1.0              /* keep every unknown slower than this: a faster one would cap every step */
 
 double boil_solids_transfer(const boil_solids_place *p)
@@ -54,5 +55,5 @@ boil_solids_flow boil_solids_exchange(const boil_solids_place *p, double suspend
 
 double boil_solids_bed_superheat(double bed_m, double flux_W_m2)
 {
-    return flux_W_m2 * bed_m / BED_CONDUCTIVITY;
+    return fmin(HOTTEST_BED_K, flux_W_m2 * bed_m / BED_CONDUCTIVITY);
 }

@@ -7,7 +7,8 @@
    They fall at [Ferguson & Church, J. Sediment. Res. 74 (2004) 933]
        w = R g d^2/(18 nu + sqrt(0.75 R g d^3)),  R = (rho_s - rho)/rho,                                                (2)
    unless stirring keeps them up: the share eps^2/(eps^2 + eps_0^2), which also stirs a bed up again.
-   A bed dissolves from its top only, k dC per area it covers, and insulates a heated floor: dT = q thickness/k_bed.     (3) */
+   A bed dissolves from its top only, k dC per area it covers, and insulates a heated floor: dT = q thickness/k_bed, at most
+   300 K.                                                                                                            (3) */
 #ifndef BOIL_SOLIDS_H
 #define BOIL_SOLIDS_H
 

@@ -1,0 +1,65 @@
+#!/bin/sh
+# dist.sh -- the source tarball holds what the last commit holds, comes out the same wherever it is made, and builds by itself.
+# The last line is "N passed, N failed".
+work=$(mktemp -d) || exit 2
+trap 'rm -rf "$work"' EXIT
+passed=0
+failed=0
+
+expect() { # what, command...: the command succeeds
+    what=$1
+    shift
+    if "$@" >"$work/log" 2>&1; then
+        passed=$((passed + 1))
+    else
+        echo "FAILED: $what"
+        cat "$work/log"
+        failed=$((failed + 1))
+    fi
+}
+
+make_dist() { # folder with sources, folder for the result
+    "${MAKE:-make}" --no-print-directory -C "$1" BUILD="$2" dist
+}
+
+sources() {
+    if [ -e .git ]; then
+        git ls-tree -r --name-only HEAD
+        echo FILES
+    else
+        sed 's,^\./,,' FILES
+    fi | LC_ALL=C sort
+}
+
+same_files() {
+    sources >"$work/expected"
+    (cd "$tree" && find . -type f | sed 's,^\./,,' | LC_ALL=C sort) | diff "$work/expected" -
+}
+
+builds() {
+    "${MAKE:-make}" --no-print-directory -j2 -C "$tree" BUILD=build CFLAGS=-O0 stage
+}
+
+makes() { # the program that was built there answers
+    [ "$(cd / && "$tree/build/boilback" --version)" = "boilback $version" ] &&
+        (cd "$tree" && build/boilback run scenarios/normal-shift.bath)
+}
+
+expect "make dist" make_dist . "$work/out"
+tarball=$(echo "$work"/out/boilback-*.tar.gz)
+version=$(basename "$tarball" .tar.gz | sed 's/^boilback-//')
+expect "the tarball can be unpacked" tar -xzf "$tarball" -C "$work"
+tree=$work/boilback-$version
+expect "the version is that of the Makefile" grep -q "^VERSION *:= $version\$" Makefile
+expect "it holds the sources, all of them, and nothing else" same_files
+sleep 1 # a clock in it would show
+expect "make dist from the tarball" make_dist "$tree" "$work/again"
+expect "it comes out the same" cmp "$tarball" "$work/again/boilback-$version.tar.gz"
+: >"$tree/left-over"
+expect "make dist beside a stray file" make_dist "$tree" "$work/third"
+expect "a stray file stays out" cmp "$tarball" "$work/third/boilback-$version.tar.gz"
+expect "it builds by itself" builds
+expect "what was built runs" makes
+
+echo "$passed passed, $failed failed"
+[ $failed -eq 0 ]

@@ -1,0 +1,154 @@
+#!/bin/sh
+# install.sh BUILD -- install to a temporary prefix, use what is there, move it, use it again, remove it. The last line is
+# "N passed, N failed".
+build=$1
+work=$(mktemp -d) || exit 2
+trap 'rm -rf "$work"' EXIT
+passed=0
+failed=0
+
+expect() { # what, command...: the command succeeds
+    what=$1
+    shift
+    if "$@" >"$work/log" 2>&1; then
+        passed=$((passed + 1))
+    else
+        echo "FAILED: $what"
+        cat "$work/log"
+        failed=$((failed + 1))
+    fi
+}
+
+run_make() { # argument...
+    "${MAKE:-make}" --no-print-directory BUILD="$build" "$@"
+}
+
+files_of() { # folder
+    (cd "$1" && find . -type f | sed 's,^\./,,' | LC_ALL=C sort)
+}
+
+# What must be there, from the sources and from help.
+expected_files() {
+    echo bin/boilback
+    echo include/boilback.h
+    echo lib/libboilback.a
+    echo lib/pkgconfig/boilback.pc
+    echo share/boilback/installed
+    for file in model/*.h; do echo "include/boilback/$(basename "$file")"; done
+    for file in plots/*.gp; do [ ! -f "$file" ] || echo "share/boilback/$file"; done
+    for file in scenarios/*; do echo "share/boilback/$file"; done
+    echo share/man/man1/boilback.1
+    echo share/man/man5/boilback-scenario.5
+    "$build/boilback" --help | sed -n '/^commands:/,/^$/s,^  \([a-z][a-z-]*\).*,share/man/man1/boilback-\1.1,p'
+    echo share/bash-completion/completions/boilback
+    echo share/zsh/site-functions/_boilback
+    echo share/fish/vendor_completions.d/boilback.fish
+}
+
+same_files() { # folder
+    expected_files | LC_ALL=C sort >"$work/expected"
+    files_of "$1" | diff "$work/expected" -
+}
+
+runs() { # prefix: the installed program, away from the sources
+    (cd / && "$1/bin/boilback" --version && "$1/bin/boilback" check "$1/share/boilback/scenarios/normal-shift.bath" &&
+        "$1/bin/boilback" run "$1/share/boilback/scenarios/bench-tank.bath")
+}
+
+# A library built with sanitizers needs them in whatever links it.
+sanitizers() { # prefix
+    if nm "$1/lib/libboilback.a" 2>/dev/null | grep -q __asan_init; then
+        echo -fsanitize=address,undefined
+    fi
+}
+
+# Flags as a person would get them; GSL is taken to be where the compiler looks when pkg-config is not there.
+flags() { # prefix
+    if command -v pkg-config >/dev/null 2>&1; then
+        PKG_CONFIG_PATH=$1/lib/pkgconfig pkg-config --cflags --libs boilback
+    else
+        echo "-I$1/include -L$1/lib -lboilback -lgsl -lgslcblas -lm"
+    fi
+}
+
+version_agrees() { # prefix
+    ! command -v pkg-config >/dev/null 2>&1 ||
+        [ "boilback $(PKG_CONFIG_PATH=$1/lib/pkgconfig pkg-config --modversion boilback)" = \
+            "$("$1/bin/boilback" --version)" ]
+}
+
+compiles() { # prefix
+    # shellcheck disable=SC2046 # lists of words
+    "${CC:-cc}" -std=c17 -Wall -Wextra -Wpedantic -Werror tests/example/recovery.c -o "$work/recovery" $(flags "$1") \
+        $(sanitizers "$1")
+}
+
+header_stands_alone() { # header folder: it needs no other before it, and may come twice
+    printf '#include "%s"\n#include "%s"\n' "$1" "$1" >"$work/header.c"
+    "${CC:-cc}" -std=c17 -Wall -Wextra -Wpedantic -Werror -fsyntax-only -I"$2" "$work/header.c"
+}
+
+# The case of tests/example/recovery.c, as a scenario.
+scenario() {
+    printf '%s\n' 'duration = 30 min' '[tank]' 'length = 1.8 m' 'width = 0.9 m' 'depth = 0.75 m' 'level = 0.5 m' \
+        '[bath]' 'salts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2' 'boiling point = 140 degC' '[heat]' 'input = 97 kW' \
+        '[schedule]' '0:05  load 35 kg, plate 6 mm, at 20 degC'
+}
+
+# The library and the program say the same.
+example_agrees() { # prefix
+    said=$("$work/recovery" | sed -n 's/.*back after \([0-9]*\) s$/\1/p')
+    run=$(scenario | "$1/bin/boilback" run - --json | sed -n 's/^ *"recovery_s": \([0-9.]*\).*/\1/p' | head -1)
+    echo "example $said s, program $run s"
+    [ -n "$said" ] && [ "$said" -gt 0 ] && [ "$said" = "$(printf '%.0f' "$run")" ]
+}
+
+nothing_left() { # folder: it is gone
+    [ ! -e "$1" ] || { find "$1"; false; }
+}
+
+# --- a prefix of its own ---
+first=$work/first
+moved=$work/moved
+expect "make install" run_make PREFIX="$first" install
+expect "every file is there, and no other" same_files "$first"
+expect "the installed program runs" runs "$first"
+mv "$first" "$moved"
+expect "the program runs after its prefix was moved" runs "$moved"
+expect "pkg-config and program name the same version" version_agrees "$moved"
+expect "the example compiles" compiles "$moved"
+expect "the example and the program agree" example_agrees "$moved"
+for header in "$moved"/include/boilback/*.h; do
+    name=$(basename "$header")
+    expect "boilback/$name stands alone" header_stands_alone "boilback/$name" "$moved/include"
+    expect "$name stands alone" header_stands_alone "$name" "$moved/include/boilback"
+done
+
+# --- once more over it, with something in it that an earlier version had, and something foreign ---
+echo 'file share/boilback/scenarios/gone.bath' >>"$moved/share/boilback/installed"
+: >"$moved/share/boilback/scenarios/gone.bath"
+expect "make install over an installation" run_make PREFIX="$moved" install
+expect "what an earlier version had is gone" same_files "$moved"
+: >"$moved/share/man/man1/foreign.1"
+expect "make uninstall" run_make PREFIX="$moved" uninstall
+expect "what is foreign stays" [ "$(files_of "$moved")" = share/man/man1/foreign.1 ]
+expect "only its folders stay" [ "$(find "$moved" -type d | wc -l)" -eq 4 ]
+expect "make install beside it" run_make PREFIX="$moved" install
+rm "$moved/share/man/man1/foreign.1"
+expect "make uninstall beside it" run_make PREFIX="$moved" uninstall
+expect "only what stood there before stays" [ "$(find "$moved" | wc -l)" -eq 4 ]
+expect "make uninstall of nothing" run_make PREFIX="$moved" uninstall
+
+expect "make install anew" run_make PREFIX="$first" install
+expect "make uninstall anew" run_make PREFIX="$first" uninstall
+expect "nothing is left" nothing_left "$first"
+
+# --- staged for a package ---
+mkdir -p "$work/package/usr/bin"
+expect "make install DESTDIR" run_make DESTDIR="$work/package" PREFIX=/usr install
+expect "every file is below DESTDIR" same_files "$work/package/usr"
+expect "make uninstall DESTDIR" run_make DESTDIR="$work/package" PREFIX=/usr uninstall
+expect "the folder that was there before stays" [ "$(cd "$work/package" && find . | tr '\n' ' ')" = ". ./usr ./usr/bin " ]
+
+echo "$passed passed, $failed failed"
+[ $failed -eq 0 ]
