@@ -58,6 +58,24 @@ bool argument_number(const char *option, const char *text, const bounds *within,
     return end(&a, good);
 }
 
+/* "1 lb per 2 gal" begins like a mass, so each dimension is tried alone; what is neither is told about both. */
+bool argument_either(const char *option, const char *text, unit_dimension one, const bounds *within_one,
+                     unit_dimension other, const bounds *within_other, quantity *q)
+{
+    argument a;
+    cursor c = begin(&a, option, text);
+    bool is_one = quantity_read(&c, option, UNIT_OF(one), q) && cursor_done(&c);
+    messages_free(&a.messages);
+    c = begin(&a, option, text);
+    bool good = quantity_read(&c, option, is_one ? UNIT_OF(one) : UNIT_OF(other) | UNIT_OF(one), q);
+    if (good && !is_one && !cursor_done(&c)) {
+        c.at = text;
+        good = quantity_read(&c, option, UNIT_OF(other), q);
+    }
+    good = good && cursor_expect_end(&c) && quantity_within(&c, option, q, is_one ? within_one : within_other);
+    return end(&a, good);
+}
+
 bool argument_setting(const char *option, const char *text, const key *k, scenario *into)
 {
     argument a;

@@ -9,6 +9,10 @@
 bool argument_time(const char *option, const char *text, const bounds *within, double *s);
 bool argument_number(const char *option, const char *text, const bounds *within, double *x);
 
+/* A quantity of either dimension, each within its own bounds. */
+bool argument_either(const char *option, const char *text, unit_dimension one, const bounds *within_one,
+                     unit_dimension other, const bounds *within_other, quantity *q);
+
 /* A setting of the scenario's table: its value goes where the table says. `into->settings` has room for all keys. */
 bool argument_setting(const char *option, const char *text, const key *k, scenario *into);
 

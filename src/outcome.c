@@ -5,15 +5,12 @@
 
 #include "boil.h"
 
-/* Published mixing times differ by three either way: a third gives the larger surge. */
-static const double fast_mixing = 1.0 / 3;
-
 int outcome_of(const scenario *s, const boil_run_options *options, outcome *out)
 {
     boil_run_options no_trace = *options;
     no_trace.row_interval_s = 0;
     boil_run_options fast = no_trace;
-    fast.mixing_time_factor *= fast_mixing;
+    fast.mixing_time_factor *= OUTCOME_FAST_MIXING;
     *out = (outcome){.scenario = s, .tolerance = options->tolerance};
     int result = boil_run(&s->plant, &s->schedule, options, &out->central);
     if (result == BOIL_OK)

@@ -2,7 +2,7 @@
 # layering.sh -- each room of model/ includes only rooms of its own tier or of tiers above it, no room of src/, and nothing that
 # reads, prints or keeps global state.
 tiers='
-boil grow
+boil grow search
 water steel naoh
 solution
 room tank heater control
@@ -11,7 +11,7 @@ schedule
 plant
 march bath look
 record run
-findings charge correct size sample fit
+findings charge correct size sample fit calm capacity
 '
 rank() {
     echo "$tiers" | awk -v room="$1" '{ for (i = 1; i <= NF; i++) if ($i == room) { print NR; exit } }'

@@ -1,0 +1,116 @@
+#include "argument.h"
+#include "boil.h"
+#include "commands.h"
+#include "program.h"
+#include "size_answer.h"
+#include "size_capacity.h"
+#include "size_report.h"
+#include "size_table.h"
+
+enum { RECOVER, LOAD, TABLE, INTERVAL, HEAVIEST, UNITS, JSON, OPTIONS };
+
+static const option options[OPTIONS] = {
+    [RECOVER] = {"recover", "TIME", "longest time a load may stop the boil; default the scenario's limit"},
+    [LOAD] = {"load", "QUANTITY",
+              "one load of 1/4 in plate into the steady boil, of this mass or mass per volume of bath such as "
+              "'1 lb per 2 gal', instead of the schedule's"},
+    [TABLE] = {"table", NULL, "the heat for loads and plates of several weights and thicknesses"},
+    [INTERVAL] = {"interval", NULL, "instead: the shortest interval between equal loads, with the scenario's heat"},
+    [HEAVIEST] = {"heaviest", NULL, "instead: the heaviest loads, with the scenario's heat"},
+    [UNITS] = {"units", "us|si", "units of the report; default us"},
+    [JSON] = {"json", NULL, "the answer as JSON, in SI units"},
+};
+
+typedef struct {
+    const given *given;
+    double recover_s; /* 0: the scenario's */
+    quantity load;
+    bool load_given, json;
+    show_system system;
+} request;
+
+static bool request_read(const given *g, request *r)
+{
+    static const bounds time = {"s", 1, 86400}, mass = {"kg", 0.001, 1e5}, per_volume = {"kg/m3", 0.001, 5000};
+    *r = (request){.given = g, .load_given = g->values[LOAD] != NULL, .json = g->values[JSON] != NULL};
+    if ((g->values[TABLE] != NULL) + (g->values[INTERVAL] != NULL) + (g->values[HEAVIEST] != NULL) > 1) {
+        program_complain("give one of --table, --interval and --heaviest");
+        return false;
+    }
+    if (g->values[UNITS] != NULL)
+        show_system_named(g->values[UNITS], &r->system);
+    if (g->values[RECOVER] != NULL && !argument_time("recover", g->values[RECOVER], &time, &r->recover_s))
+        return false;
+    return !r->load_given || argument_either("load", g->values[LOAD], DIM_MASS, &mass, DIM_CONCENTRATION, &per_volume,
+                                             &r->load);
+}
+
+static int answer_heat(const request *r, const size_case *c)
+{
+    size_answer a;
+    int result = size_answer_of(c, &a);
+    if (result != BOIL_OK)
+        return result;
+    if (r->json)
+        size_json(&a, stdout);
+    else
+        size_report(&a, r->system, stdout);
+    size_answer_free(&a);
+    return BOIL_OK;
+}
+
+static int answer(const request *r, const scenario *s)
+{
+    size_case c;
+    const quantity *load = r->load_given ? &r->load : NULL;
+    double limit_s = r->recover_s > 0 ? r->recover_s : s->plant.limits.recovery_s;
+    if (r->given->values[TABLE] != NULL)
+        return size_table(s, limit_s, load, r->system, r->json, stdout);
+    int result = size_case_of(s, limit_s, load, &c);
+    if (result == BOIL_OK)
+        result = r->given->values[INTERVAL] != NULL   ? size_interval(&c, r->system, r->json, stdout)
+                 : r->given->values[HEAVIEST] != NULL ? size_heaviest(&c, r->system, r->json, stdout)
+                                                      : answer_heat(r, &c);
+    size_case_free(&c);
+    return result;
+}
+
+static int status_of(const scenario *s, int result)
+{
+    if (result == BOIL_OK)
+        return STATUS_DONE;
+    program_complain("%s: %s", s->path,
+                     result == BOIL_NO_MEMORY ? "out of memory" : "the case cannot be carried out as a whole");
+    return result == BOIL_NO_MEMORY || result == BOIL_NOT_FINITE ? STATUS_STOPPED : STATUS_USAGE;
+}
+
+static int run(const given *g)
+{
+    request r;
+    scenario s;
+    messages m;
+    if (!request_read(g, &r))
+        return STATUS_USAGE;
+    messages_init(&m);
+    int status = STATUS_USAGE;
+    if (scenario_read(g->argument, &s, &m) == BOIL_OK)
+        status = status_of(&s, answer(&r, &s));
+    messages_print(&m, stderr, PROGRAM_NAME);
+    messages_free(&m);
+    scenario_free(&s);
+    return status;
+}
+
+const command command_size = {
+    .name = "size",
+    .argument = "FILE",
+    .summary = "how much heat the loads need, and how much boils over",
+    .description =
+        "Runs the scenario again and again, from the calm losses up, to the smallest heat to the tank with which every "
+        "load has the boil back in time; then up to where the bath boils over. A scenario without loads is sized for one: "
+        "a quarter-inch plate of its usual heaviest load. Says so when no heat does both, and what would.",
+    .example = PROGRAM_NAME " size tank.bath --recover 2min --load '1 lb per 2 gal'",
+    .options = options,
+    .options_count = OPTIONS,
+    .run = run,
+};

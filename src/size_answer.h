@@ -1,0 +1,48 @@
+/* size_answer.h -- the heat that a case needs, and what comes with it: all that the writers of the answer are given. */
+#ifndef SIZE_ANSWER_H
+#define SIZE_ANSWER_H
+
+#include "calm.h"
+#include "outcome.h"
+#include "size_case.h"
+
+typedef enum {
+    SIZE_FOUND,
+    SIZE_NONE,   /* no heat brings every boil back in time */
+    SIZE_BEYOND  /* the run leaves what is known of the bath before one does */
+} size_found;
+
+typedef enum {
+    SIZE_RIM_AT,    /* boils over above heat_W */
+    SIZE_RIM_NEVER, /* whatever the heat */
+    SIZE_RIM_BEYOND /* the run leaves what is known of the bath before it does */
+} size_rim;
+
+/* The window's other end. heat_W 0: the smallest heat that brings the boil back is too much already. */
+typedef struct {
+    size_rim rim;
+    double heat_W;
+} size_end;
+
+typedef struct {
+    const size_case *size;
+    size_found found;
+    double heat_W;             /* to the tank, rounded up to four digits of a kW; what follows is valid if found */
+    double input_W;            /* fuel or current; NaN for a steam coil */
+    double own_W;              /* heat to the tank of the scenario's own heater at full dial */
+    boil_calm calm;            /* with heat_W */
+    double heat_up_s;
+    boil_history proof, less;  /* the run with heat_W, and with 1 % less */
+    size_end likely, possible; /* central mixing, fast mixing */
+    double opening_load, opening_area; /* where the window is shut: what would open it; NaN: nothing tried does */
+} size_answer;
+
+/* BOIL_OK, or a failure after which nothing is left to free. */
+int size_answer_of(const size_case *c, size_answer *out);
+void size_answer_free(size_answer *a);
+
+bool size_answer_shut(const size_answer *a);        /* no heat brings the boil back in time and stays below the rim */
+bool size_answer_never_stops(const size_answer *a); /* with heat_W no load stops the boil at all */
+double size_answer_slowest(const boil_history *h);  /* recovery, s; NaN when one never is */
+
+#endif

@@ -1,0 +1,1 @@
+boilback size calm.bath --heaviest

@@ -1,0 +1,1 @@
+boilback size trough.bath --interval --load '60 lb'
