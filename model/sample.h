@@ -106,7 +106,8 @@ typedef struct {
 /* How much of an output's variance comes from each input: alone (first), and with all that it does together with others
    (total). Estimates: by chance slightly negative where the index is 0. NaN when the output never varies. */
 typedef struct {
-    size_t points; /* complete ones used, of points * replicates: each of their inputs + 2 rows gave a number */
+    size_t points; /* complete ones used, of points * replicates: each of their inputs + 2 rows gave a number. If rows are
+                      missing because something did not happen, the indices are those of the cases where it did */
     boil_estimate mean, variance;
     boil_estimate first[BOIL_SAMPLE_INPUTS], total[BOIL_SAMPLE_INPUTS];
 } boil_sensitivity;
