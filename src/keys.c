@@ -17,7 +17,7 @@ static const char *const no_yes[] = {"no", "yes", NULL};
 static const char *const off_on[] = {"off", "on", NULL};
 
 static const char *const sections[] = {"tank",          "bath",     "heat",   "losses",   "room",
-                                       "water control", "fittings", "limits", "schedule", NULL};
+                                       "water control", "fittings", "limits", "schedule", "uncertain", NULL};
 
 #define NO_BOUNDS {NULL, 0, 0}
 #define PUBLISHED_FACTOR {NULL, 0, 3}

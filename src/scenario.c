@@ -18,15 +18,20 @@
 typedef struct {
     messages *messages;
     scenario *out;
-    source text, sheet;
+    source *text, *sheet;
+    const scenario_change *changes;
+    size_t change_count;
     setting_line *found;             /* one per key */
     bool *meant;                     /* per key: a misspelt one was taken for it */
     size_t section_line[SECTIONS_MAX]; /* 0: not there */
-    size_t *act_lines;
-    size_t act_count, act_room;
+    struct draft_lines {
+        size_t *list;
+        size_t count, room;
+    } acts, uncertain;
 } draft;
 
 #define SCHEDULE "schedule"
+#define UNCERTAIN "uncertain"
 
 static int section_index(const char *section)
 {
@@ -125,28 +130,30 @@ static void note_setting(draft *d, cursor *c, const char *section)
         whole_line(&line->value);
 }
 
-static void note_act(draft *d, const cursor *c)
+static void note_line(draft *d, struct draft_lines *noted, const cursor *c)
 {
-    size_t *lines = array_room(d->act_lines, &d->act_room, d->act_count, sizeof *lines);
+    size_t *lines = array_room(noted->list, &noted->room, noted->count, sizeof *lines);
     if (lines == NULL) {
         d->messages->lost = true;
         return;
     }
-    d->act_lines = lines;
-    lines[d->act_count++] = c->line;
+    noted->list = lines;
+    lines[noted->count++] = c->line;
 }
 
 static void read_lines(draft *d)
 {
     const char *section = "";
-    for (size_t line = 1; line <= d->text.count && !messages_full(d->messages); line++) {
-        cursor c = cursor_of_line(&d->text, line, d->messages);
+    for (size_t line = 1; line <= d->text->count && !messages_full(d->messages); line++) {
+        cursor c = cursor_of_line(d->text, line, d->messages);
         if (cursor_done(&c))
             continue;
         if (*c.at == '[')
             section = open_section(d, &c);
         else if (section != NULL && strcmp(section, SCHEDULE) == 0)
-            note_act(d, &c);
+            note_line(d, &d->acts, &c);
+        else if (section != NULL && strcmp(section, UNCERTAIN) == 0)
+            note_line(d, &d->uncertain, &c);
         else if (section != NULL)
             note_setting(d, &c, section);
     }
@@ -164,12 +171,12 @@ static void missing(const draft *d, const char *section, const char *what)
 {
     int index = section_index(section);
     size_t line = index >= 0 ? d->section_line[index] : 0;
-    const source_line *last = &d->text.lines[d->text.count - 1];
+    const source_line *last = &d->text->lines[d->text->count - 1];
     if (line > 0)
-        messages_add(d->messages, &d->text, line, cursor_of_line(&d->text, line, d->messages).at, "[%s] needs %s",
+        messages_add(d->messages, d->text, line, cursor_of_line(d->text, line, d->messages).at, "[%s] needs %s",
                      section, what);
     else
-        messages_add(d->messages, &d->text, d->text.count, last->text + last->length,
+        messages_add(d->messages, d->text, d->text->count, last->text + last->length,
                      "a section [%s] with %s is missing", section, what);
 }
 
@@ -269,6 +276,18 @@ static void choose_one(draft *d, key_need need, const char *section, const char 
         missing(d, section, none);
 }
 
+/* A number in place of what the file says. */
+static void change(draft *d, const scenario_change *c)
+{
+    memcpy((char *)d->out + c->thing->where, &c->si, sizeof c->si);
+    if (c->thing->key == NULL)
+        return;
+    size_t i = key_index(c->thing->key);
+    d->found[i].found = d->found[i].good = true;
+    d->out->settings[i].state = SETTING_GIVEN;
+    d->out->settings[i].dimension = c->thing->dimension;
+}
+
 /* In the table's order: the source sets the defaults of the heater before the keys that replace them. Who writes a
    section [water control] means to have one. */
 static void read_settings(draft *d)
@@ -284,6 +303,8 @@ static void read_settings(draft *d)
         if (k->where == offsetof(scenario, plant.heater.source))
             out->plant.heater = boil_heater_default(out->plant.heater.source);
     }
+    for (size_t i = 0; i < d->change_count; i++)
+        change(d, &d->changes[i]);
 }
 
 static void check_needs(draft *d)
@@ -359,7 +380,7 @@ static void report_problem(draft *d, const char *section, const char *problem)
     int index = section_index(section);
     size_t line = index >= 0 && d->section_line[index] > 0 ? d->section_line[index] : 1;
     if (problem != NULL)
-        messages_add(d->messages, &d->text, line, cursor_of_line(&d->text, line, d->messages).at, "%s", problem);
+        messages_add(d->messages, d->text, line, cursor_of_line(d->text, line, d->messages).at, "%s", problem);
 }
 
 static void report_charge(draft *d)
@@ -408,15 +429,15 @@ static char *beside(const char *scenario_path, const char *path)
 static void read_run_sheet(draft *d, acts *a, const char *scenario_path)
 {
     const setting_line *line = line_of(d, "", SCHEDULE);
-    if (d->act_count > 0) {
+    if (d->acts.count > 0) {
         cursor_error(&line->value, line->key_at, "the acts are in a file or in [schedule], not in both");
         return;
     }
     char *path = beside(scenario_path, d->out->run_sheet);
     if (path == NULL)
         d->messages->lost = true;
-    else if (source_read(&d->sheet, path, 1, d->messages))
-        runsheet_read(&d->sheet, a, d->messages);
+    else if (d->sheet->bytes != NULL || source_read(d->sheet, path, 1, d->messages))
+        runsheet_read(d->sheet, a, d->messages);
     free(path);
 }
 
@@ -427,12 +448,48 @@ static void read_acts(draft *d, const char *path)
     acts a = acts_begin(&d->out->plant, !messages_any(d->messages), end_s);
     if (d->out->run_sheet != NULL)
         read_run_sheet(d, &a, path);
-    for (size_t i = 0; i < d->act_count && !messages_full(d->messages); i++) {
-        cursor c = cursor_of_line(&d->text, d->act_lines[i], d->messages);
+    for (size_t i = 0; i < d->acts.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->acts.list[i], d->messages);
         acts_read(&a, &c, &c);
     }
     acts_finish(&a, d->out, d->messages);
     acts_free(&a);
+}
+
+/* --- what is uncertain --- */
+
+/* Only what has a value here can be uncertain, and only once. */
+static bool may_be_uncertain(const draft *d, const cursor *c, const uncertain_thing *t)
+{
+    const scenario *out = d->out;
+    if (t->key != NULL && out->settings[key_index(t->key)].state == SETTING_ABSENT) {
+        cursor_error(c, c->at, "'%s' has no value in this scenario that could be uncertain", t->words);
+        return false;
+    }
+    for (size_t i = 0; i < out->uncertain_count; i++)
+        if (out->uncertain[i].thing.where == t->where) {
+            cursor_error(c, c->at, "'%s' stands here a second time", t->words);
+            return false;
+        }
+    if (out->uncertain_count == BOIL_SAMPLE_INPUTS) {
+        cursor_error(c, c->at, "more than %d things are uncertain", BOIL_SAMPLE_INPUTS);
+        return false;
+    }
+    return true;
+}
+
+static void read_uncertain(draft *d)
+{
+    scenario *out = d->out;
+    out->uncertain = d->uncertain.count > 0 ? calloc(BOIL_SAMPLE_INPUTS, sizeof *out->uncertain) : NULL;
+    if (d->uncertain.count > 0 && out->uncertain == NULL)
+        d->messages->lost = true;
+    for (size_t i = 0; out->uncertain != NULL && i < d->uncertain.count && !messages_full(d->messages); i++) {
+        cursor start = cursor_of_line(d->text, d->uncertain.list[i], d->messages), c = start;
+        uncertain u;
+        if (uncertain_read(&c, &u) && may_be_uncertain(d, &start, &u.thing))
+            out->uncertain[out->uncertain_count++] = u;
+    }
 }
 
 /* --- the whole --- */
@@ -463,33 +520,56 @@ static void read_all(draft *d, const char *path)
         d->messages->lost = true;
         return;
     }
-    if (!source_read(&d->text, path, 0, d->messages))
-        return;
-    d->out->path = array_text(d->text.name, strlen(d->text.name));
+    d->out->path = array_text(d->text->name, strlen(d->text->name));
     read_lines(d);
     read_settings(d);
     check_needs(d);
     settle(d);
     ask_model(d);
     read_acts(d, path);
+    read_uncertain(d);
     if (d->out->path != NULL)
         default_title(d->out);
     if (d->out->title == NULL)
         d->messages->lost = true;
 }
 
-int scenario_read(const char *path, scenario *out, messages *m)
+bool scenario_text_read(const char *path, scenario_text *t, messages *m)
 {
-    draft d = {.messages = m, .out = out};
+    *t = (scenario_text){.path = path};
+    return source_read(&t->text, path, 0, m);
+}
+
+void scenario_text_free(scenario_text *t)
+{
+    source_free(&t->text);
+    source_free(&t->sheet);
+    *t = (scenario_text){0};
+}
+
+int scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m)
+{
+    draft d = {.messages = m, .out = out, .text = &t->text, .sheet = &t->sheet, .changes = changes,
+               .change_count = count};
     *out = (scenario){.plant = boil_plant_default(), .altitude_m = (double)NAN, .steam_gauge_Pa = (double)NAN};
-    read_all(&d, path);
+    read_all(&d, t->path);
     messages_sort(m);
-    source_free(&d.text);
-    source_free(&d.sheet);
     free(d.found);
     free(d.meant);
-    free(d.act_lines);
+    free(d.acts.list);
+    free(d.uncertain.list);
     return messages_any(m) ? BOIL_BAD_INPUT : BOIL_OK;
+}
+
+int scenario_read(const char *path, scenario *out, messages *m)
+{
+    scenario_text t;
+    int result = BOIL_BAD_INPUT;
+    *out = (scenario){0};
+    if (scenario_text_read(path, &t, m))
+        result = scenario_of_text(&t, NULL, 0, out, m);
+    scenario_text_free(&t);
+    return result;
 }
 
 void scenario_free(scenario *s)
@@ -505,6 +585,7 @@ void scenario_free(scenario *s)
     free(s->path);
     free(s->title);
     free(s->run_sheet);
+    free(s->uncertain);
     boil_schedule_free(&s->schedule);
     *s = (scenario){0};
 }

@@ -10,6 +10,7 @@
 #include "messages.h"
 #include "plant.h"
 #include "schedule.h"
+#include "uncertain.h"
 
 /* An act as the person wrote it; one of "every" stands for many. */
 typedef struct {
@@ -46,12 +47,33 @@ typedef struct {
     char **names;                /* of loads: boil_act.name n is names[n - 1] */
     size_t name_count;
     scenario_setting *settings;  /* one per key of the table, in its order */
+    uncertain *uncertain;        /* as [uncertain] says; the plant has what the file says elsewhere */
+    size_t uncertain_count;
 } scenario;
 
 /* Reads a scenario file ("-": standard input) and its run sheet. BOIL_OK, or BOIL_BAD_INPUT with everything that is
    wrong in `m`, sorted by place. `out` must be freed either way; it is complete only after BOIL_OK. */
 int scenario_read(const char *path, scenario *out, messages *m);
 void scenario_free(scenario *s);
+
+/* The text of a scenario and of its run sheet, kept to be read again with other numbers in it. */
+typedef struct {
+    const char *path;    /* the caller's */
+    source text, sheet;  /* the sheet is read with the first scenario of this text */
+} scenario_text;
+
+typedef struct {
+    const uncertain_thing *thing;
+    double si;
+} scenario_change;
+
+/* False, with messages, when it cannot be read. To be freed either way. */
+bool scenario_text_read(const char *path, scenario_text *t, messages *m);
+void scenario_text_free(scenario_text *t);
+
+/* As scenario_read, with these numbers in place of the file's: everything that follows from them (pressures, temperatures
+   left to the room, charge) follows. From the second time on the text does not change: threads may share it. */
+int scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m);
 
 #define SETTING_VALUES 3
 
