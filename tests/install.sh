@@ -55,6 +55,12 @@ runs() { # prefix: the installed program, away from the sources
         "$1/bin/boilback" run "$1/share/boilback/scenarios/bench-tank.bath")
 }
 
+draws() { # prefix: with the scripts that were installed, not those of the sources
+    ! command -v gnuplot >/dev/null 2>&1 ||
+        (cd "$work" && "$1/bin/boilback" run "$1/share/boilback/scenarios/bench-tank.bath" --plot picture.svg &&
+            grep -q '<svg' picture.svg)
+}
+
 # A library built with sanitizers needs them in whatever links it.
 sanitizers() { # prefix
     if nm "$1/lib/libboilback.a" 2>/dev/null | grep -q __asan_init; then
@@ -115,6 +121,7 @@ expect "every file is there, and no other" same_files "$first"
 expect "the installed program runs" runs "$first"
 mv "$first" "$moved"
 expect "the program runs after its prefix was moved" runs "$moved"
+expect "it draws after its prefix was moved" draws "$moved"
 expect "pkg-config and program name the same version" version_agrees "$moved"
 expect "the example compiles" compiles "$moved"
 expect "the example and the program agree" example_agrees "$moved"

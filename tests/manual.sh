@@ -115,7 +115,18 @@ words_of() { # file table
     sed -n "/^static const [a-z_]* $2\[\]/,/^};/s/^    {\"\([^\"]*\)\".*/\1/p" "$1"
 }
 
+# A term must be one line to roff: what follows it is a sentence, not the rest of a form.
+terms_are_whole() { # page
+    awk '
+        /^\.TP/ { inside = 1; next }
+        inside { inside = $0 ~ /\\$/; follows = !inside; next }
+        follows && /^(\[|\||\\f)/ { print FILENAME ":" FNR ": " $0; bad = 1 }
+        { follows = 0 }
+        END { exit bad }' "$1"
+}
+
 sound() { # page
+    terms_are_whole "$1" || return 1
     if has mandoc; then
         mandoc -Tlint -Wall "$1" | tee "$work/lint"
         [ ! -s "$work/lint" ] || return 1

@@ -172,6 +172,8 @@ void page_program(FILE *to)
     statuses(to);
     roff_section(to, "ENVIRONMENT");
     roff_term(to);
+    fputs("BOILBACK_DATA\nFolder that holds the scripts of pictures in plots/, in place of the one installed.\n", to);
+    roff_term(to);
     fputs("NO_COLOR\nWhen it is set and not empty, no colour is sent to a terminal.\n", to);
     caution(to);
     see_also(to, NULL);

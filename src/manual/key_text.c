@@ -3,10 +3,8 @@
 #include <ctype.h>
 #include <math.h>
 #include <stdio.h>
-#include <stdlib.h>
 #include <string.h>
 
-#include "scenario.h"
 #include "show.h"
 
 static void add(key_text *t, const char *more)
@@ -59,6 +57,10 @@ key_text key_form(const key *k)
         add(&t, kind_form(k->kind));
     else
         t = key_dimension_form(k->dimension);
+    if (key_has_other(k)) {
+        add(&t, "|");
+        add(&t, key_dimension_form(k->other).text);
+    }
     if (k->kind == KEY_RANGE) {
         add(&t, " to ");
         add(&t, key_dimension_form(k->dimension).text);
@@ -116,7 +118,12 @@ key_text key_range_text(unit_dimension d, const bounds *b)
 
 key_text key_bounds(const key *k)
 {
-    return key_range_text(k->dimension, &k->within);
+    key_text t = key_range_text(k->dimension, &k->within);
+    if (key_has_other(k)) {
+        add(&t, ", or from ");
+        add(&t, key_range_text(k->other, &k->within_other).text);
+    }
+    return t;
 }
 
 /* Needs ----------------------------------------------------------------------------------------------------------- */
@@ -139,100 +146,34 @@ static key_text only_one(key_need need)
     return t;
 }
 
+/* Where a key belongs. A section says its own case. */
+static const char *const places[] = {
+    [CASE_BOX] = "with a box",
+    [CASE_CYLINDER] = "with an upright cylinder",
+    [CASE_FUEL] = "with gas or electric heat",
+    [CASE_STEAM] = "with a steam coil",
+    [CASE_ON_OFF] = "with the mode on/off",
+    [CASE_PROPORTIONED] = "with the mode time-proportioned",
+};
+
+static const char *place_of(const key *k)
+{
+    return (size_t)k->only < sizeof places / sizeof places[0] ? places[k->only] : NULL;
+}
+
 key_text key_needed(const key *k)
 {
-    if (k->need == NEED_NOT)
-        return (key_text){""};
-    if (k->need == NEED_ALWAYS)
-        return (key_text){"required"};
-    return only_one(k->need);
-}
-
-/* Defaults -------------------------------------------------------------------------------------------------------- */
-
-static key_text in_both(unit_dimension d, double si)
-{
-    key_text t;
-    shown us = show_exact(SHOW_US, d, si), metric = show_exact(SHOW_SI, d, si);
-    bool same = strcmp(us.text, metric.text) == 0;
-    snprintf(t.text, sizeof t.text, same ? "%s" : "%s (%s)", us.text, metric.text);
-    return t;
-}
-
-static key_text value_text(const key *k, const double *value)
-{
     key_text t = {""};
-    if (k->choices != NULL)
-        add(&t, k->choices[(size_t)value[0]]);
-    else if (k->zero != NULL && value[0] == 0)
-        add(&t, k->zero);
-    else if (k->kind == KEY_CLOCK)
-        add(&t, show_clock(value[0], 0).text);
-    else if (k->kind == KEY_FACTOR)
-        snprintf(t.text, sizeof t.text, "%.4g", value[0]);
-    else
-        t = in_both(k->dimension, value[0]);
-    if (k->kind == KEY_RANGE) {
-        add(&t, " to ");
-        add(&t, in_both(k->dimension, value[1]).text);
-    }
-    return t;
-}
-
-/* A default outside the key's own bounds is no value but a mark for "none". */
-static bool sound(const key *k, double si)
-{
-    const bounds *b = &k->within;
-    if (k->choices != NULL || k->zero != NULL || b->low == b->high)
-        return true;
-    double low = b->unit != NULL ? unit_to_si(k->dimension, b->unit, b->low) : b->low;
-    double high = b->unit != NULL ? unit_to_si(k->dimension, b->unit, b->high) : b->high;
-    return si >= low - 1e-9 * fabs(low) && si <= high + 1e-9 * fabs(high);
-}
-
-/* What a scenario without this key would take. */
-static key_text standard_in(const boil_plant *plant, const key *k)
-{
-    scenario s = {.plant = *plant, .altitude_m = (double)NAN};
-    double value[SETTING_VALUES] = {0};
-    s.settings = calloc(key_count(), sizeof *s.settings);
-    if (s.settings == NULL)
-        return (key_text){""};
-    size_t index = key_index(k);
-    s.settings[index] = (scenario_setting){.key = k, .state = SETTING_DEFAULT};
-    size_t count = scenario_setting_value(&s, index, value);
-    free(s.settings);
-    return count > 0 && isfinite(value[0]) && sound(k, value[0]) ? value_text(k, value) : (key_text){""};
-}
-
-/* The source of heat sets defaults of its own. */
-static key_text by_source(const key *k)
-{
-    const key *heat = key_find("heat", "source", strlen("source"));
-    key_text first = {""}, all = {""};
-    bool differ = false;
-    for (unsigned i = 0; heat->choices[i] != NULL; i++) {
-        boil_plant plant = boil_plant_default();
-        plant.heater = boil_heater_default((boil_heat_source)i);
-        key_text one = standard_in(&plant, k);
-        if (i == 0)
-            first = one;
-        differ = differ || strcmp(one.text, first.text) != 0;
-        add(&all, i > 0 ? ", " : "");
-        add(&all, one.text);
-        add(&all, " with ");
-        add(&all, heat->choices[i]);
-    }
-    return differ && k != heat ? all : first;
-}
-
-key_text key_standard(const key *k)
-{
-    key_text t = {""};
-    if (k->otherwise != NULL)
-        add(&t, k->otherwise);
-    else if (k->need == NEED_NOT && k->kind != KEY_TITLE && k->kind != KEY_PATH && k->kind != KEY_SPAN &&
-             k->kind != KEY_BLEND)
-        t = by_source(k);
+    const char *place = place_of(k);
+    if (k->need != NEED_NOT && k->need != NEED_ALWAYS)
+        t = only_one(k->need);
+    else if (k->need == NEED_ALWAYS)
+        add(&t, place != NULL ? "required, and only allowed, " : "required");
+    else if (place != NULL)
+        add(&t, "only ");
+    if (place == NULL)
+        return t;
+    add(&t, k->need == NEED_NOT || k->need == NEED_ALWAYS ? "" : ", ");
+    add(&t, place);
     return t;
 }

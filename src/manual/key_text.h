@@ -1,5 +1,5 @@
-/* key_text.h -- one key of the scenario language in words: what may be written, within which bounds, what holds without
-   it. Empty where there is nothing to say. */
+/* key_text.h -- one key of the scenario language in words: what may be written, within which bounds, where it is
+   needed. Empty where there is nothing to say. */
 #ifndef KEY_TEXT_H
 #define KEY_TEXT_H
 
@@ -12,7 +12,6 @@ typedef struct {
 key_text key_form(const key *k);     /* "LENGTH|none" */
 key_text key_bounds(const key *k);   /* "0.1 m to 20 m (3.937 in to 787.4 in)" */
 key_text key_needed(const key *k);   /* "required", "give only one of 'altitude' and 'station pressure'" */
-key_text key_standard(const key *k); /* the default, US and SI: "0.25 in (6.35 mm)" */
 
 key_text key_range_text(unit_dimension d, const bounds *b); /* as key_bounds */
 key_text key_dimension_form(unit_dimension d);              /* "MASS PER VOLUME" */

@@ -70,32 +70,31 @@ static bool page_written(FILE *to, const char *wanted)
     return false;
 }
 
-static bool page_printed(const char *wanted)
+static int print_page(const char *wanted)
 {
     char *text = NULL;
     size_t size = 0;
     FILE *memory = open_memstream(&text, &size);
     if (memory == NULL)
-        return false;
+        return STATUS_STOPPED;
     bool known = page_written(memory, wanted);
     fclose(memory);
-    if (known)
+    if (size > 0)
         roff_broken(stdout, text);
     free(text);
-    return known;
+    if (!known)
+        program_complain("there is no document '%s'", wanted);
+    return !known ? STATUS_USAGE : size > 0 ? STATUS_DONE : STATUS_STOPPED;
 }
 
-static int write_document(const char *wanted)
+static int print_document(const char *wanted)
 {
     for (size_t i = 0; i < COMPLETIONS; i++)
         if (strcmp(completions[i].place, wanted) == 0) {
             completions[i].write(stdout);
             return STATUS_DONE;
         }
-    if (page_printed(wanted))
-        return STATUS_DONE;
-    program_complain("there is no document '%s'", wanted);
-    return STATUS_USAGE;
+    return print_page(wanted);
 }
 
 int main(int argc, char *argv[])
@@ -104,6 +103,6 @@ int main(int argc, char *argv[])
     if (argc < 2)
         list();
     else
-        status = write_document(argv[1]);
+        status = print_document(argv[1]);
     return program_finish(status);
 }

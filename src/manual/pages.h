@@ -8,7 +8,7 @@
 
 void page_program(FILE *to);
 void page_command(const command *c, FILE *to);
-void page_scenario(FILE *to);
+void page_scenario(FILE *to); /* writes nothing, with a complaint, when the defaults cannot be had */
 
 void completion_bash(FILE *to);
 void completion_zsh(FILE *to);

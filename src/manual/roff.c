@@ -112,12 +112,13 @@ static size_t break_at(const char *line, size_t length)
     return best;
 }
 
-/* A line that begins with a full stop or a quote would be taken for a request. */
-static void text_line_broken(FILE *to, const char *line, size_t length)
+/* A line that begins with a full stop or a quote would be taken for a request. A term must stay one line to roff: a
+   backslash at the end of each but the last makes it so. */
+static void text_line_broken(FILE *to, const char *line, size_t length, bool term)
 {
     while (length > 0) {
         size_t n = break_at(line, length);
-        fprintf(to, "%.*s\n", (int)n, line);
+        fprintf(to, "%.*s%s\n", (int)n, line, term && n < length ? " \\" : "");
         line += n;
         length -= n;
         if (length == 0)
@@ -130,14 +131,15 @@ static void text_line_broken(FILE *to, const char *line, size_t length)
 
 void roff_broken(FILE *to, const char *page)
 {
-    bool as_is = false;
+    bool as_is = false, term = false;
     while (*page != '\0') {
         size_t n = strcspn(page, "\n");
         as_is = strncmp(page, ".EX", 3) == 0 || (as_is && strncmp(page, ".EE", 3) != 0);
         if (as_is || *page == '.' || n == 0)
             fprintf(to, "%.*s\n", (int)n, page);
         else
-            text_line_broken(to, page, n);
+            text_line_broken(to, page, n, term);
+        term = strncmp(page, ".TP", 3) == 0;
         page += n + (page[n] == '\n');
     }
 }

@@ -1,6 +1,7 @@
 /* scenario_page.c -- boilback-scenario(5): the language of scenarios, from the tables it is read by. */
 #include <string.h>
 
+#include "defaults.h"
 #include "doings.h"
 #include "key_text.h"
 #include "loading.h"
@@ -91,7 +92,7 @@ static void remark(FILE *to, const char *before, const char *text)
     }
 }
 
-static void setting(FILE *to, const key *k)
+static void setting(FILE *to, const key *k, const defaults *d)
 {
     roff_term(to);
     fputs("\\fB", to);
@@ -102,14 +103,14 @@ static void setting(FILE *to, const key *k)
     roff_sentence(to, k->meaning);
     remark(to, "", key_needed(k).text);
     remark(to, "From ", key_bounds(k).text);
-    remark(to, "Default: ", key_standard(k).text);
+    remark(to, "Default: ", defaults_of(d, k).text);
 }
 
-static void section_settings(FILE *to, const char *section)
+static void section_settings(FILE *to, const char *section, const defaults *d)
 {
     for (size_t i = 0; i < key_count(); i++)
         if (strcmp(key_at(i)->section, section) == 0)
-            setting(to, key_at(i));
+            setting(to, key_at(i), d);
 }
 
 static bool has_settings(const char *section)
@@ -120,17 +121,17 @@ static bool has_settings(const char *section)
     return false;
 }
 
-static void settings(FILE *to)
+static void settings(FILE *to, const defaults *d)
 {
     const char *const *sections = key_sections();
     roff_section(to, "SETTINGS");
     roff_subsection(to, "Above the first section");
-    section_settings(to, "");
+    section_settings(to, "", d);
     for (size_t i = 0; sections[i] != NULL; i++) {
         if (!has_settings(sections[i]))
             continue;
         fprintf(to, ".SS [%s]\n", sections[i]);
-        section_settings(to, sections[i]);
+        section_settings(to, sections[i], d);
     }
 }
 
@@ -235,12 +236,16 @@ static void units(FILE *to)
 
 void page_scenario(FILE *to)
 {
+    defaults d;
+    if (!defaults_read(&d))
+        return;
     roff_title(to, PROGRAM_NAME "-scenario", 5);
     roff_section(to, "NAME");
     fputs(PROGRAM_NAME "\\-scenario \\- a tank of boiling caustic salt solution and what is done with it\n", to);
     form_of_files(to);
     values(to);
-    settings(to);
+    settings(to, &d);
+    defaults_free(&d);
     timing(to);
     verbs(to);
     shapes(to);
