@@ -1,6 +1,6 @@
 #!/bin/sh
-# dist.sh -- the source tarball holds what the last commit holds, comes out the same wherever it is made, and builds by itself.
-# The last line is "N passed, N failed".
+# dist.sh -- the source tarball holds what the last commit holds, comes out the same wherever it is made, and builds
+# by itself. The last line is "N passed, N failed".
 work=$(mktemp -d) || exit 2
 trap 'rm -rf "$work"' EXIT
 passed=0

@@ -1,6 +1,6 @@
 #!/bin/sh
-# install.sh BUILD -- install to a temporary prefix, use what is there, move it, use it again, remove it. The last line is
-# "N passed, N failed".
+# install.sh BUILD -- install to a temporary prefix, use what is there, move it, use it again, remove it. The last
+# line is "N passed, N failed".
 build=$1
 work=$(mktemp -d) || exit 2
 trap 'rm -rf "$work"' EXIT
@@ -155,7 +155,8 @@ mkdir -p "$work/package/usr/bin"
 expect "make install DESTDIR" run_make DESTDIR="$work/package" PREFIX=/usr install
 expect "every file is below DESTDIR" same_files "$work/package/usr"
 expect "make uninstall DESTDIR" run_make DESTDIR="$work/package" PREFIX=/usr uninstall
-expect "the folder that was there before stays" [ "$(cd "$work/package" && find . | tr '\n' ' ')" = ". ./usr ./usr/bin " ]
+left=$(cd "$work/package" && find . | tr '\n' ' ')
+expect "the folder that was there before stays" [ "$left" = ". ./usr ./usr/bin " ]
 
 echo "$passed passed, $failed failed"
 [ $failed -eq 0 ]

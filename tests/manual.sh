@@ -1,6 +1,7 @@
 #!/bin/sh
-# manual.sh STAGE -- everything help lists, and every word of the scenario language, is in the manual and in the completions; the pages
-# are sound. STAGE is the tree to be installed (make stage). The last line is "N passed, N failed".
+# manual.sh STAGE -- everything help lists, and every word of the scenario language, is in the manual and in the
+# completions; the pages are sound. STAGE is the tree to be installed (make stage). The last line is
+# "N passed, N failed".
 stage=$(cd "$1" && pwd) || exit 2
 program=$stage/bin/boilback
 share=$stage/share
@@ -110,6 +111,14 @@ key_is_there() { # key
     plain "$scenario_page" | grep -q "^$1 = [A-Za-z]"
 }
 
+# The entry of a key, up to the next one, names this default.
+names_default() { # key value
+    awk -v key="$1 = " -v value="Default: $2" '
+        /^\.TP/ { getline; inside = index($0, key) == 1; next }
+        inside && index($0, value) == 1 { found = 1 }
+        END { exit !found }' "$work/plain"
+}
+
 # The terms of the acts, shapes and clauses, from the tables that read them.
 words_of() { # file table
     sed -n "/^static const [a-z_]* $2\[\]/,/^};/s/^    {\"\([^\"]*\)\".*/\1/p" "$1"
@@ -136,6 +145,12 @@ sound() { # page
         [ ! -s "$work/lint" ] || return 1
     fi
     [ "$(sed -n 's/^\.SH //p' "$1" | head -1)" = NAME ] && ! grep -q 'BOIL_' "$1"
+}
+
+# Settings that the program takes by default, as it says itself: "key|value", US.
+defaults_taken() {
+    plain "$work/example" | "$program" check - |
+        sed -n 's/^ \([a-z][a-z -]*[a-z]\)   *\([^ ].*[^ ]\)  *default$/\1|\2/p' | sed 's/  .*//'
 }
 
 example_is_right() {
@@ -182,7 +197,8 @@ while IFS= read -r word; do
     expect "the scenario page has '$word'" grep -q "^$word [A-Z[a-z]" "$work/plain"
 done <"$work/words"
 
-sed -n 's/^    {DIM_[A-Z_]*, [^{]*{"\([^"]*\)".*/\1/p; s/^     {"\(W[^"]*\|Btu[^"]*\)".*/\1/p' src/units.c >"$work/units"
+sed -n 's/^    {DIM_[A-Z_]*, [^{]*{"\([^"]*\)".*/\1/p; s/^     {"\(W[^"]*\|Btu[^"]*\)".*/\1/p' src/units.c \
+    >"$work/units"
 expect "the table of units was found" [ "$(grep -c . "$work/units")" -ge 50 ]
 sed -n '/^\.SH UNITS/,/^\.SH/p' "$scenario_page" | sed 's/ (.*//; s/[;.]$//' >"$work/listed"
 while IFS= read -r unit; do
@@ -191,6 +207,11 @@ done <"$work/units"
 
 expect "the scenario page is sound" sound "$scenario_page"
 expect "the example of the scenario page is right" example_is_right
+defaults_taken >"$work/defaults"
+expect "defaults were found" [ "$(grep -c . "$work/defaults")" -ge 15 ]
+while IFS='|' read -r key value; do
+    expect "the scenario page has the default of '$key'" names_default "$key" "$value"
+done <"$work/defaults"
 if has zsh; then expect "zsh reads its completion" zsh -n "$zsh_file"; fi
 if has fish; then expect "fish reads its completion" fish --no-execute "$fish_file"; fi
 if has shellcheck; then expect "the completion for bash is sound" shellcheck "$bash_file"; fi

@@ -100,7 +100,7 @@ static key_text by_source(const defaults *d, const key *k)
 key_text defaults_of(const defaults *d, const key *k)
 {
     key_text first = {""};
-    if (k->kind == KEY_TITLE || k->kind == KEY_SPAN || k->kind == KEY_PATH)
+    if (k->kind == KEY_TITLE || k->kind == KEY_SPAN)
         return first;
     for (size_t i = 0; i < DEFAULTS_CASES; i++) {
         key_text one = one_of(&d->cases[i], k);

@@ -1,7 +1,7 @@
 #!/bin/sh
-# dist.sh BUILD VERSION DATE -- BUILD/boilback-VERSION.tar.gz, the same bytes from the same sources whenever and wherever it is made
-# (GNU tar). In a checkout it holds the last commit; elsewhere what the list FILES of an earlier tarball names.
-# SOURCE_DATE_EPOCH, if set, is the time of every file instead of DATE.
+# dist.sh BUILD VERSION DATE -- BUILD/boilback-VERSION.tar.gz, the same bytes from the same sources whenever and
+# wherever it is made (GNU tar). In a checkout it holds the last commit; elsewhere what the list FILES of an earlier
+# tarball names. SOURCE_DATE_EPOCH, if set, is the time of every file instead of DATE.
 set -eu
 build=$1 version=$2
 when="$3 00:00:00 UTC"

@@ -1,6 +1,7 @@
 #!/bin/sh
-# install.sh STAGE ROOT -- copy the tree STAGE to below ROOT. ROOT/share/boilback/installed notes every file that was put there and
-# every folder that was made for them, for uninstall.sh. What an earlier installation put there and this one lacks goes.
+# install.sh STAGE ROOT -- copy the tree STAGE to below ROOT. ROOT/share/boilback/installed notes every file that was
+# put there and every folder that was made for them, for uninstall.sh. What an earlier installation put there and this
+# one lacks goes.
 set -eu
 stage=$1 root=$2
 note=share/boilback/installed
