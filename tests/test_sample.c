@@ -559,21 +559,32 @@ static double binomial_at_least(size_t yes, size_t count, double p)
     return sum;
 }
 
+static void interval_holds(size_t yes, size_t count)
+{
+    const boil_odds o = boil_odds_of(yes, count);
+    assert_true(o.low <= o.chance && o.chance <= o.high);
+    if (yes > 0)
+        assert_close(binomial_at_least(yes, count, o.low), 0.025, 1e-6, 0);
+    else
+        assert_true(o.low == 0);
+    if (yes < count)
+        assert_close(1 - binomial_at_least(yes + 1, count, o.high), 0.025, 1e-6, 0);
+    else
+        assert_true(o.high == 1);
+}
+
+/* 5 of 32768 and a million of two are where the library's own inverse fails. */
 static void intervals_hold_for_any_count(void **state)
 {
     (void)state;
     const size_t counts[4] = {2, 37, 2048, 200000};
     for (int i = 0; i < 4; i++) {
-        const size_t n = counts[i], yes[7] = {1, n / 1000, n / 100, n / 10, n / 2, n - n / 100, n - 1};
-        for (int k = 0; k < 7; k++) {
-            const boil_odds o = boil_odds_of(yes[k], n);
-            assert_true(o.low <= o.chance && o.chance <= o.high);
-            if (yes[k] > 0)
-                assert_close(binomial_at_least(yes[k], n, o.low), 0.025, 1e-6, 0);
-            if (yes[k] < n)
-                assert_close(1 - binomial_at_least(yes[k] + 1, n, o.high), 0.025, 1e-6, 0);
-        }
+        const size_t n = counts[i], yes[8] = {0, 1, n / 1000, n / 100, n / 10, n / 2, n - n / 100, n};
+        for (int k = 0; k < 8; k++)
+            interval_holds(yes[k], n);
     }
+    interval_holds(5, 32768);
+    interval_holds(1000000, 2000000);
     const boil_odds none = boil_odds_of(0, 0);
     assert_true(isnan(none.chance) && isnan(none.low) && isnan(none.high));
 }
