@@ -21,7 +21,7 @@ SANITIZE := -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-fra
 
 # `make V=1` shows the commands.
 QUIET := $(if $(V),,@)
-SAY   := @$(if $(V),\#,echo)
+SAY   := @$(if $(V),:,echo)
 
 MODEL_SRC := $(sort $(wildcard model/*.c))
 PROG_SRC  := $(sort $(wildcard src/*.c))

@@ -49,7 +49,8 @@ const char *boil_spread_problem(const boil_spread *s)
     return "unknown kind of spread";
 }
 
-/* The distribution function is (x - a)^2 / ((b - a)(c - a)) below the mode c, 1 - (b - x)^2 / ((b - a)(b - c)) above. */
+/* The distribution function is (x - a)^2 / ((b - a)(c - a)) below the mode c, 1 - (b - x)^2 / ((b - a)(b - c)) above.
+   */
 static double triangular_at(const boil_spread *s, double u)
 {
     const double width = s->high - s->low, rise = s->likely - s->low;
@@ -122,8 +123,8 @@ static int read_directions(boil_sample *s)
     return BOIL_OK;
 }
 
-/* Odd multiples of 2^-33: added to multiples of 2^-30 they are exact, and modulo 1 never 0. Drawn for all dimensions, so
-   that an input's shifts do not depend on how many inputs follow. */
+/* Odd multiples of 2^-33: added to multiples of 2^-30 they are exact, and modulo 1 never 0. Drawn for all dimensions,
+   so that an input's shifts do not depend on how many inputs follow. */
 static int draw_shifts(boil_sample *s, uint32_t seed)
 {
     gsl_rng *generator = gsl_rng_alloc(gsl_rng_mt19937);
@@ -188,9 +189,10 @@ static double result_at(const boil_sample_results *r, size_t output, size_t bloc
     return r->value[(block * (r->design->inputs + 2) + kind) * r->outputs + output];
 }
 
-/* The chance p at which `yes` or more of `count` happen in one of forty cases: the beta distribution's function at p for
-   yes and count - yes + 1. By bisection: GSL's inverse of it finds no number for some counts from 32768 on (5 of 32768) and
-   does not return for a million of two. Near p = yes / count its function may give none; that is above the answer. */
+/* The chance p at which `yes` or more of `count` happen in one of forty cases: the beta distribution's function at p
+   for yes and count - yes + 1. By bisection: GSL's inverse of it finds no number for some counts from 32768 on (5 of
+   32768) and does not return for a million of two. Near p = yes / count its function may give none; that is above the
+   answer. */
 static double low_end(size_t yes, size_t count)
 {
     const double y = (double)yes, n = (double)count;
@@ -253,7 +255,8 @@ static bool is_complete(const boil_sample_results *r, size_t output, size_t bloc
     return true;
 }
 
-/* Mean over A and B of complete points, taken from a first value so that a constant output gives that constant exactly. */
+/* Mean over A and B of complete points, taken from a first value so that a constant output gives that constant
+   exactly. */
 static double centre_of(const boil_sample_results *r, size_t output)
 {
     double first = (double)NAN, sum = 0, count = 0;

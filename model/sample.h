@@ -1,17 +1,18 @@
-/* sample.h -- uncertain inputs: which runs to make, and what their results say. Pure numbers, in whatever unit an input has.
+/* sample.h -- uncertain inputs: which runs to make, and what their results say. Pure numbers, in whatever unit an
+   input has.
 
-   A design lists rows; a row is one run with one value for each uncertain input. Any row can be had at any time, in any
-   order, on any thread or machine: nothing is drawn from a generator that remembers. Results are kept by row number and
-   summed in that order, so statistics do not depend on who computed which row.
+   A design lists rows; a row is one run with one value for each uncertain input. Any row can be had at any time, in
+   any order, on any thread or machine: nothing is drawn from a generator that remembers. Results are kept by row
+   number and summed in that order, so statistics do not depend on who computed which row.
 
-   Points come from a Sobol' sequence in twice as many dimensions as there are inputs, each repeated in several replicates
-   with random shifts modulo 1 [Cranley & Patterson 1976]: a replicate is as even as the sequence, replicates are
-   independent of each other, so their scatter gives an honest error. The first half of a point's coordinates is the draw
-   A, the second the draw B, and AB_i is A with input i taken from B [Saltelli et al. 2010]:
+   Points come from a Sobol' sequence in twice as many dimensions as there are inputs, each repeated in several
+   replicates with random shifts modulo 1 [Cranley & Patterson 1976]: a replicate is as even as the sequence, and
+   replicates are independent of each other, so their scatter gives an honest error. The first half of a point's
+   coordinates is the draw A, the second the draw B, and AB_i is A with input i taken from B [Saltelli et al. 2010]:
 
        row = (point * replicates + replicate) * (inputs + 2) + kind,   kind: 0 A, 1 B, 2 + i AB_i
 
-   With the same seed, a design of more points begins with the rows of one of fewer. Odds and percentiles use A and B. */
+   With the same seed, a design of more points begins with the rows of one of fewer. Odds and percentiles use A, B. */
 #ifndef BOIL_SAMPLE_H
 #define BOIL_SAMPLE_H
 
@@ -28,8 +29,8 @@ enum {
 typedef enum {
     BOIL_SPREAD_UNIFORM,    /* low to high */
     BOIL_SPREAD_TRIANGULAR, /* low to high, density highest at likely */
-    BOIL_SPREAD_NORMAL,     /* likely +- one standard deviation, cut off at three: 0.27 % lie beyond, and what is measured in a
-                               shop (a mass, an efficiency) must not turn negative for the sake of a tail nobody has seen */
+    BOIL_SPREAD_NORMAL,     /* likely +- one standard deviation, cut off at three: 0.27 % lie beyond, and a mass or an
+                               efficiency must not turn negative for the sake of a tail nobody has seen */
     BOIL_SPREAD_LISTED      /* each of value[0 .. count - 1] equally likely */
 } boil_spread_kind;
 
@@ -80,9 +81,10 @@ typedef struct {
     size_t outputs;
 } boil_sample_results;
 
-/* A chance with its 95 % interval by Clopper and Pearson (1934). Of the usual intervals it is the one that never covers
-   less than it says [Brown, Cai & DasGupta 2001], and it stays sensible at 0 of n: danger is not to be understated. It
-   takes draws as independent; shifted points are as a rule spread more evenly than that, so it errs on the wide side. */
+/* A chance with its 95 % interval by Clopper and Pearson (1934). Of the usual intervals it is the one that never
+   covers less than it says [Brown, Cai & DasGupta 2001], and it stays sensible at 0 of n: danger is not to be
+   understated. It takes draws as independent; shifted points are as a rule spread more evenly than that, so it errs
+   on the wide side. */
 typedef struct {
     size_t yes, count;
     double chance, low, high; /* NaN when count is 0 */
@@ -96,18 +98,21 @@ boil_odds boil_sample_odds(const boil_sample_results *r, size_t output);
 /* Writes the output's draws that are numbers, ascending; room for boil_sample_draws(). Returns how many. */
 size_t boil_sample_sort(const boil_sample_results *r, size_t output, double sorted[]);
 
-/* The value below which the given share of sorted draws lies, 0 to 1, interpolated between neighbours; NaN when empty. */
+/* The value below which the given share of sorted draws lies, 0 to 1, interpolated between neighbours; NaN when
+   empty. */
 double boil_sample_quantile(const double sorted[], size_t count, double share);
 
 typedef struct {
     double value, half_width; /* of the 95 % interval; NaN when fewer than two replicates have points */
 } boil_estimate;
 
-/* How much of an output's variance comes from each input: alone (first), and with all that it does together with others
-   (total). Estimates: by chance slightly negative where the index is 0. NaN when the output never varies. */
+/* How much of an output's variance comes from each input: alone (first), and with all that it does together with
+   others (total). Estimates: by chance slightly negative where the index is 0. NaN when the output never varies. The
+   bars of a yes-or-no output need happenings: measured on u1 u2 > c, they hold the total index as often as they should
+   from about ten on, the first index only from about 150. */
 typedef struct {
-    size_t points; /* complete ones used, of points * replicates: each of their inputs + 2 rows gave a number. If rows are
-                      missing because something did not happen, the indices are those of the cases where it did */
+    size_t points; /* complete ones used, of points * replicates: all their inputs + 2 rows gave a number. If rows lack
+                      one because something did not happen, the indices are those of the cases where it did */
     boil_estimate mean, variance;
     boil_estimate first[BOIL_SAMPLE_INPUTS], total[BOIL_SAMPLE_INPUTS];
 } boil_sensitivity;

@@ -132,8 +132,8 @@ static void spreads_end_at_their_ends(void **state)
     assert_true(boil_spread_at(&at_low, 0) == 1 && boil_spread_at(&at_high, 1) == 3);
 }
 
-/* Mean and standard deviation by the midpoint rule. Closed forms: triangular (a + b + c) / 3 and
-   sqrt((a^2 + b^2 + c^2 - ab - ac - bc) / 18); a normal cut at +-k: sqrt(1 - 2 k phi(k) / (2 Phi(k) - 1)), 0.98658 at 3. */
+/* Mean and standard deviation by the midpoint rule. Closed forms: triangular (a + b + c) / 3 and sqrt((a^2 + b^2 +
+   c^2 - ab - ac - bc) / 18); a normal cut at +-k: sqrt(1 - 2 k phi(k) / (2 Phi(k) - 1)), 0.98658 at 3. */
 static void spreads_have_known_moments(void **state)
 {
     (void)state;
@@ -253,6 +253,19 @@ static void rows_are_the_shifted_sequence(void **state)
     gsl_qrng_free(sequence);
 }
 
+/* Shifts are odd multiples of 2^-33 and points multiples of 2^-30: no share is ever 0 or 1. */
+static void shifts_never_meet_a_point(void **state)
+{
+    (void)state;
+    boil_sample design;
+    const boil_sample_plan plan = boil_sample_plan_default(20);
+    assert_int_equal(boil_sample_init(&design, &plan), BOIL_OK);
+    for (int r = 0; r < 16; r++) {
+        for (int k = 0; k < 40; k++)
+            assert_close(fmod(ldexp(design.shift[r][k], 33), 2), 1, 0, 0);
+    }
+}
+
 /* One point in each of N slices of every coordinate: what the power of two and the origin are for. */
 static void points_are_even_in_every_coordinate(void **state)
 {
@@ -356,9 +369,9 @@ static boil_estimate estimate_of(const boil_sensitivity *s, const char *quantity
     return (boil_estimate){total.value - first.value, total.half_width + first.half_width};
 }
 
-/* 16 replicates of 1024 points. With 256, 4096 in all, the error bars themselves are up to 0.021 wide, so 0.01 holds only by
-   luck there. The bars are 95 % ones: of 22 rows two or three may lie outside theirs, none outside twice its own but for
-   what the source rounded away. */
+/* 16 replicates of 1024 points. With 256, 4096 in all, the error bars themselves are up to 0.021 wide, so 0.01 holds
+   only by luck there. The bars are 95 % ones: of 22 rows two or three may lie outside theirs, none outside twice its
+   own but for what the source rounded away. */
 static void indices_are_the_published_ones(void **state)
 {
     (void)state;
@@ -383,6 +396,27 @@ static void indices_are_the_published_ones(void **state)
     print_message("outside their 95 %% error bars: %d of %d\n", outside, all.count);
     assert_int_equal(all.count, 22);
     assert_true(outside <= 3);
+}
+
+/* Two replicates of one point by hand. Mean 3; about it A, B, AB are -2, 0, 0 and -1, 3, 3: squares 2 and 5, first 0
+   and 12, total 2 and 8. A ratio q has the residuals +-e and the error sqrt(2 * 2 e^2) / sum of what it is taken of;
+   Student's t for one degree of freedom is 12.7062 (common statistical tables). */
+static void sums_are_those_done_by_hand(void **state)
+{
+    (void)state;
+    boil_sample design;
+    const boil_sample_plan plan = {.inputs = 1, .points = 1, .replicates = 2, .seed = 1};
+    assert_int_equal(boil_sample_init(&design, &plan), BOIL_OK);
+    const double value[6] = {1, 3, 3, 2, 6, 6};
+    const boil_sample_results r = {.design = &design, .value = value, .outputs = 1};
+    boil_sensitivity s;
+    boil_sample_sensitivity(&r, 0, &s);
+    const boil_estimate got[4] = {s.mean, s.variance, s.first[0], s.total[0]};
+    const double want[4] = {3, 3.5, 12.0 / 7, 10.0 / 7}, error[4] = {1, 1.5, 48.0 / 49, 12.0 / 49};
+    for (int i = 0; i < 4; i++) {
+        assert_close(got[i].value, want[i], 1e-14, 0);
+        assert_close(got[i].half_width, 12.7062 * error[i], 1e-5, 0);
+    }
 }
 
 /* One input carries everything; of twenty each carries its square, and the 40 dimensions are all in use. */
@@ -420,8 +454,8 @@ static int indices_covered(const boil_sensitivity *s)
     return covered;
 }
 
-/* 95 % bars over 50 seeds: 300 values, of which 285 should be covered. They come in groups of six that share a design, so
-   the count scatters about +-8 (two standard deviations if independent), perhaps twice that. */
+/* 95 % bars over 50 seeds: 300 values, of which 285 should be covered. They come in groups of six that share a
+   design, so the count scatters about +-8 (two standard deviations if independent), perhaps twice that. */
 static void error_bars_cover_the_truth(void **state)
 {
     (void)state;
@@ -466,8 +500,8 @@ static void what_never_varies_has_no_indices(void **state)
         assert_true(isnan(s.first[i].value) && isnan(s.total[i].value) && isnan(s.first[i].half_width));
 }
 
-/* A study stopped halfway is a shorter one. A row that gave no number takes its point with it. A single replicate's points
-   give a value, but nothing to judge it by. */
+/* A study stopped halfway is a shorter one. A row that gave no number takes its point with it. A single replicate's
+   points give a value, but nothing to judge it by. */
 static void unfinished_studies_use_complete_points(void **state)
 {
     (void)state;
@@ -509,8 +543,8 @@ static double rare(const double u[])
 }
 
 /* Happens once in 190 draws. The chance that the product exceeds c is p = 1 - c + c ln c; given one input u > c it is
-   1 - c / u, whose mean square is 1 - c^2 + 2 c ln c; so V = p (1 - p) and V S = 1 - c^2 + 2 c ln c - p^2. With 64 points
-   half of the replicates never see it, and still the total index has a value and a bar. */
+   1 - c / u, whose mean square is 1 - c^2 + 2 c ln c; so V = p (1 - p) and V S = 1 - c^2 + 2 c ln c - p^2. With 64
+   points half of the replicates never see it, and still the total index has a value and a bar. */
 static void rare_events_have_indices(void **state)
 {
     (void)state;
@@ -636,8 +670,8 @@ static void draws_are_told_from_mixed_rows(void **state)
     assert_true(isnan(boil_sample_quantile(sorted, 0, 0.5)));
 }
 
-/* In each of 32 sets of 64 evenly spaced draws the share below a value is off by up to 1/128, at random: four standard
-   deviations of their mean, times the range 2. */
+/* In each of 32 sets of 64 evenly spaced draws the share below a value is off by up to 1/128, at random: four
+   standard deviations of their mean, times the range 2. */
 static void percentiles_of_draws_are_the_inputs_own(void **state)
 {
     (void)state;
@@ -662,11 +696,13 @@ int main(void)
         cmocka_unit_test(plans_out_of_range_are_refused),
         cmocka_unit_test(points_round_up_to_a_power_of_two),
         cmocka_unit_test(rows_are_the_shifted_sequence),
+        cmocka_unit_test(shifts_never_meet_a_point),
         cmocka_unit_test(points_are_even_in_every_coordinate),
         cmocka_unit_test(mixed_rows_take_one_input_from_b),
         cmocka_unit_test(longer_designs_begin_with_shorter_ones),
         cmocka_unit_test(shards_give_the_same_results),
         cmocka_unit_test(indices_are_the_published_ones),
+        cmocka_unit_test(sums_are_those_done_by_hand),
         cmocka_unit_test(one_and_twenty_inputs_work),
         cmocka_unit_test(error_bars_cover_the_truth),
         cmocka_unit_test(error_bars_shrink_fast),
