@@ -95,8 +95,10 @@ static void set_sizes(running *r)
         s[i] = heat;
     s[BATH_HEAT] = heat;
     s[SENSOR] = 100;
-    s[LAYER_MASS] = 0.1 * mass;
-    s[LAYER_HEAT] = 0.1 * mass * 2e5;
+    /* A layer is kept down to 1e-6 of the bath: no tolerance may let its error come near that, or it goes below zero. */
+    double layer = fmin(0.1, 1e-8 / r->options->tolerance) * mass;
+    s[LAYER_MASS] = layer;
+    s[LAYER_HEAT] = layer * 2e5;
     s[STEAM_HELD] = 10 * r->view.solution_m3 * r->view.vapour_kg_m3;
     s[HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.temperature_K));
     for (size_t i = BATH_FIXED; i < r->unknowns; i++)
@@ -542,11 +544,10 @@ static int event(running *r, size_t guard)
 static int advance(running *r, double stop, bool *going)
 {
     size_t guard = 0;
-    double before = r->t;
     int outcome = look(r, r->t, r->y);
     if (outcome != BOIL_OK)
         return outcome;
-    r->t_before = before;
+    r->t_before = r->t;
     memcpy(r->y_before, r->y, r->unknowns * sizeof(double));
     memcpy(r->rates_before, r->rates, r->unknowns * sizeof(double));
     boil_march_news news = boil_march_step(r->march, &r->t, r->y, stop, &guard);
@@ -558,12 +559,12 @@ static int advance(running *r, double stop, bool *going)
     if (look(r, r->t, r->y) != BOIL_OK) {
         stop_out_of_range(r);
         memcpy(r->y, r->y_before, r->unknowns * sizeof(double));
-        r->t = before;
+        r->t = r->t_before;
         return look(r, r->t, r->y);
     }
     outcome = boil_record_moment(&r->record, r->t, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
-        outcome = boil_record_rows(&r->record, &r->bath, before, r->y_before, r->rates_before, r->t, r->y, r->rates);
+        outcome = boil_record_rows(&r->record, &r->bath, r->t_before, r->y_before, r->rates_before, r->t, r->y, r->rates);
     if (outcome == BOIL_OK && news == BOIL_MARCH_EVENT)
         outcome = event(r, guard);
     *going = news == BOIL_MARCH_STEPPED;

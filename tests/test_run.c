@@ -314,6 +314,26 @@ static void halving_the_tolerance_changes_nothing_that_matters(void **state)
     boil_history_free(&finer);
 }
 
+/* Loose tolerances may blur a run, not end it: a layer that runs out, and rinse water on what is left of it. */
+static void no_tolerance_loses_a_run(void **state)
+{
+    (void)state;
+    for (double tolerance = 1e-4; tolerance > 5e-7; tolerance /= 10)
+        for (int i = 0; i < 60; i++) {
+            boil_plant p = open_plant(20e3 + 6e3 * (i % 10));
+            p.tank.depth_m = 2;
+            boil_run_options o = boil_run_options_default();
+            o.tolerance = tolerance;
+            boil_act acts[2] = {two_gallons_act(60, 5 + 50 * (i / 10)), plate_act(200, 1)};
+            acts[1].is.load.coefficient_W_m2K = 0;
+            acts[1].is.load.rinse_kg_m2 = 0.05;
+            acts[1].is.load.immersed_s = 300;
+            boil_history h = run_acts(&p, 900, &o, acts, 2);
+            assert_int_equal(h.end, BOIL_RUN_DONE);
+            boil_history_free(&h);
+        }
+}
+
 /* Every number of every row, finite and where it belongs. */
 static void assert_sane(const boil_history *h)
 {
@@ -421,6 +441,7 @@ int main(void)
         cmocka_unit_test(no_strength_and_no_pour_makes_the_modes_flutter),
         cmocka_unit_test(losses_above_the_heat_never_boil_and_nothing_chatters),
         cmocka_unit_test(halving_the_tolerance_changes_nothing_that_matters),
+        cmocka_unit_test(no_tolerance_loses_a_run),
         cmocka_unit_test(odd_cases_end_in_sense),
         cmocka_unit_test(a_run_can_be_interrupted_and_keeps_what_it_has),
         cmocka_unit_test(loads_are_paid_for_in_full),
