@@ -63,7 +63,7 @@ static int look_at_solution(boil_bath *b, const double y[], boil_bath_view *v, b
     }
     v->density_kg_m3 = boil_solution_density(&v->mixture, v->temperature_K);
     v->heat_capacity_J_K = heat->capacity_J_K;
-    v->range = boil_solution_range(&v->mixture, v->temperature_K, v->equivalent_molality);
+    v->range = boil_solution_range(v->temperature_K, v->equivalent_molality);
     watch_liquidus(v);
     return BOIL_OK;
 }

@@ -126,7 +126,7 @@ int boil_plant_charge(const boil_plant *p, boil_charge_state *out)
     if (boil_solution_boiling_point(&air, &kilogram, &guess, &boiling_point, NULL) != BOIL_OK)
         return BOIL_RANGE;
     double T = p->charge.temperature_K > 0 ? fmin(p->charge.temperature_K, boiling_point) : boiling_point;
-    if (!(boil_solution_range(&kilogram, boiling_point, guess.equivalent_molality).margin > 0))
+    if (!(boil_solution_range(boiling_point, guess.equivalent_molality).margin > 0))
         return BOIL_RANGE;
     double density = boil_solution_density(&kilogram, T);
     double volume = boil_tank_area(&p->tank) * p->tank.level_m, mass = density * volume;

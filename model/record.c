@@ -39,7 +39,6 @@ static double hydrostatic_superheat(const boil_bath *b, const boil_bath_view *v)
 int boil_record_begin(boil_record *r, boil_history *history, const boil_plant *p, double row_interval_s,
                       boil_bath *b, const double y[], const boil_bath_view *v)
 {
-    (void)y;
     *history = (boil_history){.end = BOIL_RUN_DONE};
     *r = (boil_record){.history = history,
                        .plant = p,

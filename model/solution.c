@@ -224,8 +224,8 @@ double boil_solution_vapour_pressure(const boil_conditions *c, const boil_mixtur
         return (double)NAN;
     guess->equivalent_molality = M;
     double psat = boil_water_saturation_pressure(temperature_K), p = psat * exp(ln_a);
-    double ratio_a, ratio = molality_over_s(M, ln_a, by_M, &s, &ratio_a);
-    (void)ratio;
+    double ratio_a;
+    molality_over_s(M, ln_a, by_M, &s, &ratio_a);
     /* d ln a/dT along (1): M moves with the activity. */
     double along = n.others * ratio_a * by_T / (1 - n.others * (M < 1e-9 ? 0 : 1 / s + ratio_a * by_M));
     double slope = p * (boil_water_saturation_pressure_slope(temperature_K) / psat + by_T + by_M * along);
@@ -317,9 +317,8 @@ double boil_solution_density(const boil_mixture *m, double temperature_K)
     return mass / volume;
 }
 
-boil_range boil_solution_range(const boil_mixture *m, double temperature_K, double equivalent_molality)
+boil_range boil_solution_range(double temperature_K, double equivalent_molality)
 {
-    (void)m;
     double hottest = BOIL_ZERO_CELSIUS + 195, coldest = BOIL_ZERO_CELSIUS - 5;
     double strength = BOIL_NAOH_MOLAR_MASS * equivalent_molality / (1 + BOIL_NAOH_MOLAR_MASS * equivalent_molality);
     double strongest = 1 - boil_naoh_least_water(temperature_K);
@@ -374,7 +373,7 @@ static double strongest_fraction(const boil_conditions *c, const double blend[BO
         boil_solution_guess trial = guess;
         double T;
         if (inside + step < 0.95 && boil_solution_boiling_point(c, &m, &trial, &T, NULL) == BOIL_OK &&
-            boil_solution_range(&m, T, trial.equivalent_molality).margin > 0) {
+            boil_solution_range(T, trial.equivalent_molality).margin > 0) {
             inside += step;
             guess = trial;
         } else {

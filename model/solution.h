@@ -79,8 +79,8 @@ typedef struct {
 } boil_heat;
 boil_heat boil_solution_heat(const boil_mixture *m, double temperature_K);
 
-/* Temperature at which H = enthalpy_J + nothing else, by Newton from guess_K; extra_J_K: heat capacity that shares the
-   temperature may be added by callers through their own loop. NaN when it does not converge in -50 to 300 degC. */
+/* Temperature, K, at which the solution holds enthalpy_J, by Newton from guess_K. NaN when there is none from -50 to
+   300 degC. */
 double boil_solution_temperature(const boil_mixture *m, double enthalpy_J, double guess_K);
 
 double boil_solution_density(const boil_mixture *m, double temperature_K); /* kg/m3 */
@@ -99,7 +99,7 @@ typedef struct {
     double value, limit;
     double margin;        /* > 0 inside; continuous in the state, in units of the quantity */
 } boil_range;
-boil_range boil_solution_range(const boil_mixture *m, double temperature_K, double equivalent_molality);
+boil_range boil_solution_range(double temperature_K, double equivalent_molality);
 
 /* Mixture of a dry blend (fractions by mass) with total salt fraction s: 1 kg of solution. */
 boil_mixture boil_mixture_of(const double blend[BOIL_SALTS], double salt_fraction);

@@ -93,9 +93,9 @@ static double slope_with_fraction(const boil_slope *s, const double blend[BOIL_S
 }
 
 /* The end of a range is still in it; a rounding error beyond it too. */
-static bool in_range(const boil_mixture *kilogram, double temperature_K, double equivalent_molality)
+static bool in_range(double temperature_K, double equivalent_molality)
 {
-    boil_range r = boil_solution_range(kilogram, temperature_K, equivalent_molality);
+    boil_range r = boil_solution_range(temperature_K, equivalent_molality);
     bool within = r.margin > -1e-9;
     if (!within)
         program_complain("%s comes to %.4g %s, and what is known of it ends at %.4g %s", r.quantity, r.value, r.unit,
@@ -122,7 +122,7 @@ static bool look_up(const boil_plant *p, looked_up *a)
     a->water_activity = boil_solution_activity(&kilogram, a->temperature_K, &guess);
     a->heat = boil_solution_heat(&kilogram, a->temperature_K);
     a->slope_K = slope_with_fraction(&slope, p->charge.blend);
-    return in_range(&kilogram, a->temperature_K, guess.equivalent_molality);
+    return in_range(a->temperature_K, guess.equivalent_molality);
 }
 
 static void as_json(const looked_up *a)

@@ -85,7 +85,7 @@ static inline brine_bath brine_draw_bath(unsigned long long *seed)
         if (boil_solution_boiling_point(&b.c, &b.m, &guess, &b.T, &b.slope) != BOIL_OK)
             continue;
         b.equivalent_molality = guess.equivalent_molality;
-        if (boil_solution_range(&b.m, b.T, b.equivalent_molality).margin > 0)
+        if (boil_solution_range(b.T, b.equivalent_molality).margin > 0)
             return b;
     }
 }

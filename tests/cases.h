@@ -56,7 +56,7 @@ static inline boil_act plate_act(double time_s, double times)
     a.is.load.coefficient_W_m2K = 2000;
     a.is.load.rinse_kg_m2 = 0;
     a.is.load.lowering_s = 1;
-    a.is.load.immersed_s = INFINITY;
+    a.is.load.immersed_s = (double)INFINITY;
     return a;
 }
 

@@ -1,22 +1,7 @@
 #!/bin/sh
 # dist.sh -- the source tarball holds what the last commit holds, comes out the same wherever it is made, and builds
 # by itself. The last line is "N passed, N failed".
-work=$(mktemp -d) || exit 2
-trap 'rm -rf "$work"' EXIT
-passed=0
-failed=0
-
-expect() { # what, command...: the command succeeds
-    what=$1
-    shift
-    if "$@" >"$work/log" 2>&1; then
-        passed=$((passed + 1))
-    else
-        echo "FAILED: $what"
-        cat "$work/log"
-        failed=$((failed + 1))
-    fi
-}
+. "$(dirname "$0")/expect.sh"
 
 make_dist() { # folder with sources, folder for the result
     "${MAKE:-make}" --no-print-directory -C "$1" BUILD="$2" dist

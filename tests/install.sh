@@ -2,22 +2,7 @@
 # install.sh BUILD -- install to a temporary prefix, use what is there, move it, use it again, remove it. The last
 # line is "N passed, N failed".
 build=$1
-work=$(mktemp -d) || exit 2
-trap 'rm -rf "$work"' EXIT
-passed=0
-failed=0
-
-expect() { # what, command...: the command succeeds
-    what=$1
-    shift
-    if "$@" >"$work/log" 2>&1; then
-        passed=$((passed + 1))
-    else
-        echo "FAILED: $what"
-        cat "$work/log"
-        failed=$((failed + 1))
-    fi
-}
+. "$(dirname "$0")/expect.sh"
 
 run_make() { # argument...
     "${MAKE:-make}" --no-print-directory BUILD="$build" "$@"

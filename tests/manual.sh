@@ -9,21 +9,7 @@ bash_file=$share/bash-completion/completions/boilback
 zsh_file=$share/zsh/site-functions/_boilback
 fish_file=$share/fish/vendor_completions.d/boilback.fish
 scenario_page=$share/man/man5/boilback-scenario.5
-work=$(mktemp -d) || exit 2
-trap 'rm -rf "$work"' EXIT
-passed=0
-failed=0
-
-expect() { # what, command...: the command succeeds
-    what=$1
-    shift
-    if "$@"; then
-        passed=$((passed + 1))
-    else
-        echo "FAILED: $what"
-        failed=$((failed + 1))
-    fi
-}
+. "$(dirname "$0")/expect.sh"
 
 has() { # command
     command -v "$1" >/dev/null 2>&1

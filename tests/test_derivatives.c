@@ -73,12 +73,11 @@ static void pressure_slope_is_the_derivative(void **state)
         boil_solution_guess guess = {0, 0};
         double slope;
         const double p = boil_solution_vapour_pressure(&b.c, &b.m, T, &guess, &slope);
-        if (isnan(p) || boil_solution_range(&b.m, T, guess.equivalent_molality).margin <= 0)
+        assert_true(p > 0);
+        if (boil_solution_range(T, guess.equivalent_molality).margin <= 0)
             continue;
         const double above = boil_solution_vapour_pressure(&b.c, &b.m, T + step, &guess, NULL);
         const double below = boil_solution_vapour_pressure(&b.c, &b.m, T - step, &guess, NULL);
-        if (isnan(above) || isnan(below))
-            continue;
         assert_close(slope, (above - below) / (2 * step), 1e-6, 1e-5);
         compared++;
         worst = fmax(worst, fabs(slope * 2 * step / (above - below) - 1));

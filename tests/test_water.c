@@ -70,7 +70,7 @@ static double steam_above_liquid(double temperature_K, double pressure_Pa)
 /* library_relative, library_absolute (SI): what tests/published/iapws.csv may deviate by. That table has ten
    digits, so where both are IF97 only the last may differ. Saturated liquid and vapour are SR1-86 here and IF97
    there; the bounds are the largest deviations found in 0.5 K steps from 0 to 200 degC, rounded up: density
-   2.2e-5 at 65 degC, enthalpy 0.22 kJ/kg at 196 degC (0.08 kJ/kg below 160), heat capacity 0.30 % at 200 degC
+   2.2e-5 at 65 degC, enthalpy 0.22 kJ/kg at 196 degC, heat capacity 0.30 % at 200 degC
    (where it also differs in meaning: SR1-86's is taken along the saturation line), vapour density 1.3e-4 at
    44 degC, vapour enthalpy 0.37 kJ/kg at 0 degC. */
 typedef struct {
