@@ -78,8 +78,8 @@ static void put_in(boil_bath *b, const boil_load *l, boil_bath_body *room, doubl
                              .displaced_m3 = boil_load_displaced(l),
                              .entry_K = l->temperature_K,
                              .in_end_s = l->lowering_s,
-                             .out_start_s = INFINITY,
-                             .out_end_s = INFINITY};
+                             .out_start_s = (double)INFINITY,
+                             .out_end_s = (double)INFINITY};
     b->bodies = room;
     b->bodies_count = 1;
     boil_body_init(&room->body, l->temperature_K, y + BATH_FIXED);

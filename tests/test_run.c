@@ -194,7 +194,7 @@ static void cold_water_quenches_a_weak_bath_once(void **state)
         o.row_interval_s = 0.5;
         boil_act a = two_gallons_act(200, 10);
         boil_history h = run_acts(&p, 1200, &o, &a, 1);
-        double least = INFINITY;
+        double least = (double)INFINITY;
         for (size_t k = 0; k < h.rows_count; k++)
             least = fmin(least, h.rows[k].steam_kg_s);
         print_message("weak bath, mixing time times %.2f: least steam %.1f %% of steady, layer %.2f kg, %zu mode changes\n",
