@@ -16,7 +16,10 @@ WARN := -Wall -Wextra -Wpedantic -Werror \
 # No contraction and no fast-math: results must not depend on the optimiser.
 CFLAGS   ?= -O2 -g
 BASE     := -std=c17 -ffp-contract=off $(WARN) -D_POSIX_C_SOURCE=200809L -DBOIL_VERSION='"$(VERSION)"' -Imodel
-LDLIBS   := -lgsl -lgslcblas -lm
+# Runs of a study share the processors where the compiler can; nowhere do results depend on it.
+OPENMP   := $(shell echo 'int main(void) { return 0; }' | $(CC) -fopenmp -x c -o /dev/null - 2>/dev/null && echo -fopenmp)
+BASE     += $(OPENMP)
+LDLIBS   := $(OPENMP) -lgsl -lgslcblas -lm
 SANITIZE := -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-frame-pointer
 
 # `make V=1` shows the commands.

@@ -115,6 +115,20 @@ static const kind RESTART = {"restart-over-crystals", "heat under crystals",
                              "under a crust overheats and can throw it out without warning.",
                              BOIL_UNIT_MASS, NULL};
 
+static const kind *const kinds[] = {
+    &NEVER_BOILS, &NEVER_RETURNS, &BOIL_LOST, &LOAD_HEAVY, &LOAD_QUIET, &LOAD_COLD, &TUBES, &WATER_QUIET,
+    &LAYER, &SURFACE_BOILS, &SURGE, &OVERFLOW_SWELLED, &OVERFLOW_STILL, &FREEBOARD, &TOO_HOT, &TOO_COOL,
+    &HEATER_BARE, &PARTS_BARE, &SUPERHEAT, &TALL, &SALT_QUIET, &SALT_SLUG, &SALT_BED, &SALT_MUCH, &LIQUID_STOPS,
+    &VALVE_HUNTS, &VALVE_SHORT, &VALVE_QUIET, &CRYSTALS, &RESTART};
+
+const char *boil_finding_listed(size_t index, const char **title)
+{
+    if (index >= sizeof kinds / sizeof kinds[0])
+        return NULL;
+    *title = kinds[index]->title;
+    return kinds[index]->id;
+}
+
 const char *boil_severity_word(boil_severity s)
 {
     static const char *const words[] = {"NOTICE", "CAUTION", "WARNING", "DANGER"};
@@ -185,7 +199,7 @@ static void judge_return(judge *j, const boil_run_options *o)
     if (switched_off || h->end_s <= 0)
         return; /* somebody turned it down: no fault of the heat */
     double needed = (double)NAN;
-    if (boil_size_heat_to_boil(j->plant, j->schedule, o, &needed) != BOIL_OK)
+    if (o != NULL && boil_size_heat_to_boil(j->plant, j->schedule, o, &needed) != BOIL_OK)
         needed = (double)NAN;
     double heat = boil_heater_output(&j->plant->heater, 1, j->history->summary.boiling_point_end_K);
     if (q->cause == BOIL_QUIET_START)
@@ -265,7 +279,7 @@ static void judge_liquid(judge *j, const boil_run_options *o)
         if (k != BOIL_ACT_LIQUID || a->was_quiet_before || !(lasted > limit))
             continue;
         double largest = (double)NAN;
-        bool known = false;
+        bool known = o == NULL;
         for (size_t n = 0; n < j->list->count; n++)
             known = known || strcmp(j->list->list[n].id, LIQUID_STOPS.id) == 0;
         if (!known && boil_size_largest_liquid(j->plant, s, o, i, limit, &largest) != BOIL_OK)

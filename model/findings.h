@@ -41,9 +41,14 @@ typedef struct {
 } boil_findings;
 
 /* Findings of the central run: likely. In *of_fast those that only the fast run shows, or shows graver: possible. `fast` and
-   `of_fast` may be NULL. `o` are the options the central run had: a bath that ends quiet is run again, hotter. */
+   `of_fast` may be NULL. `o` are the options the central run had: a bath that ends quiet is run again, hotter; NULL:
+   nothing is run again, and what would be needed stays unknown. */
 int boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, const boil_history *central,
                      const boil_history *fast, boil_findings *of_central, boil_findings *of_fast);
+
+/* Everything that can be found, one by one: its id, and a few words; NULL beyond the last. */
+const char *boil_finding_listed(size_t index, const char **title);
+
 void boil_findings_free(boil_findings *f);
 boil_severity boil_findings_gravest(const boil_findings *f); /* BOIL_NOTICE when empty */
 

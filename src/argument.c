@@ -5,6 +5,7 @@
 
 #include "program.h"
 #include "settings.h"
+#include "words.h"
 
 /* A scenario of one line: the option's value. "#" has no meaning there, so the cursor is set by hand. */
 typedef struct {
@@ -56,6 +57,25 @@ bool argument_number(const char *option, const char *text, const bounds *within,
     if (good)
         *x = q.si;
     return end(&a, good);
+}
+
+bool argument_read(const char *option, const char *text, bool (*read)(cursor *c, void *into), void *into)
+{
+    argument a;
+    cursor c = begin(&a, option, text);
+    return end(&a, read(&c, into));
+}
+
+bool argument_count(const char *option, const char *text, const bounds *within, unsigned long *n)
+{
+    double x;
+    if (!argument_number(option, text, within, &x))
+        return false;
+    *n = (unsigned long)x;
+    if ((double)*n == x)
+        return true;
+    program_complain("--%s: '%s' must be a whole number", option, words_quoted(text, strlen(text)).text);
+    return false;
 }
 
 /* "1 lb per 2 gal" begins like a mass, so each dimension is tried alone; what is neither is told about both. */

@@ -9,6 +9,12 @@
 bool argument_time(const char *option, const char *text, const bounds *within, double *s);
 bool argument_number(const char *option, const char *text, const bounds *within, double *x);
 
+/* Whatever a reader of the scenario language makes of it, up to its end. */
+bool argument_read(const char *option, const char *text, bool (*read)(cursor *c, void *into), void *into);
+
+/* A whole number. */
+bool argument_count(const char *option, const char *text, const bounds *within, unsigned long *n);
+
 /* A quantity of either dimension, each within its own bounds. */
 bool argument_either(const char *option, const char *text, unit_dimension one, const bounds *within_one,
                      unit_dimension other, const bounds *within_other, quantity *q);

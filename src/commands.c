@@ -2,7 +2,8 @@
 
 #include <string.h>
 
-static const command *const commands[] = {&command_run, &command_check, &command_size, &command_solution};
+static const command *const commands[] = {&command_run, &command_check, &command_size, &command_explore,
+                                          &command_solution};
 
 const command *commands_listed(size_t index)
 {

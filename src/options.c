@@ -98,10 +98,14 @@ static bool argument_read(reading *r, const char *word)
 {
     if (r->command->argument == NULL)
         return wrong(r, "'%s' takes options only, got '%s'", r->command->name, quoted(word).text);
-    if (r->given->argument != NULL)
+    given *g = r->given;
+    if (g->argument != NULL && !r->command->many)
         return wrong(r, "'%s' takes one %s, got '%s' as well", r->command->name, r->command->argument,
                      quoted(word).text);
-    r->given->argument = word;
+    if (g->arguments_count == OPTIONS_ARGUMENTS_MAX)
+        return wrong(r, "'%s' takes at most %zu of %s", r->command->name, OPTIONS_ARGUMENTS_MAX, r->command->argument);
+    g->arguments[g->arguments_count++] = word;
+    g->argument = g->arguments[0];
     return true;
 }
 

@@ -2,9 +2,11 @@
 #ifndef OPTIONS_H
 #define OPTIONS_H
 
+#include <stdbool.h>
 #include <stddef.h>
 
 #define OPTIONS_MAX 16
+#define OPTIONS_ARGUMENTS_MAX ((size_t)1024)
 
 typedef struct {
     const char *name;  /* without the two dashes */
@@ -14,13 +16,16 @@ typedef struct {
 
 /* What was given, in the order of the table. Points into the command line. */
 typedef struct {
-    const char *argument;            /* NULL: none */
+    const char *argument;            /* the first; NULL: none */
+    const char *arguments[OPTIONS_ARGUMENTS_MAX];
+    size_t arguments_count;
     const char *values[OPTIONS_MAX]; /* NULL: not given; "" for an option without value */
 } given;
 
 typedef struct {
     const char *name;
     const char *argument;    /* "FILE"; NULL: it takes none */
+    bool many;               /* it may take several */
     const char *summary;     /* one line, no full stop */
     const char *description; /* a few sentences */
     const char *example;     /* a command line, without the prompt */

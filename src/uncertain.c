@@ -115,7 +115,7 @@ static bool value(cursor part, uncertain_thing *t, quantity *q)
     return true;
 }
 
-bool uncertain_value(cursor part, uncertain_thing *thing, double *si)
+static bool sane_value(cursor part, uncertain_thing *thing, double *si)
 {
     quantity q;
     if (!value(part, thing, &q) || !quantity_within(&part, thing->words, &q, &thing->within))
@@ -160,7 +160,7 @@ static bool read_list(const cursor *c, uncertain *u)
             cursor_error(c, rest.at, "'%s' has more than %d values", u->thing.words, BOIL_SPREAD_VALUES);
             return false;
         }
-        if (!uncertain_value(bar != NULL ? before(&rest, bar) : rest, &u->thing, &u->spread.value[u->spread.count++]))
+        if (!sane_value(bar != NULL ? before(&rest, bar) : rest, &u->thing, &u->spread.value[u->spread.count++]))
             return false;
         if (bar != NULL)
             rest = after(&rest, bar, 1);
@@ -205,7 +205,7 @@ static bool read_likely(cursor tail, uncertain *u)
         return false;
     }
     tail.at = words_skip(tail.at, tail.end);
-    return uncertain_value(tail, &u->thing, &u->spread.likely);
+    return sane_value(tail, &u->thing, &u->spread.likely);
 }
 
 static bool read_range(const cursor *c, const char *mark, uncertain *u)
@@ -213,8 +213,8 @@ static bool read_range(const cursor *c, const char *mark, uncertain *u)
     cursor right = after(c, mark, strlen(" to "));
     const char *comma = mark_in(&right, ",");
     u->spread.kind = BOIL_SPREAD_UNIFORM;
-    if (!uncertain_value(before(c, mark), &u->thing, &u->spread.low) ||
-        !uncertain_value(comma != NULL ? before(&right, comma) : right, &u->thing, &u->spread.high))
+    if (!sane_value(before(c, mark), &u->thing, &u->spread.low) ||
+        !sane_value(comma != NULL ? before(&right, comma) : right, &u->thing, &u->spread.high))
         return false;
     return comma == NULL || read_likely(after(&right, comma, 1), u);
 }
@@ -245,4 +245,25 @@ bool uncertain_read(cursor *c, uncertain *out)
     if (problem != NULL)
         cursor_error(c, c->at, "%s", problem);
     return problem == NULL;
+}
+
+bool uncertain_grid_read(cursor *c, void *grid)
+{
+    static const bounds steps = {NULL, 2, UNCERTAIN_STEPS_MAX};
+    uncertain_grid *g = grid;
+    quantity count;
+    const char *colon = mark_in(c, ":");
+    if (colon == NULL) {
+        cursor_error(c, c->at, "a grid ends with ': ' and the number of its steps, for example "
+                               "'heat input = 200 kBtu/h to 500 kBtu/h : 7'");
+        return false;
+    }
+    cursor range = before(c, colon), tail = after(c, colon, 1);
+    if (!uncertain_read(&range, &g->over) || !quantity_factor(&tail, "steps", &count) || !cursor_expect_end(&tail) ||
+        !quantity_within(&tail, "steps", &count, &steps))
+        return false;
+    g->steps = (size_t)count.si;
+    if (g->over.spread.kind != BOIL_SPREAD_UNIFORM)
+        cursor_error(c, c->at, "a grid runs from one value to another: 'a to b : steps'");
+    return g->over.spread.kind == BOIL_SPREAD_UNIFORM;
 }

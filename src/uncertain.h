@@ -34,9 +34,16 @@ const uncertain_thing *uncertain_constant(size_t index); /* for the manual; NULL
 /* "NAME = ..." up to the sign, which the cursor passes. False, with a message, when nothing is called so. */
 bool uncertain_name(cursor *c, uncertain_thing *thing);
 
-/* One value of it, all of the cursor. */
-bool uncertain_value(cursor part, uncertain_thing *thing, double *si);
-
 bool uncertain_read(cursor *c, uncertain *out);
+
+/* "heat input = 200 kBtu/h to 500 kBtu/h : 7": evenly spaced steps, both ends included. */
+#define UNCERTAIN_STEPS_MAX 200
+
+typedef struct {
+    uncertain over;
+    size_t steps;
+} uncertain_grid;
+
+bool uncertain_grid_read(cursor *c, void *grid);
 
 #endif

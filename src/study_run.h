@@ -1,0 +1,20 @@
+/* study_run.h -- carries out the rows of a study, on as many threads as asked for. */
+#ifndef STUDY_RUN_H
+#define STUDY_RUN_H
+
+#include "scenario.h"
+#include "study.h"
+
+typedef struct {
+    const uncertain_thing *things[BOIL_SAMPLE_INPUTS + 1]; /* as study_values gives them */
+    size_t thing_count;
+    size_t shard, shards;  /* rows with number % shards == shard */
+    int threads;           /* 0: as many as there are processors */
+    bool progress;         /* on standard error */
+} study_work;
+
+/* Each result goes into its own row, whoever makes it, so any number of threads and shards gives the same study. Runs whose
+   row failed have STUDY_DONE 0. False when a signal (interrupt or termination) stopped it: the runs in hand are finished. */
+bool study_run(study *s, scenario_text *text, const study_work *w);
+
+#endif

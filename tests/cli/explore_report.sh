@@ -1,0 +1,1 @@
+boilback explore uncertain.bath --samples 32
