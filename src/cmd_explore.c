@@ -234,7 +234,7 @@ static int run(const given *g)
 const command command_explore = {
     .name = "explore",
     .argument = "FILE",
-    .many = true,
+    .several = "FILE...",
     .summary = "the odds of each finding, and which number to measure",
     .description =
         "Runs a scenario many times with the numbers of its section [uncertain] drawn from their spreads, or in steps over "

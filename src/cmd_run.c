@@ -4,6 +4,7 @@
 #include "boil.h"
 #include "commands.h"
 #include "outcome.h"
+#include "plot.h"
 #include "program.h"
 #include "report.h"
 #include "run_csv.h"
@@ -12,7 +13,6 @@
 #include "trace.h"
 #include "verdict.h"
 #include "whole_file.h"
-#include "words.h"
 
 enum { JSON, CSV, PLOT, STEP, UNITS, STRICT, VERBOSE, TOLERANCE, OPTIONS };
 
@@ -31,8 +31,8 @@ typedef struct {
     boil_run_options run;
     report_style style;
     bool json, strict;
-    const char *csv, *plot;
-    picture_format format;
+    const char *csv;
+    plot plot;
 } request;
 
 static const double step_default_s = 10;
@@ -48,7 +48,7 @@ static bool outputs_agree(const request *r)
     const struct {
         bool there;
         const char *words;
-    } outputs[] = {{r->json, "--json"}, {is_stdout(r->csv), "--csv -"}, {is_stdout(r->plot), "--plot -"}};
+    } outputs[] = {{r->json, "--json"}, {is_stdout(r->csv), "--csv -"}, {plot_is_terminal(&r->plot), "--plot -"}};
     const char *first = NULL;
     for (size_t i = 0; i < sizeof outputs / sizeof outputs[0]; i++) {
         if (outputs[i].there && first != NULL) {
@@ -69,7 +69,6 @@ static bool request_read(const given *g, request *r)
                    .json = g->values[JSON] != NULL,
                    .strict = g->values[STRICT] != NULL,
                    .csv = g->values[CSV],
-                   .plot = g->values[PLOT],
                    .style.verbose = g->values[VERBOSE] != NULL};
     r->run.row_interval_s = step_default_s;
     if (g->values[UNITS] != NULL)
@@ -80,11 +79,8 @@ static bool request_read(const given *g, request *r)
     if (g->values[TOLERANCE] != NULL &&
         !argument_number("tolerance", g->values[TOLERANCE], &tolerance, &r->run.tolerance))
         return false;
-    if (r->plot != NULL && !picture_format_of(r->plot, &r->format)) {
-        program_complain("--plot: the file must end in .svg, .png or .pdf, got '%s'",
-                         words_quoted(r->plot, strlen(r->plot)).text);
+    if (!plot_read(g->values[PLOT], &r->plot))
         return false;
-    }
     return outputs_agree(r);
 }
 
@@ -97,38 +93,30 @@ static bool csv_write(const request *r, const outcome *o)
     return whole_file_close(&f);
 }
 
-static bool no_picture(const request *r, const picture_problem *problem)
-{
-    program_complain("could not draw '%s': %s", r->plot, problem->text);
-    return false;
-}
-
 static bool plot_write(const request *r, const outcome *o)
 {
     boil_history trace;
     picture_drawn drawn;
     picture_problem problem = {"out of memory"};
     if (trace_of(o->scenario, &r->run, &trace) != BOIL_OK)
-        return no_picture(r, &problem);
-    bool good = run_picture(o, &trace, r->style.system, r->format, &drawn, &problem);
+        return plot_failed(&r->plot, &problem);
+    bool good = run_picture(o, &trace, r->style.system, r->plot.format, &drawn, &problem);
     boil_history_free(&trace);
     if (!good)
-        return no_picture(r, &problem);
-    if (is_stdout(r->plot))
+        return plot_failed(&r->plot, &problem);
+    if (plot_is_terminal(&r->plot))
         printf("%s\n", verdict_of(o, r->style.system).text);
-    good = picture_save(&drawn, r->plot);
-    picture_forget(&drawn);
-    return good;
+    return plot_save(&r->plot, &drawn);
 }
 
 /* Everything that was asked for; what can be written is, even when something else cannot. */
 static int answer(const request *r, const outcome *o)
 {
     bool written = r->csv == NULL || csv_write(r, o);
-    written = (r->plot == NULL || plot_write(r, o)) && written;
+    written = (r->plot.path == NULL || plot_write(r, o)) && written;
     if (r->json)
         run_json(o, stdout);
-    else if (!is_stdout(r->csv) && !is_stdout(r->plot))
+    else if (!is_stdout(r->csv) && !plot_is_terminal(&r->plot))
         report(o, &r->style, stdout);
     if (outcome_stopped(o))
         program_complain("%s: the run stopped early", o->scenario->path);
@@ -137,25 +125,10 @@ static int answer(const request *r, const outcome *o)
     return r->strict && outcome_gravest(o) >= BOIL_WARNING ? STATUS_FOUND : STATUS_DONE;
 }
 
-static const char *reason_of(int result)
-{
-    switch (result) {
-    case BOIL_RANGE:
-    case BOIL_NO_ROOT:
-        return "no such bath: its strength or boiling point is beyond what is known of these salts";
-    case BOIL_NO_MEMORY:
-        return "out of memory";
-    case BOIL_BAD_INPUT:
-        return "the case makes no sense as a whole";
-    default:
-        return "the integration failed: a rate came out infinite or not a number";
-    }
-}
-
 /* A scenario that reads well but cannot be carried out: the person's mistake, or ours. */
 static int refuse(const scenario *s, int result)
 {
-    program_complain("%s: %s", s->path, reason_of(result));
+    program_complain("%s: %s", s->path, outcome_failure(result));
     return result == BOIL_NO_MEMORY || result == BOIL_NOT_FINITE ? STATUS_STOPPED : STATUS_USAGE;
 }
 

@@ -32,7 +32,7 @@ const size_t help_statuses_count = sizeof help_statuses / sizeof help_statuses[0
 static void usage_line(const command *c, FILE *to)
 {
     fprintf(to, "usage: " PROGRAM_NAME " %s%s%s%s\n", c->name, c->argument != NULL ? " " : "",
-            c->argument != NULL ? c->argument : "", c->options_count > 0 ? " [options]" : "");
+            options_arguments(c), c->options_count > 0 ? " [options]" : "");
 }
 
 static void option_line(const option *o, FILE *to)
@@ -75,8 +75,7 @@ void help_program(FILE *to)
     text_wrapped(to, help_purpose, 0, 0, WIDTH);
     fputs("\ncommands:\n", to);
     for (size_t i = 0; (c = commands_listed(i)) != NULL; i++) {
-        int used =
-            fprintf(to, "  %s%s%s", c->name, c->argument != NULL ? " " : "", c->argument != NULL ? c->argument : "");
+        int used = fprintf(to, "  %s%s%s", c->name, c->argument != NULL ? " " : "", options_arguments(c));
         text_wrapped(to, c->summary, used, COLUMN, WIDTH);
     }
     fputc('\n', to);

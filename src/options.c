@@ -99,7 +99,7 @@ static bool argument_read(reading *r, const char *word)
     if (r->command->argument == NULL)
         return wrong(r, "'%s' takes options only, got '%s'", r->command->name, quoted(word).text);
     given *g = r->given;
-    if (g->argument != NULL && !r->command->many)
+    if (g->argument != NULL && r->command->several == NULL)
         return wrong(r, "'%s' takes one %s, got '%s' as well", r->command->name, r->command->argument,
                      quoted(word).text);
     if (g->arguments_count == OPTIONS_ARGUMENTS_MAX)
@@ -107,6 +107,11 @@ static bool argument_read(reading *r, const char *word)
     g->arguments[g->arguments_count++] = word;
     g->argument = g->arguments[0];
     return true;
+}
+
+const char *options_arguments(const command *c)
+{
+    return c->several != NULL ? c->several : c->argument != NULL ? c->argument : "";
 }
 
 static bool asks_for_help(int count, char *const words[])

@@ -2,7 +2,6 @@
 #ifndef OPTIONS_H
 #define OPTIONS_H
 
-#include <stdbool.h>
 #include <stddef.h>
 
 #define OPTIONS_MAX 16
@@ -25,7 +24,7 @@ typedef struct {
 typedef struct {
     const char *name;
     const char *argument;    /* "FILE"; NULL: it takes none */
-    bool many;               /* it may take several */
+    const char *several;     /* how help shows that it takes more than one: "FILE FILE"; NULL: it does not */
     const char *summary;     /* one line, no full stop */
     const char *description; /* a few sentences */
     const char *example;     /* a command line, without the prompt */
@@ -39,6 +38,9 @@ typedef enum { OPTIONS_READ, OPTIONS_HELP, OPTIONS_WRONG } options_outcome;
 typedef struct {
     char text[240];
 } options_problem;
+
+/* What stands after its name in a usage line; "" when nothing does. */
+const char *options_arguments(const command *c);
 
 /* Reads what stands after the command's name: `--name value` and `--name=value`, each once, in any order; "--" ends
    them. OPTIONS_HELP when --help or -h stands before that. OPTIONS_WRONG with one sentence. */

@@ -135,14 +135,14 @@ static void lanes_of(const bar *bars, size_t count, size_t lanes[BAR_KINDS])
             lanes[bars[i].kind] = bars[i].lane + 1;
 }
 
-static void write_lanes(picture *p, const size_t lanes[BAR_KINDS])
+static void write_lanes(picture *p, const size_t lanes[BAR_KINDS], const char *name)
 {
     static const char *const names[] = {[BAR_LOAD] = "loads",
                                         [BAR_WATER] = "water",
                                         [BAR_SALTS] = "salts",
                                         [BAR_LIQUID] = "liquid",
                                         [BAR_SWITCHED] = "set to"};
-    FILE *to = picture_input(p, "lanes.tsv");
+    FILE *to = picture_input(p, name);
     size_t lane = 0;
     for (int k = 0; to != NULL && k < BAR_KINDS; k++)
         for (size_t i = 0; i < lanes[k]; i++)
@@ -150,15 +150,17 @@ static void write_lanes(picture *p, const size_t lanes[BAR_KINDS])
     picture_input_end(p, to);
 }
 
-void picture_acts(picture *p, const outcome *o, picture_format format)
+void picture_acts(picture *p, const outcome *o, picture_format format, double end_s, const char *acts_name,
+                  const char *lanes_name)
 {
     size_t count, lanes[BAR_KINDS], above[BAR_KINDS] = {0};
-    bar *bars = picture_bars(o, (size_t)(panel_share * (double)picture_columns(format)), &count);
+    double share = panel_share * o->central.end_s / end_s;
+    bar *bars = picture_bars(o, (size_t)(share * (double)picture_columns(format)), &count);
     lanes_of(bars, count, lanes);
     for (int k = 1; k < BAR_KINDS; k++)
         above[k] = above[k - 1] + lanes[k - 1];
-    write_lanes(p, lanes);
-    FILE *to = picture_input(p, "acts.tsv");
+    write_lanes(p, lanes, lanes_name);
+    FILE *to = picture_input(p, acts_name);
     for (size_t i = 0; to != NULL && i < count; i++) {
         fprintf(to, "%zu\t%.9g\t%.9g\t%d\t", above[bars[i].kind] + bars[i].lane + 1, bars[i].from_s, bars[i].to_s,
                 (int)bars[i].kind);

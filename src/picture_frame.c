@@ -51,9 +51,10 @@ static void limits(FILE *to, const outcome *o)
         row(to, "overflow", overflow, 0, show_clock(o->scenario->start_s, overflow).text);
 }
 
-void picture_frame(picture *p, const outcome *o, show_system s, picture_format format, const char *title)
+void picture_frame(picture *p, const outcome *o, show_system s, picture_format format, const char *title,
+                   const char *name)
 {
-    FILE *to = picture_input(p, "frame.tsv");
+    FILE *to = picture_input(p, name);
     if (to == NULL)
         return;
     row(to, "time", o->scenario->start_s, o->central.end_s, "");

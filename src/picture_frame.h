@@ -17,8 +17,9 @@ size_t picture_columns(picture_format format);
    beyond U+07FF, count twice. */
 text_cell picture_fitted(const char *text, size_t columns);
 
-/* Writes frame.tsv: a row a thing, its name, two numbers, a text. `title` may be any text. */
-void picture_frame(picture *p, const outcome *o, show_system s, picture_format format, const char *title);
+/* Writes a file under that name: a row a thing, its name, two numbers, a text. `title` may be any text. */
+void picture_frame(picture *p, const outcome *o, show_system s, picture_format format, const char *title,
+                   const char *name);
 
 /* Writes a trace in SI, as --csv does, under that name. */
 void picture_trace(picture *p, const boil_history *h, const char *name);

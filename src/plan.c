@@ -3,6 +3,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "act_words.h"
 #include "boil.h"
 #include "said.h"
 #include "setting_words.h"
@@ -85,80 +86,11 @@ static void charge_print(const scenario *s, FILE *to)
 
 /* The acts -------------------------------------------------------------------------------------------------------- */
 
-typedef struct {
-    char text[100];
-} both;
-
-static both in_brackets(unit_dimension d, double si)
-{
-    both b;
-    snprintf(b.text, sizeof b.text, "%s (%s)", show(SHOW_US, d, si).text, show(SHOW_SI, d, si).text);
-    return b;
-}
-
-static both poured(double mass_kg, double temperature_K)
-{
-    both b;
-    snprintf(b.text, sizeof b.text, "%.46s at %.46s", in_brackets(DIM_MASS, mass_kg).text,
-             in_brackets(DIM_TEMPERATURE, temperature_K).text);
-    return b;
-}
-
-static void load_details(const boil_load *l, double start_s, double time_s, char *out, size_t size)
-{
-    char basket[120] = "", drag_out[120] = "";
-    bool lifted = isfinite(l->immersed_s);
-    if (l->basket_kg > 0)
-        snprintf(basket, sizeof basket, ", basket %s", in_brackets(DIM_MASS, l->basket_kg).text);
-    if (l->drag_out_kg_m2 >= 0)
-        snprintf(drag_out, sizeof drag_out, ", drag-out %s",
-                 in_brackets(DIM_MASS, l->drag_out_kg_m2 * boil_load_wetted(l)).text);
-    snprintf(out, size, "at %s, %s%s%s%s", in_brackets(DIM_TEMPERATURE, l->temperature_K).text,
-             lifted ? "out at " : "in until lifted", lifted ? show_clock(start_s, time_s + l->immersed_s).text : "",
-             basket, drag_out);
-}
-
-static void salts_details(const scenario *s, const boil_salts_act *a, char *out, size_t size)
-{
-    int n = snprintf(out, size, "%s", poured(a->mass_kg, a->temperature_K).text);
-    if (memcmp(a->blend, s->plant.charge.blend, sizeof a->blend) != 0)
-        snprintf(out + n, size - (size_t)n, ", %.4g %% NaOH, %.4g %% NaNO3, %.4g %% NaNO2", 100 * a->blend[BOIL_NAOH],
-                 100 * a->blend[BOIL_NANO3], 100 * a->blend[BOIL_NANO2]);
-}
-
-static void act_details(const scenario *s, const boil_act *a, char *out, size_t size)
-{
-    out[0] = '\0';
-    switch (a->kind) {
-    case BOIL_ACT_LOAD:
-        load_details(&a->is.load, s->start_s, a->time_s, out, size);
-        break;
-    case BOIL_ACT_WATER:
-        snprintf(out, size, "%s", poured(a->is.water.mass_kg, a->is.water.temperature_K).text);
-        break;
-    case BOIL_ACT_SALTS:
-        salts_details(s, &a->is.salts, out, size);
-        break;
-    case BOIL_ACT_LIQUID:
-        snprintf(out, size, "%s, %.1f %% salts", poured(a->is.liquid.mass_kg, a->is.liquid.temperature_K).text,
-                 100 * a->is.liquid.salt_fraction);
-        break;
-    case BOIL_ACT_LIFT:
-    case BOIL_ACT_HEAT:
-    case BOIL_ACT_MIXER:
-    case BOIL_ACT_LID:
-    case BOIL_ACT_EXHAUST:
-        break;
-    }
-}
-
 static void act_line_print(const scenario *s, size_t index, FILE *to)
 {
-    const boil_act *a = &s->schedule.acts[index];
-    char details[500], line[1000];
-    act_details(s, a, details, sizeof details);
-    snprintf(line, sizeof line, " %8s  %s  %s", show_clock(s->start_s, a->time_s).text,
-             text_fitted(said_of(s, index).text, 34).text, details);
+    char line[1000];
+    snprintf(line, sizeof line, " %8s  %s  %s", show_clock(s->start_s, s->schedule.acts[index].time_s).text,
+             text_fitted(said_of(s, index).text, 34).text, act_details(s, index, ACT_BOTH).text);
     text_line(to, line);
 }
 

@@ -11,9 +11,9 @@ bool run_picture(const outcome *o, const boil_history *trace, show_system s, pic
     *drawn = (picture_drawn){0};
     if (!picture_begin(&p, problem))
         return false;
-    picture_frame(&p, o, s, format, o->scenario->title);
+    picture_frame(&p, o, s, format, o->scenario->title, "frame.tsv");
     picture_trace(&p, trace, "trace.csv");
-    picture_acts(&p, o, format);
+    picture_acts(&p, o, format, o->central.end_s, "acts.tsv", "lanes.tsv");
     picture_marks(&p, o, s, format);
     bool good = picture_draw(&p, "run.gp", format, drawn, problem);
     picture_end(&p);

@@ -139,8 +139,8 @@ static void inputs_are_private_and_in_the_units_asked_for(void **state)
     assert_true(picture_begin(&p, &problem));
     assert_int_equal(stat(p.folder, &s), 0);
     assert_int_equal(s.st_mode & 0777, 0700);
-    picture_frame(&p, &c.o, SHOW_US, PICTURE_SVG, "a \"title\"");
-    picture_acts(&p, &c.o, PICTURE_SVG);
+    picture_frame(&p, &c.o, SHOW_US, PICTURE_SVG, "a \"title\"", "frame.tsv");
+    picture_acts(&p, &c.o, PICTURE_SVG, 1800, "acts.tsv", "lanes.tsv");
     picture_marks(&p, &c.o, SHOW_US, PICTURE_SVG);
     assert_input_has(&p, "frame.tsv", "time\t32400\t1800\tx\n");
     assert_input_has(&p, "frame.tsv", "temperature\t1.8\t-459.67\txdegF\n");

@@ -58,7 +58,7 @@ static void command_form(FILE *to, const command *c)
     fputs("\\fR", to);
     if (c->argument != NULL) {
         fputc(' ', to);
-        roff_form(to, c->argument);
+        roff_form(to, options_arguments(c));
     }
 }
 

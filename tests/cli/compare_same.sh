@@ -1,0 +1,1 @@
+boilback compare calm.bath calm.bath | sed -n '/^ What differs/,/^$/p'

@@ -1,0 +1,1 @@
+boilback compare calm.bath night.bath --units si
