@@ -48,6 +48,20 @@ bool argument_time(const char *option, const char *text, const bounds *within, d
     return end(&a, good);
 }
 
+bool argument_quantity(const char *option, const char *text, unit_dimension d, const bounds *within, double *si)
+{
+    argument a;
+    quantity q;
+    if (text == NULL)
+        return true;
+    cursor c = begin(&a, option, text);
+    bool good = (d == DIM_FRACTION ? quantity_share(&c, option, &q) : quantity_read(&c, option, UNIT_OF(d), &q)) &&
+                cursor_expect_end(&c) && quantity_within(&c, option, &q, within);
+    if (good)
+        *si = q.si;
+    return end(&a, good);
+}
+
 bool argument_number(const char *option, const char *text, const bounds *within, double *x)
 {
     argument a;

@@ -5,12 +5,12 @@
 #include "argument.h"
 #include "boil.h"
 #include "commands.h"
-#include "json.h"
-#include "plan.h"
+#include "look_up_report.h"
 #include "program.h"
-#include "report.h"
+#include "whole_file.h"
 
-enum { SALTS, SALT_FRACTION, STRENGTH, BOILING_POINT, TEMPERATURE, PRESSURE, ALTITUDE, ELEVATION, JSON, OPTIONS };
+enum { SALTS, SALT_FRACTION, STRENGTH, BOILING_POINT, TEMPERATURE, PRESSURE, ALTITUDE, ELEVATION, TABLE, FROM, TO, STEP, CSV,
+       JSON, OPTIONS };
 
 static const option options[OPTIONS] = {
     [SALTS] = {"salts", "BLEND", "the dry blend by mass, such as '80 % NaOH, 15 % NaNO3, 5 % NaNO2'"},
@@ -21,6 +21,11 @@ static const option options[OPTIONS] = {
     [PRESSURE] = {"pressure", "QUANTITY", "station pressure, not reduced to sea level; default 1 atm"},
     [ALTITUDE] = {"altitude", "LENGTH", "above sea level, instead of the pressure"},
     [ELEVATION] = {"elevation-factor", "NUMBER", "boiling point's rise above water's, relative to the correlation"},
+    [TABLE] = {"table", NULL, "instead of one strength: rows over salts by mass, strength or boiling point"},
+    [FROM] = {"from", "QUANTITY", "the first row, such as '40 %', '5 lb/gal' or '270 degF'"},
+    [TO] = {"to", "QUANTITY", "the last row, of the same kind"},
+    [STEP] = {"step", "QUANTITY", "from row to row"},
+    [CSV] = {"csv", "FILE", "also as CSV, in SI units; '-' writes it instead of the text"},
     [JSON] = {"json", NULL, "as JSON, in SI units"},
 };
 
@@ -45,17 +50,29 @@ static bool complain(const char *what)
     return false;
 }
 
+static bool table_given_together(const given *g, int strengths)
+{
+    if (g->values[TABLE] == NULL)
+        return complain("--from, --to and --step go with --table");
+    if (strengths != 0 || g->values[FROM] == NULL || g->values[TO] == NULL || g->values[STEP] == NULL)
+        return complain("--table needs --from, --to and --step, and takes no --salt-fraction, --strength or --boiling-point");
+    return true;
+}
+
 static bool given_together(const given *g)
 {
     int strengths =
         (g->values[SALT_FRACTION] != NULL) + (g->values[STRENGTH] != NULL) + (g->values[BOILING_POINT] != NULL);
+    bool table = g->values[TABLE] != NULL || g->values[FROM] != NULL || g->values[TO] != NULL || g->values[STEP] != NULL;
     if (g->values[SALTS] == NULL)
         return complain("'solution' needs --salts, such as --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2'");
-    if (strengths != 1)
-        return complain("'solution' needs one of --salt-fraction, --strength and --boiling-point");
     if (g->values[PRESSURE] != NULL && g->values[ALTITUDE] != NULL)
         return complain("give --pressure or --altitude, not both");
-    return true;
+    if (g->values[CSV] != NULL && g->values[JSON] != NULL && g->values[CSV][0] == '-' && g->values[CSV][1] == '\0')
+        return complain("--json and --csv - both write to standard output");
+    if (table)
+        return table_given_together(g, strengths);
+    return strengths == 1 || complain("'solution' needs one of --salt-fraction, --strength and --boiling-point");
 }
 
 static bool settings_read(const given *g, scenario *s)
@@ -75,94 +92,61 @@ static bool settings_read(const given *g, scenario *s)
     return good;
 }
 
-/* The answer: one kilogram of bath. */
-typedef struct {
-    const boil_plant *plant;
-    double salt_fraction, strength_kg_m3, boiling_point_K, temperature_K, density_kg_m3;
-    double water_activity, slope_K; /* of the boiling point with the salt fraction */
-    boil_heat heat;
-} looked_up;
+/* Rows ------------------------------------------------------------------------------------------------------------ */
 
-/* Along the salt fraction, at 1 kg and a fixed blend: salts in for water. */
-static double slope_with_fraction(const boil_slope *s, const double blend[BOIL_SALTS])
+static bool row_value(cursor *c, void *into)
 {
-    double slope = -s->water;
-    for (int i = 0; i < BOIL_SALTS; i++)
-        slope += s->salt[i] * blend[i];
-    return slope;
+    return quantity_read(c, "row", UNIT_OF(DIM_FRACTION) | UNIT_OF(DIM_CONCENTRATION) | UNIT_OF(DIM_TEMPERATURE), into) &&
+           cursor_expect_end(c);
 }
 
-/* The end of a range is still in it; a rounding error beyond it too. */
-static bool in_range(double temperature_K, double equivalent_molality)
+static bool row_step(cursor *c, void *into)
 {
-    boil_range r = boil_solution_range(temperature_K, equivalent_molality);
-    bool within = r.margin > -1e-9;
-    if (!within)
-        program_complain("%s comes to %.4g %s, and what is known of it ends at %.4g %s", r.quantity, r.value, r.unit,
-                         r.limit, r.unit);
-    return within;
+    return quantity_read(c, "step", UNIT_OF(DIM_FRACTION) | UNIT_OF(DIM_CONCENTRATION) | UNIT_OF(DIM_DIFFERENCE), into) &&
+           cursor_expect_end(c);
 }
 
-static bool look_up(const boil_plant *p, looked_up *a)
+static bool table_read(const given *g, look_up_table *t)
 {
-    boil_charge_state c;
-    boil_slope slope;
-    boil_solution_guess guess = {0, 0};
-    boil_conditions air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor);
-    if (boil_plant_charge(p, &c) != BOIL_OK)
-        return complain("there is no boiling bath of these salts and this strength that the correlations cover");
-    boil_mixture kilogram = boil_mixture_of(p->charge.blend, c.salt_fraction);
-    if (boil_solution_boiling_point(&air, &kilogram, &guess, &a->boiling_point_K, &slope) != BOIL_OK)
-        return complain("no boiling point was found");
-    a->plant = p;
-    a->temperature_K = p->charge.temperature_K > 0 ? p->charge.temperature_K : a->boiling_point_K;
-    a->salt_fraction = c.salt_fraction;
-    a->strength_kg_m3 = boil_solution_strength(&air, &kilogram);
-    a->density_kg_m3 = boil_solution_density(&kilogram, a->temperature_K);
-    a->water_activity = boil_solution_activity(&kilogram, a->temperature_K, &guess);
-    a->heat = boil_solution_heat(&kilogram, a->temperature_K);
-    a->slope_K = slope_with_fraction(&slope, p->charge.blend);
-    return in_range(a->temperature_K, guess.equivalent_molality);
+    quantity from, to, step;
+    if (!argument_read("from", g->values[FROM], row_value, &from) || !argument_read("to", g->values[TO], row_value, &to) ||
+        !argument_read("step", g->values[STEP], row_step, &step))
+        return false;
+    unit_dimension of_step = from.dimension == DIM_TEMPERATURE ? DIM_DIFFERENCE : from.dimension;
+    if (to.dimension != from.dimension || step.dimension != of_step)
+        return complain("--from, --to and --step must all be of salts by mass, of strength, or of boiling points");
+    *t = (look_up_table){from.dimension, from.si, to.si, step.si};
+    if (!(t->to > t->from && t->step > 0 && (t->to - t->from) / t->step < (double)LOOK_UP_ROWS_MOST))
+        return complain("--table must rise from --from to --to by a --step that makes at most 1000 rows");
+    return true;
 }
 
-static void as_json(const looked_up *a)
+/* Writing --------------------------------------------------------------------------------------------------------- */
+
+static int write_csv(const char *path, const looked_up *rows, size_t count)
 {
-    json j = json_to(stdout);
-    json_object(&j, NULL);
-    json_number(&j, "salt_fraction", a->salt_fraction);
-    json_number(&j, "strength_kg_m3", a->strength_kg_m3);
-    json_number(&j, "boiling_point_K", a->boiling_point_K);
-    json_number(&j, "temperature_K", a->temperature_K);
-    json_number(&j, "density_kg_m3", a->density_kg_m3);
-    json_number(&j, "enthalpy_J_kg", a->heat.enthalpy_J);
-    json_number(&j, "heat_capacity_J_kgK", a->heat.heat_capacity_J_K);
-    json_number(&j, "water_activity", a->water_activity);
-    json_number(&j, "water_partial_enthalpy_J_kg", a->heat.water);
-    json_number(&j, "boiling_point_slope_K", a->slope_K);
-    json_close(&j);
+    whole_file f;
+    if (!whole_file_open(&f, path))
+        return STATUS_STOPPED;
+    look_up_csv(rows, count, f.to);
+    return whole_file_close(&f) ? STATUS_DONE : STATUS_STOPPED;
 }
 
-static void as_text(const looked_up *a)
+static int write_all(const given *g, const boil_plant *p, const looked_up *rows, size_t count)
 {
-    const double *blend = a->plant->charge.blend;
-    printf("%.4g %% NaOH, %.4g %% NaNO3, %.4g %% NaNO2 by mass\n\n", 100 * blend[BOIL_NAOH], 100 * blend[BOIL_NANO3],
-           100 * blend[BOIL_NANO2]);
-    plan_line(stdout, "pressure", DIM_PRESSURE, a->plant->room.pressure_Pa, "");
-    plan_line(stdout, "salts by mass", DIM_FRACTION, a->salt_fraction, "");
-    plan_line(stdout, "strength", DIM_CONCENTRATION, a->strength_kg_m3, "salts per volume at the boil");
-    plan_line(stdout, "boils at", DIM_TEMPERATURE, a->boiling_point_K, "");
-    plan_line(stdout, "1 % more salts", DIM_DIFFERENCE, 0.01 * a->slope_K, "higher");
-    printf("\nat\n");
-    plan_line(stdout, "temperature", DIM_TEMPERATURE, a->temperature_K,
-              a->temperature_K > a->boiling_point_K + 0.01 ? "above its boiling point" : "");
-    plan_line(stdout, "density", DIM_CONCENTRATION, a->density_kg_m3, "");
-    printf(" %-40s %.4g kJ/kgK\n", "heat capacity", 1e-3 * a->heat.heat_capacity_J_K);
-    printf(" %-40s %.4g kJ/kg\n", "enthalpy, liquid water at 0 degC zero", 1e-3 * a->heat.enthalpy_J);
-    printf(" %-40s %.4g kJ/kg\n", "partial enthalpy of the water in it", 1e-3 * a->heat.water);
-    printf(" %-40s %.4g\n", "water activity", a->water_activity);
-    putchar('\n');
-    report_uncertainty(&a->plant->charge, SHOW_SI, stdout);
-    report_caution(stdout);
+    const char *csv = g->values[CSV];
+    bool table = g->values[TABLE] != NULL;
+    if (csv != NULL && csv[0] == '-' && csv[1] == '\0')
+        return write_csv(csv, rows, count);
+    if (g->values[JSON] != NULL && table)
+        look_up_table_json(rows, count, stdout);
+    else if (g->values[JSON] != NULL)
+        look_up_json(rows, stdout);
+    else if (table)
+        look_up_table_report(p, rows, count, stdout);
+    else
+        look_up_report(p, rows, stdout);
+    return csv != NULL ? write_csv(csv, rows, count) : STATUS_DONE;
 }
 
 /* The rules for blend, temperature and factor are the plant's; a tank of a cubic metre stands in for the rest. */
@@ -172,26 +156,36 @@ static void stand_in(boil_tank *t)
     t->level_m = 0.5;
 }
 
+static int answer_table(const given *g, const boil_plant *p, const look_up_table *t)
+{
+    size_t count;
+    looked_up *rows = look_up_rows(p, t, &count);
+    if (rows == NULL)
+        return STATUS_USAGE;
+    int status = write_all(g, p, rows, count);
+    free(rows);
+    return status;
+}
+
 static int answer(const given *g, scenario *s)
 {
     looked_up a;
+    look_up_table t;
     stand_in(&s->plant.tank);
     if (s->settings == NULL) {
         program_complain("out of memory");
         return STATUS_STOPPED;
     }
-    if (!settings_read(g, s))
+    if (!settings_read(g, s) || (g->values[TABLE] != NULL && !table_read(g, &t)))
         return STATUS_USAGE;
     const char *problem = boil_plant_problem(&s->plant);
     if (problem != NULL)
         program_complain("%s", problem);
-    if (problem != NULL || !look_up(&s->plant, &a))
+    if (problem != NULL)
         return STATUS_USAGE;
-    if (g->values[JSON] != NULL)
-        as_json(&a);
-    else
-        as_text(&a);
-    return STATUS_DONE;
+    if (g->values[TABLE] != NULL)
+        return answer_table(g, &s->plant, &t);
+    return look_up(&s->plant, &a) ? write_all(g, &s->plant, &a, 1) : STATUS_USAGE;
 }
 
 static int run(const given *g)
@@ -207,10 +201,10 @@ static int run(const given *g)
 
 const command command_solution = {
     .name = "solution",
-    .summary = "look-up: boiling point, strength, density, heats",
+    .summary = "look-up: boiling point, strength, density, heats, or a table of them",
     .description =
         "Properties of a bath of the given salts, at its boiling point or below it, at sea level or higher up. It "
-        "needs the salts and one of salt fraction, strength and boiling point.",
+        "needs the salts and one of salt fraction, strength and boiling point, or a table over one of these.",
     .example = PROGRAM_NAME
     " solution --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2' --boiling-point '285 degF' --altitude '900 ft'",
     .options = options,

@@ -1,0 +1,1 @@
+boilback charge calm.bath --from-strength '40 %'
