@@ -1,6 +1,7 @@
 #include "argument.h"
 #include "boil.h"
 #include "charge_report.h"
+#include "command_scenario.h"
 #include "commands.h"
 #include "program.h"
 
@@ -74,10 +75,8 @@ static int answer(request *r, const scenario *s)
         return STATUS_USAGE;
     }
     int result = boil_charge_plan_of(&s->plant, &r->asked, &o, &a.plan);
-    if (result != BOIL_OK) {
-        program_complain("%s: the charge cannot be carried out as a whole", s->path);
-        return STATUS_STOPPED;
-    }
+    if (result != BOIL_OK)
+        return command_scenario_refuse(s, result);
     if (a.plan.end != BOIL_CHARGE_DONE) {
         charge_refuse(&a, r->system);
         return STATUS_USAGE;
@@ -93,15 +92,9 @@ static int run(const given *g)
 {
     request r;
     scenario s;
-    messages m;
     if (!request_read(g, &r))
         return STATUS_USAGE;
-    messages_init(&m);
-    int status = STATUS_USAGE;
-    if (scenario_read(g->argument, &s, &m) == BOIL_OK)
-        status = answer(&r, &s);
-    messages_print(&m, stderr, PROGRAM_NAME);
-    messages_free(&m);
+    int status = command_scenario_read(g->argument, &s) ? answer(&r, &s) : STATUS_USAGE;
     scenario_free(&s);
     return status;
 }

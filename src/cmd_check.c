@@ -1,4 +1,4 @@
-#include "boil.h"
+#include "command_scenario.h"
 #include "commands.h"
 #include "plan.h"
 #include "program.h"
@@ -38,17 +38,11 @@ static void answer(const scenario *s)
 static int run(const given *g)
 {
     scenario s;
-    messages m;
-    messages_init(&m);
-    int status = STATUS_USAGE;
-    if (scenario_read(g->argument, &s, &m) == BOIL_OK) {
+    bool good = command_scenario_read(g->argument, &s);
+    if (good)
         answer(&s);
-        status = STATUS_DONE;
-    }
-    messages_print(&m, stderr, PROGRAM_NAME);
-    messages_free(&m);
     scenario_free(&s);
-    return status;
+    return good ? STATUS_DONE : STATUS_USAGE;
 }
 
 const command command_check = {

@@ -1,6 +1,7 @@
 #include <string.h>
 
 #include "boil.h"
+#include "command_scenario.h"
 #include "commands.h"
 #include "compare_picture.h"
 #include "compare_report.h"
@@ -72,34 +73,18 @@ static int answer(const request *r, const contrast *c)
     return drawn && !outcome_stopped(c->a) && !outcome_stopped(c->b) ? STATUS_DONE : STATUS_STOPPED;
 }
 
-static int refuse(const scenario *s, int result)
-{
-    program_complain("%s: %s", s->path, outcome_failure(result));
-    return result == BOIL_NO_MEMORY || result == BOIL_NOT_FINITE ? STATUS_STOPPED : STATUS_USAGE;
-}
-
 static int carry_out(const request *r, const scenario *s, const scenario *t)
 {
     outcome a, b;
     boil_run_options o = boil_run_options_default();
     int result = outcome_of(s, &o, &a);
     if (result != BOIL_OK)
-        return refuse(s, result);
+        return command_scenario_refuse(s, result);
     result = outcome_of(t, &o, &b);
-    int status = result == BOIL_OK ? answer(r, &(contrast){&a, &b}) : refuse(t, result);
+    int status = result == BOIL_OK ? answer(r, &(contrast){&a, &b}) : command_scenario_refuse(t, result);
     outcome_free(&a);
     outcome_free(&b);
     return status;
-}
-
-static bool read_one(const char *path, scenario *s)
-{
-    messages m;
-    messages_init(&m);
-    bool good = scenario_read(path, s, &m) == BOIL_OK;
-    messages_print(&m, stderr, PROGRAM_NAME);
-    messages_free(&m);
-    return good;
 }
 
 static int run(const given *g)
@@ -108,8 +93,8 @@ static int run(const given *g)
     scenario s, t;
     if (!request_read(g, &r))
         return STATUS_USAGE;
-    bool good = read_one(g->arguments[0], &s);
-    good = read_one(g->arguments[1], &t) && good;
+    bool good = command_scenario_read(g->arguments[0], &s);
+    good = command_scenario_read(g->arguments[1], &t) && good;
     int status = good ? carry_out(&r, &s, &t) : STATUS_USAGE;
     scenario_free(&s);
     scenario_free(&t);

@@ -1,5 +1,6 @@
 #include "argument.h"
 #include "boil.h"
+#include "command_scenario.h"
 #include "commands.h"
 #include "correct_report.h"
 #include "program.h"
@@ -71,10 +72,9 @@ static int answer(boil_correct_case *c, show_system system, bool json, const sce
         program_complain("%s: a level must be below the rim", s->path);
         return STATUS_USAGE;
     }
-    if (boil_correct(&s->plant, c, &o, &a.plan) != BOIL_OK) {
-        program_complain("%s: the correction cannot be carried out as a whole", s->path);
-        return STATUS_STOPPED;
-    }
+    int result = boil_correct(&s->plant, c, &o, &a.plan);
+    if (result != BOIL_OK)
+        return command_scenario_refuse(s, result);
     if (a.plan.end != BOIL_CORRECT_DONE) {
         correct_refuse(&a, system);
         return STATUS_USAGE;
@@ -91,15 +91,9 @@ static int run(const given *g)
     boil_correct_case c;
     show_system system;
     scenario s;
-    messages m;
     if (!request_read(g, &c, &system))
         return STATUS_USAGE;
-    messages_init(&m);
-    int status = STATUS_USAGE;
-    if (scenario_read(g->argument, &s, &m) == BOIL_OK)
-        status = answer(&c, system, g->values[JSON] != NULL, &s);
-    messages_print(&m, stderr, PROGRAM_NAME);
-    messages_free(&m);
+    int status = command_scenario_read(g->argument, &s) ? answer(&c, system, g->values[JSON] != NULL, &s) : STATUS_USAGE;
     scenario_free(&s);
     return status;
 }

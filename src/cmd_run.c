@@ -2,6 +2,7 @@
 
 #include "argument.h"
 #include "boil.h"
+#include "command_scenario.h"
 #include "commands.h"
 #include "outcome.h"
 #include "plot.h"
@@ -125,19 +126,12 @@ static int answer(const request *r, const outcome *o)
     return r->strict && outcome_gravest(o) >= BOIL_WARNING ? STATUS_FOUND : STATUS_DONE;
 }
 
-/* A scenario that reads well but cannot be carried out: the person's mistake, or ours. */
-static int refuse(const scenario *s, int result)
-{
-    program_complain("%s: %s", s->path, outcome_failure(result));
-    return result == BOIL_NO_MEMORY || result == BOIL_NOT_FINITE ? STATUS_STOPPED : STATUS_USAGE;
-}
-
 static int carry_out(const request *r, const scenario *s)
 {
     outcome o;
     int result = outcome_of(s, &r->run, &o);
     if (result != BOIL_OK)
-        return refuse(s, result);
+        return command_scenario_refuse(s, result);
     int status = answer(r, &o);
     outcome_free(&o);
     return status;
@@ -147,15 +141,9 @@ static int run(const given *g)
 {
     request r;
     scenario s;
-    messages m;
     if (!request_read(g, &r))
         return STATUS_USAGE;
-    messages_init(&m);
-    int status = STATUS_USAGE;
-    if (scenario_read(g->argument, &s, &m) == BOIL_OK)
-        status = carry_out(&r, &s);
-    messages_print(&m, stderr, PROGRAM_NAME);
-    messages_free(&m);
+    int status = command_scenario_read(g->argument, &s) ? carry_out(&r, &s) : STATUS_USAGE;
     scenario_free(&s);
     return status;
 }

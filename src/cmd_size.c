@@ -1,5 +1,6 @@
 #include "argument.h"
 #include "boil.h"
+#include "command_scenario.h"
 #include "commands.h"
 #include "program.h"
 #include "size_answer.h"
@@ -75,28 +76,19 @@ static int answer(const request *r, const scenario *s)
     return result;
 }
 
-static int status_of(const scenario *s, int result)
+static int carry_out(const request *r, const scenario *s)
 {
-    if (result == BOIL_OK)
-        return STATUS_DONE;
-    program_complain("%s: %s", s->path,
-                     result == BOIL_NO_MEMORY ? "out of memory" : "the case cannot be carried out as a whole");
-    return result == BOIL_NO_MEMORY || result == BOIL_NOT_FINITE ? STATUS_STOPPED : STATUS_USAGE;
+    int result = answer(r, s);
+    return result == BOIL_OK ? STATUS_DONE : command_scenario_refuse(s, result);
 }
 
 static int run(const given *g)
 {
     request r;
     scenario s;
-    messages m;
     if (!request_read(g, &r))
         return STATUS_USAGE;
-    messages_init(&m);
-    int status = STATUS_USAGE;
-    if (scenario_read(g->argument, &s, &m) == BOIL_OK)
-        status = status_of(&s, answer(&r, &s));
-    messages_print(&m, stderr, PROGRAM_NAME);
-    messages_free(&m);
+    int status = command_scenario_read(g->argument, &s) ? carry_out(&r, &s) : STATUS_USAGE;
     scenario_free(&s);
     return status;
 }

@@ -32,21 +32,6 @@ void outcome_free(outcome *o)
     *o = (outcome){0};
 }
 
-const char *outcome_failure(int result)
-{
-    switch (result) {
-    case BOIL_RANGE:
-    case BOIL_NO_ROOT:
-        return "no such bath: its strength or boiling point is beyond what is known of these salts";
-    case BOIL_NO_MEMORY:
-        return "out of memory";
-    case BOIL_BAD_INPUT:
-        return "the case makes no sense as a whole";
-    default:
-        return "the integration failed: a rate came out infinite or not a number";
-    }
-}
-
 boil_severity outcome_gravest(const outcome *o)
 {
     boil_severity found = boil_findings_gravest(&o->found), possible = boil_findings_gravest(&o->possible);

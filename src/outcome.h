@@ -23,7 +23,6 @@ typedef struct {
 /* Carries it out. BOIL_OK, or a failure after which nothing is left to free. */
 int outcome_of(const scenario *s, const boil_run_options *options, outcome *out);
 void outcome_free(outcome *o);
-const char *outcome_failure(int result); /* in words, for the person whose scenario it is */
 
 boil_severity outcome_gravest(const outcome *o); /* of both runs */
 bool outcome_stopped(const outcome *o);          /* the central run did not reach its end */
