@@ -55,33 +55,52 @@ static void settings_print(const scenario *s, FILE *to)
 
 /* The charge ------------------------------------------------------------------------------------------------------ */
 
-static void charge_print(const scenario *s, FILE *to)
+static void add(plan_charge *p, const char *name, unit_dimension d, double si, const char *note)
+{
+    p->rows[p->count++] = (plan_row){name, d, si, note};
+}
+
+static void add_salts(plan_charge *p, const boil_mixture *m)
 {
     static const char *const salts[] = {
         [BOIL_NAOH] = "of it NaOH", [BOIL_NANO3] = "of it NaNO3", [BOIL_NANO2] = "of it NaNO2"};
-    const boil_plant *p = &s->plant;
-    boil_charge_state c;
-    if (boil_plant_charge(p, &c) != BOIL_OK)
-        return; /* a scenario that was read has a charge */
-    fputs("\nWhat that comes to\n", to);
-    plan_line(to, "salts by mass", DIM_FRACTION, c.salt_fraction, "");
-    plan_line(to, "boils at", DIM_TEMPERATURE, c.boiling_point_K, "");
-    plan_line(to, "temperature", DIM_TEMPERATURE, c.temperature_K,
-              c.temperature_K < c.boiling_point_K - 1e-6 ? "below its boiling point: it starts quiet"
-                                                         : "it starts boiling");
-    plan_line(to, "density", DIM_CONCENTRATION, c.density_kg_m3, "");
-    plan_line(to, "volume of bath", DIM_VOLUME, c.volume_m3, "still");
-    plan_line(to, "mass of bath", DIM_MASS, boil_mixture_mass(&c.mixture), "");
-    plan_line(to, "of it water", DIM_MASS, c.mixture.water, "");
     for (int i = 0; i < BOIL_SALTS; i++)
-        if (c.mixture.salt[i] > 0)
-            plan_line(to, salts[i], DIM_MASS, c.mixture.salt[i], "");
-    plan_line(to, "freeboard", DIM_LENGTH, p->tank.depth_m - p->tank.level_m, "still, before anything goes in");
-    if (p->heater.source == BOIL_HEAT_STEAM)
-        plan_line(to, "steam in the coil", DIM_TEMPERATURE, p->heater.steam_K, "");
-    plan_line(to, "heat to the tank", DIM_POWER, boil_heater_output(&p->heater, p->heater.dial, c.boiling_point_K),
-              "steady");
-    plan_line(to, "heaviest usual load", DIM_MASS, p->limits.load_per_volume_kg_m3 * c.volume_m3, "at that limit");
+        if (m->salt[i] > 0)
+            add(p, salts[i], DIM_MASS, m->salt[i], "");
+}
+
+plan_charge plan_charge_of(const scenario *s)
+{
+    const boil_plant *plant = &s->plant;
+    plan_charge p = {.count = 0};
+    boil_charge_state c;
+    if (boil_plant_charge(plant, &c) != BOIL_OK)
+        return p; /* a scenario that was read has a charge */
+    add(&p, "salts by mass", DIM_FRACTION, c.salt_fraction, "");
+    add(&p, "boils at", DIM_TEMPERATURE, c.boiling_point_K, "");
+    add(&p, "temperature", DIM_TEMPERATURE, c.temperature_K,
+        c.temperature_K < c.boiling_point_K - 1e-6 ? "below its boiling point: it starts quiet" : "it starts boiling");
+    add(&p, "density", DIM_CONCENTRATION, c.density_kg_m3, "");
+    add(&p, "volume of bath", DIM_VOLUME, c.volume_m3, "still");
+    add(&p, "mass of bath", DIM_MASS, boil_mixture_mass(&c.mixture), "");
+    add(&p, "of it water", DIM_MASS, c.mixture.water, "");
+    add_salts(&p, &c.mixture);
+    add(&p, "freeboard", DIM_LENGTH, plant->tank.depth_m - plant->tank.level_m, "still, before anything goes in");
+    if (plant->heater.source == BOIL_HEAT_STEAM)
+        add(&p, "steam in the coil", DIM_TEMPERATURE, plant->heater.steam_K, "");
+    add(&p, "heat to the tank", DIM_POWER, boil_heater_output(&plant->heater, plant->heater.dial, c.boiling_point_K),
+        "steady");
+    add(&p, "heaviest usual load", DIM_MASS, plant->limits.load_per_volume_kg_m3 * c.volume_m3, "at that limit");
+    return p;
+}
+
+static void charge_print(const scenario *s, FILE *to)
+{
+    plan_charge p = plan_charge_of(s);
+    if (p.count > 0)
+        fputs("\nWhat that comes to\n", to);
+    for (size_t i = 0; i < p.count; i++)
+        plan_line(to, p.rows[i].name, p.rows[i].dimension, p.rows[i].si, p.rows[i].note);
 }
 
 /* The acts -------------------------------------------------------------------------------------------------------- */

@@ -8,6 +8,21 @@
 #include "scenario.h"
 
 #define PLAN_ACTS_MAX ((size_t)40)
+#define PLAN_CHARGE_MAX 16
+
+typedef struct {
+    const char *name;
+    unit_dimension dimension;
+    double si;
+    const char *note;
+} plan_row;
+
+/* What the charge comes to: strength, boiling point, volume, masses, heat. */
+typedef struct {
+    plan_row rows[PLAN_CHARGE_MAX];
+    size_t count;
+} plan_charge;
+plan_charge plan_charge_of(const scenario *s);
 
 void plan_print(const scenario *s, FILE *to);
 

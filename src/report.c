@@ -49,19 +49,25 @@ static bool is_plain_naoh(const boil_charge *c)
 }
 
 /* See solution.h: what is uncertain is how strong a bath of a given boiling point is, or the reverse. */
-void report_uncertainty(const boil_charge *c, show_system s, FILE *to)
+report_words report_uncertainty_words(const boil_charge *c, show_system s)
 {
-    if (c->basis == BOIL_BY_BOILING_POINT) {
-        report_paragraph(
-            to,
-            "The boiling point was given, so the strength is what is uncertain: by about +-2 to 3 %% salts by mass.");
-        return;
-    }
+    report_words w;
     const char *degree = show_unit(s, DIM_DIFFERENCE);
     double below = unit_from_si(DIM_DIFFERENCE, degree, is_plain_naoh(c) ? 4 : 6);
     double above = unit_from_si(DIM_DIFFERENCE, degree, 2);
-    report_paragraph(to, "At a given strength the real boiling point may lie up to %.0f %s lower or %.0f %s higher.",
-                     below, degree, above, degree);
+    if (c->basis == BOIL_BY_BOILING_POINT)
+        snprintf(w.text, sizeof w.text, "The boiling point was given, so the strength is what is uncertain: by about "
+                                        "+-2 to 3 %% salts by mass.");
+    else
+        snprintf(w.text, sizeof w.text,
+                 "At a given strength the real boiling point may lie up to %.0f %s lower or %.0f %s higher.", below,
+                 degree, above, degree);
+    return w;
+}
+
+void report_uncertainty(const boil_charge *c, show_system s, FILE *to)
+{
+    report_paragraph(to, "%s", report_uncertainty_words(c, s).text);
 }
 
 static void bath(const report_to *r)
@@ -138,14 +144,15 @@ static void statistics(const report_to *r)
             c->balance.energy);
 }
 
+const char report_caution_words[] =
+    "A prediction is never a permission: local codes, the supplier's data sheet and licensed practice come first. "
+    "Face shield, apron, gloves and boots; an eyewash within reach. Water only while the bath boils, slowly, and "
+    "never onto dry salt. No aluminium, zinc, tin, brass or any other non-ferrous metal.";
+
 void report_caution(FILE *to)
 {
     fputc('\n', to);
-    report_paragraph(
-        to,
-        "A prediction is never a permission: local codes, the supplier's data sheet and licensed practice come first. "
-        "Face shield, apron, gloves and boots; an eyewash within reach. Water only while the bath boils, slowly, and "
-        "never onto dry salt. No aluminium, zinc, tin, brass or any other non-ferrous metal.");
+    report_paragraph(to, "%s", report_caution_words);
 }
 
 static void footer(const report_to *r)

@@ -16,9 +16,17 @@ typedef struct {
 
 void report(const outcome *o, const report_style *style, FILE *to);
 
+typedef struct {
+    char text[160];
+} report_words;
+
 /* What every answer about a bath must say. */
+extern const char report_caution_words[];
 void report_caution(FILE *to);
-void report_uncertainty(const boil_charge *c, show_system s, FILE *to); /* of its boiling point, or of its strength */
+
+/* Of its boiling point, or of its strength. */
+report_words report_uncertainty_words(const boil_charge *c, show_system s);
+void report_uncertainty(const boil_charge *c, show_system s, FILE *to);
 
 /* A text made as by printf, wrapped and indented as all of the report is. */
 void report_paragraph(FILE *to, const char *format, ...) __attribute__((format(printf, 2, 3)));
