@@ -135,4 +135,4 @@ clean:
 # Objects of tests are kept between builds.
 .SECONDARY:
 
--include $(MODEL_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d)
+-include $(MODEL_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d) $(BUILD)/tests/bench.d

@@ -273,7 +273,7 @@ static void look_at_lid(const boil_bath *b, boil_bath_view *v)
     const boil_fittings *f = &b->plant->fittings;
     double T = fmin(v->temperature_K, b->air.saturation_K), water_J = boil_water_enthalpy(T);
     double lost = f->lid_W_m2K * b->area_m2 * fmax(0, v->temperature_K - b->room.temperature_K);
-    double takes = lost / (boil_water_vapour_enthalpy(T) - water_J);
+    double takes = lost / boil_water_latent_heat(T);
     double *e = &v->surface.evaporation_kg_s, *e_layer = &v->layer_surface.evaporation_kg_s;
     *e = fmax(0, *e);
     *e_layer = fmax(0, *e_layer);

@@ -74,11 +74,6 @@ static bool balanced(const balance *b)
     return fabs(b->excess_W_m2) <= b->allowed;
 }
 
-static double latent_heat(double temperature_K)
-{
-    return boil_water_vapour_enthalpy(temperature_K) - boil_water_enthalpy(temperature_K);
-}
-
 /* Equation (1). Returns the slope of the heat that evaporation takes, W/m2K: its part g L ln[...] has no latent heat
    in it. */
 static double evaporate(const surroundings *s, double latent, double vapour_Pa, double vapour_slope, balance *b)
@@ -118,7 +113,7 @@ static bool balance_at(const surroundings *s, double skin_K, double vapour_Pa, d
     double film = s->losses->evaporation_factor * s->film_W_m2;
     if (film > 0 && !(vapour_Pa < (1 - 1e-6) * s->pressure_Pa))
         return false;
-    double liquid_side = s->losses->liquid_coefficient_W_m2K, latent = latent_heat(skin_K);
+    double liquid_side = s->losses->liquid_coefficient_W_m2K, latent = boil_water_latent_heat(skin_K);
     double evaporation_slope = evaporate(s, latent, vapour_Pa, vapour_slope, b);
     double room_slope = warm_the_room(s, latent, skin_K, b);
     b->slope = -liquid_side - evaporation_slope - room_slope;
@@ -183,7 +178,7 @@ static int settle_at_boiling_point(const bracket *k, double *skin_K, balance *b)
         return BOIL_NO_ROOT;
     *skin_K = k->low_K;
     *b = k->at_low;
-    b->evaporation_kg_m2s += b->excess_W_m2 / latent_heat(k->low_K);
+    b->evaporation_kg_m2s += b->excess_W_m2 / boil_water_latent_heat(k->low_K);
     return BOIL_OK;
 }
 

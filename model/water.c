@@ -91,12 +91,17 @@ static inline along pressure_slope(double temperature_K)
     return (along){.value = scale * log_p1, .slope = scale * (log_p2 + log_p1 * log_p1) / CRITICAL_TEMPERATURE_K};
 }
 
+/* tau^(1/3), which both densities are written in. */
+static inline double cube_root(double temperature_K)
+{
+    return cbrt(1 - temperature_K / CRITICAL_TEMPERATURE_K);
+}
+
 /* Equation 2, in c = tau^(1/3). */
-static inline along liquid_density(double temperature_K)
+static inline along liquid_density(double c)
 {
     const double b1 = 1.99274064, b2 = 1.09965342, b3 = -0.510839303, b4 = -1.75493479, b5 = -45.5170352,
                  b6 = -6.74694450e5;
-    const double c = cbrt(1 - temperature_K / CRITICAL_TEMPERATURE_K);
     const double c2 = c * c, c4 = c2 * c2, c5 = c4 * c, c8 = c4 * c4, c16 = c8 * c8;
     const double c43 = c16 * c16 * c8 * c2 * c, c110 = c43 * c43 * c16 * c8;
     const double value = 1 + b1 * c + b2 * c2 + b3 * c5 + b4 * c16 + b5 * c43 + b6 * c110;
@@ -125,7 +130,7 @@ static inline along shared_enthalpy(double temperature_K)
 static inline along liquid_enthalpy(double temperature_K)
 {
     const along alpha = shared_enthalpy(temperature_K);
-    const along density = liquid_density(temperature_K);
+    const along density = liquid_density(cube_root(temperature_K));
     const along pressure1 = pressure_slope(temperature_K);
     const double volume = 1 / density.value;
     const double work_slope = pressure1.value + temperature_K * pressure1.slope -
@@ -138,7 +143,7 @@ static inline along liquid_enthalpy(double temperature_K)
 
 double boil_water_density(double temperature_K)
 {
-    return liquid_density(temperature_K).value;
+    return liquid_density(cube_root(temperature_K)).value;
 }
 
 double boil_water_enthalpy(double temperature_K)
@@ -163,15 +168,19 @@ double boil_water_temperature(double enthalpy_J_kg)
     return temperature_K;
 }
 
-/* Equation 3, in c = tau^(1/6). */
-double boil_water_vapour_density(double temperature_K)
+/* Equation 3, in x = tau^(1/6). */
+static inline double vapour_density(double x)
 {
     const double c1 = -2.03150240, c2 = -2.68302940, c3 = -5.38626492, c4 = -17.2991605, c5 = -44.7586581,
                  c6 = -63.9201063;
-    const double x = sqrt(cbrt(1 - temperature_K / CRITICAL_TEMPERATURE_K));
     const double x2 = x * x, x4 = x2 * x2, x8 = x4 * x4, x16 = x8 * x8, x18 = x16 * x2;
     const double x37 = x18 * x18 * x, x71 = x37 * x18 * x16;
     return CRITICAL_DENSITY_KG_M3 * exp(c1 * x2 + c2 * x4 + c3 * x8 + c4 * x18 + c5 * x37 + c6 * x71);
+}
+
+double boil_water_vapour_density(double temperature_K)
+{
+    return vapour_density(sqrt(cube_root(temperature_K)));
 }
 
 /* Equation 7. */
@@ -179,6 +188,14 @@ double boil_water_vapour_enthalpy(double temperature_K)
 {
     const double work = temperature_K * pressure_slope(temperature_K).value;
     return shared_enthalpy(temperature_K).value + work / boil_water_vapour_density(temperature_K);
+}
+
+/* Equation 7 less equation 6: what both share drops out, and Clapeyron's equation is left. */
+double boil_water_latent_heat(double temperature_K)
+{
+    const double c = cube_root(temperature_K);
+    const double volume = 1 / vapour_density(sqrt(c)) - 1 / liquid_density(c).value;
+    return temperature_K * pressure_slope(temperature_K).value * volume;
 }
 
 /* --- Steam, IF97 region 2 --- */

@@ -17,6 +17,7 @@ double boil_water_temperature(double enthalpy_J_kg);   /* K, inverse of boil_wat
 
 double boil_water_vapour_density(double temperature_K);  /* kg/m3, saturated vapour */
 double boil_water_vapour_enthalpy(double temperature_K); /* J/kg, saturated vapour */
+double boil_water_latent_heat(double temperature_K);     /* J/kg, of evaporation: the difference of the two, faster */
 
 /* Steam from its saturation temperature up, and near 1 bar no further than 20 K below it: there h and rho still
    continue smoothly (h within 3 kJ/kg of a straight line), 40 K below they are wild. */

@@ -66,7 +66,6 @@ static void outcomes(json *j, const contrast *c)
         json_object(j, m->name);
         json_number(j, "a", a);
         json_number(j, "b", b);
-        json_number(j, "difference", b - a);
         json_close(j);
     }
     json_close(j);

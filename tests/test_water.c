@@ -236,6 +236,14 @@ static void two_formulations_share_a_slope(void **state)
         assert_close(clapeyron_slope(t, 0), boil_water_saturation_pressure_slope(t), 3e-4, 0);
 }
 
+/* SR1-86 defines both enthalpies so that their difference is Clapeyron's latent heat. */
+static void latent_heat_is_the_difference_of_both_enthalpies(void **state)
+{
+    (void)state;
+    for (double t = 273.16; t <= 473.15; t += 0.5)
+        assert_close(boil_water_latent_heat(t), boil_water_vapour_enthalpy(t) - boil_water_enthalpy(t), 1e-12, 0);
+}
+
 static void saturation_line_is_monotonic(void **state)
 {
     (void)state;
@@ -277,6 +285,7 @@ int main(void)
         cmocka_unit_test(steam_heat_capacity_is_the_derivative),
         cmocka_unit_test(temperature_undoes_enthalpy),
         cmocka_unit_test(two_formulations_share_a_slope),
+        cmocka_unit_test(latent_heat_is_the_difference_of_both_enthalpies),
         cmocka_unit_test(saturation_line_is_monotonic),
         cmocka_unit_test(density_and_heat_capacity_turn_once),
     };
