@@ -115,6 +115,22 @@ static int boils_over(void *context, double heat_W, bool *yes)
     return outcome;
 }
 
+static int stays_below(void *context, double heat_W, bool *yes)
+{
+    int outcome = boils_over(context, heat_W, yes);
+    *yes = !*yes;
+    return outcome;
+}
+
+int boil_size_heat_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
+                                 double *heat_W)
+{
+    sized_case c = case_of(p, s, o, 0);
+    double no;
+    boil_search search = {stays_below, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
+    return boil_search_run(&search, &no, heat_W);
+}
+
 int boil_size_heat_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
                              double *heat_W)
 {

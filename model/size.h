@@ -23,6 +23,11 @@ bool boil_size_meets(const boil_history *h, double limit_s);
 int boil_size_heat(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                    double precision, double *heat_W);
 
+/* Smallest heat from from_W up with which the run stays below the rim, to 0.2 % from the upper side: from_W itself, unless
+   water poured while the boil is away surges over the rim when it returns, and more heat keeps the boil. Outcomes as above. */
+int boil_size_heat_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
+                                 double *heat_W);
+
 /* Largest heat from from_W up with which the run stays below the rim, to 0.2 % from the lower side: 0 when from_W is too much
    already. BOIL_NO_ROOT when it never boils over, BOIL_RANGE when the run leaves the properties' range first. */
 int boil_size_heat_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,

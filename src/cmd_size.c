@@ -2,13 +2,15 @@
 #include "boil.h"
 #include "command_scenario.h"
 #include "commands.h"
+#include "plot.h"
 #include "program.h"
 #include "size_answer.h"
 #include "size_capacity.h"
+#include "size_picture.h"
 #include "size_report.h"
 #include "size_table.h"
 
-enum { RECOVER, LOAD, TABLE, INTERVAL, HEAVIEST, UNITS, JSON, OPTIONS };
+enum { RECOVER, LOAD, TABLE, INTERVAL, HEAVIEST, PLOT, UNITS, JSON, OPTIONS };
 
 static const option options[OPTIONS] = {
     [RECOVER] = {"recover", "TIME", "longest time a load may stop the boil; default the scenario's limit"},
@@ -18,6 +20,9 @@ static const option options[OPTIONS] = {
     [TABLE] = {"table", NULL, "the heat for loads and plates of several weights and thicknesses"},
     [INTERVAL] = {"interval", NULL, "instead: the shortest interval between equal loads, with the scenario's heat"},
     [HEAVIEST] = {"heaviest", NULL, "instead: the heaviest loads, with the scenario's heat"},
+    [PLOT] = {"plot", "FILE",
+              "draw recovery against heat with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the "
+              "report"},
     [UNITS] = {"units", "us|si", "units of the report; default us"},
     [JSON] = {"json", NULL, "the answer as JSON, in SI units"},
 };
@@ -27,8 +32,23 @@ typedef struct {
     double recover_s; /* 0: the scenario's */
     quantity load;
     bool load_given, json;
+    plot plot;
     show_system system;
 } request;
+
+static bool plot_asked(const given *g, request *r)
+{
+    if (!plot_read(g->values[PLOT], &r->plot))
+        return false;
+    if (r->plot.path != NULL &&
+        (g->values[TABLE] != NULL || g->values[INTERVAL] != NULL || g->values[HEAVIEST] != NULL)) {
+        program_complain("--plot draws recovery against heat: not with --table, --interval or --heaviest");
+        return false;
+    }
+    if (r->json && plot_is_terminal(&r->plot))
+        program_complain("--json and --plot - would both write to standard output");
+    return !(r->json && plot_is_terminal(&r->plot));
+}
 
 static bool request_read(const given *g, request *r)
 {
@@ -42,25 +62,39 @@ static bool request_read(const given *g, request *r)
         show_system_named(g->values[UNITS], &r->system);
     if (g->values[RECOVER] != NULL && !argument_time("recover", g->values[RECOVER], &time, &r->recover_s))
         return false;
+    if (!plot_asked(g, r))
+        return false;
     return !r->load_given || argument_either("load", g->values[LOAD], DIM_MASS, &mass, DIM_CONCENTRATION, &per_volume,
                                              &r->load);
 }
 
-static int answer_heat(const request *r, const size_case *c)
+static bool draw(const request *r, const size_answer *a)
+{
+    size_curve c;
+    picture_drawn drawn;
+    picture_problem problem = {"out of memory"};
+    if (size_curve_of(a, &c) != BOIL_OK || !size_picture(a, &c, r->system, r->plot.format, &drawn, &problem))
+        return plot_failed(&r->plot, &problem);
+    return plot_save(&r->plot, &drawn);
+}
+
+/* Without its picture the answer stands all the same. */
+static int answer_heat(const request *r, const size_case *c, bool *drawn)
 {
     size_answer a;
     int result = size_answer_of(c, &a);
     if (result != BOIL_OK)
         return result;
+    *drawn = r->plot.path == NULL || draw(r, &a);
     if (r->json)
         size_json(&a, stdout);
-    else
+    else if (!plot_is_terminal(&r->plot) || !*drawn)
         size_report(&a, r->system, stdout);
     size_answer_free(&a);
     return BOIL_OK;
 }
 
-static int answer(const request *r, const scenario *s)
+static int answer(const request *r, const scenario *s, bool *drawn)
 {
     size_case c;
     const quantity *load = r->load_given ? &r->load : NULL;
@@ -71,15 +105,16 @@ static int answer(const request *r, const scenario *s)
     if (result == BOIL_OK)
         result = r->given->values[INTERVAL] != NULL   ? size_interval(&c, r->system, r->json, stdout)
                  : r->given->values[HEAVIEST] != NULL ? size_heaviest(&c, r->system, r->json, stdout)
-                                                      : answer_heat(r, &c);
+                                                      : answer_heat(r, &c, drawn);
     size_case_free(&c);
     return result;
 }
 
 static int carry_out(const request *r, const scenario *s)
 {
-    int result = answer(r, s);
-    return result == BOIL_OK ? STATUS_DONE : command_scenario_refuse(s, result);
+    bool drawn = true;
+    int result = answer(r, s, &drawn);
+    return result != BOIL_OK ? command_scenario_refuse(s, result) : drawn ? STATUS_DONE : STATUS_STOPPED;
 }
 
 static int run(const given *g)

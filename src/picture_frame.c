@@ -26,29 +26,34 @@ text_cell picture_fitted(const char *text, size_t columns)
     return c;
 }
 
-static void row(FILE *to, const char *name, double a, double b, const char *text)
+void picture_row(FILE *to, const char *name, double a, double b, const char *text)
 {
     fprintf(to, "%s\t%.9g\t%.9g\t", name, a, b);
     picture_text(to, text);
     fputc('\n', to);
 }
 
-/* Shown value = SI value * factor + offset. */
-static void unit_row(FILE *to, const char *name, show_system s, unit_dimension d)
+void picture_unit_row(FILE *to, const char *name, show_system s, unit_dimension d)
 {
     const char *spelling = show_unit(s, d);
     double offset = unit_from_si(d, spelling, 0);
-    row(to, name, unit_from_si(d, spelling, 1) - offset, offset, spelling);
+    picture_row(to, name, unit_from_si(d, spelling, 1) - offset, offset, spelling);
+}
+
+void picture_names(FILE *to, picture_format format, const char *title)
+{
+    picture_row(to, "title", 0, 0, picture_fitted(title, picture_columns(format) * 4 / 7).text);
+    picture_row(to, "program", 0, 0, PROGRAM_NAME " " PROGRAM_VERSION);
 }
 
 static void limits(FILE *to, const outcome *o)
 {
     const boil_plant *p = &o->scenario->plant;
-    row(to, "rim", p->tank.depth_m, 0, "");
-    row(to, "highest", p->tank.depth_m - p->limits.freeboard_m, 0, "");
+    picture_row(to, "rim", p->tank.depth_m, 0, "");
+    picture_row(to, "highest", p->tank.depth_m - p->limits.freeboard_m, 0, "");
     double overflow = o->central.summary.overflow_s;
     if (!isnan(overflow))
-        row(to, "overflow", overflow, 0, show_clock(o->scenario->start_s, overflow).text);
+        picture_row(to, "overflow", overflow, 0, show_clock(o->scenario->start_s, overflow).text);
 }
 
 void picture_frame(picture *p, const outcome *o, show_system s, picture_format format, const char *title,
@@ -57,13 +62,12 @@ void picture_frame(picture *p, const outcome *o, show_system s, picture_format f
     FILE *to = picture_input(p, name);
     if (to == NULL)
         return;
-    row(to, "time", o->scenario->start_s, o->central.end_s, "");
-    unit_row(to, "temperature", s, DIM_TEMPERATURE);
-    unit_row(to, "length", s, DIM_LENGTH);
-    unit_row(to, "flow", s, DIM_MASS_FLOW);
+    picture_row(to, "time", o->scenario->start_s, o->central.end_s, "");
+    picture_unit_row(to, "temperature", s, DIM_TEMPERATURE);
+    picture_unit_row(to, "length", s, DIM_LENGTH);
+    picture_unit_row(to, "flow", s, DIM_MASS_FLOW);
     limits(to, o);
-    row(to, "title", 0, 0, picture_fitted(title, picture_columns(format) * 4 / 7).text);
-    row(to, "program", 0, 0, PROGRAM_NAME " " PROGRAM_VERSION);
+    picture_names(to, format, title);
     picture_input_end(p, to);
 }
 

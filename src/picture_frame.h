@@ -17,6 +17,15 @@ size_t picture_columns(picture_format format);
    beyond U+07FF, count twice. */
 text_cell picture_fitted(const char *text, size_t columns);
 
+/* One row of a file for a script: its name, two numbers, a text. */
+void picture_row(FILE *to, const char *name, double a, double b, const char *text);
+
+/* Shown value = SI value * the first number + the second. */
+void picture_unit_row(FILE *to, const char *name, show_system s, unit_dimension d);
+
+/* Rows "title" and "program". `title` may be any text. */
+void picture_names(FILE *to, picture_format format, const char *title);
+
 /* Writes a file under that name: a row a thing, its name, two numbers, a text. `title` may be any text. */
 void picture_frame(picture *p, const outcome *o, show_system s, picture_format format, const char *title,
                    const char *name);

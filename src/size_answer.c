@@ -23,12 +23,20 @@ static int carry_out(const size_case *c, double heat_W, boil_history *h)
     return result == BOIL_OK ? boil_run(&sized, &c->schedule, &o, h) : result;
 }
 
-static int find_end(const size_case *c, double mixing, double from_W, size_end *end)
+static int find_end(const size_case *c, double mixing, double heat_W, size_end *end)
 {
+    const boil_plant *p = &c->scenario->plant;
     boil_run_options o = boil_run_options_default();
     o.mixing_time_factor = mixing;
-    *end = (size_end){.rim = SIZE_RIM_AT, .heat_W = (double)NAN};
-    int result = boil_size_heat_below_rim(&c->scenario->plant, &c->schedule, &o, from_W, &end->heat_W);
+    *end = (size_end){SIZE_RIM_AT, (double)NAN, (double)NAN};
+    int result = boil_size_heat_staying_below(p, &c->schedule, &o, heat_W, &end->from_W);
+    if (result == BOIL_NO_ROOT || result == BOIL_RANGE) {
+        end->from_W = (double)NAN;
+        return BOIL_OK;
+    }
+    end->from_W = end->from_W > heat_W ? rounded_up(end->from_W) : heat_W;
+    if (result == BOIL_OK)
+        result = boil_size_heat_below_rim(p, &c->schedule, &o, end->from_W, &end->heat_W);
     if (result == BOIL_NO_ROOT || result == BOIL_RANGE) {
         end->rim = result == BOIL_RANGE ? SIZE_RIM_BEYOND : SIZE_RIM_NEVER;
         return BOIL_OK;
@@ -98,9 +106,19 @@ void size_answer_free(size_answer *a)
     boil_history_free(&a->less);
 }
 
+bool size_end_shut(const size_end *e)
+{
+    return isnan(e->from_W);
+}
+
+bool size_end_surges(const size_end *e, double heat_W)
+{
+    return e->from_W > heat_W;
+}
+
 bool size_answer_shut(const size_answer *a)
 {
-    return a->found != SIZE_FOUND || (a->likely.rim == SIZE_RIM_AT && !(a->likely.heat_W > 0));
+    return a->found != SIZE_FOUND || size_end_shut(&a->likely);
 }
 
 bool size_answer_never_stops(const size_answer *a)

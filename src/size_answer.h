@@ -18,10 +18,11 @@ typedef enum {
     SIZE_RIM_BEYOND /* the run leaves what is known of the bath before it does */
 } size_rim;
 
-/* The window's other end. heat_W 0: the smallest heat that brings the boil back is too much already. */
+/* The window of one run: from from_W, at least the heat that brings the boil back, to heat_W it stays below the rim. from_W
+   NaN: with none. It is the greater where the smallest heat still lets water float that surges over the rim. */
 typedef struct {
     size_rim rim;
-    double heat_W;
+    double from_W, heat_W;
 } size_end;
 
 typedef struct {
@@ -41,6 +42,8 @@ typedef struct {
 int size_answer_of(const size_case *c, size_answer *out);
 void size_answer_free(size_answer *a);
 
+bool size_end_shut(const size_end *e);                  /* with no heat it stays below the rim */
+bool size_end_surges(const size_end *e, double heat_W); /* with heat_W it boils over, with more it does not */
 bool size_answer_shut(const size_answer *a);        /* no heat brings the boil back in time and stays below the rim */
 bool size_answer_never_stops(const size_answer *a); /* with heat_W no load stops the boil at all */
 double size_answer_slowest(const boil_history *h);  /* recovery, s; NaN when one never is */

@@ -20,7 +20,8 @@ static const char *rim_word(size_rim r)
 static void end(json *j, const char *name, const size_end *e)
 {
     json_object(j, name);
-    json_text(j, "rim", rim_word(e->rim));
+    json_text(j, "rim", size_end_shut(e) ? "boils over" : rim_word(e->rim));
+    json_number(j, "from_W", e->from_W);
     json_number(j, "heat_W", e->heat_W);
     json_close(j);
 }

@@ -61,12 +61,17 @@ static void verdict_shut(const writing *w)
 static void verdict_open(const writing *w)
 {
     const size_answer *a = w->a;
+    const size_end *e = &a->possible;
     fprintf(w->to, "%s to the tank bring every boil back within %s", heat_words(w, a->heat_W).text,
             show_span(a->size->limit_s).text);
-    if (a->possible.rim == SIZE_RIM_AT && !(a->possible.heat_W > 0))
+    if (size_end_surges(&a->likely, a->heat_W))
+        fprintf(w->to, ", but with that it boils over: it takes %s", size_shown_up(w->system, DIM_POWER, a->likely.from_W).text);
+    else if (size_end_shut(e))
         fputs("; with that it may boil over", w->to);
-    else if (a->possible.rim == SIZE_RIM_AT)
-        fprintf(w->to, "; it may boil over above %s", show(w->system, DIM_POWER, a->possible.heat_W).text);
+    else if (size_end_surges(e, a->heat_W))
+        fprintf(w->to, "; with less than %s it may boil over", size_shown_up(w->system, DIM_POWER, e->from_W).text);
+    else if (e->rim == SIZE_RIM_AT)
+        fprintf(w->to, "; it may boil over above %s", show(w->system, DIM_POWER, e->heat_W).text);
     fputc('\n', w->to);
 }
 
@@ -140,10 +145,16 @@ static void calm_boil(const writing *w)
 
 static void end_line(const writing *w, const char *name, const size_end *e)
 {
-    if (e->rim == SIZE_RIM_AT && e->heat_W > 0)
+    char least[40];
+    snprintf(least, sizeof least, "%.20s, at least", name);
+    if (size_end_shut(e)) {
+        line(w, name, "none", "none", "it boils over with the heat above already, and with more");
+        return;
+    }
+    if (size_end_surges(e, w->a->heat_W))
+        up_line(w, least, e->from_W, "with less, water that floats surges over the rim");
+    if (e->rim == SIZE_RIM_AT)
         quantity_line(w, name, DIM_POWER, e->heat_W, "with more it boils over");
-    else if (e->rim == SIZE_RIM_AT)
-        line(w, name, "none", "none", "it boils over with the heat above already");
     else
         line(w, name, "any", "any",
              e->rim == SIZE_RIM_NEVER ? "it never boils over"

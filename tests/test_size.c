@@ -7,6 +7,7 @@
 #include "calm.h"
 #include "capacity.h"
 #include "cases.h"
+#include "scenario.h"
 #include "search.h"
 #include "size.h"
 
@@ -177,6 +178,28 @@ static void test_rim_is_the_other_end(void **state)
     boil_schedule_free(&s);
 }
 
+/* Water poured while the boil is away floats and surges when it returns; more heat keeps the boil, and there is no surge. */
+static void test_a_surge_ends_with_more_heat(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    boil_run_options o = boil_run_options_default();
+    double need, from;
+    messages_init(&m);
+    assert_int_equal(scenario_read("scenarios/bench-tank.bath", &s, &m), BOIL_OK);
+    s.plant.pool.mixing_time_factor /= 3;
+    assert_int_equal(boil_size_heat(&s.plant, &s.schedule, &o, 240, 0.002, &need), BOIL_OK);
+    assert_int_equal(boil_size_heat_staying_below(&s.plant, &s.schedule, &o, need, &from), BOIL_OK);
+    print_message("back in time with %.0f W, below the rim from %.0f W\n", need, from);
+    assert_true(from > need);
+    assert_true(over_rim(&s.plant, &s.schedule, need));
+    assert_true(over_rim(&s.plant, &s.schedule, 0.99 * from));
+    assert_false(over_rim(&s.plant, &s.schedule, from));
+    scenario_free(&s);
+    messages_free(&m);
+}
+
 /* A brimful tank: the window is shut; with the lighter load or the wider tank it opens, with 10 % less of the change not. */
 static void test_no_heat_does_both(void **state)
 {
@@ -190,6 +213,7 @@ static void test_no_heat_does_both(void **state)
     assert_int_equal(boil_size_heat(&p, &s, &o, 120, 0.002, &heat), BOIL_OK);
     assert_int_equal(boil_size_heat_below_rim(&p, &s, &o, heat, &high), BOIL_OK);
     assert_true(high == 0);
+    assert_int_equal(boil_size_heat_staying_below(&p, &s, &o, heat, &high), BOIL_NO_ROOT);
     assert_int_equal(boil_capacity_opening_load(&p, &s, &o, 120, &share), BOIL_OK);
     assert_int_equal(boil_capacity_opening_area(&p, &s, &o, 120, &times), BOIL_OK);
     print_message("shut at %.2f kW; opens with x%.3f the load or x%.3f the area\n", heat / 1000, share, times);
@@ -303,6 +327,7 @@ int main(void)
         cmocka_unit_test(test_answer_meets_and_one_per_cent_less_does_not),
         cmocka_unit_test(test_slow_load_never_stops_the_boil),
         cmocka_unit_test(test_rim_is_the_other_end),
+        cmocka_unit_test(test_a_surge_ends_with_more_heat),
         cmocka_unit_test(test_no_heat_does_both),
         cmocka_unit_test(test_heaviest_holds_and_one_per_cent_more_does_not),
         cmocka_unit_test(test_interval_of_the_ideal_case),
