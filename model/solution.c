@@ -266,10 +266,11 @@ boil_heat boil_solution_heat(const boil_mixture *m, double temperature_K)
     double warm = temperature_K - REFERENCE_K, hydroxide = m->salt[BOIL_NAOH];
     /* x = W/(W + B): dx/dW = (1 - x)/(W + B), dx/dB = -x/(W + B). */
     double spread = hydroxide * by_x / (m->water + bound);
+    double water_cp, water = boil_water_enthalpy_slope(temperature_K, &water_cp);
     boil_heat h;
-    h.water = boil_water_enthalpy(temperature_K) + spread * (1 - x);
-    h.enthalpy_J = m->water * boil_water_enthalpy(temperature_K) + hydroxide * phi;
-    h.heat_capacity_J_K = m->water * boil_water_heat_capacity(temperature_K) + hydroxide * by_T;
+    h.water = water + spread * (1 - x);
+    h.enthalpy_J = m->water * water + hydroxide * phi;
+    h.heat_capacity_J_K = m->water * water_cp + hydroxide * by_T;
     static const double share[BOIL_SALTS] = {1, NITRATE_SHARE, NITRITE_SHARE};
     for (int i = 0; i < BOIL_SALTS; i++) {
         h.salt[i] = APPARENT_CP[i] * warm - spread * x * share[i] * BOIL_NAOH_MOLAR_MASS / MOLAR_MASS[i];

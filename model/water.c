@@ -151,6 +151,13 @@ double boil_water_enthalpy(double temperature_K)
     return liquid_enthalpy(temperature_K).value;
 }
 
+double boil_water_enthalpy_slope(double temperature_K, double *heat_capacity_J_kgK)
+{
+    const along h = liquid_enthalpy(temperature_K);
+    *heat_capacity_J_kgK = h.slope;
+    return h.value;
+}
+
 double boil_water_heat_capacity(double temperature_K)
 {
     return liquid_enthalpy(temperature_K).slope;
