@@ -9,7 +9,7 @@ room tank heater control
 surface body stirred load pool layer solids drag saturation
 schedule
 plant
-march bath look
+march bath look look_parts look_bath look_water
 record run
 findings pace charge correct size sample fit calm capacity
 '
