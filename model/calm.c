@@ -92,26 +92,49 @@ static int cold(const boil_plant *p, double heat_W, boil_plant *out)
     return outcome;
 }
 
-int boil_calm_heat_up(const boil_plant *p, const boil_run_options *o, double heat_W, double *time_s)
+int boil_calm_look(const boil_plant *p, const boil_run_options *o, boil_row *out)
+{
+    boil_schedule nothing;
+    boil_history h;
+    boil_run_options first = *o;
+    first.row_interval_s = 1;
+    boil_schedule_init(&nothing, 1);
+    int outcome = boil_run(p, &nothing, &first, &h);
+    if (outcome != BOIL_OK)
+        return outcome;
+    *out = h.rows[0];
+    boil_history_free(&h);
+    return BOIL_OK;
+}
+
+int boil_calm_until_boiling(const boil_plant *p, const boil_run_options *o, bool rows, boil_history *out)
 {
     const double longest_s = 14 * 86400;
-    boil_plant trial;
-    int outcome = cold(p, heat_W, &trial);
-    boil_run_options quick = *o;
-    quick.row_interval_s = 0;
-    *time_s = (double)NAN;
-    for (double duration_s = 3600; outcome == BOIL_OK && isnan(*time_s) && duration_s <= longest_s; duration_s *= 2) {
+    boil_run_options spaced = *o;
+    for (double duration_s = 3600;; duration_s *= 2) {
         boil_schedule nothing;
-        boil_history h;
         boil_schedule_init(&nothing, duration_s);
-        outcome = boil_run(&trial, &nothing, &quick, &h);
+        spaced.row_interval_s = rows ? duration_s / 240 : 0;
+        int outcome = boil_run(p, &nothing, &spaced, out);
         if (outcome != BOIL_OK)
-            break;
-        *time_s = h.summary.time_to_boil_s;
-        bool ended = h.end != BOIL_RUN_DONE;
-        boil_history_free(&h);
-        if (ended)
-            break;
+            return outcome;
+        if (!isnan(out->summary.time_to_boil_s) || out->end != BOIL_RUN_DONE || 2 * duration_s > longest_s)
+            return BOIL_OK;
+        boil_history_free(out);
     }
-    return outcome;
+}
+
+int boil_calm_heat_up(const boil_plant *p, const boil_run_options *o, double heat_W, double *time_s)
+{
+    boil_plant trial;
+    boil_history h;
+    int outcome = cold(p, heat_W, &trial);
+    *time_s = (double)NAN;
+    if (outcome == BOIL_OK)
+        outcome = boil_calm_until_boiling(&trial, o, false, &h);
+    if (outcome != BOIL_OK)
+        return outcome;
+    *time_s = h.summary.time_to_boil_s;
+    boil_history_free(&h);
+    return BOIL_OK;
 }

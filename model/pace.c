@@ -5,6 +5,7 @@
 
 #include "boil.h"
 #include "findings.h"
+#include "saturation.h"
 
 /* From the gravest of their kind on; the first that is found is named. */
 static const char *const forbidden[] = {
@@ -38,6 +39,28 @@ void boil_act_pour(boil_act *a, double mass_kg, double rate_kg_s)
         a->is.liquid.mass_kg = mass_kg;
         a->is.liquid.over_s = over_s;
     }
+}
+
+boil_act boil_pace_act(boil_act_kind kind, double mass_kg, const double blend[BOIL_SALTS], double liquid_fraction,
+                       double temperature_K)
+{
+    boil_act a = {.kind = kind};
+    if (kind == BOIL_ACT_WATER)
+        a.is.water = (boil_water_act){.temperature_K = temperature_K};
+    else if (kind == BOIL_ACT_SALTS)
+        a.is.salts = (boil_salts_act){.temperature_K = temperature_K, .blend = {blend[0], blend[1], blend[2]}};
+    else
+        a.is.liquid = (boil_liquid_act){
+            .temperature_K = temperature_K, .blend = {blend[0], blend[1], blend[2]}, .salt_fraction = liquid_fraction};
+    boil_act_pour(&a, mass_kg, boil_pace_by_hand(kind));
+    return a;
+}
+
+double boil_pace_liquid_temperature(const double blend[BOIL_SALTS], double salt_fraction, double room_K)
+{
+    const double warmer_K = 5;
+    boil_mixture kilogram = boil_mixture_of(blend, salt_fraction);
+    return fmax(room_K, boil_crystals_from(&kilogram) + warmer_K); /* fmax leaves out a NaN: it never crystallises */
 }
 
 static const boil_finding *found(const boil_findings *f, const char *id)

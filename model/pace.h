@@ -34,6 +34,13 @@ int boil_pace_forbids(const boil_plant *p, const boil_schedule *s, const boil_hi
                       const char **title);
 
 double boil_pace_by_hand(boil_act_kind kind); /* kg/s, as above */
+/* At which ready-mixed liquid is poured, K: the room's, or 5 K above where it crystallises, since it comes as a liquid. */
+double boil_pace_liquid_temperature(const double blend[BOIL_SALTS], double salt_fraction, double room_K);
+
+/* An act that adds so much of a kind, of a temperature, by hand; the salts of the bath's own blend, in liquid so much of it. */
+boil_act boil_pace_act(boil_act_kind kind, double mass_kg, const double blend[BOIL_SALTS], double liquid_fraction,
+                       double temperature_K);
+
 double boil_act_mass(const boil_act *a);      /* kg, of an act that adds something */
 void boil_act_pour(boil_act *a, double mass_kg, double rate_kg_s);
 

@@ -30,6 +30,14 @@ double boil_salt_molar_mass(int salt)
     return MOLAR_MASS[salt];
 }
 
+double boil_mixture_salts(const boil_mixture *m)
+{
+    double salts = 0;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        salts += m->salt[i];
+    return salts;
+}
+
 double boil_mixture_mass(const boil_mixture *m)
 {
     double sum = m->water;
@@ -40,10 +48,24 @@ double boil_mixture_mass(const boil_mixture *m)
 
 double boil_mixture_salt_fraction(const boil_mixture *m)
 {
-    double salts = 0;
-    for (int i = 0; i < BOIL_SALTS; i++)
-        salts += m->salt[i];
+    double salts = boil_mixture_salts(m);
     return salts / (m->water + salts);
+}
+
+boil_mixture boil_mixture_sum(const boil_mixture *a, const boil_mixture *b)
+{
+    boil_mixture sum = {.water = a->water + b->water};
+    for (int i = 0; i < BOIL_SALTS; i++)
+        sum.salt[i] = a->salt[i] + b->salt[i];
+    return sum;
+}
+
+boil_mixture boil_mixture_scaled(const boil_mixture *m, double times)
+{
+    boil_mixture scaled = {.water = m->water * times};
+    for (int i = 0; i < BOIL_SALTS; i++)
+        scaled.salt[i] = m->salt[i] * times;
+    return scaled;
 }
 
 boil_mixture boil_mixture_of(const double blend[BOIL_SALTS], double salt_fraction)

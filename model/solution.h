@@ -37,7 +37,10 @@ typedef struct {
 } boil_mixture;
 
 double boil_mixture_mass(const boil_mixture *m);          /* kg */
+double boil_mixture_salts(const boil_mixture *m);         /* kg */
 double boil_mixture_salt_fraction(const boil_mixture *m); /* kg salts per kg solution */
+boil_mixture boil_mixture_sum(const boil_mixture *a, const boil_mixture *b);
+boil_mixture boil_mixture_scaled(const boil_mixture *m, double times);
 
 /* The air it boils under. */
 typedef struct {

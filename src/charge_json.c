@@ -18,6 +18,7 @@ static void steps(json *j, const boil_charge_plan *p)
         json_number(j, "hottest_K", s->hottest_K);
         json_number(j, "adiabatic_K", s->adiabatic_K);
         json_number(j, "boils_K", s->boils_K);
+        json_number(j, "next_below_K", s->next_below_K);
         json_number(j, "level_m", s->level_m);
         json_close(j);
     }
@@ -37,6 +38,8 @@ static void bath(json *j, const boil_charge_plan *p)
     json_number(j, "cold_level_m", p->cold_level_m);
     json_number(j, "hot_level_m", p->hot_level_m);
     json_number(j, "swelled_level_m", p->swelled_level_m);
+    json_bool(j, "water_all_put_in", p->all_put_in);
+    json_number(j, "freeboard_m", p->freeboard_m);
     json_number(j, "crystals_from_K", p->crystals_from_K);
     json_close(j);
 }
@@ -51,7 +54,11 @@ void charge_json(const charge_answer *a, FILE *to)
     json_number(&j, "water_kg", p->water_kg);
     json_number(&j, "salts_kg", p->salts_kg);
     json_number(&j, "liquid_kg", p->liquid_kg);
+    json_number(&j, "liquid_fraction", p->asked.liquid_fraction);
+    json_number(&j, "liquid_crystals_from_K", p->liquid_crystals_K);
     json_number(&j, "mixer_W", p->mixer_W);
+    json_bool(&j, "mixer_stated", p->mixer_stated);
+    json_number(&j, "mixing_time_s", p->mixing_time_s);
     json_number(&j, "heat_J", p->heat_J);
     json_number(&j, "heat_J_kg", p->heat_J_kg);
     json_number(&j, "filled_s", p->filled_s);
@@ -60,6 +67,7 @@ void charge_json(const charge_answer *a, FILE *to)
     json_number(&j, "heat_up_s", p->heat_up_s);
     json_number(&j, "evaporated_kg", p->evaporated_kg);
     json_number(&j, "water_to_add_kg", p->water_to_add_kg);
+    json_number(&j, "water_rate_kg_s", p->water_pace.rate_kg_s);
     json_number(&j, "boil_down_s", p->boil_down_s);
     steps(&j, p);
     bath(&j, p);

@@ -52,6 +52,7 @@ static bool fill_in(request *r, const scenario *s)
     boil_charge_state bath;
     double room_K = s->plant.room.temperature_K;
     c->added_K = room_K > BOIL_ZERO_CELSIUS ? room_K : BOIL_ZERO_CELSIUS;
+    c->liquid_K = boil_pace_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
     if (!r->from_temperature_given)
         c->from_K = c->added_K;
     if (boil_plant_charge(&s->plant, &bath) != BOIL_OK)

@@ -5,6 +5,7 @@
 #include <gsl/gsl_errno.h>
 
 #include "brine.h"
+#include "calm.h"
 #include "cases.h"
 #include "charge.h"
 #include "pace.h"
@@ -27,7 +28,7 @@ static boil_charge_plan plan_of(const boil_plant *p, boil_charge_case c)
 {
     boil_charge_plan a;
     boil_run_options o = boil_run_options_default();
-    c.added_K = CELSIUS(25);
+    c.added_K = c.liquid_K = CELSIUS(25);
     assert_null(boil_plant_problem(p));
     assert_int_equal(boil_charge_plan_of(p, &c, &o, &a), BOIL_OK);
     return a;
@@ -41,6 +42,48 @@ static double poured(const boil_charge_plan *a, boil_act_kind kind)
     return sum;
 }
 
+/* What a batch does to a bath well mixed and without losses is more than what its run does. */
+static void batches_are_small(const boil_charge_plan *a)
+{
+    for (size_t i = 1; i < a->steps_count; i++) {
+        const boil_charge_step *s = &a->steps[i], *before = &a->steps[i - 1];
+        assert_true(s->hottest_K <= before->temperature_K + BOIL_CHARGE_RISE_K + 1e-6);
+        assert_true(s->hottest_K <= s->boils_K - BOIL_CHARGE_MARGIN_K + 1e-6);
+        assert_true(s->temperature_K <= s->next_below_K + 1e-9 && s->temperature_K <= s->hottest_K + 1e-9);
+        assert_true(s->hottest_K < s->adiabatic_K + 0.2);
+        assert_true(s->mass_kg <= a->salts_kg / 8 * (1 + 1e-9));
+        assert_true(s->over_s >= s->mass_kg / BOIL_PACE_SALTS_KG_S - 1e-9 && s->wait_s >= 0);
+    }
+}
+
+/* Equation (1) of charge.h again, from what the steps say: how much water is left follows from the boiling point. */
+static int pace_is_of_the_zone(const boil_plant *p, const boil_charge_plan *a)
+{
+    int slowed = 0;
+    boil_mixture there = {.water = a->water_kg};
+    boil_conditions air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor);
+    for (size_t i = 1; i < a->steps_count; i++) {
+        const boil_charge_step *s = &a->steps[i];
+        double T = a->steps[i - 1].temperature_K, boils_K = a->steps[i - 1].boils_K, solid_J = 0, fraction;
+        boil_mixture batch = boil_mixture_of(p->charge.blend, 1);
+        batch = boil_mixture_scaled(&batch, s->mass_kg);
+        boil_mixture then = boil_mixture_sum(&there, &batch);
+        for (int k = 0; k < BOIL_SALTS; k++)
+            solid_J += batch.salt[k] * boil_salt_solid_enthalpy(k, CELSIUS(25));
+        boil_heat now = boil_solution_heat(&there, T);
+        double each = (now.enthalpy_J + solid_J - boil_solution_heat(&then, T).enthalpy_J) / s->mass_kg, mass = boil_mixture_mass(&there);
+        double depth = mass / (boil_solution_density(&there, T) * boil_tank_area(&p->tank));
+        double mixing = boil_pool_mixing_time(&p->pool, a->mixer_W / mass, boil_tank_equivalent_radius(&p->tank), depth);
+        double rate = 0.1 * now.heat_capacity_J_K * (boils_K - T) / (each * mixing), took = s->mass_kg / s->over_s;
+        assert_close(took, each > 0 ? fmin(rate, BOIL_PACE_SALTS_KG_S) : BOIL_PACE_SALTS_KG_S, 1e-3, 0);
+        slowed += took < 0.99 * BOIL_PACE_SALTS_KG_S;
+        assert_int_equal(boil_solution_fraction_boiling_at(&air, p->charge.blend, s->boils_K, &fraction), BOIL_OK);
+        there = then;
+        there.water = boil_mixture_salts(&then) * (1 / fraction - 1);
+    }
+    return slowed;
+}
+
 static void batches_stay_below_the_boil(void **unused)
 {
     (void)unused;
@@ -52,12 +95,8 @@ static void batches_stay_below_the_boil(void **unused)
         assert_int_equal(a.end, BOIL_CHARGE_DONE);
         assert_close(poured(&a, BOIL_ACT_WATER), wanted.mixture.water, 1e-9, 0);
         assert_close(poured(&a, BOIL_ACT_WATER) + poured(&a, BOIL_ACT_SALTS), boil_mixture_mass(&wanted.mixture), 1e-9, 0);
-        for (size_t i = 1; i < a.steps_count; i++) {
-            const boil_charge_step *s = &a.steps[i];
-            assert_true(s->hottest_K <= s->boils_K - BOIL_CHARGE_MARGIN_K + BOIL_CHARGE_RISE_K);
-            assert_true(s->temperature_K <= s->hottest_K + 1e-9 && s->hottest_K < s->adiabatic_K + 0.2);
-            assert_true(s->over_s >= s->mass_kg / BOIL_PACE_SALTS_KG_S - 1e-9 && s->wait_s >= 0);
-        }
+        batches_are_small(&a);
+        pace_is_of_the_zone(&p, &a);
         assert_close(a.strength_kg_m3, strength_kg_m3, 1e-6, 0);
         assert_close(a.hot_level_m, p.tank.level_m, 1e-12, 0);
         assert_true(a.cold_level_m < a.hot_level_m && a.hot_level_m < a.swelled_level_m && a.heat_up_s > 600);
@@ -174,17 +213,144 @@ static void boils_down_to_it(void **unused)
     boil_schedule_free(&s);
 }
 
+/* Badly stirred, salts go in more slowly. */
+static void stirring_sets_the_pace(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(brine_caustic);
+    p.tank.length_m = 0.45;
+    p.tank.width_m = 0.3;
+    p.tank.level_m = 0.2;
+    p.fittings.mixer_W = 0.5;
+    boil_charge_plan slow = plan_of(&p, (boil_charge_case){0});
+    assert_int_equal(slow.end, BOIL_CHARGE_DONE);
+    assert_true(slow.mixer_stated);
+    assert_true(pace_is_of_the_zone(&p, &slow) >= 2);
+    p.fittings.mixer_W = 0;
+    assert_false(plan_of(&p, (boil_charge_case){0}).mixer_stated);
+}
+
+/* The water that evaporated, at its pace, does no harm; a fifth faster does what the pace was limited by. */
+static void water_goes_in_at_its_pace(void **unused)
+{
+    (void)unused;
+    int limited = 0;
+    for (int k = 0; k < 2; k++) {
+        boil_plant p = plant_of(brine_blends[1]);
+        p.tank.depth_m = k == 0 ? 0.8 : 0.72; /* little freeboard */
+        boil_charge_plan a = plan_of(&p, (boil_charge_case){0});
+        assert_int_equal(a.end, BOIL_CHARGE_DONE);
+        assert_true(a.water_to_add_kg > 5 && a.water_pace.rate_kg_s > 0);
+        boil_plant q = p;
+        q.charge.basis = BOIL_BY_SALT_FRACTION;
+        q.charge.value = a.bath_salts_kg / (a.mass_kg - a.water_to_add_kg);
+        boil_charge_state bath;
+        assert_int_equal(boil_plant_charge(&q, &bath), BOIL_OK);
+        q.tank.level_m *= (a.mass_kg - a.water_to_add_kg) / boil_mixture_mass(&bath.mixture);
+        boil_row calm;
+        boil_run_options o = boil_run_options_default();
+        assert_int_equal(boil_calm_look(&q, &o, &calm), BOIL_OK);
+        o.mixing_time_factor = BOIL_PACE_FAST_MIXING;
+        for (int faster = 0; faster < 2; faster++) {
+            boil_schedule s;
+            boil_history h;
+            const char *id, *title;
+            double rate = a.water_pace.rate_kg_s * (faster ? 1.2 : 1);
+            double mass = a.water_to_add_kg * rate / (rate - calm.vented_kg_s);
+            boil_act act = boil_pace_act(BOIL_ACT_WATER, mass, p.charge.blend, 0, CELSIUS(25));
+            boil_act_pour(&act, mass, rate);
+            boil_schedule_init(&s, act.is.water.over_s + 30);
+            assert_int_equal(boil_schedule_add(&s, &act), BOIL_OK);
+            assert_int_equal(boil_run(&q, &s, &o, &h), BOIL_OK);
+            assert_int_equal(boil_pace_forbids(&q, &s, &h, &id, &title), BOIL_OK);
+            if (!faster)
+                assert_null(id);
+            else if (a.water_pace.limited_id != NULL)
+                assert_non_null(id);
+            boil_history_free(&h);
+            boil_schedule_free(&s);
+        }
+        limited += a.water_pace.limited_id != NULL;
+    }
+    assert_int_equal(limited, 1);
+}
+
+static void topping_up(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(brine_blends[1]);
+    boil_charge_plan a = plan_of(&p, (boil_charge_case){.from_level_m = 0.25, .from_fraction = 0.5, .from_K = CELSIUS(60)});
+    assert_int_equal(a.end, BOIL_CHARGE_DONE);
+    assert_false(a.all_put_in);
+    assert_int_equal(a.steps[0].kind, BOIL_ACT_WATER);
+    assert_true(a.steps[0].heat_J > 0 && a.steps_count > 2); /* water is diluted into the strong bath: that heats */
+    assert_close(poured(&a, BOIL_ACT_WATER), a.water_kg, 1e-9, 0);
+    boil_charge_plan full = plan_of(&p, (boil_charge_case){.from_level_m = 0.9 * p.tank.level_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
+    assert_int_equal(full.end, BOIL_CHARGE_DONE);
+    boil_charge_plan more = plan_of(&p, (boil_charge_case){.from_level_m = p.tank.level_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
+    assert_int_equal(more.end, BOIL_CHARGE_TOO_MUCH); /* cold it is denser */
+    double left_m = p.tank.level_m - more.bail_m3 / boil_tank_area(&p.tank);
+    boil_charge_plan bailed = plan_of(&p, (boil_charge_case){.from_level_m = left_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
+    assert_int_equal(bailed.end, BOIL_CHARGE_DONE);
+    assert_close(bailed.salts_kg + bailed.water_kg, 0, 0, 1e-3);
+    assert_int_equal(bailed.steps_count, 0);
+    assert_true(bailed.heat_up_s > 600);
+}
+
+/* "5 to 6 lb of salts to the gallon boil near 285 degF": common practice, no source. It holds of a gallon of hot bath; of a gallon
+   of water put in it boils some 25 degF lower: which is why both are named. */
+static void which_gallon_is_meant(void **unused)
+{
+    (void)unused;
+    const double six_lb_gal = 6 * 119.826;
+    boil_plant p = plant_of(brine_blends[1]);
+    p.charge.value = six_lb_gal;
+    boil_charge_plan a = plan_of(&p, (boil_charge_case){0});
+    double hot_F = (a.boiling_point_K - BOIL_ZERO_CELSIUS) * 1.8 + 32;
+    assert_close(hot_F, 285, 0, 5);
+    assert_true(a.all_put_in);
+    p.charge.basis = BOIL_BY_SALT_FRACTION;
+    p.charge.value = six_lb_gal / (six_lb_gal + boil_water_density(CELSIUS(20)));
+    boil_charge_plan b = plan_of(&p, (boil_charge_case){0});
+    assert_close(b.per_water_kg_m3, six_lb_gal, 1e-6, 0);
+    double put_in_F = (b.boiling_point_K - BOIL_ZERO_CELSIUS) * 1.8 + 32;
+    print_message("6 lb to the gallon of hot bath: %.1f degF; of water put in: %.1f degF\n", hot_F, put_in_F);
+    assert_true(put_in_F < 270);
+}
+
+/* Too much heat for the room above the bath is said. */
+static void boiling_over_is_said(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(brine_blends[1]);
+    p.tank.length_m = p.tank.width_m = 0.5;
+    p.tank.depth_m = 1.8;
+    p.tank.level_m = 1.6;
+    p.heater.input_W = 90e3;
+    boil_charge_plan a = plan_of(&p, (boil_charge_case){0});
+    assert_int_equal(a.end, BOIL_CHARGE_DONE);
+    assert_true(a.freeboard_m < 0 && a.swelled_level_m > p.tank.depth_m);
+    assert_true(isnan(a.water_pace.rate_kg_s) && a.water_pace.limited_by != NULL);
+}
+
 static void refusals(void **unused)
 {
     (void)unused;
     boil_plant p = plant_of(brine_blends[1]);
-    assert_int_equal(plan_of(&p, (boil_charge_case){.from_level_m = 0.6, .from_fraction = 0.52, .from_K = CELSIUS(60)}).end,
-                     BOIL_CHARGE_TOO_MUCH);
+    assert_int_equal(plan_of(&p, (boil_charge_case){.from_level_m = 0.4, .from_fraction = 0.5, .from_K = CELSIUS(136)}).end,
+                     BOIL_CHARGE_TOO_HOT);
+    assert_int_equal(plan_of(&p, (boil_charge_case){.from_level_m = 0.3, .from_fraction = 0.95, .from_K = CELSIUS(90)}).end,
+                     BOIL_CHARGE_NO_BATH);
     assert_int_equal(plan_of(&p, (boil_charge_case){.from_level_m = 0.3, .from_fraction = 0.5, .from_K = CELSIUS(110)}).end,
                      BOIL_CHARGE_TOO_HOT);
     assert_int_equal(plan_of(&p, (boil_charge_case){.liquid_fraction = 0.30}).end, BOIL_CHARGE_NO_ROOM);
-    assert_int_equal(plan_of(&p, (boil_charge_case){.from_level_m = 0.3, .from_fraction = 0.65, .from_K = CELSIUS(10)}).end,
-                     BOIL_CHARGE_NO_BATH);
+    boil_charge_plan cold = plan_of(&p, (boil_charge_case){.from_level_m = 0.3, .from_fraction = 0.65, .from_K = CELSIUS(10)});
+    assert_int_equal(cold.end, BOIL_CHARGE_CRYSTALS);
+    assert_true(cold.from_crystals_K > CELSIUS(30));
+    boil_plant strong = plant_of(brine_caustic);
+    strong.charge.basis = BOIL_BY_SALT_FRACTION;
+    strong.charge.value = 0.70;
+    assert_int_equal(plan_of(&strong, (boil_charge_case){0}).end, BOIL_CHARGE_NO_DISSOLVING);
 }
 
 /* Whatever the blend, water poured onto salts makes a solution hotter than water's own boil, or nearly. */
@@ -202,7 +368,10 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(batches_stay_below_the_boil),    cmocka_unit_test(first_make_up_is_hot),
         cmocka_unit_test(simulation_makes_the_same_bath), cmocka_unit_test(boils_down_to_it),
-        cmocka_unit_test(refusals),                       cmocka_unit_test(salts_first_flashes),
+        cmocka_unit_test(stirring_sets_the_pace),         cmocka_unit_test(water_goes_in_at_its_pace),
+        cmocka_unit_test(topping_up),                     cmocka_unit_test(which_gallon_is_meant),
+        cmocka_unit_test(boiling_over_is_said),           cmocka_unit_test(refusals),
+        cmocka_unit_test(salts_first_flashes),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("charge", tests, NULL, NULL);

@@ -1,0 +1,1 @@
+boilback charge calm.bath --from '26 in' --from-temperature '285 degF'

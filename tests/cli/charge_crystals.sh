@@ -1,0 +1,1 @@
+boilback charge calm.bath --from '10 in'
