@@ -5,6 +5,7 @@
 #include "command_scenario.h"
 #include "commands.h"
 #include "outcome.h"
+#include "page.h"
 #include "plot.h"
 #include "program.h"
 #include "report.h"
@@ -15,12 +16,14 @@
 #include "verdict.h"
 #include "whole_file.h"
 
-enum { JSON, CSV, PLOT, STEP, UNITS, STRICT, VERBOSE, TOLERANCE, OPTIONS };
+enum { JSON, CSV, PLOT, HTML, STEP, UNITS, STRICT, VERBOSE, TOLERANCE, OPTIONS };
 
 static const option options[OPTIONS] = {
     [JSON] = {"json", NULL, "the outcome as JSON, in SI units"},
     [CSV] = {"csv", "FILE", "also write the trace as CSV, in SI units; '-' writes it instead of the report"},
     [PLOT] = {"plot", "FILE", "draw it with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the report"},
+    [HTML] = {"html", "FILE", "one page to read and to print: findings, run sheet by the clock, picture (if gnuplot is "
+                              "there), all inputs; '-' writes it instead of the report"},
     [STEP] = {"step", "TIME", "time between rows of the trace; default 10 s"},
     [UNITS] = {"units", "us|si", "units of the report; default us"},
     [STRICT] = {"strict", NULL, "exit with 3 when a WARNING or DANGER was found"},
@@ -32,7 +35,7 @@ typedef struct {
     boil_run_options run;
     report_style style;
     bool json, strict;
-    const char *csv;
+    const char *csv, *html;
     plot plot;
 } request;
 
@@ -49,7 +52,10 @@ static bool outputs_agree(const request *r)
     const struct {
         bool there;
         const char *words;
-    } outputs[] = {{r->json, "--json"}, {is_stdout(r->csv), "--csv -"}, {plot_is_terminal(&r->plot), "--plot -"}};
+    } outputs[] = {{r->json, "--json"},
+                   {is_stdout(r->csv), "--csv -"},
+                   {plot_is_terminal(&r->plot), "--plot -"},
+                   {is_stdout(r->html), "--html -"}};
     const char *first = NULL;
     for (size_t i = 0; i < sizeof outputs / sizeof outputs[0]; i++) {
         if (outputs[i].there && first != NULL) {
@@ -70,6 +76,7 @@ static bool request_read(const given *g, request *r)
                    .json = g->values[JSON] != NULL,
                    .strict = g->values[STRICT] != NULL,
                    .csv = g->values[CSV],
+                   .html = g->values[HTML],
                    .style.verbose = g->values[VERBOSE] != NULL};
     r->run.row_interval_s = step_default_s;
     if (g->values[UNITS] != NULL)
@@ -94,20 +101,43 @@ static bool csv_write(const request *r, const outcome *o)
     return whole_file_close(&f);
 }
 
-static bool plot_write(const request *r, const outcome *o)
+static bool draw(const request *r, const outcome *o, picture_format format, picture_drawn *drawn,
+                 picture_problem *problem)
 {
     boil_history trace;
-    picture_drawn drawn;
-    picture_problem problem = {"out of memory"};
+    *drawn = (picture_drawn){0};
+    *problem = (picture_problem){"out of memory"};
     if (trace_of(o->scenario, &r->run, &trace) != BOIL_OK)
-        return plot_failed(&r->plot, &problem);
-    bool good = run_picture(o, &trace, r->style.system, r->plot.format, &drawn, &problem);
+        return false;
+    bool good = run_picture(o, &trace, r->style.system, format, drawn, problem);
     boil_history_free(&trace);
-    if (!good)
+    return good;
+}
+
+static bool plot_write(const request *r, const outcome *o)
+{
+    picture_drawn drawn;
+    picture_problem problem;
+    if (!draw(r, o, r->plot.format, &drawn, &problem))
         return plot_failed(&r->plot, &problem);
     if (plot_is_terminal(&r->plot))
         printf("%s\n", verdict_of(o, r->style.system).text);
     return plot_save(&r->plot, &drawn);
+}
+
+/* The page is whole without its picture: it says why there is none. */
+static bool html_write(const request *r, const outcome *o)
+{
+    picture_drawn drawn;
+    picture_problem problem;
+    whole_file f;
+    if (!draw(r, o, PICTURE_SVG, &drawn, &problem))
+        program_complain("no picture in '%s': %s", r->html, problem.text);
+    bool good = whole_file_open(&f, r->html);
+    if (good)
+        page(o, r->style.system, &drawn, &problem, f.to);
+    picture_forget(&drawn);
+    return good && whole_file_close(&f);
 }
 
 /* Everything that was asked for; what can be written is, even when something else cannot. */
@@ -115,9 +145,10 @@ static int answer(const request *r, const outcome *o)
 {
     bool written = r->csv == NULL || csv_write(r, o);
     written = (r->plot.path == NULL || plot_write(r, o)) && written;
+    written = (r->html == NULL || html_write(r, o)) && written;
     if (r->json)
         run_json(o, stdout);
-    else if (!is_stdout(r->csv) && !plot_is_terminal(&r->plot))
+    else if (!is_stdout(r->csv) && !plot_is_terminal(&r->plot) && !is_stdout(r->html))
         report(o, &r->style, stdout);
     if (outcome_stopped(o))
         program_complain("%s: the run stopped early", o->scenario->path);

@@ -68,7 +68,7 @@ static bool line_of(const outcome *o, size_t act, size_t *loads, size_t *additio
 {
     const boil_history *h = &o->central;
     boil_act_kind kind = o->scenario->schedule.acts[act].kind;
-    *l = (outcome_line){.words = said_of(o->scenario, act)};
+    *l = (outcome_line){.words = said_of(o->scenario, act), .act = act};
     if (kind == BOIL_ACT_LOAD && *loads < h->loads_count) {
         l->load = &h->loads[(*loads)++];
         l->time_s = l->load->time_s;

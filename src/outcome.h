@@ -30,6 +30,7 @@ bool outcome_stopped(const outcome *o);          /* the central run did not reac
 /* One line of the run sheet as it went: a load or an addition, whichever is not NULL. */
 typedef struct {
     said words;
+    size_t act;              /* in the schedule */
     double time_s;
     const boil_load_result *load;
     const boil_addition_result *addition;

@@ -9,6 +9,9 @@
 /* Of a line of text, as much as the panel of the acts takes. */
 static const double panel_share = 0.82;
 
+/* So many bars side by side are as many as a picture has columns of dots. */
+#define APART 1000
+
 static double end_of(const outcome *o, const outcome_line *l)
 {
     double end = o->central.end_s;
@@ -107,6 +110,25 @@ static size_t room_before(double from, double to, double end, size_t columns)
     return room > 0 ? (size_t)room : 0;
 }
 
+/* Bars that begin closer together than can be told apart are one. */
+static size_t merge(bar *bars, size_t count, double apart_s)
+{
+    size_t last[BAR_KINDS][BAR_LANES_MAX] = {{0}}, kept = 0;
+    for (size_t i = 0; i < count; i++) {
+        size_t *at = &last[bars[i].kind][bars[i].lane];
+        bar *before = *at > 0 ? &bars[*at - 1] : NULL;
+        if (before != NULL && bars[i].from_s - before->to_s < apart_s && bars[i].to_s - before->from_s < apart_s) {
+            before->to_s = fmax(before->to_s, bars[i].to_s);
+            if (bars[i].words.text[0] != '\0')
+                before->words = bars[i].words;
+            continue;
+        }
+        bars[kept] = bars[i];
+        *at = ++kept;
+    }
+    return kept;
+}
+
 bar *picture_bars(const outcome *o, size_t columns, size_t *count)
 {
     size_t lines_count;
@@ -123,6 +145,7 @@ bar *picture_bars(const outcome *o, size_t columns, size_t *count)
     double end = o->central.end_s;
     for (size_t i = 0; i < *count; i++)
         shorten(&bars[i].words, room_before(bars[i].from_s, next_in_lane(bars, *count, i, end), end, columns));
+    *count = merge(bars, *count, end / APART);
     return bars;
 }
 

@@ -1,0 +1,114 @@
+#include "page.h"
+
+#include "page_parts.h"
+#include "program.h"
+#include "report.h"
+#include "verdict.h"
+
+/* Parts of all pages --------------------------------------------------------------------------------------------- */
+
+void page_severity(html *h, boil_severity s, bool only_possible)
+{
+    static const char *const classes[] = {[BOIL_NOTICE] = "class=\"signal notice\"",
+                                          [BOIL_CAUTION] = "class=\"signal caution\"",
+                                          [BOIL_WARNING] = "class=\"signal warning\"",
+                                          [BOIL_DANGER] = "class=\"signal danger\""};
+    html_element(h, "strong", classes[s], "%s", boil_severity_word(s));
+    if (only_possible)
+        html_element(h, "small", NULL, " possible");
+}
+
+void page_table(html *h, const char *label, const char *attributes, const char *const heads[])
+{
+    html_open(h, "div", "class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"table, may scroll sideways\"");
+    html_open(h, "table", attributes);
+    html_element(h, "caption", NULL, "%s", label);
+    html_open(h, "thead", NULL);
+    html_open(h, "tr", NULL);
+    for (; *heads != NULL; heads++)
+        html_element(h, "th", "scope=\"col\"", "%s", *heads);
+    html_close(h);
+    html_close(h);
+    html_open(h, "tbody", NULL);
+}
+
+void page_table_end(html *h)
+{
+    html_close(h);
+    html_close(h);
+    html_close(h);
+}
+
+void page_row_head(html *h, const char *text)
+{
+    html_element(h, "th", "scope=\"row\"", "%s", text);
+}
+
+/* The frame ------------------------------------------------------------------------------------------------------ */
+
+static void head(html *h, const outcome *o)
+{
+    html_open(h, "head", NULL);
+    html_empty(h, "meta", "charset=\"utf-8\"");
+    html_empty(h, "meta", "http-equiv=\"Content-Security-Policy\" "
+                          "content=\"default-src 'none'; style-src 'unsafe-inline'\"");
+    html_empty(h, "meta", "name=\"viewport\" content=\"width=device-width, initial-scale=1\"");
+    html_empty(h, "meta", "name=\"color-scheme\" content=\"light dark\"");
+    fputc('\n', h->to);
+    html_open(h, "title", NULL);
+    html_text(h, o->scenario->title);
+    html_text(h, " - " PROGRAM_NAME);
+    html_close(h);
+    html_open(h, "style", NULL);
+    fputs(page_style, h->to);
+    html_close(h);
+    html_close(h);
+}
+
+static void top(html *h, const outcome *o, show_system s)
+{
+    const scenario *c = o->scenario;
+    html_open(h, "header", NULL);
+    html_open(h, "h1", NULL);
+    html_text(h, c->title);
+    html_close(h);
+    html_element(h, "p", "class=\"verdict\"", "%s", verdict_of(o, s).text);
+    html_element(h, "p", NULL, "%s from %s%s", show_span(o->central.end_s).text, show_clock(c->start_s, 0).text,
+                 outcome_stopped(o) ? ", where the run STOPPED early" : "");
+    html_element(h, "p", "class=\"caution-box\"", "%s", report_caution_words);
+    html_close(h);
+}
+
+static void foot(html *h, const outcome *o)
+{
+    html_open(h, "footer", NULL);
+    html_open(h, "p", NULL);
+    html_text(h, PROGRAM_NAME " " PROGRAM_VERSION ", ");
+    html_text(h, o->scenario->path);
+    html_close(h);
+    html_element(h, "p", NULL,
+                 "Run at tolerance %g, at the central mixing time and at a third of it: likely and possible.",
+                 o->tolerance);
+    html_close(h);
+}
+
+void page(const outcome *o, show_system s, const picture_drawn *drawn, const picture_problem *problem, FILE *to)
+{
+    html h = html_to(to);
+    fputs("<!DOCTYPE html>", to);
+    html_open(&h, "html", "xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"");
+    head(&h, o);
+    html_open(&h, "body", NULL);
+    top(&h, o, s);
+    html_open(&h, "main", NULL);
+    page_findings(&h, o, s);
+    page_summary(&h, o, s);
+    page_sheet(&h, o, s);
+    page_picture(&h, o, s, drawn, problem);
+    page_inputs(&h, o->scenario);
+    page_limits(&h);
+    html_close(&h);
+    foot(&h, o);
+    html_close(&h);
+    html_close(&h);
+}

@@ -1,0 +1,70 @@
+#include "page_parts.h"
+
+#include <math.h>
+
+#include "account.h"
+#include "report.h"
+
+typedef struct {
+    const char *what;
+    unit_dimension dimension;
+    double start, end;
+} bath_row;
+
+static void bath(html *h, const boil_summary *m, show_system s)
+{
+    static const char *const heads[] = {"Bath", "At the start", "At the end", NULL};
+    const bath_row rows[] = {
+        {"boils at", DIM_TEMPERATURE, m->boiling_point_start_K, m->boiling_point_end_K},
+        {"temperature", DIM_TEMPERATURE, m->temperature_start_K, m->temperature_end_K},
+        {"salts by mass", DIM_FRACTION, m->salt_fraction_start, m->salt_fraction_end},
+        {"strength", DIM_CONCENTRATION, m->strength_start_kg_m3, m->strength_end_kg_m3},
+        {"still level", DIM_LENGTH, m->still_level_start_m, m->still_level_end_m},
+    };
+    page_table(h, isnan(m->overflow_s) ? "The bath" : "The bath; at the end after overflow: not a prediction",
+               "class=\"numbers\"", heads);
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        html_open(h, "tr", NULL);
+        page_row_head(h, rows[i].what);
+        html_element(h, "td", NULL, "%s", show(s, rows[i].dimension, rows[i].start).text);
+        html_element(h, "td", NULL, "%s", show(s, rows[i].dimension, rows[i].end).text);
+        html_close(h);
+    }
+    page_table_end(h);
+}
+
+static void accounts(html *h, const outcome *o, show_system s)
+{
+    account a = account_of(o, s);
+    const char *const heads[] = {"Heat and matter", "In all", a.has_loads ? "Per load" : NULL, a.hundred, NULL};
+    page_table(h, "What it took and gave", "class=\"numbers\"", heads);
+    for (size_t i = 0; i < a.rows_count; i++) {
+        const account_row *r = &a.rows[i];
+        html_open(h, "tr", NULL);
+        html_element(h, "th", r->what[0] == ' ' ? "scope=\"row\" class=\"part\"" : "scope=\"row\"", "%s", r->what);
+        html_element(h, "td", NULL, "%s", r->total.text);
+        if (a.has_loads) {
+            html_element(h, "td", NULL, "%s", r->per_load.text);
+            html_element(h, "td", NULL, "%s", r->per_hundred.text);
+        }
+        html_close(h);
+    }
+    page_table_end(h);
+    for (size_t i = 0; i < a.told_count; i++)
+        html_element(h, "p", NULL, "%s", a.told[i]);
+}
+
+void page_summary(html *h, const outcome *o, show_system s)
+{
+    const boil_summary *m = &o->central.summary;
+    html_open(h, "section", "aria-labelledby=\"summary\"");
+    html_element(h, "h2", "id=\"summary\"", "Summary");
+    bath(h, m, s);
+    if (!isnan(m->time_to_boil_s))
+        html_element(h, "p", NULL, "From a quiet start it boils after %s, at %s.", show_span(m->time_to_boil_s).text,
+                     show_clock(o->scenario->start_s, m->time_to_boil_s).text);
+    html_element(h, "p", NULL, "%s", report_uncertainty_words(&o->scenario->plant.charge, s).text);
+    if (o->central.end_s > 0)
+        accounts(h, o, s);
+    html_close(h);
+}

@@ -1,0 +1,1 @@
+boilback run calm.bath --html - --plot -
