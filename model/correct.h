@@ -7,8 +7,9 @@
    bath is never stronger on the way and no water meets undissolved salt; each at the fastest pace that its own run allows
    (pace.h). Water and duration are then corrected until the run of the whole ends at the set point.
 
-   It fits, and nothing has to be bailed out, when the bath as it will be keeps the freeboard with the next load going in, mixing fast, and each addition keeps
-   it too. Automatic water is shut meanwhile; nothing is dragged out. */
+   It fits, and nothing has to be bailed out, when the bath as it will be keeps the freeboard with the next load going in, mixing
+   fast, and each addition keeps it too. Automatic water is shut meanwhile; nothing is dragged out. The mixer, the dial and the
+   lid stay as the scenario has them at the start. */
 #ifndef BOIL_CORRECT_H
 #define BOIL_CORRECT_H
 
@@ -16,13 +17,15 @@
 
 #include "pace.h"
 
+#define BOIL_CORRECT_LEVEL_M 2e-3 /* a level is met to that: a dipstick's mark; judgement */
+
 typedef struct {
     double reads_K;          /* temperature at which it boils, as read */
     double uncertain_K;      /* of that reading, either way; 0 or more */
     double level_m;          /* surface above the floor, as measured */
     bool level_boiling;      /* measured while it boiled: the swell is taken out */
     double liquid_fraction;  /* make up with ready-mixed liquid of so many salts by mass; 0: with dry salts */
-    double added_K;          /* temperature of what is added */
+    double added_K, liquid_K; /* temperature of the water and salts, and of the liquid, that are added */
     boil_load next_load;
 } boil_correct_case;
 
@@ -31,7 +34,8 @@ typedef enum {
     BOIL_CORRECT_NO_BATH,    /* no bath of these salts boils at the reading, or at the set point */
     BOIL_CORRECT_NO_BOIL,    /* the heat does not keep it boiling: the reading is none of a boiling point */
     BOIL_CORRECT_NO_ROOM,    /* no bath at the set point, however low, keeps the freeboard with the next load in */
-    BOIL_CORRECT_NO_PACE     /* the addition does harm at any pace: see `pace` of that step */
+    BOIL_CORRECT_NO_PACE,    /* an addition does harm at any pace: see `pace` of that step; or the whole: see `harm` */
+    BOIL_CORRECT_TOO_WEAK    /* to make place for so weak a liquid the bath would first boil down too far: see makeup_K */
 } boil_correct_end;
 
 /* Why something has to be bailed out first. */
@@ -61,18 +65,20 @@ typedef struct {
     double freeboard_now_m;                       /* as it boils */
     /* What is wanted. */
     double set_point_K;
-    bool set_point_stated;   /* it is the bath's own boiling point; else the middle of the limits */
-    double wanted_level_m;   /* the scenario's */
+    double wanted_level_m;   /* both are those of the scenario's bath */
     double most_level_m;     /* highest still level at the set point that keeps the freeboard with the next load in */
     /* Before anything else. */
     boil_bail bail;
     double bail_kg, bail_m3; /* of the bath as it is */
     double unbailed_level_m; /* still level that it would come to without */
+    double bail_to_wanted_m3; /* what to bail out in all so that it ends at the level wanted; 0: it does */
     /* The plan, from the bath that is left. */
     boil_plant start;
     boil_correct_amounts amounts, amounts_low, amounts_high; /* for the reading, and for both ends of its uncertainty */
     boil_correct_step water, salts, liquid; /* the water with what boils off meanwhile */
     double boil_down_s;      /* before the salts, or alone */
+    double makeup_K;         /* where it boils as salts or liquid begin */
+    const char *harm_id, *harm; /* finding that the whole raises however slowly, and its title; NULL: none */
     double done_s;           /* whole minutes */
     double boiled_off_kg;    /* boiled and evaporated until then */
     /* How it ends, by its run: central, and the least freeboard mixing fast. */

@@ -119,8 +119,9 @@ static int will_do(void *context, double rate_kg_s, bool *yes)
     }
     boil_schedule_free(&s);
     if (outcome == BOIL_OK && !*yes) {
-        c->pace->limited_id = id;
-        c->pace->limited_by = title != NULL ? title : "the bath leaves what is known of it";
+        bool later = title == NULL && c->pace->limited_by != NULL; /* so slow that it has boiled down: not the reason */
+        c->pace->limited_id = later ? c->pace->limited_id : id;
+        c->pace->limited_by = later ? c->pace->limited_by : title != NULL ? title : "the bath leaves what is known of it";
     }
     return outcome;
 }

@@ -48,7 +48,7 @@ static bool request_read(const given *g, boil_correct_case *c, show_system *syst
     if (g->values[UNITS] != NULL)
         show_system_named(g->values[UNITS], system);
     if (g->values[READS] == NULL || (g->values[LEVEL] == NULL) == (g->values[BOILING_LEVEL] == NULL)) {
-        program_complain("'correct' needs --reads, and one of --level and --boiling-level");
+        program_complain("'correct' needs --reads, such as --reads '288 degF +- 1 degF', and one of --level and --boiling-level");
         return false;
     }
     if (!argument_read("reads", g->values[READS], reading_read, &r) ||
@@ -67,9 +67,11 @@ static int answer(boil_correct_case *c, show_system system, bool json, const sce
     boil_run_options o = boil_run_options_default();
     double room_K = s->plant.room.temperature_K;
     c->added_K = room_K > BOIL_ZERO_CELSIUS ? room_K : BOIL_ZERO_CELSIUS;
+    c->liquid_K = boil_pace_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
     c->next_load = boil_correct_next_load(&s->plant, &s->schedule);
     if (!(c->level_m < s->plant.tank.depth_m)) {
-        program_complain("%s: a level must be below the rim", s->path);
+        program_complain("--%s: it must be below the rim of %s, at %s", options[c->level_boiling ? BOILING_LEVEL : LEVEL].name, s->path,
+                         show(system, DIM_LENGTH, s->plant.tank.depth_m).text);
         return STATUS_USAGE;
     }
     int result = boil_correct(&s->plant, c, &o, &a.plan);
@@ -105,8 +107,8 @@ const command command_correct = {
     .description =
         "From the temperature at which the bath boils and the level in the tank: how strong it is, and what water, dry salts "
         "or ready-mixed liquid bring it back to set point and level, or how long it boils down; how fast each may go in, found "
-        "by running it; whether it fits with the next load in, and how much to bail out first. The set point is the scenario's "
-        "boiling point, else the middle of its limits. FILE '-' is standard input.",
+        "by running it; whether it fits with the next load in, and how much to bail out first. Set point and level are those of "
+        "the scenario's bath. FILE '-' is standard input.",
     .example = PROGRAM_NAME " correct night.bath --reads '288 degF +- 1 degF' --level '19 in'",
     .options = options,
     .options_count = OPTIONS,

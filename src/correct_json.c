@@ -70,12 +70,12 @@ void correct_json(const correct_answer *a, FILE *to)
     json_text(&j, "scenario", a->scenario->path);
     there(&j, p);
     json_number(&j, "set_point_K", p->set_point_K);
-    json_text(&j, "set_point_from", p->set_point_stated ? "bath" : "limits");
     json_number(&j, "wanted_level_m", p->wanted_level_m);
     json_number(&j, "most_level_m", p->most_level_m);
     json_text(&j, "bail_for", bails[p->bail]);
     json_number(&j, "bail_kg", p->bail_kg);
     json_number(&j, "bail_m3", p->bail_m3);
+    json_number(&j, "bail_to_wanted_level_m3", p->bail_to_wanted_m3);
     json_number(&j, "boil_down_s", p->boil_down_s);
     step(&j, "water", &p->water);
     step(&j, "salts", &p->salts);

@@ -18,19 +18,29 @@ typedef struct {
 
 /* Refusals -------------------------------------------------------------------------------------------------------- */
 
-static void refuse_pace(const char *path, const boil_correction *p)
+/* What helps where salts or liquid would lie, freeze the boil, or boil the bath down before they are in. */
+static const char *remedy(const correct_answer *a)
 {
+    return a->scenario->plant.fittings.mixer_on
+               ? "let it cool and fill it up by 'charge --from', or go to a lower level first"
+               : "with the mixer on it may ('mixer = on' under [fittings]); else let it cool and fill it up by 'charge --from'";
+}
+
+static void refuse_pace(const correct_answer *a)
+{
+    const boil_correction *p = &a->plan;
     const struct {
-        const char *name;
+        const char *what;
         const boil_correct_step *step;
-    } steps[] = {{"salts", &p->salts}, {"liquid", &p->liquid}, {"water", &p->water}};
+    } steps[] = {{"do the dry salts", &p->salts}, {"does the liquid", &p->liquid}, {"does the water", &p->water}};
     for (size_t i = 0; i < sizeof steps / sizeof steps[0]; i++)
         if (steps[i].step->mass_kg > 0 && !(steps[i].step->pace.rate_kg_s > 0)) {
-            program_complain("%s: at no pace does the %s go in well: %s", path, steps[i].name,
-                             steps[i].step->pace.limited_by != NULL ? steps[i].step->pace.limited_by : "no reason was found");
+            program_complain("%s: at no pace %s go in well: %s. Instead, %s", a->scenario->path, steps[i].what,
+                             steps[i].step->pace.limited_by, remedy(a));
             return;
         }
-    program_complain("%s: what goes in well step by step does not as a whole", path);
+    program_complain("%s: what goes in well step by step does not as a whole: %s. Instead, %s", a->scenario->path, p->harm,
+                     remedy(a));
 }
 
 void correct_refuse(const correct_answer *a, show_system s)
@@ -38,17 +48,24 @@ void correct_refuse(const correct_answer *a, show_system s)
     const boil_correction *p = &a->plan;
     const char *path = a->scenario->path;
     if (p->end == BOIL_CORRECT_NO_BATH)
-        program_complain("%s: no bath of these salts that is known of boils at %s there, or at the set point of %s", path,
-                         show(s, DIM_TEMPERATURE, p->asked.reads_K).text, show(s, DIM_TEMPERATURE, p->set_point_K).text);
+        program_complain("%s: no bath of these salts that is known of boils at %s there: read again, and look at altitude or "
+                         "pressure, and at the blend",
+                         path, show(s, DIM_TEMPERATURE, p->asked.reads_K).text);
     else if (p->end == BOIL_CORRECT_NO_BOIL)
         program_complain("%s: the heat does not keep it boiling at %s: a reading taken then says nothing of its strength, and "
                          "no water goes onto a bath that does not boil. More heat first",
                          path, show(s, DIM_TEMPERATURE, p->asked.reads_K).text);
     else if (p->end == BOIL_CORRECT_NO_ROOM)
-        program_complain("%s: at no level does the freeboard of %s stay with the next load in", path,
-                         show(s, DIM_LENGTH, a->scenario->plant.limits.freeboard_m).text);
+        program_complain("%s: at no level does the freeboard of %s stay with the next load in: a lighter load, less heat or a "
+                         "deeper tank",
+                         path, show(s, DIM_LENGTH, a->scenario->plant.limits.freeboard_m).text);
+    else if (p->end == BOIL_CORRECT_TOO_WEAK)
+        program_complain("%s: liquid of %s brings so much water that the bath would first have to boil down beyond %s: use "
+                         "stronger liquid or dry salts",
+                         path, show(s, DIM_FRACTION, p->asked.liquid_fraction).text,
+                         show(s, DIM_TEMPERATURE, fmax(a->scenario->plant.limits.boiling_point_high_K, p->asked.reads_K)).text);
     else
-        refuse_pace(path, p);
+        refuse_pace(a);
 }
 
 /* The verdict ----------------------------------------------------------------------------------------------------- */
@@ -105,8 +122,7 @@ static void bath(const writing *w)
     plan_line(w->to, "freeboard", DIM_LENGTH, p->freeboard_now_m,
               p->freeboard_now_m < p->start.limits.freeboard_m ? "as it boils: below the limit" : "as it boils");
     fputs("\nWhat is wanted\n", w->to);
-    plan_line(w->to, "boils at", DIM_TEMPERATURE, p->set_point_K,
-              p->set_point_stated ? "the scenario's boiling point" : "the middle of the scenario's limits");
+    plan_line(w->to, "boils at", DIM_TEMPERATURE, p->set_point_K, "as the scenario's bath");
     plan_line(w->to, "level", DIM_LENGTH, p->wanted_level_m, "still, as in the scenario");
     plan_line(w->to, "no more than", DIM_LENGTH, p->most_level_m, "still: the freeboard with the next load in");
 }
@@ -128,14 +144,16 @@ static void pour(const writing *w, const boil_correct_step *s, const char *what,
     char text[260], limit[200];
     if (!(s->mass_kg > 0))
         return;
-    double density = boil_water_density(w->p->asked.added_K);
     bool water = s == &w->p->water;
-    snprintf(text, sizeof text, "%s of %s over %s, no faster than %s",
-             show(w->system, water ? DIM_VOLUME : DIM_MASS, water ? s->mass_kg / density : s->mass_kg).text, what,
-             show_span(s->over_s).text,
-             show(w->system, water ? DIM_VOLUME_FLOW : DIM_MASS_FLOW, s->pace.rate_kg_s / (water ? density : 1)).text);
+    unit_dimension d = water ? DIM_VOLUME : DIM_MASS;
+    double per_kg = water ? 1 / boil_water_density(w->p->asked.added_K) : 1;
+    snprintf(text, sizeof text, "%s of %s over %s, no faster than %s a minute", show(w->system, d, s->mass_kg * per_kg).text, what,
+             show_span(s->over_s).text, show(w->system, d, 60 * s->pace.rate_kg_s * per_kg).text);
     step_head(w, s->start_s, text);
-    snprintf(limit, sizeof limit, "Faster: %s.", s->pace.limited_by != NULL ? s->pace.limited_by : "nobody pours faster");
+    if (s->pace.limited_by != NULL)
+        snprintf(limit, sizeof limit, "Faster: %s.", s->pace.limited_by);
+    else
+        snprintf(limit, sizeof limit, "As fast as anyone pours: it does no harm.");
     caution(w, limit);
     caution(w, beware);
 }
@@ -152,7 +170,7 @@ static void bail(const writing *w)
     snprintf(text, sizeof text, "It will not fit: it would come to %s, and %s.",
              show(w->system, DIM_LENGTH, p->unbailed_level_m).text,
              p->bail == BOIL_BAIL_FOR_LOAD ? "the next load would not leave the freeboard"
-                                           : "at no pace does the water leave the freeboard");
+                                           : "at no pace would the additions leave the freeboard");
     caution(w, text);
     caution(w, "Heat off; with a steel dipper into a dry, closed steel vessel; nobody else near. Then the boil back first.");
 }
@@ -203,10 +221,12 @@ static void after(const writing *w)
     fputs("\nAfterwards\n", w->to);
     plan_line(w->to, "boils at", DIM_TEMPERATURE, p->end_K, "");
     plan_line(w->to, "strength", DIM_CONCENTRATION, p->end_strength_kg_m3, "salts per volume of hot bath");
-    plan_line(w->to, "boiled off", DIM_MASS, p->boiled_off_kg, "meanwhile; made up for");
+    plan_line(w->to, "boiled off", DIM_MASS, p->boiled_off_kg, "meanwhile: counted in");
     plan_line(w->to, "level", DIM_LENGTH, p->end_still_m, "still");
     plan_line(w->to, "", DIM_LENGTH, p->end_boiling_m, "boiling, upper estimate");
     plan_line(w->to, "", DIM_LENGTH, p->end_loaded_m, "highest as the next load goes in, mixing fast");
+    if (p->bail_to_wanted_m3 > 0)
+        plan_line(w->to, "too full by salts", DIM_VOLUME, p->bail_to_wanted_m3, "to bail out first, in all, for the level wanted");
     plan_line(w->to, "next load", DIM_MASS, p->asked.next_load.mass_kg + p->asked.next_load.basket_kg, "the heaviest");
     plan_line(w->to, "least freeboard", DIM_LENGTH, p->freeboard_min_m, "until then, mixing fast");
 }
@@ -224,6 +244,9 @@ void correct_report(const correct_answer *a, show_system s, FILE *to)
     after(&w);
     fputc('\n', to);
     report_uncertainty(&given, s, to);
-    report_paragraph(to, "Automatic water is shut meanwhile, and nothing is worked.");
+    report_paragraph(to, "Automatic water is shut meanwhile, and nothing is worked; the heat stays as it is, the mixer %s.",
+                     a->scenario->plant.fittings.mixer_on ? "on" : "off");
+    if (a->plan.liquid.mass_kg > 0)
+        report_paragraph(to, "The liquid goes in at %s: it must not have crystallised.", show(s, DIM_TEMPERATURE, a->plan.asked.liquid_K).text);
     report_caution(to);
 }

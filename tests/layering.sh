@@ -11,7 +11,7 @@ schedule
 plant
 march bath look look_parts look_bath look_water
 record run
-findings pace filling charge correct size sample fit calm capacity
+findings pace filling charge correcting correct_bath correct_room correct_steps correct_proof correct size sample fit calm capacity
 '
 rank() {
     echo "$tiers" | awk -v room="$1" '{ for (i = 1; i <= NF; i++) if ($i == room) { print NR; exit } }'

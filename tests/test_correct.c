@@ -36,7 +36,7 @@ static const boil_run_options *quick(void)
 {
     static boil_run_options o;
     o = boil_run_options_default();
-    o.tolerance = 1e-7;
+    o.tolerance = 1e-6;
     return &o;
 }
 
@@ -46,7 +46,8 @@ static boil_correction correction_of(const boil_plant *p, double reads_C, double
     boil_schedule nothing;
     boil_schedule_init(&nothing, 0);
     boil_correct_case c = {.reads_K = CELSIUS(reads_C), .uncertain_K = 0.5, .level_m = level_m, .liquid_fraction = liquid,
-                           .added_K = CELSIUS(20), .next_load = boil_correct_next_load(p, &nothing)};
+                           .added_K = CELSIUS(20), .liquid_K = CELSIUS(40),
+                           .next_load = boil_correct_next_load(p, &nothing)};
     assert_int_equal(boil_correct(p, &c, quick(), &a), BOIL_OK);
     return a;
 }
@@ -215,6 +216,76 @@ static void no_pace_is_true(void **unused)
     boil_schedule_free(&s);
 }
 
+/* Steps that go in well one by one, and as a whole do not: more is bailed out than the next load needs. Bailed out only for that
+   load, the whole does harm. */
+static void whole_is_judged(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 0, 0});
+    p.charge.blend[BOIL_NAOH] = 1;
+    p.charge.blend[BOIL_NANO3] = p.charge.blend[BOIL_NANO2] = 0;
+    p.charge.basis = BOIL_BY_SALT_FRACTION;
+    p.charge.value = 0.27;
+    p.tank = (boil_tank){.length_m = 1.524, .width_m = 0.61, .depth_m = 0.762, .level_m = 0.432, .wall_thickness_m = 0.005};
+    p.heater.input_W = 38.7e3;
+    boil_correction a = correction_of(&p, 126.7, 0.432, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_true(a.bail != BOIL_BAIL_NOTHING && a.amounts.level_m < 0.99 * a.most_level_m);
+    assert_true(ends_well(&a));
+    boil_plant full = a.start;
+    double more = fmin(a.most_level_m, a.unbailed_level_m) / a.amounts.level_m;
+    full.tank.level_m *= more;
+    boil_schedule s;
+    assert_int_equal(boil_correct_schedule(&a, &s), BOIL_OK);
+    boil_act_pour(&s.acts[0], a.water.mass_kg * more, a.water.pace.rate_kg_s);
+    s.duration_s = s.acts[0].is.water.over_s + 240;
+    assert_true(has_finding(&full, &s, BOIL_PACE_FAST_MIXING, "freeboard-low"));
+    boil_schedule_free(&s);
+}
+
+/* A bath that would boil over before it has boiled down is bailed out for that. */
+static void boiling_over_is_bailed(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 1, 1, 0});
+    p.limits.freeboard_m = 0.005;
+    boil_correction a = correction_of(&p, 134, 0.79, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_true(a.freeboard_now_m < 0 && a.boil_down_s > 0);
+    assert_true(a.bail != BOIL_BAIL_NOTHING && a.freeboard_min_m > 0);
+    boil_plant full = a.start;
+    full.tank.level_m *= a.most_level_m / a.amounts.level_m;
+    boil_schedule s;
+    boil_schedule_init(&s, 60);
+    assert_true(has_finding(&full, &s, BOIL_PACE_FAST_MIXING, "overflow"));
+    boil_schedule_free(&s);
+}
+
+/* Too much salt for the level wanted: the level is said, and what to bail out in all for it. */
+static void too_much_salt(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 1, 0});
+    p.tank.level_m = 0.45;
+    boil_correction a = correction_of(&p, 141.5, 0.50, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_true(a.end_still_m > 0.47 && a.bail_to_wanted_m3 > 0);
+    boil_correction b = correction_of(&p, 141.5, 0.50 - a.bail_to_wanted_m3 / boil_tank_area(&p.tank), 0);
+    assert_int_equal(b.end, BOIL_CORRECT_DONE);
+    assert_close(b.end_still_m, 0.45, 0, 2e-3);
+    assert_close(b.bail_to_wanted_m3, 0, 0, 0);
+}
+
+/* At the set point and the level, but for what no one can read off: nothing is added. */
+static void noise_is_left_alone(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 1, 0});
+    boil_correction a = correction_of(&p, 140.5 + 0.02, 0.4999, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_close(a.done_s + a.water.mass_kg + a.salts.mass_kg, 0, 0, 0);
+}
+
 static void liquid_does_it_too(void **unused)
 {
     (void)unused;
@@ -261,12 +332,17 @@ static void uncertainty_is_carried(void **unused)
     assert_close(a.salt_fraction_low, low.salt_fraction, 1e-9, 0);
     assert_close(a.salt_fraction_high, high.salt_fraction, 1e-9, 0);
     assert_close(a.set_point_K, CELSIUS(140.5), 1e-12, 0);
-    assert_true(a.set_point_stated);
-    p.charge.basis = BOIL_BY_SALT_FRACTION;
+    p.charge.basis = BOIL_BY_SALT_FRACTION; /* however it is stated, and as cold as it starts */
     p.charge.value = 0.52;
-    boil_correction middle = correction_of(&p, 143, 0.5, 0);
-    assert_false(middle.set_point_stated);
-    assert_close(middle.set_point_K, (p.limits.boiling_point_low_K + p.limits.boiling_point_high_K) / 2, 1e-12, 0);
+    p.charge.temperature_K = CELSIUS(60);
+    boil_correction stated = correction_of(&p, 143, 0.4, 0);
+    boil_plant boiling = p;
+    boil_charge_state wanted;
+    boiling.charge.temperature_K = 0;
+    assert_int_equal(boil_plant_charge(&boiling, &wanted), BOIL_OK);
+    assert_close(stated.set_point_K, wanted.boiling_point_K, 1e-12, 0);
+    boil_correction hot = correction_of(&boiling, 143, 0.4, 0);
+    assert_close(stated.amounts.water_kg, hot.amounts.water_kg, 1e-12, 0);
 }
 
 static void refusals(void **unused)
@@ -275,6 +351,11 @@ static void refusals(void **unused)
     boil_plant p = plant_of(&(state){0, 0, 0, 0, 0});
     assert_int_equal(correction_of(&p, 240, 0.5, 0).end, BOIL_CORRECT_NO_BATH);
     assert_int_equal(correction_of(&p, 90, 0.5, 0).end, BOIL_CORRECT_NO_BATH);
+    boil_correction weak = correction_of(&p, 143, 0.40, 0.25);
+    assert_int_equal(weak.end, BOIL_CORRECT_TOO_WEAK);
+    boil_correction low = correction_of(&p, 140.5, 0.06, 0);
+    assert_int_equal(low.end, BOIL_CORRECT_NO_PACE);
+    assert_non_null(low.salts.pace.limited_id);
     p.heater.input_W = 1e3;
     assert_int_equal(correction_of(&p, 142, 0.5, 0).end, BOIL_CORRECT_NO_BOIL);
     p.heater.input_W = 30e3;
@@ -305,6 +386,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(published_balances),   cmocka_unit_test(two_hundred_states), cmocka_unit_test(no_pace_is_true),
         cmocka_unit_test(liquid_does_it_too),   cmocka_unit_test(swell_is_taken_out), cmocka_unit_test(uncertainty_is_carried),
+        cmocka_unit_test(whole_is_judged),      cmocka_unit_test(boiling_over_is_bailed),
+        cmocka_unit_test(too_much_salt),        cmocka_unit_test(noise_is_left_alone),
         cmocka_unit_test(refusals),
     };
     gsl_set_error_handler_off();
