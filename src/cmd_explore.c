@@ -5,15 +5,17 @@
 #include "argument.h"
 #include "boil.h"
 #include "commands.h"
+#include "plot.h"
 #include "program.h"
 #include "said.h"
 #include "study_csv.h"
+#include "study_picture.h"
 #include "study_report.h"
 #include "study_run.h"
 #include "text.h"
 #include "whole_file.h"
 
-enum { GRID, SAMPLES, SEED, THREADS, SHARD, MERGE, CSV, UNITS, JSON, OPTIONS };
+enum { GRID, SAMPLES, SEED, THREADS, SHARD, MERGE, CSV, PLOT, UNITS, JSON, OPTIONS };
 
 static const option options[OPTIONS] = {
     [GRID] = {"grid", "STEPS",
@@ -25,6 +27,8 @@ static const option options[OPTIONS] = {
     [SHARD] = {"shard", "I/N", "only the rows of share I of N, as CSV, to be merged with those of the others"},
     [MERGE] = {"merge", NULL, "the FILEs are rows of the shards of one study: report on all of them"},
     [CSV] = {"csv", "FILE", "also write the rows as CSV, in SI units; '-' writes them instead of the report"},
+    [PLOT] = {"plot", "FILE",
+              "draw chances and causes with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the report"},
     [UNITS] = {"units", "us|si", "units of the report; default us"},
     [JSON] = {"json", NULL, "the outcome as JSON, in SI units"},
 };
@@ -37,6 +41,7 @@ typedef struct {
     uncertain_grid grid; /* steps 0: none */
     study_work work;
     show_system system;
+    plot plot;
 } request;
 
 /* "3/10" */
@@ -56,6 +61,26 @@ static bool shard_read(const char *text, study_work *w)
     return good;
 }
 
+static bool is_stdout(const char *path)
+{
+    return path != NULL && strcmp(path, "-") == 0;
+}
+
+/* A shard's rows go to standard output, and are not reported on. */
+static bool outputs_agree(const request *r)
+{
+    const char *const *v = r->given->values;
+    int to_stdout = (v[JSON] != NULL) + plot_is_terminal(&r->plot) +
+                    (is_stdout(v[CSV]) || (v[SHARD] != NULL && v[CSV] == NULL));
+    if (to_stdout > 1)
+        program_complain("only one of --json, --plot - and the rows can go to standard output");
+    else if (v[SHARD] != NULL && (v[JSON] != NULL || v[PLOT] != NULL))
+        program_complain("with --shard there are rows only: draw and report when all are merged");
+    else
+        return true;
+    return false;
+}
+
 static bool request_read(const given *g, request *r)
 {
     static const bounds samples = {NULL, 1, SAMPLES_MOST}, seed = {NULL, 1, 4294967295.0}, threads = {NULL, 1, 1024};
@@ -72,11 +97,7 @@ static bool request_read(const given *g, request *r)
         return false;
     r->work.threads = (int)count;
     r->work.progress = isatty(STDERR_FILENO) == 1;
-    if (v[JSON] != NULL && (v[SHARD] != NULL || (v[CSV] != NULL && strcmp(v[CSV], "-") == 0))) {
-        program_complain("--json and the rows would both write to standard output");
-        return false;
-    }
-    return true;
+    return plot_read(v[PLOT], &r->plot) && outputs_agree(r);
 }
 
 /* The study ------------------------------------------------------------------------------------------------------- */
@@ -164,16 +185,26 @@ static bool rows_write(const study *s, const char *path)
     return whole_file_close(&f);
 }
 
+static bool draw(const request *r, const study *s)
+{
+    picture_drawn drawn;
+    picture_problem problem;
+    if (!study_picture(s, r->system, r->plot.format, &drawn, &problem))
+        return plot_failed(&r->plot, &problem);
+    return plot_save(&r->plot, &drawn);
+}
+
+/* Everything that was asked for; without its picture the report stands all the same. */
 static int answer(const request *r, const study *s)
 {
     const char *const *v = r->given->values;
     const char *rows = v[CSV] != NULL ? v[CSV] : v[SHARD] != NULL ? "-" : NULL;
-    bool written = rows == NULL || rows_write(s, rows);
+    bool written = rows == NULL || rows_write(s, rows), drawn = r->plot.path == NULL || draw(r, s);
     if (v[JSON] != NULL)
         study_json(s, stdout);
-    else if (v[SHARD] == NULL && (rows == NULL || strcmp(rows, "-") != 0))
+    else if (v[SHARD] == NULL && !is_stdout(rows) && !(plot_is_terminal(&r->plot) && drawn))
         study_report(s, r->system, program_colour(stdout), stdout);
-    return written ? STATUS_DONE : STATUS_STOPPED;
+    return written && drawn ? STATUS_DONE : STATUS_STOPPED;
 }
 
 static int merge(const request *r)

@@ -6,6 +6,7 @@
 #include "program.h"
 #include "report.h"
 #include "severity.h"
+#include "study_grid.h"
 #include "study_stats.h"
 #include "text.h"
 
@@ -225,26 +226,11 @@ static void causes(const writing *w)
 
 /* Grid ------------------------------------------------------------------------------------------------------------ */
 
-static boil_odds grave_odds(const study *s, size_t cell)
-{
-    size_t rows = study_cell_rows(s), yes = 0, count = 0;
-    for (size_t row = cell * rows; row < (cell + 1) * rows; row++) {
-        bool grave = false;
-        if (!study_needs(s, row) || !study_made(s, row))
-            continue;
-        for (size_t k = 0; k < s->findings; k++)
-            grave = grave || study_row(s, row)[study_finding_output(k)] >= 1 + (double)BOIL_WARNING;
-        count++;
-        yes += grave;
-    }
-    return boil_odds_of(yes, count);
-}
-
 static void grid_line(const writing *w, size_t cell)
 {
     const study *s = w->study;
-    boil_odds back = study_odds(s, cell, STUDY_BACK_SHARE, 1), grave = grave_odds(s, cell);
-    fprintf(w->to, " %16s %8s %10s", show_exact(w->system, s->grid.input.dimension, study_grid_value(s, cell)).text,
+    boil_odds back = study_odds(s, cell, STUDY_BACK_SHARE, 1), grave = study_grave_odds(s, cell);
+    fprintf(w->to, " %16s %8s %10s", study_grid_words(s, w->system, cell).text,
             s->load_count > 0 ? percent(back.chance).text : "-", percent(grave.chance).text);
     cells(w, cell, STUDY_SLOWEST_S, DIM_TIME, 7);
     cells(w, cell, STUDY_FREEBOARD_M, DIM_LENGTH, 7);

@@ -41,7 +41,7 @@ static double level_between(const boil_history *h, double from_s, double to_s)
     return highest;
 }
 
-static void keep_loads(const study *s, double *row, const boil_history *h)
+static void keep_loads(const study *s, double *row, const boil_history *h, double limit_s)
 {
     double slowest = 0, back = 0;
     bool never = h->loads_count == 0;
@@ -49,7 +49,7 @@ static void keep_loads(const study *s, double *row, const boil_history *h)
         const boil_load_result *r = &h->loads[i];
         slowest = r->recovery_s <= slowest ? slowest : r->recovery_s;
         never = never || isnan(r->recovery_s);
-        back += r->recovery_s <= s->limit_s;
+        back += r->recovery_s <= limit_s;
         if (i >= s->load_count)
             continue;
         row[study_load_output_of(s, i, STUDY_LOAD_RECOVERY_S)] = r->recovery_s;
@@ -85,7 +85,7 @@ static void carry_out(const study *s, const scenario *c, double *row)
     if (boil_run(&c->plant, &c->schedule, &o, &h) != BOIL_OK)
         return;
     if (boil_findings_of(&c->plant, &c->schedule, NULL, &h, NULL, &found, NULL) == BOIL_OK) {
-        keep_loads(s, row, &h);
+        keep_loads(s, row, &h, c->plant.limits.recovery_s);
         keep_summary(row, &h);
         keep_findings(row, &found);
     }
