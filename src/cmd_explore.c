@@ -170,7 +170,7 @@ static bool study_set_up(study *s, request *r, const scenario *c)
     add_loads(s, c);
     if (study_begin(s) == BOIL_OK)
         return true;
-    program_complain("out of memory");
+    program_complain("the study is too large for memory: fewer samples do");
     return false;
 }
 

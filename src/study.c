@@ -3,6 +3,7 @@
 #include <math.h>
 #include <stdio.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include "boil.h"
 
@@ -26,7 +27,7 @@ int study_begin(study *s)
     if (outcome != BOIL_OK)
         return outcome;
     size_t count = study_rows(s) * s->outputs;
-    s->values = count > 0 && count < SIZE_MAX / sizeof *s->values ? malloc(count * sizeof *s->values) : NULL;
+    s->values = count > 0 && count <= STUDY_VALUES_MAX ? malloc(count * sizeof *s->values) : NULL;
     for (size_t i = 0; s->values != NULL && i < count; i++)
         s->values[i] = (double)NAN;
     return s->values != NULL ? BOIL_OK : BOIL_NO_MEMORY;
@@ -70,6 +71,15 @@ size_t study_count(const study *s, bool made)
     for (size_t row = 0; row < study_rows(s); row++)
         n += study_needs(s, row) && (!made || study_made(s, row));
     return n;
+}
+
+bool study_varies_mixing(const study *s)
+{
+    static const char *const words = "mixing time factor";
+    bool varies = s->grid.count > 0 && strcmp(s->grid.input.words, words) == 0;
+    for (size_t i = 0; i < s->input_count; i++)
+        varies = varies || strcmp(s->inputs[i].words, words) == 0;
+    return varies;
 }
 
 double study_grid_value(const study *s, size_t cell)

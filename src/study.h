@@ -73,7 +73,10 @@ typedef struct {
     double *values;        /* [row * outputs + output]; NaN: not made, or it did not happen */
 } study;
 
-/* Sets up design and values once the rest is filled in. BOIL_OK, BOIL_BAD_INPUT, BOIL_NO_MEMORY. */
+/* Most numbers kept at once: 4 GB. A larger study is for smaller studies with other seeds. */
+#define STUDY_VALUES_MAX ((size_t)500000000)
+
+/* Sets up design and values once the rest is filled in. BOIL_OK, BOIL_BAD_INPUT, BOIL_NO_MEMORY (too large, too). */
 int study_begin(study *s);
 void study_free(study *s);
 
@@ -83,6 +86,9 @@ size_t study_rows(const study *s);
 bool study_needs(const study *s, size_t row); /* rows that serve indices alone are not made for a grid */
 bool study_made(const study *s, size_t row);
 size_t study_count(const study *s, bool made); /* rows that are needed, or made of them */
+
+/* Whether water's mixing time is among what varies; if not, all rows have the central one. */
+bool study_varies_mixing(const study *s);
 
 double study_grid_value(const study *s, size_t cell);
 

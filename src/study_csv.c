@@ -233,8 +233,10 @@ static bool begin(reading *r)
     s->plan.inputs = s->input_count;
     if (s->input_count > 0 && boil_sample_plan_problem(&s->plan) != NULL)
         return complain(r, boil_sample_plan_problem(&s->plan));
+    if (s->grid.count > 0 && !(s->grid.input.spread.low < s->grid.input.spread.high))
+        return complain(r, "the steps of the grid lead nowhere");
     if (study_begin(s) != BOIL_OK)
-        return complain(r, "out of memory");
+        return complain(r, "the study is too large for memory");
     char *own = head_of(s);
     size_t length = own != NULL ? strlen(own) : 0, names = strlen(r->line);
     bool same = length > names && memcmp(own + length - 1 - names, r->line, names) == 0;

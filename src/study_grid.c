@@ -30,18 +30,3 @@ shown study_grid_words(const study *s, show_system system, size_t cell)
     snprintf(t.text, sizeof t.text, "%.5g%s%.12s", study_grid_shown(s, system, cell), spelling[0] != '\0' ? " " : "", spelling);
     return t;
 }
-
-boil_odds study_grave_odds(const study *s, size_t cell)
-{
-    size_t rows = study_cell_rows(s), yes = 0, count = 0;
-    for (size_t row = cell * rows; row < (cell + 1) * rows; row++) {
-        bool grave = false;
-        if (!study_needs(s, row) || !study_made(s, row))
-            continue;
-        for (size_t k = 0; k < s->findings; k++)
-            grave = grave || study_row(s, row)[study_finding_output(k)] >= 1 + (double)BOIL_WARNING;
-        count++;
-        yes += grave;
-    }
-    return boil_odds_of(yes, count);
-}

@@ -1,4 +1,4 @@
-/* study_grid.h -- the steps of a grid in the words of a report, and what comes of each. */
+/* study_grid.h -- the steps of a grid in the words of reports and pictures. */
 #ifndef STUDY_GRID_H
 #define STUDY_GRID_H
 
@@ -8,8 +8,5 @@
 const char *study_grid_unit(const study *s, show_system system); /* of all steps; "" for a bare number */
 double study_grid_shown(const study *s, show_system system, size_t cell); /* in that unit */
 shown study_grid_words(const study *s, show_system system, size_t cell); /* "300 kBtu/h" */
-
-/* Odds, among the draws made, of a finding of WARNING or graver. */
-boil_odds study_grave_odds(const study *s, size_t cell);
 
 #endif

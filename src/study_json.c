@@ -112,6 +112,7 @@ void study_json(const study *s, FILE *to)
     json_number(&j, "runs", (double)study_count(s, true));
     json_number(&j, "runs_planned", (double)study_count(s, false));
     json_number(&j, "seed", (double)s->plan.seed);
+    json_bool(&j, "central_mixing_only", !study_varies_mixing(s));
     json_text(&j, "grid", s->grid.count > 0 ? s->grid.input.words : NULL);
     json_list(&j, "inputs");
     for (size_t i = 0; i < s->input_count; i++)

@@ -146,7 +146,11 @@ static void frame(const writing *w)
     char runs[120], axis[120];
     size_t made = study_count(s, true), needed = study_count(s, false);
     picture_names(w->to, w->format, s->title);
-    snprintf(runs, sizeof runs, made < needed ? "%zu of %zu runs" : "%zu runs", made, needed);
+    const char *mixing = study_varies_mixing(s) ? "" : ", all at the central mixing time";
+    if (made < needed)
+        snprintf(runs, sizeof runs, "%zu of %zu runs%s", made, needed, mixing);
+    else
+        snprintf(runs, sizeof runs, "%zu runs%s", made, mixing);
     picture_row(w->to, "said", 0, 0, runs);
     picture_row(w->to, "loads", (double)s->load_count, 0, "");
     picture_row(w->to, "limit", s->limit_s, 0, show_span(s->limit_s).text);

@@ -64,14 +64,20 @@ static void head(const writing *w)
         fprintf(w->to, " %zu of them left what is known of such baths: percentiles and indices are without these\n", bad);
 }
 
+/* Texts of a file of rows may be anything. */
+static void input_line(const writing *w, const study_input *i)
+{
+    fprintf(w->to, " %-28s %s\n", text_plain(i->words).text, text_plain(i->said).text);
+}
+
 static void inputs(const writing *w)
 {
     const study *s = w->study;
     fputs("\nWhat varies\n", w->to);
     if (s->grid.count > 0)
-        fprintf(w->to, " %-28s %s\n", s->grid.input.words, s->grid.input.said);
+        input_line(w, &s->grid.input);
     for (size_t i = 0; i < s->input_count; i++)
-        fprintf(w->to, " %-28s %s\n", s->inputs[i].words, s->inputs[i].said);
+        input_line(w, &s->inputs[i]);
 }
 
 /* The verdict: the chance of something grave, and of all loads being back in time. */
@@ -98,6 +104,15 @@ static void verdict(const writing *w)
 
 /* Odds ------------------------------------------------------------------------------------------------------------ */
 
+/* What a run calls possible is found with faster mixing alone: no chance here may be read as if it held that. */
+static void mixing(const writing *w)
+{
+    if (!study_varies_mixing(w->study))
+        report_paragraph(w->to,
+                         "All at the central mixing time: what only faster mixing would show, and a run calls possible, is "
+                         "in none of these chances. A line 'mixing time factor = 0.34 | 1 | 3' in [uncertain] counts it.");
+}
+
 static void odds(const writing *w)
 {
     study_finding found[STUDY_FINDINGS_MAX];
@@ -112,6 +127,7 @@ static void odds(const writing *w)
     if (n == 0)
         fputs(" none\n", w->to);
     fputs(" The signal word is the gravest that was found.\n", w->to);
+    mixing(w);
 }
 
 /* Percentiles ----------------------------------------------------------------------------------------------------- */
@@ -207,7 +223,7 @@ static void causes_of(const writing *w, const study_target *t)
         return;
     fprintf(w->to, " %-36s %14s %14s\n", t->words, "alone", "with others");
     for (size_t i = 0; i < s->input_count; i++)
-        fprintf(w->to, "  %-35s %14s %14s%s\n", s->inputs[i].words, index_text(&x.first[i]).text,
+        fprintf(w->to, "  %-35s %14s %14s%s\n", text_plain(s->inputs[i].words).text, index_text(&x.first[i]).text,
                 index_text(&x.total[i]).text, i == best ? "  <- measure this first" : "");
 }
 
@@ -254,11 +270,12 @@ void study_report(const study *s, show_system system, bool colour, FILE *to)
     if (s->grid.count == 0)
         verdict(&w);
     else
-        fprintf(to, "%zu steps of %s\n", s->grid.count, s->grid.input.words);
+        fprintf(to, "%zu steps of %s\n", s->grid.count, text_plain(s->grid.input.words).text);
     head(&w);
     inputs(&w);
     if (s->grid.count > 0) {
         grid(&w);
+        mixing(&w);
     } else {
         odds(&w);
         percentiles(&w);

@@ -53,6 +53,26 @@ boil_odds study_odds(const study *s, size_t cell, size_t output, double least)
     return boil_odds_of(yes, count);
 }
 
+static bool is_grave(const study *s, size_t row)
+{
+    for (size_t k = 0; k < s->findings; k++)
+        if (study_row(s, row)[study_finding_output(k)] >= 1 + (double)BOIL_WARNING)
+            return true;
+    return false;
+}
+
+boil_odds study_grave_odds(const study *s, size_t cell)
+{
+    size_t rows = study_cell_rows(s), yes = 0, count = 0;
+    for (size_t row = cell * rows; row < (cell + 1) * rows; row++) {
+        if (!is_draw(s, row) || !study_made(s, row))
+            continue;
+        count++;
+        yes += is_grave(s, row);
+    }
+    return boil_odds_of(yes, count);
+}
+
 static bool comes_before(const study_finding *a, const study_finding *b)
 {
     return a->gravest != b->gravest ? a->gravest > b->gravest : a->odds.yes > b->odds.yes;

@@ -18,6 +18,9 @@ double study_spread_at(const study_spread *p, double share); /* NaN: never, or n
 /* Odds, among the draws made, that an output is at least so much. What did not happen is not. */
 boil_odds study_odds(const study *s, size_t cell, size_t output, double least);
 
+/* Odds, among the draws made, of a finding of WARNING or graver. */
+boil_odds study_grave_odds(const study *s, size_t cell);
+
 /* A finding over all draws of a cell. */
 typedef struct {
     const char *id, *title;

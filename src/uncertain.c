@@ -263,6 +263,10 @@ bool uncertain_grid_read(cursor *c, void *grid)
         !quantity_within(&tail, "steps", &count, &steps))
         return false;
     g->steps = (size_t)count.si;
+    if ((double)g->steps < count.si) {
+        cursor_error(&tail, tail.at, "the number of steps must be a whole one");
+        return false;
+    }
     if (g->over.spread.kind != BOIL_SPREAD_UNIFORM)
         cursor_error(c, c->at, "a grid runs from one value to another: 'a to b : steps'");
     return g->over.spread.kind == BOIL_SPREAD_UNIFORM;

@@ -22,6 +22,7 @@ static const promise promises[] = {
     {"bench-tank.bath", BOIL_NOTICE, BOIL_NOTICE},          {"full-day-automatic-water.bath", BOIL_NOTICE, BOIL_NOTICE},
     {"salt-slug.bath", BOIL_DANGER, BOIL_NOTICE},           {"salt-sifted.bath", BOIL_NOTICE, BOIL_NOTICE},
     {"liquid-makeup.bath", BOIL_CAUTION, BOIL_NOTICE},      {"weekend.bath", BOIL_WARNING, BOIL_NOTICE},
+    {"uncertain-shift.bath", BOIL_NOTICE, BOIL_NOTICE},
 };
 
 static const promise *promise_of(const char *name)

@@ -8,6 +8,7 @@
 #include "pages.h"
 #include "program.h"
 #include "roff.h"
+#include "uncertain.h"
 
 /* A whole scenario, as short as one can be that does something. */
 static const char example[] = "title    = Two baskets an hour\n"
@@ -189,6 +190,39 @@ static void clauses(FILE *to)
     }
 }
 
+/* Uncertain numbers ----------------------------------------------------------------------------------------------- */
+
+static void constants(FILE *to)
+{
+    const uncertain_thing *t;
+    roff_subsection(to, "Constants of the model that may be uncertain");
+    for (size_t i = 0; (t = uncertain_constant(i)) != NULL; i++) {
+        roff_term(to);
+        fputs("\\fB", to);
+        roff_text(to, t->words);
+        fputs("\\fR\n", to);
+        roff_sentence(to, t->meaning);
+        remark(to, "From ", key_range_text(t->dimension, &t->within).text);
+    }
+}
+
+static void uncertain_numbers(FILE *to)
+{
+    roff_section(to, "UNCERTAIN NUMBERS");
+    roff_text(to, "A line of the section [uncertain] names a setting of one number and says how well it is known, for");
+    fputs("\n.BR " PROGRAM_NAME "\\-explore (1);\n", to);
+    roff_text(to, "the other commands take the settings as they stand. A setting is named by the words of its section, then "
+                  "its own: 'heat efficiency'. At most 20 lines, each within the bounds of its setting.");
+    fputc('\n', to);
+    value_term(to, "NAME = VALUE to VALUE", "Anything between is as likely: 'heat efficiency = 50 % to 70 %'.");
+    value_term(to, "NAME = VALUE to VALUE, likely VALUE",
+               "Less likely towards both ends: 'losses evaporation factor = 0.75 to 1.25, likely 1'.");
+    value_term(to, "NAME = VALUE +- VALUE",
+               "Normal, with one standard deviation, cut off at three: 'bath boiling point = 285 degF +- 1 degF'.");
+    value_term(to, "NAME = VALUE | VALUE | ...", "Each of up to 16 as likely: 'mixing time factor = 0.34 | 1 | 3'.");
+    constants(to);
+}
+
 /* Units ----------------------------------------------------------------------------------------------------------- */
 
 /* "in (inch, inches)" */
@@ -250,9 +284,10 @@ void page_scenario(FILE *to)
     verbs(to);
     shapes(to);
     clauses(to);
+    uncertain_numbers(to);
     units(to);
     roff_section(to, "EXAMPLE");
     roff_example(to, example);
     roff_section(to, "SEE ALSO");
-    fputs(".BR " PROGRAM_NAME " (1),\n.BR " PROGRAM_NAME "\\-check (1)\n", to);
+    fputs(".BR " PROGRAM_NAME " (1),\n.BR " PROGRAM_NAME "\\-check (1),\n.BR " PROGRAM_NAME "\\-explore (1)\n", to);
 }
