@@ -19,6 +19,9 @@ T_factor = 1.0; T_offset = -273.15; T_unit = "degC"
 L_factor = 1000.0; L_unit = "mm"
 F_factor = 3600.0; F_unit = "kg/h"
 array starts[2]; array ends[2]; array rim[2] = [NaN, NaN]; array overflow[2] = [NaN, NaN]; array overflow_clock[2]
+array may_overflow[2] = [NaN, NaN]
+verdicts = 0
+array verdict[20]; array verdict_side[20]
 array title[2] = ["A", "B"]
 array letter[2] = ["a", "b"]
 array capital[2] = ["A", "B"]
@@ -41,6 +44,9 @@ if (!by_hand) {
             is("flow") ? (F_factor = $2, F_unit = text(4), 0) : \
             is("rim") ? (rim[i] = $2 * L_factor, 0) : \
             is("overflow") ? (overflow[i] = $2, overflow_clock[i] = text(4), 0) : \
+            is("may overflow") ? (may_overflow[i] = $2, 0) : \
+            is("verdict") && verdicts < 20 ? (verdicts = verdicts + 1, verdict_side[verdicts] = i, \
+                verdict[verdicts] = text(4), 0) : \
             is("title") ? (title[i] = capital[i] . "  " . text(4), 0) : \
             is("program") ? (program = text(4), 0) : 0) nooutput
         if (i == 2) { first_lane_b = lanes }
@@ -90,7 +96,22 @@ L_high = most(L_high, most(rim[1], rim[2]))
 body = terminal_form ? 9 : 8
 head = terminal_form ? 2.0 : 1.7
 per_lane = terminal_form ? 1.0 : 1.25
-title_lines = 3.4
+title_step = terminal_form ? 1.0 : 1.3
+verdict_step = terminal_form ? 1.0 : 1.1
+array title_at[3]     # lines above each title, and above what follows
+array verdict_at[20]
+title_at[1] = terminal_form ? 0.0 : 0.3
+do for [i = 1:2] {
+    title_at[i + 1] = title_at[i] + title_step
+    do for [k = 1:verdicts] {
+        if (verdict_side[k] == i) {
+            verdict_at[k] = title_at[i + 1]
+            title_at[i + 1] = title_at[i + 1] + verdict_step
+        }
+    }
+    if (!terminal_form) { title_at[i + 1] = title_at[i + 1] + 0.3 }
+}
+title_lines = title_at[3] + (terminal_form ? 1 : 0.5)
 quiet_lines = head + per_lane * 2
 acts_lines = lanes > 0 ? head + per_lane * lanes : 0
 axis_lines = (terminal_form ? 2 : 1.6) + (start + end > 86400 ? 1 : 0)
@@ -148,11 +169,12 @@ set xrange [0:1]
 set yrange [0:1]
 big = terminal_form ? "" : ARG1 eq "svg" ? ",15" : ARG1 eq "png" ? ",11" : ",6.6"
 do for [i = 1:2] {
-    y = at(terminal_form ? i - 0.5 : 0.3 + 1.2 * (i - 0.5))
+    y = at(title_at[i] + title_step / 2)
     words_of_side = terminal_form ? side_point[i] . " " . title[i] : title[i]
     set label i words_of_side at screen left, y left noenhanced font big
     if (!terminal_form) { set arrow i from screen 0.012, y to screen left - 0.012, y nohead ls i }
 }
+do for [k = 1:verdicts] { set label 10 + k verdict[k] at screen left, at(verdict_at[k] + verdict_step / 2) left noenhanced }
 if (program ne "") {
     set label 3 program . ". A prediction is never a permission." at screen left, at(total - 0.7) left noenhanced
 }
@@ -180,7 +202,9 @@ line = title_lines
 array panel[4]
 panel[1] = "Bath, " . T_unit
 panel[2] = "Steam, " . F_unit
-panel[3] = "Swelled level, " . L_unit . (terminal_form ? " (= rim)" : "; rim black")
+may = may_overflow[1] == may_overflow[1] || may_overflow[2] == may_overflow[2]
+panel[3] = "Swelled level, " . L_unit . (terminal_form ? " (= rim" . (may ? ", ^ it may boil over" : "") . ")" \
+    : "; rim black" . (may ? "; triangle: it may boil over, if the water mixes in faster" : ""))
 panel[4] = "Water afloat, " . L_unit
 array panel_low[4]
 array panel_high[4]
@@ -210,6 +234,14 @@ do for [p = 1:4] {
                 set label 1 + i capital[i] . " from " . overflow_clock[i] . " on: after overflow, not a prediction" \
                     at screen right, at(line + head / 2 + 0.1 + (i == 1 && overflow[2] == overflow[2] ? -0.9 : 0)) right noenhanced
             }
+        }
+    }
+    may_point = terminal_form ? "^" : ""
+    do for [i = 1:2] {
+        unset label 30 + i
+        if (p == 3 && may_overflow[i] == may_overflow[i]) {
+            set label 30 + i may_point at start + may_overflow[i], first rim[i] center front
+            if (!terminal_form) { set label 30 + i point pt 9 ps 1.6 lc rgb side_colour[i] }
         }
     }
     if (terminal_form) {

@@ -149,9 +149,9 @@ step = terminal_form ? 1 : 1.2
 list_top = total - foot_lines - list_lines
 name_x = 0.008
 number_x = terminal_form ? 0.04 : 0.025
-clock_x = terminal_form ? 0.14 : 0.09
-grave_x = terminal_form ? 0.165 : 0.1
-text_x = terminal_form ? 0.29 : 0.19
+clock_x = terminal_form ? 0.175 : 0.105
+grave_x = terminal_form ? 0.2 : 0.115
+text_x = terminal_form ? 0.325 : 0.205
 if (marks > 0) { set label 3 "Findings (? possible only)" at screen name_x, at(list_top + step / 2) left noenhanced }
 do for [i = 1:marks] {
     y = at(list_top + step * (i + 0.5))

@@ -5,6 +5,10 @@
 
 #include "program.h"
 #include "run_csv.h"
+#include "verdict.h"
+
+/* A verdict begins where the panels do. */
+#define BEFORE_VERDICT 12
 
 size_t picture_columns(picture_format format)
 {
@@ -54,6 +58,34 @@ static void limits(FILE *to, const outcome *o)
     double overflow = o->central.summary.overflow_s;
     if (!isnan(overflow))
         picture_row(to, "overflow", overflow, 0, show_clock(o->scenario->start_s, overflow).text);
+    else if (!isnan(o->fast.summary.overflow_s))
+        picture_row(to, "may overflow", o->fast.summary.overflow_s, 0, "");
+}
+
+/* Where a line of the verdict ends: behind its last part that fits, else before a blank; all of it when it fits. */
+static size_t verdict_line(const char *text, size_t columns)
+{
+    size_t length = strlen(text), part = 0, word = 0;
+    if (length <= columns)
+        return length;
+    for (size_t i = 1; i <= columns; i++) {
+        part = text[i - 1] == ';' ? i : part;
+        word = text[i] == ' ' ? i : word;
+    }
+    return part > 0 ? part : word > 0 ? word : length;
+}
+
+/* A row a line. */
+static void verdict_rows(FILE *to, const outcome *o, show_system s, size_t columns)
+{
+    verdict v = verdict_of(o, s);
+    for (const char *at = v.text; *at != '\0'; at += strspn(at, " ")) {
+        verdict line;
+        size_t length = verdict_line(at, columns);
+        snprintf(line.text, sizeof line.text, "%.*s", (int)length, at);
+        picture_row(to, "verdict", 0, 0, picture_fitted(line.text, columns).text);
+        at += length;
+    }
 }
 
 void picture_frame(picture *p, const outcome *o, show_system s, picture_format format, const char *title,
@@ -68,6 +100,7 @@ void picture_frame(picture *p, const outcome *o, show_system s, picture_format f
     picture_unit_row(to, "flow", s, DIM_MASS_FLOW);
     limits(to, o);
     picture_names(to, format, title);
+    verdict_rows(to, o, s, picture_columns(format) - BEFORE_VERDICT);
     picture_input_end(p, to);
 }
 
