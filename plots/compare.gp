@@ -111,11 +111,11 @@ do for [i = 1:2] {
     }
     if (!terminal_form) { title_at[i + 1] = title_at[i + 1] + 0.3 }
 }
-title_lines = title_at[3] + (terminal_form ? 1 : 0.5)
+title_lines = title_at[3] + (terminal_form ? 0 : 0.5)
 quiet_lines = head + per_lane * 2
 acts_lines = lanes > 0 ? head + per_lane * lanes : 0
 axis_lines = (terminal_form ? 2 : 1.6) + (start + end > 86400 ? 1 : 0)
-foot_lines = program eq "" ? 0.5 : 1.5
+foot_lines = terminal_form ? (program eq "" ? 0.0 : 1.0) : program eq "" ? 0.5 : 1.5
 total = title_lines + 4 * (head + body) + quiet_lines + acts_lines + axis_lines + foot_lines
 
 if (terminal_form) {
@@ -127,7 +127,10 @@ if (ARG1 eq "png") { set terminal pngcairo noenhanced size 1350, 27 * total font
 if (ARG1 eq "pdf") { set terminal pdfcairo noenhanced size 7.5, 0.15 * total font "sans,5.4" fontscale 1 background "#ffffff" linewidth 1.2 pointscale 0.8 }
 set output ARG2
 
-at(line) = 1 - line / total  # screen height of a line, counted from the top
+# Screen height of a line, counted from the top. In the terminal the first row is 1 and the last 0; a little more, for
+# edges of panels are rounded down.
+at(line) = terminal_form ? 1 - (line - 0.1) / (total - 1.0) : 1 - line / total
+half = terminal_form ? 0 : 0.5  # from a line's top to its words
 left = terminal_form ? 10.0 / 80 : 0.085
 right = terminal_form ? 76.0 / 80 : 0.965
 
@@ -169,14 +172,14 @@ set xrange [0:1]
 set yrange [0:1]
 big = terminal_form ? "" : ARG1 eq "svg" ? ",15" : ARG1 eq "png" ? ",11" : ",6.6"
 do for [i = 1:2] {
-    y = at(title_at[i] + title_step / 2)
+    y = at(title_at[i] + half * title_step)
     words_of_side = terminal_form ? side_point[i] . " " . title[i] : title[i]
     set label i words_of_side at screen left, y left noenhanced font big
     if (!terminal_form) { set arrow i from screen 0.012, y to screen left - 0.012, y nohead ls i }
 }
-do for [k = 1:verdicts] { set label 10 + k verdict[k] at screen left, at(verdict_at[k] + verdict_step / 2) left noenhanced }
+do for [k = 1:verdicts] { set label 10 + k verdict[k] at screen left, at(verdict_at[k] + half * verdict_step) left noenhanced }
 if (program ne "") {
-    set label 3 program . ". A prediction is never a permission." at screen left, at(total - 0.7) left noenhanced
+    set label 3 program . ". A prediction is never a permission." at screen left, at(total - (terminal_form ? 1 : 0.7)) left noenhanced
 }
 plot NaN notitle
 unset label
@@ -262,7 +265,7 @@ unset grid
 if (!terminal_form) { set grid xtics lt 1 lc rgb "#cccccc" lw 0.5 }
 set tmargin at screen at(line + head)
 set bmargin at screen at(line + head + per_lane * 2)
-set yrange [2.5 : 0.5]
+set yrange [terminal_form ? 3 : 2.5 : terminal_form ? 1 : 0.5]
 set label 1 "Quiet: it does not boil" . (terminal_form ? " (q)" : "") at screen name_x, at(line + head / 2 + 0.1) left noenhanced
 set label 2 "A" at graph -0.01, first 1 right noenhanced
 set label 3 "B" at graph -0.01, first 2 right noenhanced
@@ -285,7 +288,7 @@ set datafile separator tab
 if (lanes > 0) {
     set tmargin at screen at(line + head)
     set bmargin at screen at(line + head + per_lane * lanes)
-    set yrange [lanes + 0.5 : 0.5]
+    set yrange [lanes + (terminal_form ? 1 : 0.5) : terminal_form ? 1 : 0.5]
     set label 1 "What is done" at screen name_x, at(line + head / 2 + 0.1) left noenhanced
     do for [i = 1:lanes] { set label 20 + i lane_name[i] at graph -0.01, first i right noenhanced }
     do for [i = 1:words] {

@@ -84,12 +84,12 @@ body_T = terminal_form ? 9 : 8; body_F = 7; body_L = terminal_form ? 9 : 8; body
 head = terminal_form ? 2.0 : 1.7
 per_lane = terminal_form ? 1.0 : 1.25
 per_mark = terminal_form ? 1.0 : 1.3
-title_lines = title eq "" ? 0.3 : 1.7
+title_lines = terminal_form ? (title eq "" ? 0.0 : 1.0) : title eq "" ? 0.3 : 1.7
 acts_lines = lanes > 0 ? head + per_lane * lanes : 0
 marks_lines = mark_lanes > 0 ? head + per_mark * mark_lanes : 0
 axis_lines = (terminal_form ? 2 : 1.6) + (start + end > 86400 ? 1 : 0)
 list_lines = marks > 0 ? (terminal_form ? 1 : 1.2) * (marks + 1) : 0
-foot_lines = program eq "" ? 0.5 : 1.5
+foot_lines = terminal_form ? (program eq "" ? 0.0 : 1.0) : program eq "" ? 0.5 : 1.5
 total = title_lines + 4 * head + body_T + body_F + body_L + body_W + acts_lines + marks_lines + axis_lines + list_lines \
     + foot_lines
 
@@ -102,7 +102,10 @@ if (ARG1 eq "png") { set terminal pngcairo noenhanced size 1350, 27 * total font
 if (ARG1 eq "pdf") { set terminal pdfcairo noenhanced size 7.5, 0.15 * total font "sans,5.4" fontscale 1 background "#ffffff" linewidth 1.2 pointscale 0.8 }
 set output ARG2
 
-at(line) = 1 - line / total  # screen height of a line, counted from the top
+# Screen height of a line, counted from the top. In the terminal the first row is 1 and the last 0; a little more, for
+# edges of panels are rounded down.
+at(line) = terminal_form ? 1 - (line - 0.1) / (total - 1.0) : 1 - line / total
+half = terminal_form ? 0 : 0.5  # from a line's top to its words
 left = terminal_form ? 9.0 / 80 : 0.085
 right = terminal_form ? 76.0 / 80 : 0.965
 
@@ -141,9 +144,9 @@ unset key
 set xrange [0:1]
 set yrange [0:1]
 big = terminal_form ? "" : ARG1 eq "svg" ? ",17" : ARG1 eq "png" ? ",12.5" : ",7.5"
-if (title ne "") { set label 1 title at screen 0.5, at(title_lines / 2) center noenhanced font big }
+if (title ne "") { set label 1 title at screen 0.5, at(half * title_lines) center noenhanced font big }
 if (program ne "") {
-    set label 2 program . ". A prediction is never a permission." at screen left, at(total - 0.7) left noenhanced
+    set label 2 program . ". A prediction is never a permission." at screen left, at(total - (terminal_form ? 1 : 0.7)) left noenhanced
 }
 step = terminal_form ? 1 : 1.2
 list_top = total - foot_lines - list_lines
@@ -152,9 +155,9 @@ number_x = terminal_form ? 0.04 : 0.025
 clock_x = terminal_form ? 0.175 : 0.105
 grave_x = terminal_form ? 0.2 : 0.115
 text_x = terminal_form ? 0.325 : 0.205
-if (marks > 0) { set label 3 "Findings (? possible only)" at screen name_x, at(list_top + step / 2) left noenhanced }
+if (marks > 0) { set label 3 "Findings (? possible only)" at screen name_x, at(list_top + step * half) left noenhanced }
 do for [i = 1:marks] {
-    y = at(list_top + step * (i + 0.5))
+    y = at(list_top + step * (i + half))
     if (mark_number[i] > 0) {
         set label 100 + i sprintf("%d", mark_number[i]) at screen number_x, y right noenhanced
         set label 200 + i mark_clock[i] at screen clock_x, y right noenhanced
@@ -206,8 +209,8 @@ set tmargin at screen at(line + head)
 set bmargin at screen at(line + head + body_T)
 least = bottom(low, high, 2 * T_factor)
 most = top(low, high, 2 * T_factor)
-quiet_y = least - 0.06 * (most - least)
-set yrange [terminal_form ? least - 0.1 * (most - least) : least : most]
+quiet_y = least - 0.13 * (most - least)  # a line of its own, above the axis
+set yrange [terminal_form ? least - 0.25 * (most - least) : least : most]
 set ytics nice(most - least)
 set label 1 "Bath, " . T_unit . (terminal_form ? " (* temperature, - boiling point, q quiet: it does not boil)" : "") at screen name_x, at(line + head / 2 + 0.1) left noenhanced
 if (terminal_form) {
@@ -283,13 +286,16 @@ unset object
 unset key
 unset ytics
 unset grid
+if (overflow == overflow && !terminal_form) {  # behind the words from here on
+    set arrow 99 from start + overflow, graph 0 to start + overflow, graph 1 nohead back lc rgb "#d55e00" lw 1.5 dt (10, 3, 2, 3)
+}
 if (!terminal_form) { set grid xtics lt 1 lc rgb "#cccccc" lw 0.5 }
 set datafile nocolumnheaders
 set datafile separator tab
 if (lanes > 0) {
     set tmargin at screen at(line + head)
     set bmargin at screen at(line + head + per_lane * lanes)
-    set yrange [lanes + 0.5 : 0.5]
+    set yrange [lanes + (terminal_form ? 1 : 0.5) : terminal_form ? 1 : 0.5]
     set label 1 "What is done" at screen name_x, at(line + head / 2 + 0.1) left noenhanced
     do for [i = 1:lanes] { set label 20 + i lane_name[i] at graph -0.01, first i right noenhanced }
     do for [i = 1:words] {
@@ -310,13 +316,12 @@ if (lanes > 0) {
 if (mark_lanes > 0) {
     set tmargin at screen at(line + head)
     set bmargin at screen at(line + head + per_mark * mark_lanes)
-    set yrange [mark_lanes - 0.5 : -0.5]
+    set yrange [mark_lanes - (terminal_form ? 0 : 0.5) : terminal_form ? 0 : -0.5]
     set label 1 "Found, see below" at screen name_x, at(line + head / 2 + 0.1) left noenhanced
     set xtics format clock_format
     do for [i = 1:marks] {
         if (mark_number[i] > 0 && mark_at[i] == mark_at[i]) {
-            set label 20 + i sprintf("%d", mark_number[i]) at start + mark_at[i], first mark_lane[i] center noenhanced front \
-                textcolor rgb (mark_likely[i] && mark_grave[i] == 3 ? "#ffffff" : "#000000")
+            set label 20 + i sprintf("%d", mark_number[i]) at start + mark_at[i], first mark_lane[i] center noenhanced front
         }
     }
     if (terminal_form) {

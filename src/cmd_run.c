@@ -12,6 +12,7 @@
 #include "run_csv.h"
 #include "run_json.h"
 #include "run_picture.h"
+#include "text.h"
 #include "trace.h"
 #include "verdict.h"
 #include "whole_file.h"
@@ -40,6 +41,8 @@ typedef struct {
 } request;
 
 static const double step_default_s = 10;
+
+#define TERMINAL_WIDTH 80 /* of the picture there */
 
 static bool is_stdout(const char *path)
 {
@@ -121,7 +124,7 @@ static bool plot_write(const request *r, const outcome *o)
     if (!draw(r, o, r->plot.format, &drawn, &problem))
         return plot_failed(&r->plot, &problem);
     if (plot_is_terminal(&r->plot))
-        printf("%s\n", verdict_of(o, r->style.system).text);
+        text_wrapped(stdout, verdict_of(o, r->style.system).text, 0, 0, TERMINAL_WIDTH);
     return plot_save(&r->plot, &drawn);
 }
 
