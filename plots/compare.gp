@@ -259,6 +259,8 @@ do for [p = 1:4] {
 
 # When each was quiet, and what was done -------------------------------------------------------------------------------
 
+unset arrow  # they would cross words
+
 unset label
 unset ytics
 unset grid

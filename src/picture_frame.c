@@ -15,13 +15,18 @@ size_t picture_columns(picture_format format)
     return format == PICTURE_TERMINAL ? PICTURE_TERMINAL_COLUMNS : PICTURE_COLUMNS;
 }
 
+static size_t columns_of(const char *at, size_t length)
+{
+    return length > 2 || strchr("MWmw@%", *at) != NULL ? 2 : 1;
+}
+
 text_cell picture_fitted(const char *text, size_t columns)
 {
     text_cell c = text_plain(text);
     size_t used = 0, length;
     char *cut = c.text;
     for (char *at = c.text; (length = text_character(at)) > 0; at += length) {
-        used += length > 2 || strchr("MWmw@%", *at) != NULL ? 2 : 1;
+        used += columns_of(at, length);
         if (used + 3 <= columns)
             cut = at + length;
     }
@@ -65,14 +70,15 @@ static void limits(FILE *to, const outcome *o)
 /* Where a line of the verdict ends: behind its last part that fits, else before a blank; all of it when it fits. */
 static size_t verdict_line(const char *text, size_t columns)
 {
-    size_t length = strlen(text), part = 0, word = 0;
-    if (length <= columns)
-        return length;
-    for (size_t i = 1; i <= columns; i++) {
-        part = text[i - 1] == ';' ? i : part;
+    size_t part = 0, word = 0, used = 0;
+    for (size_t i = 0; text[i] != '\0'; i++) {
+        used += columns_of(&text[i], 1);
+        if (used > columns)
+            return part > 0 ? part : word > 0 ? word : strlen(text);
+        part = text[i] == ';' ? i + 1 : part;
         word = text[i] == ' ' ? i : word;
     }
-    return part > 0 ? part : word > 0 ? word : length;
+    return strlen(text);
 }
 
 /* A row a line. */
