@@ -54,8 +54,7 @@ static int look_at(const boil_plant *trial, boil_calm *out)
     if (outcome == BOIL_OK) {
         out->steam_kg_s = v.steam_kg_s;
         out->evaporated_kg_s = v.surface.evaporation_kg_s;
-        out->steam_m3_s =
-            (v.steam_kg_s + v.surface.evaporation_kg_s) / boil_bath_steam_density(&b, out->boiling_point_K);
+        out->steam_m3_s = (v.steam_kg_s + v.surface.evaporation_kg_s) / boil_bath_steam_density(&b, out->boiling_point_K);
         out->swell_m = v.level_m - v.still_level_m;
         out->freeboard_m = trial->tank.depth_m - v.level_m;
     }

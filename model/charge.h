@@ -1,14 +1,14 @@
-/* charge.h -- filling a tank to the working level and strength: water first, then dry salts in batches or ready-mixed liquid, each
-   stirred in with the heat off, then heating up and what is still missing or too much of water.
+/* charge.h -- filling a tank to the working level and strength: water first, then dry salts in batches or ready-mixed
+   liquid, each stirred in with the heat off, then heating up and what is still missing or too much of water.
 
-   Amounts are balances. Every batch is a run of the model, from the bath that the one before left, with the mixer on and every
-   loss. A batch raises the bath by 10 K at the most, and is an eighth of the salts at the most; it waits for the one before it to
-   dissolve or mix in but for a hundredth and, if need be, to cool: with the batch in, well mixed and without losses, the bath
-   must stay 15 K below its boil. Its pace keeps the surface below the boil too: what goes in within one mixing time gives its
-   heat to a tenth of the bath,
+   Amounts are balances. Every batch is a run of the model, from the bath that the one before left, with the mixer on
+   and every loss. A batch raises the bath by 10 K at the most, and is an eighth of the salts at the most; it waits for
+   the one before it to dissolve or mix in but for a hundredth and, if need be, to cool: with the batch in, well mixed
+   and without losses, the bath must stay 15 K below its boil. Its pace keeps the surface below the boil too: what goes
+   in within one mixing time gives its heat to a tenth of the bath,
        pace <= 0.1 M c (T_boil - T)/(q t_mix),   q its heat of solution in that bath, J/kg.                                (1)
-   The adiabatic bound of a temperature leaves tank, losses and evaporation out. Once it boils, the water that evaporated goes in
-   at the pace that its own run allows (pace.h). */
+   The adiabatic bound of a temperature leaves tank, losses and evaporation out. Once it boils, the water that
+   evaporated goes in at the pace that its own run allows (pace.h). */
 #ifndef BOIL_CHARGE_H
 #define BOIL_CHARGE_H
 
@@ -60,7 +60,7 @@ typedef struct {
     /* What is to go in. */
     double water_kg, salts_kg, liquid_kg;
     double water_level_m;                    /* of the water alone, in an empty tank */
-    double from_crystals_K, liquid_crystals_K; /* bath in the tank and liquid crystallise below that; NaN: not above 0 degC */
+    double from_crystals_K, liquid_crystals_K; /* of bath in the tank and liquid; NaN: none above 0 degC */
     double too_hot_above_K, bail_m3;         /* of the bath in the tank, where that is why not */
     boil_charge_step steps[BOIL_CHARGE_STEPS];
     size_t steps_count;
@@ -73,7 +73,7 @@ typedef struct {
     double heat_up_s;                        /* NaN: it does not boil within two weeks */
     double evaporated_kg;                    /* while filling and heating up */
     double water_to_add_kg;                  /* once it boils; negative: to be boiled down */
-    boil_pace water_pace;                    /* of that; rate NaN where none is to be added, or at no pace: limited_by says why */
+    boil_pace water_pace;                    /* of that; rate NaN: none to add, or at no pace (limited_by says why) */
     double boil_down_s;                      /* with that heat; NaN: it never is */
     /* The bath that it comes to. */
     double salt_fraction, boiling_point_K, mass_kg, bath_water_kg, bath_salts_kg;
@@ -88,8 +88,9 @@ typedef struct {
 /* BOIL_OK whatever the end, or a failure. `o`: tolerance only. */
 int boil_charge_plan_of(const boil_plant *p, const boil_charge_case *c, const boil_run_options *o, boil_charge_plan *out);
 
-/* Why not salts first: water onto them makes, at once and on the spot, a solution of every strength up to the strongest; the
-   hottest of these without losses, and how strong it is. Water boils on what is hotter than its own boiling point. */
+/* Why not salts first: water onto them makes, at once and on the spot, a solution of every strength up to the
+   strongest; the hottest of these without losses, and how strong it is. Water boils on what is hotter than its own
+   boiling point. */
 typedef struct {
     double hottest_K, fraction, water_boils_K;
 } boil_charge_paste;

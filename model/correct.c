@@ -7,9 +7,9 @@
 #include "calm.h"
 #include "correcting.h"
 
-/* Bailed out in steps of this share of the bath until a pace is found, to half of it: judgement. */
+/* Bailed out in such a step, twice as much, and so on to so much of the bath, until a pace is found: judgement. */
 #define BAIL_STEP 0.03
-#define BAIL_LEAST_LEFT 0.5
+#define BAIL_MOST 0.4
 
 boil_load boil_correct_next_load(const boil_plant *p, const boil_schedule *s)
 {
@@ -42,25 +42,48 @@ static bool lacks_room(const boil_correction *a)
     return false;
 }
 
+/* A plan with a share of the bath left in the tank that it could be full to. */
+static int plan_with(boil_correcting *c, double left)
+{
+    boil_correction *a = c->a;
+    a->end = BOIL_CORRECT_DONE;
+    a->harm_id = a->harm = NULL;
+    if (left < 1)
+        boil_correcting_bail_to(c, left * fmin(a->unbailed_level_m, a->most_level_m),
+                                a->bail == BOIL_BAIL_NOTHING ? BOIL_BAIL_FOR_POUR : a->bail);
+    a->water = a->salts = a->liquid = (boil_correct_step){.mass_kg = 0};
+    int outcome = boil_correcting_find_paces(c);
+    return outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE ? boil_correcting_prove(c) : outcome;
+}
+
+/* As little more bailed out as will do, to a step; the plan at hand is the one for `bailed`. */
+static int bail_less(boil_correcting *c, double too_little, double bailed)
+{
+    boil_correction best = *c->a;
+    int outcome = BOIL_OK;
+    while (outcome == BOIL_OK && bailed - too_little > 1.5 * BAIL_STEP) {
+        double middle = (bailed + too_little) / 2;
+        outcome = plan_with(c, 1 - middle);
+        bool does = outcome == BOIL_OK && c->a->end == BOIL_CORRECT_DONE;
+        *(does ? &bailed : &too_little) = middle;
+        if (does)
+            best = *c->a;
+    }
+    *c->a = best;
+    return outcome;
+}
+
 /* Where the additions find no room at any pace, less is left in the tank. */
 static int make_plan(boil_correcting *c)
 {
     boil_correction *a = c->a;
-    int outcome = BOIL_OK;
-    for (double left = 1; left > BAIL_LEAST_LEFT; left -= BAIL_STEP) {
-        a->end = BOIL_CORRECT_DONE;
-        a->harm_id = a->harm = NULL;
-        if (left < 1)
-            boil_correcting_bail_to(c, left * fmin(a->unbailed_level_m, a->most_level_m),
-                                    a->bail == BOIL_BAIL_NOTHING ? BOIL_BAIL_FOR_POUR : a->bail);
-        a->water = a->salts = a->liquid = (boil_correct_step){.mass_kg = 0};
-        outcome = boil_correcting_find_paces(c);
-        if (outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE)
-            outcome = boil_correcting_prove(c);
-        if (outcome != BOIL_OK || a->end != BOIL_CORRECT_NO_PACE || !lacks_room(a))
-            break;
+    double bailed = 0;
+    int outcome = plan_with(c, 1);
+    while (outcome == BOIL_OK && a->end == BOIL_CORRECT_NO_PACE && lacks_room(a) && bailed < BAIL_MOST) {
+        bailed = bailed > 0 ? 2 * bailed : BAIL_STEP;
+        outcome = plan_with(c, 1 - bailed);
     }
-    return outcome;
+    return outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE ? bail_less(c, bailed / 2, bailed) : outcome;
 }
 
 /* What has to be bailed out in all for the level wanted, where there is too much salt for it. */

@@ -92,7 +92,8 @@ static int is_too_full(const boil_correcting *c, bool *too_full)
     const boil_plant *start = &c->a->start;
     boil_row calm;
     int outcome = boil_calm_look(start, &c->options, &calm);
-    *too_full = outcome == BOIL_OK && c->a->boil_down_s > 0 && calm.freeboard_m < start->limits.freeboard_m && calm.freeboard_m > 0;
+    *too_full =
+        outcome == BOIL_OK && c->a->boil_down_s > 0 && calm.freeboard_m < start->limits.freeboard_m && calm.freeboard_m > 0;
     return outcome;
 }
 

@@ -3,8 +3,8 @@
 #include "boil.h"
 #include "correcting.h"
 
-/* When the next load goes into the bath it is judged by, and how long that is followed: the wave and what steam the water it
-   carries in makes are over by then. */
+/* When the next load goes into the bath it is judged by, and how long that is followed: the wave and what steam the water
+   it carries in makes are over by then. */
 #define LOAD_AFTER_S 5
 #define LOAD_FOLLOWED_S 30
 

@@ -105,7 +105,8 @@ static int find_makeup_pace(boil_correcting *c)
         a->end = BOIL_CORRECT_TOO_WEAK;
         return BOIL_OK;
     }
-    return outcome == BOIL_OK ? find_pace(c, &p, liquid ? BOIL_ACT_LIQUID : BOIL_ACT_SALTS, step->mass_kg, &step->pace) : outcome;
+    return outcome == BOIL_OK ? find_pace(c, &p, liquid ? BOIL_ACT_LIQUID : BOIL_ACT_SALTS, step->mass_kg, &step->pace)
+                              : outcome;
 }
 
 /* Water is what is left over after the time that the make-up takes; below nothing, that boils down. */

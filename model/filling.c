@@ -7,8 +7,8 @@
 #include "water.h"
 
 #define ROOM_25_K 298.15
-#define DISSOLVED_BUT 0.01     /* of a batch: waited for */
-#define SALTS_BATCHES_LEAST 8  /* however little they heat: no more than an eighth lies on the floor; judgement */
+#define DISSOLVED_BUT 0.01    /* of a batch: waited for */
+#define SALTS_BATCHES_LEAST 8 /* however little they heat: no more than an eighth lies on the floor; judgement */
 
 boil_filling boil_filling_of(const boil_plant *p, const boil_run_options *o, boil_charge_plan *plan)
 {
@@ -50,7 +50,8 @@ double boil_filling_level(const boil_filling *f, const boil_mixture *m, double t
 double boil_filling_mixing_time(const boil_filling *f)
 {
     double mass = boil_mixture_mass(&f->there);
-    return boil_pool_mixing_time(&f->plant.pool, f->plant.fittings.mixer_W / mass, boil_tank_equivalent_radius(&f->plant.tank),
+    return boil_pool_mixing_time(&f->plant.pool, f->plant.fittings.mixer_W / mass,
+                                 boil_tank_equivalent_radius(&f->plant.tank),
                                  boil_filling_level(f, &f->there, f->temperature_K));
 }
 
@@ -74,8 +75,8 @@ static double added_K(const boil_filling *f, boil_act_kind kind)
 static double mixed_K(const boil_filling *f, boil_act_kind kind, const boil_mixture *added)
 {
     boil_mixture then = boil_mixture_sum(&f->there, added);
-    double heat = boil_solution_heat(&f->there, f->temperature_K).enthalpy_J +
-                  boil_filling_heat_in(kind, added, added_K(f, kind));
+    double heat =
+        boil_solution_heat(&f->there, f->temperature_K).enthalpy_J + boil_filling_heat_in(kind, added, added_K(f, kind));
     return boil_solution_temperature(&then, heat, f->temperature_K);
 }
 
@@ -114,8 +115,8 @@ static double pace_of(const boil_filling *f, boil_act_kind kind, const boil_mixt
     double each_J_kg = heat / boil_mixture_mass(added), by_hand = boil_pace_by_hand(kind);
     if (!(each_J_kg > 0))
         return by_hand;
-    double room_J = BOIL_CHARGE_ZONE * now.heat_capacity_J_K *
-                    fmax(0, boil_filling_boils_at(f, &f->there) - f->temperature_K);
+    double room_J =
+        BOIL_CHARGE_ZONE * now.heat_capacity_J_K * fmax(0, boil_filling_boils_at(f, &f->there) - f->temperature_K);
     return fmin(by_hand, room_J / (each_J_kg * boil_filling_mixing_time(f)));
 }
 
@@ -208,7 +209,8 @@ static int put_batch(boil_filling *f, boil_act_kind kind, const boil_mixture *ad
     boil_charge_step *step = next_step(f, kind, boil_mixture_mass(added));
     boil_mixture then = boil_mixture_sum(&f->there, added), more = boil_mixture_sum(&then, added);
     double rate = pace_of(f, kind, added), rise_K = fmax(0, mixed_K(f, kind, added) - f->temperature_K);
-    boil_act act = boil_pace_act(kind, step->mass_kg, f->plant.charge.blend, f->plan->asked.liquid_fraction, added_K(f, kind));
+    boil_act act =
+        boil_pace_act(kind, step->mass_kg, f->plant.charge.blend, f->plan->asked.liquid_fraction, added_K(f, kind));
     boil_act_pour(&act, step->mass_kg, rate);
     step->over_s = step->mass_kg / rate;
     step->next_below_K = boil_filling_boils_at(f, last ? &then : &more) - BOIL_CHARGE_MARGIN_K - (last ? 0 : rise_K);

@@ -1,4 +1,5 @@
-/* filling.h -- a tank as it is being charged, heat off and mixer on: one batch after the other put in and waited out. */
+/* filling.h -- a tank as it is being charged, heat off and mixer on: one batch after the other put in and waited out.
+   */
 #ifndef BOIL_FILLING_H
 #define BOIL_FILLING_H
 
@@ -19,8 +20,8 @@ typedef struct {
 /* An empty tank. */
 boil_filling boil_filling_of(const boil_plant *p, const boil_run_options *o, boil_charge_plan *plan);
 
-/* Puts in all of something, in as many batches as its heat takes; into an empty tank at once. The plan's end says why not when it
-   cannot be. BOIL_OK, or a failure of a run. */
+/* Puts in all of something, in as many batches as its heat takes; into an empty tank at once. The plan's end says why
+   not when it cannot be. BOIL_OK, or a failure of a run. */
 int boil_filling_put(boil_filling *f, boil_act_kind kind, const boil_mixture *all);
 
 boil_plant boil_filling_plant(const boil_filling *f);       /* what is in the tank as a plant to run */

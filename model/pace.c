@@ -8,9 +8,9 @@
 #include "saturation.h"
 
 /* From the gravest of their kind on; the first that is found is named. */
-static const char *const forbidden[] = {
-    "overflow",  "overflow-still", "freeboard-low", "steam-surge",       "salt-slug",        "water-on-quiet-bath",
-    "water-layer", "salt-on-quiet-bath", "salt-bed", "liquid-stops-boil", "boil-lost-long", "boil-never-returns"};
+static const char *const forbidden[] = {"overflow",  "overflow-still",      "freeboard-low",  "steam-surge",
+                                        "salt-slug", "water-on-quiet-bath", "water-layer",    "salt-on-quiet-bath",
+                                        "salt-bed",  "liquid-stops-boil",   "boil-lost-long", "boil-never-returns"};
 
 double boil_pace_by_hand(boil_act_kind kind)
 {
@@ -153,15 +153,16 @@ int boil_pace_of(const boil_plant *p, const boil_act *act, double boils_off_kg_s
 {
     pouring c = {p, *act, boil_act_mass(act), boils_off_kg_s, *o, out};
     double by_hand = boil_pace_by_hand(act->kind), gaining = BOIL_PACE_GAINS * boils_off_kg_s;
+    double in_time = c.mass_kg / BOIL_PACE_LONGEST_S + boils_off_kg_s, slowest = fmax(in_time, gaining > 0 ? gaining : by_hand / 100);
     *out = (boil_pace){.rate_kg_s = (double)NAN};
     c.act.time_s = 0;
     c.options.mixing_time_factor = BOIL_PACE_FAST_MIXING;
     c.options.row_interval_s = 0;
-    if (!(gaining < by_hand)) {
-        out->limited_by = "it boils off as fast as anyone pours";
+    if (!(slowest < by_hand)) {
+        out->limited_by = gaining < by_hand ? "it would take longer than a shift" : "it boils off as fast as anyone pours";
         return BOIL_NO_ROOT;
     }
     if (gaining > 0) /* what gains just so will mostly do: one long run, not many */
-        return halve(&c, by_hand, gaining, gaining / by_hand);
-    return halve(&c, by_hand, by_hand / 100, 0.6);
+        return halve(&c, by_hand, slowest, slowest / by_hand);
+    return halve(&c, by_hand, slowest, 0.6);
 }

@@ -106,7 +106,8 @@ const command command_charge = {
     .summary = "filling the tank: what goes in, in which order, how fast",
     .description =
         "From an empty tank, or one partly full, to the level and strength of the scenario: water first, then dry salts in "
-        "batches that dissolve and cool before the next, or ready-mixed liquid; then heating up, and water to add or to boil "
+        "batches that dissolve and cool before the next, or ready-mixed liquid; then heating up, and water to add or to "
+        "boil "
         "down. A list of steps to print, the caution beside each. FILE '-' is standard input.",
     .example = PROGRAM_NAME " charge night.bath --from '10 in' --from-strength '45 %'",
     .options = options,

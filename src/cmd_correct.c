@@ -11,7 +11,8 @@ static const option options[OPTIONS] = {
     [READS] = {"reads", "TEMPERATURE", "where it boils, as read, such as '288 degF' or '288 degF +- 2 degF'; needed"},
     [LEVEL] = {"level", "LENGTH", "its still surface above the floor"},
     [BOILING_LEVEL] = {"boiling-level", "LENGTH", "its boiling surface, instead: the swell is taken out"},
-    [LIQUID_STRENGTH] = {"liquid-strength", "PERCENT", "make up with ready-mixed liquid of so many salts by mass, not with dry salts"},
+    [LIQUID_STRENGTH] = {"liquid-strength", "PERCENT",
+                         "make up with ready-mixed liquid of so many salts by mass, not with dry salts"},
     [UNITS] = {"units", "us|si", "units of the list; default us"},
     [JSON] = {"json", NULL, "the plan as JSON, in SI units"},
 };
@@ -33,7 +34,8 @@ static bool reading_read(cursor *c, void *into)
         return true;
     if (!cursor_take(c, "+-") && !cursor_take(c, "\xC2\xB1"))
         return cursor_expect_end(c);
-    if (!quantity_read(c, "uncertainty", UNIT_OF(DIM_DIFFERENCE), &q) || !quantity_within(c, "uncertainty", &q, &uncertainty))
+    if (!quantity_read(c, "uncertainty", UNIT_OF(DIM_DIFFERENCE), &q) ||
+        !quantity_within(c, "uncertainty", &q, &uncertainty))
         return false;
     r->uncertain_K = q.si;
     return cursor_expect_end(c);
@@ -48,7 +50,8 @@ static bool request_read(const given *g, boil_correct_case *c, show_system *syst
     if (g->values[UNITS] != NULL)
         show_system_named(g->values[UNITS], system);
     if (g->values[READS] == NULL || (g->values[LEVEL] == NULL) == (g->values[BOILING_LEVEL] == NULL)) {
-        program_complain("'correct' needs --reads, such as --reads '288 degF +- 1 degF', and one of --level and --boiling-level");
+        program_complain(
+            "'correct' needs --reads, such as --reads '288 degF +- 1 degF', and one of --level and --boiling-level");
         return false;
     }
     if (!argument_read("reads", g->values[READS], reading_read, &r) ||
@@ -70,7 +73,8 @@ static int answer(boil_correct_case *c, show_system system, bool json, const sce
     c->liquid_K = boil_pace_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
     c->next_load = boil_correct_next_load(&s->plant, &s->schedule);
     if (!(c->level_m < s->plant.tank.depth_m)) {
-        program_complain("--%s: it must be below the rim of %s, at %s", options[c->level_boiling ? BOILING_LEVEL : LEVEL].name, s->path,
+        program_complain("--%s: it must be below the rim of %s, at %s",
+                         options[c->level_boiling ? BOILING_LEVEL : LEVEL].name, s->path,
                          show(system, DIM_LENGTH, s->plant.tank.depth_m).text);
         return STATUS_USAGE;
     }
@@ -104,11 +108,13 @@ const command command_correct = {
     .name = "correct",
     .argument = "FILE",
     .summary = "back to set point and level from a reading of both",
-    .description =
-        "From the temperature at which the bath boils and the level in the tank: how strong it is, and what water, dry salts "
-        "or ready-mixed liquid bring it back to set point and level, or how long it boils down; how fast each may go in, found "
-        "by running it; whether it fits with the next load in, and how much to bail out first. Set point and level are those of "
-        "the scenario's bath. FILE '-' is standard input.",
+    .description = "From the temperature at which the bath boils and the level in the tank: how strong it is, and what "
+                   "water, dry salts "
+                   "or ready-mixed liquid bring it back to set point and level, or how long it boils down; how fast each "
+                   "may go in, found "
+                   "by running it; whether it fits with the next load in, and how much to bail out first. Set point and "
+                   "level are those of "
+                   "the scenario's bath. FILE '-' is standard input.",
     .example = PROGRAM_NAME " correct night.bath --reads '288 degF +- 1 degF' --level '19 in'",
     .options = options,
     .options_count = OPTIONS,

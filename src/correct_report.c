@@ -18,12 +18,15 @@ typedef struct {
 
 /* Refusals -------------------------------------------------------------------------------------------------------- */
 
-/* What helps where salts or liquid would lie, freeze the boil, or boil the bath down before they are in. */
-static const char *remedy(const correct_answer *a)
+/* What helps where water finds no room or boils off, and where salts or liquid would lie, stop the boil, or boil the bath down
+   before they are in. */
+static const char *remedy(const correct_answer *a, bool water)
 {
+    if (water)
+        return "less heat, or bail out first and read again";
     return a->scenario->plant.fittings.mixer_on
                ? "let it cool and fill it up by 'charge --from', or go to a lower level first"
-               : "with the mixer on it may ('mixer = on' under [fittings]); else let it cool and fill it up by 'charge --from'";
+               : "try it with the mixer on ('mixer = on' under [fittings]), or let it cool and fill it up by 'charge --from'";
 }
 
 static void refuse_pace(const correct_answer *a)
@@ -36,11 +39,11 @@ static void refuse_pace(const correct_answer *a)
     for (size_t i = 0; i < sizeof steps / sizeof steps[0]; i++)
         if (steps[i].step->mass_kg > 0 && !(steps[i].step->pace.rate_kg_s > 0)) {
             program_complain("%s: at no pace %s go in well: %s. Instead, %s", a->scenario->path, steps[i].what,
-                             steps[i].step->pace.limited_by, remedy(a));
+                             steps[i].step->pace.limited_by, remedy(a, steps[i].step == &p->water));
             return;
         }
     program_complain("%s: what goes in well step by step does not as a whole: %s. Instead, %s", a->scenario->path, p->harm,
-                     remedy(a));
+                     remedy(a, !(p->salts.mass_kg + p->liquid.mass_kg > 0)));
 }
 
 void correct_refuse(const correct_answer *a, show_system s)
@@ -48,22 +51,26 @@ void correct_refuse(const correct_answer *a, show_system s)
     const boil_correction *p = &a->plan;
     const char *path = a->scenario->path;
     if (p->end == BOIL_CORRECT_NO_BATH)
-        program_complain("%s: no bath of these salts that is known of boils at %s there: read again, and look at altitude or "
-                         "pressure, and at the blend",
-                         path, show(s, DIM_TEMPERATURE, p->asked.reads_K).text);
+        program_complain(
+            "%s: no bath of these salts that is known of boils at %s there: read again, and look at altitude or "
+            "pressure, and at the blend",
+            path, show(s, DIM_TEMPERATURE, p->asked.reads_K).text);
     else if (p->end == BOIL_CORRECT_NO_BOIL)
-        program_complain("%s: the heat does not keep it boiling at %s: a reading taken then says nothing of its strength, and "
-                         "no water goes onto a bath that does not boil. More heat first",
-                         path, show(s, DIM_TEMPERATURE, p->asked.reads_K).text);
+        program_complain(
+            "%s: the heat does not keep it boiling at %s: a reading taken then says nothing of its strength, and "
+            "no water goes onto a bath that does not boil. More heat first",
+            path, show(s, DIM_TEMPERATURE, p->asked.reads_K).text);
     else if (p->end == BOIL_CORRECT_NO_ROOM)
-        program_complain("%s: at no level does the freeboard of %s stay with the next load in: a lighter load, less heat or a "
-                         "deeper tank",
-                         path, show(s, DIM_LENGTH, a->scenario->plant.limits.freeboard_m).text);
+        program_complain(
+            "%s: at no level does the freeboard of %s stay with the next load in: a lighter load, less heat or a "
+            "deeper tank",
+            path, show(s, DIM_LENGTH, a->scenario->plant.limits.freeboard_m).text);
     else if (p->end == BOIL_CORRECT_TOO_WEAK)
-        program_complain("%s: liquid of %s brings so much water that the bath would first have to boil down beyond %s: use "
-                         "stronger liquid or dry salts",
-                         path, show(s, DIM_FRACTION, p->asked.liquid_fraction).text,
-                         show(s, DIM_TEMPERATURE, fmax(a->scenario->plant.limits.boiling_point_high_K, p->asked.reads_K)).text);
+        program_complain(
+            "%s: liquid of %s brings so much water that the bath would first have to boil down beyond %s: use "
+            "stronger liquid or dry salts",
+            path, show(s, DIM_FRACTION, p->asked.liquid_fraction).text,
+            show(s, DIM_TEMPERATURE, fmax(a->scenario->plant.limits.boiling_point_high_K, p->asked.reads_K)).text);
     else
         refuse_pace(a);
 }
@@ -99,7 +106,8 @@ static void verdict(const writing *w)
     if (anything)
         fprintf(w->to, ": at %s after %s\n", show(w->system, DIM_TEMPERATURE, p->end_K).text, show_span(p->done_s).text);
     else
-        fprintf(w->to, "%s\n", p->bail != BOIL_BAIL_NOTHING ? "; nothing to add" : "Nothing to add: it is at the set point");
+        fprintf(w->to, "%s\n",
+                p->bail != BOIL_BAIL_NOTHING ? "; nothing to add" : "Nothing to add: it is at the set point");
 }
 
 /* What there is, and is wanted ------------------------------------------------------------------------------------- */
@@ -115,7 +123,8 @@ static void bath(const writing *w)
     plan_line(w->to, "boils at", DIM_TEMPERATURE, p->asked.reads_K, "as read");
     plan_line(w->to, "salts by mass", DIM_FRACTION, p->salt_fraction, range);
     plan_line(w->to, "strength", DIM_CONCENTRATION, p->strength_kg_m3, "salts per volume of hot bath");
-    plan_line(w->to, "level", DIM_LENGTH, p->still_level_m, p->asked.level_boiling ? "still: the swell is taken out" : "still");
+    plan_line(w->to, "level", DIM_LENGTH, p->still_level_m,
+              p->asked.level_boiling ? "still: the swell is taken out" : "still");
     if (p->asked.level_boiling)
         plan_line(w->to, "swell", DIM_LENGTH, p->swell_m, "upper estimate: a bath that swells less is fuller than this");
     plan_line(w->to, "mass of bath", DIM_MASS, p->mass_kg, "");
@@ -147,8 +156,9 @@ static void pour(const writing *w, const boil_correct_step *s, const char *what,
     bool water = s == &w->p->water;
     unit_dimension d = water ? DIM_VOLUME : DIM_MASS;
     double per_kg = water ? 1 / boil_water_density(w->p->asked.added_K) : 1;
-    snprintf(text, sizeof text, "%s of %s over %s, no faster than %s a minute", show(w->system, d, s->mass_kg * per_kg).text, what,
-             show_span(s->over_s).text, show(w->system, d, 60 * s->pace.rate_kg_s * per_kg).text);
+    snprintf(text, sizeof text, "%s of %s over %s, no faster than %s a minute",
+             show(w->system, d, s->mass_kg * per_kg).text, what, show_span(s->over_s).text,
+             show(w->system, d, 60 * s->pace.rate_kg_s * per_kg).text);
     step_head(w, s->start_s, text);
     if (s->pace.limited_by != NULL)
         snprintf(limit, sizeof limit, "Faster: %s.", s->pace.limited_by);
@@ -172,7 +182,8 @@ static void bail(const writing *w)
              p->bail == BOIL_BAIL_FOR_LOAD ? "the next load would not leave the freeboard"
                                            : "at no pace would the additions leave the freeboard");
     caution(w, text);
-    caution(w, "Heat off; with a steel dipper into a dry, closed steel vessel; nobody else near. Then the boil back first.");
+    caution(w,
+            "Heat off; with a steel dipper into a dry, closed steel vessel; nobody else near. Then the boil back first.");
 }
 
 static void steps(const writing *w)
@@ -226,7 +237,8 @@ static void after(const writing *w)
     plan_line(w->to, "", DIM_LENGTH, p->end_boiling_m, "boiling, upper estimate");
     plan_line(w->to, "", DIM_LENGTH, p->end_loaded_m, "highest as the next load goes in, mixing fast");
     if (p->bail_to_wanted_m3 > 0)
-        plan_line(w->to, "too full by salts", DIM_VOLUME, p->bail_to_wanted_m3, "to bail out first, in all, for the level wanted");
+        plan_line(w->to, "too full by salts", DIM_VOLUME, p->bail_to_wanted_m3,
+                  "to bail out first, in all, for the level wanted");
     plan_line(w->to, "next load", DIM_MASS, p->asked.next_load.mass_kg + p->asked.next_load.basket_kg, "the heaviest");
     plan_line(w->to, "least freeboard", DIM_LENGTH, p->freeboard_min_m, "until then, mixing fast");
 }
@@ -247,6 +259,7 @@ void correct_report(const correct_answer *a, show_system s, FILE *to)
     report_paragraph(to, "Automatic water is shut meanwhile, and nothing is worked; the heat stays as it is, the mixer %s.",
                      a->scenario->plant.fittings.mixer_on ? "on" : "off");
     if (a->plan.liquid.mass_kg > 0)
-        report_paragraph(to, "The liquid goes in at %s: it must not have crystallised.", show(s, DIM_TEMPERATURE, a->plan.asked.liquid_K).text);
+        report_paragraph(to, "The liquid goes in at %s: it must not have crystallised.",
+                         show(s, DIM_TEMPERATURE, a->plan.asked.liquid_K).text);
     report_caution(to);
 }

@@ -5,6 +5,8 @@
 
 #include "boil.h"
 #include "program.h"
+#include "saturation.h"
+#include "show.h"
 #include "water.h"
 
 #define SIXTY_DEGF_K (BOIL_ZERO_CELSIUS + 28 / 1.8)
@@ -73,6 +75,7 @@ bool look_up(const boil_plant *p, looked_up *a)
     a->water_activity = boil_solution_activity(&kilogram, a->temperature_K, &guess);
     a->heat = boil_solution_heat(&kilogram, a->temperature_K);
     a->dilution_J_kg = boil_water_enthalpy(a->temperature_K) - a->heat.water;
+    a->crystals_from_K = boil_crystals_from(&kilogram);
     a->slope_K = slope_with_fraction(&slope, p->charge.blend);
     return in_range(a->temperature_K, guess.equivalent_molality);
 }
@@ -92,6 +95,9 @@ looked_up *look_up_rows(const boil_plant *p, const look_up_table *t, size_t *cou
     for (size_t i = 0; i < *count; i++) {
         row.charge.value = t->from + (double)i * t->step;
         if (!look_up(&row, &rows[i])) {
+            program_complain("--table: so at its row of %s (%s); let it begin or end before that",
+                             show_exact(SHOW_US, t->over, row.charge.value).text,
+                             show_exact(SHOW_SI, t->over, row.charge.value).text);
             free(rows);
             return NULL;
         }

@@ -14,6 +14,7 @@ typedef struct {
     double baume, twaddell;         /* heavy degrees, 145 - 145/SG; 200 (SG - 1); SG at 60 degF over water at 60 degF */
     double water_activity, slope_K; /* of the boiling point with the salt fraction */
     double dilution_J_kg;           /* heat set free by a kg of water of the temperature put into much of it */
+    double crystals_from_K;         /* it crystallises below; NaN: not above 0 degC */
     boil_heat heat;
 } looked_up;
 

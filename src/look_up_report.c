@@ -2,13 +2,14 @@
 
 #include <math.h>
 
+#include "boil.h"
 #include "json.h"
 #include "plan.h"
 #include "report.h"
 
 /* For other programs ---------------------------------------------------------------------------------------------- */
 
-enum { NUMBERS = 16 };
+enum { NUMBERS = 17 };
 
 typedef struct {
     const char *name;
@@ -35,6 +36,7 @@ static void numbers_of(const looked_up *a, named n[NUMBERS])
         {"twaddell_60_degF", a->twaddell},
         {"heat_of_dilution_J_kg", a->dilution_J_kg},
         {"water_per_salts", (1 - a->salt_fraction) / a->salt_fraction},
+        {"crystals_from_K", a->crystals_from_K},
     };
     for (int i = 0; i < NUMBERS; i++)
         n[i] = all[i];
@@ -109,6 +111,8 @@ void look_up_report(const boil_plant *p, const looked_up *a, FILE *to)
     plan_line(to, "density", DIM_CONCENTRATION, a->hot_kg_m3, "at the boil");
     plan_line(to, "", DIM_CONCENTRATION, a->cold_kg_m3, "at 20 degC");
     fprintf(to, " %-40s %.1f degrees Baume, %.1f degrees Twaddell\n", "hydrometer, at 60 degF", a->baume, a->twaddell);
+    if (!isnan(a->crystals_from_K))
+        plan_line(to, "it crystallises", DIM_TEMPERATURE, a->crystals_from_K, "and below");
     fputs("\nat\n", to);
     plan_line(to, "temperature", DIM_TEMPERATURE, a->temperature_K,
               a->temperature_K > a->boiling_point_K + 0.01 ? "above its boiling point" : "");
@@ -125,14 +129,17 @@ void look_up_report(const boil_plant *p, const looked_up *a, FILE *to)
 
 static void row(const looked_up *a, FILE *to)
 {
-    fprintf(to, " %7s %8s %7s %8s %8s %8s %8s %8s %7.1f %7.1f %9.1f\n", show_number(SHOW_US, DIM_FRACTION, a->salt_fraction).text,
+    bool crystallised = a->crystals_from_K > BOIL_ZERO_CELSIUS + 20; /* NaN: never */
+    fprintf(to, " %7s %8s %7s %8s %8s %8s %8s %8s%c%7.1f %7.1f %9.1f\n",
+            show_number(SHOW_US, DIM_FRACTION, a->salt_fraction).text,
             show_number(SHOW_US, DIM_CONCENTRATION, a->strength_kg_m3).text,
             show_number(SHOW_SI, DIM_CONCENTRATION, a->strength_kg_m3).text,
             show_number(SHOW_US, DIM_TEMPERATURE, a->boiling_point_K).text,
             show_number(SHOW_SI, DIM_TEMPERATURE, a->boiling_point_K).text,
             show_number(SHOW_SI, DIM_CONCENTRATION, a->hot_kg_m3).text,
             show_number(SHOW_SI, DIM_CONCENTRATION, a->cold_kg_m3).text,
-            show_number(SHOW_US, DIM_CONCENTRATION, a->cold_kg_m3).text, a->baume, a->twaddell, 1e-3 * a->dilution_J_kg);
+            show_number(SHOW_US, DIM_CONCENTRATION, a->cold_kg_m3).text, crystallised ? '*' : ' ', a->baume, a->twaddell,
+            1e-3 * a->dilution_J_kg);
 }
 
 void look_up_table_report(const boil_plant *p, const looked_up *rows, size_t count, FILE *to)
@@ -146,8 +153,9 @@ void look_up_table_report(const boil_plant *p, const looked_up *rows, size_t cou
     for (size_t i = 0; i < count; i++)
         row(&rows[i], to);
     fputc('\n', to);
-    report_paragraph(to, "Strength: salts per volume at the boil. Dilution: heat set free per kg of water put in, at the boil or "
-                         "the temperature given. A cold solution as strong as the last rows may hold crystals.");
+    report_paragraph(
+        to, "Strength: salts per volume at the boil. Dilution: heat set free per kg of water put in, at the boil or "
+            "the temperature given. *: holds crystals at 20 degC; looked up alone, it says up to what temperature.");
     boil_charge given = p->charge;
     given.basis = BOIL_BY_SALT_FRACTION;
     report_uncertainty(&given, SHOW_SI, to);

@@ -115,7 +115,8 @@ shown show_exact(show_system s, unit_dimension d, double si)
     double x = unit_from_si(d, spelling, si);
     if (!is_there(x))
         return (shown){"-"};
-    snprintf(t.text, sizeof t.text, "%.4g", fabs(x) < 1e-9 ? 0 : x);
+    bool large = fabs(x) >= 9999.5 && fabs(x) < 1e9; /* no power of ten where the digits fit */
+    snprintf(t.text, sizeof t.text, large ? "%.0f" : "%.4g", fabs(x) < 1e-9 ? 0 : x);
     return with_unit(t, spelling);
 }
 

@@ -18,7 +18,7 @@ typedef struct {
 shown show(show_system s, unit_dimension d, double si);        /* "7.1 in"; a time as show_span */
 shown show_number(show_system s, unit_dimension d, double si); /* "7.1", for a column whose head names the unit */
 const char *show_unit(show_system s, unit_dimension d);        /* "in" */
-shown show_exact(show_system s, unit_dimension d, double si);  /* four significant digits: "0.25 in" */
+shown show_exact(show_system s, unit_dimension d, double si);  /* four significant digits, or all before the point: "0.25 in", "12346 kg" */
 
 shown show_span(double s);                  /* "45 s", "2 min", "4.5 min", "2.5 h" */
 shown show_clock(double start_s, double t); /* "7:22", cut to the minute; "0:10+1d" on the next day */

@@ -1,5 +1,5 @@
-/* Filling a tank: amounts, batches that stay below their boil, and a bath, charged and boiled by simulation, that is the one
-   which the scenario states. */
+/* Filling a tank: amounts, batches that stay below their boil, and a bath, charged and boiled by simulation, that is the
+   one which the scenario states. */
 #include "close.h"
 
 #include <gsl/gsl_errno.h>
@@ -71,7 +71,8 @@ static int pace_is_of_the_zone(const boil_plant *p, const boil_charge_plan *a)
         for (int k = 0; k < BOIL_SALTS; k++)
             solid_J += batch.salt[k] * boil_salt_solid_enthalpy(k, CELSIUS(25));
         boil_heat now = boil_solution_heat(&there, T);
-        double each = (now.enthalpy_J + solid_J - boil_solution_heat(&then, T).enthalpy_J) / s->mass_kg, mass = boil_mixture_mass(&there);
+        double each = (now.enthalpy_J + solid_J - boil_solution_heat(&then, T).enthalpy_J) / s->mass_kg,
+               mass = boil_mixture_mass(&there);
         double depth = mass / (boil_solution_density(&there, T) * boil_tank_area(&p->tank));
         double mixing = boil_pool_mixing_time(&p->pool, a->mixer_W / mass, boil_tank_equivalent_radius(&p->tank), depth);
         double rate = 0.1 * now.heat_capacity_J_K * (boils_K - T) / (each * mixing), took = s->mass_kg / s->over_s;
@@ -137,7 +138,8 @@ static int add(boil_schedule *s, boil_act_kind kind, double time_s, double mass_
     return mass_kg > 0 ? boil_schedule_add(s, &a) : BOIL_OK;
 }
 
-/* From a weak warm bath half as high, stirred, nothing lost, by `liquid_fraction` or by dry salts: the amounts that the plan names. */
+/* From a weak warm bath half as high, stirred, nothing lost, by `liquid_fraction` or by dry salts: the amounts that the
+ * plan names. */
 static void charged_to(const double blend[BOIL_SALTS], double liquid_fraction)
 {
     boil_plant p = plant_of(blend);
@@ -146,7 +148,8 @@ static void charged_to(const double blend[BOIL_SALTS], double liquid_fraction)
     p.losses.evaporation_factor = p.losses.convection_factor = p.losses.radiation_factor = 0;
     p.losses.wall_coefficient_W_m2K = 0;
     assert_int_equal(boil_plant_charge(&p, &wanted), BOIL_OK);
-    boil_charge_case c = {.liquid_fraction = liquid_fraction, .from_level_m = 0.25, .from_fraction = 0.3, .from_K = CELSIUS(40)};
+    boil_charge_case c = {
+        .liquid_fraction = liquid_fraction, .from_level_m = 0.25, .from_fraction = 0.3, .from_K = CELSIUS(40)};
     boil_charge_plan a = plan_of(&p, c);
     assert_int_equal(a.end, BOIL_CHARGE_DONE);
 
@@ -197,7 +200,10 @@ static void boils_down_to_it(void **unused)
     assert_int_equal(a.end, BOIL_CHARGE_DONE);
     assert_true(a.water_to_add_kg < -10 && a.boil_down_s > 600);
     boil_plant from = p;
-    from.charge = (boil_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, a.liquid_kg * 0.45 / (wanted.mixture.salt[0] + wanted.mixture.water - a.water_to_add_kg), 0};
+    from.charge = (boil_charge){{1, 0, 0},
+                                BOIL_BY_SALT_FRACTION,
+                                a.liquid_kg * 0.45 / (wanted.mixture.salt[0] + wanted.mixture.water - a.water_to_add_kg),
+                                0};
     boil_charge_state weak;
     assert_int_equal(boil_plant_charge(&from, &weak), BOIL_OK);
     from.tank.level_m *= (boil_mixture_mass(&wanted.mixture) - a.water_to_add_kg) / boil_mixture_mass(&weak.mixture);
@@ -285,20 +291,24 @@ static void topping_up(void **unused)
     assert_int_equal(a.steps[0].kind, BOIL_ACT_WATER);
     assert_true(a.steps[0].heat_J > 0 && a.steps_count > 2); /* water is diluted into the strong bath: that heats */
     assert_close(poured(&a, BOIL_ACT_WATER), a.water_kg, 1e-9, 0);
-    boil_charge_plan full = plan_of(&p, (boil_charge_case){.from_level_m = 0.9 * p.tank.level_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
+    boil_charge_plan full = plan_of(
+        &p,
+        (boil_charge_case){.from_level_m = 0.9 * p.tank.level_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
     assert_int_equal(full.end, BOIL_CHARGE_DONE);
-    boil_charge_plan more = plan_of(&p, (boil_charge_case){.from_level_m = p.tank.level_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
+    boil_charge_plan more = plan_of(
+        &p, (boil_charge_case){.from_level_m = p.tank.level_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
     assert_int_equal(more.end, BOIL_CHARGE_TOO_MUCH); /* cold it is denser */
     double left_m = p.tank.level_m - more.bail_m3 / boil_tank_area(&p.tank);
-    boil_charge_plan bailed = plan_of(&p, (boil_charge_case){.from_level_m = left_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
+    boil_charge_plan bailed =
+        plan_of(&p, (boil_charge_case){.from_level_m = left_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
     assert_int_equal(bailed.end, BOIL_CHARGE_DONE);
     assert_close(bailed.salts_kg + bailed.water_kg, 0, 0, 1e-3);
     assert_int_equal(bailed.steps_count, 0);
     assert_true(bailed.heat_up_s > 600);
 }
 
-/* "5 to 6 lb of salts to the gallon boil near 285 degF": common practice, no source. It holds of a gallon of hot bath; of a gallon
-   of water put in it boils some 25 degF lower: which is why both are named. */
+/* "5 to 6 lb of salts to the gallon boil near 285 degF": common practice, no source. It holds of a gallon of hot bath; of a
+   gallon of water put in it boils some 25 degF lower: which is why both are named. */
 static void which_gallon_is_meant(void **unused)
 {
     (void)unused;
@@ -344,7 +354,8 @@ static void refusals(void **unused)
     assert_int_equal(plan_of(&p, (boil_charge_case){.from_level_m = 0.3, .from_fraction = 0.5, .from_K = CELSIUS(110)}).end,
                      BOIL_CHARGE_TOO_HOT);
     assert_int_equal(plan_of(&p, (boil_charge_case){.liquid_fraction = 0.30}).end, BOIL_CHARGE_NO_ROOM);
-    boil_charge_plan cold = plan_of(&p, (boil_charge_case){.from_level_m = 0.3, .from_fraction = 0.65, .from_K = CELSIUS(10)});
+    boil_charge_plan cold =
+        plan_of(&p, (boil_charge_case){.from_level_m = 0.3, .from_fraction = 0.65, .from_K = CELSIUS(10)});
     assert_int_equal(cold.end, BOIL_CHARGE_CRYSTALS);
     assert_true(cold.from_crystals_K > CELSIUS(30));
     boil_plant strong = plant_of(brine_caustic);
@@ -366,11 +377,16 @@ static void salts_first_flashes(void **unused)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(batches_stay_below_the_boil),    cmocka_unit_test(first_make_up_is_hot),
-        cmocka_unit_test(simulation_makes_the_same_bath), cmocka_unit_test(boils_down_to_it),
-        cmocka_unit_test(stirring_sets_the_pace),         cmocka_unit_test(water_goes_in_at_its_pace),
-        cmocka_unit_test(topping_up),                     cmocka_unit_test(which_gallon_is_meant),
-        cmocka_unit_test(boiling_over_is_said),           cmocka_unit_test(refusals),
+        cmocka_unit_test(batches_stay_below_the_boil),
+        cmocka_unit_test(first_make_up_is_hot),
+        cmocka_unit_test(simulation_makes_the_same_bath),
+        cmocka_unit_test(boils_down_to_it),
+        cmocka_unit_test(stirring_sets_the_pace),
+        cmocka_unit_test(water_goes_in_at_its_pace),
+        cmocka_unit_test(topping_up),
+        cmocka_unit_test(which_gallon_is_meant),
+        cmocka_unit_test(boiling_over_is_said),
+        cmocka_unit_test(refusals),
         cmocka_unit_test(salts_first_flashes),
     };
     gsl_set_error_handler_off();

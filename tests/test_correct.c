@@ -1,6 +1,6 @@
 /* A correction is carried out and must end where it says: set point and level. What is said not to fit must do harm when it
-   is run, and a litre less than what is said to fit must not. A pace must keep the freeboard, and a fifth more break what it
-   was limited by. */
+   is run, and a litre less than what is said to fit must not. A pace must keep the freeboard, and a fifth more break what
+   it was limited by. */
 #include "close.h"
 
 #include <gsl/gsl_errno.h>
@@ -45,8 +45,12 @@ static boil_correction correction_of(const boil_plant *p, double reads_C, double
     boil_correction a;
     boil_schedule nothing;
     boil_schedule_init(&nothing, 0);
-    boil_correct_case c = {.reads_K = CELSIUS(reads_C), .uncertain_K = 0.5, .level_m = level_m, .liquid_fraction = liquid,
-                           .added_K = CELSIUS(20), .liquid_K = CELSIUS(40),
+    boil_correct_case c = {.reads_K = CELSIUS(reads_C),
+                           .uncertain_K = 0.5,
+                           .level_m = level_m,
+                           .liquid_fraction = liquid,
+                           .added_K = CELSIUS(20),
+                           .liquid_K = CELSIUS(40),
                            .next_load = boil_correct_next_load(p, &nothing)};
     assert_int_equal(boil_correct(p, &c, quick(), &a), BOIL_OK);
     return a;
@@ -133,7 +137,8 @@ static void room_is_true(const boil_correction *a)
         loaded_to(a, a->unbailed_level_m, true);
 }
 
-/* A fifth faster raises the finding that the pace was limited by. Steps are judged alone, each in the bath that it meets. */
+/* A fifth faster raises the finding that the pace was limited by. Steps are judged alone, each in the bath that it meets.
+ */
 static void pace_is_tight(const boil_correction *a, const boil_correct_step *step, size_t act, tally *t)
 {
     if (!(step->mass_kg > 0))
@@ -190,9 +195,10 @@ static void two_hundred_states(void **unused)
                         one_state(&s, &t, n++ % 3 == 0);
     assert_int_equal(n, 200);
     assert_true(t.added > 50 && t.boiled_down > 20 && t.bailed > 10 && t.limited > 20 && t.by_hand > 5);
-    print_message("%d states: within %.3f K and %.2f mm; %d add, %d boil down, %d bail; of the paces tried %d limited, %d by "
-                  "hand\n",
-                  n, t.off_K, 1e3 * t.off_m, t.added, t.boiled_down, t.bailed, t.limited, t.by_hand);
+    print_message(
+        "%d states: within %.3f K and %.2f mm; %d add, %d boil down, %d bail; of the paces tried %d limited, %d by "
+        "hand\n",
+        n, t.off_K, 1e3 * t.off_m, t.added, t.boiled_down, t.bailed, t.limited, t.by_hand);
 }
 
 /* Where no pace leaves room: the slowest that gains on the boil-off does not. */
@@ -216,8 +222,8 @@ static void no_pace_is_true(void **unused)
     boil_schedule_free(&s);
 }
 
-/* Steps that go in well one by one, and as a whole do not: more is bailed out than the next load needs. Bailed out only for that
-   load, the whole does harm. */
+/* Steps that go in well one by one, and as a whole do not: more is bailed out than the next load needs. Bailed out only for
+   that load, the whole does harm. */
 static void whole_is_judged(void **unused)
 {
     (void)unused;
@@ -356,6 +362,12 @@ static void refusals(void **unused)
     boil_correction low = correction_of(&p, 140.5, 0.06, 0);
     assert_int_equal(low.end, BOIL_CORRECT_NO_PACE);
     assert_non_null(low.salts.pace.limited_id);
+    boil_plant huge = p;
+    huge.tank = (boil_tank){.length_m = 5, .width_m = 3, .depth_m = 2, .level_m = 1.3, .wall_thickness_m = 0.01};
+    huge.heater.input_W = 500e3;
+    boil_correction shift = correction_of(&huge, 140.5, 0.6, 0); /* 8 t of salts by the scoop */
+    assert_int_equal(shift.end, BOIL_CORRECT_NO_PACE);
+    assert_string_equal(shift.salts.pace.limited_by, "it would take longer than a shift");
     p.heater.input_W = 1e3;
     assert_int_equal(correction_of(&p, 142, 0.5, 0).end, BOIL_CORRECT_NO_BOIL);
     p.heater.input_W = 30e3;
@@ -384,10 +396,11 @@ static void published_balances(void **unused)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(published_balances),   cmocka_unit_test(two_hundred_states), cmocka_unit_test(no_pace_is_true),
-        cmocka_unit_test(liquid_does_it_too),   cmocka_unit_test(swell_is_taken_out), cmocka_unit_test(uncertainty_is_carried),
-        cmocka_unit_test(whole_is_judged),      cmocka_unit_test(boiling_over_is_bailed),
-        cmocka_unit_test(too_much_salt),        cmocka_unit_test(noise_is_left_alone),
+        cmocka_unit_test(published_balances), cmocka_unit_test(two_hundred_states),
+        cmocka_unit_test(no_pace_is_true),    cmocka_unit_test(liquid_does_it_too),
+        cmocka_unit_test(swell_is_taken_out), cmocka_unit_test(uncertainty_is_carried),
+        cmocka_unit_test(whole_is_judged),    cmocka_unit_test(boiling_over_is_bailed),
+        cmocka_unit_test(too_much_salt),      cmocka_unit_test(noise_is_left_alone),
         cmocka_unit_test(refusals),
     };
     gsl_set_error_handler_off();

@@ -7,6 +7,7 @@
 #include "boil.h"
 #include "look_up.h"
 #include "published.h"
+#include "saturation.h"
 
 static boil_plant caustic_of(double salt_fraction)
 {
@@ -70,6 +71,7 @@ static void heat_of_dilution(void **unused)
                     boil_solution_heat(&more, a.temperature_K).enthalpy_J;
     assert_close(free_J, a.dilution_J_kg, 1e-3, 0);
     assert_true(a.dilution_J_kg > 3e5);
+    assert_close(a.crystals_from_K, boil_saturation_liquidus(0.5), 0, 1e-6); /* of hydroxide alone: its liquidus */
 }
 
 static void rows_of_a_table(void **unused)

@@ -80,6 +80,7 @@ static void exact_values_keep_what_was_written(void **state)
     assert_string_equal(show_exact(SHOW_SI, DIM_LENGTH, 0.00635).text, "6.35 mm");
     assert_string_equal(show_exact(SHOW_US, DIM_LENGTH, 900 * 0.3048).text, "900 ft");
     assert_string_equal(show_exact(SHOW_SI, DIM_FRACTION, 0.6).text, "60 %");
+    assert_string_equal(show_exact(SHOW_SI, DIM_MASS, 12345.6).text, "12346 kg"); /* no power of ten */
 }
 
 static void counts_agree_with_their_noun(void **state)
