@@ -108,8 +108,8 @@ golden: $(PROGRAM)
 bench: tools $(BUILD)/tests/bench
 	$(BUILD)/tests/bench
 
-$(BUILD)/tests/bench: $(BUILD)/tests/bench.o $(LIBRARY)
-	$(CC) $(CFLAGS) $(LDFLAGS) $< $(LIBRARY) $(LDLIBS) -o $@
+$(BUILD)/tests/bench: $(BUILD)/tests/bench.o $(PARTS_OBJ) $(LIBRARY)
+	$(CC) $(CFLAGS) $(LDFLAGS) $< $(PARTS_OBJ) $(LIBRARY) $(LDLIBS) -o $@
 
 $(WRITE_OBJ): BASE += -Isrc -DBOIL_RELEASED='"$(RELEASED)"'
 

@@ -9,6 +9,7 @@
 #include <string.h>
 
 #include "boil.h"
+#include "stabilised.h"
 
 /* A failure code of the rates that makes GSL halve the step and try again: above its own codes. */
 #define RATES_REFUSED 1025
@@ -45,7 +46,7 @@ boil_march *boil_march_create(const boil_march_case *c)
 {
     /* Fifth-order pair: the pool's second or two caps the step by stability, so higher orders buy nothing
        (see the work-precision table that `make bench` prints). */
-    const gsl_odeiv2_step_type *method = gsl_odeiv2_step_rkf45;
+    const gsl_odeiv2_step_type *method = c->stabilised ? boil_stabilised : gsl_odeiv2_step_rkf45;
     boil_march *m = calloc(1, sizeof *m);
     if (!m)
         return NULL;

@@ -8,6 +8,7 @@
 #ifndef BOIL_MARCH_H
 #define BOIL_MARCH_H
 
+#include <stdbool.h>
 #include <stddef.h>
 
 #define BOIL_MARCH_GUARDS_MAX 8
@@ -20,6 +21,7 @@ typedef struct {
     const double *size;      /* typical magnitude of each unknown, > 0; kept by the caller */
     double arm[BOIL_MARCH_GUARDS_MAX];
     double tolerance;        /* error per step relative to size */
+    bool stabilised;         /* steps by stabilised.h in place of a fifth-order pair: longer, coarser */
     double step_max_s;
     double step_first_s;     /* first step after a start or restart */
 } boil_march_case;

@@ -86,7 +86,8 @@ int boil_record_load(boil_record *r, double t, const boil_load *load, const boil
                                        .lowest_temperature_K = v->temperature_K,
                                        .recovery_s = b->boiling ? 0 : NEVER,
                                        .hot_s = NEVER,
-                                       .lifted_s = NEVER};
+                                       .lifted_s = NEVER,
+                                       .level_max_m = v->level_m};
     return BOIL_OK;
 }
 
@@ -266,6 +267,13 @@ static void watch_loads(boil_record *r, double t, const boil_bath *b, const doub
     }
 }
 
+/* The level until another goes in belongs to the last load, and to those that went in with it. */
+static void watch_level(boil_history *h, const boil_peak *peak)
+{
+    for (size_t i = h->loads_count; i > 0 && h->loads[i - 1].time_s == h->loads[h->loads_count - 1].time_s; i--)
+        h->loads[i - 1].level_max_m = fmax(h->loads[i - 1].level_max_m, peak->level_m);
+}
+
 static void watch_additions(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v,
                             const boil_peak *peak)
 {
@@ -402,6 +410,7 @@ int boil_record_moment(boil_record *r, double t, const boil_bath *b, const doubl
 {
     boil_peak peak = peaks_of(r, t, v);
     watch_loads(r, t, b, y, v, &peak);
+    watch_level(r->history, &peak);
     watch_additions(r, t, b, v, &peak);
     watch_quiet(r, t, b, v, &peak);
     watch_extremes(r, t, b, v, &peak);

@@ -96,7 +96,7 @@ static void set_sizes(running *r)
     s[BATH_HEAT] = heat;
     s[SENSOR] = 100;
     /* A layer is kept down to 1e-6 of the bath: no tolerance may let its error come near that, or it goes below zero. */
-    double layer = fmin(0.1, 1e-8 / r->options->tolerance) * mass;
+    double least = r->options->stabilised ? 1e-7 : 1e-8, layer = fmin(0.1, least / r->options->tolerance) * mass;
     s[LAYER_MASS] = layer;
     s[LAYER_HEAT] = layer * 2e5;
     s[STEAM_HELD] = 10 * r->view.solution_m3 * r->view.vapour_kg_m3;
@@ -136,6 +136,7 @@ static int new_march(running *r)
                          .context = r,
                          .size = r->size,
                          .tolerance = r->options->tolerance,
+                         .stabilised = r->options->stabilised,
                          .step_max_s = 30,
                          .step_first_s = 0.05};
     /* Rounding of the boiling point and of the enthalpy's inverse must not arm a guard. */

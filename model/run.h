@@ -12,6 +12,7 @@
 typedef struct {
     double mixing_time_factor;  /* 1: central run; 1/3: fast run */
     double tolerance;           /* error per step relative to each unknown's size; 1e-4 to 1e-11 */
+    bool stabilised;            /* for studies of many runs: steps of stabilised.h, in half the time, at a tolerance of 1e-4 */
     double row_interval_s;      /* rows of the trace; 0: no trace */
     bool (*keep_going)(void *context, double time_s); /* told after each step, may be NULL; false ends the run as "interrupted" */
     void *context;
@@ -52,6 +53,7 @@ typedef struct {
     double hot_s;                       /* from entry until its mean is 95 % of the way to the bath; NaN never */
     double lifted_s;                    /* when its lifting began; NaN: still in at the end */
     double drag_out_kg;                 /* bath liquid it carried out; 0 while in */
+    double level_max_m;                 /* highest swelled level from its entry to that of a later one, or the end */
 } boil_load_result;
 
 typedef struct {

@@ -54,7 +54,7 @@ typedef enum {
 typedef enum {
     STUDY_LOAD_RECOVERY_S,
     STUDY_LOAD_LOWEST_K,
-    STUDY_LOAD_LEVEL_M,    /* highest from this load to the next, or the end, of a trace every ten seconds */
+    STUDY_LOAD_LEVEL_M,    /* highest from this load to the next, or the end */
     STUDY_LOAD_OUTPUTS
 } study_load_output;
 

@@ -32,15 +32,6 @@ static void keep_findings(double *row, const boil_findings *found)
     }
 }
 
-static double level_between(const boil_history *h, double from_s, double to_s)
-{
-    double highest = (double)NAN;
-    for (size_t i = 0; i < h->rows_count; i++)
-        if (h->rows[i].time_s >= from_s && h->rows[i].time_s <= to_s)
-            highest = fmax(highest, h->rows[i].level_m);
-    return highest;
-}
-
 static void keep_loads(const study *s, double *row, const boil_history *h, double limit_s)
 {
     double slowest = 0, back = 0;
@@ -54,8 +45,7 @@ static void keep_loads(const study *s, double *row, const boil_history *h, doubl
             continue;
         row[study_load_output_of(s, i, STUDY_LOAD_RECOVERY_S)] = r->recovery_s;
         row[study_load_output_of(s, i, STUDY_LOAD_LOWEST_K)] = r->lowest_temperature_K;
-        row[study_load_output_of(s, i, STUDY_LOAD_LEVEL_M)] =
-            level_between(h, r->time_s, i + 1 < h->loads_count ? h->loads[i + 1].time_s : h->end_s);
+        row[study_load_output_of(s, i, STUDY_LOAD_LEVEL_M)] = r->level_max_m;
     }
     row[STUDY_SLOWEST_S] = never ? (double)NAN : slowest;
     row[STUDY_BACK_SHARE] = h->loads_count > 0 ? back / (double)h->loads_count : (double)NAN;
@@ -75,13 +65,19 @@ static void keep_summary(double *row, const boil_history *h)
     row[STUDY_VENTED_KG] = m->vented_total_kg;
 }
 
+boil_run_options study_run_options(void)
+{
+    boil_run_options o = boil_run_options_default();
+    o.stabilised = true;
+    o.tolerance = 1e-4;
+    return o;
+}
+
 static void carry_out(const study *s, const scenario *c, double *row)
 {
-    const double trace_s = 10;
     boil_history h;
     boil_findings found;
-    boil_run_options o = boil_run_options_default();
-    o.row_interval_s = s->load_count > 0 ? trace_s : 0;
+    boil_run_options o = study_run_options();
     if (boil_run(&c->plant, &c->schedule, &o, &h) != BOIL_OK)
         return;
     if (boil_findings_of(&c->plant, &c->schedule, NULL, &h, NULL, &found, NULL) == BOIL_OK) {

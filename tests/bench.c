@@ -3,11 +3,15 @@
 #include <gsl/gsl_errno.h>
 #include <math.h>
 #include <stdio.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
 #include <time.h>
+#include <unistd.h>
 
 #include "bath.h"
 #include "boil.h"
 #include "run.h"
+#include "study_run.h"
 
 static double now(void)
 {
@@ -108,10 +112,73 @@ static void parts(void)
     boil_bath_free(&b);
 }
 
+/* A study of a shift, as explore makes it: runs a second, or peak memory, each in a process of its own. */
+typedef struct {
+    double runs_s;
+    long peak_kB;
+} studied;
+
+static void study_in_child(const char *path, size_t points, int threads, int to)
+{
+    static study s;
+    scenario_text text;
+    scenario c = {0};
+    messages m;
+    struct rusage used;
+    messages_init(&m);
+    if (!scenario_text_read(path, &text, &m) || scenario_of_text(&text, NULL, 0, &c, &m) != BOIL_OK)
+        _exit(1);
+    s = (study){.input_count = c.uncertain_count, .plan = {c.uncertain_count, points, 8, 1}, .load_count = 8};
+    study_work work = {.thing_count = c.uncertain_count, .shards = 1, .threads = threads};
+    for (size_t i = 0; i < c.uncertain_count; i++) {
+        s.inputs[i].spread = c.uncertain[i].spread;
+        work.things[i] = &c.uncertain[i].thing;
+    }
+    if (study_begin(&s) != BOIL_OK)
+        _exit(1);
+    double start = now();
+    study_run(&s, &text, &work);
+    double took = now() - start;
+    getrusage(RUSAGE_SELF, &used);
+    studied r = {(double)study_rows(&s) / took, used.ru_maxrss - (long)(study_rows(&s) * s.outputs * sizeof(double) / 1024)};
+    _exit(write(to, &r, sizeof r) == sizeof r ? 0 : 1);
+}
+
+static studied study_of(const char *path, size_t points, int threads)
+{
+    studied r = {(double)NAN, 0};
+    int ends[2];
+    fflush(stdout);
+    if (pipe(ends) != 0)
+        return r;
+    pid_t child = fork();
+    if (child == 0)
+        study_in_child(path, points, threads, ends[1]);
+    close(ends[1]);
+    if (child < 0 || read(ends[0], &r, sizeof r) != sizeof r)
+        r.runs_s = (double)NAN;
+    close(ends[0]);
+    if (child > 0)
+        waitpid(child, NULL, 0);
+    return r;
+}
+
+static void studies(void)
+{
+    const char *shift_path = "scenarios/uncertain-shift.bath", *short_path = "tests/cli/uncertain.bath";
+    studied one = study_of(shift_path, 4, 1), two = study_of(shift_path, 4, 2);
+    printf("a study of a shift of four hours and eight loads, runs a second\n");
+    printf("one thread %.1f   two threads %.1f, %.2f times   10 000 on two in %.1f min\n", one.runs_s, two.runs_s,
+           two.runs_s / one.runs_s, 10000 / two.runs_s / 60);
+    studied few = study_of(short_path, 16, 2), many = study_of(short_path, 128, 2);
+    printf("peak memory besides the rows: %ld kB with 256 samples, %ld kB with 2048\n", few.peak_kB, many.peak_kB);
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
     parts();
     work_and_precision();
+    studies();
     return 0;
 }
