@@ -1,0 +1,213 @@
+#include "fit.h"
+
+#include <gsl/gsl_cdf.h>
+#include <gsl/gsl_errno.h>
+#include <gsl/gsl_multifit_nlinear.h>
+#include <math.h>
+
+#include "boil.h"
+
+#define GIVEN_UP 1e10 /* residual of a case that is none: no such trial is ever the better one */
+#define AT_BOUND 1e-3 /* of the way between the bounds: what lies closer is taken to be at one */
+#define MOST_SERIAL 0.98
+
+typedef struct {
+    const boil_fit_problem *problem;
+    size_t trials;
+} asked;
+
+/* A parameter as it is sought ------------------------------------------------------------------------------------- */
+
+static bool bounded(const boil_fit_problem *p, size_t i)
+{
+    return isfinite(p->low[i]);
+}
+
+static double scale_of(const boil_fit_problem *p, size_t i)
+{
+    return p->start[i] != 0 ? fabs(p->start[i]) : 1;
+}
+
+static double value_of(const boil_fit_problem *p, size_t i, double u)
+{
+    if (!bounded(p, i))
+        return p->start[i] + scale_of(p, i) * u;
+    return p->low[i] + (p->high[i] - p->low[i]) / (1 + exp(-u));
+}
+
+static double slope_of(const boil_fit_problem *p, size_t i, double u)
+{
+    return bounded(p, i) ? (p->high[i] - p->low[i]) / (2 + exp(u) + exp(-u)) : scale_of(p, i);
+}
+
+static double share_of(const boil_fit_problem *p, size_t i, double value)
+{
+    return (value - p->low[i]) / (p->high[i] - p->low[i]);
+}
+
+static double start_of(const boil_fit_problem *p, size_t i)
+{
+    if (!bounded(p, i))
+        return 0;
+    double share = fmin(1 - AT_BOUND, fmax(AT_BOUND, share_of(p, i, p->start[i])));
+    return log(share / (1 - share));
+}
+
+/* Residuals and their derivatives --------------------------------------------------------------------------------- */
+
+static int ask(asked *a, const gsl_vector *u, gsl_vector *residual)
+{
+    double value[BOIL_FIT_PARAMETERS];
+    for (size_t i = 0; i < a->problem->parameters; i++)
+        value[i] = value_of(a->problem, i, gsl_vector_get(u, i));
+    a->trials++;
+    int outcome = a->problem->residuals(a->problem->context, value, residual->data);
+    for (size_t i = 0; outcome == BOIL_OK && i < residual->size; i++)
+        if (!isfinite(gsl_vector_get(residual, i)))
+            outcome = BOIL_NOT_FINITE;
+    return outcome;
+}
+
+static int residuals_at(const gsl_vector *u, void *context, gsl_vector *residual)
+{
+    if (ask(context, u, residual) != BOIL_OK)
+        gsl_vector_set_all(residual, GIVEN_UP);
+    return GSL_SUCCESS;
+}
+
+/* Column i of J by central differences; where one side is no case, from the other and the middle. */
+static int column_at(asked *a, const gsl_vector *u, size_t i, gsl_vector *trial, gsl_vector *column, gsl_vector *other)
+{
+    double h = a->problem->difference, up = h, down = h;
+    gsl_vector_memcpy(trial, u);
+    gsl_vector_set(trial, i, gsl_vector_get(u, i) + h);
+    if (ask(a, trial, column) != BOIL_OK) {
+        up = 0;
+        if (ask(a, u, column) != BOIL_OK)
+            return GSL_EFAILED;
+    }
+    gsl_vector_set(trial, i, gsl_vector_get(u, i) - h);
+    if (ask(a, trial, other) != BOIL_OK) {
+        down = 0;
+        if (up == 0 || ask(a, u, other) != BOIL_OK)
+            return GSL_EFAILED;
+    }
+    gsl_vector_sub(column, other);
+    gsl_vector_scale(column, 1 / (up + down));
+    return GSL_SUCCESS;
+}
+
+static int jacobian_at(const gsl_vector *u, void *context, gsl_matrix *jacobian)
+{
+    asked *a = context;
+    gsl_vector *trial = gsl_vector_alloc(u->size);
+    gsl_vector *column = gsl_vector_alloc(jacobian->size1), *other = gsl_vector_alloc(jacobian->size1);
+    int status = trial != NULL && column != NULL && other != NULL ? GSL_SUCCESS : GSL_ENOMEM;
+    for (size_t i = 0; status == GSL_SUCCESS && i < u->size; i++) {
+        status = column_at(a, u, i, trial, column, other);
+        if (status == GSL_SUCCESS)
+            gsl_matrix_set_col(jacobian, i, column);
+    }
+    gsl_vector_free(trial);
+    gsl_vector_free(column);
+    gsl_vector_free(other);
+    return status;
+}
+
+/* What came out --------------------------------------------------------------------------------------------------- */
+
+static double squares(const gsl_vector *residual)
+{
+    double sum = 0;
+    for (size_t i = 0; i < residual->size; i++)
+        sum += gsl_vector_get(residual, i) * gsl_vector_get(residual, i);
+    return sum;
+}
+
+/* Correlation from one residual to the next, not below 0. */
+static double serial_of(const gsl_vector *residual, double chi2)
+{
+    double sum = 0;
+    for (size_t i = 1; i < residual->size; i++)
+        sum += gsl_vector_get(residual, i) * gsl_vector_get(residual, i - 1);
+    return chi2 > 0 ? fmin(MOST_SERIAL, fmax(0, sum / chi2)) : 0;
+}
+
+static void estimate(const boil_fit_problem *p, size_t i, double u, double variance, double wider, boil_fit_estimate *e)
+{
+    double error = variance > 0 ? sqrt(variance) : (double)NAN;
+    e->value = value_of(p, i, u);
+    e->error = slope_of(p, i, u) * error;
+    e->low = value_of(p, i, u - wider * error);
+    e->high = value_of(p, i, u + wider * error);
+    e->at_bound = bounded(p, i) && fabs(share_of(p, i, e->value) - 0.5) > 0.5 - AT_BOUND;
+}
+
+static void conclude(const boil_fit_problem *p, const gsl_vector *u, const gsl_vector *residual, const gsl_matrix *covariance,
+                     boil_fit *out)
+{
+    double n = (double)p->count, k = (double)p->parameters;
+    out->chi2 = squares(residual);
+    out->serial = serial_of(residual, out->chi2);
+    out->effective = n * (1 - out->serial) / (1 + out->serial);
+    double s2 = out->chi2 / (n - k), freedom = fmax(1, out->effective - k);
+    double wider = gsl_cdf_tdist_Pinv(0.975, freedom) * sqrt(n / out->effective);
+    for (size_t i = 0; i < p->parameters; i++) {
+        double own = gsl_matrix_get(covariance, i, i);
+        estimate(p, i, gsl_vector_get(u, i), s2 * own, wider, &out->of[i]);
+        for (size_t j = 0; j < p->parameters; j++)
+            out->correlation[i][j] = gsl_matrix_get(covariance, i, j) / sqrt(own * gsl_matrix_get(covariance, j, j));
+    }
+}
+
+static int search(const boil_fit_problem *p, gsl_multifit_nlinear_workspace *w, gsl_matrix *covariance, boil_fit *out)
+{
+    const size_t most_steps = 200;
+    const double settled = 1e-10;
+    asked a = {p, 0};
+    gsl_multifit_nlinear_fdf f = {.f = residuals_at, .df = jacobian_at, .n = p->count, .p = p->parameters, .params = &a};
+    double start[BOIL_FIT_PARAMETERS];
+    for (size_t i = 0; i < p->parameters; i++)
+        start[i] = start_of(p, i);
+    gsl_vector_const_view u = gsl_vector_const_view_array(start, p->parameters);
+    int outcome = ask(&a, &u.vector, gsl_multifit_nlinear_residual(w)), why = 0;
+    if (outcome != BOIL_OK)
+        return outcome;
+    if (gsl_multifit_nlinear_init(&u.vector, &f, w) != GSL_SUCCESS)
+        return BOIL_NO_ROOT;
+    out->chi2_start = squares(gsl_multifit_nlinear_residual(w));
+    int status = gsl_multifit_nlinear_driver(most_steps, settled, settled, 0, NULL, NULL, &why, w);
+    out->converged = status == GSL_SUCCESS || status == GSL_ENOPROG; /* no progress: down to the model's own noise */
+    if (gsl_multifit_nlinear_covar(gsl_multifit_nlinear_jac(w), 1e-12, covariance) != GSL_SUCCESS)
+        return BOIL_NO_ROOT;
+    conclude(p, gsl_multifit_nlinear_position(w), gsl_multifit_nlinear_residual(w), covariance, out);
+    out->trials = a.trials;
+    return BOIL_OK;
+}
+
+static bool makes_sense(const boil_fit_problem *p)
+{
+    if (p->parameters < 1 || p->parameters > BOIL_FIT_PARAMETERS || p->count <= p->parameters ||
+        !(p->difference >= 1e-8 && p->difference <= 0.1))
+        return false;
+    for (size_t i = 0; i < p->parameters; i++)
+        if (!isfinite(p->start[i]) || isfinite(p->low[i]) != isfinite(p->high[i]) ||
+            !(p->low[i] < p->high[i] && p->start[i] >= p->low[i] && p->start[i] <= p->high[i]))
+            return false;
+    return true;
+}
+
+int boil_fit_run(const boil_fit_problem *p, boil_fit *out)
+{
+    *out = (boil_fit){0};
+    if (!makes_sense(p))
+        return BOIL_BAD_INPUT;
+    gsl_multifit_nlinear_parameters how = gsl_multifit_nlinear_default_parameters();
+    gsl_multifit_nlinear_workspace *w =
+        gsl_multifit_nlinear_alloc(gsl_multifit_nlinear_trust, &how, p->count, p->parameters);
+    gsl_matrix *covariance = gsl_matrix_alloc(p->parameters, p->parameters);
+    int outcome = w != NULL && covariance != NULL ? search(p, w, covariance, out) : BOIL_NO_MEMORY;
+    gsl_matrix_free(covariance);
+    gsl_multifit_nlinear_free(w);
+    return outcome;
+}
