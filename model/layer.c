@@ -33,26 +33,31 @@ static double erosion_velocity(const boil_layer_stirring *s, double buoyancy)
 {
     const double constant = 3.8, fastest = 0.2;
     double u = s->interface_m_s, well = buoyancy * s->depth_m; /* u^2 Ri */
-    double by_power = constant * pow(u * u / well, 1.5);
-    return u * fmin(fastest, by_power);
+    return well > 0 ? u * fmin(fastest, constant * pow(u * u / well, 1.5)) : u * fastest;
+}
+
+/* Share of a layer that falls in each second: none of one that is clearly lighter, all of one clearly heavier, and a smooth
+   step in between: a switch would chatter, and the densities are not known to a thousandth. */
+static double falling(double buoyancy)
+{
+    const double fall_s = 1, unsure = 1e-3 * BOIL_GRAVITY; /* either way; 5e-4 to 5e-3, judgement */
+    double x = fmin(1, fmax(0, (1 - buoyancy / unsure) / 2));
+    return x * x * (3 - 2 * x) / fall_s;
 }
 
 double boil_layer_mixing(const boil_layer_law *l, const boil_layer_stirring *s, double mass_kg, double cover,
                          double *by_log_stirring)
 {
-    const double fall_s = 1;
     double unused, *slope = by_log_stirring ? by_log_stirring : &unused;
-    *slope = 0;
     double buoyancy = BOIL_GRAVITY * (s->bath_kg_m3 - s->water_kg_m3) / s->water_kg_m3;
-    if (!(buoyancy > 0))
-        return mass_kg / fall_s;
-    double slow = s->water_kg_m3 * s->area_m2 * cover * erosion_velocity(s, buoyancy);
-    double limit = 2 * l->mixing_efficiency * s->bath_kg_m3 * s->area_m2 * s->stirring_W_kg / buoyancy;
-    if (!(limit > 0))
-        return slow;
-    double takes_s = s->mixing_time_s + mass_kg / limit;
-    *slope = mass_kg * (s->mixing_time_s / 3 + mass_kg / limit) / (takes_s * takes_s);
-    return mass_kg / takes_s + slow;
+    double still = s->water_kg_m3 * s->area_m2 * cover * erosion_velocity(s, buoyancy) + mass_kg * falling(buoyancy);
+    double lifts = 2 * l->mixing_efficiency * s->bath_kg_m3 * s->area_m2 * s->stirring_W_kg;
+    *slope = 0;
+    if (!(lifts > 0))
+        return still;
+    double limited_s = mass_kg * fmax(0, buoyancy) / lifts, takes_s = s->mixing_time_s + limited_s;
+    *slope = mass_kg * (s->mixing_time_s / 3 + limited_s) / (takes_s * takes_s);
+    return mass_kg / takes_s + still;
 }
 
 double boil_layer_conductance(const boil_layer_law *l, double area_m2, double cover, double thickness_m, double age_s,

@@ -33,7 +33,8 @@ typedef struct {
     double interface_m_s;         /* u of (2) */
 } boil_layer_stirring;
 
-/* (1). A layer that is no lighter than the bath falls in within a second. *by_log_stirring: derivative with respect to
+/* (1). A layer that is heavier than the bath falls in within a second; over a thousandth of the density the one passes into the
+   other. *by_log_stirring: derivative with respect to
    ln eps, tau going as eps^(-1/3), kg/s; may be NULL. */
 double boil_layer_mixing(const boil_layer_law *l, const boil_layer_stirring *s, double mass_kg, double cover,
                          double *by_log_stirring);

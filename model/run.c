@@ -541,6 +541,13 @@ static int event(running *r, size_t guard)
     return outcome;
 }
 
+/* Steps or changes of mode that pile up at one moment would go on for ever; no known run takes a tenth of these. */
+static bool is_stuck(const running *r)
+{
+    double most = 1e5 + 5 * r->schedule->duration_s + 300 * (double)r->schedule->count;
+    return (double)(r->history->steps + boil_march_steps(r->march)) > most;
+}
+
 /* One step and what follows from it. */
 static int advance(running *r, double stop, bool *going)
 {
@@ -552,7 +559,7 @@ static int advance(running *r, double stop, bool *going)
     memcpy(r->y_before, r->y, r->unknowns * sizeof(double));
     memcpy(r->rates_before, r->rates, r->unknowns * sizeof(double));
     boil_march_news news = boil_march_step(r->march, &r->t, r->y, stop, &guard);
-    if (news == BOIL_MARCH_FAILED) {
+    if (news == BOIL_MARCH_FAILED || is_stuck(r)) {
         r->history->end = BOIL_RUN_FAILED;
         r->looked = false;
         return look(r, r->t, r->y);

@@ -158,10 +158,31 @@ static void heavy_layer_falls_in(void **state)
     (void)state;
     const boil_layer_law law = boil_layer_law_default();
     boil_layer_stirring s = hundred_gallons();
+    s.bath_kg_m3 = 0.9989 * s.water_kg_m3;
+    assert_close(boil_layer_mixing(&law, &s, 5, 1, NULL), 5, 1e-14, 0);
     s.bath_kg_m3 = s.water_kg_m3;
-    assert_close(boil_layer_mixing(&law, &s, 5, 1, NULL), 5, 1e-14, 0);
-    s.bath_kg_m3 = (double)NAN;
-    assert_close(boil_layer_mixing(&law, &s, 5, 1, NULL), 5, 1e-14, 0);
+    assert_close(boil_layer_mixing(&law, &s, 5, 1, NULL), 2.5, 1e-14, 0);
+    s.bath_kg_m3 = 1.0011 * s.water_kg_m3;
+    assert_true(boil_layer_mixing(&law, &s, 5, 1, NULL) == 0);
+}
+
+/* Stirred, and through the density of water: no step anywhere. */
+static void mixing_is_continuous_in_density(void **state)
+{
+    (void)state;
+    const boil_layer_law law = boil_layer_law_default();
+    boil_layer_stirring s = hundred_gallons();
+    s.stirring_W_kg = 0.01;
+    s.mixing_time_s = 60;
+    s.interface_m_s = 0.01;
+    s.bath_kg_m3 = 0.99 * s.water_kg_m3;
+    double before = boil_layer_mixing(&law, &s, 5, 1, NULL);
+    for (int i = 1; i <= 20000; i++) {
+        s.bath_kg_m3 = (0.99 + 1e-6 * i) * s.water_kg_m3;
+        double now = boil_layer_mixing(&law, &s, 5, 1, NULL);
+        assert_true(fabs(now - before) < 0.1); /* a switch would leap by 5 */
+        before = now;
+    }
 }
 
 /* Judgement: the conductive core is 46 W/m2K after 5 min; that is k/sqrt(pi alpha t) with no bath side, in a thick
@@ -217,6 +238,7 @@ int main(void)
         cmocka_unit_test(erosion_follows_the_cover),
         cmocka_unit_test(nothing_stirs_nothing_mixes),
         cmocka_unit_test(heavy_layer_falls_in),
+        cmocka_unit_test(mixing_is_continuous_in_density),
         cmocka_unit_test(heat_reaches_the_layer_by_conduction),
         cmocka_unit_test(problems_are_named),
     };

@@ -245,6 +245,40 @@ static void no_strength_and_no_pour_makes_the_modes_flutter(void **state)
     print_message("at most %zu mode changes over 140 pours\n", most);
 }
 
+/* Cold water is as heavy as a boiling bath of some 4 % salts: it floats on one a little stronger and sinks in one a little
+   weaker. Water run in for long takes the bath through that, and nothing may flutter there either. */
+static void water_as_heavy_as_the_bath_makes_nothing_flutter(void **state)
+{
+    (void)state;
+    size_t most = 0, most_steps = 0;
+    for (double strength = 0.037; strength < 0.047; strength += 0.001)
+        for (double over = 1200; over < 3000; over *= 1.4) {
+            boil_plant p = open_plant(58e3);
+            p.charge = (boil_charge){{0.80, 0.15, 0.05}, BOIL_BY_SALT_FRACTION, strength, 0};
+            boil_run_options o = boil_run_options_default();
+            boil_act a = {.time_s = 60, .kind = BOIL_ACT_WATER, .is.water = {120, over, CELSIUS(25)}};
+            boil_history h = run_acts(&p, over + 300, &o, &a, 1);
+            most = h.mode_changes > most ? h.mode_changes : most;
+            most_steps = h.steps > most_steps ? h.steps : most_steps;
+            assert_true(h.mode_changes <= 2);
+            boil_history_free(&h);
+        }
+    print_message("at most %zu mode changes and %zu steps while a bath is watered down\n", most, most_steps);
+}
+
+/* Asked for more than numbers hold, a run gives up instead of going on for ever. */
+static void a_run_that_gets_nowhere_ends(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(58e3);
+    boil_run_options o = boil_run_options_default();
+    o.tolerance = 1e-19;
+    boil_history h = run_acts(&p, 600, &o, NULL, 0);
+    assert_int_equal(h.end, BOIL_RUN_FAILED);
+    assert_true(h.end_s < 600);
+    boil_history_free(&h);
+}
+
 /* Heat at which a bath just boils, by bisection on short runs. */
 static double boil_threshold(boil_plant p)
 {
@@ -439,6 +473,8 @@ int main(void)
         cmocka_unit_test(quiet_water_erupts_when_the_boil_returns),
         cmocka_unit_test(cold_water_quenches_a_weak_bath_once),
         cmocka_unit_test(no_strength_and_no_pour_makes_the_modes_flutter),
+        cmocka_unit_test(water_as_heavy_as_the_bath_makes_nothing_flutter),
+        cmocka_unit_test(a_run_that_gets_nowhere_ends),
         cmocka_unit_test(losses_above_the_heat_never_boil_and_nothing_chatters),
         cmocka_unit_test(halving_the_tolerance_changes_nothing_that_matters),
         cmocka_unit_test(no_tolerance_loses_a_run),
