@@ -69,8 +69,8 @@ void charge_refuse(const charge_answer *a, show_system s)
                          show(s, DIM_DIFFERENCE, BOIL_CHARGE_MARGIN_K).text);
     else if (p->end == BOIL_CHARGE_NO_DISSOLVING)
         program_complain(
-            "%s: with the heat off the last batches would not dissolve within a day: the bath is too cold to take so "
-            "much. Charge to a weaker strength, bring it to the boil, and add the rest by 'correct'",
+            "%s: with the heat off the last batches would not dissolve within a day: the bath is too cold, or stirred too "
+            "little, to take so much. Charge to a weaker strength, bring it to the boil, and add the rest by 'correct'",
             path);
     else
         refuse_there(a, s);
