@@ -28,17 +28,27 @@ static amount poured(act_units u, double mass_kg, double temperature_K)
     return b;
 }
 
-static void load_details(act_units u, const boil_load *l, double start_s, double time_s, char *out, size_t size)
+/* Until when, or for how long where the clock would be that of one load only. */
+static amount stay(const boil_load *l, const double *time_s)
+{
+    amount t = {"in until lifted"};
+    if (isfinite(l->immersed_s) && time_s != NULL)
+        snprintf(t.text, sizeof t.text, "out at %s", show_clock(*time_s, l->immersed_s).text);
+    else if (isfinite(l->immersed_s))
+        snprintf(t.text, sizeof t.text, "in for %s", show_span(l->immersed_s).text);
+    return t;
+}
+
+/* `time_s`: of the wall clock; NULL: any. */
+static void load_details(act_units u, const boil_load *l, const double *time_s, char *out, size_t size)
 {
     char basket[120] = "", drag_out[120] = "";
-    bool lifted = isfinite(l->immersed_s);
     if (l->basket_kg > 0)
         snprintf(basket, sizeof basket, ", basket %s", amount_of(u, DIM_MASS, l->basket_kg).text);
     if (l->drag_out_kg_m2 >= 0)
         snprintf(drag_out, sizeof drag_out, ", drag-out %s",
                  amount_of(u, DIM_MASS, l->drag_out_kg_m2 * boil_load_wetted(l)).text);
-    snprintf(out, size, "at %s, %s%s%s%s", amount_of(u, DIM_TEMPERATURE, l->temperature_K).text,
-             lifted ? "out at " : "in until lifted", lifted ? show_clock(start_s, time_s + l->immersed_s).text : "",
+    snprintf(out, size, "at %s, %s%s%s", amount_of(u, DIM_TEMPERATURE, l->temperature_K).text, stay(l, time_s).text,
              basket, drag_out);
 }
 
@@ -50,13 +60,13 @@ static void salts_details(act_units u, const scenario *s, const boil_salts_act *
                  100 * a->blend[BOIL_NANO3], 100 * a->blend[BOIL_NANO2]);
 }
 
-act_words act_details(const scenario *s, size_t act, act_units u)
+static act_words details(const scenario *s, size_t act, act_units u, const double *time_s)
 {
     act_words w = {""};
     const boil_act *a = &s->schedule.acts[act];
     switch (a->kind) {
     case BOIL_ACT_LOAD:
-        load_details(u, &a->is.load, s->start_s, a->time_s, w.text, sizeof w.text);
+        load_details(u, &a->is.load, time_s, w.text, sizeof w.text);
         break;
     case BOIL_ACT_WATER:
         snprintf(w.text, sizeof w.text, "%s", poured(u, a->is.water.mass_kg, a->is.water.temperature_K).text);
@@ -76,4 +86,15 @@ act_words act_details(const scenario *s, size_t act, act_units u)
         break;
     }
     return w;
+}
+
+act_words act_details(const scenario *s, size_t act, act_units u)
+{
+    double time_s = s->start_s + s->schedule.acts[act].time_s;
+    return details(s, act, u, &time_s);
+}
+
+act_words act_details_of_any(const scenario *s, size_t act, act_units u)
+{
+    return details(s, act, u, NULL);
 }

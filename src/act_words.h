@@ -13,4 +13,7 @@ typedef struct {
 /* "at 70.0 degF, out at 9:20, basket 7.00 lb"; nothing for acts that say all by themselves. */
 act_words act_details(const scenario *s, size_t act, act_units units);
 
+/* What holds for it whenever it is done: "at 70.0 degF, in for 15 min, basket 7.00 lb". */
+act_words act_details_of_any(const scenario *s, size_t act, act_units units);
+
 #endif

@@ -90,36 +90,23 @@ static void add_pace(order_words *w, const outcome *o, const order *r, double ma
     add(w, " a minute");
 }
 
-static void add_load(order_words *w, const boil_load *l, bool many)
+static void add_liquid_pace(order_words *w, const outcome *o, const order *r, const boil_liquid_act *l, show_system s)
 {
-    if (many && isfinite(l->immersed_s))
-        add(w, "; in for %s", show_span(l->immersed_s).text);
-    add(w, "; lowered over %s", show_span(l->lowering_s).text);
-}
-
-/* The clock of the first is no clock of the others. */
-static order_words details_of(const outcome *o, const order *r, act_units units)
-{
-    order_words w = {""};
-    add(&w, "%s", act_details(o->scenario, r->act, units).text);
-    char *clock = strstr(w.text, ", out at ");
-    if (r->times > 1 && clock != NULL) {
-        char *rest = strchr(clock + 2, ',');
-        memmove(clock, rest != NULL ? rest : "", rest != NULL ? strlen(rest) + 1 : 1);
-    }
-    return w;
+    boil_mixture m = boil_mixture_of(l->blend, l->salt_fraction);
+    add_pace(w, o, r, l->mass_kg, l->over_s, boil_solution_density(&m, l->temperature_K), s);
 }
 
 order_words order_details(const outcome *o, const order *r, show_system s)
 {
     order_words w = {""};
     const boil_act *a = act_of(o, r);
+    act_units units = s == SHOW_US ? ACT_US : ACT_SI;
     if (r->lifting)
         return w;
-    w = details_of(o, r, s == SHOW_US ? ACT_US : ACT_SI);
+    add(&w, "%s", (r->times == 1 ? act_details : act_details_of_any)(o->scenario, r->act, units).text);
     switch (a->kind) {
     case BOIL_ACT_LOAD:
-        add_load(&w, &a->is.load, r->times > 1);
+        add(&w, "; lowered over %s", show_span(a->is.load.lowering_s).text);
         break;
     case BOIL_ACT_WATER:
         add_pace(&w, o, r, a->is.water.mass_kg, a->is.water.over_s, boil_water_density(a->is.water.temperature_K), s);
@@ -127,12 +114,9 @@ order_words order_details(const outcome *o, const order *r, show_system s)
     case BOIL_ACT_SALTS:
         add_pace(&w, o, r, a->is.salts.mass_kg, a->is.salts.over_s, 0, s);
         break;
-    case BOIL_ACT_LIQUID: {
-        boil_mixture m = boil_mixture_of(a->is.liquid.blend, a->is.liquid.salt_fraction);
-        add_pace(&w, o, r, a->is.liquid.mass_kg, a->is.liquid.over_s,
-                 boil_solution_density(&m, a->is.liquid.temperature_K), s);
+    case BOIL_ACT_LIQUID:
+        add_liquid_pace(&w, o, r, &a->is.liquid, s);
         break;
-    }
     case BOIL_ACT_LIFT:
     case BOIL_ACT_HEAT:
     case BOIL_ACT_MIXER:

@@ -107,6 +107,19 @@ static void bars_hold_what_fits(void **state)
     forget(&c);
 }
 
+static void bars_too_close_to_tell_apart_are_one(void **state)
+{
+    (void)state;
+    carried_out c;
+    size_t n;
+    carry_out(&c, "scenarios/weekend.bath");
+    bar *bars = picture_bars(&c.o, 100, &n);
+    assert_int_equal(n, 5); /* of eight acts: lid and exhaust go together, and heat with them on Monday */
+    assert_string_equal(bars[2].words.text, "exhaust off"); /* behind water and "heat off" */
+    free(bars);
+    forget(&c);
+}
+
 static char *input_of(const picture *p, const char *name)
 {
     char path[300];
@@ -145,6 +158,9 @@ static void inputs_are_private_and_in_the_units_asked_for(void **state)
     assert_input_has(&p, "frame.tsv", "time\t32400\t1800\tx\n");
     assert_input_has(&p, "frame.tsv", "temperature\t1.8\t-459.67\txdegF\n");
     assert_input_has(&p, "frame.tsv", "title\t0\t0\txa \\042title\\042\n");
+    assert_input_has(&p, "frame.tsv", "may overflow\t");
+    assert_input_has(&p, "frame.tsv", "verdict\t0\t0\txDANGER at 9:05: water floats on the quiet bath;");
+    assert_input_has(&p, "frame.tsv", "verdict\t0\t0\txit may boil over at 9:06\n");
     assert_input_has(&p, "lanes.tsv", "1\txloads\n2\txwater\n");
     assert_input_has(&p, "acts.tsv", "2\t320\t380\t1\tx2 gal of water over 1 min\n");
     assert_input_has(&p, "marks.tsv", "x9:05\txwater floats on the quiet bath");
@@ -205,6 +221,7 @@ int main(void)
         cmocka_unit_test(the_ending_says_the_format),
         cmocka_unit_test(long_texts_are_cut),
         cmocka_unit_test(bars_hold_what_fits),
+        cmocka_unit_test(bars_too_close_to_tell_apart_are_one),
         cmocka_unit_test(inputs_are_private_and_in_the_units_asked_for),
         cmocka_unit_test(an_input_that_cannot_be_written_is_told),
         cmocka_unit_test(the_shipped_runs_can_be_drawn),
