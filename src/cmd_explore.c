@@ -21,7 +21,9 @@ static const option options[OPTIONS] = {
     [GRID] = {"grid", "STEPS",
               "steps over one number, such as 'heat input = 200 kBtu/h to 500 kBtu/h : 7', what is uncertain being drawn "
               "anew in each"},
-    [SAMPLES] = {"samples", "NUMBER", "draws of what is uncertain, rounded up to 16 times a power of two; default 256"},
+    [SAMPLES] = {"samples", "NUMBER",
+                 "draws of what is uncertain, rounded up to 16 times a power of two; default 256; with n uncertain numbers, "
+                 "each draw takes 1 + n/2 runs"},
     [SEED] = {"seed", "NUMBER", "of the random shifts; default 1"},
     [THREADS] = {"threads", "NUMBER", "runs at a time; default as many as there are processors"},
     [SHARD] = {"shard", "I/N", "only the rows of share I of N, as CSV, to be merged with those of the others"},
@@ -272,7 +274,7 @@ const command command_explore = {
         "one number, and tells the chance of each finding, the spread of recovery, level and temperature, and which of the "
         "numbers makes it. A large study is spread over any number of jobs with --shard, and put together with --merge: the "
         "answer is the same to the last digit.",
-    .example = PROGRAM_NAME " explore night.bath --samples 512 --csv rows.csv",
+    .example = PROGRAM_NAME " explore uncertain-shift.bath --samples 512 --plot odds.svg",
     .options = options,
     .options_count = OPTIONS,
     .run = run,

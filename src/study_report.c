@@ -60,6 +60,9 @@ static void head(const writing *w)
     if (s->input_count > 0)
         fprintf(w->to, ", seed %lu", (unsigned long)s->plan.seed);
     fputc('\n', w->to);
+    if (s->input_count > 0 && s->grid.count == 0)
+        fprintf(w->to, " %zu are draws: chances and percentiles are theirs; the others serve to find the causes\n",
+                boil_sample_draws(&s->design));
     if (bad > 0)
         fprintf(w->to, " %zu of them left what is known of such baths: percentiles and indices are without these\n", bad);
 }
