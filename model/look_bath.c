@@ -147,7 +147,8 @@ void boil_look_at_loads(boil_bath *b, double t, const double y[], const boil_liq
         double rates[BOIL_BODY_UNKNOWNS_MAX];
         double h = o->coefficient_W_m2K;
         if (!(h > 0))
-            h = boil_bath_side_coefficient(liquid, o->body.height_m, v->temperature_K - own[0], v->steam_velocity_m_s);
+            h = b->plant->pool.part_coefficient_factor *
+                boil_bath_side_coefficient(liquid, o->body.height_m, v->temperature_K - own[0], v->steam_velocity_m_s);
         v->loads_W += boil_body_rates(&o->body, own, v->temperature_K, h, boil_bath_body_immersed(o, t), rates);
         if (dydt)
             memcpy(dydt + BATH_FIXED + o->at, rates, (size_t)o->body.unknowns * sizeof(double));

@@ -15,7 +15,7 @@ boil_transport boil_transport_default(void)
 
 boil_pool boil_pool_default(void)
 {
-    return (boil_pool){.distribution = 1.2, .drift = 1.53, .mixing_time_factor = 1};
+    return (boil_pool){.distribution = 1.2, .drift = 1.53, .mixing_time_factor = 1, .part_coefficient_factor = 1};
 }
 
 const char *boil_pool_problem(const boil_pool *p)
@@ -26,6 +26,8 @@ const char *boil_pool_problem(const boil_pool *p)
         return "drift coefficient must be between 0.3 and 1.6";
     if (!(p->mixing_time_factor >= 0.3 && p->mixing_time_factor <= 3))
         return "mixing time factor must be between 0.3 and 3";
+    if (!(p->part_coefficient_factor >= 0.5 && p->part_coefficient_factor <= 2))
+        return "part coefficient factor must be between 0.5 and 2";
     return NULL;
 }
 

@@ -2,8 +2,9 @@
 
 #include <string.h>
 
-static const command *const commands[] = {&command_run,     &command_check,  &command_charge,  &command_correct,
-                                          &command_size,    &command_compare, &command_explore, &command_solution};
+static const command *const commands[] = {&command_run,     &command_check, &command_charge,
+                                          &command_correct, &command_size,  &command_compare,
+                                          &command_explore, &command_fit,   &command_solution};
 
 const command *commands_listed(size_t index)
 {

@@ -12,6 +12,8 @@
 static const uncertain_thing constants[] = {
     {"mixing time factor", NULL, "of the time in which water mixes in; published times differ by three either way",
      KEY_FACTOR, DIM_COUNT, {NULL, 0.3, 3}, AT(plant.pool.mixing_time_factor)},
+    {"part coefficient factor", NULL, "of heat from the bath to parts, relative to the correlations; not of loads that state theirs",
+     KEY_FACTOR, DIM_COUNT, {NULL, 0.5, 2}, AT(plant.pool.part_coefficient_factor)},
     {"mixing efficiency", NULL, "share of the stirring power that lifts the bath into floating water", KEY_FACTOR,
      DIM_COUNT, {NULL, 0.02, 0.2}, AT(plant.layer.mixing_efficiency)},
     {"distribution", NULL, "of steam over the pool, C0 of the drift flux", KEY_FACTOR, DIM_COUNT, {NULL, 1, 1.5},

@@ -153,15 +153,17 @@ static void problems_are_named(void **state)
     const boil_pool good = boil_pool_default();
     assert_null(boil_pool_problem(&good));
     const double bad_distribution[] = {0.99, 1.51, (double)NAN}, bad_drift[] = {0.29, 1.61, (double)NAN};
-    const double bad_factor[] = {0.29, 3.01, (double)NAN};
+    const double bad_factor[] = {0.29, 3.01, (double)NAN}, bad_coefficient[] = {0.49, 2.01, (double)NAN};
     for (int i = 0; i < 3; i++) {
-        boil_pool p = good, q = good, r = good;
+        boil_pool p = good, q = good, r = good, s = good;
         p.distribution = bad_distribution[i];
         q.drift = bad_drift[i];
         r.mixing_time_factor = bad_factor[i];
+        s.part_coefficient_factor = bad_coefficient[i];
         problem_is(p, "distribution parameter");
         problem_is(q, "drift coefficient");
         problem_is(r, "mixing time factor");
+        problem_is(s, "part coefficient factor");
     }
 }
 

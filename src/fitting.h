@@ -1,0 +1,44 @@
+/* fitting.h -- the model fitted to a log: the numbers of [uncertain] as they agree best with what was measured, and how well
+   the runs with the first guess and with the best agree. */
+#ifndef FITTING_H
+#define FITTING_H
+
+#include "fit.h"
+#include "logbook.h"
+#include "scenario.h"
+
+/* Standard deviations of single readings; they only weigh temperatures against levels. */
+typedef struct {
+    double temperature_K, level_m;
+} fitting_weights;
+
+/* How one kind of reading agrees with a run. */
+typedef struct {
+    double rms, largest;  /* of model less measured; NaN without readings */
+    double largest_s;     /* when */
+} fitting_misses;
+
+typedef struct {
+    const scenario *scenario; /* as written */
+    const logbook *log;
+    const char *log_path;
+    fitting_weights weights;
+    size_t temperatures, levels; /* readings used */
+    size_t left_out;             /* before the start or after the end of the scenario */
+    boil_fit_problem problem;    /* its start: the guess */
+    boil_fit fit;
+    fitting_misses guess[2], best[2]; /* of temperatures, of levels */
+} fitting;
+
+typedef enum {
+    FITTING_DONE,
+    FITTING_NOTHING,     /* no [uncertain], or more things than can be fitted, or one that is a list: complained about */
+    FITTING_FEW,         /* no more readings than things */
+    FITTING_NO_CASE,     /* the guess itself cannot be carried out, or stops early */
+    FITTING_FAILED
+} fitting_end;
+
+/* The text is that of the scenario. */
+fitting_end fitting_run(scenario_text *text, const scenario *s, const logbook *l, const fitting_weights *w, fitting *out);
+
+#endif
