@@ -15,7 +15,7 @@ typedef struct {
 
 typedef struct {
     scenario_text *text;
-    const scenario *scenario;
+    const fitting *fitting;
     reading *readings; /* temperatures first, then levels, each in the order of time */
     size_t count;
 } fitted;
@@ -60,10 +60,11 @@ static int misses_with(const fitted *f, const double value[], double miss[])
     scenario_change changes[BOIL_FIT_PARAMETERS];
     scenario s;
     messages m;
-    for (size_t i = 0; i < f->scenario->uncertain_count; i++)
-        changes[i] = (scenario_change){&f->scenario->uncertain[i].thing, value[i]};
+    size_t count = f->fitting->problem.parameters;
+    for (size_t i = 0; i < count; i++)
+        changes[i] = (scenario_change){fitting_thing(f->fitting, i), value[i]};
     messages_init(&m);
-    int outcome = scenario_of_text(f->text, changes, f->scenario->uncertain_count, &s, &m);
+    int outcome = scenario_of_text(f->text, changes, count, &s, &m);
     if (outcome == BOIL_OK)
         outcome = misses_of(f, &s, miss);
     messages_free(&m);
@@ -121,26 +122,37 @@ static bool take_readings(const logbook *l, double end_s, const fitting_weights 
     return true;
 }
 
-static bool take_things(const scenario *s, boil_fit_problem *p)
+static void take_range(const boil_spread *x, size_t i, boil_fit_problem *p)
 {
-    if (s->uncertain_count == 0 || s->uncertain_count > BOIL_FIT_PARAMETERS) {
-        program_complain("%s: name in [uncertain] what is to be fitted, 1 to %zu numbers, each with the range it may lie in",
-                         s->path, BOIL_FIT_PARAMETERS);
-        return false;
-    }
+    bool normal = x->kind == BOIL_SPREAD_NORMAL;
+    p->low[i] = normal ? x->likely - 3 * x->deviation : x->low;
+    p->high[i] = normal ? x->likely + 3 * x->deviation : x->high;
+    p->start[i] = x->kind == BOIL_SPREAD_UNIFORM ? (x->low + x->high) / 2 : x->likely;
+}
+
+static bool take_things(const scenario *s, fitting *out)
+{
+    size_t count = 0;
     for (size_t i = 0; i < s->uncertain_count; i++) {
-        const boil_spread *x = &s->uncertain[i].spread;
-        bool normal = x->kind == BOIL_SPREAD_NORMAL;
-        if (x->kind == BOIL_SPREAD_LISTED) {
-            program_complain("%s: '%s' is a list; to be fitted it needs a range", s->path, s->uncertain[i].thing.words);
-            return false;
+        if (s->uncertain[i].spread.kind == BOIL_SPREAD_LISTED)
+            continue;
+        if (count < BOIL_FIT_PARAMETERS) {
+            take_range(&s->uncertain[i].spread, count, &out->problem);
+            out->things[count] = i;
         }
-        p->low[i] = normal ? x->likely - 3 * x->deviation : x->low;
-        p->high[i] = normal ? x->likely + 3 * x->deviation : x->high;
-        p->start[i] = x->kind == BOIL_SPREAD_UNIFORM ? (x->low + x->high) / 2 : x->likely;
+        count++;
     }
-    p->parameters = s->uncertain_count;
-    return true;
+    out->problem.parameters = count;
+    if (count >= 1 && count <= BOIL_FIT_PARAMETERS)
+        return true;
+    program_complain("%s: name in [uncertain] what is to be fitted, 1 to %zu numbers, each with the range it may lie in", s->path,
+                     BOIL_FIT_PARAMETERS);
+    return false;
+}
+
+const uncertain_thing *fitting_thing(const fitting *f, size_t i)
+{
+    return &f->scenario->uncertain[f->things[i]].thing;
 }
 
 static fitting_end fit(fitted *f, fitting *out)
@@ -163,9 +175,9 @@ static fitting_end fit(fitted *f, fitting *out)
 
 fitting_end fitting_run(scenario_text *text, const scenario *s, const logbook *l, const fitting_weights *w, fitting *out)
 {
-    fitted f = {.text = text, .scenario = s};
+    fitted f = {.text = text, .fitting = out};
     *out = (fitting){.scenario = s, .log = l, .weights = *w};
-    if (!take_things(s, &out->problem))
+    if (!take_things(s, out))
         return FITTING_NOTHING;
     fitting_end end = FITTING_FAILED;
     if (take_readings(l, s->schedule.duration_s, w, &f, out)) {

@@ -1,5 +1,5 @@
 /* fitting.h -- the model fitted to a log: the numbers of [uncertain] as they agree best with what was measured, and how well
-   the runs with the first guess and with the best agree. */
+   the runs with the first guess and with the best agree. A number that is a list of values stays what the scenario says. */
 #ifndef FITTING_H
 #define FITTING_H
 
@@ -25,6 +25,7 @@ typedef struct {
     fitting_weights weights;
     size_t temperatures, levels; /* readings used */
     size_t left_out;             /* before the start or after the end of the scenario */
+    size_t things[BOIL_FIT_PARAMETERS]; /* which of the scenario's uncertain numbers is fitted: all that have a range */
     boil_fit_problem problem;    /* its start: the guess */
     boil_fit fit;
     fitting_misses guess[2], best[2]; /* of temperatures, of levels */
@@ -32,11 +33,14 @@ typedef struct {
 
 typedef enum {
     FITTING_DONE,
-    FITTING_NOTHING,     /* no [uncertain], or more things than can be fitted, or one that is a list: complained about */
+    FITTING_NOTHING,     /* nothing in [uncertain] has a range, or more than can be fitted: complained about */
     FITTING_FEW,         /* no more readings than things */
     FITTING_NO_CASE,     /* the guess itself cannot be carried out, or stops early */
     FITTING_FAILED
 } fitting_end;
+
+/* The i-th of what is fitted. */
+const uncertain_thing *fitting_thing(const fitting *f, size_t i);
 
 /* The text is that of the scenario. */
 fitting_end fitting_run(scenario_text *text, const scenario *s, const logbook *l, const fitting_weights *w, fitting *out);

@@ -8,7 +8,7 @@ static void estimate(json *j, const fitting *f, size_t i)
 {
     const boil_fit_estimate *e = &f->fit.of[i];
     json_object(j, NULL);
-    json_text(j, "name", f->scenario->uncertain[i].thing.words);
+    json_text(j, "name", fitting_thing(f, i)->words);
     json_number(j, "guess", f->problem.start[i]);
     json_number(j, "value", e->value);
     json_number(j, "standard_error", e->error);

@@ -16,7 +16,7 @@ typedef struct {
 
 static const uncertain_thing *thing(const writing *w, size_t i)
 {
-    return &w->fitting->scenario->uncertain[i].thing;
+    return fitting_thing(w->fitting, i);
 }
 
 static shown value(const writing *w, size_t i, double si)
