@@ -45,6 +45,11 @@ static double share_of(const boil_fit_problem *p, size_t i, double value)
     return (value - p->low[i]) / (p->high[i] - p->low[i]);
 }
 
+static bool at_bound(const boil_fit_problem *p, size_t i, double u)
+{
+    return bounded(p, i) && fabs(share_of(p, i, value_of(p, i, u)) - 0.5) > 0.5 - AT_BOUND;
+}
+
 static double start_of(const boil_fit_problem *p, size_t i)
 {
     if (!bounded(p, i))
@@ -133,6 +138,32 @@ static double serial_of(const gsl_vector *residual, double chi2)
     return chi2 > 0 ? fmin(MOST_SERIAL, fmax(0, sum / chi2)) : 0;
 }
 
+/* (J'J)^-1 of the parameters that are free: one at its bound stays there, and neither has an interval nor blurs the others'. */
+static int covariance_of(const boil_fit_problem *p, const gsl_vector *u, const gsl_matrix *jacobian, gsl_matrix *covariance)
+{
+    size_t is[BOIL_FIT_PARAMETERS], free = 0;
+    gsl_matrix_set_zero(covariance);
+    for (size_t i = 0; i < p->parameters; i++)
+        if (!at_bound(p, i, gsl_vector_get(u, i)))
+            is[free++] = i;
+    if (free == 0)
+        return BOIL_OK;
+    gsl_matrix *some = gsl_matrix_alloc(jacobian->size1, free), *own = gsl_matrix_alloc(free, free);
+    int outcome = some != NULL && own != NULL ? BOIL_OK : BOIL_NO_MEMORY;
+    for (size_t i = 0; outcome == BOIL_OK && i < free; i++) {
+        gsl_vector_const_view column = gsl_matrix_const_column(jacobian, is[i]);
+        gsl_matrix_set_col(some, i, &column.vector);
+    }
+    if (outcome == BOIL_OK && gsl_multifit_nlinear_covar(some, 1e-12, own) != GSL_SUCCESS)
+        outcome = BOIL_NO_ROOT;
+    for (size_t i = 0; outcome == BOIL_OK && i < free; i++)
+        for (size_t j = 0; j < free; j++)
+            gsl_matrix_set(covariance, is[i], is[j], gsl_matrix_get(own, i, j));
+    gsl_matrix_free(some);
+    gsl_matrix_free(own);
+    return outcome;
+}
+
 static void estimate(const boil_fit_problem *p, size_t i, double u, double variance, double wider, boil_fit_estimate *e)
 {
     double error = variance > 0 ? sqrt(variance) : (double)NAN;
@@ -140,7 +171,7 @@ static void estimate(const boil_fit_problem *p, size_t i, double u, double varia
     e->error = slope_of(p, i, u) * error;
     e->low = value_of(p, i, u - wider * error);
     e->high = value_of(p, i, u + wider * error);
-    e->at_bound = bounded(p, i) && fabs(share_of(p, i, e->value) - 0.5) > 0.5 - AT_BOUND;
+    e->at_bound = at_bound(p, i, u);
 }
 
 static void conclude(const boil_fit_problem *p, const gsl_vector *u, const gsl_vector *residual, const gsl_matrix *covariance,
@@ -163,7 +194,7 @@ static void conclude(const boil_fit_problem *p, const gsl_vector *u, const gsl_v
 static int search(const boil_fit_problem *p, gsl_multifit_nlinear_workspace *w, gsl_matrix *covariance, boil_fit *out)
 {
     const size_t most_steps = 200;
-    const double settled = 1e-10;
+    double settled = p->difference * p->difference; /* derivatives are no better */
     asked a = {p, 0};
     gsl_multifit_nlinear_fdf f = {.f = residuals_at, .df = jacobian_at, .n = p->count, .p = p->parameters, .params = &a};
     double start[BOIL_FIT_PARAMETERS];
@@ -178,8 +209,9 @@ static int search(const boil_fit_problem *p, gsl_multifit_nlinear_workspace *w, 
     out->chi2_start = squares(gsl_multifit_nlinear_residual(w));
     int status = gsl_multifit_nlinear_driver(most_steps, settled, settled, 0, NULL, NULL, &why, w);
     out->converged = status == GSL_SUCCESS || status == GSL_ENOPROG; /* no progress: down to the model's own noise */
-    if (gsl_multifit_nlinear_covar(gsl_multifit_nlinear_jac(w), 1e-12, covariance) != GSL_SUCCESS)
-        return BOIL_NO_ROOT;
+    outcome = covariance_of(p, gsl_multifit_nlinear_position(w), gsl_multifit_nlinear_jac(w), covariance);
+    if (outcome != BOIL_OK)
+        return outcome;
     conclude(p, gsl_multifit_nlinear_position(w), gsl_multifit_nlinear_residual(w), covariance, out);
     out->trials = a.trials;
     return BOIL_OK;

@@ -35,7 +35,7 @@ typedef struct {
     double value;
     double error;      /* standard error as if readings were independent; NaN when they do not tell it */
     double low, high;  /* 95 % interval as above, within the bounds; NaN likewise */
-    bool at_bound;     /* the best value lies at a bound, or beyond it */
+    bool at_bound;     /* the best value lies at a bound, or beyond it; then there is no error and no interval */
 } boil_fit_estimate;
 
 typedef struct {

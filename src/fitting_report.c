@@ -38,7 +38,9 @@ static void verdict(const writing *w)
     for (size_t i = 0; i < w->fitting->problem.parameters; i++) {
         const boil_fit_estimate *e = &fit->of[i];
         fprintf(w->to, "%s%s ", i > 0 ? "; " : "", thing(w, i)->words);
-        if (isnan(e->error))
+        if (e->at_bound)
+            fprintf(w->to, "at the end of its range, %s", value(w, i, e->value).text);
+        else if (isnan(e->error))
             fputs("is not told by the log", w->to);
         else
             fprintf(w->to, "%s (%s to %s)", value(w, i, e->value).text, value(w, i, e->low).text, value(w, i, e->high).text);
@@ -55,10 +57,7 @@ static void estimates(const writing *w)
         char interval[110];
         snprintf(interval, sizeof interval, "%s to %s", value(w, i, e->low).text, value(w, i, e->high).text);
         fprintf(w->to, " %-28s %14s %14s   %s\n", thing(w, i)->words, value(w, i, f->problem.start[i]).text,
-                value(w, i, e->value).text, isnan(e->error) ? "the log does not tell it" : interval);
-        if (e->at_bound)
-            fprintf(w->to, " %-28s at the end of the range it was given: the range is too narrow, or the model lacks something\n",
-                    "");
+                value(w, i, e->value).text, e->at_bound ? "at the end of its range" : isnan(e->error) ? "the log does not tell it" : interval);
     }
 }
 
@@ -104,6 +103,11 @@ static void reservations(const writing *w)
     const fitting *f = w->fitting;
     fputc('\n', w->to);
     alike(w);
+    for (size_t i = 0; i < f->problem.parameters; i++)
+        if (f->fit.of[i].at_bound)
+            report_paragraph(w->to, "'%s' ran to the end of the range it was given: the log hardly tells it, the range is too "
+                                    "narrow, or the model lacks something. Measure it, and leave it out of [uncertain].",
+                             thing(w, i)->words);
     if (!f->fit.converged)
         report_paragraph(w->to, "The search did not settle: narrower ranges, or fewer numbers, help.");
     if (f->left_out > 0)
@@ -120,7 +124,7 @@ static void for_the_scenario(const writing *w)
         const uncertain_thing *t = thing(w, i);
         const boil_fit_estimate *e = &w->fitting->fit.of[i];
         const char *own = t->key != NULL ? t->key->section : "uncertain";
-        if (isnan(e->error) || e->at_bound)
+        if (isnan(e->error))
             continue;
         if (section == NULL)
             fputs("\n For the scenario\n", w->to);
