@@ -13,8 +13,14 @@
 
 typedef struct {
     const boil_fit_problem *problem;
+    double deviation;      /* s sqrt(k) of the readings, or 0: what was known does not count yet */
     size_t trials;
 } asked;
+
+static size_t rows_of(const boil_fit_problem *p)
+{
+    return p->count + (p->known ? p->parameters : 0);
+}
 
 /* A parameter as it is sought ------------------------------------------------------------------------------------- */
 
@@ -67,6 +73,9 @@ static int ask(asked *a, const gsl_vector *u, gsl_vector *residual)
         value[i] = value_of(a->problem, i, gsl_vector_get(u, i));
     a->trials++;
     int outcome = a->problem->residuals(a->problem->context, value, residual->data);
+    for (size_t i = 0; a->problem->known && i < a->problem->parameters; i++)
+        gsl_vector_set(residual, a->problem->count + i,
+                       a->deviation * (value[i] - a->problem->mean[i]) / a->problem->deviation[i]);
     for (size_t i = 0; outcome == BOIL_OK && i < residual->size; i++)
         if (!isfinite(gsl_vector_get(residual, i)))
             outcome = BOIL_NOT_FINITE;
@@ -121,21 +130,22 @@ static int jacobian_at(const gsl_vector *u, void *context, gsl_matrix *jacobian)
 
 /* What came out --------------------------------------------------------------------------------------------------- */
 
-static double squares(const gsl_vector *residual)
+/* Of the readings alone, each with the one so far before it. */
+static double products(const boil_fit_problem *p, const gsl_vector *residual, size_t before)
 {
     double sum = 0;
-    for (size_t i = 0; i < residual->size; i++)
-        sum += gsl_vector_get(residual, i) * gsl_vector_get(residual, i);
+    for (size_t i = before; i < p->count; i++)
+        sum += gsl_vector_get(residual, i) * gsl_vector_get(residual, i - before);
     return sum;
 }
 
-/* Correlation from one residual to the next, not below 0. */
-static double serial_of(const gsl_vector *residual, double chi2)
+/* chi2, r and what follows from them. */
+static void judge_readings(const boil_fit_problem *p, const gsl_vector *residual, boil_fit *out)
 {
-    double sum = 0;
-    for (size_t i = 1; i < residual->size; i++)
-        sum += gsl_vector_get(residual, i) * gsl_vector_get(residual, i - 1);
-    return chi2 > 0 ? fmin(MOST_SERIAL, fmax(0, sum / chi2)) : 0;
+    double n = (double)p->count;
+    out->chi2 = products(p, residual, 0);
+    out->serial = out->chi2 > 0 ? fmin(MOST_SERIAL, fmax(0, products(p, residual, 1) / out->chi2)) : 0;
+    out->effective = n * (1 - out->serial) / (1 + out->serial);
 }
 
 /* (J'J)^-1 of the parameters that are free: one at its bound stays there, and neither has an interval nor blurs the others'. */
@@ -164,57 +174,80 @@ static int covariance_of(const boil_fit_problem *p, const gsl_vector *u, const g
     return outcome;
 }
 
-static void estimate(const boil_fit_problem *p, size_t i, double u, double variance, double wider, boil_fit_estimate *e)
+static void estimate(const boil_fit_problem *p, size_t i, double u, double error, double reach, boil_fit_estimate *e)
 {
-    double error = variance > 0 ? sqrt(variance) : (double)NAN;
     e->value = value_of(p, i, u);
     e->error = slope_of(p, i, u) * error;
-    e->low = value_of(p, i, u - wider * error);
-    e->high = value_of(p, i, u + wider * error);
+    e->low = value_of(p, i, u - reach * error);
+    e->high = value_of(p, i, u + reach * error);
     e->at_bound = at_bound(p, i, u);
 }
 
-static void conclude(const boil_fit_problem *p, const gsl_vector *u, const gsl_vector *residual, const gsl_matrix *covariance,
-                     boil_fit *out)
+static void conclude(const boil_fit_problem *p, const gsl_vector *u, const gsl_matrix *covariance, double deviation, boil_fit *out)
 {
-    double n = (double)p->count, k = (double)p->parameters;
-    out->chi2 = squares(residual);
-    out->serial = serial_of(residual, out->chi2);
-    out->effective = n * (1 - out->serial) / (1 + out->serial);
-    double s2 = out->chi2 / (n - k), freedom = fmax(1, out->effective - k);
-    double wider = gsl_cdf_tdist_Pinv(0.975, freedom) * sqrt(n / out->effective);
+    double k = (double)p->count / out->effective, freedom = fmax(1, out->effective - (double)p->parameters);
+    double reach = gsl_cdf_tdist_Pinv(0.975, freedom) * sqrt(k);
     for (size_t i = 0; i < p->parameters; i++) {
         double own = gsl_matrix_get(covariance, i, i);
-        estimate(p, i, gsl_vector_get(u, i), s2 * own, wider, &out->of[i]);
+        double error = own > 0 ? deviation / sqrt(k) * sqrt(own) : (double)NAN;
+        estimate(p, i, gsl_vector_get(u, i), error, reach, &out->of[i]);
         for (size_t j = 0; j < p->parameters; j++)
             out->correlation[i][j] = gsl_matrix_get(covariance, i, j) / sqrt(own * gsl_matrix_get(covariance, j, j));
     }
 }
 
-static int search(const boil_fit_problem *p, gsl_multifit_nlinear_workspace *w, gsl_matrix *covariance, boil_fit *out)
+/* From *u towards the least sum of squares, where *u then is. */
+static int descend(asked *a, gsl_multifit_nlinear_workspace *w, size_t most_steps, gsl_vector *u, boil_fit *out)
 {
-    const size_t most_steps = 200;
+    const boil_fit_problem *p = a->problem;
     double settled = p->difference * p->difference; /* derivatives are no better */
-    asked a = {p, 0};
-    gsl_multifit_nlinear_fdf f = {.f = residuals_at, .df = jacobian_at, .n = p->count, .p = p->parameters, .params = &a};
-    double start[BOIL_FIT_PARAMETERS];
-    for (size_t i = 0; i < p->parameters; i++)
-        start[i] = start_of(p, i);
-    gsl_vector_const_view u = gsl_vector_const_view_array(start, p->parameters);
-    int outcome = ask(&a, &u.vector, gsl_multifit_nlinear_residual(w)), why = 0;
-    if (outcome != BOIL_OK)
-        return outcome;
-    if (gsl_multifit_nlinear_init(&u.vector, &f, w) != GSL_SUCCESS)
+    gsl_multifit_nlinear_fdf f = {.f = residuals_at, .df = jacobian_at, .n = rows_of(p), .p = p->parameters, .params = a};
+    int why = 0;
+    if (gsl_multifit_nlinear_init(u, &f, w) != GSL_SUCCESS)
         return BOIL_NO_ROOT;
-    out->chi2_start = squares(gsl_multifit_nlinear_residual(w));
     int status = gsl_multifit_nlinear_driver(most_steps, settled, settled, 0, NULL, NULL, &why, w);
     out->converged = status == GSL_SUCCESS || status == GSL_ENOPROG; /* no progress: down to the model's own noise */
-    outcome = covariance_of(p, gsl_multifit_nlinear_position(w), gsl_multifit_nlinear_jac(w), covariance);
+    gsl_vector_memcpy(u, gsl_multifit_nlinear_position(w));
+    judge_readings(p, gsl_multifit_nlinear_residual(w), out);
+    return BOIL_OK;
+}
+
+/* What the readings alone leave: how far a single one is off, as one of so many independent ones. A perfect fit must not
+   silence what was known. */
+static double deviation_of(const boil_fit_problem *p, const boil_fit *f)
+{
+    const double least = 1e-6;
+    double n = (double)p->count;
+    return fmax(least, sqrt(f->chi2 / (n - (double)p->parameters) * n / f->effective));
+}
+
+static int search(const boil_fit_problem *p, gsl_multifit_nlinear_workspace *w, gsl_matrix *covariance, boil_fit *out)
+{
+    const size_t enough = 200, for_scatter = 5; /* of steps: the scatter is settled long before parameters hardly told are */
+    asked a = {p, 0, 0};
+    double at[BOIL_FIT_PARAMETERS];
+    for (size_t i = 0; i < p->parameters; i++)
+        at[i] = start_of(p, i);
+    gsl_vector_view u = gsl_vector_view_array(at, p->parameters);
+    int outcome = ask(&a, &u.vector, gsl_multifit_nlinear_residual(w));
     if (outcome != BOIL_OK)
         return outcome;
-    conclude(p, gsl_multifit_nlinear_position(w), gsl_multifit_nlinear_residual(w), covariance, out);
+    judge_readings(p, gsl_multifit_nlinear_residual(w), out);
+    out->chi2_start = out->chi2;
+    outcome = descend(&a, w, p->known ? for_scatter : enough, &u.vector, out);
+    double deviation = deviation_of(p, out);
+    if (outcome == BOIL_OK && p->known) {
+        a.deviation = deviation;
+        for (size_t i = 0; i < p->parameters; i++)
+            at[i] = start_of(p, i);
+        outcome = descend(&a, w, enough, &u.vector, out);
+    }
+    if (outcome == BOIL_OK)
+        outcome = covariance_of(p, &u.vector, gsl_multifit_nlinear_jac(w), covariance);
+    if (outcome == BOIL_OK)
+        conclude(p, &u.vector, covariance, deviation, out);
     out->trials = a.trials;
-    return BOIL_OK;
+    return outcome;
 }
 
 static bool makes_sense(const boil_fit_problem *p)
@@ -222,6 +255,9 @@ static bool makes_sense(const boil_fit_problem *p)
     if (p->parameters < 1 || p->parameters > BOIL_FIT_PARAMETERS || p->count <= p->parameters ||
         !(p->difference >= 1e-8 && p->difference <= 0.1))
         return false;
+    for (size_t i = 0; i < p->parameters; i++)
+        if (p->known && !(p->deviation[i] > 0 && isfinite(p->mean[i])))
+            return false;
     for (size_t i = 0; i < p->parameters; i++)
         if (!isfinite(p->start[i]) || isfinite(p->low[i]) != isfinite(p->high[i]) ||
             !(p->low[i] < p->high[i] && p->start[i] >= p->low[i] && p->start[i] <= p->high[i]))
@@ -236,7 +272,7 @@ int boil_fit_run(const boil_fit_problem *p, boil_fit *out)
         return BOIL_BAD_INPUT;
     gsl_multifit_nlinear_parameters how = gsl_multifit_nlinear_default_parameters();
     gsl_multifit_nlinear_workspace *w =
-        gsl_multifit_nlinear_alloc(gsl_multifit_nlinear_trust, &how, p->count, p->parameters);
+        gsl_multifit_nlinear_alloc(gsl_multifit_nlinear_trust, &how, rows_of(p), p->parameters);
     gsl_matrix *covariance = gsl_matrix_alloc(p->parameters, p->parameters);
     int outcome = w != NULL && covariance != NULL ? search(p, w, covariance, out) : BOIL_NO_MEMORY;
     gsl_matrix_free(covariance);

@@ -122,12 +122,30 @@ static bool take_readings(const logbook *l, double end_s, const fitting_weights 
     return true;
 }
 
+/* Bounds, and what is known before: mean and standard deviation of the spread. */
 static void take_range(const boil_spread *x, size_t i, boil_fit_problem *p)
 {
-    bool normal = x->kind == BOIL_SPREAD_NORMAL;
-    p->low[i] = normal ? x->likely - 3 * x->deviation : x->low;
-    p->high[i] = normal ? x->likely + 3 * x->deviation : x->high;
-    p->start[i] = x->kind == BOIL_SPREAD_UNIFORM ? (x->low + x->high) / 2 : x->likely;
+    double a = x->low, b = x->high, c = x->likely;
+    switch (x->kind) {
+    case BOIL_SPREAD_NORMAL:
+        a = c - 3 * x->deviation;
+        b = c + 3 * x->deviation;
+        p->mean[i] = c;
+        p->deviation[i] = x->deviation;
+        break;
+    case BOIL_SPREAD_TRIANGULAR:
+        p->mean[i] = (a + b + c) / 3;
+        p->deviation[i] = sqrt((a * a + b * b + c * c - a * b - a * c - b * c) / 18);
+        break;
+    case BOIL_SPREAD_UNIFORM:
+    case BOIL_SPREAD_LISTED:
+        p->mean[i] = (a + b) / 2;
+        p->deviation[i] = (b - a) / sqrt(12);
+        break;
+    }
+    p->low[i] = a;
+    p->high[i] = b;
+    p->start[i] = p->mean[i];
 }
 
 static bool take_things(const scenario *s, fitting *out)
@@ -153,6 +171,12 @@ static bool take_things(const scenario *s, fitting *out)
 const uncertain_thing *fitting_thing(const fitting *f, size_t i)
 {
     return &f->scenario->uncertain[f->things[i]].thing;
+}
+
+double fitting_left(const fitting *f, size_t i)
+{
+    const double reach = 2 * 1.96;
+    return fmin(1, (f->fit.of[i].high - f->fit.of[i].low) / (reach * f->problem.deviation[i]));
 }
 
 static fitting_end fit(fitted *f, fitting *out)
@@ -185,6 +209,7 @@ fitting_end fitting_run(scenario_text *text, const scenario *s, const logbook *l
         out->problem.context = &f;
         out->problem.count = f.count;
         out->problem.difference = 1e-2;
+        out->problem.known = true;
         end = f.count > out->problem.parameters ? fit(&f, out) : FITTING_FEW;
     }
     free(f.readings);

@@ -1,5 +1,5 @@
 /* fitting.h -- the model fitted to a log: the numbers of [uncertain] as they agree best with what was measured, and how well
-   the runs with the first guess and with the best agree. A number that is a list of values stays what the scenario says. */
+   the runs before and after agree. The mean and the standard deviation of a spread are what was known before. A number that is a list of values stays what the scenario says. */
 #ifndef FITTING_H
 #define FITTING_H
 
@@ -41,6 +41,9 @@ typedef enum {
 
 /* The i-th of what is fitted. */
 const uncertain_thing *fitting_thing(const fitting *f, size_t i);
+
+/* How wide its interval is now, relative to 95 % of what was known before: 1 when the log tells nothing of it. NaN without one. */
+double fitting_left(const fitting *f, size_t i);
 
 /* The text is that of the scenario. */
 fitting_end fitting_run(scenario_text *text, const scenario *s, const logbook *l, const fitting_weights *w, fitting *out);

@@ -14,6 +14,7 @@ static void estimate(json *j, const fitting *f, size_t i)
     json_number(j, "standard_error", e->error);
     json_number(j, "low", e->low);
     json_number(j, "high", e->high);
+    json_number(j, "left", fitting_left(f, i));
     json_bool(j, "at_bound", e->at_bound);
     json_list(j, "correlation");
     for (size_t k = 0; k < f->problem.parameters; k++)

@@ -8,6 +8,8 @@
 
 const double fitting_alike = 0.95;
 
+static const double hardly_told = 0.7; /* of the width before */
+
 typedef struct {
     const fitting *fitting;
     show_system system;
@@ -40,8 +42,6 @@ static void verdict(const writing *w)
         fprintf(w->to, "%s%s ", i > 0 ? "; " : "", thing(w, i)->words);
         if (e->at_bound)
             fprintf(w->to, "at the end of its range, %s", value(w, i, e->value).text);
-        else if (isnan(e->error))
-            fputs("is not told by the log", w->to);
         else
             fprintf(w->to, "%s (%s to %s)", value(w, i, e->value).text, value(w, i, e->low).text, value(w, i, e->high).text);
     }
@@ -51,13 +51,16 @@ static void verdict(const writing *w)
 static void estimates(const writing *w)
 {
     const fitting *f = w->fitting;
-    fprintf(w->to, "\n %-28s %14s %14s   %s\n", "What was fitted", "guess", "best", "95 % interval");
+    fprintf(w->to, "\n %-28s %13s %13s   %-26s %s\n", "What was fitted", "before", "with the log", "95 % interval", "left");
     for (size_t i = 0; i < f->problem.parameters; i++) {
         const boil_fit_estimate *e = &f->fit.of[i];
         char interval[110];
         snprintf(interval, sizeof interval, "%s to %s", value(w, i, e->low).text, value(w, i, e->high).text);
-        fprintf(w->to, " %-28s %14s %14s   %s\n", thing(w, i)->words, value(w, i, f->problem.start[i]).text,
-                value(w, i, e->value).text, e->at_bound ? "at the end of its range" : isnan(e->error) ? "the log does not tell it" : interval);
+        fprintf(w->to, " %-28s %13s %13s   %-26s", thing(w, i)->words, value(w, i, f->problem.start[i]).text,
+                value(w, i, e->value).text, e->at_bound ? "at the end of its range" : interval);
+        if (!isnan(e->error))
+            fprintf(w->to, " %.0f %%", 100 * fitting_left(f, i));
+        fputc('\n', w->to);
     }
 }
 
@@ -98,16 +101,25 @@ static void alike(const writing *w)
                                  thing(w, j)->words, thing(w, i)->words, f->fit.correlation[i][j]);
 }
 
+static void told(const writing *w)
+{
+    const fitting *f = w->fitting;
+    report_paragraph(w->to, "Left: the interval's width in per cent of what was known before.");
+    for (size_t i = 0; i < f->problem.parameters; i++)
+        if (f->fit.of[i].at_bound)
+            report_paragraph(w->to, "'%s' ran to the end of the range it was given: the range is too narrow, or the model lacks "
+                                    "something. Measure it.",
+                             thing(w, i)->words);
+        else if (!(fitting_left(f, i) < hardly_told))
+            report_paragraph(w->to, "The log hardly tells '%s': what was known before stands.", thing(w, i)->words);
+}
+
 static void reservations(const writing *w)
 {
     const fitting *f = w->fitting;
     fputc('\n', w->to);
+    told(w);
     alike(w);
-    for (size_t i = 0; i < f->problem.parameters; i++)
-        if (f->fit.of[i].at_bound)
-            report_paragraph(w->to, "'%s' ran to the end of the range it was given: the log hardly tells it, the range is too "
-                                    "narrow, or the model lacks something. Measure it, and leave it out of [uncertain].",
-                             thing(w, i)->words);
     if (!f->fit.converged)
         report_paragraph(w->to, "The search did not settle: narrower ranges, or fewer numbers, help.");
     if (f->left_out > 0)
@@ -124,7 +136,7 @@ static void for_the_scenario(const writing *w)
         const uncertain_thing *t = thing(w, i);
         const boil_fit_estimate *e = &w->fitting->fit.of[i];
         const char *own = t->key != NULL ? t->key->section : "uncertain";
-        if (isnan(e->error))
+        if (!(fitting_left(w->fitting, i) < hardly_told))
             continue;
         if (section == NULL)
             fputs("\n For the scenario\n", w->to);
@@ -149,6 +161,5 @@ void fitting_report(const fitting *f, show_system s, FILE *to)
     agreement(&w);
     reservations(&w);
     for_the_scenario(&w);
-    fputc('\n', to);
     report_caution(to);
 }

@@ -4,6 +4,7 @@
 #include "fit.h"
 #include "published.h"
 
+#include <gsl/gsl_cdf.h>
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_randist.h>
 #include <gsl/gsl_rng.h>
@@ -192,7 +193,7 @@ static double held(double serial, double *naive)
         line l;
         boil_fit f;
         draw(&l, rng, serial);
-        boil_fit_problem p = {line_residuals, &l, 2, LINE, {1, 1}, {-100, -100}, {100, 100}, 1e-5};
+        boil_fit_problem p = {line_residuals, &l, 2, LINE, {1, 1}, {-100, -100}, {100, 100}, .difference = 1e-5};
         assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
         yes += f.of[1].low <= 3 && 3 <= f.of[1].high;
         independent += fabs(f.of[1].value - 3) <= 1.98 * f.of[1].error;
@@ -239,7 +240,7 @@ static void a_bound_is_never_left_and_is_named(void **state)
 {
     (void)state;
     fenced fence = {0, 2, 0};
-    boil_fit_problem p = {fenced_residuals, &fence, 1, 5, {1}, {0}, {2}, 1e-3};
+    boil_fit_problem p = {fenced_residuals, &fence, 1, 5, {1}, {0}, {2}, .difference = 1e-3};
     boil_fit f;
     assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
     assert_int_equal(fence.refused, 0);
@@ -257,7 +258,7 @@ static void a_trial_that_is_no_case_is_given_up(void **state)
 {
     (void)state;
     fenced fence = {0.5, 3.001, 0};
-    boil_fit_problem p = {fenced_residuals, &fence, 1, 5, {0.5}, {0}, {10}, 0.1};
+    boil_fit_problem p = {fenced_residuals, &fence, 1, 5, {0.5}, {0}, {10}, .difference = 0.1};
     boil_fit f;
     assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
     assert_true(fence.refused > 0);
@@ -270,18 +271,55 @@ static void what_the_readings_do_not_tell_has_no_interval(void **state)
 {
     (void)state;
     fenced fence = {0, 10, 0};
-    boil_fit_problem p = {fenced_residuals, &fence, 2, 5, {1, 1}, {0, 0}, {10, 10}, 1e-3};
+    boil_fit_problem p = {fenced_residuals, &fence, 2, 5, {1, 1}, {0, 0}, {10, 10}, .difference = 1e-3};
     boil_fit f;
     assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
     assert_close(f.of[0].value, 3, 0.01, 0);
     assert_true(isnan(f.of[1].error) && isnan(f.of[1].low) && isnan(f.of[1].high) && isnan(f.correlation[0][1]));
 }
 
+/* Readings of one number, 5 and 7 by turns, and 4 +- 0.25 known before. By themselves they scatter by s and do not err alike, so the
+   weighted mean of both is known in closed form. */
+static int by_turns(void *context, const double b[], double residual[])
+{
+    (void)context;
+    for (int i = 0; i < 20; i++)
+        residual[i] = b[0] - (i % 2 ? 7 : 5);
+    return BOIL_OK;
+}
+
+static void what_was_known_before_counts_as_one_reading(void **state)
+{
+    (void)state;
+    boil_fit_problem p = {by_turns, NULL, 1, 20, {4}, {-100}, {100}, true, {4}, {0.25}, 1e-5};
+    boil_fit f;
+    assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
+    const double s2 = 20.0 / 19, readings = 20 / s2, before = 1 / (0.25 * 0.25); /* about their mean, 6, each is 1 off */
+    assert_close(f.of[0].value, (readings * 6 + before * 4) / (readings + before), 1e-6, 0);
+    assert_close(f.of[0].error, sqrt((1 - f.serial) / (1 + f.serial) / (readings + before)), 1e-4, 0);
+}
+
+/* Of the second parameter the readings say nothing: it stays what it was known to be, as wide as it was known. */
+static void what_is_not_told_stays_as_it_was_known(void **state)
+{
+    (void)state;
+    fenced fence = {0, 10, 0};
+    boil_fit_problem p = {fenced_residuals, &fence, 2, 5, {1, 5}, {0, 0}, {10, 10}, true, {4, 5}, {1, 0.5}, 1e-3};
+    boil_fit f;
+    assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
+    assert_close(f.of[0].value, 3, 0.01, 0);
+    assert_close(f.of[1].value, 5, 1e-3, 0);
+    double t = gsl_cdf_tdist_Pinv(0.975, fmax(1, f.effective - 2));
+    assert_close((f.of[1].high - f.of[1].low) / (2 * t), 0.5, 0.15, 0); /* of the curve between the bounds */
+    p.deviation[1] = 0;
+    assert_int_equal(boil_fit_run(&p, &f), BOIL_BAD_INPUT);
+}
+
 static void senseless_problems_are_refused(void **state)
 {
     (void)state;
     fenced fence = {0, 10, 0};
-    const boil_fit_problem good = {fenced_residuals, &fence, 1, 5, {1}, {0}, {10}, 1e-3};
+    const boil_fit_problem good = {fenced_residuals, &fence, 1, 5, {1}, {0}, {10}, .difference = 1e-3};
     boil_fit_problem p = good;
     boil_fit f;
     p.count = 1;
@@ -308,6 +346,8 @@ int main(void)
         cmocka_unit_test(a_bound_is_never_left_and_is_named),
         cmocka_unit_test(a_trial_that_is_no_case_is_given_up),
         cmocka_unit_test(what_the_readings_do_not_tell_has_no_interval),
+        cmocka_unit_test(what_was_known_before_counts_as_one_reading),
+        cmocka_unit_test(what_is_not_told_stays_as_it_was_known),
         cmocka_unit_test(senseless_problems_are_refused),
     };
     gsl_set_error_handler_off();

@@ -1,0 +1,1 @@
+boilback fit --help
