@@ -1,1 +1,1 @@
-boilback correct calm.bath --reads '285 degF' --level '2 in'
+boilback correct calm.bath --reads '285 degF' --level '6 in'
