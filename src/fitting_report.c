@@ -114,10 +114,21 @@ static void told(const writing *w)
             report_paragraph(w->to, "The log hardly tells '%s': what was known before stands.", thing(w, i)->words);
 }
 
+/* Readings so far off that no instrument explains it. */
+static void strangers(const writing *w)
+{
+    const fitting *f = w->fitting;
+    const double too_far = 3;
+    if (f->best[0].rms > too_far * f->weights.temperature_K || f->best[1].rms > too_far * f->weights.level_m)
+        report_paragraph(w->to, "The run stays further from the log than thermometer and dipstick err: what the scenario says was "
+                                "there and was done is not what the log saw. Do not use these numbers.");
+}
+
 static void reservations(const writing *w)
 {
     const fitting *f = w->fitting;
     fputc('\n', w->to);
+    strangers(w);
     told(w);
     alike(w);
     if (!f->fit.converged)
