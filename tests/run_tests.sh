@@ -13,6 +13,6 @@ for test in "$@"; do
 done
 tests/run_cli.sh "$build/boilback" >"$log" 2>&1 || { cat "$log"; exit 1; }
 tail -1 "$log"
-count=$(sed -n 's/^.*\b\([0-9]*\) passed, 0 failed.*/\1/p' "$log" | tail -1)
+count=$(sed -n 's/^\([0-9]*\) passed, 0 failed$/\1/p' "$log")
 tests/readme.sh || exit 1
 echo $((total + count)) >"$build/tests/passed"
