@@ -67,8 +67,7 @@ static void limits(FILE *to, const outcome *o)
         picture_row(to, "may overflow", o->fast.summary.overflow_s, 0, "");
 }
 
-/* Where a line of the verdict ends: behind its last part that fits, else before a blank; all of it when it fits. */
-static size_t verdict_line(const char *text, size_t columns)
+size_t picture_line(const char *text, size_t columns)
 {
     size_t part = 0, word = 0, used = 0;
     for (size_t i = 0; text[i] != '\0'; i++) {
@@ -87,7 +86,7 @@ static void verdict_rows(FILE *to, const outcome *o, show_system s, size_t colum
     verdict v = verdict_of(o, s);
     for (const char *at = v.text; *at != '\0'; at += strspn(at, " ")) {
         verdict line;
-        size_t length = verdict_line(at, columns);
+        size_t length = picture_line(at, columns);
         snprintf(line.text, sizeof line.text, "%.*s", (int)length, at);
         picture_row(to, "verdict", 0, 0, picture_fitted(line.text, columns).text);
         at += length;

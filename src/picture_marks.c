@@ -1,6 +1,7 @@
 #include "picture_marks.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "finding_words.h"
 #include "picture_frame.h"
@@ -38,6 +39,21 @@ static int lane_for(const marks *m, double t)
     return lane;
 }
 
+/* What does not fit in a line goes on in rows of its own, which have no number. */
+static void write_words(marks *m, const char *words)
+{
+    for (const char *at = words; *at != '\0'; at += strspn(at, " ")) {
+        finding_words line;
+        size_t length = picture_line(at, m->columns);
+        snprintf(line.text, sizeof line.text, "%.*s", (int)length, at);
+        if (at > words)
+            fputs("0\tnan\t0\t0\t1\tx\t", m->to);
+        picture_text(m->to, picture_fitted(line.text, m->columns).text);
+        fputc('\n', m->to);
+        at += length;
+    }
+}
+
 static void write(marks *m, const boil_finding *f, bool likely)
 {
     finding_words words = finding_words_of(m->o, f, m->system);
@@ -46,8 +62,7 @@ static void write(marks *m, const boil_finding *f, bool likely)
     m->lane[m->written++] = lane;
     fprintf(m->to, "%zu\t%.9g\t%d\t%d\t%d\tx%s\t", m->written, f->time_s, lane, (int)f->severity, likely,
             finding_clock(m->o, f).text);
-    picture_text(m->to, picture_fitted(words.text, m->columns).text);
-    fputc('\n', m->to);
+    write_words(m, words.text);
 }
 
 static size_t write_list(marks *m, const boil_findings *list, bool likely)
