@@ -170,4 +170,11 @@ typedef struct {
 int boil_run(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out);
 void boil_history_free(boil_history *h);
 
+/* Of all loads of a run. */
+typedef struct {
+    size_t back, never; /* within the limit; not at all */
+    double slowest_s;   /* NaN when one never was back, or there is none */
+} boil_recoveries;
+boil_recoveries boil_history_recoveries(const boil_history *h, double limit_s);
+
 #endif

@@ -92,7 +92,7 @@ static void findings(json *j, const contrast *c)
     json_list(j, "findings");
     for (size_t i = 0; i < count; i++) {
         json_object(j, NULL);
-        json_text(j, "id", (list[i].in[0] != NULL ? list[i].in[0] : list[i].in[1])->id);
+        json_text(j, "id", contrast_finding_of(&list[i])->id);
         finding_side(j, "a", &list[i], 0);
         finding_side(j, "b", &list[i], 1);
         json_close(j);

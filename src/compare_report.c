@@ -156,7 +156,7 @@ static void findings(const contrast *c, FILE *to)
     fputc('\n', to);
     finding_line(to, "Findings", count > 0 ? "A" : "", count > 0 ? "B" : "");
     for (size_t i = 0; i < count; i++)
-        finding_line(to, (list[i].in[0] != NULL ? list[i].in[0] : list[i].in[1])->title,
+        finding_line(to, contrast_finding_of(&list[i])->title,
                      severity_words(&list[i], 0).text, severity_words(&list[i], 1).text);
     if (count == 0)
         fputs(" none\n", to);

@@ -28,6 +28,8 @@ bool contrast_setting_differs(const contrast *c, size_t setting)
     return !same_words(c, setting, SHOW_US) || !same_words(c, setting, SHOW_SI);
 }
 
+#define SAME_TIME_S 1e-6
+
 /* Acts ------------------------------------------------------------------------------------------------------------- */
 
 /* What the words of a load may leave out. */
@@ -62,7 +64,7 @@ static bool same_load(const boil_load *a, const boil_load *b)
 static bool same_act(const scenario *s, size_t i, const scenario *t, size_t j)
 {
     const boil_act *a = &s->schedule.acts[i], *b = &t->schedule.acts[j];
-    if (a->kind != b->kind || fabs(a->time_s - b->time_s) > 1e-6)
+    if (a->kind != b->kind)
         return false;
     if (a->kind == BOIL_ACT_LOAD && !same_load(&a->is.load, &b->is.load))
         return false;
@@ -72,18 +74,23 @@ static bool same_act(const scenario *s, size_t i, const scenario *t, size_t j)
            strcmp(act_details(s, i, ACT_BOTH).text, act_details(&as_a, j, ACT_BOTH).text) == 0;
 }
 
-/* Each act of the other may answer for one. */
+/* Each act of the other may answer for one at the same time; both schedules stand in the order of time. */
 static size_t only_in(const scenario *s, const scenario *other, bool in_a, contrast_act *list)
 {
-    size_t n = 0, m = other->schedule.count;
+    const boil_schedule *theirs = &other->schedule;
+    size_t n = 0, first = 0, m = theirs->count;
     bool *taken = calloc(m + 1, sizeof *taken);
     for (size_t i = 0; taken != NULL && i < s->schedule.count; i++) {
-        size_t j = 0;
-        while (j < m && (taken[j] || !same_act(s, i, other, j)))
+        double time_s = s->schedule.acts[i].time_s;
+        while (first < m && theirs->acts[first].time_s < time_s - SAME_TIME_S)
+            first++;
+        size_t j = first;
+        while (j < m && theirs->acts[j].time_s <= time_s + SAME_TIME_S && (taken[j] || !same_act(s, i, other, j)))
             j++;
-        if (j == m)
+        if (j < m && theirs->acts[j].time_s <= time_s + SAME_TIME_S)
+            taken[j] = true;
+        else
             list[n++] = (contrast_act){s, i, in_a};
-        taken[j] = true;
     }
     free(taken);
     return n;
@@ -165,14 +172,9 @@ static double quiet_time(const outcome *o)
     return (1 - o->central.summary.boiling_share) * o->central.end_s;
 }
 
-/* NaN when one of them never was back. */
 static double slowest_load(const outcome *o)
 {
-    double slowest = o->central.loads_count > 0 ? 0 : (double)NAN;
-    for (size_t i = 0; i < o->central.loads_count; i++)
-        if (!(o->central.loads[i].recovery_s <= slowest))
-            slowest = o->central.loads[i].recovery_s;
-    return slowest;
+    return boil_history_recoveries(&o->central, o->scenario->plant.limits.recovery_s).slowest_s;
 }
 
 static double steam_total(const outcome *o)
@@ -214,13 +216,18 @@ const contrast_measure *contrast_measured(size_t index)
 
 /* Findings --------------------------------------------------------------------------------------------------------- */
 
+const boil_finding *contrast_finding_of(const contrast_finding *f)
+{
+    return f->in[0] != NULL ? f->in[0] : f->in[1];
+}
+
 /* Where a finding was found in one run, it is likely; possible only when the central run has none of that kind. */
 static void take(contrast_finding *list, size_t *count, const boil_findings *from, int side, bool likely)
 {
     for (size_t i = 0; i < from->count; i++) {
         const boil_finding *f = &from->list[i];
         size_t n = 0;
-        while (n < *count && strcmp((list[n].in[0] != NULL ? list[n].in[0] : list[n].in[1])->id, f->id) != 0)
+        while (n < *count && strcmp(contrast_finding_of(&list[n])->id, f->id) != 0)
             n++;
         if (n == *count)
             list[(*count)++] = (contrast_finding){0};
@@ -243,8 +250,7 @@ static int by_gravity(const void *left, const void *right)
     int difference = gravity(r) - gravity(l);
     if (difference != 0)
         return difference;
-    const char *a = (l->in[0] != NULL ? l->in[0] : l->in[1])->id, *b = (r->in[0] != NULL ? r->in[0] : r->in[1])->id;
-    return strcmp(a, b);
+    return strcmp(contrast_finding_of(l)->id, contrast_finding_of(r)->id);
 }
 
 contrast_finding *contrast_findings(const contrast *c, size_t *count)

@@ -38,6 +38,8 @@ typedef struct {
     bool likely[2];
 } contrast_finding;
 
+const boil_finding *contrast_finding_of(const contrast_finding *f); /* that of a, else of b */
+
 /* Gravest first; to be freed. */
 contrast_finding *contrast_findings(const contrast *c, size_t *count);
 

@@ -128,14 +128,3 @@ bool size_answer_never_stops(const size_answer *a)
             return false;
     return true;
 }
-
-double size_answer_slowest(const boil_history *h)
-{
-    double slowest = 0;
-    for (size_t i = 0; i < h->loads_count; i++) {
-        if (isnan(h->loads[i].recovery_s))
-            return (double)NAN;
-        slowest = fmax(slowest, h->loads[i].recovery_s);
-    }
-    return slowest;
-}

@@ -46,6 +46,5 @@ bool size_end_shut(const size_end *e);                  /* with no heat it stays
 bool size_end_surges(const size_end *e, double heat_W); /* with heat_W it boils over, with more it does not */
 bool size_answer_shut(const size_answer *a);        /* no heat brings the boil back in time and stays below the rim */
 bool size_answer_never_stops(const size_answer *a); /* with heat_W no load stops the boil at all */
-double size_answer_slowest(const boil_history *h);  /* recovery, s; NaN when one never is */
 
 #endif

@@ -218,7 +218,7 @@ static void proof(const writing *w)
                 i < a->less.loads_count ? back_words(&a->less.loads[i]).text : "-");
     if (a->proof.loads_count > LOADS_LISTED)
         fprintf(w->to, " ... and %zu loads more; slowest %s\n", a->proof.loads_count - LOADS_LISTED,
-                show_span(size_answer_slowest(&a->proof)).text);
+                show_span(boil_history_recoveries(&a->proof, a->size->limit_s).slowest_s).text);
     fprintf(w->to, " least freeboard %s; most steam %s\n",
             show(w->system, DIM_LENGTH, a->proof.summary.freeboard_min_m.value).text,
             show(w->system, DIM_MASS_FLOW, a->proof.summary.steam_peak_kg_s.value).text);

@@ -34,21 +34,15 @@ static void keep_findings(double *row, const boil_findings *found)
 
 static void keep_loads(const study *s, double *row, const boil_history *h, double limit_s)
 {
-    double slowest = 0, back = 0;
-    bool never = h->loads_count == 0;
-    for (size_t i = 0; i < h->loads_count; i++) {
+    boil_recoveries all = boil_history_recoveries(h, limit_s);
+    for (size_t i = 0; i < h->loads_count && i < s->load_count; i++) {
         const boil_load_result *r = &h->loads[i];
-        slowest = r->recovery_s <= slowest ? slowest : r->recovery_s;
-        never = never || isnan(r->recovery_s);
-        back += r->recovery_s <= limit_s;
-        if (i >= s->load_count)
-            continue;
         row[study_load_output_of(s, i, STUDY_LOAD_RECOVERY_S)] = r->recovery_s;
         row[study_load_output_of(s, i, STUDY_LOAD_LOWEST_K)] = r->lowest_temperature_K;
         row[study_load_output_of(s, i, STUDY_LOAD_LEVEL_M)] = r->level_max_m;
     }
-    row[STUDY_SLOWEST_S] = never ? (double)NAN : slowest;
-    row[STUDY_BACK_SHARE] = h->loads_count > 0 ? back / (double)h->loads_count : (double)NAN;
+    row[STUDY_SLOWEST_S] = all.slowest_s;
+    row[STUDY_BACK_SHARE] = h->loads_count > 0 ? (double)all.back / (double)h->loads_count : (double)NAN;
 }
 
 static void keep_summary(double *row, const boil_history *h)

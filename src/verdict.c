@@ -109,20 +109,14 @@ static void add_gravest(verdict *v, const outcome *o)
 
 static void add_loads(verdict *v, const outcome *o)
 {
-    const boil_history *h = &o->central;
-    double limit = o->scenario->plant.limits.recovery_s, slowest = 0;
-    size_t back = 0, never = 0;
-    for (size_t i = 0; i < h->loads_count; i++) {
-        double r = h->loads[i].recovery_s;
-        back += r <= limit;
-        never += isnan(r) ? 1 : 0;
-        slowest = fmax(slowest, r);
-    }
-    add(v, "%zu of %zu loads back within %s", back, h->loads_count, show_span(limit).text);
-    if (never > 0)
-        add(v, ", %zu not at all", never);
-    else if (back < h->loads_count)
-        add(v, ", the slowest in %s", show_span(slowest).text);
+    size_t loads = o->central.loads_count;
+    double limit = o->scenario->plant.limits.recovery_s;
+    boil_recoveries r = boil_history_recoveries(&o->central, limit);
+    add(v, "%zu of %zu loads back within %s", r.back, loads, show_span(limit).text);
+    if (r.never > 0)
+        add(v, ", %zu not at all", r.never);
+    else if (r.back < loads)
+        add(v, ", the slowest in %s", show_span(r.slowest_s).text);
 }
 
 static void add_freeboard(verdict *v, const outcome *o, show_system s)

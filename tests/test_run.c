@@ -266,6 +266,22 @@ static void water_as_heavy_as_the_bath_makes_nothing_flutter(void **state)
     print_message("at most %zu mode changes and %zu steps while a bath is watered down\n", most, most_steps);
 }
 
+/* A later load that is back does not make up for one that never was. */
+static void recoveries_forget_no_load(void **state)
+{
+    (void)state;
+    boil_load_result loads[] = {{.recovery_s = 10}, {.recovery_s = (double)NAN}, {.recovery_s = 130}};
+    boil_history h = {.loads = loads, .loads_count = 3};
+    boil_recoveries r = boil_history_recoveries(&h, 120);
+    assert_true(r.back == 1 && r.never == 1 && isnan(r.slowest_s));
+    loads[1].recovery_s = 20;
+    r = boil_history_recoveries(&h, 120);
+    assert_true(r.back == 2 && r.never == 0 && r.slowest_s == 130);
+    h.loads_count = 0;
+    r = boil_history_recoveries(&h, 120);
+    assert_true(r.back == 0 && r.never == 0 && isnan(r.slowest_s));
+}
+
 /* Asked for more than numbers hold, a run gives up instead of going on for ever. */
 static void a_run_that_gets_nowhere_ends(void **state)
 {
@@ -474,6 +490,7 @@ int main(void)
         cmocka_unit_test(cold_water_quenches_a_weak_bath_once),
         cmocka_unit_test(no_strength_and_no_pour_makes_the_modes_flutter),
         cmocka_unit_test(water_as_heavy_as_the_bath_makes_nothing_flutter),
+        cmocka_unit_test(recoveries_forget_no_load),
         cmocka_unit_test(a_run_that_gets_nowhere_ends),
         cmocka_unit_test(losses_above_the_heat_never_boil_and_nothing_chatters),
         cmocka_unit_test(halving_the_tolerance_changes_nothing_that_matters),
