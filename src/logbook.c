@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "array.h"
+#include "csv_cells.h"
 #include "quantity.h"
 #include "words.h"
 
@@ -37,30 +38,6 @@ static const struct {
 static const bounds sane_time = {"h", 0, 10000}, sane_temperature = {"degC", -50, 300}, sane_level = {"m", 0, 20};
 
 /* Cells ----------------------------------------------------------------------------------------------------------- */
-
-static cursor row_at(const source *s, size_t line, messages *m)
-{
-    const source_line *l = &s->lines[line - 1];
-    return (cursor){m, s, line, words_skip(l->text, l->text + l->length), words_trim(l->text, l->text + l->length)};
-}
-
-/* The next cell, without outer blanks and quotes; false behind the last. `at` is NULL then. */
-static bool next_cell(cursor *row, cursor *cell)
-{
-    if (row->at == NULL)
-        return false;
-    const char *comma = memchr(row->at, ',', (size_t)(row->end - row->at));
-    *cell = *row;
-    cell->end = comma != NULL ? comma : row->end;
-    row->at = comma != NULL ? comma + 1 : NULL;
-    cell->at = words_skip(cell->at, cell->end);
-    cell->end = words_trim(cell->at, cell->end);
-    if (cell->end - cell->at >= 2 && *cell->at == '"' && cell->end[-1] == '"') {
-        cell->at++;
-        cell->end--;
-    }
-    return true;
-}
 
 static size_t length_of(const cursor *cell)
 {
@@ -103,7 +80,9 @@ static bool read_header(cursor row, column columns[COLUMNS_MAX], size_t *count)
     size_t of[COLUMN_LEVEL + 1] = {0};
     const char *start = row.at;
     cursor cell;
-    for (*count = 0; next_cell(&row, &cell); (*count)++) {
+    for (*count = 0; row.at < row.end; (*count)++) {
+        if (!csv_cell(&row, &cell))
+            return false;
         if (*count == COLUMNS_MAX) {
             cursor_error(&cell, cell.at, "a log has at most %zu columns", COLUMNS_MAX);
             return false;
@@ -160,7 +139,9 @@ static bool read_row(cursor row, const column columns[], size_t count, double st
     double before_s = l->count > 0 ? l->rows[l->count - 1].time_s : (double)-INFINITY;
     cursor cell, whole = row;
     bool good = true;
-    for (size_t i = 0; i < count && good && next_cell(&row, &cell); i++)
+    for (size_t i = 0; i < count && good && row.at < row.end; i++) {
+        if (!csv_cell(&row, &cell))
+            return false;
         switch (columns[i].kind) {
         case COLUMN_CLOCK:
             good = read_clock(cell, start_s, fmax(before_s, -day_s / 2), &r.time_s);
@@ -177,6 +158,7 @@ static bool read_row(cursor row, const column columns[], size_t count, double st
         case COLUMN_OTHER:
             break;
         }
+    }
     if (good && !(r.time_s >= before_s)) { /* NaN too */
         cursor_error(&whole, whole.at, isnan(r.time_s) ? "this row has no time" : "this row is earlier than the one before it");
         return false;
@@ -198,8 +180,8 @@ static void read_all(const source *s, double start_s, logbook *l, messages *m)
     column columns[COLUMNS_MAX];
     size_t count = 0;
     for (size_t line = 1; line <= s->count && !messages_full(m); line++) {
-        cursor row = row_at(s, line, m);
-        if (row.at == row.end || *row.at == '#')
+        cursor row = csv_row(s, line, m);
+        if (csv_is_blank(&row))
             continue;
         if (count > 0)
             read_row(row, columns, count, start_s, l);
