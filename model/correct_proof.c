@@ -4,15 +4,20 @@
 #include "calm.h"
 #include "correcting.h"
 
-static int run_plan(const boil_correcting *c, double mixing, double rows_s, boil_history *h)
+static int run_schedule(const boil_correcting *c, const boil_schedule *s, double mixing, double rows_s, boil_history *h)
 {
-    boil_schedule s;
     boil_run_options o = c->options;
     o.mixing_time_factor = mixing;
     o.row_interval_s = rows_s;
+    return boil_run(&c->a->start, s, &o, h);
+}
+
+static int run_plan(const boil_correcting *c, double rows_s, boil_history *h)
+{
+    boil_schedule s;
     int outcome = boil_correct_schedule(c->a, &s);
     if (outcome == BOIL_OK)
-        outcome = boil_run(&c->a->start, &s, &o, h);
+        outcome = run_schedule(c, &s, 1, rows_s, h);
     boil_schedule_free(&s);
     return outcome;
 }
@@ -38,7 +43,7 @@ static int find_hold(boil_correcting *c, double *hold_s)
     for (*hold_s = 240; isnan(needed) && *hold_s <= longest_s; *hold_s *= 2) {
         boil_history h;
         boil_correcting_place(c->a, *hold_s);
-        int outcome = run_plan(c, 1, 10, &h);
+        int outcome = run_plan(c, 10, &h);
         if (outcome != BOIL_OK)
             return outcome;
         needed = settled_s(c->a, &h);
@@ -72,7 +77,7 @@ static int converge(boil_correcting *c, double hold_s)
             outcome = boil_correcting_set_water(c, a->water.mass_kg + (a->done_s - before_s) * c->vent_kg_s);
             boil_correcting_place(a, hold_s);
         }
-        if (outcome != BOIL_OK || (outcome = run_plan(c, 1, 0, &h)) != BOIL_OK)
+        if (outcome != BOIL_OK || (outcome = run_plan(c, 0, &h)) != BOIL_OK)
             break;
         double lacks = wanted - h.summary.bath_mass_end_kg;
         note_end(a, &h);
@@ -106,14 +111,16 @@ static int look_for_harm(boil_correcting *c)
     bool too_full;
     a->harm_id = a->harm = NULL;
     int outcome = is_too_full(c, &too_full);
-    if (outcome != BOIL_OK || (outcome = run_plan(c, BOIL_PACE_FAST_MIXING, 0, &h)) != BOIL_OK)
+    if (outcome != BOIL_OK)
         return outcome;
-    a->freeboard_min_m = h.summary.freeboard_min_m.value;
     outcome = boil_correct_schedule(a, &s);
-    if (outcome == BOIL_OK && a->done_s > 0 && !too_full)
-        outcome = boil_pace_forbids(&a->start, &s, &h, &a->harm_id, &a->harm);
+    if (outcome == BOIL_OK && (outcome = run_schedule(c, &s, BOIL_PACE_FAST_MIXING, 0, &h)) == BOIL_OK) {
+        a->freeboard_min_m = h.summary.freeboard_min_m.value;
+        if (a->done_s > 0 && !too_full)
+            outcome = boil_pace_forbids(&a->start, &s, &h, &a->harm_id, &a->harm);
+        boil_history_free(&h);
+    }
     boil_schedule_free(&s);
-    boil_history_free(&h);
     return outcome;
 }
 

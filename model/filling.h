@@ -1,5 +1,5 @@
-/* filling.h -- a tank as it is being charged, heat off and mixer on: one batch after the other put in and waited out.
-   */
+/* filling.h -- a tank as it is being charged, heat off and mixer on: one batch after the other put in and waited
+   out. */
 #ifndef BOIL_FILLING_H
 #define BOIL_FILLING_H
 

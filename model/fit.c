@@ -15,6 +15,7 @@ typedef struct {
     const boil_fit_problem *problem;
     double deviation;      /* s sqrt(k) of the readings, or 0: what was known does not count yet */
     size_t trials;
+    int outcome;           /* of the last one */
 } asked;
 
 static size_t rows_of(const boil_fit_problem *p)
@@ -84,7 +85,9 @@ static int ask(asked *a, const gsl_vector *u, gsl_vector *residual)
 
 static int residuals_at(const gsl_vector *u, void *context, gsl_vector *residual)
 {
-    if (ask(context, u, residual) != BOIL_OK)
+    asked *a = context;
+    a->outcome = ask(a, u, residual);
+    if (a->outcome != BOIL_OK)
         gsl_vector_set_all(residual, GIVEN_UP);
     return GSL_SUCCESS;
 }
@@ -203,9 +206,12 @@ static int descend(asked *a, gsl_multifit_nlinear_workspace *w, size_t most_step
     double settled = p->difference * p->difference; /* derivatives are no better */
     gsl_multifit_nlinear_fdf f = {.f = residuals_at, .df = jacobian_at, .n = rows_of(p), .p = p->parameters, .params = a};
     int why = 0;
-    if (gsl_multifit_nlinear_init(u, &f, w) != GSL_SUCCESS)
+    int status = gsl_multifit_nlinear_init(u, &f, w);
+    if (a->outcome != BOIL_OK)
+        return a->outcome;
+    if (status != GSL_SUCCESS)
         return BOIL_NO_ROOT;
-    int status = gsl_multifit_nlinear_driver(most_steps, settled, settled, 0, NULL, NULL, &why, w);
+    status = gsl_multifit_nlinear_driver(most_steps, settled, settled, 0, NULL, NULL, &why, w);
     out->converged = status == GSL_SUCCESS || status == GSL_ENOPROG; /* no progress: down to the model's own noise */
     gsl_vector_memcpy(u, gsl_multifit_nlinear_position(w));
     judge_readings(p, gsl_multifit_nlinear_residual(w), out);
@@ -224,17 +230,12 @@ static double deviation_of(const boil_fit_problem *p, const boil_fit *f)
 static int search(const boil_fit_problem *p, gsl_multifit_nlinear_workspace *w, gsl_matrix *covariance, boil_fit *out)
 {
     const size_t enough = 200, for_scatter = 5; /* of steps: the scatter is settled long before parameters hardly told are */
-    asked a = {p, 0, 0};
+    asked a = {p, 0, 0, BOIL_OK};
     double at[BOIL_FIT_PARAMETERS];
     for (size_t i = 0; i < p->parameters; i++)
         at[i] = start_of(p, i);
     gsl_vector_view u = gsl_vector_view_array(at, p->parameters);
-    int outcome = ask(&a, &u.vector, gsl_multifit_nlinear_residual(w));
-    if (outcome != BOIL_OK)
-        return outcome;
-    judge_readings(p, gsl_multifit_nlinear_residual(w), out);
-    out->chi2_start = out->chi2;
-    outcome = descend(&a, w, p->known ? for_scatter : enough, &u.vector, out);
+    int outcome = descend(&a, w, p->known ? for_scatter : enough, &u.vector, out);
     double deviation = deviation_of(p, out);
     if (outcome == BOIL_OK && p->known) {
         a.deviation = deviation;

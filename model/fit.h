@@ -47,7 +47,7 @@ typedef struct {
 typedef struct {
     boil_fit_estimate of[BOIL_FIT_PARAMETERS];
     double correlation[BOIL_FIT_PARAMETERS][BOIL_FIT_PARAMETERS]; /* NaN where one of both is not told */
-    double chi2_start, chi2; /* of the readings */
+    double chi2;       /* of the readings */
     double serial;     /* r above; at most 0.98 */
     double effective;  /* independent readings that the residuals are worth */
     size_t trials;     /* times the model was asked */

@@ -49,8 +49,7 @@ const char *boil_spread_problem(const boil_spread *s)
     return "unknown kind of spread";
 }
 
-/* The distribution function is (x - a)^2 / ((b - a)(c - a)) below the mode c, 1 - (b - x)^2 / ((b - a)(b - c)) above.
-   */
+/* The distribution function is (x - a)^2 / ((b - a)(c - a)) below the mode c, 1 - (b - x)^2 / ((b - a)(b - c)) above. */
 static double triangular_at(const boil_spread *s, double u)
 {
     const double width = s->high - s->low, rise = s->likely - s->low;

@@ -36,18 +36,6 @@ static bool end(argument *a, bool good)
     return good;
 }
 
-bool argument_time(const char *option, const char *text, const bounds *within, double *s)
-{
-    argument a;
-    quantity q;
-    cursor c = begin(&a, option, text);
-    bool good = quantity_read(&c, option, UNIT_OF(DIM_TIME), &q) && cursor_expect_end(&c) &&
-                quantity_within(&c, option, &q, within);
-    if (good)
-        *s = q.si;
-    return end(&a, good);
-}
-
 bool argument_quantity(const char *option, const char *text, unit_dimension d, const bounds *within, double *si)
 {
     argument a;

@@ -6,7 +6,6 @@
 
 #include "scenario.h"
 
-bool argument_time(const char *option, const char *text, const bounds *within, double *s);
 /* One dimension; nothing happens when text is NULL. */
 bool argument_quantity(const char *option, const char *text, unit_dimension d, const bounds *within, double *si);
 bool argument_number(const char *option, const char *text, const bounds *within, double *x);

@@ -63,17 +63,12 @@ static bool shard_read(const char *text, study_work *w)
     return good;
 }
 
-static bool is_stdout(const char *path)
-{
-    return path != NULL && strcmp(path, "-") == 0;
-}
-
 /* A shard's rows go to standard output, and are not reported on. */
 static bool outputs_agree(const request *r)
 {
     const char *const *v = r->given->values;
     int to_stdout = (v[JSON] != NULL) + plot_is_terminal(&r->plot) +
-                    (is_stdout(v[CSV]) || (v[SHARD] != NULL && v[CSV] == NULL));
+                    (whole_file_is_stdout(v[CSV]) || (v[SHARD] != NULL && v[CSV] == NULL));
     if (to_stdout > 1)
         program_complain("only one of --json, --plot - and the rows can go to standard output");
     else if (v[SHARD] != NULL && (v[JSON] != NULL || v[PLOT] != NULL))
@@ -204,14 +199,14 @@ static int answer(const request *r, const study *s)
     bool written = rows == NULL || rows_write(s, rows), drawn = r->plot.path == NULL || draw(r, s);
     if (v[JSON] != NULL)
         study_json(s, stdout);
-    else if (v[SHARD] == NULL && !is_stdout(rows) && !(plot_is_terminal(&r->plot) && drawn))
+    else if (v[SHARD] == NULL && !whole_file_is_stdout(rows) && !(plot_is_terminal(&r->plot) && drawn))
         study_report(s, r->system, program_colour(stdout), stdout);
     return written && drawn ? STATUS_DONE : STATUS_STOPPED;
 }
 
 static int merge(const request *r)
 {
-    static study s;
+    study s;
     int status = STATUS_USAGE;
     if (r->given->values[SHARD] != NULL || r->given->values[GRID] != NULL || r->given->values[SAMPLES] != NULL ||
         r->given->values[SEED] != NULL) {
@@ -226,7 +221,7 @@ static int merge(const request *r)
 
 static int make(request *r, scenario_text *text, const scenario *c)
 {
-    static study s;
+    study s;
     int status = STATUS_USAGE;
     if (study_set_up(&s, r, c)) {
         bool whole = study_run(&s, text, &r->work);

@@ -44,11 +44,6 @@ static const double step_default_s = 10;
 
 #define TERMINAL_WIDTH 80 /* of the picture there */
 
-static bool is_stdout(const char *path)
-{
-    return path != NULL && strcmp(path, "-") == 0;
-}
-
 /* One at most may stand in for the report. */
 static bool outputs_agree(const request *r)
 {
@@ -56,9 +51,9 @@ static bool outputs_agree(const request *r)
         bool there;
         const char *words;
     } outputs[] = {{r->json, "--json"},
-                   {is_stdout(r->csv), "--csv -"},
+                   {whole_file_is_stdout(r->csv), "--csv -"},
                    {plot_is_terminal(&r->plot), "--plot -"},
-                   {is_stdout(r->html), "--html -"}};
+                   {whole_file_is_stdout(r->html), "--html -"}};
     const char *first = NULL;
     for (size_t i = 0; i < sizeof outputs / sizeof outputs[0]; i++) {
         if (outputs[i].there && first != NULL) {
@@ -85,7 +80,7 @@ static bool request_read(const given *g, request *r)
     if (g->values[UNITS] != NULL)
         show_system_named(g->values[UNITS], &r->style.system);
     r->style.colour = program_colour(stdout);
-    if (g->values[STEP] != NULL && !argument_time("step", g->values[STEP], &step, &r->run.row_interval_s))
+    if (!argument_quantity("step", g->values[STEP], DIM_TIME, &step, &r->run.row_interval_s))
         return false;
     if (g->values[TOLERANCE] != NULL &&
         !argument_number("tolerance", g->values[TOLERANCE], &tolerance, &r->run.tolerance))
@@ -151,7 +146,7 @@ static int answer(const request *r, const outcome *o)
     written = (r->html == NULL || html_write(r, o)) && written;
     if (r->json)
         run_json(o, stdout);
-    else if (!is_stdout(r->csv) && !plot_is_terminal(&r->plot) && !is_stdout(r->html))
+    else if (!whole_file_is_stdout(r->csv) && !plot_is_terminal(&r->plot) && !whole_file_is_stdout(r->html))
         report(o, &r->style, stdout);
     if (outcome_stopped(o))
         program_complain("%s: the run stopped early", o->scenario->path);

@@ -60,7 +60,7 @@ static bool request_read(const given *g, request *r)
     }
     if (g->values[UNITS] != NULL)
         show_system_named(g->values[UNITS], &r->system);
-    if (g->values[RECOVER] != NULL && !argument_time("recover", g->values[RECOVER], &time, &r->recover_s))
+    if (!argument_quantity("recover", g->values[RECOVER], DIM_TIME, &time, &r->recover_s))
         return false;
     if (!plot_asked(g, r))
         return false;

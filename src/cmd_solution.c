@@ -68,7 +68,7 @@ static bool given_together(const given *g)
         return complain("'solution' needs --salts, such as --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2'");
     if (g->values[PRESSURE] != NULL && g->values[ALTITUDE] != NULL)
         return complain("give --pressure or --altitude, not both");
-    if (g->values[CSV] != NULL && g->values[JSON] != NULL && g->values[CSV][0] == '-' && g->values[CSV][1] == '\0')
+    if (g->values[JSON] != NULL && whole_file_is_stdout(g->values[CSV]))
         return complain("--json and --csv - both write to standard output");
     if (table)
         return table_given_together(g, strengths);
@@ -136,7 +136,7 @@ static int write_all(const given *g, const boil_plant *p, const looked_up *rows,
 {
     const char *csv = g->values[CSV];
     bool table = g->values[TABLE] != NULL;
-    if (csv != NULL && csv[0] == '-' && csv[1] == '\0')
+    if (whole_file_is_stdout(csv))
         return write_csv(csv, rows, count);
     if (g->values[JSON] != NULL && table)
         look_up_table_json(rows, count, stdout);

@@ -200,7 +200,7 @@ static fitting_end fit(fitted *f, fitting *out)
 fitting_end fitting_run(scenario_text *text, const scenario *s, const logbook *l, const fitting_weights *w, fitting *out)
 {
     fitted f = {.text = text, .fitting = out};
-    *out = (fitting){.scenario = s, .log = l, .weights = *w};
+    *out = (fitting){.scenario = s, .weights = *w};
     if (!take_things(s, out))
         return FITTING_NOTHING;
     fitting_end end = FITTING_FAILED;

@@ -20,7 +20,6 @@ typedef struct {
 
 typedef struct {
     const scenario *scenario; /* as written */
-    const logbook *log;
     const char *log_path;
     fitting_weights weights;
     size_t temperatures, levels; /* readings used */

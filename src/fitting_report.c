@@ -6,8 +6,7 @@
 #include "report.h"
 #include "text.h"
 
-const double fitting_alike = 0.95;
-
+static const double alike_from = 0.95; /* of a correlation: from there on two numbers cannot be told apart */
 static const double hardly_told = 0.7; /* of the width before */
 
 typedef struct {
@@ -96,7 +95,7 @@ static void alike(const writing *w)
     const fitting *f = w->fitting;
     for (size_t i = 0; i < f->problem.parameters; i++)
         for (size_t j = 0; j < i; j++)
-            if (fabs(f->fit.correlation[i][j]) >= fitting_alike)
+            if (fabs(f->fit.correlation[i][j]) >= alike_from)
                 report_paragraph(w->to, "This log cannot tell '%s' from '%s' (correlation %.2f): measure one of them by itself.",
                                  thing(w, j)->words, thing(w, i)->words, f->fit.correlation[i][j]);
 }

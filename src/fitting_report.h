@@ -10,7 +10,4 @@
 void fitting_report(const fitting *f, show_system s, FILE *to);
 void fitting_json(const fitting *f, FILE *to);
 
-/* From this correlation on two numbers cannot be told apart. */
-extern const double fitting_alike;
-
 #endif

@@ -231,9 +231,7 @@ static const char *switch_caution(boil_act_kind kind, bool on)
 const char *order_caution(const outcome *o, const order *r)
 {
     const boil_act *a = act_of(o, r);
-    if (r->lifting)
-        return "Slowly; drain it over the bath.";
-    switch (a->kind) {
+    switch (r->lifting ? BOIL_ACT_LIFT : a->kind) {
     case BOIL_ACT_LOAD:
         return load_caution(&a->is.load);
     case BOIL_ACT_LIFT:

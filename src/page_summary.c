@@ -5,25 +5,14 @@
 #include "account.h"
 #include "report.h"
 
-typedef struct {
-    const char *what;
-    unit_dimension dimension;
-    double start, end;
-} bath_row;
-
 static void bath(html *h, const boil_summary *m, show_system s)
 {
     static const char *const heads[] = {"Bath", "At the start", "At the end", NULL};
-    const bath_row rows[] = {
-        {"boils at", DIM_TEMPERATURE, m->boiling_point_start_K, m->boiling_point_end_K},
-        {"temperature", DIM_TEMPERATURE, m->temperature_start_K, m->temperature_end_K},
-        {"salts by mass", DIM_FRACTION, m->salt_fraction_start, m->salt_fraction_end},
-        {"strength", DIM_CONCENTRATION, m->strength_start_kg_m3, m->strength_end_kg_m3},
-        {"still level", DIM_LENGTH, m->still_level_start_m, m->still_level_end_m},
-    };
+    report_bath_row rows[REPORT_BATH_ROWS];
+    report_bath_rows(m, rows);
     page_table(h, isnan(m->overflow_s) ? "The bath" : "The bath; at the end after overflow: not a prediction",
                "class=\"numbers\"", heads);
-    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+    for (int i = 0; i < REPORT_BATH_ROWS; i++) {
         html_open(h, "tr", NULL);
         page_row_head(h, rows[i].what);
         html_element(h, "td", NULL, "%s", show(s, rows[i].dimension, rows[i].start).text);
@@ -57,12 +46,12 @@ static void accounts(html *h, const outcome *o, show_system s)
 void page_summary(html *h, const outcome *o, show_system s)
 {
     const boil_summary *m = &o->central.summary;
+    report_words first_boil = report_first_boil_words(o);
     html_open(h, "section", "aria-labelledby=\"summary\"");
     html_element(h, "h2", "id=\"summary\"", "Summary");
     bath(h, m, s);
-    if (!isnan(m->time_to_boil_s))
-        html_element(h, "p", NULL, "From a quiet start it boils after %s, at %s.", show_span(m->time_to_boil_s).text,
-                     show_clock(o->scenario->start_s, m->time_to_boil_s).text);
+    if (first_boil.text[0] != '\0')
+        html_element(h, "p", NULL, "%s", first_boil.text);
     html_element(h, "p", NULL, "%s", report_uncertainty_words(&o->scenario->plant.charge, s).text);
     if (o->central.end_s > 0)
         accounts(h, o, s);

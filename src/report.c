@@ -70,19 +70,40 @@ void report_uncertainty(const boil_charge *c, show_system s, FILE *to)
     report_paragraph(to, "%s", report_uncertainty_words(c, s).text);
 }
 
+void report_bath_rows(const boil_summary *s, report_bath_row rows[REPORT_BATH_ROWS])
+{
+    const report_bath_row all[REPORT_BATH_ROWS] = {
+        {"boils at", DIM_TEMPERATURE, s->boiling_point_start_K, s->boiling_point_end_K},
+        {"temperature", DIM_TEMPERATURE, s->temperature_start_K, s->temperature_end_K},
+        {"salts by mass", DIM_FRACTION, s->salt_fraction_start, s->salt_fraction_end},
+        {"strength", DIM_CONCENTRATION, s->strength_start_kg_m3, s->strength_end_kg_m3},
+        {"still level", DIM_LENGTH, s->still_level_start_m, s->still_level_end_m},
+    };
+    memcpy(rows, all, sizeof all);
+}
+
+report_words report_first_boil_words(const outcome *o)
+{
+    report_words w = {""};
+    double t = o->central.summary.time_to_boil_s;
+    if (!isnan(t))
+        snprintf(w.text, sizeof w.text, "From a quiet start it boils after %s, at %s.", show_span(t).text,
+                 show_clock(o->scenario->start_s, t).text);
+    return w;
+}
+
 static void bath(const report_to *r)
 {
     const boil_summary *s = r->summary;
+    report_bath_row rows[REPORT_BATH_ROWS];
+    report_words first_boil = report_first_boil_words(r->o);
     fprintf(r->to, " %-16s %14s %14s%s\n", "bath", "at the start", "at the end",
             isnan(s->overflow_s) ? "" : "  (after overflow: not a prediction)");
-    bath_line(r, "boils at", DIM_TEMPERATURE, s->boiling_point_start_K, s->boiling_point_end_K);
-    bath_line(r, "temperature", DIM_TEMPERATURE, s->temperature_start_K, s->temperature_end_K);
-    bath_line(r, "salts by mass", DIM_FRACTION, s->salt_fraction_start, s->salt_fraction_end);
-    bath_line(r, "strength", DIM_CONCENTRATION, s->strength_start_kg_m3, s->strength_end_kg_m3);
-    bath_line(r, "still level", DIM_LENGTH, s->still_level_start_m, s->still_level_end_m);
-    if (!isnan(s->time_to_boil_s))
-        report_paragraph(r->to, "From a quiet start it boils after %s, at %s.", show_span(s->time_to_boil_s).text,
-                         show_clock(r->o->scenario->start_s, s->time_to_boil_s).text);
+    report_bath_rows(s, rows);
+    for (int i = 0; i < REPORT_BATH_ROWS; i++)
+        bath_line(r, rows[i].what, rows[i].dimension, rows[i].start, rows[i].end);
+    if (first_boil.text[0] != '\0')
+        report_paragraph(r->to, "%s", first_boil.text);
     report_uncertainty(&r->o->scenario->plant.charge, r->system, r->to);
 }
 

@@ -24,6 +24,17 @@ typedef struct {
 extern const char report_caution_words[];
 void report_caution(FILE *to);
 
+/* The bath before and after, row by row. */
+typedef struct {
+    const char *what;
+    unit_dimension dimension;
+    double start, end;
+} report_bath_row;
+enum { REPORT_BATH_ROWS = 5 };
+void report_bath_rows(const boil_summary *s, report_bath_row rows[REPORT_BATH_ROWS]);
+
+report_words report_first_boil_words(const outcome *o); /* of a quiet start that came to the boil, else nothing */
+
 /* Of its boiling point, or of its strength. */
 report_words report_uncertainty_words(const boil_charge *c, show_system s);
 void report_uncertainty(const boil_charge *c, show_system s, FILE *to);

@@ -75,10 +75,15 @@ static bool is_special(const char *path)
     return stat(path, &s) == 0 && !S_ISREG(s.st_mode);
 }
 
+bool whole_file_is_stdout(const char *path)
+{
+    return path != NULL && strcmp(path, "-") == 0;
+}
+
 bool whole_file_open(whole_file *w, const char *path)
 {
     *w = (whole_file){.path = path};
-    if (strcmp(path, "-") == 0) {
+    if (whole_file_is_stdout(path)) {
         w->to = stdout;
         return true;
     }

@@ -14,6 +14,8 @@ typedef struct {
     char *temporary;
 } whole_file;
 
+bool whole_file_is_stdout(const char *path); /* "-"; path may be NULL */
+
 /* False, with a complaint on standard error, when it cannot be begun: nothing is left then. */
 bool whole_file_open(whole_file *w, const char *path);
 

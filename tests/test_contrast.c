@@ -1,38 +1,28 @@
 /* Two runs held against each other: what differs is found, what is the same is not. */
 #include "close.h"
+#include "carried_out.h"
 
 #include <stdlib.h>
 #include <string.h>
 
 #include "contrast.h"
-#include "messages.h"
 
 typedef struct {
-    scenario s[2];
-    outcome o[2];
+    carried_out of[2];
     contrast c;
 } pair;
 
-static void carry_out(pair *p, const char *a, const char *b)
+static void carry_out_both(pair *p, const char *a, const char *b)
 {
-    const char *const paths[2] = {a, b};
-    boil_run_options options = boil_run_options_default();
-    for (int i = 0; i < 2; i++) {
-        messages m;
-        messages_init(&m);
-        assert_int_equal(scenario_read(paths[i], &p->s[i], &m), 0);
-        messages_free(&m);
-        assert_int_equal(outcome_of(&p->s[i], &options, &p->o[i]), 0);
-    }
-    p->c = (contrast){&p->o[0], &p->o[1]};
+    carry_out(&p->of[0], a, 0);
+    carry_out(&p->of[1], b, 0);
+    p->c = (contrast){&p->of[0].o, &p->of[1].o};
 }
 
-static void forget(pair *p)
+static void forget_both(pair *p)
 {
-    for (int i = 0; i < 2; i++) {
-        outcome_free(&p->o[i]);
-        scenario_free(&p->s[i]);
-    }
+    forget(&p->of[0]);
+    forget(&p->of[1]);
 }
 
 static size_t settings_that_differ(const pair *p)
@@ -48,7 +38,7 @@ static void one_water_act_tells_the_pair_apart(void **state)
     (void)state;
     pair p;
     size_t n;
-    carry_out(&p, "scenarios/water-while-quiet.bath", "scenarios/water-while-boiling.bath");
+    carry_out_both(&p, "scenarios/water-while-quiet.bath", "scenarios/water-while-boiling.bath");
     assert_int_equal(settings_that_differ(&p), 0);
     contrast_act *acts = contrast_acts(&p.c, &n);
     assert_int_equal(n, 2);
@@ -63,7 +53,7 @@ static void one_water_act_tells_the_pair_apart(void **state)
     for (size_t i = 1; i < n; i++)
         assert_true(found[i].in[0]->severity <= found[i - 1].in[0]->severity);
     free(found);
-    forget(&p);
+    forget_both(&p);
 }
 
 static void nothing_differs_from_itself(void **state)
@@ -71,28 +61,28 @@ static void nothing_differs_from_itself(void **state)
     (void)state;
     pair p;
     size_t n;
-    carry_out(&p, "scenarios/normal-shift.bath", "scenarios/normal-shift.bath");
+    carry_out_both(&p, "scenarios/normal-shift.bath", "scenarios/normal-shift.bath");
     assert_int_equal(settings_that_differ(&p), 0);
     contrast_act *acts = contrast_acts(&p.c, &n);
     assert_int_equal(n, 0);
     free(acts);
     for (size_t i = 0; contrast_measured(i) != NULL; i++)
-        assert_true(contrast_measured(i)->of(&p.o[0]) == contrast_measured(i)->of(&p.o[1]));
-    forget(&p);
+        assert_true(contrast_measured(i)->of(&p.of[0].o) == contrast_measured(i)->of(&p.of[1].o));
+    forget_both(&p);
 }
 
 static void the_other_tank_differs_in_its_shape(void **state)
 {
     (void)state;
     pair p;
-    carry_out(&p, "scenarios/normal-shift.bath", "scenarios/tall-narrow.bath");
+    carry_out_both(&p, "scenarios/normal-shift.bath", "scenarios/tall-narrow.bath");
     assert_true(contrast_setting_differs(&p.c, key_index(key_find("tank", "shape", 5))));
     assert_true(contrast_setting_differs(&p.c, key_index(key_find("tank", "length", 6))));
     assert_true(contrast_setting_differs(&p.c, key_index(key_find("tank", "diameter", 8))));
     assert_false(contrast_setting_differs(&p.c, key_index(key_find("bath", "salts", 5))));
     assert_false(contrast_setting_differs(&p.c, key_index(key_find("", "title", 5))));
     assert_false(contrast_setting_differs(&p.c, key_index(key_find("limits", "freeboard", 9)))); /* 6 in is the default */
-    forget(&p);
+    forget_both(&p);
 }
 
 int main(void)

@@ -1,5 +1,6 @@
 /* The writer of HTML, and the page it writes: every text escaped, every element closed, nothing fetched. */
 #include "close.h"
+#include "carried_out.h"
 
 #include <ctype.h>
 #include <string.h>
@@ -123,28 +124,6 @@ static size_t times(const char *text, const char *part)
 
 /* The page -------------------------------------------------------------------------------------------------------- */
 
-typedef struct {
-    scenario s;
-    outcome o;
-} carried_out;
-
-static void carry_out(carried_out *c, const char *path)
-{
-    messages m;
-    boil_run_options options = boil_run_options_default();
-    options.row_interval_s = 10;
-    messages_init(&m);
-    assert_int_equal(scenario_read(path, &c->s, &m), 0);
-    messages_free(&m);
-    assert_int_equal(outcome_of(&c->s, &options, &c->o), 0);
-}
-
-static void forget(carried_out *c)
-{
-    outcome_free(&c->o);
-    scenario_free(&c->s);
-}
-
 static char *page_of(const outcome *o, const char *svg)
 {
     printed p;
@@ -179,7 +158,7 @@ static void pages_of_shipped_scenarios_are_sound(void **state)
                                         "scenarios/liquid-makeup.bath", "scenarios/bench-tank.bath"};
     for (size_t i = 0; i < sizeof paths / sizeof paths[0]; i++) {
         carried_out c;
-        carry_out(&c, paths[i]);
+        carry_out(&c, paths[i], 10);
         char *text = page_of(&c.o, NULL);
         assert_sound(text);
         assert_non_null(strstr(text, "No picture could be drawn: gnuplot is &lt;not&gt; installed."));
@@ -196,7 +175,7 @@ static void a_hostile_title_is_only_a_title(void **state)
         "\x01\x02\x1b[31m\x7f\xff\xfe\xc0\xaf \xe2\x80\xae", "' style='position:fixed", "%s%n%d"};
     static char title[80];
     carried_out c;
-    carry_out(&c, "scenarios/water-while-quiet.bath");
+    carry_out(&c, "scenarios/water-while-quiet.bath", 10);
     char *kept_title = c.s.title, *kept_path = c.s.path;
     c.s.title = c.s.path = title;
     for (size_t i = 0; i < sizeof hostile / sizeof hostile[0]; i++) {
@@ -216,7 +195,7 @@ static void a_picture_stands_in_the_page(void **state)
 {
     (void)state;
     carried_out c;
-    carry_out(&c, "scenarios/water-while-boiling.bath");
+    carry_out(&c, "scenarios/water-while-boiling.bath", 10);
     char *text = page_of(&c.o, "<?xml version=\"1.0\"?>\n<svg \n viewBox=\"0 0 900 700\"\n>\n<title>Gnuplot</title>\n"
                                "<desc>Produced by GNUPLOT</desc>\n<g><title>gnuplot_plot_1a</title><path d='M0,0'/></g>\n"
                                "</svg>\n\n");
@@ -241,7 +220,7 @@ static void a_load_is_lifted_by_the_clock(void **state)
     (void)state;
     carried_out c;
     size_t n;
-    carry_out(&c, "scenarios/normal-shift.bath");
+    carry_out(&c, "scenarios/normal-shift.bath", 10);
     order *list = orders_of(&c.o, &n);
     assert_int_equal(n, 8 * 3); /* each hour two loads in, two out, two waters */
     for (size_t i = 1; i < n; i++)
@@ -274,7 +253,7 @@ static void many_alike_are_one_order(void **state)
     assert_true(file >= 0);
     close(file);
     write_many(path);
-    carry_out(&c, path);
+    carry_out(&c, path, 10);
     order *list = orders_of(&c.o, &n);
     assert_int_equal(n, 3);
     assert_int_equal(list[0].times, 120);

@@ -1,12 +1,12 @@
 /* What is given to gnuplot, and what becomes of its answer. The real one is asked only where it is installed. */
 #include "close.h"
+#include "carried_out.h"
 
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include "messages.h"
 #include "picture.h"
 #include "picture_acts.h"
 #include "picture_frame.h"
@@ -64,33 +64,12 @@ static void long_texts_are_cut(void **state)
 
 /* A run ------------------------------------------------------------------------------------------------------------ */
 
-typedef struct {
-    scenario s;
-    outcome o;
-} carried_out;
-
-static void carry_out(carried_out *c, const char *path)
-{
-    messages m;
-    boil_run_options options = boil_run_options_default();
-    messages_init(&m);
-    assert_int_equal(scenario_read(path, &c->s, &m), 0);
-    messages_free(&m);
-    assert_int_equal(outcome_of(&c->s, &options, &c->o), 0);
-}
-
-static void forget(carried_out *c)
-{
-    outcome_free(&c->o);
-    scenario_free(&c->s);
-}
-
 static void bars_hold_what_fits(void **state)
 {
     (void)state;
     carried_out c;
     size_t n;
-    carry_out(&c, "scenarios/water-while-quiet.bath");
+    carry_out(&c, "scenarios/water-while-quiet.bath", 0);
     bar *bars = picture_bars(&c.o, 100, &n);
     assert_int_equal(n, 2);
     assert_true(bars[0].kind == BAR_LOAD && bars[1].kind == BAR_WATER);
@@ -112,7 +91,7 @@ static void bars_too_close_to_tell_apart_are_one(void **state)
     (void)state;
     carried_out c;
     size_t n;
-    carry_out(&c, "scenarios/weekend.bath");
+    carry_out(&c, "scenarios/weekend.bath", 0);
     bar *bars = picture_bars(&c.o, 100, &n);
     assert_int_equal(n, 5); /* of eight acts: lid and exhaust go together, and heat with them on Monday */
     assert_string_equal(bars[2].words.text, "exhaust off"); /* behind water and "heat off" */
@@ -148,7 +127,7 @@ static void inputs_are_private_and_in_the_units_asked_for(void **state)
     picture p;
     picture_problem problem;
     struct stat s;
-    carry_out(&c, "scenarios/water-while-quiet.bath");
+    carry_out(&c, "scenarios/water-while-quiet.bath", 0);
     assert_true(picture_begin(&p, &problem));
     assert_int_equal(stat(p.folder, &s), 0);
     assert_int_equal(s.st_mode & 0777, 0700);
@@ -202,7 +181,7 @@ static void the_shipped_runs_can_be_drawn(void **state)
     picture_problem problem;
     if (!has_gnuplot())
         skip();
-    carry_out(&c, "scenarios/tall-narrow.bath");
+    carry_out(&c, "scenarios/tall-narrow.bath", 0);
     assert_int_equal(trace_of(&c.s, &(boil_run_options){.mixing_time_factor = 1, .tolerance = 1e-7}, &trace), 0);
     for (picture_format f = PICTURE_SVG; f <= PICTURE_TERMINAL; f++) {
         if (!run_picture(&c.o, &trace, SHOW_SI, f, &drawn, &problem))
