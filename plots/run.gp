@@ -22,8 +22,8 @@ title = ""; program = ""
 lanes = 0; words = 0; marks = 0; mark_lanes = 0
 array lane_name[20]
 array word_at[1000]; array word_lane[1000]; array word[1000]
-array mark_number[20]; array mark_at[20]; array mark_lane[20]; array mark_grave[20]; array mark_likely[20]
-array mark_clock[20]; array mark_text[20]
+array mark_number[50]; array mark_at[50]; array mark_lane[50]; array mark_grave[50]; array mark_likely[50]
+array mark_clock[50]; array mark_text[50]
 
 is(name) = strcol(1) eq name
 text(n) = strcol(n)[2:*]

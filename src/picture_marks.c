@@ -42,9 +42,10 @@ static int lane_for(const marks *m, double t)
 /* What does not fit in a line goes on in rows of its own, which have no number. */
 static void write_words(marks *m, const char *words)
 {
+    size_t lines = 0;
     for (const char *at = words; *at != '\0'; at += strspn(at, " ")) {
         finding_words line;
-        size_t length = picture_line(at, m->columns);
+        size_t length = ++lines < MARK_LINES_MAX ? picture_line(at, m->columns) : strlen(at);
         snprintf(line.text, sizeof line.text, "%.*s", (int)length, at);
         if (at > words)
             fputs("0\tnan\t0\t0\t1\tx\t", m->to);
