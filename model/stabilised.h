@@ -1,5 +1,5 @@
 /* stabilised.h -- a step for systems that answer fast but move slowly: the Runge-Kutta-Chebyshev method of second order
-   [Sommeijer, Shampine & Verwer, J. Comput. Appl. Math. 88 (1998) 315], with a fixed number of stages, as a step type of
+   [Sommeijer, Shampine & Verwer, J. Comput. Appl. Math. 88 (1998) 315, from memory], with a fixed number of stages, as a step type of
    gsl_odeiv2. Its stability reaches along the negative real axis as the square of the stages, so where stability and not
    accuracy bounds the step, it takes several times longer steps for the same number of rates. */
 #ifndef BOIL_STABILISED_H

@@ -6,8 +6,8 @@
 #include "report.h"
 #include "text.h"
 
-static const double alike_from = 0.95; /* of a correlation: from there on two numbers cannot be told apart */
-static const double hardly_told = 0.7; /* of the width before */
+/* Judgement: from this correlation on two numbers cannot be told apart; so much of the width before is hardly told. */
+static const double alike_from = 0.95, hardly_told = 0.7;
 
 typedef struct {
     const fitting *fitting;
@@ -117,7 +117,7 @@ static void told(const writing *w)
 static void strangers(const writing *w)
 {
     const fitting *f = w->fitting;
-    const double too_far = 3;
+    const double too_far = 3; /* standard deviations: judgement */
     if (f->best[0].rms > too_far * f->weights.temperature_K || f->best[1].rms > too_far * f->weights.level_m)
         report_paragraph(w->to, "The run stays further from the log than thermometer and dipstick err: what the scenario says was "
                                 "there and was done is not what the log saw. Do not use these numbers.");
