@@ -75,7 +75,7 @@ static void frame(const writing *w)
     picture_unit_row(w->to, "power", w->system, DIM_POWER);
     picture_row(w->to, "range", w->curve->from_W, w->curve->to_W, "");
     if (h->source != BOIL_HEAT_STEAM)
-        picture_row(w->to, "input", h->efficiency, 0, h->source == BOIL_HEAT_GAS ? "Fuel" : "Current");
+        picture_row(w->to, "input", h->efficiency, 0, h->source == BOIL_HEAT_GAS ? "Fuel" : "Electricity");
     say(w);
     lines(w);
 }

@@ -122,7 +122,7 @@ static void heat(const writing *w)
     per_volume_line(w);
     if (h->source != BOIL_HEAT_STEAM) {
         snprintf(note, sizeof note, "at %.4g %%", 100 * h->efficiency);
-        up_line(w, h->source == BOIL_HEAT_GAS ? "fuel" : "current", a->input_W, note);
+        up_line(w, h->source == BOIL_HEAT_GAS ? "fuel" : "electricity", a->input_W, note);
     }
     quantity_line(w, "calm losses", DIM_POWER, a->calm.losses_W, "with less it does not boil at all");
     quantity_line(w, "in the scenario", DIM_POWER, a->own_W, a->own_W < a->heat_W ? "too little" : "enough");
