@@ -110,60 +110,12 @@ typedef struct {
     double temperature_guess_K, skin_guess_K, layer_skin_guess_K;
 } boil_bath;
 
-/* Everything that follows from a state. */
-typedef struct {
-    boil_mixture mixture;
-    double mass_kg, temperature_K, boiling_point_K, equivalent_molality;
-    double density_kg_m3, heat_capacity_J_K /* solution and steel */;
-    boil_range range;
-    double steam_kg_s;           /* (1); in QUIET zero */
-    double steam_if_boiling_kg_s; /* (1) whatever the mode, at T: its sign decides */
-    double calm_steam_kg_s;      /* what heater and losses alone would boil off, without loads, water or evaporation */
-    double leaving_kg_s, steam_velocity_m_s, drift_velocity_m_s, vapour_kg_m3;
-    double void_upper, void_lower;
-    boil_surface_flow surface, layer_surface;
-    double heater_W, heater_target_W, wall_W, air_W, loads_W, layer_W;
-    bool valve_open;
-    double valve_kg_s, condensate_kg_s, condensate_J_kg, sensor_K;
-    double liquid_kg_s, salts_kg_s, dissolving_kg_s[BOIL_SALTS], settling_kg_s, drag_kg_s;
-    double undissolved_kg, bed_m, bed_superheat_K;
-    double liquid_cooling_W, salts_cooling_W; /* likewise for liquid and for salts */
-    double water_cooling_W;      /* what mixing water in takes from the boil; negative: it feeds the boil */
-    double loop;                 /* (2), 1 or more */
-    double layer_kg, layer_m, layer_K, layer_mixing_kg_s, layer_mixing_slope_kg_s /* by ln of stirring */,
-        layer_boiled_kg_s, layer_boil_margin_W;
-    double feed_kg_s;            /* of water onto the surface */
-    double solution_m3, displaced_m3, still_level_m, level_m, level_lower_m, surge_m;
-    double stirring_W_kg, mixing_time_s;
-} boil_bath_view;
-
-/* Set the bath up for a plant (kept by reference) and fill y[0..BATH_FIXED): charged, nothing in it, in its mode: BOILING
-   with steady steam and heater when it starts at its boiling point and the heat carries it, else QUIET; a bath that starts
-   cold starts with a cold heater. BOIL_RANGE: no such bath. */
-int boil_bath_init(boil_bath *b, const boil_plant *p, double y[]);
+/* Set the bath up for a plant (kept by reference) and fill y[0..BATH_FIXED): charged, nothing in it, QUIET, no steam held.
+   *hot: it starts at its boiling point. BOIL_RANGE: no such bath. See boil_bath_init of modes.h. */
+int boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot);
 void boil_bath_free(boil_bath *b);
 
 size_t boil_bath_unknowns(const boil_bath *b);
-
-/* What follows from (t, y); BOIL_OK or BOIL_NO_ROOT/BOIL_NOT_FINITE. dydt may be NULL. */
-int boil_bath_look(boil_bath *b, double t, const double y[], boil_bath_view *v, double dydt[]);
-
-/* Guards for the march: each rises through zero where something changes. */
-enum {
-    BATH_GUARD_MODE,
-    BATH_GUARD_LAYER,
-    BATH_GUARD_LAYER_GONE,
-    BATH_GUARD_RANGE,
-    BATH_GUARD_RIM,
-    BATH_GUARD_VALVE,     /* the on/off control changes its mind */
-    BATH_GUARD_LOW_LEVEL, /* the cut-off trips or resets */
-    BATH_GUARDS
-};
-void boil_bath_guards(const boil_bath *b, const boil_bath_view *v, double g[BATH_GUARDS]);
-
-/* Change of mode at (t, y): H is taken anew from the property functions, so that no integration error is carried along (the
-   balance compares inventory with what crossed, and does not see H). */
-int boil_bath_change_mode(boil_bath *b, double t, double y[], bool boiling);
 
 /* Mix what is left of the layer in at once, balances kept. */
 int boil_bath_absorb_layer(boil_bath *b, double y[]);
@@ -183,9 +135,6 @@ boil_mixture boil_bath_mixture(const double y[]); /* what is dissolved */
 
 /* A layer begins, of water of the given enthalpy. Nothing happens when there is one. */
 void boil_bath_begin_layer(boil_bath *b, double t, double enthalpy_J_kg);
-
-/* Heat in the tank, J: bath, salts, steel and layer, from state and property functions alone. */
-double boil_bath_inventory(boil_bath *b, double t, const double y[]);
 
 /* Steam enthalpy and density at the room's pressure, J/kg and kg/m3. */
 double boil_bath_steam_enthalpy(const boil_bath *b, double temperature_K);

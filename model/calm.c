@@ -2,8 +2,8 @@
 
 #include <math.h>
 
-#include "bath.h"
 #include "boil.h"
+#include "modes.h"
 #include "search.h"
 
 static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */

@@ -4,7 +4,7 @@
 #ifndef BOIL_LOOK_PARTS_H
 #define BOIL_LOOK_PARTS_H
 
-#include "bath.h"
+#include "look.h"
 
 /* Streams from outside: their enthalpies, and what they are of. */
 typedef struct {

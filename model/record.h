@@ -3,7 +3,7 @@
 #ifndef BOIL_RECORD_H
 #define BOIL_RECORD_H
 
-#include "bath.h"
+#include "look.h"
 #include "run.h"
 
 /* The last three values of a quantity since the last restart: where it turns between steps, a parabola gives the extreme. */

@@ -4,11 +4,11 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "bath.h"
 #include "boil.h"
 #include "drag.h"
 #include "grow.h"
 #include "march.h"
+#include "modes.h"
 #include "record.h"
 #include "water.h"
 

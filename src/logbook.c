@@ -7,6 +7,7 @@
 #include "array.h"
 #include "csv_cells.h"
 #include "quantity.h"
+#include "source_read.h"
 #include "words.h"
 
 #define COLUMNS_MAX ((size_t)64)

@@ -2,8 +2,9 @@
 #ifndef PAGE_PARTS_H
 #define PAGE_PARTS_H
 
-#include "html.h"
-#include "page.h"
+#include "page_common.h"
+#include "picture.h"
+#include "show.h"
 
 extern const char page_style[]; /* CSS */
 
@@ -14,12 +15,5 @@ void page_picture(html *h, const outcome *o, show_system s, const picture_drawn 
                   const picture_problem *problem);
 void page_inputs(html *h, const scenario *s);
 void page_limits(html *h);
-
-/* What sections share. A signal word, and a table that may be wider than the screen: `label` names it, `attributes` are
-   the table's, `heads` those of its columns, ending in NULL. */
-void page_severity(html *h, boil_severity s, bool only_possible);
-void page_table(html *h, const char *label, const char *attributes, const char *const heads[]);
-void page_table_end(html *h);
-void page_row_head(html *h, const char *text);
 
 #endif

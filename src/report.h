@@ -1,4 +1,4 @@
-/* report.h -- the outcome of a run for the person at the tank: the verdict first, all of it read in a minute. */
+/* report.h -- what all reports say alike: paragraphs, the caution, what is uncertain, the bath before and after. */
 #ifndef REPORT_H
 #define REPORT_H
 
@@ -7,14 +7,6 @@
 
 #include "outcome.h"
 #include "show.h"
-
-typedef struct {
-    show_system system;
-    bool colour;
-    bool verbose; /* with the statistics of the run */
-} report_style;
-
-void report(const outcome *o, const report_style *style, FILE *to);
 
 typedef struct {
     char text[160];

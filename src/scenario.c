@@ -9,6 +9,7 @@
 #include "boil.h"
 #include "runsheet.h"
 #include "settings.h"
+#include "source_read.h"
 #include "water.h"
 #include "words.h"
 

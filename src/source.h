@@ -6,8 +6,6 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-struct messages;
-
 #define SOURCE_BYTES_MAX ((size_t)1 << 20)
 
 typedef struct {
@@ -23,10 +21,6 @@ typedef struct {
     size_t count, room;
 } source;
 
-/* Reads a file, or standard input for "-". A byte order mark is left out; lines end with LF or CRLF. False, with
-   messages that say where and why, when it cannot be read, is longer than 1 MiB, or holds control characters or invalid
-   UTF-8. */
-bool source_read(source *s, const char *path, int order, struct messages *m);
 void source_free(source *s); /* an empty or zeroed one is fine */
 
 /* Bytes of the character that starts here; 0 when it is not well-formed UTF-8. */

@@ -8,7 +8,7 @@
 #include <time.h>
 #include <unistd.h>
 
-#include "bath.h"
+#include "modes.h"
 #include "boil.h"
 #include "run.h"
 #include "study_run.h"

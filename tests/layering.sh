@@ -9,7 +9,7 @@ room tank heater control
 surface body stirred load pool layer solids drag saturation
 schedule
 plant
-stabilised march bath look look_parts look_bath look_water
+stabilised march bath look look_parts look_bath look_water modes
 record run
 findings pace filling charge correcting correct_bath correct_room correct_steps correct_proof correct size sample fit calm capacity
 '

@@ -10,6 +10,7 @@
 #include "report.h"
 #include "run_csv.h"
 #include "run_json.h"
+#include "run_report.h"
 #include "sheet.h"
 #include "strip.h"
 #include "verdict.h"

@@ -8,7 +8,7 @@
 
 #include "close.h"
 
-#include "bath.h"
+#include "modes.h"
 #include "cases.h"
 #include "water.h"
 
