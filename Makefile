@@ -26,9 +26,9 @@ SANITIZE := -fsanitize=address,undefined -fno-sanitize-recover=all -fno-omit-fra
 QUIET := $(if $(V),,@)
 SAY   := @$(if $(V),:,echo)
 
-MODEL_SRC := $(sort $(wildcard model/*.c))
-PROG_SRC  := $(sort $(wildcard src/*.c))
-TEST_SRC  := $(sort $(wildcard tests/test_*.c))
+MODEL_SRC := $(sort $(shell find model -name "*.c"))
+PROG_SRC  := $(sort $(shell find src -name "*.c" -not -path "src/manual/*"))
+TEST_SRC  := $(sort $(shell find tests/unit -name "test_*.c"))
 
 MODEL_OBJ := $(MODEL_SRC:%.c=$(BUILD)/%.o)
 PROG_OBJ  := $(PROG_SRC:%.c=$(BUILD)/%.o)
@@ -111,7 +111,8 @@ bench: tools $(BUILD)/tests/bench
 $(BUILD)/tests/bench: $(BUILD)/tests/bench.o $(PARTS_OBJ) $(LIBRARY)
 	$(CC) $(CFLAGS) $(LDFLAGS) $< $(PARTS_OBJ) $(LIBRARY) $(LDLIBS) -o $@
 
-$(WRITE_OBJ): BASE += -Isrc -DBOIL_RELEASED='"$(RELEASED)"'
+$(PROG_OBJ) $(WRITE_OBJ): BASE += -Isrc
+$(WRITE_OBJ): BASE += -DBOIL_RELEASED='"$(RELEASED)"'
 
 $(WRITE): $(WRITE_OBJ) $(PARTS_OBJ) $(LIBRARY)
 	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $^ $(LDLIBS) -o $@

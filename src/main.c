@@ -3,10 +3,10 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "commands.h"
-#include "help.h"
-#include "program.h"
-#include "words.h"
+#include "base/program.h"
+#include "base/words.h"
+#include "cli/commands.h"
+#include "cli/help.h"
 
 static int unknown_command(const char *name)
 {

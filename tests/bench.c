@@ -8,10 +8,10 @@
 #include <time.h>
 #include <unistd.h>
 
-#include "modes.h"
-#include "boil.h"
-#include "run.h"
-#include "study_run.h"
+#include "base/boil.h"
+#include "commands/explore/run.h"
+#include "simulate/modes.h"
+#include "simulate/run.h"
 
 static double now(void)
 {

@@ -19,7 +19,7 @@ expected_files() {
     echo lib/libboilback.a
     echo lib/pkgconfig/boilback.pc
     echo share/boilback/installed
-    for file in model/*.h; do echo "include/boilback/$(basename "$file")"; done
+    find model -name "*.h" | sed "s,^model/,include/boilback/,"
     for file in plots/*.gp; do [ ! -f "$file" ] || echo "share/boilback/$file"; done
     for file in scenarios/*; do echo "share/boilback/$file"; done
     echo share/man/man1/boilback.1
@@ -58,7 +58,7 @@ flags() { # prefix
     if command -v pkg-config >/dev/null 2>&1; then
         PKG_CONFIG_PATH=$1/lib/pkgconfig pkg-config --cflags --libs boilback
     else
-        echo "-I$1/include -L$1/lib -lboilback -lgsl -lgslcblas -lm"
+        echo "-I$1/include -I$1/include/boilback -L$1/lib -lboilback -lgsl -lgslcblas -lm"
     fi
 }
 
@@ -76,7 +76,7 @@ compiles() { # prefix
 
 header_stands_alone() { # header folder: it needs no other before it, and may come twice
     printf '#include "%s"\n#include "%s"\n' "$1" "$1" >"$work/header.c"
-    "${CC:-cc}" -std=c17 -Wall -Wextra -Wpedantic -Werror -fsyntax-only -I"$2" "$work/header.c"
+    "${CC:-cc}" -std=c17 -Wall -Wextra -Wpedantic -Werror -fsyntax-only -I"$2" -I"$2/boilback" "$work/header.c"
 }
 
 # The case of tests/example/recovery.c, as a scenario.
@@ -110,8 +110,8 @@ expect "it draws after its prefix was moved" draws "$moved"
 expect "pkg-config and program name the same version" version_agrees "$moved"
 expect "the example compiles" compiles "$moved"
 expect "the example and the program agree" example_agrees "$moved"
-for header in "$moved"/include/boilback/*.h; do
-    name=$(basename "$header")
+for header in $(find "$moved/include/boilback" -name "*.h" | LC_ALL=C sort); do
+    name=${header#"$moved"/include/boilback/}
     expect "boilback/$name stands alone" header_stands_alone "boilback/$name" "$moved/include"
     expect "$name stands alone" header_stands_alone "$name" "$moved/include/boilback"
 done

@@ -1,40 +1,30 @@
 #!/bin/sh
-# layering.sh -- each room of model/ includes only rooms of its own tier or of tiers above it, no room of src/, and nothing that
-# reads, prints or keeps global state.
-tiers='
-boil grow search
-water steel naoh
-solution
-room tank heater control
-surface body stirred load pool layer solids drag saturation
-schedule
-plant
-stabilised march bath look look_parts look_bath look_water modes
-record run
-findings pace filling charge correcting correct_bath correct_room correct_steps correct_proof correct size sample fit calm capacity
-'
-rank() {
-    echo "$tiers" | awk -v room="$1" '{ for (i = 1; i <= NF; i++) if ($i == room) { print NR; exit } }'
-}
+# layering.sh -- reads tests/layers, folders from the lowest to the highest, and checks that every file includes, with the full
+# path from the root of model/ or src/, only files of its own folder or of lines above it; folders on one line do not know
+# each other. model/ neither reads, prints nor changes the process. A folder that is not in the list is a mistake.
 status=0
-for file in model/*.[ch]; do
-    own=$(basename "$file" | sed 's/\.[ch]$//')
-    mine=$(rank "$own")
-    if [ -z "$mine" ]; then
-        echo "$file: this room has no tier; give it one in tests/layering.sh" >&2
-        status=1
-        continue
-    fi
-    for other in $(sed -n 's/^#include "\(.*\)\.h".*/\1/p' "$file"); do
-        theirs=$(rank "$other")
-        if [ -z "$theirs" ] || [ "$theirs" -gt "$mine" ]; then
-            echo "$file: includes $other.h, which is not in its tier or one above" >&2
-            status=1
-        fi
-    done
-    if grep -nE '#include <(stdio|locale|signal|unistd|fcntl|time)\.h>|printf|fopen|getenv|gsl_set_error_handler' "$file" >&2; then
-        echo "$file: model/ neither reads, prints nor changes the process" >&2
-        status=1
-    fi
-done
+grep -rn --include='*.[ch]' '^#include "' model src | awk '
+    function folder(path) { return path ~ /\// ? substr(path, 1, match(path, /\/[^\/]*$/) - 1) : "" }
+    function exists(path,  line) { if (!(path in seen)) { seen[path] = (getline line <path) >= 0; close(path) } return seen[path] }
+    FILENAME != "-" { for (i = 1; i <= NF; i++) rank[$i] = FNR; next }
+    {
+        split($0, part, ":")
+        match($0, /"[^"]*"/)
+        name = substr($0, RSTART + 1, RLENGTH - 2)
+        from = folder(part[1])
+        inModel = exists("model/" name)
+        inSource = exists("src/" name)
+        to = folder(inModel ? "model/" name : "src/" name)
+        if (!(from in rank)) wrong = "its folder is not in tests/layers"
+        else if (inModel == inSource) wrong = inModel ? "is both in model/ and in src/" : "is not named from the root"
+        else if (from != to && rank[to] >= rank[from]) wrong = to " is not below " from
+        else next
+        print part[1] ":" part[2] ": " name ": " wrong
+        bad = 1
+    }
+    END { exit bad }' tests/layers - >&2 || status=1
+if grep -rnE '#include <(stdio|locale|signal|unistd|fcntl|time)\.h>|printf|fopen|getenv|gsl_set_error_handler' model >&2; then
+    echo "model/ neither reads, prints nor changes the process" >&2
+    status=1
+fi
 exit $status

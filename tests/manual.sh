@@ -166,16 +166,16 @@ for command in '' $(commands); do
     fi
 done
 
-sed -n 's/^    {"[^"]*", "\([^"]*\)", ".*/\1/p' src/keys.c >"$work/keys"
+sed -n 's/^    {"[^"]*", "\([^"]*\)", ".*/\1/p' src/scenario/keys.c >"$work/keys"
 expect "the table of keys was found" [ "$(grep -c . "$work/keys")" -ge 40 ]
 while IFS= read -r key; do
     expect "the scenario page has the key '$key'" key_is_there "$key"
 done <"$work/keys"
 
 {
-    words_of src/doings.c doings
-    words_of src/loading.c shapes
-    words_of src/loading.c clauses
+    words_of src/scenario/action_table.c doings
+    words_of src/scenario/action_load.c shapes
+    words_of src/scenario/action_load.c clauses
 } >"$work/words"
 expect "verbs, shapes and clauses were found" [ "$(grep -c . "$work/words")" -ge 16 ]
 plain "$scenario_page" >"$work/plain"
@@ -183,7 +183,7 @@ while IFS= read -r word; do
     expect "the scenario page has '$word'" grep -q "^$word [A-Z[a-z]" "$work/plain"
 done <"$work/words"
 
-sed -n 's/^    {DIM_[A-Z_]*, [^{]*{"\([^"]*\)".*/\1/p; s/^     {"\(W[^"]*\|Btu[^"]*\)".*/\1/p' src/units.c \
+sed -n 's/^    {DIM_[A-Z_]*, [^{]*{"\([^"]*\)".*/\1/p; s/^     {"\(W[^"]*\|Btu[^"]*\)".*/\1/p' src/base/units.c \
     >"$work/units"
 expect "the table of units was found" [ "$(grep -c . "$work/units")" -ge 50 ]
 sed -n '/^\.SH UNITS/,/^\.SH/p' "$scenario_page" | sed 's/ (.*//; s/[;.]$//' >"$work/listed"

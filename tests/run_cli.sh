@@ -1,6 +1,6 @@
 #!/bin/sh
-# Runs every tests/cli/NAME.sh with the program on the path, in an empty folder that holds copies of the scenarios, and
-# compares what it wrote and how it ended with NAME.stdout, NAME.stderr (missing: nothing) and NAME.exit.
+# Runs every tests/cli/COMMAND/NAME.sh with the program on the path, in an empty folder that holds copies of the scenarios, and
+# compares what it wrote and how it ended with NAME.stdout, NAME.stderr (missing: nothing) and NAME.exit (missing: 0).
 #     run_cli.sh PROGRAM            compares; the last line is "N passed, N failed"
 #     run_cli.sh --golden PROGRAM   rewrites what is expected; a person reads the difference
 golden=no
@@ -24,7 +24,7 @@ trap 'rm -rf "$work"' EXIT
 
 run_case() { # name, folder: writes got.stdout, .stderr, .exit there
     mkdir -p "$2/here"
-    cp "$cases"/*.bath "$2/here"
+    cp "$cases"/baths/*.bath "$2/here"
     (cd "$2/here" && sh "$cases/$1.sh") >"$2/got.stdout" 2>"$2/got.stderr" </dev/null
     echo $? >"$2/got.exit"
     rm -rf "$2/here"
@@ -32,7 +32,8 @@ run_case() { # name, folder: writes got.stdout, .stderr, .exit there
 
 keep() { # name, folder
     cp "$2/got.stdout" "$cases/$1.stdout"
-    cp "$2/got.exit" "$cases/$1.exit"
+    rm -f "$cases/$1.exit"
+    grep -qx 0 "$2/got.exit" || cp "$2/got.exit" "$cases/$1.exit"
     rm -f "$cases/$1.stderr"
     if [ -s "$2/got.stderr" ]; then cp "$2/got.stderr" "$cases/$1.stderr"; fi
 }
@@ -41,7 +42,7 @@ same() { # name, folder: shows each difference
     agreed=0
     for part in stdout stderr exit; do
         expected=$cases/$1.$part
-        [ -e "$expected" ] || expected=/dev/null
+        if [ ! -e "$expected" ]; then expected=$work/missing.$part; fi
         diff -u "$expected" "$2/got.$part" || agreed=1
     done
     return $agreed
@@ -50,8 +51,9 @@ same() { # name, folder: shows each difference
 # Every other case, so that two processors share them. Leaves a line "passed" or "failed" for each.
 worker() { # 0 or 1
     number=0
-    for script in "$cases"/*.sh; do
-        name=$(basename "$script" .sh)
+    for script in "$cases"/*/*.sh; do
+        name=${script#"$cases"/}
+        name=${name%.sh}
         number=$((number + 1))
         [ $((number % 2)) -eq "$1" ] || continue
         run_case "$name" "$work/$1"
@@ -67,6 +69,9 @@ worker() { # 0 or 1
 }
 
 mkdir "$work/0" "$work/1"
+: >"$work/missing.stdout"
+: >"$work/missing.stderr"
+echo 0 >"$work/missing.exit"
 worker 0 >"$work/0/log" 2>&1 &
 worker 1 >"$work/1/log" 2>&1
 wait
@@ -75,4 +80,4 @@ cat "$work"/[01]/log
 passed=$(cat "$work"/[01]/results | grep -c passed)
 failed=$(cat "$work"/[01]/results | grep -c failed)
 echo "$passed passed, $failed failed"
-[ "$failed" -eq 0 ] && [ "$passed" -eq "$(ls "$cases"/*.sh | wc -l)" ]
+[ "$failed" -eq 0 ] && [ "$passed" -eq "$(ls "$cases"/*/*.sh | wc -l)" ]

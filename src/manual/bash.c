@@ -1,10 +1,10 @@
 /* bash.c -- completion for bash 3.2 and later. */
 #include <stdbool.h>
 
-#include "expects.h"
-#include "help.h"
-#include "pages.h"
-#include "program.h"
+#include "base/program.h"
+#include "cli/help.h"
+#include "manual/expects.h"
+#include "manual/pages.h"
 
 static const char head[] =
     "# shellcheck shell=bash\n"

@@ -2,11 +2,11 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "help.h"
-#include "pages.h"
-#include "program.h"
-#include "report.h"
-#include "roff.h"
+#include "base/program.h"
+#include "cli/help.h"
+#include "describe/report.h"
+#include "manual/pages.h"
+#include "manual/roff.h"
 
 /* "boilback-run" */
 typedef struct {

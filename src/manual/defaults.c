@@ -1,12 +1,12 @@
-#include "defaults.h"
+#include "manual/defaults.h"
 
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
 
-#include "boil.h"
-#include "program.h"
-#include "setting_words.h"
+#include "base/boil.h"
+#include "base/program.h"
+#include "describe/setting_words.h"
 
 #define BATH "[bath]\nsalts = 100 % NaOH\nboiling point = 140 degC\n"
 #define BOX "[tank]\nlength = 2 m\nwidth = 1 m\ndepth = 1 m\nlevel = 0.5 m\n"

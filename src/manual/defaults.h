@@ -1,12 +1,12 @@
-/* defaults.h -- what holds where a scenario leaves a key out, had from the reader itself: it is given the shortest
+/* manual/defaults.h -- what holds where a scenario leaves a key out, had from the reader itself: it is given the shortest
    scenarios there are, one for each source of heat, and says what it took. */
-#ifndef DEFAULTS_H
-#define DEFAULTS_H
+#ifndef MANUAL_DEFAULTS_H
+#define MANUAL_DEFAULTS_H
 
 #include <stdbool.h>
 
-#include "key_text.h"
-#include "scenario.h"
+#include "manual/key_text.h"
+#include "scenario/scenario.h"
 
 #define DEFAULTS_CASES 3
 

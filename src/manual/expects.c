@@ -1,4 +1,4 @@
-#include "expects.h"
+#include "manual/expects.h"
 
 #include <string.h>
 

@@ -1,10 +1,10 @@
-/* expects.h -- what a shell may offer for an option's value or a command's argument, read from the word help shows. */
-#ifndef EXPECTS_H
-#define EXPECTS_H
+/* manual/expects.h -- what a shell may offer for an option's value or a command's argument, read from the word help shows. */
+#ifndef MANUAL_EXPECTS_H
+#define MANUAL_EXPECTS_H
 
 #include <stdio.h>
 
-#include "options.h"
+#include "cli/options.h"
 
 typedef enum {
     EXPECTS_NOTHING, /* takes no value */

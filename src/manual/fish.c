@@ -1,8 +1,8 @@
 /* fish.c -- completion for fish, a line for each thing it may offer. */
-#include "expects.h"
-#include "help.h"
-#include "pages.h"
-#include "program.h"
+#include "base/program.h"
+#include "cli/help.h"
+#include "manual/expects.h"
+#include "manual/pages.h"
 
 /* Between single quotes. */
 static void quoted(FILE *to, const char *text)

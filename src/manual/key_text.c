@@ -1,11 +1,11 @@
-#include "key_text.h"
+#include "manual/key_text.h"
 
 #include <ctype.h>
 #include <math.h>
 #include <stdio.h>
 #include <string.h>
 
-#include "show.h"
+#include "base/format.h"
 
 static void add(key_text *t, const char *more)
 {

@@ -1,9 +1,9 @@
-/* key_text.h -- one key of the scenario language in words: what may be written, within which bounds, where it is
+/* manual/key_text.h -- one key of the scenario language in words: what may be written, within which bounds, where it is
    needed. Empty where there is nothing to say. */
-#ifndef KEY_TEXT_H
-#define KEY_TEXT_H
+#ifndef MANUAL_KEY_TEXT_H
+#define MANUAL_KEY_TEXT_H
 
-#include "keys.h"
+#include "scenario/keys.h"
 
 typedef struct {
     char text[400];

@@ -8,9 +8,9 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "pages.h"
-#include "program.h"
-#include "roff.h"
+#include "base/program.h"
+#include "manual/pages.h"
+#include "manual/roff.h"
 
 typedef struct {
     const char *place;

@@ -1,10 +1,10 @@
-/* pages.h -- the manual pages, and the completions of the shells. */
-#ifndef PAGES_H
-#define PAGES_H
+/* manual/pages.h -- the manual pages, and the completions of the shells. */
+#ifndef MANUAL_PAGES_H
+#define MANUAL_PAGES_H
 
 #include <stdio.h>
 
-#include "commands.h"
+#include "cli/commands.h"
 
 void page_program(FILE *to);
 void page_command(const command *c, FILE *to);

@@ -1,11 +1,11 @@
-#include "roff.h"
+#include "manual/roff.h"
 
 #include <ctype.h>
 #include <stdbool.h>
 #include <string.h>
 
-#include "program.h"
-#include "text.h"
+#include "base/program.h"
+#include "base/text.h"
 
 #define WORD_MAX 120
 #define LINE_MAX_BYTES 78

@@ -1,6 +1,6 @@
-/* roff.h -- text for the man(7) macros, which man-db, groff and mandoc read alike. */
-#ifndef ROFF_H
-#define ROFF_H
+/* manual/roff.h -- text for the man(7) macros, which man-db, groff and mandoc read alike. */
+#ifndef MANUAL_ROFF_H
+#define MANUAL_ROFF_H
 
 #include <stdio.h>
 

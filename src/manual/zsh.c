@@ -1,10 +1,10 @@
 /* zsh.c -- completion for zsh, in the words of its _arguments. */
 #include <string.h>
 
-#include "expects.h"
-#include "help.h"
-#include "pages.h"
-#include "program.h"
+#include "base/program.h"
+#include "cli/help.h"
+#include "manual/expects.h"
+#include "manual/pages.h"
 
 /* Text between single quotes, with the signs that _arguments takes for itself masked. */
 static void masked(FILE *to, const char *text)

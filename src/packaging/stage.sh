@@ -25,7 +25,7 @@ documents() {
 umbrella() {
     printf '/* boilback.h -- the model of an open tank of boiling caustic salt solution, all its rooms. SI units. */\n'
     printf '#ifndef BOILBACK_H\n#define BOILBACK_H\n\n#define BOILBACK_VERSION "%s"\n\n' "$version"
-    for header in model/*.h; do printf '#include "boilback/%s"\n' "$(basename "$header")"; done
+    find model -name "*.h" | LC_ALL=C sort | sed 's,^model/\(.*\),#include "boilback/\1",'
     printf '\n#endif\n'
 }
 
@@ -35,12 +35,12 @@ pkgconfig() {
     printf '%s\n' 'prefix=${pcfiledir}/../..' 'includedir=${prefix}/include' 'libdir=${prefix}/lib' '' \
         'Name: boilback' \
         'Description: the boil of an open tank of caustic salt solution when steel, water or heat goes in or out' \
-        "Version: $version" 'Requires: gsl' 'Cflags: -I${includedir}' 'Libs: -L${libdir} -lboilback -lm'
+        "Version: $version" 'Requires: gsl' 'Cflags: -I${includedir} -I${includedir}/boilback' 'Libs: -L${libdir} -lboilback -lm'
 }
 
 put 755 bin "$build/boilback"
 put 644 lib "$build/libboilback.a"
-put 644 include/boilback model/*.h
+for folder in model/*/; do put 644 "include/boilback/$(basename "$folder")" "$folder"*.h; done
 put 644 share/boilback/scenarios scenarios/*
 put 644 share/boilback/plots plots/*.gp
 documents

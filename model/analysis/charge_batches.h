@@ -1,0 +1,35 @@
+/* analysis/charge_batches.h -- a tank as it is being charged, heat off and mixer on: one batch after the other put in and waited
+   out. */
+#ifndef BOIL_ANALYSIS_CHARGE_BATCHES_H
+#define BOIL_ANALYSIS_CHARGE_BATCHES_H
+
+#include "analysis/charge.h"
+
+typedef struct {
+    boil_charge_plan *plan;
+    boil_plant plant;       /* heat off, mixer on */
+    boil_run_options options;
+    boil_conditions air;
+    double area_m2;
+    boil_mixture there;
+    double temperature_K, time_s;
+    double bound_J;         /* heat in the solution without tank, losses and evaporation */
+    boil_mixture bound;     /* that solution: nothing has evaporated */
+} boil_filling;
+
+/* An empty tank. */
+boil_filling boil_filling_of(const boil_plant *p, const boil_run_options *o, boil_charge_plan *plan);
+
+/* Puts in all of something, in as many batches as its heat takes; into an empty tank at once. The plan's end says why
+   not when it cannot be. BOIL_OK, or a failure of a run. */
+int boil_filling_put(boil_filling *f, boil_act_kind kind, const boil_mixture *all);
+
+boil_plant boil_filling_plant(const boil_filling *f);       /* what is in the tank as a plant to run */
+double boil_filling_mixing_time(const boil_filling *f);     /* time constant, s */
+double boil_filling_boils_at(const boil_filling *f, const boil_mixture *m); /* K, NaN when it does not */
+double boil_filling_level(const boil_filling *f, const boil_mixture *m, double temperature_K); /* m */
+
+/* Heat in what is put in, J: water, dry salts or a solution. */
+double boil_filling_heat_in(boil_act_kind kind, const boil_mixture *m, double temperature_K);
+
+#endif

@@ -1,0 +1,47 @@
+/* analysis/correct_parts.h -- what the rooms of a correction share while it is found. From one room to the next: what there is and
+   is wanted (correct_bath), how much fits and what that takes (correct_room), the steps and their paces
+   (correct_steps), and the run of the whole that proves them (correct_proof). */
+#ifndef BOIL_ANALYSIS_CORRECT_PARTS_H
+#define BOIL_ANALYSIS_CORRECT_PARTS_H
+
+#include "analysis/correct.h"
+
+/* Salts or water less than this share are the noise of dipstick and thermometer: judgement. */
+#define BOIL_CORRECT_WORTH_ADDING 5e-4
+/* Water is left to mix before salts go in, and everything before the end: several mixing times of a gently boiling
+   bath, 60 to 300 s, judgement. */
+#define BOIL_CORRECT_SETTLE_S 120
+
+typedef struct {
+    boil_correction *a;
+    boil_run_options options;
+    boil_conditions air;
+    double set_fraction, set_density_kg_m3;
+    double area_m2, vent_kg_s; /* what the calm bath gives off */
+} boil_correcting;
+
+/* correct_bath: from the reading to strength, level and mass, and what is wanted. BOIL_RANGE, BOIL_NO_ROOT: no such
+   bath. */
+int boil_correcting_look(boil_correcting *c, const boil_plant *p);
+
+/* correct_room: the highest still level that leaves the freeboard, BOIL_NO_ROOT when none does; what would bring a
+   bath of a fraction at the start's level to a level; the amounts, and what has to be bailed out for them. */
+int boil_correcting_find_room(boil_correcting *c);
+boil_correct_amounts boil_correcting_amounts_if(const boil_correcting *c, double fraction, double level_m);
+void boil_correcting_find_amounts(boil_correcting *c);
+void boil_correcting_bail_to(boil_correcting *c, double level_m, boil_bail why);
+int boil_correcting_load_in(const boil_correcting *c, double still_level_m, double *freeboard_m);
+
+/* correct_steps: the pace of each step, found alone in the bath that it meets; where the steps stand in time; the
+   water, or the time to boil down, changed. All set the plan's end where there is no pace. */
+int boil_correcting_find_paces(boil_correcting *c);
+int boil_correcting_set_water(boil_correcting *c, double water_kg);
+int boil_correcting_find_water_pace(boil_correcting *c, double mass_kg);
+void boil_correcting_place(boil_correction *a, double hold_s);
+bool boil_correcting_adds(const boil_correction *a);
+
+/* correct_proof: water, duration and, where it must be, the paces corrected until the run of the whole ends as wanted
+   and does no harm. */
+int boil_correcting_prove(boil_correcting *c);
+
+#endif

@@ -1,0 +1,94 @@
+#include <math.h>
+
+#include "analysis/correct_parts.h"
+#include "analysis/steady_state.h"
+#include "base/boil.h"
+
+static int fraction_at(const boil_correcting *c, double boiling_point_K, double *fraction)
+{
+    return boil_solution_fraction_boiling_at(&c->air, c->a->start.charge.blend, boiling_point_K, fraction);
+}
+
+/* An uncertainty that reaches beyond what there can be ends there. */
+static double fraction_or(const boil_correcting *c, double boiling_point_K, double otherwise)
+{
+    double fraction;
+    return fraction_at(c, boiling_point_K, &fraction) == BOIL_OK ? fraction : otherwise;
+}
+
+/* A boiling surface stands a factor above the still one that hardly depends on the level. */
+static int take_swell_out(boil_correcting *c)
+{
+    boil_correction *a = c->a;
+    double *level = &a->start.tank.level_m;
+    boil_row calm;
+    for (int i = 0; i < 4 && a->asked.level_boiling; i++) {
+        int outcome = boil_calm_look(&a->start, &c->options, &calm);
+        if (outcome != BOIL_OK)
+            return outcome;
+        *level *= a->asked.level_m / calm.level_m;
+    }
+    a->still_level_m = *level;
+    a->swell_m = a->asked.level_m - *level;
+    return BOIL_OK;
+}
+
+/* The plant as it stands, boiling at the reading. */
+static void set_start(boil_correcting *c, const boil_plant *p, const boil_correct_case *asked)
+{
+    boil_plant *start = &c->a->start;
+    *start = *p;
+    start->control.mode = BOIL_CONTROL_NONE;
+    start->charge.basis = BOIL_BY_BOILING_POINT;
+    start->charge.value = asked->reads_K;
+    start->charge.temperature_K = 0;
+    start->tank.level_m = asked->level_m;
+}
+
+static int look_at_bath(boil_correcting *c)
+{
+    boil_correction *a = c->a;
+    boil_charge_state there;
+    boil_row calm;
+    int outcome = take_swell_out(c);
+    if (outcome == BOIL_OK)
+        outcome = boil_plant_charge(&a->start, &there);
+    if (outcome == BOIL_OK)
+        outcome = boil_calm_look(&a->start, &c->options, &calm);
+    if (outcome != BOIL_OK)
+        return outcome;
+    a->salt_fraction = there.salt_fraction;
+    a->salt_fraction_low = fraction_or(c, a->asked.reads_K - a->asked.uncertain_K, 0);
+    a->salt_fraction_high = fraction_or(c, a->asked.reads_K + a->asked.uncertain_K, there.salt_fraction);
+    a->strength_kg_m3 = boil_solution_strength(&c->air, &there.mixture);
+    a->mass_kg = boil_mixture_mass(&there.mixture);
+    a->freeboard_now_m = calm.freeboard_m;
+    c->vent_kg_s = calm.vented_kg_s;
+    if (!(calm.boiling && calm.steam_kg_s > 0))
+        a->end = BOIL_CORRECT_NO_BOIL;
+    return BOIL_OK;
+}
+
+/* The scenario's own bath. */
+static int set_wanted(boil_correcting *c, const boil_plant *p)
+{
+    boil_correction *a = c->a;
+    boil_charge_state wanted;
+    boil_plant boiling = *p;
+    boiling.charge.temperature_K = 0;
+    int outcome = boil_plant_charge(&boiling, &wanted);
+    if (outcome != BOIL_OK)
+        return outcome;
+    a->set_point_K = wanted.boiling_point_K;
+    a->wanted_level_m = p->tank.level_m;
+    c->set_fraction = wanted.salt_fraction;
+    c->set_density_kg_m3 = wanted.density_kg_m3;
+    return BOIL_OK;
+}
+
+int boil_correcting_look(boil_correcting *c, const boil_plant *p)
+{
+    set_start(c, p, &c->a->asked);
+    int outcome = set_wanted(c, p);
+    return outcome == BOIL_OK ? look_at_bath(c) : outcome;
+}

@@ -1,0 +1,133 @@
+#include <math.h>
+
+#include "analysis/correct_parts.h"
+#include "base/boil.h"
+
+static boil_act act_of(const boil_correction *a, boil_act_kind kind, double mass_kg)
+{
+    double temperature_K = kind == BOIL_ACT_LIQUID ? a->asked.liquid_K : a->asked.added_K;
+    return boil_pace_act(kind, mass_kg, a->start.charge.blend, a->asked.liquid_fraction, temperature_K);
+}
+
+bool boil_correcting_adds(const boil_correction *a)
+{
+    return a->water.mass_kg + a->salts.mass_kg + a->liquid.mass_kg > 0;
+}
+
+static int add_step(const boil_correction *a, boil_act_kind kind, const boil_correct_step *step, boil_schedule *s)
+{
+    if (!(step->mass_kg > 0))
+        return BOIL_OK;
+    boil_act act = act_of(a, kind, step->mass_kg);
+    boil_act_pour(&act, step->mass_kg, step->mass_kg / step->over_s);
+    act.time_s = step->start_s;
+    return boil_schedule_add(s, &act);
+}
+
+int boil_correct_schedule(const boil_correction *a, boil_schedule *out)
+{
+    boil_schedule_init(out, a->done_s);
+    int outcome = add_step(a, BOIL_ACT_WATER, &a->water, out);
+    if (outcome == BOIL_OK)
+        outcome = add_step(a, BOIL_ACT_SALTS, &a->salts, out);
+    if (outcome == BOIL_OK)
+        outcome = add_step(a, BOIL_ACT_LIQUID, &a->liquid, out);
+    return outcome;
+}
+
+/* Where a step begins and how long it takes; the end of it. */
+static double placed(boil_correct_step *step, double start_s)
+{
+    step->start_s = start_s;
+    step->over_s = step->mass_kg > 0 ? step->mass_kg / step->pace.rate_kg_s : 0;
+    return start_s + step->over_s;
+}
+
+/* Water or the boil-down, a rest, the make-up, a hold; done on the minute. */
+void boil_correcting_place(boil_correction *a, double hold_s)
+{
+    boil_correct_step *makeup = a->asked.liquid_fraction > 0 ? &a->liquid : &a->salts;
+    double end = a->water.mass_kg > 0 ? placed(&a->water, 0) : a->boil_down_s;
+    if (makeup->mass_kg > 0)
+        end = placed(makeup, a->water.mass_kg > 0 ? end + BOIL_CORRECT_SETTLE_S : end);
+    a->done_s = 60 * (boil_correcting_adds(a) ? ceil((end + hold_s) / 60) : round(end / 60));
+}
+
+/* Paces ----------------------------------------------------------------------------------------------------------- */
+
+/* The bath in which the make-up begins: the water is in, or has boiled down. */
+static int before_makeup(const boil_correcting *c, boil_plant *p, double *boils_K)
+{
+    boil_charge_state now, then;
+    *p = c->a->start;
+    int outcome = boil_plant_charge(p, &now);
+    if (outcome != BOIL_OK)
+        return outcome;
+    double salts = boil_mixture_salts(&now.mixture), water = now.mixture.water + c->a->amounts.water_kg;
+    if (!(water > 0))
+        return BOIL_RANGE;
+    p->charge.basis = BOIL_BY_SALT_FRACTION;
+    p->charge.value = salts / (salts + water);
+    outcome = boil_plant_charge(p, &then);
+    if (outcome != BOIL_OK)
+        return outcome;
+    p->tank.level_m = (salts + water) / (then.density_kg_m3 * c->area_m2);
+    *boils_K = then.boiling_point_K;
+    return BOIL_OK;
+}
+
+static int find_pace(const boil_correcting *c, const boil_plant *p, boil_act_kind kind, double mass_kg, boil_pace *pace)
+{
+    boil_act act = act_of(c->a, kind, mass_kg);
+    int outcome = boil_pace_of(p, &act, kind == BOIL_ACT_WATER ? c->vent_kg_s : 0, &c->options, pace);
+    if (outcome == BOIL_NO_ROOT)
+        c->a->end = BOIL_CORRECT_NO_PACE;
+    return outcome == BOIL_NO_ROOT ? BOIL_OK : outcome;
+}
+
+int boil_correcting_find_water_pace(boil_correcting *c, double mass_kg)
+{
+    return find_pace(c, &c->a->start, BOIL_ACT_WATER, mass_kg, &c->a->water.pace);
+}
+
+static int find_makeup_pace(boil_correcting *c)
+{
+    boil_correction *a = c->a;
+    bool liquid = a->asked.liquid_fraction > 0;
+    boil_correct_step *step = liquid ? &a->liquid : &a->salts;
+    step->mass_kg = liquid ? a->amounts.liquid_kg : a->amounts.salts_kg;
+    if (!(step->mass_kg > 0))
+        return BOIL_OK;
+    boil_plant p;
+    double highest_K = fmax(a->start.limits.boiling_point_high_K, fmax(a->asked.reads_K, a->set_point_K));
+    int outcome = before_makeup(c, &p, &a->makeup_K);
+    if (outcome == BOIL_RANGE || outcome == BOIL_NO_ROOT || (outcome == BOIL_OK && !(a->makeup_K <= highest_K))) {
+        a->end = BOIL_CORRECT_TOO_WEAK;
+        return BOIL_OK;
+    }
+    return outcome == BOIL_OK ? find_pace(c, &p, liquid ? BOIL_ACT_LIQUID : BOIL_ACT_SALTS, step->mass_kg, &step->pace)
+                              : outcome;
+}
+
+/* Water is what is left over after the time that the make-up takes; below nothing, that boils down. */
+int boil_correcting_set_water(boil_correcting *c, double water_kg)
+{
+    boil_correction *a = c->a;
+    bool searched = a->water.pace.rate_kg_s > 0;
+    a->water.mass_kg = fmax(0, water_kg);
+    a->boil_down_s = fmax(0, -water_kg / c->vent_kg_s);
+    return a->water.mass_kg > 0 && !searched ? boil_correcting_find_water_pace(c, a->water.mass_kg) : BOIL_OK;
+}
+
+int boil_correcting_find_paces(boil_correcting *c)
+{
+    boil_correction *a = c->a;
+    int outcome = find_makeup_pace(c);
+    if (outcome != BOIL_OK || a->end != BOIL_CORRECT_DONE)
+        return outcome;
+    double takes_s = placed(&a->salts, 0) + placed(&a->liquid, 0);
+    if (!(takes_s > 0) && fabs(a->amounts.water_kg) < BOIL_CORRECT_WORTH_ADDING * a->mass_kg)
+        return BOIL_OK;
+    double hold_s = takes_s > 0 || a->amounts.water_kg > 0 ? 2 * BOIL_CORRECT_SETTLE_S : 0;
+    return boil_correcting_set_water(c, a->amounts.water_kg + (takes_s + hold_s) * c->vent_kg_s);
+}

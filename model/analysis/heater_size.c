@@ -1,0 +1,190 @@
+#include "analysis/heater_size.h"
+
+#include <math.h>
+
+#include "analysis/steady_state.h"
+#include "base/bisection.h"
+#include "base/boil.h"
+
+static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
+
+typedef struct {
+    const boil_plant *plant;
+    const boil_schedule *schedule;
+    boil_run_options options;
+    double limit_s;
+} sized_case;
+
+static sized_case case_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s)
+{
+    sized_case c = {p, s, *o, limit_s};
+    c.options.row_interval_s = 0;
+    return c;
+}
+
+int boil_size_plant(const boil_plant *p, double heat_W, boil_plant *out)
+{
+    boil_charge_state bath;
+    int outcome = boil_plant_charge(p, &bath);
+    *out = *p;
+    if (outcome == BOIL_OK)
+        out->heater = boil_heater_sized(&p->heater, heat_W, bath.boiling_point_K);
+    return outcome;
+}
+
+static int run_with(const sized_case *c, double heat_W, boil_history *h)
+{
+    boil_plant trial;
+    int outcome = boil_size_plant(c->plant, heat_W, &trial);
+    return outcome == BOIL_OK ? boil_run(&trial, c->schedule, &c->options, h) : outcome;
+}
+
+static int end_of(const boil_history *h)
+{
+    return h->end == BOIL_RUN_DONE ? BOIL_OK : BOIL_RANGE;
+}
+
+static int ends_boiling(void *context, double heat_W, bool *yes)
+{
+    boil_history h;
+    int outcome = run_with(context, heat_W, &h);
+    if (outcome != BOIL_OK)
+        return outcome;
+    *yes = h.quiet_count == 0 || !isnan(h.quiet[h.quiet_count - 1].end_s);
+    outcome = end_of(&h);
+    boil_history_free(&h);
+    return outcome;
+}
+
+int boil_size_heat_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W)
+{
+    sized_case c = case_of(p, s, o, 0);
+    double area = boil_tank_area(&p->tank), no;
+    boil_charge_state bath;
+    int outcome = boil_plant_charge(p, &bath);
+    if (outcome != BOIL_OK)
+        return outcome;
+    double low = fmax(boil_heater_output(&p->heater, 1, bath.boiling_point_K), 500 * area);
+    boil_search search = {ends_boiling, &c, low, most_W_m2 * area, 1.5, 0.005};
+    return boil_search_run(&search, &no, heat_W);
+}
+
+bool boil_size_meets(const boil_history *h, double limit_s)
+{
+    for (size_t i = 0; i < h->loads_count; i++)
+        if (!(h->loads[i].recovery_s <= limit_s))
+            return false;
+    return h->end == BOIL_RUN_DONE;
+}
+
+static int meets(void *context, double heat_W, bool *yes)
+{
+    const sized_case *c = context;
+    boil_history h;
+    int outcome = run_with(c, heat_W, &h);
+    if (outcome != BOIL_OK)
+        return outcome;
+    *yes = boil_size_meets(&h, c->limit_s);
+    outcome = end_of(&h);
+    boil_history_free(&h);
+    return outcome;
+}
+
+int boil_size_heat(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+                   double precision, double *heat_W)
+{
+    sized_case c = case_of(p, s, o, limit_s);
+    double area = boil_tank_area(&p->tank), no;
+    boil_calm calm;
+    int outcome = boil_calm_at(p, 0, &calm);
+    if (outcome != BOIL_OK)
+        return outcome;
+    boil_search search = {meets, &c, fmax(calm.losses_W, 100 * area), most_W_m2 * area, 1.2, precision};
+    return boil_search_run(&search, &no, heat_W);
+}
+
+static int boils_over(void *context, double heat_W, bool *yes)
+{
+    boil_history h;
+    int outcome = run_with(context, heat_W, &h);
+    if (outcome != BOIL_OK)
+        return outcome;
+    *yes = !isnan(h.summary.overflow_s) || !isnan(h.summary.still_overflow_s);
+    outcome = *yes ? BOIL_OK : end_of(&h);
+    boil_history_free(&h);
+    return outcome;
+}
+
+static int stays_below(void *context, double heat_W, bool *yes)
+{
+    int outcome = boils_over(context, heat_W, yes);
+    *yes = !*yes;
+    return outcome;
+}
+
+int boil_size_heat_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
+                                 double *heat_W)
+{
+    sized_case c = case_of(p, s, o, 0);
+    double no;
+    boil_search search = {stays_below, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
+    return boil_search_run(&search, &no, heat_W);
+}
+
+int boil_size_heat_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
+                             double *heat_W)
+{
+    sized_case c = case_of(p, s, o, 0);
+    double over;
+    boil_search search = {boils_over, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
+    int outcome = boil_search_run(&search, heat_W, &over);
+    if (outcome == BOIL_OK && isnan(*heat_W))
+        *heat_W = 0;
+    return outcome;
+}
+
+/* Is the boil back within the limit after each liquid addition at this act's time? */
+static int liquid_does(const boil_plant *p, boil_schedule *trial, const boil_run_options *o, size_t index, double mass_kg,
+                       double limit_s, bool *well)
+{
+    boil_history h;
+    boil_act *act = &trial->acts[index];
+    act->is.liquid.mass_kg = mass_kg;
+    int outcome = boil_run(p, trial, o, &h);
+    if (outcome != BOIL_OK)
+        return outcome;
+    *well = true;
+    for (size_t i = 0; i < h.additions_count; i++) {
+        const boil_addition_result *a = &h.additions[i];
+        if (a->kind == BOIL_ACT_LIQUID && a->time_s == act->time_s && !(a->recovery_s <= limit_s))
+            *well = false;
+    }
+    boil_history_free(&h);
+    return BOIL_OK;
+}
+
+int boil_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, size_t index,
+                             double limit_s, double *mass_kg)
+{
+    boil_schedule trial;
+    boil_schedule_init(&trial, s->duration_s);
+    int outcome = BOIL_OK;
+    for (size_t i = 0; i < s->count && outcome == BOIL_OK; i++)
+        outcome = boil_schedule_add(&trial, &s->acts[i]);
+    double high = s->acts[index].is.liquid.mass_kg, low = high / 1000;
+    boil_run_options quick = *o;
+    quick.row_interval_s = 0;
+    bool well = false;
+    if (outcome == BOIL_OK)
+        outcome = liquid_does(p, &trial, &quick, index, low, limit_s, &well);
+    if (outcome == BOIL_OK && !well)
+        outcome = BOIL_NO_ROOT;
+    while (outcome == BOIL_OK && high - low > 0.01 * low) {
+        double middle = sqrt(low * high);
+        outcome = liquid_does(p, &trial, &quick, index, middle, limit_s, &well);
+        *(well ? &low : &high) = middle;
+    }
+    boil_schedule_free(&trial);
+    *mass_kg = low;
+    return outcome;
+}

@@ -1,0 +1,168 @@
+#include "analysis/pour_rate.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "analysis/findings.h"
+#include "base/boil.h"
+#include "properties/solubility.h"
+
+/* From the gravest of their kind on; the first that is found is named. */
+static const char *const forbidden[] = {"overflow",  "overflow-still",      "freeboard-low",  "steam-surge",
+                                        "salt-slug", "water-on-quiet-bath", "water-layer",    "salt-on-quiet-bath",
+                                        "salt-bed",  "liquid-stops-boil",   "boil-lost-long", "boil-never-returns"};
+
+double boil_pace_by_hand(boil_act_kind kind)
+{
+    return kind == BOIL_ACT_WATER   ? BOIL_PACE_WATER_KG_S
+           : kind == BOIL_ACT_SALTS ? BOIL_PACE_SALTS_KG_S
+                                    : BOIL_PACE_LIQUID_KG_S;
+}
+
+double boil_act_mass(const boil_act *a)
+{
+    return a->kind == BOIL_ACT_WATER   ? a->is.water.mass_kg
+           : a->kind == BOIL_ACT_SALTS ? a->is.salts.mass_kg
+                                       : a->is.liquid.mass_kg;
+}
+
+void boil_act_pour(boil_act *a, double mass_kg, double rate_kg_s)
+{
+    double over_s = mass_kg / rate_kg_s;
+    if (a->kind == BOIL_ACT_WATER) {
+        a->is.water.mass_kg = mass_kg;
+        a->is.water.over_s = over_s;
+    } else if (a->kind == BOIL_ACT_SALTS) {
+        a->is.salts.mass_kg = mass_kg;
+        a->is.salts.over_s = over_s;
+    } else {
+        a->is.liquid.mass_kg = mass_kg;
+        a->is.liquid.over_s = over_s;
+    }
+}
+
+boil_act boil_pace_act(boil_act_kind kind, double mass_kg, const double blend[BOIL_SALTS], double liquid_fraction,
+                       double temperature_K)
+{
+    boil_act a = {.kind = kind};
+    if (kind == BOIL_ACT_WATER)
+        a.is.water = (boil_water_act){.temperature_K = temperature_K};
+    else if (kind == BOIL_ACT_SALTS)
+        a.is.salts = (boil_salts_act){.temperature_K = temperature_K, .blend = {blend[0], blend[1], blend[2]}};
+    else
+        a.is.liquid = (boil_liquid_act){
+            .temperature_K = temperature_K, .blend = {blend[0], blend[1], blend[2]}, .salt_fraction = liquid_fraction};
+    boil_act_pour(&a, mass_kg, boil_pace_by_hand(kind));
+    return a;
+}
+
+double boil_pace_liquid_temperature(const double blend[BOIL_SALTS], double salt_fraction, double room_K)
+{
+    const double warmer_K = 5;
+    boil_mixture kilogram = boil_mixture_of(blend, salt_fraction);
+    return fmax(room_K, boil_crystals_from(&kilogram) + warmer_K); /* fmax leaves out a NaN: it never crystallises */
+}
+
+static const boil_finding *found(const boil_findings *f, const char *id)
+{
+    for (size_t i = 0; i < f->count; i++)
+        if (strcmp(f->list[i].id, id) == 0)
+            return &f->list[i];
+    return NULL;
+}
+
+int boil_pace_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
+                      const char **title)
+{
+    boil_findings all;
+    *id = *title = NULL;
+    int outcome = boil_findings_of(p, s, NULL, h, NULL, &all, NULL);
+    if (outcome != BOIL_OK)
+        return outcome;
+    for (size_t i = 0; *id == NULL && i < sizeof forbidden / sizeof forbidden[0]; i++) {
+        const boil_finding *f = found(&all, forbidden[i]);
+        if (f == NULL)
+            continue;
+        *id = f->id;
+        *title = f->title;
+    }
+    boil_findings_free(&all);
+    return BOIL_OK;
+}
+
+typedef struct {
+    const boil_plant *plant;
+    boil_act act;
+    double mass_kg, boils_off_kg_s;
+    boil_run_options options;
+    boil_pace *pace;
+} pouring;
+
+/* Followed for half a minute after it ends: what it does, it does within the mixing time. */
+static int will_do(void *context, double rate_kg_s, bool *yes)
+{
+    const double after_s = 30;
+    pouring *c = context;
+    boil_schedule s;
+    boil_history h;
+    const char *id = NULL, *title = NULL;
+    double mass = c->mass_kg * rate_kg_s / (rate_kg_s - c->boils_off_kg_s);
+    boil_act_pour(&c->act, mass, rate_kg_s);
+    boil_schedule_init(&s, mass / rate_kg_s + after_s);
+    int outcome = boil_schedule_add(&s, &c->act);
+    if (outcome == BOIL_OK && (outcome = boil_run(c->plant, &s, &c->options, &h)) == BOIL_OK) {
+        outcome = boil_pace_forbids(c->plant, &s, &h, &id, &title);
+        *yes = id == NULL && h.end == BOIL_RUN_DONE;
+        if (outcome == BOIL_OK && h.end == BOIL_RUN_FAILED)
+            outcome = BOIL_NOT_FINITE;
+        boil_history_free(&h);
+    }
+    boil_schedule_free(&s);
+    if (outcome == BOIL_OK && !*yes) {
+        bool later = title == NULL && c->pace->limited_by != NULL; /* so slow that it has boiled down: not the reason */
+        c->pace->limited_id = later ? c->pace->limited_id : id;
+        c->pace->limited_by = later ? c->pace->limited_by : title != NULL ? title : "the bath leaves what is known of it";
+    }
+    return outcome;
+}
+
+/* From the hand's pace down by a ratio to one that will do, then the bracket is halved. */
+static int halve(pouring *c, double by_hand, double slowest, double ratio)
+{
+    const double precision = 1.03, rounding = 1e-9;
+    double fast = by_hand, slow = by_hand;
+    bool yes = false;
+    int outcome = will_do(c, by_hand, &yes);
+    while (outcome == BOIL_OK && !yes) {
+        fast = slow;
+        slow *= ratio;
+        if (!(slow >= slowest * (1 - rounding)))
+            return BOIL_NO_ROOT;
+        outcome = will_do(c, slow, &yes);
+    }
+    while (outcome == BOIL_OK && fast > precision * slow) {
+        double middle = sqrt(fast * slow);
+        outcome = will_do(c, middle, &yes);
+        *(yes ? &slow : &fast) = middle;
+    }
+    c->pace->rate_kg_s = slow;
+    return outcome;
+}
+
+int boil_pace_of(const boil_plant *p, const boil_act *act, double boils_off_kg_s, const boil_run_options *o, boil_pace *out)
+{
+    pouring c = {p, *act, boil_act_mass(act), boils_off_kg_s, *o, out};
+    double by_hand = boil_pace_by_hand(act->kind), gaining = BOIL_PACE_GAINS * boils_off_kg_s;
+    double in_time = c.mass_kg / BOIL_PACE_LONGEST_S + boils_off_kg_s, slowest = fmax(in_time, gaining > 0 ? gaining : by_hand / 100);
+    *out = (boil_pace){.rate_kg_s = (double)NAN};
+    c.act.time_s = 0;
+    c.options.mixing_time_factor = BOIL_PACE_FAST_MIXING;
+    c.options.row_interval_s = 0;
+    if (!(slowest < by_hand)) {
+        out->limited_by = gaining < by_hand ? "it would take longer than a shift" : "it boils off as fast as anyone pours";
+        return BOIL_NO_ROOT;
+    }
+    if (gaining > 0) /* what gains just so will mostly do: one long run, not many */
+        return halve(&c, by_hand, slowest, slowest / by_hand);
+    return halve(&c, by_hand, slowest, 0.6);
+}

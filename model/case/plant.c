@@ -1,0 +1,142 @@
+#include "case/plant.h"
+
+#include <math.h>
+#include <stddef.h>
+
+#include "base/boil.h"
+
+boil_plant boil_plant_default(void)
+{
+    return (boil_plant){
+        .tank = boil_tank_default(),
+        .heater = boil_heater_default(BOIL_HEAT_GAS),
+        .losses = boil_losses_default(),
+        .room = boil_room_default(),
+        /* Two minutes, six inches, 280 to 295 degF and 1 lb per 2 gal: common practice, no source. */
+        .limits = {.recovery_s = 120,
+                   .freeboard_m = 0.1524,
+                   .boiling_point_low_K = 410.93,
+                   .boiling_point_high_K = 419.26,
+                   .load_per_volume_kg_m3 = 59.913},
+        .control = boil_control_default(),
+        .fittings = {.exhaust_on = true,
+                     .still_draught_m_s = 0.1,
+                     .lid_W_m2K = 7,
+                     .lid_return = 0.8,
+                     .grain_m = 1e-3},
+        .elevation_factor = 1,
+        .transport = boil_transport_default(),
+        .pool = boil_pool_default(),
+        .layer = boil_layer_law_default(),
+    };
+}
+
+double boil_plant_mixer_power(const boil_plant *p)
+{
+    const double usual_W_m3 = 200; /* gentle agitation of open tanks, judgement */
+    double volume_m3 = boil_tank_area(&p->tank) * p->tank.level_m;
+    return p->fittings.mixer_W > 0 ? p->fittings.mixer_W : usual_W_m3 * volume_m3;
+}
+
+static const char *charge_problem(const boil_charge *c)
+{
+    double sum = 0;
+    for (int i = 0; i < BOIL_SALTS; i++) {
+        if (!(c->blend[i] >= 0 && c->blend[i] <= 1))
+            return "each share of the salts must be between 0 % and 100 %";
+        sum += c->blend[i];
+    }
+    if (!(fabs(sum - 1) <= 5e-4))
+        return "the shares of the salts must add up to 100 %";
+    if (!(c->blend[BOIL_NAOH] >= 0.3))
+        return "sodium hydroxide must be at least 30 % of the salts: weaker blends are beyond the correlations";
+    if (!(c->temperature_K == 0 || (c->temperature_K >= 273.15 && c->temperature_K <= 473.15)))
+        return "temperature of the bath must be between 273.15 K and 473.15 K";
+    return NULL;
+}
+
+static const char *limits_problem(const boil_limits *l)
+{
+    if (!(l->recovery_s >= 1 && l->recovery_s <= 86400))
+        return "recovery limit must be between 1 s and 86400 s";
+    if (!(l->freeboard_m >= 0 && l->freeboard_m <= 2))
+        return "freeboard limit must be between 0 m and 2 m";
+    if (!(l->boiling_point_low_K >= 373.15 && l->boiling_point_high_K <= 473.15 &&
+          l->boiling_point_low_K < l->boiling_point_high_K))
+        return "boiling point limits must rise and lie between 373.15 K and 473.15 K";
+    if (!(l->load_per_volume_kg_m3 > 0 && l->load_per_volume_kg_m3 <= 5000))
+        return "load limit must be above 0 and at most 5000 kg/m3";
+    return NULL;
+}
+
+static const char *fittings_problem(const boil_fittings *f)
+{
+    if (!(f->mixer_W >= 0 && f->mixer_W <= 1e5))
+        return "mixer power must be between 0 W and 1e5 W";
+    if (!(f->still_draught_m_s >= 0 && f->still_draught_m_s <= 3))
+        return "draught with the exhaust off must be between 0 m/s and 3 m/s";
+    if (!(f->lid_W_m2K >= 1 && f->lid_W_m2K <= 20))
+        return "coefficient of the lid must be between 1 W/m2K and 20 W/m2K";
+    if (!(f->lid_return >= 0 && f->lid_return <= 1))
+        return "share returned by the lid must be between 0 % and 100 %";
+    if (!(f->grain_m >= 2e-4 && f->grain_m <= 0.01))
+        return "grain size of the salts must be between 0.2 mm and 10 mm";
+    return NULL;
+}
+
+const char *boil_plant_problem(const boil_plant *p)
+{
+    const char *found[] = {boil_tank_problem(&p->tank),     boil_room_problem(&p->room),
+                           boil_heater_problem(&p->heater), boil_losses_problem(&p->losses),
+                           boil_pool_problem(&p->pool),     boil_layer_law_problem(&p->layer),
+                           charge_problem(&p->charge),      limits_problem(&p->limits),
+                           boil_control_problem(&p->control), fittings_problem(&p->fittings)};
+    for (size_t i = 0; i < sizeof found / sizeof found[0]; i++)
+        if (found[i])
+            return found[i];
+    if (!(p->elevation_factor >= 0.85 && p->elevation_factor <= 1.10))
+        return "elevation factor must be between 0.85 and 1.10";
+    return NULL;
+}
+
+static int charge_fraction(const boil_plant *p, const boil_conditions *air, double *fraction)
+{
+    const boil_charge *c = &p->charge;
+    switch (c->basis) {
+    case BOIL_BY_BOILING_POINT:
+        return boil_solution_fraction_boiling_at(air, c->blend, c->value, fraction);
+    case BOIL_BY_STRENGTH:
+        return boil_solution_fraction_of_strength(air, c->blend, c->value, fraction);
+    case BOIL_BY_SALT_FRACTION:
+        break;
+    }
+    *fraction = c->value;
+    return c->value > 0 && c->value < 0.9 ? BOIL_OK : BOIL_RANGE;
+}
+
+int boil_plant_charge(const boil_plant *p, boil_charge_state *out)
+{
+    boil_conditions air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor);
+    double fraction, boiling_point;
+    int outcome = charge_fraction(p, &air, &fraction);
+    if (outcome != BOIL_OK)
+        return outcome;
+    boil_mixture kilogram = boil_mixture_of(p->charge.blend, fraction);
+    boil_solution_guess guess = {0, 0};
+    if (boil_solution_boiling_point(&air, &kilogram, &guess, &boiling_point, NULL) != BOIL_OK)
+        return BOIL_RANGE;
+    double T = p->charge.temperature_K > 0 ? fmin(p->charge.temperature_K, boiling_point) : boiling_point;
+    if (!(boil_solution_range(boiling_point, guess.equivalent_molality).margin > 0))
+        return BOIL_RANGE;
+    double density = boil_solution_density(&kilogram, T);
+    double volume = boil_tank_area(&p->tank) * p->tank.level_m, mass = density * volume;
+    out->mixture = (boil_mixture){.water = kilogram.water * mass};
+    for (int i = 0; i < BOIL_SALTS; i++)
+        out->mixture.salt[i] = kilogram.salt[i] * mass;
+    out->salt_fraction = fraction;
+    out->boiling_point_K = boiling_point;
+    out->temperature_K = T;
+    out->density_kg_m3 = density;
+    out->volume_m3 = volume;
+    return BOIL_OK;
+}

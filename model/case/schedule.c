@@ -1,0 +1,45 @@
+#include "case/schedule.h"
+
+#include <stdlib.h>
+
+#include "base/boil.h"
+#include "base/grow.h"
+
+void boil_schedule_init(boil_schedule *s, double duration_s)
+{
+    *s = (boil_schedule){.duration_s = duration_s};
+}
+
+void boil_schedule_free(boil_schedule *s)
+{
+    if (!s)
+        return;
+    free(s->acts);
+    *s = (boil_schedule){.duration_s = s->duration_s};
+}
+
+int boil_schedule_add(boil_schedule *s, const boil_act *a)
+{
+    boil_act *acts = boil_grow(s->acts, &s->room, s->count, sizeof *acts);
+    if (!acts)
+        return BOIL_NO_MEMORY;
+    s->acts = acts;
+    s->acts[s->count] = *a;
+    s->acts[s->count].order = s->count;
+    s->count++;
+    return BOIL_OK;
+}
+
+static int earlier(const void *a, const void *b)
+{
+    const boil_act *x = a, *y = b;
+    if (x->time_s != y->time_s)
+        return x->time_s < y->time_s ? -1 : 1;
+    return x->order < y->order ? -1 : x->order > y->order;
+}
+
+void boil_schedule_sort(boil_schedule *s)
+{
+    if (s->count > 1)
+        qsort(s->acts, s->count, sizeof *s->acts, earlier);
+}

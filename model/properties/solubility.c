@@ -1,0 +1,100 @@
+#include "properties/solubility.h"
+
+#include <math.h>
+#include <stddef.h>
+
+#include "base/boil.h"
+
+typedef struct {
+    double x, y;
+} point;
+
+/* Linear between points of rising x; straight on beyond the last. */
+static double between(const point *table, size_t n, double x)
+{
+    size_t i = 1;
+    while (i + 1 < n && x > table[i].x)
+        i++;
+    return table[i - 1].y + (table[i].y - table[i - 1].y) * (x - table[i - 1].x) / (table[i].x - table[i - 1].x);
+}
+
+#define COUNT(table) (sizeof(table) / sizeof(table)[0])
+
+/* degC, g per 100 g of water. Nitrate: a handbook's table, read; nitrite: CRC at 0, 25 and 100 degC, the rest from memory. */
+static const point NITRATE[] = {{0, 72.7},   {10, 79.9},  {20, 87.6},  {25, 91.6},  {30, 96.1},
+                                {40, 104.9}, {50, 114.1}, {60, 124.7}, {80, 149},   {100, 176}};
+static const point NITRITE[] = {{0, 71.4}, {20, 81.8}, {25, 84.8}, {40, 94.9}, {60, 111}, {80, 132.6}, {100, 160}};
+
+/* mol/kg NaOH, share of the solubility in water that is left. */
+static const point BESIDE_HYDROXIDE[] = {{0, 1}, {4, 7.5 / 10.7}, {8, 5.4 / 10.7}, {10, 4.7 / 10.7}, {20, 3.5 / 10.7},
+                                         {40, 0.181}, {200, 0.05}}; /* the same decay; then only to stay positive */
+
+/* wt% NaOH, degC: after a digitised curve of Wang et al. 2008; 52.1 to 63.9 and from 80.7 wt% CRC's solubilities; melting. */
+static const point LIQUIDUS[] = {
+    {0, 0},       {5, -3.9},    {10, -9.8}, {15, -18},  {18.7, -28},  {22, -24.5},  {25, -18},  {27.3, -5.3}, {30, 2.2},
+    {32, 5.3},    {34, 9.6},    {36, 13},   {38.9, 15.7}, {41, 14.9}, {43.5, 11.7}, {45.6, 5.5}, {47.1, 8},   {50.4, 11.7},
+    {52.1, 20},   {53.05, 25},  {54.1, 30}, {56.3, 40}, {59.3, 50},   {63.9, 60}, {68.1, 63.5}, {70, 64},   {73.4, 62.9},
+    {74, 76},     {75.3, 96.5}, {76.3, 111}, {77.8, 126}, {78.8, 133}, {80.7, 150}, {84.7, 200},
+    {100, 318}};
+
+double boil_saturation(int salt, double temperature_K, double hydroxide_mol_kg)
+{
+    double t = temperature_K - BOIL_ZERO_CELSIUS;
+    double grams = salt == BOIL_NANO3 ? between(NITRATE, COUNT(NITRATE), t) : between(NITRITE, COUNT(NITRITE), t);
+    double in_water = grams / 100 / boil_salt_molar_mass(salt);
+    return in_water * between(BESIDE_HYDROXIDE, COUNT(BESIDE_HYDROXIDE), hydroxide_mol_kg);
+}
+
+double boil_saturation_liquidus(double strength)
+{
+    return BOIL_ZERO_CELSIUS + between(LIQUIDUS, COUNT(LIQUIDUS), 100 * strength);
+}
+
+static double hydroxide_molality(const boil_mixture *m)
+{
+    return m->salt[BOIL_NAOH] / boil_salt_molar_mass(BOIL_NAOH) / m->water;
+}
+
+/* kg of a salt beyond saturation; negative while it would still dissolve. */
+static double excess(const boil_mixture *m, int salt, double temperature_K)
+{
+    double holds = boil_saturation(salt, temperature_K, hydroxide_molality(m)) * boil_salt_molar_mass(salt) * m->water;
+    return m->salt[salt] - holds;
+}
+
+double boil_crystals(const boil_mixture *m, double temperature_K)
+{
+    return fmax(0, excess(m, BOIL_NANO3, temperature_K)) + fmax(0, excess(m, BOIL_NANO2, temperature_K));
+}
+
+/* At the strength of (1). */
+static double liquidus_of(const boil_mixture *m)
+{
+    double others = (m->salt[BOIL_NANO3] / boil_salt_molar_mass(BOIL_NANO3) +
+                     m->salt[BOIL_NANO2] / boil_salt_molar_mass(BOIL_NANO2)) / m->water;
+    double hydroxide = m->salt[BOIL_NAOH] * (1 - 0.39 * expm1(-others / 0.5));
+    return boil_saturation_liquidus(hydroxide / (hydroxide + m->water));
+}
+
+double boil_above_liquidus(const boil_mixture *m, double temperature_K)
+{
+    return temperature_K - liquidus_of(m);
+}
+
+/* Saturation rises with temperature: bisection between 0 and 300 degC, where nitrate melts. */
+static double saturated_at(const boil_mixture *m, int salt)
+{
+    double low = BOIL_ZERO_CELSIUS, high = BOIL_ZERO_CELSIUS + 300;
+    if (excess(m, salt, low) <= 0)
+        return low;
+    while (high - low > 1e-3)
+        *(excess(m, salt, (low + high) / 2) > 0 ? &low : &high) = (low + high) / 2;
+    return high;
+}
+
+double boil_crystals_from(const boil_mixture *m)
+{
+    double from = fmax(saturated_at(m, BOIL_NANO3), saturated_at(m, BOIL_NANO2));
+    from = fmax(from, liquidus_of(m));
+    return from > BOIL_ZERO_CELSIUS ? from : (double)NAN;
+}

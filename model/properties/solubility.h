@@ -1,0 +1,33 @@
+/* properties/solubility.h -- which salts fall out of a cooling bath, from what temperature, and how much.
+
+   Nitrate and nitrite: solubility in water from 0 to 100 degC (handbook tables; straight on above), times a factor for the sodium
+   hydroxide beside them. No measured table for strong hydroxide was found: the factor is calculated (7.5, 5.4, 4.7, 3.5 mol/kg
+   of nitrate at 4, 8, 10, 20 mol/kg NaOH and 25 degC, against 10.7 in water), and taken for both salts at all temperatures.
+   Hydroxide: the liquidus of NaOH and water, digitised, 1 to 2 K, from 52 to 64 wt% a handbook's solubilities, up to 3 K
+   higher; above 73.4 wt% the curve lies about 20 K above four other sources: the higher temperature stands, it warns
+   earlier. Beside nitrate and nitrite, n mol/kg together, it is read at the molality of NaOH times
+       1 + 0.39 [1 - exp(-n/0.5)]:                                                                               (1)
+   a mole of either, in a kg of water saturated with NaOH, throws out 12 mol of NaOH.H2O where the common ion would
+   throw out one [J.G. Reynolds et al., Fluid Phase Equilibria 532 (2021), abstract]. 0.39 is from that one value; 0.5
+   mol/kg is judgement, 0.2 to 1: some 10 K either way. */
+#ifndef BOIL_PROPERTIES_SOLUBILITY_H
+#define BOIL_PROPERTIES_SOLUBILITY_H
+
+#include "properties/solution.h"
+
+/* mol per kg of water that dissolve beside hydroxide of a molality; salt is BOIL_NANO3 or BOIL_NANO2. */
+double boil_saturation(int salt, double temperature_K, double hydroxide_mol_kg);
+
+/* Liquidus of NaOH in water, K; strength in kg NaOH per kg of NaOH and water, 0 to 0.788 (held beyond). */
+double boil_saturation_liquidus(double strength);
+
+/* Highest temperature, K, at which one of the salts of a mixture is saturated, above 0 degC; NaN when none is. */
+double boil_crystals_from(const boil_mixture *m);
+
+/* Nitrate and nitrite, kg, beyond what the mixture's water holds at a temperature. */
+double boil_crystals(const boil_mixture *m, double temperature_K);
+
+/* How far a mixture is above its hydroxide's liquidus, K; negative below. */
+double boil_above_liquidus(const boil_mixture *m, double temperature_K);
+
+#endif

@@ -1,0 +1,119 @@
+/* properties/solution.h -- the bath liquid: NaOH + NaNO3 + NaNO2 in water.
+
+   Water activity: Zdanovskii-Stokes-Robinson, sum_i m_i/m0_i(a) = 1, m in mol/kg water, m0_i(a) the binary molality of
+   equal water activity a. [Stokes & Robinson, J. Phys. Chem. 70 (1966) 2126.] NaOH: Olsson, see properties/naoh.h. NaNO3: the fully
+   dissociated mole-fraction law 1/a - 1 = 2 Mw m (within 0.35 K of a handbook boiling table to 69 wt%). NaNO2: the same with
+   1.10 m, an estimate. The state is held as the equivalent molality M: of the NaOH solution of equal activity,
+
+       M = m_OH + c M/s,   s = 1/a(M,T) - 1,   c = 2 Mw (m_NO3 + 1.10 m_NO2).                              (1)
+
+   Boiling point at pressure p:  a(M,T) psat(T) = psat(T - E),  E = (T - Tsat(p))/f,                        (2)
+   f the elevation factor: real baths are reported to boil 3 to 8 % less above water than Olsson's correlation says.
+   Below the boil p(T) = psat(T - f [T - Tsat(a psat(T))]), one relation for both.
+
+   Enthalpy, J, from liquid water at 0 degC (salts: any constant, it never crosses alone):
+       H = m_w h_w(T) + m_OH phi(M', T) + sum m_i b_i (T - 298.15 K) + sum n_i d_i [1 - exp(-n/n0)],                    (3)
+       M' = m_OH + 0.33 m_NO3 + 0.36 m_NO2,  n all salts' mol per kg of water
+   phi: Olsson's apparent enthalpy; 0.33 and 0.36 stand for the mixing rule's split at a 0.25 to 0.45 (hot working baths);
+   b_i apparent heat capacities of nitrate and nitrite (judgement from Laliberte, J. Chem. Eng. Data 54 (2009) 1725). The
+   last sum: in strong solution nitrate dissolves with half the heat it takes in water [differential enthalpies of solution
+   of NaNO3, 25 degC, to 10.4 mol/kg, J. Solution Chem., doi 10.1007/BF00647029: within 0.1 kJ/mol], nitrite with less too
+   (estimate); carried to the boil unchanged, and from nitrate alone to any mixture: +-4 kJ/mol in hot brine. Nothing
+   changes without them. Heat capacity and partial enthalpies are exact derivatives of (3).
+
+   Density: additive volumes: NaOH's apparent volume at equal ionic strength, NaNO3's from Laliberte 2009 (held at 100 degC
+   and 49 wt% beyond its range), NaNO2's 0.47 cm3/g (estimate).
+
+   Uncertainty: boiling point at a given strength -4/+2 K (NaOH alone), -6/+2 K (mixtures: no measured table was found). */
+#ifndef BOIL_PROPERTIES_SOLUTION_H
+#define BOIL_PROPERTIES_SOLUTION_H
+
+enum { BOIL_NAOH, BOIL_NANO3, BOIL_NANO2, BOIL_SALTS };
+
+/* kg of each (any amount; only ratios matter to intensive properties). Water must be positive. */
+typedef struct {
+    double water;
+    double salt[BOIL_SALTS];
+} boil_mixture;
+
+double boil_mixture_mass(const boil_mixture *m);          /* kg */
+double boil_mixture_salts(const boil_mixture *m);         /* kg */
+double boil_mixture_salt_fraction(const boil_mixture *m); /* kg salts per kg solution */
+boil_mixture boil_mixture_sum(const boil_mixture *a, const boil_mixture *b);
+boil_mixture boil_mixture_scaled(const boil_mixture *m, double times);
+
+/* The air it boils under. */
+typedef struct {
+    double pressure_Pa;      /* 60 to 110 kPa */
+    double saturation_K;     /* pure water's boiling point there */
+    double elevation_factor; /* 1; 0.85 to 1.10 */
+} boil_conditions;
+boil_conditions boil_conditions_at(double pressure_Pa, double elevation_factor);
+
+/* The last answer, from which the next search starts. Zero it for a cold start. */
+typedef struct {
+    double equivalent_molality; /* M of (1), mol/kg water */
+    double boiling_point_K;
+} boil_solution_guess;
+
+/* Derivatives of the boiling point with respect to each mass, K/kg. */
+typedef struct {
+    double water;
+    double salt[BOIL_SALTS];
+} boil_slope;
+
+/* Boiling point, K. slope may be NULL. guess is read and updated; a good one costs one or two Newton steps. BOIL_NO_ROOT
+   when there is none below 250 degC; BOIL_OK says nothing about the correlation's range: see boil_solution_range. */
+int boil_solution_boiling_point(const boil_conditions *c, const boil_mixture *m, boil_solution_guess *guess,
+                                double *boiling_point_K, boil_slope *slope);
+
+/* Water activity at T, and optionally the equivalent molality through guess. NaN when (1) has no root. */
+double boil_solution_activity(const boil_mixture *m, double temperature_K, boil_solution_guess *guess);
+
+/* Vapour pressure at T, Pa, and its slope at constant composition, Pa/K (slope may be NULL). */
+double boil_solution_vapour_pressure(const boil_conditions *c, const boil_mixture *m, double temperature_K,
+                                     boil_solution_guess *guess, double *slope_Pa_K);
+
+typedef struct {
+    double enthalpy_J;        /* H of (3), extensive */
+    double heat_capacity_J_K; /* dH/dT, extensive */
+    double water;             /* dH/dm_w, J/kg */
+    double salt[BOIL_SALTS];  /* dH/dm_i, J/kg */
+} boil_heat;
+boil_heat boil_solution_heat(const boil_mixture *m, double temperature_K);
+
+/* Temperature, K, at which the solution holds enthalpy_J, by Newton from guess_K. NaN when there is none from -50 to
+   300 degC. */
+double boil_solution_temperature(const boil_mixture *m, double enthalpy_J, double guess_K);
+
+double boil_solution_density(const boil_mixture *m, double temperature_K); /* kg/m3 */
+
+/* Enthalpy of the solid salt, J/kg, on the scale of (3). NaOH: Shomate heat capacity (NIST), datum from its heat of solution
+   at infinite dilution, -44.5 kJ/mol at 25 degC. Nitrate, nitrite: linear, datum from the heat of solution. */
+double boil_salt_solid_enthalpy(int salt, double temperature_K);
+double boil_salt_solid_heat_capacity(int salt, double temperature_K); /* J/kgK, exact derivative of the above */
+double boil_salt_solid_density(int salt);                             /* kg/m3; handbook values, from memory */
+double boil_salt_molar_mass(int salt);                                /* kg/mol */
+
+/* How far inside the correlations' range: the least margin. */
+typedef struct {
+    const char *quantity; /* static text */
+    const char *unit;
+    double value, limit;
+    double margin;        /* > 0 inside; continuous in the state, in units of the quantity */
+} boil_range;
+boil_range boil_solution_range(double temperature_K, double equivalent_molality);
+
+/* Mixture of a dry blend (fractions by mass) with total salt fraction s: 1 kg of solution. */
+boil_mixture boil_mixture_of(const double blend[BOIL_SALTS], double salt_fraction);
+
+/* Salt fraction at which the blend boils at a temperature. BOIL_RANGE: outside 0 to where the correlations end. */
+int boil_solution_fraction_boiling_at(const boil_conditions *c, const double blend[BOIL_SALTS], double boiling_point_K,
+                                      double *salt_fraction);
+/* Salt fraction at which salts per volume of bath at its boiling point is strength. BOIL_RANGE as above. */
+int boil_solution_fraction_of_strength(const boil_conditions *c, const double blend[BOIL_SALTS], double strength_kg_m3,
+                                       double *salt_fraction);
+/* The reverse, at the boil; NaN when it does not boil. */
+double boil_solution_strength(const boil_conditions *c, const boil_mixture *m);
+
+#endif

@@ -1,0 +1,193 @@
+#include "simulate/bath.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/boil.h"
+#include "properties/water.h"
+
+boil_mixture boil_bath_mixture(const double y[])
+{
+    return (boil_mixture){y[BATH_WATER], {y[BATH_NAOH], y[BATH_NANO3], y[BATH_NANO2]}};
+}
+
+static double quadratic(const double c[3], double x)
+{
+    return c[0] + x * (c[1] + x * c[2]);
+}
+
+/* Quadratic in (T - Tsat) through three values 40 K apart; steam at one pressure is that smooth (within 0.2 kJ/kg
+   and 0.02 % of density to 80 K above saturation). */
+static void fit_quadratic(const double f[3], double spacing, double c[3])
+{
+    c[0] = f[0];
+    c[1] = (-3 * f[0] + 4 * f[1] - f[2]) / (2 * spacing);
+    c[2] = (f[0] - 2 * f[1] + f[2]) / (2 * spacing * spacing);
+}
+
+static void fit_steam(boil_bath *b)
+{
+    const double spacing = 40;
+    double h[3], v[3], p = b->air.pressure_Pa;
+    for (int i = 0; i < 3; i++) {
+        double T = b->air.saturation_K + i * spacing;
+        h[i] = boil_steam_enthalpy(T, p);
+        v[i] = 1 / boil_steam_density(T, p);
+    }
+    fit_quadratic(h, spacing, b->steam_enthalpy);
+    fit_quadratic(v, spacing, b->steam_density);
+}
+
+double boil_bath_steam_enthalpy(const boil_bath *b, double temperature_K)
+{
+    return quadratic(b->steam_enthalpy, temperature_K - b->air.saturation_K);
+}
+
+double boil_bath_steam_density(const boil_bath *b, double temperature_K)
+{
+    return 1 / quadratic(b->steam_density, temperature_K - b->air.saturation_K);
+}
+
+double boil_bath_body_immersed(const boil_bath_body *b, double t)
+{
+    double in = (t - b->in_start_s) / (b->in_end_s - b->in_start_s);
+    double out = isfinite(b->out_start_s) ? (t - b->out_start_s) / (b->out_end_s - b->out_start_s) : 0;
+    return fmin(1, fmax(0, in)) - fmin(1, fmax(0, out));
+}
+
+size_t boil_bath_unknowns(const boil_bath *b)
+{
+    size_t n = BATH_FIXED;
+    for (size_t i = 0; i < b->bodies_count; i++)
+        n += (size_t)b->bodies[i].body.unknowns;
+    return n;
+}
+
+static double solids_and_steel(const boil_bath *b, const double y[], double T, double *capacity)
+{
+    double sum = b->steel_kg * boil_metal_enthalpy(&b->steel, T);
+    *capacity = b->steel_kg * boil_metal_heat_capacity(&b->steel, T);
+    for (int i = 0; i < BOIL_SALTS; i++) {
+        if (y[SOLID_NAOH + i] == 0)
+            continue;
+        sum += y[SOLID_NAOH + i] * boil_salt_solid_enthalpy(i, T);
+        *capacity += y[SOLID_NAOH + i] * boil_salt_solid_heat_capacity(i, T);
+    }
+    return sum;
+}
+
+static boil_bath_heat heat_of(const boil_bath *b, const double y[], const boil_mixture *m, double T)
+{
+    boil_bath_heat h = {.solution = boil_solution_heat(m, T)};
+    h.total_J = h.solution.enthalpy_J + solids_and_steel(b, y, T, &h.capacity_J_K);
+    h.capacity_J_K += h.solution.heat_capacity_J_K;
+    return h;
+}
+
+boil_bath_heat boil_bath_heat_at(const boil_bath *b, const double y[], double temperature_K)
+{
+    boil_mixture m = boil_bath_mixture(y);
+    return heat_of(b, y, &m, temperature_K);
+}
+
+void boil_bath_begin_layer(boil_bath *b, double t, double enthalpy_J_kg)
+{
+    if (b->layer != BOIL_LAYER_NONE)
+        return;
+    b->layer = BOIL_LAYER_STILL;
+    b->layer_since_s = t;
+    b->layer_fresh_J_kg = enthalpy_J_kg;
+    b->layer_skin_guess_K = boil_water_temperature(enthalpy_J_kg);
+}
+
+/* A fixed point that contracts by a few per cent: the steam's enthalpy is nearly all of hv - K_water. */
+double boil_bath_flash(boil_bath *b, const double y[], double water_kg, double heat_J)
+{
+    const double pace_J_kg = 2.8e6;
+    double flash = 0, T;
+    boil_solution_guess guess = b->boil_guess;
+    for (int i = 0; i < 60; i++) {
+        boil_mixture m = boil_bath_mixture(y);
+        m.water += water_kg - flash;
+        if (!(m.water > 0) || boil_solution_boiling_point(&b->air, &m, &guess, &T, NULL) != BOIL_OK)
+            return (double)NAN;
+        double inventory = heat_of(b, y, &m, T).total_J;
+        double surplus = y[BATH_HEAT] + heat_J - flash * boil_bath_steam_enthalpy(b, T) - inventory;
+        flash += surplus / pace_J_kg;
+        if (fabs(surplus) < 1e-15 * fabs(y[BATH_HEAT]))
+            break;
+    }
+    return flash;
+}
+
+static int flash_remnant(boil_bath *b, double y[], double water_kg, double heat_J)
+{
+    double flash = boil_bath_flash(b, y, water_kg, heat_J);
+    if (!isfinite(flash))
+        return BOIL_NO_ROOT;
+    y[BATH_WATER] += water_kg - flash;
+    double T;
+    boil_mixture m = boil_bath_mixture(y);
+    if (boil_solution_boiling_point(&b->air, &m, &b->boil_guess, &T, NULL) != BOIL_OK)
+        return BOIL_NO_ROOT;
+    double steam_J = flash * boil_bath_steam_enthalpy(b, T);
+    y[BATH_HEAT] += heat_J - steam_J;
+    y[TOTAL_STEAM] += flash;
+    y[HEAT_WITH_VAPOUR] += steam_J;
+    y[STEAM_HELD] = fmax(0, y[STEAM_HELD] + flash);
+    return BOIL_OK;
+}
+
+int boil_bath_absorb_layer(boil_bath *b, double y[])
+{
+    double water = y[LAYER_MASS], heat_J = y[LAYER_HEAT];
+    y[LAYER_MASS] = y[LAYER_HEAT] = 0;
+    b->layer = BOIL_LAYER_NONE;
+    if (b->boiling)
+        return flash_remnant(b, y, water, heat_J);
+    y[BATH_WATER] += water;
+    y[BATH_HEAT] += heat_J;
+    return BOIL_OK;
+}
+
+int boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot)
+{
+    boil_charge_state charge;
+    int outcome = boil_plant_charge(p, &charge);
+    if (outcome != BOIL_OK)
+        return outcome;
+    *b = (boil_bath){.plant = p,
+                     .air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor),
+                     .area_m2 = boil_tank_area(&p->tank),
+                     .steel_kg = boil_tank_wetted_steel(&p->tank),
+                     .steel = boil_carbon_steel(),
+                     .room = p->room,
+                     .dial = p->heater.dial,
+                     .mixer_on = p->fittings.mixer_on,
+                     .lid_on = p->fittings.lid_on,
+                     .temperature_guess_K = charge.temperature_K,
+                     .skin_guess_K = charge.temperature_K - 5,
+                     .layer_skin_guess_K = p->room.temperature_K};
+    if (!p->fittings.exhaust_on)
+        b->room.draught_m_s = p->fittings.still_draught_m_s;
+    fit_steam(b);
+    memset(y, 0, BATH_FIXED * sizeof *y);
+    y[BATH_WATER] = charge.mixture.water;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        y[BATH_NAOH + i] = charge.mixture.salt[i];
+    y[BATH_HEAT] = boil_bath_heat_at(b, y, charge.temperature_K).total_J;
+    y[SENSOR] = charge.temperature_K;
+    *hot = charge.temperature_K >= charge.boiling_point_K - 1e-9;
+    y[HEATER_OUTPUT] = *hot ? boil_heater_output(&p->heater, b->dial, charge.temperature_K) : 0;
+    return BOIL_OK;
+}
+
+void boil_bath_free(boil_bath *b)
+{
+    free(b->bodies);
+    free(b->feeds);
+    b->bodies = NULL;
+    b->feeds = NULL;
+    b->bodies_count = b->feeds_count = b->bodies_room = b->feeds_room = 0;
+}

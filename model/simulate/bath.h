@@ -1,0 +1,146 @@
+/* simulate/bath.h -- the state of the tank and how fast it changes. One well-mixed bath in one of two modes, the water that floats
+   on it, the steam it holds, the heater, and the steel in it.
+
+   QUIET: temperature free, from the enthalpy H = m h(T, m) + E_steel(T).
+   BOILING: T = Tb(m), the boiling point of what the bath contains. With H_i the partial enthalpies, C the heat capacity
+   of solution and tank steel together,
+       K_i = H_i + C dTb/dm_i
+       steam = [Q + w (h_w - K_water) - e (hv(Ts) - K_water)] / [hv(Tb) - K_water]                                    (1)
+   Q: heater less walls, radiation and convection, loads and the layer; w: water mixing in, at enthalpy h_w; e: evaporation.
+   (1) follows from d/dt [m h(T, m) + E_steel(T)] = Q + w h_w - e hv(Ts) - steam hv(Tb) with T = Tb(m). Ready-mixed liquid
+   (flows f_i of each component, enthalpy h) adds  f h - sum f_i K_i  to its numerator; dry salt coming in at T_s adds
+   s_i [h_s(T_s) - h_s(T)]; salt dissolving at rate d_i adds  d_i [h_s(T) - K_i]. Drag-out leaves at the bath's composition
+   and enthalpy and drops out: Tb depends on proportions only. H is integrated in
+   both modes, so that comparing it with the property functions audits (1). BOILING ends when (1) turns negative, QUIET when T
+   reaches Tb. Steam leaves mass and energy when it forms; what is held in the pool only swells and stirs.
+
+   The steam held follows  d held/dt = (steam - leaving)/loop.  loop = 1 but where water that the steam stirs in takes heat
+   from the boil (a weak bath): there the loop steam -> stirring -> water -> steam would answer up to twenty-five times as
+   fast as bubbles rise, which nothing stirred by rising bubbles can. With
+       loop = 1 + s (K_water - h_w)/(hv - K_water) dw/d leaving,  s = steam/leaving within 0 to 1                       (2)
+   (for s = 1, 1 - d steam/d leaving) it answers in the rise time; where it comes to rest, steam = leaving, does not change.
+   s makes both modes agree where steam vanishes: were loop above 1 there, the bath would chatter between them. */
+#ifndef BOIL_SIMULATE_BATH_H
+#define BOIL_SIMULATE_BATH_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "case/plant.h"
+#include "case/schedule.h"
+
+/* The unknowns, in kg, J, K and W; then the bodies' temperatures in K, each body's in a row. */
+enum {
+    BATH_WATER, BATH_NAOH, BATH_NANO3, BATH_NANO2, /* dissolved in the bath */
+    BATH_HEAT,                                     /* H: solution, undissolved salts and wetted tank steel */
+    SOLID_NAOH, SOLID_NANO3, SOLID_NANO2,          /* undissolved, at the bath's temperature: in suspension and in the bed */
+    BED_MASS,                                      /* of these, what lies on the floor */
+    LAYER_MASS, LAYER_HEAT,
+    STEAM_HELD,
+    HEATER_OUTPUT,
+    SENSOR,                                        /* reading of the thermometer of the water control, K */
+    /* What has crossed the boundary (bath, layer, salts and tank steel inside; loads outside). */
+    TOTAL_STEAM,          /* formed in the pool */
+    TOTAL_EVAPORATED,     /* from bath and layer */
+    TOTAL_LAYER_BOILED,
+    TOTAL_WATER_IN,       /* onto the surface: by hand, with parts, by the valve, from the lid */
+    TOTAL_VALVE,          /* of that, by the automatic valve */
+    TOTAL_CONDENSATE,     /* of that, dripped back from the lid */
+    TOTAL_LIQUID_IN, TOTAL_LIQUID_SALTS, /* ready-mixed liquid, and the salts in it */
+    TOTAL_SALTS_IN,       /* dry */
+    TOTAL_DRAG, TOTAL_DRAG_SALTS,        /* carried out with parts, and the salts in it */
+    HEAT_FROM_HEATER, HEAT_TO_WALLS, HEAT_TO_AIR /* radiation and convection */, HEAT_TO_LOADS,
+    HEAT_WITH_VAPOUR, HEAT_WITH_WATER, HEAT_WITH_LIQUID, HEAT_WITH_SALTS, HEAT_WITH_DRAG,
+    BATH_FIXED
+};
+
+typedef enum { BOIL_LAYER_NONE, BOIL_LAYER_STILL, BOIL_LAYER_BOILS } boil_layer_state;
+
+/* A body in the bath: parts of a load, or its basket. */
+typedef struct {
+    boil_body body;
+    double coefficient_W_m2K;   /* 0: from the bath's stirring */
+    double displaced_m3;        /* fully immersed */
+    double drag_out_kg;         /* bath liquid it carries out while it is lifted */
+    double entry_K;             /* its temperature on entry */
+    double in_start_s, in_end_s;   /* lowering; share immersed rises linearly */
+    double out_start_s, out_end_s; /* lifting; infinity until known */
+    bool lowering, lifting;     /* in this stretch; set between steps, so that no step sees a rate jump */
+    size_t at;                  /* its unknowns begin at y[BATH_FIXED + at] */
+    size_t load;                /* number of the load it belongs to */
+} boil_bath_body;
+
+/* A stream at a constant rate; it flows while it is in the bath's list. */
+typedef enum {
+    BOIL_FEED_WATER,  /* onto the surface: into the layer */
+    BOIL_FEED_LIQUID, /* under the surface: into the bath */
+    BOIL_FEED_SALTS   /* undissolved, into the bath */
+} boil_feed_kind;
+typedef struct {
+    boil_feed_kind kind;
+    double start_s, end_s;
+    double rate_kg_s, enthalpy_J_kg;
+    boil_mixture kilogram; /* what a kilogram of it is; not of water */
+} boil_bath_feed;
+
+typedef struct {
+    const boil_plant *plant;
+    boil_conditions air;
+    double area_m2, steel_kg;
+    boil_metal steel;
+    double steam_enthalpy[3]; /* hv(T) at the room's pressure: quadratic through IF97 at three temperatures */
+    double steam_density[3];  /* 1/rho_v likewise */
+
+    bool boiling;
+    boil_layer_state layer;
+    double layer_since_s;     /* when the present layer began */
+    double layer_fresh_J_kg;  /* enthalpy of the water that began it: the temperature of a layer of no mass */
+    boil_room room;           /* with the draught of the moment */
+    double dial;              /* of the heater, 0 to 1 */
+    bool heat_cut;            /* by the low-level cut-off */
+    bool mixer_on, lid_on;
+    bool valve_wanted;        /* what the water control has decided */
+    bool valve_set;           /* what the valve was told, a dead time later; the interlock may still keep it shut */
+    double lowering_m_s;      /* speed of a load going in or out: stirs the interface */
+    boil_bath_body *bodies;   size_t bodies_count, bodies_room;
+    boil_bath_feed *feeds;    size_t feeds_count, feeds_room;
+
+    /* Where the last searches ended: only ever starting points. */
+    boil_solution_guess boil_guess, skin_guess;
+    double temperature_guess_K, skin_guess_K, layer_skin_guess_K;
+} boil_bath;
+
+/* Set the bath up for a plant (kept by reference) and fill y[0..BATH_FIXED): charged, nothing in it, QUIET, no steam held.
+   *hot: it starts at its boiling point. BOIL_RANGE: no such bath. See boil_bath_init of simulate/modes.h. */
+int boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot);
+void boil_bath_free(boil_bath *b);
+
+size_t boil_bath_unknowns(const boil_bath *b);
+
+/* Mix what is left of the layer in at once, balances kept. */
+int boil_bath_absorb_layer(boil_bath *b, double y[]);
+
+/* Steam, kg, that forms when water_kg holding heat_J is mixed into the bath as it is, without heat from outside, and the bath
+   comes to its boiling point by flashing. Negative: the bath would come to rest below its boil. NaN: no such bath. */
+double boil_bath_flash(boil_bath *b, const double y[], double water_kg, double heat_J);
+
+/* Enthalpy, J, that solution, undissolved salts and tank steel hold at a temperature, and what follows from it. */
+typedef struct {
+    boil_heat solution;
+    double total_J, capacity_J_K;
+} boil_bath_heat;
+boil_bath_heat boil_bath_heat_at(const boil_bath *b, const double y[], double temperature_K);
+
+boil_mixture boil_bath_mixture(const double y[]); /* what is dissolved */
+
+/* A layer begins, of water of the given enthalpy. Nothing happens when there is one. */
+void boil_bath_begin_layer(boil_bath *b, double t, double enthalpy_J_kg);
+
+/* Steam enthalpy and density at the room's pressure, J/kg and kg/m3. */
+double boil_bath_steam_enthalpy(const boil_bath *b, double temperature_K);
+double boil_bath_steam_density(const boil_bath *b, double temperature_K);
+
+/* Share of a body that is immersed at a time, 0 to 1. */
+double boil_bath_body_immersed(const boil_bath_body *b, double t);
+
+#endif

@@ -1,0 +1,572 @@
+#include "simulate/recorder.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/boil.h"
+#include "base/grow.h"
+#include "properties/solubility.h"
+
+static const double NEVER = (double)NAN;
+
+/* An addition counts to ten minutes after its end, and so does a quiet spell. */
+#define TAIL_S 600
+
+static void highest(boil_extreme *e, double value, double t)
+{
+    if (!(value <= e->value))
+        *e = (boil_extreme){value, t};
+}
+
+static void lowest(boil_extreme *e, double value, double t)
+{
+    if (!(value >= e->value))
+        *e = (boil_extreme){value, t};
+}
+
+/* Boiling point at the floor less at the surface: the hydrostatic head raises the pressure there. */
+static double hydrostatic_superheat(const boil_bath *b, const boil_bath_view *v)
+{
+    double head = v->density_kg_m3 * BOIL_GRAVITY * v->solution_m3 / b->area_m2, T;
+    boil_conditions floor = boil_conditions_at(b->air.pressure_Pa + head, b->air.elevation_factor);
+    boil_solution_guess guess = b->boil_guess;
+    if (boil_solution_boiling_point(&floor, &v->mixture, &guess, &T, NULL) != BOIL_OK)
+        return NEVER;
+    return T - v->boiling_point_K;
+}
+
+int boil_record_begin(boil_record *r, boil_history *history, const boil_plant *p, double row_interval_s,
+                      boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    *history = (boil_history){.end = BOIL_RUN_DONE};
+    *r = (boil_record){.history = history,
+                       .plant = p,
+                       .row_interval_s = row_interval_s,
+                       .boil_began_s = b->boiling ? 0 : NEVER,
+                       .quiet_start = !b->boiling};
+    boil_summary *s = &history->summary;
+    boil_extreme none = {NEVER, NEVER};
+    s->level_max_m = s->freeboard_min_m = s->still_level_min_m = s->steam_peak_kg_s = s->layer_max_kg = none;
+    s->temperature_max_K = s->temperature_min_K = s->surge_peak_kg_s = s->bed_superheat_max_K = none;
+    s->heated_crystals_kg = none;
+    s->crystals_from_K = s->crystals_s = NEVER;
+    s->time_to_boil_s = s->overflow_s = s->still_overflow_s = s->layer_boil_s = NEVER;
+    s->temperature_start_K = v->temperature_K;
+    s->boiling_point_start_K = v->boiling_point_K;
+    s->salt_fraction_start = boil_mixture_salt_fraction(&v->mixture);
+    s->strength_start_kg_m3 = boil_solution_strength(&b->air, &v->mixture);
+    s->bath_mass_start_kg = v->mass_kg;
+    s->still_level_start_m = v->still_level_m;
+    s->steam_steady_kg_s = b->boiling ? v->steam_kg_s : NEVER;
+    s->hydrostatic_superheat_K = hydrostatic_superheat(b, v);
+    return b->boiling ? BOIL_OK : boil_record_mode(r, 0, b, y, v);
+}
+
+void boil_record_free(boil_record *r)
+{
+    free(r->unknowns);
+    r->unknowns = NULL;
+    r->unknowns_room = 0;
+}
+
+int boil_record_load(boil_record *r, double t, const boil_load *load, const boil_bath *b, const boil_bath_view *v,
+                     size_t *number)
+{
+    boil_history *h = r->history;
+    boil_load_result *list = boil_grow(h->loads, &r->loads_room, h->loads_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    h->loads = list;
+    *number = h->loads_count++;
+    list[*number] = (boil_load_result){.time_s = t,
+                                       .mass_kg = load->mass_kg,
+                                       .was_quiet = !b->boiling,
+                                       .boil_lost_s = b->boiling ? NEVER : t,
+                                       .lowest_temperature_K = v->temperature_K,
+                                       .recovery_s = b->boiling ? 0 : NEVER,
+                                       .hot_s = NEVER,
+                                       .lifted_s = NEVER,
+                                       .level_max_m = v->level_m};
+    return BOIL_OK;
+}
+
+void boil_record_lift(boil_record *r, double t, size_t number, double drag_out_kg)
+{
+    r->history->loads[number].lifted_s = t;
+    r->history->loads[number].drag_out_kg = drag_out_kg;
+}
+
+int boil_record_addition(boil_record *r, double t, boil_act_kind kind, double mass_kg, double over_s, const boil_bath *b,
+                         const boil_bath_view *v)
+{
+    boil_history *h = r->history;
+    boil_addition_result *list = boil_grow(h->additions, &r->additions_room, h->additions_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    h->additions = list;
+    list[h->additions_count++] = (boil_addition_result){.kind = kind,
+                                                        .time_s = t,
+                                                        .over_s = over_s,
+                                                        .mass_kg = mass_kg,
+                                                        .was_quiet_before = !b->boiling,
+                                                        .was_quiet = !b->boiling,
+                                                        .steam_before_kg_s = v->steam_kg_s,
+                                                        .boil_lost_s = b->boiling ? NEVER : t,
+                                                        .recovery_s = b->boiling ? 0 : NEVER,
+                                                        .freeboard_min_m = (double)INFINITY,
+                                                        .level_rise_m = v->level_m};
+    return BOIL_OK;
+}
+
+static boil_quiet_cause cause_of(const boil_record *r, double t, const boil_bath_view *v)
+{
+    if (t <= 0)
+        return BOIL_QUIET_START;
+    const boil_heater *h = &r->plant->heater;
+    double dimmed = boil_heater_output(h, h->dial, v->temperature_K) - v->heater_target_W;
+    const struct {
+        boil_quiet_cause cause;
+        double takes_W;
+    } takers[] = {{BOIL_QUIET_LOAD, v->loads_W},
+                  {BOIL_QUIET_WATER, v->water_cooling_W},
+                  {BOIL_QUIET_LIQUID, v->liquid_cooling_W},
+                  {BOIL_QUIET_SALTS, v->salts_cooling_W},
+                  {BOIL_QUIET_HEAT, dimmed}};
+    size_t most = 0;
+    for (size_t i = 1; i < sizeof takers / sizeof takers[0]; i++)
+        if (takers[i].takes_W > takers[most].takes_W)
+            most = i;
+    return takers[most].takes_W > 0 ? takers[most].cause : BOIL_QUIET_LOSSES;
+}
+
+static boil_quiet_cause cause_by(boil_act_kind addition)
+{
+    return addition == BOIL_ACT_WATER    ? BOIL_QUIET_WATER
+           : addition == BOIL_ACT_LIQUID ? BOIL_QUIET_LIQUID
+                                         : BOIL_QUIET_SALTS;
+}
+
+static int begin_quiet(boil_record *r, double t, const boil_bath_view *v)
+{
+    boil_history *h = r->history;
+    boil_quiet_result *list = boil_grow(h->quiet, &r->quiet_room, h->quiet_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    h->quiet = list;
+    list[h->quiet_count++] = (boil_quiet_result){.start_s = t,
+                                                 .end_s = NEVER,
+                                                 .layer_s = NEVER,
+                                                 .lowest_temperature_K = v->temperature_K,
+                                                 .cause = cause_of(r, t, v)};
+    r->boil_began_s = NEVER;
+    for (size_t i = r->first_load; i < h->loads_count; i++)
+        if (isnan(h->loads[i].lifted_s) && isnan(h->loads[i].boil_lost_s)) {
+            h->loads[i].boil_lost_s = t;
+            h->loads[i].recovery_s = NEVER;
+        }
+    for (size_t i = r->first_addition; i < h->additions_count; i++) {
+        boil_addition_result *a = &h->additions[i];
+        double end = a->time_s + a->over_s;
+        bool its_own = t <= end || (t <= end + TAIL_S && list[h->quiet_count - 1].cause == cause_by(a->kind));
+        if (its_own && isnan(a->boil_lost_s)) {
+            a->boil_lost_s = t;
+            a->recovery_s = NEVER;
+        }
+    }
+    return BOIL_OK;
+}
+
+static void end_quiet(boil_record *r, double t, boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    boil_history *h = r->history;
+    r->boil_began_s = t;
+    if (r->quiet_start && isnan(h->summary.time_to_boil_s))
+        h->summary.time_to_boil_s = t;
+    if (h->quiet_count) {
+        h->quiet[h->quiet_count - 1].end_s = t;
+        h->quiet[h->quiet_count - 1].layer_at_return_kg = v->layer_kg;
+    }
+    if (v->layer_kg > 0) {
+        double flash = boil_bath_flash(b, y, y[LAYER_MASS], y[LAYER_HEAT]);
+        if (flash > h->summary.flash_bound_kg)
+            h->summary.flash_bound_kg = flash;
+    }
+    for (size_t i = r->first_load; i < h->loads_count; i++)
+        if (isnan(h->loads[i].recovery_s) && !isnan(h->loads[i].boil_lost_s))
+            h->loads[i].recovery_s = t - h->loads[i].boil_lost_s;
+    for (size_t i = r->first_addition; i < h->additions_count; i++)
+        if (isnan(h->additions[i].recovery_s) && !isnan(h->additions[i].boil_lost_s))
+            h->additions[i].recovery_s = t - h->additions[i].boil_lost_s;
+}
+
+int boil_record_mode(boil_record *r, double t, boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    r->history->mode_changes += t > 0;
+    if (!b->boiling)
+        return begin_quiet(r, t, v);
+    end_quiet(r, t, b, y, v);
+    return BOIL_OK;
+}
+
+void boil_record_restart(boil_record *r)
+{
+    r->temperature.count = r->level.count = r->steam.count = 0;
+}
+
+/* Add a value; gives the extreme just passed, if one lies at the middle of the last three, else the value itself. */
+static double turning(boil_turn *w, double t, double x)
+{
+    if (w->count == 3) {
+        w->time_s[0] = w->time_s[1];
+        w->value[0] = w->value[1];
+        w->time_s[1] = w->time_s[2];
+        w->value[1] = w->value[2];
+        w->count = 2;
+    }
+    w->time_s[w->count] = t;
+    w->value[w->count++] = x;
+    if (w->count < 3)
+        return x;
+    double a = w->time_s[0] - w->time_s[1], b = t - w->time_s[1];
+    double left = (w->value[0] - w->value[1]) / a, right = (x - w->value[1]) / b;
+    if (!(left * right < 0) || !(a < 0 && b > 0))
+        return x;
+    double curvature = (right - left) / (b - a), slope = left - curvature * a;
+    return w->value[1] - slope * slope / (4 * curvature);
+}
+
+/* Extremes of a moment, those between its step's ends included. */
+typedef struct {
+    double coolest_K, hottest_K, level_m, steam_kg_s;
+} boil_peak;
+
+static boil_peak peaks_of(boil_record *r, double t, const boil_bath_view *v)
+{
+    double T = turning(&r->temperature, t, v->temperature_K);
+    return (boil_peak){fmin(T, v->temperature_K), fmax(T, v->temperature_K),
+                       fmax(v->level_m, turning(&r->level, t, v->level_m)),
+                       fmax(v->steam_kg_s, turning(&r->steam, t, v->steam_kg_s))};
+}
+
+static void watch_loads(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v,
+                        const boil_peak *peak)
+{
+    boil_history *h = r->history;
+    for (size_t i = 0; i < b->bodies_count; i++) {
+        const boil_bath_body *o = &b->bodies[i];
+        boil_load_result *l = &h->loads[o->load];
+        bool basket = i > 0 && b->bodies[i - 1].load == o->load;
+        if (basket)
+            continue;
+        if (isnan(l->lifted_s) || isnan(l->recovery_s))
+            l->lowest_temperature_K = fmin(l->lowest_temperature_K, peak->coolest_K);
+        double start = o->entry_K, mean = y[BATH_FIXED + o->at];
+        if (isnan(l->hot_s) && isnan(l->lifted_s) && mean - start >= 0.95 * (v->temperature_K - start))
+            l->hot_s = t - l->time_s;
+    }
+}
+
+/* The level until another goes in belongs to the last load, and to those that went in with it. */
+static void watch_level(boil_history *h, const boil_peak *peak)
+{
+    for (size_t i = h->loads_count; i > 0 && h->loads[i - 1].time_s == h->loads[h->loads_count - 1].time_s; i--)
+        h->loads[i - 1].level_max_m = fmax(h->loads[i - 1].level_max_m, peak->level_m);
+}
+
+static void watch_additions(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v,
+                            const boil_peak *peak)
+{
+    boil_history *h = r->history;
+    for (size_t i = r->first_addition; i < h->additions_count; i++) {
+        boil_addition_result *a = &h->additions[i];
+        if (t < a->time_s || t > a->time_s + a->over_s + TAIL_S)
+            continue;
+        a->steam_peak_kg_s = fmax(a->steam_peak_kg_s, peak->steam_kg_s);
+        a->layer_peak_kg = fmax(a->layer_peak_kg, v->layer_kg);
+        a->freeboard_min_m = fmin(a->freeboard_min_m, r->plant->tank.depth_m - peak->level_m);
+        bool mixed = a->kind == BOIL_ACT_LIQUID || (a->kind == BOIL_ACT_SALTS && b->mixer_on);
+        if (t > a->time_s && t <= a->time_s + a->over_s && !b->boiling && !mixed) {
+            a->was_quiet = true;
+            a->quiet_poured_kg += a->mass_kg / a->over_s * (t - fmax(r->last_s, a->time_s));
+        }
+    }
+}
+
+static void watch_quiet(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v, const boil_peak *peak)
+{
+    boil_history *h = r->history;
+    if (h->quiet_count == 0)
+        return;
+    boil_quiet_result *q = &h->quiet[h->quiet_count - 1];
+    if (!b->boiling) {
+        q->lowest_temperature_K = fmin(q->lowest_temperature_K, peak->coolest_K);
+        if (isnan(q->layer_s) && v->layer_m >= 1e-3)
+            q->layer_s = t;
+        q->layer_max_m = fmax(q->layer_max_m, v->layer_m);
+    } else if (t <= q->end_s + TAIL_S) {
+        q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, peak->steam_kg_s);
+        q->level_max_after_m = fmax(q->level_max_after_m, peak->level_m);
+    }
+}
+
+static void watch_extremes(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v,
+                           const boil_peak *peak)
+{
+    boil_summary *s = &r->history->summary;
+    double depth = r->plant->tank.depth_m;
+    if (!(peak->level_m <= s->level_max_m.value))
+        s->swell_spread_m = v->level_m - v->level_lower_m;
+    highest(&s->level_max_m, peak->level_m, t);
+    lowest(&s->freeboard_min_m, depth - peak->level_m, t);
+    lowest(&s->still_level_min_m, v->still_level_m, t);
+    highest(&s->steam_peak_kg_s, peak->steam_kg_s, t);
+    highest(&s->layer_max_kg, v->layer_kg, t);
+    highest(&s->surge_peak_kg_s, peak->steam_kg_s - v->calm_steam_kg_s, t);
+    if (b->boiling) {
+        highest(&s->temperature_max_K, peak->hottest_K, t);
+        lowest(&s->temperature_min_K, peak->coolest_K, t);
+    }
+    if (isnan(s->overflow_s) && peak->level_m >= depth)
+        s->overflow_s = t;
+    if (isnan(s->still_overflow_s) && v->still_level_m >= depth)
+        s->still_overflow_s = t;
+    /* a film of rinse water thinner than half a millimetre may simmer for seconds: nobody would see it */
+    if (isnan(s->layer_boil_s) && b->layer == BOIL_LAYER_BOILS && !b->boiling && v->layer_m > 0.5e-3)
+        s->layer_boil_s = t;
+    if (isnan(s->steam_steady_kg_s) && b->boiling && t >= r->boil_began_s + 60)
+        s->steam_steady_kg_s = v->steam_kg_s;
+}
+
+static int valve_moves(boil_record *r, double t)
+{
+    boil_history *h = r->history;
+    double *list = boil_grow(h->valve_s, &r->valve_room, h->valve_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    h->valve_s = list;
+    list[h->valve_count++] = t;
+    return BOIL_OK;
+}
+
+static int watch_control(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
+{
+    boil_summary *s = &r->history->summary;
+    if (r->valve_was_open) {
+        r->valve_open_s += t - r->last_s;
+        if (!b->boiling)
+            s->valve_quiet_kg += r->plant->control.rate_kg_s * (t - r->last_s);
+    }
+    int outcome = v->valve_open != r->valve_was_open ? valve_moves(r, t) : BOIL_OK;
+    s->valve_openings += v->valve_open && !r->valve_was_open;
+    r->valve_was_open = v->valve_open;
+    return outcome;
+}
+
+/* Crystals on cooling, and heat under them on the way back. */
+static void watch_crystals(boil_record *r, double t, const boil_bath_view *v)
+{
+    boil_summary *s = &r->history->summary;
+    if (v->temperature_K > BOIL_ZERO_CELSIUS + 140)
+        return;
+    double crystals = boil_crystals(&v->mixture, v->temperature_K);
+    if (!(crystals > 0 || boil_above_liquidus(&v->mixture, v->temperature_K) < 0))
+        return;
+    if (isnan(s->crystals_s)) {
+        s->crystals_s = t;
+        s->crystals_from_K = boil_crystals_from(&v->mixture);
+    }
+    s->crystals_max_kg = fmax(s->crystals_max_kg, crystals);
+    if (v->heater_W > 0.02 * boil_heater_output(&r->plant->heater, 1, v->temperature_K))
+        highest(&s->heated_crystals_kg, crystals, t);
+}
+
+static void watch_solids(boil_record *r, double t, const boil_bath_view *v)
+{
+    boil_summary *s = &r->history->summary;
+    s->undissolved_max_kg = fmax(s->undissolved_max_kg, v->undissolved_kg);
+    s->bed_max_m = fmax(s->bed_max_m, v->bed_m);
+    if (v->bed_superheat_K > 0)
+        highest(&s->bed_superheat_max_K, v->bed_superheat_K, t);
+}
+
+/* Move past loads that are out and whose boil is back, and additions whose time is over. */
+static void settle(boil_record *r, double t)
+{
+    const boil_history *h = r->history;
+    for (; r->first_load < h->loads_count; r->first_load++) {
+        const boil_load_result *l = &h->loads[r->first_load];
+        if (isnan(l->lifted_s) || isnan(l->recovery_s))
+            break;
+    }
+    for (; r->first_addition < h->additions_count; r->first_addition++) {
+        const boil_addition_result *a = &h->additions[r->first_addition];
+        if (t <= a->time_s + a->over_s + TAIL_S || isnan(a->recovery_s))
+            break;
+    }
+}
+
+int boil_record_moment(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    boil_peak peak = peaks_of(r, t, v);
+    watch_loads(r, t, b, y, v, &peak);
+    watch_level(r->history, &peak);
+    watch_additions(r, t, b, v, &peak);
+    watch_quiet(r, t, b, v, &peak);
+    watch_extremes(r, t, b, v, &peak);
+    watch_solids(r, t, v);
+    watch_crystals(r, t, v);
+    int outcome = watch_control(r, t, b, v);
+    settle(r, t);
+    if (b->boiling)
+        r->boiling_s += t - r->last_s;
+    r->last_s = t;
+    return outcome;
+}
+
+static double coldest_load(const boil_bath *b, const double y[])
+{
+    double coldest = NEVER;
+    for (size_t i = 0; i < b->bodies_count; i++)
+        if (!(y[BATH_FIXED + b->bodies[i].at] >= coldest))
+            coldest = y[BATH_FIXED + b->bodies[i].at];
+    return coldest;
+}
+
+static boil_row row_of(const boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    double evaporated = v->surface.evaporation_kg_s + v->layer_surface.evaporation_kg_s;
+    return (boil_row){.time_s = t,
+                      .boiling = b->boiling,
+                      .temperature_K = v->temperature_K,
+                      .boiling_point_K = v->boiling_point_K,
+                      .salt_fraction = boil_mixture_salt_fraction(&v->mixture),
+                      .water_kg = y[BATH_WATER],
+                      .naoh_kg = y[BATH_NAOH],
+                      .nano3_kg = y[BATH_NANO3],
+                      .nano2_kg = y[BATH_NANO2],
+                      .steam_kg_s = v->steam_kg_s,
+                      .vented_kg_s = v->steam_kg_s + evaporated + v->layer_boiled_kg_s,
+                      .evaporated_kg_s = evaporated,
+                      .heater_W = v->heater_W,
+                      .wall_W = v->wall_W,
+                      .surface_W = v->air_W,
+                      .loads_W = v->loads_W,
+                      .layer_kg = v->layer_kg,
+                      .layer_m = v->layer_m,
+                      .layer_K = v->layer_kg > 0 ? v->layer_K : NEVER,
+                      .layer_boiling = b->layer == BOIL_LAYER_BOILS,
+                      .undissolved_kg = v->undissolved_kg,
+                      .valve_open = v->valve_open,
+                      .sensor_K = v->sensor_K,
+                      .still_level_m = v->still_level_m,
+                      .level_m = v->level_m,
+                      .level_lower_m = v->level_lower_m,
+                      .freeboard_m = r->plant->tank.depth_m - v->level_m,
+                      .void_fraction = v->void_upper,
+                      .coldest_load_K = coldest_load(b, y)};
+}
+
+static int add_row(boil_record *r, boil_bath *b, double t, const double y[])
+{
+    boil_history *h = r->history;
+    boil_bath_view v;
+    boil_row *rows = boil_grow(h->rows, &r->rows_room, h->rows_count, sizeof *rows);
+    if (!rows)
+        return BOIL_NO_MEMORY;
+    h->rows = rows;
+    if (boil_bath_look(b, t, y, &v, NULL) == BOIL_OK)
+        rows[h->rows_count++] = row_of(r, t, b, y, &v);
+    return BOIL_OK;
+}
+
+/* Cubic through values and slopes at both ends of a step. */
+static void between(size_t n, double s, double step, const double y0[], const double d0[], const double y1[],
+                    const double d1[], double y[])
+{
+    double h00 = (1 + 2 * s) * (1 - s) * (1 - s), h01 = s * s * (3 - 2 * s);
+    double h10 = s * (1 - s) * (1 - s) * step, h11 = -s * s * (1 - s) * step;
+    for (size_t i = 0; i < n; i++)
+        y[i] = h00 * y0[i] + h10 * d0[i] + h01 * y1[i] + h11 * d1[i];
+}
+
+int boil_record_rows(boil_record *r, boil_bath *b, double t0, const double y0[], const double rates0[], double t1,
+                     const double y1[], const double rates1[])
+{
+    if (!(r->row_interval_s > 0))
+        return BOIL_OK;
+    size_t n = boil_bath_unknowns(b);
+    while (r->unknowns_room < n) {
+        double *moved = boil_grow(r->unknowns, &r->unknowns_room, r->unknowns_room, sizeof *moved);
+        if (!moved)
+            return BOIL_NO_MEMORY;
+        r->unknowns = moved;
+    }
+    for (; r->next_row_s <= t1; r->next_row_s = (double)r->history->rows_count * r->row_interval_s) {
+        double s = t1 > t0 ? fmax(0, (r->next_row_s - t0) / (t1 - t0)) : 1;
+        between(n, s, t1 - t0, y0, rates0, y1, rates1, r->unknowns);
+        size_t before = r->history->rows_count;
+        int outcome = add_row(r, b, r->next_row_s, r->unknowns);
+        if (outcome != BOIL_OK)
+            return outcome;
+        if (r->history->rows_count == before)
+            break; /* the state between is beyond the properties: the run is about to stop there */
+    }
+    return BOIL_OK;
+}
+
+static void close_additions(boil_history *h, double depth_m)
+{
+    for (size_t i = 0; i < h->additions_count; i++) {
+        boil_addition_result *a = &h->additions[i];
+        a->level_rise_m = isfinite(a->freeboard_min_m) ? depth_m - a->freeboard_min_m - a->level_rise_m : 0;
+    }
+}
+
+/* The water that brings the boiling point back to where it began, and the level then. */
+static void restore(boil_summary *s, const boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    boil_mixture m = v->mixture;
+    double salts = 0, blend[BOIL_SALTS], fraction;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        salts += m.salt[i] += y[SOLID_NAOH + i];
+    for (int i = 0; i < BOIL_SALTS; i++)
+        blend[i] = m.salt[i] / salts;
+    s->restoring_water_kg = s->restored_level_m = NEVER;
+    if (boil_solution_fraction_boiling_at(&b->air, blend, s->boiling_point_start_K, &fraction) != BOIL_OK)
+        return;
+    s->restoring_water_kg = salts * (1 - fraction) / fraction - m.water - y[LAYER_MASS];
+    m.water = salts * (1 - fraction) / fraction;
+    s->restored_level_m = boil_mixture_mass(&m) / boil_solution_density(&m, s->boiling_point_start_K) / b->area_m2;
+}
+
+void boil_record_end(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
+{
+    boil_history *h = r->history;
+    boil_summary *s = &h->summary;
+    close_additions(h, r->plant->tank.depth_m);
+    s->temperature_end_K = v->temperature_K;
+    s->boiling_point_end_K = v->boiling_point_K;
+    s->salt_fraction_end = boil_mixture_salt_fraction(&v->mixture);
+    s->strength_end_kg_m3 = boil_solution_strength(&b->air, &v->mixture);
+    s->bath_mass_end_kg = v->mass_kg;
+    s->still_level_end_m = v->still_level_m;
+    restore(s, b, y, v);
+    s->steam_total_kg = y[TOTAL_STEAM];
+    s->evaporated_total_kg = y[TOTAL_EVAPORATED];
+    s->layer_boiled_total_kg = y[TOTAL_LAYER_BOILED];
+    s->vented_total_kg = y[TOTAL_STEAM] + y[TOTAL_EVAPORATED] + y[TOTAL_LAYER_BOILED];
+    s->heater_total_J = y[HEAT_FROM_HEATER];
+    s->input_total_J = y[HEAT_FROM_HEATER] / r->plant->heater.efficiency;
+    s->water_controlled_kg = y[TOTAL_VALVE];
+    s->condensate_kg = y[TOTAL_CONDENSATE];
+    s->salts_added_kg = y[TOTAL_SALTS_IN];
+    s->liquid_added_kg = y[TOTAL_LIQUID_IN];
+    s->drag_out_kg = y[TOTAL_DRAG];
+    s->drag_out_salts_kg = y[TOTAL_DRAG_SALTS];
+    s->valve_open_share = t > 0 ? r->valve_open_s / t : 0;
+    for (size_t i = 0; i < h->loads_count; i++)
+        s->steel_kg += h->loads[i].mass_kg;
+    s->boiling_share = t > 0 ? r->boiling_s / t : 0;
+    h->end_s = t;
+}

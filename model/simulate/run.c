@@ -1,0 +1,738 @@
+#include "simulate/run.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/boil.h"
+#include "base/grow.h"
+#include "case/drag_out.h"
+#include "properties/water.h"
+#include "simulate/integrator.h"
+#include "simulate/modes.h"
+#include "simulate/recorder.h"
+
+boil_run_options boil_run_options_default(void)
+{
+    return (boil_run_options){.mixing_time_factor = 1, .tolerance = 1e-7};
+}
+
+/* The valve does at a time what the control wanted a dead time before. */
+typedef struct {
+    double time_s;
+    bool open;
+} boil_valve_move;
+
+/* One run under way. */
+typedef struct {
+    boil_plant plant; /* a copy: the options change its mixing time */
+    const boil_schedule *schedule;
+    const boil_run_options *options;
+    boil_bath bath;
+    boil_record record;
+    boil_history *history;
+    boil_march *march;
+    double t, t_before, *y, *y_before, *rates, *rates_before, *size, *looked_y;
+    size_t unknowns, unknowns_room;
+    /* The last look: guards, record and the integrator's end-of-step rates ask for the same one. */
+    bool looked;
+    double looked_t;
+    boil_bath_view view;
+    size_t next_act;
+    double salts_start_kg[BOIL_SALTS], water_start_kg, energy_start_J, rinse_kg;
+    int *names;       /* of each load, by its number */
+    size_t names_room;
+    boil_valve_move *moves; /* what the valve was told and has not done yet, in order of time */
+    size_t moves_count, moves_room;
+    double next_period_s;   /* of a time-proportioned valve */
+} running;
+
+static int look(running *r, double t, const double y[])
+{
+    size_t bytes = r->unknowns * sizeof(double);
+    if (r->looked && t == r->looked_t && memcmp(y, r->looked_y, bytes) == 0)
+        return BOIL_OK;
+    r->looked = false;
+    int outcome = boil_bath_look(&r->bath, t, y, &r->view, r->rates);
+    if (outcome != BOIL_OK)
+        return outcome;
+    memcpy(r->looked_y, y, bytes);
+    r->looked_t = t;
+    r->looked = true;
+    return BOIL_OK;
+}
+
+static int march_rates(double t, const double y[], double dydt[], void *context)
+{
+    running *r = context;
+    int outcome = look(r, t, y);
+    if (outcome == BOIL_OK)
+        memcpy(dydt, r->rates, r->unknowns * sizeof(double));
+    return outcome;
+}
+
+static void march_guards(double t, const double y[], double g[], void *context)
+{
+    running *r = context;
+    if (look(r, t, y) == BOIL_OK) {
+        boil_bath_guards(&r->bath, &r->view, g);
+        return;
+    }
+    for (int i = 0; i < BATH_GUARDS; i++)
+        g[i] = -1;
+    g[BATH_GUARD_RANGE] = 1; /* the properties refuse this state: that is where the range ends */
+}
+
+/* Typical magnitudes for error control. The steam held takes no part in mass or energy; it may be a hundred times coarser
+   than the rest. */
+static void set_sizes(running *r)
+{
+    double mass = r->history->summary.bath_mass_start_kg, *s = r->size;
+    double heat = r->view.heat_capacity_J_K * 10;
+    for (size_t i = 0; i < BATH_FIXED; i++)
+        s[i] = 0.1 * mass;
+    for (size_t i = HEAT_FROM_HEATER; i <= HEAT_WITH_DRAG; i++)
+        s[i] = heat;
+    s[BATH_HEAT] = heat;
+    s[SENSOR] = 100;
+    /* A layer is kept down to 1e-6 of the bath: no tolerance may let its error come near that, or it goes below zero. */
+    double least = r->options->stabilised ? 1e-7 : 1e-8, layer = fmin(0.1, least / r->options->tolerance) * mass;
+    s[LAYER_MASS] = layer;
+    s[LAYER_HEAT] = layer * 2e5;
+    s[STEAM_HELD] = 10 * r->view.solution_m3 * r->view.vapour_kg_m3;
+    s[HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.temperature_K));
+    for (size_t i = BATH_FIXED; i < r->unknowns; i++)
+        s[i] = 100;
+}
+
+static int make_room(running *r, size_t unknowns)
+{
+    if (unknowns <= r->unknowns_room)
+        return BOIL_OK;
+    double **all[] = {&r->y, &r->y_before, &r->rates, &r->rates_before, &r->size, &r->looked_y};
+    size_t room = 2 * unknowns;
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
+        double *moved = realloc(*all[i], room * sizeof(double));
+        if (!moved)
+            return BOIL_NO_MEMORY;
+        *all[i] = moved;
+    }
+    r->unknowns_room = room;
+    return BOIL_OK;
+}
+
+static int new_march(running *r)
+{
+    if (r->march) {
+        r->history->steps += boil_march_steps(r->march);
+        r->history->evaluations += boil_march_evaluations(r->march);
+        boil_march_free(r->march);
+    }
+    set_sizes(r);
+    boil_march_case c = {.unknowns = r->unknowns,
+                         .guards = BATH_GUARDS,
+                         .rates = march_rates,
+                         .guard = march_guards,
+                         .context = r,
+                         .size = r->size,
+                         .tolerance = r->options->tolerance,
+                         .stabilised = r->options->stabilised,
+                         .step_max_s = 30,
+                         .step_first_s = 0.05};
+    /* Rounding of the boiling point and of the enthalpy's inverse must not arm a guard. */
+    c.arm[BATH_GUARD_MODE] = r->bath.boiling ? 1e-12 : 1e-8;
+    c.arm[BATH_GUARD_LAYER] = 1e-9;
+    r->march = boil_march_create(&c);
+    return r->march ? BOIL_OK : BOIL_NO_MEMORY;
+}
+
+/* Modes as they must be at this instant: heat, feeds or loads may just have changed. */
+static int settle_mode(running *r)
+{
+    int outcome = look(r, r->t, r->y);
+    if (outcome != BOIL_OK)
+        return outcome;
+    if (r->bath.layer == BOIL_LAYER_BOILS && r->view.layer_boil_margin_W < 0) {
+        r->bath.layer = BOIL_LAYER_STILL;
+        r->looked = false;
+        if ((outcome = look(r, r->t, r->y)) != BOIL_OK)
+            return outcome;
+    }
+    /* Right after a change of mode the steam is zero within rounding: that decides nothing. */
+    double rounding = 1e-11 * r->view.mass_kg;
+    bool at_boil = r->view.temperature_K >= r->view.boiling_point_K - 1e-8;
+    bool boiling =
+        r->bath.boiling ? r->view.steam_kg_s >= -rounding : at_boil && r->view.steam_if_boiling_kg_s > rounding;
+    if (boiling == r->bath.boiling)
+        return BOIL_OK;
+    r->looked = false;
+    outcome = boil_bath_change_mode(&r->bath, r->t, r->y, boiling);
+    if (outcome != BOIL_OK || (outcome = look(r, r->t, r->y)) != BOIL_OK)
+        return outcome;
+    return boil_record_mode(&r->record, r->t, &r->bath, r->y, &r->view);
+}
+
+/* Water that begins to run onto the surface begins a layer. */
+static int open_layer(running *r)
+{
+    int outcome = look(r, r->t, r->y);
+    if (outcome != BOIL_OK || r->bath.layer != BOIL_LAYER_NONE || !(r->view.feed_kg_s > 0 || r->bath.lid_on))
+        return outcome;
+    double fresh = r->view.valve_open ? boil_water_enthalpy(r->plant.control.water_K) : r->view.condensate_J_kg;
+    boil_bath_begin_layer(&r->bath, r->t, fresh > 0 ? fresh : boil_water_enthalpy(r->plant.room.temperature_K));
+    r->looked = false;
+    return BOIL_OK;
+}
+
+static int restart(running *r)
+{
+    r->looked = false;
+    int outcome = open_layer(r);
+    if (outcome != BOIL_OK || (outcome = new_march(r)) != BOIL_OK)
+        return outcome;
+    if ((outcome = look(r, r->t, r->y)) != BOIL_OK)
+        return outcome;
+    boil_record_restart(&r->record);
+    outcome = boil_record_moment(&r->record, r->t, &r->bath, r->y, &r->view);
+    boil_march_restart(r->march, r->t, r->y);
+    return outcome;
+}
+
+/* Acts ----------------------------------------------------------------------------------------------------------- */
+
+static int add_feed(running *r, const boil_bath_feed *feed)
+{
+    boil_bath *b = &r->bath;
+    if (!(feed->rate_kg_s > 0))
+        return BOIL_OK;
+    boil_bath_feed *list = boil_grow(b->feeds, &b->feeds_room, b->feeds_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    b->feeds = list;
+    list[b->feeds_count++] = *feed;
+    if (feed->kind == BOIL_FEED_WATER)
+        boil_bath_begin_layer(b, feed->start_s, feed->enthalpy_J_kg);
+    return BOIL_OK;
+}
+
+static int add_water(running *r, double over, double mass, double temperature)
+{
+    boil_bath_feed f = {.kind = BOIL_FEED_WATER,
+                        .start_s = r->t,
+                        .end_s = r->t + over,
+                        .rate_kg_s = mass / over,
+                        .enthalpy_J_kg = boil_water_enthalpy(temperature)};
+    return add_feed(r, &f);
+}
+
+static int add_liquid(running *r, const boil_liquid_act *l)
+{
+    boil_mixture kilogram = boil_mixture_of(l->blend, l->salt_fraction);
+    boil_bath_feed f = {.kind = BOIL_FEED_LIQUID,
+                        .start_s = r->t,
+                        .end_s = r->t + l->over_s,
+                        .rate_kg_s = l->mass_kg / l->over_s,
+                        .enthalpy_J_kg = boil_solution_heat(&kilogram, l->temperature_K).enthalpy_J,
+                        .kilogram = kilogram};
+    return add_feed(r, &f);
+}
+
+static int add_salts(running *r, const boil_salts_act *a)
+{
+    boil_bath_feed f = {.kind = BOIL_FEED_SALTS,
+                        .start_s = r->t,
+                        .end_s = r->t + a->over_s,
+                        .rate_kg_s = a->mass_kg / a->over_s};
+    for (int i = 0; i < BOIL_SALTS; i++) {
+        f.kilogram.salt[i] = a->blend[i];
+        f.enthalpy_J_kg += a->blend[i] * boil_salt_solid_enthalpy(i, a->temperature_K);
+    }
+    return add_feed(r, &f);
+}
+
+static int add_body(running *r, const boil_load *load, const boil_body *body, double displaced, double drag_out,
+                    size_t number)
+{
+    boil_bath *b = &r->bath;
+    if (!(body->mass_kg > 0))
+        return BOIL_OK;
+    boil_bath_body *list = boil_grow(b->bodies, &b->bodies_room, b->bodies_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    b->bodies = list;
+    size_t at = r->unknowns - BATH_FIXED;
+    int outcome = make_room(r, r->unknowns + (size_t)body->unknowns);
+    if (outcome != BOIL_OK)
+        return outcome;
+    r->unknowns += (size_t)body->unknowns;
+    boil_body_init(body, load->temperature_K, r->y + BATH_FIXED + at);
+    double lift = r->t + load->immersed_s;
+    list[b->bodies_count++] = (boil_bath_body){.body = *body,
+                                               .coefficient_W_m2K = load->coefficient_W_m2K,
+                                               .displaced_m3 = displaced,
+                                               .drag_out_kg = drag_out,
+                                               .entry_K = load->temperature_K,
+                                               .in_start_s = r->t,
+                                               .in_end_s = r->t + load->lowering_s,
+                                               .out_start_s = lift,
+                                               .out_end_s = lift + load->lowering_s,
+                                               .at = at,
+                                               .load = number};
+    return BOIL_OK;
+}
+
+static int load_enters(running *r, const boil_act *a)
+{
+    const boil_load *l = &a->is.load;
+    size_t number;
+    int outcome = boil_record_load(&r->record, r->t, l, &r->bath, &r->view, &number);
+    if (outcome != BOIL_OK)
+        return outcome;
+    int *names = boil_grow(r->names, &r->names_room, number, sizeof *names);
+    if (!names)
+        return BOIL_NO_MEMORY;
+    r->names = names;
+    names[number] = a->name;
+    boil_body parts = boil_load_parts(l), basket = boil_load_basket(l);
+    double basket_m3 = basket.mass_kg / l->metal.density_kg_m3;
+    const boil_transport *x = &r->plant.transport;
+    double drag_out = boil_drag_out(l, x->viscosity_Pa_s, r->view.density_kg_m3, x->surface_tension_N_m);
+    outcome = add_body(r, l, &parts, boil_load_displaced(l) - basket_m3, drag_out, number);
+    if (outcome == BOIL_OK)
+        outcome = add_body(r, l, &basket, basket_m3, 0, number);
+    double rinse = boil_load_rinse(l);
+    r->rinse_kg += rinse;
+    if (outcome == BOIL_OK)
+        outcome = add_water(r, l->lowering_s, rinse, fmin(fmax(l->temperature_K, 273.15), r->bath.air.saturation_K));
+    return outcome;
+}
+
+/* Begin to lift the loads of a name; 0 lifts all. */
+static void lift(running *r, int name)
+{
+    for (size_t i = 0; i < r->bath.bodies_count; i++) {
+        boil_bath_body *o = &r->bath.bodies[i];
+        if ((name != 0 && r->names[o->load] != name) || o->out_start_s <= r->t)
+            continue;
+        double takes = o->in_end_s - o->in_start_s;
+        o->out_start_s = fmax(r->t, o->in_end_s);
+        o->out_end_s = o->out_start_s + takes;
+    }
+}
+
+static int begin_addition(running *r, boil_act_kind kind, double mass, double over)
+{
+    return boil_record_addition(&r->record, r->t, kind, mass, over, &r->bath, &r->view);
+}
+
+static int carry_out_addition(running *r, const boil_act *a)
+{
+    int outcome;
+    switch (a->kind) {
+    case BOIL_ACT_WATER:
+        outcome = begin_addition(r, a->kind, a->is.water.mass_kg, a->is.water.over_s);
+        return outcome ? outcome : add_water(r, a->is.water.over_s, a->is.water.mass_kg, a->is.water.temperature_K);
+    case BOIL_ACT_LIQUID:
+        outcome = begin_addition(r, a->kind, a->is.liquid.mass_kg, a->is.liquid.over_s);
+        return outcome ? outcome : add_liquid(r, &a->is.liquid);
+    default:
+        outcome = begin_addition(r, a->kind, a->is.salts.mass_kg, a->is.salts.over_s);
+        return outcome ? outcome : add_salts(r, &a->is.salts);
+    }
+}
+
+static int carry_out(running *r, const boil_act *a)
+{
+    switch (a->kind) {
+    case BOIL_ACT_LOAD:
+        return load_enters(r, a);
+    case BOIL_ACT_LIFT:
+        lift(r, a->name);
+        break;
+    case BOIL_ACT_WATER:
+    case BOIL_ACT_LIQUID:
+    case BOIL_ACT_SALTS:
+        return carry_out_addition(r, a);
+    case BOIL_ACT_HEAT:
+        r->bath.dial = a->is.dial;
+        break;
+    case BOIL_ACT_MIXER:
+        r->bath.mixer_on = a->is.on;
+        break;
+    case BOIL_ACT_LID:
+        r->bath.lid_on = a->is.on;
+        break;
+    case BOIL_ACT_EXHAUST:
+        r->bath.room.draught_m_s = a->is.on ? r->plant.room.draught_m_s : r->plant.fittings.still_draught_m_s;
+        break;
+    }
+    return BOIL_OK;
+}
+
+/* Automatic water ------------------------------------------------------------------------------------------------- */
+
+static int tell_valve(running *r, double time, bool open)
+{
+    boil_valve_move *list = boil_grow(r->moves, &r->moves_room, r->moves_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    r->moves = list;
+    list[r->moves_count++] = (boil_valve_move){time, open};
+    return BOIL_OK;
+}
+
+/* On/off: the sensor has crossed a threshold. */
+static int decide(running *r)
+{
+    r->bath.valve_wanted = !r->bath.valve_wanted;
+    return tell_valve(r, r->t + r->plant.control.dead_time_s, r->bath.valve_wanted);
+}
+
+/* Time-proportioned: at the start of a period, how long the valve stays open in it. */
+static int begin_period(running *r)
+{
+    const boil_control *c = &r->plant.control;
+    double share = boil_control_share(c, r->view.sensor_K), start = r->t + c->dead_time_s;
+    r->next_period_s = r->t + c->period_s;
+    int outcome = share > 0 ? tell_valve(r, start, true) : BOIL_OK;
+    if (outcome == BOIL_OK && share < 1)
+        outcome = tell_valve(r, start + share * c->period_s, false);
+    return outcome;
+}
+
+static int move_valve(running *r)
+{
+    int outcome = BOIL_OK;
+    if (r->plant.control.mode == BOIL_CONTROL_PROPORTIONED && r->t >= r->next_period_s)
+        outcome = begin_period(r);
+    size_t done = 0;
+    for (; done < r->moves_count && r->moves[done].time_s <= r->t; done++)
+        r->bath.valve_set = r->moves[done].open;
+    if (done > 0) {
+        memmove(r->moves, r->moves + done, (r->moves_count - done) * sizeof *r->moves);
+        r->moves_count -= done;
+    }
+    return outcome;
+}
+
+/* Take out what is fully lifted, and the feeds that have ended. */
+static void clear_finished(running *r)
+{
+    boil_bath *b = &r->bath;
+    size_t kept = 0, at = 0;
+    for (size_t i = 0; i < b->bodies_count; i++) {
+        boil_bath_body o = b->bodies[i];
+        if (o.out_start_s <= r->t && isnan(r->history->loads[o.load].lifted_s))
+            boil_record_lift(&r->record, o.out_start_s, o.load, o.drag_out_kg);
+        if (o.out_end_s <= r->t)
+            continue;
+        size_t n = (size_t)o.body.unknowns;
+        memmove(r->y + BATH_FIXED + at, r->y + BATH_FIXED + o.at, n * sizeof(double));
+        o.at = at;
+        at += n;
+        b->bodies[kept++] = o;
+    }
+    b->bodies_count = kept;
+    r->unknowns = BATH_FIXED + at;
+    kept = 0;
+    for (size_t i = 0; i < b->feeds_count; i++)
+        if (b->feeds[i].end_s > r->t)
+            b->feeds[kept++] = b->feeds[i];
+    b->feeds_count = kept;
+}
+
+/* What moves in the stretch that begins now; a load going in or out stirs the interface at its speed. */
+static void set_moving(running *r)
+{
+    double fastest = 0;
+    for (size_t i = 0; i < r->bath.bodies_count; i++) {
+        boil_bath_body *o = &r->bath.bodies[i];
+        o->lowering = r->t < o->in_end_s;
+        o->lifting = r->t >= o->out_start_s && r->t < o->out_end_s;
+        if (o->lowering || o->lifting)
+            fastest = fmax(fastest, r->plant.tank.level_m / (o->in_end_s - o->in_start_s));
+    }
+    r->bath.lowering_m_s = fastest;
+}
+
+static int do_what_is_due(running *r)
+{
+    clear_finished(r);
+    int outcome = look(r, r->t, r->y);
+    const boil_schedule *s = r->schedule;
+    if (outcome == BOIL_OK)
+        outcome = move_valve(r);
+    for (; outcome == BOIL_OK && r->next_act < s->count && s->acts[r->next_act].time_s <= r->t; r->next_act++)
+        outcome = carry_out(r, &s->acts[r->next_act]);
+    clear_finished(r);
+    set_moving(r);
+    return outcome;
+}
+
+static double sooner(double now, double best, double candidate)
+{
+    return candidate > now && candidate < best ? candidate : best;
+}
+
+/* The next moment at which something known begins or ends: no step may cross it. */
+static double next_stop(const running *r)
+{
+    const boil_bath *b = &r->bath;
+    double best = r->schedule->duration_s;
+    if (r->next_act < r->schedule->count)
+        best = sooner(r->t, best, r->schedule->acts[r->next_act].time_s);
+    if (r->moves_count > 0)
+        best = sooner(r->t, best, r->moves[0].time_s);
+    if (r->plant.control.mode == BOIL_CONTROL_PROPORTIONED)
+        best = sooner(r->t, best, r->next_period_s);
+    for (size_t i = 0; i < b->feeds_count; i++)
+        best = sooner(r->t, best, b->feeds[i].end_s);
+    for (size_t i = 0; i < b->bodies_count; i++) {
+        best = sooner(r->t, best, b->bodies[i].in_end_s);
+        best = sooner(r->t, best, b->bodies[i].out_start_s);
+        best = sooner(r->t, best, b->bodies[i].out_end_s);
+    }
+    return best;
+}
+
+/* Motion --------------------------------------------------------------------------------------------------------- */
+
+static void stop_out_of_range(running *r)
+{
+    boil_history *h = r->history;
+    h->end = BOIL_RUN_OUT_OF_RANGE;
+    h->stop_quantity = r->view.range.quantity;
+    h->stop_value = r->view.range.value;
+    h->stop_limit = r->view.range.limit;
+    h->stop_unit = r->view.range.unit;
+}
+
+static int event(running *r, size_t guard)
+{
+    r->looked = false;
+    int outcome = look(r, r->t, r->y);
+    switch (guard) {
+    case BATH_GUARD_LAYER:
+        r->bath.layer = r->bath.layer == BOIL_LAYER_STILL ? BOIL_LAYER_BOILS : BOIL_LAYER_STILL;
+        break;
+    case BATH_GUARD_LAYER_GONE:
+        outcome = boil_bath_absorb_layer(&r->bath, r->y);
+        break;
+    case BATH_GUARD_RANGE:
+        stop_out_of_range(r);
+        return BOIL_OK;
+    case BATH_GUARD_VALVE:
+        outcome = decide(r);
+        break;
+    case BATH_GUARD_LOW_LEVEL:
+        r->bath.heat_cut = !r->bath.heat_cut;
+        break;
+    case BATH_GUARD_MODE: {
+        bool boiling = !r->bath.boiling;
+        outcome = boil_bath_change_mode(&r->bath, r->t, r->y, boiling);
+        r->looked = false;
+        if (outcome == BOIL_OK && (outcome = look(r, r->t, r->y)) == BOIL_OK)
+            outcome = boil_record_mode(&r->record, r->t, &r->bath, r->y, &r->view);
+        break;
+    }
+    default: /* the rim: it is only watched */
+        break;
+    }
+    return outcome;
+}
+
+/* Steps or changes of mode that pile up at one moment would go on for ever; no known run takes a tenth of these. */
+static bool is_stuck(const running *r)
+{
+    double most = 1e5 + 5 * r->schedule->duration_s + 300 * (double)r->schedule->count;
+    return (double)(r->history->steps + boil_march_steps(r->march)) > most;
+}
+
+/* One step and what follows from it. */
+static int advance(running *r, double stop, bool *going)
+{
+    size_t guard = 0;
+    int outcome = look(r, r->t, r->y);
+    if (outcome != BOIL_OK)
+        return outcome;
+    r->t_before = r->t;
+    memcpy(r->y_before, r->y, r->unknowns * sizeof(double));
+    memcpy(r->rates_before, r->rates, r->unknowns * sizeof(double));
+    boil_march_news news = boil_march_step(r->march, &r->t, r->y, stop, &guard);
+    if (news == BOIL_MARCH_FAILED || is_stuck(r)) {
+        r->history->end = BOIL_RUN_FAILED;
+        r->looked = false;
+        return look(r, r->t, r->y);
+    }
+    if (look(r, r->t, r->y) != BOIL_OK) {
+        stop_out_of_range(r);
+        memcpy(r->y, r->y_before, r->unknowns * sizeof(double));
+        r->t = r->t_before;
+        return look(r, r->t, r->y);
+    }
+    outcome = boil_record_moment(&r->record, r->t, &r->bath, r->y, &r->view);
+    if (outcome == BOIL_OK)
+        outcome = boil_record_rows(&r->record, &r->bath, r->t_before, r->y_before, r->rates_before, r->t, r->y, r->rates);
+    if (outcome == BOIL_OK && news == BOIL_MARCH_EVENT)
+        outcome = event(r, guard);
+    *going = news == BOIL_MARCH_STEPPED;
+    if (r->options->keep_going && !r->options->keep_going(r->options->context, r->t))
+        r->history->end = BOIL_RUN_INTERRUPTED;
+    return outcome;
+}
+
+static int carry_through(running *r)
+{
+    while (r->history->end == BOIL_RUN_DONE) {
+        int outcome = do_what_is_due(r);
+        r->looked = false;
+        if (outcome != BOIL_OK || (outcome = settle_mode(r)) != BOIL_OK || (outcome = restart(r)) != BOIL_OK)
+            return outcome;
+        if (!(r->t < r->schedule->duration_s))
+            return BOIL_OK;
+        double stop = next_stop(r);
+        for (bool going = true; going && r->history->end == BOIL_RUN_DONE;)
+            if ((outcome = advance(r, stop, &going)) != BOIL_OK)
+                return outcome;
+    }
+    return BOIL_OK;
+}
+
+/* Balance -------------------------------------------------------------------------------------------------------- */
+
+static double closure(double change, double in, double out, double inventory, double crossing)
+{
+    double scale = fmax(inventory, crossing);
+    return scale > 0 ? (change - in + out) / scale : 0;
+}
+
+static double sum(const double y[], int first, int last)
+{
+    double total = 0;
+    for (int i = first; i <= last; i++)
+        total += y[i];
+    return total;
+}
+
+static void balance(running *r)
+{
+    const double *y = r->y;
+    boil_balance *b = &r->history->balance;
+    double liquid_water = y[TOTAL_LIQUID_IN] - y[TOTAL_LIQUID_SALTS], drag_water = y[TOTAL_DRAG] - y[TOTAL_DRAG_SALTS];
+    double in = y[TOTAL_WATER_IN] + liquid_water;
+    double out = sum(y, TOTAL_STEAM, TOTAL_LAYER_BOILED) + drag_water;
+    b->water = closure(y[BATH_WATER] + y[LAYER_MASS] - r->water_start_kg, in, out, r->water_start_kg, in + out);
+    double salts_start = r->salts_start_kg[0] + r->salts_start_kg[1] + r->salts_start_kg[2];
+    double salts = sum(y, BATH_NAOH, BATH_NANO2) + sum(y, SOLID_NAOH, SOLID_NANO2);
+    in = y[TOTAL_SALTS_IN] + y[TOTAL_LIQUID_SALTS];
+    b->salts = closure(salts - salts_start, in, y[TOTAL_DRAG_SALTS], salts_start, in + y[TOTAL_DRAG_SALTS]);
+    double heat_in = y[HEAT_FROM_HEATER] + y[HEAT_WITH_WATER] + y[HEAT_WITH_LIQUID] + y[HEAT_WITH_SALTS];
+    double heat_out = sum(y, HEAT_TO_WALLS, HEAT_WITH_VAPOUR) + y[HEAT_WITH_DRAG];
+    double crossing = 0;
+    for (int i = HEAT_FROM_HEATER; i <= HEAT_WITH_DRAG; i++)
+        crossing += fabs(y[i]);
+    double change = boil_bath_inventory(&r->bath, r->t, y) - r->energy_start_J;
+    b->energy = crossing > 0 ? closure(change, heat_in, heat_out, 0, crossing)
+                             : closure(change, 0, 0, fabs(r->energy_start_J), 0);
+}
+
+static int begin(running *r)
+{
+    int outcome = make_room(r, BATH_FIXED);
+    if (outcome != BOIL_OK || (outcome = boil_bath_init(&r->bath, &r->plant, r->y)) != BOIL_OK)
+        return outcome;
+    r->unknowns = BATH_FIXED;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        r->salts_start_kg[i] = r->y[BATH_NAOH + i];
+    r->water_start_kg = r->y[BATH_WATER];
+    r->energy_start_J = boil_bath_inventory(&r->bath, 0, r->y);
+    if ((outcome = look(r, 0, r->y)) != BOIL_OK)
+        return outcome;
+    outcome = boil_record_begin(&r->record, r->history, &r->plant, r->options->row_interval_s, &r->bath, r->y, &r->view);
+    if (outcome == BOIL_OK)
+        outcome = boil_record_rows(&r->record, &r->bath, 0, r->y, r->rates, 0, r->y, r->rates);
+    r->looked = false;
+    const boil_control *c = &r->plant.control;
+    if (outcome == BOIL_OK && c->mode == BOIL_CONTROL_ON_OFF &&
+        r->view.sensor_K >= c->set_point_K + c->differential_K / 2)
+        outcome = decide(r);
+    return outcome;
+}
+
+static int finish(running *r)
+{
+    if (r->march) {
+        r->history->steps += boil_march_steps(r->march);
+        r->history->evaluations += boil_march_evaluations(r->march);
+    }
+    r->looked = false;
+    if (look(r, r->t, r->y) != BOIL_OK) { /* nothing follows from this state: report up to the one before it */
+        r->history->end = BOIL_RUN_FAILED;
+        r->t = r->t_before;
+        memcpy(r->y, r->y_before, r->unknowns * sizeof(double));
+        int outcome = look(r, r->t, r->y);
+        if (outcome != BOIL_OK)
+            return outcome;
+    }
+    boil_record_end(&r->record, r->t, &r->bath, r->y, &r->view);
+    r->history->summary.rinse_added_kg = r->rinse_kg;
+    double by_hand = r->y[TOTAL_WATER_IN] - r->y[TOTAL_VALVE] - r->y[TOTAL_CONDENSATE] - r->rinse_kg;
+    r->history->summary.water_added_kg = fmax(0, by_hand); /* a difference of sums: rounding may leave it below zero */
+    balance(r);
+    return BOIL_OK;
+}
+
+static void running_free(running *r)
+{
+    boil_march_free(r->march);
+    boil_bath_free(&r->bath);
+    boil_record_free(&r->record);
+    double *all[] = {r->y, r->y_before, r->rates, r->rates_before, r->size, r->looked_y};
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
+        free(all[i]);
+    free(r->names);
+    free(r->moves);
+}
+
+int boil_run(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out)
+{
+    *out = (boil_history){.end = BOIL_RUN_DONE};
+    running r = {.plant = *p, .schedule = s, .options = o, .history = out};
+    r.plant.pool.mixing_time_factor *= o->mixing_time_factor;
+    int outcome = begin(&r);
+    if (outcome == BOIL_OK && (outcome = carry_through(&r)) != BOIL_NO_MEMORY) {
+        if (outcome != BOIL_OK)
+            out->end = BOIL_RUN_FAILED;
+        outcome = finish(&r);
+    }
+    if (outcome != BOIL_OK)
+        boil_history_free(out);
+    running_free(&r);
+    return outcome;
+}
+
+void boil_history_free(boil_history *h)
+{
+    if (!h)
+        return;
+    free(h->loads);
+    free(h->additions);
+    free(h->quiet);
+    free(h->rows);
+    free(h->valve_s);
+    *h = (boil_history){.end = BOIL_RUN_DONE};
+}
+
+boil_recoveries boil_history_recoveries(const boil_history *h, double limit_s)
+{
+    boil_recoveries r = {0, 0, 0};
+    for (size_t i = 0; i < h->loads_count; i++) {
+        double recovery_s = h->loads[i].recovery_s;
+        r.back += recovery_s <= limit_s;
+        r.never += isnan(recovery_s) ? 1 : 0;
+        r.slowest_s = fmax(r.slowest_s, recovery_s);
+    }
+    if (r.never > 0 || h->loads_count == 0)
+        r.slowest_s = (double)NAN;
+    return r;
+}

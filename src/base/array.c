@@ -1,0 +1,28 @@
+#include "base/array.h"
+
+#include <stdint.h>
+#include <stdlib.h>
+#include <string.h>
+
+void *array_room(void *list, size_t *room, size_t count, size_t item_size)
+{
+    if (list != NULL && count < *room)
+        return list;
+    size_t more = *room < 8 ? 8 : *room * 2;
+    if (more > SIZE_MAX / item_size)
+        return NULL;
+    void *moved = realloc(list, more * item_size);
+    if (moved != NULL)
+        *room = more;
+    return moved;
+}
+
+char *array_text(const char *text, size_t length)
+{
+    char *copy = malloc(length + 1);
+    if (copy != NULL) {
+        memcpy(copy, text, length);
+        copy[length] = '\0';
+    }
+    return copy;
+}

@@ -1,0 +1,167 @@
+#include "base/format.h"
+
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+/* In which unit, and with how many decimals; SIGNIFICANT: three significant digits instead. */
+#define SIGNIFICANT (-1)
+
+typedef struct {
+    const char *unit;
+    int decimals;
+} habit;
+
+static const habit habits[DIM_COUNT][2] = {
+    [DIM_LENGTH] = {{"in", 1}, {"mm", 0}},
+    [DIM_AREA] = {{"ft2", SIGNIFICANT}, {"m2", SIGNIFICANT}},
+    [DIM_VOLUME] = {{"gal", SIGNIFICANT}, {"L", SIGNIFICANT}},
+    [DIM_MASS] = {{"lb", SIGNIFICANT}, {"kg", SIGNIFICANT}},
+    [DIM_TIME] = {{"s", 0}, {"s", 0}},
+    [DIM_TEMPERATURE] = {{"degF", 1}, {"degC", 1}},
+    [DIM_DIFFERENCE] = {{"degF", 1}, {"K", 1}},
+    [DIM_GAUGE_PRESSURE] = {{"psig", SIGNIFICANT}, {"barg", SIGNIFICANT}},
+    [DIM_PRESSURE] = {{"inHg", 2}, {"kPa", 1}},
+    [DIM_POWER] = {{"kBtu/h", SIGNIFICANT}, {"kW", SIGNIFICANT}},
+    [DIM_ENERGY] = {{"kBtu", SIGNIFICANT}, {"kWh", SIGNIFICANT}},
+    [DIM_CONCENTRATION] = {{"lb/gal", SIGNIFICANT}, {"kg/m3", SIGNIFICANT}},
+    [DIM_VOLUME_FLOW] = {{"gal/h", SIGNIFICANT}, {"L/min", SIGNIFICANT}},
+    [DIM_MASS_FLOW] = {{"lb/h", SIGNIFICANT}, {"kg/h", SIGNIFICANT}},
+    [DIM_COEFFICIENT] = {{"Btu/hft2F", SIGNIFICANT}, {"W/m2K", SIGNIFICANT}},
+    [DIM_VOLUME_PER_AREA] = {{"gal/1000ft2", SIGNIFICANT}, {"mL/m2", SIGNIFICANT}},
+    [DIM_SPEED] = {{"ft/min", SIGNIFICANT}, {"m/s", SIGNIFICANT}},
+    [DIM_FRACTION] = {{"%", 1}, {"%", 1}},
+};
+
+/* Heights above the sea are no lengths of tanks. */
+#define LONG_M 30
+static const char *const long_units[2] = {"ft", "m"};
+
+bool show_system_named(const char *word, show_system *system)
+{
+    bool us = strcmp(word, "us") == 0, si = strcmp(word, "si") == 0;
+    if (us || si)
+        *system = us ? SHOW_US : SHOW_SI;
+    return us || si;
+}
+
+/* Decimals that leave three significant digits, at most three decimals: what is smaller is nothing, "0". */
+static int significant_decimals(double x)
+{
+    double size = fabs(x);
+    return size >= 99.95 || size < 0.0005 ? 0 : size >= 9.995 ? 1 : size >= 0.9995 ? 2 : 3;
+}
+
+/* Fixed decimals, and never "-0.0". */
+static shown fixed(double x, int decimals)
+{
+    shown t;
+    if (fabs(x) < 0.5 * pow(10, -decimals))
+        x = 0;
+    snprintf(t.text, sizeof t.text, "%.*f", decimals, x);
+    return t;
+}
+
+static shown with_unit(shown value, const char *spelling)
+{
+    shown t;
+    snprintf(t.text, sizeof t.text, "%.30s %.12s", value.text, spelling);
+    return t;
+}
+
+static bool is_there(double x)
+{
+    return isfinite(x) && fabs(x) < 1e15;
+}
+
+static shown number(const habit *h, double x, int more)
+{
+    int decimals = h->decimals == SIGNIFICANT ? significant_decimals(x) : h->decimals + more;
+    return is_there(x) ? fixed(x, decimals) : (shown){"-"};
+}
+
+shown show_number(show_system s, unit_dimension d, double si)
+{
+    const habit *h = &habits[d][s];
+    return number(h, unit_from_si(d, h->unit, si), 0);
+}
+
+const char *show_unit(show_system s, unit_dimension d)
+{
+    return habits[d][s].unit;
+}
+
+/* Below one unit a length gets one more decimal: a layer of water is a few hundredths of an inch. */
+static int more_decimals(const habit *h, unit_dimension d, double x)
+{
+    return d == DIM_LENGTH && fabs(x) < 0.95 && fabs(x) >= 0.5 * pow(10, -h->decimals - 1) ? 1 : 0;
+}
+
+shown show(show_system s, unit_dimension d, double si)
+{
+    const habit *h = &habits[d][s];
+    double x = unit_from_si(d, h->unit, si);
+    if (d == DIM_TIME)
+        return show_span(si);
+    return is_there(x) ? with_unit(number(h, x, more_decimals(h, d, x)), h->unit) : (shown){"-"};
+}
+
+shown show_exact(show_system s, unit_dimension d, double si)
+{
+    shown t;
+    if (d == DIM_TIME)
+        return show_span(si);
+    const char *spelling = d == DIM_LENGTH && fabs(si) >= LONG_M ? long_units[s] : show_unit(s, d);
+    double x = unit_from_si(d, spelling, si);
+    if (!is_there(x))
+        return (shown){"-"};
+    bool large = fabs(x) >= 9999.5 && fabs(x) < 1e9; /* no power of ten where the digits fit */
+    snprintf(t.text, sizeof t.text, large ? "%.0f" : "%.4g", fabs(x) < 1e-9 ? 0 : x);
+    return with_unit(t, spelling);
+}
+
+shown show_count(size_t n, const char *one, const char *many)
+{
+    shown t;
+    snprintf(t.text, sizeof t.text, "%zu %.24s", n, n == 1 ? one : many);
+    return t;
+}
+
+/* One decimal unless it is a whole number. */
+static shown few(double x)
+{
+    return fixed(x, fabs(x - round(x)) < 0.05 ? 0 : 1);
+}
+
+shown show_span(double s)
+{
+    if (!is_there(s))
+        return (shown){"-"};
+    if (fabs(s) < 99.5)
+        return with_unit(fixed(s, 0), "s");
+    if (fabs(s) < 99.5 * 60)
+        return with_unit(few(unit_from_si(DIM_TIME, "min", s)), "min");
+    return with_unit(few(unit_from_si(DIM_TIME, "h", s)), "h");
+}
+
+shown show_clock(double start_s, double t)
+{
+    shown out;
+    double minutes = floor((start_s + t) / 60 + 1e-9); /* an act at 7:05 is not at 7:04 for a rounding error */
+    if (!is_there(minutes))
+        return (shown){"-"};
+    double day = floor(minutes / 1440), of_day = minutes - 1440 * day;
+    int n = snprintf(out.text, sizeof out.text, "%.0f:%02.0f", floor(of_day / 60), fmod(of_day, 60));
+    if (day > 0)
+        snprintf(out.text + n, sizeof out.text - (size_t)n, "+%.0fd", day);
+    return out;
+}
+
+shown show_times(double ratio)
+{
+    shown t;
+    if (!is_there(ratio))
+        return (shown){"-"};
+    snprintf(t.text, sizeof t.text, "x%.28s", fixed(ratio, fabs(ratio) < 9.95 ? 1 : 0).text);
+    return t;
+}

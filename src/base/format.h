@@ -1,0 +1,28 @@
+/* base/format.h -- quantities as people read them: few digits, the unit behind. SI in; "-" for what is not there (NaN). */
+#ifndef BASE_FORMAT_H
+#define BASE_FORMAT_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "base/units.h"
+
+typedef enum { SHOW_US, SHOW_SI } show_system;
+
+bool show_system_named(const char *word, show_system *system); /* "us", "si" */
+
+typedef struct {
+    char text[48];
+} shown;
+
+shown show(show_system s, unit_dimension d, double si);        /* "7.1 in"; a time as show_span */
+shown show_number(show_system s, unit_dimension d, double si); /* "7.1", for a column whose head names the unit */
+const char *show_unit(show_system s, unit_dimension d);        /* "in" */
+shown show_exact(show_system s, unit_dimension d, double si);  /* four significant digits, or all before the point: "0.25 in", "12346 kg" */
+
+shown show_span(double s);                  /* "45 s", "2 min", "4.5 min", "2.5 h" */
+shown show_clock(double start_s, double t); /* "7:22", cut to the minute; "0:10+1d" on the next day */
+shown show_times(double ratio);             /* "x1.3" */
+shown show_count(size_t n, const char *one, const char *many); /* "1 load", "2 loads" */
+
+#endif

@@ -1,0 +1,104 @@
+#include "base/html.h"
+
+#include <assert.h>
+#include <stdarg.h>
+#include <stdbool.h>
+#include <string.h>
+
+#include "base/text.h"
+
+html html_to(FILE *to)
+{
+    return (html){.to = to};
+}
+
+/* These stand within a line; all others begin one. */
+static bool is_inline(const char *tag)
+{
+    static const char *const tags[] = {"td", "th", "span", "strong", "small", "b", "title"};
+    for (size_t i = 0; i < sizeof tags / sizeof tags[0]; i++)
+        if (strcmp(tag, tags[i]) == 0)
+            return true;
+    return false;
+}
+
+static void begin(html *h, const char *tag, const char *attributes)
+{
+    fprintf(h->to, "%s<%s%s%s", is_inline(tag) ? "" : "\n", tag, attributes != NULL ? " " : "",
+            attributes != NULL ? attributes : "");
+}
+
+void html_open(html *h, const char *tag, const char *attributes)
+{
+    assert(h->depth < HTML_DEPTH);
+    begin(h, tag, attributes);
+    fputc('>', h->to);
+    h->open[h->depth++] = tag;
+}
+
+void html_close(html *h)
+{
+    assert(h->depth > 0);
+    fprintf(h->to, "</%s>", h->open[--h->depth]);
+    if (h->depth == 0)
+        fputc('\n', h->to);
+}
+
+void html_empty(html *h, const char *tag, const char *attributes)
+{
+    begin(h, tag, attributes);
+    fputs(" />", h->to);
+}
+
+/* C0 and C1 controls and DEL, and the two characters XML excludes, U+FFFE and U+FFFF. */
+static bool is_forbidden(const char *at, size_t length)
+{
+    const unsigned char *b = (const unsigned char *)at;
+    bool is_control = (length == 1 && (b[0] < 0x20 || b[0] == 0x7F)) || (length == 2 && b[0] == 0xC2 && b[1] < 0xA0);
+    return length == 0 || is_control || (length == 3 && b[0] == 0xEF && b[1] == 0xBF && b[2] >= 0xBE);
+}
+
+static const char *escape_of(char c)
+{
+    switch (c) {
+    case '&':
+        return "&amp;";
+    case '<':
+        return "&lt;";
+    case '>':
+        return "&gt;";
+    case '"':
+        return "&quot;";
+    case '\'':
+        return "&#39;";
+    default:
+        return NULL;
+    }
+}
+
+void html_text(html *h, const char *text)
+{
+    while (*text != '\0') {
+        size_t length = text_character(text);
+        const char *escape = escape_of(*text);
+        if (is_forbidden(text, length))
+            fputs("\xEF\xBF\xBD", h->to);
+        else if (escape != NULL)
+            fputs(escape, h->to);
+        else
+            fwrite(text, 1, length, h->to);
+        text += length > 0 ? length : 1;
+    }
+}
+
+void html_element(html *h, const char *tag, const char *attributes, const char *format, ...)
+{
+    char text[1001];
+    va_list values;
+    va_start(values, format);
+    vsnprintf(text, sizeof text, format, values);
+    va_end(values);
+    html_open(h, tag, attributes);
+    html_text(h, text);
+    html_close(h);
+}

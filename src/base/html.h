@@ -1,0 +1,29 @@
+/* base/html.h -- writes HTML that is well-formed XML too: what is opened is closed in its order, and every text is escaped.
+
+   Tags and attributes are ours and written as they stand; words of a person go in as text, nowhere else. */
+#ifndef BASE_HTML_H
+#define BASE_HTML_H
+
+#include <stdio.h>
+
+#define HTML_DEPTH 16
+
+typedef struct {
+    FILE *to;
+    int depth;
+    const char *open[HTML_DEPTH];
+} html;
+
+html html_to(FILE *to);
+void html_open(html *h, const char *tag, const char *attributes);   /* attributes: "class=\"wide\"", or NULL */
+void html_close(html *h);                                           /* the innermost element */
+void html_empty(html *h, const char *tag, const char *attributes);  /* an element that can hold nothing: meta, br */
+
+/* Whatever is no UTF-8, and every control character, becomes U+FFFD. */
+void html_text(html *h, const char *text);
+
+/* An element with a text made as by printf, of at most 1000 bytes. */
+void html_element(html *h, const char *tag, const char *attributes, const char *format, ...)
+    __attribute__((format(printf, 4, 5)));
+
+#endif

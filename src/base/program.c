@@ -1,0 +1,34 @@
+#include "base/program.h"
+
+#include <errno.h>
+#include <stdarg.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+void program_complain(const char *format, ...)
+{
+    va_list values;
+    fputs(PROGRAM_NAME ": ", stderr);
+    va_start(values, format);
+    vfprintf(stderr, format, values);
+    va_end(values);
+    fputc('\n', stderr);
+}
+
+int program_finish(int status)
+{
+    errno = 0;
+    if (fflush(stdout) == 0 && !ferror(stdout))
+        return status;
+    program_complain("could not write to standard output%s%s", errno != 0 ? ": " : "",
+                     errno != 0 ? strerror(errno) : "");
+    return status == STATUS_USAGE ? status : STATUS_STOPPED;
+}
+
+/* [no-color.org: any value but the empty one] */
+bool program_colour(FILE *to)
+{
+    const char *refused = getenv("NO_COLOR");
+    return (refused == NULL || refused[0] == '\0') && isatty(fileno(to)) == 1;
+}

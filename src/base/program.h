@@ -1,0 +1,27 @@
+/* base/program.h -- what every command shares: its name, exit statuses, and the two ways to speak. Results go to standard
+   output, everything else to standard error. */
+#ifndef BASE_PROGRAM_H
+#define BASE_PROGRAM_H
+
+#include <stdbool.h>
+#include <stdio.h>
+
+#define PROGRAM_NAME "boilback"
+#define PROGRAM_VERSION BOIL_VERSION
+
+enum {
+    STATUS_DONE = 0,
+    STATUS_STOPPED = 1, /* the run stopped early, or something could not be written */
+    STATUS_USAGE = 2,   /* a mistake in the command line or the scenario */
+    STATUS_FOUND = 3    /* --strict, and a WARNING or DANGER was found */
+};
+
+/* "boilback: ..." and a line's end, on standard error. */
+void program_complain(const char *format, ...) __attribute__((format(printf, 1, 2)));
+
+/* Empties standard output. The status, or STATUS_STOPPED with a complaint when not all of it could be written. */
+int program_finish(int status);
+
+bool program_colour(FILE *to); /* to a terminal, and NO_COLOR is not set */
+
+#endif

@@ -1,0 +1,25 @@
+/* base/text.h -- text in columns. A character is one column wide; bytes that could move the cursor are shown as "?". */
+#ifndef BASE_TEXT_H
+#define BASE_TEXT_H
+
+#include <stddef.h>
+#include <stdio.h>
+
+/* Bytes of the character at `at`: 1 to 4; 0 when it is not valid UTF-8 there (or the text ends). */
+size_t text_character(const char *at);
+
+/* Writes a text broken at blanks, from column `used` of a line on, each further line from column `indent` on. */
+void text_wrapped(FILE *to, const char *text, int used, int indent, int width);
+
+/* A text of exactly `width` columns (at most 100), padded with blanks. One that is too long ends in "...", cut behind a
+   comma or blank if one stands in its second half. */
+typedef struct {
+    char text[412];
+} text_cell;
+text_cell text_fitted(const char *text, size_t width);
+
+void text_line(FILE *to, const char *line); /* without the blanks at its end, and a line's end */
+
+text_cell text_plain(const char *text); /* only made printable; at most 400 bytes */
+
+#endif

@@ -1,0 +1,332 @@
+/* base/units.c -- the table of units.
+
+   Factors are exact by definition: inch, foot, pound, bar and standard atmosphere from GSL; the others from these.
+   GSL's gallons, Btu per hour, psi and inch of mercury are rounded or of an older vintage, so they are composed here:
+   US gallon 231 in3; UK gallon 4.54609 L (Units of Measurement Regulations 1995, SI 1995/1804); Btu (IT)
+   1055.05585262 J (from 4.1868 J/cal, 1 lb, 1 degF); pound-force from standard gravity; mercury at 0 degC,
+   13 595.1 kg/m3 (NIST SP 811, appendix B). */
+#include "base/units.h"
+
+#include <gsl/gsl_const_mksa.h>
+#include <math.h>
+#include <stdio.h>
+#include <string.h>
+
+#include "base/words.h"
+
+#define INCH GSL_CONST_MKSA_INCH
+#define FOOT GSL_CONST_MKSA_FOOT
+#define POUND GSL_CONST_MKSA_POUND_MASS
+#define OUNCE (POUND / 16.0)
+#define GALLON (231.0 * INCH * INCH * INCH)
+#define UK_GALLON 4.54609e-3
+#define LITRE 1e-3
+#define MINUTE 60.0
+#define HOUR 3600.0
+#define FAHRENHEIT (5.0 / 9.0)
+#define BTU 1055.05585262
+#define PSI (POUND * GSL_CONST_MKSA_GRAV_ACCEL / (INCH * INCH))
+#define MERCURY (13595.1 * GSL_CONST_MKSA_GRAV_ACCEL)
+
+static const unit table[] = {
+    {DIM_LENGTH, 1.0, 0.0, {"m", "metre", "metres", "meter", "meters"}},
+    {DIM_LENGTH, 1e-2, 0.0, {"cm"}},
+    {DIM_LENGTH, 1e-3, 0.0, {"mm"}},
+    {DIM_LENGTH, INCH, 0.0, {"in", "inch", "inches"}},
+    {DIM_LENGTH, FOOT, 0.0, {"ft", "foot", "feet"}},
+
+    {DIM_AREA, 1.0, 0.0, {"m2"}},
+    {DIM_AREA, FOOT * FOOT, 0.0, {"ft2"}},
+    {DIM_AREA, INCH * INCH, 0.0, {"in2"}},
+
+    {DIM_VOLUME, LITRE, 0.0, {"L", "l", "litre", "litres", "liter", "liters"}},
+    {DIM_VOLUME, 1e-6, 0.0, {"mL", "ml"}},
+    {DIM_VOLUME, 1.0, 0.0, {"m3"}},
+    {DIM_VOLUME, GALLON, 0.0, {"gal", "gallon", "gallons", "US gal", "USgal"}},
+    {DIM_VOLUME, UK_GALLON, 0.0, {"UKgal", "UK gal"}},
+    {DIM_VOLUME, FOOT * FOOT * FOOT, 0.0, {"ft3"}},
+
+    {DIM_MASS, 1.0, 0.0, {"kg"}},
+    {DIM_MASS, 1e-3, 0.0, {"g", "gram", "grams"}},
+    {DIM_MASS, 1e3, 0.0, {"t", "tonne", "tonnes"}},
+    {DIM_MASS, POUND, 0.0, {"lb", "lbs", "pound", "pounds"}},
+    {DIM_MASS, OUNCE, 0.0, {"oz", "ounce", "ounces"}},
+
+    {DIM_TIME, 1.0, 0.0, {"s", "sec", "second", "seconds"}},
+    {DIM_TIME, MINUTE, 0.0, {"min", "minute", "minutes"}},
+    {DIM_TIME, HOUR, 0.0, {"h", "hr", "hrs", "hour", "hours"}},
+
+    {DIM_TEMPERATURE, 1.0, 273.15, {"degC", "deg C"}},
+    {DIM_TEMPERATURE, FAHRENHEIT, 459.67, {"degF", "deg F"}},
+    {DIM_TEMPERATURE, 1.0, 0.0, {"K"}},
+
+    {DIM_DIFFERENCE, 1.0, 0.0, {"K"}},
+    {DIM_DIFFERENCE, 1.0, 0.0, {"degC", "deg C"}},
+    {DIM_DIFFERENCE, FAHRENHEIT, 0.0, {"degF", "deg F"}},
+
+    {DIM_GAUGE_PRESSURE, PSI, 0.0, {"psig"}},
+    {DIM_GAUGE_PRESSURE, GSL_CONST_MKSA_BAR, 0.0, {"barg", "bar g", "bar(g)"}},
+
+    {DIM_PRESSURE, 1.0, 0.0, {"Pa"}},
+    {DIM_PRESSURE, 1e3, 0.0, {"kPa"}},
+    {DIM_PRESSURE, GSL_CONST_MKSA_BAR, 0.0, {"bar"}},
+    {DIM_PRESSURE, 1e-3 * GSL_CONST_MKSA_BAR, 0.0, {"mbar"}},
+    {DIM_PRESSURE, 1e2, 0.0, {"hPa"}},
+    {DIM_PRESSURE, PSI, 0.0, {"psia"}},
+    {DIM_PRESSURE, MERCURY * INCH, 0.0, {"inHg", "in Hg"}},
+    {DIM_PRESSURE, MERCURY * 1e-3, 0.0, {"mmHg", "mm Hg"}},
+    {DIM_PRESSURE, GSL_CONST_MKSA_STD_ATMOSPHERE, 0.0, {"atm"}},
+
+    {DIM_POWER, 1.0, 0.0, {"W"}},
+    {DIM_POWER, 1e3, 0.0, {"kW"}},
+    {DIM_POWER, BTU / HOUR, 0.0, {"Btu/h", "Btu/hr", "BTU/h", "BTU/hr"}},
+    {DIM_POWER, 1e3 * BTU / HOUR, 0.0, {"kBtu/h", "kBtu/hr", "kBTU/h", "kBTU/hr"}},
+    {DIM_POWER, 1e6 * BTU / HOUR, 0.0, {"MMBtu/h", "MMBtu/hr", "MMBTU/h", "MMBTU/hr"}},
+
+    {DIM_ENERGY, 1.0, 0.0, {"J"}},
+    {DIM_ENERGY, 1e6, 0.0, {"MJ"}},
+    {DIM_ENERGY, 1e3 * HOUR, 0.0, {"kWh"}},
+    {DIM_ENERGY, 1e3 * BTU, 0.0, {"kBtu", "kBTU"}},
+
+    {DIM_CONCENTRATION, 1.0, 0.0, {"g/L", "g/l"}},
+    {DIM_CONCENTRATION, 1.0, 0.0, {"kg/m3"}},
+    {DIM_CONCENTRATION, POUND / GALLON, 0.0, {"lb/gal", "lbs/gal"}},
+    {DIM_CONCENTRATION, OUNCE / GALLON, 0.0, {"oz/gal"}},
+
+    {DIM_VOLUME_FLOW, LITRE / MINUTE, 0.0, {"L/min", "l/min"}},
+    {DIM_VOLUME_FLOW, 1e-6 / MINUTE, 0.0, {"mL/min", "ml/min"}},
+    {DIM_VOLUME_FLOW, GALLON / HOUR, 0.0, {"gal/h", "gal/hr", "gph"}},
+    {DIM_VOLUME_FLOW, GALLON / MINUTE, 0.0, {"gal/min", "gpm"}},
+
+    {DIM_MASS_FLOW, 1.0 / HOUR, 0.0, {"kg/h", "kg/hr"}},
+    {DIM_MASS_FLOW, 1.0 / MINUTE, 0.0, {"kg/min"}},
+    {DIM_MASS_FLOW, POUND / HOUR, 0.0, {"lb/h", "lb/hr", "lbs/h", "lbs/hr"}},
+
+    {DIM_COEFFICIENT, 1.0, 0.0,
+     {"W/m2K", "W/m2/K", "W/m2.K", "W/m2 K", "W/m2-K", "W/(m2K)", "W/(m2 K)", "W/(m2.K)", "W/(m2*K)", "W/m2degC",
+      "W/m2\u00b7K", "W/(m2\u00b7K)"}},
+    {DIM_COEFFICIENT, BTU / (HOUR * FOOT * FOOT * FAHRENHEIT), 0.0,
+     {"Btu/hft2F", "Btu/h/ft2/F", "Btu/h ft2 F", "Btu/h-ft2-F", "Btu/hr-ft2-F", "Btu/hr ft2 F", "Btu/(h ft2 F)",
+      "Btu/(hr ft2 F)", "Btu/(h ft2 degF)", "Btu/(hr ft2 degF)", "Btu/hft2degF", "Btu/(h\u00b7ft2\u00b7degF)",
+      "BTU/hft2F"}},
+
+    {DIM_VOLUME_PER_AREA, 1e-6, 0.0, {"mL/m2", "ml/m2"}},
+    {DIM_VOLUME_PER_AREA, GALLON / (1000.0 * FOOT * FOOT), 0.0, {"gal/1000ft2", "gal/1000 ft2"}},
+
+    {DIM_SPEED, 1.0, 0.0, {"m/s"}},
+    {DIM_SPEED, FOOT / MINUTE, 0.0, {"ft/min", "fpm"}},
+
+    {DIM_FRACTION, 0.01, 0.0, {"%"}},
+};
+
+#define UNITS (sizeof table / sizeof table[0])
+
+typedef struct {
+    const char *name, *example;
+    bool quotient;
+    unit_dimension over, under;
+} dimension_facts;
+
+static const dimension_facts facts[DIM_COUNT] = {
+    [DIM_LENGTH] = {.name = "a length", .example = "24 in"},
+    [DIM_AREA] = {.name = "an area", .example = "10 ft2"},
+    [DIM_VOLUME] = {.name = "a volume", .example = "2 gal"},
+    [DIM_MASS] = {.name = "a mass", .example = "100 lb"},
+    [DIM_TIME] = {.name = "a time", .example = "20 min"},
+    [DIM_TEMPERATURE] = {.name = "a temperature", .example = "285 degF"},
+    [DIM_DIFFERENCE] = {.name = "a temperature difference", .example = "2 degF"},
+    [DIM_GAUGE_PRESSURE] = {.name = "a gauge pressure", .example = "60 psig"},
+    [DIM_PRESSURE] = {.name = "a pressure", .example = "29.9 inHg"},
+    [DIM_POWER] = {.name = "a power", .example = "300 kBtu/h"},
+    [DIM_ENERGY] = {.name = "an energy", .example = "10 kWh"},
+    [DIM_CONCENTRATION] = {"a mass per volume", "6 lb/gal", true, DIM_MASS, DIM_VOLUME},
+    [DIM_VOLUME_FLOW] = {"a volume flow", "12 gal/h", true, DIM_VOLUME, DIM_TIME},
+    [DIM_MASS_FLOW] = {"a mass flow", "40 lb/h", true, DIM_MASS, DIM_TIME},
+    [DIM_COEFFICIENT] = {.name = "a heat transfer coefficient", .example = "500 W/m2K"},
+    [DIM_VOLUME_PER_AREA] = {"a volume per area", "50 mL/m2", true, DIM_VOLUME, DIM_AREA},
+    [DIM_SPEED] = {"a speed", "0.3 m/s", true, DIM_LENGTH, DIM_TIME},
+    [DIM_FRACTION] = {.name = "a percentage", .example = "60 %"},
+};
+
+#define THOUSAND_OR_MILLION "means a thousand to some and a million to others: write kBtu/h or MMBtu/h"
+#define WHICH_TON \
+    "may be short, long or metric, or of refrigeration: write lb, kg or t (1000 kg), or a power in kW or Btu/h"
+#define NO_CALORIES "is not used here: write a power in W, kW or Btu/h"
+
+static const struct {
+    const char *spelling, *reason;
+} refused[] = {
+    {"F", "lacks its degree: write degF"},
+    {"C", "lacks its degree: write degC"},
+    {"psi", "does not say from where it counts: write psia (absolute), or kPa or inHg"},
+    {"psig", "counts from the room's own pressure: write it absolute, in psia, kPa or inHg"},
+    {"MBtu/h", THOUSAND_OR_MILLION},
+    {"MBtu/hr", THOUSAND_OR_MILLION},
+    {"MBTU/h", THOUSAND_OR_MILLION},
+    {"MBTU/hr", THOUSAND_OR_MILLION},
+    {"MBtuh", THOUSAND_OR_MILLION},
+    {"MBH", THOUSAND_OR_MILLION},
+    {"mbh", THOUSAND_OR_MILLION},
+    {"ton", WHICH_TON},
+    {"tons", WHICH_TON},
+    {"cal", NO_CALORIES},
+    {"kcal", NO_CALORIES},
+    {"cal/s", NO_CALORIES},
+    {"kcal/h", NO_CALORIES},
+};
+
+/* Signs outside ASCII that read as a word or digit of the table. */
+static const struct {
+    const char *sign, *reads;
+} signs[] = {{"\u00b0", "deg"}, {"\u00b2", "2"}, {"\u00b3", "3"}};
+
+static bool begins(const char *at, const char *end, const char *with)
+{
+    size_t length = strlen(with);
+    return (size_t)(end - at) >= length && memcmp(at, with, length) == 0;
+}
+
+/* One step of the comparison: how far the text and the spelling advance; false when they differ. */
+static bool step(const char **at, const char *end, const char **spelling)
+{
+    for (size_t i = 0; i < sizeof signs / sizeof signs[0]; i++)
+        if (begins(*at, end, signs[i].sign)) {
+            size_t reads = strlen(signs[i].reads);
+            if (strncmp(*spelling, signs[i].reads, reads) != 0)
+                return false;
+            *at += strlen(signs[i].sign);
+            *spelling += reads;
+            return true;
+        }
+    if (**spelling == ' ' && words_blank(*at, end) > 0) {
+        *at = words_skip(*at, end);
+        (*spelling)++;
+        return true;
+    }
+    return *at < end && *(*at)++ == *(*spelling)++;
+}
+
+/* A unit ends with its line, or before a blank or a sign that the grammar puts between quantities. */
+static bool unit_ends(const char *at, const char *end)
+{
+    return at == end || words_blank(at, end) > 0 || strchr(",|+", *at) != NULL;
+}
+
+static size_t spelling_length(const char *spelling, const char *text, const char *end)
+{
+    const char *at = text;
+    while (*spelling != '\0')
+        if (!step(&at, end, &spelling))
+            return 0;
+    return unit_ends(at, end) ? (size_t)(at - text) : 0;
+}
+
+static size_t longest_spelling(const unit *u, const char *text, size_t length)
+{
+    size_t longest = 0;
+    for (size_t i = 0; i < UNIT_SPELLINGS && u->spellings[i] != NULL; i++) {
+        size_t found = spelling_length(u->spellings[i], text, text + length);
+        if (found > longest)
+            longest = found;
+    }
+    return longest;
+}
+
+const unit *unit_scan(unsigned dimensions, const char *text, size_t length, size_t *used)
+{
+    const unit *best = NULL;
+    *used = 0;
+    for (size_t i = 0; i < UNITS; i++) {
+        if ((dimensions & UNIT_OF(table[i].dimension)) == 0)
+            continue;
+        size_t found = longest_spelling(&table[i], text, length);
+        if (found > *used) {
+            best = &table[i];
+            *used = found;
+        }
+    }
+    return best;
+}
+
+static const unit *spelt(unit_dimension d, const char *spelling)
+{
+    size_t used, length = strlen(spelling);
+    const unit *u = unit_scan(UNIT_OF(d), spelling, length, &used);
+    return used == length ? u : NULL;
+}
+
+double unit_to_si(unit_dimension d, const char *spelling, double value)
+{
+    const unit *u = spelt(d, spelling);
+    return u == NULL ? (double)NAN : (value + u->offset) * u->factor;
+}
+
+double unit_from_si(unit_dimension d, const char *spelling, double si)
+{
+    const unit *u = spelt(d, spelling);
+    return u == NULL ? (double)NAN : si / u->factor - u->offset;
+}
+
+const char *unit_refusal(const char *text, size_t length)
+{
+    for (size_t i = 0; i < sizeof refused / sizeof refused[0]; i++)
+        if (strlen(refused[i].spelling) == length && memcmp(refused[i].spelling, text, length) == 0)
+            return refused[i].reason;
+    return NULL;
+}
+
+const unit *unit_listed(unit_dimension d, size_t index)
+{
+    for (size_t i = 0; i < UNITS; i++)
+        if (table[i].dimension == d && index-- == 0)
+            return &table[i];
+    return NULL;
+}
+
+/* Appends an item to "a, b or c"; `left` counts the items still to come after this one. */
+static void append(char *out, size_t size, const char *item, size_t left)
+{
+    size_t length = strlen(out);
+    const char *joint = length == 0 ? "" : left == 0 ? " or " : ", ";
+    snprintf(out + length, size - length, "%s%s", joint, item);
+}
+
+static size_t count_of(unsigned dimensions)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < UNITS; i++)
+        count += (dimensions & UNIT_OF(table[i].dimension)) != 0;
+    return count;
+}
+
+void unit_accepted(unsigned dimensions, char *out, size_t size)
+{
+    size_t left = count_of(dimensions);
+    out[0] = '\0';
+    for (size_t i = 0; i < UNITS; i++)
+        if ((dimensions & UNIT_OF(table[i].dimension)) != 0)
+            append(out, size, table[i].spellings[0], --left);
+}
+
+void unit_describe(unsigned dimensions, char *out, size_t size)
+{
+    size_t left = 0;
+    out[0] = '\0';
+    for (unsigned d = 0; d < DIM_COUNT; d++)
+        left += (dimensions & UNIT_OF(d)) != 0;
+    for (unsigned d = 0; d < DIM_COUNT; d++)
+        if ((dimensions & UNIT_OF(d)) != 0)
+            append(out, size, facts[d].name, --left);
+}
+
+const char *unit_example(unit_dimension d)
+{
+    return facts[d].example;
+}
+
+bool unit_quotient(unit_dimension d, unit_dimension *over, unit_dimension *under)
+{
+    *over = facts[d].over;
+    *under = facts[d].under;
+    return facts[d].quotient;
+}

@@ -1,0 +1,61 @@
+/* base/units.h -- the border between the words people use and SI. One table of units; nothing else in the program knows a
+   factor. */
+#ifndef BASE_UNITS_H
+#define BASE_UNITS_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+typedef enum {
+    DIM_LENGTH, DIM_AREA, DIM_VOLUME, DIM_MASS, DIM_TIME,
+    DIM_TEMPERATURE,      /* with offset: degC, degF, K */
+    DIM_DIFFERENCE,       /* a temperature difference: no offset */
+    DIM_GAUGE_PRESSURE,   /* counts from the room's own pressure: psig, barg */
+    DIM_PRESSURE,         /* absolute */
+    DIM_POWER,
+    DIM_ENERGY,
+    DIM_CONCENTRATION,    /* g/L kg/m3 lb/gal oz/gal */
+    DIM_VOLUME_FLOW,      /* L/min mL/min gal/h gal/min */
+    DIM_MASS_FLOW,        /* kg/h kg/min lb/h */
+    DIM_COEFFICIENT,      /* W/m2K Btu/hft2F */
+    DIM_VOLUME_PER_AREA,  /* mL/m2 gal/1000ft2 */
+    DIM_SPEED,            /* m/s ft/min */
+    DIM_FRACTION,         /* % */
+    DIM_COUNT
+} unit_dimension;
+
+/* Several dimensions at once, where a quantity may be of either: UNIT_OF(DIM_VOLUME) | UNIT_OF(DIM_MASS). */
+#define UNIT_OF(dimension) (1u << (dimension))
+
+#define UNIT_SPELLINGS 13
+
+/* SI value = (value + offset) * factor. */
+typedef struct {
+    unit_dimension dimension;
+    double factor, offset;
+    const char *spellings[UNIT_SPELLINGS]; /* the first is the one to print; NULL after the last */
+} unit;
+
+/* Value in SI of `value` in the unit of that spelling (exactly, as in the table). NaN when the spelling is not of that
+   dimension. */
+double unit_to_si(unit_dimension d, const char *spelling, double value);
+double unit_from_si(unit_dimension d, const char *spelling, double si);
+
+/* The longest spelling of any of the dimensions at the start of a text, ending where a word ends; NULL when there is
+   none. `used` gets its length in bytes. The degree sign reads as "deg", superscript two and three as digits. */
+const unit *unit_scan(unsigned dimensions, const char *text, size_t length, size_t *used);
+
+/* Why a spelling that people do use is refused, and what to write instead; NULL when it is not one of those. */
+const char *unit_refusal(const char *text, size_t length);
+
+/* The units of a dimension one by one, index from 0; NULL beyond the last. */
+const unit *unit_listed(unit_dimension d, size_t index);
+
+void unit_accepted(unsigned dimensions, char *out, size_t size); /* "m, cm, mm, in or ft" */
+void unit_describe(unsigned dimensions, char *out, size_t size); /* "a volume or a mass" */
+const char *unit_example(unit_dimension d);                      /* "24 in" */
+
+/* Whether a dimension may be written "1 lb per 2 gal", and what stands over and under the line. */
+bool unit_quotient(unit_dimension d, unit_dimension *over, unit_dimension *under);
+
+#endif

@@ -1,0 +1,127 @@
+/* realpath is in XSI, beyond base POSIX */
+#define _XOPEN_SOURCE 700
+#include "base/whole_file.h"
+
+#include <errno.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include "base/program.h"
+
+static bool complain(const whole_file *w, int why)
+{
+    program_complain("could not write '%s': %s", w->path, why != 0 ? strerror(why) : "unknown error");
+    return false;
+}
+
+static void forget(whole_file *w)
+{
+    free(w->place);
+    free(w->temporary);
+    w->place = w->temporary = NULL;
+    w->to = NULL;
+}
+
+/* Links are followed, so that a link is not replaced by a file. */
+static char *place_of(const char *path)
+{
+    char *resolved = realpath(path, NULL);
+    return resolved != NULL || errno != ENOENT ? resolved : strdup(path);
+}
+
+static char *temporary_beside(const char *place)
+{
+    static const char ending[] = ".XXXXXX";
+    size_t length = strlen(place);
+    char *name = malloc(length + sizeof ending);
+    if (name != NULL) {
+        memcpy(name, place, length);
+        memcpy(name + length, ending, sizeof ending);
+    }
+    return name;
+}
+
+/* The mode the file had, or what the person's mask gives a new one; mkstemp lets nobody else read. */
+static mode_t mode_for(const char *place)
+{
+    struct stat s;
+    if (stat(place, &s) == 0)
+        return s.st_mode & 0777;
+    mode_t mask = umask(0);
+    umask(mask);
+    return 0666 & ~mask;
+}
+
+static FILE *open_temporary(whole_file *w)
+{
+    int file = mkstemp(w->temporary);
+    if (file < 0)
+        return NULL;
+    FILE *to = fchmod(file, mode_for(w->place)) == 0 ? fdopen(file, "w") : NULL;
+    if (to == NULL) {
+        int why = errno;
+        close(file);
+        unlink(w->temporary);
+        errno = why;
+    }
+    return to;
+}
+
+static bool is_special(const char *path)
+{
+    struct stat s;
+    return stat(path, &s) == 0 && !S_ISREG(s.st_mode);
+}
+
+bool whole_file_is_stdout(const char *path)
+{
+    return path != NULL && strcmp(path, "-") == 0;
+}
+
+bool whole_file_open(whole_file *w, const char *path)
+{
+    *w = (whole_file){.path = path};
+    if (whole_file_is_stdout(path)) {
+        w->to = stdout;
+        return true;
+    }
+    errno = 0;
+    if (is_special(path))
+        w->to = fopen(path, "w");
+    else if ((w->place = place_of(path)) != NULL && (w->temporary = temporary_beside(w->place)) != NULL)
+        w->to = open_temporary(w);
+    int why = errno;
+    errno = 0; /* until the end, only a failing write sets it */
+    if (w->to != NULL)
+        return true;
+    forget(w);
+    return complain(w, why);
+}
+
+/* Everything down to the disk, or errno. Pipes and devices have no disk below them. */
+static bool settle(const whole_file *w)
+{
+    return !ferror(w->to) && fflush(w->to) == 0 && (w->temporary == NULL || fsync(fileno(w->to)) == 0);
+}
+
+bool whole_file_close(whole_file *w)
+{
+    if (w->to == NULL)
+        return false;
+    bool good = settle(w);
+    int why = errno;
+    if (w->to != stdout && fclose(w->to) != 0 && good) {
+        good = false;
+        why = errno;
+    }
+    if (good && w->temporary != NULL && rename(w->temporary, w->place) != 0) {
+        good = false;
+        why = errno;
+    }
+    if (!good && w->temporary != NULL)
+        unlink(w->temporary);
+    forget(w);
+    return good || complain(w, why);
+}

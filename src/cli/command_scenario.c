@@ -1,0 +1,36 @@
+#include "cli/command_scenario.h"
+
+#include "base/boil.h"
+#include "base/program.h"
+
+bool command_scenario_read(const char *path, scenario *s)
+{
+    messages m;
+    messages_init(&m);
+    bool good = scenario_read(path, s, &m) == BOIL_OK;
+    messages_print(&m, stderr, PROGRAM_NAME);
+    messages_free(&m);
+    return good;
+}
+
+static const char *reason_of(int result)
+{
+    switch (result) {
+    case BOIL_RANGE:
+    case BOIL_NO_ROOT:
+        return "no such bath: its strength or boiling point is beyond what is known of these salts";
+    case BOIL_NO_MEMORY:
+        return "out of memory";
+    case BOIL_BAD_INPUT:
+        return "the case makes no sense as a whole";
+    default:
+        return "the integration failed: a rate came out infinite or not a number";
+    }
+}
+
+/* The person's mistake, or ours. */
+int command_scenario_refuse(const scenario *s, int result)
+{
+    program_complain("%s: %s", s->path, reason_of(result));
+    return result == BOIL_NO_MEMORY || result == BOIL_NOT_FINITE ? STATUS_STOPPED : STATUS_USAGE;
+}

@@ -1,0 +1,15 @@
+/* cli/command_scenario.h -- how every command gets its scenario, and what it says when there is nothing to be made of it. */
+#ifndef CLI_COMMAND_SCENARIO_H
+#define CLI_COMMAND_SCENARIO_H
+
+#include <stdbool.h>
+
+#include "scenario/scenario.h"
+
+/* Reads FILE; what is wrong with it goes to standard error. To be freed either way. */
+bool command_scenario_read(const char *path, scenario *s);
+
+/* A scenario that reads well but cannot be carried out: complains, and gives the exit status. `result` as of the model. */
+int command_scenario_refuse(const scenario *s, int result);
+
+#endif

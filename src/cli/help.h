@@ -1,0 +1,24 @@
+/* cli/help.h -- help written from the tables of cli/options.h: in full on request, two lines after a mistake. What help says
+   beside the tables is here too, for the manual to say the same. */
+#ifndef CLI_HELP_H
+#define CLI_HELP_H
+
+#include <stdio.h>
+
+#include "cli/options.h"
+
+extern const char help_purpose[];
+extern const option help_option; /* --help, which every command has */
+
+extern const option help_program_options[];
+extern const size_t help_program_options_count;
+
+/* What the program's exit status means, by number. */
+extern const char *const help_statuses[];
+extern const size_t help_statuses_count;
+
+void help_program(FILE *to);
+void help_command(const command *c, FILE *to);
+void help_usage(const command *c, FILE *to); /* NULL: of the program */
+
+#endif

@@ -1,0 +1,57 @@
+#include "base/program.h"
+#include "base/text.h"
+#include "cli/command_scenario.h"
+#include "cli/commands.h"
+#include "describe/listing.h"
+#include "describe/report.h"
+
+static size_t acts_of(const scenario *s, boil_act_kind kind)
+{
+    size_t n = 0;
+    for (size_t i = 0; i < s->schedule.count; i++)
+        n += s->schedule.acts[i].kind == kind;
+    return n;
+}
+
+/* ", 2 of salts", where there are any. */
+static void others(const scenario *s, boil_act_kind kind, const char *what)
+{
+    size_t n = acts_of(s, kind);
+    if (n > 0)
+        printf(", %zu of %s", n, what);
+}
+
+static void answer(const scenario *s)
+{
+    printf("%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
+           show_count(acts_of(s, BOIL_ACT_LOAD), "load", "loads").text,
+           show_count(acts_of(s, BOIL_ACT_WATER), "addition", "additions").text);
+    others(s, BOIL_ACT_SALTS, "salts");
+    others(s, BOIL_ACT_LIQUID, "liquid");
+    printf(" in %s from %s\n\n", show_span(s->schedule.duration_s).text, show_clock(s->start_s, 0).text);
+    plan_print(s, stdout);
+    putchar('\n');
+    report_uncertainty(&s->plant.charge, SHOW_SI, stdout);
+    report_caution(stdout);
+}
+
+static int run(const given *g)
+{
+    scenario s;
+    bool good = command_scenario_read(g->argument, &s);
+    if (good)
+        answer(&s);
+    scenario_free(&s);
+    return good ? STATUS_DONE : STATUS_USAGE;
+}
+
+const command command_check = {
+    .name = "check",
+    .argument = "FILE",
+    .summary = "is the scenario right, and what does it mean",
+    .description =
+        "Reads a scenario and says everything that is wrong with it, or what it comes to: every setting in US and SI "
+        "units, defaults marked, the charge worked out, the acts one by one. FILE '-' is standard input.",
+    .example = PROGRAM_NAME " check night.bath",
+    .run = run,
+};

@@ -1,0 +1,269 @@
+#include "commands/compare/answer.h"
+
+#include <math.h>
+#include <stddef.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "describe/setting_words.h"
+#include "scenario/action_words.h"
+
+/* Settings --------------------------------------------------------------------------------------------------------- */
+
+static bool same_words(const contrast *c, size_t setting, show_system s)
+{
+    return strcmp(setting_words_of(c->a->scenario, setting, s).text,
+                  setting_words_of(c->b->scenario, setting, s).text) == 0;
+}
+
+/* What differs in its fourth digit; a default and the same in other units may differ by rounding. */
+bool contrast_setting_differs(const contrast *c, size_t setting)
+{
+    const scenario_setting *in_a = &c->a->scenario->settings[setting], *in_b = &c->b->scenario->settings[setting];
+    key_kind kind = in_a->key->kind;
+    if (kind == KEY_TITLE || kind == KEY_PATH)
+        return false;
+    if (in_a->state == SETTING_ABSENT || in_b->state == SETTING_ABSENT)
+        return (in_a->state == SETTING_ABSENT) != (in_b->state == SETTING_ABSENT);
+    return !same_words(c, setting, SHOW_US) || !same_words(c, setting, SHOW_SI);
+}
+
+#define SAME_TIME_S 1e-6
+
+/* Acts ------------------------------------------------------------------------------------------------------------- */
+
+/* What the words of a load may leave out. */
+static const size_t load_numbers[] = {
+    offsetof(boil_load, mass_kg),           offsetof(boil_load, size_m),
+    offsetof(boil_load, tube_wall_m),       offsetof(boil_load, packed_depth_m),
+    offsetof(boil_load, temperature_K),     offsetof(boil_load, immersed_s),
+    offsetof(boil_load, basket_kg),         offsetof(boil_load, lowering_s),
+    offsetof(boil_load, coefficient_W_m2K), offsetof(boil_load, area_m2),
+    offsetof(boil_load, rinse_kg_m2),       offsetof(boil_load, drag_out_kg_m2),
+};
+
+static double number_at(const boil_load *l, size_t where)
+{
+    return *(const double *)(const void *)((const char *)l + where);
+}
+
+/* Infinities are the same, and so are numbers that differ by rounding. */
+static bool same(double x, double y)
+{
+    return x == y || fabs(x - y) <= 1e-9 * fabs(x);
+}
+
+static bool same_load(const boil_load *a, const boil_load *b)
+{
+    for (size_t i = 0; i < sizeof load_numbers / sizeof load_numbers[0]; i++)
+        if (!same(number_at(a, load_numbers[i]), number_at(b, load_numbers[i])))
+            return false;
+    return true;
+}
+
+static bool same_act(const scenario *s, size_t i, const scenario *t, size_t j)
+{
+    const boil_act *a = &s->schedule.acts[i], *b = &t->schedule.acts[j];
+    if (a->kind != b->kind)
+        return false;
+    if (a->kind == BOIL_ACT_LOAD && !same_load(&a->is.load, &b->is.load))
+        return false;
+    scenario as_a = *t; /* clock times in words count from the same start */
+    as_a.start_s = s->start_s;
+    return strcmp(said_of(s, i).text, said_of(t, j).text) == 0 &&
+           strcmp(act_details(s, i, ACT_BOTH).text, act_details(&as_a, j, ACT_BOTH).text) == 0;
+}
+
+/* Each act of the other may answer for one at the same time; both schedules stand in the order of time. */
+static size_t only_in(const scenario *s, const scenario *other, bool in_a, contrast_act *list)
+{
+    const boil_schedule *theirs = &other->schedule;
+    size_t n = 0, first = 0, m = theirs->count;
+    bool *taken = calloc(m + 1, sizeof *taken);
+    for (size_t i = 0; taken != NULL && i < s->schedule.count; i++) {
+        double time_s = s->schedule.acts[i].time_s;
+        while (first < m && theirs->acts[first].time_s < time_s - SAME_TIME_S)
+            first++;
+        size_t j = first;
+        while (j < m && theirs->acts[j].time_s <= time_s + SAME_TIME_S && (taken[j] || !same_act(s, i, other, j)))
+            j++;
+        if (j < m && theirs->acts[j].time_s <= time_s + SAME_TIME_S)
+            taken[j] = true;
+        else
+            list[n++] = (contrast_act){s, i, in_a};
+    }
+    free(taken);
+    return n;
+}
+
+static int by_time(const void *left, const void *right)
+{
+    const contrast_act *l = left, *r = right;
+    double a = l->of->schedule.acts[l->act].time_s, b = r->of->schedule.acts[r->act].time_s;
+    if (a != b)
+        return a < b ? -1 : 1;
+    if (l->in_a != r->in_a)
+        return l->in_a ? -1 : 1;
+    return l->act < r->act ? -1 : 1;
+}
+
+contrast_act *contrast_acts(const contrast *c, size_t *count)
+{
+    const scenario *a = c->a->scenario, *b = c->b->scenario;
+    contrast_act *list = malloc((a->schedule.count + b->schedule.count + 1) * sizeof *list);
+    *count = 0;
+    if (list == NULL)
+        return NULL;
+    *count = only_in(a, b, true, list);
+    *count += only_in(b, a, false, list + *count);
+    qsort(list, *count, sizeof *list, by_time);
+    return list;
+}
+
+/* The outcome ------------------------------------------------------------------------------------------------------ */
+
+static double boiling_point_end(const outcome *o)
+{
+    return o->central.summary.boiling_point_end_K;
+}
+
+static double temperature_end(const outcome *o)
+{
+    return o->central.summary.temperature_end_K;
+}
+
+static double salts_end(const outcome *o)
+{
+    return o->central.summary.salt_fraction_end;
+}
+
+static double level_end(const outcome *o)
+{
+    return o->central.summary.still_level_end_m;
+}
+
+static double level_max(const outcome *o)
+{
+    return o->central.summary.level_max_m.value;
+}
+
+static double freeboard_min(const outcome *o)
+{
+    return o->central.summary.freeboard_min_m.value;
+}
+
+static double fast_freeboard_min(const outcome *o)
+{
+    return o->fast.summary.freeboard_min_m.value;
+}
+
+static double steam_peak(const outcome *o)
+{
+    return o->central.summary.steam_peak_kg_s.value;
+}
+
+static double layer_max(const outcome *o)
+{
+    return o->central.summary.layer_max_kg.value;
+}
+
+static double quiet_time(const outcome *o)
+{
+    return (1 - o->central.summary.boiling_share) * o->central.end_s;
+}
+
+static double slowest_load(const outcome *o)
+{
+    return boil_history_recoveries(&o->central, o->scenario->plant.limits.recovery_s).slowest_s;
+}
+
+static double steam_total(const outcome *o)
+{
+    return o->central.summary.steam_total_kg;
+}
+
+static double water_added(const outcome *o)
+{
+    return o->central.summary.water_added_kg + o->central.summary.water_controlled_kg;
+}
+
+static double heat_put_in(const outcome *o)
+{
+    return o->central.end_s > 0 ? o->central.summary.input_total_J / o->central.end_s : (double)NAN;
+}
+
+static const contrast_measure measures[] = {
+    {"slowest_load_s", "boil back, slowest load", DIM_TIME, slowest_load},
+    {"quiet_s", "time without boil", DIM_TIME, quiet_time},
+    {"layer_max_kg", "most water afloat", DIM_MASS, layer_max},
+    {"steam_peak_kg_s", "most steam", DIM_MASS_FLOW, steam_peak},
+    {"level_max_m", "highest level", DIM_LENGTH, level_max},
+    {"freeboard_min_m", "least freeboard", DIM_LENGTH, freeboard_min},
+    {"fast_freeboard_min_m", "the same, fast mixing", DIM_LENGTH, fast_freeboard_min},
+    {"temperature_end_K", "temperature, at the end", DIM_TEMPERATURE, temperature_end},
+    {"boiling_point_end_K", "boils at, at the end", DIM_TEMPERATURE, boiling_point_end},
+    {"salt_fraction_end", "salts by mass, at the end", DIM_FRACTION, salts_end},
+    {"still_level_end_m", "still level, at the end", DIM_LENGTH, level_end},
+    {"water_added_kg", "water added", DIM_MASS, water_added},
+    {"steam_total_kg", "steam, in all", DIM_MASS, steam_total},
+    {"input_mean_W", "heat put in, on average", DIM_POWER, heat_put_in},
+};
+
+const contrast_measure *contrast_measured(size_t index)
+{
+    return index < sizeof measures / sizeof measures[0] ? &measures[index] : NULL;
+}
+
+/* Findings --------------------------------------------------------------------------------------------------------- */
+
+const boil_finding *contrast_finding_of(const contrast_finding *f)
+{
+    return f->in[0] != NULL ? f->in[0] : f->in[1];
+}
+
+/* Where a finding was found in one run, it is likely; possible only when the central run has none of that kind. */
+static void take(contrast_finding *list, size_t *count, const boil_findings *from, int side, bool likely)
+{
+    for (size_t i = 0; i < from->count; i++) {
+        const boil_finding *f = &from->list[i];
+        size_t n = 0;
+        while (n < *count && strcmp(contrast_finding_of(&list[n])->id, f->id) != 0)
+            n++;
+        if (n == *count)
+            list[(*count)++] = (contrast_finding){0};
+        if (list[n].in[side] == NULL) {
+            list[n].in[side] = f;
+            list[n].likely[side] = likely;
+        }
+    }
+}
+
+static int gravity(const contrast_finding *f)
+{
+    int a = f->in[0] != NULL ? (int)f->in[0]->severity : -1, b = f->in[1] != NULL ? (int)f->in[1]->severity : -1;
+    return a > b ? a : b;
+}
+
+static int by_gravity(const void *left, const void *right)
+{
+    const contrast_finding *l = left, *r = right;
+    int difference = gravity(r) - gravity(l);
+    if (difference != 0)
+        return difference;
+    return strcmp(contrast_finding_of(l)->id, contrast_finding_of(r)->id);
+}
+
+contrast_finding *contrast_findings(const contrast *c, size_t *count)
+{
+    size_t most = c->a->found.count + c->a->possible.count + c->b->found.count + c->b->possible.count;
+    contrast_finding *list = calloc(most + 1, sizeof *list);
+    *count = 0;
+    if (list == NULL)
+        return NULL;
+    take(list, count, &c->a->found, 0, true);
+    take(list, count, &c->b->found, 1, true);
+    take(list, count, &c->a->possible, 0, false);
+    take(list, count, &c->b->possible, 1, false);
+    qsort(list, *count, sizeof *list, by_gravity);
+    return list;
+}

@@ -1,0 +1,46 @@
+/* commands/compare/answer.h -- two runs held against each other: which settings, acts, outcomes and findings differ. Acts are matched by
+   the time from the start, so that shifts that begin at different hours can be compared. */
+#ifndef COMMANDS_COMPARE_ANSWER_H
+#define COMMANDS_COMPARE_ANSWER_H
+
+#include "base/units.h"
+#include "describe/outcome.h"
+
+typedef struct {
+    const outcome *a, *b;
+} contrast;
+
+/* Title and run sheet are no setting of the plant. */
+bool contrast_setting_differs(const contrast *c, size_t setting);
+
+/* An act that only one of them has; the same at another time is two. */
+typedef struct {
+    const scenario *of;
+    size_t act;      /* in its schedule */
+    bool in_a;
+} contrast_act;
+
+/* In the order of time, to be freed; NULL when there are none, or memory is refused. */
+contrast_act *contrast_acts(const contrast *c, size_t *count);
+
+/* Quantities of an outcome, one by one; NULL beyond the last. */
+typedef struct {
+    const char *name;            /* in JSON, with its SI unit */
+    const char *words;
+    unit_dimension dimension;
+    double (*of)(const outcome *o); /* NaN: there is none */
+} contrast_measure;
+const contrast_measure *contrast_measured(size_t index);
+
+/* A finding of either, likely or possible; NULL where it was not found. */
+typedef struct {
+    const boil_finding *in[2];   /* of a, of b */
+    bool likely[2];
+} contrast_finding;
+
+const boil_finding *contrast_finding_of(const contrast_finding *f); /* that of a, else of b */
+
+/* Gravest first; to be freed. */
+contrast_finding *contrast_findings(const contrast *c, size_t *count);
+
+#endif

@@ -1,0 +1,175 @@
+#include "commands/compare/text.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/program.h"
+#include "base/text.h"
+#include "describe/listing.h"
+#include "describe/report.h"
+#include "describe/setting_words.h"
+#include "describe/verdict.h"
+#include "scenario/action_words.h"
+
+#define NAME_WIDTH 27
+#define SIDE_WIDTH 20
+#define TITLE_WIDTH 52
+
+static void line(FILE *to, const char *name, const char *a, const char *b, const char *difference)
+{
+    char text[2000];
+    snprintf(text, sizeof text, " %s %s %s %s", text_fitted(name, NAME_WIDTH).text, text_fitted(a, SIDE_WIDTH).text,
+             text_fitted(b, SIDE_WIDTH).text, difference);
+    text_line(to, text);
+}
+
+static void head(FILE *to, const char *name, const char *difference)
+{
+    fputc('\n', to);
+    line(to, name, "A", "B", difference);
+}
+
+static void side(const outcome *o, const char *letter, show_system s, FILE *to)
+{
+    char title[600];
+    snprintf(title, sizeof title, "%s  %s", letter, text_fitted(o->scenario->title, REPORT_WIDTH - 3).text);
+    text_line(to, title);
+    text_wrapped(to, verdict_of(o, s).text, 0, 3, REPORT_WIDTH);
+}
+
+/* What is done and what there is ----------------------------------------------------------------------------------- */
+
+static const char *state_words(const scenario *s, size_t i, show_system system, setting_words *w)
+{
+    if (s->settings[i].state == SETTING_ABSENT)
+        return "-";
+    *w = setting_words_of(s, i, system);
+    return w->text;
+}
+
+/* What does not fit beside each other stands below each other. */
+static void setting(FILE *to, const char *name, const char *a, const char *b)
+{
+    if (strlen(a) <= SIDE_WIDTH && strlen(b) <= SIDE_WIDTH) {
+        line(to, name, a, b, "");
+        return;
+    }
+    int used = fprintf(to, " %s A:", text_fitted(name, NAME_WIDTH).text);
+    text_wrapped(to, a, used, used + 1, REPORT_WIDTH);
+    fprintf(to, " %*s B:", NAME_WIDTH, "");
+    text_wrapped(to, b, used, used + 1, REPORT_WIDTH);
+}
+
+static bool settings(const contrast *c, show_system s, FILE *to)
+{
+    bool any = false;
+    for (size_t i = 0; i < key_count(); i++) {
+        setting_words a, b;
+        char name[80];
+        const key *k = key_at(i);
+        if (!contrast_setting_differs(c, i))
+            continue;
+        any = true;
+        snprintf(name, sizeof name, k->section[0] != '\0' ? "%s, %s" : "%s%s", k->section, k->words);
+        setting(to, name, state_words(c->a->scenario, i, s, &a), state_words(c->b->scenario, i, s, &b));
+    }
+    return any;
+}
+
+static void act(const contrast_act *x, show_system s, FILE *to)
+{
+    char text[700];
+    act_words details = act_details(x->of, x->act, s == SHOW_US ? ACT_US : ACT_SI);
+    snprintf(text, sizeof text, "%s%s%s", said_of(x->of, x->act).text, details.text[0] != '\0' ? ", " : "",
+             details.text);
+    int used = fprintf(to, " only %s %8s ", x->in_a ? "A" : "B",
+                       show_clock(x->of->start_s, x->of->schedule.acts[x->act].time_s).text);
+    text_wrapped(to, text, used, used + 1, REPORT_WIDTH);
+}
+
+static bool acts(const contrast *c, show_system s, FILE *to)
+{
+    size_t count;
+    contrast_act *list = contrast_acts(c, &count);
+    for (size_t i = 0; i < count && i < PLAN_ACTS_MAX; i++)
+        act(&list[i], s, to);
+    if (count > PLAN_ACTS_MAX)
+        fprintf(to, " ... and %zu acts more\n", count - PLAN_ACTS_MAX);
+    free(list);
+    return count > 0;
+}
+
+static void inputs(const contrast *c, show_system s, FILE *to)
+{
+    head(to, "What differs", "");
+    bool any = settings(c, s, to);
+    any = acts(c, s, to) || any;
+    if (!any)
+        fputs(" nothing\n", to);
+}
+
+/* What comes of it ------------------------------------------------------------------------------------------------- */
+
+static shown difference_of(const contrast_measure *m, show_system s, double a, double b)
+{
+    shown t;
+    unit_dimension d = m->dimension == DIM_TEMPERATURE ? DIM_DIFFERENCE : m->dimension;
+    shown size = show(s, d, fabs(b - a));
+    if (!isfinite(a) || !isfinite(b) || strcmp(show(s, m->dimension, a).text, show(s, m->dimension, b).text) == 0)
+        return (shown){""};
+    snprintf(t.text, sizeof t.text, "%c%.40s", b > a ? '+' : '-', size.text);
+    return t;
+}
+
+static void outcomes(const contrast *c, show_system s, FILE *to)
+{
+    const contrast_measure *m;
+    head(to, "What comes of it", "B less A");
+    for (size_t i = 0; (m = contrast_measured(i)) != NULL; i++) {
+        double a = m->of(c->a), b = m->of(c->b);
+        line(to, m->words, show(s, m->dimension, a).text, show(s, m->dimension, b).text,
+             difference_of(m, s, a, b).text);
+    }
+}
+
+static shown severity_words(const contrast_finding *f, int i)
+{
+    shown t;
+    if (f->in[i] == NULL)
+        return (shown){"-"};
+    snprintf(t.text, sizeof t.text, "%s%s", boil_severity_word(f->in[i]->severity), f->likely[i] ? "" : " (possible)");
+    return t;
+}
+
+static void finding_line(FILE *to, const char *title, const char *a, const char *b)
+{
+    char text[1400];
+    snprintf(text, sizeof text, " %s %s %s", text_fitted(title, TITLE_WIDTH).text, text_fitted(a, SIDE_WIDTH).text, b);
+    text_line(to, text);
+}
+
+static void findings(const contrast *c, FILE *to)
+{
+    size_t count;
+    contrast_finding *list = contrast_findings(c, &count);
+    fputc('\n', to);
+    finding_line(to, "Findings", count > 0 ? "A" : "", count > 0 ? "B" : "");
+    for (size_t i = 0; i < count; i++)
+        finding_line(to, contrast_finding_of(&list[i])->title,
+                     severity_words(&list[i], 0).text, severity_words(&list[i], 1).text);
+    if (count == 0)
+        fputs(" none\n", to);
+    free(list);
+}
+
+void compare_report(const contrast *c, show_system s, FILE *to)
+{
+    side(c->a, "A", s, to);
+    side(c->b, "B", s, to);
+    inputs(c, s, to);
+    outcomes(c, s, to);
+    findings(c, to);
+    report_caution(to);
+    fprintf(to, "\n" PROGRAM_NAME " " PROGRAM_VERSION ", tolerance %g\n", c->a->tolerance);
+}

@@ -1,0 +1,265 @@
+#include "commands/correct/text.h"
+
+#include <math.h>
+
+#include "base/boil.h"
+#include "base/program.h"
+#include "base/text.h"
+#include "describe/listing.h"
+#include "describe/report.h"
+#include "properties/water.h"
+
+typedef struct {
+    const boil_correction *p;
+    const scenario *scenario;
+    show_system system;
+    FILE *to;
+} writing;
+
+/* Refusals -------------------------------------------------------------------------------------------------------- */
+
+/* What helps where water finds no room or boils off, and where salts or liquid would lie, stop the boil, or boil the bath down
+   before they are in. */
+static const char *remedy(const correct_answer *a, bool water)
+{
+    if (water)
+        return "less heat, or bail out first and read again";
+    return a->scenario->plant.fittings.mixer_on
+               ? "let it cool and fill it up by 'charge --from', or go to a lower level first"
+               : "try it with the mixer on ('mixer = on' under [fittings]), or let it cool and fill it up by 'charge --from'";
+}
+
+static void refuse_pace(const correct_answer *a)
+{
+    const boil_correction *p = &a->plan;
+    const struct {
+        const char *what;
+        const boil_correct_step *step;
+    } steps[] = {{"do the dry salts", &p->salts}, {"does the liquid", &p->liquid}, {"does the water", &p->water}};
+    for (size_t i = 0; i < sizeof steps / sizeof steps[0]; i++)
+        if (steps[i].step->mass_kg > 0 && !(steps[i].step->pace.rate_kg_s > 0)) {
+            program_complain("%s: at no pace %s go in well: %s. Instead, %s", a->scenario->path, steps[i].what,
+                             steps[i].step->pace.limited_by, remedy(a, steps[i].step == &p->water));
+            return;
+        }
+    program_complain("%s: what goes in well step by step does not as a whole: %s. Instead, %s", a->scenario->path, p->harm,
+                     remedy(a, !(p->salts.mass_kg + p->liquid.mass_kg > 0)));
+}
+
+void correct_refuse(const correct_answer *a, show_system s)
+{
+    const boil_correction *p = &a->plan;
+    const char *path = a->scenario->path;
+    if (p->end == BOIL_CORRECT_NO_BATH)
+        program_complain(
+            "%s: no bath of these salts that is known of boils at %s there: read again, and look at altitude or "
+            "pressure, and at the blend",
+            path, show(s, DIM_TEMPERATURE, p->asked.reads_K).text);
+    else if (p->end == BOIL_CORRECT_NO_BOIL)
+        program_complain(
+            "%s: the heat does not keep it boiling at %s: a reading taken then says nothing of its strength, and "
+            "no water goes onto a bath that does not boil. More heat first",
+            path, show(s, DIM_TEMPERATURE, p->asked.reads_K).text);
+    else if (p->end == BOIL_CORRECT_NO_ROOM)
+        program_complain(
+            "%s: at no level does the freeboard of %s stay with the next load in: a lighter load, less heat or a "
+            "deeper tank",
+            path, show(s, DIM_LENGTH, a->scenario->plant.limits.freeboard_m).text);
+    else if (p->end == BOIL_CORRECT_TOO_WEAK)
+        program_complain(
+            "%s: liquid of %s brings so much water that the bath would first have to boil down beyond %s: use "
+            "stronger liquid or dry salts",
+            path, show(s, DIM_FRACTION, p->asked.liquid_fraction).text,
+            show(s, DIM_TEMPERATURE, fmax(a->scenario->plant.limits.boiling_point_high_K, p->asked.reads_K)).text);
+    else
+        refuse_pace(a);
+}
+
+/* The verdict ----------------------------------------------------------------------------------------------------- */
+
+static shown gallons(const writing *w, double kg)
+{
+    return show(w->system, DIM_VOLUME, kg / boil_water_density(w->p->asked.added_K));
+}
+
+static void verdict(const writing *w)
+{
+    const boil_correction *p = w->p;
+    bool anything = p->done_s > 0;
+    const char *joint = "";
+    if (p->bail != BOIL_BAIL_NOTHING) {
+        fprintf(w->to, "Bail out %s first", show(w->system, DIM_VOLUME, p->bail_m3).text);
+        joint = "; then ";
+    }
+    if (p->boil_down_s > 0) {
+        fprintf(w->to, "%sboil down for %s", joint, show_span(p->boil_down_s).text);
+        joint = ", then ";
+    }
+    if (p->water.mass_kg > 0) {
+        fprintf(w->to, "%s%s of water over %s", joint, gallons(w, p->water.mass_kg).text, show_span(p->water.over_s).text);
+        joint = ", then ";
+    }
+    const boil_correct_step *makeup = p->salts.mass_kg > 0 ? &p->salts : &p->liquid;
+    if (makeup->mass_kg > 0)
+        fprintf(w->to, "%s%s of %s over %s", joint, show(w->system, DIM_MASS, makeup->mass_kg).text,
+                makeup == &p->salts ? "dry salts" : "liquid", show_span(makeup->over_s).text);
+    if (anything)
+        fprintf(w->to, ": at %s after %s\n", show(w->system, DIM_TEMPERATURE, p->end_K).text, show_span(p->done_s).text);
+    else
+        fprintf(w->to, "%s\n",
+                p->bail != BOIL_BAIL_NOTHING ? "; nothing to add" : "Nothing to add: it is at the set point");
+}
+
+/* What there is, and is wanted ------------------------------------------------------------------------------------- */
+
+static void bath(const writing *w)
+{
+    const boil_correction *p = w->p;
+    char range[140] = "";
+    if (p->asked.uncertain_K > 0)
+        snprintf(range, sizeof range, "%s to %s, by the reading", show(w->system, DIM_FRACTION, p->salt_fraction_low).text,
+                 show(w->system, DIM_FRACTION, p->salt_fraction_high).text);
+    fputs("\nWhat there is\n", w->to);
+    plan_line(w->to, "boils at", DIM_TEMPERATURE, p->asked.reads_K, "as read");
+    plan_line(w->to, "salts by mass", DIM_FRACTION, p->salt_fraction, range);
+    plan_line(w->to, "strength", DIM_CONCENTRATION, p->strength_kg_m3, "salts per volume of hot bath");
+    plan_line(w->to, "level", DIM_LENGTH, p->still_level_m,
+              p->asked.level_boiling ? "still: the swell is taken out" : "still");
+    if (p->asked.level_boiling)
+        plan_line(w->to, "swell", DIM_LENGTH, p->swell_m, "upper estimate: a bath that swells less is fuller than this");
+    plan_line(w->to, "mass of bath", DIM_MASS, p->mass_kg, "");
+    plan_line(w->to, "freeboard", DIM_LENGTH, p->freeboard_now_m,
+              p->freeboard_now_m < p->start.limits.freeboard_m ? "as it boils: below the limit" : "as it boils");
+    fputs("\nWhat is wanted\n", w->to);
+    plan_line(w->to, "boils at", DIM_TEMPERATURE, p->set_point_K, "as the scenario's bath");
+    plan_line(w->to, "level", DIM_LENGTH, p->wanted_level_m, "still, as in the scenario");
+    plan_line(w->to, "no more than", DIM_LENGTH, p->most_level_m, "still: the freeboard with the next load in");
+}
+
+/* Steps ----------------------------------------------------------------------------------------------------------- */
+
+static void step_head(const writing *w, double start_s, const char *text)
+{
+    fprintf(w->to, " [ ] %8s  %s\n", show_clock(0, start_s).text, text);
+}
+
+static void caution(const writing *w, const char *text)
+{
+    text_wrapped(w->to, text, 0, 15, REPORT_WIDTH);
+}
+
+static void pour(const writing *w, const boil_correct_step *s, const char *what, const char *beware)
+{
+    char text[260], limit[200];
+    if (!(s->mass_kg > 0))
+        return;
+    bool water = s == &w->p->water;
+    unit_dimension d = water ? DIM_VOLUME : DIM_MASS;
+    double per_kg = water ? 1 / boil_water_density(w->p->asked.added_K) : 1;
+    snprintf(text, sizeof text, "%s of %s over %s, no faster than %s a minute",
+             show(w->system, d, s->mass_kg * per_kg).text, what, show_span(s->over_s).text,
+             show(w->system, d, 60 * s->pace.rate_kg_s * per_kg).text);
+    step_head(w, s->start_s, text);
+    if (s->pace.limited_by != NULL)
+        snprintf(limit, sizeof limit, "Faster: %s.", s->pace.limited_by);
+    else
+        snprintf(limit, sizeof limit, "As fast as anyone pours: it does no harm.");
+    caution(w, limit);
+    caution(w, beware);
+}
+
+static void bail(const writing *w)
+{
+    const boil_correction *p = w->p;
+    char text[300];
+    if (p->bail == BOIL_BAIL_NOTHING)
+        return;
+    snprintf(text, sizeof text, "bail out %s, %s of the bath", show(w->system, DIM_VOLUME, p->bail_m3).text,
+             show(w->system, DIM_MASS, p->bail_kg).text);
+    step_head(w, 0, text);
+    snprintf(text, sizeof text, "It will not fit: it would come to %s, and %s.",
+             show(w->system, DIM_LENGTH, p->unbailed_level_m).text,
+             p->bail == BOIL_BAIL_FOR_LOAD ? "the next load would not leave the freeboard"
+                                           : "at no pace would the additions leave the freeboard");
+    caution(w, text);
+    caution(w,
+            "Heat off; with a steel dipper into a dry, closed steel vessel; nobody else near. Then the boil back first.");
+}
+
+static void steps(const writing *w)
+{
+    const boil_correction *p = w->p;
+    fputs("\nSteps, from 0:00\n", w->to);
+    bail(w);
+    if (p->boil_down_s > 0) {
+        step_head(w, 0, "boil down, adding nothing");
+        caution(w, "Fumes: exhaust on. Watch the level against the heater and the parts.");
+    }
+    pour(w, &p->water, "water", "Only while it boils, in a thin stream; stop when the boil stops.");
+    pour(w, &p->salts, "dry salts", "Sifted, never a lump; no water until they have dissolved.");
+    pour(w, &p->liquid, "ready-mixed liquid", "Under the surface; stop when the boil stops.");
+    step_head(w, p->done_s, "done: read the boiling point again");
+}
+
+static void range_line(const writing *w, const char *name, double low, double central, double high)
+{
+    if (low == 0 && central == 0 && high == 0)
+        return;
+    fprintf(w->to, " %-19s %14s %14s %14s\n", name, show(w->system, DIM_MASS, low).text,
+            show(w->system, DIM_MASS, central).text, show(w->system, DIM_MASS, high).text);
+}
+
+static void uncertainty(const writing *w)
+{
+    const boil_correction *p = w->p;
+    const boil_correct_amounts *a = &p->amounts_low, *b = &p->amounts, *c = &p->amounts_high;
+    if (!(p->asked.uncertain_K > 0))
+        return;
+    fputs("\nBy the reading's uncertainty, without what boils off meanwhile (below 0: to boil off)\n", w->to);
+    fprintf(w->to, " %-19s %14s %14s %14s\n", "if it boils at",
+            show(w->system, DIM_TEMPERATURE, p->asked.reads_K - p->asked.uncertain_K).text,
+            show(w->system, DIM_TEMPERATURE, p->asked.reads_K).text,
+            show(w->system, DIM_TEMPERATURE, p->asked.reads_K + p->asked.uncertain_K).text);
+    range_line(w, "water", a->water_kg, b->water_kg, c->water_kg);
+    range_line(w, "dry salts", a->salts_kg, b->salts_kg, c->salts_kg);
+    range_line(w, "liquid", a->liquid_kg, b->liquid_kg, c->liquid_kg);
+    report_paragraph(w->to, "Put in the least of these, let it mix, read again, then the rest.");
+}
+
+static void after(const writing *w)
+{
+    const boil_correction *p = w->p;
+    fputs("\nAfterwards\n", w->to);
+    plan_line(w->to, "boils at", DIM_TEMPERATURE, p->end_K, "");
+    plan_line(w->to, "strength", DIM_CONCENTRATION, p->end_strength_kg_m3, "salts per volume of hot bath");
+    plan_line(w->to, "boiled off", DIM_MASS, p->boiled_off_kg, "meanwhile: counted in");
+    plan_line(w->to, "level", DIM_LENGTH, p->end_still_m, "still");
+    plan_line(w->to, "", DIM_LENGTH, p->end_boiling_m, "boiling, upper estimate");
+    plan_line(w->to, "", DIM_LENGTH, p->end_loaded_m, "highest as the next load goes in, mixing fast");
+    if (p->bail_to_wanted_m3 > 0)
+        plan_line(w->to, "too full by salts", DIM_VOLUME, p->bail_to_wanted_m3,
+                  "to bail out first, in all, for the level wanted");
+    plan_line(w->to, "next load", DIM_MASS, p->asked.next_load.mass_kg + p->asked.next_load.basket_kg, "the heaviest");
+    plan_line(w->to, "least freeboard", DIM_LENGTH, p->freeboard_min_m, "until then, mixing fast");
+}
+
+void correct_report(const correct_answer *a, show_system s, FILE *to)
+{
+    writing w = {&a->plan, a->scenario, s, to};
+    boil_charge given = a->scenario->plant.charge;
+    given.basis = BOIL_BY_BOILING_POINT;
+    verdict(&w);
+    fprintf(to, "\n%s\n", text_plain(a->scenario->title).text);
+    bath(&w);
+    steps(&w);
+    uncertainty(&w);
+    after(&w);
+    fputc('\n', to);
+    report_uncertainty(&given, s, to);
+    report_paragraph(to, "Automatic water is shut meanwhile, and nothing is worked; the heat stays as it is, the mixer %s.",
+                     a->scenario->plant.fittings.mixer_on ? "on" : "off");
+    if (a->plan.liquid.mass_kg > 0)
+        report_paragraph(to, "The liquid goes in at %s: it must not have crystallised.",
+                         show(s, DIM_TEMPERATURE, a->plan.asked.liquid_K).text);
+    report_caution(to);
+}

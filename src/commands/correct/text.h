@@ -1,0 +1,20 @@
+/* commands/correct/text.h -- how a bath is brought back to set point and level: a list of steps, and the same as JSON. */
+#ifndef COMMANDS_CORRECT_TEXT_H
+#define COMMANDS_CORRECT_TEXT_H
+
+#include <stdio.h>
+
+#include "analysis/correct.h"
+#include "base/format.h"
+#include "scenario/scenario.h"
+
+typedef struct {
+    const scenario *scenario;
+    boil_correction plan;
+} correct_answer;
+
+void correct_report(const correct_answer *a, show_system s, FILE *to);
+void correct_json(const correct_answer *a, FILE *to);
+void correct_refuse(const correct_answer *a, show_system s); /* the reason, on standard error */
+
+#endif

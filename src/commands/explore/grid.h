@@ -1,0 +1,12 @@
+/* commands/explore/grid.h -- the steps of a grid in the words of reports and pictures. */
+#ifndef COMMANDS_EXPLORE_GRID_H
+#define COMMANDS_EXPLORE_GRID_H
+
+#include "base/format.h"
+#include "commands/explore/answer.h"
+
+const char *study_grid_unit(const study *s, show_system system); /* of all steps; "" for a bare number */
+double study_grid_shown(const study *s, show_system system, size_t cell); /* in that unit */
+shown study_grid_words(const study *s, show_system system, size_t cell); /* "300 kBtu/h" */
+
+#endif

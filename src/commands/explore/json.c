@@ -1,0 +1,125 @@
+
+#include "base/json.h"
+#include "base/program.h"
+#include "commands/explore/statistics.h"
+#include "commands/explore/text.h"
+
+static void input(json *j, const study_input *i)
+{
+    json_object(j, NULL);
+    json_text(j, "name", i->words);
+    json_text(j, "spread", i->said);
+    json_close(j);
+}
+
+static void chance(json *j, const boil_odds *o)
+{
+    json_number(j, "chance", o->chance);
+    json_number(j, "low", o->low);
+    json_number(j, "high", o->high);
+    json_number(j, "count", (double)o->count);
+}
+
+static void findings(json *j, const study *s, size_t cell)
+{
+    study_finding found[STUDY_FINDINGS_MAX];
+    size_t n = study_findings_of(s, cell, found);
+    json_list(j, "findings");
+    for (size_t i = 0; i < n; i++) {
+        json_object(j, NULL);
+        json_text(j, "id", found[i].id);
+        json_text(j, "severity", boil_severity_word(found[i].gravest));
+        chance(j, &found[i].odds);
+        json_close(j);
+    }
+    json_close(j);
+}
+
+static void percentiles(json *j, const study *s, size_t cell)
+{
+    static const struct {
+        const char *name;
+        double share;
+    } shares[] = {{"p5", 0.05}, {"p25", 0.25}, {"p50", 0.5}, {"p75", 0.75}, {"p95", 0.95}};
+    json_object(j, "percentiles");
+    for (size_t output = STUDY_SLOWEST_S; output < s->outputs; output++) {
+        if (output >= STUDY_FIXED && output < STUDY_FIXED + s->findings)
+            continue;
+        study_spread p = study_spread_of(s, cell, output);
+        json_object(j, study_output_name(s, output).text);
+        for (size_t i = 0; i < sizeof shares / sizeof shares[0]; i++)
+            json_number(j, shares[i].name, study_spread_at(&p, shares[i].share));
+        json_number(j, "never", (double)p.never);
+        json_close(j);
+        study_spread_free(&p);
+    }
+    json_close(j);
+}
+
+static void estimate(json *j, const char *name, const boil_estimate *e)
+{
+    json_object(j, name);
+    json_number(j, "value", e->value);
+    json_number(j, "half_width", e->half_width);
+    json_close(j);
+}
+
+static void indices(json *j, const study *s)
+{
+    json_object(j, "indices");
+    for (size_t output = STUDY_SLOWEST_S; output < s->outputs; output++) {
+        if (output >= STUDY_FIXED && output < STUDY_FIXED + s->findings)
+            continue;
+        boil_sensitivity x = study_sensitivity(s, output);
+        json_object(j, study_output_name(s, output).text);
+        json_number(j, "points", (double)x.points);
+        for (size_t i = 0; i < s->input_count; i++) {
+            json_object(j, s->inputs[i].words);
+            estimate(j, "first", &x.first[i]);
+            estimate(j, "total", &x.total[i]);
+            json_close(j);
+        }
+        json_close(j);
+    }
+    json_close(j);
+}
+
+static void cells(json *j, const study *s)
+{
+    json_list(j, "cells");
+    for (size_t cell = 0; cell < study_cells(s); cell++) {
+        json_object(j, NULL);
+        if (s->grid.count > 0)
+            json_number(j, "value", study_grid_value(s, cell));
+        boil_odds back = study_odds(s, cell, STUDY_BACK_SHARE, 1);
+        json_object(j, "all_loads_back");
+        chance(j, &back);
+        json_close(j);
+        findings(j, s, cell);
+        percentiles(j, s, cell);
+        json_close(j);
+    }
+    json_close(j);
+}
+
+void study_json(const study *s, FILE *to)
+{
+    json j = json_to(to);
+    json_object(&j, NULL);
+    json_text(&j, "version", PROGRAM_VERSION);
+    json_text(&j, "scenario", s->path);
+    json_text(&j, "title", s->title);
+    json_number(&j, "runs", (double)study_count(s, true));
+    json_number(&j, "runs_planned", (double)study_count(s, false));
+    json_number(&j, "seed", (double)s->plan.seed);
+    json_bool(&j, "central_mixing_only", !study_varies_mixing(s));
+    json_text(&j, "grid", s->grid.count > 0 ? s->grid.input.words : NULL);
+    json_list(&j, "inputs");
+    for (size_t i = 0; i < s->input_count; i++)
+        input(&j, &s->inputs[i]);
+    json_close(&j);
+    cells(&j, s);
+    if (s->grid.count == 0 && s->input_count > 0)
+        indices(&j, s);
+    json_close(&j);
+}

@@ -1,0 +1,191 @@
+#include "commands/explore/picture.h"
+
+#include <math.h>
+
+#include "commands/explore/grid.h"
+#include "commands/explore/statistics.h"
+#include "describe/picture_frame.h"
+
+#define FINDINGS_DRAWN ((size_t)20)
+#define INPUTS_DRAWN ((size_t)8)
+
+typedef struct {
+    const study *study;
+    show_system system;
+    picture_format format;
+    FILE *to;
+} writing;
+
+/* Names stand left of the bars. */
+static size_t name_columns(const writing *w)
+{
+    return w->format == PICTURE_TERMINAL ? 29 : 36;
+}
+
+static void end_row(const writing *w, const char *text)
+{
+    fputc('\t', w->to);
+    picture_text(w->to, text);
+    fputc('\n', w->to);
+}
+
+static double shown_value(const writing *w, unit_dimension d, double si)
+{
+    return unit_from_si(d, show_unit(w->system, d), si);
+}
+
+/* Chances --------------------------------------------------------------------------------------------------------- */
+
+/* 0 to 3: severity; 4: what is wished for. */
+static void odds_row(const writing *w, const boil_odds *o, int kind, const char *name)
+{
+    fprintf(w->to, "%.9g\t%.9g\t%.9g\t%d", o->chance, o->low, o->high, kind);
+    end_row(w, picture_fitted(name, name_columns(w)).text);
+}
+
+static void odds(const writing *w)
+{
+    const study *s = w->study;
+    study_finding found[STUDY_FINDINGS_MAX];
+    size_t n = study_findings_of(s, 0, found);
+    char back[80];
+    if (s->load_count > 0) {
+        boil_odds o = study_odds(s, 0, STUDY_BACK_SHARE, 1);
+        snprintf(back, sizeof back, "all loads back within %s", show_span(s->limit_s).text);
+        odds_row(w, &o, 4, back);
+    }
+    for (size_t i = 0; i < n && i < FINDINGS_DRAWN; i++)
+        odds_row(w, &found[i].odds, (int)found[i].gravest, found[i].title);
+}
+
+/* Causes ---------------------------------------------------------------------------------------------------------- */
+
+/* Largest total first. */
+static void sort_inputs(const boil_sensitivity *x, size_t count, size_t order[])
+{
+    for (size_t i = 0; i < count; i++) {
+        size_t at = i;
+        for (; at > 0 && x->total[i].value > x->total[order[at - 1]].value; at--)
+            order[at] = order[at - 1];
+        order[at] = i;
+    }
+}
+
+static text_cell target_words(const study *s, const study_target *t)
+{
+    text_cell c = text_plain(t->words);
+    if (s->input_count > INPUTS_DRAWN)
+        snprintf(c.text, sizeof c.text, "%s: the %zu largest of %zu", t->words, INPUTS_DRAWN, s->input_count);
+    return c;
+}
+
+static void cause_rows(const writing *w, const study_target *t)
+{
+    const study *s = w->study;
+    boil_sensitivity x = study_sensitivity(s, t->output);
+    size_t order[BOIL_SAMPLE_INPUTS];
+    if (!(x.variance.value > 0))
+        return;
+    sort_inputs(&x, s->input_count, order);
+    for (size_t i = 0; i < s->input_count && i < INPUTS_DRAWN; i++) {
+        const boil_estimate *first = &x.first[order[i]], *total = &x.total[order[i]];
+        fprintf(w->to, "%zu\t%.9g\t%.9g\t%.9g\t%.9g\t", i, first->value, first->half_width, total->value,
+                total->half_width);
+        picture_text(w->to, i == 0 ? target_words(s, t).text : "");
+        end_row(w, picture_fitted(s->inputs[order[i]].words, name_columns(w)).text);
+    }
+}
+
+static void causes(const writing *w)
+{
+    const study_target *t;
+    for (size_t i = 0; w->study->input_count > 0 && (t = study_target_listed(i)) != NULL; i++)
+        if (t->output != STUDY_SLOWEST_S || w->study->load_count > 0)
+            cause_rows(w, t);
+}
+
+/* Grid ------------------------------------------------------------------------------------------------------------ */
+
+static void chance_cells(const writing *w, const boil_odds *o)
+{
+    fprintf(w->to, "\t%.9g\t%.9g\t%.9g", o->chance, o->low, o->high);
+}
+
+/* What never happened is later than all that did. */
+static void percentile_cells(const writing *w, size_t cell, size_t output, unit_dimension d)
+{
+    static const double shares[] = {0.05, 0.5, 0.95};
+    study_spread p = study_spread_of(w->study, cell, output);
+    for (size_t i = 0; i < sizeof shares / sizeof shares[0]; i++) {
+        double x = study_spread_at(&p, shares[i]);
+        fprintf(w->to, "\t%.9g", isnan(x) && p.never > 0 ? 1e9 : shown_value(w, d, x));
+    }
+    study_spread_free(&p);
+}
+
+static void cells(const writing *w)
+{
+    const study *s = w->study;
+    for (size_t cell = 0; cell < study_cells(s); cell++) {
+        boil_odds back = study_odds(s, cell, STUDY_BACK_SHARE, 1), grave = study_grave_odds(s, cell);
+        fprintf(w->to, "%.9g", study_grid_shown(s, w->system, cell));
+        chance_cells(w, &back);
+        chance_cells(w, &grave);
+        percentile_cells(w, cell, STUDY_SLOWEST_S, DIM_TIME);
+        percentile_cells(w, cell, STUDY_FREEBOARD_M, DIM_LENGTH);
+        fputc('\n', w->to);
+    }
+}
+
+/* All ------------------------------------------------------------------------------------------------------------- */
+
+static void frame(const writing *w)
+{
+    const study *s = w->study;
+    const char *length = show_unit(w->system, DIM_LENGTH);
+    char runs[120], axis[120];
+    size_t made = study_count(s, true), needed = study_count(s, false);
+    picture_names(w->to, w->format, s->title);
+    const char *mixing = study_varies_mixing(s) ? "" : ", all at the central mixing time";
+    if (made < needed)
+        snprintf(runs, sizeof runs, "%zu of %zu runs%s", made, needed, mixing);
+    else
+        snprintf(runs, sizeof runs, "%zu runs%s", made, mixing);
+    picture_row(w->to, "said", 0, 0, runs);
+    picture_row(w->to, "loads", (double)s->load_count, 0, "");
+    picture_row(w->to, "limit", s->limit_s, 0, show_span(s->limit_s).text);
+    picture_row(w->to, "freeboard", unit_from_si(DIM_LENGTH, length, s->freeboard_limit_m), 0, length);
+    if (s->grid.count == 0)
+        return;
+    const char *spelling = study_grid_unit(s, w->system);
+    snprintf(axis, sizeof axis, "%.60s%s%.12s", s->grid.input.words, spelling[0] != '\0' ? ", " : "", spelling);
+    picture_row(w->to, "axis", 0, 0, axis);
+}
+
+static void write_as(picture *p, writing *w, const char *name, void (*rows)(const writing *))
+{
+    w->to = picture_input(p, name);
+    if (w->to != NULL)
+        rows(w);
+    picture_input_end(p, w->to);
+}
+
+bool study_picture(const study *s, show_system system, picture_format format, picture_drawn *drawn,
+                   picture_problem *problem)
+{
+    picture p;
+    writing w = {s, system, format, NULL};
+    *drawn = (picture_drawn){0};
+    if (!picture_begin(&p, problem))
+        return false;
+    write_as(&p, &w, "frame.tsv", frame);
+    if (s->grid.count > 0) {
+        write_as(&p, &w, "cells.tsv", cells);
+    } else {
+        write_as(&p, &w, "odds.tsv", odds);
+        write_as(&p, &w, "causes.tsv", causes);
+    }
+    bool good = picture_draw(&p, s->grid.count > 0 ? "explore-grid.gp" : "explore.gp", format, drawn, problem);
+    picture_end(&p);
+    return good;
+}

@@ -1,0 +1,182 @@
+#include "commands/explore/run.h"
+
+#include <math.h>
+#include <signal.h>
+#include <stdio.h>
+#include <string.h>
+#include <time.h>
+#include <unistd.h>
+
+#include "base/boil.h"
+#include "base/format.h"
+
+static volatile sig_atomic_t asked_to_stop;
+
+static void ask_to_stop(int signal_number)
+{
+    (void)signal_number;
+    asked_to_stop = 1;
+}
+
+/* One row --------------------------------------------------------------------------------------------------------- */
+
+static void keep_findings(double *row, const boil_findings *found)
+{
+    const char *id, *title;
+    for (size_t k = 0; (id = boil_finding_listed(k, &title)) != NULL; k++) {
+        double *severity = &row[study_finding_output(k)];
+        *severity = 0;
+        for (size_t i = 0; i < found->count; i++)
+            if (strcmp(found->list[i].id, id) == 0)
+                *severity = 1 + (double)found->list[i].severity;
+    }
+}
+
+static void keep_loads(const study *s, double *row, const boil_history *h, double limit_s)
+{
+    boil_recoveries all = boil_history_recoveries(h, limit_s);
+    for (size_t i = 0; i < h->loads_count && i < s->load_count; i++) {
+        const boil_load_result *r = &h->loads[i];
+        row[study_load_output_of(s, i, STUDY_LOAD_RECOVERY_S)] = r->recovery_s;
+        row[study_load_output_of(s, i, STUDY_LOAD_LOWEST_K)] = r->lowest_temperature_K;
+        row[study_load_output_of(s, i, STUDY_LOAD_LEVEL_M)] = r->level_max_m;
+    }
+    row[STUDY_SLOWEST_S] = all.slowest_s;
+    row[STUDY_BACK_SHARE] = h->loads_count > 0 ? (double)all.back / (double)h->loads_count : (double)NAN;
+}
+
+static void keep_summary(double *row, const boil_history *h)
+{
+    const boil_summary *m = &h->summary;
+    row[STUDY_DONE] = h->end == BOIL_RUN_DONE;
+    row[STUDY_QUIET_S] = (1 - m->boiling_share) * h->end_s;
+    row[STUDY_FREEBOARD_M] = m->freeboard_min_m.value;
+    row[STUDY_LEVEL_M] = m->level_max_m.value;
+    row[STUDY_STEAM_KG_S] = m->steam_peak_kg_s.value;
+    row[STUDY_LAYER_KG] = m->layer_max_kg.value;
+    row[STUDY_TEMPERATURE_MAX_K] = m->temperature_max_K.value;
+    row[STUDY_TEMPERATURE_END_K] = m->temperature_end_K;
+    row[STUDY_VENTED_KG] = m->vented_total_kg;
+}
+
+boil_run_options study_run_options(void)
+{
+    boil_run_options o = boil_run_options_default();
+    o.stabilised = true;
+    o.tolerance = 1e-4;
+    return o;
+}
+
+static void carry_out(const study *s, const scenario *c, double *row)
+{
+    boil_history h;
+    boil_findings found;
+    boil_run_options o = study_run_options();
+    if (boil_run(&c->plant, &c->schedule, &o, &h) != BOIL_OK)
+        return;
+    if (boil_findings_of(&c->plant, &c->schedule, NULL, &h, NULL, &found, NULL) == BOIL_OK) {
+        keep_loads(s, row, &h, c->plant.limits.recovery_s);
+        keep_summary(row, &h);
+        keep_findings(row, &found);
+    }
+    boil_findings_free(&found);
+    boil_history_free(&h);
+}
+
+/* No such bath, or a run that could not be made, is a result too. */
+static void make(study *s, scenario_text *text, const study_work *w, size_t row)
+{
+    double value[BOIL_SAMPLE_INPUTS + 1];
+    scenario_change changes[BOIL_SAMPLE_INPUTS + 1];
+    scenario c;
+    messages m;
+    size_t count = study_values(s, row, value);
+    for (size_t i = 0; i < count; i++)
+        changes[i] = (scenario_change){w->things[i], value[i]};
+    messages_init(&m);
+    study_row(s, row)[STUDY_DONE] = 0;
+    if (scenario_of_text(text, changes, count, &c, &m) == BOIL_OK)
+        carry_out(s, &c, study_row(s, row));
+    messages_free(&m);
+    scenario_free(&c);
+}
+
+/* Progress -------------------------------------------------------------------------------------------------------- */
+
+typedef struct {
+    size_t done, all;
+    double begun_s, shown_s;
+    bool wanted;
+} progress;
+
+static double now_s(void)
+{
+    struct timespec t;
+    clock_gettime(CLOCK_MONOTONIC, &t);
+    return (double)t.tv_sec + 1e-9 * (double)t.tv_nsec;
+}
+
+static void progress_step(progress *p)
+{
+    enum { WIDTH = 40 };
+    double now = now_s(), often_s = 0.2;
+    p->done++;
+    if (!p->wanted || (now - p->shown_s < often_s && p->done < p->all))
+        return;
+    p->shown_s = now;
+    int full = (int)(WIDTH * p->done / p->all);
+    double left_s = (now - p->begun_s) / (double)p->done * (double)(p->all - p->done);
+    fprintf(stderr, "\r [%.*s%.*s] %zu of %zu runs, %s left   ", full, "########################################",
+            WIDTH - full, "                                        ", p->done, p->all, show_span(left_s).text);
+    if (p->done == p->all)
+        fputc('\n', stderr);
+}
+
+/* All rows -------------------------------------------------------------------------------------------------------- */
+
+static bool is_mine(const study *s, const study_work *w, size_t row)
+{
+    return row % w->shards == w->shard && study_needs(s, row);
+}
+
+#ifdef _OPENMP
+static int threads_of(const study_work *w)
+{
+    long processors = sysconf(_SC_NPROCESSORS_ONLN);
+    return w->threads > 0 ? w->threads : processors > 1 ? (int)processors : 1;
+}
+#endif
+
+static void make_all(study *s, scenario_text *text, const study_work *w, progress *p)
+{
+    size_t rows = study_rows(s);
+#ifdef _OPENMP
+#pragma omp parallel for schedule(dynamic) num_threads(threads_of(w))
+#endif
+    for (size_t row = 0; row < rows; row++) {
+        if (asked_to_stop || !is_mine(s, w, row))
+            continue;
+        make(s, text, w, row);
+#ifdef _OPENMP
+#pragma omp critical
+#endif
+        progress_step(p);
+    }
+}
+
+bool study_run(study *s, scenario_text *text, const study_work *w)
+{
+    struct sigaction stop = {.sa_handler = ask_to_stop}, old_interrupt, old_terminate;
+    progress p = {.begun_s = now_s(), .wanted = w->progress};
+    for (size_t row = 0; row < study_rows(s); row++)
+        p.all += is_mine(s, w, row);
+    asked_to_stop = 0;
+    sigaction(SIGINT, &stop, &old_interrupt);
+    sigaction(SIGTERM, &stop, &old_terminate);
+    make_all(s, text, w, &p);
+    sigaction(SIGINT, &old_interrupt, NULL);
+    sigaction(SIGTERM, &old_terminate, NULL);
+    if (p.wanted && p.done < p.all)
+        fputc('\n', stderr);
+    return p.done == p.all;
+}

@@ -1,0 +1,13 @@
+/* commands/explore/text.h -- what a study says, for a person and for another program. */
+#ifndef COMMANDS_EXPLORE_TEXT_H
+#define COMMANDS_EXPLORE_TEXT_H
+
+#include <stdio.h>
+
+#include "base/format.h"
+#include "commands/explore/answer.h"
+
+void study_report(const study *s, show_system system, bool colour, FILE *to);
+void study_json(const study *s, FILE *to);
+
+#endif

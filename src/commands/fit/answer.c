@@ -1,0 +1,218 @@
+#include "commands/fit/answer.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+#include "base/boil.h"
+#include "base/program.h"
+#include "simulate/run.h"
+
+/* A reading that the scenario covers. */
+typedef struct {
+    bool is_level;
+    double time_s, measured, weight;
+} reading;
+
+typedef struct {
+    scenario_text *text;
+    const fitting *fitting;
+    reading *readings; /* temperatures first, then levels, each in the order of time */
+    size_t count;
+} fitted;
+
+static const double row_s = 10;
+
+/* Model less measured --------------------------------------------------------------------------------------------- */
+
+/* Between rows, straight; rows stand at equal times and at the end. */
+static double modelled(const boil_history *h, const reading *r, size_t *row)
+{
+    while (*row + 1 < h->rows_count && h->rows[*row + 1].time_s < r->time_s)
+        ++*row;
+    const boil_row *a = &h->rows[*row], *b = *row + 1 < h->rows_count ? a + 1 : a;
+    double share = b->time_s > a->time_s ? (r->time_s - a->time_s) / (b->time_s - a->time_s) : 0;
+    double from = r->is_level ? a->still_level_m : a->temperature_K, to = r->is_level ? b->still_level_m : b->temperature_K;
+    return from + share * (to - from);
+}
+
+static int misses_of(const fitted *f, const scenario *s, double miss[])
+{
+    boil_history h;
+    boil_run_options o = boil_run_options_default();
+    o.row_interval_s = row_s;
+    int outcome = boil_run(&s->plant, &s->schedule, &o, &h);
+    if (outcome != BOIL_OK)
+        return outcome;
+    if (h.end != BOIL_RUN_DONE || h.rows_count == 0)
+        outcome = BOIL_RANGE;
+    size_t row = 0;
+    for (size_t i = 0; outcome == BOIL_OK && i < f->count; i++) {
+        if (i > 0 && f->readings[i].time_s < f->readings[i - 1].time_s)
+            row = 0;
+        miss[i] = modelled(&h, &f->readings[i], &row) - f->readings[i].measured;
+    }
+    boil_history_free(&h);
+    return outcome;
+}
+
+static int misses_with(const fitted *f, const double value[], double miss[])
+{
+    scenario_change changes[BOIL_FIT_PARAMETERS];
+    scenario s;
+    messages m;
+    size_t count = f->fitting->problem.parameters;
+    for (size_t i = 0; i < count; i++)
+        changes[i] = (scenario_change){fitting_thing(f->fitting, i), value[i]};
+    messages_init(&m);
+    int outcome = scenario_of_text(f->text, changes, count, &s, &m);
+    if (outcome == BOIL_OK)
+        outcome = misses_of(f, &s, miss);
+    messages_free(&m);
+    scenario_free(&s);
+    return outcome;
+}
+
+static int residuals(void *context, const double value[], double residual[])
+{
+    const fitted *f = context;
+    int outcome = misses_with(f, value, residual);
+    for (size_t i = 0; outcome == BOIL_OK && i < f->count; i++)
+        residual[i] *= f->readings[i].weight;
+    return outcome;
+}
+
+static void summarise(const fitted *f, const double miss[], fitting_misses of[2])
+{
+    for (int kind = 0; kind < 2; kind++) {
+        fitting_misses *m = &of[kind];
+        double sum = 0, count = 0;
+        *m = (fitting_misses){(double)NAN, (double)NAN, (double)NAN};
+        for (size_t i = 0; i < f->count; i++) {
+            if (f->readings[i].is_level != (kind == 1))
+                continue;
+            sum += miss[i] * miss[i];
+            count++;
+            if (!(fabs(miss[i]) <= fabs(m->largest)))
+                *m = (fitting_misses){0, miss[i], f->readings[i].time_s};
+        }
+        m->rms = sqrt(sum / count);
+    }
+}
+
+/* What is asked --------------------------------------------------------------------------------------------------- */
+
+static bool take_readings(const logbook *l, double end_s, const fitting_weights *w, fitted *f, fitting *out)
+{
+    f->readings = calloc(2 * l->count + 1, sizeof *f->readings);
+    if (f->readings == NULL)
+        return false;
+    for (int kind = 0; kind < 2; kind++)
+        for (size_t i = 0; i < l->count; i++) {
+            const logbook_row *r = &l->rows[i];
+            double measured = kind == 1 ? r->level_m : r->temperature_K;
+            bool covered = r->time_s >= 0 && r->time_s <= end_s;
+            out->left_out += !covered && kind == 0;
+            if (covered && !isnan(measured))
+                f->readings[f->count++] =
+                    (reading){kind == 1, r->time_s, measured, 1 / (kind == 1 ? w->level_m : w->temperature_K)};
+            if (kind == 0)
+                out->temperatures = f->count;
+        }
+    out->levels = f->count - out->temperatures;
+    return true;
+}
+
+/* Bounds, and what is known before: mean and standard deviation of the spread. */
+static void take_range(const boil_spread *x, size_t i, boil_fit_problem *p)
+{
+    double a = x->low, b = x->high, c = x->likely;
+    switch (x->kind) {
+    case BOIL_SPREAD_NORMAL:
+        a = c - 3 * x->deviation;
+        b = c + 3 * x->deviation;
+        p->mean[i] = c;
+        p->deviation[i] = x->deviation;
+        break;
+    case BOIL_SPREAD_TRIANGULAR:
+        p->mean[i] = (a + b + c) / 3;
+        p->deviation[i] = sqrt((a * a + b * b + c * c - a * b - a * c - b * c) / 18);
+        break;
+    case BOIL_SPREAD_UNIFORM:
+    case BOIL_SPREAD_LISTED:
+        p->mean[i] = (a + b) / 2;
+        p->deviation[i] = (b - a) / sqrt(12);
+        break;
+    }
+    p->low[i] = a;
+    p->high[i] = b;
+    p->start[i] = p->mean[i];
+}
+
+static bool take_things(const scenario *s, fitting *out)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < s->uncertain_count; i++) {
+        if (s->uncertain[i].spread.kind == BOIL_SPREAD_LISTED)
+            continue;
+        if (count < BOIL_FIT_PARAMETERS) {
+            take_range(&s->uncertain[i].spread, count, &out->problem);
+            out->things[count] = i;
+        }
+        count++;
+    }
+    out->problem.parameters = count;
+    if (count >= 1 && count <= BOIL_FIT_PARAMETERS)
+        return true;
+    program_complain("%s: name in [uncertain] what is to be fitted, 1 to %zu numbers, each with the range it may lie in", s->path,
+                     BOIL_FIT_PARAMETERS);
+    return false;
+}
+
+const uncertain_thing *fitting_thing(const fitting *f, size_t i)
+{
+    return &f->scenario->uncertain[f->things[i]].thing;
+}
+
+double fitting_left(const fitting *f, size_t i)
+{
+    const double reach = 2 * 1.96;
+    return fmin(1, (f->fit.of[i].high - f->fit.of[i].low) / (reach * f->problem.deviation[i]));
+}
+
+static fitting_end fit(fitted *f, fitting *out)
+{
+    double *miss = calloc(f->count, sizeof *miss), best[BOIL_FIT_PARAMETERS];
+    if (miss == NULL)
+        return FITTING_FAILED;
+    fitting_end end = FITTING_NO_CASE;
+    if (misses_with(f, out->problem.start, miss) == BOIL_OK) {
+        summarise(f, miss, out->guess);
+        end = boil_fit_run(&out->problem, &out->fit) == BOIL_OK ? FITTING_DONE : FITTING_FAILED;
+    }
+    for (size_t i = 0; i < out->problem.parameters; i++)
+        best[i] = out->fit.of[i].value;
+    if (end == FITTING_DONE && misses_with(f, best, miss) == BOIL_OK)
+        summarise(f, miss, out->best);
+    free(miss);
+    return end;
+}
+
+fitting_end fitting_run(scenario_text *text, const scenario *s, const logbook *l, const fitting_weights *w, fitting *out)
+{
+    fitted f = {.text = text, .fitting = out};
+    *out = (fitting){.scenario = s, .weights = *w};
+    if (!take_things(s, out))
+        return FITTING_NOTHING;
+    fitting_end end = FITTING_FAILED;
+    if (take_readings(l, s->schedule.duration_s, w, &f, out)) {
+        out->problem.residuals = residuals;
+        out->problem.context = &f;
+        out->problem.count = f.count;
+        out->problem.difference = 1e-2;
+        out->problem.known = true;
+        end = f.count > out->problem.parameters ? fit(&f, out) : FITTING_FEW;
+    }
+    free(f.readings);
+    out->problem.context = NULL;
+    return end;
+}

@@ -1,0 +1,51 @@
+/* commands/fit/answer.h -- the model fitted to a log: the numbers of [uncertain] as they agree best with what was measured, and how well
+   the runs before and after agree. The mean and the standard deviation of a spread are what was known before. A number that is a list of values stays what the scenario says. */
+#ifndef COMMANDS_FIT_ANSWER_H
+#define COMMANDS_FIT_ANSWER_H
+
+#include "commands/fit/log.h"
+#include "scenario/scenario.h"
+#include "statistics/least_squares.h"
+
+/* Standard deviations of single readings; they weigh temperatures against levels, and say what no instrument explains. 0.5 K, 0.05 to
+   2, and 5 mm, 1 to 20: judgement. */
+typedef struct {
+    double temperature_K, level_m;
+} fitting_weights;
+
+/* How one kind of reading agrees with a run. */
+typedef struct {
+    double rms, largest;  /* of model less measured; NaN without readings */
+    double largest_s;     /* when */
+} fitting_misses;
+
+typedef struct {
+    const scenario *scenario; /* as written */
+    const char *log_path;
+    fitting_weights weights;
+    size_t temperatures, levels; /* readings used */
+    size_t left_out;             /* before the start or after the end of the scenario */
+    size_t things[BOIL_FIT_PARAMETERS]; /* which of the scenario's uncertain numbers is fitted: all that have a range */
+    boil_fit_problem problem;    /* its start: the guess */
+    boil_fit fit;
+    fitting_misses guess[2], best[2]; /* of temperatures, of levels */
+} fitting;
+
+typedef enum {
+    FITTING_DONE,
+    FITTING_NOTHING,     /* nothing in [uncertain] has a range, or more than can be fitted: complained about */
+    FITTING_FEW,         /* no more readings than things */
+    FITTING_NO_CASE,     /* the guess itself cannot be carried out, or stops early */
+    FITTING_FAILED
+} fitting_end;
+
+/* The i-th of what is fitted. */
+const uncertain_thing *fitting_thing(const fitting *f, size_t i);
+
+/* How wide its interval is now, relative to 95 % of what was known before: 1 when the log tells nothing of it. NaN without one. */
+double fitting_left(const fitting *f, size_t i);
+
+/* The text is that of the scenario. */
+fitting_end fitting_run(scenario_text *text, const scenario *s, const logbook *l, const fitting_weights *w, fitting *out);
+
+#endif

@@ -1,0 +1,30 @@
+/* commands/fit/log.h -- what was measured on a real tank: a CSV file whose header names its columns.
+
+       time,temperature degF,still level in         time_s,temperature_K,still_level_m
+       6:00,284.5,20.1                              0,413.55,0.5105
+       6:05,283.9,                                  300,413.22,
+
+   `time` is by the clock, `time_s` in seconds from the start of the scenario. Either reading may be missing, as a column or in
+   a row; other columns are passed over, so that a trace written by this program can be read as well. */
+#ifndef COMMANDS_FIT_LOG_H
+#define COMMANDS_FIT_LOG_H
+
+#include "scenario/messages.h"
+
+typedef struct {
+    double time_s;        /* from the start of the scenario */
+    double temperature_K; /* NaN: not read */
+    double level_m;       /* still surface above the floor; NaN: not read */
+} logbook_row;
+
+typedef struct {
+    logbook_row *rows;    /* in the order of time */
+    size_t count, room;
+} logbook;
+
+/* Reads a file, or standard input for "-". `start_s`: of the scenario, wall clock. False, with all that is wrong in `m`. To be
+   freed either way. */
+bool logbook_read(const char *path, double start_s, logbook *l, messages *m);
+void logbook_free(logbook *l);
+
+#endif

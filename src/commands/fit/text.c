@@ -1,0 +1,175 @@
+#include "commands/fit/text.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "base/text.h"
+#include "describe/report.h"
+
+/* Judgement: from this correlation on two numbers cannot be told apart; so much of the width before is hardly told. */
+static const double alike_from = 0.95, hardly_told = 0.7;
+
+typedef struct {
+    const fitting *fitting;
+    show_system system;
+    FILE *to;
+} writing;
+
+static const uncertain_thing *thing(const writing *w, size_t i)
+{
+    return fitting_thing(w->fitting, i);
+}
+
+static shown value(const writing *w, size_t i, double si)
+{
+    const uncertain_thing *t = thing(w, i);
+    if (t->dimension < DIM_COUNT)
+        return show_exact(w->system, t->dimension, si);
+    shown bare = {"-"};
+    if (!isnan(si))
+        snprintf(bare.text, sizeof bare.text, "%.4g", si);
+    return bare;
+}
+
+/* What was found ------------------------------------------------------------------------------------------------- */
+
+static void verdict(const writing *w)
+{
+    const boil_fit *fit = &w->fitting->fit;
+    for (size_t i = 0; i < w->fitting->problem.parameters; i++) {
+        const boil_fit_estimate *e = &fit->of[i];
+        fprintf(w->to, "%s%s ", i > 0 ? "; " : "", thing(w, i)->words);
+        if (e->at_bound)
+            fprintf(w->to, "at the end of its range, %s", value(w, i, e->value).text);
+        else
+            fprintf(w->to, "%s (%s to %s)", value(w, i, e->value).text, value(w, i, e->low).text, value(w, i, e->high).text);
+    }
+    fputs(fit->converged ? "\n" : ": not settled, see below\n", w->to);
+}
+
+static void estimates(const writing *w)
+{
+    const fitting *f = w->fitting;
+    fprintf(w->to, "\n %-28s %13s %13s   %-26s %s\n", "What was fitted", "before", "with the log", "95 % interval", "left");
+    for (size_t i = 0; i < f->problem.parameters; i++) {
+        const boil_fit_estimate *e = &f->fit.of[i];
+        char interval[110];
+        snprintf(interval, sizeof interval, "%s to %s", value(w, i, e->low).text, value(w, i, e->high).text);
+        fprintf(w->to, " %-28s %13s %13s   %-26s", thing(w, i)->words, value(w, i, f->problem.start[i]).text,
+                value(w, i, e->value).text, e->at_bound ? "at the end of its range" : interval);
+        if (!isnan(e->error))
+            fprintf(w->to, " %.0f %%", 100 * fitting_left(f, i));
+        fputc('\n', w->to);
+    }
+}
+
+static void misses_line(const writing *w, const char *what, int kind, unit_dimension d)
+{
+    const fitting_misses *guess = &w->fitting->guess[kind], *best = &w->fitting->best[kind];
+    char name[60];
+    if (isnan(guess->rms))
+        return;
+    snprintf(name, sizeof name, "%s, root mean square", what);
+    fprintf(w->to, " %-34s %12s %12s\n", name, show_exact(w->system, d, guess->rms).text,
+            show_exact(w->system, d, best->rms).text);
+    fprintf(w->to, " %-34s %12s %12s   at %s\n", "  largest, model less measured", show_exact(w->system, d, guess->largest).text,
+            show_exact(w->system, d, best->largest).text, show_clock(w->fitting->scenario->start_s, best->largest_s).text);
+}
+
+static void agreement(const writing *w)
+{
+    const fitting *f = w->fitting;
+    fprintf(w->to, "\n %-34s %12s %12s\n", "How far off", "guess", "best");
+    misses_line(w, "temperature", 0, DIM_DIFFERENCE);
+    misses_line(w, "still level", 1, DIM_LENGTH);
+    report_paragraph(w->to,
+                     "A reading errs like the one before it, by %.2f, so %zu readings tell as much as %.0f independent ones; the "
+                     "intervals are as wide as that makes them.",
+                     f->fit.serial, f->problem.count, f->fit.effective);
+}
+
+/* What to beware of ----------------------------------------------------------------------------------------------- */
+
+static void alike(const writing *w)
+{
+    const fitting *f = w->fitting;
+    for (size_t i = 0; i < f->problem.parameters; i++)
+        for (size_t j = 0; j < i; j++)
+            if (fabs(f->fit.correlation[i][j]) >= alike_from)
+                report_paragraph(w->to, "This log cannot tell '%s' from '%s' (correlation %.2f): measure one of them by itself.",
+                                 thing(w, j)->words, thing(w, i)->words, f->fit.correlation[i][j]);
+}
+
+static void told(const writing *w)
+{
+    const fitting *f = w->fitting;
+    report_paragraph(w->to, "Left: the interval's width in per cent of what was known before.");
+    for (size_t i = 0; i < f->problem.parameters; i++)
+        if (f->fit.of[i].at_bound)
+            report_paragraph(w->to, "'%s' ran to the end of the range it was given: the range is too narrow, or the model lacks "
+                                    "something. Measure it.",
+                             thing(w, i)->words);
+        else if (!(fitting_left(f, i) < hardly_told))
+            report_paragraph(w->to, "The log hardly tells '%s': what was known before stands.", thing(w, i)->words);
+}
+
+/* Readings so far off that no instrument explains it. */
+static void strangers(const writing *w)
+{
+    const fitting *f = w->fitting;
+    const double too_far = 3; /* standard deviations: judgement */
+    if (f->best[0].rms > too_far * f->weights.temperature_K || f->best[1].rms > too_far * f->weights.level_m)
+        report_paragraph(w->to, "The run stays further from the log than thermometer and dipstick err: what the scenario says was "
+                                "there and was done is not what the log saw. Do not use these numbers.");
+}
+
+static void reservations(const writing *w)
+{
+    const fitting *f = w->fitting;
+    fputc('\n', w->to);
+    strangers(w);
+    told(w);
+    alike(w);
+    if (!f->fit.converged)
+        report_paragraph(w->to, "The search did not settle: narrower ranges, or fewer numbers, help.");
+    if (f->left_out > 0)
+        report_paragraph(w->to, "%zu rows of the log lie before the start or after the end of the scenario.", f->left_out);
+    report_paragraph(w->to, "A fitted number also carries whatever the model lacks: hold it against another day's log before "
+                            "anything rests on it.");
+}
+
+/* A setting goes into its section; a constant of the model stands in [uncertain] only. */
+static void for_the_scenario(const writing *w)
+{
+    const char *section = NULL;
+    for (size_t i = 0; i < w->fitting->problem.parameters; i++) {
+        const uncertain_thing *t = thing(w, i);
+        const boil_fit_estimate *e = &w->fitting->fit.of[i];
+        const char *own = t->key != NULL ? t->key->section : "uncertain";
+        if (!(fitting_left(w->fitting, i) < hardly_told))
+            continue;
+        if (section == NULL)
+            fputs("\n For the scenario\n", w->to);
+        if (section == NULL || strcmp(section, own) != 0)
+            fprintf(w->to, "    [%s]\n", own);
+        section = own;
+        if (t->key != NULL)
+            fprintf(w->to, "    %s = %s\n", t->key->words, value(w, i, e->value).text);
+        else
+            fprintf(w->to, "    %s = %s to %s\n", t->words, value(w, i, e->low).text, value(w, i, e->high).text);
+    }
+}
+
+void fitting_report(const fitting *f, show_system s, FILE *to)
+{
+    writing w = {f, s, to};
+    verdict(&w);
+    fprintf(to, "\n%s\n %s: %s", text_plain(f->scenario->title).text, text_plain(f->log_path).text,
+            show_count(f->temperatures, "temperature", "temperatures").text);
+    fprintf(to, " and %s, %zu runs\n", show_count(f->levels, "level", "levels").text, f->fit.trials);
+    estimates(&w);
+    agreement(&w);
+    reservations(&w);
+    for_the_scenario(&w);
+    report_caution(to);
+}

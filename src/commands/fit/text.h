@@ -1,0 +1,13 @@
+/* commands/fit/text.h -- what a log says about a scenario's uncertain numbers, for people and as JSON. */
+#ifndef COMMANDS_FIT_TEXT_H
+#define COMMANDS_FIT_TEXT_H
+
+#include <stdio.h>
+
+#include "base/format.h"
+#include "commands/fit/answer.h"
+
+void fitting_report(const fitting *f, show_system s, FILE *to);
+void fitting_json(const fitting *f, FILE *to);
+
+#endif

@@ -1,0 +1,228 @@
+#include "commands/run/account.h"
+
+#include <math.h>
+#include <stdarg.h>
+#include <stddef.h>
+
+#include "base/text.h"
+#include "describe/report.h"
+
+typedef struct {
+    const outcome *o;
+    const boil_summary *summary;
+    show_system system;
+    account *to;
+} accountant;
+
+static void tell(const accountant *a, const char *format, ...) __attribute__((format(printf, 2, 3)));
+static void tell(const accountant *a, const char *format, ...)
+{
+    va_list values;
+    va_start(values, format);
+    vsnprintf(a->to->told[a->to->told_count], sizeof a->to->told[0], format, values);
+    va_end(values);
+    a->to->told_count++;
+}
+
+/* The table ------------------------------------------------------------------------------------------------------- */
+
+typedef struct {
+    const char *what;
+    unit_dimension dimension;
+    size_t where;        /* in boil_summary */
+} item;
+
+#define AT(member) offsetof(boil_summary, member)
+
+/* A line that begins with a blank is part of the one above it. */
+static const item items[] = {
+    {"heat to the tank", DIM_ENERGY, AT(heater_total_J)},
+    {"vapour given off", DIM_MASS, AT(vented_total_kg)},
+    {" of it evaporated", DIM_MASS, AT(evaporated_total_kg)},
+    {" of it boiled off floating water", DIM_MASS, AT(layer_boiled_total_kg)},
+    {"water by hand", DIM_MASS, AT(water_added_kg)},
+    {"water by the valve", DIM_MASS, AT(water_controlled_kg)},
+    {"water carried in by parts", DIM_MASS, AT(rinse_added_kg)},
+    {"condensate from the lid", DIM_MASS, AT(condensate_kg)},
+    {"dry salts", DIM_MASS, AT(salts_added_kg)},
+    {"ready-mixed liquid", DIM_MASS, AT(liquid_added_kg)},
+    {"bath liquid carried out by parts", DIM_MASS, AT(drag_out_kg)},
+    {" of it salts", DIM_MASS, AT(drag_out_salts_kg)},
+};
+
+#define ITEMS (sizeof items / sizeof items[0])
+_Static_assert(ITEMS + 1 <= ACCOUNT_ROWS_MAX, "the items and what the heater is fed with");
+
+#define NOTHING 1e-6 /* kg or J: less is rounding */
+
+/* What steel is reckoned by. */
+static double hundred(show_system s)
+{
+    return unit_to_si(DIM_MASS, show_unit(s, DIM_MASS), 100);
+}
+
+static void add_row(const accountant *a, const char *what, unit_dimension d, double total)
+{
+    double loads = (double)a->o->central.loads_count, steel = a->summary->steel_kg;
+    account_row *r = &a->to->rows[a->to->rows_count++];
+    *r = (account_row){.what = what, .total = show(a->system, d, total)};
+    if (!a->to->has_loads)
+        return;
+    r->per_load = show(a->system, d, total / loads);
+    r->per_hundred = show(a->system, d, total / steel * hundred(a->system));
+}
+
+/* What a heater is fed with; the steam of a coil is its heat. */
+static void add_input(const accountant *a)
+{
+    static const char *const inputs[] = {
+        [BOIL_HEAT_GAS] = "fuel", [BOIL_HEAT_ELECTRIC] = "electricity", [BOIL_HEAT_STEAM] = NULL};
+    const char *what = inputs[a->o->scenario->plant.heater.source];
+    if (what != NULL)
+        add_row(a, what, DIM_ENERGY, a->summary->input_total_J);
+}
+
+static void table(const accountant *a)
+{
+    add_input(a);
+    for (size_t i = 0; i < ITEMS; i++) {
+        double total = *(const double *)(const void *)((const char *)a->summary + items[i].where);
+        if (total > NOTHING)
+            add_row(a, items[i].what, items[i].dimension, total);
+    }
+}
+
+/* Where the heat went --------------------------------------------------------------------------------------------- */
+
+typedef struct {
+    double wall_J, surface_J, loads_J, heater_J;
+} heat_sums;
+
+/* Sums over the trace by the trapezium rule: good to the two digits that are shown. */
+static heat_sums heat_of(const boil_history *h)
+{
+    heat_sums s = {0};
+    for (size_t i = 1; i < h->rows_count; i++) {
+        const boil_row *a = &h->rows[i - 1], *b = &h->rows[i];
+        double half = 0.5 * (b->time_s - a->time_s);
+        s.heater_J += half * (a->heater_W + b->heater_W);
+        s.wall_J += half * (a->wall_W + b->wall_W);
+        s.surface_J += half * (a->surface_W + b->surface_W);
+        s.loads_J += half * (a->loads_W + b->loads_W);
+    }
+    return s;
+}
+
+static void heat(const accountant *a)
+{
+    double per_s = 1 / a->o->central.end_s;
+    heat_sums s = heat_of(&a->o->central);
+    shown put_in = show(a->system, DIM_POWER, a->summary->input_total_J * per_s);
+    shown reached = show(a->system, DIM_POWER, a->summary->heater_total_J * per_s);
+    tell(a, "Heat: %s put in, of which %s reached the tank, on average.", put_in.text, reached.text);
+    if (!(s.heater_J > 0))
+        return;
+    tell(
+        a,
+        "Of that %.0f %% went through the walls, %.0f %% off the surface, %.0f %% into parts and baskets; the rest, "
+        "%.0f %%, into vapour and the bath itself.",
+        100 * s.wall_J / s.heater_J, 100 * s.surface_J / s.heater_J, 100 * s.loads_J / s.heater_J,
+        100 * (1 - (s.wall_J + s.surface_J + s.loads_J) / s.heater_J));
+}
+
+/* What only some runs have ---------------------------------------------------------------------------------------- */
+
+static void automatic_water(const accountant *a)
+{
+    const boil_summary *s = a->summary;
+    char quiet[100] = "";
+    if (a->o->scenario->plant.control.mode == BOIL_CONTROL_NONE)
+        return;
+    if (s->valve_quiet_kg > 0)
+        snprintf(quiet, sizeof quiet, ", %s of it while the bath did not boil",
+                 show(a->system, DIM_MASS, s->valve_quiet_kg).text);
+    tell(a, "Automatic water: the valve opened %s, was open %.0f %% of the time and gave %s%s.",
+                     show_count(s->valve_openings, "time", "times").text, 100 * s->valve_open_share,
+                     show(a->system, DIM_MASS, s->water_controlled_kg).text, quiet);
+}
+
+/* Thinner than a grain it is no bed. */
+static void bed_text(const accountant *a, char *out, size_t size)
+{
+    const boil_summary *s = a->summary;
+    char hotter[160] = "";
+    out[0] = '\0';
+    if (s->bed_max_m < a->o->scenario->plant.fittings.grain_m)
+        return;
+    if (s->bed_superheat_max_K.value > 0)
+        snprintf(hotter, sizeof hotter, ", the floor under it up to %s hotter than the bath (%s)",
+                 show(a->system, DIM_DIFFERENCE, s->bed_superheat_max_K.value).text,
+                 show_clock(a->o->scenario->start_s, s->bed_superheat_max_K.time_s).text);
+    snprintf(out, size, "; on the floor a bed of up to %s%s", show(a->system, DIM_LENGTH, s->bed_max_m).text, hotter);
+}
+
+static void dry_salt(const accountant *a)
+{
+    char bed[260];
+    if (!(a->summary->salts_added_kg > 0))
+        return;
+    bed_text(a, bed, sizeof bed);
+    tell(a, "Dry salt: at most %s not yet dissolved%s.",
+                     show(a->system, DIM_MASS, a->summary->undissolved_max_kg).text, bed);
+}
+
+static void cold(const accountant *a)
+{
+    const boil_summary *s = a->summary;
+    char much[100] = "";
+    if (isnan(s->crystals_s))
+        return;
+    if (s->crystals_max_kg > 0)
+        snprintf(much, sizeof much, "; nitrate and nitrite up to %s",
+                 show(a->system, DIM_MASS, s->crystals_max_kg).text);
+    tell(a, "Cooling: below %s salts crystallise, here from %s on%s.",
+                     show(a->system, DIM_TEMPERATURE, s->crystals_from_K).text,
+                     show_clock(a->o->scenario->start_s, s->crystals_s).text, much);
+}
+
+/* "closes to 1e-9": the digits behind the power would be noise. */
+static void closure(const accountant *a)
+{
+    const boil_balance *b = &a->o->central.balance;
+    double worst = fmax(fabs(b->energy), fmax(fabs(b->water), fabs(b->salts)));
+    double shown_as = worst > 1e-9 ? pow(10, ceil(log10(worst))) : 1e-9;
+    tell(a, "Balances of water, salts and energy close to %.0e.", shown_as);
+}
+
+account account_of(const outcome *o, show_system s)
+{
+    account to = {.has_loads = o->central.loads_count > 0,
+                  .hundred = s == SHOW_US ? "per 100 lb of steel" : "per 100 kg of steel"};
+    accountant a = {o, &o->central.summary, s, &to};
+    table(&a);
+    heat(&a);
+    automatic_water(&a);
+    dry_salt(&a);
+    cold(&a);
+    closure(&a);
+    return to;
+}
+
+/* As text --------------------------------------------------------------------------------------------------------- */
+
+static void line_print(FILE *to, const char *what, const char *total, const char *per_load, const char *per_hundred)
+{
+    char line[300];
+    snprintf(line, sizeof line, " %-33s %14s %14s %21s", what, total, per_load, per_hundred);
+    text_line(to, line);
+}
+
+void account_print(const outcome *o, show_system s, FILE *to)
+{
+    account a = account_of(o, s);
+    line_print(to, "", "in all", a.has_loads ? "per load" : "", a.has_loads ? a.hundred : "");
+    for (size_t i = 0; i < a.rows_count; i++)
+        line_print(to, a.rows[i].what, a.rows[i].total.text, a.rows[i].per_load.text, a.rows[i].per_hundred.text);
+    for (size_t i = 0; i < a.told_count; i++)
+        report_paragraph(to, "%s", a.told[i]);
+}

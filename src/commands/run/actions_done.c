@@ -1,0 +1,91 @@
+#include "commands/run/actions_done.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+/* How bad a line is: a boil that never came back, then the longest without boil. */
+static double badness(const outcome_line *l)
+{
+    double recovery = l->load != NULL ? l->load->recovery_s : l->addition != NULL ? l->addition->recovery_s : -1;
+    bool quiet = l->load != NULL ? l->load->was_quiet : l->addition != NULL ? l->addition->was_quiet : false;
+    return (isnan(recovery) ? 1e12 : recovery) + (quiet ? 1e9 : 0);
+}
+
+/* One that was lifted before its time has its lifting among the acts. */
+static bool lifts_itself(const boil_act *a, const boil_load_result *r)
+{
+    if (a->kind != BOIL_ACT_LOAD || !isfinite(a->is.load.immersed_s))
+        return false;
+    return r == NULL || !(r->lifted_s < a->time_s + a->is.load.immersed_s - 1e-6);
+}
+
+static size_t list_all(const outcome *o, const outcome_line *lines, size_t lines_count, order *list)
+{
+    const boil_schedule *s = &o->scenario->schedule;
+    size_t count = 0, next = 0;
+    for (size_t i = 0; i < s->count; i++) {
+        const boil_act *a = &s->acts[i];
+        order in = {.time_s = a->time_s, .last_s = a->time_s, .times = 1, .act = i};
+        if (next < lines_count && lines[next].act == i)
+            in.line = lines[next++];
+        list[count++] = in;
+        if (!lifts_itself(a, in.line.load))
+            continue;
+        double out_s = a->time_s + a->is.load.immersed_s;
+        list[count++] = (order){.time_s = out_s, .last_s = out_s, .times = 1, .act = i, .lifting = true};
+    }
+    return count;
+}
+
+/* What comes out makes room for what goes in at the same moment. */
+static int by_time(const void *a, const void *b)
+{
+    const order *x = a, *y = b;
+    if (x->time_s != y->time_s)
+        return x->time_s < y->time_s ? -1 : 1;
+    if (x->lifting != y->lifting)
+        return x->lifting ? -1 : 1;
+    return x->act < y->act ? -1 : x->act > y->act;
+}
+
+static void join(order *first, const order *again)
+{
+    first->last_s = again->time_s;
+    first->times++;
+    if (badness(&again->line) > badness(&first->line))
+        first->line = again->line;
+}
+
+/* All that one line of the scenario asks for becomes one order, where its first stands. Unchanged when memory is
+   refused. */
+static size_t group(const scenario *s, order *list, size_t count)
+{
+    size_t *place = calloc(2 * s->said_count + 1, sizeof *place), kept = 0;
+    for (size_t i = 0; place != NULL && i < count; i++) {
+        size_t *at = &place[2 * s->act_said[list[i].act] + list[i].lifting];
+        if (*at > 0) {
+            join(&list[*at - 1], &list[i]);
+            continue;
+        }
+        list[kept] = list[i];
+        *at = ++kept;
+    }
+    bool good = place != NULL;
+    free(place);
+    return good ? kept : count;
+}
+
+order *orders_of(const outcome *o, size_t *count)
+{
+    size_t lines_count, acts = o->scenario->schedule.count;
+    outcome_line *lines = outcome_lines(o, &lines_count);
+    order *list = acts > 0 ? malloc(2 * acts * sizeof *list) : NULL;
+    *count = list != NULL ? list_all(o, lines, lines_count, list) : 0;
+    free(lines);
+    if (list == NULL)
+        return NULL;
+    qsort(list, *count, sizeof *list, by_time);
+    if (*count > ORDERS_SINGLE_MAX)
+        *count = group(o->scenario, list, *count);
+    return list;
+}

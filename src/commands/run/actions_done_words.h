@@ -1,0 +1,24 @@
+/* commands/run/actions_done_words.h -- an order of the run sheet in words: when, what, how fast, what is to be expected, what to mind. */
+#ifndef COMMANDS_RUN_ACTIONS_DONE_WORDS_H
+#define COMMANDS_RUN_ACTIONS_DONE_WORDS_H
+
+#include "base/format.h"
+#include "commands/run/actions_done.h"
+
+typedef struct {
+    char text[600];
+} order_words;
+
+order_words order_clock(const outcome *o, const order *r); /* "9:05"; "6:05 to 9:35, every 30 min" */
+order_words order_doing(const outcome *o, const order *r); /* "pour 2 gal of water over 1 min" */
+
+/* "70.7 lb at 75.0 degF; until 6:27; 4.16 lb (0.500 gal) a minute" */
+order_words order_details(const outcome *o, const order *r, show_system s);
+order_words order_expected(const outcome *o, const order *r, show_system s);
+
+const char *order_caution(const outcome *o, const order *r);
+
+/* What the run itself warns of at this order: a bath that is quiet then. NULL: nothing. */
+const char *order_warning(const order *r, boil_severity *severity);
+
+#endif

@@ -1,0 +1,19 @@
+/* commands/run/html_sections.h -- the sections of the page, in their order. */
+#ifndef COMMANDS_RUN_HTML_SECTIONS_H
+#define COMMANDS_RUN_HTML_SECTIONS_H
+
+#include "base/format.h"
+#include "commands/run/html_common.h"
+#include "describe/picture.h"
+
+extern const char page_style[]; /* CSS */
+
+void page_findings(html *h, const outcome *o, show_system s);
+void page_summary(html *h, const outcome *o, show_system s);
+void page_sheet(html *h, const outcome *o, show_system s);
+void page_picture(html *h, const outcome *o, show_system s, const picture_drawn *drawn,
+                  const picture_problem *problem);
+void page_inputs(html *h, const scenario *s);
+void page_limits(html *h);
+
+#endif

@@ -1,0 +1,100 @@
+#include "commands/run/html_sections.h"
+
+#include <stdlib.h>
+
+#include "commands/run/actions_done_words.h"
+
+/* Beyond this a sheet is no sheet any more. */
+#define LISTED_MAX ((size_t)400)
+
+static void caution(html *h, const outcome *o, const order *r)
+{
+    boil_severity severity;
+    const char *warning = order_warning(r, &severity);
+    html_open(h, "td", NULL);
+    if (warning != NULL) {
+        html_open(h, "p", NULL);
+        page_severity(h, severity, false);
+        html_text(h, " ");
+        html_element(h, "strong", NULL, "%s", warning);
+        html_close(h);
+    }
+    html_text(h, order_caution(o, r));
+    html_close(h);
+}
+
+static void order_row(html *h, const outcome *o, const order *r, show_system s)
+{
+    order_words details = order_details(o, r, s);
+    html_open(h, "tr", NULL);
+    html_open(h, "td", NULL);
+    html_element(h, "span", "class=\"tick\"", "%s", "");
+    html_close(h);
+    html_element(h, "td", "class=\"clock\"", "%s", order_clock(o, r).text);
+    html_open(h, "th", "scope=\"row\"");
+    html_element(h, "span", "class=\"doing\"", "%s", order_doing(o, r).text);
+    if (details.text[0] != '\0')
+        html_element(h, "small", NULL, " %s", details.text);
+    html_close(h);
+    caution(h, o, r);
+    html_element(h, "td", NULL, "%s", order_expected(o, r, s).text);
+    html_element(h, "td", NULL, "%s", "");
+    html_close(h);
+}
+
+static void table(html *h, const outcome *o, const order *list, size_t count, show_system s)
+{
+    static const char *const heads[] = {"Done", "Time", "What to do", "Mind", "Expect", "Reading, initials", NULL};
+    page_table(h, "By the clock", "class=\"sheet\"", heads);
+    for (size_t i = 0; i < count && i < LISTED_MAX; i++)
+        order_row(h, o, &list[i], s);
+    page_table_end(h);
+    if (count > LISTED_MAX)
+        html_element(h, "p", NULL, "... and %zu more, the last from %s on: too many for a sheet.", count - LISTED_MAX,
+                     show_clock(o->scenario->start_s, list[count - 1].time_s).text);
+}
+
+static void valve(html *h, const outcome *o, show_system s)
+{
+    const boil_control *c = &o->scenario->plant.control;
+    if (c->mode == BOIL_CONTROL_NONE)
+        return;
+    html_element(h, "p", NULL, "Automatic water: the valve holds %s with up to %s. %s",
+                 show(s, DIM_TEMPERATURE, c->set_point_K).text, show(s, DIM_MASS_FLOW, c->rate_kg_s).text,
+                 c->only_while_boiling
+                     ? "Its interlock shuts it while the bath does not boil: test that before the shift."
+                     : "It has no interlock: when the boil is lost, shut it by hand.");
+}
+
+/* A sheet that leads into what was warned of must not look like one to work by. */
+static void warn(html *h, const outcome *o)
+{
+    boil_severity gravest = outcome_gravest(o);
+    if (!outcome_stopped(o) && gravest < BOIL_WARNING)
+        return;
+    html_open(h, "p", "class=\"caution-box\"");
+    if (gravest >= BOIL_WARNING)
+        page_severity(h, gravest, false);
+    html_element(h, "strong", NULL, " Do not work to this sheet: %s. Change the plan first.",
+                 outcome_stopped(o) ? "the run stopped early" : "see the findings");
+    html_close(h);
+}
+
+void page_sheet(html *h, const outcome *o, show_system s)
+{
+    size_t count;
+    order *list = orders_of(o, &count);
+    html_open(h, "section", "aria-labelledby=\"sheet\" class=\"new-page\"");
+    html_element(h, "h2", "id=\"sheet\"", "Run sheet");
+    warn(h, o);
+    html_element(h, "p", "class=\"rule\"",
+                 "Water only while the bath boils. No boil: no water, no load, hands off; wait for it.");
+    valve(h, o, s);
+    if (count > 0)
+        table(h, o, list, count, s);
+    else
+        html_element(h, "p", NULL, "Nothing is done.");
+    html_element(h, "p", "class=\"sign\"", "Date: ______________ Shift: ______________ Signed: ____________________");
+    html_close(h);
+    free(list);
+}

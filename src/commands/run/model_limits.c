@@ -1,0 +1,30 @@
+#include "commands/run/model_limits.h"
+
+const char model_limits_purpose[] =
+    "One well-mixed bath in one of two states: quiet, with its temperature free, or boiling, with its temperature"
+    " locked to the boiling point of what it contains; and beside it the few things that are not mixed and make "
+    "the trouble: water floating on top, steam held in the pool, and the steel. Mass and energy close to 1e-9 in "
+    "every run; the closure is printed and tested.";
+
+static const char *const limits[] = {
+    "No measured boiling points of the mixed salts were found. At a given strength the real boiling point may lie"
+    " 6 K lower or 2 K higher (plain NaOH: 4 and 2); elevation factor corrects for a shop that knows both. Given "
+    "the boiling point, most predictions hardly depend on it.",
+    "How fast water mixes in is uncertain by a factor of three each way, and a surge with it. So everything runs "
+    "twice: what is reported is the central estimate; what only a three times faster mixing shows is listed as "
+    "possible.",
+    "Swell is the upper estimate of a boiling pool heated from its floor; foam from oil or soap can exceed it.",
+    "Evaporation from open tanks is uncertain by some 30 %, the two published tables differ by that much at 190 "
+    "degF.",
+    "Dry salt dissolves by a published mass-transfer law, but its grain size, the bed it makes and what a bed "
+    "does to a heated floor are judgement; solubilities beside strong hydroxide are calculated, no measured table"
+    " was found.",
+    "Boiling stops everywhere at once here; a real bath keeps boiling at the heater. Dense packs of parts are a "
+    "slab with a wide range of conductivity. Splashing, what leaves over the rim, and people are not modelled.",
+    "Above 195 degC and beyond the strength the correlations were made for, a run stops there and says so.",
+};
+
+const char *model_limits_listed(size_t index)
+{
+    return index < sizeof limits / sizeof limits[0] ? limits[index] : NULL;
+}

@@ -1,0 +1,209 @@
+#include "commands/run/sheet.h"
+
+#include <math.h>
+#include <stdbool.h>
+#include <stdlib.h>
+
+#include "base/text.h"
+
+#define WORDS_WIDTH 30
+
+typedef struct {
+    const outcome *outcome;
+    show_system system;
+    FILE *to;
+} sheet;
+
+/* Cells: what stands in a column for a line. A column of loads is blank for additions, and the other way round. */
+
+static shown cell_lost(const sheet *h, const outcome_line *l)
+{
+    bool was_quiet = l->load != NULL ? l->load->was_quiet : l->addition->was_quiet_before;
+    double lost = l->load != NULL ? l->load->boil_lost_s : l->addition->boil_lost_s;
+    if (isnan(lost))
+        return (shown){"kept"};
+    return was_quiet ? (shown){"was quiet"} : show_clock(h->outcome->scenario->start_s, lost);
+}
+
+static shown cell_back(const sheet *h, const outcome_line *l)
+{
+    (void)h;
+    double lost = l->load != NULL ? l->load->boil_lost_s : l->addition->boil_lost_s;
+    double recovery = l->load != NULL ? l->load->recovery_s : l->addition->recovery_s;
+    if (isnan(lost))
+        return (shown){"-"};
+    return isnan(recovery) ? (shown){"not back"} : show_span(recovery);
+}
+
+static shown cell_lowest(const sheet *h, const outcome_line *l)
+{
+    return show_number(h->system, DIM_TEMPERATURE, l->load->lowest_temperature_K);
+}
+
+static shown cell_hot(const sheet *h, const outcome_line *l)
+{
+    (void)h;
+    return isnan(l->load->hot_s) ? (shown){"not hot"} : show_span(l->load->hot_s);
+}
+
+/* What an addition brings, or what a load carries out once it is lifted. */
+static shown cell_mass(const sheet *h, const outcome_line *l)
+{
+    shown t = {""};
+    double mass = l->load != NULL ? l->load->drag_out_kg : l->addition->mass_kg;
+    if (mass > 0)
+        snprintf(t.text, sizeof t.text, "%c%.40s", l->load != NULL ? '-' : '+',
+                 show_number(h->system, DIM_MASS, mass).text);
+    return t;
+}
+
+static shown cell_steam(const sheet *h, const outcome_line *l)
+{
+    (void)h;
+    const boil_addition_result *a = l->addition;
+    if (!(a->steam_before_kg_s > 0))
+        return a->steam_peak_kg_s > 0 ? (shown){"from 0"} : (shown){"none"};
+    return show_times(a->steam_peak_kg_s / a->steam_before_kg_s);
+}
+
+static shown cell_layer(const sheet *h, const outcome_line *l)
+{
+    return show_number(h->system, DIM_MASS, l->addition->layer_peak_kg);
+}
+
+static shown cell_rise(const sheet *h, const outcome_line *l)
+{
+    return show_number(h->system, DIM_LENGTH, l->addition->level_rise_m);
+}
+
+typedef enum { OF_BOTH, OF_LOADS, OF_ADDITIONS } column_owner;
+
+typedef struct {
+    const char *head, *below; /* below: NULL: the unit of the dimension */
+    unit_dimension dimension;
+    int width;
+    column_owner owner;
+    shown (*cell)(const sheet *h, const outcome_line *l);
+} column;
+
+static const column columns[] = {
+    {"boil lost", "", DIM_COUNT, 9, OF_BOTH, cell_lost},
+    {"back", "after", DIM_COUNT, 8, OF_BOTH, cell_back},
+    {"lowest", NULL, DIM_TEMPERATURE, 6, OF_LOADS, cell_lowest},
+    {"hot", "after", DIM_COUNT, 7, OF_LOADS, cell_hot},
+    {"in/out", NULL, DIM_MASS, 6, OF_BOTH, cell_mass},
+    {"steam", "peak", DIM_COUNT, 6, OF_ADDITIONS, cell_steam},
+    {"layer", NULL, DIM_MASS, 5, OF_ADDITIONS, cell_layer},
+    {"rise", NULL, DIM_LENGTH, 4, OF_ADDITIONS, cell_rise},
+};
+
+#define COLUMNS (sizeof columns / sizeof columns[0])
+
+static bool is_used(const sheet *h, const column *c)
+{
+    const boil_history *r = &h->outcome->central;
+    return c->owner == OF_BOTH || (c->owner == OF_LOADS ? r->loads_count > 0 : r->additions_count > 0);
+}
+
+static bool belongs(const column *c, const outcome_line *l)
+{
+    return c->owner == OF_BOTH || (c->owner == OF_LOADS) == (l->load != NULL);
+}
+
+static void heads(const sheet *h)
+{
+    char upper[200], lower[200];
+    int n = snprintf(upper, sizeof upper, " %8s  %-*s", "time", WORDS_WIDTH, "what");
+    int m = snprintf(lower, sizeof lower, " %8s  %-*s", "", WORDS_WIDTH, "");
+    for (size_t i = 0; i < COLUMNS; i++) {
+        const column *c = &columns[i];
+        if (!is_used(h, c))
+            continue;
+        const char *below = c->below != NULL ? c->below : show_unit(h->system, c->dimension);
+        n += snprintf(upper + n, sizeof upper - (size_t)n, " %*s", c->width, c->head);
+        m += snprintf(lower + m, sizeof lower - (size_t)m, " %*s", c->width, below);
+    }
+    text_line(h->to, upper);
+    text_line(h->to, lower);
+}
+
+static void line_print(const sheet *h, const outcome_line *l)
+{
+    char line[600];
+    int n = snprintf(line, sizeof line, "%c%8s  %s", l->after_overflow ? '*' : ' ',
+                     show_clock(h->outcome->scenario->start_s, l->time_s).text,
+                     text_fitted(l->words.text, WORDS_WIDTH).text);
+    for (size_t i = 0; i < COLUMNS; i++) {
+        const column *c = &columns[i];
+        if (is_used(h, c))
+            n += snprintf(line + n, sizeof line - (size_t)n, " %*s", c->width, belongs(c, l) ? c->cell(h, l).text : "");
+    }
+    text_line(h->to, line);
+}
+
+/* The worst among lines that are not shown one by one. */
+typedef struct {
+    size_t loads, additions, not_back;
+    double slowest_s, slowest_at_s, steam_ratio, steam_at_s;
+} rest;
+
+static rest rest_of(const outcome_line *lines, size_t count)
+{
+    rest r = {0};
+    for (size_t i = 0; i < count; i++) {
+        const outcome_line *l = &lines[i];
+        double recovery = l->load != NULL ? l->load->recovery_s : l->addition->recovery_s;
+        double ratio = l->addition != NULL ? l->addition->steam_peak_kg_s / l->addition->steam_before_kg_s : 0;
+        r.loads += l->load != NULL;
+        r.additions += l->addition != NULL;
+        r.not_back += isnan(recovery) ? 1 : 0;
+        if (recovery > r.slowest_s) {
+            r.slowest_s = recovery;
+            r.slowest_at_s = l->time_s;
+        }
+        if (isfinite(ratio) && ratio > r.steam_ratio) {
+            r.steam_ratio = ratio;
+            r.steam_at_s = l->time_s;
+        }
+    }
+    return r;
+}
+
+static void rest_print(const sheet *h, const outcome_line *lines, size_t count)
+{
+    rest r = rest_of(lines, count);
+    double start = h->outcome->scenario->start_s;
+    fprintf(h->to, " ... and %s and %s more", show_count(r.loads, "load", "loads").text,
+            show_count(r.additions, "addition", "additions").text);
+    if (r.not_back > 0)
+        fprintf(h->to, "; boil not back after %zu", r.not_back);
+    else if (r.slowest_s > 0)
+        fprintf(h->to, "; slowest back %s (%s)", show_span(r.slowest_s).text, show_clock(start, r.slowest_at_s).text);
+    if (r.steam_ratio > 0)
+        fprintf(h->to, "; steam at most %s (%s)", show_times(r.steam_ratio).text, show_clock(start, r.steam_at_s).text);
+    fputc('\n', h->to);
+}
+
+void sheet_print(const outcome *o, show_system s, FILE *to)
+{
+    sheet h = {o, s, to};
+    size_t count;
+    bool marked = false;
+    outcome_line *lines = outcome_lines(o, &count);
+    if (count == 0) {
+        fputs(" no loads and no additions\n", to);
+        free(lines);
+        return;
+    }
+    size_t shown_one_by_one = count <= SHEET_LINES_MAX ? count : SHEET_LINES_MAX - 1;
+    heads(&h);
+    for (size_t i = 0; i < shown_one_by_one; i++) {
+        line_print(&h, &lines[i]);
+        marked = marked || lines[i].after_overflow;
+    }
+    if (count > shown_one_by_one)
+        rest_print(&h, lines + shown_one_by_one, count - shown_one_by_one);
+    if (marked)
+        fputs(" * after overflow: not a prediction\n", to);
+    free(lines);
+}

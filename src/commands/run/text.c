@@ -1,0 +1,131 @@
+#include "commands/run/text.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "base/program.h"
+#include "base/text.h"
+#include "commands/run/account.h"
+#include "commands/run/chart.h"
+#include "commands/run/sheet.h"
+#include "describe/finding_words.h"
+#include "describe/report.h"
+#include "describe/severity.h"
+#include "describe/verdict.h"
+
+typedef struct {
+    const outcome *o;
+    const boil_summary *summary;
+    show_system system;
+    bool colour;
+    FILE *to;
+} report_to;
+
+static void heading(FILE *to, const char *text)
+{
+    fprintf(to, "\n%s\n", text);
+}
+
+/* The bath -------------------------------------------------------------------------------------------------------- */
+
+static void bath_line(const report_to *r, const char *what, unit_dimension d, double start, double end)
+{
+    fprintf(r->to, " %-16s %14s %14s\n", what, show(r->system, d, start).text, show(r->system, d, end).text);
+}
+
+static void bath(const report_to *r)
+{
+    const boil_summary *s = r->summary;
+    report_bath_row rows[REPORT_BATH_ROWS];
+    report_words first_boil = report_first_boil_words(r->o);
+    fprintf(r->to, " %-16s %14s %14s%s\n", "bath", "at the start", "at the end",
+            isnan(s->overflow_s) ? "" : "  (after overflow: not a prediction)");
+    report_bath_rows(s, rows);
+    for (int i = 0; i < REPORT_BATH_ROWS; i++)
+        bath_line(r, rows[i].what, rows[i].dimension, rows[i].start, rows[i].end);
+    if (first_boil.text[0] != '\0')
+        report_paragraph(r->to, "%s", first_boil.text);
+    report_uncertainty(&r->o->scenario->plant.charge, r->system, r->to);
+}
+
+static void title(const report_to *r)
+{
+    const scenario *s = r->o->scenario;
+    if (s->title != NULL)
+        fprintf(r->to, "\n%s\n", text_plain(s->title).text);
+    fprintf(r->to, " %s from %s", show_span(r->o->central.end_s).text, show_clock(s->start_s, 0).text);
+    if (outcome_stopped(r->o))
+        fprintf(r->to, " (STOPPED; %s were asked for)", show_span(s->schedule.duration_s).text);
+    fputs("\n\n", r->to);
+}
+
+/* Findings -------------------------------------------------------------------------------------------------------- */
+
+static void finding(const report_to *r, const boil_finding *f)
+{
+    fputc(' ', r->to);
+    severity_print(r->to, f->severity, r->colour);
+    int used = 1 + (int)strlen(boil_severity_word(f->severity));
+    used += fprintf(r->to, "%*s%8s", 9 - used, "", finding_clock(r->o, f).text);
+    text_wrapped(r->to, finding_words_of(r->o, f, r->system).text, used, 19, REPORT_WIDTH);
+    text_wrapped(r->to, f->advice, 0, 19, REPORT_WIDTH);
+}
+
+static void findings(const report_to *r)
+{
+    const boil_findings *found = &r->o->found, *possible = &r->o->possible;
+    heading(r->to, "Findings");
+    for (size_t i = 0; i < found->count; i++)
+        finding(r, &found->list[i]);
+    if (found->count == 0)
+        fputs(" none\n", r->to);
+    if (possible->count == 0)
+        return;
+    fputs(" if the water mixes in three times faster (possible):\n", r->to);
+    for (size_t i = 0; i < possible->count; i++)
+        finding(r, &possible->list[i]);
+}
+
+static void balances(const report_to *r)
+{
+    if (!(r->o->central.end_s > 0))
+        return;
+    heading(r->to, "Account");
+    account_print(r->o, r->system, r->to);
+}
+
+static void statistics(const report_to *r)
+{
+    const boil_history *c = &r->o->central, *f = &r->o->fast;
+    heading(r->to, "Run");
+    fprintf(r->to, " central mixing: %zu steps, %zu evaluations, %zu changes between boiling and quiet\n", c->steps,
+            c->evaluations, c->mode_changes);
+    fprintf(r->to, " fast mixing:    %zu steps, %zu evaluations, %zu changes between boiling and quiet\n", f->steps,
+            f->evaluations, f->mode_changes);
+    fprintf(r->to, " closure: water %.1e, salts %.1e, energy %.1e\n", c->balance.water, c->balance.salts,
+            c->balance.energy);
+}
+
+static void footer(const report_to *r)
+{
+    fprintf(r->to, "\n" PROGRAM_NAME " " PROGRAM_VERSION ", %s, tolerance %g\n",
+            r->o->scenario->path != NULL ? text_plain(r->o->scenario->path).text : "", r->o->tolerance);
+}
+
+void report(const outcome *o, const report_style *style, FILE *to)
+{
+    report_to r = {o, &o->central.summary, style->system, style->colour, to};
+    fprintf(to, "%s\n", verdict_of(o, style->system).text);
+    title(&r);
+    bath(&r);
+    heading(to, "Loads and additions");
+    sheet_print(o, style->system, to);
+    findings(&r);
+    heading(to, "Temperature and level");
+    strip_print(o, style->system, to);
+    balances(&r);
+    if (style->verbose)
+        statistics(&r);
+    report_caution(to);
+    footer(&r);
+}

@@ -1,0 +1,71 @@
+#include "commands/size/case.h"
+
+#include "base/boil.h"
+
+#define QUARTER_INCH_M 6.35e-3
+
+boil_load size_case_plate(const scenario *s, const quantity *heaviness, double thickness_m)
+{
+    const boil_tank *t = &s->plant.tank;
+    boil_load l = boil_load_default();
+    double per_volume = s->plant.limits.load_per_volume_kg_m3, volume_m3 = boil_tank_area(t) * t->level_m;
+    if (heaviness != NULL && heaviness->dimension == DIM_CONCENTRATION)
+        per_volume = heaviness->si;
+    l.mass_kg = heaviness != NULL && heaviness->dimension == DIM_MASS ? heaviness->si : per_volume * volume_m3;
+    l.size_m = thickness_m;
+    l.temperature_K = BOIL_ZERO_CELSIUS + 20;
+    l.immersed_s = 20 * 60;
+    return l;
+}
+
+static const boil_act *first_load(const boil_schedule *s)
+{
+    for (size_t i = 0; i < s->count; i++)
+        if (s->acts[i].kind == BOIL_ACT_LOAD)
+            return &s->acts[i];
+    return NULL;
+}
+
+/* After a minute of boil, and followed until its boil must be back. */
+int size_case_one(const scenario *s, double limit_s, const boil_load *load, size_case *out)
+{
+    const double first_s = 60;
+    boil_act act = {.time_s = first_s, .kind = BOIL_ACT_LOAD, .is.load = *load};
+    *out = (size_case){.scenario = s, .one_load = true, .load = *load, .limit_s = limit_s};
+    boil_schedule_init(&out->schedule, first_s + load->immersed_s + limit_s + 60);
+    return boil_schedule_add(&out->schedule, &act);
+}
+
+int size_case_of(const scenario *s, double limit_s, const quantity *heaviness, size_case *out)
+{
+    const boil_act *first = first_load(&s->schedule);
+    if (heaviness != NULL || first == NULL) {
+        boil_load plate = size_case_plate(s, heaviness, QUARTER_INCH_M);
+        return size_case_one(s, limit_s, &plate, out);
+    }
+    *out = (size_case){.scenario = s, .load = first->is.load, .schedule = s->schedule, .limit_s = limit_s};
+    return BOIL_OK;
+}
+
+void size_case_free(size_case *c)
+{
+    if (c->one_load)
+        boil_schedule_free(&c->schedule);
+}
+
+static said plate_words(const boil_load *l, show_system system)
+{
+    said w;
+    snprintf(w.text, sizeof w.text, "%.20s of %.20s plate at %.20s", show(system, DIM_MASS, l->mass_kg).text,
+             show_exact(system, DIM_LENGTH, l->size_m).text, show(system, DIM_TEMPERATURE, l->temperature_K).text);
+    return w;
+}
+
+said size_case_words(const size_case *c, show_system system, size_t load)
+{
+    size_t seen = 0;
+    for (size_t i = 0; !c->one_load && i < c->schedule.count; i++)
+        if (c->schedule.acts[i].kind == BOIL_ACT_LOAD && seen++ == load)
+            return said_of(c->scenario, i);
+    return plate_words(&c->load, system);
+}

@@ -1,0 +1,259 @@
+#include "commands/size/text.h"
+
+#include <math.h>
+
+#include "base/boil.h"
+#include "base/text.h"
+#include "describe/report.h"
+#include "properties/water.h"
+
+#define LOADS_LISTED ((size_t)24)
+
+typedef struct {
+    const size_answer *a;
+    show_system system;
+    FILE *to;
+} writing;
+
+shown size_number_up(show_system s, unit_dimension d, double si)
+{
+    shown t;
+    double x = unit_from_si(d, show_unit(s, d), si);
+    if (!(isfinite(x) && x > 0))
+        return (shown){"-"};
+    int decimals = 3 - (int)floor(log10(x));
+    double scale = pow(10, decimals);
+    snprintf(t.text, sizeof t.text, "%.*f", decimals > 0 ? decimals : 0, ceil(x * scale - 1e-6) / scale);
+    return t;
+}
+
+shown size_shown_up(show_system s, unit_dimension d, double si)
+{
+    shown t;
+    snprintf(t.text, sizeof t.text, "%.24s %.12s", size_number_up(s, d, si).text, show_unit(s, d));
+    return t;
+}
+
+/* The verdict ----------------------------------------------------------------------------------------------------- */
+
+static shown heat_words(const writing *w, double heat_W)
+{
+    shown t;
+    show_system other = w->system == SHOW_US ? SHOW_SI : SHOW_US;
+    snprintf(t.text, sizeof t.text, "%.20s (%.20s)", size_shown_up(w->system, DIM_POWER, heat_W).text,
+             size_shown_up(other, DIM_POWER, heat_W).text);
+    return t;
+}
+
+static void verdict_shut(const writing *w)
+{
+    const size_answer *a = w->a;
+    shown limit = show_span(a->size->limit_s);
+    if (a->found == SIZE_FOUND)
+        fprintf(w->to, "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that it "
+                       "boils over\n",
+                heat_words(w, a->heat_W).text, limit.text);
+    else
+        fprintf(w->to, "No heat brings the boil back within %s after every load%s\n", limit.text,
+                a->found == SIZE_BEYOND ? ": before one does, the bath leaves what is known of it" : "");
+}
+
+static void verdict_open(const writing *w)
+{
+    const size_answer *a = w->a;
+    const size_end *e = &a->possible;
+    fprintf(w->to, "%s to the tank bring every boil back within %s", heat_words(w, a->heat_W).text,
+            show_span(a->size->limit_s).text);
+    if (size_end_surges(&a->likely, a->heat_W))
+        fprintf(w->to, ", but with that it boils over: it takes %s", size_shown_up(w->system, DIM_POWER, a->likely.from_W).text);
+    else if (size_end_shut(e))
+        fputs("; with that it may boil over", w->to);
+    else if (size_end_surges(e, a->heat_W))
+        fprintf(w->to, "; with less than %s it may boil over", size_shown_up(w->system, DIM_POWER, e->from_W).text);
+    else if (e->rim == SIZE_RIM_AT)
+        fprintf(w->to, "; it may boil over above %s", show(w->system, DIM_POWER, e->heat_W).text);
+    fputc('\n', w->to);
+}
+
+/* Lines ----------------------------------------------------------------------------------------------------------- */
+
+static void line(const writing *w, const char *name, const char *us, const char *si, const char *note)
+{
+    char text[400];
+    snprintf(text, sizeof text, " %-19s %-20s %-20s %s", name, us, si, note);
+    text_line(w->to, text);
+}
+
+static void quantity_line(const writing *w, const char *name, unit_dimension d, double si, const char *note)
+{
+    line(w, name, show(SHOW_US, d, si).text, show(SHOW_SI, d, si).text, note);
+}
+
+static void up_line(const writing *w, const char *name, double heat_W, const char *note)
+{
+    line(w, name, size_shown_up(SHOW_US, DIM_POWER, heat_W).text, size_shown_up(SHOW_SI, DIM_POWER, heat_W).text, note);
+}
+
+static void per_volume_line(const writing *w)
+{
+    const size_answer *a = w->a;
+    shown us, si;
+    snprintf(us.text, sizeof us.text, "%.3g kBtu/h per gal",
+             unit_from_si(DIM_POWER, "kBtu/h", a->heat_W) / unit_from_si(DIM_VOLUME, "gal", a->calm.volume_m3));
+    snprintf(si.text, sizeof si.text, "%.3g W per L", a->heat_W / unit_from_si(DIM_VOLUME, "L", a->calm.volume_m3));
+    line(w, " per volume of bath", us.text, si.text, "");
+}
+
+static void steam_line(const writing *w, const char *name, double m3_s, const char *note)
+{
+    shown us, si;
+    snprintf(us.text, sizeof us.text, "%.0f cfm", unit_from_si(DIM_VOLUME, "ft3", m3_s * 60));
+    snprintf(si.text, sizeof si.text, "%.0f m3/h", m3_s * 3600);
+    line(w, name, us.text, si.text, note);
+}
+
+static void heat(const writing *w)
+{
+    const size_answer *a = w->a;
+    const boil_heater *h = &a->size->scenario->plant.heater;
+    char note[60];
+    fputs("\nHeat\n", w->to);
+    up_line(w, "to the tank", a->heat_W, "the smallest that does");
+    per_volume_line(w);
+    if (h->source != BOIL_HEAT_STEAM) {
+        snprintf(note, sizeof note, "at %.4g %%", 100 * h->efficiency);
+        up_line(w, h->source == BOIL_HEAT_GAS ? "fuel" : "electricity", a->input_W, note);
+    }
+    quantity_line(w, "calm losses", DIM_POWER, a->calm.losses_W, "with less it does not boil at all");
+    quantity_line(w, "in the scenario", DIM_POWER, a->own_W, a->own_W < a->heat_W ? "too little" : "enough");
+    if (!isnan(a->heat_up_s))
+        line(w, "heating up", show_span(a->heat_up_s).text, show_span(a->heat_up_s).text, "from a room-cold bath");
+}
+
+/* Steam that leaves is water that must be made up. */
+static void calm_boil(const writing *w)
+{
+    const boil_calm *c = &w->a->calm;
+    double vapour = c->steam_kg_s + c->evaporated_kg_s, water_kg_m3 = boil_water_density(BOIL_ZERO_CELSIUS + 20);
+    fputs("\nCalm, boiling with that heat\n", w->to);
+    quantity_line(w, "vapour given off", DIM_MASS_FLOW, vapour, "");
+    quantity_line(w, "makeup water", DIM_VOLUME_FLOW, vapour / water_kg_m3, "as much, to hold strength and level");
+    steam_line(w, "steam", c->steam_m3_s, "as it leaves; the exhaust must take it besides its air");
+    quantity_line(w, "swell", DIM_LENGTH, c->swell_m, "upper estimate");
+    quantity_line(w, "freeboard", DIM_LENGTH, c->freeboard_m, "");
+}
+
+static void end_line(const writing *w, const char *name, const size_end *e)
+{
+    char least[40];
+    snprintf(least, sizeof least, "%.20s, at least", name);
+    if (size_end_shut(e)) {
+        line(w, name, "none", "none", "it boils over with the heat above already, and with more");
+        return;
+    }
+    if (size_end_surges(e, w->a->heat_W))
+        up_line(w, least, e->from_W, "with less, water that floats surges over the rim");
+    if (e->rim == SIZE_RIM_AT)
+        quantity_line(w, name, DIM_POWER, e->heat_W, "with more it boils over");
+    else
+        line(w, name, "any", "any",
+             e->rim == SIZE_RIM_NEVER ? "it never boils over"
+                                      : "until the bath leaves what is known of it, boiled too strong");
+}
+
+static void window(const writing *w)
+{
+    fputs("\nMost heat to the tank that stays below the rim\n", w->to);
+    end_line(w, "likely", &w->a->likely);
+    end_line(w, "possible", &w->a->possible);
+    report_paragraph(w->to, "Likely: at the central mixing time; possible: if water mixes in three times faster.");
+}
+
+static void opening(const writing *w)
+{
+    const size_answer *a = w->a;
+    const boil_tank *t = &a->size->scenario->plant.tank;
+    double area = boil_tank_area(t);
+    fputs("\nWhat would open the window\n", w->to);
+    if (isnan(a->opening_load)) {
+        fputs(" a lighter load: not even a hundredth of it does\n", w->to);
+    } else {
+        char note[80];
+        snprintf(note, sizeof note, "%.0f %% of the load", 100 * a->opening_load);
+        quantity_line(w, "a lighter load", DIM_MASS, a->opening_load * a->size->load.mass_kg, note);
+    }
+    if (isnan(a->opening_area)) {
+        fputs(" a wider tank: not even sixteen times the area does\n", w->to);
+    } else {
+        char note[120];
+        snprintf(note, sizeof note, "in place of %s, of the same depth and level", show(w->system, DIM_AREA, area).text);
+        quantity_line(w, "a wider tank", DIM_AREA, a->opening_area * area, note);
+    }
+}
+
+/* The proof ------------------------------------------------------------------------------------------------------- */
+
+/* Finer than elsewhere: it is about one per cent. */
+static shown back_words(const boil_load_result *r)
+{
+    shown t;
+    if (isnan(r->boil_lost_s))
+        return (shown){"kept"};
+    if (!(r->recovery_s < 600))
+        return isnan(r->recovery_s) ? (shown){"not back"} : show_span(r->recovery_s);
+    snprintf(t.text, sizeof t.text, "%.1f s", r->recovery_s);
+    return t;
+}
+
+static void proof(const writing *w)
+{
+    const size_answer *a = w->a;
+    fputs("\nThe run at that heat\n", w->to);
+    fprintf(w->to, " %8s  %-40s %10s %12s\n", "time", "load", "back after", "at 1 % less");
+    for (size_t i = 0; i < a->proof.loads_count && i < LOADS_LISTED; i++)
+        fprintf(w->to, " %8s  %s %10s %12s\n",
+                show_clock(a->size->one_load ? 0 : a->size->scenario->start_s, a->proof.loads[i].time_s).text,
+                text_fitted(size_case_words(a->size, w->system, i).text, 40).text,
+                back_words(&a->proof.loads[i]).text,
+                i < a->less.loads_count ? back_words(&a->less.loads[i]).text : "-");
+    if (a->proof.loads_count > LOADS_LISTED)
+        fprintf(w->to, " ... and %zu loads more; slowest %s\n", a->proof.loads_count - LOADS_LISTED,
+                show_span(boil_history_recoveries(&a->proof, a->size->limit_s).slowest_s).text);
+    fprintf(w->to, " least freeboard %s; most steam %s\n",
+            show(w->system, DIM_LENGTH, a->proof.summary.freeboard_min_m.value).text,
+            show(w->system, DIM_MASS_FLOW, a->proof.summary.steam_peak_kg_s.value).text);
+    if (size_answer_never_stops(a))
+        report_paragraph(w->to,
+                         "With this heat the load never stops the boil: it takes heat more slowly than the bath can "
+                         "spare it. With 1 %% less the boil is lost, and comes back only when the steel is nearly hot.");
+}
+
+void size_report_case(const size_case *c, show_system s, FILE *to)
+{
+    fprintf(to, "\n%s\n", text_plain(c->scenario->title).text);
+    if (c->one_load)
+        fprintf(to, " one load into the steady boil: %s\n", size_case_words(c, s, 0).text);
+    else
+        fprintf(to, " with all that is done in the scenario\n");
+}
+
+void size_report(const size_answer *a, show_system s, FILE *to)
+{
+    writing w = {a, s, to};
+    bool shut = size_answer_shut(a);
+    if (shut)
+        verdict_shut(&w);
+    else
+        verdict_open(&w);
+    size_report_case(a->size, s, to);
+    if (a->found == SIZE_FOUND) {
+        heat(&w);
+        calm_boil(&w);
+        window(&w);
+    }
+    if (shut)
+        opening(&w);
+    if (a->found == SIZE_FOUND)
+        proof(&w);
+    report_caution(to);
+}

@@ -1,0 +1,39 @@
+/* commands/solution/answer.h -- what is known of a solution: one kilogram of it. */
+#ifndef COMMANDS_SOLUTION_ANSWER_H
+#define COMMANDS_SOLUTION_ANSWER_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "base/units.h"
+#include "case/plant.h"
+
+typedef struct {
+    double salt_fraction, strength_kg_m3, boiling_point_K, temperature_K, density_kg_m3;
+    double hot_kg_m3, cold_kg_m3;   /* density at the boil; at 20 degC, crystallised or not */
+    double baume, twaddell;         /* heavy degrees, 145 - 145/SG; 200 (SG - 1); SG at 60 degF over water at 60 degF */
+    double water_activity, slope_K; /* of the boiling point with the salt fraction */
+    double dilution_J_kg;           /* heat set free by a kg of water of the temperature put into much of it */
+    double crystals_from_K;         /* it crystallises below; NaN: not above 0 degC */
+    boil_heat heat;
+} looked_up;
+
+/* Of the plant's charge. False, with a complaint, when it is beyond what is known. */
+bool look_up(const boil_plant *p, looked_up *a);
+
+/* The scales of a hydrometer. */
+double look_up_baume(double specific_gravity);
+double look_up_twaddell(double specific_gravity);
+
+#define LOOK_UP_ROWS_MOST ((size_t)1000)
+
+/* Rows over one of these: salts by mass (DIM_FRACTION), strength (DIM_CONCENTRATION), boiling point (DIM_TEMPERATURE). */
+typedef struct {
+    unit_dimension over;
+    double from, to, step;
+} look_up_table;
+
+/* The rows, to be freed; NULL, with a complaint, when one is beyond what is known or memory is refused. */
+looked_up *look_up_rows(const boil_plant *p, const look_up_table *t, size_t *count);
+
+#endif

@@ -1,0 +1,213 @@
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/boil.h"
+#include "base/program.h"
+#include "base/whole_file.h"
+#include "cli/argument.h"
+#include "cli/commands.h"
+#include "commands/solution/text.h"
+
+enum { SALTS, SALT_FRACTION, STRENGTH, BOILING_POINT, TEMPERATURE, PRESSURE, ALTITUDE, ELEVATION, TABLE, FROM, TO, STEP, CSV,
+       JSON, OPTIONS };
+
+static const option options[OPTIONS] = {
+    [SALTS] = {"salts", "BLEND", "the dry blend by mass, such as '80 % NaOH, 15 % NaNO3, 5 % NaNO2'"},
+    [SALT_FRACTION] = {"salt-fraction", "PERCENT", "salts by mass of bath"},
+    [STRENGTH] = {"strength", "QUANTITY", "salts per volume of bath at its boiling point"},
+    [BOILING_POINT] = {"boiling-point", "TEMPERATURE", "where it boils; give one of these three"},
+    [TEMPERATURE] = {"temperature", "TEMPERATURE", "where the properties are wanted; default at the boil"},
+    [PRESSURE] = {"pressure", "QUANTITY", "station pressure, not reduced to sea level; default 1 atm"},
+    [ALTITUDE] = {"altitude", "LENGTH", "above sea level, instead of the pressure"},
+    [ELEVATION] = {"elevation-factor", "NUMBER", "boiling point's rise above water's, relative to the correlation"},
+    [TABLE] = {"table", NULL, "instead of one strength: rows over salts by mass, strength or boiling point"},
+    [FROM] = {"from", "QUANTITY", "the first row, such as '40 %', '5 lb/gal' or '270 degF'"},
+    [TO] = {"to", "QUANTITY", "the last row, of the same kind"},
+    [STEP] = {"step", "QUANTITY", "from row to row"},
+    [CSV] = {"csv", "FILE", "also as CSV, in SI units; '-' writes it instead of the text"},
+    [JSON] = {"json", NULL, "as JSON, in SI units"},
+};
+
+/* Where a scenario says the same: the values are read by the same rules. */
+static const struct {
+    int option;
+    const char *section, *words;
+} settings[] = {
+    {SALTS, "bath", "salts"},
+    {SALT_FRACTION, "bath", "salt fraction"},
+    {STRENGTH, "bath", "strength"},
+    {BOILING_POINT, "bath", "boiling point"},
+    {TEMPERATURE, "bath", "temperature"},
+    {PRESSURE, "room", "station pressure"},
+    {ALTITUDE, "room", "altitude"},
+    {ELEVATION, "bath", "elevation factor"},
+};
+
+static bool complain(const char *what)
+{
+    program_complain("%s", what);
+    return false;
+}
+
+static bool table_given_together(const given *g, int strengths)
+{
+    if (g->values[TABLE] == NULL)
+        return complain("--from, --to and --step go with --table");
+    if (strengths != 0 || g->values[FROM] == NULL || g->values[TO] == NULL || g->values[STEP] == NULL)
+        return complain("--table needs --from, --to and --step, and takes no --salt-fraction, --strength or --boiling-point");
+    return true;
+}
+
+static bool given_together(const given *g)
+{
+    int strengths =
+        (g->values[SALT_FRACTION] != NULL) + (g->values[STRENGTH] != NULL) + (g->values[BOILING_POINT] != NULL);
+    bool table = g->values[TABLE] != NULL || g->values[FROM] != NULL || g->values[TO] != NULL || g->values[STEP] != NULL;
+    if (g->values[SALTS] == NULL)
+        return complain("'solution' needs --salts, such as --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2'");
+    if (g->values[PRESSURE] != NULL && g->values[ALTITUDE] != NULL)
+        return complain("give --pressure or --altitude, not both");
+    if (g->values[JSON] != NULL && whole_file_is_stdout(g->values[CSV]))
+        return complain("--json and --csv - both write to standard output");
+    if (table)
+        return table_given_together(g, strengths);
+    return strengths == 1 || complain("'solution' needs one of --salt-fraction, --strength and --boiling-point");
+}
+
+static bool settings_read(const given *g, scenario *s)
+{
+    bool good = true;
+    for (size_t i = 0; i < sizeof settings / sizeof settings[0]; i++) {
+        const char *text = g->values[settings[i].option];
+        const key *k = key_find(settings[i].section, settings[i].words, strlen(settings[i].words));
+        if (text != NULL && k != NULL)
+            good = argument_setting(options[settings[i].option].name, text, k, s) && good;
+    }
+    s->plant.charge.basis = g->values[STRENGTH] != NULL        ? BOIL_BY_STRENGTH
+                            : g->values[SALT_FRACTION] != NULL ? BOIL_BY_SALT_FRACTION
+                                                               : BOIL_BY_BOILING_POINT;
+    if (g->values[ALTITUDE] != NULL && good)
+        s->plant.room.pressure_Pa = boil_pressure_at_altitude(s->altitude_m);
+    return good;
+}
+
+/* Rows ------------------------------------------------------------------------------------------------------------ */
+
+static bool row_value(cursor *c, void *into)
+{
+    return quantity_read(c, "row", UNIT_OF(DIM_FRACTION) | UNIT_OF(DIM_CONCENTRATION) | UNIT_OF(DIM_TEMPERATURE), into) &&
+           cursor_expect_end(c);
+}
+
+static bool row_step(cursor *c, void *into)
+{
+    return quantity_read(c, "step", UNIT_OF(DIM_FRACTION) | UNIT_OF(DIM_CONCENTRATION) | UNIT_OF(DIM_DIFFERENCE), into) &&
+           cursor_expect_end(c);
+}
+
+static bool table_read(const given *g, look_up_table *t)
+{
+    quantity from, to, step;
+    if (!argument_read("from", g->values[FROM], row_value, &from) || !argument_read("to", g->values[TO], row_value, &to) ||
+        !argument_read("step", g->values[STEP], row_step, &step))
+        return false;
+    unit_dimension of_step = from.dimension == DIM_TEMPERATURE ? DIM_DIFFERENCE : from.dimension;
+    if (to.dimension != from.dimension || step.dimension != of_step)
+        return complain("--from, --to and --step must all be of salts by mass, of strength, or of boiling points");
+    *t = (look_up_table){from.dimension, from.si, to.si, step.si};
+    if (!(t->to > t->from && t->step > 0 && (t->to - t->from) / t->step < (double)LOOK_UP_ROWS_MOST))
+        return complain("--table must rise from --from to --to by a --step that makes at most 1000 rows");
+    return true;
+}
+
+/* Writing --------------------------------------------------------------------------------------------------------- */
+
+static int write_csv(const char *path, const looked_up *rows, size_t count)
+{
+    whole_file f;
+    if (!whole_file_open(&f, path))
+        return STATUS_STOPPED;
+    look_up_csv(rows, count, f.to);
+    return whole_file_close(&f) ? STATUS_DONE : STATUS_STOPPED;
+}
+
+static int write_all(const given *g, const boil_plant *p, const looked_up *rows, size_t count)
+{
+    const char *csv = g->values[CSV];
+    bool table = g->values[TABLE] != NULL;
+    if (whole_file_is_stdout(csv))
+        return write_csv(csv, rows, count);
+    if (g->values[JSON] != NULL && table)
+        look_up_table_json(rows, count, stdout);
+    else if (g->values[JSON] != NULL)
+        look_up_json(rows, stdout);
+    else if (table)
+        look_up_table_report(p, rows, count, stdout);
+    else
+        look_up_report(p, rows, stdout);
+    return csv != NULL ? write_csv(csv, rows, count) : STATUS_DONE;
+}
+
+/* The rules for blend, temperature and factor are the plant's; a tank of a cubic metre stands in for the rest. */
+static void stand_in(boil_tank *t)
+{
+    t->length_m = t->width_m = t->depth_m = 1;
+    t->level_m = 0.5;
+}
+
+static int answer_table(const given *g, const boil_plant *p, const look_up_table *t)
+{
+    size_t count;
+    looked_up *rows = look_up_rows(p, t, &count);
+    if (rows == NULL)
+        return STATUS_USAGE;
+    int status = write_all(g, p, rows, count);
+    free(rows);
+    return status;
+}
+
+static int answer(const given *g, scenario *s)
+{
+    looked_up a;
+    look_up_table t;
+    stand_in(&s->plant.tank);
+    if (s->settings == NULL) {
+        program_complain("out of memory");
+        return STATUS_STOPPED;
+    }
+    if (!settings_read(g, s) || (g->values[TABLE] != NULL && !table_read(g, &t)))
+        return STATUS_USAGE;
+    const char *problem = boil_plant_problem(&s->plant);
+    if (problem != NULL)
+        program_complain("%s", problem);
+    if (problem != NULL)
+        return STATUS_USAGE;
+    if (g->values[TABLE] != NULL)
+        return answer_table(g, &s->plant, &t);
+    return look_up(&s->plant, &a) ? write_all(g, &s->plant, &a, 1) : STATUS_USAGE;
+}
+
+static int run(const given *g)
+{
+    if (!given_together(g))
+        return STATUS_USAGE;
+    scenario s = {.plant = boil_plant_default(), .altitude_m = (double)NAN};
+    s.settings = calloc(key_count(), sizeof *s.settings);
+    int status = answer(g, &s);
+    scenario_free(&s);
+    return status;
+}
+
+const command command_solution = {
+    .name = "solution",
+    .summary = "look-up: boiling point, strength, density, heats, or a table of them",
+    .description =
+        "Properties of a bath of the given salts, at its boiling point or below it, at sea level or higher up. It "
+        "needs the salts and one of salt fraction, strength and boiling point, or a table over one of these.",
+    .example = PROGRAM_NAME
+    " solution --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2' --boiling-point '285 degF' --altitude '900 ft'",
+    .options = options,
+    .options_count = OPTIONS,
+    .run = run,
+};

@@ -1,0 +1,163 @@
+#include "commands/solution/text.h"
+
+#include <math.h>
+
+#include "base/boil.h"
+#include "base/json.h"
+#include "describe/listing.h"
+#include "describe/report.h"
+
+/* For other programs ---------------------------------------------------------------------------------------------- */
+
+enum { NUMBERS = 17 };
+
+typedef struct {
+    const char *name;
+    double value;
+} named;
+
+/* In the order of JSON and CSV. */
+static void numbers_of(const looked_up *a, named n[NUMBERS])
+{
+    const named all[NUMBERS] = {
+        {"salt_fraction", a->salt_fraction},
+        {"strength_kg_m3", a->strength_kg_m3},
+        {"boiling_point_K", a->boiling_point_K},
+        {"temperature_K", a->temperature_K},
+        {"density_kg_m3", a->density_kg_m3},
+        {"enthalpy_J_kg", a->heat.enthalpy_J},
+        {"heat_capacity_J_kgK", a->heat.heat_capacity_J_K},
+        {"water_activity", a->water_activity},
+        {"water_partial_enthalpy_J_kg", a->heat.water},
+        {"boiling_point_slope_K", a->slope_K},
+        {"density_at_boil_kg_m3", a->hot_kg_m3},
+        {"density_at_20_degC_kg_m3", a->cold_kg_m3},
+        {"baume_heavy_60_degF", a->baume},
+        {"twaddell_60_degF", a->twaddell},
+        {"heat_of_dilution_J_kg", a->dilution_J_kg},
+        {"water_per_salts", (1 - a->salt_fraction) / a->salt_fraction},
+        {"crystals_from_K", a->crystals_from_K},
+    };
+    for (int i = 0; i < NUMBERS; i++)
+        n[i] = all[i];
+}
+
+static void members(json *j, const looked_up *a)
+{
+    named n[NUMBERS];
+    numbers_of(a, n);
+    for (int i = 0; i < NUMBERS; i++)
+        json_number(j, n[i].name, n[i].value);
+}
+
+void look_up_json(const looked_up *a, FILE *to)
+{
+    json j = json_to(to);
+    json_object(&j, NULL);
+    members(&j, a);
+    json_close(&j);
+}
+
+void look_up_table_json(const looked_up *rows, size_t count, FILE *to)
+{
+    json j = json_to(to);
+    json_object(&j, NULL);
+    json_list(&j, "table");
+    for (size_t i = 0; i < count; i++) {
+        json_object(&j, NULL);
+        members(&j, &rows[i]);
+        json_close(&j);
+    }
+    json_close(&j);
+    json_close(&j);
+}
+
+void look_up_csv(const looked_up *rows, size_t count, FILE *to)
+{
+    named n[NUMBERS];
+    numbers_of(&rows[0], n);
+    for (int i = 0; i < NUMBERS; i++)
+        fprintf(to, "%s%s", i > 0 ? "," : "", n[i].name);
+    fputc('\n', to);
+    for (size_t r = 0; r < count; r++) {
+        numbers_of(&rows[r], n);
+        for (int i = 0; i < NUMBERS; i++) {
+            if (i > 0)
+                fputc(',', to);
+            if (isfinite(n[i].value))
+                fprintf(to, "%.9g", n[i].value == 0 ? 0.0 : n[i].value);
+        }
+        fputc('\n', to);
+    }
+}
+
+/* For reading ------------------------------------------------------------------------------------------------------ */
+
+static void blend_line(const boil_plant *p, FILE *to)
+{
+    const double *blend = p->charge.blend;
+    fprintf(to, "%.4g %% NaOH, %.4g %% NaNO3, %.4g %% NaNO2 by mass\n\n", 100 * blend[BOIL_NAOH], 100 * blend[BOIL_NANO3],
+            100 * blend[BOIL_NANO2]);
+}
+
+void look_up_report(const boil_plant *p, const looked_up *a, FILE *to)
+{
+    blend_line(p, to);
+    plan_line(to, "pressure", DIM_PRESSURE, p->room.pressure_Pa, "");
+    plan_line(to, "salts by mass", DIM_FRACTION, a->salt_fraction, "");
+    plan_line(to, "strength", DIM_CONCENTRATION, a->strength_kg_m3, "salts per volume at the boil");
+    plan_line(to, "boils at", DIM_TEMPERATURE, a->boiling_point_K, "");
+    plan_line(to, "1 % more salts", DIM_DIFFERENCE, 0.01 * a->slope_K, "higher");
+    plan_line(to, "density", DIM_CONCENTRATION, a->hot_kg_m3, "at the boil");
+    plan_line(to, "", DIM_CONCENTRATION, a->cold_kg_m3, "at 20 degC");
+    fprintf(to, " %-40s %.1f degrees Baume, %.1f degrees Twaddell\n", "hydrometer, at 60 degF", a->baume, a->twaddell);
+    if (!isnan(a->crystals_from_K))
+        plan_line(to, "it crystallises", DIM_TEMPERATURE, a->crystals_from_K, "and below");
+    fputs("\nat\n", to);
+    plan_line(to, "temperature", DIM_TEMPERATURE, a->temperature_K,
+              a->temperature_K > a->boiling_point_K + 0.01 ? "above its boiling point" : "");
+    plan_line(to, "density", DIM_CONCENTRATION, a->density_kg_m3, "");
+    fprintf(to, " %-40s %.4g kJ/kgK\n", "heat capacity", 1e-3 * a->heat.heat_capacity_J_K);
+    fprintf(to, " %-40s %.4g kJ/kg\n", "enthalpy, liquid water at 0 degC zero", 1e-3 * a->heat.enthalpy_J);
+    fprintf(to, " %-40s %.4g kJ/kg\n", "partial enthalpy of the water in it", 1e-3 * a->heat.water);
+    fprintf(to, " %-40s %.4g kJ/kg\n", "heat of dilution, per water put in", 1e-3 * a->dilution_J_kg);
+    fprintf(to, " %-40s %.4g\n", "water activity", a->water_activity);
+    fputc('\n', to);
+    report_uncertainty(&p->charge, SHOW_SI, to);
+    report_caution(to);
+}
+
+static void row(const looked_up *a, FILE *to)
+{
+    bool crystallised = a->crystals_from_K > BOIL_ZERO_CELSIUS + 20; /* NaN: never */
+    fprintf(to, " %7s %8s %7s %8s %8s %8s %8s %8s%c%7.1f %7.1f %9.1f\n",
+            show_number(SHOW_US, DIM_FRACTION, a->salt_fraction).text,
+            show_number(SHOW_US, DIM_CONCENTRATION, a->strength_kg_m3).text,
+            show_number(SHOW_SI, DIM_CONCENTRATION, a->strength_kg_m3).text,
+            show_number(SHOW_US, DIM_TEMPERATURE, a->boiling_point_K).text,
+            show_number(SHOW_SI, DIM_TEMPERATURE, a->boiling_point_K).text,
+            show_number(SHOW_SI, DIM_CONCENTRATION, a->hot_kg_m3).text,
+            show_number(SHOW_SI, DIM_CONCENTRATION, a->cold_kg_m3).text,
+            show_number(SHOW_US, DIM_CONCENTRATION, a->cold_kg_m3).text, crystallised ? '*' : ' ', a->baume, a->twaddell,
+            1e-3 * a->dilution_J_kg);
+}
+
+void look_up_table_report(const boil_plant *p, const looked_up *rows, size_t count, FILE *to)
+{
+    blend_line(p, to);
+    plan_line(to, "pressure", DIM_PRESSURE, p->room.pressure_Pa, "");
+    fprintf(to, "\n %7s %16s %17s %8s %17s %15s %9s\n", "salts", "strength", "boils at", "hot", "density, 20 degC",
+            "at 60 degF", "dilution");
+    fprintf(to, " %7s %8s %7s %8s %8s %8s %8s %8s %7s %7s %9s\n", "%", "lb/gal", "kg/m3", "degF", "degC", "kg/m3", "kg/m3",
+            "lb/gal", "Baume", "Twadd.", "kJ/kg");
+    for (size_t i = 0; i < count; i++)
+        row(&rows[i], to);
+    fputc('\n', to);
+    report_paragraph(
+        to, "Strength: salts per volume at the boil. Dilution: heat set free per kg of water put in, at the boil or "
+            "the temperature given. *: holds crystals at 20 degC; looked up alone, it says up to what temperature.");
+    boil_charge given = p->charge;
+    given.basis = BOIL_BY_SALT_FRACTION;
+    report_uncertainty(&given, SHOW_SI, to);
+    report_caution(to);
+}

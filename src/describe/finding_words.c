@@ -1,0 +1,42 @@
+#include "describe/finding_words.h"
+
+#include <math.h>
+#include <stdio.h>
+
+static shown value_of(show_system s, boil_unit_kind kind, double value)
+{
+    static const unit_dimension dimensions[] = {[BOIL_UNIT_TIME] = DIM_TIME,
+                                                [BOIL_UNIT_LENGTH] = DIM_LENGTH,
+                                                [BOIL_UNIT_MASS] = DIM_MASS,
+                                                [BOIL_UNIT_MASS_FLOW] = DIM_MASS_FLOW,
+                                                [BOIL_UNIT_TEMPERATURE] = DIM_TEMPERATURE,
+                                                [BOIL_UNIT_DIFFERENCE] = DIM_DIFFERENCE,
+                                                [BOIL_UNIT_POWER] = DIM_POWER,
+                                                [BOIL_UNIT_DENSITY] = DIM_CONCENTRATION};
+    return kind == BOIL_UNIT_RATIO ? show_times(value) : show(s, dimensions[kind], value);
+}
+
+/* The title, then pieces that may be missing. */
+finding_words finding_words_of(const outcome *o, const boil_finding *f, show_system s)
+{
+    finding_words w;
+    char times[48] = "", limit[80] = "", needed[80] = "", value[60] = "";
+    if (f->count > 1)
+        snprintf(times, sizeof times, " (%zu times; the gravest)", f->count);
+    if (!isnan(f->value) && f->value != f->time_s) /* some say only when */
+        snprintf(value, sizeof value, ": %s", value_of(s, f->unit, f->value).text);
+    if (!isnan(f->limit) && f->limit != f->needed_W) /* else it is said below */
+        snprintf(limit, sizeof limit, ", limit %s", value_of(s, f->unit, f->limit).text);
+    if (f->needed_W > 0)
+        snprintf(needed, sizeof needed, "; %s to the tank would do", show(s, DIM_POWER, f->needed_W).text);
+    if (f->needed_words && f->needed_kg > 0)
+        snprintf(needed, sizeof needed, "; %s %s", f->needed_words, show(s, DIM_MASS, f->needed_kg).text);
+    snprintf(w.text, sizeof w.text, "%s%s%s%s%s%s", f->title, times, value, limit, needed,
+             f->time_s > o->central.summary.overflow_s ? " (after overflow: not a prediction)" : "");
+    return w;
+}
+
+shown finding_clock(const outcome *o, const boil_finding *f)
+{
+    return isnan(f->time_s) ? (shown){""} : show_clock(o->scenario->start_s, f->time_s);
+}

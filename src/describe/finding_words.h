@@ -1,0 +1,17 @@
+/* describe/finding_words.h -- a finding in words, the same in every report. */
+#ifndef DESCRIBE_FINDING_WORDS_H
+#define DESCRIBE_FINDING_WORDS_H
+
+#include "base/format.h"
+#include "describe/outcome.h"
+
+typedef struct {
+    char text[400];
+} finding_words;
+
+/* "freeboard below the limit: 1.7 in, limit 6.0 in", without its severity, time and advice. */
+finding_words finding_words_of(const outcome *o, const boil_finding *f, show_system s);
+
+shown finding_clock(const outcome *o, const boil_finding *f); /* "9:05"; nothing when it holds for the whole run */
+
+#endif

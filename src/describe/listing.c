@@ -1,0 +1,134 @@
+#include "describe/listing.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "base/boil.h"
+#include "base/format.h"
+#include "base/text.h"
+#include "describe/setting_words.h"
+#include "scenario/action_name.h"
+#include "scenario/action_words.h"
+
+/* A name, the same value in US and SI units, and a note. */
+static void in_both(FILE *to, const char *name, const char *us, const char *si, const char *note)
+{
+    char line[1300];
+    snprintf(line, sizeof line, " %-19s %-20s %-20s %s", name, us, si, note);
+    text_line(to, line);
+}
+
+void plan_line(FILE *to, const char *name, unit_dimension d, double si, const char *note)
+{
+    in_both(to, name, show_exact(SHOW_US, d, si).text, show_exact(SHOW_SI, d, si).text, note);
+}
+
+/* Settings -------------------------------------------------------------------------------------------------------- */
+
+/* One text where both systems say the same. */
+static void setting_line_print(const scenario *s, size_t index, FILE *to)
+{
+    const char *note = s->settings[index].state == SETTING_DEFAULT ? "default" : "", *name = s->settings[index].key->words;
+    setting_words us = setting_words_of(s, index, SHOW_US), si = setting_words_of(s, index, SHOW_SI);
+    char line[700];
+    if (strcmp(us.text, si.text) != 0) {
+        in_both(to, name, us.text, si.text, note);
+        return;
+    }
+    snprintf(line, sizeof line, " %-19s %-41s %s", name, us.text, note);
+    text_line(to, line);
+}
+
+static void settings_print(const scenario *s, FILE *to)
+{
+    const char *section = "";
+    for (size_t i = 0; i < key_count(); i++) {
+        const key *k = key_at(i);
+        if (s->settings[i].state == SETTING_ABSENT)
+            continue;
+        if (strcmp(k->section, section) != 0)
+            fprintf(to, "\n[%s]\n", k->section);
+        section = k->section;
+        setting_line_print(s, i, to);
+    }
+}
+
+/* The charge ------------------------------------------------------------------------------------------------------ */
+
+static void add(plan_charge *p, const char *name, unit_dimension d, double si, const char *note)
+{
+    p->rows[p->count++] = (plan_row){name, d, si, note};
+}
+
+static void add_salts(plan_charge *p, const boil_mixture *m)
+{
+    static const char *const salts[] = {
+        [BOIL_NAOH] = "of it NaOH", [BOIL_NANO3] = "of it NaNO3", [BOIL_NANO2] = "of it NaNO2"};
+    for (int i = 0; i < BOIL_SALTS; i++)
+        if (m->salt[i] > 0)
+            add(p, salts[i], DIM_MASS, m->salt[i], "");
+}
+
+plan_charge plan_charge_of(const scenario *s)
+{
+    const boil_plant *plant = &s->plant;
+    plan_charge p = {.count = 0};
+    boil_charge_state c;
+    if (boil_plant_charge(plant, &c) != BOIL_OK)
+        return p; /* a scenario that was read has a charge */
+    add(&p, "salts by mass", DIM_FRACTION, c.salt_fraction, "");
+    add(&p, "boils at", DIM_TEMPERATURE, c.boiling_point_K, "");
+    add(&p, "temperature", DIM_TEMPERATURE, c.temperature_K,
+        c.temperature_K < c.boiling_point_K - 1e-6 ? "below its boiling point: it starts quiet" : "it starts boiling");
+    add(&p, "density", DIM_CONCENTRATION, c.density_kg_m3, "");
+    add(&p, "volume of bath", DIM_VOLUME, c.volume_m3, "still");
+    add(&p, "mass of bath", DIM_MASS, boil_mixture_mass(&c.mixture), "");
+    add(&p, "of it water", DIM_MASS, c.mixture.water, "");
+    add_salts(&p, &c.mixture);
+    add(&p, "freeboard", DIM_LENGTH, plant->tank.depth_m - plant->tank.level_m, "still, before anything goes in");
+    if (plant->heater.source == BOIL_HEAT_STEAM)
+        add(&p, "steam in the coil", DIM_TEMPERATURE, plant->heater.steam_K, "");
+    add(&p, "heat to the tank", DIM_POWER, boil_heater_output(&plant->heater, plant->heater.dial, c.boiling_point_K),
+        "steady");
+    add(&p, "heaviest usual load", DIM_MASS, plant->limits.load_per_volume_kg_m3 * c.volume_m3, "at that limit");
+    return p;
+}
+
+static void charge_print(const scenario *s, FILE *to)
+{
+    plan_charge p = plan_charge_of(s);
+    if (p.count > 0)
+        fputs("\nWhat that comes to\n", to);
+    for (size_t i = 0; i < p.count; i++)
+        plan_line(to, p.rows[i].name, p.rows[i].dimension, p.rows[i].si, p.rows[i].note);
+}
+
+/* The acts -------------------------------------------------------------------------------------------------------- */
+
+static void act_line_print(const scenario *s, size_t index, FILE *to)
+{
+    char line[1000];
+    snprintf(line, sizeof line, " %8s  %s  %s", show_clock(s->start_s, s->schedule.acts[index].time_s).text,
+             text_fitted(said_of(s, index).text, 34).text, act_details(s, index, ACT_BOTH).text);
+    text_line(to, line);
+}
+
+static void acts_print(const scenario *s, FILE *to)
+{
+    size_t count = s->schedule.count, listed = count < PLAN_ACTS_MAX ? count : PLAN_ACTS_MAX;
+    fputs("\nWhat is done\n", to);
+    for (size_t i = 0; i < listed; i++)
+        act_line_print(s, i, to);
+    if (count > listed)
+        fprintf(to, " ... and %zu acts more, the last at %s\n", count - listed,
+                show_clock(s->start_s, s->schedule.acts[count - 1].time_s).text);
+    if (count == 0)
+        fputs(" nothing\n", to);
+}
+
+void plan_print(const scenario *s, FILE *to)
+{
+    settings_print(s, to);
+    charge_print(s, to);
+    acts_print(s, to);
+}

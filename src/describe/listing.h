@@ -1,0 +1,32 @@
+/* describe/listing.h -- a scenario laid open: every setting in both unit systems, defaults marked, the charge worked out, the acts
+   one by one. */
+#ifndef DESCRIBE_LISTING_H
+#define DESCRIBE_LISTING_H
+
+#include <stdio.h>
+
+#include "scenario/scenario.h"
+
+#define PLAN_ACTS_MAX ((size_t)40)
+#define PLAN_CHARGE_MAX 16
+
+typedef struct {
+    const char *name;
+    unit_dimension dimension;
+    double si;
+    const char *note;
+} plan_row;
+
+/* What the charge comes to: strength, boiling point, volume, masses, heat. */
+typedef struct {
+    plan_row rows[PLAN_CHARGE_MAX];
+    size_t count;
+} plan_charge;
+plan_charge plan_charge_of(const scenario *s);
+
+void plan_print(const scenario *s, FILE *to);
+
+/* Two columns, US and SI, behind a name. */
+void plan_line(FILE *to, const char *name, unit_dimension d, double si, const char *note);
+
+#endif

@@ -1,0 +1,43 @@
+/* describe/outcome.h -- a scenario carried out at the central mixing time and at a third of it, and what was found in each: all
+   that the writers of reports are given. */
+#ifndef DESCRIBE_OUTCOME_H
+#define DESCRIBE_OUTCOME_H
+
+#include <stdbool.h>
+
+#include "analysis/findings.h"
+#include "scenario/action_name.h"
+#include "simulate/run.h"
+
+/* Published mixing times differ by three either way: a third gives the larger surge. */
+#define OUTCOME_FAST_MIXING (1.0 / 3)
+
+typedef struct {
+    const scenario *scenario;
+    boil_history central, fast;
+    boil_findings found;    /* in the central run: likely */
+    boil_findings possible; /* only in the fast run */
+    double tolerance;
+} outcome;
+
+/* Carries it out. BOIL_OK, or a failure after which nothing is left to free. */
+int outcome_of(const scenario *s, const boil_run_options *options, outcome *out);
+void outcome_free(outcome *o);
+
+boil_severity outcome_gravest(const outcome *o); /* of both runs */
+bool outcome_stopped(const outcome *o);          /* the central run did not reach its end */
+
+/* One line of the run sheet as it went: a load or an addition, whichever is not NULL. */
+typedef struct {
+    said words;
+    size_t act;              /* in the schedule */
+    double time_s;
+    const boil_load_result *load;
+    const boil_addition_result *addition;
+    bool after_overflow;     /* its results reach beyond the overflow: not a prediction */
+} outcome_line;
+
+/* The lines in the order of the acts, to be freed by the caller; NULL when there are none, or memory is refused. */
+outcome_line *outcome_lines(const outcome *o, size_t *count);
+
+#endif

@@ -1,0 +1,324 @@
+/* realpath is in XSI, beyond base POSIX */
+#define _XOPEN_SOURCE 700
+#include "describe/picture.h"
+
+#include <dirent.h>
+#include <errno.h>
+#include <fcntl.h>
+#include <limits.h>
+#include <stdarg.h>
+#include <stdlib.h>
+#include <string.h>
+#include <strings.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include "base/text.h"
+#include "base/whole_file.h"
+
+/* What a script is told on its command line, the file it writes, and how that file begins and ends. */
+typedef struct {
+    const char *word, *file, *head, *tail;
+} format_entry;
+
+static const format_entry formats[] = {
+    [PICTURE_SVG] = {"svg", "picture.svg", "<?xml", "</svg>"},
+    [PICTURE_PNG] = {"png", "picture.png", "\x89PNG\r\n\x1a\n", "IEND"},
+    [PICTURE_PDF] = {"pdf", "picture.pdf", "%PDF-", "%%EOF"},
+    [PICTURE_TERMINAL] = {"dumb", "picture.txt", "", ""},
+};
+
+/* What gnuplot says while it works. */
+static const char *const said_file = "said";
+
+/* Exit statuses of a shell that cannot start a command [POSIX, 2.8.2]; gnuplot's own are 0 and 1. */
+enum { CANNOT_START = 126, NOT_FOUND = 127 };
+
+static bool fail(picture_problem *problem, const char *format, ...) __attribute__((format(printf, 2, 3)));
+static bool fail(picture_problem *problem, const char *format, ...)
+{
+    va_list values;
+    va_start(values, format);
+    vsnprintf(problem->text, sizeof problem->text, format, values);
+    va_end(values);
+    return false;
+}
+
+bool picture_format_of(const char *path, picture_format *format)
+{
+    const char *dot = strrchr(path, '.'), *slash = strrchr(path, '/');
+    *format = PICTURE_TERMINAL;
+    if (strcmp(path, "-") == 0)
+        return true;
+    if (dot == NULL || (slash != NULL && dot < slash))
+        return false;
+    for (*format = PICTURE_SVG; *format < PICTURE_TERMINAL; (*format)++)
+        if (strcasecmp(dot + 1, formats[*format].word) == 0)
+            return true;
+    return false;
+}
+
+/* The folder ------------------------------------------------------------------------------------------------------ */
+
+/* "folder/name"; NULL when memory is refused. */
+static char *joined(const char *folder, const char *name)
+{
+    size_t size = strlen(folder) + strlen(name) + 2;
+    char *path = malloc(size);
+    if (path != NULL)
+        snprintf(path, size, "%s/%s", folder, name);
+    return path;
+}
+
+bool picture_begin(picture *p, picture_problem *problem)
+{
+    const char *parent = getenv("TMPDIR");
+    *p = (picture){.folder = joined(parent != NULL && parent[0] == '/' ? parent : "/tmp", "boilback-XXXXXX"),
+                   .whole = true};
+    if (p->folder != NULL && mkdtemp(p->folder) != NULL)
+        return true;
+    int why = errno;
+    free(p->folder);
+    p->folder = NULL;
+    return fail(problem, "no temporary folder: %s", strerror(why));
+}
+
+static void empty(const char *folder)
+{
+    DIR *d = opendir(folder);
+    if (d == NULL)
+        return;
+    for (struct dirent *e; (e = readdir(d)) != NULL;) {
+        char *path = joined(folder, e->d_name);
+        if (path != NULL && strcmp(e->d_name, ".") != 0 && strcmp(e->d_name, "..") != 0)
+            unlink(path);
+        free(path);
+    }
+    closedir(d);
+}
+
+void picture_end(picture *p)
+{
+    if (p->folder == NULL)
+        return;
+    empty(p->folder);
+    rmdir(p->folder);
+    free(p->folder);
+    *p = (picture){0};
+}
+
+FILE *picture_input(picture *p, const char *name)
+{
+    char *path = joined(p->folder, name);
+    FILE *f = path != NULL ? fopen(path, "w") : NULL;
+    free(path);
+    p->whole = p->whole && f != NULL;
+    return f;
+}
+
+void picture_input_end(picture *p, FILE *f)
+{
+    if (f == NULL)
+        return;
+    bool good = !ferror(f);
+    good = fclose(f) == 0 && good;
+    p->whole = p->whole && good;
+}
+
+/* A quote would end the field, and a backslash starts an octal number. gnuplot's SVG leaves "&#" as it is, to be read as
+   a character by its number: a blank between keeps it from being one. */
+void picture_text(FILE *to, const char *text)
+{
+    text_cell plain = text_plain(text);
+    for (size_t n = strlen(plain.text); n > 0 && plain.text[n - 1] == ' '; n--)
+        plain.text[n - 1] = '\0';
+    fputc('x', to);
+    for (const char *at = plain.text; *at != '\0'; at++) {
+        if (*at == '"' || *at == '\\')
+            fprintf(to, "\\%03o", (unsigned)*at);
+        else
+            fputc(*at, to);
+        if (at[0] == '&' && at[1] == '#')
+            fputc(' ', to);
+    }
+}
+
+/* The script ------------------------------------------------------------------------------------------------------ */
+
+/* The folder of the running program, without a slash at its end; NULL when it cannot be told. */
+static char *program_folder(void)
+{
+    char path[PATH_MAX];
+    ssize_t length = readlink("/proc/self/exe", path, sizeof path - 1);
+    if (length <= 0)
+        return NULL;
+    path[length] = '\0';
+    char *slash = strrchr(path, '/');
+    if (slash == NULL)
+        return NULL;
+    *slash = '\0';
+    return strdup(path);
+}
+
+/* The whole path, so that it begins with a slash and is nothing but a file to gnuplot. */
+static char *script_in(const char *folder, const char *below, const char *script)
+{
+    char *plots = joined(folder, below), *path = plots != NULL ? joined(plots, script) : NULL;
+    char *found = path != NULL ? realpath(path, NULL) : NULL;
+    free(path);
+    free(plots);
+    return found;
+}
+
+/* BOILBACK_DATA/plots; else beside an installed program; else in the source tree it was built in. */
+static char *script_place(const char *script)
+{
+    const char *data = getenv("BOILBACK_DATA");
+    if (data != NULL && data[0] != '\0')
+        return script_in(data, "plots", script);
+    char *folder = program_folder(), *found = NULL;
+    if (folder != NULL)
+        found = script_in(folder, "../share/boilback/plots", script);
+    if (folder != NULL && found == NULL)
+        found = script_in(folder, "../plots", script);
+    free(folder);
+    return found;
+}
+
+/* gnuplot ---------------------------------------------------------------------------------------------------------- */
+
+/* In the child: everything said goes to a file, nothing can be asked, and no setting of the person's own changes the
+   picture (-d: no start-up files). Words on the command line are our own. */
+static void become_gnuplot(const picture *p, const char *script, const format_entry *f)
+{
+    int nothing = open("/dev/null", O_RDONLY);
+    int said = chdir(p->folder) == 0 ? open(said_file, O_WRONLY | O_CREAT | O_TRUNC, 0600) : -1;
+    if (nothing < 0 || said < 0 || dup2(nothing, 0) < 0 || dup2(said, 1) < 0 || dup2(said, 2) < 0)
+        _exit(CANNOT_START);
+    unsetenv("GNUTERM");
+    unsetenv("GNUPLOT_LIB");
+    execlp("gnuplot", "gnuplot", "-d", "-c", script, f->word, f->file, (char *)NULL);
+    _exit(errno == ENOENT ? NOT_FOUND : CANNOT_START);
+}
+
+/* Its exit status; -1 when it was killed or never was. */
+static int carry_out(const picture *p, const char *script, const format_entry *f)
+{
+    int status;
+    pid_t child = fork();
+    if (child == 0)
+        become_gnuplot(p, script, f);
+    if (child < 0)
+        return -1;
+    while (waitpid(child, &status, 0) < 0)
+        if (errno != EINTR)
+            return -1;
+    return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+}
+
+/* All of a file in the folder; nothing when it is not there or empty. A zero byte stands behind it. */
+static picture_drawn contents(const picture *p, const char *name)
+{
+    picture_drawn d = {0};
+    char *path = joined(p->folder, name), part[4096];
+    FILE *from = path != NULL ? fopen(path, "rb") : NULL, *to = open_memstream(&d.bytes, &d.length);
+    size_t n;
+    while (from != NULL && to != NULL && (n = fread(part, 1, sizeof part, from)) > 0)
+        fwrite(part, 1, n, to);
+    bool good = from != NULL && !ferror(from);
+    if (from != NULL)
+        fclose(from);
+    if (to == NULL || fclose(to) != 0 || !good || d.length == 0)
+        picture_forget(&d);
+    free(path);
+    return d;
+}
+
+/* gnuplot ends well even when the disk is full. */
+static bool is_whole(const picture_drawn *d, const format_entry *f)
+{
+    size_t head = strlen(f->head), tail = strlen(f->tail), room = tail + 8;
+    if (d->bytes == NULL || d->length < head + room || memcmp(d->bytes, f->head, head) != 0)
+        return false;
+    for (const char *at = d->bytes + d->length - room; at + tail <= d->bytes + d->length; at++)
+        if (memcmp(at, f->tail, tail) == 0)
+            return true;
+    return false;
+}
+
+/* The last line that is not empty says what went wrong. */
+static bool fail_as_said(const picture *p, picture_problem *problem)
+{
+    picture_drawn said = contents(p, said_file);
+    char *line = said.bytes;
+    while (said.length > 0 && strchr(" \r\n", said.bytes[said.length - 1]) != NULL)
+        said.bytes[--said.length] = '\0';
+    if (line != NULL && strrchr(line, '\n') != NULL)
+        line = strrchr(line, '\n') + 1;
+    bool silent = line == NULL || line[0] == '\0';
+    fail(problem, "gnuplot failed%s%.300s", silent ? "" : ": ", silent ? "" : text_plain(line).text);
+    picture_forget(&said);
+    return false;
+}
+
+/* gnuplot fills every line with blanks. */
+static void tidy(picture_drawn *d)
+{
+    size_t n = 0;
+    for (size_t i = 0; i < d->length; i++) {
+        if (d->bytes[i] == '\n')
+            while (n > 0 && d->bytes[n - 1] == ' ')
+                n--;
+        if (n > 0 || d->bytes[i] != '\n') /* no empty line at the top */
+            d->bytes[n++] = d->bytes[i];
+    }
+    while (n > 1 && d->bytes[n - 2] == '\n')
+        n--;
+    d->bytes[n] = '\0';
+    d->length = n;
+}
+
+static bool draw(const picture *p, const char *script, const format_entry *f, picture_drawn *drawn,
+                 picture_problem *problem)
+{
+    int status = carry_out(p, script, f);
+    if (status == NOT_FOUND)
+        return fail(problem, "gnuplot is not installed; on Debian, as root: apt-get install gnuplot-nox");
+    *drawn = contents(p, f->file);
+    if (status == 0 && is_whole(drawn, f))
+        return true;
+    picture_forget(drawn);
+    return fail_as_said(p, problem);
+}
+
+bool picture_draw(const picture *p, const char *script, picture_format format, picture_drawn *drawn,
+                  picture_problem *problem)
+{
+    *drawn = (picture_drawn){0};
+    if (!p->whole)
+        return fail(problem, "the temporary folder is full or was taken away");
+    char *place = script_place(script);
+    if (place == NULL)
+        return fail(problem, "plots/%s is not where the program looks for it; set BOILBACK_DATA to the folder that "
+                             "holds plots", script);
+    bool good = draw(p, place, &formats[format], drawn, problem);
+    if (good && format == PICTURE_TERMINAL)
+        tidy(drawn);
+    free(place);
+    return good;
+}
+
+void picture_forget(picture_drawn *drawn)
+{
+    free(drawn->bytes);
+    *drawn = (picture_drawn){0};
+}
+
+bool picture_save(const picture_drawn *drawn, const char *path)
+{
+    whole_file f;
+    if (!whole_file_open(&f, path))
+        return false;
+    fwrite(drawn->bytes, 1, drawn->length, f.to);
+    return whole_file_close(&f);
+}

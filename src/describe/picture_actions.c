@@ -1,0 +1,195 @@
+#include "describe/picture_actions.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "describe/picture_frame.h"
+
+/* Of a line of text, as much as the panel of the acts takes. */
+static const double panel_share = 0.82;
+
+/* So many bars side by side are as many as a picture has columns of dots. */
+#define APART 1000
+
+static double end_of(const outcome *o, const outcome_line *l)
+{
+    double end = o->central.end_s;
+    if (l->addition != NULL)
+        return fmin(l->time_s + l->addition->over_s, end);
+    return isnan(l->load->lifted_s) ? end : l->load->lifted_s;
+}
+
+static bar_kind kind_of(const outcome_line *l)
+{
+    if (l->load != NULL)
+        return BAR_LOAD;
+    return l->addition->kind == BOIL_ACT_SALTS    ? BAR_SALTS
+           : l->addition->kind == BOIL_ACT_LIQUID ? BAR_LIQUID
+                                                  : BAR_WATER;
+}
+
+static bar bar_of_line(const outcome *o, const outcome_line *l)
+{
+    return (bar){.kind = kind_of(l),
+                 .from_s = l->time_s,
+                 .to_s = end_of(o, l),
+                 .words = l->words};
+}
+
+static bool is_switched(boil_act_kind kind)
+{
+    return kind == BOIL_ACT_HEAT || kind == BOIL_ACT_MIXER || kind == BOIL_ACT_LID || kind == BOIL_ACT_EXHAUST;
+}
+
+/* These have no result of their own, nor has a lift: it shows as the end of its load. */
+static size_t add_switched(const outcome *o, bar *bars, size_t count)
+{
+    const boil_schedule *s = &o->scenario->schedule;
+    for (size_t i = 0; i < s->count; i++)
+        if (is_switched(s->acts[i].kind) && s->acts[i].time_s <= o->central.end_s)
+            bars[count++] = (bar){.kind = BAR_SWITCHED,
+                                  .from_s = s->acts[i].time_s,
+                                  .to_s = s->acts[i].time_s,
+                                  .words = said_of(o->scenario, i)};
+    return count;
+}
+
+/* A load takes the first lane that is free. */
+static void take_lanes(bar *bars, size_t count)
+{
+    double free_from[BAR_LANES_MAX] = {0};
+    for (size_t i = 0; i < count; i++) {
+        if (bars[i].kind != BAR_LOAD)
+            continue;
+        size_t lane = 0;
+        while (lane + 1 < BAR_LANES_MAX && free_from[lane] > bars[i].from_s)
+            lane++;
+        free_from[lane] = fmax(free_from[lane], bars[i].to_s);
+        bars[i].lane = lane;
+    }
+}
+
+static double next_in_lane(const bar *bars, size_t count, size_t i, double end)
+{
+    for (size_t n = i + 1; n < count; n++)
+        if (bars[n].kind == bars[i].kind && bars[n].lane == bars[i].lane)
+            return bars[n].from_s;
+    return end;
+}
+
+static size_t characters(const char *text)
+{
+    size_t n = 0;
+    for (; *text != '\0'; text++)
+        n += ((unsigned char)*text & 0xC0) != 0x80;
+    return n;
+}
+
+/* The lane says that it is a load. The first two words are the amount. */
+static void shorten(said *words, size_t room)
+{
+    static const char load[] = "load ";
+    char *text = words->text;
+    if (strncmp(text, load, sizeof load - 1) == 0)
+        memmove(text, text + sizeof load - 1, strlen(text) - sizeof load + 2);
+    if (characters(text) <= room)
+        return;
+    char *blank = strchr(text, ' ');
+    blank = blank != NULL ? strchr(blank + 1, ' ') : NULL;
+    if (blank != NULL)
+        *blank = '\0';
+    if (characters(text) > room)
+        text[0] = '\0';
+}
+
+/* In a shared lane the next bar may begin earlier. */
+static size_t room_before(double from, double to, double end, size_t columns)
+{
+    double room = (to - from) / end * (double)columns - 1;
+    return room > 0 ? (size_t)room : 0;
+}
+
+/* Bars that begin closer together than can be told apart are one. */
+static size_t merge(bar *bars, size_t count, double apart_s)
+{
+    size_t last[BAR_KINDS][BAR_LANES_MAX] = {{0}}, kept = 0;
+    for (size_t i = 0; i < count; i++) {
+        size_t *at = &last[bars[i].kind][bars[i].lane];
+        bar *before = *at > 0 ? &bars[*at - 1] : NULL;
+        if (before != NULL && bars[i].from_s - before->to_s < apart_s && bars[i].to_s - before->from_s < apart_s) {
+            before->to_s = fmax(before->to_s, bars[i].to_s);
+            if (bars[i].words.text[0] != '\0')
+                before->words = bars[i].words;
+            continue;
+        }
+        bars[kept] = bars[i];
+        *at = ++kept;
+    }
+    return kept;
+}
+
+bar *picture_bars(const outcome *o, size_t columns, size_t *count)
+{
+    size_t lines_count;
+    outcome_line *lines = outcome_lines(o, &lines_count);
+    bar *bars = malloc((lines_count + o->scenario->schedule.count + 1) * sizeof *bars);
+    *count = 0;
+    for (size_t i = 0; bars != NULL && i < lines_count; i++)
+        bars[(*count)++] = bar_of_line(o, &lines[i]);
+    free(lines);
+    if (bars == NULL)
+        return NULL;
+    *count = add_switched(o, bars, *count);
+    take_lanes(bars, *count);
+    double end = o->central.end_s;
+    for (size_t i = 0; i < *count; i++)
+        shorten(&bars[i].words, room_before(bars[i].from_s, next_in_lane(bars, *count, i, end), end, columns));
+    *count = merge(bars, *count, end / APART);
+    return bars;
+}
+
+static void lanes_of(const bar *bars, size_t count, size_t lanes[BAR_KINDS])
+{
+    for (int k = 0; k < BAR_KINDS; k++)
+        lanes[k] = 0;
+    for (size_t i = 0; i < count; i++)
+        if (bars[i].lane + 1 > lanes[bars[i].kind])
+            lanes[bars[i].kind] = bars[i].lane + 1;
+}
+
+static void write_lanes(picture *p, const size_t lanes[BAR_KINDS], const char *name)
+{
+    static const char *const names[] = {[BAR_LOAD] = "loads",
+                                        [BAR_WATER] = "water",
+                                        [BAR_SALTS] = "salts",
+                                        [BAR_LIQUID] = "liquid",
+                                        [BAR_SWITCHED] = "set to"};
+    FILE *to = picture_input(p, name);
+    size_t lane = 0;
+    for (int k = 0; to != NULL && k < BAR_KINDS; k++)
+        for (size_t i = 0; i < lanes[k]; i++)
+            fprintf(to, "%zu\tx%s\n", ++lane, i == 0 ? names[k] : "");
+    picture_input_end(p, to);
+}
+
+void picture_acts(picture *p, const outcome *o, picture_format format, double end_s, const char *acts_name,
+                  const char *lanes_name)
+{
+    size_t count, lanes[BAR_KINDS], above[BAR_KINDS] = {0};
+    double share = panel_share * o->central.end_s / end_s;
+    bar *bars = picture_bars(o, (size_t)(share * (double)picture_columns(format)), &count);
+    lanes_of(bars, count, lanes);
+    for (int k = 1; k < BAR_KINDS; k++)
+        above[k] = above[k - 1] + lanes[k - 1];
+    write_lanes(p, lanes, lanes_name);
+    FILE *to = picture_input(p, acts_name);
+    for (size_t i = 0; to != NULL && i < count; i++) {
+        fprintf(to, "%zu\t%.9g\t%.9g\t%d\t", above[bars[i].kind] + bars[i].lane + 1, bars[i].from_s, bars[i].to_s,
+                (int)bars[i].kind);
+        picture_text(to, bars[i].words.text);
+        fputc('\n', to);
+    }
+    picture_input_end(p, to);
+    free(bars);
+}

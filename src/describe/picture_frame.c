@@ -1,0 +1,119 @@
+#include "describe/picture_frame.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "base/program.h"
+#include "describe/trace_csv.h"
+#include "describe/verdict.h"
+
+/* A verdict begins where the panels do. */
+#define BEFORE_VERDICT 12
+
+size_t picture_columns(picture_format format)
+{
+    return format == PICTURE_TERMINAL ? PICTURE_TERMINAL_COLUMNS : PICTURE_COLUMNS;
+}
+
+static size_t columns_of(const char *at, size_t length)
+{
+    return length > 2 || strchr("MWmw@%", *at) != NULL ? 2 : 1;
+}
+
+text_cell picture_fitted(const char *text, size_t columns)
+{
+    text_cell c = text_plain(text);
+    size_t used = 0, length;
+    char *cut = c.text;
+    for (char *at = c.text; (length = text_character(at)) > 0; at += length) {
+        used += columns_of(at, length);
+        if (used + 3 <= columns)
+            cut = at + length;
+    }
+    if (used > columns)
+        memcpy(cut, "...", 4);
+    return c;
+}
+
+void picture_row(FILE *to, const char *name, double a, double b, const char *text)
+{
+    fprintf(to, "%s\t%.9g\t%.9g\t", name, a, b);
+    picture_text(to, text);
+    fputc('\n', to);
+}
+
+void picture_unit_row(FILE *to, const char *name, show_system s, unit_dimension d)
+{
+    const char *spelling = show_unit(s, d);
+    double offset = unit_from_si(d, spelling, 0);
+    picture_row(to, name, unit_from_si(d, spelling, 1) - offset, offset, spelling);
+}
+
+void picture_names(FILE *to, picture_format format, const char *title)
+{
+    picture_row(to, "title", 0, 0, picture_fitted(title, picture_columns(format) * 4 / 7).text);
+    picture_row(to, "program", 0, 0, PROGRAM_NAME " " PROGRAM_VERSION);
+}
+
+static void limits(FILE *to, const outcome *o)
+{
+    const boil_plant *p = &o->scenario->plant;
+    picture_row(to, "rim", p->tank.depth_m, 0, "");
+    picture_row(to, "highest", p->tank.depth_m - p->limits.freeboard_m, 0, "");
+    double overflow = o->central.summary.overflow_s;
+    if (!isnan(overflow))
+        picture_row(to, "overflow", overflow, 0, show_clock(o->scenario->start_s, overflow).text);
+    else if (!isnan(o->fast.summary.overflow_s))
+        picture_row(to, "may overflow", o->fast.summary.overflow_s, 0, "");
+}
+
+size_t picture_line(const char *text, size_t columns)
+{
+    size_t part = 0, word = 0, used = 0;
+    for (size_t i = 0; text[i] != '\0'; i++) {
+        used += columns_of(&text[i], 1);
+        if (used > columns)
+            return part > 0 ? part : word > 0 ? word : strlen(text);
+        part = text[i] == ';' ? i + 1 : part;
+        word = text[i] == ' ' ? i : word;
+    }
+    return strlen(text);
+}
+
+/* A row a line. */
+static void verdict_rows(FILE *to, const outcome *o, show_system s, size_t columns)
+{
+    verdict v = verdict_of(o, s);
+    for (const char *at = v.text; *at != '\0'; at += strspn(at, " ")) {
+        verdict line;
+        size_t length = picture_line(at, columns);
+        snprintf(line.text, sizeof line.text, "%.*s", (int)length, at);
+        picture_row(to, "verdict", 0, 0, picture_fitted(line.text, columns).text);
+        at += length;
+    }
+}
+
+void picture_frame(picture *p, const outcome *o, show_system s, picture_format format, const char *title,
+                   const char *name)
+{
+    FILE *to = picture_input(p, name);
+    if (to == NULL)
+        return;
+    picture_row(to, "time", o->scenario->start_s, o->central.end_s, "");
+    picture_unit_row(to, "temperature", s, DIM_TEMPERATURE);
+    picture_unit_row(to, "length", s, DIM_LENGTH);
+    picture_unit_row(to, "flow", s, DIM_MASS_FLOW);
+    limits(to, o);
+    picture_names(to, format, title);
+    verdict_rows(to, o, s, picture_columns(format) - BEFORE_VERDICT);
+    picture_input_end(p, to);
+}
+
+void picture_trace(picture *p, const boil_history *h, const char *name)
+{
+    FILE *to = picture_input(p, name);
+    if (to == NULL)
+        return;
+    run_csv(h, to);
+    picture_input_end(p, to);
+}

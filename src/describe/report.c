@@ -1,0 +1,77 @@
+#include "describe/report.h"
+
+#include <math.h>
+#include <stdarg.h>
+#include <string.h>
+
+#include "base/text.h"
+
+void report_paragraph(FILE *to, const char *format, ...)
+{
+    char text[1200];
+    va_list values;
+    va_start(values, format);
+    vsnprintf(text, sizeof text, format, values);
+    va_end(values);
+    text_wrapped(to, text, 0, 1, REPORT_WIDTH);
+}
+
+static bool is_plain_naoh(const boil_charge *c)
+{
+    return c->blend[BOIL_NAOH] > 0.9995;
+}
+
+/* See properties/solution.h: what is uncertain is how strong a bath of a given boiling point is, or the reverse. */
+report_words report_uncertainty_words(const boil_charge *c, show_system s)
+{
+    report_words w;
+    const char *degree = show_unit(s, DIM_DIFFERENCE);
+    double below = unit_from_si(DIM_DIFFERENCE, degree, is_plain_naoh(c) ? 4 : 6);
+    double above = unit_from_si(DIM_DIFFERENCE, degree, 2);
+    if (c->basis == BOIL_BY_BOILING_POINT)
+        snprintf(w.text, sizeof w.text, "The boiling point was given, so the strength is what is uncertain: by about "
+                                        "+-2 to 3 %% salts by mass.");
+    else
+        snprintf(w.text, sizeof w.text,
+                 "At a given strength the real boiling point may lie up to %.0f %s lower or %.0f %s higher.", below,
+                 degree, above, degree);
+    return w;
+}
+
+void report_uncertainty(const boil_charge *c, show_system s, FILE *to)
+{
+    report_paragraph(to, "%s", report_uncertainty_words(c, s).text);
+}
+
+void report_bath_rows(const boil_summary *s, report_bath_row rows[REPORT_BATH_ROWS])
+{
+    const report_bath_row all[REPORT_BATH_ROWS] = {
+        {"boils at", DIM_TEMPERATURE, s->boiling_point_start_K, s->boiling_point_end_K},
+        {"temperature", DIM_TEMPERATURE, s->temperature_start_K, s->temperature_end_K},
+        {"salts by mass", DIM_FRACTION, s->salt_fraction_start, s->salt_fraction_end},
+        {"strength", DIM_CONCENTRATION, s->strength_start_kg_m3, s->strength_end_kg_m3},
+        {"still level", DIM_LENGTH, s->still_level_start_m, s->still_level_end_m},
+    };
+    memcpy(rows, all, sizeof all);
+}
+
+report_words report_first_boil_words(const outcome *o)
+{
+    report_words w = {""};
+    double t = o->central.summary.time_to_boil_s;
+    if (!isnan(t))
+        snprintf(w.text, sizeof w.text, "From a quiet start it boils after %s, at %s.", show_span(t).text,
+                 show_clock(o->scenario->start_s, t).text);
+    return w;
+}
+
+const char report_caution_words[] =
+    "A prediction is never a permission: local codes, the supplier's data sheet and licensed practice come first. "
+    "Face shield, apron, gloves and boots; an eyewash within reach. Water only while the bath boils, slowly, and "
+    "never onto dry salt. No aluminium, zinc, tin, brass or any other non-ferrous metal.";
+
+void report_caution(FILE *to)
+{
+    fputc('\n', to);
+    report_paragraph(to, "%s", report_caution_words);
+}

@@ -1,0 +1,39 @@
+/* describe/report.h -- what all reports say alike: paragraphs, the caution, what is uncertain, the bath before and after. */
+#ifndef DESCRIBE_REPORT_H
+#define DESCRIBE_REPORT_H
+
+#include <stdbool.h>
+#include <stdio.h>
+
+#include "base/format.h"
+#include "describe/outcome.h"
+
+typedef struct {
+    char text[160];
+} report_words;
+
+/* What every answer about a bath must say. */
+extern const char report_caution_words[];
+void report_caution(FILE *to);
+
+/* The bath before and after, row by row. */
+typedef struct {
+    const char *what;
+    unit_dimension dimension;
+    double start, end;
+} report_bath_row;
+enum { REPORT_BATH_ROWS = 5 };
+void report_bath_rows(const boil_summary *s, report_bath_row rows[REPORT_BATH_ROWS]);
+
+report_words report_first_boil_words(const outcome *o); /* of a quiet start that came to the boil, else nothing */
+
+/* Of its boiling point, or of its strength. */
+report_words report_uncertainty_words(const boil_charge *c, show_system s);
+void report_uncertainty(const boil_charge *c, show_system s, FILE *to);
+
+/* A text made as by printf, wrapped and indented as all of the report is. */
+void report_paragraph(FILE *to, const char *format, ...) __attribute__((format(printf, 2, 3)));
+
+#define REPORT_WIDTH 96 /* columns */
+
+#endif

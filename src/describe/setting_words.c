@@ -1,0 +1,87 @@
+#include "describe/setting_words.h"
+
+#include <stdio.h>
+
+#include "base/text.h"
+
+static setting_words plain(const char *text)
+{
+    setting_words w;
+    snprintf(w.text, sizeof w.text, "%s", text_plain(text).text);
+    return w;
+}
+
+static setting_words range(const key *k, const double value[], show_system s)
+{
+    setting_words w;
+    snprintf(w.text, sizeof w.text, "%.16s to %.24s", show_number(s, k->dimension, value[0]).text,
+             show(s, k->dimension, value[1]).text);
+    return w;
+}
+
+static setting_words blend(const double value[])
+{
+    setting_words w;
+    snprintf(w.text, sizeof w.text, "%.4g %% NaOH, %.4g %% NaNO3, %.4g %% NaNO2", 100 * value[BOIL_NAOH],
+             100 * value[BOIL_NANO3], 100 * value[BOIL_NANO2]);
+    return w;
+}
+
+static setting_words factor(double value)
+{
+    setting_words w;
+    snprintf(w.text, sizeof w.text, "%.4g", value);
+    return w;
+}
+
+/* The day does not begin anew in a span. */
+static setting_words number(const key *k, double value, show_system s)
+{
+    if (k->zero != NULL && value == 0)
+        return plain(k->zero);
+    if (k->kind == KEY_CLOCK)
+        return plain(show_clock(value, 0).text);
+    return plain(show_exact(s, k->dimension, value).text);
+}
+
+static setting_words value_words(const key *k, const double value[], show_system s)
+{
+    switch (k->kind) {
+    case KEY_RANGE:
+        return range(k, value, s);
+    case KEY_BLEND:
+        return blend(value);
+    case KEY_FACTOR:
+        return factor(value[0]);
+    case KEY_CHOICE:
+    case KEY_SWITCH:
+        return plain(k->choices[(size_t)value[0]]);
+    case KEY_TITLE:
+    case KEY_PATH:
+    case KEY_CLOCK:
+    case KEY_SPAN:
+    case KEY_QUANTITY:
+    case KEY_SHARE:
+        break;
+    }
+    return number(k, value[0], s);
+}
+
+/* What holds where no value says so. */
+static const char *instead(const scenario *s, const scenario_setting *set)
+{
+    if (set->state == SETTING_GIVEN)
+        return set->given != NULL ? set->given : "";
+    if (set->key->kind == KEY_TITLE)
+        return s->title;
+    return set->key->otherwise != NULL ? set->key->otherwise : "none";
+}
+
+setting_words setting_words_of(const scenario *s, size_t index, show_system system)
+{
+    double value[SETTING_VALUES];
+    const scenario_setting *set = &s->settings[index];
+    if (scenario_setting_value(s, index, value) > 0)
+        return value_words(set->key, value, system);
+    return plain(instead(s, set));
+}

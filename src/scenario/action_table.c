@@ -1,0 +1,137 @@
+#include "scenario/action_table.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/array.h"
+#include "base/boil.h"
+#include "base/words.h"
+#include "scenario/action_load.h"
+#include "scenario/action_pour.h"
+
+static const bounds dial_share = {"%", 0, 100};
+
+int doing_name(acts *a, cursor *c)
+{
+    const char *start = words_skip(c->at, c->end);
+    size_t length = (size_t)(words_trim(start, c->end) - start);
+    c->at = c->end;
+    for (size_t i = 0; i < a->name_count; i++)
+        if (words_same(start, length, a->names[i]))
+            return (int)i + 1;
+    char **names = array_room(a->names, &a->name_room, a->name_count, sizeof *names);
+    char *copy = names != NULL && a->name_count < ACTS_NAMES_MAX ? array_text(start, length) : NULL;
+    if (names != NULL)
+        a->names = names;
+    if (copy == NULL) {
+        cursor_error(c, start, "there are more than %d names of loads", ACTS_NAMES_MAX);
+        return 0;
+    }
+    names[a->name_count++] = copy;
+    return (int)a->name_count;
+}
+
+static bool read_lift(acts *a, cursor *c, boil_act *act, act_line *said)
+{
+    act->kind = BOIL_ACT_LIFT;
+    act->name = 0;
+    snprintf(said->words, sizeof said->words, "lift everything");
+    if (cursor_done(c))
+        return true;
+    snprintf(said->words, sizeof said->words, "lift %s", words_quoted(c->at, (size_t)(c->end - c->at)).text);
+    act->name = doing_name(a, c);
+    return act->name > 0;
+}
+
+static bool read_heat(acts *a, cursor *c, boil_act *act, act_line *said)
+{
+    quantity q = {0};
+    (void)a;
+    act->kind = BOIL_ACT_HEAT;
+    cursor_done(c);
+    const char *start = c->at;
+    if (cursor_take(c, "on"))
+        act->is.dial = 1;
+    else if (cursor_take(c, "off"))
+        act->is.dial = 0;
+    else if (quantity_share(c, "heat", &q) && quantity_within(c, "heat", &q, &dial_share))
+        act->is.dial = q.si;
+    else
+        return false;
+    snprintf(said->words, sizeof said->words, "heat %s", words_quoted(start, (size_t)(c->at - start)).text);
+    return cursor_expect_end(c);
+}
+
+static bool read_switch(cursor *c, boil_act *act, act_line *said, const char *what, boil_act_kind kind)
+{
+    act->kind = kind;
+    act->is.on = cursor_take(c, "on");
+    if (!act->is.on && !cursor_take(c, "off")) {
+        cursor_error(c, c->at, "say '%s on' or '%s off'", what, what);
+        return false;
+    }
+    snprintf(said->words, sizeof said->words, "%s %s", what, act->is.on ? "on" : "off");
+    return cursor_expect_end(c);
+}
+
+static bool read_mixer(acts *a, cursor *c, boil_act *act, act_line *said)
+{
+    (void)a;
+    return read_switch(c, act, said, "mixer", BOIL_ACT_MIXER);
+}
+
+static bool read_lid(acts *a, cursor *c, boil_act *act, act_line *said)
+{
+    (void)a;
+    return read_switch(c, act, said, "lid", BOIL_ACT_LID);
+}
+
+static bool read_exhaust(acts *a, cursor *c, boil_act *act, act_line *said)
+{
+    (void)a;
+    return read_switch(c, act, said, "exhaust", BOIL_ACT_EXHAUST);
+}
+
+static const doing_verb doings[] = {
+    {"load", "MASS [steel|iron], SHAPE SIZE [, CLAUSE]...",
+     "steel goes in and, with 'for', comes out again by itself", loading_read},
+    {"lift", "[NAME]", "a named load, or everything, comes out", read_lift},
+    {"water", "AMOUNT over TIME|at FLOW [, at TEMPERATURE]",
+     "water is poured, by volume or by mass; as warm as the room unless it says so", pouring_water},
+    {"salts", "MASS over TIME [, at TEMPERATURE] [, blend BLEND]",
+     "dry salts are sifted in: the bath's own blend, as warm as the room, unless it says so", pouring_salts},
+    {"liquid", "AMOUNT over TIME [, at TEMPERATURE] [, strength CONCENTRATION|boiling point TEMPERATURE]",
+     "ready-mixed liquid runs in under the surface: as strong as the bath at the start, as warm as the room, unless it "
+     "says so",
+     pouring_liquid},
+    {"heat", "on|off|PERCENT", "the dial is set", read_heat},
+    {"mixer", "on|off", "the mixer is switched", read_mixer},
+    {"lid", "on|off", "the lid is laid on or taken off", read_lid},
+    {"exhaust", "on|off", "the exhaust over the bath is switched", read_exhaust},
+};
+
+#define KNOWN "load, lift, water, salts, liquid, heat, mixer, lid and exhaust"
+#define DOINGS (sizeof doings / sizeof doings[0])
+
+const doing_verb *doings_listed(size_t index)
+{
+    return index < DOINGS ? &doings[index] : NULL;
+}
+
+bool doing_read(acts *a, cursor *c, boil_act *act, act_line *said)
+{
+    size_t token = cursor_token(c);
+    words_nearest n = words_near(c->at, token);
+    for (size_t i = 0; i < DOINGS; i++) {
+        if (cursor_take(c, doings[i].verb))
+            return doings[i].read(a, c, act, said);
+        words_consider(&n, doings[i].verb);
+    }
+    if (token == 0)
+        cursor_error(c, c->at, "expected something to do: " KNOWN);
+    else
+        cursor_error(c, c->at, "unknown act '%s'; known are " KNOWN "%s", words_quoted(c->at, token).text,
+                     words_suggestion(&n).text);
+    return false;
+}

@@ -1,0 +1,24 @@
+/* scenario/action_table.h -- the verbs of the run sheet, each with its own words. */
+#ifndef SCENARIO_ACTION_TABLE_H
+#define SCENARIO_ACTION_TABLE_H
+
+#include "scenario/actions.h"
+
+/* A verb as the manual describes it. */
+typedef struct {
+    const char *verb;
+    const char *form;    /* what follows the verb: capitals stand for a value, brackets for what may be left out */
+    const char *meaning; /* one line, no full stop */
+    bool (*read)(acts *a, cursor *c, boil_act *act, act_line *said);
+} doing_verb;
+
+const doing_verb *doings_listed(size_t index); /* in the order of the manual; NULL beyond the last */
+
+/* Reads the doing of an act: kind, name and content of `act`, and its words for reports. False, with messages,
+   otherwise. */
+bool doing_read(acts *a, cursor *c, boil_act *act, act_line *said);
+
+/* The number of a load's name, which is added when it is new; 0 and a message when it cannot be. */
+int doing_name(acts *a, cursor *c);
+
+#endif

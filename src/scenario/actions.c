@@ -1,0 +1,331 @@
+#include "scenario/actions.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/array.h"
+#include "base/boil.h"
+#include "base/words.h"
+#include "scenario/action_table.h"
+
+#define REST_AFTER_LAST_ACT_S 1800.0
+
+static const bounds act_time = {"h", 0, ACTS_LATEST_S / 3600};
+static const bounds every_time = {"s", 1, ACTS_LATEST_S};
+
+acts acts_begin(const boil_plant *plant, bool plant_good, double end_s)
+{
+    acts a = {.plant = plant, .end_s = end_s};
+    a.bath_known = plant_good && boil_plant_charge(plant, &a.bath) == BOIL_OK;
+    return a;
+}
+
+void acts_free(acts *a)
+{
+    for (size_t i = 0; i < a->name_count; i++)
+        free(a->names[i]);
+    free(a->names);
+    free(a->lines);
+    free(a->list);
+    *a = (acts){0};
+}
+
+/* Once, or again and again. */
+typedef struct {
+    double from_s, to_s, period_s; /* period 0: once */
+} timing;
+
+static void elapsed(double s, char out[24])
+{
+    double whole = floor(s + 0.5), minutes = floor(whole / 60);
+    int n = snprintf(out, 24, "%.0f:%02.0f", floor(minutes / 60), fmod(minutes, 60));
+    if (fmod(whole, 60) > 0)
+        snprintf(out + n, 24 - (size_t)n, ":%02.0f", fmod(whole, 60));
+}
+
+static bool read_moment(acts *a, cursor *c, const char *what, double *s)
+{
+    quantity q;
+    char end[24];
+    if (!quantity_when(c, what, &q) || !quantity_within(c, what, &q, &act_time))
+        return false;
+    if (q.si > a->end_s) {
+        elapsed(a->end_s, end);
+        cursor_error(c, q.text, "this is after the end, which is at %s", end);
+        return false;
+    }
+    *s = q.si;
+    return true;
+}
+
+static bool read_every(acts *a, cursor *c, timing *t)
+{
+    quantity q;
+    cursor_done(c);
+    const char *start = c->at;
+    if (!quantity_read(c, "every", UNIT_OF(DIM_TIME), &q) || !quantity_within(c, "every", &q, &every_time))
+        return false;
+    *t = (timing){0, a->end_s, q.si};
+    if (cursor_take(c, "from") && !read_moment(a, c, "from", &t->from_s))
+        return false;
+    if (cursor_take(c, "to") && !read_moment(a, c, "to", &t->to_s))
+        return false;
+    if (isinf(t->to_s)) {
+        cursor_error(c, start, "'every' without 'to' needs a 'duration' above the first section");
+        return false;
+    }
+    if (t->to_s < t->from_s) {
+        cursor_error(c, start, "'to' is before 'from'");
+        return false;
+    }
+    return true;
+}
+
+static bool read_timing(acts *a, cursor *c, timing *t)
+{
+    if (cursor_take(c, "every"))
+        return read_every(a, c, t);
+    *t = (timing){0, 0, 0};
+    if (!read_moment(a, c, "time of the act", &t->from_s))
+        return false;
+    t->to_s = t->from_s;
+    return true;
+}
+
+static bool plan(acts *a, const boil_act *act, size_t line)
+{
+    planned_act *list = array_room(a->list, &a->room, a->count, sizeof *list);
+    if (list == NULL)
+        return false;
+    a->list = list;
+    list[a->count++] = (planned_act){*act, line, HUGE_VAL};
+    return true;
+}
+
+/* "to" is included, though the sum of the periods may miss it by rounding. */
+static void unroll(acts *a, const cursor *c, const timing *t, boil_act *act)
+{
+    if (act->kind == BOIL_ACT_LOAD)
+        a->loaded[act->name] = true;
+    double count = t->period_s > 0 ? floor((t->to_s - t->from_s) / t->period_s + 1e-9) + 1 : 1;
+    if (count + (double)a->count > ACTS_MAX) {
+        cursor_error(c, c->at, "there are more than %.0f acts", ACTS_MAX);
+        return;
+    }
+    for (double i = 0; i < count; i++) {
+        act->time_s = fmin(t->from_s + i * t->period_s, t->to_s);
+        if (!plan(a, act, a->line_count - 1)) {
+            cursor_error(c, c->at, "out of memory");
+            return;
+        }
+    }
+}
+
+static act_line *new_line(acts *a, const cursor *place)
+{
+    act_line *lines = array_room(a->lines, &a->line_room, a->line_count, sizeof *lines);
+    if (lines == NULL)
+        return NULL;
+    a->lines = lines;
+    lines[a->line_count] = (act_line){.place = *place};
+    return &lines[a->line_count++];
+}
+
+void acts_read(acts *a, cursor *when, cursor *doing)
+{
+    timing t;
+    boil_act act = {0};
+    if (!read_timing(a, when, &t) || (when != doing && !cursor_expect_end(when)))
+        return;
+    cursor_done(doing);
+    cursor place = *doing;
+    act_line *line = new_line(a, &place);
+    if (line == NULL) {
+        cursor_error(&place, place.at, "out of memory");
+        return;
+    }
+    if (!doing_read(a, doing, &act, line))
+        return;
+    const char *problem = act.kind == BOIL_ACT_LOAD ? boil_load_problem(&act.is.load) : NULL;
+    if (problem != NULL)
+        cursor_error(&place, place.at, "%s", problem);
+    else
+        unroll(a, &place, &t, &act);
+}
+
+static int earlier(const void *left, const void *right)
+{
+    const planned_act *a = left, *b = right;
+    if (a->act.time_s != b->act.time_s)
+        return a->act.time_s < b->act.time_s ? -1 : 1;
+    return a->act.order < b->act.order ? -1 : a->act.order > b->act.order;
+}
+
+static void order(acts *a)
+{
+    for (size_t i = 0; i < a->count; i++)
+        a->list[i].act.order = i;
+    if (a->count > 1)
+        qsort(a->list, a->count, sizeof *a->list, earlier);
+}
+
+/* Who is in the bath as the acts go by. */
+typedef struct {
+    acts *a;
+    size_t *last;        /* per name: its latest load, index into the list plus one; 0: none yet */
+    size_t *in;          /* loads since the last "lift everything" */
+    size_t in_count;
+} attendance;
+
+/* "'rack 3' is still in the bath at 1:05", at the act's place. */
+static void complain(acts *a, const planned_act *p, const char *what)
+{
+    char time[24];
+    act_line *l = &a->lines[p->line];
+    const char *name = a->names[p->act.name - 1];
+    if (l->reported || a->broken[p->act.name])
+        return;
+    l->reported = true;
+    elapsed(p->act.time_s, time);
+    cursor_error(&l->place, l->place.at, "'%s' %s at %s", words_quoted(name, strlen(name)).text, what, time);
+}
+
+static planned_act *latest(const attendance *t, int name)
+{
+    size_t index = t->last[name];
+    return index > 0 ? &t->a->list[index - 1] : NULL;
+}
+
+static void go_in(attendance *t, size_t index)
+{
+    planned_act *p = &t->a->list[index];
+    p->lifts_s = p->act.time_s + p->act.is.load.immersed_s;
+    t->in[t->in_count++] = index;
+    if (p->act.name == 0)
+        return;
+    const planned_act *before = latest(t, p->act.name);
+    if (before != NULL && p->act.time_s < before->lifts_s + before->act.is.load.lowering_s - 1e-6)
+        complain(t->a, p, "is still in the bath, or coming out,");
+    t->last[p->act.name] = index + 1;
+}
+
+static void lift_everything(attendance *t, double time_s)
+{
+    for (size_t i = 0; i < t->in_count; i++) {
+        planned_act *p = &t->a->list[t->in[i]];
+        p->lifts_s = fmin(p->lifts_s, time_s);
+    }
+    t->in_count = 0;
+}
+
+static void unknown_name(acts *a, const planned_act *p)
+{
+    act_line *l = &a->lines[p->line];
+    const char *name = a->names[p->act.name - 1];
+    words_nearest n = words_near(name, strlen(name));
+    if (l->reported || a->broken[p->act.name] || messages_full(l->place.messages))
+        return;
+    l->reported = true;
+    for (size_t i = 0; i < a->name_count; i++)
+        if (a->loaded[i + 1])
+            words_consider(&n, a->names[i]);
+    cursor_error(&l->place, l->place.at, "no load is named '%s'%s", words_quoted(name, strlen(name)).text,
+                 words_suggestion(&n).text);
+}
+
+static void lift(attendance *t, const planned_act *p)
+{
+    if (p->act.name == 0) {
+        lift_everything(t, p->act.time_s);
+        return;
+    }
+    planned_act *load = latest(t, p->act.name);
+    if (!t->a->loaded[p->act.name])
+        unknown_name(t->a, p);
+    else if (load == NULL || p->act.time_s >= load->lifts_s)
+        complain(t->a, p, "is not in the bath");
+    else
+        load->lifts_s = p->act.time_s;
+}
+
+/* False when memory is refused. */
+static bool attend(acts *a)
+{
+    attendance t = {
+        .a = a, .last = calloc(a->name_count + 1, sizeof *t.last), .in = calloc(a->count + 1, sizeof *t.in)};
+    bool good = t.last != NULL && t.in != NULL;
+    for (size_t i = 0; good && i < a->count; i++) {
+        if (a->list[i].act.kind == BOIL_ACT_LOAD)
+            go_in(&t, i);
+        else if (a->list[i].act.kind == BOIL_ACT_LIFT)
+            lift(&t, &a->list[i]);
+    }
+    free(t.last);
+    free(t.in);
+    return good;
+}
+
+/* When an act and what it sets going are over. */
+static double ends(const planned_act *p)
+{
+    switch (p->act.kind) {
+    case BOIL_ACT_LOAD:
+        return (isinf(p->lifts_s) ? p->act.time_s : p->lifts_s) + p->act.is.load.lowering_s;
+    case BOIL_ACT_WATER:
+        return p->act.time_s + p->act.is.water.over_s;
+    case BOIL_ACT_SALTS:
+        return p->act.time_s + p->act.is.salts.over_s;
+    case BOIL_ACT_LIQUID:
+        return p->act.time_s + p->act.is.liquid.over_s;
+    case BOIL_ACT_LIFT:
+    case BOIL_ACT_HEAT:
+    case BOIL_ACT_MIXER:
+    case BOIL_ACT_LID:
+    case BOIL_ACT_EXHAUST:
+        break;
+    }
+    return p->act.time_s;
+}
+
+static double duration(const acts *a)
+{
+    double last = 0;
+    if (isfinite(a->end_s))
+        return a->end_s;
+    for (size_t i = 0; i < a->count; i++)
+        last = fmax(last, ends(&a->list[i]));
+    return fmin(last + REST_AFTER_LAST_ACT_S, ACTS_LATEST_S);
+}
+
+static bool hand_over(acts *a, scenario *out)
+{
+    out->said = calloc(a->line_count + 1, sizeof *out->said);
+    out->act_said = calloc(a->count + 1, sizeof *out->act_said);
+    if (out->said == NULL || out->act_said == NULL)
+        return false;
+    for (size_t i = 0; i < a->line_count; i++) {
+        memcpy(out->said[i].words, a->lines[i].words, sizeof out->said[i].words);
+        out->said[i].line = a->lines[i].place.line;
+    }
+    out->said_count = a->line_count;
+    for (size_t i = 0; i < a->count; i++) {
+        out->act_said[i] = a->list[i].line;
+        if (boil_schedule_add(&out->schedule, &a->list[i].act) != BOIL_OK)
+            return false;
+    }
+    out->names = a->names;
+    out->name_count = a->name_count;
+    a->names = NULL;
+    a->name_count = 0;
+    return true;
+}
+
+void acts_finish(acts *a, scenario *out, messages *m)
+{
+    order(a);
+    bool good = attend(a);
+    boil_schedule_init(&out->schedule, duration(a));
+    if (!good || !hand_over(a, out))
+        m->lost = true;
+}

@@ -1,0 +1,53 @@
+/* scenario/actions.h -- the run sheet: what is done, and when.
+
+   An act is read against the finished plant (water and parts are as warm as the room unless they say so); once all are
+   read, "every" is unrolled, the acts are put in order, and the comings and goings of named loads are checked. */
+#ifndef SCENARIO_ACTIONS_H
+#define SCENARIO_ACTIONS_H
+
+#include "scenario/scenario.h"
+
+/* All repetitions of all "every" together. */
+#define ACTS_MAX 100000.0
+/* No act is later, and no shift longer: 14 days. */
+#define ACTS_LATEST_S (14 * 86400.0)
+#define ACTS_NAMES_MAX 1000
+
+typedef struct {
+    cursor place;        /* of its doing */
+    bool reported;       /* one complaint about the order of events is enough for an "every" */
+    char words[sizeof(((scenario_said *)NULL)->words)];
+} act_line;
+
+typedef struct {
+    boil_act act;
+    size_t line;         /* index of its act_line */
+    double lifts_s;      /* a load: when its lifting begins; infinity: never */
+} planned_act;
+
+typedef struct {
+    const boil_plant *plant;
+    bool bath_known;     /* whether the plant was read without a mistake; if not, nothing is asked of its bath */
+    boil_charge_state bath;
+    double end_s;        /* of the shift; infinity: 30 min after the last act */
+    act_line *lines;
+    size_t line_count, line_room;
+    planned_act *list;
+    size_t count, room;
+    char **names;
+    size_t name_count, name_room;
+    /* By number of the name: a load is so named; one so named has a mistake, so that nothing is said about its lift. */
+    bool loaded[ACTS_NAMES_MAX + 1], broken[ACTS_NAMES_MAX + 1];
+} acts;
+
+/* plant_good: the plant was read without a mistake. */
+acts acts_begin(const boil_plant *plant, bool plant_good, double end_s);
+void acts_free(acts *a);
+
+/* Reads one act: "when doing" on one cursor, or the time and the doing on two (the cells of a run sheet). */
+void acts_read(acts *a, cursor *when, cursor *doing);
+
+/* Orders and checks all, and hands them to the scenario with the duration. */
+void acts_finish(acts *a, scenario *out, messages *m);
+
+#endif

@@ -1,0 +1,97 @@
+#include "scenario/cursor.h"
+
+#include <stdarg.h>
+#include <string.h>
+
+#include "base/words.h"
+
+const char *cursor_comment(const char *at, const char *end)
+{
+    for (const char *c = at; c < end; c++)
+        if (*c == '#' && (c == at || words_trim(at, c) != c))
+            return c;
+    return end;
+}
+
+cursor cursor_of_line(const source *s, size_t line, messages *m)
+{
+    const source_line *l = &s->lines[line - 1];
+    const char *end = cursor_comment(l->text, l->text + l->length);
+    const char *at = words_skip(l->text, end);
+    return (cursor){m, s, line, at, words_trim(at, end)};
+}
+
+bool cursor_done(cursor *c)
+{
+    c->at = words_skip(c->at, c->end);
+    return c->at == c->end;
+}
+
+bool cursor_take(cursor *c, const char *words)
+{
+    c->at = words_skip(c->at, c->end);
+    size_t n = words_taken(c->at, c->end, words);
+    c->at += n;
+    return n > 0;
+}
+
+size_t cursor_token(cursor *c)
+{
+    const char *at = c->at = words_skip(c->at, c->end);
+    while (at < c->end && *at != ',' && words_blank(at, c->end) == 0)
+        at++;
+    return (size_t)(at - c->at);
+}
+
+static bool digit(char c)
+{
+    return c >= '0' && c <= '9';
+}
+
+static bool separates(const char *comma, const char *start, const char *end)
+{
+    return !(comma > start && digit(comma[-1]) && comma + 1 < end && digit(comma[1]));
+}
+
+bool cursor_part(cursor *c, cursor *part)
+{
+    if (cursor_done(c))
+        return false;
+    *part = *c;
+    const char *at = c->at;
+    while (at < c->end && !(*at == ',' && separates(at, c->at, c->end)))
+        at++;
+    part->end = words_trim(part->at, at);
+    c->at = at;
+    if (at < c->end) {
+        c->at++;
+        if (cursor_done(c))
+            cursor_error(c, at, "nothing follows this comma");
+    }
+    return true;
+}
+
+bool cursor_expect_end(cursor *c)
+{
+    if (cursor_done(c))
+        return true;
+    cursor_error(c, c->at, "'%s' is not expected here", words_quoted(c->at, (size_t)(c->end - c->at)).text);
+    return false;
+}
+
+static void add(const cursor *c, const char *at, const char *format, va_list values)
+    __attribute__((format(printf, 3, 0)));
+static void add(const cursor *c, const char *at, const char *format, va_list values)
+{
+    char text[800];
+    vsnprintf(text, sizeof text, format, values);
+    messages_add(c->messages, c->source, c->line, at, "%s", text);
+}
+
+void cursor_error(const cursor *c, const char *at, const char *format, ...)
+{
+    va_list values;
+    va_start(values, format);
+    add(c, at, format, values);
+    va_end(values);
+}

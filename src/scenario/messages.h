@@ -1,0 +1,48 @@
+/* scenario/messages.h -- everything that is wrong with a scenario, kept until all of it is known, then shown in the order of the
+   text.
+
+   boilback: night.bath:12:14: 'depth' must be between 0.1 m and 5 m, got '-3 in'
+       depth = -3 in
+               ^                                                              columns count characters, from 1 */
+#ifndef SCENARIO_MESSAGES_H
+#define SCENARIO_MESSAGES_H
+
+#include <stdbool.h>
+#include <stdio.h>
+
+#include "scenario/source.h"
+
+/* Reading stops when there are as many as this: the file is something else than a scenario. */
+#define MESSAGES_MAX ((size_t)1000)
+/* As many are shown. */
+#define MESSAGES_SHOWN ((size_t)50)
+
+typedef struct {
+    char *file;
+    int order;
+    size_t line, column; /* line 0: the file as a whole */
+    size_t sequence;
+    char *text;
+    char *echo;          /* the line, or a window of it */
+    size_t caret;        /* characters of the echo before the place */
+} message;
+
+typedef struct messages {
+    message *list;
+    size_t count, room;
+    bool lost;           /* memory was refused for one */
+} messages;
+
+void messages_init(messages *m);
+void messages_free(messages *m);
+bool messages_full(const messages *m);
+bool messages_any(const messages *m);
+
+/* A message about a place in a line (numbered from 1; `at` points into it), or about a whole file (line 0, at NULL). */
+void messages_add(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
+    __attribute__((format(printf, 5, 6)));
+
+void messages_sort(messages *m);
+void messages_print(const messages *m, FILE *to, const char *program);
+
+#endif

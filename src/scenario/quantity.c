@@ -1,0 +1,376 @@
+#include "scenario/quantity.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/words.h"
+
+#define NUMBER_MAX 60 /* characters */
+
+static size_t digits(const char *at, const char *end)
+{
+    size_t n = 0;
+    while (at + n < end && at[n] >= '0' && at[n] <= '9')
+        n++;
+    return n;
+}
+
+static bool sign_at(const char *at, const char *end, char sign)
+{
+    return at < end && *at == sign;
+}
+
+/* [ "-" ] digits [ "." digits ] [ "e" [ "-" | "+" ] digits ]: its length, 0 when there is none. */
+static size_t number_length(const char *start, const char *end)
+{
+    const char *at = start + sign_at(start, end, '-');
+    size_t n = digits(at, end);
+    if (n == 0)
+        return 0;
+    at += n;
+    if (sign_at(at, end, '.') && (n = digits(at + 1, end)) > 0)
+        at += 1 + n;
+    if (sign_at(at, end, 'e')) {
+        const char *power = at + 1;
+        power += sign_at(power, end, '-') || sign_at(power, end, '+');
+        n = digits(power, end);
+        if (n > 0)
+            at = power + n;
+    }
+    return (size_t)(at - start);
+}
+
+/* The value of checked characters, so that strtod meets neither hex nor inf. NaN when there are too many. */
+static double value_of(const char *at, size_t length)
+{
+    char copy[NUMBER_MAX + 1];
+    if (length > NUMBER_MAX)
+        return (double)NAN;
+    memcpy(copy, at, length);
+    copy[length] = '\0';
+    return strtod(copy, NULL);
+}
+
+static void move_past(cursor *c, size_t n)
+{
+    c->at += n;
+}
+
+/* digits "/" digits at the cursor: its length, 0 when there is none. */
+static size_t fraction_length(const char *at, const char *end, double *value)
+{
+    size_t over = digits(at, end);
+    if (over == 0 || !sign_at(at + over, end, '/'))
+        return 0;
+    size_t under = digits(at + over + 1, end);
+    if (under == 0)
+        return 0;
+    *value = value_of(at, over) / value_of(at + over + 1, under);
+    return over + 1 + under;
+}
+
+/* 1/4 and 1 1/4: its length, 0 when there is none. */
+static size_t mixed_length(const char *at, const char *end, double *value)
+{
+    size_t whole = digits(at, end);
+    const char *rest = words_skip(at + whole, end);
+    if (whole == 0 || rest == at + whole)
+        return fraction_length(at, end, value);
+    size_t part = fraction_length(rest, end, value);
+    if (part == 0)
+        return 0;
+    *value += value_of(at, whole);
+    return (size_t)(rest - at) + part;
+}
+
+/* Common slips behind a number, each with its remedy. */
+static bool number_ends(const cursor *c, const char *what, const char *start)
+{
+    if (sign_at(c->at, c->end, ',') && digits(c->at + 1, c->end) > 0) {
+        cursor_error(c, c->at, "a number has no comma: write 1.5 or 1000 for '%s'", what);
+        return false;
+    }
+    if (sign_at(c->at, c->end, ':') && digits(c->at + 1, c->end) > 0) {
+        cursor_error(c, start,
+                     "a clock such as 1:30 says only when; '%s' needs a quantity with its unit, for example 90 min",
+                     what);
+        return false;
+    }
+    return true;
+}
+
+static bool number_read(cursor *c, const char *what, const char *example, double *value)
+{
+    const char *start = c->at;
+    size_t n = number_length(c->at, c->end);
+    if (n == 0) {
+        size_t token = cursor_token(c);
+        if (token == 0)
+            cursor_error(c, start, "'%s' has no value; write for example %s", what, example);
+        else
+            cursor_error(c, start, "'%s' needs a number, for example %s, got '%s'", what, example,
+                         words_quoted(c->at, token).text);
+        return false;
+    }
+    *value = value_of(c->at, n);
+    if (!isfinite(*value)) {
+        cursor_error(c, start, "'%s' has a number that is too large or too long", what);
+        return false;
+    }
+    move_past(c, n);
+    return number_ends(c, what, start);
+}
+
+static bool measure_read(cursor *c, const char *what, const char *example, double *value)
+{
+    cursor_done(c);
+    const char *start = c->at;
+    size_t n = mixed_length(c->at, c->end, value);
+    if (n == 0)
+        return number_read(c, what, example, value);
+    if (!(isfinite(*value) && *value > 0)) {
+        cursor_error(c, start, "a fraction must be positive and divided by something, got '%s'",
+                     words_quoted(start, n).text);
+        return false;
+    }
+    move_past(c, n);
+    return number_ends(c, what, start);
+}
+
+/* The first dimension of a set: it lends the example. */
+static unit_dimension first_of(unsigned dimensions)
+{
+    unsigned d = 0;
+    while ((dimensions & UNIT_OF(d)) == 0)
+        d++;
+    return (unit_dimension)d;
+}
+
+#define EVERY_DIMENSION (UNIT_OF(DIM_COUNT) - 1u)
+
+static const char *nearest_spelling(words_nearest *n, unsigned dimensions)
+{
+    for (unsigned d = 0; d < DIM_COUNT; d++) {
+        const unit *u;
+        for (size_t i = 0; (dimensions & UNIT_OF(d)) != 0 && (u = unit_listed((unit_dimension)d, i)) != NULL; i++)
+            for (size_t k = 0; k < UNIT_SPELLINGS && u->spellings[k] != NULL; k++)
+                words_consider(n, u->spellings[k]);
+    }
+    return n->word;
+}
+
+static void wrong_unit(cursor *c, const char *what, unsigned dimensions)
+{
+    char accepted[160], kind[80], other[40];
+    size_t token = cursor_token(c), used;
+    words_quote q = words_quoted(c->at, token);
+    unit_accepted(dimensions, accepted, sizeof accepted);
+    unit_describe(dimensions, kind, sizeof kind);
+    const char *refusal = unit_refusal(c->at, token);
+    const unit *elsewhere = unit_scan(EVERY_DIMENSION, c->at, (size_t)(c->end - c->at), &used);
+    if (token == 0) {
+        cursor_error(c, c->at, "'%s' needs a unit, for example %s", what, unit_example(first_of(dimensions)));
+    } else if (refusal != NULL) {
+        cursor_error(c, c->at, "'%s' %s", q.text, refusal);
+    } else if (elsewhere != NULL) {
+        unit_describe(UNIT_OF(elsewhere->dimension), other, sizeof other);
+        cursor_error(c, c->at, "'%s' is %s, but '%s' is %s: use %s", words_quoted(c->at, used).text, other, what, kind,
+                     accepted);
+    } else {
+        words_nearest n = words_near(c->at, token);
+        nearest_spelling(&n, dimensions);
+        cursor_error(c, c->at, "'%s' is no unit of '%s', %s: use %s%s", q.text, what, kind, accepted,
+                     words_suggestion(&n).text);
+    }
+}
+
+static const unit *unit_read(cursor *c, unsigned dimensions)
+{
+    size_t used;
+    cursor_done(c);
+    const unit *u = unit_scan(dimensions, c->at, (size_t)(c->end - c->at), &used);
+    move_past(c, used);
+    return u;
+}
+
+/* The dimensions that stand over the line of those that may be written with "per". */
+static unsigned numerators(unsigned dimensions)
+{
+    unsigned found = 0;
+    for (unsigned d = 0; d < DIM_COUNT; d++) {
+        unit_dimension over, under;
+        if ((dimensions & UNIT_OF(d)) != 0 && unit_quotient((unit_dimension)d, &over, &under))
+            found |= UNIT_OF(over);
+    }
+    return found;
+}
+
+/* Which of the dimensions is `over` per something, and what that something is. */
+static unit_dimension quotient_of(unsigned dimensions, unit_dimension over, unit_dimension *under)
+{
+    for (unsigned d = 0; d < DIM_COUNT; d++) {
+        unit_dimension numerator;
+        if ((dimensions & UNIT_OF(d)) != 0 && unit_quotient((unit_dimension)d, &numerator, under) && numerator == over)
+            return (unit_dimension)d;
+    }
+    return DIM_COUNT;
+}
+
+/* Behind "1 lb": "per 2 gal". */
+static bool per_read(cursor *c, unsigned dimensions, const unit *over, quantity *q)
+{
+    const char *what = "per";
+    unit_dimension under;
+    double divisor;
+    q->dimension = quotient_of(dimensions, over->dimension, &under);
+    q->unit = NULL;
+    cursor_done(c);
+    const char *start = c->at;
+    if (!measure_read(c, what, unit_example(under), &divisor))
+        return false;
+    const unit *u = unit_read(c, UNIT_OF(under));
+    if (u == NULL) {
+        wrong_unit(c, what, UNIT_OF(under));
+        return false;
+    }
+    if (!(divisor > 0)) {
+        cursor_error(c, start, "'per' needs a positive number");
+        return false;
+    }
+    q->si /= divisor * u->factor;
+    return true;
+}
+
+static bool unit_apply(cursor *c, const char *what, unsigned dimensions, double value, quantity *q)
+{
+    const unit *u = unit_read(c, dimensions);
+    if (u != NULL) {
+        q->dimension = u->dimension;
+        q->unit = u;
+        q->si = (value + u->offset) * u->factor;
+        return true;
+    }
+    const char *unit_at = c->at;
+    u = unit_read(c, numerators(dimensions));
+    if (u != NULL && cursor_take(c, "per")) {
+        q->si = value * u->factor;
+        return per_read(c, dimensions, u, q);
+    }
+    c->at = unit_at;
+    wrong_unit(c, what, dimensions);
+    return false;
+}
+
+static void mark_text(quantity *q, const char *start, const cursor *c)
+{
+    q->text = start;
+    q->length = (size_t)(c->at - start);
+}
+
+bool quantity_read(cursor *c, const char *what, unsigned dimensions, quantity *q)
+{
+    double value;
+    cursor_done(c);
+    const char *start = c->at;
+    if (!measure_read(c, what, unit_example(first_of(dimensions)), &value))
+        return false;
+    if (!unit_apply(c, what, dimensions, value, q))
+        return false;
+    mark_text(q, start, c);
+    return true;
+}
+
+bool quantity_share(cursor *c, const char *what, quantity *q)
+{
+    size_t used;
+    cursor_done(c);
+    const char *start = c->at;
+    if (!number_read(c, what, unit_example(DIM_FRACTION), &q->si))
+        return false;
+    cursor_done(c);
+    if (!sign_at(c->at, c->end, '%')) {
+        cursor_error(c, c->at, "'%s' is a percentage and needs its sign, for example %s", what,
+                     unit_example(DIM_FRACTION));
+        return false;
+    }
+    c->at++;
+    q->dimension = DIM_FRACTION;
+    q->unit = unit_scan(UNIT_OF(DIM_FRACTION), "%", 1, &used);
+    q->si *= q->unit->factor;
+    mark_text(q, start, c);
+    return true;
+}
+
+bool quantity_factor(cursor *c, const char *what, quantity *q)
+{
+    cursor_done(c);
+    const char *start = c->at;
+    if (!number_read(c, what, "1.0", &q->si))
+        return false;
+    if (!cursor_done(c) && *c->at != ',') {
+        cursor_error(c, c->at, "'%s' is a bare number, for example 1.0, without '%s'", what,
+                     words_quoted(c->at, cursor_token(c)).text);
+        return false;
+    }
+    q->dimension = DIM_COUNT;
+    q->unit = NULL;
+    mark_text(q, start, c);
+    return true;
+}
+
+/* ":" and two digits below 60 at the cursor, which moves past them. */
+static bool sixtieths(cursor *c, double *value)
+{
+    if (!sign_at(c->at, c->end, ':') || digits(c->at + 1, c->end) != 2)
+        return false;
+    *value = value_of(c->at + 1, 2);
+    c->at += 3;
+    return *value < 60;
+}
+
+bool quantity_clock(cursor *c, const char *what, quantity *q)
+{
+    double minutes = 0, seconds = 0;
+    cursor_done(c);
+    const char *start = c->at;
+    size_t n = digits(c->at, c->end), token = cursor_token(c);
+    double hours = n > 0 ? value_of(c->at, n) : (double)NAN;
+    c->at += n;
+    bool good = isfinite(hours) && sixtieths(c, &minutes) && (!sign_at(c->at, c->end, ':') || sixtieths(c, &seconds));
+    if (!good || c->at != start + token) {
+        cursor_error(c, start, "'%s' needs a clock such as 6:00 or 6:00:00, got '%s'", what,
+                     words_quoted(start, token).text);
+        return false;
+    }
+    *q = (quantity){hours * 3600 + minutes * 60 + seconds, DIM_TIME, NULL, start, token};
+    return true;
+}
+
+bool quantity_when(cursor *c, const char *what, quantity *q)
+{
+    cursor_done(c);
+    size_t n = digits(c->at, c->end);
+    if (n > 0 && sign_at(c->at + n, c->end, ':'))
+        return quantity_clock(c, what, q);
+    return quantity_read(c, what, UNIT_OF(DIM_TIME), q);
+}
+
+bool quantity_within(const cursor *c, const char *what, const quantity *q, const bounds *b)
+{
+    const char *spelling = b->unit != NULL ? b->unit : "", *gap = b->unit != NULL ? " " : "";
+    double low = b->unit != NULL ? unit_to_si(q->dimension, b->unit, b->low) : b->low;
+    double high = b->unit != NULL ? unit_to_si(q->dimension, b->unit, b->high) : b->high;
+    /* The ends themselves, written in another unit, may be off by rounding. */
+    if (q->si >= low - 1e-12 * fabs(low) && q->si <= high + 1e-12 * fabs(high))
+        return true;
+    char own[80] = "";
+    if (q->unit != NULL && unit_to_si(q->dimension, b->unit, 1) != unit_to_si(q->dimension, q->unit->spellings[0], 1)) {
+        const char *u = q->unit->spellings[0];
+        snprintf(own, sizeof own, " (%.4g %s to %.4g %s)", unit_from_si(q->dimension, u, low), u,
+                 unit_from_si(q->dimension, u, high), u);
+    }
+    cursor_error(c, q->text, "'%s' must be between %g%s%s and %g%s%s, got '%s'%s", what, b->low, gap, spelling, b->high,
+                 gap, spelling, words_quoted(q->text, q->length).text, own);
+    return false;
+}

@@ -1,0 +1,64 @@
+#include "scenario/run_sheet.h"
+
+#include <string.h>
+
+#include "base/words.h"
+#include "scenario/csv_cells.h"
+
+/* Commas of empty cells that spreadsheets leave at the end of a row. */
+static const char *without_empty_cells(const char *at, const char *end)
+{
+    end = words_trim(at, end);
+    while (end > at && end[-1] == ',')
+        end = words_trim(at, end - 1);
+    return end;
+}
+
+/* The rest of the row. */
+static bool last_cell(cursor *c, cursor *cell)
+{
+    if (!cursor_done(c) && *c->at == '"')
+        return csv_cell(c, cell) && cursor_expect_end(c);
+    *cell = *c;
+    c->at = c->end;
+    return true;
+}
+
+static bool cells(cursor *row, cursor *time, cursor *act)
+{
+    if (!csv_cell(row, time) || !last_cell(row, act))
+        return false;
+    act->end = words_trim(act->at, cursor_comment(act->at, act->end));
+    return true;
+}
+
+static bool read_header(cursor row)
+{
+    cursor time, act;
+    const char *start = row.at;
+    if (!cells(&row, &time, &act))
+        return false;
+    if (words_same(time.at, (size_t)(time.end - time.at), "time") &&
+        words_same(act.at, (size_t)(act.end - act.at), "act"))
+        return true;
+    cursor_error(&row, start, "a run sheet starts with the header 'time,act'");
+    return false;
+}
+
+void runsheet_read(const source *s, acts *a, messages *m)
+{
+    bool header = false;
+    for (size_t line = 1; line <= s->count && !messages_full(m); line++) {
+        cursor row = csv_row(s, line, m), time, act;
+        row.end = without_empty_cells(row.at, row.end);
+        if (csv_is_blank(&row))
+            continue;
+        if (!header && !read_header(row))
+            return;
+        if (header && cells(&row, &time, &act))
+            acts_read(a, &time, &act);
+        header = true;
+    }
+    if (!header)
+        messages_add(m, s, 1, s->lines[0].text, "a run sheet starts with the header 'time,act'");
+}

@@ -1,0 +1,592 @@
+#include "scenario/scenario.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/array.h"
+#include "base/boil.h"
+#include "base/words.h"
+#include "properties/water.h"
+#include "scenario/actions.h"
+#include "scenario/run_sheet.h"
+#include "scenario/settings.h"
+#include "scenario/source_read.h"
+
+#define SECTIONS_MAX 16
+
+/* What is known of a file while it is being read. */
+typedef struct {
+    messages *messages;
+    scenario *out;
+    source *text, *sheet;
+    const scenario_change *changes;
+    size_t change_count;
+    setting_line *found;             /* one per key */
+    bool *meant;                     /* per key: a misspelt one was taken for it */
+    size_t section_line[SECTIONS_MAX]; /* 0: not there */
+    struct draft_lines {
+        size_t *list;
+        size_t count, room;
+    } acts, uncertain;
+} draft;
+
+#define SCHEDULE "schedule"
+#define UNCERTAIN "uncertain"
+
+static int section_index(const char *section)
+{
+    const char *const *all = key_sections();
+    for (int i = 0; all[i] != NULL; i++)
+        if (strcmp(all[i], section) == 0)
+            return i;
+    return -1;
+}
+
+/* --- lines --- */
+
+static const char *known_section(const cursor *c, const char *text, size_t length)
+{
+    const char *const *all = key_sections();
+    words_nearest n = words_near(text, length);
+    for (size_t i = 0; all[i] != NULL; i++) {
+        if (words_same(text, length, all[i]))
+            return all[i];
+        words_consider(&n, all[i]);
+    }
+    cursor_error(c, text, "unknown section [%s]%s", words_quoted(text, length).text, words_suggestion(&n).text);
+    return NULL;
+}
+
+/* The section a header opens; NULL when what follows must be passed over. */
+static const char *open_section(draft *d, cursor *c)
+{
+    const char *close = memchr(c->at, ']', (size_t)(c->end - c->at));
+    const char *start = c->at, *name = words_skip(c->at + 1, c->end);
+    if (close == NULL) {
+        cursor_error(c, c->end, "a section ends with ']'");
+        return NULL;
+    }
+    c->at = close + 1;
+    cursor_expect_end(c);
+    if (name > close)
+        name = close;
+    const char *section = known_section(c, name, (size_t)(words_trim(name, close) - name));
+    if (section == NULL)
+        return NULL;
+    size_t *line = &d->section_line[section_index(section)];
+    if (*line > 0)
+        cursor_error(c, start, "[%s] stands here a second time; the first is on line %zu", section, *line);
+    else
+        *line = c->line;
+    return section;
+}
+
+static void unknown_key(draft *d, const cursor *c, const char *section, size_t length)
+{
+    words_nearest n = words_near(c->at, length);
+    const key *elsewhere = key_find_elsewhere(c->at, length);
+    words_quote q = words_quoted(c->at, length);
+    for (size_t i = 0; i < key_count(); i++)
+        if (strcmp(key_at(i)->section, section) == 0)
+            words_consider(&n, key_at(i)->words);
+    if (n.word != NULL)
+        d->meant[key_index(key_find(section, n.word, strlen(n.word)))] = true;
+    if (elsewhere != NULL)
+        cursor_error(c, c->at, "'%s' does not belong %s, but %s", q.text, key_place(section).text,
+                     key_place(elsewhere->section).text);
+    else
+        cursor_error(c, c->at, "unknown key '%s' %s%s", q.text, key_place(section).text, words_suggestion(&n).text);
+}
+
+/* A title keeps what looks like a comment. */
+static void whole_line(cursor *c)
+{
+    const source_line *l = &c->source->lines[c->line - 1];
+    c->end = words_trim(c->at, l->text + l->length);
+}
+
+static void note_setting(draft *d, cursor *c, const char *section)
+{
+    const char *equals = memchr(c->at, '=', (size_t)(c->end - c->at));
+    if (equals == NULL) {
+        cursor_error(c, c->at, "expected 'key = value', got '%s'", words_quoted(c->at, (size_t)(c->end - c->at)).text);
+        return;
+    }
+    const char *key_at_text = c->at;
+    size_t length = (size_t)(words_trim(c->at, equals) - c->at);
+    const key *k = key_find(section, c->at, length);
+    if (k == NULL) {
+        unknown_key(d, c, section, length);
+        return;
+    }
+    setting_line *line = &d->found[key_index(k)];
+    if (line->found) {
+        cursor_error(c, c->at, "'%s' is set a second time; the first is on line %zu", k->words, line->value.line);
+        return;
+    }
+    *line = (setting_line){.found = true, .key_at = key_at_text, .value = *c};
+    line->value.at = words_skip(equals + 1, c->end);
+    if (k->kind == KEY_TITLE)
+        whole_line(&line->value);
+}
+
+static void note_line(draft *d, struct draft_lines *noted, const cursor *c)
+{
+    size_t *lines = array_room(noted->list, &noted->room, noted->count, sizeof *lines);
+    if (lines == NULL) {
+        d->messages->lost = true;
+        return;
+    }
+    noted->list = lines;
+    lines[noted->count++] = c->line;
+}
+
+static void read_lines(draft *d)
+{
+    const char *section = "";
+    for (size_t line = 1; line <= d->text->count && !messages_full(d->messages); line++) {
+        cursor c = cursor_of_line(d->text, line, d->messages);
+        if (cursor_done(&c))
+            continue;
+        if (*c.at == '[')
+            section = open_section(d, &c);
+        else if (section != NULL && strcmp(section, SCHEDULE) == 0)
+            note_line(d, &d->acts, &c);
+        else if (section != NULL && strcmp(section, UNCERTAIN) == 0)
+            note_line(d, &d->uncertain, &c);
+        else if (section != NULL)
+            note_setting(d, &c, section);
+    }
+}
+
+/* --- settings --- */
+
+static const setting_line *line_of(const draft *d, const char *section, const char *words)
+{
+    return &d->found[key_index(key_find(section, words, strlen(words)))];
+}
+
+/* Complains about something that is not there: at its section, or at the end of the file. */
+static void missing(const draft *d, const char *section, const char *what)
+{
+    int index = section_index(section);
+    size_t line = index >= 0 ? d->section_line[index] : 0;
+    const source_line *last = &d->text->lines[d->text->count - 1];
+    if (line > 0)
+        messages_add(d->messages, d->text, line, cursor_of_line(d->text, line, d->messages).at, "[%s] needs %s",
+                     section, what);
+    else
+        messages_add(d->messages, d->text, d->text->count, last->text + last->length,
+                     "a section [%s] with %s is missing", section, what);
+}
+
+static void require(const draft *d, const key *k)
+{
+    char what[64];
+    size_t i = key_index(k);
+    snprintf(what, sizeof what, "'%s'", k->words);
+    if (!d->found[i].found && !d->meant[i])
+        missing(d, k->section, what);
+}
+
+/* Why a key stands in the wrong case, behind its name. */
+static const char *const not_here[] = {
+    [CASE_ANY] = "",
+    [CASE_BOX] = "does not belong to this shape of tank; an upright cylinder has a 'diameter'",
+    [CASE_CYLINDER] = "does not belong to this shape of tank; a box has 'length' and 'width'",
+    [CASE_FUEL] = "does not belong to a steam coil, whose heat follows from its steam, area and coefficient",
+    [CASE_STEAM] = "belongs to a steam coil; this source has 'input' and 'efficiency'",
+    [CASE_CONTROL] = "belongs to a section [water control]",
+    [CASE_ON_OFF] = "belongs to mode = on/off; a time-proportioned valve has 'band' and 'period'",
+    [CASE_PROPORTIONED] = "belongs to mode = time-proportioned; an on/off valve has a 'differential'",
+};
+
+static bool has_control(const draft *d)
+{
+    return d->section_line[section_index("water control")] > 0;
+}
+
+static bool case_holds(const draft *d, key_case only)
+{
+    const boil_plant *p = &d->out->plant;
+    switch (only) {
+    case CASE_ANY:
+        break;
+    case CASE_BOX:
+        return p->tank.shape == BOIL_TANK_BOX;
+    case CASE_CYLINDER:
+        return p->tank.shape == BOIL_TANK_UPRIGHT_CYLINDER;
+    case CASE_FUEL:
+        return p->heater.source != BOIL_HEAT_STEAM;
+    case CASE_STEAM:
+        return p->heater.source == BOIL_HEAT_STEAM;
+    case CASE_CONTROL:
+        return has_control(d);
+    case CASE_ON_OFF:
+        return has_control(d) && p->control.mode != BOIL_CONTROL_PROPORTIONED;
+    case CASE_PROPORTIONED:
+        return has_control(d) && p->control.mode != BOIL_CONTROL_ON_OFF;
+    }
+    return true;
+}
+
+/* The setting that decides a case was given, but could not be read: nothing is known. */
+static bool case_unknown(const draft *d, key_case only)
+{
+    const setting_line *by = NULL;
+    if (only == CASE_BOX || only == CASE_CYLINDER)
+        by = line_of(d, "tank", "shape");
+    else if (only == CASE_FUEL || only == CASE_STEAM)
+        by = line_of(d, "heat", "source");
+    else if (only == CASE_ON_OFF || only == CASE_PROPORTIONED)
+        by = line_of(d, "water control", "mode");
+    return by != NULL && by->found && !by->good;
+}
+
+/* A key that belongs to some scenarios only: refused elsewhere. */
+static void refuse_elsewhere(draft *d, const key *k)
+{
+    setting_line *line = &d->found[key_index(k)];
+    d->out->settings[key_index(k)].state = SETTING_ABSENT;
+    if (line->found)
+        cursor_error(&line->value, line->key_at, "'%s' %s", k->words, not_here[k->only]);
+}
+
+/* Of several keys that say the same thing in different ways, one counts. */
+static void choose_one(draft *d, key_need need, const char *section, const char *none)
+{
+    const key *first = NULL, *meant = NULL;
+    for (size_t i = 0; i < key_count(); i++) {
+        const key *k = key_at(i);
+        setting_line *line = &d->found[i];
+        if (k->need != need)
+            continue;
+        if (d->meant[i])
+            meant = k;
+        if (line->found && first != NULL)
+            cursor_error(&line->value, line->key_at, "'%s' stands beside '%s' of line %zu: give only one of them",
+                         k->words, first->words, d->found[key_index(first)].value.line);
+        else if (line->found)
+            first = k;
+    }
+    for (size_t i = 0; i < key_count(); i++)
+        if (key_at(i)->need == need && !d->found[i].found && (first != NULL || none != NULL))
+            d->out->settings[i].state = SETTING_ABSENT;
+    if (first == NULL && meant == NULL && none != NULL)
+        missing(d, section, none);
+}
+
+/* A number in place of what the file says. */
+static void change(draft *d, const scenario_change *c)
+{
+    memcpy((char *)d->out + c->thing->where, &c->si, sizeof c->si);
+    if (c->thing->key == NULL)
+        return;
+    size_t i = key_index(c->thing->key);
+    d->found[i].found = d->found[i].good = true;
+    d->out->settings[i].state = SETTING_GIVEN;
+    d->out->settings[i].dimension = c->thing->dimension;
+}
+
+/* In the table's order: the source sets the defaults of the heater before the keys that replace them. Who writes a
+   section [water control] means to have one. */
+static void read_settings(draft *d)
+{
+    scenario *out = d->out;
+    if (has_control(d))
+        out->plant.control.mode = BOIL_CONTROL_ON_OFF;
+    for (size_t i = 0; i < key_count(); i++) {
+        const key *k = key_at(i);
+        if (!d->found[i].found)
+            continue;
+        d->found[i].good = setting_read(k, &d->found[i], out);
+        if (k->where == offsetof(scenario, plant.heater.source))
+            out->plant.heater = boil_heater_default(out->plant.heater.source);
+    }
+    for (size_t i = 0; i < d->change_count; i++)
+        change(d, &d->changes[i]);
+}
+
+static void check_needs(draft *d)
+{
+    for (size_t i = 0; i < key_count(); i++) {
+        const key *k = key_at(i);
+        if (case_unknown(d, k->only))
+            continue;
+        if (!case_holds(d, k->only))
+            refuse_elsewhere(d, k);
+        else if (k->need == NEED_ALWAYS)
+            require(d, k);
+    }
+    choose_one(d, NEED_STRENGTH, "bath", "one of 'boiling point', 'strength' and 'salt fraction'");
+    if (case_holds(d, CASE_STEAM))
+        choose_one(d, NEED_STEAM, "heat", "one of 'steam temperature' and 'steam pressure'");
+    choose_one(d, NEED_PRESSURE, "room", NULL);
+}
+
+static scenario_setting *setting_of(draft *d, const char *section, const char *words)
+{
+    return &d->out->settings[key_index(key_find(section, words, strlen(words)))];
+}
+
+/* A volume in a minute becomes a mass at the water's own temperature. */
+static void settle_control(draft *d)
+{
+    boil_control *c = &d->out->plant.control;
+    bool freezing = d->out->plant.room.temperature_K < BOIL_ZERO_CELSIUS;
+    if (!has_control(d))
+        return;
+    if (!line_of(d, "water control", "water temperature")->found) {
+        if (freezing)
+            missing(d, "water control", "'water temperature', because the room is below freezing");
+        else
+            c->water_K = d->out->plant.room.temperature_K;
+    }
+    if (setting_of(d, "water control", "rate")->dimension == DIM_VOLUME_FLOW)
+        c->rate_kg_s *= boil_water_density(c->water_K);
+}
+
+/* A gauge counts from the room's pressure. */
+static void settle_steam(draft *d)
+{
+    scenario *out = d->out;
+    double room = out->plant.room.pressure_Pa;
+    if (isnan(out->steam_gauge_Pa))
+        return;
+    if (setting_of(d, "heat", "steam pressure")->dimension == DIM_PRESSURE)
+        out->steam_gauge_Pa -= room;
+    out->plant.heater.steam_K = boil_water_saturation_temperature(out->steam_gauge_Pa + room);
+}
+
+/* What several keys share, or what is no field of the plant. */
+static void settle(draft *d)
+{
+    scenario *out = d->out;
+    out->plant.charge.basis = line_of(d, "bath", "strength")->found        ? BOIL_BY_STRENGTH
+                              : line_of(d, "bath", "salt fraction")->found ? BOIL_BY_SALT_FRACTION
+                                                                           : BOIL_BY_BOILING_POINT;
+    if (!isnan(out->altitude_m))
+        out->plant.room.pressure_Pa = boil_pressure_at_altitude(out->altitude_m);
+    else
+        setting_of(d, "room", "altitude")->state = SETTING_ABSENT;
+    settle_control(d);
+    settle_steam(d);
+}
+
+/* --- the model's own checks --- */
+
+static void report_problem(draft *d, const char *section, const char *problem)
+{
+    int index = section_index(section);
+    size_t line = index >= 0 && d->section_line[index] > 0 ? d->section_line[index] : 1;
+    if (problem != NULL)
+        messages_add(d->messages, d->text, line, cursor_of_line(d->text, line, d->messages).at, "%s", problem);
+}
+
+static void report_charge(draft *d)
+{
+    boil_charge_state state;
+    if (boil_plant_charge(&d->out->plant, &state) == BOIL_OK)
+        return;
+    for (size_t i = 0; i < key_count(); i++)
+        if (key_at(i)->need == NEED_STRENGTH && d->found[i].found)
+            cursor_error(&d->found[i].value, d->found[i].value.at,
+                         "there is no boiling bath of these salts with this '%s' that the correlations cover",
+                         key_at(i)->words);
+}
+
+/* Only a plant that was read without a mistake is worth it. */
+static void ask_model(draft *d)
+{
+    const boil_plant *p = &d->out->plant;
+    if (messages_any(d->messages))
+        return;
+    report_problem(d, "tank", boil_tank_problem(&p->tank));
+    report_problem(d, "room", boil_room_problem(&p->room));
+    report_problem(d, "heat", boil_heater_problem(&p->heater));
+    report_problem(d, "losses", boil_losses_problem(&p->losses));
+    report_problem(d, "water control", boil_control_problem(&p->control));
+    if (!messages_any(d->messages))
+        report_problem(d, "bath", boil_plant_problem(p));
+    if (!messages_any(d->messages))
+        report_charge(d);
+}
+
+/* --- acts --- */
+
+/* A path as seen from the scenario's folder; NULL when memory is refused. */
+static char *beside(const char *scenario_path, const char *path)
+{
+    const char *slash = strrchr(scenario_path, '/');
+    size_t folder = path[0] == '/' || slash == NULL ? 0 : (size_t)(slash - scenario_path) + 1;
+    size_t size = folder + strlen(path) + 1;
+    char *joined = malloc(size);
+    if (joined != NULL)
+        snprintf(joined, size, "%.*s%s", (int)folder, scenario_path, path);
+    return joined;
+}
+
+static void read_run_sheet(draft *d, acts *a, const char *scenario_path)
+{
+    const setting_line *line = line_of(d, "", SCHEDULE);
+    if (d->acts.count > 0) {
+        cursor_error(&line->value, line->key_at, "the acts are in a file or in [schedule], not in both");
+        return;
+    }
+    char *path = beside(scenario_path, d->out->run_sheet);
+    if (path == NULL)
+        d->messages->lost = true;
+    else if (d->sheet->bytes != NULL || source_read(d->sheet, path, 1, d->messages))
+        runsheet_read(d->sheet, a, d->messages);
+    free(path);
+}
+
+static void read_acts(draft *d, const char *path)
+{
+    const setting_line *duration = line_of(d, "", "duration");
+    double end_s = duration->good ? d->out->schedule.duration_s : duration->found ? ACTS_LATEST_S : HUGE_VAL;
+    acts a = acts_begin(&d->out->plant, !messages_any(d->messages), end_s);
+    if (d->out->run_sheet != NULL)
+        read_run_sheet(d, &a, path);
+    for (size_t i = 0; i < d->acts.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->acts.list[i], d->messages);
+        acts_read(&a, &c, &c);
+    }
+    acts_finish(&a, d->out, d->messages);
+    acts_free(&a);
+}
+
+/* --- what is uncertain --- */
+
+/* Only what has a value here can be uncertain, and only once. */
+static bool may_be_uncertain(const draft *d, const cursor *c, const uncertain_thing *t)
+{
+    const scenario *out = d->out;
+    if (t->key != NULL && out->settings[key_index(t->key)].state == SETTING_ABSENT) {
+        cursor_error(c, c->at, "'%s' has no value in this scenario that could be uncertain", t->words);
+        return false;
+    }
+    for (size_t i = 0; i < out->uncertain_count; i++)
+        if (out->uncertain[i].thing.where == t->where) {
+            cursor_error(c, c->at, "'%s' stands here a second time", t->words);
+            return false;
+        }
+    if (out->uncertain_count == BOIL_SAMPLE_INPUTS) {
+        cursor_error(c, c->at, "more than %d things are uncertain", BOIL_SAMPLE_INPUTS);
+        return false;
+    }
+    return true;
+}
+
+static void read_uncertain(draft *d)
+{
+    scenario *out = d->out;
+    out->uncertain = d->uncertain.count > 0 ? calloc(BOIL_SAMPLE_INPUTS, sizeof *out->uncertain) : NULL;
+    if (d->uncertain.count > 0 && out->uncertain == NULL)
+        d->messages->lost = true;
+    for (size_t i = 0; out->uncertain != NULL && i < d->uncertain.count && !messages_full(d->messages); i++) {
+        cursor start = cursor_of_line(d->text, d->uncertain.list[i], d->messages), c = start;
+        uncertain u;
+        if (uncertain_read(&c, &u) && may_be_uncertain(d, &start, &u.thing))
+            out->uncertain[out->uncertain_count++] = u;
+    }
+}
+
+/* --- the whole --- */
+
+static void default_title(scenario *out)
+{
+    const char *slash = strrchr(out->path, '/');
+    const char *name = slash != NULL ? slash + 1 : out->path, *dot = strrchr(name, '.');
+    if (out->title == NULL)
+        out->title = array_text(name, dot != NULL && dot > name ? (size_t)(dot - name) : strlen(name));
+}
+
+static bool begin(draft *d)
+{
+    d->found = calloc(key_count(), sizeof *d->found);
+    d->meant = calloc(key_count(), sizeof *d->meant);
+    d->out->settings = calloc(key_count(), sizeof *d->out->settings);
+    if (d->found == NULL || d->meant == NULL || d->out->settings == NULL)
+        return false;
+    for (size_t i = 0; i < key_count(); i++)
+        d->out->settings[i] = (scenario_setting){.key = key_at(i), .state = SETTING_DEFAULT};
+    return true;
+}
+
+static void read_all(draft *d, const char *path)
+{
+    if (!begin(d)) {
+        d->messages->lost = true;
+        return;
+    }
+    d->out->path = array_text(d->text->name, strlen(d->text->name));
+    read_lines(d);
+    read_settings(d);
+    check_needs(d);
+    settle(d);
+    ask_model(d);
+    read_acts(d, path);
+    read_uncertain(d);
+    if (d->out->path != NULL)
+        default_title(d->out);
+    if (d->out->title == NULL)
+        d->messages->lost = true;
+}
+
+bool scenario_text_read(const char *path, scenario_text *t, messages *m)
+{
+    *t = (scenario_text){.path = path};
+    return source_read(&t->text, path, 0, m);
+}
+
+void scenario_text_free(scenario_text *t)
+{
+    source_free(&t->text);
+    source_free(&t->sheet);
+    *t = (scenario_text){0};
+}
+
+int scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m)
+{
+    draft d = {.messages = m, .out = out, .text = &t->text, .sheet = &t->sheet, .changes = changes,
+               .change_count = count};
+    *out = (scenario){.plant = boil_plant_default(), .altitude_m = (double)NAN, .steam_gauge_Pa = (double)NAN};
+    read_all(&d, t->path);
+    messages_sort(m);
+    free(d.found);
+    free(d.meant);
+    free(d.acts.list);
+    free(d.uncertain.list);
+    return messages_any(m) ? BOIL_BAD_INPUT : BOIL_OK;
+}
+
+int scenario_read(const char *path, scenario *out, messages *m)
+{
+    scenario_text t;
+    int result = BOIL_BAD_INPUT;
+    *out = (scenario){0};
+    if (scenario_text_read(path, &t, m))
+        result = scenario_of_text(&t, NULL, 0, out, m);
+    scenario_text_free(&t);
+    return result;
+}
+
+void scenario_free(scenario *s)
+{
+    for (size_t i = 0; i < s->name_count; i++)
+        free(s->names[i]);
+    for (size_t i = 0; s->settings != NULL && i < key_count(); i++)
+        free(s->settings[i].given);
+    free(s->names);
+    free(s->settings);
+    free(s->said);
+    free(s->act_said);
+    free(s->path);
+    free(s->title);
+    free(s->run_sheet);
+    free(s->uncertain);
+    boil_schedule_free(&s->schedule);
+    *s = (scenario){0};
+}

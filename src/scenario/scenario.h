@@ -1,0 +1,85 @@
+/* scenario/scenario.h -- a scenario file read, checked and turned into SI: the plant, what is done to it, and the words for
+   reports. */
+#ifndef SCENARIO_SCENARIO_H
+#define SCENARIO_SCENARIO_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "case/plant.h"
+#include "case/schedule.h"
+#include "scenario/keys.h"
+#include "scenario/messages.h"
+#include "scenario/uncertain.h"
+
+/* An act as the person wrote it; one of "every" stands for many. */
+typedef struct {
+    char words[176];     /* "100 lb of 1/4 in plate" */
+    size_t line;         /* in the scenario, or in its run sheet */
+} scenario_said;
+
+typedef enum {
+    SETTING_GIVEN,
+    SETTING_DEFAULT, /* its value is in the plant, or `otherwise` of its key says what holds */
+    SETTING_ABSENT /* does not belong to this case: another shape, another way to state the strength or the pressure */
+} setting_state;
+
+typedef struct {
+    const key *key;
+    setting_state state;
+    char *given;         /* the value as written; NULL when not given */
+    size_t line;         /* where; 0 when not given */
+    unit_dimension dimension; /* of a number as given: that of the key, or its other one */
+} scenario_setting;
+
+typedef struct {
+    char *path;          /* as messages show it */
+    char *title;         /* default: the file's name without folder and ending */
+    char *run_sheet;     /* CSV file of the acts, as written; NULL: none */
+    double start_s;      /* wall clock, after midnight */
+    double altitude_m;   /* NaN: not stated */
+    double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
+    boil_plant plant;
+    boil_schedule schedule;      /* acts in order, "every" unrolled */
+    scenario_said *said;
+    size_t said_count;
+    size_t *act_said;            /* schedule.acts[i] was said[act_said[i]] */
+    char **names;                /* of loads: boil_act.name n is names[n - 1] */
+    size_t name_count;
+    scenario_setting *settings;  /* one per key of the table, in its order */
+    uncertain *uncertain;        /* as [uncertain] says; the plant has what the file says elsewhere */
+    size_t uncertain_count;
+} scenario;
+
+/* Reads a scenario file ("-": standard input) and its run sheet. BOIL_OK, or BOIL_BAD_INPUT with everything that is
+   wrong in `m`, sorted by place. `out` must be freed either way; it is complete only after BOIL_OK. */
+int scenario_read(const char *path, scenario *out, messages *m);
+void scenario_free(scenario *s);
+
+/* The text of a scenario and of its run sheet, kept to be read again with other numbers in it. */
+typedef struct {
+    const char *path;    /* the caller's */
+    source text, sheet;  /* the sheet is read with the first scenario of this text */
+} scenario_text;
+
+typedef struct {
+    const uncertain_thing *thing;
+    double si;
+} scenario_change;
+
+/* False, with messages, when it cannot be read. To be freed either way. */
+bool scenario_text_read(const char *path, scenario_text *t, messages *m);
+void scenario_text_free(scenario_text *t);
+
+/* As scenario_read, with these numbers in place of the file's: everything that follows from them (pressures, temperatures
+   left to the room, charge) follows. From the second time on the text does not change: threads may share it. */
+int scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m);
+
+#define SETTING_VALUES 3
+
+/* The SI values of a setting, given or default, in the dimension of its key: one, two for a range, BOIL_SALTS for a
+   blend; the index for a choice. Returns how many: 0 for texts, and where no value is in the plant (see key.otherwise,
+   .state). */
+size_t scenario_setting_value(const scenario *s, size_t index, double value[SETTING_VALUES]);
+
+#endif

@@ -1,0 +1,222 @@
+#include "scenario/settings.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/array.h"
+#include "base/words.h"
+#include "scenario/blend.h"
+
+_Static_assert(sizeof(boil_tank_shape) == sizeof(unsigned) && sizeof(boil_tank_heated) == sizeof(unsigned) &&
+                   sizeof(boil_heat_source) == sizeof(unsigned) && sizeof(boil_control_mode) == sizeof(unsigned),
+               "a choice is stored as an unsigned number");
+
+static void store(const key *k, scenario *out, const void *value, size_t size)
+{
+    memcpy((char *)out + k->where, value, size);
+}
+
+static bool read_text(const key *k, cursor *c, scenario *out)
+{
+    char *text = array_text(c->at, (size_t)(c->end - c->at));
+    if (text == NULL) {
+        cursor_error(c, c->at, "out of memory");
+        return false;
+    }
+    store(k, out, &text, sizeof text);
+    return true;
+}
+
+static bool read_number(const key *k, cursor *c, quantity *q)
+{
+    switch (k->kind) {
+    case KEY_SHARE:
+        return quantity_share(c, k->words, q);
+    case KEY_FACTOR:
+        return quantity_factor(c, k->words, q);
+    case KEY_CLOCK:
+        return quantity_clock(c, k->words, q);
+    case KEY_SPAN:
+        return quantity_when(c, k->words, q);
+    case KEY_TITLE:
+    case KEY_PATH:
+    case KEY_QUANTITY:
+    case KEY_RANGE:
+    case KEY_BLEND:
+    case KEY_CHOICE:
+    case KEY_SWITCH:
+        break;
+    }
+    return quantity_read(c, k->words, UNIT_OF(k->dimension) | (key_has_other(k) ? UNIT_OF(k->other) : 0), q);
+}
+
+static bool read_within(const key *k, const cursor *c, const quantity *q)
+{
+    bool other = key_has_other(k) && q->dimension == k->other;
+    return quantity_within(c, k->words, q, other ? &k->within_other : &k->within);
+}
+
+static bool read_single(const key *k, cursor *c, scenario *out)
+{
+    quantity q;
+    double nothing = 0;
+    if (k->zero != NULL && words_same(c->at, (size_t)(c->end - c->at), k->zero)) {
+        store(k, out, &nothing, sizeof nothing);
+        return true;
+    }
+    if (!read_number(k, c, &q) || !cursor_expect_end(c))
+        return false;
+    if (k->kind == KEY_CLOCK && !(q.si < 24 * 3600.0)) {
+        cursor_error(c, q.text, "'%s' must be between 0:00 and 23:59, got '%s'", k->words,
+                     words_quoted(q.text, q.length).text);
+        return false;
+    }
+    if (k->kind != KEY_CLOCK && !read_within(k, c, &q))
+        return false;
+    store(k, out, &q.si, sizeof q.si);
+    out->settings[key_index(k)].dimension = q.dimension;
+    return true;
+}
+
+static bool read_range(const key *k, cursor *c, scenario *out)
+{
+    quantity low, high;
+    if (!quantity_read(c, k->words, UNIT_OF(k->dimension), &low))
+        return false;
+    if (!cursor_take(c, "to")) {
+        cursor_error(c, c->at, "'%s' is a range: write '%s to ...'", k->words, words_quoted(low.text, low.length).text);
+        return false;
+    }
+    if (!quantity_read(c, k->words, UNIT_OF(k->dimension), &high) || !cursor_expect_end(c))
+        return false;
+    bool good = quantity_within(c, k->words, &low, &k->within);
+    if (!quantity_within(c, k->words, &high, &k->within) || !good)
+        return false;
+    if (!(low.si < high.si)) {
+        cursor_error(c, low.text, "'%s' must run from a lower to a higher value", k->words);
+        return false;
+    }
+    double ends[2] = {low.si, high.si};
+    store(k, out, ends, sizeof ends);
+    return true;
+}
+
+static void store_choice(const key *k, scenario *out, unsigned index)
+{
+    bool on = index > 0;
+    if (k->kind == KEY_SWITCH)
+        store(k, out, &on, sizeof on);
+    else
+        store(k, out, &index, sizeof index);
+}
+
+static bool read_choice(const key *k, cursor *c, scenario *out)
+{
+    size_t length = (size_t)(c->end - c->at);
+    char known[120] = "";
+    words_nearest n = words_near(c->at, length);
+    for (unsigned i = 0; k->choices[i] != NULL; i++) {
+        if (words_same(c->at, length, k->choices[i])) {
+            store_choice(k, out, i);
+            return true;
+        }
+        words_consider(&n, k->choices[i]);
+        snprintf(known + strlen(known), sizeof known - strlen(known), "%s%s", i > 0 ? " or " : "", k->choices[i]);
+    }
+    cursor_error(c, c->at, "'%s' must be %s, got '%s'%s", k->words, known, words_quoted(c->at, length).text,
+                 words_suggestion(&n).text);
+    return false;
+}
+
+static bool read_blend(const key *k, cursor *c, scenario *out)
+{
+    double blend[BOIL_SALTS];
+    if (!blend_read(c, k->words, NULL, blend) || !cursor_expect_end(c))
+        return false;
+    store(k, out, blend, sizeof blend);
+    return true;
+}
+
+static bool read_value(const key *k, cursor *c, scenario *out)
+{
+    switch (k->kind) {
+    case KEY_TITLE:
+    case KEY_PATH:
+        return read_text(k, c, out);
+    case KEY_RANGE:
+        return read_range(k, c, out);
+    case KEY_BLEND:
+        return read_blend(k, c, out);
+    case KEY_CHOICE:
+    case KEY_SWITCH:
+        return read_choice(k, c, out);
+    case KEY_CLOCK:
+    case KEY_SPAN:
+    case KEY_QUANTITY:
+    case KEY_SHARE:
+    case KEY_FACTOR:
+        break;
+    }
+    return read_single(k, c, out);
+}
+
+bool setting_read(const key *k, const setting_line *line, scenario *out)
+{
+    cursor value = line->value, *c = &value;
+    scenario_setting *s = &out->settings[key_index(k)];
+    s->state = SETTING_GIVEN;
+    s->line = c->line;
+    s->given = array_text(c->at, (size_t)(c->end - c->at));
+    if (s->given == NULL) {
+        cursor_error(c, c->at, "out of memory");
+        return false;
+    }
+    if (cursor_done(c)) {
+        cursor_error(c, c->at, "'%s' has no value", k->words);
+        return false;
+    }
+    return read_value(k, c, out);
+}
+
+static size_t values_of(const key *k)
+{
+    switch (k->kind) {
+    case KEY_TITLE:
+    case KEY_PATH:
+    case KEY_CHOICE:
+    case KEY_SWITCH:
+        return 0;
+    case KEY_RANGE:
+        return 2;
+    case KEY_BLEND:
+        return BOIL_SALTS;
+    case KEY_CLOCK:
+    case KEY_SPAN:
+    case KEY_QUANTITY:
+    case KEY_SHARE:
+    case KEY_FACTOR:
+        break;
+    }
+    return 1;
+}
+
+size_t scenario_setting_value(const scenario *s, size_t index, double value[SETTING_VALUES])
+{
+    const scenario_setting *set = &s->settings[index];
+    const key *k = set->key;
+    const char *at = (const char *)s + k->where;
+    if (set->state == SETTING_ABSENT || (set->state == SETTING_DEFAULT && k->otherwise != NULL))
+        return 0;
+    if (k->kind == KEY_CHOICE) {
+        unsigned choice;
+        memcpy(&choice, at, sizeof choice);
+        value[0] = (double)choice;
+        return 1;
+    }
+    if (k->kind == KEY_SWITCH) {
+        value[0] = *(const bool *)at;
+        return 1;
+    }
+    memcpy(value, at, values_of(k) * sizeof *value);
+    return values_of(k);
+}

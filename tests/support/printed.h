@@ -1,0 +1,29 @@
+/* support/printed.h -- what a function writes to a stream, as text. */
+#ifndef SUPPORT_PRINTED_H
+#define SUPPORT_PRINTED_H
+
+#include <stdio.h>
+#include <stdlib.h>
+
+typedef struct {
+    char *text;
+    size_t size;
+    FILE *to;
+} printed;
+
+static inline void printed_begin(printed *p)
+{
+    *p = (printed){0};
+    p->to = open_memstream(&p->text, &p->size);
+    if (p->to == NULL)
+        abort();
+}
+
+/* The text so far; to be freed. */
+static inline char *printed_end(printed *p)
+{
+    fclose(p->to);
+    return p->text;
+}
+
+#endif

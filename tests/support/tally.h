@@ -1,0 +1,44 @@
+/* support/tally.h -- mean and worst deviation of a model from a table of published values. Each row has a value and the
+   deviation allowed, low to high: the source's uncertainty, or a band round a deviation that is known and explained
+   in the table's head. */
+#ifndef SUPPORT_TALLY_H
+#define SUPPORT_TALLY_H
+
+#include "support/published.h"
+
+#include <math.h>
+
+typedef struct {
+    int count;
+    double sum, worst;
+    char worst_row[16];
+} tally;
+
+static inline void tally_add(tally *t, double deviation, const char *row)
+{
+    t->count++;
+    t->sum += deviation;
+    if (fabs(deviation) > fabs(t->worst)) {
+        t->worst = deviation;
+        snprintf(t->worst_row, sizeof t->worst_row, "%s", row);
+    }
+}
+
+/* The present row: deviation must lie in its columns low to high. */
+static inline void tally_row(tally *t, published *table, double deviation)
+{
+    const char *row = published_text(table, "id");
+    const double low = published_number(table, "low"), high = published_number(table, "high");
+    if (!(deviation >= low && deviation <= high))
+        fail_msg("%s: row %s deviates by %g, allowed %g to %g", table->path, row, deviation, low, high);
+    tally_add(t, deviation, row);
+}
+
+static inline void tally_print(const tally *t, const char *what, const char *unit)
+{
+    assert_true(t->count > 0);
+    print_message("%s: %d values, mean %+.3g, worst %+.3g %s (%s)\n", what, t->count, t->sum / t->count, t->worst, unit,
+                  t->worst_row);
+}
+
+#endif

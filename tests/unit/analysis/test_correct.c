@@ -1,0 +1,408 @@
+/* A correction is carried out and must end where it says: set point and level. What is said not to fit must do harm when it
+   is run, and a litre less than what is said to fit must not. A pace must keep the freeboard, and a fifth more break what
+   it was limited by. */
+#include "support/close.h"
+
+#include <gsl/gsl_errno.h>
+#include <string.h>
+
+#include "analysis/correct.h"
+#include "analysis/findings.h"
+#include "support/cases.h"
+#include "support/published.h"
+
+enum { READINGS = 5, LEVELS = 5, HEATS = 2, BLENDS = 2, ALTITUDES = 2 };
+static const double readings_C[READINGS] = {138, 139.5, 140.5, 142, 144};
+static const double levels_m[LEVELS] = {0.42, 0.46, 0.50, 0.54, 0.58};
+static const double heats_W[HEATS] = {30e3, 60e3};
+static const double blends[BLENDS][BOIL_SALTS] = {{1, 0, 0}, {0.65, 0.30, 0.05}};
+static const double pressures_Pa[ALTITUDES] = {101325, 84e3};
+
+typedef struct {
+    int reading, level, heat, blend, altitude;
+} state;
+
+static boil_plant plant_of(const state *s)
+{
+    boil_plant p = open_plant(heats_W[s->heat]);
+    p.tank.depth_m = 0.80;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        p.charge.blend[i] = blends[s->blend][i];
+    p.room.pressure_Pa = pressures_Pa[s->altitude];
+    return p;
+}
+
+static const boil_run_options *quick(void)
+{
+    static boil_run_options o;
+    o = boil_run_options_default();
+    o.tolerance = 1e-6;
+    return &o;
+}
+
+static boil_correction correction_of(const boil_plant *p, double reads_C, double level_m, double liquid)
+{
+    boil_correction a;
+    boil_schedule nothing;
+    boil_schedule_init(&nothing, 0);
+    boil_correct_case c = {.reads_K = CELSIUS(reads_C),
+                           .uncertain_K = 0.5,
+                           .level_m = level_m,
+                           .liquid_fraction = liquid,
+                           .added_K = CELSIUS(20),
+                           .liquid_K = CELSIUS(40),
+                           .next_load = boil_correct_next_load(p, &nothing)};
+    assert_int_equal(boil_correct(p, &c, quick(), &a), BOIL_OK);
+    return a;
+}
+
+static boil_history run_of(const boil_plant *p, boil_schedule *s, double mixing)
+{
+    boil_history h;
+    boil_run_options o = *quick();
+    o.mixing_time_factor = mixing;
+    assert_int_equal(boil_run(p, s, &o, &h), BOIL_OK);
+    return h;
+}
+
+static bool has_finding(const boil_plant *p, boil_schedule *s, double mixing, const char *id)
+{
+    boil_findings f;
+    bool has = false;
+    boil_history h = run_of(p, s, mixing);
+    assert_int_equal(boil_findings_of(p, s, NULL, &h, NULL, &f, NULL), BOIL_OK);
+    for (size_t i = 0; i < f.count; i++)
+        has = has || strcmp(f.list[i].id, id) == 0;
+    boil_findings_free(&f);
+    boil_history_free(&h);
+    return has;
+}
+
+typedef struct {
+    double off_K, off_m;
+    int added, boiled_down, bailed, limited, by_hand;
+} tally;
+
+static bool ends_well(const boil_correction *a)
+{
+    boil_schedule s;
+    assert_int_equal(boil_correct_schedule(a, &s), BOIL_OK);
+    bool well = !has_finding(&a->start, &s, BOIL_PACE_FAST_MIXING, "freeboard-low") &&
+                !has_finding(&a->start, &s, BOIL_PACE_FAST_MIXING, "overflow");
+    boil_schedule_free(&s);
+    return well;
+}
+
+static void ends_as_wanted(const boil_correction *a, tally *t)
+{
+    boil_schedule s;
+    assert_int_equal(boil_correct_schedule(a, &s), BOIL_OK);
+    boil_history h = run_of(&a->start, &s, 1);
+    assert_int_equal(h.end, BOIL_RUN_DONE);
+    t->off_K = fmax(t->off_K, fabs(h.summary.boiling_point_end_K - a->set_point_K));
+    t->off_m = fmax(t->off_m, fabs(h.summary.still_level_end_m - a->amounts.level_m));
+    assert_close(h.summary.boiling_point_end_K, a->set_point_K, 0, 0.2);
+    assert_close(h.summary.still_level_end_m, a->amounts.level_m, 0, 2e-3);
+    assert_close(h.summary.vented_total_kg, a->boiled_off_kg, 1e-9, 0);
+    boil_history_free(&h);
+    boil_schedule_free(&s);
+}
+
+/* Without bailing, the plan's level is the scenario's, or lies above it because there is too much salt for it. */
+static void level_is_as_promised(const boil_correction *a)
+{
+    assert_true(a->amounts.level_m <= a->most_level_m + 1e-9);
+    if (a->bail == BOIL_BAIL_NOTHING && a->salts.mass_kg + a->liquid.mass_kg > 0)
+        assert_close(a->amounts.level_m, a->wanted_level_m, 1e-9, 0);
+}
+
+static void loaded_to(const boil_correction *a, double still_level_m, bool harms)
+{
+    boil_plant p;
+    boil_schedule s;
+    assert_int_equal(boil_correct_loaded(a, still_level_m, &p, &s), BOIL_OK);
+    bool low = has_finding(&p, &s, BOIL_PACE_FAST_MIXING, "freeboard-low") ||
+               has_finding(&p, &s, BOIL_PACE_FAST_MIXING, "overflow");
+    assert_int_equal(low, harms);
+    boil_schedule_free(&s);
+}
+
+/* The largest bath that fits less a litre fits, with a litre more it does not; nor does what has to be bailed out of. */
+static void room_is_true(const boil_correction *a)
+{
+    double litre_m = 1e-3 / boil_tank_area(&a->start.tank);
+    loaded_to(a, a->most_level_m - litre_m, false);
+    loaded_to(a, a->most_level_m + litre_m, true);
+    if (a->bail == BOIL_BAIL_FOR_LOAD)
+        loaded_to(a, a->unbailed_level_m, true);
+}
+
+/* A fifth faster raises the finding that the pace was limited by. Steps are judged alone, each in the bath that it meets.
+ */
+static void pace_is_tight(const boil_correction *a, const boil_correct_step *step, size_t act, tally *t)
+{
+    if (!(step->mass_kg > 0))
+        return;
+    t->by_hand += step->pace.limited_by == NULL;
+    if (step->pace.limited_id == NULL)
+        return;
+    boil_schedule s;
+    assert_int_equal(boil_correct_schedule(a, &s), BOIL_OK);
+    boil_act_pour(&s.acts[act], step->mass_kg, 1.2 * step->pace.rate_kg_s);
+    const char *id = NULL, *title;
+    boil_history h = run_of(&a->start, &s, BOIL_PACE_FAST_MIXING);
+    assert_int_equal(boil_pace_forbids(&a->start, &s, &h, &id, &title), BOIL_OK);
+    if (id == NULL)
+        print_error("20 %% faster does no harm: %s\n", step->pace.limited_id);
+    assert_non_null(id);
+    boil_history_free(&h);
+    boil_schedule_free(&s);
+    t->limited++;
+}
+
+static void one_state(const state *s, tally *t, bool whole)
+{
+    boil_plant p = plant_of(s);
+    boil_correction a = correction_of(&p, readings_C[s->reading], levels_m[s->level], 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    ends_as_wanted(&a, t);
+    level_is_as_promised(&a);
+    bool adds = a.water.mass_kg + a.salts.mass_kg > 0;
+    t->added += adds;
+    t->boiled_down += a.boil_down_s > 0;
+    t->bailed += a.bail != BOIL_BAIL_NOTHING;
+    if (!whole)
+        return;
+    room_is_true(&a);
+    if (adds && !(a.boil_down_s > 0))
+        assert_true(ends_well(&a));
+    pace_is_tight(&a, &a.water, 0, t);
+    pace_is_tight(&a, &a.salts, a.water.mass_kg > 0 ? 1 : 0, t);
+}
+
+/* Rooms and paces of every third state: the rest would only take longer. */
+static void two_hundred_states(void **unused)
+{
+    (void)unused;
+    tally t = {0};
+    int n = 0;
+    state s;
+    for (s.blend = 0; s.blend < BLENDS; s.blend++)
+        for (s.altitude = 0; s.altitude < ALTITUDES; s.altitude++)
+            for (s.heat = 0; s.heat < HEATS; s.heat++)
+                for (s.reading = 0; s.reading < READINGS; s.reading++)
+                    for (s.level = 0; s.level < LEVELS; s.level++)
+                        one_state(&s, &t, n++ % 3 == 0);
+    assert_int_equal(n, 200);
+    assert_true(t.added > 50 && t.boiled_down > 20 && t.bailed > 10 && t.limited > 20 && t.by_hand > 5);
+    print_message(
+        "%d states: within %.3f K and %.2f mm; %d add, %d boil down, %d bail; of the paces tried %d limited, %d by "
+        "hand\n",
+        n, t.off_K, 1e3 * t.off_m, t.added, t.boiled_down, t.bailed, t.limited, t.by_hand);
+}
+
+/* Where no pace leaves room: the slowest that gains on the boil-off does not. */
+static void no_pace_is_true(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 0, 1});
+    boil_correction a = correction_of(&p, 142, 0.58, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_int_equal(a.bail, BOIL_BAIL_FOR_POUR);
+    assert_true(a.bail_kg > 1 && a.bail_kg < 0.1 * a.mass_kg);
+    boil_plant full = a.start;
+    full.tank.level_m = a.still_level_m;
+    double rate = BOIL_PACE_GAINS * a.boiled_off_kg / a.done_s, share = a.still_level_m / a.start.tank.level_m;
+    boil_act act = {.kind = BOIL_ACT_WATER, .is.water.temperature_K = CELSIUS(20)};
+    boil_act_pour(&act, 2 * share * a.amounts.water_kg, rate);
+    boil_schedule s;
+    boil_schedule_init(&s, act.is.water.over_s + 60);
+    assert_int_equal(boil_schedule_add(&s, &act), BOIL_OK);
+    assert_true(has_finding(&full, &s, BOIL_PACE_FAST_MIXING, "freeboard-low"));
+    boil_schedule_free(&s);
+}
+
+/* Steps that go in well one by one, and as a whole do not: more is bailed out than the next load needs. Bailed out only for
+   that load, the whole does harm. */
+static void whole_is_judged(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 0, 0});
+    p.charge.blend[BOIL_NAOH] = 1;
+    p.charge.blend[BOIL_NANO3] = p.charge.blend[BOIL_NANO2] = 0;
+    p.charge.basis = BOIL_BY_SALT_FRACTION;
+    p.charge.value = 0.27;
+    p.tank = (boil_tank){.length_m = 1.524, .width_m = 0.61, .depth_m = 0.762, .level_m = 0.432, .wall_thickness_m = 0.005};
+    p.heater.input_W = 38.7e3;
+    boil_correction a = correction_of(&p, 126.7, 0.432, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_true(a.bail != BOIL_BAIL_NOTHING && a.amounts.level_m < 0.99 * a.most_level_m);
+    assert_true(ends_well(&a));
+    boil_plant full = a.start;
+    double more = fmin(a.most_level_m, a.unbailed_level_m) / a.amounts.level_m;
+    full.tank.level_m *= more;
+    boil_schedule s;
+    assert_int_equal(boil_correct_schedule(&a, &s), BOIL_OK);
+    boil_act_pour(&s.acts[0], a.water.mass_kg * more, a.water.pace.rate_kg_s);
+    s.duration_s = s.acts[0].is.water.over_s + 240;
+    assert_true(has_finding(&full, &s, BOIL_PACE_FAST_MIXING, "freeboard-low"));
+    boil_schedule_free(&s);
+}
+
+/* A bath that would boil over before it has boiled down is bailed out for that. */
+static void boiling_over_is_bailed(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 1, 1, 0});
+    p.limits.freeboard_m = 0.005;
+    boil_correction a = correction_of(&p, 134, 0.79, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_true(a.freeboard_now_m < 0 && a.boil_down_s > 0);
+    assert_true(a.bail != BOIL_BAIL_NOTHING && a.freeboard_min_m > 0);
+    boil_plant full = a.start;
+    full.tank.level_m *= a.most_level_m / a.amounts.level_m;
+    boil_schedule s;
+    boil_schedule_init(&s, 60);
+    assert_true(has_finding(&full, &s, BOIL_PACE_FAST_MIXING, "overflow"));
+    boil_schedule_free(&s);
+}
+
+/* Too much salt for the level wanted: the level is said, and what to bail out in all for it. */
+static void too_much_salt(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 1, 0});
+    p.tank.level_m = 0.45;
+    boil_correction a = correction_of(&p, 141.5, 0.50, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_true(a.end_still_m > 0.47 && a.bail_to_wanted_m3 > 0);
+    boil_correction b = correction_of(&p, 141.5, 0.50 - a.bail_to_wanted_m3 / boil_tank_area(&p.tank), 0);
+    assert_int_equal(b.end, BOIL_CORRECT_DONE);
+    assert_close(b.end_still_m, 0.45, 0, 2e-3);
+    assert_close(b.bail_to_wanted_m3, 0, 0, 0);
+}
+
+/* At the set point and the level, but for what no one can read off: nothing is added. */
+static void noise_is_left_alone(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 1, 0});
+    boil_correction a = correction_of(&p, 140.5 + 0.02, 0.4999, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_close(a.done_s + a.water.mass_kg + a.salts.mass_kg, 0, 0, 0);
+}
+
+static void liquid_does_it_too(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 1, 1});
+    const double fractions[] = {0.45, 0.60};
+    for (int i = 0; i < 2; i++) {
+        tally t = {0};
+        boil_correction a = correction_of(&p, 139.5, 0.45, fractions[i]);
+        assert_int_equal(a.end, BOIL_CORRECT_DONE);
+        assert_true(a.liquid.mass_kg > 0);
+        assert_close(a.salts.mass_kg, 0, 0, 0);
+        ends_as_wanted(&a, &t);
+        level_is_as_promised(&a);
+        pace_is_tight(&a, &a.liquid, a.water.mass_kg > 0 ? 1 : 0, &t);
+    }
+}
+
+/* From the boiling surface as from the still one. */
+static void swell_is_taken_out(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 1, 1, 0});
+    boil_correction still = correction_of(&p, 140.5, 0.5, 0);
+    boil_schedule nothing;
+    boil_schedule_init(&nothing, 0);
+    boil_correct_case c = still.asked;
+    c.level_m = still.end_boiling_m;
+    c.level_boiling = true;
+    boil_correction boiling;
+    assert_int_equal(boil_correct(&p, &c, quick(), &boiling), BOIL_OK);
+    assert_true(still.end_boiling_m > 0.51);
+    assert_close(boiling.still_level_m, 0.5, 0, 1e-4);
+    assert_close(boiling.swell_m, still.end_boiling_m - 0.5, 0, 1e-4);
+}
+
+/* A kelvin higher read is more water, and none of it depends on what was not measured. */
+static void uncertainty_is_carried(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 1, 0});
+    boil_correction a = correction_of(&p, 143, 0.5, 0);
+    boil_correction high = correction_of(&p, 143.5, 0.5, 0), low = correction_of(&p, 142.5, 0.5, 0);
+    assert_true(a.amounts_low.water_kg < a.amounts.water_kg - 2 && a.amounts.water_kg + 2 < a.amounts_high.water_kg);
+    assert_close(a.salt_fraction_low, low.salt_fraction, 1e-9, 0);
+    assert_close(a.salt_fraction_high, high.salt_fraction, 1e-9, 0);
+    assert_close(a.set_point_K, CELSIUS(140.5), 1e-12, 0);
+    p.charge.basis = BOIL_BY_SALT_FRACTION; /* however it is stated, and as cold as it starts */
+    p.charge.value = 0.52;
+    p.charge.temperature_K = CELSIUS(60);
+    boil_correction stated = correction_of(&p, 143, 0.4, 0);
+    boil_plant boiling = p;
+    boil_charge_state wanted;
+    boiling.charge.temperature_K = 0;
+    assert_int_equal(boil_plant_charge(&boiling, &wanted), BOIL_OK);
+    assert_close(stated.set_point_K, wanted.boiling_point_K, 1e-12, 0);
+    boil_correction hot = correction_of(&boiling, 143, 0.4, 0);
+    assert_close(stated.amounts.water_kg, hot.amounts.water_kg, 1e-12, 0);
+}
+
+static void refusals(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 0, 0});
+    assert_int_equal(correction_of(&p, 240, 0.5, 0).end, BOIL_CORRECT_NO_BATH);
+    assert_int_equal(correction_of(&p, 90, 0.5, 0).end, BOIL_CORRECT_NO_BATH);
+    boil_correction weak = correction_of(&p, 143, 0.40, 0.25);
+    assert_int_equal(weak.end, BOIL_CORRECT_TOO_WEAK);
+    boil_correction low = correction_of(&p, 140.5, 0.06, 0);
+    assert_int_equal(low.end, BOIL_CORRECT_NO_PACE);
+    assert_non_null(low.salts.pace.limited_id);
+    boil_plant huge = p;
+    huge.tank = (boil_tank){.length_m = 5, .width_m = 3, .depth_m = 2, .level_m = 1.3, .wall_thickness_m = 0.01};
+    huge.heater.input_W = 500e3;
+    boil_correction shift = correction_of(&huge, 140.5, 0.6, 0); /* 8 t of salts by the scoop */
+    assert_int_equal(shift.end, BOIL_CORRECT_NO_PACE);
+    assert_string_equal(shift.salts.pace.limited_by, "it would take longer than a shift");
+    p.heater.input_W = 1e3;
+    assert_int_equal(correction_of(&p, 142, 0.5, 0).end, BOIL_CORRECT_NO_BOIL);
+    p.heater.input_W = 30e3;
+    p.limits.freeboard_m = 0.795;
+    assert_int_equal(correction_of(&p, 142, 0.5, 0).end, BOIL_CORRECT_NO_ROOM);
+}
+
+static void published_balances(void **unused)
+{
+    (void)unused;
+    double worst = 0;
+    published *t = published_open("tests/published/concentration.csv");
+    while (published_next(t)) {
+        double mass = published_number(t, "mass"), fraction = published_number(t, "fraction");
+        double liquid = published_number(t, "liquid"), strength = published_number(t, "liquid_fraction");
+        boil_correct_amounts m = boil_correct_balance(fraction, mass, published_number(t, "wanted_fraction"),
+                                                      fraction * mass + strength * liquid, strength);
+        assert_close(m.liquid_kg, liquid, 1e-12, 0);
+        assert_close(-m.water_kg, published_number(t, "water_off"), 0, published_number(t, "tolerance"));
+        worst = fmax(worst, fabs(m.water_kg + published_number(t, "water_off")) / mass);
+    }
+    published_close(t);
+    print_message("concentration and mixing: within %.1e of the charge\n", worst);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(published_balances), cmocka_unit_test(two_hundred_states),
+        cmocka_unit_test(no_pace_is_true),    cmocka_unit_test(liquid_does_it_too),
+        cmocka_unit_test(swell_is_taken_out), cmocka_unit_test(uncertainty_is_carried),
+        cmocka_unit_test(whole_is_judged),    cmocka_unit_test(boiling_over_is_bailed),
+        cmocka_unit_test(too_much_salt),      cmocka_unit_test(noise_is_left_alone),
+        cmocka_unit_test(refusals),
+    };
+    gsl_set_error_handler_off();
+    return cmocka_run_group_tests_name("correct", tests, NULL, NULL);
+}

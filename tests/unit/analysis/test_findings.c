@@ -1,0 +1,393 @@
+/* unit/analysis/test_findings.c -- each finding appears where it should, with its quantity, and a good shift raises none. Limits such as
+   1 lb per 2 gal and six inches of freeboard: common practice, no source. Signal words: ANSI Z535. */
+#include <gsl/gsl_errno.h>
+#include <string.h>
+
+#include "support/close.h"
+
+#include "analysis/findings.h"
+#include "analysis/heater_size.h"
+#include "support/cases.h"
+
+typedef struct {
+    boil_history central, fast;
+    boil_findings likely, possible;
+} judged;
+
+static judged judge(const boil_plant *p, double duration_s, const boil_act *acts, size_t count)
+{
+    judged j;
+    boil_schedule s;
+    boil_run_options o = boil_run_options_default(), quick = o;
+    quick.mixing_time_factor = 1.0 / 3;
+    boil_schedule_init(&s, duration_s);
+    for (size_t i = 0; i < count; i++)
+        assert_int_equal(boil_schedule_add(&s, &acts[i]), BOIL_OK);
+    assert_null(boil_plant_problem(p));
+    assert_int_equal(boil_run(p, &s, &o, &j.central), BOIL_OK);
+    assert_int_equal(boil_run(p, &s, &quick, &j.fast), BOIL_OK);
+    assert_int_equal(boil_findings_of(p, &s, &o, &j.central, &j.fast, &j.likely, &j.possible), BOIL_OK);
+    boil_schedule_free(&s);
+    return j;
+}
+
+static void judged_free(judged *j)
+{
+    boil_history_free(&j->central);
+    boil_history_free(&j->fast);
+    boil_findings_free(&j->likely);
+    boil_findings_free(&j->possible);
+}
+
+static const boil_finding *found(const boil_findings *f, const char *id)
+{
+    for (size_t i = 0; i < f->count; i++)
+        if (strcmp(f->list[i].id, id) == 0)
+            return &f->list[i];
+    return NULL;
+}
+
+static const boil_finding *must_find(const boil_findings *f, const char *id, boil_severity severity)
+{
+    const boil_finding *it = found(f, id);
+    if (!it)
+        fail_msg("no finding '%s'", id);
+    assert_int_equal(it->severity, severity);
+    assert_true(strlen(it->advice) > 20);
+    return it;
+}
+
+/* A plant that is well: enough heat, shallow, band around its boiling point. */
+static boil_plant good_plant(void)
+{
+    boil_plant p = open_plant(34e3);
+    p.tank.depth_m = 0.8;
+    return p;
+}
+
+static boil_act hung(double time_s, double kg)
+{
+    boil_act a = plate_act(time_s, kg / 22.68);
+    a.is.load.coefficient_W_m2K = 0;
+    a.is.load.immersed_s = 1200;
+    a.is.load.lowering_s = 10;
+    a.is.load.rinse_kg_m2 = 0.05;
+    return a;
+}
+
+static void a_good_shift_raises_nothing(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_act acts[3] = {hung(300, 20), two_gallons_act(700, 500), hung(1800, 20)};
+    judged j = judge(&p, 3000, acts, 3);
+    for (size_t i = 0; i < j.likely.count; i++)
+        print_message("unexpected: %s\n", j.likely.list[i].id);
+    assert_int_equal(j.likely.count, 0);
+    assert_int_equal(j.possible.count, 0);
+    judged_free(&j);
+}
+
+static void heavy_loads_are_named_with_their_weight(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_act acts[1] = {hung(300, 90)};
+    judged j = judge(&p, 3000, acts, 1);
+    const boil_finding *f = must_find(&j.likely, "load-heavy", BOIL_WARNING);
+    assert_close(f->value, 90 / 0.45, 1e-9, 0);
+    assert_close(f->limit, 0.45359237 / (2 * 3.785411784e-3), 1e-4, 0);
+    f = must_find(&j.likely, "boil-lost-long", BOIL_CAUTION);
+    assert_true(f->value > 120);
+    judged_free(&j);
+}
+
+static void water_on_a_quiet_bath_is_a_warning_and_its_eruption_graver(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.tank.depth_m = 0.86;
+    boil_act acts[2] = {hung(300, 40), two_gallons_act(330, 60)};
+    judged j = judge(&p, 3000, acts, 2);
+    const boil_finding *f = must_find(&j.likely, "water-on-quiet-bath", BOIL_WARNING);
+    assert_close(f->value, acts[1].is.water.mass_kg, 0.02, 0);
+    f = must_find(&j.likely, "water-layer", BOIL_DANGER); /* the fast run goes over the rim */
+    assert_close(f->value, acts[1].is.water.mass_kg / 998 / 0.9, 0.1, 0);
+    must_find(&j.likely, "steam-surge", BOIL_WARNING);
+    must_find(&j.possible, "overflow", BOIL_DANGER);
+    judged_free(&j);
+}
+
+static void a_thin_layer_is_only_noticed(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.tank.depth_m = 1;
+    p.heater.input_W = 70e3; /* a boil that strong drowns the steam of so little water */
+    boil_act acts[2] = {hung(300, 60), two_gallons_act(315, 10)};
+    acts[1].is.water.mass_kg = 1.1;
+    judged j = judge(&p, 3000, acts, 2);
+    must_find(&j.likely, "water-layer", BOIL_NOTICE);
+    judged_free(&j);
+}
+
+static void too_little_heat_never_boils_and_the_right_heat_does(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.heater.input_W = 12e3;
+    judged j = judge(&p, 1800, NULL, 0);
+    const boil_finding *f = must_find(&j.likely, "never-boils", BOIL_WARNING);
+    print_message("12 kW never boils; %.2f kW does\n", f->needed_W / 1e3);
+    p.heater.input_W = f->needed_W;
+    judged enough = judge(&p, 1800, NULL, 0);
+    assert_null(found(&enough.likely, "never-boils"));
+    judged_free(&enough);
+    p.heater.input_W = 0.99 * f->needed_W;
+    judged less = judge(&p, 1800, NULL, 0); /* it may start, and die as the bath strengthens */
+    assert_true(found(&less.likely, "never-boils") || found(&less.likely, "boil-never-returns"));
+    judged_free(&less);
+    judged_free(&j);
+}
+
+static void a_boil_that_does_not_return_names_the_heat_that_would_bring_it(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.heater.input_W = 19e3;
+    boil_act acts[1] = {hung(300, 60)};
+    judged j = judge(&p, 1200, acts, 1);
+    const boil_finding *f = must_find(&j.likely, "boil-never-returns", BOIL_WARNING);
+    print_message("60 kg on 19 kW: not back in time; %.2f kW would be\n", f->needed_W / 1e3);
+    p.heater.input_W = f->needed_W;
+    judged enough = judge(&p, 1200, acts, 1);
+    assert_null(found(&enough.likely, "boil-never-returns"));
+    judged_free(&enough);
+    p.heater.input_W = 0.99 * f->needed_W;
+    judged less = judge(&p, 1200, acts, 1);
+    must_find(&less.likely, "boil-never-returns", BOIL_WARNING);
+    judged_free(&less);
+    judged_free(&j);
+}
+
+static void a_heater_turned_down_is_nobodys_fault(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_act off = {.time_s = 600, .kind = BOIL_ACT_HEAT};
+    judged j = judge(&p, 3000, &off, 1);
+    assert_null(found(&j.likely, "boil-never-returns"));
+    judged_free(&j);
+}
+
+static void the_tank_itself_is_judged(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.tank.length_m = p.tank.width_m = 0.55;
+    p.tank.level_m = 1.5;
+    p.tank.depth_m = 1.75;
+    p.heater.input_W = 60e3;
+    judged j = judge(&p, 300, NULL, 0);
+    must_find(&j.likely, "tank-tall", BOIL_CAUTION);
+    const boil_finding *f = must_find(&j.likely, "superheat-stored", BOIL_CAUTION);
+    print_message("1.5 m of bath: floor boils %.1f K hotter\n", f->value);
+    f = must_find(&j.likely, "overflow", BOIL_DANGER);
+    assert_close(f->limit, 1.75, 1e-12, 0);
+    judged_free(&j);
+}
+
+static void freeboard_level_and_band_have_limits(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.tank.depth_m = 0.68;
+    p.tank.heated = BOIL_HEATED_INSIDE;
+    p.tank.heater_top_m = 0.49;
+    p.limits.boiling_point_low_K = CELSIUS(130);
+    p.limits.boiling_point_high_K = CELSIUS(141);
+    judged j = judge(&p, 7200, NULL, 0);
+    must_find(&j.likely, "freeboard-low", BOIL_CAUTION);
+    must_find(&j.likely, "heater-uncovered", BOIL_WARNING);
+    const boil_finding *f = must_find(&j.likely, "bath-too-hot", BOIL_CAUTION);
+    assert_close(f->value, j.central.summary.temperature_max_K.value, 1e-12, 0);
+    judged_free(&j);
+    p.limits.boiling_point_low_K = CELSIUS(141);
+    p.limits.boiling_point_high_K = CELSIUS(160);
+    j = judge(&p, 300, NULL, 0);
+    must_find(&j.likely, "bath-too-cool", BOIL_NOTICE);
+    judged_free(&j);
+    p = good_plant();
+    p.tank.parts_top_m = 0.499;
+    j = judge(&p, 1800, NULL, 0);
+    must_find(&j.likely, "parts-uncovered", BOIL_CAUTION);
+    judged_free(&j);
+}
+
+static void too_much_water_overflows_even_when_still(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_act a = two_gallons_act(300, 60);
+    a.is.water.mass_kg = 300;
+    p.heater.input_W = 0;
+    judged j = judge(&p, 1200, &a, 1);
+    must_find(&j.likely, "overflow-still", BOIL_DANGER);
+    judged_free(&j);
+}
+
+static void a_deep_layer_on_a_hot_quiet_bath_boils_first(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.heater.input_W = 4e3;
+    p.losses.evaporation_factor = 0.2; /* under a canopy: in open air it evaporates before it boils */
+    boil_act a = two_gallons_act(600, 60);
+    judged j = judge(&p, 7200, &a, 1);
+    must_find(&j.likely, "surface-boils", BOIL_WARNING);
+    judged_free(&j);
+}
+
+static void loads_have_their_own_words(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_act acts[2] = {hung(300, 20), hung(330, 5)};
+    acts[1].is.load.shape = BOIL_SHAPE_TUBE;
+    acts[1].is.load.tube_wall_m = 0.002;
+    acts[0].is.load.size_m = 0.1;
+    acts[0].is.load.immersed_s = 60;
+    judged j = judge(&p, 3000, acts, 2);
+    must_find(&j.likely, "tubes", BOIL_CAUTION);
+    must_find(&j.likely, "load-not-hot", BOIL_NOTICE);
+    judged_free(&j);
+}
+
+static boil_act salts_in(double time_s, double kg, double over_s)
+{
+    boil_act a = {.time_s = time_s, .kind = BOIL_ACT_SALTS};
+    a.is.salts = (boil_salts_act){kg, over_s, CELSIUS(25), {0.80, 0.15, 0.05}};
+    return a;
+}
+
+static void dry_salt_is_judged_by_what_it_does(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_act acts[2] = {hung(300, 60), salts_in(330, 60, 20)};
+    judged j = judge(&p, 2400, acts, 2);
+    const boil_finding *f = must_find(&j.likely, "salt-on-quiet-bath", BOIL_WARNING);
+    assert_close(f->value, 60, 0.02, 0);
+    f = must_find(&j.likely, "salt-bed", BOIL_WARNING);
+    assert_close(f->value, j.central.summary.bed_max_m, 1e-12, 0);
+    judged_free(&j);
+    boil_act sifted = salts_in(300, 3, 600);
+    j = judge(&p, 1800, &sifted, 1);
+    assert_int_equal(j.likely.count, 0);
+    judged_free(&j);
+}
+
+static void too_much_salt_names_the_water_that_will_not_fit(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.limits.boiling_point_high_K = CELSIUS(165);
+    boil_act acts[1] = {salts_in(300, 115, 3000)};
+    judged j = judge(&p, 5400, acts, 1);
+    const boil_finding *f = found(&j.likely, "salt-too-much");
+    assert_true(f != NULL);
+    assert_true(f->needed_kg > 50 && f->value > f->limit);
+    assert_true(f->needed_words != NULL);
+    judged_free(&j);
+}
+
+/* The largest addition that would not stop the boil for longer: run, it does not; two per cent more does. */
+static void liquid_that_stops_the_boil_names_the_most_that_would_not(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_act a = {.time_s = 300, .kind = BOIL_ACT_LIQUID};
+    a.is.liquid = (boil_liquid_act){60, 120, CELSIUS(20), {0.80, 0.15, 0.05}, 0.52};
+    judged j = judge(&p, 3600, &a, 1);
+    const boil_finding *f = must_find(&j.likely, "liquid-stops-boil", BOIL_CAUTION);
+    double most = f->needed_kg;
+    print_message("60 kg of liquid stops the boil for %.0f s; %.1f kg would do\n", f->value, most);
+    judged_free(&j);
+    a.is.liquid.mass_kg = most;
+    j = judge(&p, 3600, &a, 1);
+    assert_null(found(&j.likely, "liquid-stops-boil"));
+    judged_free(&j);
+    a.is.liquid.mass_kg = 1.02 * most;
+    j = judge(&p, 3600, &a, 1);
+    must_find(&j.likely, "liquid-stops-boil", BOIL_CAUTION);
+    judged_free(&j);
+}
+
+static void the_valve_is_judged(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.control.mode = BOIL_CONTROL_ON_OFF;
+    p.control.set_point_K = CELSIUS(140.5);
+    p.control.rate_kg_s = 0.3;
+    p.control.differential_K = 0.1;
+    p.control.dead_time_s = p.control.sensor_lag_s = 0;
+    judged j = judge(&p, 7200, NULL, 0);
+    print_message("a valve ten times too large opens %zu times in two hours\n", j.central.summary.valve_openings);
+    const boil_finding *f = must_find(&j.likely, "control-hunts", BOIL_CAUTION);
+    assert_close(f->value, (double)j.central.summary.valve_openings / 2, 1e-12, 0);
+    judged_free(&j);
+    p.control.rate_kg_s = 0.001;
+    j = judge(&p, 3 * 3600, NULL, 0);
+    must_find(&j.likely, "control-cannot-keep-up", BOIL_CAUTION);
+    judged_free(&j);
+    p.control.rate_kg_s = 0.03;
+    p.control.set_point_K = CELSIUS(139);
+    p.control.only_while_boiling = false;
+    boil_act load = hung(60, 40);
+    j = judge(&p, 1200, &load, 1);
+    must_find(&j.likely, "control-on-quiet-bath", BOIL_WARNING);
+    judged_free(&j);
+}
+
+static void crystals_and_heat_under_them_are_found(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.charge.blend[0] = 0.65;
+    p.charge.blend[1] = 0.35;
+    p.charge.blend[2] = 0;
+    p.limits.boiling_point_low_K = CELSIUS(120);
+    boil_act acts[2] = {{.time_s = 60, .kind = BOIL_ACT_HEAT}, {.time_s = 16 * 3600, .kind = BOIL_ACT_HEAT}};
+    acts[1].is.dial = 1;
+    judged j = judge(&p, 20 * 3600, acts, 2);
+    const boil_finding *f = must_find(&j.likely, "crystals", BOIL_CAUTION);
+    assert_true(f->value > CELSIUS(40) && f->needed_kg > 1);
+    must_find(&j.likely, "restart-over-crystals", BOIL_WARNING);
+    judged_free(&j);
+}
+
+int main(void)
+{
+    gsl_set_error_handler_off();
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(a_good_shift_raises_nothing),
+        cmocka_unit_test(heavy_loads_are_named_with_their_weight),
+        cmocka_unit_test(water_on_a_quiet_bath_is_a_warning_and_its_eruption_graver),
+        cmocka_unit_test(a_thin_layer_is_only_noticed),
+        cmocka_unit_test(too_little_heat_never_boils_and_the_right_heat_does),
+        cmocka_unit_test(a_boil_that_does_not_return_names_the_heat_that_would_bring_it),
+        cmocka_unit_test(a_heater_turned_down_is_nobodys_fault),
+        cmocka_unit_test(the_tank_itself_is_judged),
+        cmocka_unit_test(freeboard_level_and_band_have_limits),
+        cmocka_unit_test(too_much_water_overflows_even_when_still),
+        cmocka_unit_test(a_deep_layer_on_a_hot_quiet_bath_boils_first),
+        cmocka_unit_test(loads_have_their_own_words),
+        cmocka_unit_test(dry_salt_is_judged_by_what_it_does),
+        cmocka_unit_test(too_much_salt_names_the_water_that_will_not_fit),
+        cmocka_unit_test(liquid_that_stops_the_boil_names_the_most_that_would_not),
+        cmocka_unit_test(the_valve_is_judged),
+        cmocka_unit_test(crystals_and_heat_under_them_are_found),
+    };
+    return cmocka_run_group_tests_name("findings", tests, NULL, NULL);
+}

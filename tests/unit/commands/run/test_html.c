@@ -1,0 +1,284 @@
+/* The writer of HTML, and the page it writes: every text escaped, every element closed, nothing fetched. */
+#include "support/carried_out.h"
+#include "support/close.h"
+
+#include <ctype.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include "base/html.h"
+#include "commands/run/actions_done.h"
+#include "commands/run/html.h"
+#include "support/printed.h"
+
+static void texts_are_escaped(void **state)
+{
+    (void)state;
+    printed p;
+    printed_begin(&p);
+    html h = html_to(p.to);
+    html_text(&h, "<script>\"a\" & 'b'</script>\n\x01\x7f \u00b0F \xc2\x85 \xff \xed\xa0\x80 \xef\xbf\xbf");
+    char *got = printed_end(&p);
+    assert_string_equal(got, "&lt;script&gt;&quot;a&quot; &amp; &#39;b&#39;&lt;/script&gt;\ufffd\ufffd\ufffd \u00b0F "
+                             "\ufffd \ufffd \ufffd\ufffd\ufffd \ufffd");
+    free(got);
+}
+
+static void elements_close_in_their_order(void **state)
+{
+    (void)state;
+    printed p;
+    printed_begin(&p);
+    html h = html_to(p.to);
+    html_open(&h, "table", "class=\"wide\"");
+    html_open(&h, "tr", NULL);
+    html_element(&h, "td", NULL, "%s %d", "<b>", 7);
+    html_empty(&h, "br", NULL);
+    html_close(&h);
+    html_close(&h);
+    char *got = printed_end(&p);
+    assert_string_equal(got, "\n<table class=\"wide\">\n<tr><td>&lt;b&gt; 7</td>\n<br /></tr></table>\n");
+    free(got);
+}
+
+/* A check of form ------------------------------------------------------------------------------------------------- */
+
+typedef struct {
+    char open[40][24];
+    size_t depth;
+} nesting;
+
+static const char *name_end(const char *at)
+{
+    while (isalnum((unsigned char)*at) || *at == ':' || *at == '-')
+        at++;
+    return at;
+}
+
+/* Behind the ">" of a tag; quoted values may hold one. */
+static const char *tag_end(const char *at)
+{
+    char quote = '\0';
+    for (; *at != '\0' && (quote != '\0' || *at != '>'); at++) {
+        if (quote == '\0' && (*at == '"' || *at == '\''))
+            quote = *at;
+        else if (*at == quote)
+            quote = '\0';
+        assert_true(*at != '<');
+    }
+    assert_true(*at == '>');
+    return at + 1;
+}
+
+static const char *pass_tag(nesting *n, const char *at)
+{
+    bool closes = at[1] == '/';
+    const char *name = at + 1 + closes, *end = tag_end(at + 1);
+    size_t length = (size_t)(name_end(name) - name);
+    if (at[1] == '!')
+        return end;
+    assert_true(length > 0 && length < sizeof n->open[0]);
+    if (closes) {
+        assert_true(n->depth > 0);
+        n->depth--;
+        assert_true(strlen(n->open[n->depth]) == length && strncmp(n->open[n->depth], name, length) == 0);
+    } else if (end[-2] != '/') {
+        assert_true(n->depth < sizeof n->open / sizeof n->open[0]);
+        memcpy(n->open[n->depth], name, length);
+        n->open[n->depth++][length] = '\0';
+    }
+    return end;
+}
+
+/* "&" begins one of the references that need no declaration. */
+static void assert_reference(const char *at)
+{
+    static const char *const known[] = {"&amp;", "&lt;", "&gt;", "&quot;", "&#39;"};
+    for (size_t i = 0; i < sizeof known / sizeof known[0]; i++)
+        if (strncmp(at, known[i], strlen(known[i])) == 0)
+            return;
+    fail_msg("no reference: %.20s", at);
+}
+
+/* XML's rules of tags, references and characters, as far as this page could break them. */
+static void assert_well_formed(const char *text)
+{
+    nesting n = {.depth = 0};
+    while (*text != '\0') {
+        assert_true((unsigned char)*text >= 0x20 || *text == '\n' || *text == '\t');
+        if (*text == '&')
+            assert_reference(text);
+        text = *text == '<' ? pass_tag(&n, text) : text + 1;
+    }
+    assert_int_equal(n.depth, 0);
+}
+
+static size_t times(const char *text, const char *part)
+{
+    size_t n = 0;
+    for (; (text = strstr(text, part)) != NULL; text += strlen(part))
+        n++;
+    return n;
+}
+
+/* The page -------------------------------------------------------------------------------------------------------- */
+
+static char *page_of(const outcome *o, const char *svg)
+{
+    printed p;
+    picture_problem problem = {"gnuplot is <not> installed"};
+    char bytes[1000] = "";
+    picture_drawn drawn = {.bytes = svg != NULL ? bytes : NULL};
+    if (svg != NULL)
+        drawn.length = (size_t)snprintf(bytes, sizeof bytes, "%s", svg);
+    printed_begin(&p);
+    page(o, SHOW_US, &drawn, &problem, p.to);
+    return printed_end(&p);
+}
+
+static void assert_sound(const char *text)
+{
+    assert_well_formed(text);
+    assert_int_equal(times(text, "<h1>"), 1);
+    assert_int_equal(times(text, "<main>"), 1);
+    assert_int_equal(times(text, "<table"), times(text, "<caption>"));
+    assert_int_equal(times(text, "<th>"), 0); /* every one says what it heads */
+    assert_int_equal(times(text, "<script"), 0);
+    assert_int_equal(times(text, " src="), 0);
+    assert_int_equal(times(text, "url("), 0);
+    assert_int_equal(times(text, "@import"), 0);
+    assert_int_equal(times(text, "<a "), 0);
+}
+
+static void pages_of_shipped_scenarios_are_sound(void **state)
+{
+    (void)state;
+    static const char *const paths[] = {"scenarios/water-while-quiet.bath", "scenarios/salt-slug.bath",
+                                        "scenarios/liquid-makeup.bath", "scenarios/bench-tank.bath"};
+    for (size_t i = 0; i < sizeof paths / sizeof paths[0]; i++) {
+        carried_out c;
+        carry_out(&c, paths[i], 10);
+        char *text = page_of(&c.o, NULL);
+        assert_sound(text);
+        assert_non_null(strstr(text, "No picture could be drawn: gnuplot is &lt;not&gt; installed."));
+        free(text);
+        forget(&c);
+    }
+}
+
+static void a_hostile_title_is_only_a_title(void **state)
+{
+    (void)state;
+    static const char *const hostile[] = {
+        "</title></h1><script>alert(1)</script>", "\" onload=\"alert(1)", "&lt;b&gt; &amp; &#60;script&#62; ]]>", "--><!--",
+        "\x01\x02\x1b[31m\x7f\xff\xfe\xc0\xaf \xe2\x80\xae", "' style='position:fixed", "%s%n%d"};
+    static char title[80];
+    carried_out c;
+    carry_out(&c, "scenarios/water-while-quiet.bath", 10);
+    char *kept_title = c.s.title, *kept_path = c.s.path;
+    c.s.title = c.s.path = title;
+    for (size_t i = 0; i < sizeof hostile / sizeof hostile[0]; i++) {
+        snprintf(title, sizeof title, "%s", hostile[i]);
+        char *text = page_of(&c.o, NULL);
+        assert_sound(text);
+        assert_null(strstr(text, "onload=\""));
+        assert_null(strstr(text, "style='"));
+        free(text);
+    }
+    c.s.title = kept_title;
+    c.s.path = kept_path;
+    forget(&c);
+}
+
+static void a_picture_stands_in_the_page(void **state)
+{
+    (void)state;
+    carried_out c;
+    carry_out(&c, "scenarios/water-while-boiling.bath", 10);
+    char *text = page_of(&c.o, "<?xml version=\"1.0\"?>\n<svg \n viewBox=\"0 0 900 700\"\n>\n<title>Gnuplot</title>\n"
+                               "<desc>Produced by GNUPLOT</desc>\n<g><title>gnuplot_plot_1a</title><path d='M0,0'/></g>\n"
+                               "</svg>\n\n");
+    assert_sound(text);
+    assert_non_null(strstr(text, "viewBox=\"0 0 900 700\" role=\"img\" aria-labelledby=\"picture-title picture-text\""));
+    assert_non_null(strstr(text, "<path d='M0,0'/></g>"));
+    assert_null(strstr(text, "gnuplot_plot"));
+    assert_null(strstr(text, "<?xml"));
+    assert_null(strstr(text, "No picture"));
+    free(text);
+    text = page_of(&c.o, "<?xml version=\"1.0\"?><svg viewBox=\"0 0 1 1\" onload=\"x\"><g></svg>");
+    assert_sound(text);
+    assert_non_null(strstr(text, "No picture"));
+    free(text);
+    forget(&c);
+}
+
+/* The run sheet --------------------------------------------------------------------------------------------------- */
+
+static void a_load_is_lifted_by_the_clock(void **state)
+{
+    (void)state;
+    carried_out c;
+    size_t n;
+    carry_out(&c, "scenarios/normal-shift.bath", 10);
+    order *list = orders_of(&c.o, &n);
+    assert_int_equal(n, 8 * 3); /* each hour two loads in, two out, two waters */
+    for (size_t i = 1; i < n; i++)
+        assert_true(list[i].time_s >= list[i - 1].time_s);
+    assert_true(!list[0].lifting && list[0].line.load != NULL);
+    assert_true(list[1].line.addition != NULL);
+    assert_true(list[2].lifting && list[2].act == list[0].act);
+    assert_close(list[2].time_s - list[0].time_s, 20 * 60, 0, 1e-6);
+    free(list);
+    forget(&c);
+}
+
+static void write_many(const char *path)
+{
+    FILE *f = fopen(path, "w");
+    assert_non_null(f);
+    fputs("duration = 4 h\n[tank]\nshape = box\nlength = 72 in\nwidth = 36 in\ndepth = 30 in\nlevel = 20 in\n"
+          "[bath]\nsalts = 100 % NaOH\nboiling point = 285 degF\n[heat]\ninput = 330 kBtu/h\n[schedule]\n"
+          "every 2 min from 0:01 to 3:59  load 1 lb, bar 1/2 in, for 1 min\n1:00 heat 90 %\n", f);
+    assert_int_equal(fclose(f), 0);
+}
+
+static void many_alike_are_one_order(void **state)
+{
+    (void)state;
+    char path[] = "/tmp/boilback-test-XXXXXX";
+    carried_out c;
+    size_t n;
+    int file = mkstemp(path);
+    assert_true(file >= 0);
+    close(file);
+    write_many(path);
+    carry_out(&c, path, 10);
+    order *list = orders_of(&c.o, &n);
+    assert_int_equal(n, 3);
+    assert_int_equal(list[0].times, 120);
+    assert_close(list[0].last_s, 239 * 60, 0, 1e-6);
+    assert_true(list[1].lifting && list[1].times == 120);
+    assert_int_equal(list[2].times, 1);
+    free(list);
+    char *text = page_of(&c.o, NULL);
+    assert_sound(text);
+    assert_true(strlen(text) < 40000);
+    free(text);
+    forget(&c);
+    unlink(path);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(texts_are_escaped),
+        cmocka_unit_test(elements_close_in_their_order),
+        cmocka_unit_test(pages_of_shipped_scenarios_are_sound),
+        cmocka_unit_test(a_hostile_title_is_only_a_title),
+        cmocka_unit_test(a_picture_stands_in_the_page),
+        cmocka_unit_test(a_load_is_lifted_by_the_clock),
+        cmocka_unit_test(many_alike_are_one_order),
+    };
+    return cmocka_run_group_tests_name("html", tests, NULL, NULL);
+}

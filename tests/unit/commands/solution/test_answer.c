@@ -1,0 +1,109 @@
+/* Look-ups: the hydrometer's scales, density at 20 degC against the published tables, and the table's rows. */
+#include "support/close.h"
+
+#include <gsl/gsl_errno.h>
+#include <stdlib.h>
+
+#include "base/boil.h"
+#include "commands/solution/answer.h"
+#include "properties/solubility.h"
+#include "support/published.h"
+
+static boil_plant caustic_of(double salt_fraction)
+{
+    boil_plant p = boil_plant_default();
+    p.tank.length_m = p.tank.width_m = p.tank.depth_m = 1;
+    p.tank.level_m = 0.5;
+    p.charge = (boil_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, salt_fraction, 0};
+    return p;
+}
+
+static void scales_of_the_hydrometer(void **unused)
+{
+    (void)unused;
+    published *t = published_open("tests/published/hydrometer.csv");
+    while (published_next(t))
+        assert_close(look_up_baume(published_number(t, "specific_gravity")), published_number(t, "baume"), 0,
+                     published_number(t, "tolerance") * 100);
+    published_close(t);
+    assert_close(look_up_twaddell(1.5), 100, 1e-12, 0); /* each degree is 0.005 of specific gravity */
+    assert_close(look_up_twaddell(1), 0, 0, 1e-12);
+}
+
+/* The bounds are the rows' own, in per cent: the sources' uncertainty, or the known deviation. */
+static void density_at_20_degC(void **unused)
+{
+    (void)unused;
+    int rows = 0;
+    double worst = 0;
+    published *t = published_open("tests/published/caustic_density.csv");
+    while (published_next(t)) {
+        looked_up a;
+        if (published_number(t, "t_degC") != 20)
+            continue;
+        boil_plant p = caustic_of(published_number(t, "wt_pct") / 100);
+        assert_true(look_up(&p, &a));
+        double off_pct = 100 * (a.cold_kg_m3 / (1000 * published_number(t, "value")) - 1);
+        assert_true(off_pct >= published_number(t, "low") && off_pct <= published_number(t, "high"));
+        worst = fmax(worst, fabs(off_pct));
+        rows++;
+    }
+    published_close(t);
+    assert_true(rows >= 3);
+    print_message("density at 20 degC as looked up: %d rows, within %.3f %%\n", rows, worst);
+}
+
+/* A kilogram of water into ten tonnes sets free what the look-up says. */
+static void heat_of_dilution(void **unused)
+{
+    (void)unused;
+    looked_up a;
+    boil_plant p = caustic_of(0.5);
+    assert_true(look_up(&p, &a));
+    boil_mixture much = boil_mixture_of(p.charge.blend, 0.5), more;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        much.salt[i] *= 1e4;
+    much.water *= 1e4;
+    more = much;
+    more.water += 1;
+    double h_w = a.heat.water + a.dilution_J_kg;
+    double free_J = boil_solution_heat(&much, a.temperature_K).enthalpy_J + h_w -
+                    boil_solution_heat(&more, a.temperature_K).enthalpy_J;
+    assert_close(free_J, a.dilution_J_kg, 1e-3, 0);
+    assert_true(a.dilution_J_kg > 3e5);
+    assert_close(a.crystals_from_K, boil_saturation_liquidus(0.5), 0, 1e-6); /* of hydroxide alone: its liquidus */
+}
+
+static void rows_of_a_table(void **unused)
+{
+    (void)unused;
+    size_t count;
+    boil_plant p = caustic_of(0.5);
+    const look_up_table tables[] = {{DIM_FRACTION, 0.40, 0.55, 0.05},
+                                    {DIM_CONCENTRATION, 500, 800, 100},
+                                    {DIM_TEMPERATURE, BOIL_ZERO_CELSIUS + 130, BOIL_ZERO_CELSIUS + 145, 5}};
+    for (int k = 0; k < 3; k++) {
+        looked_up *rows = look_up_rows(&p, &tables[k], &count);
+        assert_non_null(rows);
+        assert_int_equal(count, 4);
+        for (size_t i = 0; i < count; i++) {
+            double want = tables[k].from + (double)i * tables[k].step;
+            double got = k == 0 ? rows[i].salt_fraction : k == 1 ? rows[i].strength_kg_m3 : rows[i].boiling_point_K;
+            assert_close(got, want, 1e-7, 0);
+            assert_true(i == 0 || (rows[i].baume > rows[i - 1].baume && rows[i].hot_kg_m3 < rows[i].cold_kg_m3));
+        }
+        free(rows);
+    }
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(scales_of_the_hydrometer),
+        cmocka_unit_test(density_at_20_degC),
+        cmocka_unit_test(heat_of_dilution),
+        cmocka_unit_test(rows_of_a_table),
+    };
+    gsl_set_error_handler_off();
+    return cmocka_run_group_tests_name("look-up", tests, NULL, NULL);
+}

@@ -1,0 +1,210 @@
+/* What is given to gnuplot, and what becomes of its answer. The real one is asked only where it is installed. */
+#include "support/carried_out.h"
+#include "support/close.h"
+
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include "commands/run/picture.h"
+#include "describe/picture.h"
+#include "describe/picture_actions.h"
+#include "describe/picture_frame.h"
+#include "describe/picture_marks.h"
+#include "describe/trace.h"
+#include "support/printed.h"
+
+static void assert_text(const char *text, const char *want)
+{
+    printed p;
+    printed_begin(&p);
+    picture_text(p.to, text);
+    char *got = printed_end(&p);
+    assert_string_equal(got, want);
+    free(got);
+}
+
+static void texts_cannot_end_their_field(void **state)
+{
+    (void)state;
+    assert_text("", "x");
+    assert_text("a b  ", "xa b");
+    assert_text("\"; system(\"x\")", "x\\042; system(\\042x\\042)");
+    assert_text("\\n", "x\\134n");
+    assert_text("a\tb\nc", "xa?b?c");
+    assert_text("\xff\xc3\xa9", "x?\xc3\xa9");
+    assert_text("&#60; &amp;", "x& #60; &amp;");
+}
+
+static void the_ending_says_the_format(void **state)
+{
+    (void)state;
+    picture_format f;
+    assert_true(picture_format_of("-", &f) && f == PICTURE_TERMINAL);
+    assert_true(picture_format_of("a.b/c.svg", &f) && f == PICTURE_SVG);
+    assert_true(picture_format_of("c.PNG", &f) && f == PICTURE_PNG);
+    assert_true(picture_format_of(".pdf", &f) && f == PICTURE_PDF);
+    assert_false(picture_format_of("svg", &f));
+    assert_false(picture_format_of("c.dumb", &f));
+    assert_false(picture_format_of("c.svg.gz", &f));
+    assert_false(picture_format_of("c.svg/d", &f));
+    assert_false(picture_format_of("", &f));
+}
+
+static void long_texts_are_cut(void **state)
+{
+    (void)state;
+    assert_string_equal(picture_fitted("abcdef", 6).text, "abcdef");
+    assert_string_equal(picture_fitted("abcdefg", 6).text, "abc...");
+    assert_string_equal(picture_fitted("WWWW", 6).text, "W...");
+    assert_string_equal(picture_fitted("\xe6\xb0\xb4\xe6\xb0\xb4\xe6\xb0\xb4", 6).text, "\xe6\xb0\xb4\xe6\xb0\xb4\xe6\xb0\xb4");
+    assert_string_equal(picture_fitted("\xe6\xb0\xb4\xe6\xb0\xb4\xe6\xb0\xb4z", 6).text, "\xe6\xb0\xb4...");
+}
+
+/* A run ------------------------------------------------------------------------------------------------------------ */
+
+static void bars_hold_what_fits(void **state)
+{
+    (void)state;
+    carried_out c;
+    size_t n;
+    carry_out(&c, "scenarios/water-while-quiet.bath", 0);
+    bar *bars = picture_bars(&c.o, 100, &n);
+    assert_int_equal(n, 2);
+    assert_true(bars[0].kind == BAR_LOAD && bars[1].kind == BAR_WATER);
+    assert_string_equal(bars[0].words.text, "42 lb of 1/4 in plate");
+    assert_close(bars[0].from_s, 300, 0, 1e-6);
+    assert_close(bars[1].to_s, 380, 0, 1e-6);
+    free(bars);
+    bars = picture_bars(&c.o, 20, &n); /* 25 minutes of 30: 16 characters less one */
+    assert_string_equal(bars[0].words.text, "42 lb");
+    free(bars);
+    bars = picture_bars(&c.o, 5, &n);
+    assert_string_equal(bars[0].words.text, "");
+    free(bars);
+    forget(&c);
+}
+
+static void bars_too_close_to_tell_apart_are_one(void **state)
+{
+    (void)state;
+    carried_out c;
+    size_t n;
+    carry_out(&c, "scenarios/weekend.bath", 0);
+    bar *bars = picture_bars(&c.o, 100, &n);
+    assert_int_equal(n, 5); /* of eight acts: lid and exhaust go together, and heat with them on Monday */
+    assert_string_equal(bars[2].words.text, "exhaust off"); /* behind water and "heat off" */
+    free(bars);
+    forget(&c);
+}
+
+static char *input_of(const picture *p, const char *name)
+{
+    char path[300];
+    char *text = calloc(1, 100000);
+    snprintf(path, sizeof path, "%s/%s", p->folder, name);
+    FILE *f = fopen(path, "r");
+    assert_non_null(text);
+    assert_non_null(f);
+    assert_true(fread(text, 1, 99999, f) > 0);
+    fclose(f);
+    return text;
+}
+
+static void assert_input_has(const picture *p, const char *name, const char *part)
+{
+    char *text = input_of(p, name);
+    if (strstr(text, part) == NULL)
+        fail_msg("%s lacks '%s':\n%s", name, part, text);
+    free(text);
+}
+
+static void inputs_are_private_and_in_the_units_asked_for(void **state)
+{
+    (void)state;
+    carried_out c;
+    picture p;
+    picture_problem problem;
+    struct stat s;
+    carry_out(&c, "scenarios/water-while-quiet.bath", 0);
+    assert_true(picture_begin(&p, &problem));
+    assert_int_equal(stat(p.folder, &s), 0);
+    assert_int_equal(s.st_mode & 0777, 0700);
+    picture_frame(&p, &c.o, SHOW_US, PICTURE_SVG, "a \"title\"", "frame.tsv");
+    picture_acts(&p, &c.o, PICTURE_SVG, 1800, "acts.tsv", "lanes.tsv");
+    picture_marks(&p, &c.o, SHOW_US, PICTURE_SVG);
+    assert_input_has(&p, "frame.tsv", "time\t32400\t1800\tx\n");
+    assert_input_has(&p, "frame.tsv", "temperature\t1.8\t-459.67\txdegF\n");
+    assert_input_has(&p, "frame.tsv", "title\t0\t0\txa \\042title\\042\n");
+    assert_input_has(&p, "frame.tsv", "may overflow\t");
+    assert_input_has(&p, "frame.tsv", "verdict\t0\t0\txDANGER at 9:05: water floats on the quiet bath;");
+    assert_input_has(&p, "frame.tsv", "verdict\t0\t0\txit may boil over at 9:06\n");
+    assert_input_has(&p, "lanes.tsv", "1\txloads\n2\txwater\n");
+    assert_input_has(&p, "acts.tsv", "2\t320\t380\t1\tx2 gal of water over 1 min\n");
+    assert_input_has(&p, "marks.tsv", "x9:05\txwater floats on the quiet bath");
+    char *folder = strdup(p.folder);
+    picture_end(&p);
+    assert_int_not_equal(stat(folder, &s), 0);
+    free(folder);
+    forget(&c);
+}
+
+static void an_input_that_cannot_be_written_is_told(void **state)
+{
+    (void)state;
+    picture p;
+    picture_problem problem;
+    picture_drawn drawn;
+    assert_true(picture_begin(&p, &problem));
+    assert_null(picture_input(&p, "missing/frame.tsv"));
+    assert_false(picture_draw(&p, "run.gp", PICTURE_SVG, &drawn, &problem));
+    assert_non_null(strstr(problem.text, "temporary folder"));
+    picture_end(&p);
+    assert_int_equal(setenv("TMPDIR", "/proc/nowhere", 1), 0);
+    assert_false(picture_begin(&p, &problem));
+    unsetenv("TMPDIR");
+    picture_end(&p);
+}
+
+static bool has_gnuplot(void)
+{
+    return system("command -v gnuplot >/dev/null") == 0;
+}
+
+static void the_shipped_runs_can_be_drawn(void **state)
+{
+    (void)state;
+    carried_out c;
+    boil_history trace;
+    picture_drawn drawn;
+    picture_problem problem;
+    if (!has_gnuplot())
+        skip();
+    carry_out(&c, "scenarios/tall-narrow.bath", 0);
+    assert_int_equal(trace_of(&c.s, &(boil_run_options){.mixing_time_factor = 1, .tolerance = 1e-7}, &trace), 0);
+    for (picture_format f = PICTURE_SVG; f <= PICTURE_TERMINAL; f++) {
+        if (!run_picture(&c.o, &trace, SHOW_SI, f, &drawn, &problem))
+            fail_msg("%s", problem.text);
+        assert_true(drawn.length > 1000);
+        picture_forget(&drawn);
+    }
+    boil_history_free(&trace);
+    forget(&c);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(texts_cannot_end_their_field),
+        cmocka_unit_test(the_ending_says_the_format),
+        cmocka_unit_test(long_texts_are_cut),
+        cmocka_unit_test(bars_hold_what_fits),
+        cmocka_unit_test(bars_too_close_to_tell_apart_are_one),
+        cmocka_unit_test(inputs_are_private_and_in_the_units_asked_for),
+        cmocka_unit_test(an_input_that_cannot_be_written_is_told),
+        cmocka_unit_test(the_shipped_runs_can_be_drawn),
+    };
+    setenv("BOILBACK_DATA", ".", 1); /* tests are run from the top folder */
+    return cmocka_run_group_tests_name("picture", tests, NULL, NULL);
+}

@@ -1,0 +1,90 @@
+/* Fewer rows, and nothing lost that a picture shows. */
+#include "support/close.h"
+
+#include <stdlib.h>
+
+#include "describe/trace_thin.h"
+
+#define COUNT 20000
+
+static boil_row *calm_rows(void)
+{
+    boil_row *rows = calloc(COUNT, sizeof *rows);
+    assert_non_null(rows);
+    for (size_t i = 0; i < COUNT; i++)
+        rows[i] = (boil_row){.time_s = (double)i, .boiling = true, .temperature_K = 413, .level_m = 0.5};
+    return rows;
+}
+
+static const boil_row *row_of_time(const boil_row *rows, size_t count, double t)
+{
+    for (size_t i = 0; i < count; i++)
+        if (rows[i].time_s == t)
+            return &rows[i];
+    return NULL;
+}
+
+static void few_rows_stay_as_they_are(void **state)
+{
+    (void)state;
+    boil_row rows[3] = {{.time_s = 0}, {.time_s = 1}, {.time_s = 2}};
+    assert_int_equal(thin_rows(rows, 3, 3), 3);
+    assert_int_equal(thin_rows(rows, 0, 100), 0);
+    assert_int_equal(thin_rows(rows, 3, 2), 3); /* too few to keep what matters */
+    assert_true(rows[2].time_s == 2);
+}
+
+static void a_peak_of_one_row_survives(void **state)
+{
+    (void)state;
+    boil_row *rows = calm_rows();
+    rows[7777].steam_kg_s = 1;
+    rows[12345].level_m = 0.7;
+    rows[13001].level_m = 0.4;
+    rows[3].layer_m = 0.01;
+    rows[19998].temperature_K = 400;
+    size_t n = thin_rows(rows, COUNT, 2000);
+    assert_in_range(n, 100, 2000);
+    assert_true(row_of_time(rows, n, 7777)->steam_kg_s == 1);
+    assert_true(row_of_time(rows, n, 12345)->level_m == 0.7);
+    assert_true(row_of_time(rows, n, 13001)->level_m == 0.4);
+    assert_true(row_of_time(rows, n, 3)->layer_m == 0.01);
+    assert_true(row_of_time(rows, n, 19998)->temperature_K == 400);
+    free(rows);
+}
+
+static void both_ends_and_the_order_stay(void **state)
+{
+    (void)state;
+    boil_row *rows = calm_rows();
+    size_t n = thin_rows(rows, COUNT, 500);
+    assert_true(rows[0].time_s == 0 && rows[n - 1].time_s == COUNT - 1);
+    for (size_t i = 1; i < n; i++)
+        assert_true(rows[i].time_s > rows[i - 1].time_s);
+    free(rows);
+}
+
+static void a_quiet_second_keeps_its_moments(void **state)
+{
+    (void)state;
+    boil_row *rows = calm_rows();
+    rows[5000].boiling = false;
+    size_t n = thin_rows(rows, COUNT, 500);
+    for (double t = 4999; t <= 5001; t++) {
+        const boil_row *r = row_of_time(rows, n, t);
+        assert_non_null(r);
+        assert_true(r->boiling == (t != 5000));
+    }
+    free(rows);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(few_rows_stay_as_they_are),
+        cmocka_unit_test(a_peak_of_one_row_survives),
+        cmocka_unit_test(both_ends_and_the_order_stay),
+        cmocka_unit_test(a_quiet_second_keeps_its_moments),
+    };
+    return cmocka_run_group_tests_name("thin", tests, NULL, NULL);
+}

@@ -1,0 +1,993 @@
+/* Whole scenario files: what they come to in SI, every mistake at its place, and no crash on anything. */
+#include "support/close.h"
+
+#include <stdbool.h>
+#include <stdlib.h>
+#include <string.h>
+#include <unistd.h>
+
+#include "base/boil.h"
+#include "properties/water.h"
+#include "scenario/scenario.h"
+
+#define INCH 0.0254
+#define GALLON (231 * INCH * INCH * INCH)
+#define POUND 0.45359237
+#define FAHRENHEIT(t) (((t) + 459.67) / 1.8)
+
+#define PLANT                                                     \
+    "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\n"      \
+    "level = 26 in\n"                                             \
+    "[bath]\nsalts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2\n"          \
+    "boiling point = 285 degF\n"                                  \
+    "[heat]\ninput = 500 kBtu/h\n"
+#define PLANT_LINES 10
+#define SCHEDULE PLANT "[schedule]\n" /* acts start on line 12 */
+
+static const char full[] = "\xEF\xBB\xBFtitle    = Two baskets an hour # in a 200-gallon trough\r\n"
+                           "start    = 6:00                   # wall clock\r\n"
+                           "DURATION = 4 h\n"
+                           "\n"
+                           "[Tank]\n"
+                           "shape      = box\n"
+                           "length     = 60 in\n"
+                           "width      = 30\u00a0in\n"
+                           "depth      = 36 in                # floor to rim\n"
+                           "level\t=\t26 in\n"
+                           "wall       = 1/4 in\n"
+                           "insulation = 2 in\n"
+                           "heated     = from  below\n"
+                           "# a comment\n"
+                           "[bath]\n"
+                           "salts         = 80 % NaOH, 15 % NaNO3, 5 % NaNO2\n"
+                           "boiling point = 285 \u00b0F\n"
+                           "temperature   = 280 degF\n"
+                           "elevation factor = 1\n"
+                           "[heat]\n"
+                           "source     = electric\n"
+                           "input      = 500 kBtu/h\n"
+                           "lag        = 45 s\n"
+                           "[losses]\n"
+                           "wall coefficient   = 1.2 W/m\u00b2K\n"
+                           "evaporation factor = 0.9\n"
+                           "[room]\n"
+                           "altitude    = 900 ft\n"
+                           "temperature = 75 degF\n"
+                           "humidity    = 40 %\n"
+                           "draught     = 0.5 m/s\n"
+                           "[limits]\n"
+                           "recovery      = 3 min\n"
+                           "freeboard     = 6 in\n"
+                           "boiling point = 280 degF to 295 degF\n"
+                           "load          = 1 lb per 2 gal\n"
+                           "[schedule]\n"
+                           "0:05  load    100 lb, plate 1/4 in, at 90 degF, for 20 min, basket 25 lb\n"
+                           "0:20  water   2 gal over 4 min\n"
+                           "0:20  heat    50 %\n"
+                           "90 min  water   2 gal at 30 gal/h, at 60 degF\n"
+                           "every 30 min from 0:06 to 1:36  load 100 lb iron, bar 3/4 in, for 20 min, as Rack  3\n"
+                           "3:00 load 3 kg, tube 1 1/4 in wall 2 mm, packed 6 in, lowered over 5 s, as B, area 2 ft2\n"
+                           "3:10 load 3 kg, ball 10 mm, rinse 50 mL/m2, coefficient 400 W/m2K\n"
+                           "3:20 lift b\n"
+                           "3:30 lift\n";
+
+/* What `full` leaves out. */
+static const char other[] = "title = A steam coil, automatic water and all that is switched: the rest\n"
+                            "duration = 62 h  # from Friday evening to Monday morning, which is what a lid is for\n"
+                            "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\nlevel = 26 in\n"
+                            "[bath]\nsalts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2\nstrength = 6 lb/gal\n"
+                            "[heat]\nsource = steam\nsteam pressure = 125 psig\ncoil area = 30 ft2\n"
+                            "coil coefficient = 700 W/m2K\n"
+                            "[water control]\nmode = on/off\nset point = 285 degF\ndifferential = 1 degF\n"
+                            "rate = 12 gal/h\nwater temperature = 60 degF\ndead time = 5 s\nsensor lag = 20 s\n"
+                            "only while boiling = no\nlow level cut-off = 20 in\n"
+                            "# What stands behind such a sign is for people, and may be anything: [tank], 1/0, gal.\n"
+                            "[fittings]\nmixer power = 0.3 kW\nmixer = on\nlid = off\nexhaust = on\n"
+                            "still draught = 20 ft/min\nlid coefficient = 5 W/m2K\nlid return = 60 %\n"
+                            "grain size = 2 mm\n"
+                            "[schedule]\n"
+                            "0:10 salts 6 lb over 3 min, blend 60 % NaOH, 40 % NaNO2, at 100 degF\n"
+                            "0:20 liquid 4 gal over 2 min, at 200 degF, boiling point 270 degF\n"
+                            "0:30 liquid 20 kg over 2 min, strength 5 lb/gal\n"
+                            "0:40 load 5 kg, bar 1 in, for 5 min, drag-out 40 mL/m2\n"
+                            "1:00 lid on\n1:00 exhaust off\n1:00 mixer off\n";
+
+static char folder[] = "/tmp/boilback-scenario-XXXXXX";
+static char path[64], sheet_path[64];
+
+static void write_file(const char *name, const char *text, size_t length)
+{
+    FILE *f = fopen(name, "wb");
+    assert_non_null(f);
+    assert_int_equal(fwrite(text, 1, length, f), length);
+    assert_int_equal(fclose(f), 0);
+}
+
+static int read_bytes(const char *text, size_t length, scenario *s, messages *m)
+{
+    write_file(path, text, length);
+    messages_init(m);
+    return scenario_read(path, s, m);
+}
+
+static int read_text(const char *text, scenario *s, messages *m)
+{
+    return read_bytes(text, strlen(text), s, m);
+}
+
+static void forget(scenario *s, messages *m)
+{
+    scenario_free(s);
+    messages_free(m);
+}
+
+static void read_good(const char *text, scenario *s, messages *m)
+{
+    if (read_text(text, s, m) != BOIL_OK)
+        fail_msg("refused: %zu:%zu: %s", m->list[0].line, m->list[0].column, m->list[0].text);
+}
+
+/* Exactly these messages, "line:column: text", in this order; a text may be the beginning only. */
+static void expect(const char *text, const char *const *wanted)
+{
+    scenario s;
+    messages m;
+    size_t i = 0;
+    char got[1000];
+    assert_int_equal(read_text(text, &s, &m), BOIL_BAD_INPUT);
+    for (; i < m.count && wanted[i] != NULL; i++) {
+        snprintf(got, sizeof got, "%zu:%zu: %s", m.list[i].line, m.list[i].column, m.list[i].text);
+        if (strncmp(got, wanted[i], strlen(wanted[i])) != 0)
+            fail_msg("got '%s', want '%s'", got, wanted[i]);
+    }
+    if (i < m.count)
+        fail_msg("too much: %zu:%zu: %s", m.list[i].line, m.list[i].column, m.list[i].text);
+    if (wanted[i] != NULL)
+        fail_msg("'%s' was not said", wanted[i]);
+    forget(&s, &m);
+}
+
+static void expect_one(const char *text, const char *wanted)
+{
+    const char *const list[] = {wanted, NULL};
+    expect(text, list);
+}
+
+#define EXPECT(text, ...) expect((text), (const char *const[]){__VA_ARGS__, NULL})
+
+static void the_plant_is_in_si(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(full, &s, &m);
+    const boil_plant *p = &s.plant;
+    assert_string_equal(s.title, "Two baskets an hour # in a 200-gallon trough");
+    assert_close(s.start_s, 6 * 3600, 0, 0);
+    assert_close(s.schedule.duration_s, 4 * 3600, 0, 0);
+    assert_int_equal(p->tank.shape, BOIL_TANK_BOX);
+    assert_close(p->tank.length_m, 60 * INCH, 1e-15, 0);
+    assert_close(p->tank.width_m, 30 * INCH, 1e-15, 0);
+    assert_close(p->tank.depth_m, 36 * INCH, 1e-15, 0);
+    assert_close(p->tank.level_m, 26 * INCH, 1e-15, 0);
+    assert_close(p->tank.wall_thickness_m, INCH / 4, 1e-15, 0);
+    assert_close(p->charge.blend[BOIL_NAOH], 0.80, 1e-15, 0);
+    assert_close(p->charge.blend[BOIL_NANO2], 0.05, 1e-15, 0);
+    assert_int_equal(p->charge.basis, BOIL_BY_BOILING_POINT);
+    assert_close(p->charge.value, FAHRENHEIT(285), 1e-15, 0);
+    assert_close(p->charge.temperature_K, FAHRENHEIT(280), 1e-15, 0);
+    assert_int_equal(p->heater.source, BOIL_HEAT_ELECTRIC);
+    assert_close(p->heater.input_W, 500e3 * 1055.05585262 / 3600, 1e-15, 0);
+    assert_close(p->heater.efficiency, boil_heater_default(BOIL_HEAT_ELECTRIC).efficiency, 0, 0);
+    assert_close(p->heater.lag_s, 45, 0, 0);
+    assert_close(p->losses.wall_coefficient_W_m2K, 1.2, 0, 0);
+    assert_close(p->losses.evaporation_factor, 0.9, 0, 0);
+    assert_close(p->room.pressure_Pa, boil_pressure_at_altitude(900 * 12 * INCH), 1e-15, 0);
+    assert_close(p->room.relative_humidity, 0.4, 1e-15, 0);
+    assert_close(p->limits.recovery_s, 180, 0, 0);
+    assert_close(p->limits.boiling_point_high_K, FAHRENHEIT(295), 1e-15, 0);
+    assert_close(p->limits.load_per_volume_kg_m3, POUND / (2 * GALLON), 1e-14, 0);
+    forget(&s, &m);
+}
+
+static const boil_act *act_said(const scenario *s, const char *words, size_t skip)
+{
+    for (size_t i = 0; i < s->schedule.count; i++)
+        if (strcmp(s->said[s->act_said[i]].words, words) == 0 && skip-- == 0)
+            return &s->schedule.acts[i];
+    fail_msg("nobody said '%s'", words);
+    return NULL;
+}
+
+static void loads_are_in_si(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(full, &s, &m);
+    const boil_load *l = &act_said(&s, "100 lb of 1/4 in plate", 0)->is.load;
+    assert_close(l->mass_kg, 100 * POUND, 1e-15, 0);
+    assert_close(l->size_m, INCH / 4, 1e-15, 0);
+    assert_close(l->temperature_K, FAHRENHEIT(90), 1e-15, 0);
+    assert_close(l->immersed_s, 1200, 0, 0);
+    assert_close(l->basket_kg, 25 * POUND, 1e-15, 0);
+    assert_close(l->rinse_kg_m2, BOIL_RINSE_FLAT_KG_M2, 0, 0);
+    l = &act_said(&s, "3 kg of 1 1/4 in tube (B)", 0)->is.load;
+    assert_int_equal(l->shape, BOIL_SHAPE_TUBE);
+    assert_close(l->size_m, 1.25 * INCH, 1e-15, 0);
+    assert_close(l->tube_wall_m, 0.002, 1e-15, 0);
+    assert_close(l->packed_depth_m, 6 * INCH, 1e-15, 0);
+    assert_close(l->rinse_kg_m2, BOIL_RINSE_PACKED_KG_M2, 0, 0);
+    assert_close(l->lowering_s, 5, 0, 0);
+    assert_close(l->area_m2, 2 * 144 * INCH * INCH, 1e-15, 0);
+    assert_close(l->temperature_K, FAHRENHEIT(75), 1e-15, 0);
+    assert_true(isinf(l->immersed_s));
+    l = &act_said(&s, "3 kg of 10 mm ball", 0)->is.load;
+    assert_close(l->rinse_kg_m2, 50e-6 * boil_water_density(FAHRENHEIT(75)), 1e-14, 0);
+    assert_close(l->coefficient_W_m2K, 400, 0, 0);
+    forget(&s, &m);
+}
+
+static void water_is_weighed_at_its_own_temperature(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(full, &s, &m);
+    const boil_water_act *w = &act_said(&s, "2 gal of water over 4 min", 0)->is.water;
+    assert_close(w->temperature_K, FAHRENHEIT(75), 1e-15, 0);
+    assert_close(w->mass_kg, 2 * GALLON * boil_water_density(FAHRENHEIT(75)), 1e-14, 0);
+    assert_close(w->over_s, 240, 0, 0);
+    w = &act_said(&s, "2 gal of water at 30 gal/h", 0)->is.water;
+    assert_close(w->mass_kg, 2 * GALLON * boil_water_density(FAHRENHEIT(60)), 1e-14, 0);
+    assert_close(w->over_s, 240, 1e-14, 0);
+    forget(&s, &m);
+    read_good(SCHEDULE "0:10 water 3 kg at 20 L/min, at 20 degC\n0:20 water 3 L at 6 kg/min, at 20 degC\n", &s, &m);
+    double density = boil_water_density(293.15);
+    assert_close(s.schedule.acts[0].is.water.over_s, 3 / (density * 20e-3 / 60), 1e-14, 0);
+    assert_close(s.schedule.acts[1].is.water.over_s, 3e-3 * density / (6.0 / 60), 1e-14, 0);
+    forget(&s, &m);
+}
+
+#define LB_FT3 (POUND / (12 * INCH * 12 * INCH * 12 * INCH))
+
+static const boil_act *last_act(const scenario *s)
+{
+    assert_true(s->schedule.count > 0);
+    return &s->schedule.acts[s->schedule.count - 1];
+}
+
+static void salts_are_the_baths_own_unless_said(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(SCHEDULE "0:10 salts 6 lb over 3 min\n"
+                       "0:20 salts 2 kg over 20 s, blend 60 % NaOH, 40 % sodium nitrite, at 100 degF\n"
+                       "0:30 salts 2 kg over 20 s, at 25 degC, blend 100 % NaNO3\n", &s, &m);
+    const boil_salts_act *a = &act_said(&s, "6 lb of salts over 3 min", 0)->is.salts;
+    assert_int_equal(s.schedule.acts[0].kind, BOIL_ACT_SALTS);
+    assert_close(a->mass_kg, 6 * POUND, 1e-15, 0);
+    assert_close(a->over_s, 180, 0, 0);
+    assert_close(a->temperature_K, 293.15, 1e-15, 0);
+    assert_memory_equal(a->blend, s.plant.charge.blend, sizeof a->blend);
+    a = &s.schedule.acts[1].is.salts;
+    assert_close(a->blend[BOIL_NAOH], 0.6, 1e-15, 0);
+    assert_close(a->blend[BOIL_NANO2], 0.4, 1e-15, 0);
+    assert_close(a->blend[BOIL_NANO3], 0, 0, 0);
+    assert_close(a->temperature_K, FAHRENHEIT(100), 1e-15, 0);
+    a = &s.schedule.acts[2].is.salts;
+    assert_close(a->blend[BOIL_NANO3], 1, 0, 0);
+    assert_close(a->temperature_K, 298.15, 1e-15, 0);
+    assert_close(s.schedule.duration_s, 1800 + 20 + 1800, 0, 0); /* they end when they are in */
+    forget(&s, &m);
+}
+
+static double density_of(const boil_liquid_act *l)
+{
+    boil_mixture m = boil_mixture_of(l->blend, l->salt_fraction);
+    return boil_solution_density(&m, l->temperature_K);
+}
+
+static void liquid_is_as_strong_as_the_bath_unless_said(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    boil_charge_state bath;
+    double want;
+    read_good(SCHEDULE "0:10 liquid 4 gal over 2 min\n"
+                       "0:20 liquid 4 gal over 2 min, at 200 degF, boiling point 270 degF\n"
+                       "0:30 liquid 20 kg over 2 min, strength 5 lb/gal\n", &s, &m);
+    const boil_liquid_act *l = &act_said(&s, "4 gal of liquid over 2 min", 0)->is.liquid;
+    assert_int_equal(s.schedule.acts[0].kind, BOIL_ACT_LIQUID);
+    assert_int_equal(boil_plant_charge(&s.plant, &bath), BOIL_OK);
+    assert_close(l->salt_fraction, bath.salt_fraction, 1e-15, 0);
+    assert_close(l->temperature_K, 293.15, 1e-15, 0);
+    assert_close(l->mass_kg, 4 * GALLON * density_of(l), 1e-14, 0);
+    assert_in_range((long)(density_of(l) / LB_FT3), 90, 105); /* 50 % NaOH at room temperature: 95 lb/ft3 */
+    assert_memory_equal(l->blend, s.plant.charge.blend, sizeof l->blend);
+    boil_conditions air = boil_conditions_at(s.plant.room.pressure_Pa, 1);
+    l = &s.schedule.acts[1].is.liquid;
+    assert_int_equal(boil_solution_fraction_boiling_at(&air, l->blend, FAHRENHEIT(270), &want), BOIL_OK);
+    assert_close(l->salt_fraction, want, 1e-12, 0);
+    assert_close(l->mass_kg, 4 * GALLON * density_of(l), 1e-14, 0);
+    l = &s.schedule.acts[2].is.liquid;
+    assert_int_equal(boil_solution_fraction_of_strength(&air, l->blend, 5 * POUND / GALLON, &want), BOIL_OK);
+    assert_close(l->salt_fraction, want, 1e-12, 0);
+    assert_close(l->mass_kg, 20, 0, 0);
+    assert_close(s.schedule.duration_s, 1800 + 120 + 1800, 0, 0);
+    forget(&s, &m);
+}
+
+static void switches_and_drag_out_are_read(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    boil_charge_state bath;
+    read_good(SCHEDULE "0:10 mixer on\n0:11 LID  off\n0:12 exhaust off\n"
+                       "0:20 load 5 kg, bar 1 in, for 5 min, drag-out 1 gal/1000ft2\n"
+                       "0:30 load 5 kg, bar 1 in, for 5 min\n", &s, &m);
+    assert_int_equal(act_said(&s, "mixer on", 0)->kind, BOIL_ACT_MIXER);
+    assert_true(act_said(&s, "mixer on", 0)->is.on);
+    assert_int_equal(act_said(&s, "lid off", 0)->kind, BOIL_ACT_LID);
+    assert_false(act_said(&s, "lid off", 0)->is.on);
+    assert_int_equal(act_said(&s, "exhaust off", 0)->kind, BOIL_ACT_EXHAUST);
+    assert_int_equal(boil_plant_charge(&s.plant, &bath), BOIL_OK);
+    assert_close(s.schedule.acts[3].is.load.drag_out_kg_m2, GALLON / (1000 * 144 * INCH * INCH) * bath.density_kg_m3,
+                 1e-12, 0);
+    assert_true(last_act(&s)->is.load.drag_out_kg_m2 < 0); /* left to the model */
+    forget(&s, &m);
+}
+
+static void a_steam_coil_has_keys_of_its_own(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    static const char *const stated[] = {"125 psig", "8.6184466 bar(g)", "139.69595 psia", "963.17 kPa",
+                                         "9.5057 atm"};
+    for (size_t i = 0; i < sizeof stated / sizeof stated[0]; i++) {
+        char text[600];
+        snprintf(text, sizeof text,
+                 "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\nlevel = 26 in\n"
+                 "[bath]\nsalts = 100 %% NaOH\nboiling point = 285 degF\n"
+                 "[heat]\nsource = steam\nsteam pressure = %s\ncoil area = 30 ft2\n[room]\nstation pressure = 1 atm\n",
+                 stated[i]);
+        read_good(text, &s, &m);
+        /* 963.17 kPa: 178.1 degC in the steam tables, 353 degF beside 125 psig in a handbook's table, from memory */
+        assert_close(s.plant.heater.steam_K, boil_water_saturation_temperature(963.17e3), 0, 0.01);
+        assert_close(s.plant.heater.coil_area_m2, 30 * 144 * INCH * INCH, 1e-14, 0);
+        assert_close(s.plant.heater.coil_W_m2K, 800, 0, 0);
+        assert_close(s.plant.heater.lag_s, 30, 0, 0);
+        assert_int_equal(s.settings[key_index(key_find("heat", "input", 5))].state, SETTING_ABSENT);
+        assert_int_equal(s.settings[key_index(key_find("heat", "steam temperature", 17))].state, SETTING_ABSENT);
+        forget(&s, &m);
+    }
+}
+
+#define TANK "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\nlevel = 26 in\n" \
+             "[bath]\nsalts = 100 % NaOH\nboiling point = 285 degF\n" /* 8 lines */
+
+static void mistakes_about_steam_are_named(void **state)
+{
+    (void)state;
+    EXPECT(TANK "[heat]\nsource = steam\ninput = 50 kW\nefficiency = 50 %\n",
+           "9:1: [heat] needs 'coil area'", "9:1: [heat] needs one of 'steam temperature' and 'steam pressure'",
+           "11:1: 'input' does not belong to a steam coil, whose heat follows from its steam, area and coefficient",
+           "12:1: 'efficiency' does not belong to a steam coil");
+    EXPECT(TANK "[heat]\nsource = steam\ncoil area = 3 m2\ncoil coefficient = 20 W/m2K\nsteam pressure = 50 psi\n"
+                "steam temperature = 300 degF\n",
+           "12:20: 'coil coefficient' must be between 60 W/m2K and 1700 W/m2K, got '20 W/m2K'",
+           "13:1: 'steam pressure' stands beside 'steam temperature' of line 14: give only one of them",
+           "13:21: 'psi' does not say from where it counts");
+    expect_one(TANK "[heat]\nsource = steam\ncoil area = 3 m2\nsteam pressure = 400 psig\n",
+               "12:18: 'steam pressure' must be between 0 psig and 200 psig, got '400 psig'");
+    expect_one(TANK "[heat]\nsource = steam\ncoil area = 3 m2\nsteam pressure = 10 kPa\n",
+               "12:18: 'steam pressure' must be between 101.42 kPa and 1550 kPa, got '10 kPa'");
+    expect_one(TANK "[heat]\ninput = 50 kW\ncoil area = 3 m2\n",
+               "11:1: 'coil area' belongs to a steam coil; this source has 'input' and 'efficiency'");
+    expect_one(TANK "[heat]\nsource = steem\ncoil area = 3 m2\n",
+               "10:10: 'source' must be gas or electric or steam, got 'steem'; did you mean 'steam'?");
+    /* A gauge that stands at nothing, high up: its steam is colder than the model's least. */
+    expect_one(TANK "[heat]\nsource = steam\ncoil area = 3 m2\nsteam pressure = 0 psig\n[room]\naltitude = 9000 ft\n",
+               "9:1: temperature of the steam must be between");
+    expect_one(TANK "[heat]\ninput = 50 kW\n[room]\nstation pressure = 14 psig\n",
+               "12:23: 'psig' counts from the room's own pressure");
+}
+
+#define CONTROL PLANT "[water control]\n" /* keys start on line 12 */
+
+static void automatic_water_is_read(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(PLANT, &s, &m);
+    assert_int_equal(s.plant.control.mode, BOIL_CONTROL_NONE);
+    assert_int_equal(s.settings[key_index(key_find("water control", "rate", 4))].state, SETTING_ABSENT);
+    forget(&s, &m);
+    read_good(CONTROL "set point = 285 degF\ndifferential = 1 degF\nrate = 12 gal/h\n[room]\ntemperature = 60 degF\n",
+              &s, &m);
+    const boil_control *c = &s.plant.control;
+    assert_int_equal(c->mode, BOIL_CONTROL_ON_OFF);
+    assert_close(c->set_point_K, FAHRENHEIT(285), 1e-15, 0);
+    assert_close(c->differential_K, 1 / 1.8, 1e-14, 0);
+    assert_close(c->water_K, FAHRENHEIT(60), 1e-15, 0);
+    assert_close(c->rate_kg_s, 12 * GALLON / 3600 * boil_water_density(FAHRENHEIT(60)), 1e-14, 0);
+    assert_true(c->only_while_boiling);
+    assert_close(c->low_level_m, 0, 0, 0);
+    assert_int_equal(s.settings[key_index(key_find("water control", "band", 4))].state, SETTING_ABSENT);
+    forget(&s, &m);
+    read_good(CONTROL "mode = time-proportioned\nset point = 141 degC\nband = 3 degF\nperiod = 1 min\nrate = 40 kg/h\n"
+                      "water temperature = 10 degC\ndead time = 5 s\nsensor lag = 20 s\nonly while boiling = no\n"
+                      "low level cut-off = 20 in\n", &s, &m);
+    assert_int_equal(c->mode, BOIL_CONTROL_PROPORTIONED);
+    assert_close(c->band_K, 3 / 1.8, 1e-14, 0);
+    assert_close(c->period_s, 60, 0, 0);
+    assert_close(c->rate_kg_s, 40.0 / 3600, 1e-15, 0);
+    assert_close(c->water_K, 283.15, 1e-15, 0);
+    assert_close(c->dead_time_s, 5, 0, 0);
+    assert_close(c->sensor_lag_s, 20, 0, 0);
+    assert_false(c->only_while_boiling);
+    assert_close(c->low_level_m, 20 * INCH, 1e-15, 0);
+    forget(&s, &m);
+    read_good(CONTROL "mode = none\nset point = 141 degC\nrate = 40 kg/h\nband = 2 K\ndifferential = 1 K\n", &s, &m);
+    assert_int_equal(c->mode, BOIL_CONTROL_NONE);
+    forget(&s, &m);
+}
+
+static void mistakes_about_automatic_water_are_named(void **state)
+{
+    (void)state;
+    EXPECT(CONTROL, "11:1: [water control] needs 'set point'", "11:1: [water control] needs 'rate'");
+    EXPECT(CONTROL "set point = 90 degC\nrate = 12 gal\nband = 2 K\nonly while boiling = maybe\ndead time = 20 min\n"
+                   "differential = 40 degF\nwater temperature = 90 degC\n",
+           "12:13: 'set point' must be between 100 degC and 200 degC, got '90 degC'",
+           "13:11: 'gal' is a volume, but 'rate' is a volume flow or a mass flow",
+           "14:1: 'band' belongs to mode = time-proportioned; an on/off valve has a 'differential'",
+           "15:22: 'only while boiling' must be no or yes, got 'maybe'",
+           "16:13: 'dead time' must be between 0 s and 600 s, got '20 min'",
+           "17:16: 'differential' must be between 0.1 K and 20 K, got '40 degF'",
+           "18:21: 'water temperature' must be between 0 degC and 85 degC");
+    EXPECT(CONTROL "mode = time-proportioned\nset point = 141 degC\nrate = 700 L/min\ndifferential = 1 K\n",
+           "14:8: 'rate' must be between 0.001 L/min and 600 L/min, got '700 L/min'",
+           "15:1: 'differential' belongs to mode = on/off; a time-proportioned valve has 'band' and 'period'");
+    expect_one(CONTROL "mode = onoff\nset point = 141 degC\nrate = 1 L/min\nband = 2 K\ndifferential = 1 K\n",
+               "12:8: 'mode' must be none or on/off or time-proportioned, got 'onoff'");
+    expect_one(CONTROL "set point = 141 degC\nrate = 1 L/min\n[room]\ntemperature = -5 degC\n",
+               "11:1: [water control] needs 'water temperature', because the room is below freezing");
+    expect_one(PLANT "set point = 141 degC\n",
+               "11:1: 'set point' does not belong in [heat], but in [water control]");
+}
+
+static void fittings_are_read(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(PLANT, &s, &m);
+    const boil_fittings *f = &s.plant.fittings;
+    assert_true(!f->mixer_on && !f->lid_on && f->exhaust_on);
+    assert_close(f->mixer_W, 0, 0, 0);
+    forget(&s, &m);
+    read_good(PLANT "[fittings]\nmixer power = 0.3 kW\nmixer = on\nlid = on\nexhaust = off\n"
+                    "still draught = 20 ft/min\nlid coefficient = 5 W/m2K\nlid return = 60 %\ngrain size = 2 mm\n",
+              &s, &m);
+    assert_true(f->mixer_on && f->lid_on && !f->exhaust_on);
+    assert_close(f->mixer_W, 300, 1e-15, 0);
+    assert_close(f->still_draught_m_s, 20 * 12 * INCH / 60, 1e-15, 0);
+    assert_close(f->lid_W_m2K, 5, 0, 0);
+    assert_close(f->lid_return, 0.6, 1e-15, 0);
+    assert_close(f->grain_m, 0.002, 1e-15, 0);
+    forget(&s, &m);
+    EXPECT(PLANT "[fittings]\nmixer power = 200 kW\nlid = closed\nexhaust = 1\nstill draught = 4 m/s\n"
+                 "lid coefficient = 50 W/m2K\nlid return = 0.6\ngrain size = 1 in\n",
+           "12:15: 'mixer power' must be between 0 W and 100000 W, got '200 kW'",
+           "13:7: 'lid' must be off or on, got 'closed'", "14:11: 'exhaust' must be off or on, got '1'",
+           "15:17: 'still draught' must be between 0 m/s and 3 m/s",
+           "16:19: 'lid coefficient' must be between 1 W/m2K and 20 W/m2K", "17:17: 'lid return' is a percentage",
+           "18:14: 'grain size' must be between 0.2 mm and 10 mm");
+}
+
+static void mistakes_in_additions_are_named(void **state)
+{
+    (void)state;
+    EXPECT("duration = 4 h\n" PLANT "[schedule]\n"
+           "0:05 salts 6 lb\n"
+           "0:05 salts 6 gal over 3 min\n"
+           "0:05 salts 6 lb over 3 min, blend 50 % NaOH, 40 % NaNO3\n"
+           "0:05 salts 6 lb over 3 min, blend 50 % NaOH, 50 % NaCl, at 20 degC\n"
+           "0:05 salts 6 lb over 3 min, at 300 degC\n"
+           "0:05 salts 6 lb over 0.1 s, at 20 degC, at 20 degC\n"
+           "0:05 salts 6 lb over 3 min, strength 5 lb/gal\n"
+           "0:05 salts\n"
+           "4:05 salts 6 lb over 3 min\n"
+           "0:05 liquid 4 gal at 2 gal/min\n"
+           "0:05 liquid 4 gal over 2 min, strength 5 lb/gal, boiling point 285 degF\n"
+           "0:05 liquid 4 gal over 2 min, boiling point 150 degF\n"
+           "0:05 liquid 4 gal over 2 min, at 300 degF\n"
+           "0:05 liquid 4 gal over 2 min, boiling point 260 degF, at 270 degF\n"
+           "0:05 liquid 0 gal over 2 min, blend 100 % NaOH\n"
+           "0:05 mixer\n"
+           "0:05 lid half\n"
+           "0:05 exhaust on fully\n"
+           "0:05 load 5 kg, bar 1 in, drag-out 5 L per 1 m2\n",
+           "13:16: say how slowly: 'over 3 min'", "14:14: 'gal' is a volume, but 'salts' is a mass",
+           "15:34: the shares of 'blend' must add up to 100 %, not to 90 %",
+           "16:51: expected a salt (NaOH, NaNO3 or NaNO2), got 'NaCl'",
+           "17:32: 'at' must be between -30 degC and 200 degC, got '300 degC'", "18:41: 'at' is said twice",
+           "19:29: expected 'at' and a temperature, or 'blend' and the salts, got 'strength 5 lb/gal'",
+           "20:11: say how much salts, for example 'salts 6 lb over 3 min'", "21:1: this is after the end",
+           "22:19: say how slowly: 'over 2 min'", "23:64: 'boiling point' stands beside 'strength'",
+           "24:45: there is no boiling liquid of the bath's salts with this 'boiling point'",
+           "25:34: 'at' must be between 0 degC and 140 degC, got '300 degF'",
+           "26:58: 'at' must be between 0 degC and 126 degC, got '270 degF'",
+           "27:31: expected 'at' and a temperature, 'strength' or 'boiling point', got 'blend 100 % NaOH'",
+           "28:11: say 'mixer on' or 'mixer off'", "29:10: say 'lid on' or 'lid off'",
+           "30:17: 'fully' is not expected here",
+           "31:36: 'drag-out' must be between 0 mL/m2 and 500 mL/m2, got '5 L per 1 m2'");
+    expect_one(PLANT "[room]\ntemperature = -5 degC\n[schedule]\n0:05 salts 6 lb over 3 min\n"
+                     "0:06 liquid 1 L over 1 min\n",
+               "15:27: the room is below freezing: say how warm the liquid is");
+}
+
+static void acts_are_in_order(void **state)
+{
+    (void)state;
+    static const double minutes[] = {5, 6, 20, 20, 36, 66, 90, 96, 180, 190, 200, 210};
+    scenario s;
+    messages m;
+    read_good(full, &s, &m);
+    assert_int_equal(s.schedule.count, sizeof minutes / sizeof minutes[0]);
+    for (size_t i = 0; i < s.schedule.count; i++)
+        assert_close(s.schedule.acts[i].time_s, 60 * minutes[i], 1e-15, 0);
+    assert_int_equal(s.schedule.acts[2].kind, BOIL_ACT_WATER); /* file order at equal times */
+    assert_int_equal(s.schedule.acts[3].kind, BOIL_ACT_HEAT);
+    assert_close(s.schedule.acts[3].is.dial, 0.5, 0, 0);
+    assert_int_equal(s.name_count, 2);
+    assert_int_equal(s.schedule.acts[10].name, act_said(&s, "3 kg of 1 1/4 in tube (B)", 0)->name);
+    assert_string_equal(s.names[s.schedule.acts[10].name - 1], "B");
+    assert_int_equal(s.schedule.acts[11].name, 0);
+    assert_int_equal(s.said[s.act_said[11]].line, 46);
+    forget(&s, &m);
+}
+
+static void every_stops_at_the_end_of_the_shift(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good("duration = 1 h\n" SCHEDULE "every 20 min heat on\nevery 0.1 h from 0:30 to 0:54 heat off\n", &s, &m);
+    assert_int_equal(s.schedule.count, 4 + 5);
+    assert_close(s.schedule.acts[0].time_s, 0, 0, 0);
+    assert_close(s.schedule.acts[8].time_s, 3600, 0, 0);
+    assert_close(s.schedule.acts[7].time_s, 54 * 60, 0, 0);
+    forget(&s, &m);
+}
+
+/* 30 min after the last thing that goes on. */
+static double default_duration(const char *text)
+{
+    scenario s;
+    messages m;
+    read_good(text, &s, &m);
+    double duration = s.schedule.duration_s;
+    assert_int_equal(s.settings[key_index(key_find("", "duration", 8))].state, SETTING_DEFAULT);
+    forget(&s, &m);
+    return duration;
+}
+
+static void duration_follows_the_last_act(void **state)
+{
+    (void)state;
+    assert_close(default_duration(PLANT), 1800, 0, 0);
+    assert_close(default_duration(SCHEDULE "1:00 heat off\n"), 3600 + 1800, 0, 0);
+    assert_close(default_duration(SCHEDULE "1:00 water 1 gal over 5 min\n"), 3900 + 1800, 0, 0);
+    assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, for 20 min, lowered over 7 s\n"), 4807 + 1800, 0,
+                 0);
+    assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, lowered over 7 s\n"), 3607 + 1800, 0, 0);
+    assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, for 8 h\n2:00 lift\n"), 7210 + 1800, 0, 0);
+}
+
+static void settings_know_whether_they_were_given(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    double value[SETTING_VALUES];
+    read_good(full, &s, &m);
+    for (size_t i = 0; i < key_count(); i++) {
+        const scenario_setting *set = &s.settings[i];
+        size_t count = scenario_setting_value(&s, i, value);
+        assert_ptr_equal(set->key, key_at(i));
+        assert_int_equal(set->given != NULL, set->state == SETTING_GIVEN);
+        if (set->state == SETTING_ABSENT)
+            assert_int_equal(count, 0);
+        if (strcmp(set->key->words, "diameter") == 0 || strcmp(set->key->words, "station pressure") == 0)
+            assert_int_equal(set->state, SETTING_ABSENT);
+        if (strcmp(set->key->words, "dial") == 0) {
+            assert_int_equal(set->state, SETTING_DEFAULT);
+            assert_close(value[0], 1, 0, 0);
+        }
+        if (strcmp(set->key->words, "wall") == 0) {
+            assert_string_equal(set->given, "1/4 in");
+            assert_int_equal(set->line, 11);
+            assert_close(value[0], INCH / 4, 1e-15, 0);
+        }
+    }
+    forget(&s, &m);
+}
+
+static void other_ways_to_say_it(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good("[tank]\nshape = Upright Cylinder\ndiameter = 1 m\ndepth = 1 m\nlevel = 0.7 m\nwall = none\n"
+              "heated = inside\nheater top = 20 cm\nparts top = 50 cm\n"
+              "[bath]\nsalts = 100 % sodium hydroxide\nstrength = 6 lb per 1 gal\n[heat]\ninput = 50 kW\ndial = 40 %\n"
+              "[room]\nstation pressure = 28.9 inHg\n",
+              &s, &m);
+    assert_int_equal(s.plant.tank.shape, BOIL_TANK_UPRIGHT_CYLINDER);
+    assert_close(s.plant.tank.diameter_m, 1, 0, 0);
+    assert_close(s.plant.tank.wall_thickness_m, 0, 0, 0);
+    assert_int_equal(s.plant.tank.heated, BOIL_HEATED_INSIDE);
+    assert_close(s.plant.tank.heater_top_m, 0.2, 1e-15, 0);
+    assert_close(s.plant.tank.parts_top_m, 0.5, 1e-15, 0);
+    assert_int_equal(s.plant.charge.basis, BOIL_BY_STRENGTH);
+    assert_close(s.plant.charge.value, 6 * POUND / GALLON, 1e-14, 0);
+    assert_close(s.plant.heater.dial, 0.4, 1e-15, 0);
+    assert_close(s.plant.room.pressure_Pa, 28.9 * INCH * 13595.1 * 9.80665, 1e-14, 0);
+    assert_int_equal(strncmp(s.title, "text", 5), 0);
+    forget(&s, &m);
+}
+
+static void mistakes_in_settings_are_named(void **state)
+{
+    (void)state;
+    EXPECT("titel = x\nstart = 25:00\nduration = 4\nlevel = 3 in\n[tankk]\nfoo = 3\n" PLANT,
+           "1:1: unknown key 'titel' above the first section; did you mean 'title'?",
+           "2:9: 'start' must be between 0:00 and 23:59, got '25:00'",
+           "3:13: 'duration' needs a unit, for example 20 min",
+           "4:1: 'level' does not belong above the first section, but in [tank]",
+           "5:2: unknown section [tankk]; did you mean 'tank'?");
+    EXPECT("[tank]\nshape = ball\nlenght = 60 in\nwidth = 30 in\ndepth = -3 in\nlevel = 26 in\nlevel = 3 m\nwall 3 mm\n"
+           "[bath]\nsalts = 80 % NaOH, 15 % NaNO3, 5.06 % NaNO2\nboling point = 285 degF\ntemperature = 285 F\n"
+           "[heat]\nefficiency = 0.6\nlag = 1:30\n[room]\nhumidity = 120 %\n[Limits]\nboiling point = 290 "
+           "degF to 280 degF\n"
+           "[room]\ndraught =\n",
+           "2:9: 'shape' must be box or upright cylinder, got 'ball'",
+           "3:1: unknown key 'lenght' in [tank]; did you mean 'length'?",
+           "5:9: 'depth' must be between 0.1 m and 5 m, got '-3 in' (3.937 in to 196.9 in)",
+           "7:1: 'level' is set a second time; the first is on line 6", "8:1: expected 'key = value', got 'wall 3 mm'",
+           "10:9: the shares of 'salts' must add up to 100 %, not to 100.1 %",
+           "11:1: unknown key 'boling point' in [bath]; did you mean 'boiling point'?",
+           "12:19: 'F' lacks its degree: write degF", "13:1: [heat] needs 'input'",
+           "14:17: 'efficiency' is a percentage and needs its sign, for example 60 %",
+           "15:7: a clock such as 1:30 says only when; 'lag' needs",
+           "17:12: 'humidity' must be between 0 % and 100 %, got '120 %'",
+           "19:17: 'boiling point' must run from a lower to a higher value",
+           "20:1: [room] stands here a second time; the first is on line 16", "21:10: 'draught' has no value");
+}
+
+static void what_belongs_together_is_checked(void **state)
+{
+    (void)state;
+    EXPECT("[tank]\nshape = upright cylinder\nlength = 1 m\n", "1:1: [tank] needs 'diameter'",
+           "1:1: [tank] needs 'depth'", "1:1: [tank] needs 'level'",
+           "3:1: 'length' does not belong to this shape of tank; an upright cylinder has a 'diameter'",
+           "3:13: a section [bath] with 'salts' is missing", "3:13: a section [heat] with 'input' is missing",
+           "3:13: a section [bath] with one of 'boiling point', 'strength' and 'salt fraction' is missing");
+    expect_one(PLANT "[room]\naltitude = 900 ft\nstation pressure = 1 atm\n",
+               "13:1: 'station pressure' stands beside 'altitude' of line 12: give only one of them");
+    expect_one(PLANT "[schedule]\n[bath", "12:6: a section ends with ']'");
+}
+
+static void the_model_has_its_say(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    assert_int_equal(read_text("[heat]\ninput = 1 kW\n[tank]\nlength = 1 m\nwidth = 1 m\ndepth = 0.5 m\nlevel = 0.6 m\n"
+                               "[bath]\nsalts = 100 % NaOH\nsalt fraction = 50 %\n", &s, &m), BOIL_BAD_INPUT);
+    assert_int_equal(m.count, 1);
+    assert_int_equal(m.list[0].line, 3);
+    assert_string_equal(m.list[0].text, boil_tank_problem(&s.plant.tank));
+    forget(&s, &m);
+    expect_one("[tank]\nlength = 1 m\nwidth = 1 m\ndepth = 1 m\nlevel = 0.6 m\n[heat]\ninput = 1 kW\n"
+               "[bath]\nsalts = 100 % NaOH\nboiling point = 90 degC\n",
+               "10:17: there is no boiling bath of these salts with this 'boiling point'");
+}
+
+static void mistakes_in_acts_are_named(void **state)
+{
+    (void)state;
+    EXPECT("duration = 4 h\n" PLANT "[schedule]\n"
+           "0:05 load 100 lb aluminium, plate 1/4 in\n"
+           "0:05 load 100 lb galvanised steel, plat 1/4 in, fro 20 min, at 5 kg, at 20 degC\n"
+           "0:05 load 1,000 lb, tube 1 in wall 20 mm, for 1:30\n"
+           "4:01 heat 50 %\n"
+           "0:1 heat on\n"
+           "0:10 haet off\n"
+           "0:10 heat 50\n"
+           "0:10 water 2 gal\n"
+           "0:10 water 2 gal at 60 degF\n"
+           "0:10 water 2 gal over 4 min, at 300 degF\n"
+           "every 5 min to 5:00 lift\n"
+           "0:20 load 5 kg stainless, bar 1 in, drag-out 3 L\n"
+           "0:20 load 5 kg, bar 1 in,\n"
+           "0:20\n"
+           "level = 3 in\n",
+           "13:18: 'aluminium' dissolves violently in hot caustic and gives off hydrogen",
+           "14:18: 'galvanised steel' is coated with zinc",
+           "14:36: expected a shape (plate, bar, ball or tube) and its size, got 'plat'",
+           "14:49: unknown clause 'fro' of a load; did you mean 'for'?",
+           "14:66: 'kg' is a mass, but 'at' is a temperature", "14:70: 'at' is said twice",
+           "15:12: a number has no comma", "15:36: the wall of a tube must be less than half",
+           "15:47: a clock such as 1:30 says only when; 'for' needs", "16:1: this is after the end, which is at 4:00",
+           "17:1: 'time of the act' needs a clock such as 6:00 or 6:00:00, got '0:1'",
+           "18:6: unknown act 'haet'; known are load, lift, water, salts, liquid, heat, mixer, lid and exhaust; did "
+           "you mean 'heat'?",
+           "19:13: 'heat' is a percentage and needs its sign", "20:17: say how fast",
+           "21:24: 'degF' is a temperature, but 'at' is a volume flow or a mass flow",
+           "22:33: 'at' must be between 0 degC and 99 degC, got '300 degF' (32 degF to 210.2 degF)",
+           "23:16: this is after the end, which is at 4:00", "24:16: 'stainless' is not blackened by this bath",
+           "24:48: 'L' is a volume, but 'drag-out' is a volume per area", "25:25: nothing follows this comma",
+           "26:5: expected something to do", "27:1: 'time of the act' needs a number");
+}
+
+static void names_come_and_go(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    EXPECT(SCHEDULE "0:00 load 1 lb, bar 1 in, as rack 1, for 20 min\n"
+                    "0:10 load 1 lb, bar 1 in, as Rack 1\n"
+                    "0:30 lift rakc 1\n"
+                    "1:00 load 1 lb, bar 1 in, as B, for 10 min\n"
+                    "1:10 lift b\n"
+                    "1:20 load 1 lb zinc, bar 1 in, as C\n"
+                    "1:30 lift c\n",
+           "13:6: 'rack 1' is still in the bath, or coming out, at 0:10",
+           "14:6: no load is named 'rakc 1'; did you mean 'rack 1'?", "16:6: 'B' is not in the bath at 1:10",
+           "17:16: 'zinc' dissolves violently");
+    read_good(SCHEDULE "0:00 load 1 lb, bar 1 in, as A\n0:10 lift a\n0:11 load 1 lb, bar 1 in, as a\n0:12 lift\n"
+                       "0:13 load 1 lb, bar 1 in, as a, for 2 min\n0:20 load 1 lb, bar 1 in, as a\n", &s, &m);
+    assert_int_equal(s.name_count, 1);
+    forget(&s, &m);
+}
+
+static void too_many_acts_are_refused(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    expect_one(SCHEDULE "every 1 s from 0:00 to 27:47 heat on\n", "12:30: there are more than 100000 acts");
+    expect_one(SCHEDULE "every 5 min heat on\n",
+               "12:7: 'every' without 'to' needs a 'duration' above the first section");
+    read_good(SCHEDULE "every 1 s from 1 s to 100000 s heat on\n", &s, &m);
+    assert_int_equal(s.schedule.count, 100000);
+    forget(&s, &m);
+}
+
+static void a_run_sheet_is_read(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    static const char sheet[] =
+        "\xEF\xBB\xBFTime, Act\r\n0:05,\"load 100 lb, plate 1/4 in, as A\"\r\n,,\r\n# a remark\r\n"
+        "\"0:10\", lift  a # out\r\nevery 10 min from 0:20 to 0:40,water 2 gal over 4 min, at 60 degF,,\r\n";
+    write_file(sheet_path, sheet, sizeof sheet - 1);
+    read_good("schedule = sheet.csv\n" PLANT, &s, &m);
+    assert_int_equal(s.schedule.count, 5);
+    assert_string_equal(s.said[s.act_said[0]].words, "100 lb of 1/4 in plate (A)");
+    assert_int_equal(s.said[s.act_said[1]].line, 5);
+    assert_close(s.schedule.duration_s, (40 + 4 + 30) * 60, 0, 0);
+    forget(&s, &m);
+    static const char bad[] = "time,act\n0:05,\"load 1 lb\n0:06 heat on\n0:10,\"heat\" on\n5,heat on\n";
+    write_file(sheet_path, bad, sizeof bad - 1);
+    EXPECT("schedule = sheet.csv\nfoo = 3\n" PLANT, "2:1: unknown key 'foo'",
+           "2:6: this quote is not closed on its line", "3:6: 'heat on' is not expected here",
+           "4:13: expected a comma behind the closing quote", "5:2: 'time of the act' needs a unit");
+    expect_one("schedule = none.csv\n" PLANT, "0:0: cannot be read: No such file");
+    EXPECT("schedule = sheet.csv\n" SCHEDULE "0:10 heat on\n",
+           "1:1: the acts are in a file or in [schedule], not in both");
+}
+
+static void what_is_no_text_is_refused(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    assert_int_equal(read_bytes("a\0b\n", 4, &s, &m), BOIL_BAD_INPUT);
+    assert_string_equal(m.list[0].text, "a NUL byte: this is not a text file");
+    assert_int_equal(m.list[0].column, 2);
+    forget(&s, &m);
+    EXPECT("[tank]\n\u00e9t\xE9\n\xC0\x80\nx\xED\xA0\x80\n\x1B[31m\n\xC2\x85\na\rb\n",
+           "2:3: byte 0xE9 is not UTF-8 text", "3:1: byte 0xC0 is not", "4:2: byte 0xED is not",
+           "5:1: control character 0x1B", "6:1: control character 0x85", "7:2: control character 0x0D");
+    char *big = malloc(SOURCE_BYTES_MAX + 1);
+    assert_non_null(big);
+    memset(big, '#', SOURCE_BYTES_MAX + 1);
+    assert_int_equal(read_bytes(big, SOURCE_BYTES_MAX + 1, &s, &m), BOIL_BAD_INPUT);
+    assert_string_equal(m.list[0].text, "is longer than 1 MiB");
+    forget(&s, &m);
+    for (size_t i = 0; i < SOURCE_BYTES_MAX; i++)
+        big[i] = "x\n"[i % 2];
+    assert_int_equal(read_bytes(big, SOURCE_BYTES_MAX, &s, &m), BOIL_BAD_INPUT);
+    assert_int_equal(m.count, MESSAGES_MAX);
+    forget(&s, &m);
+    free(big);
+    assert_int_equal(scenario_read("/nowhere/at/all", &s, &m), BOIL_BAD_INPUT);
+    forget(&s, &m);
+}
+
+static void messages_show_line_and_caret(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    char *text = NULL, want[400];
+    size_t length = 0;
+    assert_int_equal(read_text(PLANT "[room]\n\ttemperature = 20 \u00b0R\n", &s, &m), BOIL_BAD_INPUT);
+    FILE *f = open_memstream(&text, &length);
+    assert_non_null(f);
+    messages_print(&m, f, "boilback");
+    fclose(f);
+    snprintf(want, sizeof want,
+             "boilback: %s:12:19: '\u00b0R' is no unit of 'temperature', a temperature: use degC, degF or K%s\n"
+             "     temperature = 20 \u00b0R\n                      ^\n",
+             path, "");
+    assert_string_equal(text, want);
+    free(text);
+    forget(&s, &m);
+}
+
+/* --- mutations --- */
+
+static uint64_t dice_state = 20240607;
+
+static size_t dice(size_t below)
+{
+    dice_state ^= dice_state << 13;
+    dice_state ^= dice_state >> 7;
+    dice_state ^= dice_state << 17;
+    return (size_t)(dice_state % below);
+}
+
+static const char *const scraps[] = {
+    "[", "]", "=", "#", ",", ":", "%", " per ", " to ", "every 1 s ", "1e9", "-1", "/0", "\u00b0", "\n", "\r\n",
+    "salts", "liquid", "mixer", "blend", "strength", "on", "psig", "steam", "none",
+    "\"", "lift", "load 1 kg, bar 1 mm", ", as B", "water", "min", "0", "\xFF", "\u00a0",
+};
+
+#define TEXT_MAX 8192
+
+/* Replaces a stretch of the text with something else. */
+static size_t splice(char *text, size_t length, size_t at, size_t gone, const char *with, size_t with_length)
+{
+    if (length - gone + with_length > TEXT_MAX)
+        return length;
+    memmove(text + at + with_length, text + at + gone, length - at - gone);
+    memcpy(text + at, with, with_length);
+    return length - gone + with_length;
+}
+
+static size_t mutate(char *text, size_t length)
+{
+    char copy[64];
+    size_t at = dice(length), most = length - at < sizeof copy ? length - at : sizeof copy;
+    size_t span = dice(most + 1);
+    const char *scrap = scraps[dice(sizeof scraps / sizeof scraps[0])];
+    switch (dice(5)) {
+    case 0:
+        return splice(text, length, at, span, "", 0);
+    case 1:
+        copy[0] = (char)dice(256);
+        return splice(text, length, at, 1, copy, 1);
+    case 2:
+        return splice(text, length, at, 0, scrap, strlen(scrap));
+    case 3:
+        return splice(text, length, at, dice(most < 8 ? most + 1 : 8), scrap, strlen(scrap));
+    default:
+        memcpy(copy, text + at, span);
+        return splice(text, length, dice(length), 0, copy, span);
+    }
+}
+
+static void check_outcome(const scenario *s, const messages *m, int outcome)
+{
+    assert_int_equal(outcome == BOIL_OK, !messages_any(m));
+    for (size_t i = 0; i < m->count; i++)
+        assert_true(m->list[i].text != NULL && m->list[i].text[0] != '\0');
+    if (outcome != BOIL_OK)
+        return;
+    assert_null(boil_plant_problem(&s->plant));
+    for (size_t i = 0; i < s->schedule.count; i++) {
+        const boil_act *a = &s->schedule.acts[i];
+        assert_true(a->time_s >= (i > 0 ? a[-1].time_s : 0) && a->time_s <= s->schedule.duration_s);
+        assert_true(a->name >= 0 && (size_t)a->name <= s->name_count && s->act_said[i] < s->said_count);
+        if (a->kind == BOIL_ACT_LOAD)
+            assert_null(boil_load_problem(&a->is.load));
+        if (a->kind == BOIL_ACT_SALTS)
+            assert_true(a->is.salts.mass_kg > 0 && a->is.salts.over_s > 0);
+        if (a->kind == BOIL_ACT_LIQUID)
+            assert_true(a->is.liquid.mass_kg > 0 && a->is.liquid.over_s > 0 && a->is.liquid.salt_fraction > 0);
+    }
+}
+
+static void mutations_never_hurt(void **state)
+{
+    (void)state;
+    static char text[TEXT_MAX];
+    size_t good = 0, rounds = 3000;
+    for (size_t i = 0; i < rounds; i++) {
+        scenario s;
+        messages m;
+        size_t length = (i % 2 == 0 ? sizeof full : sizeof other) - 1;
+        memcpy(text, i % 2 == 0 ? full : other, length);
+        for (size_t n = dice(4) + 1; n > 0 && length > 1; n--)
+            length = mutate(text, length);
+        int outcome = read_bytes(text, length, &s, &m);
+        check_outcome(&s, &m, outcome);
+        good += outcome == BOIL_OK;
+        forget(&s, &m);
+    }
+    print_message("%zu mutations of a scenario, %zu still good\n", rounds, good);
+    assert_in_range(good, rounds / 100, rounds - rounds / 10);
+}
+
+static int set_up(void **state)
+{
+    (void)state;
+    if (mkdtemp(folder) == NULL)
+        return -1;
+    snprintf(path, sizeof path, "%s/text.bath", folder);
+    snprintf(sheet_path, sizeof sheet_path, "%s/sheet.csv", folder);
+    return 0;
+}
+
+static int tear_down(void **state)
+{
+    (void)state;
+    remove(path);
+    remove(sheet_path);
+    return rmdir(folder);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(the_plant_is_in_si),
+        cmocka_unit_test(loads_are_in_si),
+        cmocka_unit_test(water_is_weighed_at_its_own_temperature),
+        cmocka_unit_test(salts_are_the_baths_own_unless_said),
+        cmocka_unit_test(liquid_is_as_strong_as_the_bath_unless_said),
+        cmocka_unit_test(switches_and_drag_out_are_read),
+        cmocka_unit_test(a_steam_coil_has_keys_of_its_own),
+        cmocka_unit_test(mistakes_about_steam_are_named),
+        cmocka_unit_test(automatic_water_is_read),
+        cmocka_unit_test(mistakes_about_automatic_water_are_named),
+        cmocka_unit_test(fittings_are_read),
+        cmocka_unit_test(mistakes_in_additions_are_named),
+        cmocka_unit_test(acts_are_in_order),
+        cmocka_unit_test(every_stops_at_the_end_of_the_shift),
+        cmocka_unit_test(duration_follows_the_last_act),
+        cmocka_unit_test(settings_know_whether_they_were_given),
+        cmocka_unit_test(other_ways_to_say_it),
+        cmocka_unit_test(mistakes_in_settings_are_named),
+        cmocka_unit_test(what_belongs_together_is_checked),
+        cmocka_unit_test(the_model_has_its_say),
+        cmocka_unit_test(mistakes_in_acts_are_named),
+        cmocka_unit_test(names_come_and_go),
+        cmocka_unit_test(too_many_acts_are_refused),
+        cmocka_unit_test(a_run_sheet_is_read),
+        cmocka_unit_test(what_is_no_text_is_refused),
+        cmocka_unit_test(messages_show_line_and_caret),
+        cmocka_unit_test(mutations_never_hurt),
+    };
+    return cmocka_run_group_tests_name("scenario", tests, set_up, tear_down);
+}

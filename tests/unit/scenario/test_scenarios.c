@@ -1,0 +1,97 @@
+/* unit/scenario/test_scenarios.c -- every shipped scenario, run both ways: it closes its balances, and it ends as its comment promises. */
+#include <dirent.h>
+#include <gsl/gsl_errno.h>
+#include <string.h>
+
+#include "support/close.h"
+
+#include "analysis/findings.h"
+#include "base/boil.h"
+#include "scenario/messages.h"
+#include "scenario/scenario.h"
+
+typedef struct {
+    const char *name;
+    boil_severity likely, possible; /* gravest of each list */
+} promise;
+
+static const promise promises[] = {
+    {"normal-shift.bath", BOIL_NOTICE, BOIL_NOTICE},        {"too-heavy.bath", BOIL_WARNING, BOIL_NOTICE},
+    {"water-while-quiet.bath", BOIL_DANGER, BOIL_DANGER},   {"water-while-boiling.bath", BOIL_NOTICE, BOIL_NOTICE},
+    {"tall-narrow.bath", BOIL_DANGER, BOIL_NOTICE},         {"weak-bath.bath", BOIL_NOTICE, BOIL_WARNING},
+    {"bench-tank.bath", BOIL_NOTICE, BOIL_NOTICE},          {"full-day-automatic-water.bath", BOIL_NOTICE, BOIL_NOTICE},
+    {"salt-slug.bath", BOIL_DANGER, BOIL_NOTICE},           {"salt-sifted.bath", BOIL_NOTICE, BOIL_NOTICE},
+    {"liquid-makeup.bath", BOIL_CAUTION, BOIL_NOTICE},      {"weekend.bath", BOIL_WARNING, BOIL_NOTICE},
+    {"uncertain-shift.bath", BOIL_NOTICE, BOIL_NOTICE},
+};
+
+static const promise *promise_of(const char *name)
+{
+    for (size_t i = 0; i < sizeof promises / sizeof promises[0]; i++)
+        if (strcmp(promises[i].name, name) == 0)
+            return &promises[i];
+    fail_msg("scenarios/%s: nothing is promised of it in unit/scenario/test_scenarios.c", name);
+    return NULL;
+}
+
+static void assert_closed(const char *name, const boil_history *h)
+{
+    print_message("%s: balances of water %.1e, salts %.1e, energy %.1e; %zu steps\n", name, h->balance.water,
+                  h->balance.salts, h->balance.energy, h->steps);
+    assert_true(fabs(h->balance.water) < 1e-9);
+    assert_true(fabs(h->balance.salts) < 1e-9);
+    assert_true(fabs(h->balance.energy) < 1e-9);
+    assert_int_equal(h->end, BOIL_RUN_DONE);
+}
+
+static void run_one(const char *name)
+{
+    char path[300];
+    snprintf(path, sizeof path, "scenarios/%s", name);
+    scenario s;
+    messages m;
+    messages_init(&m);
+    assert_int_equal(scenario_read(path, &s, &m), 0);
+    boil_run_options o = boil_run_options_default(), quick = o;
+    quick.mixing_time_factor = 1.0 / 3;
+    boil_history central, fast;
+    boil_findings likely, possible;
+    assert_int_equal(boil_run(&s.plant, &s.schedule, &o, &central), BOIL_OK);
+    assert_int_equal(boil_run(&s.plant, &s.schedule, &quick, &fast), BOIL_OK);
+    assert_closed(name, &central);
+    assert_closed(name, &fast);
+    assert_int_equal(boil_findings_of(&s.plant, &s.schedule, &o, &central, &fast, &likely, &possible), BOIL_OK);
+    const promise *p = promise_of(name);
+    assert_int_equal(boil_findings_gravest(&likely), p->likely);
+    assert_int_equal(boil_findings_gravest(&possible), p->possible);
+    boil_findings_free(&likely);
+    boil_findings_free(&possible);
+    boil_history_free(&central);
+    boil_history_free(&fast);
+    scenario_free(&s);
+    messages_free(&m);
+}
+
+static void each_shipped_scenario_keeps_its_promise(void **state)
+{
+    (void)state;
+    DIR *folder = opendir("scenarios");
+    assert_non_null(folder);
+    size_t count = 0;
+    for (struct dirent *entry; (entry = readdir(folder)) != NULL;) {
+        const char *ending = strrchr(entry->d_name, '.');
+        if (!ending || strcmp(ending, ".bath") != 0)
+            continue;
+        run_one(entry->d_name);
+        count++;
+    }
+    closedir(folder);
+    assert_int_equal(count, sizeof promises / sizeof promises[0]);
+}
+
+int main(void)
+{
+    gsl_set_error_handler_off();
+    const struct CMUnitTest tests[] = {cmocka_unit_test(each_shipped_scenario_keeps_its_promise)};
+    return cmocka_run_group_tests_name("scenarios", tests, NULL, NULL);
+}

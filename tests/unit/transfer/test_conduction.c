@@ -1,0 +1,306 @@
+/* Conduction in a body of constant properties against the exact series, and the heat balance. */
+#include "transfer/conduction.h"
+
+#include <gsl/gsl_eigen.h>
+
+#include "support/close.h"
+#include "support/heating.h"
+#include "support/published.h"
+#include "support/series.h"
+
+#define START_K 293.15
+#define FLUID_K 414.15
+
+static const char *const name[] = {"", "slab", "cylinder", "sphere"};
+
+static boil_metal constant_metal(double conductivity, double volumetric)
+{
+    return (boil_metal){.density_kg_m3 = 1000, .heat_capacity = {volumetric / 1000}, .conductivity = {conductivity}};
+}
+
+/* One square metre of it, without the limit on fast answers. */
+static boil_body constant_body(int dimension, double radius_m, double conductivity, double volumetric)
+{
+    return (boil_body){.dimension = dimension,
+                       .unknowns = 1,
+                       .radius_m = radius_m,
+                       .area_m2 = 1,
+                       .mass_kg = 1000 * radius_m / dimension,
+                       .density_kg_m3 = 1000,
+                       .fastest_s = 0,
+                       .metal = constant_metal(conductivity, volumetric)};
+}
+
+/* First the yardstick itself: roots and coefficients of Cengel & Ghajar, Table 4-2, and the mean temperatures. */
+static void series_gives_the_published_tables(void **state)
+{
+    (void)state;
+    double worst_root = 0, worst_mean = 0;
+    published *p = published_open("tests/published/conduction_series.csv");
+    while (published_next(p)) {
+        const series s = series_create((int)published_number(p, "dimension"), published_number(p, "biot"));
+        const char *quantity = published_text(p, "quantity");
+        const double want = published_number(p, "value"), allowed = published_number(p, "uncertainty");
+        const bool mean = strcmp(quantity, "mean") == 0;
+        const double got = mean                              ? series_mean(&s, published_number(p, "fourier"))
+                           : strcmp(quantity, "root") == 0 ? s.root[0]
+                                                             : s.coefficient[0];
+        assert_close(got, want, 0, allowed);
+        double *worst = mean ? &worst_mean : &worst_root;
+        *worst = fmax(*worst, fabs(got - want));
+    }
+    published_close(p);
+    print_message("series: Table 4-2 within %.1e, mean temperatures within %.1e\n", worst_root, worst_mean);
+}
+
+/* P_k at the centre, xi = 0: (-1)^k times the binomial of k + d/2 - 1 over k. */
+static double centre_value(int dimension, int k)
+{
+    double p = 1;
+    for (int i = 1; i <= k; i++)
+        p *= -(i + 0.5 * dimension - 1) / i;
+    return p;
+}
+
+static double centre_temperature(const heating *h)
+{
+    const int n = h->body.unknowns;
+    double at_surface = 0, at_centre = 0;
+    for (int k = 0; k < n; k++) {
+        at_surface += h->y[k];
+        at_centre += h->y[k] * centre_value(h->body.dimension, k);
+    }
+    const double surface = boil_body_surface_temperature(&h->body, h->y, h->fluid_K, h->coefficient_W_m2K);
+    return at_centre + (surface - at_surface) * centre_value(h->body.dimension, n);
+}
+
+static heating textbook_case(published *p, int unknowns)
+{
+    boil_body b = constant_body((int)published_number(p, "dimension"), published_number(p, "radius_m"),
+                                published_number(p, "conductivity_W_mK"), published_number(p, "volumetric_J_m3K"));
+    b.unknowns = unknowns;
+    heating h = heating_start(&b, published_number(p, "start_C"), published_number(p, "fluid_C"),
+                              published_number(p, "coefficient_W_m2K"));
+    heating_advance(&h, published_number(p, "time_s"));
+    return h;
+}
+
+/* Surface and centre, the hardest places for a polynomial: the full expansion keeps within 0.01 K and the source's own
+   uncertainty; fewer unknowns within the share of the whole change printed. */
+static void textbook_examples_at_surface_and_centre(void **state)
+{
+    (void)state;
+    published *p = published_open("tests/published/conduction_examples.csv");
+    while (published_next(p)) {
+        const double want = published_number(p, "value");
+        double off[BOIL_BODY_UNKNOWNS_MAX];
+        for (int n = 1; n <= BOIL_BODY_UNKNOWNS_MAX; n++) {
+            const heating h = textbook_case(p, n);
+            const double got = strcmp(published_text(p, "quantity"), "centre") == 0
+                                   ? centre_temperature(&h)
+                                   : boil_body_surface_temperature(&h.body, h.y, h.fluid_K, h.coefficient_W_m2K);
+            off[n - 1] = got - want;
+        }
+        print_message("%s %s: %+.2f, %+.3f, %+.3f K with 1, 2, 3 unknowns\n", published_text(p, "id"),
+                      published_text(p, "quantity"), off[0], off[1], off[2]);
+        assert_close(off[BOIL_BODY_UNKNOWNS_MAX - 1], 0, 0, 0.01 + published_number(p, "uncertainty"));
+    }
+    published_close(p);
+}
+
+/* The books take the whole part at one temperature: infinite conductivity. With the metal's own, the resistance
+   r/((d+2)k) is in series and the answer slower by h r/((d+2)k). */
+static void lumped_textbook_examples(void **state)
+{
+    (void)state;
+    published *p = published_open("tests/published/conduction_lumped.csv");
+    while (published_next(p)) {
+        const double start = published_number(p, "start_K"), fluid = published_number(p, "fluid_K");
+        const double h = published_number(p, "coefficient_W_m2K"), k = published_number(p, "conductivity_W_mK");
+        const double r = published_number(p, "radius_m");
+        boil_body b = constant_body(3, r, k, published_number(p, "volumetric_J_m3K"));
+        double y[1], slower[1], rate[1];
+        boil_body_init(&b, start, y);
+        boil_body_rates(&b, y, fluid, h, 1, slower);
+        b.conductivity_W_mK = HUGE_VAL;
+        boil_body_rates(&b, y, fluid, h, 1, rate);
+        assert_close(rate[0] / slower[0], 1 + h * r / (5 * k), 1e-14, 0);
+
+        const double per_s = rate[0] / (fluid - start);
+        const bool is_rate = strcmp(published_text(p, "quantity"), "rate") == 0;
+        const double got = is_rate ? per_s : fluid + (start - fluid) * exp(-per_s * published_number(p, "time_s"));
+        print_message("%s: %.6g, published %s\n", published_text(p, "id"), got, published_text(p, "value"));
+        const double allowed = published_number(p, "uncertainty");
+        assert_close(got, published_number(p, "value"), is_rate ? allowed : 0, is_rate ? 0 : allowed);
+    }
+    published_close(p);
+}
+
+/* Worst deviation of the mean temperature from the series, as a share of the rise, from a Fourier number on. */
+static double worst_against_series(const boil_body *b, double biot, double from_fourier, double *worst_fourier)
+{
+    const double k = boil_metal_conductivity(&b->metal, START_K);
+    const series s = series_create(b->dimension, biot);
+    heating h = heating_start(b, START_K, FLUID_K, biot * k / b->radius_m);
+    const double volumetric = b->density_kg_m3 * boil_metal_heat_capacity(&b->metal, START_K);
+    const double fourier_s = volumetric * b->radius_m * b->radius_m / k;
+    double worst = 0, theta = 1;
+    for (double fourier = from_fourier; theta > 0.005; fourier *= 1.15) {
+        heating_advance(&h, fourier * fourier_s);
+        theta = series_mean(&s, fourier);
+        const double off = (h.y[0] - FLUID_K) / (START_K - FLUID_K) - theta;
+        if (fabs(off) > fabs(worst)) {
+            worst = off;
+            *worst_fourier = fourier;
+        }
+    }
+    return worst;
+}
+
+/* Steel in a boiling bath, 3000 W/m2K: the Biot number then fixes the size, and the size the number of unknowns. */
+static void mean_follows_the_series(void **state)
+{
+    (void)state;
+    static const double biot[] = {0.1, 0.2, 0.5, 1, 2, 5, 10};
+    for (int d = 1; d <= 3; d++) {
+        for (size_t i = 0; i < sizeof biot / sizeof *biot; i++) {
+            boil_body b = constant_body(d, biot[i] * 50 / 3000, 50, 7850 * 480.0);
+            b.fastest_s = 1;
+            b.unknowns = boil_body_unknowns(&b, START_K);
+            b.fastest_s = 0;
+            double at = 0;
+            const double worst = worst_against_series(&b, biot[i], 5e-4, &at);
+            print_message("%s Bi %g, n %d: off %+.2f %% of the rise at Fo %.3f\n", name[d], biot[i], b.unknowns,
+                          100 * worst, at);
+            assert_close(worst, 0, 0, 0.01);
+        }
+    }
+}
+
+static double fastest_rate(const boil_body *b, double coefficient)
+{
+    gsl_matrix *m = gsl_matrix_alloc((size_t)b->unknowns, (size_t)b->unknowns);
+    for (int j = 0; j < b->unknowns; j++) {
+        double y[BOIL_BODY_UNKNOWNS_MAX] = {0}, dydt[BOIL_BODY_UNKNOWNS_MAX];
+        y[j] = 1;
+        boil_body_rates(b, y, 0, coefficient, 1, dydt); /* linear: a column of its matrix */
+        for (int i = 0; i < b->unknowns; i++)
+            gsl_matrix_set(m, (size_t)i, (size_t)j, -dydt[i]);
+    }
+    gsl_vector_complex *rates = gsl_vector_complex_alloc((size_t)b->unknowns);
+    gsl_eigen_nonsymm_workspace *w = gsl_eigen_nonsymm_alloc((size_t)b->unknowns);
+    assert_int_equal(gsl_eigen_nonsymm(m, rates, w), GSL_SUCCESS);
+    double fastest = 0;
+    for (size_t i = 0; i < rates->size; i++)
+        fastest = fmax(fastest, GSL_REAL(gsl_vector_complex_get(rates, i)));
+    gsl_eigen_nonsymm_free(w);
+    gsl_vector_complex_free(rates);
+    gsl_matrix_free(m);
+    return fastest;
+}
+
+/* What an explicit integrator meets: the fastest rate of the linear system, for every size and up to an infinite
+   coefficient. */
+static void no_unknown_is_fast(void **state)
+{
+    (void)state;
+    double worst_bath = 0, worst_ever = 0;
+    for (int d = 1; d <= 3; d++) {
+        for (double radius = 1e-4; radius < 0.3; radius *= 1.05) {
+            boil_body b = constant_body(d, radius, 53, 7850 * 440.0);
+            b.area_m2 = d * b.mass_kg / (b.density_kg_m3 * radius);
+            b.fastest_s = 1;
+            b.unknowns = boil_body_unknowns(&b, START_K);
+            worst_bath = fmax(worst_bath, fastest_rate(&b, 5000));
+            worst_ever = fmax(worst_ever, fastest_rate(&b, HUGE_VAL));
+        }
+    }
+    print_message("fastest answer at 1 s asked: %.2f 1/s to 5000 W/m2K, %.2f 1/s at an infinite coefficient\n",
+                  worst_bath, worst_ever);
+    assert_true(worst_bath < 1.01);
+    assert_true(worst_ever < 2.9);
+}
+
+/* A 1 mm sheet would answer in 0.59 s; limited, its mean takes 1 s: heat arrives 0.41 s late at most. */
+static void thin_sheet_is_slowed_to_the_limit(void **state)
+{
+    (void)state;
+    boil_body b = constant_body(1, 0.5e-3, 50, 7850 * 450.0);
+    double y[1], dydt[1];
+    boil_body_init(&b, START_K, y);
+    boil_body_rates(&b, y, FLUID_K, 3000, 1, dydt);
+    assert_close((FLUID_K - START_K) / dydt[0], 7850 * 450.0 * 0.5e-3 * (1 / 3000.0 + 0.5e-3 / (3 * 50)), 1e-14, 0);
+    b.fastest_s = 1;
+    boil_body_rates(&b, y, FLUID_K, 3000, 1, dydt);
+    assert_close((FLUID_K - START_K) / dydt[0], 1, 1e-14, 0);
+    boil_body_rates(&b, y, FLUID_K, HUGE_VAL, 1, dydt);
+    assert_close((FLUID_K - START_K) / dydt[0], 1, 1e-14, 0);
+}
+
+/* Another area than the body's own scales the coefficient. */
+static void area_scales_the_coefficient(void **state)
+{
+    (void)state;
+    boil_body b = constant_body(2, 0.03, 50, 7850 * 480.0);
+    b.unknowns = 3;
+    const double y[3] = {300, 20, 5};
+    double own[3], half[3];
+    const double flow = boil_body_rates(&b, y, FLUID_K, 1000, 1, own);
+    b.area_m2 = 0.5;
+    assert_close(boil_body_rates(&b, y, FLUID_K, 2000, 1, half), flow, 1e-14, 0);
+    for (int i = 0; i < 3; i++)
+        assert_close(half[i], own[i], 1e-13, 0);
+}
+
+/* Out of the bath the profile evens out and the mean stays; no coefficient is the same as no area. */
+static void out_of_the_bath_only_the_profile_moves(void **state)
+{
+    (void)state;
+    boil_body b = constant_body(3, 0.05, 50, 7850 * 480.0);
+    b.unknowns = 3;
+    const double y[3] = {350, 10, 3};
+    double out[3], still[3];
+    assert_close(boil_body_rates(&b, y, FLUID_K, 3000, 0, out), 0, 0, 0);
+    assert_close(boil_body_rates(&b, y, FLUID_K, 0, 1, still), 0, 0, 0);
+    for (int i = 0; i < 3; i++)
+        assert_close(out[i], still[i], 1e-14, 0);
+    assert_true(out[1] < 0);
+    heating h = heating_start(&b, START_K, FLUID_K, 3000);
+    heating_advance(&h, 10);
+    const double mean = h.y[0];
+    h.coefficient_W_m2K = 0;
+    heating_advance(&h, 600);
+    assert_close(h.y[0], mean, 1e-14, 0);
+    assert_close(h.y[1], 0, 0, 1e-6);
+    assert_close(h.y[2], 0, 0, 1e-6);
+}
+
+static void nothing_and_nonsense(void **state)
+{
+    (void)state;
+    boil_body b = constant_body(1, 0.0015, 50, 7850 * 480.0);
+    b.fastest_s = 1;
+    double y[1] = {300}, dydt[1] = {7};
+    assert_true(isnan(boil_body_rates(&b, y, FLUID_K, (double)NAN, 1, dydt)));
+    assert_true(isnan(boil_body_rates(&b, y, (double)NAN, 100, 1, dydt)));
+    b.mass_kg = b.area_m2 = 0;
+    assert_close(boil_body_rates(&b, y, FLUID_K, 3000, 1, dydt), 0, 0, 0);
+    assert_close(dydt[0], 0, 0, 0);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(series_gives_the_published_tables),
+        cmocka_unit_test(textbook_examples_at_surface_and_centre),
+        cmocka_unit_test(lumped_textbook_examples),
+        cmocka_unit_test(mean_follows_the_series),
+        cmocka_unit_test(no_unknown_is_fast),
+        cmocka_unit_test(thin_sheet_is_slowed_to_the_limit),
+        cmocka_unit_test(area_scales_the_coefficient),
+        cmocka_unit_test(out_of_the_bath_only_the_profile_moves),
+        cmocka_unit_test(nothing_and_nonsense),
+    };
+    gsl_set_error_handler_off();
+    return cmocka_run_group_tests_name("body", tests, NULL, NULL);
+}

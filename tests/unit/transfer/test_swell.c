@@ -1,0 +1,183 @@
+/* Steam held in the pool and mixing by it. */
+#include "support/close.h"
+#include "support/published.h"
+
+#include "base/boil.h"
+#include "transfer/swell.h"
+
+/* Water at 100 degC, as in the tables. */
+static double water_drift(const boil_pool *p)
+{
+    return boil_pool_drift_velocity(p, 0.05891, 958.354, 0.59814);
+}
+
+static void drift_velocity(void **state)
+{
+    (void)state;
+    const boil_pool p = boil_pool_default();
+    double worst = 0;
+    published *table = published_open("tests/published/drift_velocity.csv");
+    while (published_next(table)) {
+        const double v = boil_pool_drift_velocity(&p, published_number(table, "surface_tension_N_m"),
+                                                  published_number(table, "liquid_kg_m3"),
+                                                  published_number(table, "vapour_kg_m3"));
+        const double value = published_number(table, "value");
+        assert_close(v / 1.53, value, 0, published_number(table, "absolute"));
+        worst = fmax(worst, fabs(v / 1.53 / value - 1));
+    }
+    published_close(table);
+    print_message("drift velocity: worst %.1g\n", worst);
+}
+
+/* Churn rows: the formula; 1e-5 is the last digit and the surface tension's, printed to 1e-4, on the velocity.
+   Wide-pool rows: a correlation for wide pools holds a half to a third
+   of it (2.0 to 3.4 times less), so the model errs on the side of more swell. */
+static void void_fractions(void **state)
+{
+    (void)state;
+    const boil_pool p = boil_pool_default();
+    double worst = 0, least = HUGE_VAL, most = 0;
+    published *table = published_open("tests/published/void.csv");
+    while (published_next(table)) {
+        const double model = boil_pool_void_upper(&p, water_drift(&p), published_number(table, "steam_m_s"));
+        const double value = published_number(table, "value");
+        if (strcmp(published_text(table, "kind"), "churn") == 0) {
+            assert_close(model, value, 0, 1e-5);
+            worst = fmax(worst, fabs(model - value));
+        } else {
+            assert_true(model / value > 1.95 && model / value < 3.45);
+            least = fmin(least, model / value);
+            most = fmax(most, model / value);
+        }
+    }
+    published_close(table);
+    print_message("void, churn: worst %.1g; %.2f to %.2f times the wide-pool correlation\n", worst, least, most);
+}
+
+/* Steam entering evenly over the depth: the mean of j z/(C0 j z + V) over z in 0 to 1, by Simpson's rule. */
+static double mean_void(const boil_pool *p, double drift, double steam)
+{
+    enum { PANELS = 200 };
+    double sum = 0;
+    for (int i = 0; i <= PANELS; i++) {
+        const double weight = i == 0 || i == PANELS ? 1 : i % 2 ? 4 : 2;
+        sum += weight * boil_pool_void_upper(p, drift, steam * i / PANELS);
+    }
+    return sum / (3 * PANELS);
+}
+
+static void lower_void_is_the_mean_over_depth(void **state)
+{
+    (void)state;
+    unsigned points = 0;
+    for (double distribution = 1; distribution < 1.6; distribution += 0.25) {
+        for (double steam = 1e-7; steam < 3; steam *= 1.7) {
+            boil_pool p = boil_pool_default();
+            p.distribution = distribution;
+            const double drift = water_drift(&p), lower = boil_pool_void_lower(&p, drift, steam);
+            assert_close(lower, mean_void(&p, drift, steam), 1e-6, 0);
+            assert_true(lower <= boil_pool_void_upper(&p, drift, steam));
+            assert_true(boil_pool_void_upper(&p, drift, steam) < 1 / distribution);
+            points++;
+        }
+    }
+    const boil_pool p = boil_pool_default();
+    assert_true(boil_pool_void_lower(&p, 0.24, 0) == 0);
+    print_message("mean void: against quadrature at %u points\n", points);
+}
+
+static void lower_void_has_no_step(void **state)
+{
+    (void)state;
+    const boil_pool p = boil_pool_default();
+    const double drift = 0.24, steam = 1e-4 * drift / p.distribution;
+    const double below = boil_pool_void_lower(&p, drift, steam * (1 - 1e-9));
+    assert_close(boil_pool_void_lower(&p, drift, steam * (1 + 1e-9)), below, 2e-8, 0);
+}
+
+static void held_steam_gives_its_velocity_back(void **state)
+{
+    (void)state;
+    const boil_pool p = boil_pool_default();
+    for (double steam = 1e-9; steam < 20; steam *= 1.5) {
+        const double held = boil_pool_steam_held(&p, 0.237, steam, 0.4);
+        assert_close(boil_pool_steam_velocity(&p, 0.237, held, 0.4), steam, 1e-9, 0);
+        assert_close(held / (held + 0.4), boil_pool_void_upper(&p, 0.237, steam), 1e-12, 0);
+    }
+    assert_true(boil_pool_steam_velocity(&p, 0.237, 0, 0.4) == 0);
+    /* Beyond what the pool can hold (a trial step of an integrator) the answer is large, not infinite or negative. */
+    const double wild = boil_pool_steam_velocity(&p, 0.237, 40, 0.4);
+    assert_true(isfinite(wild) && wild > 100);
+}
+
+/* The table has the time to 95 %; the model's time constant is a third of it. */
+static void mixing_times(void **state)
+{
+    (void)state;
+    const boil_pool p = boil_pool_default();
+    double worst = 0;
+    published *table = published_open("tests/published/mixing_time.csv");
+    while (published_next(table)) {
+        const double power = published_number(table, "stirring_W_kg");
+        const double radius = published_number(table, "radius_m"), depth = published_number(table, "depth_m");
+        const double tau = boil_pool_mixing_time(&p, power, radius, depth);
+        const double value = published_number(table, "value");
+        assert_close(3 * tau, value, 0, published_number(table, "absolute"));
+        worst = fmax(worst, fabs(3 * tau - value));
+    }
+    published_close(table);
+    print_message("mixing time: worst %.1g s\n", worst);
+}
+
+static void mixing_time_follows_the_factor_and_ends_at_infinity(void **state)
+{
+    (void)state;
+    boil_pool p = boil_pool_default();
+    const double tau = boil_pool_mixing_time(&p, 0.1, 0.35, 0.7);
+    p.mixing_time_factor = 1.0 / 3;
+    assert_close(boil_pool_mixing_time(&p, 0.1, 0.35, 0.7), tau / 3, 1e-14, 0);
+    assert_true(isinf(boil_pool_mixing_time(&p, 0, 0.35, 0.7)));
+    assert_true(isinf(boil_pool_mixing_time(&p, (double)NAN, 0.35, 0.7)));
+}
+
+static void problem_is(boil_pool p, const char *text)
+{
+    const char *problem = boil_pool_problem(&p);
+    assert_non_null(problem);
+    assert_non_null(strstr(problem, text));
+}
+
+static void problems_are_named(void **state)
+{
+    (void)state;
+    const boil_pool good = boil_pool_default();
+    assert_null(boil_pool_problem(&good));
+    const double bad_distribution[] = {0.99, 1.51, (double)NAN}, bad_drift[] = {0.29, 1.61, (double)NAN};
+    const double bad_factor[] = {0.29, 3.01, (double)NAN}, bad_coefficient[] = {0.49, 2.01, (double)NAN};
+    for (int i = 0; i < 3; i++) {
+        boil_pool p = good, q = good, r = good, s = good;
+        p.distribution = bad_distribution[i];
+        q.drift = bad_drift[i];
+        r.mixing_time_factor = bad_factor[i];
+        s.part_coefficient_factor = bad_coefficient[i];
+        problem_is(p, "distribution parameter");
+        problem_is(q, "drift coefficient");
+        problem_is(r, "mixing time factor");
+        problem_is(s, "part coefficient factor");
+    }
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(drift_velocity),
+        cmocka_unit_test(void_fractions),
+        cmocka_unit_test(lower_void_is_the_mean_over_depth),
+        cmocka_unit_test(lower_void_has_no_step),
+        cmocka_unit_test(held_steam_gives_its_velocity_back),
+        cmocka_unit_test(mixing_times),
+        cmocka_unit_test(mixing_time_follows_the_factor_and_ends_at_infinity),
+        cmocka_unit_test(problems_are_named),
+    };
+    return cmocka_run_group_tests_name("pool", tests, NULL, NULL);
+}
