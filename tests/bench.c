@@ -27,7 +27,7 @@ static boil_plant trough(void)
     p.tank.width_m = 0.6;
     p.tank.depth_m = 0.8;
     p.tank.level_m = 0.5;
-    p.charge = (boil_charge){{0.80, 0.15, 0.05}, BOIL_BY_BOILING_POINT, BOIL_ZERO_CELSIUS + 140.5, 0};
+    p.charge = (boil_initial_charge){{0.80, 0.15, 0.05}, BOIL_BY_BOILING_POINT, BOIL_ZERO_CELSIUS + 140.5, 0};
     p.heater = boil_heater_default(BOIL_HEAT_ELECTRIC);
     p.heater.input_W = 34e3;
     return p;
@@ -38,13 +38,13 @@ static void shift(boil_schedule *s)
 {
     boil_schedule_init(s, 4 * 3600);
     for (int i = 0; i < 8; i++) {
-        boil_act load = {.time_s = 300 + 1800.0 * i, .kind = BOIL_ACT_LOAD};
+        boil_action load = {.time_s = 300 + 1800.0 * i, .kind = BOIL_ACTION_LOAD};
         load.is.load = boil_load_default();
         load.is.load.mass_kg = 20;
         load.is.load.size_m = 0.006;
         load.is.load.immersed_s = 1200;
-        boil_act water = {.time_s = 700 + 1800.0 * i, .kind = BOIL_ACT_WATER};
-        water.is.water = (boil_water_act){7.5, 600, BOIL_ZERO_CELSIUS + 20};
+        boil_action water = {.time_s = 700 + 1800.0 * i, .kind = BOIL_ACTION_WATER};
+        water.is.water = (boil_action_water){7.5, 600, BOIL_ZERO_CELSIUS + 20};
         boil_schedule_add(s, &load);
         boil_schedule_add(s, &water);
     }
@@ -84,9 +84,9 @@ static void parts(void)
     enum { MANY = 200000 };
     boil_plant p = trough();
     boil_bath b;
-    boil_bath_view v;
+    boil_rates_view v;
     double y[BATH_FIXED], rates[BATH_FIXED], T = 0;
-    if (boil_bath_init(&b, &p, y) != BOIL_OK)
+    if (boil_modes_start(&b, &p, y) != BOIL_OK)
         return;
     boil_mixture m = {y[BATH_WATER], {y[BATH_NAOH], y[BATH_NANO3], y[BATH_NANO2]}};
     boil_solution_guess guess = {0, 0};
@@ -105,7 +105,7 @@ static void parts(void)
     start = now();
     for (int i = 0; i < MANY; i++) {
         y[BATH_WATER] = water * (1 + 1e-6 * (i % 100));
-        boil_bath_look(&b, 0, y, &v, rates);
+        boil_rates_at(&b, 0, y, &v, rates);
         sum += rates[BATH_WATER];
     }
     printf("rates of the whole bath          %4.0f ns   (%g)\n", (now() - start) / MANY * 1e9, sum > 0 ? 1.0 : 0.0);
@@ -119,7 +119,7 @@ typedef struct {
     long peak_kB;
 } studied;
 
-static void study_in_child(const char *path, size_t points, int threads, int to)
+static void explore_in_child(const char *path, size_t points, int threads, int to)
 {
     static study s;
     scenario_text text;
@@ -130,23 +130,23 @@ static void study_in_child(const char *path, size_t points, int threads, int to)
     if (!scenario_text_read(path, &text, &m) || scenario_of_text(&text, NULL, 0, &c, &m) != BOIL_OK)
         _exit(1);
     s = (study){.input_count = c.uncertain_count, .plan = {c.uncertain_count, points, 8, 1}, .load_count = 8};
-    study_work work = {.thing_count = c.uncertain_count, .shards = 1, .threads = threads};
+    explore_work work = {.thing_count = c.uncertain_count, .shards = 1, .threads = threads};
     for (size_t i = 0; i < c.uncertain_count; i++) {
         s.inputs[i].spread = c.uncertain[i].spread;
         work.things[i] = &c.uncertain[i].thing;
     }
-    if (study_begin(&s) != BOIL_OK)
+    if (explore_begin(&s) != BOIL_OK)
         _exit(1);
     double start = now();
-    study_run(&s, &text, &work);
+    explore_run(&s, &text, &work);
     double took = now() - start;
     getrusage(RUSAGE_SELF, &used);
     double processor_s = (double)used.ru_utime.tv_sec + 1e-6 * (double)used.ru_utime.tv_usec;
-    studied r = {(double)study_rows(&s) / took, processor_s, used.ru_maxrss - (long)(study_rows(&s) * s.outputs * sizeof(double) / 1024)};
+    studied r = {(double)explore_rows(&s) / took, processor_s, used.ru_maxrss - (long)(explore_rows(&s) * s.outputs * sizeof(double) / 1024)};
     _exit(write(to, &r, sizeof r) == sizeof r ? 0 : 1);
 }
 
-static studied study_of(const char *path, size_t points, int threads)
+static studied explore_of(const char *path, size_t points, int threads)
 {
     studied r = {(double)NAN, (double)NAN, 0};
     int ends[2];
@@ -155,7 +155,7 @@ static studied study_of(const char *path, size_t points, int threads)
         return r;
     pid_t child = fork();
     if (child == 0)
-        study_in_child(path, points, threads, ends[1]);
+        explore_in_child(path, points, threads, ends[1]);
     close(ends[1]);
     if (child < 0 || read(ends[0], &r, sizeof r) != sizeof r)
         r.runs_s = (double)NAN;
@@ -168,13 +168,13 @@ static studied study_of(const char *path, size_t points, int threads)
 static void studies(void)
 {
     const char *shift_path = "scenarios/uncertain-shift.bath", *short_path = "tests/cli/uncertain.bath";
-    studied one = study_of(shift_path, 4, 1), two = study_of(shift_path, 4, 2);
+    studied one = explore_of(shift_path, 4, 1), two = explore_of(shift_path, 4, 2);
     printf("a study of a shift of four hours and eight loads, runs a second\n");
     printf("one thread %.1f   two threads %.1f, %.2f times   10 000 on two in %.1f min\n", one.runs_s, two.runs_s,
            two.runs_s / one.runs_s, 10000 / two.runs_s / 60);
     printf("processor time on two threads %.2f times that on one: 1 is no loss, whatever else the machine does\n",
            two.processor_s / one.processor_s);
-    studied few = study_of(short_path, 16, 2), many = study_of(short_path, 128, 2);
+    studied few = explore_of(short_path, 16, 2), many = explore_of(short_path, 128, 2);
     printf("peak memory besides the rows: %ld kB with 256 samples, %ld kB with 2048\n", few.peak_kB, many.peak_kB);
 }
 

@@ -13,12 +13,12 @@
 
 /* What is wanted, and what is there ------------------------------------------------------------------------------- */
 
-static int set_wanted(boil_filling *f, boil_plant *wanted)
+static int set_wanted(boil_charge_work *f, boil_plant *wanted)
 {
     boil_charge_plan *plan = f->plan;
-    boil_charge_state bath;
+    boil_initial_state bath;
     wanted->charge.temperature_K = 0;
-    int outcome = boil_plant_charge(wanted, &bath);
+    int outcome = boil_plant_initial(wanted, &bath);
     if (outcome != BOIL_OK)
         return outcome;
     plan->salt_fraction = bath.salt_fraction;
@@ -28,20 +28,20 @@ static int set_wanted(boil_filling *f, boil_plant *wanted)
     plan->bath_salts_kg = boil_mixture_salts(&bath.mixture);
     plan->strength_kg_m3 = boil_solution_strength(&f->air, &bath.mixture);
     plan->per_water_kg_m3 = plan->bath_salts_kg / plan->bath_water_kg * boil_water_density(BOIL_ZERO_CELSIUS + 20);
-    plan->cold_level_m = boil_filling_level(f, &bath.mixture, fmax(wanted->room.temperature_K, BOIL_ZERO_CELSIUS));
+    plan->cold_level_m = boil_charge_work_level(f, &bath.mixture, fmax(wanted->room.temperature_K, BOIL_ZERO_CELSIUS));
     plan->hot_level_m = wanted->tank.level_m;
-    plan->crystals_from_K = boil_crystals_from(&bath.mixture);
+    plan->crystals_from_K = boil_solubility_crystals_from(&bath.mixture);
     boil_mixture liquid = boil_mixture_of(wanted->charge.blend, plan->asked.liquid_fraction);
-    plan->liquid_crystals_K = plan->asked.liquid_fraction > 0 ? boil_crystals_from(&liquid) : (double)NAN;
+    plan->liquid_crystals_K = plan->asked.liquid_fraction > 0 ? boil_solubility_crystals_from(&liquid) : (double)NAN;
     plan->mixer_stated = wanted->fittings.mixer_W > 0;
     plan->mixer_W = f->plant.fittings.mixer_W;
     return BOIL_OK;
 }
 
-static int set_there(boil_filling *f)
+static int set_there(boil_charge_work *f)
 {
     const boil_charge_case *c = &f->plan->asked;
-    boil_charge_state bath;
+    boil_initial_state bath;
     boil_plant p = f->plant;
     if (!(c->from_level_m > 0))
         return BOIL_OK;
@@ -49,22 +49,22 @@ static int set_there(boil_filling *f)
     p.charge.value = c->from_fraction;
     p.charge.temperature_K = f->temperature_K = c->from_K;
     p.tank.level_m = c->from_level_m;
-    int outcome = boil_plant_charge(&p, &bath);
+    int outcome = boil_plant_initial(&p, &bath);
     if (outcome != BOIL_OK)
         return outcome;
     f->there = f->bound = bath.mixture;
     f->bound_J = boil_solution_heat(&bath.mixture, c->from_K).enthalpy_J;
-    f->plan->from_crystals_K = boil_crystals_from(&bath.mixture);
+    f->plan->from_crystals_K = boil_solubility_crystals_from(&bath.mixture);
     if (c->from_K < f->plan->from_crystals_K)
         f->plan->end = BOIL_CHARGE_CRYSTALS;
     return BOIL_OK;
 }
 
 /* Nothing goes into a bath that boils or soon would, and no water onto a hot one that does not boil. */
-static void look_for_heat(boil_filling *f)
+static void look_for_heat(boil_charge_work *f)
 {
     boil_charge_plan *plan = f->plan;
-    double boils_K = boil_filling_boils_at(f, &f->there);
+    double boils_K = boil_charge_work_boils_at(f, &f->there);
     bool adds = plan->water_kg + plan->salts_kg + plan->liquid_kg > 0;
     plan->too_hot_above_K = boils_K - (adds ? BOIL_CHARGE_MARGIN_K + BOIL_CHARGE_RISE_K : WARMING_K);
     if (plan->water_kg > 0)
@@ -73,7 +73,7 @@ static void look_for_heat(boil_filling *f)
         plan->end = BOIL_CHARGE_TOO_HOT;
 }
 
-static void set_amounts(boil_filling *f)
+static void set_amounts(boil_charge_work *f)
 {
     boil_charge_plan *plan = f->plan;
     const boil_charge_case *c = &plan->asked;
@@ -98,21 +98,21 @@ static void set_amounts(boil_filling *f)
 
 /* All the steps --------------------------------------------------------------------------------------------------- */
 
-static int put_part(boil_filling *f, boil_act_kind kind, double mass_kg, double salt_fraction)
+static int put_part(boil_charge_work *f, boil_action_kind kind, double mass_kg, double salt_fraction)
 {
     boil_mixture all = boil_mixture_of(f->plant.charge.blend, salt_fraction);
     all = boil_mixture_scaled(&all, mass_kg);
-    return mass_kg > 0 && f->plan->end == BOIL_CHARGE_DONE ? boil_filling_put(f, kind, &all) : BOIL_OK;
+    return mass_kg > 0 && f->plan->end == BOIL_CHARGE_DONE ? boil_charge_work_put(f, kind, &all) : BOIL_OK;
 }
 
-static int fill(boil_filling *f)
+static int fill(boil_charge_work *f)
 {
     boil_charge_plan *plan = f->plan;
-    int outcome = put_part(f, BOIL_ACT_WATER, plan->water_kg, 0);
+    int outcome = put_part(f, BOIL_ACTION_WATER, plan->water_kg, 0);
     if (outcome == BOIL_OK)
-        outcome = put_part(f, BOIL_ACT_SALTS, plan->salts_kg, 1);
+        outcome = put_part(f, BOIL_ACTION_SALTS, plan->salts_kg, 1);
     if (outcome == BOIL_OK)
-        outcome = put_part(f, BOIL_ACT_LIQUID, plan->liquid_kg, plan->asked.liquid_fraction);
+        outcome = put_part(f, BOIL_ACTION_LIQUID, plan->liquid_kg, plan->asked.liquid_fraction);
     if (outcome != BOIL_OK || plan->end != BOIL_CHARGE_DONE)
         return outcome;
     for (size_t i = 0; i < plan->steps_count; i++)
@@ -121,15 +121,15 @@ static int fill(boil_filling *f)
     plan->filled_s = f->time_s;
     plan->filled_K = f->temperature_K;
     plan->adiabatic_K = plan->steps_count > 0 ? plan->steps[plan->steps_count - 1].adiabatic_K : f->temperature_K;
-    plan->filled_level_m = boil_filling_level(f, &f->there, f->temperature_K);
-    plan->mixing_time_s = boil_filling_mixing_time(f);
+    plan->filled_level_m = boil_charge_work_level(f, &f->there, f->temperature_K);
+    plan->mixing_time_s = boil_charge_work_mixing_time(f);
     return BOIL_OK;
 }
 
 static void look_for_room(boil_charge_plan *plan, const boil_plant *p)
 {
     if (fmax(plan->filled_level_m, plan->hot_level_m) > p->tank.depth_m - p->limits.freeboard_m)
-        plan->end = BOIL_CHARGE_NO_ROOM;
+        plan->end = BOIL_CHARGE_NO_FREEBOARD;
 }
 
 /* Heating up ------------------------------------------------------------------------------------------------------- */
@@ -142,7 +142,7 @@ static const boil_row *first_boiling(const boil_history *h)
     return NULL;
 }
 
-static void note_boil(boil_filling *f, const boil_history *h)
+static void note_boil(boil_charge_work *f, const boil_history *h)
 {
     boil_charge_plan *plan = f->plan;
     const boil_row *r = first_boiling(h), *steady = &h->rows[h->rows_count - 1];
@@ -159,16 +159,16 @@ static void note_boil(boil_filling *f, const boil_history *h)
 }
 
 /* Heat on full; mixer and lid as the scenario has them. */
-static int heat_up(boil_filling *f, const boil_plant *wanted)
+static int heat_up(boil_charge_work *f, const boil_plant *wanted)
 {
     boil_charge_plan *plan = f->plan;
     boil_history h;
-    boil_plant p = boil_filling_plant(f);
+    boil_plant p = boil_charge_work_plant(f);
     p.heater.dial = 1;
     p.fittings = wanted->fittings;
     plan->heat_up_s = plan->boil_down_s = plan->water_to_add_kg = plan->freeboard_m = (double)NAN;
     plan->evaporated_kg = f->bound.water - f->there.water;
-    int outcome = boil_calm_until_boiling(&p, &f->options, true, &h);
+    int outcome = boil_steady_state_reached(&p, &f->options, true, &h);
     if (outcome != BOIL_OK)
         return outcome;
     note_boil(f, &h);
@@ -177,36 +177,36 @@ static int heat_up(boil_filling *f, const boil_plant *wanted)
 }
 
 /* Water onto the bath that begins to boil. */
-static int find_water_pace(const boil_filling *f, const boil_plant *full)
+static int find_water_pace(const boil_charge_work *f, const boil_plant *full)
 {
     boil_charge_plan *plan = f->plan;
     boil_plant p = *full;
-    boil_charge_state bath;
+    boil_initial_state bath;
     boil_row calm;
     double mass = plan->mass_kg - plan->water_to_add_kg;
     p.charge.basis = BOIL_BY_SALT_FRACTION;
     p.charge.value = plan->bath_salts_kg / mass;
-    int outcome = boil_plant_charge(&p, &bath);
+    int outcome = boil_plant_initial(&p, &bath);
     if (outcome != BOIL_OK)
         return outcome;
     p.tank.level_m = mass / (bath.density_kg_m3 * f->area_m2);
-    outcome = boil_calm_look(&p, &f->options, &calm);
+    outcome = boil_steady_state_first_row(&p, &f->options, &calm);
     if (outcome != BOIL_OK)
         return outcome;
-    boil_act water = boil_pace_act(BOIL_ACT_WATER, plan->water_to_add_kg, p.charge.blend, 0, plan->asked.added_K);
-    outcome = boil_pace_of(&p, &water, calm.vented_kg_s, &f->options, &plan->water_pace);
+    boil_action water = boil_pour_rate_action(BOIL_ACTION_WATER, plan->water_to_add_kg, p.charge.blend, 0, plan->asked.added_K);
+    outcome = boil_pour_rate_fastest(&p, &water, calm.vented_kg_s, &f->options, &plan->water_pace);
     return outcome == BOIL_NO_ROOT ? BOIL_OK : outcome;
 }
 
 /* The bath that it comes to, boiling with the heat on full. */
-static int look_at_boil(const boil_filling *f, const boil_plant *wanted)
+static int look_at_boil(const boil_charge_work *f, const boil_plant *wanted)
 {
     boil_charge_plan *plan = f->plan;
     boil_plant p = *wanted;
     boil_row boiling;
     p.heater.dial = 1;
-    p.control.mode = BOIL_CONTROL_NONE;
-    int outcome = boil_calm_look(&p, &f->options, &boiling);
+    p.control.mode = BOIL_WATER_CONTROL_NONE;
+    int outcome = boil_steady_state_first_row(&p, &f->options, &boiling);
     if (outcome != BOIL_OK)
         return outcome;
     plan->swelled_level_m = boiling.level_m;
@@ -215,7 +215,7 @@ static int look_at_boil(const boil_filling *f, const boil_plant *wanted)
     return plan->water_to_add_kg > 1e-4 * plan->mass_kg ? find_water_pace(f, &p) : BOIL_OK;
 }
 
-static int carry_out(boil_filling *f, boil_plant *wanted)
+static int carry_out(boil_charge_work *f, boil_plant *wanted)
 {
     boil_charge_plan *plan = f->plan;
     int outcome = set_wanted(f, wanted);
@@ -237,7 +237,7 @@ static int carry_out(boil_filling *f, boil_plant *wanted)
 int boil_charge_plan_of(const boil_plant *p, const boil_charge_case *c, const boil_run_options *o, boil_charge_plan *out)
 {
     *out = (boil_charge_plan){.asked = *c, .from_crystals_K = (double)NAN};
-    boil_filling f = boil_filling_of(p, o, out);
+    boil_charge_work f = boil_charge_work_begin(p, o, out);
     boil_plant wanted = *p;
     int outcome = carry_out(&f, &wanted);
     if (outcome != BOIL_OK || out->end != BOIL_CHARGE_DONE)
@@ -254,8 +254,8 @@ boil_charge_paste boil_charge_salts_first(const boil_plant *p, double temperatur
     boil_charge_paste paste = {.water_boils_K = boil_water_saturation_temperature(p->room.pressure_Pa)};
     for (double s = first; s <= last; s += step) {
         boil_mixture kilogram = boil_mixture_of(p->charge.blend, s);
-        double heat = boil_filling_heat_in(BOIL_ACT_WATER, &kilogram, temperature_K) +
-                      boil_filling_heat_in(BOIL_ACT_SALTS, &kilogram, temperature_K);
+        double heat = boil_charge_work_heat_in(BOIL_ACTION_WATER, &kilogram, temperature_K) +
+                      boil_charge_work_heat_in(BOIL_ACTION_SALTS, &kilogram, temperature_K);
         double T = boil_solution_temperature(&kilogram, heat, 373.15);
         if (T > paste.hottest_K)
             paste = (boil_charge_paste){T, s, paste.water_boils_K};

@@ -37,13 +37,13 @@ typedef enum {
     BOIL_CHARGE_CRYSTALS,     /* the bath in the tank has crystallised: see from_crystals_K */
     BOIL_CHARGE_TOO_MUCH,     /* it holds more salts than are wanted: see bail_m3 */
     BOIL_CHARGE_TOO_HOT,      /* it boils, or is too hot for what is to go in: see too_hot_above_K */
-    BOIL_CHARGE_NO_ROOM,      /* the charge would leave less than the freeboard, still, before it has boiled down */
+    BOIL_CHARGE_NO_FREEBOARD,      /* the charge would leave less than the freeboard, still, before it has boiled down */
     BOIL_CHARGE_NO_COOLING,   /* a batch would not be below its boil again within a day */
     BOIL_CHARGE_NO_DISSOLVING /* nor dissolve: the bath is too cold to take it */
 } boil_charge_end;
 
 typedef struct {
-    boil_act_kind kind;     /* water, salts or liquid */
+    boil_action_kind kind;     /* water, salts or liquid */
     double mass_kg, start_s, over_s, wait_s;
     double heat_J;          /* released at 25 degC; negative: taken up */
     double temperature_K;   /* after the wait */
@@ -73,7 +73,7 @@ typedef struct {
     double heat_up_s;                        /* NaN: it does not boil within two weeks */
     double evaporated_kg;                    /* while filling and heating up */
     double water_to_add_kg;                  /* once it boils; negative: to be boiled down */
-    boil_pace water_pace;                    /* of that; rate NaN: none to add, or at no pace (limited_by says why) */
+    boil_pour_rate water_pace;                    /* of that; rate NaN: none to add, or at no pace (limited_by says why) */
     double boil_down_s;                      /* with that heat; NaN: it never is */
     /* The bath that it comes to. */
     double salt_fraction, boiling_point_K, mass_kg, bath_water_kg, bath_salts_kg;

@@ -10,12 +10,12 @@
 #define DISSOLVED_BUT 0.01    /* of a batch: waited for */
 #define SALTS_BATCHES_LEAST 8 /* however little they heat: no more than an eighth lies on the floor; judgement */
 
-boil_filling boil_filling_of(const boil_plant *p, const boil_run_options *o, boil_charge_plan *plan)
+boil_charge_work boil_charge_work_begin(const boil_plant *p, const boil_run_options *o, boil_charge_plan *plan)
 {
-    boil_filling f = {.plan = plan, .plant = *p, .options = *o, .area_m2 = boil_tank_area(&p->tank)};
+    boil_charge_work f = {.plan = plan, .plant = *p, .options = *o, .area_m2 = boil_tank_area(&p->tank)};
     f.air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor);
     f.plant.heater.dial = 0;
-    f.plant.control.mode = BOIL_CONTROL_NONE;
+    f.plant.control.mode = BOIL_WATER_CONTROL_NONE;
     f.plant.fittings.mixer_on = true;
     f.plant.fittings.lid_on = false;
     f.plant.fittings.mixer_W = boil_plant_mixer_power(p);
@@ -23,11 +23,11 @@ boil_filling boil_filling_of(const boil_plant *p, const boil_run_options *o, boi
     return f;
 }
 
-double boil_filling_heat_in(boil_act_kind kind, const boil_mixture *m, double temperature_K)
+double boil_charge_work_heat_in(boil_action_kind kind, const boil_mixture *m, double temperature_K)
 {
-    if (kind == BOIL_ACT_WATER)
+    if (kind == BOIL_ACTION_WATER)
         return m->water * boil_water_enthalpy(temperature_K);
-    if (kind == BOIL_ACT_LIQUID)
+    if (kind == BOIL_ACTION_LIQUID)
         return boil_solution_heat(m, temperature_K).enthalpy_J;
     double heat = 0;
     for (int i = 0; i < BOIL_SALTS; i++)
@@ -35,64 +35,64 @@ double boil_filling_heat_in(boil_act_kind kind, const boil_mixture *m, double te
     return heat;
 }
 
-double boil_filling_boils_at(const boil_filling *f, const boil_mixture *m)
+double boil_charge_work_boils_at(const boil_charge_work *f, const boil_mixture *m)
 {
     boil_solution_guess guess = {0, 0};
     double T;
     return boil_solution_boiling_point(&f->air, m, &guess, &T, NULL) == BOIL_OK ? T : (double)NAN;
 }
 
-double boil_filling_level(const boil_filling *f, const boil_mixture *m, double temperature_K)
+double boil_charge_work_level(const boil_charge_work *f, const boil_mixture *m, double temperature_K)
 {
     return boil_mixture_mass(m) / (boil_solution_density(m, temperature_K) * f->area_m2);
 }
 
-double boil_filling_mixing_time(const boil_filling *f)
+double boil_charge_work_mixing_time(const boil_charge_work *f)
 {
     double mass = boil_mixture_mass(&f->there);
-    return boil_pool_mixing_time(&f->plant.pool, f->plant.fittings.mixer_W / mass,
+    return boil_swell_mixing_time(&f->plant.pool, f->plant.fittings.mixer_W / mass,
                                  boil_tank_equivalent_radius(&f->plant.tank),
-                                 boil_filling_level(f, &f->there, f->temperature_K));
+                                 boil_charge_work_level(f, &f->there, f->temperature_K));
 }
 
 /* A trace of salts stands for none. */
-boil_plant boil_filling_plant(const boil_filling *f)
+boil_plant boil_charge_work_plant(const boil_charge_work *f)
 {
     boil_plant p = f->plant;
     p.charge.basis = BOIL_BY_SALT_FRACTION;
     p.charge.value = fmax(boil_mixture_salt_fraction(&f->there), 1e-6);
     p.charge.temperature_K = f->temperature_K;
-    p.tank.level_m = boil_filling_level(f, &f->there, f->temperature_K);
+    p.tank.level_m = boil_charge_work_level(f, &f->there, f->temperature_K);
     return p;
 }
 
-static double added_K(const boil_filling *f, boil_act_kind kind)
+static double added_K(const boil_charge_work *f, boil_action_kind kind)
 {
-    return kind == BOIL_ACT_LIQUID ? f->plan->asked.liquid_K : f->plan->asked.added_K;
+    return kind == BOIL_ACTION_LIQUID ? f->plan->asked.liquid_K : f->plan->asked.added_K;
 }
 
 /* With it in, well mixed and without losses, K. */
-static double mixed_K(const boil_filling *f, boil_act_kind kind, const boil_mixture *added)
+static double mixed_K(const boil_charge_work *f, boil_action_kind kind, const boil_mixture *added)
 {
     boil_mixture then = boil_mixture_sum(&f->there, added);
     double heat =
-        boil_solution_heat(&f->there, f->temperature_K).enthalpy_J + boil_filling_heat_in(kind, added, added_K(f, kind));
+        boil_solution_heat(&f->there, f->temperature_K).enthalpy_J + boil_charge_work_heat_in(kind, added, added_K(f, kind));
     return boil_solution_temperature(&then, heat, f->temperature_K);
 }
 
 /* How big, and how fast ------------------------------------------------------------------------------------------- */
 
-static bool goes_in(const boil_filling *f, boil_act_kind kind, const boil_mixture *batch)
+static bool goes_in(const boil_charge_work *f, boil_action_kind kind, const boil_mixture *batch)
 {
     boil_mixture then = boil_mixture_sum(&f->there, batch);
     double T = mixed_K(f, kind, batch);
-    return T <= f->temperature_K + BOIL_CHARGE_RISE_K && T <= boil_filling_boils_at(f, &then) - BOIL_CHARGE_MARGIN_K;
+    return T <= f->temperature_K + BOIL_CHARGE_RISE_K && T <= boil_charge_work_boils_at(f, &then) - BOIL_CHARGE_MARGIN_K;
 }
 
 /* Share of what is left for the next batch: the largest that goes in, then all of them alike. */
-static double batch_share(const boil_filling *f, boil_act_kind kind, const boil_mixture *all, double left)
+static double batch_share(const boil_charge_work *f, boil_action_kind kind, const boil_mixture *all, double left)
 {
-    double largest = fmin(left, kind == BOIL_ACT_SALTS ? 1.0 / SALTS_BATCHES_LEAST : 1), small = 0;
+    double largest = fmin(left, kind == BOIL_ACTION_SALTS ? 1.0 / SALTS_BATCHES_LEAST : 1), small = 0;
     boil_mixture batch = boil_mixture_scaled(all, largest);
     if (!goes_in(f, kind, &batch)) {
         for (int i = 0; i < 30; i++) {
@@ -106,18 +106,18 @@ static double batch_share(const boil_filling *f, boil_act_kind kind, const boil_
 }
 
 /* Equation (1) of analysis/charge.h, and no faster than anyone pours. */
-static double pace_of(const boil_filling *f, boil_act_kind kind, const boil_mixture *added)
+static double pace_of(const boil_charge_work *f, boil_action_kind kind, const boil_mixture *added)
 {
     boil_mixture then = boil_mixture_sum(&f->there, added);
     boil_heat now = boil_solution_heat(&f->there, f->temperature_K);
-    double heat = now.enthalpy_J + boil_filling_heat_in(kind, added, added_K(f, kind)) -
+    double heat = now.enthalpy_J + boil_charge_work_heat_in(kind, added, added_K(f, kind)) -
                   boil_solution_heat(&then, f->temperature_K).enthalpy_J;
-    double each_J_kg = heat / boil_mixture_mass(added), by_hand = boil_pace_by_hand(kind);
+    double each_J_kg = heat / boil_mixture_mass(added), by_hand = boil_pour_rate_by_hand(kind);
     if (!(each_J_kg > 0))
         return by_hand;
     double room_J =
-        BOIL_CHARGE_ZONE * now.heat_capacity_J_K * fmax(0, boil_filling_boils_at(f, &f->there) - f->temperature_K);
-    return fmin(by_hand, room_J / (each_J_kg * boil_filling_mixing_time(f)));
+        BOIL_CHARGE_ZONE * now.heat_capacity_J_K * fmax(0, boil_charge_work_boils_at(f, &f->there) - f->temperature_K);
+    return fmin(by_hand, room_J / (each_J_kg * boil_charge_work_mixing_time(f)));
 }
 
 /* Waiting --------------------------------------------------------------------------------------------------------- */
@@ -127,15 +127,15 @@ typedef struct {
     double hottest_K, waited_s; /* NaN: not within this run */
 } waiting;
 
-static bool is_in(const boil_row *r, const boil_act *act)
+static bool is_in(const boil_row *r, const boil_action *act)
 {
-    return r->undissolved_kg + r->layer_kg <= DISSOLVED_BUT * boil_act_mass(act);
+    return r->undissolved_kg + r->layer_kg <= DISSOLVED_BUT * boil_action_mass(act);
 }
 
 /* Until it has dissolved and the bath is as cool as cool_K, for as long as that. */
-static int run_step(const boil_filling *f, const boil_act *act, double over_s, double cool_K, double longest_s, waiting *w)
+static int run_step(const boil_charge_work *f, const boil_action *act, double over_s, double cool_K, double longest_s, waiting *w)
 {
-    boil_plant p = boil_filling_plant(f);
+    boil_plant p = boil_charge_work_plant(f);
     boil_schedule s;
     boil_history h;
     boil_run_options o = f->options;
@@ -157,7 +157,7 @@ static int run_step(const boil_filling *f, const boil_act *act, double over_s, d
     return outcome;
 }
 
-static int wait_out(boil_filling *f, boil_charge_step *step, const boil_act *act)
+static int wait_out(boil_charge_work *f, boil_charge_step *step, const boil_action *act)
 {
     const double day_s = 86400;
     waiting w = {.waited_s = (double)NAN};
@@ -179,41 +179,41 @@ static int wait_out(boil_filling *f, boil_charge_step *step, const boil_act *act
 
 /* Batches --------------------------------------------------------------------------------------------------------- */
 
-static void note_bound(boil_filling *f, boil_charge_step *step, const boil_mixture *added)
+static void note_bound(boil_charge_work *f, boil_charge_step *step, const boil_mixture *added)
 {
     boil_mixture before = f->bound;
     f->bound = boil_mixture_sum(&f->bound, added);
-    f->bound_J += boil_filling_heat_in(step->kind, added, added_K(f, step->kind));
+    f->bound_J += boil_charge_work_heat_in(step->kind, added, added_K(f, step->kind));
     step->adiabatic_K = boil_solution_temperature(&f->bound, f->bound_J, f->temperature_K);
     step->heat_J = (before.water > 0 ? boil_solution_heat(&before, ROOM_25_K).enthalpy_J : 0) +
-                   boil_filling_heat_in(step->kind, added, ROOM_25_K) - boil_solution_heat(&f->bound, ROOM_25_K).enthalpy_J;
+                   boil_charge_work_heat_in(step->kind, added, ROOM_25_K) - boil_solution_heat(&f->bound, ROOM_25_K).enthalpy_J;
 }
 
-static boil_charge_step *next_step(boil_filling *f, boil_act_kind kind, double mass_kg)
+static boil_charge_step *next_step(boil_charge_work *f, boil_action_kind kind, double mass_kg)
 {
     boil_charge_step *step = &f->plan->steps[f->plan->steps_count++];
     *step = (boil_charge_step){.kind = kind, .mass_kg = mass_kg, .start_s = f->time_s};
     return step;
 }
 
-static void note_step(boil_filling *f, boil_charge_step *step)
+static void note_step(boil_charge_work *f, boil_charge_step *step)
 {
     step->temperature_K = f->temperature_K;
-    step->boils_K = boil_filling_boils_at(f, &f->there);
-    step->level_m = boil_filling_level(f, &f->there, f->temperature_K);
+    step->boils_K = boil_charge_work_boils_at(f, &f->there);
+    step->level_m = boil_charge_work_level(f, &f->there, f->temperature_K);
     f->time_s += step->over_s + step->wait_s;
 }
 
-static int put_batch(boil_filling *f, boil_act_kind kind, const boil_mixture *added, bool last)
+static int put_batch(boil_charge_work *f, boil_action_kind kind, const boil_mixture *added, bool last)
 {
     boil_charge_step *step = next_step(f, kind, boil_mixture_mass(added));
     boil_mixture then = boil_mixture_sum(&f->there, added), more = boil_mixture_sum(&then, added);
     double rate = pace_of(f, kind, added), rise_K = fmax(0, mixed_K(f, kind, added) - f->temperature_K);
-    boil_act act =
-        boil_pace_act(kind, step->mass_kg, f->plant.charge.blend, f->plan->asked.liquid_fraction, added_K(f, kind));
-    boil_act_pour(&act, step->mass_kg, rate);
+    boil_action act =
+        boil_pour_rate_action(kind, step->mass_kg, f->plant.charge.blend, f->plan->asked.liquid_fraction, added_K(f, kind));
+    boil_action_pour(&act, step->mass_kg, rate);
     step->over_s = step->mass_kg / rate;
-    step->next_below_K = boil_filling_boils_at(f, last ? &then : &more) - BOIL_CHARGE_MARGIN_K - (last ? 0 : rise_K);
+    step->next_below_K = boil_charge_work_boils_at(f, last ? &then : &more) - BOIL_CHARGE_MARGIN_K - (last ? 0 : rise_K);
     note_bound(f, step, added);
     int outcome = wait_out(f, step, &act);
     if (outcome != BOIL_OK || f->plan->end != BOIL_CHARGE_DONE)
@@ -225,10 +225,10 @@ static int put_batch(boil_filling *f, boil_act_kind kind, const boil_mixture *ad
 }
 
 /* The first into an empty tank: nothing is there that it could heat. */
-static void put_first(boil_filling *f, boil_act_kind kind, const boil_mixture *all)
+static void put_first(boil_charge_work *f, boil_action_kind kind, const boil_mixture *all)
 {
     boil_charge_step *step = next_step(f, kind, boil_mixture_mass(all));
-    step->over_s = step->mass_kg / boil_pace_by_hand(kind);
+    step->over_s = step->mass_kg / boil_pour_rate_by_hand(kind);
     f->temperature_K = step->hottest_K = added_K(f, kind);
     step->next_below_K = (double)NAN;
     note_bound(f, step, all);
@@ -237,7 +237,7 @@ static void put_first(boil_filling *f, boil_act_kind kind, const boil_mixture *a
     note_step(f, step);
 }
 
-int boil_filling_put(boil_filling *f, boil_act_kind kind, const boil_mixture *all)
+int boil_charge_work_put(boil_charge_work *f, boil_action_kind kind, const boil_mixture *all)
 {
     boil_charge_plan *plan = f->plan;
     int outcome = BOIL_OK;

@@ -15,21 +15,21 @@ typedef struct {
     double temperature_K, time_s;
     double bound_J;         /* heat in the solution without tank, losses and evaporation */
     boil_mixture bound;     /* that solution: nothing has evaporated */
-} boil_filling;
+} boil_charge_work;
 
 /* An empty tank. */
-boil_filling boil_filling_of(const boil_plant *p, const boil_run_options *o, boil_charge_plan *plan);
+boil_charge_work boil_charge_work_begin(const boil_plant *p, const boil_run_options *o, boil_charge_plan *plan);
 
 /* Puts in all of something, in as many batches as its heat takes; into an empty tank at once. The plan's end says why
    not when it cannot be. BOIL_OK, or a failure of a run. */
-int boil_filling_put(boil_filling *f, boil_act_kind kind, const boil_mixture *all);
+int boil_charge_work_put(boil_charge_work *f, boil_action_kind kind, const boil_mixture *all);
 
-boil_plant boil_filling_plant(const boil_filling *f);       /* what is in the tank as a plant to run */
-double boil_filling_mixing_time(const boil_filling *f);     /* time constant, s */
-double boil_filling_boils_at(const boil_filling *f, const boil_mixture *m); /* K, NaN when it does not */
-double boil_filling_level(const boil_filling *f, const boil_mixture *m, double temperature_K); /* m */
+boil_plant boil_charge_work_plant(const boil_charge_work *f);       /* what is in the tank as a plant to run */
+double boil_charge_work_mixing_time(const boil_charge_work *f);     /* time constant, s */
+double boil_charge_work_boils_at(const boil_charge_work *f, const boil_mixture *m); /* K, NaN when it does not */
+double boil_charge_work_level(const boil_charge_work *f, const boil_mixture *m, double temperature_K); /* m */
 
 /* Heat in what is put in, J: water, dry salts or a solution. */
-double boil_filling_heat_in(boil_act_kind kind, const boil_mixture *m, double temperature_K);
+double boil_charge_work_heat_in(boil_action_kind kind, const boil_mixture *m, double temperature_K);
 
 #endif

@@ -16,7 +16,7 @@ boil_load boil_correct_next_load(const boil_plant *p, const boil_schedule *s)
     const boil_load *heaviest = NULL;
     for (size_t i = 0; i < s->count; i++) {
         const boil_load *l = &s->acts[i].is.load;
-        if (s->acts[i].kind == BOIL_ACT_LOAD &&
+        if (s->acts[i].kind == BOIL_ACTION_LOAD &&
             (heaviest == NULL || l->mass_kg + l->basket_kg > heaviest->mass_kg + heaviest->basket_kg))
             heaviest = l;
     }
@@ -43,21 +43,21 @@ static bool lacks_room(const boil_correction *a)
 }
 
 /* A plan with a share of the bath left in the tank that it could be full to. */
-static int plan_with(boil_correcting *c, double left)
+static int plan_with(boil_correct_work *c, double left)
 {
     boil_correction *a = c->a;
     a->end = BOIL_CORRECT_DONE;
     a->harm_id = a->harm = NULL;
     if (left < 1)
-        boil_correcting_bail_to(c, left * fmin(a->unbailed_level_m, a->most_level_m),
+        boil_correct_work_bail_to(c, left * fmin(a->unbailed_level_m, a->most_level_m),
                                 a->bail == BOIL_BAIL_NOTHING ? BOIL_BAIL_FOR_POUR : a->bail);
     a->water = a->salts = a->liquid = (boil_correct_step){.mass_kg = 0};
-    int outcome = boil_correcting_find_paces(c);
-    return outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE ? boil_correcting_prove(c) : outcome;
+    int outcome = boil_correct_work_find_paces(c);
+    return outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE ? boil_correct_work_prove(c) : outcome;
 }
 
 /* As little more bailed out as will do, to a step; the plan at hand is the one for `bailed`. */
-static int bail_less(boil_correcting *c, double too_little, double bailed)
+static int bail_less(boil_correct_work *c, double too_little, double bailed)
 {
     boil_correction best = *c->a;
     int outcome = BOIL_OK;
@@ -74,12 +74,12 @@ static int bail_less(boil_correcting *c, double too_little, double bailed)
 }
 
 /* Where the additions find no room at any pace, less is left in the tank. */
-static int make_plan(boil_correcting *c)
+static int make_plan(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     double bailed = 0;
     int outcome = plan_with(c, 1);
-    while (outcome == BOIL_OK && a->end == BOIL_CORRECT_NO_PACE && lacks_room(a) && bailed < BAIL_MOST) {
+    while (outcome == BOIL_OK && a->end == BOIL_CORRECT_NO_POUR_RATE && lacks_room(a) && bailed < BAIL_MOST) {
         bailed = bailed > 0 ? 2 * bailed : BAIL_STEP;
         outcome = plan_with(c, 1 - bailed);
     }
@@ -94,19 +94,19 @@ static void look_above_wanted(boil_correction *a, double area_m2)
         a->bail_to_wanted_m3 = over * area_m2 * a->still_level_m;
 }
 
-static int look_at_end(boil_correcting *c)
+static int look_at_end(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     boil_plant then = a->start;
     boil_row calm;
     then.charge.value = a->end_K;
     then.tank.level_m = a->end_still_m;
-    int outcome = boil_calm_look(&then, &c->options, &calm);
+    int outcome = boil_steady_state_first_row(&then, &c->options, &calm);
     if (outcome == BOIL_OK)
-        outcome = boil_correcting_load_in(c, a->end_still_m, &a->freeboard_loaded_m);
+        outcome = boil_correct_work_load_in(c, a->end_still_m, &a->freeboard_loaded_m);
     double level_m = fmin(a->wanted_level_m, a->bail == BOIL_BAIL_NOTHING ? a->most_level_m : a->amounts.level_m);
-    a->amounts_low = boil_correcting_amounts_if(c, a->salt_fraction_low, level_m);
-    a->amounts_high = boil_correcting_amounts_if(c, a->salt_fraction_high, level_m);
+    a->amounts_low = boil_correct_work_amounts_if(c, a->salt_fraction_low, level_m);
+    a->amounts_high = boil_correct_work_amounts_if(c, a->salt_fraction_high, level_m);
     look_above_wanted(a, c->area_m2);
     a->end_boiling_m = calm.level_m;
     a->end_loaded_m = a->start.tank.depth_m - a->freeboard_loaded_m;
@@ -126,20 +126,20 @@ static int ended(boil_correction *a, boil_correct_end end)
 
 int boil_correct(const boil_plant *p, const boil_correct_case *asked, const boil_run_options *o, boil_correction *out)
 {
-    boil_correcting c = {.a = out, .options = *o, .area_m2 = boil_tank_area(&p->tank)};
+    boil_correct_work c = {.a = out, .options = *o, .area_m2 = boil_tank_area(&p->tank)};
     c.air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor);
     *out = (boil_correction){.asked = *asked, .most_level_m = (double)NAN};
-    int outcome = boil_correcting_look(&c, p);
+    int outcome = boil_correct_work_reading(&c, p);
     if (is_no_bath(outcome))
         return ended(out, BOIL_CORRECT_NO_BATH);
     if (outcome != BOIL_OK || out->end != BOIL_CORRECT_DONE)
         return outcome;
-    outcome = boil_correcting_find_room(&c);
+    outcome = boil_correct_work_find_freeboard(&c);
     if (is_no_bath(outcome))
-        return ended(out, BOIL_CORRECT_NO_ROOM);
+        return ended(out, BOIL_CORRECT_NO_FREEBOARD);
     if (outcome != BOIL_OK)
         return outcome;
-    boil_correcting_find_amounts(&c);
+    boil_correct_work_find_amounts(&c);
     outcome = make_plan(&c);
     return outcome == BOIL_OK && out->end == BOIL_CORRECT_DONE ? look_at_end(&c) : outcome;
 }

@@ -34,8 +34,8 @@ typedef enum {
     BOIL_CORRECT_DONE,       /* there is a plan */
     BOIL_CORRECT_NO_BATH,    /* no bath of these salts boils at the reading, or at the set point */
     BOIL_CORRECT_NO_BOIL,    /* the heat does not keep it boiling: the reading is none of a boiling point */
-    BOIL_CORRECT_NO_ROOM,    /* no bath at the set point, however low, keeps the freeboard with the next load in */
-    BOIL_CORRECT_NO_PACE,    /* an addition does harm at any pace: see `pace` of that step; or the whole: see `harm` */
+    BOIL_CORRECT_NO_FREEBOARD,    /* no bath at the set point, however low, keeps the freeboard with the next load in */
+    BOIL_CORRECT_NO_POUR_RATE,    /* an addition does harm at any pace: see `pace` of that step; or the whole: see `harm` */
     BOIL_CORRECT_TOO_WEAK    /* to make place for so weak a liquid the bath would first boil down too far: see makeup_K */
 } boil_correct_end;
 
@@ -54,7 +54,7 @@ typedef struct {
 
 typedef struct {
     double start_s, over_s, mass_kg; /* mass 0: there is no such step */
-    boil_pace pace;
+    boil_pour_rate pace;
 } boil_correct_step;
 
 typedef struct {

@@ -10,7 +10,7 @@
 
 int boil_correct_loaded(const boil_correction *a, double still_level_m, boil_plant *plant, boil_schedule *out)
 {
-    boil_act load = {.kind = BOIL_ACT_LOAD, .time_s = LOAD_AFTER_S, .is.load = a->asked.next_load};
+    boil_action load = {.kind = BOIL_ACTION_LOAD, .time_s = LOAD_AFTER_S, .is.load = a->asked.next_load};
     *plant = a->start;
     plant->charge.value = a->set_point_K;
     plant->tank.level_m = still_level_m;
@@ -18,13 +18,13 @@ int boil_correct_loaded(const boil_correction *a, double still_level_m, boil_pla
     return boil_schedule_add(out, &load);
 }
 
-int boil_correcting_load_in(const boil_correcting *c, double still_level_m, double *freeboard_m)
+int boil_correct_work_load_in(const boil_correct_work *c, double still_level_m, double *freeboard_m)
 {
     boil_plant plant;
     boil_schedule s;
     boil_history h;
     boil_run_options fast = c->options;
-    fast.mixing_time_factor = BOIL_PACE_FAST_MIXING;
+    fast.mixing_time_factor = BOIL_POUR_RATE_FAST_MIXING;
     int outcome = boil_correct_loaded(c->a, still_level_m, &plant, &s);
     if (outcome == BOIL_OK && (outcome = boil_run(&plant, &s, &fast, &h)) == BOIL_OK) {
         *freeboard_m = h.summary.freeboard_min_m.value;
@@ -36,14 +36,14 @@ int boil_correcting_load_in(const boil_correcting *c, double still_level_m, doub
 
 /* The loaded surface stands a factor above the still one that hardly depends on the level: a few runs find the level to a
    twentieth of a millimetre, from the lower side. */
-int boil_correcting_find_room(boil_correcting *c)
+int boil_correct_work_find_freeboard(boil_correct_work *c)
 {
     const boil_tank *t = &c->a->start.tank;
     double limit_m = c->a->start.limits.freeboard_m, highest_m = t->depth_m - limit_m, aim_m = highest_m - 2e-5;
     double level_m = fmin(t->level_m, 0.9 * highest_m);
     for (int i = 0; i < 20 && level_m > 0.02; i++) {
         double freeboard_m = 0;
-        int outcome = boil_correcting_load_in(c, level_m, &freeboard_m);
+        int outcome = boil_correct_work_load_in(c, level_m, &freeboard_m);
         if (outcome != BOIL_OK)
             return outcome;
         if (freeboard_m >= limit_m && freeboard_m < limit_m + 5e-5) {
@@ -73,7 +73,7 @@ boil_correct_amounts boil_correct_balance(double fraction, double mass_kg, doubl
 }
 
 /* To the level wanted, or where too much salt for it puts the level. */
-static boil_correct_amounts amounts_of(const boil_correcting *c, double fraction, double mass_kg, double level_m)
+static boil_correct_amounts amounts_of(const boil_correct_work *c, double fraction, double mass_kg, double level_m)
 {
     double full_kg_m = c->set_density_kg_m3 * c->area_m2;
     boil_correct_amounts m = boil_correct_balance(fraction, mass_kg, c->set_fraction, c->set_fraction * full_kg_m * level_m,
@@ -83,7 +83,7 @@ static boil_correct_amounts amounts_of(const boil_correcting *c, double fraction
 }
 
 /* As a bath of another strength would weigh at the same level: the level was measured, not the mass. */
-boil_correct_amounts boil_correcting_amounts_if(const boil_correcting *c, double fraction, double level_m)
+boil_correct_amounts boil_correct_work_amounts_if(const boil_correct_work *c, double fraction, double level_m)
 {
     const boil_plant *start = &c->a->start;
     boil_mixture kilogram = boil_mixture_of(start->charge.blend, fraction);
@@ -92,7 +92,7 @@ boil_correct_amounts boil_correcting_amounts_if(const boil_correcting *c, double
 }
 
 /* So much is bailed out that the level is this in the end, with nothing but water added. */
-void boil_correcting_bail_to(boil_correcting *c, double level_m, boil_bail why)
+void boil_correct_work_bail_to(boil_correct_work *c, double level_m, boil_bail why)
 {
     boil_correction *a = c->a;
     double left = level_m / a->unbailed_level_m;
@@ -100,15 +100,15 @@ void boil_correcting_bail_to(boil_correcting *c, double level_m, boil_bail why)
     a->bail_kg = (1 - left) * a->mass_kg;
     a->bail_m3 = (1 - left) * c->area_m2 * a->still_level_m;
     a->start.tank.level_m = a->still_level_m * left;
-    a->amounts = boil_correcting_amounts_if(c, a->salt_fraction, fmin(level_m, a->wanted_level_m));
+    a->amounts = boil_correct_work_amounts_if(c, a->salt_fraction, fmin(level_m, a->wanted_level_m));
 }
 
-void boil_correcting_find_amounts(boil_correcting *c)
+void boil_correct_work_find_amounts(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     double level = fmin(a->wanted_level_m, a->most_level_m);
-    a->amounts = boil_correcting_amounts_if(c, a->salt_fraction, level);
+    a->amounts = boil_correct_work_amounts_if(c, a->salt_fraction, level);
     a->unbailed_level_m = a->amounts.level_m;
     if (a->amounts.level_m > a->most_level_m * (1 + 1e-9))
-        boil_correcting_bail_to(c, a->most_level_m, BOIL_BAIL_FOR_LOAD);
+        boil_correct_work_bail_to(c, a->most_level_m, BOIL_BAIL_FOR_LOAD);
 }

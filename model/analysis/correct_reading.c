@@ -4,26 +4,26 @@
 #include "analysis/steady_state.h"
 #include "base/boil.h"
 
-static int fraction_at(const boil_correcting *c, double boiling_point_K, double *fraction)
+static int fraction_at(const boil_correct_work *c, double boiling_point_K, double *fraction)
 {
     return boil_solution_fraction_boiling_at(&c->air, c->a->start.charge.blend, boiling_point_K, fraction);
 }
 
 /* An uncertainty that reaches beyond what there can be ends there. */
-static double fraction_or(const boil_correcting *c, double boiling_point_K, double otherwise)
+static double fraction_or(const boil_correct_work *c, double boiling_point_K, double otherwise)
 {
     double fraction;
     return fraction_at(c, boiling_point_K, &fraction) == BOIL_OK ? fraction : otherwise;
 }
 
 /* A boiling surface stands a factor above the still one that hardly depends on the level. */
-static int take_swell_out(boil_correcting *c)
+static int take_swell_out(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     double *level = &a->start.tank.level_m;
     boil_row calm;
     for (int i = 0; i < 4 && a->asked.level_boiling; i++) {
-        int outcome = boil_calm_look(&a->start, &c->options, &calm);
+        int outcome = boil_steady_state_first_row(&a->start, &c->options, &calm);
         if (outcome != BOIL_OK)
             return outcome;
         *level *= a->asked.level_m / calm.level_m;
@@ -34,27 +34,27 @@ static int take_swell_out(boil_correcting *c)
 }
 
 /* The plant as it stands, boiling at the reading. */
-static void set_start(boil_correcting *c, const boil_plant *p, const boil_correct_case *asked)
+static void set_start(boil_correct_work *c, const boil_plant *p, const boil_correct_case *asked)
 {
     boil_plant *start = &c->a->start;
     *start = *p;
-    start->control.mode = BOIL_CONTROL_NONE;
+    start->control.mode = BOIL_WATER_CONTROL_NONE;
     start->charge.basis = BOIL_BY_BOILING_POINT;
     start->charge.value = asked->reads_K;
     start->charge.temperature_K = 0;
     start->tank.level_m = asked->level_m;
 }
 
-static int look_at_bath(boil_correcting *c)
+static int look_at_bath(boil_correct_work *c)
 {
     boil_correction *a = c->a;
-    boil_charge_state there;
+    boil_initial_state there;
     boil_row calm;
     int outcome = take_swell_out(c);
     if (outcome == BOIL_OK)
-        outcome = boil_plant_charge(&a->start, &there);
+        outcome = boil_plant_initial(&a->start, &there);
     if (outcome == BOIL_OK)
-        outcome = boil_calm_look(&a->start, &c->options, &calm);
+        outcome = boil_steady_state_first_row(&a->start, &c->options, &calm);
     if (outcome != BOIL_OK)
         return outcome;
     a->salt_fraction = there.salt_fraction;
@@ -70,13 +70,13 @@ static int look_at_bath(boil_correcting *c)
 }
 
 /* The scenario's own bath. */
-static int set_wanted(boil_correcting *c, const boil_plant *p)
+static int set_wanted(boil_correct_work *c, const boil_plant *p)
 {
     boil_correction *a = c->a;
-    boil_charge_state wanted;
+    boil_initial_state wanted;
     boil_plant boiling = *p;
     boiling.charge.temperature_K = 0;
-    int outcome = boil_plant_charge(&boiling, &wanted);
+    int outcome = boil_plant_initial(&boiling, &wanted);
     if (outcome != BOIL_OK)
         return outcome;
     a->set_point_K = wanted.boiling_point_K;
@@ -86,7 +86,7 @@ static int set_wanted(boil_correcting *c, const boil_plant *p)
     return BOIL_OK;
 }
 
-int boil_correcting_look(boil_correcting *c, const boil_plant *p)
+int boil_correct_work_reading(boil_correct_work *c, const boil_plant *p)
 {
     set_start(c, p, &c->a->asked);
     int outcome = set_wanted(c, p);

@@ -3,23 +3,23 @@
 #include "analysis/correct_parts.h"
 #include "base/boil.h"
 
-static boil_act act_of(const boil_correction *a, boil_act_kind kind, double mass_kg)
+static boil_action act_of(const boil_correction *a, boil_action_kind kind, double mass_kg)
 {
-    double temperature_K = kind == BOIL_ACT_LIQUID ? a->asked.liquid_K : a->asked.added_K;
-    return boil_pace_act(kind, mass_kg, a->start.charge.blend, a->asked.liquid_fraction, temperature_K);
+    double temperature_K = kind == BOIL_ACTION_LIQUID ? a->asked.liquid_K : a->asked.added_K;
+    return boil_pour_rate_action(kind, mass_kg, a->start.charge.blend, a->asked.liquid_fraction, temperature_K);
 }
 
-bool boil_correcting_adds(const boil_correction *a)
+bool boil_correct_work_adds(const boil_correction *a)
 {
     return a->water.mass_kg + a->salts.mass_kg + a->liquid.mass_kg > 0;
 }
 
-static int add_step(const boil_correction *a, boil_act_kind kind, const boil_correct_step *step, boil_schedule *s)
+static int add_step(const boil_correction *a, boil_action_kind kind, const boil_correct_step *step, boil_schedule *s)
 {
     if (!(step->mass_kg > 0))
         return BOIL_OK;
-    boil_act act = act_of(a, kind, step->mass_kg);
-    boil_act_pour(&act, step->mass_kg, step->mass_kg / step->over_s);
+    boil_action act = act_of(a, kind, step->mass_kg);
+    boil_action_pour(&act, step->mass_kg, step->mass_kg / step->over_s);
     act.time_s = step->start_s;
     return boil_schedule_add(s, &act);
 }
@@ -27,11 +27,11 @@ static int add_step(const boil_correction *a, boil_act_kind kind, const boil_cor
 int boil_correct_schedule(const boil_correction *a, boil_schedule *out)
 {
     boil_schedule_init(out, a->done_s);
-    int outcome = add_step(a, BOIL_ACT_WATER, &a->water, out);
+    int outcome = add_step(a, BOIL_ACTION_WATER, &a->water, out);
     if (outcome == BOIL_OK)
-        outcome = add_step(a, BOIL_ACT_SALTS, &a->salts, out);
+        outcome = add_step(a, BOIL_ACTION_SALTS, &a->salts, out);
     if (outcome == BOIL_OK)
-        outcome = add_step(a, BOIL_ACT_LIQUID, &a->liquid, out);
+        outcome = add_step(a, BOIL_ACTION_LIQUID, &a->liquid, out);
     return outcome;
 }
 
@@ -44,23 +44,23 @@ static double placed(boil_correct_step *step, double start_s)
 }
 
 /* Water or the boil-down, a rest, the make-up, a hold; done on the minute. */
-void boil_correcting_place(boil_correction *a, double hold_s)
+void boil_correct_work_place(boil_correction *a, double hold_s)
 {
     boil_correct_step *makeup = a->asked.liquid_fraction > 0 ? &a->liquid : &a->salts;
     double end = a->water.mass_kg > 0 ? placed(&a->water, 0) : a->boil_down_s;
     if (makeup->mass_kg > 0)
         end = placed(makeup, a->water.mass_kg > 0 ? end + BOIL_CORRECT_SETTLE_S : end);
-    a->done_s = 60 * (boil_correcting_adds(a) ? ceil((end + hold_s) / 60) : round(end / 60));
+    a->done_s = 60 * (boil_correct_work_adds(a) ? ceil((end + hold_s) / 60) : round(end / 60));
 }
 
 /* Paces ----------------------------------------------------------------------------------------------------------- */
 
 /* The bath in which the make-up begins: the water is in, or has boiled down. */
-static int before_makeup(const boil_correcting *c, boil_plant *p, double *boils_K)
+static int before_makeup(const boil_correct_work *c, boil_plant *p, double *boils_K)
 {
-    boil_charge_state now, then;
+    boil_initial_state now, then;
     *p = c->a->start;
-    int outcome = boil_plant_charge(p, &now);
+    int outcome = boil_plant_initial(p, &now);
     if (outcome != BOIL_OK)
         return outcome;
     double salts = boil_mixture_salts(&now.mixture), water = now.mixture.water + c->a->amounts.water_kg;
@@ -68,7 +68,7 @@ static int before_makeup(const boil_correcting *c, boil_plant *p, double *boils_
         return BOIL_RANGE;
     p->charge.basis = BOIL_BY_SALT_FRACTION;
     p->charge.value = salts / (salts + water);
-    outcome = boil_plant_charge(p, &then);
+    outcome = boil_plant_initial(p, &then);
     if (outcome != BOIL_OK)
         return outcome;
     p->tank.level_m = (salts + water) / (then.density_kg_m3 * c->area_m2);
@@ -76,21 +76,21 @@ static int before_makeup(const boil_correcting *c, boil_plant *p, double *boils_
     return BOIL_OK;
 }
 
-static int find_pace(const boil_correcting *c, const boil_plant *p, boil_act_kind kind, double mass_kg, boil_pace *pace)
+static int find_pace(const boil_correct_work *c, const boil_plant *p, boil_action_kind kind, double mass_kg, boil_pour_rate *pace)
 {
-    boil_act act = act_of(c->a, kind, mass_kg);
-    int outcome = boil_pace_of(p, &act, kind == BOIL_ACT_WATER ? c->vent_kg_s : 0, &c->options, pace);
+    boil_action act = act_of(c->a, kind, mass_kg);
+    int outcome = boil_pour_rate_fastest(p, &act, kind == BOIL_ACTION_WATER ? c->vent_kg_s : 0, &c->options, pace);
     if (outcome == BOIL_NO_ROOT)
-        c->a->end = BOIL_CORRECT_NO_PACE;
+        c->a->end = BOIL_CORRECT_NO_POUR_RATE;
     return outcome == BOIL_NO_ROOT ? BOIL_OK : outcome;
 }
 
-int boil_correcting_find_water_pace(boil_correcting *c, double mass_kg)
+int boil_correct_work_find_water_pace(boil_correct_work *c, double mass_kg)
 {
-    return find_pace(c, &c->a->start, BOIL_ACT_WATER, mass_kg, &c->a->water.pace);
+    return find_pace(c, &c->a->start, BOIL_ACTION_WATER, mass_kg, &c->a->water.pace);
 }
 
-static int find_makeup_pace(boil_correcting *c)
+static int find_makeup_pace(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     bool liquid = a->asked.liquid_fraction > 0;
@@ -105,21 +105,21 @@ static int find_makeup_pace(boil_correcting *c)
         a->end = BOIL_CORRECT_TOO_WEAK;
         return BOIL_OK;
     }
-    return outcome == BOIL_OK ? find_pace(c, &p, liquid ? BOIL_ACT_LIQUID : BOIL_ACT_SALTS, step->mass_kg, &step->pace)
+    return outcome == BOIL_OK ? find_pace(c, &p, liquid ? BOIL_ACTION_LIQUID : BOIL_ACTION_SALTS, step->mass_kg, &step->pace)
                               : outcome;
 }
 
 /* Water is what is left over after the time that the make-up takes; below nothing, that boils down. */
-int boil_correcting_set_water(boil_correcting *c, double water_kg)
+int boil_correct_work_set_water(boil_correct_work *c, double water_kg)
 {
     boil_correction *a = c->a;
     bool searched = a->water.pace.rate_kg_s > 0;
     a->water.mass_kg = fmax(0, water_kg);
     a->boil_down_s = fmax(0, -water_kg / c->vent_kg_s);
-    return a->water.mass_kg > 0 && !searched ? boil_correcting_find_water_pace(c, a->water.mass_kg) : BOIL_OK;
+    return a->water.mass_kg > 0 && !searched ? boil_correct_work_find_water_pace(c, a->water.mass_kg) : BOIL_OK;
 }
 
-int boil_correcting_find_paces(boil_correcting *c)
+int boil_correct_work_find_paces(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     int outcome = find_makeup_pace(c);
@@ -129,5 +129,5 @@ int boil_correcting_find_paces(boil_correcting *c)
     if (!(takes_s > 0) && fabs(a->amounts.water_kg) < BOIL_CORRECT_WORTH_ADDING * a->mass_kg)
         return BOIL_OK;
     double hold_s = takes_s > 0 || a->amounts.water_kg > 0 ? 2 * BOIL_CORRECT_SETTLE_S : 0;
-    return boil_correcting_set_water(c, a->amounts.water_kg + (takes_s + hold_s) * c->vent_kg_s);
+    return boil_correct_work_set_water(c, a->amounts.water_kg + (takes_s + hold_s) * c->vent_kg_s);
 }

@@ -4,7 +4,7 @@
 #include "analysis/steady_state.h"
 #include "base/boil.h"
 
-static int run_schedule(const boil_correcting *c, const boil_schedule *s, double mixing, double rows_s, boil_history *h)
+static int run_schedule(const boil_correct_work *c, const boil_schedule *s, double mixing, double rows_s, boil_history *h)
 {
     boil_run_options o = c->options;
     o.mixing_time_factor = mixing;
@@ -12,7 +12,7 @@ static int run_schedule(const boil_correcting *c, const boil_schedule *s, double
     return boil_run(&c->a->start, s, &o, h);
 }
 
-static int run_plan(const boil_correcting *c, double rows_s, boil_history *h)
+static int run_plan(const boil_correct_work *c, double rows_s, boil_history *h)
 {
     boil_schedule s;
     int outcome = boil_correct_schedule(c->a, &s);
@@ -36,13 +36,13 @@ static double settled_s(const boil_correction *a, const boil_history *h)
     return (double)NAN;
 }
 
-static int find_hold(boil_correcting *c, double *hold_s)
+static int find_hold(boil_correct_work *c, double *hold_s)
 {
     const double longest_s = 4 * 3600;
     double needed = (double)NAN;
     for (*hold_s = 240; isnan(needed) && *hold_s <= longest_s; *hold_s *= 2) {
         boil_history h;
-        boil_correcting_place(c->a, *hold_s);
+        boil_correct_work_place(c->a, *hold_s);
         int outcome = run_plan(c, 10, &h);
         if (outcome != BOIL_OK)
             return outcome;
@@ -64,7 +64,7 @@ static void note_end(boil_correction *a, const boil_history *h)
 }
 
 /* The boil-off hardly depends on the water that makes up for it: a few runs suffice. */
-static int converge(boil_correcting *c, double hold_s)
+static int converge(boil_correct_work *c, double hold_s)
 {
     boil_correction *a = c->a;
     double wanted = a->amounts.level_m * c->set_density_kg_m3 * c->area_m2;
@@ -72,38 +72,38 @@ static int converge(boil_correcting *c, double hold_s)
     for (int i = 0; i < 6 && outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE; i++) {
         boil_history h;
         double before_s = a->done_s;
-        boil_correcting_place(a, hold_s);
+        boil_correct_work_place(a, hold_s);
         if (a->boiled_off_kg > 0 && a->water.mass_kg > 0) { /* what boils off goes with the time */
-            outcome = boil_correcting_set_water(c, a->water.mass_kg + (a->done_s - before_s) * c->vent_kg_s);
-            boil_correcting_place(a, hold_s);
+            outcome = boil_correct_work_set_water(c, a->water.mass_kg + (a->done_s - before_s) * c->vent_kg_s);
+            boil_correct_work_place(a, hold_s);
         }
         if (outcome != BOIL_OK || (outcome = run_plan(c, 0, &h)) != BOIL_OK)
             break;
         double lacks = wanted - h.summary.bath_mass_end_kg;
         note_end(a, &h);
         boil_history_free(&h);
-        if (fabs(lacks) <= (boil_correcting_adds(a) ? 1e-4 * wanted : 31 * c->vent_kg_s))
+        if (fabs(lacks) <= (boil_correct_work_adds(a) ? 1e-4 * wanted : 31 * c->vent_kg_s))
             break;
-        if (!(boil_correcting_adds(a) || a->boil_down_s > 0))
+        if (!(boil_correct_work_adds(a) || a->boil_down_s > 0))
             break;
-        outcome = boil_correcting_set_water(c, a->water.mass_kg - a->boil_down_s * c->vent_kg_s + lacks);
+        outcome = boil_correct_work_set_water(c, a->water.mass_kg - a->boil_down_s * c->vent_kg_s + lacks);
     }
     return outcome;
 }
 
 /* A bath that is fuller than it should be, but only boils down, is not to be judged by that unless it boils over. */
-static int is_too_full(const boil_correcting *c, bool *too_full)
+static int is_too_full(const boil_correct_work *c, bool *too_full)
 {
     const boil_plant *start = &c->a->start;
     boil_row calm;
-    int outcome = boil_calm_look(start, &c->options, &calm);
+    int outcome = boil_steady_state_first_row(start, &c->options, &calm);
     *too_full =
         outcome == BOIL_OK && c->a->boil_down_s > 0 && calm.freeboard_m < start->limits.freeboard_m && calm.freeboard_m > 0;
     return outcome;
 }
 
 /* The run of the whole, mixing fast: each pace was found alone. */
-static int look_for_harm(boil_correcting *c)
+static int look_for_harm(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     boil_schedule s;
@@ -114,10 +114,10 @@ static int look_for_harm(boil_correcting *c)
     if (outcome != BOIL_OK)
         return outcome;
     outcome = boil_correct_schedule(a, &s);
-    if (outcome == BOIL_OK && (outcome = run_schedule(c, &s, BOIL_PACE_FAST_MIXING, 0, &h)) == BOIL_OK) {
+    if (outcome == BOIL_OK && (outcome = run_schedule(c, &s, BOIL_POUR_RATE_FAST_MIXING, 0, &h)) == BOIL_OK) {
         a->freeboard_min_m = h.summary.freeboard_min_m.value;
         if (a->done_s > 0 && !too_full)
-            outcome = boil_pace_forbids(&a->start, &s, &h, &a->harm_id, &a->harm);
+            outcome = boil_pour_rate_forbids(&a->start, &s, &h, &a->harm_id, &a->harm);
         boil_history_free(&h);
     }
     boil_schedule_free(&s);
@@ -125,23 +125,23 @@ static int look_for_harm(boil_correcting *c)
 }
 
 /* A pace found for less than the water that it came to is found again; all are a little slower from then on. */
-static int slow_down(boil_correcting *c, int time)
+static int slow_down(boil_correct_work *c, int time)
 {
     const double share = 0.98;
     boil_correction *a = c->a;
     if (time == 2 && a->water.mass_kg > 0)
-        return boil_correcting_find_water_pace(c, a->water.mass_kg - c->vent_kg_s * a->water.over_s);
+        return boil_correct_work_find_water_pace(c, a->water.mass_kg - c->vent_kg_s * a->water.over_s);
     a->water.pace.rate_kg_s *= share;
     a->salts.pace.rate_kg_s *= share;
     a->liquid.pace.rate_kg_s *= share;
     return BOIL_OK;
 }
 
-int boil_correcting_prove(boil_correcting *c)
+int boil_correct_work_prove(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     double hold_s = 0;
-    int outcome = boil_correcting_adds(a) ? find_hold(c, &hold_s) : BOIL_OK;
+    int outcome = boil_correct_work_adds(a) ? find_hold(c, &hold_s) : BOIL_OK;
     for (int i = 0; i < 8 && outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE; i++) {
         outcome = converge(c, hold_s);
         if (outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE)
@@ -152,6 +152,6 @@ int boil_correcting_prove(boil_correcting *c)
             outcome = slow_down(c, i);
     }
     if (outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE)
-        a->end = BOIL_CORRECT_NO_PACE;
+        a->end = BOIL_CORRECT_NO_POUR_RATE;
     return outcome;
 }

@@ -157,7 +157,7 @@ static void find_needing(judge *j, const kind *k, boil_severity severity, double
             f->list[i].count = count;
             return;
         }
-    boil_finding *list = boil_grow(f->list, &f->room, f->count, sizeof *list);
+    boil_finding *list = boil_array_reserve(f->list, &f->room, f->count, sizeof *list);
     if (!list) {
         j->outcome = BOIL_NO_MEMORY;
         return;
@@ -199,7 +199,7 @@ static void judge_return(judge *j, const boil_run_options *o)
     if (switched_off || h->end_s <= 0)
         return; /* somebody turned it down: no fault of the heat */
     double needed = (double)NAN;
-    if (o != NULL && boil_size_heat_to_boil(j->plant, j->schedule, o, &needed) != BOIL_OK)
+    if (o != NULL && boil_heater_size_to_boil(j->plant, j->schedule, o, &needed) != BOIL_OK)
         needed = (double)NAN;
     double heat = boil_heater_output(&j->plant->heater, 1, j->history->summary.boiling_point_end_K);
     if (q->cause == BOIL_QUIET_START)
@@ -217,7 +217,7 @@ static void judge_loads(judge *j)
     double rule = j->plant->limits.load_per_volume_kg_m3, volume = initial_volume(j);
     size_t number = 0;
     for (size_t i = 0; i < s->count; i++) {
-        if (s->acts[i].kind != BOIL_ACT_LOAD || number >= h->loads_count)
+        if (s->acts[i].kind != BOIL_ACTION_LOAD || number >= h->loads_count)
             continue;
         const boil_load *l = &s->acts[i].is.load;
         const boil_load_result *r = &h->loads[number++];
@@ -240,7 +240,7 @@ static void judge_water(judge *j)
     for (size_t i = 0; i < h->additions_count; i++) {
         const boil_addition_result *a = &h->additions[i];
         if (a->quiet_poured_kg > 0.01 * a->mass_kg)
-            find(j, a->kind == BOIL_ACT_WATER ? &WATER_QUIET : &SALT_QUIET, BOIL_WARNING, a->time_s, a->quiet_poured_kg,
+            find(j, a->kind == BOIL_ACTION_WATER ? &WATER_QUIET : &SALT_QUIET, BOIL_WARNING, a->time_s, a->quiet_poured_kg,
                  0);
     }
 }
@@ -254,7 +254,7 @@ static void judge_salts(judge *j)
     for (size_t i = 0; i < h->additions_count; i++) {
         const boil_addition_result *a = &h->additions[i];
         bool rises = a->level_rise_m > 0.25 * (depth - s->still_level_start_m);
-        if (a->kind == BOIL_ACT_SALTS && rises && a->freeboard_min_m < limit)
+        if (a->kind == BOIL_ACTION_SALTS && rises && a->freeboard_min_m < limit)
             find(j, &SALT_SLUG, a->freeboard_min_m <= 0 ? BOIL_DANGER : BOIL_WARNING, a->time_s, a->freeboard_min_m, limit);
     }
     if (s->bed_max_m > 2e-3) /* two grains deep is a bed, less are grains: judgement */
@@ -271,18 +271,18 @@ static void judge_liquid(judge *j, const boil_run_options *o)
     double limit = j->plant->limits.recovery_s;
     size_t number = 0;
     for (size_t i = 0; i < s->count && number < h->additions_count; i++) {
-        boil_act_kind k = s->acts[i].kind;
-        if (k != BOIL_ACT_WATER && k != BOIL_ACT_SALTS && k != BOIL_ACT_LIQUID)
+        boil_action_kind k = s->acts[i].kind;
+        if (k != BOIL_ACTION_WATER && k != BOIL_ACTION_SALTS && k != BOIL_ACTION_LIQUID)
             continue;
         const boil_addition_result *a = &h->additions[number++];
         double lasted = isnan(a->recovery_s) ? h->end_s - a->boil_lost_s : a->recovery_s;
-        if (k != BOIL_ACT_LIQUID || a->was_quiet_before || !(lasted > limit))
+        if (k != BOIL_ACTION_LIQUID || a->was_quiet_before || !(lasted > limit))
             continue;
         double largest = (double)NAN;
         bool known = o == NULL;
         for (size_t n = 0; n < j->list->count; n++)
             known = known || strcmp(j->list->list[n].id, LIQUID_STOPS.id) == 0;
-        if (!known && boil_size_largest_liquid(j->plant, s, o, i, limit, &largest) != BOIL_OK)
+        if (!known && boil_heater_size_largest_liquid(j->plant, s, o, i, limit, &largest) != BOIL_OK)
             largest = (double)NAN;
         find_needing(j, &LIQUID_STOPS, BOIL_CAUTION, a->boil_lost_s, lasted, limit, (double)NAN, largest);
     }
@@ -291,13 +291,13 @@ static void judge_liquid(judge *j, const boil_run_options *o)
 /* A valve that opens more often than every five minutes wears and overshoots: judgement. */
 static void judge_control(judge *j)
 {
-    const boil_control *c = &j->plant->control;
+    const boil_water_control *c = &j->plant->control;
     const boil_history *h = j->history;
     const boil_summary *s = &h->summary;
-    if (c->mode == BOIL_CONTROL_NONE || !(h->end_s > 0))
+    if (c->mode == BOIL_WATER_CONTROL_NONE || !(h->end_s > 0))
         return;
     double per_hour = (double)s->valve_openings / (h->end_s / 3600), busiest = 12;
-    if (c->mode == BOIL_CONTROL_ON_OFF && s->valve_openings > 4 && per_hour > busiest)
+    if (c->mode == BOIL_WATER_CONTROL_ON_OFF && s->valve_openings > 4 && per_hour > busiest)
         find(j, &VALVE_HUNTS, BOIL_CAUTION, (double)NAN, per_hour, busiest);
     double too_warm = c->set_point_K + fmax(2 * c->differential_K, 2);
     if (s->temperature_max_K.value > too_warm && s->valve_open_share > 0.2 && s->temperature_end_K > too_warm)

@@ -22,10 +22,10 @@ static sized_case case_of(const boil_plant *p, const boil_schedule *s, const boi
     return c;
 }
 
-int boil_size_plant(const boil_plant *p, double heat_W, boil_plant *out)
+int boil_heater_size_plant(const boil_plant *p, double heat_W, boil_plant *out)
 {
-    boil_charge_state bath;
-    int outcome = boil_plant_charge(p, &bath);
+    boil_initial_state bath;
+    int outcome = boil_plant_initial(p, &bath);
     *out = *p;
     if (outcome == BOIL_OK)
         out->heater = boil_heater_sized(&p->heater, heat_W, bath.boiling_point_K);
@@ -35,7 +35,7 @@ int boil_size_plant(const boil_plant *p, double heat_W, boil_plant *out)
 static int run_with(const sized_case *c, double heat_W, boil_history *h)
 {
     boil_plant trial;
-    int outcome = boil_size_plant(c->plant, heat_W, &trial);
+    int outcome = boil_heater_size_plant(c->plant, heat_W, &trial);
     return outcome == BOIL_OK ? boil_run(&trial, c->schedule, &c->options, h) : outcome;
 }
 
@@ -56,20 +56,20 @@ static int ends_boiling(void *context, double heat_W, bool *yes)
     return outcome;
 }
 
-int boil_size_heat_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W)
+int boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W)
 {
     sized_case c = case_of(p, s, o, 0);
     double area = boil_tank_area(&p->tank), no;
-    boil_charge_state bath;
-    int outcome = boil_plant_charge(p, &bath);
+    boil_initial_state bath;
+    int outcome = boil_plant_initial(p, &bath);
     if (outcome != BOIL_OK)
         return outcome;
     double low = fmax(boil_heater_output(&p->heater, 1, bath.boiling_point_K), 500 * area);
-    boil_search search = {ends_boiling, &c, low, most_W_m2 * area, 1.5, 0.005};
-    return boil_search_run(&search, &no, heat_W);
+    boil_bisection search = {ends_boiling, &c, low, most_W_m2 * area, 1.5, 0.005};
+    return boil_bisect(&search, &no, heat_W);
 }
 
-bool boil_size_meets(const boil_history *h, double limit_s)
+bool boil_heater_size_meets(const boil_history *h, double limit_s)
 {
     for (size_t i = 0; i < h->loads_count; i++)
         if (!(h->loads[i].recovery_s <= limit_s))
@@ -84,23 +84,23 @@ static int meets(void *context, double heat_W, bool *yes)
     int outcome = run_with(c, heat_W, &h);
     if (outcome != BOIL_OK)
         return outcome;
-    *yes = boil_size_meets(&h, c->limit_s);
+    *yes = boil_heater_size_meets(&h, c->limit_s);
     outcome = end_of(&h);
     boil_history_free(&h);
     return outcome;
 }
 
-int boil_size_heat(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+int boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                    double precision, double *heat_W)
 {
     sized_case c = case_of(p, s, o, limit_s);
     double area = boil_tank_area(&p->tank), no;
-    boil_calm calm;
-    int outcome = boil_calm_at(p, 0, &calm);
+    boil_steady_state calm;
+    int outcome = boil_steady_state_at(p, 0, &calm);
     if (outcome != BOIL_OK)
         return outcome;
-    boil_search search = {meets, &c, fmax(calm.losses_W, 100 * area), most_W_m2 * area, 1.2, precision};
-    return boil_search_run(&search, &no, heat_W);
+    boil_bisection search = {meets, &c, fmax(calm.losses_W, 100 * area), most_W_m2 * area, 1.2, precision};
+    return boil_bisect(&search, &no, heat_W);
 }
 
 static int boils_over(void *context, double heat_W, bool *yes)
@@ -122,22 +122,22 @@ static int stays_below(void *context, double heat_W, bool *yes)
     return outcome;
 }
 
-int boil_size_heat_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
+int boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
                                  double *heat_W)
 {
     sized_case c = case_of(p, s, o, 0);
     double no;
-    boil_search search = {stays_below, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
-    return boil_search_run(&search, &no, heat_W);
+    boil_bisection search = {stays_below, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
+    return boil_bisect(&search, &no, heat_W);
 }
 
-int boil_size_heat_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
+int boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
                              double *heat_W)
 {
     sized_case c = case_of(p, s, o, 0);
     double over;
-    boil_search search = {boils_over, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
-    int outcome = boil_search_run(&search, heat_W, &over);
+    boil_bisection search = {boils_over, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
+    int outcome = boil_bisect(&search, heat_W, &over);
     if (outcome == BOIL_OK && isnan(*heat_W))
         *heat_W = 0;
     return outcome;
@@ -148,7 +148,7 @@ static int liquid_does(const boil_plant *p, boil_schedule *trial, const boil_run
                        double limit_s, bool *well)
 {
     boil_history h;
-    boil_act *act = &trial->acts[index];
+    boil_action *act = &trial->acts[index];
     act->is.liquid.mass_kg = mass_kg;
     int outcome = boil_run(p, trial, o, &h);
     if (outcome != BOIL_OK)
@@ -156,14 +156,14 @@ static int liquid_does(const boil_plant *p, boil_schedule *trial, const boil_run
     *well = true;
     for (size_t i = 0; i < h.additions_count; i++) {
         const boil_addition_result *a = &h.additions[i];
-        if (a->kind == BOIL_ACT_LIQUID && a->time_s == act->time_s && !(a->recovery_s <= limit_s))
+        if (a->kind == BOIL_ACTION_LIQUID && a->time_s == act->time_s && !(a->recovery_s <= limit_s))
             *well = false;
     }
     boil_history_free(&h);
     return BOIL_OK;
 }
 
-int boil_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, size_t index,
+int boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, size_t index,
                              double limit_s, double *mass_kg)
 {
     boil_schedule trial;

@@ -27,13 +27,13 @@ static bool below_rim(const boil_history *h)
     return isnan(h->summary.overflow_s) && isnan(h->summary.still_overflow_s);
 }
 
-int boil_capacity_scaled(const boil_schedule *s, double times, boil_schedule *out)
+int boil_load_size_scaled(const boil_schedule *s, double times, boil_schedule *out)
 {
     int outcome = BOIL_OK;
     boil_schedule_init(out, s->duration_s);
     for (size_t i = 0; i < s->count && outcome == BOIL_OK; i++) {
-        boil_act act = s->acts[i];
-        if (act.kind == BOIL_ACT_LOAD) {
+        boil_action act = s->acts[i];
+        if (act.kind == BOIL_ACTION_LOAD) {
             act.is.load.mass_kg *= times;
             act.is.load.area_m2 *= times;
         }
@@ -42,7 +42,7 @@ int boil_capacity_scaled(const boil_schedule *s, double times, boil_schedule *ou
     return outcome;
 }
 
-boil_plant boil_capacity_widened(const boil_plant *p, double times)
+boil_plant boil_load_size_widened(const boil_plant *p, double times)
 {
     boil_plant wide = *p;
     wide.tank.length_m *= sqrt(times);
@@ -57,13 +57,13 @@ static int holds(const capacity_case *c, double times, bool *yes)
 {
     boil_schedule trial;
     boil_history h;
-    int outcome = boil_capacity_scaled(c->schedule, times, &trial);
+    int outcome = boil_load_size_scaled(c->schedule, times, &trial);
     if (outcome == BOIL_OK)
         outcome = boil_run(c->plant, &trial, &c->options, &h);
     boil_schedule_free(&trial);
     if (outcome != BOIL_OK)
         return outcome;
-    *yes = boil_size_meets(&h, c->limit_s) && below_rim(&h);
+    *yes = boil_heater_size_meets(&h, c->limit_s) && below_rim(&h);
     outcome = h.end == BOIL_RUN_DONE ? BOIL_OK : BOIL_RANGE;
     boil_history_free(&h);
     return outcome;
@@ -82,45 +82,45 @@ static int ask_too_heavy(void *context, double times, bool *yes)
     return outcome;
 }
 
-int boil_capacity_heaviest(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+int boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                            double *times)
 {
     capacity_case c = case_of(p, s, o, limit_s);
-    boil_search heavier = {ask_too_heavy, &c, 1, 1000, 1.2, 0.002}, lighter = {ask_holds, &c, 1, 0.001, 0.8, 0.002};
+    boil_bisection heavier = {ask_too_heavy, &c, 1, 1000, 1.2, 0.002}, lighter = {ask_holds, &c, 1, 0.001, 0.8, 0.002};
     bool held = false;
     double other;
     int outcome = holds(&c, 1, &held);
     if (outcome != BOIL_OK)
         return outcome;
-    return held ? boil_search_run(&heavier, times, &other) : boil_search_run(&lighter, &other, times);
+    return held ? boil_bisect(&heavier, times, &other) : boil_bisect(&lighter, &other, times);
 }
 
 /* Repetition ------------------------------------------------------------------------------------------------------ */
 
-int boil_capacity_watered(const boil_plant *p, boil_plant *out)
+int boil_load_size_watered(const boil_plant *p, boil_plant *out)
 {
-    boil_charge_state bath;
-    boil_calm calm;
+    boil_initial_state bath;
+    boil_steady_state calm;
     *out = *p;
-    if (p->control.mode != BOIL_CONTROL_NONE)
+    if (p->control.mode != BOIL_WATER_CONTROL_NONE)
         return BOIL_OK;
-    int outcome = boil_plant_charge(p, &bath);
+    int outcome = boil_plant_initial(p, &bath);
     if (outcome == BOIL_OK)
-        outcome = boil_calm_at(p, boil_heater_output(&p->heater, 1, bath.boiling_point_K), &calm);
+        outcome = boil_steady_state_at(p, boil_heater_output(&p->heater, 1, bath.boiling_point_K), &calm);
     if (outcome != BOIL_OK)
         return outcome;
-    out->control = boil_control_default();
-    out->control.mode = BOIL_CONTROL_ON_OFF;
+    out->control = boil_water_control_default();
+    out->control.mode = BOIL_WATER_CONTROL_ON_OFF;
     out->control.set_point_K = bath.boiling_point_K;
     out->control.rate_kg_s = 3 * fmax(calm.steam_kg_s + calm.evaporated_kg_s, 1e-5);
     out->control.water_K = fmax(p->room.temperature_K, BOIL_ZERO_CELSIUS);
     return BOIL_OK;
 }
 
-int boil_capacity_repeated(const boil_load *l, double interval_s, double limit_s, boil_schedule *out)
+int boil_load_size_repeated(const boil_load *l, double interval_s, double limit_s, boil_schedule *out)
 {
     const double first_s = 60;
-    boil_act act = {.kind = BOIL_ACT_LOAD, .is.load = *l};
+    boil_action act = {.kind = BOIL_ACTION_LOAD, .is.load = *l};
     if (!isfinite(l->immersed_s))
         act.is.load.immersed_s = interval_s;
     double count = 8 + ceil(act.is.load.immersed_s / interval_s);
@@ -151,26 +151,26 @@ static int repeats(void *context, double interval_s, bool *yes)
     const capacity_case *c = context;
     boil_schedule s;
     boil_history h;
-    int outcome = boil_capacity_repeated(c->load, interval_s, c->limit_s, &s);
+    int outcome = boil_load_size_repeated(c->load, interval_s, c->limit_s, &s);
     if (outcome == BOIL_OK)
         outcome = boil_run(c->plant, &s, &c->options, &h);
     boil_schedule_free(&s);
     if (outcome != BOIL_OK)
         return outcome;
-    *yes = boil_size_meets(&h, c->limit_s) && below_rim(&h) && none_meets_quiet(&h) &&
+    *yes = boil_heater_size_meets(&h, c->limit_s) && below_rim(&h) && none_meets_quiet(&h) &&
            in_band(&h.summary, &c->plant->limits);
     boil_history_free(&h);
     return BOIL_OK;
 }
 
-int boil_capacity_interval(const boil_plant *watered, const boil_load *l, const boil_run_options *o, double limit_s,
+int boil_load_size_interval(const boil_plant *watered, const boil_load *l, const boil_run_options *o, double limit_s,
                            double *interval_s)
 {
     capacity_case c = case_of(watered, NULL, o, limit_s);
     double too_short;
     c.load = l;
-    boil_search s = {repeats, &c, fmax(30, l->lowering_s), 12 * 3600, 1.25, 0.01};
-    return boil_search_run(&s, &too_short, interval_s);
+    boil_bisection s = {repeats, &c, fmax(30, l->lowering_s), 12 * 3600, 1.25, 0.01};
+    return boil_bisect(&s, &too_short, interval_s);
 }
 
 /* Opening the window ---------------------------------------------------------------------------------------------- */
@@ -182,11 +182,11 @@ static int opens(const capacity_case *c, const boil_plant *p, const boil_schedul
     boil_plant sized;
     boil_history h;
     *yes = false;
-    int outcome = boil_size_heat(p, s, &c->options, c->limit_s, 0.02, &heat);
+    int outcome = boil_heater_size_for_recovery(p, s, &c->options, c->limit_s, 0.02, &heat);
     if (outcome == BOIL_NO_ROOT || outcome == BOIL_RANGE)
         return BOIL_OK;
     if (outcome == BOIL_OK)
-        outcome = boil_size_plant(p, heat, &sized);
+        outcome = boil_heater_size_plant(p, heat, &sized);
     if (outcome == BOIL_OK)
         outcome = boil_run(&sized, s, &c->options, &h);
     if (outcome != BOIL_OK)
@@ -200,7 +200,7 @@ static int opens_with_load(void *context, double times, bool *yes)
 {
     const capacity_case *c = context;
     boil_schedule s;
-    int outcome = boil_capacity_scaled(c->schedule, times, &s);
+    int outcome = boil_load_size_scaled(c->schedule, times, &s);
     if (outcome == BOIL_OK)
         outcome = opens(c, c->plant, &s, yes);
     boil_schedule_free(&s);
@@ -210,24 +210,24 @@ static int opens_with_load(void *context, double times, bool *yes)
 static int opens_with_area(void *context, double times, bool *yes)
 {
     const capacity_case *c = context;
-    boil_plant p = boil_capacity_widened(c->plant, times);
+    boil_plant p = boil_load_size_widened(c->plant, times);
     return opens(c, &p, c->schedule, yes);
 }
 
-int boil_capacity_opening_load(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+int boil_load_size_opening_load(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                                double *share)
 {
     capacity_case c = case_of(p, s, o, limit_s);
     double too_heavy;
-    boil_search search = {opens_with_load, &c, 0.9, 0.01, 0.75, 0.02};
-    return boil_search_run(&search, &too_heavy, share);
+    boil_bisection search = {opens_with_load, &c, 0.9, 0.01, 0.75, 0.02};
+    return boil_bisect(&search, &too_heavy, share);
 }
 
-int boil_capacity_opening_area(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+int boil_load_size_opening_area(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                                double *times)
 {
     capacity_case c = case_of(p, s, o, limit_s);
     double too_small;
-    boil_search search = {opens_with_area, &c, 1.1, 16, 1.3, 0.02};
-    return boil_search_run(&search, &too_small, times);
+    boil_bisection search = {opens_with_area, &c, 1.1, 16, 1.3, 0.02};
+    return boil_bisect(&search, &too_small, times);
 }

@@ -12,27 +12,27 @@ static const char *const forbidden[] = {"overflow",  "overflow-still",      "fre
                                         "salt-slug", "water-on-quiet-bath", "water-layer",    "salt-on-quiet-bath",
                                         "salt-bed",  "liquid-stops-boil",   "boil-lost-long", "boil-never-returns"};
 
-double boil_pace_by_hand(boil_act_kind kind)
+double boil_pour_rate_by_hand(boil_action_kind kind)
 {
-    return kind == BOIL_ACT_WATER   ? BOIL_PACE_WATER_KG_S
-           : kind == BOIL_ACT_SALTS ? BOIL_PACE_SALTS_KG_S
-                                    : BOIL_PACE_LIQUID_KG_S;
+    return kind == BOIL_ACTION_WATER   ? BOIL_POUR_RATE_WATER_KG_S
+           : kind == BOIL_ACTION_SALTS ? BOIL_POUR_RATE_SALTS_KG_S
+                                    : BOIL_POUR_RATE_LIQUID_KG_S;
 }
 
-double boil_act_mass(const boil_act *a)
+double boil_action_mass(const boil_action *a)
 {
-    return a->kind == BOIL_ACT_WATER   ? a->is.water.mass_kg
-           : a->kind == BOIL_ACT_SALTS ? a->is.salts.mass_kg
+    return a->kind == BOIL_ACTION_WATER   ? a->is.water.mass_kg
+           : a->kind == BOIL_ACTION_SALTS ? a->is.salts.mass_kg
                                        : a->is.liquid.mass_kg;
 }
 
-void boil_act_pour(boil_act *a, double mass_kg, double rate_kg_s)
+void boil_action_pour(boil_action *a, double mass_kg, double rate_kg_s)
 {
     double over_s = mass_kg / rate_kg_s;
-    if (a->kind == BOIL_ACT_WATER) {
+    if (a->kind == BOIL_ACTION_WATER) {
         a->is.water.mass_kg = mass_kg;
         a->is.water.over_s = over_s;
-    } else if (a->kind == BOIL_ACT_SALTS) {
+    } else if (a->kind == BOIL_ACTION_SALTS) {
         a->is.salts.mass_kg = mass_kg;
         a->is.salts.over_s = over_s;
     } else {
@@ -41,26 +41,26 @@ void boil_act_pour(boil_act *a, double mass_kg, double rate_kg_s)
     }
 }
 
-boil_act boil_pace_act(boil_act_kind kind, double mass_kg, const double blend[BOIL_SALTS], double liquid_fraction,
+boil_action boil_pour_rate_action(boil_action_kind kind, double mass_kg, const double blend[BOIL_SALTS], double liquid_fraction,
                        double temperature_K)
 {
-    boil_act a = {.kind = kind};
-    if (kind == BOIL_ACT_WATER)
-        a.is.water = (boil_water_act){.temperature_K = temperature_K};
-    else if (kind == BOIL_ACT_SALTS)
-        a.is.salts = (boil_salts_act){.temperature_K = temperature_K, .blend = {blend[0], blend[1], blend[2]}};
+    boil_action a = {.kind = kind};
+    if (kind == BOIL_ACTION_WATER)
+        a.is.water = (boil_action_water){.temperature_K = temperature_K};
+    else if (kind == BOIL_ACTION_SALTS)
+        a.is.salts = (boil_action_salts){.temperature_K = temperature_K, .blend = {blend[0], blend[1], blend[2]}};
     else
-        a.is.liquid = (boil_liquid_act){
+        a.is.liquid = (boil_action_liquid){
             .temperature_K = temperature_K, .blend = {blend[0], blend[1], blend[2]}, .salt_fraction = liquid_fraction};
-    boil_act_pour(&a, mass_kg, boil_pace_by_hand(kind));
+    boil_action_pour(&a, mass_kg, boil_pour_rate_by_hand(kind));
     return a;
 }
 
-double boil_pace_liquid_temperature(const double blend[BOIL_SALTS], double salt_fraction, double room_K)
+double boil_pour_rate_liquid_temperature(const double blend[BOIL_SALTS], double salt_fraction, double room_K)
 {
     const double warmer_K = 5;
     boil_mixture kilogram = boil_mixture_of(blend, salt_fraction);
-    return fmax(room_K, boil_crystals_from(&kilogram) + warmer_K); /* fmax leaves out a NaN: it never crystallises */
+    return fmax(room_K, boil_solubility_crystals_from(&kilogram) + warmer_K); /* fmax leaves out a NaN: it never crystallises */
 }
 
 static const boil_finding *found(const boil_findings *f, const char *id)
@@ -71,7 +71,7 @@ static const boil_finding *found(const boil_findings *f, const char *id)
     return NULL;
 }
 
-int boil_pace_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
+int boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
                       const char **title)
 {
     boil_findings all;
@@ -92,10 +92,10 @@ int boil_pace_forbids(const boil_plant *p, const boil_schedule *s, const boil_hi
 
 typedef struct {
     const boil_plant *plant;
-    boil_act act;
+    boil_action act;
     double mass_kg, boils_off_kg_s;
     boil_run_options options;
-    boil_pace *pace;
+    boil_pour_rate *pace;
 } pouring;
 
 /* Followed for half a minute after it ends: what it does, it does within the mixing time. */
@@ -107,11 +107,11 @@ static int will_do(void *context, double rate_kg_s, bool *yes)
     boil_history h;
     const char *id = NULL, *title = NULL;
     double mass = c->mass_kg * rate_kg_s / (rate_kg_s - c->boils_off_kg_s);
-    boil_act_pour(&c->act, mass, rate_kg_s);
+    boil_action_pour(&c->act, mass, rate_kg_s);
     boil_schedule_init(&s, mass / rate_kg_s + after_s);
     int outcome = boil_schedule_add(&s, &c->act);
     if (outcome == BOIL_OK && (outcome = boil_run(c->plant, &s, &c->options, &h)) == BOIL_OK) {
-        outcome = boil_pace_forbids(c->plant, &s, &h, &id, &title);
+        outcome = boil_pour_rate_forbids(c->plant, &s, &h, &id, &title);
         *yes = id == NULL && h.end == BOIL_RUN_DONE;
         if (outcome == BOIL_OK && h.end == BOIL_RUN_FAILED)
             outcome = BOIL_NOT_FINITE;
@@ -149,14 +149,14 @@ static int halve(pouring *c, double by_hand, double slowest, double ratio)
     return outcome;
 }
 
-int boil_pace_of(const boil_plant *p, const boil_act *act, double boils_off_kg_s, const boil_run_options *o, boil_pace *out)
+int boil_pour_rate_fastest(const boil_plant *p, const boil_action *act, double boils_off_kg_s, const boil_run_options *o, boil_pour_rate *out)
 {
-    pouring c = {p, *act, boil_act_mass(act), boils_off_kg_s, *o, out};
-    double by_hand = boil_pace_by_hand(act->kind), gaining = BOIL_PACE_GAINS * boils_off_kg_s;
-    double in_time = c.mass_kg / BOIL_PACE_LONGEST_S + boils_off_kg_s, slowest = fmax(in_time, gaining > 0 ? gaining : by_hand / 100);
-    *out = (boil_pace){.rate_kg_s = (double)NAN};
+    pouring c = {p, *act, boil_action_mass(act), boils_off_kg_s, *o, out};
+    double by_hand = boil_pour_rate_by_hand(act->kind), gaining = BOIL_POUR_RATE_GAINS * boils_off_kg_s;
+    double in_time = c.mass_kg / BOIL_POUR_RATE_LONGEST_S + boils_off_kg_s, slowest = fmax(in_time, gaining > 0 ? gaining : by_hand / 100);
+    *out = (boil_pour_rate){.rate_kg_s = (double)NAN};
     c.act.time_s = 0;
-    c.options.mixing_time_factor = BOIL_PACE_FAST_MIXING;
+    c.options.mixing_time_factor = BOIL_POUR_RATE_FAST_MIXING;
     c.options.row_interval_s = 0;
     if (!(slowest < by_hand)) {
         out->limited_by = gaining < by_hand ? "it would take longer than a shift" : "it boils off as fast as anyone pours";

@@ -8,47 +8,47 @@
 
 /* Nobody pours faster: judgement. Water: half-open garden hose, 15 L/min, 5 to 40. Dry salts: a 5 lb scoop sifted in
    every quarter of a minute, 0.15 kg/s, 0.05 to 0.5. Ready-mixed liquid: a hand pump, 0.3 kg/s, 0.1 to 1. */
-#define BOIL_PACE_WATER_KG_S 0.25
-#define BOIL_PACE_SALTS_KG_S 0.15
-#define BOIL_PACE_LIQUID_KG_S 0.30
+#define BOIL_POUR_RATE_WATER_KG_S 0.25
+#define BOIL_POUR_RATE_SALTS_KG_S 0.15
+#define BOIL_POUR_RATE_LIQUID_KG_S 0.30
 
 /* Published mixing times differ by three either way: a third gives the larger surge. */
-#define BOIL_PACE_FAST_MIXING (1.0 / 3)
+#define BOIL_POUR_RATE_FAST_MIXING (1.0 / 3)
 
 typedef struct {
     double rate_kg_s;
     const char *limited_by; /* title of the finding that a faster pour raises; NULL: nobody pours faster */
     const char *limited_id; /* the id of that finding, or NULL */
-} boil_pace;
+} boil_pour_rate;
 
 /* No pour takes longer than a shift: 8 h, judgement. */
-#define BOIL_PACE_LONGEST_S 28800.0
+#define BOIL_POUR_RATE_LONGEST_S 28800.0
 
 /* Water that is to make a bath weaker must run in so many times as fast as the bath boils it off: 2, 1.5 to 4,
    judgement. */
-#define BOIL_PACE_GAINS 2.0
+#define BOIL_POUR_RATE_GAINS 2.0
 
 /* The fastest pace, to 3 % from the lower side, of an act that adds water, salts or liquid; its time, and over how
    long, do not matter. boils_off_kg_s: what the bath gives off and the act makes up for besides, as long as it pours;
    0: nothing. BOIL_NO_ROOT when not even a hundredth of the hand's pace will do, or what just gains on the boil-off, or what
    is in within a shift: limited_by says why. */
-int boil_pace_of(const boil_plant *p, const boil_act *act, double boils_off_kg_s, const boil_run_options *o, boil_pace *out);
+int boil_pour_rate_fastest(const boil_plant *p, const boil_action *act, double boils_off_kg_s, const boil_run_options *o, boil_pour_rate *out);
 
 /* The first finding that forbids a pour in a history of its run; NULL: none does. */
-int boil_pace_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
+int boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
                       const char **title);
 
-double boil_pace_by_hand(boil_act_kind kind); /* kg/s, as above */
+double boil_pour_rate_by_hand(boil_action_kind kind); /* kg/s, as above */
 /* At which ready-mixed liquid is poured, K: the room's, or 5 K above where it crystallises, since it comes as a
    liquid. */
-double boil_pace_liquid_temperature(const double blend[BOIL_SALTS], double salt_fraction, double room_K);
+double boil_pour_rate_liquid_temperature(const double blend[BOIL_SALTS], double salt_fraction, double room_K);
 
 /* An act that adds so much of a kind, of a temperature, by hand; the salts of the bath's own blend, in liquid so much
    of it. */
-boil_act boil_pace_act(boil_act_kind kind, double mass_kg, const double blend[BOIL_SALTS], double liquid_fraction,
+boil_action boil_pour_rate_action(boil_action_kind kind, double mass_kg, const double blend[BOIL_SALTS], double liquid_fraction,
                        double temperature_K);
 
-double boil_act_mass(const boil_act *a);      /* kg, of an act that adds something */
-void boil_act_pour(boil_act *a, double mass_kg, double rate_kg_s);
+double boil_action_mass(const boil_action *a);      /* kg, of an act that adds something */
+void boil_action_pour(boil_action *a, double mass_kg, double rate_kg_s);
 
 #endif

@@ -29,7 +29,7 @@ static int starts_boiling(void *context, double heat_W, bool *yes)
     boil_plant trial = heated(c->plant, heat_W, c->boiling_point_K);
     boil_bath b;
     double y[BATH_FIXED];
-    int outcome = boil_bath_init(&b, &trial, y);
+    int outcome = boil_modes_start(&b, &trial, y);
     *yes = outcome == BOIL_OK && b.boiling;
     boil_bath_free(&b);
     return outcome;
@@ -39,18 +39,18 @@ static int losses(const boil_plant *p, double boiling_point_K, double *losses_W)
 {
     boiling c = {p, boiling_point_K};
     double area = boil_tank_area(&p->tank), no;
-    boil_search s = {starts_boiling, &c, 1e-3 * area, most_W_m2 * area, 2, 1e-4};
-    return boil_search_run(&s, &no, losses_W);
+    boil_bisection s = {starts_boiling, &c, 1e-3 * area, most_W_m2 * area, 2, 1e-4};
+    return boil_bisect(&s, &no, losses_W);
 }
 
-static int look_at(const boil_plant *trial, boil_calm *out)
+static int look_at(const boil_plant *trial, boil_steady_state *out)
 {
     boil_bath b;
-    boil_bath_view v;
+    boil_rates_view v;
     double y[BATH_FIXED];
-    int outcome = boil_bath_init(&b, trial, y);
+    int outcome = boil_modes_start(&b, trial, y);
     if (outcome == BOIL_OK)
-        outcome = boil_bath_look(&b, 0, y, &v, NULL);
+        outcome = boil_rates_at(&b, 0, y, &v, NULL);
     if (outcome == BOIL_OK) {
         out->steam_kg_s = v.steam_kg_s;
         out->evaporated_kg_s = v.surface.evaporation_kg_s;
@@ -62,13 +62,13 @@ static int look_at(const boil_plant *trial, boil_calm *out)
     return outcome;
 }
 
-int boil_calm_at(const boil_plant *p, double heat_W, boil_calm *out)
+int boil_steady_state_at(const boil_plant *p, double heat_W, boil_steady_state *out)
 {
-    boil_charge_state c;
-    int outcome = boil_plant_charge(p, &c);
+    boil_initial_state c;
+    int outcome = boil_plant_initial(p, &c);
     if (outcome != BOIL_OK)
         return outcome;
-    *out = (boil_calm){.volume_m3 = c.volume_m3, .boiling_point_K = c.boiling_point_K};
+    *out = (boil_steady_state){.volume_m3 = c.volume_m3, .boiling_point_K = c.boiling_point_K};
     boil_plant trial = heated(p, heat_W, c.boiling_point_K);
     outcome = losses(p, c.boiling_point_K, &out->losses_W);
     return outcome == BOIL_OK ? look_at(&trial, out) : outcome;
@@ -77,21 +77,21 @@ int boil_calm_at(const boil_plant *p, double heat_W, boil_calm *out)
 /* The same mass as at the boil: it stands lower when cold. */
 static int cold(const boil_plant *p, double heat_W, boil_plant *out)
 {
-    boil_charge_state at_boil, at_room;
-    int outcome = boil_plant_charge(p, &at_boil);
+    boil_initial_state at_boil, at_room;
+    int outcome = boil_plant_initial(p, &at_boil);
     if (outcome != BOIL_OK)
         return outcome;
     *out = heated(p, heat_W, at_boil.boiling_point_K);
-    outcome = boil_plant_charge(out, &at_boil);
+    outcome = boil_plant_initial(out, &at_boil);
     out->charge.temperature_K = fmax(p->room.temperature_K, BOIL_ZERO_CELSIUS);
     if (outcome == BOIL_OK)
-        outcome = boil_plant_charge(out, &at_room);
+        outcome = boil_plant_initial(out, &at_room);
     if (outcome == BOIL_OK)
         out->tank.level_m *= boil_mixture_mass(&at_boil.mixture) / boil_mixture_mass(&at_room.mixture);
     return outcome;
 }
 
-int boil_calm_look(const boil_plant *p, const boil_run_options *o, boil_row *out)
+int boil_steady_state_first_row(const boil_plant *p, const boil_run_options *o, boil_row *out)
 {
     boil_schedule nothing;
     boil_history h;
@@ -106,7 +106,7 @@ int boil_calm_look(const boil_plant *p, const boil_run_options *o, boil_row *out
     return BOIL_OK;
 }
 
-int boil_calm_until_boiling(const boil_plant *p, const boil_run_options *o, bool rows, boil_history *out)
+int boil_steady_state_reached(const boil_plant *p, const boil_run_options *o, bool rows, boil_history *out)
 {
     const double longest_s = 14 * 86400;
     boil_run_options spaced = *o;
@@ -123,14 +123,14 @@ int boil_calm_until_boiling(const boil_plant *p, const boil_run_options *o, bool
     }
 }
 
-int boil_calm_heat_up(const boil_plant *p, const boil_run_options *o, double heat_W, double *time_s)
+int boil_steady_state_heat_up(const boil_plant *p, const boil_run_options *o, double heat_W, double *time_s)
 {
     boil_plant trial;
     boil_history h;
     int outcome = cold(p, heat_W, &trial);
     *time_s = (double)NAN;
     if (outcome == BOIL_OK)
-        outcome = boil_calm_until_boiling(&trial, o, false, &h);
+        outcome = boil_steady_state_reached(&trial, o, false, &h);
     if (outcome != BOIL_OK)
         return outcome;
     *time_s = h.summary.time_to_boil_s;

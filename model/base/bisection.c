@@ -4,12 +4,12 @@
 
 #include "base/boil.h"
 
-static bool beyond(const boil_search *s, double x)
+static bool beyond(const boil_bisection *s, double x)
 {
     return s->ratio > 1 ? x > s->most : x < s->most;
 }
 
-static int scan(const boil_search *s, double *no, double *yes)
+static int scan(const boil_bisection *s, double *no, double *yes)
 {
     bool found = false;
     *no = *yes = (double)NAN;
@@ -26,7 +26,7 @@ static int scan(const boil_search *s, double *no, double *yes)
     return BOIL_NO_ROOT;
 }
 
-int boil_search_run(const boil_search *s, double *no, double *yes)
+int boil_bisect(const boil_bisection *s, double *no, double *yes)
 {
     int outcome = scan(s, no, yes);
     while (outcome == BOIL_OK && fabs(*yes - *no) > s->precision * fmax(*yes, *no)) {

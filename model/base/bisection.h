@@ -11,11 +11,11 @@ typedef struct {
     double from, most;
     double ratio;     /* of one number of the scan to the one before it; above 1, or below 1 to scan down */
     double precision; /* the bracket's width, relative to its larger end */
-} boil_search;
+} boil_bisection;
 
 /* Scans from `from` to the first yes, then halves the bracket: what happens beyond it does not matter, so the answer need
    not be yes for ever. Nor is it trusted between two numbers of the scan: they should lie close. *no and *yes are the ends
    of the bracket; *no is NaN when the first answer was yes. BOIL_NO_ROOT: no yes as far as `most`. */
-int boil_search_run(const boil_search *s, double *no, double *yes);
+int boil_bisect(const boil_bisection *s, double *no, double *yes);
 
 #endif

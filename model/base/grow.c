@@ -3,7 +3,7 @@
 #include <stdint.h>
 #include <stdlib.h>
 
-void *boil_grow(void *list, size_t *room, size_t count, size_t size)
+void *boil_array_reserve(void *list, size_t *room, size_t count, size_t size)
 {
     if (count < *room)
         return list;

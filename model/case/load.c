@@ -150,9 +150,9 @@ double boil_load_rinse(const boil_load *l)
     return l->rinse_kg_m2 * boil_load_wetted(l);
 }
 
-boil_body boil_load_parts(const boil_load *l)
+boil_conduction_body boil_load_parts(const boil_load *l)
 {
-    boil_body b = {
+    boil_conduction_body b = {
         .dimension = packed(l) ? 1 : shape_dimension(l->shape),
         .radius_m = packed(l) ? l->packed_depth_m / 2 : shape_radius(l),
         .area_m2 = boil_load_area(l),
@@ -163,14 +163,14 @@ boil_body boil_load_parts(const boil_load *l)
         .height_m = l->part_height_m,
         .metal = l->metal,
     };
-    b.unknowns = boil_body_unknowns(&b, l->temperature_K);
+    b.unknowns = boil_conduction_unknowns(&b, l->temperature_K);
     return b;
 }
 
-boil_body boil_load_basket(const boil_load *l)
+boil_conduction_body boil_load_basket(const boil_load *l)
 {
     const boil_metal steel = boil_carbon_steel();
-    boil_body b = {
+    boil_conduction_body b = {
         .dimension = 1,
         .radius_m = BASKET_THICKNESS_M / 2,
         .area_m2 = surface(1, l->basket_kg, steel.density_kg_m3, BASKET_THICKNESS_M / 2),
@@ -180,6 +180,6 @@ boil_body boil_load_basket(const boil_load *l)
         .height_m = l->part_height_m,
         .metal = steel,
     };
-    b.unknowns = boil_body_unknowns(&b, l->temperature_K);
+    b.unknowns = boil_conduction_unknowns(&b, l->temperature_K);
     return b;
 }

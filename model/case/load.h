@@ -50,7 +50,7 @@ double boil_load_wetted(const boil_load *l);    /* m2 of the parts' own surface,
 double boil_load_displaced(const boil_load *l); /* m3 of solid metal, parts and basket */
 double boil_load_rinse(const boil_load *l);     /* kg of water carried in, on the parts' own area even when packed */
 
-boil_body boil_load_parts(const boil_load *l);
-boil_body boil_load_basket(const boil_load *l); /* mass 0 when there is none */
+boil_conduction_body boil_load_parts(const boil_load *l);
+boil_conduction_body boil_load_basket(const boil_load *l); /* mass 0 when there is none */
 
 #endif

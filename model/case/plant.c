@@ -11,14 +11,14 @@ boil_plant boil_plant_default(void)
         .tank = boil_tank_default(),
         .heater = boil_heater_default(BOIL_HEAT_GAS),
         .losses = boil_losses_default(),
-        .room = boil_room_default(),
+        .room = boil_ambient_default(),
         /* Two minutes, six inches, 280 to 295 degF and 1 lb per 2 gal: common practice, no source. */
         .limits = {.recovery_s = 120,
                    .freeboard_m = 0.1524,
                    .boiling_point_low_K = 410.93,
                    .boiling_point_high_K = 419.26,
                    .load_per_volume_kg_m3 = 59.913},
-        .control = boil_control_default(),
+        .control = boil_water_control_default(),
         .fittings = {.exhaust_on = true,
                      .still_draught_m_s = 0.1,
                      .lid_W_m2K = 7,
@@ -26,8 +26,8 @@ boil_plant boil_plant_default(void)
                      .grain_m = 1e-3},
         .elevation_factor = 1,
         .transport = boil_transport_default(),
-        .pool = boil_pool_default(),
-        .layer = boil_layer_law_default(),
+        .pool = boil_swell_default(),
+        .layer = boil_water_layer_law_default(),
     };
 }
 
@@ -38,7 +38,7 @@ double boil_plant_mixer_power(const boil_plant *p)
     return p->fittings.mixer_W > 0 ? p->fittings.mixer_W : usual_W_m3 * volume_m3;
 }
 
-static const char *charge_problem(const boil_charge *c)
+static const char *charge_problem(const boil_initial_charge *c)
 {
     double sum = 0;
     for (int i = 0; i < BOIL_SALTS; i++) {
@@ -86,11 +86,11 @@ static const char *fittings_problem(const boil_fittings *f)
 
 const char *boil_plant_problem(const boil_plant *p)
 {
-    const char *found[] = {boil_tank_problem(&p->tank),     boil_room_problem(&p->room),
+    const char *found[] = {boil_tank_problem(&p->tank),     boil_ambient_problem(&p->room),
                            boil_heater_problem(&p->heater), boil_losses_problem(&p->losses),
-                           boil_pool_problem(&p->pool),     boil_layer_law_problem(&p->layer),
+                           boil_swell_problem(&p->pool),     boil_water_layer_law_problem(&p->layer),
                            charge_problem(&p->charge),      limits_problem(&p->limits),
-                           boil_control_problem(&p->control), fittings_problem(&p->fittings)};
+                           boil_water_control_problem(&p->control), fittings_problem(&p->fittings)};
     for (size_t i = 0; i < sizeof found / sizeof found[0]; i++)
         if (found[i])
             return found[i];
@@ -101,7 +101,7 @@ const char *boil_plant_problem(const boil_plant *p)
 
 static int charge_fraction(const boil_plant *p, const boil_conditions *air, double *fraction)
 {
-    const boil_charge *c = &p->charge;
+    const boil_initial_charge *c = &p->charge;
     switch (c->basis) {
     case BOIL_BY_BOILING_POINT:
         return boil_solution_fraction_boiling_at(air, c->blend, c->value, fraction);
@@ -114,7 +114,7 @@ static int charge_fraction(const boil_plant *p, const boil_conditions *air, doub
     return c->value > 0 && c->value < 0.9 ? BOIL_OK : BOIL_RANGE;
 }
 
-int boil_plant_charge(const boil_plant *p, boil_charge_state *out)
+int boil_plant_initial(const boil_plant *p, boil_initial_state *out)
 {
     boil_conditions air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor);
     double fraction, boiling_point;

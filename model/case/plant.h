@@ -14,14 +14,14 @@
 #include "transfer/water_layer.h"
 
 /* How the scenario states the strength of the bath. */
-typedef enum { BOIL_BY_SALT_FRACTION, BOIL_BY_STRENGTH, BOIL_BY_BOILING_POINT } boil_charge_basis;
+typedef enum { BOIL_BY_SALT_FRACTION, BOIL_BY_STRENGTH, BOIL_BY_BOILING_POINT } boil_initial_basis;
 
 typedef struct {
     double blend[BOIL_SALTS];   /* dry salts by mass: NaOH, NaNO3, NaNO2; sum 1 */
-    boil_charge_basis basis;
+    boil_initial_basis basis;
     double value;               /* kg/kg solution; kg salts per m3 of bath at its boiling point; or K */
     double temperature_K;       /* at the start; 0: at its boiling point */
-} boil_charge;
+} boil_initial_charge;
 
 typedef struct {
     double recovery_s;          /* longest a load may stop the boil; 1 to 86400 */
@@ -42,17 +42,17 @@ typedef struct {
 
 typedef struct {
     boil_tank tank;
-    boil_charge charge;
+    boil_initial_charge charge;
     boil_heater heater;
     boil_losses losses;
-    boil_room room;
+    boil_ambient room;
     boil_limits limits;
-    boil_control control;
+    boil_water_control control;
     boil_fittings fittings;
     double elevation_factor;    /* 0.85 to 1.10; see properties/solution.h */
     boil_transport transport;
-    boil_pool pool;
-    boil_layer_law layer;
+    boil_swell pool;
+    boil_water_layer_law layer;
 } boil_plant;
 
 boil_plant boil_plant_default(void);
@@ -66,7 +66,7 @@ const char *boil_plant_problem(const boil_plant *p);
 typedef struct {
     boil_mixture mixture;       /* kg of water and each salt in the tank */
     double salt_fraction, boiling_point_K, temperature_K, density_kg_m3 /* at its temperature */, volume_m3;
-} boil_charge_state;
-int boil_plant_charge(const boil_plant *p, boil_charge_state *out);
+} boil_initial_state;
+int boil_plant_initial(const boil_plant *p, boil_initial_state *out);
 
 #endif

@@ -18,9 +18,9 @@ void boil_schedule_free(boil_schedule *s)
     *s = (boil_schedule){.duration_s = s->duration_s};
 }
 
-int boil_schedule_add(boil_schedule *s, const boil_act *a)
+int boil_schedule_add(boil_schedule *s, const boil_action *a)
 {
-    boil_act *acts = boil_grow(s->acts, &s->room, s->count, sizeof *acts);
+    boil_action *acts = boil_array_reserve(s->acts, &s->room, s->count, sizeof *acts);
     if (!acts)
         return BOIL_NO_MEMORY;
     s->acts = acts;
@@ -32,7 +32,7 @@ int boil_schedule_add(boil_schedule *s, const boil_act *a)
 
 static int earlier(const void *a, const void *b)
 {
-    const boil_act *x = a, *y = b;
+    const boil_action *x = a, *y = b;
     if (x->time_s != y->time_s)
         return x->time_s < y->time_s ? -1 : 1;
     return x->order < y->order ? -1 : x->order > y->order;

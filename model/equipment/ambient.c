@@ -6,15 +6,15 @@
 #include "base/boil.h"
 #include "properties/water.h"
 
-boil_room boil_room_default(void)
+boil_ambient boil_ambient_default(void)
 {
-    return (boil_room){.pressure_Pa = BOIL_STANDARD_ATMOSPHERE,
+    return (boil_ambient){.pressure_Pa = BOIL_STANDARD_ATMOSPHERE,
                        .temperature_K = 293.15,
                        .relative_humidity = 0.5,
                        .draught_m_s = 0.3};
 }
 
-const char *boil_room_problem(const boil_room *r)
+const char *boil_ambient_problem(const boil_ambient *r)
 {
     if (!(r->pressure_Pa >= 60e3 && r->pressure_Pa <= 110e3))
         return "station pressure must be between 60000 Pa and 110000 Pa (not reduced to sea level)";
@@ -27,12 +27,12 @@ const char *boil_room_problem(const boil_room *r)
     return NULL;
 }
 
-double boil_pressure_at_altitude(double altitude_m)
+double boil_ambient_pressure_at_altitude(double altitude_m)
 {
     return BOIL_STANDARD_ATMOSPHERE * pow(1 - 2.25577e-5 * altitude_m, 5.25588);
 }
 
-double boil_room_vapour_pressure(const boil_room *r)
+double boil_ambient_vapour_pressure(const boil_ambient *r)
 {
     return r->relative_humidity * boil_water_saturation_pressure(fmax(r->temperature_K, BOIL_ZERO_CELSIUS));
 }

@@ -3,9 +3,9 @@
 #include <math.h>
 #include <stddef.h>
 
-boil_control boil_control_default(void)
+boil_water_control boil_water_control_default(void)
 {
-    return (boil_control){.mode = BOIL_CONTROL_NONE,
+    return (boil_water_control){.mode = BOIL_WATER_CONTROL_NONE,
                           .differential_K = 1,
                           .band_K = 2,
                           .period_s = 120,
@@ -15,9 +15,9 @@ boil_control boil_control_default(void)
                           .only_while_boiling = true};
 }
 
-const char *boil_control_problem(const boil_control *c)
+const char *boil_water_control_problem(const boil_water_control *c)
 {
-    if (c->mode == BOIL_CONTROL_NONE)
+    if (c->mode == BOIL_WATER_CONTROL_NONE)
         return NULL;
     if (!(c->set_point_K >= 373.15 && c->set_point_K <= 473.15))
         return "set point of the water control must be between 373.15 K and 473.15 K";
@@ -40,7 +40,7 @@ const char *boil_control_problem(const boil_control *c)
     return NULL;
 }
 
-double boil_control_share(const boil_control *c, double sensor_K)
+double boil_water_control_share(const boil_water_control *c, double sensor_K)
 {
     return fmin(1, fmax(0, (sensor_K - c->set_point_K) / c->band_K + 0.5));
 }

@@ -37,7 +37,7 @@ static const point LIQUIDUS[] = {
     {74, 76},     {75.3, 96.5}, {76.3, 111}, {77.8, 126}, {78.8, 133}, {80.7, 150}, {84.7, 200},
     {100, 318}};
 
-double boil_saturation(int salt, double temperature_K, double hydroxide_mol_kg)
+double boil_solubility(int salt, double temperature_K, double hydroxide_mol_kg)
 {
     double t = temperature_K - BOIL_ZERO_CELSIUS;
     double grams = salt == BOIL_NANO3 ? between(NITRATE, COUNT(NITRATE), t) : between(NITRITE, COUNT(NITRITE), t);
@@ -45,7 +45,7 @@ double boil_saturation(int salt, double temperature_K, double hydroxide_mol_kg)
     return in_water * between(BESIDE_HYDROXIDE, COUNT(BESIDE_HYDROXIDE), hydroxide_mol_kg);
 }
 
-double boil_saturation_liquidus(double strength)
+double boil_solubility_liquidus(double strength)
 {
     return BOIL_ZERO_CELSIUS + between(LIQUIDUS, COUNT(LIQUIDUS), 100 * strength);
 }
@@ -58,11 +58,11 @@ static double hydroxide_molality(const boil_mixture *m)
 /* kg of a salt beyond saturation; negative while it would still dissolve. */
 static double excess(const boil_mixture *m, int salt, double temperature_K)
 {
-    double holds = boil_saturation(salt, temperature_K, hydroxide_molality(m)) * boil_salt_molar_mass(salt) * m->water;
+    double holds = boil_solubility(salt, temperature_K, hydroxide_molality(m)) * boil_salt_molar_mass(salt) * m->water;
     return m->salt[salt] - holds;
 }
 
-double boil_crystals(const boil_mixture *m, double temperature_K)
+double boil_solubility_excess(const boil_mixture *m, double temperature_K)
 {
     return fmax(0, excess(m, BOIL_NANO3, temperature_K)) + fmax(0, excess(m, BOIL_NANO2, temperature_K));
 }
@@ -73,10 +73,10 @@ static double liquidus_of(const boil_mixture *m)
     double others = (m->salt[BOIL_NANO3] / boil_salt_molar_mass(BOIL_NANO3) +
                      m->salt[BOIL_NANO2] / boil_salt_molar_mass(BOIL_NANO2)) / m->water;
     double hydroxide = m->salt[BOIL_NAOH] * (1 - 0.39 * expm1(-others / 0.5));
-    return boil_saturation_liquidus(hydroxide / (hydroxide + m->water));
+    return boil_solubility_liquidus(hydroxide / (hydroxide + m->water));
 }
 
-double boil_above_liquidus(const boil_mixture *m, double temperature_K)
+double boil_solubility_above_liquidus(const boil_mixture *m, double temperature_K)
 {
     return temperature_K - liquidus_of(m);
 }
@@ -92,7 +92,7 @@ static double saturated_at(const boil_mixture *m, int salt)
     return high;
 }
 
-double boil_crystals_from(const boil_mixture *m)
+double boil_solubility_crystals_from(const boil_mixture *m)
 {
     double from = fmax(saturated_at(m, BOIL_NANO3), saturated_at(m, BOIL_NANO2));
     from = fmax(from, liquidus_of(m));

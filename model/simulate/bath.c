@@ -93,9 +93,9 @@ boil_bath_heat boil_bath_heat_at(const boil_bath *b, const double y[], double te
 
 void boil_bath_begin_layer(boil_bath *b, double t, double enthalpy_J_kg)
 {
-    if (b->layer != BOIL_LAYER_NONE)
+    if (b->layer != BOIL_WATER_LAYER_NONE)
         return;
-    b->layer = BOIL_LAYER_STILL;
+    b->layer = BOIL_WATER_LAYER_STILL;
     b->layer_since_s = t;
     b->layer_fresh_J_kg = enthalpy_J_kg;
     b->layer_skin_guess_K = boil_water_temperature(enthalpy_J_kg);
@@ -143,7 +143,7 @@ int boil_bath_absorb_layer(boil_bath *b, double y[])
 {
     double water = y[LAYER_MASS], heat_J = y[LAYER_HEAT];
     y[LAYER_MASS] = y[LAYER_HEAT] = 0;
-    b->layer = BOIL_LAYER_NONE;
+    b->layer = BOIL_WATER_LAYER_NONE;
     if (b->boiling)
         return flash_remnant(b, y, water, heat_J);
     y[BATH_WATER] += water;
@@ -153,8 +153,8 @@ int boil_bath_absorb_layer(boil_bath *b, double y[])
 
 int boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot)
 {
-    boil_charge_state charge;
-    int outcome = boil_plant_charge(p, &charge);
+    boil_initial_state charge;
+    int outcome = boil_plant_initial(p, &charge);
     if (outcome != BOIL_OK)
         return outcome;
     *b = (boil_bath){.plant = p,
@@ -189,5 +189,5 @@ void boil_bath_free(boil_bath *b)
     free(b->feeds);
     b->bodies = NULL;
     b->feeds = NULL;
-    b->bodies_count = b->feeds_count = b->bodies_room = b->feeds_room = 0;
+    b->bodies_count = b->feeds_count = b->bodies_capacity = b->feeds_capacity = 0;
 }

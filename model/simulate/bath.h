@@ -54,11 +54,11 @@ enum {
     BATH_FIXED
 };
 
-typedef enum { BOIL_LAYER_NONE, BOIL_LAYER_STILL, BOIL_LAYER_BOILS } boil_layer_state;
+typedef enum { BOIL_WATER_LAYER_NONE, BOIL_WATER_LAYER_STILL, BOIL_WATER_LAYER_BOILS } boil_water_layer_state;
 
 /* A body in the bath: parts of a load, or its basket. */
 typedef struct {
-    boil_body body;
+    boil_conduction_body body;
     double coefficient_W_m2K;   /* 0: from the bath's stirring */
     double displaced_m3;        /* fully immersed */
     double drag_out_kg;         /* bath liquid it carries out while it is lifted */
@@ -92,18 +92,18 @@ typedef struct {
     double steam_density[3];  /* 1/rho_v likewise */
 
     bool boiling;
-    boil_layer_state layer;
+    boil_water_layer_state layer;
     double layer_since_s;     /* when the present layer began */
     double layer_fresh_J_kg;  /* enthalpy of the water that began it: the temperature of a layer of no mass */
-    boil_room room;           /* with the draught of the moment */
+    boil_ambient room;           /* with the draught of the moment */
     double dial;              /* of the heater, 0 to 1 */
     bool heat_cut;            /* by the low-level cut-off */
     bool mixer_on, lid_on;
     bool valve_wanted;        /* what the water control has decided */
     bool valve_set;           /* what the valve was told, a dead time later; the interlock may still keep it shut */
     double lowering_m_s;      /* speed of a load going in or out: stirs the interface */
-    boil_bath_body *bodies;   size_t bodies_count, bodies_room;
-    boil_bath_feed *feeds;    size_t feeds_count, feeds_room;
+    boil_bath_body *bodies;   size_t bodies_count, bodies_capacity;
+    boil_bath_feed *feeds;    size_t feeds_count, feeds_capacity;
 
     /* Where the last searches ended: only ever starting points. */
     boil_solution_guess boil_guess, skin_guess;
@@ -111,7 +111,7 @@ typedef struct {
 } boil_bath;
 
 /* Set the bath up for a plant (kept by reference) and fill y[0..BATH_FIXED): charged, nothing in it, QUIET, no steam held.
-   *hot: it starts at its boiling point. BOIL_RANGE: no such bath. See boil_bath_init of simulate/modes.h. */
+   *hot: it starts at its boiling point. BOIL_RANGE: no such bath. See boil_modes_start of simulate/modes.h. */
 int boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot);
 void boil_bath_free(boil_bath *b);
 

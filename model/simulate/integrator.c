@@ -16,8 +16,8 @@
 /* Events are located to this share of a second: far below the 0.1 s anybody could ask for, above rounding at 1e6 s. */
 #define EVENT_RESOLUTION 1e-9
 
-struct boil_march {
-    boil_march_case is;
+struct boil_integrator {
+    boil_integrator_problem is;
     gsl_odeiv2_system system;
     gsl_odeiv2_step *step, *again; /* `again` repeats a step while an event is being located */
     gsl_odeiv2_control *control;
@@ -25,14 +25,14 @@ struct boil_march {
     gsl_root_fsolver *solver;
     double *before, *before_rates, *trial, *trial_error;
     double step_s, last_step_s;
-    double guard_before[BOIL_MARCH_GUARDS_MAX];
-    bool armed[BOIL_MARCH_GUARDS_MAX];
+    double guard_before[BOIL_INTEGRATOR_GUARDS_MAX];
+    bool armed[BOIL_INTEGRATOR_GUARDS_MAX];
     size_t steps, evaluations;
 };
 
 static int counted_rates(double t, const double y[], double dydt[], void *context)
 {
-    boil_march *m = context;
+    boil_integrator *m = context;
     m->evaluations++;
     if (m->is.rates(t, y, dydt, m->is.context) != BOIL_OK)
         return RATES_REFUSED;
@@ -42,12 +42,12 @@ static int counted_rates(double t, const double y[], double dydt[], void *contex
     return GSL_SUCCESS;
 }
 
-boil_march *boil_march_create(const boil_march_case *c)
+boil_integrator *boil_integrator_create(const boil_integrator_problem *c)
 {
     /* Fifth-order pair: the pool's second or two caps the step by stability, so higher orders buy nothing
        (see the work-precision table that `make bench` prints). */
-    const gsl_odeiv2_step_type *method = c->stabilised ? boil_stabilised : gsl_odeiv2_step_rkf45;
-    boil_march *m = calloc(1, sizeof *m);
+    const gsl_odeiv2_step_type *method = c->stabilised ? boil_rkc : gsl_odeiv2_step_rkf45;
+    boil_integrator *m = calloc(1, sizeof *m);
     if (!m)
         return NULL;
     size_t n = c->unknowns;
@@ -60,7 +60,7 @@ boil_march *boil_march_create(const boil_march_case *c)
     m->solver = gsl_root_fsolver_alloc(gsl_root_fsolver_brent);
     m->before = calloc(4 * n, sizeof(double));
     if (!m->step || !m->again || !m->control || !m->evolve || !m->solver || !m->before) {
-        boil_march_free(m);
+        boil_integrator_free(m);
         return NULL;
     }
     m->before_rates = m->before + n;
@@ -69,7 +69,7 @@ boil_march *boil_march_create(const boil_march_case *c)
     return m;
 }
 
-void boil_march_free(boil_march *m)
+void boil_integrator_free(boil_integrator *m)
 {
     if (!m)
         return;
@@ -83,7 +83,7 @@ void boil_march_free(boil_march *m)
 }
 
 /* A guard that has been clearly negative counts from then on. */
-static void look_at_guards(boil_march *m, const double g[])
+static void look_at_guards(boil_integrator *m, const double g[])
 {
     for (size_t i = 0; i < m->is.guards; i++) {
         m->guard_before[i] = g[i];
@@ -93,17 +93,17 @@ static void look_at_guards(boil_march *m, const double g[])
 }
 
 /* The height a guard must rise through: zero, or, for one that has rested at zero since the restart, clear of it. */
-static double threshold(const boil_march *m, size_t i)
+static double threshold(const boil_integrator *m, size_t i)
 {
     return m->armed[i] ? 0 : m->is.arm[i];
 }
 
-void boil_march_restart(boil_march *m, double t, const double y[])
+void boil_integrator_restart(boil_integrator *m, double t, const double y[])
 {
     gsl_odeiv2_step_reset(m->step);
     gsl_odeiv2_evolve_reset(m->evolve);
     m->step_s = m->is.step_first_s;
-    double g[BOIL_MARCH_GUARDS_MAX];
+    double g[BOIL_INTEGRATOR_GUARDS_MAX];
     memset(m->armed, 0, sizeof m->armed);
     m->is.guard(t, y, g, m->is.context);
     look_at_guards(m, g);
@@ -111,13 +111,13 @@ void boil_march_restart(boil_march *m, double t, const double y[])
 
 /* Where a guard rises within the step just taken. */
 typedef struct {
-    boil_march *m;
+    boil_integrator *m;
     double t;
     size_t which;
     bool failed;
 } rising;
 
-static int repeat_step(boil_march *m, double t, double length)
+static int repeat_step(boil_integrator *m, double t, double length)
 {
     memcpy(m->trial, m->before, m->is.unknowns * sizeof(double));
     gsl_odeiv2_step_reset(m->again);
@@ -127,20 +127,20 @@ static int repeat_step(boil_march *m, double t, double length)
 static double guard_after(double length, void *context)
 {
     rising *r = context;
-    boil_march *m = r->m;
+    boil_integrator *m = r->m;
     if (length <= 0)
         return m->guard_before[r->which] - threshold(m, r->which);
     if (repeat_step(m, r->t, length) != GSL_SUCCESS) {
         r->failed = true;
         return (double)NAN;
     }
-    double g[BOIL_MARCH_GUARDS_MAX];
+    double g[BOIL_INTEGRATOR_GUARDS_MAX];
     m->is.guard(r->t + length, m->trial, g, m->is.context);
     return g[r->which] - threshold(m, r->which);
 }
 
 /* Length of step, within (0, full], just past the rise; negative on failure. */
-static double locate(boil_march *m, double t, double full, size_t which)
+static double locate(boil_integrator *m, double t, double full, size_t which)
 {
     rising r = {m, t, which, false};
     gsl_function f = {guard_after, &r};
@@ -158,7 +158,7 @@ static double locate(boil_march *m, double t, double full, size_t which)
     return tight > near && guard_after(tight, &r) >= 0 && !r.failed ? tight : far;
 }
 
-static boil_march_news take_event(boil_march *m, double *t, double y[], double start, double full, const double g[],
+static boil_integrator_status take_event(boil_integrator *m, double *t, double y[], double start, double full, const double g[],
                                   size_t *guard)
 {
     double first = (double)INFINITY;
@@ -167,64 +167,64 @@ static boil_march_news take_event(boil_march *m, double *t, double y[], double s
             continue;
         double length = locate(m, start, full, i);
         if (length < 0)
-            return BOIL_MARCH_FAILED;
+            return BOIL_INTEGRATOR_FAILED;
         if (length < first) {
             first = length;
             *guard = i;
         }
     }
     if (!isfinite(first))
-        return BOIL_MARCH_STEPPED;
+        return BOIL_INTEGRATOR_STEPPED;
     if (repeat_step(m, start, first) != GSL_SUCCESS)
-        return BOIL_MARCH_FAILED;
+        return BOIL_INTEGRATOR_FAILED;
     memcpy(y, m->trial, m->is.unknowns * sizeof(double));
     *t = start + first;
     m->last_step_s = first;
-    return BOIL_MARCH_EVENT;
+    return BOIL_INTEGRATOR_EVENT;
 }
 
-boil_march_news boil_march_step(boil_march *m, double *t, double y[], double end, size_t *guard)
+boil_integrator_status boil_integrator_step(boil_integrator *m, double *t, double y[], double end, size_t *guard)
 {
     double start = *t;
     if (!(start < end))
-        return BOIL_MARCH_ARRIVED;
+        return BOIL_INTEGRATOR_ARRIVED;
     memcpy(m->before, y, m->is.unknowns * sizeof(double));
     if (counted_rates(start, y, m->before_rates, m) != GSL_SUCCESS)
-        return BOIL_MARCH_FAILED;
+        return BOIL_INTEGRATOR_FAILED;
     m->step_s = fmin(m->step_s, m->is.step_max_s);
     double step = m->step_s;
     int status = gsl_odeiv2_evolve_apply(m->evolve, m->control, m->step, &m->system, t, end, &step, y);
     if (status != GSL_SUCCESS || !(*t > start)) {
         memcpy(y, m->before, m->is.unknowns * sizeof(double));
         *t = start;
-        return BOIL_MARCH_FAILED;
+        return BOIL_INTEGRATOR_FAILED;
     }
     /* A step cut short by the end says nothing about the next one. */
     m->step_s = *t < end ? step : fmax(step, m->step_s);
     m->steps++;
     m->last_step_s = *t - start;
-    double g[BOIL_MARCH_GUARDS_MAX];
+    double g[BOIL_INTEGRATOR_GUARDS_MAX];
     m->is.guard(*t, y, g, m->is.context);
-    boil_march_news news = take_event(m, t, y, start, *t - start, g, guard);
-    if (news == BOIL_MARCH_STEPPED) {
+    boil_integrator_status news = take_event(m, t, y, start, *t - start, g, guard);
+    if (news == BOIL_INTEGRATOR_STEPPED) {
         look_at_guards(m, g);
         if (!(*t < end))
-            news = BOIL_MARCH_ARRIVED;
+            news = BOIL_INTEGRATOR_ARRIVED;
     }
     return news;
 }
 
-size_t boil_march_steps(const boil_march *m)
+size_t boil_integrator_steps(const boil_integrator *m)
 {
     return m->steps;
 }
 
-size_t boil_march_evaluations(const boil_march *m)
+size_t boil_integrator_evaluations(const boil_integrator *m)
 {
     return m->evaluations;
 }
 
-double boil_march_last_step(const boil_march *m)
+double boil_integrator_last_step(const boil_integrator *m)
 {
     return m->last_step_s;
 }

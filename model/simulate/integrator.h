@@ -11,7 +11,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-#define BOIL_MARCH_GUARDS_MAX 8
+#define BOIL_INTEGRATOR_GUARDS_MAX 8
 
 typedef struct {
     size_t unknowns, guards;
@@ -19,33 +19,33 @@ typedef struct {
     void (*guard)(double t, const double y[], double g[], void *context);
     void *context;
     const double *size;      /* typical magnitude of each unknown, > 0; kept by the caller */
-    double arm[BOIL_MARCH_GUARDS_MAX];
+    double arm[BOIL_INTEGRATOR_GUARDS_MAX];
     double tolerance;        /* error per step relative to size */
     bool stabilised;         /* steps by simulate/integrator_rkc.h in place of a fifth-order pair: longer, coarser */
     double step_max_s;
     double step_first_s;     /* first step after a start or restart */
-} boil_march_case;
+} boil_integrator_problem;
 
-typedef struct boil_march boil_march;
+typedef struct boil_integrator boil_integrator;
 
-boil_march *boil_march_create(const boil_march_case *c); /* NULL: no memory. Copies *c. */
-void boil_march_free(boil_march *m);                     /* NULL is fine */
+boil_integrator *boil_integrator_create(const boil_integrator_problem *c); /* NULL: no memory. Copies *c. */
+void boil_integrator_free(boil_integrator *m);                     /* NULL is fine */
 
 /* Forget everything known of the past: after any change of y or of the system from outside. */
-void boil_march_restart(boil_march *m, double t, const double y[]);
+void boil_integrator_restart(boil_integrator *m, double t, const double y[]);
 
 typedef enum {
-    BOIL_MARCH_STEPPED = 2, /* one step taken, short of the end */
-    BOIL_MARCH_EVENT = 1,   /* a guard rose: which is in *guard */
-    BOIL_MARCH_ARRIVED = 0, /* t is the end */
-    BOIL_MARCH_FAILED = -1  /* the rates refuse any step from here; t and y are the last good ones */
-} boil_march_news;
+    BOIL_INTEGRATOR_STEPPED = 2, /* one step taken, short of the end */
+    BOIL_INTEGRATOR_EVENT = 1,   /* a guard rose: which is in *guard */
+    BOIL_INTEGRATOR_ARRIVED = 0, /* t is the end */
+    BOIL_INTEGRATOR_FAILED = -1  /* the rates refuse any step from here; t and y are the last good ones */
+} boil_integrator_status;
 
 /* One accepted step toward `end`. */
-boil_march_news boil_march_step(boil_march *m, double *t, double y[], double end, size_t *guard);
+boil_integrator_status boil_integrator_step(boil_integrator *m, double *t, double y[], double end, size_t *guard);
 
-size_t boil_march_steps(const boil_march *m);
-size_t boil_march_evaluations(const boil_march *m);
-double boil_march_last_step(const boil_march *m);
+size_t boil_integrator_steps(const boil_integrator *m);
+size_t boil_integrator_evaluations(const boil_integrator *m);
+double boil_integrator_last_step(const boil_integrator *m);
 
 #endif

@@ -4,7 +4,7 @@
 #include <math.h>
 #include <stdlib.h>
 
-enum { STAGES = BOIL_STABILISED_STAGES };
+enum { STAGES = BOIL_RKC_STAGES };
 
 /* Of stage j: y_j = (1 - mu - nu) y_0 + mu y_(j-1) + nu y_(j-2) + h (rate f_(j-1) + rate_0 f_0), at t + when h. */
 typedef struct {
@@ -136,4 +136,4 @@ static unsigned int stabilised_order(void *of)
 
 static const gsl_odeiv2_step_type type = {"rkc2", 1, 1, stabilised_alloc, stabilised_apply, stabilised_set_driver,
                                           stabilised_reset, stabilised_order, stabilised_free};
-const gsl_odeiv2_step_type *const boil_stabilised = &type;
+const gsl_odeiv2_step_type *const boil_rkc = &type;

@@ -9,8 +9,8 @@
 
 /* Of two to ten, three were the fastest in a shift of four hours. A step of three rates may be six times as long as the
    fastest unknown's own time. */
-enum { BOIL_STABILISED_STAGES = 3 };
+enum { BOIL_RKC_STAGES = 3 };
 
-extern const gsl_odeiv2_step_type *const boil_stabilised;
+extern const gsl_odeiv2_step_type *const boil_rkc;
 
 #endif

@@ -7,26 +7,26 @@
 /* Set the bath up for a plant (kept by reference) and fill y[0..BATH_FIXED): charged, nothing in it, in its mode: BOILING
    with steady steam and heater when it starts at its boiling point and the heat carries it, else QUIET; a bath that starts
    cold starts with a cold heater. BOIL_RANGE: no such bath. */
-int boil_bath_init(boil_bath *b, const boil_plant *p, double y[]);
+int boil_modes_start(boil_bath *b, const boil_plant *p, double y[]);
 
 /* Guards for the march: each rises through zero where something changes. */
 enum {
-    BATH_GUARD_MODE,
-    BATH_GUARD_LAYER,
-    BATH_GUARD_LAYER_GONE,
-    BATH_GUARD_RANGE,
-    BATH_GUARD_RIM,
-    BATH_GUARD_VALVE,     /* the on/off control changes its mind */
-    BATH_GUARD_LOW_LEVEL, /* the cut-off trips or resets */
-    BATH_GUARDS
+    BOIL_GUARD_MODE,
+    BOIL_GUARD_LAYER,
+    BOIL_GUARD_LAYER_GONE,
+    BOIL_GUARD_RANGE,
+    BOIL_GUARD_RIM,
+    BOIL_GUARD_VALVE,     /* the on/off control changes its mind */
+    BOIL_GUARD_LOW_LEVEL, /* the cut-off trips or resets */
+    BOIL_GUARDS
 };
-void boil_bath_guards(const boil_bath *b, const boil_bath_view *v, double g[BATH_GUARDS]);
+void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS]);
 
 /* Change of mode at (t, y): H is taken anew from the property functions, so that no integration error is carried along (the
    balance compares inventory with what crossed, and does not see H). */
-int boil_bath_change_mode(boil_bath *b, double t, double y[], bool boiling);
+int boil_modes_change(boil_bath *b, double t, double y[], bool boiling);
 
 /* Heat in the tank, J: bath, salts, steel and layer, from state and property functions alone. */
-double boil_bath_inventory(boil_bath *b, double t, const double y[]);
+double boil_modes_inventory(boil_bath *b, double t, const double y[]);
 
 #endif

@@ -16,8 +16,8 @@ static double counts(double partial_J_kg, double capacity_J_K, double slope_K_kg
 }
 
 /* Equation (1) of simulate/bath.h: each stream adds its enthalpy less what its substance counts for in the boiling bath. */
-static void look_at_steam(const boil_bath *b, const boil_bath_heat *heat, const boil_slope *slope, const boil_streams *s,
-                          double water_J_kg, double vapour_J_kg, boil_bath_view *v)
+static void look_at_steam(const boil_bath *b, const boil_bath_heat *heat, const boil_slope *slope, const boil_rates_inflow *s,
+                          double water_J_kg, double vapour_J_kg, boil_rates_view *v)
 {
     double capacity = heat->capacity_J_K, k_water = counts(heat->solution.water, capacity, slope->water);
     double calm = v->heater_W - v->wall_W - v->surface.radiation_W - v->surface.convection_W;
@@ -51,7 +51,7 @@ typedef struct {
     double steam_W, layer_vapour_W;
 } boil_heats;
 
-static void bath_rates(const boil_bath_view *v, const boil_streams *s, const boil_heats *h, double dydt[])
+static void bath_rates(const boil_rates_view *v, const boil_rates_inflow *s, const boil_heats *h, double dydt[])
 {
     double e = v->surface.evaporation_kg_s, drag = v->drag_kg_s / v->mass_kg;
     dydt[BATH_WATER] = v->layer_mixing_kg_s - e - v->steam_kg_s + s->component_kg_s[0] - drag * v->mixture.water;
@@ -65,10 +65,10 @@ static void bath_rates(const boil_bath_view *v, const boil_streams *s, const boi
                       s->salts_W - v->drag_kg_s * h->solution_J_kg;
 }
 
-static void layer_rates(const boil_bath *b, const boil_bath_view *v, const boil_streams *s, const boil_heats *h,
+static void layer_rates(const boil_bath *b, const boil_rates_view *v, const boil_rates_inflow *s, const boil_heats *h,
                         double dydt[])
 {
-    if (b->layer == BOIL_LAYER_NONE) {
+    if (b->layer == BOIL_WATER_LAYER_NONE) {
         dydt[LAYER_MASS] = dydt[LAYER_HEAT] = 0;
         return;
     }
@@ -78,7 +78,7 @@ static void layer_rates(const boil_bath *b, const boil_bath_view *v, const boil_
     dydt[LAYER_HEAT] = s->water_W + v->layer_W - air - v->layer_mixing_kg_s * h->water_J_kg - h->layer_vapour_W;
 }
 
-static void totals(const boil_bath_view *v, const boil_streams *s, const boil_heats *h, double dydt[])
+static void totals(const boil_rates_view *v, const boil_rates_inflow *s, const boil_heats *h, double dydt[])
 {
     double salts = 1 - v->mixture.water / v->mass_kg;
     dydt[TOTAL_STEAM] = v->steam_kg_s;
@@ -103,7 +103,7 @@ static void totals(const boil_bath_view *v, const boil_streams *s, const boil_he
     dydt[HEAT_WITH_DRAG] = v->drag_kg_s * h->solution_J_kg;
 }
 
-static void rates_of(const boil_bath *b, const double y[], const boil_bath_view *v, const boil_streams *s, boil_heats *h,
+static void rates_of(const boil_bath *b, const double y[], const boil_rates_view *v, const boil_rates_inflow *s, boil_heats *h,
                      double dydt[])
 {
     const boil_plant *p = b->plant;
@@ -118,33 +118,33 @@ static void rates_of(const boil_bath *b, const double y[], const boil_bath_view 
     dydt[SENSOR] = p->control.sensor_lag_s > 0 ? (v->temperature_K - y[SENSOR]) / p->control.sensor_lag_s : 0;
 }
 
-int boil_bath_look(boil_bath *b, double t, const double y[], boil_bath_view *v, double dydt[])
+int boil_rates_at(boil_bath *b, double t, const double y[], boil_rates_view *v, double dydt[])
 {
     boil_bath_heat heat;
     boil_slope slope;
     double cover;
-    int outcome = boil_look_at_solution(b, y, v, &heat, &slope);
+    int outcome = boil_rates_of_solution(b, y, v, &heat, &slope);
     if (outcome != BOIL_OK)
         return outcome;
-    boil_look_at_heater(b, y, v);
-    boil_look_at_control(b, y, v);
-    boil_look_at_pool(b, t, y, v);
-    boil_streams s = boil_look_at_feeds(b, v);
-    boil_liquid liquid = boil_look_at_liquid(b, v, heat.solution.heat_capacity_J_K);
-    outcome = boil_look_at_layer(b, t, y, &liquid, v, &cover);
+    boil_rates_of_heater(b, y, v);
+    boil_rates_of_control(b, y, v);
+    boil_rates_of_pool(b, t, y, v);
+    boil_rates_inflow s = boil_rates_of_feeds(b, v);
+    boil_convection_liquid liquid = boil_rates_of_liquid(b, v, heat.solution.heat_capacity_J_K);
+    outcome = boil_rates_of_layer(b, t, y, &liquid, v, &cover);
     if (outcome == BOIL_OK)
-        outcome = boil_look_at_surface(b, cover, v);
+        outcome = boil_rates_of_surface(b, cover, v);
     if (outcome != BOIL_OK)
         return outcome;
-    boil_look_at_lid(b, v);
+    boil_rates_of_lid(b, v);
     v->feed_kg_s += v->condensate_kg_s;
     s.water_W += v->condensate_kg_s * v->condensate_J_kg;
-    boil_look_at_levels(b, y, v);
-    boil_look_at_loads(b, t, y, &liquid, v, dydt);
-    boil_look_at_layer_boil(b, &s, v);
-    boil_look_at_solids(b, y, v);
-    boil_look_at_drag(b, v);
-    boil_heats h = {.water_J_kg = b->layer == BOIL_LAYER_NONE ? 0 : boil_water_enthalpy(v->layer_K),
+    boil_rates_of_levels(b, y, v);
+    boil_rates_of_loads(b, t, y, &liquid, v, dydt);
+    boil_rates_of_layer_boil(b, &s, v);
+    boil_rates_of_solids(b, y, v);
+    boil_rates_of_drag(b, v);
+    boil_heats h = {.water_J_kg = b->layer == BOIL_WATER_LAYER_NONE ? 0 : boil_water_enthalpy(v->layer_K),
                     .vapour_J_kg = boil_water_vapour_enthalpy(v->surface.skin_K),
                     .solution_J_kg = heat.solution.enthalpy_J / v->mass_kg};
     look_at_steam(b, &heat, &slope, &s, h.water_J_kg, h.vapour_J_kg, v);

@@ -29,9 +29,9 @@ typedef struct {
     double feed_kg_s;            /* of water onto the surface */
     double solution_m3, displaced_m3, still_level_m, level_m, level_lower_m, surge_m;
     double stirring_W_kg, mixing_time_s;
-} boil_bath_view;
+} boil_rates_view;
 
 /* What follows from (t, y); BOIL_OK or BOIL_NO_ROOT/BOIL_NOT_FINITE. dydt may be NULL. */
-int boil_bath_look(boil_bath *b, double t, const double y[], boil_bath_view *v, double dydt[]);
+int boil_rates_at(boil_bath *b, double t, const double y[], boil_rates_view *v, double dydt[]);
 
 #endif

@@ -27,19 +27,19 @@ static int quiet_temperature(boil_bath *b, const double y[], double *temperature
 }
 
 /* A bath may be carried on as a supersaturated liquid to five kelvin below its hydroxide's liquidus; there it ends. */
-static void watch_liquidus(boil_bath_view *v)
+static void watch_liquidus(boil_rates_view *v)
 {
     const double carried_on_K = 5, per_kelvin = 100; /* the scale of boil_solution_range's margins */
     if (v->temperature_K > BOIL_ZERO_CELSIUS + 140)
         return;
-    double left = boil_above_liquidus(&v->mixture, v->temperature_K) + carried_on_K;
+    double left = boil_solubility_above_liquidus(&v->mixture, v->temperature_K) + carried_on_K;
     if (left < per_kelvin * v->range.margin)
         v->range = (boil_range){"temperature of a bath whose hydroxide crystallises", "K", v->temperature_K,
                                 v->temperature_K - left, left / per_kelvin};
 }
 
 /* Mode and temperature, and the thermodynamics at it. */
-int boil_look_at_solution(boil_bath *b, const double y[], boil_bath_view *v, boil_bath_heat *heat, boil_slope *slope)
+int boil_rates_of_solution(boil_bath *b, const double y[], boil_rates_view *v, boil_bath_heat *heat, boil_slope *slope)
 {
     v->mixture = boil_bath_mixture(y);
     for (int i = BATH_WATER; i <= BATH_NANO2; i++)
@@ -65,33 +65,33 @@ int boil_look_at_solution(boil_bath *b, const double y[], boil_bath_view *v, boi
     return BOIL_OK;
 }
 
-void boil_look_at_heater(const boil_bath *b, const double y[], boil_bath_view *v)
+void boil_rates_of_heater(const boil_bath *b, const double y[], boil_rates_view *v)
 {
     const boil_heater *h = &b->plant->heater;
     v->heater_target_W = b->heat_cut ? 0 : boil_heater_output(h, b->dial, v->temperature_K);
     v->heater_W = h->lag_s > 0 ? y[HEATER_OUTPUT] : v->heater_target_W;
 }
 
-void boil_look_at_control(const boil_bath *b, const double y[], boil_bath_view *v)
+void boil_rates_of_control(const boil_bath *b, const double y[], boil_rates_view *v)
 {
-    const boil_control *c = &b->plant->control;
+    const boil_water_control *c = &b->plant->control;
     v->sensor_K = c->sensor_lag_s > 0 ? y[SENSOR] : v->temperature_K;
-    v->valve_open = c->mode != BOIL_CONTROL_NONE && b->valve_set && (b->boiling || !c->only_while_boiling);
+    v->valve_open = c->mode != BOIL_WATER_CONTROL_NONE && b->valve_set && (b->boiling || !c->only_while_boiling);
     v->valve_kg_s = v->valve_open ? c->rate_kg_s : 0;
 }
 
-void boil_look_at_pool(const boil_bath *b, double t, const double y[], boil_bath_view *v)
+void boil_rates_of_pool(const boil_bath *b, double t, const double y[], boil_rates_view *v)
 {
     const boil_plant *p = b->plant;
     v->vapour_kg_m3 = boil_bath_steam_density(b, v->temperature_K);
-    v->drift_velocity_m_s = boil_pool_drift_velocity(&p->pool, p->transport.surface_tension_N_m, v->density_kg_m3,
+    v->drift_velocity_m_s = boil_swell_drift_velocity(&p->pool, p->transport.surface_tension_N_m, v->density_kg_m3,
                                                      v->vapour_kg_m3);
     v->solution_m3 = v->mass_kg / v->density_kg_m3;
     double held_m3 = fmax(0, y[STEAM_HELD]) / v->vapour_kg_m3;
-    v->steam_velocity_m_s = boil_pool_steam_velocity(&p->pool, v->drift_velocity_m_s, held_m3, v->solution_m3);
+    v->steam_velocity_m_s = boil_swell_steam_velocity(&p->pool, v->drift_velocity_m_s, held_m3, v->solution_m3);
     v->leaving_kg_s = v->steam_velocity_m_s * b->area_m2 * v->vapour_kg_m3;
     v->void_upper = held_m3 / (held_m3 + v->solution_m3);
-    v->void_lower = boil_pool_void_lower(&p->pool, v->drift_velocity_m_s, v->steam_velocity_m_s);
+    v->void_lower = boil_swell_void_lower(&p->pool, v->drift_velocity_m_s, v->steam_velocity_m_s);
     v->displaced_m3 = 0;
     for (size_t i = 0; i < b->bodies_count; i++)
         v->displaced_m3 += b->bodies[i].displaced_m3 * boil_bath_body_immersed(&b->bodies[i], t);
@@ -122,7 +122,7 @@ static double solids_volume(const double y[])
     return volume;
 }
 
-void boil_look_at_levels(const boil_bath *b, const double y[], boil_bath_view *v)
+void boil_rates_of_levels(const boil_bath *b, const double y[], boil_rates_view *v)
 {
     double other = v->displaced_m3 + v->layer_m * b->area_m2 + solids_volume(y);
     v->still_level_m = (v->solution_m3 + other) / b->area_m2;
@@ -131,32 +131,32 @@ void boil_look_at_levels(const boil_bath *b, const double y[], boil_bath_view *v
     v->level_lower_m = (v->solution_m3 / (1 - v->void_lower) + other) / b->area_m2;
 }
 
-boil_liquid boil_look_at_liquid(const boil_bath *b, const boil_bath_view *v, double heat_capacity_J_K)
+boil_convection_liquid boil_rates_of_liquid(const boil_bath *b, const boil_rates_view *v, double heat_capacity_J_K)
 {
     const boil_transport *x = &b->plant->transport;
-    return (boil_liquid){v->density_kg_m3, heat_capacity_J_K / v->mass_kg, x->viscosity_Pa_s, x->conductivity_W_mK,
+    return (boil_convection_liquid){v->density_kg_m3, heat_capacity_J_K / v->mass_kg, x->viscosity_Pa_s, x->conductivity_W_mK,
                          x->expansion_1_K};
 }
 
-void boil_look_at_loads(boil_bath *b, double t, const double y[], const boil_liquid *liquid, boil_bath_view *v, double dydt[])
+void boil_rates_of_loads(boil_bath *b, double t, const double y[], const boil_convection_liquid *liquid, boil_rates_view *v, double dydt[])
 {
     v->loads_W = 0;
     for (size_t i = 0; i < b->bodies_count; i++) {
         const boil_bath_body *o = &b->bodies[i];
         const double *own = y + BATH_FIXED + o->at;
-        double rates[BOIL_BODY_UNKNOWNS_MAX];
+        double rates[BOIL_CONDUCTION_UNKNOWNS_MAX];
         double h = o->coefficient_W_m2K;
         if (!(h > 0))
             h = b->plant->pool.part_coefficient_factor *
-                boil_bath_side_coefficient(liquid, o->body.height_m, v->temperature_K - own[0], v->steam_velocity_m_s);
-        v->loads_W += boil_body_rates(&o->body, own, v->temperature_K, h, boil_bath_body_immersed(o, t), rates);
+                boil_convection_bath_side(liquid, o->body.height_m, v->temperature_K - own[0], v->steam_velocity_m_s);
+        v->loads_W += boil_conduction_rates(&o->body, own, v->temperature_K, h, boil_bath_body_immersed(o, t), rates);
         if (dydt)
             memcpy(dydt + BATH_FIXED + o->at, rates, (size_t)o->body.unknowns * sizeof(double));
     }
 }
 
 /* Salt on its way into solution: dissolving from suspension and from the bed, settling, being stirred up again. */
-void boil_look_at_solids(const boil_bath *b, const double y[], boil_bath_view *v)
+void boil_rates_of_solids(const boil_bath *b, const double y[], boil_rates_view *v)
 {
     double solid[BOIL_SALTS], all = 0;
     for (int i = 0; i < BOIL_SALTS; i++)
@@ -168,18 +168,18 @@ void boil_look_at_solids(const boil_bath *b, const double y[], boil_bath_view *v
         return;
     const boil_plant *p = b->plant;
     double bed = fmin(all, fmax(0, y[BED_MASS]));
-    boil_solids_place place = {p->fittings.grain_m, v->density_kg_m3, p->transport.viscosity_Pa_s,
+    boil_dissolution_place place = {p->fittings.grain_m, v->density_kg_m3, p->transport.viscosity_Pa_s,
                                v->stirring_W_kg,    b->area_m2,       v->solution_m3 / b->area_m2};
-    boil_solids_flow f = boil_solids_exchange(&place, all - bed, bed);
+    boil_dissolution_flow f = boil_dissolution_exchange(&place, all - bed, bed);
     for (int i = 0; i < BOIL_SALTS; i++)
         v->dissolving_kg_s[i] = (f.from_suspension_kg_s + f.from_bed_kg_s) * solid[i] / all;
     v->settling_kg_s = f.settling_kg_s - f.stirred_up_kg_s - f.from_bed_kg_s;
     v->bed_m = f.bed_m;
     if (p->tank.heated == BOIL_HEATED_FROM_BELOW)
-        v->bed_superheat_K = boil_solids_bed_superheat(f.bed_m, fmax(0, v->heater_W) / b->area_m2);
+        v->bed_superheat_K = boil_dissolution_bed_superheat(f.bed_m, fmax(0, v->heater_W) / b->area_m2);
 }
 
-void boil_look_at_drag(const boil_bath *b, boil_bath_view *v)
+void boil_rates_of_drag(const boil_bath *b, boil_rates_view *v)
 {
     v->drag_kg_s = 0;
     for (size_t i = 0; i < b->bodies_count; i++) {

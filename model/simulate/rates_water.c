@@ -6,9 +6,9 @@
 
 /* simulate/rates_water.c -- what goes in, the water afloat, and what leaves through the surface. */
 
-boil_streams boil_look_at_feeds(const boil_bath *b, boil_bath_view *v)
+boil_rates_inflow boil_rates_of_feeds(const boil_bath *b, boil_rates_view *v)
 {
-    boil_streams s = {0, 0, 0, {0}, {0}};
+    boil_rates_inflow s = {0, 0, 0, {0}, {0}};
     v->feed_kg_s = v->valve_kg_s;
     s.water_W = v->valve_kg_s > 0 ? v->valve_kg_s * boil_water_enthalpy(b->plant->control.water_K) : 0;
     v->liquid_kg_s = v->salts_kg_s = 0;
@@ -42,7 +42,7 @@ boil_streams boil_look_at_feeds(const boil_bath *b, boil_bath_view *v)
 static double layer_temperature(const boil_bath *b, const double y[])
 {
     const double seed_kg = 1e-6;
-    if (b->layer == BOIL_LAYER_BOILS)
+    if (b->layer == BOIL_WATER_LAYER_BOILS)
         return b->air.saturation_K;
     double m = fmax(0, y[LAYER_MASS]);
     double h = (m > 0 ? y[LAYER_HEAT] + seed_kg * b->layer_fresh_J_kg : b->layer_fresh_J_kg * seed_kg) / (m + seed_kg);
@@ -57,7 +57,7 @@ static double water_pressure(const void *nothing, double T, double *slope)
 }
 
 /* Everything the layer exchanges, but for its own boiling. */
-int boil_look_at_layer(boil_bath *b, double t, const double y[], const boil_liquid *liquid, boil_bath_view *v, double *cover)
+int boil_rates_of_layer(boil_bath *b, double t, const double y[], const boil_convection_liquid *liquid, boil_rates_view *v, double *cover)
 {
     const boil_plant *p = b->plant;
     *cover = v->layer_kg = v->layer_m = v->layer_mixing_kg_s = v->layer_mixing_slope_kg_s = v->layer_W = 0;
@@ -65,8 +65,8 @@ int boil_look_at_layer(boil_bath *b, double t, const double y[], const boil_liqu
     v->layer_surface = (boil_surface_flow){.skin_K = v->temperature_K};
     double depth = v->solution_m3 / b->area_m2;
     v->mixing_time_s =
-        boil_pool_mixing_time(&p->pool, v->stirring_W_kg, boil_tank_equivalent_radius(&p->tank), depth);
-    if (b->layer == BOIL_LAYER_NONE)
+        boil_swell_mixing_time(&p->pool, v->stirring_W_kg, boil_tank_equivalent_radius(&p->tank), depth);
+    if (b->layer == BOIL_WATER_LAYER_NONE)
         return BOIL_OK;
     v->layer_kg = fmax(0, y[LAYER_MASS]);
     v->layer_K = layer_temperature(b, y);
@@ -74,16 +74,16 @@ int boil_look_at_layer(boil_bath *b, double t, const double y[], const boil_liqu
         return BOIL_NOT_FINITE;
     double water_kg_m3 = boil_water_density(v->layer_K);
     v->layer_m = v->layer_kg / water_kg_m3 / b->area_m2;
-    *cover = boil_layer_cover(&p->layer, v->layer_m);
+    *cover = boil_water_layer_cover(&p->layer, v->layer_m);
     double plume = cbrt(BOIL_GRAVITY * liquid->expansion_1_K * fmax(0, v->heater_W) * depth /
                         (liquid->density_kg_m3 * liquid->heat_capacity_J_kgK * b->area_m2));
-    boil_layer_stirring s = {b->area_m2,       depth,           v->density_kg_m3,
+    boil_water_layer_stirring s = {b->area_m2,       depth,           v->density_kg_m3,
                              water_kg_m3,      v->stirring_W_kg, v->mixing_time_s,
                              hypot(plume, b->lowering_m_s)};
-    v->layer_mixing_kg_s = boil_layer_mixing(&p->layer, &s, v->layer_kg, *cover, &v->layer_mixing_slope_kg_s);
+    v->layer_mixing_kg_s = boil_water_layer_mixing(&p->layer, &s, v->layer_kg, *cover, &v->layer_mixing_slope_kg_s);
     double difference = v->temperature_K - v->layer_K;
-    double side = boil_bath_side_coefficient(liquid, 0.1, difference, v->steam_velocity_m_s);
-    v->layer_W = difference * boil_layer_conductance(&p->layer, b->area_m2, *cover, v->layer_m, t - b->layer_since_s, side);
+    double side = boil_convection_bath_side(liquid, 0.1, difference, v->steam_velocity_m_s);
+    v->layer_W = difference * boil_water_layer_conductance(&p->layer, b->area_m2, *cover, v->layer_m, t - b->layer_since_s, side);
     boil_vapour_pressure water = {water_pressure, NULL};
     int outcome = boil_surface_exchange(&p->losses, &b->room, &water, b->area_m2 * *cover, v->layer_K,
                                         v->leaving_kg_s * *cover, b->layer_skin_guess_K, &v->layer_surface);
@@ -102,7 +102,7 @@ static double solution_pressure(const void *liquid, double T, double *slope)
     return boil_solution_vapour_pressure(&s->bath->air, s->mixture, T, &s->bath->skin_guess, slope);
 }
 
-int boil_look_at_surface(boil_bath *b, double cover, boil_bath_view *v)
+int boil_rates_of_surface(boil_bath *b, double cover, boil_rates_view *v)
 {
     const boil_plant *p = b->plant;
     solution_surface s = {b, &v->mixture};
@@ -119,7 +119,7 @@ int boil_look_at_surface(boil_bath *b, double cover, boil_bath_view *v)
 /* A lid takes the place of the open air. It condenses what its own loss to the room carries away, UA (T - T_room)/latent, at
    most what there is; a share drips back as water, the rest leaks out. No more evaporates than it condenses; steam that boils
    off lifts it and leaves. Nothing radiates past it. */
-void boil_look_at_lid(const boil_bath *b, boil_bath_view *v)
+void boil_rates_of_lid(const boil_bath *b, boil_rates_view *v)
 {
     v->condensate_kg_s = v->condensate_J_kg = 0;
     if (!b->lid_on)
@@ -143,11 +143,11 @@ void boil_look_at_lid(const boil_bath *b, boil_bath_view *v)
 /* Boiling of the layer itself. Its temperature is locked to Tsat, so all heat becomes steam: W (hv - hw) = heat, the feed's
    warming paid. It ends when the heat falls to what evaporation without boiling would take: where the temperature of a layer
    at Tsat would fall. */
-void boil_look_at_layer_boil(const boil_bath *b, const boil_streams *s, boil_bath_view *v)
+void boil_rates_of_layer_boil(const boil_bath *b, const boil_rates_inflow *s, boil_rates_view *v)
 {
     v->layer_boiled_kg_s = 0;
     v->layer_boil_margin_W = 0;
-    if (b->layer != BOIL_LAYER_BOILS)
+    if (b->layer != BOIL_WATER_LAYER_BOILS)
         return;
     double hw = boil_water_enthalpy(v->layer_K);
     double heat = v->layer_W - v->layer_surface.radiation_W - v->layer_surface.convection_W + s->water_W -

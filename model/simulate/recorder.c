@@ -26,7 +26,7 @@ static void lowest(boil_extreme *e, double value, double t)
 }
 
 /* Boiling point at the floor less at the surface: the hydrostatic head raises the pressure there. */
-static double hydrostatic_superheat(const boil_bath *b, const boil_bath_view *v)
+static double hydrostatic_superheat(const boil_bath *b, const boil_rates_view *v)
 {
     double head = v->density_kg_m3 * BOIL_GRAVITY * v->solution_m3 / b->area_m2, T;
     boil_conditions floor = boil_conditions_at(b->air.pressure_Pa + head, b->air.elevation_factor);
@@ -36,11 +36,11 @@ static double hydrostatic_superheat(const boil_bath *b, const boil_bath_view *v)
     return T - v->boiling_point_K;
 }
 
-int boil_record_begin(boil_record *r, boil_history *history, const boil_plant *p, double row_interval_s,
-                      boil_bath *b, const double y[], const boil_bath_view *v)
+int boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s,
+                      boil_bath *b, const double y[], const boil_rates_view *v)
 {
     *history = (boil_history){.end = BOIL_RUN_DONE};
-    *r = (boil_record){.history = history,
+    *r = (boil_recorder){.history = history,
                        .plant = p,
                        .row_interval_s = row_interval_s,
                        .boil_began_s = b->boiling ? 0 : NEVER,
@@ -60,21 +60,21 @@ int boil_record_begin(boil_record *r, boil_history *history, const boil_plant *p
     s->still_level_start_m = v->still_level_m;
     s->steam_steady_kg_s = b->boiling ? v->steam_kg_s : NEVER;
     s->hydrostatic_superheat_K = hydrostatic_superheat(b, v);
-    return b->boiling ? BOIL_OK : boil_record_mode(r, 0, b, y, v);
+    return b->boiling ? BOIL_OK : boil_recorder_mode(r, 0, b, y, v);
 }
 
-void boil_record_free(boil_record *r)
+void boil_recorder_free(boil_recorder *r)
 {
     free(r->unknowns);
     r->unknowns = NULL;
-    r->unknowns_room = 0;
+    r->unknowns_capacity = 0;
 }
 
-int boil_record_load(boil_record *r, double t, const boil_load *load, const boil_bath *b, const boil_bath_view *v,
+int boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
                      size_t *number)
 {
     boil_history *h = r->history;
-    boil_load_result *list = boil_grow(h->loads, &r->loads_room, h->loads_count, sizeof *list);
+    boil_load_result *list = boil_array_reserve(h->loads, &r->loads_capacity, h->loads_count, sizeof *list);
     if (!list)
         return BOIL_NO_MEMORY;
     h->loads = list;
@@ -91,17 +91,17 @@ int boil_record_load(boil_record *r, double t, const boil_load *load, const boil
     return BOIL_OK;
 }
 
-void boil_record_lift(boil_record *r, double t, size_t number, double drag_out_kg)
+void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_out_kg)
 {
     r->history->loads[number].lifted_s = t;
     r->history->loads[number].drag_out_kg = drag_out_kg;
 }
 
-int boil_record_addition(boil_record *r, double t, boil_act_kind kind, double mass_kg, double over_s, const boil_bath *b,
-                         const boil_bath_view *v)
+int boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s, const boil_bath *b,
+                         const boil_rates_view *v)
 {
     boil_history *h = r->history;
-    boil_addition_result *list = boil_grow(h->additions, &r->additions_room, h->additions_count, sizeof *list);
+    boil_addition_result *list = boil_array_reserve(h->additions, &r->additions_capacity, h->additions_count, sizeof *list);
     if (!list)
         return BOIL_NO_MEMORY;
     h->additions = list;
@@ -119,7 +119,7 @@ int boil_record_addition(boil_record *r, double t, boil_act_kind kind, double ma
     return BOIL_OK;
 }
 
-static boil_quiet_cause cause_of(const boil_record *r, double t, const boil_bath_view *v)
+static boil_quiet_cause cause_of(const boil_recorder *r, double t, const boil_rates_view *v)
 {
     if (t <= 0)
         return BOIL_QUIET_START;
@@ -140,17 +140,17 @@ static boil_quiet_cause cause_of(const boil_record *r, double t, const boil_bath
     return takers[most].takes_W > 0 ? takers[most].cause : BOIL_QUIET_LOSSES;
 }
 
-static boil_quiet_cause cause_by(boil_act_kind addition)
+static boil_quiet_cause cause_by(boil_action_kind addition)
 {
-    return addition == BOIL_ACT_WATER    ? BOIL_QUIET_WATER
-           : addition == BOIL_ACT_LIQUID ? BOIL_QUIET_LIQUID
+    return addition == BOIL_ACTION_WATER    ? BOIL_QUIET_WATER
+           : addition == BOIL_ACTION_LIQUID ? BOIL_QUIET_LIQUID
                                          : BOIL_QUIET_SALTS;
 }
 
-static int begin_quiet(boil_record *r, double t, const boil_bath_view *v)
+static int begin_quiet(boil_recorder *r, double t, const boil_rates_view *v)
 {
     boil_history *h = r->history;
-    boil_quiet_result *list = boil_grow(h->quiet, &r->quiet_room, h->quiet_count, sizeof *list);
+    boil_quiet_result *list = boil_array_reserve(h->quiet, &r->quiet_capacity, h->quiet_count, sizeof *list);
     if (!list)
         return BOIL_NO_MEMORY;
     h->quiet = list;
@@ -177,7 +177,7 @@ static int begin_quiet(boil_record *r, double t, const boil_bath_view *v)
     return BOIL_OK;
 }
 
-static void end_quiet(boil_record *r, double t, boil_bath *b, const double y[], const boil_bath_view *v)
+static void end_quiet(boil_recorder *r, double t, boil_bath *b, const double y[], const boil_rates_view *v)
 {
     boil_history *h = r->history;
     r->boil_began_s = t;
@@ -200,7 +200,7 @@ static void end_quiet(boil_record *r, double t, boil_bath *b, const double y[], 
             h->additions[i].recovery_s = t - h->additions[i].boil_lost_s;
 }
 
-int boil_record_mode(boil_record *r, double t, boil_bath *b, const double y[], const boil_bath_view *v)
+int boil_recorder_mode(boil_recorder *r, double t, boil_bath *b, const double y[], const boil_rates_view *v)
 {
     r->history->mode_changes += t > 0;
     if (!b->boiling)
@@ -209,13 +209,13 @@ int boil_record_mode(boil_record *r, double t, boil_bath *b, const double y[], c
     return BOIL_OK;
 }
 
-void boil_record_restart(boil_record *r)
+void boil_recorder_restart(boil_recorder *r)
 {
     r->temperature.count = r->level.count = r->steam.count = 0;
 }
 
 /* Add a value; gives the extreme just passed, if one lies at the middle of the last three, else the value itself. */
-static double turning(boil_turn *w, double t, double x)
+static double turning(boil_recorder_turn *w, double t, double x)
 {
     if (w->count == 3) {
         w->time_s[0] = w->time_s[1];
@@ -241,7 +241,7 @@ typedef struct {
     double coolest_K, hottest_K, level_m, steam_kg_s;
 } boil_peak;
 
-static boil_peak peaks_of(boil_record *r, double t, const boil_bath_view *v)
+static boil_peak peaks_of(boil_recorder *r, double t, const boil_rates_view *v)
 {
     double T = turning(&r->temperature, t, v->temperature_K);
     return (boil_peak){fmin(T, v->temperature_K), fmax(T, v->temperature_K),
@@ -249,7 +249,7 @@ static boil_peak peaks_of(boil_record *r, double t, const boil_bath_view *v)
                        fmax(v->steam_kg_s, turning(&r->steam, t, v->steam_kg_s))};
 }
 
-static void watch_loads(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v,
+static void watch_loads(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v,
                         const boil_peak *peak)
 {
     boil_history *h = r->history;
@@ -274,7 +274,7 @@ static void watch_level(boil_history *h, const boil_peak *peak)
         h->loads[i - 1].level_max_m = fmax(h->loads[i - 1].level_max_m, peak->level_m);
 }
 
-static void watch_additions(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v,
+static void watch_additions(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
                             const boil_peak *peak)
 {
     boil_history *h = r->history;
@@ -285,7 +285,7 @@ static void watch_additions(boil_record *r, double t, const boil_bath *b, const 
         a->steam_peak_kg_s = fmax(a->steam_peak_kg_s, peak->steam_kg_s);
         a->layer_peak_kg = fmax(a->layer_peak_kg, v->layer_kg);
         a->freeboard_min_m = fmin(a->freeboard_min_m, r->plant->tank.depth_m - peak->level_m);
-        bool mixed = a->kind == BOIL_ACT_LIQUID || (a->kind == BOIL_ACT_SALTS && b->mixer_on);
+        bool mixed = a->kind == BOIL_ACTION_LIQUID || (a->kind == BOIL_ACTION_SALTS && b->mixer_on);
         if (t > a->time_s && t <= a->time_s + a->over_s && !b->boiling && !mixed) {
             a->was_quiet = true;
             a->quiet_poured_kg += a->mass_kg / a->over_s * (t - fmax(r->last_s, a->time_s));
@@ -293,7 +293,7 @@ static void watch_additions(boil_record *r, double t, const boil_bath *b, const 
     }
 }
 
-static void watch_quiet(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v, const boil_peak *peak)
+static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const boil_peak *peak)
 {
     boil_history *h = r->history;
     if (h->quiet_count == 0)
@@ -310,7 +310,7 @@ static void watch_quiet(boil_record *r, double t, const boil_bath *b, const boil
     }
 }
 
-static void watch_extremes(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v,
+static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
                            const boil_peak *peak)
 {
     boil_summary *s = &r->history->summary;
@@ -332,16 +332,16 @@ static void watch_extremes(boil_record *r, double t, const boil_bath *b, const b
     if (isnan(s->still_overflow_s) && v->still_level_m >= depth)
         s->still_overflow_s = t;
     /* a film of rinse water thinner than half a millimetre may simmer for seconds: nobody would see it */
-    if (isnan(s->layer_boil_s) && b->layer == BOIL_LAYER_BOILS && !b->boiling && v->layer_m > 0.5e-3)
+    if (isnan(s->layer_boil_s) && b->layer == BOIL_WATER_LAYER_BOILS && !b->boiling && v->layer_m > 0.5e-3)
         s->layer_boil_s = t;
     if (isnan(s->steam_steady_kg_s) && b->boiling && t >= r->boil_began_s + 60)
         s->steam_steady_kg_s = v->steam_kg_s;
 }
 
-static int valve_moves(boil_record *r, double t)
+static int valve_moves(boil_recorder *r, double t)
 {
     boil_history *h = r->history;
-    double *list = boil_grow(h->valve_s, &r->valve_room, h->valve_count, sizeof *list);
+    double *list = boil_array_reserve(h->valve_s, &r->valve_capacity, h->valve_count, sizeof *list);
     if (!list)
         return BOIL_NO_MEMORY;
     h->valve_s = list;
@@ -349,7 +349,7 @@ static int valve_moves(boil_record *r, double t)
     return BOIL_OK;
 }
 
-static int watch_control(boil_record *r, double t, const boil_bath *b, const boil_bath_view *v)
+static int watch_control(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v)
 {
     boil_summary *s = &r->history->summary;
     if (r->valve_was_open) {
@@ -364,24 +364,24 @@ static int watch_control(boil_record *r, double t, const boil_bath *b, const boi
 }
 
 /* Crystals on cooling, and heat under them on the way back. */
-static void watch_crystals(boil_record *r, double t, const boil_bath_view *v)
+static void watch_crystals(boil_recorder *r, double t, const boil_rates_view *v)
 {
     boil_summary *s = &r->history->summary;
     if (v->temperature_K > BOIL_ZERO_CELSIUS + 140)
         return;
-    double crystals = boil_crystals(&v->mixture, v->temperature_K);
-    if (!(crystals > 0 || boil_above_liquidus(&v->mixture, v->temperature_K) < 0))
+    double crystals = boil_solubility_excess(&v->mixture, v->temperature_K);
+    if (!(crystals > 0 || boil_solubility_above_liquidus(&v->mixture, v->temperature_K) < 0))
         return;
     if (isnan(s->crystals_s)) {
         s->crystals_s = t;
-        s->crystals_from_K = boil_crystals_from(&v->mixture);
+        s->crystals_from_K = boil_solubility_crystals_from(&v->mixture);
     }
     s->crystals_max_kg = fmax(s->crystals_max_kg, crystals);
     if (v->heater_W > 0.02 * boil_heater_output(&r->plant->heater, 1, v->temperature_K))
         highest(&s->heated_crystals_kg, crystals, t);
 }
 
-static void watch_solids(boil_record *r, double t, const boil_bath_view *v)
+static void watch_solids(boil_recorder *r, double t, const boil_rates_view *v)
 {
     boil_summary *s = &r->history->summary;
     s->undissolved_max_kg = fmax(s->undissolved_max_kg, v->undissolved_kg);
@@ -391,7 +391,7 @@ static void watch_solids(boil_record *r, double t, const boil_bath_view *v)
 }
 
 /* Move past loads that are out and whose boil is back, and additions whose time is over. */
-static void settle(boil_record *r, double t)
+static void settle(boil_recorder *r, double t)
 {
     const boil_history *h = r->history;
     for (; r->first_load < h->loads_count; r->first_load++) {
@@ -406,7 +406,7 @@ static void settle(boil_record *r, double t)
     }
 }
 
-int boil_record_moment(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
+int boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     boil_peak peak = peaks_of(r, t, v);
     watch_loads(r, t, b, y, v, &peak);
@@ -433,7 +433,7 @@ static double coldest_load(const boil_bath *b, const double y[])
     return coldest;
 }
 
-static boil_row row_of(const boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
+static boil_row row_of(const boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     double evaporated = v->surface.evaporation_kg_s + v->layer_surface.evaporation_kg_s;
     return (boil_row){.time_s = t,
@@ -455,7 +455,7 @@ static boil_row row_of(const boil_record *r, double t, const boil_bath *b, const
                       .layer_kg = v->layer_kg,
                       .layer_m = v->layer_m,
                       .layer_K = v->layer_kg > 0 ? v->layer_K : NEVER,
-                      .layer_boiling = b->layer == BOIL_LAYER_BOILS,
+                      .layer_boiling = b->layer == BOIL_WATER_LAYER_BOILS,
                       .undissolved_kg = v->undissolved_kg,
                       .valve_open = v->valve_open,
                       .sensor_K = v->sensor_K,
@@ -467,15 +467,15 @@ static boil_row row_of(const boil_record *r, double t, const boil_bath *b, const
                       .coldest_load_K = coldest_load(b, y)};
 }
 
-static int add_row(boil_record *r, boil_bath *b, double t, const double y[])
+static int add_row(boil_recorder *r, boil_bath *b, double t, const double y[])
 {
     boil_history *h = r->history;
-    boil_bath_view v;
-    boil_row *rows = boil_grow(h->rows, &r->rows_room, h->rows_count, sizeof *rows);
+    boil_rates_view v;
+    boil_row *rows = boil_array_reserve(h->rows, &r->rows_capacity, h->rows_count, sizeof *rows);
     if (!rows)
         return BOIL_NO_MEMORY;
     h->rows = rows;
-    if (boil_bath_look(b, t, y, &v, NULL) == BOIL_OK)
+    if (boil_rates_at(b, t, y, &v, NULL) == BOIL_OK)
         rows[h->rows_count++] = row_of(r, t, b, y, &v);
     return BOIL_OK;
 }
@@ -490,14 +490,14 @@ static void between(size_t n, double s, double step, const double y0[], const do
         y[i] = h00 * y0[i] + h10 * d0[i] + h01 * y1[i] + h11 * d1[i];
 }
 
-int boil_record_rows(boil_record *r, boil_bath *b, double t0, const double y0[], const double rates0[], double t1,
+int boil_recorder_rows(boil_recorder *r, boil_bath *b, double t0, const double y0[], const double rates0[], double t1,
                      const double y1[], const double rates1[])
 {
     if (!(r->row_interval_s > 0))
         return BOIL_OK;
     size_t n = boil_bath_unknowns(b);
-    while (r->unknowns_room < n) {
-        double *moved = boil_grow(r->unknowns, &r->unknowns_room, r->unknowns_room, sizeof *moved);
+    while (r->unknowns_capacity < n) {
+        double *moved = boil_array_reserve(r->unknowns, &r->unknowns_capacity, r->unknowns_capacity, sizeof *moved);
         if (!moved)
             return BOIL_NO_MEMORY;
         r->unknowns = moved;
@@ -524,7 +524,7 @@ static void close_additions(boil_history *h, double depth_m)
 }
 
 /* The water that brings the boiling point back to where it began, and the level then. */
-static void restore(boil_summary *s, const boil_bath *b, const double y[], const boil_bath_view *v)
+static void restore(boil_summary *s, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     boil_mixture m = v->mixture;
     double salts = 0, blend[BOIL_SALTS], fraction;
@@ -540,7 +540,7 @@ static void restore(boil_summary *s, const boil_bath *b, const double y[], const
     s->restored_level_m = boil_mixture_mass(&m) / boil_solution_density(&m, s->boiling_point_start_K) / b->area_m2;
 }
 
-void boil_record_end(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v)
+void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     boil_history *h = r->history;
     boil_summary *s = &h->summary;

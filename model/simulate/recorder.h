@@ -10,50 +10,50 @@
 typedef struct {
     double time_s[3], value[3];
     int count;
-} boil_turn;
+} boil_recorder_turn;
 
 typedef struct {
     boil_history *history;
     const boil_plant *plant;
     double row_interval_s, next_row_s;
-    size_t loads_room, additions_room, quiet_room, rows_room, valve_room;
+    size_t loads_capacity, additions_capacity, quiet_capacity, rows_capacity, valve_capacity;
     bool valve_was_open;
     double valve_open_s;
     double boiling_s, boil_began_s, last_s; /* for the share of time, and the steady steam after a cold start */
     bool quiet_start;
     size_t first_load, first_addition;      /* before these all is settled: a long schedule costs no more a step */
-    boil_turn temperature, level, steam;
+    boil_recorder_turn temperature, level, steam;
     double *unknowns;                       /* room for a state between two steps */
-    size_t unknowns_room;
-} boil_record;
+    size_t unknowns_capacity;
+} boil_recorder;
 
 /* Before the first step. `history` is emptied. */
-int boil_record_begin(boil_record *r, boil_history *history, const boil_plant *p, double row_interval_s,
-                      boil_bath *b, const double y[], const boil_bath_view *v);
-void boil_record_free(boil_record *r);
+int boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s,
+                      boil_bath *b, const double y[], const boil_rates_view *v);
+void boil_recorder_free(boil_recorder *r);
 
 /* An act begins. The number of the load is its index in history->loads. */
-int boil_record_load(boil_record *r, double t, const boil_load *load, const boil_bath *b, const boil_bath_view *v,
+int boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
                      size_t *number);
-void boil_record_lift(boil_record *r, double t, size_t number, double drag_out_kg);
+void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_out_kg);
 /* Water, liquid or salts. */
-int boil_record_addition(boil_record *r, double t, boil_act_kind kind, double mass_kg, double over_s, const boil_bath *b,
-                         const boil_bath_view *v);
+int boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s, const boil_bath *b,
+                         const boil_rates_view *v);
 
 /* The mode has just changed; bath and view are as after the change. */
-int boil_record_mode(boil_record *r, double t, boil_bath *b, const double y[], const boil_bath_view *v);
+int boil_recorder_mode(boil_recorder *r, double t, boil_bath *b, const double y[], const boil_rates_view *v);
 
 /* The state after a step, or after acts at the same time. BOIL_NO_MEMORY when it could not be kept. */
-int boil_record_moment(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v);
+int boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
 
 /* The march restarts: what comes next may have a kink, so nothing is fitted across it. */
-void boil_record_restart(boil_record *r);
+void boil_recorder_restart(boil_recorder *r);
 
 /* Rows due in (t0, t1], by cubic Hermite interpolation of the state; call before anything changes at t1. */
-int boil_record_rows(boil_record *r, boil_bath *b, double t0, const double y0[], const double rates0[], double t1,
+int boil_recorder_rows(boil_recorder *r, boil_bath *b, double t0, const double y0[], const double rates0[], double t1,
                      const double y1[], const double rates1[]);
 
 /* After the last step: closes what is open and fills the summary's end. */
-void boil_record_end(boil_record *r, double t, const boil_bath *b, const double y[], const boil_bath_view *v);
+void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
 
 #endif

@@ -29,15 +29,15 @@ typedef struct {
     const boil_schedule *schedule;
     const boil_run_options *options;
     boil_bath bath;
-    boil_record record;
+    boil_recorder record;
     boil_history *history;
-    boil_march *march;
+    boil_integrator *march;
     double t, t_before, *y, *y_before, *rates, *rates_before, *size, *looked_y;
-    size_t unknowns, unknowns_room;
+    size_t unknowns, unknowns_capacity;
     /* The last look: guards, record and the integrator's end-of-step rates ask for the same one. */
     bool looked;
     double looked_t;
-    boil_bath_view view;
+    boil_rates_view view;
     size_t next_act;
     double salts_start_kg[BOIL_SALTS], water_start_kg, energy_start_J, rinse_kg;
     int *names;       /* of each load, by its number */
@@ -53,7 +53,7 @@ static int look(running *r, double t, const double y[])
     if (r->looked && t == r->looked_t && memcmp(y, r->looked_y, bytes) == 0)
         return BOIL_OK;
     r->looked = false;
-    int outcome = boil_bath_look(&r->bath, t, y, &r->view, r->rates);
+    int outcome = boil_rates_at(&r->bath, t, y, &r->view, r->rates);
     if (outcome != BOIL_OK)
         return outcome;
     memcpy(r->looked_y, y, bytes);
@@ -75,12 +75,12 @@ static void march_guards(double t, const double y[], double g[], void *context)
 {
     running *r = context;
     if (look(r, t, y) == BOIL_OK) {
-        boil_bath_guards(&r->bath, &r->view, g);
+        boil_modes_guards(&r->bath, &r->view, g);
         return;
     }
-    for (int i = 0; i < BATH_GUARDS; i++)
+    for (int i = 0; i < BOIL_GUARDS; i++)
         g[i] = -1;
-    g[BATH_GUARD_RANGE] = 1; /* the properties refuse this state: that is where the range ends */
+    g[BOIL_GUARD_RANGE] = 1; /* the properties refuse this state: that is where the range ends */
 }
 
 /* Typical magnitudes for error control. The steam held takes no part in mass or energy; it may be a hundred times coarser
@@ -107,7 +107,7 @@ static void set_sizes(running *r)
 
 static int make_room(running *r, size_t unknowns)
 {
-    if (unknowns <= r->unknowns_room)
+    if (unknowns <= r->unknowns_capacity)
         return BOIL_OK;
     double **all[] = {&r->y, &r->y_before, &r->rates, &r->rates_before, &r->size, &r->looked_y};
     size_t room = 2 * unknowns;
@@ -117,20 +117,20 @@ static int make_room(running *r, size_t unknowns)
             return BOIL_NO_MEMORY;
         *all[i] = moved;
     }
-    r->unknowns_room = room;
+    r->unknowns_capacity = room;
     return BOIL_OK;
 }
 
 static int new_march(running *r)
 {
     if (r->march) {
-        r->history->steps += boil_march_steps(r->march);
-        r->history->evaluations += boil_march_evaluations(r->march);
-        boil_march_free(r->march);
+        r->history->steps += boil_integrator_steps(r->march);
+        r->history->evaluations += boil_integrator_evaluations(r->march);
+        boil_integrator_free(r->march);
     }
     set_sizes(r);
-    boil_march_case c = {.unknowns = r->unknowns,
-                         .guards = BATH_GUARDS,
+    boil_integrator_problem c = {.unknowns = r->unknowns,
+                         .guards = BOIL_GUARDS,
                          .rates = march_rates,
                          .guard = march_guards,
                          .context = r,
@@ -140,9 +140,9 @@ static int new_march(running *r)
                          .step_max_s = 30,
                          .step_first_s = 0.05};
     /* Rounding of the boiling point and of the enthalpy's inverse must not arm a guard. */
-    c.arm[BATH_GUARD_MODE] = r->bath.boiling ? 1e-12 : 1e-8;
-    c.arm[BATH_GUARD_LAYER] = 1e-9;
-    r->march = boil_march_create(&c);
+    c.arm[BOIL_GUARD_MODE] = r->bath.boiling ? 1e-12 : 1e-8;
+    c.arm[BOIL_GUARD_LAYER] = 1e-9;
+    r->march = boil_integrator_create(&c);
     return r->march ? BOIL_OK : BOIL_NO_MEMORY;
 }
 
@@ -152,8 +152,8 @@ static int settle_mode(running *r)
     int outcome = look(r, r->t, r->y);
     if (outcome != BOIL_OK)
         return outcome;
-    if (r->bath.layer == BOIL_LAYER_BOILS && r->view.layer_boil_margin_W < 0) {
-        r->bath.layer = BOIL_LAYER_STILL;
+    if (r->bath.layer == BOIL_WATER_LAYER_BOILS && r->view.layer_boil_margin_W < 0) {
+        r->bath.layer = BOIL_WATER_LAYER_STILL;
         r->looked = false;
         if ((outcome = look(r, r->t, r->y)) != BOIL_OK)
             return outcome;
@@ -166,17 +166,17 @@ static int settle_mode(running *r)
     if (boiling == r->bath.boiling)
         return BOIL_OK;
     r->looked = false;
-    outcome = boil_bath_change_mode(&r->bath, r->t, r->y, boiling);
+    outcome = boil_modes_change(&r->bath, r->t, r->y, boiling);
     if (outcome != BOIL_OK || (outcome = look(r, r->t, r->y)) != BOIL_OK)
         return outcome;
-    return boil_record_mode(&r->record, r->t, &r->bath, r->y, &r->view);
+    return boil_recorder_mode(&r->record, r->t, &r->bath, r->y, &r->view);
 }
 
 /* Water that begins to run onto the surface begins a layer. */
 static int open_layer(running *r)
 {
     int outcome = look(r, r->t, r->y);
-    if (outcome != BOIL_OK || r->bath.layer != BOIL_LAYER_NONE || !(r->view.feed_kg_s > 0 || r->bath.lid_on))
+    if (outcome != BOIL_OK || r->bath.layer != BOIL_WATER_LAYER_NONE || !(r->view.feed_kg_s > 0 || r->bath.lid_on))
         return outcome;
     double fresh = r->view.valve_open ? boil_water_enthalpy(r->plant.control.water_K) : r->view.condensate_J_kg;
     boil_bath_begin_layer(&r->bath, r->t, fresh > 0 ? fresh : boil_water_enthalpy(r->plant.room.temperature_K));
@@ -192,9 +192,9 @@ static int restart(running *r)
         return outcome;
     if ((outcome = look(r, r->t, r->y)) != BOIL_OK)
         return outcome;
-    boil_record_restart(&r->record);
-    outcome = boil_record_moment(&r->record, r->t, &r->bath, r->y, &r->view);
-    boil_march_restart(r->march, r->t, r->y);
+    boil_recorder_restart(&r->record);
+    outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
+    boil_integrator_restart(r->march, r->t, r->y);
     return outcome;
 }
 
@@ -205,7 +205,7 @@ static int add_feed(running *r, const boil_bath_feed *feed)
     boil_bath *b = &r->bath;
     if (!(feed->rate_kg_s > 0))
         return BOIL_OK;
-    boil_bath_feed *list = boil_grow(b->feeds, &b->feeds_room, b->feeds_count, sizeof *list);
+    boil_bath_feed *list = boil_array_reserve(b->feeds, &b->feeds_capacity, b->feeds_count, sizeof *list);
     if (!list)
         return BOIL_NO_MEMORY;
     b->feeds = list;
@@ -225,7 +225,7 @@ static int add_water(running *r, double over, double mass, double temperature)
     return add_feed(r, &f);
 }
 
-static int add_liquid(running *r, const boil_liquid_act *l)
+static int add_liquid(running *r, const boil_action_liquid *l)
 {
     boil_mixture kilogram = boil_mixture_of(l->blend, l->salt_fraction);
     boil_bath_feed f = {.kind = BOIL_FEED_LIQUID,
@@ -237,7 +237,7 @@ static int add_liquid(running *r, const boil_liquid_act *l)
     return add_feed(r, &f);
 }
 
-static int add_salts(running *r, const boil_salts_act *a)
+static int add_salts(running *r, const boil_action_salts *a)
 {
     boil_bath_feed f = {.kind = BOIL_FEED_SALTS,
                         .start_s = r->t,
@@ -250,13 +250,13 @@ static int add_salts(running *r, const boil_salts_act *a)
     return add_feed(r, &f);
 }
 
-static int add_body(running *r, const boil_load *load, const boil_body *body, double displaced, double drag_out,
+static int add_body(running *r, const boil_load *load, const boil_conduction_body *body, double displaced, double drag_out,
                     size_t number)
 {
     boil_bath *b = &r->bath;
     if (!(body->mass_kg > 0))
         return BOIL_OK;
-    boil_bath_body *list = boil_grow(b->bodies, &b->bodies_room, b->bodies_count, sizeof *list);
+    boil_bath_body *list = boil_array_reserve(b->bodies, &b->bodies_capacity, b->bodies_count, sizeof *list);
     if (!list)
         return BOIL_NO_MEMORY;
     b->bodies = list;
@@ -265,7 +265,7 @@ static int add_body(running *r, const boil_load *load, const boil_body *body, do
     if (outcome != BOIL_OK)
         return outcome;
     r->unknowns += (size_t)body->unknowns;
-    boil_body_init(body, load->temperature_K, r->y + BATH_FIXED + at);
+    boil_conduction_init(body, load->temperature_K, r->y + BATH_FIXED + at);
     double lift = r->t + load->immersed_s;
     list[b->bodies_count++] = (boil_bath_body){.body = *body,
                                                .coefficient_W_m2K = load->coefficient_W_m2K,
@@ -281,19 +281,19 @@ static int add_body(running *r, const boil_load *load, const boil_body *body, do
     return BOIL_OK;
 }
 
-static int load_enters(running *r, const boil_act *a)
+static int load_enters(running *r, const boil_action *a)
 {
     const boil_load *l = &a->is.load;
     size_t number;
-    int outcome = boil_record_load(&r->record, r->t, l, &r->bath, &r->view, &number);
+    int outcome = boil_recorder_load(&r->record, r->t, l, &r->bath, &r->view, &number);
     if (outcome != BOIL_OK)
         return outcome;
-    int *names = boil_grow(r->names, &r->names_room, number, sizeof *names);
+    int *names = boil_array_reserve(r->names, &r->names_room, number, sizeof *names);
     if (!names)
         return BOIL_NO_MEMORY;
     r->names = names;
     names[number] = a->name;
-    boil_body parts = boil_load_parts(l), basket = boil_load_basket(l);
+    boil_conduction_body parts = boil_load_parts(l), basket = boil_load_basket(l);
     double basket_m3 = basket.mass_kg / l->metal.density_kg_m3;
     const boil_transport *x = &r->plant.transport;
     double drag_out = boil_drag_out(l, x->viscosity_Pa_s, r->view.density_kg_m3, x->surface_tension_N_m);
@@ -320,19 +320,19 @@ static void lift(running *r, int name)
     }
 }
 
-static int begin_addition(running *r, boil_act_kind kind, double mass, double over)
+static int begin_addition(running *r, boil_action_kind kind, double mass, double over)
 {
-    return boil_record_addition(&r->record, r->t, kind, mass, over, &r->bath, &r->view);
+    return boil_recorder_addition(&r->record, r->t, kind, mass, over, &r->bath, &r->view);
 }
 
-static int carry_out_addition(running *r, const boil_act *a)
+static int carry_out_addition(running *r, const boil_action *a)
 {
     int outcome;
     switch (a->kind) {
-    case BOIL_ACT_WATER:
+    case BOIL_ACTION_WATER:
         outcome = begin_addition(r, a->kind, a->is.water.mass_kg, a->is.water.over_s);
         return outcome ? outcome : add_water(r, a->is.water.over_s, a->is.water.mass_kg, a->is.water.temperature_K);
-    case BOIL_ACT_LIQUID:
+    case BOIL_ACTION_LIQUID:
         outcome = begin_addition(r, a->kind, a->is.liquid.mass_kg, a->is.liquid.over_s);
         return outcome ? outcome : add_liquid(r, &a->is.liquid);
     default:
@@ -341,28 +341,28 @@ static int carry_out_addition(running *r, const boil_act *a)
     }
 }
 
-static int carry_out(running *r, const boil_act *a)
+static int carry_out(running *r, const boil_action *a)
 {
     switch (a->kind) {
-    case BOIL_ACT_LOAD:
+    case BOIL_ACTION_LOAD:
         return load_enters(r, a);
-    case BOIL_ACT_LIFT:
+    case BOIL_ACTION_LIFT:
         lift(r, a->name);
         break;
-    case BOIL_ACT_WATER:
-    case BOIL_ACT_LIQUID:
-    case BOIL_ACT_SALTS:
+    case BOIL_ACTION_WATER:
+    case BOIL_ACTION_LIQUID:
+    case BOIL_ACTION_SALTS:
         return carry_out_addition(r, a);
-    case BOIL_ACT_HEAT:
+    case BOIL_ACTION_HEAT:
         r->bath.dial = a->is.dial;
         break;
-    case BOIL_ACT_MIXER:
+    case BOIL_ACTION_MIXER:
         r->bath.mixer_on = a->is.on;
         break;
-    case BOIL_ACT_LID:
+    case BOIL_ACTION_LID:
         r->bath.lid_on = a->is.on;
         break;
-    case BOIL_ACT_EXHAUST:
+    case BOIL_ACTION_EXHAUST:
         r->bath.room.draught_m_s = a->is.on ? r->plant.room.draught_m_s : r->plant.fittings.still_draught_m_s;
         break;
     }
@@ -373,7 +373,7 @@ static int carry_out(running *r, const boil_act *a)
 
 static int tell_valve(running *r, double time, bool open)
 {
-    boil_valve_move *list = boil_grow(r->moves, &r->moves_room, r->moves_count, sizeof *list);
+    boil_valve_move *list = boil_array_reserve(r->moves, &r->moves_room, r->moves_count, sizeof *list);
     if (!list)
         return BOIL_NO_MEMORY;
     r->moves = list;
@@ -391,8 +391,8 @@ static int decide(running *r)
 /* Time-proportioned: at the start of a period, how long the valve stays open in it. */
 static int begin_period(running *r)
 {
-    const boil_control *c = &r->plant.control;
-    double share = boil_control_share(c, r->view.sensor_K), start = r->t + c->dead_time_s;
+    const boil_water_control *c = &r->plant.control;
+    double share = boil_water_control_share(c, r->view.sensor_K), start = r->t + c->dead_time_s;
     r->next_period_s = r->t + c->period_s;
     int outcome = share > 0 ? tell_valve(r, start, true) : BOIL_OK;
     if (outcome == BOIL_OK && share < 1)
@@ -403,7 +403,7 @@ static int begin_period(running *r)
 static int move_valve(running *r)
 {
     int outcome = BOIL_OK;
-    if (r->plant.control.mode == BOIL_CONTROL_PROPORTIONED && r->t >= r->next_period_s)
+    if (r->plant.control.mode == BOIL_WATER_CONTROL_PROPORTIONED && r->t >= r->next_period_s)
         outcome = begin_period(r);
     size_t done = 0;
     for (; done < r->moves_count && r->moves[done].time_s <= r->t; done++)
@@ -423,7 +423,7 @@ static void clear_finished(running *r)
     for (size_t i = 0; i < b->bodies_count; i++) {
         boil_bath_body o = b->bodies[i];
         if (o.out_start_s <= r->t && isnan(r->history->loads[o.load].lifted_s))
-            boil_record_lift(&r->record, o.out_start_s, o.load, o.drag_out_kg);
+            boil_recorder_lift(&r->record, o.out_start_s, o.load, o.drag_out_kg);
         if (o.out_end_s <= r->t)
             continue;
         size_t n = (size_t)o.body.unknowns;
@@ -483,7 +483,7 @@ static double next_stop(const running *r)
         best = sooner(r->t, best, r->schedule->acts[r->next_act].time_s);
     if (r->moves_count > 0)
         best = sooner(r->t, best, r->moves[0].time_s);
-    if (r->plant.control.mode == BOIL_CONTROL_PROPORTIONED)
+    if (r->plant.control.mode == BOIL_WATER_CONTROL_PROPORTIONED)
         best = sooner(r->t, best, r->next_period_s);
     for (size_t i = 0; i < b->feeds_count; i++)
         best = sooner(r->t, best, b->feeds[i].end_s);
@@ -512,27 +512,27 @@ static int event(running *r, size_t guard)
     r->looked = false;
     int outcome = look(r, r->t, r->y);
     switch (guard) {
-    case BATH_GUARD_LAYER:
-        r->bath.layer = r->bath.layer == BOIL_LAYER_STILL ? BOIL_LAYER_BOILS : BOIL_LAYER_STILL;
+    case BOIL_GUARD_LAYER:
+        r->bath.layer = r->bath.layer == BOIL_WATER_LAYER_STILL ? BOIL_WATER_LAYER_BOILS : BOIL_WATER_LAYER_STILL;
         break;
-    case BATH_GUARD_LAYER_GONE:
+    case BOIL_GUARD_LAYER_GONE:
         outcome = boil_bath_absorb_layer(&r->bath, r->y);
         break;
-    case BATH_GUARD_RANGE:
+    case BOIL_GUARD_RANGE:
         stop_out_of_range(r);
         return BOIL_OK;
-    case BATH_GUARD_VALVE:
+    case BOIL_GUARD_VALVE:
         outcome = decide(r);
         break;
-    case BATH_GUARD_LOW_LEVEL:
+    case BOIL_GUARD_LOW_LEVEL:
         r->bath.heat_cut = !r->bath.heat_cut;
         break;
-    case BATH_GUARD_MODE: {
+    case BOIL_GUARD_MODE: {
         bool boiling = !r->bath.boiling;
-        outcome = boil_bath_change_mode(&r->bath, r->t, r->y, boiling);
+        outcome = boil_modes_change(&r->bath, r->t, r->y, boiling);
         r->looked = false;
         if (outcome == BOIL_OK && (outcome = look(r, r->t, r->y)) == BOIL_OK)
-            outcome = boil_record_mode(&r->record, r->t, &r->bath, r->y, &r->view);
+            outcome = boil_recorder_mode(&r->record, r->t, &r->bath, r->y, &r->view);
         break;
     }
     default: /* the rim: it is only watched */
@@ -545,7 +545,7 @@ static int event(running *r, size_t guard)
 static bool is_stuck(const running *r)
 {
     double most = 1e5 + 5 * r->schedule->duration_s + 300 * (double)r->schedule->count;
-    return (double)(r->history->steps + boil_march_steps(r->march)) > most;
+    return (double)(r->history->steps + boil_integrator_steps(r->march)) > most;
 }
 
 /* One step and what follows from it. */
@@ -558,8 +558,8 @@ static int advance(running *r, double stop, bool *going)
     r->t_before = r->t;
     memcpy(r->y_before, r->y, r->unknowns * sizeof(double));
     memcpy(r->rates_before, r->rates, r->unknowns * sizeof(double));
-    boil_march_news news = boil_march_step(r->march, &r->t, r->y, stop, &guard);
-    if (news == BOIL_MARCH_FAILED || is_stuck(r)) {
+    boil_integrator_status news = boil_integrator_step(r->march, &r->t, r->y, stop, &guard);
+    if (news == BOIL_INTEGRATOR_FAILED || is_stuck(r)) {
         r->history->end = BOIL_RUN_FAILED;
         r->looked = false;
         return look(r, r->t, r->y);
@@ -570,12 +570,12 @@ static int advance(running *r, double stop, bool *going)
         r->t = r->t_before;
         return look(r, r->t, r->y);
     }
-    outcome = boil_record_moment(&r->record, r->t, &r->bath, r->y, &r->view);
+    outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
-        outcome = boil_record_rows(&r->record, &r->bath, r->t_before, r->y_before, r->rates_before, r->t, r->y, r->rates);
-    if (outcome == BOIL_OK && news == BOIL_MARCH_EVENT)
+        outcome = boil_recorder_rows(&r->record, &r->bath, r->t_before, r->y_before, r->rates_before, r->t, r->y, r->rates);
+    if (outcome == BOIL_OK && news == BOIL_INTEGRATOR_EVENT)
         outcome = event(r, guard);
-    *going = news == BOIL_MARCH_STEPPED;
+    *going = news == BOIL_INTEGRATOR_STEPPED;
     if (r->options->keep_going && !r->options->keep_going(r->options->context, r->t))
         r->history->end = BOIL_RUN_INTERRUPTED;
     return outcome;
@@ -631,7 +631,7 @@ static void balance(running *r)
     double crossing = 0;
     for (int i = HEAT_FROM_HEATER; i <= HEAT_WITH_DRAG; i++)
         crossing += fabs(y[i]);
-    double change = boil_bath_inventory(&r->bath, r->t, y) - r->energy_start_J;
+    double change = boil_modes_inventory(&r->bath, r->t, y) - r->energy_start_J;
     b->energy = crossing > 0 ? closure(change, heat_in, heat_out, 0, crossing)
                              : closure(change, 0, 0, fabs(r->energy_start_J), 0);
 }
@@ -639,21 +639,21 @@ static void balance(running *r)
 static int begin(running *r)
 {
     int outcome = make_room(r, BATH_FIXED);
-    if (outcome != BOIL_OK || (outcome = boil_bath_init(&r->bath, &r->plant, r->y)) != BOIL_OK)
+    if (outcome != BOIL_OK || (outcome = boil_modes_start(&r->bath, &r->plant, r->y)) != BOIL_OK)
         return outcome;
     r->unknowns = BATH_FIXED;
     for (int i = 0; i < BOIL_SALTS; i++)
         r->salts_start_kg[i] = r->y[BATH_NAOH + i];
     r->water_start_kg = r->y[BATH_WATER];
-    r->energy_start_J = boil_bath_inventory(&r->bath, 0, r->y);
+    r->energy_start_J = boil_modes_inventory(&r->bath, 0, r->y);
     if ((outcome = look(r, 0, r->y)) != BOIL_OK)
         return outcome;
-    outcome = boil_record_begin(&r->record, r->history, &r->plant, r->options->row_interval_s, &r->bath, r->y, &r->view);
+    outcome = boil_recorder_begin(&r->record, r->history, &r->plant, r->options->row_interval_s, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
-        outcome = boil_record_rows(&r->record, &r->bath, 0, r->y, r->rates, 0, r->y, r->rates);
+        outcome = boil_recorder_rows(&r->record, &r->bath, 0, r->y, r->rates, 0, r->y, r->rates);
     r->looked = false;
-    const boil_control *c = &r->plant.control;
-    if (outcome == BOIL_OK && c->mode == BOIL_CONTROL_ON_OFF &&
+    const boil_water_control *c = &r->plant.control;
+    if (outcome == BOIL_OK && c->mode == BOIL_WATER_CONTROL_ON_OFF &&
         r->view.sensor_K >= c->set_point_K + c->differential_K / 2)
         outcome = decide(r);
     return outcome;
@@ -662,8 +662,8 @@ static int begin(running *r)
 static int finish(running *r)
 {
     if (r->march) {
-        r->history->steps += boil_march_steps(r->march);
-        r->history->evaluations += boil_march_evaluations(r->march);
+        r->history->steps += boil_integrator_steps(r->march);
+        r->history->evaluations += boil_integrator_evaluations(r->march);
     }
     r->looked = false;
     if (look(r, r->t, r->y) != BOIL_OK) { /* nothing follows from this state: report up to the one before it */
@@ -674,7 +674,7 @@ static int finish(running *r)
         if (outcome != BOIL_OK)
             return outcome;
     }
-    boil_record_end(&r->record, r->t, &r->bath, r->y, &r->view);
+    boil_recorder_end(&r->record, r->t, &r->bath, r->y, &r->view);
     r->history->summary.rinse_added_kg = r->rinse_kg;
     double by_hand = r->y[TOTAL_WATER_IN] - r->y[TOTAL_VALVE] - r->y[TOTAL_CONDENSATE] - r->rinse_kg;
     r->history->summary.water_added_kg = fmax(0, by_hand); /* a difference of sums: rounding may leave it below zero */
@@ -684,9 +684,9 @@ static int finish(running *r)
 
 static void running_free(running *r)
 {
-    boil_march_free(r->march);
+    boil_integrator_free(r->march);
     boil_bath_free(&r->bath);
-    boil_record_free(&r->record);
+    boil_recorder_free(&r->record);
     double *all[] = {r->y, r->y_before, r->rates, r->rates_before, r->size, r->looked_y};
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
         free(all[i]);

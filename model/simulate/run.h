@@ -57,7 +57,7 @@ typedef struct {
 } boil_load_result;
 
 typedef struct {
-    boil_act_kind kind;                 /* water, salts or liquid */
+    boil_action_kind kind;                 /* water, salts or liquid */
     double time_s;
     double over_s;
     double mass_kg;

@@ -12,52 +12,52 @@
 #define MOST_SERIAL 0.98
 
 typedef struct {
-    const boil_fit_problem *problem;
+    const boil_least_squares_problem *problem;
     double deviation;      /* s sqrt(k) of the readings, or 0: what was known does not count yet */
     size_t trials;
     int outcome;           /* of the last one */
 } asked;
 
-static size_t rows_of(const boil_fit_problem *p)
+static size_t rows_of(const boil_least_squares_problem *p)
 {
     return p->count + (p->known ? p->parameters : 0);
 }
 
 /* A parameter as it is sought ------------------------------------------------------------------------------------- */
 
-static bool bounded(const boil_fit_problem *p, size_t i)
+static bool bounded(const boil_least_squares_problem *p, size_t i)
 {
     return isfinite(p->low[i]);
 }
 
-static double scale_of(const boil_fit_problem *p, size_t i)
+static double scale_of(const boil_least_squares_problem *p, size_t i)
 {
     return p->start[i] != 0 ? fabs(p->start[i]) : 1;
 }
 
-static double value_of(const boil_fit_problem *p, size_t i, double u)
+static double value_of(const boil_least_squares_problem *p, size_t i, double u)
 {
     if (!bounded(p, i))
         return p->start[i] + scale_of(p, i) * u;
     return p->low[i] + (p->high[i] - p->low[i]) / (1 + exp(-u));
 }
 
-static double slope_of(const boil_fit_problem *p, size_t i, double u)
+static double slope_of(const boil_least_squares_problem *p, size_t i, double u)
 {
     return bounded(p, i) ? (p->high[i] - p->low[i]) / (2 + exp(u) + exp(-u)) : scale_of(p, i);
 }
 
-static double share_of(const boil_fit_problem *p, size_t i, double value)
+static double share_of(const boil_least_squares_problem *p, size_t i, double value)
 {
     return (value - p->low[i]) / (p->high[i] - p->low[i]);
 }
 
-static bool at_bound(const boil_fit_problem *p, size_t i, double u)
+static bool at_bound(const boil_least_squares_problem *p, size_t i, double u)
 {
     return bounded(p, i) && fabs(share_of(p, i, value_of(p, i, u)) - 0.5) > 0.5 - AT_BOUND;
 }
 
-static double start_of(const boil_fit_problem *p, size_t i)
+static double start_of(const boil_least_squares_problem *p, size_t i)
 {
     if (!bounded(p, i))
         return 0;
@@ -69,7 +69,7 @@ static double start_of(const boil_fit_problem *p, size_t i)
 
 static int ask(asked *a, const gsl_vector *u, gsl_vector *residual)
 {
-    double value[BOIL_FIT_PARAMETERS];
+    double value[BOIL_LEAST_SQUARES_PARAMETERS];
     for (size_t i = 0; i < a->problem->parameters; i++)
         value[i] = value_of(a->problem, i, gsl_vector_get(u, i));
     a->trials++;
@@ -134,7 +134,7 @@ static int jacobian_at(const gsl_vector *u, void *context, gsl_matrix *jacobian)
 /* What came out --------------------------------------------------------------------------------------------------- */
 
 /* Of the readings alone, each with the one so far before it. */
-static double products(const boil_fit_problem *p, const gsl_vector *residual, size_t before)
+static double products(const boil_least_squares_problem *p, const gsl_vector *residual, size_t before)
 {
     double sum = 0;
     for (size_t i = before; i < p->count; i++)
@@ -143,7 +143,7 @@ static double products(const boil_fit_problem *p, const gsl_vector *residual, si
 }
 
 /* chi2, r and what follows from them. */
-static void judge_readings(const boil_fit_problem *p, const gsl_vector *residual, boil_fit *out)
+static void judge_readings(const boil_least_squares_problem *p, const gsl_vector *residual, boil_least_squares *out)
 {
     double n = (double)p->count;
     out->chi2 = products(p, residual, 0);
@@ -152,9 +152,9 @@ static void judge_readings(const boil_fit_problem *p, const gsl_vector *residual
 }
 
 /* (J'J)^-1 of the parameters that are free: one at its bound stays there, and neither has an interval nor blurs the others'. */
-static int covariance_of(const boil_fit_problem *p, const gsl_vector *u, const gsl_matrix *jacobian, gsl_matrix *covariance)
+static int covariance_of(const boil_least_squares_problem *p, const gsl_vector *u, const gsl_matrix *jacobian, gsl_matrix *covariance)
 {
-    size_t is[BOIL_FIT_PARAMETERS], free = 0;
+    size_t is[BOIL_LEAST_SQUARES_PARAMETERS], free = 0;
     gsl_matrix_set_zero(covariance);
     for (size_t i = 0; i < p->parameters; i++)
         if (!at_bound(p, i, gsl_vector_get(u, i)))
@@ -177,7 +177,7 @@ static int covariance_of(const boil_fit_problem *p, const gsl_vector *u, const g
     return outcome;
 }
 
-static void estimate(const boil_fit_problem *p, size_t i, double u, double error, double reach, boil_fit_estimate *e)
+static void estimate(const boil_least_squares_problem *p, size_t i, double u, double error, double reach, boil_least_squares_estimate *e)
 {
     e->value = value_of(p, i, u);
     e->error = slope_of(p, i, u) * error;
@@ -186,7 +186,7 @@ static void estimate(const boil_fit_problem *p, size_t i, double u, double error
     e->at_bound = at_bound(p, i, u);
 }
 
-static void conclude(const boil_fit_problem *p, const gsl_vector *u, const gsl_matrix *covariance, double deviation, boil_fit *out)
+static void conclude(const boil_least_squares_problem *p, const gsl_vector *u, const gsl_matrix *covariance, double deviation, boil_least_squares *out)
 {
     double k = (double)p->count / out->effective, freedom = fmax(1, out->effective - (double)p->parameters);
     double reach = gsl_cdf_tdist_Pinv(0.975, freedom) * sqrt(k);
@@ -200,9 +200,9 @@ static void conclude(const boil_fit_problem *p, const gsl_vector *u, const gsl_m
 }
 
 /* From *u towards the least sum of squares, where *u then is. */
-static int descend(asked *a, gsl_multifit_nlinear_workspace *w, size_t most_steps, gsl_vector *u, boil_fit *out)
+static int descend(asked *a, gsl_multifit_nlinear_workspace *w, size_t most_steps, gsl_vector *u, boil_least_squares *out)
 {
-    const boil_fit_problem *p = a->problem;
+    const boil_least_squares_problem *p = a->problem;
     double settled = p->difference * p->difference; /* derivatives are no better */
     gsl_multifit_nlinear_fdf f = {.f = residuals_at, .df = jacobian_at, .n = rows_of(p), .p = p->parameters, .params = a};
     int why = 0;
@@ -220,18 +220,18 @@ static int descend(asked *a, gsl_multifit_nlinear_workspace *w, size_t most_step
 
 /* What the readings alone leave: how far a single one is off, as one of so many independent ones. A perfect fit must not
    silence what was known. */
-static double deviation_of(const boil_fit_problem *p, const boil_fit *f)
+static double deviation_of(const boil_least_squares_problem *p, const boil_least_squares *f)
 {
     const double least = 1e-6;
     double n = (double)p->count;
     return fmax(least, sqrt(f->chi2 / (n - (double)p->parameters) * n / f->effective));
 }
 
-static int search(const boil_fit_problem *p, gsl_multifit_nlinear_workspace *w, gsl_matrix *covariance, boil_fit *out)
+static int search(const boil_least_squares_problem *p, gsl_multifit_nlinear_workspace *w, gsl_matrix *covariance, boil_least_squares *out)
 {
     const size_t enough = 200, for_scatter = 5; /* of steps: the scatter is settled long before parameters hardly told are */
     asked a = {p, 0, 0, BOIL_OK};
-    double at[BOIL_FIT_PARAMETERS];
+    double at[BOIL_LEAST_SQUARES_PARAMETERS];
     for (size_t i = 0; i < p->parameters; i++)
         at[i] = start_of(p, i);
     gsl_vector_view u = gsl_vector_view_array(at, p->parameters);
@@ -251,9 +251,9 @@ static int search(const boil_fit_problem *p, gsl_multifit_nlinear_workspace *w, 
     return outcome;
 }
 
-static bool makes_sense(const boil_fit_problem *p)
+static bool makes_sense(const boil_least_squares_problem *p)
 {
-    if (p->parameters < 1 || p->parameters > BOIL_FIT_PARAMETERS || p->count <= p->parameters ||
+    if (p->parameters < 1 || p->parameters > BOIL_LEAST_SQUARES_PARAMETERS || p->count <= p->parameters ||
         !(p->difference >= 1e-8 && p->difference <= 0.1))
         return false;
     for (size_t i = 0; i < p->parameters; i++)
@@ -266,9 +266,9 @@ static bool makes_sense(const boil_fit_problem *p)
     return true;
 }
 
-int boil_fit_run(const boil_fit_problem *p, boil_fit *out)
+int boil_least_squares_run(const boil_least_squares_problem *p, boil_least_squares *out)
 {
-    *out = (boil_fit){0};
+    *out = (boil_least_squares){0};
     if (!makes_sense(p))
         return BOIL_BAD_INPUT;
     gsl_multifit_nlinear_parameters how = gsl_multifit_nlinear_default_parameters();

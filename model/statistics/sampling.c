@@ -82,18 +82,18 @@ double boil_spread_at(const boil_spread *s, double u)
 
 /* ---- the design ---- */
 
-boil_sample_plan boil_sample_plan_default(size_t inputs)
+boil_sampling_plan boil_sampling_plan_default(size_t inputs)
 {
-    return (boil_sample_plan){.inputs = inputs, .points = 64, .replicates = 16, .seed = 1};
+    return (boil_sampling_plan){.inputs = inputs, .points = 64, .replicates = 16, .seed = 1};
 }
 
-const char *boil_sample_plan_problem(const boil_sample_plan *p)
+const char *boil_sampling_plan_problem(const boil_sampling_plan *p)
 {
-    if (p->inputs < 1 || p->inputs > BOIL_SAMPLE_INPUTS)
+    if (p->inputs < 1 || p->inputs > BOIL_SAMPLING_INPUTS)
         return "the number of uncertain inputs must be 1 to 20";
-    if (p->points < 1 || p->points > (size_t)1 << BOIL_SAMPLE_BITS)
+    if (p->points < 1 || p->points > (size_t)1 << BOIL_SAMPLING_BITS)
         return "the points of a replicate must be 1 to 1048576";
-    if (p->replicates < 2 || p->replicates > BOIL_SAMPLE_REPLICATES)
+    if (p->replicates < 2 || p->replicates > BOIL_SAMPLING_REPLICATES)
         return "the replicates must be 2 to 32";
     if (p->seed < 1)
         return "the seed must be 1 to 4294967295";
@@ -102,12 +102,12 @@ const char *boil_sample_plan_problem(const boil_sample_plan *p)
 
 /* Point n of the sequence in Gray-code order differs from point n - 1 by one direction number, at n = 2^bit by number
    `bit`; point 0 is the origin, which GSL leaves out. Coordinates are multiples of 2^-30. [Antonov & Saleev 1979] */
-static int read_directions(boil_sample *s)
+static int read_directions(boil_sampling *s)
 {
     gsl_qrng *sequence = gsl_qrng_alloc(gsl_qrng_sobol, (unsigned)(2 * s->inputs));
     if (!sequence)
         return BOIL_NO_MEMORY;
-    double here[2 * BOIL_SAMPLE_INPUTS] = {0}, before[2 * BOIL_SAMPLE_INPUTS];
+    double here[2 * BOIL_SAMPLING_INPUTS] = {0}, before[2 * BOIL_SAMPLING_INPUTS];
     int bit = 0;
     for (size_t n = 1; n < s->points; n++) {
         memcpy(before, here, sizeof before);
@@ -124,42 +124,42 @@ static int read_directions(boil_sample *s)
 
 /* Odd multiples of 2^-33: added to multiples of 2^-30 they are exact, and modulo 1 never 0. Drawn for all dimensions,
    so that an input's shifts do not depend on how many inputs follow. */
-static int draw_shifts(boil_sample *s, uint32_t seed)
+static int draw_shifts(boil_sampling *s, uint32_t seed)
 {
     gsl_rng *generator = gsl_rng_alloc(gsl_rng_mt19937);
     if (!generator)
         return BOIL_NO_MEMORY;
     gsl_rng_set(generator, seed);
     for (size_t r = 0; r < s->replicates; r++) {
-        for (size_t k = 0; k < 2 * BOIL_SAMPLE_INPUTS; k++)
+        for (size_t k = 0; k < 2 * BOIL_SAMPLING_INPUTS; k++)
             s->shift[r][k] = ldexp((double)gsl_rng_get(generator) + 0.5, -32);
     }
     gsl_rng_free(generator);
     return BOIL_OK;
 }
 
-int boil_sample_init(boil_sample *s, const boil_sample_plan *p)
+int boil_sampling_init(boil_sampling *s, const boil_sampling_plan *p)
 {
-    if (boil_sample_plan_problem(p))
+    if (boil_sampling_plan_problem(p))
         return BOIL_BAD_INPUT;
-    *s = (boil_sample){.inputs = p->inputs, .points = 1, .replicates = p->replicates};
+    *s = (boil_sampling){.inputs = p->inputs, .points = 1, .replicates = p->replicates};
     while (s->points < p->points)
         s->points *= 2;
     const int outcome = read_directions(s);
     return outcome == BOIL_OK ? draw_shifts(s, p->seed) : outcome;
 }
 
-size_t boil_sample_rows(const boil_sample *s)
+size_t boil_sampling_rows(const boil_sampling *s)
 {
     return s->points * s->replicates * (s->inputs + 2);
 }
 
-size_t boil_sample_draws(const boil_sample *s)
+size_t boil_sampling_draws(const boil_sampling *s)
 {
     return s->points * s->replicates * 2;
 }
 
-static double coordinate(const boil_sample *s, size_t point, size_t replicate, size_t dimension)
+static double coordinate(const boil_sampling *s, size_t point, size_t replicate, size_t dimension)
 {
     uint32_t x = 0;
     size_t gray = point ^ (point >> 1);
@@ -171,7 +171,7 @@ static double coordinate(const boil_sample *s, size_t point, size_t replicate, s
     return shifted < 1 ? shifted : shifted - 1;
 }
 
-void boil_sample_row(const boil_sample *s, size_t row, double u[])
+void boil_sampling_row(const boil_sampling *s, size_t row, double u[])
 {
     const size_t kind = row % (s->inputs + 2), block = row / (s->inputs + 2);
     for (size_t i = 0; i < s->inputs; i++) {
@@ -183,7 +183,7 @@ void boil_sample_row(const boil_sample *s, size_t row, double u[])
 /* ---- what the results say ---- */
 
 /* A block is the rows of one point in one replicate. */
-static double result_at(const boil_sample_results *r, size_t output, size_t block, size_t kind)
+static double result_at(const boil_sampling_results *r, size_t output, size_t block, size_t kind)
 {
     return r->value[(block * (r->design->inputs + 2) + kind) * r->outputs + output];
 }
@@ -214,10 +214,10 @@ boil_odds boil_odds_of(size_t yes, size_t count)
     return o;
 }
 
-boil_odds boil_sample_odds(const boil_sample_results *r, size_t output)
+boil_odds boil_sampling_odds(const boil_sampling_results *r, size_t output)
 {
     size_t yes = 0, count = 0;
-    for (size_t draw = 0; draw < boil_sample_draws(r->design); draw++) {
+    for (size_t draw = 0; draw < boil_sampling_draws(r->design); draw++) {
         const double f = result_at(r, output, draw / 2, draw % 2);
         count += isfinite(f) ? 1 : 0;
         yes += isfinite(f) && f != 0 ? 1 : 0;
@@ -225,10 +225,10 @@ boil_odds boil_sample_odds(const boil_sample_results *r, size_t output)
     return boil_odds_of(yes, count);
 }
 
-size_t boil_sample_sort(const boil_sample_results *r, size_t output, double sorted[])
+size_t boil_sampling_sort(const boil_sampling_results *r, size_t output, double sorted[])
 {
     size_t count = 0;
-    for (size_t draw = 0; draw < boil_sample_draws(r->design); draw++) {
+    for (size_t draw = 0; draw < boil_sampling_draws(r->design); draw++) {
         const double f = result_at(r, output, draw / 2, draw % 2);
         if (isfinite(f))
             sorted[count++] = f;
@@ -237,15 +237,15 @@ size_t boil_sample_sort(const boil_sample_results *r, size_t output, double sort
     return count;
 }
 
-double boil_sample_quantile(const double sorted[], size_t count, double share)
+double boil_sampling_quantile(const double sorted[], size_t count, double share)
 {
     return count > 0 ? gsl_stats_quantile_from_sorted_data(sorted, 1, count, share) : (double)NAN;
 }
 
 /* What is summed over the points of a replicate. */
-enum { POINTS, VALUE, SQUARE, FIRST, TOTAL = FIRST + BOIL_SAMPLE_INPUTS, SUMS = TOTAL + BOIL_SAMPLE_INPUTS };
+enum { POINTS, VALUE, SQUARE, FIRST, TOTAL = FIRST + BOIL_SAMPLING_INPUTS, SUMS = TOTAL + BOIL_SAMPLING_INPUTS };
 
-static bool is_complete(const boil_sample_results *r, size_t output, size_t block)
+static bool is_complete(const boil_sampling_results *r, size_t output, size_t block)
 {
     for (size_t kind = 0; kind < r->design->inputs + 2; kind++) {
         if (!isfinite(result_at(r, output, block, kind)))
@@ -256,7 +256,7 @@ static bool is_complete(const boil_sample_results *r, size_t output, size_t bloc
 
 /* Mean over A and B of complete points, taken from a first value so that a constant output gives that constant
    exactly. */
-static double centre_of(const boil_sample_results *r, size_t output)
+static double centre_of(const boil_sampling_results *r, size_t output)
 {
     double first = (double)NAN, sum = 0, count = 0;
     for (size_t block = 0; block < r->design->points * r->design->replicates; block++) {
@@ -273,7 +273,7 @@ static double centre_of(const boil_sample_results *r, size_t output)
 /* With f less its mean m, which takes nothing from the expectations but much from their scatter:
    V = ((fA - m)^2 + (fB - m)^2) / 2;  V S_i = (fB - m)(fABi - fA)  [Saltelli et al. 2010, table 2 (b)];
    V T_i = (fA - fABi)^2 / 2  [Jansen 1999; table 2 (f)]. */
-static void add_block(const boil_sample_results *r, size_t output, size_t block, double centre, double sum[])
+static void add_block(const boil_sampling_results *r, size_t output, size_t block, double centre, double sum[])
 {
     const double a = result_at(r, output, block, 0) - centre, b = result_at(r, output, block, 1) - centre;
     sum[POINTS] += 1;
@@ -309,11 +309,11 @@ static boil_estimate ratio_of(double (*sum)[SUMS], size_t replicates, int over, 
     return (boil_estimate){ratio, gsl_cdf_tdist_Qinv(0.025, used - 1) * error};
 }
 
-void boil_sample_sensitivity(const boil_sample_results *r, size_t output, boil_sensitivity *out)
+void boil_sampling_sensitivity(const boil_sampling_results *r, size_t output, boil_sensitivity *out)
 {
     const size_t replicates = r->design->replicates;
     const double centre = centre_of(r, output);
-    double sum[BOIL_SAMPLE_REPLICATES][SUMS] = {{0}};
+    double sum[BOIL_SAMPLING_REPLICATES][SUMS] = {{0}};
     *out = (boil_sensitivity){0};
     for (size_t block = 0; block < r->design->points * replicates; block++) {
         if (!is_complete(r, output, block))

@@ -19,30 +19,30 @@
 #include "base/boil.h"
 
 /* P_k'(1), the stiffness a_k. */
-static double end_slope(const boil_body *b, int k)
+static double end_slope(const boil_conduction_body *b, int k)
 {
     return (double)(k * (2 * k + b->dimension));
 }
 
-static double conductivity(const boil_body *b, double temperature_K)
+static double conductivity(const boil_conduction_body *b, double temperature_K)
 {
     return b->conductivity_W_mK > 0 ? b->conductivity_W_mK : boil_metal_conductivity(&b->metal, temperature_K);
 }
 
 /* Nothing but the mean is left to solve for where heat spreads at once. */
-static int unknowns_in_use(const boil_body *b, double k)
+static int unknowns_in_use(const boil_conduction_body *b, double k)
 {
     return isinf(k) ? 1 : b->unknowns;
 }
 
 /* m2; what (1) needs to agree with the mass. */
-static double own_surface(const boil_body *b)
+static double own_surface(const boil_conduction_body *b)
 {
     return b->dimension * b->mass_kg / (b->density_kg_m3 * b->radius_m);
 }
 
 /* k/(rho c r^2), 1/s */
-static double diffusion_rate(const boil_body *b, double k, double heat_capacity)
+static double diffusion_rate(const boil_conduction_body *b, double k, double heat_capacity)
 {
     return k / (b->density_kg_m3 * heat_capacity * b->radius_m * b->radius_m);
 }
@@ -56,7 +56,7 @@ typedef struct {
 
 /* Equation (3). Its conductance is kept below rho c (r/d)/fastest_s: by (1) the mean then answers no faster than that.
    */
-static face face_flux(const boil_body *b, const double y[], double k, double heat_capacity, double fluid_K,
+static face face_flux(const boil_conduction_body *b, const double y[], double k, double heat_capacity, double fluid_K,
                       double coefficient)
 {
     const int n = unknowns_in_use(b, k);
@@ -73,18 +73,18 @@ static face face_flux(const boil_body *b, const double y[], double k, double hea
     return f;
 }
 
-int boil_body_unknowns(const boil_body *b, double temperature_K)
+int boil_conduction_unknowns(const boil_conduction_body *b, double temperature_K)
 {
     const double c = boil_metal_heat_capacity(&b->metal, temperature_K);
     const double per_s = diffusion_rate(b, conductivity(b, temperature_K), c);
     int n = 1;
     /* Unknown n alone decays by (2) at the rate K_nn/N_n = a_n (4n + d), in units of k/(rho c r^2). */
-    while (n < BOIL_BODY_UNKNOWNS_MAX && end_slope(b, n) * (4 * n + b->dimension) * per_s * b->fastest_s <= 1)
+    while (n < BOIL_CONDUCTION_UNKNOWNS_MAX && end_slope(b, n) * (4 * n + b->dimension) * per_s * b->fastest_s <= 1)
         n++;
     return n;
 }
 
-void boil_body_init(const boil_body *b, double temperature_K, double y[])
+void boil_conduction_init(const boil_conduction_body *b, double temperature_K, double y[])
 {
     y[0] = temperature_K;
     for (int j = 1; j < b->unknowns; j++)
@@ -92,7 +92,7 @@ void boil_body_init(const boil_body *b, double temperature_K, double y[])
 }
 
 /* Equation (2) for j >= 1; a partly immersed body takes the mean flux over its whole surface. */
-static void profile_rates(const boil_body *b, const double y[], double k, double heat_capacity, double flux,
+static void profile_rates(const boil_conduction_body *b, const double y[], double k, double heat_capacity, double flux,
                           double inner_K, double dydt[])
 {
     const int n = unknowns_in_use(b, k);
@@ -109,7 +109,7 @@ static void profile_rates(const boil_body *b, const double y[], double k, double
         dydt[j] = 0;
 }
 
-double boil_body_rates(const boil_body *b, const double y[], double fluid_K, double coefficient_W_m2K, double immersed,
+double boil_conduction_rates(const boil_conduction_body *b, const double y[], double fluid_K, double coefficient_W_m2K, double immersed,
                        double dydt[])
 {
     if (!(b->mass_kg > 0)) {
@@ -127,7 +127,7 @@ double boil_body_rates(const boil_body *b, const double y[], double fluid_K, dou
     return flow;
 }
 
-double boil_body_surface_temperature(const boil_body *b, const double y[], double fluid_K, double coefficient_W_m2K)
+double boil_conduction_surface_temperature(const boil_conduction_body *b, const double y[], double fluid_K, double coefficient_W_m2K)
 {
     const double k = conductivity(b, y[0]);
     const double c = boil_metal_heat_capacity(&b->metal, y[0]);

@@ -12,11 +12,11 @@
 
 #include "properties/metal.h"
 
-#define BOIL_BODY_UNKNOWNS_MAX 3
+#define BOIL_CONDUCTION_UNKNOWNS_MAX 3
 
 typedef struct {
     int dimension;            /* 1 slab, 2 cylinder, 3 sphere */
-    int unknowns;             /* 1 to BOIL_BODY_UNKNOWNS_MAX; see boil_body_unknowns */
+    int unknowns;             /* 1 to BOIL_CONDUCTION_UNKNOWNS_MAX; see boil_conduction_unknowns */
     double radius_m;          /* half-thickness or radius */
     double area_m2;           /* fully immersed; where it is not the body's own surface d mass/(density radius), the
                                  coefficient is scaled by the ratio of the two */
@@ -26,7 +26,7 @@ typedef struct {
     double fastest_s;         /* no unknown answers faster than this, about 1 s; 0: no limit. See below */
     double height_m;          /* for natural convection */
     boil_metal metal;
-} boil_body;
+} boil_conduction_body;
 
 /* Explicit integrators are held to steps of a few times the fastest answer, and the mean of a 1 mm sheet would follow
    the bath in 0.6 s. So the expansion stops before its first term faster than fastest_s, and the conductance into thin
@@ -36,16 +36,16 @@ typedef struct {
 
 /* How many unknowns this body may have at a temperature: the most whose answers are all slower than fastest_s at
    coefficients to 5000 W/m2K; at an infinite one they may be 2.8 times faster. */
-int boil_body_unknowns(const boil_body *b, double temperature_K);
+int boil_conduction_unknowns(const boil_conduction_body *b, double temperature_K);
 
-void boil_body_init(const boil_body *b, double temperature_K, double y[]); /* uniform temperature; writes y[unknowns] */
+void boil_conduction_init(const boil_conduction_body *b, double temperature_K, double y[]); /* uniform temperature; writes y[unknowns] */
 
 /* Rates of the unknowns for a fluid temperature and coefficient; `immersed` (0 to 1) is the share of the area in the
    bath. Returns the heat flow into the body, W, = mass c(y0) dy0/dt exactly; a body of no mass takes none. */
-double boil_body_rates(const boil_body *b, const double y[], double fluid_K, double coefficient_W_m2K, double immersed,
+double boil_conduction_rates(const boil_conduction_body *b, const double y[], double fluid_K, double coefficient_W_m2K, double immersed,
                        double dydt[]);
 
-double boil_body_surface_temperature(const boil_body *b, const double y[], double fluid_K,
+double boil_conduction_surface_temperature(const boil_conduction_body *b, const double y[], double fluid_K,
                                      double coefficient_W_m2K); /* K, where it meets the fluid */
 
 #endif

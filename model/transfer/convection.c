@@ -4,14 +4,14 @@
 
 #include "base/boil.h"
 
-static double prandtl(const boil_liquid *f)
+static double prandtl(const boil_convection_liquid *f)
 {
     return f->viscosity_Pa_s * f->heat_capacity_J_kgK / f->conductivity_W_mK;
 }
 
 /* Nu = { 0.825 + 0.387 Ra^(1/6) / [1 + (0.492/Pr)^(9/16)]^(8/27) }^2, laminar and turbulent.
    [Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1323, eq. 9] */
-double boil_natural_coefficient(const boil_liquid *f, double height_m, double difference_K)
+double boil_convection_natural(const boil_convection_liquid *f, double height_m, double difference_K)
 {
     const double viscosity_m2_s = f->viscosity_Pa_s / f->density_kg_m3;
     const double grashof = BOIL_GRAVITY * f->expansion_1_K * fabs(difference_K) * height_m * height_m * height_m
@@ -24,7 +24,7 @@ double boil_natural_coefficient(const boil_liquid *f, double height_m, double di
 
 /* St = h/(rho cp j) = 0.1 (Re Fr Pr^2)^(-1/4),  Re Fr = j^3 rho/(mu g)  [Deckwer, Chem. Eng. Sci. 35 (1980) 1341; from
    memory]. Its fourth power is linear in the gas velocity j: h^4 = 1e-4 (rho cp)^4 j mu g/(rho Pr^2). */
-static double stirred_fourth_power(const boil_liquid *f, double gas_velocity_m_s)
+static double stirred_fourth_power(const boil_convection_liquid *f, double gas_velocity_m_s)
 {
     const double volumetric = f->density_kg_m3 * f->heat_capacity_J_kgK;
     const double square = volumetric * volumetric;
@@ -33,13 +33,13 @@ static double stirred_fourth_power(const boil_liquid *f, double gas_velocity_m_s
     return 1e-4 * square * square * velocity * f->viscosity_Pa_s * BOIL_GRAVITY / (f->density_kg_m3 * pr * pr);
 }
 
-double boil_stirred_coefficient(const boil_liquid *f, double gas_velocity_m_s)
+double boil_convection_stirred(const boil_convection_liquid *f, double gas_velocity_m_s)
 {
     return sqrt(sqrt(stirred_fourth_power(f, gas_velocity_m_s)));
 }
 
-double boil_bath_side_coefficient(const boil_liquid *f, double height_m, double difference_K, double gas_velocity_m_s)
+double boil_convection_bath_side(const boil_convection_liquid *f, double height_m, double difference_K, double gas_velocity_m_s)
 {
-    const double natural = boil_natural_coefficient(f, height_m, difference_K);
+    const double natural = boil_convection_natural(f, height_m, difference_K);
     return sqrt(sqrt(natural * natural * natural * natural + stirred_fourth_power(f, gas_velocity_m_s)));
 }

@@ -8,16 +8,16 @@
 typedef struct {
     double density_kg_m3, heat_capacity_J_kgK;                     /* of the solution, as computed */
     double viscosity_Pa_s, conductivity_W_mK, expansion_1_K;      /* see boil_transport */
-} boil_liquid;
+} boil_convection_liquid;
 
 /* Any difference, of either sign; at none what is left is conduction, Nu = 0.68. Rayleigh number to 1e12. */
-double boil_natural_coefficient(const boil_liquid *f, double height_m, double difference_K);
+double boil_convection_natural(const boil_convection_liquid *f, double height_m, double difference_K);
 
 /* Superficial gas velocity to about 0.1 m/s; zero without gas. Rises from there with an infinite slope: integrate the
    blend. */
-double boil_stirred_coefficient(const boil_liquid *f, double gas_velocity_m_s);
+double boil_convection_stirred(const boil_convection_liquid *f, double gas_velocity_m_s);
 
 /* The blend, smooth in the gas velocity from zero on: h_b^4 is proportional to it. */
-double boil_bath_side_coefficient(const boil_liquid *f, double height_m, double difference_K, double gas_velocity_m_s);
+double boil_convection_bath_side(const boil_convection_liquid *f, double height_m, double difference_K, double gas_velocity_m_s);
 
 #endif

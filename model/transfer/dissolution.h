@@ -20,21 +20,21 @@ typedef struct {
     double liquid_kg_m3, viscosity_Pa_s;
     double stirring_W_kg;    /* eps */
     double area_m2, depth_m; /* of the pool */
-} boil_solids_place;
+} boil_dissolution_place;
 
 typedef struct {
     double from_suspension_kg_s, from_bed_kg_s; /* dissolving */
     double settling_kg_s, stirred_up_kg_s;
     double bed_m;                               /* thickness */
-} boil_solids_flow;
+} boil_dissolution_flow;
 
-double boil_solids_transfer(const boil_solids_place *p);      /* k of (1), m/s */
-double boil_solids_fall(const boil_solids_place *p);          /* w of (2), m/s; 0 when the liquid is as heavy */
-double boil_solids_kept_up(const boil_solids_place *p);       /* share that stirring keeps up, 0 to 1 */
-double boil_solids_time(const boil_solids_place *p);          /* s, time constant of grains in suspension */
-boil_solids_flow boil_solids_exchange(const boil_solids_place *p, double suspended_kg, double bed_kg);
+double boil_dissolution_transfer(const boil_dissolution_place *p);      /* k of (1), m/s */
+double boil_dissolution_fall(const boil_dissolution_place *p);          /* w of (2), m/s; 0 when the liquid is as heavy */
+double boil_dissolution_kept_up(const boil_dissolution_place *p);       /* share that stirring keeps up, 0 to 1 */
+double boil_dissolution_time(const boil_dissolution_place *p);          /* s, time constant of grains in suspension */
+boil_dissolution_flow boil_dissolution_exchange(const boil_dissolution_place *p, double suspended_kg, double bed_kg);
 
 /* (3), K, for the heat through the floor under the bed, W/m2. */
-double boil_solids_bed_superheat(double bed_m, double flux_W_m2);
+double boil_dissolution_bed_superheat(double bed_m, double flux_W_m2);
 
 #endif

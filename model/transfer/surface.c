@@ -208,7 +208,7 @@ static int find_skin(const surroundings *s, const boil_vapour_pressure *vapour, 
     return BOIL_NO_ROOT;
 }
 
-int boil_surface_exchange(const boil_losses *l, const boil_room *room, const boil_vapour_pressure *vapour,
+int boil_surface_exchange(const boil_losses *l, const boil_ambient *room, const boil_vapour_pressure *vapour,
                           double area_m2, double liquid_K, double steam_leaving_kg_s, double skin_guess_K,
                           boil_surface_flow *out)
 {
@@ -219,7 +219,7 @@ int boil_surface_exchange(const boil_losses *l, const boil_room *room, const boi
         return BOIL_NO_ROOT;
     surroundings s = {.losses = l,
                       .pressure_Pa = room->pressure_Pa,
-                      .air_vapour_Pa = boil_room_vapour_pressure(room),
+                      .air_vapour_Pa = boil_ambient_vapour_pressure(room),
                       .room_K = room->temperature_K,
                       .liquid_K = liquid_K,
                       .film_W_m2 = (STILL_AIR + MOVING_AIR * room->draught_m_s) * room->pressure_Pa,
@@ -237,7 +237,7 @@ int boil_surface_exchange(const boil_losses *l, const boil_room *room, const boi
 /* Heat from a wall's outside to the room, W/m2K, at a difference d in K: turbulent natural convection of air on a
    vertical plane [McAdams; Holman table 7-2, corrected for pressure as there], and radiation of a painted or oxidised
    wall. */
-static double outside_coefficient(const boil_room *room, double d, double *flow_slope)
+static double outside_coefficient(const boil_ambient *room, double d, double *flow_slope)
 {
     const double turbulent = 1.31, emissivity = 0.95;
     double p = room->pressure_Pa / BOIL_STANDARD_ATMOSPHERE, cold = room->temperature_K, hot = cold + d;
@@ -249,7 +249,7 @@ static double outside_coefficient(const boil_room *room, double d, double *flow_
 
 /* The outside's difference d to the room solves h_o(d) d = (k/insulation)(D - d), D that of the liquid. Four Newton
    steps from a usual h_o always, so that the coefficient is smooth in the temperature; they settle it to 1e-9. */
-static double insulated_coefficient(const boil_room *room, double conductance, double difference)
+static double insulated_coefficient(const boil_ambient *room, double conductance, double difference)
 {
     const double usual = 9;
     double slope, d = difference * conductance / (conductance + usual);
@@ -260,7 +260,7 @@ static double insulated_coefficient(const boil_room *room, double conductance, d
     return 1 / (1 / outside_coefficient(room, d, &slope) + 1 / conductance);
 }
 
-double boil_wall_coefficient(const boil_losses *l, const boil_tank *t, const boil_room *room, double liquid_K)
+double boil_wall_coefficient(const boil_losses *l, const boil_tank *t, const boil_ambient *room, double liquid_K)
 {
     if (l->wall_coefficient_W_m2K >= 0)
         return l->wall_coefficient_W_m2K;
@@ -272,7 +272,7 @@ double boil_wall_coefficient(const boil_losses *l, const boil_tank *t, const boi
     return outside_coefficient(room, difference, &slope);
 }
 
-double boil_wall_loss(const boil_losses *l, const boil_tank *t, const boil_room *room, double liquid_K)
+double boil_wall_loss(const boil_losses *l, const boil_tank *t, const boil_ambient *room, double liquid_K)
 {
     return boil_wall_coefficient(l, t, room, liquid_K) * boil_tank_cooled_area(t) * (liquid_K - room->temperature_K);
 }

@@ -13,12 +13,12 @@ boil_transport boil_transport_default(void)
                             .surface_tension_N_m = 0.085};
 }
 
-boil_pool boil_pool_default(void)
+boil_swell boil_swell_default(void)
 {
-    return (boil_pool){.distribution = 1.2, .drift = 1.53, .mixing_time_factor = 1, .part_coefficient_factor = 1};
+    return (boil_swell){.distribution = 1.2, .drift = 1.53, .mixing_time_factor = 1, .part_coefficient_factor = 1};
 }
 
-const char *boil_pool_problem(const boil_pool *p)
+const char *boil_swell_problem(const boil_swell *p)
 {
     if (!(p->distribution >= 1 && p->distribution <= 1.5))
         return "distribution parameter of the drift flux must be between 1.0 and 1.5";
@@ -31,38 +31,38 @@ const char *boil_pool_problem(const boil_pool *p)
     return NULL;
 }
 
-double boil_pool_drift_velocity(const boil_pool *p, double surface_tension_N_m, double liquid_kg_m3, double vapour_kg_m3)
+double boil_swell_drift_velocity(const boil_swell *p, double surface_tension_N_m, double liquid_kg_m3, double vapour_kg_m3)
 {
     return p->drift * pow(surface_tension_N_m * BOIL_GRAVITY * (liquid_kg_m3 - vapour_kg_m3) / (liquid_kg_m3 * liquid_kg_m3),
                           0.25);
 }
 
-double boil_pool_void_upper(const boil_pool *p, double drift_velocity_m_s, double steam_velocity_m_s)
+double boil_swell_void_upper(const boil_swell *p, double drift_velocity_m_s, double steam_velocity_m_s)
 {
     return steam_velocity_m_s / (p->distribution * steam_velocity_m_s + drift_velocity_m_s);
 }
 
-double boil_pool_void_lower(const boil_pool *p, double drift_velocity_m_s, double steam_velocity_m_s)
+double boil_swell_void_lower(const boil_swell *p, double drift_velocity_m_s, double steam_velocity_m_s)
 {
     double u = p->distribution * steam_velocity_m_s / drift_velocity_m_s;
     double share = u < 1e-4 ? u / 2 - u * u / 3 : 1 - log1p(u) / u;
     return share / p->distribution;
 }
 
-double boil_pool_steam_velocity(const boil_pool *p, double drift_velocity_m_s, double held_m3, double liquid_m3)
+double boil_swell_steam_velocity(const boil_swell *p, double drift_velocity_m_s, double held_m3, double liquid_m3)
 {
     double gas = held_m3 / (held_m3 + liquid_m3);
     /* alpha never reaches 1/C0 in a run; the floor keeps an integrator's wild trial finite. */
     return gas * drift_velocity_m_s / fmax(1 - p->distribution * gas, 1e-3);
 }
 
-double boil_pool_steam_held(const boil_pool *p, double drift_velocity_m_s, double steam_velocity_m_s, double liquid_m3)
+double boil_swell_steam_held(const boil_swell *p, double drift_velocity_m_s, double steam_velocity_m_s, double liquid_m3)
 {
-    double gas = boil_pool_void_upper(p, drift_velocity_m_s, steam_velocity_m_s);
+    double gas = boil_swell_void_upper(p, drift_velocity_m_s, steam_velocity_m_s);
     return liquid_m3 * gas / (1 - gas);
 }
 
-double boil_pool_mixing_time(const boil_pool *p, double stirring_W_kg, double radius_m, double depth_m)
+double boil_swell_mixing_time(const boil_swell *p, double stirring_W_kg, double radius_m, double depth_m)
 {
     const double mixed_95 = 37, constants_in_95 = 3; /* exp(-3) = 5 % left */
     if (!(stirring_W_kg > 0))

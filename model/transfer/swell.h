@@ -27,22 +27,22 @@ typedef struct {
     double drift;               /* K: 1.53, 0.3 (foaming) to 1.6 */
     double mixing_time_factor;  /* 1; 1/3 to 3: the spread of published mixing times */
     double part_coefficient_factor; /* of heat from pool to parts: 1; 0.5 to 2: a basket is no single body in a wide pool */
-} boil_pool;
-boil_pool boil_pool_default(void);
-const char *boil_pool_problem(const boil_pool *p); /* NULL, or what is wrong with it */
+} boil_swell;
+boil_swell boil_swell_default(void);
+const char *boil_swell_problem(const boil_swell *p); /* NULL, or what is wrong with it */
 
 /* V of (1), m/s. */
-double boil_pool_drift_velocity(const boil_pool *p, double surface_tension_N_m, double liquid_kg_m3, double vapour_kg_m3);
+double boil_swell_drift_velocity(const boil_swell *p, double surface_tension_N_m, double liquid_kg_m3, double vapour_kg_m3);
 
-double boil_pool_void_upper(const boil_pool *p, double drift_velocity_m_s, double steam_velocity_m_s); /* (1) */
-double boil_pool_void_lower(const boil_pool *p, double drift_velocity_m_s, double steam_velocity_m_s); /* (2) */
+double boil_swell_void_upper(const boil_swell *p, double drift_velocity_m_s, double steam_velocity_m_s); /* (1) */
+double boil_swell_void_lower(const boil_swell *p, double drift_velocity_m_s, double steam_velocity_m_s); /* (2) */
 
 /* (1) solved for the superficial velocity, m/s, of steam of volume held_m3 in liquid_m3. */
-double boil_pool_steam_velocity(const boil_pool *p, double drift_velocity_m_s, double held_m3, double liquid_m3);
+double boil_swell_steam_velocity(const boil_swell *p, double drift_velocity_m_s, double held_m3, double liquid_m3);
 /* Volume of steam, m3, that leaves at a superficial velocity. */
-double boil_pool_steam_held(const boil_pool *p, double drift_velocity_m_s, double steam_velocity_m_s, double liquid_m3);
+double boil_swell_steam_held(const boil_swell *p, double drift_velocity_m_s, double steam_velocity_m_s, double liquid_m3);
 
 /* Time constant of mixing, s, for a stirring power in W/kg; infinite when nothing stirs. */
-double boil_pool_mixing_time(const boil_pool *p, double stirring_W_kg, double radius_m, double depth_m);
+double boil_swell_mixing_time(const boil_swell *p, double stirring_W_kg, double radius_m, double depth_m);
 
 #endif

@@ -8,12 +8,12 @@
 #define WATER_CONDUCTIVITY 0.65   /* W/mK, liquid water 40 to 100 degC: 0.63 to 0.68 [IAPWS R15-11] */
 #define WATER_DIFFUSIVITY 1.6e-7  /* m2/s, same range */
 
-boil_layer_law boil_layer_law_default(void)
+boil_water_layer_law boil_water_layer_law_default(void)
 {
-    return (boil_layer_law){.mixing_efficiency = 0.05, .cover_m = 3e-3, .conduction_floor_m = 2e-3};
+    return (boil_water_layer_law){.mixing_efficiency = 0.05, .cover_m = 3e-3, .conduction_floor_m = 2e-3};
 }
 
-const char *boil_layer_law_problem(const boil_layer_law *l)
+const char *boil_water_layer_law_problem(const boil_water_layer_law *l)
 {
     if (!(l->mixing_efficiency >= 0.02 && l->mixing_efficiency <= 0.2))
         return "mixing efficiency must be between 0.02 and 0.2";
@@ -24,12 +24,12 @@ const char *boil_layer_law_problem(const boil_layer_law *l)
     return NULL;
 }
 
-double boil_layer_cover(const boil_layer_law *l, double thickness_m)
+double boil_water_layer_cover(const boil_water_layer_law *l, double thickness_m)
 {
     return thickness_m > 0 ? -expm1(-thickness_m / l->cover_m) : 0;
 }
 
-static double erosion_velocity(const boil_layer_stirring *s, double buoyancy)
+static double erosion_velocity(const boil_water_layer_stirring *s, double buoyancy)
 {
     const double constant = 3.8, fastest = 0.2;
     double u = s->interface_m_s, well = buoyancy * s->depth_m; /* u^2 Ri */
@@ -45,7 +45,7 @@ static double falling(double buoyancy)
     return x * x * (3 - 2 * x) / fall_s;
 }
 
-double boil_layer_mixing(const boil_layer_law *l, const boil_layer_stirring *s, double mass_kg, double cover,
+double boil_water_layer_mixing(const boil_water_layer_law *l, const boil_water_layer_stirring *s, double mass_kg, double cover,
                          double *by_log_stirring)
 {
     double unused, *slope = by_log_stirring ? by_log_stirring : &unused;
@@ -60,7 +60,7 @@ double boil_layer_mixing(const boil_layer_law *l, const boil_layer_stirring *s, 
     return mass_kg / takes_s + still;
 }
 
-double boil_layer_conductance(const boil_layer_law *l, double area_m2, double cover, double thickness_m, double age_s,
+double boil_water_layer_conductance(const boil_water_layer_law *l, double area_m2, double cover, double thickness_m, double age_s,
                               double bath_side_W_m2K)
 {
     double reach = fmin(thickness_m / 2, sqrt(BOIL_PI * WATER_DIFFUSIVITY * age_s));

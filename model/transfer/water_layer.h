@@ -17,12 +17,12 @@ typedef struct {
     double mixing_efficiency;   /* eta: 0.05, 0.02 to 0.2, judgement */
     double cover_m;             /* d0: 3 mm, 1 to 10 mm, judgement */
     double conduction_floor_m;  /* 2 mm, 1 to 5 mm: ripples keep a thin film from insulating less, judgement */
-} boil_layer_law;
+} boil_water_layer_law;
 
-boil_layer_law boil_layer_law_default(void);
-const char *boil_layer_law_problem(const boil_layer_law *l);
+boil_water_layer_law boil_water_layer_law_default(void);
+const char *boil_water_layer_law_problem(const boil_water_layer_law *l);
 
-double boil_layer_cover(const boil_layer_law *l, double thickness_m); /* 0 to 1 */
+double boil_water_layer_cover(const boil_water_layer_law *l, double thickness_m); /* 0 to 1 */
 
 /* What the mixing depends on. */
 typedef struct {
@@ -31,16 +31,16 @@ typedef struct {
     double stirring_W_kg;         /* eps */
     double mixing_time_s;         /* tau; infinite when nothing stirs */
     double interface_m_s;         /* u of (2) */
-} boil_layer_stirring;
+} boil_water_layer_stirring;
 
 /* (1). A layer that is heavier than the bath falls in within a second; over a thousandth of the density the one passes into the
    other. *by_log_stirring: derivative with respect to
    ln eps, tau going as eps^(-1/3), kg/s; may be NULL. */
-double boil_layer_mixing(const boil_layer_law *l, const boil_layer_stirring *s, double mass_kg, double cover,
+double boil_water_layer_mixing(const boil_water_layer_law *l, const boil_water_layer_stirring *s, double mass_kg, double cover,
                          double *by_log_stirring);
 
 /* (3) per kelvin, W/K. */
-double boil_layer_conductance(const boil_layer_law *l, double area_m2, double cover, double thickness_m, double age_s,
+double boil_water_layer_conductance(const boil_water_layer_law *l, double area_m2, double cover, double thickness_m, double age_s,
                               double bath_side_W_m2K);
 
 #endif

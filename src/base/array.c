@@ -4,7 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-void *array_room(void *list, size_t *room, size_t count, size_t item_size)
+void *array_reserve(void *list, size_t *room, size_t count, size_t item_size)
 {
     if (list != NULL && count < *room)
         return list;

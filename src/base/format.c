@@ -37,11 +37,11 @@ static const habit habits[DIM_COUNT][2] = {
 #define LONG_M 30
 static const char *const long_units[2] = {"ft", "m"};
 
-bool show_system_named(const char *word, show_system *system)
+bool unit_system_named(const char *word, unit_system *system)
 {
     bool us = strcmp(word, "us") == 0, si = strcmp(word, "si") == 0;
     if (us || si)
-        *system = us ? SHOW_US : SHOW_SI;
+        *system = us ? UNITS_US : UNITS_SI;
     return us || si;
 }
 
@@ -80,13 +80,13 @@ static shown number(const habit *h, double x, int more)
     return is_there(x) ? fixed(x, decimals) : (shown){"-"};
 }
 
-shown show_number(show_system s, unit_dimension d, double si)
+shown format_number(unit_system s, unit_dimension d, double si)
 {
     const habit *h = &habits[d][s];
     return number(h, unit_from_si(d, h->unit, si), 0);
 }
 
-const char *show_unit(show_system s, unit_dimension d)
+const char *format_unit(unit_system s, unit_dimension d)
 {
     return habits[d][s].unit;
 }
@@ -97,21 +97,21 @@ static int more_decimals(const habit *h, unit_dimension d, double x)
     return d == DIM_LENGTH && fabs(x) < 0.95 && fabs(x) >= 0.5 * pow(10, -h->decimals - 1) ? 1 : 0;
 }
 
-shown show(show_system s, unit_dimension d, double si)
+shown show(unit_system s, unit_dimension d, double si)
 {
     const habit *h = &habits[d][s];
     double x = unit_from_si(d, h->unit, si);
     if (d == DIM_TIME)
-        return show_span(si);
+        return format_duration(si);
     return is_there(x) ? with_unit(number(h, x, more_decimals(h, d, x)), h->unit) : (shown){"-"};
 }
 
-shown show_exact(show_system s, unit_dimension d, double si)
+shown format_exact(unit_system s, unit_dimension d, double si)
 {
     shown t;
     if (d == DIM_TIME)
-        return show_span(si);
-    const char *spelling = d == DIM_LENGTH && fabs(si) >= LONG_M ? long_units[s] : show_unit(s, d);
+        return format_duration(si);
+    const char *spelling = d == DIM_LENGTH && fabs(si) >= LONG_M ? long_units[s] : format_unit(s, d);
     double x = unit_from_si(d, spelling, si);
     if (!is_there(x))
         return (shown){"-"};
@@ -120,7 +120,7 @@ shown show_exact(show_system s, unit_dimension d, double si)
     return with_unit(t, spelling);
 }
 
-shown show_count(size_t n, const char *one, const char *many)
+shown format_count(size_t n, const char *one, const char *many)
 {
     shown t;
     snprintf(t.text, sizeof t.text, "%zu %.24s", n, n == 1 ? one : many);
@@ -133,7 +133,7 @@ static shown few(double x)
     return fixed(x, fabs(x - round(x)) < 0.05 ? 0 : 1);
 }
 
-shown show_span(double s)
+shown format_duration(double s)
 {
     if (!is_there(s))
         return (shown){"-"};
@@ -144,7 +144,7 @@ shown show_span(double s)
     return with_unit(few(unit_from_si(DIM_TIME, "h", s)), "h");
 }
 
-shown show_clock(double start_s, double t)
+shown format_clock(double start_s, double t)
 {
     shown out;
     double minutes = floor((start_s + t) / 60 + 1e-9); /* an act at 7:05 is not at 7:04 for a rounding error */
@@ -157,7 +157,7 @@ shown show_clock(double start_s, double t)
     return out;
 }
 
-shown show_times(double ratio)
+shown format_ratio(double ratio)
 {
     shown t;
     if (!is_there(ratio))

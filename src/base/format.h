@@ -7,22 +7,22 @@
 
 #include "base/units.h"
 
-typedef enum { SHOW_US, SHOW_SI } show_system;
+typedef enum { UNITS_US, UNITS_SI } unit_system;
 
-bool show_system_named(const char *word, show_system *system); /* "us", "si" */
+bool unit_system_named(const char *word, unit_system *system); /* "us", "si" */
 
 typedef struct {
     char text[48];
 } shown;
 
-shown show(show_system s, unit_dimension d, double si);        /* "7.1 in"; a time as show_span */
-shown show_number(show_system s, unit_dimension d, double si); /* "7.1", for a column whose head names the unit */
-const char *show_unit(show_system s, unit_dimension d);        /* "in" */
-shown show_exact(show_system s, unit_dimension d, double si);  /* four significant digits, or all before the point: "0.25 in", "12346 kg" */
+shown show(unit_system s, unit_dimension d, double si);        /* "7.1 in"; a time as format_duration */
+shown format_number(unit_system s, unit_dimension d, double si); /* "7.1", for a column whose head names the unit */
+const char *format_unit(unit_system s, unit_dimension d);        /* "in" */
+shown format_exact(unit_system s, unit_dimension d, double si);  /* four significant digits, or all before the point: "0.25 in", "12346 kg" */
 
-shown show_span(double s);                  /* "45 s", "2 min", "4.5 min", "2.5 h" */
-shown show_clock(double start_s, double t); /* "7:22", cut to the minute; "0:10+1d" on the next day */
-shown show_times(double ratio);             /* "x1.3" */
-shown show_count(size_t n, const char *one, const char *many); /* "1 load", "2 loads" */
+shown format_duration(double s);                  /* "45 s", "2 min", "4.5 min", "2.5 h" */
+shown format_clock(double start_s, double t); /* "7:22", cut to the minute; "0:10+1d" on the next day */
+shown format_ratio(double ratio);             /* "x1.3" */
+shown format_count(size_t n, const char *one, const char *many); /* "1 load", "2 loads" */
 
 #endif

@@ -3,7 +3,7 @@
 #include <math.h>
 #include <stdio.h>
 
-static shown value_of(show_system s, boil_unit_kind kind, double value)
+static shown value_of(unit_system s, boil_unit_kind kind, double value)
 {
     static const unit_dimension dimensions[] = {[BOIL_UNIT_TIME] = DIM_TIME,
                                                 [BOIL_UNIT_LENGTH] = DIM_LENGTH,
@@ -13,11 +13,11 @@ static shown value_of(show_system s, boil_unit_kind kind, double value)
                                                 [BOIL_UNIT_DIFFERENCE] = DIM_DIFFERENCE,
                                                 [BOIL_UNIT_POWER] = DIM_POWER,
                                                 [BOIL_UNIT_DENSITY] = DIM_CONCENTRATION};
-    return kind == BOIL_UNIT_RATIO ? show_times(value) : show(s, dimensions[kind], value);
+    return kind == BOIL_UNIT_RATIO ? format_ratio(value) : show(s, dimensions[kind], value);
 }
 
 /* The title, then pieces that may be missing. */
-finding_words finding_words_of(const outcome *o, const boil_finding *f, show_system s)
+finding_words finding_words_of(const outcome *o, const boil_finding *f, unit_system s)
 {
     finding_words w;
     char times[48] = "", limit[80] = "", needed[80] = "", value[60] = "";
@@ -38,5 +38,5 @@ finding_words finding_words_of(const outcome *o, const boil_finding *f, show_sys
 
 shown finding_clock(const outcome *o, const boil_finding *f)
 {
-    return isnan(f->time_s) ? (shown){""} : show_clock(o->scenario->start_s, f->time_s);
+    return isnan(f->time_s) ? (shown){""} : format_clock(o->scenario->start_s, f->time_s);
 }

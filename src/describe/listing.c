@@ -18,9 +18,9 @@ static void in_both(FILE *to, const char *name, const char *us, const char *si, 
     text_line(to, line);
 }
 
-void plan_line(FILE *to, const char *name, unit_dimension d, double si, const char *note)
+void listing_line(FILE *to, const char *name, unit_dimension d, double si, const char *note)
 {
-    in_both(to, name, show_exact(SHOW_US, d, si).text, show_exact(SHOW_SI, d, si).text, note);
+    in_both(to, name, format_exact(UNITS_US, d, si).text, format_exact(UNITS_SI, d, si).text, note);
 }
 
 /* Settings -------------------------------------------------------------------------------------------------------- */
@@ -29,7 +29,7 @@ void plan_line(FILE *to, const char *name, unit_dimension d, double si, const ch
 static void setting_line_print(const scenario *s, size_t index, FILE *to)
 {
     const char *note = s->settings[index].state == SETTING_DEFAULT ? "default" : "", *name = s->settings[index].key->words;
-    setting_words us = setting_words_of(s, index, SHOW_US), si = setting_words_of(s, index, SHOW_SI);
+    setting_words us = setting_words_of(s, index, UNITS_US), si = setting_words_of(s, index, UNITS_SI);
     char line[700];
     if (strcmp(us.text, si.text) != 0) {
         in_both(to, name, us.text, si.text, note);
@@ -55,12 +55,12 @@ static void settings_print(const scenario *s, FILE *to)
 
 /* The charge ------------------------------------------------------------------------------------------------------ */
 
-static void add(plan_charge *p, const char *name, unit_dimension d, double si, const char *note)
+static void add(listing_charge *p, const char *name, unit_dimension d, double si, const char *note)
 {
-    p->rows[p->count++] = (plan_row){name, d, si, note};
+    p->rows[p->count++] = (listing_row){name, d, si, note};
 }
 
-static void add_salts(plan_charge *p, const boil_mixture *m)
+static void add_salts(listing_charge *p, const boil_mixture *m)
 {
     static const char *const salts[] = {
         [BOIL_NAOH] = "of it NaOH", [BOIL_NANO3] = "of it NaNO3", [BOIL_NANO2] = "of it NaNO2"};
@@ -69,12 +69,12 @@ static void add_salts(plan_charge *p, const boil_mixture *m)
             add(p, salts[i], DIM_MASS, m->salt[i], "");
 }
 
-plan_charge plan_charge_of(const scenario *s)
+listing_charge listing_charge_of(const scenario *s)
 {
     const boil_plant *plant = &s->plant;
-    plan_charge p = {.count = 0};
-    boil_charge_state c;
-    if (boil_plant_charge(plant, &c) != BOIL_OK)
+    listing_charge p = {.count = 0};
+    boil_initial_state c;
+    if (boil_plant_initial(plant, &c) != BOIL_OK)
         return p; /* a scenario that was read has a charge */
     add(&p, "salts by mass", DIM_FRACTION, c.salt_fraction, "");
     add(&p, "boils at", DIM_TEMPERATURE, c.boiling_point_K, "");
@@ -96,11 +96,11 @@ plan_charge plan_charge_of(const scenario *s)
 
 static void charge_print(const scenario *s, FILE *to)
 {
-    plan_charge p = plan_charge_of(s);
+    listing_charge p = listing_charge_of(s);
     if (p.count > 0)
         fputs("\nWhat that comes to\n", to);
     for (size_t i = 0; i < p.count; i++)
-        plan_line(to, p.rows[i].name, p.rows[i].dimension, p.rows[i].si, p.rows[i].note);
+        listing_line(to, p.rows[i].name, p.rows[i].dimension, p.rows[i].si, p.rows[i].note);
 }
 
 /* The acts -------------------------------------------------------------------------------------------------------- */
@@ -108,8 +108,8 @@ static void charge_print(const scenario *s, FILE *to)
 static void act_line_print(const scenario *s, size_t index, FILE *to)
 {
     char line[1000];
-    snprintf(line, sizeof line, " %8s  %s  %s", show_clock(s->start_s, s->schedule.acts[index].time_s).text,
-             text_fitted(said_of(s, index).text, 34).text, act_details(s, index, ACT_BOTH).text);
+    snprintf(line, sizeof line, " %8s  %s  %s", format_clock(s->start_s, s->schedule.acts[index].time_s).text,
+             text_fitted(action_name_of(s, index).text, 34).text, action_details(s, index, ACTION_BOTH).text);
     text_line(to, line);
 }
 
@@ -121,12 +121,12 @@ static void acts_print(const scenario *s, FILE *to)
         act_line_print(s, i, to);
     if (count > listed)
         fprintf(to, " ... and %zu acts more, the last at %s\n", count - listed,
-                show_clock(s->start_s, s->schedule.acts[count - 1].time_s).text);
+                format_clock(s->start_s, s->schedule.acts[count - 1].time_s).text);
     if (count == 0)
         fputs(" nothing\n", to);
 }
 
-void plan_print(const scenario *s, FILE *to)
+void listing_print(const scenario *s, FILE *to)
 {
     settings_print(s, to);
     charge_print(s, to);

@@ -15,18 +15,18 @@ typedef struct {
     unit_dimension dimension;
     double si;
     const char *note;
-} plan_row;
+} listing_row;
 
 /* What the charge comes to: strength, boiling point, volume, masses, heat. */
 typedef struct {
-    plan_row rows[PLAN_CHARGE_MAX];
+    listing_row rows[PLAN_CHARGE_MAX];
     size_t count;
-} plan_charge;
-plan_charge plan_charge_of(const scenario *s);
+} listing_charge;
+listing_charge listing_charge_of(const scenario *s);
 
-void plan_print(const scenario *s, FILE *to);
+void listing_print(const scenario *s, FILE *to);
 
 /* Two columns, US and SI, behind a name. */
-void plan_line(FILE *to, const char *name, unit_dimension d, double si, const char *note);
+void listing_line(FILE *to, const char *name, unit_dimension d, double si, const char *note);
 
 #endif

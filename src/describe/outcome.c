@@ -58,18 +58,18 @@ static double told_until(const outcome_line *l)
     return fmax(back, isnan(r->hot_s) ? l->time_s : l->time_s + r->hot_s);
 }
 
-static bool is_addition(boil_act_kind kind)
+static bool is_addition(boil_action_kind kind)
 {
-    return kind == BOIL_ACT_WATER || kind == BOIL_ACT_SALTS || kind == BOIL_ACT_LIQUID;
+    return kind == BOIL_ACTION_WATER || kind == BOIL_ACTION_SALTS || kind == BOIL_ACTION_LIQUID;
 }
 
 /* Results stand in the order of their acts; a run that stopped early has fewer. */
 static bool line_of(const outcome *o, size_t act, size_t *loads, size_t *additions, outcome_line *l)
 {
     const boil_history *h = &o->central;
-    boil_act_kind kind = o->scenario->schedule.acts[act].kind;
-    *l = (outcome_line){.words = said_of(o->scenario, act), .act = act};
-    if (kind == BOIL_ACT_LOAD && *loads < h->loads_count) {
+    boil_action_kind kind = o->scenario->schedule.acts[act].kind;
+    *l = (outcome_line){.words = action_name_of(o->scenario, act), .act = act};
+    if (kind == BOIL_ACTION_LOAD && *loads < h->loads_count) {
         l->load = &h->loads[(*loads)++];
         l->time_s = l->load->time_s;
     } else if (is_addition(kind) && *additions < h->additions_count) {

@@ -24,8 +24,8 @@ static bar_kind kind_of(const outcome_line *l)
 {
     if (l->load != NULL)
         return BAR_LOAD;
-    return l->addition->kind == BOIL_ACT_SALTS    ? BAR_SALTS
-           : l->addition->kind == BOIL_ACT_LIQUID ? BAR_LIQUID
+    return l->addition->kind == BOIL_ACTION_SALTS    ? BAR_SALTS
+           : l->addition->kind == BOIL_ACTION_LIQUID ? BAR_LIQUID
                                                   : BAR_WATER;
 }
 
@@ -37,9 +37,9 @@ static bar bar_of_line(const outcome *o, const outcome_line *l)
                  .words = l->words};
 }
 
-static bool is_switched(boil_act_kind kind)
+static bool is_switched(boil_action_kind kind)
 {
-    return kind == BOIL_ACT_HEAT || kind == BOIL_ACT_MIXER || kind == BOIL_ACT_LID || kind == BOIL_ACT_EXHAUST;
+    return kind == BOIL_ACTION_HEAT || kind == BOIL_ACTION_MIXER || kind == BOIL_ACTION_LID || kind == BOIL_ACTION_EXHAUST;
 }
 
 /* These have no result of their own, nor has a lift: it shows as the end of its load. */
@@ -51,7 +51,7 @@ static size_t add_switched(const outcome *o, bar *bars, size_t count)
             bars[count++] = (bar){.kind = BAR_SWITCHED,
                                   .from_s = s->acts[i].time_s,
                                   .to_s = s->acts[i].time_s,
-                                  .words = said_of(o->scenario, i)};
+                                  .words = action_name_of(o->scenario, i)};
     return count;
 }
 
@@ -173,7 +173,7 @@ static void write_lanes(picture *p, const size_t lanes[BAR_KINDS], const char *n
     picture_input_end(p, to);
 }
 
-void picture_acts(picture *p, const outcome *o, picture_format format, double end_s, const char *acts_name,
+void picture_actions(picture *p, const outcome *o, picture_format format, double end_s, const char *acts_name,
                   const char *lanes_name)
 {
     size_t count, lanes[BAR_KINDS], above[BAR_KINDS] = {0};

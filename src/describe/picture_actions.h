@@ -24,7 +24,7 @@ bar *picture_bars(const outcome *o, size_t columns, size_t *count);
 
 /* Writes two files under those names. Acts, a row a bar: lane from the top over all kinds, from, to, kind, words. Lanes, a row each: its
    number, its kind. The picture ends at `end_s`. Both are empty when nothing was done. */
-void picture_acts(picture *p, const outcome *o, picture_format format, double end_s, const char *acts_name,
+void picture_actions(picture *p, const outcome *o, picture_format format, double end_s, const char *acts_name,
                   const char *lanes_name);
 
 #endif

@@ -42,9 +42,9 @@ void picture_row(FILE *to, const char *name, double a, double b, const char *tex
     fputc('\n', to);
 }
 
-void picture_unit_row(FILE *to, const char *name, show_system s, unit_dimension d)
+void picture_unit_row(FILE *to, const char *name, unit_system s, unit_dimension d)
 {
-    const char *spelling = show_unit(s, d);
+    const char *spelling = format_unit(s, d);
     double offset = unit_from_si(d, spelling, 0);
     picture_row(to, name, unit_from_si(d, spelling, 1) - offset, offset, spelling);
 }
@@ -62,7 +62,7 @@ static void limits(FILE *to, const outcome *o)
     picture_row(to, "highest", p->tank.depth_m - p->limits.freeboard_m, 0, "");
     double overflow = o->central.summary.overflow_s;
     if (!isnan(overflow))
-        picture_row(to, "overflow", overflow, 0, show_clock(o->scenario->start_s, overflow).text);
+        picture_row(to, "overflow", overflow, 0, format_clock(o->scenario->start_s, overflow).text);
     else if (!isnan(o->fast.summary.overflow_s))
         picture_row(to, "may overflow", o->fast.summary.overflow_s, 0, "");
 }
@@ -81,7 +81,7 @@ size_t picture_line(const char *text, size_t columns)
 }
 
 /* A row a line. */
-static void verdict_rows(FILE *to, const outcome *o, show_system s, size_t columns)
+static void verdict_rows(FILE *to, const outcome *o, unit_system s, size_t columns)
 {
     verdict v = verdict_of(o, s);
     for (const char *at = v.text; *at != '\0'; at += strspn(at, " ")) {
@@ -93,7 +93,7 @@ static void verdict_rows(FILE *to, const outcome *o, show_system s, size_t colum
     }
 }
 
-void picture_frame(picture *p, const outcome *o, show_system s, picture_format format, const char *title,
+void picture_frame(picture *p, const outcome *o, unit_system s, picture_format format, const char *title,
                    const char *name)
 {
     FILE *to = picture_input(p, name);
@@ -114,6 +114,6 @@ void picture_trace(picture *p, const boil_history *h, const char *name)
     FILE *to = picture_input(p, name);
     if (to == NULL)
         return;
-    run_csv(h, to);
+    trace_csv(h, to);
     picture_input_end(p, to);
 }

@@ -24,13 +24,13 @@ size_t picture_line(const char *text, size_t columns);
 void picture_row(FILE *to, const char *name, double a, double b, const char *text);
 
 /* Shown value = SI value * the first number + the second. */
-void picture_unit_row(FILE *to, const char *name, show_system s, unit_dimension d);
+void picture_unit_row(FILE *to, const char *name, unit_system s, unit_dimension d);
 
 /* Rows "title" and "program". `title` may be any text. */
 void picture_names(FILE *to, picture_format format, const char *title);
 
 /* Writes a file under that name: a row a thing, its name, two numbers, a text. `title` may be any text. */
-void picture_frame(picture *p, const outcome *o, show_system s, picture_format format, const char *title,
+void picture_frame(picture *p, const outcome *o, unit_system s, picture_format format, const char *title,
                    const char *name);
 
 /* Writes a trace in SI, as --csv does, under that name. */

@@ -16,16 +16,16 @@ void report_paragraph(FILE *to, const char *format, ...)
     text_wrapped(to, text, 0, 1, REPORT_WIDTH);
 }
 
-static bool is_plain_naoh(const boil_charge *c)
+static bool is_plain_naoh(const boil_initial_charge *c)
 {
     return c->blend[BOIL_NAOH] > 0.9995;
 }
 
 /* See properties/solution.h: what is uncertain is how strong a bath of a given boiling point is, or the reverse. */
-report_words report_uncertainty_words(const boil_charge *c, show_system s)
+report_words report_uncertainty_words(const boil_initial_charge *c, unit_system s)
 {
     report_words w;
-    const char *degree = show_unit(s, DIM_DIFFERENCE);
+    const char *degree = format_unit(s, DIM_DIFFERENCE);
     double below = unit_from_si(DIM_DIFFERENCE, degree, is_plain_naoh(c) ? 4 : 6);
     double above = unit_from_si(DIM_DIFFERENCE, degree, 2);
     if (c->basis == BOIL_BY_BOILING_POINT)
@@ -38,7 +38,7 @@ report_words report_uncertainty_words(const boil_charge *c, show_system s)
     return w;
 }
 
-void report_uncertainty(const boil_charge *c, show_system s, FILE *to)
+void report_uncertainty(const boil_initial_charge *c, unit_system s, FILE *to)
 {
     report_paragraph(to, "%s", report_uncertainty_words(c, s).text);
 }
@@ -60,8 +60,8 @@ report_words report_first_boil_words(const outcome *o)
     report_words w = {""};
     double t = o->central.summary.time_to_boil_s;
     if (!isnan(t))
-        snprintf(w.text, sizeof w.text, "From a quiet start it boils after %s, at %s.", show_span(t).text,
-                 show_clock(o->scenario->start_s, t).text);
+        snprintf(w.text, sizeof w.text, "From a quiet start it boils after %s, at %s.", format_duration(t).text,
+                 format_clock(o->scenario->start_s, t).text);
     return w;
 }
 

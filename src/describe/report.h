@@ -28,8 +28,8 @@ void report_bath_rows(const boil_summary *s, report_bath_row rows[REPORT_BATH_RO
 report_words report_first_boil_words(const outcome *o); /* of a quiet start that came to the boil, else nothing */
 
 /* Of its boiling point, or of its strength. */
-report_words report_uncertainty_words(const boil_charge *c, show_system s);
-void report_uncertainty(const boil_charge *c, show_system s, FILE *to);
+report_words report_uncertainty_words(const boil_initial_charge *c, unit_system s);
+void report_uncertainty(const boil_initial_charge *c, unit_system s, FILE *to);
 
 /* A text made as by printf, wrapped and indented as all of the report is. */
 void report_paragraph(FILE *to, const char *format, ...) __attribute__((format(printf, 2, 3)));

@@ -11,10 +11,10 @@ static setting_words plain(const char *text)
     return w;
 }
 
-static setting_words range(const key *k, const double value[], show_system s)
+static setting_words range(const key *k, const double value[], unit_system s)
 {
     setting_words w;
-    snprintf(w.text, sizeof w.text, "%.16s to %.24s", show_number(s, k->dimension, value[0]).text,
+    snprintf(w.text, sizeof w.text, "%.16s to %.24s", format_number(s, k->dimension, value[0]).text,
              show(s, k->dimension, value[1]).text);
     return w;
 }
@@ -35,16 +35,16 @@ static setting_words factor(double value)
 }
 
 /* The day does not begin anew in a span. */
-static setting_words number(const key *k, double value, show_system s)
+static setting_words number(const key *k, double value, unit_system s)
 {
     if (k->zero != NULL && value == 0)
         return plain(k->zero);
     if (k->kind == KEY_CLOCK)
-        return plain(show_clock(value, 0).text);
-    return plain(show_exact(s, k->dimension, value).text);
+        return plain(format_clock(value, 0).text);
+    return plain(format_exact(s, k->dimension, value).text);
 }
 
-static setting_words value_words(const key *k, const double value[], show_system s)
+static setting_words value_words(const key *k, const double value[], unit_system s)
 {
     switch (k->kind) {
     case KEY_RANGE:
@@ -77,7 +77,7 @@ static const char *instead(const scenario *s, const scenario_setting *set)
     return set->key->otherwise != NULL ? set->key->otherwise : "none";
 }
 
-setting_words setting_words_of(const scenario *s, size_t index, show_system system)
+setting_words setting_words_of(const scenario *s, size_t index, unit_system system)
 {
     double value[SETTING_VALUES];
     const scenario_setting *set = &s->settings[index];

@@ -10,6 +10,6 @@ typedef struct {
 } setting_words;
 
 /* "0.25 in", "280.0 to 295.0 degF", "80 % NaOH, 15 % NaNO3, 5 % NaNO2", "gas", "left to the model". */
-setting_words setting_words_of(const scenario *s, size_t index, show_system system);
+setting_words setting_words_of(const scenario *s, size_t index, unit_system system);
 
 #endif

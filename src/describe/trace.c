@@ -15,6 +15,6 @@ int trace_of(const scenario *s, const boil_run_options *options, boil_history *o
     fine.row_interval_s = fmax(finest_s, s->schedule.duration_s / rows_most);
     int result = boil_run(&s->plant, &s->schedule, &fine, out);
     if (result == 0)
-        out->rows_count = thin_rows(out->rows, out->rows_count, DRAWN);
+        out->rows_count = trace_thinned(out->rows, out->rows_count, DRAWN);
     return result;
 }

@@ -39,7 +39,7 @@ static void field(const boil_row *r, const column *c, FILE *to)
         fprintf(to, "%.9g", x == 0 ? 0.0 : x);
 }
 
-void run_csv(const boil_history *h, FILE *to)
+void trace_csv(const boil_history *h, FILE *to)
 {
     for (size_t i = 0; i < COLUMNS; i++)
         fprintf(to, "%s%s", i > 0 ? "," : "", columns[i].name);

@@ -6,6 +6,6 @@
 
 #include "simulate/run.h"
 
-void run_csv(const boil_history *h, FILE *to);
+void trace_csv(const boil_history *h, FILE *to);
 
 #endif

@@ -67,7 +67,7 @@ static size_t thin_stretch(boil_row *rows, size_t from, size_t to, size_t kept, 
     return kept;
 }
 
-size_t thin_rows(boil_row *rows, size_t count, size_t most)
+size_t trace_thinned(boil_row *rows, size_t count, size_t most)
 {
     size_t stretches = most / PER_STRETCH, kept = 0;
     if (count <= most || stretches == 0)

@@ -9,6 +9,6 @@
 /* Leaves about `most` rows (12 at least, else nothing is done), in place and in order, and returns how many. In each
    stretch of time first and last row are kept, and the highest and lowest of temperature, boiling point, steam, level and
    layer; and everywhere the rows on both sides of a change between boiling and quiet, even beyond `most`. */
-size_t thin_rows(boil_row *rows, size_t count, size_t most);
+size_t trace_thinned(boil_row *rows, size_t count, size_t most);
 
 #endif

@@ -21,7 +21,7 @@ static void add_separator(verdict *v)
         add(v, "; ");
 }
 
-static shown stop_value(const boil_history *h, show_system s, double value)
+static shown stop_value(const boil_history *h, unit_system s, double value)
 {
     shown t;
     if (h->stop_unit != NULL && strcmp(h->stop_unit, "K") == 0)
@@ -32,7 +32,7 @@ static shown stop_value(const boil_history *h, show_system s, double value)
 }
 
 /* The run stops at the limit itself, so value and limit mostly look alike. */
-static void add_out_of_range(verdict *v, const boil_history *h, show_system s)
+static void add_out_of_range(verdict *v, const boil_history *h, unit_system s)
 {
     shown value = stop_value(h, s, h->stop_value), limit = stop_value(h, s, h->stop_limit);
     add(v, "%s reached %s, ", h->stop_quantity != NULL ? h->stop_quantity : "a quantity", value.text);
@@ -42,7 +42,7 @@ static void add_out_of_range(verdict *v, const boil_history *h, show_system s)
         add(v, "and the known range ends at %s", limit.text);
 }
 
-verdict verdict_stop_reason(const outcome *o, show_system s)
+verdict verdict_stop_reason(const outcome *o, unit_system s)
 {
     const boil_history *h = &o->central;
     verdict v = {""};
@@ -71,7 +71,7 @@ static const boil_finding *never_boils(const outcome *o)
     return NULL;
 }
 
-static void add_never_boils(verdict *v, const outcome *o, show_system s)
+static void add_never_boils(verdict *v, const outcome *o, unit_system s)
 {
     const boil_finding *f = never_boils(o);
     add(v, "the bath never boils");
@@ -103,7 +103,7 @@ static void add_gravest(verdict *v, const outcome *o)
     const boil_finding *f = foremost(list);
     add(v, "%s%s", boil_severity_word(f->severity), only_possible ? " (possible)" : "");
     if (!isnan(f->time_s))
-        add(v, " at %s", show_clock(o->scenario->start_s, f->time_s).text);
+        add(v, " at %s", format_clock(o->scenario->start_s, f->time_s).text);
     add(v, ": %s", f->title);
 }
 
@@ -112,21 +112,21 @@ static void add_loads(verdict *v, const outcome *o)
     size_t loads = o->central.loads_count;
     double limit = o->scenario->plant.limits.recovery_s;
     boil_recoveries r = boil_history_recoveries(&o->central, limit);
-    add(v, "%zu of %zu loads back within %s", r.back, loads, show_span(limit).text);
+    add(v, "%zu of %zu loads back within %s", r.back, loads, format_duration(limit).text);
     if (r.never > 0)
         add(v, ", %zu not at all", r.never);
     else if (r.back < loads)
-        add(v, ", the slowest in %s", show_span(r.slowest_s).text);
+        add(v, ", the slowest in %s", format_duration(r.slowest_s).text);
 }
 
-static void add_freeboard(verdict *v, const outcome *o, show_system s)
+static void add_freeboard(verdict *v, const outcome *o, unit_system s)
 {
     const boil_extreme *f = &o->central.summary.freeboard_min_m;
     if (!(f->value > 0))
         return; /* over the rim: the finding says so */
     add_separator(v);
     add(v, "least freeboard %s at %s", show(s, DIM_LENGTH, f->value).text,
-        show_clock(o->scenario->start_s, f->time_s).text);
+        format_clock(o->scenario->start_s, f->time_s).text);
 }
 
 /* What is as grave in the central run shall not hide that it may boil over. */
@@ -137,15 +137,15 @@ static void add_possible_overflow(verdict *v, const outcome *o)
     if (overflow == NULL || comes_first)
         return;
     add_separator(v);
-    add(v, "it may boil over at %s", show_clock(o->scenario->start_s, overflow->time_s).text);
+    add(v, "it may boil over at %s", format_clock(o->scenario->start_s, overflow->time_s).text);
 }
 
-verdict verdict_of(const outcome *o, show_system s)
+verdict verdict_of(const outcome *o, unit_system s)
 {
     verdict v = {""};
     bool grave = outcome_gravest(o) > BOIL_NOTICE;
     if (outcome_stopped(o))
-        add(&v, "STOPPED at %s: %s", show_clock(o->scenario->start_s, o->central.end_s).text,
+        add(&v, "STOPPED at %s: %s", format_clock(o->scenario->start_s, o->central.end_s).text,
             verdict_stop_reason(o, s).text);
     if (!(o->central.summary.boiling_share > 0) && o->central.end_s > 0) {
         add_separator(&v);

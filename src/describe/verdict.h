@@ -10,9 +10,9 @@ typedef struct {
 } verdict;
 
 /* "8 of 8 loads back within 2 min; least freeboard 7.1 in at 7:22; nothing above NOTICE", or what is worse first. */
-verdict verdict_of(const outcome *o, show_system s);
+verdict verdict_of(const outcome *o, unit_system s);
 
 /* Why the run stopped: "bath temperature reached 383.0 degF, where the known range ends". */
-verdict verdict_stop_reason(const outcome *o, show_system s);
+verdict verdict_stop_reason(const outcome *o, unit_system s);
 
 #endif

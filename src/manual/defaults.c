@@ -74,7 +74,7 @@ static key_text one_of(const scenario *s, const key *k)
     size_t index = key_index(k);
     if (s->settings[index].state != SETTING_DEFAULT)
         return t;
-    setting_words us = setting_words_of(s, index, SHOW_US), si = setting_words_of(s, index, SHOW_SI);
+    setting_words us = setting_words_of(s, index, UNITS_US), si = setting_words_of(s, index, UNITS_SI);
     bool same = strcmp(us.text, si.text) == 0;
     snprintf(t.text, sizeof t.text, same ? "%.190s" : "%.190s (%.190s)", us.text, si.text);
     return t;

@@ -88,7 +88,7 @@ static void add_us_range(key_text *t, unit_dimension d, const bounds *b)
 {
     double low = unit_to_si(d, b->unit, b->low), high = unit_to_si(d, b->unit, b->high);
     bool far = d == DIM_LENGTH && fabs(high) > 30;
-    const char *us = far ? "ft" : show_unit(SHOW_US, d);
+    const char *us = far ? "ft" : format_unit(UNITS_US, d);
     if (us == NULL || strcmp(us, b->unit) == 0)
         return;
     add(t, " (");
@@ -104,8 +104,8 @@ key_text key_range_text(unit_dimension d, const bounds *b)
     if (b->low == b->high)
         return t;
     if (d == DIM_TIME && b->unit != NULL) {
-        snprintf(t.text, sizeof t.text, "%s to %s", show_span(unit_to_si(d, b->unit, b->low)).text,
-                 show_span(unit_to_si(d, b->unit, b->high)).text);
+        snprintf(t.text, sizeof t.text, "%s to %s", format_duration(unit_to_si(d, b->unit, b->low)).text,
+                 format_duration(unit_to_si(d, b->unit, b->high)).text);
         return t;
     }
     add_number(&t, b->low, b->unit);

@@ -153,9 +153,9 @@ static void timing(FILE *to)
 
 static void verbs(FILE *to)
 {
-    const doing_verb *d;
+    const action_type *d;
     roff_subsection(to, "What is done");
-    for (size_t i = 0; (d = doings_listed(i)) != NULL; i++) {
+    for (size_t i = 0; (d = action_type_listed(i)) != NULL; i++) {
         roff_term(to);
         fprintf(to, "\\fB%s\\fR ", d->verb);
         roff_form(to, d->form);
@@ -166,9 +166,9 @@ static void verbs(FILE *to)
 
 static void shapes(FILE *to)
 {
-    const loading_shape *s;
+    const action_load_shape *s;
     roff_subsection(to, "Shapes of a load");
-    for (size_t i = 0; (s = loading_shapes_listed(i)) != NULL; i++) {
+    for (size_t i = 0; (s = action_load_shapes_listed(i)) != NULL; i++) {
         roff_term(to);
         fprintf(to, "\\fB%s\\fR \\fILENGTH\\fR\n", s->words);
         roff_sentence(to, s->size);
@@ -177,10 +177,10 @@ static void shapes(FILE *to)
 
 static void clauses(FILE *to)
 {
-    const loading_clause *c;
+    const action_load_clause *c;
     roff_subsection(to, "Clauses of a load");
     value_term(to, "as NAME", "Names the load, so that 'lift NAME' can take it out.");
-    for (size_t i = 0; (c = loading_clauses_listed(i)) != NULL; i++) {
+    for (size_t i = 0; (c = action_load_clauses_listed(i)) != NULL; i++) {
         roff_term(to);
         fprintf(to, "\\fB%s\\fR ", c->words);
         roff_form(to, key_dimension_form(c->dimension).text);

@@ -16,7 +16,7 @@ static const bounds part_size = {"mm", 0.1, 1000};
 
 /* "as" takes a name and stands apart. Rinse and drag-out are volumes here and become masses once it is known of
    what. */
-static const loading_clause clauses[] = {
+static const action_load_clause clauses[] = {
     {"at", "how warm the parts are; default as the room", DIM_TEMPERATURE, {"degC", -40, 200}, AT(temperature_K)},
     {"for", "how long it stays; default until lifted", DIM_TIME, {"h", 1.0 / 3600, 336}, AT(immersed_s)},
     {"basket", "steel that goes in and out with the parts", DIM_MASS, {"kg", 0, 1e5}, AT(basket_kg)},
@@ -42,7 +42,7 @@ typedef struct {
     const char *metal, *shape;
 } reading;
 
-static const loading_clause *find(cursor *part, size_t *index)
+static const action_load_clause *find(cursor *part, size_t *index)
 {
     for (size_t i = 0; i < CLAUSES; i++)
         if (cursor_take(part, clauses[i].words)) {
@@ -70,7 +70,7 @@ static bool read_name(acts *a, cursor *part, reading *r)
         cursor_error(part, part->at, "'as' needs a name");
         return false;
     }
-    r->name = doing_name(a, part);
+    r->name = action_load_name(a, part);
     return r->name > 0;
 }
 
@@ -93,7 +93,7 @@ static bool read_clause(acts *a, cursor *part, reading *r)
     const char *start = part->at;
     if (words_taken(part->at, part->end, "as") > 0)
         return read_name(a, part, r);
-    const loading_clause *k = find(part, &i);
+    const action_load_clause *k = find(part, &i);
     if (k == NULL)
         return unknown_clause(part);
     if (twice(part, start, k->words, &r->said[i]))
@@ -131,7 +131,7 @@ static void settle_drag_out(const acts *a, reading *r)
         r->load.drag_out_kg_m2 *= boil_solution_density(&a->bath.mixture, a->bath.boiling_point_K);
 }
 
-static const loading_shape shapes[] = {
+static const action_load_shape shapes[] = {
     {"plate", "thickness", BOIL_SHAPE_PLATE},
     {"bar", "diameter", BOIL_SHAPE_BAR},
     {"ball", "diameter", BOIL_SHAPE_BALL},
@@ -140,12 +140,12 @@ static const loading_shape shapes[] = {
 
 #define SHAPES (sizeof shapes / sizeof shapes[0])
 
-const loading_clause *loading_clauses_listed(size_t index)
+const action_load_clause *action_load_clauses_listed(size_t index)
 {
     return index < CLAUSES ? &clauses[index] : NULL;
 }
 
-const loading_shape *loading_shapes_listed(size_t index)
+const action_load_shape *action_load_shapes_listed(size_t index)
 {
     return index < SHAPES ? &shapes[index] : NULL;
 }
@@ -211,7 +211,7 @@ static bool read_mass(cursor *part, reading *r)
 }
 
 /* "100 lb of 1/4 in plate", "100 lb of 1/4 in iron plate (rack 3)" */
-static void describe(act_line *said, const acts *a, const reading *r)
+static void describe(action_line *said, const acts *a, const reading *r)
 {
     const char *alloy = strcmp(r->metal, "iron") == 0 ? "iron " : "";
     const char *name = r->name > 0 ? a->names[r->name - 1] : "";
@@ -220,7 +220,7 @@ static void describe(act_line *said, const acts *a, const reading *r)
              words_quoted(name, strlen(name)).text, *name ? ")" : "");
 }
 
-bool loading_read(acts *a, cursor *c, boil_act *act, act_line *said)
+bool action_load_read(acts *a, cursor *c, boil_action *act, action_line *said)
 {
     reading r = {.load = boil_load_default()};
     cursor part;
@@ -243,6 +243,6 @@ bool loading_read(acts *a, cursor *c, boil_act *act, act_line *said)
     settle_rinse(&r);
     settle_drag_out(a, &r);
     describe(said, a, &r);
-    *act = (boil_act){.kind = BOIL_ACT_LOAD, .name = r.name, .is.load = r.load};
+    *act = (boil_action){.kind = BOIL_ACTION_LOAD, .name = r.name, .is.load = r.load};
     return true;
 }

@@ -11,18 +11,18 @@ typedef struct {
     unit_dimension dimension;
     bounds within;
     size_t where;        /* in boil_load */
-} loading_clause;
+} action_load_clause;
 
 typedef struct {
     const char *words;
     const char *size;    /* what its size measures */
     boil_shape shape;
-} loading_shape;
+} action_load_shape;
 
 /* For the manual; NULL beyond the last. The clause "as NAME" stands apart. */
-const loading_clause *loading_clauses_listed(size_t index);
-const loading_shape *loading_shapes_listed(size_t index);
+const action_load_clause *action_load_clauses_listed(size_t index);
+const action_load_shape *action_load_shapes_listed(size_t index);
 
-bool loading_read(acts *a, cursor *c, boil_act *act, act_line *said);
+bool action_load_read(acts *a, cursor *c, boil_action *act, action_line *said);
 
 #endif

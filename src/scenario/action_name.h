@@ -8,6 +8,6 @@ typedef struct {
     char text[128];
 } said;
 
-said said_of(const scenario *s, size_t act); /* "load 100 lb of 1/4 in plate"; the kind alone when no words were kept */
+said action_name_of(const scenario *s, size_t act); /* "load 100 lb of 1/4 in plate"; the kind alone when no words were kept */
 
 #endif

@@ -120,7 +120,7 @@ static bool read_clauses(cursor *rest, pour *p)
     return good;
 }
 
-static bool read_pour(cursor *c, const material *m, pour *p, act_line *said)
+static bool read_pour(cursor *c, const material *m, pour *p, action_line *said)
 {
     cursor part;
     *p = (pour){.material = m, .place = *c};
@@ -184,21 +184,21 @@ static bounds liquid_below(double boiling_point_K)
     return (bounds){"degC", 0, floor(boiling_point_K - BOIL_ZERO_CELSIUS)};
 }
 
-bool pouring_water(acts *a, cursor *c, boil_act *act, act_line *said)
+bool action_pour_water(acts *a, cursor *c, boil_action *act, action_line *said)
 {
     pour p;
-    boil_water_act *w = &act->is.water;
-    act->kind = BOIL_ACT_WATER;
+    boil_action_water *w = &act->is.water;
+    act->kind = BOIL_ACTION_WATER;
     bounds within = liquid_below(boil_water_saturation_temperature(a->plant->room.pressure_Pa));
     return read_pour(c, &water, &p, said) && settle_temperature(a, &p, &within, &w->temperature_K) &&
            settle_amount(&p, boil_water_density(w->temperature_K), &w->mass_kg, &w->over_s);
 }
 
-bool pouring_salts(acts *a, cursor *c, boil_act *act, act_line *said)
+bool action_pour_salts(acts *a, cursor *c, boil_action *act, action_line *said)
 {
     pour p;
-    boil_salts_act *s = &act->is.salts;
-    act->kind = BOIL_ACT_SALTS;
+    boil_action_salts *s = &act->is.salts;
+    act->kind = BOIL_ACTION_SALTS;
     if (!read_pour(c, &salts, &p, said))
         return false;
     memcpy(s->blend, p.blend_said ? p.blend : a->plant->charge.blend, sizeof s->blend);
@@ -242,12 +242,12 @@ static bool boils_at(const acts *a, const boil_mixture *m, double *boiling_point
     return boil_solution_boiling_point(&air, m, &guess, boiling_point_K, NULL) == BOIL_OK;
 }
 
-bool pouring_liquid(acts *a, cursor *c, boil_act *act, act_line *said)
+bool action_pour_liquid(acts *a, cursor *c, boil_action *act, action_line *said)
 {
     pour p;
-    boil_liquid_act *l = &act->is.liquid;
+    boil_action_liquid *l = &act->is.liquid;
     double boiling_point_K;
-    act->kind = BOIL_ACT_LIQUID;
+    act->kind = BOIL_ACTION_LIQUID;
     if (!read_pour(c, &liquid, &p, said))
         return false;
     if (!a->bath_known)

@@ -4,8 +4,8 @@
 
 #include "scenario/actions.h"
 
-bool pouring_water(acts *a, cursor *c, boil_act *act, act_line *said);
-bool pouring_salts(acts *a, cursor *c, boil_act *act, act_line *said);
-bool pouring_liquid(acts *a, cursor *c, boil_act *act, act_line *said);
+bool action_pour_water(acts *a, cursor *c, boil_action *act, action_line *said);
+bool action_pour_salts(acts *a, cursor *c, boil_action *act, action_line *said);
+bool action_pour_liquid(acts *a, cursor *c, boil_action *act, action_line *said);
 
 #endif

@@ -12,7 +12,7 @@
 
 static const bounds dial_share = {"%", 0, 100};
 
-int doing_name(acts *a, cursor *c)
+int action_load_name(acts *a, cursor *c)
 {
     const char *start = words_skip(c->at, c->end);
     size_t length = (size_t)(words_trim(start, c->end) - start);
@@ -20,35 +20,35 @@ int doing_name(acts *a, cursor *c)
     for (size_t i = 0; i < a->name_count; i++)
         if (words_same(start, length, a->names[i]))
             return (int)i + 1;
-    char **names = array_room(a->names, &a->name_room, a->name_count, sizeof *names);
-    char *copy = names != NULL && a->name_count < ACTS_NAMES_MAX ? array_text(start, length) : NULL;
+    char **names = array_reserve(a->names, &a->name_capacity, a->name_count, sizeof *names);
+    char *copy = names != NULL && a->name_count < ACTIONS_NAMES_MAX ? array_text(start, length) : NULL;
     if (names != NULL)
         a->names = names;
     if (copy == NULL) {
-        cursor_error(c, start, "there are more than %d names of loads", ACTS_NAMES_MAX);
+        cursor_error(c, start, "there are more than %d names of loads", ACTIONS_NAMES_MAX);
         return 0;
     }
     names[a->name_count++] = copy;
     return (int)a->name_count;
 }
 
-static bool read_lift(acts *a, cursor *c, boil_act *act, act_line *said)
+static bool read_lift(acts *a, cursor *c, boil_action *act, action_line *said)
 {
-    act->kind = BOIL_ACT_LIFT;
+    act->kind = BOIL_ACTION_LIFT;
     act->name = 0;
     snprintf(said->words, sizeof said->words, "lift everything");
     if (cursor_done(c))
         return true;
     snprintf(said->words, sizeof said->words, "lift %s", words_quoted(c->at, (size_t)(c->end - c->at)).text);
-    act->name = doing_name(a, c);
+    act->name = action_load_name(a, c);
     return act->name > 0;
 }
 
-static bool read_heat(acts *a, cursor *c, boil_act *act, act_line *said)
+static bool read_heat(acts *a, cursor *c, boil_action *act, action_line *said)
 {
     quantity q = {0};
     (void)a;
-    act->kind = BOIL_ACT_HEAT;
+    act->kind = BOIL_ACTION_HEAT;
     cursor_done(c);
     const char *start = c->at;
     if (cursor_take(c, "on"))
@@ -63,7 +63,7 @@ static bool read_heat(acts *a, cursor *c, boil_act *act, act_line *said)
     return cursor_expect_end(c);
 }
 
-static bool read_switch(cursor *c, boil_act *act, act_line *said, const char *what, boil_act_kind kind)
+static bool read_switch(cursor *c, boil_action *act, action_line *said, const char *what, boil_action_kind kind)
 {
     act->kind = kind;
     act->is.on = cursor_take(c, "on");
@@ -75,36 +75,36 @@ static bool read_switch(cursor *c, boil_act *act, act_line *said, const char *wh
     return cursor_expect_end(c);
 }
 
-static bool read_mixer(acts *a, cursor *c, boil_act *act, act_line *said)
+static bool read_mixer(acts *a, cursor *c, boil_action *act, action_line *said)
 {
     (void)a;
-    return read_switch(c, act, said, "mixer", BOIL_ACT_MIXER);
+    return read_switch(c, act, said, "mixer", BOIL_ACTION_MIXER);
 }
 
-static bool read_lid(acts *a, cursor *c, boil_act *act, act_line *said)
+static bool read_lid(acts *a, cursor *c, boil_action *act, action_line *said)
 {
     (void)a;
-    return read_switch(c, act, said, "lid", BOIL_ACT_LID);
+    return read_switch(c, act, said, "lid", BOIL_ACTION_LID);
 }
 
-static bool read_exhaust(acts *a, cursor *c, boil_act *act, act_line *said)
+static bool read_exhaust(acts *a, cursor *c, boil_action *act, action_line *said)
 {
     (void)a;
-    return read_switch(c, act, said, "exhaust", BOIL_ACT_EXHAUST);
+    return read_switch(c, act, said, "exhaust", BOIL_ACTION_EXHAUST);
 }
 
-static const doing_verb doings[] = {
+static const action_type doings[] = {
     {"load", "MASS [steel|iron], SHAPE SIZE [, CLAUSE]...",
-     "steel goes in and, with 'for', comes out again by itself", loading_read},
+     "steel goes in and, with 'for', comes out again by itself", action_load_read},
     {"lift", "[NAME]", "a named load, or everything, comes out", read_lift},
     {"water", "AMOUNT over TIME|at FLOW [, at TEMPERATURE]",
-     "water is poured, by volume or by mass; as warm as the room unless it says so", pouring_water},
+     "water is poured, by volume or by mass; as warm as the room unless it says so", action_pour_water},
     {"salts", "MASS over TIME [, at TEMPERATURE] [, blend BLEND]",
-     "dry salts are sifted in: the bath's own blend, as warm as the room, unless it says so", pouring_salts},
+     "dry salts are sifted in: the bath's own blend, as warm as the room, unless it says so", action_pour_salts},
     {"liquid", "AMOUNT over TIME [, at TEMPERATURE] [, strength CONCENTRATION|boiling point TEMPERATURE]",
      "ready-mixed liquid runs in under the surface: as strong as the bath at the start, as warm as the room, unless it "
      "says so",
-     pouring_liquid},
+     action_pour_liquid},
     {"heat", "on|off|PERCENT", "the dial is set", read_heat},
     {"mixer", "on|off", "the mixer is switched", read_mixer},
     {"lid", "on|off", "the lid is laid on or taken off", read_lid},
@@ -114,12 +114,12 @@ static const doing_verb doings[] = {
 #define KNOWN "load, lift, water, salts, liquid, heat, mixer, lid and exhaust"
 #define DOINGS (sizeof doings / sizeof doings[0])
 
-const doing_verb *doings_listed(size_t index)
+const action_type *action_type_listed(size_t index)
 {
     return index < DOINGS ? &doings[index] : NULL;
 }
 
-bool doing_read(acts *a, cursor *c, boil_act *act, act_line *said)
+bool action_read(acts *a, cursor *c, boil_action *act, action_line *said)
 {
     size_t token = cursor_token(c);
     words_nearest n = words_near(c->at, token);

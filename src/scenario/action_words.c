@@ -10,17 +10,17 @@ typedef struct {
     char text[100];
 } amount;
 
-static amount amount_of(act_units u, unit_dimension d, double si)
+static amount amount_of(action_units u, unit_dimension d, double si)
 {
     amount t;
-    if (u == ACT_BOTH)
-        snprintf(t.text, sizeof t.text, "%s (%s)", show(SHOW_US, d, si).text, show(SHOW_SI, d, si).text);
+    if (u == ACTION_BOTH)
+        snprintf(t.text, sizeof t.text, "%s (%s)", show(UNITS_US, d, si).text, show(UNITS_SI, d, si).text);
     else
-        snprintf(t.text, sizeof t.text, "%s", show(u == ACT_US ? SHOW_US : SHOW_SI, d, si).text);
+        snprintf(t.text, sizeof t.text, "%s", show(u == ACTION_US ? UNITS_US : UNITS_SI, d, si).text);
     return t;
 }
 
-static amount poured(act_units u, double mass_kg, double temperature_K)
+static amount poured(action_units u, double mass_kg, double temperature_K)
 {
     amount b;
     snprintf(b.text, sizeof b.text, "%.46s at %.46s", amount_of(u, DIM_MASS, mass_kg).text,
@@ -33,14 +33,14 @@ static amount stay(const boil_load *l, const double *time_s)
 {
     amount t = {"in until lifted"};
     if (isfinite(l->immersed_s) && time_s != NULL)
-        snprintf(t.text, sizeof t.text, "out at %s", show_clock(*time_s, l->immersed_s).text);
+        snprintf(t.text, sizeof t.text, "out at %s", format_clock(*time_s, l->immersed_s).text);
     else if (isfinite(l->immersed_s))
-        snprintf(t.text, sizeof t.text, "in for %s", show_span(l->immersed_s).text);
+        snprintf(t.text, sizeof t.text, "in for %s", format_duration(l->immersed_s).text);
     return t;
 }
 
 /* `time_s`: of the wall clock; NULL: any. */
-static void load_details(act_units u, const boil_load *l, const double *time_s, char *out, size_t size)
+static void load_details(action_units u, const boil_load *l, const double *time_s, char *out, size_t size)
 {
     char basket[120] = "", drag_out[120] = "";
     if (l->basket_kg > 0)
@@ -52,7 +52,7 @@ static void load_details(act_units u, const boil_load *l, const double *time_s, 
              basket, drag_out);
 }
 
-static void salts_details(act_units u, const scenario *s, const boil_salts_act *a, char *out, size_t size)
+static void salts_details(action_units u, const scenario *s, const boil_action_salts *a, char *out, size_t size)
 {
     int n = snprintf(out, size, "%s", poured(u, a->mass_kg, a->temperature_K).text);
     if (memcmp(a->blend, s->plant.charge.blend, sizeof a->blend) != 0)
@@ -60,41 +60,41 @@ static void salts_details(act_units u, const scenario *s, const boil_salts_act *
                  100 * a->blend[BOIL_NANO3], 100 * a->blend[BOIL_NANO2]);
 }
 
-static act_words details(const scenario *s, size_t act, act_units u, const double *time_s)
+static action_words details(const scenario *s, size_t act, action_units u, const double *time_s)
 {
-    act_words w = {""};
-    const boil_act *a = &s->schedule.acts[act];
+    action_words w = {""};
+    const boil_action *a = &s->schedule.acts[act];
     switch (a->kind) {
-    case BOIL_ACT_LOAD:
+    case BOIL_ACTION_LOAD:
         load_details(u, &a->is.load, time_s, w.text, sizeof w.text);
         break;
-    case BOIL_ACT_WATER:
+    case BOIL_ACTION_WATER:
         snprintf(w.text, sizeof w.text, "%s", poured(u, a->is.water.mass_kg, a->is.water.temperature_K).text);
         break;
-    case BOIL_ACT_SALTS:
+    case BOIL_ACTION_SALTS:
         salts_details(u, s, &a->is.salts, w.text, sizeof w.text);
         break;
-    case BOIL_ACT_LIQUID:
+    case BOIL_ACTION_LIQUID:
         snprintf(w.text, sizeof w.text, "%s, %.1f %% salts",
                  poured(u, a->is.liquid.mass_kg, a->is.liquid.temperature_K).text, 100 * a->is.liquid.salt_fraction);
         break;
-    case BOIL_ACT_LIFT:
-    case BOIL_ACT_HEAT:
-    case BOIL_ACT_MIXER:
-    case BOIL_ACT_LID:
-    case BOIL_ACT_EXHAUST:
+    case BOIL_ACTION_LIFT:
+    case BOIL_ACTION_HEAT:
+    case BOIL_ACTION_MIXER:
+    case BOIL_ACTION_LID:
+    case BOIL_ACTION_EXHAUST:
         break;
     }
     return w;
 }
 
-act_words act_details(const scenario *s, size_t act, act_units u)
+action_words action_details(const scenario *s, size_t act, action_units u)
 {
     double time_s = s->start_s + s->schedule.acts[act].time_s;
     return details(s, act, u, &time_s);
 }
 
-act_words act_details_of_any(const scenario *s, size_t act, act_units u)
+action_words action_details_of_any(const scenario *s, size_t act, action_units u)
 {
     return details(s, act, u, NULL);
 }

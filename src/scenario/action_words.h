@@ -4,16 +4,16 @@
 
 #include "scenario/scenario.h"
 
-typedef enum { ACT_US, ACT_SI, ACT_BOTH } act_units; /* both: the one, and the other in brackets */
+typedef enum { ACTION_US, ACTION_SI, ACTION_BOTH } action_units; /* both: the one, and the other in brackets */
 
 typedef struct {
     char text[500];
-} act_words;
+} action_words;
 
 /* "at 70.0 degF, out at 9:20, basket 7.00 lb"; nothing for acts that say all by themselves. */
-act_words act_details(const scenario *s, size_t act, act_units units);
+action_words action_details(const scenario *s, size_t act, action_units units);
 
 /* What holds for it whenever it is done: "at 70.0 degF, in for 15 min, basket 7.00 lb". */
-act_words act_details_of_any(const scenario *s, size_t act, act_units units);
+action_words action_details_of_any(const scenario *s, size_t act, action_units units);
 
 #endif

@@ -11,17 +11,17 @@
 
 #define REST_AFTER_LAST_ACT_S 1800.0
 
-static const bounds act_time = {"h", 0, ACTS_LATEST_S / 3600};
-static const bounds every_time = {"s", 1, ACTS_LATEST_S};
+static const bounds act_time = {"h", 0, ACTIONS_LATEST_S / 3600};
+static const bounds every_time = {"s", 1, ACTIONS_LATEST_S};
 
-acts acts_begin(const boil_plant *plant, bool plant_good, double end_s)
+acts actions_begin(const boil_plant *plant, bool plant_good, double end_s)
 {
     acts a = {.plant = plant, .end_s = end_s};
-    a.bath_known = plant_good && boil_plant_charge(plant, &a.bath) == BOIL_OK;
+    a.bath_known = plant_good && boil_plant_initial(plant, &a.bath) == BOIL_OK;
     return a;
 }
 
-void acts_free(acts *a)
+void actions_free(acts *a)
 {
     for (size_t i = 0; i < a->name_count; i++)
         free(a->names[i]);
@@ -93,24 +93,24 @@ static bool read_timing(acts *a, cursor *c, timing *t)
     return true;
 }
 
-static bool plan(acts *a, const boil_act *act, size_t line)
+static bool plan(acts *a, const boil_action *act, size_t line)
 {
-    planned_act *list = array_room(a->list, &a->room, a->count, sizeof *list);
+    action_planned *list = array_reserve(a->list, &a->room, a->count, sizeof *list);
     if (list == NULL)
         return false;
     a->list = list;
-    list[a->count++] = (planned_act){*act, line, HUGE_VAL};
+    list[a->count++] = (action_planned){*act, line, HUGE_VAL};
     return true;
 }
 
 /* "to" is included, though the sum of the periods may miss it by rounding. */
-static void unroll(acts *a, const cursor *c, const timing *t, boil_act *act)
+static void unroll(acts *a, const cursor *c, const timing *t, boil_action *act)
 {
-    if (act->kind == BOIL_ACT_LOAD)
+    if (act->kind == BOIL_ACTION_LOAD)
         a->loaded[act->name] = true;
     double count = t->period_s > 0 ? floor((t->to_s - t->from_s) / t->period_s + 1e-9) + 1 : 1;
-    if (count + (double)a->count > ACTS_MAX) {
-        cursor_error(c, c->at, "there are more than %.0f acts", ACTS_MAX);
+    if (count + (double)a->count > ACTIONS_MAX) {
+        cursor_error(c, c->at, "there are more than %.0f acts", ACTIONS_MAX);
         return;
     }
     for (double i = 0; i < count; i++) {
@@ -122,32 +122,32 @@ static void unroll(acts *a, const cursor *c, const timing *t, boil_act *act)
     }
 }
 
-static act_line *new_line(acts *a, const cursor *place)
+static action_line *new_line(acts *a, const cursor *place)
 {
-    act_line *lines = array_room(a->lines, &a->line_room, a->line_count, sizeof *lines);
+    action_line *lines = array_reserve(a->lines, &a->line_capacity, a->line_count, sizeof *lines);
     if (lines == NULL)
         return NULL;
     a->lines = lines;
-    lines[a->line_count] = (act_line){.place = *place};
+    lines[a->line_count] = (action_line){.place = *place};
     return &lines[a->line_count++];
 }
 
-void acts_read(acts *a, cursor *when, cursor *doing)
+void actions_read(acts *a, cursor *when, cursor *doing)
 {
     timing t;
-    boil_act act = {0};
+    boil_action act = {0};
     if (!read_timing(a, when, &t) || (when != doing && !cursor_expect_end(when)))
         return;
     cursor_done(doing);
     cursor place = *doing;
-    act_line *line = new_line(a, &place);
+    action_line *line = new_line(a, &place);
     if (line == NULL) {
         cursor_error(&place, place.at, "out of memory");
         return;
     }
-    if (!doing_read(a, doing, &act, line))
+    if (!action_read(a, doing, &act, line))
         return;
-    const char *problem = act.kind == BOIL_ACT_LOAD ? boil_load_problem(&act.is.load) : NULL;
+    const char *problem = act.kind == BOIL_ACTION_LOAD ? boil_load_problem(&act.is.load) : NULL;
     if (problem != NULL)
         cursor_error(&place, place.at, "%s", problem);
     else
@@ -156,7 +156,7 @@ void acts_read(acts *a, cursor *when, cursor *doing)
 
 static int earlier(const void *left, const void *right)
 {
-    const planned_act *a = left, *b = right;
+    const action_planned *a = left, *b = right;
     if (a->act.time_s != b->act.time_s)
         return a->act.time_s < b->act.time_s ? -1 : 1;
     return a->act.order < b->act.order ? -1 : a->act.order > b->act.order;
@@ -179,10 +179,10 @@ typedef struct {
 } attendance;
 
 /* "'rack 3' is still in the bath at 1:05", at the act's place. */
-static void complain(acts *a, const planned_act *p, const char *what)
+static void complain(acts *a, const action_planned *p, const char *what)
 {
     char time[24];
-    act_line *l = &a->lines[p->line];
+    action_line *l = &a->lines[p->line];
     const char *name = a->names[p->act.name - 1];
     if (l->reported || a->broken[p->act.name])
         return;
@@ -191,7 +191,7 @@ static void complain(acts *a, const planned_act *p, const char *what)
     cursor_error(&l->place, l->place.at, "'%s' %s at %s", words_quoted(name, strlen(name)).text, what, time);
 }
 
-static planned_act *latest(const attendance *t, int name)
+static action_planned *latest(const attendance *t, int name)
 {
     size_t index = t->last[name];
     return index > 0 ? &t->a->list[index - 1] : NULL;
@@ -199,12 +199,12 @@ static planned_act *latest(const attendance *t, int name)
 
 static void go_in(attendance *t, size_t index)
 {
-    planned_act *p = &t->a->list[index];
+    action_planned *p = &t->a->list[index];
     p->lifts_s = p->act.time_s + p->act.is.load.immersed_s;
     t->in[t->in_count++] = index;
     if (p->act.name == 0)
         return;
-    const planned_act *before = latest(t, p->act.name);
+    const action_planned *before = latest(t, p->act.name);
     if (before != NULL && p->act.time_s < before->lifts_s + before->act.is.load.lowering_s - 1e-6)
         complain(t->a, p, "is still in the bath, or coming out,");
     t->last[p->act.name] = index + 1;
@@ -213,15 +213,15 @@ static void go_in(attendance *t, size_t index)
 static void lift_everything(attendance *t, double time_s)
 {
     for (size_t i = 0; i < t->in_count; i++) {
-        planned_act *p = &t->a->list[t->in[i]];
+        action_planned *p = &t->a->list[t->in[i]];
         p->lifts_s = fmin(p->lifts_s, time_s);
     }
     t->in_count = 0;
 }
 
-static void unknown_name(acts *a, const planned_act *p)
+static void unknown_name(acts *a, const action_planned *p)
 {
-    act_line *l = &a->lines[p->line];
+    action_line *l = &a->lines[p->line];
     const char *name = a->names[p->act.name - 1];
     words_nearest n = words_near(name, strlen(name));
     if (l->reported || a->broken[p->act.name] || messages_full(l->place.messages))
@@ -234,13 +234,13 @@ static void unknown_name(acts *a, const planned_act *p)
                  words_suggestion(&n).text);
 }
 
-static void lift(attendance *t, const planned_act *p)
+static void lift(attendance *t, const action_planned *p)
 {
     if (p->act.name == 0) {
         lift_everything(t, p->act.time_s);
         return;
     }
-    planned_act *load = latest(t, p->act.name);
+    action_planned *load = latest(t, p->act.name);
     if (!t->a->loaded[p->act.name])
         unknown_name(t->a, p);
     else if (load == NULL || p->act.time_s >= load->lifts_s)
@@ -256,9 +256,9 @@ static bool attend(acts *a)
         .a = a, .last = calloc(a->name_count + 1, sizeof *t.last), .in = calloc(a->count + 1, sizeof *t.in)};
     bool good = t.last != NULL && t.in != NULL;
     for (size_t i = 0; good && i < a->count; i++) {
-        if (a->list[i].act.kind == BOIL_ACT_LOAD)
+        if (a->list[i].act.kind == BOIL_ACTION_LOAD)
             go_in(&t, i);
-        else if (a->list[i].act.kind == BOIL_ACT_LIFT)
+        else if (a->list[i].act.kind == BOIL_ACTION_LIFT)
             lift(&t, &a->list[i]);
     }
     free(t.last);
@@ -267,22 +267,22 @@ static bool attend(acts *a)
 }
 
 /* When an act and what it sets going are over. */
-static double ends(const planned_act *p)
+static double ends(const action_planned *p)
 {
     switch (p->act.kind) {
-    case BOIL_ACT_LOAD:
+    case BOIL_ACTION_LOAD:
         return (isinf(p->lifts_s) ? p->act.time_s : p->lifts_s) + p->act.is.load.lowering_s;
-    case BOIL_ACT_WATER:
+    case BOIL_ACTION_WATER:
         return p->act.time_s + p->act.is.water.over_s;
-    case BOIL_ACT_SALTS:
+    case BOIL_ACTION_SALTS:
         return p->act.time_s + p->act.is.salts.over_s;
-    case BOIL_ACT_LIQUID:
+    case BOIL_ACTION_LIQUID:
         return p->act.time_s + p->act.is.liquid.over_s;
-    case BOIL_ACT_LIFT:
-    case BOIL_ACT_HEAT:
-    case BOIL_ACT_MIXER:
-    case BOIL_ACT_LID:
-    case BOIL_ACT_EXHAUST:
+    case BOIL_ACTION_LIFT:
+    case BOIL_ACTION_HEAT:
+    case BOIL_ACTION_MIXER:
+    case BOIL_ACTION_LID:
+    case BOIL_ACTION_EXHAUST:
         break;
     }
     return p->act.time_s;
@@ -295,7 +295,7 @@ static double duration(const acts *a)
         return a->end_s;
     for (size_t i = 0; i < a->count; i++)
         last = fmax(last, ends(&a->list[i]));
-    return fmin(last + REST_AFTER_LAST_ACT_S, ACTS_LATEST_S);
+    return fmin(last + REST_AFTER_LAST_ACT_S, ACTIONS_LATEST_S);
 }
 
 static bool hand_over(acts *a, scenario *out)
@@ -321,7 +321,7 @@ static bool hand_over(acts *a, scenario *out)
     return true;
 }
 
-void acts_finish(acts *a, scenario *out, messages *m)
+void actions_finish(acts *a, scenario *out, messages *m)
 {
     order(a);
     bool good = attend(a);

@@ -8,46 +8,46 @@
 #include "scenario/scenario.h"
 
 /* All repetitions of all "every" together. */
-#define ACTS_MAX 100000.0
+#define ACTIONS_MAX 100000.0
 /* No act is later, and no shift longer: 14 days. */
-#define ACTS_LATEST_S (14 * 86400.0)
-#define ACTS_NAMES_MAX 1000
+#define ACTIONS_LATEST_S (14 * 86400.0)
+#define ACTIONS_NAMES_MAX 1000
 
 typedef struct {
     cursor place;        /* of its doing */
     bool reported;       /* one complaint about the order of events is enough for an "every" */
-    char words[sizeof(((scenario_said *)NULL)->words)];
-} act_line;
+    char words[sizeof(((scenario_words *)NULL)->words)];
+} action_line;
 
 typedef struct {
-    boil_act act;
-    size_t line;         /* index of its act_line */
+    boil_action act;
+    size_t line;         /* index of its action_line */
     double lifts_s;      /* a load: when its lifting begins; infinity: never */
-} planned_act;
+} action_planned;
 
 typedef struct {
     const boil_plant *plant;
     bool bath_known;     /* whether the plant was read without a mistake; if not, nothing is asked of its bath */
-    boil_charge_state bath;
+    boil_initial_state bath;
     double end_s;        /* of the shift; infinity: 30 min after the last act */
-    act_line *lines;
-    size_t line_count, line_room;
-    planned_act *list;
+    action_line *lines;
+    size_t line_count, line_capacity;
+    action_planned *list;
     size_t count, room;
     char **names;
-    size_t name_count, name_room;
+    size_t name_count, name_capacity;
     /* By number of the name: a load is so named; one so named has a mistake, so that nothing is said about its lift. */
-    bool loaded[ACTS_NAMES_MAX + 1], broken[ACTS_NAMES_MAX + 1];
+    bool loaded[ACTIONS_NAMES_MAX + 1], broken[ACTIONS_NAMES_MAX + 1];
 } acts;
 
 /* plant_good: the plant was read without a mistake. */
-acts acts_begin(const boil_plant *plant, bool plant_good, double end_s);
-void acts_free(acts *a);
+acts actions_begin(const boil_plant *plant, bool plant_good, double end_s);
+void actions_free(acts *a);
 
 /* Reads one act: "when doing" on one cursor, or the time and the doing on two (the cells of a run sheet). */
-void acts_read(acts *a, cursor *when, cursor *doing);
+void actions_read(acts *a, cursor *when, cursor *doing);
 
 /* Orders and checks all, and hands them to the scenario with the duration. */
-void acts_finish(acts *a, scenario *out, messages *m);
+void actions_finish(acts *a, scenario *out, messages *m);
 
 #endif

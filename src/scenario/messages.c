@@ -103,7 +103,7 @@ void messages_add(messages *m, const source *s, size_t line, const char *at, con
 {
     if (messages_full(m))
         return;
-    message *list = array_room(m->list, &m->room, m->count, sizeof *list);
+    message *list = array_reserve(m->list, &m->room, m->count, sizeof *list);
     if (list == NULL) {
         m->lost = true;
         return;

@@ -45,7 +45,7 @@ static bool read_header(cursor row)
     return false;
 }
 
-void runsheet_read(const source *s, acts *a, messages *m)
+void run_sheet_read(const source *s, acts *a, messages *m)
 {
     bool header = false;
     for (size_t line = 1; line <= s->count && !messages_full(m); line++) {
@@ -56,7 +56,7 @@ void runsheet_read(const source *s, acts *a, messages *m)
         if (!header && !read_header(row))
             return;
         if (header && cells(&row, &time, &act))
-            acts_read(a, &time, &act);
+            actions_read(a, &time, &act);
         header = true;
     }
     if (!header)

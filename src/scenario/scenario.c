@@ -133,7 +133,7 @@ static void note_setting(draft *d, cursor *c, const char *section)
 
 static void note_line(draft *d, struct draft_lines *noted, const cursor *c)
 {
-    size_t *lines = array_room(noted->list, &noted->room, noted->count, sizeof *lines);
+    size_t *lines = array_reserve(noted->list, &noted->room, noted->count, sizeof *lines);
     if (lines == NULL) {
         d->messages->lost = true;
         return;
@@ -224,9 +224,9 @@ static bool case_holds(const draft *d, key_case only)
     case CASE_CONTROL:
         return has_control(d);
     case CASE_ON_OFF:
-        return has_control(d) && p->control.mode != BOIL_CONTROL_PROPORTIONED;
+        return has_control(d) && p->control.mode != BOIL_WATER_CONTROL_PROPORTIONED;
     case CASE_PROPORTIONED:
-        return has_control(d) && p->control.mode != BOIL_CONTROL_ON_OFF;
+        return has_control(d) && p->control.mode != BOIL_WATER_CONTROL_ON_OFF;
     }
     return true;
 }
@@ -295,7 +295,7 @@ static void read_settings(draft *d)
 {
     scenario *out = d->out;
     if (has_control(d))
-        out->plant.control.mode = BOIL_CONTROL_ON_OFF;
+        out->plant.control.mode = BOIL_WATER_CONTROL_ON_OFF;
     for (size_t i = 0; i < key_count(); i++) {
         const key *k = key_at(i);
         if (!d->found[i].found)
@@ -333,7 +333,7 @@ static scenario_setting *setting_of(draft *d, const char *section, const char *w
 /* A volume in a minute becomes a mass at the water's own temperature. */
 static void settle_control(draft *d)
 {
-    boil_control *c = &d->out->plant.control;
+    boil_water_control *c = &d->out->plant.control;
     bool freezing = d->out->plant.room.temperature_K < BOIL_ZERO_CELSIUS;
     if (!has_control(d))
         return;
@@ -367,7 +367,7 @@ static void settle(draft *d)
                               : line_of(d, "bath", "salt fraction")->found ? BOIL_BY_SALT_FRACTION
                                                                            : BOIL_BY_BOILING_POINT;
     if (!isnan(out->altitude_m))
-        out->plant.room.pressure_Pa = boil_pressure_at_altitude(out->altitude_m);
+        out->plant.room.pressure_Pa = boil_ambient_pressure_at_altitude(out->altitude_m);
     else
         setting_of(d, "room", "altitude")->state = SETTING_ABSENT;
     settle_control(d);
@@ -386,8 +386,8 @@ static void report_problem(draft *d, const char *section, const char *problem)
 
 static void report_charge(draft *d)
 {
-    boil_charge_state state;
-    if (boil_plant_charge(&d->out->plant, &state) == BOIL_OK)
+    boil_initial_state state;
+    if (boil_plant_initial(&d->out->plant, &state) == BOIL_OK)
         return;
     for (size_t i = 0; i < key_count(); i++)
         if (key_at(i)->need == NEED_STRENGTH && d->found[i].found)
@@ -403,10 +403,10 @@ static void ask_model(draft *d)
     if (messages_any(d->messages))
         return;
     report_problem(d, "tank", boil_tank_problem(&p->tank));
-    report_problem(d, "room", boil_room_problem(&p->room));
+    report_problem(d, "room", boil_ambient_problem(&p->room));
     report_problem(d, "heat", boil_heater_problem(&p->heater));
     report_problem(d, "losses", boil_losses_problem(&p->losses));
-    report_problem(d, "water control", boil_control_problem(&p->control));
+    report_problem(d, "water control", boil_water_control_problem(&p->control));
     if (!messages_any(d->messages))
         report_problem(d, "bath", boil_plant_problem(p));
     if (!messages_any(d->messages))
@@ -438,23 +438,23 @@ static void read_run_sheet(draft *d, acts *a, const char *scenario_path)
     if (path == NULL)
         d->messages->lost = true;
     else if (d->sheet->bytes != NULL || source_read(d->sheet, path, 1, d->messages))
-        runsheet_read(d->sheet, a, d->messages);
+        run_sheet_read(d->sheet, a, d->messages);
     free(path);
 }
 
 static void read_acts(draft *d, const char *path)
 {
     const setting_line *duration = line_of(d, "", "duration");
-    double end_s = duration->good ? d->out->schedule.duration_s : duration->found ? ACTS_LATEST_S : HUGE_VAL;
-    acts a = acts_begin(&d->out->plant, !messages_any(d->messages), end_s);
+    double end_s = duration->good ? d->out->schedule.duration_s : duration->found ? ACTIONS_LATEST_S : HUGE_VAL;
+    acts a = actions_begin(&d->out->plant, !messages_any(d->messages), end_s);
     if (d->out->run_sheet != NULL)
         read_run_sheet(d, &a, path);
     for (size_t i = 0; i < d->acts.count && !messages_full(d->messages); i++) {
         cursor c = cursor_of_line(d->text, d->acts.list[i], d->messages);
-        acts_read(&a, &c, &c);
+        actions_read(&a, &c, &c);
     }
-    acts_finish(&a, d->out, d->messages);
-    acts_free(&a);
+    actions_finish(&a, d->out, d->messages);
+    actions_free(&a);
 }
 
 /* --- what is uncertain --- */
@@ -472,8 +472,8 @@ static bool may_be_uncertain(const draft *d, const cursor *c, const uncertain_th
             cursor_error(c, c->at, "'%s' stands here a second time", t->words);
             return false;
         }
-    if (out->uncertain_count == BOIL_SAMPLE_INPUTS) {
-        cursor_error(c, c->at, "more than %d things are uncertain", BOIL_SAMPLE_INPUTS);
+    if (out->uncertain_count == BOIL_SAMPLING_INPUTS) {
+        cursor_error(c, c->at, "more than %d things are uncertain", BOIL_SAMPLING_INPUTS);
         return false;
     }
     return true;
@@ -482,7 +482,7 @@ static bool may_be_uncertain(const draft *d, const cursor *c, const uncertain_th
 static void read_uncertain(draft *d)
 {
     scenario *out = d->out;
-    out->uncertain = d->uncertain.count > 0 ? calloc(BOIL_SAMPLE_INPUTS, sizeof *out->uncertain) : NULL;
+    out->uncertain = d->uncertain.count > 0 ? calloc(BOIL_SAMPLING_INPUTS, sizeof *out->uncertain) : NULL;
     if (d->uncertain.count > 0 && out->uncertain == NULL)
         d->messages->lost = true;
     for (size_t i = 0; out->uncertain != NULL && i < d->uncertain.count && !messages_full(d->messages); i++) {

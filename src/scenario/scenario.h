@@ -16,7 +16,7 @@
 typedef struct {
     char words[176];     /* "100 lb of 1/4 in plate" */
     size_t line;         /* in the scenario, or in its run sheet */
-} scenario_said;
+} scenario_words;
 
 typedef enum {
     SETTING_GIVEN,
@@ -41,10 +41,10 @@ typedef struct {
     double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
     boil_plant plant;
     boil_schedule schedule;      /* acts in order, "every" unrolled */
-    scenario_said *said;
+    scenario_words *said;
     size_t said_count;
     size_t *act_said;            /* schedule.acts[i] was said[act_said[i]] */
-    char **names;                /* of loads: boil_act.name n is names[n - 1] */
+    char **names;                /* of loads: boil_action.name n is names[n - 1] */
     size_t name_count;
     scenario_setting *settings;  /* one per key of the table, in its order */
     uncertain *uncertain;        /* as [uncertain] says; the plant has what the file says elsewhere */

@@ -8,7 +8,7 @@
 #include "scenario/blend.h"
 
 _Static_assert(sizeof(boil_tank_shape) == sizeof(unsigned) && sizeof(boil_tank_heated) == sizeof(unsigned) &&
-                   sizeof(boil_heat_source) == sizeof(unsigned) && sizeof(boil_control_mode) == sizeof(unsigned),
+                   sizeof(boil_heat_source) == sizeof(unsigned) && sizeof(boil_water_control_mode) == sizeof(unsigned),
                "a choice is stored as an unsigned number");
 
 static void store(const key *k, scenario *out, const void *value, size_t size)

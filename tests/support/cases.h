@@ -20,7 +20,7 @@ static inline boil_plant pinned_plant(void)
     p.tank.level_m = 0.4206;
     p.tank.wall_thickness_m = 0;
     p.tank.insulation_m = 0;
-    p.charge = (boil_charge){{1, 0, 0}, BOIL_BY_BOILING_POINT, (285 - 32) / 1.8 + BOIL_ZERO_CELSIUS, 0};
+    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_BOILING_POINT, (285 - 32) / 1.8 + BOIL_ZERO_CELSIUS, 0};
     p.heater = boil_heater_default(BOIL_HEAT_ELECTRIC);
     p.heater.input_W = 30e3;
     p.heater.lag_s = 0;
@@ -38,7 +38,7 @@ static inline boil_plant open_plant(double heat_W)
     p.tank.level_m = 0.5;
     p.tank.wall_thickness_m = 0.006;
     p.tank.insulation_m = 0.05;
-    p.charge = (boil_charge){{0.80, 0.15, 0.05}, BOIL_BY_BOILING_POINT, CELSIUS(140.5), 0};
+    p.charge = (boil_initial_charge){{0.80, 0.15, 0.05}, BOIL_BY_BOILING_POINT, CELSIUS(140.5), 0};
     p.losses = boil_losses_default();
     p.heater.lag_s = 30;
     p.heater.input_W = heat_W;
@@ -46,9 +46,9 @@ static inline boil_plant open_plant(double heat_W)
 }
 
 /* `times` 22.68 kg (50 lb) of 6 mm plate, 0.963 m2, at 20 degC, dry, 2000 W/m2K; stays in. Lowered in a second. */
-static inline boil_act plate_act(double time_s, double times)
+static inline boil_action plate_act(double time_s, double times)
 {
-    boil_act a = {.time_s = time_s, .kind = BOIL_ACT_LOAD};
+    boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_LOAD};
     a.is.load = boil_load_default();
     a.is.load.mass_kg = 22.68 * times;
     a.is.load.size_m = 0.006;
@@ -61,16 +61,16 @@ static inline boil_act plate_act(double time_s, double times)
 }
 
 /* Two US gallons at 20 degC. */
-static inline boil_act two_gallons_act(double time_s, double over_s)
+static inline boil_action two_gallons_act(double time_s, double over_s)
 {
-    boil_act a = {.time_s = time_s, .kind = BOIL_ACT_WATER};
-    a.is.water = (boil_water_act){2 * 3.785411784e-3 * 998.2, over_s, CELSIUS(20)};
+    boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_WATER};
+    a.is.water = (boil_action_water){2 * 3.785411784e-3 * 998.2, over_s, CELSIUS(20)};
     return a;
 }
 
 /* Run a plant with up to three acts (kind LOAD without mass: none) and check what must always hold. */
 static inline boil_history run_acts(const boil_plant *p, double duration_s, const boil_run_options *o,
-                                    const boil_act *acts, size_t count)
+                                    const boil_action *acts, size_t count)
 {
     boil_schedule s;
     boil_history h;

@@ -9,16 +9,16 @@
 
 /* The last unknown, y[body.unknowns], is the heat taken up, J. */
 typedef struct {
-    boil_body body;
+    boil_conduction_body body;
     double fluid_K, coefficient_W_m2K;
     double lowering_s; /* the share immersed rises from none to all in this time; 0: all in */
-    double time_s, y[BOIL_BODY_UNKNOWNS_MAX + 1];
+    double time_s, y[BOIL_CONDUCTION_UNKNOWNS_MAX + 1];
 } heating;
 
-static inline heating heating_start(const boil_body *b, double start_K, double fluid_K, double coefficient_W_m2K)
+static inline heating heating_start(const boil_conduction_body *b, double start_K, double fluid_K, double coefficient_W_m2K)
 {
     heating h = {.body = *b, .fluid_K = fluid_K, .coefficient_W_m2K = coefficient_W_m2K};
-    boil_body_init(b, start_K, h.y);
+    boil_conduction_init(b, start_K, h.y);
     return h;
 }
 
@@ -26,7 +26,7 @@ static inline int heating_rates(double t, const double y[], double dydt[], void 
 {
     const heating *h = p;
     const double immersed = t < h->lowering_s ? t / h->lowering_s : 1;
-    dydt[h->body.unknowns] = boil_body_rates(&h->body, y, h->fluid_K, h->coefficient_W_m2K, immersed, dydt);
+    dydt[h->body.unknowns] = boil_conduction_rates(&h->body, y, h->fluid_K, h->coefficient_W_m2K, immersed, dydt);
     return GSL_SUCCESS;
 }
 

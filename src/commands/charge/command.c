@@ -21,7 +21,7 @@ static const option options[OPTIONS] = {
 typedef struct {
     boil_charge_case asked;
     bool from_strength_given, from_temperature_given, json, salts_first;
-    show_system system;
+    unit_system system;
 } request;
 
 static bool request_read(const given *g, request *r)
@@ -33,7 +33,7 @@ static bool request_read(const given *g, request *r)
                    .from_strength_given = g->values[FROM_STRENGTH] != NULL,
                    .from_temperature_given = g->values[FROM_TEMPERATURE] != NULL};
     if (g->values[UNITS] != NULL)
-        show_system_named(g->values[UNITS], &r->system);
+        unit_system_named(g->values[UNITS], &r->system);
     if (g->values[FROM] == NULL && (r->from_strength_given || r->from_temperature_given)) {
         program_complain("--from-strength and --from-temperature go with --from");
         return false;
@@ -49,13 +49,13 @@ static bool request_read(const given *g, request *r)
 static bool fill_in(request *r, const scenario *s)
 {
     boil_charge_case *c = &r->asked;
-    boil_charge_state bath;
+    boil_initial_state bath;
     double room_K = s->plant.room.temperature_K;
     c->added_K = room_K > BOIL_ZERO_CELSIUS ? room_K : BOIL_ZERO_CELSIUS;
-    c->liquid_K = boil_pace_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
+    c->liquid_K = boil_pour_rate_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
     if (!r->from_temperature_given)
         c->from_K = c->added_K;
-    if (boil_plant_charge(&s->plant, &bath) != BOIL_OK)
+    if (boil_plant_initial(&s->plant, &bath) != BOIL_OK)
         return false; /* a scenario that was read has a charge */
     if (!r->from_strength_given)
         c->from_fraction = bath.salt_fraction;

@@ -8,7 +8,7 @@ static void steps(json *j, const boil_charge_plan *p)
     for (size_t i = 0; i < p->steps_count; i++) {
         const boil_charge_step *s = &p->steps[i];
         json_object(j, NULL);
-        json_text(j, "kind", s->kind == BOIL_ACT_WATER ? "water" : s->kind == BOIL_ACT_SALTS ? "salts" : "liquid");
+        json_text(j, "kind", s->kind == BOIL_ACTION_WATER ? "water" : s->kind == BOIL_ACTION_SALTS ? "salts" : "liquid");
         json_number(j, "mass_kg", s->mass_kg);
         json_number(j, "start_s", s->start_s);
         json_number(j, "over_s", s->over_s);

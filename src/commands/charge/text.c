@@ -12,7 +12,7 @@
 typedef struct {
     const boil_charge_plan *p;
     const charge_answer *a;
-    show_system system;
+    unit_system system;
     FILE *to;
 } writing;
 
@@ -20,7 +20,7 @@ typedef struct {
 
 /* Refusals -------------------------------------------------------------------------------------------------------- */
 
-void charge_refuse_salts_first(const scenario *s, boil_charge_paste paste, show_system system)
+void charge_refuse_salts_first(const scenario *s, boil_charge_paste paste, unit_system system)
 {
     program_complain(
         "%s: never water onto dry salts: the first of it makes a solution of %s salts on the spot, at up to %s, "
@@ -30,7 +30,7 @@ void charge_refuse_salts_first(const scenario *s, boil_charge_paste paste, show_
         show(system, DIM_TEMPERATURE, paste.water_boils_K).text);
 }
 
-static void refuse_there(const charge_answer *a, show_system s)
+static void refuse_there(const charge_answer *a, unit_system s)
 {
     const boil_charge_plan *p = &a->plan;
     const char *path = a->scenario->path;
@@ -50,7 +50,7 @@ static void refuse_there(const charge_answer *a, show_system s)
             path, from.text, limit.text);
 }
 
-void charge_refuse(const charge_answer *a, show_system s)
+void charge_refuse(const charge_answer *a, unit_system s)
 {
     const boil_charge_plan *p = &a->plan;
     const boil_plant *plant = &a->scenario->plant;
@@ -58,7 +58,7 @@ void charge_refuse(const charge_answer *a, show_system s)
     if (p->end == BOIL_CHARGE_NO_BATH)
         program_complain(
             "%s: no such bath: what is wanted, or the bath in the tank, is beyond what is known of these salts", path);
-    else if (p->end == BOIL_CHARGE_NO_ROOM)
+    else if (p->end == BOIL_CHARGE_NO_FREEBOARD)
         program_complain(
             "%s: it would stand %s deep, and only %s leaves the freeboard: use stronger liquid, or dry salts, or a "
             "lower level",
@@ -78,16 +78,16 @@ void charge_refuse(const charge_answer *a, show_system s)
 
 /* The steps ------------------------------------------------------------------------------------------------------- */
 
-static const char *step_name(boil_act_kind k)
+static const char *step_name(boil_action_kind k)
 {
-    return k == BOIL_ACT_WATER ? "water" : k == BOIL_ACT_SALTS ? "dry salts" : "liquid";
+    return k == BOIL_ACTION_WATER ? "water" : k == BOIL_ACTION_SALTS ? "dry salts" : "liquid";
 }
 
 static const char *step_caution(const boil_charge_step *s)
 {
-    if (s->kind == BOIL_ACT_WATER)
+    if (s->kind == BOIL_ACTION_WATER)
         return isnan(s->next_below_K) ? "Water before any salt. Heat off, mixer on." : "Stirred in, heat off, mixer on.";
-    if (s->kind == BOIL_ACT_LIQUID)
+    if (s->kind == BOIL_ACTION_LIQUID)
         return isnan(s->next_below_K) ? "Heat off. Let nothing splash."
                                       : "Under the surface, never from above; it heats as it mixes.";
     return s->heat_J > 0 ? "Sift it, never a lump; stand aside of the fumes."
@@ -115,11 +115,11 @@ static void line_of_caution(const writing *w, const boil_charge_step *s)
 static void line_of_step(const writing *w, size_t i)
 {
     const boil_charge_step *s = &w->p->steps[i];
-    fprintf(w->to, " [ ] %2zu  %8s  %-10s %10s %9s %9s %9s %9s %8s\n", i + 1, show_clock(0, s->start_s).text,
-            step_name(s->kind), show(w->system, DIM_MASS, s->mass_kg).text, show_span(s->over_s).text,
-            show_span(s->wait_s).text, show_number(w->system, DIM_TEMPERATURE, s->temperature_K).text,
-            show_number(w->system, DIM_TEMPERATURE, s->adiabatic_K).text,
-            show_number(w->system, DIM_LENGTH, s->level_m).text);
+    fprintf(w->to, " [ ] %2zu  %8s  %-10s %10s %9s %9s %9s %9s %8s\n", i + 1, format_clock(0, s->start_s).text,
+            step_name(s->kind), show(w->system, DIM_MASS, s->mass_kg).text, format_duration(s->over_s).text,
+            format_duration(s->wait_s).text, format_number(w->system, DIM_TEMPERATURE, s->temperature_K).text,
+            format_number(w->system, DIM_TEMPERATURE, s->adiabatic_K).text,
+            format_number(w->system, DIM_LENGTH, s->level_m).text);
     line_of_caution(w, s);
 }
 
@@ -127,7 +127,7 @@ static void heat_on(const writing *w)
 {
     const boil_charge_plan *p = w->p;
     const boil_plant *plant = &w->a->scenario->plant;
-    fprintf(w->to, " [ ] %2zu  %8s  heat on, full\n", p->steps_count + 1, show_clock(0, p->filled_s).text);
+    fprintf(w->to, " [ ] %2zu  %8s  heat on, full\n", p->steps_count + 1, format_clock(0, p->filled_s).text);
     text_wrapped(w->to,
                  isnan(p->heat_up_s) ? "With this heat it does not boil within two weeks."
                                      : "Nothing goes in until it boils: no water, no salts.",
@@ -166,13 +166,13 @@ static void last_steps(const writing *w)
     heat_on(w);
     if (isnan(p->heat_up_s))
         return;
-    fprintf(w->to, " [ ] %2zu  %8s  it boils", p->steps_count + 2, show_clock(0, p->filled_s + p->heat_up_s).text);
+    fprintf(w->to, " [ ] %2zu  %8s  it boils", p->steps_count + 2, format_clock(0, p->filled_s + p->heat_up_s).text);
     if (p->water_to_add_kg >= 0) {
         fprintf(w->to, "; add %s of water that evaporated\n", show(w->system, DIM_MASS, p->water_to_add_kg).text);
         add_water(w);
     } else {
         fprintf(w->to, "; boil down %s of water%s%s\n", show(w->system, DIM_MASS, -p->water_to_add_kg).text,
-                isnan(p->boil_down_s) ? "" : ", about ", isnan(p->boil_down_s) ? "" : show_span(p->boil_down_s).text);
+                isnan(p->boil_down_s) ? "" : ", about ", isnan(p->boil_down_s) ? "" : format_duration(p->boil_down_s).text);
         text_wrapped(w->to, "Adding nothing; exhaust on. Watch the level.", 0, STEP_INDENT, REPORT_WIDTH);
     }
     text_wrapped(w->to, "Read the boiling point, then 'correct'.", 0, STEP_INDENT, REPORT_WIDTH);
@@ -180,8 +180,8 @@ static void last_steps(const writing *w)
 
 static void steps(const writing *w)
 {
-    fprintf(w->to, "\nSteps, from 0:00 (%s, %s)\n", show_unit(w->system, DIM_TEMPERATURE),
-            show_unit(w->system, DIM_LENGTH));
+    fprintf(w->to, "\nSteps, from 0:00 (%s, %s)\n", format_unit(w->system, DIM_TEMPERATURE),
+            format_unit(w->system, DIM_LENGTH));
     fprintf(w->to, "         %8s  %-10s %10s %9s %9s %9s %9s %8s\n", "at", "put in", "how much", "over", "then wait",
             "bath", "bound", "level");
     for (size_t i = 0; i < w->p->steps_count; i++)
@@ -200,21 +200,21 @@ static void amounts(const writing *w)
     if (p->steps_count == 0)
         fputs(" nothing\n", w->to);
     if (p->water_kg > 0) {
-        plan_line(w->to, "water", DIM_MASS, p->water_kg, "");
-        plan_line(w->to, "", DIM_VOLUME, water_m3, "");
+        listing_line(w->to, "water", DIM_MASS, p->water_kg, "");
+        listing_line(w->to, "", DIM_VOLUME, water_m3, "");
     }
     if (p->water_kg > 0 && !(p->asked.from_level_m > 0))
-        plan_line(w->to, "alone it stands", DIM_LENGTH, p->water_level_m, "deep");
+        listing_line(w->to, "alone it stands", DIM_LENGTH, p->water_level_m, "deep");
     if (p->salts_kg > 0)
-        plan_line(w->to, "dry salts", DIM_MASS, p->salts_kg, "");
+        listing_line(w->to, "dry salts", DIM_MASS, p->salts_kg, "");
     snprintf(liquid, sizeof liquid, "%s salts, put in at %s", show(w->system, DIM_FRACTION, p->asked.liquid_fraction).text,
              show(w->system, DIM_TEMPERATURE, p->asked.liquid_K).text);
     if (p->liquid_kg > 0)
-        plan_line(w->to, "ready-mixed liquid", DIM_MASS, p->liquid_kg, liquid);
+        listing_line(w->to, "ready-mixed liquid", DIM_MASS, p->liquid_kg, liquid);
     if (p->liquid_kg > 0 && !isnan(p->liquid_crystals_K))
-        plan_line(w->to, "it crystallises", DIM_TEMPERATURE, p->liquid_crystals_K, "and below: keep drum and hose warmer");
+        listing_line(w->to, "it crystallises", DIM_TEMPERATURE, p->liquid_crystals_K, "and below: keep drum and hose warmer");
     if (p->heat_J > 0)
-        plan_line(w->to, "heat set free", DIM_ENERGY, p->heat_J, "all of it, at 25 degC");
+        listing_line(w->to, "heat set free", DIM_ENERGY, p->heat_J, "all of it, at 25 degC");
 }
 
 static void stirring(const writing *w)
@@ -223,9 +223,9 @@ static void stirring(const writing *w)
     if (p->steps_count < 2 && !(p->asked.from_level_m > 0 && p->steps_count > 0))
         return;
     fputs("\nStirring needed\n", w->to);
-    plan_line(w->to, "power to the bath", DIM_POWER, p->mixer_W,
+    listing_line(w->to, "power to the bath", DIM_POWER, p->mixer_W,
               p->mixer_stated ? "the scenario's mixer" : "no mixer's power is stated: as of a gentle one");
-    fprintf(w->to, " %-19s %-41s %s\n", "mixed through in", show_span(3 * p->mixing_time_s).text, "95 %, full tank");
+    fprintf(w->to, " %-19s %-41s %s\n", "mixed through in", format_duration(3 * p->mixing_time_s).text, "95 %, full tank");
     report_paragraph(
         w->to,
         "Paces and waits count on that, from the first salts to the last.%s Published mixing times differ by "
@@ -240,21 +240,21 @@ static void bath(const writing *w)
 {
     const boil_charge_plan *p = w->p;
     fputs("\nThe bath that it comes to\n", w->to);
-    plan_line(w->to, "boils at", DIM_TEMPERATURE, p->boiling_point_K, "");
-    plan_line(w->to, "salts by mass", DIM_FRACTION, p->salt_fraction, "");
-    plan_line(w->to, "strength", DIM_CONCENTRATION, p->strength_kg_m3, "salts per volume of hot bath");
-    plan_line(w->to, "", DIM_CONCENTRATION, p->per_water_kg_m3,
+    listing_line(w->to, "boils at", DIM_TEMPERATURE, p->boiling_point_K, "");
+    listing_line(w->to, "salts by mass", DIM_FRACTION, p->salt_fraction, "");
+    listing_line(w->to, "strength", DIM_CONCENTRATION, p->strength_kg_m3, "salts per volume of hot bath");
+    listing_line(w->to, "", DIM_CONCENTRATION, p->per_water_kg_m3,
               p->all_put_in ? "salts per volume of water put in, at 20 degC"
                             : "salts per volume of all the water in it, at 20 degC");
-    plan_line(w->to, "level cold", DIM_LENGTH, p->cold_level_m, "at the room's temperature");
-    plan_line(w->to, "level hot", DIM_LENGTH, p->hot_level_m, "still");
-    plan_line(w->to, "level boiling", DIM_LENGTH, p->swelled_level_m, "upper estimate, heat on full");
-    plan_line(w->to, "rim", DIM_LENGTH, w->a->scenario->plant.tank.depth_m, "");
-    plan_line(w->to, "evaporates", DIM_MASS, p->evaporated_kg, "until it boils");
+    listing_line(w->to, "level cold", DIM_LENGTH, p->cold_level_m, "at the room's temperature");
+    listing_line(w->to, "level hot", DIM_LENGTH, p->hot_level_m, "still");
+    listing_line(w->to, "level boiling", DIM_LENGTH, p->swelled_level_m, "upper estimate, heat on full");
+    listing_line(w->to, "rim", DIM_LENGTH, w->a->scenario->plant.tank.depth_m, "");
+    listing_line(w->to, "evaporates", DIM_MASS, p->evaporated_kg, "until it boils");
     if (!isnan(p->heat_up_s))
-        fprintf(w->to, " %-19s %s\n", "heating up", show_span(p->heat_up_s).text);
+        fprintf(w->to, " %-19s %s\n", "heating up", format_duration(p->heat_up_s).text);
     if (!isnan(p->crystals_from_K))
-        plan_line(w->to, "it crystallises", DIM_TEMPERATURE, p->crystals_from_K,
+        listing_line(w->to, "it crystallises", DIM_TEMPERATURE, p->crystals_from_K,
                   "and below: kept warmer, or the salts cake");
 }
 
@@ -275,15 +275,15 @@ static void verdict(const writing *w)
     if (p->steps_count == 0)
         fputs("Nothing to put in", w->to);
     else
-        fprintf(w->to, "%s to put in over %s, heat off, at most %s", what, show_span(p->filled_s).text,
+        fprintf(w->to, "%s to put in over %s, heat off, at most %s", what, format_duration(p->filled_s).text,
                 show(w->system, DIM_TEMPERATURE, hottest_bound(p)).text);
     if (isnan(p->heat_up_s))
         fputs("; then it never boils\n", w->to);
     else
-        fprintf(w->to, "; then %s to the boil\n", show_span(p->heat_up_s).text);
+        fprintf(w->to, "; then %s to the boil\n", format_duration(p->heat_up_s).text);
 }
 
-void charge_report(const charge_answer *a, show_system s, FILE *to)
+void charge_report(const charge_answer *a, unit_system s, FILE *to)
 {
     writing w = {&a->plan, a, s, to};
     verdict(&w);

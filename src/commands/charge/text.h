@@ -13,11 +13,11 @@ typedef struct {
     boil_charge_plan plan;
 } charge_answer;
 
-void charge_report(const charge_answer *a, show_system s, FILE *to);
+void charge_report(const charge_answer *a, unit_system s, FILE *to);
 void charge_json(const charge_answer *a, FILE *to);
 
 /* The reason, on standard error. */
-void charge_refuse(const charge_answer *a, show_system s);
-void charge_refuse_salts_first(const scenario *s, boil_charge_paste paste, show_system system);
+void charge_refuse(const charge_answer *a, unit_system s);
+void charge_refuse_salts_first(const scenario *s, boil_charge_paste paste, unit_system system);
 
 #endif

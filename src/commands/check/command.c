@@ -5,7 +5,7 @@
 #include "describe/listing.h"
 #include "describe/report.h"
 
-static size_t acts_of(const scenario *s, boil_act_kind kind)
+static size_t acts_of(const scenario *s, boil_action_kind kind)
 {
     size_t n = 0;
     for (size_t i = 0; i < s->schedule.count; i++)
@@ -14,7 +14,7 @@ static size_t acts_of(const scenario *s, boil_act_kind kind)
 }
 
 /* ", 2 of salts", where there are any. */
-static void others(const scenario *s, boil_act_kind kind, const char *what)
+static void others(const scenario *s, boil_action_kind kind, const char *what)
 {
     size_t n = acts_of(s, kind);
     if (n > 0)
@@ -24,14 +24,14 @@ static void others(const scenario *s, boil_act_kind kind, const char *what)
 static void answer(const scenario *s)
 {
     printf("%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
-           show_count(acts_of(s, BOIL_ACT_LOAD), "load", "loads").text,
-           show_count(acts_of(s, BOIL_ACT_WATER), "addition", "additions").text);
-    others(s, BOIL_ACT_SALTS, "salts");
-    others(s, BOIL_ACT_LIQUID, "liquid");
-    printf(" in %s from %s\n\n", show_span(s->schedule.duration_s).text, show_clock(s->start_s, 0).text);
-    plan_print(s, stdout);
+           format_count(acts_of(s, BOIL_ACTION_LOAD), "load", "loads").text,
+           format_count(acts_of(s, BOIL_ACTION_WATER), "addition", "additions").text);
+    others(s, BOIL_ACTION_SALTS, "salts");
+    others(s, BOIL_ACTION_LIQUID, "liquid");
+    printf(" in %s from %s\n\n", format_duration(s->schedule.duration_s).text, format_clock(s->start_s, 0).text);
+    listing_print(s, stdout);
     putchar('\n');
-    report_uncertainty(&s->plant.charge, SHOW_SI, stdout);
+    report_uncertainty(&s->plant.charge, UNITS_SI, stdout);
     report_caution(stdout);
 }
 

@@ -10,14 +10,14 @@
 
 /* Settings --------------------------------------------------------------------------------------------------------- */
 
-static bool same_words(const contrast *c, size_t setting, show_system s)
+static bool same_words(const contrast *c, size_t setting, unit_system s)
 {
     return strcmp(setting_words_of(c->a->scenario, setting, s).text,
                   setting_words_of(c->b->scenario, setting, s).text) == 0;
 }
 
 /* What differs in its fourth digit; a default and the same in other units may differ by rounding. */
-bool contrast_setting_differs(const contrast *c, size_t setting)
+bool compare_setting_differs(const contrast *c, size_t setting)
 {
     const scenario_setting *in_a = &c->a->scenario->settings[setting], *in_b = &c->b->scenario->settings[setting];
     key_kind kind = in_a->key->kind;
@@ -25,7 +25,7 @@ bool contrast_setting_differs(const contrast *c, size_t setting)
         return false;
     if (in_a->state == SETTING_ABSENT || in_b->state == SETTING_ABSENT)
         return (in_a->state == SETTING_ABSENT) != (in_b->state == SETTING_ABSENT);
-    return !same_words(c, setting, SHOW_US) || !same_words(c, setting, SHOW_SI);
+    return !same_words(c, setting, UNITS_US) || !same_words(c, setting, UNITS_SI);
 }
 
 #define SAME_TIME_S 1e-6
@@ -63,19 +63,19 @@ static bool same_load(const boil_load *a, const boil_load *b)
 
 static bool same_act(const scenario *s, size_t i, const scenario *t, size_t j)
 {
-    const boil_act *a = &s->schedule.acts[i], *b = &t->schedule.acts[j];
+    const boil_action *a = &s->schedule.acts[i], *b = &t->schedule.acts[j];
     if (a->kind != b->kind)
         return false;
-    if (a->kind == BOIL_ACT_LOAD && !same_load(&a->is.load, &b->is.load))
+    if (a->kind == BOIL_ACTION_LOAD && !same_load(&a->is.load, &b->is.load))
         return false;
     scenario as_a = *t; /* clock times in words count from the same start */
     as_a.start_s = s->start_s;
-    return strcmp(said_of(s, i).text, said_of(t, j).text) == 0 &&
-           strcmp(act_details(s, i, ACT_BOTH).text, act_details(&as_a, j, ACT_BOTH).text) == 0;
+    return strcmp(action_name_of(s, i).text, action_name_of(t, j).text) == 0 &&
+           strcmp(action_details(s, i, ACTION_BOTH).text, action_details(&as_a, j, ACTION_BOTH).text) == 0;
 }
 
 /* Each act of the other may answer for one at the same time; both schedules stand in the order of time. */
-static size_t only_in(const scenario *s, const scenario *other, bool in_a, contrast_act *list)
+static size_t only_in(const scenario *s, const scenario *other, bool in_a, compare_act *list)
 {
     const boil_schedule *theirs = &other->schedule;
     size_t n = 0, first = 0, m = theirs->count;
@@ -90,7 +90,7 @@ static size_t only_in(const scenario *s, const scenario *other, bool in_a, contr
         if (j < m && theirs->acts[j].time_s <= time_s + SAME_TIME_S)
             taken[j] = true;
         else
-            list[n++] = (contrast_act){s, i, in_a};
+            list[n++] = (compare_act){s, i, in_a};
     }
     free(taken);
     return n;
@@ -98,7 +98,7 @@ static size_t only_in(const scenario *s, const scenario *other, bool in_a, contr
 
 static int by_time(const void *left, const void *right)
 {
-    const contrast_act *l = left, *r = right;
+    const compare_act *l = left, *r = right;
     double a = l->of->schedule.acts[l->act].time_s, b = r->of->schedule.acts[r->act].time_s;
     if (a != b)
         return a < b ? -1 : 1;
@@ -107,10 +107,10 @@ static int by_time(const void *left, const void *right)
     return l->act < r->act ? -1 : 1;
 }
 
-contrast_act *contrast_acts(const contrast *c, size_t *count)
+compare_act *compare_acts(const contrast *c, size_t *count)
 {
     const scenario *a = c->a->scenario, *b = c->b->scenario;
-    contrast_act *list = malloc((a->schedule.count + b->schedule.count + 1) * sizeof *list);
+    compare_act *list = malloc((a->schedule.count + b->schedule.count + 1) * sizeof *list);
     *count = 0;
     if (list == NULL)
         return NULL;
@@ -192,7 +192,7 @@ static double heat_put_in(const outcome *o)
     return o->central.end_s > 0 ? o->central.summary.input_total_J / o->central.end_s : (double)NAN;
 }
 
-static const contrast_measure measures[] = {
+static const compare_measure measures[] = {
     {"slowest_load_s", "boil back, slowest load", DIM_TIME, slowest_load},
     {"quiet_s", "time without boil", DIM_TIME, quiet_time},
     {"layer_max_kg", "most water afloat", DIM_MASS, layer_max},
@@ -209,28 +209,28 @@ static const contrast_measure measures[] = {
     {"input_mean_W", "heat put in, on average", DIM_POWER, heat_put_in},
 };
 
-const contrast_measure *contrast_measured(size_t index)
+const compare_measure *compare_measured(size_t index)
 {
     return index < sizeof measures / sizeof measures[0] ? &measures[index] : NULL;
 }
 
 /* Findings --------------------------------------------------------------------------------------------------------- */
 
-const boil_finding *contrast_finding_of(const contrast_finding *f)
+const boil_finding *compare_finding_of(const compare_finding *f)
 {
     return f->in[0] != NULL ? f->in[0] : f->in[1];
 }
 
 /* Where a finding was found in one run, it is likely; possible only when the central run has none of that kind. */
-static void take(contrast_finding *list, size_t *count, const boil_findings *from, int side, bool likely)
+static void take(compare_finding *list, size_t *count, const boil_findings *from, int side, bool likely)
 {
     for (size_t i = 0; i < from->count; i++) {
         const boil_finding *f = &from->list[i];
         size_t n = 0;
-        while (n < *count && strcmp(contrast_finding_of(&list[n])->id, f->id) != 0)
+        while (n < *count && strcmp(compare_finding_of(&list[n])->id, f->id) != 0)
             n++;
         if (n == *count)
-            list[(*count)++] = (contrast_finding){0};
+            list[(*count)++] = (compare_finding){0};
         if (list[n].in[side] == NULL) {
             list[n].in[side] = f;
             list[n].likely[side] = likely;
@@ -238,7 +238,7 @@ static void take(contrast_finding *list, size_t *count, const boil_findings *fro
     }
 }
 
-static int gravity(const contrast_finding *f)
+static int gravity(const compare_finding *f)
 {
     int a = f->in[0] != NULL ? (int)f->in[0]->severity : -1, b = f->in[1] != NULL ? (int)f->in[1]->severity : -1;
     return a > b ? a : b;
@@ -246,17 +246,17 @@ static int gravity(const contrast_finding *f)
 
 static int by_gravity(const void *left, const void *right)
 {
-    const contrast_finding *l = left, *r = right;
+    const compare_finding *l = left, *r = right;
     int difference = gravity(r) - gravity(l);
     if (difference != 0)
         return difference;
-    return strcmp(contrast_finding_of(l)->id, contrast_finding_of(r)->id);
+    return strcmp(compare_finding_of(l)->id, compare_finding_of(r)->id);
 }
 
-contrast_finding *contrast_findings(const contrast *c, size_t *count)
+compare_finding *compare_findings(const contrast *c, size_t *count)
 {
     size_t most = c->a->found.count + c->a->possible.count + c->b->found.count + c->b->possible.count;
-    contrast_finding *list = calloc(most + 1, sizeof *list);
+    compare_finding *list = calloc(most + 1, sizeof *list);
     *count = 0;
     if (list == NULL)
         return NULL;

@@ -11,17 +11,17 @@ typedef struct {
 } contrast;
 
 /* Title and run sheet are no setting of the plant. */
-bool contrast_setting_differs(const contrast *c, size_t setting);
+bool compare_setting_differs(const contrast *c, size_t setting);
 
 /* An act that only one of them has; the same at another time is two. */
 typedef struct {
     const scenario *of;
     size_t act;      /* in its schedule */
     bool in_a;
-} contrast_act;
+} compare_act;
 
 /* In the order of time, to be freed; NULL when there are none, or memory is refused. */
-contrast_act *contrast_acts(const contrast *c, size_t *count);
+compare_act *compare_acts(const contrast *c, size_t *count);
 
 /* Quantities of an outcome, one by one; NULL beyond the last. */
 typedef struct {
@@ -29,18 +29,18 @@ typedef struct {
     const char *words;
     unit_dimension dimension;
     double (*of)(const outcome *o); /* NaN: there is none */
-} contrast_measure;
-const contrast_measure *contrast_measured(size_t index);
+} compare_measure;
+const compare_measure *compare_measured(size_t index);
 
 /* A finding of either, likely or possible; NULL where it was not found. */
 typedef struct {
     const boil_finding *in[2];   /* of a, of b */
     bool likely[2];
-} contrast_finding;
+} compare_finding;
 
-const boil_finding *contrast_finding_of(const contrast_finding *f); /* that of a, else of b */
+const boil_finding *compare_finding_of(const compare_finding *f); /* that of a, else of b */
 
 /* Gravest first; to be freed. */
-contrast_finding *contrast_findings(const contrast *c, size_t *count);
+compare_finding *compare_findings(const contrast *c, size_t *count);
 
 #endif

@@ -19,7 +19,7 @@ static const option options[OPTIONS] = {
 
 typedef struct {
     bool json;
-    show_system system;
+    unit_system system;
     plot plot;
 } request;
 
@@ -27,7 +27,7 @@ static bool request_read(const given *g, request *r)
 {
     *r = (request){.json = g->values[JSON] != NULL};
     if (g->values[UNITS] != NULL)
-        show_system_named(g->values[UNITS], &r->system);
+        unit_system_named(g->values[UNITS], &r->system);
     if (g->arguments_count != 2) {
         program_complain("'compare' needs two scenarios");
         return false;

@@ -13,7 +13,7 @@ static void side(json *j, const char *name, const outcome *o)
     json_object(j, name);
     json_text(j, "scenario", o->scenario->path);
     json_text(j, "title", o->scenario->title);
-    json_text(j, "verdict", verdict_of(o, SHOW_SI).text);
+    json_text(j, "verdict", verdict_of(o, UNITS_SI).text);
     json_bool(j, "stopped", outcome_stopped(o));
     json_close(j);
 }
@@ -21,14 +21,14 @@ static void side(json *j, const char *name, const outcome *o)
 static void setting_side(json *j, const char *name, const scenario *s, size_t i)
 {
     bool there = s->settings[i].state != SETTING_ABSENT;
-    json_text(j, name, there ? setting_words_of(s, i, SHOW_SI).text : NULL);
+    json_text(j, name, there ? setting_words_of(s, i, UNITS_SI).text : NULL);
 }
 
 static void settings(json *j, const contrast *c)
 {
     json_list(j, "settings");
     for (size_t i = 0; i < key_count(); i++) {
-        if (!contrast_setting_differs(c, i))
+        if (!compare_setting_differs(c, i))
             continue;
         json_object(j, NULL);
         json_text(j, "section", key_at(i)->section);
@@ -43,14 +43,14 @@ static void settings(json *j, const contrast *c)
 static void acts(json *j, const contrast *c)
 {
     size_t count;
-    contrast_act *list = contrast_acts(c, &count);
+    compare_act *list = compare_acts(c, &count);
     json_list(j, "acts");
     for (size_t i = 0; i < count; i++) {
         json_object(j, NULL);
         json_text(j, "only_in", list[i].in_a ? "a" : "b");
         json_number(j, "time_s", list[i].of->schedule.acts[list[i].act].time_s);
-        json_text(j, "act", said_of(list[i].of, list[i].act).text);
-        json_text(j, "details", act_details(list[i].of, list[i].act, ACT_SI).text);
+        json_text(j, "act", action_name_of(list[i].of, list[i].act).text);
+        json_text(j, "details", action_details(list[i].of, list[i].act, ACTION_SI).text);
         json_close(j);
     }
     json_close(j);
@@ -59,9 +59,9 @@ static void acts(json *j, const contrast *c)
 
 static void outcomes(json *j, const contrast *c)
 {
-    const contrast_measure *m;
+    const compare_measure *m;
     json_object(j, "outcome");
-    for (size_t i = 0; (m = contrast_measured(i)) != NULL; i++) {
+    for (size_t i = 0; (m = compare_measured(i)) != NULL; i++) {
         double a = m->of(c->a), b = m->of(c->b);
         json_object(j, m->name);
         json_number(j, "a", a);
@@ -71,7 +71,7 @@ static void outcomes(json *j, const contrast *c)
     json_close(j);
 }
 
-static void finding_side(json *j, const char *name, const contrast_finding *f, int i)
+static void finding_side(json *j, const char *name, const compare_finding *f, int i)
 {
     if (f->in[i] == NULL) {
         json_null(j, name);
@@ -88,11 +88,11 @@ static void finding_side(json *j, const char *name, const contrast_finding *f, i
 static void findings(json *j, const contrast *c)
 {
     size_t count;
-    contrast_finding *list = contrast_findings(c, &count);
+    compare_finding *list = compare_findings(c, &count);
     json_list(j, "findings");
     for (size_t i = 0; i < count; i++) {
         json_object(j, NULL);
-        json_text(j, "id", contrast_finding_of(&list[i])->id);
+        json_text(j, "id", compare_finding_of(&list[i])->id);
         finding_side(j, "a", &list[i], 0);
         finding_side(j, "b", &list[i], 1);
         json_close(j);

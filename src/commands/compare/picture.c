@@ -5,7 +5,7 @@
 #include "describe/picture_actions.h"
 #include "describe/picture_frame.h"
 
-bool compare_picture(const contrast *c, const boil_history *trace_a, const boil_history *trace_b, show_system s,
+bool compare_picture(const contrast *c, const boil_history *trace_a, const boil_history *trace_b, unit_system s,
                      picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
     picture p;
@@ -17,8 +17,8 @@ bool compare_picture(const contrast *c, const boil_history *trace_a, const boil_
     picture_frame(&p, c->b, s, format, c->b->scenario->title, "frame-b.tsv");
     picture_trace(&p, trace_a, "trace-a.csv");
     picture_trace(&p, trace_b, "trace-b.csv");
-    picture_acts(&p, c->a, format, end, "acts-a.tsv", "lanes-a.tsv");
-    picture_acts(&p, c->b, format, end, "acts-b.tsv", "lanes-b.tsv");
+    picture_actions(&p, c->a, format, end, "acts-a.tsv", "lanes-a.tsv");
+    picture_actions(&p, c->b, format, end, "acts-b.tsv", "lanes-b.tsv");
     bool good = picture_draw(&p, "compare.gp", format, drawn, problem);
     picture_end(&p);
     return good;

@@ -30,7 +30,7 @@ static void head(FILE *to, const char *name, const char *difference)
     line(to, name, "A", "B", difference);
 }
 
-static void side(const outcome *o, const char *letter, show_system s, FILE *to)
+static void side(const outcome *o, const char *letter, unit_system s, FILE *to)
 {
     char title[600];
     snprintf(title, sizeof title, "%s  %s", letter, text_fitted(o->scenario->title, REPORT_WIDTH - 3).text);
@@ -40,7 +40,7 @@ static void side(const outcome *o, const char *letter, show_system s, FILE *to)
 
 /* What is done and what there is ----------------------------------------------------------------------------------- */
 
-static const char *state_words(const scenario *s, size_t i, show_system system, setting_words *w)
+static const char *state_words(const scenario *s, size_t i, unit_system system, setting_words *w)
 {
     if (s->settings[i].state == SETTING_ABSENT)
         return "-";
@@ -61,14 +61,14 @@ static void setting(FILE *to, const char *name, const char *a, const char *b)
     text_wrapped(to, b, used, used + 1, REPORT_WIDTH);
 }
 
-static bool settings(const contrast *c, show_system s, FILE *to)
+static bool settings(const contrast *c, unit_system s, FILE *to)
 {
     bool any = false;
     for (size_t i = 0; i < key_count(); i++) {
         setting_words a, b;
         char name[80];
         const key *k = key_at(i);
-        if (!contrast_setting_differs(c, i))
+        if (!compare_setting_differs(c, i))
             continue;
         any = true;
         snprintf(name, sizeof name, k->section[0] != '\0' ? "%s, %s" : "%s%s", k->section, k->words);
@@ -77,21 +77,21 @@ static bool settings(const contrast *c, show_system s, FILE *to)
     return any;
 }
 
-static void act(const contrast_act *x, show_system s, FILE *to)
+static void act(const compare_act *x, unit_system s, FILE *to)
 {
     char text[700];
-    act_words details = act_details(x->of, x->act, s == SHOW_US ? ACT_US : ACT_SI);
-    snprintf(text, sizeof text, "%s%s%s", said_of(x->of, x->act).text, details.text[0] != '\0' ? ", " : "",
+    action_words details = action_details(x->of, x->act, s == UNITS_US ? ACTION_US : ACTION_SI);
+    snprintf(text, sizeof text, "%s%s%s", action_name_of(x->of, x->act).text, details.text[0] != '\0' ? ", " : "",
              details.text);
     int used = fprintf(to, " only %s %8s ", x->in_a ? "A" : "B",
-                       show_clock(x->of->start_s, x->of->schedule.acts[x->act].time_s).text);
+                       format_clock(x->of->start_s, x->of->schedule.acts[x->act].time_s).text);
     text_wrapped(to, text, used, used + 1, REPORT_WIDTH);
 }
 
-static bool acts(const contrast *c, show_system s, FILE *to)
+static bool acts(const contrast *c, unit_system s, FILE *to)
 {
     size_t count;
-    contrast_act *list = contrast_acts(c, &count);
+    compare_act *list = compare_acts(c, &count);
     for (size_t i = 0; i < count && i < PLAN_ACTS_MAX; i++)
         act(&list[i], s, to);
     if (count > PLAN_ACTS_MAX)
@@ -100,7 +100,7 @@ static bool acts(const contrast *c, show_system s, FILE *to)
     return count > 0;
 }
 
-static void inputs(const contrast *c, show_system s, FILE *to)
+static void inputs(const contrast *c, unit_system s, FILE *to)
 {
     head(to, "What differs", "");
     bool any = settings(c, s, to);
@@ -111,7 +111,7 @@ static void inputs(const contrast *c, show_system s, FILE *to)
 
 /* What comes of it ------------------------------------------------------------------------------------------------- */
 
-static shown difference_of(const contrast_measure *m, show_system s, double a, double b)
+static shown difference_of(const compare_measure *m, unit_system s, double a, double b)
 {
     shown t;
     unit_dimension d = m->dimension == DIM_TEMPERATURE ? DIM_DIFFERENCE : m->dimension;
@@ -122,18 +122,18 @@ static shown difference_of(const contrast_measure *m, show_system s, double a, d
     return t;
 }
 
-static void outcomes(const contrast *c, show_system s, FILE *to)
+static void outcomes(const contrast *c, unit_system s, FILE *to)
 {
-    const contrast_measure *m;
+    const compare_measure *m;
     head(to, "What comes of it", "B less A");
-    for (size_t i = 0; (m = contrast_measured(i)) != NULL; i++) {
+    for (size_t i = 0; (m = compare_measured(i)) != NULL; i++) {
         double a = m->of(c->a), b = m->of(c->b);
         line(to, m->words, show(s, m->dimension, a).text, show(s, m->dimension, b).text,
              difference_of(m, s, a, b).text);
     }
 }
 
-static shown severity_words(const contrast_finding *f, int i)
+static shown severity_words(const compare_finding *f, int i)
 {
     shown t;
     if (f->in[i] == NULL)
@@ -152,18 +152,18 @@ static void finding_line(FILE *to, const char *title, const char *a, const char 
 static void findings(const contrast *c, FILE *to)
 {
     size_t count;
-    contrast_finding *list = contrast_findings(c, &count);
+    compare_finding *list = compare_findings(c, &count);
     fputc('\n', to);
     finding_line(to, "Findings", count > 0 ? "A" : "", count > 0 ? "B" : "");
     for (size_t i = 0; i < count; i++)
-        finding_line(to, contrast_finding_of(&list[i])->title,
+        finding_line(to, compare_finding_of(&list[i])->title,
                      severity_words(&list[i], 0).text, severity_words(&list[i], 1).text);
     if (count == 0)
         fputs(" none\n", to);
     free(list);
 }
 
-void compare_report(const contrast *c, show_system s, FILE *to)
+void compare_report(const contrast *c, unit_system s, FILE *to)
 {
     side(c->a, "A", s, to);
     side(c->b, "B", s, to);

@@ -41,14 +41,14 @@ static bool reading_read(cursor *c, void *into)
     return cursor_expect_end(c);
 }
 
-static bool request_read(const given *g, boil_correct_case *c, show_system *system)
+static bool request_read(const given *g, boil_correct_case *c, unit_system *system)
 {
     static const bounds level = {"m", 0.02, 5}, share = {"%", 1, 89};
     reading r;
     *c = (boil_correct_case){.level_boiling = g->values[BOILING_LEVEL] != NULL};
-    *system = SHOW_US;
+    *system = UNITS_US;
     if (g->values[UNITS] != NULL)
-        show_system_named(g->values[UNITS], system);
+        unit_system_named(g->values[UNITS], system);
     if (g->values[READS] == NULL || (g->values[LEVEL] == NULL) == (g->values[BOILING_LEVEL] == NULL)) {
         program_complain(
             "'correct' needs --reads, such as --reads '288 degF +- 1 degF', and one of --level and --boiling-level");
@@ -64,13 +64,13 @@ static bool request_read(const given *g, boil_correct_case *c, show_system *syst
     return true;
 }
 
-static int answer(boil_correct_case *c, show_system system, bool json, const scenario *s)
+static int answer(boil_correct_case *c, unit_system system, bool json, const scenario *s)
 {
     correct_answer a = {.scenario = s};
     boil_run_options o = boil_run_options_default();
     double room_K = s->plant.room.temperature_K;
     c->added_K = room_K > BOIL_ZERO_CELSIUS ? room_K : BOIL_ZERO_CELSIUS;
-    c->liquid_K = boil_pace_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
+    c->liquid_K = boil_pour_rate_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
     c->next_load = boil_correct_next_load(&s->plant, &s->schedule);
     if (!(c->level_m < s->plant.tank.depth_m)) {
         program_complain("--%s: it must be below the rim of %s, at %s",
@@ -95,7 +95,7 @@ static int answer(boil_correct_case *c, show_system system, bool json, const sce
 static int run(const given *g)
 {
     boil_correct_case c;
-    show_system system;
+    unit_system system;
     scenario s;
     if (!request_read(g, &c, &system))
         return STATUS_USAGE;

@@ -12,7 +12,7 @@
 typedef struct {
     const boil_correction *p;
     const scenario *scenario;
-    show_system system;
+    unit_system system;
     FILE *to;
 } writing;
 
@@ -46,7 +46,7 @@ static void refuse_pace(const correct_answer *a)
                      remedy(a, !(p->salts.mass_kg + p->liquid.mass_kg > 0)));
 }
 
-void correct_refuse(const correct_answer *a, show_system s)
+void correct_refuse(const correct_answer *a, unit_system s)
 {
     const boil_correction *p = &a->plan;
     const char *path = a->scenario->path;
@@ -60,7 +60,7 @@ void correct_refuse(const correct_answer *a, show_system s)
             "%s: the heat does not keep it boiling at %s: a reading taken then says nothing of its strength, and "
             "no water goes onto a bath that does not boil. More heat first",
             path, show(s, DIM_TEMPERATURE, p->asked.reads_K).text);
-    else if (p->end == BOIL_CORRECT_NO_ROOM)
+    else if (p->end == BOIL_CORRECT_NO_FREEBOARD)
         program_complain(
             "%s: at no level does the freeboard of %s stay with the next load in: a lighter load, less heat or a "
             "deeper tank",
@@ -92,19 +92,19 @@ static void verdict(const writing *w)
         joint = "; then ";
     }
     if (p->boil_down_s > 0) {
-        fprintf(w->to, "%sboil down for %s", joint, show_span(p->boil_down_s).text);
+        fprintf(w->to, "%sboil down for %s", joint, format_duration(p->boil_down_s).text);
         joint = ", then ";
     }
     if (p->water.mass_kg > 0) {
-        fprintf(w->to, "%s%s of water over %s", joint, gallons(w, p->water.mass_kg).text, show_span(p->water.over_s).text);
+        fprintf(w->to, "%s%s of water over %s", joint, gallons(w, p->water.mass_kg).text, format_duration(p->water.over_s).text);
         joint = ", then ";
     }
     const boil_correct_step *makeup = p->salts.mass_kg > 0 ? &p->salts : &p->liquid;
     if (makeup->mass_kg > 0)
         fprintf(w->to, "%s%s of %s over %s", joint, show(w->system, DIM_MASS, makeup->mass_kg).text,
-                makeup == &p->salts ? "dry salts" : "liquid", show_span(makeup->over_s).text);
+                makeup == &p->salts ? "dry salts" : "liquid", format_duration(makeup->over_s).text);
     if (anything)
-        fprintf(w->to, ": at %s after %s\n", show(w->system, DIM_TEMPERATURE, p->end_K).text, show_span(p->done_s).text);
+        fprintf(w->to, ": at %s after %s\n", show(w->system, DIM_TEMPERATURE, p->end_K).text, format_duration(p->done_s).text);
     else
         fprintf(w->to, "%s\n",
                 p->bail != BOIL_BAIL_NOTHING ? "; nothing to add" : "Nothing to add: it is at the set point");
@@ -120,27 +120,27 @@ static void bath(const writing *w)
         snprintf(range, sizeof range, "%s to %s, by the reading", show(w->system, DIM_FRACTION, p->salt_fraction_low).text,
                  show(w->system, DIM_FRACTION, p->salt_fraction_high).text);
     fputs("\nWhat there is\n", w->to);
-    plan_line(w->to, "boils at", DIM_TEMPERATURE, p->asked.reads_K, "as read");
-    plan_line(w->to, "salts by mass", DIM_FRACTION, p->salt_fraction, range);
-    plan_line(w->to, "strength", DIM_CONCENTRATION, p->strength_kg_m3, "salts per volume of hot bath");
-    plan_line(w->to, "level", DIM_LENGTH, p->still_level_m,
+    listing_line(w->to, "boils at", DIM_TEMPERATURE, p->asked.reads_K, "as read");
+    listing_line(w->to, "salts by mass", DIM_FRACTION, p->salt_fraction, range);
+    listing_line(w->to, "strength", DIM_CONCENTRATION, p->strength_kg_m3, "salts per volume of hot bath");
+    listing_line(w->to, "level", DIM_LENGTH, p->still_level_m,
               p->asked.level_boiling ? "still: the swell is taken out" : "still");
     if (p->asked.level_boiling)
-        plan_line(w->to, "swell", DIM_LENGTH, p->swell_m, "upper estimate: a bath that swells less is fuller than this");
-    plan_line(w->to, "mass of bath", DIM_MASS, p->mass_kg, "");
-    plan_line(w->to, "freeboard", DIM_LENGTH, p->freeboard_now_m,
+        listing_line(w->to, "swell", DIM_LENGTH, p->swell_m, "upper estimate: a bath that swells less is fuller than this");
+    listing_line(w->to, "mass of bath", DIM_MASS, p->mass_kg, "");
+    listing_line(w->to, "freeboard", DIM_LENGTH, p->freeboard_now_m,
               p->freeboard_now_m < p->start.limits.freeboard_m ? "as it boils: below the limit" : "as it boils");
     fputs("\nWhat is wanted\n", w->to);
-    plan_line(w->to, "boils at", DIM_TEMPERATURE, p->set_point_K, "as the scenario's bath");
-    plan_line(w->to, "level", DIM_LENGTH, p->wanted_level_m, "still, as in the scenario");
-    plan_line(w->to, "no more than", DIM_LENGTH, p->most_level_m, "still: the freeboard with the next load in");
+    listing_line(w->to, "boils at", DIM_TEMPERATURE, p->set_point_K, "as the scenario's bath");
+    listing_line(w->to, "level", DIM_LENGTH, p->wanted_level_m, "still, as in the scenario");
+    listing_line(w->to, "no more than", DIM_LENGTH, p->most_level_m, "still: the freeboard with the next load in");
 }
 
 /* Steps ----------------------------------------------------------------------------------------------------------- */
 
 static void step_head(const writing *w, double start_s, const char *text)
 {
-    fprintf(w->to, " [ ] %8s  %s\n", show_clock(0, start_s).text, text);
+    fprintf(w->to, " [ ] %8s  %s\n", format_clock(0, start_s).text, text);
 }
 
 static void caution(const writing *w, const char *text)
@@ -157,7 +157,7 @@ static void pour(const writing *w, const boil_correct_step *s, const char *what,
     unit_dimension d = water ? DIM_VOLUME : DIM_MASS;
     double per_kg = water ? 1 / boil_water_density(w->p->asked.added_K) : 1;
     snprintf(text, sizeof text, "%s of %s over %s, no faster than %s a minute",
-             show(w->system, d, s->mass_kg * per_kg).text, what, show_span(s->over_s).text,
+             show(w->system, d, s->mass_kg * per_kg).text, what, format_duration(s->over_s).text,
              show(w->system, d, 60 * s->pace.rate_kg_s * per_kg).text);
     step_head(w, s->start_s, text);
     if (s->pace.limited_by != NULL)
@@ -230,23 +230,23 @@ static void after(const writing *w)
 {
     const boil_correction *p = w->p;
     fputs("\nAfterwards\n", w->to);
-    plan_line(w->to, "boils at", DIM_TEMPERATURE, p->end_K, "");
-    plan_line(w->to, "strength", DIM_CONCENTRATION, p->end_strength_kg_m3, "salts per volume of hot bath");
-    plan_line(w->to, "boiled off", DIM_MASS, p->boiled_off_kg, "meanwhile: counted in");
-    plan_line(w->to, "level", DIM_LENGTH, p->end_still_m, "still");
-    plan_line(w->to, "", DIM_LENGTH, p->end_boiling_m, "boiling, upper estimate");
-    plan_line(w->to, "", DIM_LENGTH, p->end_loaded_m, "highest as the next load goes in, mixing fast");
+    listing_line(w->to, "boils at", DIM_TEMPERATURE, p->end_K, "");
+    listing_line(w->to, "strength", DIM_CONCENTRATION, p->end_strength_kg_m3, "salts per volume of hot bath");
+    listing_line(w->to, "boiled off", DIM_MASS, p->boiled_off_kg, "meanwhile: counted in");
+    listing_line(w->to, "level", DIM_LENGTH, p->end_still_m, "still");
+    listing_line(w->to, "", DIM_LENGTH, p->end_boiling_m, "boiling, upper estimate");
+    listing_line(w->to, "", DIM_LENGTH, p->end_loaded_m, "highest as the next load goes in, mixing fast");
     if (p->bail_to_wanted_m3 > 0)
-        plan_line(w->to, "too full by salts", DIM_VOLUME, p->bail_to_wanted_m3,
+        listing_line(w->to, "too full by salts", DIM_VOLUME, p->bail_to_wanted_m3,
                   "to bail out first, in all, for the level wanted");
-    plan_line(w->to, "next load", DIM_MASS, p->asked.next_load.mass_kg + p->asked.next_load.basket_kg, "the heaviest");
-    plan_line(w->to, "least freeboard", DIM_LENGTH, p->freeboard_min_m, "until then, mixing fast");
+    listing_line(w->to, "next load", DIM_MASS, p->asked.next_load.mass_kg + p->asked.next_load.basket_kg, "the heaviest");
+    listing_line(w->to, "least freeboard", DIM_LENGTH, p->freeboard_min_m, "until then, mixing fast");
 }
 
-void correct_report(const correct_answer *a, show_system s, FILE *to)
+void correct_report(const correct_answer *a, unit_system s, FILE *to)
 {
     writing w = {&a->plan, a->scenario, s, to};
-    boil_charge given = a->scenario->plant.charge;
+    boil_initial_charge given = a->scenario->plant.charge;
     given.basis = BOIL_BY_BOILING_POINT;
     verdict(&w);
     fprintf(to, "\n%s\n", text_plain(a->scenario->title).text);

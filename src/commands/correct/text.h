@@ -13,8 +13,8 @@ typedef struct {
     boil_correction plan;
 } correct_answer;
 
-void correct_report(const correct_answer *a, show_system s, FILE *to);
+void correct_report(const correct_answer *a, unit_system s, FILE *to);
 void correct_json(const correct_answer *a, FILE *to);
-void correct_refuse(const correct_answer *a, show_system s); /* the reason, on standard error */
+void correct_refuse(const correct_answer *a, unit_system s); /* the reason, on standard error */
 
 #endif

@@ -41,13 +41,13 @@ typedef struct {
     const given *given;
     unsigned long samples, seed;
     uncertain_grid grid; /* steps 0: none */
-    study_work work;
-    show_system system;
+    explore_work work;
+    unit_system system;
     plot plot;
 } request;
 
 /* "3/10" */
-static bool shard_read(const char *text, study_work *w)
+static bool shard_read(const char *text, explore_work *w)
 {
     char *end;
     unsigned long i = strtoul(text, &end, 10), n = 0;
@@ -59,7 +59,7 @@ static bool shard_read(const char *text, study_work *w)
     }
     if (!good)
         program_complain("--shard: write which one of how many, such as 3/10");
-    *w = good ? (study_work){.shard = i - 1, .shards = n} : *w;
+    *w = good ? (explore_work){.shard = i - 1, .shards = n} : *w;
     return good;
 }
 
@@ -85,7 +85,7 @@ static bool request_read(const given *g, request *r)
     const char *const *v = g->values;
     *r = (request){.given = g, .samples = SAMPLES_DEFAULT, .seed = 1, .work.shards = 1};
     if (v[UNITS] != NULL)
-        show_system_named(v[UNITS], &r->system);
+        unit_system_named(v[UNITS], &r->system);
     if ((v[SHARD] != NULL && !shard_read(v[SHARD], &r->work)) ||
         (v[SAMPLES] != NULL && !argument_count("samples", v[SAMPLES], &samples, &r->samples)) ||
         (v[SEED] != NULL && !argument_count("seed", v[SEED], &seed, &r->seed)) ||
@@ -99,9 +99,9 @@ static bool request_read(const given *g, request *r)
 
 /* The study ------------------------------------------------------------------------------------------------------- */
 
-static study_input input_of(const uncertain *u)
+static explore_input input_of(const uncertain *u)
 {
-    study_input i = {.dimension = u->thing.dimension, .spread = u->spread};
+    explore_input i = {.dimension = u->thing.dimension, .spread = u->spread};
     memcpy(i.words, u->thing.words, sizeof i.words);
     memcpy(i.said, u->said, sizeof i.said);
     return i;
@@ -117,12 +117,12 @@ static size_t points_for(unsigned long samples)
 
 static void add_loads(study *s, const scenario *c)
 {
-    for (size_t i = 0; i < c->schedule.count && s->load_count < STUDY_LOADS_MAX; i++) {
-        if (c->schedule.acts[i].kind != BOIL_ACT_LOAD)
+    for (size_t i = 0; i < c->schedule.count && s->load_count < EXPLORE_LOADS_MAX; i++) {
+        if (c->schedule.acts[i].kind != BOIL_ACTION_LOAD)
             continue;
-        study_load *l = &s->loads[s->load_count++];
+        explore_load *l = &s->loads[s->load_count++];
         l->time_s = c->schedule.acts[i].time_s;
-        snprintf(l->words, sizeof l->words, "%.127s", text_plain(said_of(c, i).text).text);
+        snprintf(l->words, sizeof l->words, "%.127s", text_plain(action_name_of(c, i).text).text);
     }
 }
 
@@ -141,7 +141,7 @@ static bool grid_fits(const scenario *c, const uncertain_thing *t)
 }
 
 /* Points into the scenario and the request. False, with a complaint, when nothing varies. */
-static bool study_set_up(study *s, request *r, const scenario *c)
+static bool explore_set_up(study *s, request *r, const scenario *c)
 {
     *s = (study){.start_s = c->start_s,
                  .limit_s = c->plant.limits.recovery_s,
@@ -157,7 +157,7 @@ static bool study_set_up(study *s, request *r, const scenario *c)
     if (r->grid.steps > 0) {
         if (!grid_fits(c, &r->grid.over.thing))
             return false;
-        s->grid = (study_grid){input_of(&r->grid.over), r->grid.steps};
+        s->grid = (explore_grid){input_of(&r->grid.over), r->grid.steps};
         r->work.things[r->work.thing_count++] = &r->grid.over.thing;
     }
     for (size_t i = 0; i < c->uncertain_count; i++) {
@@ -165,7 +165,7 @@ static bool study_set_up(study *s, request *r, const scenario *c)
         r->work.things[r->work.thing_count++] = &c->uncertain[i].thing;
     }
     add_loads(s, c);
-    if (study_begin(s) == BOIL_OK)
+    if (explore_begin(s) == BOIL_OK)
         return true;
     program_complain("the study is too large for memory: fewer samples do");
     return false;
@@ -178,7 +178,7 @@ static bool rows_write(const study *s, const char *path)
     whole_file f;
     if (!whole_file_open(&f, path))
         return false;
-    study_csv_write(s, f.to);
+    explore_csv_write(s, f.to);
     return whole_file_close(&f);
 }
 
@@ -186,7 +186,7 @@ static bool draw(const request *r, const study *s)
 {
     picture_drawn drawn;
     picture_problem problem;
-    if (!study_picture(s, r->system, r->plot.format, &drawn, &problem))
+    if (!explore_picture(s, r->system, r->plot.format, &drawn, &problem))
         return plot_failed(&r->plot, &problem);
     return plot_save(&r->plot, &drawn);
 }
@@ -198,9 +198,9 @@ static int answer(const request *r, const study *s)
     const char *rows = v[CSV] != NULL ? v[CSV] : v[SHARD] != NULL ? "-" : NULL;
     bool written = rows == NULL || rows_write(s, rows), drawn = r->plot.path == NULL || draw(r, s);
     if (v[JSON] != NULL)
-        study_json(s, stdout);
+        explore_json(s, stdout);
     else if (v[SHARD] == NULL && !whole_file_is_stdout(rows) && !(plot_is_terminal(&r->plot) && drawn))
-        study_report(s, r->system, program_colour(stdout), stdout);
+        explore_report(s, r->system, program_colour(stdout), stdout);
     return written && drawn ? STATUS_DONE : STATUS_STOPPED;
 }
 
@@ -213,9 +213,9 @@ static int merge(const request *r)
         program_complain("with --merge the rows say what the study is");
         return STATUS_USAGE;
     }
-    if (study_csv_read(&s, r->given->arguments, r->given->arguments_count))
+    if (explore_csv_read(&s, r->given->arguments, r->given->arguments_count))
         status = answer(r, &s);
-    study_free(&s);
+    explore_free(&s);
     return status;
 }
 
@@ -223,14 +223,14 @@ static int make(request *r, scenario_text *text, const scenario *c)
 {
     study s;
     int status = STATUS_USAGE;
-    if (study_set_up(&s, r, c)) {
-        bool whole = study_run(&s, text, &r->work);
+    if (explore_set_up(&s, r, c)) {
+        bool whole = explore_run(&s, text, &r->work);
         if (!whole)
-            program_complain("%s: stopped after %zu of %zu runs", c->path, study_count(&s, true), study_count(&s, false));
+            program_complain("%s: stopped after %zu of %zu runs", c->path, explore_count(&s, true), explore_count(&s, false));
         status = answer(r, &s);
         status = whole ? status : STATUS_STOPPED;
     }
-    study_free(&s);
+    explore_free(&s);
     return status;
 }
 

@@ -15,7 +15,7 @@
 
 /* Writing --------------------------------------------------------------------------------------------------------- */
 
-static void write_input(const char *kind, const study_input *i, FILE *to)
+static void write_input(const char *kind, const explore_input *i, FILE *to)
 {
     const boil_spread *s = &i->spread;
     fprintf(to, "# %s = %s\n#  said = %s\n#  is = %d %d %.17g %.17g %.17g %.17g %zu\n", kind, i->words, i->said,
@@ -49,15 +49,15 @@ static void write_names(const study *s, FILE *to)
     for (size_t i = 0; i < s->input_count; i++)
         fprintf(to, ",%s", s->inputs[i].words);
     for (size_t i = 0; i < s->outputs; i++)
-        fprintf(to, ",%s", study_output_name(s, i).text);
+        fprintf(to, ",%s", explore_output_name(s, i).text);
     fputc('\n', to);
 }
 
 static void write_row(const study *s, size_t row, FILE *to)
 {
-    double value[BOIL_SAMPLE_INPUTS + 1];
-    size_t count = study_values(s, row, value);
-    const double *out = study_row(s, row);
+    double value[BOIL_SAMPLING_INPUTS + 1];
+    size_t count = explore_values(s, row, value);
+    const double *out = explore_row(s, row);
     fprintf(to, "%zu", row);
     for (size_t i = 0; i < count; i++)
         fprintf(to, ",%.17g", value[i]);
@@ -69,12 +69,12 @@ static void write_row(const study *s, size_t row, FILE *to)
     fputc('\n', to);
 }
 
-void study_csv_write(const study *s, FILE *to)
+void explore_csv_write(const study *s, FILE *to)
 {
     write_head(s, to);
     write_names(s, to);
-    for (size_t row = 0; row < study_rows(s); row++)
-        if (study_made(s, row))
+    for (size_t row = 0; row < explore_rows(s); row++)
+        if (explore_made(s, row))
             write_row(s, row, to);
 }
 
@@ -86,7 +86,7 @@ typedef struct {
     FILE *from;
     char *line;
     size_t room, number;
-    study_input *input; /* being described */
+    explore_input *input; /* being described */
 } reading;
 
 static bool complain(const reading *r, const char *what)
@@ -126,13 +126,13 @@ static bool read_plan(study *s, const char *text)
 static bool read_input(reading *r, bool grid, const char *words)
 {
     study *s = r->study;
-    if (!grid && s->input_count == BOIL_SAMPLE_INPUTS)
+    if (!grid && s->input_count == BOIL_SAMPLING_INPUTS)
         return false;
     r->input = grid ? &s->grid.input : &s->inputs[s->input_count++];
     return copy(r->input->words, sizeof r->input->words, words);
 }
 
-static bool read_spread(study_input *i, const char *text)
+static bool read_spread(explore_input *i, const char *text)
 {
     boil_spread *s = &i->spread;
     int dimension, kind;
@@ -148,14 +148,14 @@ static bool read_spread(study_input *i, const char *text)
 static bool read_load(study *s, const char *text)
 {
     char *end;
-    if (s->load_count == STUDY_LOADS_MAX)
+    if (s->load_count == EXPLORE_LOADS_MAX)
         return false;
-    study_load *l = &s->loads[s->load_count++];
+    explore_load *l = &s->loads[s->load_count++];
     l->time_s = strtod(text, &end);
     return end != text && *end == ' ' && copy(l->words, sizeof l->words, end + 1);
 }
 
-static bool read_value(study_input *i, const char *text)
+static bool read_value(explore_input *i, const char *text)
 {
     if (i->spread.count == BOIL_SPREAD_VALUES)
         return false;
@@ -185,7 +185,7 @@ static bool read_fact(reading *r, const char *name, size_t length, const char *v
     if (is(name, length, "load"))
         return read_load(s, value);
     if (is(name, length, "steps"))
-        return sscanf(value, "%zu", &s->grid.count) == 1 && s->grid.count >= 1 && s->grid.count <= STUDY_GRID_MAX;
+        return sscanf(value, "%zu", &s->grid.count) == 1 && s->grid.count >= 1 && s->grid.count <= EXPLORE_GRID_MAX;
     if (is(name, length, "start_s") || is(name, length, "limit_s") || is(name, length, "freeboard_limit_m")) {
         double x = strtod(value, NULL);
         *(name[0] == 's' ? &s->start_s : name[0] == 'l' ? &s->limit_s : &s->freeboard_limit_m) = x;
@@ -231,11 +231,11 @@ static bool begin(reading *r)
         if (boil_spread_problem(&s->inputs[i].spread) != NULL)
             return complain(r, boil_spread_problem(&s->inputs[i].spread));
     s->plan.inputs = s->input_count;
-    if (s->input_count > 0 && boil_sample_plan_problem(&s->plan) != NULL)
-        return complain(r, boil_sample_plan_problem(&s->plan));
+    if (s->input_count > 0 && boil_sampling_plan_problem(&s->plan) != NULL)
+        return complain(r, boil_sampling_plan_problem(&s->plan));
     if (s->grid.count > 0 && !(s->grid.input.spread.low < s->grid.input.spread.high))
         return complain(r, "the steps of the grid lead nowhere");
-    if (study_begin(s) != BOIL_OK)
+    if (explore_begin(s) != BOIL_OK)
         return complain(r, "the study is too large for memory");
     char *own = head_of(s);
     size_t length = own != NULL ? strlen(own) : 0, names = strlen(r->line);
@@ -248,7 +248,7 @@ static bool begin(reading *r)
 static bool read_cells(const study *s, const char *at, double *row)
 {
     size_t skip = s->input_count + (s->grid.count > 0), i;
-    bool again = !isnan(row[STUDY_DONE]);
+    bool again = !isnan(row[EXPLORE_DONE]);
     for (i = 0; i < skip + s->outputs && *at == ','; i++) {
         char *end = NULL;
         bool empty = at[1] == ',' || at[1] == '\0';
@@ -271,9 +271,9 @@ static bool read_rows(reading *r)
         char *end;
         errno = 0;
         unsigned long row = strtoul(r->line, &end, 10);
-        if (errno != 0 || end == r->line || row >= study_rows(s))
+        if (errno != 0 || end == r->line || row >= explore_rows(s))
             return complain(r, "no such row in this study");
-        if (!read_cells(s, end, study_row(s, row)))
+        if (!read_cells(s, end, explore_row(s, row)))
             return complain(r, "the row is broken, or stands in another file with other results");
     }
     return !ferror(r->from) || complain(r, "cannot be read to its end");
@@ -298,7 +298,7 @@ static bool read_file(reading *r, bool first, const char *head)
     return good && read_rows(r);
 }
 
-bool study_csv_read(study *s, const char *const paths[], size_t count)
+bool explore_csv_read(study *s, const char *const paths[], size_t count)
 {
     bool good = true;
     char *head = NULL;

@@ -6,27 +6,27 @@
 /* Heights above the sea are no lengths of tanks. */
 static const double long_m = 30;
 
-const char *study_grid_unit(const study *s, show_system system)
+const char *explore_grid_unit(const study *s, unit_system system)
 {
-    const study_input *i = &s->grid.input;
+    const explore_input *i = &s->grid.input;
     if (i->dimension >= DIM_COUNT)
         return "";
     if (i->dimension == DIM_LENGTH && i->spread.high >= long_m)
-        return system == SHOW_US ? "ft" : "m";
-    return show_unit(system, i->dimension);
+        return system == UNITS_US ? "ft" : "m";
+    return format_unit(system, i->dimension);
 }
 
-double study_grid_shown(const study *s, show_system system, size_t cell)
+double explore_grid_shown(const study *s, unit_system system, size_t cell)
 {
     unit_dimension d = s->grid.input.dimension;
-    double si = study_grid_value(s, cell);
-    return d < DIM_COUNT ? unit_from_si(d, study_grid_unit(s, system), si) : si;
+    double si = explore_grid_value(s, cell);
+    return d < DIM_COUNT ? unit_from_si(d, explore_grid_unit(s, system), si) : si;
 }
 
-shown study_grid_words(const study *s, show_system system, size_t cell)
+shown explore_grid_words(const study *s, unit_system system, size_t cell)
 {
     shown t;
-    const char *spelling = study_grid_unit(s, system);
-    snprintf(t.text, sizeof t.text, "%.5g%s%.12s", study_grid_shown(s, system, cell), spelling[0] != '\0' ? " " : "", spelling);
+    const char *spelling = explore_grid_unit(s, system);
+    snprintf(t.text, sizeof t.text, "%.5g%s%.12s", explore_grid_shown(s, system, cell), spelling[0] != '\0' ? " " : "", spelling);
     return t;
 }

@@ -4,7 +4,7 @@
 #include "commands/explore/statistics.h"
 #include "commands/explore/text.h"
 
-static void input(json *j, const study_input *i)
+static void input(json *j, const explore_input *i)
 {
     json_object(j, NULL);
     json_text(j, "name", i->words);
@@ -22,8 +22,8 @@ static void chance(json *j, const boil_odds *o)
 
 static void findings(json *j, const study *s, size_t cell)
 {
-    study_finding found[STUDY_FINDINGS_MAX];
-    size_t n = study_findings_of(s, cell, found);
+    explore_finding found[EXPLORE_FINDINGS_MAX];
+    size_t n = explore_findings_of(s, cell, found);
     json_list(j, "findings");
     for (size_t i = 0; i < n; i++) {
         json_object(j, NULL);
@@ -42,16 +42,16 @@ static void percentiles(json *j, const study *s, size_t cell)
         double share;
     } shares[] = {{"p5", 0.05}, {"p25", 0.25}, {"p50", 0.5}, {"p75", 0.75}, {"p95", 0.95}};
     json_object(j, "percentiles");
-    for (size_t output = STUDY_SLOWEST_S; output < s->outputs; output++) {
-        if (output >= STUDY_FIXED && output < STUDY_FIXED + s->findings)
+    for (size_t output = EXPLORE_SLOWEST_S; output < s->outputs; output++) {
+        if (output >= EXPLORE_FIXED && output < EXPLORE_FIXED + s->findings)
             continue;
-        study_spread p = study_spread_of(s, cell, output);
-        json_object(j, study_output_name(s, output).text);
+        explore_spread p = explore_spread_of(s, cell, output);
+        json_object(j, explore_output_name(s, output).text);
         for (size_t i = 0; i < sizeof shares / sizeof shares[0]; i++)
-            json_number(j, shares[i].name, study_spread_at(&p, shares[i].share));
+            json_number(j, shares[i].name, explore_spread_at(&p, shares[i].share));
         json_number(j, "never", (double)p.never);
         json_close(j);
-        study_spread_free(&p);
+        explore_spread_free(&p);
     }
     json_close(j);
 }
@@ -67,11 +67,11 @@ static void estimate(json *j, const char *name, const boil_estimate *e)
 static void indices(json *j, const study *s)
 {
     json_object(j, "indices");
-    for (size_t output = STUDY_SLOWEST_S; output < s->outputs; output++) {
-        if (output >= STUDY_FIXED && output < STUDY_FIXED + s->findings)
+    for (size_t output = EXPLORE_SLOWEST_S; output < s->outputs; output++) {
+        if (output >= EXPLORE_FIXED && output < EXPLORE_FIXED + s->findings)
             continue;
-        boil_sensitivity x = study_sensitivity(s, output);
-        json_object(j, study_output_name(s, output).text);
+        boil_sensitivity x = explore_sensitivity(s, output);
+        json_object(j, explore_output_name(s, output).text);
         json_number(j, "points", (double)x.points);
         for (size_t i = 0; i < s->input_count; i++) {
             json_object(j, s->inputs[i].words);
@@ -87,11 +87,11 @@ static void indices(json *j, const study *s)
 static void cells(json *j, const study *s)
 {
     json_list(j, "cells");
-    for (size_t cell = 0; cell < study_cells(s); cell++) {
+    for (size_t cell = 0; cell < explore_cells(s); cell++) {
         json_object(j, NULL);
         if (s->grid.count > 0)
-            json_number(j, "value", study_grid_value(s, cell));
-        boil_odds back = study_odds(s, cell, STUDY_BACK_SHARE, 1);
+            json_number(j, "value", explore_grid_value(s, cell));
+        boil_odds back = explore_odds(s, cell, EXPLORE_BACK_SHARE, 1);
         json_object(j, "all_loads_back");
         chance(j, &back);
         json_close(j);
@@ -102,17 +102,17 @@ static void cells(json *j, const study *s)
     json_close(j);
 }
 
-void study_json(const study *s, FILE *to)
+void explore_json(const study *s, FILE *to)
 {
     json j = json_to(to);
     json_object(&j, NULL);
     json_text(&j, "version", PROGRAM_VERSION);
     json_text(&j, "scenario", s->path);
     json_text(&j, "title", s->title);
-    json_number(&j, "runs", (double)study_count(s, true));
-    json_number(&j, "runs_planned", (double)study_count(s, false));
+    json_number(&j, "runs", (double)explore_count(s, true));
+    json_number(&j, "runs_planned", (double)explore_count(s, false));
     json_number(&j, "seed", (double)s->plan.seed);
-    json_bool(&j, "central_mixing_only", !study_varies_mixing(s));
+    json_bool(&j, "central_mixing_only", !explore_varies_mixing(s));
     json_text(&j, "grid", s->grid.count > 0 ? s->grid.input.words : NULL);
     json_list(&j, "inputs");
     for (size_t i = 0; i < s->input_count; i++)

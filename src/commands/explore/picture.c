@@ -11,7 +11,7 @@
 
 typedef struct {
     const study *study;
-    show_system system;
+    unit_system system;
     picture_format format;
     FILE *to;
 } writing;
@@ -31,7 +31,7 @@ static void end_row(const writing *w, const char *text)
 
 static double shown_value(const writing *w, unit_dimension d, double si)
 {
-    return unit_from_si(d, show_unit(w->system, d), si);
+    return unit_from_si(d, format_unit(w->system, d), si);
 }
 
 /* Chances --------------------------------------------------------------------------------------------------------- */
@@ -46,12 +46,12 @@ static void odds_row(const writing *w, const boil_odds *o, int kind, const char 
 static void odds(const writing *w)
 {
     const study *s = w->study;
-    study_finding found[STUDY_FINDINGS_MAX];
-    size_t n = study_findings_of(s, 0, found);
+    explore_finding found[EXPLORE_FINDINGS_MAX];
+    size_t n = explore_findings_of(s, 0, found);
     char back[80];
     if (s->load_count > 0) {
-        boil_odds o = study_odds(s, 0, STUDY_BACK_SHARE, 1);
-        snprintf(back, sizeof back, "all loads back within %s", show_span(s->limit_s).text);
+        boil_odds o = explore_odds(s, 0, EXPLORE_BACK_SHARE, 1);
+        snprintf(back, sizeof back, "all loads back within %s", format_duration(s->limit_s).text);
         odds_row(w, &o, 4, back);
     }
     for (size_t i = 0; i < n && i < FINDINGS_DRAWN; i++)
@@ -71,7 +71,7 @@ static void sort_inputs(const boil_sensitivity *x, size_t count, size_t order[])
     }
 }
 
-static text_cell target_words(const study *s, const study_target *t)
+static text_cell target_words(const study *s, const explore_target *t)
 {
     text_cell c = text_plain(t->words);
     if (s->input_count > INPUTS_DRAWN)
@@ -79,11 +79,11 @@ static text_cell target_words(const study *s, const study_target *t)
     return c;
 }
 
-static void cause_rows(const writing *w, const study_target *t)
+static void cause_rows(const writing *w, const explore_target *t)
 {
     const study *s = w->study;
-    boil_sensitivity x = study_sensitivity(s, t->output);
-    size_t order[BOIL_SAMPLE_INPUTS];
+    boil_sensitivity x = explore_sensitivity(s, t->output);
+    size_t order[BOIL_SAMPLING_INPUTS];
     if (!(x.variance.value > 0))
         return;
     sort_inputs(&x, s->input_count, order);
@@ -98,9 +98,9 @@ static void cause_rows(const writing *w, const study_target *t)
 
 static void causes(const writing *w)
 {
-    const study_target *t;
-    for (size_t i = 0; w->study->input_count > 0 && (t = study_target_listed(i)) != NULL; i++)
-        if (t->output != STUDY_SLOWEST_S || w->study->load_count > 0)
+    const explore_target *t;
+    for (size_t i = 0; w->study->input_count > 0 && (t = explore_target_listed(i)) != NULL; i++)
+        if (t->output != EXPLORE_SLOWEST_S || w->study->load_count > 0)
             cause_rows(w, t);
 }
 
@@ -115,24 +115,24 @@ static void chance_cells(const writing *w, const boil_odds *o)
 static void percentile_cells(const writing *w, size_t cell, size_t output, unit_dimension d)
 {
     static const double shares[] = {0.05, 0.5, 0.95};
-    study_spread p = study_spread_of(w->study, cell, output);
+    explore_spread p = explore_spread_of(w->study, cell, output);
     for (size_t i = 0; i < sizeof shares / sizeof shares[0]; i++) {
-        double x = study_spread_at(&p, shares[i]);
+        double x = explore_spread_at(&p, shares[i]);
         fprintf(w->to, "\t%.9g", isnan(x) && p.never > 0 ? 1e9 : shown_value(w, d, x));
     }
-    study_spread_free(&p);
+    explore_spread_free(&p);
 }
 
 static void cells(const writing *w)
 {
     const study *s = w->study;
-    for (size_t cell = 0; cell < study_cells(s); cell++) {
-        boil_odds back = study_odds(s, cell, STUDY_BACK_SHARE, 1), grave = study_grave_odds(s, cell);
-        fprintf(w->to, "%.9g", study_grid_shown(s, w->system, cell));
+    for (size_t cell = 0; cell < explore_cells(s); cell++) {
+        boil_odds back = explore_odds(s, cell, EXPLORE_BACK_SHARE, 1), grave = explore_grave_odds(s, cell);
+        fprintf(w->to, "%.9g", explore_grid_shown(s, w->system, cell));
         chance_cells(w, &back);
         chance_cells(w, &grave);
-        percentile_cells(w, cell, STUDY_SLOWEST_S, DIM_TIME);
-        percentile_cells(w, cell, STUDY_FREEBOARD_M, DIM_LENGTH);
+        percentile_cells(w, cell, EXPLORE_SLOWEST_S, DIM_TIME);
+        percentile_cells(w, cell, EXPLORE_FREEBOARD_M, DIM_LENGTH);
         fputc('\n', w->to);
     }
 }
@@ -142,22 +142,22 @@ static void cells(const writing *w)
 static void frame(const writing *w)
 {
     const study *s = w->study;
-    const char *length = show_unit(w->system, DIM_LENGTH);
+    const char *length = format_unit(w->system, DIM_LENGTH);
     char runs[120], axis[120];
-    size_t made = study_count(s, true), needed = study_count(s, false);
+    size_t made = explore_count(s, true), needed = explore_count(s, false);
     picture_names(w->to, w->format, s->title);
-    const char *mixing = study_varies_mixing(s) ? "" : ", all at the central mixing time";
+    const char *mixing = explore_varies_mixing(s) ? "" : ", all at the central mixing time";
     if (made < needed)
         snprintf(runs, sizeof runs, "%zu of %zu runs%s", made, needed, mixing);
     else
         snprintf(runs, sizeof runs, "%zu runs%s", made, mixing);
     picture_row(w->to, "said", 0, 0, runs);
     picture_row(w->to, "loads", (double)s->load_count, 0, "");
-    picture_row(w->to, "limit", s->limit_s, 0, show_span(s->limit_s).text);
+    picture_row(w->to, "limit", s->limit_s, 0, format_duration(s->limit_s).text);
     picture_row(w->to, "freeboard", unit_from_si(DIM_LENGTH, length, s->freeboard_limit_m), 0, length);
     if (s->grid.count == 0)
         return;
-    const char *spelling = study_grid_unit(s, w->system);
+    const char *spelling = explore_grid_unit(s, w->system);
     snprintf(axis, sizeof axis, "%.60s%s%.12s", s->grid.input.words, spelling[0] != '\0' ? ", " : "", spelling);
     picture_row(w->to, "axis", 0, 0, axis);
 }
@@ -170,7 +170,7 @@ static void write_as(picture *p, writing *w, const char *name, void (*rows)(cons
     picture_input_end(p, w->to);
 }
 
-bool study_picture(const study *s, show_system system, picture_format format, picture_drawn *drawn,
+bool explore_picture(const study *s, unit_system system, picture_format format, picture_drawn *drawn,
                    picture_problem *problem)
 {
     picture p;

@@ -24,7 +24,7 @@ static void keep_findings(double *row, const boil_findings *found)
 {
     const char *id, *title;
     for (size_t k = 0; (id = boil_finding_listed(k, &title)) != NULL; k++) {
-        double *severity = &row[study_finding_output(k)];
+        double *severity = &row[explore_finding_output(k)];
         *severity = 0;
         for (size_t i = 0; i < found->count; i++)
             if (strcmp(found->list[i].id, id) == 0)
@@ -37,29 +37,29 @@ static void keep_loads(const study *s, double *row, const boil_history *h, doubl
     boil_recoveries all = boil_history_recoveries(h, limit_s);
     for (size_t i = 0; i < h->loads_count && i < s->load_count; i++) {
         const boil_load_result *r = &h->loads[i];
-        row[study_load_output_of(s, i, STUDY_LOAD_RECOVERY_S)] = r->recovery_s;
-        row[study_load_output_of(s, i, STUDY_LOAD_LOWEST_K)] = r->lowest_temperature_K;
-        row[study_load_output_of(s, i, STUDY_LOAD_LEVEL_M)] = r->level_max_m;
+        row[explore_load_output_of(s, i, EXPLORE_LOAD_RECOVERY_S)] = r->recovery_s;
+        row[explore_load_output_of(s, i, EXPLORE_LOAD_LOWEST_K)] = r->lowest_temperature_K;
+        row[explore_load_output_of(s, i, EXPLORE_LOAD_LEVEL_M)] = r->level_max_m;
     }
-    row[STUDY_SLOWEST_S] = all.slowest_s;
-    row[STUDY_BACK_SHARE] = h->loads_count > 0 ? (double)all.back / (double)h->loads_count : (double)NAN;
+    row[EXPLORE_SLOWEST_S] = all.slowest_s;
+    row[EXPLORE_BACK_SHARE] = h->loads_count > 0 ? (double)all.back / (double)h->loads_count : (double)NAN;
 }
 
 static void keep_summary(double *row, const boil_history *h)
 {
     const boil_summary *m = &h->summary;
-    row[STUDY_DONE] = h->end == BOIL_RUN_DONE;
-    row[STUDY_QUIET_S] = (1 - m->boiling_share) * h->end_s;
-    row[STUDY_FREEBOARD_M] = m->freeboard_min_m.value;
-    row[STUDY_LEVEL_M] = m->level_max_m.value;
-    row[STUDY_STEAM_KG_S] = m->steam_peak_kg_s.value;
-    row[STUDY_LAYER_KG] = m->layer_max_kg.value;
-    row[STUDY_TEMPERATURE_MAX_K] = m->temperature_max_K.value;
-    row[STUDY_TEMPERATURE_END_K] = m->temperature_end_K;
-    row[STUDY_VENTED_KG] = m->vented_total_kg;
+    row[EXPLORE_DONE] = h->end == BOIL_RUN_DONE;
+    row[EXPLORE_QUIET_S] = (1 - m->boiling_share) * h->end_s;
+    row[EXPLORE_FREEBOARD_M] = m->freeboard_min_m.value;
+    row[EXPLORE_LEVEL_M] = m->level_max_m.value;
+    row[EXPLORE_STEAM_KG_S] = m->steam_peak_kg_s.value;
+    row[EXPLORE_LAYER_KG] = m->layer_max_kg.value;
+    row[EXPLORE_TEMPERATURE_MAX_K] = m->temperature_max_K.value;
+    row[EXPLORE_TEMPERATURE_END_K] = m->temperature_end_K;
+    row[EXPLORE_VENTED_KG] = m->vented_total_kg;
 }
 
-boil_run_options study_run_options(void)
+boil_run_options explore_run_options(void)
 {
     boil_run_options o = boil_run_options_default();
     o.stabilised = true;
@@ -71,7 +71,7 @@ static void carry_out(const study *s, const scenario *c, double *row)
 {
     boil_history h;
     boil_findings found;
-    boil_run_options o = study_run_options();
+    boil_run_options o = explore_run_options();
     if (boil_run(&c->plant, &c->schedule, &o, &h) != BOIL_OK)
         return;
     if (boil_findings_of(&c->plant, &c->schedule, NULL, &h, NULL, &found, NULL) == BOIL_OK) {
@@ -84,19 +84,19 @@ static void carry_out(const study *s, const scenario *c, double *row)
 }
 
 /* No such bath, or a run that could not be made, is a result too. */
-static void make(study *s, scenario_text *text, const study_work *w, size_t row)
+static void make(study *s, scenario_text *text, const explore_work *w, size_t row)
 {
-    double value[BOIL_SAMPLE_INPUTS + 1];
-    scenario_change changes[BOIL_SAMPLE_INPUTS + 1];
+    double value[BOIL_SAMPLING_INPUTS + 1];
+    scenario_change changes[BOIL_SAMPLING_INPUTS + 1];
     scenario c;
     messages m;
-    size_t count = study_values(s, row, value);
+    size_t count = explore_values(s, row, value);
     for (size_t i = 0; i < count; i++)
         changes[i] = (scenario_change){w->things[i], value[i]};
     messages_init(&m);
-    study_row(s, row)[STUDY_DONE] = 0;
+    explore_row(s, row)[EXPLORE_DONE] = 0;
     if (scenario_of_text(text, changes, count, &c, &m) == BOIL_OK)
-        carry_out(s, &c, study_row(s, row));
+        carry_out(s, &c, explore_row(s, row));
     messages_free(&m);
     scenario_free(&c);
 }
@@ -127,29 +127,29 @@ static void progress_step(progress *p)
     int full = (int)(WIDTH * p->done / p->all);
     double left_s = (now - p->begun_s) / (double)p->done * (double)(p->all - p->done);
     fprintf(stderr, "\r [%.*s%.*s] %zu of %zu runs, %s left   ", full, "########################################",
-            WIDTH - full, "                                        ", p->done, p->all, show_span(left_s).text);
+            WIDTH - full, "                                        ", p->done, p->all, format_duration(left_s).text);
     if (p->done == p->all)
         fputc('\n', stderr);
 }
 
 /* All rows -------------------------------------------------------------------------------------------------------- */
 
-static bool is_mine(const study *s, const study_work *w, size_t row)
+static bool is_mine(const study *s, const explore_work *w, size_t row)
 {
-    return row % w->shards == w->shard && study_needs(s, row);
+    return row % w->shards == w->shard && explore_needs(s, row);
 }
 
 #ifdef _OPENMP
-static int threads_of(const study_work *w)
+static int threads_of(const explore_work *w)
 {
     long processors = sysconf(_SC_NPROCESSORS_ONLN);
     return w->threads > 0 ? w->threads : processors > 1 ? (int)processors : 1;
 }
 #endif
 
-static void make_all(study *s, scenario_text *text, const study_work *w, progress *p)
+static void make_all(study *s, scenario_text *text, const explore_work *w, progress *p)
 {
-    size_t rows = study_rows(s);
+    size_t rows = explore_rows(s);
 #ifdef _OPENMP
 #pragma omp parallel for schedule(dynamic) num_threads(threads_of(w))
 #endif
@@ -164,11 +164,11 @@ static void make_all(study *s, scenario_text *text, const study_work *w, progres
     }
 }
 
-bool study_run(study *s, scenario_text *text, const study_work *w)
+bool explore_run(study *s, scenario_text *text, const explore_work *w)
 {
     struct sigaction stop = {.sa_handler = ask_to_stop}, old_interrupt, old_terminate;
     progress p = {.begun_s = now_s(), .wanted = w->progress};
-    for (size_t row = 0; row < study_rows(s); row++)
+    for (size_t row = 0; row < explore_rows(s); row++)
         p.all += is_mine(s, w, row);
     asked_to_stop = 0;
     sigaction(SIGINT, &stop, &old_interrupt);

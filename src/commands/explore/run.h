@@ -7,19 +7,19 @@
 #include "simulate/run.h"
 
 typedef struct {
-    const uncertain_thing *things[BOIL_SAMPLE_INPUTS + 1]; /* as study_values gives them */
+    const uncertain_thing *things[BOIL_SAMPLING_INPUTS + 1]; /* as explore_values gives them */
     size_t thing_count;
     size_t shard, shards;  /* rows with number % shards == shard */
     int threads;           /* 0: as many as there are processors */
     bool progress;         /* on standard error */
-} study_work;
+} explore_work;
 
 /* How each row is run: against a run alone, recoveries differ by at most 0.05 s, levels by 1 mm, steam by 0.5 %, and
    findings not at all, in every shipped scenario (tests/test_stabilised.c). */
-boil_run_options study_run_options(void);
+boil_run_options explore_run_options(void);
 
 /* Each result goes into its own row, whoever makes it, so any number of threads and shards gives the same study. Runs whose
-   row failed have STUDY_DONE 0. False when a signal (interrupt or termination) stopped it: the runs in hand are finished. */
-bool study_run(study *s, scenario_text *text, const study_work *w);
+   row failed have EXPLORE_DONE 0. False when a signal (interrupt or termination) stopped it: the runs in hand are finished. */
+bool explore_run(study *s, scenario_text *text, const explore_work *w);
 
 #endif

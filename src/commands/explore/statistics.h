@@ -7,40 +7,40 @@
 
 /* The draws of one output in one cell, ascending. What did not happen (a boil that never came back) is later than all. */
 typedef struct {
-    double *sorted;        /* to be freed with study_spread_free */
+    double *sorted;        /* to be freed with explore_spread_free */
     size_t count, never;
-} study_spread;
+} explore_spread;
 
-study_spread study_spread_of(const study *s, size_t cell, size_t output); /* nothing when memory is refused */
-void study_spread_free(study_spread *p);
-double study_spread_at(const study_spread *p, double share); /* NaN: never, or nothing there */
+explore_spread explore_spread_of(const study *s, size_t cell, size_t output); /* nothing when memory is refused */
+void explore_spread_free(explore_spread *p);
+double explore_spread_at(const explore_spread *p, double share); /* NaN: never, or nothing there */
 
 /* Odds, among the draws made, that an output is at least so much. What did not happen is not. */
-boil_odds study_odds(const study *s, size_t cell, size_t output, double least);
+boil_odds explore_odds(const study *s, size_t cell, size_t output, double least);
 
 /* Odds, among the draws made, of a finding of WARNING or graver. */
-boil_odds study_grave_odds(const study *s, size_t cell);
+boil_odds explore_grave_odds(const study *s, size_t cell);
 
 /* A finding over all draws of a cell. */
 typedef struct {
     const char *id, *title;
     boil_severity gravest;
     boil_odds odds;
-} study_finding;
+} explore_finding;
 
-#define STUDY_FINDINGS_MAX 64
+#define EXPLORE_FINDINGS_MAX 64
 
 /* Those found at least once, gravest first, then likeliest. Returns how many. */
-size_t study_findings_of(const study *s, size_t cell, study_finding found[STUDY_FINDINGS_MAX]);
+size_t explore_findings_of(const study *s, size_t cell, explore_finding found[EXPLORE_FINDINGS_MAX]);
 
 /* Of a study without a grid and with inputs. */
-boil_sensitivity study_sensitivity(const study *s, size_t output);
+boil_sensitivity explore_sensitivity(const study *s, size_t output);
 
 /* The outputs whose causes are told, each by a few words. */
 typedef struct {
-    study_output output;
+    explore_output output;
     const char *words;
-} study_target;
-const study_target *study_target_listed(size_t index); /* NULL beyond the last */
+} explore_target;
+const explore_target *explore_target_listed(size_t index); /* NULL beyond the last */
 
 #endif

@@ -14,7 +14,7 @@
 
 typedef struct {
     const study *study;
-    show_system system;
+    unit_system system;
     bool colour;
     FILE *to;
 } writing;
@@ -43,8 +43,8 @@ static shown interval(const boil_odds *o)
 static size_t ended_badly(const study *s)
 {
     size_t n = 0;
-    for (size_t row = 0; row < study_rows(s); row++)
-        n += study_made(s, row) && !(study_row(s, row)[STUDY_DONE] > 0);
+    for (size_t row = 0; row < explore_rows(s); row++)
+        n += explore_made(s, row) && !(explore_row(s, row)[EXPLORE_DONE] > 0);
     return n;
 }
 
@@ -53,7 +53,7 @@ static size_t ended_badly(const study *s)
 static void head(const writing *w)
 {
     const study *s = w->study;
-    size_t made = study_count(s, true), needed = study_count(s, false), bad = ended_badly(s);
+    size_t made = explore_count(s, true), needed = explore_count(s, false), bad = ended_badly(s);
     fprintf(w->to, "\n%s\n %zu runs", text_plain(s->title).text, made);
     if (made < needed)
         fprintf(w->to, " of %zu: not all were made, and what follows is of those", needed);
@@ -62,13 +62,13 @@ static void head(const writing *w)
     fputc('\n', w->to);
     if (s->input_count > 0 && s->grid.count == 0)
         fprintf(w->to, " %zu are draws: chances and percentiles are theirs; the others serve to find the causes\n",
-                boil_sample_draws(&s->design));
+                boil_sampling_draws(&s->design));
     if (bad > 0)
         fprintf(w->to, " %zu of them left what is known of such baths: percentiles and indices are without these\n", bad);
 }
 
 /* Texts of a file of rows may be anything. */
-static void input_line(const writing *w, const study_input *i)
+static void input_line(const writing *w, const explore_input *i)
 {
     fprintf(w->to, " %-28s %s\n", text_plain(i->words).text, text_plain(i->said).text);
 }
@@ -87,15 +87,15 @@ static void inputs(const writing *w)
 static void verdict(const writing *w)
 {
     const study *s = w->study;
-    study_finding found[STUDY_FINDINGS_MAX];
-    size_t n = study_findings_of(s, 0, found);
-    const study_finding *likeliest = NULL;
+    explore_finding found[EXPLORE_FINDINGS_MAX];
+    size_t n = explore_findings_of(s, 0, found);
+    const explore_finding *likeliest = NULL;
     for (size_t i = 0; i < n; i++)
         if (found[i].gravest >= BOIL_WARNING && (likeliest == NULL || found[i].odds.yes > likeliest->odds.yes))
             likeliest = &found[i];
     if (s->load_count > 0) {
-        boil_odds back = study_odds(s, 0, STUDY_BACK_SHARE, 1);
-        fprintf(w->to, "All loads back within %s: %s of draws (%s); ", show_span(s->limit_s).text,
+        boil_odds back = explore_odds(s, 0, EXPLORE_BACK_SHARE, 1);
+        fprintf(w->to, "All loads back within %s: %s of draws (%s); ", format_duration(s->limit_s).text,
                 percent(back.chance).text, interval(&back).text);
     }
     if (likeliest == NULL)
@@ -110,7 +110,7 @@ static void verdict(const writing *w)
 /* What a run calls possible is found with faster mixing alone: no chance here may be read as if it held that. */
 static void mixing(const writing *w)
 {
-    if (!study_varies_mixing(w->study))
+    if (!explore_varies_mixing(w->study))
         report_paragraph(w->to,
                          "All at the central mixing time: what only faster mixing would show, and a run calls possible, is "
                          "in none of these chances. A line 'mixing time factor = 0.34 | 1 | 3' in [uncertain] counts it.");
@@ -118,8 +118,8 @@ static void mixing(const writing *w)
 
 static void odds(const writing *w)
 {
-    study_finding found[STUDY_FINDINGS_MAX];
-    size_t n = study_findings_of(w->study, 0, found);
+    explore_finding found[EXPLORE_FINDINGS_MAX];
+    size_t n = explore_findings_of(w->study, 0, found);
     fputs("\nFindings                                              chance      95 % interval\n", w->to);
     for (size_t i = 0; i < n; i++) {
         fputc(' ', w->to);
@@ -141,18 +141,18 @@ static const double shares[] = {0.05, 0.5, 0.95};
 
 static void cells(const writing *w, size_t cell, size_t output, unit_dimension d, int width)
 {
-    study_spread p = study_spread_of(w->study, cell, output);
+    explore_spread p = explore_spread_of(w->study, cell, output);
     for (size_t i = 0; i < SHARES; i++) {
-        double x = study_spread_at(&p, shares[i]);
-        fprintf(w->to, "%*s", width, isnan(x) && p.never > 0 ? "never" : show_number(w->system, d, x).text);
+        double x = explore_spread_at(&p, shares[i]);
+        fprintf(w->to, "%*s", width, isnan(x) && p.never > 0 ? "never" : format_number(w->system, d, x).text);
     }
-    study_spread_free(&p);
+    explore_spread_free(&p);
 }
 
-static void percentile_line(const writing *w, const char *name, study_output output, unit_dimension d)
+static void percentile_line(const writing *w, const char *name, explore_output output, unit_dimension d)
 {
     char what[60];
-    snprintf(what, sizeof what, "%s, %s", name, show_unit(w->system, d));
+    snprintf(what, sizeof what, "%s, %s", name, format_unit(w->system, d));
     fprintf(w->to, " %-32s", what);
     cells(w, 0, output, d, 10);
     fputc('\n', w->to);
@@ -162,15 +162,15 @@ static void percentiles(const writing *w)
 {
     fputs("\nOf the draws                              5 %      50 %      95 %  lie below\n", w->to);
     if (w->study->load_count > 0)
-        percentile_line(w, "slowest recovery", STUDY_SLOWEST_S, DIM_TIME);
-    percentile_line(w, "time without boil", STUDY_QUIET_S, DIM_TIME);
-    percentile_line(w, "least freeboard", STUDY_FREEBOARD_M, DIM_LENGTH);
-    percentile_line(w, "highest level, swelled", STUDY_LEVEL_M, DIM_LENGTH);
-    percentile_line(w, "most steam", STUDY_STEAM_KG_S, DIM_MASS_FLOW);
-    percentile_line(w, "most water afloat", STUDY_LAYER_KG, DIM_MASS);
-    percentile_line(w, "hottest while boiling", STUDY_TEMPERATURE_MAX_K, DIM_TEMPERATURE);
-    percentile_line(w, "temperature at the end", STUDY_TEMPERATURE_END_K, DIM_TEMPERATURE);
-    percentile_line(w, "vapour given off", STUDY_VENTED_KG, DIM_MASS);
+        percentile_line(w, "slowest recovery", EXPLORE_SLOWEST_S, DIM_TIME);
+    percentile_line(w, "time without boil", EXPLORE_QUIET_S, DIM_TIME);
+    percentile_line(w, "least freeboard", EXPLORE_FREEBOARD_M, DIM_LENGTH);
+    percentile_line(w, "highest level, swelled", EXPLORE_LEVEL_M, DIM_LENGTH);
+    percentile_line(w, "most steam", EXPLORE_STEAM_KG_S, DIM_MASS_FLOW);
+    percentile_line(w, "most water afloat", EXPLORE_LAYER_KG, DIM_MASS);
+    percentile_line(w, "hottest while boiling", EXPLORE_TEMPERATURE_MAX_K, DIM_TEMPERATURE);
+    percentile_line(w, "temperature at the end", EXPLORE_TEMPERATURE_END_K, DIM_TEMPERATURE);
+    percentile_line(w, "vapour given off", EXPLORE_VENTED_KG, DIM_MASS);
 }
 
 static void loads(const writing *w)
@@ -180,17 +180,17 @@ static void loads(const writing *w)
     char lowest[40], level[40];
     if (listed == 0)
         return;
-    snprintf(lowest, sizeof lowest, "lowest, %s", show_unit(w->system, DIM_TEMPERATURE));
-    snprintf(level, sizeof level, "highest level, %s", show_unit(w->system, DIM_LENGTH));
+    snprintf(lowest, sizeof lowest, "lowest, %s", format_unit(w->system, DIM_TEMPERATURE));
+    snprintf(level, sizeof level, "highest level, %s", format_unit(w->system, DIM_LENGTH));
     fprintf(w->to, "\n%-38s%17s%20s%18s\n", "Loads", "back after, s", lowest, level);
     fprintf(w->to, " %8s  %-26s", "time", "what");
     fprintf(w->to, "%6s%6s%6s%7s%7s%7s%6s%6s%6s\n", "5 %", "50 %", "95 %", "5 %", "50 %", "95 %", "5 %", "50 %", "95 %");
     for (size_t i = 0; i < listed; i++) {
-        fprintf(w->to, " %8s  %s", show_clock(s->start_s, s->loads[i].time_s).text,
+        fprintf(w->to, " %8s  %s", format_clock(s->start_s, s->loads[i].time_s).text,
                 text_fitted(s->loads[i].words, 26).text);
-        cells(w, 0, study_load_output_of(s, i, STUDY_LOAD_RECOVERY_S), DIM_TIME, 6);
-        cells(w, 0, study_load_output_of(s, i, STUDY_LOAD_LOWEST_K), DIM_TEMPERATURE, 7);
-        cells(w, 0, study_load_output_of(s, i, STUDY_LOAD_LEVEL_M), DIM_LENGTH, 6);
+        cells(w, 0, explore_load_output_of(s, i, EXPLORE_LOAD_RECOVERY_S), DIM_TIME, 6);
+        cells(w, 0, explore_load_output_of(s, i, EXPLORE_LOAD_LOWEST_K), DIM_TEMPERATURE, 7);
+        cells(w, 0, explore_load_output_of(s, i, EXPLORE_LOAD_LEVEL_M), DIM_LENGTH, 6);
         fputc('\n', w->to);
     }
     if (s->load_count > listed)
@@ -217,10 +217,10 @@ static size_t largest(const boil_sensitivity *x, size_t count)
     return best;
 }
 
-static void causes_of(const writing *w, const study_target *t)
+static void causes_of(const writing *w, const explore_target *t)
 {
     const study *s = w->study;
-    boil_sensitivity x = study_sensitivity(s, t->output);
+    boil_sensitivity x = explore_sensitivity(s, t->output);
     size_t best = largest(&x, s->input_count);
     if (!(x.variance.value > 0))
         return;
@@ -232,10 +232,10 @@ static void causes_of(const writing *w, const study_target *t)
 
 static void causes(const writing *w)
 {
-    const study_target *t;
+    const explore_target *t;
     fputs("\nWhere the spread comes from: shares of the variance\n", w->to);
-    for (size_t i = 0; (t = study_target_listed(i)) != NULL; i++)
-        if (t->output != STUDY_SLOWEST_S || w->study->load_count > 0)
+    for (size_t i = 0; (t = explore_target_listed(i)) != NULL; i++)
+        if (t->output != EXPLORE_SLOWEST_S || w->study->load_count > 0)
             causes_of(w, t);
     report_paragraph(w->to,
                      "First-order and total Sobol' indices with 95 %% intervals: what would go if this number alone were "
@@ -248,11 +248,11 @@ static void causes(const writing *w)
 static void grid_line(const writing *w, size_t cell)
 {
     const study *s = w->study;
-    boil_odds back = study_odds(s, cell, STUDY_BACK_SHARE, 1), grave = study_grave_odds(s, cell);
-    fprintf(w->to, " %16s %8s %10s", study_grid_words(s, w->system, cell).text,
+    boil_odds back = explore_odds(s, cell, EXPLORE_BACK_SHARE, 1), grave = explore_grave_odds(s, cell);
+    fprintf(w->to, " %16s %8s %10s", explore_grid_words(s, w->system, cell).text,
             s->load_count > 0 ? percent(back.chance).text : "-", percent(grave.chance).text);
-    cells(w, cell, STUDY_SLOWEST_S, DIM_TIME, 7);
-    cells(w, cell, STUDY_FREEBOARD_M, DIM_LENGTH, 7);
+    cells(w, cell, EXPLORE_SLOWEST_S, DIM_TIME, 7);
+    cells(w, cell, EXPLORE_FREEBOARD_M, DIM_LENGTH, 7);
     fputc('\n', w->to);
 }
 
@@ -260,14 +260,14 @@ static void grid(const writing *w)
 {
     const study *s = w->study;
     char freeboard[60];
-    snprintf(freeboard, sizeof freeboard, "least freeboard, %s", show_unit(w->system, DIM_LENGTH));
+    snprintf(freeboard, sizeof freeboard, "least freeboard, %s", format_unit(w->system, DIM_LENGTH));
     fprintf(w->to, "\n %16s %8s %10s %20s %20s\n", "", "loads", "WARNING", "slowest back, s", freeboard);
     fprintf(w->to, " %16s %8s %10s    5 %%   50 %%   95 %%    5 %%   50 %%   95 %%\n", "", "back", "or worse");
-    for (size_t cell = 0; cell < study_cells(s); cell++)
+    for (size_t cell = 0; cell < explore_cells(s); cell++)
         grid_line(w, cell);
 }
 
-void study_report(const study *s, show_system system, bool colour, FILE *to)
+void explore_report(const study *s, unit_system system, bool colour, FILE *to)
 {
     writing w = {s, system, colour, to};
     if (s->grid.count == 0)

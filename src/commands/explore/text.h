@@ -7,7 +7,7 @@
 #include "base/format.h"
 #include "commands/explore/answer.h"
 
-void study_report(const study *s, show_system system, bool colour, FILE *to);
-void study_json(const study *s, FILE *to);
+void explore_report(const study *s, unit_system system, bool colour, FILE *to);
+void explore_json(const study *s, FILE *to);
 
 #endif

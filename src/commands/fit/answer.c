@@ -57,12 +57,12 @@ static int misses_of(const fitted *f, const scenario *s, double miss[])
 
 static int misses_with(const fitted *f, const double value[], double miss[])
 {
-    scenario_change changes[BOIL_FIT_PARAMETERS];
+    scenario_change changes[BOIL_LEAST_SQUARES_PARAMETERS];
     scenario s;
     messages m;
     size_t count = f->fitting->problem.parameters;
     for (size_t i = 0; i < count; i++)
-        changes[i] = (scenario_change){fitting_thing(f->fitting, i), value[i]};
+        changes[i] = (scenario_change){fit_thing(f->fitting, i), value[i]};
     messages_init(&m);
     int outcome = scenario_of_text(f->text, changes, count, &s, &m);
     if (outcome == BOIL_OK)
@@ -81,19 +81,19 @@ static int residuals(void *context, const double value[], double residual[])
     return outcome;
 }
 
-static void summarise(const fitted *f, const double miss[], fitting_misses of[2])
+static void summarise(const fitted *f, const double miss[], fit_misses of[2])
 {
     for (int kind = 0; kind < 2; kind++) {
-        fitting_misses *m = &of[kind];
+        fit_misses *m = &of[kind];
         double sum = 0, count = 0;
-        *m = (fitting_misses){(double)NAN, (double)NAN, (double)NAN};
+        *m = (fit_misses){(double)NAN, (double)NAN, (double)NAN};
         for (size_t i = 0; i < f->count; i++) {
             if (f->readings[i].is_level != (kind == 1))
                 continue;
             sum += miss[i] * miss[i];
             count++;
             if (!(fabs(miss[i]) <= fabs(m->largest)))
-                *m = (fitting_misses){0, miss[i], f->readings[i].time_s};
+                *m = (fit_misses){0, miss[i], f->readings[i].time_s};
         }
         m->rms = sqrt(sum / count);
     }
@@ -101,14 +101,14 @@ static void summarise(const fitted *f, const double miss[], fitting_misses of[2]
 
 /* What is asked --------------------------------------------------------------------------------------------------- */
 
-static bool take_readings(const logbook *l, double end_s, const fitting_weights *w, fitted *f, fitting *out)
+static bool take_readings(const logbook *l, double end_s, const fit_weights *w, fitted *f, fitting *out)
 {
     f->readings = calloc(2 * l->count + 1, sizeof *f->readings);
     if (f->readings == NULL)
         return false;
     for (int kind = 0; kind < 2; kind++)
         for (size_t i = 0; i < l->count; i++) {
-            const logbook_row *r = &l->rows[i];
+            const fit_log_row *r = &l->rows[i];
             double measured = kind == 1 ? r->level_m : r->temperature_K;
             bool covered = r->time_s >= 0 && r->time_s <= end_s;
             out->left_out += !covered && kind == 0;
@@ -123,7 +123,7 @@ static bool take_readings(const logbook *l, double end_s, const fitting_weights 
 }
 
 /* Bounds, and what is known before: mean and standard deviation of the spread. */
-static void take_range(const boil_spread *x, size_t i, boil_fit_problem *p)
+static void take_range(const boil_spread *x, size_t i, boil_least_squares_problem *p)
 {
     double a = x->low, b = x->high, c = x->likely;
     switch (x->kind) {
@@ -154,40 +154,40 @@ static bool take_things(const scenario *s, fitting *out)
     for (size_t i = 0; i < s->uncertain_count; i++) {
         if (s->uncertain[i].spread.kind == BOIL_SPREAD_LISTED)
             continue;
-        if (count < BOIL_FIT_PARAMETERS) {
+        if (count < BOIL_LEAST_SQUARES_PARAMETERS) {
             take_range(&s->uncertain[i].spread, count, &out->problem);
             out->things[count] = i;
         }
         count++;
     }
     out->problem.parameters = count;
-    if (count >= 1 && count <= BOIL_FIT_PARAMETERS)
+    if (count >= 1 && count <= BOIL_LEAST_SQUARES_PARAMETERS)
         return true;
     program_complain("%s: name in [uncertain] what is to be fitted, 1 to %zu numbers, each with the range it may lie in", s->path,
-                     BOIL_FIT_PARAMETERS);
+                     BOIL_LEAST_SQUARES_PARAMETERS);
     return false;
 }
 
-const uncertain_thing *fitting_thing(const fitting *f, size_t i)
+const uncertain_thing *fit_thing(const fitting *f, size_t i)
 {
     return &f->scenario->uncertain[f->things[i]].thing;
 }
 
-double fitting_left(const fitting *f, size_t i)
+double fit_left(const fitting *f, size_t i)
 {
     const double reach = 2 * 1.96;
     return fmin(1, (f->fit.of[i].high - f->fit.of[i].low) / (reach * f->problem.deviation[i]));
 }
 
-static fitting_end fit(fitted *f, fitting *out)
+static fit_end fit(fitted *f, fitting *out)
 {
-    double *miss = calloc(f->count, sizeof *miss), best[BOIL_FIT_PARAMETERS];
+    double *miss = calloc(f->count, sizeof *miss), best[BOIL_LEAST_SQUARES_PARAMETERS];
     if (miss == NULL)
         return FITTING_FAILED;
-    fitting_end end = FITTING_NO_CASE;
+    fit_end end = FITTING_NO_CASE;
     if (misses_with(f, out->problem.start, miss) == BOIL_OK) {
         summarise(f, miss, out->guess);
-        end = boil_fit_run(&out->problem, &out->fit) == BOIL_OK ? FITTING_DONE : FITTING_FAILED;
+        end = boil_least_squares_run(&out->problem, &out->fit) == BOIL_OK ? FITTING_DONE : FITTING_FAILED;
     }
     for (size_t i = 0; i < out->problem.parameters; i++)
         best[i] = out->fit.of[i].value;
@@ -197,13 +197,13 @@ static fitting_end fit(fitted *f, fitting *out)
     return end;
 }
 
-fitting_end fitting_run(scenario_text *text, const scenario *s, const logbook *l, const fitting_weights *w, fitting *out)
+fit_end fit_run(scenario_text *text, const scenario *s, const logbook *l, const fit_weights *w, fitting *out)
 {
     fitted f = {.text = text, .fitting = out};
     *out = (fitting){.scenario = s, .weights = *w};
     if (!take_things(s, out))
         return FITTING_NOTHING;
-    fitting_end end = FITTING_FAILED;
+    fit_end end = FITTING_FAILED;
     if (take_readings(l, s->schedule.duration_s, w, &f, out)) {
         out->problem.residuals = residuals;
         out->problem.context = &f;

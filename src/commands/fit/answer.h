@@ -11,24 +11,24 @@
    2, and 5 mm, 1 to 20: judgement. */
 typedef struct {
     double temperature_K, level_m;
-} fitting_weights;
+} fit_weights;
 
 /* How one kind of reading agrees with a run. */
 typedef struct {
     double rms, largest;  /* of model less measured; NaN without readings */
     double largest_s;     /* when */
-} fitting_misses;
+} fit_misses;
 
 typedef struct {
     const scenario *scenario; /* as written */
     const char *log_path;
-    fitting_weights weights;
+    fit_weights weights;
     size_t temperatures, levels; /* readings used */
     size_t left_out;             /* before the start or after the end of the scenario */
-    size_t things[BOIL_FIT_PARAMETERS]; /* which of the scenario's uncertain numbers is fitted: all that have a range */
-    boil_fit_problem problem;    /* its start: the guess */
-    boil_fit fit;
-    fitting_misses guess[2], best[2]; /* of temperatures, of levels */
+    size_t things[BOIL_LEAST_SQUARES_PARAMETERS]; /* which of the scenario's uncertain numbers is fitted: all that have a range */
+    boil_least_squares_problem problem;    /* its start: the guess */
+    boil_least_squares fit;
+    fit_misses guess[2], best[2]; /* of temperatures, of levels */
 } fitting;
 
 typedef enum {
@@ -37,15 +37,15 @@ typedef enum {
     FITTING_FEW,         /* no more readings than things */
     FITTING_NO_CASE,     /* the guess itself cannot be carried out, or stops early */
     FITTING_FAILED
-} fitting_end;
+} fit_end;
 
 /* The i-th of what is fitted. */
-const uncertain_thing *fitting_thing(const fitting *f, size_t i);
+const uncertain_thing *fit_thing(const fitting *f, size_t i);
 
 /* How wide its interval is now, relative to 95 % of what was known before: 1 when the log tells nothing of it. NaN without one. */
-double fitting_left(const fitting *f, size_t i);
+double fit_left(const fitting *f, size_t i);
 
 /* The text is that of the scenario. */
-fitting_end fitting_run(scenario_text *text, const scenario *s, const logbook *l, const fitting_weights *w, fitting *out);
+fit_end fit_run(scenario_text *text, const scenario *s, const logbook *l, const fit_weights *w, fitting *out);
 
 #endif

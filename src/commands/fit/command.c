@@ -17,8 +17,8 @@ static const option options[OPTIONS] = {
 };
 
 typedef struct {
-    fitting_weights weights;
-    show_system system;
+    fit_weights weights;
+    unit_system system;
     bool json;
 } request;
 
@@ -27,7 +27,7 @@ static bool request_read(const given *g, request *r)
     static const bounds thermometer = {"K", 0.001, 20}, dipstick = {"mm", 0.1, 500};
     *r = (request){.weights = {0.5, 5e-3}, .json = g->values[JSON] != NULL};
     if (g->values[UNITS] != NULL)
-        show_system_named(g->values[UNITS], &r->system);
+        unit_system_named(g->values[UNITS], &r->system);
     if (g->arguments_count != 2) {
         program_complain("'fit' needs a scenario and the log of a real tank");
         return false;
@@ -43,16 +43,16 @@ static bool request_read(const given *g, request *r)
 static int answer(const request *r, const fitting *f)
 {
     if (r->json)
-        fitting_json(f, stdout);
+        fit_json(f, stdout);
     else
-        fitting_report(f, r->system, stdout);
+        fit_report(f, r->system, stdout);
     return f->fit.converged ? STATUS_DONE : STATUS_STOPPED;
 }
 
 static int carry_out(const request *r, scenario_text *text, const scenario *s, const logbook *l, const char *log_path)
 {
     fitting f;
-    fitting_end end = fitting_run(text, s, l, &r->weights, &f);
+    fit_end end = fit_run(text, s, l, &r->weights, &f);
     const char *log = text_plain(log_path).text;
     f.log_path = log_path;
     switch (end) {
@@ -86,11 +86,11 @@ static int run(const given *g)
     messages_init(&m);
     int status = STATUS_USAGE;
     if (scenario_text_read(g->arguments[0], &text, &m) && scenario_of_text(&text, NULL, 0, &s, &m) == BOIL_OK &&
-        logbook_read(g->arguments[1], s.start_s, &l, &m))
+        fit_log_read(g->arguments[1], s.start_s, &l, &m))
         status = carry_out(&r, &text, &s, &l, g->arguments[1]);
     messages_print(&m, stderr, PROGRAM_NAME);
     messages_free(&m);
-    logbook_free(&l);
+    fit_log_free(&l);
     scenario_free(&s);
     scenario_text_free(&text);
     return status;

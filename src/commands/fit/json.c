@@ -6,15 +6,15 @@
 
 static void estimate(json *j, const fitting *f, size_t i)
 {
-    const boil_fit_estimate *e = &f->fit.of[i];
+    const boil_least_squares_estimate *e = &f->fit.of[i];
     json_object(j, NULL);
-    json_text(j, "name", fitting_thing(f, i)->words);
+    json_text(j, "name", fit_thing(f, i)->words);
     json_number(j, "guess", f->problem.start[i]);
     json_number(j, "value", e->value);
     json_number(j, "standard_error", e->error);
     json_number(j, "low", e->low);
     json_number(j, "high", e->high);
-    json_number(j, "left", fitting_left(f, i));
+    json_number(j, "left", fit_left(f, i));
     json_bool(j, "at_bound", e->at_bound);
     json_list(j, "correlation");
     for (size_t k = 0; k < f->problem.parameters; k++)
@@ -23,7 +23,7 @@ static void estimate(json *j, const fitting *f, size_t i)
     json_close(j);
 }
 
-static void misses(json *j, const char *name, const fitting_misses *guess, const fitting_misses *best)
+static void misses(json *j, const char *name, const fit_misses *guess, const fit_misses *best)
 {
     json_object(j, name);
     json_number(j, "rms_guess", guess->rms);
@@ -33,7 +33,7 @@ static void misses(json *j, const char *name, const fitting_misses *guess, const
     json_close(j);
 }
 
-void fitting_json(const fitting *f, FILE *to)
+void fit_json(const fitting *f, FILE *to)
 {
     json j = json_to(to);
     json_object(&j, NULL);

@@ -136,7 +136,7 @@ static bool read_clock(cursor cell, double start_s, double before_s, double *tim
 
 static bool read_row(cursor row, const column columns[], size_t count, double start_s, logbook *l)
 {
-    logbook_row r = {(double)NAN, (double)NAN, (double)NAN};
+    fit_log_row r = {(double)NAN, (double)NAN, (double)NAN};
     double before_s = l->count > 0 ? l->rows[l->count - 1].time_s : (double)-INFINITY;
     cursor cell, whole = row;
     bool good = true;
@@ -166,7 +166,7 @@ static bool read_row(cursor row, const column columns[], size_t count, double st
     }
     if (!good || (isnan(r.temperature_K) && isnan(r.level_m)))
         return good;
-    logbook_row *rows = array_room(l->rows, &l->room, l->count, sizeof *rows);
+    fit_log_row *rows = array_reserve(l->rows, &l->room, l->count, sizeof *rows);
     if (rows == NULL) {
         cursor_error(&whole, whole.at, "out of memory");
         return false;
@@ -193,7 +193,7 @@ static void read_all(const source *s, double start_s, logbook *l, messages *m)
         messages_add(m, s, 1, s->lines[0].text, "a log starts with a header such as 'time,temperature degF'");
 }
 
-bool logbook_read(const char *path, double start_s, logbook *l, messages *m)
+bool fit_log_read(const char *path, double start_s, logbook *l, messages *m)
 {
     source s = {0};
     *l = (logbook){0};
@@ -204,7 +204,7 @@ bool logbook_read(const char *path, double start_s, logbook *l, messages *m)
     return !messages_any(m);
 }
 
-void logbook_free(logbook *l)
+void fit_log_free(logbook *l)
 {
     free(l->rows);
     *l = (logbook){0};

@@ -15,16 +15,16 @@ typedef struct {
     double time_s;        /* from the start of the scenario */
     double temperature_K; /* NaN: not read */
     double level_m;       /* still surface above the floor; NaN: not read */
-} logbook_row;
+} fit_log_row;
 
 typedef struct {
-    logbook_row *rows;    /* in the order of time */
+    fit_log_row *rows;    /* in the order of time */
     size_t count, room;
 } logbook;
 
 /* Reads a file, or standard input for "-". `start_s`: of the scenario, wall clock. False, with all that is wrong in `m`. To be
    freed either way. */
-bool logbook_read(const char *path, double start_s, logbook *l, messages *m);
-void logbook_free(logbook *l);
+bool fit_log_read(const char *path, double start_s, logbook *l, messages *m);
+void fit_log_free(logbook *l);
 
 #endif

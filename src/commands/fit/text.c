@@ -11,20 +11,20 @@ static const double alike_from = 0.95, hardly_told = 0.7;
 
 typedef struct {
     const fitting *fitting;
-    show_system system;
+    unit_system system;
     FILE *to;
 } writing;
 
 static const uncertain_thing *thing(const writing *w, size_t i)
 {
-    return fitting_thing(w->fitting, i);
+    return fit_thing(w->fitting, i);
 }
 
 static shown value(const writing *w, size_t i, double si)
 {
     const uncertain_thing *t = thing(w, i);
     if (t->dimension < DIM_COUNT)
-        return show_exact(w->system, t->dimension, si);
+        return format_exact(w->system, t->dimension, si);
     shown bare = {"-"};
     if (!isnan(si))
         snprintf(bare.text, sizeof bare.text, "%.4g", si);
@@ -35,9 +35,9 @@ static shown value(const writing *w, size_t i, double si)
 
 static void verdict(const writing *w)
 {
-    const boil_fit *fit = &w->fitting->fit;
+    const boil_least_squares *fit = &w->fitting->fit;
     for (size_t i = 0; i < w->fitting->problem.parameters; i++) {
-        const boil_fit_estimate *e = &fit->of[i];
+        const boil_least_squares_estimate *e = &fit->of[i];
         fprintf(w->to, "%s%s ", i > 0 ? "; " : "", thing(w, i)->words);
         if (e->at_bound)
             fprintf(w->to, "at the end of its range, %s", value(w, i, e->value).text);
@@ -52,28 +52,28 @@ static void estimates(const writing *w)
     const fitting *f = w->fitting;
     fprintf(w->to, "\n %-28s %13s %13s   %-26s %s\n", "What was fitted", "before", "with the log", "95 % interval", "left");
     for (size_t i = 0; i < f->problem.parameters; i++) {
-        const boil_fit_estimate *e = &f->fit.of[i];
+        const boil_least_squares_estimate *e = &f->fit.of[i];
         char interval[110];
         snprintf(interval, sizeof interval, "%s to %s", value(w, i, e->low).text, value(w, i, e->high).text);
         fprintf(w->to, " %-28s %13s %13s   %-26s", thing(w, i)->words, value(w, i, f->problem.start[i]).text,
                 value(w, i, e->value).text, e->at_bound ? "at the end of its range" : interval);
         if (!isnan(e->error))
-            fprintf(w->to, " %.0f %%", 100 * fitting_left(f, i));
+            fprintf(w->to, " %.0f %%", 100 * fit_left(f, i));
         fputc('\n', w->to);
     }
 }
 
 static void misses_line(const writing *w, const char *what, int kind, unit_dimension d)
 {
-    const fitting_misses *guess = &w->fitting->guess[kind], *best = &w->fitting->best[kind];
+    const fit_misses *guess = &w->fitting->guess[kind], *best = &w->fitting->best[kind];
     char name[60];
     if (isnan(guess->rms))
         return;
     snprintf(name, sizeof name, "%s, root mean square", what);
-    fprintf(w->to, " %-34s %12s %12s\n", name, show_exact(w->system, d, guess->rms).text,
-            show_exact(w->system, d, best->rms).text);
-    fprintf(w->to, " %-34s %12s %12s   at %s\n", "  largest, model less measured", show_exact(w->system, d, guess->largest).text,
-            show_exact(w->system, d, best->largest).text, show_clock(w->fitting->scenario->start_s, best->largest_s).text);
+    fprintf(w->to, " %-34s %12s %12s\n", name, format_exact(w->system, d, guess->rms).text,
+            format_exact(w->system, d, best->rms).text);
+    fprintf(w->to, " %-34s %12s %12s   at %s\n", "  largest, model less measured", format_exact(w->system, d, guess->largest).text,
+            format_exact(w->system, d, best->largest).text, format_clock(w->fitting->scenario->start_s, best->largest_s).text);
 }
 
 static void agreement(const writing *w)
@@ -109,7 +109,7 @@ static void told(const writing *w)
             report_paragraph(w->to, "'%s' ran to the end of the range it was given: the range is too narrow, or the model lacks "
                                     "something. Measure it.",
                              thing(w, i)->words);
-        else if (!(fitting_left(f, i) < hardly_told))
+        else if (!(fit_left(f, i) < hardly_told))
             report_paragraph(w->to, "The log hardly tells '%s': what was known before stands.", thing(w, i)->words);
 }
 
@@ -144,9 +144,9 @@ static void for_the_scenario(const writing *w)
     const char *section = NULL;
     for (size_t i = 0; i < w->fitting->problem.parameters; i++) {
         const uncertain_thing *t = thing(w, i);
-        const boil_fit_estimate *e = &w->fitting->fit.of[i];
+        const boil_least_squares_estimate *e = &w->fitting->fit.of[i];
         const char *own = t->key != NULL ? t->key->section : "uncertain";
-        if (!(fitting_left(w->fitting, i) < hardly_told))
+        if (!(fit_left(w->fitting, i) < hardly_told))
             continue;
         if (section == NULL)
             fputs("\n For the scenario\n", w->to);
@@ -160,13 +160,13 @@ static void for_the_scenario(const writing *w)
     }
 }
 
-void fitting_report(const fitting *f, show_system s, FILE *to)
+void fit_report(const fitting *f, unit_system s, FILE *to)
 {
     writing w = {f, s, to};
     verdict(&w);
     fprintf(to, "\n%s\n %s: %s", text_plain(f->scenario->title).text, text_plain(f->log_path).text,
-            show_count(f->temperatures, "temperature", "temperatures").text);
-    fprintf(to, " and %s, %zu runs\n", show_count(f->levels, "level", "levels").text, f->fit.trials);
+            format_count(f->temperatures, "temperature", "temperatures").text);
+    fprintf(to, " and %s, %zu runs\n", format_count(f->levels, "level", "levels").text, f->fit.trials);
     estimates(&w);
     agreement(&w);
     reservations(&w);

@@ -10,7 +10,7 @@
 typedef struct {
     const outcome *o;
     const boil_summary *summary;
-    show_system system;
+    unit_system system;
     account *to;
 } accountant;
 
@@ -56,9 +56,9 @@ _Static_assert(ITEMS + 1 <= ACCOUNT_ROWS_MAX, "the items and what the heater is 
 #define NOTHING 1e-6 /* kg or J: less is rounding */
 
 /* What steel is reckoned by. */
-static double hundred(show_system s)
+static double hundred(unit_system s)
 {
-    return unit_to_si(DIM_MASS, show_unit(s, DIM_MASS), 100);
+    return unit_to_si(DIM_MASS, format_unit(s, DIM_MASS), 100);
 }
 
 static void add_row(const accountant *a, const char *what, unit_dimension d, double total)
@@ -136,13 +136,13 @@ static void automatic_water(const accountant *a)
 {
     const boil_summary *s = a->summary;
     char quiet[100] = "";
-    if (a->o->scenario->plant.control.mode == BOIL_CONTROL_NONE)
+    if (a->o->scenario->plant.control.mode == BOIL_WATER_CONTROL_NONE)
         return;
     if (s->valve_quiet_kg > 0)
         snprintf(quiet, sizeof quiet, ", %s of it while the bath did not boil",
                  show(a->system, DIM_MASS, s->valve_quiet_kg).text);
     tell(a, "Automatic water: the valve opened %s, was open %.0f %% of the time and gave %s%s.",
-                     show_count(s->valve_openings, "time", "times").text, 100 * s->valve_open_share,
+                     format_count(s->valve_openings, "time", "times").text, 100 * s->valve_open_share,
                      show(a->system, DIM_MASS, s->water_controlled_kg).text, quiet);
 }
 
@@ -157,7 +157,7 @@ static void bed_text(const accountant *a, char *out, size_t size)
     if (s->bed_superheat_max_K.value > 0)
         snprintf(hotter, sizeof hotter, ", the floor under it up to %s hotter than the bath (%s)",
                  show(a->system, DIM_DIFFERENCE, s->bed_superheat_max_K.value).text,
-                 show_clock(a->o->scenario->start_s, s->bed_superheat_max_K.time_s).text);
+                 format_clock(a->o->scenario->start_s, s->bed_superheat_max_K.time_s).text);
     snprintf(out, size, "; on the floor a bed of up to %s%s", show(a->system, DIM_LENGTH, s->bed_max_m).text, hotter);
 }
 
@@ -182,7 +182,7 @@ static void cold(const accountant *a)
                  show(a->system, DIM_MASS, s->crystals_max_kg).text);
     tell(a, "Cooling: below %s salts crystallise, here from %s on%s.",
                      show(a->system, DIM_TEMPERATURE, s->crystals_from_K).text,
-                     show_clock(a->o->scenario->start_s, s->crystals_s).text, much);
+                     format_clock(a->o->scenario->start_s, s->crystals_s).text, much);
 }
 
 /* "closes to 1e-9": the digits behind the power would be noise. */
@@ -194,10 +194,10 @@ static void closure(const accountant *a)
     tell(a, "Balances of water, salts and energy close to %.0e.", shown_as);
 }
 
-account account_of(const outcome *o, show_system s)
+account account_of(const outcome *o, unit_system s)
 {
     account to = {.has_loads = o->central.loads_count > 0,
-                  .hundred = s == SHOW_US ? "per 100 lb of steel" : "per 100 kg of steel"};
+                  .hundred = s == UNITS_US ? "per 100 lb of steel" : "per 100 kg of steel"};
     accountant a = {o, &o->central.summary, s, &to};
     table(&a);
     heat(&a);
@@ -217,7 +217,7 @@ static void line_print(FILE *to, const char *what, const char *total, const char
     text_line(to, line);
 }
 
-void account_print(const outcome *o, show_system s, FILE *to)
+void account_print(const outcome *o, unit_system s, FILE *to)
 {
     account a = account_of(o, s);
     line_print(to, "", "in all", a.has_loads ? "per load" : "", a.has_loads ? a.hundred : "");

@@ -25,7 +25,7 @@ typedef struct {
     size_t told_count;
 } account;
 
-account account_of(const outcome *o, show_system s);
-void account_print(const outcome *o, show_system s, FILE *to);
+account account_of(const outcome *o, unit_system s);
+void account_print(const outcome *o, unit_system s, FILE *to);
 
 #endif

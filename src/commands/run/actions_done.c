@@ -12,9 +12,9 @@ static double badness(const outcome_line *l)
 }
 
 /* One that was lifted before its time has its lifting among the acts. */
-static bool lifts_itself(const boil_act *a, const boil_load_result *r)
+static bool lifts_itself(const boil_action *a, const boil_load_result *r)
 {
-    if (a->kind != BOIL_ACT_LOAD || !isfinite(a->is.load.immersed_s))
+    if (a->kind != BOIL_ACTION_LOAD || !isfinite(a->is.load.immersed_s))
         return false;
     return r == NULL || !(r->lifted_s < a->time_s + a->is.load.immersed_s - 1e-6);
 }
@@ -24,7 +24,7 @@ static size_t list_all(const outcome *o, const outcome_line *lines, size_t lines
     const boil_schedule *s = &o->scenario->schedule;
     size_t count = 0, next = 0;
     for (size_t i = 0; i < s->count; i++) {
-        const boil_act *a = &s->acts[i];
+        const boil_action *a = &s->acts[i];
         order in = {.time_s = a->time_s, .last_s = a->time_s, .times = 1, .act = i};
         if (next < lines_count && lines[next].act == i)
             in.line = lines[next++];
@@ -75,7 +75,7 @@ static size_t group(const scenario *s, order *list, size_t count)
     return good ? kept : count;
 }
 
-order *orders_of(const outcome *o, size_t *count)
+order *run_actions_of(const outcome *o, size_t *count)
 {
     size_t lines_count, acts = o->scenario->schedule.count;
     outcome_line *lines = outcome_lines(o, &lines_count);

@@ -17,6 +17,6 @@ typedef struct {
 } order;
 
 /* By the first time, to be freed by the caller; NULL when there are none, or memory is refused. */
-order *orders_of(const outcome *o, size_t *count);
+order *run_actions_of(const outcome *o, size_t *count);
 
 #endif

@@ -9,8 +9,8 @@
 #include "properties/water.h"
 #include "scenario/action_words.h"
 
-static void add(order_words *w, const char *format, ...) __attribute__((format(printf, 2, 3)));
-static void add(order_words *w, const char *format, ...)
+static void add(run_action_words *w, const char *format, ...) __attribute__((format(printf, 2, 3)));
+static void add(run_action_words *w, const char *format, ...)
 {
     size_t used = strlen(w->text);
     va_list values;
@@ -19,52 +19,52 @@ static void add(order_words *w, const char *format, ...)
     va_end(values);
 }
 
-static const boil_act *act_of(const outcome *o, const order *r)
+static const boil_action *act_of(const outcome *o, const order *r)
 {
     return &o->scenario->schedule.acts[r->act];
 }
 
 /* When, and what ------------------------------------------------------------------------------------------------- */
 
-order_words order_clock(const outcome *o, const order *r)
+run_action_words run_action_clock(const outcome *o, const order *r)
 {
     double start = o->scenario->start_s;
-    order_words w = {""};
-    add(&w, "%s", show_clock(start, r->time_s).text);
+    run_action_words w = {""};
+    add(&w, "%s", format_clock(start, r->time_s).text);
     if (r->times == 1)
         return w;
     double every_s = (r->last_s - r->time_s) / (double)(r->times - 1);
-    add(&w, " to %s, every %s", show_clock(start, r->last_s).text, show_span(every_s).text);
+    add(&w, " to %s, every %s", format_clock(start, r->last_s).text, format_duration(every_s).text);
     return w;
 }
 
-static const char *verb_of(const boil_act *a)
+static const char *verb_of(const boil_action *a)
 {
     switch (a->kind) {
-    case BOIL_ACT_WATER:
+    case BOIL_ACTION_WATER:
         return "pour ";
-    case BOIL_ACT_SALTS:
+    case BOIL_ACTION_SALTS:
         return "sift in ";
-    case BOIL_ACT_LIQUID:
+    case BOIL_ACTION_LIQUID:
         return "run in ";
-    case BOIL_ACT_HEAT:
+    case BOIL_ACTION_HEAT:
         return a->is.dial > 0 && a->is.dial < 1 ? "set " : "switch ";
-    case BOIL_ACT_MIXER:
-    case BOIL_ACT_EXHAUST:
+    case BOIL_ACTION_MIXER:
+    case BOIL_ACTION_EXHAUST:
         return "switch ";
-    case BOIL_ACT_LOAD:
-    case BOIL_ACT_LIFT:
-    case BOIL_ACT_LID:
+    case BOIL_ACTION_LOAD:
+    case BOIL_ACTION_LIFT:
+    case BOIL_ACTION_LID:
         break;
     }
     return "";
 }
 
-order_words order_doing(const outcome *o, const order *r)
+run_action_words run_action_done(const outcome *o, const order *r)
 {
     static const char load[] = "load ";
-    order_words w = {""};
-    said words = said_of(o->scenario, r->act);
+    run_action_words w = {""};
+    said words = action_name_of(o->scenario, r->act);
     bool named_so = strncmp(words.text, load, sizeof load - 1) == 0;
     if (r->lifting)
         add(&w, "lift %s", words.text + (named_so ? sizeof load - 1 : 0));
@@ -78,50 +78,50 @@ order_words order_doing(const outcome *o, const order *r)
 /* How fast -------------------------------------------------------------------------------------------------------- */
 
 /* "until 6:27; 4.16 lb (0.500 gal) a minute". Density 0: by mass alone. */
-static void add_pace(order_words *w, const outcome *o, const order *r, double mass_kg, double over_s, double density,
-                     show_system s)
+static void add_pace(run_action_words *w, const outcome *o, const order *r, double mass_kg, double over_s, double density,
+                     unit_system s)
 {
     double per_minute = mass_kg / over_s * 60;
     if (r->times == 1)
-        add(w, "; until %s", show_clock(o->scenario->start_s, r->time_s + over_s).text);
+        add(w, "; until %s", format_clock(o->scenario->start_s, r->time_s + over_s).text);
     add(w, "; %s", show(s, DIM_MASS, per_minute).text);
     if (density > 0)
         add(w, " (%s)", show(s, DIM_VOLUME, per_minute / density).text);
     add(w, " a minute");
 }
 
-static void add_liquid_pace(order_words *w, const outcome *o, const order *r, const boil_liquid_act *l, show_system s)
+static void add_liquid_pace(run_action_words *w, const outcome *o, const order *r, const boil_action_liquid *l, unit_system s)
 {
     boil_mixture m = boil_mixture_of(l->blend, l->salt_fraction);
     add_pace(w, o, r, l->mass_kg, l->over_s, boil_solution_density(&m, l->temperature_K), s);
 }
 
-order_words order_details(const outcome *o, const order *r, show_system s)
+run_action_words run_action_details(const outcome *o, const order *r, unit_system s)
 {
-    order_words w = {""};
-    const boil_act *a = act_of(o, r);
-    act_units units = s == SHOW_US ? ACT_US : ACT_SI;
+    run_action_words w = {""};
+    const boil_action *a = act_of(o, r);
+    action_units units = s == UNITS_US ? ACTION_US : ACTION_SI;
     if (r->lifting)
         return w;
-    add(&w, "%s", (r->times == 1 ? act_details : act_details_of_any)(o->scenario, r->act, units).text);
+    add(&w, "%s", (r->times == 1 ? action_details : action_details_of_any)(o->scenario, r->act, units).text);
     switch (a->kind) {
-    case BOIL_ACT_LOAD:
-        add(&w, "; lowered over %s", show_span(a->is.load.lowering_s).text);
+    case BOIL_ACTION_LOAD:
+        add(&w, "; lowered over %s", format_duration(a->is.load.lowering_s).text);
         break;
-    case BOIL_ACT_WATER:
+    case BOIL_ACTION_WATER:
         add_pace(&w, o, r, a->is.water.mass_kg, a->is.water.over_s, boil_water_density(a->is.water.temperature_K), s);
         break;
-    case BOIL_ACT_SALTS:
+    case BOIL_ACTION_SALTS:
         add_pace(&w, o, r, a->is.salts.mass_kg, a->is.salts.over_s, 0, s);
         break;
-    case BOIL_ACT_LIQUID:
+    case BOIL_ACTION_LIQUID:
         add_liquid_pace(&w, o, r, &a->is.liquid, s);
         break;
-    case BOIL_ACT_LIFT:
-    case BOIL_ACT_HEAT:
-    case BOIL_ACT_MIXER:
-    case BOIL_ACT_LID:
-    case BOIL_ACT_EXHAUST:
+    case BOIL_ACTION_LIFT:
+    case BOIL_ACTION_HEAT:
+    case BOIL_ACTION_MIXER:
+    case BOIL_ACTION_LID:
+    case BOIL_ACTION_EXHAUST:
         break;
     }
     return w;
@@ -129,7 +129,7 @@ order_words order_details(const outcome *o, const order *r, show_system s)
 
 /* What is to be expected ----------------------------------------------------------------------------------------- */
 
-static void add_boil(order_words *w, const outcome *o, bool was_quiet, double lost_s, double recovery_s)
+static void add_boil(run_action_words *w, const outcome *o, bool was_quiet, double lost_s, double recovery_s)
 {
     if (isnan(lost_s)) {
         add(w, "The boil goes on");
@@ -138,47 +138,47 @@ static void add_boil(order_words *w, const outcome *o, bool was_quiet, double lo
     if (was_quiet)
         add(w, "Quiet already");
     else
-        add(w, "Boil stops at %s", show_clock(o->scenario->start_s, lost_s).text);
+        add(w, "Boil stops at %s", format_clock(o->scenario->start_s, lost_s).text);
     if (isnan(recovery_s))
         add(w, ", not back before the end");
     else
-        add(w, ", back after %s", show_span(recovery_s).text);
+        add(w, ", back after %s", format_duration(recovery_s).text);
 }
 
-static void expect_load(order_words *w, const outcome *o, const boil_load_result *l)
+static void expect_load(run_action_words *w, const outcome *o, const boil_load_result *l)
 {
     add_boil(w, o, l->was_quiet, l->boil_lost_s, l->recovery_s);
     if (isnan(l->hot_s))
         add(w, "; not hot through before it is lifted");
     else
-        add(w, "; hot through after %s", show_span(l->hot_s).text);
+        add(w, "; hot through after %s", format_duration(l->hot_s).text);
 }
 
 /* Less than this above the steam before is no surge, and a millimetre no rise. */
 static const double surge_ratio = 1.1, rise_m = 1e-3, afloat_kg = 1e-3;
 
-static void expect_addition(order_words *w, const outcome *o, const boil_addition_result *a, show_system s)
+static void expect_addition(run_action_words *w, const outcome *o, const boil_addition_result *a, unit_system s)
 {
     add_boil(w, o, a->was_quiet_before, a->boil_lost_s, a->recovery_s);
     if (a->layer_peak_kg > afloat_kg)
         add(w, "; %s of water afloat", show(s, DIM_MASS, a->layer_peak_kg).text);
     if (a->steam_before_kg_s > 0 && a->steam_peak_kg_s > surge_ratio * a->steam_before_kg_s)
-        add(w, "; steam up to %s", show_times(a->steam_peak_kg_s / a->steam_before_kg_s).text);
+        add(w, "; steam up to %s", format_ratio(a->steam_peak_kg_s / a->steam_before_kg_s).text);
     if (a->level_rise_m > rise_m)
         add(w, "; level up by %s", show(s, DIM_LENGTH, a->level_rise_m).text);
 }
 
-static bool has_results(boil_act_kind kind)
+static bool has_results(boil_action_kind kind)
 {
-    return kind == BOIL_ACT_LOAD || kind == BOIL_ACT_WATER || kind == BOIL_ACT_SALTS || kind == BOIL_ACT_LIQUID;
+    return kind == BOIL_ACTION_LOAD || kind == BOIL_ACTION_WATER || kind == BOIL_ACTION_SALTS || kind == BOIL_ACTION_LIQUID;
 }
 
-order_words order_expected(const outcome *o, const order *r, show_system s)
+run_action_words run_action_expected(const outcome *o, const order *r, unit_system s)
 {
-    order_words w = {""};
+    run_action_words w = {""};
     bool known = r->line.load != NULL || r->line.addition != NULL;
     if (r->times > 1 && known)
-        add(&w, "The worst, at %s: ", show_clock(o->scenario->start_s, r->line.time_s).text);
+        add(&w, "The worst, at %s: ", format_clock(o->scenario->start_s, r->line.time_s).text);
     if (r->line.load != NULL)
         expect_load(&w, o, r->line.load);
     else if (r->line.addition != NULL)
@@ -203,7 +203,7 @@ static const char *load_caution(const boil_load *l)
 static double dial_before(const scenario *s, size_t act)
 {
     for (size_t i = act; i > 0; i--)
-        if (s->schedule.acts[i - 1].kind == BOIL_ACT_HEAT)
+        if (s->schedule.acts[i - 1].kind == BOIL_ACTION_HEAT)
             return s->schedule.acts[i - 1].is.dial;
     return s->plant.heater.dial;
 }
@@ -215,12 +215,12 @@ static const char *heat_caution(const scenario *s, size_t act)
                : "It may go quiet: then no water, no load.";
 }
 
-static const char *switch_caution(boil_act_kind kind, bool on)
+static const char *switch_caution(boil_action_kind kind, bool on)
 {
     switch (kind) {
-    case BOIL_ACT_MIXER:
+    case BOIL_ACTION_MIXER:
         return on ? "Stand back: stirring can set free stored heat at once." : "No dry salt once it stands still.";
-    case BOIL_ACT_LID:
+    case BOIL_ACTION_LID:
         return on ? "Steam at the gap. What condenses drips back and floats."
                   : "Open it away from you: steam, and perhaps water afloat.";
     default:
@@ -228,25 +228,25 @@ static const char *switch_caution(boil_act_kind kind, bool on)
     }
 }
 
-const char *order_caution(const outcome *o, const order *r)
+const char *run_action_caution(const outcome *o, const order *r)
 {
-    const boil_act *a = act_of(o, r);
-    switch (r->lifting ? BOIL_ACT_LIFT : a->kind) {
-    case BOIL_ACT_LOAD:
+    const boil_action *a = act_of(o, r);
+    switch (r->lifting ? BOIL_ACTION_LIFT : a->kind) {
+    case BOIL_ACTION_LOAD:
         return load_caution(&a->is.load);
-    case BOIL_ACT_LIFT:
+    case BOIL_ACTION_LIFT:
         return "Slowly; drain it over the bath.";
-    case BOIL_ACT_WATER:
+    case BOIL_ACTION_WATER:
         return "Only while it boils. No boil: stop the water. Never onto dry salt.";
-    case BOIL_ACT_SALTS:
+    case BOIL_ACTION_SALTS:
         return "Only into a boiling or mixed bath, in small portions. No water onto it.";
-    case BOIL_ACT_LIQUID:
+    case BOIL_ACTION_LIQUID:
         return "Under the surface, slowly; stop when the boil stops.";
-    case BOIL_ACT_HEAT:
+    case BOIL_ACTION_HEAT:
         return heat_caution(o->scenario, r->act);
-    case BOIL_ACT_MIXER:
-    case BOIL_ACT_LID:
-    case BOIL_ACT_EXHAUST:
+    case BOIL_ACTION_MIXER:
+    case BOIL_ACTION_LID:
+    case BOIL_ACTION_EXHAUST:
         break;
     }
     return switch_caution(a->kind, a->is.on);
@@ -261,17 +261,17 @@ static const char *addition_warning(const boil_addition_result *a)
 {
     if (!a->was_quiet)
         return NULL;
-    if (a->kind == BOIL_ACT_SALTS)
+    if (a->kind == BOIL_ACTION_SALTS)
         return "The bath is predicted quiet then: only with the mixer on.";
     if (!a->was_quiet_before)
         return "The boil is predicted to stop meanwhile: stop with it.";
-    return a->kind == BOIL_ACT_WATER ? "The bath is predicted quiet then: do not pour; wait for a steady boil."
+    return a->kind == BOIL_ACTION_WATER ? "The bath is predicted quiet then: do not pour; wait for a steady boil."
                                      : "The bath is predicted quiet then: wait for a steady boil.";
 }
 
-const char *order_warning(const order *r, boil_severity *severity)
+const char *run_action_warning(const order *r, boil_severity *severity)
 {
     const boil_addition_result *a = r->line.addition;
-    *severity = a != NULL && a->kind == BOIL_ACT_WATER && a->was_quiet_before ? BOIL_DANGER : BOIL_WARNING;
+    *severity = a != NULL && a->kind == BOIL_ACTION_WATER && a->was_quiet_before ? BOIL_DANGER : BOIL_WARNING;
     return a != NULL ? addition_warning(a) : r->line.load != NULL ? load_warning(r->line.load) : NULL;
 }

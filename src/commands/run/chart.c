@@ -80,15 +80,15 @@ static void temperature_line(FILE *to, const slice slices[WIDTH], int n, double 
     frame(to, label, line);
 }
 
-static void temperature(FILE *to, const slice slices[WIDTH], show_system s)
+static void temperature(FILE *to, const slice slices[WIDTH], unit_system s)
 {
     double most = 1; /* K: a bath that hardly cools shall not look wild */
     for (size_t i = 0; i < WIDTH; i++)
         most = fmax(most, slices[i].below_most_K);
-    fprintf(to, " %s below boiling (- boils, q quiet)\n", show_unit(s, DIM_DIFFERENCE));
+    fprintf(to, " %s below boiling (- boils, q quiet)\n", format_unit(s, DIM_DIFFERENCE));
     for (int n = 0; n < TEMPERATURE_LINES; n++) {
         bool labelled = n % 2 == 0;
-        shown label = labelled ? show_number(s, DIM_DIFFERENCE, most * n / (TEMPERATURE_LINES - 1)) : (shown){""};
+        shown label = labelled ? format_number(s, DIM_DIFFERENCE, most * n / (TEMPERATURE_LINES - 1)) : (shown){""};
         temperature_line(to, slices, n, most, label.text);
     }
 }
@@ -127,14 +127,14 @@ static void level_line(FILE *to, const slice slices[WIDTH], int n, const level_s
     frame(to, label, line);
 }
 
-static void level(FILE *to, const slice slices[WIDTH], double rim, show_system s)
+static void level(FILE *to, const slice slices[WIDTH], double rim, unit_system s)
 {
     level_scale c = scale_of(slices, rim);
-    fprintf(to, " swelled level, %s (= rim)\n", show_unit(s, DIM_LENGTH));
+    fprintf(to, " swelled level, %s (= rim)\n", format_unit(s, DIM_LENGTH));
     for (int n = 0; n < LEVEL_LINES; n++) {
         double here = n == c.rim_line ? rim : c.top - (c.top - c.bottom) * n / (LEVEL_LINES - 1);
         bool labelled = n == 0 || n == c.rim_line || n == LEVEL_LINES - 1;
-        level_line(to, slices, n, &c, labelled ? show_number(s, DIM_LENGTH, here).text : "");
+        level_line(to, slices, n, &c, labelled ? format_number(s, DIM_LENGTH, here).text : "");
     }
 }
 
@@ -144,11 +144,11 @@ static void axis(FILE *to, const outcome *o)
     fprintf(to, "%*s +", LABEL, "");
     for (int i = 0; i < WIDTH; i++)
         fputc(i % (WIDTH / 2) == 0 ? '+' : '-', to);
-    fprintf(to, "\n%*s  %-*s%-*s%*s\n", LABEL, "", WIDTH / 2, show_clock(start, 0).text, WIDTH / 2 - 9,
-            show_clock(start, end / 2).text, 9, show_clock(start, end).text);
+    fprintf(to, "\n%*s  %-*s%-*s%*s\n", LABEL, "", WIDTH / 2, format_clock(start, 0).text, WIDTH / 2 - 9,
+            format_clock(start, end / 2).text, 9, format_clock(start, end).text);
 }
 
-void strip_print(const outcome *o, show_system s, FILE *to)
+void chart_print(const outcome *o, unit_system s, FILE *to)
 {
     slice slices[WIDTH];
     if (o->central.rows_count == 0 || !(o->central.end_s > 0))
@@ -159,5 +159,5 @@ void strip_print(const outcome *o, show_system s, FILE *to)
     axis(to, o);
     double overflow = o->central.summary.overflow_s;
     if (!isnan(overflow))
-        fprintf(to, " from %s on, after overflow: not a prediction\n", show_clock(o->scenario->start_s, overflow).text);
+        fprintf(to, " from %s on, after overflow: not a prediction\n", format_clock(o->scenario->start_s, overflow).text);
 }

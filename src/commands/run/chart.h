@@ -7,6 +7,6 @@
 #include "base/format.h"
 #include "describe/outcome.h"
 
-void strip_print(const outcome *o, show_system s, FILE *to); /* nothing when the run has no trace */
+void chart_print(const outcome *o, unit_system s, FILE *to); /* nothing when the run has no trace */
 
 #endif

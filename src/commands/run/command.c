@@ -78,7 +78,7 @@ static bool request_read(const given *g, request *r)
                    .style.verbose = g->values[VERBOSE] != NULL};
     r->run.row_interval_s = step_default_s;
     if (g->values[UNITS] != NULL)
-        show_system_named(g->values[UNITS], &r->style.system);
+        unit_system_named(g->values[UNITS], &r->style.system);
     r->style.colour = program_colour(stdout);
     if (!argument_quantity("step", g->values[STEP], DIM_TIME, &step, &r->run.row_interval_s))
         return false;
@@ -95,7 +95,7 @@ static bool csv_write(const request *r, const outcome *o)
     whole_file f;
     if (!whole_file_open(&f, r->csv))
         return false;
-    run_csv(&o->central, f.to);
+    trace_csv(&o->central, f.to);
     return whole_file_close(&f);
 }
 

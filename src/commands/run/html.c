@@ -24,7 +24,7 @@ static void head(html *h, const outcome *o)
     html_close(h);
 }
 
-static void top(html *h, const outcome *o, show_system s)
+static void top(html *h, const outcome *o, unit_system s)
 {
     const scenario *c = o->scenario;
     html_open(h, "header", NULL);
@@ -32,7 +32,7 @@ static void top(html *h, const outcome *o, show_system s)
     html_text(h, c->title);
     html_close(h);
     html_element(h, "p", "class=\"verdict\"", "%s", verdict_of(o, s).text);
-    html_element(h, "p", NULL, "%s from %s%s", show_span(o->central.end_s).text, show_clock(c->start_s, 0).text,
+    html_element(h, "p", NULL, "%s from %s%s", format_duration(o->central.end_s).text, format_clock(c->start_s, 0).text,
                  outcome_stopped(o) ? ", where the run STOPPED early" : "");
     html_element(h, "p", "class=\"caution-box\"", "%s", report_caution_words);
     html_close(h);
@@ -51,7 +51,7 @@ static void foot(html *h, const outcome *o)
     html_close(h);
 }
 
-void page(const outcome *o, show_system s, const picture_drawn *drawn, const picture_problem *problem, FILE *to)
+void page(const outcome *o, unit_system s, const picture_drawn *drawn, const picture_problem *problem, FILE *to)
 {
     html h = html_to(to);
     fputs("<!DOCTYPE html>", to);

@@ -10,6 +10,6 @@
 #include "describe/picture.h"
 
 /* `drawn`: the picture as SVG; without bytes the page says why there is none, from `problem`. */
-void page(const outcome *o, show_system s, const picture_drawn *drawn, const picture_problem *problem, FILE *to);
+void page(const outcome *o, unit_system s, const picture_drawn *drawn, const picture_problem *problem, FILE *to);
 
 #endif

@@ -2,7 +2,7 @@
 
 #include "describe/finding_words.h"
 
-static void finding(html *h, const outcome *o, const boil_finding *f, show_system s, bool only_possible)
+static void finding(html *h, const outcome *o, const boil_finding *f, unit_system s, bool only_possible)
 {
     html_open(h, "tr", NULL);
     html_open(h, "th", "scope=\"row\"");
@@ -16,7 +16,7 @@ static void finding(html *h, const outcome *o, const boil_finding *f, show_syste
     html_close(h);
 }
 
-static void list(html *h, const outcome *o, const boil_findings *found, show_system s, const char *label,
+static void list(html *h, const outcome *o, const boil_findings *found, unit_system s, const char *label,
                  bool only_possible)
 {
     static const char *const heads[] = {"How grave, when", "What, its limit, and what to do", NULL};
@@ -26,7 +26,7 @@ static void list(html *h, const outcome *o, const boil_findings *found, show_sys
     page_table_end(h);
 }
 
-void page_findings(html *h, const outcome *o, show_system s)
+void page_findings(html *h, const outcome *o, unit_system s)
 {
     html_open(h, "section", "aria-labelledby=\"findings\"");
     html_element(h, "h2", "id=\"findings\"", "Findings");

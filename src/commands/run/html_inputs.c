@@ -23,7 +23,7 @@ static void setting(html *h, const scenario *s, size_t index)
     bool given = s->settings[index].state == SETTING_GIVEN;
     html_open(h, "tr", given ? NULL : "class=\"default\"");
     page_row_head(h, s->settings[index].key->words);
-    in_both(h, setting_words_of(s, index, SHOW_US).text, setting_words_of(s, index, SHOW_SI).text);
+    in_both(h, setting_words_of(s, index, UNITS_US).text, setting_words_of(s, index, UNITS_SI).text);
     html_element(h, "td", NULL, "%s", given ? "given" : "default");
     html_close(h);
 }
@@ -56,13 +56,13 @@ static void settings(html *h, const scenario *s)
 
 static void charge(html *h, const scenario *s)
 {
-    plan_charge p = plan_charge_of(s);
+    listing_charge p = listing_charge_of(s);
     page_table(h, "What that comes to", "class=\"inputs\"", heads);
     for (size_t i = 0; i < p.count; i++) {
-        const plan_row *r = &p.rows[i];
+        const listing_row *r = &p.rows[i];
         html_open(h, "tr", NULL);
         page_row_head(h, r->name);
-        in_both(h, show_exact(SHOW_US, r->dimension, r->si).text, show_exact(SHOW_SI, r->dimension, r->si).text);
+        in_both(h, format_exact(UNITS_US, r->dimension, r->si).text, format_exact(UNITS_SI, r->dimension, r->si).text);
         html_element(h, "td", NULL, "%s", r->note);
         html_close(h);
     }

@@ -10,7 +10,7 @@
 static void caution(html *h, const outcome *o, const order *r)
 {
     boil_severity severity;
-    const char *warning = order_warning(r, &severity);
+    const char *warning = run_action_warning(r, &severity);
     html_open(h, "td", NULL);
     if (warning != NULL) {
         html_open(h, "p", NULL);
@@ -19,30 +19,30 @@ static void caution(html *h, const outcome *o, const order *r)
         html_element(h, "strong", NULL, "%s", warning);
         html_close(h);
     }
-    html_text(h, order_caution(o, r));
+    html_text(h, run_action_caution(o, r));
     html_close(h);
 }
 
-static void order_row(html *h, const outcome *o, const order *r, show_system s)
+static void order_row(html *h, const outcome *o, const order *r, unit_system s)
 {
-    order_words details = order_details(o, r, s);
+    run_action_words details = run_action_details(o, r, s);
     html_open(h, "tr", NULL);
     html_open(h, "td", NULL);
     html_element(h, "span", "class=\"tick\"", "%s", "");
     html_close(h);
-    html_element(h, "td", "class=\"clock\"", "%s", order_clock(o, r).text);
+    html_element(h, "td", "class=\"clock\"", "%s", run_action_clock(o, r).text);
     html_open(h, "th", "scope=\"row\"");
-    html_element(h, "span", "class=\"doing\"", "%s", order_doing(o, r).text);
+    html_element(h, "span", "class=\"doing\"", "%s", run_action_done(o, r).text);
     if (details.text[0] != '\0')
         html_element(h, "small", NULL, " %s", details.text);
     html_close(h);
     caution(h, o, r);
-    html_element(h, "td", NULL, "%s", order_expected(o, r, s).text);
+    html_element(h, "td", NULL, "%s", run_action_expected(o, r, s).text);
     html_element(h, "td", NULL, "%s", "");
     html_close(h);
 }
 
-static void table(html *h, const outcome *o, const order *list, size_t count, show_system s)
+static void table(html *h, const outcome *o, const order *list, size_t count, unit_system s)
 {
     static const char *const heads[] = {"Done", "Time", "What to do", "Mind", "Expect", "Reading, initials", NULL};
     page_table(h, "By the clock", "class=\"sheet\"", heads);
@@ -51,13 +51,13 @@ static void table(html *h, const outcome *o, const order *list, size_t count, sh
     page_table_end(h);
     if (count > LISTED_MAX)
         html_element(h, "p", NULL, "... and %zu more, the last from %s on: too many for a sheet.", count - LISTED_MAX,
-                     show_clock(o->scenario->start_s, list[count - 1].time_s).text);
+                     format_clock(o->scenario->start_s, list[count - 1].time_s).text);
 }
 
-static void valve(html *h, const outcome *o, show_system s)
+static void valve(html *h, const outcome *o, unit_system s)
 {
-    const boil_control *c = &o->scenario->plant.control;
-    if (c->mode == BOIL_CONTROL_NONE)
+    const boil_water_control *c = &o->scenario->plant.control;
+    if (c->mode == BOIL_WATER_CONTROL_NONE)
         return;
     html_element(h, "p", NULL, "Automatic water: the valve holds %s with up to %s. %s",
                  show(s, DIM_TEMPERATURE, c->set_point_K).text, show(s, DIM_MASS_FLOW, c->rate_kg_s).text,
@@ -80,10 +80,10 @@ static void warn(html *h, const outcome *o)
     html_close(h);
 }
 
-void page_sheet(html *h, const outcome *o, show_system s)
+void page_sheet(html *h, const outcome *o, unit_system s)
 {
     size_t count;
-    order *list = orders_of(o, &count);
+    order *list = run_actions_of(o, &count);
     html_open(h, "section", "aria-labelledby=\"sheet\" class=\"new-page\"");
     html_element(h, "h2", "id=\"sheet\"", "Run sheet");
     warn(h, o);

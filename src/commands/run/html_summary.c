@@ -5,7 +5,7 @@
 #include "commands/run/account.h"
 #include "describe/report.h"
 
-static void bath(html *h, const boil_summary *m, show_system s)
+static void bath(html *h, const boil_summary *m, unit_system s)
 {
     static const char *const heads[] = {"Bath", "At the start", "At the end", NULL};
     report_bath_row rows[REPORT_BATH_ROWS];
@@ -22,7 +22,7 @@ static void bath(html *h, const boil_summary *m, show_system s)
     page_table_end(h);
 }
 
-static void accounts(html *h, const outcome *o, show_system s)
+static void accounts(html *h, const outcome *o, unit_system s)
 {
     account a = account_of(o, s);
     const char *const heads[] = {"Heat and matter", "In all", a.has_loads ? "Per load" : NULL, a.hundred, NULL};
@@ -43,7 +43,7 @@ static void accounts(html *h, const outcome *o, show_system s)
         html_element(h, "p", NULL, "%s", a.told[i]);
 }
 
-void page_summary(html *h, const outcome *o, show_system s)
+void page_summary(html *h, const outcome *o, unit_system s)
 {
     const boil_summary *m = &o->central.summary;
     report_words first_boil = report_first_boil_words(o);

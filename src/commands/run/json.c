@@ -18,9 +18,9 @@ static const char *cause_word(boil_quiet_cause c)
     return words[c];
 }
 
-static const char *addition_word(boil_act_kind kind)
+static const char *addition_word(boil_action_kind kind)
 {
-    return kind == BOIL_ACT_SALTS ? "salts" : kind == BOIL_ACT_LIQUID ? "liquid" : "water";
+    return kind == BOIL_ACTION_SALTS ? "salts" : kind == BOIL_ACTION_LIQUID ? "liquid" : "water";
 }
 
 static const char *unit_word(boil_unit_kind u)
@@ -40,7 +40,7 @@ static void stopped(json *j, const outcome *o)
     }
     json_object(j, "stopped");
     json_number(j, "time_s", o->central.end_s);
-    json_text(j, "reason", verdict_stop_reason(o, SHOW_SI).text);
+    json_text(j, "reason", verdict_stop_reason(o, UNITS_SI).text);
     json_close(j);
 }
 

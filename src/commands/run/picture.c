@@ -4,7 +4,7 @@
 #include "describe/picture_frame.h"
 #include "describe/picture_marks.h"
 
-bool run_picture(const outcome *o, const boil_history *trace, show_system s, picture_format format,
+bool run_picture(const outcome *o, const boil_history *trace, unit_system s, picture_format format,
                  picture_drawn *drawn, picture_problem *problem)
 {
     picture p;
@@ -13,7 +13,7 @@ bool run_picture(const outcome *o, const boil_history *trace, show_system s, pic
         return false;
     picture_frame(&p, o, s, format, o->scenario->title, "frame.tsv");
     picture_trace(&p, trace, "trace.csv");
-    picture_acts(&p, o, format, o->central.end_s, "acts.tsv", "lanes.tsv");
+    picture_actions(&p, o, format, o->central.end_s, "acts.tsv", "lanes.tsv");
     picture_marks(&p, o, s, format);
     bool good = picture_draw(&p, "run.gp", format, drawn, problem);
     picture_end(&p);

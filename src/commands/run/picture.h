@@ -7,7 +7,7 @@
 #include "describe/picture.h"
 
 /* `trace`: see describe/trace.h. */
-bool run_picture(const outcome *o, const boil_history *trace, show_system s, picture_format format,
+bool run_picture(const outcome *o, const boil_history *trace, unit_system s, picture_format format,
                  picture_drawn *drawn, picture_problem *problem);
 
 #endif

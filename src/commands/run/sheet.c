@@ -10,7 +10,7 @@
 
 typedef struct {
     const outcome *outcome;
-    show_system system;
+    unit_system system;
     FILE *to;
 } sheet;
 
@@ -22,7 +22,7 @@ static shown cell_lost(const sheet *h, const outcome_line *l)
     double lost = l->load != NULL ? l->load->boil_lost_s : l->addition->boil_lost_s;
     if (isnan(lost))
         return (shown){"kept"};
-    return was_quiet ? (shown){"was quiet"} : show_clock(h->outcome->scenario->start_s, lost);
+    return was_quiet ? (shown){"was quiet"} : format_clock(h->outcome->scenario->start_s, lost);
 }
 
 static shown cell_back(const sheet *h, const outcome_line *l)
@@ -32,18 +32,18 @@ static shown cell_back(const sheet *h, const outcome_line *l)
     double recovery = l->load != NULL ? l->load->recovery_s : l->addition->recovery_s;
     if (isnan(lost))
         return (shown){"-"};
-    return isnan(recovery) ? (shown){"not back"} : show_span(recovery);
+    return isnan(recovery) ? (shown){"not back"} : format_duration(recovery);
 }
 
 static shown cell_lowest(const sheet *h, const outcome_line *l)
 {
-    return show_number(h->system, DIM_TEMPERATURE, l->load->lowest_temperature_K);
+    return format_number(h->system, DIM_TEMPERATURE, l->load->lowest_temperature_K);
 }
 
 static shown cell_hot(const sheet *h, const outcome_line *l)
 {
     (void)h;
-    return isnan(l->load->hot_s) ? (shown){"not hot"} : show_span(l->load->hot_s);
+    return isnan(l->load->hot_s) ? (shown){"not hot"} : format_duration(l->load->hot_s);
 }
 
 /* What an addition brings, or what a load carries out once it is lifted. */
@@ -53,7 +53,7 @@ static shown cell_mass(const sheet *h, const outcome_line *l)
     double mass = l->load != NULL ? l->load->drag_out_kg : l->addition->mass_kg;
     if (mass > 0)
         snprintf(t.text, sizeof t.text, "%c%.40s", l->load != NULL ? '-' : '+',
-                 show_number(h->system, DIM_MASS, mass).text);
+                 format_number(h->system, DIM_MASS, mass).text);
     return t;
 }
 
@@ -63,17 +63,17 @@ static shown cell_steam(const sheet *h, const outcome_line *l)
     const boil_addition_result *a = l->addition;
     if (!(a->steam_before_kg_s > 0))
         return a->steam_peak_kg_s > 0 ? (shown){"from 0"} : (shown){"none"};
-    return show_times(a->steam_peak_kg_s / a->steam_before_kg_s);
+    return format_ratio(a->steam_peak_kg_s / a->steam_before_kg_s);
 }
 
 static shown cell_layer(const sheet *h, const outcome_line *l)
 {
-    return show_number(h->system, DIM_MASS, l->addition->layer_peak_kg);
+    return format_number(h->system, DIM_MASS, l->addition->layer_peak_kg);
 }
 
 static shown cell_rise(const sheet *h, const outcome_line *l)
 {
-    return show_number(h->system, DIM_LENGTH, l->addition->level_rise_m);
+    return format_number(h->system, DIM_LENGTH, l->addition->level_rise_m);
 }
 
 typedef enum { OF_BOTH, OF_LOADS, OF_ADDITIONS } column_owner;
@@ -119,7 +119,7 @@ static void heads(const sheet *h)
         const column *c = &columns[i];
         if (!is_used(h, c))
             continue;
-        const char *below = c->below != NULL ? c->below : show_unit(h->system, c->dimension);
+        const char *below = c->below != NULL ? c->below : format_unit(h->system, c->dimension);
         n += snprintf(upper + n, sizeof upper - (size_t)n, " %*s", c->width, c->head);
         m += snprintf(lower + m, sizeof lower - (size_t)m, " %*s", c->width, below);
     }
@@ -131,7 +131,7 @@ static void line_print(const sheet *h, const outcome_line *l)
 {
     char line[600];
     int n = snprintf(line, sizeof line, "%c%8s  %s", l->after_overflow ? '*' : ' ',
-                     show_clock(h->outcome->scenario->start_s, l->time_s).text,
+                     format_clock(h->outcome->scenario->start_s, l->time_s).text,
                      text_fitted(l->words.text, WORDS_WIDTH).text);
     for (size_t i = 0; i < COLUMNS; i++) {
         const column *c = &columns[i];
@@ -173,18 +173,18 @@ static void rest_print(const sheet *h, const outcome_line *lines, size_t count)
 {
     rest r = rest_of(lines, count);
     double start = h->outcome->scenario->start_s;
-    fprintf(h->to, " ... and %s and %s more", show_count(r.loads, "load", "loads").text,
-            show_count(r.additions, "addition", "additions").text);
+    fprintf(h->to, " ... and %s and %s more", format_count(r.loads, "load", "loads").text,
+            format_count(r.additions, "addition", "additions").text);
     if (r.not_back > 0)
         fprintf(h->to, "; boil not back after %zu", r.not_back);
     else if (r.slowest_s > 0)
-        fprintf(h->to, "; slowest back %s (%s)", show_span(r.slowest_s).text, show_clock(start, r.slowest_at_s).text);
+        fprintf(h->to, "; slowest back %s (%s)", format_duration(r.slowest_s).text, format_clock(start, r.slowest_at_s).text);
     if (r.steam_ratio > 0)
-        fprintf(h->to, "; steam at most %s (%s)", show_times(r.steam_ratio).text, show_clock(start, r.steam_at_s).text);
+        fprintf(h->to, "; steam at most %s (%s)", format_ratio(r.steam_ratio).text, format_clock(start, r.steam_at_s).text);
     fputc('\n', h->to);
 }
 
-void sheet_print(const outcome *o, show_system s, FILE *to)
+void sheet_print(const outcome *o, unit_system s, FILE *to)
 {
     sheet h = {o, s, to};
     size_t count;

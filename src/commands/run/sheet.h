@@ -10,6 +10,6 @@
 /* At most this many lines; what is over is summed up in the last one. */
 #define SHEET_LINES_MAX ((size_t)40)
 
-void sheet_print(const outcome *o, show_system s, FILE *to);
+void sheet_print(const outcome *o, unit_system s, FILE *to);
 
 #endif

@@ -16,7 +16,7 @@
 typedef struct {
     const outcome *o;
     const boil_summary *summary;
-    show_system system;
+    unit_system system;
     bool colour;
     FILE *to;
 } report_to;
@@ -53,9 +53,9 @@ static void title(const report_to *r)
     const scenario *s = r->o->scenario;
     if (s->title != NULL)
         fprintf(r->to, "\n%s\n", text_plain(s->title).text);
-    fprintf(r->to, " %s from %s", show_span(r->o->central.end_s).text, show_clock(s->start_s, 0).text);
+    fprintf(r->to, " %s from %s", format_duration(r->o->central.end_s).text, format_clock(s->start_s, 0).text);
     if (outcome_stopped(r->o))
-        fprintf(r->to, " (STOPPED; %s were asked for)", show_span(s->schedule.duration_s).text);
+        fprintf(r->to, " (STOPPED; %s were asked for)", format_duration(s->schedule.duration_s).text);
     fputs("\n\n", r->to);
 }
 
@@ -122,7 +122,7 @@ void report(const outcome *o, const report_style *style, FILE *to)
     sheet_print(o, style->system, to);
     findings(&r);
     heading(to, "Temperature and level");
-    strip_print(o, style->system, to);
+    chart_print(o, style->system, to);
     balances(&r);
     if (style->verbose)
         statistics(&r);

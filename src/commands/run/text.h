@@ -9,7 +9,7 @@
 #include "describe/outcome.h"
 
 typedef struct {
-    show_system system;
+    unit_system system;
     bool colour;
     bool verbose; /* with the statistics of the run */
 } report_style;

@@ -19,7 +19,7 @@ static int carry_out(const size_case *c, double heat_W, boil_history *h)
 {
     boil_plant sized;
     boil_run_options o = boil_run_options_default();
-    int result = boil_size_plant(&c->scenario->plant, heat_W, &sized);
+    int result = boil_heater_size_plant(&c->scenario->plant, heat_W, &sized);
     return result == BOIL_OK ? boil_run(&sized, &c->schedule, &o, h) : result;
 }
 
@@ -29,14 +29,14 @@ static int find_end(const size_case *c, double mixing, double heat_W, size_end *
     boil_run_options o = boil_run_options_default();
     o.mixing_time_factor = mixing;
     *end = (size_end){SIZE_RIM_AT, (double)NAN, (double)NAN};
-    int result = boil_size_heat_staying_below(p, &c->schedule, &o, heat_W, &end->from_W);
+    int result = boil_heater_size_staying_below(p, &c->schedule, &o, heat_W, &end->from_W);
     if (result == BOIL_NO_ROOT || result == BOIL_RANGE) {
         end->from_W = (double)NAN;
         return BOIL_OK;
     }
     end->from_W = end->from_W > heat_W ? rounded_up(end->from_W) : heat_W;
     if (result == BOIL_OK)
-        result = boil_size_heat_below_rim(p, &c->schedule, &o, end->from_W, &end->heat_W);
+        result = boil_heater_size_below_rim(p, &c->schedule, &o, end->from_W, &end->heat_W);
     if (result == BOIL_NO_ROOT || result == BOIL_RANGE) {
         end->rim = result == BOIL_RANGE ? SIZE_RIM_BEYOND : SIZE_RIM_NEVER;
         return BOIL_OK;
@@ -49,8 +49,8 @@ static int find_opening(const size_case *c, size_answer *a)
 {
     boil_run_options o = boil_run_options_default();
     const boil_plant *p = &c->scenario->plant;
-    int by_load = boil_capacity_opening_load(p, &c->schedule, &o, c->limit_s, &a->opening_load);
-    int by_area = boil_capacity_opening_area(p, &c->schedule, &o, c->limit_s, &a->opening_area);
+    int by_load = boil_load_size_opening_load(p, &c->schedule, &o, c->limit_s, &a->opening_load);
+    int by_area = boil_load_size_opening_area(p, &c->schedule, &o, c->limit_s, &a->opening_area);
     if (by_load == BOIL_NO_ROOT)
         a->opening_load = (double)NAN;
     if (by_area == BOIL_NO_ROOT)
@@ -66,9 +66,9 @@ static int around_heat(const size_case *c, size_answer *a)
     boil_run_options o = boil_run_options_default();
     bool fuel = p->heater.source != BOIL_HEAT_STEAM;
     a->input_W = fuel ? a->heat_W / p->heater.efficiency : (double)NAN;
-    int result = boil_calm_at(p, a->heat_W, &a->calm);
+    int result = boil_steady_state_at(p, a->heat_W, &a->calm);
     a->own_W = boil_heater_output(&p->heater, 1, a->calm.boiling_point_K);
-    if (result == BOIL_OK && boil_calm_heat_up(p, &o, a->heat_W, &a->heat_up_s) != BOIL_OK)
+    if (result == BOIL_OK && boil_steady_state_heat_up(p, &o, a->heat_W, &a->heat_up_s) != BOIL_OK)
         a->heat_up_s = (double)NAN; /* such a bath cannot stand cold: no time to tell */
     if (result == BOIL_OK)
         result = carry_out(c, a->heat_W, &a->proof);
@@ -87,7 +87,7 @@ int size_answer_of(const size_case *c, size_answer *out)
     const double none = (double)NAN;
     *out = (size_answer){.size = c, .heat_W = none, .input_W = none, .heat_up_s = none, .opening_load = none,
                          .opening_area = none};
-    int result = boil_size_heat(&c->scenario->plant, &c->schedule, &o, c->limit_s, precision, &out->heat_W);
+    int result = boil_heater_size_for_recovery(&c->scenario->plant, &c->schedule, &o, c->limit_s, precision, &out->heat_W);
     if (result == BOIL_NO_ROOT || result == BOIL_RANGE) {
         out->found = result == BOIL_RANGE ? SIZE_BEYOND : SIZE_NONE;
         result = find_opening(c, out);

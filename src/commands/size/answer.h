@@ -31,7 +31,7 @@ typedef struct {
     double heat_W;             /* to the tank, rounded up to four digits of a kW; what follows is valid if found */
     double input_W;            /* fuel or current; NaN for a steam coil */
     double own_W;              /* heat to the tank of the scenario's own heater at full dial */
-    boil_calm calm;            /* with heat_W */
+    boil_steady_state calm;            /* with heat_W */
     double heat_up_s;
     boil_history proof, less;  /* the run with heat_W, and with 1 % less */
     size_end likely, possible; /* central mixing, fast mixing */

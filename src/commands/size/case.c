@@ -18,10 +18,10 @@ boil_load size_case_plate(const scenario *s, const quantity *heaviness, double t
     return l;
 }
 
-static const boil_act *first_load(const boil_schedule *s)
+static const boil_action *first_load(const boil_schedule *s)
 {
     for (size_t i = 0; i < s->count; i++)
-        if (s->acts[i].kind == BOIL_ACT_LOAD)
+        if (s->acts[i].kind == BOIL_ACTION_LOAD)
             return &s->acts[i];
     return NULL;
 }
@@ -30,7 +30,7 @@ static const boil_act *first_load(const boil_schedule *s)
 int size_case_one(const scenario *s, double limit_s, const boil_load *load, size_case *out)
 {
     const double first_s = 60;
-    boil_act act = {.time_s = first_s, .kind = BOIL_ACT_LOAD, .is.load = *load};
+    boil_action act = {.time_s = first_s, .kind = BOIL_ACTION_LOAD, .is.load = *load};
     *out = (size_case){.scenario = s, .one_load = true, .load = *load, .limit_s = limit_s};
     boil_schedule_init(&out->schedule, first_s + load->immersed_s + limit_s + 60);
     return boil_schedule_add(&out->schedule, &act);
@@ -38,7 +38,7 @@ int size_case_one(const scenario *s, double limit_s, const boil_load *load, size
 
 int size_case_of(const scenario *s, double limit_s, const quantity *heaviness, size_case *out)
 {
-    const boil_act *first = first_load(&s->schedule);
+    const boil_action *first = first_load(&s->schedule);
     if (heaviness != NULL || first == NULL) {
         boil_load plate = size_case_plate(s, heaviness, QUARTER_INCH_M);
         return size_case_one(s, limit_s, &plate, out);
@@ -53,19 +53,19 @@ void size_case_free(size_case *c)
         boil_schedule_free(&c->schedule);
 }
 
-static said plate_words(const boil_load *l, show_system system)
+static said plate_words(const boil_load *l, unit_system system)
 {
     said w;
     snprintf(w.text, sizeof w.text, "%.20s of %.20s plate at %.20s", show(system, DIM_MASS, l->mass_kg).text,
-             show_exact(system, DIM_LENGTH, l->size_m).text, show(system, DIM_TEMPERATURE, l->temperature_K).text);
+             format_exact(system, DIM_LENGTH, l->size_m).text, show(system, DIM_TEMPERATURE, l->temperature_K).text);
     return w;
 }
 
-said size_case_words(const size_case *c, show_system system, size_t load)
+said size_case_words(const size_case *c, unit_system system, size_t load)
 {
     size_t seen = 0;
     for (size_t i = 0; !c->one_load && i < c->schedule.count; i++)
-        if (c->schedule.acts[i].kind == BOIL_ACT_LOAD && seen++ == load)
-            return said_of(c->scenario, i);
+        if (c->schedule.acts[i].kind == BOIL_ACTION_LOAD && seen++ == load)
+            return action_name_of(c->scenario, i);
     return plate_words(&c->load, system);
 }

@@ -33,7 +33,7 @@ typedef struct {
     quantity load;
     bool load_given, json;
     plot plot;
-    show_system system;
+    unit_system system;
 } request;
 
 static bool plot_asked(const given *g, request *r)
@@ -59,7 +59,7 @@ static bool request_read(const given *g, request *r)
         return false;
     }
     if (g->values[UNITS] != NULL)
-        show_system_named(g->values[UNITS], &r->system);
+        unit_system_named(g->values[UNITS], &r->system);
     if (!argument_quantity("recover", g->values[RECOVER], DIM_TIME, &time, &r->recover_s))
         return false;
     if (!plot_asked(g, r))

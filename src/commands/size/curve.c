@@ -23,7 +23,7 @@ static int add(const size_case *s, double heat_W, size_curve *c)
     boil_plant sized;
     boil_history h;
     boil_run_options o = boil_run_options_default();
-    int result = boil_size_plant(&s->scenario->plant, heat_W, &sized);
+    int result = boil_heater_size_plant(&s->scenario->plant, heat_W, &sized);
     if (result == BOIL_OK)
         result = boil_run(&sized, &s->schedule, &o, &h);
     if (result != BOIL_OK)
@@ -38,8 +38,8 @@ static int add(const size_case *s, double heat_W, size_curve *c)
 
 int size_curve_of(const size_answer *a, size_curve *out)
 {
-    boil_calm calm;
-    int result = boil_calm_at(&a->size->scenario->plant, 0, &calm);
+    boil_steady_state calm;
+    int result = boil_steady_state_at(&a->size->scenario->plant, 0, &calm);
     *out = (size_curve){0};
     if (result != BOIL_OK)
         return result;

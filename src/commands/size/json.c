@@ -43,7 +43,7 @@ static void loads(json *j, const size_answer *a)
     json_close(j);
 }
 
-static void calm(json *j, const boil_calm *c)
+static void calm(json *j, const boil_steady_state *c)
 {
     json_object(j, "calm");
     json_number(j, "losses_W", c->losses_W);

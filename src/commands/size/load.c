@@ -14,7 +14,7 @@
 
 typedef struct {
     const size_case *size;
-    show_system system;
+    unit_system system;
     FILE *to;
 } writing;
 
@@ -43,10 +43,10 @@ static void heaviest_lines(const writing *w, double times)
     size_t load = 0;
     fprintf(w->to, "\n %8s  %-44s %12s\n", "time", "load", "at most");
     for (size_t i = 0; i < c->schedule.count; i++) {
-        const boil_act *a = &c->schedule.acts[i];
-        if (a->kind != BOIL_ACT_LOAD)
+        const boil_action *a = &c->schedule.acts[i];
+        if (a->kind != BOIL_ACTION_LOAD)
             continue;
-        fprintf(w->to, " %8s  %s %12s\n", show_clock(c->one_load ? 0 : c->scenario->start_s, a->time_s).text,
+        fprintf(w->to, " %8s  %s %12s\n", format_clock(c->one_load ? 0 : c->scenario->start_s, a->time_s).text,
                 text_fitted(size_case_words(c, w->system, load++).text, 44).text,
                 show(w->system, DIM_MASS, times * a->is.load.mass_kg).text);
     }
@@ -54,7 +54,7 @@ static void heaviest_lines(const writing *w, double times)
 
 static void heaviest_text(const writing *w, double times)
 {
-    shown limit = show_span(w->size->limit_s);
+    shown limit = format_duration(w->size->limit_s);
     if (times > 0)
         fprintf(w->to, "All loads may be x%.3f as heavy: up to %s, back within %s and below the rim\n",
                 floor(times * 1000) / 1000, show(w->system, DIM_MASS, times * w->size->load.mass_kg).text, limit.text);
@@ -66,12 +66,12 @@ static void heaviest_text(const writing *w, double times)
     report_caution(w->to);
 }
 
-int size_heaviest(const size_case *c, show_system s, bool as_json, FILE *to)
+int size_heaviest(const size_case *c, unit_system s, bool as_json, FILE *to)
 {
     writing w = {c, s, to};
     boil_run_options o = boil_run_options_default();
     double times;
-    int result = boil_capacity_heaviest(&c->scenario->plant, &c->schedule, &o, c->limit_s, &times);
+    int result = boil_load_size_heaviest(&c->scenario->plant, &c->schedule, &o, c->limit_s, &times);
     if (is_no(result))
         times = 0;
     else if (result != BOIL_OK)
@@ -90,7 +90,7 @@ static void interval_proof(const writing *w, const boil_plant *watered, double i
     boil_schedule s;
     boil_history h;
     boil_run_options o = boil_run_options_default();
-    int result = boil_capacity_repeated(&w->size->load, interval_s, w->size->limit_s, &s);
+    int result = boil_load_size_repeated(&w->size->load, interval_s, w->size->limit_s, &s);
     if (result == BOIL_OK)
         result = boil_run(watered, &s, &o, &h);
     boil_schedule_free(&s);
@@ -98,8 +98,8 @@ static void interval_proof(const writing *w, const boil_plant *watered, double i
         return;
     fprintf(w->to, "\nThe last of %zu such loads\n %8s %10s\n", h.loads_count, "after", "back after");
     for (size_t i = h.loads_count - REPEATS_LISTED; i < h.loads_count; i++)
-        fprintf(w->to, " %8s %10s\n", show_span(h.loads[i].time_s).text,
-                isnan(h.loads[i].boil_lost_s) ? "kept" : show_span(h.loads[i].recovery_s).text);
+        fprintf(w->to, " %8s %10s\n", format_duration(h.loads[i].time_s).text,
+                isnan(h.loads[i].boil_lost_s) ? "kept" : format_duration(h.loads[i].recovery_s).text);
     fprintf(w->to, " boiling between %s and %s; water %s in all, let in by a valve that holds the boiling point\n",
             show(w->system, DIM_TEMPERATURE, h.summary.temperature_min_K.value).text,
             show(w->system, DIM_TEMPERATURE, h.summary.temperature_max_K.value).text,
@@ -109,10 +109,10 @@ static void interval_proof(const writing *w, const boil_plant *watered, double i
 
 static void interval_text(const writing *w, const boil_plant *watered, double interval_s)
 {
-    shown limit = show_span(w->size->limit_s);
+    shown limit = format_duration(w->size->limit_s);
     if (interval_s > 0)
         fprintf(w->to, "A load every %s, and no sooner, has the boil back within %s each time and stays in the band\n",
-                show_span(interval_s).text, limit.text);
+                format_duration(interval_s).text, limit.text);
     else
         fprintf(w->to, "However long one waits between them, such loads do not have the boil back within %s in the band\n",
                 limit.text);
@@ -123,21 +123,21 @@ static void interval_text(const writing *w, const boil_plant *watered, double in
         report_paragraph(w->to,
                          "Each stays in for %s, so that %.0f are in at once: if they do not fit, the tank and not the heat "
                          "sets the interval.",
-                         show_span(stay_s).text, ceil(stay_s / interval_s));
+                         format_duration(stay_s).text, ceil(stay_s / interval_s));
     if (interval_s > 0)
         interval_proof(w, watered, interval_s);
     report_caution(w->to);
 }
 
-int size_interval(const size_case *c, show_system s, bool as_json, FILE *to)
+int size_interval(const size_case *c, unit_system s, bool as_json, FILE *to)
 {
     writing w = {c, s, to};
     boil_run_options o = boil_run_options_default();
     boil_plant watered;
     double interval_s;
-    int result = boil_capacity_watered(&c->scenario->plant, &watered);
+    int result = boil_load_size_watered(&c->scenario->plant, &watered);
     if (result == BOIL_OK)
-        result = boil_capacity_interval(&watered, &c->load, &o, c->limit_s, &interval_s);
+        result = boil_load_size_interval(&watered, &c->load, &o, c->limit_s, &interval_s);
     if (is_no(result))
         interval_s = (double)NAN;
     else if (result != BOIL_OK)

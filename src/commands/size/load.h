@@ -7,7 +7,7 @@
 #include "commands/size/case.h"
 
 /* Each writes its answer. BOIL_OK, or a failure, after which nothing was written. */
-int size_heaviest(const size_case *c, show_system s, bool as_json, FILE *to);
-int size_interval(const size_case *c, show_system s, bool as_json, FILE *to);
+int size_heaviest(const size_case *c, unit_system s, bool as_json, FILE *to);
+int size_interval(const size_case *c, unit_system s, bool as_json, FILE *to);
 
 #endif

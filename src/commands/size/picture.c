@@ -8,7 +8,7 @@
 typedef struct {
     const size_answer *a;
     const size_curve *curve;
-    show_system system;
+    unit_system system;
     picture_format format;
     FILE *to;
 } writing;
@@ -17,7 +17,7 @@ static void say(const writing *w)
 {
     const size_answer *a = w->a;
     char text[160];
-    shown limit = show_span(a->size->limit_s);
+    shown limit = format_duration(a->size->limit_s);
     if (a->found != SIZE_FOUND)
         snprintf(text, sizeof text, "No heat brings the boil back within %s after every load", limit.text);
     else if (size_answer_shut(a))
@@ -53,7 +53,7 @@ static void lines(const writing *w)
 {
     const size_answer *a = w->a;
     char text[160];
-    snprintf(text, sizeof text, "the limit, %s", show_span(a->size->limit_s).text);
+    snprintf(text, sizeof text, "the limit, %s", format_duration(a->size->limit_s).text);
     picture_row(w->to, "limit", a->size->limit_s, 0, text);
     if (a->own_W > 0) {
         snprintf(text, sizeof text, "heat of the scenario: %s", show(w->system, DIM_POWER, a->own_W).text);
@@ -86,7 +86,7 @@ static void points(const size_curve *c, FILE *to)
         fprintf(to, "%.9g\t%.9g\t%d\n", c->points[i].heat_W, c->points[i].slowest_s, (int)c->points[i].kind);
 }
 
-bool size_picture(const size_answer *a, const size_curve *c, show_system s, picture_format format,
+bool size_picture(const size_answer *a, const size_curve *c, unit_system s, picture_format format,
                   picture_drawn *drawn, picture_problem *problem)
 {
     picture p;

@@ -26,7 +26,7 @@ static int cell(const scenario *s, double limit_s, const boil_load *l, double *h
     boil_run_options o = boil_run_options_default();
     int result = size_case_one(s, limit_s, l, &c);
     if (result == BOIL_OK)
-        result = boil_size_heat(&s->plant, &c.schedule, &o, limit_s, 0.002, heat_W);
+        result = boil_heater_size_for_recovery(&s->plant, &c.schedule, &o, limit_s, 0.002, heat_W);
     size_case_free(&c);
     if (result != BOIL_NO_ROOT && result != BOIL_RANGE)
         return result;
@@ -47,14 +47,14 @@ static int fill(const scenario *s, double limit_s, const quantity *heaviness, ta
     return BOIL_OK;
 }
 
-static void as_text(const scenario *s, double limit_s, const table *t, show_system system, FILE *to)
+static void as_text(const scenario *s, double limit_s, const table *t, unit_system system, FILE *to)
 {
     fprintf(to, "Heat to the tank, %s, that brings the boil back within %s after one load of plate at %s\n",
-            show_unit(system, DIM_POWER), show_span(limit_s).text,
+            format_unit(system, DIM_POWER), format_duration(limit_s).text,
             show(system, DIM_TEMPERATURE, BOIL_ZERO_CELSIUS + 20).text);
     fprintf(to, "\n%s\n\n %-14s", text_plain(s->title).text, "load");
     for (int k = 0; k < THICKNESSES; k++)
-        fprintf(to, " %10s", show_exact(system, DIM_LENGTH, unit_to_si(DIM_LENGTH, "in", inches[k])).text);
+        fprintf(to, " %10s", format_exact(system, DIM_LENGTH, unit_to_si(DIM_LENGTH, "in", inches[k])).text);
     for (int i = 0; i < LOADS; i++) {
         fprintf(to, "\n %-14s", show(system, DIM_MASS, t->mass_kg[i]).text);
         for (int k = 0; k < THICKNESSES; k++)
@@ -84,7 +84,7 @@ static void as_list(const table *t, double limit_s, FILE *to)
     json_close(&j);
 }
 
-int size_table(const scenario *s, double limit_s, const quantity *heaviness, show_system system, bool as_json, FILE *to)
+int size_table(const scenario *s, double limit_s, const quantity *heaviness, unit_system system, bool as_json, FILE *to)
 {
     table t;
     int result = fill(s, limit_s, heaviness, &t);

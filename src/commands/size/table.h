@@ -11,6 +11,6 @@
 
 /* Half, once, and twice the load in question (NULL: the scenario's limit), in plates of an eighth of an inch to an inch.
    BOIL_OK or a failure, after which nothing was written. */
-int size_table(const scenario *s, double limit_s, const quantity *heaviness, show_system system, bool as_json, FILE *to);
+int size_table(const scenario *s, double limit_s, const quantity *heaviness, unit_system system, bool as_json, FILE *to);
 
 #endif

@@ -11,14 +11,14 @@
 
 typedef struct {
     const size_answer *a;
-    show_system system;
+    unit_system system;
     FILE *to;
 } writing;
 
-shown size_number_up(show_system s, unit_dimension d, double si)
+shown size_number_up(unit_system s, unit_dimension d, double si)
 {
     shown t;
-    double x = unit_from_si(d, show_unit(s, d), si);
+    double x = unit_from_si(d, format_unit(s, d), si);
     if (!(isfinite(x) && x > 0))
         return (shown){"-"};
     int decimals = 3 - (int)floor(log10(x));
@@ -27,10 +27,10 @@ shown size_number_up(show_system s, unit_dimension d, double si)
     return t;
 }
 
-shown size_shown_up(show_system s, unit_dimension d, double si)
+shown size_shown_up(unit_system s, unit_dimension d, double si)
 {
     shown t;
-    snprintf(t.text, sizeof t.text, "%.24s %.12s", size_number_up(s, d, si).text, show_unit(s, d));
+    snprintf(t.text, sizeof t.text, "%.24s %.12s", size_number_up(s, d, si).text, format_unit(s, d));
     return t;
 }
 
@@ -39,7 +39,7 @@ shown size_shown_up(show_system s, unit_dimension d, double si)
 static shown heat_words(const writing *w, double heat_W)
 {
     shown t;
-    show_system other = w->system == SHOW_US ? SHOW_SI : SHOW_US;
+    unit_system other = w->system == UNITS_US ? UNITS_SI : UNITS_US;
     snprintf(t.text, sizeof t.text, "%.20s (%.20s)", size_shown_up(w->system, DIM_POWER, heat_W).text,
              size_shown_up(other, DIM_POWER, heat_W).text);
     return t;
@@ -48,7 +48,7 @@ static shown heat_words(const writing *w, double heat_W)
 static void verdict_shut(const writing *w)
 {
     const size_answer *a = w->a;
-    shown limit = show_span(a->size->limit_s);
+    shown limit = format_duration(a->size->limit_s);
     if (a->found == SIZE_FOUND)
         fprintf(w->to, "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that it "
                        "boils over\n",
@@ -63,7 +63,7 @@ static void verdict_open(const writing *w)
     const size_answer *a = w->a;
     const size_end *e = &a->possible;
     fprintf(w->to, "%s to the tank bring every boil back within %s", heat_words(w, a->heat_W).text,
-            show_span(a->size->limit_s).text);
+            format_duration(a->size->limit_s).text);
     if (size_end_surges(&a->likely, a->heat_W))
         fprintf(w->to, ", but with that it boils over: it takes %s", size_shown_up(w->system, DIM_POWER, a->likely.from_W).text);
     else if (size_end_shut(e))
@@ -86,12 +86,12 @@ static void line(const writing *w, const char *name, const char *us, const char 
 
 static void quantity_line(const writing *w, const char *name, unit_dimension d, double si, const char *note)
 {
-    line(w, name, show(SHOW_US, d, si).text, show(SHOW_SI, d, si).text, note);
+    line(w, name, show(UNITS_US, d, si).text, show(UNITS_SI, d, si).text, note);
 }
 
 static void up_line(const writing *w, const char *name, double heat_W, const char *note)
 {
-    line(w, name, size_shown_up(SHOW_US, DIM_POWER, heat_W).text, size_shown_up(SHOW_SI, DIM_POWER, heat_W).text, note);
+    line(w, name, size_shown_up(UNITS_US, DIM_POWER, heat_W).text, size_shown_up(UNITS_SI, DIM_POWER, heat_W).text, note);
 }
 
 static void per_volume_line(const writing *w)
@@ -127,13 +127,13 @@ static void heat(const writing *w)
     quantity_line(w, "calm losses", DIM_POWER, a->calm.losses_W, "with less it does not boil at all");
     quantity_line(w, "in the scenario", DIM_POWER, a->own_W, a->own_W < a->heat_W ? "too little" : "enough");
     if (!isnan(a->heat_up_s))
-        line(w, "heating up", show_span(a->heat_up_s).text, show_span(a->heat_up_s).text, "from a room-cold bath");
+        line(w, "heating up", format_duration(a->heat_up_s).text, format_duration(a->heat_up_s).text, "from a room-cold bath");
 }
 
 /* Steam that leaves is water that must be made up. */
 static void calm_boil(const writing *w)
 {
-    const boil_calm *c = &w->a->calm;
+    const boil_steady_state *c = &w->a->calm;
     double vapour = c->steam_kg_s + c->evaporated_kg_s, water_kg_m3 = boil_water_density(BOIL_ZERO_CELSIUS + 20);
     fputs("\nCalm, boiling with that heat\n", w->to);
     quantity_line(w, "vapour given off", DIM_MASS_FLOW, vapour, "");
@@ -200,7 +200,7 @@ static shown back_words(const boil_load_result *r)
     if (isnan(r->boil_lost_s))
         return (shown){"kept"};
     if (!(r->recovery_s < 600))
-        return isnan(r->recovery_s) ? (shown){"not back"} : show_span(r->recovery_s);
+        return isnan(r->recovery_s) ? (shown){"not back"} : format_duration(r->recovery_s);
     snprintf(t.text, sizeof t.text, "%.1f s", r->recovery_s);
     return t;
 }
@@ -212,13 +212,13 @@ static void proof(const writing *w)
     fprintf(w->to, " %8s  %-40s %10s %12s\n", "time", "load", "back after", "at 1 % less");
     for (size_t i = 0; i < a->proof.loads_count && i < LOADS_LISTED; i++)
         fprintf(w->to, " %8s  %s %10s %12s\n",
-                show_clock(a->size->one_load ? 0 : a->size->scenario->start_s, a->proof.loads[i].time_s).text,
+                format_clock(a->size->one_load ? 0 : a->size->scenario->start_s, a->proof.loads[i].time_s).text,
                 text_fitted(size_case_words(a->size, w->system, i).text, 40).text,
                 back_words(&a->proof.loads[i]).text,
                 i < a->less.loads_count ? back_words(&a->less.loads[i]).text : "-");
     if (a->proof.loads_count > LOADS_LISTED)
         fprintf(w->to, " ... and %zu loads more; slowest %s\n", a->proof.loads_count - LOADS_LISTED,
-                show_span(boil_history_recoveries(&a->proof, a->size->limit_s).slowest_s).text);
+                format_duration(boil_history_recoveries(&a->proof, a->size->limit_s).slowest_s).text);
     fprintf(w->to, " least freeboard %s; most steam %s\n",
             show(w->system, DIM_LENGTH, a->proof.summary.freeboard_min_m.value).text,
             show(w->system, DIM_MASS_FLOW, a->proof.summary.steam_peak_kg_s.value).text);
@@ -228,7 +228,7 @@ static void proof(const writing *w)
                          "spare it. With 1 %% less the boil is lost, and comes back only when the steel is nearly hot.");
 }
 
-void size_report_case(const size_case *c, show_system s, FILE *to)
+void size_report_case(const size_case *c, unit_system s, FILE *to)
 {
     fprintf(to, "\n%s\n", text_plain(c->scenario->title).text);
     if (c->one_load)
@@ -237,7 +237,7 @@ void size_report_case(const size_case *c, show_system s, FILE *to)
         fprintf(to, " with all that is done in the scenario\n");
 }
 
-void size_report(const size_answer *a, show_system s, FILE *to)
+void size_report(const size_answer *a, unit_system s, FILE *to)
 {
     writing w = {a, s, to};
     bool shut = size_answer_shut(a);

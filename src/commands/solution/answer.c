@@ -17,12 +17,12 @@ static bool complain(const char *what)
     return false;
 }
 
-double look_up_baume(double specific_gravity)
+double solution_baume(double specific_gravity)
 {
     return 145 - 145 / specific_gravity;
 }
 
-double look_up_twaddell(double specific_gravity)
+double solution_twaddell(double specific_gravity)
 {
     return 200 * (specific_gravity - 1);
 }
@@ -47,23 +47,23 @@ static bool in_range(double temperature_K, double equivalent_molality)
     return within;
 }
 
-static void densities(const boil_mixture *kilogram, looked_up *a)
+static void densities(const boil_mixture *kilogram, solution_answer *a)
 {
     double gravity = boil_solution_density(kilogram, SIXTY_DEGF_K) / boil_water_density(SIXTY_DEGF_K);
     a->density_kg_m3 = boil_solution_density(kilogram, a->temperature_K);
     a->hot_kg_m3 = boil_solution_density(kilogram, a->boiling_point_K);
     a->cold_kg_m3 = boil_solution_density(kilogram, BOIL_ZERO_CELSIUS + 20);
-    a->baume = look_up_baume(gravity);
-    a->twaddell = look_up_twaddell(gravity);
+    a->baume = solution_baume(gravity);
+    a->twaddell = solution_twaddell(gravity);
 }
 
-bool look_up(const boil_plant *p, looked_up *a)
+bool look_up(const boil_plant *p, solution_answer *a)
 {
-    boil_charge_state c;
+    boil_initial_state c;
     boil_slope slope;
     boil_solution_guess guess = {0, 0};
     boil_conditions air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor);
-    if (boil_plant_charge(p, &c) != BOIL_OK)
+    if (boil_plant_initial(p, &c) != BOIL_OK)
         return complain("there is no boiling bath of these salts and this strength that the correlations cover");
     boil_mixture kilogram = boil_mixture_of(p->charge.blend, c.salt_fraction);
     if (boil_solution_boiling_point(&air, &kilogram, &guess, &a->boiling_point_K, &slope) != BOIL_OK)
@@ -75,16 +75,16 @@ bool look_up(const boil_plant *p, looked_up *a)
     a->water_activity = boil_solution_activity(&kilogram, a->temperature_K, &guess);
     a->heat = boil_solution_heat(&kilogram, a->temperature_K);
     a->dilution_J_kg = boil_water_enthalpy(a->temperature_K) - a->heat.water;
-    a->crystals_from_K = boil_crystals_from(&kilogram);
+    a->crystals_from_K = boil_solubility_crystals_from(&kilogram);
     a->slope_K = slope_with_fraction(&slope, p->charge.blend);
     return in_range(a->temperature_K, guess.equivalent_molality);
 }
 
-looked_up *look_up_rows(const boil_plant *p, const look_up_table *t, size_t *count)
+solution_answer *solution_rows(const boil_plant *p, const solution_table *t, size_t *count)
 {
     boil_plant row = *p;
     *count = (size_t)(floor((t->to - t->from) / t->step + 1e-9) + 1);
-    looked_up *rows = calloc(*count, sizeof *rows);
+    solution_answer *rows = calloc(*count, sizeof *rows);
     if (rows == NULL) {
         complain("out of memory");
         return NULL;
@@ -96,8 +96,8 @@ looked_up *look_up_rows(const boil_plant *p, const look_up_table *t, size_t *cou
         row.charge.value = t->from + (double)i * t->step;
         if (!look_up(&row, &rows[i])) {
             program_complain("--table: so at its row of %s (%s); let it begin or end before that",
-                             show_exact(SHOW_US, t->over, row.charge.value).text,
-                             show_exact(SHOW_SI, t->over, row.charge.value).text);
+                             format_exact(UNITS_US, t->over, row.charge.value).text,
+                             format_exact(UNITS_SI, t->over, row.charge.value).text);
             free(rows);
             return NULL;
         }

@@ -16,14 +16,14 @@ typedef struct {
     double dilution_J_kg;           /* heat set free by a kg of water of the temperature put into much of it */
     double crystals_from_K;         /* it crystallises below; NaN: not above 0 degC */
     boil_heat heat;
-} looked_up;
+} solution_answer;
 
 /* Of the plant's charge. False, with a complaint, when it is beyond what is known. */
-bool look_up(const boil_plant *p, looked_up *a);
+bool look_up(const boil_plant *p, solution_answer *a);
 
 /* The scales of a hydrometer. */
-double look_up_baume(double specific_gravity);
-double look_up_twaddell(double specific_gravity);
+double solution_baume(double specific_gravity);
+double solution_twaddell(double specific_gravity);
 
 #define LOOK_UP_ROWS_MOST ((size_t)1000)
 
@@ -31,9 +31,9 @@ double look_up_twaddell(double specific_gravity);
 typedef struct {
     unit_dimension over;
     double from, to, step;
-} look_up_table;
+} solution_table;
 
 /* The rows, to be freed; NULL, with a complaint, when one is beyond what is known or memory is refused. */
-looked_up *look_up_rows(const boil_plant *p, const look_up_table *t, size_t *count);
+solution_answer *solution_rows(const boil_plant *p, const solution_table *t, size_t *count);
 
 #endif

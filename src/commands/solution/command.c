@@ -88,7 +88,7 @@ static bool settings_read(const given *g, scenario *s)
                             : g->values[SALT_FRACTION] != NULL ? BOIL_BY_SALT_FRACTION
                                                                : BOIL_BY_BOILING_POINT;
     if (g->values[ALTITUDE] != NULL && good)
-        s->plant.room.pressure_Pa = boil_pressure_at_altitude(s->altitude_m);
+        s->plant.room.pressure_Pa = boil_ambient_pressure_at_altitude(s->altitude_m);
     return good;
 }
 
@@ -106,7 +106,7 @@ static bool row_step(cursor *c, void *into)
            cursor_expect_end(c);
 }
 
-static bool table_read(const given *g, look_up_table *t)
+static bool table_read(const given *g, solution_table *t)
 {
     quantity from, to, step;
     if (!argument_read("from", g->values[FROM], row_value, &from) || !argument_read("to", g->values[TO], row_value, &to) ||
@@ -115,7 +115,7 @@ static bool table_read(const given *g, look_up_table *t)
     unit_dimension of_step = from.dimension == DIM_TEMPERATURE ? DIM_DIFFERENCE : from.dimension;
     if (to.dimension != from.dimension || step.dimension != of_step)
         return complain("--from, --to and --step must all be of salts by mass, of strength, or of boiling points");
-    *t = (look_up_table){from.dimension, from.si, to.si, step.si};
+    *t = (solution_table){from.dimension, from.si, to.si, step.si};
     if (!(t->to > t->from && t->step > 0 && (t->to - t->from) / t->step < (double)LOOK_UP_ROWS_MOST))
         return complain("--table must rise from --from to --to by a --step that makes at most 1000 rows");
     return true;
@@ -123,29 +123,29 @@ static bool table_read(const given *g, look_up_table *t)
 
 /* Writing --------------------------------------------------------------------------------------------------------- */
 
-static int write_csv(const char *path, const looked_up *rows, size_t count)
+static int write_csv(const char *path, const solution_answer *rows, size_t count)
 {
     whole_file f;
     if (!whole_file_open(&f, path))
         return STATUS_STOPPED;
-    look_up_csv(rows, count, f.to);
+    solution_csv(rows, count, f.to);
     return whole_file_close(&f) ? STATUS_DONE : STATUS_STOPPED;
 }
 
-static int write_all(const given *g, const boil_plant *p, const looked_up *rows, size_t count)
+static int write_all(const given *g, const boil_plant *p, const solution_answer *rows, size_t count)
 {
     const char *csv = g->values[CSV];
     bool table = g->values[TABLE] != NULL;
     if (whole_file_is_stdout(csv))
         return write_csv(csv, rows, count);
     if (g->values[JSON] != NULL && table)
-        look_up_table_json(rows, count, stdout);
+        solution_table_json(rows, count, stdout);
     else if (g->values[JSON] != NULL)
-        look_up_json(rows, stdout);
+        solution_json(rows, stdout);
     else if (table)
-        look_up_table_report(p, rows, count, stdout);
+        solution_table_report(p, rows, count, stdout);
     else
-        look_up_report(p, rows, stdout);
+        solution_report(p, rows, stdout);
     return csv != NULL ? write_csv(csv, rows, count) : STATUS_DONE;
 }
 
@@ -156,10 +156,10 @@ static void stand_in(boil_tank *t)
     t->level_m = 0.5;
 }
 
-static int answer_table(const given *g, const boil_plant *p, const look_up_table *t)
+static int answer_table(const given *g, const boil_plant *p, const solution_table *t)
 {
     size_t count;
-    looked_up *rows = look_up_rows(p, t, &count);
+    solution_answer *rows = solution_rows(p, t, &count);
     if (rows == NULL)
         return STATUS_USAGE;
     int status = write_all(g, p, rows, count);
@@ -169,8 +169,8 @@ static int answer_table(const given *g, const boil_plant *p, const look_up_table
 
 static int answer(const given *g, scenario *s)
 {
-    looked_up a;
-    look_up_table t;
+    solution_answer a;
+    solution_table t;
     stand_in(&s->plant.tank);
     if (s->settings == NULL) {
         program_complain("out of memory");

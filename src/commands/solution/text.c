@@ -17,7 +17,7 @@ typedef struct {
 } named;
 
 /* In the order of JSON and CSV. */
-static void numbers_of(const looked_up *a, named n[NUMBERS])
+static void numbers_of(const solution_answer *a, named n[NUMBERS])
 {
     const named all[NUMBERS] = {
         {"salt_fraction", a->salt_fraction},
@@ -42,7 +42,7 @@ static void numbers_of(const looked_up *a, named n[NUMBERS])
         n[i] = all[i];
 }
 
-static void members(json *j, const looked_up *a)
+static void members(json *j, const solution_answer *a)
 {
     named n[NUMBERS];
     numbers_of(a, n);
@@ -50,7 +50,7 @@ static void members(json *j, const looked_up *a)
         json_number(j, n[i].name, n[i].value);
 }
 
-void look_up_json(const looked_up *a, FILE *to)
+void solution_json(const solution_answer *a, FILE *to)
 {
     json j = json_to(to);
     json_object(&j, NULL);
@@ -58,7 +58,7 @@ void look_up_json(const looked_up *a, FILE *to)
     json_close(&j);
 }
 
-void look_up_table_json(const looked_up *rows, size_t count, FILE *to)
+void solution_table_json(const solution_answer *rows, size_t count, FILE *to)
 {
     json j = json_to(to);
     json_object(&j, NULL);
@@ -72,7 +72,7 @@ void look_up_table_json(const looked_up *rows, size_t count, FILE *to)
     json_close(&j);
 }
 
-void look_up_csv(const looked_up *rows, size_t count, FILE *to)
+void solution_csv(const solution_answer *rows, size_t count, FILE *to)
 {
     named n[NUMBERS];
     numbers_of(&rows[0], n);
@@ -100,52 +100,52 @@ static void blend_line(const boil_plant *p, FILE *to)
             100 * blend[BOIL_NANO2]);
 }
 
-void look_up_report(const boil_plant *p, const looked_up *a, FILE *to)
+void solution_report(const boil_plant *p, const solution_answer *a, FILE *to)
 {
     blend_line(p, to);
-    plan_line(to, "pressure", DIM_PRESSURE, p->room.pressure_Pa, "");
-    plan_line(to, "salts by mass", DIM_FRACTION, a->salt_fraction, "");
-    plan_line(to, "strength", DIM_CONCENTRATION, a->strength_kg_m3, "salts per volume at the boil");
-    plan_line(to, "boils at", DIM_TEMPERATURE, a->boiling_point_K, "");
-    plan_line(to, "1 % more salts", DIM_DIFFERENCE, 0.01 * a->slope_K, "higher");
-    plan_line(to, "density", DIM_CONCENTRATION, a->hot_kg_m3, "at the boil");
-    plan_line(to, "", DIM_CONCENTRATION, a->cold_kg_m3, "at 20 degC");
+    listing_line(to, "pressure", DIM_PRESSURE, p->room.pressure_Pa, "");
+    listing_line(to, "salts by mass", DIM_FRACTION, a->salt_fraction, "");
+    listing_line(to, "strength", DIM_CONCENTRATION, a->strength_kg_m3, "salts per volume at the boil");
+    listing_line(to, "boils at", DIM_TEMPERATURE, a->boiling_point_K, "");
+    listing_line(to, "1 % more salts", DIM_DIFFERENCE, 0.01 * a->slope_K, "higher");
+    listing_line(to, "density", DIM_CONCENTRATION, a->hot_kg_m3, "at the boil");
+    listing_line(to, "", DIM_CONCENTRATION, a->cold_kg_m3, "at 20 degC");
     fprintf(to, " %-40s %.1f degrees Baume, %.1f degrees Twaddell\n", "hydrometer, at 60 degF", a->baume, a->twaddell);
     if (!isnan(a->crystals_from_K))
-        plan_line(to, "it crystallises", DIM_TEMPERATURE, a->crystals_from_K, "and below");
+        listing_line(to, "it crystallises", DIM_TEMPERATURE, a->crystals_from_K, "and below");
     fputs("\nat\n", to);
-    plan_line(to, "temperature", DIM_TEMPERATURE, a->temperature_K,
+    listing_line(to, "temperature", DIM_TEMPERATURE, a->temperature_K,
               a->temperature_K > a->boiling_point_K + 0.01 ? "above its boiling point" : "");
-    plan_line(to, "density", DIM_CONCENTRATION, a->density_kg_m3, "");
+    listing_line(to, "density", DIM_CONCENTRATION, a->density_kg_m3, "");
     fprintf(to, " %-40s %.4g kJ/kgK\n", "heat capacity", 1e-3 * a->heat.heat_capacity_J_K);
     fprintf(to, " %-40s %.4g kJ/kg\n", "enthalpy, liquid water at 0 degC zero", 1e-3 * a->heat.enthalpy_J);
     fprintf(to, " %-40s %.4g kJ/kg\n", "partial enthalpy of the water in it", 1e-3 * a->heat.water);
     fprintf(to, " %-40s %.4g kJ/kg\n", "heat of dilution, per water put in", 1e-3 * a->dilution_J_kg);
     fprintf(to, " %-40s %.4g\n", "water activity", a->water_activity);
     fputc('\n', to);
-    report_uncertainty(&p->charge, SHOW_SI, to);
+    report_uncertainty(&p->charge, UNITS_SI, to);
     report_caution(to);
 }
 
-static void row(const looked_up *a, FILE *to)
+static void row(const solution_answer *a, FILE *to)
 {
     bool crystallised = a->crystals_from_K > BOIL_ZERO_CELSIUS + 20; /* NaN: never */
     fprintf(to, " %7s %8s %7s %8s %8s %8s %8s %8s%c%7.1f %7.1f %9.1f\n",
-            show_number(SHOW_US, DIM_FRACTION, a->salt_fraction).text,
-            show_number(SHOW_US, DIM_CONCENTRATION, a->strength_kg_m3).text,
-            show_number(SHOW_SI, DIM_CONCENTRATION, a->strength_kg_m3).text,
-            show_number(SHOW_US, DIM_TEMPERATURE, a->boiling_point_K).text,
-            show_number(SHOW_SI, DIM_TEMPERATURE, a->boiling_point_K).text,
-            show_number(SHOW_SI, DIM_CONCENTRATION, a->hot_kg_m3).text,
-            show_number(SHOW_SI, DIM_CONCENTRATION, a->cold_kg_m3).text,
-            show_number(SHOW_US, DIM_CONCENTRATION, a->cold_kg_m3).text, crystallised ? '*' : ' ', a->baume, a->twaddell,
+            format_number(UNITS_US, DIM_FRACTION, a->salt_fraction).text,
+            format_number(UNITS_US, DIM_CONCENTRATION, a->strength_kg_m3).text,
+            format_number(UNITS_SI, DIM_CONCENTRATION, a->strength_kg_m3).text,
+            format_number(UNITS_US, DIM_TEMPERATURE, a->boiling_point_K).text,
+            format_number(UNITS_SI, DIM_TEMPERATURE, a->boiling_point_K).text,
+            format_number(UNITS_SI, DIM_CONCENTRATION, a->hot_kg_m3).text,
+            format_number(UNITS_SI, DIM_CONCENTRATION, a->cold_kg_m3).text,
+            format_number(UNITS_US, DIM_CONCENTRATION, a->cold_kg_m3).text, crystallised ? '*' : ' ', a->baume, a->twaddell,
             1e-3 * a->dilution_J_kg);
 }
 
-void look_up_table_report(const boil_plant *p, const looked_up *rows, size_t count, FILE *to)
+void solution_table_report(const boil_plant *p, const solution_answer *rows, size_t count, FILE *to)
 {
     blend_line(p, to);
-    plan_line(to, "pressure", DIM_PRESSURE, p->room.pressure_Pa, "");
+    listing_line(to, "pressure", DIM_PRESSURE, p->room.pressure_Pa, "");
     fprintf(to, "\n %7s %16s %17s %8s %17s %15s %9s\n", "salts", "strength", "boils at", "hot", "density, 20 degC",
             "at 60 degF", "dilution");
     fprintf(to, " %7s %8s %7s %8s %8s %8s %8s %8s %7s %7s %9s\n", "%", "lb/gal", "kg/m3", "degF", "degC", "kg/m3", "kg/m3",
@@ -156,8 +156,8 @@ void look_up_table_report(const boil_plant *p, const looked_up *rows, size_t cou
     report_paragraph(
         to, "Strength: salts per volume at the boil. Dilution: heat set free per kg of water put in, at the boil or "
             "the temperature given. *: holds crystals at 20 degC; looked up alone, it says up to what temperature.");
-    boil_charge given = p->charge;
+    boil_initial_charge given = p->charge;
     given.basis = BOIL_BY_SALT_FRACTION;
-    report_uncertainty(&given, SHOW_SI, to);
+    report_uncertainty(&given, UNITS_SI, to);
     report_caution(to);
 }

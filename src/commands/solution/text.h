@@ -6,11 +6,11 @@
 
 #include "commands/solution/answer.h"
 
-void look_up_report(const boil_plant *p, const looked_up *a, FILE *to);
-void look_up_json(const looked_up *a, FILE *to);
+void solution_report(const boil_plant *p, const solution_answer *a, FILE *to);
+void solution_json(const solution_answer *a, FILE *to);
 
-void look_up_table_report(const boil_plant *p, const looked_up *rows, size_t count, FILE *to); /* US and SI */
-void look_up_table_json(const looked_up *rows, size_t count, FILE *to);
-void look_up_csv(const looked_up *rows, size_t count, FILE *to); /* SI, the names of the JSON */
+void solution_table_report(const boil_plant *p, const solution_answer *rows, size_t count, FILE *to); /* US and SI */
+void solution_table_json(const solution_answer *rows, size_t count, FILE *to);
+void solution_csv(const solution_answer *rows, size_t count, FILE *to); /* SI, the names of the JSON */
 
 #endif

@@ -35,7 +35,7 @@ static boil_charge_plan plan_of(const boil_plant *p, boil_charge_case c)
     return a;
 }
 
-static double poured(const boil_charge_plan *a, boil_act_kind kind)
+static double poured(const boil_charge_plan *a, boil_action_kind kind)
 {
     double sum = 0;
     for (size_t i = 0; i < a->steps_count; i++)
@@ -53,7 +53,7 @@ static void batches_are_small(const boil_charge_plan *a)
         assert_true(s->temperature_K <= s->next_below_K + 1e-9 && s->temperature_K <= s->hottest_K + 1e-9);
         assert_true(s->hottest_K < s->adiabatic_K + 0.2);
         assert_true(s->mass_kg <= a->salts_kg / 8 * (1 + 1e-9));
-        assert_true(s->over_s >= s->mass_kg / BOIL_PACE_SALTS_KG_S - 1e-9 && s->wait_s >= 0);
+        assert_true(s->over_s >= s->mass_kg / BOIL_POUR_RATE_SALTS_KG_S - 1e-9 && s->wait_s >= 0);
     }
 }
 
@@ -75,10 +75,10 @@ static int pace_is_of_the_zone(const boil_plant *p, const boil_charge_plan *a)
         double each = (now.enthalpy_J + solid_J - boil_solution_heat(&then, T).enthalpy_J) / s->mass_kg,
                mass = boil_mixture_mass(&there);
         double depth = mass / (boil_solution_density(&there, T) * boil_tank_area(&p->tank));
-        double mixing = boil_pool_mixing_time(&p->pool, a->mixer_W / mass, boil_tank_equivalent_radius(&p->tank), depth);
+        double mixing = boil_swell_mixing_time(&p->pool, a->mixer_W / mass, boil_tank_equivalent_radius(&p->tank), depth);
         double rate = 0.1 * now.heat_capacity_J_K * (boils_K - T) / (each * mixing), took = s->mass_kg / s->over_s;
-        assert_close(took, each > 0 ? fmin(rate, BOIL_PACE_SALTS_KG_S) : BOIL_PACE_SALTS_KG_S, 1e-3, 0);
-        slowed += took < 0.99 * BOIL_PACE_SALTS_KG_S;
+        assert_close(took, each > 0 ? fmin(rate, BOIL_POUR_RATE_SALTS_KG_S) : BOIL_POUR_RATE_SALTS_KG_S, 1e-3, 0);
+        slowed += took < 0.99 * BOIL_POUR_RATE_SALTS_KG_S;
         assert_int_equal(boil_solution_fraction_boiling_at(&air, p->charge.blend, s->boils_K, &fraction), BOIL_OK);
         there = then;
         there.water = boil_mixture_salts(&then) * (1 / fraction - 1);
@@ -91,12 +91,12 @@ static void batches_stay_below_the_boil(void **unused)
     (void)unused;
     for (int k = 0; k < BRINE_BLENDS; k++) {
         boil_plant p = plant_of(brine_blends[k]);
-        boil_charge_state wanted;
-        assert_int_equal(boil_plant_charge(&p, &wanted), BOIL_OK);
+        boil_initial_state wanted;
+        assert_int_equal(boil_plant_initial(&p, &wanted), BOIL_OK);
         boil_charge_plan a = plan_of(&p, (boil_charge_case){0});
         assert_int_equal(a.end, BOIL_CHARGE_DONE);
-        assert_close(poured(&a, BOIL_ACT_WATER), wanted.mixture.water, 1e-9, 0);
-        assert_close(poured(&a, BOIL_ACT_WATER) + poured(&a, BOIL_ACT_SALTS), boil_mixture_mass(&wanted.mixture), 1e-9, 0);
+        assert_close(poured(&a, BOIL_ACTION_WATER), wanted.mixture.water, 1e-9, 0);
+        assert_close(poured(&a, BOIL_ACTION_WATER) + poured(&a, BOIL_ACTION_SALTS), boil_mixture_mass(&wanted.mixture), 1e-9, 0);
         batches_are_small(&a);
         pace_is_of_the_zone(&p, &a);
         assert_close(a.strength_kg_m3, strength_kg_m3, 1e-6, 0);
@@ -152,18 +152,18 @@ static void heat_is_the_published_one(void **unused)
     print_message("heat of a charge of caustic: %d published rows, within %.2f kJ/mol\n", rows, worst);
 }
 
-static int add(boil_schedule *s, boil_act_kind kind, double time_s, double mass_kg, const double blend[BOIL_SALTS],
+static int add(boil_schedule *s, boil_action_kind kind, double time_s, double mass_kg, const double blend[BOIL_SALTS],
                double fraction)
 {
-    boil_act a = {.kind = kind, .time_s = time_s};
-    if (kind == BOIL_ACT_WATER)
+    boil_action a = {.kind = kind, .time_s = time_s};
+    if (kind == BOIL_ACTION_WATER)
         a.is.water.temperature_K = CELSIUS(25);
-    else if (kind == BOIL_ACT_SALTS)
-        a.is.salts = (boil_salts_act){.temperature_K = CELSIUS(25), .blend = {blend[0], blend[1], blend[2]}};
+    else if (kind == BOIL_ACTION_SALTS)
+        a.is.salts = (boil_action_salts){.temperature_K = CELSIUS(25), .blend = {blend[0], blend[1], blend[2]}};
     else
-        a.is.liquid = (boil_liquid_act){
+        a.is.liquid = (boil_action_liquid){
             .temperature_K = CELSIUS(25), .blend = {blend[0], blend[1], blend[2]}, .salt_fraction = fraction};
-    boil_act_pour(&a, mass_kg, mass_kg / 600);
+    boil_action_pour(&a, mass_kg, mass_kg / 600);
     return mass_kg > 0 ? boil_schedule_add(s, &a) : BOIL_OK;
 }
 
@@ -172,26 +172,26 @@ static int add(boil_schedule *s, boil_act_kind kind, double time_s, double mass_
 static void charged_to(const double blend[BOIL_SALTS], double liquid_fraction)
 {
     boil_plant p = plant_of(blend);
-    boil_charge_state wanted;
+    boil_initial_state wanted;
     p.tank.wall_thickness_m = 0;
     p.losses.evaporation_factor = p.losses.convection_factor = p.losses.radiation_factor = 0;
     p.losses.wall_coefficient_W_m2K = 0;
-    assert_int_equal(boil_plant_charge(&p, &wanted), BOIL_OK);
+    assert_int_equal(boil_plant_initial(&p, &wanted), BOIL_OK);
     boil_charge_case c = {
         .liquid_fraction = liquid_fraction, .from_level_m = 0.25, .from_fraction = 0.3, .from_K = CELSIUS(40)};
     boil_charge_plan a = plan_of(&p, c);
     assert_int_equal(a.end, BOIL_CHARGE_DONE);
 
     boil_plant from = p;
-    from.charge = (boil_charge){{blend[0], blend[1], blend[2]}, BOIL_BY_SALT_FRACTION, 0.3, CELSIUS(40)};
+    from.charge = (boil_initial_charge){{blend[0], blend[1], blend[2]}, BOIL_BY_SALT_FRACTION, 0.3, CELSIUS(40)};
     from.tank.level_m = 0.25;
     from.heater.dial = 0;
     from.fittings.mixer_on = true;
     boil_schedule s;
     boil_schedule_init(&s, 6 * 3600);
-    assert_int_equal(add(&s, BOIL_ACT_WATER, 0, a.water_kg, blend, 0), BOIL_OK);
-    assert_int_equal(add(&s, BOIL_ACT_SALTS, 1200, a.salts_kg, blend, 0), BOIL_OK);
-    assert_int_equal(add(&s, BOIL_ACT_LIQUID, 1200, a.liquid_kg, blend, liquid_fraction), BOIL_OK);
+    assert_int_equal(add(&s, BOIL_ACTION_WATER, 0, a.water_kg, blend, 0), BOIL_OK);
+    assert_int_equal(add(&s, BOIL_ACTION_SALTS, 1200, a.salts_kg, blend, 0), BOIL_OK);
+    assert_int_equal(add(&s, BOIL_ACTION_LIQUID, 1200, a.liquid_kg, blend, liquid_fraction), BOIL_OK);
     boil_run_options o = boil_run_options_default();
     o.tolerance = 1e-10;
     boil_history h;
@@ -240,12 +240,12 @@ static void boils_down_to_it(void **unused)
 {
     (void)unused;
     boil_plant p = plant_of(brine_caustic), filled = p;
-    boil_charge_state wanted;
-    assert_int_equal(boil_plant_charge(&p, &wanted), BOIL_OK);
+    boil_initial_state wanted;
+    assert_int_equal(boil_plant_initial(&p, &wanted), BOIL_OK);
     boil_charge_plan a = plan_of(&p, (boil_charge_case){.liquid_fraction = 0.45});
     assert_int_equal(a.end, BOIL_CHARGE_DONE);
     assert_true(a.water_to_add_kg < -10 && a.boil_down_s > 600);
-    filled.charge = (boil_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, 0.45, a.filled_K};
+    filled.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, 0.45, a.filled_K};
     filled.tank.level_m = a.filled_level_m;
     double reckoned_s = a.heat_up_s + a.boil_down_s, t = reckoned_s, before_t = t - 120, boils_K;
     double off = 1, mass = boil_mixture_mass(&wanted.mixture), before = heated_for(&filled, before_t, &boils_K) / mass - 1;
@@ -294,25 +294,25 @@ static void water_goes_in_at_its_pace(void **unused)
         boil_plant q = p;
         q.charge.basis = BOIL_BY_SALT_FRACTION;
         q.charge.value = a.bath_salts_kg / (a.mass_kg - a.water_to_add_kg);
-        boil_charge_state bath;
-        assert_int_equal(boil_plant_charge(&q, &bath), BOIL_OK);
+        boil_initial_state bath;
+        assert_int_equal(boil_plant_initial(&q, &bath), BOIL_OK);
         q.tank.level_m *= (a.mass_kg - a.water_to_add_kg) / boil_mixture_mass(&bath.mixture);
         boil_row calm;
         boil_run_options o = boil_run_options_default();
-        assert_int_equal(boil_calm_look(&q, &o, &calm), BOIL_OK);
-        o.mixing_time_factor = BOIL_PACE_FAST_MIXING;
+        assert_int_equal(boil_steady_state_first_row(&q, &o, &calm), BOIL_OK);
+        o.mixing_time_factor = BOIL_POUR_RATE_FAST_MIXING;
         for (int faster = 0; faster < 2; faster++) {
             boil_schedule s;
             boil_history h;
             const char *id, *title;
             double rate = a.water_pace.rate_kg_s * (faster ? 1.2 : 1);
             double mass = a.water_to_add_kg * rate / (rate - calm.vented_kg_s);
-            boil_act act = boil_pace_act(BOIL_ACT_WATER, mass, p.charge.blend, 0, CELSIUS(25));
-            boil_act_pour(&act, mass, rate);
+            boil_action act = boil_pour_rate_action(BOIL_ACTION_WATER, mass, p.charge.blend, 0, CELSIUS(25));
+            boil_action_pour(&act, mass, rate);
             boil_schedule_init(&s, act.is.water.over_s + 30);
             assert_int_equal(boil_schedule_add(&s, &act), BOIL_OK);
             assert_int_equal(boil_run(&q, &s, &o, &h), BOIL_OK);
-            assert_int_equal(boil_pace_forbids(&q, &s, &h, &id, &title), BOIL_OK);
+            assert_int_equal(boil_pour_rate_forbids(&q, &s, &h, &id, &title), BOIL_OK);
             if (!faster)
                 assert_null(id);
             else if (a.water_pace.limited_id != NULL)
@@ -332,9 +332,9 @@ static void topping_up(void **unused)
     boil_charge_plan a = plan_of(&p, (boil_charge_case){.from_level_m = 0.25, .from_fraction = 0.5, .from_K = CELSIUS(60)});
     assert_int_equal(a.end, BOIL_CHARGE_DONE);
     assert_false(a.all_put_in);
-    assert_int_equal(a.steps[0].kind, BOIL_ACT_WATER);
+    assert_int_equal(a.steps[0].kind, BOIL_ACTION_WATER);
     assert_true(a.steps[0].heat_J > 0 && a.steps_count > 2); /* water is diluted into the strong bath: that heats */
-    assert_close(poured(&a, BOIL_ACT_WATER), a.water_kg, 1e-9, 0);
+    assert_close(poured(&a, BOIL_ACTION_WATER), a.water_kg, 1e-9, 0);
     boil_charge_plan full = plan_of(
         &p,
         (boil_charge_case){.from_level_m = 0.9 * p.tank.level_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
@@ -397,7 +397,7 @@ static void refusals(void **unused)
                      BOIL_CHARGE_NO_BATH);
     assert_int_equal(plan_of(&p, (boil_charge_case){.from_level_m = 0.3, .from_fraction = 0.5, .from_K = CELSIUS(110)}).end,
                      BOIL_CHARGE_TOO_HOT);
-    assert_int_equal(plan_of(&p, (boil_charge_case){.liquid_fraction = 0.30}).end, BOIL_CHARGE_NO_ROOM);
+    assert_int_equal(plan_of(&p, (boil_charge_case){.liquid_fraction = 0.30}).end, BOIL_CHARGE_NO_FREEBOARD);
     boil_charge_plan cold =
         plan_of(&p, (boil_charge_case){.from_level_m = 0.3, .from_fraction = 0.65, .from_K = CELSIUS(10)});
     assert_int_equal(cold.end, BOIL_CHARGE_CRYSTALS);

@@ -87,8 +87,8 @@ static bool ends_well(const boil_correction *a)
 {
     boil_schedule s;
     assert_int_equal(boil_correct_schedule(a, &s), BOIL_OK);
-    bool well = !has_finding(&a->start, &s, BOIL_PACE_FAST_MIXING, "freeboard-low") &&
-                !has_finding(&a->start, &s, BOIL_PACE_FAST_MIXING, "overflow");
+    bool well = !has_finding(&a->start, &s, BOIL_POUR_RATE_FAST_MIXING, "freeboard-low") &&
+                !has_finding(&a->start, &s, BOIL_POUR_RATE_FAST_MIXING, "overflow");
     boil_schedule_free(&s);
     return well;
 }
@@ -121,8 +121,8 @@ static void loaded_to(const boil_correction *a, double still_level_m, bool harms
     boil_plant p;
     boil_schedule s;
     assert_int_equal(boil_correct_loaded(a, still_level_m, &p, &s), BOIL_OK);
-    bool low = has_finding(&p, &s, BOIL_PACE_FAST_MIXING, "freeboard-low") ||
-               has_finding(&p, &s, BOIL_PACE_FAST_MIXING, "overflow");
+    bool low = has_finding(&p, &s, BOIL_POUR_RATE_FAST_MIXING, "freeboard-low") ||
+               has_finding(&p, &s, BOIL_POUR_RATE_FAST_MIXING, "overflow");
     assert_int_equal(low, harms);
     boil_schedule_free(&s);
 }
@@ -148,10 +148,10 @@ static void pace_is_tight(const boil_correction *a, const boil_correct_step *ste
         return;
     boil_schedule s;
     assert_int_equal(boil_correct_schedule(a, &s), BOIL_OK);
-    boil_act_pour(&s.acts[act], step->mass_kg, 1.2 * step->pace.rate_kg_s);
+    boil_action_pour(&s.acts[act], step->mass_kg, 1.2 * step->pace.rate_kg_s);
     const char *id = NULL, *title;
-    boil_history h = run_of(&a->start, &s, BOIL_PACE_FAST_MIXING);
-    assert_int_equal(boil_pace_forbids(&a->start, &s, &h, &id, &title), BOIL_OK);
+    boil_history h = run_of(&a->start, &s, BOIL_POUR_RATE_FAST_MIXING);
+    assert_int_equal(boil_pour_rate_forbids(&a->start, &s, &h, &id, &title), BOIL_OK);
     if (id == NULL)
         print_error("20 %% faster does no harm: %s\n", step->pace.limited_id);
     assert_non_null(id);
@@ -212,13 +212,13 @@ static void no_pace_is_true(void **unused)
     assert_true(a.bail_kg > 1 && a.bail_kg < 0.1 * a.mass_kg);
     boil_plant full = a.start;
     full.tank.level_m = a.still_level_m;
-    double rate = BOIL_PACE_GAINS * a.boiled_off_kg / a.done_s, share = a.still_level_m / a.start.tank.level_m;
-    boil_act act = {.kind = BOIL_ACT_WATER, .is.water.temperature_K = CELSIUS(20)};
-    boil_act_pour(&act, 2 * share * a.amounts.water_kg, rate);
+    double rate = BOIL_POUR_RATE_GAINS * a.boiled_off_kg / a.done_s, share = a.still_level_m / a.start.tank.level_m;
+    boil_action act = {.kind = BOIL_ACTION_WATER, .is.water.temperature_K = CELSIUS(20)};
+    boil_action_pour(&act, 2 * share * a.amounts.water_kg, rate);
     boil_schedule s;
     boil_schedule_init(&s, act.is.water.over_s + 60);
     assert_int_equal(boil_schedule_add(&s, &act), BOIL_OK);
-    assert_true(has_finding(&full, &s, BOIL_PACE_FAST_MIXING, "freeboard-low"));
+    assert_true(has_finding(&full, &s, BOIL_POUR_RATE_FAST_MIXING, "freeboard-low"));
     boil_schedule_free(&s);
 }
 
@@ -243,9 +243,9 @@ static void whole_is_judged(void **unused)
     full.tank.level_m *= more;
     boil_schedule s;
     assert_int_equal(boil_correct_schedule(&a, &s), BOIL_OK);
-    boil_act_pour(&s.acts[0], a.water.mass_kg * more, a.water.pace.rate_kg_s);
+    boil_action_pour(&s.acts[0], a.water.mass_kg * more, a.water.pace.rate_kg_s);
     s.duration_s = s.acts[0].is.water.over_s + 240;
-    assert_true(has_finding(&full, &s, BOIL_PACE_FAST_MIXING, "freeboard-low"));
+    assert_true(has_finding(&full, &s, BOIL_POUR_RATE_FAST_MIXING, "freeboard-low"));
     boil_schedule_free(&s);
 }
 
@@ -263,7 +263,7 @@ static void boiling_over_is_bailed(void **unused)
     full.tank.level_m *= a.most_level_m / a.amounts.level_m;
     boil_schedule s;
     boil_schedule_init(&s, 60);
-    assert_true(has_finding(&full, &s, BOIL_PACE_FAST_MIXING, "overflow"));
+    assert_true(has_finding(&full, &s, BOIL_POUR_RATE_FAST_MIXING, "overflow"));
     boil_schedule_free(&s);
 }
 
@@ -343,9 +343,9 @@ static void uncertainty_is_carried(void **unused)
     p.charge.temperature_K = CELSIUS(60);
     boil_correction stated = correction_of(&p, 143, 0.4, 0);
     boil_plant boiling = p;
-    boil_charge_state wanted;
+    boil_initial_state wanted;
     boiling.charge.temperature_K = 0;
-    assert_int_equal(boil_plant_charge(&boiling, &wanted), BOIL_OK);
+    assert_int_equal(boil_plant_initial(&boiling, &wanted), BOIL_OK);
     assert_close(stated.set_point_K, wanted.boiling_point_K, 1e-12, 0);
     boil_correction hot = correction_of(&boiling, 143, 0.4, 0);
     assert_close(stated.amounts.water_kg, hot.amounts.water_kg, 1e-12, 0);
@@ -360,19 +360,19 @@ static void refusals(void **unused)
     boil_correction weak = correction_of(&p, 143, 0.40, 0.25);
     assert_int_equal(weak.end, BOIL_CORRECT_TOO_WEAK);
     boil_correction low = correction_of(&p, 140.5, 0.06, 0);
-    assert_int_equal(low.end, BOIL_CORRECT_NO_PACE);
+    assert_int_equal(low.end, BOIL_CORRECT_NO_POUR_RATE);
     assert_non_null(low.salts.pace.limited_id);
     boil_plant huge = p;
     huge.tank = (boil_tank){.length_m = 5, .width_m = 3, .depth_m = 2, .level_m = 1.3, .wall_thickness_m = 0.01};
     huge.heater.input_W = 500e3;
     boil_correction shift = correction_of(&huge, 140.5, 0.6, 0); /* 8 t of salts by the scoop */
-    assert_int_equal(shift.end, BOIL_CORRECT_NO_PACE);
+    assert_int_equal(shift.end, BOIL_CORRECT_NO_POUR_RATE);
     assert_string_equal(shift.salts.pace.limited_by, "it would take longer than a shift");
     p.heater.input_W = 1e3;
     assert_int_equal(correction_of(&p, 142, 0.5, 0).end, BOIL_CORRECT_NO_BOIL);
     p.heater.input_W = 30e3;
     p.limits.freeboard_m = 0.795;
-    assert_int_equal(correction_of(&p, 142, 0.5, 0).end, BOIL_CORRECT_NO_ROOM);
+    assert_int_equal(correction_of(&p, 142, 0.5, 0).end, BOIL_CORRECT_NO_FREEBOARD);
 }
 
 static void published_balances(void **unused)

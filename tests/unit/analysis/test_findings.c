@@ -14,7 +14,7 @@ typedef struct {
     boil_findings likely, possible;
 } judged;
 
-static judged judge(const boil_plant *p, double duration_s, const boil_act *acts, size_t count)
+static judged judge(const boil_plant *p, double duration_s, const boil_action *acts, size_t count)
 {
     judged j;
     boil_schedule s;
@@ -65,9 +65,9 @@ static boil_plant good_plant(void)
     return p;
 }
 
-static boil_act hung(double time_s, double kg)
+static boil_action hung(double time_s, double kg)
 {
-    boil_act a = plate_act(time_s, kg / 22.68);
+    boil_action a = plate_act(time_s, kg / 22.68);
     a.is.load.coefficient_W_m2K = 0;
     a.is.load.immersed_s = 1200;
     a.is.load.lowering_s = 10;
@@ -79,7 +79,7 @@ static void a_good_shift_raises_nothing(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    boil_act acts[3] = {hung(300, 20), two_gallons_act(700, 500), hung(1800, 20)};
+    boil_action acts[3] = {hung(300, 20), two_gallons_act(700, 500), hung(1800, 20)};
     judged j = judge(&p, 3000, acts, 3);
     for (size_t i = 0; i < j.likely.count; i++)
         print_message("unexpected: %s\n", j.likely.list[i].id);
@@ -92,7 +92,7 @@ static void heavy_loads_are_named_with_their_weight(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    boil_act acts[1] = {hung(300, 90)};
+    boil_action acts[1] = {hung(300, 90)};
     judged j = judge(&p, 3000, acts, 1);
     const boil_finding *f = must_find(&j.likely, "load-heavy", BOIL_WARNING);
     assert_close(f->value, 90 / 0.45, 1e-9, 0);
@@ -107,7 +107,7 @@ static void water_on_a_quiet_bath_is_a_warning_and_its_eruption_graver(void **st
     (void)state;
     boil_plant p = good_plant();
     p.tank.depth_m = 0.86;
-    boil_act acts[2] = {hung(300, 40), two_gallons_act(330, 60)};
+    boil_action acts[2] = {hung(300, 40), two_gallons_act(330, 60)};
     judged j = judge(&p, 3000, acts, 2);
     const boil_finding *f = must_find(&j.likely, "water-on-quiet-bath", BOIL_WARNING);
     assert_close(f->value, acts[1].is.water.mass_kg, 0.02, 0);
@@ -124,7 +124,7 @@ static void a_thin_layer_is_only_noticed(void **state)
     boil_plant p = good_plant();
     p.tank.depth_m = 1;
     p.heater.input_W = 70e3; /* a boil that strong drowns the steam of so little water */
-    boil_act acts[2] = {hung(300, 60), two_gallons_act(315, 10)};
+    boil_action acts[2] = {hung(300, 60), two_gallons_act(315, 10)};
     acts[1].is.water.mass_kg = 1.1;
     judged j = judge(&p, 3000, acts, 2);
     must_find(&j.likely, "water-layer", BOIL_NOTICE);
@@ -155,7 +155,7 @@ static void a_boil_that_does_not_return_names_the_heat_that_would_bring_it(void 
     (void)state;
     boil_plant p = good_plant();
     p.heater.input_W = 19e3;
-    boil_act acts[1] = {hung(300, 60)};
+    boil_action acts[1] = {hung(300, 60)};
     judged j = judge(&p, 1200, acts, 1);
     const boil_finding *f = must_find(&j.likely, "boil-never-returns", BOIL_WARNING);
     print_message("60 kg on 19 kW: not back in time; %.2f kW would be\n", f->needed_W / 1e3);
@@ -174,7 +174,7 @@ static void a_heater_turned_down_is_nobodys_fault(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    boil_act off = {.time_s = 600, .kind = BOIL_ACT_HEAT};
+    boil_action off = {.time_s = 600, .kind = BOIL_ACTION_HEAT};
     judged j = judge(&p, 3000, &off, 1);
     assert_null(found(&j.likely, "boil-never-returns"));
     judged_free(&j);
@@ -228,7 +228,7 @@ static void too_much_water_overflows_even_when_still(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    boil_act a = two_gallons_act(300, 60);
+    boil_action a = two_gallons_act(300, 60);
     a.is.water.mass_kg = 300;
     p.heater.input_W = 0;
     judged j = judge(&p, 1200, &a, 1);
@@ -242,7 +242,7 @@ static void a_deep_layer_on_a_hot_quiet_bath_boils_first(void **state)
     boil_plant p = good_plant();
     p.heater.input_W = 4e3;
     p.losses.evaporation_factor = 0.2; /* under a canopy: in open air it evaporates before it boils */
-    boil_act a = two_gallons_act(600, 60);
+    boil_action a = two_gallons_act(600, 60);
     judged j = judge(&p, 7200, &a, 1);
     must_find(&j.likely, "surface-boils", BOIL_WARNING);
     judged_free(&j);
@@ -252,7 +252,7 @@ static void loads_have_their_own_words(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    boil_act acts[2] = {hung(300, 20), hung(330, 5)};
+    boil_action acts[2] = {hung(300, 20), hung(330, 5)};
     acts[1].is.load.shape = BOIL_SHAPE_TUBE;
     acts[1].is.load.tube_wall_m = 0.002;
     acts[0].is.load.size_m = 0.1;
@@ -263,10 +263,10 @@ static void loads_have_their_own_words(void **state)
     judged_free(&j);
 }
 
-static boil_act salts_in(double time_s, double kg, double over_s)
+static boil_action salts_in(double time_s, double kg, double over_s)
 {
-    boil_act a = {.time_s = time_s, .kind = BOIL_ACT_SALTS};
-    a.is.salts = (boil_salts_act){kg, over_s, CELSIUS(25), {0.80, 0.15, 0.05}};
+    boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_SALTS};
+    a.is.salts = (boil_action_salts){kg, over_s, CELSIUS(25), {0.80, 0.15, 0.05}};
     return a;
 }
 
@@ -274,14 +274,14 @@ static void dry_salt_is_judged_by_what_it_does(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    boil_act acts[2] = {hung(300, 60), salts_in(330, 60, 20)};
+    boil_action acts[2] = {hung(300, 60), salts_in(330, 60, 20)};
     judged j = judge(&p, 2400, acts, 2);
     const boil_finding *f = must_find(&j.likely, "salt-on-quiet-bath", BOIL_WARNING);
     assert_close(f->value, 60, 0.02, 0);
     f = must_find(&j.likely, "salt-bed", BOIL_WARNING);
     assert_close(f->value, j.central.summary.bed_max_m, 1e-12, 0);
     judged_free(&j);
-    boil_act sifted = salts_in(300, 3, 600);
+    boil_action sifted = salts_in(300, 3, 600);
     j = judge(&p, 1800, &sifted, 1);
     assert_int_equal(j.likely.count, 0);
     judged_free(&j);
@@ -292,7 +292,7 @@ static void too_much_salt_names_the_water_that_will_not_fit(void **state)
     (void)state;
     boil_plant p = good_plant();
     p.limits.boiling_point_high_K = CELSIUS(165);
-    boil_act acts[1] = {salts_in(300, 115, 3000)};
+    boil_action acts[1] = {salts_in(300, 115, 3000)};
     judged j = judge(&p, 5400, acts, 1);
     const boil_finding *f = found(&j.likely, "salt-too-much");
     assert_true(f != NULL);
@@ -306,8 +306,8 @@ static void liquid_that_stops_the_boil_names_the_most_that_would_not(void **stat
 {
     (void)state;
     boil_plant p = good_plant();
-    boil_act a = {.time_s = 300, .kind = BOIL_ACT_LIQUID};
-    a.is.liquid = (boil_liquid_act){60, 120, CELSIUS(20), {0.80, 0.15, 0.05}, 0.52};
+    boil_action a = {.time_s = 300, .kind = BOIL_ACTION_LIQUID};
+    a.is.liquid = (boil_action_liquid){60, 120, CELSIUS(20), {0.80, 0.15, 0.05}, 0.52};
     judged j = judge(&p, 3600, &a, 1);
     const boil_finding *f = must_find(&j.likely, "liquid-stops-boil", BOIL_CAUTION);
     double most = f->needed_kg;
@@ -327,7 +327,7 @@ static void the_valve_is_judged(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    p.control.mode = BOIL_CONTROL_ON_OFF;
+    p.control.mode = BOIL_WATER_CONTROL_ON_OFF;
     p.control.set_point_K = CELSIUS(140.5);
     p.control.rate_kg_s = 0.3;
     p.control.differential_K = 0.1;
@@ -344,7 +344,7 @@ static void the_valve_is_judged(void **state)
     p.control.rate_kg_s = 0.03;
     p.control.set_point_K = CELSIUS(139);
     p.control.only_while_boiling = false;
-    boil_act load = hung(60, 40);
+    boil_action load = hung(60, 40);
     j = judge(&p, 1200, &load, 1);
     must_find(&j.likely, "control-on-quiet-bath", BOIL_WARNING);
     judged_free(&j);
@@ -358,7 +358,7 @@ static void crystals_and_heat_under_them_are_found(void **state)
     p.charge.blend[1] = 0.35;
     p.charge.blend[2] = 0;
     p.limits.boiling_point_low_K = CELSIUS(120);
-    boil_act acts[2] = {{.time_s = 60, .kind = BOIL_ACT_HEAT}, {.time_s = 16 * 3600, .kind = BOIL_ACT_HEAT}};
+    boil_action acts[2] = {{.time_s = 60, .kind = BOIL_ACTION_HEAT}, {.time_s = 16 * 3600, .kind = BOIL_ACTION_HEAT}};
     acts[1].is.dial = 1;
     judged j = judge(&p, 20 * 3600, acts, 2);
     const boil_finding *f = must_find(&j.likely, "crystals", BOIL_CAUTION);

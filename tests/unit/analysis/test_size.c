@@ -11,7 +11,7 @@
 #include "scenario/scenario.h"
 #include "support/cases.h"
 
-static boil_schedule one_load(const boil_act *load, double duration_s)
+static boil_schedule one_load(const boil_action *load, double duration_s)
 {
     boil_schedule s;
     boil_schedule_init(&s, duration_s);
@@ -24,7 +24,7 @@ static boil_history run_with(const boil_plant *p, const boil_schedule *s, double
     boil_plant sized;
     boil_history h;
     boil_run_options o = boil_run_options_default();
-    assert_int_equal(boil_size_plant(p, heat_W, &sized), BOIL_OK);
+    assert_int_equal(boil_heater_size_plant(p, heat_W, &sized), BOIL_OK);
     assert_int_equal(boil_run(&sized, s, &o, &h), BOIL_OK);
     return h;
 }
@@ -32,7 +32,7 @@ static boil_history run_with(const boil_plant *p, const boil_schedule *s, double
 static bool meets(const boil_plant *p, const boil_schedule *s, double heat_W, double limit_s)
 {
     boil_history h = run_with(p, s, heat_W);
-    bool good = boil_size_meets(&h, limit_s);
+    bool good = boil_heater_size_meets(&h, limit_s);
     boil_history_free(&h);
     return good;
 }
@@ -66,12 +66,12 @@ static void test_search_brackets(void **state)
     (void)state;
     double no, yes;
     turning t = {7, true, 0};
-    boil_search up = {beyond_turn, &t, 1, 100, 1.5, 0.002};
-    assert_int_equal(boil_search_run(&up, &no, &yes), BOIL_OK);
+    boil_bisection up = {beyond_turn, &t, 1, 100, 1.5, 0.002};
+    assert_int_equal(boil_bisect(&up, &no, &yes), BOIL_OK);
     assert_true(no < 7 && yes >= 7 && yes - no <= 0.002 * yes);
     t = (turning){0.03, false, 0};
-    boil_search down = {beyond_turn, &t, 1, 0.001, 0.8, 0.002};
-    assert_int_equal(boil_search_run(&down, &no, &yes), BOIL_OK);
+    boil_bisection down = {beyond_turn, &t, 1, 0.001, 0.8, 0.002};
+    assert_int_equal(boil_bisect(&down, &no, &yes), BOIL_OK);
     assert_true(no > 0.03 && yes <= 0.03 && no - yes <= 0.002 * no);
 }
 
@@ -80,11 +80,11 @@ static void test_search_ends(void **state)
     (void)state;
     double no, yes;
     turning t = {0.5, true, 0};
-    boil_search up = {beyond_turn, &t, 1, 100, 1.5, 0.002};
-    assert_int_equal(boil_search_run(&up, &no, &yes), BOIL_OK);
+    boil_bisection up = {beyond_turn, &t, 1, 100, 1.5, 0.002};
+    assert_int_equal(boil_bisect(&up, &no, &yes), BOIL_OK);
     assert_true(isnan(no) && yes == 1 && t.asked == 1);
     t.turn = 1000;
-    assert_int_equal(boil_search_run(&up, &no, &yes), BOIL_NO_ROOT);
+    assert_int_equal(boil_bisect(&up, &no, &yes), BOIL_NO_ROOT);
 }
 
 /* heat ------------------------------------------------------------------------------------------------------------ */
@@ -99,11 +99,11 @@ static void test_ideal_case(void **state)
     boil_metal steel = boil_carbon_steel();
     boil_run_options o = boil_run_options_default();
     for (size_t i = 0; i < sizeof limits_s / sizeof limits_s[0]; i++) {
-        boil_act load = plate_act(10, 1);
+        boil_action load = plate_act(10, 1);
         load.is.load.size_m = 0.5e-3;
         boil_schedule s = one_load(&load, 400 + limits_s[i]);
         double heat, boil_K = (285 - 32) / 1.8 + BOIL_ZERO_CELSIUS;
-        assert_int_equal(boil_size_heat(&p, &s, &o, limits_s[i], 0.002, &heat), BOIL_OK);
+        assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, limits_s[i], 0.002, &heat), BOIL_OK);
         double taken_J =
             load.is.load.mass_kg * (boil_metal_enthalpy(&steel, boil_K) - boil_metal_enthalpy(&steel, CELSIUS(20)));
         print_message("ideal case, %.0f s: %.3f kW, m c dT / t %.3f kW, off by %+.2f %%\n", limits_s[i], heat / 1000,
@@ -120,10 +120,10 @@ static void test_answer_meets_and_one_per_cent_less_does_not(void **state)
     boil_run_options o = boil_run_options_default();
     const double loads[] = {0.5, 1, 3};
     for (size_t i = 0; i < 3; i++) {
-        boil_act load = plate_act(60, loads[i]);
+        boil_action load = plate_act(60, loads[i]);
         boil_schedule s = one_load(&load, 600);
         double heat;
-        assert_int_equal(boil_size_heat(&p, &s, &o, 120, 0.002, &heat), BOIL_OK);
+        assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &heat), BOIL_OK);
         print_message("%.1f kg back in 2 min: %.2f kW\n", load.is.load.mass_kg, heat / 1000);
         assert_true(meets(&p, &s, heat, 120));
         assert_false(meets(&p, &s, 0.99 * heat, 120));
@@ -138,14 +138,14 @@ static void test_slow_load_never_stops_the_boil(void **state)
     (void)state;
     boil_plant p = open_plant(1);
     boil_run_options o = boil_run_options_default();
-    boil_calm calm;
-    boil_act load = plate_act(60, 4);
+    boil_steady_state calm;
+    boil_action load = plate_act(60, 4);
     load.is.load.size_m = 0.08;
     load.is.load.coefficient_W_m2K = 30;
     boil_schedule s = one_load(&load, 2 * 3600);
     double heat;
-    assert_int_equal(boil_calm_at(&p, 0, &calm), BOIL_OK);
-    assert_int_equal(boil_size_heat(&p, &s, &o, 120, 0.002, &heat), BOIL_OK);
+    assert_int_equal(boil_steady_state_at(&p, 0, &calm), BOIL_OK);
+    assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &heat), BOIL_OK);
     boil_history at = run_with(&p, &s, heat), less = run_with(&p, &s, 0.99 * heat);
     double intake_W = 30 * boil_load_area(&load.is.load) * (calm.boiling_point_K - CELSIUS(20));
     print_message("slow load: %.2f kW, losses %.2f kW and first intake %.2f kW; 1 %% less: lost for %.0f s\n", heat / 1000,
@@ -165,12 +165,12 @@ static void test_rim_is_the_other_end(void **state)
     (void)state;
     boil_plant p = open_plant(1);
     boil_run_options o = boil_run_options_default();
-    boil_act load = plate_act(60, 1);
+    boil_action load = plate_act(60, 1);
     boil_schedule s = one_load(&load, 600);
     double low, high;
     p.tank.depth_m = 0.62;
-    assert_int_equal(boil_size_heat(&p, &s, &o, 120, 0.002, &low), BOIL_OK);
-    assert_int_equal(boil_size_heat_below_rim(&p, &s, &o, low, &high), BOIL_OK);
+    assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &low), BOIL_OK);
+    assert_int_equal(boil_heater_size_below_rim(&p, &s, &o, low, &high), BOIL_OK);
     print_message("window from %.2f to %.2f kW\n", low / 1000, high / 1000);
     assert_true(high > low);
     assert_false(over_rim(&p, &s, high));
@@ -189,8 +189,8 @@ static void test_a_surge_ends_with_more_heat(void **state)
     messages_init(&m);
     assert_int_equal(scenario_read("scenarios/bench-tank.bath", &s, &m), BOIL_OK);
     s.plant.pool.mixing_time_factor /= 3;
-    assert_int_equal(boil_size_heat(&s.plant, &s.schedule, &o, 240, 0.002, &need), BOIL_OK);
-    assert_int_equal(boil_size_heat_staying_below(&s.plant, &s.schedule, &o, need, &from), BOIL_OK);
+    assert_int_equal(boil_heater_size_for_recovery(&s.plant, &s.schedule, &o, 240, 0.002, &need), BOIL_OK);
+    assert_int_equal(boil_heater_size_staying_below(&s.plant, &s.schedule, &o, need, &from), BOIL_OK);
     print_message("back in time with %.0f W, below the rim from %.0f W\n", need, from);
     assert_true(from > need);
     assert_true(over_rim(&s.plant, &s.schedule, need));
@@ -206,27 +206,27 @@ static void test_no_heat_does_both(void **state)
     (void)state;
     boil_plant p = open_plant(1);
     boil_run_options o = boil_run_options_default();
-    boil_act load = plate_act(60, 2);
+    boil_action load = plate_act(60, 2);
     boil_schedule s = one_load(&load, 400), lighter;
     double heat, high, share, times;
     p.tank.depth_m = 0.523;
-    assert_int_equal(boil_size_heat(&p, &s, &o, 120, 0.002, &heat), BOIL_OK);
-    assert_int_equal(boil_size_heat_below_rim(&p, &s, &o, heat, &high), BOIL_OK);
+    assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &heat), BOIL_OK);
+    assert_int_equal(boil_heater_size_below_rim(&p, &s, &o, heat, &high), BOIL_OK);
     assert_true(high == 0);
-    assert_int_equal(boil_size_heat_staying_below(&p, &s, &o, heat, &high), BOIL_NO_ROOT);
-    assert_int_equal(boil_capacity_opening_load(&p, &s, &o, 120, &share), BOIL_OK);
-    assert_int_equal(boil_capacity_opening_area(&p, &s, &o, 120, &times), BOIL_OK);
+    assert_int_equal(boil_heater_size_staying_below(&p, &s, &o, heat, &high), BOIL_NO_ROOT);
+    assert_int_equal(boil_load_size_opening_load(&p, &s, &o, 120, &share), BOIL_OK);
+    assert_int_equal(boil_load_size_opening_area(&p, &s, &o, 120, &times), BOIL_OK);
     print_message("shut at %.2f kW; opens with x%.3f the load or x%.3f the area\n", heat / 1000, share, times);
     assert_true(share < 1 && times > 1);
-    assert_int_equal(boil_capacity_scaled(&s, share, &lighter), BOIL_OK);
-    assert_int_equal(boil_size_heat(&p, &lighter, &o, 120, 0.02, &heat), BOIL_OK);
+    assert_int_equal(boil_load_size_scaled(&s, share, &lighter), BOIL_OK);
+    assert_int_equal(boil_heater_size_for_recovery(&p, &lighter, &o, 120, 0.02, &heat), BOIL_OK);
     assert_false(over_rim(&p, &lighter, heat));
     boil_schedule_free(&lighter);
-    boil_plant wide = boil_capacity_widened(&p, times), less_wide = boil_capacity_widened(&p, 0.9 * times);
+    boil_plant wide = boil_load_size_widened(&p, times), less_wide = boil_load_size_widened(&p, 0.9 * times);
     assert_close(boil_tank_area(&wide.tank), times * boil_tank_area(&p.tank), 1e-12, 0);
-    assert_int_equal(boil_size_heat(&wide, &s, &o, 120, 0.02, &heat), BOIL_OK);
+    assert_int_equal(boil_heater_size_for_recovery(&wide, &s, &o, 120, 0.02, &heat), BOIL_OK);
     assert_false(over_rim(&wide, &s, heat));
-    assert_int_equal(boil_size_heat(&less_wide, &s, &o, 120, 0.02, &heat), BOIL_OK);
+    assert_int_equal(boil_heater_size_for_recovery(&less_wide, &s, &o, 120, 0.02, &heat), BOIL_OK);
     assert_true(over_rim(&less_wide, &s, heat));
     boil_schedule_free(&s);
 }
@@ -239,13 +239,13 @@ static void test_heaviest_holds_and_one_per_cent_more_does_not(void **state)
     boil_plant p = open_plant(40e3);
     boil_run_options o = boil_run_options_default();
     for (double planned = 0.2; planned < 6; planned *= 20) { /* from below and from above */
-        boil_act load = plate_act(60, planned);
+        boil_action load = plate_act(60, planned);
         boil_schedule s = one_load(&load, 600), at, beyond;
         double times;
-        assert_int_equal(boil_capacity_heaviest(&p, &s, &o, 120, &times), BOIL_OK);
+        assert_int_equal(boil_load_size_heaviest(&p, &s, &o, 120, &times), BOIL_OK);
         print_message("40 kW: at most %.2f kg\n", times * load.is.load.mass_kg);
-        assert_int_equal(boil_capacity_scaled(&s, times, &at), BOIL_OK);
-        assert_int_equal(boil_capacity_scaled(&s, 1.01 * times, &beyond), BOIL_OK);
+        assert_int_equal(boil_load_size_scaled(&s, times, &at), BOIL_OK);
+        assert_int_equal(boil_load_size_scaled(&s, 1.01 * times, &beyond), BOIL_OK);
         assert_true(meets(&p, &at, 40e3, 120));
         assert_false(meets(&p, &beyond, 40e3, 120));
         boil_schedule_free(&at);
@@ -267,8 +267,8 @@ static void test_interval_of_the_ideal_case(void **state)
     l.drag_out_kg_m2 = 0;
     double interval, boil_K = (285 - 32) / 1.8 + BOIL_ZERO_CELSIUS;
     double ideal = l.mass_kg * (boil_metal_enthalpy(&steel, boil_K) - boil_metal_enthalpy(&steel, CELSIUS(20))) / 30e3;
-    assert_int_equal(boil_capacity_watered(&p, &watered), BOIL_OK);
-    assert_int_equal(boil_capacity_interval(&watered, &l, &o, 120, &interval), BOIL_OK);
+    assert_int_equal(boil_load_size_watered(&p, &watered), BOIL_OK);
+    assert_int_equal(boil_load_size_interval(&watered, &l, &o, 120, &interval), BOIL_OK);
     print_message("interval %.1f s, m c dT / Q %.1f s\n", interval, ideal);
     assert_close(interval, ideal, 0.03, 0);
 }
@@ -280,8 +280,8 @@ static void test_never_short_enough(void **state)
     boil_run_options o = boil_run_options_default();
     boil_load l = plate_act(0, 4).is.load;
     double interval;
-    assert_int_equal(boil_capacity_watered(&p, &watered), BOIL_OK);
-    assert_int_equal(boil_capacity_interval(&watered, &l, &o, 60, &interval), BOIL_NO_ROOT);
+    assert_int_equal(boil_load_size_watered(&p, &watered), BOIL_OK);
+    assert_int_equal(boil_load_size_interval(&watered, &l, &o, 60, &interval), BOIL_NO_ROOT);
 }
 
 /* calm ------------------------------------------------------------------------------------------------------------ */
@@ -291,9 +291,9 @@ static void test_calm_ideal(void **state)
 {
     (void)state;
     boil_plant p = pinned_plant();
-    boil_calm c, hotter;
-    assert_int_equal(boil_calm_at(&p, 30e3, &c), BOIL_OK);
-    assert_int_equal(boil_calm_at(&p, 60e3, &hotter), BOIL_OK);
+    boil_steady_state c, hotter;
+    assert_int_equal(boil_steady_state_at(&p, 30e3, &c), BOIL_OK);
+    assert_int_equal(boil_steady_state_at(&p, 60e3, &hotter), BOIL_OK);
     assert_true(c.losses_W < 10 && c.evaporated_kg_s == 0);
     assert_close(hotter.steam_kg_s, 2 * c.steam_kg_s, 1e-9, 0);
     /* Steam at 101.325 kPa and 140.6 degC: 1.866 m3/kg, interpolated from memory in the steam tables; 0.5 %. */
@@ -305,16 +305,16 @@ static void test_heat_up(void **state)
 {
     (void)state;
     boil_plant p = pinned_plant();
-    boil_charge_state charged;
+    boil_initial_state charged;
     boil_run_options o = boil_run_options_default();
     double time_s;
-    assert_int_equal(boil_plant_charge(&p, &charged), BOIL_OK);
+    assert_int_equal(boil_plant_initial(&p, &charged), BOIL_OK);
     double taken_J = boil_solution_heat(&charged.mixture, charged.boiling_point_K).enthalpy_J -
                      boil_solution_heat(&charged.mixture, CELSIUS(20)).enthalpy_J;
-    assert_int_equal(boil_calm_heat_up(&p, &o, 30e3, &time_s), BOIL_OK);
+    assert_int_equal(boil_steady_state_heat_up(&p, &o, 30e3, &time_s), BOIL_OK);
     print_message("heating up: %.0f s, enthalpy over heat %.0f s\n", time_s, taken_J / 30e3);
     assert_close(time_s, taken_J / 30e3, 1e-4, 0);
-    assert_int_equal(boil_calm_heat_up(&p, &o, 1, &time_s), BOIL_OK);
+    assert_int_equal(boil_steady_state_heat_up(&p, &o, 1, &time_s), BOIL_OK);
     assert_true(isnan(time_s));
 }
 

@@ -11,16 +11,16 @@
 static void lengths_and_temperatures_have_one_decimal(void **state)
 {
     (void)state;
-    assert_string_equal(show(SHOW_US, DIM_LENGTH, 7.13 * 0.0254).text, "7.1 in");
-    assert_string_equal(show(SHOW_SI, DIM_LENGTH, 0.1812).text, "181 mm");
-    assert_string_equal(show(SHOW_US, DIM_TEMPERATURE, (285 - 32) / 1.8 + 273.15).text, "285.0 degF");
-    assert_string_equal(show(SHOW_SI, DIM_TEMPERATURE, 413.71).text, "140.6 degC");
-    assert_string_equal(show(SHOW_US, DIM_DIFFERENCE, 10).text, "18.0 degF");
-    assert_string_equal(show_number(SHOW_US, DIM_LENGTH, 0.66).text, "26.0");
-    assert_string_equal(show(SHOW_US, DIM_LENGTH, 1e-3).text, "0.04 in");
-    assert_string_equal(show(SHOW_SI, DIM_LENGTH, 0.4e-3).text, "0.4 mm");
-    assert_string_equal(show(SHOW_SI, DIM_LENGTH, 1e-3).text, "1 mm");
-    assert_string_equal(show_unit(SHOW_US, DIM_LENGTH), "in");
+    assert_string_equal(show(UNITS_US, DIM_LENGTH, 7.13 * 0.0254).text, "7.1 in");
+    assert_string_equal(show(UNITS_SI, DIM_LENGTH, 0.1812).text, "181 mm");
+    assert_string_equal(show(UNITS_US, DIM_TEMPERATURE, (285 - 32) / 1.8 + 273.15).text, "285.0 degF");
+    assert_string_equal(show(UNITS_SI, DIM_TEMPERATURE, 413.71).text, "140.6 degC");
+    assert_string_equal(show(UNITS_US, DIM_DIFFERENCE, 10).text, "18.0 degF");
+    assert_string_equal(format_number(UNITS_US, DIM_LENGTH, 0.66).text, "26.0");
+    assert_string_equal(show(UNITS_US, DIM_LENGTH, 1e-3).text, "0.04 in");
+    assert_string_equal(show(UNITS_SI, DIM_LENGTH, 0.4e-3).text, "0.4 mm");
+    assert_string_equal(show(UNITS_SI, DIM_LENGTH, 1e-3).text, "1 mm");
+    assert_string_equal(format_unit(UNITS_US, DIM_LENGTH), "in");
 }
 
 static void masses_have_three_digits(void **state)
@@ -30,28 +30,28 @@ static void masses_have_three_digits(void **state)
     const char *const text[] = {"0 kg",    "0 kg", "0.012 kg", "1.00 kg", "9.99 kg",
                                 "10.0 kg", "99.9 kg",  "100 kg",   "1234 kg"};
     for (size_t i = 0; i < sizeof kg / sizeof kg[0]; i++)
-        assert_string_equal(show(SHOW_SI, DIM_MASS, kg[i]).text, text[i]);
-    assert_string_equal(show(SHOW_US, DIM_MASS, 45.359237).text, "100 lb");
-    assert_string_equal(show(SHOW_US, DIM_CONCENTRATION, 719.0).text, "6.00 lb/gal");
+        assert_string_equal(show(UNITS_SI, DIM_MASS, kg[i]).text, text[i]);
+    assert_string_equal(show(UNITS_US, DIM_MASS, 45.359237).text, "100 lb");
+    assert_string_equal(show(UNITS_US, DIM_CONCENTRATION, 719.0).text, "6.00 lb/gal");
 }
 
 static void nothing_is_negative_zero(void **state)
 {
     (void)state;
-    assert_string_equal(show(SHOW_US, DIM_LENGTH, -1e-5).text, "0.0 in");
-    assert_string_equal(show_span(-0.2).text, "0 s");
-    assert_string_equal(show(SHOW_US, DIM_LENGTH, -0.0254).text, "-1.0 in");
+    assert_string_equal(show(UNITS_US, DIM_LENGTH, -1e-5).text, "0.0 in");
+    assert_string_equal(format_duration(-0.2).text, "0 s");
+    assert_string_equal(show(UNITS_US, DIM_LENGTH, -0.0254).text, "-1.0 in");
 }
 
 static void what_is_not_there_is_a_dash(void **state)
 {
     (void)state;
-    assert_string_equal(show(SHOW_US, DIM_MASS, (double)NAN).text, "-");
-    assert_string_equal(show(SHOW_SI, DIM_LENGTH, (double)INFINITY).text, "-");
-    assert_string_equal(show_exact(SHOW_US, DIM_LENGTH, (double)NAN).text, "-");
-    assert_string_equal(show_span((double)NAN).text, "-");
-    assert_string_equal(show_clock(0, (double)NAN).text, "-");
-    assert_string_equal(show_times((double)INFINITY).text, "-");
+    assert_string_equal(show(UNITS_US, DIM_MASS, (double)NAN).text, "-");
+    assert_string_equal(show(UNITS_SI, DIM_LENGTH, (double)INFINITY).text, "-");
+    assert_string_equal(format_exact(UNITS_US, DIM_LENGTH, (double)NAN).text, "-");
+    assert_string_equal(format_duration((double)NAN).text, "-");
+    assert_string_equal(format_clock(0, (double)NAN).text, "-");
+    assert_string_equal(format_ratio((double)INFINITY).text, "-");
 }
 
 static void spans_change_their_unit(void **state)
@@ -61,33 +61,33 @@ static void spans_change_their_unit(void **state)
     const char *const text[] = {"0 s",     "45 s",    "99 s",     "2 min", "2 min",
                                 "2.5 min", "4.5 min", "99.3 min", "1.7 h", "2.5 h"};
     for (size_t i = 0; i < sizeof s / sizeof s[0]; i++)
-        assert_string_equal(show_span(s[i]).text, text[i]);
+        assert_string_equal(format_duration(s[i]).text, text[i]);
 }
 
 static void the_clock_cuts_to_the_minute_and_passes_midnight(void **state)
 {
     (void)state;
-    assert_string_equal(show_clock(6 * 3600.0, 82 * 60.0 + 59).text, "7:22");
-    assert_string_equal(show_clock(0, 300 - 1e-9).text, "0:05");
-    assert_string_equal(show_clock(23 * 3600.0, 3600).text, "0:00+1d");
-    assert_string_equal(show_clock(23 * 3600.0, 49 * 3600.0).text, "0:00+3d");
+    assert_string_equal(format_clock(6 * 3600.0, 82 * 60.0 + 59).text, "7:22");
+    assert_string_equal(format_clock(0, 300 - 1e-9).text, "0:05");
+    assert_string_equal(format_clock(23 * 3600.0, 3600).text, "0:00+1d");
+    assert_string_equal(format_clock(23 * 3600.0, 49 * 3600.0).text, "0:00+3d");
 }
 
 static void exact_values_keep_what_was_written(void **state)
 {
     (void)state;
-    assert_string_equal(show_exact(SHOW_US, DIM_LENGTH, 0.00635).text, "0.25 in");
-    assert_string_equal(show_exact(SHOW_SI, DIM_LENGTH, 0.00635).text, "6.35 mm");
-    assert_string_equal(show_exact(SHOW_US, DIM_LENGTH, 900 * 0.3048).text, "900 ft");
-    assert_string_equal(show_exact(SHOW_SI, DIM_FRACTION, 0.6).text, "60 %");
-    assert_string_equal(show_exact(SHOW_SI, DIM_MASS, 12345.6).text, "12346 kg"); /* no power of ten */
+    assert_string_equal(format_exact(UNITS_US, DIM_LENGTH, 0.00635).text, "0.25 in");
+    assert_string_equal(format_exact(UNITS_SI, DIM_LENGTH, 0.00635).text, "6.35 mm");
+    assert_string_equal(format_exact(UNITS_US, DIM_LENGTH, 900 * 0.3048).text, "900 ft");
+    assert_string_equal(format_exact(UNITS_SI, DIM_FRACTION, 0.6).text, "60 %");
+    assert_string_equal(format_exact(UNITS_SI, DIM_MASS, 12345.6).text, "12346 kg"); /* no power of ten */
 }
 
 static void counts_agree_with_their_noun(void **state)
 {
     (void)state;
-    assert_string_equal(show_count(1, "load", "loads").text, "1 load");
-    assert_string_equal(show_count(0, "load", "loads").text, "0 loads");
+    assert_string_equal(format_count(1, "load", "loads").text, "1 load");
+    assert_string_equal(format_count(0, "load", "loads").text, "0 loads");
 }
 
 static void a_cell_is_as_wide_as_asked(void **state)

@@ -40,7 +40,7 @@ static void pack_is_a_slab_of_its_depth(void **state)
     l.packed_depth_m = 0.2;
     assert_null(boil_load_problem(&l));
     assert_close(boil_load_area(&l), 2 * 40 / (7850 * 0.5) / 0.2, 1e-14, 0);
-    const boil_body b = boil_load_parts(&l);
+    const boil_conduction_body b = boil_load_parts(&l);
     assert_int_equal(b.dimension, 1);
     assert_close(b.radius_m, 0.1, 1e-15, 0);
     assert_close(b.density_kg_m3, 3925, 1e-15, 0);
@@ -55,7 +55,7 @@ static void given_area_replaces_only_the_area(void **state)
     (void)state;
     boil_load l = load_of(BOIL_SHAPE_PLATE, 22.68, 0.006);
     l.area_m2 = 1.5;
-    const boil_body b = boil_load_parts(&l);
+    const boil_conduction_body b = boil_load_parts(&l);
     assert_close(boil_load_area(&l), 1.5, 0, 0);
     assert_close(b.area_m2, 1.5, 0, 0);
     assert_close(b.radius_m, 0.003, 1e-15, 0);
@@ -64,9 +64,9 @@ static void given_area_replaces_only_the_area(void **state)
     /* The heat flow into a thin part goes with the area. */
     const double y[] = {293.15};
     double dydt[1];
-    boil_body own = b;
+    boil_conduction_body own = b;
     own.area_m2 = 2 * 22.68 / (7850 * 0.006);
-    const double ratio = boil_body_rates(&b, y, 414, 100, 1, dydt) / boil_body_rates(&own, y, 414, 100, 1, dydt);
+    const double ratio = boil_conduction_rates(&b, y, 414, 100, 1, dydt) / boil_conduction_rates(&own, y, 414, 100, 1, dydt);
     assert_close(ratio, 1.5 / own.area_m2, 0.002, 0);
 }
 
@@ -77,7 +77,7 @@ static void basket_is_thin_steel(void **state)
     assert_close(boil_load_basket(&l).mass_kg, 0, 0, 0);
     assert_close(boil_load_displaced(&l), 20 / 7850.0, 1e-15, 0);
     l.basket_kg = 11;
-    const boil_body b = boil_load_basket(&l);
+    const boil_conduction_body b = boil_load_basket(&l);
     assert_int_equal(b.unknowns, 1);
     assert_close(b.mass_kg, 11, 0, 0);
     assert_close(b.area_m2, 2 * 11 / (7850 * 0.003), 1e-14, 0);

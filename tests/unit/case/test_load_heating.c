@@ -12,7 +12,7 @@
 
 static const char *const name[] = {"plate", "bar", "ball"};
 
-static boil_body steel_body(boil_shape shape, double size_m)
+static boil_conduction_body steel_body(boil_shape shape, double size_m)
 {
     boil_load l = boil_load_default();
     l.mass_kg = 20;
@@ -54,7 +54,7 @@ typedef struct {
 } deviation;
 
 /* Side by side until 99 % of the rise; steps that meet the switches at 5 and 43 s. */
-static deviation worst_deviation(const boil_body *b, double start_K, double steps_per_s)
+static deviation worst_deviation(const boil_conduction_body *b, double start_K, double steps_per_s)
 {
     const double full = boil_metal_enthalpy(&b->metal, FLUID_K) - boil_metal_enthalpy(&b->metal, start_K);
     heating g = heating_start(b, start_K, FLUID_K, 0);
@@ -85,7 +85,7 @@ static void steel_follows_the_boil(void **state)
         {6, 12, 25, 28.8, 50, 70.7, 100}, {6, 12, 25, 36.5, 50, 81.6, 100}, {6, 12, 25, 44.1, 50, 92.5, 100}};
     for (size_t s = 0; s < COUNT(mm); s++) {
         for (size_t i = 0; mm[s][i] > 0; i++) {
-            const boil_body b = steel_body((boil_shape)s, mm[s][i] / 1000);
+            const boil_conduction_body b = steel_body((boil_shape)s, mm[s][i] / 1000);
             const deviation d = worst_deviation(&b, START_K, mm[s][i] < 20 ? 20 : 10);
             print_message("%4.1f mm %s, n %d: mean %+.2f %% of the rise at %.1f s, heat %+.2f %%\n", mm[s][i], name[s],
                           b.unknowns, 100 * d.mean, d.at_s, 100 * d.heat);
@@ -102,7 +102,7 @@ static void only_thin_sheet_is_late(void **state)
     (void)state;
     static const double mm[] = {1, 1.5, 2, 3}, documented[] = {-0.136, -0.002, 0, 0};
     for (size_t i = 0; i < COUNT(mm); i++) {
-        const boil_body b = steel_body(BOIL_SHAPE_PLATE, mm[i] / 1000);
+        const boil_conduction_body b = steel_body(BOIL_SHAPE_PLATE, mm[i] / 1000);
         const deviation d = worst_deviation(&b, START_K, 50);
         print_message("%.1f mm sheet: mean %+.2f %% of the rise at %.2f s\n", mm[i], 100 * d.mean, d.at_s);
         assert_close(d.mean, documented[i], 0, 0.001);
@@ -119,7 +119,7 @@ static void pack_follows_the_boil(void **state)
         l.mass_kg = 20;
         l.size_m = 0.006;
         l.packed_depth_m = depth_m[i];
-        boil_body b = boil_load_parts(&l);
+        boil_conduction_body b = boil_load_parts(&l);
         b.metal.conductivity[0] = b.conductivity_W_mK; /* for the finite volumes */
         b.metal.conductivity[1] = 0;
         const deviation d = worst_deviation(&b, START_K, depth_m[i] < 0.1 ? 5 : 1);
@@ -137,7 +137,7 @@ static void heat_is_conserved(void **state)
     for (int s = 0; s < 3; s++) {
         static const double mm[] = {1, 6, 40, 100};
         for (size_t i = 0; i < COUNT(mm); i++) {
-            const boil_body b = steel_body((boil_shape)s, mm[i] / 1000);
+            const boil_conduction_body b = steel_body((boil_shape)s, mm[i] / 1000);
             heating g = heating_start(&b, START_K, FLUID_K, 0);
             g.lowering_s = 10;
             static const double stop_s[] = {5, 10, 43, 90};

@@ -131,9 +131,9 @@ static void inputs_are_private_and_in_the_units_asked_for(void **state)
     assert_true(picture_begin(&p, &problem));
     assert_int_equal(stat(p.folder, &s), 0);
     assert_int_equal(s.st_mode & 0777, 0700);
-    picture_frame(&p, &c.o, SHOW_US, PICTURE_SVG, "a \"title\"", "frame.tsv");
-    picture_acts(&p, &c.o, PICTURE_SVG, 1800, "acts.tsv", "lanes.tsv");
-    picture_marks(&p, &c.o, SHOW_US, PICTURE_SVG);
+    picture_frame(&p, &c.o, UNITS_US, PICTURE_SVG, "a \"title\"", "frame.tsv");
+    picture_actions(&p, &c.o, PICTURE_SVG, 1800, "acts.tsv", "lanes.tsv");
+    picture_marks(&p, &c.o, UNITS_US, PICTURE_SVG);
     assert_input_has(&p, "frame.tsv", "time\t32400\t1800\tx\n");
     assert_input_has(&p, "frame.tsv", "temperature\t1.8\t-459.67\txdegF\n");
     assert_input_has(&p, "frame.tsv", "title\t0\t0\txa \\042title\\042\n");
@@ -184,7 +184,7 @@ static void the_shipped_runs_can_be_drawn(void **state)
     carry_out(&c, "scenarios/tall-narrow.bath", 0);
     assert_int_equal(trace_of(&c.s, &(boil_run_options){.mixing_time_factor = 1, .tolerance = 1e-7}, &trace), 0);
     for (picture_format f = PICTURE_SVG; f <= PICTURE_TERMINAL; f++) {
-        if (!run_picture(&c.o, &trace, SHOW_SI, f, &drawn, &problem))
+        if (!run_picture(&c.o, &trace, UNITS_SI, f, &drawn, &problem))
             fail_msg("%s", problem.text);
         assert_true(drawn.length > 1000);
         picture_forget(&drawn);

@@ -28,9 +28,9 @@ static void few_rows_stay_as_they_are(void **state)
 {
     (void)state;
     boil_row rows[3] = {{.time_s = 0}, {.time_s = 1}, {.time_s = 2}};
-    assert_int_equal(thin_rows(rows, 3, 3), 3);
-    assert_int_equal(thin_rows(rows, 0, 100), 0);
-    assert_int_equal(thin_rows(rows, 3, 2), 3); /* too few to keep what matters */
+    assert_int_equal(trace_thinned(rows, 3, 3), 3);
+    assert_int_equal(trace_thinned(rows, 0, 100), 0);
+    assert_int_equal(trace_thinned(rows, 3, 2), 3); /* too few to keep what matters */
     assert_true(rows[2].time_s == 2);
 }
 
@@ -43,7 +43,7 @@ static void a_peak_of_one_row_survives(void **state)
     rows[13001].level_m = 0.4;
     rows[3].layer_m = 0.01;
     rows[19998].temperature_K = 400;
-    size_t n = thin_rows(rows, COUNT, 2000);
+    size_t n = trace_thinned(rows, COUNT, 2000);
     assert_in_range(n, 100, 2000);
     assert_true(row_of_time(rows, n, 7777)->steam_kg_s == 1);
     assert_true(row_of_time(rows, n, 12345)->level_m == 0.7);
@@ -57,7 +57,7 @@ static void both_ends_and_the_order_stay(void **state)
 {
     (void)state;
     boil_row *rows = calm_rows();
-    size_t n = thin_rows(rows, COUNT, 500);
+    size_t n = trace_thinned(rows, COUNT, 500);
     assert_true(rows[0].time_s == 0 && rows[n - 1].time_s == COUNT - 1);
     for (size_t i = 1; i < n; i++)
         assert_true(rows[i].time_s > rows[i - 1].time_s);
@@ -69,7 +69,7 @@ static void a_quiet_second_keeps_its_moments(void **state)
     (void)state;
     boil_row *rows = calm_rows();
     rows[5000].boiling = false;
-    size_t n = thin_rows(rows, COUNT, 500);
+    size_t n = trace_thinned(rows, COUNT, 500);
     for (double t = 4999; t <= 5001; t++) {
         const boil_row *r = row_of_time(rows, n, t);
         assert_non_null(r);

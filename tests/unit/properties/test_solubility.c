@@ -13,7 +13,7 @@ static void solubility_in_water(void **state)
     published *table = published_open("tests/published/salt_solubility.csv");
     while (published_next(table)) {
         const int salt = strcmp(published_text(table, "salt"), "NaNO3") == 0 ? BOIL_NANO3 : BOIL_NANO2;
-        const double moles = boil_saturation(salt, KELVIN(published_number(table, "t_degC")), 0);
+        const double moles = boil_solubility(salt, KELVIN(published_number(table, "t_degC")), 0);
         const double grams = 100 * moles * boil_salt_molar_mass(salt);
         tally_row(&t, table, 100 * (grams / published_number(table, "value") - 1));
     }
@@ -27,7 +27,7 @@ static void caustic_liquidus(void **state)
     tally t = {0};
     published *table = published_open("tests/published/caustic_liquidus.csv");
     while (published_next(table)) {
-        const double K = boil_saturation_liquidus(published_number(table, "wt_pct") / 100);
+        const double K = boil_solubility_liquidus(published_number(table, "wt_pct") / 100);
         tally_row(&t, table, K - KELVIN(published_number(table, "value")));
     }
     published_close(table);
@@ -41,7 +41,7 @@ static void caustic_drives_nitrate_out(void **state)
     (void)state;
     static const double rows[][2] = {{0, 10.7}, {4, 7.5}, {8, 5.4}, {10, 4.7}, {20, 3.5}};
     for (size_t i = 0; i < sizeof rows / sizeof *rows; i++)
-        assert_close(boil_saturation(BOIL_NANO3, KELVIN(25), rows[i][0]), rows[i][1], 0.01, 0);
+        assert_close(boil_solubility(BOIL_NANO3, KELVIN(25), rows[i][0]), rows[i][1], 0.01, 0);
 }
 
 /* Hand calculation, 1 kg of 55 % salts, 65/35: 0.45 kg of water with 0.3575 kg of NaOH, 19.86 mol/kg, which leaves
@@ -52,10 +52,10 @@ static void a_bath_cools(void **state)
 {
     (void)state;
     const boil_mixture m = boil_mixture_of(brine_blends[2], 0.55);
-    assert_close(boil_crystals(&m, KELVIN(25)), 0.0570, 0, 1e-4);
-    assert_close(boil_crystals_from(&m), KELVIN(64.5), 0, 0.05);
-    assert_close(boil_above_liquidus(&m, KELVIN(25)), 25 - 22.0, 0, 0.1);
-    assert_true(boil_crystals(&m, KELVIN(64.6)) == 0 && boil_crystals(&m, KELVIN(64.4)) > 0);
+    assert_close(boil_solubility_excess(&m, KELVIN(25)), 0.0570, 0, 1e-4);
+    assert_close(boil_solubility_crystals_from(&m), KELVIN(64.5), 0, 0.05);
+    assert_close(boil_solubility_above_liquidus(&m, KELVIN(25)), 25 - 22.0, 0, 0.1);
+    assert_true(boil_solubility_excess(&m, KELVIN(64.6)) == 0 && boil_solubility_excess(&m, KELVIN(64.4)) > 0);
 }
 
 /* No crystals in a boiling bath. On cooling, what comes first is nitrate where there is much of it: there the water
@@ -69,13 +69,13 @@ static void working_baths(void **state)
         double w;
         assert_int_equal(boil_solution_fraction_boiling_at(&c, brine_blends[i], KELVIN(140.56), &w), BOIL_OK);
         const boil_mixture m = boil_mixture_of(brine_blends[i], w);
-        assert_true(boil_crystals(&m, KELVIN(140.56)) == 0 && boil_above_liquidus(&m, KELVIN(140.56)) > 50);
-        const double first = boil_crystals_from(&m), hydroxide = m.salt[BOIL_NAOH] / BOIL_NAOH_MOLAR_MASS / m.water;
+        assert_true(boil_solubility_excess(&m, KELVIN(140.56)) == 0 && boil_solubility_above_liquidus(&m, KELVIN(140.56)) > 50);
+        const double first = boil_solubility_crystals_from(&m), hydroxide = m.salt[BOIL_NAOH] / BOIL_NAOH_MOLAR_MASS / m.water;
         const double nitrate = m.salt[BOIL_NANO3] / boil_salt_molar_mass(BOIL_NANO3) / m.water;
         if (i < 2) /* the nitrate of the second, saturated beside it, is less */
-            assert_close(boil_above_liquidus(&m, first), 0, 0, 1e-9);
+            assert_close(boil_solubility_above_liquidus(&m, first), 0, 0, 1e-9);
         else
-            assert_close(boil_saturation(BOIL_NANO3, first, hydroxide), nitrate, 1e-5, 0);
+            assert_close(boil_solubility(BOIL_NANO3, first, hydroxide), nitrate, 1e-5, 0);
         print_message(" %.1f", first - BOIL_ZERO_CELSIUS);
     }
     print_message(" degC\n");
@@ -89,7 +89,7 @@ static void nitrate_beside_saturated_caustic(void **state)
     (void)state;
     const double hydroxide = 20.7 * BOIL_NAOH_MOLAR_MASS, nitrate = 1.3 * boil_salt_molar_mass(BOIL_NANO3);
     const boil_mixture m = {1, {hydroxide, nitrate, 0}};
-    assert_close(boil_above_liquidus(&m, KELVIN(25)), 0, 0, 1);
+    assert_close(boil_solubility_above_liquidus(&m, KELVIN(25)), 0, 0, 1);
 }
 
 /* A saturated solution of nitrate boils at 120 degC with 222 g per 100 g of water [boiling table, from memory]; straight
@@ -102,8 +102,8 @@ static void hot_baths_hold_more(void **state)
     double w;
     assert_int_equal(boil_solution_fraction_boiling_at(&c, half, KELVIN(140.56), &w), BOIL_OK);
     const boil_mixture m = boil_mixture_of(half, w);
-    assert_close(boil_saturation(BOIL_NANO3, KELVIN(120), 0) * boil_salt_molar_mass(BOIL_NANO3), 2.03, 1e-12, 0);
-    assert_true(boil_crystals(&m, KELVIN(140.56)) == 0);
+    assert_close(boil_solubility(BOIL_NANO3, KELVIN(120), 0) * boil_salt_molar_mass(BOIL_NANO3), 2.03, 1e-12, 0);
+    assert_true(boil_solubility_excess(&m, KELVIN(140.56)) == 0);
 }
 
 /* Warmer holds more; more NaOH holds less; nothing jumps. */
@@ -112,24 +112,24 @@ static void monotone_and_continuous(void **state)
     (void)state;
     for (int salt = BOIL_NANO3; salt <= BOIL_NANO2; salt++)
         for (double t = 0; t < 99.9; t += 0.1) {
-            const double more = boil_saturation(salt, KELVIN(t + 0.1), 15) - boil_saturation(salt, KELVIN(t), 15);
+            const double more = boil_solubility(salt, KELVIN(t + 0.1), 15) - boil_solubility(salt, KELVIN(t), 15);
             assert_true(more > 0 && more < 0.02);
         }
     for (double n = 0; n < 19.9; n += 0.1) {
         const double less =
-            boil_saturation(BOIL_NANO3, KELVIN(25), n) - boil_saturation(BOIL_NANO3, KELVIN(25), n + 0.1);
+            boil_solubility(BOIL_NANO3, KELVIN(25), n) - boil_solubility(BOIL_NANO3, KELVIN(25), n + 0.1);
         assert_true(less > 0 && less < 0.1);
     }
     for (double w = 0; w < 0.78; w += 1e-4) /* the steepest is 22 K for each wt% */
-        assert_close(boil_saturation_liquidus(w + 1e-4), boil_saturation_liquidus(w), 0, 0.23);
+        assert_close(boil_solubility_liquidus(w + 1e-4), boil_solubility_liquidus(w), 0, 0.23);
 }
 
 static void weak_baths_have_none(void **state)
 {
     (void)state;
     const boil_mixture water = {1, {0, 0, 0}}, weak = {1, {0.2, 0.1, 0.1}};
-    assert_true(isnan(boil_crystals_from(&water)) && isnan(boil_crystals_from(&weak)));
-    assert_true(boil_crystals(&weak, KELVIN(0.5)) == 0);
+    assert_true(isnan(boil_solubility_crystals_from(&water)) && isnan(boil_solubility_crystals_from(&weak)));
+    assert_true(boil_solubility_excess(&weak, KELVIN(0.5)) == 0);
 }
 
 int main(void)

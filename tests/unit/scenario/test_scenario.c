@@ -182,7 +182,7 @@ static void the_plant_is_in_si(void **state)
     assert_close(p->heater.lag_s, 45, 0, 0);
     assert_close(p->losses.wall_coefficient_W_m2K, 1.2, 0, 0);
     assert_close(p->losses.evaporation_factor, 0.9, 0, 0);
-    assert_close(p->room.pressure_Pa, boil_pressure_at_altitude(900 * 12 * INCH), 1e-15, 0);
+    assert_close(p->room.pressure_Pa, boil_ambient_pressure_at_altitude(900 * 12 * INCH), 1e-15, 0);
     assert_close(p->room.relative_humidity, 0.4, 1e-15, 0);
     assert_close(p->limits.recovery_s, 180, 0, 0);
     assert_close(p->limits.boiling_point_high_K, FAHRENHEIT(295), 1e-15, 0);
@@ -190,7 +190,7 @@ static void the_plant_is_in_si(void **state)
     forget(&s, &m);
 }
 
-static const boil_act *act_said(const scenario *s, const char *words, size_t skip)
+static const boil_action *act_said(const scenario *s, const char *words, size_t skip)
 {
     for (size_t i = 0; i < s->schedule.count; i++)
         if (strcmp(s->said[s->act_said[i]].words, words) == 0 && skip-- == 0)
@@ -234,7 +234,7 @@ static void water_is_weighed_at_its_own_temperature(void **state)
     scenario s;
     messages m;
     read_good(full, &s, &m);
-    const boil_water_act *w = &act_said(&s, "2 gal of water over 4 min", 0)->is.water;
+    const boil_action_water *w = &act_said(&s, "2 gal of water over 4 min", 0)->is.water;
     assert_close(w->temperature_K, FAHRENHEIT(75), 1e-15, 0);
     assert_close(w->mass_kg, 2 * GALLON * boil_water_density(FAHRENHEIT(75)), 1e-14, 0);
     assert_close(w->over_s, 240, 0, 0);
@@ -251,7 +251,7 @@ static void water_is_weighed_at_its_own_temperature(void **state)
 
 #define LB_FT3 (POUND / (12 * INCH * 12 * INCH * 12 * INCH))
 
-static const boil_act *last_act(const scenario *s)
+static const boil_action *last_act(const scenario *s)
 {
     assert_true(s->schedule.count > 0);
     return &s->schedule.acts[s->schedule.count - 1];
@@ -265,8 +265,8 @@ static void salts_are_the_baths_own_unless_said(void **state)
     read_good(SCHEDULE "0:10 salts 6 lb over 3 min\n"
                        "0:20 salts 2 kg over 20 s, blend 60 % NaOH, 40 % sodium nitrite, at 100 degF\n"
                        "0:30 salts 2 kg over 20 s, at 25 degC, blend 100 % NaNO3\n", &s, &m);
-    const boil_salts_act *a = &act_said(&s, "6 lb of salts over 3 min", 0)->is.salts;
-    assert_int_equal(s.schedule.acts[0].kind, BOIL_ACT_SALTS);
+    const boil_action_salts *a = &act_said(&s, "6 lb of salts over 3 min", 0)->is.salts;
+    assert_int_equal(s.schedule.acts[0].kind, BOIL_ACTION_SALTS);
     assert_close(a->mass_kg, 6 * POUND, 1e-15, 0);
     assert_close(a->over_s, 180, 0, 0);
     assert_close(a->temperature_K, 293.15, 1e-15, 0);
@@ -283,7 +283,7 @@ static void salts_are_the_baths_own_unless_said(void **state)
     forget(&s, &m);
 }
 
-static double density_of(const boil_liquid_act *l)
+static double density_of(const boil_action_liquid *l)
 {
     boil_mixture m = boil_mixture_of(l->blend, l->salt_fraction);
     return boil_solution_density(&m, l->temperature_K);
@@ -294,14 +294,14 @@ static void liquid_is_as_strong_as_the_bath_unless_said(void **state)
     (void)state;
     scenario s;
     messages m;
-    boil_charge_state bath;
+    boil_initial_state bath;
     double want;
     read_good(SCHEDULE "0:10 liquid 4 gal over 2 min\n"
                        "0:20 liquid 4 gal over 2 min, at 200 degF, boiling point 270 degF\n"
                        "0:30 liquid 20 kg over 2 min, strength 5 lb/gal\n", &s, &m);
-    const boil_liquid_act *l = &act_said(&s, "4 gal of liquid over 2 min", 0)->is.liquid;
-    assert_int_equal(s.schedule.acts[0].kind, BOIL_ACT_LIQUID);
-    assert_int_equal(boil_plant_charge(&s.plant, &bath), BOIL_OK);
+    const boil_action_liquid *l = &act_said(&s, "4 gal of liquid over 2 min", 0)->is.liquid;
+    assert_int_equal(s.schedule.acts[0].kind, BOIL_ACTION_LIQUID);
+    assert_int_equal(boil_plant_initial(&s.plant, &bath), BOIL_OK);
     assert_close(l->salt_fraction, bath.salt_fraction, 1e-15, 0);
     assert_close(l->temperature_K, 293.15, 1e-15, 0);
     assert_close(l->mass_kg, 4 * GALLON * density_of(l), 1e-14, 0);
@@ -325,16 +325,16 @@ static void switches_and_drag_out_are_read(void **state)
     (void)state;
     scenario s;
     messages m;
-    boil_charge_state bath;
+    boil_initial_state bath;
     read_good(SCHEDULE "0:10 mixer on\n0:11 LID  off\n0:12 exhaust off\n"
                        "0:20 load 5 kg, bar 1 in, for 5 min, drag-out 1 gal/1000ft2\n"
                        "0:30 load 5 kg, bar 1 in, for 5 min\n", &s, &m);
-    assert_int_equal(act_said(&s, "mixer on", 0)->kind, BOIL_ACT_MIXER);
+    assert_int_equal(act_said(&s, "mixer on", 0)->kind, BOIL_ACTION_MIXER);
     assert_true(act_said(&s, "mixer on", 0)->is.on);
-    assert_int_equal(act_said(&s, "lid off", 0)->kind, BOIL_ACT_LID);
+    assert_int_equal(act_said(&s, "lid off", 0)->kind, BOIL_ACTION_LID);
     assert_false(act_said(&s, "lid off", 0)->is.on);
-    assert_int_equal(act_said(&s, "exhaust off", 0)->kind, BOIL_ACT_EXHAUST);
-    assert_int_equal(boil_plant_charge(&s.plant, &bath), BOIL_OK);
+    assert_int_equal(act_said(&s, "exhaust off", 0)->kind, BOIL_ACTION_EXHAUST);
+    assert_int_equal(boil_plant_initial(&s.plant, &bath), BOIL_OK);
     assert_close(s.schedule.acts[3].is.load.drag_out_kg_m2, GALLON / (1000 * 144 * INCH * INCH) * bath.density_kg_m3,
                  1e-12, 0);
     assert_true(last_act(&s)->is.load.drag_out_kg_m2 < 0); /* left to the model */
@@ -405,13 +405,13 @@ static void automatic_water_is_read(void **state)
     scenario s;
     messages m;
     read_good(PLANT, &s, &m);
-    assert_int_equal(s.plant.control.mode, BOIL_CONTROL_NONE);
+    assert_int_equal(s.plant.control.mode, BOIL_WATER_CONTROL_NONE);
     assert_int_equal(s.settings[key_index(key_find("water control", "rate", 4))].state, SETTING_ABSENT);
     forget(&s, &m);
     read_good(CONTROL "set point = 285 degF\ndifferential = 1 degF\nrate = 12 gal/h\n[room]\ntemperature = 60 degF\n",
               &s, &m);
-    const boil_control *c = &s.plant.control;
-    assert_int_equal(c->mode, BOIL_CONTROL_ON_OFF);
+    const boil_water_control *c = &s.plant.control;
+    assert_int_equal(c->mode, BOIL_WATER_CONTROL_ON_OFF);
     assert_close(c->set_point_K, FAHRENHEIT(285), 1e-15, 0);
     assert_close(c->differential_K, 1 / 1.8, 1e-14, 0);
     assert_close(c->water_K, FAHRENHEIT(60), 1e-15, 0);
@@ -423,7 +423,7 @@ static void automatic_water_is_read(void **state)
     read_good(CONTROL "mode = time-proportioned\nset point = 141 degC\nband = 3 degF\nperiod = 1 min\nrate = 40 kg/h\n"
                       "water temperature = 10 degC\ndead time = 5 s\nsensor lag = 20 s\nonly while boiling = no\n"
                       "low level cut-off = 20 in\n", &s, &m);
-    assert_int_equal(c->mode, BOIL_CONTROL_PROPORTIONED);
+    assert_int_equal(c->mode, BOIL_WATER_CONTROL_PROPORTIONED);
     assert_close(c->band_K, 3 / 1.8, 1e-14, 0);
     assert_close(c->period_s, 60, 0, 0);
     assert_close(c->rate_kg_s, 40.0 / 3600, 1e-15, 0);
@@ -434,7 +434,7 @@ static void automatic_water_is_read(void **state)
     assert_close(c->low_level_m, 20 * INCH, 1e-15, 0);
     forget(&s, &m);
     read_good(CONTROL "mode = none\nset point = 141 degC\nrate = 40 kg/h\nband = 2 K\ndifferential = 1 K\n", &s, &m);
-    assert_int_equal(c->mode, BOIL_CONTROL_NONE);
+    assert_int_equal(c->mode, BOIL_WATER_CONTROL_NONE);
     forget(&s, &m);
 }
 
@@ -543,8 +543,8 @@ static void acts_are_in_order(void **state)
     assert_int_equal(s.schedule.count, sizeof minutes / sizeof minutes[0]);
     for (size_t i = 0; i < s.schedule.count; i++)
         assert_close(s.schedule.acts[i].time_s, 60 * minutes[i], 1e-15, 0);
-    assert_int_equal(s.schedule.acts[2].kind, BOIL_ACT_WATER); /* file order at equal times */
-    assert_int_equal(s.schedule.acts[3].kind, BOIL_ACT_HEAT);
+    assert_int_equal(s.schedule.acts[2].kind, BOIL_ACTION_WATER); /* file order at equal times */
+    assert_int_equal(s.schedule.acts[3].kind, BOIL_ACTION_HEAT);
     assert_close(s.schedule.acts[3].is.dial, 0.5, 0, 0);
     assert_int_equal(s.name_count, 2);
     assert_int_equal(s.schedule.acts[10].name, act_said(&s, "3 kg of 1 1/4 in tube (B)", 0)->name);
@@ -907,14 +907,14 @@ static void check_outcome(const scenario *s, const messages *m, int outcome)
         return;
     assert_null(boil_plant_problem(&s->plant));
     for (size_t i = 0; i < s->schedule.count; i++) {
-        const boil_act *a = &s->schedule.acts[i];
+        const boil_action *a = &s->schedule.acts[i];
         assert_true(a->time_s >= (i > 0 ? a[-1].time_s : 0) && a->time_s <= s->schedule.duration_s);
         assert_true(a->name >= 0 && (size_t)a->name <= s->name_count && s->act_said[i] < s->said_count);
-        if (a->kind == BOIL_ACT_LOAD)
+        if (a->kind == BOIL_ACTION_LOAD)
             assert_null(boil_load_problem(&a->is.load));
-        if (a->kind == BOIL_ACT_SALTS)
+        if (a->kind == BOIL_ACTION_SALTS)
             assert_true(a->is.salts.mass_kg > 0 && a->is.salts.over_s > 0);
-        if (a->kind == BOIL_ACT_LIQUID)
+        if (a->kind == BOIL_ACTION_LIQUID)
             assert_true(a->is.liquid.mass_kg > 0 && a->is.liquid.over_s > 0 && a->is.liquid.salt_fraction > 0);
     }
 }

@@ -21,7 +21,7 @@ static int pulled(double t, const double y[], double dydt[], void *rate)
 static double error_after(double rate, double h, int steps)
 {
     gsl_odeiv2_system system = {pulled, NULL, 1, &rate};
-    gsl_odeiv2_step *step = gsl_odeiv2_step_alloc(boil_stabilised, 1);
+    gsl_odeiv2_step *step = gsl_odeiv2_step_alloc(boil_rkc, 1);
     double y = 1, off;
     for (int i = 0; i < steps; i++)
         assert_int_equal(gsl_odeiv2_step_apply(step, i * h, h, &y, &off, NULL, NULL, &system), GSL_SUCCESS);
@@ -43,7 +43,7 @@ static void error_falls_with_the_square_of_the_step(void **state)
 static void stability_reaches_as_far_as_published(void **state)
 {
     (void)state;
-    const int s = BOIL_STABILISED_STAGES;
+    const int s = BOIL_RKC_STAGES;
     const double beta = 2.0 / 3 * (s * s - 1) * (1 - 2.0 / 15 * 2 / 13);
     assert_true(error_after(-beta, 1, 400) < 1);
     assert_true(error_after(-6.1, 1, 400) < 1);
@@ -77,7 +77,7 @@ static void compare_one(const char *name)
     messages m;
     boil_history h, quick;
     boil_findings f, of_quick;
-    boil_run_options o = boil_run_options_default(), coarse = study_run_options();
+    boil_run_options o = boil_run_options_default(), coarse = explore_run_options();
     snprintf(path, sizeof path, "scenarios/%s", name);
     messages_init(&m);
     assert_int_equal(scenario_read(path, &s, &m), BOIL_OK);

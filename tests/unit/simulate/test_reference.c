@@ -21,26 +21,26 @@ static void add(size_t n, const double y[], double h, const double k[], double o
 static void rk4(boil_bath *b, double t, double h, double y[])
 {
     size_t n = boil_bath_unknowns(b);
-    boil_bath_view v;
+    boil_rates_view v;
     double k1[MOST], k2[MOST], k3[MOST], k4[MOST], s[MOST];
-    assert_int_equal(boil_bath_look(b, t, y, &v, k1), BOIL_OK);
+    assert_int_equal(boil_rates_at(b, t, y, &v, k1), BOIL_OK);
     add(n, y, h / 2, k1, s);
-    assert_int_equal(boil_bath_look(b, t + h / 2, s, &v, k2), BOIL_OK);
+    assert_int_equal(boil_rates_at(b, t + h / 2, s, &v, k2), BOIL_OK);
     add(n, y, h / 2, k2, s);
-    assert_int_equal(boil_bath_look(b, t + h / 2, s, &v, k3), BOIL_OK);
+    assert_int_equal(boil_rates_at(b, t + h / 2, s, &v, k3), BOIL_OK);
     add(n, y, h, k3, s);
-    assert_int_equal(boil_bath_look(b, t + h, s, &v, k4), BOIL_OK);
+    assert_int_equal(boil_rates_at(b, t + h, s, &v, k4), BOIL_OK);
     for (size_t i = 0; i < n; i++)
         y[i] += h / 6 * (k1[i] + 2 * k2[i] + 2 * k3[i] + k4[i]);
 }
 
 static double mode_guard(boil_bath *b, double t, const double y[])
 {
-    boil_bath_view v;
-    double g[BATH_GUARDS];
-    assert_int_equal(boil_bath_look(b, t, y, &v, NULL), BOIL_OK);
-    boil_bath_guards(b, &v, g);
-    return g[BATH_GUARD_MODE];
+    boil_rates_view v;
+    double g[BOIL_GUARDS];
+    assert_int_equal(boil_rates_at(b, t, y, &v, NULL), BOIL_OK);
+    boil_modes_guards(b, &v, g);
+    return g[BOIL_GUARD_MODE];
 }
 
 /* Integrate to `end`, changing mode where it falls; the times of change go to changes[]. */
@@ -63,7 +63,7 @@ static size_t integrate(boil_bath *b, double t, double end, double step, double 
             memcpy(y, saved, n * sizeof(double));
             rk4(b, t, high, y);
             h = high;
-            assert_int_equal(boil_bath_change_mode(b, t + h, y, !b->boiling), BOIL_OK);
+            assert_int_equal(boil_modes_change(b, t + h, y, !b->boiling), BOIL_OK);
             changes[count++] = t + h;
         }
         t += h;
@@ -82,7 +82,7 @@ static void put_in(boil_bath *b, const boil_load *l, boil_bath_body *room, doubl
                              .out_end_s = (double)INFINITY};
     b->bodies = room;
     b->bodies_count = 1;
-    boil_body_init(&room->body, l->temperature_K, y + BATH_FIXED);
+    boil_conduction_init(&room->body, l->temperature_K, y + BATH_FIXED);
 }
 
 static void run_agrees_with_fixed_steps(void **state)
@@ -90,19 +90,19 @@ static void run_agrees_with_fixed_steps(void **state)
     (void)state;
     boil_plant p = open_plant(34e3);
     boil_run_options o = boil_run_options_default();
-    boil_act a = plate_act(0, 2);
+    boil_action a = plate_act(0, 2);
     a.is.load.coefficient_W_m2K = 0;
     a.is.load.size_m = 0.04;
     boil_history h = run_acts(&p, 900, &o, &a, 1);
     boil_bath b;
     boil_bath_body body;
     double y[MOST], changes[8];
-    assert_int_equal(boil_bath_init(&b, &p, y), BOIL_OK);
+    assert_int_equal(boil_modes_start(&b, &p, y), BOIL_OK);
     put_in(&b, &a.is.load, &body, y);
     size_t count = integrate(&b, 0, a.is.load.lowering_s, 0.05, y, changes);
     count += integrate(&b, a.is.load.lowering_s, 900, 0.05, y, changes + count);
-    boil_bath_view v;
-    assert_int_equal(boil_bath_look(&b, 900, y, &v, NULL), BOIL_OK);
+    boil_rates_view v;
+    assert_int_equal(boil_rates_at(&b, 900, y, &v, NULL), BOIL_OK);
     assert_int_equal(count, 2);
     assert_int_equal(h.mode_changes, 2);
     print_message("boil lost %.6f s (fixed steps %.6f), back %.6f (%.6f), temperature at the end %.8f K (%.8f)\n",
@@ -121,9 +121,9 @@ static void run_agrees_with_fixed_steps(void **state)
 /* Rates with dTb/dm left out of the steam formula: steam takes the heat that moving along the boiling curve should have. */
 static void mutated_rk4(boil_bath *b, double t, double h, double y[])
 {
-    boil_bath_view v;
+    boil_rates_view v;
     double d[MOST];
-    assert_int_equal(boil_bath_look(b, t, y, &v, d), BOIL_OK);
+    assert_int_equal(boil_rates_at(b, t, y, &v, d), BOIL_OK);
     boil_slope slope;
     boil_solution_guess guess = b->boil_guess;
     double Tb;
@@ -144,15 +144,15 @@ static double energy_closure(bool mutated)
     boil_plant p = pinned_plant();
     boil_bath b;
     double y[MOST];
-    assert_int_equal(boil_bath_init(&b, &p, y), BOIL_OK);
-    double start = boil_bath_inventory(&b, 0, y);
+    assert_int_equal(boil_modes_start(&b, &p, y), BOIL_OK);
+    double start = boil_modes_inventory(&b, 0, y);
     for (int i = 0; i < 12000; i++) {
         if (mutated)
             mutated_rk4(&b, 0.05 * i, 0.05, y);
         else
             rk4(&b, 0.05 * i, 0.05, y);
     }
-    double change = boil_bath_inventory(&b, 600, y) - start;
+    double change = boil_modes_inventory(&b, 600, y) - start;
     return (change - y[HEAT_FROM_HEATER] + y[HEAT_WITH_VAPOUR]) / (y[HEAT_FROM_HEATER] + y[HEAT_WITH_VAPOUR]);
 }
 
@@ -172,7 +172,7 @@ static void steam_of_the_bath_follows_if97(void **state)
     boil_plant p = pinned_plant();
     boil_bath b;
     double y[MOST], worst_h = 0, worst_v = 0;
-    assert_int_equal(boil_bath_init(&b, &p, y), BOIL_OK);
+    assert_int_equal(boil_modes_start(&b, &p, y), BOIL_OK);
     for (double t = 100; t <= 180; t += 1) {
         worst_h = fmax(worst_h, fabs(boil_bath_steam_enthalpy(&b, CELSIUS(t)) -
                                      boil_steam_enthalpy(CELSIUS(t), p.room.pressure_Pa)));

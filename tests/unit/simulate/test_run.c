@@ -32,7 +32,7 @@ static void load_gives_the_boil_back_when_its_heat_is_made_up(void **state)
     (void)state;
     boil_plant p = pinned_plant();
     boil_run_options o = central();
-    boil_act one = plate_act(60, 1), four = plate_act(60, 4);
+    boil_action one = plate_act(60, 1), four = plate_act(60, 4);
     assert_close(boil_load_area(&one.is.load), 0.963, 1e-3, 0);
     boil_history h = run_acts(&p, 900, &o, &one, 1);
     print_message("one load: back in %.2f s (by hand 43.4)\n", h.loads[0].recovery_s);
@@ -55,7 +55,7 @@ static void with_losses_made_up_one_load_is_back_in_two_minutes_and_four_are_not
     boil_history still = run_acts(&cold, 60, &o, NULL, 0);
     p.heater.input_W += still.rows[0].wall_W + still.rows[0].surface_W + still.rows[0].evaporated_kg_s * 2.6e6;
     boil_history_free(&still);
-    boil_act one = plate_act(60, 1), four = plate_act(60, 4);
+    boil_action one = plate_act(60, 1), four = plate_act(60, 4);
     boil_history h = run_acts(&p, 900, &o, &one, 1);
     assert_true(h.loads[0].recovery_s > 0 && h.loads[0].recovery_s < 120);
     boil_history_free(&h);
@@ -72,12 +72,12 @@ static void two_bodies_follow_the_closed_form(void **state)
     boil_plant p = pinned_plant();
     boil_run_options o = central();
     o.row_interval_s = 0;
-    boil_act a = plate_act(0, 2);
+    boil_action a = plate_act(0, 2);
     a.is.load.metal = (boil_metal){7850, {490, 0, 0, 0}, {1e9, 0}};
     boil_history h = run_acts(&p, 900, &o, &a, 1);
     double Tb = h.summary.boiling_point_start_K, Q = p.heater.input_W, m_c = a.is.load.mass_kg * 490;
-    boil_charge_state bath;
-    assert_int_equal(boil_plant_charge(&p, &bath), BOIL_OK);
+    boil_initial_state bath;
+    assert_int_equal(boil_plant_initial(&p, &bath), BOIL_OK);
     double C1 = boil_solution_heat(&bath.mixture, Tb).heat_capacity_J_K, UA = 2000 * boil_load_area(&a.is.load);
     assert_true(UA / m_c * h.loads[0].recovery_s > 5);
     assert_close(h.loads[0].recovery_s, m_c * (Tb - CELSIUS(20)) / Q, 0.01, 0);
@@ -96,7 +96,7 @@ static void slow_water_makes_the_bath_boil_harder(void **state)
     (void)state;
     boil_plant p = pinned_plant();
     boil_run_options o = central();
-    boil_act slow = two_gallons_act(60, 240), fast = two_gallons_act(60, 10);
+    boil_action slow = two_gallons_act(60, 240), fast = two_gallons_act(60, 10);
     boil_history h = run_acts(&p, 900, &o, &slow, 1);
     double steady = h.summary.steam_steady_kg_s, rise_slow = h.additions[0].level_rise_m;
     assert_close(row_at(&h, &o, 180)->steam_kg_s / steady, 1.19, 0, 0.015);
@@ -136,7 +136,7 @@ static void quiet_water_erupts_when_the_boil_returns(void **state)
     for (int i = 0; i < 2; i++) {
         boil_run_options o = options[i];
         o.row_interval_s = 0.25;
-        boil_act acts[2] = {plate_act(60, 2)};
+        boil_action acts[2] = {plate_act(60, 2)};
         boil_history alone = run_acts(&p, 300, &o, acts, 1);
         acts[1] = two_gallons_act(alone.quiet[0].start_s + 20, 60);
         boil_history_free(&alone);
@@ -187,12 +187,12 @@ static void cold_water_quenches_a_weak_bath_once(void **state)
 {
     (void)state;
     boil_plant p = pinned_plant();
-    p.charge = (boil_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, 0.25, 0};
+    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, 0.25, 0};
     boil_run_options options[2] = {central(), quick()};
     for (int i = 0; i < 2; i++) {
         boil_run_options o = options[i];
         o.row_interval_s = 0.5;
-        boil_act a = two_gallons_act(200, 10);
+        boil_action a = two_gallons_act(200, 10);
         boil_history h = run_acts(&p, 1200, &o, &a, 1);
         double least = (double)INFINITY;
         for (size_t k = 0; k < h.rows_count; k++)
@@ -233,10 +233,10 @@ static void no_strength_and_no_pour_makes_the_modes_flutter(void **state)
         for (double over = 5; over < 400; over *= 3)
             for (int i = 0; i < 2; i++) {
                 boil_plant p = open_plant(45e3);
-                p.charge = (boil_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, strength, 0};
+                p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, strength, 0};
                 boil_run_options o = boil_run_options_default();
                 o.mixing_time_factor = i ? 1.0 / 3 : 1;
-                boil_act a = two_gallons_act(60, over);
+                boil_action a = two_gallons_act(60, over);
                 boil_history h = run_acts(&p, 900, &o, &a, 1);
                 most = h.mode_changes > most ? h.mode_changes : most;
                 assert_true(h.mode_changes <= 2);
@@ -254,9 +254,9 @@ static void water_as_heavy_as_the_bath_makes_nothing_flutter(void **state)
     for (double strength = 0.037; strength < 0.047; strength += 0.001)
         for (double over = 1200; over < 3000; over *= 1.4) {
             boil_plant p = open_plant(58e3);
-            p.charge = (boil_charge){{0.80, 0.15, 0.05}, BOIL_BY_SALT_FRACTION, strength, 0};
+            p.charge = (boil_initial_charge){{0.80, 0.15, 0.05}, BOIL_BY_SALT_FRACTION, strength, 0};
             boil_run_options o = boil_run_options_default();
-            boil_act a = {.time_s = 60, .kind = BOIL_ACT_WATER, .is.water = {120, over, CELSIUS(25)}};
+            boil_action a = {.time_s = 60, .kind = BOIL_ACTION_WATER, .is.water = {120, over, CELSIUS(25)}};
             boil_history h = run_acts(&p, over + 300, &o, &a, 1);
             most = h.mode_changes > most ? h.mode_changes : most;
             most_steps = h.steps > most_steps ? h.steps : most_steps;
@@ -325,7 +325,7 @@ static void losses_above_the_heat_never_boil_and_nothing_chatters(void **state)
         if (times[i] > 1.015)
             assert_true(h.summary.boiling_share == 1);
         boil_history_free(&h);
-        boil_act acts[2] = {plate_act(600, 1), two_gallons_act(1800, 120)};
+        boil_action acts[2] = {plate_act(600, 1), two_gallons_act(1800, 120)};
         acts[0].is.load.immersed_s = 900;
         h = run_acts(&p, 3600, &o, acts, 2);
         assert_true(h.mode_changes <= 5); /* two acts, two changes each, and the boil that dies out at the threshold */
@@ -351,7 +351,7 @@ static void halving_the_tolerance_changes_nothing_that_matters(void **state)
     (void)state;
     boil_plant p = open_plant(32e3);
     boil_run_options o = central();
-    boil_act acts[3] = {plate_act(300, 2), two_gallons_act(360, 60), two_gallons_act(1500, 240)};
+    boil_action acts[3] = {plate_act(300, 2), two_gallons_act(360, 60), two_gallons_act(1500, 240)};
     acts[0].is.load.coefficient_W_m2K = 0;
     acts[0].is.load.rinse_kg_m2 = 0.1;
     acts[0].is.load.immersed_s = 900;
@@ -374,7 +374,7 @@ static void no_tolerance_loses_a_run(void **state)
             p.tank.depth_m = 2;
             boil_run_options o = boil_run_options_default();
             o.tolerance = tolerance;
-            boil_act acts[2] = {two_gallons_act(60, 5 + 50 * (i / 10)), plate_act(200, 1)};
+            boil_action acts[2] = {two_gallons_act(60, 5 + 50 * (i / 10)), plate_act(200, 1)};
             acts[1].is.load.coefficient_W_m2K = 0;
             acts[1].is.load.rinse_kg_m2 = 0.05;
             acts[1].is.load.immersed_s = 300;
@@ -404,7 +404,7 @@ typedef struct {
     const char *what;
     boil_plant plant;
     double duration_s;
-    boil_act acts[3];
+    boil_action acts[3];
     size_t count;
     boil_run_end end;
 } odd_case;
@@ -412,9 +412,9 @@ typedef struct {
 static void odd_cases_end_in_sense(void **state)
 {
     (void)state;
-    boil_act deep = two_gallons_act(600, 30), lift = {.time_s = 120, .kind = BOIL_ACT_LIFT};
+    boil_action deep = two_gallons_act(600, 30), lift = {.time_s = 120, .kind = BOIL_ACTION_LIFT};
     deep.is.water.mass_kg = 95; /* ten centimetres */
-    boil_act off = {.time_s = 0, .kind = BOIL_ACT_HEAT}, heavy = plate_act(60, 8);
+    boil_action off = {.time_s = 0, .kind = BOIL_ACTION_HEAT}, heavy = plate_act(60, 8);
     boil_plant dry = open_plant(60e3), none = open_plant(0), normal = open_plant(30e3), cold = open_plant(30e3);
     cold.charge.temperature_K = CELSIUS(90);
     odd_case cases[] = {
@@ -467,7 +467,7 @@ static void loads_are_paid_for_in_full(void **state)
     boil_plant p = pinned_plant();
     boil_run_options o = central();
     o.row_interval_s = 0.05;
-    boil_act a = plate_act(60, 1);
+    boil_action a = plate_act(60, 1);
     boil_history h = run_acts(&p, 600, &o, &a, 1);
     double sum = 0;
     for (size_t i = 1; i < h.rows_count; i++)

@@ -21,7 +21,7 @@ typedef struct {
     formula *of;
     size_t parameters, count;
     double x[MOST_READINGS], y[MOST_READINGS];
-    double start[2][BOIL_FIT_PARAMETERS], value[BOIL_FIT_PARAMETERS], error[BOIL_FIT_PARAMETERS], rss;
+    double start[2][BOIL_LEAST_SQUARES_PARAMETERS], value[BOIL_LEAST_SQUARES_PARAMETERS], error[BOIL_LEAST_SQUARES_PARAMETERS], rss;
 } set;
 
 static double saturating(const double b[], double x) /* Misra1a, BoxBOD */
@@ -93,9 +93,9 @@ static void read_readings(set *s)
     published_close(t);
 }
 
-static boil_fit_problem problem_of(set *s, const double start[])
+static boil_least_squares_problem problem_of(set *s, const double start[])
 {
-    boil_fit_problem p = {.residuals = residuals_of, .context = s, .parameters = s->parameters, .count = s->count,
+    boil_least_squares_problem p = {.residuals = residuals_of, .context = s, .parameters = s->parameters, .count = s->count,
                           .difference = 1e-5};
     for (size_t i = 0; i < s->parameters; i++) {
         p.start[i] = start[i];
@@ -137,9 +137,9 @@ static void certified_answers_come_out(void **state)
         const set *s = &sets[k];
         bool certified = strcmp(s->name, "beaker") != 0; /* that one's errors are printed to 3 digits, 1.4e-4 to 2 */
         for (int from = 0; from < 2; from++) {
-            boil_fit_problem p = problem_of(&sets[k], s->start[from]);
-            boil_fit f;
-            assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
+            boil_least_squares_problem p = problem_of(&sets[k], s->start[from]);
+            boil_least_squares f;
+            assert_int_equal(boil_least_squares_run(&p, &f), BOIL_OK);
             if (too_far(s, from)) {
                 assert_true(!f.converged || isnan(f.of[1].error));
                 continue;
@@ -191,10 +191,10 @@ static double held(double serial, double *naive)
     int yes = 0, independent = 0;
     for (int i = 0; i < MANY; i++) {
         line l;
-        boil_fit f;
+        boil_least_squares f;
         draw(&l, rng, serial);
-        boil_fit_problem p = {line_residuals, &l, 2, LINE, {1, 1}, {-100, -100}, {100, 100}, .difference = 1e-5};
-        assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
+        boil_least_squares_problem p = {line_residuals, &l, 2, LINE, {1, 1}, {-100, -100}, {100, 100}, .difference = 1e-5};
+        assert_int_equal(boil_least_squares_run(&p, &f), BOIL_OK);
         yes += f.of[1].low <= 3 && 3 <= f.of[1].high;
         independent += fabs(f.of[1].value - 3) <= 1.98 * f.of[1].error;
     }
@@ -240,15 +240,15 @@ static void a_bound_is_never_left_and_is_named(void **state)
 {
     (void)state;
     fenced fence = {0, 2, 0};
-    boil_fit_problem p = {fenced_residuals, &fence, 1, 5, {1}, {0}, {2}, .difference = 1e-3};
-    boil_fit f;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
+    boil_least_squares_problem p = {fenced_residuals, &fence, 1, 5, {1}, {0}, {2}, .difference = 1e-3};
+    boil_least_squares f;
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_OK);
     assert_int_equal(fence.refused, 0);
     assert_true(f.of[0].at_bound);
     assert_true(f.of[0].value <= 2 && f.of[0].value > 1.99);
     p.high[0] = 10;
     fence.most = 10;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_OK);
     assert_false(f.of[0].at_bound);
     assert_close(f.of[0].value, 3, 0.01, 0);
     assert_true(f.of[0].low < f.of[0].value && f.of[0].value < f.of[0].high);
@@ -258,22 +258,22 @@ static void a_trial_that_is_no_case_is_given_up(void **state)
 {
     (void)state;
     fenced fence = {0.5, 3.001, 0};
-    boil_fit_problem p = {fenced_residuals, &fence, 1, 5, {0.5}, {0}, {10}, .difference = 0.1};
-    boil_fit f;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
+    boil_least_squares_problem p = {fenced_residuals, &fence, 1, 5, {0.5}, {0}, {10}, .difference = 0.1};
+    boil_least_squares f;
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_OK);
     assert_true(fence.refused > 0);
     assert_close(f.of[0].value, 3, 0.01, 0);
     fence.least = 1;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_RANGE); /* the start itself is none */
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_RANGE); /* the start itself is none */
 }
 
 static void what_the_readings_do_not_tell_has_no_interval(void **state)
 {
     (void)state;
     fenced fence = {0, 10, 0};
-    boil_fit_problem p = {fenced_residuals, &fence, 2, 5, {1, 1}, {0, 0}, {10, 10}, .difference = 1e-3};
-    boil_fit f;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
+    boil_least_squares_problem p = {fenced_residuals, &fence, 2, 5, {1, 1}, {0, 0}, {10, 10}, .difference = 1e-3};
+    boil_least_squares f;
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_OK);
     assert_close(f.of[0].value, 3, 0.01, 0);
     assert_true(isnan(f.of[1].error) && isnan(f.of[1].low) && isnan(f.of[1].high) && isnan(f.correlation[0][1]));
 }
@@ -291,9 +291,9 @@ static int by_turns(void *context, const double b[], double residual[])
 static void what_was_known_before_counts_as_one_reading(void **state)
 {
     (void)state;
-    boil_fit_problem p = {by_turns, NULL, 1, 20, {4}, {-100}, {100}, true, {4}, {0.25}, 1e-5};
-    boil_fit f;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
+    boil_least_squares_problem p = {by_turns, NULL, 1, 20, {4}, {-100}, {100}, true, {4}, {0.25}, 1e-5};
+    boil_least_squares f;
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_OK);
     const double s2 = 20.0 / 19, readings = 20 / s2, before = 1 / (0.25 * 0.25); /* about their mean, 6, each is 1 off */
     assert_close(f.of[0].value, (readings * 6 + before * 4) / (readings + before), 1e-6, 0);
     assert_close(f.of[0].error, sqrt((1 - f.serial) / (1 + f.serial) / (readings + before)), 1e-4, 0);
@@ -304,38 +304,38 @@ static void what_is_not_told_stays_as_it_was_known(void **state)
 {
     (void)state;
     fenced fence = {0, 10, 0};
-    boil_fit_problem p = {fenced_residuals, &fence, 2, 5, {1, 5}, {0, 0}, {10, 10}, true, {4, 5}, {1, 0.5}, 1e-3};
-    boil_fit f;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_OK);
+    boil_least_squares_problem p = {fenced_residuals, &fence, 2, 5, {1, 5}, {0, 0}, {10, 10}, true, {4, 5}, {1, 0.5}, 1e-3};
+    boil_least_squares f;
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_OK);
     assert_close(f.of[0].value, 3, 0.01, 0);
     assert_close(f.of[1].value, 5, 1e-3, 0);
     double t = gsl_cdf_tdist_Pinv(0.975, fmax(1, f.effective - 2));
     assert_close((f.of[1].high - f.of[1].low) / (2 * t), 0.5, 0.15, 0); /* of the curve between the bounds */
     p.deviation[1] = 0;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_BAD_INPUT);
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_BAD_INPUT);
 }
 
 static void senseless_problems_are_refused(void **state)
 {
     (void)state;
     fenced fence = {0, 10, 0};
-    const boil_fit_problem good = {fenced_residuals, &fence, 1, 5, {1}, {0}, {10}, .difference = 1e-3};
-    boil_fit_problem p = good;
-    boil_fit f;
+    const boil_least_squares_problem good = {fenced_residuals, &fence, 1, 5, {1}, {0}, {10}, .difference = 1e-3};
+    boil_least_squares_problem p = good;
+    boil_least_squares f;
     p.count = 1;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_BAD_INPUT);
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_BAD_INPUT);
     p = good;
-    p.parameters = BOIL_FIT_PARAMETERS + 1;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_BAD_INPUT);
+    p.parameters = BOIL_LEAST_SQUARES_PARAMETERS + 1;
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_BAD_INPUT);
     p = good;
     p.start[0] = 11;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_BAD_INPUT);
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_BAD_INPUT);
     p = good;
     p.low[0] = (double)-INFINITY;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_BAD_INPUT);
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_BAD_INPUT);
     p = good;
     p.difference = (double)NAN;
-    assert_int_equal(boil_fit_run(&p, &f), BOIL_BAD_INPUT);
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_BAD_INPUT);
 }
 
 int main(void)

@@ -49,36 +49,36 @@ static double happens_in_a_tenth(const double u[])
 /* ---- a study: design, results, both to be handed back ---- */
 
 typedef struct {
-    boil_sample design;
+    boil_sampling design;
     double *value;
 } study;
 
-static study study_of(function_of *f, boil_sample_plan plan)
+static study explore_of(function_of *f, boil_sampling_plan plan)
 {
     study s;
-    assert_int_equal(boil_sample_init(&s.design, &plan), BOIL_OK);
-    const size_t rows = boil_sample_rows(&s.design);
+    assert_int_equal(boil_sampling_init(&s.design, &plan), BOIL_OK);
+    const size_t rows = boil_sampling_rows(&s.design);
     s.value = malloc(rows * sizeof *s.value);
     assert_non_null(s.value);
     for (size_t row = 0; row < rows; row++) {
-        double u[BOIL_SAMPLE_INPUTS];
-        boil_sample_row(&s.design, row, u);
+        double u[BOIL_SAMPLING_INPUTS];
+        boil_sampling_row(&s.design, row, u);
         s.value[row] = f(u);
     }
     return s;
 }
 
-static boil_sample_results results_of(const study *s)
+static boil_sampling_results results_of(const study *s)
 {
-    return (boil_sample_results){.design = &s->design, .value = s->value, .outputs = 1};
+    return (boil_sampling_results){.design = &s->design, .value = s->value, .outputs = 1};
 }
 
-static boil_sensitivity sensitivity_of(function_of *f, boil_sample_plan plan)
+static boil_sensitivity sensitivity_of(function_of *f, boil_sampling_plan plan)
 {
-    study s = study_of(f, plan);
-    const boil_sample_results r = results_of(&s);
+    study s = explore_of(f, plan);
+    const boil_sampling_results r = results_of(&s);
     boil_sensitivity found;
-    boil_sample_sensitivity(&r, 0, &found);
+    boil_sampling_sensitivity(&r, 0, &found);
     free(s.value);
     return found;
 }
@@ -192,26 +192,26 @@ static void bad_spreads_are_refused(void **state)
 static void plans_out_of_range_are_refused(void **state)
 {
     (void)state;
-    boil_sample design;
-    boil_sample_plan plan = boil_sample_plan_default(21);
-    problem_is(boil_sample_plan_problem(&plan), "the number of uncertain inputs must be 1 to 20");
-    assert_int_equal(boil_sample_init(&design, &plan), BOIL_BAD_INPUT);
+    boil_sampling design;
+    boil_sampling_plan plan = boil_sampling_plan_default(21);
+    problem_is(boil_sampling_plan_problem(&plan), "the number of uncertain inputs must be 1 to 20");
+    assert_int_equal(boil_sampling_init(&design, &plan), BOIL_BAD_INPUT);
     plan.inputs = 0;
-    problem_is(boil_sample_plan_problem(&plan), "the number of uncertain inputs must be 1 to 20");
-    plan = boil_sample_plan_default(20);
-    assert_null(boil_sample_plan_problem(&plan));
+    problem_is(boil_sampling_plan_problem(&plan), "the number of uncertain inputs must be 1 to 20");
+    plan = boil_sampling_plan_default(20);
+    assert_null(boil_sampling_plan_problem(&plan));
     plan.points = 0;
-    problem_is(boil_sample_plan_problem(&plan), "the points of a replicate must be 1 to 1048576");
+    problem_is(boil_sampling_plan_problem(&plan), "the points of a replicate must be 1 to 1048576");
     plan.points = 1048577;
-    problem_is(boil_sample_plan_problem(&plan), "the points of a replicate must be 1 to 1048576");
-    plan = boil_sample_plan_default(1);
+    problem_is(boil_sampling_plan_problem(&plan), "the points of a replicate must be 1 to 1048576");
+    plan = boil_sampling_plan_default(1);
     plan.replicates = 1;
-    problem_is(boil_sample_plan_problem(&plan), "the replicates must be 2 to 32");
+    problem_is(boil_sampling_plan_problem(&plan), "the replicates must be 2 to 32");
     plan.replicates = 33;
-    problem_is(boil_sample_plan_problem(&plan), "the replicates must be 2 to 32");
-    plan = boil_sample_plan_default(1);
+    problem_is(boil_sampling_plan_problem(&plan), "the replicates must be 2 to 32");
+    plan = boil_sampling_plan_default(1);
     plan.seed = 0;
-    problem_is(boil_sample_plan_problem(&plan), "the seed must be 1 to 4294967295");
+    problem_is(boil_sampling_plan_problem(&plan), "the seed must be 1 to 4294967295");
 }
 
 static void points_round_up_to_a_power_of_two(void **state)
@@ -219,13 +219,13 @@ static void points_round_up_to_a_power_of_two(void **state)
     (void)state;
     const size_t asked[5] = {1, 2, 3, 64, 65}, given[5] = {1, 2, 4, 64, 128};
     for (int i = 0; i < 5; i++) {
-        boil_sample design;
-        boil_sample_plan plan = boil_sample_plan_default(3);
+        boil_sampling design;
+        boil_sampling_plan plan = boil_sampling_plan_default(3);
         plan.points = asked[i];
-        assert_int_equal(boil_sample_init(&design, &plan), BOIL_OK);
+        assert_int_equal(boil_sampling_init(&design, &plan), BOIL_OK);
         assert_int_equal(design.points, given[i]);
-        assert_int_equal(boil_sample_rows(&design), given[i] * 16 * 5);
-        assert_int_equal(boil_sample_draws(&design), given[i] * 16 * 2);
+        assert_int_equal(boil_sampling_rows(&design), given[i] * 16 * 5);
+        assert_int_equal(boil_sampling_draws(&design), given[i] * 16 * 2);
     }
 }
 
@@ -234,16 +234,16 @@ static void rows_are_the_shifted_sequence(void **state)
 {
     (void)state;
     enum { INPUTS = 20, POINTS = 4096, REPLICATES = 3 };
-    boil_sample design;
-    const boil_sample_plan plan = {.inputs = INPUTS, .points = POINTS, .replicates = REPLICATES, .seed = 7};
-    assert_int_equal(boil_sample_init(&design, &plan), BOIL_OK);
+    boil_sampling design;
+    const boil_sampling_plan plan = {.inputs = INPUTS, .points = POINTS, .replicates = REPLICATES, .seed = 7};
+    assert_int_equal(boil_sampling_init(&design, &plan), BOIL_OK);
     gsl_qrng *sequence = gsl_qrng_alloc(gsl_qrng_sobol, 2 * INPUTS);
     double x[2 * INPUTS] = {0}, u[2 * INPUTS];
     for (size_t block = 0; block < POINTS * REPLICATES; block++) {
         if (block > 0 && block % REPLICATES == 0)
             gsl_qrng_get(sequence, x);
-        boil_sample_row(&design, block * (INPUTS + 2), u);
-        boil_sample_row(&design, block * (INPUTS + 2) + 1, u + INPUTS);
+        boil_sampling_row(&design, block * (INPUTS + 2), u);
+        boil_sampling_row(&design, block * (INPUTS + 2) + 1, u + INPUTS);
         for (int k = 0; k < 2 * INPUTS; k++) {
             const double back = u[k] - design.shift[block % REPLICATES][k];
             assert_true((back < 0 ? back + 1 : back) == x[k]);
@@ -257,9 +257,9 @@ static void rows_are_the_shifted_sequence(void **state)
 static void shifts_never_meet_a_point(void **state)
 {
     (void)state;
-    boil_sample design;
-    const boil_sample_plan plan = boil_sample_plan_default(20);
-    assert_int_equal(boil_sample_init(&design, &plan), BOIL_OK);
+    boil_sampling design;
+    const boil_sampling_plan plan = boil_sampling_plan_default(20);
+    assert_int_equal(boil_sampling_init(&design, &plan), BOIL_OK);
     for (int r = 0; r < 16; r++) {
         for (int k = 0; k < 40; k++)
             assert_close(fmod(ldexp(design.shift[r][k], 33), 2), 1, 0, 0);
@@ -271,13 +271,13 @@ static void points_are_even_in_every_coordinate(void **state)
 {
     (void)state;
     enum { INPUTS = 20, POINTS = 128 };
-    boil_sample design;
-    const boil_sample_plan plan = {.inputs = INPUTS, .points = POINTS, .replicates = 2, .seed = 3};
-    assert_int_equal(boil_sample_init(&design, &plan), BOIL_OK);
+    boil_sampling design;
+    const boil_sampling_plan plan = {.inputs = INPUTS, .points = POINTS, .replicates = 2, .seed = 3};
+    assert_int_equal(boil_sampling_init(&design, &plan), BOIL_OK);
     int hits[INPUTS][POINTS] = {{0}};
     for (size_t point = 0; point < POINTS; point++) {
         double u[INPUTS];
-        boil_sample_row(&design, point * 2 * (INPUTS + 2) + 1, u);
+        boil_sampling_row(&design, point * 2 * (INPUTS + 2) + 1, u);
         for (int i = 0; i < INPUTS; i++)
             hits[i][(size_t)(u[i] * POINTS)]++;
     }
@@ -290,15 +290,15 @@ static void points_are_even_in_every_coordinate(void **state)
 static void mixed_rows_take_one_input_from_b(void **state)
 {
     (void)state;
-    boil_sample design;
-    const boil_sample_plan plan = boil_sample_plan_default(5);
-    assert_int_equal(boil_sample_init(&design, &plan), BOIL_OK);
+    boil_sampling design;
+    const boil_sampling_plan plan = boil_sampling_plan_default(5);
+    assert_int_equal(boil_sampling_init(&design, &plan), BOIL_OK);
     for (size_t block = 0; block < 64 * 16; block++) {
         double a[5], b[5], mixed[5];
-        boil_sample_row(&design, 7 * block, a);
-        boil_sample_row(&design, 7 * block + 1, b);
+        boil_sampling_row(&design, 7 * block, a);
+        boil_sampling_row(&design, 7 * block + 1, b);
         for (size_t i = 0; i < 5; i++) {
-            boil_sample_row(&design, 7 * block + 2 + i, mixed);
+            boil_sampling_row(&design, 7 * block + 2 + i, mixed);
             for (size_t k = 0; k < 5; k++)
                 assert_true(mixed[k] == (k == i ? b[k] : a[k]));
             assert_true(a[i] != b[i]);
@@ -309,22 +309,22 @@ static void mixed_rows_take_one_input_from_b(void **state)
 static void longer_designs_begin_with_shorter_ones(void **state)
 {
     (void)state;
-    boil_sample few, many;
-    boil_sample_plan plan = boil_sample_plan_default(4);
-    assert_int_equal(boil_sample_init(&few, &plan), BOIL_OK);
+    boil_sampling few, many;
+    boil_sampling_plan plan = boil_sampling_plan_default(4);
+    assert_int_equal(boil_sampling_init(&few, &plan), BOIL_OK);
     plan.points = 1000;
-    assert_int_equal(boil_sample_init(&many, &plan), BOIL_OK);
-    for (size_t row = 0; row < boil_sample_rows(&few); row++) {
+    assert_int_equal(boil_sampling_init(&many, &plan), BOIL_OK);
+    for (size_t row = 0; row < boil_sampling_rows(&few); row++) {
         double u[4], v[4];
-        boil_sample_row(&few, row, u);
-        boil_sample_row(&many, row, v);
+        boil_sampling_row(&few, row, u);
+        boil_sampling_row(&many, row, v);
         assert_memory_equal(u, v, sizeof u);
     }
     plan.seed = 2;
     double u[4], v[4];
-    boil_sample_row(&many, 0, u);
-    assert_int_equal(boil_sample_init(&many, &plan), BOIL_OK);
-    boil_sample_row(&many, 0, v);
+    boil_sampling_row(&many, 0, u);
+    assert_int_equal(boil_sampling_init(&many, &plan), BOIL_OK);
+    boil_sampling_row(&many, 0, v);
     for (int i = 0; i < 4; i++)
         assert_true(u[i] != v[i]);
 }
@@ -333,16 +333,16 @@ static void longer_designs_begin_with_shorter_ones(void **state)
 static void shards_give_the_same_results(void **state)
 {
     (void)state;
-    const boil_sample_plan plan = boil_sample_plan_default(3);
-    study whole = study_of(ishigami, plan);
-    const size_t rows = boil_sample_rows(&whole.design);
+    const boil_sampling_plan plan = boil_sampling_plan_default(3);
+    study whole = explore_of(ishigami, plan);
+    const size_t rows = boil_sampling_rows(&whole.design);
     double *pieced = calloc(rows, sizeof *pieced);
     for (size_t shard = 0; shard < 3; shard++) {
-        boil_sample design;
-        assert_int_equal(boil_sample_init(&design, &plan), BOIL_OK);
+        boil_sampling design;
+        assert_int_equal(boil_sampling_init(&design, &plan), BOIL_OK);
         for (size_t back = shard; back < rows; back += 3) {
             double u[3];
-            boil_sample_row(&design, rows - 1 - back, u);
+            boil_sampling_row(&design, rows - 1 - back, u);
             pieced[rows - 1 - back] = ishigami(u);
         }
     }
@@ -359,7 +359,7 @@ static boil_estimate estimate_of(const boil_sensitivity *s, const char *quantity
         return s->mean;
     if (strcmp(quantity, "variance") == 0)
         return s->variance;
-    assert_true(input >= 1 && input <= BOIL_SAMPLE_INPUTS);
+    assert_true(input >= 1 && input <= BOIL_SAMPLING_INPUTS);
     const boil_estimate first = s->first[input - 1], total = s->total[input - 1];
     if (strcmp(quantity, "first") == 0)
         return first;
@@ -375,8 +375,8 @@ static boil_estimate estimate_of(const boil_sensitivity *s, const char *quantity
 static void indices_are_the_published_ones(void **state)
 {
     (void)state;
-    const boil_sample_plan three = {.inputs = 3, .points = 1024, .replicates = 16, .seed = 1};
-    const boil_sample_plan eight = {.inputs = 8, .points = 1024, .replicates = 16, .seed = 1};
+    const boil_sampling_plan three = {.inputs = 3, .points = 1024, .replicates = 16, .seed = 1};
+    const boil_sampling_plan eight = {.inputs = 8, .points = 1024, .replicates = 16, .seed = 1};
     const boil_sensitivity of_ishigami = sensitivity_of(ishigami, three), of_g = sensitivity_of(sobol_g, eight);
     tally all = {0};
     int outside = 0;
@@ -404,13 +404,13 @@ static void indices_are_the_published_ones(void **state)
 static void sums_are_those_done_by_hand(void **state)
 {
     (void)state;
-    boil_sample design;
-    const boil_sample_plan plan = {.inputs = 1, .points = 1, .replicates = 2, .seed = 1};
-    assert_int_equal(boil_sample_init(&design, &plan), BOIL_OK);
+    boil_sampling design;
+    const boil_sampling_plan plan = {.inputs = 1, .points = 1, .replicates = 2, .seed = 1};
+    assert_int_equal(boil_sampling_init(&design, &plan), BOIL_OK);
     const double value[6] = {1, 3, 3, 2, 6, 6};
-    const boil_sample_results r = {.design = &design, .value = value, .outputs = 1};
+    const boil_sampling_results r = {.design = &design, .value = value, .outputs = 1};
     boil_sensitivity s;
-    boil_sample_sensitivity(&r, 0, &s);
+    boil_sampling_sensitivity(&r, 0, &s);
     const boil_estimate got[4] = {s.mean, s.variance, s.first[0], s.total[0]};
     const double want[4] = {3, 3.5, 12.0 / 7, 10.0 / 7}, error[4] = {1, 1.5, 48.0 / 49, 12.0 / 49};
     for (int i = 0; i < 4; i++) {
@@ -423,13 +423,13 @@ static void sums_are_those_done_by_hand(void **state)
 static void one_and_twenty_inputs_work(void **state)
 {
     (void)state;
-    const boil_sensitivity one = sensitivity_of(straight, boil_sample_plan_default(1));
+    const boil_sensitivity one = sensitivity_of(straight, boil_sampling_plan_default(1));
     assert_int_equal(one.points, 64 * 16);
     assert_close(one.mean.value, 2, 0, one.mean.half_width);
     assert_close(one.variance.value, 4.0 / 12, 0, one.variance.half_width);
     assert_close(one.first[0].value, 1, 0, 0.02);
     assert_close(one.total[0].value, 1, 0, 0.02);
-    boil_sample_plan plan = boil_sample_plan_default(20);
+    boil_sampling_plan plan = boil_sampling_plan_default(20);
     plan.points = 256;
     const boil_sensitivity twenty = sensitivity_of(sum_of_twenty, plan);
     double worst = 0;
@@ -462,7 +462,7 @@ static void error_bars_cover_the_truth(void **state)
     for (size_t points = 64; points <= 256; points *= 4) {
         int covered = 0;
         for (uint32_t seed = 1; seed <= 50; seed++) {
-            const boil_sample_plan plan = {.inputs = 3, .points = points, .replicates = 16, .seed = seed};
+            const boil_sampling_plan plan = {.inputs = 3, .points = points, .replicates = 16, .seed = seed};
             const boil_sensitivity s = sensitivity_of(ishigami, plan);
             covered += indices_covered(&s);
         }
@@ -475,7 +475,7 @@ static void error_bars_cover_the_truth(void **state)
 static void error_bars_shrink_fast(void **state)
 {
     (void)state;
-    boil_sample_plan plan = boil_sample_plan_default(3);
+    boil_sampling_plan plan = boil_sampling_plan_default(3);
     const boil_sensitivity few = sensitivity_of(ishigami, plan);
     plan.points *= 16;
     const boil_sensitivity many = sensitivity_of(ishigami, plan);
@@ -494,7 +494,7 @@ static double always_a_third(const double u[])
 static void what_never_varies_has_no_indices(void **state)
 {
     (void)state;
-    const boil_sensitivity s = sensitivity_of(always_a_third, boil_sample_plan_default(2));
+    const boil_sensitivity s = sensitivity_of(always_a_third, boil_sampling_plan_default(2));
     assert_true(s.mean.value == 1.0 / 3 && s.mean.half_width == 0 && s.variance.value == 0);
     for (int i = 0; i < 2; i++)
         assert_true(isnan(s.first[i].value) && isnan(s.total[i].value) && isnan(s.first[i].half_width));
@@ -505,33 +505,33 @@ static void what_never_varies_has_no_indices(void **state)
 static void unfinished_studies_use_complete_points(void **state)
 {
     (void)state;
-    boil_sample_plan plan = boil_sample_plan_default(3);
+    boil_sampling_plan plan = boil_sampling_plan_default(3);
     plan.points = 128;
-    study s = study_of(ishigami, plan);
-    const boil_sample_results r = results_of(&s);
-    const size_t rows = boil_sample_rows(&s.design), half = rows / 2;
+    study s = explore_of(ishigami, plan);
+    const boil_sampling_results r = results_of(&s);
+    const size_t rows = boil_sampling_rows(&s.design), half = rows / 2;
     for (size_t row = half + 3; row < rows; row++)
         s.value[row] = (double)NAN;
     boil_sensitivity cut;
-    boil_sample_sensitivity(&r, 0, &cut);
+    boil_sampling_sensitivity(&r, 0, &cut);
     plan.points = 64;
     const boil_sensitivity shorter = sensitivity_of(ishigami, plan);
     assert_int_equal(cut.points, 64 * 16);
     assert_memory_equal(&cut, &shorter, sizeof cut);
     s.value[5 * 20 + 4] = (double)NAN;
     s.value[5 * 30 + 0] = (double)INFINITY;
-    boil_sample_sensitivity(&r, 0, &cut);
+    boil_sampling_sensitivity(&r, 0, &cut);
     assert_int_equal(cut.points, 64 * 16 - 2);
     for (int i = 0; i < 3; i++)
         assert_close(cut.total[i].value, shorter.total[i].value, 0, 0.01);
     for (size_t row = 0; row < rows; row++)
         s.value[row] = row / 5 % 16 == 3 ? s.value[row] : (double)NAN;
-    boil_sample_sensitivity(&r, 0, &cut);
+    boil_sampling_sensitivity(&r, 0, &cut);
     assert_int_equal(cut.points, 64);
     assert_true(isfinite(cut.total[0].value) && isnan(cut.total[0].half_width));
     for (size_t row = 0; row < rows; row++)
         s.value[row] = (double)NAN;
-    boil_sample_sensitivity(&r, 0, &cut);
+    boil_sampling_sensitivity(&r, 0, &cut);
     assert_int_equal(cut.points, 0);
     assert_true(isnan(cut.mean.value) && isnan(cut.variance.value) && isnan(cut.first[0].value));
     free(s.value);
@@ -549,7 +549,7 @@ static void rare_events_have_indices(void **state)
 {
     (void)state;
     const double c = 0.9, p = 1 - c + c * log(c), index = (1 - c * c + 2 * c * log(c) - p * p) / (p * (1 - p));
-    boil_sample_plan plan = boil_sample_plan_default(2);
+    boil_sampling_plan plan = boil_sampling_plan_default(2);
     const boil_sensitivity few = sensitivity_of(rare, plan);
     plan.points = 1024;
     const boil_sensitivity many = sensitivity_of(rare, plan);
@@ -630,10 +630,10 @@ static void odds_cover_the_truth(void **state)
     int covered = 0;
     double off = 0;
     for (uint32_t seed = 1; seed <= 100; seed++) {
-        const boil_sample_plan plan = {.inputs = 2, .points = 16, .replicates = 16, .seed = seed};
-        study s = study_of(happens_in_a_tenth, plan);
-        const boil_sample_results r = results_of(&s);
-        const boil_odds o = boil_sample_odds(&r, 0);
+        const boil_sampling_plan plan = {.inputs = 2, .points = 16, .replicates = 16, .seed = seed};
+        study s = explore_of(happens_in_a_tenth, plan);
+        const boil_sampling_results r = results_of(&s);
+        const boil_odds o = boil_sampling_odds(&r, 0);
         assert_int_equal(o.count, 2 * 16 * 16);
         covered += o.low <= 0.1 && 0.1 <= o.high ? 1 : 0;
         off += o.chance - 0.1;
@@ -648,26 +648,26 @@ static void odds_cover_the_truth(void **state)
 static void draws_are_told_from_mixed_rows(void **state)
 {
     (void)state;
-    boil_sample design;
-    const boil_sample_plan plan = {.inputs = 2, .points = 2, .replicates = 2, .seed = 1};
-    assert_int_equal(boil_sample_init(&design, &plan), BOIL_OK);
+    boil_sampling design;
+    const boil_sampling_plan plan = {.inputs = 2, .points = 2, .replicates = 2, .seed = 1};
+    assert_int_equal(boil_sampling_init(&design, &plan), BOIL_OK);
     const double nan = (double)NAN;
     const double value[2 * 16] = {
         9, 5, 9, 0, 9, 7, 9, 7, 9, 3, 9, nan, 9, 7, 9, 7, 9, -1, 9, 4, 9, 7, 9, 7, 9, 0, 9, 2, 9, 7, 9, 7,
     };
-    const boil_sample_results r = {.design = &design, .value = value, .outputs = 2};
-    const boil_odds o = boil_sample_odds(&r, 1);
+    const boil_sampling_results r = {.design = &design, .value = value, .outputs = 2};
+    const boil_odds o = boil_sampling_odds(&r, 1);
     assert_int_equal(o.yes, 5);
     assert_int_equal(o.count, 7);
     double sorted[8];
     const double want[7] = {-1, 0, 0, 2, 3, 4, 5};
-    assert_int_equal(boil_sample_sort(&r, 1, sorted), 7);
+    assert_int_equal(boil_sampling_sort(&r, 1, sorted), 7);
     assert_memory_equal(sorted, want, sizeof want);
-    assert_close(boil_sample_quantile(sorted, 7, 0.5), 2, 0, 0);
-    assert_close(boil_sample_quantile(sorted, 7, 0.25), 0, 0, 0);
-    assert_close(boil_sample_quantile(sorted, 7, 0.75), 3.5, 1e-15, 0);
-    assert_close(boil_sample_quantile(sorted, 7, 1), 5, 0, 0);
-    assert_true(isnan(boil_sample_quantile(sorted, 0, 0.5)));
+    assert_close(boil_sampling_quantile(sorted, 7, 0.5), 2, 0, 0);
+    assert_close(boil_sampling_quantile(sorted, 7, 0.25), 0, 0, 0);
+    assert_close(boil_sampling_quantile(sorted, 7, 0.75), 3.5, 1e-15, 0);
+    assert_close(boil_sampling_quantile(sorted, 7, 1), 5, 0, 0);
+    assert_true(isnan(boil_sampling_quantile(sorted, 0, 0.5)));
 }
 
 /* In each of 32 sets of 64 evenly spaced draws the share below a value is off by up to 1/128, at random: four
@@ -675,13 +675,13 @@ static void draws_are_told_from_mixed_rows(void **state)
 static void percentiles_of_draws_are_the_inputs_own(void **state)
 {
     (void)state;
-    study s = study_of(straight, boil_sample_plan_default(1));
-    const boil_sample_results r = results_of(&s);
-    double *sorted = malloc(boil_sample_draws(&s.design) * sizeof *sorted);
-    const size_t count = boil_sample_sort(&r, 0, sorted);
+    study s = explore_of(straight, boil_sampling_plan_default(1));
+    const boil_sampling_results r = results_of(&s);
+    double *sorted = malloc(boil_sampling_draws(&s.design) * sizeof *sorted);
+    const size_t count = boil_sampling_sort(&r, 0, sorted);
     assert_int_equal(count, 2048);
     for (double share = 0.05; share < 1; share += 0.05)
-        assert_close(boil_sample_quantile(sorted, count, share), 1 + 2 * share, 0, 4 * 2.0 / 64 / sqrt(12 * 32));
+        assert_close(boil_sampling_quantile(sorted, count, share), 1 + 2 * share, 0, 4 * 2.0 / 64 / sqrt(12 * 32));
     free(sorted);
     free(s.value);
 }

@@ -19,9 +19,9 @@ static boil_metal constant_metal(double conductivity, double volumetric)
 }
 
 /* One square metre of it, without the limit on fast answers. */
-static boil_body constant_body(int dimension, double radius_m, double conductivity, double volumetric)
+static boil_conduction_body constant_body(int dimension, double radius_m, double conductivity, double volumetric)
 {
-    return (boil_body){.dimension = dimension,
+    return (boil_conduction_body){.dimension = dimension,
                        .unknowns = 1,
                        .radius_m = radius_m,
                        .area_m2 = 1,
@@ -70,13 +70,13 @@ static double centre_temperature(const heating *h)
         at_surface += h->y[k];
         at_centre += h->y[k] * centre_value(h->body.dimension, k);
     }
-    const double surface = boil_body_surface_temperature(&h->body, h->y, h->fluid_K, h->coefficient_W_m2K);
+    const double surface = boil_conduction_surface_temperature(&h->body, h->y, h->fluid_K, h->coefficient_W_m2K);
     return at_centre + (surface - at_surface) * centre_value(h->body.dimension, n);
 }
 
 static heating textbook_case(published *p, int unknowns)
 {
-    boil_body b = constant_body((int)published_number(p, "dimension"), published_number(p, "radius_m"),
+    boil_conduction_body b = constant_body((int)published_number(p, "dimension"), published_number(p, "radius_m"),
                                 published_number(p, "conductivity_W_mK"), published_number(p, "volumetric_J_m3K"));
     b.unknowns = unknowns;
     heating h = heating_start(&b, published_number(p, "start_C"), published_number(p, "fluid_C"),
@@ -93,17 +93,17 @@ static void textbook_examples_at_surface_and_centre(void **state)
     published *p = published_open("tests/published/conduction_examples.csv");
     while (published_next(p)) {
         const double want = published_number(p, "value");
-        double off[BOIL_BODY_UNKNOWNS_MAX];
-        for (int n = 1; n <= BOIL_BODY_UNKNOWNS_MAX; n++) {
+        double off[BOIL_CONDUCTION_UNKNOWNS_MAX];
+        for (int n = 1; n <= BOIL_CONDUCTION_UNKNOWNS_MAX; n++) {
             const heating h = textbook_case(p, n);
             const double got = strcmp(published_text(p, "quantity"), "centre") == 0
                                    ? centre_temperature(&h)
-                                   : boil_body_surface_temperature(&h.body, h.y, h.fluid_K, h.coefficient_W_m2K);
+                                   : boil_conduction_surface_temperature(&h.body, h.y, h.fluid_K, h.coefficient_W_m2K);
             off[n - 1] = got - want;
         }
         print_message("%s %s: %+.2f, %+.3f, %+.3f K with 1, 2, 3 unknowns\n", published_text(p, "id"),
                       published_text(p, "quantity"), off[0], off[1], off[2]);
-        assert_close(off[BOIL_BODY_UNKNOWNS_MAX - 1], 0, 0, 0.01 + published_number(p, "uncertainty"));
+        assert_close(off[BOIL_CONDUCTION_UNKNOWNS_MAX - 1], 0, 0, 0.01 + published_number(p, "uncertainty"));
     }
     published_close(p);
 }
@@ -118,12 +118,12 @@ static void lumped_textbook_examples(void **state)
         const double start = published_number(p, "start_K"), fluid = published_number(p, "fluid_K");
         const double h = published_number(p, "coefficient_W_m2K"), k = published_number(p, "conductivity_W_mK");
         const double r = published_number(p, "radius_m");
-        boil_body b = constant_body(3, r, k, published_number(p, "volumetric_J_m3K"));
+        boil_conduction_body b = constant_body(3, r, k, published_number(p, "volumetric_J_m3K"));
         double y[1], slower[1], rate[1];
-        boil_body_init(&b, start, y);
-        boil_body_rates(&b, y, fluid, h, 1, slower);
+        boil_conduction_init(&b, start, y);
+        boil_conduction_rates(&b, y, fluid, h, 1, slower);
         b.conductivity_W_mK = HUGE_VAL;
-        boil_body_rates(&b, y, fluid, h, 1, rate);
+        boil_conduction_rates(&b, y, fluid, h, 1, rate);
         assert_close(rate[0] / slower[0], 1 + h * r / (5 * k), 1e-14, 0);
 
         const double per_s = rate[0] / (fluid - start);
@@ -137,7 +137,7 @@ static void lumped_textbook_examples(void **state)
 }
 
 /* Worst deviation of the mean temperature from the series, as a share of the rise, from a Fourier number on. */
-static double worst_against_series(const boil_body *b, double biot, double from_fourier, double *worst_fourier)
+static double worst_against_series(const boil_conduction_body *b, double biot, double from_fourier, double *worst_fourier)
 {
     const double k = boil_metal_conductivity(&b->metal, START_K);
     const series s = series_create(b->dimension, biot);
@@ -164,9 +164,9 @@ static void mean_follows_the_series(void **state)
     static const double biot[] = {0.1, 0.2, 0.5, 1, 2, 5, 10};
     for (int d = 1; d <= 3; d++) {
         for (size_t i = 0; i < sizeof biot / sizeof *biot; i++) {
-            boil_body b = constant_body(d, biot[i] * 50 / 3000, 50, 7850 * 480.0);
+            boil_conduction_body b = constant_body(d, biot[i] * 50 / 3000, 50, 7850 * 480.0);
             b.fastest_s = 1;
-            b.unknowns = boil_body_unknowns(&b, START_K);
+            b.unknowns = boil_conduction_unknowns(&b, START_K);
             b.fastest_s = 0;
             double at = 0;
             const double worst = worst_against_series(&b, biot[i], 5e-4, &at);
@@ -177,13 +177,13 @@ static void mean_follows_the_series(void **state)
     }
 }
 
-static double fastest_rate(const boil_body *b, double coefficient)
+static double fastest_rate(const boil_conduction_body *b, double coefficient)
 {
     gsl_matrix *m = gsl_matrix_alloc((size_t)b->unknowns, (size_t)b->unknowns);
     for (int j = 0; j < b->unknowns; j++) {
-        double y[BOIL_BODY_UNKNOWNS_MAX] = {0}, dydt[BOIL_BODY_UNKNOWNS_MAX];
+        double y[BOIL_CONDUCTION_UNKNOWNS_MAX] = {0}, dydt[BOIL_CONDUCTION_UNKNOWNS_MAX];
         y[j] = 1;
-        boil_body_rates(b, y, 0, coefficient, 1, dydt); /* linear: a column of its matrix */
+        boil_conduction_rates(b, y, 0, coefficient, 1, dydt); /* linear: a column of its matrix */
         for (int i = 0; i < b->unknowns; i++)
             gsl_matrix_set(m, (size_t)i, (size_t)j, -dydt[i]);
     }
@@ -207,10 +207,10 @@ static void no_unknown_is_fast(void **state)
     double worst_bath = 0, worst_ever = 0;
     for (int d = 1; d <= 3; d++) {
         for (double radius = 1e-4; radius < 0.3; radius *= 1.05) {
-            boil_body b = constant_body(d, radius, 53, 7850 * 440.0);
+            boil_conduction_body b = constant_body(d, radius, 53, 7850 * 440.0);
             b.area_m2 = d * b.mass_kg / (b.density_kg_m3 * radius);
             b.fastest_s = 1;
-            b.unknowns = boil_body_unknowns(&b, START_K);
+            b.unknowns = boil_conduction_unknowns(&b, START_K);
             worst_bath = fmax(worst_bath, fastest_rate(&b, 5000));
             worst_ever = fmax(worst_ever, fastest_rate(&b, HUGE_VAL));
         }
@@ -225,15 +225,15 @@ static void no_unknown_is_fast(void **state)
 static void thin_sheet_is_slowed_to_the_limit(void **state)
 {
     (void)state;
-    boil_body b = constant_body(1, 0.5e-3, 50, 7850 * 450.0);
+    boil_conduction_body b = constant_body(1, 0.5e-3, 50, 7850 * 450.0);
     double y[1], dydt[1];
-    boil_body_init(&b, START_K, y);
-    boil_body_rates(&b, y, FLUID_K, 3000, 1, dydt);
+    boil_conduction_init(&b, START_K, y);
+    boil_conduction_rates(&b, y, FLUID_K, 3000, 1, dydt);
     assert_close((FLUID_K - START_K) / dydt[0], 7850 * 450.0 * 0.5e-3 * (1 / 3000.0 + 0.5e-3 / (3 * 50)), 1e-14, 0);
     b.fastest_s = 1;
-    boil_body_rates(&b, y, FLUID_K, 3000, 1, dydt);
+    boil_conduction_rates(&b, y, FLUID_K, 3000, 1, dydt);
     assert_close((FLUID_K - START_K) / dydt[0], 1, 1e-14, 0);
-    boil_body_rates(&b, y, FLUID_K, HUGE_VAL, 1, dydt);
+    boil_conduction_rates(&b, y, FLUID_K, HUGE_VAL, 1, dydt);
     assert_close((FLUID_K - START_K) / dydt[0], 1, 1e-14, 0);
 }
 
@@ -241,13 +241,13 @@ static void thin_sheet_is_slowed_to_the_limit(void **state)
 static void area_scales_the_coefficient(void **state)
 {
     (void)state;
-    boil_body b = constant_body(2, 0.03, 50, 7850 * 480.0);
+    boil_conduction_body b = constant_body(2, 0.03, 50, 7850 * 480.0);
     b.unknowns = 3;
     const double y[3] = {300, 20, 5};
     double own[3], half[3];
-    const double flow = boil_body_rates(&b, y, FLUID_K, 1000, 1, own);
+    const double flow = boil_conduction_rates(&b, y, FLUID_K, 1000, 1, own);
     b.area_m2 = 0.5;
-    assert_close(boil_body_rates(&b, y, FLUID_K, 2000, 1, half), flow, 1e-14, 0);
+    assert_close(boil_conduction_rates(&b, y, FLUID_K, 2000, 1, half), flow, 1e-14, 0);
     for (int i = 0; i < 3; i++)
         assert_close(half[i], own[i], 1e-13, 0);
 }
@@ -256,12 +256,12 @@ static void area_scales_the_coefficient(void **state)
 static void out_of_the_bath_only_the_profile_moves(void **state)
 {
     (void)state;
-    boil_body b = constant_body(3, 0.05, 50, 7850 * 480.0);
+    boil_conduction_body b = constant_body(3, 0.05, 50, 7850 * 480.0);
     b.unknowns = 3;
     const double y[3] = {350, 10, 3};
     double out[3], still[3];
-    assert_close(boil_body_rates(&b, y, FLUID_K, 3000, 0, out), 0, 0, 0);
-    assert_close(boil_body_rates(&b, y, FLUID_K, 0, 1, still), 0, 0, 0);
+    assert_close(boil_conduction_rates(&b, y, FLUID_K, 3000, 0, out), 0, 0, 0);
+    assert_close(boil_conduction_rates(&b, y, FLUID_K, 0, 1, still), 0, 0, 0);
     for (int i = 0; i < 3; i++)
         assert_close(out[i], still[i], 1e-14, 0);
     assert_true(out[1] < 0);
@@ -278,13 +278,13 @@ static void out_of_the_bath_only_the_profile_moves(void **state)
 static void nothing_and_nonsense(void **state)
 {
     (void)state;
-    boil_body b = constant_body(1, 0.0015, 50, 7850 * 480.0);
+    boil_conduction_body b = constant_body(1, 0.0015, 50, 7850 * 480.0);
     b.fastest_s = 1;
     double y[1] = {300}, dydt[1] = {7};
-    assert_true(isnan(boil_body_rates(&b, y, FLUID_K, (double)NAN, 1, dydt)));
-    assert_true(isnan(boil_body_rates(&b, y, (double)NAN, 100, 1, dydt)));
+    assert_true(isnan(boil_conduction_rates(&b, y, FLUID_K, (double)NAN, 1, dydt)));
+    assert_true(isnan(boil_conduction_rates(&b, y, (double)NAN, 100, 1, dydt)));
     b.mass_kg = b.area_m2 = 0;
-    assert_close(boil_body_rates(&b, y, FLUID_K, 3000, 1, dydt), 0, 0, 0);
+    assert_close(boil_conduction_rates(&b, y, FLUID_K, 3000, 1, dydt), 0, 0, 0);
     assert_close(dydt[0], 0, 0, 0);
 }
 

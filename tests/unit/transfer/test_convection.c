@@ -12,12 +12,12 @@ static void natural_convection_gives_the_published_values(void **state)
     while (published_next(p)) {
         const double k = published_number(p, "conductivity_W_mK"), height = published_number(p, "height_m");
         const double difference = published_number(p, "difference_K");
-        const boil_liquid f = {.density_kg_m3 = 1,
+        const boil_convection_liquid f = {.density_kg_m3 = 1,
                                .heat_capacity_J_kgK = k / published_number(p, "diffusivity_m2_s"),
                                .viscosity_Pa_s = published_number(p, "viscosity_m2_s"),
                                .conductivity_W_mK = k,
                                .expansion_1_K = published_number(p, "expansion_1_K")};
-        const double h = boil_natural_coefficient(&f, height, difference);
+        const double h = boil_convection_natural(&f, height, difference);
         const double got = strcmp(published_text(p, "quantity"), "nusselt") == 0
                                ? h * height / k
                                : h * height * published_number(p, "width_m") * difference;
@@ -35,11 +35,11 @@ static void gas_stirred_liquid_gives_the_evaluated_values(void **state)
     double worst = 0;
     published *p = published_open("tests/published/gas_stirred.csv");
     while (published_next(p)) {
-        const boil_liquid f = {.density_kg_m3 = published_number(p, "density_kg_m3"),
+        const boil_convection_liquid f = {.density_kg_m3 = published_number(p, "density_kg_m3"),
                                .heat_capacity_J_kgK = published_number(p, "heat_capacity_J_kgK"),
                                .viscosity_Pa_s = published_number(p, "viscosity_Pa_s"),
                                .conductivity_W_mK = published_number(p, "conductivity_W_mK")};
-        const double got = boil_stirred_coefficient(&f, published_number(p, "gas_velocity_m_s"));
+        const double got = boil_convection_stirred(&f, published_number(p, "gas_velocity_m_s"));
         const double want = published_number(p, "value");
         worst = fmax(worst, fabs(got / want - 1));
         assert_close(got, want, 0, published_number(p, "uncertainty"));
@@ -49,9 +49,9 @@ static void gas_stirred_liquid_gives_the_evaluated_values(void **state)
 }
 
 /* A caustic bath near 141 degC, round numbers. */
-static boil_liquid bath(void)
+static boil_convection_liquid bath(void)
 {
-    return (boil_liquid){.density_kg_m3 = 1450,
+    return (boil_convection_liquid){.density_kg_m3 = 1450,
                          .heat_capacity_J_kgK = 3300,
                          .viscosity_Pa_s = 2e-3,
                          .conductivity_W_mK = 0.65,
@@ -61,35 +61,35 @@ static boil_liquid bath(void)
 static void blend_tends_to_its_two_limits(void **state)
 {
     (void)state;
-    const boil_liquid f = bath();
-    const double natural = boil_natural_coefficient(&f, 0.1, 20), stirred = boil_stirred_coefficient(&f, 0.03);
-    assert_close(boil_bath_side_coefficient(&f, 0.1, 20, 0), natural, 1e-15, 0);
-    assert_close(boil_bath_side_coefficient(&f, 0.1, 0, 0.03), stirred, 1e-6, 0);
-    assert_close(boil_bath_side_coefficient(&f, 0.1, 20, 0.03), pow(pow(natural, 4) + pow(stirred, 4), 0.25), 1e-14, 0);
-    assert_close(boil_bath_side_coefficient(&f, 0.1, -20, -0.1), natural, 1e-15, 0);
-    assert_true(isnan(boil_bath_side_coefficient(&f, 0.1, 20, (double)NAN)));
-    assert_true(isnan(boil_bath_side_coefficient(&f, 0.1, (double)NAN, 0.01)));
+    const boil_convection_liquid f = bath();
+    const double natural = boil_convection_natural(&f, 0.1, 20), stirred = boil_convection_stirred(&f, 0.03);
+    assert_close(boil_convection_bath_side(&f, 0.1, 20, 0), natural, 1e-15, 0);
+    assert_close(boil_convection_bath_side(&f, 0.1, 0, 0.03), stirred, 1e-6, 0);
+    assert_close(boil_convection_bath_side(&f, 0.1, 20, 0.03), pow(pow(natural, 4) + pow(stirred, 4), 0.25), 1e-14, 0);
+    assert_close(boil_convection_bath_side(&f, 0.1, -20, -0.1), natural, 1e-15, 0);
+    assert_true(isnan(boil_convection_bath_side(&f, 0.1, 20, (double)NAN)));
+    assert_true(isnan(boil_convection_bath_side(&f, 0.1, (double)NAN, 0.01)));
 }
 
 /* No difference leaves conduction, Nu = 0.825^2, and no gas no stirring. */
 static void nothing_moves_and_all_stays_finite(void **state)
 {
     (void)state;
-    const boil_liquid f = bath();
-    assert_close(boil_natural_coefficient(&f, 0.1, 0), 0.825 * 0.825 * 0.65 / 0.1, 1e-14, 0);
-    assert_close(boil_stirred_coefficient(&f, 0), 0, 0, 0);
-    assert_close(boil_bath_side_coefficient(&f, 0.1, 0, 0), 0.825 * 0.825 * 0.65 / 0.1, 1e-14, 0);
+    const boil_convection_liquid f = bath();
+    assert_close(boil_convection_natural(&f, 0.1, 0), 0.825 * 0.825 * 0.65 / 0.1, 1e-14, 0);
+    assert_close(boil_convection_stirred(&f, 0), 0, 0, 0);
+    assert_close(boil_convection_bath_side(&f, 0.1, 0, 0), 0.825 * 0.825 * 0.65 / 0.1, 1e-14, 0);
 }
 
 /* d h/d j at j = 0 is h_b^4/(4 j h_n^3): finite, and the blend meets it from the very first bubble. */
 static void first_gas_meets_a_finite_slope(void **state)
 {
     (void)state;
-    const boil_liquid f = bath();
-    const double natural = boil_bath_side_coefficient(&f, 0.1, 20, 0);
-    const double slope = pow(boil_stirred_coefficient(&f, 1e-3), 4) / 1e-3 / (4 * pow(natural, 3));
+    const boil_convection_liquid f = bath();
+    const double natural = boil_convection_bath_side(&f, 0.1, 20, 0);
+    const double slope = pow(boil_convection_stirred(&f, 1e-3), 4) / 1e-3 / (4 * pow(natural, 3));
     for (double j = 1e-7; j < 2e-6; j *= 10) {
-        const double h = boil_bath_side_coefficient(&f, 0.1, 20, j);
+        const double h = boil_convection_bath_side(&f, 0.1, 20, j);
         assert_close((h - natural) / j, slope, 0.01, 0);
     }
 }
@@ -98,16 +98,16 @@ static void first_gas_meets_a_finite_slope(void **state)
 static void more_difference_or_gas_is_more_heat(void **state)
 {
     (void)state;
-    const boil_liquid f = bath();
+    const boil_convection_liquid f = bath();
     double before = -1;
     for (double difference = 0; difference < 130; difference = difference * 1.3 + 1e-6) {
-        const double flow = difference * boil_natural_coefficient(&f, 0.1, difference);
+        const double flow = difference * boil_convection_natural(&f, 0.1, difference);
         assert_true(flow > before);
         before = flow;
     }
     before = 0;
     for (double j = 0; j < 0.2; j += 1e-3) {
-        const double h = boil_bath_side_coefficient(&f, 0.1, 20, j);
+        const double h = boil_convection_bath_side(&f, 0.1, 20, j);
         assert_true(h > before);
         before = h;
     }

@@ -3,9 +3,9 @@
 #include "transfer/dissolution.h"
 
 /* A pool of 1 m2, 0.4 m deep: 1450 kg/m3, 2 mPa s. */
-static boil_solids_place place(double grain_m, double stirring_W_kg)
+static boil_dissolution_place place(double grain_m, double stirring_W_kg)
 {
-    return (boil_solids_place){grain_m, 1450, 2e-3, stirring_W_kg, 1, 0.4};
+    return (boil_dissolution_place){grain_m, 1450, 2e-3, stirring_W_kg, 1, 0.4};
 }
 
 /* Hand calculation: nu = 1.3793e-6 m2/s, Sc = 919.5, Sc^(2/3) = 94.56; (0.1 nu)^(1/4) = 0.019271, (1e-4 nu)^(1/4) =
@@ -13,9 +13,9 @@ static boil_solids_place place(double grain_m, double stirring_W_kg)
 static void transfer_by_hand(void **state)
 {
     (void)state;
-    const boil_solids_place stirred = place(1e-3, 0.1), quiet = place(1e-3, 0);
-    assert_close(boil_solids_transfer(&stirred), 2.649e-5, 1e-3, 0);
-    assert_close(boil_solids_transfer(&quiet), 4.711e-6, 5e-4, 0);
+    const boil_dissolution_place stirred = place(1e-3, 0.1), quiet = place(1e-3, 0);
+    assert_close(boil_dissolution_transfer(&stirred), 2.649e-5, 1e-3, 0);
+    assert_close(boil_dissolution_transfer(&quiet), 4.711e-6, 5e-4, 0);
 }
 
 /* Grains of 1, 3, 10 mm that shrink at a constant speed k dC/rho are gone after d rho/(2 k dC) s, three times the time
@@ -25,12 +25,12 @@ static void grains_are_gone_after_three_time_constants(void **state)
     (void)state;
     static const double mm[] = {1, 3, 10}, stirred_s[] = {135, 404, 1350}, quiet_s[] = {760, 2300, 7600};
     for (int i = 0; i < 3; i++) {
-        const boil_solids_place stirred = place(1e-3 * mm[i], 0.1), quiet = place(1e-3 * mm[i], 0);
-        assert_close(3 * boil_solids_time(&stirred), stirred_s[i], 0.02, 0);
-        assert_close(3 * boil_solids_time(&quiet), quiet_s[i], 0.02, 0);
+        const boil_dissolution_place stirred = place(1e-3 * mm[i], 0.1), quiet = place(1e-3 * mm[i], 0);
+        assert_close(3 * boil_dissolution_time(&stirred), stirred_s[i], 0.02, 0);
+        assert_close(3 * boil_dissolution_time(&quiet), quiet_s[i], 0.02, 0);
     }
-    const boil_solids_place dust = place(1e-6, 1);
-    assert_close(boil_solids_time(&dust), 1, 0, 0); /* never faster than a second */
+    const boil_dissolution_place dust = place(1e-6, 1);
+    assert_close(boil_dissolution_time(&dust), 1, 0, 0); /* never faster than a second */
 }
 
 /* Hand calculation, R g = 4.7342 m/s2: 1 mm 4.7342e-6/(2.4827e-5 + 5.9587e-5) = 0.05608 m/s; 20 um is Stokes' to 1 %:
@@ -38,14 +38,14 @@ static void grains_are_gone_after_three_time_constants(void **state)
 static void fall_by_hand(void **state)
 {
     (void)state;
-    boil_solids_place p = place(1e-3, 0);
-    assert_close(boil_solids_fall(&p), 0.05608, 1e-3, 0);
+    boil_dissolution_place p = place(1e-3, 0);
+    assert_close(boil_dissolution_fall(&p), 0.05608, 1e-3, 0);
     p.grain_m = 20e-6;
-    assert_close(boil_solids_fall(&p), 7.627e-5, 0.01, 0);
-    const boil_solids_place large = place(0.02, 0), larger = place(0.08, 0);
-    assert_close(boil_solids_fall(&larger) / boil_solids_fall(&large), 2, 0.01, 0);
+    assert_close(boil_dissolution_fall(&p), 7.627e-5, 0.01, 0);
+    const boil_dissolution_place large = place(0.02, 0), larger = place(0.08, 0);
+    assert_close(boil_dissolution_fall(&larger) / boil_dissolution_fall(&large), 2, 0.01, 0);
     p.liquid_kg_m3 = 2200;
-    assert_true(boil_solids_fall(&p) == 0);
+    assert_true(boil_dissolution_fall(&p) == 0);
 }
 
 static void stirring_keeps_grains_up(void **state)
@@ -53,15 +53,15 @@ static void stirring_keeps_grains_up(void **state)
     (void)state;
     double before = -1;
     for (double eps = 0; eps < 3; eps += 0.01) {
-        const boil_solids_place p = place(1e-3, eps);
-        const double up = boil_solids_kept_up(&p);
+        const boil_dissolution_place p = place(1e-3, eps);
+        const double up = boil_dissolution_kept_up(&p);
         assert_true(up > before && up <= 1);
         before = up;
     }
-    const boil_solids_place still = place(1e-3, 0), half = place(1e-3, 0.1), full = place(1e-3, 1);
-    assert_true(boil_solids_kept_up(&still) == 0);
-    assert_close(boil_solids_kept_up(&half), 0.5, 1e-12, 0);
-    assert_true(boil_solids_kept_up(&full) > 0.98);
+    const boil_dissolution_place still = place(1e-3, 0), half = place(1e-3, 0.1), full = place(1e-3, 1);
+    assert_true(boil_dissolution_kept_up(&still) == 0);
+    assert_close(boil_dissolution_kept_up(&half), 0.5, 1e-12, 0);
+    assert_true(boil_dissolution_kept_up(&full) > 0.98);
 }
 
 /* A tonne and 290 kg on 1 m2 lie a metre deep: 2150 kg/m3, two fifths void. A thick bed dissolves at k dC per area,
@@ -69,14 +69,14 @@ static void stirring_keeps_grains_up(void **state)
 static void bed_lies_on_the_floor(void **state)
 {
     (void)state;
-    const boil_solids_place p = place(1e-3, 0);
-    const double all = boil_solids_transfer(&p) * 300;
-    assert_close(boil_solids_exchange(&p, 0, 1290).bed_m, 1, 1e-12, 0);
-    assert_close(boil_solids_exchange(&p, 0, 100).from_bed_kg_s, all, 1e-12, 0);
-    assert_close(boil_solids_exchange(&p, 0, 1.29).from_bed_kg_s, all * (1 - exp(-1)), 1e-12, 0);
-    const double trace = boil_solids_exchange(&p, 0, 1e-9).from_bed_kg_s;
-    assert_close(boil_solids_exchange(&p, 0, 2e-9).from_bed_kg_s, 2 * trace, 1e-8, 0);
-    const boil_solids_flow nothing = boil_solids_exchange(&p, 0, 0);
+    const boil_dissolution_place p = place(1e-3, 0);
+    const double all = boil_dissolution_transfer(&p) * 300;
+    assert_close(boil_dissolution_exchange(&p, 0, 1290).bed_m, 1, 1e-12, 0);
+    assert_close(boil_dissolution_exchange(&p, 0, 100).from_bed_kg_s, all, 1e-12, 0);
+    assert_close(boil_dissolution_exchange(&p, 0, 1.29).from_bed_kg_s, all * (1 - exp(-1)), 1e-12, 0);
+    const double trace = boil_dissolution_exchange(&p, 0, 1e-9).from_bed_kg_s;
+    assert_close(boil_dissolution_exchange(&p, 0, 2e-9).from_bed_kg_s, 2 * trace, 1e-8, 0);
+    const boil_dissolution_flow nothing = boil_dissolution_exchange(&p, 0, 0);
     assert_true(nothing.from_bed_kg_s == 0 && nothing.from_suspension_kg_s == 0 && nothing.settling_kg_s == 0 &&
                 nothing.stirred_up_kg_s == 0);
 }
@@ -85,18 +85,18 @@ static void bed_lies_on_the_floor(void **state)
 static void bed_insulates(void **state)
 {
     (void)state;
-    assert_close(boil_solids_bed_superheat(5e-3, 34e3), 212.5, 1e-12, 0);
+    assert_close(boil_dissolution_bed_superheat(5e-3, 34e3), 212.5, 1e-12, 0);
 }
 
 /* Throw in 5 kg and wait ten minutes, in steps of 0.1 s. */
-static boil_solids_flow thrown_in(const boil_solids_place *p, double *suspended, double *bed, double *dissolved)
+static boil_dissolution_flow thrown_in(const boil_dissolution_place *p, double *suspended, double *bed, double *dissolved)
 {
     const double step = 0.1;
-    boil_solids_flow f = {0};
+    boil_dissolution_flow f = {0};
     *suspended = 5;
     *bed = *dissolved = 0;
     for (int i = 0; i < 6000; i++) {
-        f = boil_solids_exchange(p, *suspended, *bed);
+        f = boil_dissolution_exchange(p, *suspended, *bed);
         const double down = f.settling_kg_s - f.stirred_up_kg_s;
         *suspended -= step * (f.from_suspension_kg_s + down);
         *bed += step * (down - f.from_bed_kg_s);
@@ -109,7 +109,7 @@ static boil_solids_flow thrown_in(const boil_solids_place *p, double *suspended,
 static void a_quiet_bath_gets_a_bed_and_a_boil_none(void **state)
 {
     (void)state;
-    const boil_solids_place quiet = place(1e-3, 0), boiling = place(1e-3, 0.5);
+    const boil_dissolution_place quiet = place(1e-3, 0), boiling = place(1e-3, 0.5);
     double suspended, bed, dissolved;
     thrown_in(&quiet, &suspended, &bed, &dissolved);
     assert_close(suspended + bed + dissolved, 5, 1e-12, 0);
@@ -125,11 +125,11 @@ static void a_quiet_bath_gets_a_bed_and_a_boil_none(void **state)
 static void flows_are_continuous(void **state)
 {
     (void)state;
-    boil_solids_place p = place(1e-3, 0);
-    boil_solids_flow before = boil_solids_exchange(&p, 2, 3);
+    boil_dissolution_place p = place(1e-3, 0);
+    boil_dissolution_flow before = boil_dissolution_exchange(&p, 2, 3);
     for (double eps = 1e-5; eps < 1; eps += 1e-5) {
         p.stirring_W_kg = eps;
-        const boil_solids_flow f = boil_solids_exchange(&p, 2, 3);
+        const boil_dissolution_flow f = boil_dissolution_exchange(&p, 2, 3);
         assert_close(f.from_suspension_kg_s, before.from_suspension_kg_s, 0.03, 0);
         assert_close(f.settling_kg_s, before.settling_kg_s, 0, 1e-4);
         assert_close(f.stirred_up_kg_s, before.stirred_up_kg_s, 0, 1e-4);
@@ -137,7 +137,7 @@ static void flows_are_continuous(void **state)
     }
     for (double rho = 2140; rho < 2160; rho += 0.1) {
         p.liquid_kg_m3 = rho;
-        assert_true(isfinite(boil_solids_exchange(&p, 2, 3).settling_kg_s));
+        assert_true(isfinite(boil_dissolution_exchange(&p, 2, 3).settling_kg_s));
     }
 }
 

@@ -31,7 +31,7 @@ static double liquor_pressure(const void *liquid, double temperature_K, double *
 /* Everything an exchange is made of, with its answer. */
 typedef struct {
     boil_losses losses;
-    boil_room room;
+    boil_ambient room;
     double activity, area_m2, liquid_K, steam_kg_s, guess_K;
     boil_surface_flow flow;
     long asked;
@@ -41,7 +41,7 @@ typedef struct {
 static exchange exchange_default(void)
 {
     return (exchange){.losses = boil_losses_default(),
-                      .room = boil_room_default(),
+                      .room = boil_ambient_default(),
                       .activity = 1,
                       .area_m2 = 1,
                       .liquid_K = 350,
@@ -237,7 +237,7 @@ static void a_pool_lies_between_still_and_active_ones(void **state)
     x.room.temperature_K = 300.15;
     exchange_solve(&x);
     double plain =
-        (89 + 78.2 * 0.3) * 1e-3 * (boil_water_saturation_pressure(301.15) - boil_room_vapour_pressure(&x.room));
+        (89 + 78.2 * 0.3) * 1e-3 * (boil_water_saturation_pressure(301.15) - boil_ambient_vapour_pressure(&x.room));
     print_message("pool at 28 degC: %.3f of the plain formula (measured 0.74 still, 1.26 active)\n",
                   evaporation_W(&x) / plain);
     assert_true(evaporation_W(&x) / plain > 0.74);
@@ -266,7 +266,7 @@ static void a_hot_bath_agrees_with_the_textbook(void **state)
     exchange x = exchange_default();
     x.area_m2 = 3.5;
     x.liquid_K = 323.15;
-    x.room = (boil_room){92e3, 293.15, 0.52, 0};
+    x.room = (boil_ambient){92e3, 293.15, 0.52, 0};
     x.losses.liquid_coefficient_W_m2K = SKIN_OFF;
     exchange_solve(&x);
     assert_close(x.flow.radiation_W, 663, 0.002, 0);
@@ -274,7 +274,7 @@ static void a_hot_bath_agrees_with_the_textbook(void **state)
     exchange_solve(&x);
     double coefficient = x.flow.convection_W / 3.5 / 25, kg_h = 3600 * x.flow.evaporation_kg_s;
     /* The textbook leaves the high-flux correction out. */
-    double p = 92e3, pw = boil_water_saturation_pressure(323.15), pa = boil_room_vapour_pressure(&x.room);
+    double p = 92e3, pw = boil_water_saturation_pressure(323.15), pa = boil_ambient_vapour_pressure(&x.room);
     double correction = p * log((p - pa) / (p - pw)) / (pw - pa);
     print_message("textbook bath: convection %+.1f %%, evaporation %+.1f %%, at low flux %+.1f %%\n",
                   100 * (coefficient / 5.126 - 1), 100 * (kg_h / 5.08 - 1), 100 * (kg_h / correction / 5.08 - 1));
@@ -346,7 +346,7 @@ static double expected_evaporation(const exchange *x)
     double g = x->losses.evaporation_factor * (0.089 + 0.0782 * x->room.draught_m_s) * p / latent_heat(skin);
     double capacity =
         x->area_m2 * g *
-        log((p - boil_room_vapour_pressure(&x->room)) / (p - x->activity * boil_water_saturation_pressure(skin)));
+        log((p - boil_ambient_vapour_pressure(&x->room)) / (p - x->activity * boil_water_saturation_pressure(skin)));
     return capacity <= 0 ? capacity : fmax(0, capacity - x->steam_kg_s);
 }
 
@@ -584,7 +584,7 @@ static void walls_lose_what_is_stated(void **state)
 {
     (void)state;
     boil_losses l = boil_losses_default();
-    boil_room r = boil_room_default();
+    boil_ambient r = boil_ambient_default();
     boil_tank t = boil_tank_default();
     t.length_m = 1;
     t.width_m = 1;
@@ -605,7 +605,7 @@ static void the_outside_of_the_insulation_is_in_balance(void **state)
 {
     (void)state;
     boil_losses l = boil_losses_default();
-    boil_room r = boil_room_default();
+    boil_ambient r = boil_ambient_default();
     boil_tank t = boil_tank_default();
     for (double liquid = 253.15; liquid < 473; liquid += 10.5) {
         for (t.insulation_m = 1e-3; t.insulation_m < 0.5; t.insulation_m *= 3) {

@@ -6,19 +6,19 @@
 #include "transfer/swell.h"
 
 /* Water at 100 degC, as in the tables. */
-static double water_drift(const boil_pool *p)
+static double water_drift(const boil_swell *p)
 {
-    return boil_pool_drift_velocity(p, 0.05891, 958.354, 0.59814);
+    return boil_swell_drift_velocity(p, 0.05891, 958.354, 0.59814);
 }
 
 static void drift_velocity(void **state)
 {
     (void)state;
-    const boil_pool p = boil_pool_default();
+    const boil_swell p = boil_swell_default();
     double worst = 0;
     published *table = published_open("tests/published/drift_velocity.csv");
     while (published_next(table)) {
-        const double v = boil_pool_drift_velocity(&p, published_number(table, "surface_tension_N_m"),
+        const double v = boil_swell_drift_velocity(&p, published_number(table, "surface_tension_N_m"),
                                                   published_number(table, "liquid_kg_m3"),
                                                   published_number(table, "vapour_kg_m3"));
         const double value = published_number(table, "value");
@@ -35,11 +35,11 @@ static void drift_velocity(void **state)
 static void void_fractions(void **state)
 {
     (void)state;
-    const boil_pool p = boil_pool_default();
+    const boil_swell p = boil_swell_default();
     double worst = 0, least = HUGE_VAL, most = 0;
     published *table = published_open("tests/published/void.csv");
     while (published_next(table)) {
-        const double model = boil_pool_void_upper(&p, water_drift(&p), published_number(table, "steam_m_s"));
+        const double model = boil_swell_void_upper(&p, water_drift(&p), published_number(table, "steam_m_s"));
         const double value = published_number(table, "value");
         if (strcmp(published_text(table, "kind"), "churn") == 0) {
             assert_close(model, value, 0, 1e-5);
@@ -55,13 +55,13 @@ static void void_fractions(void **state)
 }
 
 /* Steam entering evenly over the depth: the mean of j z/(C0 j z + V) over z in 0 to 1, by Simpson's rule. */
-static double mean_void(const boil_pool *p, double drift, double steam)
+static double mean_void(const boil_swell *p, double drift, double steam)
 {
     enum { PANELS = 200 };
     double sum = 0;
     for (int i = 0; i <= PANELS; i++) {
         const double weight = i == 0 || i == PANELS ? 1 : i % 2 ? 4 : 2;
-        sum += weight * boil_pool_void_upper(p, drift, steam * i / PANELS);
+        sum += weight * boil_swell_void_upper(p, drift, steam * i / PANELS);
     }
     return sum / (3 * PANELS);
 }
@@ -72,41 +72,41 @@ static void lower_void_is_the_mean_over_depth(void **state)
     unsigned points = 0;
     for (double distribution = 1; distribution < 1.6; distribution += 0.25) {
         for (double steam = 1e-7; steam < 3; steam *= 1.7) {
-            boil_pool p = boil_pool_default();
+            boil_swell p = boil_swell_default();
             p.distribution = distribution;
-            const double drift = water_drift(&p), lower = boil_pool_void_lower(&p, drift, steam);
+            const double drift = water_drift(&p), lower = boil_swell_void_lower(&p, drift, steam);
             assert_close(lower, mean_void(&p, drift, steam), 1e-6, 0);
-            assert_true(lower <= boil_pool_void_upper(&p, drift, steam));
-            assert_true(boil_pool_void_upper(&p, drift, steam) < 1 / distribution);
+            assert_true(lower <= boil_swell_void_upper(&p, drift, steam));
+            assert_true(boil_swell_void_upper(&p, drift, steam) < 1 / distribution);
             points++;
         }
     }
-    const boil_pool p = boil_pool_default();
-    assert_true(boil_pool_void_lower(&p, 0.24, 0) == 0);
+    const boil_swell p = boil_swell_default();
+    assert_true(boil_swell_void_lower(&p, 0.24, 0) == 0);
     print_message("mean void: against quadrature at %u points\n", points);
 }
 
 static void lower_void_has_no_step(void **state)
 {
     (void)state;
-    const boil_pool p = boil_pool_default();
+    const boil_swell p = boil_swell_default();
     const double drift = 0.24, steam = 1e-4 * drift / p.distribution;
-    const double below = boil_pool_void_lower(&p, drift, steam * (1 - 1e-9));
-    assert_close(boil_pool_void_lower(&p, drift, steam * (1 + 1e-9)), below, 2e-8, 0);
+    const double below = boil_swell_void_lower(&p, drift, steam * (1 - 1e-9));
+    assert_close(boil_swell_void_lower(&p, drift, steam * (1 + 1e-9)), below, 2e-8, 0);
 }
 
 static void held_steam_gives_its_velocity_back(void **state)
 {
     (void)state;
-    const boil_pool p = boil_pool_default();
+    const boil_swell p = boil_swell_default();
     for (double steam = 1e-9; steam < 20; steam *= 1.5) {
-        const double held = boil_pool_steam_held(&p, 0.237, steam, 0.4);
-        assert_close(boil_pool_steam_velocity(&p, 0.237, held, 0.4), steam, 1e-9, 0);
-        assert_close(held / (held + 0.4), boil_pool_void_upper(&p, 0.237, steam), 1e-12, 0);
+        const double held = boil_swell_steam_held(&p, 0.237, steam, 0.4);
+        assert_close(boil_swell_steam_velocity(&p, 0.237, held, 0.4), steam, 1e-9, 0);
+        assert_close(held / (held + 0.4), boil_swell_void_upper(&p, 0.237, steam), 1e-12, 0);
     }
-    assert_true(boil_pool_steam_velocity(&p, 0.237, 0, 0.4) == 0);
+    assert_true(boil_swell_steam_velocity(&p, 0.237, 0, 0.4) == 0);
     /* Beyond what the pool can hold (a trial step of an integrator) the answer is large, not infinite or negative. */
-    const double wild = boil_pool_steam_velocity(&p, 0.237, 40, 0.4);
+    const double wild = boil_swell_steam_velocity(&p, 0.237, 40, 0.4);
     assert_true(isfinite(wild) && wild > 100);
 }
 
@@ -114,13 +114,13 @@ static void held_steam_gives_its_velocity_back(void **state)
 static void mixing_times(void **state)
 {
     (void)state;
-    const boil_pool p = boil_pool_default();
+    const boil_swell p = boil_swell_default();
     double worst = 0;
     published *table = published_open("tests/published/mixing_time.csv");
     while (published_next(table)) {
         const double power = published_number(table, "stirring_W_kg");
         const double radius = published_number(table, "radius_m"), depth = published_number(table, "depth_m");
-        const double tau = boil_pool_mixing_time(&p, power, radius, depth);
+        const double tau = boil_swell_mixing_time(&p, power, radius, depth);
         const double value = published_number(table, "value");
         assert_close(3 * tau, value, 0, published_number(table, "absolute"));
         worst = fmax(worst, fabs(3 * tau - value));
@@ -132,17 +132,17 @@ static void mixing_times(void **state)
 static void mixing_time_follows_the_factor_and_ends_at_infinity(void **state)
 {
     (void)state;
-    boil_pool p = boil_pool_default();
-    const double tau = boil_pool_mixing_time(&p, 0.1, 0.35, 0.7);
+    boil_swell p = boil_swell_default();
+    const double tau = boil_swell_mixing_time(&p, 0.1, 0.35, 0.7);
     p.mixing_time_factor = 1.0 / 3;
-    assert_close(boil_pool_mixing_time(&p, 0.1, 0.35, 0.7), tau / 3, 1e-14, 0);
-    assert_true(isinf(boil_pool_mixing_time(&p, 0, 0.35, 0.7)));
-    assert_true(isinf(boil_pool_mixing_time(&p, (double)NAN, 0.35, 0.7)));
+    assert_close(boil_swell_mixing_time(&p, 0.1, 0.35, 0.7), tau / 3, 1e-14, 0);
+    assert_true(isinf(boil_swell_mixing_time(&p, 0, 0.35, 0.7)));
+    assert_true(isinf(boil_swell_mixing_time(&p, (double)NAN, 0.35, 0.7)));
 }
 
-static void problem_is(boil_pool p, const char *text)
+static void problem_is(boil_swell p, const char *text)
 {
-    const char *problem = boil_pool_problem(&p);
+    const char *problem = boil_swell_problem(&p);
     assert_non_null(problem);
     assert_non_null(strstr(problem, text));
 }
@@ -150,12 +150,12 @@ static void problem_is(boil_pool p, const char *text)
 static void problems_are_named(void **state)
 {
     (void)state;
-    const boil_pool good = boil_pool_default();
-    assert_null(boil_pool_problem(&good));
+    const boil_swell good = boil_swell_default();
+    assert_null(boil_swell_problem(&good));
     const double bad_distribution[] = {0.99, 1.51, (double)NAN}, bad_drift[] = {0.29, 1.61, (double)NAN};
     const double bad_factor[] = {0.29, 3.01, (double)NAN}, bad_coefficient[] = {0.49, 2.01, (double)NAN};
     for (int i = 0; i < 3; i++) {
-        boil_pool p = good, q = good, r = good, s = good;
+        boil_swell p = good, q = good, r = good, s = good;
         p.distribution = bad_distribution[i];
         q.drift = bad_drift[i];
         r.mixing_time_factor = bad_factor[i];

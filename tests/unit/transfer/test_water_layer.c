@@ -11,9 +11,9 @@
 #define MINUTE 60.0
 
 /* A 100 gal bath, judgement numbers: 0.556 m2, 0.68 m deep, 1450 kg/m3. */
-static boil_layer_stirring hundred_gallons(void)
+static boil_water_layer_stirring hundred_gallons(void)
 {
-    return (boil_layer_stirring){.area_m2 = 0.556,
+    return (boil_water_layer_stirring){.area_m2 = 0.556,
                                  .depth_m = 0.68,
                                  .bath_kg_m3 = 1450,
                                  .water_kg_m3 = 965,
@@ -21,34 +21,34 @@ static boil_layer_stirring hundred_gallons(void)
 }
 
 /* Stirred by a power in W/kg, with the mixing time that belongs to it. */
-static boil_layer_stirring stirred(double power_W_kg)
+static boil_water_layer_stirring stirred(double power_W_kg)
 {
-    const boil_pool pool = boil_pool_default();
-    boil_layer_stirring s = hundred_gallons();
+    const boil_swell pool = boil_swell_default();
+    boil_water_layer_stirring s = hundred_gallons();
     s.stirring_W_kg = power_W_kg;
-    s.mixing_time_s = boil_pool_mixing_time(&pool, power_W_kg, sqrt(s.area_m2 / BOIL_PI), s.depth_m);
+    s.mixing_time_s = boil_swell_mixing_time(&pool, power_W_kg, sqrt(s.area_m2 / BOIL_PI), s.depth_m);
     return s;
 }
 
 /* kg/s that a thick layer can lose at most. */
 static double most_mixed(double power_W_kg)
 {
-    const boil_layer_law law = boil_layer_law_default();
-    const boil_layer_stirring s = stirred(power_W_kg);
-    return boil_layer_mixing(&law, &s, 1e9, 1, NULL);
+    const boil_water_layer_law law = boil_water_layer_law_default();
+    const boil_water_layer_stirring s = stirred(power_W_kg);
+    return boil_water_layer_mixing(&law, &s, 1e9, 1, NULL);
 }
 
 static void cover_grows_from_none_to_all(void **state)
 {
     (void)state;
-    const boil_layer_law law = boil_layer_law_default();
-    assert_true(boil_layer_cover(&law, 0) == 0);
-    assert_true(boil_layer_cover(&law, -1e-6) == 0);
-    assert_close(boil_layer_cover(&law, 1e-9), 1e-9 / 3e-3, 1e-6, 0);
-    assert_close(boil_layer_cover(&law, 3e-3), 1 - exp(-1), 1e-14, 0);
-    assert_close(boil_layer_cover(&law, 0.1), 1, 1e-12, 0);
+    const boil_water_layer_law law = boil_water_layer_law_default();
+    assert_true(boil_water_layer_cover(&law, 0) == 0);
+    assert_true(boil_water_layer_cover(&law, -1e-6) == 0);
+    assert_close(boil_water_layer_cover(&law, 1e-9), 1e-9 / 3e-3, 1e-6, 0);
+    assert_close(boil_water_layer_cover(&law, 3e-3), 1 - exp(-1), 1e-14, 0);
+    assert_close(boil_water_layer_cover(&law, 0.1), 1, 1e-12, 0);
     for (double d = 1e-6; d < 0.03; d *= 1.3)
-        assert_true(boil_layer_cover(&law, 1.3 * d) > boil_layer_cover(&law, d));
+        assert_true(boil_water_layer_cover(&law, 1.3 * d) > boil_water_layer_cover(&law, d));
 }
 
 /* Judgement, factor of two: a boil of j = 0.002 m/s (stirring g j) mixes 0.32 kg/s, more than a trickle of 3 gal/min;
@@ -68,12 +68,12 @@ static void any_boil_mixes_a_trickle_and_no_quiet_bath_does(void **state)
 /* Mass that stands where a trickle comes in as fast as it mixes, kg: q tau/(1 - q/limit) by (1). */
 static double standing_film(double power_W_kg, double inflow_kg_s)
 {
-    const boil_layer_law law = boil_layer_law_default();
-    const boil_layer_stirring s = stirred(power_W_kg);
+    const boil_water_layer_law law = boil_water_layer_law_default();
+    const boil_water_layer_stirring s = stirred(power_W_kg);
     double low = 0, high = 1e6;
     for (int i = 0; i < 200; i++) {
         const double mass = (low + high) / 2;
-        *(boil_layer_mixing(&law, &s, mass, 1, NULL) < inflow_kg_s ? &low : &high) = mass;
+        *(boil_water_layer_mixing(&law, &s, mass, 1, NULL) < inflow_kg_s ? &low : &high) = mass;
     }
     return low;
 }
@@ -84,7 +84,7 @@ static void trickle_on_a_boil_stands_as_a_film(void **state)
     (void)state;
     const double inflow = 965 * US_GALLON / MINUTE;
     for (double steam = 0.02; steam < 0.11; steam += 0.02) {
-        const boil_layer_stirring s = stirred(BOIL_GRAVITY * steam);
+        const boil_water_layer_stirring s = stirred(BOIL_GRAVITY * steam);
         const double film = standing_film(BOIL_GRAVITY * steam, inflow), limit = most_mixed(BOIL_GRAVITY * steam);
         assert_close(film, inflow * s.mixing_time_s / (1 - inflow / limit), 1e-9, 0);
         assert_true(film > 0.1 && film < 1);
@@ -97,11 +97,11 @@ static void trickle_on_a_boil_stands_as_a_film(void **state)
 /* Seconds in which a 30 mm layer is eroded by velocity u. */
 static double survival(double interface_m_s)
 {
-    const boil_layer_law law = boil_layer_law_default();
-    boil_layer_stirring s = hundred_gallons();
+    const boil_water_layer_law law = boil_water_layer_law_default();
+    boil_water_layer_stirring s = hundred_gallons();
     s.interface_m_s = interface_m_s;
     const double mass = 0.03 * s.area_m2 * s.water_kg_m3;
-    return mass / boil_layer_mixing(&law, &s, mass, 1, NULL);
+    return mass / boil_water_layer_mixing(&law, &s, mass, 1, NULL);
 }
 
 /* Judgement: quiet convection (0.03 m/s) erodes 30 mm in about 3 h, a load lowered at 0.15 m/s in about 18 s. Those
@@ -124,14 +124,14 @@ static void slow_erosion(void **state)
 static void derivative_by_stirring(void **state)
 {
     (void)state;
-    const boil_layer_law law = boil_layer_law_default();
+    const boil_water_layer_law law = boil_water_layer_law_default();
     const double step = 1e-5;
     for (double mass = 1e-4; mass < 1e3; mass *= 10) {
-        const boil_layer_stirring s = stirred(0.1), more = stirred(0.1 * exp(step)), less = stirred(0.1 * exp(-step));
+        const boil_water_layer_stirring s = stirred(0.1), more = stirred(0.1 * exp(step)), less = stirred(0.1 * exp(-step));
         double slope;
-        boil_layer_mixing(&law, &s, mass, 1, &slope);
-        const double above = boil_layer_mixing(&law, &more, mass, 1, NULL);
-        const double below = boil_layer_mixing(&law, &less, mass, 1, NULL);
+        boil_water_layer_mixing(&law, &s, mass, 1, &slope);
+        const double above = boil_water_layer_mixing(&law, &more, mass, 1, NULL);
+        const double below = boil_water_layer_mixing(&law, &less, mass, 1, NULL);
         assert_close(slope, (above - below) / (2 * step), 1e-8, 0);
     }
 }
@@ -139,47 +139,47 @@ static void derivative_by_stirring(void **state)
 static void erosion_follows_the_cover(void **state)
 {
     (void)state;
-    const boil_layer_law law = boil_layer_law_default();
-    boil_layer_stirring s = hundred_gallons();
+    const boil_water_layer_law law = boil_water_layer_law_default();
+    boil_water_layer_stirring s = hundred_gallons();
     s.interface_m_s = 0.1;
-    assert_close(boil_layer_mixing(&law, &s, 5, 0.4, NULL), 0.4 * boil_layer_mixing(&law, &s, 5, 1, NULL), 1e-12, 0);
+    assert_close(boil_water_layer_mixing(&law, &s, 5, 0.4, NULL), 0.4 * boil_water_layer_mixing(&law, &s, 5, 1, NULL), 1e-12, 0);
 }
 
 static void nothing_stirs_nothing_mixes(void **state)
 {
     (void)state;
-    const boil_layer_law law = boil_layer_law_default();
-    const boil_layer_stirring s = hundred_gallons();
-    assert_true(boil_layer_mixing(&law, &s, 5, 1, NULL) == 0);
+    const boil_water_layer_law law = boil_water_layer_law_default();
+    const boil_water_layer_stirring s = hundred_gallons();
+    assert_true(boil_water_layer_mixing(&law, &s, 5, 1, NULL) == 0);
 }
 
 static void heavy_layer_falls_in(void **state)
 {
     (void)state;
-    const boil_layer_law law = boil_layer_law_default();
-    boil_layer_stirring s = hundred_gallons();
+    const boil_water_layer_law law = boil_water_layer_law_default();
+    boil_water_layer_stirring s = hundred_gallons();
     s.bath_kg_m3 = 0.9989 * s.water_kg_m3;
-    assert_close(boil_layer_mixing(&law, &s, 5, 1, NULL), 5, 1e-14, 0);
+    assert_close(boil_water_layer_mixing(&law, &s, 5, 1, NULL), 5, 1e-14, 0);
     s.bath_kg_m3 = s.water_kg_m3;
-    assert_close(boil_layer_mixing(&law, &s, 5, 1, NULL), 2.5, 1e-14, 0);
+    assert_close(boil_water_layer_mixing(&law, &s, 5, 1, NULL), 2.5, 1e-14, 0);
     s.bath_kg_m3 = 1.0011 * s.water_kg_m3;
-    assert_true(boil_layer_mixing(&law, &s, 5, 1, NULL) == 0);
+    assert_true(boil_water_layer_mixing(&law, &s, 5, 1, NULL) == 0);
 }
 
 /* Stirred, and through the density of water: no step anywhere. */
 static void mixing_is_continuous_in_density(void **state)
 {
     (void)state;
-    const boil_layer_law law = boil_layer_law_default();
-    boil_layer_stirring s = hundred_gallons();
+    const boil_water_layer_law law = boil_water_layer_law_default();
+    boil_water_layer_stirring s = hundred_gallons();
     s.stirring_W_kg = 0.01;
     s.mixing_time_s = 60;
     s.interface_m_s = 0.01;
     s.bath_kg_m3 = 0.99 * s.water_kg_m3;
-    double before = boil_layer_mixing(&law, &s, 5, 1, NULL);
+    double before = boil_water_layer_mixing(&law, &s, 5, 1, NULL);
     for (int i = 1; i <= 20000; i++) {
         s.bath_kg_m3 = (0.99 + 1e-6 * i) * s.water_kg_m3;
-        double now = boil_layer_mixing(&law, &s, 5, 1, NULL);
+        double now = boil_water_layer_mixing(&law, &s, 5, 1, NULL);
         assert_true(fabs(now - before) < 0.1); /* a switch would leap by 5 */
         before = now;
     }
@@ -190,21 +190,21 @@ static void mixing_is_continuous_in_density(void **state)
 static void heat_reaches_the_layer_by_conduction(void **state)
 {
     (void)state;
-    const boil_layer_law law = boil_layer_law_default();
-    const double core = boil_layer_conductance(&law, 1, 1, 1, 300, 1e12);
+    const boil_water_layer_law law = boil_water_layer_law_default();
+    const double core = boil_water_layer_conductance(&law, 1, 1, 1, 300, 1e12);
     assert_true(core > 46.0 / 2 && core < 46.0 * 2);
     assert_close(core, 0.65 / sqrt(BOIL_PI * 1.6e-7 * 300), 1e-6, 0);
     /* Thin: half the layer. Thinner or younger than the floor: 2 mm. Area and cover in proportion. */
-    assert_close(boil_layer_conductance(&law, 1, 1, 0.02, 1e6, 1e12), 0.65 / 0.01, 1e-6, 0);
-    assert_close(boil_layer_conductance(&law, 1, 1, 1e-3, 1e6, 1e12), 0.65 / 2e-3, 1e-6, 0);
-    assert_close(boil_layer_conductance(&law, 1, 1, 1, 0, 1e12), 0.65 / 2e-3, 1e-6, 0);
-    assert_close(boil_layer_conductance(&law, 2, 0.5, 1, 0, 500), 1 / (1 / 500.0 + 2e-3 / 0.65), 1e-12, 0);
+    assert_close(boil_water_layer_conductance(&law, 1, 1, 0.02, 1e6, 1e12), 0.65 / 0.01, 1e-6, 0);
+    assert_close(boil_water_layer_conductance(&law, 1, 1, 1e-3, 1e6, 1e12), 0.65 / 2e-3, 1e-6, 0);
+    assert_close(boil_water_layer_conductance(&law, 1, 1, 1, 0, 1e12), 0.65 / 2e-3, 1e-6, 0);
+    assert_close(boil_water_layer_conductance(&law, 2, 0.5, 1, 0, 500), 1 / (1 / 500.0 + 2e-3 / 0.65), 1e-12, 0);
     print_message("layer's core after 5 min: %.0f of 46 W/m2K\n", core);
 }
 
-static void problem_is(boil_layer_law l, const char *text)
+static void problem_is(boil_water_layer_law l, const char *text)
 {
-    const char *problem = boil_layer_law_problem(&l);
+    const char *problem = boil_water_layer_law_problem(&l);
     assert_non_null(problem);
     assert_non_null(strstr(problem, text));
 }
@@ -212,12 +212,12 @@ static void problem_is(boil_layer_law l, const char *text)
 static void problems_are_named(void **state)
 {
     (void)state;
-    const boil_layer_law good = boil_layer_law_default();
-    assert_null(boil_layer_law_problem(&good));
+    const boil_water_layer_law good = boil_water_layer_law_default();
+    assert_null(boil_water_layer_law_problem(&good));
     const double bad_efficiency[] = {0.019, 0.21, (double)NAN}, bad_cover[] = {0.9e-3, 11e-3, (double)NAN};
     const double bad_floor[] = {0.9e-3, 6e-3, (double)NAN};
     for (int i = 0; i < 3; i++) {
-        boil_layer_law p = good, q = good, r = good;
+        boil_water_layer_law p = good, q = good, r = good;
         p.mixing_efficiency = bad_efficiency[i];
         q.cover_m = bad_cover[i];
         r.conduction_floor_m = bad_floor[i];

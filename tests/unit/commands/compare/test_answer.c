@@ -29,7 +29,7 @@ static size_t settings_that_differ(const pair *p)
 {
     size_t n = 0;
     for (size_t i = 0; i < key_count(); i++)
-        n += contrast_setting_differs(&p->c, i);
+        n += compare_setting_differs(&p->c, i);
     return n;
 }
 
@@ -40,13 +40,13 @@ static void one_water_act_tells_the_pair_apart(void **state)
     size_t n;
     carry_out_both(&p, "scenarios/water-while-quiet.bath", "scenarios/water-while-boiling.bath");
     assert_int_equal(settings_that_differ(&p), 0);
-    contrast_act *acts = contrast_acts(&p.c, &n);
+    compare_act *acts = compare_acts(&p.c, &n);
     assert_int_equal(n, 2);
     assert_true(acts[0].in_a && !acts[1].in_a);
     assert_close(acts[0].of->schedule.acts[acts[0].act].time_s, 320, 0, 1e-6);
     assert_close(acts[1].of->schedule.acts[acts[1].act].time_s, 600, 0, 1e-6);
     free(acts);
-    contrast_finding *found = contrast_findings(&p.c, &n);
+    compare_finding *found = compare_findings(&p.c, &n);
     assert_in_range(n, 4, 6);
     for (size_t i = 0; i < n; i++)
         assert_true(found[i].in[0] != NULL && found[i].in[1] == NULL);
@@ -63,11 +63,11 @@ static void nothing_differs_from_itself(void **state)
     size_t n;
     carry_out_both(&p, "scenarios/normal-shift.bath", "scenarios/normal-shift.bath");
     assert_int_equal(settings_that_differ(&p), 0);
-    contrast_act *acts = contrast_acts(&p.c, &n);
+    compare_act *acts = compare_acts(&p.c, &n);
     assert_int_equal(n, 0);
     free(acts);
-    for (size_t i = 0; contrast_measured(i) != NULL; i++)
-        assert_true(contrast_measured(i)->of(&p.of[0].o) == contrast_measured(i)->of(&p.of[1].o));
+    for (size_t i = 0; compare_measured(i) != NULL; i++)
+        assert_true(compare_measured(i)->of(&p.of[0].o) == compare_measured(i)->of(&p.of[1].o));
     forget_both(&p);
 }
 
@@ -76,12 +76,12 @@ static void the_other_tank_differs_in_its_shape(void **state)
     (void)state;
     pair p;
     carry_out_both(&p, "scenarios/normal-shift.bath", "scenarios/tall-narrow.bath");
-    assert_true(contrast_setting_differs(&p.c, key_index(key_find("tank", "shape", 5))));
-    assert_true(contrast_setting_differs(&p.c, key_index(key_find("tank", "length", 6))));
-    assert_true(contrast_setting_differs(&p.c, key_index(key_find("tank", "diameter", 8))));
-    assert_false(contrast_setting_differs(&p.c, key_index(key_find("bath", "salts", 5))));
-    assert_false(contrast_setting_differs(&p.c, key_index(key_find("", "title", 5))));
-    assert_false(contrast_setting_differs(&p.c, key_index(key_find("limits", "freeboard", 9)))); /* 6 in is the default */
+    assert_true(compare_setting_differs(&p.c, key_index(key_find("tank", "shape", 5))));
+    assert_true(compare_setting_differs(&p.c, key_index(key_find("tank", "length", 6))));
+    assert_true(compare_setting_differs(&p.c, key_index(key_find("tank", "diameter", 8))));
+    assert_false(compare_setting_differs(&p.c, key_index(key_find("bath", "salts", 5))));
+    assert_false(compare_setting_differs(&p.c, key_index(key_find("", "title", 5))));
+    assert_false(compare_setting_differs(&p.c, key_index(key_find("limits", "freeboard", 9)))); /* 6 in is the default */
     forget_both(&p);
 }
 

@@ -29,7 +29,7 @@ static void begin(study *s, size_t inputs, double low, double high, size_t point
     }
     for (size_t i = 0; i < loads; i++)
         snprintf(s->loads[i].words, sizeof s->loads[i].words, "load %zu lb", i + 1);
-    assert_int_equal(study_begin(s), BOIL_OK);
+    assert_int_equal(explore_begin(s), BOIL_OK);
 }
 
 typedef double function(const double x[]);
@@ -37,15 +37,15 @@ typedef double function(const double x[]);
 /* The slowest recovery is the function; every other result is zero. */
 static void fill(study *s, function *f)
 {
-    double x[BOIL_SAMPLE_INPUTS + 1];
-    for (size_t row = 0; row < study_rows(s); row++) {
-        if (!study_needs(s, row))
+    double x[BOIL_SAMPLING_INPUTS + 1];
+    for (size_t row = 0; row < explore_rows(s); row++) {
+        if (!explore_needs(s, row))
             continue;
-        study_values(s, row, x);
+        explore_values(s, row, x);
         for (size_t k = 0; k < s->outputs; k++)
-            study_row(s, row)[k] = 0;
-        study_row(s, row)[STUDY_DONE] = 1;
-        study_row(s, row)[STUDY_SLOWEST_S] = f(x);
+            explore_row(s, row)[k] = 0;
+        explore_row(s, row)[EXPLORE_DONE] = 1;
+        explore_row(s, row)[EXPLORE_SLOWEST_S] = f(x);
     }
 }
 
@@ -95,18 +95,18 @@ static void indices_are_the_closed_forms(void **state)
     }
     begin(&s, 3, -PI, PI, 1024, 0);
     fill(&s, ishigami);
-    boil_sensitivity x = study_sensitivity(&s, STUDY_SLOWEST_S);
+    boil_sensitivity x = explore_sensitivity(&s, EXPLORE_SLOWEST_S);
     print_message("Ishigami: first within %.2f of their bars, total within %.2f\n", worst_of(x.first, first3, 3),
                   worst_of(x.total, total3, 3));
     assert_true(worst_of(x.first, first3, 3) < 1 && worst_of(x.total, total3, 3) < 1);
-    study_free(&s);
+    explore_free(&s);
     begin(&s, 8, 0, 1, 1024, 0);
     fill(&s, sobol_g);
-    x = study_sensitivity(&s, STUDY_SLOWEST_S);
+    x = explore_sensitivity(&s, EXPLORE_SLOWEST_S);
     print_message("Sobol' G: first within %.2f of their bars, total within %.2f\n", worst_of(x.first, first8, 8),
                   worst_of(x.total, total8, 8));
     assert_true(worst_of(x.first, first8, 8) < 1 && worst_of(x.total, total8, 8) < 1);
-    study_free(&s);
+    explore_free(&s);
 }
 
 /* Odds and percentiles -------------------------------------------------------------------------------------------- */
@@ -122,16 +122,16 @@ static void percentiles_are_the_inputs(void **state)
     study s;
     begin(&s, 2, 0, 100, 256, 0);
     fill(&s, itself);
-    study_spread p = study_spread_of(&s, 0, STUDY_SLOWEST_S);
+    explore_spread p = explore_spread_of(&s, 0, EXPLORE_SLOWEST_S);
     assert_int_equal(p.count, 2 * 8 * 256);
     assert_int_equal(p.never, 0);
-    assert_close(study_spread_at(&p, 0.05), 5, 0, 0.1);
-    assert_close(study_spread_at(&p, 0.95), 95, 0, 0.1);
-    study_spread_free(&p);
-    boil_odds o = study_odds(&s, 0, STUDY_SLOWEST_S, 75);
+    assert_close(explore_spread_at(&p, 0.05), 5, 0, 0.1);
+    assert_close(explore_spread_at(&p, 0.95), 95, 0, 0.1);
+    explore_spread_free(&p);
+    boil_odds o = explore_odds(&s, 0, EXPLORE_SLOWEST_S, 75);
     assert_close(o.chance, 0.25, 0, 0.002);
     assert_true(o.low < 0.25 && o.high > 0.25 && o.high - o.low < 0.03);
-    study_free(&s);
+    explore_free(&s);
 }
 
 /* A quarter never comes back: the upper percentiles are never, the lower ones those of all draws. */
@@ -141,15 +141,15 @@ static void never_is_later_than_all(void **state)
     study s;
     begin(&s, 2, 0, 100, 256, 0);
     fill(&s, itself);
-    for (size_t row = 0; row < study_rows(&s); row++)
-        if (study_row(&s, row)[STUDY_SLOWEST_S] > 75)
-            study_row(&s, row)[STUDY_SLOWEST_S] = (double)NAN;
-    study_spread p = study_spread_of(&s, 0, STUDY_SLOWEST_S);
+    for (size_t row = 0; row < explore_rows(&s); row++)
+        if (explore_row(&s, row)[EXPLORE_SLOWEST_S] > 75)
+            explore_row(&s, row)[EXPLORE_SLOWEST_S] = (double)NAN;
+    explore_spread p = explore_spread_of(&s, 0, EXPLORE_SLOWEST_S);
     assert_close((double)p.never / (double)(p.count + p.never), 0.25, 0, 0.002);
-    assert_close(study_spread_at(&p, 0.5), 50, 0, 0.2);
-    assert_true(isnan(study_spread_at(&p, 0.95)));
-    study_spread_free(&p);
-    study_free(&s);
+    assert_close(explore_spread_at(&p, 0.5), 50, 0, 0.2);
+    assert_true(isnan(explore_spread_at(&p, 0.95)));
+    explore_spread_free(&p);
+    explore_free(&s);
 }
 
 /* Runs that left what is known count in odds, not in percentiles; rows not made count nowhere. */
@@ -159,41 +159,41 @@ static void failed_and_missing_rows_are_told_apart(void **state)
     study s;
     begin(&s, 1, 0, 1, 4, 1);
     fill(&s, itself);
-    study_row(&s, 0)[STUDY_DONE] = 0;
-    study_row(&s, 1)[STUDY_DONE] = (double)NAN;
-    study_spread p = study_spread_of(&s, 0, STUDY_SLOWEST_S);
-    boil_odds o = study_odds(&s, 0, STUDY_BACK_SHARE, 1);
+    explore_row(&s, 0)[EXPLORE_DONE] = 0;
+    explore_row(&s, 1)[EXPLORE_DONE] = (double)NAN;
+    explore_spread p = explore_spread_of(&s, 0, EXPLORE_SLOWEST_S);
+    boil_odds o = explore_odds(&s, 0, EXPLORE_BACK_SHARE, 1);
     assert_int_equal(p.count, 2 * 8 * 4 - 2);
     assert_int_equal(o.count, 2 * 8 * 4 - 1);
-    assert_int_equal(study_count(&s, true), study_count(&s, false) - 1);
-    study_spread_free(&p);
-    for (size_t row = 0; row < study_rows(&s); row++)
-        study_row(&s, row)[STUDY_DONE] = (double)NAN;
-    p = study_spread_of(&s, 0, STUDY_SLOWEST_S);
-    assert_true(isnan(study_spread_at(&p, 0.5)) && isnan(study_odds(&s, 0, STUDY_BACK_SHARE, 1).chance));
-    study_spread_free(&p);
-    study_free(&s);
+    assert_int_equal(explore_count(&s, true), explore_count(&s, false) - 1);
+    explore_spread_free(&p);
+    for (size_t row = 0; row < explore_rows(&s); row++)
+        explore_row(&s, row)[EXPLORE_DONE] = (double)NAN;
+    p = explore_spread_of(&s, 0, EXPLORE_SLOWEST_S);
+    assert_true(isnan(explore_spread_at(&p, 0.5)) && isnan(explore_odds(&s, 0, EXPLORE_BACK_SHARE, 1).chance));
+    explore_spread_free(&p);
+    explore_free(&s);
 }
 
 static void gravest_finding_comes_first(void **state)
 {
     (void)state;
     study s;
-    study_finding found[STUDY_FINDINGS_MAX];
+    explore_finding found[EXPLORE_FINDINGS_MAX];
     begin(&s, 1, 0, 1, 4, 0);
     fill(&s, itself);
-    for (size_t row = 0; row < study_rows(&s); row++)
-        study_row(&s, row)[study_finding_output(3)] = 2; /* always, a caution */
-    study_row(&s, 0)[study_finding_output(5)] = 4;       /* once, a danger */
-    assert_int_equal(study_findings_of(&s, 0, found), 2);
+    for (size_t row = 0; row < explore_rows(&s); row++)
+        explore_row(&s, row)[explore_finding_output(3)] = 2; /* always, a caution */
+    explore_row(&s, 0)[explore_finding_output(5)] = 4;       /* once, a danger */
+    assert_int_equal(explore_findings_of(&s, 0, found), 2);
     assert_int_equal(found[0].gravest, BOIL_DANGER);
     assert_int_equal(found[0].odds.yes, 1);
     assert_int_equal(found[1].gravest, BOIL_CAUTION);
     assert_close(found[1].odds.chance, 1, 0, 0);
-    boil_odds grave = study_grave_odds(&s, 0);
+    boil_odds grave = explore_grave_odds(&s, 0);
     assert_int_equal(grave.yes, 1);
     assert_int_equal(grave.count, 2 * 8 * 4);
-    study_free(&s);
+    explore_free(&s);
 }
 
 static void mixing_is_known_to_vary(void **state)
@@ -201,10 +201,10 @@ static void mixing_is_known_to_vary(void **state)
     (void)state;
     study s;
     begin(&s, 1, 0.3, 3, 1, 0);
-    assert_false(study_varies_mixing(&s));
+    assert_false(explore_varies_mixing(&s));
     strcpy(s.inputs[0].words, "mixing time factor");
-    assert_true(study_varies_mixing(&s));
-    study_free(&s);
+    assert_true(explore_varies_mixing(&s));
+    explore_free(&s);
 }
 
 /* Files ----------------------------------------------------------------------------------------------------------- */
@@ -213,7 +213,7 @@ static char *rows_of(const study *s)
 {
     printed p;
     printed_begin(&p);
-    study_csv_write(s, p.to);
+    explore_csv_write(s, p.to);
     return printed_end(&p);
 }
 
@@ -221,8 +221,8 @@ static char *report_of(const study *s)
 {
     printed p;
     printed_begin(&p);
-    study_report(s, SHOW_US, false, p.to);
-    study_json(s, p.to);
+    explore_report(s, UNITS_US, false, p.to);
+    explore_json(s, p.to);
     return printed_end(&p);
 }
 
@@ -252,22 +252,22 @@ static void shards_merge_to_the_same_bytes(void **state)
     const char *paths[SHARDS + 1];
     begin(&whole, 2, 0, 1, 2, 2);
     fill(&whole, sobol_g);
-    study_row(&whole, 3)[study_load_output_of(&whole, 1, STUDY_LOAD_RECOVERY_S)] = (double)NAN;
+    explore_row(&whole, 3)[explore_load_output_of(&whole, 1, EXPLORE_LOAD_RECOVERY_S)] = (double)NAN;
     char *want = rows_of(&whole), *want_report = report_of(&whole);
     for (size_t i = 0; i < SHARDS; i++) {
         begin(&part, 2, 0, 1, 2, 2);
-        for (size_t row = i; row < study_rows(&part); row += SHARDS)
-            memcpy(study_row(&part, row), study_row(&whole, row), part.outputs * sizeof *part.values);
+        for (size_t row = i; row < explore_rows(&part); row += SHARDS)
+            memcpy(explore_row(&part, row), explore_row(&whole, row), part.outputs * sizeof *part.values);
         char *text = rows_of(&part);
         files[SHARDS - 1 - i] = write_scratch(text, strlen(text));
         if (i == 2)
             files[SHARDS] = write_scratch(text, strlen(text));
         free(text);
-        study_free(&part);
+        explore_free(&part);
     }
     for (size_t i = 0; i <= SHARDS; i++)
         paths[i] = files[i].path;
-    assert_true(study_csv_read(&merged, paths, SHARDS + 1));
+    assert_true(explore_csv_read(&merged, paths, SHARDS + 1));
     char *got = rows_of(&merged), *got_report = report_of(&merged);
     assert_string_equal(got, want);
     assert_string_equal(got_report, want_report);
@@ -277,8 +277,8 @@ static void shards_merge_to_the_same_bytes(void **state)
     free(want_report);
     free(got);
     free(got_report);
-    study_free(&merged);
-    study_free(&whole);
+    explore_free(&merged);
+    explore_free(&whole);
 }
 
 static char *replaced(const char *text, const char *from, const char *to)
@@ -296,10 +296,10 @@ static bool reads(const char *text, size_t length)
     study s;
     scratch f = write_scratch(text, length);
     const char *path = f.path;
-    bool good = study_csv_read(&s, &path, 1);
+    bool good = explore_csv_read(&s, &path, 1);
     if (good)
         free(report_of(&s));
-    study_free(&s);
+    explore_free(&s);
     unlink(f.path);
     return good;
 }
@@ -311,7 +311,7 @@ static char *small_study(void)
     begin(&s, 2, 0, 1, 1, 1);
     fill(&s, itself);
     char *text = rows_of(&s);
-    study_free(&s);
+    explore_free(&s);
     return text;
 }
 
@@ -374,13 +374,13 @@ static void absurd_values_are_reported(void **state)
     study s;
     begin(&s, 2, 0, 1, 4, 2);
     fill(&s, itself);
-    for (size_t row = 0; row < study_rows(&s); row++)
+    for (size_t row = 0; row < explore_rows(&s); row++)
         for (size_t k = 1; k < s.outputs; k++)
-            study_row(&s, row)[k] = absurd[(row * 7 + k) % 5];
+            explore_row(&s, row)[k] = absurd[(row * 7 + k) % 5];
     char *text = report_of(&s);
     assert_non_null(strstr(text, "Findings"));
     free(text);
-    study_free(&s);
+    explore_free(&s);
 }
 
 int main(void)

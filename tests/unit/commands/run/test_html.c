@@ -133,7 +133,7 @@ static char *page_of(const outcome *o, const char *svg)
     if (svg != NULL)
         drawn.length = (size_t)snprintf(bytes, sizeof bytes, "%s", svg);
     printed_begin(&p);
-    page(o, SHOW_US, &drawn, &problem, p.to);
+    page(o, UNITS_US, &drawn, &problem, p.to);
     return printed_end(&p);
 }
 
@@ -221,7 +221,7 @@ static void a_load_is_lifted_by_the_clock(void **state)
     carried_out c;
     size_t n;
     carry_out(&c, "scenarios/normal-shift.bath", 10);
-    order *list = orders_of(&c.o, &n);
+    order *list = run_actions_of(&c.o, &n);
     assert_int_equal(n, 8 * 3); /* each hour two loads in, two out, two waters */
     for (size_t i = 1; i < n; i++)
         assert_true(list[i].time_s >= list[i - 1].time_s);
@@ -254,7 +254,7 @@ static void many_alike_are_one_order(void **state)
     close(file);
     write_many(path);
     carry_out(&c, path, 10);
-    order *list = orders_of(&c.o, &n);
+    order *list = run_actions_of(&c.o, &n);
     assert_int_equal(n, 3);
     assert_int_equal(list[0].times, 120);
     assert_close(list[0].last_s, 239 * 60, 0, 1e-6);

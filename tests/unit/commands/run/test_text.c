@@ -22,7 +22,7 @@
 typedef struct {
     scenario scenario;
     outcome outcome;
-    boil_act acts[LOADS_MOST + 1];
+    boil_action acts[LOADS_MOST + 1];
     boil_load_result loads[LOADS_MOST];
     boil_addition_result addition;
     boil_row rows[3];
@@ -67,10 +67,10 @@ static void shift_begin(shift *s, size_t loads)
                               .start_s = 21600,
                               .plant = boil_plant_default()}};
     s->scenario.plant.tank.depth_m = 0.9144;
-    s->scenario.plant.charge = (boil_charge){{0.8, 0.15, 0.05}, BOIL_BY_BOILING_POINT, 413.7, 0};
+    s->scenario.plant.charge = (boil_initial_charge){{0.8, 0.15, 0.05}, BOIL_BY_BOILING_POINT, 413.7, 0};
     for (size_t i = 0; i < loads; i++) {
         double t = 300 + 1800.0 * (double)i;
-        s->acts[i] = (boil_act){.time_s = t, .kind = BOIL_ACT_LOAD};
+        s->acts[i] = (boil_action){.time_s = t, .kind = BOIL_ACTION_LOAD};
         s->loads[i] = (boil_load_result){.time_s = t,
                                          .mass_kg = 45,
                                          .boil_lost_s = t + 5,
@@ -98,7 +98,7 @@ static void shift_begin(shift *s, size_t loads)
 static void add_water(shift *s, double t)
 {
     size_t last = s->scenario.schedule.count++;
-    s->acts[last] = (boil_act){.time_s = t, .kind = BOIL_ACT_WATER};
+    s->acts[last] = (boil_action){.time_s = t, .kind = BOIL_ACTION_WATER};
     s->addition = (boil_addition_result){.time_s = t,
                                          .over_s = 240,
                                          .mass_kg = 7.57,
@@ -143,14 +143,14 @@ static shift the;
 
 static void assert_verdict(const char *text)
 {
-    assert_string_equal(verdict_of(&the.outcome, SHOW_US).text, text);
+    assert_string_equal(verdict_of(&the.outcome, UNITS_US).text, text);
 }
 
-static char *printed_by(void (*print)(const outcome *, show_system, FILE *))
+static char *printed_by(void (*print)(const outcome *, unit_system, FILE *))
 {
     printed p;
     printed_begin(&p);
-    print(&the.outcome, SHOW_US, p.to);
+    print(&the.outcome, UNITS_US, p.to);
     return printed_end(&p);
 }
 
@@ -260,18 +260,18 @@ static void the_sheet_tells_kinds_apart_and_what_parts_carry_out(void **state)
     (void)state;
     shift_begin(&the, 1);
     add_water(&the, 3600);
-    the.acts[1].kind = the.addition.kind = BOIL_ACT_SALTS;
+    the.acts[1].kind = the.addition.kind = BOIL_ACTION_SALTS;
     the.loads[0].drag_out_kg = 0.105;
     char *text = printed_by(sheet_print);
     assert_says(text, "hot in/out  steam layer rise\n");
     assert_says(text, "6:05  load                                6:05     50 s  281.9    90 s -0.231\n");
     assert_says(text, "7:00  salts                               kept        -                 +16.7   x1.3");
     free(text);
-    the.acts[1].kind = the.addition.kind = BOIL_ACT_LIQUID;
+    the.acts[1].kind = the.addition.kind = BOIL_ACTION_LIQUID;
     text = printed_by(sheet_print);
     assert_says(text, "7:00  liquid                              kept");
     free(text);
-    the.acts[1].kind = BOIL_ACT_MIXER; /* is no addition: no line */
+    the.acts[1].kind = BOIL_ACTION_MIXER; /* is no addition: no line */
     text = printed_by(sheet_print);
     assert_int_equal(lines_of(text), 3);
     free(text);
@@ -310,7 +310,7 @@ static void the_account_is_in_all_per_load_and_per_hundredweight(void **state)
     free(text);
     printed p;
     printed_begin(&p);
-    account_print(&the.outcome, SHOW_SI, p.to);
+    account_print(&the.outcome, UNITS_SI, p.to);
     text = printed_end(&p);
     assert_says(text, "         in all       per load   per 100 kg of steel\n");
     assert_says(text, " fuel                                    10.0 kWh       1.25 kWh              5.51 kWh\n");
@@ -324,7 +324,7 @@ static void the_account_names_all_that_there_was(void **state)
     boil_summary *s = &the.outcome.central.summary;
     set_account(s);
     the.scenario.plant.heater.source = BOIL_HEAT_STEAM;
-    the.scenario.plant.control.mode = BOIL_CONTROL_ON_OFF;
+    the.scenario.plant.control.mode = BOIL_WATER_CONTROL_ON_OFF;
     s->water_added_kg = 1;
     s->water_controlled_kg = 30;
     s->valve_openings = 12;
@@ -390,7 +390,7 @@ static void what_follows_an_overflow_is_marked(void **state)
     text = printed_by(sheet_print);
     assert_says(text, "\n*    6:05  load");
     free(text);
-    text = printed_by(strip_print);
+    text = printed_by(chart_print);
     assert_says(text, "from 6:05 on, after overflow: not a prediction\n");
     free(text);
 }
@@ -399,7 +399,7 @@ static void the_strip_fits_a_terminal(void **state)
 {
     (void)state;
     shift_begin(&the, 8);
-    char *text = printed_by(strip_print);
+    char *text = printed_by(chart_print);
     assert_in_range(widest_of(text), 60, 80);
     assert_says(text, "q");
     assert_says(text, "       36.0 |====="); /* 0.9144 m */
@@ -407,12 +407,12 @@ static void the_strip_fits_a_terminal(void **state)
         assert_in_range((unsigned char)*c, '\n', '~');
     free(text);
     the.outcome.central.rows_count = 0;
-    text = printed_by(strip_print);
+    text = printed_by(chart_print);
     assert_string_equal(text, "");
     free(text);
 }
 
-static char *whole_report(show_system system, bool colour)
+static char *whole_report(unit_system system, bool colour)
 {
     printed p;
     printed_begin(&p);
@@ -427,7 +427,7 @@ static void a_report_says_what_it_must(void **state)
     add_water(&the, 15000);
     set_found(&the, finding("freeboard-low", "freeboard below the limit", BOIL_CAUTION, 4920));
     set_possible(&the, finding("overflow", "the boiling surface reaches the rim", BOIL_DANGER, 5000));
-    char *text = whole_report(SHOW_US, false);
+    char *text = whole_report(UNITS_US, false);
     assert_in_range(widest_of(text), 80, 130); /* the verdict is one line, however long */
     assert_says(text,
                 " CAUTION     7:22  freeboard below the limit: 7.9 in, limit 3.9 in\n                   Do this.\n");
@@ -442,7 +442,7 @@ static void a_report_says_what_it_must(void **state)
     assert_null(strstr(text, "nan"));
     assert_null(strchr(text, '\033'));
     free(text);
-    text = whole_report(SHOW_SI, true);
+    text = whole_report(UNITS_SI, true);
     assert_says(text, "\033[1;33mCAUTION\033[0m     7:22  freeboard below the limit: 200 mm, limit 100 mm\n");
     free(text);
 }
@@ -451,15 +451,15 @@ static void uncertainty_falls_on_what_was_not_given(void **state)
 {
     (void)state;
     printed p;
-    boil_charge c = {{0.8, 0.15, 0.05}, BOIL_BY_STRENGTH, 719, 0};
+    boil_initial_charge c = {{0.8, 0.15, 0.05}, BOIL_BY_STRENGTH, 719, 0};
     printed_begin(&p);
-    report_uncertainty(&c, SHOW_US, p.to);
+    report_uncertainty(&c, UNITS_US, p.to);
     char *text = printed_end(&p);
     assert_says(text, "up to 11 degF lower or 4 degF higher");
     free(text);
     c.blend[BOIL_NAOH] = 1;
     printed_begin(&p);
-    report_uncertainty(&c, SHOW_SI, p.to);
+    report_uncertainty(&c, UNITS_SI, p.to);
     text = printed_end(&p);
     assert_says(text, "up to 4 K lower or 2 K higher");
     free(text);
@@ -471,7 +471,7 @@ static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
     printed p;
     shift_begin(&the, 1);
     add_water(&the, 2000);
-    the.addition.kind = BOIL_ACT_LIQUID;
+    the.addition.kind = BOIL_ACTION_LIQUID;
     the.loads[0].hot_s = NEVER;
     the.loads[0].drag_out_kg = 0.1;
     the.outcome.central.summary.water_controlled_kg = 30;
@@ -496,7 +496,7 @@ static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
     assert_null(strstr(text, "nan"));
     free(text);
     printed_begin(&p);
-    run_csv(&the.outcome.central, p.to);
+    trace_csv(&the.outcome.central, p.to);
     text = printed_end(&p);
     assert_int_equal(lines_of(text), 4);
     assert_says(text, "time_s,boiling,temperature_K,");

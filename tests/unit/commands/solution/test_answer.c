@@ -14,7 +14,7 @@ static boil_plant caustic_of(double salt_fraction)
     boil_plant p = boil_plant_default();
     p.tank.length_m = p.tank.width_m = p.tank.depth_m = 1;
     p.tank.level_m = 0.5;
-    p.charge = (boil_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, salt_fraction, 0};
+    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, salt_fraction, 0};
     return p;
 }
 
@@ -23,11 +23,11 @@ static void scales_of_the_hydrometer(void **unused)
     (void)unused;
     published *t = published_open("tests/published/hydrometer.csv");
     while (published_next(t))
-        assert_close(look_up_baume(published_number(t, "specific_gravity")), published_number(t, "baume"), 0,
+        assert_close(solution_baume(published_number(t, "specific_gravity")), published_number(t, "baume"), 0,
                      published_number(t, "tolerance") * 100);
     published_close(t);
-    assert_close(look_up_twaddell(1.5), 100, 1e-12, 0); /* each degree is 0.005 of specific gravity */
-    assert_close(look_up_twaddell(1), 0, 0, 1e-12);
+    assert_close(solution_twaddell(1.5), 100, 1e-12, 0); /* each degree is 0.005 of specific gravity */
+    assert_close(solution_twaddell(1), 0, 0, 1e-12);
 }
 
 /* The bounds are the rows' own, in per cent: the sources' uncertainty, or the known deviation. */
@@ -38,7 +38,7 @@ static void density_at_20_degC(void **unused)
     double worst = 0;
     published *t = published_open("tests/published/caustic_density.csv");
     while (published_next(t)) {
-        looked_up a;
+        solution_answer a;
         if (published_number(t, "t_degC") != 20)
             continue;
         boil_plant p = caustic_of(published_number(t, "wt_pct") / 100);
@@ -57,7 +57,7 @@ static void density_at_20_degC(void **unused)
 static void heat_of_dilution(void **unused)
 {
     (void)unused;
-    looked_up a;
+    solution_answer a;
     boil_plant p = caustic_of(0.5);
     assert_true(look_up(&p, &a));
     boil_mixture much = boil_mixture_of(p.charge.blend, 0.5), more;
@@ -71,7 +71,7 @@ static void heat_of_dilution(void **unused)
                     boil_solution_heat(&more, a.temperature_K).enthalpy_J;
     assert_close(free_J, a.dilution_J_kg, 1e-3, 0);
     assert_true(a.dilution_J_kg > 3e5);
-    assert_close(a.crystals_from_K, boil_saturation_liquidus(0.5), 0, 1e-6); /* of hydroxide alone: its liquidus */
+    assert_close(a.crystals_from_K, boil_solubility_liquidus(0.5), 0, 1e-6); /* of hydroxide alone: its liquidus */
 }
 
 static void rows_of_a_table(void **unused)
@@ -79,11 +79,11 @@ static void rows_of_a_table(void **unused)
     (void)unused;
     size_t count;
     boil_plant p = caustic_of(0.5);
-    const look_up_table tables[] = {{DIM_FRACTION, 0.40, 0.55, 0.05},
+    const solution_table tables[] = {{DIM_FRACTION, 0.40, 0.55, 0.05},
                                     {DIM_CONCENTRATION, 500, 800, 100},
                                     {DIM_TEMPERATURE, BOIL_ZERO_CELSIUS + 130, BOIL_ZERO_CELSIUS + 145, 5}};
     for (int k = 0; k < 3; k++) {
-        looked_up *rows = look_up_rows(&p, &tables[k], &count);
+        solution_answer *rows = solution_rows(&p, &tables[k], &count);
         assert_non_null(rows);
         assert_int_equal(count, 4);
         for (size_t i = 0; i < count; i++) {
