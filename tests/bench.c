@@ -121,7 +121,7 @@ typedef struct {
 
 static void explore_in_child(const char *path, size_t points, int threads, int to)
 {
-    static study s;
+    static explore_answer s;
     scenario_text text;
     scenario c = {0};
     messages m;
@@ -129,7 +129,7 @@ static void explore_in_child(const char *path, size_t points, int threads, int t
     messages_init(&m);
     if (!scenario_text_read(path, &text, &m) || scenario_of_text(&text, NULL, 0, &c, &m) != BOIL_OK)
         _exit(1);
-    s = (study){.input_count = c.uncertain_count, .plan = {c.uncertain_count, points, 8, 1}, .load_count = 8};
+    s = (explore_answer){.input_count = c.uncertain_count, .plan = {c.uncertain_count, points, 8, 1}, .load_count = 8};
     explore_work work = {.thing_count = c.uncertain_count, .shards = 1, .threads = threads};
     for (size_t i = 0; i < c.uncertain_count; i++) {
         s.inputs[i].spread = c.uncertain[i].spread;

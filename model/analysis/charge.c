@@ -28,7 +28,7 @@ static int set_wanted(boil_charge_work *f, boil_plant *wanted)
     plan->bath_salts_kg = boil_mixture_salts(&bath.mixture);
     plan->strength_kg_m3 = boil_solution_strength(&f->air, &bath.mixture);
     plan->per_water_kg_m3 = plan->bath_salts_kg / plan->bath_water_kg * boil_water_density(BOIL_ZERO_CELSIUS + 20);
-    plan->cold_level_m = boil_charge_work_level(f, &bath.mixture, fmax(wanted->room.temperature_K, BOIL_ZERO_CELSIUS));
+    plan->cold_level_m = boil_charge_work_level(f, &bath.mixture, fmax(wanted->ambient.temperature_K, BOIL_ZERO_CELSIUS));
     plan->hot_level_m = wanted->tank.level_m;
     plan->crystals_from_K = boil_solubility_crystals_from(&bath.mixture);
     boil_mixture liquid = boil_mixture_of(wanted->charge.blend, plan->asked.liquid_fraction);
@@ -251,7 +251,7 @@ int boil_charge_plan_of(const boil_plant *p, const boil_charge_case *c, const bo
 boil_charge_paste boil_charge_salts_first(const boil_plant *p, double temperature_K)
 {
     const double first = 0.05, step = 0.01, last = 0.75; /* the strongest that the heats are known of */
-    boil_charge_paste paste = {.water_boils_K = boil_water_saturation_temperature(p->room.pressure_Pa)};
+    boil_charge_paste paste = {.water_boils_K = boil_water_saturation_temperature(p->ambient.pressure_Pa)};
     for (double s = first; s <= last; s += step) {
         boil_mixture kilogram = boil_mixture_of(p->charge.blend, s);
         double heat = boil_charge_work_heat_in(BOIL_ACTION_WATER, &kilogram, temperature_K) +

@@ -13,7 +13,7 @@
 boil_charge_work boil_charge_work_begin(const boil_plant *p, const boil_run_options *o, boil_charge_plan *plan)
 {
     boil_charge_work f = {.plan = plan, .plant = *p, .options = *o, .area_m2 = boil_tank_area(&p->tank)};
-    f.air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor);
+    f.air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     f.plant.heater.dial = 0;
     f.plant.control.mode = BOIL_WATER_CONTROL_NONE;
     f.plant.fittings.mixer_on = true;
@@ -127,13 +127,13 @@ typedef struct {
     double hottest_K, waited_s; /* NaN: not within this run */
 } waiting;
 
-static bool is_in(const boil_row *r, const boil_action *act)
+static bool is_in(const boil_row *r, const boil_action *action)
 {
-    return r->undissolved_kg + r->layer_kg <= DISSOLVED_BUT * boil_action_mass(act);
+    return r->undissolved_kg + r->layer_kg <= DISSOLVED_BUT * boil_action_mass(action);
 }
 
 /* Until it has dissolved and the bath is as cool as cool_K, for as long as that. */
-static int run_step(const boil_charge_work *f, const boil_action *act, double over_s, double cool_K, double longest_s, waiting *w)
+static int run_step(const boil_charge_work *f, const boil_action *action, double over_s, double cool_K, double longest_s, waiting *w)
 {
     boil_plant p = boil_charge_work_plant(f);
     boil_schedule s;
@@ -141,13 +141,13 @@ static int run_step(const boil_charge_work *f, const boil_action *act, double ov
     boil_run_options o = f->options;
     o.row_interval_s = longest_s > 7200 ? 300 : 30;
     boil_schedule_init(&s, over_s + longest_s);
-    int outcome = boil_schedule_add(&s, act);
+    int outcome = boil_schedule_add(&s, action);
     if (outcome == BOIL_OK && (outcome = boil_run(&p, &s, &o, &h)) == BOIL_OK) {
         w->waited_s = w->hottest_K = (double)NAN;
         for (size_t i = 0; i < h.rows_count && isnan(w->waited_s); i++) {
             w->end = h.rows[i];
             w->hottest_K = fmax(w->hottest_K, w->end.temperature_K);
-            if (w->end.time_s >= over_s && is_in(&w->end, act) && w->end.temperature_K <= cool_K)
+            if (w->end.time_s >= over_s && is_in(&w->end, action) && w->end.temperature_K <= cool_K)
                 w->waited_s = w->end.time_s - over_s;
         }
         outcome = h.end == BOIL_RUN_FAILED ? BOIL_NOT_FINITE : BOIL_OK;
@@ -157,17 +157,17 @@ static int run_step(const boil_charge_work *f, const boil_action *act, double ov
     return outcome;
 }
 
-static int wait_out(boil_charge_work *f, boil_charge_step *step, const boil_action *act)
+static int wait_out(boil_charge_work *f, boil_charge_step *step, const boil_action *action)
 {
     const double day_s = 86400;
     waiting w = {.waited_s = (double)NAN};
     for (double longest_s = 1800; isnan(w.waited_s) && longest_s <= 2 * day_s; longest_s *= 4) {
-        int outcome = run_step(f, act, step->over_s, step->next_below_K, longest_s, &w);
+        int outcome = run_step(f, action, step->over_s, step->next_below_K, longest_s, &w);
         if (outcome != BOIL_OK)
             return outcome;
     }
     if (isnan(w.waited_s)) {
-        f->plan->end = is_in(&w.end, act) ? BOIL_CHARGE_NO_COOLING : BOIL_CHARGE_NO_DISSOLVING;
+        f->plan->end = is_in(&w.end, action) ? BOIL_CHARGE_NO_COOLING : BOIL_CHARGE_NO_DISSOLVING;
         return BOIL_OK;
     }
     step->wait_s = w.waited_s;
@@ -209,13 +209,13 @@ static int put_batch(boil_charge_work *f, boil_action_kind kind, const boil_mixt
     boil_charge_step *step = next_step(f, kind, boil_mixture_mass(added));
     boil_mixture then = boil_mixture_sum(&f->there, added), more = boil_mixture_sum(&then, added);
     double rate = pace_of(f, kind, added), rise_K = fmax(0, mixed_K(f, kind, added) - f->temperature_K);
-    boil_action act =
+    boil_action action =
         boil_pour_rate_action(kind, step->mass_kg, f->plant.charge.blend, f->plan->asked.liquid_fraction, added_K(f, kind));
-    boil_action_pour(&act, step->mass_kg, rate);
+    boil_action_pour(&action, step->mass_kg, rate);
     step->over_s = step->mass_kg / rate;
     step->next_below_K = boil_charge_work_boils_at(f, last ? &then : &more) - BOIL_CHARGE_MARGIN_K - (last ? 0 : rise_K);
     note_bound(f, step, added);
-    int outcome = wait_out(f, step, &act);
+    int outcome = wait_out(f, step, &action);
     if (outcome != BOIL_OK || f->plan->end != BOIL_CHARGE_DONE)
         return outcome;
     then.water = f->there.water;

@@ -15,8 +15,8 @@ boil_load boil_correct_next_load(const boil_plant *p, const boil_schedule *s)
 {
     const boil_load *heaviest = NULL;
     for (size_t i = 0; i < s->count; i++) {
-        const boil_load *l = &s->acts[i].is.load;
-        if (s->acts[i].kind == BOIL_ACTION_LOAD &&
+        const boil_load *l = &s->actions[i].is.load;
+        if (s->actions[i].kind == BOIL_ACTION_LOAD &&
             (heaviest == NULL || l->mass_kg + l->basket_kg > heaviest->mass_kg + heaviest->basket_kg))
             heaviest = l;
     }
@@ -25,7 +25,7 @@ boil_load boil_correct_next_load(const boil_plant *p, const boil_schedule *s)
     boil_load plate = boil_load_default();
     plate.mass_kg = p->limits.load_per_volume_kg_m3 * boil_tank_area(&p->tank) * p->tank.level_m;
     plate.size_m = 6.35e-3;
-    plate.temperature_K = p->room.temperature_K;
+    plate.temperature_K = p->ambient.temperature_K;
     plate.immersed_s = 20 * 60;
     return plate;
 }
@@ -127,7 +127,7 @@ static int ended(boil_correction *a, boil_correct_end end)
 int boil_correct(const boil_plant *p, const boil_correct_case *asked, const boil_run_options *o, boil_correction *out)
 {
     boil_correct_work c = {.a = out, .options = *o, .area_m2 = boil_tank_area(&p->tank)};
-    c.air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor);
+    c.air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     *out = (boil_correction){.asked = *asked, .most_level_m = (double)NAN};
     int outcome = boil_correct_work_reading(&c, p);
     if (is_no_bath(outcome))

@@ -96,7 +96,7 @@ boil_correct_amounts boil_correct_balance(double fraction, double mass_kg, doubl
 /* `o`: tolerance only. BOIL_OK whatever the end, or a failure. */
 int boil_correct(const boil_plant *p, const boil_correct_case *c, const boil_run_options *o, boil_correction *out);
 
-/* The plan as acts on `start`, to the minute it is done; to be freed, also after BOIL_NO_MEMORY. */
+/* The plan as actions on `start`, to the minute it is done; to be freed, also after BOIL_NO_MEMORY. */
 int boil_correct_schedule(const boil_correction *a, boil_schedule *out);
 
 /* What fits was judged by: the bath at the set point and a still level, and the load going in after a few seconds. */

@@ -3,7 +3,7 @@
 #include "analysis/correct_parts.h"
 #include "base/boil.h"
 
-static boil_action act_of(const boil_correction *a, boil_action_kind kind, double mass_kg)
+static boil_action action_of(const boil_correction *a, boil_action_kind kind, double mass_kg)
 {
     double temperature_K = kind == BOIL_ACTION_LIQUID ? a->asked.liquid_K : a->asked.added_K;
     return boil_pour_rate_action(kind, mass_kg, a->start.charge.blend, a->asked.liquid_fraction, temperature_K);
@@ -18,10 +18,10 @@ static int add_step(const boil_correction *a, boil_action_kind kind, const boil_
 {
     if (!(step->mass_kg > 0))
         return BOIL_OK;
-    boil_action act = act_of(a, kind, step->mass_kg);
-    boil_action_pour(&act, step->mass_kg, step->mass_kg / step->over_s);
-    act.time_s = step->start_s;
-    return boil_schedule_add(s, &act);
+    boil_action action = action_of(a, kind, step->mass_kg);
+    boil_action_pour(&action, step->mass_kg, step->mass_kg / step->over_s);
+    action.time_s = step->start_s;
+    return boil_schedule_add(s, &action);
 }
 
 int boil_correct_schedule(const boil_correction *a, boil_schedule *out)
@@ -78,8 +78,8 @@ static int before_makeup(const boil_correct_work *c, boil_plant *p, double *boil
 
 static int find_pace(const boil_correct_work *c, const boil_plant *p, boil_action_kind kind, double mass_kg, boil_pour_rate *pace)
 {
-    boil_action act = act_of(c->a, kind, mass_kg);
-    int outcome = boil_pour_rate_fastest(p, &act, kind == BOIL_ACTION_WATER ? c->vent_kg_s : 0, &c->options, pace);
+    boil_action action = action_of(c->a, kind, mass_kg);
+    int outcome = boil_pour_rate_fastest(p, &action, kind == BOIL_ACTION_WATER ? c->vent_kg_s : 0, &c->options, pace);
     if (outcome == BOIL_NO_ROOT)
         c->a->end = BOIL_CORRECT_NO_POUR_RATE;
     return outcome == BOIL_NO_ROOT ? BOIL_OK : outcome;

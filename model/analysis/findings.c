@@ -157,7 +157,7 @@ static void find_needing(judge *j, const kind *k, boil_severity severity, double
             f->list[i].count = count;
             return;
         }
-    boil_finding *list = boil_array_reserve(f->list, &f->room, f->count, sizeof *list);
+    boil_finding *list = boil_array_reserve(f->list, &f->capacity, f->count, sizeof *list);
     if (!list) {
         j->outcome = BOIL_NO_MEMORY;
         return;
@@ -217,9 +217,9 @@ static void judge_loads(judge *j)
     double rule = j->plant->limits.load_per_volume_kg_m3, volume = initial_volume(j);
     size_t number = 0;
     for (size_t i = 0; i < s->count; i++) {
-        if (s->acts[i].kind != BOIL_ACTION_LOAD || number >= h->loads_count)
+        if (s->actions[i].kind != BOIL_ACTION_LOAD || number >= h->loads_count)
             continue;
-        const boil_load *l = &s->acts[i].is.load;
+        const boil_load *l = &s->actions[i].is.load;
         const boil_load_result *r = &h->loads[number++];
         double heavy = (l->mass_kg + l->basket_kg) / volume;
         /* a load of just the rule's weight is not over it */
@@ -271,7 +271,7 @@ static void judge_liquid(judge *j, const boil_run_options *o)
     double limit = j->plant->limits.recovery_s;
     size_t number = 0;
     for (size_t i = 0; i < s->count && number < h->additions_count; i++) {
-        boil_action_kind k = s->acts[i].kind;
+        boil_action_kind k = s->actions[i].kind;
         if (k != BOIL_ACTION_WATER && k != BOIL_ACTION_SALTS && k != BOIL_ACTION_LIQUID)
             continue;
         const boil_addition_result *a = &h->additions[number++];

@@ -37,7 +37,7 @@ typedef struct {
 
 typedef struct {
     boil_finding *list;      /* gravest first, then by time */
-    size_t count, room;
+    size_t count, capacity;
 } boil_findings;
 
 /* Findings of the central run: likely. In *of_fast those that only the fast run shows, or shows graver: possible. `fast` and

@@ -143,20 +143,20 @@ int boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, cons
     return outcome;
 }
 
-/* Is the boil back within the limit after each liquid addition at this act's time? */
+/* Is the boil back within the limit after each liquid addition at this action's time? */
 static int liquid_does(const boil_plant *p, boil_schedule *trial, const boil_run_options *o, size_t index, double mass_kg,
                        double limit_s, bool *well)
 {
     boil_history h;
-    boil_action *act = &trial->acts[index];
-    act->is.liquid.mass_kg = mass_kg;
+    boil_action *action = &trial->actions[index];
+    action->is.liquid.mass_kg = mass_kg;
     int outcome = boil_run(p, trial, o, &h);
     if (outcome != BOIL_OK)
         return outcome;
     *well = true;
     for (size_t i = 0; i < h.additions_count; i++) {
         const boil_addition_result *a = &h.additions[i];
-        if (a->kind == BOIL_ACTION_LIQUID && a->time_s == act->time_s && !(a->recovery_s <= limit_s))
+        if (a->kind == BOIL_ACTION_LIQUID && a->time_s == action->time_s && !(a->recovery_s <= limit_s))
             *well = false;
     }
     boil_history_free(&h);
@@ -170,8 +170,8 @@ int boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s,
     boil_schedule_init(&trial, s->duration_s);
     int outcome = BOIL_OK;
     for (size_t i = 0; i < s->count && outcome == BOIL_OK; i++)
-        outcome = boil_schedule_add(&trial, &s->acts[i]);
-    double high = s->acts[index].is.liquid.mass_kg, low = high / 1000;
+        outcome = boil_schedule_add(&trial, &s->actions[i]);
+    double high = s->actions[index].is.liquid.mass_kg, low = high / 1000;
     boil_run_options quick = *o;
     quick.row_interval_s = 0;
     bool well = false;

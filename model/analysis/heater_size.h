@@ -33,7 +33,7 @@ int boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, 
 int boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
                              double *heat_W);
 
-/* Largest mass, kg, of the addition of ready-mixed liquid that is act `index`, poured over the same time, after which the boil
+/* Largest mass, kg, of the addition of ready-mixed liquid that is action `index`, poured over the same time, after which the boil
    is not lost for longer than limit_s: bracketed to one per cent, given from the lower side. BOIL_NO_ROOT when even a
    thousandth of it is too much. */
 int boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, size_t index,

@@ -32,12 +32,12 @@ int boil_load_size_scaled(const boil_schedule *s, double times, boil_schedule *o
     int outcome = BOIL_OK;
     boil_schedule_init(out, s->duration_s);
     for (size_t i = 0; i < s->count && outcome == BOIL_OK; i++) {
-        boil_action act = s->acts[i];
-        if (act.kind == BOIL_ACTION_LOAD) {
-            act.is.load.mass_kg *= times;
-            act.is.load.area_m2 *= times;
+        boil_action action = s->actions[i];
+        if (action.kind == BOIL_ACTION_LOAD) {
+            action.is.load.mass_kg *= times;
+            action.is.load.area_m2 *= times;
         }
-        outcome = boil_schedule_add(out, &act);
+        outcome = boil_schedule_add(out, &action);
     }
     return outcome;
 }
@@ -113,22 +113,22 @@ int boil_load_size_watered(const boil_plant *p, boil_plant *out)
     out->control.mode = BOIL_WATER_CONTROL_ON_OFF;
     out->control.set_point_K = bath.boiling_point_K;
     out->control.rate_kg_s = 3 * fmax(calm.steam_kg_s + calm.evaporated_kg_s, 1e-5);
-    out->control.water_K = fmax(p->room.temperature_K, BOIL_ZERO_CELSIUS);
+    out->control.water_K = fmax(p->ambient.temperature_K, BOIL_ZERO_CELSIUS);
     return BOIL_OK;
 }
 
 int boil_load_size_repeated(const boil_load *l, double interval_s, double limit_s, boil_schedule *out)
 {
     const double first_s = 60;
-    boil_action act = {.kind = BOIL_ACTION_LOAD, .is.load = *l};
+    boil_action action = {.kind = BOIL_ACTION_LOAD, .is.load = *l};
     if (!isfinite(l->immersed_s))
-        act.is.load.immersed_s = interval_s;
-    double count = 8 + ceil(act.is.load.immersed_s / interval_s);
+        action.is.load.immersed_s = interval_s;
+    double count = 8 + ceil(action.is.load.immersed_s / interval_s);
     int outcome = BOIL_OK;
     boil_schedule_init(out, first_s + (count - 1) * interval_s + fmax(interval_s, limit_s));
     for (double i = 0; i < count && outcome == BOIL_OK; i++) {
-        act.time_s = first_s + i * interval_s;
-        outcome = boil_schedule_add(out, &act);
+        action.time_s = first_s + i * interval_s;
+        outcome = boil_schedule_add(out, &action);
     }
     return outcome;
 }

@@ -92,7 +92,7 @@ int boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s, const bo
 
 typedef struct {
     const boil_plant *plant;
-    boil_action act;
+    boil_action action;
     double mass_kg, boils_off_kg_s;
     boil_run_options options;
     boil_pour_rate *pace;
@@ -107,9 +107,9 @@ static int will_do(void *context, double rate_kg_s, bool *yes)
     boil_history h;
     const char *id = NULL, *title = NULL;
     double mass = c->mass_kg * rate_kg_s / (rate_kg_s - c->boils_off_kg_s);
-    boil_action_pour(&c->act, mass, rate_kg_s);
+    boil_action_pour(&c->action, mass, rate_kg_s);
     boil_schedule_init(&s, mass / rate_kg_s + after_s);
-    int outcome = boil_schedule_add(&s, &c->act);
+    int outcome = boil_schedule_add(&s, &c->action);
     if (outcome == BOIL_OK && (outcome = boil_run(c->plant, &s, &c->options, &h)) == BOIL_OK) {
         outcome = boil_pour_rate_forbids(c->plant, &s, &h, &id, &title);
         *yes = id == NULL && h.end == BOIL_RUN_DONE;
@@ -149,13 +149,13 @@ static int halve(pouring *c, double by_hand, double slowest, double ratio)
     return outcome;
 }
 
-int boil_pour_rate_fastest(const boil_plant *p, const boil_action *act, double boils_off_kg_s, const boil_run_options *o, boil_pour_rate *out)
+int boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s, const boil_run_options *o, boil_pour_rate *out)
 {
-    pouring c = {p, *act, boil_action_mass(act), boils_off_kg_s, *o, out};
-    double by_hand = boil_pour_rate_by_hand(act->kind), gaining = BOIL_POUR_RATE_GAINS * boils_off_kg_s;
+    pouring c = {p, *action, boil_action_mass(action), boils_off_kg_s, *o, out};
+    double by_hand = boil_pour_rate_by_hand(action->kind), gaining = BOIL_POUR_RATE_GAINS * boils_off_kg_s;
     double in_time = c.mass_kg / BOIL_POUR_RATE_LONGEST_S + boils_off_kg_s, slowest = fmax(in_time, gaining > 0 ? gaining : by_hand / 100);
     *out = (boil_pour_rate){.rate_kg_s = (double)NAN};
-    c.act.time_s = 0;
+    c.action.time_s = 0;
     c.options.mixing_time_factor = BOIL_POUR_RATE_FAST_MIXING;
     c.options.row_interval_s = 0;
     if (!(slowest < by_hand)) {

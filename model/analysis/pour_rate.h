@@ -28,11 +28,11 @@ typedef struct {
    judgement. */
 #define BOIL_POUR_RATE_GAINS 2.0
 
-/* The fastest pace, to 3 % from the lower side, of an act that adds water, salts or liquid; its time, and over how
-   long, do not matter. boils_off_kg_s: what the bath gives off and the act makes up for besides, as long as it pours;
+/* The fastest pace, to 3 % from the lower side, of an action that adds water, salts or liquid; its time, and over how
+   long, do not matter. boils_off_kg_s: what the bath gives off and the action makes up for besides, as long as it pours;
    0: nothing. BOIL_NO_ROOT when not even a hundredth of the hand's pace will do, or what just gains on the boil-off, or what
    is in within a shift: limited_by says why. */
-int boil_pour_rate_fastest(const boil_plant *p, const boil_action *act, double boils_off_kg_s, const boil_run_options *o, boil_pour_rate *out);
+int boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s, const boil_run_options *o, boil_pour_rate *out);
 
 /* The first finding that forbids a pour in a history of its run; NULL: none does. */
 int boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
@@ -43,12 +43,12 @@ double boil_pour_rate_by_hand(boil_action_kind kind); /* kg/s, as above */
    liquid. */
 double boil_pour_rate_liquid_temperature(const double blend[BOIL_SALTS], double salt_fraction, double room_K);
 
-/* An act that adds so much of a kind, of a temperature, by hand; the salts of the bath's own blend, in liquid so much
+/* An action that adds so much of a kind, of a temperature, by hand; the salts of the bath's own blend, in liquid so much
    of it. */
 boil_action boil_pour_rate_action(boil_action_kind kind, double mass_kg, const double blend[BOIL_SALTS], double liquid_fraction,
                        double temperature_K);
 
-double boil_action_mass(const boil_action *a);      /* kg, of an act that adds something */
+double boil_action_mass(const boil_action *a);      /* kg, of an action that adds something */
 void boil_action_pour(boil_action *a, double mass_kg, double rate_kg_s);
 
 #endif

@@ -83,7 +83,7 @@ static int cold(const boil_plant *p, double heat_W, boil_plant *out)
         return outcome;
     *out = heated(p, heat_W, at_boil.boiling_point_K);
     outcome = boil_plant_initial(out, &at_boil);
-    out->charge.temperature_K = fmax(p->room.temperature_K, BOIL_ZERO_CELSIUS);
+    out->charge.temperature_K = fmax(p->ambient.temperature_K, BOIL_ZERO_CELSIUS);
     if (outcome == BOIL_OK)
         outcome = boil_plant_initial(out, &at_room);
     if (outcome == BOIL_OK)

@@ -11,7 +11,7 @@ boil_plant boil_plant_default(void)
         .tank = boil_tank_default(),
         .heater = boil_heater_default(BOIL_HEAT_GAS),
         .losses = boil_losses_default(),
-        .room = boil_ambient_default(),
+        .ambient = boil_ambient_default(),
         /* Two minutes, six inches, 280 to 295 degF and 1 lb per 2 gal: common practice, no source. */
         .limits = {.recovery_s = 120,
                    .freeboard_m = 0.1524,
@@ -86,7 +86,7 @@ static const char *fittings_problem(const boil_fittings *f)
 
 const char *boil_plant_problem(const boil_plant *p)
 {
-    const char *found[] = {boil_tank_problem(&p->tank),     boil_ambient_problem(&p->room),
+    const char *found[] = {boil_tank_problem(&p->tank),     boil_ambient_problem(&p->ambient),
                            boil_heater_problem(&p->heater), boil_losses_problem(&p->losses),
                            boil_swell_problem(&p->pool),     boil_water_layer_law_problem(&p->layer),
                            charge_problem(&p->charge),      limits_problem(&p->limits),
@@ -116,7 +116,7 @@ static int charge_fraction(const boil_plant *p, const boil_conditions *air, doub
 
 int boil_plant_initial(const boil_plant *p, boil_initial_state *out)
 {
-    boil_conditions air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor);
+    boil_conditions air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     double fraction, boiling_point;
     int outcome = charge_fraction(p, &air, &fraction);
     if (outcome != BOIL_OK)

@@ -1,4 +1,4 @@
-/* case/plant.h -- everything that stands there before the first act: tank, bath, heater, losses, room, limits. */
+/* case/plant.h -- everything that stands there before the first action: tank, bath, heater, losses, room, limits. */
 #ifndef BOIL_CASE_PLANT_H
 #define BOIL_CASE_PLANT_H
 
@@ -30,7 +30,7 @@ typedef struct {
     double load_per_volume_kg_m3; /* heaviest usual load per volume of bath: 1 lb per 2 gal; common practice, no source */
 } boil_limits;
 
-/* What can be switched by acts. */
+/* What can be switched by actions. */
 typedef struct {
     double mixer_W;             /* shaft power that reaches the liquid; 0 to 1e5; default 0.2 W per litre of bath when 0 */
     bool mixer_on, lid_on, exhaust_on; /* at the start: off, off, on */
@@ -45,7 +45,7 @@ typedef struct {
     boil_initial_charge charge;
     boil_heater heater;
     boil_losses losses;
-    boil_ambient room;
+    boil_ambient ambient;
     boil_limits limits;
     boil_water_control control;
     boil_fittings fittings;

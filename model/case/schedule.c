@@ -14,18 +14,18 @@ void boil_schedule_free(boil_schedule *s)
 {
     if (!s)
         return;
-    free(s->acts);
+    free(s->actions);
     *s = (boil_schedule){.duration_s = s->duration_s};
 }
 
 int boil_schedule_add(boil_schedule *s, const boil_action *a)
 {
-    boil_action *acts = boil_array_reserve(s->acts, &s->room, s->count, sizeof *acts);
-    if (!acts)
+    boil_action *actions = boil_array_reserve(s->actions, &s->capacity, s->count, sizeof *actions);
+    if (!actions)
         return BOIL_NO_MEMORY;
-    s->acts = acts;
-    s->acts[s->count] = *a;
-    s->acts[s->count].order = s->count;
+    s->actions = actions;
+    s->actions[s->count] = *a;
+    s->actions[s->count].order = s->count;
     s->count++;
     return BOIL_OK;
 }
@@ -41,5 +41,5 @@ static int earlier(const void *a, const void *b)
 void boil_schedule_sort(boil_schedule *s)
 {
     if (s->count > 1)
-        qsort(s->acts, s->count, sizeof *s->acts, earlier);
+        qsort(s->actions, s->count, sizeof *s->actions, earlier);
 }

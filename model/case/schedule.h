@@ -1,4 +1,4 @@
-/* case/schedule.h -- what is done, and when: acts in SI, expanded ("every" unrolled by the caller) and ordered. */
+/* case/schedule.h -- what is done, and when: actions in SI, expanded ("every" unrolled by the caller) and ordered. */
 #ifndef BOIL_CASE_SCHEDULE_H
 #define BOIL_CASE_SCHEDULE_H
 
@@ -57,14 +57,14 @@ typedef struct {
 } boil_action;
 
 typedef struct {
-    boil_action *acts;
-    size_t count, room;
+    boil_action *actions;
+    size_t count, capacity;
     double duration_s;
 } boil_schedule;
 
 void boil_schedule_init(boil_schedule *s, double duration_s);
 void boil_schedule_free(boil_schedule *s); /* NULL and an empty one are fine */
 int boil_schedule_add(boil_schedule *s, const boil_action *a); /* BOIL_OK or BOIL_NO_MEMORY */
-void boil_schedule_sort(boil_schedule *s);                  /* by time; acts at equal times keep their order */
+void boil_schedule_sort(boil_schedule *s);                  /* by time; actions at equal times keep their order */
 
 #endif

@@ -158,19 +158,19 @@ int boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot)
     if (outcome != BOIL_OK)
         return outcome;
     *b = (boil_bath){.plant = p,
-                     .air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor),
+                     .air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor),
                      .area_m2 = boil_tank_area(&p->tank),
                      .steel_kg = boil_tank_wetted_steel(&p->tank),
                      .steel = boil_carbon_steel(),
-                     .room = p->room,
+                     .ambient = p->ambient,
                      .dial = p->heater.dial,
                      .mixer_on = p->fittings.mixer_on,
                      .lid_on = p->fittings.lid_on,
                      .temperature_guess_K = charge.temperature_K,
                      .skin_guess_K = charge.temperature_K - 5,
-                     .layer_skin_guess_K = p->room.temperature_K};
+                     .layer_skin_guess_K = p->ambient.temperature_K};
     if (!p->fittings.exhaust_on)
-        b->room.draught_m_s = p->fittings.still_draught_m_s;
+        b->ambient.draught_m_s = p->fittings.still_draught_m_s;
     fit_steam(b);
     memset(y, 0, BATH_FIXED * sizeof *y);
     y[BATH_WATER] = charge.mixture.water;

@@ -95,7 +95,7 @@ typedef struct {
     boil_water_layer_state layer;
     double layer_since_s;     /* when the present layer began */
     double layer_fresh_J_kg;  /* enthalpy of the water that began it: the temperature of a layer of no mass */
-    boil_ambient room;           /* with the draught of the moment */
+    boil_ambient ambient;           /* with the draught of the moment */
     double dial;              /* of the heater, 0 to 1 */
     bool heat_cut;            /* by the low-level cut-off */
     bool mixer_on, lid_on;

@@ -46,7 +46,7 @@ boil_integrator *boil_integrator_create(const boil_integrator_problem *c)
 {
     /* Fifth-order pair: the pool's second or two caps the step by stability, so higher orders buy nothing
        (see the work-precision table that `make bench` prints). */
-    const gsl_odeiv2_step_type *method = c->stabilised ? boil_rkc : gsl_odeiv2_step_rkf45;
+    const gsl_odeiv2_step_type *method = c->use_rkc ? boil_rkc : gsl_odeiv2_step_rkf45;
     boil_integrator *m = calloc(1, sizeof *m);
     if (!m)
         return NULL;

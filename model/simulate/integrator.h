@@ -21,7 +21,7 @@ typedef struct {
     const double *size;      /* typical magnitude of each unknown, > 0; kept by the caller */
     double arm[BOIL_INTEGRATOR_GUARDS_MAX];
     double tolerance;        /* error per step relative to size */
-    bool stabilised;         /* steps by simulate/integrator_rkc.h in place of a fifth-order pair: longer, coarser */
+    bool use_rkc;         /* steps by simulate/integrator_rkc.h in place of a fifth-order pair: longer, coarser */
     double step_max_s;
     double step_first_s;     /* first step after a start or restart */
 } boil_integrator_problem;

@@ -13,7 +13,7 @@ typedef struct {
 
 typedef struct {
     stage of[STAGES + 1];
-    double *room, *start, *start_rates, *rates, *last, *one_before;
+    double *work, *start, *start_rates, *rates, *last, *one_before;
 } state;
 
 /* From Chebyshev polynomials at w0, a little beyond 1: damping 2/13. Order and stability are tested. */
@@ -44,22 +44,22 @@ static void stabilised_free(void *of)
 {
     state *s = of;
     if (s != NULL)
-        free(s->room);
+        free(s->work);
     free(s);
 }
 
 static void *stabilised_alloc(size_t dim)
 {
     state *s = calloc(1, sizeof *s);
-    if (s == NULL || (s->room = calloc(5 * dim, sizeof(double))) == NULL) {
+    if (s == NULL || (s->work = calloc(5 * dim, sizeof(double))) == NULL) {
         stabilised_free(s);
         return NULL;
     }
-    s->start = s->room;
-    s->start_rates = s->room + dim;
-    s->rates = s->room + 2 * dim;
-    s->last = s->room + 3 * dim;
-    s->one_before = s->room + 4 * dim;
+    s->start = s->work;
+    s->start_rates = s->work + dim;
+    s->rates = s->work + 2 * dim;
+    s->last = s->work + 3 * dim;
+    s->one_before = s->work + 4 * dim;
     set_stages(s->of);
     return s;
 }

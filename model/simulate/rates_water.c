@@ -85,7 +85,7 @@ int boil_rates_of_layer(boil_bath *b, double t, const double y[], const boil_con
     double side = boil_convection_bath_side(liquid, 0.1, difference, v->steam_velocity_m_s);
     v->layer_W = difference * boil_water_layer_conductance(&p->layer, b->area_m2, *cover, v->layer_m, t - b->layer_since_s, side);
     boil_vapour_pressure water = {water_pressure, NULL};
-    int outcome = boil_surface_exchange(&p->losses, &b->room, &water, b->area_m2 * *cover, v->layer_K,
+    int outcome = boil_surface_exchange(&p->losses, &b->ambient, &water, b->area_m2 * *cover, v->layer_K,
                                         v->leaving_kg_s * *cover, b->layer_skin_guess_K, &v->layer_surface);
     b->layer_skin_guess_K = v->layer_surface.skin_K;
     return outcome;
@@ -109,10 +109,10 @@ int boil_rates_of_surface(boil_bath *b, double cover, boil_rates_view *v)
     boil_vapour_pressure vapour = {solution_pressure, &s};
     if (!(b->skin_guess.equivalent_molality > 0))
         b->skin_guess = b->boil_guess;
-    int outcome = boil_surface_exchange(&p->losses, &b->room, &vapour, b->area_m2 * (1 - cover), v->temperature_K,
+    int outcome = boil_surface_exchange(&p->losses, &b->ambient, &vapour, b->area_m2 * (1 - cover), v->temperature_K,
                                         v->leaving_kg_s * (1 - cover), b->skin_guess_K, &v->surface);
     b->skin_guess_K = v->surface.skin_K;
-    v->wall_W = boil_wall_loss(&p->losses, &p->tank, &b->room, v->temperature_K);
+    v->wall_W = boil_wall_loss(&p->losses, &p->tank, &b->ambient, v->temperature_K);
     return outcome;
 }
 
@@ -126,7 +126,7 @@ void boil_rates_of_lid(const boil_bath *b, boil_rates_view *v)
         return;
     const boil_fittings *f = &b->plant->fittings;
     double T = fmin(v->temperature_K, b->air.saturation_K), water_J = boil_water_enthalpy(T);
-    double lost = f->lid_W_m2K * b->area_m2 * fmax(0, v->temperature_K - b->room.temperature_K);
+    double lost = f->lid_W_m2K * b->area_m2 * fmax(0, v->temperature_K - b->ambient.temperature_K);
     double takes = lost / boil_water_latent_heat(T);
     double *e = &v->surface.evaporation_kg_s, *e_layer = &v->layer_surface.evaporation_kg_s;
     *e = fmax(0, *e);

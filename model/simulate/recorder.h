@@ -32,7 +32,7 @@ int boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plan
                       boil_bath *b, const double y[], const boil_rates_view *v);
 void boil_recorder_free(boil_recorder *r);
 
-/* An act begins. The number of the load is its index in history->loads. */
+/* An action begins. The number of the load is its index in history->loads. */
 int boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
                      size_t *number);
 void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_out_kg);
@@ -43,7 +43,7 @@ int boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, do
 /* The mode has just changed; bath and view are as after the change. */
 int boil_recorder_mode(boil_recorder *r, double t, boil_bath *b, const double y[], const boil_rates_view *v);
 
-/* The state after a step, or after acts at the same time. BOIL_NO_MEMORY when it could not be kept. */
+/* The state after a step, or after actions at the same time. BOIL_NO_MEMORY when it could not be kept. */
 int boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
 
 /* The march restarts: what comes next may have a kink, so nothing is fitted across it. */

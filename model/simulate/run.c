@@ -38,7 +38,7 @@ typedef struct {
     bool looked;
     double looked_t;
     boil_rates_view view;
-    size_t next_act;
+    size_t next_action;
     double salts_start_kg[BOIL_SALTS], water_start_kg, energy_start_J, rinse_kg;
     int *names;       /* of each load, by its number */
     size_t names_room;
@@ -96,7 +96,7 @@ static void set_sizes(running *r)
     s[BATH_HEAT] = heat;
     s[SENSOR] = 100;
     /* A layer is kept down to 1e-6 of the bath: no tolerance may let its error come near that, or it goes below zero. */
-    double least = r->options->stabilised ? 1e-7 : 1e-8, layer = fmin(0.1, least / r->options->tolerance) * mass;
+    double least = r->options->use_rkc ? 1e-7 : 1e-8, layer = fmin(0.1, least / r->options->tolerance) * mass;
     s[LAYER_MASS] = layer;
     s[LAYER_HEAT] = layer * 2e5;
     s[STEAM_HELD] = 10 * r->view.solution_m3 * r->view.vapour_kg_m3;
@@ -110,14 +110,14 @@ static int make_room(running *r, size_t unknowns)
     if (unknowns <= r->unknowns_capacity)
         return BOIL_OK;
     double **all[] = {&r->y, &r->y_before, &r->rates, &r->rates_before, &r->size, &r->looked_y};
-    size_t room = 2 * unknowns;
+    size_t ambient = 2 * unknowns;
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
-        double *moved = realloc(*all[i], room * sizeof(double));
+        double *moved = realloc(*all[i], ambient * sizeof(double));
         if (!moved)
             return BOIL_NO_MEMORY;
         *all[i] = moved;
     }
-    r->unknowns_capacity = room;
+    r->unknowns_capacity = ambient;
     return BOIL_OK;
 }
 
@@ -136,7 +136,7 @@ static int new_march(running *r)
                          .context = r,
                          .size = r->size,
                          .tolerance = r->options->tolerance,
-                         .stabilised = r->options->stabilised,
+                         .use_rkc = r->options->use_rkc,
                          .step_max_s = 30,
                          .step_first_s = 0.05};
     /* Rounding of the boiling point and of the enthalpy's inverse must not arm a guard. */
@@ -179,7 +179,7 @@ static int open_layer(running *r)
     if (outcome != BOIL_OK || r->bath.layer != BOIL_WATER_LAYER_NONE || !(r->view.feed_kg_s > 0 || r->bath.lid_on))
         return outcome;
     double fresh = r->view.valve_open ? boil_water_enthalpy(r->plant.control.water_K) : r->view.condensate_J_kg;
-    boil_bath_begin_layer(&r->bath, r->t, fresh > 0 ? fresh : boil_water_enthalpy(r->plant.room.temperature_K));
+    boil_bath_begin_layer(&r->bath, r->t, fresh > 0 ? fresh : boil_water_enthalpy(r->plant.ambient.temperature_K));
     r->looked = false;
     return BOIL_OK;
 }
@@ -198,7 +198,7 @@ static int restart(running *r)
     return outcome;
 }
 
-/* Acts ----------------------------------------------------------------------------------------------------------- */
+/* Actions ----------------------------------------------------------------------------------------------------------- */
 
 static int add_feed(running *r, const boil_bath_feed *feed)
 {
@@ -363,7 +363,7 @@ static int carry_out(running *r, const boil_action *a)
         r->bath.lid_on = a->is.on;
         break;
     case BOIL_ACTION_EXHAUST:
-        r->bath.room.draught_m_s = a->is.on ? r->plant.room.draught_m_s : r->plant.fittings.still_draught_m_s;
+        r->bath.ambient.draught_m_s = a->is.on ? r->plant.ambient.draught_m_s : r->plant.fittings.still_draught_m_s;
         break;
     }
     return BOIL_OK;
@@ -462,8 +462,8 @@ static int do_what_is_due(running *r)
     const boil_schedule *s = r->schedule;
     if (outcome == BOIL_OK)
         outcome = move_valve(r);
-    for (; outcome == BOIL_OK && r->next_act < s->count && s->acts[r->next_act].time_s <= r->t; r->next_act++)
-        outcome = carry_out(r, &s->acts[r->next_act]);
+    for (; outcome == BOIL_OK && r->next_action < s->count && s->actions[r->next_action].time_s <= r->t; r->next_action++)
+        outcome = carry_out(r, &s->actions[r->next_action]);
     clear_finished(r);
     set_moving(r);
     return outcome;
@@ -479,8 +479,8 @@ static double next_stop(const running *r)
 {
     const boil_bath *b = &r->bath;
     double best = r->schedule->duration_s;
-    if (r->next_act < r->schedule->count)
-        best = sooner(r->t, best, r->schedule->acts[r->next_act].time_s);
+    if (r->next_action < r->schedule->count)
+        best = sooner(r->t, best, r->schedule->actions[r->next_action].time_s);
     if (r->moves_count > 0)
         best = sooner(r->t, best, r->moves[0].time_s);
     if (r->plant.control.mode == BOIL_WATER_CONTROL_PROPORTIONED)

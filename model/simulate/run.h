@@ -1,4 +1,4 @@
-/* simulate/run.h -- a schedule carried out on a plant: what happened, moment by moment and act by act. SI; times from the start.
+/* simulate/run.h -- a schedule carried out on a plant: what happened, moment by moment and action by action. SI; times from the start.
    A time that never came is NaN. The result is plain data: nothing in it points into the plant or the schedule. */
 #ifndef BOIL_SIMULATE_RUN_H
 #define BOIL_SIMULATE_RUN_H
@@ -12,7 +12,7 @@
 typedef struct {
     double mixing_time_factor;  /* 1: central run; 1/3: fast run */
     double tolerance;           /* error per step relative to each unknown's size; 1e-4 to 1e-11 */
-    bool stabilised;            /* for studies of many runs: steps of simulate/integrator_rkc.h, in half the time, at a tolerance of 1e-4 */
+    bool use_rkc;            /* for studies of many runs: steps of simulate/integrator_rkc.h, in half the time, at a tolerance of 1e-4 */
     double row_interval_s;      /* rows of the trace; 0: no trace */
     bool (*keep_going)(void *context, double time_s); /* told after each step, may be NULL; false ends the run as "interrupted" */
     void *context;

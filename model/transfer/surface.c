@@ -208,7 +208,7 @@ static int find_skin(const surroundings *s, const boil_vapour_pressure *vapour, 
     return BOIL_NO_ROOT;
 }
 
-int boil_surface_exchange(const boil_losses *l, const boil_ambient *room, const boil_vapour_pressure *vapour,
+int boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_vapour_pressure *vapour,
                           double area_m2, double liquid_K, double steam_leaving_kg_s, double skin_guess_K,
                           boil_surface_flow *out)
 {
@@ -218,11 +218,11 @@ int boil_surface_exchange(const boil_losses *l, const boil_ambient *room, const 
     if (!isfinite(area_m2) || !isfinite(steam_leaving_kg_s))
         return BOIL_NO_ROOT;
     surroundings s = {.losses = l,
-                      .pressure_Pa = room->pressure_Pa,
-                      .air_vapour_Pa = boil_ambient_vapour_pressure(room),
-                      .room_K = room->temperature_K,
+                      .pressure_Pa = ambient->pressure_Pa,
+                      .air_vapour_Pa = boil_ambient_vapour_pressure(ambient),
+                      .room_K = ambient->temperature_K,
                       .liquid_K = liquid_K,
-                      .film_W_m2 = (STILL_AIR + MOVING_AIR * room->draught_m_s) * room->pressure_Pa,
+                      .film_W_m2 = (STILL_AIR + MOVING_AIR * ambient->draught_m_s) * ambient->pressure_Pa,
                       .steam_kg_m2s = fmax(0, steam_leaving_kg_s) / area_m2};
     balance b;
     int outcome = find_skin(&s, vapour, skin_guess_K, &out->skin_K, &b);
@@ -237,10 +237,10 @@ int boil_surface_exchange(const boil_losses *l, const boil_ambient *room, const 
 /* Heat from a wall's outside to the room, W/m2K, at a difference d in K: turbulent natural convection of air on a
    vertical plane [McAdams; Holman table 7-2, corrected for pressure as there], and radiation of a painted or oxidised
    wall. */
-static double outside_coefficient(const boil_ambient *room, double d, double *flow_slope)
+static double outside_coefficient(const boil_ambient *ambient, double d, double *flow_slope)
 {
     const double turbulent = 1.31, emissivity = 0.95;
-    double p = room->pressure_Pa / BOIL_STANDARD_ATMOSPHERE, cold = room->temperature_K, hot = cold + d;
+    double p = ambient->pressure_Pa / BOIL_STANDARD_ATMOSPHERE, cold = ambient->temperature_K, hot = cold + d;
     double convection = turbulent * cbrt(p * p * fabs(d));
     double grey = emissivity * BOIL_STEFAN_BOLTZMANN;
     *flow_slope = 4.0 / 3 * convection + 4 * grey * hot * hot * hot;
@@ -249,30 +249,30 @@ static double outside_coefficient(const boil_ambient *room, double d, double *fl
 
 /* The outside's difference d to the room solves h_o(d) d = (k/insulation)(D - d), D that of the liquid. Four Newton
    steps from a usual h_o always, so that the coefficient is smooth in the temperature; they settle it to 1e-9. */
-static double insulated_coefficient(const boil_ambient *room, double conductance, double difference)
+static double insulated_coefficient(const boil_ambient *ambient, double conductance, double difference)
 {
     const double usual = 9;
     double slope, d = difference * conductance / (conductance + usual);
     for (int i = 0; i < 4; i++) {
-        double flow = outside_coefficient(room, d, &slope) * d;
+        double flow = outside_coefficient(ambient, d, &slope) * d;
         d -= (flow - conductance * (difference - d)) / (slope + conductance);
     }
-    return 1 / (1 / outside_coefficient(room, d, &slope) + 1 / conductance);
+    return 1 / (1 / outside_coefficient(ambient, d, &slope) + 1 / conductance);
 }
 
-double boil_wall_coefficient(const boil_losses *l, const boil_tank *t, const boil_ambient *room, double liquid_K)
+double boil_wall_coefficient(const boil_losses *l, const boil_tank *t, const boil_ambient *ambient, double liquid_K)
 {
     if (l->wall_coefficient_W_m2K >= 0)
         return l->wall_coefficient_W_m2K;
     if (t->wall_thickness_m == 0)
         return 0;
-    double slope, difference = liquid_K - room->temperature_K;
+    double slope, difference = liquid_K - ambient->temperature_K;
     if (t->insulation_m > 0)
-        return insulated_coefficient(room, l->insulation_conductivity_W_mK / t->insulation_m, difference);
-    return outside_coefficient(room, difference, &slope);
+        return insulated_coefficient(ambient, l->insulation_conductivity_W_mK / t->insulation_m, difference);
+    return outside_coefficient(ambient, difference, &slope);
 }
 
-double boil_wall_loss(const boil_losses *l, const boil_tank *t, const boil_ambient *room, double liquid_K)
+double boil_wall_loss(const boil_losses *l, const boil_tank *t, const boil_ambient *ambient, double liquid_K)
 {
-    return boil_wall_coefficient(l, t, room, liquid_K) * boil_tank_cooled_area(t) * (liquid_K - room->temperature_K);
+    return boil_wall_coefficient(l, t, ambient, liquid_K) * boil_tank_cooled_area(t) * (liquid_K - ambient->temperature_K);
 }

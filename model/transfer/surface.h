@@ -49,14 +49,14 @@ typedef struct {
    one is quick: two or three vapour pressures). Flows are continuous in bath temperature and steam; a bath at or
    above its boiling point is no exception. area 0 gives zero flow and the bath's temperature. Writes *out; returns
    BOIL_OK or BOIL_NO_ROOT (only for values out of range or not finite). */
-int boil_surface_exchange(const boil_losses *l, const boil_ambient *room, const boil_vapour_pressure *vapour,
+int boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_vapour_pressure *vapour,
                           double area_m2, double liquid_K, double steam_leaving_kg_s, double skin_guess_K,
                           boil_surface_flow *out);
 
 /* Heat through the walls, W: cooled area times U (T - T_room). U is the scenario's, or 1/(1/h_o + insulation/k) with
    h_o natural convection and radiation at the outside (whatever the draught). No steel wall: no loss unless a
    coefficient is given. */
-double boil_wall_coefficient(const boil_losses *l, const boil_tank *t, const boil_ambient *room, double liquid_K); /* U */
-double boil_wall_loss(const boil_losses *l, const boil_tank *t, const boil_ambient *room, double liquid_K);        /* W */
+double boil_wall_coefficient(const boil_losses *l, const boil_tank *t, const boil_ambient *ambient, double liquid_K); /* U */
+double boil_wall_loss(const boil_losses *l, const boil_tank *t, const boil_ambient *ambient, double liquid_K);        /* W */
 
 #endif

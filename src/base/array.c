@@ -4,16 +4,16 @@
 #include <stdlib.h>
 #include <string.h>
 
-void *array_reserve(void *list, size_t *room, size_t count, size_t item_size)
+void *array_reserve(void *list, size_t *capacity, size_t count, size_t item_size)
 {
-    if (list != NULL && count < *room)
+    if (list != NULL && count < *capacity)
         return list;
-    size_t more = *room < 8 ? 8 : *room * 2;
+    size_t more = *capacity < 8 ? 8 : *capacity * 2;
     if (more > SIZE_MAX / item_size)
         return NULL;
     void *moved = realloc(list, more * item_size);
     if (moved != NULL)
-        *room = more;
+        *capacity = more;
     return moved;
 }
 

@@ -53,18 +53,18 @@ static int significant_decimals(double x)
 }
 
 /* Fixed decimals, and never "-0.0". */
-static shown fixed(double x, int decimals)
+static formatted_text fixed(double x, int decimals)
 {
-    shown t;
+    formatted_text t;
     if (fabs(x) < 0.5 * pow(10, -decimals))
         x = 0;
     snprintf(t.text, sizeof t.text, "%.*f", decimals, x);
     return t;
 }
 
-static shown with_unit(shown value, const char *spelling)
+static formatted_text with_unit(formatted_text value, const char *spelling)
 {
-    shown t;
+    formatted_text t;
     snprintf(t.text, sizeof t.text, "%.30s %.12s", value.text, spelling);
     return t;
 }
@@ -74,13 +74,13 @@ static bool is_there(double x)
     return isfinite(x) && fabs(x) < 1e15;
 }
 
-static shown number(const habit *h, double x, int more)
+static formatted_text number(const habit *h, double x, int more)
 {
     int decimals = h->decimals == SIGNIFICANT ? significant_decimals(x) : h->decimals + more;
-    return is_there(x) ? fixed(x, decimals) : (shown){"-"};
+    return is_there(x) ? fixed(x, decimals) : (formatted_text){"-"};
 }
 
-shown format_number(unit_system s, unit_dimension d, double si)
+formatted_text format_number(unit_system s, unit_dimension d, double si)
 {
     const habit *h = &habits[d][s];
     return number(h, unit_from_si(d, h->unit, si), 0);
@@ -97,46 +97,46 @@ static int more_decimals(const habit *h, unit_dimension d, double x)
     return d == DIM_LENGTH && fabs(x) < 0.95 && fabs(x) >= 0.5 * pow(10, -h->decimals - 1) ? 1 : 0;
 }
 
-shown show(unit_system s, unit_dimension d, double si)
+formatted_text format_quantity(unit_system s, unit_dimension d, double si)
 {
     const habit *h = &habits[d][s];
     double x = unit_from_si(d, h->unit, si);
     if (d == DIM_TIME)
         return format_duration(si);
-    return is_there(x) ? with_unit(number(h, x, more_decimals(h, d, x)), h->unit) : (shown){"-"};
+    return is_there(x) ? with_unit(number(h, x, more_decimals(h, d, x)), h->unit) : (formatted_text){"-"};
 }
 
-shown format_exact(unit_system s, unit_dimension d, double si)
+formatted_text format_exact(unit_system s, unit_dimension d, double si)
 {
-    shown t;
+    formatted_text t;
     if (d == DIM_TIME)
         return format_duration(si);
     const char *spelling = d == DIM_LENGTH && fabs(si) >= LONG_M ? long_units[s] : format_unit(s, d);
     double x = unit_from_si(d, spelling, si);
     if (!is_there(x))
-        return (shown){"-"};
+        return (formatted_text){"-"};
     bool large = fabs(x) >= 9999.5 && fabs(x) < 1e9; /* no power of ten where the digits fit */
     snprintf(t.text, sizeof t.text, large ? "%.0f" : "%.4g", fabs(x) < 1e-9 ? 0 : x);
     return with_unit(t, spelling);
 }
 
-shown format_count(size_t n, const char *one, const char *many)
+formatted_text format_count(size_t n, const char *one, const char *many)
 {
-    shown t;
+    formatted_text t;
     snprintf(t.text, sizeof t.text, "%zu %.24s", n, n == 1 ? one : many);
     return t;
 }
 
 /* One decimal unless it is a whole number. */
-static shown few(double x)
+static formatted_text few(double x)
 {
     return fixed(x, fabs(x - round(x)) < 0.05 ? 0 : 1);
 }
 
-shown format_duration(double s)
+formatted_text format_duration(double s)
 {
     if (!is_there(s))
-        return (shown){"-"};
+        return (formatted_text){"-"};
     if (fabs(s) < 99.5)
         return with_unit(fixed(s, 0), "s");
     if (fabs(s) < 99.5 * 60)
@@ -144,12 +144,12 @@ shown format_duration(double s)
     return with_unit(few(unit_from_si(DIM_TIME, "h", s)), "h");
 }
 
-shown format_clock(double start_s, double t)
+formatted_text format_clock(double start_s, double t)
 {
-    shown out;
-    double minutes = floor((start_s + t) / 60 + 1e-9); /* an act at 7:05 is not at 7:04 for a rounding error */
+    formatted_text out;
+    double minutes = floor((start_s + t) / 60 + 1e-9); /* an action at 7:05 is not at 7:04 for a rounding error */
     if (!is_there(minutes))
-        return (shown){"-"};
+        return (formatted_text){"-"};
     double day = floor(minutes / 1440), of_day = minutes - 1440 * day;
     int n = snprintf(out.text, sizeof out.text, "%.0f:%02.0f", floor(of_day / 60), fmod(of_day, 60));
     if (day > 0)
@@ -157,11 +157,11 @@ shown format_clock(double start_s, double t)
     return out;
 }
 
-shown format_ratio(double ratio)
+formatted_text format_ratio(double ratio)
 {
-    shown t;
+    formatted_text t;
     if (!is_there(ratio))
-        return (shown){"-"};
+        return (formatted_text){"-"};
     snprintf(t.text, sizeof t.text, "x%.28s", fixed(ratio, fabs(ratio) < 9.95 ? 1 : 0).text);
     return t;
 }

@@ -100,16 +100,16 @@ text_cell text_fitted(const char *text, size_t width)
 }
 
 /* Bytes of the longest part that fits and ends before a blank; a single long word is not broken. */
-static size_t line_length(const char *text, size_t room)
+static size_t line_length(const char *text, size_t capacity)
 {
     size_t best = 0;
     for (size_t i = 0;; i++) {
         if (text[i] != '\0' && text[i] != ' ')
             continue;
-        if (best > 0 && i > room)
+        if (best > 0 && i > capacity)
             return best;
         best = i;
-        if (text[i] == '\0' || i > room)
+        if (text[i] == '\0' || i > capacity)
             return best;
     }
 }

@@ -3,7 +3,7 @@
 #include <math.h>
 #include <stdio.h>
 
-static shown value_of(unit_system s, boil_unit_kind kind, double value)
+static formatted_text value_of(unit_system s, boil_unit_kind kind, double value)
 {
     static const unit_dimension dimensions[] = {[BOIL_UNIT_TIME] = DIM_TIME,
                                                 [BOIL_UNIT_LENGTH] = DIM_LENGTH,
@@ -13,7 +13,7 @@ static shown value_of(unit_system s, boil_unit_kind kind, double value)
                                                 [BOIL_UNIT_DIFFERENCE] = DIM_DIFFERENCE,
                                                 [BOIL_UNIT_POWER] = DIM_POWER,
                                                 [BOIL_UNIT_DENSITY] = DIM_CONCENTRATION};
-    return kind == BOIL_UNIT_RATIO ? format_ratio(value) : show(s, dimensions[kind], value);
+    return kind == BOIL_UNIT_RATIO ? format_ratio(value) : format_quantity(s, dimensions[kind], value);
 }
 
 /* The title, then pieces that may be missing. */
@@ -28,15 +28,15 @@ finding_words finding_words_of(const outcome *o, const boil_finding *f, unit_sys
     if (!isnan(f->limit) && f->limit != f->needed_W) /* else it is said below */
         snprintf(limit, sizeof limit, ", limit %s", value_of(s, f->unit, f->limit).text);
     if (f->needed_W > 0)
-        snprintf(needed, sizeof needed, "; %s to the tank would do", show(s, DIM_POWER, f->needed_W).text);
+        snprintf(needed, sizeof needed, "; %s to the tank would do", format_quantity(s, DIM_POWER, f->needed_W).text);
     if (f->needed_words && f->needed_kg > 0)
-        snprintf(needed, sizeof needed, "; %s %s", f->needed_words, show(s, DIM_MASS, f->needed_kg).text);
+        snprintf(needed, sizeof needed, "; %s %s", f->needed_words, format_quantity(s, DIM_MASS, f->needed_kg).text);
     snprintf(w.text, sizeof w.text, "%s%s%s%s%s%s", f->title, times, value, limit, needed,
              f->time_s > o->central.summary.overflow_s ? " (after overflow: not a prediction)" : "");
     return w;
 }
 
-shown finding_clock(const outcome *o, const boil_finding *f)
+formatted_text finding_clock(const outcome *o, const boil_finding *f)
 {
-    return isnan(f->time_s) ? (shown){""} : format_clock(o->scenario->start_s, f->time_s);
+    return isnan(f->time_s) ? (formatted_text){""} : format_clock(o->scenario->start_s, f->time_s);
 }

@@ -12,6 +12,6 @@ typedef struct {
 /* "freeboard below the limit: 1.7 in, limit 6.0 in", without its severity, time and advice. */
 finding_words finding_words_of(const outcome *o, const boil_finding *f, unit_system s);
 
-shown finding_clock(const outcome *o, const boil_finding *f); /* "9:05"; nothing when it holds for the whole run */
+formatted_text finding_clock(const outcome *o, const boil_finding *f); /* "9:05"; nothing when it holds for the whole run */
 
 #endif

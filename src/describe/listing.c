@@ -103,25 +103,25 @@ static void charge_print(const scenario *s, FILE *to)
         listing_line(to, p.rows[i].name, p.rows[i].dimension, p.rows[i].si, p.rows[i].note);
 }
 
-/* The acts -------------------------------------------------------------------------------------------------------- */
+/* The actions -------------------------------------------------------------------------------------------------------- */
 
-static void act_line_print(const scenario *s, size_t index, FILE *to)
+static void action_line_print(const scenario *s, size_t index, FILE *to)
 {
     char line[1000];
-    snprintf(line, sizeof line, " %8s  %s  %s", format_clock(s->start_s, s->schedule.acts[index].time_s).text,
+    snprintf(line, sizeof line, " %8s  %s  %s", format_clock(s->start_s, s->schedule.actions[index].time_s).text,
              text_fitted(action_name_of(s, index).text, 34).text, action_details(s, index, ACTION_BOTH).text);
     text_line(to, line);
 }
 
-static void acts_print(const scenario *s, FILE *to)
+static void actions_print(const scenario *s, FILE *to)
 {
-    size_t count = s->schedule.count, listed = count < PLAN_ACTS_MAX ? count : PLAN_ACTS_MAX;
+    size_t count = s->schedule.count, listed = count < PLAN_ACTIONS_MAX ? count : PLAN_ACTIONS_MAX;
     fputs("\nWhat is done\n", to);
     for (size_t i = 0; i < listed; i++)
-        act_line_print(s, i, to);
+        action_line_print(s, i, to);
     if (count > listed)
         fprintf(to, " ... and %zu acts more, the last at %s\n", count - listed,
-                format_clock(s->start_s, s->schedule.acts[count - 1].time_s).text);
+                format_clock(s->start_s, s->schedule.actions[count - 1].time_s).text);
     if (count == 0)
         fputs(" nothing\n", to);
 }
@@ -130,5 +130,5 @@ void listing_print(const scenario *s, FILE *to)
 {
     settings_print(s, to);
     charge_print(s, to);
-    acts_print(s, to);
+    actions_print(s, to);
 }

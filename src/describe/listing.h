@@ -1,4 +1,4 @@
-/* describe/listing.h -- a scenario laid open: every setting in both unit systems, defaults marked, the charge worked out, the acts
+/* describe/listing.h -- a scenario laid open: every setting in both unit systems, defaults marked, the charge worked out, the actions
    one by one. */
 #ifndef DESCRIBE_LISTING_H
 #define DESCRIBE_LISTING_H
@@ -7,7 +7,7 @@
 
 #include "scenario/scenario.h"
 
-#define PLAN_ACTS_MAX ((size_t)40)
+#define PLAN_ACTIONS_MAX ((size_t)40)
 #define PLAN_CHARGE_MAX 16
 
 typedef struct {

@@ -63,12 +63,12 @@ static bool is_addition(boil_action_kind kind)
     return kind == BOIL_ACTION_WATER || kind == BOIL_ACTION_SALTS || kind == BOIL_ACTION_LIQUID;
 }
 
-/* Results stand in the order of their acts; a run that stopped early has fewer. */
-static bool line_of(const outcome *o, size_t act, size_t *loads, size_t *additions, outcome_line *l)
+/* Results stand in the order of their actions; a run that stopped early has fewer. */
+static bool line_of(const outcome *o, size_t action, size_t *loads, size_t *additions, outcome_line *l)
 {
     const boil_history *h = &o->central;
-    boil_action_kind kind = o->scenario->schedule.acts[act].kind;
-    *l = (outcome_line){.words = action_name_of(o->scenario, act), .act = act};
+    boil_action_kind kind = o->scenario->schedule.actions[action].kind;
+    *l = (outcome_line){.words = action_name_of(o->scenario, action), .action = action};
     if (kind == BOIL_ACTION_LOAD && *loads < h->loads_count) {
         l->load = &h->loads[(*loads)++];
         l->time_s = l->load->time_s;

@@ -237,10 +237,10 @@ static picture_drawn contents(const picture *p, const char *name)
 /* gnuplot ends well even when the disk is full. */
 static bool is_whole(const picture_drawn *d, const format_entry *f)
 {
-    size_t head = strlen(f->head), tail = strlen(f->tail), room = tail + 8;
-    if (d->bytes == NULL || d->length < head + room || memcmp(d->bytes, f->head, head) != 0)
+    size_t head = strlen(f->head), tail = strlen(f->tail), capacity = tail + 8;
+    if (d->bytes == NULL || d->length < head + capacity || memcmp(d->bytes, f->head, head) != 0)
         return false;
-    for (const char *at = d->bytes + d->length - room; at + tail <= d->bytes + d->length; at++)
+    for (const char *at = d->bytes + d->length - capacity; at + tail <= d->bytes + d->length; at++)
         if (memcmp(at, f->tail, tail) == 0)
             return true;
     return false;

@@ -6,7 +6,7 @@
 
 #include "describe/picture_frame.h"
 
-/* Of a line of text, as much as the panel of the acts takes. */
+/* Of a line of text, as much as the panel of the actions takes. */
 static const double panel_share = 0.82;
 
 /* So many bars side by side are as many as a picture has columns of dots. */
@@ -47,10 +47,10 @@ static size_t add_switched(const outcome *o, bar *bars, size_t count)
 {
     const boil_schedule *s = &o->scenario->schedule;
     for (size_t i = 0; i < s->count; i++)
-        if (is_switched(s->acts[i].kind) && s->acts[i].time_s <= o->central.end_s)
+        if (is_switched(s->actions[i].kind) && s->actions[i].time_s <= o->central.end_s)
             bars[count++] = (bar){.kind = BAR_SWITCHED,
-                                  .from_s = s->acts[i].time_s,
-                                  .to_s = s->acts[i].time_s,
+                                  .from_s = s->actions[i].time_s,
+                                  .to_s = s->actions[i].time_s,
                                   .words = action_name_of(o->scenario, i)};
     return count;
 }
@@ -87,27 +87,27 @@ static size_t characters(const char *text)
 }
 
 /* The lane says that it is a load. The first two words are the amount. */
-static void shorten(said *words, size_t room)
+static void shorten(action_name *words, size_t capacity)
 {
     static const char load[] = "load ";
     char *text = words->text;
     if (strncmp(text, load, sizeof load - 1) == 0)
         memmove(text, text + sizeof load - 1, strlen(text) - sizeof load + 2);
-    if (characters(text) <= room)
+    if (characters(text) <= capacity)
         return;
     char *blank = strchr(text, ' ');
     blank = blank != NULL ? strchr(blank + 1, ' ') : NULL;
     if (blank != NULL)
         *blank = '\0';
-    if (characters(text) > room)
+    if (characters(text) > capacity)
         text[0] = '\0';
 }
 
 /* In a shared lane the next bar may begin earlier. */
 static size_t room_before(double from, double to, double end, size_t columns)
 {
-    double room = (to - from) / end * (double)columns - 1;
-    return room > 0 ? (size_t)room : 0;
+    double capacity = (to - from) / end * (double)columns - 1;
+    return capacity > 0 ? (size_t)capacity : 0;
 }
 
 /* Bars that begin closer together than can be told apart are one. */
@@ -173,7 +173,7 @@ static void write_lanes(picture *p, const size_t lanes[BAR_KINDS], const char *n
     picture_input_end(p, to);
 }
 
-void picture_actions(picture *p, const outcome *o, picture_format format, double end_s, const char *acts_name,
+void picture_actions(picture *p, const outcome *o, picture_format format, double end_s, const char *actions_name,
                   const char *lanes_name)
 {
     size_t count, lanes[BAR_KINDS], above[BAR_KINDS] = {0};
@@ -183,7 +183,7 @@ void picture_actions(picture *p, const outcome *o, picture_format format, double
     for (int k = 1; k < BAR_KINDS; k++)
         above[k] = above[k - 1] + lanes[k - 1];
     write_lanes(p, lanes, lanes_name);
-    FILE *to = picture_input(p, acts_name);
+    FILE *to = picture_input(p, actions_name);
     for (size_t i = 0; to != NULL && i < count; i++) {
         fprintf(to, "%zu\t%.9g\t%.9g\t%d\t", above[bars[i].kind] + bars[i].lane + 1, bars[i].from_s, bars[i].to_s,
                 (int)bars[i].kind);

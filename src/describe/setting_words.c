@@ -15,7 +15,7 @@ static setting_words range(const key *k, const double value[], unit_system s)
 {
     setting_words w;
     snprintf(w.text, sizeof w.text, "%.16s to %.24s", format_number(s, k->dimension, value[0]).text,
-             show(s, k->dimension, value[1]).text);
+             format_quantity(s, k->dimension, value[1]).text);
     return w;
 }
 

@@ -21,11 +21,11 @@ static void add_separator(verdict *v)
         add(v, "; ");
 }
 
-static shown stop_value(const boil_history *h, unit_system s, double value)
+static formatted_text stop_value(const boil_history *h, unit_system s, double value)
 {
-    shown t;
+    formatted_text t;
     if (h->stop_unit != NULL && strcmp(h->stop_unit, "K") == 0)
-        return show(s, DIM_TEMPERATURE, value);
+        return format_quantity(s, DIM_TEMPERATURE, value);
     snprintf(t.text, sizeof t.text, "%.4g%s%.12s", value, h->stop_unit != NULL ? " " : "",
              h->stop_unit != NULL ? h->stop_unit : "");
     return t;
@@ -34,7 +34,7 @@ static shown stop_value(const boil_history *h, unit_system s, double value)
 /* The run stops at the limit itself, so value and limit mostly look alike. */
 static void add_out_of_range(verdict *v, const boil_history *h, unit_system s)
 {
-    shown value = stop_value(h, s, h->stop_value), limit = stop_value(h, s, h->stop_limit);
+    formatted_text value = stop_value(h, s, h->stop_value), limit = stop_value(h, s, h->stop_limit);
     add(v, "%s reached %s, ", h->stop_quantity != NULL ? h->stop_quantity : "a quantity", value.text);
     if (strcmp(value.text, limit.text) == 0)
         add(v, "where the known range ends");
@@ -76,7 +76,7 @@ static void add_never_boils(verdict *v, const outcome *o, unit_system s)
     const boil_finding *f = never_boils(o);
     add(v, "the bath never boils");
     if (f != NULL && f->needed_W > 0)
-        add(v, ": it needs %s to the tank", show(s, DIM_POWER, f->needed_W).text);
+        add(v, ": it needs %s to the tank", format_quantity(s, DIM_POWER, f->needed_W).text);
 }
 
 static const boil_finding *overflow_in(const boil_findings *f)
@@ -125,7 +125,7 @@ static void add_freeboard(verdict *v, const outcome *o, unit_system s)
     if (!(f->value > 0))
         return; /* over the rim: the finding says so */
     add_separator(v);
-    add(v, "least freeboard %s at %s", show(s, DIM_LENGTH, f->value).text,
+    add(v, "least freeboard %s at %s", format_quantity(s, DIM_LENGTH, f->value).text,
         format_clock(o->scenario->start_s, f->time_s).text);
 }
 

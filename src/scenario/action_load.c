@@ -61,7 +61,7 @@ static bool twice(const cursor *part, const char *at, const char *words, bool *s
     return before;
 }
 
-static bool read_name(acts *a, cursor *part, reading *r)
+static bool read_name(action_list *a, cursor *part, reading *r)
 {
     const char *start = part->at;
     if (!cursor_take(part, "as") || twice(part, start, "as", &r->named))
@@ -86,7 +86,7 @@ static bool unknown_clause(cursor *part)
     return false;
 }
 
-static bool read_clause(acts *a, cursor *part, reading *r)
+static bool read_clause(action_list *a, cursor *part, reading *r)
 {
     size_t i;
     quantity q;
@@ -125,7 +125,7 @@ static void settle_rinse(reading *r)
 }
 
 /* Bath liquid is carried out at its boil. */
-static void settle_drag_out(const acts *a, reading *r)
+static void settle_drag_out(const action_list *a, reading *r)
 {
     if (a->bath_known && was_said(r, AT(drag_out_kg_m2)))
         r->load.drag_out_kg_m2 *= boil_solution_density(&a->bath.mixture, a->bath.boiling_point_K);
@@ -211,7 +211,7 @@ static bool read_mass(cursor *part, reading *r)
 }
 
 /* "100 lb of 1/4 in plate", "100 lb of 1/4 in iron plate (rack 3)" */
-static void describe(action_line *said, const acts *a, const reading *r)
+static void describe(action_line *said, const action_list *a, const reading *r)
 {
     const char *alloy = strcmp(r->metal, "iron") == 0 ? "iron " : "";
     const char *name = r->name > 0 ? a->names[r->name - 1] : "";
@@ -220,11 +220,11 @@ static void describe(action_line *said, const acts *a, const reading *r)
              words_quoted(name, strlen(name)).text, *name ? ")" : "");
 }
 
-bool action_load_read(acts *a, cursor *c, boil_action *act, action_line *said)
+bool action_load_read(action_list *a, cursor *c, boil_action *action, action_line *said)
 {
     reading r = {.load = boil_load_default()};
     cursor part;
-    r.load.temperature_K = a->plant->room.temperature_K;
+    r.load.temperature_K = a->plant->ambient.temperature_K;
     if (!cursor_part(c, &part)) {
         cursor_error(c, c->at, "say what goes in, for example 'load 100 lb, plate 1/4 in'");
         return false;
@@ -243,6 +243,6 @@ bool action_load_read(acts *a, cursor *c, boil_action *act, action_line *said)
     settle_rinse(&r);
     settle_drag_out(a, &r);
     describe(said, a, &r);
-    *act = (boil_action){.kind = BOIL_ACTION_LOAD, .name = r.name, .is.load = r.load};
+    *action = (boil_action){.kind = BOIL_ACTION_LOAD, .name = r.name, .is.load = r.load};
     return true;
 }

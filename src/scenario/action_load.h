@@ -1,4 +1,4 @@
-/* scenario/action_load.h -- the act "load": mass and metal, shape, clauses. */
+/* scenario/action_load.h -- the action "load": mass and metal, shape, clauses. */
 #ifndef SCENARIO_ACTION_LOAD_H
 #define SCENARIO_ACTION_LOAD_H
 
@@ -23,6 +23,6 @@ typedef struct {
 const action_load_clause *action_load_clauses_listed(size_t index);
 const action_load_shape *action_load_shapes_listed(size_t index);
 
-bool action_load_read(acts *a, cursor *c, boil_action *act, action_line *said);
+bool action_load_read(action_list *a, cursor *c, boil_action *action, action_line *said);
 
 #endif

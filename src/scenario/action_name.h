@@ -1,4 +1,4 @@
-/* scenario/action_name.h -- an act in the words of the person who planned it. */
+/* scenario/action_name.h -- an action in the words of the person who planned it. */
 #ifndef SCENARIO_ACTION_NAME_H
 #define SCENARIO_ACTION_NAME_H
 
@@ -6,8 +6,8 @@
 
 typedef struct {
     char text[128];
-} said;
+} action_name;
 
-said action_name_of(const scenario *s, size_t act); /* "load 100 lb of 1/4 in plate"; the kind alone when no words were kept */
+action_name action_name_of(const scenario *s, size_t action); /* "load 100 lb of 1/4 in plate"; the kind alone when no words were kept */
 
 #endif

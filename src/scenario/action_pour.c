@@ -41,7 +41,7 @@ static const material liquid = {"liquid", "liquid 4 gal over 2 min", "say how sl
                                 UNIT_OF(DIM_VOLUME) | UNIT_OF(DIM_MASS), false, CLAUSES, false,
                                 "'at' and a temperature, 'strength' or 'boiling point'"};
 
-/* The act as written. */
+/* The action as written. */
 typedef struct {
     const material *material;
     cursor place;        /* for complaints */
@@ -141,9 +141,9 @@ static bool read_pour(cursor *c, const material *m, pour *p, action_line *said)
 /* Settling: what was written, in the model's terms ---------------------------------------------------------------- */
 
 /* As warm as the room unless it says so; what is liquid must not be frozen. */
-static bool settle_temperature(const acts *a, const pour *p, const bounds *within, double *temperature_K)
+static bool settle_temperature(const action_list *a, const pour *p, const bounds *within, double *temperature_K)
 {
-    *temperature_K = a->plant->room.temperature_K;
+    *temperature_K = a->plant->ambient.temperature_K;
     if (!p->said[CLAUSE_AT]) {
         if (within->low < 0 || *temperature_K >= BOIL_ZERO_CELSIUS)
             return true;
@@ -184,21 +184,21 @@ static bounds liquid_below(double boiling_point_K)
     return (bounds){"degC", 0, floor(boiling_point_K - BOIL_ZERO_CELSIUS)};
 }
 
-bool action_pour_water(acts *a, cursor *c, boil_action *act, action_line *said)
+bool action_pour_water(action_list *a, cursor *c, boil_action *action, action_line *said)
 {
     pour p;
-    boil_action_water *w = &act->is.water;
-    act->kind = BOIL_ACTION_WATER;
-    bounds within = liquid_below(boil_water_saturation_temperature(a->plant->room.pressure_Pa));
+    boil_action_water *w = &action->is.water;
+    action->kind = BOIL_ACTION_WATER;
+    bounds within = liquid_below(boil_water_saturation_temperature(a->plant->ambient.pressure_Pa));
     return read_pour(c, &water, &p, said) && settle_temperature(a, &p, &within, &w->temperature_K) &&
            settle_amount(&p, boil_water_density(w->temperature_K), &w->mass_kg, &w->over_s);
 }
 
-bool action_pour_salts(acts *a, cursor *c, boil_action *act, action_line *said)
+bool action_pour_salts(action_list *a, cursor *c, boil_action *action, action_line *said)
 {
     pour p;
-    boil_action_salts *s = &act->is.salts;
-    act->kind = BOIL_ACTION_SALTS;
+    boil_action_salts *s = &action->is.salts;
+    action->kind = BOIL_ACTION_SALTS;
     if (!read_pour(c, &salts, &p, said))
         return false;
     memcpy(s->blend, p.blend_said ? p.blend : a->plant->charge.blend, sizeof s->blend);
@@ -215,10 +215,10 @@ static bool no_such_liquid(const pour *p, clause k)
 }
 
 /* As strong as the bath at the start unless it says so. */
-static bool settle_strength(const acts *a, const pour *p, double *salt_fraction)
+static bool settle_strength(const action_list *a, const pour *p, double *salt_fraction)
 {
     const boil_plant *plant = a->plant;
-    boil_conditions air = boil_conditions_at(plant->room.pressure_Pa, plant->elevation_factor);
+    boil_conditions air = boil_conditions_at(plant->ambient.pressure_Pa, plant->elevation_factor);
     double strength = p->clause[CLAUSE_STRENGTH].si, boils_at = p->clause[CLAUSE_BOILING_POINT].si;
     if (p->said[CLAUSE_STRENGTH] && p->said[CLAUSE_BOILING_POINT]) {
         cursor_error(&p->place, p->clause[CLAUSE_BOILING_POINT].text,
@@ -235,19 +235,19 @@ static bool settle_strength(const acts *a, const pour *p, double *salt_fraction)
     return true;
 }
 
-static bool boils_at(const acts *a, const boil_mixture *m, double *boiling_point_K)
+static bool boils_at(const action_list *a, const boil_mixture *m, double *boiling_point_K)
 {
     boil_solution_guess guess = {0};
-    boil_conditions air = boil_conditions_at(a->plant->room.pressure_Pa, a->plant->elevation_factor);
+    boil_conditions air = boil_conditions_at(a->plant->ambient.pressure_Pa, a->plant->elevation_factor);
     return boil_solution_boiling_point(&air, m, &guess, boiling_point_K, NULL) == BOIL_OK;
 }
 
-bool action_pour_liquid(acts *a, cursor *c, boil_action *act, action_line *said)
+bool action_pour_liquid(action_list *a, cursor *c, boil_action *action, action_line *said)
 {
     pour p;
-    boil_action_liquid *l = &act->is.liquid;
+    boil_action_liquid *l = &action->is.liquid;
     double boiling_point_K;
-    act->kind = BOIL_ACTION_LIQUID;
+    action->kind = BOIL_ACTION_LIQUID;
     if (!read_pour(c, &liquid, &p, said))
         return false;
     if (!a->bath_known)

@@ -12,7 +12,7 @@
 
 static const bounds dial_share = {"%", 0, 100};
 
-int action_load_name(acts *a, cursor *c)
+int action_load_name(action_list *a, cursor *c)
 {
     const char *start = words_skip(c->at, c->end);
     size_t length = (size_t)(words_trim(start, c->end) - start);
@@ -32,65 +32,65 @@ int action_load_name(acts *a, cursor *c)
     return (int)a->name_count;
 }
 
-static bool read_lift(acts *a, cursor *c, boil_action *act, action_line *said)
+static bool read_lift(action_list *a, cursor *c, boil_action *action, action_line *said)
 {
-    act->kind = BOIL_ACTION_LIFT;
-    act->name = 0;
+    action->kind = BOIL_ACTION_LIFT;
+    action->name = 0;
     snprintf(said->words, sizeof said->words, "lift everything");
     if (cursor_done(c))
         return true;
     snprintf(said->words, sizeof said->words, "lift %s", words_quoted(c->at, (size_t)(c->end - c->at)).text);
-    act->name = action_load_name(a, c);
-    return act->name > 0;
+    action->name = action_load_name(a, c);
+    return action->name > 0;
 }
 
-static bool read_heat(acts *a, cursor *c, boil_action *act, action_line *said)
+static bool read_heat(action_list *a, cursor *c, boil_action *action, action_line *said)
 {
     quantity q = {0};
     (void)a;
-    act->kind = BOIL_ACTION_HEAT;
+    action->kind = BOIL_ACTION_HEAT;
     cursor_done(c);
     const char *start = c->at;
     if (cursor_take(c, "on"))
-        act->is.dial = 1;
+        action->is.dial = 1;
     else if (cursor_take(c, "off"))
-        act->is.dial = 0;
+        action->is.dial = 0;
     else if (quantity_share(c, "heat", &q) && quantity_within(c, "heat", &q, &dial_share))
-        act->is.dial = q.si;
+        action->is.dial = q.si;
     else
         return false;
     snprintf(said->words, sizeof said->words, "heat %s", words_quoted(start, (size_t)(c->at - start)).text);
     return cursor_expect_end(c);
 }
 
-static bool read_switch(cursor *c, boil_action *act, action_line *said, const char *what, boil_action_kind kind)
+static bool read_switch(cursor *c, boil_action *action, action_line *said, const char *what, boil_action_kind kind)
 {
-    act->kind = kind;
-    act->is.on = cursor_take(c, "on");
-    if (!act->is.on && !cursor_take(c, "off")) {
+    action->kind = kind;
+    action->is.on = cursor_take(c, "on");
+    if (!action->is.on && !cursor_take(c, "off")) {
         cursor_error(c, c->at, "say '%s on' or '%s off'", what, what);
         return false;
     }
-    snprintf(said->words, sizeof said->words, "%s %s", what, act->is.on ? "on" : "off");
+    snprintf(said->words, sizeof said->words, "%s %s", what, action->is.on ? "on" : "off");
     return cursor_expect_end(c);
 }
 
-static bool read_mixer(acts *a, cursor *c, boil_action *act, action_line *said)
+static bool read_mixer(action_list *a, cursor *c, boil_action *action, action_line *said)
 {
     (void)a;
-    return read_switch(c, act, said, "mixer", BOIL_ACTION_MIXER);
+    return read_switch(c, action, said, "mixer", BOIL_ACTION_MIXER);
 }
 
-static bool read_lid(acts *a, cursor *c, boil_action *act, action_line *said)
+static bool read_lid(action_list *a, cursor *c, boil_action *action, action_line *said)
 {
     (void)a;
-    return read_switch(c, act, said, "lid", BOIL_ACTION_LID);
+    return read_switch(c, action, said, "lid", BOIL_ACTION_LID);
 }
 
-static bool read_exhaust(acts *a, cursor *c, boil_action *act, action_line *said)
+static bool read_exhaust(action_list *a, cursor *c, boil_action *action, action_line *said)
 {
     (void)a;
-    return read_switch(c, act, said, "exhaust", BOIL_ACTION_EXHAUST);
+    return read_switch(c, action, said, "exhaust", BOIL_ACTION_EXHAUST);
 }
 
 static const action_type doings[] = {
@@ -119,13 +119,13 @@ const action_type *action_type_listed(size_t index)
     return index < DOINGS ? &doings[index] : NULL;
 }
 
-bool action_read(acts *a, cursor *c, boil_action *act, action_line *said)
+bool action_read(action_list *a, cursor *c, boil_action *action, action_line *said)
 {
     size_t token = cursor_token(c);
     words_nearest n = words_near(c->at, token);
     for (size_t i = 0; i < DOINGS; i++) {
         if (cursor_take(c, doings[i].verb))
-            return doings[i].read(a, c, act, said);
+            return doings[i].read(a, c, action, said);
         words_consider(&n, doings[i].verb);
     }
     if (token == 0)

@@ -9,16 +9,16 @@ typedef struct {
     const char *verb;
     const char *form;    /* what follows the verb: capitals stand for a value, brackets for what may be left out */
     const char *meaning; /* one line, no full stop */
-    bool (*read)(acts *a, cursor *c, boil_action *act, action_line *said);
+    bool (*read)(action_list *a, cursor *c, boil_action *action, action_line *said);
 } action_type;
 
 const action_type *action_type_listed(size_t index); /* in the order of the manual; NULL beyond the last */
 
-/* Reads the doing of an act: kind, name and content of `act`, and its words for reports. False, with messages,
+/* Reads the doing of an action: kind, name and content of `action`, and its words for reports. False, with messages,
    otherwise. */
-bool action_read(acts *a, cursor *c, boil_action *act, action_line *said);
+bool action_read(action_list *a, cursor *c, boil_action *action, action_line *said);
 
 /* The number of a load's name, which is added when it is new; 0 and a message when it cannot be. */
-int action_load_name(acts *a, cursor *c);
+int action_load_name(action_list *a, cursor *c);
 
 #endif

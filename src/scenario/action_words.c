@@ -14,9 +14,9 @@ static amount amount_of(action_units u, unit_dimension d, double si)
 {
     amount t;
     if (u == ACTION_BOTH)
-        snprintf(t.text, sizeof t.text, "%s (%s)", show(UNITS_US, d, si).text, show(UNITS_SI, d, si).text);
+        snprintf(t.text, sizeof t.text, "%s (%s)", format_quantity(UNITS_US, d, si).text, format_quantity(UNITS_SI, d, si).text);
     else
-        snprintf(t.text, sizeof t.text, "%s", show(u == ACTION_US ? UNITS_US : UNITS_SI, d, si).text);
+        snprintf(t.text, sizeof t.text, "%s", format_quantity(u == ACTION_US ? UNITS_US : UNITS_SI, d, si).text);
     return t;
 }
 
@@ -60,10 +60,10 @@ static void salts_details(action_units u, const scenario *s, const boil_action_s
                  100 * a->blend[BOIL_NANO3], 100 * a->blend[BOIL_NANO2]);
 }
 
-static action_words details(const scenario *s, size_t act, action_units u, const double *time_s)
+static action_words details(const scenario *s, size_t action, action_units u, const double *time_s)
 {
     action_words w = {""};
-    const boil_action *a = &s->schedule.acts[act];
+    const boil_action *a = &s->schedule.actions[action];
     switch (a->kind) {
     case BOIL_ACTION_LOAD:
         load_details(u, &a->is.load, time_s, w.text, sizeof w.text);
@@ -88,13 +88,13 @@ static action_words details(const scenario *s, size_t act, action_units u, const
     return w;
 }
 
-action_words action_details(const scenario *s, size_t act, action_units u)
+action_words action_details(const scenario *s, size_t action, action_units u)
 {
-    double time_s = s->start_s + s->schedule.acts[act].time_s;
-    return details(s, act, u, &time_s);
+    double time_s = s->start_s + s->schedule.actions[action].time_s;
+    return details(s, action, u, &time_s);
 }
 
-action_words action_details_of_any(const scenario *s, size_t act, action_units u)
+action_words action_details_of_any(const scenario *s, size_t action, action_units u)
 {
-    return details(s, act, u, NULL);
+    return details(s, action, u, NULL);
 }

@@ -1,4 +1,4 @@
-/* scenario/action_words.h -- an act by the clock: what there is to know beyond the words of the person who planned it. */
+/* scenario/action_words.h -- an action by the clock: what there is to know beyond the words of the person who planned it. */
 #ifndef SCENARIO_ACTION_WORDS_H
 #define SCENARIO_ACTION_WORDS_H
 
@@ -10,10 +10,10 @@ typedef struct {
     char text[500];
 } action_words;
 
-/* "at 70.0 degF, out at 9:20, basket 7.00 lb"; nothing for acts that say all by themselves. */
-action_words action_details(const scenario *s, size_t act, action_units units);
+/* "at 70.0 degF, out at 9:20, basket 7.00 lb"; nothing for actions that say all by themselves. */
+action_words action_details(const scenario *s, size_t action, action_units units);
 
 /* What holds for it whenever it is done: "at 70.0 degF, in for 15 min, basket 7.00 lb". */
-action_words action_details_of_any(const scenario *s, size_t act, action_units units);
+action_words action_details_of_any(const scenario *s, size_t action, action_units units);
 
 #endif

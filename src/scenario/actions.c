@@ -9,26 +9,26 @@
 #include "base/words.h"
 #include "scenario/action_table.h"
 
-#define REST_AFTER_LAST_ACT_S 1800.0
+#define REST_AFTER_LAST_ACTION_S 1800.0
 
-static const bounds act_time = {"h", 0, ACTIONS_LATEST_S / 3600};
+static const bounds action_time = {"h", 0, ACTIONS_LATEST_S / 3600};
 static const bounds every_time = {"s", 1, ACTIONS_LATEST_S};
 
-acts actions_begin(const boil_plant *plant, bool plant_good, double end_s)
+action_list actions_begin(const boil_plant *plant, bool plant_good, double end_s)
 {
-    acts a = {.plant = plant, .end_s = end_s};
+    action_list a = {.plant = plant, .end_s = end_s};
     a.bath_known = plant_good && boil_plant_initial(plant, &a.bath) == BOIL_OK;
     return a;
 }
 
-void actions_free(acts *a)
+void actions_free(action_list *a)
 {
     for (size_t i = 0; i < a->name_count; i++)
         free(a->names[i]);
     free(a->names);
     free(a->lines);
     free(a->list);
-    *a = (acts){0};
+    *a = (action_list){0};
 }
 
 /* Once, or again and again. */
@@ -44,11 +44,11 @@ static void elapsed(double s, char out[24])
         snprintf(out + n, 24 - (size_t)n, ":%02.0f", fmod(whole, 60));
 }
 
-static bool read_moment(acts *a, cursor *c, const char *what, double *s)
+static bool read_moment(action_list *a, cursor *c, const char *what, double *s)
 {
     quantity q;
     char end[24];
-    if (!quantity_when(c, what, &q) || !quantity_within(c, what, &q, &act_time))
+    if (!quantity_when(c, what, &q) || !quantity_within(c, what, &q, &action_time))
         return false;
     if (q.si > a->end_s) {
         elapsed(a->end_s, end);
@@ -59,7 +59,7 @@ static bool read_moment(acts *a, cursor *c, const char *what, double *s)
     return true;
 }
 
-static bool read_every(acts *a, cursor *c, timing *t)
+static bool read_every(action_list *a, cursor *c, timing *t)
 {
     quantity q;
     cursor_done(c);
@@ -82,7 +82,7 @@ static bool read_every(acts *a, cursor *c, timing *t)
     return true;
 }
 
-static bool read_timing(acts *a, cursor *c, timing *t)
+static bool read_timing(action_list *a, cursor *c, timing *t)
 {
     if (cursor_take(c, "every"))
         return read_every(a, c, t);
@@ -93,36 +93,36 @@ static bool read_timing(acts *a, cursor *c, timing *t)
     return true;
 }
 
-static bool plan(acts *a, const boil_action *act, size_t line)
+static bool plan(action_list *a, const boil_action *action, size_t line)
 {
-    action_planned *list = array_reserve(a->list, &a->room, a->count, sizeof *list);
+    action_planned *list = array_reserve(a->list, &a->capacity, a->count, sizeof *list);
     if (list == NULL)
         return false;
     a->list = list;
-    list[a->count++] = (action_planned){*act, line, HUGE_VAL};
+    list[a->count++] = (action_planned){*action, line, HUGE_VAL};
     return true;
 }
 
 /* "to" is included, though the sum of the periods may miss it by rounding. */
-static void unroll(acts *a, const cursor *c, const timing *t, boil_action *act)
+static void unroll(action_list *a, const cursor *c, const timing *t, boil_action *action)
 {
-    if (act->kind == BOIL_ACTION_LOAD)
-        a->loaded[act->name] = true;
+    if (action->kind == BOIL_ACTION_LOAD)
+        a->loaded[action->name] = true;
     double count = t->period_s > 0 ? floor((t->to_s - t->from_s) / t->period_s + 1e-9) + 1 : 1;
     if (count + (double)a->count > ACTIONS_MAX) {
         cursor_error(c, c->at, "there are more than %.0f acts", ACTIONS_MAX);
         return;
     }
     for (double i = 0; i < count; i++) {
-        act->time_s = fmin(t->from_s + i * t->period_s, t->to_s);
-        if (!plan(a, act, a->line_count - 1)) {
+        action->time_s = fmin(t->from_s + i * t->period_s, t->to_s);
+        if (!plan(a, action, a->line_count - 1)) {
             cursor_error(c, c->at, "out of memory");
             return;
         }
     }
 }
 
-static action_line *new_line(acts *a, const cursor *place)
+static action_line *new_line(action_list *a, const cursor *place)
 {
     action_line *lines = array_reserve(a->lines, &a->line_capacity, a->line_count, sizeof *lines);
     if (lines == NULL)
@@ -132,10 +132,10 @@ static action_line *new_line(acts *a, const cursor *place)
     return &lines[a->line_count++];
 }
 
-void actions_read(acts *a, cursor *when, cursor *doing)
+void actions_read(action_list *a, cursor *when, cursor *doing)
 {
     timing t;
-    boil_action act = {0};
+    boil_action action = {0};
     if (!read_timing(a, when, &t) || (when != doing && !cursor_expect_end(when)))
         return;
     cursor_done(doing);
@@ -145,49 +145,49 @@ void actions_read(acts *a, cursor *when, cursor *doing)
         cursor_error(&place, place.at, "out of memory");
         return;
     }
-    if (!action_read(a, doing, &act, line))
+    if (!action_read(a, doing, &action, line))
         return;
-    const char *problem = act.kind == BOIL_ACTION_LOAD ? boil_load_problem(&act.is.load) : NULL;
+    const char *problem = action.kind == BOIL_ACTION_LOAD ? boil_load_problem(&action.is.load) : NULL;
     if (problem != NULL)
         cursor_error(&place, place.at, "%s", problem);
     else
-        unroll(a, &place, &t, &act);
+        unroll(a, &place, &t, &action);
 }
 
 static int earlier(const void *left, const void *right)
 {
     const action_planned *a = left, *b = right;
-    if (a->act.time_s != b->act.time_s)
-        return a->act.time_s < b->act.time_s ? -1 : 1;
-    return a->act.order < b->act.order ? -1 : a->act.order > b->act.order;
+    if (a->action.time_s != b->action.time_s)
+        return a->action.time_s < b->action.time_s ? -1 : 1;
+    return a->action.order < b->action.order ? -1 : a->action.order > b->action.order;
 }
 
-static void order(acts *a)
+static void order(action_list *a)
 {
     for (size_t i = 0; i < a->count; i++)
-        a->list[i].act.order = i;
+        a->list[i].action.order = i;
     if (a->count > 1)
         qsort(a->list, a->count, sizeof *a->list, earlier);
 }
 
-/* Who is in the bath as the acts go by. */
+/* Who is in the bath as the actions go by. */
 typedef struct {
-    acts *a;
+    action_list *a;
     size_t *last;        /* per name: its latest load, index into the list plus one; 0: none yet */
     size_t *in;          /* loads since the last "lift everything" */
     size_t in_count;
 } attendance;
 
-/* "'rack 3' is still in the bath at 1:05", at the act's place. */
-static void complain(acts *a, const action_planned *p, const char *what)
+/* "'rack 3' is still in the bath at 1:05", at the action's place. */
+static void complain(action_list *a, const action_planned *p, const char *what)
 {
     char time[24];
     action_line *l = &a->lines[p->line];
-    const char *name = a->names[p->act.name - 1];
-    if (l->reported || a->broken[p->act.name])
+    const char *name = a->names[p->action.name - 1];
+    if (l->reported || a->broken[p->action.name])
         return;
     l->reported = true;
-    elapsed(p->act.time_s, time);
+    elapsed(p->action.time_s, time);
     cursor_error(&l->place, l->place.at, "'%s' %s at %s", words_quoted(name, strlen(name)).text, what, time);
 }
 
@@ -200,14 +200,14 @@ static action_planned *latest(const attendance *t, int name)
 static void go_in(attendance *t, size_t index)
 {
     action_planned *p = &t->a->list[index];
-    p->lifts_s = p->act.time_s + p->act.is.load.immersed_s;
+    p->lifts_s = p->action.time_s + p->action.is.load.immersed_s;
     t->in[t->in_count++] = index;
-    if (p->act.name == 0)
+    if (p->action.name == 0)
         return;
-    const action_planned *before = latest(t, p->act.name);
-    if (before != NULL && p->act.time_s < before->lifts_s + before->act.is.load.lowering_s - 1e-6)
+    const action_planned *before = latest(t, p->action.name);
+    if (before != NULL && p->action.time_s < before->lifts_s + before->action.is.load.lowering_s - 1e-6)
         complain(t->a, p, "is still in the bath, or coming out,");
-    t->last[p->act.name] = index + 1;
+    t->last[p->action.name] = index + 1;
 }
 
 static void lift_everything(attendance *t, double time_s)
@@ -219,12 +219,12 @@ static void lift_everything(attendance *t, double time_s)
     t->in_count = 0;
 }
 
-static void unknown_name(acts *a, const action_planned *p)
+static void unknown_name(action_list *a, const action_planned *p)
 {
     action_line *l = &a->lines[p->line];
-    const char *name = a->names[p->act.name - 1];
+    const char *name = a->names[p->action.name - 1];
     words_nearest n = words_near(name, strlen(name));
-    if (l->reported || a->broken[p->act.name] || messages_full(l->place.messages))
+    if (l->reported || a->broken[p->action.name] || messages_full(l->place.messages))
         return;
     l->reported = true;
     for (size_t i = 0; i < a->name_count; i++)
@@ -236,29 +236,29 @@ static void unknown_name(acts *a, const action_planned *p)
 
 static void lift(attendance *t, const action_planned *p)
 {
-    if (p->act.name == 0) {
-        lift_everything(t, p->act.time_s);
+    if (p->action.name == 0) {
+        lift_everything(t, p->action.time_s);
         return;
     }
-    action_planned *load = latest(t, p->act.name);
-    if (!t->a->loaded[p->act.name])
+    action_planned *load = latest(t, p->action.name);
+    if (!t->a->loaded[p->action.name])
         unknown_name(t->a, p);
-    else if (load == NULL || p->act.time_s >= load->lifts_s)
+    else if (load == NULL || p->action.time_s >= load->lifts_s)
         complain(t->a, p, "is not in the bath");
     else
-        load->lifts_s = p->act.time_s;
+        load->lifts_s = p->action.time_s;
 }
 
 /* False when memory is refused. */
-static bool attend(acts *a)
+static bool attend(action_list *a)
 {
     attendance t = {
         .a = a, .last = calloc(a->name_count + 1, sizeof *t.last), .in = calloc(a->count + 1, sizeof *t.in)};
     bool good = t.last != NULL && t.in != NULL;
     for (size_t i = 0; good && i < a->count; i++) {
-        if (a->list[i].act.kind == BOIL_ACTION_LOAD)
+        if (a->list[i].action.kind == BOIL_ACTION_LOAD)
             go_in(&t, i);
-        else if (a->list[i].act.kind == BOIL_ACTION_LIFT)
+        else if (a->list[i].action.kind == BOIL_ACTION_LIFT)
             lift(&t, &a->list[i]);
     }
     free(t.last);
@@ -266,18 +266,18 @@ static bool attend(acts *a)
     return good;
 }
 
-/* When an act and what it sets going are over. */
+/* When an action and what it sets going are over. */
 static double ends(const action_planned *p)
 {
-    switch (p->act.kind) {
+    switch (p->action.kind) {
     case BOIL_ACTION_LOAD:
-        return (isinf(p->lifts_s) ? p->act.time_s : p->lifts_s) + p->act.is.load.lowering_s;
+        return (isinf(p->lifts_s) ? p->action.time_s : p->lifts_s) + p->action.is.load.lowering_s;
     case BOIL_ACTION_WATER:
-        return p->act.time_s + p->act.is.water.over_s;
+        return p->action.time_s + p->action.is.water.over_s;
     case BOIL_ACTION_SALTS:
-        return p->act.time_s + p->act.is.salts.over_s;
+        return p->action.time_s + p->action.is.salts.over_s;
     case BOIL_ACTION_LIQUID:
-        return p->act.time_s + p->act.is.liquid.over_s;
+        return p->action.time_s + p->action.is.liquid.over_s;
     case BOIL_ACTION_LIFT:
     case BOIL_ACTION_HEAT:
     case BOIL_ACTION_MIXER:
@@ -285,33 +285,33 @@ static double ends(const action_planned *p)
     case BOIL_ACTION_EXHAUST:
         break;
     }
-    return p->act.time_s;
+    return p->action.time_s;
 }
 
-static double duration(const acts *a)
+static double duration(const action_list *a)
 {
     double last = 0;
     if (isfinite(a->end_s))
         return a->end_s;
     for (size_t i = 0; i < a->count; i++)
         last = fmax(last, ends(&a->list[i]));
-    return fmin(last + REST_AFTER_LAST_ACT_S, ACTIONS_LATEST_S);
+    return fmin(last + REST_AFTER_LAST_ACTION_S, ACTIONS_LATEST_S);
 }
 
-static bool hand_over(acts *a, scenario *out)
+static bool hand_over(action_list *a, scenario *out)
 {
-    out->said = calloc(a->line_count + 1, sizeof *out->said);
-    out->act_said = calloc(a->count + 1, sizeof *out->act_said);
-    if (out->said == NULL || out->act_said == NULL)
+    out->words = calloc(a->line_count + 1, sizeof *out->words);
+    out->action_words_at = calloc(a->count + 1, sizeof *out->action_words_at);
+    if (out->words == NULL || out->action_words_at == NULL)
         return false;
     for (size_t i = 0; i < a->line_count; i++) {
-        memcpy(out->said[i].words, a->lines[i].words, sizeof out->said[i].words);
-        out->said[i].line = a->lines[i].place.line;
+        memcpy(out->words[i].words, a->lines[i].words, sizeof out->words[i].words);
+        out->words[i].line = a->lines[i].place.line;
     }
     out->said_count = a->line_count;
     for (size_t i = 0; i < a->count; i++) {
-        out->act_said[i] = a->list[i].line;
-        if (boil_schedule_add(&out->schedule, &a->list[i].act) != BOIL_OK)
+        out->action_words_at[i] = a->list[i].line;
+        if (boil_schedule_add(&out->schedule, &a->list[i].action) != BOIL_OK)
             return false;
     }
     out->names = a->names;
@@ -321,7 +321,7 @@ static bool hand_over(acts *a, scenario *out)
     return true;
 }
 
-void actions_finish(acts *a, scenario *out, messages *m)
+void actions_finish(action_list *a, scenario *out, messages *m)
 {
     order(a);
     bool good = attend(a);

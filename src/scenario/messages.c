@@ -103,7 +103,7 @@ void messages_add(messages *m, const source *s, size_t line, const char *at, con
 {
     if (messages_full(m))
         return;
-    message *list = array_reserve(m->list, &m->room, m->count, sizeof *list);
+    message *list = array_reserve(m->list, &m->capacity, m->count, sizeof *list);
     if (list == NULL) {
         m->lost = true;
         return;
@@ -159,13 +159,13 @@ static void print(const message *g, FILE *to, const char *program)
 
 void messages_print(const messages *m, FILE *to, const char *program)
 {
-    size_t shown = m->count < MESSAGES_SHOWN ? m->count : MESSAGES_SHOWN;
-    for (size_t i = 0; i < shown; i++)
+    size_t formatted_text = m->count < MESSAGES_SHOWN ? m->count : MESSAGES_SHOWN;
+    for (size_t i = 0; i < formatted_text; i++)
         print(&m->list[i], to, program);
     if (messages_full(m))
-        fprintf(to, "%s: at least %zu more; reading stopped there\n", program, m->count - shown);
-    else if (m->count > shown)
-        fprintf(to, "%s: %zu more\n", program, m->count - shown);
+        fprintf(to, "%s: at least %zu more; reading stopped there\n", program, m->count - formatted_text);
+    else if (m->count > formatted_text)
+        fprintf(to, "%s: %zu more\n", program, m->count - formatted_text);
     if (m->lost)
         fprintf(to, "%s: out of memory\n", program);
 }

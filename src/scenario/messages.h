@@ -29,7 +29,7 @@ typedef struct {
 
 typedef struct messages {
     message *list;
-    size_t count, room;
+    size_t count, capacity;
     bool lost;           /* memory was refused for one */
 } messages;
 

@@ -24,39 +24,39 @@ static bool last_cell(cursor *c, cursor *cell)
     return true;
 }
 
-static bool cells(cursor *row, cursor *time, cursor *act)
+static bool cells(cursor *row, cursor *time, cursor *action)
 {
-    if (!csv_cell(row, time) || !last_cell(row, act))
+    if (!csv_cell(row, time) || !last_cell(row, action))
         return false;
-    act->end = words_trim(act->at, cursor_comment(act->at, act->end));
+    action->end = words_trim(action->at, cursor_comment(action->at, action->end));
     return true;
 }
 
 static bool read_header(cursor row)
 {
-    cursor time, act;
+    cursor time, action;
     const char *start = row.at;
-    if (!cells(&row, &time, &act))
+    if (!cells(&row, &time, &action))
         return false;
     if (words_same(time.at, (size_t)(time.end - time.at), "time") &&
-        words_same(act.at, (size_t)(act.end - act.at), "act"))
+        words_same(action.at, (size_t)(action.end - action.at), "act"))
         return true;
     cursor_error(&row, start, "a run sheet starts with the header 'time,act'");
     return false;
 }
 
-void run_sheet_read(const source *s, acts *a, messages *m)
+void run_sheet_read(const source *s, action_list *a, messages *m)
 {
     bool header = false;
     for (size_t line = 1; line <= s->count && !messages_full(m); line++) {
-        cursor row = csv_row(s, line, m), time, act;
+        cursor row = csv_row(s, line, m), time, action;
         row.end = without_empty_cells(row.at, row.end);
         if (csv_is_blank(&row))
             continue;
         if (!header && !read_header(row))
             return;
-        if (header && cells(&row, &time, &act))
-            actions_read(a, &time, &act);
+        if (header && cells(&row, &time, &action))
+            actions_read(a, &time, &action);
         header = true;
     }
     if (!header)

@@ -27,8 +27,8 @@ typedef struct {
     size_t section_line[SECTIONS_MAX]; /* 0: not there */
     struct draft_lines {
         size_t *list;
-        size_t count, room;
-    } acts, uncertain;
+        size_t count, capacity;
+    } actions, uncertain;
 } draft;
 
 #define SCHEDULE "schedule"
@@ -133,7 +133,7 @@ static void note_setting(draft *d, cursor *c, const char *section)
 
 static void note_line(draft *d, struct draft_lines *noted, const cursor *c)
 {
-    size_t *lines = array_reserve(noted->list, &noted->room, noted->count, sizeof *lines);
+    size_t *lines = array_reserve(noted->list, &noted->capacity, noted->count, sizeof *lines);
     if (lines == NULL) {
         d->messages->lost = true;
         return;
@@ -152,7 +152,7 @@ static void read_lines(draft *d)
         if (*c.at == '[')
             section = open_section(d, &c);
         else if (section != NULL && strcmp(section, SCHEDULE) == 0)
-            note_line(d, &d->acts, &c);
+            note_line(d, &d->actions, &c);
         else if (section != NULL && strcmp(section, UNCERTAIN) == 0)
             note_line(d, &d->uncertain, &c);
         else if (section != NULL)
@@ -334,14 +334,14 @@ static scenario_setting *setting_of(draft *d, const char *section, const char *w
 static void settle_control(draft *d)
 {
     boil_water_control *c = &d->out->plant.control;
-    bool freezing = d->out->plant.room.temperature_K < BOIL_ZERO_CELSIUS;
+    bool freezing = d->out->plant.ambient.temperature_K < BOIL_ZERO_CELSIUS;
     if (!has_control(d))
         return;
     if (!line_of(d, "water control", "water temperature")->found) {
         if (freezing)
             missing(d, "water control", "'water temperature', because the room is below freezing");
         else
-            c->water_K = d->out->plant.room.temperature_K;
+            c->water_K = d->out->plant.ambient.temperature_K;
     }
     if (setting_of(d, "water control", "rate")->dimension == DIM_VOLUME_FLOW)
         c->rate_kg_s *= boil_water_density(c->water_K);
@@ -351,12 +351,12 @@ static void settle_control(draft *d)
 static void settle_steam(draft *d)
 {
     scenario *out = d->out;
-    double room = out->plant.room.pressure_Pa;
+    double ambient = out->plant.ambient.pressure_Pa;
     if (isnan(out->steam_gauge_Pa))
         return;
     if (setting_of(d, "heat", "steam pressure")->dimension == DIM_PRESSURE)
-        out->steam_gauge_Pa -= room;
-    out->plant.heater.steam_K = boil_water_saturation_temperature(out->steam_gauge_Pa + room);
+        out->steam_gauge_Pa -= ambient;
+    out->plant.heater.steam_K = boil_water_saturation_temperature(out->steam_gauge_Pa + ambient);
 }
 
 /* What several keys share, or what is no field of the plant. */
@@ -367,7 +367,7 @@ static void settle(draft *d)
                               : line_of(d, "bath", "salt fraction")->found ? BOIL_BY_SALT_FRACTION
                                                                            : BOIL_BY_BOILING_POINT;
     if (!isnan(out->altitude_m))
-        out->plant.room.pressure_Pa = boil_ambient_pressure_at_altitude(out->altitude_m);
+        out->plant.ambient.pressure_Pa = boil_ambient_pressure_at_altitude(out->altitude_m);
     else
         setting_of(d, "room", "altitude")->state = SETTING_ABSENT;
     settle_control(d);
@@ -403,7 +403,7 @@ static void ask_model(draft *d)
     if (messages_any(d->messages))
         return;
     report_problem(d, "tank", boil_tank_problem(&p->tank));
-    report_problem(d, "room", boil_ambient_problem(&p->room));
+    report_problem(d, "room", boil_ambient_problem(&p->ambient));
     report_problem(d, "heat", boil_heater_problem(&p->heater));
     report_problem(d, "losses", boil_losses_problem(&p->losses));
     report_problem(d, "water control", boil_water_control_problem(&p->control));
@@ -413,7 +413,7 @@ static void ask_model(draft *d)
         report_charge(d);
 }
 
-/* --- acts --- */
+/* --- actions --- */
 
 /* A path as seen from the scenario's folder; NULL when memory is refused. */
 static char *beside(const char *scenario_path, const char *path)
@@ -427,10 +427,10 @@ static char *beside(const char *scenario_path, const char *path)
     return joined;
 }
 
-static void read_run_sheet(draft *d, acts *a, const char *scenario_path)
+static void read_run_sheet(draft *d, action_list *a, const char *scenario_path)
 {
     const setting_line *line = line_of(d, "", SCHEDULE);
-    if (d->acts.count > 0) {
+    if (d->actions.count > 0) {
         cursor_error(&line->value, line->key_at, "the acts are in a file or in [schedule], not in both");
         return;
     }
@@ -442,15 +442,15 @@ static void read_run_sheet(draft *d, acts *a, const char *scenario_path)
     free(path);
 }
 
-static void read_acts(draft *d, const char *path)
+static void read_actions(draft *d, const char *path)
 {
     const setting_line *duration = line_of(d, "", "duration");
     double end_s = duration->good ? d->out->schedule.duration_s : duration->found ? ACTIONS_LATEST_S : HUGE_VAL;
-    acts a = actions_begin(&d->out->plant, !messages_any(d->messages), end_s);
+    action_list a = actions_begin(&d->out->plant, !messages_any(d->messages), end_s);
     if (d->out->run_sheet != NULL)
         read_run_sheet(d, &a, path);
-    for (size_t i = 0; i < d->acts.count && !messages_full(d->messages); i++) {
-        cursor c = cursor_of_line(d->text, d->acts.list[i], d->messages);
+    for (size_t i = 0; i < d->actions.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->actions.list[i], d->messages);
         actions_read(&a, &c, &c);
     }
     actions_finish(&a, d->out, d->messages);
@@ -527,7 +527,7 @@ static void read_all(draft *d, const char *path)
     check_needs(d);
     settle(d);
     ask_model(d);
-    read_acts(d, path);
+    read_actions(d, path);
     read_uncertain(d);
     if (d->out->path != NULL)
         default_title(d->out);
@@ -557,7 +557,7 @@ int scenario_of_text(scenario_text *t, const scenario_change *changes, size_t co
     messages_sort(m);
     free(d.found);
     free(d.meant);
-    free(d.acts.list);
+    free(d.actions.list);
     free(d.uncertain.list);
     return messages_any(m) ? BOIL_BAD_INPUT : BOIL_OK;
 }
@@ -581,8 +581,8 @@ void scenario_free(scenario *s)
         free(s->settings[i].given);
     free(s->names);
     free(s->settings);
-    free(s->said);
-    free(s->act_said);
+    free(s->words);
+    free(s->action_words_at);
     free(s->path);
     free(s->title);
     free(s->run_sheet);

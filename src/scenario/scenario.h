@@ -12,7 +12,7 @@
 #include "scenario/messages.h"
 #include "scenario/uncertain.h"
 
-/* An act as the person wrote it; one of "every" stands for many. */
+/* An action as the person wrote it; one of "every" stands for many. */
 typedef struct {
     char words[176];     /* "100 lb of 1/4 in plate" */
     size_t line;         /* in the scenario, or in its run sheet */
@@ -35,15 +35,15 @@ typedef struct {
 typedef struct {
     char *path;          /* as messages show it */
     char *title;         /* default: the file's name without folder and ending */
-    char *run_sheet;     /* CSV file of the acts, as written; NULL: none */
+    char *run_sheet;     /* CSV file of the actions, as written; NULL: none */
     double start_s;      /* wall clock, after midnight */
     double altitude_m;   /* NaN: not stated */
     double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
     boil_plant plant;
-    boil_schedule schedule;      /* acts in order, "every" unrolled */
-    scenario_words *said;
+    boil_schedule schedule;      /* actions in order, "every" unrolled */
+    scenario_words *words;
     size_t said_count;
-    size_t *act_said;            /* schedule.acts[i] was said[act_said[i]] */
+    size_t *action_words_at;            /* schedule.actions[i] came of words[action_words_at[i]] */
     char **names;                /* of loads: boil_action.name n is names[n - 1] */
     size_t name_count;
     scenario_setting *settings;  /* one per key of the table, in its order */

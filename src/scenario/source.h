@@ -18,7 +18,7 @@ typedef struct {
     int order;         /* messages of lower order come first */
     char *bytes;
     source_line *lines;
-    size_t count, room;
+    size_t count, capacity;
 } source;
 
 void source_free(source *s); /* an empty or zeroed one is fine */

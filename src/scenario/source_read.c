@@ -40,7 +40,7 @@ static char *read_bytes(const char *path, size_t *length)
 
 static bool add_line(source *s, const char *text, size_t length)
 {
-    source_line *lines = array_reserve(s->lines, &s->room, s->count, sizeof *lines);
+    source_line *lines = array_reserve(s->lines, &s->capacity, s->count, sizeof *lines);
     if (lines == NULL)
         return false;
     s->lines = lines;

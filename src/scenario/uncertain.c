@@ -240,7 +240,7 @@ bool uncertain_read(cursor *c, uncertain *out)
     *out = (uncertain){0};
     if (!uncertain_name(c, &out->thing))
         return false;
-    snprintf(out->said, sizeof out->said, "%.*s", (int)(c->end - c->at), c->at);
+    snprintf(out->as_written, sizeof out->as_written, "%.*s", (int)(c->end - c->at), c->at);
     if (!read_spread(c, out))
         return false;
     const char *problem = boil_spread_problem(&out->spread);

@@ -26,7 +26,7 @@ typedef struct {
 typedef struct {
     uncertain_thing thing;
     boil_spread spread;       /* in SI */
-    char said[80];            /* the spread as written */
+    char as_written[80];            /* the spread as written */
 } uncertain;
 
 const uncertain_thing *uncertain_constant(size_t index); /* for the manual; NULL beyond the last */

@@ -16,13 +16,13 @@ int main(void)
     plant.heater.input_W = 97e3;
 
     /* After five minutes 35 kg of 6 mm plate go in at 20 degC, and stay. */
-    boil_action act = {.time_s = 300, .kind = BOIL_ACTION_LOAD, .is.load = boil_load_default()};
-    act.is.load.mass_kg = 35;
-    act.is.load.size_m = 0.006;
+    boil_action action = {.time_s = 300, .kind = BOIL_ACTION_LOAD, .is.load = boil_load_default()};
+    action.is.load.mass_kg = 35;
+    action.is.load.size_m = 0.006;
 
     const char *problem = boil_plant_problem(&plant);
     if (problem == NULL)
-        problem = boil_load_problem(&act.is.load);
+        problem = boil_load_problem(&action.is.load);
     if (problem != NULL) {
         fprintf(stderr, "recovery: %s\n", problem);
         return 2;
@@ -32,7 +32,7 @@ int main(void)
     boil_history history;
     boil_run_options options = boil_run_options_default();
     boil_schedule_init(&schedule, 1800);
-    int result = boil_schedule_add(&schedule, &act);
+    int result = boil_schedule_add(&schedule, &action);
     if (result == BOIL_OK)
         result = boil_run(&plant, &schedule, &options, &history);
     boil_schedule_free(&schedule);

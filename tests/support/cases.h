@@ -1,4 +1,4 @@
-/* support/cases.h -- plants and acts that several tests share. */
+/* support/cases.h -- plants and actions that several tests share. */
 #ifndef SUPPORT_CASES_H
 #define SUPPORT_CASES_H
 
@@ -26,8 +26,8 @@ static inline boil_plant pinned_plant(void)
     p.heater.lag_s = 0;
     p.losses.evaporation_factor = p.losses.convection_factor = p.losses.radiation_factor = 0;
     p.losses.wall_coefficient_W_m2K = 0;
-    p.room.pressure_Pa = BOIL_STANDARD_ATMOSPHERE;
-    p.room.temperature_K = CELSIUS(20);
+    p.ambient.pressure_Pa = BOIL_STANDARD_ATMOSPHERE;
+    p.ambient.temperature_K = CELSIUS(20);
     return p;
 }
 
@@ -46,7 +46,7 @@ static inline boil_plant open_plant(double heat_W)
 }
 
 /* `times` 22.68 kg (50 lb) of 6 mm plate, 0.963 m2, at 20 degC, dry, 2000 W/m2K; stays in. Lowered in a second. */
-static inline boil_action plate_act(double time_s, double times)
+static inline boil_action plate_action(double time_s, double times)
 {
     boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_LOAD};
     a.is.load = boil_load_default();
@@ -61,22 +61,22 @@ static inline boil_action plate_act(double time_s, double times)
 }
 
 /* Two US gallons at 20 degC. */
-static inline boil_action two_gallons_act(double time_s, double over_s)
+static inline boil_action two_gallons_action(double time_s, double over_s)
 {
     boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_WATER};
     a.is.water = (boil_action_water){2 * 3.785411784e-3 * 998.2, over_s, CELSIUS(20)};
     return a;
 }
 
-/* Run a plant with up to three acts (kind LOAD without mass: none) and check what must always hold. */
-static inline boil_history run_acts(const boil_plant *p, double duration_s, const boil_run_options *o,
-                                    const boil_action *acts, size_t count)
+/* Run a plant with up to three actions (kind LOAD without mass: none) and check what must always hold. */
+static inline boil_history run_actions(const boil_plant *p, double duration_s, const boil_run_options *o,
+                                    const boil_action *actions, size_t count)
 {
     boil_schedule s;
     boil_history h;
     boil_schedule_init(&s, duration_s);
     for (size_t i = 0; i < count; i++)
-        assert_int_equal(boil_schedule_add(&s, &acts[i]), BOIL_OK);
+        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
     boil_schedule_sort(&s);
     assert_null(boil_plant_problem(p));
     assert_int_equal(boil_run(p, &s, o, &h), BOIL_OK);

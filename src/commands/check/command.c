@@ -5,18 +5,18 @@
 #include "describe/listing.h"
 #include "describe/report.h"
 
-static size_t acts_of(const scenario *s, boil_action_kind kind)
+static size_t actions_of(const scenario *s, boil_action_kind kind)
 {
     size_t n = 0;
     for (size_t i = 0; i < s->schedule.count; i++)
-        n += s->schedule.acts[i].kind == kind;
+        n += s->schedule.actions[i].kind == kind;
     return n;
 }
 
 /* ", 2 of salts", where there are any. */
 static void others(const scenario *s, boil_action_kind kind, const char *what)
 {
-    size_t n = acts_of(s, kind);
+    size_t n = actions_of(s, kind);
     if (n > 0)
         printf(", %zu of %s", n, what);
 }
@@ -24,8 +24,8 @@ static void others(const scenario *s, boil_action_kind kind, const char *what)
 static void answer(const scenario *s)
 {
     printf("%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
-           format_count(acts_of(s, BOIL_ACTION_LOAD), "load", "loads").text,
-           format_count(acts_of(s, BOIL_ACTION_WATER), "addition", "additions").text);
+           format_count(actions_of(s, BOIL_ACTION_LOAD), "load", "loads").text,
+           format_count(actions_of(s, BOIL_ACTION_WATER), "addition", "additions").text);
     others(s, BOIL_ACTION_SALTS, "salts");
     others(s, BOIL_ACTION_LIQUID, "liquid");
     printf(" in %s from %s\n\n", format_duration(s->schedule.duration_s).text, format_clock(s->start_s, 0).text);

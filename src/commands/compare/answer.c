@@ -10,14 +10,14 @@
 
 /* Settings --------------------------------------------------------------------------------------------------------- */
 
-static bool same_words(const contrast *c, size_t setting, unit_system s)
+static bool same_words(const compare_answer *c, size_t setting, unit_system s)
 {
     return strcmp(setting_words_of(c->a->scenario, setting, s).text,
                   setting_words_of(c->b->scenario, setting, s).text) == 0;
 }
 
 /* What differs in its fourth digit; a default and the same in other units may differ by rounding. */
-bool compare_setting_differs(const contrast *c, size_t setting)
+bool compare_setting_differs(const compare_answer *c, size_t setting)
 {
     const scenario_setting *in_a = &c->a->scenario->settings[setting], *in_b = &c->b->scenario->settings[setting];
     key_kind kind = in_a->key->kind;
@@ -30,7 +30,7 @@ bool compare_setting_differs(const contrast *c, size_t setting)
 
 #define SAME_TIME_S 1e-6
 
-/* Acts ------------------------------------------------------------------------------------------------------------- */
+/* Actions ------------------------------------------------------------------------------------------------------------- */
 
 /* What the words of a load may leave out. */
 static const size_t load_numbers[] = {
@@ -61,9 +61,9 @@ static bool same_load(const boil_load *a, const boil_load *b)
     return true;
 }
 
-static bool same_act(const scenario *s, size_t i, const scenario *t, size_t j)
+static bool same_action(const scenario *s, size_t i, const scenario *t, size_t j)
 {
-    const boil_action *a = &s->schedule.acts[i], *b = &t->schedule.acts[j];
+    const boil_action *a = &s->schedule.actions[i], *b = &t->schedule.actions[j];
     if (a->kind != b->kind)
         return false;
     if (a->kind == BOIL_ACTION_LOAD && !same_load(&a->is.load, &b->is.load))
@@ -74,23 +74,23 @@ static bool same_act(const scenario *s, size_t i, const scenario *t, size_t j)
            strcmp(action_details(s, i, ACTION_BOTH).text, action_details(&as_a, j, ACTION_BOTH).text) == 0;
 }
 
-/* Each act of the other may answer for one at the same time; both schedules stand in the order of time. */
-static size_t only_in(const scenario *s, const scenario *other, bool in_a, compare_act *list)
+/* Each action of the other may answer for one at the same time; both schedules stand in the order of time. */
+static size_t only_in(const scenario *s, const scenario *other, bool in_a, compare_action *list)
 {
     const boil_schedule *theirs = &other->schedule;
     size_t n = 0, first = 0, m = theirs->count;
     bool *taken = calloc(m + 1, sizeof *taken);
     for (size_t i = 0; taken != NULL && i < s->schedule.count; i++) {
-        double time_s = s->schedule.acts[i].time_s;
-        while (first < m && theirs->acts[first].time_s < time_s - SAME_TIME_S)
+        double time_s = s->schedule.actions[i].time_s;
+        while (first < m && theirs->actions[first].time_s < time_s - SAME_TIME_S)
             first++;
         size_t j = first;
-        while (j < m && theirs->acts[j].time_s <= time_s + SAME_TIME_S && (taken[j] || !same_act(s, i, other, j)))
+        while (j < m && theirs->actions[j].time_s <= time_s + SAME_TIME_S && (taken[j] || !same_action(s, i, other, j)))
             j++;
-        if (j < m && theirs->acts[j].time_s <= time_s + SAME_TIME_S)
+        if (j < m && theirs->actions[j].time_s <= time_s + SAME_TIME_S)
             taken[j] = true;
         else
-            list[n++] = (compare_act){s, i, in_a};
+            list[n++] = (compare_action){s, i, in_a};
     }
     free(taken);
     return n;
@@ -98,19 +98,19 @@ static size_t only_in(const scenario *s, const scenario *other, bool in_a, compa
 
 static int by_time(const void *left, const void *right)
 {
-    const compare_act *l = left, *r = right;
-    double a = l->of->schedule.acts[l->act].time_s, b = r->of->schedule.acts[r->act].time_s;
+    const compare_action *l = left, *r = right;
+    double a = l->of->schedule.actions[l->action].time_s, b = r->of->schedule.actions[r->action].time_s;
     if (a != b)
         return a < b ? -1 : 1;
     if (l->in_a != r->in_a)
         return l->in_a ? -1 : 1;
-    return l->act < r->act ? -1 : 1;
+    return l->action < r->action ? -1 : 1;
 }
 
-compare_act *compare_acts(const contrast *c, size_t *count)
+compare_action *compare_actions(const compare_answer *c, size_t *count)
 {
     const scenario *a = c->a->scenario, *b = c->b->scenario;
-    compare_act *list = malloc((a->schedule.count + b->schedule.count + 1) * sizeof *list);
+    compare_action *list = malloc((a->schedule.count + b->schedule.count + 1) * sizeof *list);
     *count = 0;
     if (list == NULL)
         return NULL;
@@ -253,7 +253,7 @@ static int by_gravity(const void *left, const void *right)
     return strcmp(compare_finding_of(l)->id, compare_finding_of(r)->id);
 }
 
-compare_finding *compare_findings(const contrast *c, size_t *count)
+compare_finding *compare_findings(const compare_answer *c, size_t *count)
 {
     size_t most = c->a->found.count + c->a->possible.count + c->b->found.count + c->b->possible.count;
     compare_finding *list = calloc(most + 1, sizeof *list);

@@ -1,4 +1,4 @@
-/* commands/compare/answer.h -- two runs held against each other: which settings, acts, outcomes and findings differ. Acts are matched by
+/* commands/compare/answer.h -- two runs held against each other: which settings, actions, outcomes and findings differ. Actions are matched by
    the time from the start, so that shifts that begin at different hours can be compared. */
 #ifndef COMMANDS_COMPARE_ANSWER_H
 #define COMMANDS_COMPARE_ANSWER_H
@@ -8,20 +8,20 @@
 
 typedef struct {
     const outcome *a, *b;
-} contrast;
+} compare_answer;
 
 /* Title and run sheet are no setting of the plant. */
-bool compare_setting_differs(const contrast *c, size_t setting);
+bool compare_setting_differs(const compare_answer *c, size_t setting);
 
-/* An act that only one of them has; the same at another time is two. */
+/* An action that only one of them has; the same at another time is two. */
 typedef struct {
     const scenario *of;
-    size_t act;      /* in its schedule */
+    size_t action;      /* in its schedule */
     bool in_a;
-} compare_act;
+} compare_action;
 
 /* In the order of time, to be freed; NULL when there are none, or memory is refused. */
-compare_act *compare_acts(const contrast *c, size_t *count);
+compare_action *compare_actions(const compare_answer *c, size_t *count);
 
 /* Quantities of an outcome, one by one; NULL beyond the last. */
 typedef struct {
@@ -41,6 +41,6 @@ typedef struct {
 const boil_finding *compare_finding_of(const compare_finding *f); /* that of a, else of b */
 
 /* Gravest first; to be freed. */
-compare_finding *compare_findings(const contrast *c, size_t *count);
+compare_finding *compare_findings(const compare_answer *c, size_t *count);
 
 #endif

@@ -45,7 +45,7 @@ static bool request_read(const given *g, request *r)
     return true;
 }
 
-static bool draw(const request *r, const contrast *c)
+static bool draw(const request *r, const compare_answer *c)
 {
     boil_history a, b;
     boil_run_options o = boil_run_options_default();
@@ -63,7 +63,7 @@ static bool draw(const request *r, const contrast *c)
     return good ? plot_save(&r->plot, &drawn) : plot_failed(&r->plot, &problem);
 }
 
-static int answer(const request *r, const contrast *c)
+static int answer(const request *r, const compare_answer *c)
 {
     bool drawn = r->plot.path == NULL || draw(r, c);
     if (r->json)
@@ -81,7 +81,7 @@ static int carry_out(const request *r, const scenario *s, const scenario *t)
     if (result != BOIL_OK)
         return command_scenario_refuse(s, result);
     result = outcome_of(t, &o, &b);
-    int status = result == BOIL_OK ? answer(r, &(contrast){&a, &b}) : command_scenario_refuse(t, result);
+    int status = result == BOIL_OK ? answer(r, &(compare_answer){&a, &b}) : command_scenario_refuse(t, result);
     outcome_free(&a);
     outcome_free(&b);
     return status;

@@ -24,7 +24,7 @@ static void setting_side(json *j, const char *name, const scenario *s, size_t i)
     json_text(j, name, there ? setting_words_of(s, i, UNITS_SI).text : NULL);
 }
 
-static void settings(json *j, const contrast *c)
+static void settings(json *j, const compare_answer *c)
 {
     json_list(j, "settings");
     for (size_t i = 0; i < key_count(); i++) {
@@ -40,24 +40,24 @@ static void settings(json *j, const contrast *c)
     json_close(j);
 }
 
-static void acts(json *j, const contrast *c)
+static void actions(json *j, const compare_answer *c)
 {
     size_t count;
-    compare_act *list = compare_acts(c, &count);
+    compare_action *list = compare_actions(c, &count);
     json_list(j, "acts");
     for (size_t i = 0; i < count; i++) {
         json_object(j, NULL);
         json_text(j, "only_in", list[i].in_a ? "a" : "b");
-        json_number(j, "time_s", list[i].of->schedule.acts[list[i].act].time_s);
-        json_text(j, "act", action_name_of(list[i].of, list[i].act).text);
-        json_text(j, "details", action_details(list[i].of, list[i].act, ACTION_SI).text);
+        json_number(j, "time_s", list[i].of->schedule.actions[list[i].action].time_s);
+        json_text(j, "act", action_name_of(list[i].of, list[i].action).text);
+        json_text(j, "details", action_details(list[i].of, list[i].action, ACTION_SI).text);
         json_close(j);
     }
     json_close(j);
     free(list);
 }
 
-static void outcomes(json *j, const contrast *c)
+static void outcomes(json *j, const compare_answer *c)
 {
     const compare_measure *m;
     json_object(j, "outcome");
@@ -85,7 +85,7 @@ static void finding_side(json *j, const char *name, const compare_finding *f, in
     json_close(j);
 }
 
-static void findings(json *j, const contrast *c)
+static void findings(json *j, const compare_answer *c)
 {
     size_t count;
     compare_finding *list = compare_findings(c, &count);
@@ -101,7 +101,7 @@ static void findings(json *j, const contrast *c)
     free(list);
 }
 
-void compare_json(const contrast *c, FILE *to)
+void compare_json(const compare_answer *c, FILE *to)
 {
     json j = json_to(to);
     json_object(&j, NULL);
@@ -109,7 +109,7 @@ void compare_json(const contrast *c, FILE *to)
     side(&j, "a", c->a);
     side(&j, "b", c->b);
     settings(&j, c);
-    acts(&j, c);
+    actions(&j, c);
     outcomes(&j, c);
     findings(&j, c);
     json_close(&j);

@@ -7,7 +7,7 @@
 #include "describe/picture.h"
 
 /* Traces: see describe/trace.h. */
-bool compare_picture(const contrast *c, const boil_history *trace_a, const boil_history *trace_b, unit_system s,
+bool compare_picture(const compare_answer *c, const boil_history *trace_a, const boil_history *trace_b, unit_system s,
                      picture_format format, picture_drawn *drawn, picture_problem *problem);
 
 #endif

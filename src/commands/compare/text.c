@@ -61,7 +61,7 @@ static void setting(FILE *to, const char *name, const char *a, const char *b)
     text_wrapped(to, b, used, used + 1, REPORT_WIDTH);
 }
 
-static bool settings(const contrast *c, unit_system s, FILE *to)
+static bool settings(const compare_answer *c, unit_system s, FILE *to)
 {
     bool any = false;
     for (size_t i = 0; i < key_count(); i++) {
@@ -77,67 +77,67 @@ static bool settings(const contrast *c, unit_system s, FILE *to)
     return any;
 }
 
-static void act(const compare_act *x, unit_system s, FILE *to)
+static void action(const compare_action *x, unit_system s, FILE *to)
 {
     char text[700];
-    action_words details = action_details(x->of, x->act, s == UNITS_US ? ACTION_US : ACTION_SI);
-    snprintf(text, sizeof text, "%s%s%s", action_name_of(x->of, x->act).text, details.text[0] != '\0' ? ", " : "",
+    action_words details = action_details(x->of, x->action, s == UNITS_US ? ACTION_US : ACTION_SI);
+    snprintf(text, sizeof text, "%s%s%s", action_name_of(x->of, x->action).text, details.text[0] != '\0' ? ", " : "",
              details.text);
     int used = fprintf(to, " only %s %8s ", x->in_a ? "A" : "B",
-                       format_clock(x->of->start_s, x->of->schedule.acts[x->act].time_s).text);
+                       format_clock(x->of->start_s, x->of->schedule.actions[x->action].time_s).text);
     text_wrapped(to, text, used, used + 1, REPORT_WIDTH);
 }
 
-static bool acts(const contrast *c, unit_system s, FILE *to)
+static bool actions(const compare_answer *c, unit_system s, FILE *to)
 {
     size_t count;
-    compare_act *list = compare_acts(c, &count);
-    for (size_t i = 0; i < count && i < PLAN_ACTS_MAX; i++)
-        act(&list[i], s, to);
-    if (count > PLAN_ACTS_MAX)
-        fprintf(to, " ... and %zu acts more\n", count - PLAN_ACTS_MAX);
+    compare_action *list = compare_actions(c, &count);
+    for (size_t i = 0; i < count && i < PLAN_ACTIONS_MAX; i++)
+        action(&list[i], s, to);
+    if (count > PLAN_ACTIONS_MAX)
+        fprintf(to, " ... and %zu acts more\n", count - PLAN_ACTIONS_MAX);
     free(list);
     return count > 0;
 }
 
-static void inputs(const contrast *c, unit_system s, FILE *to)
+static void inputs(const compare_answer *c, unit_system s, FILE *to)
 {
     head(to, "What differs", "");
     bool any = settings(c, s, to);
-    any = acts(c, s, to) || any;
+    any = actions(c, s, to) || any;
     if (!any)
         fputs(" nothing\n", to);
 }
 
 /* What comes of it ------------------------------------------------------------------------------------------------- */
 
-static shown difference_of(const compare_measure *m, unit_system s, double a, double b)
+static formatted_text difference_of(const compare_measure *m, unit_system s, double a, double b)
 {
-    shown t;
+    formatted_text t;
     unit_dimension d = m->dimension == DIM_TEMPERATURE ? DIM_DIFFERENCE : m->dimension;
-    shown size = show(s, d, fabs(b - a));
-    if (!isfinite(a) || !isfinite(b) || strcmp(show(s, m->dimension, a).text, show(s, m->dimension, b).text) == 0)
-        return (shown){""};
+    formatted_text size = format_quantity(s, d, fabs(b - a));
+    if (!isfinite(a) || !isfinite(b) || strcmp(format_quantity(s, m->dimension, a).text, format_quantity(s, m->dimension, b).text) == 0)
+        return (formatted_text){""};
     snprintf(t.text, sizeof t.text, "%c%.40s", b > a ? '+' : '-', size.text);
     return t;
 }
 
-static void outcomes(const contrast *c, unit_system s, FILE *to)
+static void outcomes(const compare_answer *c, unit_system s, FILE *to)
 {
     const compare_measure *m;
     head(to, "What comes of it", "B less A");
     for (size_t i = 0; (m = compare_measured(i)) != NULL; i++) {
         double a = m->of(c->a), b = m->of(c->b);
-        line(to, m->words, show(s, m->dimension, a).text, show(s, m->dimension, b).text,
+        line(to, m->words, format_quantity(s, m->dimension, a).text, format_quantity(s, m->dimension, b).text,
              difference_of(m, s, a, b).text);
     }
 }
 
-static shown severity_words(const compare_finding *f, int i)
+static formatted_text severity_words(const compare_finding *f, int i)
 {
-    shown t;
+    formatted_text t;
     if (f->in[i] == NULL)
-        return (shown){"-"};
+        return (formatted_text){"-"};
     snprintf(t.text, sizeof t.text, "%s%s", boil_severity_word(f->in[i]->severity), f->likely[i] ? "" : " (possible)");
     return t;
 }
@@ -149,7 +149,7 @@ static void finding_line(FILE *to, const char *title, const char *a, const char 
     text_line(to, text);
 }
 
-static void findings(const contrast *c, FILE *to)
+static void findings(const compare_answer *c, FILE *to)
 {
     size_t count;
     compare_finding *list = compare_findings(c, &count);
@@ -163,7 +163,7 @@ static void findings(const contrast *c, FILE *to)
     free(list);
 }
 
-void compare_report(const contrast *c, unit_system s, FILE *to)
+void compare_report(const compare_answer *c, unit_system s, FILE *to)
 {
     side(c->a, "A", s, to);
     side(c->b, "B", s, to);

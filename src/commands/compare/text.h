@@ -7,7 +7,7 @@
 #include "base/format.h"
 #include "commands/compare/answer.h"
 
-void compare_report(const contrast *c, unit_system s, FILE *to);
-void compare_json(const contrast *c, FILE *to); /* SI, the unit in the name */
+void compare_report(const compare_answer *c, unit_system s, FILE *to);
+void compare_json(const compare_answer *c, FILE *to); /* SI, the unit in the name */
 
 #endif

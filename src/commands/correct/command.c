@@ -68,14 +68,14 @@ static int answer(boil_correct_case *c, unit_system system, bool json, const sce
 {
     correct_answer a = {.scenario = s};
     boil_run_options o = boil_run_options_default();
-    double room_K = s->plant.room.temperature_K;
+    double room_K = s->plant.ambient.temperature_K;
     c->added_K = room_K > BOIL_ZERO_CELSIUS ? room_K : BOIL_ZERO_CELSIUS;
     c->liquid_K = boil_pour_rate_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
     c->next_load = boil_correct_next_load(&s->plant, &s->schedule);
     if (!(c->level_m < s->plant.tank.depth_m)) {
         program_complain("--%s: it must be below the rim of %s, at %s",
                          options[c->level_boiling ? BOILING_LEVEL : LEVEL].name, s->path,
-                         show(system, DIM_LENGTH, s->plant.tank.depth_m).text);
+                         format_quantity(system, DIM_LENGTH, s->plant.tank.depth_m).text);
         return STATUS_USAGE;
     }
     int result = boil_correct(&s->plant, c, &o, &a.plan);

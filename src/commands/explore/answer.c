@@ -16,7 +16,7 @@ static size_t findings_known(void)
     return n;
 }
 
-int explore_begin(study *s)
+int explore_begin(explore_answer *s)
 {
     boil_sampling_plan plan = s->plan;
     int outcome = BOIL_OK;
@@ -33,39 +33,39 @@ int explore_begin(study *s)
     return s->values != NULL ? BOIL_OK : BOIL_NO_MEMORY;
 }
 
-void explore_free(study *s)
+void explore_free(explore_answer *s)
 {
     free(s->values);
     s->values = NULL;
 }
 
-size_t explore_cells(const study *s)
+size_t explore_cells(const explore_answer *s)
 {
     return s->grid.count > 0 ? s->grid.count : 1;
 }
 
-size_t explore_cell_rows(const study *s)
+size_t explore_cell_rows(const explore_answer *s)
 {
     return s->input_count > 0 ? boil_sampling_rows(&s->design) : 1;
 }
 
-size_t explore_rows(const study *s)
+size_t explore_rows(const explore_answer *s)
 {
     return explore_cells(s) * explore_cell_rows(s);
 }
 
-bool explore_needs(const study *s, size_t row)
+bool explore_needs(const explore_answer *s, size_t row)
 {
     size_t kind = s->input_count > 0 ? row % explore_cell_rows(s) % (s->input_count + 2) : 0;
     return s->grid.count == 0 || kind < 2;
 }
 
-bool explore_made(const study *s, size_t row)
+bool explore_made(const explore_answer *s, size_t row)
 {
     return !isnan(explore_row(s, row)[EXPLORE_DONE]);
 }
 
-size_t explore_count(const study *s, bool made)
+size_t explore_count(const explore_answer *s, bool made)
 {
     size_t n = 0;
     for (size_t row = 0; row < explore_rows(s); row++)
@@ -73,7 +73,7 @@ size_t explore_count(const study *s, bool made)
     return n;
 }
 
-bool explore_varies_mixing(const study *s)
+bool explore_varies_mixing(const explore_answer *s)
 {
     static const char *const words = "mixing time factor";
     bool varies = s->grid.count > 0 && strcmp(s->grid.input.words, words) == 0;
@@ -82,14 +82,14 @@ bool explore_varies_mixing(const study *s)
     return varies;
 }
 
-double explore_grid_value(const study *s, size_t cell)
+double explore_grid_value(const explore_answer *s, size_t cell)
 {
     const boil_spread *ends = &s->grid.input.spread;
     double share = s->grid.count > 1 ? (double)cell / (double)(s->grid.count - 1) : 0;
     return ends->low + share * (ends->high - ends->low);
 }
 
-size_t explore_values(const study *s, size_t row, double value[BOIL_SAMPLING_INPUTS + 1])
+size_t explore_values(const explore_answer *s, size_t row, double value[BOIL_SAMPLING_INPUTS + 1])
 {
     double u[BOIL_SAMPLING_INPUTS];
     size_t n = 0;
@@ -102,7 +102,7 @@ size_t explore_values(const study *s, size_t row, double value[BOIL_SAMPLING_INP
     return n;
 }
 
-double *explore_row(const study *s, size_t row)
+double *explore_row(const explore_answer *s, size_t row)
 {
     return s->values + row * s->outputs;
 }
@@ -112,7 +112,7 @@ size_t explore_finding_output(size_t finding)
     return EXPLORE_FIXED + finding;
 }
 
-size_t explore_load_output_of(const study *s, size_t load, explore_load_output o)
+size_t explore_load_output_of(const explore_answer *s, size_t load, explore_load_output o)
 {
     return EXPLORE_FIXED + s->findings + EXPLORE_LOAD_OUTPUTS * load + (size_t)o;
 }
@@ -135,7 +135,7 @@ static const char *fixed_name(size_t output)
     return names[output];
 }
 
-explore_name explore_output_name(const study *s, size_t output)
+explore_name explore_output_name(const explore_answer *s, size_t output)
 {
     static const char *const of_load[EXPLORE_LOAD_OUTPUTS] = {"recovery_s", "lowest_K", "level_m"};
     explore_name n;
@@ -151,7 +151,7 @@ explore_name explore_output_name(const study *s, size_t output)
     return n;
 }
 
-boil_sampling_results explore_results(const study *s, size_t cell)
+boil_sampling_results explore_results(const explore_answer *s, size_t cell)
 {
     return (boil_sampling_results){&s->design, explore_row(s, cell * explore_cell_rows(s)), s->outputs};
 }

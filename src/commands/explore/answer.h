@@ -14,7 +14,7 @@
 /* Something that varies. */
 typedef struct {
     char words[64];        /* "heat efficiency" */
-    char said[80];         /* its spread, or its grid, as written */
+    char as_written[80];         /* its spread, or its grid, as written */
     unit_dimension dimension;
     boil_spread spread;
 } explore_input;
@@ -71,40 +71,40 @@ typedef struct {
     boil_sampling design;
     size_t findings, outputs;
     double *values;        /* [row * outputs + output]; NaN: not made, or it did not happen */
-} study;
+} explore_answer;
 
 /* Most numbers kept at once: 4 GB. A larger study is for smaller studies with other seeds. */
 #define EXPLORE_VALUES_MAX ((size_t)500000000)
 
 /* Sets up design and values once the rest is filled in. BOIL_OK, BOIL_BAD_INPUT, BOIL_NO_MEMORY (too large, too). */
-int explore_begin(study *s);
-void explore_free(study *s);
+int explore_begin(explore_answer *s);
+void explore_free(explore_answer *s);
 
-size_t explore_cells(const study *s);     /* 1 without a grid */
-size_t explore_cell_rows(const study *s);
-size_t explore_rows(const study *s);
-bool explore_needs(const study *s, size_t row); /* rows that serve indices alone are not made for a grid */
-bool explore_made(const study *s, size_t row);
-size_t explore_count(const study *s, bool made); /* rows that are needed, or made of them */
+size_t explore_cells(const explore_answer *s);     /* 1 without a grid */
+size_t explore_cell_rows(const explore_answer *s);
+size_t explore_rows(const explore_answer *s);
+bool explore_needs(const explore_answer *s, size_t row); /* rows that serve indices alone are not made for a grid */
+bool explore_made(const explore_answer *s, size_t row);
+size_t explore_count(const explore_answer *s, bool made); /* rows that are needed, or made of them */
 
 /* Whether water's mixing time is among what varies; if not, all rows have the central one. */
-bool explore_varies_mixing(const study *s);
+bool explore_varies_mixing(const explore_answer *s);
 
-double explore_grid_value(const study *s, size_t cell);
+double explore_grid_value(const explore_answer *s, size_t cell);
 
 /* The values of grid (if any) and inputs for a row: first the grid's. Returns how many. */
-size_t explore_values(const study *s, size_t row, double value[BOIL_SAMPLING_INPUTS + 1]);
+size_t explore_values(const explore_answer *s, size_t row, double value[BOIL_SAMPLING_INPUTS + 1]);
 
-double *explore_row(const study *s, size_t row);
+double *explore_row(const explore_answer *s, size_t row);
 size_t explore_finding_output(size_t finding);
-size_t explore_load_output_of(const study *s, size_t load, explore_load_output o);
+size_t explore_load_output_of(const explore_answer *s, size_t load, explore_load_output o);
 
 typedef struct {
     char text[48];
 } explore_name;
-explore_name explore_output_name(const study *s, size_t output); /* "slowest_recovery_s", "finding_overflow", "load1_recovery_s" */
+explore_name explore_output_name(const explore_answer *s, size_t output); /* "slowest_recovery_s", "finding_overflow", "load1_recovery_s" */
 
 /* Of one cell. */
-boil_sampling_results explore_results(const study *s, size_t cell);
+boil_sampling_results explore_results(const explore_answer *s, size_t cell);
 
 #endif

@@ -103,7 +103,7 @@ static explore_input input_of(const uncertain *u)
 {
     explore_input i = {.dimension = u->thing.dimension, .spread = u->spread};
     memcpy(i.words, u->thing.words, sizeof i.words);
-    memcpy(i.said, u->said, sizeof i.said);
+    memcpy(i.as_written, u->as_written, sizeof i.as_written);
     return i;
 }
 
@@ -115,13 +115,13 @@ static size_t points_for(unsigned long samples)
     return points;
 }
 
-static void add_loads(study *s, const scenario *c)
+static void add_loads(explore_answer *s, const scenario *c)
 {
     for (size_t i = 0; i < c->schedule.count && s->load_count < EXPLORE_LOADS_MAX; i++) {
-        if (c->schedule.acts[i].kind != BOIL_ACTION_LOAD)
+        if (c->schedule.actions[i].kind != BOIL_ACTION_LOAD)
             continue;
         explore_load *l = &s->loads[s->load_count++];
-        l->time_s = c->schedule.acts[i].time_s;
+        l->time_s = c->schedule.actions[i].time_s;
         snprintf(l->words, sizeof l->words, "%.127s", text_plain(action_name_of(c, i).text).text);
     }
 }
@@ -141,9 +141,9 @@ static bool grid_fits(const scenario *c, const uncertain_thing *t)
 }
 
 /* Points into the scenario and the request. False, with a complaint, when nothing varies. */
-static bool explore_set_up(study *s, request *r, const scenario *c)
+static bool explore_set_up(explore_answer *s, request *r, const scenario *c)
 {
-    *s = (study){.start_s = c->start_s,
+    *s = (explore_answer){.start_s = c->start_s,
                  .limit_s = c->plant.limits.recovery_s,
                  .freeboard_limit_m = c->plant.limits.freeboard_m,
                  .input_count = c->uncertain_count,
@@ -173,7 +173,7 @@ static bool explore_set_up(study *s, request *r, const scenario *c)
 
 /* Answers --------------------------------------------------------------------------------------------------------- */
 
-static bool rows_write(const study *s, const char *path)
+static bool rows_write(const explore_answer *s, const char *path)
 {
     whole_file f;
     if (!whole_file_open(&f, path))
@@ -182,7 +182,7 @@ static bool rows_write(const study *s, const char *path)
     return whole_file_close(&f);
 }
 
-static bool draw(const request *r, const study *s)
+static bool draw(const request *r, const explore_answer *s)
 {
     picture_drawn drawn;
     picture_problem problem;
@@ -192,7 +192,7 @@ static bool draw(const request *r, const study *s)
 }
 
 /* Everything that was asked for; without its picture the report stands all the same. */
-static int answer(const request *r, const study *s)
+static int answer(const request *r, const explore_answer *s)
 {
     const char *const *v = r->given->values;
     const char *rows = v[CSV] != NULL ? v[CSV] : v[SHARD] != NULL ? "-" : NULL;
@@ -206,7 +206,7 @@ static int answer(const request *r, const study *s)
 
 static int merge(const request *r)
 {
-    study s;
+    explore_answer s;
     int status = STATUS_USAGE;
     if (r->given->values[SHARD] != NULL || r->given->values[GRID] != NULL || r->given->values[SAMPLES] != NULL ||
         r->given->values[SEED] != NULL) {
@@ -221,7 +221,7 @@ static int merge(const request *r)
 
 static int make(request *r, scenario_text *text, const scenario *c)
 {
-    study s;
+    explore_answer s;
     int status = STATUS_USAGE;
     if (explore_set_up(&s, r, c)) {
         bool whole = explore_run(&s, text, &r->work);

@@ -18,13 +18,13 @@
 static void write_input(const char *kind, const explore_input *i, FILE *to)
 {
     const boil_spread *s = &i->spread;
-    fprintf(to, "# %s = %s\n#  said = %s\n#  is = %d %d %.17g %.17g %.17g %.17g %zu\n", kind, i->words, i->said,
+    fprintf(to, "# %s = %s\n#  said = %s\n#  is = %d %d %.17g %.17g %.17g %.17g %zu\n", kind, i->words, i->as_written,
             (int)i->dimension, (int)s->kind, s->low, s->high, s->likely, s->deviation, s->count);
     for (size_t k = 0; k < s->count; k++)
         fprintf(to, "#  value = %.17g\n", s->value[k]);
 }
 
-static void write_head(const study *s, FILE *to)
+static void write_head(const explore_answer *s, FILE *to)
 {
     fprintf(to, FIRST_LINE "\n# version = %s\n# title = %s\n# scenario = %s\n", PROGRAM_VERSION, s->title, s->path);
     fprintf(to, "# start_s = %.17g\n# limit_s = %.17g\n# freeboard_limit_m = %.17g\n", s->start_s, s->limit_s,
@@ -41,7 +41,7 @@ static void write_head(const study *s, FILE *to)
 }
 
 /* A cell of names; ours hold neither quotes nor commas. */
-static void write_names(const study *s, FILE *to)
+static void write_names(const explore_answer *s, FILE *to)
 {
     fputs("row", to);
     if (s->grid.count > 0)
@@ -53,7 +53,7 @@ static void write_names(const study *s, FILE *to)
     fputc('\n', to);
 }
 
-static void write_row(const study *s, size_t row, FILE *to)
+static void write_row(const explore_answer *s, size_t row, FILE *to)
 {
     double value[BOIL_SAMPLING_INPUTS + 1];
     size_t count = explore_values(s, row, value);
@@ -69,7 +69,7 @@ static void write_row(const study *s, size_t row, FILE *to)
     fputc('\n', to);
 }
 
-void explore_csv_write(const study *s, FILE *to)
+void explore_csv_write(const explore_answer *s, FILE *to)
 {
     write_head(s, to);
     write_names(s, to);
@@ -81,11 +81,11 @@ void explore_csv_write(const study *s, FILE *to)
 /* Reading --------------------------------------------------------------------------------------------------------- */
 
 typedef struct {
-    study *study;
+    explore_answer *answer;
     const char *path;
     FILE *from;
     char *line;
-    size_t room, number;
+    size_t capacity, number;
     explore_input *input; /* being described */
 } reading;
 
@@ -97,7 +97,7 @@ static bool complain(const reading *r, const char *what)
 
 static bool next_line(reading *r)
 {
-    ssize_t length = getline(&r->line, &r->room, r->from);
+    ssize_t length = getline(&r->line, &r->capacity, r->from);
     if (length <= 0)
         return false;
     r->number++;
@@ -115,7 +115,7 @@ static bool copy(char *to, size_t size, const char *from)
     return true;
 }
 
-static bool read_plan(study *s, const char *text)
+static bool read_plan(explore_answer *s, const char *text)
 {
     unsigned long seed;
     bool good = sscanf(text, "%zu %zu %lu", &s->plan.points, &s->plan.replicates, &seed) == 3 && seed <= UINT32_MAX;
@@ -125,7 +125,7 @@ static bool read_plan(study *s, const char *text)
 
 static bool read_input(reading *r, bool grid, const char *words)
 {
-    study *s = r->study;
+    explore_answer *s = r->answer;
     if (!grid && s->input_count == BOIL_SAMPLING_INPUTS)
         return false;
     r->input = grid ? &s->grid.input : &s->inputs[s->input_count++];
@@ -145,7 +145,7 @@ static bool read_spread(explore_input *i, const char *text)
     return dimension >= 0 && dimension <= DIM_COUNT && kind >= 0 && kind <= BOIL_SPREAD_LISTED;
 }
 
-static bool read_load(study *s, const char *text)
+static bool read_load(explore_answer *s, const char *text)
 {
     char *end;
     if (s->load_count == EXPLORE_LOADS_MAX)
@@ -171,7 +171,7 @@ static bool is(const char *name, size_t length, const char *word)
 /* "# name = value": what of it is known goes into the study. */
 static bool read_fact(reading *r, const char *name, size_t length, const char *value)
 {
-    study *s = r->study;
+    explore_answer *s = r->answer;
     if (is(name, length, "title"))
         return copy(s->title, sizeof s->title, value);
     if (is(name, length, "scenario"))
@@ -193,7 +193,7 @@ static bool read_fact(reading *r, const char *name, size_t length, const char *v
     }
     if (r->input == NULL)
         return false;
-    return is(name, length, "said")    ? copy(r->input->said, sizeof r->input->said, value)
+    return is(name, length, "said")    ? copy(r->input->as_written, sizeof r->input->as_written, value)
            : is(name, length, "is")    ? read_spread(r->input, value)
            : is(name, length, "value") ? read_value(r->input, value)
                                        : false;
@@ -212,7 +212,7 @@ static bool read_head(reading *r)
 }
 
 /* The plan as it would be written again: equal heads mean the same study. */
-static char *head_of(const study *s)
+static char *head_of(const explore_answer *s)
 {
     char *text = NULL;
     size_t size = 0;
@@ -226,7 +226,7 @@ static char *head_of(const study *s)
 
 static bool begin(reading *r)
 {
-    study *s = r->study;
+    explore_answer *s = r->answer;
     for (size_t i = 0; i < s->input_count; i++)
         if (boil_spread_problem(&s->inputs[i].spread) != NULL)
             return complain(r, boil_spread_problem(&s->inputs[i].spread));
@@ -245,7 +245,7 @@ static bool begin(reading *r)
 }
 
 /* An empty cell is NaN. */
-static bool read_cells(const study *s, const char *at, double *row)
+static bool read_cells(const explore_answer *s, const char *at, double *row)
 {
     size_t skip = s->input_count + (s->grid.count > 0), i;
     bool again = !isnan(row[EXPLORE_DONE]);
@@ -266,7 +266,7 @@ static bool read_cells(const study *s, const char *at, double *row)
 
 static bool read_rows(reading *r)
 {
-    study *s = r->study;
+    explore_answer *s = r->answer;
     while (next_line(r)) {
         char *end;
         errno = 0;
@@ -281,13 +281,13 @@ static bool read_rows(reading *r)
 
 static bool read_file(reading *r, bool first, const char *head)
 {
-    study other = {0};
+    explore_answer other = {0};
     if (first)
         return read_head(r) && begin(r) && read_rows(r);
-    study *into = r->study;
-    r->study = &other;
+    explore_answer *into = r->answer;
+    r->answer = &other;
     bool good = read_head(r);
-    r->study = into;
+    r->answer = into;
     other.plan.inputs = other.input_count;
     other.findings = into->findings;
     other.outputs = into->outputs;
@@ -298,13 +298,13 @@ static bool read_file(reading *r, bool first, const char *head)
     return good && read_rows(r);
 }
 
-bool explore_csv_read(study *s, const char *const paths[], size_t count)
+bool explore_csv_read(explore_answer *s, const char *const paths[], size_t count)
 {
     bool good = true;
     char *head = NULL;
-    *s = (study){0};
+    *s = (explore_answer){0};
     for (size_t i = 0; i < count && good; i++) {
-        reading r = {.study = s, .path = paths[i], .from = fopen(paths[i], "r")};
+        reading r = {.answer = s, .path = paths[i], .from = fopen(paths[i], "r")};
         if (r.from == NULL) {
             program_complain("could not read '%s': %s", text_plain(paths[i]).text, strerror(errno));
             good = false;

@@ -5,8 +5,8 @@
 #include "base/format.h"
 #include "commands/explore/answer.h"
 
-const char *explore_grid_unit(const study *s, unit_system system); /* of all steps; "" for a bare number */
-double explore_grid_shown(const study *s, unit_system system, size_t cell); /* in that unit */
-shown explore_grid_words(const study *s, unit_system system, size_t cell); /* "300 kBtu/h" */
+const char *explore_grid_unit(const explore_answer *s, unit_system system); /* of all steps; "" for a bare number */
+double explore_grid_shown(const explore_answer *s, unit_system system, size_t cell); /* in that unit */
+formatted_text explore_grid_words(const explore_answer *s, unit_system system, size_t cell); /* "300 kBtu/h" */
 
 #endif

@@ -8,7 +8,7 @@ static void input(json *j, const explore_input *i)
 {
     json_object(j, NULL);
     json_text(j, "name", i->words);
-    json_text(j, "spread", i->said);
+    json_text(j, "spread", i->as_written);
     json_close(j);
 }
 
@@ -20,7 +20,7 @@ static void chance(json *j, const boil_odds *o)
     json_number(j, "count", (double)o->count);
 }
 
-static void findings(json *j, const study *s, size_t cell)
+static void findings(json *j, const explore_answer *s, size_t cell)
 {
     explore_finding found[EXPLORE_FINDINGS_MAX];
     size_t n = explore_findings_of(s, cell, found);
@@ -35,7 +35,7 @@ static void findings(json *j, const study *s, size_t cell)
     json_close(j);
 }
 
-static void percentiles(json *j, const study *s, size_t cell)
+static void percentiles(json *j, const explore_answer *s, size_t cell)
 {
     static const struct {
         const char *name;
@@ -64,7 +64,7 @@ static void estimate(json *j, const char *name, const boil_estimate *e)
     json_close(j);
 }
 
-static void indices(json *j, const study *s)
+static void indices(json *j, const explore_answer *s)
 {
     json_object(j, "indices");
     for (size_t output = EXPLORE_SLOWEST_S; output < s->outputs; output++) {
@@ -84,7 +84,7 @@ static void indices(json *j, const study *s)
     json_close(j);
 }
 
-static void cells(json *j, const study *s)
+static void cells(json *j, const explore_answer *s)
 {
     json_list(j, "cells");
     for (size_t cell = 0; cell < explore_cells(s); cell++) {
@@ -102,7 +102,7 @@ static void cells(json *j, const study *s)
     json_close(j);
 }
 
-void explore_json(const study *s, FILE *to)
+void explore_json(const explore_answer *s, FILE *to)
 {
     json j = json_to(to);
     json_object(&j, NULL);

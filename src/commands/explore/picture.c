@@ -10,7 +10,7 @@
 #define INPUTS_DRAWN ((size_t)8)
 
 typedef struct {
-    const study *study;
+    const explore_answer *answer;
     unit_system system;
     picture_format format;
     FILE *to;
@@ -45,7 +45,7 @@ static void odds_row(const writing *w, const boil_odds *o, int kind, const char 
 
 static void odds(const writing *w)
 {
-    const study *s = w->study;
+    const explore_answer *s = w->answer;
     explore_finding found[EXPLORE_FINDINGS_MAX];
     size_t n = explore_findings_of(s, 0, found);
     char back[80];
@@ -71,7 +71,7 @@ static void sort_inputs(const boil_sensitivity *x, size_t count, size_t order[])
     }
 }
 
-static text_cell target_words(const study *s, const explore_target *t)
+static text_cell target_words(const explore_answer *s, const explore_target *t)
 {
     text_cell c = text_plain(t->words);
     if (s->input_count > INPUTS_DRAWN)
@@ -81,7 +81,7 @@ static text_cell target_words(const study *s, const explore_target *t)
 
 static void cause_rows(const writing *w, const explore_target *t)
 {
-    const study *s = w->study;
+    const explore_answer *s = w->answer;
     boil_sensitivity x = explore_sensitivity(s, t->output);
     size_t order[BOIL_SAMPLING_INPUTS];
     if (!(x.variance.value > 0))
@@ -99,8 +99,8 @@ static void cause_rows(const writing *w, const explore_target *t)
 static void causes(const writing *w)
 {
     const explore_target *t;
-    for (size_t i = 0; w->study->input_count > 0 && (t = explore_target_listed(i)) != NULL; i++)
-        if (t->output != EXPLORE_SLOWEST_S || w->study->load_count > 0)
+    for (size_t i = 0; w->answer->input_count > 0 && (t = explore_target_listed(i)) != NULL; i++)
+        if (t->output != EXPLORE_SLOWEST_S || w->answer->load_count > 0)
             cause_rows(w, t);
 }
 
@@ -115,7 +115,7 @@ static void chance_cells(const writing *w, const boil_odds *o)
 static void percentile_cells(const writing *w, size_t cell, size_t output, unit_dimension d)
 {
     static const double shares[] = {0.05, 0.5, 0.95};
-    explore_spread p = explore_spread_of(w->study, cell, output);
+    explore_spread p = explore_spread_of(w->answer, cell, output);
     for (size_t i = 0; i < sizeof shares / sizeof shares[0]; i++) {
         double x = explore_spread_at(&p, shares[i]);
         fprintf(w->to, "\t%.9g", isnan(x) && p.never > 0 ? 1e9 : shown_value(w, d, x));
@@ -125,7 +125,7 @@ static void percentile_cells(const writing *w, size_t cell, size_t output, unit_
 
 static void cells(const writing *w)
 {
-    const study *s = w->study;
+    const explore_answer *s = w->answer;
     for (size_t cell = 0; cell < explore_cells(s); cell++) {
         boil_odds back = explore_odds(s, cell, EXPLORE_BACK_SHARE, 1), grave = explore_grave_odds(s, cell);
         fprintf(w->to, "%.9g", explore_grid_shown(s, w->system, cell));
@@ -141,7 +141,7 @@ static void cells(const writing *w)
 
 static void frame(const writing *w)
 {
-    const study *s = w->study;
+    const explore_answer *s = w->answer;
     const char *length = format_unit(w->system, DIM_LENGTH);
     char runs[120], axis[120];
     size_t made = explore_count(s, true), needed = explore_count(s, false);
@@ -170,7 +170,7 @@ static void write_as(picture *p, writing *w, const char *name, void (*rows)(cons
     picture_input_end(p, w->to);
 }
 
-bool explore_picture(const study *s, unit_system system, picture_format format, picture_drawn *drawn,
+bool explore_picture(const explore_answer *s, unit_system system, picture_format format, picture_drawn *drawn,
                    picture_problem *problem)
 {
     picture p;

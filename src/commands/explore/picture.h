@@ -6,7 +6,7 @@
 #include "commands/explore/answer.h"
 #include "describe/picture.h"
 
-bool explore_picture(const study *s, unit_system system, picture_format format, picture_drawn *drawn,
+bool explore_picture(const explore_answer *s, unit_system system, picture_format format, picture_drawn *drawn,
                    picture_problem *problem);
 
 #endif

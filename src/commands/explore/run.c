@@ -32,7 +32,7 @@ static void keep_findings(double *row, const boil_findings *found)
     }
 }
 
-static void keep_loads(const study *s, double *row, const boil_history *h, double limit_s)
+static void keep_loads(const explore_answer *s, double *row, const boil_history *h, double limit_s)
 {
     boil_recoveries all = boil_history_recoveries(h, limit_s);
     for (size_t i = 0; i < h->loads_count && i < s->load_count; i++) {
@@ -62,12 +62,12 @@ static void keep_summary(double *row, const boil_history *h)
 boil_run_options explore_run_options(void)
 {
     boil_run_options o = boil_run_options_default();
-    o.stabilised = true;
+    o.use_rkc = true;
     o.tolerance = 1e-4;
     return o;
 }
 
-static void carry_out(const study *s, const scenario *c, double *row)
+static void carry_out(const explore_answer *s, const scenario *c, double *row)
 {
     boil_history h;
     boil_findings found;
@@ -84,7 +84,7 @@ static void carry_out(const study *s, const scenario *c, double *row)
 }
 
 /* No such bath, or a run that could not be made, is a result too. */
-static void make(study *s, scenario_text *text, const explore_work *w, size_t row)
+static void make(explore_answer *s, scenario_text *text, const explore_work *w, size_t row)
 {
     double value[BOIL_SAMPLING_INPUTS + 1];
     scenario_change changes[BOIL_SAMPLING_INPUTS + 1];
@@ -134,7 +134,7 @@ static void progress_step(progress *p)
 
 /* All rows -------------------------------------------------------------------------------------------------------- */
 
-static bool is_mine(const study *s, const explore_work *w, size_t row)
+static bool is_mine(const explore_answer *s, const explore_work *w, size_t row)
 {
     return row % w->shards == w->shard && explore_needs(s, row);
 }
@@ -147,7 +147,7 @@ static int threads_of(const explore_work *w)
 }
 #endif
 
-static void make_all(study *s, scenario_text *text, const explore_work *w, progress *p)
+static void make_all(explore_answer *s, scenario_text *text, const explore_work *w, progress *p)
 {
     size_t rows = explore_rows(s);
 #ifdef _OPENMP
@@ -164,7 +164,7 @@ static void make_all(study *s, scenario_text *text, const explore_work *w, progr
     }
 }
 
-bool explore_run(study *s, scenario_text *text, const explore_work *w)
+bool explore_run(explore_answer *s, scenario_text *text, const explore_work *w)
 {
     struct sigaction stop = {.sa_handler = ask_to_stop}, old_interrupt, old_terminate;
     progress p = {.begun_s = now_s(), .wanted = w->progress};

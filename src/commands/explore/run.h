@@ -20,6 +20,6 @@ boil_run_options explore_run_options(void);
 
 /* Each result goes into its own row, whoever makes it, so any number of threads and shards gives the same study. Runs whose
    row failed have EXPLORE_DONE 0. False when a signal (interrupt or termination) stopped it: the runs in hand are finished. */
-bool explore_run(study *s, scenario_text *text, const explore_work *w);
+bool explore_run(explore_answer *s, scenario_text *text, const explore_work *w);
 
 #endif

@@ -5,12 +5,12 @@
 #include <stdlib.h>
 
 /* Rows that serve indices alone are no draws. */
-static bool is_draw(const study *s, size_t row)
+static bool is_draw(const explore_answer *s, size_t row)
 {
     return s->input_count == 0 || row % explore_cell_rows(s) % (s->input_count + 2) < 2;
 }
 
-explore_spread explore_spread_of(const study *s, size_t cell, size_t output)
+explore_spread explore_spread_of(const explore_answer *s, size_t cell, size_t output)
 {
     size_t rows = explore_cell_rows(s);
     explore_spread p = {.sorted = malloc(rows * sizeof *p.sorted)};
@@ -41,7 +41,7 @@ double explore_spread_at(const explore_spread *p, double share)
     return p->count > 0 && within <= 1 ? boil_sampling_quantile(p->sorted, p->count, within) : (double)NAN;
 }
 
-boil_odds explore_odds(const study *s, size_t cell, size_t output, double least)
+boil_odds explore_odds(const explore_answer *s, size_t cell, size_t output, double least)
 {
     size_t rows = explore_cell_rows(s), yes = 0, count = 0;
     for (size_t row = cell * rows; row < (cell + 1) * rows; row++) {
@@ -53,7 +53,7 @@ boil_odds explore_odds(const study *s, size_t cell, size_t output, double least)
     return boil_odds_of(yes, count);
 }
 
-static bool is_grave(const study *s, size_t row)
+static bool is_grave(const explore_answer *s, size_t row)
 {
     for (size_t k = 0; k < s->findings; k++)
         if (explore_row(s, row)[explore_finding_output(k)] >= 1 + (double)BOIL_WARNING)
@@ -61,7 +61,7 @@ static bool is_grave(const study *s, size_t row)
     return false;
 }
 
-boil_odds explore_grave_odds(const study *s, size_t cell)
+boil_odds explore_grave_odds(const explore_answer *s, size_t cell)
 {
     size_t rows = explore_cell_rows(s), yes = 0, count = 0;
     for (size_t row = cell * rows; row < (cell + 1) * rows; row++) {
@@ -78,7 +78,7 @@ static bool comes_before(const explore_finding *a, const explore_finding *b)
     return a->gravest != b->gravest ? a->gravest > b->gravest : a->odds.yes > b->odds.yes;
 }
 
-static boil_severity gravest_of(const study *s, size_t cell, size_t output)
+static boil_severity gravest_of(const explore_answer *s, size_t cell, size_t output)
 {
     boil_severity gravest = BOIL_NOTICE;
     while (gravest < BOIL_DANGER && explore_odds(s, cell, output, 2 + (double)gravest).yes > 0)
@@ -86,7 +86,7 @@ static boil_severity gravest_of(const study *s, size_t cell, size_t output)
     return gravest;
 }
 
-size_t explore_findings_of(const study *s, size_t cell, explore_finding found[EXPLORE_FINDINGS_MAX])
+size_t explore_findings_of(const explore_answer *s, size_t cell, explore_finding found[EXPLORE_FINDINGS_MAX])
 {
     size_t n = 0;
     for (size_t k = 0; k < s->findings && n < EXPLORE_FINDINGS_MAX; k++) {
@@ -103,7 +103,7 @@ size_t explore_findings_of(const study *s, size_t cell, explore_finding found[EX
     return n;
 }
 
-boil_sensitivity explore_sensitivity(const study *s, size_t output)
+boil_sensitivity explore_sensitivity(const explore_answer *s, size_t output)
 {
     boil_sensitivity out;
     boil_sampling_results r = explore_results(s, 0);

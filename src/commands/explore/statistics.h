@@ -11,15 +11,15 @@ typedef struct {
     size_t count, never;
 } explore_spread;
 
-explore_spread explore_spread_of(const study *s, size_t cell, size_t output); /* nothing when memory is refused */
+explore_spread explore_spread_of(const explore_answer *s, size_t cell, size_t output); /* nothing when memory is refused */
 void explore_spread_free(explore_spread *p);
 double explore_spread_at(const explore_spread *p, double share); /* NaN: never, or nothing there */
 
 /* Odds, among the draws made, that an output is at least so much. What did not happen is not. */
-boil_odds explore_odds(const study *s, size_t cell, size_t output, double least);
+boil_odds explore_odds(const explore_answer *s, size_t cell, size_t output, double least);
 
 /* Odds, among the draws made, of a finding of WARNING or graver. */
-boil_odds explore_grave_odds(const study *s, size_t cell);
+boil_odds explore_grave_odds(const explore_answer *s, size_t cell);
 
 /* A finding over all draws of a cell. */
 typedef struct {
@@ -31,10 +31,10 @@ typedef struct {
 #define EXPLORE_FINDINGS_MAX 64
 
 /* Those found at least once, gravest first, then likeliest. Returns how many. */
-size_t explore_findings_of(const study *s, size_t cell, explore_finding found[EXPLORE_FINDINGS_MAX]);
+size_t explore_findings_of(const explore_answer *s, size_t cell, explore_finding found[EXPLORE_FINDINGS_MAX]);
 
 /* Of a study without a grid and with inputs. */
-boil_sensitivity explore_sensitivity(const study *s, size_t output);
+boil_sensitivity explore_sensitivity(const explore_answer *s, size_t output);
 
 /* The outputs whose causes are told, each by a few words. */
 typedef struct {

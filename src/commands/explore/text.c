@@ -13,34 +13,34 @@
 #define LOADS_LISTED ((size_t)24)
 
 typedef struct {
-    const study *study;
+    const explore_answer *answer;
     unit_system system;
     bool colour;
     FILE *to;
 } writing;
 
 /* "23 %", "<1 %", ">99 %": a chance is never made certain by rounding. */
-static shown percent(double share)
+static formatted_text percent(double share)
 {
-    shown t;
+    formatted_text t;
     if (isnan(share))
-        return (shown){"-"};
+        return (formatted_text){"-"};
     snprintf(t.text, sizeof t.text, "%.0f %%", 100 * share);
     if (share > 0 && share < 0.005)
-        return (shown){"<1 %"};
+        return (formatted_text){"<1 %"};
     if (share < 1 && share >= 0.995)
-        return (shown){">99 %"};
+        return (formatted_text){">99 %"};
     return t;
 }
 
-static shown interval(const boil_odds *o)
+static formatted_text interval(const boil_odds *o)
 {
-    shown t;
+    formatted_text t;
     snprintf(t.text, sizeof t.text, "%.10s to %.10s", percent(o->low).text, percent(o->high).text);
     return t;
 }
 
-static size_t ended_badly(const study *s)
+static size_t ended_badly(const explore_answer *s)
 {
     size_t n = 0;
     for (size_t row = 0; row < explore_rows(s); row++)
@@ -52,7 +52,7 @@ static size_t ended_badly(const study *s)
 
 static void head(const writing *w)
 {
-    const study *s = w->study;
+    const explore_answer *s = w->answer;
     size_t made = explore_count(s, true), needed = explore_count(s, false), bad = ended_badly(s);
     fprintf(w->to, "\n%s\n %zu runs", text_plain(s->title).text, made);
     if (made < needed)
@@ -70,12 +70,12 @@ static void head(const writing *w)
 /* Texts of a file of rows may be anything. */
 static void input_line(const writing *w, const explore_input *i)
 {
-    fprintf(w->to, " %-28s %s\n", text_plain(i->words).text, text_plain(i->said).text);
+    fprintf(w->to, " %-28s %s\n", text_plain(i->words).text, text_plain(i->as_written).text);
 }
 
 static void inputs(const writing *w)
 {
-    const study *s = w->study;
+    const explore_answer *s = w->answer;
     fputs("\nWhat varies\n", w->to);
     if (s->grid.count > 0)
         input_line(w, &s->grid.input);
@@ -86,7 +86,7 @@ static void inputs(const writing *w)
 /* The verdict: the chance of something grave, and of all loads being back in time. */
 static void verdict(const writing *w)
 {
-    const study *s = w->study;
+    const explore_answer *s = w->answer;
     explore_finding found[EXPLORE_FINDINGS_MAX];
     size_t n = explore_findings_of(s, 0, found);
     const explore_finding *likeliest = NULL;
@@ -110,7 +110,7 @@ static void verdict(const writing *w)
 /* What a run calls possible is found with faster mixing alone: no chance here may be read as if it held that. */
 static void mixing(const writing *w)
 {
-    if (!explore_varies_mixing(w->study))
+    if (!explore_varies_mixing(w->answer))
         report_paragraph(w->to,
                          "All at the central mixing time: what only faster mixing would show, and a run calls possible, is "
                          "in none of these chances. A line 'mixing time factor = 0.34 | 1 | 3' in [uncertain] counts it.");
@@ -119,7 +119,7 @@ static void mixing(const writing *w)
 static void odds(const writing *w)
 {
     explore_finding found[EXPLORE_FINDINGS_MAX];
-    size_t n = explore_findings_of(w->study, 0, found);
+    size_t n = explore_findings_of(w->answer, 0, found);
     fputs("\nFindings                                              chance      95 % interval\n", w->to);
     for (size_t i = 0; i < n; i++) {
         fputc(' ', w->to);
@@ -141,7 +141,7 @@ static const double shares[] = {0.05, 0.5, 0.95};
 
 static void cells(const writing *w, size_t cell, size_t output, unit_dimension d, int width)
 {
-    explore_spread p = explore_spread_of(w->study, cell, output);
+    explore_spread p = explore_spread_of(w->answer, cell, output);
     for (size_t i = 0; i < SHARES; i++) {
         double x = explore_spread_at(&p, shares[i]);
         fprintf(w->to, "%*s", width, isnan(x) && p.never > 0 ? "never" : format_number(w->system, d, x).text);
@@ -161,7 +161,7 @@ static void percentile_line(const writing *w, const char *name, explore_output o
 static void percentiles(const writing *w)
 {
     fputs("\nOf the draws                              5 %      50 %      95 %  lie below\n", w->to);
-    if (w->study->load_count > 0)
+    if (w->answer->load_count > 0)
         percentile_line(w, "slowest recovery", EXPLORE_SLOWEST_S, DIM_TIME);
     percentile_line(w, "time without boil", EXPLORE_QUIET_S, DIM_TIME);
     percentile_line(w, "least freeboard", EXPLORE_FREEBOARD_M, DIM_LENGTH);
@@ -175,7 +175,7 @@ static void percentiles(const writing *w)
 
 static void loads(const writing *w)
 {
-    const study *s = w->study;
+    const explore_answer *s = w->answer;
     size_t listed = s->load_count < LOADS_LISTED ? s->load_count : LOADS_LISTED;
     char lowest[40], level[40];
     if (listed == 0)
@@ -199,11 +199,11 @@ static void loads(const writing *w)
 
 /* Causes ---------------------------------------------------------------------------------------------------------- */
 
-static shown index_text(const boil_estimate *e)
+static formatted_text index_text(const boil_estimate *e)
 {
-    shown t;
+    formatted_text t;
     if (!isfinite(e->value))
-        return (shown){"-"};
+        return (formatted_text){"-"};
     snprintf(t.text, sizeof t.text, "%.2f +-%.2f", fmax(0, e->value), fmin(9.99, e->half_width));
     return t;
 }
@@ -219,7 +219,7 @@ static size_t largest(const boil_sensitivity *x, size_t count)
 
 static void causes_of(const writing *w, const explore_target *t)
 {
-    const study *s = w->study;
+    const explore_answer *s = w->answer;
     boil_sensitivity x = explore_sensitivity(s, t->output);
     size_t best = largest(&x, s->input_count);
     if (!(x.variance.value > 0))
@@ -235,7 +235,7 @@ static void causes(const writing *w)
     const explore_target *t;
     fputs("\nWhere the spread comes from: shares of the variance\n", w->to);
     for (size_t i = 0; (t = explore_target_listed(i)) != NULL; i++)
-        if (t->output != EXPLORE_SLOWEST_S || w->study->load_count > 0)
+        if (t->output != EXPLORE_SLOWEST_S || w->answer->load_count > 0)
             causes_of(w, t);
     report_paragraph(w->to,
                      "First-order and total Sobol' indices with 95 %% intervals: what would go if this number alone were "
@@ -247,7 +247,7 @@ static void causes(const writing *w)
 
 static void grid_line(const writing *w, size_t cell)
 {
-    const study *s = w->study;
+    const explore_answer *s = w->answer;
     boil_odds back = explore_odds(s, cell, EXPLORE_BACK_SHARE, 1), grave = explore_grave_odds(s, cell);
     fprintf(w->to, " %16s %8s %10s", explore_grid_words(s, w->system, cell).text,
             s->load_count > 0 ? percent(back.chance).text : "-", percent(grave.chance).text);
@@ -258,7 +258,7 @@ static void grid_line(const writing *w, size_t cell)
 
 static void grid(const writing *w)
 {
-    const study *s = w->study;
+    const explore_answer *s = w->answer;
     char freeboard[60];
     snprintf(freeboard, sizeof freeboard, "least freeboard, %s", format_unit(w->system, DIM_LENGTH));
     fprintf(w->to, "\n %16s %8s %10s %20s %20s\n", "", "loads", "WARNING", "slowest back, s", freeboard);
@@ -267,7 +267,7 @@ static void grid(const writing *w)
         grid_line(w, cell);
 }
 
-void explore_report(const study *s, unit_system system, bool colour, FILE *to)
+void explore_report(const explore_answer *s, unit_system system, bool colour, FILE *to)
 {
     writing w = {s, system, colour, to};
     if (s->grid.count == 0)

@@ -7,7 +7,7 @@
 #include "base/format.h"
 #include "commands/explore/answer.h"
 
-void explore_report(const study *s, unit_system system, bool colour, FILE *to);
-void explore_json(const study *s, FILE *to);
+void explore_report(const explore_answer *s, unit_system system, bool colour, FILE *to);
+void explore_json(const explore_answer *s, FILE *to);
 
 #endif

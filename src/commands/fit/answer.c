@@ -15,7 +15,7 @@ typedef struct {
 
 typedef struct {
     scenario_text *text;
-    const fitting *fitting;
+    const fit_answer *answer;
     reading *readings; /* temperatures first, then levels, each in the order of time */
     size_t count;
 } fitted;
@@ -60,9 +60,9 @@ static int misses_with(const fitted *f, const double value[], double miss[])
     scenario_change changes[BOIL_LEAST_SQUARES_PARAMETERS];
     scenario s;
     messages m;
-    size_t count = f->fitting->problem.parameters;
+    size_t count = f->answer->problem.parameters;
     for (size_t i = 0; i < count; i++)
-        changes[i] = (scenario_change){fit_thing(f->fitting, i), value[i]};
+        changes[i] = (scenario_change){fit_thing(f->answer, i), value[i]};
     messages_init(&m);
     int outcome = scenario_of_text(f->text, changes, count, &s, &m);
     if (outcome == BOIL_OK)
@@ -101,7 +101,7 @@ static void summarise(const fitted *f, const double miss[], fit_misses of[2])
 
 /* What is asked --------------------------------------------------------------------------------------------------- */
 
-static bool take_readings(const logbook *l, double end_s, const fit_weights *w, fitted *f, fitting *out)
+static bool take_readings(const fit_log *l, double end_s, const fit_weights *w, fitted *f, fit_answer *out)
 {
     f->readings = calloc(2 * l->count + 1, sizeof *f->readings);
     if (f->readings == NULL)
@@ -148,7 +148,7 @@ static void take_range(const boil_spread *x, size_t i, boil_least_squares_proble
     p->start[i] = p->mean[i];
 }
 
-static bool take_things(const scenario *s, fitting *out)
+static bool take_things(const scenario *s, fit_answer *out)
 {
     size_t count = 0;
     for (size_t i = 0; i < s->uncertain_count; i++) {
@@ -168,18 +168,18 @@ static bool take_things(const scenario *s, fitting *out)
     return false;
 }
 
-const uncertain_thing *fit_thing(const fitting *f, size_t i)
+const uncertain_thing *fit_thing(const fit_answer *f, size_t i)
 {
     return &f->scenario->uncertain[f->things[i]].thing;
 }
 
-double fit_left(const fitting *f, size_t i)
+double fit_left(const fit_answer *f, size_t i)
 {
     const double reach = 2 * 1.96;
     return fmin(1, (f->fit.of[i].high - f->fit.of[i].low) / (reach * f->problem.deviation[i]));
 }
 
-static fit_end fit(fitted *f, fitting *out)
+static fit_end fit(fitted *f, fit_answer *out)
 {
     double *miss = calloc(f->count, sizeof *miss), best[BOIL_LEAST_SQUARES_PARAMETERS];
     if (miss == NULL)
@@ -197,10 +197,10 @@ static fit_end fit(fitted *f, fitting *out)
     return end;
 }
 
-fit_end fit_run(scenario_text *text, const scenario *s, const logbook *l, const fit_weights *w, fitting *out)
+fit_end fit_run(scenario_text *text, const scenario *s, const fit_log *l, const fit_weights *w, fit_answer *out)
 {
-    fitted f = {.text = text, .fitting = out};
-    *out = (fitting){.scenario = s, .weights = *w};
+    fitted f = {.text = text, .answer = out};
+    *out = (fit_answer){.scenario = s, .weights = *w};
     if (!take_things(s, out))
         return FITTING_NOTHING;
     fit_end end = FITTING_FAILED;

@@ -29,7 +29,7 @@ typedef struct {
     boil_least_squares_problem problem;    /* its start: the guess */
     boil_least_squares fit;
     fit_misses guess[2], best[2]; /* of temperatures, of levels */
-} fitting;
+} fit_answer;
 
 typedef enum {
     FITTING_DONE,
@@ -40,12 +40,12 @@ typedef enum {
 } fit_end;
 
 /* The i-th of what is fitted. */
-const uncertain_thing *fit_thing(const fitting *f, size_t i);
+const uncertain_thing *fit_thing(const fit_answer *f, size_t i);
 
 /* How wide its interval is now, relative to 95 % of what was known before: 1 when the log tells nothing of it. NaN without one. */
-double fit_left(const fitting *f, size_t i);
+double fit_left(const fit_answer *f, size_t i);
 
 /* The text is that of the scenario. */
-fit_end fit_run(scenario_text *text, const scenario *s, const logbook *l, const fit_weights *w, fitting *out);
+fit_end fit_run(scenario_text *text, const scenario *s, const fit_log *l, const fit_weights *w, fit_answer *out);
 
 #endif

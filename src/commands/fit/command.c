@@ -40,7 +40,7 @@ static bool request_read(const given *g, request *r)
            argument_quantity("dipstick", g->values[DIPSTICK], DIM_LENGTH, &dipstick, &r->weights.level_m);
 }
 
-static int answer(const request *r, const fitting *f)
+static int answer(const request *r, const fit_answer *f)
 {
     if (r->json)
         fit_json(f, stdout);
@@ -49,9 +49,9 @@ static int answer(const request *r, const fitting *f)
     return f->fit.converged ? STATUS_DONE : STATUS_STOPPED;
 }
 
-static int carry_out(const request *r, scenario_text *text, const scenario *s, const logbook *l, const char *log_path)
+static int carry_out(const request *r, scenario_text *text, const scenario *s, const fit_log *l, const char *log_path)
 {
-    fitting f;
+    fit_answer f;
     fit_end end = fit_run(text, s, l, &r->weights, &f);
     const char *log = text_plain(log_path).text;
     f.log_path = log_path;
@@ -79,7 +79,7 @@ static int run(const given *g)
     request r;
     scenario_text text;
     scenario s = {0};
-    logbook l = {0};
+    fit_log l = {0};
     messages m;
     if (!request_read(g, &r))
         return STATUS_USAGE;

@@ -4,7 +4,7 @@
 #include "base/program.h"
 #include "commands/fit/text.h"
 
-static void estimate(json *j, const fitting *f, size_t i)
+static void estimate(json *j, const fit_answer *f, size_t i)
 {
     const boil_least_squares_estimate *e = &f->fit.of[i];
     json_object(j, NULL);
@@ -33,7 +33,7 @@ static void misses(json *j, const char *name, const fit_misses *guess, const fit
     json_close(j);
 }
 
-void fit_json(const fitting *f, FILE *to)
+void fit_json(const fit_answer *f, FILE *to)
 {
     json j = json_to(to);
     json_object(&j, NULL);

@@ -134,7 +134,7 @@ static bool read_clock(cursor cell, double start_s, double before_s, double *tim
     return true;
 }
 
-static bool read_row(cursor row, const column columns[], size_t count, double start_s, logbook *l)
+static bool read_row(cursor row, const column columns[], size_t count, double start_s, fit_log *l)
 {
     fit_log_row r = {(double)NAN, (double)NAN, (double)NAN};
     double before_s = l->count > 0 ? l->rows[l->count - 1].time_s : (double)-INFINITY;
@@ -166,7 +166,7 @@ static bool read_row(cursor row, const column columns[], size_t count, double st
     }
     if (!good || (isnan(r.temperature_K) && isnan(r.level_m)))
         return good;
-    fit_log_row *rows = array_reserve(l->rows, &l->room, l->count, sizeof *rows);
+    fit_log_row *rows = array_reserve(l->rows, &l->capacity, l->count, sizeof *rows);
     if (rows == NULL) {
         cursor_error(&whole, whole.at, "out of memory");
         return false;
@@ -176,7 +176,7 @@ static bool read_row(cursor row, const column columns[], size_t count, double st
     return true;
 }
 
-static void read_all(const source *s, double start_s, logbook *l, messages *m)
+static void read_all(const source *s, double start_s, fit_log *l, messages *m)
 {
     column columns[COLUMNS_MAX];
     size_t count = 0;
@@ -193,10 +193,10 @@ static void read_all(const source *s, double start_s, logbook *l, messages *m)
         messages_add(m, s, 1, s->lines[0].text, "a log starts with a header such as 'time,temperature degF'");
 }
 
-bool fit_log_read(const char *path, double start_s, logbook *l, messages *m)
+bool fit_log_read(const char *path, double start_s, fit_log *l, messages *m)
 {
     source s = {0};
-    *l = (logbook){0};
+    *l = (fit_log){0};
     if (source_read(&s, path, 2, m))
         read_all(&s, start_s, l, m);
     messages_sort(m);
@@ -204,8 +204,8 @@ bool fit_log_read(const char *path, double start_s, logbook *l, messages *m)
     return !messages_any(m);
 }
 
-void fit_log_free(logbook *l)
+void fit_log_free(fit_log *l)
 {
     free(l->rows);
-    *l = (logbook){0};
+    *l = (fit_log){0};
 }

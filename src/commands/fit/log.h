@@ -19,12 +19,12 @@ typedef struct {
 
 typedef struct {
     fit_log_row *rows;    /* in the order of time */
-    size_t count, room;
-} logbook;
+    size_t count, capacity;
+} fit_log;
 
 /* Reads a file, or standard input for "-". `start_s`: of the scenario, wall clock. False, with all that is wrong in `m`. To be
    freed either way. */
-bool fit_log_read(const char *path, double start_s, logbook *l, messages *m);
-void fit_log_free(logbook *l);
+bool fit_log_read(const char *path, double start_s, fit_log *l, messages *m);
+void fit_log_free(fit_log *l);
 
 #endif

@@ -10,22 +10,22 @@
 static const double alike_from = 0.95, hardly_told = 0.7;
 
 typedef struct {
-    const fitting *fitting;
+    const fit_answer *answer;
     unit_system system;
     FILE *to;
 } writing;
 
 static const uncertain_thing *thing(const writing *w, size_t i)
 {
-    return fit_thing(w->fitting, i);
+    return fit_thing(w->answer, i);
 }
 
-static shown value(const writing *w, size_t i, double si)
+static formatted_text value(const writing *w, size_t i, double si)
 {
     const uncertain_thing *t = thing(w, i);
     if (t->dimension < DIM_COUNT)
         return format_exact(w->system, t->dimension, si);
-    shown bare = {"-"};
+    formatted_text bare = {"-"};
     if (!isnan(si))
         snprintf(bare.text, sizeof bare.text, "%.4g", si);
     return bare;
@@ -35,8 +35,8 @@ static shown value(const writing *w, size_t i, double si)
 
 static void verdict(const writing *w)
 {
-    const boil_least_squares *fit = &w->fitting->fit;
-    for (size_t i = 0; i < w->fitting->problem.parameters; i++) {
+    const boil_least_squares *fit = &w->answer->fit;
+    for (size_t i = 0; i < w->answer->problem.parameters; i++) {
         const boil_least_squares_estimate *e = &fit->of[i];
         fprintf(w->to, "%s%s ", i > 0 ? "; " : "", thing(w, i)->words);
         if (e->at_bound)
@@ -49,7 +49,7 @@ static void verdict(const writing *w)
 
 static void estimates(const writing *w)
 {
-    const fitting *f = w->fitting;
+    const fit_answer *f = w->answer;
     fprintf(w->to, "\n %-28s %13s %13s   %-26s %s\n", "What was fitted", "before", "with the log", "95 % interval", "left");
     for (size_t i = 0; i < f->problem.parameters; i++) {
         const boil_least_squares_estimate *e = &f->fit.of[i];
@@ -65,7 +65,7 @@ static void estimates(const writing *w)
 
 static void misses_line(const writing *w, const char *what, int kind, unit_dimension d)
 {
-    const fit_misses *guess = &w->fitting->guess[kind], *best = &w->fitting->best[kind];
+    const fit_misses *guess = &w->answer->guess[kind], *best = &w->answer->best[kind];
     char name[60];
     if (isnan(guess->rms))
         return;
@@ -73,12 +73,12 @@ static void misses_line(const writing *w, const char *what, int kind, unit_dimen
     fprintf(w->to, " %-34s %12s %12s\n", name, format_exact(w->system, d, guess->rms).text,
             format_exact(w->system, d, best->rms).text);
     fprintf(w->to, " %-34s %12s %12s   at %s\n", "  largest, model less measured", format_exact(w->system, d, guess->largest).text,
-            format_exact(w->system, d, best->largest).text, format_clock(w->fitting->scenario->start_s, best->largest_s).text);
+            format_exact(w->system, d, best->largest).text, format_clock(w->answer->scenario->start_s, best->largest_s).text);
 }
 
 static void agreement(const writing *w)
 {
-    const fitting *f = w->fitting;
+    const fit_answer *f = w->answer;
     fprintf(w->to, "\n %-34s %12s %12s\n", "How far off", "guess", "best");
     misses_line(w, "temperature", 0, DIM_DIFFERENCE);
     misses_line(w, "still level", 1, DIM_LENGTH);
@@ -92,7 +92,7 @@ static void agreement(const writing *w)
 
 static void alike(const writing *w)
 {
-    const fitting *f = w->fitting;
+    const fit_answer *f = w->answer;
     for (size_t i = 0; i < f->problem.parameters; i++)
         for (size_t j = 0; j < i; j++)
             if (fabs(f->fit.correlation[i][j]) >= alike_from)
@@ -102,7 +102,7 @@ static void alike(const writing *w)
 
 static void told(const writing *w)
 {
-    const fitting *f = w->fitting;
+    const fit_answer *f = w->answer;
     report_paragraph(w->to, "Left: the interval's width in per cent of what was known before.");
     for (size_t i = 0; i < f->problem.parameters; i++)
         if (f->fit.of[i].at_bound)
@@ -116,7 +116,7 @@ static void told(const writing *w)
 /* Readings so far off that no instrument explains it. */
 static void strangers(const writing *w)
 {
-    const fitting *f = w->fitting;
+    const fit_answer *f = w->answer;
     const double too_far = 3; /* standard deviations: judgement */
     if (f->best[0].rms > too_far * f->weights.temperature_K || f->best[1].rms > too_far * f->weights.level_m)
         report_paragraph(w->to, "The run stays further from the log than thermometer and dipstick err: what the scenario says was "
@@ -125,7 +125,7 @@ static void strangers(const writing *w)
 
 static void reservations(const writing *w)
 {
-    const fitting *f = w->fitting;
+    const fit_answer *f = w->answer;
     fputc('\n', w->to);
     strangers(w);
     told(w);
@@ -142,11 +142,11 @@ static void reservations(const writing *w)
 static void for_the_scenario(const writing *w)
 {
     const char *section = NULL;
-    for (size_t i = 0; i < w->fitting->problem.parameters; i++) {
+    for (size_t i = 0; i < w->answer->problem.parameters; i++) {
         const uncertain_thing *t = thing(w, i);
-        const boil_least_squares_estimate *e = &w->fitting->fit.of[i];
+        const boil_least_squares_estimate *e = &w->answer->fit.of[i];
         const char *own = t->key != NULL ? t->key->section : "uncertain";
-        if (!(fit_left(w->fitting, i) < hardly_told))
+        if (!(fit_left(w->answer, i) < hardly_told))
             continue;
         if (section == NULL)
             fputs("\n For the scenario\n", w->to);
@@ -160,7 +160,7 @@ static void for_the_scenario(const writing *w)
     }
 }
 
-void fit_report(const fitting *f, unit_system s, FILE *to)
+void fit_report(const fit_answer *f, unit_system s, FILE *to)
 {
     writing w = {f, s, to};
     verdict(&w);

@@ -7,7 +7,7 @@
 #include "base/format.h"
 #include "commands/fit/answer.h"
 
-void fit_report(const fitting *f, unit_system s, FILE *to);
-void fit_json(const fitting *f, FILE *to);
+void fit_report(const fit_answer *f, unit_system s, FILE *to);
+void fit_json(const fit_answer *f, FILE *to);
 
 #endif

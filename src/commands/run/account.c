@@ -65,11 +65,11 @@ static void add_row(const accountant *a, const char *what, unit_dimension d, dou
 {
     double loads = (double)a->o->central.loads_count, steel = a->summary->steel_kg;
     account_row *r = &a->to->rows[a->to->rows_count++];
-    *r = (account_row){.what = what, .total = show(a->system, d, total)};
+    *r = (account_row){.what = what, .total = format_quantity(a->system, d, total)};
     if (!a->to->has_loads)
         return;
-    r->per_load = show(a->system, d, total / loads);
-    r->per_hundred = show(a->system, d, total / steel * hundred(a->system));
+    r->per_load = format_quantity(a->system, d, total / loads);
+    r->per_hundred = format_quantity(a->system, d, total / steel * hundred(a->system));
 }
 
 /* What a heater is fed with; the steam of a coil is its heat. */
@@ -117,8 +117,8 @@ static void heat(const accountant *a)
 {
     double per_s = 1 / a->o->central.end_s;
     heat_sums s = heat_of(&a->o->central);
-    shown put_in = show(a->system, DIM_POWER, a->summary->input_total_J * per_s);
-    shown reached = show(a->system, DIM_POWER, a->summary->heater_total_J * per_s);
+    formatted_text put_in = format_quantity(a->system, DIM_POWER, a->summary->input_total_J * per_s);
+    formatted_text reached = format_quantity(a->system, DIM_POWER, a->summary->heater_total_J * per_s);
     tell(a, "Heat: %s put in, of which %s reached the tank, on average.", put_in.text, reached.text);
     if (!(s.heater_J > 0))
         return;
@@ -140,10 +140,10 @@ static void automatic_water(const accountant *a)
         return;
     if (s->valve_quiet_kg > 0)
         snprintf(quiet, sizeof quiet, ", %s of it while the bath did not boil",
-                 show(a->system, DIM_MASS, s->valve_quiet_kg).text);
+                 format_quantity(a->system, DIM_MASS, s->valve_quiet_kg).text);
     tell(a, "Automatic water: the valve opened %s, was open %.0f %% of the time and gave %s%s.",
                      format_count(s->valve_openings, "time", "times").text, 100 * s->valve_open_share,
-                     show(a->system, DIM_MASS, s->water_controlled_kg).text, quiet);
+                     format_quantity(a->system, DIM_MASS, s->water_controlled_kg).text, quiet);
 }
 
 /* Thinner than a grain it is no bed. */
@@ -156,9 +156,9 @@ static void bed_text(const accountant *a, char *out, size_t size)
         return;
     if (s->bed_superheat_max_K.value > 0)
         snprintf(hotter, sizeof hotter, ", the floor under it up to %s hotter than the bath (%s)",
-                 show(a->system, DIM_DIFFERENCE, s->bed_superheat_max_K.value).text,
+                 format_quantity(a->system, DIM_DIFFERENCE, s->bed_superheat_max_K.value).text,
                  format_clock(a->o->scenario->start_s, s->bed_superheat_max_K.time_s).text);
-    snprintf(out, size, "; on the floor a bed of up to %s%s", show(a->system, DIM_LENGTH, s->bed_max_m).text, hotter);
+    snprintf(out, size, "; on the floor a bed of up to %s%s", format_quantity(a->system, DIM_LENGTH, s->bed_max_m).text, hotter);
 }
 
 static void dry_salt(const accountant *a)
@@ -168,7 +168,7 @@ static void dry_salt(const accountant *a)
         return;
     bed_text(a, bed, sizeof bed);
     tell(a, "Dry salt: at most %s not yet dissolved%s.",
-                     show(a->system, DIM_MASS, a->summary->undissolved_max_kg).text, bed);
+                     format_quantity(a->system, DIM_MASS, a->summary->undissolved_max_kg).text, bed);
 }
 
 static void cold(const accountant *a)
@@ -179,9 +179,9 @@ static void cold(const accountant *a)
         return;
     if (s->crystals_max_kg > 0)
         snprintf(much, sizeof much, "; nitrate and nitrite up to %s",
-                 show(a->system, DIM_MASS, s->crystals_max_kg).text);
+                 format_quantity(a->system, DIM_MASS, s->crystals_max_kg).text);
     tell(a, "Cooling: below %s salts crystallise, here from %s on%s.",
-                     show(a->system, DIM_TEMPERATURE, s->crystals_from_K).text,
+                     format_quantity(a->system, DIM_TEMPERATURE, s->crystals_from_K).text,
                      format_clock(a->o->scenario->start_s, s->crystals_s).text, much);
 }
 

@@ -13,7 +13,7 @@
 
 typedef struct {
     const char *what;                       /* begins with a blank: part of the row above it */
-    shown total, per_load, per_hundred;     /* the last two are empty without loads */
+    formatted_text total, per_load, per_hundred;     /* the last two are empty without loads */
 } account_row;
 
 typedef struct {

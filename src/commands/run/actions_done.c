@@ -11,7 +11,7 @@ static double badness(const outcome_line *l)
     return (isnan(recovery) ? 1e12 : recovery) + (quiet ? 1e9 : 0);
 }
 
-/* One that was lifted before its time has its lifting among the acts. */
+/* One that was lifted before its time has its lifting among the actions. */
 static bool lifts_itself(const boil_action *a, const boil_load_result *r)
 {
     if (a->kind != BOIL_ACTION_LOAD || !isfinite(a->is.load.immersed_s))
@@ -19,20 +19,20 @@ static bool lifts_itself(const boil_action *a, const boil_load_result *r)
     return r == NULL || !(r->lifted_s < a->time_s + a->is.load.immersed_s - 1e-6);
 }
 
-static size_t list_all(const outcome *o, const outcome_line *lines, size_t lines_count, order *list)
+static size_t list_all(const outcome *o, const outcome_line *lines, size_t lines_count, run_action *list)
 {
     const boil_schedule *s = &o->scenario->schedule;
     size_t count = 0, next = 0;
     for (size_t i = 0; i < s->count; i++) {
-        const boil_action *a = &s->acts[i];
-        order in = {.time_s = a->time_s, .last_s = a->time_s, .times = 1, .act = i};
-        if (next < lines_count && lines[next].act == i)
+        const boil_action *a = &s->actions[i];
+        run_action in = {.time_s = a->time_s, .last_s = a->time_s, .times = 1, .action = i};
+        if (next < lines_count && lines[next].action == i)
             in.line = lines[next++];
         list[count++] = in;
         if (!lifts_itself(a, in.line.load))
             continue;
         double out_s = a->time_s + a->is.load.immersed_s;
-        list[count++] = (order){.time_s = out_s, .last_s = out_s, .times = 1, .act = i, .lifting = true};
+        list[count++] = (run_action){.time_s = out_s, .last_s = out_s, .times = 1, .action = i, .lifting = true};
     }
     return count;
 }
@@ -40,15 +40,15 @@ static size_t list_all(const outcome *o, const outcome_line *lines, size_t lines
 /* What comes out makes room for what goes in at the same moment. */
 static int by_time(const void *a, const void *b)
 {
-    const order *x = a, *y = b;
+    const run_action *x = a, *y = b;
     if (x->time_s != y->time_s)
         return x->time_s < y->time_s ? -1 : 1;
     if (x->lifting != y->lifting)
         return x->lifting ? -1 : 1;
-    return x->act < y->act ? -1 : x->act > y->act;
+    return x->action < y->action ? -1 : x->action > y->action;
 }
 
-static void join(order *first, const order *again)
+static void join(run_action *first, const run_action *again)
 {
     first->last_s = again->time_s;
     first->times++;
@@ -58,11 +58,11 @@ static void join(order *first, const order *again)
 
 /* All that one line of the scenario asks for becomes one order, where its first stands. Unchanged when memory is
    refused. */
-static size_t group(const scenario *s, order *list, size_t count)
+static size_t group(const scenario *s, run_action *list, size_t count)
 {
     size_t *place = calloc(2 * s->said_count + 1, sizeof *place), kept = 0;
     for (size_t i = 0; place != NULL && i < count; i++) {
-        size_t *at = &place[2 * s->act_said[list[i].act] + list[i].lifting];
+        size_t *at = &place[2 * s->action_words_at[list[i].action] + list[i].lifting];
         if (*at > 0) {
             join(&list[*at - 1], &list[i]);
             continue;
@@ -75,11 +75,11 @@ static size_t group(const scenario *s, order *list, size_t count)
     return good ? kept : count;
 }
 
-order *run_actions_of(const outcome *o, size_t *count)
+run_action *run_actions_of(const outcome *o, size_t *count)
 {
-    size_t lines_count, acts = o->scenario->schedule.count;
+    size_t lines_count, actions = o->scenario->schedule.count;
     outcome_line *lines = outcome_lines(o, &lines_count);
-    order *list = acts > 0 ? malloc(2 * acts * sizeof *list) : NULL;
+    run_action *list = actions > 0 ? malloc(2 * actions * sizeof *list) : NULL;
     *count = list != NULL ? list_all(o, lines, lines_count, list) : 0;
     free(lines);
     if (list == NULL)

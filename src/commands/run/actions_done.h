@@ -11,12 +11,12 @@
 typedef struct {
     double time_s, last_s;   /* the first time and the last: the same for an order done once */
     size_t times;
-    size_t act;              /* in the schedule: the first of them */
-    bool lifting;            /* the load of that act comes out again */
+    size_t action;              /* in the schedule: the first of them */
+    bool lifting;            /* the load of that action comes out again */
     outcome_line line;       /* how it goes, of many the worst; neither load nor addition when that is not known */
-} order;
+} run_action;
 
 /* By the first time, to be freed by the caller; NULL when there are none, or memory is refused. */
-order *run_actions_of(const outcome *o, size_t *count);
+run_action *run_actions_of(const outcome *o, size_t *count);
 
 #endif

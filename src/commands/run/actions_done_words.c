@@ -19,14 +19,14 @@ static void add(run_action_words *w, const char *format, ...)
     va_end(values);
 }
 
-static const boil_action *act_of(const outcome *o, const order *r)
+static const boil_action *action_of(const outcome *o, const run_action *r)
 {
-    return &o->scenario->schedule.acts[r->act];
+    return &o->scenario->schedule.actions[r->action];
 }
 
 /* When, and what ------------------------------------------------------------------------------------------------- */
 
-run_action_words run_action_clock(const outcome *o, const order *r)
+run_action_words run_action_clock(const outcome *o, const run_action *r)
 {
     double start = o->scenario->start_s;
     run_action_words w = {""};
@@ -60,16 +60,16 @@ static const char *verb_of(const boil_action *a)
     return "";
 }
 
-run_action_words run_action_done(const outcome *o, const order *r)
+run_action_words run_action_done(const outcome *o, const run_action *r)
 {
     static const char load[] = "load ";
     run_action_words w = {""};
-    said words = action_name_of(o->scenario, r->act);
+    action_name words = action_name_of(o->scenario, r->action);
     bool named_so = strncmp(words.text, load, sizeof load - 1) == 0;
     if (r->lifting)
         add(&w, "lift %s", words.text + (named_so ? sizeof load - 1 : 0));
     else
-        add(&w, "%s%s", verb_of(act_of(o, r)), words.text);
+        add(&w, "%s%s", verb_of(action_of(o, r)), words.text);
     if (r->times > 1)
         add(&w, ", %zu times", r->times);
     return w;
@@ -78,32 +78,32 @@ run_action_words run_action_done(const outcome *o, const order *r)
 /* How fast -------------------------------------------------------------------------------------------------------- */
 
 /* "until 6:27; 4.16 lb (0.500 gal) a minute". Density 0: by mass alone. */
-static void add_pace(run_action_words *w, const outcome *o, const order *r, double mass_kg, double over_s, double density,
+static void add_pace(run_action_words *w, const outcome *o, const run_action *r, double mass_kg, double over_s, double density,
                      unit_system s)
 {
     double per_minute = mass_kg / over_s * 60;
     if (r->times == 1)
         add(w, "; until %s", format_clock(o->scenario->start_s, r->time_s + over_s).text);
-    add(w, "; %s", show(s, DIM_MASS, per_minute).text);
+    add(w, "; %s", format_quantity(s, DIM_MASS, per_minute).text);
     if (density > 0)
-        add(w, " (%s)", show(s, DIM_VOLUME, per_minute / density).text);
+        add(w, " (%s)", format_quantity(s, DIM_VOLUME, per_minute / density).text);
     add(w, " a minute");
 }
 
-static void add_liquid_pace(run_action_words *w, const outcome *o, const order *r, const boil_action_liquid *l, unit_system s)
+static void add_liquid_pace(run_action_words *w, const outcome *o, const run_action *r, const boil_action_liquid *l, unit_system s)
 {
     boil_mixture m = boil_mixture_of(l->blend, l->salt_fraction);
     add_pace(w, o, r, l->mass_kg, l->over_s, boil_solution_density(&m, l->temperature_K), s);
 }
 
-run_action_words run_action_details(const outcome *o, const order *r, unit_system s)
+run_action_words run_action_details(const outcome *o, const run_action *r, unit_system s)
 {
     run_action_words w = {""};
-    const boil_action *a = act_of(o, r);
+    const boil_action *a = action_of(o, r);
     action_units units = s == UNITS_US ? ACTION_US : ACTION_SI;
     if (r->lifting)
         return w;
-    add(&w, "%s", (r->times == 1 ? action_details : action_details_of_any)(o->scenario, r->act, units).text);
+    add(&w, "%s", (r->times == 1 ? action_details : action_details_of_any)(o->scenario, r->action, units).text);
     switch (a->kind) {
     case BOIL_ACTION_LOAD:
         add(&w, "; lowered over %s", format_duration(a->is.load.lowering_s).text);
@@ -161,11 +161,11 @@ static void expect_addition(run_action_words *w, const outcome *o, const boil_ad
 {
     add_boil(w, o, a->was_quiet_before, a->boil_lost_s, a->recovery_s);
     if (a->layer_peak_kg > afloat_kg)
-        add(w, "; %s of water afloat", show(s, DIM_MASS, a->layer_peak_kg).text);
+        add(w, "; %s of water afloat", format_quantity(s, DIM_MASS, a->layer_peak_kg).text);
     if (a->steam_before_kg_s > 0 && a->steam_peak_kg_s > surge_ratio * a->steam_before_kg_s)
         add(w, "; steam up to %s", format_ratio(a->steam_peak_kg_s / a->steam_before_kg_s).text);
     if (a->level_rise_m > rise_m)
-        add(w, "; level up by %s", show(s, DIM_LENGTH, a->level_rise_m).text);
+        add(w, "; level up by %s", format_quantity(s, DIM_LENGTH, a->level_rise_m).text);
 }
 
 static bool has_results(boil_action_kind kind)
@@ -173,7 +173,7 @@ static bool has_results(boil_action_kind kind)
     return kind == BOIL_ACTION_LOAD || kind == BOIL_ACTION_WATER || kind == BOIL_ACTION_SALTS || kind == BOIL_ACTION_LIQUID;
 }
 
-run_action_words run_action_expected(const outcome *o, const order *r, unit_system s)
+run_action_words run_action_expected(const outcome *o, const run_action *r, unit_system s)
 {
     run_action_words w = {""};
     bool known = r->line.load != NULL || r->line.addition != NULL;
@@ -183,7 +183,7 @@ run_action_words run_action_expected(const outcome *o, const order *r, unit_syst
         expect_load(&w, o, r->line.load);
     else if (r->line.addition != NULL)
         expect_addition(&w, o, r->line.addition, s);
-    else if (!r->lifting && has_results(act_of(o, r)->kind))
+    else if (!r->lifting && has_results(action_of(o, r)->kind))
         add(&w, "The run stopped before this");
     if (known && r->line.after_overflow)
         add(&w, " (after overflow: not a prediction)");
@@ -200,17 +200,17 @@ static const char *load_caution(const boil_load *l)
 }
 
 /* How the dial stood before. */
-static double dial_before(const scenario *s, size_t act)
+static double dial_before(const scenario *s, size_t action)
 {
-    for (size_t i = act; i > 0; i--)
-        if (s->schedule.acts[i - 1].kind == BOIL_ACTION_HEAT)
-            return s->schedule.acts[i - 1].is.dial;
+    for (size_t i = action; i > 0; i--)
+        if (s->schedule.actions[i - 1].kind == BOIL_ACTION_HEAT)
+            return s->schedule.actions[i - 1].is.dial;
     return s->plant.heater.dial;
 }
 
-static const char *heat_caution(const scenario *s, size_t act)
+static const char *heat_caution(const scenario *s, size_t action)
 {
-    return s->schedule.acts[act].is.dial > dial_before(s, act)
+    return s->schedule.actions[action].is.dial > dial_before(s, action)
                ? "Stand back as the boil returns; add nothing until it is steady."
                : "It may go quiet: then no water, no load.";
 }
@@ -228,9 +228,9 @@ static const char *switch_caution(boil_action_kind kind, bool on)
     }
 }
 
-const char *run_action_caution(const outcome *o, const order *r)
+const char *run_action_caution(const outcome *o, const run_action *r)
 {
-    const boil_action *a = act_of(o, r);
+    const boil_action *a = action_of(o, r);
     switch (r->lifting ? BOIL_ACTION_LIFT : a->kind) {
     case BOIL_ACTION_LOAD:
         return load_caution(&a->is.load);
@@ -243,7 +243,7 @@ const char *run_action_caution(const outcome *o, const order *r)
     case BOIL_ACTION_LIQUID:
         return "Under the surface, slowly; stop when the boil stops.";
     case BOIL_ACTION_HEAT:
-        return heat_caution(o->scenario, r->act);
+        return heat_caution(o->scenario, r->action);
     case BOIL_ACTION_MIXER:
     case BOIL_ACTION_LID:
     case BOIL_ACTION_EXHAUST:
@@ -269,7 +269,7 @@ static const char *addition_warning(const boil_addition_result *a)
                                      : "The bath is predicted quiet then: wait for a steady boil.";
 }
 
-const char *run_action_warning(const order *r, boil_severity *severity)
+const char *run_action_warning(const run_action *r, boil_severity *severity)
 {
     const boil_addition_result *a = r->line.addition;
     *severity = a != NULL && a->kind == BOIL_ACTION_WATER && a->was_quiet_before ? BOIL_DANGER : BOIL_WARNING;

@@ -63,7 +63,7 @@ static int line_at(double value, double top, double bottom, int lines)
 
 static void frame(FILE *to, const char *label, const char picture[WIDTH + 1])
 {
-    char line[LABEL + WIDTH + sizeof(shown)];
+    char line[LABEL + WIDTH + sizeof(formatted_text)];
     snprintf(line, sizeof line, "%*s |%s", LABEL, label, picture);
     text_line(to, line);
 }
@@ -88,7 +88,7 @@ static void temperature(FILE *to, const slice slices[WIDTH], unit_system s)
     fprintf(to, " %s below boiling (- boils, q quiet)\n", format_unit(s, DIM_DIFFERENCE));
     for (int n = 0; n < TEMPERATURE_LINES; n++) {
         bool labelled = n % 2 == 0;
-        shown label = labelled ? format_number(s, DIM_DIFFERENCE, most * n / (TEMPERATURE_LINES - 1)) : (shown){""};
+        formatted_text label = labelled ? format_number(s, DIM_DIFFERENCE, most * n / (TEMPERATURE_LINES - 1)) : (formatted_text){""};
         temperature_line(to, slices, n, most, label.text);
     }
 }

@@ -78,7 +78,7 @@ static void uncertainties(html *h, const scenario *s)
     for (size_t i = 0; i < s->uncertain_count; i++) {
         html_open(h, "tr", NULL);
         page_row_head(h, s->uncertain[i].thing.words);
-        html_element(h, "td", NULL, "%s", s->uncertain[i].said);
+        html_element(h, "td", NULL, "%s", s->uncertain[i].as_written);
         html_close(h);
     }
     page_table_end(h);

@@ -7,7 +7,7 @@
 /* Beyond this a sheet is no sheet any more. */
 #define LISTED_MAX ((size_t)400)
 
-static void caution(html *h, const outcome *o, const order *r)
+static void caution(html *h, const outcome *o, const run_action *r)
 {
     boil_severity severity;
     const char *warning = run_action_warning(r, &severity);
@@ -23,7 +23,7 @@ static void caution(html *h, const outcome *o, const order *r)
     html_close(h);
 }
 
-static void order_row(html *h, const outcome *o, const order *r, unit_system s)
+static void order_row(html *h, const outcome *o, const run_action *r, unit_system s)
 {
     run_action_words details = run_action_details(o, r, s);
     html_open(h, "tr", NULL);
@@ -42,7 +42,7 @@ static void order_row(html *h, const outcome *o, const order *r, unit_system s)
     html_close(h);
 }
 
-static void table(html *h, const outcome *o, const order *list, size_t count, unit_system s)
+static void table(html *h, const outcome *o, const run_action *list, size_t count, unit_system s)
 {
     static const char *const heads[] = {"Done", "Time", "What to do", "Mind", "Expect", "Reading, initials", NULL};
     page_table(h, "By the clock", "class=\"sheet\"", heads);
@@ -60,7 +60,7 @@ static void valve(html *h, const outcome *o, unit_system s)
     if (c->mode == BOIL_WATER_CONTROL_NONE)
         return;
     html_element(h, "p", NULL, "Automatic water: the valve holds %s with up to %s. %s",
-                 show(s, DIM_TEMPERATURE, c->set_point_K).text, show(s, DIM_MASS_FLOW, c->rate_kg_s).text,
+                 format_quantity(s, DIM_TEMPERATURE, c->set_point_K).text, format_quantity(s, DIM_MASS_FLOW, c->rate_kg_s).text,
                  c->only_while_boiling
                      ? "Its interlock shuts it while the bath does not boil: test that before the shift."
                      : "It has no interlock: when the boil is lost, shut it by hand.");
@@ -83,7 +83,7 @@ static void warn(html *h, const outcome *o)
 void page_sheet(html *h, const outcome *o, unit_system s)
 {
     size_t count;
-    order *list = run_actions_of(o, &count);
+    run_action *list = run_actions_of(o, &count);
     html_open(h, "section", "aria-labelledby=\"sheet\" class=\"new-page\"");
     html_element(h, "h2", "id=\"sheet\"", "Run sheet");
     warn(h, o);

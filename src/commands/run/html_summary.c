@@ -15,8 +15,8 @@ static void bath(html *h, const boil_summary *m, unit_system s)
     for (int i = 0; i < REPORT_BATH_ROWS; i++) {
         html_open(h, "tr", NULL);
         page_row_head(h, rows[i].what);
-        html_element(h, "td", NULL, "%s", show(s, rows[i].dimension, rows[i].start).text);
-        html_element(h, "td", NULL, "%s", show(s, rows[i].dimension, rows[i].end).text);
+        html_element(h, "td", NULL, "%s", format_quantity(s, rows[i].dimension, rows[i].start).text);
+        html_element(h, "td", NULL, "%s", format_quantity(s, rows[i].dimension, rows[i].end).text);
         html_close(h);
     }
     page_table_end(h);

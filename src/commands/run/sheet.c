@@ -16,40 +16,40 @@ typedef struct {
 
 /* Cells: what stands in a column for a line. A column of loads is blank for additions, and the other way round. */
 
-static shown cell_lost(const sheet *h, const outcome_line *l)
+static formatted_text cell_lost(const sheet *h, const outcome_line *l)
 {
     bool was_quiet = l->load != NULL ? l->load->was_quiet : l->addition->was_quiet_before;
     double lost = l->load != NULL ? l->load->boil_lost_s : l->addition->boil_lost_s;
     if (isnan(lost))
-        return (shown){"kept"};
-    return was_quiet ? (shown){"was quiet"} : format_clock(h->outcome->scenario->start_s, lost);
+        return (formatted_text){"kept"};
+    return was_quiet ? (formatted_text){"was quiet"} : format_clock(h->outcome->scenario->start_s, lost);
 }
 
-static shown cell_back(const sheet *h, const outcome_line *l)
+static formatted_text cell_back(const sheet *h, const outcome_line *l)
 {
     (void)h;
     double lost = l->load != NULL ? l->load->boil_lost_s : l->addition->boil_lost_s;
     double recovery = l->load != NULL ? l->load->recovery_s : l->addition->recovery_s;
     if (isnan(lost))
-        return (shown){"-"};
-    return isnan(recovery) ? (shown){"not back"} : format_duration(recovery);
+        return (formatted_text){"-"};
+    return isnan(recovery) ? (formatted_text){"not back"} : format_duration(recovery);
 }
 
-static shown cell_lowest(const sheet *h, const outcome_line *l)
+static formatted_text cell_lowest(const sheet *h, const outcome_line *l)
 {
     return format_number(h->system, DIM_TEMPERATURE, l->load->lowest_temperature_K);
 }
 
-static shown cell_hot(const sheet *h, const outcome_line *l)
+static formatted_text cell_hot(const sheet *h, const outcome_line *l)
 {
     (void)h;
-    return isnan(l->load->hot_s) ? (shown){"not hot"} : format_duration(l->load->hot_s);
+    return isnan(l->load->hot_s) ? (formatted_text){"not hot"} : format_duration(l->load->hot_s);
 }
 
 /* What an addition brings, or what a load carries out once it is lifted. */
-static shown cell_mass(const sheet *h, const outcome_line *l)
+static formatted_text cell_mass(const sheet *h, const outcome_line *l)
 {
-    shown t = {""};
+    formatted_text t = {""};
     double mass = l->load != NULL ? l->load->drag_out_kg : l->addition->mass_kg;
     if (mass > 0)
         snprintf(t.text, sizeof t.text, "%c%.40s", l->load != NULL ? '-' : '+',
@@ -57,21 +57,21 @@ static shown cell_mass(const sheet *h, const outcome_line *l)
     return t;
 }
 
-static shown cell_steam(const sheet *h, const outcome_line *l)
+static formatted_text cell_steam(const sheet *h, const outcome_line *l)
 {
     (void)h;
     const boil_addition_result *a = l->addition;
     if (!(a->steam_before_kg_s > 0))
-        return a->steam_peak_kg_s > 0 ? (shown){"from 0"} : (shown){"none"};
+        return a->steam_peak_kg_s > 0 ? (formatted_text){"from 0"} : (formatted_text){"none"};
     return format_ratio(a->steam_peak_kg_s / a->steam_before_kg_s);
 }
 
-static shown cell_layer(const sheet *h, const outcome_line *l)
+static formatted_text cell_layer(const sheet *h, const outcome_line *l)
 {
     return format_number(h->system, DIM_MASS, l->addition->layer_peak_kg);
 }
 
-static shown cell_rise(const sheet *h, const outcome_line *l)
+static formatted_text cell_rise(const sheet *h, const outcome_line *l)
 {
     return format_number(h->system, DIM_LENGTH, l->addition->level_rise_m);
 }
@@ -83,7 +83,7 @@ typedef struct {
     unit_dimension dimension;
     int width;
     column_owner owner;
-    shown (*cell)(const sheet *h, const outcome_line *l);
+    formatted_text (*cell)(const sheet *h, const outcome_line *l);
 } column;
 
 static const column columns[] = {

@@ -30,7 +30,7 @@ static void heading(FILE *to, const char *text)
 
 static void bath_line(const report_to *r, const char *what, unit_dimension d, double start, double end)
 {
-    fprintf(r->to, " %-16s %14s %14s\n", what, show(r->system, d, start).text, show(r->system, d, end).text);
+    fprintf(r->to, " %-16s %14s %14s\n", what, format_quantity(r->system, d, start).text, format_quantity(r->system, d, end).text);
 }
 
 static void bath(const report_to *r)

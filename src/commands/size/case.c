@@ -21,8 +21,8 @@ boil_load size_case_plate(const scenario *s, const quantity *heaviness, double t
 static const boil_action *first_load(const boil_schedule *s)
 {
     for (size_t i = 0; i < s->count; i++)
-        if (s->acts[i].kind == BOIL_ACTION_LOAD)
-            return &s->acts[i];
+        if (s->actions[i].kind == BOIL_ACTION_LOAD)
+            return &s->actions[i];
     return NULL;
 }
 
@@ -30,10 +30,10 @@ static const boil_action *first_load(const boil_schedule *s)
 int size_case_one(const scenario *s, double limit_s, const boil_load *load, size_case *out)
 {
     const double first_s = 60;
-    boil_action act = {.time_s = first_s, .kind = BOIL_ACTION_LOAD, .is.load = *load};
+    boil_action action = {.time_s = first_s, .kind = BOIL_ACTION_LOAD, .is.load = *load};
     *out = (size_case){.scenario = s, .one_load = true, .load = *load, .limit_s = limit_s};
     boil_schedule_init(&out->schedule, first_s + load->immersed_s + limit_s + 60);
-    return boil_schedule_add(&out->schedule, &act);
+    return boil_schedule_add(&out->schedule, &action);
 }
 
 int size_case_of(const scenario *s, double limit_s, const quantity *heaviness, size_case *out)
@@ -53,19 +53,19 @@ void size_case_free(size_case *c)
         boil_schedule_free(&c->schedule);
 }
 
-static said plate_words(const boil_load *l, unit_system system)
+static action_name plate_words(const boil_load *l, unit_system system)
 {
-    said w;
-    snprintf(w.text, sizeof w.text, "%.20s of %.20s plate at %.20s", show(system, DIM_MASS, l->mass_kg).text,
-             format_exact(system, DIM_LENGTH, l->size_m).text, show(system, DIM_TEMPERATURE, l->temperature_K).text);
+    action_name w;
+    snprintf(w.text, sizeof w.text, "%.20s of %.20s plate at %.20s", format_quantity(system, DIM_MASS, l->mass_kg).text,
+             format_exact(system, DIM_LENGTH, l->size_m).text, format_quantity(system, DIM_TEMPERATURE, l->temperature_K).text);
     return w;
 }
 
-said size_case_words(const size_case *c, unit_system system, size_t load)
+action_name size_case_words(const size_case *c, unit_system system, size_t load)
 {
     size_t seen = 0;
     for (size_t i = 0; !c->one_load && i < c->schedule.count; i++)
-        if (c->schedule.acts[i].kind == BOIL_ACTION_LOAD && seen++ == load)
+        if (c->schedule.actions[i].kind == BOIL_ACTION_LOAD && seen++ == load)
             return action_name_of(c->scenario, i);
     return plate_words(&c->load, system);
 }

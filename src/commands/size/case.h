@@ -23,6 +23,6 @@ int size_case_of(const scenario *s, double limit_s, const quantity *heaviness, s
 int size_case_one(const scenario *s, double limit_s, const boil_load *load, size_case *out);
 void size_case_free(size_case *c);
 
-said size_case_words(const size_case *c, unit_system system, size_t load); /* the load of that number, from 0 */
+action_name size_case_words(const size_case *c, unit_system system, size_t load); /* the load of that number, from 0 */
 
 #endif

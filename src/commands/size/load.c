@@ -43,21 +43,21 @@ static void heaviest_lines(const writing *w, double times)
     size_t load = 0;
     fprintf(w->to, "\n %8s  %-44s %12s\n", "time", "load", "at most");
     for (size_t i = 0; i < c->schedule.count; i++) {
-        const boil_action *a = &c->schedule.acts[i];
+        const boil_action *a = &c->schedule.actions[i];
         if (a->kind != BOIL_ACTION_LOAD)
             continue;
         fprintf(w->to, " %8s  %s %12s\n", format_clock(c->one_load ? 0 : c->scenario->start_s, a->time_s).text,
                 text_fitted(size_case_words(c, w->system, load++).text, 44).text,
-                show(w->system, DIM_MASS, times * a->is.load.mass_kg).text);
+                format_quantity(w->system, DIM_MASS, times * a->is.load.mass_kg).text);
     }
 }
 
 static void heaviest_text(const writing *w, double times)
 {
-    shown limit = format_duration(w->size->limit_s);
+    formatted_text limit = format_duration(w->size->limit_s);
     if (times > 0)
         fprintf(w->to, "All loads may be x%.3f as heavy: up to %s, back within %s and below the rim\n",
-                floor(times * 1000) / 1000, show(w->system, DIM_MASS, times * w->size->load.mass_kg).text, limit.text);
+                floor(times * 1000) / 1000, format_quantity(w->system, DIM_MASS, times * w->size->load.mass_kg).text, limit.text);
     else
         fprintf(w->to, "With this heat not even the lightest load has the boil back within %s below the rim\n", limit.text);
     size_report_case(w->size, w->system, w->to);
@@ -101,15 +101,15 @@ static void interval_proof(const writing *w, const boil_plant *watered, double i
         fprintf(w->to, " %8s %10s\n", format_duration(h.loads[i].time_s).text,
                 isnan(h.loads[i].boil_lost_s) ? "kept" : format_duration(h.loads[i].recovery_s).text);
     fprintf(w->to, " boiling between %s and %s; water %s in all, let in by a valve that holds the boiling point\n",
-            show(w->system, DIM_TEMPERATURE, h.summary.temperature_min_K.value).text,
-            show(w->system, DIM_TEMPERATURE, h.summary.temperature_max_K.value).text,
-            show(w->system, DIM_MASS, h.summary.water_controlled_kg).text);
+            format_quantity(w->system, DIM_TEMPERATURE, h.summary.temperature_min_K.value).text,
+            format_quantity(w->system, DIM_TEMPERATURE, h.summary.temperature_max_K.value).text,
+            format_quantity(w->system, DIM_MASS, h.summary.water_controlled_kg).text);
     boil_history_free(&h);
 }
 
 static void interval_text(const writing *w, const boil_plant *watered, double interval_s)
 {
-    shown limit = format_duration(w->size->limit_s);
+    formatted_text limit = format_duration(w->size->limit_s);
     if (interval_s > 0)
         fprintf(w->to, "A load every %s, and no sooner, has the boil back within %s each time and stays in the band\n",
                 format_duration(interval_s).text, limit.text);

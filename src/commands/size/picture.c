@@ -17,7 +17,7 @@ static void say(const writing *w)
 {
     const size_answer *a = w->a;
     char text[160];
-    shown limit = format_duration(a->size->limit_s);
+    formatted_text limit = format_duration(a->size->limit_s);
     if (a->found != SIZE_FOUND)
         snprintf(text, sizeof text, "No heat brings the boil back within %s after every load", limit.text);
     else if (size_answer_shut(a))
@@ -40,7 +40,7 @@ static void end_rows(const writing *w, const char *name, const size_end *e, cons
                         : size_end_shut(e)          ? "boils over with that heat and with more"
                         : e->rim == SIZE_RIM_NEVER  ? "never boils over"
                                                     : "boils too strong to be known before it boils over";
-    snprintf(text, sizeof text, "%s: %s%s%s", run, words, at ? " " : "", at ? show(w->system, DIM_POWER, e->heat_W).text : "");
+    snprintf(text, sizeof text, "%s: %s%s%s", run, words, at ? " " : "", at ? format_quantity(w->system, DIM_POWER, e->heat_W).text : "");
     picture_row(w->to, name, e->from_W, at ? e->heat_W : (double)NAN, text);
     if (!size_end_surges(e, w->a->heat_W))
         return;
@@ -56,7 +56,7 @@ static void lines(const writing *w)
     snprintf(text, sizeof text, "the limit, %s", format_duration(a->size->limit_s).text);
     picture_row(w->to, "limit", a->size->limit_s, 0, text);
     if (a->own_W > 0) {
-        snprintf(text, sizeof text, "heat of the scenario: %s", show(w->system, DIM_POWER, a->own_W).text);
+        snprintf(text, sizeof text, "heat of the scenario: %s", format_quantity(w->system, DIM_POWER, a->own_W).text);
         picture_row(w->to, "own", a->own_W, 0, text);
     }
     if (a->found != SIZE_FOUND)

@@ -51,12 +51,12 @@ static void as_text(const scenario *s, double limit_s, const table *t, unit_syst
 {
     fprintf(to, "Heat to the tank, %s, that brings the boil back within %s after one load of plate at %s\n",
             format_unit(system, DIM_POWER), format_duration(limit_s).text,
-            show(system, DIM_TEMPERATURE, BOIL_ZERO_CELSIUS + 20).text);
+            format_quantity(system, DIM_TEMPERATURE, BOIL_ZERO_CELSIUS + 20).text);
     fprintf(to, "\n%s\n\n %-14s", text_plain(s->title).text, "load");
     for (int k = 0; k < THICKNESSES; k++)
         fprintf(to, " %10s", format_exact(system, DIM_LENGTH, unit_to_si(DIM_LENGTH, "in", inches[k])).text);
     for (int i = 0; i < LOADS; i++) {
-        fprintf(to, "\n %-14s", show(system, DIM_MASS, t->mass_kg[i]).text);
+        fprintf(to, "\n %-14s", format_quantity(system, DIM_MASS, t->mass_kg[i]).text);
         for (int k = 0; k < THICKNESSES; k++)
             fprintf(to, " %10s", size_number_up(system, DIM_POWER, t->heat_W[i][k]).text);
     }

@@ -15,30 +15,30 @@ typedef struct {
     FILE *to;
 } writing;
 
-shown size_number_up(unit_system s, unit_dimension d, double si)
+formatted_text size_number_up(unit_system s, unit_dimension d, double si)
 {
-    shown t;
+    formatted_text t;
     double x = unit_from_si(d, format_unit(s, d), si);
     if (!(isfinite(x) && x > 0))
-        return (shown){"-"};
+        return (formatted_text){"-"};
     int decimals = 3 - (int)floor(log10(x));
     double scale = pow(10, decimals);
     snprintf(t.text, sizeof t.text, "%.*f", decimals > 0 ? decimals : 0, ceil(x * scale - 1e-6) / scale);
     return t;
 }
 
-shown size_shown_up(unit_system s, unit_dimension d, double si)
+formatted_text size_shown_up(unit_system s, unit_dimension d, double si)
 {
-    shown t;
+    formatted_text t;
     snprintf(t.text, sizeof t.text, "%.24s %.12s", size_number_up(s, d, si).text, format_unit(s, d));
     return t;
 }
 
 /* The verdict ----------------------------------------------------------------------------------------------------- */
 
-static shown heat_words(const writing *w, double heat_W)
+static formatted_text heat_words(const writing *w, double heat_W)
 {
-    shown t;
+    formatted_text t;
     unit_system other = w->system == UNITS_US ? UNITS_SI : UNITS_US;
     snprintf(t.text, sizeof t.text, "%.20s (%.20s)", size_shown_up(w->system, DIM_POWER, heat_W).text,
              size_shown_up(other, DIM_POWER, heat_W).text);
@@ -48,7 +48,7 @@ static shown heat_words(const writing *w, double heat_W)
 static void verdict_shut(const writing *w)
 {
     const size_answer *a = w->a;
-    shown limit = format_duration(a->size->limit_s);
+    formatted_text limit = format_duration(a->size->limit_s);
     if (a->found == SIZE_FOUND)
         fprintf(w->to, "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that it "
                        "boils over\n",
@@ -71,7 +71,7 @@ static void verdict_open(const writing *w)
     else if (size_end_surges(e, a->heat_W))
         fprintf(w->to, "; with less than %s it may boil over", size_shown_up(w->system, DIM_POWER, e->from_W).text);
     else if (e->rim == SIZE_RIM_AT)
-        fprintf(w->to, "; it may boil over above %s", show(w->system, DIM_POWER, e->heat_W).text);
+        fprintf(w->to, "; it may boil over above %s", format_quantity(w->system, DIM_POWER, e->heat_W).text);
     fputc('\n', w->to);
 }
 
@@ -86,7 +86,7 @@ static void line(const writing *w, const char *name, const char *us, const char 
 
 static void quantity_line(const writing *w, const char *name, unit_dimension d, double si, const char *note)
 {
-    line(w, name, show(UNITS_US, d, si).text, show(UNITS_SI, d, si).text, note);
+    line(w, name, format_quantity(UNITS_US, d, si).text, format_quantity(UNITS_SI, d, si).text, note);
 }
 
 static void up_line(const writing *w, const char *name, double heat_W, const char *note)
@@ -97,7 +97,7 @@ static void up_line(const writing *w, const char *name, double heat_W, const cha
 static void per_volume_line(const writing *w)
 {
     const size_answer *a = w->a;
-    shown us, si;
+    formatted_text us, si;
     snprintf(us.text, sizeof us.text, "%.3g kBtu/h per gal",
              unit_from_si(DIM_POWER, "kBtu/h", a->heat_W) / unit_from_si(DIM_VOLUME, "gal", a->calm.volume_m3));
     snprintf(si.text, sizeof si.text, "%.3g W per L", a->heat_W / unit_from_si(DIM_VOLUME, "L", a->calm.volume_m3));
@@ -106,7 +106,7 @@ static void per_volume_line(const writing *w)
 
 static void steam_line(const writing *w, const char *name, double m3_s, const char *note)
 {
-    shown us, si;
+    formatted_text us, si;
     snprintf(us.text, sizeof us.text, "%.0f cfm", unit_from_si(DIM_VOLUME, "ft3", m3_s * 60));
     snprintf(si.text, sizeof si.text, "%.0f m3/h", m3_s * 3600);
     line(w, name, us.text, si.text, note);
@@ -186,7 +186,7 @@ static void opening(const writing *w)
         fputs(" a wider tank: not even sixteen times the area does\n", w->to);
     } else {
         char note[120];
-        snprintf(note, sizeof note, "in place of %s, of the same depth and level", show(w->system, DIM_AREA, area).text);
+        snprintf(note, sizeof note, "in place of %s, of the same depth and level", format_quantity(w->system, DIM_AREA, area).text);
         quantity_line(w, "a wider tank", DIM_AREA, a->opening_area * area, note);
     }
 }
@@ -194,13 +194,13 @@ static void opening(const writing *w)
 /* The proof ------------------------------------------------------------------------------------------------------- */
 
 /* Finer than elsewhere: it is about one per cent. */
-static shown back_words(const boil_load_result *r)
+static formatted_text back_words(const boil_load_result *r)
 {
-    shown t;
+    formatted_text t;
     if (isnan(r->boil_lost_s))
-        return (shown){"kept"};
+        return (formatted_text){"kept"};
     if (!(r->recovery_s < 600))
-        return isnan(r->recovery_s) ? (shown){"not back"} : format_duration(r->recovery_s);
+        return isnan(r->recovery_s) ? (formatted_text){"not back"} : format_duration(r->recovery_s);
     snprintf(t.text, sizeof t.text, "%.1f s", r->recovery_s);
     return t;
 }
@@ -220,8 +220,8 @@ static void proof(const writing *w)
         fprintf(w->to, " ... and %zu loads more; slowest %s\n", a->proof.loads_count - LOADS_LISTED,
                 format_duration(boil_history_recoveries(&a->proof, a->size->limit_s).slowest_s).text);
     fprintf(w->to, " least freeboard %s; most steam %s\n",
-            show(w->system, DIM_LENGTH, a->proof.summary.freeboard_min_m.value).text,
-            show(w->system, DIM_MASS_FLOW, a->proof.summary.steam_peak_kg_s.value).text);
+            format_quantity(w->system, DIM_LENGTH, a->proof.summary.freeboard_min_m.value).text,
+            format_quantity(w->system, DIM_MASS_FLOW, a->proof.summary.steam_peak_kg_s.value).text);
     if (size_answer_never_stops(a))
         report_paragraph(w->to,
                          "With this heat the load never stops the boil: it takes heat more slowly than the bath can "

@@ -10,8 +10,8 @@ void size_report(const size_answer *a, unit_system s, FILE *to);
 void size_json(const size_answer *a, FILE *to);
 
 /* Four digits, never less than the value: "41.38 kW". */
-shown size_shown_up(unit_system s, unit_dimension d, double si);
-shown size_number_up(unit_system s, unit_dimension d, double si); /* without the unit */
+formatted_text size_shown_up(unit_system s, unit_dimension d, double si);
+formatted_text size_number_up(unit_system s, unit_dimension d, double si); /* without the unit */
 
 /* The head of every answer about a case: its title, and what its loads are. */
 void size_report_case(const size_case *c, unit_system s, FILE *to);

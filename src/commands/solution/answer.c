@@ -62,7 +62,7 @@ bool look_up(const boil_plant *p, solution_answer *a)
     boil_initial_state c;
     boil_slope slope;
     boil_solution_guess guess = {0, 0};
-    boil_conditions air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor);
+    boil_conditions air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     if (boil_plant_initial(p, &c) != BOIL_OK)
         return complain("there is no boiling bath of these salts and this strength that the correlations cover");
     boil_mixture kilogram = boil_mixture_of(p->charge.blend, c.salt_fraction);

@@ -88,7 +88,7 @@ static bool settings_read(const given *g, scenario *s)
                             : g->values[SALT_FRACTION] != NULL ? BOIL_BY_SALT_FRACTION
                                                                : BOIL_BY_BOILING_POINT;
     if (g->values[ALTITUDE] != NULL && good)
-        s->plant.room.pressure_Pa = boil_ambient_pressure_at_altitude(s->altitude_m);
+        s->plant.ambient.pressure_Pa = boil_ambient_pressure_at_altitude(s->altitude_m);
     return good;
 }
 

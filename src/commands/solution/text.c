@@ -103,7 +103,7 @@ static void blend_line(const boil_plant *p, FILE *to)
 void solution_report(const boil_plant *p, const solution_answer *a, FILE *to)
 {
     blend_line(p, to);
-    listing_line(to, "pressure", DIM_PRESSURE, p->room.pressure_Pa, "");
+    listing_line(to, "pressure", DIM_PRESSURE, p->ambient.pressure_Pa, "");
     listing_line(to, "salts by mass", DIM_FRACTION, a->salt_fraction, "");
     listing_line(to, "strength", DIM_CONCENTRATION, a->strength_kg_m3, "salts per volume at the boil");
     listing_line(to, "boils at", DIM_TEMPERATURE, a->boiling_point_K, "");
@@ -145,7 +145,7 @@ static void row(const solution_answer *a, FILE *to)
 void solution_table_report(const boil_plant *p, const solution_answer *rows, size_t count, FILE *to)
 {
     blend_line(p, to);
-    listing_line(to, "pressure", DIM_PRESSURE, p->room.pressure_Pa, "");
+    listing_line(to, "pressure", DIM_PRESSURE, p->ambient.pressure_Pa, "");
     fprintf(to, "\n %7s %16s %17s %8s %17s %15s %9s\n", "salts", "strength", "boils at", "hot", "density, 20 degC",
             "at 60 degF", "dilution");
     fprintf(to, " %7s %8s %7s %8s %8s %8s %8s %8s %7s %7s %9s\n", "%", "lb/gal", "kg/m3", "degF", "degC", "kg/m3", "kg/m3",

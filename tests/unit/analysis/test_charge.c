@@ -62,7 +62,7 @@ static int pace_is_of_the_zone(const boil_plant *p, const boil_charge_plan *a)
 {
     int slowed = 0;
     boil_mixture there = {.water = a->water_kg};
-    boil_conditions air = boil_conditions_at(p->room.pressure_Pa, p->elevation_factor);
+    boil_conditions air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     for (size_t i = 1; i < a->steps_count; i++) {
         const boil_charge_step *s = &a->steps[i];
         double T = a->steps[i - 1].temperature_K, boils_K = a->steps[i - 1].boils_K, solid_J = 0, fraction;
@@ -307,10 +307,10 @@ static void water_goes_in_at_its_pace(void **unused)
             const char *id, *title;
             double rate = a.water_pace.rate_kg_s * (faster ? 1.2 : 1);
             double mass = a.water_to_add_kg * rate / (rate - calm.vented_kg_s);
-            boil_action act = boil_pour_rate_action(BOIL_ACTION_WATER, mass, p.charge.blend, 0, CELSIUS(25));
-            boil_action_pour(&act, mass, rate);
-            boil_schedule_init(&s, act.is.water.over_s + 30);
-            assert_int_equal(boil_schedule_add(&s, &act), BOIL_OK);
+            boil_action action = boil_pour_rate_action(BOIL_ACTION_WATER, mass, p.charge.blend, 0, CELSIUS(25));
+            boil_action_pour(&action, mass, rate);
+            boil_schedule_init(&s, action.is.water.over_s + 30);
+            assert_int_equal(boil_schedule_add(&s, &action), BOIL_OK);
             assert_int_equal(boil_run(&q, &s, &o, &h), BOIL_OK);
             assert_int_equal(boil_pour_rate_forbids(&q, &s, &h, &id, &title), BOIL_OK);
             if (!faster)
@@ -414,7 +414,7 @@ static void salts_first_flashes(void **unused)
     (void)unused;
     boil_plant p = plant_of(brine_caustic);
     boil_charge_paste paste = boil_charge_salts_first(&p, CELSIUS(20));
-    assert_close(paste.water_boils_K, boil_water_saturation_temperature(p.room.pressure_Pa), 1e-12, 0);
+    assert_close(paste.water_boils_K, boil_water_saturation_temperature(p.ambient.pressure_Pa), 1e-12, 0);
     assert_true(paste.hottest_K > paste.water_boils_K + 10 && paste.hottest_K < CELSIUS(130));
 }
 

@@ -28,7 +28,7 @@ static boil_plant plant_of(const state *s)
     p.tank.depth_m = 0.80;
     for (int i = 0; i < BOIL_SALTS; i++)
         p.charge.blend[i] = blends[s->blend][i];
-    p.room.pressure_Pa = pressures_Pa[s->altitude];
+    p.ambient.pressure_Pa = pressures_Pa[s->altitude];
     return p;
 }
 
@@ -139,7 +139,7 @@ static void room_is_true(const boil_correction *a)
 
 /* A fifth faster raises the finding that the pace was limited by. Steps are judged alone, each in the bath that it meets.
  */
-static void pace_is_tight(const boil_correction *a, const boil_correct_step *step, size_t act, tally *t)
+static void pace_is_tight(const boil_correction *a, const boil_correct_step *step, size_t action, tally *t)
 {
     if (!(step->mass_kg > 0))
         return;
@@ -148,7 +148,7 @@ static void pace_is_tight(const boil_correction *a, const boil_correct_step *ste
         return;
     boil_schedule s;
     assert_int_equal(boil_correct_schedule(a, &s), BOIL_OK);
-    boil_action_pour(&s.acts[act], step->mass_kg, 1.2 * step->pace.rate_kg_s);
+    boil_action_pour(&s.actions[action], step->mass_kg, 1.2 * step->pace.rate_kg_s);
     const char *id = NULL, *title;
     boil_history h = run_of(&a->start, &s, BOIL_POUR_RATE_FAST_MIXING);
     assert_int_equal(boil_pour_rate_forbids(&a->start, &s, &h, &id, &title), BOIL_OK);
@@ -213,11 +213,11 @@ static void no_pace_is_true(void **unused)
     boil_plant full = a.start;
     full.tank.level_m = a.still_level_m;
     double rate = BOIL_POUR_RATE_GAINS * a.boiled_off_kg / a.done_s, share = a.still_level_m / a.start.tank.level_m;
-    boil_action act = {.kind = BOIL_ACTION_WATER, .is.water.temperature_K = CELSIUS(20)};
-    boil_action_pour(&act, 2 * share * a.amounts.water_kg, rate);
+    boil_action action = {.kind = BOIL_ACTION_WATER, .is.water.temperature_K = CELSIUS(20)};
+    boil_action_pour(&action, 2 * share * a.amounts.water_kg, rate);
     boil_schedule s;
-    boil_schedule_init(&s, act.is.water.over_s + 60);
-    assert_int_equal(boil_schedule_add(&s, &act), BOIL_OK);
+    boil_schedule_init(&s, action.is.water.over_s + 60);
+    assert_int_equal(boil_schedule_add(&s, &action), BOIL_OK);
     assert_true(has_finding(&full, &s, BOIL_POUR_RATE_FAST_MIXING, "freeboard-low"));
     boil_schedule_free(&s);
 }
@@ -243,8 +243,8 @@ static void whole_is_judged(void **unused)
     full.tank.level_m *= more;
     boil_schedule s;
     assert_int_equal(boil_correct_schedule(&a, &s), BOIL_OK);
-    boil_action_pour(&s.acts[0], a.water.mass_kg * more, a.water.pace.rate_kg_s);
-    s.duration_s = s.acts[0].is.water.over_s + 240;
+    boil_action_pour(&s.actions[0], a.water.mass_kg * more, a.water.pace.rate_kg_s);
+    s.duration_s = s.actions[0].is.water.over_s + 240;
     assert_true(has_finding(&full, &s, BOIL_POUR_RATE_FAST_MIXING, "freeboard-low"));
     boil_schedule_free(&s);
 }

@@ -14,7 +14,7 @@ typedef struct {
     boil_findings likely, possible;
 } judged;
 
-static judged judge(const boil_plant *p, double duration_s, const boil_action *acts, size_t count)
+static judged judge(const boil_plant *p, double duration_s, const boil_action *actions, size_t count)
 {
     judged j;
     boil_schedule s;
@@ -22,7 +22,7 @@ static judged judge(const boil_plant *p, double duration_s, const boil_action *a
     quick.mixing_time_factor = 1.0 / 3;
     boil_schedule_init(&s, duration_s);
     for (size_t i = 0; i < count; i++)
-        assert_int_equal(boil_schedule_add(&s, &acts[i]), BOIL_OK);
+        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
     assert_null(boil_plant_problem(p));
     assert_int_equal(boil_run(p, &s, &o, &j.central), BOIL_OK);
     assert_int_equal(boil_run(p, &s, &quick, &j.fast), BOIL_OK);
@@ -67,7 +67,7 @@ static boil_plant good_plant(void)
 
 static boil_action hung(double time_s, double kg)
 {
-    boil_action a = plate_act(time_s, kg / 22.68);
+    boil_action a = plate_action(time_s, kg / 22.68);
     a.is.load.coefficient_W_m2K = 0;
     a.is.load.immersed_s = 1200;
     a.is.load.lowering_s = 10;
@@ -79,8 +79,8 @@ static void a_good_shift_raises_nothing(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    boil_action acts[3] = {hung(300, 20), two_gallons_act(700, 500), hung(1800, 20)};
-    judged j = judge(&p, 3000, acts, 3);
+    boil_action actions[3] = {hung(300, 20), two_gallons_action(700, 500), hung(1800, 20)};
+    judged j = judge(&p, 3000, actions, 3);
     for (size_t i = 0; i < j.likely.count; i++)
         print_message("unexpected: %s\n", j.likely.list[i].id);
     assert_int_equal(j.likely.count, 0);
@@ -92,8 +92,8 @@ static void heavy_loads_are_named_with_their_weight(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    boil_action acts[1] = {hung(300, 90)};
-    judged j = judge(&p, 3000, acts, 1);
+    boil_action actions[1] = {hung(300, 90)};
+    judged j = judge(&p, 3000, actions, 1);
     const boil_finding *f = must_find(&j.likely, "load-heavy", BOIL_WARNING);
     assert_close(f->value, 90 / 0.45, 1e-9, 0);
     assert_close(f->limit, 0.45359237 / (2 * 3.785411784e-3), 1e-4, 0);
@@ -107,12 +107,12 @@ static void water_on_a_quiet_bath_is_a_warning_and_its_eruption_graver(void **st
     (void)state;
     boil_plant p = good_plant();
     p.tank.depth_m = 0.86;
-    boil_action acts[2] = {hung(300, 40), two_gallons_act(330, 60)};
-    judged j = judge(&p, 3000, acts, 2);
+    boil_action actions[2] = {hung(300, 40), two_gallons_action(330, 60)};
+    judged j = judge(&p, 3000, actions, 2);
     const boil_finding *f = must_find(&j.likely, "water-on-quiet-bath", BOIL_WARNING);
-    assert_close(f->value, acts[1].is.water.mass_kg, 0.02, 0);
+    assert_close(f->value, actions[1].is.water.mass_kg, 0.02, 0);
     f = must_find(&j.likely, "water-layer", BOIL_DANGER); /* the fast run goes over the rim */
-    assert_close(f->value, acts[1].is.water.mass_kg / 998 / 0.9, 0.1, 0);
+    assert_close(f->value, actions[1].is.water.mass_kg / 998 / 0.9, 0.1, 0);
     must_find(&j.likely, "steam-surge", BOIL_WARNING);
     must_find(&j.possible, "overflow", BOIL_DANGER);
     judged_free(&j);
@@ -124,9 +124,9 @@ static void a_thin_layer_is_only_noticed(void **state)
     boil_plant p = good_plant();
     p.tank.depth_m = 1;
     p.heater.input_W = 70e3; /* a boil that strong drowns the steam of so little water */
-    boil_action acts[2] = {hung(300, 60), two_gallons_act(315, 10)};
-    acts[1].is.water.mass_kg = 1.1;
-    judged j = judge(&p, 3000, acts, 2);
+    boil_action actions[2] = {hung(300, 60), two_gallons_action(315, 10)};
+    actions[1].is.water.mass_kg = 1.1;
+    judged j = judge(&p, 3000, actions, 2);
     must_find(&j.likely, "water-layer", BOIL_NOTICE);
     judged_free(&j);
 }
@@ -155,16 +155,16 @@ static void a_boil_that_does_not_return_names_the_heat_that_would_bring_it(void 
     (void)state;
     boil_plant p = good_plant();
     p.heater.input_W = 19e3;
-    boil_action acts[1] = {hung(300, 60)};
-    judged j = judge(&p, 1200, acts, 1);
+    boil_action actions[1] = {hung(300, 60)};
+    judged j = judge(&p, 1200, actions, 1);
     const boil_finding *f = must_find(&j.likely, "boil-never-returns", BOIL_WARNING);
     print_message("60 kg on 19 kW: not back in time; %.2f kW would be\n", f->needed_W / 1e3);
     p.heater.input_W = f->needed_W;
-    judged enough = judge(&p, 1200, acts, 1);
+    judged enough = judge(&p, 1200, actions, 1);
     assert_null(found(&enough.likely, "boil-never-returns"));
     judged_free(&enough);
     p.heater.input_W = 0.99 * f->needed_W;
-    judged less = judge(&p, 1200, acts, 1);
+    judged less = judge(&p, 1200, actions, 1);
     must_find(&less.likely, "boil-never-returns", BOIL_WARNING);
     judged_free(&less);
     judged_free(&j);
@@ -228,7 +228,7 @@ static void too_much_water_overflows_even_when_still(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    boil_action a = two_gallons_act(300, 60);
+    boil_action a = two_gallons_action(300, 60);
     a.is.water.mass_kg = 300;
     p.heater.input_W = 0;
     judged j = judge(&p, 1200, &a, 1);
@@ -242,7 +242,7 @@ static void a_deep_layer_on_a_hot_quiet_bath_boils_first(void **state)
     boil_plant p = good_plant();
     p.heater.input_W = 4e3;
     p.losses.evaporation_factor = 0.2; /* under a canopy: in open air it evaporates before it boils */
-    boil_action a = two_gallons_act(600, 60);
+    boil_action a = two_gallons_action(600, 60);
     judged j = judge(&p, 7200, &a, 1);
     must_find(&j.likely, "surface-boils", BOIL_WARNING);
     judged_free(&j);
@@ -252,12 +252,12 @@ static void loads_have_their_own_words(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    boil_action acts[2] = {hung(300, 20), hung(330, 5)};
-    acts[1].is.load.shape = BOIL_SHAPE_TUBE;
-    acts[1].is.load.tube_wall_m = 0.002;
-    acts[0].is.load.size_m = 0.1;
-    acts[0].is.load.immersed_s = 60;
-    judged j = judge(&p, 3000, acts, 2);
+    boil_action actions[2] = {hung(300, 20), hung(330, 5)};
+    actions[1].is.load.shape = BOIL_SHAPE_TUBE;
+    actions[1].is.load.tube_wall_m = 0.002;
+    actions[0].is.load.size_m = 0.1;
+    actions[0].is.load.immersed_s = 60;
+    judged j = judge(&p, 3000, actions, 2);
     must_find(&j.likely, "tubes", BOIL_CAUTION);
     must_find(&j.likely, "load-not-hot", BOIL_NOTICE);
     judged_free(&j);
@@ -274,8 +274,8 @@ static void dry_salt_is_judged_by_what_it_does(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    boil_action acts[2] = {hung(300, 60), salts_in(330, 60, 20)};
-    judged j = judge(&p, 2400, acts, 2);
+    boil_action actions[2] = {hung(300, 60), salts_in(330, 60, 20)};
+    judged j = judge(&p, 2400, actions, 2);
     const boil_finding *f = must_find(&j.likely, "salt-on-quiet-bath", BOIL_WARNING);
     assert_close(f->value, 60, 0.02, 0);
     f = must_find(&j.likely, "salt-bed", BOIL_WARNING);
@@ -292,8 +292,8 @@ static void too_much_salt_names_the_water_that_will_not_fit(void **state)
     (void)state;
     boil_plant p = good_plant();
     p.limits.boiling_point_high_K = CELSIUS(165);
-    boil_action acts[1] = {salts_in(300, 115, 3000)};
-    judged j = judge(&p, 5400, acts, 1);
+    boil_action actions[1] = {salts_in(300, 115, 3000)};
+    judged j = judge(&p, 5400, actions, 1);
     const boil_finding *f = found(&j.likely, "salt-too-much");
     assert_true(f != NULL);
     assert_true(f->needed_kg > 50 && f->value > f->limit);
@@ -358,9 +358,9 @@ static void crystals_and_heat_under_them_are_found(void **state)
     p.charge.blend[1] = 0.35;
     p.charge.blend[2] = 0;
     p.limits.boiling_point_low_K = CELSIUS(120);
-    boil_action acts[2] = {{.time_s = 60, .kind = BOIL_ACTION_HEAT}, {.time_s = 16 * 3600, .kind = BOIL_ACTION_HEAT}};
-    acts[1].is.dial = 1;
-    judged j = judge(&p, 20 * 3600, acts, 2);
+    boil_action actions[2] = {{.time_s = 60, .kind = BOIL_ACTION_HEAT}, {.time_s = 16 * 3600, .kind = BOIL_ACTION_HEAT}};
+    actions[1].is.dial = 1;
+    judged j = judge(&p, 20 * 3600, actions, 2);
     const boil_finding *f = must_find(&j.likely, "crystals", BOIL_CAUTION);
     assert_true(f->value > CELSIUS(40) && f->needed_kg > 1);
     must_find(&j.likely, "restart-over-crystals", BOIL_WARNING);

@@ -99,7 +99,7 @@ static void test_ideal_case(void **state)
     boil_metal steel = boil_carbon_steel();
     boil_run_options o = boil_run_options_default();
     for (size_t i = 0; i < sizeof limits_s / sizeof limits_s[0]; i++) {
-        boil_action load = plate_act(10, 1);
+        boil_action load = plate_action(10, 1);
         load.is.load.size_m = 0.5e-3;
         boil_schedule s = one_load(&load, 400 + limits_s[i]);
         double heat, boil_K = (285 - 32) / 1.8 + BOIL_ZERO_CELSIUS;
@@ -120,7 +120,7 @@ static void test_answer_meets_and_one_per_cent_less_does_not(void **state)
     boil_run_options o = boil_run_options_default();
     const double loads[] = {0.5, 1, 3};
     for (size_t i = 0; i < 3; i++) {
-        boil_action load = plate_act(60, loads[i]);
+        boil_action load = plate_action(60, loads[i]);
         boil_schedule s = one_load(&load, 600);
         double heat;
         assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &heat), BOIL_OK);
@@ -139,7 +139,7 @@ static void test_slow_load_never_stops_the_boil(void **state)
     boil_plant p = open_plant(1);
     boil_run_options o = boil_run_options_default();
     boil_steady_state calm;
-    boil_action load = plate_act(60, 4);
+    boil_action load = plate_action(60, 4);
     load.is.load.size_m = 0.08;
     load.is.load.coefficient_W_m2K = 30;
     boil_schedule s = one_load(&load, 2 * 3600);
@@ -165,7 +165,7 @@ static void test_rim_is_the_other_end(void **state)
     (void)state;
     boil_plant p = open_plant(1);
     boil_run_options o = boil_run_options_default();
-    boil_action load = plate_act(60, 1);
+    boil_action load = plate_action(60, 1);
     boil_schedule s = one_load(&load, 600);
     double low, high;
     p.tank.depth_m = 0.62;
@@ -206,7 +206,7 @@ static void test_no_heat_does_both(void **state)
     (void)state;
     boil_plant p = open_plant(1);
     boil_run_options o = boil_run_options_default();
-    boil_action load = plate_act(60, 2);
+    boil_action load = plate_action(60, 2);
     boil_schedule s = one_load(&load, 400), lighter;
     double heat, high, share, times;
     p.tank.depth_m = 0.523;
@@ -239,7 +239,7 @@ static void test_heaviest_holds_and_one_per_cent_more_does_not(void **state)
     boil_plant p = open_plant(40e3);
     boil_run_options o = boil_run_options_default();
     for (double planned = 0.2; planned < 6; planned *= 20) { /* from below and from above */
-        boil_action load = plate_act(60, planned);
+        boil_action load = plate_action(60, planned);
         boil_schedule s = one_load(&load, 600), at, beyond;
         double times;
         assert_int_equal(boil_load_size_heaviest(&p, &s, &o, 120, &times), BOIL_OK);
@@ -261,7 +261,7 @@ static void test_interval_of_the_ideal_case(void **state)
     boil_plant p = pinned_plant(), watered;
     boil_metal steel = boil_carbon_steel();
     boil_run_options o = boil_run_options_default();
-    boil_load l = plate_act(0, 1).is.load;
+    boil_load l = plate_action(0, 1).is.load;
     l.size_m = 0.5e-3;
     l.immersed_s = 60;
     l.drag_out_kg_m2 = 0;
@@ -278,7 +278,7 @@ static void test_never_short_enough(void **state)
     (void)state;
     boil_plant p = open_plant(25e3), watered;
     boil_run_options o = boil_run_options_default();
-    boil_load l = plate_act(0, 4).is.load;
+    boil_load l = plate_action(0, 4).is.load;
     double interval;
     assert_int_equal(boil_load_size_watered(&p, &watered), BOIL_OK);
     assert_int_equal(boil_load_size_interval(&watered, &l, &o, 60, &interval), BOIL_NO_ROOT);

@@ -11,15 +11,15 @@
 static void lengths_and_temperatures_have_one_decimal(void **state)
 {
     (void)state;
-    assert_string_equal(show(UNITS_US, DIM_LENGTH, 7.13 * 0.0254).text, "7.1 in");
-    assert_string_equal(show(UNITS_SI, DIM_LENGTH, 0.1812).text, "181 mm");
-    assert_string_equal(show(UNITS_US, DIM_TEMPERATURE, (285 - 32) / 1.8 + 273.15).text, "285.0 degF");
-    assert_string_equal(show(UNITS_SI, DIM_TEMPERATURE, 413.71).text, "140.6 degC");
-    assert_string_equal(show(UNITS_US, DIM_DIFFERENCE, 10).text, "18.0 degF");
+    assert_string_equal(format_quantity(UNITS_US, DIM_LENGTH, 7.13 * 0.0254).text, "7.1 in");
+    assert_string_equal(format_quantity(UNITS_SI, DIM_LENGTH, 0.1812).text, "181 mm");
+    assert_string_equal(format_quantity(UNITS_US, DIM_TEMPERATURE, (285 - 32) / 1.8 + 273.15).text, "285.0 degF");
+    assert_string_equal(format_quantity(UNITS_SI, DIM_TEMPERATURE, 413.71).text, "140.6 degC");
+    assert_string_equal(format_quantity(UNITS_US, DIM_DIFFERENCE, 10).text, "18.0 degF");
     assert_string_equal(format_number(UNITS_US, DIM_LENGTH, 0.66).text, "26.0");
-    assert_string_equal(show(UNITS_US, DIM_LENGTH, 1e-3).text, "0.04 in");
-    assert_string_equal(show(UNITS_SI, DIM_LENGTH, 0.4e-3).text, "0.4 mm");
-    assert_string_equal(show(UNITS_SI, DIM_LENGTH, 1e-3).text, "1 mm");
+    assert_string_equal(format_quantity(UNITS_US, DIM_LENGTH, 1e-3).text, "0.04 in");
+    assert_string_equal(format_quantity(UNITS_SI, DIM_LENGTH, 0.4e-3).text, "0.4 mm");
+    assert_string_equal(format_quantity(UNITS_SI, DIM_LENGTH, 1e-3).text, "1 mm");
     assert_string_equal(format_unit(UNITS_US, DIM_LENGTH), "in");
 }
 
@@ -30,24 +30,24 @@ static void masses_have_three_digits(void **state)
     const char *const text[] = {"0 kg",    "0 kg", "0.012 kg", "1.00 kg", "9.99 kg",
                                 "10.0 kg", "99.9 kg",  "100 kg",   "1234 kg"};
     for (size_t i = 0; i < sizeof kg / sizeof kg[0]; i++)
-        assert_string_equal(show(UNITS_SI, DIM_MASS, kg[i]).text, text[i]);
-    assert_string_equal(show(UNITS_US, DIM_MASS, 45.359237).text, "100 lb");
-    assert_string_equal(show(UNITS_US, DIM_CONCENTRATION, 719.0).text, "6.00 lb/gal");
+        assert_string_equal(format_quantity(UNITS_SI, DIM_MASS, kg[i]).text, text[i]);
+    assert_string_equal(format_quantity(UNITS_US, DIM_MASS, 45.359237).text, "100 lb");
+    assert_string_equal(format_quantity(UNITS_US, DIM_CONCENTRATION, 719.0).text, "6.00 lb/gal");
 }
 
 static void nothing_is_negative_zero(void **state)
 {
     (void)state;
-    assert_string_equal(show(UNITS_US, DIM_LENGTH, -1e-5).text, "0.0 in");
+    assert_string_equal(format_quantity(UNITS_US, DIM_LENGTH, -1e-5).text, "0.0 in");
     assert_string_equal(format_duration(-0.2).text, "0 s");
-    assert_string_equal(show(UNITS_US, DIM_LENGTH, -0.0254).text, "-1.0 in");
+    assert_string_equal(format_quantity(UNITS_US, DIM_LENGTH, -0.0254).text, "-1.0 in");
 }
 
 static void what_is_not_there_is_a_dash(void **state)
 {
     (void)state;
-    assert_string_equal(show(UNITS_US, DIM_MASS, (double)NAN).text, "-");
-    assert_string_equal(show(UNITS_SI, DIM_LENGTH, (double)INFINITY).text, "-");
+    assert_string_equal(format_quantity(UNITS_US, DIM_MASS, (double)NAN).text, "-");
+    assert_string_equal(format_quantity(UNITS_SI, DIM_LENGTH, (double)INFINITY).text, "-");
     assert_string_equal(format_exact(UNITS_US, DIM_LENGTH, (double)NAN).text, "-");
     assert_string_equal(format_duration((double)NAN).text, "-");
     assert_string_equal(format_clock(0, (double)NAN).text, "-");

@@ -93,7 +93,7 @@ static void bars_too_close_to_tell_apart_are_one(void **state)
     size_t n;
     carry_out(&c, "scenarios/weekend.bath", 0);
     bar *bars = picture_bars(&c.o, 100, &n);
-    assert_int_equal(n, 5); /* of eight acts: lid and exhaust go together, and heat with them on Monday */
+    assert_int_equal(n, 5); /* of eight actions: lid and exhaust go together, and heat with them on Monday */
     assert_string_equal(bars[2].words.text, "exhaust off"); /* behind water and "heat off" */
     free(bars);
     forget(&c);

@@ -22,7 +22,7 @@
     "boiling point = 285 degF\n"                                  \
     "[heat]\ninput = 500 kBtu/h\n"
 #define PLANT_LINES 10
-#define SCHEDULE PLANT "[schedule]\n" /* acts start on line 12 */
+#define SCHEDULE PLANT "[schedule]\n" /* actions start on line 12 */
 
 static const char full[] = "\xEF\xBB\xBFtitle    = Two baskets an hour # in a 200-gallon trough\r\n"
                            "start    = 6:00                   # wall clock\r\n"
@@ -182,19 +182,19 @@ static void the_plant_is_in_si(void **state)
     assert_close(p->heater.lag_s, 45, 0, 0);
     assert_close(p->losses.wall_coefficient_W_m2K, 1.2, 0, 0);
     assert_close(p->losses.evaporation_factor, 0.9, 0, 0);
-    assert_close(p->room.pressure_Pa, boil_ambient_pressure_at_altitude(900 * 12 * INCH), 1e-15, 0);
-    assert_close(p->room.relative_humidity, 0.4, 1e-15, 0);
+    assert_close(p->ambient.pressure_Pa, boil_ambient_pressure_at_altitude(900 * 12 * INCH), 1e-15, 0);
+    assert_close(p->ambient.relative_humidity, 0.4, 1e-15, 0);
     assert_close(p->limits.recovery_s, 180, 0, 0);
     assert_close(p->limits.boiling_point_high_K, FAHRENHEIT(295), 1e-15, 0);
     assert_close(p->limits.load_per_volume_kg_m3, POUND / (2 * GALLON), 1e-14, 0);
     forget(&s, &m);
 }
 
-static const boil_action *act_said(const scenario *s, const char *words, size_t skip)
+static const boil_action *action_worded(const scenario *s, const char *words, size_t skip)
 {
     for (size_t i = 0; i < s->schedule.count; i++)
-        if (strcmp(s->said[s->act_said[i]].words, words) == 0 && skip-- == 0)
-            return &s->schedule.acts[i];
+        if (strcmp(s->words[s->action_words_at[i]].words, words) == 0 && skip-- == 0)
+            return &s->schedule.actions[i];
     fail_msg("nobody said '%s'", words);
     return NULL;
 }
@@ -205,14 +205,14 @@ static void loads_are_in_si(void **state)
     scenario s;
     messages m;
     read_good(full, &s, &m);
-    const boil_load *l = &act_said(&s, "100 lb of 1/4 in plate", 0)->is.load;
+    const boil_load *l = &action_worded(&s, "100 lb of 1/4 in plate", 0)->is.load;
     assert_close(l->mass_kg, 100 * POUND, 1e-15, 0);
     assert_close(l->size_m, INCH / 4, 1e-15, 0);
     assert_close(l->temperature_K, FAHRENHEIT(90), 1e-15, 0);
     assert_close(l->immersed_s, 1200, 0, 0);
     assert_close(l->basket_kg, 25 * POUND, 1e-15, 0);
     assert_close(l->rinse_kg_m2, BOIL_RINSE_FLAT_KG_M2, 0, 0);
-    l = &act_said(&s, "3 kg of 1 1/4 in tube (B)", 0)->is.load;
+    l = &action_worded(&s, "3 kg of 1 1/4 in tube (B)", 0)->is.load;
     assert_int_equal(l->shape, BOIL_SHAPE_TUBE);
     assert_close(l->size_m, 1.25 * INCH, 1e-15, 0);
     assert_close(l->tube_wall_m, 0.002, 1e-15, 0);
@@ -222,7 +222,7 @@ static void loads_are_in_si(void **state)
     assert_close(l->area_m2, 2 * 144 * INCH * INCH, 1e-15, 0);
     assert_close(l->temperature_K, FAHRENHEIT(75), 1e-15, 0);
     assert_true(isinf(l->immersed_s));
-    l = &act_said(&s, "3 kg of 10 mm ball", 0)->is.load;
+    l = &action_worded(&s, "3 kg of 10 mm ball", 0)->is.load;
     assert_close(l->rinse_kg_m2, 50e-6 * boil_water_density(FAHRENHEIT(75)), 1e-14, 0);
     assert_close(l->coefficient_W_m2K, 400, 0, 0);
     forget(&s, &m);
@@ -234,27 +234,27 @@ static void water_is_weighed_at_its_own_temperature(void **state)
     scenario s;
     messages m;
     read_good(full, &s, &m);
-    const boil_action_water *w = &act_said(&s, "2 gal of water over 4 min", 0)->is.water;
+    const boil_action_water *w = &action_worded(&s, "2 gal of water over 4 min", 0)->is.water;
     assert_close(w->temperature_K, FAHRENHEIT(75), 1e-15, 0);
     assert_close(w->mass_kg, 2 * GALLON * boil_water_density(FAHRENHEIT(75)), 1e-14, 0);
     assert_close(w->over_s, 240, 0, 0);
-    w = &act_said(&s, "2 gal of water at 30 gal/h", 0)->is.water;
+    w = &action_worded(&s, "2 gal of water at 30 gal/h", 0)->is.water;
     assert_close(w->mass_kg, 2 * GALLON * boil_water_density(FAHRENHEIT(60)), 1e-14, 0);
     assert_close(w->over_s, 240, 1e-14, 0);
     forget(&s, &m);
     read_good(SCHEDULE "0:10 water 3 kg at 20 L/min, at 20 degC\n0:20 water 3 L at 6 kg/min, at 20 degC\n", &s, &m);
     double density = boil_water_density(293.15);
-    assert_close(s.schedule.acts[0].is.water.over_s, 3 / (density * 20e-3 / 60), 1e-14, 0);
-    assert_close(s.schedule.acts[1].is.water.over_s, 3e-3 * density / (6.0 / 60), 1e-14, 0);
+    assert_close(s.schedule.actions[0].is.water.over_s, 3 / (density * 20e-3 / 60), 1e-14, 0);
+    assert_close(s.schedule.actions[1].is.water.over_s, 3e-3 * density / (6.0 / 60), 1e-14, 0);
     forget(&s, &m);
 }
 
 #define LB_FT3 (POUND / (12 * INCH * 12 * INCH * 12 * INCH))
 
-static const boil_action *last_act(const scenario *s)
+static const boil_action *last_action(const scenario *s)
 {
     assert_true(s->schedule.count > 0);
-    return &s->schedule.acts[s->schedule.count - 1];
+    return &s->schedule.actions[s->schedule.count - 1];
 }
 
 static void salts_are_the_baths_own_unless_said(void **state)
@@ -265,18 +265,18 @@ static void salts_are_the_baths_own_unless_said(void **state)
     read_good(SCHEDULE "0:10 salts 6 lb over 3 min\n"
                        "0:20 salts 2 kg over 20 s, blend 60 % NaOH, 40 % sodium nitrite, at 100 degF\n"
                        "0:30 salts 2 kg over 20 s, at 25 degC, blend 100 % NaNO3\n", &s, &m);
-    const boil_action_salts *a = &act_said(&s, "6 lb of salts over 3 min", 0)->is.salts;
-    assert_int_equal(s.schedule.acts[0].kind, BOIL_ACTION_SALTS);
+    const boil_action_salts *a = &action_worded(&s, "6 lb of salts over 3 min", 0)->is.salts;
+    assert_int_equal(s.schedule.actions[0].kind, BOIL_ACTION_SALTS);
     assert_close(a->mass_kg, 6 * POUND, 1e-15, 0);
     assert_close(a->over_s, 180, 0, 0);
     assert_close(a->temperature_K, 293.15, 1e-15, 0);
     assert_memory_equal(a->blend, s.plant.charge.blend, sizeof a->blend);
-    a = &s.schedule.acts[1].is.salts;
+    a = &s.schedule.actions[1].is.salts;
     assert_close(a->blend[BOIL_NAOH], 0.6, 1e-15, 0);
     assert_close(a->blend[BOIL_NANO2], 0.4, 1e-15, 0);
     assert_close(a->blend[BOIL_NANO3], 0, 0, 0);
     assert_close(a->temperature_K, FAHRENHEIT(100), 1e-15, 0);
-    a = &s.schedule.acts[2].is.salts;
+    a = &s.schedule.actions[2].is.salts;
     assert_close(a->blend[BOIL_NANO3], 1, 0, 0);
     assert_close(a->temperature_K, 298.15, 1e-15, 0);
     assert_close(s.schedule.duration_s, 1800 + 20 + 1800, 0, 0); /* they end when they are in */
@@ -299,20 +299,20 @@ static void liquid_is_as_strong_as_the_bath_unless_said(void **state)
     read_good(SCHEDULE "0:10 liquid 4 gal over 2 min\n"
                        "0:20 liquid 4 gal over 2 min, at 200 degF, boiling point 270 degF\n"
                        "0:30 liquid 20 kg over 2 min, strength 5 lb/gal\n", &s, &m);
-    const boil_action_liquid *l = &act_said(&s, "4 gal of liquid over 2 min", 0)->is.liquid;
-    assert_int_equal(s.schedule.acts[0].kind, BOIL_ACTION_LIQUID);
+    const boil_action_liquid *l = &action_worded(&s, "4 gal of liquid over 2 min", 0)->is.liquid;
+    assert_int_equal(s.schedule.actions[0].kind, BOIL_ACTION_LIQUID);
     assert_int_equal(boil_plant_initial(&s.plant, &bath), BOIL_OK);
     assert_close(l->salt_fraction, bath.salt_fraction, 1e-15, 0);
     assert_close(l->temperature_K, 293.15, 1e-15, 0);
     assert_close(l->mass_kg, 4 * GALLON * density_of(l), 1e-14, 0);
     assert_in_range((long)(density_of(l) / LB_FT3), 90, 105); /* 50 % NaOH at room temperature: 95 lb/ft3 */
     assert_memory_equal(l->blend, s.plant.charge.blend, sizeof l->blend);
-    boil_conditions air = boil_conditions_at(s.plant.room.pressure_Pa, 1);
-    l = &s.schedule.acts[1].is.liquid;
+    boil_conditions air = boil_conditions_at(s.plant.ambient.pressure_Pa, 1);
+    l = &s.schedule.actions[1].is.liquid;
     assert_int_equal(boil_solution_fraction_boiling_at(&air, l->blend, FAHRENHEIT(270), &want), BOIL_OK);
     assert_close(l->salt_fraction, want, 1e-12, 0);
     assert_close(l->mass_kg, 4 * GALLON * density_of(l), 1e-14, 0);
-    l = &s.schedule.acts[2].is.liquid;
+    l = &s.schedule.actions[2].is.liquid;
     assert_int_equal(boil_solution_fraction_of_strength(&air, l->blend, 5 * POUND / GALLON, &want), BOIL_OK);
     assert_close(l->salt_fraction, want, 1e-12, 0);
     assert_close(l->mass_kg, 20, 0, 0);
@@ -329,15 +329,15 @@ static void switches_and_drag_out_are_read(void **state)
     read_good(SCHEDULE "0:10 mixer on\n0:11 LID  off\n0:12 exhaust off\n"
                        "0:20 load 5 kg, bar 1 in, for 5 min, drag-out 1 gal/1000ft2\n"
                        "0:30 load 5 kg, bar 1 in, for 5 min\n", &s, &m);
-    assert_int_equal(act_said(&s, "mixer on", 0)->kind, BOIL_ACTION_MIXER);
-    assert_true(act_said(&s, "mixer on", 0)->is.on);
-    assert_int_equal(act_said(&s, "lid off", 0)->kind, BOIL_ACTION_LID);
-    assert_false(act_said(&s, "lid off", 0)->is.on);
-    assert_int_equal(act_said(&s, "exhaust off", 0)->kind, BOIL_ACTION_EXHAUST);
+    assert_int_equal(action_worded(&s, "mixer on", 0)->kind, BOIL_ACTION_MIXER);
+    assert_true(action_worded(&s, "mixer on", 0)->is.on);
+    assert_int_equal(action_worded(&s, "lid off", 0)->kind, BOIL_ACTION_LID);
+    assert_false(action_worded(&s, "lid off", 0)->is.on);
+    assert_int_equal(action_worded(&s, "exhaust off", 0)->kind, BOIL_ACTION_EXHAUST);
     assert_int_equal(boil_plant_initial(&s.plant, &bath), BOIL_OK);
-    assert_close(s.schedule.acts[3].is.load.drag_out_kg_m2, GALLON / (1000 * 144 * INCH * INCH) * bath.density_kg_m3,
+    assert_close(s.schedule.actions[3].is.load.drag_out_kg_m2, GALLON / (1000 * 144 * INCH * INCH) * bath.density_kg_m3,
                  1e-12, 0);
-    assert_true(last_act(&s)->is.load.drag_out_kg_m2 < 0); /* left to the model */
+    assert_true(last_action(&s)->is.load.drag_out_kg_m2 < 0); /* left to the model */
     forget(&s, &m);
 }
 
@@ -533,7 +533,7 @@ static void mistakes_in_additions_are_named(void **state)
                "15:27: the room is below freezing: say how warm the liquid is");
 }
 
-static void acts_are_in_order(void **state)
+static void actions_are_in_order(void **state)
 {
     (void)state;
     static const double minutes[] = {5, 6, 20, 20, 36, 66, 90, 96, 180, 190, 200, 210};
@@ -542,15 +542,15 @@ static void acts_are_in_order(void **state)
     read_good(full, &s, &m);
     assert_int_equal(s.schedule.count, sizeof minutes / sizeof minutes[0]);
     for (size_t i = 0; i < s.schedule.count; i++)
-        assert_close(s.schedule.acts[i].time_s, 60 * minutes[i], 1e-15, 0);
-    assert_int_equal(s.schedule.acts[2].kind, BOIL_ACTION_WATER); /* file order at equal times */
-    assert_int_equal(s.schedule.acts[3].kind, BOIL_ACTION_HEAT);
-    assert_close(s.schedule.acts[3].is.dial, 0.5, 0, 0);
+        assert_close(s.schedule.actions[i].time_s, 60 * minutes[i], 1e-15, 0);
+    assert_int_equal(s.schedule.actions[2].kind, BOIL_ACTION_WATER); /* file order at equal times */
+    assert_int_equal(s.schedule.actions[3].kind, BOIL_ACTION_HEAT);
+    assert_close(s.schedule.actions[3].is.dial, 0.5, 0, 0);
     assert_int_equal(s.name_count, 2);
-    assert_int_equal(s.schedule.acts[10].name, act_said(&s, "3 kg of 1 1/4 in tube (B)", 0)->name);
-    assert_string_equal(s.names[s.schedule.acts[10].name - 1], "B");
-    assert_int_equal(s.schedule.acts[11].name, 0);
-    assert_int_equal(s.said[s.act_said[11]].line, 46);
+    assert_int_equal(s.schedule.actions[10].name, action_worded(&s, "3 kg of 1 1/4 in tube (B)", 0)->name);
+    assert_string_equal(s.names[s.schedule.actions[10].name - 1], "B");
+    assert_int_equal(s.schedule.actions[11].name, 0);
+    assert_int_equal(s.words[s.action_words_at[11]].line, 46);
     forget(&s, &m);
 }
 
@@ -561,9 +561,9 @@ static void every_stops_at_the_end_of_the_shift(void **state)
     messages m;
     read_good("duration = 1 h\n" SCHEDULE "every 20 min heat on\nevery 0.1 h from 0:30 to 0:54 heat off\n", &s, &m);
     assert_int_equal(s.schedule.count, 4 + 5);
-    assert_close(s.schedule.acts[0].time_s, 0, 0, 0);
-    assert_close(s.schedule.acts[8].time_s, 3600, 0, 0);
-    assert_close(s.schedule.acts[7].time_s, 54 * 60, 0, 0);
+    assert_close(s.schedule.actions[0].time_s, 0, 0, 0);
+    assert_close(s.schedule.actions[8].time_s, 3600, 0, 0);
+    assert_close(s.schedule.actions[7].time_s, 54 * 60, 0, 0);
     forget(&s, &m);
 }
 
@@ -579,7 +579,7 @@ static double default_duration(const char *text)
     return duration;
 }
 
-static void duration_follows_the_last_act(void **state)
+static void duration_follows_the_last_action(void **state)
 {
     (void)state;
     assert_close(default_duration(PLANT), 1800, 0, 0);
@@ -639,7 +639,7 @@ static void other_ways_to_say_it(void **state)
     assert_int_equal(s.plant.charge.basis, BOIL_BY_STRENGTH);
     assert_close(s.plant.charge.value, 6 * POUND / GALLON, 1e-14, 0);
     assert_close(s.plant.heater.dial, 0.4, 1e-15, 0);
-    assert_close(s.plant.room.pressure_Pa, 28.9 * INCH * 13595.1 * 9.80665, 1e-14, 0);
+    assert_close(s.plant.ambient.pressure_Pa, 28.9 * INCH * 13595.1 * 9.80665, 1e-14, 0);
     assert_int_equal(strncmp(s.title, "text", 5), 0);
     forget(&s, &m);
 }
@@ -701,7 +701,7 @@ static void the_model_has_its_say(void **state)
                "10:17: there is no boiling bath of these salts with this 'boiling point'");
 }
 
-static void mistakes_in_acts_are_named(void **state)
+static void mistakes_in_actions_are_named(void **state)
 {
     (void)state;
     EXPECT("duration = 4 h\n" PLANT "[schedule]\n"
@@ -759,7 +759,7 @@ static void names_come_and_go(void **state)
     forget(&s, &m);
 }
 
-static void too_many_acts_are_refused(void **state)
+static void too_many_actions_are_refused(void **state)
 {
     (void)state;
     scenario s;
@@ -783,8 +783,8 @@ static void a_run_sheet_is_read(void **state)
     write_file(sheet_path, sheet, sizeof sheet - 1);
     read_good("schedule = sheet.csv\n" PLANT, &s, &m);
     assert_int_equal(s.schedule.count, 5);
-    assert_string_equal(s.said[s.act_said[0]].words, "100 lb of 1/4 in plate (A)");
-    assert_int_equal(s.said[s.act_said[1]].line, 5);
+    assert_string_equal(s.words[s.action_words_at[0]].words, "100 lb of 1/4 in plate (A)");
+    assert_int_equal(s.words[s.action_words_at[1]].line, 5);
     assert_close(s.schedule.duration_s, (40 + 4 + 30) * 60, 0, 0);
     forget(&s, &m);
     static const char bad[] = "time,act\n0:05,\"load 1 lb\n0:06 heat on\n0:10,\"heat\" on\n5,heat on\n";
@@ -907,9 +907,9 @@ static void check_outcome(const scenario *s, const messages *m, int outcome)
         return;
     assert_null(boil_plant_problem(&s->plant));
     for (size_t i = 0; i < s->schedule.count; i++) {
-        const boil_action *a = &s->schedule.acts[i];
+        const boil_action *a = &s->schedule.actions[i];
         assert_true(a->time_s >= (i > 0 ? a[-1].time_s : 0) && a->time_s <= s->schedule.duration_s);
-        assert_true(a->name >= 0 && (size_t)a->name <= s->name_count && s->act_said[i] < s->said_count);
+        assert_true(a->name >= 0 && (size_t)a->name <= s->name_count && s->action_words_at[i] < s->said_count);
         if (a->kind == BOIL_ACTION_LOAD)
             assert_null(boil_load_problem(&a->is.load));
         if (a->kind == BOIL_ACTION_SALTS)
@@ -973,17 +973,17 @@ int main(void)
         cmocka_unit_test(mistakes_about_automatic_water_are_named),
         cmocka_unit_test(fittings_are_read),
         cmocka_unit_test(mistakes_in_additions_are_named),
-        cmocka_unit_test(acts_are_in_order),
+        cmocka_unit_test(actions_are_in_order),
         cmocka_unit_test(every_stops_at_the_end_of_the_shift),
-        cmocka_unit_test(duration_follows_the_last_act),
+        cmocka_unit_test(duration_follows_the_last_action),
         cmocka_unit_test(settings_know_whether_they_were_given),
         cmocka_unit_test(other_ways_to_say_it),
         cmocka_unit_test(mistakes_in_settings_are_named),
         cmocka_unit_test(what_belongs_together_is_checked),
         cmocka_unit_test(the_model_has_its_say),
-        cmocka_unit_test(mistakes_in_acts_are_named),
+        cmocka_unit_test(mistakes_in_actions_are_named),
         cmocka_unit_test(names_come_and_go),
-        cmocka_unit_test(too_many_acts_are_refused),
+        cmocka_unit_test(too_many_actions_are_refused),
         cmocka_unit_test(a_run_sheet_is_read),
         cmocka_unit_test(what_is_no_text_is_refused),
         cmocka_unit_test(messages_show_line_and_caret),

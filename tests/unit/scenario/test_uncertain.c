@@ -36,7 +36,7 @@ static void four_spreads_are_read_in_si(void **state)
     assert_int_equal(listed.spread.count, 3);
     assert_close(listed.spread.value[2], 3, 1e-12, 0);
     assert_null(listed.thing.key);
-    assert_string_equal(normal.said, "285 degF +- 1.8 degF");
+    assert_string_equal(normal.as_written, "285 degF +- 1.8 degF");
     assert_string_equal(even.thing.words, "heat efficiency");
 }
 

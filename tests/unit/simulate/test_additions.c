@@ -17,28 +17,28 @@ static boil_run_options every(double seconds)
     return o;
 }
 
-static boil_action salts_act(double time_s, double kg, double over_s)
+static boil_action salts_action(double time_s, double kg, double over_s)
 {
     boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_SALTS};
     a.is.salts = (boil_action_salts){kg, over_s, CELSIUS(25), {0.80, 0.15, 0.05}};
     return a;
 }
 
-static boil_action liquid_act(double time_s, double kg, double over_s, double celsius)
+static boil_action liquid_action(double time_s, double kg, double over_s, double celsius)
 {
     boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_LIQUID};
     a.is.liquid = (boil_action_liquid){kg, over_s, CELSIUS(celsius), {0.80, 0.15, 0.05}, 0.50};
     return a;
 }
 
-static boil_action switch_act(double time_s, boil_action_kind kind, bool on)
+static boil_action switch_action(double time_s, boil_action_kind kind, bool on)
 {
     boil_action a = {.time_s = time_s, .kind = kind};
     a.is.on = on;
     return a;
 }
 
-static boil_action dial_act(double time_s, double dial)
+static boil_action dial_action(double time_s, double dial)
 {
     boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_HEAT};
     a.is.dial = dial;
@@ -52,10 +52,10 @@ static void liquid_cools_by_its_enthalpy(void **state)
     boil_plant p = pinned_plant();
     p.heater.input_W = 0;
     boil_run_options o = every(10);
-    boil_action a = liquid_act(100, 50, 100, 20);
+    boil_action a = liquid_action(100, 50, 100, 20);
     a.is.liquid.blend[0] = 1;
     a.is.liquid.blend[1] = a.is.liquid.blend[2] = 0;
-    boil_history h = run_acts(&p, 400, &o, &a, 1);
+    boil_history h = run_actions(&p, 400, &o, &a, 1);
     boil_initial_state c;
     assert_int_equal(boil_plant_initial(&p, &c), BOIL_OK);
     boil_mixture in = boil_mixture_of(a.is.liquid.blend, 0.50), mixed = c.mixture;
@@ -75,8 +75,8 @@ static void salt_dissolves_in_the_boil_and_lies_on_a_quiet_floor(void **state)
     (void)state;
     boil_plant p = open_plant(60e3);
     boil_run_options o = every(5);
-    boil_action a = salts_act(300, 6, 600);
-    boil_history h = run_acts(&p, 5400, &o, &a, 1);
+    boil_action a = salts_action(300, 6, 600);
+    boil_history h = run_actions(&p, 5400, &o, &a, 1);
     print_message("6 kg over ten minutes: at most %.2f kg undissolved, bed %.2f mm\n", h.summary.undissolved_max_kg,
                   1e3 * h.summary.bed_max_m);
     assert_true(h.summary.undissolved_max_kg < 2);
@@ -86,8 +86,8 @@ static void salt_dissolves_in_the_boil_and_lies_on_a_quiet_floor(void **state)
     assert_close(gained, 6, 0, 1e-3);
     boil_history_free(&h);
     p.heater.input_W = 5e3;
-    boil_action dumped = salts_act(600, 40, 20);
-    h = run_acts(&p, 1500, &o, &dumped, 1);
+    boil_action dumped = salts_action(600, 40, 20);
+    h = run_actions(&p, 1500, &o, &dumped, 1);
     print_message("40 kg dumped on a quiet bath: bed %.1f mm, floor %.0f K over the bath\n", 1e3 * h.summary.bed_max_m,
                   h.summary.bed_superheat_max_K.value);
     assert_true(h.summary.bed_max_m > 0.02);
@@ -106,9 +106,9 @@ static void salt_brings_its_heat_of_solution(void **state)
     p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, 0.20, CELSIUS(25)};
     p.fittings.mixer_on = true;
     boil_run_options o = every(60);
-    boil_action a = salts_act(60, 20, 60);
+    boil_action a = salts_action(60, 20, 60);
     memcpy(a.is.salts.blend, (double[]){1, 0, 0}, sizeof a.is.salts.blend);
-    boil_history h = run_acts(&p, 7200, &o, &a, 1);
+    boil_history h = run_actions(&p, 7200, &o, &a, 1);
     boil_initial_state c;
     assert_int_equal(boil_plant_initial(&p, &c), BOIL_OK);
     double heat = boil_solution_heat(&c.mixture, CELSIUS(25)).enthalpy_J +
@@ -127,12 +127,12 @@ static void splitting_an_addition_changes_nothing(void **state)
     (void)state;
     boil_plant p = open_plant(45e3);
     boil_run_options o = every(60);
-    boil_action whole = two_gallons_act(300, 240), halves[2] = {two_gallons_act(300, 120), two_gallons_act(420, 120)};
+    boil_action whole = two_gallons_action(300, 240), halves[2] = {two_gallons_action(300, 120), two_gallons_action(420, 120)};
     halves[0].is.water.mass_kg = halves[1].is.water.mass_kg = whole.is.water.mass_kg / 2;
-    boil_action liquids[3] = {liquid_act(900, 10, 60, 30), liquid_act(900, 5, 30, 30), liquid_act(930, 5, 30, 30)};
-    boil_action salts[3] = {salts_act(1200, 4, 200), salts_act(1200, 2, 100), salts_act(1300, 2, 100)};
+    boil_action liquids[3] = {liquid_action(900, 10, 60, 30), liquid_action(900, 5, 30, 30), liquid_action(930, 5, 30, 30)};
+    boil_action salts[3] = {salts_action(1200, 4, 200), salts_action(1200, 2, 100), salts_action(1300, 2, 100)};
     boil_action one[3] = {whole, liquids[0], salts[0]}, two[6] = {halves[0], halves[1], liquids[1], liquids[2], salts[1], salts[2]};
-    boil_history a = run_acts(&p, 2400, &o, one, 3), b = run_acts(&p, 2400, &o, two, 6);
+    boil_history a = run_actions(&p, 2400, &o, one, 3), b = run_actions(&p, 2400, &o, two, 6);
     assert_close(a.summary.temperature_end_K, b.summary.temperature_end_K, 1e-6, 0);
     assert_close(a.summary.bath_mass_end_kg, b.summary.bath_mass_end_kg, 1e-6, 0);
     assert_close(a.summary.steam_total_kg, b.summary.steam_total_kg, 1e-6, 0);
@@ -151,14 +151,14 @@ static boil_plant controlled_plant(void)
 }
 
 /* On/off: boil-off raises the boiling point at r1, an open valve lowers it at r2. The sensor lags a ramp by its own lag; the valve
-   acts a dead time late; water takes the mixing time to arrive. So the temperature leaves the band by r (lag + dead time), and at
+   actions a dead time late; water takes the mixing time to arrive. So the temperature leaves the band by r (lag + dead time), and at
    the lower end by r2 times the mixing time more. */
 static void automatic_water_holds_the_boiling_point(void **state)
 {
     (void)state;
     boil_plant p = controlled_plant();
     boil_run_options o = every(10);
-    boil_history h = run_acts(&p, 8 * 3600, &o, NULL, 0);
+    boil_history h = run_actions(&p, 8 * 3600, &o, NULL, 0);
     const boil_summary *s = &h.summary;
     const boil_water_control *c = &p.control;
     boil_bath b;
@@ -190,9 +190,9 @@ static void switching_times_do_not_depend_on_the_tolerance(void **state)
     boil_plant p = controlled_plant();
     boil_run_options o = boil_run_options_default(), half = o;
     half.tolerance /= 2;
-    boil_action a = plate_act(3600, 1);
+    boil_action a = plate_action(3600, 1);
     a.is.load.immersed_s = 1200;
-    boil_history h = run_acts(&p, 4 * 3600, &o, &a, 1), finer = run_acts(&p, 4 * 3600, &half, &a, 1);
+    boil_history h = run_actions(&p, 4 * 3600, &o, &a, 1), finer = run_actions(&p, 4 * 3600, &half, &a, 1);
     assert_true(h.valve_count > 6);
     assert_int_equal(h.valve_count, finer.valve_count);
     for (size_t i = 0; i < h.valve_count; i++)
@@ -207,7 +207,7 @@ static void a_proportioned_valve_settles(void **state)
     boil_plant p = controlled_plant();
     p.control.mode = BOIL_WATER_CONTROL_PROPORTIONED;
     boil_run_options o = every(10);
-    boil_history h = run_acts(&p, 8 * 3600, &o, NULL, 0);
+    boil_history h = run_actions(&p, 8 * 3600, &o, NULL, 0);
     double share = h.summary.vented_total_kg / h.end_s / p.control.rate_kg_s;
     print_message("time-proportioned: open %.3f of the time, boil-off wants %.3f\n", h.summary.valve_open_share, share);
     assert_close(h.summary.valve_open_share, share, 0.03, 0);
@@ -222,13 +222,13 @@ static void the_interlock_keeps_water_off_a_quiet_bath(void **state)
     boil_plant p = controlled_plant();
     p.control.set_point_K = CELSIUS(138);
     boil_run_options o = every(10);
-    boil_action a = plate_act(600, 3);
-    boil_history h = run_acts(&p, 1800, &o, &a, 1);
+    boil_action a = plate_action(600, 3);
+    boil_history h = run_actions(&p, 1800, &o, &a, 1);
     assert_true(h.summary.valve_quiet_kg == 0);
     assert_true(h.summary.layer_max_kg.value < 2);
     boil_history_free(&h);
     p.control.only_while_boiling = false;
-    h = run_acts(&p, 1800, &o, &a, 1);
+    h = run_actions(&p, 1800, &o, &a, 1);
     assert_true(h.summary.valve_quiet_kg > 1);
     boil_history_free(&h);
 }
@@ -240,7 +240,7 @@ static void a_low_level_cuts_the_heat(void **state)
     p.control.set_point_K = CELSIUS(170);
     p.control.low_level_m = 0.47;
     boil_run_options o = every(60);
-    boil_history h = run_acts(&p, 10 * 3600, &o, NULL, 0);
+    boil_history h = run_actions(&p, 10 * 3600, &o, NULL, 0);
     size_t i = 0;
     while (i < h.rows_count && h.rows[i].heater_W > 1)
         i++;
@@ -256,10 +256,10 @@ static void drag_out_takes_bath_liquid(void **state)
     (void)state;
     boil_plant p = open_plant(45e3);
     boil_run_options o = every(60);
-    boil_action a = plate_act(300, 1);
+    boil_action a = plate_action(300, 1);
     a.is.load.drag_out_kg_m2 = 0.2;
     a.is.load.immersed_s = 600;
-    boil_history h = run_acts(&p, 1500, &o, &a, 1);
+    boil_history h = run_actions(&p, 1500, &o, &a, 1);
     assert_close(h.summary.drag_out_kg, 0.2 * 0.963, 1e-3, 0);
     assert_close(h.loads[0].drag_out_kg, h.summary.drag_out_kg, 1e-9, 0);
     assert_close(h.summary.drag_out_salts_kg, 0.52 * h.summary.drag_out_kg, 0.03, 0);
@@ -278,7 +278,7 @@ static void a_steam_coil_heats_exponentially(void **state)
     p.heater.coil_area_m2 = 1.5;
     p.heater.steam_K = CELSIUS(165);
     boil_run_options o = every(10);
-    boil_history h = run_acts(&p, 2 * 3600, &o, NULL, 0);
+    boil_history h = run_actions(&p, 2 * 3600, &o, NULL, 0);
     boil_initial_state c;
     assert_int_equal(boil_plant_initial(&p, &c), BOIL_OK);
     double T0 = CELSIUS(40), T1 = CELSIUS(120);
@@ -298,8 +298,8 @@ static void a_lid_saves_heat_and_makes_a_layer(void **state)
     (void)state;
     boil_plant p = open_plant(30e3);
     boil_run_options o = every(60);
-    boil_action off[2] = {dial_act(0, 0), switch_act(60, BOIL_ACTION_LID, true)};
-    boil_history open = run_acts(&p, 12 * 3600, &o, off, 1), lidded = run_acts(&p, 12 * 3600, &o, off, 2);
+    boil_action off[2] = {dial_action(0, 0), switch_action(60, BOIL_ACTION_LID, true)};
+    boil_history open = run_actions(&p, 12 * 3600, &o, off, 1), lidded = run_actions(&p, 12 * 3600, &o, off, 2);
     print_message("twelve hours off: open %.1f degC and %.1f kg lost; under a lid %.1f degC, %.1f kg lost, %.1f kg dripped back, "
                   "layer %.1f kg\n",
                   open.summary.temperature_end_K - 273.15, open.summary.vented_total_kg,
@@ -316,15 +316,15 @@ static void the_exhaust_costs_heat_and_the_mixer_stirs_the_layer_in(void **state
 {
     (void)state;
     boil_plant p = open_plant(8e3);
-    p.room.draught_m_s = 0.6;
+    p.ambient.draught_m_s = 0.6;
     boil_run_options o = every(60);
-    boil_action still = switch_act(0, BOIL_ACTION_EXHAUST, false);
-    boil_history a = run_acts(&p, 3600, &o, NULL, 0), b = run_acts(&p, 3600, &o, &still, 1);
+    boil_action still = switch_action(0, BOIL_ACTION_EXHAUST, false);
+    boil_history a = run_actions(&p, 3600, &o, NULL, 0), b = run_actions(&p, 3600, &o, &still, 1);
     assert_true(b.summary.evaporated_total_kg < 0.95 * a.summary.evaporated_total_kg);
     boil_history_free(&a);
     boil_history_free(&b);
-    boil_action acts[2] = {two_gallons_act(600, 60), switch_act(900, BOIL_ACTION_MIXER, true)};
-    a = run_acts(&p, 1800, &o, acts, 2);
+    boil_action actions[2] = {two_gallons_action(600, 60), switch_action(900, BOIL_ACTION_MIXER, true)};
+    a = run_actions(&p, 1800, &o, actions, 2);
     assert_true(row_at(&a, &o, 840)->layer_kg > 5);
     assert_true(row_at(&a, &o, 1140)->layer_kg < 0.5);
     boil_history_free(&a);
@@ -337,8 +337,8 @@ static void crystals_fall_where_the_table_says(void **state)
     boil_plant p = open_plant(45e3);
     p.charge = (boil_initial_charge){{0.65, 0.35, 0}, BOIL_BY_BOILING_POINT, CELSIUS(140.5), 0};
     boil_run_options o = every(60);
-    boil_action off = dial_act(0, 0);
-    boil_history h = run_acts(&p, 24 * 3600, &o, &off, 1);
+    boil_action off = dial_action(0, 0);
+    boil_history h = run_actions(&p, 24 * 3600, &o, &off, 1);
     print_message("65/35 bath: crystals from %.1f degC, after %.1f h; %.1f kg by %.1f degC\n",
                   h.summary.crystals_from_K - 273.15, h.summary.crystals_s / 3600, h.summary.crystals_max_kg,
                   h.summary.temperature_end_K - 273.15);
@@ -364,18 +364,18 @@ static void more_heat_never_hurts_and_more_steel_never_helps(void **state)
         p.tank.length_m = 1.5 * (0.5 + u[1]);
         p.tank.level_m = 0.25 + 0.5 * u[2];
         p.charge = (boil_initial_charge){{1 - 0.4 * u[3], 0.4 * u[3], 0}, BOIL_BY_BOILING_POINT, CELSIUS(125 + 20 * u[4]), 0};
-        boil_action a = plate_act(120, 0.4 + 3 * u[5]);
+        boil_action a = plate_action(120, 0.4 + 3 * u[5]);
         a.is.load.size_m = 0.002 + 0.06 * u[6];
         a.is.load.coefficient_W_m2K = 0;
         a.is.load.lowering_s = 5;
         a.is.load.rinse_kg_m2 = 0.1 * u[7];
-        boil_history base = run_acts(&p, 1500, &o, &a, 1);
+        boil_history base = run_actions(&p, 1500, &o, &a, 1);
         boil_plant hotter = p;
         hotter.heater.input_W *= 1.1;
-        boil_history more_heat = run_acts(&hotter, 1500, &o, &a, 1);
+        boil_history more_heat = run_actions(&hotter, 1500, &o, &a, 1);
         boil_action heavier = a;
         heavier.is.load.mass_kg *= 1.1;
-        boil_history more_steel = run_acts(&p, 1500, &o, &heavier, 1);
+        boil_history more_steel = run_actions(&p, 1500, &o, &heavier, 1);
         double r = base.loads[0].recovery_s;
         if (!isnan(r)) {
             compared++;

@@ -71,18 +71,18 @@ static size_t integrate(boil_bath *b, double t, double end, double step, double 
     return count;
 }
 
-static void put_in(boil_bath *b, const boil_load *l, boil_bath_body *room, double y[])
+static void put_in(boil_bath *b, const boil_load *l, boil_bath_body *slot, double y[])
 {
-    *room = (boil_bath_body){.body = boil_load_parts(l),
+    *slot = (boil_bath_body){.body = boil_load_parts(l),
                              .coefficient_W_m2K = l->coefficient_W_m2K,
                              .displaced_m3 = boil_load_displaced(l),
                              .entry_K = l->temperature_K,
                              .in_end_s = l->lowering_s,
                              .out_start_s = (double)INFINITY,
                              .out_end_s = (double)INFINITY};
-    b->bodies = room;
+    b->bodies = slot;
     b->bodies_count = 1;
-    boil_conduction_init(&room->body, l->temperature_K, y + BATH_FIXED);
+    boil_conduction_init(&slot->body, l->temperature_K, y + BATH_FIXED);
 }
 
 static void run_agrees_with_fixed_steps(void **state)
@@ -90,10 +90,10 @@ static void run_agrees_with_fixed_steps(void **state)
     (void)state;
     boil_plant p = open_plant(34e3);
     boil_run_options o = boil_run_options_default();
-    boil_action a = plate_act(0, 2);
+    boil_action a = plate_action(0, 2);
     a.is.load.coefficient_W_m2K = 0;
     a.is.load.size_m = 0.04;
-    boil_history h = run_acts(&p, 900, &o, &a, 1);
+    boil_history h = run_actions(&p, 900, &o, &a, 1);
     boil_bath b;
     boil_bath_body body;
     double y[MOST], changes[8];
@@ -175,9 +175,9 @@ static void steam_of_the_bath_follows_if97(void **state)
     assert_int_equal(boil_modes_start(&b, &p, y), BOIL_OK);
     for (double t = 100; t <= 180; t += 1) {
         worst_h = fmax(worst_h, fabs(boil_bath_steam_enthalpy(&b, CELSIUS(t)) -
-                                     boil_steam_enthalpy(CELSIUS(t), p.room.pressure_Pa)));
+                                     boil_steam_enthalpy(CELSIUS(t), p.ambient.pressure_Pa)));
         worst_v = fmax(worst_v, fabs(boil_bath_steam_density(&b, CELSIUS(t)) /
-                                         boil_steam_density(CELSIUS(t), p.room.pressure_Pa) - 1));
+                                         boil_steam_density(CELSIUS(t), p.ambient.pressure_Pa) - 1));
     }
     print_message("steam by a quadratic: enthalpy within %.0f J/kg, density within %.1e\n", worst_h, worst_v);
     assert_true(worst_h < 200);

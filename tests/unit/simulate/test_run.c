@@ -32,13 +32,13 @@ static void load_gives_the_boil_back_when_its_heat_is_made_up(void **state)
     (void)state;
     boil_plant p = pinned_plant();
     boil_run_options o = central();
-    boil_action one = plate_act(60, 1), four = plate_act(60, 4);
+    boil_action one = plate_action(60, 1), four = plate_action(60, 4);
     assert_close(boil_load_area(&one.is.load), 0.963, 1e-3, 0);
-    boil_history h = run_acts(&p, 900, &o, &one, 1);
+    boil_history h = run_actions(&p, 900, &o, &one, 1);
     print_message("one load: back in %.2f s (by hand 43.4)\n", h.loads[0].recovery_s);
     assert_close(h.loads[0].recovery_s, 43.4, 0.03, 0);
     boil_history_free(&h);
-    h = run_acts(&p, 900, &o, &four, 1);
+    h = run_actions(&p, 900, &o, &four, 1);
     print_message("four loads: back in %.2f s (by hand 173)\n", h.loads[0].recovery_s);
     assert_close(h.loads[0].recovery_s, 173, 0.03, 0);
     boil_history_free(&h);
@@ -52,14 +52,14 @@ static void with_losses_made_up_one_load_is_back_in_two_minutes_and_four_are_not
     p.losses = boil_losses_default();
     boil_plant cold = p;
     boil_run_options o = central();
-    boil_history still = run_acts(&cold, 60, &o, NULL, 0);
+    boil_history still = run_actions(&cold, 60, &o, NULL, 0);
     p.heater.input_W += still.rows[0].wall_W + still.rows[0].surface_W + still.rows[0].evaporated_kg_s * 2.6e6;
     boil_history_free(&still);
-    boil_action one = plate_act(60, 1), four = plate_act(60, 4);
-    boil_history h = run_acts(&p, 900, &o, &one, 1);
+    boil_action one = plate_action(60, 1), four = plate_action(60, 4);
+    boil_history h = run_actions(&p, 900, &o, &one, 1);
     assert_true(h.loads[0].recovery_s > 0 && h.loads[0].recovery_s < 120);
     boil_history_free(&h);
-    h = run_acts(&p, 900, &o, &four, 1);
+    h = run_actions(&p, 900, &o, &four, 1);
     assert_true(h.loads[0].recovery_s > 120);
     boil_history_free(&h);
 }
@@ -72,9 +72,9 @@ static void two_bodies_follow_the_closed_form(void **state)
     boil_plant p = pinned_plant();
     boil_run_options o = central();
     o.row_interval_s = 0;
-    boil_action a = plate_act(0, 2);
+    boil_action a = plate_action(0, 2);
     a.is.load.metal = (boil_metal){7850, {490, 0, 0, 0}, {1e9, 0}};
-    boil_history h = run_acts(&p, 900, &o, &a, 1);
+    boil_history h = run_actions(&p, 900, &o, &a, 1);
     double Tb = h.summary.boiling_point_start_K, Q = p.heater.input_W, m_c = a.is.load.mass_kg * 490;
     boil_initial_state bath;
     assert_int_equal(boil_plant_initial(&p, &bath), BOIL_OK);
@@ -96,8 +96,8 @@ static void slow_water_makes_the_bath_boil_harder(void **state)
     (void)state;
     boil_plant p = pinned_plant();
     boil_run_options o = central();
-    boil_action slow = two_gallons_act(60, 240), fast = two_gallons_act(60, 10);
-    boil_history h = run_acts(&p, 900, &o, &slow, 1);
+    boil_action slow = two_gallons_action(60, 240), fast = two_gallons_action(60, 10);
+    boil_history h = run_actions(&p, 900, &o, &slow, 1);
     double steady = h.summary.steam_steady_kg_s, rise_slow = h.additions[0].level_rise_m;
     assert_close(row_at(&h, &o, 180)->steam_kg_s / steady, 1.19, 0, 0.015);
     double fall = row_at(&h, &o, 60)->temperature_K - row_at(&h, &o, 300)->temperature_K;
@@ -106,7 +106,7 @@ static void slow_water_makes_the_bath_boil_harder(void **state)
     assert_close(fall, 0.60, 0, 0.04);
     assert_int_equal(h.mode_changes, 0);
     boil_history_free(&h);
-    h = run_acts(&p, 900, &o, &fast, 1);
+    h = run_actions(&p, 900, &o, &fast, 1);
     print_message("the same in ten seconds: the surface rises %.1f times as far\n",
                   h.additions[0].level_rise_m / rise_slow);
     assert_true(h.additions[0].level_rise_m >= 5 * rise_slow);
@@ -136,11 +136,11 @@ static void quiet_water_erupts_when_the_boil_returns(void **state)
     for (int i = 0; i < 2; i++) {
         boil_run_options o = options[i];
         o.row_interval_s = 0.25;
-        boil_action acts[2] = {plate_act(60, 2)};
-        boil_history alone = run_acts(&p, 300, &o, acts, 1);
-        acts[1] = two_gallons_act(alone.quiet[0].start_s + 20, 60);
+        boil_action actions[2] = {plate_action(60, 2)};
+        boil_history alone = run_actions(&p, 300, &o, actions, 1);
+        actions[1] = two_gallons_action(alone.quiet[0].start_s + 20, 60);
         boil_history_free(&alone);
-        boil_history h = run_acts(&p, 900, &o, acts, 2);
+        boil_history h = run_actions(&p, 900, &o, actions, 2);
         double peak = h.quiet[0].steam_peak_after_kg_s / h.summary.steam_steady_kg_s;
         double excess = excess_steam(&h, &o, h.quiet[0].end_s);
         print_message("returning boil, mixing time times %.2f: layer %.2f kg, %.1f times the steady steam, excess %.3f kg "
@@ -192,8 +192,8 @@ static void cold_water_quenches_a_weak_bath_once(void **state)
     for (int i = 0; i < 2; i++) {
         boil_run_options o = options[i];
         o.row_interval_s = 0.5;
-        boil_action a = two_gallons_act(200, 10);
-        boil_history h = run_acts(&p, 1200, &o, &a, 1);
+        boil_action a = two_gallons_action(200, 10);
+        boil_history h = run_actions(&p, 1200, &o, &a, 1);
         double least = (double)INFINITY;
         for (size_t k = 0; k < h.rows_count; k++)
             least = fmin(least, h.rows[k].steam_kg_s);
@@ -215,7 +215,7 @@ static void cold_water_quenches_a_weak_bath_once(void **state)
         boil_history_free(&h);
         o.keep_going = log_step;
         o.context = &log;
-        h = run_acts(&p, 1200, &o, &a, 1);
+        h = run_actions(&p, 1200, &o, &a, 1);
         boil_history_free(&h);
         double calm = median(log.calm, log.calm_count), after = median(log.after, log.after_count);
         print_message("  median step %.2f s in calm boil, %.2f s after events\n", calm, after);
@@ -236,8 +236,8 @@ static void no_strength_and_no_pour_makes_the_modes_flutter(void **state)
                 p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, strength, 0};
                 boil_run_options o = boil_run_options_default();
                 o.mixing_time_factor = i ? 1.0 / 3 : 1;
-                boil_action a = two_gallons_act(60, over);
-                boil_history h = run_acts(&p, 900, &o, &a, 1);
+                boil_action a = two_gallons_action(60, over);
+                boil_history h = run_actions(&p, 900, &o, &a, 1);
                 most = h.mode_changes > most ? h.mode_changes : most;
                 assert_true(h.mode_changes <= 2);
                 boil_history_free(&h);
@@ -257,7 +257,7 @@ static void water_as_heavy_as_the_bath_makes_nothing_flutter(void **state)
             p.charge = (boil_initial_charge){{0.80, 0.15, 0.05}, BOIL_BY_SALT_FRACTION, strength, 0};
             boil_run_options o = boil_run_options_default();
             boil_action a = {.time_s = 60, .kind = BOIL_ACTION_WATER, .is.water = {120, over, CELSIUS(25)}};
-            boil_history h = run_acts(&p, over + 300, &o, &a, 1);
+            boil_history h = run_actions(&p, over + 300, &o, &a, 1);
             most = h.mode_changes > most ? h.mode_changes : most;
             most_steps = h.steps > most_steps ? h.steps : most_steps;
             assert_true(h.mode_changes <= 2);
@@ -289,7 +289,7 @@ static void a_run_that_gets_nowhere_ends(void **state)
     boil_plant p = open_plant(58e3);
     boil_run_options o = boil_run_options_default();
     o.tolerance = 1e-19;
-    boil_history h = run_acts(&p, 600, &o, NULL, 0);
+    boil_history h = run_actions(&p, 600, &o, NULL, 0);
     assert_int_equal(h.end, BOIL_RUN_FAILED);
     assert_true(h.end_s < 600);
     boil_history_free(&h);
@@ -302,7 +302,7 @@ static double boil_threshold(boil_plant p)
     boil_run_options o = boil_run_options_default();
     while (high - low > 0.1) {
         p.heater.input_W = (low + high) / 2;
-        boil_history h = run_acts(&p, 20, &o, NULL, 0);
+        boil_history h = run_actions(&p, 20, &o, NULL, 0);
         *(h.summary.boiling_share > 0 ? &high : &low) = p.heater.input_W;
         boil_history_free(&h);
     }
@@ -318,17 +318,17 @@ static void losses_above_the_heat_never_boil_and_nothing_chatters(void **state)
     boil_run_options o = boil_run_options_default();
     for (size_t i = 0; i < sizeof times / sizeof times[0]; i++) {
         p.heater.input_W = times[i] * threshold;
-        boil_history h = run_acts(&p, 3600, &o, NULL, 0);
+        boil_history h = run_actions(&p, 3600, &o, NULL, 0);
         assert_true(h.mode_changes <= 1);
         if (times[i] < 1)
             assert_true(h.summary.boiling_share == 0);
         if (times[i] > 1.015)
             assert_true(h.summary.boiling_share == 1);
         boil_history_free(&h);
-        boil_action acts[2] = {plate_act(600, 1), two_gallons_act(1800, 120)};
-        acts[0].is.load.immersed_s = 900;
-        h = run_acts(&p, 3600, &o, acts, 2);
-        assert_true(h.mode_changes <= 5); /* two acts, two changes each, and the boil that dies out at the threshold */
+        boil_action actions[2] = {plate_action(600, 1), two_gallons_action(1800, 120)};
+        actions[0].is.load.immersed_s = 900;
+        h = run_actions(&p, 3600, &o, actions, 2);
+        assert_true(h.mode_changes <= 5); /* two actions, two changes each, and the boil that dies out at the threshold */
         boil_history_free(&h);
     }
     print_message("threshold of the open trough: %.2f kW/m2\n", threshold / 900);
@@ -351,14 +351,14 @@ static void halving_the_tolerance_changes_nothing_that_matters(void **state)
     (void)state;
     boil_plant p = open_plant(32e3);
     boil_run_options o = central();
-    boil_action acts[3] = {plate_act(300, 2), two_gallons_act(360, 60), two_gallons_act(1500, 240)};
-    acts[0].is.load.coefficient_W_m2K = 0;
-    acts[0].is.load.rinse_kg_m2 = 0.1;
-    acts[0].is.load.immersed_s = 900;
-    boil_history h = run_acts(&p, 3600, &o, acts, 3);
+    boil_action actions[3] = {plate_action(300, 2), two_gallons_action(360, 60), two_gallons_action(1500, 240)};
+    actions[0].is.load.coefficient_W_m2K = 0;
+    actions[0].is.load.rinse_kg_m2 = 0.1;
+    actions[0].is.load.immersed_s = 900;
+    boil_history h = run_actions(&p, 3600, &o, actions, 3);
     boil_run_options half = o;
     half.tolerance = o.tolerance / 2;
-    boil_history finer = run_acts(&p, 3600, &half, acts, 3);
+    boil_history finer = run_actions(&p, 3600, &half, actions, 3);
     assert_same_events(&h, &finer);
     boil_history_free(&h);
     boil_history_free(&finer);
@@ -374,11 +374,11 @@ static void no_tolerance_loses_a_run(void **state)
             p.tank.depth_m = 2;
             boil_run_options o = boil_run_options_default();
             o.tolerance = tolerance;
-            boil_action acts[2] = {two_gallons_act(60, 5 + 50 * (i / 10)), plate_act(200, 1)};
-            acts[1].is.load.coefficient_W_m2K = 0;
-            acts[1].is.load.rinse_kg_m2 = 0.05;
-            acts[1].is.load.immersed_s = 300;
-            boil_history h = run_acts(&p, 900, &o, acts, 2);
+            boil_action actions[2] = {two_gallons_action(60, 5 + 50 * (i / 10)), plate_action(200, 1)};
+            actions[1].is.load.coefficient_W_m2K = 0;
+            actions[1].is.load.rinse_kg_m2 = 0.05;
+            actions[1].is.load.immersed_s = 300;
+            boil_history h = run_actions(&p, 900, &o, actions, 2);
             assert_int_equal(h.end, BOIL_RUN_DONE);
             boil_history_free(&h);
         }
@@ -404,7 +404,7 @@ typedef struct {
     const char *what;
     boil_plant plant;
     double duration_s;
-    boil_action acts[3];
+    boil_action actions[3];
     size_t count;
     boil_run_end end;
 } odd_case;
@@ -412,15 +412,15 @@ typedef struct {
 static void odd_cases_end_in_sense(void **state)
 {
     (void)state;
-    boil_action deep = two_gallons_act(600, 30), lift = {.time_s = 120, .kind = BOIL_ACTION_LIFT};
+    boil_action deep = two_gallons_action(600, 30), lift = {.time_s = 120, .kind = BOIL_ACTION_LIFT};
     deep.is.water.mass_kg = 95; /* ten centimetres */
-    boil_action off = {.time_s = 0, .kind = BOIL_ACTION_HEAT}, heavy = plate_act(60, 8);
+    boil_action off = {.time_s = 0, .kind = BOIL_ACTION_HEAT}, heavy = plate_action(60, 8);
     boil_plant dry = open_plant(60e3), none = open_plant(0), normal = open_plant(30e3), cold = open_plant(30e3);
     cold.charge.temperature_K = CELSIUS(90);
     odd_case cases[] = {
         {"ten centimetres of water", normal, 7200, {deep}, 1, BOIL_RUN_DONE},
         {"ten centimetres of water on a cold bath", cold, 14400, {deep}, 1, BOIL_RUN_DONE},
-        {"two loads at once", normal, 3600, {plate_act(60, 1), plate_act(60, 2)}, 2, BOIL_RUN_DONE},
+        {"two loads at once", normal, 3600, {plate_action(60, 1), plate_action(60, 2)}, 2, BOIL_RUN_DONE},
         {"lifting while quiet", normal, 3600, {heavy, lift}, 2, BOIL_RUN_DONE},
         {"lifting what is not there", normal, 600, {lift}, 1, BOIL_RUN_DONE},
         {"nothing to do", normal, 600, {lift}, 0, BOIL_RUN_DONE},
@@ -433,7 +433,7 @@ static void odd_cases_end_in_sense(void **state)
     for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++)
         for (int k = 0; k < 2; k++) {
             odd_case *c = &cases[i];
-            boil_history h = run_acts(&c->plant, c->duration_s, &options[k], c->acts, c->count);
+            boil_history h = run_actions(&c->plant, c->duration_s, &options[k], c->actions, c->count);
             print_message("%s: ends %d at %.0f s, %zu mode changes, %zu steps\n", c->what, (int)h.end, h.end_s,
                           h.mode_changes, h.steps);
             assert_int_equal(h.end, c->end);
@@ -454,7 +454,7 @@ static void a_run_can_be_interrupted_and_keeps_what_it_has(void **state)
     boil_plant p = open_plant(30e3);
     boil_run_options o = central();
     o.keep_going = stop_soon;
-    boil_history h = run_acts(&p, 3600, &o, NULL, 0);
+    boil_history h = run_actions(&p, 3600, &o, NULL, 0);
     assert_int_equal(h.end, BOIL_RUN_INTERRUPTED);
     assert_true(h.end_s >= 100 && h.end_s < 140 && h.rows_count >= 50);
     boil_history_free(&h);
@@ -467,8 +467,8 @@ static void loads_are_paid_for_in_full(void **state)
     boil_plant p = pinned_plant();
     boil_run_options o = central();
     o.row_interval_s = 0.05;
-    boil_action a = plate_act(60, 1);
-    boil_history h = run_acts(&p, 600, &o, &a, 1);
+    boil_action a = plate_action(60, 1);
+    boil_history h = run_actions(&p, 600, &o, &a, 1);
     double sum = 0;
     for (size_t i = 1; i < h.rows_count; i++)
         sum += o.row_interval_s * (h.rows[i].loads_W + h.rows[i - 1].loads_W) / 2;

@@ -31,7 +31,7 @@ static double liquor_pressure(const void *liquid, double temperature_K, double *
 /* Everything an exchange is made of, with its answer. */
 typedef struct {
     boil_losses losses;
-    boil_ambient room;
+    boil_ambient ambient;
     double activity, area_m2, liquid_K, steam_kg_s, guess_K;
     boil_surface_flow flow;
     long asked;
@@ -41,7 +41,7 @@ typedef struct {
 static exchange exchange_default(void)
 {
     return (exchange){.losses = boil_losses_default(),
-                      .room = boil_ambient_default(),
+                      .ambient = boil_ambient_default(),
                       .activity = 1,
                       .area_m2 = 1,
                       .liquid_K = 350,
@@ -52,7 +52,7 @@ static void exchange_solve(exchange *x)
 {
     liquor l = {x->activity, 0}, *at = &l;
     boil_vapour_pressure vapour = {liquor_pressure, &at};
-    x->outcome = boil_surface_exchange(&x->losses, &x->room, &vapour, x->area_m2, x->liquid_K, x->steam_kg_s,
+    x->outcome = boil_surface_exchange(&x->losses, &x->ambient, &vapour, x->area_m2, x->liquid_K, x->steam_kg_s,
                                        x->guess_K, &x->flow);
     x->asked = l.asked;
 }
@@ -73,7 +73,7 @@ static exchange boiling_bath(void)
     exchange x = exchange_default();
     x.liquid_K = 414.15;
     x.guess_K = 400;
-    x.activity = x.room.pressure_Pa / boil_water_saturation_pressure(x.liquid_K);
+    x.activity = x.ambient.pressure_Pa / boil_water_saturation_pressure(x.liquid_K);
     return x;
 }
 
@@ -116,9 +116,9 @@ static exchange exchange_of_row(published *table, bool skin, double humidity)
 {
     exchange x = exchange_default();
     x.liquid_K = x.guess_K = kelvin(published_number(table, "liquid_F"));
-    x.room.temperature_K = kelvin(published_number(table, "air_F"));
-    x.room.relative_humidity = humidity < 0 ? published_number(table, "humidity") : humidity;
-    x.room.draught_m_s = published_number(table, "air_ft_min") * 0.00508;
+    x.ambient.temperature_K = kelvin(published_number(table, "air_F"));
+    x.ambient.relative_humidity = humidity < 0 ? published_number(table, "humidity") : humidity;
+    x.ambient.draught_m_s = published_number(table, "air_ft_min") * 0.00508;
     if (!skin)
         x.losses.liquid_coefficient_W_m2K = SKIN_OFF;
     return x;
@@ -215,7 +215,7 @@ static void low_flux_is_the_plain_formula(void **state)
         if (strcmp(published_text(table, "quantity"), "formula") != 0)
             continue;
         exchange x = exchange_of_row(table, false, -1);
-        x.room.pressure_Pa = 1e9;
+        x.ambient.pressure_Pa = 1e9;
         x.losses.convection_factor = 0;
         exchange_solve(&x);
         worst = fmax(worst, fabs(evaporation_W(&x) / row_W_m2(table) - 1));
@@ -234,10 +234,10 @@ static void a_pool_lies_between_still_and_active_ones(void **state)
     (void)state;
     exchange x = exchange_default();
     x.liquid_K = x.guess_K = 301.15;
-    x.room.temperature_K = 300.15;
+    x.ambient.temperature_K = 300.15;
     exchange_solve(&x);
     double plain =
-        (89 + 78.2 * 0.3) * 1e-3 * (boil_water_saturation_pressure(301.15) - boil_ambient_vapour_pressure(&x.room));
+        (89 + 78.2 * 0.3) * 1e-3 * (boil_water_saturation_pressure(301.15) - boil_ambient_vapour_pressure(&x.ambient));
     print_message("pool at 28 degC: %.3f of the plain formula (measured 0.74 still, 1.26 active)\n",
                   evaporation_W(&x) / plain);
     assert_true(evaporation_W(&x) / plain > 0.74);
@@ -250,8 +250,8 @@ static void wind_doubles_the_loss(void **state)
     (void)state;
     exchange still = exchange_default(), windy = still;
     still.liquid_K = windy.liquid_K = kelvin(130);
-    still.room.draught_m_s = 0;
-    windy.room.draught_m_s = 1.341;
+    still.ambient.draught_m_s = 0;
+    windy.ambient.draught_m_s = 1.341;
     exchange_solve(&still);
     exchange_solve(&windy);
     assert_true(evaporation_W(&windy) / evaporation_W(&still) > 2);
@@ -266,15 +266,15 @@ static void a_hot_bath_agrees_with_the_textbook(void **state)
     exchange x = exchange_default();
     x.area_m2 = 3.5;
     x.liquid_K = 323.15;
-    x.room = (boil_ambient){92e3, 293.15, 0.52, 0};
+    x.ambient = (boil_ambient){92e3, 293.15, 0.52, 0};
     x.losses.liquid_coefficient_W_m2K = SKIN_OFF;
     exchange_solve(&x);
     assert_close(x.flow.radiation_W, 663, 0.002, 0);
-    x.room.temperature_K = 298.15;
+    x.ambient.temperature_K = 298.15;
     exchange_solve(&x);
     double coefficient = x.flow.convection_W / 3.5 / 25, kg_h = 3600 * x.flow.evaporation_kg_s;
     /* The textbook leaves the high-flux correction out. */
-    double p = 92e3, pw = boil_water_saturation_pressure(323.15), pa = boil_ambient_vapour_pressure(&x.room);
+    double p = 92e3, pw = boil_water_saturation_pressure(323.15), pa = boil_ambient_vapour_pressure(&x.ambient);
     double correction = p * log((p - pa) / (p - pw)) / (pw - pa);
     print_message("textbook bath: convection %+.1f %%, evaporation %+.1f %%, at low flux %+.1f %%\n",
                   100 * (coefficient / 5.126 - 1), 100 * (kg_h / 5.08 - 1), 100 * (kg_h / correction / 5.08 - 1));
@@ -293,8 +293,8 @@ static void walls_agree_with_a_handbook(void **state)
         exchange x = exchange_of_row(table, true, -1);
         boil_tank t = boil_tank_default();
         t.insulation_m = published_number(table, "insulation_in") * 0.0254;
-        double U = boil_wall_coefficient(&x.losses, &t, &x.room, x.liquid_K);
-        double deviation = U * (x.liquid_K - x.room.temperature_K) / row_W_m2(table) - 1;
+        double U = boil_wall_coefficient(&x.losses, &t, &x.ambient, x.liquid_K);
+        double deviation = U * (x.liquid_K - x.ambient.temperature_K) / row_W_m2(table) - 1;
         /* The judged 20 % is wide: the rows are rounded to 3 % at most, and we were fitted to them. */
         assert_true(fabs(deviation) <= 0.04);
         int i = t.insulation_m > 0;
@@ -313,8 +313,8 @@ static void a_whole_tank_agrees_with_the_worked_example(void **state)
     (void)state;
     exchange x = exchange_default();
     x.liquid_K = x.guess_K = kelvin(150);
-    x.room.temperature_K = kelvin(60);
-    x.room.draught_m_s = 0;
+    x.ambient.temperature_K = kelvin(60);
+    x.ambient.draught_m_s = 0;
     x.area_m2 = 10 * 0.09290304;
     exchange_solve(&x);
     boil_tank t = boil_tank_default();
@@ -322,7 +322,7 @@ static void a_whole_tank_agrees_with_the_worked_example(void **state)
     t.length_m = 5 * 0.3048;
     t.width_m = 2 * 0.3048;
     t.level_m = 50.0 / 14 * 0.3048;
-    double loss = evaporation_W(&x) + air_W(&x) + boil_wall_loss(&x.losses, &t, &x.room, x.liquid_K);
+    double loss = evaporation_W(&x) + air_W(&x) + boil_wall_loss(&x.losses, &t, &x.ambient, x.liquid_K);
     print_message("worked tank: %+.1f %%\n", 100 * (loss / (19400 * 0.29307107) - 1));
     assert_close(loss, 19400 * 0.29307107, 0.2, 0);
 }
@@ -342,11 +342,11 @@ static double residual(const exchange *x)
 /* Equation (1) and the rule for e at the answer's skin temperature. */
 static double expected_evaporation(const exchange *x)
 {
-    double skin = x->flow.skin_K, p = x->room.pressure_Pa;
-    double g = x->losses.evaporation_factor * (0.089 + 0.0782 * x->room.draught_m_s) * p / latent_heat(skin);
+    double skin = x->flow.skin_K, p = x->ambient.pressure_Pa;
+    double g = x->losses.evaporation_factor * (0.089 + 0.0782 * x->ambient.draught_m_s) * p / latent_heat(skin);
     double capacity =
         x->area_m2 * g *
-        log((p - boil_ambient_vapour_pressure(&x->room)) / (p - x->activity * boil_water_saturation_pressure(skin)));
+        log((p - boil_ambient_vapour_pressure(&x->ambient)) / (p - x->activity * boil_water_saturation_pressure(skin)));
     return capacity <= 0 ? capacity : fmax(0, capacity - x->steam_kg_s);
 }
 
@@ -430,7 +430,7 @@ static void a_cold_strong_bath_takes_up_moisture(void **state)
     exchange x = exchange_default();
     x.activity = 0.06;
     x.liquid_K = x.guess_K = 293.15;
-    x.room.relative_humidity = 0.9;
+    x.ambient.relative_humidity = 0.9;
     exchange_solve(&x);
     double alone = x.flow.evaporation_kg_s;
     assert_true(alone < 0);
@@ -537,14 +537,14 @@ static exchange random_exchange(uint64_t *seed)
     x.losses.convection_factor = random_factor(seed);
     x.losses.radiation_factor = random_factor(seed);
     x.losses.liquid_coefficient_W_m2K = 1000 + 1000 * next_random(seed);
-    x.room.pressure_Pa = 60e3 + 50e3 * next_random(seed);
-    x.room.temperature_K = 243 + 90 * next_random(seed);
-    x.room.relative_humidity = next_random(seed);
-    x.room.draught_m_s = 3 * next_random(seed);
+    x.ambient.pressure_Pa = 60e3 + 50e3 * next_random(seed);
+    x.ambient.temperature_K = 243 + 90 * next_random(seed);
+    x.ambient.relative_humidity = next_random(seed);
+    x.ambient.draught_m_s = 3 * next_random(seed);
     x.liquid_K = 275 + 170 * next_random(seed);
     x.guess_K = 600 * next_random(seed);
     x.steam_kg_s = next_random(seed) < 0.3 ? 0 : pow(10, -5 + 5 * next_random(seed));
-    double boiling = x.room.pressure_Pa / boil_water_saturation_pressure(x.liquid_K);
+    double boiling = x.ambient.pressure_Pa / boil_water_saturation_pressure(x.liquid_K);
     double which = next_random(seed); /* at the boiling point, a little above, or quiet */
     x.activity = which < 0.2   ? boiling
                  : which < 0.4 ? boiling * (1 + pow(10, -12 * next_random(seed)))
@@ -565,7 +565,7 @@ static void any_input_has_an_answer(void **state)
         exchange_solve(&x);
         assert_int_equal(x.outcome, BOIL_OK);
         assert_true(isfinite(x.flow.evaporation_kg_s) && isfinite(air_W(&x)) && isfinite(x.flow.skin_K));
-        double share = x.activity * boil_water_saturation_pressure(x.flow.skin_K) / x.room.pressure_Pa;
+        double share = x.activity * boil_water_saturation_pressure(x.flow.skin_K) / x.ambient.pressure_Pa;
         assert_true(share < 1 || x.losses.evaporation_factor == 0); /* no film: nothing ends at the boiling point */
         if (share < 0.999 || x.losses.evaporation_factor == 0)
             assert_close(x.flow.evaporation_kg_s, expected_evaporation(&x), 1e-9, 1e-10);

@@ -9,14 +9,14 @@
 
 typedef struct {
     carried_out of[2];
-    contrast c;
+    compare_answer c;
 } pair;
 
 static void carry_out_both(pair *p, const char *a, const char *b)
 {
     carry_out(&p->of[0], a, 0);
     carry_out(&p->of[1], b, 0);
-    p->c = (contrast){&p->of[0].o, &p->of[1].o};
+    p->c = (compare_answer){&p->of[0].o, &p->of[1].o};
 }
 
 static void forget_both(pair *p)
@@ -33,19 +33,19 @@ static size_t settings_that_differ(const pair *p)
     return n;
 }
 
-static void one_water_act_tells_the_pair_apart(void **state)
+static void one_water_action_tells_the_pair_apart(void **state)
 {
     (void)state;
     pair p;
     size_t n;
     carry_out_both(&p, "scenarios/water-while-quiet.bath", "scenarios/water-while-boiling.bath");
     assert_int_equal(settings_that_differ(&p), 0);
-    compare_act *acts = compare_acts(&p.c, &n);
+    compare_action *actions = compare_actions(&p.c, &n);
     assert_int_equal(n, 2);
-    assert_true(acts[0].in_a && !acts[1].in_a);
-    assert_close(acts[0].of->schedule.acts[acts[0].act].time_s, 320, 0, 1e-6);
-    assert_close(acts[1].of->schedule.acts[acts[1].act].time_s, 600, 0, 1e-6);
-    free(acts);
+    assert_true(actions[0].in_a && !actions[1].in_a);
+    assert_close(actions[0].of->schedule.actions[actions[0].action].time_s, 320, 0, 1e-6);
+    assert_close(actions[1].of->schedule.actions[actions[1].action].time_s, 600, 0, 1e-6);
+    free(actions);
     compare_finding *found = compare_findings(&p.c, &n);
     assert_in_range(n, 4, 6);
     for (size_t i = 0; i < n; i++)
@@ -63,9 +63,9 @@ static void nothing_differs_from_itself(void **state)
     size_t n;
     carry_out_both(&p, "scenarios/normal-shift.bath", "scenarios/normal-shift.bath");
     assert_int_equal(settings_that_differ(&p), 0);
-    compare_act *acts = compare_acts(&p.c, &n);
+    compare_action *actions = compare_actions(&p.c, &n);
     assert_int_equal(n, 0);
-    free(acts);
+    free(actions);
     for (size_t i = 0; compare_measured(i) != NULL; i++)
         assert_true(compare_measured(i)->of(&p.of[0].o) == compare_measured(i)->of(&p.of[1].o));
     forget_both(&p);
@@ -88,7 +88,7 @@ static void the_other_tank_differs_in_its_shape(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(one_water_act_tells_the_pair_apart),
+        cmocka_unit_test(one_water_action_tells_the_pair_apart),
         cmocka_unit_test(nothing_differs_from_itself),
         cmocka_unit_test(the_other_tank_differs_in_its_shape),
     };

@@ -17,13 +17,13 @@
 #define PI 3.14159265358979323846
 
 /* Inputs uniform from low to high; nothing made yet. */
-static void begin(study *s, size_t inputs, double low, double high, size_t points, size_t loads)
+static void begin(explore_answer *s, size_t inputs, double low, double high, size_t points, size_t loads)
 {
-    *s = (study){.title = "A study", .path = "a.bath", .limit_s = 120, .freeboard_limit_m = 0.15, .input_count = inputs,
+    *s = (explore_answer){.title = "A study", .path = "a.bath", .limit_s = 120, .freeboard_limit_m = 0.15, .input_count = inputs,
                  .plan = {inputs, points, 8, 1}, .load_count = loads};
     for (size_t i = 0; i < inputs; i++) {
         snprintf(s->inputs[i].words, sizeof s->inputs[i].words, "heat x%zu", i + 1);
-        snprintf(s->inputs[i].said, sizeof s->inputs[i].said, "%g to %g", low, high);
+        snprintf(s->inputs[i].as_written, sizeof s->inputs[i].as_written, "%g to %g", low, high);
         s->inputs[i].dimension = DIM_COUNT;
         s->inputs[i].spread = (boil_spread){.kind = BOIL_SPREAD_UNIFORM, .low = low, .high = high};
     }
@@ -35,7 +35,7 @@ static void begin(study *s, size_t inputs, double low, double high, size_t point
 typedef double function(const double x[]);
 
 /* The slowest recovery is the function; every other result is zero. */
-static void fill(study *s, function *f)
+static void fill(explore_answer *s, function *f)
 {
     double x[BOIL_SAMPLING_INPUTS + 1];
     for (size_t row = 0; row < explore_rows(s); row++) {
@@ -86,7 +86,7 @@ static void indices_are_the_closed_forms(void **state)
     const double v = v1 + v2 + v13, first3[] = {v1 / v, v2 / v, 0}, total3[] = {(v1 + v13) / v, v2 / v, v13 / v};
     static const double a[] = {0, 1, 4.5, 9, 99, 99, 99, 99};
     double part[8], product = 1, first8[8], total8[8];
-    study s;
+    explore_answer s;
     for (int i = 0; i < 8; i++)
         product *= 1 + (part[i] = 1 / (3 * pow(1 + a[i], 2)));
     for (int i = 0; i < 8; i++) {
@@ -119,7 +119,7 @@ static double itself(const double x[])
 static void percentiles_are_the_inputs(void **state)
 {
     (void)state;
-    study s;
+    explore_answer s;
     begin(&s, 2, 0, 100, 256, 0);
     fill(&s, itself);
     explore_spread p = explore_spread_of(&s, 0, EXPLORE_SLOWEST_S);
@@ -138,7 +138,7 @@ static void percentiles_are_the_inputs(void **state)
 static void never_is_later_than_all(void **state)
 {
     (void)state;
-    study s;
+    explore_answer s;
     begin(&s, 2, 0, 100, 256, 0);
     fill(&s, itself);
     for (size_t row = 0; row < explore_rows(&s); row++)
@@ -156,7 +156,7 @@ static void never_is_later_than_all(void **state)
 static void failed_and_missing_rows_are_told_apart(void **state)
 {
     (void)state;
-    study s;
+    explore_answer s;
     begin(&s, 1, 0, 1, 4, 1);
     fill(&s, itself);
     explore_row(&s, 0)[EXPLORE_DONE] = 0;
@@ -178,7 +178,7 @@ static void failed_and_missing_rows_are_told_apart(void **state)
 static void gravest_finding_comes_first(void **state)
 {
     (void)state;
-    study s;
+    explore_answer s;
     explore_finding found[EXPLORE_FINDINGS_MAX];
     begin(&s, 1, 0, 1, 4, 0);
     fill(&s, itself);
@@ -199,7 +199,7 @@ static void gravest_finding_comes_first(void **state)
 static void mixing_is_known_to_vary(void **state)
 {
     (void)state;
-    study s;
+    explore_answer s;
     begin(&s, 1, 0.3, 3, 1, 0);
     assert_false(explore_varies_mixing(&s));
     strcpy(s.inputs[0].words, "mixing time factor");
@@ -209,7 +209,7 @@ static void mixing_is_known_to_vary(void **state)
 
 /* Files ----------------------------------------------------------------------------------------------------------- */
 
-static char *rows_of(const study *s)
+static char *rows_of(const explore_answer *s)
 {
     printed p;
     printed_begin(&p);
@@ -217,7 +217,7 @@ static char *rows_of(const study *s)
     return printed_end(&p);
 }
 
-static char *report_of(const study *s)
+static char *report_of(const explore_answer *s)
 {
     printed p;
     printed_begin(&p);
@@ -247,7 +247,7 @@ static void shards_merge_to_the_same_bytes(void **state)
 {
     (void)state;
     enum { SHARDS = 7 };
-    study whole, part, merged;
+    explore_answer whole, part, merged;
     scratch files[SHARDS + 1];
     const char *paths[SHARDS + 1];
     begin(&whole, 2, 0, 1, 2, 2);
@@ -293,7 +293,7 @@ static char *replaced(const char *text, const char *from, const char *to)
 
 static bool reads(const char *text, size_t length)
 {
-    study s;
+    explore_answer s;
     scratch f = write_scratch(text, length);
     const char *path = f.path;
     bool good = explore_csv_read(&s, &path, 1);
@@ -307,7 +307,7 @@ static bool reads(const char *text, size_t length)
 /* The small study that is written and broken. */
 static char *small_study(void)
 {
-    study s;
+    explore_answer s;
     begin(&s, 2, 0, 1, 1, 1);
     fill(&s, itself);
     char *text = rows_of(&s);
@@ -352,9 +352,9 @@ static void no_file_does_harm(void **state)
     srand(1);
     for (int i = 0; i < 1500; i++) {
         char *other = strdup(text);
-        size_t room = i % 2 ? head : length;
+        size_t span = i % 2 ? head : length;
         for (int k = 0; k < 1 + i % 3; k++)
-            other[(size_t)rand() % room] = bytes[(size_t)rand() % (sizeof bytes - 1)];
+            other[(size_t)rand() % span] = bytes[(size_t)rand() % (sizeof bytes - 1)];
         taken += reads(other, i % 5 ? length : (size_t)rand() % length);
         free(other);
     }
@@ -371,7 +371,7 @@ static void absurd_values_are_reported(void **state)
 {
     (void)state;
     static const double absurd[] = {(double)INFINITY, -(double)INFINITY, 1e308, -1e308, 1e-320};
-    study s;
+    explore_answer s;
     begin(&s, 2, 0, 1, 4, 2);
     fill(&s, itself);
     for (size_t row = 0; row < explore_rows(&s); row++)

@@ -221,13 +221,13 @@ static void a_load_is_lifted_by_the_clock(void **state)
     carried_out c;
     size_t n;
     carry_out(&c, "scenarios/normal-shift.bath", 10);
-    order *list = run_actions_of(&c.o, &n);
+    run_action *list = run_actions_of(&c.o, &n);
     assert_int_equal(n, 8 * 3); /* each hour two loads in, two out, two waters */
     for (size_t i = 1; i < n; i++)
         assert_true(list[i].time_s >= list[i - 1].time_s);
     assert_true(!list[0].lifting && list[0].line.load != NULL);
     assert_true(list[1].line.addition != NULL);
-    assert_true(list[2].lifting && list[2].act == list[0].act);
+    assert_true(list[2].lifting && list[2].action == list[0].action);
     assert_close(list[2].time_s - list[0].time_s, 20 * 60, 0, 1e-6);
     free(list);
     forget(&c);
@@ -254,7 +254,7 @@ static void many_alike_are_one_order(void **state)
     close(file);
     write_many(path);
     carry_out(&c, path, 10);
-    order *list = run_actions_of(&c.o, &n);
+    run_action *list = run_actions_of(&c.o, &n);
     assert_int_equal(n, 3);
     assert_int_equal(list[0].times, 120);
     assert_close(list[0].last_s, 239 * 60, 0, 1e-6);

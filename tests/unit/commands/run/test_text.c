@@ -22,7 +22,7 @@
 typedef struct {
     scenario scenario;
     outcome outcome;
-    boil_action acts[LOADS_MOST + 1];
+    boil_action actions[LOADS_MOST + 1];
     boil_load_result loads[LOADS_MOST];
     boil_addition_result addition;
     boil_row rows[3];
@@ -70,7 +70,7 @@ static void shift_begin(shift *s, size_t loads)
     s->scenario.plant.charge = (boil_initial_charge){{0.8, 0.15, 0.05}, BOIL_BY_BOILING_POINT, 413.7, 0};
     for (size_t i = 0; i < loads; i++) {
         double t = 300 + 1800.0 * (double)i;
-        s->acts[i] = (boil_action){.time_s = t, .kind = BOIL_ACTION_LOAD};
+        s->actions[i] = (boil_action){.time_s = t, .kind = BOIL_ACTION_LOAD};
         s->loads[i] = (boil_load_result){.time_s = t,
                                          .mass_kg = 45,
                                          .boil_lost_s = t + 5,
@@ -80,7 +80,7 @@ static void shift_begin(shift *s, size_t loads)
                                          .lifted_s = t + 1200};
     }
     double end = 1800 * (double)(loads > 2 ? loads : 2);
-    s->scenario.schedule = (boil_schedule){.acts = s->acts, .count = loads, .duration_s = end};
+    s->scenario.schedule = (boil_schedule){.actions = s->actions, .count = loads, .duration_s = end};
     s->rows[0] = row_at(0, true, 0.70);
     s->rows[1] = row_at(end / 2, false, 0.72);
     s->rows[2] = row_at(end, true, 0.70);
@@ -98,7 +98,7 @@ static void shift_begin(shift *s, size_t loads)
 static void add_water(shift *s, double t)
 {
     size_t last = s->scenario.schedule.count++;
-    s->acts[last] = (boil_action){.time_s = t, .kind = BOIL_ACTION_WATER};
+    s->actions[last] = (boil_action){.time_s = t, .kind = BOIL_ACTION_WATER};
     s->addition = (boil_addition_result){.time_s = t,
                                          .over_s = 240,
                                          .mass_kg = 7.57,
@@ -129,13 +129,13 @@ static boil_finding finding(const char *id, const char *title, boil_severity sev
 static void set_found(shift *s, boil_finding f)
 {
     s->found = f;
-    s->outcome.found = (boil_findings){.list = &s->found, .count = 1, .room = 1};
+    s->outcome.found = (boil_findings){.list = &s->found, .count = 1, .capacity = 1};
 }
 
 static void set_possible(shift *s, boil_finding f)
 {
     s->possible = f;
-    s->outcome.possible = (boil_findings){.list = &s->possible, .count = 1, .room = 1};
+    s->outcome.possible = (boil_findings){.list = &s->possible, .count = 1, .capacity = 1};
 }
 
 /* Tests make one shift at a time; it is large. */
@@ -260,18 +260,18 @@ static void the_sheet_tells_kinds_apart_and_what_parts_carry_out(void **state)
     (void)state;
     shift_begin(&the, 1);
     add_water(&the, 3600);
-    the.acts[1].kind = the.addition.kind = BOIL_ACTION_SALTS;
+    the.actions[1].kind = the.addition.kind = BOIL_ACTION_SALTS;
     the.loads[0].drag_out_kg = 0.105;
     char *text = printed_by(sheet_print);
     assert_says(text, "hot in/out  steam layer rise\n");
     assert_says(text, "6:05  load                                6:05     50 s  281.9    90 s -0.231\n");
     assert_says(text, "7:00  salts                               kept        -                 +16.7   x1.3");
     free(text);
-    the.acts[1].kind = the.addition.kind = BOIL_ACTION_LIQUID;
+    the.actions[1].kind = the.addition.kind = BOIL_ACTION_LIQUID;
     text = printed_by(sheet_print);
     assert_says(text, "7:00  liquid                              kept");
     free(text);
-    the.acts[1].kind = BOIL_ACTION_MIXER; /* is no addition: no line */
+    the.actions[1].kind = BOIL_ACTION_MIXER; /* is no addition: no line */
     text = printed_by(sheet_print);
     assert_int_equal(lines_of(text), 3);
     free(text);
