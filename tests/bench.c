@@ -142,7 +142,8 @@ static void explore_in_child(const char *path, size_t points, int threads, int t
     double took = now() - start;
     getrusage(RUSAGE_SELF, &used);
     double processor_s = (double)used.ru_utime.tv_sec + 1e-6 * (double)used.ru_utime.tv_usec;
-    studied r = {(double)explore_rows(&s) / took, processor_s, used.ru_maxrss - (long)(explore_rows(&s) * s.outputs * sizeof(double) / 1024)};
+    studied r = {(double)explore_rows(&s) / took, processor_s,
+                 used.ru_maxrss - (long)(explore_rows(&s) * s.outputs * sizeof(double) / 1024)};
     _exit(write(to, &r, sizeof r) == sizeof r ? 0 : 1);
 }
 

@@ -153,9 +153,7 @@ static void note_boil(boil_charge_work *f, const boil_history *h)
     plan->evaporated_kg = f->bound.water - water;
     plan->water_to_add_kg = plan->bath_water_kg - water;
     plan->freeboard_m = h->summary.freeboard_min_m.value;
-    plan->boil_down_s = plan->water_to_add_kg >= 0 ? 0
-                        : vented_kg_s > 0          ? -plan->water_to_add_kg / vented_kg_s
-                                                   : (double)NAN;
+    plan->boil_down_s = plan->water_to_add_kg >= 0 ? 0 : vented_kg_s > 0 ? -plan->water_to_add_kg / vented_kg_s : (double)NAN;
 }
 
 /* Heat on full; mixer and lid as the scenario has them. */

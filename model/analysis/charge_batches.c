@@ -50,9 +50,8 @@ double boil_charge_work_level(const boil_charge_work *f, const boil_mixture *m, 
 double boil_charge_work_mixing_time(const boil_charge_work *f)
 {
     double mass = boil_mixture_mass(&f->there);
-    return boil_swell_mixing_time(&f->plant.pool, f->plant.fittings.mixer_W / mass,
-                                 boil_tank_equivalent_radius(&f->plant.tank),
-                                 boil_charge_work_level(f, &f->there, f->temperature_K));
+    return boil_swell_mixing_time(&f->plant.pool, f->plant.fittings.mixer_W / mass, boil_tank_equivalent_radius(&f->plant.tank),
+                                  boil_charge_work_level(f, &f->there, f->temperature_K));
 }
 
 /* A trace of salts stands for none. */
@@ -133,7 +132,8 @@ static bool is_in(const boil_row *r, const boil_action *action)
 }
 
 /* Until it has dissolved and the bath is as cool as cool_K, for as long as that. */
-static int run_step(const boil_charge_work *f, const boil_action *action, double over_s, double cool_K, double longest_s, waiting *w)
+static int run_step(const boil_charge_work *f, const boil_action *action, double over_s, double cool_K, double longest_s,
+                    waiting *w)
 {
     boil_plant p = boil_charge_work_plant(f);
     boil_schedule s;

@@ -1,5 +1,5 @@
-/* analysis/charge_batches.h -- a tank as it is being charged, heat off and mixer on: one batch after the other put in and waited
-   out. */
+/* analysis/charge_batches.h -- a tank as it is being charged, heat off and mixer on: one batch after the other put in and
+   waited out. */
 #ifndef BOIL_ANALYSIS_CHARGE_BATCHES_H
 #define BOIL_ANALYSIS_CHARGE_BATCHES_H
 
@@ -7,14 +7,14 @@
 
 typedef struct {
     boil_charge_plan *plan;
-    boil_plant plant;       /* heat off, mixer on */
+    boil_plant plant; /* heat off, mixer on */
     boil_run_options options;
     boil_conditions air;
     double area_m2;
     boil_mixture there;
     double temperature_K, time_s;
-    double bound_J;         /* heat in the solution without tank, losses and evaporation */
-    boil_mixture bound;     /* that solution: nothing has evaporated */
+    double bound_J;     /* heat in the solution without tank, losses and evaporation */
+    boil_mixture bound; /* that solution: nothing has evaporated */
 } boil_charge_work;
 
 /* An empty tank. */
@@ -24,8 +24,8 @@ boil_charge_work boil_charge_work_begin(const boil_plant *p, const boil_run_opti
    not when it cannot be. BOIL_OK, or a failure of a run. */
 int boil_charge_work_put(boil_charge_work *f, boil_action_kind kind, const boil_mixture *all);
 
-boil_plant boil_charge_work_plant(const boil_charge_work *f);       /* what is in the tank as a plant to run */
-double boil_charge_work_mixing_time(const boil_charge_work *f);     /* time constant, s */
+boil_plant boil_charge_work_plant(const boil_charge_work *f);                       /* what is in the tank as a plant to run */
+double boil_charge_work_mixing_time(const boil_charge_work *f);                     /* time constant, s */
 double boil_charge_work_boils_at(const boil_charge_work *f, const boil_mixture *m); /* K, NaN when it does not */
 double boil_charge_work_level(const boil_charge_work *f, const boil_mixture *m, double temperature_K); /* m */
 

@@ -50,7 +50,7 @@ static int plan_with(boil_correct_work *c, double left)
     a->harm_id = a->harm = NULL;
     if (left < 1)
         boil_correct_work_bail_to(c, left * fmin(a->unbailed_level_m, a->most_level_m),
-                                a->bail == BOIL_BAIL_NOTHING ? BOIL_BAIL_FOR_POUR : a->bail);
+                                  a->bail == BOIL_BAIL_NOTHING ? BOIL_BAIL_FOR_POUR : a->bail);
     a->water = a->salts = a->liquid = (boil_correct_step){.mass_kg = 0};
     int outcome = boil_correct_work_find_paces(c);
     return outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE ? boil_correct_work_prove(c) : outcome;

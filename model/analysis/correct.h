@@ -5,8 +5,8 @@
    tank, and a bath of salt fraction s and mass M wanted,  dry salts  s M - S,  water  (1 - s) M - W  and what boils
    off meanwhile. Too much salt for the level wanted makes the level higher. Order: water first (or boil down), then
    salts or liquid, so that the bath is never stronger on the way and no water meets undissolved salt; each at the
-   fastest pace that its own run allows (analysis/pour_rate.h). Water and duration are then corrected until the run of the whole ends
-   at the set point.
+   fastest pace that its own run allows (analysis/pour_rate.h). Water and duration are then corrected until the run of the whole
+   ends at the set point.
 
    It fits, and nothing has to be bailed out, when the bath as it will be keeps the freeboard with the next load going
    in, mixing fast, and each addition keeps it too. Automatic water is shut meanwhile; nothing is dragged out. The
@@ -21,35 +21,35 @@
 #define BOIL_CORRECT_LEVEL_M 2e-3 /* a level is met to that: a dipstick's mark; judgement */
 
 typedef struct {
-    double reads_K;          /* temperature at which it boils, as read */
-    double uncertain_K;      /* of that reading, either way; 0 or more */
-    double level_m;          /* surface above the floor, as measured */
-    bool level_boiling;      /* measured while it boiled: the swell is taken out */
-    double liquid_fraction;  /* make up with ready-mixed liquid of so many salts by mass; 0: with dry salts */
+    double reads_K;           /* temperature at which it boils, as read */
+    double uncertain_K;       /* of that reading, either way; 0 or more */
+    double level_m;           /* surface above the floor, as measured */
+    bool level_boiling;       /* measured while it boiled: the swell is taken out */
+    double liquid_fraction;   /* make up with ready-mixed liquid of so many salts by mass; 0: with dry salts */
     double added_K, liquid_K; /* temperature of the water and salts, and of the liquid, that are added */
     boil_load next_load;
 } boil_correct_case;
 
 typedef enum {
-    BOIL_CORRECT_DONE,       /* there is a plan */
-    BOIL_CORRECT_NO_BATH,    /* no bath of these salts boils at the reading, or at the set point */
-    BOIL_CORRECT_NO_BOIL,    /* the heat does not keep it boiling: the reading is none of a boiling point */
-    BOIL_CORRECT_NO_FREEBOARD,    /* no bath at the set point, however low, keeps the freeboard with the next load in */
-    BOIL_CORRECT_NO_POUR_RATE,    /* an addition does harm at any pace: see `pace` of that step; or the whole: see `harm` */
-    BOIL_CORRECT_TOO_WEAK    /* to make place for so weak a liquid the bath would first boil down too far: see makeup_K */
+    BOIL_CORRECT_DONE,         /* there is a plan */
+    BOIL_CORRECT_NO_BATH,      /* no bath of these salts boils at the reading, or at the set point */
+    BOIL_CORRECT_NO_BOIL,      /* the heat does not keep it boiling: the reading is none of a boiling point */
+    BOIL_CORRECT_NO_FREEBOARD, /* no bath at the set point, however low, keeps the freeboard with the next load in */
+    BOIL_CORRECT_NO_POUR_RATE, /* an addition does harm at any pace: see `pace` of that step; or the whole: see `harm` */
+    BOIL_CORRECT_TOO_WEAK      /* to make place for so weak a liquid the bath would first boil down too far: see makeup_K */
 } boil_correct_end;
 
 /* Why something has to be bailed out first. */
 typedef enum {
     BOIL_BAIL_NOTHING,
-    BOIL_BAIL_FOR_LOAD,      /* the next load would not leave the freeboard */
-    BOIL_BAIL_FOR_POUR       /* at no pace does the addition leave it */
+    BOIL_BAIL_FOR_LOAD, /* the next load would not leave the freeboard */
+    BOIL_BAIL_FOR_POUR  /* at no pace does the addition leave it */
 } boil_bail;
 
 /* By balance alone, without what boils off. Negative water: to be boiled off. */
 typedef struct {
     double salts_kg, liquid_kg, water_kg;
-    double level_m;          /* still, at the set point, afterwards */
+    double level_m; /* still, at the set point, afterwards */
 } boil_correct_amounts;
 
 typedef struct {
@@ -66,22 +66,22 @@ typedef struct {
     double freeboard_now_m;                       /* as it boils */
     /* What is wanted. */
     double set_point_K;
-    double wanted_level_m;   /* both are those of the scenario's bath */
-    double most_level_m;     /* highest still level at the set point that keeps the freeboard with the next load in */
+    double wanted_level_m; /* both are those of the scenario's bath */
+    double most_level_m;   /* highest still level at the set point that keeps the freeboard with the next load in */
     /* Before anything else. */
     boil_bail bail;
-    double bail_kg, bail_m3; /* of the bath as it is */
-    double unbailed_level_m; /* still level that it would come to without */
+    double bail_kg, bail_m3;  /* of the bath as it is */
+    double unbailed_level_m;  /* still level that it would come to without */
     double bail_to_wanted_m3; /* what to bail out in all so that it ends at the level wanted; 0: it does */
     /* The plan, from the bath that is left. */
     boil_plant start;
     boil_correct_amounts amounts, amounts_low, amounts_high; /* for the reading, and for both ends of its uncertainty */
-    boil_correct_step water, salts, liquid; /* the water with what boils off meanwhile */
-    double boil_down_s;      /* before the salts, or alone */
-    double makeup_K;         /* where it boils as salts or liquid begin */
+    boil_correct_step water, salts, liquid;                  /* the water with what boils off meanwhile */
+    double boil_down_s;                                      /* before the salts, or alone */
+    double makeup_K;                                         /* where it boils as salts or liquid begin */
     const char *harm_id, *harm; /* finding that the whole raises however slowly, and its title; NULL: none */
-    double done_s;           /* whole minutes */
-    double boiled_off_kg;    /* boiled and evaporated until then */
+    double done_s;              /* whole minutes */
+    double boiled_off_kg;       /* boiled and evaporated until then */
     /* How it ends, by its run: central, and the least freeboard mixing fast. */
     double end_K, end_fraction, end_strength_kg_m3;
     double end_still_m, end_boiling_m, end_loaded_m /* highest as the next load goes in, mixing fast */;

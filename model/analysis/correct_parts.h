@@ -1,5 +1,5 @@
-/* analysis/correct_parts.h -- what the rooms of a correction share while it is found. From one room to the next: what there is and
-   is wanted (correct_bath), how much fits and what that takes (correct_room), the steps and their paces
+/* analysis/correct_parts.h -- what the rooms of a correction share while it is found. From one room to the next: what there is
+   and is wanted (correct_bath), how much fits and what that takes (correct_room), the steps and their paces
    (correct_steps), and the run of the whole that proves them (correct_proof). */
 #ifndef BOIL_ANALYSIS_CORRECT_PARTS_H
 #define BOIL_ANALYSIS_CORRECT_PARTS_H

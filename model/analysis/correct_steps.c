@@ -76,7 +76,8 @@ static int before_makeup(const boil_correct_work *c, boil_plant *p, double *boil
     return BOIL_OK;
 }
 
-static int find_pace(const boil_correct_work *c, const boil_plant *p, boil_action_kind kind, double mass_kg, boil_pour_rate *pace)
+static int find_pace(const boil_correct_work *c, const boil_plant *p, boil_action_kind kind, double mass_kg,
+                     boil_pour_rate *pace)
 {
     boil_action action = action_of(c->a, kind, mass_kg);
     int outcome = boil_pour_rate_fastest(p, &action, kind == BOIL_ACTION_WATER ? c->vent_kg_s : 0, &c->options, pace);

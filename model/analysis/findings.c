@@ -32,8 +32,8 @@ static const kind LOAD_HEAVY = {"load-heavy", "load over the rule of thumb for t
 static const kind LOAD_QUIET = {"load-on-quiet-bath", "load put in before the boil was back",
                                 "Wait for a steady boil before the next load.", BOIL_UNIT_TIME, NULL};
 static const kind LOAD_COLD = {"load-not-hot", "parts lifted before they were hot through",
-                               "Leave them in longer: a boil that is back does not show that the steel is hot.",
-                               BOIL_UNIT_TIME, NULL};
+                               "Leave them in longer: a boil that is back does not show that the steel is hot.", BOIL_UNIT_TIME,
+                               NULL};
 static const kind TUBES = {"tubes", "tubes or hollow parts",
                            "Open both ends, drain them, lower them slowly and point them away from people: steam in a bore "
                            "throws hot caustic.",
@@ -50,8 +50,8 @@ static const kind SURFACE_BOILS = {"surface-boils", "the surface boils, the bath
                                    "its own boiling point.",
                                    BOIL_UNIT_TIME, NULL};
 static const kind SURGE = {"steam-surge", "surge of steam",
-                           "Add water more slowly, and only into a full boil; keep people away from the rim.",
-                           BOIL_UNIT_RATIO, NULL};
+                           "Add water more slowly, and only into a full boil; keep people away from the rim.", BOIL_UNIT_RATIO,
+                           NULL};
 static const kind OVERFLOW_SWELLED = {"overflow", "the boiling surface reaches the rim",
                                       "Hot caustic leaves the tank: cut the heat early, lower the level, add water more "
                                       "slowly; what follows in this run is not a prediction.",
@@ -61,13 +61,13 @@ static const kind OVERFLOW_STILL = {"overflow-still", "the still surface reaches
                                     "adding anything.",
                                     BOIL_UNIT_LENGTH, NULL};
 static const kind FREEBOARD = {"freeboard-low", "freeboard below the limit",
-                               "Lower the level, load less at a time, or turn the heat down while it swells.",
-                               BOIL_UNIT_LENGTH, NULL};
+                               "Lower the level, load less at a time, or turn the heat down while it swells.", BOIL_UNIT_LENGTH,
+                               NULL};
 static const kind TOO_HOT = {"bath-too-hot", "the bath boils above its band",
                              "It is too strong: add water slowly, while it boils.", BOIL_UNIT_TEMPERATURE, NULL};
 static const kind TOO_COOL = {"bath-too-cool", "the bath boils below its band",
-                              "It is too weak: let water boil off, or add salts in small portions.",
-                              BOIL_UNIT_TEMPERATURE, NULL};
+                              "It is too weak: let water boil off, or add salts in small portions.", BOIL_UNIT_TEMPERATURE,
+                              NULL};
 static const kind HEATER_BARE = {"heater-uncovered", "the level falls below the top of the heater",
                                  "Keep the heater covered: a bare one burns out and can ignite what touches it.",
                                  BOIL_UNIT_LENGTH, NULL};
@@ -77,16 +77,16 @@ static const kind SUPERHEAT = {"superheat-stored", "the floor of a deep bath boi
                                "A deep bath stores heat that a stir or a load sets free at once; a shallow one does not.",
                                BOIL_UNIT_DIFFERENCE, NULL};
 static const kind TALL = {"tank-tall", "the bath is deep for its area",
-                          "Steam per area makes tall narrow tanks boil over: give it more area or less heat.",
-                          BOIL_UNIT_RATIO, NULL};
+                          "Steam per area makes tall narrow tanks boil over: give it more area or less heat.", BOIL_UNIT_RATIO,
+                          NULL};
 
 static const kind SALT_QUIET = {"salt-on-quiet-bath", "dry salt on a bath that neither boils nor is mixed",
                                 "Stop. It sinks, heats and lies hot on the floor; add salt slowly, into a boiling or mixed "
                                 "bath only.",
                                 BOIL_UNIT_MASS, NULL};
 static const kind SALT_SLUG = {"salt-slug", "slug of dry salt boils up",
-                               "Sift it in many times more slowly, in small portions, and let each dissolve.",
-                               BOIL_UNIT_LENGTH, NULL};
+                               "Sift it in many times more slowly, in small portions, and let each dissolve.", BOIL_UNIT_LENGTH,
+                               NULL};
 static const kind SALT_BED = {"salt-bed", "bed of undissolved salt on the floor",
                               "Add no more; turn the heat down and the mixer on until it is gone: a heated floor under salt "
                               "overheats and can throw the bath out when the bed breaks.",
@@ -94,8 +94,7 @@ static const kind SALT_BED = {"salt-bed", "bed of undissolved salt on the floor"
 static const kind SALT_MUCH = {"salt-too-much", "too much salt for the tank",
                                "The water that brings the boiling point back would not fit: bail out liquid into a dry "
                                "steel vessel before adding it.",
-                               BOIL_UNIT_LENGTH,
-                                "water to bring the boiling point back:"};
+                               BOIL_UNIT_LENGTH, "water to bring the boiling point back:"};
 static const kind LIQUID_STOPS = {"liquid-stops-boil", "liquid stops the boil for longer than the limit",
                                   "Add it in smaller portions, each after the boil is back.", BOIL_UNIT_TIME,
                                   "the largest addition that would not:"};
@@ -108,13 +107,13 @@ static const kind VALVE_QUIET = {"control-on-quiet-bath", "the valve adds water 
 static const kind CRYSTALS = {"crystals", "salts crystallise as the bath cools",
                               "Let it cool undisturbed under its lid; expect a crust on floor and surface, and measure "
                               "nothing until it has dissolved again.",
-                              BOIL_UNIT_TEMPERATURE,
-                                "nitrate and nitrite that fall out:"};
+                              BOIL_UNIT_TEMPERATURE, "nitrate and nitrite that fall out:"};
 static const kind RESTART = {"restart-over-crystals", "heat under crystals",
                              "Heat gently, from the side or the top first, and keep a way open for steam: liquid trapped "
                              "under a crust overheats and can throw it out without warning.",
                              BOIL_UNIT_MASS, NULL};
 
+/* clang-format off */
 static const kind *const kinds[] = {
     &NEVER_BOILS, &NEVER_RETURNS, &BOIL_LOST, &LOAD_HEAVY, &LOAD_QUIET, &LOAD_COLD, &TUBES, &WATER_QUIET,
     &LAYER, &SURFACE_BOILS, &SURGE, &OVERFLOW_SWELLED, &OVERFLOW_STILL, &FREEBOARD, &TOO_HOT, &TOO_COOL,
@@ -128,6 +127,7 @@ const char *boil_finding_listed(size_t index, const char **title)
     *title = kinds[index]->title;
     return kinds[index]->id;
 }
+/* clang-format on */
 
 const char *boil_severity_word(boil_severity s)
 {
@@ -148,7 +148,8 @@ static void find_needing(judge *j, const kind *k, boil_severity severity, double
                          double needed_W, double needed_kg)
 {
     boil_findings *f = j->list;
-    boil_finding finding = {k->id, k->title, k->advice, severity, time, value, limit, k->unit, needed_W, needed_kg, k->needed_words, 1};
+    boil_finding finding = {k->id,   k->title, k->advice, severity,        time, value, limit,
+                            k->unit, needed_W, needed_kg, k->needed_words, 1};
     for (size_t i = 0; i < f->count; i++)
         if (strcmp(f->list[i].id, k->id) == 0) {
             size_t count = f->list[i].count + 1;
@@ -203,11 +204,10 @@ static void judge_return(judge *j, const boil_run_options *o)
         needed = (double)NAN;
     double heat = boil_heater_output(&j->plant->heater, 1, j->history->summary.boiling_point_end_K);
     if (q->cause == BOIL_QUIET_START)
-        find_needing(j, &NEVER_BOILS, BOIL_WARNING, q->start_s, heat, needed, needed,
-                     (double)NAN);
+        find_needing(j, &NEVER_BOILS, BOIL_WARNING, q->start_s, heat, needed, needed, (double)NAN);
     else
-        find_needing(j, &NEVER_RETURNS, BOIL_WARNING, q->start_s, h->end_s - q->start_s, j->plant->limits.recovery_s,
-                     needed, (double)NAN);
+        find_needing(j, &NEVER_RETURNS, BOIL_WARNING, q->start_s, h->end_s - q->start_s, j->plant->limits.recovery_s, needed,
+                     (double)NAN);
 }
 
 static void judge_loads(judge *j)
@@ -240,8 +240,7 @@ static void judge_water(judge *j)
     for (size_t i = 0; i < h->additions_count; i++) {
         const boil_addition_result *a = &h->additions[i];
         if (a->quiet_poured_kg > 0.01 * a->mass_kg)
-            find(j, a->kind == BOIL_ACTION_WATER ? &WATER_QUIET : &SALT_QUIET, BOIL_WARNING, a->time_s, a->quiet_poured_kg,
-                 0);
+            find(j, a->kind == BOIL_ACTION_WATER ? &WATER_QUIET : &SALT_QUIET, BOIL_WARNING, a->time_s, a->quiet_poured_kg, 0);
     }
 }
 
@@ -260,8 +259,8 @@ static void judge_salts(judge *j)
     if (s->bed_max_m > 2e-3) /* two grains deep is a bed, less are grains: judgement */
         find(j, &SALT_BED, s->bed_superheat_max_K.value > 10 ? BOIL_WARNING : BOIL_CAUTION, (double)NAN, s->bed_max_m, 2e-3);
     if (s->salts_added_kg > 0 && s->restored_level_m > depth - limit)
-        find_needing(j, &SALT_MUCH, s->restored_level_m > depth ? BOIL_WARNING : BOIL_CAUTION, h->end_s,
-                     s->restored_level_m, depth - limit, (double)NAN, s->restoring_water_kg);
+        find_needing(j, &SALT_MUCH, s->restored_level_m > depth ? BOIL_WARNING : BOIL_CAUTION, h->end_s, s->restored_level_m,
+                     depth - limit, (double)NAN, s->restoring_water_kg);
 }
 
 static void judge_liquid(judge *j, const boil_run_options *o)
@@ -368,11 +367,9 @@ static void judge_level(judge *j)
     if (least < limit && least > 0)
         find(j, &FREEBOARD, least < limit / 2 ? BOIL_WARNING : BOIL_CAUTION, s->freeboard_min_m.time_s, least, limit);
     if (t->heated == BOIL_HEATED_INSIDE && s->still_level_min_m.value < boil_tank_heater_top(t))
-        find(j, &HEATER_BARE, BOIL_WARNING, s->still_level_min_m.time_s, s->still_level_min_m.value,
-             boil_tank_heater_top(t));
+        find(j, &HEATER_BARE, BOIL_WARNING, s->still_level_min_m.time_s, s->still_level_min_m.value, boil_tank_heater_top(t));
     if (s->still_level_min_m.value < boil_tank_parts_top(t))
-        find(j, &PARTS_BARE, BOIL_CAUTION, s->still_level_min_m.time_s, s->still_level_min_m.value,
-             boil_tank_parts_top(t));
+        find(j, &PARTS_BARE, BOIL_CAUTION, s->still_level_min_m.time_s, s->still_level_min_m.value, boil_tank_parts_top(t));
 }
 
 static void judge_band(judge *j)
@@ -380,11 +377,9 @@ static void judge_band(judge *j)
     const boil_summary *s = &j->history->summary;
     const boil_limits *l = &j->plant->limits;
     if (s->temperature_max_K.value > l->boiling_point_high_K)
-        find(j, &TOO_HOT, BOIL_CAUTION, s->temperature_max_K.time_s, s->temperature_max_K.value,
-             l->boiling_point_high_K);
+        find(j, &TOO_HOT, BOIL_CAUTION, s->temperature_max_K.time_s, s->temperature_max_K.value, l->boiling_point_high_K);
     if (s->temperature_min_K.value < l->boiling_point_low_K)
-        find(j, &TOO_COOL, BOIL_NOTICE, s->temperature_min_K.time_s, s->temperature_min_K.value,
-             l->boiling_point_low_K);
+        find(j, &TOO_COOL, BOIL_NOTICE, s->temperature_min_K.time_s, s->temperature_min_K.value, l->boiling_point_low_K);
 }
 
 /* Wide and shallow is well, tall and narrow boils over: common practice, no source; the limits are judgement. */
@@ -433,8 +428,8 @@ static void keep_what_is_new(boil_findings *fast, const boil_findings *central)
     for (size_t i = 0; i < fast->count; i++) {
         bool known = false;
         for (size_t k = 0; k < central->count; k++)
-            known = known || (strcmp(fast->list[i].id, central->list[k].id) == 0 &&
-                              fast->list[i].severity <= central->list[k].severity);
+            known = known ||
+                    (strcmp(fast->list[i].id, central->list[k].id) == 0 && fast->list[i].severity <= central->list[k].severity);
         if (!known)
             fast->list[kept++] = fast->list[i];
     }

@@ -9,34 +9,34 @@ typedef enum { BOIL_NOTICE, BOIL_CAUTION, BOIL_WARNING, BOIL_DANGER } boil_sever
 const char *boil_severity_word(boil_severity s); /* "NOTICE", ... */
 
 typedef enum {
-    BOIL_UNIT_TIME,          /* s */
-    BOIL_UNIT_LENGTH,        /* m */
-    BOIL_UNIT_MASS,          /* kg */
-    BOIL_UNIT_MASS_FLOW,     /* kg/s */
-    BOIL_UNIT_TEMPERATURE,   /* K */
-    BOIL_UNIT_DIFFERENCE,    /* K */
-    BOIL_UNIT_POWER,         /* W */
-    BOIL_UNIT_DENSITY,       /* kg/m3: load per volume */
-    BOIL_UNIT_RATIO          /* 1 */
+    BOIL_UNIT_TIME,        /* s */
+    BOIL_UNIT_LENGTH,      /* m */
+    BOIL_UNIT_MASS,        /* kg */
+    BOIL_UNIT_MASS_FLOW,   /* kg/s */
+    BOIL_UNIT_TEMPERATURE, /* K */
+    BOIL_UNIT_DIFFERENCE,  /* K */
+    BOIL_UNIT_POWER,       /* W */
+    BOIL_UNIT_DENSITY,     /* kg/m3: load per volume */
+    BOIL_UNIT_RATIO        /* 1 */
 } boil_unit_kind;
 
 typedef struct {
-    const char *id;          /* stable, lower case with hyphens: "boil-lost-long" */
-    const char *title;       /* a few words */
-    const char *advice;      /* one sentence: what to do */
+    const char *id;     /* stable, lower case with hyphens: "boil-lost-long" */
+    const char *title;  /* a few words */
+    const char *advice; /* one sentence: what to do */
     boil_severity severity;
-    double time_s;           /* NaN: holds for the whole run */
-    double value, limit;     /* limit NaN: none */
+    double time_s;       /* NaN: holds for the whole run */
+    double value, limit; /* limit NaN: none */
     boil_unit_kind unit;
-    double needed_W;         /* boil-never-returns, never-boils: smallest heat to the tank that would do; else NaN */
-    double needed_kg;        /* liquid-stops-boil: largest addition that would not; salt-too-much: water to
+    double needed_W;          /* boil-never-returns, never-boils: smallest heat to the tank that would do; else NaN */
+    double needed_kg;         /* liquid-stops-boil: largest addition that would not; salt-too-much: water to
                                 restore; crystals: how much falls out; else NaN */
     const char *needed_words; /* what needed_kg is, to be put before it; NULL when there is none */
-    size_t count;            /* how often the same thing was found; the gravest, else the first, is shown */
+    size_t count;             /* how often the same thing was found; the gravest, else the first, is shown */
 } boil_finding;
 
 typedef struct {
-    boil_finding *list;      /* gravest first, then by time */
+    boil_finding *list; /* gravest first, then by time */
     size_t count, capacity;
 } boil_findings;
 

@@ -91,7 +91,7 @@ static int meets(void *context, double heat_W, bool *yes)
 }
 
 int boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
-                   double precision, double *heat_W)
+                                  double precision, double *heat_W)
 {
     sized_case c = case_of(p, s, o, limit_s);
     double area = boil_tank_area(&p->tank), no;
@@ -123,7 +123,7 @@ static int stays_below(void *context, double heat_W, bool *yes)
 }
 
 int boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
-                                 double *heat_W)
+                                   double *heat_W)
 {
     sized_case c = case_of(p, s, o, 0);
     double no;
@@ -132,7 +132,7 @@ int boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, 
 }
 
 int boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
-                             double *heat_W)
+                               double *heat_W)
 {
     sized_case c = case_of(p, s, o, 0);
     double over;
@@ -164,7 +164,7 @@ static int liquid_does(const boil_plant *p, boil_schedule *trial, const boil_run
 }
 
 int boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, size_t index,
-                             double limit_s, double *mass_kg)
+                                    double limit_s, double *mass_kg)
 {
     boil_schedule trial;
     boil_schedule_init(&trial, s->duration_s);

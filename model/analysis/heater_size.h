@@ -1,5 +1,5 @@
-/* analysis/heater_size.h -- how much heat: answers found by running the case itself. The heat is that to the tank at full dial; the heater
-   is made as large as it takes. */
+/* analysis/heater_size.h -- how much heat: answers found by running the case itself. The heat is that to the tank at full dial;
+   the heater is made as large as it takes. */
 #ifndef BOIL_ANALYSIS_HEATER_SIZE_H
 #define BOIL_ANALYSIS_HEATER_SIZE_H
 
@@ -21,22 +21,22 @@ bool boil_heater_size_meets(const boil_history *h, double limit_s);
 /* Smallest heat with which every load has the boil back within limit_s: scanned up from what the calm bath loses, then
    bracketed to `precision` (0.002) and given from the upper side. Outcomes as above. */
 int boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
-                   double precision, double *heat_W);
+                                  double precision, double *heat_W);
 
 /* Smallest heat from from_W up with which the run stays below the rim, to 0.2 % from the upper side: from_W itself, unless
    water poured while the boil is away surges over the rim when it returns, and more heat keeps the boil. Outcomes as above. */
 int boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
-                                 double *heat_W);
+                                   double *heat_W);
 
 /* Largest heat from from_W up with which the run stays below the rim, to 0.2 % from the lower side: 0 when from_W is too much
    already. BOIL_NO_ROOT when it never boils over, BOIL_RANGE when the run leaves the properties' range first. */
 int boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
-                             double *heat_W);
+                               double *heat_W);
 
-/* Largest mass, kg, of the addition of ready-mixed liquid that is action `index`, poured over the same time, after which the boil
-   is not lost for longer than limit_s: bracketed to one per cent, given from the lower side. BOIL_NO_ROOT when even a
+/* Largest mass, kg, of the addition of ready-mixed liquid that is action `index`, poured over the same time, after which the
+   boil is not lost for longer than limit_s: bracketed to one per cent, given from the lower side. BOIL_NO_ROOT when even a
    thousandth of it is too much. */
 int boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, size_t index,
-                             double limit_s, double *mass_kg);
+                                    double limit_s, double *mass_kg);
 
 #endif

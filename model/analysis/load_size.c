@@ -83,7 +83,7 @@ static int ask_too_heavy(void *context, double times, bool *yes)
 }
 
 int boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
-                           double *times)
+                            double *times)
 {
     capacity_case c = case_of(p, s, o, limit_s);
     boil_bisection heavier = {ask_too_heavy, &c, 1, 1000, 1.2, 0.002}, lighter = {ask_holds, &c, 1, 0.001, 0.8, 0.002};
@@ -164,7 +164,7 @@ static int repeats(void *context, double interval_s, bool *yes)
 }
 
 int boil_load_size_interval(const boil_plant *watered, const boil_load *l, const boil_run_options *o, double limit_s,
-                           double *interval_s)
+                            double *interval_s)
 {
     capacity_case c = case_of(watered, NULL, o, limit_s);
     double too_short;
@@ -215,7 +215,7 @@ static int opens_with_area(void *context, double times, bool *yes)
 }
 
 int boil_load_size_opening_load(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
-                               double *share)
+                                double *share)
 {
     capacity_case c = case_of(p, s, o, limit_s);
     double too_heavy;
@@ -224,7 +224,7 @@ int boil_load_size_opening_load(const boil_plant *p, const boil_schedule *s, con
 }
 
 int boil_load_size_opening_area(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
-                               double *times)
+                                double *times)
 {
     capacity_case c = case_of(p, s, o, limit_s);
     double too_small;

@@ -16,14 +16,14 @@ double boil_pour_rate_by_hand(boil_action_kind kind)
 {
     return kind == BOIL_ACTION_WATER   ? BOIL_POUR_RATE_WATER_KG_S
            : kind == BOIL_ACTION_SALTS ? BOIL_POUR_RATE_SALTS_KG_S
-                                    : BOIL_POUR_RATE_LIQUID_KG_S;
+                                       : BOIL_POUR_RATE_LIQUID_KG_S;
 }
 
 double boil_action_mass(const boil_action *a)
 {
     return a->kind == BOIL_ACTION_WATER   ? a->is.water.mass_kg
            : a->kind == BOIL_ACTION_SALTS ? a->is.salts.mass_kg
-                                       : a->is.liquid.mass_kg;
+                                          : a->is.liquid.mass_kg;
 }
 
 void boil_action_pour(boil_action *a, double mass_kg, double rate_kg_s)
@@ -42,7 +42,7 @@ void boil_action_pour(boil_action *a, double mass_kg, double rate_kg_s)
 }
 
 boil_action boil_pour_rate_action(boil_action_kind kind, double mass_kg, const double blend[BOIL_SALTS], double liquid_fraction,
-                       double temperature_K)
+                                  double temperature_K)
 {
     boil_action a = {.kind = kind};
     if (kind == BOIL_ACTION_WATER)
@@ -72,7 +72,7 @@ static const boil_finding *found(const boil_findings *f, const char *id)
 }
 
 int boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
-                      const char **title)
+                           const char **title)
 {
     boil_findings all;
     *id = *title = NULL;
@@ -149,11 +149,13 @@ static int halve(pouring *c, double by_hand, double slowest, double ratio)
     return outcome;
 }
 
-int boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s, const boil_run_options *o, boil_pour_rate *out)
+int boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s, const boil_run_options *o,
+                           boil_pour_rate *out)
 {
     pouring c = {p, *action, boil_action_mass(action), boils_off_kg_s, *o, out};
     double by_hand = boil_pour_rate_by_hand(action->kind), gaining = BOIL_POUR_RATE_GAINS * boils_off_kg_s;
-    double in_time = c.mass_kg / BOIL_POUR_RATE_LONGEST_S + boils_off_kg_s, slowest = fmax(in_time, gaining > 0 ? gaining : by_hand / 100);
+    double in_time = c.mass_kg / BOIL_POUR_RATE_LONGEST_S + boils_off_kg_s,
+           slowest = fmax(in_time, gaining > 0 ? gaining : by_hand / 100);
     *out = (boil_pour_rate){.rate_kg_s = (double)NAN};
     c.action.time_s = 0;
     c.options.mixing_time_factor = BOIL_POUR_RATE_FAST_MIXING;

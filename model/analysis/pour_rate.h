@@ -1,5 +1,5 @@
-/* analysis/pour_rate.h -- how fast something may go into a bath as it stands: found by running the pour, mixing three times faster
-   than estimated, never from a rule. A pace will do when its run raises no finding of surge, freeboard, overflow, lost
+/* analysis/pour_rate.h -- how fast something may go into a bath as it stands: found by running the pour, mixing three times
+   faster than estimated, never from a rule. A pace will do when its run raises no finding of surge, freeboard, overflow, lost
    boil, floating water, or salt lying undissolved. */
 #ifndef BOIL_ANALYSIS_POUR_RATE_H
 #define BOIL_ANALYSIS_POUR_RATE_H
@@ -32,11 +32,12 @@ typedef struct {
    long, do not matter. boils_off_kg_s: what the bath gives off and the action makes up for besides, as long as it pours;
    0: nothing. BOIL_NO_ROOT when not even a hundredth of the hand's pace will do, or what just gains on the boil-off, or what
    is in within a shift: limited_by says why. */
-int boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s, const boil_run_options *o, boil_pour_rate *out);
+int boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s, const boil_run_options *o,
+                           boil_pour_rate *out);
 
 /* The first finding that forbids a pour in a history of its run; NULL: none does. */
 int boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
-                      const char **title);
+                           const char **title);
 
 double boil_pour_rate_by_hand(boil_action_kind kind); /* kg/s, as above */
 /* At which ready-mixed liquid is poured, K: the room's, or 5 K above where it crystallises, since it comes as a
@@ -46,9 +47,9 @@ double boil_pour_rate_liquid_temperature(const double blend[BOIL_SALTS], double 
 /* An action that adds so much of a kind, of a temperature, by hand; the salts of the bath's own blend, in liquid so much
    of it. */
 boil_action boil_pour_rate_action(boil_action_kind kind, double mass_kg, const double blend[BOIL_SALTS], double liquid_fraction,
-                       double temperature_K);
+                                  double temperature_K);
 
-double boil_action_mass(const boil_action *a);      /* kg, of an action that adds something */
+double boil_action_mass(const boil_action *a); /* kg, of an action that adds something */
 void boil_action_pour(boil_action *a, double mass_kg, double rate_kg_s);
 
 #endif

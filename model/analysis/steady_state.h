@@ -5,13 +5,13 @@
 #include "simulate/run.h"
 
 typedef struct {
-    double losses_W;           /* least heat to the tank with which the bath boils at all */
-    double volume_m3;          /* of still bath */
+    double losses_W;  /* least heat to the tank with which the bath boils at all */
+    double volume_m3; /* of still bath */
     double boiling_point_K;
-    double steam_kg_s;         /* formed in the pool; 0 when the heat does not carry the boil */
+    double steam_kg_s; /* formed in the pool; 0 when the heat does not carry the boil */
     double evaporated_kg_s;
-    double steam_m3_s;         /* both, as steam at the boiling point and the room's pressure */
-    double swell_m;            /* upper estimate of the level over the still one */
+    double steam_m3_s; /* both, as steam at the boiling point and the room's pressure */
+    double swell_m;    /* upper estimate of the level over the still one */
     double freeboard_m;
 } boil_steady_state;
 

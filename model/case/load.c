@@ -41,8 +41,8 @@ static const char *parts_problem(const boil_load *l)
         return "mass of the parts must be 0.001 to 1e5 kg";
     if (!within(l->metal.density_kg_m3, 1000, 25000))
         return "density of the metal must be 1000 to 25000 kg/m3";
-    if (!(l->shape == BOIL_SHAPE_PLATE || l->shape == BOIL_SHAPE_BAR || l->shape == BOIL_SHAPE_BALL
-          || l->shape == BOIL_SHAPE_TUBE))
+    if (!(l->shape == BOIL_SHAPE_PLATE || l->shape == BOIL_SHAPE_BAR || l->shape == BOIL_SHAPE_BALL ||
+          l->shape == BOIL_SHAPE_TUBE))
         return "shape must be plate, bar, ball or tube";
     if (!within(l->size_m, 1e-4, 1))
         return "thickness or diameter of the parts must be 1e-4 to 1 m";

@@ -19,11 +19,7 @@ boil_plant boil_plant_default(void)
                    .boiling_point_high_K = 419.26,
                    .load_per_volume_kg_m3 = 59.913},
         .control = boil_water_control_default(),
-        .fittings = {.exhaust_on = true,
-                     .still_draught_m_s = 0.1,
-                     .lid_W_m2K = 7,
-                     .lid_return = 0.8,
-                     .grain_m = 1e-3},
+        .fittings = {.exhaust_on = true, .still_draught_m_s = 0.1, .lid_W_m2K = 7, .lid_return = 0.8, .grain_m = 1e-3},
         .elevation_factor = 1,
         .transport = boil_transport_default(),
         .pool = boil_swell_default(),
@@ -86,11 +82,11 @@ static const char *fittings_problem(const boil_fittings *f)
 
 const char *boil_plant_problem(const boil_plant *p)
 {
-    const char *found[] = {boil_tank_problem(&p->tank),     boil_ambient_problem(&p->ambient),
-                           boil_heater_problem(&p->heater), boil_losses_problem(&p->losses),
-                           boil_swell_problem(&p->pool),     boil_water_layer_law_problem(&p->layer),
-                           charge_problem(&p->charge),      limits_problem(&p->limits),
-                           boil_water_control_problem(&p->control), fittings_problem(&p->fittings)};
+    const char *found[] = {
+        boil_tank_problem(&p->tank),     boil_ambient_problem(&p->ambient), boil_heater_problem(&p->heater),
+        boil_losses_problem(&p->losses), boil_swell_problem(&p->pool),      boil_water_layer_law_problem(&p->layer),
+        charge_problem(&p->charge),      limits_problem(&p->limits),        boil_water_control_problem(&p->control),
+        fittings_problem(&p->fittings)};
     for (size_t i = 0; i < sizeof found / sizeof found[0]; i++)
         if (found[i])
             return found[i];

@@ -8,10 +8,8 @@
 
 boil_ambient boil_ambient_default(void)
 {
-    return (boil_ambient){.pressure_Pa = BOIL_STANDARD_ATMOSPHERE,
-                       .temperature_K = 293.15,
-                       .relative_humidity = 0.5,
-                       .draught_m_s = 0.3};
+    return (boil_ambient){
+        .pressure_Pa = BOIL_STANDARD_ATMOSPHERE, .temperature_K = 293.15, .relative_humidity = 0.5, .draught_m_s = 0.3};
 }
 
 const char *boil_ambient_problem(const boil_ambient *r)

@@ -9,7 +9,7 @@ typedef struct {
     double draught_m_s;       /* air speed over the bath; 0 to 3 */
 } boil_ambient;
 
-boil_ambient boil_ambient_default(void);                /* 1 atm, 20 degC, 50 %, 0.3 m/s */
+boil_ambient boil_ambient_default(void);                 /* 1 atm, 20 degC, 50 %, 0.3 m/s */
 const char *boil_ambient_problem(const boil_ambient *r); /* NULL, or what is wrong with it, naming the range */
 
 /* Station pressure at an altitude, 101325 (1 - 2.25577e-5 z)^5.25588 Pa.

@@ -8,10 +8,8 @@
 
 boil_tank boil_tank_default(void)
 {
-    return (boil_tank){.shape = BOIL_TANK_BOX,
-                       .wall_thickness_m = 0.006,
-                       .insulation_m = 0.05,
-                       .heated = BOIL_HEATED_FROM_BELOW};
+    return (boil_tank){
+        .shape = BOIL_TANK_BOX, .wall_thickness_m = 0.006, .insulation_m = 0.05, .heated = BOIL_HEATED_FROM_BELOW};
 }
 
 static const char *plan_problem(const boil_tank *t)

@@ -6,13 +6,13 @@
 boil_water_control boil_water_control_default(void)
 {
     return (boil_water_control){.mode = BOIL_WATER_CONTROL_NONE,
-                          .differential_K = 1,
-                          .band_K = 2,
-                          .period_s = 120,
-                          .water_K = 288.15,
-                          .dead_time_s = 10,
-                          .sensor_lag_s = 30,
-                          .only_while_boiling = true};
+                                .differential_K = 1,
+                                .band_K = 2,
+                                .period_s = 120,
+                                .water_K = 288.15,
+                                .dead_time_s = 10,
+                                .sensor_lag_s = 30,
+                                .only_while_boiling = true};
 }
 
 const char *boil_water_control_problem(const boil_water_control *c)

@@ -21,21 +21,21 @@ static double between(const point *table, size_t n, double x)
 #define COUNT(table) (sizeof(table) / sizeof(table)[0])
 
 /* degC, g per 100 g of water. Nitrate: a handbook's table, read; nitrite: CRC at 0, 25 and 100 degC, the rest from memory. */
-static const point NITRATE[] = {{0, 72.7},   {10, 79.9},  {20, 87.6},  {25, 91.6},  {30, 96.1},
-                                {40, 104.9}, {50, 114.1}, {60, 124.7}, {80, 149},   {100, 176}};
+static const point NITRATE[] = {{0, 72.7},   {10, 79.9},  {20, 87.6},  {25, 91.6}, {30, 96.1},
+                                {40, 104.9}, {50, 114.1}, {60, 124.7}, {80, 149},  {100, 176}};
 static const point NITRITE[] = {{0, 71.4}, {20, 81.8}, {25, 84.8}, {40, 94.9}, {60, 111}, {80, 132.6}, {100, 160}};
 
 /* mol/kg NaOH, share of the solubility in water that is left. */
-static const point BESIDE_HYDROXIDE[] = {{0, 1}, {4, 7.5 / 10.7}, {8, 5.4 / 10.7}, {10, 4.7 / 10.7}, {20, 3.5 / 10.7},
-                                         {40, 0.181}, {200, 0.05}}; /* the same decay; then only to stay positive */
+static const point BESIDE_HYDROXIDE[] = {
+    {0, 1},           {4, 7.5 / 10.7}, {8, 5.4 / 10.7}, {10, 4.7 / 10.7},
+    {20, 3.5 / 10.7}, {40, 0.181},     {200, 0.05}}; /* the same decay; then only to stay positive */
 
 /* wt% NaOH, degC: after a digitised curve of Wang et al. 2008; 52.1 to 63.9 and from 80.7 wt% CRC's solubilities; melting. */
-static const point LIQUIDUS[] = {
-    {0, 0},       {5, -3.9},    {10, -9.8}, {15, -18},  {18.7, -28},  {22, -24.5},  {25, -18},  {27.3, -5.3}, {30, 2.2},
-    {32, 5.3},    {34, 9.6},    {36, 13},   {38.9, 15.7}, {41, 14.9}, {43.5, 11.7}, {45.6, 5.5}, {47.1, 8},   {50.4, 11.7},
-    {52.1, 20},   {53.05, 25},  {54.1, 30}, {56.3, 40}, {59.3, 50},   {63.9, 60}, {68.1, 63.5}, {70, 64},   {73.4, 62.9},
-    {74, 76},     {75.3, 96.5}, {76.3, 111}, {77.8, 126}, {78.8, 133}, {80.7, 150}, {84.7, 200},
-    {100, 318}};
+static const point LIQUIDUS[] = {{0, 0},       {5, -3.9},   {10, -9.8},  {15, -18},    {18.7, -28}, {22, -24.5},  {25, -18},
+                                 {27.3, -5.3}, {30, 2.2},   {32, 5.3},   {34, 9.6},    {36, 13},    {38.9, 15.7}, {41, 14.9},
+                                 {43.5, 11.7}, {45.6, 5.5}, {47.1, 8},   {50.4, 11.7}, {52.1, 20},  {53.05, 25},  {54.1, 30},
+                                 {56.3, 40},   {59.3, 50},  {63.9, 60},  {68.1, 63.5}, {70, 64},    {73.4, 62.9}, {74, 76},
+                                 {75.3, 96.5}, {76.3, 111}, {77.8, 126}, {78.8, 133},  {80.7, 150}, {84.7, 200},  {100, 318}};
 
 double boil_solubility(int salt, double temperature_K, double hydroxide_mol_kg)
 {
@@ -70,8 +70,9 @@ double boil_solubility_excess(const boil_mixture *m, double temperature_K)
 /* At the strength of (1). */
 static double liquidus_of(const boil_mixture *m)
 {
-    double others = (m->salt[BOIL_NANO3] / boil_salt_molar_mass(BOIL_NANO3) +
-                     m->salt[BOIL_NANO2] / boil_salt_molar_mass(BOIL_NANO2)) / m->water;
+    double others =
+        (m->salt[BOIL_NANO3] / boil_salt_molar_mass(BOIL_NANO3) + m->salt[BOIL_NANO2] / boil_salt_molar_mass(BOIL_NANO2)) /
+        m->water;
     double hydroxide = m->salt[BOIL_NAOH] * (1 - 0.39 * expm1(-others / 0.5));
     return boil_solubility_liquidus(hydroxide / (hydroxide + m->water));
 }

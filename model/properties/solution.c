@@ -20,9 +20,9 @@
 static const double MOLAR_MASS[BOIL_SALTS] = {BOIL_NAOH_MOLAR_MASS, 0.0849947, 0.0689953};
 /* Apparent heat capacities in strong hot solution, J/kgK; nitrite by analogy per mole. */
 static const double APPARENT_CP[BOIL_SALTS] = {0, 1350, 1450};
-/* d of (3), J/mol. Nitrate, with n0: the measured differential heats to 10.4 mol/kg [J. Solution Chem., see properties/solution.h].
-   Nitrite: from the slope of its solubility in water at 25 degC, 8 kJ/mol there; -2 to -7. (The same sum for nitrate gives
-   10.2; measured, 10.0.) */
+/* d of (3), J/mol. Nitrate, with n0: the measured differential heats to 10.4 mol/kg [J. Solution Chem., see
+   properties/solution.h]. Nitrite: from the slope of its solubility in water at 25 degC, 8 kJ/mol there; -2 to -7. (The same
+   sum for nitrate gives 10.2; measured, 10.0.) */
 static const double CROWDING[BOIL_SALTS] = {0, -9100, -5000};
 
 double boil_salt_molar_mass(int salt)
@@ -345,8 +345,7 @@ boil_range boil_solution_range(double temperature_K, double equivalent_molality)
     double hottest = BOIL_ZERO_CELSIUS + 195, coldest = BOIL_ZERO_CELSIUS - 5;
     double strength = BOIL_NAOH_MOLAR_MASS * equivalent_molality / (1 + BOIL_NAOH_MOLAR_MASS * equivalent_molality);
     double strongest = 1 - boil_naoh_least_water(temperature_K);
-    boil_range r = {"strength as sodium hydroxide of equal water activity", "kg/kg", strength, strongest,
-                    strongest - strength};
+    boil_range r = {"strength as sodium hydroxide of equal water activity", "kg/kg", strength, strongest, strongest - strength};
     if (!(hottest - temperature_K > 100 * r.margin))
         r = (boil_range){"bath temperature", "K", temperature_K, hottest, (hottest - temperature_K) / 100};
     if (!(temperature_K - coldest > 100 * r.margin))
@@ -465,8 +464,7 @@ double boil_salt_solid_enthalpy(int salt, double temperature_K)
                hydroxide_shomate(temperature_K) / MOLAR_MASS[salt];
     /* Linear heat capacity of nitrate [Perry, 4.56 + 0.058 T cal/mol/K]; nitrite 69 J/mol/K, from memory. */
     if (salt == BOIL_NANO3)
-        return per_mass(salt, -20.4) +
-               4.184 * (4.56 + 0.029 * (temperature_K + REFERENCE_K)) * warm / MOLAR_MASS[salt];
+        return per_mass(salt, -20.4) + 4.184 * (4.56 + 0.029 * (temperature_K + REFERENCE_K)) * warm / MOLAR_MASS[salt];
     return per_mass(salt, -13.9) + 69 * warm / MOLAR_MASS[salt];
 }
 

@@ -1,9 +1,9 @@
 /* properties/solution.h -- the bath liquid: NaOH + NaNO3 + NaNO2 in water.
 
    Water activity: Zdanovskii-Stokes-Robinson, sum_i m_i/m0_i(a) = 1, m in mol/kg water, m0_i(a) the binary molality of
-   equal water activity a. [Stokes & Robinson, J. Phys. Chem. 70 (1966) 2126.] NaOH: Olsson, see properties/naoh.h. NaNO3: the fully
-   dissociated mole-fraction law 1/a - 1 = 2 Mw m (within 0.35 K of a handbook boiling table to 69 wt%). NaNO2: the same with
-   1.10 m, an estimate. The state is held as the equivalent molality M: of the NaOH solution of equal activity,
+   equal water activity a. [Stokes & Robinson, J. Phys. Chem. 70 (1966) 2126.] NaOH: Olsson, see properties/naoh.h. NaNO3: the
+   fully dissociated mole-fraction law 1/a - 1 = 2 Mw m (within 0.35 K of a handbook boiling table to 69 wt%). NaNO2: the same
+   with 1.10 m, an estimate. The state is held as the equivalent molality M: of the NaOH solution of equal activity,
 
        M = m_OH + c M/s,   s = 1/a(M,T) - 1,   c = 2 Mw (m_NO3 + 1.10 m_NO2).                              (1)
 
@@ -100,7 +100,7 @@ typedef struct {
     const char *quantity; /* static text */
     const char *unit;
     double value, limit;
-    double margin;        /* > 0 inside; continuous in the state, in units of the quantity */
+    double margin; /* > 0 inside; continuous in the state, in units of the quantity */
 } boil_range;
 boil_range boil_solution_range(double temperature_K, double equivalent_molality);
 

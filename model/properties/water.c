@@ -16,10 +16,9 @@
 
 /* Equation 29 joins b = (p / 1 MPa)^(1/4) and v = T + n9 / (T - n10):
    b^2 v^2 + n1 b^2 v + n2 b^2 + n3 b v^2 + n4 b v + n5 b + n6 v^2 + n7 v + n8 = 0.  Table 34. */
-static const double N1 = 0.11670521452767e4, N2 = -0.72421316703206e6, N3 = -0.17073846940092e2,
-                    N4 = 0.12020824702470e5, N5 = -0.32325550322333e7, N6 = 0.14915108613530e2,
-                    N7 = -0.48232657361591e4, N8 = 0.40511340542057e6, N9 = -0.23855557567849,
-                    N10 = 0.65017534844798e3;
+static const double N1 = 0.11670521452767e4, N2 = -0.72421316703206e6, N3 = -0.17073846940092e2, N4 = 0.12020824702470e5,
+                    N5 = -0.32325550322333e7, N6 = 0.14915108613530e2, N7 = -0.48232657361591e4, N8 = 0.40511340542057e6,
+                    N9 = -0.23855557567849, N10 = 0.65017534844798e3;
 
 /* b at a temperature, and db/dT by differentiating the equation as it stands. */
 typedef struct {
@@ -77,8 +76,7 @@ typedef struct {
    Its pressure differs from region 4's by less than 0.02 %, but the enthalpies below were fitted with this one. */
 static inline along pressure_slope(double temperature_K)
 {
-    const double a1 = -7.85951783, a2 = 1.84408259, a3 = -11.7866497, a4 = 22.6807411, a5 = -15.9618719,
-                 a6 = 1.80122502;
+    const double a1 = -7.85951783, a2 = 1.84408259, a3 = -11.7866497, a4 = 22.6807411, a5 = -15.9618719, a6 = 1.80122502;
     const double theta = temperature_K / CRITICAL_TEMPERATURE_K;
     const double t = 1 - theta, t2 = t * t, t3 = t2 * t, root = sqrt(t);
     const double f = t * (a1 + a3 * t2 + a5 * t3 + root * (a2 + a4 * t2 + a6 * t3 * t3));
@@ -100,8 +98,7 @@ static inline double cube_root(double temperature_K)
 /* Equation 2, in c = tau^(1/3). */
 static inline along liquid_density(double c)
 {
-    const double b1 = 1.99274064, b2 = 1.09965342, b3 = -0.510839303, b4 = -1.75493479, b5 = -45.5170352,
-                 b6 = -6.74694450e5;
+    const double b1 = 1.99274064, b2 = 1.09965342, b3 = -0.510839303, b4 = -1.75493479, b5 = -45.5170352, b6 = -6.74694450e5;
     const double c2 = c * c, c4 = c2 * c2, c5 = c4 * c, c8 = c4 * c4, c16 = c8 * c8;
     const double c43 = c16 * c16 * c8 * c2 * c, c110 = c43 * c43 * c16 * c8;
     const double value = 1 + b1 * c + b2 * c2 + b3 * c5 + b4 * c16 + b5 * c43 + b6 * c110;
@@ -113,8 +110,7 @@ static inline along liquid_density(double c)
 /* Equation 4: what remains of either phase's enthalpy without T/rho dp/dT. J/kg; theta = T / Tc. */
 static inline along shared_enthalpy(double temperature_K)
 {
-    const double d = -1135.905627715, d1 = -5.65134998e-8, d2 = 2690.66631, d3 = 127.287297, d4 = -135.003439,
-                 d5 = 0.981825814;
+    const double d = -1135.905627715, d1 = -5.65134998e-8, d2 = 2690.66631, d3 = 127.287297, d4 = -135.003439, d5 = 0.981825814;
     const double x = temperature_K / CRITICAL_TEMPERATURE_K, inverse = 1 / x, root = sqrt(x);
     const double x2 = x * x, x4 = x2 * x2, x5 = x4 * x, x16 = x4 * x4 * x4 * x4;
     const double inverse2 = inverse * inverse, inverse4 = inverse2 * inverse2;
@@ -133,8 +129,8 @@ static inline along liquid_enthalpy(double temperature_K)
     const along density = liquid_density(cube_root(temperature_K));
     const along pressure1 = pressure_slope(temperature_K);
     const double volume = 1 / density.value;
-    const double work_slope = pressure1.value + temperature_K * pressure1.slope -
-                              temperature_K * pressure1.value * density.slope * volume;
+    const double work_slope =
+        pressure1.value + temperature_K * pressure1.slope - temperature_K * pressure1.value * density.slope * volume;
     return (along){
         .value = alpha.value + temperature_K * volume * pressure1.value,
         .slope = alpha.slope + volume * work_slope,
@@ -178,8 +174,7 @@ double boil_water_temperature(double enthalpy_J_kg)
 /* Equation 3, in x = tau^(1/6). */
 static inline double vapour_density(double x)
 {
-    const double c1 = -2.03150240, c2 = -2.68302940, c3 = -5.38626492, c4 = -17.2991605, c5 = -44.7586581,
-                 c6 = -63.9201063;
+    const double c1 = -2.03150240, c2 = -2.68302940, c3 = -5.38626492, c4 = -17.2991605, c5 = -44.7586581, c6 = -63.9201063;
     const double x2 = x * x, x4 = x2 * x2, x8 = x4 * x4, x16 = x8 * x8, x18 = x16 * x2;
     const double x37 = x18 * x18 * x, x71 = x37 * x18 * x16;
     return CRITICAL_DENSITY_KG_M3 * exp(c1 * x2 + c2 * x4 + c3 * x8 + c4 * x18 + c5 * x37 + c6 * x71);
@@ -221,27 +216,26 @@ enum { IDEAL_TERMS = 8, RESIDUAL_TERMS = 43, HIGHEST_I = 24, HIGHEST_J = 58 };
 
 /* Table 10 without its first term, which is constant and drops out of every derivative. Here n tau^j. */
 static const steam_term ideal[IDEAL_TERMS] = {
-    {0, 1, 0.10086655968018e2},  {0, -5, -0.56087911283020e-2}, {0, -4, 0.71452738081455e-1},
-    {0, -3, -0.40710498223928},  {0, -2, 0.14240819171444e1},   {0, -1, -0.43839511319450e1},
-    {0, 2, -0.28408632460772},   {0, 3, 0.21268463753307e-1},
+    {0, 1, 0.10086655968018e2},  {0, -5, -0.56087911283020e-2}, {0, -4, 0.71452738081455e-1}, {0, -3, -0.40710498223928},
+    {0, -2, 0.14240819171444e1}, {0, -1, -0.43839511319450e1},  {0, 2, -0.28408632460772},    {0, 3, 0.21268463753307e-1},
 };
 
 /* Table 11. */
 static const steam_term residual[RESIDUAL_TERMS] = {
-    {1, 0, -0.17731742473213e-2},      {1, 1, -0.17834862292358e-1},      {1, 2, -0.45996013696365e-1},
-    {1, 3, -0.57581259083432e-1},      {1, 6, -0.50325278727930e-1},      {2, 1, -0.33032641670203e-4},
-    {2, 2, -0.18948987516315e-3},      {2, 4, -0.39392777243355e-2},      {2, 7, -0.43797295650573e-1},
-    {2, 36, -0.26674547914087e-4},     {3, 0, 0.20481737692309e-7},       {3, 1, 0.43870667284435e-6},
-    {3, 3, -0.32277677238570e-4},      {3, 6, -0.15033924542148e-2},      {3, 35, -0.40668253562649e-1},
-    {4, 1, -0.78847309559367e-9},      {4, 2, 0.12790717852285e-7},       {4, 3, 0.48225372718507e-6},
-    {5, 7, 0.22922076337661e-5},       {6, 3, -0.16714766451061e-10},     {6, 16, -0.21171472321355e-2},
-    {6, 35, -0.23895741934104e2},      {7, 0, -0.59059564324270e-17},     {7, 11, -0.12621808899101e-5},
-    {7, 25, -0.38946842435739e-1},     {8, 8, 0.11256211360459e-10},      {8, 36, -0.82311340897998e1},
-    {9, 13, 0.19809712802088e-7},      {10, 4, 0.10406965210174e-18},     {10, 10, -0.10234747095929e-12},
-    {10, 14, -0.10018179379511e-8},    {16, 29, -0.80882908646985e-10},   {16, 50, 0.10693031879409},
-    {18, 57, -0.33662250574171},       {20, 20, 0.89185845355421e-24},    {20, 35, 0.30629316876232e-12},
-    {20, 48, -0.42002467698208e-5},    {21, 21, -0.59056029685639e-25},   {22, 53, 0.37826947613457e-5},
-    {23, 39, -0.12768608934681e-14},   {24, 26, 0.73087610595061e-28},    {24, 40, 0.55414715350778e-16},
+    {1, 0, -0.17731742473213e-2},    {1, 1, -0.17834862292358e-1},    {1, 2, -0.45996013696365e-1},
+    {1, 3, -0.57581259083432e-1},    {1, 6, -0.50325278727930e-1},    {2, 1, -0.33032641670203e-4},
+    {2, 2, -0.18948987516315e-3},    {2, 4, -0.39392777243355e-2},    {2, 7, -0.43797295650573e-1},
+    {2, 36, -0.26674547914087e-4},   {3, 0, 0.20481737692309e-7},     {3, 1, 0.43870667284435e-6},
+    {3, 3, -0.32277677238570e-4},    {3, 6, -0.15033924542148e-2},    {3, 35, -0.40668253562649e-1},
+    {4, 1, -0.78847309559367e-9},    {4, 2, 0.12790717852285e-7},     {4, 3, 0.48225372718507e-6},
+    {5, 7, 0.22922076337661e-5},     {6, 3, -0.16714766451061e-10},   {6, 16, -0.21171472321355e-2},
+    {6, 35, -0.23895741934104e2},    {7, 0, -0.59059564324270e-17},   {7, 11, -0.12621808899101e-5},
+    {7, 25, -0.38946842435739e-1},   {8, 8, 0.11256211360459e-10},    {8, 36, -0.82311340897998e1},
+    {9, 13, 0.19809712802088e-7},    {10, 4, 0.10406965210174e-18},   {10, 10, -0.10234747095929e-12},
+    {10, 14, -0.10018179379511e-8},  {16, 29, -0.80882908646985e-10}, {16, 50, 0.10693031879409},
+    {18, 57, -0.33662250574171},     {20, 20, 0.89185845355421e-24},  {20, 35, 0.30629316876232e-12},
+    {20, 48, -0.42002467698208e-5},  {21, 21, -0.59056029685639e-25}, {22, 53, 0.37826947613457e-5},
+    {23, 39, -0.12768608934681e-14}, {24, 26, 0.73087610595061e-28},  {24, 40, 0.55414715350778e-16},
     {24, 58, -0.94369707241210e-6},
 };
 

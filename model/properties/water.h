@@ -14,7 +14,7 @@ double boil_water_density(double temperature_K);       /* kg/m3, saturated liqui
 double boil_water_enthalpy(double temperature_K);      /* J/kg, saturated liquid */
 double boil_water_heat_capacity(double temperature_K); /* J/kgK, exact derivative of the above; as cp to 0.3 % */
 double boil_water_enthalpy_slope(double temperature_K, double *heat_capacity_J_kgK); /* both at once */
-double boil_water_temperature(double enthalpy_J_kg);   /* K, inverse of boil_water_enthalpy to 1e-9 K */
+double boil_water_temperature(double enthalpy_J_kg); /* K, inverse of boil_water_enthalpy to 1e-9 K */
 
 double boil_water_vapour_density(double temperature_K);  /* kg/m3, saturated vapour */
 double boil_water_vapour_enthalpy(double temperature_K); /* J/kg, saturated vapour */

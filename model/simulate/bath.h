@@ -1,5 +1,5 @@
-/* simulate/bath.h -- the state of the tank and how fast it changes. One well-mixed bath in one of two modes, the water that floats
-   on it, the steam it holds, the heater, and the steel in it.
+/* simulate/bath.h -- the state of the tank and how fast it changes. One well-mixed bath in one of two modes, the water that
+   floats on it, the steam it holds, the heater, and the steel in it.
 
    QUIET: temperature free, from the enthalpy H = m h(T, m) + E_steel(T).
    BOILING: T = Tb(m), the boiling point of what the bath contains. With H_i the partial enthalpies, C the heat capacity
@@ -31,26 +31,41 @@
 
 /* The unknowns, in kg, J, K and W; then the bodies' temperatures in K, each body's in a row. */
 enum {
-    BATH_WATER, BATH_NAOH, BATH_NANO3, BATH_NANO2, /* dissolved in the bath */
-    BATH_HEAT,                                     /* H: solution, undissolved salts and wetted tank steel */
-    SOLID_NAOH, SOLID_NANO3, SOLID_NANO2,          /* undissolved, at the bath's temperature: in suspension and in the bed */
-    BED_MASS,                                      /* of these, what lies on the floor */
-    LAYER_MASS, LAYER_HEAT,
+    BATH_WATER,
+    BATH_NAOH,
+    BATH_NANO3,
+    BATH_NANO2, /* dissolved in the bath */
+    BATH_HEAT,  /* H: solution, undissolved salts and wetted tank steel */
+    SOLID_NAOH,
+    SOLID_NANO3,
+    SOLID_NANO2, /* undissolved, at the bath's temperature: in suspension and in the bed */
+    BED_MASS,    /* of these, what lies on the floor */
+    LAYER_MASS,
+    LAYER_HEAT,
     STEAM_HELD,
     HEATER_OUTPUT,
-    SENSOR,                                        /* reading of the thermometer of the water control, K */
+    SENSOR, /* reading of the thermometer of the water control, K */
     /* What has crossed the boundary (bath, layer, salts and tank steel inside; loads outside). */
-    TOTAL_STEAM,          /* formed in the pool */
-    TOTAL_EVAPORATED,     /* from bath and layer */
+    TOTAL_STEAM,      /* formed in the pool */
+    TOTAL_EVAPORATED, /* from bath and layer */
     TOTAL_LAYER_BOILED,
-    TOTAL_WATER_IN,       /* onto the surface: by hand, with parts, by the valve, from the lid */
-    TOTAL_VALVE,          /* of that, by the automatic valve */
-    TOTAL_CONDENSATE,     /* of that, dripped back from the lid */
-    TOTAL_LIQUID_IN, TOTAL_LIQUID_SALTS, /* ready-mixed liquid, and the salts in it */
-    TOTAL_SALTS_IN,       /* dry */
-    TOTAL_DRAG, TOTAL_DRAG_SALTS,        /* carried out with parts, and the salts in it */
-    HEAT_FROM_HEATER, HEAT_TO_WALLS, HEAT_TO_AIR /* radiation and convection */, HEAT_TO_LOADS,
-    HEAT_WITH_VAPOUR, HEAT_WITH_WATER, HEAT_WITH_LIQUID, HEAT_WITH_SALTS, HEAT_WITH_DRAG,
+    TOTAL_WATER_IN,   /* onto the surface: by hand, with parts, by the valve, from the lid */
+    TOTAL_VALVE,      /* of that, by the automatic valve */
+    TOTAL_CONDENSATE, /* of that, dripped back from the lid */
+    TOTAL_LIQUID_IN,
+    TOTAL_LIQUID_SALTS, /* ready-mixed liquid, and the salts in it */
+    TOTAL_SALTS_IN,     /* dry */
+    TOTAL_DRAG,
+    TOTAL_DRAG_SALTS, /* carried out with parts, and the salts in it */
+    HEAT_FROM_HEATER,
+    HEAT_TO_WALLS,
+    HEAT_TO_AIR /* radiation and convection */,
+    HEAT_TO_LOADS,
+    HEAT_WITH_VAPOUR,
+    HEAT_WITH_WATER,
+    HEAT_WITH_LIQUID,
+    HEAT_WITH_SALTS,
+    HEAT_WITH_DRAG,
     BATH_FIXED
 };
 
@@ -59,15 +74,15 @@ typedef enum { BOIL_WATER_LAYER_NONE, BOIL_WATER_LAYER_STILL, BOIL_WATER_LAYER_B
 /* A body in the bath: parts of a load, or its basket. */
 typedef struct {
     boil_conduction_body body;
-    double coefficient_W_m2K;   /* 0: from the bath's stirring */
-    double displaced_m3;        /* fully immersed */
-    double drag_out_kg;         /* bath liquid it carries out while it is lifted */
-    double entry_K;             /* its temperature on entry */
+    double coefficient_W_m2K;      /* 0: from the bath's stirring */
+    double displaced_m3;           /* fully immersed */
+    double drag_out_kg;            /* bath liquid it carries out while it is lifted */
+    double entry_K;                /* its temperature on entry */
     double in_start_s, in_end_s;   /* lowering; share immersed rises linearly */
     double out_start_s, out_end_s; /* lifting; infinity until known */
-    bool lowering, lifting;     /* in this stretch; set between steps, so that no step sees a rate jump */
-    size_t at;                  /* its unknowns begin at y[BATH_FIXED + at] */
-    size_t load;                /* number of the load it belongs to */
+    bool lowering, lifting;        /* in this stretch; set between steps, so that no step sees a rate jump */
+    size_t at;                     /* its unknowns begin at y[BATH_FIXED + at] */
+    size_t load;                   /* number of the load it belongs to */
 } boil_bath_body;
 
 /* A stream at a constant rate; it flows while it is in the bath's list. */
@@ -93,17 +108,19 @@ typedef struct {
 
     bool boiling;
     boil_water_layer_state layer;
-    double layer_since_s;     /* when the present layer began */
-    double layer_fresh_J_kg;  /* enthalpy of the water that began it: the temperature of a layer of no mass */
-    boil_ambient ambient;           /* with the draught of the moment */
-    double dial;              /* of the heater, 0 to 1 */
-    bool heat_cut;            /* by the low-level cut-off */
+    double layer_since_s;    /* when the present layer began */
+    double layer_fresh_J_kg; /* enthalpy of the water that began it: the temperature of a layer of no mass */
+    boil_ambient ambient;    /* with the draught of the moment */
+    double dial;             /* of the heater, 0 to 1 */
+    bool heat_cut;           /* by the low-level cut-off */
     bool mixer_on, lid_on;
-    bool valve_wanted;        /* what the water control has decided */
-    bool valve_set;           /* what the valve was told, a dead time later; the interlock may still keep it shut */
-    double lowering_m_s;      /* speed of a load going in or out: stirs the interface */
-    boil_bath_body *bodies;   size_t bodies_count, bodies_capacity;
-    boil_bath_feed *feeds;    size_t feeds_count, feeds_capacity;
+    bool valve_wanted;   /* what the water control has decided */
+    bool valve_set;      /* what the valve was told, a dead time later; the interlock may still keep it shut */
+    double lowering_m_s; /* speed of a load going in or out: stirs the interface */
+    boil_bath_body *bodies;
+    size_t bodies_count, bodies_capacity;
+    boil_bath_feed *feeds;
+    size_t feeds_count, feeds_capacity;
 
     /* Where the last searches ended: only ever starting points. */
     boil_solution_guess boil_guess, skin_guess;

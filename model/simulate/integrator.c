@@ -159,7 +159,7 @@ static double locate(boil_integrator *m, double t, double full, size_t which)
 }
 
 static boil_integrator_status take_event(boil_integrator *m, double *t, double y[], double start, double full, const double g[],
-                                  size_t *guard)
+                                         size_t *guard)
 {
     double first = (double)INFINITY;
     for (size_t i = 0; i < m->is.guards; i++) {

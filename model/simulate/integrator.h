@@ -1,4 +1,5 @@
-/* simulate/integrator.h -- integrates a system of ordinary differential equations from event to event. It knows nothing of baths.
+/* simulate/integrator.h -- integrates a system of ordinary differential equations from event to event. It knows nothing of
+   baths.
 
    Adaptive explicit Runge-Kutta steps (gsl_odeiv2); a guard that rises through zero during a step is located by repeating
    that step, shortened, inside a bracketing root finder, and the state is left just past it. A guard that rests within arm of
@@ -15,21 +16,21 @@
 
 typedef struct {
     size_t unknowns, guards;
-    int (*rates)(double t, const double y[], double dydt[], void *context);    /* BOIL_OK, or a failure code */
+    int (*rates)(double t, const double y[], double dydt[], void *context); /* BOIL_OK, or a failure code */
     void (*guard)(double t, const double y[], double g[], void *context);
     void *context;
-    const double *size;      /* typical magnitude of each unknown, > 0; kept by the caller */
+    const double *size; /* typical magnitude of each unknown, > 0; kept by the caller */
     double arm[BOIL_INTEGRATOR_GUARDS_MAX];
-    double tolerance;        /* error per step relative to size */
-    bool use_rkc;         /* steps by simulate/integrator_rkc.h in place of a fifth-order pair: longer, coarser */
+    double tolerance; /* error per step relative to size */
+    bool use_rkc;     /* steps by simulate/integrator_rkc.h in place of a fifth-order pair: longer, coarser */
     double step_max_s;
-    double step_first_s;     /* first step after a start or restart */
+    double step_first_s; /* first step after a start or restart */
 } boil_integrator_problem;
 
 typedef struct boil_integrator boil_integrator;
 
 boil_integrator *boil_integrator_create(const boil_integrator_problem *c); /* NULL: no memory. Copies *c. */
-void boil_integrator_free(boil_integrator *m);                     /* NULL is fine */
+void boil_integrator_free(boil_integrator *m);                             /* NULL is fine */
 
 /* Forget everything known of the past: after any change of y or of the system from outside. */
 void boil_integrator_restart(boil_integrator *m, double t, const double y[]);

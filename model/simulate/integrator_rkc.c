@@ -134,6 +134,7 @@ static unsigned int stabilised_order(void *of)
     return 2;
 }
 
-static const gsl_odeiv2_step_type type = {"rkc2", 1, 1, stabilised_alloc, stabilised_apply, stabilised_set_driver,
-                                          stabilised_reset, stabilised_order, stabilised_free};
+static const gsl_odeiv2_step_type type = {
+    "rkc2",         1, 1, stabilised_alloc, stabilised_apply, stabilised_set_driver, stabilised_reset, stabilised_order,
+    stabilised_free};
 const gsl_odeiv2_step_type *const boil_rkc = &type;

@@ -9,7 +9,7 @@ void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BO
     g[BOIL_GUARD_MODE] = b->boiling ? -v->steam_kg_s : v->temperature_K - v->boiling_point_K;
     g[BOIL_GUARD_LAYER] = b->layer == BOIL_WATER_LAYER_STILL   ? v->layer_K - b->air.saturation_K
                           : b->layer == BOIL_WATER_LAYER_BOILS ? -v->layer_boil_margin_W
-                                                         : -1;
+                                                               : -1;
     bool ending = b->layer != BOIL_WATER_LAYER_NONE && !(v->feed_kg_s > 0) && !b->lid_on;
     g[BOIL_GUARD_LAYER_GONE] = ending ? 1e-6 - v->layer_kg / v->mass_kg : -1;
     g[BOIL_GUARD_RANGE] = -v->range.margin;
@@ -17,8 +17,8 @@ void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BO
     const boil_water_control *c = &b->plant->control;
     double half = c->differential_K / 2;
     g[BOIL_GUARD_VALVE] = c->mode != BOIL_WATER_CONTROL_ON_OFF ? -1
-                          : b->valve_wanted              ? c->set_point_K - half - v->sensor_K
-                                                         : v->sensor_K - c->set_point_K - half;
+                          : b->valve_wanted                    ? c->set_point_K - half - v->sensor_K
+                                                               : v->sensor_K - c->set_point_K - half;
     /* it resets a centimetre higher, or waves would ring it */
     g[BOIL_GUARD_LOW_LEVEL] = !(c->mode != BOIL_WATER_CONTROL_NONE && c->low_level_m > 0) ? -1
                               : b->heat_cut ? v->still_level_m - c->low_level_m - 0.01
@@ -65,8 +65,7 @@ static int steady_boil(boil_bath *b, double y[], bool *boils)
         if (fabs(v.steam_kg_s - v.leaving_kg_s) < 1e-12)
             break;
         double velocity = v.steam_kg_s / (b->area_m2 * v.vapour_kg_m3);
-        y[STEAM_HELD] = v.vapour_kg_m3 * boil_swell_steam_held(&b->plant->pool, v.drift_velocity_m_s, velocity,
-                                                             v.solution_m3);
+        y[STEAM_HELD] = v.vapour_kg_m3 * boil_swell_steam_held(&b->plant->pool, v.drift_velocity_m_s, velocity, v.solution_m3);
     }
     return BOIL_OK;
 }

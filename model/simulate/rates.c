@@ -5,9 +5,9 @@
 #include "simulate/rates_parts.h"
 #include "transfer/dissolution.h"
 
-/* simulate/rates.c -- everything that follows from a state: flows of mass and heat, levels, and the rates of all unknowns. The order is
-   that of cause: solution and temperature, pool, streams, layer, surface, loads, salts (simulate/rates_parts.h), and last the steam,
-   which takes what heat is left. */
+/* simulate/rates.c -- everything that follows from a state: flows of mass and heat, levels, and the rates of all unknowns. The
+   order is that of cause: solution and temperature, pool, streams, layer, surface, loads, salts (simulate/rates_parts.h), and
+   last the steam, which takes what heat is left. */
 
 /* What a kilogram of a component counts for in the boiling bath: K_i of simulate/bath.h. */
 static double counts(double partial_J_kg, double capacity_J_K, double slope_K_kg)
@@ -41,8 +41,7 @@ static void look_at_steam(const boil_bath *b, const boil_bath_heat *heat, const 
     if (b->boiling && v->water_cooling_W > 0 && v->leaving_kg_s > 0)
         v->loop += fmin(1, fmax(0, v->steam_kg_s / v->leaving_kg_s)) * (k_water - water_J_kg) / latent *
                    v->layer_mixing_slope_kg_s / v->leaving_kg_s;
-    v->air_W = v->surface.radiation_W + v->surface.convection_W + v->layer_surface.radiation_W +
-               v->layer_surface.convection_W;
+    v->air_W = v->surface.radiation_W + v->surface.convection_W + v->layer_surface.radiation_W + v->layer_surface.convection_W;
 }
 
 /* Heat and mass of one moment, ready to be put where they belong. */
@@ -60,9 +59,9 @@ static void bath_rates(const boil_rates_view *v, const boil_rates_inflow *s, con
         dydt[SOLID_NAOH + i] = s->salt_kg_s[i] - v->dissolving_kg_s[i];
     }
     dydt[BED_MASS] = v->settling_kg_s;
-    dydt[BATH_HEAT] = v->heater_W - v->wall_W - v->surface.radiation_W - v->surface.convection_W - v->loads_W -
-                      v->layer_W + v->layer_mixing_kg_s * h->water_J_kg - e * h->vapour_J_kg - h->steam_W + s->liquid_W +
-                      s->salts_W - v->drag_kg_s * h->solution_J_kg;
+    dydt[BATH_HEAT] = v->heater_W - v->wall_W - v->surface.radiation_W - v->surface.convection_W - v->loads_W - v->layer_W +
+                      v->layer_mixing_kg_s * h->water_J_kg - e * h->vapour_J_kg - h->steam_W + s->liquid_W + s->salts_W -
+                      v->drag_kg_s * h->solution_J_kg;
 }
 
 static void layer_rates(const boil_bath *b, const boil_rates_view *v, const boil_rates_inflow *s, const boil_heats *h,
@@ -73,8 +72,7 @@ static void layer_rates(const boil_bath *b, const boil_rates_view *v, const boil
         return;
     }
     double air = v->layer_surface.radiation_W + v->layer_surface.convection_W;
-    dydt[LAYER_MASS] =
-        v->feed_kg_s - v->layer_mixing_kg_s - v->layer_surface.evaporation_kg_s - v->layer_boiled_kg_s;
+    dydt[LAYER_MASS] = v->feed_kg_s - v->layer_mixing_kg_s - v->layer_surface.evaporation_kg_s - v->layer_boiled_kg_s;
     dydt[LAYER_HEAT] = s->water_W + v->layer_W - air - v->layer_mixing_kg_s * h->water_J_kg - h->layer_vapour_W;
 }
 

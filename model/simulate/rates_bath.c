@@ -84,8 +84,8 @@ void boil_rates_of_pool(const boil_bath *b, double t, const double y[], boil_rat
 {
     const boil_plant *p = b->plant;
     v->vapour_kg_m3 = boil_bath_steam_density(b, v->temperature_K);
-    v->drift_velocity_m_s = boil_swell_drift_velocity(&p->pool, p->transport.surface_tension_N_m, v->density_kg_m3,
-                                                     v->vapour_kg_m3);
+    v->drift_velocity_m_s =
+        boil_swell_drift_velocity(&p->pool, p->transport.surface_tension_N_m, v->density_kg_m3, v->vapour_kg_m3);
     v->solution_m3 = v->mass_kg / v->density_kg_m3;
     double held_m3 = fmax(0, y[STEAM_HELD]) / v->vapour_kg_m3;
     v->steam_velocity_m_s = boil_swell_steam_velocity(&p->pool, v->drift_velocity_m_s, held_m3, v->solution_m3);
@@ -135,10 +135,11 @@ boil_convection_liquid boil_rates_of_liquid(const boil_bath *b, const boil_rates
 {
     const boil_transport *x = &b->plant->transport;
     return (boil_convection_liquid){v->density_kg_m3, heat_capacity_J_K / v->mass_kg, x->viscosity_Pa_s, x->conductivity_W_mK,
-                         x->expansion_1_K};
+                                    x->expansion_1_K};
 }
 
-void boil_rates_of_loads(boil_bath *b, double t, const double y[], const boil_convection_liquid *liquid, boil_rates_view *v, double dydt[])
+void boil_rates_of_loads(boil_bath *b, double t, const double y[], const boil_convection_liquid *liquid, boil_rates_view *v,
+                         double dydt[])
 {
     v->loads_W = 0;
     for (size_t i = 0; i < b->bodies_count; i++) {
@@ -169,7 +170,7 @@ void boil_rates_of_solids(const boil_bath *b, const double y[], boil_rates_view 
     const boil_plant *p = b->plant;
     double bed = fmin(all, fmax(0, y[BED_MASS]));
     boil_dissolution_place place = {p->fittings.grain_m, v->density_kg_m3, p->transport.viscosity_Pa_s,
-                               v->stirring_W_kg,    b->area_m2,       v->solution_m3 / b->area_m2};
+                                    v->stirring_W_kg,    b->area_m2,       v->solution_m3 / b->area_m2};
     boil_dissolution_flow f = boil_dissolution_exchange(&place, all - bed, bed);
     for (int i = 0; i < BOIL_SALTS; i++)
         v->dissolving_kg_s[i] = (f.from_suspension_kg_s + f.from_bed_kg_s) * solid[i] / all;

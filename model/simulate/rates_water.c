@@ -57,15 +57,15 @@ static double water_pressure(const void *nothing, double T, double *slope)
 }
 
 /* Everything the layer exchanges, but for its own boiling. */
-int boil_rates_of_layer(boil_bath *b, double t, const double y[], const boil_convection_liquid *liquid, boil_rates_view *v, double *cover)
+int boil_rates_of_layer(boil_bath *b, double t, const double y[], const boil_convection_liquid *liquid, boil_rates_view *v,
+                        double *cover)
 {
     const boil_plant *p = b->plant;
     *cover = v->layer_kg = v->layer_m = v->layer_mixing_kg_s = v->layer_mixing_slope_kg_s = v->layer_W = 0;
     v->layer_K = v->temperature_K;
     v->layer_surface = (boil_surface_flow){.skin_K = v->temperature_K};
     double depth = v->solution_m3 / b->area_m2;
-    v->mixing_time_s =
-        boil_swell_mixing_time(&p->pool, v->stirring_W_kg, boil_tank_equivalent_radius(&p->tank), depth);
+    v->mixing_time_s = boil_swell_mixing_time(&p->pool, v->stirring_W_kg, boil_tank_equivalent_radius(&p->tank), depth);
     if (b->layer == BOIL_WATER_LAYER_NONE)
         return BOIL_OK;
     v->layer_kg = fmax(0, y[LAYER_MASS]);
@@ -77,13 +77,13 @@ int boil_rates_of_layer(boil_bath *b, double t, const double y[], const boil_con
     *cover = boil_water_layer_cover(&p->layer, v->layer_m);
     double plume = cbrt(BOIL_GRAVITY * liquid->expansion_1_K * fmax(0, v->heater_W) * depth /
                         (liquid->density_kg_m3 * liquid->heat_capacity_J_kgK * b->area_m2));
-    boil_water_layer_stirring s = {b->area_m2,       depth,           v->density_kg_m3,
-                             water_kg_m3,      v->stirring_W_kg, v->mixing_time_s,
-                             hypot(plume, b->lowering_m_s)};
+    boil_water_layer_stirring s = {
+        b->area_m2, depth, v->density_kg_m3, water_kg_m3, v->stirring_W_kg, v->mixing_time_s, hypot(plume, b->lowering_m_s)};
     v->layer_mixing_kg_s = boil_water_layer_mixing(&p->layer, &s, v->layer_kg, *cover, &v->layer_mixing_slope_kg_s);
     double difference = v->temperature_K - v->layer_K;
     double side = boil_convection_bath_side(liquid, 0.1, difference, v->steam_velocity_m_s);
-    v->layer_W = difference * boil_water_layer_conductance(&p->layer, b->area_m2, *cover, v->layer_m, t - b->layer_since_s, side);
+    v->layer_W =
+        difference * boil_water_layer_conductance(&p->layer, b->area_m2, *cover, v->layer_m, t - b->layer_since_s, side);
     boil_vapour_pressure water = {water_pressure, NULL};
     int outcome = boil_surface_exchange(&p->losses, &b->ambient, &water, b->area_m2 * *cover, v->layer_K,
                                         v->leaving_kg_s * *cover, b->layer_skin_guess_K, &v->layer_surface);
@@ -150,8 +150,7 @@ void boil_rates_of_layer_boil(const boil_bath *b, const boil_rates_inflow *s, bo
     if (b->layer != BOIL_WATER_LAYER_BOILS)
         return;
     double hw = boil_water_enthalpy(v->layer_K);
-    double heat = v->layer_W - v->layer_surface.radiation_W - v->layer_surface.convection_W + s->water_W -
-                  v->feed_kg_s * hw;
+    double heat = v->layer_W - v->layer_surface.radiation_W - v->layer_surface.convection_W + s->water_W - v->feed_kg_s * hw;
     v->layer_boiled_kg_s = heat / (boil_bath_steam_enthalpy(b, b->air.saturation_K) - hw);
     v->layer_boil_margin_W =
         heat - v->layer_surface.evaporation_kg_s * (boil_water_vapour_enthalpy(v->layer_surface.skin_K) - hw);

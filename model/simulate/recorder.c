@@ -36,15 +36,15 @@ static double hydrostatic_superheat(const boil_bath *b, const boil_rates_view *v
     return T - v->boiling_point_K;
 }
 
-int boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s,
-                      boil_bath *b, const double y[], const boil_rates_view *v)
+int boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s, boil_bath *b,
+                        const double y[], const boil_rates_view *v)
 {
     *history = (boil_history){.end = BOIL_RUN_DONE};
     *r = (boil_recorder){.history = history,
-                       .plant = p,
-                       .row_interval_s = row_interval_s,
-                       .boil_began_s = b->boiling ? 0 : NEVER,
-                       .quiet_start = !b->boiling};
+                         .plant = p,
+                         .row_interval_s = row_interval_s,
+                         .boil_began_s = b->boiling ? 0 : NEVER,
+                         .quiet_start = !b->boiling};
     boil_summary *s = &history->summary;
     boil_extreme none = {NEVER, NEVER};
     s->level_max_m = s->freeboard_min_m = s->still_level_min_m = s->steam_peak_kg_s = s->layer_max_kg = none;
@@ -71,7 +71,7 @@ void boil_recorder_free(boil_recorder *r)
 }
 
 int boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
-                     size_t *number)
+                       size_t *number)
 {
     boil_history *h = r->history;
     boil_load_result *list = boil_array_reserve(h->loads, &r->loads_capacity, h->loads_count, sizeof *list);
@@ -98,7 +98,7 @@ void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_o
 }
 
 int boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s, const boil_bath *b,
-                         const boil_rates_view *v)
+                           const boil_rates_view *v)
 {
     boil_history *h = r->history;
     boil_addition_result *list = boil_array_reserve(h->additions, &r->additions_capacity, h->additions_count, sizeof *list);
@@ -144,7 +144,7 @@ static boil_quiet_cause cause_by(boil_action_kind addition)
 {
     return addition == BOIL_ACTION_WATER    ? BOIL_QUIET_WATER
            : addition == BOIL_ACTION_LIQUID ? BOIL_QUIET_LIQUID
-                                         : BOIL_QUIET_SALTS;
+                                            : BOIL_QUIET_SALTS;
 }
 
 static int begin_quiet(boil_recorder *r, double t, const boil_rates_view *v)
@@ -154,11 +154,8 @@ static int begin_quiet(boil_recorder *r, double t, const boil_rates_view *v)
     if (!list)
         return BOIL_NO_MEMORY;
     h->quiet = list;
-    list[h->quiet_count++] = (boil_quiet_result){.start_s = t,
-                                                 .end_s = NEVER,
-                                                 .layer_s = NEVER,
-                                                 .lowest_temperature_K = v->temperature_K,
-                                                 .cause = cause_of(r, t, v)};
+    list[h->quiet_count++] = (boil_quiet_result){
+        .start_s = t, .end_s = NEVER, .layer_s = NEVER, .lowest_temperature_K = v->temperature_K, .cause = cause_of(r, t, v)};
     r->boil_began_s = NEVER;
     for (size_t i = r->first_load; i < h->loads_count; i++)
         if (isnan(h->loads[i].lifted_s) && isnan(h->loads[i].boil_lost_s)) {
@@ -274,8 +271,7 @@ static void watch_level(boil_history *h, const boil_peak *peak)
         h->loads[i - 1].level_max_m = fmax(h->loads[i - 1].level_max_m, peak->level_m);
 }
 
-static void watch_additions(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
-                            const boil_peak *peak)
+static void watch_additions(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const boil_peak *peak)
 {
     boil_history *h = r->history;
     for (size_t i = r->first_addition; i < h->additions_count; i++) {
@@ -310,8 +306,7 @@ static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const bo
     }
 }
 
-static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
-                           const boil_peak *peak)
+static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const boil_peak *peak)
 {
     boil_summary *s = &r->history->summary;
     double depth = r->plant->tank.depth_m;
@@ -481,8 +476,8 @@ static int add_row(boil_recorder *r, boil_bath *b, double t, const double y[])
 }
 
 /* Cubic through values and slopes at both ends of a step. */
-static void between(size_t n, double s, double step, const double y0[], const double d0[], const double y1[],
-                    const double d1[], double y[])
+static void between(size_t n, double s, double step, const double y0[], const double d0[], const double y1[], const double d1[],
+                    double y[])
 {
     double h00 = (1 + 2 * s) * (1 - s) * (1 - s), h01 = s * s * (3 - 2 * s);
     double h10 = s * (1 - s) * (1 - s) * step, h11 = -s * s * (1 - s) * step;
@@ -491,7 +486,7 @@ static void between(size_t n, double s, double step, const double y0[], const do
 }
 
 int boil_recorder_rows(boil_recorder *r, boil_bath *b, double t0, const double y0[], const double rates0[], double t1,
-                     const double y1[], const double rates1[])
+                       const double y1[], const double rates1[])
 {
     if (!(r->row_interval_s > 0))
         return BOIL_OK;

@@ -1,5 +1,5 @@
-/* simulate/recorder.h -- writes down what happens in a run as it goes: loads, additions, quiet spells, extremes, rows. It watches and
-   never interferes. */
+/* simulate/recorder.h -- writes down what happens in a run as it goes: loads, additions, quiet spells, extremes, rows. It
+   watches and never interferes. */
 #ifndef BOIL_SIMULATE_RECORDER_H
 #define BOIL_SIMULATE_RECORDER_H
 
@@ -21,24 +21,24 @@ typedef struct {
     double valve_open_s;
     double boiling_s, boil_began_s, last_s; /* for the share of time, and the steady steam after a cold start */
     bool quiet_start;
-    size_t first_load, first_addition;      /* before these all is settled: a long schedule costs no more a step */
+    size_t first_load, first_addition; /* before these all is settled: a long schedule costs no more a step */
     boil_recorder_turn temperature, level, steam;
-    double *unknowns;                       /* room for a state between two steps */
+    double *unknowns; /* room for a state between two steps */
     size_t unknowns_capacity;
 } boil_recorder;
 
 /* Before the first step. `history` is emptied. */
-int boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s,
-                      boil_bath *b, const double y[], const boil_rates_view *v);
+int boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s, boil_bath *b,
+                        const double y[], const boil_rates_view *v);
 void boil_recorder_free(boil_recorder *r);
 
 /* An action begins. The number of the load is its index in history->loads. */
 int boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
-                     size_t *number);
+                       size_t *number);
 void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_out_kg);
 /* Water, liquid or salts. */
 int boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s, const boil_bath *b,
-                         const boil_rates_view *v);
+                           const boil_rates_view *v);
 
 /* The mode has just changed; bath and view are as after the change. */
 int boil_recorder_mode(boil_recorder *r, double t, boil_bath *b, const double y[], const boil_rates_view *v);
@@ -51,7 +51,7 @@ void boil_recorder_restart(boil_recorder *r);
 
 /* Rows due in (t0, t1], by cubic Hermite interpolation of the state; call before anything changes at t1. */
 int boil_recorder_rows(boil_recorder *r, boil_bath *b, double t0, const double y0[], const double rates0[], double t1,
-                     const double y1[], const double rates1[]);
+                       const double y1[], const double rates1[]);
 
 /* After the last step: closes what is open and fills the summary's end. */
 void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);

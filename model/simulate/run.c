@@ -40,11 +40,11 @@ typedef struct {
     boil_rates_view view;
     size_t next_action;
     double salts_start_kg[BOIL_SALTS], water_start_kg, energy_start_J, rinse_kg;
-    int *names;       /* of each load, by its number */
+    int *names; /* of each load, by its number */
     size_t names_room;
     boil_valve_move *moves; /* what the valve was told and has not done yet, in order of time */
     size_t moves_count, moves_room;
-    double next_period_s;   /* of a time-proportioned valve */
+    double next_period_s; /* of a time-proportioned valve */
 } running;
 
 static int look(running *r, double t, const double y[])
@@ -130,15 +130,15 @@ static int new_march(running *r)
     }
     set_sizes(r);
     boil_integrator_problem c = {.unknowns = r->unknowns,
-                         .guards = BOIL_GUARDS,
-                         .rates = march_rates,
-                         .guard = march_guards,
-                         .context = r,
-                         .size = r->size,
-                         .tolerance = r->options->tolerance,
-                         .use_rkc = r->options->use_rkc,
-                         .step_max_s = 30,
-                         .step_first_s = 0.05};
+                                 .guards = BOIL_GUARDS,
+                                 .rates = march_rates,
+                                 .guard = march_guards,
+                                 .context = r,
+                                 .size = r->size,
+                                 .tolerance = r->options->tolerance,
+                                 .use_rkc = r->options->use_rkc,
+                                 .step_max_s = 30,
+                                 .step_first_s = 0.05};
     /* Rounding of the boiling point and of the enthalpy's inverse must not arm a guard. */
     c.arm[BOIL_GUARD_MODE] = r->bath.boiling ? 1e-12 : 1e-8;
     c.arm[BOIL_GUARD_LAYER] = 1e-9;
@@ -161,8 +161,7 @@ static int settle_mode(running *r)
     /* Right after a change of mode the steam is zero within rounding: that decides nothing. */
     double rounding = 1e-11 * r->view.mass_kg;
     bool at_boil = r->view.temperature_K >= r->view.boiling_point_K - 1e-8;
-    bool boiling =
-        r->bath.boiling ? r->view.steam_kg_s >= -rounding : at_boil && r->view.steam_if_boiling_kg_s > rounding;
+    bool boiling = r->bath.boiling ? r->view.steam_kg_s >= -rounding : at_boil && r->view.steam_if_boiling_kg_s > rounding;
     if (boiling == r->bath.boiling)
         return BOIL_OK;
     r->looked = false;
@@ -239,10 +238,8 @@ static int add_liquid(running *r, const boil_action_liquid *l)
 
 static int add_salts(running *r, const boil_action_salts *a)
 {
-    boil_bath_feed f = {.kind = BOIL_FEED_SALTS,
-                        .start_s = r->t,
-                        .end_s = r->t + a->over_s,
-                        .rate_kg_s = a->mass_kg / a->over_s};
+    boil_bath_feed f = {
+        .kind = BOIL_FEED_SALTS, .start_s = r->t, .end_s = r->t + a->over_s, .rate_kg_s = a->mass_kg / a->over_s};
     for (int i = 0; i < BOIL_SALTS; i++) {
         f.kilogram.salt[i] = a->blend[i];
         f.enthalpy_J_kg += a->blend[i] * boil_salt_solid_enthalpy(i, a->temperature_K);
@@ -632,8 +629,8 @@ static void balance(running *r)
     for (int i = HEAT_FROM_HEATER; i <= HEAT_WITH_DRAG; i++)
         crossing += fabs(y[i]);
     double change = boil_modes_inventory(&r->bath, r->t, y) - r->energy_start_J;
-    b->energy = crossing > 0 ? closure(change, heat_in, heat_out, 0, crossing)
-                             : closure(change, 0, 0, fabs(r->energy_start_J), 0);
+    b->energy =
+        crossing > 0 ? closure(change, heat_in, heat_out, 0, crossing) : closure(change, 0, 0, fabs(r->energy_start_J), 0);
 }
 
 static int begin(running *r)

@@ -13,9 +13,9 @@
 
 typedef struct {
     const boil_least_squares_problem *problem;
-    double deviation;      /* s sqrt(k) of the readings, or 0: what was known does not count yet */
+    double deviation; /* s sqrt(k) of the readings, or 0: what was known does not count yet */
     size_t trials;
-    int outcome;           /* of the last one */
+    int outcome; /* of the last one */
 } asked;
 
 static size_t rows_of(const boil_least_squares_problem *p)
@@ -152,7 +152,8 @@ static void judge_readings(const boil_least_squares_problem *p, const gsl_vector
 }
 
 /* (J'J)^-1 of the parameters that are free: one at its bound stays there, and neither has an interval nor blurs the others'. */
-static int covariance_of(const boil_least_squares_problem *p, const gsl_vector *u, const gsl_matrix *jacobian, gsl_matrix *covariance)
+static int covariance_of(const boil_least_squares_problem *p, const gsl_vector *u, const gsl_matrix *jacobian,
+                         gsl_matrix *covariance)
 {
     size_t is[BOIL_LEAST_SQUARES_PARAMETERS], free = 0;
     gsl_matrix_set_zero(covariance);
@@ -177,7 +178,8 @@ static int covariance_of(const boil_least_squares_problem *p, const gsl_vector *
     return outcome;
 }
 
-static void estimate(const boil_least_squares_problem *p, size_t i, double u, double error, double reach, boil_least_squares_estimate *e)
+static void estimate(const boil_least_squares_problem *p, size_t i, double u, double error, double reach,
+                     boil_least_squares_estimate *e)
 {
     e->value = value_of(p, i, u);
     e->error = slope_of(p, i, u) * error;
@@ -186,7 +188,8 @@ static void estimate(const boil_least_squares_problem *p, size_t i, double u, do
     e->at_bound = at_bound(p, i, u);
 }
 
-static void conclude(const boil_least_squares_problem *p, const gsl_vector *u, const gsl_matrix *covariance, double deviation, boil_least_squares *out)
+static void conclude(const boil_least_squares_problem *p, const gsl_vector *u, const gsl_matrix *covariance, double deviation,
+                     boil_least_squares *out)
 {
     double k = (double)p->count / out->effective, freedom = fmax(1, out->effective - (double)p->parameters);
     double reach = gsl_cdf_tdist_Pinv(0.975, freedom) * sqrt(k);
@@ -227,7 +230,8 @@ static double deviation_of(const boil_least_squares_problem *p, const boil_least
     return fmax(least, sqrt(f->chi2 / (n - (double)p->parameters) * n / f->effective));
 }
 
-static int search(const boil_least_squares_problem *p, gsl_multifit_nlinear_workspace *w, gsl_matrix *covariance, boil_least_squares *out)
+static int search(const boil_least_squares_problem *p, gsl_multifit_nlinear_workspace *w, gsl_matrix *covariance,
+                  boil_least_squares *out)
 {
     const size_t enough = 200, for_scatter = 5; /* of steps: the scatter is settled long before parameters hardly told are */
     asked a = {p, 0, 0, BOIL_OK};
@@ -272,8 +276,7 @@ int boil_least_squares_run(const boil_least_squares_problem *p, boil_least_squar
     if (!makes_sense(p))
         return BOIL_BAD_INPUT;
     gsl_multifit_nlinear_parameters how = gsl_multifit_nlinear_default_parameters();
-    gsl_multifit_nlinear_workspace *w =
-        gsl_multifit_nlinear_alloc(gsl_multifit_nlinear_trust, &how, rows_of(p), p->parameters);
+    gsl_multifit_nlinear_workspace *w = gsl_multifit_nlinear_alloc(gsl_multifit_nlinear_trust, &how, rows_of(p), p->parameters);
     gsl_matrix *covariance = gsl_matrix_alloc(p->parameters, p->parameters);
     int outcome = w != NULL && covariance != NULL ? search(p, w, covariance, out) : BOIL_NO_MEMORY;
     gsl_matrix_free(covariance);

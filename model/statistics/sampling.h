@@ -23,7 +23,7 @@ enum {
     BOIL_SAMPLING_INPUTS = 20,     /* most uncertain inputs: GSL's sequence has 40 dimensions */
     BOIL_SAMPLING_BITS = 20,       /* most points of a replicate: 2^20 */
     BOIL_SAMPLING_REPLICATES = 32, /* most replicates */
-    BOIL_SPREAD_VALUES = 16      /* most values of a list */
+    BOIL_SPREAD_VALUES = 16        /* most values of a list */
 };
 
 typedef enum {
@@ -55,7 +55,7 @@ typedef struct {
     uint32_t seed;     /* 1 to 4294967295 */
 } boil_sampling_plan;
 
-boil_sampling_plan boil_sampling_plan_default(size_t inputs);       /* 64 points, 16 replicates, seed 1 */
+boil_sampling_plan boil_sampling_plan_default(size_t inputs);        /* 64 points, 16 replicates, seed 1 */
 const char *boil_sampling_plan_problem(const boil_sampling_plan *p); /* NULL, or what is wrong with it */
 
 /* A design: constant once made, so threads may share it. Nothing to free. */

@@ -50,8 +50,8 @@ static double diffusion_rate(const boil_conduction_body *b, double k, double hea
 /* The heat flux into the body's own surface where it meets the fluid, and the sums of (3). */
 typedef struct {
     double flux_W_m2;
-    double known_K;  /* sum_{i<n} y_i */
-    double inner_K;  /* sum_{i<n} a_i y_i */
+    double known_K; /* sum_{i<n} y_i */
+    double inner_K; /* sum_{i<n} a_i y_i */
 } face;
 
 /* Equation (3). Its conductance is kept below rho c (r/d)/fastest_s: by (1) the mean then answers no faster than that.
@@ -109,8 +109,8 @@ static void profile_rates(const boil_conduction_body *b, const double y[], doubl
         dydt[j] = 0;
 }
 
-double boil_conduction_rates(const boil_conduction_body *b, const double y[], double fluid_K, double coefficient_W_m2K, double immersed,
-                       double dydt[])
+double boil_conduction_rates(const boil_conduction_body *b, const double y[], double fluid_K, double coefficient_W_m2K,
+                             double immersed, double dydt[])
 {
     if (!(b->mass_kg > 0)) {
         for (int j = 0; j < b->unknowns; j++)
@@ -127,7 +127,8 @@ double boil_conduction_rates(const boil_conduction_body *b, const double y[], do
     return flow;
 }
 
-double boil_conduction_surface_temperature(const boil_conduction_body *b, const double y[], double fluid_K, double coefficient_W_m2K)
+double boil_conduction_surface_temperature(const boil_conduction_body *b, const double y[], double fluid_K,
+                                           double coefficient_W_m2K)
 {
     const double k = conductivity(b, y[0]);
     const double c = boil_metal_heat_capacity(&b->metal, y[0]);

@@ -15,10 +15,10 @@
 #define BOIL_CONDUCTION_UNKNOWNS_MAX 3
 
 typedef struct {
-    int dimension;            /* 1 slab, 2 cylinder, 3 sphere */
-    int unknowns;             /* 1 to BOIL_CONDUCTION_UNKNOWNS_MAX; see boil_conduction_unknowns */
-    double radius_m;          /* half-thickness or radius */
-    double area_m2;           /* fully immersed; where it is not the body's own surface d mass/(density radius), the
+    int dimension;   /* 1 slab, 2 cylinder, 3 sphere */
+    int unknowns;    /* 1 to BOIL_CONDUCTION_UNKNOWNS_MAX; see boil_conduction_unknowns */
+    double radius_m; /* half-thickness or radius */
+    double area_m2;  /* fully immersed; where it is not the body's own surface d mass/(density radius), the
                                  coefficient is scaled by the ratio of the two */
     double mass_kg;
     double density_kg_m3;     /* steel per volume of body: 7850, or less in a pack */
@@ -38,14 +38,15 @@ typedef struct {
    coefficients to 5000 W/m2K; at an infinite one they may be 2.8 times faster. */
 int boil_conduction_unknowns(const boil_conduction_body *b, double temperature_K);
 
-void boil_conduction_init(const boil_conduction_body *b, double temperature_K, double y[]); /* uniform temperature; writes y[unknowns] */
+void boil_conduction_init(const boil_conduction_body *b, double temperature_K,
+                          double y[]); /* uniform temperature; writes y[unknowns] */
 
 /* Rates of the unknowns for a fluid temperature and coefficient; `immersed` (0 to 1) is the share of the area in the
    bath. Returns the heat flow into the body, W, = mass c(y0) dy0/dt exactly; a body of no mass takes none. */
-double boil_conduction_rates(const boil_conduction_body *b, const double y[], double fluid_K, double coefficient_W_m2K, double immersed,
-                       double dydt[]);
+double boil_conduction_rates(const boil_conduction_body *b, const double y[], double fluid_K, double coefficient_W_m2K,
+                             double immersed, double dydt[]);
 
 double boil_conduction_surface_temperature(const boil_conduction_body *b, const double y[], double fluid_K,
-                                     double coefficient_W_m2K); /* K, where it meets the fluid */
+                                           double coefficient_W_m2K); /* K, where it meets the fluid */
 
 #endif

@@ -14,8 +14,8 @@ static double prandtl(const boil_convection_liquid *f)
 double boil_convection_natural(const boil_convection_liquid *f, double height_m, double difference_K)
 {
     const double viscosity_m2_s = f->viscosity_Pa_s / f->density_kg_m3;
-    const double grashof = BOIL_GRAVITY * f->expansion_1_K * fabs(difference_K) * height_m * height_m * height_m
-                           / (viscosity_m2_s * viscosity_m2_s);
+    const double grashof = BOIL_GRAVITY * f->expansion_1_K * fabs(difference_K) * height_m * height_m * height_m /
+                           (viscosity_m2_s * viscosity_m2_s);
     const double pr = prandtl(f);
     const double slip = pow(1 + pow(0.492 / pr, 9.0 / 16), 8.0 / 27);
     const double root = 0.825 + 0.387 * pow(grashof * pr, 1.0 / 6) / slip;

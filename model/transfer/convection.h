@@ -1,13 +1,13 @@
-/* transfer/convection.h -- heat from the bath to a surface in it, W/m2K: natural convection on a vertical surface [Churchill & Chu
-   1975] and a gas-stirred liquid [Deckwer 1980], blended as (h_n^4 + h_b^4)^(1/4) [Churchill & Usagi 1972; the power is
+/* transfer/convection.h -- heat from the bath to a surface in it, W/m2K: natural convection on a vertical surface [Churchill &
+   Chu 1975] and a gas-stirred liquid [Deckwer 1980], blended as (h_n^4 + h_b^4)^(1/4) [Churchill & Usagi 1972; the power is
    judgement]. Cold parts do not boil the liquid: no boiling on them. In shallow pools the tall-column correlation tends
    to be low. */
 #ifndef BOIL_TRANSFER_CONVECTION_H
 #define BOIL_TRANSFER_CONVECTION_H
 
 typedef struct {
-    double density_kg_m3, heat_capacity_J_kgK;                     /* of the solution, as computed */
-    double viscosity_Pa_s, conductivity_W_mK, expansion_1_K;      /* see boil_transport */
+    double density_kg_m3, heat_capacity_J_kgK;               /* of the solution, as computed */
+    double viscosity_Pa_s, conductivity_W_mK, expansion_1_K; /* see boil_transport */
 } boil_convection_liquid;
 
 /* Any difference, of either sign; at none what is left is conduction, Nu = 0.68. Rayleigh number to 1e12. */
@@ -18,6 +18,7 @@ double boil_convection_natural(const boil_convection_liquid *f, double height_m,
 double boil_convection_stirred(const boil_convection_liquid *f, double gas_velocity_m_s);
 
 /* The blend, smooth in the gas velocity from zero on: h_b^4 is proportional to it. */
-double boil_convection_bath_side(const boil_convection_liquid *f, double height_m, double difference_K, double gas_velocity_m_s);
+double boil_convection_bath_side(const boil_convection_liquid *f, double height_m, double difference_K,
+                                 double gas_velocity_m_s);
 
 #endif

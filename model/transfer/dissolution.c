@@ -4,15 +4,15 @@
 
 #include "base/boil.h"
 
-#define GRAIN_DENSITY 2150.0       /* kg/m3, of the three salts within 4 % */
-#define BED_VOID 0.4               /* loose packing, 0.35 to 0.5 */
-#define DIFFUSIVITY 1.5e-9         /* m2/s, order of magnitude, judgement */
-#define STRENGTH_DIFFERENCE 300.0  /* kg/m3 between grain surface and bath, judgement, 100 to 600 */
-#define LEAST_STIRRING 1e-4        /* W/kg: natural convection and the fall of the grains themselves, judgement */
-#define SUSPENDING_STIRRING 0.1    /* W/kg that keeps half the grains up, judgement, 0.03 to 0.3 */
-#define BED_CONDUCTIVITY 0.8       /* W/mK, salt crust, 0.6 to 1.0, judgement */
-#define HOTTEST_BED_K 300.0        /* over the bath: by then the heat finds other ways round a crust, judgement, 150 to 400 */
-#define FASTEST_S 1.0              /* keep every unknown slower than this: a faster one would cap every step */
+#define GRAIN_DENSITY 2150.0      /* kg/m3, of the three salts within 4 % */
+#define BED_VOID 0.4              /* loose packing, 0.35 to 0.5 */
+#define DIFFUSIVITY 1.5e-9        /* m2/s, order of magnitude, judgement */
+#define STRENGTH_DIFFERENCE 300.0 /* kg/m3 between grain surface and bath, judgement, 100 to 600 */
+#define LEAST_STIRRING 1e-4       /* W/kg: natural convection and the fall of the grains themselves, judgement */
+#define SUSPENDING_STIRRING 0.1   /* W/kg that keeps half the grains up, judgement, 0.03 to 0.3 */
+#define BED_CONDUCTIVITY 0.8      /* W/mK, salt crust, 0.6 to 1.0, judgement */
+#define HOTTEST_BED_K 300.0       /* over the bath: by then the heat finds other ways round a crust, judgement, 150 to 400 */
+#define FASTEST_S 1.0             /* keep every unknown slower than this: a faster one would cap every step */
 
 double boil_dissolution_transfer(const boil_dissolution_place *p)
 {

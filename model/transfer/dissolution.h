@@ -16,7 +16,7 @@
 
 /* What the flows depend on. */
 typedef struct {
-    double grain_m;          /* 1 mm; 0.2 to 10 mm */
+    double grain_m; /* 1 mm; 0.2 to 10 mm */
     double liquid_kg_m3, viscosity_Pa_s;
     double stirring_W_kg;    /* eps */
     double area_m2, depth_m; /* of the pool */
@@ -25,13 +25,13 @@ typedef struct {
 typedef struct {
     double from_suspension_kg_s, from_bed_kg_s; /* dissolving */
     double settling_kg_s, stirred_up_kg_s;
-    double bed_m;                               /* thickness */
+    double bed_m; /* thickness */
 } boil_dissolution_flow;
 
-double boil_dissolution_transfer(const boil_dissolution_place *p);      /* k of (1), m/s */
-double boil_dissolution_fall(const boil_dissolution_place *p);          /* w of (2), m/s; 0 when the liquid is as heavy */
-double boil_dissolution_kept_up(const boil_dissolution_place *p);       /* share that stirring keeps up, 0 to 1 */
-double boil_dissolution_time(const boil_dissolution_place *p);          /* s, time constant of grains in suspension */
+double boil_dissolution_transfer(const boil_dissolution_place *p); /* k of (1), m/s */
+double boil_dissolution_fall(const boil_dissolution_place *p);     /* w of (2), m/s; 0 when the liquid is as heavy */
+double boil_dissolution_kept_up(const boil_dissolution_place *p);  /* share that stirring keeps up, 0 to 1 */
+double boil_dissolution_time(const boil_dissolution_place *p);     /* s, time constant of grains in suspension */
 boil_dissolution_flow boil_dissolution_exchange(const boil_dissolution_place *p, double suspended_kg, double bed_kg);
 
 /* (3), K, for the heat through the floor under the bed, W/m2. */

@@ -97,8 +97,7 @@ static double evaporate(const surroundings *s, double latent, double vapour_Pa, 
 static double warm_the_room(const surroundings *s, double latent, double skin_K, balance *b)
 {
     const boil_losses *l = s->losses;
-    double air =
-        l->convection_factor * s->film_W_m2 / latent * AIR_G_MOL / WATER_G_MOL * AIR_J_KGK * cbrt(LEWIS * LEWIS);
+    double air = l->convection_factor * s->film_W_m2 / latent * AIR_G_MOL / WATER_G_MOL * AIR_J_KGK * cbrt(LEWIS * LEWIS);
     double grey = l->radiation_factor * l->emissivity * BOIL_STEFAN_BOLTZMANN;
     double skin3 = skin_K * skin_K * skin_K, room2 = s->room_K * s->room_K, warmer = skin_K - s->room_K;
     b->convection_W_m2 = air * warmer;
@@ -119,10 +118,9 @@ static bool balance_at(const surroundings *s, double skin_K, double vapour_Pa, d
     b->slope = -liquid_side - evaporation_slope - room_slope;
     double supply = liquid_side * (s->liquid_K - skin_K), evaporation = b->evaporation_kg_m2s * latent;
     b->excess_W_m2 = supply - evaporation - b->radiation_W_m2 - b->convection_W_m2;
-    double rounding = liquid_side * s->liquid_K +
-                      (film > 0 ? film * s->pressure_Pa / (s->pressure_Pa - vapour_Pa) : 0);
-    b->allowed = 1e-15 * rounding +
-                 1e-10 * (fabs(supply) + fabs(evaporation) + fabs(b->radiation_W_m2) + fabs(b->convection_W_m2));
+    double rounding = liquid_side * s->liquid_K + (film > 0 ? film * s->pressure_Pa / (s->pressure_Pa - vapour_Pa) : 0);
+    b->allowed =
+        1e-15 * rounding + 1e-10 * (fabs(supply) + fabs(evaporation) + fabs(b->radiation_W_m2) + fabs(b->convection_W_m2));
     return true;
 }
 
@@ -183,13 +181,11 @@ static int settle_at_boiling_point(const bracket *k, double *skin_K, balance *b)
 }
 
 /* Newton in a bracket. Writes the skin temperature and its balance. */
-static int find_skin(const surroundings *s, const boil_vapour_pressure *vapour, double guess_K, double *skin_K,
-                     balance *b)
+static int find_skin(const surroundings *s, const boil_vapour_pressure *vapour, double guess_K, double *skin_K, balance *b)
 {
     const double collapsed_K = 1e-9;
     const int most_trials = 100;
-    bracket k = {.low_K = fmin(s->liquid_K, s->room_K) - SKIN_MARGIN_K,
-                 .high_K = fmax(s->liquid_K, s->room_K) + SKIN_MARGIN_K};
+    bracket k = {.low_K = fmin(s->liquid_K, s->room_K) - SKIN_MARGIN_K, .high_K = fmax(s->liquid_K, s->room_K) + SKIN_MARGIN_K};
     double skin = guess_K > k.low_K && guess_K < k.high_K ? guess_K : s->liquid_K;
     for (int i = 0; i < most_trials; i++) {
         double slope, pressure = vapour->pressure(vapour->liquid, skin, &slope);
@@ -197,8 +193,8 @@ static int find_skin(const surroundings *s, const boil_vapour_pressure *vapour, 
         bool limited = balance_at(s, skin, pressure, slope, &here);
         double step = limited ? newton_step(s, pressure, slope, &here) : step_below_boiling(s, pressure, slope);
         *skin_K = skin + step;
-        if (limited && straight(s, pressure, slope, step) &&
-            balance_at(s, *skin_K, pressure + slope * step, slope, b) && balanced(b))
+        if (limited && straight(s, pressure, slope, step) && balance_at(s, *skin_K, pressure + slope * step, slope, b) &&
+            balanced(b))
             return BOIL_OK;
         bracket_narrow(&k, skin, limited ? &here : NULL);
         if (k.high_K - k.low_K < collapsed_K)
@@ -208,9 +204,8 @@ static int find_skin(const surroundings *s, const boil_vapour_pressure *vapour, 
     return BOIL_NO_ROOT;
 }
 
-int boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_vapour_pressure *vapour,
-                          double area_m2, double liquid_K, double steam_leaving_kg_s, double skin_guess_K,
-                          boil_surface_flow *out)
+int boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_vapour_pressure *vapour, double area_m2,
+                          double liquid_K, double steam_leaving_kg_s, double skin_guess_K, boil_surface_flow *out)
 {
     *out = (boil_surface_flow){.skin_K = liquid_K};
     if (area_m2 == 0)

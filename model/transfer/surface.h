@@ -20,12 +20,12 @@
 #include "equipment/tank.h"
 
 typedef struct {
-    double evaporation_factor;      /* 0 to 3; 1: published */
-    double convection_factor;       /* 0 to 3 */
-    double radiation_factor;        /* 0 to 3 */
-    double wall_coefficient_W_m2K;  /* 0 to 50; negative: from insulation and air, below */
-    double emissivity;              /* 0.95, 0.90 to 0.96; the surroundings have the room's temperature */
-    double liquid_coefficient_W_m2K; /* bath side of the surface: 1500, 1000 to 2000, judgement */
+    double evaporation_factor;           /* 0 to 3; 1: published */
+    double convection_factor;            /* 0 to 3 */
+    double radiation_factor;             /* 0 to 3 */
+    double wall_coefficient_W_m2K;       /* 0 to 50; negative: from insulation and air, below */
+    double emissivity;                   /* 0.95, 0.90 to 0.96; the surroundings have the room's temperature */
+    double liquid_coefficient_W_m2K;     /* bath side of the surface: 1500, 1000 to 2000, judgement */
     double insulation_conductivity_W_mK; /* as built: 0.070, fitted to published tank tables; 0.04 to 0.08 */
 } boil_losses;
 
@@ -40,18 +40,17 @@ typedef struct {
 } boil_vapour_pressure;
 
 typedef struct {
-    double evaporation_kg_s;        /* e over the whole area; negative: taken up from the air */
+    double evaporation_kg_s; /* e over the whole area; negative: taken up from the air */
     double radiation_W, convection_W;
-    double skin_K;                  /* Ts */
+    double skin_K; /* Ts */
 } boil_surface_flow;
 
 /* Solve (1)-(3) for the skin temperature by safeguarded Newton, started from skin_guess_K (any value works; a good
    one is quick: two or three vapour pressures). Flows are continuous in bath temperature and steam; a bath at or
    above its boiling point is no exception. area 0 gives zero flow and the bath's temperature. Writes *out; returns
    BOIL_OK or BOIL_NO_ROOT (only for values out of range or not finite). */
-int boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_vapour_pressure *vapour,
-                          double area_m2, double liquid_K, double steam_leaving_kg_s, double skin_guess_K,
-                          boil_surface_flow *out);
+int boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_vapour_pressure *vapour, double area_m2,
+                          double liquid_K, double steam_leaving_kg_s, double skin_guess_K, boil_surface_flow *out);
 
 /* Heat through the walls, W: cooled area times U (T - T_room). U is the scenario's, or 1/(1/h_o + insulation/k) with
    h_o natural convection and radiation at the outside (whatever the draught). No steel wall: no loss unless a

@@ -7,10 +7,8 @@
 
 boil_transport boil_transport_default(void)
 {
-    return (boil_transport){.viscosity_Pa_s = 2e-3,
-                            .conductivity_W_mK = 0.65,
-                            .expansion_1_K = 5e-4,
-                            .surface_tension_N_m = 0.085};
+    return (boil_transport){
+        .viscosity_Pa_s = 2e-3, .conductivity_W_mK = 0.65, .expansion_1_K = 5e-4, .surface_tension_N_m = 0.085};
 }
 
 boil_swell boil_swell_default(void)
@@ -33,8 +31,8 @@ const char *boil_swell_problem(const boil_swell *p)
 
 double boil_swell_drift_velocity(const boil_swell *p, double surface_tension_N_m, double liquid_kg_m3, double vapour_kg_m3)
 {
-    return p->drift * pow(surface_tension_N_m * BOIL_GRAVITY * (liquid_kg_m3 - vapour_kg_m3) / (liquid_kg_m3 * liquid_kg_m3),
-                          0.25);
+    return p->drift *
+           pow(surface_tension_N_m * BOIL_GRAVITY * (liquid_kg_m3 - vapour_kg_m3) / (liquid_kg_m3 * liquid_kg_m3), 0.25);
 }
 
 double boil_swell_void_upper(const boil_swell *p, double drift_velocity_m_s, double steam_velocity_m_s)

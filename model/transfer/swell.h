@@ -23,9 +23,9 @@ typedef struct {
 boil_transport boil_transport_default(void);
 
 typedef struct {
-    double distribution;        /* C0: 1.2, 1.0 to 1.5 */
-    double drift;               /* K: 1.53, 0.3 (foaming) to 1.6 */
-    double mixing_time_factor;  /* 1; 1/3 to 3: the spread of published mixing times */
+    double distribution;            /* C0: 1.2, 1.0 to 1.5 */
+    double drift;                   /* K: 1.53, 0.3 (foaming) to 1.6 */
+    double mixing_time_factor;      /* 1; 1/3 to 3: the spread of published mixing times */
     double part_coefficient_factor; /* of heat from pool to parts: 1; 0.5 to 2: a basket is no single body in a wide pool */
 } boil_swell;
 boil_swell boil_swell_default(void);

@@ -5,8 +5,8 @@
 
 #include "base/boil.h"
 
-#define WATER_CONDUCTIVITY 0.65   /* W/mK, liquid water 40 to 100 degC: 0.63 to 0.68 [IAPWS R15-11] */
-#define WATER_DIFFUSIVITY 1.6e-7  /* m2/s, same range */
+#define WATER_CONDUCTIVITY 0.65  /* W/mK, liquid water 40 to 100 degC: 0.63 to 0.68 [IAPWS R15-11] */
+#define WATER_DIFFUSIVITY 1.6e-7 /* m2/s, same range */
 
 boil_water_layer_law boil_water_layer_law_default(void)
 {
@@ -46,7 +46,7 @@ static double falling(double buoyancy)
 }
 
 double boil_water_layer_mixing(const boil_water_layer_law *l, const boil_water_layer_stirring *s, double mass_kg, double cover,
-                         double *by_log_stirring)
+                               double *by_log_stirring)
 {
     double unused, *slope = by_log_stirring ? by_log_stirring : &unused;
     double buoyancy = BOIL_GRAVITY * (s->bath_kg_m3 - s->water_kg_m3) / s->water_kg_m3;
@@ -60,8 +60,8 @@ double boil_water_layer_mixing(const boil_water_layer_law *l, const boil_water_l
     return mass_kg / takes_s + still;
 }
 
-double boil_water_layer_conductance(const boil_water_layer_law *l, double area_m2, double cover, double thickness_m, double age_s,
-                              double bath_side_W_m2K)
+double boil_water_layer_conductance(const boil_water_layer_law *l, double area_m2, double cover, double thickness_m,
+                                    double age_s, double bath_side_W_m2K)
 {
     double reach = fmin(thickness_m / 2, sqrt(BOIL_PI * WATER_DIFFUSIVITY * age_s));
     double path = fmax(reach, l->conduction_floor_m);

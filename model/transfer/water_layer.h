@@ -1,9 +1,9 @@
-/* transfer/water_layer.h -- water that floats on the bath. One rule for all water: it enters the layer, and leaves it by mixing, by
-   evaporating, or by boiling away.
+/* transfer/water_layer.h -- water that floats on the bath. One rule for all water: it enters the layer, and leaves it by
+   mixing, by evaporating, or by boiling away.
 
    Mixing, kg/s:   m/(tau + m/limit) + rho_w A cover w_e,   limit = 2 eta rho A eps/(g drho/rho_w)                        (1)
-   tau, eps: see transfer/swell.h. limit: the stirring power that lifts potential energy, eta of it (flux Richardson number), spread
-   over half the depth. w_e: slow erosion of the interface by convection or a load being lowered, velocity u [form of
+   tau, eps: see transfer/swell.h. limit: the stirring power that lifts potential energy, eta of it (flux Richardson number),
+   spread over half the depth. w_e: slow erosion of the interface by convection or a load being lowered, velocity u [form of
    Turner, J. Fluid Mech. 33 (1968) 639; constant 3.8 of Hopfinger & Toly 1976 from memory, uncertain by a factor of two]:
        w_e = u min(0.2, 3.8 Ri^(-3/2)),  Ri = g (drho/rho_w) depth/u^2.                                                   (2)
 
@@ -14,9 +14,9 @@
 #define BOIL_TRANSFER_WATER_LAYER_H
 
 typedef struct {
-    double mixing_efficiency;   /* eta: 0.05, 0.02 to 0.2, judgement */
-    double cover_m;             /* d0: 3 mm, 1 to 10 mm, judgement */
-    double conduction_floor_m;  /* 2 mm, 1 to 5 mm: ripples keep a thin film from insulating less, judgement */
+    double mixing_efficiency;  /* eta: 0.05, 0.02 to 0.2, judgement */
+    double cover_m;            /* d0: 3 mm, 1 to 10 mm, judgement */
+    double conduction_floor_m; /* 2 mm, 1 to 5 mm: ripples keep a thin film from insulating less, judgement */
 } boil_water_layer_law;
 
 boil_water_layer_law boil_water_layer_law_default(void);
@@ -26,21 +26,21 @@ double boil_water_layer_cover(const boil_water_layer_law *l, double thickness_m)
 
 /* What the mixing depends on. */
 typedef struct {
-    double area_m2, depth_m;      /* of the pool */
+    double area_m2, depth_m; /* of the pool */
     double bath_kg_m3, water_kg_m3;
-    double stirring_W_kg;         /* eps */
-    double mixing_time_s;         /* tau; infinite when nothing stirs */
-    double interface_m_s;         /* u of (2) */
+    double stirring_W_kg; /* eps */
+    double mixing_time_s; /* tau; infinite when nothing stirs */
+    double interface_m_s; /* u of (2) */
 } boil_water_layer_stirring;
 
 /* (1). A layer that is heavier than the bath falls in within a second; over a thousandth of the density the one passes into the
    other. *by_log_stirring: derivative with respect to
    ln eps, tau going as eps^(-1/3), kg/s; may be NULL. */
 double boil_water_layer_mixing(const boil_water_layer_law *l, const boil_water_layer_stirring *s, double mass_kg, double cover,
-                         double *by_log_stirring);
+                               double *by_log_stirring);
 
 /* (3) per kelvin, W/K. */
-double boil_water_layer_conductance(const boil_water_layer_law *l, double area_m2, double cover, double thickness_m, double age_s,
-                              double bath_side_W_m2K);
+double boil_water_layer_conductance(const boil_water_layer_law *l, double area_m2, double cover, double thickness_m,
+                                    double age_s, double bath_side_W_m2K);
 
 #endif

@@ -15,12 +15,13 @@ typedef struct {
     char text[48];
 } formatted_text;
 
-formatted_text format_quantity(unit_system s, unit_dimension d, double si);        /* "7.1 in"; a time as format_duration */
-formatted_text format_number(unit_system s, unit_dimension d, double si); /* "7.1", for a column whose head names the unit */
-const char *format_unit(unit_system s, unit_dimension d);        /* "in" */
-formatted_text format_exact(unit_system s, unit_dimension d, double si);  /* four significant digits, or all before the point: "0.25 in", "12346 kg" */
+formatted_text format_quantity(unit_system s, unit_dimension d, double si); /* "7.1 in"; a time as format_duration */
+formatted_text format_number(unit_system s, unit_dimension d, double si);   /* "7.1", for a column whose head names the unit */
+const char *format_unit(unit_system s, unit_dimension d);                   /* "in" */
+formatted_text format_exact(unit_system s, unit_dimension d,
+                            double si); /* four significant digits, or all before the point: "0.25 in", "12346 kg" */
 
-formatted_text format_duration(double s);                  /* "45 s", "2 min", "4.5 min", "2.5 h" */
+formatted_text format_duration(double s);              /* "45 s", "2 min", "4.5 min", "2.5 h" */
 formatted_text format_clock(double start_s, double t); /* "7:22", cut to the minute; "0:10+1d" on the next day */
 formatted_text format_ratio(double ratio);             /* "x1.3" */
 formatted_text format_count(size_t n, const char *one, const char *many); /* "1 load", "2 loads" */

@@ -15,9 +15,9 @@ typedef struct {
 } html;
 
 html html_to(FILE *to);
-void html_open(html *h, const char *tag, const char *attributes);   /* attributes: "class=\"wide\"", or NULL */
-void html_close(html *h);                                           /* the innermost element */
-void html_empty(html *h, const char *tag, const char *attributes);  /* an element that can hold nothing: meta, br */
+void html_open(html *h, const char *tag, const char *attributes);  /* attributes: "class=\"wide\"", or NULL */
+void html_close(html *h);                                          /* the innermost element */
+void html_empty(html *h, const char *tag, const char *attributes); /* an element that can hold nothing: meta, br */
 
 /* Whatever is no UTF-8, and every control character, becomes U+FFFD. */
 void html_text(html *h, const char *text);

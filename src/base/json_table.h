@@ -20,20 +20,32 @@ typedef enum {
 typedef struct json_row {
     json_kind kind;
     const char *key;
-    size_t where;                  /* in the record */
+    size_t where; /* in the record */
     const struct json_row *inside;
-    size_t count, size;            /* count: where it stands */
+    size_t count, size; /* count: where it stands */
     const char *const *words;
     void (*by)(json *j, const char *key, const void *record);
 } json_row;
 
+/* clang-format off */
 #define JSON_MEMBER(kind, key, record, member) {kind, key, offsetof(record, member), NULL, 0, 0, NULL, NULL}
+/* clang-format on */
+/* clang-format off */
 #define JSON_INSIDE(key, record, member, rows) {JSON_OBJECT, key, offsetof(record, member), rows, 0, 0, NULL, NULL}
+/* clang-format on */
+/* clang-format off */
 #define JSON_ITEMS(kind, key, record, list, count, item, rows) \
     {kind, key, offsetof(record, list), rows, offsetof(record, count), sizeof(item), NULL, NULL}
+/* clang-format on */
+/* clang-format off */
 #define JSON_WORDS(key, record, member, list) {JSON_WORD, key, offsetof(record, member), NULL, 0, 0, list, NULL}
+/* clang-format on */
+/* clang-format off */
 #define JSON_GIVEN(key, function) {JSON_BY, key, 0, NULL, 0, 0, NULL, function}
+/* clang-format on */
+/* clang-format off */
 #define JSON_LAST {JSON_END, NULL, 0, NULL, 0, 0, NULL, NULL}
+/* clang-format on */
 
 /* Of the record that RECORD is defined as; SAME: a double whose member is called as its key. */
 #define SAME(member) JSON_MEMBER(JSON_NUMBER, #member, RECORD, member)

@@ -21,8 +21,7 @@ int program_finish(int status)
     errno = 0;
     if (fflush(stdout) == 0 && !ferror(stdout))
         return status;
-    program_complain("could not write to standard output%s%s", errno != 0 ? ": " : "",
-                     errno != 0 ? strerror(errno) : "");
+    program_complain("could not write to standard output%s%s", errno != 0 ? ": " : "", errno != 0 ? strerror(errno) : "");
     return status == STATUS_USAGE ? status : STATUS_STOPPED;
 }
 

@@ -11,10 +11,7 @@ size_t text_character(const char *at)
     const unsigned char *b = (const unsigned char *)at;
     if (b[0] < 0x80)
         return b[0] != 0;
-    size_t length = b[0] >= 0xC2 && b[0] <= 0xDF   ? 2
-                    : b[0] >= 0xE0 && b[0] <= 0xEF ? 3
-                    : b[0] >= 0xF0 && b[0] <= 0xF4 ? 4
-                                                   : 0;
+    size_t length = b[0] >= 0xC2 && b[0] <= 0xDF ? 2 : b[0] >= 0xE0 && b[0] <= 0xEF ? 3 : b[0] >= 0xF0 && b[0] <= 0xF4 ? 4 : 0;
     for (size_t i = 1; i < length; i++)
         if ((b[i] & 0xC0) != 0x80)
             return 0;
@@ -27,8 +24,7 @@ size_t text_character(const char *at)
 static bool is_control(const char *at, size_t length)
 {
     unsigned char first = (unsigned char)at[0];
-    return (length == 1 && (first < 0x20 || first == 0x7F)) ||
-           (length == 2 && first == 0xC2 && (unsigned char)at[1] < 0xA0);
+    return (length == 1 && (first < 0x20 || first == 0x7F)) || (length == 2 && first == 0xC2 && (unsigned char)at[1] < 0xA0);
 }
 
 /* Copies one character, printable, and moves on; how many bytes were written. */

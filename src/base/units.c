@@ -28,6 +28,7 @@
 #define PSI (POUND * GSL_CONST_MKSA_GRAV_ACCEL / (INCH * INCH))
 #define MERCURY (13595.1 * GSL_CONST_MKSA_GRAV_ACCEL)
 
+/* clang-format off */
 static const unit table[] = {
     {DIM_LENGTH, 1.0, 0.0, {"m", "metre", "metres", "meter", "meters"}},
     {DIM_LENGTH, 1e-2, 0.0, {"cm"}},
@@ -118,6 +119,7 @@ static const unit table[] = {
 
     {DIM_FRACTION, 0.01, 0.0, {"%"}},
 };
+/* clang-format on */
 
 #define UNITS (sizeof table / sizeof table[0])
 
@@ -149,8 +151,10 @@ static const dimension_facts facts[DIM_COUNT] = {
 };
 
 #define THOUSAND_OR_MILLION "means a thousand to some and a million to others: write kBtu/h or MMBtu/h"
+/* clang-format off */
 #define WHICH_TON \
     "may be short, long or metric, or of refrigeration: write lb, kg or t (1000 kg), or a power in kW or Btu/h"
+/* clang-format on */
 #define NO_CALORIES "is not used here: write a power in W, kW or Btu/h"
 
 static const struct {

@@ -7,20 +7,24 @@
 #include <stddef.h>
 
 typedef enum {
-    DIM_LENGTH, DIM_AREA, DIM_VOLUME, DIM_MASS, DIM_TIME,
-    DIM_TEMPERATURE,      /* with offset: degC, degF, K */
-    DIM_DIFFERENCE,       /* a temperature difference: no offset */
-    DIM_GAUGE_PRESSURE,   /* counts from the room's own pressure: psig, barg */
-    DIM_PRESSURE,         /* absolute */
+    DIM_LENGTH,
+    DIM_AREA,
+    DIM_VOLUME,
+    DIM_MASS,
+    DIM_TIME,
+    DIM_TEMPERATURE,    /* with offset: degC, degF, K */
+    DIM_DIFFERENCE,     /* a temperature difference: no offset */
+    DIM_GAUGE_PRESSURE, /* counts from the room's own pressure: psig, barg */
+    DIM_PRESSURE,       /* absolute */
     DIM_POWER,
     DIM_ENERGY,
-    DIM_CONCENTRATION,    /* g/L kg/m3 lb/gal oz/gal */
-    DIM_VOLUME_FLOW,      /* L/min mL/min gal/h gal/min */
-    DIM_MASS_FLOW,        /* kg/h kg/min lb/h */
-    DIM_COEFFICIENT,      /* W/m2K Btu/hft2F */
-    DIM_VOLUME_PER_AREA,  /* mL/m2 gal/1000ft2 */
-    DIM_SPEED,            /* m/s ft/min */
-    DIM_FRACTION,         /* % */
+    DIM_CONCENTRATION,   /* g/L kg/m3 lb/gal oz/gal */
+    DIM_VOLUME_FLOW,     /* L/min mL/min gal/h gal/min */
+    DIM_MASS_FLOW,       /* kg/h kg/min lb/h */
+    DIM_COEFFICIENT,     /* W/m2K Btu/hft2F */
+    DIM_VOLUME_PER_AREA, /* mL/m2 gal/1000ft2 */
+    DIM_SPEED,           /* m/s ft/min */
+    DIM_FRACTION,        /* % */
     DIM_COUNT
 } unit_dimension;
 

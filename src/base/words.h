@@ -26,7 +26,7 @@ words_quote words_quoted(const char *text, size_t length);
 typedef struct {
     const char *text;
     size_t length;
-    const char *word;  /* NULL: none is near */
+    const char *word; /* NULL: none is near */
     size_t distance;
 } words_nearest;
 words_nearest words_near(const char *text, size_t length);

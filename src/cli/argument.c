@@ -81,8 +81,8 @@ bool argument_count(const char *option, const char *text, const bounds *within, 
 }
 
 /* "1 lb per 2 gal" begins like a mass, so each dimension is tried alone; what is neither is told about both. */
-bool argument_either(const char *option, const char *text, unit_dimension one, const bounds *within_one,
-                     unit_dimension other, const bounds *within_other, quantity *q)
+bool argument_either(const char *option, const char *text, unit_dimension one, const bounds *within_one, unit_dimension other,
+                     const bounds *within_other, quantity *q)
 {
     argument a;
     cursor c = begin(&a, option, text);

@@ -17,8 +17,8 @@ bool argument_read(const char *option, const char *text, bool (*read)(cursor *c,
 bool argument_count(const char *option, const char *text, const bounds *within, unsigned long *n);
 
 /* A quantity of either dimension, each within its own bounds. */
-bool argument_either(const char *option, const char *text, unit_dimension one, const bounds *within_one,
-                     unit_dimension other, const bounds *within_other, quantity *q);
+bool argument_either(const char *option, const char *text, unit_dimension one, const bounds *within_one, unit_dimension other,
+                     const bounds *within_other, quantity *q);
 
 /* A setting of the scenario's table: its value goes where the table says. `into->settings` has room for all keys. */
 bool argument_setting(const char *option, const char *text, const key *k, scenario *into);

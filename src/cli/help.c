@@ -31,8 +31,8 @@ const size_t help_statuses_count = sizeof help_statuses / sizeof help_statuses[0
 
 static void usage_line(const command *c, FILE *to)
 {
-    fprintf(to, "usage: " PROGRAM_NAME " %s%s%s%s\n", c->name, c->argument != NULL ? " " : "",
-            options_arguments(c), c->options_count > 0 ? " [options]" : "");
+    fprintf(to, "usage: " PROGRAM_NAME " %s%s%s%s\n", c->name, c->argument != NULL ? " " : "", options_arguments(c),
+            c->options_count > 0 ? " [options]" : "");
 }
 
 static void option_line(const option *o, FILE *to)

@@ -100,8 +100,7 @@ static bool argument_read(reading *r, const char *word)
         return wrong(r, "'%s' takes options only, got '%s'", r->command->name, quoted(word).text);
     given *g = r->given;
     if (g->argument != NULL && r->command->several == NULL)
-        return wrong(r, "'%s' takes one %s, got '%s' as well", r->command->name, r->command->argument,
-                     quoted(word).text);
+        return wrong(r, "'%s' takes one %s, got '%s' as well", r->command->name, r->command->argument, quoted(word).text);
     if (g->arguments_count == OPTIONS_ARGUMENTS_MAX)
         return wrong(r, "'%s' takes at most %zu of %s", r->command->name, OPTIONS_ARGUMENTS_MAX, r->command->argument);
     g->arguments[g->arguments_count++] = word;

@@ -15,7 +15,7 @@ typedef struct {
 
 /* What was given, in the order of the table. Points into the command line. */
 typedef struct {
-    const char *argument;            /* the first; NULL: none */
+    const char *argument; /* the first; NULL: none */
     const char *arguments[OPTIONS_ARGUMENTS_MAX];
     size_t arguments_count;
     const char *values[OPTIONS_MAX]; /* NULL: not given; "" for an option without value */
@@ -29,7 +29,7 @@ typedef struct {
     const char *description; /* a few sentences */
     const char *example;     /* a command line, without the prompt */
     const option *options;
-    size_t options_count;    /* at most OPTIONS_MAX */
+    size_t options_count;       /* at most OPTIONS_MAX */
     int (*run)(const given *g); /* an exit status */
 } command;
 

@@ -10,8 +10,7 @@ bool plot_read(const char *path, plot *p)
     *p = (plot){.path = path};
     if (path == NULL || picture_format_of(path, &p->format))
         return true;
-    program_complain("--plot: the file must end in .svg, .png or .pdf, got '%s'",
-                     words_quoted(path, strlen(path)).text);
+    program_complain("--plot: the file must end in .svg, .png or .pdf, got '%s'", words_quoted(path, strlen(path)).text);
     return false;
 }
 

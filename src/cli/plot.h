@@ -5,7 +5,7 @@
 #include "describe/picture.h"
 
 typedef struct {
-    const char *path;      /* NULL: not asked for */
+    const char *path; /* NULL: not asked for */
     picture_format format;
 } plot;
 

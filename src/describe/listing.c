@@ -62,8 +62,7 @@ static void add(listing_charge *p, const char *name, unit_dimension d, double si
 
 static void add_salts(listing_charge *p, const boil_mixture *m)
 {
-    static const char *const salts[] = {
-        [BOIL_NAOH] = "of it NaOH", [BOIL_NANO3] = "of it NaNO3", [BOIL_NANO2] = "of it NaNO2"};
+    static const char *const salts[] = {[BOIL_NAOH] = "of it NaOH", [BOIL_NANO3] = "of it NaNO3", [BOIL_NANO2] = "of it NaNO2"};
     for (int i = 0; i < BOIL_SALTS; i++)
         if (m->salt[i] > 0)
             add(p, salts[i], DIM_MASS, m->salt[i], "");
@@ -88,8 +87,7 @@ listing_charge listing_charge_of(const scenario *s)
     add(&p, "freeboard", DIM_LENGTH, plant->tank.depth_m - plant->tank.level_m, "still, before anything goes in");
     if (plant->heater.source == BOIL_HEAT_STEAM)
         add(&p, "steam in the coil", DIM_TEMPERATURE, plant->heater.steam_K, "");
-    add(&p, "heat to the tank", DIM_POWER, boil_heater_output(&plant->heater, plant->heater.dial, c.boiling_point_K),
-        "steady");
+    add(&p, "heat to the tank", DIM_POWER, boil_heater_output(&plant->heater, plant->heater.dial, c.boiling_point_K), "steady");
     add(&p, "heaviest usual load", DIM_MASS, plant->limits.load_per_volume_kg_m3 * c.volume_m3, "at that limit");
     return p;
 }

@@ -1,5 +1,5 @@
-/* describe/listing.h -- a scenario laid open: every setting in both unit systems, defaults marked, the charge worked out, the actions
-   one by one. */
+/* describe/listing.h -- a scenario laid open: every setting in both unit systems, defaults marked, the charge worked out, the
+   actions one by one. */
 #ifndef DESCRIBE_LISTING_H
 #define DESCRIBE_LISTING_H
 

@@ -16,8 +16,7 @@ int outcome_of(const scenario *s, const boil_run_options *options, outcome *out)
     if (result == BOIL_OK)
         result = boil_run(&s->plant, &s->schedule, &fast, &out->fast);
     if (result == BOIL_OK)
-        result = boil_findings_of(&s->plant, &s->schedule, &no_trace, &out->central, &out->fast, &out->found,
-                                  &out->possible);
+        result = boil_findings_of(&s->plant, &s->schedule, &no_trace, &out->central, &out->fast, &out->found, &out->possible);
     if (result != BOIL_OK)
         outcome_free(out);
     return result;
@@ -52,9 +51,7 @@ static double told_until(const outcome_line *l)
     if (l->addition != NULL)
         return l->time_s + l->addition->over_s + ADDITION_TAIL_S;
     const boil_load_result *r = l->load;
-    double back = isnan(r->boil_lost_s)  ? l->time_s
-                  : isnan(r->recovery_s) ? (double)INFINITY
-                                         : r->boil_lost_s + r->recovery_s;
+    double back = isnan(r->boil_lost_s) ? l->time_s : isnan(r->recovery_s) ? (double)INFINITY : r->boil_lost_s + r->recovery_s;
     return fmax(back, isnan(r->hot_s) ? l->time_s : l->time_s + r->hot_s);
 }
 

@@ -30,11 +30,11 @@ bool outcome_stopped(const outcome *o);          /* the central run did not reac
 /* One line of the run sheet as it went: a load or an addition, whichever is not NULL. */
 typedef struct {
     action_name words;
-    size_t action;              /* in the schedule */
+    size_t action; /* in the schedule */
     double time_s;
     const boil_load_result *load;
     const boil_addition_result *addition;
-    bool after_overflow;     /* its results reach beyond the overflow: not a prediction */
+    bool after_overflow; /* its results reach beyond the overflow: not a prediction */
 } outcome_line;
 
 /* The lines in the order of the actions, to be freed by the caller; NULL when there are none, or memory is refused. */

@@ -73,8 +73,7 @@ static char *joined(const char *folder, const char *name)
 bool picture_begin(picture *p, picture_problem *problem)
 {
     const char *parent = getenv("TMPDIR");
-    *p = (picture){.folder = joined(parent != NULL && parent[0] == '/' ? parent : "/tmp", "boilback-XXXXXX"),
-                   .whole = true};
+    *p = (picture){.folder = joined(parent != NULL && parent[0] == '/' ? parent : "/tmp", "boilback-XXXXXX"), .whole = true};
     if (p->folder != NULL && mkdtemp(p->folder) != NULL)
         return true;
     int why = errno;
@@ -278,8 +277,7 @@ static void tidy(picture_drawn *d)
     d->length = n;
 }
 
-static bool draw(const picture *p, const char *script, const format_entry *f, picture_drawn *drawn,
-                 picture_problem *problem)
+static bool draw(const picture *p, const char *script, const format_entry *f, picture_drawn *drawn, picture_problem *problem)
 {
     int status = carry_out(p, script, f);
     if (status == NOT_FOUND)
@@ -291,16 +289,17 @@ static bool draw(const picture *p, const char *script, const format_entry *f, pi
     return fail_as_said(p, problem);
 }
 
-bool picture_draw(const picture *p, const char *script, picture_format format, picture_drawn *drawn,
-                  picture_problem *problem)
+bool picture_draw(const picture *p, const char *script, picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
     *drawn = (picture_drawn){0};
     if (!p->whole)
         return fail(problem, "the temporary folder is full or was taken away");
     char *place = script_place(script);
     if (place == NULL)
-        return fail(problem, "plots/%s is not where the program looks for it; set BOILBACK_DATA to the folder that "
-                             "holds plots", script);
+        return fail(problem,
+                    "plots/%s is not where the program looks for it; set BOILBACK_DATA to the folder that "
+                    "holds plots",
+                    script);
     bool good = draw(p, place, &formats[format], drawn, problem);
     if (good && format == PICTURE_TERMINAL)
         tidy(drawn);

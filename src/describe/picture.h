@@ -1,5 +1,5 @@
-/* describe/picture.h -- the one way to a picture: a script of plots/ is carried out by gnuplot in a private temporary folder that
-   holds its inputs.
+/* describe/picture.h -- the one way to a picture: a script of plots/ is carried out by gnuplot in a private temporary folder
+   that holds its inputs.
 
    Nothing a person wrote can reach gnuplot as code: it is started without a shell, it is given no word of a person's on
    its command line, all names of files are ours, and texts stand in tab-separated files that scripts read as data. */
@@ -22,11 +22,11 @@ typedef struct {
 
 typedef struct {
     char *folder;
-    bool whole;      /* all inputs could be written so far */
+    bool whole; /* all inputs could be written so far */
 } picture;
 
 typedef struct {
-    char *bytes;     /* NULL: there is none */
+    char *bytes; /* NULL: there is none */
     size_t length;
 } picture_drawn;
 
@@ -44,8 +44,7 @@ void picture_text(FILE *to, const char *text);
 
 /* Carries the script out. False with the problem when gnuplot is missing or fails, or what it wrote is not whole. The
    bytes are freed with picture_forget. */
-bool picture_draw(const picture *p, const char *script, picture_format format, picture_drawn *drawn,
-                  picture_problem *problem);
+bool picture_draw(const picture *p, const char *script, picture_format format, picture_drawn *drawn, picture_problem *problem);
 void picture_forget(picture_drawn *drawn);
 
 /* All of it to a file, or to standard output; false, with a complaint, when not all of it could be written. */

@@ -26,15 +26,12 @@ static bar_kind kind_of(const outcome_line *l)
         return BAR_LOAD;
     return l->addition->kind == BOIL_ACTION_SALTS    ? BAR_SALTS
            : l->addition->kind == BOIL_ACTION_LIQUID ? BAR_LIQUID
-                                                  : BAR_WATER;
+                                                     : BAR_WATER;
 }
 
 static bar bar_of_line(const outcome *o, const outcome_line *l)
 {
-    return (bar){.kind = kind_of(l),
-                 .from_s = l->time_s,
-                 .to_s = end_of(o, l),
-                 .words = l->words};
+    return (bar){.kind = kind_of(l), .from_s = l->time_s, .to_s = end_of(o, l), .words = l->words};
 }
 
 static bool is_switched(boil_action_kind kind)
@@ -160,11 +157,8 @@ static void lanes_of(const bar *bars, size_t count, size_t lanes[BAR_KINDS])
 
 static void write_lanes(picture *p, const size_t lanes[BAR_KINDS], const char *name)
 {
-    static const char *const names[] = {[BAR_LOAD] = "loads",
-                                        [BAR_WATER] = "water",
-                                        [BAR_SALTS] = "salts",
-                                        [BAR_LIQUID] = "liquid",
-                                        [BAR_SWITCHED] = "set to"};
+    static const char *const names[] = {
+        [BAR_LOAD] = "loads", [BAR_WATER] = "water", [BAR_SALTS] = "salts", [BAR_LIQUID] = "liquid", [BAR_SWITCHED] = "set to"};
     FILE *to = picture_input(p, name);
     size_t lane = 0;
     for (int k = 0; to != NULL && k < BAR_KINDS; k++)
@@ -174,7 +168,7 @@ static void write_lanes(picture *p, const size_t lanes[BAR_KINDS], const char *n
 }
 
 void picture_actions(picture *p, const outcome *o, picture_format format, double end_s, const char *actions_name,
-                  const char *lanes_name)
+                     const char *lanes_name)
 {
     size_t count, lanes[BAR_KINDS], above[BAR_KINDS] = {0};
     double share = panel_share * o->central.end_s / end_s;

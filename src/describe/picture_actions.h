@@ -1,5 +1,5 @@
-/* describe/picture_actions.h -- what was done, as bars over time: loads in lanes of their own, below them water, salts and liquid,
-   below those what was switched. */
+/* describe/picture_actions.h -- what was done, as bars over time: loads in lanes of their own, below them water, salts and
+   liquid, below those what was switched. */
 #ifndef DESCRIBE_PICTURE_ACTIONS_H
 #define DESCRIBE_PICTURE_ACTIONS_H
 
@@ -14,17 +14,17 @@ typedef enum { BAR_LOAD, BAR_WATER, BAR_SALTS, BAR_LIQUID, BAR_SWITCHED, BAR_KIN
 typedef struct {
     bar_kind kind;
     double from_s, to_s;
-    size_t lane;         /* of its kind, from 0 */
-    action_name words;          /* whole, or as many as have room before the next bar of the lane, or none */
+    size_t lane;       /* of its kind, from 0 */
+    action_name words; /* whole, or as many as have room before the next bar of the lane, or none */
 } bar;
 
 /* The bars in the order of time, to be freed; NULL when there are none, or memory is refused. `columns`: characters that
    fit into the whole run. */
 bar *picture_bars(const outcome *o, size_t columns, size_t *count);
 
-/* Writes two files under those names. Actions, a row a bar: lane from the top over all kinds, from, to, kind, words. Lanes, a row each: its
-   number, its kind. The picture ends at `end_s`. Both are empty when nothing was done. */
+/* Writes two files under those names. Actions, a row a bar: lane from the top over all kinds, from, to, kind, words. Lanes, a
+   row each: its number, its kind. The picture ends at `end_s`. Both are empty when nothing was done. */
 void picture_actions(picture *p, const outcome *o, picture_format format, double end_s, const char *actions_name,
-                  const char *lanes_name);
+                     const char *lanes_name);
 
 #endif

@@ -93,8 +93,7 @@ static void verdict_rows(FILE *to, const outcome *o, unit_system s, size_t colum
     }
 }
 
-void picture_frame(picture *p, const outcome *o, unit_system s, picture_format format, const char *title,
-                   const char *name)
+void picture_frame(picture *p, const outcome *o, unit_system s, picture_format format, const char *title, const char *name)
 {
     FILE *to = picture_input(p, name);
     if (to == NULL)

@@ -1,4 +1,5 @@
-/* describe/picture_frame.h -- what every picture over time is told besides its traces: clock, units, lines across, and title. */
+/* describe/picture_frame.h -- what every picture over time is told besides its traces: clock, units, lines across, and title.
+   */
 #ifndef DESCRIBE_PICTURE_FRAME_H
 #define DESCRIBE_PICTURE_FRAME_H
 
@@ -17,7 +18,8 @@ size_t picture_columns(picture_format format);
    beyond U+07FF, count twice. */
 text_cell picture_fitted(const char *text, size_t columns);
 
-/* Bytes of a text's first line: up to its last part, ended by a semicolon, that fits, else to a blank; all of it when it fits. */
+/* Bytes of a text's first line: up to its last part, ended by a semicolon, that fits, else to a blank; all of it when it fits.
+   */
 size_t picture_line(const char *text, size_t columns);
 
 /* One row of a file for a script: its name, two numbers, a text. */
@@ -30,8 +32,7 @@ void picture_unit_row(FILE *to, const char *name, unit_system s, unit_dimension 
 void picture_names(FILE *to, picture_format format, const char *title);
 
 /* Writes a file under that name: a row a thing, its name, two numbers, a text. `title` may be any text. */
-void picture_frame(picture *p, const outcome *o, unit_system s, picture_format format, const char *title,
-                   const char *name);
+void picture_frame(picture *p, const outcome *o, unit_system s, picture_format format, const char *title, const char *name);
 
 /* Writes a trace in SI, as --csv does, under that name. */
 void picture_trace(picture *p, const boil_history *h, const char *name);

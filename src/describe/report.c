@@ -29,12 +29,13 @@ report_words report_uncertainty_words(const boil_initial_charge *c, unit_system 
     double below = unit_from_si(DIM_DIFFERENCE, degree, is_plain_naoh(c) ? 4 : 6);
     double above = unit_from_si(DIM_DIFFERENCE, degree, 2);
     if (c->basis == BOIL_BY_BOILING_POINT)
-        snprintf(w.text, sizeof w.text, "The boiling point was given, so the strength is what is uncertain: by about "
-                                        "+-2 to 3 %% salts by mass.");
+        snprintf(w.text, sizeof w.text,
+                 "The boiling point was given, so the strength is what is uncertain: by about "
+                 "+-2 to 3 %% salts by mass.");
     else
         snprintf(w.text, sizeof w.text,
-                 "At a given strength the real boiling point may lie up to %.0f %s lower or %.0f %s higher.", below,
-                 degree, above, degree);
+                 "At a given strength the real boiling point may lie up to %.0f %s lower or %.0f %s higher.", below, degree,
+                 above, degree);
     return w;
 }
 

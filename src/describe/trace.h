@@ -1,4 +1,5 @@
-/* describe/trace.h -- the trace of a run for a picture: fine enough that no surge of seconds is missed, few enough rows to draw. */
+/* describe/trace.h -- the trace of a run for a picture: fine enough that no surge of seconds is missed, few enough rows to
+   draw. */
 #ifndef DESCRIBE_TRACE_H
 #define DESCRIBE_TRACE_H
 
@@ -7,7 +8,8 @@
 
 /* Carries the scenario out once more with rows a second apart (in runs beyond a day as many as there are seconds in
    one), and thins them. The peaks of steam and level are then within 1 % of those between rows, measured on the shipped
-   scenarios; at 10 s the surge of a layer that turns over misses 5 %. BOIL_OK, or a failure after which nothing is left to free. */
+   scenarios; at 10 s the surge of a layer that turns over misses 5 %. BOIL_OK, or a failure after which nothing is left to
+   free. */
 int trace_of(const scenario *s, const boil_run_options *options, boil_history *out);
 
 #endif

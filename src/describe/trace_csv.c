@@ -12,16 +12,20 @@ typedef struct {
     size_t where;
 } column;
 
+/* clang-format off */
 #define NUMBER(field) {#field, OF_NUMBER, offsetof(boil_row, field)}
+/* clang-format on */
+/* clang-format off */
 #define BOOL(field) {#field, OF_BOOL, offsetof(boil_row, field)}
+/* clang-format on */
 
 static const column columns[] = {
-    NUMBER(time_s),       BOOL(boiling),         NUMBER(temperature_K),  NUMBER(boiling_point_K), NUMBER(salt_fraction),
-    NUMBER(water_kg),     NUMBER(naoh_kg),       NUMBER(nano3_kg),       NUMBER(nano2_kg),        NUMBER(steam_kg_s),
-    NUMBER(vented_kg_s),  NUMBER(evaporated_kg_s), NUMBER(heater_W),     NUMBER(wall_W),          NUMBER(surface_W),
-    NUMBER(loads_W),      NUMBER(layer_kg),      NUMBER(layer_m),        NUMBER(layer_K),         BOOL(layer_boiling),
-    NUMBER(still_level_m), NUMBER(level_m),      NUMBER(level_lower_m),  NUMBER(freeboard_m),     NUMBER(void_fraction),
-    NUMBER(coldest_load_K), NUMBER(undissolved_kg), BOOL(valve_open), NUMBER(sensor_K),
+    NUMBER(time_s),         BOOL(boiling),           NUMBER(temperature_K), NUMBER(boiling_point_K), NUMBER(salt_fraction),
+    NUMBER(water_kg),       NUMBER(naoh_kg),         NUMBER(nano3_kg),      NUMBER(nano2_kg),        NUMBER(steam_kg_s),
+    NUMBER(vented_kg_s),    NUMBER(evaporated_kg_s), NUMBER(heater_W),      NUMBER(wall_W),          NUMBER(surface_W),
+    NUMBER(loads_W),        NUMBER(layer_kg),        NUMBER(layer_m),       NUMBER(layer_K),         BOOL(layer_boiling),
+    NUMBER(still_level_m),  NUMBER(level_m),         NUMBER(level_lower_m), NUMBER(freeboard_m),     NUMBER(void_fraction),
+    NUMBER(coldest_load_K), NUMBER(undissolved_kg),  BOOL(valve_open),      NUMBER(sensor_K),
 };
 
 #define COLUMNS (sizeof columns / sizeof columns[0])

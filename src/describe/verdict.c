@@ -145,8 +145,7 @@ verdict verdict_of(const outcome *o, unit_system s)
     verdict v = {""};
     bool grave = outcome_gravest(o) > BOIL_NOTICE;
     if (outcome_stopped(o))
-        add(&v, "STOPPED at %s: %s", format_clock(o->scenario->start_s, o->central.end_s).text,
-            verdict_stop_reason(o, s).text);
+        add(&v, "STOPPED at %s: %s", format_clock(o->scenario->start_s, o->central.end_s).text, verdict_stop_reason(o, s).text);
     if (!(o->central.summary.boiling_share > 0) && o->central.end_s > 0) {
         add_separator(&v);
         add_never_boils(&v, o, s);

@@ -20,7 +20,7 @@ static const struct {
     {"gas", BOX BATH CONTROL "[heat]\ninput = 100 kW\n"},
     {"electric", CYLINDER BATH CONTROL "[heat]\nsource = electric\ninput = 100 kW\n"},
     {"steam", BOX BATH CONTROL "mode = time-proportioned\n"
-              "[heat]\nsource = steam\nsteam temperature = 180 degC\ncoil area = 2 m2\n"},
+                               "[heat]\nsource = steam\nsteam temperature = 180 degC\ncoil area = 2 m2\n"},
 };
 
 /* The reader takes a file's name. */

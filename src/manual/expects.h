@@ -10,7 +10,7 @@ typedef enum {
     EXPECTS_NOTHING, /* takes no value */
     EXPECTS_WORDS,   /* one of "us|si" */
     EXPECTS_FILE,
-    EXPECTS_TEXT     /* nothing that could be offered */
+    EXPECTS_TEXT /* nothing that could be offered */
 } expects;
 
 expects expects_of(const char *value);

@@ -39,8 +39,8 @@ static key_text choices_form(const key *k)
 
 /* NULL: the dimension says it. */
 static const char *const kind_forms[] = {
-    [KEY_TITLE] = "TEXT",   [KEY_PATH] = "FILE",          [KEY_CLOCK] = "CLOCK",
-    [KEY_SPAN] = "CLOCK|TIME", [KEY_FACTOR] = "NUMBER",   [KEY_BLEND] = "PERCENTAGE SALT [, PERCENTAGE SALT]...",
+    [KEY_TITLE] = "TEXT",      [KEY_PATH] = "FILE",     [KEY_CLOCK] = "CLOCK",
+    [KEY_SPAN] = "CLOCK|TIME", [KEY_FACTOR] = "NUMBER", [KEY_BLEND] = "PERCENTAGE SALT [, PERCENTAGE SALT]...",
 };
 
 static const char *kind_form(key_kind kind)

@@ -9,9 +9,9 @@ typedef struct {
     char text[400];
 } key_text;
 
-key_text key_form(const key *k);     /* "LENGTH|none" */
-key_text key_bounds(const key *k);   /* "0.1 m to 20 m (3.937 in to 787.4 in)" */
-key_text key_needed(const key *k);   /* "required", "give only one of 'altitude' and 'station pressure'" */
+key_text key_form(const key *k);   /* "LENGTH|none" */
+key_text key_bounds(const key *k); /* "0.1 m to 20 m (3.937 in to 787.4 in)" */
+key_text key_needed(const key *k); /* "required", "give only one of 'altitude' and 'station pressure'" */
 
 key_text key_range_text(unit_dimension d, const bounds *b); /* as key_bounds */
 key_text key_dimension_form(unit_dimension d);              /* "MASS PER VOLUME" */

@@ -16,6 +16,7 @@ static const bounds part_size = {"mm", 0.1, 1000};
 
 /* "as" takes a name and stands apart. Rinse and drag-out are volumes here and become masses once it is known of
    what. */
+/* clang-format off */
 static const action_load_clause clauses[] = {
     {"at", "how warm the parts are; default as the room", DIM_TEMPERATURE, {"degC", -40, 200}, AT(temperature_K)},
     {"for", "how long it stays; default until lifted", DIM_TIME, {"h", 1.0 / 3600, 336}, AT(immersed_s)},
@@ -30,6 +31,7 @@ static const action_load_clause clauses[] = {
     {"drag-out", "bath liquid the parts carry out on their surface, in place of the model's own", DIM_VOLUME_PER_AREA,
      {"mL/m2", 0, 500}, AT(drag_out_kg_m2)},
 };
+/* clang-format on */
 
 #define CLAUSES (sizeof clauses / sizeof clauses[0])
 
@@ -203,8 +205,7 @@ static bool read_shape(cursor *part, reading *r)
 
 static bool read_mass(cursor *part, reading *r)
 {
-    if (!quantity_read(part, "load", UNIT_OF(DIM_MASS), &r->mass) ||
-        !quantity_within(part, "load", &r->mass, &load_mass))
+    if (!quantity_read(part, "load", UNIT_OF(DIM_MASS), &r->mass) || !quantity_within(part, "load", &r->mass, &load_mass))
         return false;
     r->load.mass_kg = r->mass.si;
     return metal_read(part, &r->metal);

@@ -10,12 +10,12 @@ typedef struct {
     const char *meaning; /* one line, no full stop */
     unit_dimension dimension;
     bounds within;
-    size_t where;        /* in boil_load */
+    size_t where; /* in boil_load */
 } action_load_clause;
 
 typedef struct {
     const char *words;
-    const char *size;    /* what its size measures */
+    const char *size; /* what its size measures */
     boil_shape shape;
 } action_load_shape;
 

@@ -8,6 +8,7 @@ typedef struct {
     char text[128];
 } action_name;
 
-action_name action_name_of(const scenario *s, size_t action); /* "load 100 lb of 1/4 in plate"; the kind alone when no words were kept */
+action_name action_name_of(const scenario *s,
+                           size_t action); /* "load 100 lb of 1/4 in plate"; the kind alone when no words were kept */
 
 #endif

@@ -28,23 +28,40 @@ typedef struct {
     const char *words, *example, *how_fast;
     unsigned amounts;
     bool by_rate;
-    size_t clauses;      /* how many of the list above it takes */
+    size_t clauses; /* how many of the list above it takes */
     bool blend;
     const char *expected; /* in place of an unknown clause */
 } material;
 
-static const material water = {"water", "water 2 gal over 4 min", "say how fast: 'over 4 min' or 'at 30 gal/h'",
-                               UNIT_OF(DIM_VOLUME) | UNIT_OF(DIM_MASS), true, 1, false, "'at' and a temperature"};
-static const material salts = {"salts", "salts 6 lb over 3 min", "say how slowly: 'over 3 min'",
-                               UNIT_OF(DIM_MASS), false, 1, true, "'at' and a temperature, or 'blend' and the salts"};
-static const material liquid = {"liquid", "liquid 4 gal over 2 min", "say how slowly: 'over 2 min'",
-                                UNIT_OF(DIM_VOLUME) | UNIT_OF(DIM_MASS), false, CLAUSES, false,
+static const material water = {"water",
+                               "water 2 gal over 4 min",
+                               "say how fast: 'over 4 min' or 'at 30 gal/h'",
+                               UNIT_OF(DIM_VOLUME) | UNIT_OF(DIM_MASS),
+                               true,
+                               1,
+                               false,
+                               "'at' and a temperature"};
+static const material salts = {"salts",
+                               "salts 6 lb over 3 min",
+                               "say how slowly: 'over 3 min'",
+                               UNIT_OF(DIM_MASS),
+                               false,
+                               1,
+                               true,
+                               "'at' and a temperature, or 'blend' and the salts"};
+static const material liquid = {"liquid",
+                                "liquid 4 gal over 2 min",
+                                "say how slowly: 'over 2 min'",
+                                UNIT_OF(DIM_VOLUME) | UNIT_OF(DIM_MASS),
+                                false,
+                                CLAUSES,
+                                false,
                                 "'at' and a temperature, 'strength' or 'boiling point'"};
 
 /* The action as written. */
 typedef struct {
     const material *material;
-    cursor place;        /* for complaints */
+    cursor place; /* for complaints */
     quantity amount, pace;
     bool at_rate;
     bool said[CLAUSES], blend_said;
@@ -61,8 +78,7 @@ static bool read_amount(cursor *c, pour *p)
         return false;
     p->at_rate = m->by_rate && cursor_take(c, "at");
     if (p->at_rate)
-        return quantity_read(c, "at", UNIT_OF(DIM_VOLUME_FLOW) | UNIT_OF(DIM_MASS_FLOW), &p->pace) &&
-               cursor_expect_end(c);
+        return quantity_read(c, "at", UNIT_OF(DIM_VOLUME_FLOW) | UNIT_OF(DIM_MASS_FLOW), &p->pace) && cursor_expect_end(c);
     if (!cursor_take(c, "over")) {
         cursor_error(c, c->at, "%s", m->how_fast);
         return false;
@@ -88,8 +104,7 @@ static bool read_clause(cursor *part, pour *p)
             return once(part, start, clauses[i].words, &p->said[i]) &&
                    quantity_read(part, clauses[i].words, UNIT_OF(clauses[i].dimension), &p->clause[i]) &&
                    cursor_expect_end(part);
-    cursor_error(part, start, "expected %s, got '%s'", m->expected,
-                 words_quoted(start, (size_t)(part->end - start)).text);
+    cursor_error(part, start, "expected %s, got '%s'", m->expected, words_quoted(start, (size_t)(part->end - start)).text);
     return false;
 }
 
@@ -147,8 +162,7 @@ static bool settle_temperature(const action_list *a, const pour *p, const bounds
     if (!p->said[CLAUSE_AT]) {
         if (within->low < 0 || *temperature_K >= BOIL_ZERO_CELSIUS)
             return true;
-        cursor_error(&p->place, p->place.end,
-                     "the room is below freezing: say how warm the %s is, for example ', at 50 degF'",
+        cursor_error(&p->place, p->place.end, "the room is below freezing: say how warm the %s is, for example ', at 50 degF'",
                      p->material->words);
         return false;
     }
@@ -209,8 +223,7 @@ bool action_pour_salts(action_list *a, cursor *c, boil_action *action, action_li
 static bool no_such_liquid(const pour *p, clause k)
 {
     cursor_error(&p->place, p->clause[k].text,
-                 "there is no boiling liquid of the bath's salts with this '%s' that the correlations cover",
-                 clauses[k].words);
+                 "there is no boiling liquid of the bath's salts with this '%s' that the correlations cover", clauses[k].words);
     return false;
 }
 

@@ -94,8 +94,8 @@ static bool read_exhaust(action_list *a, cursor *c, boil_action *action, action_
 }
 
 static const action_type doings[] = {
-    {"load", "MASS [steel|iron], SHAPE SIZE [, CLAUSE]...",
-     "steel goes in and, with 'for', comes out again by itself", action_load_read},
+    {"load", "MASS [steel|iron], SHAPE SIZE [, CLAUSE]...", "steel goes in and, with 'for', comes out again by itself",
+     action_load_read},
     {"lift", "[NAME]", "a named load, or everything, comes out", read_lift},
     {"water", "AMOUNT over TIME|at FLOW [, at TEMPERATURE]",
      "water is poured, by volume or by mass; as warm as the room unless it says so", action_pour_water},

@@ -14,7 +14,8 @@ static amount amount_of(action_units u, unit_dimension d, double si)
 {
     amount t;
     if (u == ACTION_BOTH)
-        snprintf(t.text, sizeof t.text, "%s (%s)", format_quantity(UNITS_US, d, si).text, format_quantity(UNITS_SI, d, si).text);
+        snprintf(t.text, sizeof t.text, "%s (%s)", format_quantity(UNITS_US, d, si).text,
+                 format_quantity(UNITS_SI, d, si).text);
     else
         snprintf(t.text, sizeof t.text, "%s", format_quantity(u == ACTION_US ? UNITS_US : UNITS_SI, d, si).text);
     return t;
@@ -48,8 +49,8 @@ static void load_details(action_units u, const boil_load *l, const double *time_
     if (l->drag_out_kg_m2 >= 0)
         snprintf(drag_out, sizeof drag_out, ", drag-out %s",
                  amount_of(u, DIM_MASS, l->drag_out_kg_m2 * boil_load_wetted(l)).text);
-    snprintf(out, size, "at %s, %s%s%s", amount_of(u, DIM_TEMPERATURE, l->temperature_K).text, stay(l, time_s).text,
-             basket, drag_out);
+    snprintf(out, size, "at %s, %s%s%s", amount_of(u, DIM_TEMPERATURE, l->temperature_K).text, stay(l, time_s).text, basket,
+             drag_out);
 }
 
 static void salts_details(action_units u, const scenario *s, const boil_action_salts *a, char *out, size_t size)
@@ -75,8 +76,8 @@ static action_words details(const scenario *s, size_t action, action_units u, co
         salts_details(u, s, &a->is.salts, w.text, sizeof w.text);
         break;
     case BOIL_ACTION_LIQUID:
-        snprintf(w.text, sizeof w.text, "%s, %.1f %% salts",
-                 poured(u, a->is.liquid.mass_kg, a->is.liquid.temperature_K).text, 100 * a->is.liquid.salt_fraction);
+        snprintf(w.text, sizeof w.text, "%s, %.1f %% salts", poured(u, a->is.liquid.mass_kg, a->is.liquid.temperature_K).text,
+                 100 * a->is.liquid.salt_fraction);
         break;
     case BOIL_ACTION_LIFT:
     case BOIL_ACTION_HEAT:

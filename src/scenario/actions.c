@@ -173,8 +173,8 @@ static void order(action_list *a)
 /* Who is in the bath as the actions go by. */
 typedef struct {
     action_list *a;
-    size_t *last;        /* per name: its latest load, index into the list plus one; 0: none yet */
-    size_t *in;          /* loads since the last "lift everything" */
+    size_t *last; /* per name: its latest load, index into the list plus one; 0: none yet */
+    size_t *in;   /* loads since the last "lift everything" */
     size_t in_count;
 } attendance;
 
@@ -252,8 +252,7 @@ static void lift(attendance *t, const action_planned *p)
 /* False when memory is refused. */
 static bool attend(action_list *a)
 {
-    attendance t = {
-        .a = a, .last = calloc(a->name_count + 1, sizeof *t.last), .in = calloc(a->count + 1, sizeof *t.in)};
+    attendance t = {.a = a, .last = calloc(a->name_count + 1, sizeof *t.last), .in = calloc(a->count + 1, sizeof *t.in)};
     bool good = t.last != NULL && t.in != NULL;
     for (size_t i = 0; good && i < a->count; i++) {
         if (a->list[i].action.kind == BOIL_ACTION_LOAD)

@@ -14,22 +14,22 @@
 #define ACTIONS_NAMES_MAX 1000
 
 typedef struct {
-    cursor place;        /* of its doing */
-    bool reported;       /* one complaint about the order of events is enough for an "every" */
+    cursor place;  /* of its doing */
+    bool reported; /* one complaint about the order of events is enough for an "every" */
     char words[sizeof(((scenario_words *)NULL)->words)];
 } action_line;
 
 typedef struct {
     boil_action action;
-    size_t line;         /* index of its action_line */
-    double lifts_s;      /* a load: when its lifting begins; infinity: never */
+    size_t line;    /* index of its action_line */
+    double lifts_s; /* a load: when its lifting begins; infinity: never */
 } action_planned;
 
 typedef struct {
     const boil_plant *plant;
-    bool bath_known;     /* whether the plant was read without a mistake; if not, nothing is asked of its bath */
+    bool bath_known; /* whether the plant was read without a mistake; if not, nothing is asked of its bath */
     boil_initial_state bath;
-    double end_s;        /* of the shift; infinity: 30 min after the last action */
+    double end_s; /* of the shift; infinity: 30 min after the last action */
     action_line *lines;
     size_t line_count, line_capacity;
     action_planned *list;

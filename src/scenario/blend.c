@@ -10,8 +10,8 @@ static const struct {
     const char *name;
     int salt;
 } salts[] = {
-    {"NaOH", BOIL_NAOH},           {"sodium hydroxide", BOIL_NAOH}, {"NaNO3", BOIL_NANO3},
-    {"sodium nitrate", BOIL_NANO3}, {"NaNO2", BOIL_NANO2},           {"sodium nitrite", BOIL_NANO2},
+    {"NaOH", BOIL_NAOH},   {"sodium hydroxide", BOIL_NAOH}, {"NaNO3", BOIL_NANO3}, {"sodium nitrate", BOIL_NANO3},
+    {"NaNO2", BOIL_NANO2}, {"sodium nitrite", BOIL_NANO2},
 };
 
 #define SALT_NAMES (sizeof salts / sizeof salts[0])

@@ -1,5 +1,5 @@
-/* scenario/csv_cells.h -- rows of a CSV file cell by cell: for what people write or export, a run sheet or a log. A cell may be quoted; no
-   word of ours holds a quote, so one that is doubled inside a cell is left for its reader to refuse. */
+/* scenario/csv_cells.h -- rows of a CSV file cell by cell: for what people write or export, a run sheet or a log. A cell may be
+   quoted; no word of ours holds a quote, so one that is doubled inside a cell is left for its reader to refuse. */
 #ifndef SCENARIO_CSV_CELLS_H
 #define SCENARIO_CSV_CELLS_H
 

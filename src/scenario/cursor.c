@@ -79,8 +79,7 @@ bool cursor_expect_end(cursor *c)
     return false;
 }
 
-static void add(const cursor *c, const char *at, const char *format, va_list values)
-    __attribute__((format(printf, 3, 0)));
+static void add(const cursor *c, const char *at, const char *format, va_list values) __attribute__((format(printf, 3, 0)));
 static void add(const cursor *c, const char *at, const char *format, va_list values)
 {
     char text[800];

@@ -7,7 +7,7 @@
 typedef struct {
     messages *messages;
     const source *source;
-    size_t line;           /* from 1 */
+    size_t line; /* from 1 */
     const char *at, *end;
 } cursor;
 
@@ -15,9 +15,9 @@ typedef struct {
 cursor cursor_of_line(const source *s, size_t line, messages *m);
 const char *cursor_comment(const char *at, const char *end); /* where the comment starts, or the end */
 
-bool cursor_done(cursor *c);                         /* passes blanks; true when nothing is left */
-bool cursor_take(cursor *c, const char *words);      /* passes these words if they come next */
-size_t cursor_token(cursor *c);                      /* passes blanks; bytes up to the next blank or comma */
+bool cursor_done(cursor *c);                    /* passes blanks; true when nothing is left */
+bool cursor_take(cursor *c, const char *words); /* passes these words if they come next */
+size_t cursor_token(cursor *c);                 /* passes blanks; bytes up to the next blank or comma */
 
 /* The next part up to a comma, without outer blanks; false when nothing is left. A comma between two digits does not
    separate: it is a mistake that the reader of numbers reports. */

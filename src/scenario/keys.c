@@ -9,6 +9,7 @@
 #define AT(member) offsetof(scenario, member)
 
 /* In the order of the model's enums. */
+/* clang-format off */
 static const char *const tank_shapes[] = {"box", "upright cylinder", NULL};
 static const char *const tank_heated[] = {"from below", "inside", NULL};
 static const char *const heat_sources[] = {"gas", "electric", "steam", NULL};
@@ -176,11 +177,11 @@ static const key table[] = {
     {"limits", "load", "heaviest usual load per volume of bath",
      KEY_QUANTITY, NEED_NOT, DIM_CONCENTRATION, {"kg/m3", 1, 5000}, .where = AT(plant.limits.load_per_volume_kg_m3)},
 };
+/* clang-format on */
 
 #define KEYS (sizeof table / sizeof table[0])
 
-_Static_assert(offsetof(boil_limits, boiling_point_high_K) ==
-                   offsetof(boil_limits, boiling_point_low_K) + sizeof(double),
+_Static_assert(offsetof(boil_limits, boiling_point_high_K) == offsetof(boil_limits, boiling_point_low_K) + sizeof(double),
                "a range is two doubles in a row");
 
 size_t key_count(void)

@@ -6,21 +6,21 @@
 #include "scenario/quantity.h"
 
 typedef enum {
-    KEY_TITLE,     /* the whole rest of the line; char * */
-    KEY_PATH,      /* a file's name; char * */
-    KEY_CLOCK,     /* time of day; double, s */
-    KEY_SPAN,      /* clock or time; double, s */
-    KEY_QUANTITY,  /* double, SI */
-    KEY_SHARE,     /* percentage; double, 0 to 1 */
-    KEY_FACTOR,    /* bare number; double */
-    KEY_RANGE,     /* quantity to quantity; two doubles, SI */
-    KEY_BLEND,     /* percentages of the salts; BOIL_SALTS doubles, sum 1 */
-    KEY_CHOICE,    /* one of some words; an enum that counts them from 0 */
-    KEY_SWITCH     /* one of two words; bool: the second of them */
+    KEY_TITLE,    /* the whole rest of the line; char * */
+    KEY_PATH,     /* a file's name; char * */
+    KEY_CLOCK,    /* time of day; double, s */
+    KEY_SPAN,     /* clock or time; double, s */
+    KEY_QUANTITY, /* double, SI */
+    KEY_SHARE,    /* percentage; double, 0 to 1 */
+    KEY_FACTOR,   /* bare number; double */
+    KEY_RANGE,    /* quantity to quantity; two doubles, SI */
+    KEY_BLEND,    /* percentages of the salts; BOIL_SALTS doubles, sum 1 */
+    KEY_CHOICE,   /* one of some words; an enum that counts them from 0 */
+    KEY_SWITCH    /* one of two words; bool: the second of them */
 } key_kind;
 
 typedef enum {
-    NEED_NOT,      /* has a default */
+    NEED_NOT, /* has a default */
     NEED_ALWAYS,
     NEED_STRENGTH, /* exactly one of these */
     NEED_STEAM,    /* exactly one of these */
@@ -30,38 +30,38 @@ typedef enum {
 /* Where a key belongs: in every scenario, or only in one with ... */
 typedef enum {
     CASE_ANY,
-    CASE_BOX,         /* this shape of tank */
+    CASE_BOX, /* this shape of tank */
     CASE_CYLINDER,
-    CASE_FUEL,        /* gas or electricity as the source of heat */
+    CASE_FUEL, /* gas or electricity as the source of heat */
     CASE_STEAM,
-    CASE_CONTROL,     /* a section [water control] */
-    CASE_ON_OFF,      /* this mode of it, or none */
+    CASE_CONTROL, /* a section [water control] */
+    CASE_ON_OFF,  /* this mode of it, or none */
     CASE_PROPORTIONED
 } key_case;
 
 typedef struct {
-    const char *section;          /* "" above the first one */
+    const char *section; /* "" above the first one */
     const char *words;
     const char *meaning;
     key_kind kind;
     key_need need;
-    unit_dimension dimension;     /* of a quantity or range; else DIM_COUNT, DIM_TIME or DIM_FRACTION */
+    unit_dimension dimension; /* of a quantity or range; else DIM_COUNT, DIM_TIME or DIM_FRACTION */
     bounds within;
-    size_t where;                 /* in the scenario */
-    const char *const *choices;   /* ends in NULL */
-    const char *zero;             /* a word that stands for 0, or NULL */
-    key_case only;                /* it is needed, and allowed, only there */
-    unit_dimension other;         /* a quantity may be of this dimension too, if within_other has a unit */
+    size_t where;               /* in the scenario */
+    const char *const *choices; /* ends in NULL */
+    const char *zero;           /* a word that stands for 0, or NULL */
+    key_case only;              /* it is needed, and allowed, only there */
+    unit_dimension other;       /* a quantity may be of this dimension too, if within_other has a unit */
     bounds within_other;
-    const char *otherwise;        /* what holds when it is left out, if no value in the plant says so; or NULL */
+    const char *otherwise; /* what holds when it is left out, if no value in the plant says so; or NULL */
 } key;
 
 size_t key_count(void);
 const key *key_at(size_t index);
 
-const char *const *key_sections(void); /* ends in NULL; the top is not one of them */
-const key *key_find(const char *section, const char *text, size_t length);       /* NULL: not there */
-const key *key_find_elsewhere(const char *text, size_t length);                  /* in any section */
+const char *const *key_sections(void);                                     /* ends in NULL; the top is not one of them */
+const key *key_find(const char *section, const char *text, size_t length); /* NULL: not there */
+const key *key_find_elsewhere(const char *text, size_t length);            /* in any section */
 size_t key_index(const key *k);
 bool key_has_other(const key *k);
 

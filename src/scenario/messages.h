@@ -1,5 +1,5 @@
-/* scenario/messages.h -- everything that is wrong with a scenario, kept until all of it is known, then shown in the order of the
-   text.
+/* scenario/messages.h -- everything that is wrong with a scenario, kept until all of it is known, then shown in the order of
+   the text.
 
    boilback: night.bath:12:14: 'depth' must be between 0.1 m and 5 m, got '-3 in'
        depth = -3 in
@@ -23,14 +23,14 @@ typedef struct {
     size_t line, column; /* line 0: the file as a whole */
     size_t sequence;
     char *text;
-    char *echo;          /* the line, or a window of it */
-    size_t caret;        /* characters of the echo before the place */
+    char *echo;   /* the line, or a window of it */
+    size_t caret; /* characters of the echo before the place */
 } message;
 
 typedef struct messages {
     message *list;
     size_t count, capacity;
-    bool lost;           /* memory was refused for one */
+    bool lost; /* memory was refused for one */
 } messages;
 
 void messages_init(messages *m);

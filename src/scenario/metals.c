@@ -72,8 +72,7 @@ static void unknown_metal(const cursor *c, size_t length)
     if (reason != NULL)
         cursor_error(c, c->at, "unknown metal '%s'; if %s is meant: it %s", q.text, n.word, reason);
     else
-        cursor_error(c, c->at, "unknown metal '%s'; only steel and iron may enter%s", q.text,
-                     words_suggestion(&n).text);
+        cursor_error(c, c->at, "unknown metal '%s'; only steel and iron may enter%s", q.text, words_suggestion(&n).text);
 }
 
 bool metal_read(cursor *c, const char **word)

@@ -92,8 +92,7 @@ static bool number_ends(const cursor *c, const char *what, const char *start)
         return false;
     }
     if (sign_at(c->at, c->end, ':') && digits(c->at + 1, c->end) > 0) {
-        cursor_error(c, start,
-                     "a clock such as 1:30 says only when; '%s' needs a quantity with its unit, for example 90 min",
+        cursor_error(c, start, "a clock such as 1:30 says only when; '%s' needs a quantity with its unit, for example 90 min",
                      what);
         return false;
     }
@@ -130,8 +129,7 @@ static bool measure_read(cursor *c, const char *what, const char *example, doubl
     if (n == 0)
         return number_read(c, what, example, value);
     if (!(isfinite(*value) && *value > 0)) {
-        cursor_error(c, start, "a fraction must be positive and divided by something, got '%s'",
-                     words_quoted(start, n).text);
+        cursor_error(c, start, "a fraction must be positive and divided by something, got '%s'", words_quoted(start, n).text);
         return false;
     }
     move_past(c, n);
@@ -290,8 +288,7 @@ bool quantity_share(cursor *c, const char *what, quantity *q)
         return false;
     cursor_done(c);
     if (!sign_at(c->at, c->end, '%')) {
-        cursor_error(c, c->at, "'%s' is a percentage and needs its sign, for example %s", what,
-                     unit_example(DIM_FRACTION));
+        cursor_error(c, c->at, "'%s' is a percentage and needs its sign, for example %s", what, unit_example(DIM_FRACTION));
         return false;
     }
     c->at++;
@@ -339,8 +336,7 @@ bool quantity_clock(cursor *c, const char *what, quantity *q)
     c->at += n;
     bool good = isfinite(hours) && sixtieths(c, &minutes) && (!sign_at(c->at, c->end, ':') || sixtieths(c, &seconds));
     if (!good || c->at != start + token) {
-        cursor_error(c, start, "'%s' needs a clock such as 6:00 or 6:00:00, got '%s'", what,
-                     words_quoted(start, token).text);
+        cursor_error(c, start, "'%s' needs a clock such as 6:00 or 6:00:00, got '%s'", what, words_quoted(start, token).text);
         return false;
     }
     *q = (quantity){hours * 3600 + minutes * 60 + seconds, DIM_TIME, NULL, start, token};
@@ -370,7 +366,7 @@ bool quantity_within(const cursor *c, const char *what, const quantity *q, const
         snprintf(own, sizeof own, " (%.4g %s to %.4g %s)", unit_from_si(q->dimension, u, low), u,
                  unit_from_si(q->dimension, u, high), u);
     }
-    cursor_error(c, q->text, "'%s' must be between %g%s%s and %g%s%s, got '%s'%s", what, b->low, gap, spelling, b->high,
-                 gap, spelling, words_quoted(q->text, q->length).text, own);
+    cursor_error(c, q->text, "'%s' must be between %g%s%s and %g%s%s, got '%s'%s", what, b->low, gap, spelling, b->high, gap,
+                 spelling, words_quoted(q->text, q->length).text, own);
     return false;
 }

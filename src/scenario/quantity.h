@@ -1,5 +1,5 @@
-/* scenario/quantity.h -- the numbers of the scenario language: measure, quantity, percentage, range, clock. Every function reads
-   at the cursor and moves it; on a mistake it reports and returns false. `what` is the name a message gives to the
+/* scenario/quantity.h -- the numbers of the scenario language: measure, quantity, percentage, range, clock. Every function
+   reads at the cursor and moves it; on a mistake it reports and returns false. `what` is the name a message gives to the
    value. */
 #ifndef SCENARIO_QUANTITY_H
 #define SCENARIO_QUANTITY_H
@@ -10,14 +10,14 @@
 typedef struct {
     double si;
     unit_dimension dimension;
-    const unit *unit;      /* NULL when written with "per", or as a clock */
-    const char *text;      /* as written */
+    const unit *unit; /* NULL when written with "per", or as a clock */
+    const char *text; /* as written */
     size_t length;
 } quantity;
 
 /* What is sane, in a unit of the table: both ends allowed. */
 typedef struct {
-    const char *unit;      /* NULL: a bare number */
+    const char *unit; /* NULL: a bare number */
     double low, high;
 } bounds;
 

@@ -22,8 +22,8 @@ typedef struct {
     source *text, *sheet;
     const scenario_change *changes;
     size_t change_count;
-    setting_line *found;             /* one per key */
-    bool *meant;                     /* per key: a misspelt one was taken for it */
+    setting_line *found;               /* one per key */
+    bool *meant;                       /* per key: a misspelt one was taken for it */
     size_t section_line[SECTIONS_MAX]; /* 0: not there */
     struct draft_lines {
         size_t *list;
@@ -174,11 +174,10 @@ static void missing(const draft *d, const char *section, const char *what)
     size_t line = index >= 0 ? d->section_line[index] : 0;
     const source_line *last = &d->text->lines[d->text->count - 1];
     if (line > 0)
-        messages_add(d->messages, d->text, line, cursor_of_line(d->text, line, d->messages).at, "[%s] needs %s",
-                     section, what);
+        messages_add(d->messages, d->text, line, cursor_of_line(d->text, line, d->messages).at, "[%s] needs %s", section, what);
     else
-        messages_add(d->messages, d->text, d->text->count, last->text + last->length,
-                     "a section [%s] with %s is missing", section, what);
+        messages_add(d->messages, d->text, d->text->count, last->text + last->length, "a section [%s] with %s is missing",
+                     section, what);
 }
 
 static void require(const draft *d, const key *k)
@@ -265,8 +264,8 @@ static void choose_one(draft *d, key_need need, const char *section, const char 
         if (d->meant[i])
             meant = k;
         if (line->found && first != NULL)
-            cursor_error(&line->value, line->key_at, "'%s' stands beside '%s' of line %zu: give only one of them",
-                         k->words, first->words, d->found[key_index(first)].value.line);
+            cursor_error(&line->value, line->key_at, "'%s' stands beside '%s' of line %zu: give only one of them", k->words,
+                         first->words, d->found[key_index(first)].value.line);
         else if (line->found)
             first = k;
     }
@@ -550,8 +549,7 @@ void scenario_text_free(scenario_text *t)
 
 int scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m)
 {
-    draft d = {.messages = m, .out = out, .text = &t->text, .sheet = &t->sheet, .changes = changes,
-               .change_count = count};
+    draft d = {.messages = m, .out = out, .text = &t->text, .sheet = &t->sheet, .changes = changes, .change_count = count};
     *out = (scenario){.plant = boil_plant_default(), .altitude_m = (double)NAN, .steam_gauge_Pa = (double)NAN};
     read_all(&d, t->path);
     messages_sort(m);

@@ -14,40 +14,40 @@
 
 /* An action as the person wrote it; one of "every" stands for many. */
 typedef struct {
-    char words[176];     /* "100 lb of 1/4 in plate" */
-    size_t line;         /* in the scenario, or in its run sheet */
+    char words[176]; /* "100 lb of 1/4 in plate" */
+    size_t line;     /* in the scenario, or in its run sheet */
 } scenario_words;
 
 typedef enum {
     SETTING_GIVEN,
     SETTING_DEFAULT, /* its value is in the plant, or `otherwise` of its key says what holds */
-    SETTING_ABSENT /* does not belong to this case: another shape, another way to state the strength or the pressure */
+    SETTING_ABSENT   /* does not belong to this case: another shape, another way to state the strength or the pressure */
 } setting_state;
 
 typedef struct {
     const key *key;
     setting_state state;
-    char *given;         /* the value as written; NULL when not given */
-    size_t line;         /* where; 0 when not given */
+    char *given;              /* the value as written; NULL when not given */
+    size_t line;              /* where; 0 when not given */
     unit_dimension dimension; /* of a number as given: that of the key, or its other one */
 } scenario_setting;
 
 typedef struct {
-    char *path;          /* as messages show it */
-    char *title;         /* default: the file's name without folder and ending */
-    char *run_sheet;     /* CSV file of the actions, as written; NULL: none */
-    double start_s;      /* wall clock, after midnight */
-    double altitude_m;   /* NaN: not stated */
+    char *path;            /* as messages show it */
+    char *title;           /* default: the file's name without folder and ending */
+    char *run_sheet;       /* CSV file of the actions, as written; NULL: none */
+    double start_s;        /* wall clock, after midnight */
+    double altitude_m;     /* NaN: not stated */
     double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
     boil_plant plant;
-    boil_schedule schedule;      /* actions in order, "every" unrolled */
+    boil_schedule schedule; /* actions in order, "every" unrolled */
     scenario_words *words;
     size_t said_count;
-    size_t *action_words_at;            /* schedule.actions[i] came of words[action_words_at[i]] */
-    char **names;                /* of loads: boil_action.name n is names[n - 1] */
+    size_t *action_words_at; /* schedule.actions[i] came of words[action_words_at[i]] */
+    char **names;            /* of loads: boil_action.name n is names[n - 1] */
     size_t name_count;
-    scenario_setting *settings;  /* one per key of the table, in its order */
-    uncertain *uncertain;        /* as [uncertain] says; the plant has what the file says elsewhere */
+    scenario_setting *settings; /* one per key of the table, in its order */
+    uncertain *uncertain;       /* as [uncertain] says; the plant has what the file says elsewhere */
     size_t uncertain_count;
 } scenario;
 
@@ -58,8 +58,8 @@ void scenario_free(scenario *s);
 
 /* The text of a scenario and of its run sheet, kept to be read again with other numbers in it. */
 typedef struct {
-    const char *path;    /* the caller's */
-    source text, sheet;  /* the sheet is read with the first scenario of this text */
+    const char *path;   /* the caller's */
+    source text, sheet; /* the sheet is read with the first scenario of this text */
 } scenario_text;
 
 typedef struct {

@@ -67,8 +67,7 @@ static bool read_single(const key *k, cursor *c, scenario *out)
     if (!read_number(k, c, &q) || !cursor_expect_end(c))
         return false;
     if (k->kind == KEY_CLOCK && !(q.si < 24 * 3600.0)) {
-        cursor_error(c, q.text, "'%s' must be between 0:00 and 23:59, got '%s'", k->words,
-                     words_quoted(q.text, q.length).text);
+        cursor_error(c, q.text, "'%s' must be between 0:00 and 23:59, got '%s'", k->words, words_quoted(q.text, q.length).text);
         return false;
     }
     if (k->kind != KEY_CLOCK && !read_within(k, c, &q))

@@ -6,9 +6,9 @@
 
 /* A setting as found: where its key stands, and its value. */
 typedef struct {
-    bool found, good;    /* good: its value was read without a mistake */
+    bool found, good; /* good: its value was read without a mistake */
     const char *key_at;
-    cursor value;        /* without comment and outer blanks */
+    cursor value; /* without comment and outer blanks */
 } setting_line;
 
 /* Reads one setting into the scenario's field. False, with a message, when the value is wrong; the field is then

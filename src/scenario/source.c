@@ -20,8 +20,7 @@ size_t source_character(const char *at, size_t left)
     for (size_t i = 0; i < sizeof forms / sizeof forms[0]; i++) {
         if (!between(at[0], forms[i].first, forms[i].last))
             continue;
-        if (forms[i].length > left ||
-            (forms[i].length > 1 && !between(at[1], forms[i].second_low, forms[i].second_high)))
+        if (forms[i].length > left || (forms[i].length > 1 && !between(at[1], forms[i].second_low, forms[i].second_high)))
             return 0;
         for (size_t k = 2; k < forms[i].length; k++)
             if (!between(at[k], 0x80, 0xBF))

@@ -9,13 +9,13 @@
 #define SOURCE_BYTES_MAX ((size_t)1 << 20)
 
 typedef struct {
-    const char *text;  /* not terminated */
+    const char *text; /* not terminated */
     size_t length;
 } source_line;
 
 typedef struct {
-    char *name;        /* as messages show it */
-    int order;         /* messages of lower order come first */
+    char *name; /* as messages show it */
+    int order;  /* messages of lower order come first */
     char *bytes;
     source_line *lines;
     size_t count, capacity;

@@ -79,8 +79,7 @@ static bool check_line(const source *s, size_t number, messages *m)
             continue;
         }
         if (n == 0)
-            messages_add(m, s, number, at, "byte 0x%02X is not UTF-8 text; save the file as UTF-8",
-                         (unsigned char)at[0]);
+            messages_add(m, s, number, at, "byte 0x%02X is not UTF-8 text; save the file as UTF-8", (unsigned char)at[0]);
         else if (at[0] == 0)
             messages_add(m, s, number, at, "a NUL byte: this is not a text file");
         else

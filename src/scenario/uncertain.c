@@ -9,10 +9,12 @@
 #define AT(member) offsetof(scenario, member)
 
 /* The model's own, with the ranges its headers give. */
+/* clang-format off */
 static const uncertain_thing constants[] = {
     {"mixing time factor", NULL, "of the time in which water mixes in; published times differ by three either way",
      KEY_FACTOR, DIM_COUNT, {NULL, 0.3, 3}, AT(plant.pool.mixing_time_factor)},
-    {"part coefficient factor", NULL, "of heat from the bath to parts, relative to the correlations; not of loads that state theirs",
+    {"part coefficient factor", NULL,
+     "of heat from the bath to parts, relative to the correlations; not of loads that state theirs",
      KEY_FACTOR, DIM_COUNT, {NULL, 0.5, 2}, AT(plant.pool.part_coefficient_factor)},
     {"mixing efficiency", NULL, "share of the stirring power that lifts the bath into floating water", KEY_FACTOR,
      DIM_COUNT, {NULL, 0.02, 0.2}, AT(plant.layer.mixing_efficiency)},
@@ -23,6 +25,7 @@ static const uncertain_thing constants[] = {
     {"liquid coefficient", NULL, "of heat from the bath to its surface", KEY_QUANTITY, DIM_COEFFICIENT,
      {"W/m2K", 1000, 2000}, AT(plant.losses.liquid_coefficient_W_m2K)},
 };
+/* clang-format on */
 
 #define CONSTANTS (sizeof constants / sizeof constants[0])
 
@@ -40,8 +43,8 @@ static bool is_one_number(const key *k)
 
 static uncertain_thing thing_of(const key *k)
 {
-    uncertain_thing t = {.key = k, .meaning = k->meaning, .kind = k->kind, .dimension = k->dimension,
-                         .within = k->within, .where = k->where};
+    uncertain_thing t = {
+        .key = k, .meaning = k->meaning, .kind = k->kind, .dimension = k->dimension, .within = k->within, .where = k->where};
     snprintf(t.words, sizeof t.words, "%s %s", k->section, k->words);
     return t;
 }
@@ -256,8 +259,9 @@ bool uncertain_grid_read(cursor *c, void *grid)
     quantity count;
     const char *colon = mark_in(c, ":");
     if (colon == NULL) {
-        cursor_error(c, c->at, "a grid ends with ': ' and the number of its steps, for example "
-                               "'heat input = 200 kBtu/h to 500 kBtu/h : 7'");
+        cursor_error(c, c->at,
+                     "a grid ends with ': ' and the number of its steps, for example "
+                     "'heat input = 200 kBtu/h to 500 kBtu/h : 7'");
         return false;
     }
     cursor range = before(c, colon), tail = after(c, colon, 1);

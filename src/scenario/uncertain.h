@@ -14,19 +14,19 @@
 
 /* A setting of one number, or a constant. */
 typedef struct {
-    char words[64];           /* "heat efficiency" */
-    const key *key;           /* NULL: a constant */
+    char words[64]; /* "heat efficiency" */
+    const key *key; /* NULL: a constant */
     const char *meaning;
     key_kind kind;            /* quantity, share or factor */
     unit_dimension dimension; /* that of its values */
     bounds within;
-    size_t where;             /* in the scenario */
+    size_t where; /* in the scenario */
 } uncertain_thing;
 
 typedef struct {
     uncertain_thing thing;
-    boil_spread spread;       /* in SI */
-    char as_written[80];            /* the spread as written */
+    boil_spread spread;  /* in SI */
+    char as_written[80]; /* the spread as written */
 } uncertain;
 
 const uncertain_thing *uncertain_constant(size_t index); /* for the manual; NULL beyond the last */

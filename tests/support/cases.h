@@ -70,7 +70,7 @@ static inline boil_action two_gallons_action(double time_s, double over_s)
 
 /* Run a plant with up to three actions (kind LOAD without mass: none) and check what must always hold. */
 static inline boil_history run_actions(const boil_plant *p, double duration_s, const boil_run_options *o,
-                                    const boil_action *actions, size_t count)
+                                       const boil_action *actions, size_t count)
 {
     boil_schedule s;
     boil_history h;

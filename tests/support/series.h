@@ -44,8 +44,8 @@ static inline double series_root(series *s, unsigned m)
     assert_int_equal(gsl_root_fsolver_set(solver, &f, m == 0 ? 1e-6 : low, high), GSL_SUCCESS);
     for (int i = 0; i < 100; i++) {
         assert_int_equal(gsl_root_fsolver_iterate(solver), GSL_SUCCESS);
-        if (gsl_root_test_interval(gsl_root_fsolver_x_lower(solver), gsl_root_fsolver_x_upper(solver), 1e-14, 1e-14)
-            == GSL_SUCCESS)
+        if (gsl_root_test_interval(gsl_root_fsolver_x_lower(solver), gsl_root_fsolver_x_upper(solver), 1e-14, 1e-14) ==
+            GSL_SUCCESS)
             break;
     }
     const double z = gsl_root_fsolver_root(solver);
@@ -86,8 +86,7 @@ static inline double series_mean(const series *s, double fourier)
 {
     double theta = 0;
     for (int m = SERIES_TERMS - 1; m >= 0; m--)
-        theta += s->coefficient[m] * exp(-s->root[m] * s->root[m] * fourier)
-                 * series_shape_mean(s->dimension, s->root[m]);
+        theta += s->coefficient[m] * exp(-s->root[m] * s->root[m] * fourier) * series_shape_mean(s->dimension, s->root[m]);
     return theta;
 }
 

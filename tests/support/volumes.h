@@ -47,8 +47,8 @@ static inline void volumes_conductances(const volumes *v, double coefficient, do
 }
 
 /* One Newton iteration on  m_i [e(T_i) - base_i] = dt (flows into cell i), m_i in kg per m2 of surface. */
-static inline void volumes_newton(volumes *v, const double mass[], const double base[], double fluid_K,
-                                  double coefficient, double dt)
+static inline void volumes_newton(volumes *v, const double mass[], const double base[], double fluid_K, double coefficient,
+                                  double dt)
 {
     enum { N = VOLUMES_CELLS };
     double g[N], upper[N], change[N], *T = v->temperature_K;

@@ -2,6 +2,7 @@
 #include "base/program.h"
 #include "commands/charge/text.h"
 
+/* clang-format off */
 static const char *const kinds[] = {
     [BOIL_ACTION_WATER] = "water", [BOIL_ACTION_SALTS] = "salts", [BOIL_ACTION_LIQUID] = "liquid"};
 
@@ -36,3 +37,4 @@ void charge_json(const charge_answer *a, FILE *to)
     json_members(&j, plan, &a->plan);
     json_close(&j);
 }
+/* clang-format on */

@@ -22,19 +22,20 @@ typedef struct {
 
 void charge_refuse_salts_first(const scenario *s, boil_charge_paste paste, unit_system system)
 {
-    program_complain(
-        "%s: never water onto dry salts: the first of it makes a solution of %s salts on the spot, at up to %s, "
-        "and what follows meets that and flashes (water boils at %s): the salts cake, trap steam and erupt. "
-        "Water first, then salts onto it, slowly",
-        s->path, format_quantity(system, DIM_FRACTION, paste.fraction).text, format_quantity(system, DIM_TEMPERATURE, paste.hottest_K).text,
-        format_quantity(system, DIM_TEMPERATURE, paste.water_boils_K).text);
+    program_complain("%s: never water onto dry salts: the first of it makes a solution of %s salts on the spot, at up to %s, "
+                     "and what follows meets that and flashes (water boils at %s): the salts cake, trap steam and erupt. "
+                     "Water first, then salts onto it, slowly",
+                     s->path, format_quantity(system, DIM_FRACTION, paste.fraction).text,
+                     format_quantity(system, DIM_TEMPERATURE, paste.hottest_K).text,
+                     format_quantity(system, DIM_TEMPERATURE, paste.water_boils_K).text);
 }
 
 static void refuse_there(const charge_answer *a, unit_system s)
 {
     const boil_charge_plan *p = &a->plan;
     const char *path = a->scenario->path;
-    formatted_text from = format_quantity(s, DIM_TEMPERATURE, p->asked.from_K), limit = format_quantity(s, DIM_TEMPERATURE, p->too_hot_above_K);
+    formatted_text from = format_quantity(s, DIM_TEMPERATURE, p->asked.from_K),
+                   limit = format_quantity(s, DIM_TEMPERATURE, p->too_hot_above_K);
     if (p->end == BOIL_CHARGE_CRYSTALS)
         program_complain(
             "%s: the bath in the tank crystallises below %s and is at %s: warm it first, or say how strong and warm "
@@ -56,8 +57,8 @@ void charge_refuse(const charge_answer *a, unit_system s)
     const boil_plant *plant = &a->scenario->plant;
     const char *path = a->scenario->path;
     if (p->end == BOIL_CHARGE_NO_BATH)
-        program_complain(
-            "%s: no such bath: what is wanted, or the bath in the tank, is beyond what is known of these salts", path);
+        program_complain("%s: no such bath: what is wanted, or the bath in the tank, is beyond what is known of these salts",
+                         path);
     else if (p->end == BOIL_CHARGE_NO_FREEBOARD)
         program_complain(
             "%s: it would stand %s deep, and only %s leaves the freeboard: use stronger liquid, or dry salts, or a "
@@ -102,8 +103,8 @@ static void line_of_caution(const writing *w, const boil_charge_step *s)
         text_wrapped(w->to, step_caution(s), 0, STEP_INDENT, REPORT_WIDTH);
         return;
     }
-    int used =
-        snprintf(text, sizeof text, "%s a minute at the most", format_quantity(w->system, DIM_MASS, 60 * s->mass_kg / s->over_s).text);
+    int used = snprintf(text, sizeof text, "%s a minute at the most",
+                        format_quantity(w->system, DIM_MASS, 60 * s->mass_kg / s->over_s).text);
     if (s->heat_J != 0)
         used += snprintf(text + used, sizeof text - (size_t)used, "; %s %s",
                          format_quantity(w->system, DIM_ENERGY, fabs(s->heat_J)).text, s->heat_J > 0 ? "set free" : "taken up");
@@ -153,8 +154,7 @@ static void add_water(const writing *w)
                  format_quantity(w->system, DIM_MASS, 60 * p->water_pace.rate_kg_s).text,
                  p->water_pace.limited_by != NULL ? p->water_pace.limited_by : "nobody pours faster");
     else if (p->water_pace.limited_by != NULL)
-        snprintf(text, sizeof text, "On full heat at no pace (%s): less heat, and ask 'correct'.",
-                 p->water_pace.limited_by);
+        snprintf(text, sizeof text, "On full heat at no pace (%s): less heat, and ask 'correct'.", p->water_pace.limited_by);
     else
         snprintf(text, sizeof text, "Too little to matter.");
     text_wrapped(w->to, text, 0, STEP_INDENT, REPORT_WIDTH);
@@ -182,8 +182,8 @@ static void steps(const writing *w)
 {
     fprintf(w->to, "\nSteps, from 0:00 (%s, %s)\n", format_unit(w->system, DIM_TEMPERATURE),
             format_unit(w->system, DIM_LENGTH));
-    fprintf(w->to, "         %8s  %-10s %10s %9s %9s %9s %9s %8s\n", "at", "put in", "how much", "over", "then wait",
-            "bath", "bound", "level");
+    fprintf(w->to, "         %8s  %-10s %10s %9s %9s %9s %9s %8s\n", "at", "put in", "how much", "over", "then wait", "bath",
+            "bound", "level");
     for (size_t i = 0; i < w->p->steps_count; i++)
         line_of_step(w, i);
     last_steps(w);
@@ -207,7 +207,8 @@ static void amounts(const writing *w)
         listing_line(w->to, "alone it stands", DIM_LENGTH, p->water_level_m, "deep");
     if (p->salts_kg > 0)
         listing_line(w->to, "dry salts", DIM_MASS, p->salts_kg, "");
-    snprintf(liquid, sizeof liquid, "%s salts, put in at %s", format_quantity(w->system, DIM_FRACTION, p->asked.liquid_fraction).text,
+    snprintf(liquid, sizeof liquid, "%s salts, put in at %s",
+             format_quantity(w->system, DIM_FRACTION, p->asked.liquid_fraction).text,
              format_quantity(w->system, DIM_TEMPERATURE, p->asked.liquid_K).text);
     if (p->liquid_kg > 0)
         listing_line(w->to, "ready-mixed liquid", DIM_MASS, p->liquid_kg, liquid);
@@ -224,7 +225,7 @@ static void stirring(const writing *w)
         return;
     fputs("\nStirring needed\n", w->to);
     listing_line(w->to, "power to the bath", DIM_POWER, p->mixer_W,
-              p->mixer_stated ? "the scenario's mixer" : "no mixer's power is stated: as of a gentle one");
+                 p->mixer_stated ? "the scenario's mixer" : "no mixer's power is stated: as of a gentle one");
     fprintf(w->to, " %-19s %-41s %s\n", "mixed through in", format_duration(3 * p->mixing_time_s).text, "95 %, full tank");
     report_paragraph(
         w->to,
@@ -244,8 +245,8 @@ static void bath(const writing *w)
     listing_line(w->to, "salts by mass", DIM_FRACTION, p->salt_fraction, "");
     listing_line(w->to, "strength", DIM_CONCENTRATION, p->strength_kg_m3, "salts per volume of hot bath");
     listing_line(w->to, "", DIM_CONCENTRATION, p->per_water_kg_m3,
-              p->all_put_in ? "salts per volume of water put in, at 20 degC"
-                            : "salts per volume of all the water in it, at 20 degC");
+                 p->all_put_in ? "salts per volume of water put in, at 20 degC"
+                               : "salts per volume of all the water in it, at 20 degC");
     listing_line(w->to, "level cold", DIM_LENGTH, p->cold_level_m, "at the room's temperature");
     listing_line(w->to, "level hot", DIM_LENGTH, p->hot_level_m, "still");
     listing_line(w->to, "level boiling", DIM_LENGTH, p->swelled_level_m, "upper estimate, heat on full");
@@ -255,7 +256,7 @@ static void bath(const writing *w)
         fprintf(w->to, " %-19s %s\n", "heating up", format_duration(p->heat_up_s).text);
     if (!isnan(p->crystals_from_K))
         listing_line(w->to, "it crystallises", DIM_TEMPERATURE, p->crystals_from_K,
-                  "and below: kept warmer, or the salts cake");
+                     "and below: kept warmer, or the salts cake");
 }
 
 static double hottest_bound(const boil_charge_plan *p)

@@ -12,8 +12,7 @@
 
 static bool same_words(const compare_answer *c, size_t setting, unit_system s)
 {
-    return strcmp(setting_words_of(c->a->scenario, setting, s).text,
-                  setting_words_of(c->b->scenario, setting, s).text) == 0;
+    return strcmp(setting_words_of(c->a->scenario, setting, s).text, setting_words_of(c->b->scenario, setting, s).text) == 0;
 }
 
 /* What differs in its fourth digit; a default and the same in other units may differ by rounding. */
@@ -34,12 +33,10 @@ bool compare_setting_differs(const compare_answer *c, size_t setting)
 
 /* What the words of a load may leave out. */
 static const size_t load_numbers[] = {
-    offsetof(boil_load, mass_kg),           offsetof(boil_load, size_m),
-    offsetof(boil_load, tube_wall_m),       offsetof(boil_load, packed_depth_m),
-    offsetof(boil_load, temperature_K),     offsetof(boil_load, immersed_s),
-    offsetof(boil_load, basket_kg),         offsetof(boil_load, lowering_s),
-    offsetof(boil_load, coefficient_W_m2K), offsetof(boil_load, area_m2),
-    offsetof(boil_load, rinse_kg_m2),       offsetof(boil_load, drag_out_kg_m2),
+    offsetof(boil_load, mass_kg),        offsetof(boil_load, size_m),        offsetof(boil_load, tube_wall_m),
+    offsetof(boil_load, packed_depth_m), offsetof(boil_load, temperature_K), offsetof(boil_load, immersed_s),
+    offsetof(boil_load, basket_kg),      offsetof(boil_load, lowering_s),    offsetof(boil_load, coefficient_W_m2K),
+    offsetof(boil_load, area_m2),        offsetof(boil_load, rinse_kg_m2),   offsetof(boil_load, drag_out_kg_m2),
 };
 
 static double number_at(const boil_load *l, size_t where)

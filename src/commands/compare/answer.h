@@ -1,5 +1,5 @@
-/* commands/compare/answer.h -- two runs held against each other: which settings, actions, outcomes and findings differ. Actions are matched by
-   the time from the start, so that shifts that begin at different hours can be compared. */
+/* commands/compare/answer.h -- two runs held against each other: which settings, actions, outcomes and findings differ. Actions
+   are matched by the time from the start, so that shifts that begin at different hours can be compared. */
 #ifndef COMMANDS_COMPARE_ANSWER_H
 #define COMMANDS_COMPARE_ANSWER_H
 
@@ -16,7 +16,7 @@ bool compare_setting_differs(const compare_answer *c, size_t setting);
 /* An action that only one of them has; the same at another time is two. */
 typedef struct {
     const scenario *of;
-    size_t action;      /* in its schedule */
+    size_t action; /* in its schedule */
     bool in_a;
 } compare_action;
 
@@ -25,7 +25,7 @@ compare_action *compare_actions(const compare_answer *c, size_t *count);
 
 /* Quantities of an outcome, one by one; NULL beyond the last. */
 typedef struct {
-    const char *name;            /* in JSON, with its SI unit */
+    const char *name; /* in JSON, with its SI unit */
     const char *words;
     unit_dimension dimension;
     double (*of)(const outcome *o); /* NaN: there is none */
@@ -34,7 +34,7 @@ const compare_measure *compare_measured(size_t index);
 
 /* A finding of either, likely or possible; NULL where it was not found. */
 typedef struct {
-    const boil_finding *in[2];   /* of a, of b */
+    const boil_finding *in[2]; /* of a, of b */
     bool likely[2];
 } compare_finding;
 

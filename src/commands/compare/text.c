@@ -116,7 +116,8 @@ static formatted_text difference_of(const compare_measure *m, unit_system s, dou
     formatted_text t;
     unit_dimension d = m->dimension == DIM_TEMPERATURE ? DIM_DIFFERENCE : m->dimension;
     formatted_text size = format_quantity(s, d, fabs(b - a));
-    if (!isfinite(a) || !isfinite(b) || strcmp(format_quantity(s, m->dimension, a).text, format_quantity(s, m->dimension, b).text) == 0)
+    if (!isfinite(a) || !isfinite(b) ||
+        strcmp(format_quantity(s, m->dimension, a).text, format_quantity(s, m->dimension, b).text) == 0)
         return (formatted_text){""};
     snprintf(t.text, sizeof t.text, "%c%.40s", b > a ? '+' : '-', size.text);
     return t;
@@ -156,8 +157,8 @@ static void findings(const compare_answer *c, FILE *to)
     fputc('\n', to);
     finding_line(to, "Findings", count > 0 ? "A" : "", count > 0 ? "B" : "");
     for (size_t i = 0; i < count; i++)
-        finding_line(to, compare_finding_of(&list[i])->title,
-                     severity_words(&list[i], 0).text, severity_words(&list[i], 1).text);
+        finding_line(to, compare_finding_of(&list[i])->title, severity_words(&list[i], 0).text,
+                     severity_words(&list[i], 1).text);
     if (count == 0)
         fputs(" none\n", to);
     free(list);

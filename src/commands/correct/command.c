@@ -34,8 +34,7 @@ static bool reading_read(cursor *c, void *into)
         return true;
     if (!cursor_take(c, "+-") && !cursor_take(c, "\xC2\xB1"))
         return cursor_expect_end(c);
-    if (!quantity_read(c, "uncertainty", UNIT_OF(DIM_DIFFERENCE), &q) ||
-        !quantity_within(c, "uncertainty", &q, &uncertainty))
+    if (!quantity_read(c, "uncertainty", UNIT_OF(DIM_DIFFERENCE), &q) || !quantity_within(c, "uncertainty", &q, &uncertainty))
         return false;
     r->uncertain_K = q.si;
     return cursor_expect_end(c);
@@ -73,9 +72,8 @@ static int answer(boil_correct_case *c, unit_system system, bool json, const sce
     c->liquid_K = boil_pour_rate_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
     c->next_load = boil_correct_next_load(&s->plant, &s->schedule);
     if (!(c->level_m < s->plant.tank.depth_m)) {
-        program_complain("--%s: it must be below the rim of %s, at %s",
-                         options[c->level_boiling ? BOILING_LEVEL : LEVEL].name, s->path,
-                         format_quantity(system, DIM_LENGTH, s->plant.tank.depth_m).text);
+        program_complain("--%s: it must be below the rim of %s, at %s", options[c->level_boiling ? BOILING_LEVEL : LEVEL].name,
+                         s->path, format_quantity(system, DIM_LENGTH, s->plant.tank.depth_m).text);
         return STATUS_USAGE;
     }
     int result = boil_correct(&s->plant, c, &o, &a.plan);

@@ -16,6 +16,7 @@ static void limited_by(json *j, const char *name, const void *record)
     json_text(j, name, s->pace.limited_id != NULL ? s->pace.limited_id : s->pace.limited_by);
 }
 
+/* clang-format off */
 static const json_row step[] = {SAME(mass_kg), SAME(start_s), SAME(over_s), NUMBER("rate_kg_s", pace.rate_kg_s),
                                 JSON_GIVEN("limited_by", limited_by), JSON_LAST};
 #undef RECORD
@@ -46,7 +47,9 @@ static void steps(json *j, const char *name, const void *record)
         else
             json_null(j, all[i].word);
 }
+/* clang-format on */
 
+/* clang-format off */
 static const json_row plan[] = {
     {JSON_OBJECT, "there", 0, there, 0, 0, NULL, NULL}, SAME(set_point_K), SAME(wanted_level_m), SAME(most_level_m),
     JSON_WORDS("bail_for", RECORD, bail, bails), SAME(bail_kg), SAME(bail_m3),
@@ -64,3 +67,4 @@ void correct_json(const correct_answer *a, FILE *to)
     json_members(&j, plan, &a->plan);
     json_close(&j);
 }
+/* clang-format on */

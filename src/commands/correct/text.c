@@ -51,20 +51,17 @@ void correct_refuse(const correct_answer *a, unit_system s)
     const boil_correction *p = &a->plan;
     const char *path = a->scenario->path;
     if (p->end == BOIL_CORRECT_NO_BATH)
-        program_complain(
-            "%s: no bath of these salts that is known of boils at %s there: read again, and look at altitude or "
-            "pressure, and at the blend",
-            path, format_quantity(s, DIM_TEMPERATURE, p->asked.reads_K).text);
+        program_complain("%s: no bath of these salts that is known of boils at %s there: read again, and look at altitude or "
+                         "pressure, and at the blend",
+                         path, format_quantity(s, DIM_TEMPERATURE, p->asked.reads_K).text);
     else if (p->end == BOIL_CORRECT_NO_BOIL)
-        program_complain(
-            "%s: the heat does not keep it boiling at %s: a reading taken then says nothing of its strength, and "
-            "no water goes onto a bath that does not boil. More heat first",
-            path, format_quantity(s, DIM_TEMPERATURE, p->asked.reads_K).text);
+        program_complain("%s: the heat does not keep it boiling at %s: a reading taken then says nothing of its strength, and "
+                         "no water goes onto a bath that does not boil. More heat first",
+                         path, format_quantity(s, DIM_TEMPERATURE, p->asked.reads_K).text);
     else if (p->end == BOIL_CORRECT_NO_FREEBOARD)
-        program_complain(
-            "%s: at no level does the freeboard of %s stay with the next load in: a lighter load, less heat or a "
-            "deeper tank",
-            path, format_quantity(s, DIM_LENGTH, a->scenario->plant.limits.freeboard_m).text);
+        program_complain("%s: at no level does the freeboard of %s stay with the next load in: a lighter load, less heat or a "
+                         "deeper tank",
+                         path, format_quantity(s, DIM_LENGTH, a->scenario->plant.limits.freeboard_m).text);
     else if (p->end == BOIL_CORRECT_TOO_WEAK)
         program_complain(
             "%s: liquid of %s brings so much water that the bath would first have to boil down beyond %s: use "
@@ -96,7 +93,8 @@ static void verdict(const writing *w)
         joint = ", then ";
     }
     if (p->water.mass_kg > 0) {
-        fprintf(w->to, "%s%s of water over %s", joint, gallons(w, p->water.mass_kg).text, format_duration(p->water.over_s).text);
+        fprintf(w->to, "%s%s of water over %s", joint, gallons(w, p->water.mass_kg).text,
+                format_duration(p->water.over_s).text);
         joint = ", then ";
     }
     const boil_correct_step *makeup = p->salts.mass_kg > 0 ? &p->salts : &p->liquid;
@@ -104,10 +102,10 @@ static void verdict(const writing *w)
         fprintf(w->to, "%s%s of %s over %s", joint, format_quantity(w->system, DIM_MASS, makeup->mass_kg).text,
                 makeup == &p->salts ? "dry salts" : "liquid", format_duration(makeup->over_s).text);
     if (anything)
-        fprintf(w->to, ": at %s after %s\n", format_quantity(w->system, DIM_TEMPERATURE, p->end_K).text, format_duration(p->done_s).text);
+        fprintf(w->to, ": at %s after %s\n", format_quantity(w->system, DIM_TEMPERATURE, p->end_K).text,
+                format_duration(p->done_s).text);
     else
-        fprintf(w->to, "%s\n",
-                p->bail != BOIL_BAIL_NOTHING ? "; nothing to add" : "Nothing to add: it is at the set point");
+        fprintf(w->to, "%s\n", p->bail != BOIL_BAIL_NOTHING ? "; nothing to add" : "Nothing to add: it is at the set point");
 }
 
 /* What there is, and is wanted ------------------------------------------------------------------------------------- */
@@ -117,19 +115,20 @@ static void bath(const writing *w)
     const boil_correction *p = w->p;
     char range[140] = "";
     if (p->asked.uncertain_K > 0)
-        snprintf(range, sizeof range, "%s to %s, by the reading", format_quantity(w->system, DIM_FRACTION, p->salt_fraction_low).text,
+        snprintf(range, sizeof range, "%s to %s, by the reading",
+                 format_quantity(w->system, DIM_FRACTION, p->salt_fraction_low).text,
                  format_quantity(w->system, DIM_FRACTION, p->salt_fraction_high).text);
     fputs("\nWhat there is\n", w->to);
     listing_line(w->to, "boils at", DIM_TEMPERATURE, p->asked.reads_K, "as read");
     listing_line(w->to, "salts by mass", DIM_FRACTION, p->salt_fraction, range);
     listing_line(w->to, "strength", DIM_CONCENTRATION, p->strength_kg_m3, "salts per volume of hot bath");
     listing_line(w->to, "level", DIM_LENGTH, p->still_level_m,
-              p->asked.level_boiling ? "still: the swell is taken out" : "still");
+                 p->asked.level_boiling ? "still: the swell is taken out" : "still");
     if (p->asked.level_boiling)
         listing_line(w->to, "swell", DIM_LENGTH, p->swell_m, "upper estimate: a bath that swells less is fuller than this");
     listing_line(w->to, "mass of bath", DIM_MASS, p->mass_kg, "");
     listing_line(w->to, "freeboard", DIM_LENGTH, p->freeboard_now_m,
-              p->freeboard_now_m < p->start.limits.freeboard_m ? "as it boils: below the limit" : "as it boils");
+                 p->freeboard_now_m < p->start.limits.freeboard_m ? "as it boils: below the limit" : "as it boils");
     fputs("\nWhat is wanted\n", w->to);
     listing_line(w->to, "boils at", DIM_TEMPERATURE, p->set_point_K, "as the scenario's bath");
     listing_line(w->to, "level", DIM_LENGTH, p->wanted_level_m, "still, as in the scenario");
@@ -182,8 +181,7 @@ static void bail(const writing *w)
              p->bail == BOIL_BAIL_FOR_LOAD ? "the next load would not leave the freeboard"
                                            : "at no pace would the additions leave the freeboard");
     caution(w, text);
-    caution(w,
-            "Heat off; with a steel dipper into a dry, closed steel vessel; nobody else near. Then the boil back first.");
+    caution(w, "Heat off; with a steel dipper into a dry, closed steel vessel; nobody else near. Then the boil back first.");
 }
 
 static void steps(const writing *w)
@@ -238,7 +236,7 @@ static void after(const writing *w)
     listing_line(w->to, "", DIM_LENGTH, p->end_loaded_m, "highest as the next load goes in, mixing fast");
     if (p->bail_to_wanted_m3 > 0)
         listing_line(w->to, "too full by salts", DIM_VOLUME, p->bail_to_wanted_m3,
-                  "to bail out first, in all, for the level wanted");
+                     "to bail out first, in all, for the level wanted");
     listing_line(w->to, "next load", DIM_MASS, p->asked.next_load.mass_kg + p->asked.next_load.basket_kg, "the heaviest");
     listing_line(w->to, "least freeboard", DIM_LENGTH, p->freeboard_min_m, "until then, mixing fast");
 }

@@ -1,7 +1,8 @@
-/* commands/explore/answer.h -- many runs of one scenario with uncertain numbers: what varied, and one row of results a run. Everything that is
-   reported is made from this alone, so rows may come from any machine.
+/* commands/explore/answer.h -- many runs of one scenario with uncertain numbers: what varied, and one row of results a run.
+   Everything that is reported is made from this alone, so rows may come from any machine.
 
-   Rows stand in order: grid cell by cell, in each the rows of the design (statistics/sampling.h), so a row's number says all about it. */
+   Rows stand in order: grid cell by cell, in each the rows of the design (statistics/sampling.h), so a row's number says all
+   about it. */
 #ifndef COMMANDS_EXPLORE_ANSWER_H
 #define COMMANDS_EXPLORE_ANSWER_H
 
@@ -13,8 +14,8 @@
 
 /* Something that varies. */
 typedef struct {
-    char words[64];        /* "heat efficiency" */
-    char as_written[80];         /* its spread, or its grid, as written */
+    char words[64];      /* "heat efficiency" */
+    char as_written[80]; /* its spread, or its grid, as written */
     unit_dimension dimension;
     boil_spread spread;
 } explore_input;
@@ -23,7 +24,7 @@ typedef struct {
 
 /* Steps over one thing; count 0: none, and there is one cell. */
 typedef struct {
-    explore_input input;     /* spread: low and high, both ends of the steps */
+    explore_input input; /* spread: low and high, both ends of the steps */
     size_t count;
 } explore_grid;
 
@@ -37,24 +38,24 @@ typedef struct {
 
 /* Results of a row, in this order: the fixed ones, the findings' severities (0: not found, 1 to 4), then those of each load. */
 typedef enum {
-    EXPLORE_DONE,            /* 1: the run reached its end; 0: it left what is known of the bath, or there was no such bath */
-    EXPLORE_SLOWEST_S,       /* slowest recovery of a load; NaN when one never recovered */
-    EXPLORE_BACK_SHARE,      /* of the loads back within the limit */
-    EXPLORE_QUIET_S,         /* time without boil */
-    EXPLORE_FREEBOARD_M,     /* least */
-    EXPLORE_LEVEL_M,         /* highest, swelled */
-    EXPLORE_STEAM_KG_S,      /* most */
-    EXPLORE_LAYER_KG,        /* most water afloat */
+    EXPLORE_DONE,              /* 1: the run reached its end; 0: it left what is known of the bath, or there was no such bath */
+    EXPLORE_SLOWEST_S,         /* slowest recovery of a load; NaN when one never recovered */
+    EXPLORE_BACK_SHARE,        /* of the loads back within the limit */
+    EXPLORE_QUIET_S,           /* time without boil */
+    EXPLORE_FREEBOARD_M,       /* least */
+    EXPLORE_LEVEL_M,           /* highest, swelled */
+    EXPLORE_STEAM_KG_S,        /* most */
+    EXPLORE_LAYER_KG,          /* most water afloat */
     EXPLORE_TEMPERATURE_MAX_K, /* while boiling */
     EXPLORE_TEMPERATURE_END_K,
-    EXPLORE_VENTED_KG,       /* vapour given off */
+    EXPLORE_VENTED_KG, /* vapour given off */
     EXPLORE_FIXED
 } explore_output;
 
 typedef enum {
     EXPLORE_LOAD_RECOVERY_S,
     EXPLORE_LOAD_LOWEST_K,
-    EXPLORE_LOAD_LEVEL_M,    /* highest from this load to the next, or the end */
+    EXPLORE_LOAD_LEVEL_M, /* highest from this load to the next, or the end */
     EXPLORE_LOAD_OUTPUTS
 } explore_load_output;
 
@@ -70,7 +71,7 @@ typedef struct {
 
     boil_sampling design;
     size_t findings, outputs;
-    double *values;        /* [row * outputs + output]; NaN: not made, or it did not happen */
+    double *values; /* [row * outputs + output]; NaN: not made, or it did not happen */
 } explore_answer;
 
 /* Most numbers kept at once: 4 GB. A larger study is for smaller studies with other seeds. */
@@ -80,7 +81,7 @@ typedef struct {
 int explore_begin(explore_answer *s);
 void explore_free(explore_answer *s);
 
-size_t explore_cells(const explore_answer *s);     /* 1 without a grid */
+size_t explore_cells(const explore_answer *s); /* 1 without a grid */
 size_t explore_cell_rows(const explore_answer *s);
 size_t explore_rows(const explore_answer *s);
 bool explore_needs(const explore_answer *s, size_t row); /* rows that serve indices alone are not made for a grid */
@@ -102,7 +103,8 @@ size_t explore_load_output_of(const explore_answer *s, size_t load, explore_load
 typedef struct {
     char text[48];
 } explore_name;
-explore_name explore_output_name(const explore_answer *s, size_t output); /* "slowest_recovery_s", "finding_overflow", "load1_recovery_s" */
+explore_name explore_output_name(const explore_answer *s,
+                                 size_t output); /* "slowest_recovery_s", "finding_overflow", "load1_recovery_s" */
 
 /* Of one cell. */
 boil_sampling_results explore_results(const explore_answer *s, size_t cell);

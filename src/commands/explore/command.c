@@ -67,8 +67,8 @@ static bool shard_read(const char *text, explore_work *w)
 static bool outputs_agree(const request *r)
 {
     const char *const *v = r->given->values;
-    int to_stdout = (v[JSON] != NULL) + plot_is_terminal(&r->plot) +
-                    (whole_file_is_stdout(v[CSV]) || (v[SHARD] != NULL && v[CSV] == NULL));
+    int to_stdout =
+        (v[JSON] != NULL) + plot_is_terminal(&r->plot) + (whole_file_is_stdout(v[CSV]) || (v[SHARD] != NULL && v[CSV] == NULL));
     if (to_stdout > 1)
         program_complain("only one of --json, --plot - and the rows can go to standard output");
     else if (v[SHARD] != NULL && (v[JSON] != NULL || v[PLOT] != NULL))
@@ -144,10 +144,10 @@ static bool grid_fits(const scenario *c, const uncertain_thing *t)
 static bool explore_set_up(explore_answer *s, request *r, const scenario *c)
 {
     *s = (explore_answer){.start_s = c->start_s,
-                 .limit_s = c->plant.limits.recovery_s,
-                 .freeboard_limit_m = c->plant.limits.freeboard_m,
-                 .input_count = c->uncertain_count,
-                 .plan = {c->uncertain_count, points_for(r->samples), REPLICATES, (uint32_t)r->seed}};
+                          .limit_s = c->plant.limits.recovery_s,
+                          .freeboard_limit_m = c->plant.limits.freeboard_m,
+                          .input_count = c->uncertain_count,
+                          .plan = {c->uncertain_count, points_for(r->samples), REPLICATES, (uint32_t)r->seed}};
     snprintf(s->title, sizeof s->title, "%.199s", text_plain(c->title).text);
     snprintf(s->path, sizeof s->path, "%.299s", text_plain(c->path).text);
     if (c->uncertain_count == 0 && r->grid.steps == 0) {

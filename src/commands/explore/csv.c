@@ -137,8 +137,7 @@ static bool read_spread(explore_input *i, const char *text)
     boil_spread *s = &i->spread;
     int dimension, kind;
     size_t count;
-    if (sscanf(text, "%d %d %lf %lf %lf %lf %zu", &dimension, &kind, &s->low, &s->high, &s->likely, &s->deviation,
-               &count) != 7)
+    if (sscanf(text, "%d %d %lf %lf %lf %lf %zu", &dimension, &kind, &s->low, &s->high, &s->likely, &s->deviation, &count) != 7)
         return false;
     i->dimension = (unit_dimension)dimension;
     s->kind = (boil_spread_kind)kind;

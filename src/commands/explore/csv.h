@@ -1,5 +1,5 @@
-/* commands/explore/csv.h -- a study as a file: what varied, in lines that begin with "#", then one row a run, in SI. Everything that is
-   reported can be made from it again. */
+/* commands/explore/csv.h -- a study as a file: what varied, in lines that begin with "#", then one row a run, in SI. Everything
+   that is reported can be made from it again. */
 #ifndef COMMANDS_EXPLORE_CSV_H
 #define COMMANDS_EXPLORE_CSV_H
 

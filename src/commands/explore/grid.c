@@ -27,6 +27,7 @@ formatted_text explore_grid_words(const explore_answer *s, unit_system system, s
 {
     formatted_text t;
     const char *spelling = explore_grid_unit(s, system);
-    snprintf(t.text, sizeof t.text, "%.5g%s%.12s", explore_grid_shown(s, system, cell), spelling[0] != '\0' ? " " : "", spelling);
+    snprintf(t.text, sizeof t.text, "%.5g%s%.12s", explore_grid_shown(s, system, cell), spelling[0] != '\0' ? " " : "",
+             spelling);
     return t;
 }

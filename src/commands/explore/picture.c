@@ -89,8 +89,7 @@ static void cause_rows(const writing *w, const explore_target *t)
     sort_inputs(&x, s->input_count, order);
     for (size_t i = 0; i < s->input_count && i < INPUTS_DRAWN; i++) {
         const boil_estimate *first = &x.first[order[i]], *total = &x.total[order[i]];
-        fprintf(w->to, "%zu\t%.9g\t%.9g\t%.9g\t%.9g\t", i, first->value, first->half_width, total->value,
-                total->half_width);
+        fprintf(w->to, "%zu\t%.9g\t%.9g\t%.9g\t%.9g\t", i, first->value, first->half_width, total->value, total->half_width);
         picture_text(w->to, i == 0 ? target_words(s, t).text : "");
         end_row(w, picture_fitted(s->inputs[order[i]].words, name_columns(w)).text);
     }
@@ -171,7 +170,7 @@ static void write_as(picture *p, writing *w, const char *name, void (*rows)(cons
 }
 
 bool explore_picture(const explore_answer *s, unit_system system, picture_format format, picture_drawn *drawn,
-                   picture_problem *problem)
+                     picture_problem *problem)
 {
     picture p;
     writing w = {s, system, format, NULL};

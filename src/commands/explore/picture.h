@@ -1,4 +1,5 @@
-/* commands/explore/picture.h -- the picture of a study: chances and causes, or, over a grid, how chances and percentiles go with it. */
+/* commands/explore/picture.h -- the picture of a study: chances and causes, or, over a grid, how chances and percentiles go
+   with it. */
 #ifndef COMMANDS_EXPLORE_PICTURE_H
 #define COMMANDS_EXPLORE_PICTURE_H
 
@@ -7,6 +8,6 @@
 #include "describe/picture.h"
 
 bool explore_picture(const explore_answer *s, unit_system system, picture_format format, picture_drawn *drawn,
-                   picture_problem *problem);
+                     picture_problem *problem);
 
 #endif

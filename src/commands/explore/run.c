@@ -126,8 +126,8 @@ static void progress_step(progress *p)
     p->shown_s = now;
     int full = (int)(WIDTH * p->done / p->all);
     double left_s = (now - p->begun_s) / (double)p->done * (double)(p->all - p->done);
-    fprintf(stderr, "\r [%.*s%.*s] %zu of %zu runs, %s left   ", full, "########################################",
-            WIDTH - full, "                                        ", p->done, p->all, format_duration(left_s).text);
+    fprintf(stderr, "\r [%.*s%.*s] %zu of %zu runs, %s left   ", full, "########################################", WIDTH - full,
+            "                                        ", p->done, p->all, format_duration(left_s).text);
     if (p->done == p->all)
         fputc('\n', stderr);
 }

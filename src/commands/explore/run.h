@@ -9,9 +9,9 @@
 typedef struct {
     const uncertain_thing *things[BOIL_SAMPLING_INPUTS + 1]; /* as explore_values gives them */
     size_t thing_count;
-    size_t shard, shards;  /* rows with number % shards == shard */
-    int threads;           /* 0: as many as there are processors */
-    bool progress;         /* on standard error */
+    size_t shard, shards; /* rows with number % shards == shard */
+    int threads;          /* 0: as many as there are processors */
+    bool progress;        /* on standard error */
 } explore_work;
 
 /* How each row is run: against a run alone, recoveries differ by at most 0.05 s, levels by 1 mm, steam by 0.5 %, and

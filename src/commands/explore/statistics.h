@@ -1,5 +1,5 @@
-/* commands/explore/statistics.h -- what the rows of a study say. Sums run over the rows in their order, so the same rows give the same
-   numbers, whoever made them. */
+/* commands/explore/statistics.h -- what the rows of a study say. Sums run over the rows in their order, so the same rows give
+   the same numbers, whoever made them. */
 #ifndef COMMANDS_EXPLORE_STATISTICS_H
 #define COMMANDS_EXPLORE_STATISTICS_H
 
@@ -7,7 +7,7 @@
 
 /* The draws of one output in one cell, ascending. What did not happen (a boil that never came back) is later than all. */
 typedef struct {
-    double *sorted;        /* to be freed with explore_spread_free */
+    double *sorted; /* to be freed with explore_spread_free */
     size_t count, never;
 } explore_spread;
 

@@ -186,8 +186,7 @@ static void loads(const writing *w)
     fprintf(w->to, " %8s  %-26s", "time", "what");
     fprintf(w->to, "%6s%6s%6s%7s%7s%7s%6s%6s%6s\n", "5 %", "50 %", "95 %", "5 %", "50 %", "95 %", "5 %", "50 %", "95 %");
     for (size_t i = 0; i < listed; i++) {
-        fprintf(w->to, " %8s  %s", format_clock(s->start_s, s->loads[i].time_s).text,
-                text_fitted(s->loads[i].words, 26).text);
+        fprintf(w->to, " %8s  %s", format_clock(s->start_s, s->loads[i].time_s).text, text_fitted(s->loads[i].words, 26).text);
         cells(w, 0, explore_load_output_of(s, i, EXPLORE_LOAD_RECOVERY_S), DIM_TIME, 6);
         cells(w, 0, explore_load_output_of(s, i, EXPLORE_LOAD_LOWEST_K), DIM_TEMPERATURE, 7);
         cells(w, 0, explore_load_output_of(s, i, EXPLORE_LOAD_LEVEL_M), DIM_LENGTH, 6);

@@ -163,8 +163,8 @@ static bool take_things(const scenario *s, fit_answer *out)
     out->problem.parameters = count;
     if (count >= 1 && count <= BOIL_LEAST_SQUARES_PARAMETERS)
         return true;
-    program_complain("%s: name in [uncertain] what is to be fitted, 1 to %zu numbers, each with the range it may lie in", s->path,
-                     BOIL_LEAST_SQUARES_PARAMETERS);
+    program_complain("%s: name in [uncertain] what is to be fitted, 1 to %zu numbers, each with the range it may lie in",
+                     s->path, BOIL_LEAST_SQUARES_PARAMETERS);
     return false;
 }
 

@@ -1,5 +1,6 @@
-/* commands/fit/answer.h -- the model fitted to a log: the numbers of [uncertain] as they agree best with what was measured, and how well
-   the runs before and after agree. The mean and the standard deviation of a spread are what was known before. A number that is a list of values stays what the scenario says. */
+/* commands/fit/answer.h -- the model fitted to a log: the numbers of [uncertain] as they agree best with what was measured, and
+   how well the runs before and after agree. The mean and the standard deviation of a spread are what was known before. A number
+   that is a list of values stays what the scenario says. */
 #ifndef COMMANDS_FIT_ANSWER_H
 #define COMMANDS_FIT_ANSWER_H
 
@@ -7,16 +8,16 @@
 #include "scenario/scenario.h"
 #include "statistics/least_squares.h"
 
-/* Standard deviations of single readings; they weigh temperatures against levels, and say what no instrument explains. 0.5 K, 0.05 to
-   2, and 5 mm, 1 to 20: judgement. */
+/* Standard deviations of single readings; they weigh temperatures against levels, and say what no instrument explains. 0.5 K,
+   0.05 to 2, and 5 mm, 1 to 20: judgement. */
 typedef struct {
     double temperature_K, level_m;
 } fit_weights;
 
 /* How one kind of reading agrees with a run. */
 typedef struct {
-    double rms, largest;  /* of model less measured; NaN without readings */
-    double largest_s;     /* when */
+    double rms, largest; /* of model less measured; NaN without readings */
+    double largest_s;    /* when */
 } fit_misses;
 
 typedef struct {
@@ -25,24 +26,26 @@ typedef struct {
     fit_weights weights;
     size_t temperatures, levels; /* readings used */
     size_t left_out;             /* before the start or after the end of the scenario */
-    size_t things[BOIL_LEAST_SQUARES_PARAMETERS]; /* which of the scenario's uncertain numbers is fitted: all that have a range */
-    boil_least_squares_problem problem;    /* its start: the guess */
+    size_t
+        things[BOIL_LEAST_SQUARES_PARAMETERS]; /* which of the scenario's uncertain numbers is fitted: all that have a range */
+    boil_least_squares_problem problem;        /* its start: the guess */
     boil_least_squares fit;
     fit_misses guess[2], best[2]; /* of temperatures, of levels */
 } fit_answer;
 
 typedef enum {
     FITTING_DONE,
-    FITTING_NOTHING,     /* nothing in [uncertain] has a range, or more than can be fitted: complained about */
-    FITTING_FEW,         /* no more readings than things */
-    FITTING_NO_CASE,     /* the guess itself cannot be carried out, or stops early */
+    FITTING_NOTHING, /* nothing in [uncertain] has a range, or more than can be fitted: complained about */
+    FITTING_FEW,     /* no more readings than things */
+    FITTING_NO_CASE, /* the guess itself cannot be carried out, or stops early */
     FITTING_FAILED
 } fit_end;
 
 /* The i-th of what is fitted. */
 const uncertain_thing *fit_thing(const fit_answer *f, size_t i);
 
-/* How wide its interval is now, relative to 95 % of what was known before: 1 when the log tells nothing of it. NaN without one. */
+/* How wide its interval is now, relative to 95 % of what was known before: 1 when the log tells nothing of it. NaN without one.
+   */
 double fit_left(const fit_answer *f, size_t i);
 
 /* The text is that of the scenario. */

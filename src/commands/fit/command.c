@@ -103,7 +103,8 @@ const command command_fit = {
     .summary = "the model's uncertain numbers from the log of a real tank",
     .description =
         "Narrows the numbers of the scenario's section [uncertain] down to those with which its run agrees best with what was "
-        "measured. Their spreads are what was known before, and count as one reading each; lists stay as they are. LOG is a CSV file with a header such as 'time,temperature "
+        "measured. Their spreads are what was known before, and count as one reading each; lists stay as they are. LOG is a "
+        "CSV file with a header such as 'time,temperature "
         "degF,still level in'; time by the clock. The schedule of FILE must say what was done that day.",
     .example = PROGRAM_NAME " fit night.bath night-log.csv --thermometer '1 degF'",
     .options = options,

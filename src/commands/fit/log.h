@@ -18,7 +18,7 @@ typedef struct {
 } fit_log_row;
 
 typedef struct {
-    fit_log_row *rows;    /* in the order of time */
+    fit_log_row *rows; /* in the order of time */
     size_t count, capacity;
 } fit_log;
 

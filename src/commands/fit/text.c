@@ -72,8 +72,9 @@ static void misses_line(const writing *w, const char *what, int kind, unit_dimen
     snprintf(name, sizeof name, "%s, root mean square", what);
     fprintf(w->to, " %-34s %12s %12s\n", name, format_exact(w->system, d, guess->rms).text,
             format_exact(w->system, d, best->rms).text);
-    fprintf(w->to, " %-34s %12s %12s   at %s\n", "  largest, model less measured", format_exact(w->system, d, guess->largest).text,
-            format_exact(w->system, d, best->largest).text, format_clock(w->answer->scenario->start_s, best->largest_s).text);
+    fprintf(w->to, " %-34s %12s %12s   at %s\n", "  largest, model less measured",
+            format_exact(w->system, d, guess->largest).text, format_exact(w->system, d, best->largest).text,
+            format_clock(w->answer->scenario->start_s, best->largest_s).text);
 }
 
 static void agreement(const writing *w)
@@ -82,10 +83,11 @@ static void agreement(const writing *w)
     fprintf(w->to, "\n %-34s %12s %12s\n", "How far off", "guess", "best");
     misses_line(w, "temperature", 0, DIM_DIFFERENCE);
     misses_line(w, "still level", 1, DIM_LENGTH);
-    report_paragraph(w->to,
-                     "A reading errs like the one before it, by %.2f, so %zu readings tell as much as %.0f independent ones; the "
-                     "intervals are as wide as that makes them.",
-                     f->fit.serial, f->problem.count, f->fit.effective);
+    report_paragraph(
+        w->to,
+        "A reading errs like the one before it, by %.2f, so %zu readings tell as much as %.0f independent ones; the "
+        "intervals are as wide as that makes them.",
+        f->fit.serial, f->problem.count, f->fit.effective);
 }
 
 /* What to beware of ----------------------------------------------------------------------------------------------- */
@@ -96,7 +98,8 @@ static void alike(const writing *w)
     for (size_t i = 0; i < f->problem.parameters; i++)
         for (size_t j = 0; j < i; j++)
             if (fabs(f->fit.correlation[i][j]) >= alike_from)
-                report_paragraph(w->to, "This log cannot tell '%s' from '%s' (correlation %.2f): measure one of them by itself.",
+                report_paragraph(w->to,
+                                 "This log cannot tell '%s' from '%s' (correlation %.2f): measure one of them by itself.",
                                  thing(w, j)->words, thing(w, i)->words, f->fit.correlation[i][j]);
 }
 
@@ -106,8 +109,9 @@ static void told(const writing *w)
     report_paragraph(w->to, "Left: the interval's width in per cent of what was known before.");
     for (size_t i = 0; i < f->problem.parameters; i++)
         if (f->fit.of[i].at_bound)
-            report_paragraph(w->to, "'%s' ran to the end of the range it was given: the range is too narrow, or the model lacks "
-                                    "something. Measure it.",
+            report_paragraph(w->to,
+                             "'%s' ran to the end of the range it was given: the range is too narrow, or the model lacks "
+                             "something. Measure it.",
                              thing(w, i)->words);
         else if (!(fit_left(f, i) < hardly_told))
             report_paragraph(w->to, "The log hardly tells '%s': what was known before stands.", thing(w, i)->words);
@@ -119,8 +123,9 @@ static void strangers(const writing *w)
     const fit_answer *f = w->answer;
     const double too_far = 3; /* standard deviations: judgement */
     if (f->best[0].rms > too_far * f->weights.temperature_K || f->best[1].rms > too_far * f->weights.level_m)
-        report_paragraph(w->to, "The run stays further from the log than thermometer and dipstick err: what the scenario says was "
-                                "there and was done is not what the log saw. Do not use these numbers.");
+        report_paragraph(w->to,
+                         "The run stays further from the log than thermometer and dipstick err: what the scenario says was "
+                         "there and was done is not what the log saw. Do not use these numbers.");
 }
 
 static void reservations(const writing *w)

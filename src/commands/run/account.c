@@ -29,7 +29,7 @@ static void tell(const accountant *a, const char *format, ...)
 typedef struct {
     const char *what;
     unit_dimension dimension;
-    size_t where;        /* in boil_summary */
+    size_t where; /* in boil_summary */
 } item;
 
 #define AT(member) offsetof(boil_summary, member)
@@ -122,12 +122,11 @@ static void heat(const accountant *a)
     tell(a, "Heat: %s put in, of which %s reached the tank, on average.", put_in.text, reached.text);
     if (!(s.heater_J > 0))
         return;
-    tell(
-        a,
-        "Of that %.0f %% went through the walls, %.0f %% off the surface, %.0f %% into parts and baskets; the rest, "
-        "%.0f %%, into vapour and the bath itself.",
-        100 * s.wall_J / s.heater_J, 100 * s.surface_J / s.heater_J, 100 * s.loads_J / s.heater_J,
-        100 * (1 - (s.wall_J + s.surface_J + s.loads_J) / s.heater_J));
+    tell(a,
+         "Of that %.0f %% went through the walls, %.0f %% off the surface, %.0f %% into parts and baskets; the rest, "
+         "%.0f %%, into vapour and the bath itself.",
+         100 * s.wall_J / s.heater_J, 100 * s.surface_J / s.heater_J, 100 * s.loads_J / s.heater_J,
+         100 * (1 - (s.wall_J + s.surface_J + s.loads_J) / s.heater_J));
 }
 
 /* What only some runs have ---------------------------------------------------------------------------------------- */
@@ -142,8 +141,8 @@ static void automatic_water(const accountant *a)
         snprintf(quiet, sizeof quiet, ", %s of it while the bath did not boil",
                  format_quantity(a->system, DIM_MASS, s->valve_quiet_kg).text);
     tell(a, "Automatic water: the valve opened %s, was open %.0f %% of the time and gave %s%s.",
-                     format_count(s->valve_openings, "time", "times").text, 100 * s->valve_open_share,
-                     format_quantity(a->system, DIM_MASS, s->water_controlled_kg).text, quiet);
+         format_count(s->valve_openings, "time", "times").text, 100 * s->valve_open_share,
+         format_quantity(a->system, DIM_MASS, s->water_controlled_kg).text, quiet);
 }
 
 /* Thinner than a grain it is no bed. */
@@ -158,7 +157,8 @@ static void bed_text(const accountant *a, char *out, size_t size)
         snprintf(hotter, sizeof hotter, ", the floor under it up to %s hotter than the bath (%s)",
                  format_quantity(a->system, DIM_DIFFERENCE, s->bed_superheat_max_K.value).text,
                  format_clock(a->o->scenario->start_s, s->bed_superheat_max_K.time_s).text);
-    snprintf(out, size, "; on the floor a bed of up to %s%s", format_quantity(a->system, DIM_LENGTH, s->bed_max_m).text, hotter);
+    snprintf(out, size, "; on the floor a bed of up to %s%s", format_quantity(a->system, DIM_LENGTH, s->bed_max_m).text,
+             hotter);
 }
 
 static void dry_salt(const accountant *a)
@@ -168,7 +168,7 @@ static void dry_salt(const accountant *a)
         return;
     bed_text(a, bed, sizeof bed);
     tell(a, "Dry salt: at most %s not yet dissolved%s.",
-                     format_quantity(a->system, DIM_MASS, a->summary->undissolved_max_kg).text, bed);
+         format_quantity(a->system, DIM_MASS, a->summary->undissolved_max_kg).text, bed);
 }
 
 static void cold(const accountant *a)
@@ -181,8 +181,8 @@ static void cold(const accountant *a)
         snprintf(much, sizeof much, "; nitrate and nitrite up to %s",
                  format_quantity(a->system, DIM_MASS, s->crystals_max_kg).text);
     tell(a, "Cooling: below %s salts crystallise, here from %s on%s.",
-                     format_quantity(a->system, DIM_TEMPERATURE, s->crystals_from_K).text,
-                     format_clock(a->o->scenario->start_s, s->crystals_s).text, much);
+         format_quantity(a->system, DIM_TEMPERATURE, s->crystals_from_K).text,
+         format_clock(a->o->scenario->start_s, s->crystals_s).text, much);
 }
 
 /* "closes to 1e-9": the digits behind the power would be noise. */

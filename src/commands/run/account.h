@@ -1,5 +1,5 @@
-/* commands/run/account.h -- what a run took and gave: heat, water, salts and liquid, in all, per load and per 100 lb or kg of steel;
-   and what automatic water, dry salt and cold did. Only what applies is in it. */
+/* commands/run/account.h -- what a run took and gave: heat, water, salts and liquid, in all, per load and per 100 lb or kg of
+   steel; and what automatic water, dry salt and cold did. Only what applies is in it. */
 #ifndef COMMANDS_RUN_ACCOUNT_H
 #define COMMANDS_RUN_ACCOUNT_H
 
@@ -12,16 +12,16 @@
 #define ACCOUNT_TOLD_MAX 8
 
 typedef struct {
-    const char *what;                       /* begins with a blank: part of the row above it */
-    formatted_text total, per_load, per_hundred;     /* the last two are empty without loads */
+    const char *what;                            /* begins with a blank: part of the row above it */
+    formatted_text total, per_load, per_hundred; /* the last two are empty without loads */
 } account_row;
 
 typedef struct {
     bool has_loads;
-    const char *hundred;                    /* "per 100 lb of steel" */
+    const char *hundred; /* "per 100 lb of steel" */
     account_row rows[ACCOUNT_ROWS_MAX];
     size_t rows_count;
-    char told[ACCOUNT_TOLD_MAX][400];       /* sentences */
+    char told[ACCOUNT_TOLD_MAX][400]; /* sentences */
     size_t told_count;
 } account;
 

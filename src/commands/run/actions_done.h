@@ -1,5 +1,5 @@
-/* commands/run/actions_done.h -- the run sheet as the person at the tank works it: what is done, by the clock, the lifting of loads as
-   well, and what is to be expected of each. */
+/* commands/run/actions_done.h -- the run sheet as the person at the tank works it: what is done, by the clock, the lifting of
+   loads as well, and what is to be expected of each. */
 #ifndef COMMANDS_RUN_ACTIONS_DONE_H
 #define COMMANDS_RUN_ACTIONS_DONE_H
 
@@ -9,11 +9,11 @@
 #define ORDERS_SINGLE_MAX ((size_t)120)
 
 typedef struct {
-    double time_s, last_s;   /* the first time and the last: the same for an order done once */
+    double time_s, last_s; /* the first time and the last: the same for an order done once */
     size_t times;
-    size_t action;              /* in the schedule: the first of them */
-    bool lifting;            /* the load of that action comes out again */
-    outcome_line line;       /* how it goes, of many the worst; neither load nor addition when that is not known */
+    size_t action;     /* in the schedule: the first of them */
+    bool lifting;      /* the load of that action comes out again */
+    outcome_line line; /* how it goes, of many the worst; neither load nor addition when that is not known */
 } run_action;
 
 /* By the first time, to be freed by the caller; NULL when there are none, or memory is refused. */

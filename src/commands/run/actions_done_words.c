@@ -90,7 +90,8 @@ static void add_pace(run_action_words *w, const outcome *o, const run_action *r,
     add(w, " a minute");
 }
 
-static void add_liquid_pace(run_action_words *w, const outcome *o, const run_action *r, const boil_action_liquid *l, unit_system s)
+static void add_liquid_pace(run_action_words *w, const outcome *o, const run_action *r, const boil_action_liquid *l,
+                            unit_system s)
 {
     boil_mixture m = boil_mixture_of(l->blend, l->salt_fraction);
     add_pace(w, o, r, l->mass_kg, l->over_s, boil_solution_density(&m, l->temperature_K), s);
@@ -266,7 +267,7 @@ static const char *addition_warning(const boil_addition_result *a)
     if (!a->was_quiet_before)
         return "The boil is predicted to stop meanwhile: stop with it.";
     return a->kind == BOIL_ACTION_WATER ? "The bath is predicted quiet then: do not pour; wait for a steady boil."
-                                     : "The bath is predicted quiet then: wait for a steady boil.";
+                                        : "The bath is predicted quiet then: wait for a steady boil.";
 }
 
 const char *run_action_warning(const run_action *r, boil_severity *severity)

@@ -1,4 +1,5 @@
-/* commands/run/actions_done_words.h -- an order of the run sheet in words: when, what, how fast, what is to be expected, what to mind. */
+/* commands/run/actions_done_words.h -- an order of the run sheet in words: when, what, how fast, what is to be expected, what
+   to mind. */
 #ifndef COMMANDS_RUN_ACTIONS_DONE_WORDS_H
 #define COMMANDS_RUN_ACTIONS_DONE_WORDS_H
 
@@ -10,7 +11,7 @@ typedef struct {
 } run_action_words;
 
 run_action_words run_action_clock(const outcome *o, const run_action *r); /* "9:05"; "6:05 to 9:35, every 30 min" */
-run_action_words run_action_done(const outcome *o, const run_action *r); /* "pour 2 gal of water over 1 min" */
+run_action_words run_action_done(const outcome *o, const run_action *r);  /* "pour 2 gal of water over 1 min" */
 
 /* "70.7 lb at 75.0 degF; until 6:27; 4.16 lb (0.500 gal) a minute" */
 run_action_words run_action_details(const outcome *o, const run_action *r, unit_system s);

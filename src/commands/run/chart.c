@@ -88,7 +88,8 @@ static void temperature(FILE *to, const slice slices[WIDTH], unit_system s)
     fprintf(to, " %s below boiling (- boils, q quiet)\n", format_unit(s, DIM_DIFFERENCE));
     for (int n = 0; n < TEMPERATURE_LINES; n++) {
         bool labelled = n % 2 == 0;
-        formatted_text label = labelled ? format_number(s, DIM_DIFFERENCE, most * n / (TEMPERATURE_LINES - 1)) : (formatted_text){""};
+        formatted_text label =
+            labelled ? format_number(s, DIM_DIFFERENCE, most * n / (TEMPERATURE_LINES - 1)) : (formatted_text){""};
         temperature_line(to, slices, n, most, label.text);
     }
 }

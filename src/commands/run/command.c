@@ -19,6 +19,7 @@
 
 enum { JSON, CSV, PLOT, HTML, STEP, UNITS, STRICT, VERBOSE, TOLERANCE, OPTIONS };
 
+/* clang-format off */
 static const option options[OPTIONS] = {
     [JSON] = {"json", NULL, "the outcome as JSON, in SI units"},
     [CSV] = {"csv", "FILE", "also write the trace as CSV, in SI units; '-' writes it instead of the report"},
@@ -31,6 +32,7 @@ static const option options[OPTIONS] = {
     [VERBOSE] = {"verbose", NULL, "with the statistics of the run"},
     [TOLERANCE] = {"tolerance", "NUMBER", "advanced: error per step relative to each unknown's size"},
 };
+/* clang-format on */
 
 typedef struct {
     boil_run_options run;
@@ -82,8 +84,7 @@ static bool request_read(const given *g, request *r)
     r->style.colour = program_colour(stdout);
     if (!argument_quantity("step", g->values[STEP], DIM_TIME, &step, &r->run.row_interval_s))
         return false;
-    if (g->values[TOLERANCE] != NULL &&
-        !argument_number("tolerance", g->values[TOLERANCE], &tolerance, &r->run.tolerance))
+    if (g->values[TOLERANCE] != NULL && !argument_number("tolerance", g->values[TOLERANCE], &tolerance, &r->run.tolerance))
         return false;
     if (!plot_read(g->values[PLOT], &r->plot))
         return false;
@@ -99,8 +100,7 @@ static bool csv_write(const request *r, const outcome *o)
     return whole_file_close(&f);
 }
 
-static bool draw(const request *r, const outcome *o, picture_format format, picture_drawn *drawn,
-                 picture_problem *problem)
+static bool draw(const request *r, const outcome *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
     boil_history trace;
     *drawn = (picture_drawn){0};
@@ -181,10 +181,9 @@ const command command_run = {
     .name = "run",
     .argument = "FILE",
     .summary = "what happens to the bath, load by load",
-    .description =
-        "Carries out a scenario and reports: a verdict in one line, when the boil was lost and back for each load "
-        "and addition, strength, level, steam, and what deserves a word. FILE is a scenario; '-' reads it from "
-        "standard input. A prediction is never a permission.",
+    .description = "Carries out a scenario and reports: a verdict in one line, when the boil was lost and back for each load "
+                   "and addition, strength, level, steam, and what deserves a word. FILE is a scenario; '-' reads it from "
+                   "standard input. A prediction is never a permission.",
     .example = PROGRAM_NAME " run night.bath --units si --csv night.csv --step '5 s'",
     .options = options,
     .options_count = OPTIONS,

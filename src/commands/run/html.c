@@ -9,8 +9,9 @@ static void head(html *h, const outcome *o)
 {
     html_open(h, "head", NULL);
     html_empty(h, "meta", "charset=\"utf-8\"");
-    html_empty(h, "meta", "http-equiv=\"Content-Security-Policy\" "
-                          "content=\"default-src 'none'; style-src 'unsafe-inline'\"");
+    html_empty(h, "meta",
+               "http-equiv=\"Content-Security-Policy\" "
+               "content=\"default-src 'none'; style-src 'unsafe-inline'\"");
     html_empty(h, "meta", "name=\"viewport\" content=\"width=device-width, initial-scale=1\"");
     html_empty(h, "meta", "name=\"color-scheme\" content=\"light dark\"");
     fputc('\n', h->to);
@@ -45,8 +46,7 @@ static void foot(html *h, const outcome *o)
     html_text(h, PROGRAM_NAME " " PROGRAM_VERSION ", ");
     html_text(h, o->scenario->path);
     html_close(h);
-    html_element(h, "p", NULL,
-                 "Run at tolerance %g, at the central mixing time and at a third of it: likely and possible.",
+    html_element(h, "p", NULL, "Run at tolerance %g, at the central mixing time and at a third of it: likely and possible.",
                  o->tolerance);
     html_close(h);
 }

@@ -16,8 +16,7 @@ static void finding(html *h, const outcome *o, const boil_finding *f, unit_syste
     html_close(h);
 }
 
-static void list(html *h, const outcome *o, const boil_findings *found, unit_system s, const char *label,
-                 bool only_possible)
+static void list(html *h, const outcome *o, const boil_findings *found, unit_system s, const char *label, bool only_possible)
 {
     static const char *const heads[] = {"How grave, when", "What, its limit, and what to do", NULL};
     page_table(h, label, "class=\"findings\"", heads);

@@ -6,7 +6,7 @@
 
 /* What of gnuplot's SVG is taken over: the size, and all within the outermost element behind its title. */
 typedef struct {
-    const char *size, *size_end;    /* "0 0 900 990" */
+    const char *size, *size_end; /* "0 0 900 990" */
     const char *body, *end;
 } drawing;
 
@@ -64,8 +64,7 @@ static void figure(html *h, const outcome *o, unit_system s, const drawing *d)
     html_close(h);
 }
 
-void page_picture(html *h, const outcome *o, unit_system s, const picture_drawn *drawn,
-                  const picture_problem *problem)
+void page_picture(html *h, const outcome *o, unit_system s, const picture_drawn *drawn, const picture_problem *problem)
 {
     drawing d;
     html_open(h, "section", "aria-labelledby=\"picture\"");

@@ -11,8 +11,7 @@ extern const char page_style[]; /* CSS */
 void page_findings(html *h, const outcome *o, unit_system s);
 void page_summary(html *h, const outcome *o, unit_system s);
 void page_sheet(html *h, const outcome *o, unit_system s);
-void page_picture(html *h, const outcome *o, unit_system s, const picture_drawn *drawn,
-                  const picture_problem *problem);
+void page_picture(html *h, const outcome *o, unit_system s, const picture_drawn *drawn, const picture_problem *problem);
 void page_inputs(html *h, const scenario *s);
 void page_limits(html *h);
 

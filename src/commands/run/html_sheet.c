@@ -61,9 +61,8 @@ static void valve(html *h, const outcome *o, unit_system s)
         return;
     html_element(h, "p", NULL, "Automatic water: the valve holds %s with up to %s. %s",
                  format_quantity(s, DIM_TEMPERATURE, c->set_point_K).text, format_quantity(s, DIM_MASS_FLOW, c->rate_kg_s).text,
-                 c->only_while_boiling
-                     ? "Its interlock shuts it while the bath does not boil: test that before the shift."
-                     : "It has no interlock: when the boil is lost, shut it by hand.");
+                 c->only_while_boiling ? "Its interlock shuts it while the bath does not boil: test that before the shift."
+                                       : "It has no interlock: when the boil is lost, shut it by hand.");
 }
 
 /* A sheet that leads into what was warned of must not look like one to work by. */

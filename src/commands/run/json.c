@@ -8,13 +8,10 @@
 
 static const char *cause_word(boil_quiet_cause c)
 {
-    static const char *const words[] = {[BOIL_QUIET_START] = "start",
-                                        [BOIL_QUIET_LOAD] = "load",
-                                        [BOIL_QUIET_WATER] = "water",
-                                        [BOIL_QUIET_HEAT] = "heat",
-                                        [BOIL_QUIET_LOSSES] = "losses",
-                                        [BOIL_QUIET_LIQUID] = "liquid",
-                                        [BOIL_QUIET_SALTS] = "salts"};
+    static const char *const words[] = {
+        [BOIL_QUIET_START] = "start", [BOIL_QUIET_LOAD] = "load",     [BOIL_QUIET_WATER] = "water",
+        [BOIL_QUIET_HEAT] = "heat",   [BOIL_QUIET_LOSSES] = "losses", [BOIL_QUIET_LIQUID] = "liquid",
+        [BOIL_QUIET_SALTS] = "salts"};
     return words[c];
 }
 

@@ -4,7 +4,7 @@
 
 #include <stddef.h>
 
-extern const char model_limits_purpose[];            /* what it is */
-const char *model_limits_listed(size_t index);       /* what it is not, one by one; NULL beyond the last */
+extern const char model_limits_purpose[];      /* what it is */
+const char *model_limits_listed(size_t index); /* what it is not, one by one; NULL beyond the last */
 
 #endif

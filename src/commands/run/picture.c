@@ -4,8 +4,8 @@
 #include "describe/picture_frame.h"
 #include "describe/picture_marks.h"
 
-bool run_picture(const outcome *o, const boil_history *trace, unit_system s, picture_format format,
-                 picture_drawn *drawn, picture_problem *problem)
+bool run_picture(const outcome *o, const boil_history *trace, unit_system s, picture_format format, picture_drawn *drawn,
+                 picture_problem *problem)
 {
     picture p;
     *drawn = (picture_drawn){0};

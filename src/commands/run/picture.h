@@ -1,4 +1,5 @@
-/* commands/run/picture.h -- the picture of a run: temperature, steam, level and layer over the clock, what was done, what was found. */
+/* commands/run/picture.h -- the picture of a run: temperature, steam, level and layer over the clock, what was done, what was
+   found. */
 #ifndef COMMANDS_RUN_PICTURE_H
 #define COMMANDS_RUN_PICTURE_H
 
@@ -7,7 +8,7 @@
 #include "describe/picture.h"
 
 /* `trace`: see describe/trace.h. */
-bool run_picture(const outcome *o, const boil_history *trace, unit_system s, picture_format format,
-                 picture_drawn *drawn, picture_problem *problem);
+bool run_picture(const outcome *o, const boil_history *trace, unit_system s, picture_format format, picture_drawn *drawn,
+                 picture_problem *problem);
 
 #endif

@@ -52,8 +52,7 @@ static formatted_text cell_mass(const sheet *h, const outcome_line *l)
     formatted_text t = {""};
     double mass = l->load != NULL ? l->load->drag_out_kg : l->addition->mass_kg;
     if (mass > 0)
-        snprintf(t.text, sizeof t.text, "%c%.40s", l->load != NULL ? '-' : '+',
-                 format_number(h->system, DIM_MASS, mass).text);
+        snprintf(t.text, sizeof t.text, "%c%.40s", l->load != NULL ? '-' : '+', format_number(h->system, DIM_MASS, mass).text);
     return t;
 }
 
@@ -87,14 +86,10 @@ typedef struct {
 } column;
 
 static const column columns[] = {
-    {"boil lost", "", DIM_COUNT, 9, OF_BOTH, cell_lost},
-    {"back", "after", DIM_COUNT, 8, OF_BOTH, cell_back},
-    {"lowest", NULL, DIM_TEMPERATURE, 6, OF_LOADS, cell_lowest},
-    {"hot", "after", DIM_COUNT, 7, OF_LOADS, cell_hot},
-    {"in/out", NULL, DIM_MASS, 6, OF_BOTH, cell_mass},
-    {"steam", "peak", DIM_COUNT, 6, OF_ADDITIONS, cell_steam},
-    {"layer", NULL, DIM_MASS, 5, OF_ADDITIONS, cell_layer},
-    {"rise", NULL, DIM_LENGTH, 4, OF_ADDITIONS, cell_rise},
+    {"boil lost", "", DIM_COUNT, 9, OF_BOTH, cell_lost},         {"back", "after", DIM_COUNT, 8, OF_BOTH, cell_back},
+    {"lowest", NULL, DIM_TEMPERATURE, 6, OF_LOADS, cell_lowest}, {"hot", "after", DIM_COUNT, 7, OF_LOADS, cell_hot},
+    {"in/out", NULL, DIM_MASS, 6, OF_BOTH, cell_mass},           {"steam", "peak", DIM_COUNT, 6, OF_ADDITIONS, cell_steam},
+    {"layer", NULL, DIM_MASS, 5, OF_ADDITIONS, cell_layer},      {"rise", NULL, DIM_LENGTH, 4, OF_ADDITIONS, cell_rise},
 };
 
 #define COLUMNS (sizeof columns / sizeof columns[0])
@@ -131,8 +126,7 @@ static void line_print(const sheet *h, const outcome_line *l)
 {
     char line[600];
     int n = snprintf(line, sizeof line, "%c%8s  %s", l->after_overflow ? '*' : ' ',
-                     format_clock(h->outcome->scenario->start_s, l->time_s).text,
-                     text_fitted(l->words.text, WORDS_WIDTH).text);
+                     format_clock(h->outcome->scenario->start_s, l->time_s).text, text_fitted(l->words.text, WORDS_WIDTH).text);
     for (size_t i = 0; i < COLUMNS; i++) {
         const column *c = &columns[i];
         if (is_used(h, c))

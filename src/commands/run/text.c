@@ -30,7 +30,8 @@ static void heading(FILE *to, const char *text)
 
 static void bath_line(const report_to *r, const char *what, unit_dimension d, double start, double end)
 {
-    fprintf(r->to, " %-16s %14s %14s\n", what, format_quantity(r->system, d, start).text, format_quantity(r->system, d, end).text);
+    fprintf(r->to, " %-16s %14s %14s\n", what, format_quantity(r->system, d, start).text,
+            format_quantity(r->system, d, end).text);
 }
 
 static void bath(const report_to *r)
@@ -102,8 +103,7 @@ static void statistics(const report_to *r)
             c->evaluations, c->mode_changes);
     fprintf(r->to, " fast mixing:    %zu steps, %zu evaluations, %zu changes between boiling and quiet\n", f->steps,
             f->evaluations, f->mode_changes);
-    fprintf(r->to, " closure: water %.1e, salts %.1e, energy %.1e\n", c->balance.water, c->balance.salts,
-            c->balance.energy);
+    fprintf(r->to, " closure: water %.1e, salts %.1e, energy %.1e\n", c->balance.water, c->balance.salts, c->balance.energy);
 }
 
 static void footer(const report_to *r)

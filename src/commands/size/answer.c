@@ -85,8 +85,8 @@ int size_answer_of(const size_case *c, size_answer *out)
 {
     boil_run_options o = boil_run_options_default();
     const double none = (double)NAN;
-    *out = (size_answer){.size = c, .heat_W = none, .input_W = none, .heat_up_s = none, .opening_load = none,
-                         .opening_area = none};
+    *out = (size_answer){
+        .size = c, .heat_W = none, .input_W = none, .heat_up_s = none, .opening_load = none, .opening_area = none};
     int result = boil_heater_size_for_recovery(&c->scenario->plant, &c->schedule, &o, c->limit_s, precision, &out->heat_W);
     if (result == BOIL_NO_ROOT || result == BOIL_RANGE) {
         out->found = result == BOIL_RANGE ? SIZE_BEYOND : SIZE_NONE;

@@ -1,4 +1,5 @@
-/* commands/size/answer.h -- the heat that a case needs, and what comes with it: all that the writers of the answer are given. */
+/* commands/size/answer.h -- the heat that a case needs, and what comes with it: all that the writers of the answer are given.
+   */
 #ifndef COMMANDS_SIZE_ANSWER_H
 #define COMMANDS_SIZE_ANSWER_H
 
@@ -8,8 +9,8 @@
 
 typedef enum {
     SIZE_FOUND,
-    SIZE_NONE,   /* no heat brings every boil back in time */
-    SIZE_BEYOND  /* the run leaves what is known of the bath before one does */
+    SIZE_NONE,  /* no heat brings every boil back in time */
+    SIZE_BEYOND /* the run leaves what is known of the bath before one does */
 } size_found;
 
 typedef enum {
@@ -28,13 +29,13 @@ typedef struct {
 typedef struct {
     const size_case *size;
     size_found found;
-    double heat_W;             /* to the tank, rounded up to four digits of a kW; what follows is valid if found */
-    double input_W;            /* fuel or current; NaN for a steam coil */
-    double own_W;              /* heat to the tank of the scenario's own heater at full dial */
-    boil_steady_state calm;            /* with heat_W */
+    double heat_W;          /* to the tank, rounded up to four digits of a kW; what follows is valid if found */
+    double input_W;         /* fuel or current; NaN for a steam coil */
+    double own_W;           /* heat to the tank of the scenario's own heater at full dial */
+    boil_steady_state calm; /* with heat_W */
     double heat_up_s;
-    boil_history proof, less;  /* the run with heat_W, and with 1 % less */
-    size_end likely, possible; /* central mixing, fast mixing */
+    boil_history proof, less;          /* the run with heat_W, and with 1 % less */
+    size_end likely, possible;         /* central mixing, fast mixing */
     double opening_load, opening_area; /* where the window is shut: what would open it; NaN: nothing tried does */
 } size_answer;
 
@@ -44,7 +45,7 @@ void size_answer_free(size_answer *a);
 
 bool size_end_shut(const size_end *e);                  /* with no heat it stays below the rim */
 bool size_end_surges(const size_end *e, double heat_W); /* with heat_W it boils over, with more it does not */
-bool size_answer_shut(const size_answer *a);        /* no heat brings the boil back in time and stays below the rim */
-bool size_answer_never_stops(const size_answer *a); /* with heat_W no load stops the boil at all */
+bool size_answer_shut(const size_answer *a);            /* no heat brings the boil back in time and stays below the rim */
+bool size_answer_never_stops(const size_answer *a);     /* with heat_W no load stops the boil at all */
 
 #endif

@@ -40,8 +40,7 @@ static bool plot_asked(const given *g, request *r)
 {
     if (!plot_read(g->values[PLOT], &r->plot))
         return false;
-    if (r->plot.path != NULL &&
-        (g->values[TABLE] != NULL || g->values[INTERVAL] != NULL || g->values[HEAVIEST] != NULL)) {
+    if (r->plot.path != NULL && (g->values[TABLE] != NULL || g->values[INTERVAL] != NULL || g->values[HEAVIEST] != NULL)) {
         program_complain("--plot draws recovery against heat: not with --table, --interval or --heaviest");
         return false;
     }
@@ -64,8 +63,8 @@ static bool request_read(const given *g, request *r)
         return false;
     if (!plot_asked(g, r))
         return false;
-    return !r->load_given || argument_either("load", g->values[LOAD], DIM_MASS, &mass, DIM_CONCENTRATION, &per_volume,
-                                             &r->load);
+    return !r->load_given ||
+           argument_either("load", g->values[LOAD], DIM_MASS, &mass, DIM_CONCENTRATION, &per_volume, &r->load);
 }
 
 static bool draw(const request *r, const size_answer *a)

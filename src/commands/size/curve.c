@@ -31,7 +31,9 @@ static int add(const size_case *s, double heat_W, size_curve *c)
     size_point *p = &c->points[c->count++];
     bool over = !isnan(h.summary.overflow_s) || !isnan(h.summary.still_overflow_s), whole = h.end == BOIL_RUN_DONE;
     *p = (size_point){heat_W, whole || over ? boil_history_recoveries(&h, s->limit_s).slowest_s : (double)NAN,
-                      over ? SIZE_POINT_OVER : whole ? SIZE_POINT_BELOW : SIZE_POINT_BEYOND};
+                      over    ? SIZE_POINT_OVER
+                      : whole ? SIZE_POINT_BELOW
+                              : SIZE_POINT_BEYOND};
     boil_history_free(&h);
     return BOIL_OK;
 }

@@ -5,14 +5,14 @@
 #include "commands/size/answer.h"
 
 typedef enum {
-    SIZE_POINT_BELOW,  /* stays below the rim */
-    SIZE_POINT_OVER,   /* boils over, at the central mixing time */
-    SIZE_POINT_BEYOND  /* left what is known of the bath before its end */
+    SIZE_POINT_BELOW, /* stays below the rim */
+    SIZE_POINT_OVER,  /* boils over, at the central mixing time */
+    SIZE_POINT_BEYOND /* left what is known of the bath before its end */
 } size_point_kind;
 
 typedef struct {
     double heat_W;
-    double slowest_s;  /* recovery; NaN: a boil was never back, or the run did not come so far */
+    double slowest_s; /* recovery; NaN: a boil was never back, or the run did not come so far */
     size_point_kind kind;
 } size_point;
 

@@ -36,8 +36,7 @@ static void loads(json *j, const size_answer *a)
         json_number(j, "mass_kg", r->mass_kg);
         json_number(j, "boil_lost_s", r->boil_lost_s);
         json_number(j, "recovery_s", r->recovery_s);
-        json_number(j, "recovery_at_99_percent_s",
-                    i < a->less.loads_count ? a->less.loads[i].recovery_s : (double)NAN);
+        json_number(j, "recovery_at_99_percent_s", i < a->less.loads_count ? a->less.loads[i].recovery_s : (double)NAN);
         json_close(j);
     }
     json_close(j);

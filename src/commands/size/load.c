@@ -57,7 +57,8 @@ static void heaviest_text(const writing *w, double times)
     formatted_text limit = format_duration(w->size->limit_s);
     if (times > 0)
         fprintf(w->to, "All loads may be x%.3f as heavy: up to %s, back within %s and below the rim\n",
-                floor(times * 1000) / 1000, format_quantity(w->system, DIM_MASS, times * w->size->load.mass_kg).text, limit.text);
+                floor(times * 1000) / 1000, format_quantity(w->system, DIM_MASS, times * w->size->load.mass_kg).text,
+                limit.text);
     else
         fprintf(w->to, "With this heat not even the lightest load has the boil back within %s below the rim\n", limit.text);
     size_report_case(w->size, w->system, w->to);

@@ -36,11 +36,12 @@ static void end_rows(const writing *w, const char *name, const size_end *e, cons
 {
     char text[160];
     bool at = e->rim == SIZE_RIM_AT && !size_end_shut(e);
-    const char *words = at                          ? "boils over above"
-                        : size_end_shut(e)          ? "boils over with that heat and with more"
-                        : e->rim == SIZE_RIM_NEVER  ? "never boils over"
-                                                    : "boils too strong to be known before it boils over";
-    snprintf(text, sizeof text, "%s: %s%s%s", run, words, at ? " " : "", at ? format_quantity(w->system, DIM_POWER, e->heat_W).text : "");
+    const char *words = at                         ? "boils over above"
+                        : size_end_shut(e)         ? "boils over with that heat and with more"
+                        : e->rim == SIZE_RIM_NEVER ? "never boils over"
+                                                   : "boils too strong to be known before it boils over";
+    snprintf(text, sizeof text, "%s: %s%s%s", run, words, at ? " " : "",
+             at ? format_quantity(w->system, DIM_POWER, e->heat_W).text : "");
     picture_row(w->to, name, e->from_W, at ? e->heat_W : (double)NAN, text);
     if (!size_end_surges(e, w->a->heat_W))
         return;
@@ -86,8 +87,8 @@ static void points(const size_curve *c, FILE *to)
         fprintf(to, "%.9g\t%.9g\t%d\n", c->points[i].heat_W, c->points[i].slowest_s, (int)c->points[i].kind);
 }
 
-bool size_picture(const size_answer *a, const size_curve *c, unit_system s, picture_format format,
-                  picture_drawn *drawn, picture_problem *problem)
+bool size_picture(const size_answer *a, const size_curve *c, unit_system s, picture_format format, picture_drawn *drawn,
+                  picture_problem *problem)
 {
     picture p;
     writing w = {a, c, s, format, NULL};

@@ -5,7 +5,7 @@
 #include "commands/size/curve.h"
 #include "describe/picture.h"
 
-bool size_picture(const size_answer *a, const size_curve *c, unit_system s, picture_format format,
-                  picture_drawn *drawn, picture_problem *problem);
+bool size_picture(const size_answer *a, const size_curve *c, unit_system s, picture_format format, picture_drawn *drawn,
+                  picture_problem *problem);
 
 #endif

@@ -50,8 +50,9 @@ static void verdict_shut(const writing *w)
     const size_answer *a = w->a;
     formatted_text limit = format_duration(a->size->limit_s);
     if (a->found == SIZE_FOUND)
-        fprintf(w->to, "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that it "
-                       "boils over\n",
+        fprintf(w->to,
+                "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that it "
+                "boils over\n",
                 heat_words(w, a->heat_W).text, limit.text);
     else
         fprintf(w->to, "No heat brings the boil back within %s after every load%s\n", limit.text,
@@ -65,7 +66,8 @@ static void verdict_open(const writing *w)
     fprintf(w->to, "%s to the tank bring every boil back within %s", heat_words(w, a->heat_W).text,
             format_duration(a->size->limit_s).text);
     if (size_end_surges(&a->likely, a->heat_W))
-        fprintf(w->to, ", but with that it boils over: it takes %s", size_shown_up(w->system, DIM_POWER, a->likely.from_W).text);
+        fprintf(w->to, ", but with that it boils over: it takes %s",
+                size_shown_up(w->system, DIM_POWER, a->likely.from_W).text);
     else if (size_end_shut(e))
         fputs("; with that it may boil over", w->to);
     else if (size_end_surges(e, a->heat_W))
@@ -157,8 +159,7 @@ static void end_line(const writing *w, const char *name, const size_end *e)
         quantity_line(w, name, DIM_POWER, e->heat_W, "with more it boils over");
     else
         line(w, name, "any", "any",
-             e->rim == SIZE_RIM_NEVER ? "it never boils over"
-                                      : "until the bath leaves what is known of it, boiled too strong");
+             e->rim == SIZE_RIM_NEVER ? "it never boils over" : "until the bath leaves what is known of it, boiled too strong");
 }
 
 static void window(const writing *w)
@@ -186,7 +187,8 @@ static void opening(const writing *w)
         fputs(" a wider tank: not even sixteen times the area does\n", w->to);
     } else {
         char note[120];
-        snprintf(note, sizeof note, "in place of %s, of the same depth and level", format_quantity(w->system, DIM_AREA, area).text);
+        snprintf(note, sizeof note, "in place of %s, of the same depth and level",
+                 format_quantity(w->system, DIM_AREA, area).text);
         quantity_line(w, "a wider tank", DIM_AREA, a->opening_area * area, note);
     }
 }
@@ -213,8 +215,7 @@ static void proof(const writing *w)
     for (size_t i = 0; i < a->proof.loads_count && i < LOADS_LISTED; i++)
         fprintf(w->to, " %8s  %s %10s %12s\n",
                 format_clock(a->size->one_load ? 0 : a->size->scenario->start_s, a->proof.loads[i].time_s).text,
-                text_fitted(size_case_words(a->size, w->system, i).text, 40).text,
-                back_words(&a->proof.loads[i]).text,
+                text_fitted(size_case_words(a->size, w->system, i).text, 40).text, back_words(&a->proof.loads[i]).text,
                 i < a->less.loads_count ? back_words(&a->less.loads[i]).text : "-");
     if (a->proof.loads_count > LOADS_LISTED)
         fprintf(w->to, " ... and %zu loads more; slowest %s\n", a->proof.loads_count - LOADS_LISTED,
@@ -223,9 +224,8 @@ static void proof(const writing *w)
             format_quantity(w->system, DIM_LENGTH, a->proof.summary.freeboard_min_m.value).text,
             format_quantity(w->system, DIM_MASS_FLOW, a->proof.summary.steam_peak_kg_s.value).text);
     if (size_answer_never_stops(a))
-        report_paragraph(w->to,
-                         "With this heat the load never stops the boil: it takes heat more slowly than the bath can "
-                         "spare it. With 1 %% less the boil is lost, and comes back only when the steel is nearly hot.");
+        report_paragraph(w->to, "With this heat the load never stops the boil: it takes heat more slowly than the bath can "
+                                "spare it. With 1 %% less the boil is lost, and comes back only when the steel is nearly hot.");
 }
 
 void size_report_case(const size_case *c, unit_system s, FILE *to)

@@ -42,8 +42,8 @@ static bool in_range(double temperature_K, double equivalent_molality)
     boil_range r = boil_solution_range(temperature_K, equivalent_molality);
     bool within = r.margin > -1e-9;
     if (!within)
-        program_complain("%s comes to %.4g %s, and what is known of it ends at %.4g %s", r.quantity, r.value, r.unit,
-                         r.limit, r.unit);
+        program_complain("%s comes to %.4g %s, and what is known of it ends at %.4g %s", r.quantity, r.value, r.unit, r.limit,
+                         r.unit);
     return within;
 }
 

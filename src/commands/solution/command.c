@@ -9,8 +9,23 @@
 #include "cli/commands.h"
 #include "commands/solution/text.h"
 
-enum { SALTS, SALT_FRACTION, STRENGTH, BOILING_POINT, TEMPERATURE, PRESSURE, ALTITUDE, ELEVATION, TABLE, FROM, TO, STEP, CSV,
-       JSON, OPTIONS };
+enum {
+    SALTS,
+    SALT_FRACTION,
+    STRENGTH,
+    BOILING_POINT,
+    TEMPERATURE,
+    PRESSURE,
+    ALTITUDE,
+    ELEVATION,
+    TABLE,
+    FROM,
+    TO,
+    STEP,
+    CSV,
+    JSON,
+    OPTIONS
+};
 
 static const option options[OPTIONS] = {
     [SALTS] = {"salts", "BLEND", "the dry blend by mass, such as '80 % NaOH, 15 % NaNO3, 5 % NaNO2'"},
@@ -61,8 +76,7 @@ static bool table_given_together(const given *g, int strengths)
 
 static bool given_together(const given *g)
 {
-    int strengths =
-        (g->values[SALT_FRACTION] != NULL) + (g->values[STRENGTH] != NULL) + (g->values[BOILING_POINT] != NULL);
+    int strengths = (g->values[SALT_FRACTION] != NULL) + (g->values[STRENGTH] != NULL) + (g->values[BOILING_POINT] != NULL);
     bool table = g->values[TABLE] != NULL || g->values[FROM] != NULL || g->values[TO] != NULL || g->values[STEP] != NULL;
     if (g->values[SALTS] == NULL)
         return complain("'solution' needs --salts, such as --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2'");
@@ -202,11 +216,10 @@ static int run(const given *g)
 const command command_solution = {
     .name = "solution",
     .summary = "look-up: boiling point, strength, density, heats, or a table of them",
-    .description =
-        "Properties of a bath of the given salts, at its boiling point or below it, at sea level or higher up. It "
-        "needs the salts and one of salt fraction, strength and boiling point, or a table over one of these.",
-    .example = PROGRAM_NAME
-    " solution --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2' --boiling-point '285 degF' --altitude '900 ft'",
+    .description = "Properties of a bath of the given salts, at its boiling point or below it, at sea level or higher up. It "
+                   "needs the salts and one of salt fraction, strength and boiling point, or a table over one of these.",
+    .example =
+        PROGRAM_NAME " solution --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2' --boiling-point '285 degF' --altitude '900 ft'",
     .options = options,
     .options_count = OPTIONS,
     .run = run,

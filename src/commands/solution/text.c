@@ -115,7 +115,7 @@ void solution_report(const boil_plant *p, const solution_answer *a, FILE *to)
         listing_line(to, "it crystallises", DIM_TEMPERATURE, a->crystals_from_K, "and below");
     fputs("\nat\n", to);
     listing_line(to, "temperature", DIM_TEMPERATURE, a->temperature_K,
-              a->temperature_K > a->boiling_point_K + 0.01 ? "above its boiling point" : "");
+                 a->temperature_K > a->boiling_point_K + 0.01 ? "above its boiling point" : "");
     listing_line(to, "density", DIM_CONCENTRATION, a->density_kg_m3, "");
     fprintf(to, " %-40s %.4g kJ/kgK\n", "heat capacity", 1e-3 * a->heat.heat_capacity_J_K);
     fprintf(to, " %-40s %.4g kJ/kg\n", "enthalpy, liquid water at 0 degC zero", 1e-3 * a->heat.enthalpy_J);
@@ -153,9 +153,9 @@ void solution_table_report(const boil_plant *p, const solution_answer *rows, siz
     for (size_t i = 0; i < count; i++)
         row(&rows[i], to);
     fputc('\n', to);
-    report_paragraph(
-        to, "Strength: salts per volume at the boil. Dilution: heat set free per kg of water put in, at the boil or "
-            "the temperature given. *: holds crystals at 20 degC; looked up alone, it says up to what temperature.");
+    report_paragraph(to,
+                     "Strength: salts per volume at the boil. Dilution: heat set free per kg of water put in, at the boil or "
+                     "the temperature given. *: holds crystals at 20 degC; looked up alone, it says up to what temperature.");
     boil_initial_charge given = p->charge;
     given.basis = BOIL_BY_SALT_FRACTION;
     report_uncertainty(&given, UNITS_SI, to);

@@ -96,7 +96,8 @@ static void batches_stay_below_the_boil(void **unused)
         boil_charge_plan a = plan_of(&p, (boil_charge_case){0});
         assert_int_equal(a.end, BOIL_CHARGE_DONE);
         assert_close(poured(&a, BOIL_ACTION_WATER), wanted.mixture.water, 1e-9, 0);
-        assert_close(poured(&a, BOIL_ACTION_WATER) + poured(&a, BOIL_ACTION_SALTS), boil_mixture_mass(&wanted.mixture), 1e-9, 0);
+        assert_close(poured(&a, BOIL_ACTION_WATER) + poured(&a, BOIL_ACTION_SALTS), boil_mixture_mass(&wanted.mixture), 1e-9,
+                     0);
         batches_are_small(&a);
         pace_is_of_the_zone(&p, &a);
         assert_close(a.strength_kg_m3, strength_kg_m3, 1e-6, 0);
@@ -336,8 +337,7 @@ static void topping_up(void **unused)
     assert_true(a.steps[0].heat_J > 0 && a.steps_count > 2); /* water is diluted into the strong bath: that heats */
     assert_close(poured(&a, BOIL_ACTION_WATER), a.water_kg, 1e-9, 0);
     boil_charge_plan full = plan_of(
-        &p,
-        (boil_charge_case){.from_level_m = 0.9 * p.tank.level_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
+        &p, (boil_charge_case){.from_level_m = 0.9 * p.tank.level_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
     assert_int_equal(full.end, BOIL_CHARGE_DONE);
     boil_charge_plan more = plan_of(
         &p, (boil_charge_case){.from_level_m = p.tank.level_m, .from_fraction = a.salt_fraction, .from_K = CELSIUS(60)});
@@ -398,8 +398,7 @@ static void refusals(void **unused)
     assert_int_equal(plan_of(&p, (boil_charge_case){.from_level_m = 0.3, .from_fraction = 0.5, .from_K = CELSIUS(110)}).end,
                      BOIL_CHARGE_TOO_HOT);
     assert_int_equal(plan_of(&p, (boil_charge_case){.liquid_fraction = 0.30}).end, BOIL_CHARGE_NO_FREEBOARD);
-    boil_charge_plan cold =
-        plan_of(&p, (boil_charge_case){.from_level_m = 0.3, .from_fraction = 0.65, .from_K = CELSIUS(10)});
+    boil_charge_plan cold = plan_of(&p, (boil_charge_case){.from_level_m = 0.3, .from_fraction = 0.65, .from_K = CELSIUS(10)});
     assert_int_equal(cold.end, BOIL_CHARGE_CRYSTALS);
     assert_true(cold.from_crystals_K > CELSIUS(30));
     boil_plant strong = plant_of(brine_caustic);

@@ -195,10 +195,9 @@ static void two_hundred_states(void **unused)
                         one_state(&s, &t, n++ % 3 == 0);
     assert_int_equal(n, 200);
     assert_true(t.added > 50 && t.boiled_down > 20 && t.bailed > 10 && t.limited > 20 && t.by_hand > 5);
-    print_message(
-        "%d states: within %.3f K and %.2f mm; %d add, %d boil down, %d bail; of the paces tried %d limited, %d by "
-        "hand\n",
-        n, t.off_K, 1e3 * t.off_m, t.added, t.boiled_down, t.bailed, t.limited, t.by_hand);
+    print_message("%d states: within %.3f K and %.2f mm; %d add, %d boil down, %d bail; of the paces tried %d limited, %d by "
+                  "hand\n",
+                  n, t.off_K, 1e3 * t.off_m, t.added, t.boiled_down, t.bailed, t.limited, t.by_hand);
 }
 
 /* Where no pace leaves room: the slowest that gains on the boil-off does not. */

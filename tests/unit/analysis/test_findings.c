@@ -1,5 +1,5 @@
-/* unit/analysis/test_findings.c -- each finding appears where it should, with its quantity, and a good shift raises none. Limits such as
-   1 lb per 2 gal and six inches of freeboard: common practice, no source. Signal words: ANSI Z535. */
+/* unit/analysis/test_findings.c -- each finding appears where it should, with its quantity, and a good shift raises none.
+   Limits such as 1 lb per 2 gal and six inches of freeboard: common practice, no source. Signal words: ANSI Z535. */
 #include <gsl/gsl_errno.h>
 #include <string.h>
 

@@ -27,8 +27,7 @@ static void masses_have_three_digits(void **state)
 {
     (void)state;
     const double kg[] = {0, 1e-5, 0.01234, 0.9996, 9.994, 9.996, 99.94, 99.96, 1234.4};
-    const char *const text[] = {"0 kg",    "0 kg", "0.012 kg", "1.00 kg", "9.99 kg",
-                                "10.0 kg", "99.9 kg",  "100 kg",   "1234 kg"};
+    const char *const text[] = {"0 kg", "0 kg", "0.012 kg", "1.00 kg", "9.99 kg", "10.0 kg", "99.9 kg", "100 kg", "1234 kg"};
     for (size_t i = 0; i < sizeof kg / sizeof kg[0]; i++)
         assert_string_equal(format_quantity(UNITS_SI, DIM_MASS, kg[i]).text, text[i]);
     assert_string_equal(format_quantity(UNITS_US, DIM_MASS, 45.359237).text, "100 lb");
@@ -58,8 +57,7 @@ static void spans_change_their_unit(void **state)
 {
     (void)state;
     const double s[] = {0.4, 45, 99.4, 120, 121, 150, 270, 5960, 6000, 9000};
-    const char *const text[] = {"0 s",     "45 s",    "99 s",     "2 min", "2 min",
-                                "2.5 min", "4.5 min", "99.3 min", "1.7 h", "2.5 h"};
+    const char *const text[] = {"0 s", "45 s", "99 s", "2 min", "2 min", "2.5 min", "4.5 min", "99.3 min", "1.7 h", "2.5 h"};
     for (size_t i = 0; i < sizeof s / sizeof s[0]; i++)
         assert_string_equal(format_duration(s[i]).text, text[i]);
 }
@@ -108,8 +106,8 @@ static void utf8_is_told_from_other_bytes(void **state)
     assert_int_equal(text_character("\u20ac"), 3);
     assert_int_equal(text_character("\U0001F600"), 4);
     assert_int_equal(text_character(""), 0);
-    const char *const broken[] = {
-        "\x80", "\xc1\x80", "\xe0\x80\x80", "\xed\xa0\x80", "\xf0\x80\x80\x80", "\xf4\x90\x80\x80", "\xe2\x82"};
+    const char *const broken[] = {"\x80",    "\xc1\x80", "\xe0\x80\x80", "\xed\xa0\x80", "\xf0\x80\x80\x80", "\xf4\x90\x80\x80",
+                                  "\xe2\x82"};
     for (size_t i = 0; i < sizeof broken / sizeof broken[0]; i++)
         assert_int_equal(text_character(broken[i]), 0);
 }

@@ -49,8 +49,8 @@ static void objects_and_lists_nest(void **state)
     json_close(&j);
     json_close(&j);
     char *got = printed_end(&p);
-    assert_string_equal(
-        got, "{\n  \"empty\": [],\n  \"loads\": [\n    {\n      \"was_quiet\": true\n    },\n    null\n  ]\n}\n");
+    assert_string_equal(got,
+                        "{\n  \"empty\": [],\n  \"loads\": [\n    {\n      \"was_quiet\": true\n    },\n    null\n  ]\n}\n");
     free(got);
 }
 

@@ -10,21 +10,36 @@ static const struct {
     double value;
     const char *from, *to;
 } rows[] = {
-    {"U001", DIM_LENGTH, 1, "in", "m"},           {"U002", DIM_LENGTH, 1, "ft", "m"},
-    {"U003", DIM_AREA, 1, "ft2", "m2"},           {"U004", DIM_VOLUME, 1, "ft3", "m3"},
-    {"U005", DIM_VOLUME, 1, "gal", "m3"},         {"U006", DIM_VOLUME, 1, "gal", "L"},
-    {"U007", DIM_MASS, 1, "lb", "kg"},            {"U008", DIM_MASS, 1, "oz", "kg"},
-    {"U009", DIM_POWER, 3600, "Btu/h", "W"},      {"U013", DIM_PRESSURE, 1, "psia", "Pa"},
-    {"U014", DIM_PRESSURE, 1, "atm", "Pa"},       {"U024", DIM_TEMPERATURE, 32, "degF", "degC"},
-    {"U025", DIM_TEMPERATURE, 212, "degF", "degC"}, {"U026", DIM_TEMPERATURE, 285, "degF", "degC"},
-    {"U027", DIM_TEMPERATURE, 290, "degF", "degC"}, {"U028", DIM_TEMPERATURE, 68, "degF", "degC"},
-    {"U029", DIM_TEMPERATURE, -40, "degF", "degC"}, {"U030", DIM_DIFFERENCE, 1, "degF", "K"},
-    {"U031", DIM_CONCENTRATION, 1, "lb/gal", "kg/m3"}, {"U033", DIM_VOLUME_FLOW, 1, "gal/min", NULL},
-    {"U036", DIM_SPEED, 1, "ft/min", "m/s"},      {"U037", DIM_POWER, 1, "Btu/h", "W"},
-    {"U039", DIM_COEFFICIENT, 1, "Btu/hft2F", "W/m2K"}, {"U046", DIM_VOLUME_PER_AREA, 1, "gal/1000ft2", NULL},
-    {"U049", DIM_PRESSURE, 1, "inHg", "Pa"},      {"U062", DIM_PRESSURE, 1, "psia", "kPa"},
-    {"U063", DIM_VOLUME, 1, "gal", "L"},          {"U064", DIM_POWER, 3600, "Btu/h", "W"},
-    {"U067", DIM_POWER, 1, "kW", "Btu/h"},        {"U069", DIM_VOLUME, 1, "ft3", "gal"},
+    {"U001", DIM_LENGTH, 1, "in", "m"},
+    {"U002", DIM_LENGTH, 1, "ft", "m"},
+    {"U003", DIM_AREA, 1, "ft2", "m2"},
+    {"U004", DIM_VOLUME, 1, "ft3", "m3"},
+    {"U005", DIM_VOLUME, 1, "gal", "m3"},
+    {"U006", DIM_VOLUME, 1, "gal", "L"},
+    {"U007", DIM_MASS, 1, "lb", "kg"},
+    {"U008", DIM_MASS, 1, "oz", "kg"},
+    {"U009", DIM_POWER, 3600, "Btu/h", "W"},
+    {"U013", DIM_PRESSURE, 1, "psia", "Pa"},
+    {"U014", DIM_PRESSURE, 1, "atm", "Pa"},
+    {"U024", DIM_TEMPERATURE, 32, "degF", "degC"},
+    {"U025", DIM_TEMPERATURE, 212, "degF", "degC"},
+    {"U026", DIM_TEMPERATURE, 285, "degF", "degC"},
+    {"U027", DIM_TEMPERATURE, 290, "degF", "degC"},
+    {"U028", DIM_TEMPERATURE, 68, "degF", "degC"},
+    {"U029", DIM_TEMPERATURE, -40, "degF", "degC"},
+    {"U030", DIM_DIFFERENCE, 1, "degF", "K"},
+    {"U031", DIM_CONCENTRATION, 1, "lb/gal", "kg/m3"},
+    {"U033", DIM_VOLUME_FLOW, 1, "gal/min", NULL},
+    {"U036", DIM_SPEED, 1, "ft/min", "m/s"},
+    {"U037", DIM_POWER, 1, "Btu/h", "W"},
+    {"U039", DIM_COEFFICIENT, 1, "Btu/hft2F", "W/m2K"},
+    {"U046", DIM_VOLUME_PER_AREA, 1, "gal/1000ft2", NULL},
+    {"U049", DIM_PRESSURE, 1, "inHg", "Pa"},
+    {"U062", DIM_PRESSURE, 1, "psia", "kPa"},
+    {"U063", DIM_VOLUME, 1, "gal", "L"},
+    {"U064", DIM_POWER, 3600, "Btu/h", "W"},
+    {"U067", DIM_POWER, 1, "kW", "Btu/h"},
+    {"U069", DIM_VOLUME, 1, "ft3", "gal"},
     {"U071", DIM_PRESSURE, 1, "atm", "inHg"},
 };
 
@@ -54,9 +69,7 @@ static void check_row(published *t, size_t i, double *worst)
     double want = published_number(t, "value"), got = ask(i);
     bool exact = strcmp(published_text(t, "stated_or_judged_uncertainty"), "exact by definition") == 0;
     bool offset = rows[i].dimension == DIM_TEMPERATURE;
-    double allowed = exact                                    ? 1e-13 * fabs(want)
-                     : offset && strchr(printed, '.') == NULL ? 1e-12
-                                                              : half_last_digit(printed);
+    double allowed = exact ? 1e-13 * fabs(want) : offset && strchr(printed, '.') == NULL ? 1e-12 : half_last_digit(printed);
     assert_close(got, want, 0, allowed * (1 + 1e-6));
     if (want != 0)
         *worst = fmax(*worst, fabs(got / want - 1));

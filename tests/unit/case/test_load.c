@@ -105,7 +105,9 @@ typedef struct {
 } complaint;
 
 #define COEFFICIENT "coefficient on the bath side must be 10 to 1e5 W/m2K, or 0 to follow the stirring"
+/* clang-format off */
 #define BAD(field, value, problem) {offsetof(boil_load, field), value, problem}
+/* clang-format on */
 
 /* A wrong value of each field, the sentence for it, and that NaN gets the same sentence. */
 static void every_problem_is_named(void **state)

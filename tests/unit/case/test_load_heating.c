@@ -157,10 +157,8 @@ static void heat_is_conserved(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(volumes_follow_the_series),
-        cmocka_unit_test(steel_follows_the_boil),
-        cmocka_unit_test(only_thin_sheet_is_late),
-        cmocka_unit_test(pack_follows_the_boil),
+        cmocka_unit_test(volumes_follow_the_series), cmocka_unit_test(steel_follows_the_boil),
+        cmocka_unit_test(only_thin_sheet_is_late),   cmocka_unit_test(pack_follows_the_boil),
         cmocka_unit_test(heat_is_conserved),
     };
     gsl_set_error_handler_off();

@@ -18,18 +18,18 @@ static void assert_says(const char *problem, const char *quantity, const char *r
 }
 
 /* Sets a field out of range, to NaN and just inside, and asks each time. Leaves it just inside. */
-#define ASSERT_RANGE(object, problem_of, field, below, lowest, highest, above, quantity, range) \
-    do {                                                                                        \
-        (object).field = (below);                                                               \
-        assert_says(problem_of(&(object)), quantity, range);                                    \
-        (object).field = (above);                                                               \
-        assert_says(problem_of(&(object)), quantity, range);                                    \
-        (object).field = (double)NAN;                                                           \
-        assert_says(problem_of(&(object)), quantity, range);                                    \
-        (object).field = (highest);                                                             \
-        assert_null(problem_of(&(object)));                                                     \
-        (object).field = (lowest);                                                              \
-        assert_null(problem_of(&(object)));                                                     \
+#define ASSERT_RANGE(object, problem_of, field, below, lowest, highest, above, quantity, range)                                \
+    do {                                                                                                                       \
+        (object).field = (below);                                                                                              \
+        assert_says(problem_of(&(object)), quantity, range);                                                                   \
+        (object).field = (above);                                                                                              \
+        assert_says(problem_of(&(object)), quantity, range);                                                                   \
+        (object).field = (double)NAN;                                                                                          \
+        assert_says(problem_of(&(object)), quantity, range);                                                                   \
+        (object).field = (highest);                                                                                            \
+        assert_null(problem_of(&(object)));                                                                                    \
+        (object).field = (lowest);                                                                                             \
+        assert_null(problem_of(&(object)));                                                                                    \
     } while (0)
 
 static void room_refuses_what_is_out_of_range(void **state)
@@ -39,8 +39,7 @@ static void room_refuses_what_is_out_of_range(void **state)
     assert_null(boil_ambient_problem(&r));
     ASSERT_RANGE(r, boil_ambient_problem, pressure_Pa, 59999, 60e3, 110e3, 110001, "station pressure",
                  "60000 Pa and 110000 Pa");
-    ASSERT_RANGE(r, boil_ambient_problem, temperature_K, 242.9, 243, 333.15, 333.2, "room temperature",
-                 "243 K and 333.15 K");
+    ASSERT_RANGE(r, boil_ambient_problem, temperature_K, 242.9, 243, 333.15, 333.2, "room temperature", "243 K and 333.15 K");
     ASSERT_RANGE(r, boil_ambient_problem, relative_humidity, -0.01, 0, 1, 1.01, "relative humidity", "0 and 1");
     ASSERT_RANGE(r, boil_ambient_problem, draught_m_s, -0.01, 0, 3, 3.01, "draught", "0 m/s and 3 m/s");
 }

@@ -5,7 +5,7 @@
 
 #include <gsl/gsl_errno.h>
 
-#define POUND 0.45359237        /* kg, exact */
+#define POUND 0.45359237         /* kg, exact */
 #define US_GALLON 3.785411784e-3 /* m3, exact */
 #define BATH_K (BOIL_ZERO_CELSIUS + (285 - 32) / 1.8)
 

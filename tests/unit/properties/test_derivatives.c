@@ -141,14 +141,26 @@ static void caustic_derivatives(void **state)
             double a_l, a_T, h_x, h_T, d1, d2;
             boil_naoh_log_activity(log(x), T, &a_l, &a_T);
             boil_naoh_apparent_enthalpy(x, T, &h_x, &h_T);
-            assert_close(a_l, (boil_naoh_log_activity(log(x) + step, T, &d1, &d2) -
-                               boil_naoh_log_activity(log(x) - step, T, &d1, &d2)) / (2 * step), 1e-6, 1e-7);
-            assert_close(a_T, (boil_naoh_log_activity(log(x), T + kelvin, &d1, &d2) -
-                               boil_naoh_log_activity(log(x), T - kelvin, &d1, &d2)) / (2 * kelvin), 1e-6, 1e-10);
-            assert_close(h_x, (boil_naoh_apparent_enthalpy(x + step, T, &d1, &d2) -
-                               boil_naoh_apparent_enthalpy(x - step, T, &d1, &d2)) / (2 * step), 1e-5, 20);
-            assert_close(h_T, (boil_naoh_apparent_enthalpy(x, T + kelvin, &d1, &d2) -
-                               boil_naoh_apparent_enthalpy(x, T - kelvin, &d1, &d2)) / (2 * kelvin), 1e-7, 1e-5);
+            assert_close(
+                a_l,
+                (boil_naoh_log_activity(log(x) + step, T, &d1, &d2) - boil_naoh_log_activity(log(x) - step, T, &d1, &d2)) /
+                    (2 * step),
+                1e-6, 1e-7);
+            assert_close(
+                a_T,
+                (boil_naoh_log_activity(log(x), T + kelvin, &d1, &d2) - boil_naoh_log_activity(log(x), T - kelvin, &d1, &d2)) /
+                    (2 * kelvin),
+                1e-6, 1e-10);
+            assert_close(
+                h_x,
+                (boil_naoh_apparent_enthalpy(x + step, T, &d1, &d2) - boil_naoh_apparent_enthalpy(x - step, T, &d1, &d2)) /
+                    (2 * step),
+                1e-5, 20);
+            assert_close(
+                h_T,
+                (boil_naoh_apparent_enthalpy(x, T + kelvin, &d1, &d2) - boil_naoh_apparent_enthalpy(x, T - kelvin, &d1, &d2)) /
+                    (2 * kelvin),
+                1e-7, 1e-5);
         }
     }
 }
@@ -156,12 +168,9 @@ static void caustic_derivatives(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(boiling_slopes_are_derivatives),
-        cmocka_unit_test(boiling_slopes_balance),
-        cmocka_unit_test(pressure_slope_is_the_derivative),
-        cmocka_unit_test(heat_derivatives),
-        cmocka_unit_test(enthalpy_is_the_sum_of_its_parts),
-        cmocka_unit_test(caustic_derivatives),
+        cmocka_unit_test(boiling_slopes_are_derivatives),   cmocka_unit_test(boiling_slopes_balance),
+        cmocka_unit_test(pressure_slope_is_the_derivative), cmocka_unit_test(heat_derivatives),
+        cmocka_unit_test(enthalpy_is_the_sum_of_its_parts), cmocka_unit_test(caustic_derivatives),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("derivatives", tests, NULL, NULL);

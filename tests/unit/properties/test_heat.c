@@ -278,8 +278,8 @@ static void first_make_up(void **state)
 {
     (void)state;
     const boil_mixture m = brine_of_caustic(46.6);
-    const double before = m.water * boil_water_enthalpy(KELVIN(25)) +
-                          m.salt[BOIL_NAOH] * boil_salt_solid_enthalpy(BOIL_NAOH, KELVIN(25));
+    const double before =
+        m.water * boil_water_enthalpy(KELVIN(25)) + m.salt[BOIL_NAOH] * boil_salt_solid_enthalpy(BOIL_NAOH, KELVIN(25));
     const double released = (before - boil_solution_heat(&m, KELVIN(25)).enthalpy_J) / m.salt[BOIL_NAOH] / 1e3;
     const double reached = boil_solution_temperature(&m, before, KELVIN(80)) - BOIL_ZERO_CELSIUS;
     assert_close(released, 669, 0, 2);
@@ -313,14 +313,10 @@ static void heat_against_vapour_pressure(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(enthalpy_charts),
-        cmocka_unit_test(integral_heats_of_solution),
-        cmocka_unit_test(single_heats),
-        cmocka_unit_test(partial_enthalpy_of_water),
-        cmocka_unit_test(sign_of_cold_water),
-        cmocka_unit_test(dissolving_caustic_in_the_bath),
-        cmocka_unit_test(first_make_up),
-        cmocka_unit_test(heat_against_vapour_pressure),
+        cmocka_unit_test(enthalpy_charts),    cmocka_unit_test(integral_heats_of_solution),
+        cmocka_unit_test(single_heats),       cmocka_unit_test(partial_enthalpy_of_water),
+        cmocka_unit_test(sign_of_cold_water), cmocka_unit_test(dissolving_caustic_in_the_bath),
+        cmocka_unit_test(first_make_up),      cmocka_unit_test(heat_against_vapour_pressure),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("heat", tests, NULL, NULL);

@@ -55,8 +55,8 @@ static void nitrate_to_8_molal_and_crystallising(void **state)
     print_message("NaNO3: integral to 8 mol/kg %.2f (12.94), crystallising %.2f (9.98) kJ/mol\n", integral, crystals);
 }
 
-/* van 't Hoff at saturation: heat = nu R T^2 (dln m/dT)(dln a/dln m), from the mole-fraction law of properties/solution.h, nu = 2:
-   dln a/dln m = c/(1 + 2 c Mw m), c = 1 nitrate, 1.10 nitrite. Solubilities per kg of water at 20, 25 and 30 (40) degC:
+/* van 't Hoff at saturation: heat = nu R T^2 (dln m/dT)(dln a/dln m), from the mole-fraction law of properties/solution.h, nu =
+   2: dln a/dln m = c/(1 + 2 c Mw m), c = 1 nitrate, 1.10 nitrite. Solubilities per kg of water at 20, 25 and 30 (40) degC:
    nitrate 10.31, 10.78, 11.31; nitrite 11.86, 12.29, 13.75 mol/kg. It gives nitrate within 0.5 kJ/mol of the measured
    value, which is why nitrite's estimate is built on it; +-2 kJ/mol. */
 static double heat_from_solubility(double log_slope, double m, double c)
@@ -73,8 +73,7 @@ static void nitrite_follows_from_its_solubility(void **state)
     const double model = differential_heat(&saturated, BOIL_NANO2, room_K);
     assert_close(nitrate, 9.98, 0, 0.5);
     assert_close(model, nitrite, 0, 2);
-    print_message("at saturation by solubility: NaNO3 %.2f, NaNO2 %.2f; NaNO2 here %.2f kJ/mol\n", nitrate, nitrite,
-                  model);
+    print_message("at saturation by solubility: NaNO3 %.2f, NaNO2 %.2f; NaNO2 here %.2f kJ/mol\n", nitrate, nitrite, model);
 }
 
 /* No calorimetry of hot mixtures was found. Nitrate's own term is 13 +-3 kJ/mol by estimate; mixing it with NaOH's
@@ -124,8 +123,7 @@ static void smooth_from_pure_water_on(void **state)
     boil_mixture before = solution_of(BOIL_NANO3, 0);
     for (double n = step; n < 30; n += step) {
         const boil_mixture m = solution_of(BOIL_NANO3, n);
-        const double nitrate =
-            differential_heat(&m, BOIL_NANO3, room_K) - differential_heat(&before, BOIL_NANO3, room_K);
+        const double nitrate = differential_heat(&m, BOIL_NANO3, room_K) - differential_heat(&before, BOIL_NANO3, room_K);
         const double water = boil_solution_heat(&m, room_K).water - boil_solution_heat(&before, room_K).water;
         assert_true(fabs(nitrate) < 4.5 * step && fabs(water) < 6e3 * step); /* 2 d/n0 kJ/mol at the steepest */
         before = m;
@@ -160,8 +158,8 @@ static void making_solutions(void **state)
     assert_close(released, 688.6, 0.003, 0);
     assert_close(weak, -42.85, 0, 0.2);
     assert_close(strong, -25.89 + 3.74, 0, 0.05);
-    print_message("20 mol of NaOH in 80 of water: %+.2f %%; 10 %%: %+.2f, 50 %%: %+.2f kJ/mol\n",
-                  100 * (released / 688.6 - 1), weak + 42.85, strong + 25.89);
+    print_message("20 mol of NaOH in 80 of water: %+.2f %%; 10 %%: %+.2f, 50 %%: %+.2f kJ/mol\n", 100 * (released / 688.6 - 1),
+                  weak + 42.85, strong + 25.89);
 }
 
 /* Q031, Q032: 1000 kg of 10 % at 305 K becomes 200 kg of 50 % at 380 K and 800 kg of steam at 100 degC: 2 138 752 kJ by

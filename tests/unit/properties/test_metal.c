@@ -39,8 +39,8 @@ static void enthalpy_is_the_integral(void **state)
     const boil_metal steel = boil_carbon_steel();
     for (double t = 10; t <= 600; t += 59) {
         const double middle = 273.15 + t / 2, reach = t / 2 * sqrt(0.6);
-        const double sides = boil_metal_heat_capacity(&steel, middle - reach) +
-                             boil_metal_heat_capacity(&steel, middle + reach);
+        const double sides =
+            boil_metal_heat_capacity(&steel, middle - reach) + boil_metal_heat_capacity(&steel, middle + reach);
         const double mean = (5 * sides + 8 * boil_metal_heat_capacity(&steel, middle)) / 18;
         assert_close(boil_metal_enthalpy(&steel, 273.15 + t), t * mean, 1e-12, 0);
     }

@@ -116,8 +116,7 @@ static void monotone_and_continuous(void **state)
             assert_true(more > 0 && more < 0.02);
         }
     for (double n = 0; n < 19.9; n += 0.1) {
-        const double less =
-            boil_solubility(BOIL_NANO3, KELVIN(25), n) - boil_solubility(BOIL_NANO3, KELVIN(25), n + 0.1);
+        const double less = boil_solubility(BOIL_NANO3, KELVIN(25), n) - boil_solubility(BOIL_NANO3, KELVIN(25), n + 0.1);
         assert_true(less > 0 && less < 0.1);
     }
     for (double w = 0; w < 0.78; w += 1e-4) /* the steepest is 22 K for each wt% */

@@ -41,8 +41,7 @@ static void boiling_point_forgets_the_guess(void **state)
 
 static int all_finite(const boil_slope *s)
 {
-    return isfinite(s->water) && isfinite(s->salt[BOIL_NAOH]) && isfinite(s->salt[BOIL_NANO3]) &&
-           isfinite(s->salt[BOIL_NANO2]);
+    return isfinite(s->water) && isfinite(s->salt[BOIL_NAOH]) && isfinite(s->salt[BOIL_NANO3]) && isfinite(s->salt[BOIL_NANO2]);
 }
 
 /* Beyond the range too: an answer is a number or no answer. */
@@ -162,8 +161,7 @@ static double caustic_margin(double wt_pct, double celsius)
 static void range_ends_where_it_is_published(void **state)
 {
     (void)state;
-    static const double ends[][2] = {{50, 30}, {50, 60},  {64.7, 62}, {64.7, 70},
-                                     {70, 72}, {70, 150}, {80, 152},  {80, 190}};
+    static const double ends[][2] = {{50, 30}, {50, 60}, {64.7, 62}, {64.7, 70}, {70, 72}, {70, 150}, {80, 152}, {80, 190}};
     for (size_t i = 0; i < sizeof ends / sizeof *ends; i++) {
         assert_true(caustic_margin(ends[i][0] - 0.01, ends[i][1]) > 0);
         assert_true(caustic_margin(ends[i][0] + 0.01, ends[i][1]) < 0);

@@ -118,8 +118,8 @@ static double row_unit(published *table)
         const char *name;
         double size;
     } units[] = {
-        {"K", 1},        {"degC", 1},      {"m3/kg", 1},     {"kg/m3", 1},   {"kPa", 1e3},
-        {"MPa", 1e6},    {"MPa/K", 1e6},   {"kJ/kg", 1e3},   {"kJ/kg/K", 1e3},
+        {"K", 1},     {"degC", 1},    {"m3/kg", 1},   {"kg/m3", 1},     {"kPa", 1e3},
+        {"MPa", 1e6}, {"MPa/K", 1e6}, {"kJ/kg", 1e3}, {"kJ/kg/K", 1e3},
     };
     const char *name = published_text(table, "unit");
     for (size_t i = 0; i < sizeof units / sizeof *units; i++) {

@@ -189,8 +189,7 @@ static void bounds_are_named_in_both_units(void **state)
     bench_open(&b, "-3 in");
     assert_true(length(&b.cursor, "depth", &q));
     assert_false(quantity_within(&b.cursor, "depth", &q, &depth));
-    assert_string_equal(b.messages.list[0].text,
-                        "'depth' must be between 0.1 m and 5 m, got '-3 in' (3.937 in to 196.9 in)");
+    assert_string_equal(b.messages.list[0].text, "'depth' must be between 0.1 m and 5 m, got '-3 in' (3.937 in to 196.9 in)");
     messages_free(&b.messages);
     bench_open(&b, "500 cm");
     assert_true(length(&b.cursor, "depth", &q) && quantity_within(&b.cursor, "depth", &q, &depth));

@@ -15,11 +15,11 @@
 #define POUND 0.45359237
 #define FAHRENHEIT(t) (((t) + 459.67) / 1.8)
 
-#define PLANT                                                     \
-    "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\n"      \
-    "level = 26 in\n"                                             \
-    "[bath]\nsalts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2\n"          \
-    "boiling point = 285 degF\n"                                  \
+#define PLANT                                                                                                                  \
+    "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\n"                                                                   \
+    "level = 26 in\n"                                                                                                          \
+    "[bath]\nsalts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2\n"                                                                       \
+    "boiling point = 285 degF\n"                                                                                               \
     "[heat]\ninput = 500 kBtu/h\n"
 #define PLANT_LINES 10
 #define SCHEDULE PLANT "[schedule]\n" /* actions start on line 12 */
@@ -264,7 +264,8 @@ static void salts_are_the_baths_own_unless_said(void **state)
     messages m;
     read_good(SCHEDULE "0:10 salts 6 lb over 3 min\n"
                        "0:20 salts 2 kg over 20 s, blend 60 % NaOH, 40 % sodium nitrite, at 100 degF\n"
-                       "0:30 salts 2 kg over 20 s, at 25 degC, blend 100 % NaNO3\n", &s, &m);
+                       "0:30 salts 2 kg over 20 s, at 25 degC, blend 100 % NaNO3\n",
+              &s, &m);
     const boil_action_salts *a = &action_worded(&s, "6 lb of salts over 3 min", 0)->is.salts;
     assert_int_equal(s.schedule.actions[0].kind, BOIL_ACTION_SALTS);
     assert_close(a->mass_kg, 6 * POUND, 1e-15, 0);
@@ -298,7 +299,8 @@ static void liquid_is_as_strong_as_the_bath_unless_said(void **state)
     double want;
     read_good(SCHEDULE "0:10 liquid 4 gal over 2 min\n"
                        "0:20 liquid 4 gal over 2 min, at 200 degF, boiling point 270 degF\n"
-                       "0:30 liquid 20 kg over 2 min, strength 5 lb/gal\n", &s, &m);
+                       "0:30 liquid 20 kg over 2 min, strength 5 lb/gal\n",
+              &s, &m);
     const boil_action_liquid *l = &action_worded(&s, "4 gal of liquid over 2 min", 0)->is.liquid;
     assert_int_equal(s.schedule.actions[0].kind, BOIL_ACTION_LIQUID);
     assert_int_equal(boil_plant_initial(&s.plant, &bath), BOIL_OK);
@@ -328,15 +330,16 @@ static void switches_and_drag_out_are_read(void **state)
     boil_initial_state bath;
     read_good(SCHEDULE "0:10 mixer on\n0:11 LID  off\n0:12 exhaust off\n"
                        "0:20 load 5 kg, bar 1 in, for 5 min, drag-out 1 gal/1000ft2\n"
-                       "0:30 load 5 kg, bar 1 in, for 5 min\n", &s, &m);
+                       "0:30 load 5 kg, bar 1 in, for 5 min\n",
+              &s, &m);
     assert_int_equal(action_worded(&s, "mixer on", 0)->kind, BOIL_ACTION_MIXER);
     assert_true(action_worded(&s, "mixer on", 0)->is.on);
     assert_int_equal(action_worded(&s, "lid off", 0)->kind, BOIL_ACTION_LID);
     assert_false(action_worded(&s, "lid off", 0)->is.on);
     assert_int_equal(action_worded(&s, "exhaust off", 0)->kind, BOIL_ACTION_EXHAUST);
     assert_int_equal(boil_plant_initial(&s.plant, &bath), BOIL_OK);
-    assert_close(s.schedule.actions[3].is.load.drag_out_kg_m2, GALLON / (1000 * 144 * INCH * INCH) * bath.density_kg_m3,
-                 1e-12, 0);
+    assert_close(s.schedule.actions[3].is.load.drag_out_kg_m2, GALLON / (1000 * 144 * INCH * INCH) * bath.density_kg_m3, 1e-12,
+                 0);
     assert_true(last_action(&s)->is.load.drag_out_kg_m2 < 0); /* left to the model */
     forget(&s, &m);
 }
@@ -346,8 +349,7 @@ static void a_steam_coil_has_keys_of_its_own(void **state)
     (void)state;
     scenario s;
     messages m;
-    static const char *const stated[] = {"125 psig", "8.6184466 bar(g)", "139.69595 psia", "963.17 kPa",
-                                         "9.5057 atm"};
+    static const char *const stated[] = {"125 psig", "8.6184466 bar(g)", "139.69595 psia", "963.17 kPa", "9.5057 atm"};
     for (size_t i = 0; i < sizeof stated / sizeof stated[0]; i++) {
         char text[600];
         snprintf(text, sizeof text,
@@ -367,14 +369,16 @@ static void a_steam_coil_has_keys_of_its_own(void **state)
     }
 }
 
+/* clang-format off */
 #define TANK "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\nlevel = 26 in\n" \
              "[bath]\nsalts = 100 % NaOH\nboiling point = 285 degF\n" /* 8 lines */
+/* clang-format on */
 
 static void mistakes_about_steam_are_named(void **state)
 {
     (void)state;
-    EXPECT(TANK "[heat]\nsource = steam\ninput = 50 kW\nefficiency = 50 %\n",
-           "9:1: [heat] needs 'coil area'", "9:1: [heat] needs one of 'steam temperature' and 'steam pressure'",
+    EXPECT(TANK "[heat]\nsource = steam\ninput = 50 kW\nefficiency = 50 %\n", "9:1: [heat] needs 'coil area'",
+           "9:1: [heat] needs one of 'steam temperature' and 'steam pressure'",
            "11:1: 'input' does not belong to a steam coil, whose heat follows from its steam, area and coefficient",
            "12:1: 'efficiency' does not belong to a steam coil");
     EXPECT(TANK "[heat]\nsource = steam\ncoil area = 3 m2\ncoil coefficient = 20 W/m2K\nsteam pressure = 50 psi\n"
@@ -408,8 +412,7 @@ static void automatic_water_is_read(void **state)
     assert_int_equal(s.plant.control.mode, BOIL_WATER_CONTROL_NONE);
     assert_int_equal(s.settings[key_index(key_find("water control", "rate", 4))].state, SETTING_ABSENT);
     forget(&s, &m);
-    read_good(CONTROL "set point = 285 degF\ndifferential = 1 degF\nrate = 12 gal/h\n[room]\ntemperature = 60 degF\n",
-              &s, &m);
+    read_good(CONTROL "set point = 285 degF\ndifferential = 1 degF\nrate = 12 gal/h\n[room]\ntemperature = 60 degF\n", &s, &m);
     const boil_water_control *c = &s.plant.control;
     assert_int_equal(c->mode, BOIL_WATER_CONTROL_ON_OFF);
     assert_close(c->set_point_K, FAHRENHEIT(285), 1e-15, 0);
@@ -422,7 +425,8 @@ static void automatic_water_is_read(void **state)
     forget(&s, &m);
     read_good(CONTROL "mode = time-proportioned\nset point = 141 degC\nband = 3 degF\nperiod = 1 min\nrate = 40 kg/h\n"
                       "water temperature = 10 degC\ndead time = 5 s\nsensor lag = 20 s\nonly while boiling = no\n"
-                      "low level cut-off = 20 in\n", &s, &m);
+                      "low level cut-off = 20 in\n",
+              &s, &m);
     assert_int_equal(c->mode, BOIL_WATER_CONTROL_PROPORTIONED);
     assert_close(c->band_K, 3 / 1.8, 1e-14, 0);
     assert_close(c->period_s, 60, 0, 0);
@@ -458,8 +462,7 @@ static void mistakes_about_automatic_water_are_named(void **state)
                "12:8: 'mode' must be none or on/off or time-proportioned, got 'onoff'");
     expect_one(CONTROL "set point = 141 degC\nrate = 1 L/min\n[room]\ntemperature = -5 degC\n",
                "11:1: [water control] needs 'water temperature', because the room is below freezing");
-    expect_one(PLANT "set point = 141 degC\n",
-               "11:1: 'set point' does not belong in [heat], but in [water control]");
+    expect_one(PLANT "set point = 141 degC\n", "11:1: 'set point' does not belong in [heat], but in [water control]");
 }
 
 static void fittings_are_read(void **state)
@@ -484,9 +487,8 @@ static void fittings_are_read(void **state)
     forget(&s, &m);
     EXPECT(PLANT "[fittings]\nmixer power = 200 kW\nlid = closed\nexhaust = 1\nstill draught = 4 m/s\n"
                  "lid coefficient = 50 W/m2K\nlid return = 0.6\ngrain size = 1 in\n",
-           "12:15: 'mixer power' must be between 0 W and 100000 W, got '200 kW'",
-           "13:7: 'lid' must be off or on, got 'closed'", "14:11: 'exhaust' must be off or on, got '1'",
-           "15:17: 'still draught' must be between 0 m/s and 3 m/s",
+           "12:15: 'mixer power' must be between 0 W and 100000 W, got '200 kW'", "13:7: 'lid' must be off or on, got 'closed'",
+           "14:11: 'exhaust' must be off or on, got '1'", "15:17: 'still draught' must be between 0 m/s and 3 m/s",
            "16:19: 'lid coefficient' must be between 1 W/m2K and 20 W/m2K", "17:17: 'lid return' is a percentage",
            "18:14: 'grain size' must be between 0.2 mm and 10 mm");
 }
@@ -525,8 +527,7 @@ static void mistakes_in_additions_are_named(void **state)
            "25:34: 'at' must be between 0 degC and 140 degC, got '300 degF'",
            "26:58: 'at' must be between 0 degC and 126 degC, got '270 degF'",
            "27:31: expected 'at' and a temperature, 'strength' or 'boiling point', got 'blend 100 % NaOH'",
-           "28:11: say 'mixer on' or 'mixer off'", "29:10: say 'lid on' or 'lid off'",
-           "30:17: 'fully' is not expected here",
+           "28:11: say 'mixer on' or 'mixer off'", "29:10: say 'lid on' or 'lid off'", "30:17: 'fully' is not expected here",
            "31:36: 'drag-out' must be between 0 mL/m2 and 500 mL/m2, got '5 L per 1 m2'");
     expect_one(PLANT "[room]\ntemperature = -5 degC\n[schedule]\n0:05 salts 6 lb over 3 min\n"
                      "0:06 liquid 1 L over 1 min\n",
@@ -585,8 +586,7 @@ static void duration_follows_the_last_action(void **state)
     assert_close(default_duration(PLANT), 1800, 0, 0);
     assert_close(default_duration(SCHEDULE "1:00 heat off\n"), 3600 + 1800, 0, 0);
     assert_close(default_duration(SCHEDULE "1:00 water 1 gal over 5 min\n"), 3900 + 1800, 0, 0);
-    assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, for 20 min, lowered over 7 s\n"), 4807 + 1800, 0,
-                 0);
+    assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, for 20 min, lowered over 7 s\n"), 4807 + 1800, 0, 0);
     assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, lowered over 7 s\n"), 3607 + 1800, 0, 0);
     assert_close(default_duration(SCHEDULE "1:00 load 1 lb, bar 1 in, for 8 h\n2:00 lift\n"), 7210 + 1800, 0, 0);
 }
@@ -649,8 +649,7 @@ static void mistakes_in_settings_are_named(void **state)
     (void)state;
     EXPECT("titel = x\nstart = 25:00\nduration = 4\nlevel = 3 in\n[tankk]\nfoo = 3\n" PLANT,
            "1:1: unknown key 'titel' above the first section; did you mean 'title'?",
-           "2:9: 'start' must be between 0:00 and 23:59, got '25:00'",
-           "3:13: 'duration' needs a unit, for example 20 min",
+           "2:9: 'start' must be between 0:00 and 23:59, got '25:00'", "3:13: 'duration' needs a unit, for example 20 min",
            "4:1: 'level' does not belong above the first section, but in [tank]",
            "5:2: unknown section [tankk]; did you mean 'tank'?");
     EXPECT("[tank]\nshape = ball\nlenght = 60 in\nwidth = 30 in\ndepth = -3 in\nlevel = 26 in\nlevel = 3 m\nwall 3 mm\n"
@@ -675,8 +674,8 @@ static void mistakes_in_settings_are_named(void **state)
 static void what_belongs_together_is_checked(void **state)
 {
     (void)state;
-    EXPECT("[tank]\nshape = upright cylinder\nlength = 1 m\n", "1:1: [tank] needs 'diameter'",
-           "1:1: [tank] needs 'depth'", "1:1: [tank] needs 'level'",
+    EXPECT("[tank]\nshape = upright cylinder\nlength = 1 m\n", "1:1: [tank] needs 'diameter'", "1:1: [tank] needs 'depth'",
+           "1:1: [tank] needs 'level'",
            "3:1: 'length' does not belong to this shape of tank; an upright cylinder has a 'diameter'",
            "3:13: a section [bath] with 'salts' is missing", "3:13: a section [heat] with 'input' is missing",
            "3:13: a section [bath] with one of 'boiling point', 'strength' and 'salt fraction' is missing");
@@ -691,7 +690,9 @@ static void the_model_has_its_say(void **state)
     scenario s;
     messages m;
     assert_int_equal(read_text("[heat]\ninput = 1 kW\n[tank]\nlength = 1 m\nwidth = 1 m\ndepth = 0.5 m\nlevel = 0.6 m\n"
-                               "[bath]\nsalts = 100 % NaOH\nsalt fraction = 50 %\n", &s, &m), BOIL_BAD_INPUT);
+                               "[bath]\nsalts = 100 % NaOH\nsalt fraction = 50 %\n",
+                               &s, &m),
+                     BOIL_BAD_INPUT);
     assert_int_equal(m.count, 1);
     assert_int_equal(m.list[0].line, 3);
     assert_string_equal(m.list[0].text, boil_tank_problem(&s.plant.tank));
@@ -723,9 +724,8 @@ static void mistakes_in_actions_are_named(void **state)
            "13:18: 'aluminium' dissolves violently in hot caustic and gives off hydrogen",
            "14:18: 'galvanised steel' is coated with zinc",
            "14:36: expected a shape (plate, bar, ball or tube) and its size, got 'plat'",
-           "14:49: unknown clause 'fro' of a load; did you mean 'for'?",
-           "14:66: 'kg' is a mass, but 'at' is a temperature", "14:70: 'at' is said twice",
-           "15:12: a number has no comma", "15:36: the wall of a tube must be less than half",
+           "14:49: unknown clause 'fro' of a load; did you mean 'for'?", "14:66: 'kg' is a mass, but 'at' is a temperature",
+           "14:70: 'at' is said twice", "15:12: a number has no comma", "15:36: the wall of a tube must be less than half",
            "15:47: a clock such as 1:30 says only when; 'for' needs", "16:1: this is after the end, which is at 4:00",
            "17:1: 'time of the act' needs a clock such as 6:00 or 6:00:00, got '0:1'",
            "18:6: unknown act 'haet'; known are load, lift, water, salts, liquid, heat, mixer, lid and exhaust; did "
@@ -754,7 +754,8 @@ static void names_come_and_go(void **state)
            "14:6: no load is named 'rakc 1'; did you mean 'rack 1'?", "16:6: 'B' is not in the bath at 1:10",
            "17:16: 'zinc' dissolves violently");
     read_good(SCHEDULE "0:00 load 1 lb, bar 1 in, as A\n0:10 lift a\n0:11 load 1 lb, bar 1 in, as a\n0:12 lift\n"
-                       "0:13 load 1 lb, bar 1 in, as a, for 2 min\n0:20 load 1 lb, bar 1 in, as a\n", &s, &m);
+                       "0:13 load 1 lb, bar 1 in, as a, for 2 min\n0:20 load 1 lb, bar 1 in, as a\n",
+              &s, &m);
     assert_int_equal(s.name_count, 1);
     forget(&s, &m);
 }
@@ -765,8 +766,7 @@ static void too_many_actions_are_refused(void **state)
     scenario s;
     messages m;
     expect_one(SCHEDULE "every 1 s from 0:00 to 27:47 heat on\n", "12:30: there are more than 100000 acts");
-    expect_one(SCHEDULE "every 5 min heat on\n",
-               "12:7: 'every' without 'to' needs a 'duration' above the first section");
+    expect_one(SCHEDULE "every 5 min heat on\n", "12:7: 'every' without 'to' needs a 'duration' above the first section");
     read_good(SCHEDULE "every 1 s from 1 s to 100000 s heat on\n", &s, &m);
     assert_int_equal(s.schedule.count, 100000);
     forget(&s, &m);
@@ -789,12 +789,11 @@ static void a_run_sheet_is_read(void **state)
     forget(&s, &m);
     static const char bad[] = "time,act\n0:05,\"load 1 lb\n0:06 heat on\n0:10,\"heat\" on\n5,heat on\n";
     write_file(sheet_path, bad, sizeof bad - 1);
-    EXPECT("schedule = sheet.csv\nfoo = 3\n" PLANT, "2:1: unknown key 'foo'",
-           "2:6: this quote is not closed on its line", "3:6: 'heat on' is not expected here",
-           "4:13: expected a comma behind the closing quote", "5:2: 'time of the act' needs a unit");
+    EXPECT("schedule = sheet.csv\nfoo = 3\n" PLANT, "2:1: unknown key 'foo'", "2:6: this quote is not closed on its line",
+           "3:6: 'heat on' is not expected here", "4:13: expected a comma behind the closing quote",
+           "5:2: 'time of the act' needs a unit");
     expect_one("schedule = none.csv\n" PLANT, "0:0: cannot be read: No such file");
-    EXPECT("schedule = sheet.csv\n" SCHEDULE "0:10 heat on\n",
-           "1:1: the acts are in a file or in [schedule], not in both");
+    EXPECT("schedule = sheet.csv\n" SCHEDULE "0:10 heat on\n", "1:1: the acts are in a file or in [schedule], not in both");
 }
 
 static void what_is_no_text_is_refused(void **state)
@@ -806,9 +805,9 @@ static void what_is_no_text_is_refused(void **state)
     assert_string_equal(m.list[0].text, "a NUL byte: this is not a text file");
     assert_int_equal(m.list[0].column, 2);
     forget(&s, &m);
-    EXPECT("[tank]\n\u00e9t\xE9\n\xC0\x80\nx\xED\xA0\x80\n\x1B[31m\n\xC2\x85\na\rb\n",
-           "2:3: byte 0xE9 is not UTF-8 text", "3:1: byte 0xC0 is not", "4:2: byte 0xED is not",
-           "5:1: control character 0x1B", "6:1: control character 0x85", "7:2: control character 0x0D");
+    EXPECT("[tank]\n\u00e9t\xE9\n\xC0\x80\nx\xED\xA0\x80\n\x1B[31m\n\xC2\x85\na\rb\n", "2:3: byte 0xE9 is not UTF-8 text",
+           "3:1: byte 0xC0 is not", "4:2: byte 0xED is not", "5:1: control character 0x1B", "6:1: control character 0x85",
+           "7:2: control character 0x0D");
     char *big = malloc(SOURCE_BYTES_MAX + 1);
     assert_non_null(big);
     memset(big, '#', SOURCE_BYTES_MAX + 1);
@@ -858,11 +857,13 @@ static size_t dice(size_t below)
     return (size_t)(dice_state % below);
 }
 
+/* clang-format off */
 static const char *const scraps[] = {
     "[", "]", "=", "#", ",", ":", "%", " per ", " to ", "every 1 s ", "1e9", "-1", "/0", "\u00b0", "\n", "\r\n",
     "salts", "liquid", "mixer", "blend", "strength", "on", "psig", "steam", "none",
     "\"", "lift", "load 1 kg, bar 1 mm", ", as B", "water", "min", "0", "\xFF", "\u00a0",
 };
+/* clang-format on */
 
 #define TEXT_MAX 8192
 

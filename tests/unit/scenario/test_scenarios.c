@@ -1,4 +1,5 @@
-/* unit/scenario/test_scenarios.c -- every shipped scenario, run both ways: it closes its balances, and it ends as its comment promises. */
+/* unit/scenario/test_scenarios.c -- every shipped scenario, run both ways: it closes its balances, and it ends as its comment
+   promises. */
 #include <dirent.h>
 #include <gsl/gsl_errno.h>
 #include <string.h>
@@ -16,12 +17,12 @@ typedef struct {
 } promise;
 
 static const promise promises[] = {
-    {"normal-shift.bath", BOIL_NOTICE, BOIL_NOTICE},        {"too-heavy.bath", BOIL_WARNING, BOIL_NOTICE},
-    {"water-while-quiet.bath", BOIL_DANGER, BOIL_DANGER},   {"water-while-boiling.bath", BOIL_NOTICE, BOIL_NOTICE},
-    {"tall-narrow.bath", BOIL_DANGER, BOIL_NOTICE},         {"weak-bath.bath", BOIL_NOTICE, BOIL_WARNING},
-    {"bench-tank.bath", BOIL_NOTICE, BOIL_NOTICE},          {"full-day-automatic-water.bath", BOIL_NOTICE, BOIL_NOTICE},
-    {"salt-slug.bath", BOIL_DANGER, BOIL_NOTICE},           {"salt-sifted.bath", BOIL_NOTICE, BOIL_NOTICE},
-    {"liquid-makeup.bath", BOIL_CAUTION, BOIL_NOTICE},      {"weekend.bath", BOIL_WARNING, BOIL_NOTICE},
+    {"normal-shift.bath", BOIL_NOTICE, BOIL_NOTICE},      {"too-heavy.bath", BOIL_WARNING, BOIL_NOTICE},
+    {"water-while-quiet.bath", BOIL_DANGER, BOIL_DANGER}, {"water-while-boiling.bath", BOIL_NOTICE, BOIL_NOTICE},
+    {"tall-narrow.bath", BOIL_DANGER, BOIL_NOTICE},       {"weak-bath.bath", BOIL_NOTICE, BOIL_WARNING},
+    {"bench-tank.bath", BOIL_NOTICE, BOIL_NOTICE},        {"full-day-automatic-water.bath", BOIL_NOTICE, BOIL_NOTICE},
+    {"salt-slug.bath", BOIL_DANGER, BOIL_NOTICE},         {"salt-sifted.bath", BOIL_NOTICE, BOIL_NOTICE},
+    {"liquid-makeup.bath", BOIL_CAUTION, BOIL_NOTICE},    {"weekend.bath", BOIL_WARNING, BOIL_NOTICE},
     {"uncertain-shift.bath", BOIL_NOTICE, BOIL_NOTICE},
 };
 
@@ -36,8 +37,8 @@ static const promise *promise_of(const char *name)
 
 static void assert_closed(const char *name, const boil_history *h)
 {
-    print_message("%s: balances of water %.1e, salts %.1e, energy %.1e; %zu steps\n", name, h->balance.water,
-                  h->balance.salts, h->balance.energy, h->steps);
+    print_message("%s: balances of water %.1e, salts %.1e, energy %.1e; %zu steps\n", name, h->balance.water, h->balance.salts,
+                  h->balance.energy, h->steps);
     assert_true(fabs(h->balance.water) < 1e-9);
     assert_true(fabs(h->balance.salts) < 1e-9);
     assert_true(fabs(h->balance.energy) < 1e-9);

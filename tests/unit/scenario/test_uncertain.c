@@ -52,15 +52,31 @@ static void spellings_vary(void **state)
 static void nonsense_is_refused(void **state)
 {
     (void)state;
-    static const char *const lines[] = {
-        "", "=", "heat efficiency", "heat efficiency =", "efficiency = 50 % to 70 %", "title = 1 to 2",
-        "tank shape = box | round", "heat efficiency = 60 %", "heat efficiency = 70 % to 50 %",
-        "heat efficiency = 50 % to 120 %", "heat efficiency = 50 to 70", "heat input = 1 kW to 2 kg",
-        "heat efficiency = 50 % to 70 %, likely", "heat efficiency = 50 % to 70 %, likely 80 %",
-        "heat efficiency = 50 % to 70 %, 60 %", "bath boiling point = 285 degF +- 0 degF",
-        "bath boiling point = 285 degF +- -1 degF", "bath boiling point = 285 degF +- 100 degF", "drift = 1 |", "drift = | 1",
-        "drift = 1 || 2", "drift = nan to 1", "drift = 0.5 to inf", "drift = 0.3 to 9",
-        "drift = 1|1|1|1|1|1|1|1|1|1|1|1|1|1|1|1|1"};
+    static const char *const lines[] = {"",
+                                        "=",
+                                        "heat efficiency",
+                                        "heat efficiency =",
+                                        "efficiency = 50 % to 70 %",
+                                        "title = 1 to 2",
+                                        "tank shape = box | round",
+                                        "heat efficiency = 60 %",
+                                        "heat efficiency = 70 % to 50 %",
+                                        "heat efficiency = 50 % to 120 %",
+                                        "heat efficiency = 50 to 70",
+                                        "heat input = 1 kW to 2 kg",
+                                        "heat efficiency = 50 % to 70 %, likely",
+                                        "heat efficiency = 50 % to 70 %, likely 80 %",
+                                        "heat efficiency = 50 % to 70 %, 60 %",
+                                        "bath boiling point = 285 degF +- 0 degF",
+                                        "bath boiling point = 285 degF +- -1 degF",
+                                        "bath boiling point = 285 degF +- 100 degF",
+                                        "drift = 1 |",
+                                        "drift = | 1",
+                                        "drift = 1 || 2",
+                                        "drift = nan to 1",
+                                        "drift = 0.5 to inf",
+                                        "drift = 0.3 to 9",
+                                        "drift = 1|1|1|1|1|1|1|1|1|1|1|1|1|1|1|1|1"};
     uncertain u;
     for (size_t i = 0; i < sizeof lines / sizeof lines[0]; i++)
         if (argument_read("line", lines[i], read_line, &u))

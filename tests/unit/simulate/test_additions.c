@@ -1,5 +1,5 @@
-/* unit/simulate/test_additions.c -- salts, liquid, drag-out, automatic water, coil, mixer, lid, exhaust, cooling: balances, closed forms, and
-   order: more heat never hurts, more steel never helps. */
+/* unit/simulate/test_additions.c -- salts, liquid, drag-out, automatic water, coil, mixer, lid, exhaust, cooling: balances,
+   closed forms, and order: more heat never hurts, more steel never helps. */
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_qrng.h>
 #include <string.h>
@@ -111,8 +111,8 @@ static void salt_brings_its_heat_of_solution(void **state)
     boil_history h = run_actions(&p, 7200, &o, &a, 1);
     boil_initial_state c;
     assert_int_equal(boil_plant_initial(&p, &c), BOIL_OK);
-    double heat = boil_solution_heat(&c.mixture, CELSIUS(25)).enthalpy_J +
-                  20 * boil_salt_solid_enthalpy(BOIL_NAOH, CELSIUS(25));
+    double heat =
+        boil_solution_heat(&c.mixture, CELSIUS(25)).enthalpy_J + 20 * boil_salt_solid_enthalpy(BOIL_NAOH, CELSIUS(25));
     boil_mixture mixed = c.mixture;
     mixed.salt[BOIL_NAOH] += 20;
     double T = boil_solution_temperature(&mixed, heat, 310);
@@ -131,7 +131,8 @@ static void splitting_an_addition_changes_nothing(void **state)
     halves[0].is.water.mass_kg = halves[1].is.water.mass_kg = whole.is.water.mass_kg / 2;
     boil_action liquids[3] = {liquid_action(900, 10, 60, 30), liquid_action(900, 5, 30, 30), liquid_action(930, 5, 30, 30)};
     boil_action salts[3] = {salts_action(1200, 4, 200), salts_action(1200, 2, 100), salts_action(1300, 2, 100)};
-    boil_action one[3] = {whole, liquids[0], salts[0]}, two[6] = {halves[0], halves[1], liquids[1], liquids[2], salts[1], salts[2]};
+    boil_action one[3] = {whole, liquids[0], salts[0]},
+                two[6] = {halves[0], halves[1], liquids[1], liquids[2], salts[1], salts[2]};
     boil_history a = run_actions(&p, 2400, &o, one, 3), b = run_actions(&p, 2400, &o, two, 6);
     assert_close(a.summary.temperature_end_K, b.summary.temperature_end_K, 1e-6, 0);
     assert_close(a.summary.bath_mass_end_kg, b.summary.bath_mass_end_kg, 1e-6, 0);
@@ -150,9 +151,9 @@ static boil_plant controlled_plant(void)
     return p;
 }
 
-/* On/off: boil-off raises the boiling point at r1, an open valve lowers it at r2. The sensor lags a ramp by its own lag; the valve
-   actions a dead time late; water takes the mixing time to arrive. So the temperature leaves the band by r (lag + dead time), and at
-   the lower end by r2 times the mixing time more. */
+/* On/off: boil-off raises the boiling point at r1, an open valve lowers it at r2. The sensor lags a ramp by its own lag; the
+   valve actions a dead time late; water takes the mixing time to arrive. So the temperature leaves the band by r (lag + dead
+   time), and at the lower end by r2 times the mixing time more. */
 static void automatic_water_holds_the_boiling_point(void **state)
 {
     (void)state;
@@ -266,8 +267,8 @@ static void drag_out_takes_bath_liquid(void **state)
     boil_history_free(&h);
 }
 
-/* Heating up by a steam coil without losses: t = M c/UA ln[(Ts - T0)/(Ts - T1)] (Kern, Process Heat Transfer, eq. 18.5 form), with
-   the mean heat capacity of the solution between T0 and T1. */
+/* Heating up by a steam coil without losses: t = M c/UA ln[(Ts - T0)/(Ts - T1)] (Kern, Process Heat Transfer, eq. 18.5 form),
+   with the mean heat capacity of the solution between T0 and T1. */
 static void a_steam_coil_heats_exponentially(void **state)
 {
     (void)state;
@@ -300,11 +301,11 @@ static void a_lid_saves_heat_and_makes_a_layer(void **state)
     boil_run_options o = every(60);
     boil_action off[2] = {dial_action(0, 0), switch_action(60, BOIL_ACTION_LID, true)};
     boil_history open = run_actions(&p, 12 * 3600, &o, off, 1), lidded = run_actions(&p, 12 * 3600, &o, off, 2);
-    print_message("twelve hours off: open %.1f degC and %.1f kg lost; under a lid %.1f degC, %.1f kg lost, %.1f kg dripped back, "
-                  "layer %.1f kg\n",
-                  open.summary.temperature_end_K - 273.15, open.summary.vented_total_kg,
-                  lidded.summary.temperature_end_K - 273.15, lidded.summary.vented_total_kg,
-                  lidded.summary.condensate_kg, lidded.summary.layer_max_kg.value);
+    print_message(
+        "twelve hours off: open %.1f degC and %.1f kg lost; under a lid %.1f degC, %.1f kg lost, %.1f kg dripped back, "
+        "layer %.1f kg\n",
+        open.summary.temperature_end_K - 273.15, open.summary.vented_total_kg, lidded.summary.temperature_end_K - 273.15,
+        lidded.summary.vented_total_kg, lidded.summary.condensate_kg, lidded.summary.layer_max_kg.value);
     assert_true(lidded.summary.temperature_end_K > open.summary.temperature_end_K + 5);
     assert_true(lidded.summary.condensate_kg > 1);
     assert_true(lidded.summary.layer_max_kg.value > 0.5);

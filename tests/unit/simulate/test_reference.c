@@ -1,6 +1,6 @@
-/* unit/simulate/test_reference.c -- the run against an independent integration of the same equations: classical fourth-order Runge-Kutta with
-   fixed small steps and its own event search by bisection to 1e-9 s; no adaptive march, no record. And the mutation that
-   proves the energy balance can fail. */
+/* unit/simulate/test_reference.c -- the run against an independent integration of the same equations: classical fourth-order
+   Runge-Kutta with fixed small steps and its own event search by bisection to 1e-9 s; no adaptive march, no record. And the
+   mutation that proves the energy balance can fail. */
 #include <gsl/gsl_errno.h>
 #include <string.h>
 
@@ -106,8 +106,7 @@ static void run_agrees_with_fixed_steps(void **state)
     assert_int_equal(count, 2);
     assert_int_equal(h.mode_changes, 2);
     print_message("boil lost %.6f s (fixed steps %.6f), back %.6f (%.6f), temperature at the end %.8f K (%.8f)\n",
-                  h.quiet[0].start_s, changes[0], h.quiet[0].end_s, changes[1], h.summary.temperature_end_K,
-                  v.temperature_K);
+                  h.quiet[0].start_s, changes[0], h.quiet[0].end_s, changes[1], h.summary.temperature_end_K, v.temperature_K);
     assert_close(h.quiet[0].start_s, changes[0], 1e-5, 1e-5);
     assert_close(h.quiet[0].end_s, changes[1], 1e-5, 0);
     assert_close(h.summary.temperature_end_K, v.temperature_K, 1e-5, 0);
@@ -174,10 +173,10 @@ static void steam_of_the_bath_follows_if97(void **state)
     double y[MOST], worst_h = 0, worst_v = 0;
     assert_int_equal(boil_modes_start(&b, &p, y), BOIL_OK);
     for (double t = 100; t <= 180; t += 1) {
-        worst_h = fmax(worst_h, fabs(boil_bath_steam_enthalpy(&b, CELSIUS(t)) -
-                                     boil_steam_enthalpy(CELSIUS(t), p.ambient.pressure_Pa)));
-        worst_v = fmax(worst_v, fabs(boil_bath_steam_density(&b, CELSIUS(t)) /
-                                         boil_steam_density(CELSIUS(t), p.ambient.pressure_Pa) - 1));
+        worst_h = fmax(worst_h,
+                       fabs(boil_bath_steam_enthalpy(&b, CELSIUS(t)) - boil_steam_enthalpy(CELSIUS(t), p.ambient.pressure_Pa)));
+        worst_v = fmax(
+            worst_v, fabs(boil_bath_steam_density(&b, CELSIUS(t)) / boil_steam_density(CELSIUS(t), p.ambient.pressure_Pa) - 1));
     }
     print_message("steam by a quadratic: enthalpy within %.0f J/kg, density within %.1e\n", worst_h, worst_v);
     assert_true(worst_h < 200);

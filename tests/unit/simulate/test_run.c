@@ -1,5 +1,6 @@
-/* unit/simulate/test_run.c -- whole runs against sums a handbook would do by hand, and properties every run must have. The expected figures
-   of the pinned bath are worked out from energy balances with the same property tables, independently of the code. */
+/* unit/simulate/test_run.c -- whole runs against sums a handbook would do by hand, and properties every run must have. The
+   expected figures of the pinned bath are worked out from energy balances with the same property tables, independently of the
+   code. */
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_sort.h>
 #include <gsl/gsl_statistics_double.h>
@@ -107,8 +108,7 @@ static void slow_water_makes_the_bath_boil_harder(void **state)
     assert_int_equal(h.mode_changes, 0);
     boil_history_free(&h);
     h = run_actions(&p, 900, &o, &fast, 1);
-    print_message("the same in ten seconds: the surface rises %.1f times as far\n",
-                  h.additions[0].level_rise_m / rise_slow);
+    print_message("the same in ten seconds: the surface rises %.1f times as far\n", h.additions[0].level_rise_m / rise_slow);
     assert_true(h.additions[0].level_rise_m >= 5 * rise_slow);
     boil_history_free(&h);
 }
@@ -434,8 +434,8 @@ static void odd_cases_end_in_sense(void **state)
         for (int k = 0; k < 2; k++) {
             odd_case *c = &cases[i];
             boil_history h = run_actions(&c->plant, c->duration_s, &options[k], c->actions, c->count);
-            print_message("%s: ends %d at %.0f s, %zu mode changes, %zu steps\n", c->what, (int)h.end, h.end_s,
-                          h.mode_changes, h.steps);
+            print_message("%s: ends %d at %.0f s, %zu mode changes, %zu steps\n", c->what, (int)h.end, h.end_s, h.mode_changes,
+                          h.steps);
             assert_int_equal(h.end, c->end);
             assert_sane(&h);
             boil_history_free(&h);

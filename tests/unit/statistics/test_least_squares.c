@@ -21,7 +21,8 @@ typedef struct {
     formula *of;
     size_t parameters, count;
     double x[MOST_READINGS], y[MOST_READINGS];
-    double start[2][BOIL_LEAST_SQUARES_PARAMETERS], value[BOIL_LEAST_SQUARES_PARAMETERS], error[BOIL_LEAST_SQUARES_PARAMETERS], rss;
+    double start[2][BOIL_LEAST_SQUARES_PARAMETERS], value[BOIL_LEAST_SQUARES_PARAMETERS], error[BOIL_LEAST_SQUARES_PARAMETERS],
+        rss;
 } set;
 
 static double saturating(const double b[], double x) /* Misra1a, BoxBOD */
@@ -95,8 +96,8 @@ static void read_readings(set *s)
 
 static boil_least_squares_problem problem_of(set *s, const double start[])
 {
-    boil_least_squares_problem p = {.residuals = residuals_of, .context = s, .parameters = s->parameters, .count = s->count,
-                          .difference = 1e-5};
+    boil_least_squares_problem p = {
+        .residuals = residuals_of, .context = s, .parameters = s->parameters, .count = s->count, .difference = 1e-5};
     for (size_t i = 0; i < s->parameters; i++) {
         p.start[i] = start[i];
         p.low[i] = (double)-INFINITY;
@@ -210,8 +211,9 @@ static void intervals_hold_also_when_readings_err_alike(void **state)
     double naive, alone = held(0, &naive);
     assert_close(alone, 0.95, 0, scatter);
     double alike = held(0.7, &naive);
-    print_message("95 %% intervals hold %.1f %% with independent readings, %.1f %% with r = 0.7 (%.1f %% if taken for independent)\n",
-                  100 * alone, 100 * alike, 100 * naive);
+    print_message(
+        "95 %% intervals hold %.1f %% with independent readings, %.1f %% with r = 0.7 (%.1f %% if taken for independent)\n",
+        100 * alone, 100 * alike, 100 * naive);
     assert_true(alike > 0.95 - 2 * scatter);
     assert_true(naive < 0.75);
 }
@@ -278,8 +280,8 @@ static void what_the_readings_do_not_tell_has_no_interval(void **state)
     assert_true(isnan(f.of[1].error) && isnan(f.of[1].low) && isnan(f.of[1].high) && isnan(f.correlation[0][1]));
 }
 
-/* Readings of one number, 5 and 7 by turns, and 4 +- 0.25 known before. By themselves they scatter by s and do not err alike, so the
-   weighted mean of both is known in closed form. */
+/* Readings of one number, 5 and 7 by turns, and 4 +- 0.25 known before. By themselves they scatter by s and do not err alike,
+   so the weighted mean of both is known in closed form. */
 static int by_turns(void *context, const double b[], double residual[])
 {
     (void)context;

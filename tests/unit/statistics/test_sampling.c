@@ -383,8 +383,8 @@ static void indices_are_the_published_ones(void **state)
     published *table = published_open("tests/published/sobol_indices.csv");
     while (published_next(table)) {
         const bool is_g = strcmp(published_text(table, "function"), "sobol_g") == 0;
-        const boil_estimate e = estimate_of(is_g ? &of_g : &of_ishigami, published_text(table, "quantity"),
-                                            (int)published_number(table, "input"));
+        const boil_estimate e =
+            estimate_of(is_g ? &of_g : &of_ishigami, published_text(table, "quantity"), (int)published_number(table, "input"));
         const double off = e.value - published_number(table, "value");
         const double rounded = published_text(table, "status")[0] == 'V' ? 5e-5 : 5e-9;
         tally_row(&all, table, off);

@@ -22,13 +22,13 @@ static boil_metal constant_metal(double conductivity, double volumetric)
 static boil_conduction_body constant_body(int dimension, double radius_m, double conductivity, double volumetric)
 {
     return (boil_conduction_body){.dimension = dimension,
-                       .unknowns = 1,
-                       .radius_m = radius_m,
-                       .area_m2 = 1,
-                       .mass_kg = 1000 * radius_m / dimension,
-                       .density_kg_m3 = 1000,
-                       .fastest_s = 0,
-                       .metal = constant_metal(conductivity, volumetric)};
+                                  .unknowns = 1,
+                                  .radius_m = radius_m,
+                                  .area_m2 = 1,
+                                  .mass_kg = 1000 * radius_m / dimension,
+                                  .density_kg_m3 = 1000,
+                                  .fastest_s = 0,
+                                  .metal = constant_metal(conductivity, volumetric)};
 }
 
 /* First the yardstick itself: roots and coefficients of Cengel & Ghajar, Table 4-2, and the mean temperatures. */
@@ -42,9 +42,9 @@ static void series_gives_the_published_tables(void **state)
         const char *quantity = published_text(p, "quantity");
         const double want = published_number(p, "value"), allowed = published_number(p, "uncertainty");
         const bool mean = strcmp(quantity, "mean") == 0;
-        const double got = mean                              ? series_mean(&s, published_number(p, "fourier"))
+        const double got = mean                            ? series_mean(&s, published_number(p, "fourier"))
                            : strcmp(quantity, "root") == 0 ? s.root[0]
-                                                             : s.coefficient[0];
+                                                           : s.coefficient[0];
         assert_close(got, want, 0, allowed);
         double *worst = mean ? &worst_mean : &worst_root;
         *worst = fmax(*worst, fabs(got - want));
@@ -77,7 +77,7 @@ static double centre_temperature(const heating *h)
 static heating textbook_case(published *p, int unknowns)
 {
     boil_conduction_body b = constant_body((int)published_number(p, "dimension"), published_number(p, "radius_m"),
-                                published_number(p, "conductivity_W_mK"), published_number(p, "volumetric_J_m3K"));
+                                           published_number(p, "conductivity_W_mK"), published_number(p, "volumetric_J_m3K"));
     b.unknowns = unknowns;
     heating h = heating_start(&b, published_number(p, "start_C"), published_number(p, "fluid_C"),
                               published_number(p, "coefficient_W_m2K"));
@@ -170,8 +170,8 @@ static void mean_follows_the_series(void **state)
             b.fastest_s = 0;
             double at = 0;
             const double worst = worst_against_series(&b, biot[i], 5e-4, &at);
-            print_message("%s Bi %g, n %d: off %+.2f %% of the rise at Fo %.3f\n", name[d], biot[i], b.unknowns,
-                          100 * worst, at);
+            print_message("%s Bi %g, n %d: off %+.2f %% of the rise at Fo %.3f\n", name[d], biot[i], b.unknowns, 100 * worst,
+                          at);
             assert_close(worst, 0, 0, 0.01);
         }
     }
@@ -215,8 +215,8 @@ static void no_unknown_is_fast(void **state)
             worst_ever = fmax(worst_ever, fastest_rate(&b, HUGE_VAL));
         }
     }
-    print_message("fastest answer at 1 s asked: %.2f 1/s to 5000 W/m2K, %.2f 1/s at an infinite coefficient\n",
-                  worst_bath, worst_ever);
+    print_message("fastest answer at 1 s asked: %.2f 1/s to 5000 W/m2K, %.2f 1/s at an infinite coefficient\n", worst_bath,
+                  worst_ever);
     assert_true(worst_bath < 1.01);
     assert_true(worst_ever < 2.9);
 }

@@ -13,10 +13,10 @@ static void natural_convection_gives_the_published_values(void **state)
         const double k = published_number(p, "conductivity_W_mK"), height = published_number(p, "height_m");
         const double difference = published_number(p, "difference_K");
         const boil_convection_liquid f = {.density_kg_m3 = 1,
-                               .heat_capacity_J_kgK = k / published_number(p, "diffusivity_m2_s"),
-                               .viscosity_Pa_s = published_number(p, "viscosity_m2_s"),
-                               .conductivity_W_mK = k,
-                               .expansion_1_K = published_number(p, "expansion_1_K")};
+                                          .heat_capacity_J_kgK = k / published_number(p, "diffusivity_m2_s"),
+                                          .viscosity_Pa_s = published_number(p, "viscosity_m2_s"),
+                                          .conductivity_W_mK = k,
+                                          .expansion_1_K = published_number(p, "expansion_1_K")};
         const double h = boil_convection_natural(&f, height, difference);
         const double got = strcmp(published_text(p, "quantity"), "nusselt") == 0
                                ? h * height / k
@@ -36,9 +36,9 @@ static void gas_stirred_liquid_gives_the_evaluated_values(void **state)
     published *p = published_open("tests/published/gas_stirred.csv");
     while (published_next(p)) {
         const boil_convection_liquid f = {.density_kg_m3 = published_number(p, "density_kg_m3"),
-                               .heat_capacity_J_kgK = published_number(p, "heat_capacity_J_kgK"),
-                               .viscosity_Pa_s = published_number(p, "viscosity_Pa_s"),
-                               .conductivity_W_mK = published_number(p, "conductivity_W_mK")};
+                                          .heat_capacity_J_kgK = published_number(p, "heat_capacity_J_kgK"),
+                                          .viscosity_Pa_s = published_number(p, "viscosity_Pa_s"),
+                                          .conductivity_W_mK = published_number(p, "conductivity_W_mK")};
         const double got = boil_convection_stirred(&f, published_number(p, "gas_velocity_m_s"));
         const double want = published_number(p, "value");
         worst = fmax(worst, fabs(got / want - 1));
@@ -52,10 +52,10 @@ static void gas_stirred_liquid_gives_the_evaluated_values(void **state)
 static boil_convection_liquid bath(void)
 {
     return (boil_convection_liquid){.density_kg_m3 = 1450,
-                         .heat_capacity_J_kgK = 3300,
-                         .viscosity_Pa_s = 2e-3,
-                         .conductivity_W_mK = 0.65,
-                         .expansion_1_K = 5e-4};
+                                    .heat_capacity_J_kgK = 3300,
+                                    .viscosity_Pa_s = 2e-3,
+                                    .conductivity_W_mK = 0.65,
+                                    .expansion_1_K = 5e-4};
 }
 
 static void blend_tends_to_its_two_limits(void **state)

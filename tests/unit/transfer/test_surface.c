@@ -52,8 +52,8 @@ static void exchange_solve(exchange *x)
 {
     liquor l = {x->activity, 0}, *at = &l;
     boil_vapour_pressure vapour = {liquor_pressure, &at};
-    x->outcome = boil_surface_exchange(&x->losses, &x->ambient, &vapour, x->area_m2, x->liquid_K, x->steam_kg_s,
-                                       x->guess_K, &x->flow);
+    x->outcome =
+        boil_surface_exchange(&x->losses, &x->ambient, &vapour, x->area_m2, x->liquid_K, x->steam_kg_s, x->guess_K, &x->flow);
     x->asked = l.asked;
 }
 
@@ -150,8 +150,7 @@ static void compare_surface(const char *quantity, bool skin, double humidity, do
     }
     published_close(table);
     assert_true(rows > 0);
-    print_message("%s, skin %s: %d rows, %+.1f %% to %+.1f %%\n", quantity, skin ? "on" : "off", rows, 100 * least,
-                  100 * most);
+    print_message("%s, skin %s: %d rows, %+.1f %% to %+.1f %%\n", quantity, skin ? "on" : "off", rows, 100 * least, 100 * most);
 }
 
 static void evaporation_agrees_with_a_handbook(void **state)
@@ -238,8 +237,7 @@ static void a_pool_lies_between_still_and_active_ones(void **state)
     exchange_solve(&x);
     double plain =
         (89 + 78.2 * 0.3) * 1e-3 * (boil_water_saturation_pressure(301.15) - boil_ambient_vapour_pressure(&x.ambient));
-    print_message("pool at 28 degC: %.3f of the plain formula (measured 0.74 still, 1.26 active)\n",
-                  evaporation_W(&x) / plain);
+    print_message("pool at 28 degC: %.3f of the plain formula (measured 0.74 still, 1.26 active)\n", evaporation_W(&x) / plain);
     assert_true(evaporation_W(&x) / plain > 0.74);
     assert_true(evaporation_W(&x) / plain < 1.26);
 }
@@ -546,9 +544,7 @@ static exchange random_exchange(uint64_t *seed)
     x.steam_kg_s = next_random(seed) < 0.3 ? 0 : pow(10, -5 + 5 * next_random(seed));
     double boiling = x.ambient.pressure_Pa / boil_water_saturation_pressure(x.liquid_K);
     double which = next_random(seed); /* at the boiling point, a little above, or quiet */
-    x.activity = which < 0.2   ? boiling
-                 : which < 0.4 ? boiling * (1 + pow(10, -12 * next_random(seed)))
-                               : next_random(seed);
+    x.activity = which < 0.2 ? boiling : which < 0.4 ? boiling * (1 + pow(10, -12 * next_random(seed))) : next_random(seed);
     x.activity = fmin(x.activity, 1);
     return x;
 }
@@ -610,8 +606,7 @@ static void the_outside_of_the_insulation_is_in_balance(void **state)
     for (double liquid = 253.15; liquid < 473; liquid += 10.5) {
         for (t.insulation_m = 1e-3; t.insulation_m < 0.5; t.insulation_m *= 3) {
             double flux = boil_wall_coefficient(&l, &t, &r, liquid) * (liquid - r.temperature_K);
-            double outside = liquid - flux * t.insulation_m / l.insulation_conductivity_W_mK,
-                   d = outside - r.temperature_K;
+            double outside = liquid - flux * t.insulation_m / l.insulation_conductivity_W_mK, d = outside - r.temperature_K;
             double leaves =
                 1.31 * cbrt(fabs(d)) * d + 0.95 * BOIL_STEFAN_BOLTZMANN * (pow(outside, 4) - pow(r.temperature_K, 4));
             assert_close(leaves, flux, 1e-9, 1e-9);

@@ -18,9 +18,9 @@ static void drift_velocity(void **state)
     double worst = 0;
     published *table = published_open("tests/published/drift_velocity.csv");
     while (published_next(table)) {
-        const double v = boil_swell_drift_velocity(&p, published_number(table, "surface_tension_N_m"),
-                                                  published_number(table, "liquid_kg_m3"),
-                                                  published_number(table, "vapour_kg_m3"));
+        const double v =
+            boil_swell_drift_velocity(&p, published_number(table, "surface_tension_N_m"),
+                                      published_number(table, "liquid_kg_m3"), published_number(table, "vapour_kg_m3"));
         const double value = published_number(table, "value");
         assert_close(v / 1.53, value, 0, published_number(table, "absolute"));
         worst = fmax(worst, fabs(v / 1.53 / value - 1));

@@ -13,11 +13,8 @@
 /* A 100 gal bath, judgement numbers: 0.556 m2, 0.68 m deep, 1450 kg/m3. */
 static boil_water_layer_stirring hundred_gallons(void)
 {
-    return (boil_water_layer_stirring){.area_m2 = 0.556,
-                                 .depth_m = 0.68,
-                                 .bath_kg_m3 = 1450,
-                                 .water_kg_m3 = 965,
-                                 .mixing_time_s = HUGE_VAL};
+    return (boil_water_layer_stirring){
+        .area_m2 = 0.556, .depth_m = 0.68, .bath_kg_m3 = 1450, .water_kg_m3 = 965, .mixing_time_s = HUGE_VAL};
 }
 
 /* Stirred by a power in W/kg, with the mixing time that belongs to it. */
@@ -142,7 +139,8 @@ static void erosion_follows_the_cover(void **state)
     const boil_water_layer_law law = boil_water_layer_law_default();
     boil_water_layer_stirring s = hundred_gallons();
     s.interface_m_s = 0.1;
-    assert_close(boil_water_layer_mixing(&law, &s, 5, 0.4, NULL), 0.4 * boil_water_layer_mixing(&law, &s, 5, 1, NULL), 1e-12, 0);
+    assert_close(boil_water_layer_mixing(&law, &s, 5, 0.4, NULL), 0.4 * boil_water_layer_mixing(&law, &s, 5, 1, NULL), 1e-12,
+                 0);
 }
 
 static void nothing_stirs_nothing_mixes(void **state)

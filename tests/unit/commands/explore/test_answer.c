@@ -19,8 +19,13 @@
 /* Inputs uniform from low to high; nothing made yet. */
 static void begin(explore_answer *s, size_t inputs, double low, double high, size_t points, size_t loads)
 {
-    *s = (explore_answer){.title = "A study", .path = "a.bath", .limit_s = 120, .freeboard_limit_m = 0.15, .input_count = inputs,
-                 .plan = {inputs, points, 8, 1}, .load_count = loads};
+    *s = (explore_answer){.title = "A study",
+                          .path = "a.bath",
+                          .limit_s = 120,
+                          .freeboard_limit_m = 0.15,
+                          .input_count = inputs,
+                          .plan = {inputs, points, 8, 1},
+                          .load_count = loads};
     for (size_t i = 0; i < inputs; i++) {
         snprintf(s->inputs[i].words, sizeof s->inputs[i].words, "heat x%zu", i + 1);
         snprintf(s->inputs[i].as_written, sizeof s->inputs[i].as_written, "%g to %g", low, high);
@@ -318,17 +323,30 @@ static char *small_study(void)
 static void broken_files_are_refused(void **state)
 {
     (void)state;
-    static const char *const broken[][2] = {
-        {"# rows of a study", "# rows"},       {"version = ", "version = 9."},      {"# plan = 1 8 1", "# plan = 1 1 1"},
-        {"# plan = 1 8 1", "# plan = 0 8 1"},  {"# plan = 1 8 1", "# plan = 9999999999 8 1"},
-        {"# plan = 1 8 1", "# plan = 1048576 32 1"}, {"# plan = 1 8 1", "# plan = x"},
-        {"# plan = 1 8 1", "# plan = 1 8 99999999999"},
-        {"is = 18 0", "is = 19 0"},            {"is = 18 0", "is = -1 0"},          {"is = 18 0", "is = 2147483648 0"},
-        {"is = 18 0", "is = 18 4"},            {"is = 18 0 0 1", "is = 18 0 1 0"},  {"is = 18 0 0 1", "is = 18 0 nan 1"},
-        {"row,", "rows,"},                     {"done", "undone"},                  {"\n0,", "\n4000000000,"},
-        {"\n0,", "\n-1,"},                     {"\n0,", "\n0,,"},                   {"\n0,", "\n0;"},
-        {"\n1,", "\n0,"},                      {"# input", "# input = x\n# steps = 1000\n# input"},
-        {"# load = 0", "# load = x"},          {"# input", "# nothing = 1\n# input"}};
+    static const char *const broken[][2] = {{"# rows of a study", "# rows"},
+                                            {"version = ", "version = 9."},
+                                            {"# plan = 1 8 1", "# plan = 1 1 1"},
+                                            {"# plan = 1 8 1", "# plan = 0 8 1"},
+                                            {"# plan = 1 8 1", "# plan = 9999999999 8 1"},
+                                            {"# plan = 1 8 1", "# plan = 1048576 32 1"},
+                                            {"# plan = 1 8 1", "# plan = x"},
+                                            {"# plan = 1 8 1", "# plan = 1 8 99999999999"},
+                                            {"is = 18 0", "is = 19 0"},
+                                            {"is = 18 0", "is = -1 0"},
+                                            {"is = 18 0", "is = 2147483648 0"},
+                                            {"is = 18 0", "is = 18 4"},
+                                            {"is = 18 0 0 1", "is = 18 0 1 0"},
+                                            {"is = 18 0 0 1", "is = 18 0 nan 1"},
+                                            {"row,", "rows,"},
+                                            {"done", "undone"},
+                                            {"\n0,", "\n4000000000,"},
+                                            {"\n0,", "\n-1,"},
+                                            {"\n0,", "\n0,,"},
+                                            {"\n0,", "\n0;"},
+                                            {"\n1,", "\n0,"},
+                                            {"# input", "# input = x\n# steps = 1000\n# input"},
+                                            {"# load = 0", "# load = x"},
+                                            {"# input", "# nothing = 1\n# input"}};
     char *text = small_study();
     assert_true(reads(text, strlen(text)));
     for (size_t i = 0; i < sizeof broken / sizeof broken[0]; i++) {

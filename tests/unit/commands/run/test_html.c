@@ -170,9 +170,13 @@ static void pages_of_shipped_scenarios_are_sound(void **state)
 static void a_hostile_title_is_only_a_title(void **state)
 {
     (void)state;
-    static const char *const hostile[] = {
-        "</title></h1><script>alert(1)</script>", "\" onload=\"alert(1)", "&lt;b&gt; &amp; &#60;script&#62; ]]>", "--><!--",
-        "\x01\x02\x1b[31m\x7f\xff\xfe\xc0\xaf \xe2\x80\xae", "' style='position:fixed", "%s%n%d"};
+    static const char *const hostile[] = {"</title></h1><script>alert(1)</script>",
+                                          "\" onload=\"alert(1)",
+                                          "&lt;b&gt; &amp; &#60;script&#62; ]]>",
+                                          "--><!--",
+                                          "\x01\x02\x1b[31m\x7f\xff\xfe\xc0\xaf \xe2\x80\xae",
+                                          "' style='position:fixed",
+                                          "%s%n%d"};
     static char title[80];
     carried_out c;
     carry_out(&c, "scenarios/water-while-quiet.bath", 10);
@@ -239,7 +243,8 @@ static void write_many(const char *path)
     assert_non_null(f);
     fputs("duration = 4 h\n[tank]\nshape = box\nlength = 72 in\nwidth = 36 in\ndepth = 30 in\nlevel = 20 in\n"
           "[bath]\nsalts = 100 % NaOH\nboiling point = 285 degF\n[heat]\ninput = 330 kBtu/h\n[schedule]\n"
-          "every 2 min from 0:01 to 3:59  load 1 lb, bar 1/2 in, for 1 min\n1:00 heat 90 %\n", f);
+          "every 2 min from 0:01 to 3:59  load 1 lb, bar 1/2 in, for 1 min\n1:00 heat 90 %\n",
+          f);
     assert_int_equal(fclose(f), 0);
 }
 

@@ -184,12 +184,10 @@ static void a_calm_shift_has_a_calm_verdict(void **state)
     shift_begin(&the, 8);
     assert_verdict("8 of 8 loads back within 2 min; least freeboard 7.1 in at 7:22; nothing above NOTICE");
     the.loads[2].recovery_s = 200;
-    assert_verdict(
-        "7 of 8 loads back within 2 min, the slowest in 3.3 min; least freeboard 7.1 in at 7:22; nothing above "
-        "NOTICE");
+    assert_verdict("7 of 8 loads back within 2 min, the slowest in 3.3 min; least freeboard 7.1 in at 7:22; nothing above "
+                   "NOTICE");
     the.loads[7].recovery_s = NEVER;
-    assert_verdict(
-        "6 of 8 loads back within 2 min, 1 not at all; least freeboard 7.1 in at 7:22; nothing above NOTICE");
+    assert_verdict("6 of 8 loads back within 2 min, 1 not at all; least freeboard 7.1 in at 7:22; nothing above NOTICE");
     shift_begin(&the, 0);
     assert_verdict("least freeboard 7.1 in at 7:22; nothing above NOTICE");
 }
@@ -199,17 +197,14 @@ static void the_gravest_finding_comes_first(void **state)
     (void)state;
     shift_begin(&the, 1);
     set_found(&the, finding("freeboard-low", "freeboard below the limit", BOIL_CAUTION, 4920));
-    assert_verdict(
-        "CAUTION at 7:22: freeboard below the limit; 1 of 1 loads back within 2 min; least freeboard 7.1 in at "
-        "7:22");
+    assert_verdict("CAUTION at 7:22: freeboard below the limit; 1 of 1 loads back within 2 min; least freeboard 7.1 in at "
+                   "7:22");
     set_possible(&the, finding("overflow", "the boiling surface reaches the rim", BOIL_DANGER, 5000));
-    assert_verdict(
-        "DANGER (possible) at 7:23: the boiling surface reaches the rim; 1 of 1 loads back within 2 min; least "
-        "freeboard 7.1 in at 7:22");
+    assert_verdict("DANGER (possible) at 7:23: the boiling surface reaches the rim; 1 of 1 loads back within 2 min; least "
+                   "freeboard 7.1 in at 7:22");
     set_found(&the, finding("water-layer", "water floats on the quiet bath", BOIL_DANGER, 4920));
-    assert_verdict(
-        "DANGER at 7:22: water floats on the quiet bath; 1 of 1 loads back within 2 min; least freeboard 7.1 in "
-        "at 7:22; it may boil over at 7:23");
+    assert_verdict("DANGER at 7:22: water floats on the quiet bath; 1 of 1 loads back within 2 min; least freeboard 7.1 in "
+                   "at 7:22; it may boil over at 7:23");
 }
 
 static void a_stopped_run_says_so_first(void **state)
@@ -222,9 +217,8 @@ static void a_stopped_run_says_so_first(void **state)
     the.outcome.central.stop_value = 0.7000001;
     the.outcome.central.stop_limit = 0.7;
     the.outcome.central.stop_unit = "kg/kg";
-    assert_verdict(
-        "STOPPED at 7:10: sodium hydroxide strength reached 0.7 kg/kg, where the known range ends; 1 of 1 loads "
-        "back within 2 min; least freeboard 7.1 in at 7:22; nothing above NOTICE");
+    assert_verdict("STOPPED at 7:10: sodium hydroxide strength reached 0.7 kg/kg, where the known range ends; 1 of 1 loads "
+                   "back within 2 min; least freeboard 7.1 in at 7:22; nothing above NOTICE");
 }
 
 static void a_bath_that_never_boils_says_what_it_needs(void **state)
@@ -250,8 +244,7 @@ static void the_sheet_has_a_line_a_load_and_an_addition(void **state)
     assert_in_range(widest_of(text), 60, 100);
     assert_says(text, "6:05  load                                6:05     50 s  281.9    90 s\n");
     assert_says(text, "6:35  load                                kept        -  281.9    90 s\n");
-    assert_says(text,
-                "7:00  water                               kept        -                 +16.7   x1.3 0.728  0.4\n");
+    assert_says(text, "7:00  water                               kept        -                 +16.7   x1.3 0.728  0.4\n");
     free(text);
 }
 
@@ -302,8 +295,8 @@ static void the_account_is_in_all_per_load_and_per_hundredweight(void **state)
     assert_says(text, " vapour given off                         44.1 lb        5.51 lb               11.0 lb\n");
     assert_says(text, " bath liquid carried out by parts         1.76 lb ");
     assert_says(text, "  of it salts                            0.882 lb ");
-    static const char *const absent[] = {"hand", "valve", "lid", "salts added", "dry", "ready", "evaporated",
-                                         "floating", "Automatic", "Dry salt", "Cooling"};
+    static const char *const absent[] = {"hand",       "valve",    "lid",       "salts added", "dry",    "ready",
+                                         "evaporated", "floating", "Automatic", "Dry salt",    "Cooling"};
     for (size_t i = 0; i < sizeof absent / sizeof absent[0]; i++)
         if (strstr(text, absent[i]) != NULL)
             fail_msg("'%s' is said of a run that has none:\n%s", absent[i], text);
@@ -429,8 +422,7 @@ static void a_report_says_what_it_must(void **state)
     set_possible(&the, finding("overflow", "the boiling surface reaches the rim", BOIL_DANGER, 5000));
     char *text = whole_report(UNITS_US, false);
     assert_in_range(widest_of(text), 80, 130); /* the verdict is one line, however long */
-    assert_says(text,
-                " CAUTION     7:22  freeboard below the limit: 7.9 in, limit 3.9 in\n                   Do this.\n");
+    assert_says(text, " CAUTION     7:22  freeboard below the limit: 7.9 in, limit 3.9 in\n                   Do this.\n");
     assert_says(text, "if the water mixes in three times faster (possible):\n DANGER      7:23  the boiling surface");
     assert_says(text, "never a permission");
     assert_says(text, "eyewash");

@@ -67,8 +67,8 @@ static void heat_of_dilution(void **unused)
     more = much;
     more.water += 1;
     double h_w = a.heat.water + a.dilution_J_kg;
-    double free_J = boil_solution_heat(&much, a.temperature_K).enthalpy_J + h_w -
-                    boil_solution_heat(&more, a.temperature_K).enthalpy_J;
+    double free_J =
+        boil_solution_heat(&much, a.temperature_K).enthalpy_J + h_w - boil_solution_heat(&more, a.temperature_K).enthalpy_J;
     assert_close(free_J, a.dilution_J_kg, 1e-3, 0);
     assert_true(a.dilution_J_kg > 3e5);
     assert_close(a.crystals_from_K, boil_solubility_liquidus(0.5), 0, 1e-6); /* of hydroxide alone: its liquidus */
@@ -80,8 +80,8 @@ static void rows_of_a_table(void **unused)
     size_t count;
     boil_plant p = caustic_of(0.5);
     const solution_table tables[] = {{DIM_FRACTION, 0.40, 0.55, 0.05},
-                                    {DIM_CONCENTRATION, 500, 800, 100},
-                                    {DIM_TEMPERATURE, BOIL_ZERO_CELSIUS + 130, BOIL_ZERO_CELSIUS + 145, 5}};
+                                     {DIM_CONCENTRATION, 500, 800, 100},
+                                     {DIM_TEMPERATURE, BOIL_ZERO_CELSIUS + 130, BOIL_ZERO_CELSIUS + 145, 5}};
     for (int k = 0; k < 3; k++) {
         solution_answer *rows = solution_rows(&p, &tables[k], &count);
         assert_non_null(rows);
