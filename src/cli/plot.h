@@ -2,7 +2,7 @@
 #ifndef CLI_PLOT_H
 #define CLI_PLOT_H
 
-#include "describe/picture.h"
+#include "pictures/picture.h"
 
 typedef struct {
     const char *path; /* NULL: not asked for */

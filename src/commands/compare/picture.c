@@ -2,8 +2,8 @@
 
 #include <math.h>
 
-#include "describe/picture_actions.h"
-#include "describe/picture_frame.h"
+#include "pictures/picture_actions.h"
+#include "pictures/picture_frame.h"
 
 bool compare_picture(const compare_answer *c, const boil_history *trace_a, const boil_history *trace_b, unit_system s,
                      picture_format format, picture_drawn *drawn, picture_problem *problem)

@@ -4,7 +4,7 @@
 
 #include "base/format.h"
 #include "commands/compare/answer.h"
-#include "describe/picture.h"
+#include "pictures/picture.h"
 
 /* Traces: see describe/trace.h. */
 bool compare_picture(const compare_answer *c, const boil_history *trace_a, const boil_history *trace_b, unit_system s,

@@ -4,7 +4,7 @@
 
 #include "commands/explore/grid.h"
 #include "commands/explore/statistics.h"
-#include "describe/picture_frame.h"
+#include "pictures/picture_frame.h"
 
 #define FINDINGS_DRAWN ((size_t)20)
 #define INPUTS_DRAWN ((size_t)8)

@@ -5,7 +5,7 @@
 
 #include "base/format.h"
 #include "commands/explore/answer.h"
-#include "describe/picture.h"
+#include "pictures/picture.h"
 
 bool explore_picture(const explore_answer *s, unit_system system, picture_format format, picture_drawn *drawn,
                      picture_problem *problem);

@@ -7,7 +7,7 @@
 
 #include "base/format.h"
 #include "describe/outcome.h"
-#include "describe/picture.h"
+#include "pictures/picture.h"
 
 /* `drawn`: the picture as SVG; without bytes the page says why there is none, from `problem`. */
 void page(const outcome *o, unit_system s, const picture_drawn *drawn, const picture_problem *problem, FILE *to);

@@ -4,7 +4,7 @@
 
 #include "base/format.h"
 #include "commands/run/html_common.h"
-#include "describe/picture.h"
+#include "pictures/picture.h"
 
 extern const char page_style[]; /* CSS */
 

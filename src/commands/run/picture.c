@@ -1,8 +1,8 @@
 #include "commands/run/picture.h"
 
-#include "describe/picture_actions.h"
-#include "describe/picture_frame.h"
-#include "describe/picture_marks.h"
+#include "pictures/picture_actions.h"
+#include "pictures/picture_frame.h"
+#include "pictures/picture_marks.h"
 
 bool run_picture(const outcome *o, const boil_history *trace, unit_system s, picture_format format, picture_drawn *drawn,
                  picture_problem *problem)

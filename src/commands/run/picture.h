@@ -5,7 +5,7 @@
 
 #include "base/format.h"
 #include "describe/outcome.h"
-#include "describe/picture.h"
+#include "pictures/picture.h"
 
 /* `trace`: see describe/trace.h. */
 bool run_picture(const outcome *o, const boil_history *trace, unit_system s, picture_format format, picture_drawn *drawn,

@@ -3,7 +3,7 @@
 #include <math.h>
 
 #include "commands/size/text.h"
-#include "describe/picture_frame.h"
+#include "pictures/picture_frame.h"
 
 typedef struct {
     const size_answer *a;

@@ -3,7 +3,7 @@
 #define COMMANDS_SIZE_PICTURE_H
 
 #include "commands/size/curve.h"
-#include "describe/picture.h"
+#include "pictures/picture.h"
 
 bool size_picture(const size_answer *a, const size_curve *c, unit_system s, picture_format format, picture_drawn *drawn,
                   picture_problem *problem);

@@ -1,10 +1,10 @@
-#include "describe/picture_marks.h"
+#include "pictures/picture_marks.h"
 
 #include <math.h>
 #include <string.h>
 
 #include "describe/finding_words.h"
-#include "describe/picture_frame.h"
+#include "pictures/picture_frame.h"
 
 /* A mark is as wide as three characters of some eighty. */
 static const double mark_share = 3.0 / 80;

@@ -1,4 +1,4 @@
-#include "describe/picture_frame.h"
+#include "pictures/picture_frame.h"
 
 #include <math.h>
 #include <string.h>

@@ -1,10 +1,10 @@
-/* describe/picture_actions.h -- what was done, as bars over time: loads in lanes of their own, below them water, salts and
+/* pictures/picture_actions.h -- what was done, as bars over time: loads in lanes of their own, below them water, salts and
    liquid, below those what was switched. */
-#ifndef DESCRIBE_PICTURE_ACTIONS_H
-#define DESCRIBE_PICTURE_ACTIONS_H
+#ifndef PICTURES_PICTURE_ACTIONS_H
+#define PICTURES_PICTURE_ACTIONS_H
 
 #include "describe/outcome.h"
-#include "describe/picture.h"
+#include "pictures/picture.h"
 
 typedef enum { BAR_LOAD, BAR_WATER, BAR_SALTS, BAR_LIQUID, BAR_SWITCHED, BAR_KINDS } bar_kind;
 

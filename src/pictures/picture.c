@@ -1,6 +1,6 @@
 /* realpath is in XSI, beyond base POSIX */
 #define _XOPEN_SOURCE 700
-#include "describe/picture.h"
+#include "pictures/picture.h"
 
 #include <dirent.h>
 #include <errno.h>

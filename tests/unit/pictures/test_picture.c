@@ -8,10 +8,10 @@
 #include <unistd.h>
 
 #include "commands/run/picture.h"
-#include "describe/picture.h"
-#include "describe/picture_actions.h"
-#include "describe/picture_frame.h"
-#include "describe/picture_marks.h"
+#include "pictures/picture.h"
+#include "pictures/picture_actions.h"
+#include "pictures/picture_frame.h"
+#include "pictures/picture_marks.h"
 #include "describe/trace.h"
 #include "support/printed.h"
 

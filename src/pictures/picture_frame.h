@@ -1,12 +1,12 @@
-/* describe/picture_frame.h -- what every picture over time is told besides its traces: clock, units, lines across, and title.
+/* pictures/picture_frame.h -- what every picture over time is told besides its traces: clock, units, lines across, and title.
    */
-#ifndef DESCRIBE_PICTURE_FRAME_H
-#define DESCRIBE_PICTURE_FRAME_H
+#ifndef PICTURES_PICTURE_FRAME_H
+#define PICTURES_PICTURE_FRAME_H
 
 #include "base/format.h"
 #include "base/text.h"
 #include "describe/outcome.h"
-#include "describe/picture.h"
+#include "pictures/picture.h"
 
 /* Columns of a line of text: in a drawing, and in the terminal. */
 #define PICTURE_COLUMNS ((size_t)132)

@@ -1,10 +1,10 @@
-/* describe/picture_marks.h -- the findings as numbered marks over time, with a list of what they say. */
-#ifndef DESCRIBE_PICTURE_MARKS_H
-#define DESCRIBE_PICTURE_MARKS_H
+/* pictures/picture_marks.h -- the findings as numbered marks over time, with a list of what they say. */
+#ifndef PICTURES_PICTURE_MARKS_H
+#define PICTURES_PICTURE_MARKS_H
 
 #include "base/format.h"
 #include "describe/outcome.h"
-#include "describe/picture.h"
+#include "pictures/picture.h"
 
 /* Listed at most; one line then tells how many more there are. */
 #define MARKS_MAX ((size_t)14)

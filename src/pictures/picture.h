@@ -1,10 +1,10 @@
-/* describe/picture.h -- the one way to a picture: a script of plots/ is carried out by gnuplot in a private temporary folder
+/* pictures/picture.h -- the one way to a picture: a script of plots/ is carried out by gnuplot in a private temporary folder
    that holds its inputs.
 
    Nothing a person wrote can reach gnuplot as code: it is started without a shell, it is given no word of a person's on
    its command line, all names of files are ours, and texts stand in tab-separated files that scripts read as data. */
-#ifndef DESCRIBE_PICTURE_H
-#define DESCRIBE_PICTURE_H
+#ifndef PICTURES_PICTURE_H
+#define PICTURES_PICTURE_H
 
 #include <stdbool.h>
 #include <stddef.h>
