@@ -40,3 +40,26 @@ formatted_text finding_clock(const outcome *o, const boil_finding *f)
 {
     return isnan(f->time_s) ? (formatted_text){""} : format_clock(o->scenario->start_s, f->time_s);
 }
+
+static const char *colour_of(boil_severity s)
+{
+    switch (s) {
+    case BOIL_NOTICE:
+        return "\033[1;34m";
+    case BOIL_CAUTION:
+        return "\033[1;33m";
+    case BOIL_WARNING:
+        return "\033[1;35m";
+    case BOIL_DANGER:
+        break;
+    }
+    return "\033[1;37;41m";
+}
+
+void finding_severity_print(FILE *to, boil_severity s, bool colour)
+{
+    if (colour)
+        fprintf(to, "%s%s\033[0m", colour_of(s), boil_severity_word(s));
+    else
+        fputs(boil_severity_word(s), to);
+}

@@ -2,6 +2,9 @@
 #ifndef DESCRIBE_FINDING_WORDS_H
 #define DESCRIBE_FINDING_WORDS_H
 
+#include <stdbool.h>
+#include <stdio.h>
+
 #include "base/format.h"
 #include "describe/outcome.h"
 
@@ -13,5 +16,8 @@ typedef struct {
 finding_words finding_words_of(const outcome *o, const boil_finding *f, unit_system s);
 
 formatted_text finding_clock(const outcome *o, const boil_finding *f); /* "9:05"; nothing when it holds for the whole run */
+
+/* The signal word, in its colour where one is wanted [ANSI Z535: red, orange, yellow, blue; a terminal has no orange]. */
+void finding_severity_print(FILE *to, boil_severity s, bool colour);
 
 #endif

@@ -7,8 +7,8 @@
 #include "base/text.h"
 #include "commands/explore/grid.h"
 #include "commands/explore/statistics.h"
+#include "describe/finding_words.h"
 #include "describe/report.h"
-#include "describe/severity.h"
 
 #define LOADS_LISTED ((size_t)24)
 
@@ -123,7 +123,7 @@ static void odds(const writing *w)
     fputs("\nFindings                                              chance      95 % interval\n", w->to);
     for (size_t i = 0; i < n; i++) {
         fputc(' ', w->to);
-        severity_print(w->to, found[i].gravest, w->colour);
+        finding_severity_print(w->to, found[i].gravest, w->colour);
         fprintf(w->to, "%*s %s %8s      %s\n", 8 - (int)strlen(boil_severity_word(found[i].gravest)), "",
                 text_fitted(found[i].title, 41).text, percent(found[i].odds.chance).text, interval(&found[i].odds).text);
     }

@@ -10,7 +10,6 @@
 #include "commands/run/sheet.h"
 #include "describe/finding_words.h"
 #include "describe/report.h"
-#include "describe/severity.h"
 #include "describe/verdict.h"
 
 typedef struct {
@@ -65,7 +64,7 @@ static void title(const report_to *r)
 static void finding(const report_to *r, const boil_finding *f)
 {
     fputc(' ', r->to);
-    severity_print(r->to, f->severity, r->colour);
+    finding_severity_print(r->to, f->severity, r->colour);
     int used = 1 + (int)strlen(boil_severity_word(f->severity));
     used += fprintf(r->to, "%*s%8s", 9 - used, "", finding_clock(r->o, f).text);
     text_wrapped(r->to, finding_words_of(r->o, f, r->system).text, used, 19, REPORT_WIDTH);
