@@ -85,10 +85,10 @@ static void parts(void)
     boil_plant p = trough();
     boil_bath b;
     boil_rates_view v;
-    double y[BATH_FIXED], rates[BATH_FIXED], T = 0;
+    double y[BOIL_STATE_FIXED], rates[BOIL_STATE_FIXED], T = 0;
     if (boil_modes_start(&b, &p, y) != BOIL_OK)
         return;
-    boil_mixture m = {y[BATH_WATER], {y[BATH_NAOH], y[BATH_NANO3], y[BATH_NANO2]}};
+    boil_mixture m = {y[BOIL_STATE_BATH_WATER], {y[BOIL_STATE_BATH_NAOH], y[BOIL_STATE_BATH_NANO3], y[BOIL_STATE_BATH_NANO2]}};
     boil_solution_guess guess = {0, 0};
     boil_slope slope;
     double water = m.water, sum = 0, start = now();
@@ -104,9 +104,9 @@ static void parts(void)
     printf("enthalpy with its derivatives    %4.0f ns\n", (now() - start) / MANY * 1e9);
     start = now();
     for (int i = 0; i < MANY; i++) {
-        y[BATH_WATER] = water * (1 + 1e-6 * (i % 100));
+        y[BOIL_STATE_BATH_WATER] = water * (1 + 1e-6 * (i % 100));
         boil_rates_at(&b, 0, y, &v, rates);
-        sum += rates[BATH_WATER];
+        sum += rates[BOIL_STATE_BATH_WATER];
     }
     printf("rates of the whole bath          %4.0f ns   (%g)\n", (now() - start) / MANY * 1e9, sum > 0 ? 1.0 : 0.0);
     boil_bath_free(&b);

@@ -61,7 +61,7 @@ static int set_there(boil_charge_work *f)
 }
 
 /* Nothing goes into a bath that boils or soon would, and no water onto a hot one that does not boil. */
-static void look_for_heat(boil_charge_work *f)
+static void refuse_hot_bath(boil_charge_work *f)
 {
     boil_charge_plan *plan = f->plan;
     double boils_K = boil_charge_work_boils_at(f, &f->there);
@@ -93,7 +93,7 @@ static void set_amounts(boil_charge_work *f)
     plan->water_level_m = plan->water_kg / (boil_water_density(c->added_K) * f->area_m2);
     plan->all_put_in = !(c->from_level_m > 0) && !(c->liquid_fraction > 0);
     if (c->from_level_m > 0)
-        look_for_heat(f);
+        refuse_hot_bath(f);
 }
 
 /* All the steps --------------------------------------------------------------------------------------------------- */
@@ -126,7 +126,7 @@ static int fill(boil_charge_work *f)
     return BOIL_OK;
 }
 
-static void look_for_room(boil_charge_plan *plan, const boil_plant *p)
+static void refuse_full_tank(boil_charge_plan *plan, const boil_plant *p)
 {
     if (fmax(plan->filled_level_m, plan->hot_level_m) > p->tank.depth_m - p->limits.freeboard_m)
         plan->end = BOIL_CHARGE_NO_FREEBOARD;
@@ -197,7 +197,7 @@ static int find_water_pace(const boil_charge_work *f, const boil_plant *full)
 }
 
 /* The bath that it comes to, boiling with the heat on full. */
-static int look_at_boil(const boil_charge_work *f, const boil_plant *wanted)
+static int describe_boil(const boil_charge_work *f, const boil_plant *wanted)
 {
     boil_charge_plan *plan = f->plan;
     boil_plant p = *wanted;
@@ -228,7 +228,7 @@ static int carry_out(boil_charge_work *f, boil_plant *wanted)
     if (outcome == BOIL_OK && plan->end == BOIL_CHARGE_DONE)
         outcome = fill(f);
     if (outcome == BOIL_OK && plan->end == BOIL_CHARGE_DONE)
-        look_for_room(plan, wanted);
+        refuse_full_tank(plan, wanted);
     return outcome;
 }
 
@@ -241,7 +241,7 @@ int boil_charge_plan_of(const boil_plant *p, const boil_charge_case *c, const bo
     if (outcome != BOIL_OK || out->end != BOIL_CHARGE_DONE)
         return outcome;
     outcome = heat_up(&f, &wanted);
-    return outcome == BOIL_OK ? look_at_boil(&f, &wanted) : outcome;
+    return outcome == BOIL_OK ? describe_boil(&f, &wanted) : outcome;
 }
 
 /* Salts first ------------------------------------------------------------------------------------------------------ */

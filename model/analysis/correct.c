@@ -30,8 +30,8 @@ boil_load boil_correct_next_load(const boil_plant *p, const boil_schedule *s)
     return plate;
 }
 
-/* A step, or the whole, that leaves too little room. */
-static bool lacks_room(const boil_correction *a)
+/* A step, or the whole, that leaves too little freeboard. */
+static bool lacks_freeboard(const boil_correction *a)
 {
     static const char *const ids[] = {"freeboard-low", "overflow", "overflow-still", "salt-slug"};
     const char *found[] = {a->water.pace.limited_id, a->salts.pace.limited_id, a->liquid.pace.limited_id, a->harm_id};
@@ -73,13 +73,13 @@ static int bail_less(boil_correct_work *c, double too_little, double bailed)
     return outcome;
 }
 
-/* Where the additions find no room at any pace, less is left in the tank. */
+/* Where the additions leave too little freeboard at any pace, less is left in the tank. */
 static int make_plan(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     double bailed = 0;
     int outcome = plan_with(c, 1);
-    while (outcome == BOIL_OK && a->end == BOIL_CORRECT_NO_POUR_RATE && lacks_room(a) && bailed < BAIL_MOST) {
+    while (outcome == BOIL_OK && a->end == BOIL_CORRECT_NO_POUR_RATE && lacks_freeboard(a) && bailed < BAIL_MOST) {
         bailed = bailed > 0 ? 2 * bailed : BAIL_STEP;
         outcome = plan_with(c, 1 - bailed);
     }
@@ -87,14 +87,14 @@ static int make_plan(boil_correct_work *c)
 }
 
 /* What has to be bailed out in all for the level wanted, where there is too much salt for it. */
-static void look_above_wanted(boil_correction *a, double area_m2)
+static void find_bail_to_wanted(boil_correction *a, double area_m2)
 {
     double over = 1 - a->wanted_level_m / a->unbailed_level_m;
     if (a->end_still_m > a->wanted_level_m + BOIL_CORRECT_LEVEL_M)
         a->bail_to_wanted_m3 = over * area_m2 * a->still_level_m;
 }
 
-static int look_at_end(boil_correct_work *c)
+static int describe_end(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     boil_plant then = a->start;
@@ -107,7 +107,7 @@ static int look_at_end(boil_correct_work *c)
     double level_m = fmin(a->wanted_level_m, a->bail == BOIL_BAIL_NOTHING ? a->most_level_m : a->amounts.level_m);
     a->amounts_low = boil_correct_work_amounts_if(c, a->salt_fraction_low, level_m);
     a->amounts_high = boil_correct_work_amounts_if(c, a->salt_fraction_high, level_m);
-    look_above_wanted(a, c->area_m2);
+    find_bail_to_wanted(a, c->area_m2);
     a->end_boiling_m = calm.level_m;
     a->end_loaded_m = a->start.tank.depth_m - a->freeboard_loaded_m;
     return outcome;
@@ -141,5 +141,5 @@ int boil_correct(const boil_plant *p, const boil_correct_case *asked, const boil
         return outcome;
     boil_correct_work_find_amounts(&c);
     outcome = make_plan(&c);
-    return outcome == BOIL_OK && out->end == BOIL_CORRECT_DONE ? look_at_end(&c) : outcome;
+    return outcome == BOIL_OK && out->end == BOIL_CORRECT_DONE ? describe_end(&c) : outcome;
 }

@@ -1,6 +1,6 @@
-/* analysis/correct_parts.h -- what the rooms of a correction share while it is found. From one room to the next: what there is
-   and is wanted (correct_bath), how much fits and what that takes (correct_room), the steps and their paces
-   (correct_steps), and the run of the whole that proves them (correct_proof). */
+/* analysis/correct_parts.h -- what the files of a correction share while it is found. From one to the next: what there is and
+   is wanted (correct_reading), how much fits and what that takes (correct_freeboard), the steps and their paces
+   (correct_steps), and the run of the whole that proves them (correct_verify). */
 #ifndef BOIL_ANALYSIS_CORRECT_PARTS_H
 #define BOIL_ANALYSIS_CORRECT_PARTS_H
 
@@ -20,11 +20,11 @@ typedef struct {
     double area_m2, vent_kg_s; /* what the calm bath gives off */
 } boil_correct_work;
 
-/* correct_bath: from the reading to strength, level and mass, and what is wanted. BOIL_RANGE, BOIL_NO_ROOT: no such
+/* correct_reading: from the reading to strength, level and mass, and what is wanted. BOIL_RANGE, BOIL_NO_ROOT: no such
    bath. */
 int boil_correct_work_reading(boil_correct_work *c, const boil_plant *p);
 
-/* correct_room: the highest still level that leaves the freeboard, BOIL_NO_ROOT when none does; what would bring a
+/* correct_freeboard: the highest still level that leaves the freeboard, BOIL_NO_ROOT when none does; what would bring a
    bath of a fraction at the start's level to a level; the amounts, and what has to be bailed out for them. */
 int boil_correct_work_find_freeboard(boil_correct_work *c);
 boil_correct_amounts boil_correct_work_amounts_if(const boil_correct_work *c, double fraction, double level_m);
@@ -40,7 +40,7 @@ int boil_correct_work_find_water_pace(boil_correct_work *c, double mass_kg);
 void boil_correct_work_place(boil_correction *a, double hold_s);
 bool boil_correct_work_adds(const boil_correction *a);
 
-/* correct_proof: water, duration and, where it must be, the paces corrected until the run of the whole ends as wanted
+/* correct_verify: water, duration and, where it must be, the paces corrected until the run of the whole ends as wanted
    and does no harm. */
 int boil_correct_work_prove(boil_correct_work *c);
 

@@ -45,7 +45,7 @@ static void set_start(boil_correct_work *c, const boil_plant *p, const boil_corr
     start->tank.level_m = asked->level_m;
 }
 
-static int look_at_bath(boil_correct_work *c)
+static int describe_bath(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     boil_initial_state there;
@@ -90,5 +90,5 @@ int boil_correct_work_reading(boil_correct_work *c, const boil_plant *p)
 {
     set_start(c, p, &c->a->asked);
     int outcome = set_wanted(c, p);
-    return outcome == BOIL_OK ? look_at_bath(c) : outcome;
+    return outcome == BOIL_OK ? describe_bath(c) : outcome;
 }

@@ -103,7 +103,7 @@ static int is_too_full(const boil_correct_work *c, bool *too_full)
 }
 
 /* The run of the whole, mixing fast: each pace was found alone. */
-static int look_for_harm(boil_correct_work *c)
+static int find_harm(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     boil_schedule s;
@@ -145,7 +145,7 @@ int boil_correct_work_prove(boil_correct_work *c)
     for (int i = 0; i < 8 && outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE; i++) {
         outcome = converge(c, hold_s);
         if (outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE)
-            outcome = look_for_harm(c);
+            outcome = find_harm(c);
         if (outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE && a->harm == NULL)
             return BOIL_OK;
         if (outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE)

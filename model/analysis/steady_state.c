@@ -28,7 +28,7 @@ static int starts_boiling(void *context, double heat_W, bool *yes)
     const boiling *c = context;
     boil_plant trial = heated(c->plant, heat_W, c->boiling_point_K);
     boil_bath b;
-    double y[BATH_FIXED];
+    double y[BOIL_STATE_FIXED];
     int outcome = boil_modes_start(&b, &trial, y);
     *yes = outcome == BOIL_OK && b.boiling;
     boil_bath_free(&b);
@@ -43,11 +43,11 @@ static int losses(const boil_plant *p, double boiling_point_K, double *losses_W)
     return boil_bisect(&s, &no, losses_W);
 }
 
-static int look_at(const boil_plant *trial, boil_steady_state *out)
+static int evaluate(const boil_plant *trial, boil_steady_state *out)
 {
     boil_bath b;
     boil_rates_view v;
-    double y[BATH_FIXED];
+    double y[BOIL_STATE_FIXED];
     int outcome = boil_modes_start(&b, trial, y);
     if (outcome == BOIL_OK)
         outcome = boil_rates_at(&b, 0, y, &v, NULL);
@@ -71,7 +71,7 @@ int boil_steady_state_at(const boil_plant *p, double heat_W, boil_steady_state *
     *out = (boil_steady_state){.volume_m3 = c.volume_m3, .boiling_point_K = c.boiling_point_K};
     boil_plant trial = heated(p, heat_W, c.boiling_point_K);
     outcome = losses(p, c.boiling_point_K, &out->losses_W);
-    return outcome == BOIL_OK ? look_at(&trial, out) : outcome;
+    return outcome == BOIL_OK ? evaluate(&trial, out) : outcome;
 }
 
 /* The same mass as at the boil: it stands lower when cold. */

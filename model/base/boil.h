@@ -1,4 +1,4 @@
-/* base/boil.h -- what every room of the model shares: outcome codes and constants of nature.
+/* base/boil.h -- what every folder of the model shares: outcome codes and constants of nature.
    SI units everywhere in model/: kg, m, s, K, Pa, W, J. */
 #ifndef BOIL_BASE_BOIL_H
 #define BOIL_BASE_BOIL_H

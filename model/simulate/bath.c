@@ -9,7 +9,8 @@
 
 boil_mixture boil_bath_mixture(const double y[])
 {
-    return (boil_mixture){y[BATH_WATER], {y[BATH_NAOH], y[BATH_NANO3], y[BATH_NANO2]}};
+    return (boil_mixture){y[BOIL_STATE_BATH_WATER],
+                          {y[BOIL_STATE_BATH_NAOH], y[BOIL_STATE_BATH_NANO3], y[BOIL_STATE_BATH_NANO2]}};
 }
 
 static double quadratic(const double c[3], double x)
@@ -58,7 +59,7 @@ double boil_bath_body_immersed(const boil_bath_body *b, double t)
 
 size_t boil_bath_unknowns(const boil_bath *b)
 {
-    size_t n = BATH_FIXED;
+    size_t n = BOIL_STATE_FIXED;
     for (size_t i = 0; i < b->bodies_count; i++)
         n += (size_t)b->bodies[i].body.unknowns;
     return n;
@@ -69,10 +70,10 @@ static double solids_and_steel(const boil_bath *b, const double y[], double T, d
     double sum = b->steel_kg * boil_metal_enthalpy(&b->steel, T);
     *capacity = b->steel_kg * boil_metal_heat_capacity(&b->steel, T);
     for (int i = 0; i < BOIL_SALTS; i++) {
-        if (y[SOLID_NAOH + i] == 0)
+        if (y[BOIL_STATE_SOLID_NAOH + i] == 0)
             continue;
-        sum += y[SOLID_NAOH + i] * boil_salt_solid_enthalpy(i, T);
-        *capacity += y[SOLID_NAOH + i] * boil_salt_solid_heat_capacity(i, T);
+        sum += y[BOIL_STATE_SOLID_NAOH + i] * boil_salt_solid_enthalpy(i, T);
+        *capacity += y[BOIL_STATE_SOLID_NAOH + i] * boil_salt_solid_heat_capacity(i, T);
     }
     return sum;
 }
@@ -113,9 +114,9 @@ double boil_bath_flash(boil_bath *b, const double y[], double water_kg, double h
         if (!(m.water > 0) || boil_solution_boiling_point(&b->air, &m, &guess, &T, NULL) != BOIL_OK)
             return (double)NAN;
         double inventory = heat_of(b, y, &m, T).total_J;
-        double surplus = y[BATH_HEAT] + heat_J - flash * boil_bath_steam_enthalpy(b, T) - inventory;
+        double surplus = y[BOIL_STATE_BATH_HEAT] + heat_J - flash * boil_bath_steam_enthalpy(b, T) - inventory;
         flash += surplus / pace_J_kg;
-        if (fabs(surplus) < 1e-15 * fabs(y[BATH_HEAT]))
+        if (fabs(surplus) < 1e-15 * fabs(y[BOIL_STATE_BATH_HEAT]))
             break;
     }
     return flash;
@@ -126,28 +127,28 @@ static int flash_remnant(boil_bath *b, double y[], double water_kg, double heat_
     double flash = boil_bath_flash(b, y, water_kg, heat_J);
     if (!isfinite(flash))
         return BOIL_NO_ROOT;
-    y[BATH_WATER] += water_kg - flash;
+    y[BOIL_STATE_BATH_WATER] += water_kg - flash;
     double T;
     boil_mixture m = boil_bath_mixture(y);
     if (boil_solution_boiling_point(&b->air, &m, &b->boil_guess, &T, NULL) != BOIL_OK)
         return BOIL_NO_ROOT;
     double steam_J = flash * boil_bath_steam_enthalpy(b, T);
-    y[BATH_HEAT] += heat_J - steam_J;
-    y[TOTAL_STEAM] += flash;
-    y[HEAT_WITH_VAPOUR] += steam_J;
-    y[STEAM_HELD] = fmax(0, y[STEAM_HELD] + flash);
+    y[BOIL_STATE_BATH_HEAT] += heat_J - steam_J;
+    y[BOIL_STATE_TOTAL_STEAM] += flash;
+    y[BOIL_STATE_HEAT_WITH_VAPOUR] += steam_J;
+    y[BOIL_STATE_STEAM_HELD] = fmax(0, y[BOIL_STATE_STEAM_HELD] + flash);
     return BOIL_OK;
 }
 
 int boil_bath_absorb_layer(boil_bath *b, double y[])
 {
-    double water = y[LAYER_MASS], heat_J = y[LAYER_HEAT];
-    y[LAYER_MASS] = y[LAYER_HEAT] = 0;
+    double water = y[BOIL_STATE_LAYER_MASS], heat_J = y[BOIL_STATE_LAYER_HEAT];
+    y[BOIL_STATE_LAYER_MASS] = y[BOIL_STATE_LAYER_HEAT] = 0;
     b->layer = BOIL_WATER_LAYER_NONE;
     if (b->boiling)
         return flash_remnant(b, y, water, heat_J);
-    y[BATH_WATER] += water;
-    y[BATH_HEAT] += heat_J;
+    y[BOIL_STATE_BATH_WATER] += water;
+    y[BOIL_STATE_BATH_HEAT] += heat_J;
     return BOIL_OK;
 }
 
@@ -172,14 +173,14 @@ int boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot)
     if (!p->fittings.exhaust_on)
         b->ambient.draught_m_s = p->fittings.still_draught_m_s;
     fit_steam(b);
-    memset(y, 0, BATH_FIXED * sizeof *y);
-    y[BATH_WATER] = charge.mixture.water;
+    memset(y, 0, BOIL_STATE_FIXED * sizeof *y);
+    y[BOIL_STATE_BATH_WATER] = charge.mixture.water;
     for (int i = 0; i < BOIL_SALTS; i++)
-        y[BATH_NAOH + i] = charge.mixture.salt[i];
-    y[BATH_HEAT] = boil_bath_heat_at(b, y, charge.temperature_K).total_J;
-    y[SENSOR] = charge.temperature_K;
+        y[BOIL_STATE_BATH_NAOH + i] = charge.mixture.salt[i];
+    y[BOIL_STATE_BATH_HEAT] = boil_bath_heat_at(b, y, charge.temperature_K).total_J;
+    y[BOIL_STATE_SENSOR] = charge.temperature_K;
     *hot = charge.temperature_K >= charge.boiling_point_K - 1e-9;
-    y[HEATER_OUTPUT] = *hot ? boil_heater_output(&p->heater, b->dial, charge.temperature_K) : 0;
+    y[BOIL_STATE_HEATER_OUTPUT] = *hot ? boil_heater_output(&p->heater, b->dial, charge.temperature_K) : 0;
     return BOIL_OK;
 }
 

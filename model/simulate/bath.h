@@ -31,42 +31,42 @@
 
 /* The unknowns, in kg, J, K and W; then the bodies' temperatures in K, each body's in a row. */
 enum {
-    BATH_WATER,
-    BATH_NAOH,
-    BATH_NANO3,
-    BATH_NANO2, /* dissolved in the bath */
-    BATH_HEAT,  /* H: solution, undissolved salts and wetted tank steel */
-    SOLID_NAOH,
-    SOLID_NANO3,
-    SOLID_NANO2, /* undissolved, at the bath's temperature: in suspension and in the bed */
-    BED_MASS,    /* of these, what lies on the floor */
-    LAYER_MASS,
-    LAYER_HEAT,
-    STEAM_HELD,
-    HEATER_OUTPUT,
-    SENSOR, /* reading of the thermometer of the water control, K */
+    BOIL_STATE_BATH_WATER,
+    BOIL_STATE_BATH_NAOH,
+    BOIL_STATE_BATH_NANO3,
+    BOIL_STATE_BATH_NANO2, /* dissolved in the bath */
+    BOIL_STATE_BATH_HEAT,  /* H: solution, undissolved salts and wetted tank steel */
+    BOIL_STATE_SOLID_NAOH,
+    BOIL_STATE_SOLID_NANO3,
+    BOIL_STATE_SOLID_NANO2, /* undissolved, at the bath's temperature: in suspension and in the bed */
+    BOIL_STATE_BED_MASS,    /* of these, what lies on the floor */
+    BOIL_STATE_LAYER_MASS,
+    BOIL_STATE_LAYER_HEAT,
+    BOIL_STATE_STEAM_HELD,
+    BOIL_STATE_HEATER_OUTPUT,
+    BOIL_STATE_SENSOR, /* reading of the thermometer of the water control, K */
     /* What has crossed the boundary (bath, layer, salts and tank steel inside; loads outside). */
-    TOTAL_STEAM,      /* formed in the pool */
-    TOTAL_EVAPORATED, /* from bath and layer */
-    TOTAL_LAYER_BOILED,
-    TOTAL_WATER_IN,   /* onto the surface: by hand, with parts, by the valve, from the lid */
-    TOTAL_VALVE,      /* of that, by the automatic valve */
-    TOTAL_CONDENSATE, /* of that, dripped back from the lid */
-    TOTAL_LIQUID_IN,
-    TOTAL_LIQUID_SALTS, /* ready-mixed liquid, and the salts in it */
-    TOTAL_SALTS_IN,     /* dry */
-    TOTAL_DRAG,
-    TOTAL_DRAG_SALTS, /* carried out with parts, and the salts in it */
-    HEAT_FROM_HEATER,
-    HEAT_TO_WALLS,
-    HEAT_TO_AIR /* radiation and convection */,
-    HEAT_TO_LOADS,
-    HEAT_WITH_VAPOUR,
-    HEAT_WITH_WATER,
-    HEAT_WITH_LIQUID,
-    HEAT_WITH_SALTS,
-    HEAT_WITH_DRAG,
-    BATH_FIXED
+    BOIL_STATE_TOTAL_STEAM,      /* formed in the pool */
+    BOIL_STATE_TOTAL_EVAPORATED, /* from bath and layer */
+    BOIL_STATE_TOTAL_LAYER_BOILED,
+    BOIL_STATE_TOTAL_WATER_IN,   /* onto the surface: by hand, with parts, by the valve, from the lid */
+    BOIL_STATE_TOTAL_VALVE,      /* of that, by the automatic valve */
+    BOIL_STATE_TOTAL_CONDENSATE, /* of that, dripped back from the lid */
+    BOIL_STATE_TOTAL_LIQUID_IN,
+    BOIL_STATE_TOTAL_LIQUID_SALTS, /* ready-mixed liquid, and the salts in it */
+    BOIL_STATE_TOTAL_SALTS_IN,     /* dry */
+    BOIL_STATE_TOTAL_DRAG,
+    BOIL_STATE_TOTAL_DRAG_SALTS, /* carried out with parts, and the salts in it */
+    BOIL_STATE_HEAT_FROM_HEATER,
+    BOIL_STATE_HEAT_TO_WALLS,
+    BOIL_STATE_HEAT_TO_AIR /* radiation and convection */,
+    BOIL_STATE_HEAT_TO_LOADS,
+    BOIL_STATE_HEAT_WITH_VAPOUR,
+    BOIL_STATE_HEAT_WITH_WATER,
+    BOIL_STATE_HEAT_WITH_LIQUID,
+    BOIL_STATE_HEAT_WITH_SALTS,
+    BOIL_STATE_HEAT_WITH_DRAG,
+    BOIL_STATE_FIXED
 };
 
 typedef enum { BOIL_WATER_LAYER_NONE, BOIL_WATER_LAYER_STILL, BOIL_WATER_LAYER_BOILS } boil_water_layer_state;
@@ -81,7 +81,7 @@ typedef struct {
     double in_start_s, in_end_s;   /* lowering; share immersed rises linearly */
     double out_start_s, out_end_s; /* lifting; infinity until known */
     bool lowering, lifting;        /* in this stretch; set between steps, so that no step sees a rate jump */
-    size_t at;                     /* its unknowns begin at y[BATH_FIXED + at] */
+    size_t at;                     /* its unknowns begin at y[BOIL_STATE_FIXED + at] */
     size_t load;                   /* number of the load it belongs to */
 } boil_bath_body;
 
@@ -127,7 +127,7 @@ typedef struct {
     double temperature_guess_K, skin_guess_K, layer_skin_guess_K;
 } boil_bath;
 
-/* Set the bath up for a plant (kept by reference) and fill y[0..BATH_FIXED): charged, nothing in it, QUIET, no steam held.
+/* Set the bath up for a plant (kept by reference) and fill y[0..BOIL_STATE_FIXED): charged, nothing in it, QUIET, no steam held.
    *hot: it starts at its boiling point. BOIL_RANGE: no such bath. See boil_modes_start of simulate/modes.h. */
 int boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot);
 void boil_bath_free(boil_bath *b);

@@ -83,7 +83,7 @@ void boil_integrator_free(boil_integrator *m)
 }
 
 /* A guard that has been clearly negative counts from then on. */
-static void look_at_guards(boil_integrator *m, const double g[])
+static void note_guards(boil_integrator *m, const double g[])
 {
     for (size_t i = 0; i < m->is.guards; i++) {
         m->guard_before[i] = g[i];
@@ -106,7 +106,7 @@ void boil_integrator_restart(boil_integrator *m, double t, const double y[])
     double g[BOIL_INTEGRATOR_GUARDS_MAX];
     memset(m->armed, 0, sizeof m->armed);
     m->is.guard(t, y, g, m->is.context);
-    look_at_guards(m, g);
+    note_guards(m, g);
 }
 
 /* Where a guard rises within the step just taken. */
@@ -207,7 +207,7 @@ boil_integrator_status boil_integrator_step(boil_integrator *m, double *t, doubl
     m->is.guard(*t, y, g, m->is.context);
     boil_integrator_status news = take_event(m, t, y, start, *t - start, g, guard);
     if (news == BOIL_INTEGRATOR_STEPPED) {
-        look_at_guards(m, g);
+        note_guards(m, g);
         if (!(*t < end))
             news = BOIL_INTEGRATOR_ARRIVED;
     }

@@ -4,7 +4,7 @@
    Adaptive explicit Runge-Kutta steps (gsl_odeiv2); a guard that rises through zero during a step is located by repeating
    that step, shortened, inside a bracketing root finder, and the state is left just past it. A guard that rests within arm of
    zero after a restart must clear arm to count; from the moment it has been below -arm, zero. One that starts above arm is
-   off until it has been below. Guards are looked at where steps end, so a guard that rises and falls
+   off until it has been below. Guards are evaluated where steps end, so a guard that rises and falls
    again within one step is not seen: step_max must be short against what the guards watch. */
 #ifndef BOIL_SIMULATE_INTEGRATOR_H
 #define BOIL_SIMULATE_INTEGRATOR_H

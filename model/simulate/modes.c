@@ -30,7 +30,7 @@ double boil_modes_inventory(boil_bath *b, double t, const double y[])
     boil_rates_view v;
     if (boil_rates_at(b, t, y, &v, NULL) != BOIL_OK)
         return (double)NAN;
-    return boil_bath_heat_at(b, y, v.temperature_K).total_J + y[LAYER_HEAT];
+    return boil_bath_heat_at(b, y, v.temperature_K).total_J + y[BOIL_STATE_LAYER_HEAT];
 }
 
 int boil_modes_change(boil_bath *b, double t, double y[], bool boiling)
@@ -40,7 +40,7 @@ int boil_modes_change(boil_bath *b, double t, double y[], bool boiling)
     if (outcome != BOIL_OK)
         return outcome;
     double T = v.boiling_point_K; /* at a change of mode T = Tb whichever way */
-    y[BATH_HEAT] = boil_bath_heat_at(b, y, T).total_J;
+    y[BOIL_STATE_BATH_HEAT] = boil_bath_heat_at(b, y, T).total_J;
     b->temperature_guess_K = T;
     b->boiling = boiling;
     return BOIL_OK;
@@ -59,13 +59,14 @@ static int steady_boil(boil_bath *b, double y[], bool *boils)
             return outcome;
         if (!(v.steam_kg_s > 0)) {
             *boils = false;
-            y[STEAM_HELD] = 0;
+            y[BOIL_STATE_STEAM_HELD] = 0;
             return BOIL_OK;
         }
         if (fabs(v.steam_kg_s - v.leaving_kg_s) < 1e-12)
             break;
         double velocity = v.steam_kg_s / (b->area_m2 * v.vapour_kg_m3);
-        y[STEAM_HELD] = v.vapour_kg_m3 * boil_swell_steam_held(&b->plant->pool, v.drift_velocity_m_s, velocity, v.solution_m3);
+        y[BOIL_STATE_STEAM_HELD] =
+            v.vapour_kg_m3 * boil_swell_steam_held(&b->plant->pool, v.drift_velocity_m_s, velocity, v.solution_m3);
     }
     return BOIL_OK;
 }

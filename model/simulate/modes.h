@@ -4,12 +4,12 @@
 
 #include "simulate/rates.h"
 
-/* Set the bath up for a plant (kept by reference) and fill y[0..BATH_FIXED): charged, nothing in it, in its mode: BOILING
+/* Set the bath up for a plant (kept by reference) and fill y[0..BOIL_STATE_FIXED): charged, nothing in it, in its mode: BOILING
    with steady steam and heater when it starts at its boiling point and the heat carries it, else QUIET; a bath that starts
    cold starts with a cold heater. BOIL_RANGE: no such bath. */
 int boil_modes_start(boil_bath *b, const boil_plant *p, double y[]);
 
-/* Guards for the march: each rises through zero where something changes. */
+/* Guards for the integrator: each rises through zero where something changes. */
 enum {
     BOIL_GUARD_MODE,
     BOIL_GUARD_LAYER,

@@ -16,8 +16,8 @@ static double counts(double partial_J_kg, double capacity_J_K, double slope_K_kg
 }
 
 /* Equation (1) of simulate/bath.h: each stream adds its enthalpy less what its substance counts for in the boiling bath. */
-static void look_at_steam(const boil_bath *b, const boil_bath_heat *heat, const boil_slope *slope, const boil_rates_inflow *s,
-                          double water_J_kg, double vapour_J_kg, boil_rates_view *v)
+static void steam_at(const boil_bath *b, const boil_bath_heat *heat, const boil_slope *slope, const boil_rates_inflow *s,
+                     double water_J_kg, double vapour_J_kg, boil_rates_view *v)
 {
     double capacity = heat->capacity_J_K, k_water = counts(heat->solution.water, capacity, slope->water);
     double calm = v->heater_W - v->wall_W - v->surface.radiation_W - v->surface.convection_W;
@@ -53,52 +53,53 @@ typedef struct {
 static void bath_rates(const boil_rates_view *v, const boil_rates_inflow *s, const boil_heats *h, double dydt[])
 {
     double e = v->surface.evaporation_kg_s, drag = v->drag_kg_s / v->mass_kg;
-    dydt[BATH_WATER] = v->layer_mixing_kg_s - e - v->steam_kg_s + s->component_kg_s[0] - drag * v->mixture.water;
+    dydt[BOIL_STATE_BATH_WATER] = v->layer_mixing_kg_s - e - v->steam_kg_s + s->component_kg_s[0] - drag * v->mixture.water;
     for (int i = 0; i < BOIL_SALTS; i++) {
-        dydt[BATH_NAOH + i] = s->component_kg_s[1 + i] + v->dissolving_kg_s[i] - drag * v->mixture.salt[i];
-        dydt[SOLID_NAOH + i] = s->salt_kg_s[i] - v->dissolving_kg_s[i];
+        dydt[BOIL_STATE_BATH_NAOH + i] = s->component_kg_s[1 + i] + v->dissolving_kg_s[i] - drag * v->mixture.salt[i];
+        dydt[BOIL_STATE_SOLID_NAOH + i] = s->salt_kg_s[i] - v->dissolving_kg_s[i];
     }
-    dydt[BED_MASS] = v->settling_kg_s;
-    dydt[BATH_HEAT] = v->heater_W - v->wall_W - v->surface.radiation_W - v->surface.convection_W - v->loads_W - v->layer_W +
-                      v->layer_mixing_kg_s * h->water_J_kg - e * h->vapour_J_kg - h->steam_W + s->liquid_W + s->salts_W -
-                      v->drag_kg_s * h->solution_J_kg;
+    dydt[BOIL_STATE_BED_MASS] = v->settling_kg_s;
+    dydt[BOIL_STATE_BATH_HEAT] = v->heater_W - v->wall_W - v->surface.radiation_W - v->surface.convection_W - v->loads_W -
+                                 v->layer_W + v->layer_mixing_kg_s * h->water_J_kg - e * h->vapour_J_kg - h->steam_W +
+                                 s->liquid_W + s->salts_W - v->drag_kg_s * h->solution_J_kg;
 }
 
 static void layer_rates(const boil_bath *b, const boil_rates_view *v, const boil_rates_inflow *s, const boil_heats *h,
                         double dydt[])
 {
     if (b->layer == BOIL_WATER_LAYER_NONE) {
-        dydt[LAYER_MASS] = dydt[LAYER_HEAT] = 0;
+        dydt[BOIL_STATE_LAYER_MASS] = dydt[BOIL_STATE_LAYER_HEAT] = 0;
         return;
     }
     double air = v->layer_surface.radiation_W + v->layer_surface.convection_W;
-    dydt[LAYER_MASS] = v->feed_kg_s - v->layer_mixing_kg_s - v->layer_surface.evaporation_kg_s - v->layer_boiled_kg_s;
-    dydt[LAYER_HEAT] = s->water_W + v->layer_W - air - v->layer_mixing_kg_s * h->water_J_kg - h->layer_vapour_W;
+    dydt[BOIL_STATE_LAYER_MASS] =
+        v->feed_kg_s - v->layer_mixing_kg_s - v->layer_surface.evaporation_kg_s - v->layer_boiled_kg_s;
+    dydt[BOIL_STATE_LAYER_HEAT] = s->water_W + v->layer_W - air - v->layer_mixing_kg_s * h->water_J_kg - h->layer_vapour_W;
 }
 
 static void totals(const boil_rates_view *v, const boil_rates_inflow *s, const boil_heats *h, double dydt[])
 {
     double salts = 1 - v->mixture.water / v->mass_kg;
-    dydt[TOTAL_STEAM] = v->steam_kg_s;
-    dydt[TOTAL_EVAPORATED] = v->surface.evaporation_kg_s + v->layer_surface.evaporation_kg_s;
-    dydt[TOTAL_LAYER_BOILED] = v->layer_boiled_kg_s;
-    dydt[TOTAL_WATER_IN] = v->feed_kg_s;
-    dydt[TOTAL_VALVE] = v->valve_kg_s;
-    dydt[TOTAL_CONDENSATE] = v->condensate_kg_s;
-    dydt[TOTAL_LIQUID_IN] = v->liquid_kg_s;
-    dydt[TOTAL_LIQUID_SALTS] = s->component_kg_s[1] + s->component_kg_s[2] + s->component_kg_s[3];
-    dydt[TOTAL_SALTS_IN] = v->salts_kg_s;
-    dydt[TOTAL_DRAG] = v->drag_kg_s;
-    dydt[TOTAL_DRAG_SALTS] = v->drag_kg_s * salts;
-    dydt[HEAT_FROM_HEATER] = v->heater_W;
-    dydt[HEAT_TO_WALLS] = v->wall_W;
-    dydt[HEAT_TO_AIR] = v->air_W;
-    dydt[HEAT_TO_LOADS] = v->loads_W;
-    dydt[HEAT_WITH_VAPOUR] = h->steam_W + v->surface.evaporation_kg_s * h->vapour_J_kg + h->layer_vapour_W;
-    dydt[HEAT_WITH_WATER] = s->water_W;
-    dydt[HEAT_WITH_LIQUID] = s->liquid_W;
-    dydt[HEAT_WITH_SALTS] = s->salts_W;
-    dydt[HEAT_WITH_DRAG] = v->drag_kg_s * h->solution_J_kg;
+    dydt[BOIL_STATE_TOTAL_STEAM] = v->steam_kg_s;
+    dydt[BOIL_STATE_TOTAL_EVAPORATED] = v->surface.evaporation_kg_s + v->layer_surface.evaporation_kg_s;
+    dydt[BOIL_STATE_TOTAL_LAYER_BOILED] = v->layer_boiled_kg_s;
+    dydt[BOIL_STATE_TOTAL_WATER_IN] = v->feed_kg_s;
+    dydt[BOIL_STATE_TOTAL_VALVE] = v->valve_kg_s;
+    dydt[BOIL_STATE_TOTAL_CONDENSATE] = v->condensate_kg_s;
+    dydt[BOIL_STATE_TOTAL_LIQUID_IN] = v->liquid_kg_s;
+    dydt[BOIL_STATE_TOTAL_LIQUID_SALTS] = s->component_kg_s[1] + s->component_kg_s[2] + s->component_kg_s[3];
+    dydt[BOIL_STATE_TOTAL_SALTS_IN] = v->salts_kg_s;
+    dydt[BOIL_STATE_TOTAL_DRAG] = v->drag_kg_s;
+    dydt[BOIL_STATE_TOTAL_DRAG_SALTS] = v->drag_kg_s * salts;
+    dydt[BOIL_STATE_HEAT_FROM_HEATER] = v->heater_W;
+    dydt[BOIL_STATE_HEAT_TO_WALLS] = v->wall_W;
+    dydt[BOIL_STATE_HEAT_TO_AIR] = v->air_W;
+    dydt[BOIL_STATE_HEAT_TO_LOADS] = v->loads_W;
+    dydt[BOIL_STATE_HEAT_WITH_VAPOUR] = h->steam_W + v->surface.evaporation_kg_s * h->vapour_J_kg + h->layer_vapour_W;
+    dydt[BOIL_STATE_HEAT_WITH_WATER] = s->water_W;
+    dydt[BOIL_STATE_HEAT_WITH_LIQUID] = s->liquid_W;
+    dydt[BOIL_STATE_HEAT_WITH_SALTS] = s->salts_W;
+    dydt[BOIL_STATE_HEAT_WITH_DRAG] = v->drag_kg_s * h->solution_J_kg;
 }
 
 static void rates_of(const boil_bath *b, const double y[], const boil_rates_view *v, const boil_rates_inflow *s, boil_heats *h,
@@ -111,9 +112,11 @@ static void rates_of(const boil_bath *b, const double y[], const boil_rates_view
     bath_rates(v, s, h, dydt);
     layer_rates(b, v, s, h, dydt);
     totals(v, s, h, dydt);
-    dydt[STEAM_HELD] = (v->steam_kg_s - v->leaving_kg_s) / v->loop;
-    dydt[HEATER_OUTPUT] = p->heater.lag_s > 0 ? (v->heater_target_W - y[HEATER_OUTPUT]) / p->heater.lag_s : 0;
-    dydt[SENSOR] = p->control.sensor_lag_s > 0 ? (v->temperature_K - y[SENSOR]) / p->control.sensor_lag_s : 0;
+    dydt[BOIL_STATE_STEAM_HELD] = (v->steam_kg_s - v->leaving_kg_s) / v->loop;
+    dydt[BOIL_STATE_HEATER_OUTPUT] =
+        p->heater.lag_s > 0 ? (v->heater_target_W - y[BOIL_STATE_HEATER_OUTPUT]) / p->heater.lag_s : 0;
+    dydt[BOIL_STATE_SENSOR] =
+        p->control.sensor_lag_s > 0 ? (v->temperature_K - y[BOIL_STATE_SENSOR]) / p->control.sensor_lag_s : 0;
 }
 
 int boil_rates_at(boil_bath *b, double t, const double y[], boil_rates_view *v, double dydt[])
@@ -145,7 +148,7 @@ int boil_rates_at(boil_bath *b, double t, const double y[], boil_rates_view *v, 
     boil_heats h = {.water_J_kg = b->layer == BOIL_WATER_LAYER_NONE ? 0 : boil_water_enthalpy(v->layer_K),
                     .vapour_J_kg = boil_water_vapour_enthalpy(v->surface.skin_K),
                     .solution_J_kg = heat.solution.enthalpy_J / v->mass_kg};
-    look_at_steam(b, &heat, &slope, &s, h.water_J_kg, h.vapour_J_kg, v);
+    steam_at(b, &heat, &slope, &s, h.water_J_kg, h.vapour_J_kg, v);
     if (!isfinite(v->steam_if_boiling_kg_s))
         return BOIL_NOT_FINITE;
     if (dydt)

@@ -14,7 +14,7 @@ static int quiet_temperature(boil_bath *b, const double y[], double *temperature
     double T = b->temperature_guess_K;
     for (int i = 0; i < 30; i++) {
         *heat = boil_bath_heat_at(b, y, T);
-        double step = (y[BATH_HEAT] - heat->total_J) / heat->capacity_J_K;
+        double step = (y[BOIL_STATE_BATH_HEAT] - heat->total_J) / heat->capacity_J_K;
         T += fmax(-40, fmin(40, step));
         if (!(T > 200 && T < 600))
             return BOIL_NO_ROOT;
@@ -42,8 +42,8 @@ static void watch_liquidus(boil_rates_view *v)
 int boil_rates_of_solution(boil_bath *b, const double y[], boil_rates_view *v, boil_bath_heat *heat, boil_slope *slope)
 {
     v->mixture = boil_bath_mixture(y);
-    for (int i = BATH_WATER; i <= BATH_NANO2; i++)
-        if (!(y[i] >= 0) || !(y[BATH_WATER] > 0))
+    for (int i = BOIL_STATE_BATH_WATER; i <= BOIL_STATE_BATH_NANO2; i++)
+        if (!(y[i] >= 0) || !(y[BOIL_STATE_BATH_WATER] > 0))
             return BOIL_NOT_FINITE;
     v->mass_kg = boil_mixture_mass(&v->mixture);
     int outcome = boil_solution_boiling_point(&b->air, &v->mixture, &b->boil_guess, &v->boiling_point_K, slope);
@@ -69,13 +69,13 @@ void boil_rates_of_heater(const boil_bath *b, const double y[], boil_rates_view 
 {
     const boil_heater *h = &b->plant->heater;
     v->heater_target_W = b->heat_cut ? 0 : boil_heater_output(h, b->dial, v->temperature_K);
-    v->heater_W = h->lag_s > 0 ? y[HEATER_OUTPUT] : v->heater_target_W;
+    v->heater_W = h->lag_s > 0 ? y[BOIL_STATE_HEATER_OUTPUT] : v->heater_target_W;
 }
 
 void boil_rates_of_control(const boil_bath *b, const double y[], boil_rates_view *v)
 {
     const boil_water_control *c = &b->plant->control;
-    v->sensor_K = c->sensor_lag_s > 0 ? y[SENSOR] : v->temperature_K;
+    v->sensor_K = c->sensor_lag_s > 0 ? y[BOIL_STATE_SENSOR] : v->temperature_K;
     v->valve_open = c->mode != BOIL_WATER_CONTROL_NONE && b->valve_set && (b->boiling || !c->only_while_boiling);
     v->valve_kg_s = v->valve_open ? c->rate_kg_s : 0;
 }
@@ -87,7 +87,7 @@ void boil_rates_of_pool(const boil_bath *b, double t, const double y[], boil_rat
     v->drift_velocity_m_s =
         boil_swell_drift_velocity(&p->pool, p->transport.surface_tension_N_m, v->density_kg_m3, v->vapour_kg_m3);
     v->solution_m3 = v->mass_kg / v->density_kg_m3;
-    double held_m3 = fmax(0, y[STEAM_HELD]) / v->vapour_kg_m3;
+    double held_m3 = fmax(0, y[BOIL_STATE_STEAM_HELD]) / v->vapour_kg_m3;
     v->steam_velocity_m_s = boil_swell_steam_velocity(&p->pool, v->drift_velocity_m_s, held_m3, v->solution_m3);
     v->leaving_kg_s = v->steam_velocity_m_s * b->area_m2 * v->vapour_kg_m3;
     v->void_upper = held_m3 / (held_m3 + v->solution_m3);
@@ -118,7 +118,7 @@ static double solids_volume(const double y[])
 {
     double volume = 0;
     for (int i = 0; i < BOIL_SALTS; i++)
-        volume += fmax(0, y[SOLID_NAOH + i]) / boil_salt_solid_density(i);
+        volume += fmax(0, y[BOIL_STATE_SOLID_NAOH + i]) / boil_salt_solid_density(i);
     return volume;
 }
 
@@ -144,7 +144,7 @@ void boil_rates_of_loads(boil_bath *b, double t, const double y[], const boil_co
     v->loads_W = 0;
     for (size_t i = 0; i < b->bodies_count; i++) {
         const boil_bath_body *o = &b->bodies[i];
-        const double *own = y + BATH_FIXED + o->at;
+        const double *own = y + BOIL_STATE_FIXED + o->at;
         double rates[BOIL_CONDUCTION_UNKNOWNS_MAX];
         double h = o->coefficient_W_m2K;
         if (!(h > 0))
@@ -152,7 +152,7 @@ void boil_rates_of_loads(boil_bath *b, double t, const double y[], const boil_co
                 boil_convection_bath_side(liquid, o->body.height_m, v->temperature_K - own[0], v->steam_velocity_m_s);
         v->loads_W += boil_conduction_rates(&o->body, own, v->temperature_K, h, boil_bath_body_immersed(o, t), rates);
         if (dydt)
-            memcpy(dydt + BATH_FIXED + o->at, rates, (size_t)o->body.unknowns * sizeof(double));
+            memcpy(dydt + BOIL_STATE_FIXED + o->at, rates, (size_t)o->body.unknowns * sizeof(double));
     }
 }
 
@@ -161,14 +161,14 @@ void boil_rates_of_solids(const boil_bath *b, const double y[], boil_rates_view 
 {
     double solid[BOIL_SALTS], all = 0;
     for (int i = 0; i < BOIL_SALTS; i++)
-        all += solid[i] = fmax(0, y[SOLID_NAOH + i]);
+        all += solid[i] = fmax(0, y[BOIL_STATE_SOLID_NAOH + i]);
     v->undissolved_kg = all;
     v->settling_kg_s = v->bed_m = v->bed_superheat_K = 0;
     memset(v->dissolving_kg_s, 0, sizeof v->dissolving_kg_s);
     if (!(all > 0))
         return;
     const boil_plant *p = b->plant;
-    double bed = fmin(all, fmax(0, y[BED_MASS]));
+    double bed = fmin(all, fmax(0, y[BOIL_STATE_BED_MASS]));
     boil_dissolution_place place = {p->fittings.grain_m, v->density_kg_m3, p->transport.viscosity_Pa_s,
                                     v->stirring_W_kg,    b->area_m2,       v->solution_m3 / b->area_m2};
     boil_dissolution_flow f = boil_dissolution_exchange(&place, all - bed, bed);

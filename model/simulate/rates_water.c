@@ -44,8 +44,9 @@ static double layer_temperature(const boil_bath *b, const double y[])
     const double seed_kg = 1e-6;
     if (b->layer == BOIL_WATER_LAYER_BOILS)
         return b->air.saturation_K;
-    double m = fmax(0, y[LAYER_MASS]);
-    double h = (m > 0 ? y[LAYER_HEAT] + seed_kg * b->layer_fresh_J_kg : b->layer_fresh_J_kg * seed_kg) / (m + seed_kg);
+    double m = fmax(0, y[BOIL_STATE_LAYER_MASS]);
+    double h =
+        (m > 0 ? y[BOIL_STATE_LAYER_HEAT] + seed_kg * b->layer_fresh_J_kg : b->layer_fresh_J_kg * seed_kg) / (m + seed_kg);
     return boil_water_temperature(h);
 }
 
@@ -68,7 +69,7 @@ int boil_rates_of_layer(boil_bath *b, double t, const double y[], const boil_con
     v->mixing_time_s = boil_swell_mixing_time(&p->pool, v->stirring_W_kg, boil_tank_equivalent_radius(&p->tank), depth);
     if (b->layer == BOIL_WATER_LAYER_NONE)
         return BOIL_OK;
-    v->layer_kg = fmax(0, y[LAYER_MASS]);
+    v->layer_kg = fmax(0, y[BOIL_STATE_LAYER_MASS]);
     v->layer_K = layer_temperature(b, y);
     if (!(v->layer_K > 200 && v->layer_K < 500))
         return BOIL_NOT_FINITE;

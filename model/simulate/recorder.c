@@ -185,7 +185,7 @@ static void end_quiet(boil_recorder *r, double t, boil_bath *b, const double y[]
         h->quiet[h->quiet_count - 1].layer_at_return_kg = v->layer_kg;
     }
     if (v->layer_kg > 0) {
-        double flash = boil_bath_flash(b, y, y[LAYER_MASS], y[LAYER_HEAT]);
+        double flash = boil_bath_flash(b, y, y[BOIL_STATE_LAYER_MASS], y[BOIL_STATE_LAYER_HEAT]);
         if (flash > h->summary.flash_bound_kg)
             h->summary.flash_bound_kg = flash;
     }
@@ -258,7 +258,7 @@ static void watch_loads(boil_recorder *r, double t, const boil_bath *b, const do
             continue;
         if (isnan(l->lifted_s) || isnan(l->recovery_s))
             l->lowest_temperature_K = fmin(l->lowest_temperature_K, peak->coolest_K);
-        double start = o->entry_K, mean = y[BATH_FIXED + o->at];
+        double start = o->entry_K, mean = y[BOIL_STATE_FIXED + o->at];
         if (isnan(l->hot_s) && isnan(l->lifted_s) && mean - start >= 0.95 * (v->temperature_K - start))
             l->hot_s = t - l->time_s;
     }
@@ -423,8 +423,8 @@ static double coldest_load(const boil_bath *b, const double y[])
 {
     double coldest = NEVER;
     for (size_t i = 0; i < b->bodies_count; i++)
-        if (!(y[BATH_FIXED + b->bodies[i].at] >= coldest))
-            coldest = y[BATH_FIXED + b->bodies[i].at];
+        if (!(y[BOIL_STATE_FIXED + b->bodies[i].at] >= coldest))
+            coldest = y[BOIL_STATE_FIXED + b->bodies[i].at];
     return coldest;
 }
 
@@ -436,10 +436,10 @@ static boil_row row_of(const boil_recorder *r, double t, const boil_bath *b, con
                       .temperature_K = v->temperature_K,
                       .boiling_point_K = v->boiling_point_K,
                       .salt_fraction = boil_mixture_salt_fraction(&v->mixture),
-                      .water_kg = y[BATH_WATER],
-                      .naoh_kg = y[BATH_NAOH],
-                      .nano3_kg = y[BATH_NANO3],
-                      .nano2_kg = y[BATH_NANO2],
+                      .water_kg = y[BOIL_STATE_BATH_WATER],
+                      .naoh_kg = y[BOIL_STATE_BATH_NAOH],
+                      .nano3_kg = y[BOIL_STATE_BATH_NANO3],
+                      .nano2_kg = y[BOIL_STATE_BATH_NANO2],
                       .steam_kg_s = v->steam_kg_s,
                       .vented_kg_s = v->steam_kg_s + evaporated + v->layer_boiled_kg_s,
                       .evaporated_kg_s = evaporated,
@@ -524,13 +524,13 @@ static void restore(boil_summary *s, const boil_bath *b, const double y[], const
     boil_mixture m = v->mixture;
     double salts = 0, blend[BOIL_SALTS], fraction;
     for (int i = 0; i < BOIL_SALTS; i++)
-        salts += m.salt[i] += y[SOLID_NAOH + i];
+        salts += m.salt[i] += y[BOIL_STATE_SOLID_NAOH + i];
     for (int i = 0; i < BOIL_SALTS; i++)
         blend[i] = m.salt[i] / salts;
     s->restoring_water_kg = s->restored_level_m = NEVER;
     if (boil_solution_fraction_boiling_at(&b->air, blend, s->boiling_point_start_K, &fraction) != BOIL_OK)
         return;
-    s->restoring_water_kg = salts * (1 - fraction) / fraction - m.water - y[LAYER_MASS];
+    s->restoring_water_kg = salts * (1 - fraction) / fraction - m.water - y[BOIL_STATE_LAYER_MASS];
     m.water = salts * (1 - fraction) / fraction;
     s->restored_level_m = boil_mixture_mass(&m) / boil_solution_density(&m, s->boiling_point_start_K) / b->area_m2;
 }
@@ -547,18 +547,18 @@ void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const dou
     s->bath_mass_end_kg = v->mass_kg;
     s->still_level_end_m = v->still_level_m;
     restore(s, b, y, v);
-    s->steam_total_kg = y[TOTAL_STEAM];
-    s->evaporated_total_kg = y[TOTAL_EVAPORATED];
-    s->layer_boiled_total_kg = y[TOTAL_LAYER_BOILED];
-    s->vented_total_kg = y[TOTAL_STEAM] + y[TOTAL_EVAPORATED] + y[TOTAL_LAYER_BOILED];
-    s->heater_total_J = y[HEAT_FROM_HEATER];
-    s->input_total_J = y[HEAT_FROM_HEATER] / r->plant->heater.efficiency;
-    s->water_controlled_kg = y[TOTAL_VALVE];
-    s->condensate_kg = y[TOTAL_CONDENSATE];
-    s->salts_added_kg = y[TOTAL_SALTS_IN];
-    s->liquid_added_kg = y[TOTAL_LIQUID_IN];
-    s->drag_out_kg = y[TOTAL_DRAG];
-    s->drag_out_salts_kg = y[TOTAL_DRAG_SALTS];
+    s->steam_total_kg = y[BOIL_STATE_TOTAL_STEAM];
+    s->evaporated_total_kg = y[BOIL_STATE_TOTAL_EVAPORATED];
+    s->layer_boiled_total_kg = y[BOIL_STATE_TOTAL_LAYER_BOILED];
+    s->vented_total_kg = y[BOIL_STATE_TOTAL_STEAM] + y[BOIL_STATE_TOTAL_EVAPORATED] + y[BOIL_STATE_TOTAL_LAYER_BOILED];
+    s->heater_total_J = y[BOIL_STATE_HEAT_FROM_HEATER];
+    s->input_total_J = y[BOIL_STATE_HEAT_FROM_HEATER] / r->plant->heater.efficiency;
+    s->water_controlled_kg = y[BOIL_STATE_TOTAL_VALVE];
+    s->condensate_kg = y[BOIL_STATE_TOTAL_CONDENSATE];
+    s->salts_added_kg = y[BOIL_STATE_TOTAL_SALTS_IN];
+    s->liquid_added_kg = y[BOIL_STATE_TOTAL_LIQUID_IN];
+    s->drag_out_kg = y[BOIL_STATE_TOTAL_DRAG];
+    s->drag_out_salts_kg = y[BOIL_STATE_TOTAL_DRAG_SALTS];
     s->valve_open_share = t > 0 ? r->valve_open_s / t : 0;
     for (size_t i = 0; i < h->loads_count; i++)
         s->steel_kg += h->loads[i].mass_kg;

@@ -46,7 +46,7 @@ int boil_recorder_mode(boil_recorder *r, double t, boil_bath *b, const double y[
 /* The state after a step, or after actions at the same time. BOIL_NO_MEMORY when it could not be kept. */
 int boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
 
-/* The march restarts: what comes next may have a kink, so nothing is fitted across it. */
+/* The integrator restarts: what comes next may have a kink, so nothing is fitted across it. */
 void boil_recorder_restart(boil_recorder *r);
 
 /* Rows due in (t0, t1], by cubic Hermite interpolation of the state; call before anything changes at t1. */

@@ -31,50 +31,50 @@ typedef struct {
     boil_bath bath;
     boil_recorder record;
     boil_history *history;
-    boil_integrator *march;
-    double t, t_before, *y, *y_before, *rates, *rates_before, *size, *looked_y;
+    boil_integrator *integrator;
+    double t, t_before, *y, *y_before, *rates, *rates_before, *size, *evaluated_y;
     size_t unknowns, unknowns_capacity;
-    /* The last look: guards, record and the integrator's end-of-step rates ask for the same one. */
-    bool looked;
-    double looked_t;
+    /* The last evaluation: guards, recorder and the integrator's end-of-step rates ask for the same one. */
+    bool evaluated;
+    double evaluated_t;
     boil_rates_view view;
     size_t next_action;
     double salts_start_kg[BOIL_SALTS], water_start_kg, energy_start_J, rinse_kg;
     int *names; /* of each load, by its number */
-    size_t names_room;
+    size_t names_capacity;
     boil_valve_move *moves; /* what the valve was told and has not done yet, in order of time */
-    size_t moves_count, moves_room;
+    size_t moves_count, moves_capacity;
     double next_period_s; /* of a time-proportioned valve */
 } running;
 
-static int look(running *r, double t, const double y[])
+static int evaluate(running *r, double t, const double y[])
 {
     size_t bytes = r->unknowns * sizeof(double);
-    if (r->looked && t == r->looked_t && memcmp(y, r->looked_y, bytes) == 0)
+    if (r->evaluated && t == r->evaluated_t && memcmp(y, r->evaluated_y, bytes) == 0)
         return BOIL_OK;
-    r->looked = false;
+    r->evaluated = false;
     int outcome = boil_rates_at(&r->bath, t, y, &r->view, r->rates);
     if (outcome != BOIL_OK)
         return outcome;
-    memcpy(r->looked_y, y, bytes);
-    r->looked_t = t;
-    r->looked = true;
+    memcpy(r->evaluated_y, y, bytes);
+    r->evaluated_t = t;
+    r->evaluated = true;
     return BOIL_OK;
 }
 
-static int march_rates(double t, const double y[], double dydt[], void *context)
+static int integrator_rates(double t, const double y[], double dydt[], void *context)
 {
     running *r = context;
-    int outcome = look(r, t, y);
+    int outcome = evaluate(r, t, y);
     if (outcome == BOIL_OK)
         memcpy(dydt, r->rates, r->unknowns * sizeof(double));
     return outcome;
 }
 
-static void march_guards(double t, const double y[], double g[], void *context)
+static void integrator_guards(double t, const double y[], double g[], void *context)
 {
     running *r = context;
-    if (look(r, t, y) == BOIL_OK) {
+    if (evaluate(r, t, y) == BOIL_OK) {
         boil_modes_guards(&r->bath, &r->view, g);
         return;
     }
@@ -89,27 +89,27 @@ static void set_sizes(running *r)
 {
     double mass = r->history->summary.bath_mass_start_kg, *s = r->size;
     double heat = r->view.heat_capacity_J_K * 10;
-    for (size_t i = 0; i < BATH_FIXED; i++)
+    for (size_t i = 0; i < BOIL_STATE_FIXED; i++)
         s[i] = 0.1 * mass;
-    for (size_t i = HEAT_FROM_HEATER; i <= HEAT_WITH_DRAG; i++)
+    for (size_t i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
         s[i] = heat;
-    s[BATH_HEAT] = heat;
-    s[SENSOR] = 100;
+    s[BOIL_STATE_BATH_HEAT] = heat;
+    s[BOIL_STATE_SENSOR] = 100;
     /* A layer is kept down to 1e-6 of the bath: no tolerance may let its error come near that, or it goes below zero. */
     double least = r->options->use_rkc ? 1e-7 : 1e-8, layer = fmin(0.1, least / r->options->tolerance) * mass;
-    s[LAYER_MASS] = layer;
-    s[LAYER_HEAT] = layer * 2e5;
-    s[STEAM_HELD] = 10 * r->view.solution_m3 * r->view.vapour_kg_m3;
-    s[HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.temperature_K));
-    for (size_t i = BATH_FIXED; i < r->unknowns; i++)
+    s[BOIL_STATE_LAYER_MASS] = layer;
+    s[BOIL_STATE_LAYER_HEAT] = layer * 2e5;
+    s[BOIL_STATE_STEAM_HELD] = 10 * r->view.solution_m3 * r->view.vapour_kg_m3;
+    s[BOIL_STATE_HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.temperature_K));
+    for (size_t i = BOIL_STATE_FIXED; i < r->unknowns; i++)
         s[i] = 100;
 }
 
-static int make_room(running *r, size_t unknowns)
+static int reserve_unknowns(running *r, size_t unknowns)
 {
     if (unknowns <= r->unknowns_capacity)
         return BOIL_OK;
-    double **all[] = {&r->y, &r->y_before, &r->rates, &r->rates_before, &r->size, &r->looked_y};
+    double **all[] = {&r->y, &r->y_before, &r->rates, &r->rates_before, &r->size, &r->evaluated_y};
     size_t ambient = 2 * unknowns;
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
         double *moved = realloc(*all[i], ambient * sizeof(double));
@@ -121,18 +121,18 @@ static int make_room(running *r, size_t unknowns)
     return BOIL_OK;
 }
 
-static int new_march(running *r)
+static int new_integrator(running *r)
 {
-    if (r->march) {
-        r->history->steps += boil_integrator_steps(r->march);
-        r->history->evaluations += boil_integrator_evaluations(r->march);
-        boil_integrator_free(r->march);
+    if (r->integrator) {
+        r->history->steps += boil_integrator_steps(r->integrator);
+        r->history->evaluations += boil_integrator_evaluations(r->integrator);
+        boil_integrator_free(r->integrator);
     }
     set_sizes(r);
     boil_integrator_problem c = {.unknowns = r->unknowns,
                                  .guards = BOIL_GUARDS,
-                                 .rates = march_rates,
-                                 .guard = march_guards,
+                                 .rates = integrator_rates,
+                                 .guard = integrator_guards,
                                  .context = r,
                                  .size = r->size,
                                  .tolerance = r->options->tolerance,
@@ -142,20 +142,20 @@ static int new_march(running *r)
     /* Rounding of the boiling point and of the enthalpy's inverse must not arm a guard. */
     c.arm[BOIL_GUARD_MODE] = r->bath.boiling ? 1e-12 : 1e-8;
     c.arm[BOIL_GUARD_LAYER] = 1e-9;
-    r->march = boil_integrator_create(&c);
-    return r->march ? BOIL_OK : BOIL_NO_MEMORY;
+    r->integrator = boil_integrator_create(&c);
+    return r->integrator ? BOIL_OK : BOIL_NO_MEMORY;
 }
 
 /* Modes as they must be at this instant: heat, feeds or loads may just have changed. */
 static int settle_mode(running *r)
 {
-    int outcome = look(r, r->t, r->y);
+    int outcome = evaluate(r, r->t, r->y);
     if (outcome != BOIL_OK)
         return outcome;
     if (r->bath.layer == BOIL_WATER_LAYER_BOILS && r->view.layer_boil_margin_W < 0) {
         r->bath.layer = BOIL_WATER_LAYER_STILL;
-        r->looked = false;
-        if ((outcome = look(r, r->t, r->y)) != BOIL_OK)
+        r->evaluated = false;
+        if ((outcome = evaluate(r, r->t, r->y)) != BOIL_OK)
             return outcome;
     }
     /* Right after a change of mode the steam is zero within rounding: that decides nothing. */
@@ -164,9 +164,9 @@ static int settle_mode(running *r)
     bool boiling = r->bath.boiling ? r->view.steam_kg_s >= -rounding : at_boil && r->view.steam_if_boiling_kg_s > rounding;
     if (boiling == r->bath.boiling)
         return BOIL_OK;
-    r->looked = false;
+    r->evaluated = false;
     outcome = boil_modes_change(&r->bath, r->t, r->y, boiling);
-    if (outcome != BOIL_OK || (outcome = look(r, r->t, r->y)) != BOIL_OK)
+    if (outcome != BOIL_OK || (outcome = evaluate(r, r->t, r->y)) != BOIL_OK)
         return outcome;
     return boil_recorder_mode(&r->record, r->t, &r->bath, r->y, &r->view);
 }
@@ -174,26 +174,26 @@ static int settle_mode(running *r)
 /* Water that begins to run onto the surface begins a layer. */
 static int open_layer(running *r)
 {
-    int outcome = look(r, r->t, r->y);
+    int outcome = evaluate(r, r->t, r->y);
     if (outcome != BOIL_OK || r->bath.layer != BOIL_WATER_LAYER_NONE || !(r->view.feed_kg_s > 0 || r->bath.lid_on))
         return outcome;
     double fresh = r->view.valve_open ? boil_water_enthalpy(r->plant.control.water_K) : r->view.condensate_J_kg;
     boil_bath_begin_layer(&r->bath, r->t, fresh > 0 ? fresh : boil_water_enthalpy(r->plant.ambient.temperature_K));
-    r->looked = false;
+    r->evaluated = false;
     return BOIL_OK;
 }
 
 static int restart(running *r)
 {
-    r->looked = false;
+    r->evaluated = false;
     int outcome = open_layer(r);
-    if (outcome != BOIL_OK || (outcome = new_march(r)) != BOIL_OK)
+    if (outcome != BOIL_OK || (outcome = new_integrator(r)) != BOIL_OK)
         return outcome;
-    if ((outcome = look(r, r->t, r->y)) != BOIL_OK)
+    if ((outcome = evaluate(r, r->t, r->y)) != BOIL_OK)
         return outcome;
     boil_recorder_restart(&r->record);
     outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
-    boil_integrator_restart(r->march, r->t, r->y);
+    boil_integrator_restart(r->integrator, r->t, r->y);
     return outcome;
 }
 
@@ -257,12 +257,12 @@ static int add_body(running *r, const boil_load *load, const boil_conduction_bod
     if (!list)
         return BOIL_NO_MEMORY;
     b->bodies = list;
-    size_t at = r->unknowns - BATH_FIXED;
-    int outcome = make_room(r, r->unknowns + (size_t)body->unknowns);
+    size_t at = r->unknowns - BOIL_STATE_FIXED;
+    int outcome = reserve_unknowns(r, r->unknowns + (size_t)body->unknowns);
     if (outcome != BOIL_OK)
         return outcome;
     r->unknowns += (size_t)body->unknowns;
-    boil_conduction_init(body, load->temperature_K, r->y + BATH_FIXED + at);
+    boil_conduction_init(body, load->temperature_K, r->y + BOIL_STATE_FIXED + at);
     double lift = r->t + load->immersed_s;
     list[b->bodies_count++] = (boil_bath_body){.body = *body,
                                                .coefficient_W_m2K = load->coefficient_W_m2K,
@@ -285,7 +285,7 @@ static int load_enters(running *r, const boil_action *a)
     int outcome = boil_recorder_load(&r->record, r->t, l, &r->bath, &r->view, &number);
     if (outcome != BOIL_OK)
         return outcome;
-    int *names = boil_array_reserve(r->names, &r->names_room, number, sizeof *names);
+    int *names = boil_array_reserve(r->names, &r->names_capacity, number, sizeof *names);
     if (!names)
         return BOIL_NO_MEMORY;
     r->names = names;
@@ -370,7 +370,7 @@ static int carry_out(running *r, const boil_action *a)
 
 static int tell_valve(running *r, double time, bool open)
 {
-    boil_valve_move *list = boil_array_reserve(r->moves, &r->moves_room, r->moves_count, sizeof *list);
+    boil_valve_move *list = boil_array_reserve(r->moves, &r->moves_capacity, r->moves_count, sizeof *list);
     if (!list)
         return BOIL_NO_MEMORY;
     r->moves = list;
@@ -424,13 +424,13 @@ static void clear_finished(running *r)
         if (o.out_end_s <= r->t)
             continue;
         size_t n = (size_t)o.body.unknowns;
-        memmove(r->y + BATH_FIXED + at, r->y + BATH_FIXED + o.at, n * sizeof(double));
+        memmove(r->y + BOIL_STATE_FIXED + at, r->y + BOIL_STATE_FIXED + o.at, n * sizeof(double));
         o.at = at;
         at += n;
         b->bodies[kept++] = o;
     }
     b->bodies_count = kept;
-    r->unknowns = BATH_FIXED + at;
+    r->unknowns = BOIL_STATE_FIXED + at;
     kept = 0;
     for (size_t i = 0; i < b->feeds_count; i++)
         if (b->feeds[i].end_s > r->t)
@@ -455,7 +455,7 @@ static void set_moving(running *r)
 static int do_what_is_due(running *r)
 {
     clear_finished(r);
-    int outcome = look(r, r->t, r->y);
+    int outcome = evaluate(r, r->t, r->y);
     const boil_schedule *s = r->schedule;
     if (outcome == BOIL_OK)
         outcome = move_valve(r);
@@ -506,8 +506,8 @@ static void stop_out_of_range(running *r)
 
 static int event(running *r, size_t guard)
 {
-    r->looked = false;
-    int outcome = look(r, r->t, r->y);
+    r->evaluated = false;
+    int outcome = evaluate(r, r->t, r->y);
     switch (guard) {
     case BOIL_GUARD_LAYER:
         r->bath.layer = r->bath.layer == BOIL_WATER_LAYER_STILL ? BOIL_WATER_LAYER_BOILS : BOIL_WATER_LAYER_STILL;
@@ -527,8 +527,8 @@ static int event(running *r, size_t guard)
     case BOIL_GUARD_MODE: {
         bool boiling = !r->bath.boiling;
         outcome = boil_modes_change(&r->bath, r->t, r->y, boiling);
-        r->looked = false;
-        if (outcome == BOIL_OK && (outcome = look(r, r->t, r->y)) == BOIL_OK)
+        r->evaluated = false;
+        if (outcome == BOIL_OK && (outcome = evaluate(r, r->t, r->y)) == BOIL_OK)
             outcome = boil_recorder_mode(&r->record, r->t, &r->bath, r->y, &r->view);
         break;
     }
@@ -542,30 +542,30 @@ static int event(running *r, size_t guard)
 static bool is_stuck(const running *r)
 {
     double most = 1e5 + 5 * r->schedule->duration_s + 300 * (double)r->schedule->count;
-    return (double)(r->history->steps + boil_integrator_steps(r->march)) > most;
+    return (double)(r->history->steps + boil_integrator_steps(r->integrator)) > most;
 }
 
 /* One step and what follows from it. */
 static int advance(running *r, double stop, bool *going)
 {
     size_t guard = 0;
-    int outcome = look(r, r->t, r->y);
+    int outcome = evaluate(r, r->t, r->y);
     if (outcome != BOIL_OK)
         return outcome;
     r->t_before = r->t;
     memcpy(r->y_before, r->y, r->unknowns * sizeof(double));
     memcpy(r->rates_before, r->rates, r->unknowns * sizeof(double));
-    boil_integrator_status news = boil_integrator_step(r->march, &r->t, r->y, stop, &guard);
+    boil_integrator_status news = boil_integrator_step(r->integrator, &r->t, r->y, stop, &guard);
     if (news == BOIL_INTEGRATOR_FAILED || is_stuck(r)) {
         r->history->end = BOIL_RUN_FAILED;
-        r->looked = false;
-        return look(r, r->t, r->y);
+        r->evaluated = false;
+        return evaluate(r, r->t, r->y);
     }
-    if (look(r, r->t, r->y) != BOIL_OK) {
+    if (evaluate(r, r->t, r->y) != BOIL_OK) {
         stop_out_of_range(r);
         memcpy(r->y, r->y_before, r->unknowns * sizeof(double));
         r->t = r->t_before;
-        return look(r, r->t, r->y);
+        return evaluate(r, r->t, r->y);
     }
     outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
@@ -582,7 +582,7 @@ static int carry_through(running *r)
 {
     while (r->history->end == BOIL_RUN_DONE) {
         int outcome = do_what_is_due(r);
-        r->looked = false;
+        r->evaluated = false;
         if (outcome != BOIL_OK || (outcome = settle_mode(r)) != BOIL_OK || (outcome = restart(r)) != BOIL_OK)
             return outcome;
         if (!(r->t < r->schedule->duration_s))
@@ -615,18 +615,22 @@ static void balance(running *r)
 {
     const double *y = r->y;
     boil_balance *b = &r->history->balance;
-    double liquid_water = y[TOTAL_LIQUID_IN] - y[TOTAL_LIQUID_SALTS], drag_water = y[TOTAL_DRAG] - y[TOTAL_DRAG_SALTS];
-    double in = y[TOTAL_WATER_IN] + liquid_water;
-    double out = sum(y, TOTAL_STEAM, TOTAL_LAYER_BOILED) + drag_water;
-    b->water = closure(y[BATH_WATER] + y[LAYER_MASS] - r->water_start_kg, in, out, r->water_start_kg, in + out);
+    double liquid_water = y[BOIL_STATE_TOTAL_LIQUID_IN] - y[BOIL_STATE_TOTAL_LIQUID_SALTS],
+           drag_water = y[BOIL_STATE_TOTAL_DRAG] - y[BOIL_STATE_TOTAL_DRAG_SALTS];
+    double in = y[BOIL_STATE_TOTAL_WATER_IN] + liquid_water;
+    double out = sum(y, BOIL_STATE_TOTAL_STEAM, BOIL_STATE_TOTAL_LAYER_BOILED) + drag_water;
+    b->water =
+        closure(y[BOIL_STATE_BATH_WATER] + y[BOIL_STATE_LAYER_MASS] - r->water_start_kg, in, out, r->water_start_kg, in + out);
     double salts_start = r->salts_start_kg[0] + r->salts_start_kg[1] + r->salts_start_kg[2];
-    double salts = sum(y, BATH_NAOH, BATH_NANO2) + sum(y, SOLID_NAOH, SOLID_NANO2);
-    in = y[TOTAL_SALTS_IN] + y[TOTAL_LIQUID_SALTS];
-    b->salts = closure(salts - salts_start, in, y[TOTAL_DRAG_SALTS], salts_start, in + y[TOTAL_DRAG_SALTS]);
-    double heat_in = y[HEAT_FROM_HEATER] + y[HEAT_WITH_WATER] + y[HEAT_WITH_LIQUID] + y[HEAT_WITH_SALTS];
-    double heat_out = sum(y, HEAT_TO_WALLS, HEAT_WITH_VAPOUR) + y[HEAT_WITH_DRAG];
+    double salts = sum(y, BOIL_STATE_BATH_NAOH, BOIL_STATE_BATH_NANO2) + sum(y, BOIL_STATE_SOLID_NAOH, BOIL_STATE_SOLID_NANO2);
+    in = y[BOIL_STATE_TOTAL_SALTS_IN] + y[BOIL_STATE_TOTAL_LIQUID_SALTS];
+    b->salts =
+        closure(salts - salts_start, in, y[BOIL_STATE_TOTAL_DRAG_SALTS], salts_start, in + y[BOIL_STATE_TOTAL_DRAG_SALTS]);
+    double heat_in = y[BOIL_STATE_HEAT_FROM_HEATER] + y[BOIL_STATE_HEAT_WITH_WATER] + y[BOIL_STATE_HEAT_WITH_LIQUID] +
+                     y[BOIL_STATE_HEAT_WITH_SALTS];
+    double heat_out = sum(y, BOIL_STATE_HEAT_TO_WALLS, BOIL_STATE_HEAT_WITH_VAPOUR) + y[BOIL_STATE_HEAT_WITH_DRAG];
     double crossing = 0;
-    for (int i = HEAT_FROM_HEATER; i <= HEAT_WITH_DRAG; i++)
+    for (int i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
         crossing += fabs(y[i]);
     double change = boil_modes_inventory(&r->bath, r->t, y) - r->energy_start_J;
     b->energy =
@@ -635,20 +639,20 @@ static void balance(running *r)
 
 static int begin(running *r)
 {
-    int outcome = make_room(r, BATH_FIXED);
+    int outcome = reserve_unknowns(r, BOIL_STATE_FIXED);
     if (outcome != BOIL_OK || (outcome = boil_modes_start(&r->bath, &r->plant, r->y)) != BOIL_OK)
         return outcome;
-    r->unknowns = BATH_FIXED;
+    r->unknowns = BOIL_STATE_FIXED;
     for (int i = 0; i < BOIL_SALTS; i++)
-        r->salts_start_kg[i] = r->y[BATH_NAOH + i];
-    r->water_start_kg = r->y[BATH_WATER];
+        r->salts_start_kg[i] = r->y[BOIL_STATE_BATH_NAOH + i];
+    r->water_start_kg = r->y[BOIL_STATE_BATH_WATER];
     r->energy_start_J = boil_modes_inventory(&r->bath, 0, r->y);
-    if ((outcome = look(r, 0, r->y)) != BOIL_OK)
+    if ((outcome = evaluate(r, 0, r->y)) != BOIL_OK)
         return outcome;
     outcome = boil_recorder_begin(&r->record, r->history, &r->plant, r->options->row_interval_s, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
         outcome = boil_recorder_rows(&r->record, &r->bath, 0, r->y, r->rates, 0, r->y, r->rates);
-    r->looked = false;
+    r->evaluated = false;
     const boil_water_control *c = &r->plant.control;
     if (outcome == BOIL_OK && c->mode == BOIL_WATER_CONTROL_ON_OFF &&
         r->view.sensor_K >= c->set_point_K + c->differential_K / 2)
@@ -658,22 +662,23 @@ static int begin(running *r)
 
 static int finish(running *r)
 {
-    if (r->march) {
-        r->history->steps += boil_integrator_steps(r->march);
-        r->history->evaluations += boil_integrator_evaluations(r->march);
+    if (r->integrator) {
+        r->history->steps += boil_integrator_steps(r->integrator);
+        r->history->evaluations += boil_integrator_evaluations(r->integrator);
     }
-    r->looked = false;
-    if (look(r, r->t, r->y) != BOIL_OK) { /* nothing follows from this state: report up to the one before it */
+    r->evaluated = false;
+    if (evaluate(r, r->t, r->y) != BOIL_OK) { /* nothing follows from this state: report up to the one before it */
         r->history->end = BOIL_RUN_FAILED;
         r->t = r->t_before;
         memcpy(r->y, r->y_before, r->unknowns * sizeof(double));
-        int outcome = look(r, r->t, r->y);
+        int outcome = evaluate(r, r->t, r->y);
         if (outcome != BOIL_OK)
             return outcome;
     }
     boil_recorder_end(&r->record, r->t, &r->bath, r->y, &r->view);
     r->history->summary.rinse_added_kg = r->rinse_kg;
-    double by_hand = r->y[TOTAL_WATER_IN] - r->y[TOTAL_VALVE] - r->y[TOTAL_CONDENSATE] - r->rinse_kg;
+    double by_hand =
+        r->y[BOIL_STATE_TOTAL_WATER_IN] - r->y[BOIL_STATE_TOTAL_VALVE] - r->y[BOIL_STATE_TOTAL_CONDENSATE] - r->rinse_kg;
     r->history->summary.water_added_kg = fmax(0, by_hand); /* a difference of sums: rounding may leave it below zero */
     balance(r);
     return BOIL_OK;
@@ -681,10 +686,10 @@ static int finish(running *r)
 
 static void running_free(running *r)
 {
-    boil_integrator_free(r->march);
+    boil_integrator_free(r->integrator);
     boil_bath_free(&r->bath);
     boil_recorder_free(&r->record);
-    double *all[] = {r->y, r->y_before, r->rates, r->rates_before, r->size, r->looked_y};
+    double *all[] = {r->y, r->y_before, r->rates, r->rates_before, r->size, r->evaluated_y};
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
         free(all[i]);
     free(r->names);

@@ -164,7 +164,7 @@ static void automatic_water_holds_the_boiling_point(void **state)
     const boil_water_control *c = &p.control;
     boil_bath b;
     boil_rates_view v;
-    double y[BATH_FIXED];
+    double y[BOIL_STATE_FIXED];
     assert_int_equal(boil_modes_start(&b, &p, y), BOIL_OK);
     assert_int_equal(boil_rates_at(&b, 0, y, &v, NULL), BOIL_OK);
     boil_slope slope;

@@ -1,5 +1,5 @@
 /* unit/simulate/test_reference.c -- the run against an independent integration of the same equations: classical fourth-order
-   Runge-Kutta with fixed small steps and its own event search by bisection to 1e-9 s; no adaptive march, no record. And the
+   Runge-Kutta with fixed small steps and its own event search by bisection to 1e-9 s; no adaptive steps, no recorder. And the
    mutation that proves the energy balance can fail. */
 #include <gsl/gsl_errno.h>
 #include <string.h>
@@ -82,7 +82,7 @@ static void put_in(boil_bath *b, const boil_load *l, boil_bath_body *slot, doubl
                              .out_end_s = (double)INFINITY};
     b->bodies = slot;
     b->bodies_count = 1;
-    boil_conduction_init(&slot->body, l->temperature_K, y + BATH_FIXED);
+    boil_conduction_init(&slot->body, l->temperature_K, y + BOIL_STATE_FIXED);
 }
 
 static void run_agrees_with_fixed_steps(void **state)
@@ -111,7 +111,7 @@ static void run_agrees_with_fixed_steps(void **state)
     assert_close(h.quiet[0].end_s, changes[1], 1e-5, 0);
     assert_close(h.summary.temperature_end_K, v.temperature_K, 1e-5, 0);
     assert_close(h.summary.bath_mass_end_kg, v.mass_kg, 1e-5, 0);
-    assert_close(h.summary.steam_total_kg, y[TOTAL_STEAM], 1e-5, 0);
+    assert_close(h.summary.steam_total_kg, y[BOIL_STATE_TOTAL_STEAM], 1e-5, 0);
     boil_history_free(&h);
     b.bodies = NULL;
     b.bodies_count = 0;
@@ -130,11 +130,11 @@ static void mutated_rk4(boil_bath *b, double t, double h, double y[])
     boil_heat heat = boil_solution_heat(&v.mixture, Tb);
     double hv = boil_bath_steam_enthalpy(b, Tb), k = heat.water + v.heat_capacity_J_K * slope.water;
     double wrong = v.steam_kg_s * (hv - k) / (hv - heat.water), less = v.steam_kg_s - wrong;
-    d[BATH_WATER] += less;
-    d[BATH_HEAT] += less * hv;
-    d[TOTAL_STEAM] -= less;
-    d[HEAT_WITH_VAPOUR] -= less * hv;
-    for (size_t i = 0; i < BATH_FIXED; i++)
+    d[BOIL_STATE_BATH_WATER] += less;
+    d[BOIL_STATE_BATH_HEAT] += less * hv;
+    d[BOIL_STATE_TOTAL_STEAM] -= less;
+    d[BOIL_STATE_HEAT_WITH_VAPOUR] -= less * hv;
+    for (size_t i = 0; i < BOIL_STATE_FIXED; i++)
         y[i] += h * d[i];
 }
 
@@ -152,7 +152,8 @@ static double energy_closure(bool mutated)
             rk4(&b, 0.05 * i, 0.05, y);
     }
     double change = boil_modes_inventory(&b, 600, y) - start;
-    return (change - y[HEAT_FROM_HEATER] + y[HEAT_WITH_VAPOUR]) / (y[HEAT_FROM_HEATER] + y[HEAT_WITH_VAPOUR]);
+    return (change - y[BOIL_STATE_HEAT_FROM_HEATER] + y[BOIL_STATE_HEAT_WITH_VAPOUR]) /
+           (y[BOIL_STATE_HEAT_FROM_HEATER] + y[BOIL_STATE_HEAT_WITH_VAPOUR]);
 }
 
 static void leaving_out_the_slope_of_the_boiling_point_breaks_the_balance(void **state)
