@@ -7,7 +7,7 @@
 #include "base/boil.h"
 #include "base/words.h"
 #include "properties/water.h"
-#include "scenario/blend.h"
+#include "reading/blend.h"
 
 static const bounds added_mass = {"kg", 0.001, 1e5};
 static const bounds added_time = {"s", 1, 86400};

@@ -3,7 +3,7 @@
 #ifndef SCENARIO_KEYS_H
 #define SCENARIO_KEYS_H
 
-#include "scenario/quantity.h"
+#include "reading/quantity.h"
 
 typedef enum {
     KEY_TITLE,    /* the whole rest of the line; char * */

@@ -2,7 +2,7 @@
 #ifndef SCENARIO_METALS_H
 #define SCENARIO_METALS_H
 
-#include "scenario/cursor.h"
+#include "reading/cursor.h"
 
 /* The metal named on the rest of a cursor (nothing: steel). False, with the reason, when it must not enter. `word` gets
    the metal as reports name it: "steel" or "iron". */

@@ -3,7 +3,7 @@
 #include <string.h>
 
 #include "base/words.h"
-#include "scenario/csv_cells.h"
+#include "reading/csv_cells.h"
 
 /* Commas of empty cells that spreadsheets leave at the end of a row. */
 static const char *without_empty_cells(const char *at, const char *end)

@@ -8,10 +8,10 @@
 #include "base/boil.h"
 #include "base/words.h"
 #include "properties/water.h"
+#include "reading/source_read.h"
 #include "scenario/actions.h"
 #include "scenario/run_sheet.h"
 #include "scenario/settings.h"
-#include "scenario/source_read.h"
 
 #define SECTIONS_MAX 16
 

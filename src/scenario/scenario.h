@@ -8,8 +8,8 @@
 
 #include "case/plant.h"
 #include "case/schedule.h"
+#include "reading/messages.h"
 #include "scenario/keys.h"
-#include "scenario/messages.h"
 #include "scenario/uncertain.h"
 
 /* An action as the person wrote it; one of "every" stands for many. */

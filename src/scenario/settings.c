@@ -5,7 +5,7 @@
 
 #include "base/array.h"
 #include "base/words.h"
-#include "scenario/blend.h"
+#include "reading/blend.h"
 
 _Static_assert(sizeof(boil_tank_shape) == sizeof(unsigned) && sizeof(boil_tank_heated) == sizeof(unsigned) &&
                    sizeof(boil_heat_source) == sizeof(unsigned) && sizeof(boil_water_control_mode) == sizeof(unsigned),

@@ -5,7 +5,7 @@
 #include "support/close.h"
 
 #include "describe/outcome.h"
-#include "scenario/messages.h"
+#include "reading/messages.h"
 
 typedef struct {
     scenario s;

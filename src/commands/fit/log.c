@@ -6,9 +6,9 @@
 
 #include "base/array.h"
 #include "base/words.h"
-#include "scenario/csv_cells.h"
-#include "scenario/quantity.h"
-#include "scenario/source_read.h"
+#include "reading/csv_cells.h"
+#include "reading/quantity.h"
+#include "reading/source_read.h"
 
 #define COLUMNS_MAX ((size_t)64)
 

@@ -9,7 +9,7 @@
 #ifndef COMMANDS_FIT_LOG_H
 #define COMMANDS_FIT_LOG_H
 
-#include "scenario/messages.h"
+#include "reading/messages.h"
 
 typedef struct {
     double time_s;        /* from the start of the scenario */

@@ -3,8 +3,8 @@
 #define COMMANDS_SIZE_CASE_H
 
 #include "base/format.h"
+#include "reading/quantity.h"
 #include "scenario/action_name.h"
-#include "scenario/quantity.h"
 
 typedef struct {
     const scenario *scenario;

@@ -6,7 +6,7 @@
 #include <stdio.h>
 
 #include "base/format.h"
-#include "scenario/quantity.h"
+#include "reading/quantity.h"
 #include "scenario/scenario.h"
 
 /* Half, once, and twice the load in question (NULL: the scenario's limit), in plates of an eighth of an inch to an inch.

@@ -8,7 +8,7 @@
 
 #include "analysis/findings.h"
 #include "base/boil.h"
-#include "scenario/messages.h"
+#include "reading/messages.h"
 #include "scenario/scenario.h"
 
 typedef struct {

@@ -1,4 +1,4 @@
-#include "scenario/source_read.h"
+#include "reading/source_read.h"
 
 #include <errno.h>
 #include <stdio.h>

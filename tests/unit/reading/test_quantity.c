@@ -4,7 +4,7 @@
 #include <string.h>
 
 #include "base/words.h"
-#include "scenario/quantity.h"
+#include "reading/quantity.h"
 
 /* One line of text to read from. */
 typedef struct {

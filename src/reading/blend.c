@@ -1,4 +1,4 @@
-#include "scenario/blend.h"
+#include "reading/blend.h"
 
 #include <string.h>
 

@@ -1,11 +1,11 @@
-/* scenario/csv_cells.h -- rows of a CSV file cell by cell: for what people write or export, a run sheet or a log. A cell may be
+/* reading/csv_cells.h -- rows of a CSV file cell by cell: for what people write or export, a run sheet or a log. A cell may be
    quoted; no word of ours holds a quote, so one that is doubled inside a cell is left for its reader to refuse. */
-#ifndef SCENARIO_CSV_CELLS_H
-#define SCENARIO_CSV_CELLS_H
+#ifndef READING_CSV_CELLS_H
+#define READING_CSV_CELLS_H
 
 #include <stdbool.h>
 
-#include "scenario/cursor.h"
+#include "reading/cursor.h"
 
 /* A line without outer blanks. */
 cursor csv_row(const source *s, size_t line, messages *m);

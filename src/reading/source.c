@@ -1,4 +1,4 @@
-#include "scenario/source.h"
+#include "reading/source.h"
 
 #include <stdlib.h>
 

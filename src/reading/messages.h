@@ -1,16 +1,16 @@
-/* scenario/messages.h -- everything that is wrong with a scenario, kept until all of it is known, then shown in the order of
+/* reading/messages.h -- everything that is wrong with a scenario, kept until all of it is known, then shown in the order of
    the text.
 
    boilback: night.bath:12:14: 'depth' must be between 0.1 m and 5 m, got '-3 in'
        depth = -3 in
                ^                                                              columns count characters, from 1 */
-#ifndef SCENARIO_MESSAGES_H
-#define SCENARIO_MESSAGES_H
+#ifndef READING_MESSAGES_H
+#define READING_MESSAGES_H
 
 #include <stdbool.h>
 #include <stdio.h>
 
-#include "scenario/source.h"
+#include "reading/source.h"
 
 /* Reading stops when there are as many as this: the file is something else than a scenario. */
 #define MESSAGES_MAX ((size_t)1000)

@@ -1,11 +1,11 @@
-/* scenario/quantity.h -- the numbers of the scenario language: measure, quantity, percentage, range, clock. Every function
+/* reading/quantity.h -- the numbers of the scenario language: measure, quantity, percentage, range, clock. Every function
    reads at the cursor and moves it; on a mistake it reports and returns false. `what` is the name a message gives to the
    value. */
-#ifndef SCENARIO_QUANTITY_H
-#define SCENARIO_QUANTITY_H
+#ifndef READING_QUANTITY_H
+#define READING_QUANTITY_H
 
 #include "base/units.h"
-#include "scenario/cursor.h"
+#include "reading/cursor.h"
 
 typedef struct {
     double si;

@@ -1,8 +1,8 @@
-/* scenario/cursor.h -- what is still to be read of a line, or of a part of one, and where to complain. */
-#ifndef SCENARIO_CURSOR_H
-#define SCENARIO_CURSOR_H
+/* reading/cursor.h -- what is still to be read of a line, or of a part of one, and where to complain. */
+#ifndef READING_CURSOR_H
+#define READING_CURSOR_H
 
-#include "scenario/messages.h"
+#include "reading/messages.h"
 
 typedef struct {
     messages *messages;

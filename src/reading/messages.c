@@ -1,4 +1,4 @@
-#include "scenario/messages.h"
+#include "reading/messages.h"
 
 #include <stdarg.h>
 #include <stdlib.h>

@@ -1,4 +1,4 @@
-#include "scenario/csv_cells.h"
+#include "reading/csv_cells.h"
 
 #include <string.h>
 

@@ -1,7 +1,7 @@
-/* scenario/source.h -- a text file in memory, line by line: UTF-8 without control characters, so that every part of it may be
+/* reading/source.h -- a text file in memory, line by line: UTF-8 without control characters, so that every part of it may be
    shown. */
-#ifndef SCENARIO_SOURCE_H
-#define SCENARIO_SOURCE_H
+#ifndef READING_SOURCE_H
+#define READING_SOURCE_H
 
 #include <stdbool.h>
 #include <stddef.h>

@@ -1,4 +1,4 @@
-#include "scenario/cursor.h"
+#include "reading/cursor.h"
 
 #include <stdarg.h>
 #include <string.h>

@@ -1,4 +1,4 @@
-#include "scenario/quantity.h"
+#include "reading/quantity.h"
 
 #include <math.h>
 #include <stdlib.h>
