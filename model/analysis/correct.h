@@ -33,6 +33,7 @@ typedef struct {
 typedef enum {
     BOIL_CORRECT_DONE,         /* there is a plan */
     BOIL_CORRECT_NO_BATH,      /* no bath of these salts boils at the reading, or at the set point */
+    BOIL_CORRECT_NO_SALTS,     /* the scenario's bath is plain water: it has no set point to come back to */
     BOIL_CORRECT_NO_BOIL,      /* the heat does not keep it boiling: the reading is none of a boiling point */
     BOIL_CORRECT_NO_FREEBOARD, /* no bath at the set point, however low, keeps the freeboard with the next load in */
     BOIL_CORRECT_NO_POUR_RATE, /* an addition does harm at any pace: see `pace` of that step; or the whole: see `harm` */

@@ -82,6 +82,8 @@ static int set_wanted(boil_correct_work *c, const boil_plant *p)
     a->set_point_K = wanted.boiling_point_K;
     a->wanted_level_m = p->tank.level_m;
     c->set_fraction = wanted.salt_fraction;
+    if (!(c->set_fraction > 0))
+        a->end = BOIL_CORRECT_NO_SALTS;
     c->set_density_kg_m3 = wanted.density_kg_m3;
     return BOIL_OK;
 }
@@ -90,5 +92,5 @@ int boil_correct_work_reading(boil_correct_work *c, const boil_plant *p)
 {
     set_start(c, p, &c->a->asked);
     int outcome = set_wanted(c, p);
-    return outcome == BOIL_OK ? describe_bath(c) : outcome;
+    return outcome == BOIL_OK && c->a->end == BOIL_CORRECT_DONE ? describe_bath(c) : outcome;
 }

@@ -20,6 +20,7 @@ boil_plant boil_plant_default(void)
                    .load_per_volume_kg_m3 = 59.913},
         .control = boil_water_control_default(),
         .fittings = {.exhaust_on = true, .still_draught_m_s = 0.1, .lid_W_m2K = 7, .lid_return = 0.8, .grain_m = 1e-3},
+        .charge = {.blend = {1, 0, 0}},
         .elevation_factor = 1,
         .transport = boil_transport_default(),
         .pool = boil_swell_default(),
@@ -107,7 +108,7 @@ static int charge_fraction(const boil_plant *p, const boil_conditions *air, doub
         break;
     }
     *fraction = c->value;
-    return c->value > 0 && c->value < 0.9 ? BOIL_OK : BOIL_RANGE;
+    return c->value >= 0 && c->value < 0.9 ? BOIL_OK : BOIL_RANGE;
 }
 
 int boil_plant_initial(const boil_plant *p, boil_initial_state *out)

@@ -408,7 +408,13 @@ static double strongest_fraction(const boil_conditions *c, const double blend[BO
 static int fraction_where(double (*f)(double, void *), blend_search *s, double *fraction)
 {
     double low = 0.001, high = strongest_fraction(s->c, s->blend);
-    if (!(f(low, s) <= 0) || !(f(high, s) >= 0))
+    double at_low = f(low, s);
+    if (at_low > 0) { /* next to plain water, where strongest_fraction does not begin */
+        high = low;
+        low = 0;
+        at_low = f(low, s);
+    }
+    if (!(at_low <= 0) || !(f(high, s) >= 0))
         return BOIL_RANGE;
     gsl_function g = {f, s};
     gsl_root_fsolver *solver = gsl_root_fsolver_alloc(gsl_root_fsolver_brent);

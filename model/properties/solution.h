@@ -30,7 +30,8 @@
 
 enum { BOIL_NAOH, BOIL_NANO3, BOIL_NANO2, BOIL_SALTS };
 
-/* kg of each (any amount; only ratios matter to intensive properties). Water must be positive. */
+/* kg of each (any amount; only ratios matter to intensive properties). Water must be positive; without salts all that
+   follows is water's. */
 typedef struct {
     double water;
     double salt[BOIL_SALTS];
@@ -107,7 +108,8 @@ boil_range boil_solution_range(double temperature_K, double equivalent_molality)
 /* Mixture of a dry blend (fractions by mass) with total salt fraction s: 1 kg of solution. */
 boil_mixture boil_mixture_of(const double blend[BOIL_SALTS], double salt_fraction);
 
-/* Salt fraction at which the blend boils at a temperature. BOIL_RANGE: outside 0 to where the correlations end. */
+/* Salt fraction at which the blend boils at a temperature. BOIL_RANGE: below water's boiling point, or beyond where the
+   correlations end. */
 int boil_solution_fraction_boiling_at(const boil_conditions *c, const double blend[BOIL_SALTS], double boiling_point_K,
                                       double *salt_fraction);
 /* Salt fraction at which salts per volume of bath at its boiling point is strength. BOIL_RANGE as above. */

@@ -34,8 +34,18 @@ static void watch_liquidus(boil_rates_view *v)
         return;
     double left = boil_solubility_above_liquidus(&v->mixture, v->temperature_K) + carried_on_K;
     if (left < per_kelvin * v->range.margin)
-        v->range = (boil_range){"temperature of a bath whose hydroxide crystallises", "K", v->temperature_K,
-                                v->temperature_K - left, left / per_kelvin};
+        v->range = (boil_range){v->equivalent_molality > 0 ? "temperature of a bath whose hydroxide crystallises"
+                                                           : "temperature of water that freezes",
+                                "K", v->temperature_K, v->temperature_K - left, left / per_kelvin};
+}
+
+/* A bath that is all but gone is none: what little salt there is would have ended a weaker one's range before. */
+static void watch_depth(const boil_bath *b, boil_rates_view *v)
+{
+    const double least_m = 0.005, per_metre = 10;
+    double depth = v->mass_kg / (v->density_kg_m3 * b->area_m2), left = depth - least_m;
+    if (left < v->range.margin / per_metre)
+        v->range = (boil_range){"depth of a bath that boils dry", "m", depth, least_m, per_metre * left};
 }
 
 /* Mode and temperature, and the thermodynamics at it. */
@@ -62,6 +72,7 @@ int boil_rates_of_solution(boil_bath *b, const double y[], boil_rates_view *v, b
     v->heat_capacity_J_K = heat->capacity_J_K;
     v->range = boil_solution_range(v->temperature_K, v->equivalent_molality);
     watch_liquidus(v);
+    watch_depth(b, v);
     return BOIL_OK;
 }
 

@@ -518,16 +518,18 @@ static void close_additions(boil_history *h, double depth_m)
     }
 }
 
-/* The water that brings the boiling point back to where it began, and the level then. */
+/* The water that brings the boiling point back to where it began, and the level then. Plain water has no such answer. */
 static void restore(boil_summary *s, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     boil_mixture m = v->mixture;
     double salts = 0, blend[BOIL_SALTS], fraction;
     for (int i = 0; i < BOIL_SALTS; i++)
         salts += m.salt[i] += y[BOIL_STATE_SOLID_NAOH + i];
+    s->restoring_water_kg = s->restored_level_m = NEVER;
+    if (!(salts > 0))
+        return;
     for (int i = 0; i < BOIL_SALTS; i++)
         blend[i] = m.salt[i] / salts;
-    s->restoring_water_kg = s->restored_level_m = NEVER;
     if (boil_solution_fraction_boiling_at(&b->air, blend, s->boiling_point_start_K, &fraction) != BOIL_OK)
         return;
     s->restoring_water_kg = salts * (1 - fraction) / fraction - m.water - y[BOIL_STATE_LAYER_MASS];

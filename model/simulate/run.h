@@ -126,7 +126,7 @@ typedef struct {
     double undissolved_max_kg, bed_max_m;  /* salt not yet dissolved; thickest bed on the floor */
     boil_extreme bed_superheat_max_K;      /* floor under the bed above the bath */
     double valve_quiet_kg;                 /* let in by the valve while the bath did not boil */
-    double restoring_water_kg;             /* water that would bring the boiling point back to where it began */
+    double restoring_water_kg;             /* water that would bring the boiling point back to where it began; NaN: none can */
     double restored_level_m;               /* still level of the bath then, hot */
     size_t valve_openings;
     double valve_open_share;         /* of the time */

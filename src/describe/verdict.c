@@ -26,6 +26,8 @@ static formatted_text stop_value(const boil_history *h, unit_system s, double va
     formatted_text t;
     if (h->stop_unit != NULL && strcmp(h->stop_unit, "K") == 0)
         return format_quantity(s, DIM_TEMPERATURE, value);
+    if (h->stop_unit != NULL && strcmp(h->stop_unit, "m") == 0)
+        return format_quantity(s, DIM_LENGTH, value);
     snprintf(t.text, sizeof t.text, "%.4g%s%.12s", value, h->stop_unit != NULL ? " " : "",
              h->stop_unit != NULL ? h->stop_unit : "");
     return t;

@@ -165,7 +165,9 @@ key_text key_needed(const key *k)
 {
     key_text t = {""};
     const char *place = place_of(k);
-    if (k->need != NEED_NOT && k->need != NEED_ALWAYS)
+    if (k->need == NEED_SALTS)
+        add(&t, "required, but for plain water");
+    else if (k->need != NEED_NOT && k->need != NEED_ALWAYS)
         t = only_one(k->need);
     else if (k->need == NEED_ALWAYS)
         add(&t, place != NULL ? "required, and only allowed, " : "required");

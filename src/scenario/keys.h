@@ -22,6 +22,7 @@ typedef enum {
 typedef enum {
     NEED_NOT, /* has a default */
     NEED_ALWAYS,
+    NEED_SALTS,    /* unless the bath is plain water */
     NEED_STRENGTH, /* exactly one of these */
     NEED_STEAM,    /* exactly one of these */
     NEED_PRESSURE  /* at most one of these */

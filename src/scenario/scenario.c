@@ -307,6 +307,21 @@ static void read_settings(draft *d)
         change(d, &d->changes[i]);
 }
 
+/* No salts in the bath, so none need be named. */
+static bool is_plain_water(const draft *d)
+{
+    bool by_amount = line_of(d, "bath", "salt fraction")->good || line_of(d, "bath", "strength")->good;
+    return by_amount && d->out->plant.charge.value == 0;
+}
+
+static void require_salts(draft *d, const key *k)
+{
+    if (!is_plain_water(d))
+        require(d, k);
+    else if (!d->found[key_index(k)].found)
+        d->out->settings[key_index(k)].state = SETTING_ABSENT;
+}
+
 static void check_needs(draft *d)
 {
     for (size_t i = 0; i < key_count(); i++) {
@@ -317,6 +332,8 @@ static void check_needs(draft *d)
             refuse_elsewhere(d, k);
         else if (k->need == NEED_ALWAYS)
             require(d, k);
+        else if (k->need == NEED_SALTS)
+            require_salts(d, k);
     }
     choose_one(d, NEED_STRENGTH, "bath", "one of 'boiling point', 'strength' and 'salt fraction'");
     if (case_holds(d, CASE_STEAM))

@@ -54,6 +54,10 @@ void correct_refuse(const correct_answer *a, unit_system s)
         program_complain("%s: no bath of these salts that is known of boils at %s there: read again, and look at altitude or "
                          "pressure, and at the blend",
                          path, format_quantity(s, DIM_TEMPERATURE, p->asked.reads_K).text);
+    else if (p->end == BOIL_CORRECT_NO_SALTS)
+        program_complain("%s: its bath is plain water, whose boiling point says nothing of its strength: name the bath that it "
+                         "shall be in [bath]",
+                         path);
     else if (p->end == BOIL_CORRECT_NO_BOIL)
         program_complain("%s: the heat does not keep it boiling at %s: a reading taken then says nothing of its strength, and "
                          "no water goes onto a bath that does not boil. More heat first",

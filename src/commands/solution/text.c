@@ -158,6 +158,7 @@ void solution_table_report(const boil_plant *p, const solution_answer *rows, siz
                      "the temperature given. *: holds crystals at 20 degC; looked up alone, it says up to what temperature.");
     boil_initial_charge given = p->charge;
     given.basis = BOIL_BY_SALT_FRACTION;
+    given.value = rows[count - 1].salt_fraction;
     report_uncertainty(&given, UNITS_SI, to);
     report_caution(to);
 }

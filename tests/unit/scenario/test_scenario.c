@@ -684,6 +684,32 @@ static void what_belongs_together_is_checked(void **state)
     expect_one(PLANT "[schedule]\n[bath", "12:6: a section ends with ']'");
 }
 
+#define WATER_TANK "[tank]\nlength = 1 m\nwidth = 1 m\ndepth = 1 m\nlevel = 0.6 m\n[heat]\ninput = 1 kW\n[bath]\n"
+
+/* Two ways to say that there are no salts; then none need be named. */
+static void plain_water_is_a_bath(void **state)
+{
+    (void)state;
+    const char *text[] = {WATER_TANK "salt fraction = 0 %\n", WATER_TANK "strength = 0 lb/gal\n",
+                          WATER_TANK "salts = 70 % NaOH, 30 % NaNO3\nsalt fraction = 0 %\n"};
+    for (size_t i = 0; i < sizeof text / sizeof *text; i++) {
+        scenario s;
+        messages m;
+        boil_initial_state bath;
+        assert_int_equal(read_text(text[i], &s, &m), BOIL_OK);
+        assert_int_equal(boil_plant_initial(&s.plant, &bath), BOIL_OK);
+        assert_true(bath.salt_fraction == 0);
+        assert_close(bath.boiling_point_K, boil_water_saturation_temperature(101325), 0, 1e-9);
+        size_t salts = key_index(key_find("bath", "salts", 5));
+        assert_int_equal(s.settings[salts].state, i < 2 ? SETTING_ABSENT : SETTING_GIVEN);
+        forget(&s, &m);
+    }
+    expect_one(WATER_TANK "salt fraction = 1 %\n", "8:1: [bath] needs 'salts'");
+    expect_one(WATER_TANK "boiling point = 100 degC\n", "8:1: [bath] needs 'salts'");
+    EXPECT(WATER_TANK "salt fraction = -1 %\n", "8:1: [bath] needs 'salts'",
+           "9:17: 'salt fraction' must be between 0 % and 89 %, got '-1 %'");
+}
+
 static void the_model_has_its_say(void **state)
 {
     (void)state;
@@ -981,6 +1007,7 @@ int main(void)
         cmocka_unit_test(other_ways_to_say_it),
         cmocka_unit_test(mistakes_in_settings_are_named),
         cmocka_unit_test(what_belongs_together_is_checked),
+        cmocka_unit_test(plain_water_is_a_bath),
         cmocka_unit_test(the_model_has_its_say),
         cmocka_unit_test(mistakes_in_actions_are_named),
         cmocka_unit_test(names_come_and_go),

@@ -1,0 +1,1 @@
+boilback charge water.bath

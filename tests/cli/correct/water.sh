@@ -1,0 +1,1 @@
+boilback correct water.bath --reads '212 degF' --level '12 in'
