@@ -102,3 +102,29 @@ void html_element(html *h, const char *tag, const char *attributes, const char *
     html_text(h, text);
     html_close(h);
 }
+
+void html_table(html *h, const char *label, const char *attributes, const char *const heads[])
+{
+    html_open(h, "div", "class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"table, may scroll sideways\"");
+    html_open(h, "table", attributes);
+    html_element(h, "caption", NULL, "%s", label);
+    html_open(h, "thead", NULL);
+    html_open(h, "tr", NULL);
+    for (; *heads != NULL; heads++)
+        html_element(h, "th", "scope=\"col\"", "%s", *heads);
+    html_close(h);
+    html_close(h);
+    html_open(h, "tbody", NULL);
+}
+
+void html_table_end(html *h)
+{
+    html_close(h);
+    html_close(h);
+    html_close(h);
+}
+
+void html_row_head(html *h, const char *text)
+{
+    html_element(h, "th", "scope=\"row\"", "%s", text);
+}

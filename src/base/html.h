@@ -26,4 +26,10 @@ void html_text(html *h, const char *text);
 void html_element(html *h, const char *tag, const char *attributes, const char *format, ...)
     __attribute__((format(printf, 4, 5)));
 
+/* A table that may be wider than the screen: `label` names it, `attributes` are the table's, `heads` those of its columns,
+   ending in NULL. */
+void html_table(html *h, const char *label, const char *attributes, const char *const heads[]);
+void html_table_end(html *h);
+void html_row_head(html *h, const char *text);
+
 #endif

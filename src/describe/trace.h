@@ -3,6 +3,8 @@
 #ifndef DESCRIBE_TRACE_H
 #define DESCRIBE_TRACE_H
 
+#include <stdio.h>
+
 #include "scenario/scenario.h"
 #include "simulate/run.h"
 
@@ -11,5 +13,8 @@
    scenarios; at 10 s the surge of a layer that turns over misses 5 %. BOIL_OK, or a failure after which nothing is left to
    free. */
 int trace_of(const scenario *s, const boil_run_options *options, boil_history *out);
+
+/* The rows of a run in SI, one a line; what is not there is empty. */
+void trace_csv(const boil_history *h, FILE *to);
 
 #endif

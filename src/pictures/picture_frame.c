@@ -4,7 +4,7 @@
 #include <string.h>
 
 #include "base/program.h"
-#include "describe/trace_csv.h"
+#include "describe/trace.h"
 #include "describe/verdict.h"
 
 /* A verdict begins where the panels do. */

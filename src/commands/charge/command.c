@@ -3,7 +3,7 @@
 #include "cli/argument.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "commands/charge/text.h"
+#include "commands/charge/output.h"
 
 enum { LIQUID, LIQUID_STRENGTH, FROM, FROM_STRENGTH, FROM_TEMPERATURE, SALTS_FIRST, UNITS, JSON, OPTIONS };
 

@@ -1,6 +1,6 @@
 #include "base/json_table.h"
 #include "base/program.h"
-#include "commands/charge/text.h"
+#include "commands/charge/output.h"
 
 /* clang-format off */
 static const char *const kinds[] = {

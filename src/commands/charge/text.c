@@ -1,4 +1,4 @@
-#include "commands/charge/text.h"
+#include "commands/charge/output.h"
 
 #include <math.h>
 

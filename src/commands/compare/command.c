@@ -5,8 +5,7 @@
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "cli/plot.h"
-#include "commands/compare/picture.h"
-#include "commands/compare/text.h"
+#include "commands/compare/output.h"
 #include "describe/trace.h"
 
 enum { JSON, PLOT, UNITS, OPTIONS };

@@ -1,4 +1,4 @@
-#include "commands/compare/text.h"
+#include "commands/compare/output.h"
 
 #include <stdlib.h>
 

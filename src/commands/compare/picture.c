@@ -1,4 +1,4 @@
-#include "commands/compare/picture.h"
+#include "commands/compare/output.h"
 
 #include <math.h>
 

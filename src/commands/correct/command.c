@@ -3,7 +3,7 @@
 #include "cli/argument.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "commands/correct/text.h"
+#include "commands/correct/output.h"
 
 enum { READS, LEVEL, BOILING_LEVEL, LIQUID_STRENGTH, UNITS, JSON, OPTIONS };
 

@@ -1,6 +1,6 @@
 #include "base/json_table.h"
 #include "base/program.h"
-#include "commands/correct/text.h"
+#include "commands/correct/output.h"
 
 static const char *const bails[] = {
     [BOIL_BAIL_NOTHING] = NULL, [BOIL_BAIL_FOR_LOAD] = "next load", [BOIL_BAIL_FOR_POUR] = "addition"};

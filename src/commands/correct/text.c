@@ -1,4 +1,4 @@
-#include "commands/correct/text.h"
+#include "commands/correct/output.h"
 
 #include <math.h>
 

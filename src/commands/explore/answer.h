@@ -10,6 +10,7 @@
 #include <stddef.h>
 
 #include "analysis/findings.h"
+#include "base/format.h"
 #include "scenario/uncertain.h"
 
 /* Something that varies. */
@@ -92,6 +93,11 @@ size_t explore_count(const explore_answer *s, bool made); /* rows that are neede
 bool explore_varies_mixing(const explore_answer *s);
 
 double explore_grid_value(const explore_answer *s, size_t cell);
+
+/* Steps of the grid in the words of reports and pictures. */
+const char *explore_grid_unit(const explore_answer *s, unit_system system);          /* of all steps; "" for a bare number */
+double explore_grid_shown(const explore_answer *s, unit_system system, size_t cell); /* in that unit */
+formatted_text explore_grid_words(const explore_answer *s, unit_system system, size_t cell); /* "300 kBtu/h" */
 
 /* The values of grid (if any) and inputs for a row: first the grid's. Returns how many. */
 size_t explore_values(const explore_answer *s, size_t row, double value[BOIL_SAMPLING_INPUTS + 1]);

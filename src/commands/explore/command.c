@@ -9,10 +9,8 @@
 #include "cli/argument.h"
 #include "cli/commands.h"
 #include "cli/plot.h"
-#include "commands/explore/csv.h"
-#include "commands/explore/picture.h"
+#include "commands/explore/output.h"
 #include "commands/explore/run.h"
-#include "commands/explore/text.h"
 #include "scenario/action_name.h"
 
 enum { GRID, SAMPLES, SEED, THREADS, SHARD, MERGE, CSV, PLOT, UNITS, JSON, OPTIONS };

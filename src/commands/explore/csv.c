@@ -1,4 +1,4 @@
-#include "commands/explore/csv.h"
+#include "commands/explore/output.h"
 
 #include <errno.h>
 #include <math.h>

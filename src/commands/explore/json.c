@@ -2,7 +2,7 @@
 #include "base/json.h"
 #include "base/program.h"
 #include "commands/explore/statistics.h"
-#include "commands/explore/text.h"
+#include "commands/explore/output.h"
 
 static void input(json *j, const explore_input *i)
 {

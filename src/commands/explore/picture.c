@@ -1,8 +1,7 @@
-#include "commands/explore/picture.h"
+#include "commands/explore/output.h"
 
 #include <math.h>
 
-#include "commands/explore/grid.h"
 #include "commands/explore/statistics.h"
 #include "pictures/picture_frame.h"
 

@@ -1,11 +1,10 @@
-#include "commands/explore/text.h"
+#include "commands/explore/output.h"
 
 #include <math.h>
 #include <string.h>
 
 #include "base/program.h"
 #include "base/text.h"
-#include "commands/explore/grid.h"
 #include "commands/explore/statistics.h"
 #include "describe/finding_words.h"
 #include "describe/report.h"

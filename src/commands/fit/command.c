@@ -5,7 +5,7 @@
 #include "base/text.h"
 #include "cli/argument.h"
 #include "cli/commands.h"
-#include "commands/fit/text.h"
+#include "commands/fit/output.h"
 
 enum { THERMOMETER, DIPSTICK, UNITS, JSON, OPTIONS };
 

@@ -2,7 +2,7 @@
 
 #include "base/json.h"
 #include "base/program.h"
-#include "commands/fit/text.h"
+#include "commands/fit/output.h"
 
 static void estimate(json *j, const fit_answer *f, size_t i)
 {

@@ -1,4 +1,4 @@
-#include "commands/fit/text.h"
+#include "commands/fit/output.h"
 
 #include <math.h>
 #include <string.h>

@@ -8,13 +8,9 @@
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "cli/plot.h"
-#include "commands/run/html.h"
-#include "commands/run/json.h"
-#include "commands/run/picture.h"
-#include "commands/run/text.h"
+#include "commands/run/output.h"
 #include "describe/outcome.h"
 #include "describe/trace.h"
-#include "describe/trace_csv.h"
 #include "describe/verdict.h"
 
 enum { JSON, CSV, PLOT, HTML, STEP, UNITS, STRICT, VERBOSE, TOLERANCE, OPTIONS };

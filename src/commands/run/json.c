@@ -1,4 +1,4 @@
-#include "commands/run/json.h"
+#include "commands/run/output.h"
 
 #include <math.h>
 

@@ -1,4 +1,4 @@
-#include "commands/run/picture.h"
+#include "commands/run/output.h"
 
 #include "pictures/picture_actions.h"
 #include "pictures/picture_frame.h"

@@ -1,4 +1,4 @@
-#include "commands/run/text.h"
+#include "commands/run/output.h"
 
 #include <math.h>
 #include <string.h>

@@ -5,10 +5,7 @@
 #include "cli/commands.h"
 #include "cli/plot.h"
 #include "commands/size/answer.h"
-#include "commands/size/load.h"
-#include "commands/size/picture.h"
-#include "commands/size/table.h"
-#include "commands/size/text.h"
+#include "commands/size/output.h"
 
 enum { RECOVER, LOAD, TABLE, INTERVAL, HEAVIEST, PLOT, UNITS, JSON, OPTIONS };
 

@@ -2,7 +2,7 @@
 
 #include "base/json.h"
 #include "base/program.h"
-#include "commands/size/text.h"
+#include "commands/size/output.h"
 
 static const char *found_word(size_found f)
 {

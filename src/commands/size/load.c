@@ -1,4 +1,4 @@
-#include "commands/size/load.h"
+#include "commands/size/output.h"
 
 #include <math.h>
 
@@ -7,7 +7,6 @@
 #include "base/json.h"
 #include "base/program.h"
 #include "base/text.h"
-#include "commands/size/text.h"
 #include "describe/report.h"
 
 #define REPEATS_LISTED ((size_t)6) /* fewer than there ever are */

@@ -1,8 +1,7 @@
-#include "commands/size/picture.h"
+#include "commands/size/output.h"
 
 #include <math.h>
 
-#include "commands/size/text.h"
 #include "pictures/picture_frame.h"
 
 typedef struct {

@@ -1,4 +1,4 @@
-#include "commands/size/table.h"
+#include "commands/size/output.h"
 
 #include <math.h>
 
@@ -7,7 +7,6 @@
 #include "base/json.h"
 #include "base/program.h"
 #include "base/text.h"
-#include "commands/size/text.h"
 #include "describe/report.h"
 
 enum { LOADS = 3, THICKNESSES = 5 };

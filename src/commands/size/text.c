@@ -1,4 +1,4 @@
-#include "commands/size/text.h"
+#include "commands/size/output.h"
 
 #include <math.h>
 

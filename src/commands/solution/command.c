@@ -7,7 +7,7 @@
 #include "base/whole_file.h"
 #include "cli/argument.h"
 #include "cli/commands.h"
-#include "commands/solution/text.h"
+#include "commands/solution/output.h"
 
 enum {
     SALTS,

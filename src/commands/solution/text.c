@@ -1,4 +1,4 @@
-#include "commands/solution/text.h"
+#include "commands/solution/output.h"
 
 #include <math.h>
 

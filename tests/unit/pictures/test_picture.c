@@ -7,7 +7,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include "commands/run/picture.h"
+#include "commands/run/output.h"
 #include "pictures/picture.h"
 #include "pictures/picture_actions.h"
 #include "pictures/picture_frame.h"

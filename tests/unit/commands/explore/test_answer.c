@@ -8,10 +8,8 @@
 #include <unistd.h>
 
 #include "base/boil.h"
-#include "commands/explore/csv.h"
-#include "commands/explore/grid.h"
+#include "commands/explore/output.h"
 #include "commands/explore/statistics.h"
-#include "commands/explore/text.h"
 #include "support/printed.h"
 
 #define PI 3.14159265358979323846

@@ -9,7 +9,7 @@
 
 #include "base/html.h"
 #include "commands/run/actions_done.h"
-#include "commands/run/html.h"
+#include "commands/run/output.h"
 #include "support/printed.h"
 
 static void texts_are_escaped(void **state)

@@ -7,11 +7,10 @@
 #include "base/program.h"
 #include "commands/run/account.h"
 #include "commands/run/chart.h"
-#include "commands/run/json.h"
+#include "commands/run/output.h"
 #include "commands/run/sheet.h"
-#include "commands/run/text.h"
 #include "describe/report.h"
-#include "describe/trace_csv.h"
+#include "describe/trace.h"
 #include "describe/verdict.h"
 #include "support/printed.h"
 

@@ -1,6 +1,6 @@
-/* commands/solution/text.h -- what is known of a solution, for reading and for other programs. */
-#ifndef COMMANDS_SOLUTION_TEXT_H
-#define COMMANDS_SOLUTION_TEXT_H
+/* commands/solution/output.h -- what is known of a solution: for reading, and for other programs. */
+#ifndef COMMANDS_SOLUTION_OUTPUT_H
+#define COMMANDS_SOLUTION_OUTPUT_H
 
 #include <stdio.h>
 

@@ -1,6 +1,6 @@
-/* commands/charge/text.h -- how a tank is filled: a list of steps for the people who do it, and the same as JSON. */
-#ifndef COMMANDS_CHARGE_TEXT_H
-#define COMMANDS_CHARGE_TEXT_H
+/* commands/charge/output.h -- a tank's filling as a list of steps, and the same for other programs. */
+#ifndef COMMANDS_CHARGE_OUTPUT_H
+#define COMMANDS_CHARGE_OUTPUT_H
 
 #include <stdio.h>
 

@@ -1,4 +1,4 @@
-#include "commands/run/html_sections.h"
+#include "commands/run/page/sections.h"
 
 /* Colours keep a contrast of 4.5 and more [WCAG 2.2, 1.4.3]; signal words have those of ANSI Z535, darkened for it. On
    paper nothing depends on a background: a browser may leave it out. */

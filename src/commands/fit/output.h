@@ -1,6 +1,6 @@
-/* commands/fit/text.h -- what a log says about a scenario's uncertain numbers, for people and as JSON. */
-#ifndef COMMANDS_FIT_TEXT_H
-#define COMMANDS_FIT_TEXT_H
+/* commands/fit/output.h -- what a log says about a scenario's uncertain numbers: for people, and for other programs. */
+#ifndef COMMANDS_FIT_OUTPUT_H
+#define COMMANDS_FIT_OUTPUT_H
 
 #include <stdio.h>
 

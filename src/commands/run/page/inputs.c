@@ -1,4 +1,4 @@
-#include "commands/run/html_sections.h"
+#include "commands/run/page/sections.h"
 
 #include <string.h>
 
@@ -22,7 +22,7 @@ static void setting(html *h, const scenario *s, size_t index)
 {
     bool given = s->settings[index].state == SETTING_GIVEN;
     html_open(h, "tr", given ? NULL : "class=\"default\"");
-    page_row_head(h, s->settings[index].key->words);
+    html_row_head(h, s->settings[index].key->words);
     in_both(h, setting_words_of(s, index, UNITS_US).text, setting_words_of(s, index, UNITS_SI).text);
     html_element(h, "td", NULL, "%s", given ? "given" : "default");
     html_close(h);
@@ -41,7 +41,7 @@ static void section_begin(html *h, const char *section)
 static void settings(html *h, const scenario *s)
 {
     const char *section = "";
-    page_table(h, "The scenario, with its defaults", "class=\"inputs\"", heads);
+    html_table(h, "The scenario, with its defaults", "class=\"inputs\"", heads);
     for (size_t i = 0; i < key_count(); i++) {
         const key *k = key_at(i);
         if (s->settings[i].state == SETTING_ABSENT)
@@ -51,22 +51,22 @@ static void settings(html *h, const scenario *s)
         section = k->section;
         setting(h, s, i);
     }
-    page_table_end(h);
+    html_table_end(h);
 }
 
 static void charge(html *h, const scenario *s)
 {
     listing_charge p = listing_charge_of(s);
-    page_table(h, "What that comes to", "class=\"inputs\"", heads);
+    html_table(h, "What that comes to", "class=\"inputs\"", heads);
     for (size_t i = 0; i < p.count; i++) {
         const listing_row *r = &p.rows[i];
         html_open(h, "tr", NULL);
-        page_row_head(h, r->name);
+        html_row_head(h, r->name);
         in_both(h, format_exact(UNITS_US, r->dimension, r->si).text, format_exact(UNITS_SI, r->dimension, r->si).text);
         html_element(h, "td", NULL, "%s", r->note);
         html_close(h);
     }
-    page_table_end(h);
+    html_table_end(h);
 }
 
 static void uncertainties(html *h, const scenario *s)
@@ -74,14 +74,14 @@ static void uncertainties(html *h, const scenario *s)
     static const char *const uncertain_heads[] = {"What is uncertain", "How", NULL};
     if (s->uncertain_count == 0)
         return;
-    page_table(h, "Not known well; this run has the values above", "class=\"inputs\"", uncertain_heads);
+    html_table(h, "Not known well; this run has the values above", "class=\"inputs\"", uncertain_heads);
     for (size_t i = 0; i < s->uncertain_count; i++) {
         html_open(h, "tr", NULL);
-        page_row_head(h, s->uncertain[i].thing.words);
+        html_row_head(h, s->uncertain[i].thing.words);
         html_element(h, "td", NULL, "%s", s->uncertain[i].as_written);
         html_close(h);
     }
-    page_table_end(h);
+    html_table_end(h);
 }
 
 void page_inputs(html *h, const scenario *s)

@@ -1,6 +1,7 @@
-#include "commands/run/model_limits.h"
+#include "commands/run/page/sections.h"
 
-const char model_limits_purpose[] =
+/* README says the same in the same words. */
+static const char purpose[] =
     "One well-mixed bath in one of two states: quiet, with its temperature free, or boiling, with its temperature"
     " locked to the boiling point of what it contains; and beside it the few things that are not mixed and make "
     "the trouble: water floating on top, steam held in the pool, and the steel. Mass and energy close to 1e-9 in "
@@ -24,7 +25,14 @@ static const char *const limits[] = {
     "Above 195 degC and beyond the strength the correlations were made for, a run stops there and says so.",
 };
 
-const char *model_limits_listed(size_t index)
+void page_limits(html *h)
 {
-    return index < sizeof limits / sizeof limits[0] ? limits[index] : NULL;
+    html_open(h, "section", "aria-labelledby=\"limits\"");
+    html_element(h, "h2", "id=\"limits\"", "What the model is, and what it is not");
+    html_element(h, "p", NULL, "%s", purpose);
+    html_open(h, "ul", NULL);
+    for (size_t i = 0; i < sizeof limits / sizeof limits[0]; i++)
+        html_element(h, "li", NULL, "%s", limits[i]);
+    html_close(h);
+    html_close(h);
 }

@@ -1,4 +1,4 @@
-#include "commands/run/html_sections.h"
+#include "commands/run/page/sections.h"
 
 #include <stdlib.h>
 
@@ -45,10 +45,10 @@ static void order_row(html *h, const outcome *o, const run_action *r, unit_syste
 static void table(html *h, const outcome *o, const run_action *list, size_t count, unit_system s)
 {
     static const char *const heads[] = {"Done", "Time", "What to do", "Mind", "Expect", "Reading, initials", NULL};
-    page_table(h, "By the clock", "class=\"sheet\"", heads);
+    html_table(h, "By the clock", "class=\"sheet\"", heads);
     for (size_t i = 0; i < count && i < LISTED_MAX; i++)
         order_row(h, o, &list[i], s);
-    page_table_end(h);
+    html_table_end(h);
     if (count > LISTED_MAX)
         html_element(h, "p", NULL, "... and %zu more, the last from %s on: too many for a sheet.", count - LISTED_MAX,
                      format_clock(o->scenario->start_s, list[count - 1].time_s).text);

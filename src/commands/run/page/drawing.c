@@ -1,4 +1,4 @@
-#include "commands/run/html_sections.h"
+#include "commands/run/page/sections.h"
 
 #include <string.h>
 

@@ -1,6 +1,7 @@
-/* commands/correct/text.h -- how a bath is brought back to set point and level: a list of steps, and the same as JSON. */
-#ifndef COMMANDS_CORRECT_TEXT_H
-#define COMMANDS_CORRECT_TEXT_H
+/* commands/correct/output.h -- how a bath is brought back to set point and level: a list of steps, and the same for
+   other programs. */
+#ifndef COMMANDS_CORRECT_OUTPUT_H
+#define COMMANDS_CORRECT_OUTPUT_H
 
 #include <stdio.h>
 

@@ -1,7 +1,7 @@
-#include "commands/run/html.h"
+#include "commands/run/output.h"
 
 #include "base/program.h"
-#include "commands/run/html_sections.h"
+#include "commands/run/page/sections.h"
 #include "describe/report.h"
 #include "describe/verdict.h"
 

@@ -1,0 +1,24 @@
+/* commands/explore/output.h -- what a study says: for a person, for other programs, drawn, and as rows from which all of
+   it can be made again. */
+#ifndef COMMANDS_EXPLORE_OUTPUT_H
+#define COMMANDS_EXPLORE_OUTPUT_H
+
+#include <stdio.h>
+
+#include "base/format.h"
+#include "commands/explore/answer.h"
+#include "pictures/picture.h"
+
+void explore_report(const explore_answer *s, unit_system system, bool colour, FILE *to);
+void explore_json(const explore_answer *s, FILE *to);
+
+void explore_csv_write(const explore_answer *s, FILE *to); /* the rows that were made */
+
+/* Reads the rows of one or more files of the same study, each row once. False, with a complaint, when one is none, or of
+   another study, or a row stands in two of them and differs. To be freed either way. */
+bool explore_csv_read(explore_answer *s, const char *const paths[], size_t count);
+
+bool explore_picture(const explore_answer *s, unit_system system, picture_format format, picture_drawn *drawn,
+                     picture_problem *problem);
+
+#endif
