@@ -42,7 +42,8 @@ double boil_overflow_surge_rate(double potential_kg, double still_level_m, doubl
 double boil_overflow_freeboard_left(const boil_overflow_pool *p, double potential_kg, double swelled_level_m,
                                     double calm_boil_level_m);
 
-/* Both conditions: no freeboard left, and C 0.3 makes a surge above the critical rate. */
+/* Both conditions: no freeboard left, and C 0.3 makes a surge above the critical rate. Yes where a number is none (NaN): unknown is
+   not safe. No without potential. */
 bool boil_overflow_possible(const boil_overflow_pool *p, double potential_kg, double freeboard_left_m,
                             double critical_steam_rate_kg_s);
 
