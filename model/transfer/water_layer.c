@@ -4,6 +4,7 @@
 #include <stddef.h>
 
 #include "base/boil.h"
+#include "transfer/overturn.h"
 
 #define WATER_CONDUCTIVITY 0.65  /* W/mK, liquid water 40 to 100 degC: 0.63 to 0.68 [IAPWS R15-11] */
 #define WATER_DIFFUSIVITY 1.6e-7 /* m2/s, same range */
@@ -29,13 +30,6 @@ double boil_water_layer_cover(const boil_water_layer_law *l, double thickness_m)
     return thickness_m > 0 ? -expm1(-thickness_m / l->cover_m) : 0;
 }
 
-static double erosion_velocity(const boil_water_layer_stirring *s, double buoyancy)
-{
-    const double constant = 3.8, fastest = 0.2;
-    double u = s->interface_m_s, well = buoyancy * s->depth_m; /* u^2 Ri */
-    return well > 0 ? u * fmin(fastest, constant * pow(u * u / well, 1.5)) : u * fastest;
-}
-
 /* Share of a layer that falls in each second: none of one that is clearly lighter, all of one clearly heavier, and a smooth
    step in between: a switch would chatter, and the densities are not known to a thousandth. */
 static double falling(double buoyancy)
@@ -50,7 +44,8 @@ double boil_water_layer_mixing(const boil_water_layer_law *l, const boil_water_l
 {
     double unused, *slope = by_log_stirring ? by_log_stirring : &unused;
     double buoyancy = BOIL_GRAVITY * (s->bath_kg_m3 - s->water_kg_m3) / s->water_kg_m3;
-    double still = s->water_kg_m3 * s->area_m2 * cover * erosion_velocity(s, buoyancy) + mass_kg * falling(buoyancy);
+    double still = s->water_kg_m3 * s->area_m2 * cover * boil_overturn_erosion(buoyancy, s->depth_m, s->interface_m_s) +
+                   mass_kg * falling(buoyancy);
     double lifts = 2 * l->mixing_efficiency * s->bath_kg_m3 * s->area_m2 * s->stirring_W_kg;
     *slope = 0;
     if (!(lifts > 0))

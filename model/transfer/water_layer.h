@@ -3,12 +3,11 @@
 
    Mixing, kg/s:   m/(tau + m/limit) + rho_w A cover w_e,   limit = 2 eta rho A eps/(g drho/rho_w)                        (1)
    tau, eps: see transfer/swell.h. limit: the stirring power that lifts potential energy, eta of it (flux Richardson number),
-   spread over half the depth. w_e: slow erosion of the interface by convection or a load being lowered, velocity u [form of
-   Turner, J. Fluid Mech. 33 (1968) 639; constant 3.8 of Hopfinger & Toly 1976 from memory, uncertain by a factor of two]:
-       w_e = u min(0.2, 3.8 Ri^(-3/2)),  Ri = g (drho/rho_w) depth/u^2.                                                   (2)
+   spread over half the depth. w_e: slow erosion of the interface by convection or a load being lowered, velocity u: see
+   transfer/overturn.h.
 
    Heat from the bath, W:  A cover (T - T_L)/(1/h + thickness_c/k),  thickness_c the smaller of half the layer and
-   sqrt(pi alpha t), t its age, never below a floor.                                                                      (3)
+   sqrt(pi alpha t), t its age, never below a floor.                                                                      (2)
    A layer of mean thickness d covers 1 - exp(-d/d0) of the surface. */
 #ifndef BOIL_TRANSFER_WATER_LAYER_H
 #define BOIL_TRANSFER_WATER_LAYER_H
@@ -30,7 +29,7 @@ typedef struct {
     double bath_kg_m3, water_kg_m3;
     double stirring_W_kg; /* eps */
     double mixing_time_s; /* tau; infinite when nothing stirs */
-    double interface_m_s; /* u of (2) */
+    double interface_m_s; /* u, see transfer/overturn.h */
 } boil_water_layer_stirring;
 
 /* (1). A layer that is heavier than the bath falls in within a second; over a thousandth of the density the one passes into the
@@ -39,7 +38,7 @@ typedef struct {
 double boil_water_layer_mixing(const boil_water_layer_law *l, const boil_water_layer_stirring *s, double mass_kg, double cover,
                                double *by_log_stirring);
 
-/* (3) per kelvin, W/K. */
+/* (2) per kelvin, W/K. */
 double boil_water_layer_conductance(const boil_water_layer_law *l, double area_m2, double cover, double thickness_m,
                                     double age_s, double bath_side_W_m2K);
 

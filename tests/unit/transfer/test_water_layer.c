@@ -102,7 +102,7 @@ static double survival(double interface_m_s)
 }
 
 /* Judgement: quiet convection (0.03 m/s) erodes 30 mm in about 3 h, a load lowered at 0.15 m/s in about 18 s. Those
-   figures take Ri = 500 and 20, an eddy of about 90 mm, with a constant of 1. Law (2) takes the pool's depth, 0.68 m,
+   figures take Ri = 500 and 20, an eddy of about 90 mm, with a constant of 1. The law takes the pool's depth, 0.68 m,
    with 3.8, and is 5.3 to 5.5 times slower. The known deviation is kept here. */
 static void slow_erosion(void **state)
 {
