@@ -1,0 +1,18 @@
+/* properties/viscosity.h -- dynamic viscosity of water and of the bath liquid.
+
+   Mixing rule of Laliberte, J. Chem. Eng. Data 52 (2007) 321 (year from memory; coefficients as carried by the general-purpose
+   library `chemicals`), w mass fractions, w_s that of all salts, t in degC, mPa s:
+       ln mu = w_w ln mu_w + sum w_i ln mu_i
+       mu_w = (t + 246)/((0.05594 t + 5.2842) t + 137.37)
+       ln mu_i = (v1 w_s^v2 + v3)/(v4 t + 1) - ln(v5 w_s^v6 + 1)
+   Fitted for NaOH at 12.5 to 70 degC to 56 %, for NaNO3 at 10 to 60 degC to 55 %; nitrite as nitrate (judgement). Above 70 degC
+   extrapolated: x 0.7 to 1.5 (judgement). Beyond 56 % of salts that of 56 % is held: a stronger bath is thicker than that. */
+#ifndef BOIL_PROPERTIES_VISCOSITY_H
+#define BOIL_PROPERTIES_VISCOSITY_H
+
+#include "properties/solution.h"
+
+double boil_viscosity_water(double temperature_K);                           /* Pa s; 0 to 150 degC */
+double boil_viscosity_solution(const boil_mixture *m, double temperature_K); /* Pa s; at least 0.2e-3; 0 to 200 degC */
+
+#endif
