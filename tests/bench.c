@@ -85,8 +85,9 @@ static void parts(void)
     boil_plant p = trough();
     boil_bath b;
     boil_rates_view v;
+    boil_rates_guess warm;
     double y[BOIL_STATE_FIXED], rates[BOIL_STATE_FIXED], T = 0;
-    if (boil_modes_start(&b, &p, y) != BOIL_OK)
+    if (boil_modes_start(&b, &p, y, &warm) != BOIL_OK)
         return;
     boil_mixture m = {y[BOIL_STATE_BATH_WATER], {y[BOIL_STATE_BATH_NAOH], y[BOIL_STATE_BATH_NANO3], y[BOIL_STATE_BATH_NANO2]}};
     boil_solution_guess guess = {0, 0};
@@ -105,7 +106,7 @@ static void parts(void)
     start = now();
     for (int i = 0; i < MANY; i++) {
         y[BOIL_STATE_BATH_WATER] = water * (1 + 1e-6 * (i % 100));
-        boil_rates_at(&b, 0, y, &v, rates);
+        boil_rates_at(&b, 0, y, &warm, &v, rates);
         sum += rates[BOIL_STATE_BATH_WATER];
     }
     printf("rates of the whole bath          %4.0f ns   (%g)\n", (now() - start) / MANY * 1e9, sum > 0 ? 1.0 : 0.0);

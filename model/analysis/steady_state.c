@@ -28,8 +28,9 @@ static int starts_boiling(void *context, double heat_W, bool *yes)
     const boiling *c = context;
     boil_plant trial = heated(c->plant, heat_W, c->boiling_point_K);
     boil_bath b;
+    boil_rates_guess guess;
     double y[BOIL_STATE_FIXED];
-    int outcome = boil_modes_start(&b, &trial, y);
+    int outcome = boil_modes_start(&b, &trial, y, &guess);
     *yes = outcome == BOIL_OK && b.boiling;
     boil_bath_free(&b);
     return outcome;
@@ -46,17 +47,19 @@ static int losses(const boil_plant *p, double boiling_point_K, double *losses_W)
 static int evaluate(const boil_plant *trial, boil_steady_state *out)
 {
     boil_bath b;
+    boil_rates_guess guess;
     boil_rates_view v;
     double y[BOIL_STATE_FIXED];
-    int outcome = boil_modes_start(&b, trial, y);
+    int outcome = boil_modes_start(&b, trial, y, &guess);
     if (outcome == BOIL_OK)
-        outcome = boil_rates_at(&b, 0, y, &v, NULL);
+        outcome = boil_rates_at(&b, 0, y, &guess, &v, NULL);
     if (outcome == BOIL_OK) {
-        out->steam_kg_s = v.steam_kg_s;
-        out->evaporated_kg_s = v.surface.evaporation_kg_s;
-        out->steam_m3_s = (v.steam_kg_s + v.surface.evaporation_kg_s) / boil_bath_steam_density(&b, out->boiling_point_K);
-        out->swell_m = v.level_m - v.still_level_m;
-        out->freeboard_m = trial->tank.depth_m - v.level_m;
+        out->steam_kg_s = v.steam.formed_kg_s;
+        out->evaporated_kg_s = v.surface.bath.evaporation_kg_s;
+        out->steam_m3_s =
+            (v.steam.formed_kg_s + v.surface.bath.evaporation_kg_s) / boil_bath_steam_density(&b, out->boiling_point_K);
+        out->swell_m = v.levels.upper_m - v.levels.still_m;
+        out->freeboard_m = trial->tank.depth_m - v.levels.upper_m;
     }
     boil_bath_free(&b);
     return outcome;

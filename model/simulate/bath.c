@@ -99,15 +99,14 @@ void boil_bath_begin_layer(boil_bath *b, double t, double enthalpy_J_kg)
     b->layer = BOIL_WATER_LAYER_STILL;
     b->layer_since_s = t;
     b->layer_fresh_J_kg = enthalpy_J_kg;
-    b->layer_skin_guess_K = boil_water_temperature(enthalpy_J_kg);
 }
 
 /* A fixed point that contracts by a few per cent: the steam's enthalpy is nearly all of hv - K_water. */
-double boil_bath_flash(boil_bath *b, const double y[], double water_kg, double heat_J)
+double boil_bath_flash(const boil_bath *b, const double y[], double water_kg, double heat_J)
 {
     const double pace_J_kg = 2.8e6;
     double flash = 0, T;
-    boil_solution_guess guess = b->boil_guess;
+    boil_solution_guess guess = {0, 0};
     for (int i = 0; i < 60; i++) {
         boil_mixture m = boil_bath_mixture(y);
         m.water += water_kg - flash;
@@ -122,7 +121,7 @@ double boil_bath_flash(boil_bath *b, const double y[], double water_kg, double h
     return flash;
 }
 
-static int flash_remnant(boil_bath *b, double y[], double water_kg, double heat_J)
+static int flash_remnant(const boil_bath *b, double y[], double water_kg, double heat_J)
 {
     double flash = boil_bath_flash(b, y, water_kg, heat_J);
     if (!isfinite(flash))
@@ -130,7 +129,8 @@ static int flash_remnant(boil_bath *b, double y[], double water_kg, double heat_
     y[BOIL_STATE_BATH_WATER] += water_kg - flash;
     double T;
     boil_mixture m = boil_bath_mixture(y);
-    if (boil_solution_boiling_point(&b->air, &m, &b->boil_guess, &T, NULL) != BOIL_OK)
+    boil_solution_guess guess = {0, 0};
+    if (boil_solution_boiling_point(&b->air, &m, &guess, &T, NULL) != BOIL_OK)
         return BOIL_NO_ROOT;
     double steam_J = flash * boil_bath_steam_enthalpy(b, T);
     y[BOIL_STATE_BATH_HEAT] += heat_J - steam_J;
@@ -166,10 +166,7 @@ int boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot)
                      .ambient = p->ambient,
                      .dial = p->heater.dial,
                      .mixer_on = p->fittings.mixer_on,
-                     .lid_on = p->fittings.lid_on,
-                     .temperature_guess_K = charge.temperature_K,
-                     .skin_guess_K = charge.temperature_K - 5,
-                     .layer_skin_guess_K = p->ambient.temperature_K};
+                     .lid_on = p->fittings.lid_on};
     if (!p->fittings.exhaust_on)
         b->ambient.draught_m_s = p->fittings.still_draught_m_s;
     fit_steam(b);

@@ -121,10 +121,6 @@ typedef struct {
     size_t bodies_count, bodies_capacity;
     boil_bath_feed *feeds;
     size_t feeds_count, feeds_capacity;
-
-    /* Where the last searches ended: only ever starting points. */
-    boil_solution_guess boil_guess, skin_guess;
-    double temperature_guess_K, skin_guess_K, layer_skin_guess_K;
 } boil_bath;
 
 /* Set the bath up for a plant (kept by reference) and fill y[0..BOIL_STATE_FIXED): charged, nothing in it, QUIET, no steam held.
@@ -139,7 +135,7 @@ int boil_bath_absorb_layer(boil_bath *b, double y[]);
 
 /* Steam, kg, that forms when water_kg holding heat_J is mixed into the bath as it is, without heat from outside, and the bath
    comes to its boiling point by flashing. Negative: the bath would come to rest below its boil. NaN: no such bath. */
-double boil_bath_flash(boil_bath *b, const double y[], double water_kg, double heat_J);
+double boil_bath_flash(const boil_bath *b, const double y[], double water_kg, double heat_J);
 
 /* Enthalpy, J, that solution, undissolved salts and tank steel hold at a temperature, and what follows from it. */
 typedef struct {

@@ -4,10 +4,10 @@
 
 #include "simulate/rates.h"
 
-/* Set the bath up for a plant (kept by reference) and fill y[0..BOIL_STATE_FIXED): charged, nothing in it, in its mode: BOILING
-   with steady steam and heater when it starts at its boiling point and the heat carries it, else QUIET; a bath that starts
-   cold starts with a cold heater. BOIL_RANGE: no such bath. */
-int boil_modes_start(boil_bath *b, const boil_plant *p, double y[]);
+/* Set the bath up for a plant (kept by reference), fill y[0..BOIL_STATE_FIXED) and the first guess: charged, nothing in it, in
+   its mode: BOILING with steady steam and heater when it starts at its boiling point and the heat carries it, else QUIET; a
+   bath that starts cold starts with a cold heater. BOIL_RANGE: no such bath. */
+int boil_modes_start(boil_bath *b, const boil_plant *p, double y[], boil_rates_guess *g);
 
 /* Guards for the integrator: each rises through zero where something changes. */
 enum {
@@ -22,11 +22,12 @@ enum {
 };
 void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS]);
 
-/* Change of mode at (t, y): H is taken anew from the property functions, so that no integration error is carried along (the
-   balance compares inventory with what crossed, and does not see H). */
-int boil_modes_change(boil_bath *b, double t, double y[], bool boiling);
+/* Change of mode in the state that the view was made of, where T = Tb whichever way: H is taken anew from the property
+   functions, so that no integration error is carried along (the balance compares inventory with what crossed, and does not see
+   H). */
+void boil_modes_change(boil_bath *b, double y[], const boil_rates_view *v, bool boiling);
 
-/* Heat in the tank, J: bath, salts, steel and layer, from state and property functions alone. */
-double boil_modes_inventory(boil_bath *b, double t, const double y[]);
+/* Heat in the tank, J: bath, salts, steel and layer, from the property functions at the view's temperature. */
+double boil_modes_inventory(const boil_bath *b, const double y[], const boil_rates_view *v);
 
 #endif

@@ -1,157 +1,118 @@
 #include <math.h>
 
 #include "base/boil.h"
-#include "properties/water.h"
 #include "simulate/rates_parts.h"
-#include "transfer/dissolution.h"
 
-/* simulate/rates.c -- everything that follows from a state: flows of mass and heat, levels, and the rates of all unknowns. The
-   order is that of cause: solution and temperature, pool, streams, layer, surface, loads, salts (simulate/rates_parts.h), and
-   last the steam, which takes what heat is left. */
+/* simulate/rates.c -- the parts in the order of cause, and from them the rates of all unknowns but the steel's temperatures
+   (simulate/rates_parts.h). The steam comes last: it takes what heat is left. */
 
-/* What a kilogram of a component counts for in the boiling bath: K_i of simulate/bath.h. */
-static double counts(double partial_J_kg, double capacity_J_K, double slope_K_kg)
+boil_rates_guess boil_rates_guess_at(double temperature_K)
 {
-    return partial_J_kg + capacity_J_K * slope_K_kg;
+    return (boil_rates_guess){.temperature_K = temperature_K, .skin_K = temperature_K - 5};
 }
 
-/* Equation (1) of simulate/bath.h: each stream adds its enthalpy less what its substance counts for in the boiling bath. */
-static void steam_at(const boil_bath *b, const boil_bath_heat *heat, const boil_slope *slope, const boil_rates_inflow *s,
-                     double water_J_kg, double vapour_J_kg, boil_rates_view *v)
+static void bath_rates(const boil_rates_view *v, double steam_W, double dydt[])
 {
-    double capacity = heat->capacity_J_K, k_water = counts(heat->solution.water, capacity, slope->water);
-    double calm = v->heater_W - v->wall_W - v->surface.radiation_W - v->surface.convection_W;
-    double spare = calm - v->loads_W - v->layer_W + v->layer_mixing_kg_s * (water_J_kg - k_water) -
-                   v->surface.evaporation_kg_s * (vapour_J_kg - k_water);
-    double liquid = s->liquid_W - s->component_kg_s[0] * k_water, salts = s->salts_W;
+    const boil_rates_inflow *in = &v->inflow;
+    const boil_surface_flow *surface = &v->surface.bath;
+    const boil_rates_solution *s = &v->solution;
+    double e = surface->evaporation_kg_s, drag = v->loads.drag_kg_s / s->mass_kg;
+    double mixing = v->layer.mixing_kg_s;
+    dydt[BOIL_STATE_BATH_WATER] = mixing - e - v->steam.formed_kg_s + in->component_kg_s[0] - drag * s->mixture.water;
     for (int i = 0; i < BOIL_SALTS; i++) {
-        double k = counts(heat->solution.salt[i], capacity, slope->salt[i]);
-        double solid = boil_salt_solid_enthalpy(i, v->temperature_K);
-        liquid -= s->component_kg_s[1 + i] * k;
-        salts += v->dissolving_kg_s[i] * (solid - k) - s->salt_kg_s[i] * solid;
+        double dissolving = v->salts.dissolving_kg_s[i];
+        dydt[BOIL_STATE_BATH_NAOH + i] = in->component_kg_s[1 + i] + dissolving - drag * s->mixture.salt[i];
+        dydt[BOIL_STATE_SOLID_NAOH + i] = in->salt_kg_s[i] - dissolving;
     }
-    double latent = boil_bath_steam_enthalpy(b, v->temperature_K) - k_water;
-    v->liquid_cooling_W = -liquid;
-    v->salts_cooling_W = -salts;
-    v->steam_if_boiling_kg_s = (spare + liquid + salts) / latent;
-    v->calm_steam_kg_s = fmax(0, calm) / latent;
-    v->steam_kg_s = b->boiling ? v->steam_if_boiling_kg_s : 0;
-    v->water_cooling_W = v->layer_mixing_kg_s * (k_water - water_J_kg);
-    v->loop = 1;
-    if (b->boiling && v->water_cooling_W > 0 && v->leaving_kg_s > 0)
-        v->loop += fmin(1, fmax(0, v->steam_kg_s / v->leaving_kg_s)) * (k_water - water_J_kg) / latent *
-                   v->layer_mixing_slope_kg_s / v->leaving_kg_s;
-    v->air_W = v->surface.radiation_W + v->surface.convection_W + v->layer_surface.radiation_W + v->layer_surface.convection_W;
+    dydt[BOIL_STATE_BED_MASS] = v->salts.settling_kg_s;
+    dydt[BOIL_STATE_BATH_HEAT] = v->heat.calm_W - v->loads.heat_W - v->layer.heat_W + mixing * v->layer.enthalpy_J_kg -
+                                 e * v->surface.vapour_J_kg - steam_W + in->liquid_W + in->salts_W -
+                                 v->loads.drag_kg_s * (s->heat.solution.enthalpy_J / s->mass_kg);
 }
 
-/* Heat and mass of one moment, ready to be put where they belong. */
-typedef struct {
-    double water_J_kg, vapour_J_kg, solution_J_kg; /* of water mixing in, of evaporation, of the bath itself */
-    double steam_W, layer_vapour_W;
-} boil_heats;
-
-static void bath_rates(const boil_rates_view *v, const boil_rates_inflow *s, const boil_heats *h, double dydt[])
-{
-    double e = v->surface.evaporation_kg_s, drag = v->drag_kg_s / v->mass_kg;
-    dydt[BOIL_STATE_BATH_WATER] = v->layer_mixing_kg_s - e - v->steam_kg_s + s->component_kg_s[0] - drag * v->mixture.water;
-    for (int i = 0; i < BOIL_SALTS; i++) {
-        dydt[BOIL_STATE_BATH_NAOH + i] = s->component_kg_s[1 + i] + v->dissolving_kg_s[i] - drag * v->mixture.salt[i];
-        dydt[BOIL_STATE_SOLID_NAOH + i] = s->salt_kg_s[i] - v->dissolving_kg_s[i];
-    }
-    dydt[BOIL_STATE_BED_MASS] = v->settling_kg_s;
-    dydt[BOIL_STATE_BATH_HEAT] = v->heater_W - v->wall_W - v->surface.radiation_W - v->surface.convection_W - v->loads_W -
-                                 v->layer_W + v->layer_mixing_kg_s * h->water_J_kg - e * h->vapour_J_kg - h->steam_W +
-                                 s->liquid_W + s->salts_W - v->drag_kg_s * h->solution_J_kg;
-}
-
-static void layer_rates(const boil_bath *b, const boil_rates_view *v, const boil_rates_inflow *s, const boil_heats *h,
-                        double dydt[])
+static void layer_rates(const boil_bath *b, const boil_rates_view *v, double dydt[])
 {
     if (b->layer == BOIL_WATER_LAYER_NONE) {
         dydt[BOIL_STATE_LAYER_MASS] = dydt[BOIL_STATE_LAYER_HEAT] = 0;
         return;
     }
-    double air = v->layer_surface.radiation_W + v->layer_surface.convection_W;
-    dydt[BOIL_STATE_LAYER_MASS] =
-        v->feed_kg_s - v->layer_mixing_kg_s - v->layer_surface.evaporation_kg_s - v->layer_boiled_kg_s;
-    dydt[BOIL_STATE_LAYER_HEAT] = s->water_W + v->layer_W - air - v->layer_mixing_kg_s * h->water_J_kg - h->layer_vapour_W;
+    double air = v->surface.layer.radiation_W + v->surface.layer.convection_W, mixing = v->layer.mixing_kg_s;
+    dydt[BOIL_STATE_LAYER_MASS] = v->inflow.water_kg_s - mixing - v->layer_vapour.evaporated_kg_s - v->layer_vapour.boiled_kg_s;
+    dydt[BOIL_STATE_LAYER_HEAT] =
+        v->inflow.water_W + v->layer.heat_W - air - mixing * v->layer.enthalpy_J_kg - v->layer_vapour.heat_W;
 }
 
-static void totals(const boil_rates_view *v, const boil_rates_inflow *s, const boil_heats *h, double dydt[])
+static void total_rates(const boil_rates_view *v, double dydt[])
 {
-    double salts = 1 - v->mixture.water / v->mass_kg;
-    dydt[BOIL_STATE_TOTAL_STEAM] = v->steam_kg_s;
-    dydt[BOIL_STATE_TOTAL_EVAPORATED] = v->surface.evaporation_kg_s + v->layer_surface.evaporation_kg_s;
-    dydt[BOIL_STATE_TOTAL_LAYER_BOILED] = v->layer_boiled_kg_s;
-    dydt[BOIL_STATE_TOTAL_WATER_IN] = v->feed_kg_s;
-    dydt[BOIL_STATE_TOTAL_VALVE] = v->valve_kg_s;
-    dydt[BOIL_STATE_TOTAL_CONDENSATE] = v->condensate_kg_s;
-    dydt[BOIL_STATE_TOTAL_LIQUID_IN] = v->liquid_kg_s;
-    dydt[BOIL_STATE_TOTAL_LIQUID_SALTS] = s->component_kg_s[1] + s->component_kg_s[2] + s->component_kg_s[3];
-    dydt[BOIL_STATE_TOTAL_SALTS_IN] = v->salts_kg_s;
-    dydt[BOIL_STATE_TOTAL_DRAG] = v->drag_kg_s;
-    dydt[BOIL_STATE_TOTAL_DRAG_SALTS] = v->drag_kg_s * salts;
-    dydt[BOIL_STATE_HEAT_FROM_HEATER] = v->heater_W;
-    dydt[BOIL_STATE_HEAT_TO_WALLS] = v->wall_W;
-    dydt[BOIL_STATE_HEAT_TO_AIR] = v->air_W;
-    dydt[BOIL_STATE_HEAT_TO_LOADS] = v->loads_W;
-    dydt[BOIL_STATE_HEAT_WITH_VAPOUR] = h->steam_W + v->surface.evaporation_kg_s * h->vapour_J_kg + h->layer_vapour_W;
-    dydt[BOIL_STATE_HEAT_WITH_WATER] = s->water_W;
-    dydt[BOIL_STATE_HEAT_WITH_LIQUID] = s->liquid_W;
-    dydt[BOIL_STATE_HEAT_WITH_SALTS] = s->salts_W;
-    dydt[BOIL_STATE_HEAT_WITH_DRAG] = v->drag_kg_s * h->solution_J_kg;
+    const boil_rates_inflow *in = &v->inflow;
+    dydt[BOIL_STATE_TOTAL_STEAM] = v->steam.formed_kg_s;
+    dydt[BOIL_STATE_TOTAL_EVAPORATED] = v->surface.bath.evaporation_kg_s + v->layer_vapour.evaporated_kg_s;
+    dydt[BOIL_STATE_TOTAL_LAYER_BOILED] = v->layer_vapour.boiled_kg_s;
+    dydt[BOIL_STATE_TOTAL_WATER_IN] = in->water_kg_s;
+    dydt[BOIL_STATE_TOTAL_VALVE] = v->control.valve_kg_s;
+    dydt[BOIL_STATE_TOTAL_CONDENSATE] = v->surface.condensate_kg_s;
+    dydt[BOIL_STATE_TOTAL_LIQUID_IN] = in->liquid_kg_s;
+    dydt[BOIL_STATE_TOTAL_LIQUID_SALTS] = in->component_kg_s[1] + in->component_kg_s[2] + in->component_kg_s[3];
+    dydt[BOIL_STATE_TOTAL_SALTS_IN] = in->salts_kg_s;
+    dydt[BOIL_STATE_TOTAL_DRAG] = v->loads.drag_kg_s;
+    dydt[BOIL_STATE_TOTAL_DRAG_SALTS] = v->loads.drag_kg_s * (1 - v->solution.mixture.water / v->solution.mass_kg);
 }
 
-static void rates_of(const boil_bath *b, const double y[], const boil_rates_view *v, const boil_rates_inflow *s, boil_heats *h,
-                     double dydt[])
+static void heat_rates(const boil_rates_view *v, double steam_W, double dydt[])
+{
+    dydt[BOIL_STATE_HEAT_FROM_HEATER] = v->heater.heat_W;
+    dydt[BOIL_STATE_HEAT_TO_WALLS] = v->surface.wall_W;
+    dydt[BOIL_STATE_HEAT_TO_AIR] = v->surface.air_W;
+    dydt[BOIL_STATE_HEAT_TO_LOADS] = v->loads.heat_W;
+    dydt[BOIL_STATE_HEAT_WITH_VAPOUR] =
+        steam_W + v->surface.bath.evaporation_kg_s * v->surface.vapour_J_kg + v->layer_vapour.heat_W;
+    dydt[BOIL_STATE_HEAT_WITH_WATER] = v->inflow.water_W;
+    dydt[BOIL_STATE_HEAT_WITH_LIQUID] = v->inflow.liquid_W;
+    dydt[BOIL_STATE_HEAT_WITH_SALTS] = v->inflow.salts_W;
+    dydt[BOIL_STATE_HEAT_WITH_DRAG] = v->loads.drag_kg_s * (v->solution.heat.solution.enthalpy_J / v->solution.mass_kg);
+}
+
+static double lagging(double target, double value, double lag_s)
+{
+    return lag_s > 0 ? (target - value) / lag_s : 0;
+}
+
+static void rates_of(const boil_bath *b, const double y[], const boil_rates_view *v, double dydt[])
 {
     const boil_plant *p = b->plant;
-    h->steam_W = v->steam_kg_s * boil_bath_steam_enthalpy(b, v->temperature_K);
-    h->layer_vapour_W = v->layer_surface.evaporation_kg_s * boil_water_vapour_enthalpy(v->layer_surface.skin_K) +
-                        v->layer_boiled_kg_s * boil_bath_steam_enthalpy(b, b->air.saturation_K);
-    bath_rates(v, s, h, dydt);
-    layer_rates(b, v, s, h, dydt);
-    totals(v, s, h, dydt);
-    dydt[BOIL_STATE_STEAM_HELD] = (v->steam_kg_s - v->leaving_kg_s) / v->loop;
-    dydt[BOIL_STATE_HEATER_OUTPUT] =
-        p->heater.lag_s > 0 ? (v->heater_target_W - y[BOIL_STATE_HEATER_OUTPUT]) / p->heater.lag_s : 0;
-    dydt[BOIL_STATE_SENSOR] =
-        p->control.sensor_lag_s > 0 ? (v->temperature_K - y[BOIL_STATE_SENSOR]) / p->control.sensor_lag_s : 0;
+    double steam_W = v->steam.formed_kg_s * boil_bath_steam_enthalpy(b, v->solution.temperature_K);
+    bath_rates(v, steam_W, dydt);
+    layer_rates(b, v, dydt);
+    total_rates(v, dydt);
+    heat_rates(v, steam_W, dydt);
+    dydt[BOIL_STATE_STEAM_HELD] = (v->steam.formed_kg_s - v->pool.leaving_kg_s) / v->steam.loop;
+    dydt[BOIL_STATE_HEATER_OUTPUT] = lagging(v->heater.target_W, y[BOIL_STATE_HEATER_OUTPUT], p->heater.lag_s);
+    dydt[BOIL_STATE_SENSOR] = lagging(v->solution.temperature_K, y[BOIL_STATE_SENSOR], p->control.sensor_lag_s);
 }
 
-int boil_rates_at(boil_bath *b, double t, const double y[], boil_rates_view *v, double dydt[])
+int boil_rates_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v, double dydt[])
 {
-    boil_bath_heat heat;
-    boil_slope slope;
-    double cover;
-    int outcome = boil_rates_of_solution(b, y, v, &heat, &slope);
+    int outcome = boil_rates_of_solution(b, y, g, &v->solution);
     if (outcome != BOIL_OK)
         return outcome;
-    boil_rates_of_heater(b, y, v);
-    boil_rates_of_control(b, y, v);
-    boil_rates_of_pool(b, t, y, v);
-    boil_rates_inflow s = boil_rates_of_feeds(b, v);
-    boil_convection_liquid liquid = boil_rates_of_liquid(b, v, heat.solution.heat_capacity_J_K);
-    outcome = boil_rates_of_layer(b, t, y, &liquid, v, &cover);
+    v->heater = boil_rates_of_heater(b, y, v->solution.temperature_K);
+    v->control = boil_rates_of_control(b, y, v->solution.temperature_K);
+    v->pool = boil_rates_of_pool(b, y, &v->solution);
+    v->loads = boil_rates_of_loads(b, t, y, &v->solution, &v->pool, dydt);
+    v->salts = boil_rates_of_salts(b, y, &v->solution, &v->pool, v->heater.heat_W);
+    outcome = boil_rates_of_layer(b, t, y, &v->solution, &v->pool, v->heater.heat_W, &v->layer);
     if (outcome == BOIL_OK)
-        outcome = boil_rates_of_surface(b, cover, v);
+        outcome = boil_rates_of_surface(b, &v->solution, &v->layer, v->pool.leaving_kg_s, g, &v->surface);
     if (outcome != BOIL_OK)
         return outcome;
-    boil_rates_of_lid(b, v);
-    v->feed_kg_s += v->condensate_kg_s;
-    s.water_W += v->condensate_kg_s * v->condensate_J_kg;
-    boil_rates_of_levels(b, y, v);
-    boil_rates_of_loads(b, t, y, &liquid, v, dydt);
-    boil_rates_of_layer_boil(b, &s, v);
-    boil_rates_of_solids(b, y, v);
-    boil_rates_of_drag(b, v);
-    boil_heats h = {.water_J_kg = b->layer == BOIL_WATER_LAYER_NONE ? 0 : boil_water_enthalpy(v->layer_K),
-                    .vapour_J_kg = boil_water_vapour_enthalpy(v->surface.skin_K),
-                    .solution_J_kg = heat.solution.enthalpy_J / v->mass_kg};
-    steam_at(b, &heat, &slope, &s, h.water_J_kg, h.vapour_J_kg, v);
-    if (!isfinite(v->steam_if_boiling_kg_s))
+    v->inflow = boil_rates_of_inflow(b, v->control.valve_kg_s, &v->surface);
+    v->layer_vapour = boil_rates_of_layer_vapour(b, &v->layer, &v->surface, &v->inflow);
+    v->levels = boil_rates_of_levels(b, v);
+    v->heat = boil_rates_of_heat(b, v);
+    v->steam = boil_rates_of_steam(b, &v->heat, &v->layer, v->pool.leaving_kg_s);
+    if (!isfinite(v->steam.if_boiling_kg_s))
         return BOIL_NOT_FINITE;
     if (dydt)
-        rates_of(b, y, v, &s, &h, dydt);
+        rates_of(b, y, v, dydt);
     return BOIL_OK;
 }

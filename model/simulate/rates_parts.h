@@ -1,45 +1,35 @@
-/* simulate/rates_parts.h -- the parts of one look at the tank, for simulate/rates.c alone, which calls them in the order below.
-   Each fills in its fields of the view from the state (t, y) and from what those before it have filled in; the int ones give
-   BOIL_OK, or a failure after which the view is worth nothing. */
+/* simulate/rates_parts.h -- the parts of a view, for simulate/rates.c alone. Each function gives one part from what it names: the
+   bath, the state, and parts that came before; two are a sum over most of those, and take the view. Those that can fail write their part, named last, and give BOIL_OK, or a failure after
+   which the part is worth nothing. */
 #ifndef BOIL_SIMULATE_RATES_PARTS_H
 #define BOIL_SIMULATE_RATES_PARTS_H
 
 #include "simulate/rates.h"
 
-/* Streams from outside: their enthalpies, and what they are of. */
-typedef struct {
-    double water_W; /* onto the surface */
-    double liquid_W;
-    double salts_W;
-    double component_kg_s[1 + BOIL_SALTS]; /* of liquid: water and each salt */
-    double salt_kg_s[BOIL_SALTS];          /* dry */
-} boil_rates_inflow;
+/* simulate/rates_bath.c: the bath itself, what heats and controls it, and what is in it. The rates of the steel's temperatures
+   go to dydt unless it is NULL. */
+int boil_rates_of_solution(const boil_bath *b, const double y[], boil_rates_guess *g, boil_rates_solution *s);
+boil_rates_heater boil_rates_of_heater(const boil_bath *b, const double y[], double bath_K);
+boil_rates_control boil_rates_of_control(const boil_bath *b, const double y[], double bath_K);
+boil_rates_pool boil_rates_of_pool(const boil_bath *b, const double y[], const boil_rates_solution *s);
+boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
+                                     const boil_rates_pool *pool, double dydt[]);
+boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const boil_rates_solution *s,
+                                     const boil_rates_pool *pool, double heater_W);
+boil_rates_levels boil_rates_of_levels(const boil_bath *b, const boil_rates_view *v);
 
-/* simulate/rates_bath.c: mode, temperature and thermodynamics; heater; water control; steam held, swell and stirring. */
-int boil_rates_of_solution(boil_bath *b, const double y[], boil_rates_view *v, boil_bath_heat *heat, boil_slope *slope);
-void boil_rates_of_heater(const boil_bath *b, const double y[], boil_rates_view *v);
-void boil_rates_of_control(const boil_bath *b, const double y[], boil_rates_view *v);
-void boil_rates_of_pool(const boil_bath *b, double t, const double y[], boil_rates_view *v);
-boil_convection_liquid boil_rates_of_liquid(const boil_bath *b, const boil_rates_view *v, double heat_capacity_J_K);
+/* simulate/rates_water.c: the water afloat, what leaves through the surface, and what goes in. */
+int boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
+                        const boil_rates_pool *pool, double heater_W, boil_rates_layer *out);
+int boil_rates_of_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer,
+                          double steam_leaving_kg_s, boil_rates_guess *g, boil_rates_surface *out);
+boil_rates_inflow boil_rates_of_inflow(const boil_bath *b, double valve_kg_s, const boil_rates_surface *surface);
+boil_rates_layer_vapour boil_rates_of_layer_vapour(const boil_bath *b, const boil_rates_layer *layer,
+                                                   const boil_rates_surface *surface, const boil_rates_inflow *in);
 
-/* simulate/rates_water.c: what goes in; all the layer exchanges, but for its own boiling, and how much of the surface it
-   covers; what the rest of the surface gives off; what a lid keeps of both. */
-boil_rates_inflow boil_rates_of_feeds(const boil_bath *b, boil_rates_view *v);
-int boil_rates_of_layer(boil_bath *b, double t, const double y[], const boil_convection_liquid *liquid, boil_rates_view *v,
-                        double *cover);
-int boil_rates_of_surface(boil_bath *b, double cover, boil_rates_view *v);
-void boil_rates_of_lid(const boil_bath *b, boil_rates_view *v);
-
-/* simulate/rates_bath.c: levels; the steel, with the rates of its temperatures unless dydt is NULL. */
-void boil_rates_of_levels(const boil_bath *b, const double y[], boil_rates_view *v);
-void boil_rates_of_loads(boil_bath *b, double t, const double y[], const boil_convection_liquid *liquid, boil_rates_view *v,
-                         double dydt[]);
-
-/* simulate/rates_water.c */
-void boil_rates_of_layer_boil(const boil_bath *b, const boil_rates_inflow *s, boil_rates_view *v);
-
-/* simulate/rates_bath.c: undissolved salts; bath liquid that parts carry out. */
-void boil_rates_of_solids(const boil_bath *b, const double y[], boil_rates_view *v);
-void boil_rates_of_drag(const boil_bath *b, boil_rates_view *v);
+/* simulate/rates_steam.c: what heat is left over, and the steam it makes. */
+boil_rates_heat boil_rates_of_heat(const boil_bath *b, const boil_rates_view *v);
+boil_rates_steam boil_rates_of_steam(const boil_bath *b, const boil_rates_heat *heat, const boil_rates_layer *layer,
+                                     double leaving_kg_s);
 
 #endif

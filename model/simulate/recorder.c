@@ -28,15 +28,15 @@ static void lowest(boil_extreme *e, double value, double t)
 /* Boiling point at the floor less at the surface: the hydrostatic head raises the pressure there. */
 static double hydrostatic_superheat(const boil_bath *b, const boil_rates_view *v)
 {
-    double head = v->density_kg_m3 * BOIL_GRAVITY * v->solution_m3 / b->area_m2, T;
+    double head = v->solution.density_kg_m3 * BOIL_GRAVITY * v->solution.volume_m3 / b->area_m2, T;
     boil_conditions floor = boil_conditions_at(b->air.pressure_Pa + head, b->air.elevation_factor);
-    boil_solution_guess guess = b->boil_guess;
-    if (boil_solution_boiling_point(&floor, &v->mixture, &guess, &T, NULL) != BOIL_OK)
+    boil_solution_guess guess = {0, 0};
+    if (boil_solution_boiling_point(&floor, &v->solution.mixture, &guess, &T, NULL) != BOIL_OK)
         return NEVER;
-    return T - v->boiling_point_K;
+    return T - v->solution.boiling_point_K;
 }
 
-int boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s, boil_bath *b,
+int boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s, const boil_bath *b,
                         const double y[], const boil_rates_view *v)
 {
     *history = (boil_history){.end = BOIL_RUN_DONE};
@@ -52,13 +52,13 @@ int boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plan
     s->heated_crystals_kg = none;
     s->crystals_from_K = s->crystals_s = NEVER;
     s->time_to_boil_s = s->overflow_s = s->still_overflow_s = s->layer_boil_s = NEVER;
-    s->temperature_start_K = v->temperature_K;
-    s->boiling_point_start_K = v->boiling_point_K;
-    s->salt_fraction_start = boil_mixture_salt_fraction(&v->mixture);
-    s->strength_start_kg_m3 = boil_solution_strength(&b->air, &v->mixture);
-    s->bath_mass_start_kg = v->mass_kg;
-    s->still_level_start_m = v->still_level_m;
-    s->steam_steady_kg_s = b->boiling ? v->steam_kg_s : NEVER;
+    s->temperature_start_K = v->solution.temperature_K;
+    s->boiling_point_start_K = v->solution.boiling_point_K;
+    s->salt_fraction_start = boil_mixture_salt_fraction(&v->solution.mixture);
+    s->strength_start_kg_m3 = boil_solution_strength(&b->air, &v->solution.mixture);
+    s->bath_mass_start_kg = v->solution.mass_kg;
+    s->still_level_start_m = v->levels.still_m;
+    s->steam_steady_kg_s = b->boiling ? v->steam.formed_kg_s : NEVER;
     s->hydrostatic_superheat_K = hydrostatic_superheat(b, v);
     return b->boiling ? BOIL_OK : boil_recorder_mode(r, 0, b, y, v);
 }
@@ -83,11 +83,11 @@ int boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const 
                                        .mass_kg = load->mass_kg,
                                        .was_quiet = !b->boiling,
                                        .boil_lost_s = b->boiling ? NEVER : t,
-                                       .lowest_temperature_K = v->temperature_K,
+                                       .lowest_temperature_K = v->solution.temperature_K,
                                        .recovery_s = b->boiling ? 0 : NEVER,
                                        .hot_s = NEVER,
                                        .lifted_s = NEVER,
-                                       .level_max_m = v->level_m};
+                                       .level_max_m = v->levels.upper_m};
     return BOIL_OK;
 }
 
@@ -111,11 +111,11 @@ int boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, do
                                                         .mass_kg = mass_kg,
                                                         .was_quiet_before = !b->boiling,
                                                         .was_quiet = !b->boiling,
-                                                        .steam_before_kg_s = v->steam_kg_s,
+                                                        .steam_before_kg_s = v->steam.formed_kg_s,
                                                         .boil_lost_s = b->boiling ? NEVER : t,
                                                         .recovery_s = b->boiling ? 0 : NEVER,
                                                         .freeboard_min_m = (double)INFINITY,
-                                                        .level_rise_m = v->level_m};
+                                                        .level_rise_m = v->levels.upper_m};
     return BOIL_OK;
 }
 
@@ -124,14 +124,14 @@ static boil_quiet_cause cause_of(const boil_recorder *r, double t, const boil_ra
     if (t <= 0)
         return BOIL_QUIET_START;
     const boil_heater *h = &r->plant->heater;
-    double dimmed = boil_heater_output(h, h->dial, v->temperature_K) - v->heater_target_W;
+    double dimmed = boil_heater_output(h, h->dial, v->solution.temperature_K) - v->heater.target_W;
     const struct {
         boil_quiet_cause cause;
         double takes_W;
-    } takers[] = {{BOIL_QUIET_LOAD, v->loads_W},
-                  {BOIL_QUIET_WATER, v->water_cooling_W},
-                  {BOIL_QUIET_LIQUID, v->liquid_cooling_W},
-                  {BOIL_QUIET_SALTS, v->salts_cooling_W},
+    } takers[] = {{BOIL_QUIET_LOAD, v->loads.heat_W},
+                  {BOIL_QUIET_WATER, v->heat.water_cooling_W},
+                  {BOIL_QUIET_LIQUID, v->heat.liquid_cooling_W},
+                  {BOIL_QUIET_SALTS, v->heat.salts_cooling_W},
                   {BOIL_QUIET_HEAT, dimmed}};
     size_t most = 0;
     for (size_t i = 1; i < sizeof takers / sizeof takers[0]; i++)
@@ -154,8 +154,11 @@ static int begin_quiet(boil_recorder *r, double t, const boil_rates_view *v)
     if (!list)
         return BOIL_NO_MEMORY;
     h->quiet = list;
-    list[h->quiet_count++] = (boil_quiet_result){
-        .start_s = t, .end_s = NEVER, .layer_s = NEVER, .lowest_temperature_K = v->temperature_K, .cause = cause_of(r, t, v)};
+    list[h->quiet_count++] = (boil_quiet_result){.start_s = t,
+                                                 .end_s = NEVER,
+                                                 .layer_s = NEVER,
+                                                 .lowest_temperature_K = v->solution.temperature_K,
+                                                 .cause = cause_of(r, t, v)};
     r->boil_began_s = NEVER;
     for (size_t i = r->first_load; i < h->loads_count; i++)
         if (isnan(h->loads[i].lifted_s) && isnan(h->loads[i].boil_lost_s)) {
@@ -174,7 +177,7 @@ static int begin_quiet(boil_recorder *r, double t, const boil_rates_view *v)
     return BOIL_OK;
 }
 
-static void end_quiet(boil_recorder *r, double t, boil_bath *b, const double y[], const boil_rates_view *v)
+static void end_quiet(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     boil_history *h = r->history;
     r->boil_began_s = t;
@@ -182,9 +185,9 @@ static void end_quiet(boil_recorder *r, double t, boil_bath *b, const double y[]
         h->summary.time_to_boil_s = t;
     if (h->quiet_count) {
         h->quiet[h->quiet_count - 1].end_s = t;
-        h->quiet[h->quiet_count - 1].layer_at_return_kg = v->layer_kg;
+        h->quiet[h->quiet_count - 1].layer_at_return_kg = v->layer.mass_kg;
     }
-    if (v->layer_kg > 0) {
+    if (v->layer.mass_kg > 0) {
         double flash = boil_bath_flash(b, y, y[BOIL_STATE_LAYER_MASS], y[BOIL_STATE_LAYER_HEAT]);
         if (flash > h->summary.flash_bound_kg)
             h->summary.flash_bound_kg = flash;
@@ -197,7 +200,7 @@ static void end_quiet(boil_recorder *r, double t, boil_bath *b, const double y[]
             h->additions[i].recovery_s = t - h->additions[i].boil_lost_s;
 }
 
-int boil_recorder_mode(boil_recorder *r, double t, boil_bath *b, const double y[], const boil_rates_view *v)
+int boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     r->history->mode_changes += t > 0;
     if (!b->boiling)
@@ -240,10 +243,10 @@ typedef struct {
 
 static boil_peak peaks_of(boil_recorder *r, double t, const boil_rates_view *v)
 {
-    double T = turning(&r->temperature, t, v->temperature_K);
-    return (boil_peak){fmin(T, v->temperature_K), fmax(T, v->temperature_K),
-                       fmax(v->level_m, turning(&r->level, t, v->level_m)),
-                       fmax(v->steam_kg_s, turning(&r->steam, t, v->steam_kg_s))};
+    double T = turning(&r->temperature, t, v->solution.temperature_K);
+    return (boil_peak){fmin(T, v->solution.temperature_K), fmax(T, v->solution.temperature_K),
+                       fmax(v->levels.upper_m, turning(&r->level, t, v->levels.upper_m)),
+                       fmax(v->steam.formed_kg_s, turning(&r->steam, t, v->steam.formed_kg_s))};
 }
 
 static void watch_loads(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v,
@@ -259,7 +262,7 @@ static void watch_loads(boil_recorder *r, double t, const boil_bath *b, const do
         if (isnan(l->lifted_s) || isnan(l->recovery_s))
             l->lowest_temperature_K = fmin(l->lowest_temperature_K, peak->coolest_K);
         double start = o->entry_K, mean = y[BOIL_STATE_FIXED + o->at];
-        if (isnan(l->hot_s) && isnan(l->lifted_s) && mean - start >= 0.95 * (v->temperature_K - start))
+        if (isnan(l->hot_s) && isnan(l->lifted_s) && mean - start >= 0.95 * (v->solution.temperature_K - start))
             l->hot_s = t - l->time_s;
     }
 }
@@ -279,7 +282,7 @@ static void watch_additions(boil_recorder *r, double t, const boil_bath *b, cons
         if (t < a->time_s || t > a->time_s + a->over_s + TAIL_S)
             continue;
         a->steam_peak_kg_s = fmax(a->steam_peak_kg_s, peak->steam_kg_s);
-        a->layer_peak_kg = fmax(a->layer_peak_kg, v->layer_kg);
+        a->layer_peak_kg = fmax(a->layer_peak_kg, v->layer.mass_kg);
         a->freeboard_min_m = fmin(a->freeboard_min_m, r->plant->tank.depth_m - peak->level_m);
         bool mixed = a->kind == BOIL_ACTION_LIQUID || (a->kind == BOIL_ACTION_SALTS && b->mixer_on);
         if (t > a->time_s && t <= a->time_s + a->over_s && !b->boiling && !mixed) {
@@ -297,9 +300,9 @@ static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const bo
     boil_quiet_result *q = &h->quiet[h->quiet_count - 1];
     if (!b->boiling) {
         q->lowest_temperature_K = fmin(q->lowest_temperature_K, peak->coolest_K);
-        if (isnan(q->layer_s) && v->layer_m >= 1e-3)
+        if (isnan(q->layer_s) && v->layer.thickness_m >= 1e-3)
             q->layer_s = t;
-        q->layer_max_m = fmax(q->layer_max_m, v->layer_m);
+        q->layer_max_m = fmax(q->layer_max_m, v->layer.thickness_m);
     } else if (t <= q->end_s + TAIL_S) {
         q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, peak->steam_kg_s);
         q->level_max_after_m = fmax(q->level_max_after_m, peak->level_m);
@@ -311,26 +314,26 @@ static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const
     boil_summary *s = &r->history->summary;
     double depth = r->plant->tank.depth_m;
     if (!(peak->level_m <= s->level_max_m.value))
-        s->swell_spread_m = v->level_m - v->level_lower_m;
+        s->swell_spread_m = v->levels.upper_m - v->levels.lower_m;
     highest(&s->level_max_m, peak->level_m, t);
     lowest(&s->freeboard_min_m, depth - peak->level_m, t);
-    lowest(&s->still_level_min_m, v->still_level_m, t);
+    lowest(&s->still_level_min_m, v->levels.still_m, t);
     highest(&s->steam_peak_kg_s, peak->steam_kg_s, t);
-    highest(&s->layer_max_kg, v->layer_kg, t);
-    highest(&s->surge_peak_kg_s, peak->steam_kg_s - v->calm_steam_kg_s, t);
+    highest(&s->layer_max_kg, v->layer.mass_kg, t);
+    highest(&s->surge_peak_kg_s, peak->steam_kg_s - v->steam.calm_kg_s, t);
     if (b->boiling) {
         highest(&s->temperature_max_K, peak->hottest_K, t);
         lowest(&s->temperature_min_K, peak->coolest_K, t);
     }
     if (isnan(s->overflow_s) && peak->level_m >= depth)
         s->overflow_s = t;
-    if (isnan(s->still_overflow_s) && v->still_level_m >= depth)
+    if (isnan(s->still_overflow_s) && v->levels.still_m >= depth)
         s->still_overflow_s = t;
     /* a film of rinse water thinner than half a millimetre may simmer for seconds: nobody would see it */
-    if (isnan(s->layer_boil_s) && b->layer == BOIL_WATER_LAYER_BOILS && !b->boiling && v->layer_m > 0.5e-3)
+    if (isnan(s->layer_boil_s) && b->layer == BOIL_WATER_LAYER_BOILS && !b->boiling && v->layer.thickness_m > 0.5e-3)
         s->layer_boil_s = t;
     if (isnan(s->steam_steady_kg_s) && b->boiling && t >= r->boil_began_s + 60)
-        s->steam_steady_kg_s = v->steam_kg_s;
+        s->steam_steady_kg_s = v->steam.formed_kg_s;
 }
 
 static int valve_moves(boil_recorder *r, double t)
@@ -352,9 +355,9 @@ static int watch_control(boil_recorder *r, double t, const boil_bath *b, const b
         if (!b->boiling)
             s->valve_quiet_kg += r->plant->control.rate_kg_s * (t - r->last_s);
     }
-    int outcome = v->valve_open != r->valve_was_open ? valve_moves(r, t) : BOIL_OK;
-    s->valve_openings += v->valve_open && !r->valve_was_open;
-    r->valve_was_open = v->valve_open;
+    int outcome = v->control.valve_open != r->valve_was_open ? valve_moves(r, t) : BOIL_OK;
+    s->valve_openings += v->control.valve_open && !r->valve_was_open;
+    r->valve_was_open = v->control.valve_open;
     return outcome;
 }
 
@@ -362,27 +365,27 @@ static int watch_control(boil_recorder *r, double t, const boil_bath *b, const b
 static void watch_crystals(boil_recorder *r, double t, const boil_rates_view *v)
 {
     boil_summary *s = &r->history->summary;
-    if (v->temperature_K > BOIL_ZERO_CELSIUS + 140)
+    if (v->solution.temperature_K > BOIL_ZERO_CELSIUS + 140)
         return;
-    double crystals = boil_solubility_excess(&v->mixture, v->temperature_K);
-    if (!(crystals > 0 || boil_solubility_above_liquidus(&v->mixture, v->temperature_K) < 0))
+    double crystals = boil_solubility_excess(&v->solution.mixture, v->solution.temperature_K);
+    if (!(crystals > 0 || boil_solubility_above_liquidus(&v->solution.mixture, v->solution.temperature_K) < 0))
         return;
     if (isnan(s->crystals_s)) {
         s->crystals_s = t;
-        s->crystals_from_K = boil_solubility_crystals_from(&v->mixture);
+        s->crystals_from_K = boil_solubility_crystals_from(&v->solution.mixture);
     }
     s->crystals_max_kg = fmax(s->crystals_max_kg, crystals);
-    if (v->heater_W > 0.02 * boil_heater_output(&r->plant->heater, 1, v->temperature_K))
+    if (v->heater.heat_W > 0.02 * boil_heater_output(&r->plant->heater, 1, v->solution.temperature_K))
         highest(&s->heated_crystals_kg, crystals, t);
 }
 
 static void watch_solids(boil_recorder *r, double t, const boil_rates_view *v)
 {
     boil_summary *s = &r->history->summary;
-    s->undissolved_max_kg = fmax(s->undissolved_max_kg, v->undissolved_kg);
-    s->bed_max_m = fmax(s->bed_max_m, v->bed_m);
-    if (v->bed_superheat_K > 0)
-        highest(&s->bed_superheat_max_K, v->bed_superheat_K, t);
+    s->undissolved_max_kg = fmax(s->undissolved_max_kg, v->salts.undissolved_kg);
+    s->bed_max_m = fmax(s->bed_max_m, v->salts.bed_m);
+    if (v->salts.bed_superheat_K > 0)
+        highest(&s->bed_superheat_max_K, v->salts.bed_superheat_K, t);
 }
 
 /* Move past loads that are out and whose boil is back, and additions whose time is over. */
@@ -430,39 +433,39 @@ static double coldest_load(const boil_bath *b, const double y[])
 
 static boil_row row_of(const boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
-    double evaporated = v->surface.evaporation_kg_s + v->layer_surface.evaporation_kg_s;
+    double evaporated = v->surface.bath.evaporation_kg_s + v->layer_vapour.evaporated_kg_s;
     return (boil_row){.time_s = t,
                       .boiling = b->boiling,
-                      .temperature_K = v->temperature_K,
-                      .boiling_point_K = v->boiling_point_K,
-                      .salt_fraction = boil_mixture_salt_fraction(&v->mixture),
+                      .temperature_K = v->solution.temperature_K,
+                      .boiling_point_K = v->solution.boiling_point_K,
+                      .salt_fraction = boil_mixture_salt_fraction(&v->solution.mixture),
                       .water_kg = y[BOIL_STATE_BATH_WATER],
                       .naoh_kg = y[BOIL_STATE_BATH_NAOH],
                       .nano3_kg = y[BOIL_STATE_BATH_NANO3],
                       .nano2_kg = y[BOIL_STATE_BATH_NANO2],
-                      .steam_kg_s = v->steam_kg_s,
-                      .vented_kg_s = v->steam_kg_s + evaporated + v->layer_boiled_kg_s,
+                      .steam_kg_s = v->steam.formed_kg_s,
+                      .vented_kg_s = v->steam.formed_kg_s + evaporated + v->layer_vapour.boiled_kg_s,
                       .evaporated_kg_s = evaporated,
-                      .heater_W = v->heater_W,
-                      .wall_W = v->wall_W,
-                      .surface_W = v->air_W,
-                      .loads_W = v->loads_W,
-                      .layer_kg = v->layer_kg,
-                      .layer_m = v->layer_m,
-                      .layer_K = v->layer_kg > 0 ? v->layer_K : NEVER,
+                      .heater_W = v->heater.heat_W,
+                      .wall_W = v->surface.wall_W,
+                      .surface_W = v->surface.air_W,
+                      .loads_W = v->loads.heat_W,
+                      .layer_kg = v->layer.mass_kg,
+                      .layer_m = v->layer.thickness_m,
+                      .layer_K = v->layer.mass_kg > 0 ? v->layer.temperature_K : NEVER,
                       .layer_boiling = b->layer == BOIL_WATER_LAYER_BOILS,
-                      .undissolved_kg = v->undissolved_kg,
-                      .valve_open = v->valve_open,
-                      .sensor_K = v->sensor_K,
-                      .still_level_m = v->still_level_m,
-                      .level_m = v->level_m,
-                      .level_lower_m = v->level_lower_m,
-                      .freeboard_m = r->plant->tank.depth_m - v->level_m,
-                      .void_fraction = v->void_upper,
+                      .undissolved_kg = v->salts.undissolved_kg,
+                      .valve_open = v->control.valve_open,
+                      .sensor_K = v->control.sensor_K,
+                      .still_level_m = v->levels.still_m,
+                      .level_m = v->levels.upper_m,
+                      .level_lower_m = v->levels.lower_m,
+                      .freeboard_m = r->plant->tank.depth_m - v->levels.upper_m,
+                      .void_fraction = v->pool.void_upper,
                       .coldest_load_K = coldest_load(b, y)};
 }
 
-static int add_row(boil_recorder *r, boil_bath *b, double t, const double y[])
+static int add_row(boil_recorder *r, const boil_bath *b, boil_rates_guess *g, double t, const double y[])
 {
     boil_history *h = r->history;
     boil_rates_view v;
@@ -470,7 +473,7 @@ static int add_row(boil_recorder *r, boil_bath *b, double t, const double y[])
     if (!rows)
         return BOIL_NO_MEMORY;
     h->rows = rows;
-    if (boil_rates_at(b, t, y, &v, NULL) == BOIL_OK)
+    if (boil_rates_at(b, t, y, g, &v, NULL) == BOIL_OK)
         rows[h->rows_count++] = row_of(r, t, b, y, &v);
     return BOIL_OK;
 }
@@ -485,8 +488,8 @@ static void between(size_t n, double s, double step, const double y0[], const do
         y[i] = h00 * y0[i] + h10 * d0[i] + h01 * y1[i] + h11 * d1[i];
 }
 
-int boil_recorder_rows(boil_recorder *r, boil_bath *b, double t0, const double y0[], const double rates0[], double t1,
-                       const double y1[], const double rates1[])
+int boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_rates_guess *near, double t0, const double y0[],
+                       const double rates0[], double t1, const double y1[], const double rates1[])
 {
     if (!(r->row_interval_s > 0))
         return BOIL_OK;
@@ -497,11 +500,12 @@ int boil_recorder_rows(boil_recorder *r, boil_bath *b, double t0, const double y
             return BOIL_NO_MEMORY;
         r->unknowns = moved;
     }
+    boil_rates_guess guess = *near;
     for (; r->next_row_s <= t1; r->next_row_s = (double)r->history->rows_count * r->row_interval_s) {
         double s = t1 > t0 ? fmax(0, (r->next_row_s - t0) / (t1 - t0)) : 1;
         between(n, s, t1 - t0, y0, rates0, y1, rates1, r->unknowns);
         size_t before = r->history->rows_count;
-        int outcome = add_row(r, b, r->next_row_s, r->unknowns);
+        int outcome = add_row(r, b, &guess, r->next_row_s, r->unknowns);
         if (outcome != BOIL_OK)
             return outcome;
         if (r->history->rows_count == before)
@@ -521,7 +525,7 @@ static void close_additions(boil_history *h, double depth_m)
 /* The water that brings the boiling point back to where it began, and the level then. Plain water has no such answer. */
 static void restore(boil_summary *s, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
-    boil_mixture m = v->mixture;
+    boil_mixture m = v->solution.mixture;
     double salts = 0, blend[BOIL_SALTS], fraction;
     for (int i = 0; i < BOIL_SALTS; i++)
         salts += m.salt[i] += y[BOIL_STATE_SOLID_NAOH + i];
@@ -542,12 +546,12 @@ void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const dou
     boil_history *h = r->history;
     boil_summary *s = &h->summary;
     close_additions(h, r->plant->tank.depth_m);
-    s->temperature_end_K = v->temperature_K;
-    s->boiling_point_end_K = v->boiling_point_K;
-    s->salt_fraction_end = boil_mixture_salt_fraction(&v->mixture);
-    s->strength_end_kg_m3 = boil_solution_strength(&b->air, &v->mixture);
-    s->bath_mass_end_kg = v->mass_kg;
-    s->still_level_end_m = v->still_level_m;
+    s->temperature_end_K = v->solution.temperature_K;
+    s->boiling_point_end_K = v->solution.boiling_point_K;
+    s->salt_fraction_end = boil_mixture_salt_fraction(&v->solution.mixture);
+    s->strength_end_kg_m3 = boil_solution_strength(&b->air, &v->solution.mixture);
+    s->bath_mass_end_kg = v->solution.mass_kg;
+    s->still_level_end_m = v->levels.still_m;
     restore(s, b, y, v);
     s->steam_total_kg = y[BOIL_STATE_TOTAL_STEAM];
     s->evaporated_total_kg = y[BOIL_STATE_TOTAL_EVAPORATED];

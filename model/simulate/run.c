@@ -29,6 +29,7 @@ typedef struct {
     const boil_schedule *schedule;
     const boil_run_options *options;
     boil_bath bath;
+    boil_rates_guess guess;
     boil_recorder record;
     boil_history *history;
     boil_integrator *integrator;
@@ -53,7 +54,7 @@ static int evaluate(running *r, double t, const double y[])
     if (r->evaluated && t == r->evaluated_t && memcmp(y, r->evaluated_y, bytes) == 0)
         return BOIL_OK;
     r->evaluated = false;
-    int outcome = boil_rates_at(&r->bath, t, y, &r->view, r->rates);
+    int outcome = boil_rates_at(&r->bath, t, y, &r->guess, &r->view, r->rates);
     if (outcome != BOIL_OK)
         return outcome;
     memcpy(r->evaluated_y, y, bytes);
@@ -88,7 +89,7 @@ static void integrator_guards(double t, const double y[], double g[], void *cont
 static void set_sizes(running *r)
 {
     double mass = r->history->summary.bath_mass_start_kg, *s = r->size;
-    double heat = r->view.heat_capacity_J_K * 10;
+    double heat = r->view.solution.heat.capacity_J_K * 10;
     for (size_t i = 0; i < BOIL_STATE_FIXED; i++)
         s[i] = 0.1 * mass;
     for (size_t i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
@@ -99,8 +100,8 @@ static void set_sizes(running *r)
     double least = r->options->use_rkc ? 1e-7 : 1e-8, layer = fmin(0.1, least / r->options->tolerance) * mass;
     s[BOIL_STATE_LAYER_MASS] = layer;
     s[BOIL_STATE_LAYER_HEAT] = layer * 2e5;
-    s[BOIL_STATE_STEAM_HELD] = 10 * r->view.solution_m3 * r->view.vapour_kg_m3;
-    s[BOIL_STATE_HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.temperature_K));
+    s[BOIL_STATE_STEAM_HELD] = 10 * r->view.solution.volume_m3 * r->view.pool.vapour_kg_m3;
+    s[BOIL_STATE_HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.solution.temperature_K));
     for (size_t i = BOIL_STATE_FIXED; i < r->unknowns; i++)
         s[i] = 100;
 }
@@ -152,21 +153,22 @@ static int settle_mode(running *r)
     int outcome = evaluate(r, r->t, r->y);
     if (outcome != BOIL_OK)
         return outcome;
-    if (r->bath.layer == BOIL_WATER_LAYER_BOILS && r->view.layer_boil_margin_W < 0) {
+    if (r->bath.layer == BOIL_WATER_LAYER_BOILS && r->view.layer_vapour.boil_margin_W < 0) {
         r->bath.layer = BOIL_WATER_LAYER_STILL;
         r->evaluated = false;
         if ((outcome = evaluate(r, r->t, r->y)) != BOIL_OK)
             return outcome;
     }
     /* Right after a change of mode the steam is zero within rounding: that decides nothing. */
-    double rounding = 1e-11 * r->view.mass_kg;
-    bool at_boil = r->view.temperature_K >= r->view.boiling_point_K - 1e-8;
-    bool boiling = r->bath.boiling ? r->view.steam_kg_s >= -rounding : at_boil && r->view.steam_if_boiling_kg_s > rounding;
+    double rounding = 1e-11 * r->view.solution.mass_kg;
+    bool at_boil = r->view.solution.temperature_K >= r->view.solution.boiling_point_K - 1e-8;
+    bool boiling =
+        r->bath.boiling ? r->view.steam.formed_kg_s >= -rounding : at_boil && r->view.steam.if_boiling_kg_s > rounding;
     if (boiling == r->bath.boiling)
         return BOIL_OK;
     r->evaluated = false;
-    outcome = boil_modes_change(&r->bath, r->t, r->y, boiling);
-    if (outcome != BOIL_OK || (outcome = evaluate(r, r->t, r->y)) != BOIL_OK)
+    boil_modes_change(&r->bath, r->y, &r->view, boiling);
+    if ((outcome = evaluate(r, r->t, r->y)) != BOIL_OK)
         return outcome;
     return boil_recorder_mode(&r->record, r->t, &r->bath, r->y, &r->view);
 }
@@ -175,9 +177,9 @@ static int settle_mode(running *r)
 static int open_layer(running *r)
 {
     int outcome = evaluate(r, r->t, r->y);
-    if (outcome != BOIL_OK || r->bath.layer != BOIL_WATER_LAYER_NONE || !(r->view.feed_kg_s > 0 || r->bath.lid_on))
+    if (outcome != BOIL_OK || r->bath.layer != BOIL_WATER_LAYER_NONE || !(r->view.inflow.water_kg_s > 0 || r->bath.lid_on))
         return outcome;
-    double fresh = r->view.valve_open ? boil_water_enthalpy(r->plant.control.water_K) : r->view.condensate_J_kg;
+    double fresh = r->view.control.valve_open ? boil_water_enthalpy(r->plant.control.water_K) : r->view.surface.condensate_J_kg;
     boil_bath_begin_layer(&r->bath, r->t, fresh > 0 ? fresh : boil_water_enthalpy(r->plant.ambient.temperature_K));
     r->evaluated = false;
     return BOIL_OK;
@@ -293,7 +295,7 @@ static int load_enters(running *r, const boil_action *a)
     boil_conduction_body parts = boil_load_parts(l), basket = boil_load_basket(l);
     double basket_m3 = basket.mass_kg / l->metal.density_kg_m3;
     const boil_transport *x = &r->plant.transport;
-    double drag_out = boil_drag_out(l, x->viscosity_Pa_s, r->view.density_kg_m3, x->surface_tension_N_m);
+    double drag_out = boil_drag_out(l, x->viscosity_Pa_s, r->view.solution.density_kg_m3, x->surface_tension_N_m);
     outcome = add_body(r, l, &parts, boil_load_displaced(l) - basket_m3, drag_out, number);
     if (outcome == BOIL_OK)
         outcome = add_body(r, l, &basket, basket_m3, 0, number);
@@ -389,7 +391,7 @@ static int decide(running *r)
 static int begin_period(running *r)
 {
     const boil_water_control *c = &r->plant.control;
-    double share = boil_water_control_share(c, r->view.sensor_K), start = r->t + c->dead_time_s;
+    double share = boil_water_control_share(c, r->view.control.sensor_K), start = r->t + c->dead_time_s;
     r->next_period_s = r->t + c->period_s;
     int outcome = share > 0 ? tell_valve(r, start, true) : BOIL_OK;
     if (outcome == BOIL_OK && share < 1)
@@ -498,10 +500,10 @@ static void stop_out_of_range(running *r)
 {
     boil_history *h = r->history;
     h->end = BOIL_RUN_OUT_OF_RANGE;
-    h->stop_quantity = r->view.range.quantity;
-    h->stop_value = r->view.range.value;
-    h->stop_limit = r->view.range.limit;
-    h->stop_unit = r->view.range.unit;
+    h->stop_quantity = r->view.solution.range.quantity;
+    h->stop_value = r->view.solution.range.value;
+    h->stop_limit = r->view.solution.range.limit;
+    h->stop_unit = r->view.solution.range.unit;
 }
 
 static int event(running *r, size_t guard)
@@ -524,14 +526,14 @@ static int event(running *r, size_t guard)
     case BOIL_GUARD_LOW_LEVEL:
         r->bath.heat_cut = !r->bath.heat_cut;
         break;
-    case BOIL_GUARD_MODE: {
-        bool boiling = !r->bath.boiling;
-        outcome = boil_modes_change(&r->bath, r->t, r->y, boiling);
+    case BOIL_GUARD_MODE:
+        if (outcome != BOIL_OK)
+            break;
+        boil_modes_change(&r->bath, r->y, &r->view, !r->bath.boiling);
         r->evaluated = false;
-        if (outcome == BOIL_OK && (outcome = evaluate(r, r->t, r->y)) == BOIL_OK)
+        if ((outcome = evaluate(r, r->t, r->y)) == BOIL_OK)
             outcome = boil_recorder_mode(&r->record, r->t, &r->bath, r->y, &r->view);
         break;
-    }
     default: /* the rim: it is only watched */
         break;
     }
@@ -569,7 +571,8 @@ static int advance(running *r, double stop, bool *going)
     }
     outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
-        outcome = boil_recorder_rows(&r->record, &r->bath, r->t_before, r->y_before, r->rates_before, r->t, r->y, r->rates);
+        outcome = boil_recorder_rows(&r->record, &r->bath, &r->guess, r->t_before, r->y_before, r->rates_before, r->t, r->y,
+                                     r->rates);
     if (outcome == BOIL_OK && news == BOIL_INTEGRATOR_EVENT)
         outcome = event(r, guard);
     *going = news == BOIL_INTEGRATOR_STEPPED;
@@ -632,7 +635,7 @@ static void balance(running *r)
     double crossing = 0;
     for (int i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
         crossing += fabs(y[i]);
-    double change = boil_modes_inventory(&r->bath, r->t, y) - r->energy_start_J;
+    double change = boil_modes_inventory(&r->bath, y, &r->view) - r->energy_start_J;
     b->energy =
         crossing > 0 ? closure(change, heat_in, heat_out, 0, crossing) : closure(change, 0, 0, fabs(r->energy_start_J), 0);
 }
@@ -640,22 +643,22 @@ static void balance(running *r)
 static int begin(running *r)
 {
     int outcome = reserve_unknowns(r, BOIL_STATE_FIXED);
-    if (outcome != BOIL_OK || (outcome = boil_modes_start(&r->bath, &r->plant, r->y)) != BOIL_OK)
+    if (outcome != BOIL_OK || (outcome = boil_modes_start(&r->bath, &r->plant, r->y, &r->guess)) != BOIL_OK)
         return outcome;
     r->unknowns = BOIL_STATE_FIXED;
     for (int i = 0; i < BOIL_SALTS; i++)
         r->salts_start_kg[i] = r->y[BOIL_STATE_BATH_NAOH + i];
     r->water_start_kg = r->y[BOIL_STATE_BATH_WATER];
-    r->energy_start_J = boil_modes_inventory(&r->bath, 0, r->y);
     if ((outcome = evaluate(r, 0, r->y)) != BOIL_OK)
         return outcome;
+    r->energy_start_J = boil_modes_inventory(&r->bath, r->y, &r->view);
     outcome = boil_recorder_begin(&r->record, r->history, &r->plant, r->options->row_interval_s, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
-        outcome = boil_recorder_rows(&r->record, &r->bath, 0, r->y, r->rates, 0, r->y, r->rates);
+        outcome = boil_recorder_rows(&r->record, &r->bath, &r->guess, 0, r->y, r->rates, 0, r->y, r->rates);
     r->evaluated = false;
     const boil_water_control *c = &r->plant.control;
     if (outcome == BOIL_OK && c->mode == BOIL_WATER_CONTROL_ON_OFF &&
-        r->view.sensor_K >= c->set_point_K + c->differential_K / 2)
+        r->view.control.sensor_K >= c->set_point_K + c->differential_K / 2)
         outcome = decide(r);
     return outcome;
 }

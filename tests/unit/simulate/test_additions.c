@@ -163,15 +163,14 @@ static void automatic_water_holds_the_boiling_point(void **state)
     const boil_summary *s = &h.summary;
     const boil_water_control *c = &p.control;
     boil_bath b;
+    boil_rates_guess guess;
     boil_rates_view v;
     double y[BOIL_STATE_FIXED];
-    assert_int_equal(boil_modes_start(&b, &p, y), BOIL_OK);
-    assert_int_equal(boil_rates_at(&b, 0, y, &v, NULL), BOIL_OK);
-    boil_slope slope;
-    double Tb;
-    assert_int_equal(boil_solution_boiling_point(&b.air, &v.mixture, &b.boil_guess, &Tb, &slope), BOIL_OK);
-    double off = s->vented_total_kg / h.end_s, r1 = -slope.water * off, r2 = -slope.water * (c->rate_kg_s * 1.1 - off);
-    double late = c->dead_time_s + c->sensor_lag_s, mixing = v.mixing_time_s;
+    assert_int_equal(boil_modes_start(&b, &p, y, &guess), BOIL_OK);
+    assert_int_equal(boil_rates_at(&b, 0, y, &guess, &v, NULL), BOIL_OK);
+    double slope = v.solution.slope.water;
+    double off = s->vented_total_kg / h.end_s, r1 = -slope * off, r2 = -slope * (c->rate_kg_s * 1.1 - off);
+    double late = c->dead_time_s + c->sensor_lag_s, mixing = v.pool.mixing_time_s;
     double top = c->set_point_K + c->differential_K / 2 + r1 * (late + mixing);
     double bottom = c->set_point_K - c->differential_K / 2 - r2 * (late + mixing);
     print_message("automatic water: %.2f to %.2f degC (closed form %.2f to %.2f), %zu openings in 8 h\n",
