@@ -2,73 +2,102 @@
 
 #include <string.h>
 
-static void items(json *j, const json_row *r, const char *first, size_t count)
+static size_t count_of(const field *f, const char *record)
 {
-    json_list(j, r->key);
-    for (size_t i = 0; i < count; i++)
-        json_record(j, NULL, r->inside, first + i * r->size);
-    json_close(j);
+    size_t n;
+    memcpy(&n, record + f->count, sizeof n);
+    return n;
 }
 
-static const void *pointer_at(const void *at)
+static const void *first_of(const field *f, const char *record)
 {
-    const void *p;
-    memcpy(&p, at, sizeof p);
+    const void *p = record + f->where;
+    if (f->kind == FIELD_LIST)
+        memcpy(&p, record + f->where, sizeof p);
     return p;
 }
 
-static unsigned enum_at(const void *at)
+static void numbers(json *j, const field *f, const char *record)
 {
-    unsigned x;
-    memcpy(&x, at, sizeof x);
-    return x;
+    const double *x = first_of(f, record);
+    json_list(j, f->key);
+    for (size_t i = 0; i < count_of(f, record); i++)
+        json_number(j, NULL, x[i]);
+    json_close(j);
 }
 
-static void member(json *j, const json_row *r, const char *record)
+static void inside(json *j, const field *f, const char *record)
 {
-    const void *at = record + r->where;
-    switch (r->kind) {
-    case JSON_NUMBER:
-        json_number(j, r->key, *(const double *)at);
+    bool there = f->when == NULL || f->when(record + f->where);
+    if (f->kind == FIELD_PART && there)
+        json_members(j, f->inside, record + f->where);
+    else if (f->kind == FIELD_OBJECT && there)
+        json_record(j, f->key, f->inside, record + f->where);
+    else if (f->kind == FIELD_OBJECT)
+        json_null(j, f->key);
+}
+
+static void member(json *j, const field *f, const char *record)
+{
+    switch (f->kind) {
+    case FIELD_NUMBER:
+        json_number(j, f->key, field_number(f, record));
         break;
-    case JSON_COUNT:
-        json_number(j, r->key, (double)*(const size_t *)at);
+    case FIELD_COUNT:
+        json_number(j, f->key, (double)*(const size_t *)(const void *)(record + f->where));
         break;
-    case JSON_BOOL:
-        json_bool(j, r->key, *(const bool *)at);
+    case FIELD_BOOL:
+        json_bool(j, f->key, *(const bool *)(record + f->where));
         break;
-    case JSON_TEXT:
-        json_text(j, r->key, pointer_at(at));
+    case FIELD_TEXT:
+    case FIELD_CHARS:
+    case FIELD_FIXED:
+    case FIELD_WORD:
+        json_text(j, f->key, field_word(f, record));
         break;
-    case JSON_WORD:
-        json_text(j, r->key, r->words[enum_at(at)]);
+    case FIELD_NUMBERS:
+        numbers(j, f, record);
         break;
-    case JSON_OBJECT:
-        json_record(j, r->key, r->inside, at);
+    case FIELD_LIST:
+    case FIELD_ARRAY:
+        json_records(j, f->key, f->inside, first_of(f, record), count_of(f, record), f->size);
         break;
-    case JSON_LIST:
-        items(j, r, pointer_at(at), *(const size_t *)(const void *)(record + r->count));
+    case FIELD_OBJECT:
+    case FIELD_PART:
+        inside(j, f, record);
         break;
-    case JSON_ROW:
-        items(j, r, at, *(const size_t *)(const void *)(record + r->count));
-        break;
-    case JSON_BY:
-        r->by(j, r->key, record);
-        break;
-    case JSON_END:
+    case FIELD_MAP: /* by its own function */
+    case FIELD_END:
         break;
     }
 }
 
-void json_members(json *j, const json_row rows[], const void *record)
+void json_members(json *j, const field fields[], const void *record)
 {
-    for (; rows->kind != JSON_END; rows++)
-        member(j, rows, record);
+    for (; fields->kind != FIELD_END; fields++)
+        if (fields->by != NULL)
+            fields->by(j, fields->key, record);
+        else
+            member(j, fields, record);
 }
 
-void json_record(json *j, const char *key, const json_row rows[], const void *record)
+void json_record(json *j, const char *key, const field fields[], const void *record)
 {
     json_object(j, key);
-    json_members(j, rows, record);
+    json_members(j, fields, record);
     json_close(j);
+}
+
+void json_records(json *j, const char *key, const field fields[], const void *first, size_t count, size_t size)
+{
+    json_list(j, key);
+    for (size_t i = 0; i < count; i++)
+        json_record(j, NULL, fields, (const char *)first + i * size);
+    json_close(j);
+}
+
+void json_document(const field fields[], const void *record, FILE *to)
+{
+    json j = json_to(to);
+    json_record(&j, NULL, fields, record);
 }

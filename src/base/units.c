@@ -265,6 +265,17 @@ double unit_to_si(unit_dimension d, const char *spelling, double value)
     return u == NULL ? (double)NAN : (value + u->offset) * u->factor;
 }
 
+const char *unit_si(unit_dimension d)
+{
+    static const char *const names[DIM_COUNT + 1] = {
+        [DIM_LENGTH] = "m",         [DIM_AREA] = "m2",        [DIM_VOLUME] = "m3",         [DIM_MASS] = "kg",
+        [DIM_TIME] = "s",           [DIM_TEMPERATURE] = "K",  [DIM_DIFFERENCE] = "K",      [DIM_GAUGE_PRESSURE] = "Pa",
+        [DIM_PRESSURE] = "Pa",      [DIM_POWER] = "W",        [DIM_ENERGY] = "J",          [DIM_CONCENTRATION] = "kg/m3",
+        [DIM_VOLUME_FLOW] = "m3/s", [DIM_MASS_FLOW] = "kg/s", [DIM_COEFFICIENT] = "W/m2K", [DIM_VOLUME_PER_AREA] = "m",
+        [DIM_SPEED] = "m/s"};
+    return names[d];
+}
+
 double unit_from_si(unit_dimension d, const char *spelling, double si)
 {
     const unit *u = spelt(d, spelling);

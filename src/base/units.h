@@ -43,6 +43,7 @@ typedef struct {
 /* Value in SI of `value` in the unit of that spelling (exactly, as in the table). NaN when the spelling is not of that
    dimension. */
 double unit_to_si(unit_dimension d, const char *spelling, double value);
+const char *unit_si(unit_dimension d); /* "kg/m3"; NULL for a ratio or a bare number */
 double unit_from_si(unit_dimension d, const char *spelling, double si);
 
 /* The longest spelling of any of the dimensions at the start of a text, ending where a word ends; NULL when there is

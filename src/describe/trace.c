@@ -1,9 +1,8 @@
 #include "describe/trace.h"
 
 #include <math.h>
-#include <stdbool.h>
-#include <stddef.h>
 
+#include "base/csv_table.h"
 #include "describe/trace_thin.h"
 
 static const double finest_s = 1, rows_most = 86400;
@@ -23,56 +22,43 @@ int trace_of(const scenario *s, const boil_run_options *options, boil_history *o
 
 /* As CSV ---------------------------------------------------------------------------------------------------------- */
 
-typedef enum { OF_NUMBER, OF_BOOL } column_kind;
-
-typedef struct {
-    const char *name;
-    column_kind kind;
-    size_t where;
-} column;
-
 /* clang-format off */
-#define NUMBER(field) {#field, OF_NUMBER, offsetof(boil_row, field)}
+#define RECORD boil_row
+const field trace_fields[] = {
+    SAME(time_s, "from the start"),
+    BOOL("boiling", boiling, "the bath boils"),
+    SAME(temperature_K, "of the bath"),
+    SAME(boiling_point_K, "of what it contains"),
+    SAME(salt_fraction, "dissolved salts by mass of solution"),
+    SAME(water_kg, "water in the bath"),
+    SAME(naoh_kg, "sodium hydroxide in it"),
+    SAME(nano3_kg, "sodium nitrate in it"),
+    SAME(nano2_kg, "sodium nitrite in it"),
+    SAME(steam_kg_s, "steam formed in the bath"),
+    SAME(vented_kg_s, "into the room: formed, evaporated and boiled off floating water"),
+    SAME(evaporated_kg_s, "of it evaporated from the surface"),
+    SAME(heater_W, "heat to the tank"),
+    SAME(wall_W, "heat lost through walls and floor"),
+    SAME(surface_W, "heat lost from the surface by convection and radiation"),
+    SAME(loads_W, "heat into the loads"),
+    SAME(layer_kg, "water afloat"),
+    SAME(layer_m, "how thick it is"),
+    SAME(layer_K, "its temperature"),
+    BOOL("layer_boiling", layer_boiling, "it boils"),
+    SAME(still_level_m, "level without steam in the bath"),
+    SAME(level_m, "level swelled: upper estimate, with surge"),
+    SAME(level_lower_m, "level swelled: lower estimate"),
+    SAME(freeboard_m, "rim less level_m; negative: over the rim"),
+    SAME(void_fraction, "share of steam in the bath"),
+    SAME(coldest_load_K, "mean temperature of the coldest load in the bath; empty: none in"),
+    SAME(undissolved_kg, "dry salts not yet dissolved"),
+    BOOL("valve_open", valve_open, "the automatic water valve is open"),
+    SAME(sensor_K, "what its sensor shows"),
+    FIELDS_END};
+#undef RECORD
 /* clang-format on */
-/* clang-format off */
-#define BOOL(field) {#field, OF_BOOL, offsetof(boil_row, field)}
-/* clang-format on */
-
-static const column columns[] = {
-    NUMBER(time_s),         BOOL(boiling),           NUMBER(temperature_K), NUMBER(boiling_point_K), NUMBER(salt_fraction),
-    NUMBER(water_kg),       NUMBER(naoh_kg),         NUMBER(nano3_kg),      NUMBER(nano2_kg),        NUMBER(steam_kg_s),
-    NUMBER(vented_kg_s),    NUMBER(evaporated_kg_s), NUMBER(heater_W),      NUMBER(wall_W),          NUMBER(surface_W),
-    NUMBER(loads_W),        NUMBER(layer_kg),        NUMBER(layer_m),       NUMBER(layer_K),         BOOL(layer_boiling),
-    NUMBER(still_level_m),  NUMBER(level_m),         NUMBER(level_lower_m), NUMBER(freeboard_m),     NUMBER(void_fraction),
-    NUMBER(coldest_load_K), NUMBER(undissolved_kg),  BOOL(valve_open),      NUMBER(sensor_K),
-};
-
-#define COLUMNS (sizeof columns / sizeof columns[0])
-
-/* What is not there is an empty field. */
-static void field(const boil_row *r, const column *c, FILE *to)
-{
-    const char *at = (const char *)r + c->where;
-    if (c->kind == OF_BOOL) {
-        fputc(*(const bool *)at ? '1' : '0', to);
-        return;
-    }
-    double x = *(const double *)(const void *)at;
-    if (isfinite(x))
-        fprintf(to, "%.9g", x == 0 ? 0.0 : x);
-}
 
 void trace_csv(const boil_history *h, FILE *to)
 {
-    for (size_t i = 0; i < COLUMNS; i++)
-        fprintf(to, "%s%s", i > 0 ? "," : "", columns[i].name);
-    fputc('\n', to);
-    for (size_t n = 0; n < h->rows_count; n++) {
-        for (size_t i = 0; i < COLUMNS; i++) {
-            if (i > 0)
-                fputc(',', to);
-            field(&h->rows[n], &columns[i], to);
-        }
-        fputc('\n', to);
-    }
+    csv_document(to, trace_fields, h->rows, h->rows_count, sizeof *h->rows);
 }

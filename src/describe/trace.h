@@ -5,6 +5,7 @@
 
 #include <stdio.h>
 
+#include "base/field.h"
 #include "scenario/scenario.h"
 #include "simulate/run.h"
 
@@ -15,6 +16,7 @@
 int trace_of(const scenario *s, const boil_run_options *options, boil_history *out);
 
 /* The rows of a run in SI, one a line; what is not there is empty. */
+extern const field trace_fields[]; /* of boil_row */
 void trace_csv(const boil_history *h, FILE *to);
 
 #endif

@@ -1,40 +1,76 @@
 #include "base/json_table.h"
-#include "base/program.h"
 #include "commands/charge/output.h"
+#include "describe/document.h"
 
-/* clang-format off */
 static const char *const kinds[] = {
     [BOIL_ACTION_WATER] = "water", [BOIL_ACTION_SALTS] = "salts", [BOIL_ACTION_LIQUID] = "liquid"};
 
+/* clang-format off */
 #define RECORD boil_charge_step
-static const json_row step[] = {
-    JSON_WORDS("kind", RECORD, kind, kinds), SAME(mass_kg), SAME(start_s), SAME(over_s), SAME(wait_s), SAME(heat_J),
-    SAME(temperature_K), SAME(hottest_K), SAME(adiabatic_K), SAME(boils_K), SAME(next_below_K), SAME(level_m), JSON_LAST};
+const field charge_step_fields[] = {
+    WORD("kind", kind, kinds, "what goes in"),
+    SAME(mass_kg, "how much of it"),
+    SAME(start_s, "when its pour begins, from the start of filling"),
+    SAME(over_s, "how long it is poured"),
+    SAME(wait_s, "how long to wait after it"),
+    SAME(heat_J, "heat of solution released at 25 degC; negative: taken up"),
+    SAME(temperature_K, "of the bath after the wait"),
+    SAME(hottest_K, "highest temperature of the bath on the way"),
+    SAME(adiabatic_K, "highest temperature without tank, losses and evaporation"),
+    SAME(boils_K, "boiling point then"),
+    SAME(next_below_K, "nothing more goes in while the bath is above that; null: the first thing into an empty tank"),
+    SAME(level_m, "level after it"),
+    FIELDS_END};
 #undef RECORD
 
-#define RECORD boil_charge_plan
-static const json_row bath[] = {
-    SAME(salt_fraction), SAME(boiling_point_K), SAME(mass_kg), NUMBER("water_kg", bath_water_kg),
-    NUMBER("salts_kg", bath_salts_kg), SAME(strength_kg_m3), NUMBER("salts_per_water_kg_m3", per_water_kg_m3),
-    SAME(cold_level_m), SAME(hot_level_m), SAME(swelled_level_m), BOOL("water_all_put_in", all_put_in), SAME(freeboard_m),
-    SAME(crystals_from_K), JSON_LAST};
+#define RECORD charge_answer
+static const field bath[] = {
+    NUMBER("salt_fraction", plan.salt_fraction, "salts by mass"),
+    NUMBER("boiling_point_K", plan.boiling_point_K, "where it boils"),
+    NUMBER("mass_kg", plan.mass_kg, "mass of bath"),
+    NUMBER("water_kg", plan.bath_water_kg, "of it water"),
+    NUMBER("salts_kg", plan.bath_salts_kg, "of it salts"),
+    NUMBER("strength_kg_m3", plan.strength_kg_m3, "salts per volume of bath at its boil"),
+    NUMBER("salts_per_water_kg_m3", plan.per_water_kg_m3, "salts per volume of the water in it, measured at 20 degC"),
+    NUMBER("cold_level_m", plan.cold_level_m, "level at the room's temperature"),
+    NUMBER("hot_level_m", plan.hot_level_m, "still level at the boil"),
+    NUMBER("swelled_level_m", plan.swelled_level_m, "level boiling, upper estimate"),
+    BOOL("water_all_put_in", plan.all_put_in, "all the water in it is put in as such: an empty tank, and dry salts"),
+    NUMBER("freeboard_m", plan.freeboard_m, "least, boiling with the heat on full"),
+    NUMBER("crystals_from_K", plan.crystals_from_K, "the cold bath crystallises below that; null: not above 0 degC"),
+    FIELDS_END};
 
-static const json_row plan[] = {
-    SAME(water_kg), SAME(salts_kg), SAME(liquid_kg), NUMBER("liquid_fraction", asked.liquid_fraction),
-    NUMBER("liquid_crystals_from_K", liquid_crystals_K), SAME(mixer_W), BOOL("mixer_stated", mixer_stated),
-    SAME(mixing_time_s), SAME(heat_J), SAME(heat_J_kg), SAME(filled_s), SAME(filled_K), SAME(adiabatic_K), SAME(heat_up_s),
-    SAME(evaporated_kg), SAME(water_to_add_kg), NUMBER("water_rate_kg_s", water_pace.rate_kg_s), SAME(boil_down_s),
-    JSON_ITEMS(JSON_ROW, "steps", RECORD, steps, steps_count, boil_charge_step, step),
-    {JSON_OBJECT, "bath", 0, bath, 0, 0, NULL, NULL}, JSON_LAST};
+static const field plan[] = {
+    VERSION_FIELD,
+    SCENARIO_FIELD,
+    NUMBER("water_kg", plan.water_kg, "water to go in"),
+    NUMBER("salts_kg", plan.salts_kg, "dry salts to go in"),
+    NUMBER("liquid_kg", plan.liquid_kg, "ready-mixed liquid to go in"),
+    NUMBER("liquid_fraction", plan.asked.liquid_fraction, "salts by mass of that liquid; 0: dry salts"),
+    NUMBER("liquid_crystals_from_K", plan.liquid_crystals_K, "that liquid crystallises below; null: not above 0 degC"),
+    NUMBER("mixer_W", plan.mixer_W, "power of the mixer that the steps were found with"),
+    BOOL("mixer_stated", plan.mixer_stated, "the scenario says that power; else a gentle mixer's is taken"),
+    NUMBER("mixing_time_s", plan.mixing_time_s, "time constant of mixing at the end of the steps"),
+    NUMBER("heat_J", plan.heat_J, "heat of solution of all steps, released at 25 degC"),
+    NUMBER("heat_J_kg", plan.heat_J_kg, "the same per mass of salts; null with liquid, or onto a bath"),
+    NUMBER("filled_s", plan.filled_s, "when all is in"),
+    NUMBER("filled_K", plan.filled_K, "temperature of the bath then"),
+    NUMBER("adiabatic_K", plan.adiabatic_K, "the same without tank, losses and evaporation"),
+    NUMBER("heat_up_s", plan.heat_up_s, "from then to the boil, heater on full; null: not within two weeks"),
+    NUMBER("evaporated_kg", plan.evaporated_kg, "while filling and heating up"),
+    NUMBER("water_to_add_kg", plan.water_to_add_kg, "once it boils; negative: to be boiled down"),
+    NUMBER("water_rate_kg_s", plan.water_pace.rate_kg_s, "fastest pace for that water; null: none to add, or none does no harm"),
+    NUMBER("boil_down_s", plan.boil_down_s, "how long boiling down takes; null: it never is"),
+    ARRAY("steps", plan.steps, plan.steps_count, charge_step_fields, "what goes in, in its order"),
+    GROUP("bath", bath, "what it comes to"),
+    FIELDS_END};
 #undef RECORD
+/* clang-format on */
+
+const document charge_documents[] = {
+    {"--json", "the plan", plan, false}, {"--csv", "the steps, one a line", charge_step_fields, true}, {0}};
 
 void charge_json(const charge_answer *a, FILE *to)
 {
-    json j = json_to(to);
-    json_object(&j, NULL);
-    json_text(&j, "version", PROGRAM_VERSION);
-    json_text(&j, "scenario", a->scenario->path);
-    json_members(&j, plan, &a->plan);
-    json_close(&j);
+    json_document(plan, a, to);
 }
-/* clang-format on */

@@ -4,6 +4,7 @@
 
 #include <stdio.h>
 
+#include "base/field.h"
 #include "analysis/charge.h"
 #include "base/format.h"
 #include "scenario/scenario.h"
@@ -15,6 +16,8 @@ typedef struct {
 
 void charge_report(const charge_answer *a, unit_system s, FILE *to);
 void charge_json(const charge_answer *a, FILE *to);
+extern const field charge_step_fields[]; /* of boil_charge_step, for CSV */
+extern const document charge_documents[];
 
 /* The reason, on standard error. */
 void charge_refuse(const charge_answer *a, unit_system s);

@@ -4,11 +4,14 @@
 
 #include <stdio.h>
 
+#include "base/field.h"
 #include "base/format.h"
 #include "commands/compare/answer.h"
 #include "pictures/picture.h"
 
 void compare_report(const compare_answer *c, unit_system s, FILE *to);
+void compare_csv(const compare_answer *c, FILE *to); /* what comes of it */
+extern const document compare_documents[];
 void compare_json(const compare_answer *c, FILE *to); /* SI, the unit in the name */
 
 /* Traces: see describe/trace.h. */

@@ -63,7 +63,7 @@ static bool request_read(const given *g, boil_correct_case *c, unit_system *syst
     return true;
 }
 
-static int answer(boil_correct_case *c, unit_system system, bool json, const scenario *s)
+static int answer(boil_correct_case *c, unit_system system, bool as_json, const scenario *s)
 {
     correct_answer a = {.scenario = s};
     boil_run_options o = boil_run_options_default();
@@ -83,7 +83,7 @@ static int answer(boil_correct_case *c, unit_system system, bool json, const sce
         correct_refuse(&a, system);
         return STATUS_USAGE;
     }
-    if (json)
+    if (as_json)
         correct_json(&a, stdout);
     else
         correct_report(&a, system, stdout);

@@ -1,70 +1,140 @@
+#include <math.h>
+
+#include "base/csv_table.h"
 #include "base/json_table.h"
-#include "base/program.h"
 #include "commands/correct/output.h"
+#include "describe/document.h"
 
 static const char *const bails[] = {
     [BOIL_BAIL_NOTHING] = NULL, [BOIL_BAIL_FOR_LOAD] = "next load", [BOIL_BAIL_FOR_POUR] = "addition"};
 
+static const char *limit_of(const boil_correct_step *s)
+{
+    return s->pace.limited_id != NULL ? s->pace.limited_id : s->pace.limited_by;
+}
+
+static void limited_by(json *j, const char *name, const void *record)
+{
+    json_text(j, name, limit_of(record));
+}
+
+static bool is_there(const void *step)
+{
+    return ((const boil_correct_step *)step)->mass_kg > 0;
+}
+
+/* clang-format off */
 #define RECORD boil_correct_amounts
-static const json_row amounts[] = {SAME(water_kg), SAME(salts_kg), SAME(liquid_kg), SAME(level_m), JSON_LAST};
+static const field amounts[] = {
+    SAME(water_kg, "water; negative: to be boiled off"),
+    SAME(salts_kg, "dry salts"),
+    SAME(liquid_kg, "ready-mixed liquid"),
+    SAME(level_m, "still level at the set point afterwards"),
+    FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_correct_step
-static void limited_by(json *j, const char *name, const void *record)
-{
-    const boil_correct_step *s = record;
-    json_text(j, name, s->pace.limited_id != NULL ? s->pace.limited_id : s->pace.limited_by);
-}
-
-/* clang-format off */
-static const json_row step[] = {SAME(mass_kg), SAME(start_s), SAME(over_s), NUMBER("rate_kg_s", pace.rate_kg_s),
-                                JSON_GIVEN("limited_by", limited_by), JSON_LAST};
+static const field step[] = {
+    SAME(mass_kg, "how much"),
+    SAME(start_s, "when its pour begins"),
+    SAME(over_s, "how long it is poured"),
+    NUMBER("rate_kg_s", pace.rate_kg_s, "fastest pace that does no harm"),
+    GIVEN(FIELD_TEXT, "limited_by", NULL, limited_by, "the finding, or what else, that a faster pace raises; null: nothing"),
+    FIELDS_END};
 #undef RECORD
 
-#define RECORD boil_correction
-static const json_row there[] = {
-    NUMBER("boiling_point_K", asked.reads_K), NUMBER("uncertainty_K", asked.uncertain_K), SAME(salt_fraction),
-    SAME(salt_fraction_low), SAME(salt_fraction_high), SAME(strength_kg_m3), SAME(mass_kg), SAME(still_level_m),
-    NUMBER("swell_taken_out_m", swell_m), NUMBER("freeboard_m", freeboard_now_m), JSON_LAST};
+#define RECORD correct_answer
+static const field there[] = {
+    NUMBER("boiling_point_K", plan.asked.reads_K, "where it boils, as read"),
+    NUMBER("uncertainty_K", plan.asked.uncertain_K, "of that reading, either way"),
+    NUMBER("salt_fraction", plan.salt_fraction, "salts by mass that this means"),
+    NUMBER("salt_fraction_low", plan.salt_fraction_low, "least, by the reading's uncertainty"),
+    NUMBER("salt_fraction_high", plan.salt_fraction_high, "most, by the reading's uncertainty"),
+    NUMBER("strength_kg_m3", plan.strength_kg_m3, "salts per volume of hot bath"),
+    NUMBER("mass_kg", plan.mass_kg, "mass of bath"),
+    NUMBER("still_level_m", plan.still_level_m, "still level"),
+    NUMBER("swell_taken_out_m", plan.swell_m, "swell that the level was measured with, upper estimate"),
+    NUMBER("freeboard_m", plan.freeboard_now_m, "freeboard as it boils"),
+    FIELDS_END};
 
-static const json_row end[] = {
-    NUMBER("time_s", done_s), SAME(boiled_off_kg), NUMBER("boiling_point_K", end_K), NUMBER("salt_fraction", end_fraction),
-    NUMBER("strength_kg_m3", end_strength_kg_m3), NUMBER("still_level_m", end_still_m),
-    NUMBER("boiling_level_m", end_boiling_m), NUMBER("loaded_level_m", end_loaded_m), SAME(freeboard_min_m),
-    SAME(freeboard_loaded_m), JSON_LAST};
+static const field end[] = {
+    NUMBER("time_s", plan.done_s, "when it is done"),
+    NUMBER("boiled_off_kg", plan.boiled_off_kg, "boiled and evaporated until then"),
+    NUMBER("boiling_point_K", plan.end_K, "where it boils"),
+    NUMBER("salt_fraction", plan.end_fraction, "salts by mass"),
+    NUMBER("strength_kg_m3", plan.end_strength_kg_m3, "salts per volume of hot bath"),
+    NUMBER("still_level_m", plan.end_still_m, "still level"),
+    NUMBER("boiling_level_m", plan.end_boiling_m, "level boiling, upper estimate"),
+    NUMBER("loaded_level_m", plan.end_loaded_m, "highest as the next load goes in, mixing fast"),
+    NUMBER("freeboard_min_m", plan.freeboard_min_m, "least freeboard until then, mixing fast"),
+    NUMBER("freeboard_loaded_m", plan.freeboard_loaded_m, "least freeboard as the next load goes in"),
+    FIELDS_END};
 
-static void steps(json *j, const char *name, const void *record)
-{
-    const boil_correction *p = record;
-    const struct {
-        const char *word;
-        const boil_correct_step *step;
-    } all[] = {{"water", &p->water}, {"salts", &p->salts}, {"liquid", &p->liquid}};
-    (void)name;
-    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
-        if (all[i].step->mass_kg > 0)
-            json_record(j, all[i].word, step, all[i].step);
-        else
-            json_null(j, all[i].word);
-}
+static const field plan[] = {
+    VERSION_FIELD,
+    SCENARIO_FIELD,
+    GROUP("there", there, "the bath as it is"),
+    NUMBER("set_point_K", plan.set_point_K, "where it is wanted to boil"),
+    NUMBER("wanted_level_m", plan.wanted_level_m, "still level wanted"),
+    NUMBER("most_level_m", plan.most_level_m, "highest still level that keeps the freeboard with the next load in"),
+    WORD("bail_for", plan.bail, bails, "why something has to be bailed out first; null: nothing has to"),
+    NUMBER("bail_kg", plan.bail_kg, "what to bail out first"),
+    NUMBER("bail_m3", plan.bail_m3, "the same as volume of the bath as it is"),
+    NUMBER("bail_to_wanted_level_m3", plan.bail_to_wanted_m3, "to bail out in all so that it ends at the level wanted"),
+    NUMBER("boil_down_s", plan.boil_down_s, "how long to boil down first"),
+    OBJECT_IF("water", plan.water, step, is_there, "the water to pour; null: none"),
+    OBJECT_IF("salts", plan.salts, step, is_there, "the dry salts to sift in; null: none"),
+    OBJECT_IF("liquid", plan.liquid, step, is_there, "the ready-mixed liquid to run in; null: none"),
+    OBJECT("amounts", plan.amounts, amounts, "by balance alone, without what boils off"),
+    OBJECT("amounts_low", plan.amounts_low, amounts, "the same at the low end of the reading's uncertainty"),
+    OBJECT("amounts_high", plan.amounts_high, amounts, "the same at its high end"),
+    GROUP("end", end, "how it ends"),
+    FIELDS_END};
+#undef RECORD
+
+/* A line of the CSV. */
+typedef struct {
+    const char *what, *limited_by;
+    double mass_kg, start_s, over_s, rate_kg_s;
+} line;
+
+#define RECORD line
+static const field line_fields[] = {
+    TEXT("step", what, "bail out, boil down, water, salts or liquid"),
+    SAME(mass_kg, "how much; empty for boiling down"),
+    SAME(start_s, "when it begins; empty: before the clock starts"),
+    SAME(over_s, "how long it takes; empty for bailing out"),
+    SAME(rate_kg_s, "fastest pace that does no harm"),
+    TEXT("limited_by", limited_by, "the finding, or what else, that a faster pace raises"),
+    FIELDS_END};
+#undef RECORD
 /* clang-format on */
 
-/* clang-format off */
-static const json_row plan[] = {
-    {JSON_OBJECT, "there", 0, there, 0, 0, NULL, NULL}, SAME(set_point_K), SAME(wanted_level_m), SAME(most_level_m),
-    JSON_WORDS("bail_for", RECORD, bail, bails), SAME(bail_kg), SAME(bail_m3),
-    NUMBER("bail_to_wanted_level_m3", bail_to_wanted_m3), SAME(boil_down_s), JSON_GIVEN(NULL, steps),
-    JSON_INSIDE("amounts", RECORD, amounts, amounts), JSON_INSIDE("amounts_low", RECORD, amounts_low, amounts),
-    JSON_INSIDE("amounts_high", RECORD, amounts_high, amounts), {JSON_OBJECT, "end", 0, end, 0, 0, NULL, NULL}, JSON_LAST};
-#undef RECORD
+const document correct_documents[] = {
+    {"--json", "the plan", plan, false}, {"--csv", "the steps, one a line", line_fields, true}, {0}};
 
 void correct_json(const correct_answer *a, FILE *to)
 {
-    json j = json_to(to);
-    json_object(&j, NULL);
-    json_text(&j, "version", PROGRAM_VERSION);
-    json_text(&j, "scenario", a->scenario->path);
-    json_members(&j, plan, &a->plan);
-    json_close(&j);
+    json_document(plan, a, to);
 }
-/* clang-format on */
+
+static void pour(FILE *to, const char *what, const boil_correct_step *s)
+{
+    line l = {what, limit_of(s), s->mass_kg, s->start_s, s->over_s, s->pace.rate_kg_s};
+    if (is_there(s))
+        csv_record(to, line_fields, &l);
+}
+
+void correct_csv(const correct_answer *a, FILE *to)
+{
+    const boil_correction *p = &a->plan;
+    const double none = (double)NAN;
+    csv_header(to, line_fields);
+    if (p->bail != BOIL_BAIL_NOTHING)
+        csv_record(to, line_fields, &(line){"bail out", bails[p->bail], p->bail_kg, none, none, none});
+    if (p->boil_down_s > 0)
+        csv_record(to, line_fields, &(line){"boil down", NULL, none, 0, p->boil_down_s, none});
+    pour(to, "water", &p->water);
+    pour(to, "salts", &p->salts);
+    pour(to, "liquid", &p->liquid);
+}

@@ -5,6 +5,7 @@
 
 #include <stdio.h>
 
+#include "base/field.h"
 #include "analysis/correct.h"
 #include "base/format.h"
 #include "scenario/scenario.h"
@@ -16,6 +17,8 @@ typedef struct {
 
 void correct_report(const correct_answer *a, unit_system s, FILE *to);
 void correct_json(const correct_answer *a, FILE *to);
+void correct_csv(const correct_answer *a, FILE *to); /* the steps */
+extern const document correct_documents[];
 void correct_refuse(const correct_answer *a, unit_system s); /* the reason, on standard error */
 
 #endif

@@ -1,125 +1,244 @@
-
-#include "base/json.h"
-#include "base/program.h"
-#include "commands/explore/statistics.h"
+#include "base/json_table.h"
 #include "commands/explore/output.h"
+#include "commands/explore/statistics.h"
+#include "describe/document.h"
 
-static void input(json *j, const explore_input *i)
+/* One step of the grid, or the whole study without one. */
+typedef struct {
+    const explore_answer *of;
+    size_t cell;
+} part;
+
+/* Findings and percentiles, or indices, are told of these. */
+static bool is_told(const explore_answer *s, size_t output)
 {
-    json_object(j, NULL);
-    json_text(j, "name", i->words);
-    json_text(j, "spread", i->as_written);
-    json_close(j);
+    return output >= EXPLORE_SLOWEST_S && !(output >= EXPLORE_FIXED && output < EXPLORE_FIXED + s->findings);
 }
 
-static void chance(json *j, const boil_odds *o)
+/* Chances --------------------------------------------------------------------------------------------------------- */
+
+/* clang-format off */
+#define ODDS(member) \
+    NUMBER("chance", member chance, "share of the draws"), \
+    NUMBER("low", member low, "low end of its 95 % interval"), \
+    NUMBER("high", member high, "high end of its 95 % interval"), \
+    COUNT("count", member count, "draws made")
+#define RECORD boil_odds
+static const field odds[] = {ODDS(), FIELDS_END};
+#undef RECORD
+
+#define RECORD explore_finding
+static const field finding[] = {
+    TEXT("id", id, "a name that stays"),
+    WORD("severity", gravest, document_severities, "gravest signal word it had"),
+    ODDS(odds.),
+    FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+static void all_back(json *j, const char *name, const void *record)
 {
-    json_number(j, "chance", o->chance);
-    json_number(j, "low", o->low);
-    json_number(j, "high", o->high);
-    json_number(j, "count", (double)o->count);
+    const part *p = record;
+    boil_odds back = explore_odds(p->of, p->cell, EXPLORE_BACK_SHARE, 1);
+    json_record(j, name, odds, &back);
 }
 
-static void findings(json *j, const explore_answer *s, size_t cell)
+static void findings(json *j, const char *name, const void *record)
 {
+    const part *p = record;
     explore_finding found[EXPLORE_FINDINGS_MAX];
-    size_t n = explore_findings_of(s, cell, found);
-    json_list(j, "findings");
-    for (size_t i = 0; i < n; i++) {
-        json_object(j, NULL);
-        json_text(j, "id", found[i].id);
-        json_text(j, "severity", boil_severity_word(found[i].gravest));
-        chance(j, &found[i].odds);
-        json_close(j);
-    }
-    json_close(j);
+    json_records(j, name, finding, found, explore_findings_of(p->of, p->cell, found), sizeof found[0]);
 }
 
-static void percentiles(json *j, const explore_answer *s, size_t cell)
-{
-    static const struct {
-        const char *name;
-        double share;
-    } shares[] = {{"p5", 0.05}, {"p25", 0.25}, {"p50", 0.5}, {"p75", 0.75}, {"p95", 0.95}};
-    json_object(j, "percentiles");
-    for (size_t output = EXPLORE_SLOWEST_S; output < s->outputs; output++) {
-        if (output >= EXPLORE_FIXED && output < EXPLORE_FIXED + s->findings)
-            continue;
-        explore_spread p = explore_spread_of(s, cell, output);
-        json_object(j, explore_output_name(s, output).text);
-        for (size_t i = 0; i < sizeof shares / sizeof shares[0]; i++)
-            json_number(j, shares[i].name, explore_spread_at(&p, shares[i].share));
-        json_number(j, "never", (double)p.never);
-        json_close(j);
-        explore_spread_free(&p);
-    }
-    json_close(j);
-}
+/* Percentiles ----------------------------------------------------------------------------------------------------- */
 
-static void estimate(json *j, const char *name, const boil_estimate *e)
+typedef struct {
+    double p5, p25, p50, p75, p95;
+    size_t never;
+} percentiles;
+
+/* clang-format off */
+#define RECORD percentiles
+static const field percentile_fields[] = {
+    SAME(p5, "5 % of the draws lie below; null: it did not happen that often"),
+    SAME(p25, "25 % below"),
+    SAME(p50, "the median"),
+    SAME(p75, "75 % below"),
+    SAME(p95, "95 % below"),
+    COUNT("never", never, "draws in which it did not happen; they count as later than all"),
+    FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+static void percentiles_of(json *j, const char *name, const void *record)
 {
+    const part *p = record;
     json_object(j, name);
-    json_number(j, "value", e->value);
-    json_number(j, "half_width", e->half_width);
-    json_close(j);
-}
-
-static void indices(json *j, const explore_answer *s)
-{
-    json_object(j, "indices");
-    for (size_t output = EXPLORE_SLOWEST_S; output < s->outputs; output++) {
-        if (output >= EXPLORE_FIXED && output < EXPLORE_FIXED + s->findings)
+    for (size_t output = 0; output < p->of->outputs; output++) {
+        if (!is_told(p->of, output))
             continue;
-        boil_sensitivity x = explore_sensitivity(s, output);
-        json_object(j, explore_output_name(s, output).text);
-        json_number(j, "points", (double)x.points);
-        for (size_t i = 0; i < s->input_count; i++) {
-            json_object(j, s->inputs[i].words);
-            estimate(j, "first", &x.first[i]);
-            estimate(j, "total", &x.total[i]);
-            json_close(j);
-        }
-        json_close(j);
+        explore_spread s = explore_spread_of(p->of, p->cell, output);
+        percentiles x = {explore_spread_at(&s, 0.05), explore_spread_at(&s, 0.25), explore_spread_at(&s, 0.5),
+                         explore_spread_at(&s, 0.75), explore_spread_at(&s, 0.95), s.never};
+        json_record(j, explore_output_name(p->of, output).text, percentile_fields, &x);
+        explore_spread_free(&s);
     }
     json_close(j);
 }
 
-static void cells(json *j, const explore_answer *s)
+/* Cells ----------------------------------------------------------------------------------------------------------- */
+
+static double grid_value(const void *record)
 {
-    json_list(j, "cells");
-    for (size_t cell = 0; cell < explore_cells(s); cell++) {
-        json_object(j, NULL);
-        if (s->grid.count > 0)
-            json_number(j, "value", explore_grid_value(s, cell));
-        boil_odds back = explore_odds(s, cell, EXPLORE_BACK_SHARE, 1);
-        json_object(j, "all_loads_back");
-        chance(j, &back);
-        json_close(j);
-        findings(j, s, cell);
-        percentiles(j, s, cell);
-        json_close(j);
+    const part *p = record;
+    return explore_grid_value(p->of, p->cell);
+}
+
+static bool has_grid(const void *record)
+{
+    return ((const part *)record)->of->grid.count > 0;
+}
+
+/* clang-format off */
+static const field step[] = {WORKED_OUT("value", grid_value, "of the number stepped over, in SI; only with --grid"), FIELDS_END};
+
+static const field cell[] = {
+    PART_IF(step, has_grid),
+    GIVEN(FIELD_OBJECT, "all_loads_back", odds, all_back, "all loads have the boil back within the limit"),
+    GIVEN(FIELD_LIST, "findings", finding, findings, "found at least once, gravest first"),
+    GIVEN(FIELD_MAP, "percentiles", percentile_fields, percentiles_of, "of each result of a run, named as in the CSV, in SI"),
+    FIELDS_END};
+/* clang-format on */
+
+static void cells(json *j, const char *name, const void *record)
+{
+    part p = {record, 0};
+    json_list(j, name);
+    for (; p.cell < explore_cells(record); p.cell++)
+        json_record(j, NULL, cell, &p);
+    json_close(j);
+}
+
+/* Indices --------------------------------------------------------------------------------------------------------- */
+
+typedef struct {
+    const explore_answer *of;
+    boil_sensitivity found;
+} causes;
+
+typedef struct {
+    boil_estimate first, total;
+} share;
+
+/* clang-format off */
+#define RECORD boil_estimate
+static const field estimate[] = {
+    SAME(value, "share of the variance; null: it never varies"),
+    SAME(half_width, "of its 95 % interval"),
+    FIELDS_END};
+#undef RECORD
+
+#define RECORD share
+static const field share_fields[] = {
+    OBJECT("first", first, estimate, "what the input does alone"),
+    OBJECT("total", total, estimate, "with all that it does together with others"),
+    FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+static void shares(json *j, const char *name, const void *record)
+{
+    const causes *c = record;
+    (void)name;
+    for (size_t i = 0; i < c->of->input_count; i++)
+        json_record(j, c->of->inputs[i].words, share_fields, &(share){c->found.first[i], c->found.total[i]});
+}
+
+/* clang-format off */
+#define RECORD causes
+static const field cause_fields[] = {
+    COUNT("points", found.points, "complete points they were made of"),
+    GIVEN(FIELD_MAP, NULL, share_fields, shares, "each input, by its name"),
+    FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+static void indices(json *j, const char *name, const void *record)
+{
+    const explore_answer *s = record;
+    json_object(j, name);
+    for (size_t output = 0; output < s->outputs; output++) {
+        if (!is_told(s, output))
+            continue;
+        causes c = {s, explore_sensitivity(s, output)};
+        json_record(j, explore_output_name(s, output).text, cause_fields, &c);
     }
     json_close(j);
 }
+
+static bool has_indices(const void *record)
+{
+    const explore_answer *s = record;
+    return s->grid.count == 0 && s->input_count > 0;
+}
+
+/* The whole ------------------------------------------------------------------------------------------------------- */
+
+static void made(json *j, const char *name, const void *record)
+{
+    json_number(j, name, (double)explore_count(record, true));
+}
+
+static void planned(json *j, const char *name, const void *record)
+{
+    json_number(j, name, (double)explore_count(record, false));
+}
+
+static void seed(json *j, const char *name, const void *record)
+{
+    json_number(j, name, (double)((const explore_answer *)record)->plan.seed);
+}
+
+static void central_only(json *j, const char *name, const void *record)
+{
+    json_bool(j, name, !explore_varies_mixing(record));
+}
+
+static void grid(json *j, const char *name, const void *record)
+{
+    const explore_answer *s = record;
+    json_text(j, name, s->grid.count > 0 ? s->grid.input.words : NULL);
+}
+
+/* clang-format off */
+#define RECORD explore_input
+static const field input[] = {
+    CHARS("name", words, "the setting, or the law's number"),
+    CHARS("spread", as_written, "how it varies, as written"),
+    FIELDS_END};
+#undef RECORD
+
+#define RECORD explore_answer
+static const field causes_told[] = {
+    GIVEN(FIELD_MAP, "indices", cause_fields, indices, "how much of the variance of each result comes of each input"), FIELDS_END};
+
+static const field answer[] = {
+    VERSION_FIELD,
+    CHARS("scenario", path, "the file, as it was named"),
+    CHARS("title", title, "title of the scenario"),
+    GIVEN(FIELD_COUNT, "runs", NULL, made, "runs made"),
+    GIVEN(FIELD_COUNT, "runs_planned", NULL, planned, "runs that the study needs"),
+    GIVEN(FIELD_COUNT, "seed", NULL, seed, "of the random shifts"),
+    GIVEN(FIELD_BOOL, "central_mixing_only", NULL, central_only, "the mixing time does not vary: no fast mixing in it"),
+    GIVEN(FIELD_TEXT, "grid", NULL, grid, "the number stepped over; null: none"),
+    ARRAY("inputs", inputs, input_count, input, "what varies"),
+    GIVEN(FIELD_LIST, "cells", cell, cells, "the study, or each step of its grid"),
+    PART_IF(causes_told, has_indices),
+    FIELDS_END};
+#undef RECORD
+/* clang-format on */
 
 void explore_json(const explore_answer *s, FILE *to)
 {
-    json j = json_to(to);
-    json_object(&j, NULL);
-    json_text(&j, "version", PROGRAM_VERSION);
-    json_text(&j, "scenario", s->path);
-    json_text(&j, "title", s->title);
-    json_number(&j, "runs", (double)explore_count(s, true));
-    json_number(&j, "runs_planned", (double)explore_count(s, false));
-    json_number(&j, "seed", (double)s->plan.seed);
-    json_bool(&j, "central_mixing_only", !explore_varies_mixing(s));
-    json_text(&j, "grid", s->grid.count > 0 ? s->grid.input.words : NULL);
-    json_list(&j, "inputs");
-    for (size_t i = 0; i < s->input_count; i++)
-        input(&j, &s->inputs[i]);
-    json_close(&j);
-    cells(&j, s);
-    if (s->grid.count == 0 && s->input_count > 0)
-        indices(&j, s);
-    json_close(&j);
+    json_document(answer, s, to);
 }

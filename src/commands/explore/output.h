@@ -5,12 +5,14 @@
 
 #include <stdio.h>
 
+#include "base/field.h"
 #include "base/format.h"
 #include "commands/explore/answer.h"
 #include "pictures/picture.h"
 
 void explore_report(const explore_answer *s, unit_system system, bool colour, FILE *to);
 void explore_json(const explore_answer *s, FILE *to);
+extern const document explore_documents[];
 
 void explore_csv_write(const explore_answer *s, FILE *to); /* the rows that were made */
 

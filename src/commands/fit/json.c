@@ -1,57 +1,85 @@
-#include <math.h>
-
-#include "base/json.h"
-#include "base/program.h"
+#include "base/json_table.h"
 #include "commands/fit/output.h"
+#include "describe/document.h"
 
-static void estimate(json *j, const fit_answer *f, size_t i)
+/* One of the numbers fitted. */
+typedef struct {
+    const char *name;
+    double guess, left;
+    boil_least_squares_estimate found;
+    const double *correlation;
+    size_t count;
+} estimate;
+
+static void correlation(json *j, const char *name, const void *record)
 {
-    const boil_least_squares_estimate *e = &f->fit.of[i];
-    json_object(j, NULL);
-    json_text(j, "name", fit_thing(f, i)->words);
-    json_number(j, "guess", f->problem.start[i]);
-    json_number(j, "value", e->value);
-    json_number(j, "standard_error", e->error);
-    json_number(j, "low", e->low);
-    json_number(j, "high", e->high);
-    json_number(j, "left", fit_left(f, i));
-    json_bool(j, "at_bound", e->at_bound);
-    json_list(j, "correlation");
-    for (size_t k = 0; k < f->problem.parameters; k++)
-        json_number(j, NULL, f->fit.correlation[i][k]);
-    json_close(j);
+    const estimate *e = record;
+    json_list(j, name);
+    for (size_t k = 0; k < e->count; k++)
+        json_number(j, NULL, e->correlation[k]);
     json_close(j);
 }
 
-static void misses(json *j, const char *name, const fit_misses *guess, const fit_misses *best)
+/* clang-format off */
+#define RECORD estimate
+static const field estimate_fields[] = {
+    TEXT("name", name, "the setting, or the law's number"),
+    SAME(guess, "the scenario's own, in SI"),
+    NUMBER("value", found.value, "the best, in SI"),
+    NUMBER("standard_error", found.error, "of that, in SI"),
+    NUMBER("low", found.low, "low end of its 95 % interval"),
+    NUMBER("high", found.high, "high end of its 95 % interval"),
+    SAME(left, "width of that interval over that of what was known before; null: nothing was"),
+    BOOL("at_bound", found.at_bound, "it lies at an end of its range"),
+    GIVEN(FIELD_NUMBERS, "correlation", NULL, correlation, "with each of the numbers fitted, in their order"),
+    FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+static void fitted(json *j, const char *name, const void *record)
 {
-    json_object(j, name);
-    json_number(j, "rms_guess", guess->rms);
-    json_number(j, "rms", best->rms);
-    json_number(j, "largest", best->largest);
-    json_number(j, "largest_time_s", best->largest_s);
+    const fit_answer *f = record;
+    size_t n = f->problem.parameters;
+    json_list(j, name);
+    for (size_t i = 0; i < n; i++) {
+        estimate e = {fit_thing(f, i)->words, f->problem.start[i], fit_left(f, i), f->fit.of[i], f->fit.correlation[i], n};
+        json_record(j, NULL, estimate_fields, &e);
+    }
     json_close(j);
 }
+
+/* clang-format off */
+#define RECORD fit_answer
+#define MISSES(i) { \
+    NUMBER("rms_guess", guess[i].rms, "root mean square of model less measured, before; null: no readings"), \
+    NUMBER("rms", best[i].rms, "the same as fitted"), \
+    NUMBER("largest", best[i].largest, "largest as fitted"), \
+    NUMBER("largest_time_s", best[i].largest_s, "when"), \
+    FIELDS_END}
+static const field temperature[] = MISSES(0);
+static const field level[] = MISSES(1);
+
+static const field answer[] = {
+    VERSION_FIELD,
+    SCENARIO_FIELD,
+    TEXT("log", log_path, "the file of readings"),
+    COUNT("temperatures", temperatures, "readings of temperature used"),
+    COUNT("levels", levels, "readings of level used"),
+    COUNT("left_out", left_out, "readings before the start or after the end of the scenario"),
+    BOOL("converged", fit.converged, "a best fit was found"),
+    NUMBER("serial_correlation", fit.serial, "of neighbouring residuals"),
+    NUMBER("independent_readings", fit.effective, "readings that are worth so many independent ones"),
+    COUNT("runs", fit.trials, "runs it took"),
+    GIVEN(FIELD_LIST, "fitted", estimate_fields, fitted, "the numbers fitted"),
+    GROUP("temperature_K", temperature, "how temperatures agree, in K"),
+    GROUP("still_level_m", level, "how levels agree, in m"),
+    FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+const document fit_documents[] = {{"--json", "the numbers fitted", answer, false}, {0}};
 
 void fit_json(const fit_answer *f, FILE *to)
 {
-    json j = json_to(to);
-    json_object(&j, NULL);
-    json_text(&j, "version", PROGRAM_VERSION);
-    json_text(&j, "scenario", f->scenario->path);
-    json_text(&j, "log", f->log_path);
-    json_number(&j, "temperatures", (double)f->temperatures);
-    json_number(&j, "levels", (double)f->levels);
-    json_number(&j, "left_out", (double)f->left_out);
-    json_bool(&j, "converged", f->fit.converged);
-    json_number(&j, "serial_correlation", f->fit.serial);
-    json_number(&j, "independent_readings", f->fit.effective);
-    json_number(&j, "runs", (double)f->fit.trials);
-    json_list(&j, "fitted");
-    for (size_t i = 0; i < f->problem.parameters; i++)
-        estimate(&j, f, i);
-    json_close(&j);
-    misses(&j, "temperature_K", &f->guess[0], &f->best[0]);
-    misses(&j, "still_level_m", &f->guess[1], &f->best[1]);
-    json_close(&j);
+    json_document(answer, f, to);
 }

@@ -4,10 +4,12 @@
 
 #include <stdio.h>
 
+#include "base/field.h"
 #include "base/format.h"
 #include "commands/fit/answer.h"
 
 void fit_report(const fit_answer *f, unit_system s, FILE *to);
 void fit_json(const fit_answer *f, FILE *to);
+extern const document fit_documents[];
 
 #endif

@@ -1,217 +1,181 @@
+#include "base/json_table.h"
 #include "commands/run/output.h"
-
-#include <math.h>
-
-#include "base/json.h"
-#include "base/program.h"
+#include "describe/document.h"
+#include "describe/trace.h"
 #include "describe/verdict.h"
 
-static const char *cause_word(boil_quiet_cause c)
+static const char *const causes[] = {
+    [BOIL_QUIET_START] = "start",   [BOIL_QUIET_LOAD] = "load",     [BOIL_QUIET_WATER] = "water", [BOIL_QUIET_HEAT] = "heat",
+    [BOIL_QUIET_LOSSES] = "losses", [BOIL_QUIET_LIQUID] = "liquid", [BOIL_QUIET_SALTS] = "salts"};
+
+static const char *const additions[] = {
+    [BOIL_ACTION_WATER] = "water", [BOIL_ACTION_SALTS] = "salts", [BOIL_ACTION_LIQUID] = "liquid"};
+
+static const char *const units[] = {[BOIL_UNIT_TIME] = "s",         [BOIL_UNIT_LENGTH] = "m",      [BOIL_UNIT_MASS] = "kg",
+                                    [BOIL_UNIT_MASS_FLOW] = "kg/s", [BOIL_UNIT_TEMPERATURE] = "K", [BOIL_UNIT_DIFFERENCE] = "K",
+                                    [BOIL_UNIT_POWER] = "W",        [BOIL_UNIT_DENSITY] = "kg/m3", [BOIL_UNIT_RATIO] = "1"};
+
+static bool is_stopped(const void *record)
 {
-    static const char *const words[] = {
-        [BOIL_QUIET_START] = "start", [BOIL_QUIET_LOAD] = "load",     [BOIL_QUIET_WATER] = "water",
-        [BOIL_QUIET_HEAT] = "heat",   [BOIL_QUIET_LOSSES] = "losses", [BOIL_QUIET_LIQUID] = "liquid",
-        [BOIL_QUIET_SALTS] = "salts"};
-    return words[c];
+    return outcome_stopped(record);
 }
 
-static const char *addition_word(boil_action_kind kind)
+static void reason(json *j, const char *name, const void *record)
 {
-    return kind == BOIL_ACTION_SALTS ? "salts" : kind == BOIL_ACTION_LIQUID ? "liquid" : "water";
+    json_text(j, name, verdict_stop_reason(record, UNITS_SI).text);
 }
 
-static const char *unit_word(boil_unit_kind u)
-{
-    static const char *const words[] = {
-        [BOIL_UNIT_TIME] = "s",         [BOIL_UNIT_LENGTH] = "m",      [BOIL_UNIT_MASS] = "kg",
-        [BOIL_UNIT_MASS_FLOW] = "kg/s", [BOIL_UNIT_TEMPERATURE] = "K", [BOIL_UNIT_DIFFERENCE] = "K",
-        [BOIL_UNIT_POWER] = "W",        [BOIL_UNIT_DENSITY] = "kg/m3", [BOIL_UNIT_RATIO] = "1"};
-    return words[u];
-}
+/* clang-format off */
+#define RECORD boil_load_result
+static const field load[] = {
+    SAME(time_s, "when it goes in, from the start"),
+    SAME(mass_kg, "its parts, without basket"),
+    BOOL("was_quiet", was_quiet, "the bath did not boil when it went in"),
+    SAME(boil_lost_s, "when the boil stopped; null: it did not"),
+    SAME(recovery_s, "from then until it was back; 0: never lost; null: still quiet at the end"),
+    SAME(lowest_temperature_K, "of the bath until then, or until it was lifted"),
+    SAME(hot_s, "from entry until its mean is 95 % of the way to the bath; null: never"),
+    SAME(lifted_s, "when its lifting began; null: still in at the end"),
+    SAME(drag_out_kg, "bath liquid it carried out; 0 while in"),
+    FIELDS_END};
+#undef RECORD
 
-static void stopped(json *j, const outcome *o)
-{
-    if (!outcome_stopped(o)) {
-        json_null(j, "stopped");
-        return;
-    }
-    json_object(j, "stopped");
-    json_number(j, "time_s", o->central.end_s);
-    json_text(j, "reason", verdict_stop_reason(o, UNITS_SI).text);
-    json_close(j);
-}
+#define RECORD boil_addition_result
+static const field addition[] = {
+    SAME(time_s, "when its pour begins, from the start"),
+    WORD("kind", kind, additions, "what goes in"),
+    SAME(mass_kg, "how much of it"),
+    SAME(over_s, "how long it is poured"),
+    BOOL("was_quiet", was_quiet, "the bath did not boil at some moment of the pour"),
+    SAME(steam_before_kg_s, "steam as it began"),
+    SAME(steam_peak_kg_s, "most steam, until ten minutes after its end or the next addition"),
+    SAME(boil_lost_s, "when the boil stopped; null: it did not"),
+    SAME(recovery_s, "from then until it was back; 0: never lost; null: still quiet at the end"),
+    SAME(layer_peak_kg, "most water afloat"),
+    SAME(level_rise_m, "highest level less the level as it began"),
+    FIELDS_END};
+#undef RECORD
 
-static void loads(json *j, const boil_history *h)
-{
-    json_list(j, "loads");
-    for (size_t i = 0; i < h->loads_count; i++) {
-        const boil_load_result *l = &h->loads[i];
-        json_object(j, NULL);
-        json_number(j, "time_s", l->time_s);
-        json_number(j, "mass_kg", l->mass_kg);
-        json_bool(j, "was_quiet", l->was_quiet);
-        json_number(j, "boil_lost_s", l->boil_lost_s);
-        json_number(j, "recovery_s", l->recovery_s);
-        json_number(j, "lowest_temperature_K", l->lowest_temperature_K);
-        json_number(j, "hot_s", l->hot_s);
-        json_number(j, "lifted_s", l->lifted_s);
-        json_number(j, "drag_out_kg", l->drag_out_kg);
-        json_close(j);
-    }
-    json_close(j);
-}
+#define RECORD boil_quiet_result
+static const field quiet[] = {
+    SAME(start_s, "when the boil stopped"),
+    SAME(end_s, "when it was back; null: never"),
+    SAME(lowest_temperature_K, "of the bath meanwhile"),
+    WORD("cause", cause, causes, "what stopped it"),
+    FIELDS_END};
+#undef RECORD
 
-static void additions(json *j, const boil_history *h)
-{
-    json_list(j, "additions");
-    for (size_t i = 0; i < h->additions_count; i++) {
-        const boil_addition_result *a = &h->additions[i];
-        json_object(j, NULL);
-        json_number(j, "time_s", a->time_s);
-        json_text(j, "kind", addition_word(a->kind));
-        json_number(j, "mass_kg", a->mass_kg);
-        json_number(j, "over_s", a->over_s);
-        json_bool(j, "was_quiet", a->was_quiet);
-        json_number(j, "steam_before_kg_s", a->steam_before_kg_s);
-        json_number(j, "steam_peak_kg_s", a->steam_peak_kg_s);
-        json_number(j, "boil_lost_s", a->boil_lost_s);
-        json_number(j, "recovery_s", a->recovery_s);
-        json_number(j, "layer_peak_kg", a->layer_peak_kg);
-        json_number(j, "level_rise_m", a->level_rise_m);
-        json_close(j);
-    }
-    json_close(j);
-}
+#define RECORD boil_finding
+static const field finding[] = {
+    TEXT("id", id, "a name that stays"),
+    WORD("severity", severity, document_severities, "signal word"),
+    SAME(time_s, "when; null: it holds for the whole run"),
+    SAME(value, "what was found, in the unit below"),
+    SAME(limit, "its limit; null: none"),
+    WORD("unit", unit, units, "SI unit of value and limit"),
+    SAME(needed_W, "smallest heat that would do, where heat is what lacks"),
+    SAME(needed_kg, "largest liquid addition that would not stop the boil, water to restore, or salt that falls out"),
+    COUNT("count", count, "how often the same was found; the gravest, else the first, is told"),
+    TEXT("title", title, "a few words"),
+    TEXT("advice", advice, "what to do"),
+    FIELDS_END};
+#undef RECORD
 
-static void quiet(json *j, const boil_history *h)
-{
-    json_list(j, "quiet");
-    for (size_t i = 0; i < h->quiet_count; i++) {
-        const boil_quiet_result *q = &h->quiet[i];
-        json_object(j, NULL);
-        json_number(j, "start_s", q->start_s);
-        json_number(j, "end_s", q->end_s);
-        json_number(j, "lowest_temperature_K", q->lowest_temperature_K);
-        json_text(j, "cause", cause_word(q->cause));
-        json_close(j);
-    }
-    json_close(j);
-}
+#define RECORD outcome
+static const field stopped[] = {
+    NUMBER("time_s", central.end_s, "when"),
+    GIVEN(FIELD_TEXT, "reason", NULL, reason, "what left the known range"),
+    FIELDS_END};
 
-static void findings(json *j, const boil_findings *f)
-{
-    json_list(j, "findings");
-    for (size_t i = 0; i < f->count; i++) {
-        const boil_finding *g = &f->list[i];
-        json_object(j, NULL);
-        json_text(j, "id", g->id);
-        json_text(j, "severity", boil_severity_word(g->severity));
-        json_number(j, "time_s", g->time_s);
-        json_number(j, "value", g->value);
-        json_number(j, "limit", g->limit);
-        json_text(j, "unit", unit_word(g->unit));
-        json_number(j, "needed_W", g->needed_W);
-        json_number(j, "needed_kg", g->needed_kg);
-        json_number(j, "count", (double)g->count);
-        json_text(j, "title", g->title);
-        json_text(j, "advice", g->advice);
-        json_close(j);
-    }
-    json_close(j);
-}
+static const field fast[] = {
+    NUMBER("steam_peak_kg_s", fast.summary.steam_peak_kg_s.value, "most steam"),
+    NUMBER("freeboard_min_m", fast.summary.freeboard_min_m.value, "least freeboard"),
+    LIST("findings", possible.list, possible.count, finding, "what only this run shows, or shows graver: possible"),
+    FIELDS_END};
+#undef RECORD
 
-static void fast(json *j, const outcome *o)
-{
-    json_object(j, "fast");
-    json_number(j, "steam_peak_kg_s", o->fast.summary.steam_peak_kg_s.value);
-    json_number(j, "freeboard_min_m", o->fast.summary.freeboard_min_m.value);
-    findings(j, &o->possible);
-    json_close(j);
-}
+#define RECORD boil_summary
+static const field summary[] = {
+    SAME(temperature_start_K, "of the bath"),
+    SAME(temperature_end_K, "at the end"),
+    SAME(boiling_point_start_K, "where it boils"),
+    SAME(boiling_point_end_K, "at the end"),
+    SAME(salt_fraction_start, "dissolved salts by mass of solution"),
+    SAME(salt_fraction_end, "at the end"),
+    SAME(bath_mass_start_kg, "mass of bath at the start"),
+    NUMBER("level_max_m", level_max_m.value, "highest level, swelled"),
+    NUMBER("freeboard_min_m", freeboard_min_m.value, "least height up to the rim; negative: over it"),
+    NUMBER("steam_peak_kg_s", steam_peak_kg_s.value, "most steam formed in the bath"),
+    SAME(steam_total_kg, "steam formed in the bath, in all"),
+    SAME(vented_total_kg, "steam and evaporation into the room, in all"),
+    SAME(evaporated_total_kg, "evaporation from the surface, in all"),
+    SAME(water_added_kg, "water put in by hand"),
+    NUMBER("layer_max_kg", layer_max_kg.value, "most water afloat"),
+    SAME(time_to_boil_s, "from a quiet start; null otherwise"),
+    SAME(undissolved_max_kg, "most salt not yet dissolved"),
+    SAME(bed_max_m, "thickest bed of it on the floor"),
+    NUMBER("bed_superheat_max_K", bed_superheat_max_K.value, "most by which the floor under the bed is above the bath"),
+    SAME(crystals_from_K, "the first salt would crystallise below that; null: not above 0 degC"),
+    SAME(crystals_s, "when the bath first was below it; null: never"),
+    SAME(crystals_max_kg, "nitrate and nitrite that would have fallen out, at the most"),
+    SAME(restoring_water_kg, "water that would bring the boiling point back to where it began"),
+    SAME(restored_level_m, "still level then, hot"),
+    FIELDS_END};
+#undef RECORD
 
-static void summary(json *j, const boil_summary *s)
-{
-    json_object(j, "summary");
-    json_number(j, "temperature_start_K", s->temperature_start_K);
-    json_number(j, "temperature_end_K", s->temperature_end_K);
-    json_number(j, "boiling_point_start_K", s->boiling_point_start_K);
-    json_number(j, "boiling_point_end_K", s->boiling_point_end_K);
-    json_number(j, "salt_fraction_start", s->salt_fraction_start);
-    json_number(j, "salt_fraction_end", s->salt_fraction_end);
-    json_number(j, "bath_mass_start_kg", s->bath_mass_start_kg);
-    json_number(j, "level_max_m", s->level_max_m.value);
-    json_number(j, "freeboard_min_m", s->freeboard_min_m.value);
-    json_number(j, "steam_peak_kg_s", s->steam_peak_kg_s.value);
-    json_number(j, "steam_total_kg", s->steam_total_kg);
-    json_number(j, "vented_total_kg", s->vented_total_kg);
-    json_number(j, "evaporated_total_kg", s->evaporated_total_kg);
-    json_number(j, "water_added_kg", s->water_added_kg);
-    json_number(j, "layer_max_kg", s->layer_max_kg.value);
-    json_number(j, "time_to_boil_s", s->time_to_boil_s);
-    json_number(j, "undissolved_max_kg", s->undissolved_max_kg);
-    json_number(j, "bed_max_m", s->bed_max_m);
-    json_number(j, "bed_superheat_max_K", s->bed_superheat_max_K.value);
-    json_number(j, "crystals_from_K", s->crystals_from_K);
-    json_number(j, "crystals_s", s->crystals_s);
-    json_number(j, "crystals_max_kg", s->crystals_max_kg);
-    json_number(j, "restoring_water_kg", s->restoring_water_kg);
-    json_number(j, "restored_level_m", s->restored_level_m);
-    json_close(j);
-}
+#define RECORD outcome
+static const field account[] = {
+    COUNT("loads", central.loads_count, "loads worked"),
+    NUMBER("steel_kg", central.summary.steel_kg, "parts worked, without baskets"),
+    NUMBER("input_J", central.summary.input_total_J, "fuel or electricity; of a steam coil, heat to the tank"),
+    NUMBER("heater_J", central.summary.heater_total_J, "heat to the tank"),
+    NUMBER("vented_kg", central.summary.vented_total_kg, "steam and evaporation into the room"),
+    NUMBER("evaporated_kg", central.summary.evaporated_total_kg, "of it evaporation from the surface"),
+    NUMBER("layer_boiled_kg", central.summary.layer_boiled_total_kg, "of it boiled off floating water"),
+    NUMBER("water_by_hand_kg", central.summary.water_added_kg, "water put in by hand"),
+    NUMBER("water_by_valve_kg", central.summary.water_controlled_kg, "water let in by the automatic valve"),
+    NUMBER("water_by_valve_while_quiet_kg", central.summary.valve_quiet_kg, "of it while the bath did not boil"),
+    NUMBER("water_with_parts_kg", central.summary.rinse_added_kg, "rinse water that came in with the parts"),
+    NUMBER("condensate_kg", central.summary.condensate_kg, "dripped back from the lid"),
+    NUMBER("salts_kg", central.summary.salts_added_kg, "dry salts put in"),
+    NUMBER("liquid_kg", central.summary.liquid_added_kg, "ready-mixed liquid put in"),
+    NUMBER("drag_out_kg", central.summary.drag_out_kg, "bath liquid carried out with the parts"),
+    NUMBER("drag_out_salts_kg", central.summary.drag_out_salts_kg, "salts in it"),
+    COUNT("valve_openings", central.summary.valve_openings, "how often the automatic valve opened"),
+    NUMBER("valve_open_share", central.summary.valve_open_share, "share of the time it was open"),
+    FIELDS_END};
 
-static void account(json *j, const boil_history *h)
-{
-    const boil_summary *s = &h->summary;
-    json_object(j, "account");
-    json_number(j, "loads", (double)h->loads_count);
-    json_number(j, "steel_kg", s->steel_kg);
-    json_number(j, "input_J", s->input_total_J);
-    json_number(j, "heater_J", s->heater_total_J);
-    json_number(j, "vented_kg", s->vented_total_kg);
-    json_number(j, "evaporated_kg", s->evaporated_total_kg);
-    json_number(j, "layer_boiled_kg", s->layer_boiled_total_kg);
-    json_number(j, "water_by_hand_kg", s->water_added_kg);
-    json_number(j, "water_by_valve_kg", s->water_controlled_kg);
-    json_number(j, "water_by_valve_while_quiet_kg", s->valve_quiet_kg);
-    json_number(j, "water_with_parts_kg", s->rinse_added_kg);
-    json_number(j, "condensate_kg", s->condensate_kg);
-    json_number(j, "salts_kg", s->salts_added_kg);
-    json_number(j, "liquid_kg", s->liquid_added_kg);
-    json_number(j, "drag_out_kg", s->drag_out_kg);
-    json_number(j, "drag_out_salts_kg", s->drag_out_salts_kg);
-    json_number(j, "valve_openings", (double)s->valve_openings);
-    json_number(j, "valve_open_share", s->valve_open_share);
-    json_close(j);
-}
+static const field balance[] = {
+    NUMBER("water", central.balance.water, "mass of water"),
+    NUMBER("salts", central.balance.salts, "mass of salts"),
+    NUMBER("energy", central.balance.energy, "energy"),
+    FIELDS_END};
 
-static void balance(json *j, const boil_balance *b)
-{
-    json_object(j, "balance");
-    json_number(j, "water", b->water);
-    json_number(j, "salts", b->salts);
-    json_number(j, "energy", b->energy);
-    json_close(j);
-}
+static const field answer[] = {
+    VERSION_FIELD,
+    SCENARIO_FIELD,
+    TITLE_FIELD,
+    SAME(tolerance, "error per step relative to each unknown's size"),
+    NUMBER("end_s", central.end_s, "when the run ended"),
+    {.kind = FIELD_OBJECT, .key = "stopped", .inside = stopped, .when = is_stopped,
+     .meaning = "where the run left what is known of the bath; null: it reached its end"},
+    NUMBER("overflow_s", central.summary.overflow_s, "when the level first was at the rim; null: never"),
+    LIST("loads", central.loads, central.loads_count, load, "what became of each load"),
+    LIST("additions", central.additions, central.additions_count, addition, "what became of each addition"),
+    LIST("quiet", central.quiet, central.quiet_count, quiet, "spells in which the bath did not boil"),
+    LIST("findings", found.list, found.count, finding, "what deserves a word: likely; gravest first"),
+    GROUP("fast", fast, "the run in which water mixes in three times as fast"),
+    OBJECT("summary", central.summary, summary, "the run as a whole"),
+    GROUP("account", account, "what it took and gave"),
+    GROUP("balance", balance, "closure of each balance: what is missing, relative to what there was or crossed"),
+    FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+const document run_documents[] = {
+    {"--json", "the outcome", answer, false}, {"--csv", "the trace, a step of time a line", trace_fields, true}, {0}};
 
 void run_json(const outcome *o, FILE *to)
 {
-    json j = json_to(to);
-    const boil_history *h = &o->central;
-    json_object(&j, NULL);
-    json_text(&j, "version", PROGRAM_VERSION);
-    json_text(&j, "scenario", o->scenario->path);
-    json_text(&j, "title", o->scenario->title);
-    json_number(&j, "tolerance", o->tolerance);
-    json_number(&j, "end_s", h->end_s);
-    stopped(&j, o);
-    json_number(&j, "overflow_s", h->summary.overflow_s);
-    loads(&j, h);
-    additions(&j, h);
-    quiet(&j, h);
-    findings(&j, &o->found);
-    fast(&j, o);
-    summary(&j, &h->summary);
-    account(&j, h);
-    balance(&j, &h->balance);
-    json_close(&j);
+    json_document(answer, o, to);
 }

@@ -5,6 +5,7 @@
 #include <stdbool.h>
 #include <stdio.h>
 
+#include "base/field.h"
 #include "base/format.h"
 #include "describe/outcome.h"
 #include "pictures/picture.h"
@@ -18,6 +19,7 @@ typedef struct {
 void report(const outcome *o, const report_style *style, FILE *to);
 
 void run_json(const outcome *o, FILE *to);
+extern const document run_documents[];
 
 /* `trace`: see describe/trace.h. */
 bool run_picture(const outcome *o, const boil_history *trace, unit_system s, picture_format format, picture_drawn *drawn,

@@ -43,6 +43,25 @@ typedef struct {
 int size_answer_of(const size_case *c, size_answer *out);
 void size_answer_free(size_answer *a);
 
+enum { SIZE_CELL_LOADS = 3, SIZE_CELL_PLATES = 5 };
+
+typedef struct {
+    double load_kg, plate_m;
+    double heat_W; /* NaN: none does */
+} size_cell;
+
+/* The heat for loads of several weights, each in plates of several thicknesses. */
+typedef struct {
+    const scenario *scenario;
+    double limit_s;
+    size_cell cells[SIZE_CELL_LOADS * SIZE_CELL_PLATES];
+    size_t count;
+} size_cells;
+
+/* Half, once, and twice the load in question (NULL: the scenario's limit), in plates of an eighth of an inch to an inch.
+   BOIL_OK or a failure. */
+int size_cells_of(const scenario *s, double limit_s, const quantity *heaviness, size_cells *out);
+
 bool size_end_shut(const size_end *e);                  /* with no heat it stays below the rim */
 bool size_end_surges(const size_end *e, double heat_W); /* with heat_W it boils over, with more it does not */
 bool size_answer_shut(const size_answer *a);            /* no heat brings the boil back in time and stays below the rim */

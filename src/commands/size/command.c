@@ -90,13 +90,26 @@ static int answer_heat(const request *r, const size_case *c, bool *drawn)
     return BOIL_OK;
 }
 
+static int answer_table(const request *r, const scenario *s, double limit_s, const quantity *load)
+{
+    size_cells t;
+    int result = size_cells_of(s, limit_s, load, &t);
+    if (result != BOIL_OK)
+        return result;
+    if (r->json)
+        size_table_json(&t, stdout);
+    else
+        size_table_report(&t, r->system, stdout);
+    return BOIL_OK;
+}
+
 static int answer(const request *r, const scenario *s, bool *drawn)
 {
     size_case c;
     const quantity *load = r->load_given ? &r->load : NULL;
     double limit_s = r->recover_s > 0 ? r->recover_s : s->plant.limits.recovery_s;
     if (r->given->values[TABLE] != NULL)
-        return size_table(s, limit_s, load, r->system, r->json, stdout);
+        return answer_table(r, s, limit_s, load);
     int result = size_case_of(s, limit_s, load, &c);
     if (result == BOIL_OK)
         result = r->given->values[INTERVAL] != NULL   ? size_interval(&c, r->system, r->json, stdout)

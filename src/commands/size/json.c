@@ -1,90 +1,207 @@
 #include <math.h>
 
-#include "base/json.h"
-#include "base/program.h"
+#include "base/csv_table.h"
+#include "base/json_table.h"
 #include "commands/size/output.h"
+#include "describe/document.h"
 
-static const char *found_word(size_found f)
-{
-    static const char *const words[] = {[SIZE_FOUND] = "found", [SIZE_NONE] = "none", [SIZE_BEYOND] = "out of range"};
-    return words[f];
-}
+static const char *const founds[] = {[SIZE_FOUND] = "found", [SIZE_NONE] = "none", [SIZE_BEYOND] = "out of range"};
 
-static const char *rim_word(size_rim r)
+static void rim(json *j, const char *name, const void *record)
 {
     static const char *const words[] = {
         [SIZE_RIM_AT] = "boils over above", [SIZE_RIM_NEVER] = "never", [SIZE_RIM_BEYOND] = "out of range"};
-    return words[r];
+    const size_end *e = record;
+    json_text(j, name, size_end_shut(e) ? "boils over" : words[e->rim]);
 }
 
-static void end(json *j, const char *name, const size_end *e)
+static void scenario_path(json *j, const char *name, const void *record)
 {
-    json_object(j, name);
-    json_text(j, "rim", size_end_shut(e) ? "boils over" : rim_word(e->rim));
-    json_number(j, "from_W", e->from_W);
-    json_number(j, "heat_W", e->heat_W);
-    json_close(j);
+    const size_case *const *c = record;
+    json_text(j, name, (*c)->scenario->path);
 }
 
-static void loads(json *j, const size_answer *a)
+static double limit(const void *record)
 {
-    json_list(j, "loads");
+    const size_case *const *c = record;
+    return (*c)->limit_s;
+}
+
+static void one_load(json *j, const char *name, const void *record)
+{
+    const size_answer *a = record;
+    json_bool(j, name, a->size->one_load);
+}
+
+static void window_shut(json *j, const char *name, const void *record)
+{
+    json_bool(j, name, size_answer_shut(record));
+}
+
+static void never_stops(json *j, const char *name, const void *record)
+{
+    json_bool(j, name, size_answer_never_stops(record));
+}
+
+static double heat_per_bath(const void *record)
+{
+    const size_answer *a = record;
+    return a->heat_W / a->calm.volume_m3;
+}
+
+static bool is_found(const void *record)
+{
+    return ((const size_answer *)record)->found == SIZE_FOUND;
+}
+
+typedef struct {
+    boil_load_result with;
+    double less_s; /* recovery with 1 % less heat */
+} load;
+
+/* clang-format off */
+#define RECORD load
+static const field load_fields[] = {
+    NUMBER("time_s", with.time_s, "when it goes in"),
+    NUMBER("mass_kg", with.mass_kg, "its parts, without basket"),
+    NUMBER("boil_lost_s", with.boil_lost_s, "when the boil stopped; null: it did not"),
+    NUMBER("recovery_s", with.recovery_s, "from then until it was back; null: never"),
+    NUMBER("recovery_at_99_percent_s", less_s, "the same with 1 % less heat"),
+    FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+static void loads(json *j, const char *name, const void *record)
+{
+    const size_answer *a = record;
+    json_list(j, name);
     for (size_t i = 0; i < a->proof.loads_count; i++) {
-        const boil_load_result *r = &a->proof.loads[i];
-        json_object(j, NULL);
-        json_number(j, "time_s", r->time_s);
-        json_number(j, "mass_kg", r->mass_kg);
-        json_number(j, "boil_lost_s", r->boil_lost_s);
-        json_number(j, "recovery_s", r->recovery_s);
-        json_number(j, "recovery_at_99_percent_s", i < a->less.loads_count ? a->less.loads[i].recovery_s : (double)NAN);
-        json_close(j);
+        load l = {a->proof.loads[i], i < a->less.loads_count ? a->less.loads[i].recovery_s : (double)NAN};
+        json_record(j, NULL, load_fields, &l);
     }
     json_close(j);
 }
 
-static void calm(json *j, const boil_steady_state *c)
-{
-    json_object(j, "calm");
-    json_number(j, "losses_W", c->losses_W);
-    json_number(j, "bath_m3", c->volume_m3);
-    json_number(j, "boiling_point_K", c->boiling_point_K);
-    json_number(j, "steam_kg_s", c->steam_kg_s);
-    json_number(j, "evaporated_kg_s", c->evaporated_kg_s);
-    json_number(j, "steam_m3_s", c->steam_m3_s);
-    json_number(j, "swell_m", c->swell_m);
-    json_number(j, "freeboard_m", c->freeboard_m);
-    json_close(j);
-}
+/* clang-format off */
+#define RECORD size_end
+static const field end[] = {
+    GIVEN(FIELD_TEXT, "rim", NULL, rim, "boils over above, boils over (whatever the heat), never, or out of range"),
+    SAME(from_W, "least heat of the window; null: there is none"),
+    SAME(heat_W, "most heat of the window"),
+    FIELDS_END};
+#undef RECORD
 
-static void around_heat(json *j, const size_answer *a)
-{
-    json_number(j, "heat_W", a->heat_W);
-    json_number(j, "input_W", a->input_W);
-    json_number(j, "own_heat_W", a->own_W);
-    json_number(j, "heat_per_bath_W_m3", a->heat_W / a->calm.volume_m3);
-    json_number(j, "heat_up_s", a->heat_up_s);
-    calm(j, &a->calm);
-    end(j, "likely", &a->likely);
-    end(j, "possible", &a->possible);
-    json_bool(j, "never_stops_the_boil", size_answer_never_stops(a));
-    json_number(j, "freeboard_min_m", a->proof.summary.freeboard_min_m.value);
-    json_number(j, "steam_peak_kg_s", a->proof.summary.steam_peak_kg_s.value);
-    loads(j, a);
-}
+#define RECORD boil_steady_state
+static const field calm[] = {
+    SAME(losses_W, "least heat with which the bath boils at all"),
+    NUMBER("bath_m3", volume_m3, "still bath"),
+    SAME(boiling_point_K, "where it boils"),
+    SAME(steam_kg_s, "steam formed in the bath"),
+    SAME(evaporated_kg_s, "water evaporated from the surface"),
+    SAME(steam_m3_s, "both, as steam at the boiling point"),
+    SAME(swell_m, "boiling level over the still one, upper estimate"),
+    SAME(freeboard_m, "freeboard as it boils"),
+    FIELDS_END};
+#undef RECORD
+
+#define RECORD size_answer
+static const field heat[] = {
+    SAME(heat_W, "heat to the tank that suffices"),
+    SAME(input_W, "fuel or current for it; null for a steam coil"),
+    NUMBER("own_heat_W", own_W, "heat to the tank of the scenario's own heater at full dial"),
+    WORKED_OUT("heat_per_bath_W_m3", heat_per_bath, "the heat per volume of still bath"),
+    SAME(heat_up_s, "from the room's temperature to the boil; null: not within two weeks"),
+    OBJECT("calm", calm, calm, "the bath as it stands there boiling, nothing going in"),
+    OBJECT("likely", likely, end, "the window between recovery and rim, central mixing"),
+    OBJECT("possible", possible, end, "the same, fast mixing"),
+    GIVEN(FIELD_BOOL, "never_stops_the_boil", NULL, never_stops, "with this heat no load stops the boil at all"),
+    NUMBER("freeboard_min_m", proof.summary.freeboard_min_m.value, "least freeboard with this heat"),
+    NUMBER("steam_peak_kg_s", proof.summary.steam_peak_kg_s.value, "most steam with this heat"),
+    GIVEN(FIELD_LIST, "loads", load_fields, loads, "the loads with this heat"),
+    FIELDS_END};
+
+#define CASE_FIELDS \
+    VERSION_FIELD, \
+    GIVEN(FIELD_TEXT, "scenario", NULL, scenario_path, "the file, as it was named"), \
+    WORKED_OUT("limit_s", limit, "longest time a load may stop the boil")
+
+static const field answer[] = {
+    CASE_FIELDS,
+    GIVEN(FIELD_BOOL, "one_load", NULL, one_load, "one load into the steady boil, not the schedule's"),
+    WORD("found", found, founds, "whether a heat brings every boil back in time"),
+    GIVEN(FIELD_BOOL, "window_shut", NULL, window_shut, "no heat brings the boil back in time and stays below the rim"),
+    PART_IF(heat, is_found),
+    NUMBER("opening_load_share", opening_load, "where the window is shut: share of the load that opens it; null: none tried"),
+    NUMBER("opening_area_times", opening_area, "likewise, area of the tank over its own"),
+    FIELDS_END};
+#undef RECORD
+
+/* The heaviest load, or the shortest interval. */
+typedef struct {
+    const size_case *size;
+    double answer, with;
+} one_number;
+
+#define RECORD one_number
+static const field heaviest[] = {
+    CASE_FIELDS,
+    NUMBER("times", answer, "all loads may be so many times as heavy; 0: not even the lightest"),
+    NUMBER("heaviest_kg", with, "the first load then"),
+    FIELDS_END};
+
+static const field interval[] = {
+    CASE_FIELDS,
+    NUMBER("interval_s", answer, "shortest time between equal loads; null: however long, none does"),
+    NUMBER("load_kg", with, "one of them"),
+    FIELDS_END};
+#undef RECORD
+
+#define RECORD size_cell
+static const field cell[] = {
+    SAME(load_kg, "mass of one load"),
+    SAME(plate_m, "thickness of its plate"),
+    SAME(heat_W, "heat to the tank that brings the boil back in time; null or empty: none does"),
+    FIELDS_END};
+#undef RECORD
+
+#define RECORD size_cells
+static const field table[] = {
+    VERSION_FIELD,
+    SAME(limit_s, "longest time a load may stop the boil"),
+    ARRAY("table", cells, count, cell, "a load and plate each"),
+    FIELDS_END};
+#undef RECORD
+
+const document size_documents[] = {
+    {"--json", "the heat that suffices; what stands behind window_shut only when it was found", answer, false},
+    {"--json, with --heaviest", "the heaviest loads", heaviest, false},
+    {"--json, with --interval", "the shortest interval", interval, false},
+    {"--json, with --table", "the heat for loads and plates", table, false},
+    {"--csv, with --table", "the same, a load and plate a line", cell, true},
+    {0}};
+/* clang-format on */
 
 void size_json(const size_answer *a, FILE *to)
 {
-    json j = json_to(to);
-    json_object(&j, NULL);
-    json_text(&j, "version", PROGRAM_VERSION);
-    json_text(&j, "scenario", a->size->scenario->path);
-    json_number(&j, "limit_s", a->size->limit_s);
-    json_bool(&j, "one_load", a->size->one_load);
-    json_text(&j, "found", found_word(a->found));
-    json_bool(&j, "window_shut", size_answer_shut(a));
-    if (a->found == SIZE_FOUND)
-        around_heat(&j, a);
-    json_number(&j, "opening_load_share", a->opening_load);
-    json_number(&j, "opening_area_times", a->opening_area);
-    json_close(&j);
+    json_document(answer, a, to);
+}
+
+void size_heaviest_json(const size_case *c, double times, FILE *to)
+{
+    json_document(heaviest, &(one_number){c, times, times * c->load.mass_kg}, to);
+}
+
+void size_interval_json(const size_case *c, double interval_s, FILE *to)
+{
+    json_document(interval, &(one_number){c, interval_s, c->load.mass_kg}, to);
+}
+
+void size_table_json(const size_cells *t, FILE *to)
+{
+    json_document(table, t, to);
+}
+
+void size_table_csv(const size_cells *t, FILE *to)
+{
+    csv_document(to, cell, t->cells, t->count, sizeof t->cells[0]);
 }

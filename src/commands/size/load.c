@@ -4,8 +4,6 @@
 
 #include "analysis/load_size.h"
 #include "base/boil.h"
-#include "base/json.h"
-#include "base/program.h"
 #include "base/text.h"
 #include "describe/report.h"
 
@@ -20,18 +18,6 @@ typedef struct {
 static bool is_no(int result)
 {
     return result == BOIL_NO_ROOT || result == BOIL_RANGE;
-}
-
-static void one_number(const writing *w, const char *name, double value, const char *second, double also)
-{
-    json j = json_to(w->to);
-    json_object(&j, NULL);
-    json_text(&j, "version", PROGRAM_VERSION);
-    json_text(&j, "scenario", w->size->scenario->path);
-    json_number(&j, "limit_s", w->size->limit_s);
-    json_number(&j, name, value);
-    json_number(&j, second, also);
-    json_close(&j);
 }
 
 /* Heaviest -------------------------------------------------------------------------------------------------------- */
@@ -77,7 +63,7 @@ int size_heaviest(const size_case *c, unit_system s, bool as_json, FILE *to)
     else if (result != BOIL_OK)
         return result;
     if (as_json)
-        one_number(&w, "times", times, "heaviest_kg", times * c->load.mass_kg);
+        size_heaviest_json(c, times, to);
     else
         heaviest_text(&w, times);
     return BOIL_OK;
@@ -143,7 +129,7 @@ int size_interval(const size_case *c, unit_system s, bool as_json, FILE *to)
     else if (result != BOIL_OK)
         return result;
     if (as_json)
-        one_number(&w, "interval_s", interval_s, "load_kg", c->load.mass_kg);
+        size_interval_json(c, interval_s, to);
     else
         interval_text(&w, &watered, interval_s);
     return BOIL_OK;

@@ -6,16 +6,18 @@
 #include <stdbool.h>
 #include <stdio.h>
 
+#include "base/field.h"
 #include "base/format.h"
 #include "commands/size/answer.h"
 #include "commands/size/case.h"
 #include "commands/size/curve.h"
 #include "pictures/picture.h"
-#include "reading/quantity.h"
-#include "scenario/scenario.h"
 
 void size_report(const size_answer *a, unit_system s, FILE *to);
 void size_json(const size_answer *a, FILE *to);
+void size_heaviest_json(const size_case *c, double times, FILE *to);      /* 0: not even the lightest */
+void size_interval_json(const size_case *c, double interval_s, FILE *to); /* NaN: none does */
+extern const document size_documents[];
 
 /* Four digits, never less than the value: "41.38 kW". */
 formatted_text size_shown_up(unit_system s, unit_dimension d, double si);
@@ -31,8 +33,8 @@ bool size_picture(const size_answer *a, const size_curve *c, unit_system s, pict
 int size_heaviest(const size_case *c, unit_system s, bool as_json, FILE *to);
 int size_interval(const size_case *c, unit_system s, bool as_json, FILE *to);
 
-/* Half, once, and twice the load in question (NULL: the scenario's limit), in plates of an eighth of an inch to an inch.
-   BOIL_OK or a failure, after which nothing was written. */
-int size_table(const scenario *s, double limit_s, const quantity *heaviness, unit_system system, bool as_json, FILE *to);
+void size_table_report(const size_cells *t, unit_system s, FILE *to);
+void size_table_json(const size_cells *t, FILE *to);
+void size_table_csv(const size_cells *t, FILE *to);
 
 #endif

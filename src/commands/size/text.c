@@ -257,3 +257,23 @@ void size_report(const size_answer *a, unit_system s, FILE *to)
         proof(&w);
     report_caution(to);
 }
+
+/* The table ------------------------------------------------------------------------------------------------------- */
+
+void size_table_report(const size_cells *t, unit_system s, FILE *to)
+{
+    fprintf(to, "Heat to the tank, %s, that brings the boil back within %s after one load of plate at %s\n",
+            format_unit(s, DIM_POWER), format_duration(t->limit_s).text,
+            format_quantity(s, DIM_TEMPERATURE, BOIL_ZERO_CELSIUS + 20).text);
+    fprintf(to, "\n%s\n\n %-14s", text_plain(t->scenario->title).text, "load");
+    for (size_t k = 0; k < SIZE_CELL_PLATES; k++)
+        fprintf(to, " %10s", format_exact(s, DIM_LENGTH, t->cells[k].plate_m).text);
+    for (size_t i = 0; i < t->count; i++) {
+        if (i % SIZE_CELL_PLATES == 0)
+            fprintf(to, "\n %-14s", format_quantity(s, DIM_MASS, t->cells[i].load_kg).text);
+        fprintf(to, " %10s", size_number_up(s, DIM_POWER, t->cells[i].heat_W).text);
+    }
+    fputs("\n\n", to);
+    report_paragraph(to, "The rim is not looked at here; 'size' without --table does. A dash: no heat does.");
+    report_caution(to);
+}

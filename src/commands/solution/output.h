@@ -4,6 +4,7 @@
 
 #include <stdio.h>
 
+#include "base/field.h"
 #include "commands/solution/answer.h"
 
 void solution_report(const boil_plant *p, const solution_answer *a, FILE *to);
@@ -11,6 +12,7 @@ void solution_json(const solution_answer *a, FILE *to);
 
 void solution_table_report(const boil_plant *p, const solution_answer *rows, size_t count, FILE *to); /* US and SI */
 void solution_table_json(const solution_answer *rows, size_t count, FILE *to);
+extern const document solution_documents[];
 void solution_csv(const solution_answer *rows, size_t count, FILE *to); /* SI, the names of the JSON */
 
 #endif

@@ -1,0 +1,63 @@
+#include "base/csv_table.h"
+#include "base/json_table.h"
+#include "commands/solution/output.h"
+
+static double water_per_salts(const void *record)
+{
+    const solution_answer *a = record;
+    return (1 - a->salt_fraction) / a->salt_fraction;
+}
+
+/* clang-format off */
+#define RECORD solution_answer
+static const field answer[] = {
+    SAME(salt_fraction, "salts by mass"),
+    SAME(strength_kg_m3, "salts per volume at the boil"),
+    SAME(boiling_point_K, "where it boils"),
+    SAME(temperature_K, "that asked for; else the boiling point"),
+    SAME(density_kg_m3, "at that temperature"),
+    NUMBER("enthalpy_J_kg", heat.enthalpy_J, "at that temperature; liquid water at 0 degC is zero"),
+    NUMBER("heat_capacity_J_kgK", heat.heat_capacity_J_K, "at that temperature"),
+    SAME(water_activity, "at that temperature"),
+    NUMBER("water_partial_enthalpy_J_kg", heat.water, "of the water in it, at that temperature"),
+    NUMBER("boiling_point_slope_K", slope_K, "rise of the boiling point with the salt fraction"),
+    NUMBER("density_at_boil_kg_m3", hot_kg_m3, "at the boil"),
+    NUMBER("density_at_20_degC_kg_m3", cold_kg_m3, "at 20 degC, crystallised or not"),
+    NUMBER("baume_heavy_60_degF", baume, "hydrometer, heavy degrees at 60 degF"),
+    NUMBER("twaddell_60_degF", twaddell, "hydrometer, degrees at 60 degF"),
+    NUMBER("heat_of_dilution_J_kg", dilution_J_kg, "heat set free per mass of water put into much of it"),
+    WORKED_OUT("water_per_salts", water_per_salts, "mass of water over mass of salts"),
+    SAME(crystals_from_K, "it crystallises below; null or empty: not above 0 degC"),
+    FIELDS_END};
+#undef RECORD
+
+typedef struct {
+    const solution_answer *rows;
+    size_t count;
+} rows;
+
+#define RECORD rows
+static const field table[] = {LIST("table", rows, count, answer, "the rows"), FIELDS_END};
+#undef RECORD
+
+const document solution_documents[] = {
+    {"--json", "one solution", answer, false},
+    {"--json, with --table", "a table of them", table, false},
+    {"--csv", "one solution or, with --table, a line each", answer, true},
+    {0}};
+/* clang-format on */
+
+void solution_json(const solution_answer *a, FILE *to)
+{
+    json_document(answer, a, to);
+}
+
+void solution_table_json(const solution_answer *list, size_t count, FILE *to)
+{
+    json_document(table, &(rows){list, count}, to);
+}
+
+void solution_csv(const solution_answer *list, size_t count, FILE *to)
+{
+    csv_document(to, answer, list, count, sizeof *list);
+}
