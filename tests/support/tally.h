@@ -1,10 +1,9 @@
 /* support/tally.h -- mean and worst deviation of a model from a table of published values. Each row has a value and the
-   deviation allowed, low to high: the source's uncertainty, or a band round a deviation that is known and explained
-   in the table's head. */
+   deviation allowed, low to high: the source's uncertainty. Rows known to lie beyond it are pinned, support/pins.h. */
 #ifndef SUPPORT_TALLY_H
 #define SUPPORT_TALLY_H
 
-#include "support/published.h"
+#include "support/pins.h"
 
 #include <math.h>
 
@@ -24,13 +23,13 @@ static inline void tally_add(tally *t, double deviation, const char *row)
     }
 }
 
-/* The present row: deviation must lie in its columns low to high. */
+/* The present row: deviation must lie in its columns low to high, or in its pin. */
 static inline void tally_row(tally *t, published *table, double deviation)
 {
-    const char *row = published_text(table, "id");
-    const double low = published_number(table, "low"), high = published_number(table, "high");
-    if (!(deviation >= low && deviation <= high))
-        fail_msg("%s: row %s deviates by %g, allowed %g to %g", table->path, row, deviation, low, high);
+    const char *row = published_text(table, "id"), *file = strrchr(table->path, '/') + 1;
+    char name[64];
+    snprintf(name, sizeof name, "%.*s", (int)strcspn(file, "."), file);
+    pins_hold(name, row, deviation, published_number(table, "low"), published_number(table, "high"));
     tally_add(t, deviation, row);
 }
 

@@ -10,7 +10,7 @@
 #include "properties/water.h"
 #include "support/brine.h"
 #include "support/cases.h"
-#include "support/published.h"
+#include "support/pins.h"
 
 static const double strength_kg_m3 = 740;
 
@@ -144,7 +144,7 @@ static void heat_is_the_published_one(void **unused)
         boil_charge_plan a = plan_of(&p, (boil_charge_case){0});
         assert_int_equal(a.end, BOIL_CHARGE_DONE);
         double off = -a.heat_J_kg * molar / 1e3 - published_number(t, "value") - basis_kJ_mol;
-        assert_true(off >= published_number(t, "low") && off <= published_number(t, "high"));
+        pins_hold("heat_of_solution", published_text(t, "id"), off, published_number(t, "low"), published_number(t, "high"));
         worst = fmax(worst, fabs(off));
         rows++;
     }

@@ -56,17 +56,16 @@ static tally tally_of_factor(double elevation_factor)
 }
 
 /* What the factor is for: the tables lie 3 to 8 % lower. With 0.95 all sixteen rows, 4 to 70 %, are met within 1.25
-   K, with 0.93 within 2.25 K (the two data sheets themselves are 2.2 K apart); with 1 the worst is 5.5 K. */
+   K, with 0.93 within 2.25 K (the two data sheets themselves are 2.2 K apart). */
 static void elevation_factor_meets_the_tables(void **state)
 {
     (void)state;
-    const tally middle = tally_of_factor(0.95), low = tally_of_factor(0.93), none = tally_of_factor(1);
+    const tally middle = tally_of_factor(0.95), low = tally_of_factor(0.93);
     tally_print(&middle, "boiling of NaOH, elevation factor 0.95", "K");
     tally_print(&low, "boiling of NaOH, elevation factor 0.93", "K");
     assert_int_equal(middle.count, 16);
     assert_true(fabs(middle.worst) < 1.25);
     assert_true(fabs(low.worst) < 2.25);
-    assert_close(none.worst, 5.5, 0, 0.1);
 }
 
 static void row_blend(published *table, double blend[BOIL_SALTS])
@@ -208,7 +207,7 @@ static double activity_deviation(const char *name, int salt, double molality, si
     return a / exp(pitzer_log_activity(&p, debye[at].slope, molality)) - 1;
 }
 
-/* NaOH, refit of He & Morse, to its 6 mol/kg: within 0.5 %, but 0.54 and 0.57 % at 25 degC and 3 and 4 mol/kg. Below
+/* NaOH, refit of He & Morse, to its 6 mol/kg: within 0.5 %, but for two pinned points at 25 degC. Below
    3 mol/kg the correlation of Olsson et al. is up to 0.8 % off, which a boiling point shows as 0.2 K. */
 static void activity_over_caustic(void **state)
 {
@@ -220,10 +219,9 @@ static void activity_over_caustic(void **state)
         assert_close(exp(pitzer_log_activity(&p, debye[at].slope, 6)), expected[at], 0, 1e-4);
         for (int molality = 3; molality <= 6; molality++) {
             const double d = 100 * activity_deviation("NaOH", BOIL_NAOH, molality, at);
-            if (at == 0 && molality <= 4)
-                assert_close(d, 0.56, 0, 0.03);
-            else
-                assert_close(d, 0, 0, 0.5);
+            char name[32];
+            snprintf(name, sizeof name, "NaOH %.0f degC %d mol/kg", debye[at].celsius, molality);
+            pins_hold("pitzer", name, d, -0.5, 0.5);
             tally_add(&t, d, molality == 6 ? "6 mol/kg" : "3 to 5");
         }
     }
@@ -231,7 +229,7 @@ static void activity_over_caustic(void **state)
 }
 
 /* NaNO3 to 61 wt%, Archer's fit: at 100 degC the mole-fraction law misses the boil by no more than 0.35 K, the
-   uncertainty stated for it. Colder it is up to 2.9 % off, and serves moisture exchange only. */
+   uncertainty stated for it. Colder, where it serves moisture exchange only, it is further off than the fit's 0.3 %: a pin. */
 static void activity_over_nitrate(void **state)
 {
     (void)state;
@@ -247,7 +245,7 @@ static void activity_over_nitrate(void **state)
         tally_add(&hot, kelvins, name);
         tally_add(&cold, percent, name);
     }
-    assert_close(cold.worst, -2.8, 0, 0.1);
+    pins_hold("pitzer", "NaNO3 25 degC worst", cold.worst, -0.3, 0.3);
     tally_print(&hot, "activity over NaNO3 at 100 degC, as boiling point", "K");
     tally_print(&cold, "activity over NaNO3 at 25 degC", "%");
 }

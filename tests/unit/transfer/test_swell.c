@@ -1,6 +1,6 @@
 /* Steam held in the pool and mixing by it. */
 #include "support/close.h"
-#include "support/published.h"
+#include "support/pins.h"
 
 #include "base/boil.h"
 #include "transfer/swell.h"
@@ -30,8 +30,7 @@ static void drift_velocity(void **state)
 }
 
 /* Churn rows: the formula; 1e-5 is the last digit and the surface tension's, printed to 1e-4, on the velocity.
-   Wide-pool rows: a correlation for wide pools holds a half to a third
-   of it (2.0 to 3.4 times less), so the model errs on the side of more swell. */
+   Wide-pool rows: another correlation, +-25 %; the model errs on the side of more swell, by as much as is pinned. */
 static void void_fractions(void **state)
 {
     (void)state;
@@ -45,7 +44,7 @@ static void void_fractions(void **state)
             assert_close(model, value, 0, 1e-5);
             worst = fmax(worst, fabs(model - value));
         } else {
-            assert_true(model / value > 1.95 && model / value < 3.45);
+            pins_hold("void", published_text(table, "id"), 100 * (model / value - 1), -25, 25);
             least = fmin(least, model / value);
             most = fmax(most, model / value);
         }
