@@ -173,9 +173,9 @@ while IFS= read -r key; do
 done <"$work/keys"
 
 {
-    words_of src/scenario/action_table.c doings
-    words_of src/scenario/action_load.c shapes
-    words_of src/scenario/action_load.c clauses
+    words_of src/actions/action_table.c doings
+    words_of src/actions/action_load.c shapes
+    words_of src/actions/action_load.c clauses
 } >"$work/words"
 expect "verbs, shapes and clauses were found" [ "$(grep -c . "$work/words")" -ge 16 ]
 plain "$scenario_page" >"$work/plain"

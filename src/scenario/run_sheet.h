@@ -2,7 +2,7 @@
 #ifndef SCENARIO_RUN_SHEET_H
 #define SCENARIO_RUN_SHEET_H
 
-#include "scenario/actions.h"
+#include "scenario/schedule.h"
 
 /* Reads all rows. A cell may be quoted; an action that is not may hold commas, and is then the whole rest of its row.
    Empty rows, and rows that start with "#", are passed over. */

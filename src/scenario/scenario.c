@@ -9,8 +9,8 @@
 #include "base/words.h"
 #include "properties/water.h"
 #include "reading/source_read.h"
-#include "scenario/actions.h"
 #include "scenario/run_sheet.h"
+#include "scenario/schedule.h"
 #include "scenario/settings.h"
 
 #define SECTIONS_MAX 16

@@ -1,13 +1,13 @@
-#include "scenario/actions.h"
+#include "scenario/schedule.h"
 
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
+#include "actions/action_table.h"
 #include "base/array.h"
 #include "base/boil.h"
 #include "base/words.h"
-#include "scenario/action_table.h"
 
 #define REST_AFTER_LAST_ACTION_S 1800.0
 

@@ -1,6 +1,6 @@
-/* scenario/metals.h -- what may enter the bath, and why other metals must not. */
-#ifndef SCENARIO_METALS_H
-#define SCENARIO_METALS_H
+/* actions/metals.h -- what may enter the bath, and why other metals must not. */
+#ifndef ACTIONS_METALS_H
+#define ACTIONS_METALS_H
 
 #include "reading/cursor.h"
 

@@ -1,8 +1,8 @@
-/* scenario/action_load.h -- the action "load": mass and metal, shape, clauses. */
-#ifndef SCENARIO_ACTION_LOAD_H
-#define SCENARIO_ACTION_LOAD_H
+/* actions/action_load.h -- the action "load": mass and metal, shape, clauses. */
+#ifndef ACTIONS_ACTION_LOAD_H
+#define ACTIONS_ACTION_LOAD_H
 
-#include "scenario/actions.h"
+#include "scenario/schedule.h"
 
 /* A clause behind the shape: its words and one quantity. */
 typedef struct {

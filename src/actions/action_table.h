@@ -1,8 +1,8 @@
-/* scenario/action_table.h -- the verbs of the run sheet, each with its own words. */
-#ifndef SCENARIO_ACTION_TABLE_H
-#define SCENARIO_ACTION_TABLE_H
+/* actions/action_table.h -- the verbs of the run sheet, each with its own words. */
+#ifndef ACTIONS_ACTION_TABLE_H
+#define ACTIONS_ACTION_TABLE_H
 
-#include "scenario/actions.h"
+#include "scenario/schedule.h"
 
 /* A verb as the manual describes it. */
 typedef struct {

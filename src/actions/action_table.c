@@ -1,14 +1,14 @@
-#include "scenario/action_table.h"
+#include "actions/action_table.h"
 
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
+#include "actions/action_load.h"
+#include "actions/action_pour.h"
 #include "base/array.h"
 #include "base/boil.h"
 #include "base/words.h"
-#include "scenario/action_load.h"
-#include "scenario/action_pour.h"
 
 static const bounds dial_share = {"%", 0, 100};
 

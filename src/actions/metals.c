@@ -1,10 +1,10 @@
-/* scenario/metals.c -- steel and iron enter; all else is refused with the reason.
+/* actions/metals.c -- steel and iron enter; all else is refused with the reason.
 
    Zinc, aluminium, tin and lead are amphoteric: hot caustic dissolves them, zinc and aluminium with much hydrogen (any
    textbook of inorganic chemistry). That copper and its alloys, tin and lead spoil the bath and the finish is common
    practice, no source. Magnesium in contact with hot nitrates may burn violently: a standing warning for nitrate salt
    baths. */
-#include "scenario/metals.h"
+#include "actions/metals.h"
 
 #include <string.h>
 

@@ -1,13 +1,13 @@
-#include "scenario/action_load.h"
+#include "actions/action_load.h"
 
 #include <stddef.h>
 #include <string.h>
 
+#include "actions/action_table.h"
+#include "actions/metals.h"
 #include "base/boil.h"
 #include "base/words.h"
 #include "properties/water.h"
-#include "scenario/action_table.h"
-#include "scenario/metals.h"
 
 static const bounds load_mass = {"kg", 0.001, 1e5};
 static const bounds part_size = {"mm", 0.1, 1000};

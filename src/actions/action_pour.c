@@ -1,4 +1,4 @@
-#include "scenario/action_pour.h"
+#include "actions/action_pour.h"
 
 #include <math.h>
 #include <stdio.h>

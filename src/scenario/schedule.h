@@ -1,9 +1,9 @@
-/* scenario/actions.h -- the run sheet: what is done, and when.
+/* scenario/schedule.h -- the run sheet: what is done, and when.
 
    An action is read against the finished plant (water and parts are as warm as the room unless they say so); once all are
    read, "every" is unrolled, the actions are put in order, and the comings and goings of named loads are checked. */
-#ifndef SCENARIO_ACTIONS_H
-#define SCENARIO_ACTIONS_H
+#ifndef SCENARIO_SCHEDULE_H
+#define SCENARIO_SCHEDULE_H
 
 #include "scenario/scenario.h"
 
