@@ -4,6 +4,7 @@
 # "N passed, N failed".
 stage=$(cd "$1" && pwd) || exit 2
 program=$stage/bin/boilback
+write=$stage/../src/manual/write # the writer of the pages lists the words by itself
 share=$stage/share
 bash_file=$share/bash-completion/completions/boilback
 zsh_file=$share/zsh/site-functions/_boilback
@@ -105,11 +106,6 @@ names_default() { # key value
         END { exit !found }' "$work/plain"
 }
 
-# The terms of the acts, shapes and clauses, from the tables that read them.
-words_of() { # file table
-    sed -n "/^static const [a-z_]* $2\[\]/,/^};/s/^    {\"\([^\"]*\)\".*/\1/p" "$1"
-}
-
 # A term must be one line to roff: what follows it is a sentence, not the rest of a form.
 terms_are_whole() { # page
     awk '
@@ -166,25 +162,20 @@ for command in '' $(commands); do
     fi
 done
 
-sed -n 's/^    {"[^"]*", "\([^"]*\)", ".*/\1/p' src/scenario/keys.c >"$work/keys"
+"$write" settings >"$work/keys"
 expect "the table of keys was found" [ "$(grep -c . "$work/keys")" -ge 40 ]
 while IFS= read -r key; do
     expect "the scenario page has the key '$key'" key_is_there "$key"
 done <"$work/keys"
 
-{
-    words_of src/actions/action_table.c doings
-    words_of src/actions/action_load.c shapes
-    words_of src/actions/action_load.c clauses
-} >"$work/words"
+"$write" acts >"$work/words"
 expect "verbs, shapes and clauses were found" [ "$(grep -c . "$work/words")" -ge 16 ]
 plain "$scenario_page" >"$work/plain"
 while IFS= read -r word; do
     expect "the scenario page has '$word'" grep -q "^$word [A-Z[a-z]" "$work/plain"
 done <"$work/words"
 
-sed -n 's/^    {DIM_[A-Z_]*, [^{]*{"\([^"]*\)".*/\1/p; s/^     {"\(W[^"]*\|Btu[^"]*\)".*/\1/p' src/base/units.c \
-    >"$work/units"
+"$write" units >"$work/units"
 expect "the table of units was found" [ "$(grep -c . "$work/units")" -ge 50 ]
 sed -n '/^\.SH UNITS/,/^\.SH/p' "$scenario_page" | sed 's/ (.*//; s/[;.]$//' >"$work/listed"
 while IFS= read -r unit; do

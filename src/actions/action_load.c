@@ -1,23 +1,26 @@
+/* actions/action_load.c -- steel goes in: mass and metal, shape, clauses. */
 #include "actions/action_load.h"
 
+#include <math.h>
 #include <stddef.h>
+#include <stdio.h>
 #include <string.h>
 
 #include "actions/action_table.h"
+#include "actions/load_shape.h"
 #include "actions/metals.h"
 #include "base/boil.h"
 #include "base/words.h"
 #include "properties/water.h"
 
 static const bounds load_mass = {"kg", 0.001, 1e5};
-static const bounds part_size = {"mm", 0.1, 1000};
 
-#define AT(member) offsetof(boil_load, member)
+#define AT(member) offsetof(boil_action, is.load.member)
 
 /* "as" takes a name and stands apart. Rinse and drag-out are volumes here and become masses once it is known of
    what. */
 /* clang-format off */
-static const action_load_clause clauses[] = {
+static const action_clause clauses[] = {
     {"at", "how warm the parts are; default as the room", DIM_TEMPERATURE, {"degC", -40, 200}, AT(temperature_K)},
     {"for", "how long it stays; default until lifted", DIM_TIME, {"h", 1.0 / 3600, 336}, AT(immersed_s)},
     {"basket", "steel that goes in and out with the parts", DIM_MASS, {"kg", 0, 1e5}, AT(basket_kg)},
@@ -35,45 +38,35 @@ static const action_load_clause clauses[] = {
 
 #define CLAUSES (sizeof clauses / sizeof clauses[0])
 
+const action_clause *action_load_clause_listed(size_t index)
+{
+    return index < CLAUSES ? &clauses[index] : NULL;
+}
+
 /* What is found on the way. */
 typedef struct {
-    boil_load load;
-    int name;
-    bool said[CLAUSES], named;
-    quantity mass, size;
+    action_reader *reader;
+    boil_action *action;
+    boil_load *load; /* of the action */
+    bool named;
+    quantity said[CLAUSES], mass, size;
     const char *metal, *shape;
 } reading;
 
-static const action_load_clause *find(cursor *part, size_t *index)
-{
-    for (size_t i = 0; i < CLAUSES; i++)
-        if (cursor_take(part, clauses[i].words)) {
-            *index = i;
-            return &clauses[i];
-        }
-    return NULL;
-}
+/* Reading --------------------------------------------------------------------------------------------------------- */
 
-static bool twice(const cursor *part, const char *at, const char *words, bool *said)
-{
-    if (*said)
-        cursor_error(part, at, "'%s' is said twice", words);
-    bool before = *said;
-    *said = true;
-    return before;
-}
-
-static bool read_name(action_list *a, cursor *part, reading *r)
+static bool read_name(cursor *part, reading *r)
 {
     const char *start = part->at;
-    if (!cursor_take(part, "as") || twice(part, start, "as", &r->named))
+    if (!cursor_take(part, "as") || !action_clause_first(part, start, "as", r->named))
         return false;
+    r->named = true;
     if (cursor_done(part)) {
         cursor_error(part, part->at, "'as' needs a name");
         return false;
     }
-    r->name = action_load_name(a, part);
-    return r->name > 0;
+    r->action->name = load_names_read(&r->reader->names, part);
+    return r->action->name > 0;
 }
 
 static bool unknown_clause(cursor *part)
@@ -88,162 +81,154 @@ static bool unknown_clause(cursor *part)
     return false;
 }
 
-static bool read_clause(action_list *a, cursor *part, reading *r)
+static bool read_clause(cursor *part, reading *r)
 {
-    size_t i;
-    quantity q;
-    const char *start = part->at;
     if (words_taken(part->at, part->end, "as") > 0)
-        return read_name(a, part, r);
-    const action_load_clause *k = find(part, &i);
-    if (k == NULL)
-        return unknown_clause(part);
-    if (twice(part, start, k->words, &r->said[i]))
-        return false;
-    if (!quantity_read(part, k->words, UNIT_OF(k->dimension), &q) || !cursor_expect_end(part) ||
-        !quantity_within(part, k->words, &q, &k->within))
-        return false;
-    memcpy((char *)&r->load + k->where, &q.si, sizeof q.si);
-    return true;
-}
-
-static bool was_said(const reading *r, size_t where)
-{
-    for (size_t i = 0; i < CLAUSES; i++)
-        if (clauses[i].where == where)
-            return r->said[i];
-    return false;
-}
-
-/* Water on the parts is as warm as they are, within the range of liquid water. */
-static void settle_rinse(reading *r)
-{
-    double T = r->load.temperature_K;
-    double liquid = T < BOIL_ZERO_CELSIUS ? BOIL_ZERO_CELSIUS : T;
-    if (was_said(r, AT(rinse_kg_m2)))
-        r->load.rinse_kg_m2 *= boil_water_density(liquid);
-    else if (r->load.packed_depth_m > 0)
-        r->load.rinse_kg_m2 = BOIL_RINSE_PACKED_KG_M2;
-}
-
-/* Bath liquid is carried out at its boil. */
-static void settle_drag_out(const action_list *a, reading *r)
-{
-    if (a->bath_known && was_said(r, AT(drag_out_kg_m2)))
-        r->load.drag_out_kg_m2 *= boil_solution_density(&a->bath.mixture, a->bath.boiling_point_K);
-}
-
-static const action_load_shape shapes[] = {
-    {"plate", "thickness", BOIL_SHAPE_PLATE},
-    {"bar", "diameter", BOIL_SHAPE_BAR},
-    {"ball", "diameter", BOIL_SHAPE_BALL},
-    {"tube", "outer diameter, then 'wall' and its thickness", BOIL_SHAPE_TUBE},
-};
-
-#define SHAPES (sizeof shapes / sizeof shapes[0])
-
-const action_load_clause *action_load_clauses_listed(size_t index)
-{
-    return index < CLAUSES ? &clauses[index] : NULL;
-}
-
-const action_load_shape *action_load_shapes_listed(size_t index)
-{
-    return index < SHAPES ? &shapes[index] : NULL;
-}
-
-static bool unknown_shape(cursor *part)
-{
-    size_t token = cursor_token(part);
-    words_nearest n = words_near(part->at, token);
-    for (size_t i = 0; i < SHAPES; i++)
-        words_consider(&n, shapes[i].words);
-    cursor_error(part, part->at, "expected a shape (plate, bar, ball or tube) and its size, got '%s'%s",
-                 words_quoted(part->at, token).text, words_suggestion(&n).text);
-    return false;
-}
-
-static bool read_size(cursor *part, const char *what, double *value, quantity *q)
-{
-    if (!quantity_read(part, what, UNIT_OF(DIM_LENGTH), q) || !quantity_within(part, what, q, &part_size))
-        return false;
-    *value = q->si;
-    return true;
-}
-
-static bool read_wall(cursor *part, reading *r)
-{
-    quantity q;
-    if (!cursor_take(part, "wall")) {
-        cursor_error(part, part->at, "a tube needs its wall, for example 'tube 1 in wall 2 mm'");
-        return false;
-    }
-    if (!read_size(part, "wall", &r->load.tube_wall_m, &q))
-        return false;
-    if (!(r->load.tube_wall_m < r->load.size_m / 2)) {
-        cursor_error(part, q.text, "the wall of a tube must be less than half its diameter");
-        return false;
-    }
-    return true;
-}
-
-static bool read_shape(cursor *part, reading *r)
-{
-    size_t i = 0;
-    while (i < SHAPES && !cursor_take(part, shapes[i].words))
-        i++;
-    if (i == SHAPES)
-        return unknown_shape(part);
-    r->load.shape = shapes[i].shape;
-    r->shape = shapes[i].words;
-    if (!read_size(part, r->shape, &r->load.size_m, &r->size))
-        return false;
-    if (r->load.shape == BOIL_SHAPE_TUBE && !read_wall(part, r))
-        return false;
-    return cursor_expect_end(part);
+        return read_name(part, r);
+    action_clause_end end = action_clause_read(part, clauses, CLAUSES, r->said, r->action);
+    return end == ACTION_CLAUSE_UNKNOWN ? unknown_clause(part) : end == ACTION_CLAUSE_READ;
 }
 
 static bool read_mass(cursor *part, reading *r)
 {
     if (!quantity_read(part, "load", UNIT_OF(DIM_MASS), &r->mass) || !quantity_within(part, "load", &r->mass, &load_mass))
         return false;
-    r->load.mass_kg = r->mass.si;
+    r->load->mass_kg = r->mass.si;
     return metal_read(part, &r->metal);
 }
 
-/* "100 lb of 1/4 in plate", "100 lb of 1/4 in iron plate (rack 3)" */
-static void describe(action_line *said, const action_list *a, const reading *r)
+static bool read_all(cursor *c, reading *r)
 {
-    const char *alloy = strcmp(r->metal, "iron") == 0 ? "iron " : "";
-    const char *name = r->name > 0 ? a->names[r->name - 1] : "";
-    snprintf(said->words, sizeof said->words, "%s of %s %s%s%s%s%s", words_quoted(r->mass.text, r->mass.length).text,
-             words_quoted(r->size.text, r->size.length).text, alloy, r->shape, *name ? " (" : "",
-             words_quoted(name, strlen(name)).text, *name ? ")" : "");
-}
-
-bool action_load_read(action_list *a, cursor *c, boil_action *action, action_line *said)
-{
-    reading r = {.load = boil_load_default()};
     cursor part;
-    r.load.temperature_K = a->plant->ambient.temperature_K;
     if (!cursor_part(c, &part)) {
         cursor_error(c, c->at, "say what goes in, for example 'load 100 lb, plate 1/4 in'");
         return false;
     }
-    bool good = read_mass(&part, &r);
+    bool good = read_mass(&part, r);
     if (!cursor_part(c, &part)) {
         cursor_error(c, c->end, "a load needs its shape, for example ', plate 1/4 in'");
         return false;
     }
-    good = read_shape(&part, &r) && good;
+    good = load_shape_read(&part, r->load, &r->shape, &r->size) && good;
     while (cursor_part(c, &part))
-        good = read_clause(a, &part, &r) && good;
-    a->broken[r.name] = a->broken[r.name] || !good;
-    if (!good)
+        good = read_clause(&part, r) && good;
+    bool *broken = &r->reader->names.broken[r->action->name];
+    *broken = *broken || !good;
+    return good;
+}
+
+/* Settling: what was written, in the model's terms ---------------------------------------------------------------- */
+
+static bool was_said(const reading *r, size_t where)
+{
+    size_t i = 0;
+    while (clauses[i].where != where)
+        i++;
+    return r->said[i].text != NULL;
+}
+
+/* Water on the parts is as warm as they are, within the range of liquid water. */
+static void settle_rinse(reading *r)
+{
+    if (was_said(r, AT(rinse_kg_m2)))
+        r->load->rinse_kg_m2 *= boil_water_density(fmax(r->load->temperature_K, BOIL_ZERO_CELSIUS));
+    else if (r->load->packed_depth_m > 0)
+        r->load->rinse_kg_m2 = BOIL_RINSE_PACKED_KG_M2;
+}
+
+/* Bath liquid is carried out at its boil. */
+static void settle_drag_out(reading *r)
+{
+    const action_reader *a = r->reader;
+    if (a->bath_known && was_said(r, AT(drag_out_kg_m2)))
+        r->load->drag_out_kg_m2 *= boil_solution_density(&a->bath.mixture, a->bath.boiling_point_K);
+}
+
+/* "100 lb of 1/4 in plate", "100 lb of 1/4 in iron plate (rack 3)" */
+static void describe(action_line *line, const reading *r)
+{
+    const char *alloy = strcmp(r->metal, "iron") == 0 ? "iron " : "";
+    const char *name = load_names_word(&r->reader->names, r->action->name);
+    snprintf(line->words, sizeof line->words, "%s of %s %s%s%s%s%s", words_quoted(r->mass.text, r->mass.length).text,
+             words_quoted(r->size.text, r->size.length).text, alloy, r->shape, *name ? " (" : "",
+             words_quoted(name, strlen(name)).text, *name ? ")" : "");
+}
+
+static bool parse(action_reader *a, cursor *c, boil_action *action, action_line *line)
+{
+    reading r = {.reader = a, .action = action, .load = &action->is.load};
+    *r.load = boil_load_default();
+    r.load->temperature_K = a->plant->ambient.temperature_K;
+    if (!read_all(c, &r))
         return false;
     settle_rinse(&r);
-    settle_drag_out(a, &r);
-    describe(said, a, &r);
-    *action = (boil_action){.kind = BOIL_ACTION_LOAD, .name = r.name, .is.load = r.load};
-    return true;
+    settle_drag_out(&r);
+    describe(line, &r);
+    const char *problem = boil_load_problem(r.load);
+    if (problem != NULL)
+        cursor_error(&line->place, line->place.at, "%s", problem);
+    return problem == NULL;
 }
+
+/* Words ----------------------------------------------------------------------------------------------------------- */
+
+/* Until when, or for how long where the clock would be that of one load only. */
+static void add_stay(const action_view *v, action_text *t)
+{
+    double immersed_s = v->action->is.load.immersed_s;
+    if (!isfinite(immersed_s))
+        action_text_add(t, ", in until lifted");
+    else if (v->many)
+        action_text_add(t, ", in for %s", format_duration(immersed_s).text);
+    else
+        action_text_add(t, ", out at %s", format_clock(v->start_s + v->action->time_s, immersed_s).text);
+}
+
+static void details(const action_view *v, action_text *t)
+{
+    const boil_load *l = &v->action->is.load;
+    action_text_add(t, "at %s", action_amount_of(v->units, DIM_TEMPERATURE, l->temperature_K).text);
+    add_stay(v, t);
+    if (l->basket_kg > 0)
+        action_text_add(t, ", basket %s", action_amount_of(v->units, DIM_MASS, l->basket_kg).text);
+    if (l->drag_out_kg_m2 >= 0)
+        action_text_add(t, ", drag-out %s", action_amount_of(v->units, DIM_MASS, l->drag_out_kg_m2 * boil_load_wetted(l)).text);
+}
+
+static void pace(const action_view *v, action_text *t)
+{
+    action_text_add(t, "; lowered over %s", format_duration(v->action->is.load.lowering_s).text);
+}
+
+static void expected(const action_view *v, action_text *t)
+{
+    const boil_load_result *l = v->load;
+    action_text_add_boil(t, v->start_s, l->was_quiet, l->boil_lost_s, l->recovery_s);
+    if (isnan(l->hot_s))
+        action_text_add(t, "; not hot through before it is lifted");
+    else
+        action_text_add(t, "; hot through after %s", format_duration(l->hot_s).text);
+}
+
+static const char *caution_of(const action_view *v)
+{
+    return v->action->is.load.shape == BOIL_SHAPE_TUBE
+               ? "Only into a steady boil, slowly. Both ends open, drained, pointed away from people."
+               : "Only into a steady boil, slowly. Steel only; no water in hollows.";
+}
+
+const action_type action_load = {
+    .keyword = "load",
+    .form = "MASS [steel|iron], SHAPE SIZE [, CLAUSE]...",
+    .meaning = "steel goes in and, with 'for', comes out again by itself",
+    .group = ACTION_LOAD,
+    .lane = ACTION_LANE_LOADS,
+    .takes_at = AT(lowering_s),
+    .parse = parse,
+    .details = details,
+    .pace = pace,
+    .expected = expected,
+    .caution_of = caution_of,
+    .when_quiet = "The bath is predicted quiet then: wait for a steady boil.",
+    .quiet_severity = BOIL_WARNING,
+};

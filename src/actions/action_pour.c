@@ -2,78 +2,24 @@
 
 #include <math.h>
 #include <stdio.h>
-#include <string.h>
 
 #include "base/boil.h"
 #include "base/words.h"
-#include "properties/water.h"
 #include "reading/blend.h"
+
+#define SAME_PLACE(member)                                                                                                     \
+    (offsetof(boil_action_water, member) == offsetof(boil_action_salts, member) &&                                             \
+     offsetof(boil_action_water, member) == offsetof(boil_action_liquid, member))
+_Static_assert(SAME_PLACE(mass_kg) && SAME_PLACE(over_s) && SAME_PLACE(temperature_K), "what is added begins alike");
 
 static const bounds added_mass = {"kg", 0.001, 1e5};
 static const bounds added_time = {"s", 1, 86400};
-static const bounds solid_salts = {"degC", -30, 200};
-
-/* Clauses of one quantity. */
-typedef enum { CLAUSE_AT, CLAUSE_STRENGTH, CLAUSE_BOILING_POINT, CLAUSES } clause;
-
-static const struct {
-    const char *words;
-    unit_dimension dimension;
-} clauses[CLAUSES] = {[CLAUSE_AT] = {"at", DIM_TEMPERATURE},
-                      [CLAUSE_STRENGTH] = {"strength", DIM_CONCENTRATION},
-                      [CLAUSE_BOILING_POINT] = {"boiling point", DIM_TEMPERATURE}};
-
-/* What is poured, and in what words. */
-typedef struct {
-    const char *words, *example, *how_fast;
-    unsigned amounts;
-    bool by_rate;
-    size_t clauses; /* how many of the list above it takes */
-    bool blend;
-    const char *expected; /* in place of an unknown clause */
-} material;
-
-static const material water = {"water",
-                               "water 2 gal over 4 min",
-                               "say how fast: 'over 4 min' or 'at 30 gal/h'",
-                               UNIT_OF(DIM_VOLUME) | UNIT_OF(DIM_MASS),
-                               true,
-                               1,
-                               false,
-                               "'at' and a temperature"};
-static const material salts = {"salts",
-                               "salts 6 lb over 3 min",
-                               "say how slowly: 'over 3 min'",
-                               UNIT_OF(DIM_MASS),
-                               false,
-                               1,
-                               true,
-                               "'at' and a temperature, or 'blend' and the salts"};
-static const material liquid = {"liquid",
-                                "liquid 4 gal over 2 min",
-                                "say how slowly: 'over 2 min'",
-                                UNIT_OF(DIM_VOLUME) | UNIT_OF(DIM_MASS),
-                                false,
-                                CLAUSES,
-                                false,
-                                "'at' and a temperature, 'strength' or 'boiling point'"};
-
-/* The action as written. */
-typedef struct {
-    const material *material;
-    cursor place; /* for complaints */
-    quantity amount, pace;
-    bool at_rate;
-    bool said[CLAUSES], blend_said;
-    quantity clause[CLAUSES];
-    double blend[BOIL_SALTS];
-} pour;
 
 /* Reading --------------------------------------------------------------------------------------------------------- */
 
-static bool read_amount(cursor *c, pour *p)
+static bool read_amount(cursor *c, action_pour *p)
 {
-    const material *m = p->material;
+    const action_material *m = p->material;
     if (!quantity_read(c, m->words, m->amounts, &p->amount))
         return false;
     p->at_rate = m->by_rate && cursor_take(c, "at");
@@ -86,32 +32,22 @@ static bool read_amount(cursor *c, pour *p)
     return quantity_read(c, "over", UNIT_OF(DIM_TIME), &p->pace) && cursor_expect_end(c);
 }
 
-static bool once(const cursor *part, const char *at, const char *words, bool *said)
+static bool read_clause(cursor *part, action_pour *p, boil_action *a)
 {
-    if (*said)
-        cursor_error(part, at, "'%s' is said twice", words);
-    bool first = !*said;
-    *said = true;
-    return first;
-}
-
-static bool read_clause(cursor *part, pour *p)
-{
-    const material *m = p->material;
+    const action_material *m = p->material;
     const char *start = part->at;
-    for (size_t i = 0; i < m->clauses; i++)
-        if (cursor_take(part, clauses[i].words))
-            return once(part, start, clauses[i].words, &p->said[i]) &&
-                   quantity_read(part, clauses[i].words, UNIT_OF(clauses[i].dimension), &p->clause[i]) &&
-                   cursor_expect_end(part);
-    cursor_error(part, start, "expected %s, got '%s'", m->expected, words_quoted(start, (size_t)(part->end - start)).text);
-    return false;
+    action_clause_end end = action_clause_read(part, m->clauses, m->clause_count, p->said, a);
+    if (end == ACTION_CLAUSE_UNKNOWN)
+        cursor_error(part, start, "expected %s, got '%s'", m->expected, words_quoted(start, (size_t)(part->end - start)).text);
+    return end == ACTION_CLAUSE_READ;
 }
 
 /* A blend has commas of its own: it is read from the whole rest. */
-static bool read_blend(cursor *rest, const char *start, pour *p)
+static bool read_blend(cursor *rest, const char *start, action_pour *p)
 {
-    if (!once(rest, start, "blend", &p->blend_said) || !blend_read(rest, "blend", clauses[CLAUSE_AT].words, p->blend))
+    bool first = action_clause_first(rest, start, "blend", p->blend_said);
+    p->blend_said = true;
+    if (!first || !blend_read(rest, "blend", p->material->clauses[0].words, p->blend))
         return false;
     if (cursor_done(rest) || *rest->at != ',')
         return cursor_expect_end(rest);
@@ -119,7 +55,7 @@ static bool read_blend(cursor *rest, const char *start, pour *p)
     return true;
 }
 
-static bool read_clauses(cursor *rest, pour *p)
+static bool read_clauses(cursor *rest, action_pour *p, boil_action *a)
 {
     bool good = true;
     cursor part;
@@ -129,57 +65,60 @@ static bool read_clauses(cursor *rest, pour *p)
             if (!read_blend(rest, start, p))
                 return false;
         } else if (cursor_part(rest, &part)) {
-            good = read_clause(&part, p) && good;
+            good = read_clause(&part, p, a) && good;
         }
     }
     return good;
 }
 
-static bool read_pour(cursor *c, const material *m, pour *p, action_line *said)
+bool action_pour_read(cursor *c, const action_material *m, action_pour *p, boil_action *a, action_line *line)
 {
     cursor part;
-    *p = (pour){.material = m, .place = *c};
+    *p = (action_pour){.material = m, .place = *c};
     if (!cursor_part(c, &part)) {
         cursor_error(c, c->at, "say how much %s, for example '%s'", m->words, m->example);
         return false;
     }
     const char *start = part.at;
     bool good = read_amount(&part, p);
-    if (!read_clauses(c, p) || !good)
+    if (!read_clauses(c, p, a) || !good)
         return false;
     const char *how = start + p->amount.length;
-    snprintf(said->words, sizeof said->words, "%s of %s%s", words_quoted(start, p->amount.length).text, m->words,
+    snprintf(line->words, sizeof line->words, "%s of %s%s", words_quoted(start, p->amount.length).text, m->words,
              words_quoted(how, (size_t)(part.end - how)).text);
     return true;
 }
 
 /* Settling: what was written, in the model's terms ---------------------------------------------------------------- */
 
-/* As warm as the room unless it says so; what is liquid must not be frozen. */
-static bool settle_temperature(const action_list *a, const pour *p, const bounds *within, double *temperature_K)
+bool action_pour_settle_temperature(const action_pour *p, const boil_plant *plant, const bounds *within, boil_action *a)
 {
-    *temperature_K = a->plant->ambient.temperature_K;
-    if (!p->said[CLAUSE_AT]) {
-        if (within->low < 0 || *temperature_K >= BOIL_ZERO_CELSIUS)
-            return true;
-        cursor_error(&p->place, p->place.end, "the room is below freezing: say how warm the %s is, for example ', at 50 degF'",
-                     p->material->words);
-        return false;
-    }
-    *temperature_K = p->clause[CLAUSE_AT].si;
-    return quantity_within(&p->place, "at", &p->clause[CLAUSE_AT], within);
+    const quantity *at = &p->said[0];
+    if (at->text != NULL)
+        return quantity_within(&p->place, "at", at, within);
+    a->is.water.temperature_K = plant->ambient.temperature_K;
+    if (within->low < 0 || plant->ambient.temperature_K >= BOIL_ZERO_CELSIUS)
+        return true;
+    cursor_error(&p->place, p->place.end, "the room is below freezing: say how warm the %s is, for example ', at 50 degF'",
+                 p->material->words);
+    return false;
 }
 
-/* Volumes become masses at the density of what is poured, kg/m3. */
-static bool settle_amount(const pour *p, double density, double *mass_kg, double *over_s)
+bounds action_pour_liquid_below(double boiling_point_K)
 {
+    return (bounds){"degC", 0, floor(boiling_point_K - BOIL_ZERO_CELSIUS)};
+}
+
+bool action_pour_settle_amount(const action_pour *p, double density, boil_action *a)
+{
+    boil_action_water *to = &a->is.water;
     double pace = p->pace.si;
-    *mass_kg = p->amount.si * (p->amount.dimension == DIM_VOLUME ? density : 1);
-    *over_s = p->at_rate ? *mass_kg / (pace * (p->pace.dimension == DIM_VOLUME_FLOW ? density : 1)) : pace;
+    to->mass_kg = p->amount.si * (p->amount.dimension == DIM_VOLUME ? density : 1);
+    to->over_s = p->at_rate ? to->mass_kg / (pace * (p->pace.dimension == DIM_VOLUME_FLOW ? density : 1)) : pace;
     quantity mass = p->amount, time = p->pace;
-    mass.si = *mass_kg;
+    mass.si = to->mass_kg;
     mass.dimension = DIM_MASS;
-    time.si = *over_s;
+    time.si = to->over_s;
     time.dimension = DIM_TIME;
     mass.unit = p->amount.dimension == DIM_MASS ? p->amount.unit : NULL;
     time.unit = p->at_rate ? NULL : p->pace.unit;
@@ -192,88 +131,38 @@ static bool settle_amount(const pour *p, double density, double *mass_kg, double
     return quantity_within(&p->place, p->at_rate ? "time to pour at this rate" : "over", &time, &added_time);
 }
 
-/* Liquid in the air it is poured through. */
-static bounds liquid_below(double boiling_point_K)
+/* Words ----------------------------------------------------------------------------------------------------------- */
+
+void action_pour_details(const action_view *v, action_text *t)
 {
-    return (bounds){"degC", 0, floor(boiling_point_K - BOIL_ZERO_CELSIUS)};
+    const boil_action_water *a = &v->action->is.water;
+    action_text_add(t, "%s at %s", action_amount_of(v->units, DIM_MASS, a->mass_kg).text,
+                    action_amount_of(v->units, DIM_TEMPERATURE, a->temperature_K).text);
 }
 
-bool action_pour_water(action_list *a, cursor *c, boil_action *action, action_line *said)
+void action_pour_pace(const action_view *v, double density, action_text *t)
 {
-    pour p;
-    boil_action_water *w = &action->is.water;
-    action->kind = BOIL_ACTION_WATER;
-    bounds within = liquid_below(boil_water_saturation_temperature(a->plant->ambient.pressure_Pa));
-    return read_pour(c, &water, &p, said) && settle_temperature(a, &p, &within, &w->temperature_K) &&
-           settle_amount(&p, boil_water_density(w->temperature_K), &w->mass_kg, &w->over_s);
+    const boil_action_water *a = &v->action->is.water;
+    double per_minute = a->mass_kg / a->over_s * 60;
+    if (!v->many)
+        action_text_add(t, "; until %s", format_clock(v->start_s, v->action->time_s + a->over_s).text);
+    action_text_add(t, "; %s", action_amount_of(v->units, DIM_MASS, per_minute).text);
+    if (density > 0)
+        action_text_add(t, " (%s)", action_amount_of(v->units, DIM_VOLUME, per_minute / density).text);
+    action_text_add(t, " a minute");
 }
 
-bool action_pour_salts(action_list *a, cursor *c, boil_action *action, action_line *said)
-{
-    pour p;
-    boil_action_salts *s = &action->is.salts;
-    action->kind = BOIL_ACTION_SALTS;
-    if (!read_pour(c, &salts, &p, said))
-        return false;
-    memcpy(s->blend, p.blend_said ? p.blend : a->plant->charge.blend, sizeof s->blend);
-    return settle_temperature(a, &p, &solid_salts, &s->temperature_K) &&
-           settle_amount(&p, 1, &s->mass_kg, &s->over_s); /* salts are weighed */
-}
+/* Less than this above the steam before is no surge, and a millimetre no rise. */
+static const double surge_ratio = 1.1, rise_m = 1e-3, afloat_kg = 1e-3;
 
-static bool no_such_liquid(const pour *p, clause k)
+void action_pour_expected(const action_view *v, action_text *t)
 {
-    cursor_error(&p->place, p->clause[k].text,
-                 "there is no boiling liquid of the bath's salts with this '%s' that the correlations cover", clauses[k].words);
-    return false;
-}
-
-/* As strong as the bath at the start unless it says so. */
-static bool settle_strength(const action_list *a, const pour *p, double *salt_fraction)
-{
-    const boil_plant *plant = a->plant;
-    boil_conditions air = boil_conditions_at(plant->ambient.pressure_Pa, plant->elevation_factor);
-    double strength = p->clause[CLAUSE_STRENGTH].si, boils_at = p->clause[CLAUSE_BOILING_POINT].si;
-    if (p->said[CLAUSE_STRENGTH] && p->said[CLAUSE_BOILING_POINT]) {
-        cursor_error(&p->place, p->clause[CLAUSE_BOILING_POINT].text,
-                     "'boiling point' stands beside 'strength': give only one of them");
-        return false;
-    }
-    *salt_fraction = a->bath.salt_fraction;
-    if (p->said[CLAUSE_STRENGTH] &&
-        boil_solution_fraction_of_strength(&air, plant->charge.blend, strength, salt_fraction) != BOIL_OK)
-        return no_such_liquid(p, CLAUSE_STRENGTH);
-    if (p->said[CLAUSE_BOILING_POINT] &&
-        boil_solution_fraction_boiling_at(&air, plant->charge.blend, boils_at, salt_fraction) != BOIL_OK)
-        return no_such_liquid(p, CLAUSE_BOILING_POINT);
-    return true;
-}
-
-static bool boils_at(const action_list *a, const boil_mixture *m, double *boiling_point_K)
-{
-    boil_solution_guess guess = {0};
-    boil_conditions air = boil_conditions_at(a->plant->ambient.pressure_Pa, a->plant->elevation_factor);
-    return boil_solution_boiling_point(&air, m, &guess, boiling_point_K, NULL) == BOIL_OK;
-}
-
-bool action_pour_liquid(action_list *a, cursor *c, boil_action *action, action_line *said)
-{
-    pour p;
-    boil_action_liquid *l = &action->is.liquid;
-    double boiling_point_K;
-    action->kind = BOIL_ACTION_LIQUID;
-    if (!read_pour(c, &liquid, &p, said))
-        return false;
-    if (!a->bath_known)
-        return true; /* what is wrong with the plant has been said */
-    memcpy(l->blend, a->plant->charge.blend, sizeof l->blend);
-    if (!settle_strength(a, &p, &l->salt_fraction))
-        return false;
-    boil_mixture m = boil_mixture_of(l->blend, l->salt_fraction);
-    if (!boils_at(a, &m, &boiling_point_K)) {
-        cursor_error(&p.place, p.place.at, "this liquid has no boiling point below 250 degC");
-        return false;
-    }
-    bounds within = liquid_below(boiling_point_K);
-    return settle_temperature(a, &p, &within, &l->temperature_K) &&
-           settle_amount(&p, boil_solution_density(&m, l->temperature_K), &l->mass_kg, &l->over_s);
+    const boil_addition_result *a = v->addition;
+    action_text_add_boil(t, v->start_s, a->was_quiet_before, a->boil_lost_s, a->recovery_s);
+    if (a->layer_peak_kg > afloat_kg)
+        action_text_add(t, "; %s of water afloat", action_amount_of(v->units, DIM_MASS, a->layer_peak_kg).text);
+    if (a->steam_before_kg_s > 0 && a->steam_peak_kg_s > surge_ratio * a->steam_before_kg_s)
+        action_text_add(t, "; steam up to %s", format_ratio(a->steam_peak_kg_s / a->steam_before_kg_s).text);
+    if (a->level_rise_m > rise_m)
+        action_text_add(t, "; level up by %s", action_amount_of(v->units, DIM_LENGTH, a->level_rise_m).text);
 }

@@ -1,24 +1,20 @@
-/* actions/action_table.h -- the verbs of the run sheet, each with its own words. */
+/* actions/action_table.h -- all actions of the scenario language. */
 #ifndef ACTIONS_ACTION_TABLE_H
 #define ACTIONS_ACTION_TABLE_H
 
-#include "scenario/schedule.h"
+#include "actions/action.h"
 
-/* A verb as the manual describes it. */
-typedef struct {
-    const char *verb;
-    const char *form;    /* what follows the verb: capitals stand for a value, brackets for what may be left out */
-    const char *meaning; /* one line, no full stop */
-    bool (*read)(action_list *a, cursor *c, boil_action *action, action_line *said);
-} action_type;
+extern const action_type action_load, action_lift, action_water, action_salts, action_liquid, action_heat, action_mixer,
+    action_lid, action_exhaust;
+
+/* By kind, the keywords of what adds something, for tables of words; the others are NULL. */
+extern const char *const action_addition_words[BOIL_ACTION_LIQUID + 1];
 
 const action_type *action_type_listed(size_t index); /* in the order of the manual; NULL beyond the last */
+const action_type *action_type_of(boil_action_kind kind);
+const boil_load *action_load_of(const boil_action *a); /* NULL: it is none */
 
-/* Reads the doing of an action: kind, name and content of `action`, and its words for reports. False, with messages,
-   otherwise. */
-bool action_read(action_list *a, cursor *c, boil_action *action, action_line *said);
-
-/* The number of a load's name, which is added when it is new; 0 and a message when it cannot be. */
-int action_load_name(action_list *a, cursor *c);
+/* Reads an action: kind, name and content of `a`, and its words for reports. False, with messages, otherwise. */
+bool action_read(action_reader *r, cursor *c, boil_action *a, action_line *line);
 
 #endif

@@ -7,7 +7,6 @@
 #include "base/format.h"
 #include "base/text.h"
 #include "describe/setting_words.h"
-#include "scenario/action_name.h"
 #include "scenario/action_words.h"
 
 /* A name, the same value in US and SI units, and a note. */

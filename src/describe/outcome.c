@@ -55,21 +55,16 @@ static double told_until(const outcome_line *l)
     return fmax(back, isnan(r->hot_s) ? l->time_s : l->time_s + r->hot_s);
 }
 
-static bool is_addition(boil_action_kind kind)
-{
-    return kind == BOIL_ACTION_WATER || kind == BOIL_ACTION_SALTS || kind == BOIL_ACTION_LIQUID;
-}
-
 /* Results stand in the order of their actions; a run that stopped early has fewer. */
 static bool line_of(const outcome *o, size_t action, size_t *loads, size_t *additions, outcome_line *l)
 {
     const boil_history *h = &o->central;
-    boil_action_kind kind = o->scenario->schedule.actions[action].kind;
+    action_group group = action_type_of(o->scenario->schedule.actions[action].kind)->group;
     *l = (outcome_line){.words = action_name_of(o->scenario, action), .action = action};
-    if (kind == BOIL_ACTION_LOAD && *loads < h->loads_count) {
+    if (group == ACTION_LOAD && *loads < h->loads_count) {
         l->load = &h->loads[(*loads)++];
         l->time_s = l->load->time_s;
-    } else if (is_addition(kind) && *additions < h->additions_count) {
+    } else if (group == ACTION_ADDITION && *additions < h->additions_count) {
         l->addition = &h->additions[(*additions)++];
         l->time_s = l->addition->time_s;
     } else {

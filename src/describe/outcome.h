@@ -6,7 +6,7 @@
 #include <stdbool.h>
 
 #include "analysis/findings.h"
-#include "scenario/action_name.h"
+#include "scenario/action_words.h"
 #include "simulate/run.h"
 
 /* Published mixing times differ by three either way: a third gives the larger surge. */

@@ -2,7 +2,8 @@
    something else than it does.
 
        write          lists the documents, by where they go under share/
-       write PLACE    prints that one */
+       write PLACE    prints that one
+       write LIST     prints the words of settings, acts or units, one a line */
 #include <stdbool.h>
 #include <stdio.h>
 #include <stdlib.h>
@@ -28,6 +29,13 @@ static const document completions[] = {
     {"fish/vendor_completions.d/" PROGRAM_NAME ".fish", completion_fish},
 };
 
+static const document word_lists[] = {
+    {"settings", words_of_settings},
+    {"acts", words_of_acts},
+    {"units", words_of_units},
+};
+
+#define WORD_LISTS (sizeof word_lists / sizeof word_lists[0])
 #define PAGES (sizeof pages / sizeof pages[0])
 #define COMPLETIONS (sizeof completions / sizeof completions[0])
 
@@ -87,13 +95,20 @@ static int print_page(const char *wanted)
     return !known ? STATUS_USAGE : size > 0 ? STATUS_DONE : STATUS_STOPPED;
 }
 
+static bool is_written_of(const document *list, size_t count, const char *wanted)
+{
+    for (size_t i = 0; i < count; i++)
+        if (strcmp(list[i].place, wanted) == 0) {
+            list[i].write(stdout);
+            return true;
+        }
+    return false;
+}
+
 static int print_document(const char *wanted)
 {
-    for (size_t i = 0; i < COMPLETIONS; i++)
-        if (strcmp(completions[i].place, wanted) == 0) {
-            completions[i].write(stdout);
-            return STATUS_DONE;
-        }
+    if (is_written_of(completions, COMPLETIONS, wanted) || is_written_of(word_lists, WORD_LISTS, wanted))
+        return STATUS_DONE;
     return print_page(wanted);
 }
 

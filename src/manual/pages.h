@@ -10,6 +10,11 @@ void page_program(FILE *to);
 void page_command(const command *c, FILE *to);
 void page_scenario(FILE *to); /* writes nothing, with a complaint, when the defaults cannot be had */
 
+/* Words one a line, for tests. */
+void words_of_settings(FILE *to);
+void words_of_acts(FILE *to);
+void words_of_units(FILE *to);
+
 void completion_bash(FILE *to);
 void completion_zsh(FILE *to);
 void completion_fish(FILE *to);

@@ -3,6 +3,7 @@
 
 #include "actions/action_load.h"
 #include "actions/action_table.h"
+#include "actions/load_shape.h"
 #include "base/program.h"
 #include "manual/defaults.h"
 #include "manual/key_text.h"
@@ -157,7 +158,7 @@ static void verbs(FILE *to)
     roff_subsection(to, "What is done");
     for (size_t i = 0; (d = action_type_listed(i)) != NULL; i++) {
         roff_term(to);
-        fprintf(to, "\\fB%s\\fR ", d->verb);
+        fprintf(to, "\\fB%s\\fR ", d->keyword);
         roff_form(to, d->form);
         fputc('\n', to);
         roff_sentence(to, d->meaning);
@@ -166,9 +167,9 @@ static void verbs(FILE *to)
 
 static void shapes(FILE *to)
 {
-    const action_load_shape *s;
+    const load_shape *s;
     roff_subsection(to, "Shapes of a load");
-    for (size_t i = 0; (s = action_load_shapes_listed(i)) != NULL; i++) {
+    for (size_t i = 0; (s = load_shape_listed(i)) != NULL; i++) {
         roff_term(to);
         fprintf(to, "\\fB%s\\fR \\fILENGTH\\fR\n", s->words);
         roff_sentence(to, s->size);
@@ -177,10 +178,10 @@ static void shapes(FILE *to)
 
 static void clauses(FILE *to)
 {
-    const action_load_clause *c;
+    const action_clause *c;
     roff_subsection(to, "Clauses of a load");
     value_term(to, "as NAME", "Names the load, so that 'lift NAME' can take it out.");
-    for (size_t i = 0; (c = action_load_clauses_listed(i)) != NULL; i++) {
+    for (size_t i = 0; (c = action_load_clause_listed(i)) != NULL; i++) {
         roff_term(to);
         fprintf(to, "\\fB%s\\fR ", c->words);
         roff_form(to, key_dimension_form(c->dimension).text);

@@ -20,23 +20,14 @@ static double end_of(const outcome *o, const outcome_line *l)
     return isnan(l->load->lifted_s) ? end : l->load->lifted_s;
 }
 
-static bar_kind kind_of(const outcome_line *l)
+static action_lane lane_of(const outcome *o, size_t action)
 {
-    if (l->load != NULL)
-        return BAR_LOAD;
-    return l->addition->kind == BOIL_ACTION_SALTS    ? BAR_SALTS
-           : l->addition->kind == BOIL_ACTION_LIQUID ? BAR_LIQUID
-                                                     : BAR_WATER;
+    return action_type_of(o->scenario->schedule.actions[action].kind)->lane;
 }
 
 static bar bar_of_line(const outcome *o, const outcome_line *l)
 {
-    return (bar){.kind = kind_of(l), .from_s = l->time_s, .to_s = end_of(o, l), .words = l->words};
-}
-
-static bool is_switched(boil_action_kind kind)
-{
-    return kind == BOIL_ACTION_HEAT || kind == BOIL_ACTION_MIXER || kind == BOIL_ACTION_LID || kind == BOIL_ACTION_EXHAUST;
+    return (bar){.kind = lane_of(o, l->action), .from_s = l->time_s, .to_s = end_of(o, l), .words = l->words};
 }
 
 /* These have no result of their own, nor has a lift: it shows as the end of its load. */
@@ -44,8 +35,8 @@ static size_t add_switched(const outcome *o, bar *bars, size_t count)
 {
     const boil_schedule *s = &o->scenario->schedule;
     for (size_t i = 0; i < s->count; i++)
-        if (is_switched(s->actions[i].kind) && s->actions[i].time_s <= o->central.end_s)
-            bars[count++] = (bar){.kind = BAR_SWITCHED,
+        if (lane_of(o, i) == ACTION_LANE_SET && s->actions[i].time_s <= o->central.end_s)
+            bars[count++] = (bar){.kind = ACTION_LANE_SET,
                                   .from_s = s->actions[i].time_s,
                                   .to_s = s->actions[i].time_s,
                                   .words = action_name_of(o->scenario, i)};
@@ -57,7 +48,7 @@ static void take_lanes(bar *bars, size_t count)
 {
     double free_from[BAR_LANES_MAX] = {0};
     for (size_t i = 0; i < count; i++) {
-        if (bars[i].kind != BAR_LOAD)
+        if (bars[i].kind != ACTION_LANE_LOADS)
             continue;
         size_t lane = 0;
         while (lane + 1 < BAR_LANES_MAX && free_from[lane] > bars[i].from_s)
@@ -86,10 +77,9 @@ static size_t characters(const char *text)
 /* The lane says that it is a load. The first two words are the amount. */
 static void shorten(action_name *words, size_t capacity)
 {
-    static const char load[] = "load ";
     char *text = words->text;
-    if (strncmp(text, load, sizeof load - 1) == 0)
-        memmove(text, text + sizeof load - 1, strlen(text) - sizeof load + 2);
+    const char *whole = action_name_of_load(words);
+    memmove(text, whole, strlen(whole) + 1);
     if (characters(text) <= capacity)
         return;
     char *blank = strchr(text, ' ');
@@ -110,7 +100,7 @@ static size_t room_before(double from, double to, double end, size_t columns)
 /* Bars that begin closer together than can be told apart are one. */
 static size_t merge(bar *bars, size_t count, double apart_s)
 {
-    size_t last[BAR_KINDS][BAR_LANES_MAX] = {{0}}, kept = 0;
+    size_t last[ACTION_LANES][BAR_LANES_MAX] = {{0}}, kept = 0;
     for (size_t i = 0; i < count; i++) {
         size_t *at = &last[bars[i].kind][bars[i].lane];
         bar *before = *at > 0 ? &bars[*at - 1] : NULL;
@@ -146,22 +136,25 @@ bar *picture_bars(const outcome *o, size_t columns, size_t *count)
     return bars;
 }
 
-static void lanes_of(const bar *bars, size_t count, size_t lanes[BAR_KINDS])
+static void lanes_of(const bar *bars, size_t count, size_t lanes[ACTION_LANES])
 {
-    for (int k = 0; k < BAR_KINDS; k++)
+    for (int k = 0; k < ACTION_LANES; k++)
         lanes[k] = 0;
     for (size_t i = 0; i < count; i++)
         if (bars[i].lane + 1 > lanes[bars[i].kind])
             lanes[bars[i].kind] = bars[i].lane + 1;
 }
 
-static void write_lanes(picture *p, const size_t lanes[BAR_KINDS], const char *name)
+static void write_lanes(picture *p, const size_t lanes[ACTION_LANES], const char *name)
 {
-    static const char *const names[] = {
-        [BAR_LOAD] = "loads", [BAR_WATER] = "water", [BAR_SALTS] = "salts", [BAR_LIQUID] = "liquid", [BAR_SWITCHED] = "set to"};
+    static const char *const names[] = {[ACTION_LANE_LOADS] = "loads",
+                                        [ACTION_LANE_WATER] = "water",
+                                        [ACTION_LANE_SALTS] = "salts",
+                                        [ACTION_LANE_LIQUID] = "liquid",
+                                        [ACTION_LANE_SET] = "set to"};
     FILE *to = picture_input(p, name);
     size_t lane = 0;
-    for (int k = 0; to != NULL && k < BAR_KINDS; k++)
+    for (int k = 0; to != NULL && k < ACTION_LANES; k++)
         for (size_t i = 0; i < lanes[k]; i++)
             fprintf(to, "%zu\tx%s\n", ++lane, i == 0 ? names[k] : "");
     picture_input_end(p, to);
@@ -170,11 +163,11 @@ static void write_lanes(picture *p, const size_t lanes[BAR_KINDS], const char *n
 void picture_actions(picture *p, const outcome *o, picture_format format, double end_s, const char *actions_name,
                      const char *lanes_name)
 {
-    size_t count, lanes[BAR_KINDS], above[BAR_KINDS] = {0};
+    size_t count, lanes[ACTION_LANES], above[ACTION_LANES] = {0};
     double share = panel_share * o->central.end_s / end_s;
     bar *bars = picture_bars(o, (size_t)(share * (double)picture_columns(format)), &count);
     lanes_of(bars, count, lanes);
-    for (int k = 1; k < BAR_KINDS; k++)
+    for (int k = 1; k < ACTION_LANES; k++)
         above[k] = above[k - 1] + lanes[k - 1];
     write_lanes(p, lanes, lanes_name);
     FILE *to = picture_input(p, actions_name);

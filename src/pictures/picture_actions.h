@@ -6,13 +6,11 @@
 #include "describe/outcome.h"
 #include "pictures/picture.h"
 
-typedef enum { BAR_LOAD, BAR_WATER, BAR_SALTS, BAR_LIQUID, BAR_SWITCHED, BAR_KINDS } bar_kind;
-
 /* More loads at once than this share the last lane. */
 #define BAR_LANES_MAX 3
 
 typedef struct {
-    bar_kind kind;
+    action_lane kind;
     double from_s, to_s;
     size_t lane;       /* of its kind, from 0 */
     action_name words; /* whole, or as many as have room before the next bar of the lane, or none */

@@ -45,7 +45,7 @@ static bool read_header(cursor row)
     return false;
 }
 
-void run_sheet_read(const source *s, action_list *a, messages *m)
+void run_sheet_read(const source *s, schedule_draft *d, messages *m)
 {
     bool header = false;
     for (size_t line = 1; line <= s->count && !messages_full(m); line++) {
@@ -56,7 +56,7 @@ void run_sheet_read(const source *s, action_list *a, messages *m)
         if (!header && !read_header(row))
             return;
         if (header && cells(&row, &time, &action))
-            actions_read(a, &time, &action);
+            schedule_read(d, &time, &action);
         header = true;
     }
     if (!header)

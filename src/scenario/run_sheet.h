@@ -6,6 +6,6 @@
 
 /* Reads all rows. A cell may be quoted; an action that is not may hold commas, and is then the whole rest of its row.
    Empty rows, and rows that start with "#", are passed over. */
-void run_sheet_read(const source *s, action_list *a, messages *m);
+void run_sheet_read(const source *s, schedule_draft *d, messages *m);
 
 #endif

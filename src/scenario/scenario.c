@@ -10,7 +10,6 @@
 #include "properties/water.h"
 #include "reading/source_read.h"
 #include "scenario/run_sheet.h"
-#include "scenario/schedule.h"
 #include "scenario/settings.h"
 
 #define SECTIONS_MAX 16
@@ -443,7 +442,7 @@ static char *beside(const char *scenario_path, const char *path)
     return joined;
 }
 
-static void read_run_sheet(draft *d, action_list *a, const char *scenario_path)
+static void read_run_sheet(draft *d, schedule_draft *a, const char *scenario_path)
 {
     const setting_line *line = line_of(d, "", SCHEDULE);
     if (d->actions.count > 0) {
@@ -461,16 +460,17 @@ static void read_run_sheet(draft *d, action_list *a, const char *scenario_path)
 static void read_actions(draft *d, const char *path)
 {
     const setting_line *duration = line_of(d, "", "duration");
-    double end_s = duration->good ? d->out->schedule.duration_s : duration->found ? ACTIONS_LATEST_S : HUGE_VAL;
-    action_list a = actions_begin(&d->out->plant, !messages_any(d->messages), end_s);
+    double end_s = duration->good ? d->out->schedule.duration_s : duration->found ? SCHEDULE_LATEST_S : HUGE_VAL;
+    schedule_draft a = schedule_begin(&d->out->plant, !messages_any(d->messages), end_s);
     if (d->out->run_sheet != NULL)
         read_run_sheet(d, &a, path);
     for (size_t i = 0; i < d->actions.count && !messages_full(d->messages); i++) {
         cursor c = cursor_of_line(d->text, d->actions.list[i], d->messages);
-        actions_read(&a, &c, &c);
+        schedule_read(&a, &c, &c);
     }
-    actions_finish(&a, d->out, d->messages);
-    actions_free(&a);
+    if (!schedule_finish(&a, &d->out->schedule, &d->out->wording))
+        d->messages->lost = true;
+    schedule_draft_free(&a);
 }
 
 /* --- what is uncertain --- */
@@ -590,14 +590,10 @@ int scenario_read(const char *path, scenario *out, messages *m)
 
 void scenario_free(scenario *s)
 {
-    for (size_t i = 0; i < s->name_count; i++)
-        free(s->names[i]);
     for (size_t i = 0; s->settings != NULL && i < key_count(); i++)
         free(s->settings[i].given);
-    free(s->names);
     free(s->settings);
-    free(s->words);
-    free(s->action_words_at);
+    schedule_wording_free(&s->wording);
     free(s->path);
     free(s->title);
     free(s->run_sheet);

@@ -10,13 +10,8 @@
 #include "case/schedule.h"
 #include "reading/messages.h"
 #include "scenario/keys.h"
+#include "scenario/schedule.h"
 #include "scenario/uncertain.h"
-
-/* An action as the person wrote it; one of "every" stands for many. */
-typedef struct {
-    char words[176]; /* "100 lb of 1/4 in plate" */
-    size_t line;     /* in the scenario, or in its run sheet */
-} scenario_words;
 
 typedef enum {
     SETTING_GIVEN,
@@ -41,11 +36,7 @@ typedef struct {
     double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
     boil_plant plant;
     boil_schedule schedule; /* actions in order, "every" unrolled */
-    scenario_words *words;
-    size_t said_count;
-    size_t *action_words_at; /* schedule.actions[i] came of words[action_words_at[i]] */
-    char **names;            /* of loads: boil_action.name n is names[n - 1] */
-    size_t name_count;
+    schedule_wording wording;
     scenario_setting *settings; /* one per key of the table, in its order */
     uncertain *uncertain;       /* as [uncertain] says; the plant has what the file says elsewhere */
     size_t uncertain_count;

@@ -8,27 +8,36 @@
 #include "base/array.h"
 #include "base/boil.h"
 #include "base/words.h"
+#include "reading/quantity.h"
 
 #define REST_AFTER_LAST_ACTION_S 1800.0
 
-static const bounds action_time = {"h", 0, ACTIONS_LATEST_S / 3600};
-static const bounds every_time = {"s", 1, ACTIONS_LATEST_S};
+static const bounds action_time = {"h", 0, SCHEDULE_LATEST_S / 3600};
+static const bounds every_time = {"s", 1, SCHEDULE_LATEST_S};
 
-action_list actions_begin(const boil_plant *plant, bool plant_good, double end_s)
+schedule_draft schedule_begin(const boil_plant *plant, bool plant_good, double end_s)
 {
-    action_list a = {.plant = plant, .end_s = end_s};
-    a.bath_known = plant_good && boil_plant_initial(plant, &a.bath) == BOIL_OK;
+    schedule_draft a = {.reader = {.plant = plant}, .end_s = end_s};
+    a.reader.bath_known = plant_good && boil_plant_initial(plant, &a.reader.bath) == BOIL_OK;
     return a;
 }
 
-void actions_free(action_list *a)
+void schedule_draft_free(schedule_draft *a)
 {
-    for (size_t i = 0; i < a->name_count; i++)
-        free(a->names[i]);
-    free(a->names);
+    load_names_free(&a->reader.names);
     free(a->lines);
     free(a->list);
-    *a = (action_list){0};
+    *a = (schedule_draft){0};
+}
+
+void schedule_wording_free(schedule_wording *w)
+{
+    for (size_t i = 0; i < w->names_count; i++)
+        free(w->names[i]);
+    free(w->names);
+    free(w->lines);
+    free(w->line_of);
+    *w = (schedule_wording){0};
 }
 
 /* Once, or again and again. */
@@ -44,7 +53,7 @@ static void elapsed(double s, char out[24])
         snprintf(out + n, 24 - (size_t)n, ":%02.0f", fmod(whole, 60));
 }
 
-static bool read_moment(action_list *a, cursor *c, const char *what, double *s)
+static bool read_moment(schedule_draft *a, cursor *c, const char *what, double *s)
 {
     quantity q;
     char end[24];
@@ -59,7 +68,7 @@ static bool read_moment(action_list *a, cursor *c, const char *what, double *s)
     return true;
 }
 
-static bool read_every(action_list *a, cursor *c, timing *t)
+static bool read_every(schedule_draft *a, cursor *c, timing *t)
 {
     quantity q;
     cursor_done(c);
@@ -82,7 +91,7 @@ static bool read_every(action_list *a, cursor *c, timing *t)
     return true;
 }
 
-static bool read_timing(action_list *a, cursor *c, timing *t)
+static bool read_timing(schedule_draft *a, cursor *c, timing *t)
 {
     if (cursor_take(c, "every"))
         return read_every(a, c, t);
@@ -93,24 +102,24 @@ static bool read_timing(action_list *a, cursor *c, timing *t)
     return true;
 }
 
-static bool plan(action_list *a, const boil_action *action, size_t line)
+static bool plan(schedule_draft *a, const boil_action *action, size_t line)
 {
-    action_planned *list = array_reserve(a->list, &a->capacity, a->count, sizeof *list);
+    schedule_planned *list = array_reserve(a->list, &a->capacity, a->count, sizeof *list);
     if (list == NULL)
         return false;
     a->list = list;
-    list[a->count++] = (action_planned){*action, line, HUGE_VAL};
+    list[a->count++] = (schedule_planned){*action, line, HUGE_VAL};
     return true;
 }
 
 /* "to" is included, though the sum of the periods may miss it by rounding. */
-static void unroll(action_list *a, const cursor *c, const timing *t, boil_action *action)
+static void unroll(schedule_draft *a, const cursor *c, const timing *t, boil_action *action)
 {
-    if (action->kind == BOIL_ACTION_LOAD)
-        a->loaded[action->name] = true;
+    if (action_load_of(action) != NULL)
+        a->reader.names.loaded[action->name] = true;
     double count = t->period_s > 0 ? floor((t->to_s - t->from_s) / t->period_s + 1e-9) + 1 : 1;
-    if (count + (double)a->count > ACTIONS_MAX) {
-        cursor_error(c, c->at, "there are more than %.0f acts", ACTIONS_MAX);
+    if (count + (double)a->count > SCHEDULE_ACTIONS_MAX) {
+        cursor_error(c, c->at, "there are more than %.0f acts", SCHEDULE_ACTIONS_MAX);
         return;
     }
     for (double i = 0; i < count; i++) {
@@ -122,7 +131,7 @@ static void unroll(action_list *a, const cursor *c, const timing *t, boil_action
     }
 }
 
-static action_line *new_line(action_list *a, const cursor *place)
+static action_line *new_line(schedule_draft *a, const cursor *place)
 {
     action_line *lines = array_reserve(a->lines, &a->line_capacity, a->line_count, sizeof *lines);
     if (lines == NULL)
@@ -132,7 +141,7 @@ static action_line *new_line(action_list *a, const cursor *place)
     return &lines[a->line_count++];
 }
 
-void actions_read(action_list *a, cursor *when, cursor *doing)
+void schedule_read(schedule_draft *a, cursor *when, cursor *doing)
 {
     timing t;
     boil_action action = {0};
@@ -145,24 +154,19 @@ void actions_read(action_list *a, cursor *when, cursor *doing)
         cursor_error(&place, place.at, "out of memory");
         return;
     }
-    if (!action_read(a, doing, &action, line))
-        return;
-    const char *problem = action.kind == BOIL_ACTION_LOAD ? boil_load_problem(&action.is.load) : NULL;
-    if (problem != NULL)
-        cursor_error(&place, place.at, "%s", problem);
-    else
+    if (action_read(&a->reader, doing, &action, line))
         unroll(a, &place, &t, &action);
 }
 
 static int earlier(const void *left, const void *right)
 {
-    const action_planned *a = left, *b = right;
+    const schedule_planned *a = left, *b = right;
     if (a->action.time_s != b->action.time_s)
         return a->action.time_s < b->action.time_s ? -1 : 1;
     return a->action.order < b->action.order ? -1 : a->action.order > b->action.order;
 }
 
-static void order(action_list *a)
+static void order(schedule_draft *a)
 {
     for (size_t i = 0; i < a->count; i++)
         a->list[i].action.order = i;
@@ -172,26 +176,26 @@ static void order(action_list *a)
 
 /* Who is in the bath as the actions go by. */
 typedef struct {
-    action_list *a;
+    schedule_draft *a;
     size_t *last; /* per name: its latest load, index into the list plus one; 0: none yet */
     size_t *in;   /* loads since the last "lift everything" */
     size_t in_count;
 } attendance;
 
 /* "'rack 3' is still in the bath at 1:05", at the action's place. */
-static void complain(action_list *a, const action_planned *p, const char *what)
+static void complain(schedule_draft *a, const schedule_planned *p, const char *what)
 {
     char time[24];
     action_line *l = &a->lines[p->line];
-    const char *name = a->names[p->action.name - 1];
-    if (l->reported || a->broken[p->action.name])
+    const char *name = load_names_word(&a->reader.names, p->action.name);
+    if (l->reported || a->reader.names.broken[p->action.name])
         return;
     l->reported = true;
     elapsed(p->action.time_s, time);
     cursor_error(&l->place, l->place.at, "'%s' %s at %s", words_quoted(name, strlen(name)).text, what, time);
 }
 
-static action_planned *latest(const attendance *t, int name)
+static schedule_planned *latest(const attendance *t, int name)
 {
     size_t index = t->last[name];
     return index > 0 ? &t->a->list[index - 1] : NULL;
@@ -199,12 +203,12 @@ static action_planned *latest(const attendance *t, int name)
 
 static void go_in(attendance *t, size_t index)
 {
-    action_planned *p = &t->a->list[index];
+    schedule_planned *p = &t->a->list[index];
     p->lifts_s = p->action.time_s + p->action.is.load.immersed_s;
     t->in[t->in_count++] = index;
     if (p->action.name == 0)
         return;
-    const action_planned *before = latest(t, p->action.name);
+    const schedule_planned *before = latest(t, p->action.name);
     if (before != NULL && p->action.time_s < before->lifts_s + before->action.is.load.lowering_s - 1e-6)
         complain(t->a, p, "is still in the bath, or coming out,");
     t->last[p->action.name] = index + 1;
@@ -213,35 +217,35 @@ static void go_in(attendance *t, size_t index)
 static void lift_everything(attendance *t, double time_s)
 {
     for (size_t i = 0; i < t->in_count; i++) {
-        action_planned *p = &t->a->list[t->in[i]];
+        schedule_planned *p = &t->a->list[t->in[i]];
         p->lifts_s = fmin(p->lifts_s, time_s);
     }
     t->in_count = 0;
 }
 
-static void unknown_name(action_list *a, const action_planned *p)
+static void unknown_name(schedule_draft *a, const schedule_planned *p)
 {
     action_line *l = &a->lines[p->line];
-    const char *name = a->names[p->action.name - 1];
+    const char *name = load_names_word(&a->reader.names, p->action.name);
     words_nearest n = words_near(name, strlen(name));
-    if (l->reported || a->broken[p->action.name] || messages_full(l->place.messages))
+    if (l->reported || a->reader.names.broken[p->action.name] || messages_full(l->place.messages))
         return;
     l->reported = true;
-    for (size_t i = 0; i < a->name_count; i++)
-        if (a->loaded[i + 1])
-            words_consider(&n, a->names[i]);
+    for (int i = 1; i <= (int)a->reader.names.count; i++)
+        if (a->reader.names.loaded[i])
+            words_consider(&n, load_names_word(&a->reader.names, i));
     cursor_error(&l->place, l->place.at, "no load is named '%s'%s", words_quoted(name, strlen(name)).text,
                  words_suggestion(&n).text);
 }
 
-static void lift(attendance *t, const action_planned *p)
+static void lift(attendance *t, const schedule_planned *p)
 {
     if (p->action.name == 0) {
         lift_everything(t, p->action.time_s);
         return;
     }
-    action_planned *load = latest(t, p->action.name);
-    if (!t->a->loaded[p->action.name])
+    schedule_planned *load = latest(t, p->action.name);
+    if (!t->a->reader.names.loaded[p->action.name])
         unknown_name(t->a, p);
     else if (load == NULL || p->action.time_s >= load->lifts_s)
         complain(t->a, p, "is not in the bath");
@@ -250,14 +254,16 @@ static void lift(attendance *t, const action_planned *p)
 }
 
 /* False when memory is refused. */
-static bool attend(action_list *a)
+static bool attend(schedule_draft *a)
 {
-    attendance t = {.a = a, .last = calloc(a->name_count + 1, sizeof *t.last), .in = calloc(a->count + 1, sizeof *t.in)};
+    attendance t = {
+        .a = a, .last = calloc(a->reader.names.count + 1, sizeof *t.last), .in = calloc(a->count + 1, sizeof *t.in)};
     bool good = t.last != NULL && t.in != NULL;
     for (size_t i = 0; good && i < a->count; i++) {
-        if (a->list[i].action.kind == BOIL_ACTION_LOAD)
+        action_group group = action_type_of(a->list[i].action.kind)->group;
+        if (group == ACTION_LOAD)
             go_in(&t, i);
-        else if (a->list[i].action.kind == BOIL_ACTION_LIFT)
+        else if (group == ACTION_LIFT)
             lift(&t, &a->list[i]);
     }
     free(t.last);
@@ -265,66 +271,53 @@ static bool attend(action_list *a)
     return good;
 }
 
-/* When an action and what it sets going are over. */
-static double ends(const action_planned *p)
+/* When an action and what it sets going are over. A load is lifted as slowly as it is lowered. */
+static double ends(const schedule_planned *p)
 {
-    switch (p->action.kind) {
-    case BOIL_ACTION_LOAD:
-        return (isinf(p->lifts_s) ? p->action.time_s : p->lifts_s) + p->action.is.load.lowering_s;
-    case BOIL_ACTION_WATER:
-        return p->action.time_s + p->action.is.water.over_s;
-    case BOIL_ACTION_SALTS:
-        return p->action.time_s + p->action.is.salts.over_s;
-    case BOIL_ACTION_LIQUID:
-        return p->action.time_s + p->action.is.liquid.over_s;
-    case BOIL_ACTION_LIFT:
-    case BOIL_ACTION_HEAT:
-    case BOIL_ACTION_MIXER:
-    case BOIL_ACTION_LID:
-    case BOIL_ACTION_EXHAUST:
-        break;
-    }
-    return p->action.time_s;
+    size_t takes_at = action_type_of(p->action.kind)->takes_at;
+    double takes_s = 0;
+    if (takes_at > 0)
+        memcpy(&takes_s, (const char *)&p->action + takes_at, sizeof takes_s);
+    return (isinf(p->lifts_s) ? p->action.time_s : p->lifts_s) + takes_s;
 }
 
-static double duration(const action_list *a)
+static double duration(const schedule_draft *a)
 {
     double last = 0;
     if (isfinite(a->end_s))
         return a->end_s;
     for (size_t i = 0; i < a->count; i++)
         last = fmax(last, ends(&a->list[i]));
-    return fmin(last + REST_AFTER_LAST_ACTION_S, ACTIONS_LATEST_S);
+    return fmin(last + REST_AFTER_LAST_ACTION_S, SCHEDULE_LATEST_S);
 }
 
-static bool hand_over(action_list *a, scenario *out)
+static bool hand_over(schedule_draft *a, boil_schedule *schedule, schedule_wording *w)
 {
-    out->words = calloc(a->line_count + 1, sizeof *out->words);
-    out->action_words_at = calloc(a->count + 1, sizeof *out->action_words_at);
-    if (out->words == NULL || out->action_words_at == NULL)
+    w->lines = calloc(a->line_count + 1, sizeof *w->lines);
+    w->line_of = calloc(a->count + 1, sizeof *w->line_of);
+    if (w->lines == NULL || w->line_of == NULL)
         return false;
     for (size_t i = 0; i < a->line_count; i++) {
-        memcpy(out->words[i].words, a->lines[i].words, sizeof out->words[i].words);
-        out->words[i].line = a->lines[i].place.line;
+        memcpy(w->lines[i].words, a->lines[i].words, sizeof w->lines[i].words);
+        w->lines[i].line = a->lines[i].place.line;
     }
-    out->said_count = a->line_count;
+    w->lines_count = a->line_count;
     for (size_t i = 0; i < a->count; i++) {
-        out->action_words_at[i] = a->list[i].line;
-        if (boil_schedule_add(&out->schedule, &a->list[i].action) != BOIL_OK)
+        w->line_of[i] = a->list[i].line;
+        if (boil_schedule_add(schedule, &a->list[i].action) != BOIL_OK)
             return false;
     }
-    out->names = a->names;
-    out->name_count = a->name_count;
-    a->names = NULL;
-    a->name_count = 0;
+    w->names = a->reader.names.list;
+    w->names_count = a->reader.names.count;
+    a->reader.names = (load_names){0};
     return true;
 }
 
-void actions_finish(action_list *a, scenario *out, messages *m)
+bool schedule_finish(schedule_draft *a, boil_schedule *schedule, schedule_wording *w)
 {
+    *w = (schedule_wording){0};
     order(a);
     bool good = attend(a);
-    boil_schedule_init(&out->schedule, duration(a));
-    if (!good || !hand_over(a, out))
-        m->lost = true;
+    boil_schedule_init(schedule, duration(a));
+    return good && hand_over(a, schedule, w);
 }

@@ -1,53 +1,58 @@
-/* scenario/schedule.h -- the run sheet: what is done, and when.
+/* scenario/schedule.h -- what is done, and when.
 
    An action is read against the finished plant (water and parts are as warm as the room unless they say so); once all are
    read, "every" is unrolled, the actions are put in order, and the comings and goings of named loads are checked. */
 #ifndef SCENARIO_SCHEDULE_H
 #define SCENARIO_SCHEDULE_H
 
-#include "scenario/scenario.h"
+#include "actions/action.h"
 
 /* All repetitions of all "every" together. */
-#define ACTIONS_MAX 100000.0
+#define SCHEDULE_ACTIONS_MAX 100000.0
 /* No action is later, and no shift longer: 14 days. */
-#define ACTIONS_LATEST_S (14 * 86400.0)
-#define ACTIONS_NAMES_MAX 1000
+#define SCHEDULE_LATEST_S (14 * 86400.0)
 
+/* An action as the person wrote it; one of "every" stands for many. */
 typedef struct {
-    cursor place;  /* of its doing */
-    bool reported; /* one complaint about the order of events is enough for an "every" */
-    char words[sizeof(((scenario_words *)NULL)->words)];
-} action_line;
+    char words[sizeof(((action_line *)NULL)->words)];
+    size_t line; /* in the scenario, or in its run sheet */
+} schedule_line;
+
+/* The words for the actions of a schedule. */
+typedef struct {
+    schedule_line *lines;
+    size_t lines_count;
+    size_t *line_of; /* schedule.actions[i] came of lines[line_of[i]] */
+    char **names;    /* of loads: boil_action.name n is names[n - 1] */
+    size_t names_count;
+} schedule_wording;
+
+void schedule_wording_free(schedule_wording *w);
 
 typedef struct {
     boil_action action;
     size_t line;    /* index of its action_line */
     double lifts_s; /* a load: when its lifting begins; infinity: never */
-} action_planned;
+} schedule_planned;
 
 typedef struct {
-    const boil_plant *plant;
-    bool bath_known; /* whether the plant was read without a mistake; if not, nothing is asked of its bath */
-    boil_initial_state bath;
+    action_reader reader;
     double end_s; /* of the shift; infinity: 30 min after the last action */
     action_line *lines;
     size_t line_count, line_capacity;
-    action_planned *list;
+    schedule_planned *list;
     size_t count, capacity;
-    char **names;
-    size_t name_count, name_capacity;
-    /* By number of the name: a load is so named; one so named has a mistake, so that nothing is said about its lift. */
-    bool loaded[ACTIONS_NAMES_MAX + 1], broken[ACTIONS_NAMES_MAX + 1];
-} action_list;
+} schedule_draft;
 
 /* plant_good: the plant was read without a mistake. */
-action_list actions_begin(const boil_plant *plant, bool plant_good, double end_s);
-void actions_free(action_list *a);
+schedule_draft schedule_begin(const boil_plant *plant, bool plant_good, double end_s);
+void schedule_draft_free(schedule_draft *d);
 
 /* Reads one action: "when doing" on one cursor, or the time and the doing on two (the cells of a run sheet). */
-void actions_read(action_list *a, cursor *when, cursor *doing);
+void schedule_read(schedule_draft *d, cursor *when, cursor *doing);
 
-/* Orders and checks all, and hands them to the scenario with the duration. */
-void actions_finish(action_list *a, scenario *out, messages *m);
+/* Orders and checks all, and hands them over with the duration. False when memory is refused; both must be freed either
+   way. */
+bool schedule_finish(schedule_draft *d, boil_schedule *schedule, schedule_wording *w);
 
 #endif

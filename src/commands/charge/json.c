@@ -1,14 +1,12 @@
+#include "actions/action_table.h"
 #include "base/json_table.h"
 #include "commands/charge/output.h"
 #include "describe/document.h"
 
-static const char *const kinds[] = {
-    [BOIL_ACTION_WATER] = "water", [BOIL_ACTION_SALTS] = "salts", [BOIL_ACTION_LIQUID] = "liquid"};
-
 /* clang-format off */
 #define RECORD boil_charge_step
 const field charge_step_fields[] = {
-    WORD("kind", kind, kinds, "what goes in"),
+    WORD("kind", kind, action_addition_words, "what goes in"),
     SAME(mass_kg, "how much of it"),
     SAME(start_s, "when its pour begins, from the start of filling"),
     SAME(over_s, "how long it is poured"),

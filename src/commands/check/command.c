@@ -1,3 +1,4 @@
+#include "actions/action_table.h"
 #include "base/program.h"
 #include "base/text.h"
 #include "cli/command_scenario.h"
@@ -5,29 +6,31 @@
 #include "describe/listing.h"
 #include "describe/report.h"
 
-static size_t actions_of(const scenario *s, boil_action_kind kind)
+static size_t actions_of(const scenario *s, const action_type *type)
 {
     size_t n = 0;
     for (size_t i = 0; i < s->schedule.count; i++)
-        n += s->schedule.actions[i].kind == kind;
+        n += action_type_of(s->schedule.actions[i].kind) == type;
     return n;
 }
 
 /* ", 2 of salts", where there are any. */
-static void others(const scenario *s, boil_action_kind kind, const char *what)
+static void others(const scenario *s)
 {
-    size_t n = actions_of(s, kind);
-    if (n > 0)
-        printf(", %zu of %s", n, what);
+    const action_type *type;
+    for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++) {
+        size_t n = actions_of(s, type);
+        if (type->group == ACTION_ADDITION && type != &action_water && n > 0)
+            printf(", %zu of %s", n, type->keyword);
+    }
 }
 
 static void answer(const scenario *s)
 {
     printf("%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
-           format_count(actions_of(s, BOIL_ACTION_LOAD), "load", "loads").text,
-           format_count(actions_of(s, BOIL_ACTION_WATER), "addition", "additions").text);
-    others(s, BOIL_ACTION_SALTS, "salts");
-    others(s, BOIL_ACTION_LIQUID, "liquid");
+           format_count(actions_of(s, &action_load), "load", "loads").text,
+           format_count(actions_of(s, &action_water), "addition", "additions").text);
+    others(s);
     printf(" in %s from %s\n\n", format_duration(s->schedule.duration_s).text, format_clock(s->start_s, 0).text);
     listing_print(s, stdout);
     putchar('\n');

@@ -63,7 +63,7 @@ static bool same_action(const scenario *s, size_t i, const scenario *t, size_t j
     const boil_action *a = &s->schedule.actions[i], *b = &t->schedule.actions[j];
     if (a->kind != b->kind)
         return false;
-    if (a->kind == BOIL_ACTION_LOAD && !same_load(&a->is.load, &b->is.load))
+    if (action_load_of(a) != NULL && !same_load(&a->is.load, &b->is.load))
         return false;
     scenario as_a = *t; /* clock times in words count from the same start */
     as_a.start_s = s->start_s;

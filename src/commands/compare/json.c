@@ -6,7 +6,6 @@
 #include "describe/document.h"
 #include "describe/setting_words.h"
 #include "describe/verdict.h"
-#include "scenario/action_name.h"
 #include "scenario/action_words.h"
 
 /* The two sides --------------------------------------------------------------------------------------------------- */
@@ -52,7 +51,7 @@ typedef struct {
     const char *only_in;
     double time_s;
     action_name name;
-    action_words details;
+    action_text details;
 } action;
 
 /* clang-format off */

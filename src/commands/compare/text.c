@@ -80,7 +80,7 @@ static bool settings(const compare_answer *c, unit_system s, FILE *to)
 static void action(const compare_action *x, unit_system s, FILE *to)
 {
     char text[700];
-    action_words details = action_details(x->of, x->action, s == UNITS_US ? ACTION_US : ACTION_SI);
+    action_text details = action_details(x->of, x->action, s == UNITS_US ? ACTION_US : ACTION_SI);
     snprintf(text, sizeof text, "%s%s%s", action_name_of(x->of, x->action).text, details.text[0] != '\0' ? ", " : "",
              details.text);
     int used = fprintf(to, " only %s %8s ", x->in_a ? "A" : "B",

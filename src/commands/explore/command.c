@@ -11,7 +11,7 @@
 #include "cli/plot.h"
 #include "commands/explore/output.h"
 #include "commands/explore/run.h"
-#include "scenario/action_name.h"
+#include "scenario/action_words.h"
 
 enum { GRID, SAMPLES, SEED, THREADS, SHARD, MERGE, CSV, PLOT, UNITS, JSON, OPTIONS };
 
@@ -116,7 +116,7 @@ static size_t points_for(unsigned long samples)
 static void add_loads(explore_answer *s, const scenario *c)
 {
     for (size_t i = 0; i < c->schedule.count && s->load_count < EXPLORE_LOADS_MAX; i++) {
-        if (c->schedule.actions[i].kind != BOIL_ACTION_LOAD)
+        if (action_load_of(&c->schedule.actions[i]) == NULL)
             continue;
         explore_load *l = &s->loads[s->load_count++];
         l->time_s = c->schedule.actions[i].time_s;

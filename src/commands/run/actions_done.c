@@ -14,9 +14,10 @@ static double badness(const outcome_line *l)
 /* One that was lifted before its time has its lifting among the actions. */
 static bool lifts_itself(const boil_action *a, const boil_load_result *r)
 {
-    if (a->kind != BOIL_ACTION_LOAD || !isfinite(a->is.load.immersed_s))
+    const boil_load *l = action_load_of(a);
+    if (l == NULL || !isfinite(l->immersed_s))
         return false;
-    return r == NULL || !(r->lifted_s < a->time_s + a->is.load.immersed_s - 1e-6);
+    return r == NULL || !(r->lifted_s < a->time_s + l->immersed_s - 1e-6);
 }
 
 static size_t list_all(const outcome *o, const outcome_line *lines, size_t lines_count, run_action *list)
@@ -60,9 +61,9 @@ static void join(run_action *first, const run_action *again)
    refused. */
 static size_t group(const scenario *s, run_action *list, size_t count)
 {
-    size_t *place = calloc(2 * s->said_count + 1, sizeof *place), kept = 0;
+    size_t *place = calloc(2 * s->wording.lines_count + 1, sizeof *place), kept = 0;
     for (size_t i = 0; place != NULL && i < count; i++) {
-        size_t *at = &place[2 * s->action_words_at[list[i].action] + list[i].lifting];
+        size_t *at = &place[2 * s->wording.line_of[list[i].action] + list[i].lifting];
         if (*at > 0) {
             join(&list[*at - 1], &list[i]);
             continue;

@@ -1,3 +1,4 @@
+#include "actions/action_table.h"
 #include "base/json_table.h"
 #include "commands/run/output.h"
 #include "describe/document.h"
@@ -7,9 +8,6 @@
 static const char *const causes[] = {
     [BOIL_QUIET_START] = "start",   [BOIL_QUIET_LOAD] = "load",     [BOIL_QUIET_WATER] = "water", [BOIL_QUIET_HEAT] = "heat",
     [BOIL_QUIET_LOSSES] = "losses", [BOIL_QUIET_LIQUID] = "liquid", [BOIL_QUIET_SALTS] = "salts"};
-
-static const char *const additions[] = {
-    [BOIL_ACTION_WATER] = "water", [BOIL_ACTION_SALTS] = "salts", [BOIL_ACTION_LIQUID] = "liquid"};
 
 static const char *const units[] = {[BOIL_UNIT_TIME] = "s",         [BOIL_UNIT_LENGTH] = "m",      [BOIL_UNIT_MASS] = "kg",
                                     [BOIL_UNIT_MASS_FLOW] = "kg/s", [BOIL_UNIT_TEMPERATURE] = "K", [BOIL_UNIT_DIFFERENCE] = "K",
@@ -43,7 +41,7 @@ static const field load[] = {
 #define RECORD boil_addition_result
 static const field addition[] = {
     SAME(time_s, "when its pour begins, from the start"),
-    WORD("kind", kind, additions, "what goes in"),
+    WORD("kind", kind, action_addition_words, "what goes in"),
     SAME(mass_kg, "how much of it"),
     SAME(over_s, "how long it is poured"),
     BOOL("was_quiet", was_quiet, "the bath did not boil at some moment of the pour"),

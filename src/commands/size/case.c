@@ -21,7 +21,7 @@ boil_load size_case_plate(const scenario *s, const quantity *heaviness, double t
 static const boil_action *first_load(const boil_schedule *s)
 {
     for (size_t i = 0; i < s->count; i++)
-        if (s->actions[i].kind == BOIL_ACTION_LOAD)
+        if (action_load_of(&s->actions[i]) != NULL)
             return &s->actions[i];
     return NULL;
 }
@@ -65,7 +65,7 @@ action_name size_case_words(const size_case *c, unit_system system, size_t load)
 {
     size_t seen = 0;
     for (size_t i = 0; !c->one_load && i < c->schedule.count; i++)
-        if (c->schedule.actions[i].kind == BOIL_ACTION_LOAD && seen++ == load)
+        if (action_load_of(&c->schedule.actions[i]) != NULL && seen++ == load)
             return action_name_of(c->scenario, i);
     return plate_words(&c->load, system);
 }

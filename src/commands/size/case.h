@@ -4,7 +4,7 @@
 
 #include "base/format.h"
 #include "reading/quantity.h"
-#include "scenario/action_name.h"
+#include "scenario/action_words.h"
 
 typedef struct {
     const scenario *scenario;

@@ -29,7 +29,7 @@ static void heaviest_lines(const writing *w, double times)
     fprintf(w->to, "\n %8s  %-44s %12s\n", "time", "load", "at most");
     for (size_t i = 0; i < c->schedule.count; i++) {
         const boil_action *a = &c->schedule.actions[i];
-        if (a->kind != BOIL_ACTION_LOAD)
+        if (action_load_of(a) == NULL)
             continue;
         fprintf(w->to, " %8s  %s %12s\n", format_clock(c->one_load ? 0 : c->scenario->start_s, a->time_s).text,
                 text_fitted(size_case_words(c, w->system, load++).text, 44).text,

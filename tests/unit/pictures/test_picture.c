@@ -8,11 +8,11 @@
 #include <unistd.h>
 
 #include "commands/run/output.h"
+#include "describe/trace.h"
 #include "pictures/picture.h"
 #include "pictures/picture_actions.h"
 #include "pictures/picture_frame.h"
 #include "pictures/picture_marks.h"
-#include "describe/trace.h"
 #include "support/printed.h"
 
 static void assert_text(const char *text, const char *want)
@@ -72,7 +72,7 @@ static void bars_hold_what_fits(void **state)
     carry_out(&c, "scenarios/water-while-quiet.bath", 0);
     bar *bars = picture_bars(&c.o, 100, &n);
     assert_int_equal(n, 2);
-    assert_true(bars[0].kind == BAR_LOAD && bars[1].kind == BAR_WATER);
+    assert_true(bars[0].kind == ACTION_LANE_LOADS && bars[1].kind == ACTION_LANE_WATER);
     assert_string_equal(bars[0].words.text, "42 lb of 1/4 in plate");
     assert_close(bars[0].from_s, 300, 0, 1e-6);
     assert_close(bars[1].to_s, 380, 0, 1e-6);

@@ -193,7 +193,7 @@ static void the_plant_is_in_si(void **state)
 static const boil_action *action_worded(const scenario *s, const char *words, size_t skip)
 {
     for (size_t i = 0; i < s->schedule.count; i++)
-        if (strcmp(s->words[s->action_words_at[i]].words, words) == 0 && skip-- == 0)
+        if (strcmp(s->wording.lines[s->wording.line_of[i]].words, words) == 0 && skip-- == 0)
             return &s->schedule.actions[i];
     fail_msg("nobody said '%s'", words);
     return NULL;
@@ -547,11 +547,11 @@ static void actions_are_in_order(void **state)
     assert_int_equal(s.schedule.actions[2].kind, BOIL_ACTION_WATER); /* file order at equal times */
     assert_int_equal(s.schedule.actions[3].kind, BOIL_ACTION_HEAT);
     assert_close(s.schedule.actions[3].is.dial, 0.5, 0, 0);
-    assert_int_equal(s.name_count, 2);
+    assert_int_equal(s.wording.names_count, 2);
     assert_int_equal(s.schedule.actions[10].name, action_worded(&s, "3 kg of 1 1/4 in tube (B)", 0)->name);
-    assert_string_equal(s.names[s.schedule.actions[10].name - 1], "B");
+    assert_string_equal(s.wording.names[s.schedule.actions[10].name - 1], "B");
     assert_int_equal(s.schedule.actions[11].name, 0);
-    assert_int_equal(s.words[s.action_words_at[11]].line, 46);
+    assert_int_equal(s.wording.lines[s.wording.line_of[11]].line, 46);
     forget(&s, &m);
 }
 
@@ -782,7 +782,7 @@ static void names_come_and_go(void **state)
     read_good(SCHEDULE "0:00 load 1 lb, bar 1 in, as A\n0:10 lift a\n0:11 load 1 lb, bar 1 in, as a\n0:12 lift\n"
                        "0:13 load 1 lb, bar 1 in, as a, for 2 min\n0:20 load 1 lb, bar 1 in, as a\n",
               &s, &m);
-    assert_int_equal(s.name_count, 1);
+    assert_int_equal(s.wording.names_count, 1);
     forget(&s, &m);
 }
 
@@ -809,8 +809,8 @@ static void a_run_sheet_is_read(void **state)
     write_file(sheet_path, sheet, sizeof sheet - 1);
     read_good("schedule = sheet.csv\n" PLANT, &s, &m);
     assert_int_equal(s.schedule.count, 5);
-    assert_string_equal(s.words[s.action_words_at[0]].words, "100 lb of 1/4 in plate (A)");
-    assert_int_equal(s.words[s.action_words_at[1]].line, 5);
+    assert_string_equal(s.wording.lines[s.wording.line_of[0]].words, "100 lb of 1/4 in plate (A)");
+    assert_int_equal(s.wording.lines[s.wording.line_of[1]].line, 5);
     assert_close(s.schedule.duration_s, (40 + 4 + 30) * 60, 0, 0);
     forget(&s, &m);
     static const char bad[] = "time,act\n0:05,\"load 1 lb\n0:06 heat on\n0:10,\"heat\" on\n5,heat on\n";
@@ -936,7 +936,8 @@ static void check_outcome(const scenario *s, const messages *m, int outcome)
     for (size_t i = 0; i < s->schedule.count; i++) {
         const boil_action *a = &s->schedule.actions[i];
         assert_true(a->time_s >= (i > 0 ? a[-1].time_s : 0) && a->time_s <= s->schedule.duration_s);
-        assert_true(a->name >= 0 && (size_t)a->name <= s->name_count && s->action_words_at[i] < s->said_count);
+        assert_true(a->name >= 0 && (size_t)a->name <= s->wording.names_count &&
+                    s->wording.line_of[i] < s->wording.lines_count);
         if (a->kind == BOIL_ACTION_LOAD)
             assert_null(boil_load_problem(&a->is.load));
         if (a->kind == BOIL_ACTION_SALTS)

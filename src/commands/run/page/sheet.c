@@ -10,7 +10,7 @@
 static void caution(html *h, const outcome *o, const run_action *r)
 {
     boil_severity severity;
-    const char *warning = run_action_warning(r, &severity);
+    const char *warning = run_action_warning(o, r, &severity);
     html_open(h, "td", NULL);
     if (warning != NULL) {
         html_open(h, "p", NULL);
@@ -25,7 +25,7 @@ static void caution(html *h, const outcome *o, const run_action *r)
 
 static void order_row(html *h, const outcome *o, const run_action *r, unit_system s)
 {
-    run_action_words details = run_action_details(o, r, s);
+    action_text details = run_action_details(o, r, s);
     html_open(h, "tr", NULL);
     html_open(h, "td", NULL);
     html_element(h, "span", "class=\"tick\"", "%s", "");

@@ -1,0 +1,20 @@
+/* actions/load_shape.h -- the shape of a load and its size: "plate 1/4 in", "tube 1 in wall 2 mm". */
+#ifndef ACTIONS_LOAD_SHAPE_H
+#define ACTIONS_LOAD_SHAPE_H
+
+#include "case/load.h"
+#include "reading/quantity.h"
+
+typedef struct {
+    const char *words;
+    const char *size; /* what its size measures */
+    boil_shape shape;
+} load_shape;
+
+const load_shape *load_shape_listed(size_t index); /* for the manual; NULL beyond the last */
+
+/* Reads it, to the end of the cursor, into shape and sizes of `l`; `word` and `size` as written, for reports. False, with a
+   message, otherwise. */
+bool load_shape_read(cursor *part, boil_load *l, const char **word, quantity *size);
+
+#endif
