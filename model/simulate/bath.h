@@ -83,6 +83,7 @@ typedef struct {
     bool lowering, lifting;        /* in this stretch; set between steps, so that no step sees a rate jump */
     size_t at;                     /* its unknowns begin at y[BOIL_STATE_FIXED + at] */
     size_t load;                   /* number of the load it belongs to */
+    int name;                      /* of that load, as in its action; 0: none */
 } boil_bath_body;
 
 /* A stream at a constant rate; it flows while it is in the bath's list. */

@@ -88,6 +88,7 @@ int boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const 
                                        .hot_s = NEVER,
                                        .lifted_s = NEVER,
                                        .level_max_m = v->levels.upper_m};
+    h->summary.rinse_added_kg += boil_load_rinse(load);
     return BOIL_OK;
 }
 

@@ -6,8 +6,8 @@
 
 #include "base/boil.h"
 #include "base/grow.h"
-#include "case/drag_out.h"
 #include "properties/water.h"
+#include "simulate/actions.h"
 #include "simulate/integrator.h"
 #include "simulate/modes.h"
 #include "simulate/recorder.h"
@@ -40,9 +40,7 @@ typedef struct {
     double evaluated_t;
     boil_rates_view view;
     size_t next_action;
-    double salts_start_kg[BOIL_SALTS], water_start_kg, energy_start_J, rinse_kg;
-    int *names; /* of each load, by its number */
-    size_t names_capacity;
+    double salts_start_kg[BOIL_SALTS], water_start_kg, energy_start_J;
     boil_valve_move *moves; /* what the valve was told and has not done yet, in order of time */
     size_t moves_count, moves_capacity;
     double next_period_s; /* of a time-proportioned valve */
@@ -201,171 +199,31 @@ static int restart(running *r)
 
 /* Actions ----------------------------------------------------------------------------------------------------------- */
 
-static int add_feed(running *r, const boil_bath_feed *feed)
+/* Bodies that have just gone in, behind the others, get their unknowns. */
+static int begin_bodies(running *r)
 {
-    boil_bath *b = &r->bath;
-    if (!(feed->rate_kg_s > 0))
-        return BOIL_OK;
-    boil_bath_feed *list = boil_array_reserve(b->feeds, &b->feeds_capacity, b->feeds_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    b->feeds = list;
-    list[b->feeds_count++] = *feed;
-    if (feed->kind == BOIL_FEED_WATER)
-        boil_bath_begin_layer(b, feed->start_s, feed->enthalpy_J_kg);
-    return BOIL_OK;
-}
-
-static int add_water(running *r, double over, double mass, double temperature)
-{
-    boil_bath_feed f = {.kind = BOIL_FEED_WATER,
-                        .start_s = r->t,
-                        .end_s = r->t + over,
-                        .rate_kg_s = mass / over,
-                        .enthalpy_J_kg = boil_water_enthalpy(temperature)};
-    return add_feed(r, &f);
-}
-
-static int add_liquid(running *r, const boil_action_liquid *l)
-{
-    boil_mixture kilogram = boil_mixture_of(l->blend, l->salt_fraction);
-    boil_bath_feed f = {.kind = BOIL_FEED_LIQUID,
-                        .start_s = r->t,
-                        .end_s = r->t + l->over_s,
-                        .rate_kg_s = l->mass_kg / l->over_s,
-                        .enthalpy_J_kg = boil_solution_heat(&kilogram, l->temperature_K).enthalpy_J,
-                        .kilogram = kilogram};
-    return add_feed(r, &f);
-}
-
-static int add_salts(running *r, const boil_action_salts *a)
-{
-    boil_bath_feed f = {
-        .kind = BOIL_FEED_SALTS, .start_s = r->t, .end_s = r->t + a->over_s, .rate_kg_s = a->mass_kg / a->over_s};
-    for (int i = 0; i < BOIL_SALTS; i++) {
-        f.kilogram.salt[i] = a->blend[i];
-        f.enthalpy_J_kg += a->blend[i] * boil_salt_solid_enthalpy(i, a->temperature_K);
-    }
-    return add_feed(r, &f);
-}
-
-static int add_body(running *r, const boil_load *load, const boil_conduction_body *body, double displaced, double drag_out,
-                    size_t number)
-{
-    boil_bath *b = &r->bath;
-    if (!(body->mass_kg > 0))
-        return BOIL_OK;
-    boil_bath_body *list = boil_array_reserve(b->bodies, &b->bodies_capacity, b->bodies_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    b->bodies = list;
-    size_t at = r->unknowns - BOIL_STATE_FIXED;
-    int outcome = reserve_unknowns(r, r->unknowns + (size_t)body->unknowns);
-    if (outcome != BOIL_OK)
-        return outcome;
-    r->unknowns += (size_t)body->unknowns;
-    boil_conduction_init(body, load->temperature_K, r->y + BOIL_STATE_FIXED + at);
-    double lift = r->t + load->immersed_s;
-    list[b->bodies_count++] = (boil_bath_body){.body = *body,
-                                               .coefficient_W_m2K = load->coefficient_W_m2K,
-                                               .displaced_m3 = displaced,
-                                               .drag_out_kg = drag_out,
-                                               .entry_K = load->temperature_K,
-                                               .in_start_s = r->t,
-                                               .in_end_s = r->t + load->lowering_s,
-                                               .out_start_s = lift,
-                                               .out_end_s = lift + load->lowering_s,
-                                               .at = at,
-                                               .load = number};
-    return BOIL_OK;
-}
-
-static int load_enters(running *r, const boil_action *a)
-{
-    const boil_load *l = &a->is.load;
-    size_t number;
-    int outcome = boil_recorder_load(&r->record, r->t, l, &r->bath, &r->view, &number);
-    if (outcome != BOIL_OK)
-        return outcome;
-    int *names = boil_array_reserve(r->names, &r->names_capacity, number, sizeof *names);
-    if (!names)
-        return BOIL_NO_MEMORY;
-    r->names = names;
-    names[number] = a->name;
-    boil_conduction_body parts = boil_load_parts(l), basket = boil_load_basket(l);
-    double basket_m3 = basket.mass_kg / l->metal.density_kg_m3;
-    const boil_transport *x = &r->plant.transport;
-    double drag_out = boil_drag_out(l, x->viscosity_Pa_s, r->view.solution.density_kg_m3, x->surface_tension_N_m);
-    outcome = add_body(r, l, &parts, boil_load_displaced(l) - basket_m3, drag_out, number);
-    if (outcome == BOIL_OK)
-        outcome = add_body(r, l, &basket, basket_m3, 0, number);
-    double rinse = boil_load_rinse(l);
-    r->rinse_kg += rinse;
-    if (outcome == BOIL_OK)
-        outcome = add_water(r, l->lowering_s, rinse, fmin(fmax(l->temperature_K, 273.15), r->bath.air.saturation_K));
-    return outcome;
-}
-
-/* Begin to lift the loads of a name; 0 lifts all. */
-static void lift(running *r, int name)
-{
+    size_t at = 0;
     for (size_t i = 0; i < r->bath.bodies_count; i++) {
         boil_bath_body *o = &r->bath.bodies[i];
-        if ((name != 0 && r->names[o->load] != name) || o->out_start_s <= r->t)
+        size_t begin = BOIL_STATE_FIXED + at;
+        at += (size_t)o->body.unknowns;
+        if (begin < r->unknowns)
             continue;
-        double takes = o->in_end_s - o->in_start_s;
-        o->out_start_s = fmax(r->t, o->in_end_s);
-        o->out_end_s = o->out_start_s + takes;
+        int outcome = reserve_unknowns(r, BOIL_STATE_FIXED + at);
+        if (outcome != BOIL_OK)
+            return outcome;
+        o->at = begin - BOIL_STATE_FIXED;
+        boil_conduction_init(&o->body, o->entry_K, r->y + begin);
+        r->unknowns = BOIL_STATE_FIXED + at;
     }
-}
-
-static int begin_addition(running *r, boil_action_kind kind, double mass, double over)
-{
-    return boil_recorder_addition(&r->record, r->t, kind, mass, over, &r->bath, &r->view);
-}
-
-static int carry_out_addition(running *r, const boil_action *a)
-{
-    int outcome;
-    switch (a->kind) {
-    case BOIL_ACTION_WATER:
-        outcome = begin_addition(r, a->kind, a->is.water.mass_kg, a->is.water.over_s);
-        return outcome ? outcome : add_water(r, a->is.water.over_s, a->is.water.mass_kg, a->is.water.temperature_K);
-    case BOIL_ACTION_LIQUID:
-        outcome = begin_addition(r, a->kind, a->is.liquid.mass_kg, a->is.liquid.over_s);
-        return outcome ? outcome : add_liquid(r, &a->is.liquid);
-    default:
-        outcome = begin_addition(r, a->kind, a->is.salts.mass_kg, a->is.salts.over_s);
-        return outcome ? outcome : add_salts(r, &a->is.salts);
-    }
+    return BOIL_OK;
 }
 
 static int carry_out(running *r, const boil_action *a)
 {
-    switch (a->kind) {
-    case BOIL_ACTION_LOAD:
-        return load_enters(r, a);
-    case BOIL_ACTION_LIFT:
-        lift(r, a->name);
-        break;
-    case BOIL_ACTION_WATER:
-    case BOIL_ACTION_LIQUID:
-    case BOIL_ACTION_SALTS:
-        return carry_out_addition(r, a);
-    case BOIL_ACTION_HEAT:
-        r->bath.dial = a->is.dial;
-        break;
-    case BOIL_ACTION_MIXER:
-        r->bath.mixer_on = a->is.on;
-        break;
-    case BOIL_ACTION_LID:
-        r->bath.lid_on = a->is.on;
-        break;
-    case BOIL_ACTION_EXHAUST:
-        r->bath.ambient.draught_m_s = a->is.on ? r->plant.ambient.draught_m_s : r->plant.fittings.still_draught_m_s;
-        break;
-    }
-    return BOIL_OK;
+    boil_actions_moment m = {.time_s = r->t, .bath = &r->bath, .recorder = &r->record, .view = &r->view};
+    int outcome = boil_actions_apply(a, &m);
+    return outcome == BOIL_OK ? begin_bodies(r) : outcome;
 }
 
 /* Automatic water ------------------------------------------------------------------------------------------------- */
@@ -679,9 +537,8 @@ static int finish(running *r)
             return outcome;
     }
     boil_recorder_end(&r->record, r->t, &r->bath, r->y, &r->view);
-    r->history->summary.rinse_added_kg = r->rinse_kg;
-    double by_hand =
-        r->y[BOIL_STATE_TOTAL_WATER_IN] - r->y[BOIL_STATE_TOTAL_VALVE] - r->y[BOIL_STATE_TOTAL_CONDENSATE] - r->rinse_kg;
+    double by_hand = r->y[BOIL_STATE_TOTAL_WATER_IN] - r->y[BOIL_STATE_TOTAL_VALVE] - r->y[BOIL_STATE_TOTAL_CONDENSATE] -
+                     r->history->summary.rinse_added_kg;
     r->history->summary.water_added_kg = fmax(0, by_hand); /* a difference of sums: rounding may leave it below zero */
     balance(r);
     return BOIL_OK;
@@ -695,7 +552,6 @@ static void running_free(running *r)
     double *all[] = {r->y, r->y_before, r->rates, r->rates_before, r->size, r->evaluated_y};
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
         free(all[i]);
-    free(r->names);
     free(r->moves);
 }
 

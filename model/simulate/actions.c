@@ -1,0 +1,164 @@
+#include "simulate/actions.h"
+
+#include <math.h>
+
+#include "base/boil.h"
+#include "base/grow.h"
+#include "case/drag_out.h"
+#include "properties/water.h"
+
+typedef boil_actions_moment moment;
+
+/* What is added ---------------------------------------------------------------------------------------------------- */
+
+/* From now on, `mass_kg` over a time. */
+static int add_feed(const moment *m, boil_bath_feed feed, double mass_kg, double over_s)
+{
+    boil_bath *b = m->bath;
+    feed.start_s = m->time_s;
+    feed.end_s = m->time_s + over_s;
+    feed.rate_kg_s = mass_kg / over_s;
+    if (!(feed.rate_kg_s > 0))
+        return BOIL_OK;
+    boil_bath_feed *list = boil_array_reserve(b->feeds, &b->feeds_capacity, b->feeds_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    b->feeds = list;
+    list[b->feeds_count++] = feed;
+    if (feed.kind == BOIL_FEED_WATER)
+        boil_bath_begin_layer(b, feed.start_s, feed.enthalpy_J_kg);
+    return BOIL_OK;
+}
+
+static int add_water(const moment *m, double mass_kg, double over_s, double temperature_K)
+{
+    boil_bath_feed f = {.kind = BOIL_FEED_WATER, .enthalpy_J_kg = boil_water_enthalpy(temperature_K)};
+    return add_feed(m, f, mass_kg, over_s);
+}
+
+static int record(const moment *m, boil_action_kind kind, double mass_kg, double over_s)
+{
+    return boil_recorder_addition(m->recorder, m->time_s, kind, mass_kg, over_s, m->bath, m->view);
+}
+
+static int water(const boil_action *a, const moment *m)
+{
+    const boil_action_water *w = &a->is.water;
+    int outcome = record(m, a->kind, w->mass_kg, w->over_s);
+    return outcome ? outcome : add_water(m, w->mass_kg, w->over_s, w->temperature_K);
+}
+
+static int liquid(const boil_action *a, const moment *m)
+{
+    const boil_action_liquid *l = &a->is.liquid;
+    boil_bath_feed f = {.kind = BOIL_FEED_LIQUID, .kilogram = boil_mixture_of(l->blend, l->salt_fraction)};
+    f.enthalpy_J_kg = boil_solution_heat(&f.kilogram, l->temperature_K).enthalpy_J;
+    int outcome = record(m, a->kind, l->mass_kg, l->over_s);
+    return outcome ? outcome : add_feed(m, f, l->mass_kg, l->over_s);
+}
+
+static int salts(const boil_action *a, const moment *m)
+{
+    const boil_action_salts *s = &a->is.salts;
+    boil_bath_feed f = {.kind = BOIL_FEED_SALTS};
+    for (int i = 0; i < BOIL_SALTS; i++) {
+        f.kilogram.salt[i] = s->blend[i];
+        f.enthalpy_J_kg += s->blend[i] * boil_salt_solid_enthalpy(i, s->temperature_K);
+    }
+    int outcome = record(m, a->kind, s->mass_kg, s->over_s);
+    return outcome ? outcome : add_feed(m, f, s->mass_kg, s->over_s);
+}
+
+/* Loads ------------------------------------------------------------------------------------------------------------ */
+
+static int add_body(const moment *m, const boil_action *a, boil_bath_body o)
+{
+    const boil_load *l = &a->is.load;
+    boil_bath *b = m->bath;
+    if (!(o.body.mass_kg > 0))
+        return BOIL_OK;
+    boil_bath_body *list = boil_array_reserve(b->bodies, &b->bodies_capacity, b->bodies_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    b->bodies = list;
+    o.name = a->name;
+    o.coefficient_W_m2K = l->coefficient_W_m2K;
+    o.entry_K = l->temperature_K;
+    o.in_start_s = m->time_s;
+    o.in_end_s = m->time_s + l->lowering_s;
+    o.out_start_s = m->time_s + l->immersed_s;
+    o.out_end_s = o.out_start_s + l->lowering_s;
+    list[b->bodies_count++] = o;
+    return BOIL_OK;
+}
+
+static int load(const boil_action *a, const moment *m)
+{
+    const boil_load *l = &a->is.load;
+    const boil_transport *x = &m->bath->plant->transport;
+    boil_bath_body parts = {.body = boil_load_parts(l)}, basket = {.body = boil_load_basket(l)};
+    basket.displaced_m3 = basket.body.mass_kg / l->metal.density_kg_m3;
+    parts.displaced_m3 = boil_load_displaced(l) - basket.displaced_m3;
+    parts.drag_out_kg = boil_drag_out(l, x->viscosity_Pa_s, m->view->solution.density_kg_m3, x->surface_tension_N_m);
+    int outcome = boil_recorder_load(m->recorder, m->time_s, l, m->bath, m->view, &parts.load);
+    basket.load = parts.load;
+    if (outcome == BOIL_OK)
+        outcome = add_body(m, a, parts);
+    if (outcome == BOIL_OK)
+        outcome = add_body(m, a, basket);
+    double rinse_K = fmin(fmax(l->temperature_K, 273.15), m->bath->air.saturation_K);
+    if (outcome == BOIL_OK)
+        outcome = add_water(m, boil_load_rinse(l), l->lowering_s, rinse_K);
+    return outcome;
+}
+
+/* Begin to lift the loads of a name; 0 lifts all. */
+static int lift(const boil_action *a, const moment *m)
+{
+    for (size_t i = 0; i < m->bath->bodies_count; i++) {
+        boil_bath_body *o = &m->bath->bodies[i];
+        if ((a->name != 0 && o->name != a->name) || o->out_start_s <= m->time_s)
+            continue;
+        double takes = o->in_end_s - o->in_start_s;
+        o->out_start_s = fmax(m->time_s, o->in_end_s);
+        o->out_end_s = o->out_start_s + takes;
+    }
+    return BOIL_OK;
+}
+
+/* What is switched ------------------------------------------------------------------------------------------------- */
+
+static int heat(const boil_action *a, const moment *m)
+{
+    m->bath->dial = a->is.dial;
+    return BOIL_OK;
+}
+
+static int mixer(const boil_action *a, const moment *m)
+{
+    m->bath->mixer_on = a->is.on;
+    return BOIL_OK;
+}
+
+static int lid(const boil_action *a, const moment *m)
+{
+    m->bath->lid_on = a->is.on;
+    return BOIL_OK;
+}
+
+static int exhaust(const boil_action *a, const moment *m)
+{
+    const boil_plant *p = m->bath->plant;
+    m->bath->ambient.draught_m_s = a->is.on ? p->ambient.draught_m_s : p->fittings.still_draught_m_s;
+    return BOIL_OK;
+}
+
+int boil_actions_apply(const boil_action *a, const boil_actions_moment *m)
+{
+    static int (*const apply[])(const boil_action *a, const moment *m) = {
+        [BOIL_ACTION_LOAD] = load,   [BOIL_ACTION_LIFT] = lift,     [BOIL_ACTION_WATER] = water,
+        [BOIL_ACTION_SALTS] = salts, [BOIL_ACTION_LIQUID] = liquid, [BOIL_ACTION_HEAT] = heat,
+        [BOIL_ACTION_MIXER] = mixer, [BOIL_ACTION_LID] = lid,       [BOIL_ACTION_EXHAUST] = exhaust,
+    };
+    return apply[a->kind](a, m);
+}

@@ -1,0 +1,22 @@
+/* simulate/actions.h -- what the actions of a schedule do to the bath, one function a kind. */
+#ifndef BOIL_SIMULATE_ACTIONS_H
+#define BOIL_SIMULATE_ACTIONS_H
+
+#include "case/schedule.h"
+#include "simulate/bath.h"
+#include "simulate/rates.h"
+#include "simulate/recorder.h"
+
+/* The bath at the moment of an action, and who is told of it. */
+typedef struct {
+    double time_s;
+    boil_bath *bath;
+    boil_recorder *recorder;
+    const boil_rates_view *view;
+} boil_actions_moment;
+
+/* Switches what is switched, begins feeds and lifting, and adds the bodies of a load behind those in the bath, as warm as they
+   come (entry_K) and without unknowns yet: the caller gives them theirs. BOIL_OK or BOIL_NO_MEMORY. */
+int boil_actions_apply(const boil_action *a, const boil_actions_moment *m);
+
+#endif
