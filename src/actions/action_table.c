@@ -26,6 +26,15 @@ const action_type *action_type_of(boil_action_kind kind)
     return types[kind];
 }
 
+double action_takes_s(const boil_action *a)
+{
+    size_t at = types[a->kind]->takes_at;
+    double s = 0;
+    if (at > 0)
+        memcpy(&s, (const char *)a + at, sizeof s);
+    return s;
+}
+
 const boil_load *action_load_of(const boil_action *a)
 {
     return types[a->kind]->group == ACTION_LOAD ? &a->is.load : NULL;

@@ -274,11 +274,7 @@ static bool attend(schedule_draft *a)
 /* When an action and what it sets going are over. A load is lifted as slowly as it is lowered. */
 static double ends(const schedule_planned *p)
 {
-    size_t takes_at = action_type_of(p->action.kind)->takes_at;
-    double takes_s = 0;
-    if (takes_at > 0)
-        memcpy(&takes_s, (const char *)&p->action + takes_at, sizeof takes_s);
-    return (isinf(p->lifts_s) ? p->action.time_s : p->lifts_s) + takes_s;
+    return (isinf(p->lifts_s) ? p->action.time_s : p->lifts_s) + action_takes_s(&p->action);
 }
 
 static double duration(const schedule_draft *a)
