@@ -169,7 +169,7 @@ static studied explore_of(const char *path, size_t points, int threads)
 
 static void studies(void)
 {
-    const char *shift_path = "scenarios/uncertain-shift.bath", *short_path = "tests/cli/uncertain.bath";
+    const char *shift_path = "scenarios/uncertain-shift.bath", *short_path = "tests/cli/baths/uncertain.bath";
     studied one = explore_of(shift_path, 4, 1), two = explore_of(shift_path, 4, 2);
     printf("a study of a shift of four hours and eight loads, runs a second\n");
     printf("one thread %.1f   two threads %.1f, %.2f times   10 000 on two in %.1f min\n", one.runs_s, two.runs_s,

@@ -1,5 +1,5 @@
 #!/bin/sh
-# Runs every tests/cli/COMMAND/NAME.sh with the program on the path, in an empty folder that holds copies of the scenarios, and
+# Runs every tests/cli/COMMAND/GROUP/NAME.sh with the program on the path, in an empty folder that holds copies of the scenarios, and
 # compares what it wrote and how it ended with NAME.stdout, NAME.stderr (missing: nothing) and NAME.exit (missing: 0).
 #     run_cli.sh PROGRAM            compares; the last line is "N passed, N failed"
 #     run_cli.sh --golden PROGRAM   rewrites what is expected; a person reads the difference
@@ -51,7 +51,7 @@ same() { # name, folder: shows each difference
 # Every other case, so that two processors share them. Leaves a line "passed" or "failed" for each.
 worker() { # 0 or 1
     number=0
-    for script in "$cases"/*/*.sh; do
+    for script in "$cases"/*/*/*.sh; do
         name=${script#"$cases"/}
         name=${name%.sh}
         number=$((number + 1))
@@ -79,5 +79,6 @@ cat "$work"/[01]/log
 [ $golden = yes ] && exit 0
 passed=$(cat "$work"/[01]/results | grep -c passed)
 failed=$(cat "$work"/[01]/results | grep -c failed)
+find "$cases" -name '*.sh' -not -path "$cases/*/*/*.sh" | sed 's,$,: belongs into tests/cli/COMMAND/GROUP,' >&2
 echo "$passed passed, $failed failed"
-[ "$failed" -eq 0 ] && [ "$passed" -eq "$(ls "$cases"/*/*.sh | wc -l)" ]
+[ "$failed" -eq 0 ] && [ "$passed" -eq "$(find "$cases" -name '*.sh' | wc -l)" ]

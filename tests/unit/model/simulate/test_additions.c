@@ -1,4 +1,4 @@
-/* unit/simulate/test_additions.c -- salts, liquid, drag-out, automatic water, coil, mixer, lid, exhaust, cooling: balances,
+/* Salts, liquid, drag-out, automatic water, coil, mixer, lid, exhaust, cooling: balances,
    closed forms, and order: more heat never hurts, more steel never helps. */
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_qrng.h>

@@ -108,7 +108,7 @@ static void batches_stay_below_the_boil(void **unused)
 }
 
 /* Isothermal heat and adiabatic end of the whole make-up from water at 25 degC, on the model's own scale of enthalpy, whose
-   heats of solution unit/properties/test_heat.c holds to published ones: about 669 kJ/kg and 119 degC, 385 and 97.5. */
+   heats of solution unit/model/properties/test_heat.c holds to published ones: about 669 kJ/kg and 119 degC, 385 and 97.5. */
 static void first_make_up_is_hot(void **unused)
 {
     (void)unused;
@@ -126,7 +126,7 @@ static void first_make_up_is_hot(void **unused)
 }
 
 /* What a charge of caustic sets free, kJ per mol of it, against the published integral heats of solution; the rows that a
-   tank can be filled to. Basis: as in unit/properties/test_heat.c. */
+   tank can be filled to. Basis: as in unit/model/properties/test_heat.c. */
 static void heat_is_the_published_one(void **unused)
 {
     (void)unused;

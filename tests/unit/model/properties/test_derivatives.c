@@ -59,7 +59,7 @@ static void boiling_slopes_balance(void **state)
 }
 
 /* In range, from the boil to 60 K below it; without the few strongest solutions for which (1) alone finds no root (see
-   unit/properties/test_solution.c). */
+   unit/model/properties/test_solution.c). */
 static void pressure_slope_is_the_derivative(void **state)
 {
     (void)state;

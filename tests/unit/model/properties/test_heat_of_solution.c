@@ -1,4 +1,4 @@
-/* Heat that dry salt gives to the bath or takes from it. NaOH's integral heats in water: unit/properties/test_heat.c. */
+/* Heat that dry salt gives to the bath or takes from it. NaOH's integral heats in water: unit/model/properties/test_heat.c. */
 #include "properties/naoh.h"
 #include "properties/water.h"
 #include "support/brine.h"

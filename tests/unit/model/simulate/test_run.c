@@ -1,4 +1,4 @@
-/* unit/simulate/test_run.c -- whole runs against sums a handbook would do by hand, and properties every run must have. The
+/* Whole runs against sums a handbook would do by hand, and properties every run must have. The
    expected figures of the pinned bath are worked out from energy balances with the same property tables, independently of the
    code. */
 #include <gsl/gsl_errno.h>

@@ -1,4 +1,4 @@
-/* unit/simulate/test_reference.c -- the run against an independent integration of the same equations: classical fourth-order
+/* The run against an independent integration of the same equations: classical fourth-order
    Runge-Kutta with fixed small steps and its own event search by bisection to 1e-9 s; no adaptive steps, no recorder. And the
    mutation that proves the energy balance can fail. */
 #include <gsl/gsl_errno.h>
