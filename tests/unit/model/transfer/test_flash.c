@@ -135,6 +135,20 @@ static void superheat_over_the_mixing_fraction(void **state)
         assert_close(boil_flash_superheat(&b, KELVIN(60), warm[i][0]), warm[i][1], 0, 0.1);
 }
 
+/* A partial mixture gives off steam just where it is above its boil, whatever the heat of dilution. */
+static void superheat_and_yield_agree(void **state)
+{
+    (void)state;
+    for (double factor = 0.89; factor < 1.1; factor += 0.055) {
+        boil_flash_bath b = bath(mixed, 0.512, 4);
+        b.dilution_factor = factor;
+        for (double phi = 0.31; phi < 0.99; phi += 0.02) {
+            const double over = boil_flash_superheat(&b, KELVIN(30), phi);
+            assert_true((boil_flash_yield_at(&b, KELVIN(30), phi) > 0) == (over > 0));
+        }
+    }
+}
+
 /* Cold water on a bath close to its boil, where a curve clipped at nothing would lead a search astray. */
 static void narrow_maxima_are_found(void **state)
 {
@@ -233,6 +247,7 @@ int main(void)
         cmocka_unit_test(heat_of_dilution_is_a_range),
         cmocka_unit_test(partial_mixtures_are_superheated),
         cmocka_unit_test(superheat_over_the_mixing_fraction),
+        cmocka_unit_test(superheat_and_yield_agree),
         cmocka_unit_test(narrow_maxima_are_found),
         cmocka_unit_test(search_finds_the_largest),
         cmocka_unit_test(second_calculation),

@@ -55,6 +55,9 @@ static void old_layer(void **state)
             assert_true(boil_interface_conductance(&water, &bath, paths[i], t + 0.5) <= now);
         }
     }
+    /* 1482 W/m2K within the first 0.1 s, 469 sqrt(1 s/t) after. */
+    assert_close(boil_interface_conductance(&water, &bath, BOIL_INTERFACE_PATH_LIKELY, 0), 468.7 * sqrt(10), 1e-3, 0);
+    assert_close(boil_interface_conductance(&water, &bath, BOIL_INTERFACE_PATH_LIKELY, 0.15), 468.7 / sqrt(0.15), 1e-3, 0);
     assert_true(boil_interface_conductance(&water, &bath, BOIL_INTERFACE_PATH_LIKELY, 1) > 0.65 / BOIL_INTERFACE_PATH_LIKELY);
 }
 

@@ -132,6 +132,9 @@ static void both_conditions_must_hold(void **state)
     assert_true(boil_overflow_possible(&p, 0.2, -0.01, 0.1));
     assert_false(boil_overflow_possible(&p, 0.2, 0.01, 0.1));  /* freeboard left */
     assert_false(boil_overflow_possible(&p, 0.2, -0.01, 100)); /* too slow */
+    /* 0.2 kg surge at 0.44 kg/s by C 1, at 1.45 by C 0.3, which rules. */
+    assert_true(boil_overflow_possible(&p, 0.2, -0.01, 1.4));
+    assert_false(boil_overflow_possible(&p, 0.2, -0.01, 1.5));
     assert_true(boil_overflow_possible(&p, 0.2, -0.01, (double)INFINITY));
     assert_false(boil_overflow_possible(&p, 0, -0.01, (double)INFINITY));
     assert_true(boil_overflow_possible(&p, (double)NAN, (double)NAN, 0.1));
