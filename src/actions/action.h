@@ -5,6 +5,7 @@
 #ifndef ACTIONS_ACTION_H
 #define ACTIONS_ACTION_H
 
+#include "actions/action_clauses.h"
 #include "actions/action_text.h"
 #include "actions/load_names.h"
 #include "analysis/findings.h"
@@ -54,9 +55,11 @@ typedef enum {
 } action_lane;
 
 typedef struct {
-    const char *keyword; /* "water": read, named in reports, in JSON */
-    const char *form;    /* what follows the keyword: capitals stand for a value, brackets for what may be left out */
-    const char *meaning; /* one line, no full stop */
+    const char *keyword;          /* "water": read, named in reports, in JSON */
+    const char *form;             /* what follows the keyword: capitals stand for a value, brackets for what may be left out */
+    const char *meaning;          /* one line, no full stop */
+    const action_clause *clauses; /* of one quantity each; NULL: it has none */
+    size_t clause_count;
     action_group group;
     action_lane lane;
     size_t takes_at; /* where its boil_action keeps how long it takes, double, s; 0: no time */
@@ -74,6 +77,7 @@ typedef struct {
     void (*expected)(const action_view *v, action_text *t); /* of one with a result; or NULL */
     const char *caution;
     const char *(*caution_of)(const action_view *v); /* where that depends on the action; or NULL */
+    const char *caution_off;                         /* of what is switched off, in place of the first; or NULL */
     const char *when_quiet;                          /* a bath that is predicted quiet as it is done; or NULL */
     boil_severity quiet_severity;
     const char *when_it_stops; /* a boil that is predicted to stop meanwhile; or NULL */

@@ -13,12 +13,9 @@ static const action_clause clauses[] = {
     [BOILING_POINT] = {"boiling point", NULL, DIM_TEMPERATURE, {NULL, 0, 0}, 0},
 };
 
-static const action_material liquid = {.words = "liquid",
-                                       .example = "liquid 4 gal over 2 min",
+static const action_material liquid = {.example = "liquid 4 gal over 2 min",
                                        .how_fast = "say how slowly: 'over 2 min'",
                                        .amounts = UNIT_OF(DIM_VOLUME) | UNIT_OF(DIM_MASS),
-                                       .clauses = clauses,
-                                       .clause_count = sizeof clauses / sizeof clauses[0],
                                        .expected = "'at' and a temperature, 'strength' or 'boiling point'"};
 
 static bool no_such_liquid(const action_pour *p, int clause)
@@ -93,6 +90,8 @@ const action_type action_liquid = {
     .meaning =
         "ready-mixed liquid runs in under the surface: as strong as the bath at the start, as warm as the room, unless it "
         "says so",
+    .clauses = clauses,
+    .clause_count = sizeof clauses / sizeof clauses[0],
     .group = ACTION_ADDITION,
     .lane = ACTION_LANE_LIQUID,
     .takes_at = offsetof(boil_action, is.liquid.over_s),

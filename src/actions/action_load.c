@@ -1,6 +1,4 @@
 /* actions/action_load.c -- steel goes in: mass and metal, shape, clauses. */
-#include "actions/action_load.h"
-
 #include <math.h>
 #include <stddef.h>
 #include <stdio.h>
@@ -37,11 +35,6 @@ static const action_clause clauses[] = {
 /* clang-format on */
 
 #define CLAUSES (sizeof clauses / sizeof clauses[0])
-
-const action_clause *action_load_clause_listed(size_t index)
-{
-    return index < CLAUSES ? &clauses[index] : NULL;
-}
 
 /* What is found on the way. */
 typedef struct {
@@ -221,6 +214,8 @@ const action_type action_load = {
     .keyword = "load",
     .form = "MASS [steel|iron], SHAPE SIZE [, CLAUSE]...",
     .meaning = "steel goes in and, with 'for', comes out again by itself",
+    .clauses = clauses,
+    .clause_count = CLAUSES,
     .group = ACTION_LOAD,
     .lane = ACTION_LANE_LOADS,
     .takes_at = AT(lowering_s),

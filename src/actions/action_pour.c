@@ -3,6 +3,7 @@
 #include <math.h>
 #include <stdio.h>
 
+#include "actions/action_table.h"
 #include "base/boil.h"
 #include "base/words.h"
 #include "reading/blend.h"
@@ -20,7 +21,7 @@ static const bounds added_time = {"s", 1, 86400};
 static bool read_amount(cursor *c, action_pour *p)
 {
     const action_material *m = p->material;
-    if (!quantity_read(c, m->words, m->amounts, &p->amount))
+    if (!quantity_read(c, p->type->keyword, m->amounts, &p->amount))
         return false;
     p->at_rate = m->by_rate && cursor_take(c, "at");
     if (p->at_rate)
@@ -34,11 +35,11 @@ static bool read_amount(cursor *c, action_pour *p)
 
 static bool read_clause(cursor *part, action_pour *p, boil_action *a)
 {
-    const action_material *m = p->material;
     const char *start = part->at;
-    action_clause_end end = action_clause_read(part, m->clauses, m->clause_count, p->said, a);
+    action_clause_end end = action_clause_read(part, p->type->clauses, p->type->clause_count, p->said, a);
     if (end == ACTION_CLAUSE_UNKNOWN)
-        cursor_error(part, start, "expected %s, got '%s'", m->expected, words_quoted(start, (size_t)(part->end - start)).text);
+        cursor_error(part, start, "expected %s, got '%s'", p->material->expected,
+                     words_quoted(start, (size_t)(part->end - start)).text);
     return end == ACTION_CLAUSE_READ;
 }
 
@@ -47,7 +48,7 @@ static bool read_blend(cursor *rest, const char *start, action_pour *p)
 {
     bool first = action_clause_first(rest, start, "blend", p->blend_said);
     p->blend_said = true;
-    if (!first || !blend_read(rest, "blend", p->material->clauses[0].words, p->blend))
+    if (!first || !blend_read(rest, "blend", p->type->clauses[0].words, p->blend))
         return false;
     if (cursor_done(rest) || *rest->at != ',')
         return cursor_expect_end(rest);
@@ -74,9 +75,9 @@ static bool read_clauses(cursor *rest, action_pour *p, boil_action *a)
 bool action_pour_read(cursor *c, const action_material *m, action_pour *p, boil_action *a, action_line *line)
 {
     cursor part;
-    *p = (action_pour){.material = m, .place = *c};
+    *p = (action_pour){.type = action_type_of(a->kind), .material = m, .place = *c};
     if (!cursor_part(c, &part)) {
-        cursor_error(c, c->at, "say how much %s, for example '%s'", m->words, m->example);
+        cursor_error(c, c->at, "say how much %s, for example '%s'", p->type->keyword, m->example);
         return false;
     }
     const char *start = part.at;
@@ -84,7 +85,7 @@ bool action_pour_read(cursor *c, const action_material *m, action_pour *p, boil_
     if (!read_clauses(c, p, a) || !good)
         return false;
     const char *how = start + p->amount.length;
-    snprintf(line->words, sizeof line->words, "%s of %s%s", words_quoted(start, p->amount.length).text, m->words,
+    snprintf(line->words, sizeof line->words, "%s of %s%s", words_quoted(start, p->amount.length).text, p->type->keyword,
              words_quoted(how, (size_t)(part.end - how)).text);
     return true;
 }
@@ -100,7 +101,7 @@ bool action_pour_settle_temperature(const action_pour *p, const boil_plant *plan
     if (within->low < 0 || plant->ambient.temperature_K >= BOIL_ZERO_CELSIUS)
         return true;
     cursor_error(&p->place, p->place.end, "the room is below freezing: say how warm the %s is, for example ', at 50 degF'",
-                 p->material->words);
+                 p->type->keyword);
     return false;
 }
 
@@ -122,7 +123,7 @@ bool action_pour_settle_amount(const action_pour *p, double density, boil_action
     time.dimension = DIM_TIME;
     mass.unit = p->amount.dimension == DIM_MASS ? p->amount.unit : NULL;
     time.unit = p->at_rate ? NULL : p->pace.unit;
-    if (!quantity_within(&p->place, p->material->words, &mass, &added_mass))
+    if (!quantity_within(&p->place, p->type->keyword, &mass, &added_mass))
         return false;
     if (p->at_rate && !(pace > 0)) {
         cursor_error(&p->place, p->pace.text, "a rate must be above zero");

@@ -8,7 +8,6 @@
 #include <stddef.h>
 
 #include "actions/action.h"
-#include "actions/action_clauses.h"
 #include "reading/quantity.h"
 
 #define ACTION_POUR_CLAUSES_MAX 3
@@ -20,17 +19,16 @@
 
 /* What is poured, and in what words. */
 typedef struct {
-    const char *words, *example, *how_fast;
-    unsigned amounts; /* dimensions */
-    bool by_rate;     /* "at 30 gal/h" in place of "over 4 min" */
-    bool blend;       /* takes the clause "blend" */
-    const action_clause *clauses;
-    size_t clause_count;
+    const char *example, *how_fast;
+    unsigned amounts;     /* dimensions */
+    bool by_rate;         /* "at 30 gal/h" in place of "over 4 min" */
+    bool blend;           /* takes the clause "blend" */
     const char *expected; /* in place of an unknown clause */
 } action_material;
 
 /* The action as written. */
 typedef struct {
+    const action_type *type;
     const action_material *material;
     cursor place; /* for complaints */
     quantity amount, pace;

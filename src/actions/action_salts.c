@@ -6,13 +6,10 @@
 static const bounds solid_salts = {"degC", -30, 200};
 
 static const action_clause clauses[] = {ACTION_POUR_AT};
-static const action_material salts = {.words = "salts",
-                                      .example = "salts 6 lb over 3 min",
+static const action_material salts = {.example = "salts 6 lb over 3 min",
                                       .how_fast = "say how slowly: 'over 3 min'",
                                       .amounts = UNIT_OF(DIM_MASS),
                                       .blend = true,
-                                      .clauses = clauses,
-                                      .clause_count = 1,
                                       .expected = "'at' and a temperature, or 'blend' and the salts"};
 
 static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line)
@@ -44,6 +41,8 @@ const action_type action_salts = {
     .keyword = "salts",
     .form = "MASS over TIME [, at TEMPERATURE] [, blend BLEND]",
     .meaning = "dry salts are sifted in: the bath's own blend, as warm as the room, unless it says so",
+    .clauses = clauses,
+    .clause_count = 1,
     .group = ACTION_ADDITION,
     .lane = ACTION_LANE_SALTS,
     .takes_at = offsetof(boil_action, is.salts.over_s),

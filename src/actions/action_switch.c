@@ -16,22 +16,6 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
     return cursor_expect_end(c);
 }
 
-static const char *mixer_caution(const action_view *v)
-{
-    return v->action->is.on ? "Stand back: stirring can set free stored heat at once." : "No dry salt once it stands still.";
-}
-
-static const char *lid_caution(const action_view *v)
-{
-    return v->action->is.on ? "Steam at the gap. What condenses drips back and floats."
-                            : "Open it away from you: steam, and perhaps water afloat.";
-}
-
-static const char *exhaust_caution(const action_view *v)
-{
-    return v->action->is.on ? "" : "Fumes stay in the room.";
-}
-
 const action_type action_mixer = {
     .keyword = "mixer",
     .form = "on|off",
@@ -40,7 +24,8 @@ const action_type action_mixer = {
     .lane = ACTION_LANE_SET,
     .parse = parse,
     .verb = "switch ",
-    .caution_of = mixer_caution,
+    .caution = "Stand back: stirring can set free stored heat at once.",
+    .caution_off = "No dry salt once it stands still.",
 };
 
 const action_type action_lid = {
@@ -50,7 +35,8 @@ const action_type action_lid = {
     .group = ACTION_SWITCH,
     .lane = ACTION_LANE_SET,
     .parse = parse,
-    .caution_of = lid_caution,
+    .caution = "Steam at the gap. What condenses drips back and floats.",
+    .caution_off = "Open it away from you: steam, and perhaps water afloat.",
 };
 
 const action_type action_exhaust = {
@@ -61,5 +47,6 @@ const action_type action_exhaust = {
     .lane = ACTION_LANE_SET,
     .parse = parse,
     .verb = "switch ",
-    .caution_of = exhaust_caution,
+    .caution = "",
+    .caution_off = "Fumes stay in the room.",
 };

@@ -3,13 +3,10 @@
 #include "properties/water.h"
 
 static const action_clause clauses[] = {ACTION_POUR_AT};
-static const action_material water = {.words = "water",
-                                      .example = "water 2 gal over 4 min",
+static const action_material water = {.example = "water 2 gal over 4 min",
                                       .how_fast = "say how fast: 'over 4 min' or 'at 30 gal/h'",
                                       .amounts = UNIT_OF(DIM_VOLUME) | UNIT_OF(DIM_MASS),
                                       .by_rate = true,
-                                      .clauses = clauses,
-                                      .clause_count = 1,
                                       .expected = "'at' and a temperature"};
 
 static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line)
@@ -29,6 +26,8 @@ const action_type action_water = {
     .keyword = "water",
     .form = "AMOUNT over TIME|at FLOW [, at TEMPERATURE]",
     .meaning = "water is poured, by volume or by mass; as warm as the room unless it says so",
+    .clauses = clauses,
+    .clause_count = 1,
     .group = ACTION_ADDITION,
     .lane = ACTION_LANE_WATER,
     .takes_at = offsetof(boil_action, is.water.over_s),

@@ -1,7 +1,6 @@
 /* scenario_page.c -- boilback-scenario(5): the language of scenarios, from the tables it is read by. */
 #include <string.h>
 
-#include "actions/action_load.h"
 #include "actions/action_table.h"
 #include "actions/load_shape.h"
 #include "base/program.h"
@@ -178,10 +177,10 @@ static void shapes(FILE *to)
 
 static void clauses(FILE *to)
 {
-    const action_clause *c;
     roff_subsection(to, "Clauses of a load");
     value_term(to, "as NAME", "Names the load, so that 'lift NAME' can take it out.");
-    for (size_t i = 0; (c = action_load_clause_listed(i)) != NULL; i++) {
+    for (size_t i = 0; i < action_load.clause_count; i++) {
+        const action_clause *c = &action_load.clauses[i];
         roff_term(to);
         fprintf(to, "\\fB%s\\fR ", c->words);
         roff_form(to, key_dimension_form(c->dimension).text);

@@ -1,5 +1,4 @@
 /* word_lists.c -- the words of the scenario language, one a line, for a test to look up each of them in the manual. */
-#include "actions/action_load.h"
 #include "actions/action_table.h"
 #include "actions/load_shape.h"
 #include "manual/pages.h"
@@ -15,13 +14,12 @@ void words_of_acts(FILE *to)
 {
     const action_type *type;
     const load_shape *shape;
-    const action_clause *clause;
     for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++)
         fprintf(to, "%s\n", type->keyword);
     for (size_t i = 0; (shape = load_shape_listed(i)) != NULL; i++)
         fprintf(to, "%s\n", shape->words);
-    for (size_t i = 0; (clause = action_load_clause_listed(i)) != NULL; i++)
-        fprintf(to, "%s\n", clause->words);
+    for (size_t i = 0; i < action_load.clause_count; i++)
+        fprintf(to, "%s\n", action_load.clauses[i].words);
 }
 
 void words_of_units(FILE *to)

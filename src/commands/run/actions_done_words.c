@@ -78,7 +78,9 @@ const char *run_action_caution(const outcome *o, const run_action *r)
 {
     const action_type *type = type_of(o, r);
     action_view v = view_of(o, r, UNITS_US);
-    return type->caution_of != NULL ? type->caution_of(&v) : type->caution;
+    if (type->caution_of != NULL)
+        return type->caution_of(&v);
+    return type->caution_off != NULL && !v.action->is.on ? type->caution_off : type->caution;
 }
 
 const char *run_action_warning(const outcome *o, const run_action *r, boil_severity *severity)
