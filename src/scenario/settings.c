@@ -27,26 +27,16 @@ static bool read_text(const key *k, cursor *c, scenario *out)
     return true;
 }
 
+/* What has its own way to be written; the others are quantities. */
+static bool (*const numbers[])(cursor *c, const char *what, quantity *q) = {
+    [KEY_SHARE] = quantity_share, [KEY_FACTOR] = quantity_factor, [KEY_CLOCK] = quantity_clock, [KEY_SPAN] = quantity_when,
+    [KEY_SWITCH] = NULL, /* the last kind */
+};
+
 static bool read_number(const key *k, cursor *c, quantity *q)
 {
-    switch (k->kind) {
-    case KEY_SHARE:
-        return quantity_share(c, k->words, q);
-    case KEY_FACTOR:
-        return quantity_factor(c, k->words, q);
-    case KEY_CLOCK:
-        return quantity_clock(c, k->words, q);
-    case KEY_SPAN:
-        return quantity_when(c, k->words, q);
-    case KEY_TITLE:
-    case KEY_PATH:
-    case KEY_QUANTITY:
-    case KEY_RANGE:
-    case KEY_BLEND:
-    case KEY_CHOICE:
-    case KEY_SWITCH:
-        break;
-    }
+    if (numbers[k->kind] != NULL)
+        return numbers[k->kind](c, k->words, q);
     return quantity_read(c, k->words, UNIT_OF(k->dimension) | (key_has_other(k) ? UNIT_OF(k->other) : 0), q);
 }
 
@@ -136,28 +126,15 @@ static bool read_blend(const key *k, cursor *c, scenario *out)
     return true;
 }
 
-static bool read_value(const key *k, cursor *c, scenario *out)
-{
-    switch (k->kind) {
-    case KEY_TITLE:
-    case KEY_PATH:
-        return read_text(k, c, out);
-    case KEY_RANGE:
-        return read_range(k, c, out);
-    case KEY_BLEND:
-        return read_blend(k, c, out);
-    case KEY_CHOICE:
-    case KEY_SWITCH:
-        return read_choice(k, c, out);
-    case KEY_CLOCK:
-    case KEY_SPAN:
-    case KEY_QUANTITY:
-    case KEY_SHARE:
-    case KEY_FACTOR:
-        break;
-    }
-    return read_single(k, c, out);
-}
+static const struct {
+    bool (*read)(const key *k, cursor *c, scenario *out);
+    size_t values; /* doubles in the scenario */
+} kinds[] = {
+    [KEY_TITLE] = {read_text, 0},    [KEY_PATH] = {read_text, 0},       [KEY_CLOCK] = {read_single, 1},
+    [KEY_SPAN] = {read_single, 1},   [KEY_QUANTITY] = {read_single, 1}, [KEY_SHARE] = {read_single, 1},
+    [KEY_FACTOR] = {read_single, 1}, [KEY_RANGE] = {read_range, 2},     [KEY_BLEND] = {read_blend, BOIL_SALTS},
+    [KEY_CHOICE] = {read_choice, 0}, [KEY_SWITCH] = {read_choice, 0},
+};
 
 bool setting_read(const key *k, const setting_line *line, scenario *out)
 {
@@ -174,29 +151,7 @@ bool setting_read(const key *k, const setting_line *line, scenario *out)
         cursor_error(c, c->at, "'%s' has no value", k->words);
         return false;
     }
-    return read_value(k, c, out);
-}
-
-static size_t values_of(const key *k)
-{
-    switch (k->kind) {
-    case KEY_TITLE:
-    case KEY_PATH:
-    case KEY_CHOICE:
-    case KEY_SWITCH:
-        return 0;
-    case KEY_RANGE:
-        return 2;
-    case KEY_BLEND:
-        return BOIL_SALTS;
-    case KEY_CLOCK:
-    case KEY_SPAN:
-    case KEY_QUANTITY:
-    case KEY_SHARE:
-    case KEY_FACTOR:
-        break;
-    }
-    return 1;
+    return kinds[k->kind].read(k, c, out);
 }
 
 size_t scenario_setting_value(const scenario *s, size_t index, double value[SETTING_VALUES])
@@ -216,6 +171,6 @@ size_t scenario_setting_value(const scenario *s, size_t index, double value[SETT
         value[0] = *(const bool *)at;
         return 1;
     }
-    memcpy(value, at, values_of(k) * sizeof *value);
-    return values_of(k);
+    memcpy(value, at, kinds[k->kind].values * sizeof *value);
+    return kinds[k->kind].values;
 }
