@@ -86,10 +86,10 @@ check: test-tools layering
 test: $(PROGRAM) $(TESTS)
 	@tests/run_tests.sh $(BUILD) $(TESTS)
 
-# What `make install` leaves works, also elsewhere, and goes away again; manual and completions know every word; what
-# `make dist` packs builds by itself.
+# What `make install` leaves works, also elsewhere, and goes away again; manual and completions know every word; JSON is as
+# its schemas say; what `make dist` packs builds by itself.
 packaged: stage
-	@for t in "install.sh $(BUILD)" "manual.sh $(BUILD)/stage" dist.sh; do \
+	@for t in "install.sh $(BUILD)" "manual.sh $(BUILD)/stage" "schema.sh $(BUILD)/stage" dist.sh; do \
 	    tests/$$t >$(BUILD)/tests/log 2>&1 || { cat $(BUILD)/tests/log; exit 1; }; tail -1 $(BUILD)/tests/log; \
 	done
 

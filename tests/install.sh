@@ -23,8 +23,9 @@ expected_files() {
     for file in plots/*.gp; do [ ! -f "$file" ] || echo "share/boilback/$file"; done
     for file in scenarios/*; do echo "share/boilback/$file"; done
     echo share/man/man1/boilback.1
+    echo share/man/man5/boilback-output.5
     echo share/man/man5/boilback-scenario.5
-    "$build/boilback" --help | sed -n '/^commands:/,/^$/s,^  \([a-z][a-z-]*\).*,share/man/man1/boilback-\1.1,p'
+    "$build/boilback" --help | sed -n '/^commands:/,/^$/s,^  \([a-z][a-z-]*\).*,share/man/man1/boilback-\1.1 share/boilback/schema/\1.json,p' | tr ' ' '\n'
     echo share/bash-completion/completions/boilback
     echo share/zsh/site-functions/_boilback
     echo share/fish/vendor_completions.d/boilback.fish

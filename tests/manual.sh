@@ -182,6 +182,16 @@ while IFS= read -r unit; do
     expect "the scenario page has the unit '$unit'" grep -qxF "$unit" "$work/listed"
 done <"$work/units"
 
+output_page=$share/man/man5/boilback-output.5
+plain "$output_page" >"$work/outputs"
+cat "$share"/boilback/schema/*.json | sed -n 's/^ *"\([A-Za-z0-9_]*\)": {$/\1/p' | grep -vxE 'properties|items|additionalProperties' |
+    sort -u >"$work/keys"
+expect "keys of JSON were found" [ "$(grep -c . "$work/keys")" -ge 150 ]
+while IFS= read -r key; do
+    expect "the output page has '$key'" grep -qE "^([^ ]*[].*])?$key \(" "$work/outputs"
+done <"$work/keys"
+expect "the output page is sound" sound "$output_page"
+
 expect "the scenario page is sound" sound "$scenario_page"
 expect "the example of the scenario page is right" example_is_right
 defaults_taken >"$work/defaults"

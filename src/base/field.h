@@ -69,7 +69,7 @@ typedef struct field {
 /* clang-format on */
 
 /* What a command writes, under what option. */
-typedef struct {
+typedef struct document {
     const char *option; /* "--json", "--csv, with --table"; NULL: after the last */
     const char *meaning;
     const field *fields; /* of the document, or of a line of CSV */

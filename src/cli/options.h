@@ -29,8 +29,9 @@ typedef struct {
     const char *description; /* a few sentences */
     const char *example;     /* a command line, without the prompt */
     const option *options;
-    size_t options_count;       /* at most OPTIONS_MAX */
-    int (*run)(const given *g); /* an exit status */
+    size_t options_count;             /* at most OPTIONS_MAX */
+    const struct document *documents; /* what --json and --csv write (base/field.h) */
+    int (*run)(const given *g);       /* an exit status */
 } command;
 
 typedef enum { OPTIONS_READ, OPTIONS_HELP, OPTIONS_WRONG } options_outcome;

@@ -120,6 +120,7 @@ static void see_also(FILE *to, const command *self)
     for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
         if (c != self)
             reference(to, name_of(c).text, 1, ",");
+    reference(to, PROGRAM_NAME "-output", 5, ",");
     reference(to, PROGRAM_NAME "-scenario", 5, "");
 }
 

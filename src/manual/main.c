@@ -1,4 +1,4 @@
-/* The manual pages and completions, written from the tables the program itself reads by, so that they cannot say
+/* The manual pages, completions and schemas, written from the tables the program itself reads by, so that they cannot say
    something else than it does.
 
        write          lists the documents, by where they go under share/
@@ -16,20 +16,21 @@
 typedef struct {
     const char *place;
     void (*write)(FILE *to);
-} document;
+} page_at;
 
-static const document pages[] = {
+static const page_at pages[] = {
     {"man/man1/" PROGRAM_NAME ".1", page_program},
     {"man/man5/" PROGRAM_NAME "-scenario.5", page_scenario},
+    {"man/man5/" PROGRAM_NAME "-output.5", page_output},
 };
 
-static const document completions[] = {
+static const page_at completions[] = {
     {"bash-completion/completions/" PROGRAM_NAME, completion_bash},
     {"zsh/site-functions/_" PROGRAM_NAME, completion_zsh},
     {"fish/vendor_completions.d/" PROGRAM_NAME ".fish", completion_fish},
 };
 
-static const document word_lists[] = {
+static const page_at word_lists[] = {
     {"settings", words_of_settings},
     {"acts", words_of_acts},
     {"units", words_of_units},
@@ -50,6 +51,13 @@ static place command_place(const command *c)
     return p;
 }
 
+static place schema_place(const command *c)
+{
+    place p;
+    snprintf(p.text, sizeof p.text, PROGRAM_NAME "/schema/%s.json", c->name);
+    return p;
+}
+
 static void list(void)
 {
     const command *c;
@@ -58,7 +66,7 @@ static void list(void)
     for (size_t i = 0; i < PAGES; i++)
         puts(pages[i].place);
     for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
-        puts(command_place(c).text);
+        printf("%s\n%s\n", command_place(c).text, schema_place(c).text);
 }
 
 /* False when there is no such page. */
@@ -95,7 +103,7 @@ static int print_page(const char *wanted)
     return !known ? STATUS_USAGE : size > 0 ? STATUS_DONE : STATUS_STOPPED;
 }
 
-static bool is_written_of(const document *list, size_t count, const char *wanted)
+static bool is_written_of(const page_at *list, size_t count, const char *wanted)
 {
     for (size_t i = 0; i < count; i++)
         if (strcmp(list[i].place, wanted) == 0) {
@@ -107,8 +115,14 @@ static bool is_written_of(const document *list, size_t count, const char *wanted
 
 static int print_document(const char *wanted)
 {
+    const command *c;
     if (is_written_of(completions, COMPLETIONS, wanted) || is_written_of(word_lists, WORD_LISTS, wanted))
         return STATUS_DONE;
+    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
+        if (strcmp(schema_place(c).text, wanted) == 0) {
+            schema_of(c, stdout);
+            return STATUS_DONE;
+        }
     return print_page(wanted);
 }
 

@@ -112,5 +112,6 @@ const command command_charge = {
     .example = PROGRAM_NAME " charge night.bath --from '10 in' --from-strength '45 %'",
     .options = options,
     .options_count = OPTIONS,
+    .documents = charge_documents,
     .run = run,
 };

@@ -1,51 +1,45 @@
-#include "actions/action_table.h"
 #include "base/program.h"
-#include "base/text.h"
+#include "base/whole_file.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "describe/listing.h"
-#include "describe/report.h"
+#include "cli/outputs.h"
+#include "commands/check/output.h"
 
-static size_t actions_of(const scenario *s, const action_type *type)
+enum { JSON, CSV, OPTIONS };
+
+static const option options[OPTIONS] = {
+    [JSON] = {"json", NULL, "all of it as JSON, in SI units"},
+    [CSV] = {"csv", "FILE", "also write the settings as CSV, in SI units; '-' writes them instead of the report"},
+};
+
+static bool csv_write(const char *path, const scenario *s)
 {
-    size_t n = 0;
-    for (size_t i = 0; i < s->schedule.count; i++)
-        n += action_type_of(s->schedule.actions[i].kind) == type;
-    return n;
+    whole_file f;
+    if (!whole_file_open(&f, path))
+        return false;
+    check_csv(s, f.to);
+    return whole_file_close(&f);
 }
 
-/* ", 2 of salts", where there are any. */
-static void others(const scenario *s)
+static int answer(const outputs *o, const scenario *s)
 {
-    const action_type *type;
-    for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++) {
-        size_t n = actions_of(s, type);
-        if (type->group == ACTION_ADDITION && type != &action_water && n > 0)
-            printf(", %zu of %s", n, type->keyword);
-    }
-}
-
-static void answer(const scenario *s)
-{
-    printf("%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
-           format_count(actions_of(s, &action_load), "load", "loads").text,
-           format_count(actions_of(s, &action_water), "addition", "additions").text);
-    others(s);
-    printf(" in %s from %s\n\n", format_duration(s->schedule.duration_s).text, format_clock(s->start_s, 0).text);
-    listing_print(s, stdout);
-    putchar('\n');
-    report_uncertainty(&s->plant.charge, UNITS_SI, stdout);
-    report_caution(stdout);
+    bool written = o->csv == NULL || csv_write(o->csv, s);
+    if (o->json)
+        check_json(s, stdout);
+    else if (outputs_leave_report(o))
+        check_report(s);
+    return written ? STATUS_DONE : STATUS_STOPPED;
 }
 
 static int run(const given *g)
 {
     scenario s;
-    bool good = command_scenario_read(g->argument, &s);
-    if (good)
-        answer(&s);
+    outputs o = {.json = g->values[JSON] != NULL, .csv = g->values[CSV]};
+    if (!outputs_agree(&o))
+        return STATUS_USAGE;
+    int status = command_scenario_read(g->argument, &s) ? answer(&o, &s) : STATUS_USAGE;
     scenario_free(&s);
-    return good ? STATUS_DONE : STATUS_USAGE;
+    return status;
 }
 
 const command command_check = {
@@ -56,5 +50,8 @@ const command command_check = {
         "Reads a scenario and says everything that is wrong with it, or what it comes to: every setting in US and SI "
         "units, defaults marked, the charge worked out, the acts one by one. FILE '-' is standard input.",
     .example = PROGRAM_NAME " check night.bath",
+    .options = options,
+    .options_count = OPTIONS,
+    .documents = check_documents,
     .run = run,
 };

@@ -111,5 +111,6 @@ const command command_compare = {
     .example = PROGRAM_NAME " compare water-while-quiet.bath water-while-boiling.bath --plot pair.svg",
     .options = options,
     .options_count = OPTIONS,
+    .documents = compare_documents,
     .run = run,
 };

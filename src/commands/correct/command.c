@@ -116,5 +116,6 @@ const command command_correct = {
     .example = PROGRAM_NAME " correct night.bath --reads '288 degF +- 1 degF' --level '19 in'",
     .options = options,
     .options_count = OPTIONS,
+    .documents = correct_documents,
     .run = run,
 };

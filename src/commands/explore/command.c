@@ -270,5 +270,6 @@ const command command_explore = {
     .example = PROGRAM_NAME " explore uncertain-shift.bath --samples 512 --plot odds.svg",
     .options = options,
     .options_count = OPTIONS,
+    .documents = explore_documents,
     .run = run,
 };

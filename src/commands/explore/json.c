@@ -1,4 +1,5 @@
 #include "base/json_table.h"
+#include "commands/explore/csv.h"
 #include "commands/explore/output.h"
 #include "commands/explore/statistics.h"
 #include "describe/document.h"
@@ -237,6 +238,9 @@ static const field answer[] = {
     FIELDS_END};
 #undef RECORD
 /* clang-format on */
+
+const document explore_documents[] = {
+    {"--json", "what the study says", answer, false}, {"--csv", "its rows, a run a line", explore_csv_fields, true}, {0}};
 
 void explore_json(const explore_answer *s, FILE *to)
 {

@@ -109,5 +109,6 @@ const command command_fit = {
     .example = PROGRAM_NAME " fit night.bath night-log.csv --thermometer '1 degF'",
     .options = options,
     .options_count = OPTIONS,
+    .documents = fit_documents,
     .run = run,
 };

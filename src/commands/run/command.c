@@ -7,7 +7,7 @@
 #include "cli/argument.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/plot.h"
+#include "cli/outputs.h"
 #include "commands/run/output.h"
 #include "describe/outcome.h"
 #include "describe/trace.h"
@@ -33,46 +33,21 @@ static const option options[OPTIONS] = {
 typedef struct {
     boil_run_options run;
     report_style style;
-    bool json, strict;
-    const char *csv, *html;
-    plot plot;
+    bool strict;
+    outputs out;
 } request;
 
 static const double step_default_s = 10;
 
 #define TERMINAL_WIDTH 80 /* of the picture there */
 
-/* One at most may stand in for the report. */
-static bool outputs_agree(const request *r)
-{
-    const struct {
-        bool there;
-        const char *words;
-    } outputs[] = {{r->json, "--json"},
-                   {whole_file_is_stdout(r->csv), "--csv -"},
-                   {plot_is_terminal(&r->plot), "--plot -"},
-                   {whole_file_is_stdout(r->html), "--html -"}};
-    const char *first = NULL;
-    for (size_t i = 0; i < sizeof outputs / sizeof outputs[0]; i++) {
-        if (outputs[i].there && first != NULL) {
-            program_complain("%s and %s would both write to standard output", first, outputs[i].words);
-            return false;
-        }
-        if (outputs[i].there)
-            first = outputs[i].words;
-    }
-    return true;
-}
-
 /* False, with a complaint, when an option makes no sense. */
 static bool request_read(const given *g, request *r)
 {
     static const bounds step = {"s", 0.1, 3600}, tolerance = {NULL, 1e-11, 1e-4};
     *r = (request){.run = boil_run_options_default(),
-                   .json = g->values[JSON] != NULL,
                    .strict = g->values[STRICT] != NULL,
-                   .csv = g->values[CSV],
-                   .html = g->values[HTML],
+                   .out = {.json = g->values[JSON] != NULL, .csv = g->values[CSV], .html = g->values[HTML]},
                    .style.verbose = g->values[VERBOSE] != NULL};
     r->run.row_interval_s = step_default_s;
     if (g->values[UNITS] != NULL)
@@ -82,15 +57,15 @@ static bool request_read(const given *g, request *r)
         return false;
     if (g->values[TOLERANCE] != NULL && !argument_number("tolerance", g->values[TOLERANCE], &tolerance, &r->run.tolerance))
         return false;
-    if (!plot_read(g->values[PLOT], &r->plot))
+    if (!plot_read(g->values[PLOT], &r->out.plot))
         return false;
-    return outputs_agree(r);
+    return outputs_agree(&r->out);
 }
 
 static bool csv_write(const request *r, const outcome *o)
 {
     whole_file f;
-    if (!whole_file_open(&f, r->csv))
+    if (!whole_file_open(&f, r->out.csv))
         return false;
     trace_csv(&o->central, f.to);
     return whole_file_close(&f);
@@ -112,11 +87,11 @@ static bool plot_write(const request *r, const outcome *o)
 {
     picture_drawn drawn;
     picture_problem problem;
-    if (!draw(r, o, r->plot.format, &drawn, &problem))
-        return plot_failed(&r->plot, &problem);
-    if (plot_is_terminal(&r->plot))
+    if (!draw(r, o, r->out.plot.format, &drawn, &problem))
+        return plot_failed(&r->out.plot, &problem);
+    if (plot_is_terminal(&r->out.plot))
         text_wrapped(stdout, verdict_of(o, r->style.system).text, 0, 0, TERMINAL_WIDTH);
-    return plot_save(&r->plot, &drawn);
+    return plot_save(&r->out.plot, &drawn);
 }
 
 /* The page is whole without its picture: it says why there is none. */
@@ -126,8 +101,8 @@ static bool html_write(const request *r, const outcome *o)
     picture_problem problem;
     whole_file f;
     if (!draw(r, o, PICTURE_SVG, &drawn, &problem))
-        program_complain("no picture in '%s': %s", r->html, problem.text);
-    bool good = whole_file_open(&f, r->html);
+        program_complain("no picture in '%s': %s", r->out.html, problem.text);
+    bool good = whole_file_open(&f, r->out.html);
     if (good)
         page(o, r->style.system, &drawn, &problem, f.to);
     picture_forget(&drawn);
@@ -137,12 +112,12 @@ static bool html_write(const request *r, const outcome *o)
 /* Everything that was asked for; what can be written is, even when something else cannot. */
 static int answer(const request *r, const outcome *o)
 {
-    bool written = r->csv == NULL || csv_write(r, o);
-    written = (r->plot.path == NULL || plot_write(r, o)) && written;
-    written = (r->html == NULL || html_write(r, o)) && written;
-    if (r->json)
+    bool written = r->out.csv == NULL || csv_write(r, o);
+    written = (r->out.plot.path == NULL || plot_write(r, o)) && written;
+    written = (r->out.html == NULL || html_write(r, o)) && written;
+    if (r->out.json)
         run_json(o, stdout);
-    else if (!whole_file_is_stdout(r->csv) && !plot_is_terminal(&r->plot) && !whole_file_is_stdout(r->html))
+    else if (outputs_leave_report(&r->out))
         report(o, &r->style, stdout);
     if (outcome_stopped(o))
         program_complain("%s: the run stopped early", o->scenario->path);
@@ -183,5 +158,6 @@ const command command_run = {
     .example = PROGRAM_NAME " run night.bath --units si --csv night.csv --step '5 s'",
     .options = options,
     .options_count = OPTIONS,
+    .documents = run_documents,
     .run = run,
 };

@@ -148,5 +148,6 @@ const command command_size = {
     .example = PROGRAM_NAME " size tank.bath --recover 2min --load '1 lb per 2 gal'",
     .options = options,
     .options_count = OPTIONS,
+    .documents = size_documents,
     .run = run,
 };

@@ -222,5 +222,6 @@ const command command_solution = {
         PROGRAM_NAME " solution --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2' --boiling-point '285 degF' --altitude '900 ft'",
     .options = options,
     .options_count = OPTIONS,
+    .documents = solution_documents,
     .run = run,
 };

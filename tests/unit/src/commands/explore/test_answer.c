@@ -318,17 +318,39 @@ static char *small_study(void)
     return text;
 }
 
+/* The plan stands in one cell of one line, so what parts it may stand in its texts, and files of other systems are read too. */
+static void any_words_come_back(void **state)
+{
+    (void)state;
+    explore_answer s, again;
+    begin(&s, 2, 0, 1, 1, 1);
+    fill(&s, itself);
+    strcpy(s.title, "a; \"b\", c \\; d = e\\");
+    char *text = rows_of(&s);
+    char *other = replaced(text, "\n", "\r\n");
+    scratch f = write_scratch(other, strlen(other));
+    const char *path = f.path;
+    assert_true(explore_csv_read(&again, &path, 1));
+    assert_string_equal(again.title, s.title);
+    unlink(f.path);
+    free(other);
+    free(text);
+    explore_free(&again);
+    explore_free(&s);
+}
+
 static void broken_files_are_refused(void **state)
 {
     (void)state;
-    static const char *const broken[][2] = {{"# rows of a study", "# rows"},
+    static const char *const broken[][2] = {{"study\n", "studies\n"},
+                                            {",study", ""},
                                             {"version = ", "version = 9."},
-                                            {"# plan = 1 8 1", "# plan = 1 1 1"},
-                                            {"# plan = 1 8 1", "# plan = 0 8 1"},
-                                            {"# plan = 1 8 1", "# plan = 9999999999 8 1"},
-                                            {"# plan = 1 8 1", "# plan = 1048576 32 1"},
-                                            {"# plan = 1 8 1", "# plan = x"},
-                                            {"# plan = 1 8 1", "# plan = 1 8 99999999999"},
+                                            {"plan = 1 8 1", "plan = 1 1 1"},
+                                            {"plan = 1 8 1", "plan = 0 8 1"},
+                                            {"plan = 1 8 1", "plan = 9999999999 8 1"},
+                                            {"plan = 1 8 1", "plan = 1048576 32 1"},
+                                            {"plan = 1 8 1", "plan = x"},
+                                            {"plan = 1 8 1", "plan = 1 8 99999999999"},
                                             {"is = 18 0", "is = 19 0"},
                                             {"is = 18 0", "is = -1 0"},
                                             {"is = 18 0", "is = 2147483648 0"},
@@ -342,9 +364,9 @@ static void broken_files_are_refused(void **state)
                                             {"\n0,", "\n0,,"},
                                             {"\n0,", "\n0;"},
                                             {"\n1,", "\n0,"},
-                                            {"# input", "# input = x\n# steps = 1000\n# input"},
-                                            {"# load = 0", "# load = x"},
-                                            {"# input", "# nothing = 1\n# input"}};
+                                            {"input", "input = x; steps = 1000; input"},
+                                            {"load = 0", "load = x"},
+                                            {"input", "nothing = 1; input"}};
     char *text = small_study();
     assert_true(reads(text, strlen(text)));
     for (size_t i = 0; i < sizeof broken / sizeof broken[0]; i++) {
@@ -402,15 +424,11 @@ static void absurd_values_are_reported(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(indices_are_the_closed_forms),
-        cmocka_unit_test(percentiles_are_the_inputs),
-        cmocka_unit_test(never_is_later_than_all),
-        cmocka_unit_test(failed_and_missing_rows_are_told_apart),
-        cmocka_unit_test(gravest_finding_comes_first),
-        cmocka_unit_test(mixing_is_known_to_vary),
-        cmocka_unit_test(shards_merge_to_the_same_bytes),
-        cmocka_unit_test(broken_files_are_refused),
-        cmocka_unit_test(no_file_does_harm),
+        cmocka_unit_test(indices_are_the_closed_forms),   cmocka_unit_test(percentiles_are_the_inputs),
+        cmocka_unit_test(never_is_later_than_all),        cmocka_unit_test(failed_and_missing_rows_are_told_apart),
+        cmocka_unit_test(gravest_finding_comes_first),    cmocka_unit_test(mixing_is_known_to_vary),
+        cmocka_unit_test(shards_merge_to_the_same_bytes), cmocka_unit_test(any_words_come_back),
+        cmocka_unit_test(broken_files_are_refused),       cmocka_unit_test(no_file_does_harm),
         cmocka_unit_test(absurd_values_are_reported),
     };
     gsl_set_error_handler_off();

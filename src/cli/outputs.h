@@ -1,0 +1,16 @@
+/* cli/outputs.h -- where an answer goes beside its report, or in place of it. */
+#ifndef CLI_OUTPUTS_H
+#define CLI_OUTPUTS_H
+
+#include "cli/plot.h"
+
+typedef struct {
+    bool json;
+    const char *csv, *html; /* files; "-": standard output; NULL: not asked for */
+    plot plot;
+} outputs;
+
+bool outputs_agree(const outputs *o);        /* one at most stands in for the report; false with a complaint */
+bool outputs_leave_report(const outputs *o); /* none does, JSON not counted */
+
+#endif

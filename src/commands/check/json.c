@@ -1,0 +1,163 @@
+#include <math.h>
+
+#include "base/csv_table.h"
+#include "base/json_table.h"
+#include "commands/check/output.h"
+#include "describe/document.h"
+#include "describe/listing.h"
+#include "describe/setting_words.h"
+#include "scenario/action_words.h"
+
+static const char *const states[] = {[SETTING_GIVEN] = "stated", [SETTING_DEFAULT] = "default", [SETTING_ABSENT] = NULL};
+
+typedef struct {
+    const char *section, *key, *unit, *as_written;
+    double values[SETTING_VALUES];
+    size_t count; /* of values */
+    setting_words words;
+    setting_state state;
+    size_t line;
+} setting;
+
+typedef struct {
+    double time_s;
+    const char *keyword;
+    action_name name;
+    action_text details;
+} action;
+
+/* clang-format off */
+#define RECORD setting
+#define SETTING_NAME TEXT("section", section, "of the scenario"), TEXT("key", key, "of the setting")
+#define SETTING_REST \
+    TEXT("unit", unit, "SI unit of its numbers; nothing: they are ratios, or it has none"), \
+    CHARS("words", words, "what it means, in SI units"), \
+    TEXT("as_written", as_written, "its value in the file; nothing: not stated"), \
+    WORD("state", state, states, "whether it is stated or its default holds"), \
+    COUNT("line", line, "of the file; 0: not stated")
+static const field setting_fields[] = {
+    SETTING_NAME,
+    NUMBERS("values", values, count, "in SI: one, two for a range, three for a blend; none for words"),
+    SETTING_REST,
+    FIELDS_END};
+
+static const field setting_line_fields[] = {
+    SETTING_NAME,
+    NUMBER("value", values[0], "in SI; empty: it is words"),
+    NUMBER("value_2", values[1], "high end of a range, second share of a blend"),
+    NUMBER("value_3", values[2], "third share of a blend"),
+    SETTING_REST,
+    FIELDS_END};
+#undef RECORD
+
+#define RECORD action
+static const field action_fields[] = {
+    SAME(time_s, "when, from the start"),
+    TEXT("kind", keyword, "its keyword in the scenario: load, lift, water, ..."),
+    CHARS("act", name, "what is done, in the words of the scenario"),
+    CHARS("details", details, "what there is to know beyond them, in SI units"),
+    FIELDS_END};
+#undef RECORD
+
+typedef struct {
+    const char *what, *unit, *note;
+    double value;
+} charge_line;
+
+#define RECORD charge_line
+static const field charge_fields[] = {
+    TEXT("what", what, "a quantity of the bath as it starts"),
+    SAME(value, "in SI"),
+    TEXT("unit", unit, "its SI unit; null: a ratio"),
+    TEXT("note", note, "what to know of it"),
+    FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+/* False where the setting does not belong to this case. */
+static bool setting_of(const scenario *s, size_t i, setting *out)
+{
+    const scenario_setting *from = &s->settings[i];
+    const key *k = from->key;
+    *out =
+        (setting){.section = k->section, .key = k->words, .as_written = from->given, .state = from->state, .line = from->line};
+    out->count = k->choices == NULL ? scenario_setting_value(s, i, out->values) : 0;
+    for (size_t n = out->count; n < SETTING_VALUES; n++)
+        out->values[n] = (double)NAN;
+    out->unit = out->count > 0 ? unit_si(k->dimension) : NULL;
+    out->words = setting_words_of(s, i, UNITS_SI);
+    return from->state != SETTING_ABSENT;
+}
+
+static void settings(json *j, const char *name, const void *record)
+{
+    setting s;
+    json_list(j, name);
+    for (size_t i = 0; i < key_count(); i++)
+        if (setting_of(record, i, &s))
+            json_record(j, NULL, setting_fields, &s);
+    json_close(j);
+}
+
+static void charge(json *j, const char *name, const void *record)
+{
+    listing_charge c = listing_charge_of(record);
+    json_list(j, name);
+    for (size_t i = 0; i < c.count; i++) {
+        const listing_row *r = &c.rows[i];
+        json_record(j, NULL, charge_fields, &(charge_line){r->name, unit_si(r->dimension), r->note, r->si});
+    }
+    json_close(j);
+}
+
+static void actions(json *j, const char *name, const void *record)
+{
+    const scenario *s = record;
+    json_list(j, name);
+    for (size_t i = 0; i < s->schedule.count; i++) {
+        action a = {s->schedule.actions[i].time_s, action_type_of(s->schedule.actions[i].kind)->keyword, action_name_of(s, i),
+                    action_details(s, i, ACTION_SI)};
+        json_record(j, NULL, action_fields, &a);
+    }
+    json_close(j);
+}
+
+/* clang-format off */
+#define RECORD uncertain
+static const field uncertain_fields[] = {
+    CHARS("name", thing.words, "the setting, or the law's number"),
+    CHARS("spread", as_written, "how it varies, as written"),
+    FIELDS_END};
+#undef RECORD
+
+#define RECORD scenario
+static const field answer[] = {
+    VERSION_FIELD,
+    TEXT("scenario", path, "the file, as it was named"),
+    TEXT("title", title, "title of the scenario"),
+    SAME(start_s, "time of day at which it starts, from midnight"),
+    NUMBER("duration_s", schedule.duration_s, "how long it goes on"),
+    GIVEN(FIELD_LIST, "settings", setting_fields, settings, "every setting that belongs to this case"),
+    GIVEN(FIELD_LIST, "charge", charge_fields, charge, "what that comes to"),
+    GIVEN(FIELD_LIST, "acts", action_fields, actions, "what is done, one by one"),
+    LIST("uncertain", uncertain, uncertain_count, uncertain_fields, "what is not known well"),
+    FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+const document check_documents[] = {
+    {"--json", "the scenario laid open", answer, false}, {"--csv", "its settings, one a line", setting_line_fields, true}, {0}};
+
+void check_json(const scenario *s, FILE *to)
+{
+    json_document(answer, s, to);
+}
+
+void check_csv(const scenario *s, FILE *to)
+{
+    setting line;
+    csv_header(to, setting_line_fields);
+    for (size_t i = 0; i < key_count(); i++)
+        if (setting_of(s, i, &line))
+            csv_record(to, setting_line_fields, &line);
+}

@@ -1,0 +1,39 @@
+#include <stdio.h>
+
+#include "actions/action_table.h"
+#include "base/text.h"
+#include "commands/check/output.h"
+#include "describe/listing.h"
+#include "describe/report.h"
+
+static size_t actions_of(const scenario *s, const action_type *type)
+{
+    size_t n = 0;
+    for (size_t i = 0; i < s->schedule.count; i++)
+        n += action_type_of(s->schedule.actions[i].kind) == type;
+    return n;
+}
+
+/* ", 2 of salts", where there are any. */
+static void others(const scenario *s)
+{
+    const action_type *type;
+    for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++) {
+        size_t n = actions_of(s, type);
+        if (type->group == ACTION_ADDITION && type != &action_water && n > 0)
+            printf(", %zu of %s", n, type->keyword);
+    }
+}
+
+void check_report(const scenario *s)
+{
+    printf("%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
+           format_count(actions_of(s, &action_load), "load", "loads").text,
+           format_count(actions_of(s, &action_water), "addition", "additions").text);
+    others(s);
+    printf(" in %s from %s\n\n", format_duration(s->schedule.duration_s).text, format_clock(s->start_s, 0).text);
+    listing_print(s, stdout);
+    putchar('\n');
+    report_uncertainty(&s->plant.charge, UNITS_SI, stdout);
+    report_caution(stdout);
+}

@@ -1,0 +1,155 @@
+/* output_page.c -- boilback-output(5): every key of JSON and every column of CSV, from the tables they are written by. */
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/program.h"
+#include "manual/pages.h"
+#include "manual/roff.h"
+
+#define TOLD_MAX 32
+
+typedef struct {
+    char text[160];
+} path;
+
+/* What of a document has been told: the same fields again are told by where they stood. */
+typedef struct {
+    const field *fields[TOLD_MAX];
+    path at[TOLD_MAX];
+    size_t count;
+} told;
+
+static const path *told_at(const told *t, const field *fields)
+{
+    for (size_t i = 0; i < t->count; i++)
+        if (t->fields[i] == fields)
+            return &t->at[i];
+    return NULL;
+}
+
+static const char *type_word(const field *f)
+{
+    static const char *const words[] = {
+        [FIELD_NUMBER] = "number", [FIELD_COUNT] = "count", [FIELD_BOOL] = "true or false", [FIELD_TEXT] = "text",
+        [FIELD_CHARS] = "text",    [FIELD_FIXED] = "text",  [FIELD_WORD] = "word",          [FIELD_NUMBERS] = "numbers",
+        [FIELD_OBJECT] = "object", [FIELD_LIST] = "list",   [FIELD_ARRAY] = "list",         [FIELD_MAP] = "objects by name",
+        [FIELD_PART] = NULL,       [FIELD_END] = NULL};
+    return words[f->kind];
+}
+
+static void words(FILE *to, const field *f)
+{
+    const char *joint = "One of: ";
+    for (size_t i = 0; i < f->count; i++) {
+        if (f->words[i] == NULL)
+            continue;
+        fputs(joint, to);
+        roff_text(to, f->words[i]);
+        joint = ", ";
+    }
+    fputs(".\n", to);
+}
+
+static void entry(FILE *to, const path *at, const field *f)
+{
+    const char *unit = f->kind == FIELD_NUMBER ? field_unit(f->key) : "";
+    roff_term(to);
+    fputs("\\fB", to);
+    roff_text(to, at->text);
+    fprintf(to, "\\fR (%s%s", type_word(f), unit[0] != '\0' ? ", " : "");
+    roff_text(to, unit);
+    fputs(")\n", to);
+    roff_sentence(to, f->meaning);
+    if (f->kind == FIELD_WORD)
+        words(to, f);
+}
+
+/* "loads[].time_s", "outcome.*.a" */
+static path inside_of(const path *outer, const field *f)
+{
+    path p;
+    const char *ending = f->kind == FIELD_LIST || f->kind == FIELD_ARRAY ? "[]."
+                         : f->kind == FIELD_MAP && f->key != NULL        ? ".*."
+                         : f->kind == FIELD_MAP                          ? "*."
+                                                                         : ".";
+    snprintf(p.text, sizeof p.text, "%.110s%.40s%s", outer->text, f->key != NULL ? f->key : "", ending);
+    return p;
+}
+
+static void fields_told(FILE *to, const path *outer, const field *fields, told *t);
+
+static void inside_told(FILE *to, const path *outer, const field *f, told *t)
+{
+    path within = f->kind == FIELD_PART ? *outer : inside_of(outer, f);
+    const path *before = told_at(t, f->inside);
+    if (before != NULL) {
+        fputs("With the members of\n", to);
+        roff_text(to, before->text);
+        fputs("\n", to);
+        return;
+    }
+    if (t->count < TOLD_MAX) {
+        t->fields[t->count] = f->inside;
+        t->at[t->count++] = within;
+    }
+    fields_told(to, &within, f->inside, t);
+}
+
+static void fields_told(FILE *to, const path *outer, const field *fields, told *t)
+{
+    for (const field *f = fields; f->kind != FIELD_END; f++) {
+        path at;
+        snprintf(at.text, sizeof at.text, "%.110s%.48s", outer->text, f->key != NULL ? f->key : "*");
+        if (f->kind != FIELD_PART)
+            entry(to, &at, f);
+        if (f->inside != NULL)
+            inside_told(to, outer, f, t);
+    }
+}
+
+static void document_told(FILE *to, const command *c, const document *d)
+{
+    char heading[120];
+    told *t = calloc(1, sizeof *t);
+    snprintf(heading, sizeof heading, "%s %s", c->name, d->option);
+    roff_subsection(to, heading);
+    roff_sentence(to, d->meaning);
+    if (t != NULL)
+        fields_told(to, &(path){""}, d->fields, t);
+    free(t);
+}
+
+static void description(FILE *to)
+{
+    roff_section(to, "DESCRIPTION");
+    roff_text(to,
+              "With --json a command writes one document [RFC 8259] and nothing else to standard output; with --csv a table "
+              "[RFC 4180], its first line the names of the columns.");
+    fputc('\n', to);
+    roff_paragraph(to,
+                   "All quantities are in SI; the name ends in the unit: mass_kg, rate_kg_s (kg/s), strength_kg_m3 (kg/m3), "
+                   "temperature_K, heat_J, heat_W, level_m, time_s. Times count from the start of the scenario. A number "
+                   "without a unit in its name is a ratio. A number that is not there, such as the time of what never "
+                   "happened, is null, and in CSV an empty cell; true and false are 1 and 0 there.");
+    roff_paragraph(to,
+                   "Below, 'loads[].time_s' is the member time_s of each item of the list loads, and 'outcome.*.a' the member "
+                   "a of each member of outcome, whatever its name. Names stay from one version to the next; new ones may "
+                   "come.");
+    roff_paragraph(to, "The same as JSON Schema, a file a command, is installed in share/boilback/schema.");
+}
+
+void page_output(FILE *to)
+{
+    const command *c;
+    roff_title(to, PROGRAM_NAME "-output", 5);
+    roff_section(to, "NAME");
+    roff_text(to, PROGRAM_NAME "-output");
+    fputs(" \\- JSON and CSV that the commands write\n", to);
+    description(to);
+    roff_section(to, "DOCUMENTS");
+    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
+        for (const document *d = c->documents; d->option != NULL; d++)
+            document_told(to, c, d);
+    roff_section(to, "SEE ALSO");
+    fputs(".BR " PROGRAM_NAME " (1),\n.BR " PROGRAM_NAME "-scenario (5)\n", to);
+}
