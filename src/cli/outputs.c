@@ -30,3 +30,14 @@ bool outputs_leave_report(const outputs *o)
 {
     return !whole_file_is_stdout(o->csv) && !plot_is_terminal(&o->plot) && !whole_file_is_stdout(o->html);
 }
+
+bool outputs_csv(const outputs *o, void (*write)(const void *answer, FILE *to), const void *answer)
+{
+    whole_file f;
+    if (o->csv == NULL)
+        return true;
+    if (!whole_file_open(&f, o->csv))
+        return false;
+    write(answer, f.to);
+    return whole_file_close(&f);
+}

@@ -58,7 +58,8 @@ const field trace_fields[] = {
 #undef RECORD
 /* clang-format on */
 
-void trace_csv(const boil_history *h, FILE *to)
+void trace_csv(const void *history, FILE *to)
 {
+    const boil_history *h = history;
     csv_document(to, trace_fields, h->rows, h->rows_count, sizeof *h->rows);
 }

@@ -17,6 +17,6 @@ int trace_of(const scenario *s, const boil_run_options *options, boil_history *o
 
 /* The rows of a run in SI, one a line; what is not there is empty. */
 extern const field trace_fields[]; /* of boil_row */
-void trace_csv(const boil_history *h, FILE *to);
+void trace_csv(const void *history, FILE *to);
 
 #endif

@@ -3,9 +3,10 @@
 #include "cli/argument.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
+#include "cli/outputs.h"
 #include "commands/charge/output.h"
 
-enum { LIQUID, LIQUID_STRENGTH, FROM, FROM_STRENGTH, FROM_TEMPERATURE, SALTS_FIRST, UNITS, JSON, OPTIONS };
+enum { LIQUID, LIQUID_STRENGTH, FROM, FROM_STRENGTH, FROM_TEMPERATURE, SALTS_FIRST, UNITS, JSON, CSV, OPTIONS };
 
 static const option options[OPTIONS] = {
     [LIQUID] = {"liquid", NULL, "fill with ready-mixed liquid instead of dry salts"},
@@ -16,11 +17,13 @@ static const option options[OPTIONS] = {
     [SALTS_FIRST] = {"salts-first", NULL, "dry salts first and water onto them: refused, with the reason"},
     [UNITS] = {"units", "us|si", "units of the list; default us"},
     [JSON] = {"json", NULL, "the plan as JSON, in SI units"},
+    [CSV] = {"csv", "FILE", "also write the steps as CSV, in SI units; '-' writes them instead of the list"},
 };
 
 typedef struct {
     boil_charge_case asked;
-    bool from_strength_given, from_temperature_given, json, salts_first;
+    bool from_strength_given, from_temperature_given, salts_first;
+    outputs out;
     unit_system system;
 } request;
 
@@ -28,7 +31,7 @@ static bool request_read(const given *g, request *r)
 {
     static const bounds level = {"m", 0.02, 5}, share = {"%", 1, 89}, temperature = {"degC", 0, 200};
     boil_charge_case *c = &r->asked;
-    *r = (request){.json = g->values[JSON] != NULL,
+    *r = (request){.out = {.json = g->values[JSON] != NULL, .csv = g->values[CSV]},
                    .salts_first = g->values[SALTS_FIRST] != NULL,
                    .from_strength_given = g->values[FROM_STRENGTH] != NULL,
                    .from_temperature_given = g->values[FROM_TEMPERATURE] != NULL};
@@ -39,7 +42,8 @@ static bool request_read(const given *g, request *r)
         return false;
     }
     c->liquid_fraction = g->values[LIQUID] != NULL ? 0.5 : 0;
-    return argument_quantity("liquid-strength", g->values[LIQUID_STRENGTH], DIM_FRACTION, &share, &c->liquid_fraction) &&
+    return outputs_agree(&r->out) &&
+           argument_quantity("liquid-strength", g->values[LIQUID_STRENGTH], DIM_FRACTION, &share, &c->liquid_fraction) &&
            argument_quantity("from", g->values[FROM], DIM_LENGTH, &level, &c->from_level_m) &&
            argument_quantity("from-strength", g->values[FROM_STRENGTH], DIM_FRACTION, &share, &c->from_fraction) &&
            argument_quantity("from-temperature", g->values[FROM_TEMPERATURE], DIM_TEMPERATURE, &temperature, &c->from_K);
@@ -82,11 +86,12 @@ static int answer(request *r, const scenario *s)
         charge_refuse(&a, r->system);
         return STATUS_USAGE;
     }
-    if (r->json)
+    bool written = outputs_csv(&r->out, charge_csv, &a);
+    if (r->out.json)
         charge_json(&a, stdout);
-    else
+    else if (outputs_leave_report(&r->out))
         charge_report(&a, r->system, stdout);
-    return STATUS_DONE;
+    return written ? STATUS_DONE : STATUS_STOPPED;
 }
 
 static int run(const given *g)

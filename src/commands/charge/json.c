@@ -1,11 +1,12 @@
 #include "actions/action_table.h"
+#include "base/csv_table.h"
 #include "base/json_table.h"
 #include "commands/charge/output.h"
 #include "describe/document.h"
 
 /* clang-format off */
 #define RECORD boil_charge_step
-const field charge_step_fields[] = {
+static const field step[] = {
     WORD("kind", kind, action_addition_words, "what goes in"),
     SAME(mass_kg, "how much of it"),
     SAME(start_s, "when its pour begins, from the start of filling"),
@@ -59,16 +60,21 @@ static const field plan[] = {
     NUMBER("water_to_add_kg", plan.water_to_add_kg, "once it boils; negative: to be boiled down"),
     NUMBER("water_rate_kg_s", plan.water_pace.rate_kg_s, "fastest pace for that water; null: none to add, or none does no harm"),
     NUMBER("boil_down_s", plan.boil_down_s, "how long boiling down takes; null: it never is"),
-    ARRAY("steps", plan.steps, plan.steps_count, charge_step_fields, "what goes in, in its order"),
+    ARRAY("steps", plan.steps, plan.steps_count, step, "what goes in, in its order"),
     GROUP("bath", bath, "what it comes to"),
     FIELDS_END};
 #undef RECORD
 /* clang-format on */
 
-const document charge_documents[] = {
-    {"--json", "the plan", plan, false}, {"--csv", "the steps, one a line", charge_step_fields, true}, {0}};
+const document charge_documents[] = {{"--json", "the plan", plan, false}, {"--csv", "the steps, one a line", step, true}, {0}};
 
 void charge_json(const charge_answer *a, FILE *to)
 {
     json_document(plan, a, to);
+}
+
+void charge_csv(const void *answer, FILE *to)
+{
+    const charge_answer *a = answer;
+    csv_document(to, step, a->plan.steps, a->plan.steps_count, sizeof a->plan.steps[0]);
 }

@@ -16,7 +16,7 @@ typedef struct {
 
 void charge_report(const charge_answer *a, unit_system s, FILE *to);
 void charge_json(const charge_answer *a, FILE *to);
-extern const field charge_step_fields[]; /* of boil_charge_step, for CSV */
+void charge_csv(const void *answer, FILE *to); /* the steps */
 extern const document charge_documents[];
 
 /* The reason, on standard error. */

@@ -1,5 +1,4 @@
 #include "base/program.h"
-#include "base/whole_file.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "cli/outputs.h"
@@ -12,18 +11,9 @@ static const option options[OPTIONS] = {
     [CSV] = {"csv", "FILE", "also write the settings as CSV, in SI units; '-' writes them instead of the report"},
 };
 
-static bool csv_write(const char *path, const scenario *s)
-{
-    whole_file f;
-    if (!whole_file_open(&f, path))
-        return false;
-    check_csv(s, f.to);
-    return whole_file_close(&f);
-}
-
 static int answer(const outputs *o, const scenario *s)
 {
-    bool written = o->csv == NULL || csv_write(o->csv, s);
+    bool written = outputs_csv(o, check_csv, s);
     if (o->json)
         check_json(s, stdout);
     else if (outputs_leave_report(o))

@@ -153,11 +153,11 @@ void check_json(const scenario *s, FILE *to)
     json_document(answer, s, to);
 }
 
-void check_csv(const scenario *s, FILE *to)
+void check_csv(const void *of, FILE *to)
 {
     setting line;
     csv_header(to, setting_line_fields);
     for (size_t i = 0; i < key_count(); i++)
-        if (setting_of(s, i, &line))
+        if (setting_of(of, i, &line))
             csv_record(to, setting_line_fields, &line);
 }

@@ -9,7 +9,7 @@
 
 void check_report(const scenario *s); /* to standard output */
 void check_json(const scenario *s, FILE *to);
-void check_csv(const scenario *s, FILE *to); /* its settings */
+void check_csv(const void *of, FILE *to); /* its settings */
 extern const document check_documents[];
 
 #endif

@@ -4,27 +4,27 @@
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/plot.h"
+#include "cli/outputs.h"
 #include "commands/compare/output.h"
 #include "describe/trace.h"
 
-enum { JSON, PLOT, UNITS, OPTIONS };
+enum { JSON, CSV, PLOT, UNITS, OPTIONS };
 
 static const option options[OPTIONS] = {
     [JSON] = {"json", NULL, "both side by side as JSON, in SI units"},
+    [CSV] = {"csv", "FILE", "also write what comes of both as CSV, in SI units; '-' writes it instead of the report"},
     [PLOT] = {"plot", "FILE", "draw one over the other with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal"},
     [UNITS] = {"units", "us|si", "units of the report; default us"},
 };
 
 typedef struct {
-    bool json;
     unit_system system;
-    plot plot;
+    outputs out;
 } request;
 
 static bool request_read(const given *g, request *r)
 {
-    *r = (request){.json = g->values[JSON] != NULL};
+    *r = (request){.out = {.json = g->values[JSON] != NULL, .csv = g->values[CSV]}};
     if (g->values[UNITS] != NULL)
         unit_system_named(g->values[UNITS], &r->system);
     if (g->arguments_count != 2) {
@@ -35,13 +35,7 @@ static bool request_read(const given *g, request *r)
         program_complain("standard input can hold one scenario only");
         return false;
     }
-    if (!plot_read(g->values[PLOT], &r->plot))
-        return false;
-    if (r->json && plot_is_terminal(&r->plot)) {
-        program_complain("--json and --plot - would both write to standard output");
-        return false;
-    }
-    return true;
+    return plot_read(g->values[PLOT], &r->out.plot) && outputs_agree(&r->out);
 }
 
 static bool draw(const request *r, const compare_answer *c)
@@ -51,25 +45,26 @@ static bool draw(const request *r, const compare_answer *c)
     picture_drawn drawn;
     picture_problem problem = {"out of memory"};
     if (trace_of(c->a->scenario, &o, &a) != BOIL_OK)
-        return plot_failed(&r->plot, &problem);
+        return plot_failed(&r->out.plot, &problem);
     if (trace_of(c->b->scenario, &o, &b) != BOIL_OK) {
         boil_history_free(&a);
-        return plot_failed(&r->plot, &problem);
+        return plot_failed(&r->out.plot, &problem);
     }
-    bool good = compare_picture(c, &a, &b, r->system, r->plot.format, &drawn, &problem);
+    bool good = compare_picture(c, &a, &b, r->system, r->out.plot.format, &drawn, &problem);
     boil_history_free(&a);
     boil_history_free(&b);
-    return good ? plot_save(&r->plot, &drawn) : plot_failed(&r->plot, &problem);
+    return good ? plot_save(&r->out.plot, &drawn) : plot_failed(&r->out.plot, &problem);
 }
 
 static int answer(const request *r, const compare_answer *c)
 {
-    bool drawn = r->plot.path == NULL || draw(r, c);
-    if (r->json)
+    bool drawn = r->out.plot.path == NULL || draw(r, c);
+    bool written = outputs_csv(&r->out, compare_csv, c);
+    if (r->out.json)
         compare_json(c, stdout);
-    else if (!plot_is_terminal(&r->plot))
+    else if (outputs_leave_report(&r->out))
         compare_report(c, r->system, stdout);
-    return drawn && !outcome_stopped(c->a) && !outcome_stopped(c->b) ? STATUS_DONE : STATUS_STOPPED;
+    return drawn && written && !outcome_stopped(c->a) && !outcome_stopped(c->b) ? STATUS_DONE : STATUS_STOPPED;
 }
 
 static int carry_out(const request *r, const scenario *s, const scenario *t)

@@ -218,12 +218,12 @@ void compare_json(const compare_answer *c, FILE *to)
     json_document(answer, c, to);
 }
 
-void compare_csv(const compare_answer *c, FILE *to)
+void compare_csv(const void *of, FILE *to)
 {
     const compare_measure *m;
     csv_header(to, line_fields);
     for (size_t i = 0; (m = compare_measured(i)) != NULL; i++) {
-        measured x = measure(c, m);
+        measured x = measure(of, m);
         csv_record(to, line_fields, &x);
     }
 }

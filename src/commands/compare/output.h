@@ -10,7 +10,7 @@
 #include "pictures/picture.h"
 
 void compare_report(const compare_answer *c, unit_system s, FILE *to);
-void compare_csv(const compare_answer *c, FILE *to); /* what comes of it */
+void compare_csv(const void *of, FILE *to); /* what comes of it */
 extern const document compare_documents[];
 void compare_json(const compare_answer *c, FILE *to); /* SI, the unit in the name */
 

@@ -3,9 +3,10 @@
 #include "cli/argument.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
+#include "cli/outputs.h"
 #include "commands/correct/output.h"
 
-enum { READS, LEVEL, BOILING_LEVEL, LIQUID_STRENGTH, UNITS, JSON, OPTIONS };
+enum { READS, LEVEL, BOILING_LEVEL, LIQUID_STRENGTH, UNITS, JSON, CSV, OPTIONS };
 
 static const option options[OPTIONS] = {
     [READS] = {"reads", "TEMPERATURE", "where it boils, as read, such as '288 degF' or '288 degF +- 2 degF'; needed"},
@@ -15,6 +16,7 @@ static const option options[OPTIONS] = {
                          "make up with ready-mixed liquid of so many salts by mass, not with dry salts"},
     [UNITS] = {"units", "us|si", "units of the list; default us"},
     [JSON] = {"json", NULL, "the plan as JSON, in SI units"},
+    [CSV] = {"csv", "FILE", "also write the steps as CSV, in SI units; '-' writes them instead of the list"},
 };
 
 typedef struct {
@@ -63,10 +65,10 @@ static bool request_read(const given *g, boil_correct_case *c, unit_system *syst
     return true;
 }
 
-static int answer(boil_correct_case *c, unit_system system, bool as_json, const scenario *s)
+static int answer(boil_correct_case *c, unit_system system, const outputs *o, const scenario *s)
 {
     correct_answer a = {.scenario = s};
-    boil_run_options o = boil_run_options_default();
+    boil_run_options options_of_run = boil_run_options_default();
     double room_K = s->plant.ambient.temperature_K;
     c->added_K = room_K > BOIL_ZERO_CELSIUS ? room_K : BOIL_ZERO_CELSIUS;
     c->liquid_K = boil_pour_rate_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
@@ -76,18 +78,19 @@ static int answer(boil_correct_case *c, unit_system system, bool as_json, const 
                          s->path, format_quantity(system, DIM_LENGTH, s->plant.tank.depth_m).text);
         return STATUS_USAGE;
     }
-    int result = boil_correct(&s->plant, c, &o, &a.plan);
+    int result = boil_correct(&s->plant, c, &options_of_run, &a.plan);
     if (result != BOIL_OK)
         return command_scenario_refuse(s, result);
     if (a.plan.end != BOIL_CORRECT_DONE) {
         correct_refuse(&a, system);
         return STATUS_USAGE;
     }
-    if (as_json)
+    bool written = outputs_csv(o, correct_csv, &a);
+    if (o->json)
         correct_json(&a, stdout);
-    else
+    else if (outputs_leave_report(o))
         correct_report(&a, system, stdout);
-    return STATUS_DONE;
+    return written ? STATUS_DONE : STATUS_STOPPED;
 }
 
 static int run(const given *g)
@@ -95,9 +98,10 @@ static int run(const given *g)
     boil_correct_case c;
     unit_system system;
     scenario s;
-    if (!request_read(g, &c, &system))
+    outputs o = {.json = g->values[JSON] != NULL, .csv = g->values[CSV]};
+    if (!request_read(g, &c, &system) || !outputs_agree(&o))
         return STATUS_USAGE;
-    int status = command_scenario_read(g->argument, &s) ? answer(&c, system, g->values[JSON] != NULL, &s) : STATUS_USAGE;
+    int status = command_scenario_read(g->argument, &s) ? answer(&c, system, &o, &s) : STATUS_USAGE;
     scenario_free(&s);
     return status;
 }

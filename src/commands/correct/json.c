@@ -125,8 +125,9 @@ static void pour(FILE *to, const char *what, const boil_correct_step *s)
         csv_record(to, line_fields, &l);
 }
 
-void correct_csv(const correct_answer *a, FILE *to)
+void correct_csv(const void *answer, FILE *to)
 {
+    const correct_answer *a = answer;
     const boil_correction *p = &a->plan;
     const double none = (double)NAN;
     csv_header(to, line_fields);

@@ -17,7 +17,7 @@ typedef struct {
 
 void correct_report(const correct_answer *a, unit_system s, FILE *to);
 void correct_json(const correct_answer *a, FILE *to);
-void correct_csv(const correct_answer *a, FILE *to); /* the steps */
+void correct_csv(const void *answer, FILE *to); /* the steps */
 extern const document correct_documents[];
 void correct_refuse(const correct_answer *a, unit_system s); /* the reason, on standard error */
 

@@ -7,17 +7,9 @@
 #include "base/program.h"
 #include "simulate/run.h"
 
-/* A reading that the scenario covers. */
-typedef struct {
-    bool is_level;
-    double time_s, measured, weight;
-} reading;
-
 typedef struct {
     scenario_text *text;
-    const fit_answer *answer;
-    reading *readings; /* temperatures first, then levels, each in the order of time */
-    size_t count;
+    fit_answer *answer;
 } fitted;
 
 static const double row_s = 10;
@@ -25,7 +17,7 @@ static const double row_s = 10;
 /* Model less measured --------------------------------------------------------------------------------------------- */
 
 /* Between rows, straight; rows stand at equal times and at the end. */
-static double modelled(const boil_history *h, const reading *r, size_t *row)
+static double modelled(const boil_history *h, const fit_reading *r, size_t *row)
 {
     while (*row + 1 < h->rows_count && h->rows[*row + 1].time_s < r->time_s)
         ++*row;
@@ -46,10 +38,10 @@ static int misses_of(const fitted *f, const scenario *s, double miss[])
     if (h.end != BOIL_RUN_DONE || h.rows_count == 0)
         outcome = BOIL_RANGE;
     size_t row = 0;
-    for (size_t i = 0; outcome == BOIL_OK && i < f->count; i++) {
-        if (i > 0 && f->readings[i].time_s < f->readings[i - 1].time_s)
+    for (size_t i = 0; outcome == BOIL_OK && i < f->answer->readings_count; i++) {
+        if (i > 0 && f->answer->readings[i].time_s < f->answer->readings[i - 1].time_s)
             row = 0;
-        miss[i] = modelled(&h, &f->readings[i], &row) - f->readings[i].measured;
+        miss[i] = modelled(&h, &f->answer->readings[i], &row) - f->answer->readings[i].measured;
     }
     boil_history_free(&h);
     return outcome;
@@ -76,8 +68,8 @@ static int residuals(void *context, const double value[], double residual[])
 {
     const fitted *f = context;
     int outcome = misses_with(f, value, residual);
-    for (size_t i = 0; outcome == BOIL_OK && i < f->count; i++)
-        residual[i] *= f->readings[i].weight;
+    for (size_t i = 0; outcome == BOIL_OK && i < f->answer->readings_count; i++)
+        residual[i] *= f->answer->readings[i].weight;
     return outcome;
 }
 
@@ -87,13 +79,13 @@ static void summarise(const fitted *f, const double miss[], fit_misses of[2])
         fit_misses *m = &of[kind];
         double sum = 0, count = 0;
         *m = (fit_misses){(double)NAN, (double)NAN, (double)NAN};
-        for (size_t i = 0; i < f->count; i++) {
-            if (f->readings[i].is_level != (kind == 1))
+        for (size_t i = 0; i < f->answer->readings_count; i++) {
+            if (f->answer->readings[i].is_level != (kind == 1))
                 continue;
             sum += miss[i] * miss[i];
             count++;
             if (!(fabs(miss[i]) <= fabs(m->largest)))
-                *m = (fit_misses){0, miss[i], f->readings[i].time_s};
+                *m = (fit_misses){0, miss[i], f->answer->readings[i].time_s};
         }
         m->rms = sqrt(sum / count);
     }
@@ -101,24 +93,24 @@ static void summarise(const fitted *f, const double miss[], fit_misses of[2])
 
 /* What is asked --------------------------------------------------------------------------------------------------- */
 
-static bool take_readings(const fit_log *l, double end_s, const fit_weights *w, fitted *f, fit_answer *out)
+static bool take_readings(const fit_log *l, double end_s, const fit_weights *w, fit_answer *out)
 {
-    f->readings = calloc(2 * l->count + 1, sizeof *f->readings);
-    if (f->readings == NULL)
+    out->readings = calloc(2 * l->count + 1, sizeof *out->readings);
+    if (out->readings == NULL)
         return false;
     for (int kind = 0; kind < 2; kind++)
         for (size_t i = 0; i < l->count; i++) {
             const fit_log_row *r = &l->rows[i];
-            double measured = kind == 1 ? r->level_m : r->temperature_K;
+            double measured = kind == 1 ? r->level_m : r->temperature_K, deviation = kind == 1 ? w->level_m : w->temperature_K;
             bool covered = r->time_s >= 0 && r->time_s <= end_s;
             out->left_out += !covered && kind == 0;
             if (covered && !isnan(measured))
-                f->readings[f->count++] =
-                    (reading){kind == 1, r->time_s, measured, 1 / (kind == 1 ? w->level_m : w->temperature_K)};
+                out->readings[out->readings_count++] =
+                    (fit_reading){kind == 1, r->time_s, measured, 1 / deviation, (double)NAN, (double)NAN};
             if (kind == 0)
-                out->temperatures = f->count;
+                out->temperatures = out->readings_count;
         }
-    out->levels = f->count - out->temperatures;
+    out->levels = out->readings_count - out->temperatures;
     return true;
 }
 
@@ -181,20 +173,31 @@ double fit_left(const fit_answer *f, size_t i)
 
 static fit_end fit(fitted *f, fit_answer *out)
 {
-    double *miss = calloc(f->count, sizeof *miss), best[BOIL_LEAST_SQUARES_PARAMETERS];
+    double *miss = calloc(out->readings_count, sizeof *miss), best[BOIL_LEAST_SQUARES_PARAMETERS];
     if (miss == NULL)
         return FITTING_FAILED;
     fit_end end = FITTING_NO_CASE;
     if (misses_with(f, out->problem.start, miss) == BOIL_OK) {
         summarise(f, miss, out->guess);
+        for (size_t i = 0; i < out->readings_count; i++)
+            out->readings[i].guess = out->readings[i].measured + miss[i];
         end = boil_least_squares_run(&out->problem, &out->fit) == BOIL_OK ? FITTING_DONE : FITTING_FAILED;
     }
     for (size_t i = 0; i < out->problem.parameters; i++)
         best[i] = out->fit.of[i].value;
-    if (end == FITTING_DONE && misses_with(f, best, miss) == BOIL_OK)
+    if (end == FITTING_DONE && misses_with(f, best, miss) == BOIL_OK) {
         summarise(f, miss, out->best);
+        for (size_t i = 0; i < out->readings_count; i++)
+            out->readings[i].best = out->readings[i].measured + miss[i];
+    }
     free(miss);
     return end;
+}
+
+void fit_free(fit_answer *f)
+{
+    free(f->readings);
+    f->readings = NULL;
 }
 
 fit_end fit_run(scenario_text *text, const scenario *s, const fit_log *l, const fit_weights *w, fit_answer *out)
@@ -204,15 +207,14 @@ fit_end fit_run(scenario_text *text, const scenario *s, const fit_log *l, const 
     if (!take_things(s, out))
         return FITTING_NOTHING;
     fit_end end = FITTING_FAILED;
-    if (take_readings(l, s->schedule.duration_s, w, &f, out)) {
+    if (take_readings(l, s->schedule.duration_s, w, out)) {
         out->problem.residuals = residuals;
         out->problem.context = &f;
-        out->problem.count = f.count;
+        out->problem.count = out->readings_count;
         out->problem.difference = 1e-2;
         out->problem.known = true;
-        end = f.count > out->problem.parameters ? fit(&f, out) : FITTING_FEW;
+        end = out->readings_count > out->problem.parameters ? fit(&f, out) : FITTING_FEW;
     }
-    free(f.readings);
     out->problem.context = NULL;
     return end;
 }

@@ -14,6 +14,13 @@ typedef struct {
     double temperature_K, level_m;
 } fit_weights;
 
+/* A reading that the scenario covers. */
+typedef struct {
+    bool is_level;
+    double time_s, measured, weight;
+    double guess, best; /* of the runs before and after; NaN: there is none */
+} fit_reading;
+
 /* How one kind of reading agrees with a run. */
 typedef struct {
     double rms, largest; /* of model less measured; NaN without readings */
@@ -31,6 +38,8 @@ typedef struct {
     boil_least_squares_problem problem;        /* its start: the guess */
     boil_least_squares fit;
     fit_misses guess[2], best[2]; /* of temperatures, of levels */
+    fit_reading *readings;        /* temperatures first, then levels, each in the order of time */
+    size_t readings_count;
 } fit_answer;
 
 typedef enum {
@@ -48,7 +57,8 @@ const uncertain_thing *fit_thing(const fit_answer *f, size_t i);
    */
 double fit_left(const fit_answer *f, size_t i);
 
-/* The text is that of the scenario. */
+/* The text is that of the scenario. To be freed whatever the end. */
 fit_end fit_run(scenario_text *text, const scenario *s, const fit_log *l, const fit_weights *w, fit_answer *out);
+void fit_free(fit_answer *f);
 
 #endif

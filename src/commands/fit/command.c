@@ -5,27 +5,29 @@
 #include "base/text.h"
 #include "cli/argument.h"
 #include "cli/commands.h"
+#include "cli/outputs.h"
 #include "commands/fit/output.h"
 
-enum { THERMOMETER, DIPSTICK, UNITS, JSON, OPTIONS };
+enum { THERMOMETER, DIPSTICK, UNITS, JSON, CSV, OPTIONS };
 
 static const option options[OPTIONS] = {
     [THERMOMETER] = {"thermometer", "DIFFERENCE", "standard deviation of a temperature read; default 0.5 K"},
     [DIPSTICK] = {"dipstick", "LENGTH", "standard deviation of a level read; default 5 mm"},
     [UNITS] = {"units", "us|si", "units of the report; default us"},
     [JSON] = {"json", NULL, "the outcome as JSON, in SI units"},
+    [CSV] = {"csv", "FILE", "also write readings and runs as CSV, in SI units; '-' writes them instead of the report"},
 };
 
 typedef struct {
     fit_weights weights;
     unit_system system;
-    bool json;
+    outputs out;
 } request;
 
 static bool request_read(const given *g, request *r)
 {
     static const bounds thermometer = {"K", 0.001, 20}, dipstick = {"mm", 0.1, 500};
-    *r = (request){.weights = {0.5, 5e-3}, .json = g->values[JSON] != NULL};
+    *r = (request){.weights = {0.5, 5e-3}, .out = {.json = g->values[JSON] != NULL, .csv = g->values[CSV]}};
     if (g->values[UNITS] != NULL)
         unit_system_named(g->values[UNITS], &r->system);
     if (g->arguments_count != 2) {
@@ -36,42 +38,50 @@ static bool request_read(const given *g, request *r)
         program_complain("standard input can hold one of the two only");
         return false;
     }
-    return argument_quantity("thermometer", g->values[THERMOMETER], DIM_DIFFERENCE, &thermometer, &r->weights.temperature_K) &&
+    return outputs_agree(&r->out) &&
+           argument_quantity("thermometer", g->values[THERMOMETER], DIM_DIFFERENCE, &thermometer, &r->weights.temperature_K) &&
            argument_quantity("dipstick", g->values[DIPSTICK], DIM_LENGTH, &dipstick, &r->weights.level_m);
 }
 
 static int answer(const request *r, const fit_answer *f)
 {
-    if (r->json)
+    bool written = outputs_csv(&r->out, fit_csv, f);
+    if (r->out.json)
         fit_json(f, stdout);
-    else
+    else if (outputs_leave_report(&r->out))
         fit_report(f, r->system, stdout);
-    return f->fit.converged ? STATUS_DONE : STATUS_STOPPED;
+    return f->fit.converged && written ? STATUS_DONE : STATUS_STOPPED;
+}
+
+/* Why there is no answer. */
+static int refuse(const fit_answer *f, fit_end end, const scenario *s)
+{
+    switch (end) {
+    case FITTING_FEW:
+        program_complain("%s: %zu readings within the scenario's time are too few to fit %zu numbers; %zu rows lie outside",
+                         text_plain(f->log_path).text, f->temperatures + f->levels, f->problem.parameters, f->left_out);
+        return STATUS_USAGE;
+    case FITTING_NO_CASE:
+        program_complain("%s: with the guess, the middle of each range, the run cannot be made or stops early", s->path);
+        return STATUS_USAGE;
+    case FITTING_NOTHING:
+        return STATUS_USAGE;
+    case FITTING_DONE:
+    case FITTING_FAILED:
+        break;
+    }
+    program_complain("%s: the search failed", s->path);
+    return STATUS_STOPPED;
 }
 
 static int carry_out(const request *r, scenario_text *text, const scenario *s, const fit_log *l, const char *log_path)
 {
     fit_answer f;
     fit_end end = fit_run(text, s, l, &r->weights, &f);
-    const char *log = text_plain(log_path).text;
     f.log_path = log_path;
-    switch (end) {
-    case FITTING_DONE:
-        return answer(r, &f);
-    case FITTING_NOTHING:
-        return STATUS_USAGE;
-    case FITTING_FEW:
-        program_complain("%s: %zu readings within the scenario's time are too few to fit %zu numbers; %zu rows lie outside",
-                         log, f.temperatures + f.levels, f.problem.parameters, f.left_out);
-        return STATUS_USAGE;
-    case FITTING_NO_CASE:
-        program_complain("%s: with the guess, the middle of each range, the run cannot be made or stops early", s->path);
-        return STATUS_USAGE;
-    case FITTING_FAILED:
-        break;
-    }
-    program_complain("%s: the search failed", s->path);
-    return STATUS_STOPPED;
+    int status = end == FITTING_DONE ? answer(r, &f) : refuse(&f, end, s);
+    fit_free(&f);
+    return status;
 }
 
 static int run(const given *g)

@@ -1,3 +1,4 @@
+#include "base/csv_table.h"
 #include "base/json_table.h"
 #include "commands/fit/output.h"
 #include "describe/document.h"
@@ -77,7 +78,39 @@ static const field answer[] = {
 #undef RECORD
 /* clang-format on */
 
-const document fit_documents[] = {{"--json", "the numbers fitted", answer, false}, {0}};
+static const char *const kinds[] = {"temperature_K", "still_level_m"};
+
+typedef struct {
+    const char *kind;
+    double time_s, measured, guess, best, residual;
+} line;
+
+/* clang-format off */
+#define RECORD line
+static const field line_fields[] = {
+    SAME(time_s, "when it was read"),
+    TEXT("reading", kind, "temperature_K or still_level_m"),
+    SAME(measured, "as read, in SI"),
+    SAME(guess, "of the run before"),
+    NUMBER("fitted", best, "of the run as fitted"),
+    SAME(residual, "fitted less measured"),
+    FIELDS_END};
+#undef RECORD
+
+const document fit_documents[] = {
+    {"--json", "the numbers fitted", answer, false}, {"--csv", "the readings, one a line", line_fields, true}, {0}};
+/* clang-format on */
+
+void fit_csv(const void *of, FILE *to)
+{
+    const fit_answer *f = of;
+    csv_header(to, line_fields);
+    for (size_t i = 0; i < f->readings_count; i++) {
+        const fit_reading *r = &f->readings[i];
+        line l = {kinds[r->is_level], r->time_s, r->measured, r->guess, r->best, r->best - r->measured};
+        csv_record(to, line_fields, &l);
+    }
+}
 
 void fit_json(const fit_answer *f, FILE *to)
 {

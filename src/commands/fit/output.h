@@ -10,6 +10,7 @@
 
 void fit_report(const fit_answer *f, unit_system s, FILE *to);
 void fit_json(const fit_answer *f, FILE *to);
+void fit_csv(const void *answer, FILE *to); /* the readings */
 extern const document fit_documents[];
 
 #endif

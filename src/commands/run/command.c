@@ -62,15 +62,6 @@ static bool request_read(const given *g, request *r)
     return outputs_agree(&r->out);
 }
 
-static bool csv_write(const request *r, const outcome *o)
-{
-    whole_file f;
-    if (!whole_file_open(&f, r->out.csv))
-        return false;
-    trace_csv(&o->central, f.to);
-    return whole_file_close(&f);
-}
-
 static bool draw(const request *r, const outcome *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
     boil_history trace;
@@ -112,7 +103,7 @@ static bool html_write(const request *r, const outcome *o)
 /* Everything that was asked for; what can be written is, even when something else cannot. */
 static int answer(const request *r, const outcome *o)
 {
-    bool written = r->out.csv == NULL || csv_write(r, o);
+    bool written = outputs_csv(&r->out, trace_csv, &o->central);
     written = (r->out.plot.path == NULL || plot_write(r, o)) && written;
     written = (r->out.html == NULL || html_write(r, o)) && written;
     if (r->out.json)

@@ -3,11 +3,11 @@
 #include "cli/argument.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/plot.h"
+#include "cli/outputs.h"
 #include "commands/size/answer.h"
 #include "commands/size/output.h"
 
-enum { RECOVER, LOAD, TABLE, INTERVAL, HEAVIEST, PLOT, UNITS, JSON, OPTIONS };
+enum { RECOVER, LOAD, TABLE, INTERVAL, HEAVIEST, CSV, PLOT, UNITS, JSON, OPTIONS };
 
 static const option options[OPTIONS] = {
     [RECOVER] = {"recover", "TIME", "longest time a load may stop the boil; default the scenario's limit"},
@@ -17,6 +17,7 @@ static const option options[OPTIONS] = {
     [TABLE] = {"table", NULL, "the heat for loads and plates of several weights and thicknesses"},
     [INTERVAL] = {"interval", NULL, "instead: the shortest interval between equal loads, with the scenario's heat"},
     [HEAVIEST] = {"heaviest", NULL, "instead: the heaviest loads, with the scenario's heat"},
+    [CSV] = {"csv", "FILE", "with --table: also write it as CSV, in SI units; '-' writes it instead of the report"},
     [PLOT] = {"plot", "FILE",
               "draw recovery against heat with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the "
               "report"},
@@ -28,28 +29,32 @@ typedef struct {
     const given *given;
     double recover_s; /* 0: the scenario's */
     quantity load;
-    bool load_given, json;
-    plot plot;
+    bool load_given;
+    outputs out;
     unit_system system;
 } request;
 
-static bool plot_asked(const given *g, request *r)
+static bool outputs_asked(const given *g, request *r)
 {
-    if (!plot_read(g->values[PLOT], &r->plot))
+    const char *const *v = g->values;
+    if (!plot_read(v[PLOT], &r->out.plot))
         return false;
-    if (r->plot.path != NULL && (g->values[TABLE] != NULL || g->values[INTERVAL] != NULL || g->values[HEAVIEST] != NULL)) {
+    if (v[PLOT] != NULL && (v[TABLE] != NULL || v[INTERVAL] != NULL || v[HEAVIEST] != NULL)) {
         program_complain("--plot draws recovery against heat: not with --table, --interval or --heaviest");
         return false;
     }
-    if (r->json && plot_is_terminal(&r->plot))
-        program_complain("--json and --plot - would both write to standard output");
-    return !(r->json && plot_is_terminal(&r->plot));
+    if (v[CSV] != NULL && v[TABLE] == NULL) {
+        program_complain("--csv goes with --table");
+        return false;
+    }
+    return outputs_agree(&r->out);
 }
 
 static bool request_read(const given *g, request *r)
 {
     static const bounds time = {"s", 1, 86400}, mass = {"kg", 0.001, 1e5}, per_volume = {"kg/m3", 0.001, 5000};
-    *r = (request){.given = g, .load_given = g->values[LOAD] != NULL, .json = g->values[JSON] != NULL};
+    *r = (request){
+        .given = g, .load_given = g->values[LOAD] != NULL, .out = {.json = g->values[JSON] != NULL, .csv = g->values[CSV]}};
     if ((g->values[TABLE] != NULL) + (g->values[INTERVAL] != NULL) + (g->values[HEAVIEST] != NULL) > 1) {
         program_complain("give one of --table, --interval and --heaviest");
         return false;
@@ -58,7 +63,7 @@ static bool request_read(const given *g, request *r)
         unit_system_named(g->values[UNITS], &r->system);
     if (!argument_quantity("recover", g->values[RECOVER], DIM_TIME, &time, &r->recover_s))
         return false;
-    if (!plot_asked(g, r))
+    if (!outputs_asked(g, r))
         return false;
     return !r->load_given ||
            argument_either("load", g->values[LOAD], DIM_MASS, &mass, DIM_CONCENTRATION, &per_volume, &r->load);
@@ -69,61 +74,62 @@ static bool draw(const request *r, const size_answer *a)
     size_curve c;
     picture_drawn drawn;
     picture_problem problem = {"out of memory"};
-    if (size_curve_of(a, &c) != BOIL_OK || !size_picture(a, &c, r->system, r->plot.format, &drawn, &problem))
-        return plot_failed(&r->plot, &problem);
-    return plot_save(&r->plot, &drawn);
+    if (size_curve_of(a, &c) != BOIL_OK || !size_picture(a, &c, r->system, r->out.plot.format, &drawn, &problem))
+        return plot_failed(&r->out.plot, &problem);
+    return plot_save(&r->out.plot, &drawn);
 }
 
 /* Without its picture the answer stands all the same. */
-static int answer_heat(const request *r, const size_case *c, bool *drawn)
+static int answer_heat(const request *r, const size_case *c, bool *written)
 {
     size_answer a;
     int result = size_answer_of(c, &a);
     if (result != BOIL_OK)
         return result;
-    *drawn = r->plot.path == NULL || draw(r, &a);
-    if (r->json)
+    *written = r->out.plot.path == NULL || draw(r, &a);
+    if (r->out.json)
         size_json(&a, stdout);
-    else if (!plot_is_terminal(&r->plot) || !*drawn)
+    else if (!plot_is_terminal(&r->out.plot) || !*written)
         size_report(&a, r->system, stdout);
     size_answer_free(&a);
     return BOIL_OK;
 }
 
-static int answer_table(const request *r, const scenario *s, double limit_s, const quantity *load)
+static int answer_table(const request *r, const scenario *s, double limit_s, const quantity *load, bool *written)
 {
     size_cells t;
     int result = size_cells_of(s, limit_s, load, &t);
     if (result != BOIL_OK)
         return result;
-    if (r->json)
+    *written = outputs_csv(&r->out, size_table_csv, &t);
+    if (r->out.json)
         size_table_json(&t, stdout);
-    else
+    else if (outputs_leave_report(&r->out))
         size_table_report(&t, r->system, stdout);
     return BOIL_OK;
 }
 
-static int answer(const request *r, const scenario *s, bool *drawn)
+static int answer(const request *r, const scenario *s, bool *written)
 {
     size_case c;
     const quantity *load = r->load_given ? &r->load : NULL;
     double limit_s = r->recover_s > 0 ? r->recover_s : s->plant.limits.recovery_s;
     if (r->given->values[TABLE] != NULL)
-        return answer_table(r, s, limit_s, load);
+        return answer_table(r, s, limit_s, load, written);
     int result = size_case_of(s, limit_s, load, &c);
     if (result == BOIL_OK)
-        result = r->given->values[INTERVAL] != NULL   ? size_interval(&c, r->system, r->json, stdout)
-                 : r->given->values[HEAVIEST] != NULL ? size_heaviest(&c, r->system, r->json, stdout)
-                                                      : answer_heat(r, &c, drawn);
+        result = r->given->values[INTERVAL] != NULL   ? size_interval(&c, r->system, r->out.json, stdout)
+                 : r->given->values[HEAVIEST] != NULL ? size_heaviest(&c, r->system, r->out.json, stdout)
+                                                      : answer_heat(r, &c, written);
     size_case_free(&c);
     return result;
 }
 
 static int carry_out(const request *r, const scenario *s)
 {
-    bool drawn = true;
-    int result = answer(r, s, &drawn);
-    return result != BOIL_OK ? command_scenario_refuse(s, result) : drawn ? STATUS_DONE : STATUS_STOPPED;
+    bool written = true;
+    int result = answer(r, s, &written);
+    return result != BOIL_OK ? command_scenario_refuse(s, result) : written ? STATUS_DONE : STATUS_STOPPED;
 }
 
 static int run(const given *g)

@@ -201,7 +201,8 @@ void size_table_json(const size_cells *t, FILE *to)
     json_document(table, t, to);
 }
 
-void size_table_csv(const size_cells *t, FILE *to)
+void size_table_csv(const void *cells, FILE *to)
 {
+    const size_cells *t = cells;
     csv_document(to, cell, t->cells, t->count, sizeof t->cells[0]);
 }

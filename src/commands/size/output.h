@@ -35,6 +35,6 @@ int size_interval(const size_case *c, unit_system s, bool as_json, FILE *to);
 
 void size_table_report(const size_cells *t, unit_system s, FILE *to);
 void size_table_json(const size_cells *t, FILE *to);
-void size_table_csv(const size_cells *t, FILE *to);
+void size_table_csv(const void *cells, FILE *to);
 
 #endif

@@ -1,3 +1,3 @@
-boilback check coil.bath --csv settings.csv | head -1
+boilback check coil.bath --csv settings.csv | sed -n 1p
 cat settings.csv
 boilback check coil.bath --csv - --json

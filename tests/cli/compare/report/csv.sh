@@ -1,0 +1,1 @@
+boilback compare calm.bath brimful.bath --csv -
