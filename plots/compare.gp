@@ -10,7 +10,11 @@ by_hand = ARGC > 3
 array trace[2]
 trace[1] = by_hand ? ARG3 : "trace-a.csv"
 trace[2] = by_hand ? ARG4 : "trace-b.csv"
-set encoding utf8
+device = ARG1
+output = ARG2
+common = ARG0[1:strlen(ARG0) - strlen("compare.gp")] . "common.gp"
+part = "words"
+load common
 
 # What the files say ---------------------------------------------------------------------------------------------------
 
@@ -30,11 +34,6 @@ lanes = 0; words = 0; first_lane_b = 0
 array lane_name[40]
 array word_at[2000]; array word_lane[2000]; array word[2000]
 
-is(name) = strcol(1) eq name
-text(n) = strcol(n)[2:*]
-
-set datafile separator tab
-set datafile commentschars ""
 if (!by_hand) {
     do for [i = 1:2] {
         stats "frame-" . letter[i] . ".tsv" using ( \
@@ -118,21 +117,13 @@ axis_lines = (terminal_form ? 2 : 1.6) + (start + end > 86400 ? 1 : 0)
 foot_lines = terminal_form ? (program eq "" ? 0.0 : 1.0) : program eq "" ? 0.5 : 1.5
 total = title_lines + 4 * (head + body) + quiet_lines + acts_lines + axis_lines + foot_lines
 
-if (terminal_form) {
-    total = ceil(total) + 1
-    set terminal dumb noenhanced mono size 80, total
-}
-if (ARG1 eq "svg") { set terminal svg noenhanced size 900, 18 * total font "sans-serif,12" background "#ffffff" dynamic }
-if (ARG1 eq "png") { set terminal pngcairo noenhanced size 1350, 27 * total font "sans,9" fontscale 1.5 background "#ffffff" linewidth 1.5 pointscale 1.5 }
-if (ARG1 eq "pdf") { set terminal pdfcairo noenhanced size 7.5, 0.15 * total font "sans,5.4" fontscale 1 background "#ffffff" linewidth 1.2 pointscale 0.8 }
-set output ARG2
+spare = 1
+edge = 0.1
+part = "paper"
+load common
 
-# Screen height of a line, counted from the top. In the terminal the first row is 1 and the last 0; a little more, for
-# edges of panels are rounded down.
-at(line) = terminal_form ? 1 - (line - 0.1) / (total - 1.0) : 1 - line / total
 half = terminal_form ? 0 : 0.5  # from a line's top to its words
 left = terminal_form ? 10.0 / 80 : 0.085
-right = terminal_form ? 76.0 / 80 : 0.965
 
 # Colours of Okabe and Ito (2008), told apart without colour by their lines. --------------------------------------------
 
@@ -152,25 +143,15 @@ first_tick = ceil(start / tick) * tick
 clock_format = start + end > 86400 ? "%k:%M\nday %d" : "%k:%M"
 
 # Axes: at least so much between their ends; three to six ticks.
-ticks(x) = x > 5 ? 10 : x > 2 ? 5 : x > 1 ? 2 : 1
-nice_in(x, unit) = unit * ticks(x / unit)
-nice(range) = nice_in(range / (terminal_form ? 3.0 : 5.0), 10.0 ** floor(log10(range / (terminal_form ? 3.0 : 5.0))))
+few = terminal_form ? 3.0 : 5.0
 bottom(x, y, span) = y - x < span ? (x + y - span) / 2 : x - 0.04 * (y - x)
 top(x, y, span) = y - x < span ? (x + y + span) / 2 : y + 0.06 * (y - x)
 
 # The page: titles that are the legend, and foot -----------------------------------------------------------------------
 
-set multiplot
-set lmargin at screen left
-set rmargin at screen right
-set tmargin at screen 0.999
-set bmargin at screen 0.001
-unset border
-unset tics
-unset key
-set xrange [0:1]
-set yrange [0:1]
-big = terminal_form ? "" : ARG1 eq "svg" ? ",15" : ARG1 eq "png" ? ",11" : ",6.6"
+part = "page"
+load common
+big = terminal_form ? "" : device eq "svg" ? ",15" : device eq "png" ? ",11" : ",6.6"
 do for [i = 1:2] {
     y = at(title_at[i] + half * title_step)
     words_of_side = terminal_form ? side_point[i] . " " . title[i] : title[i]
@@ -179,7 +160,7 @@ do for [i = 1:2] {
 }
 do for [k = 1:verdicts] { set label 10 + k verdict[k] at screen left, at(verdict_at[k] + half * verdict_step) left noenhanced }
 if (program ne "") {
-    set label 3 program . ". A prediction is never a permission." at screen left, at(total - (terminal_form ? 1 : 0.7)) left noenhanced
+    set label 3 program . warning at screen left, at(total - (terminal_form ? 1 : 0.7)) left noenhanced
 }
 plot NaN notitle
 unset label
@@ -200,7 +181,6 @@ if (!terminal_form) {
         }
     }
 }
-name_x = 0.008
 line = title_lines
 array panel[4]
 panel[1] = "Bath, " . T_unit
@@ -227,7 +207,7 @@ do for [p = 1:4] {
     low = panel_low[p]
     high = panel_high[p]
     set yrange [low : high]
-    set ytics nice(high - low)
+    set ytics nice(high - low, few)
     set label 1 panel[p] at screen name_x, at(line + head / 2 + 0.1) left noenhanced
     unset label 2
     unset label 3

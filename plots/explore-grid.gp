@@ -4,18 +4,17 @@
 # shown without markup, never carried out.
 
 terminal_form = ARG1 eq "dumb"
-set encoding utf8
+device = ARG1
+output = ARG2
+common = ARG0[1:strlen(ARG0) - strlen("explore-grid.gp")] . "common.gp"
+part = "words"
+load common
 
 # What the files say ---------------------------------------------------------------------------------------------------
 
 title = ""; program = ""; said = ""; axis = ""; L_unit = ""; limit_text = ""
 loads = 0; limit = NaN; freeboard = NaN
 
-is(name) = strcol(1) eq name
-text(n) = strcol(n)[2:*]
-
-set datafile separator tab
-set datafile commentschars ""
 stats "frame.tsv" using ( \
     is("said") ? (said = text(4), 0) : \
     is("loads") ? (loads = $2, 0) : \
@@ -51,40 +50,18 @@ foot_lines = terminal_form ? 1 : 1.5
 panels = loads > 0 ? 3 : 2
 total = title_lines + panels * (head + body) + axis_lines + foot_lines
 
-if (terminal_form) {
-    total = ceil(total) + 1
-    set terminal dumb noenhanced mono size 80, total
-}
-if (ARG1 eq "svg") { set terminal svg noenhanced size 900, 18 * total font "sans-serif,12" background "#ffffff" dynamic }
-if (ARG1 eq "png") { set terminal pngcairo noenhanced size 1350, 27 * total font "sans,9" fontscale 1.5 background "#ffffff" linewidth 1.5 pointscale 1.5 }
-if (ARG1 eq "pdf") { set terminal pdfcairo noenhanced size 7.5, 0.15 * total font "sans,5.4" fontscale 1 background "#ffffff" linewidth 1.2 pointscale 0.8 }
-set output ARG2
-
-at(line) = 1 - line / total
-left = terminal_form ? 9.0 / 80 : 0.085
-right = terminal_form ? 76.0 / 80 : 0.965
-name_x = 0.008
-
-ticks(x) = x > 5 ? 10 : x > 2 ? 5 : x > 1 ? 2 : 1
-nice_in(x, decade) = decade * ticks(x / decade)
-nice(range, count) = nice_in(range / count, 10.0 ** floor(log10(range / count)))
+spare = 1
+edge = 0
+part = "paper"
+load common
 
 # The page --------------------------------------------------------------------------------------------------------------
 
-set multiplot
-set lmargin at screen left
-set rmargin at screen right
-set tmargin at screen 0.999
-set bmargin at screen 0.001
-unset border
-unset tics
-unset key
-set xrange [0:1]
-set yrange [0:1]
-big = terminal_form ? "" : ARG1 eq "svg" ? ",17" : ARG1 eq "png" ? ",12.5" : ",7.5"
+part = "page"
+load common
 set label 1 title at screen 0.5, at(terminal_form ? 0.5 : 0.9) center noenhanced font big
 set label 2 said at screen 0.5, at(terminal_form ? 1.5 : 2.4) center noenhanced
-set label 3 program . ". A prediction is never a permission." at screen name_x, at(total - 0.7) left noenhanced
+set label 3 program . warning at screen name_x, at(total - 0.7) left noenhanced
 set label 4 axis at screen right, at(total - foot_lines - (terminal_form ? 0.5 : 0.8)) right noenhanced
 plot NaN notitle
 unset label

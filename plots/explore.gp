@@ -4,7 +4,11 @@
 # variables and shown without markup, never carried out.
 
 terminal_form = ARG1 eq "dumb"
-set encoding utf8
+device = ARG1
+output = ARG2
+common = ARG0[1:strlen(ARG0) - strlen("explore.gp")] . "common.gp"
+part = "words"
+load common
 
 # What the files say ---------------------------------------------------------------------------------------------------
 
@@ -13,11 +17,6 @@ odds = 0; causes = 0; targets = 0
 array odds_text[24]; array odds_chance[24]; array odds_kind[24]
 array cause_text[40]; array target_text[8]; array target_first[8]; array target_last[8]
 
-is(name) = strcol(1) eq name
-text(n) = strcol(n)[2:*]
-
-set datafile separator tab
-set datafile commentschars ""
 stats "frame.tsv" using ( \
     is("said") ? (said = text(4), 0) : \
     is("title") ? (title = text(4), 0) : \
@@ -43,19 +42,13 @@ odds_lines = odds > 0 ? head + per_row * odds + axis_lines : 0
 causes_lines = targets > 0 ? legend_lines + targets * (head + axis_lines) + per_row * causes : 0
 total = title_lines + odds_lines + causes_lines + foot_lines
 
-if (terminal_form) {
-    total = ceil(total) + 1
-    set terminal dumb noenhanced mono size 80, total
-}
-if (ARG1 eq "svg") { set terminal svg noenhanced size 900, 18 * total font "sans-serif,12" background "#ffffff" dynamic }
-if (ARG1 eq "png") { set terminal pngcairo noenhanced size 1350, 27 * total font "sans,9" fontscale 1.5 background "#ffffff" linewidth 1.5 pointscale 1.5 }
-if (ARG1 eq "pdf") { set terminal pdfcairo noenhanced size 7.5, 0.15 * total font "sans,5.4" fontscale 1 background "#ffffff" linewidth 1.2 pointscale 0.8 }
-set output ARG2
+spare = 1
+edge = 0
+part = "paper"
+load common
 
-at(line) = 1 - line / total
 left = terminal_form ? 32.0 / 80 : 0.31
 right = terminal_form ? 66.0 / 80 : 0.85
-name_x = 0.008
 columns = 34  # of a bar in the terminal
 
 # Colours of Okabe and Ito (2008): signal words from light to dark, what is wished for in green. ------------------------
@@ -67,20 +60,11 @@ first_colour = "#0072b2"
 
 # The page --------------------------------------------------------------------------------------------------------------
 
-set multiplot
-set lmargin at screen left
-set rmargin at screen right
-set tmargin at screen 0.999
-set bmargin at screen 0.001
-unset border
-unset tics
-unset key
-set xrange [0:1]
-set yrange [0:1]
-big = terminal_form ? "" : ARG1 eq "svg" ? ",17" : ARG1 eq "png" ? ",12.5" : ",7.5"
+part = "page"
+load common
 set label 1 title at screen 0.5, at(terminal_form ? 0.5 : 0.9) center noenhanced font big
 set label 2 said at screen 0.5, at(terminal_form ? 1.5 : 2.4) center noenhanced
-set label 3 program . ". A prediction is never a permission." at screen name_x, at(total - 0.7) left noenhanced
+set label 3 program . warning at screen name_x, at(total - 0.7) left noenhanced
 line = title_lines + odds_lines
 if (targets > 0) {
     set label 4 "Where the spread comes from: shares of the variance, Sobol' indices" at screen name_x, at(line + (terminal_form ? 1.5 : 0.8)) left noenhanced

@@ -9,7 +9,11 @@
 terminal_form = ARG1 eq "dumb"
 by_hand = ARGC > 2
 trace = by_hand ? ARG3 : "trace.csv"
-set encoding utf8
+device = ARG1
+output = ARG2
+common = ARG0[1:strlen(ARG0) - strlen("run.gp")] . "common.gp"
+part = "words"
+load common
 
 # What the files say ---------------------------------------------------------------------------------------------------
 
@@ -25,11 +29,6 @@ array word_at[1000]; array word_lane[1000]; array word[1000]
 array mark_number[50]; array mark_at[50]; array mark_lane[50]; array mark_grave[50]; array mark_likely[50]
 array mark_clock[50]; array mark_text[50]
 
-is(name) = strcol(1) eq name
-text(n) = strcol(n)[2:*]
-
-set datafile separator tab
-set datafile commentschars ""
 if (!by_hand) {
     stats "frame.tsv" using ( \
         is("time") ? (start = $2, end = $3, 0) : \
@@ -93,21 +92,12 @@ foot_lines = terminal_form ? (program eq "" ? 0.0 : 1.0) : program eq "" ? 0.5 :
 total = title_lines + 4 * head + body_T + body_F + body_L + body_W + acts_lines + marks_lines + axis_lines + list_lines \
     + foot_lines
 
-if (terminal_form) {
-    total = ceil(total) + 1
-    set terminal dumb noenhanced mono size 80, total
-}
-if (ARG1 eq "svg") { set terminal svg noenhanced size 900, 18 * total font "sans-serif,12" background "#ffffff" dynamic }
-if (ARG1 eq "png") { set terminal pngcairo noenhanced size 1350, 27 * total font "sans,9" fontscale 1.5 background "#ffffff" linewidth 1.5 pointscale 1.5 }
-if (ARG1 eq "pdf") { set terminal pdfcairo noenhanced size 7.5, 0.15 * total font "sans,5.4" fontscale 1 background "#ffffff" linewidth 1.2 pointscale 0.8 }
-set output ARG2
+spare = 1
+edge = 0.1
+part = "paper"
+load common
 
-# Screen height of a line, counted from the top. In the terminal the first row is 1 and the last 0; a little more, for
-# edges of panels are rounded down.
-at(line) = terminal_form ? 1 - (line - 0.1) / (total - 1.0) : 1 - line / total
 half = terminal_form ? 0 : 0.5  # from a line's top to its words
-left = terminal_form ? 9.0 / 80 : 0.085
-right = terminal_form ? 76.0 / 80 : 0.965
 
 # Colours of Okabe and Ito (2008), told apart without colour by their lines. --------------------------------------------
 
@@ -133,24 +123,14 @@ clock_format = start + end > 86400 ? "%k:%M\nday %d" : "%k:%M"
 
 # The page: title, foot, and the list of findings ----------------------------------------------------------------------
 
-set multiplot
-set lmargin at screen left
-set rmargin at screen right
-set tmargin at screen 0.999
-set bmargin at screen 0.001
-unset border
-unset tics
-unset key
-set xrange [0:1]
-set yrange [0:1]
-big = terminal_form ? "" : ARG1 eq "svg" ? ",17" : ARG1 eq "png" ? ",12.5" : ",7.5"
+part = "page"
+load common
 if (title ne "") { set label 1 title at screen 0.5, at(half * title_lines) center noenhanced font big }
 if (program ne "") {
-    set label 2 program . ". A prediction is never a permission." at screen left, at(total - (terminal_form ? 1 : 0.7)) left noenhanced
+    set label 2 program . warning at screen left, at(total - (terminal_form ? 1 : 0.7)) left noenhanced
 }
 step = terminal_form ? 1 : 1.2
 list_top = total - foot_lines - list_lines
-name_x = 0.008
 number_x = terminal_form ? 0.04 : 0.025
 clock_x = terminal_form ? 0.175 : 0.105
 grave_x = terminal_form ? 0.2 : 0.115
@@ -196,9 +176,7 @@ if (terminal_form) {
 }
 
 # Axes: at least so much between their ends; three to six ticks.
-ticks(x) = x > 5 ? 10 : x > 2 ? 5 : x > 1 ? 2 : 1
-nice_in(x, unit) = unit * ticks(x / unit)
-nice(range) = nice_in(range / (terminal_form ? 3.0 : 5.0), 10.0 ** floor(log10(range / (terminal_form ? 3.0 : 5.0))))
+few = terminal_form ? 3.0 : 5.0
 bottom(x, y, least) = y - x < least ? (x + y - least) / 2 : x - 0.04 * (y - x)
 top(x, y, least) = y - x < least ? (x + y + least) / 2 : y + 0.06 * (y - x)
 
@@ -211,7 +189,7 @@ least = bottom(low, high, 2 * T_factor)
 most = top(low, high, 2 * T_factor)
 quiet_y = least - 0.13 * (most - least)  # a line of its own, above the axis
 set yrange [terminal_form ? least - 0.25 * (most - least) : least : most]
-set ytics nice(most - least)
+set ytics nice(most - least, few)
 set label 1 "Bath, " . T_unit . (terminal_form ? " (* temperature, - boiling point, q quiet: it does not boil)" : "") at screen name_x, at(line + head / 2 + 0.1) left noenhanced
 if (terminal_form) {
     plot trace using (start + column("time_s")):(T(column("boiling_point_K"))) with points pt "-" notitle, \
@@ -228,7 +206,7 @@ set tmargin at screen at(line + head)
 set bmargin at screen at(line + head + body_F)
 most = steam_max > 0 ? 1.06 * steam_max : 1.0
 set yrange [0 : most]
-set ytics nice(most)
+set ytics nice(most, few)
 set label 1 "Steam, " . F_unit at screen name_x, at(line + head / 2 + 0.1) left noenhanced
 if (overflow == overflow) {
     set label 2 (terminal_form ? "f" : "after the broken line, f") . "rom " . overflow_clock \
@@ -249,7 +227,7 @@ set bmargin at screen at(line + head + body_L)
 least = bottom(low, high, 0.05 * L_factor)
 most = top(low, high, 0.05 * L_factor)
 set yrange [least : most]
-set ytics nice(most - least)
+set ytics nice(most - least, few)
 set label 1 "Level, " . L_unit . (terminal_form ? " (* swelled, . still, - least freeboard, = rim)" : "") at screen name_x, at(line + head / 2 + 0.1) left noenhanced
 if (terminal_form) {
     plot trace using (start + column("time_s")):(L(column("still_level_m"))) with points pt "." notitle, \
@@ -268,7 +246,7 @@ set tmargin at screen at(line + head)
 set bmargin at screen at(line + head + body_W)
 most = layer_max > 0.001 * L_factor ? 1.06 * layer_max : 0.001 * L_factor
 set yrange [0 : most]
-set ytics nice(most)
+set ytics nice(most, few)
 set label 1 "Water afloat, " . L_unit at screen name_x, at(line + head / 2 + 0.1) left noenhanced
 last_panel = lanes == 0 && mark_lanes == 0
 if (last_panel) { set xtics format clock_format }

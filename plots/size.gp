@@ -4,7 +4,11 @@
 # shown without markup, never carried out.
 
 terminal_form = ARG1 eq "dumb"
-set encoding utf8
+device = ARG1
+output = ARG2
+common = ARG0[1:strlen(ARG0) - strlen("size.gp")] . "common.gp"
+part = "words"
+load common
 
 # What the files say ---------------------------------------------------------------------------------------------------
 
@@ -14,11 +18,6 @@ surges = 0
 array surge[2] = [NaN, NaN]; array surge_text[2] = ["", ""]
 need_text = ""; likely_text = ""; possible_text = ""; own_text = ""; limit_text = ""
 
-is(name) = strcol(1) eq name
-text(n) = strcol(n)[2:*]
-
-set datafile separator tab
-set datafile commentschars ""
 stats "frame.tsv" using ( \
     is("power") ? (P_factor = $2, P_unit = text(4), 0) : \
     is("range") ? (from = $2, to = $3, 0) : \
@@ -68,24 +67,10 @@ per_row = terminal_form ? 1 : 1.15
 foot_lines = 1.5
 total = title_lines + head + top_axis_lines + body + axis_lines + per_row * rows + foot_lines
 
-if (terminal_form) {
-    total = ceil(total)
-    set terminal dumb noenhanced mono size 80, total
-}
-if (ARG1 eq "svg") { set terminal svg noenhanced size 900, 18 * total font "sans-serif,12" background "#ffffff" dynamic }
-if (ARG1 eq "png") { set terminal pngcairo noenhanced size 1350, 27 * total font "sans,9" fontscale 1.5 background "#ffffff" linewidth 1.5 pointscale 1.5 }
-if (ARG1 eq "pdf") { set terminal pdfcairo noenhanced size 7.5, 0.15 * total font "sans,5.4" fontscale 1 background "#ffffff" linewidth 1.2 pointscale 0.8 }
-set output ARG2
-
-at(line) = 1 - line / total
-left = terminal_form ? 9.0 / 80 : 0.085
-right = terminal_form ? 76.0 / 80 : 0.965
-name_x = 0.008
-
-# Axes: three to six ticks.
-ticks(x) = x > 5 ? 10 : x > 2 ? 5 : x > 1 ? 2 : 1
-nice_in(x, decade) = decade * ticks(x / decade)
-nice(range, count) = nice_in(range / count, 10.0 ** floor(log10(range / count)))
+spare = 0
+edge = 0
+part = "paper"
+load common
 
 # Colours of Okabe and Ito (2008), told apart without colour by their lines and points.
 DOT = terminal_form ? "" : "point pt 7 ps 0.7 lc rgb '#0072b2'"
@@ -103,23 +88,14 @@ array area_colour[2] = [0xcfe6d8, 0xe8e8e8]
 
 # The page --------------------------------------------------------------------------------------------------------------
 
-set multiplot
-set lmargin at screen left
-set rmargin at screen right
-set tmargin at screen 0.999
-set bmargin at screen 0.001
-unset border
-unset tics
-unset key
-set xrange [0:1]
-set yrange [0:1]
-big = terminal_form ? "" : ARG1 eq "svg" ? ",17" : ARG1 eq "png" ? ",12.5" : ",7.5"
+part = "page"
+load common
 set label 1 title at screen 0.5, at(terminal_form ? 0.5 : 0.9) center noenhanced font big
 set label 2 said at screen 0.5, at(terminal_form ? 1.5 : 2.4) center noenhanced
 if (likely_text ne "") {
     set label 7 "Likely: at the central mixing time; possible: mixing three times faster." at screen terminal_form ? name_x : left, at(total - foot_lines - 0.5) left noenhanced
 }
-set label 3 program . ". A prediction is never a permission." at screen left, at(total - 0.7) left noenhanced
+set label 3 program . warning at screen left, at(total - 0.7) left noenhanced
 set label 4 "Slowest recovery, " . unit_name at screen name_x, at(title_lines + head / 2) left noenhanced
 set label 5 "Heat to the tank, " . P_unit at screen right, at(total - foot_lines - per_row * rows - (terminal_form ? 0.5 : 0.9)) right noenhanced
 if (top_axis_lines > 0) {
