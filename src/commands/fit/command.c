@@ -8,7 +8,7 @@
 #include "cli/outputs.h"
 #include "commands/fit/output.h"
 
-enum { THERMOMETER, DIPSTICK, UNITS, JSON, CSV, OPTIONS };
+enum { THERMOMETER, DIPSTICK, UNITS, JSON, CSV, PLOT, OPTIONS };
 
 static const option options[OPTIONS] = {
     [THERMOMETER] = {"thermometer", "DIFFERENCE", "standard deviation of a temperature read; default 0.5 K"},
@@ -16,6 +16,8 @@ static const option options[OPTIONS] = {
     [UNITS] = {"units", "us|si", "units of the report; default us"},
     [JSON] = {"json", NULL, "the outcome as JSON, in SI units"},
     [CSV] = {"csv", "FILE", "also write readings and runs as CSV, in SI units; '-' writes them instead of the report"},
+    [PLOT] = {"plot", "FILE",
+              "draw readings and runs with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the report"},
 };
 
 typedef struct {
@@ -38,14 +40,24 @@ static bool request_read(const given *g, request *r)
         program_complain("standard input can hold one of the two only");
         return false;
     }
-    return outputs_agree(&r->out) &&
+    return plot_read(g->values[PLOT], &r->out.plot) && outputs_agree(&r->out) &&
            argument_quantity("thermometer", g->values[THERMOMETER], DIM_DIFFERENCE, &thermometer, &r->weights.temperature_K) &&
            argument_quantity("dipstick", g->values[DIPSTICK], DIM_LENGTH, &dipstick, &r->weights.level_m);
+}
+
+static bool draw(const request *r, const fit_answer *f)
+{
+    picture_drawn drawn;
+    picture_problem problem;
+    if (!fit_picture(f, r->system, r->out.plot.format, &drawn, &problem))
+        return plot_failed(&r->out.plot, &problem);
+    return plot_save(&r->out.plot, &drawn);
 }
 
 static int answer(const request *r, const fit_answer *f)
 {
     bool written = outputs_csv(&r->out, fit_csv, f);
+    written = (r->out.plot.path == NULL || draw(r, f)) && written;
     if (r->out.json)
         fit_json(f, stdout);
     else if (outputs_leave_report(&r->out))

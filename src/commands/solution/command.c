@@ -7,6 +7,7 @@
 #include "base/whole_file.h"
 #include "cli/argument.h"
 #include "cli/commands.h"
+#include "cli/outputs.h"
 #include "commands/solution/output.h"
 
 enum {
@@ -23,6 +24,8 @@ enum {
     TO,
     STEP,
     CSV,
+    PLOT,
+    UNITS,
     JSON,
     OPTIONS
 };
@@ -41,6 +44,8 @@ static const option options[OPTIONS] = {
     [TO] = {"to", "QUANTITY", "the last row, of the same kind"},
     [STEP] = {"step", "QUANTITY", "from row to row"},
     [CSV] = {"csv", "FILE", "also as CSV, in SI units; '-' writes it instead of the text"},
+    [PLOT] = {"plot", "FILE", "with --table: draw it with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead"},
+    [UNITS] = {"units", "us|si", "units of the picture; default us"},
     [JSON] = {"json", NULL, "as JSON, in SI units"},
 };
 
@@ -82,8 +87,8 @@ static bool given_together(const given *g)
         return complain("'solution' needs --salts, such as --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2'");
     if (g->values[PRESSURE] != NULL && g->values[ALTITUDE] != NULL)
         return complain("give --pressure or --altitude, not both");
-    if (g->values[JSON] != NULL && whole_file_is_stdout(g->values[CSV]))
-        return complain("--json and --csv - both write to standard output");
+    if (g->values[PLOT] != NULL && g->values[TABLE] == NULL)
+        return complain("--plot draws a table: it goes with --table");
     if (table)
         return table_given_together(g, strengths);
     return strengths == 1 || complain("'solution' needs one of --salt-fraction, --strength and --boiling-point");
@@ -137,30 +142,50 @@ static bool table_read(const given *g, solution_table *t)
 
 /* Writing --------------------------------------------------------------------------------------------------------- */
 
-static int write_csv(const char *path, const solution_answer *rows, size_t count)
+static bool draw(const plot *to, const char *units, const boil_plant *p, const solution_answer *rows, size_t count)
+{
+    picture_drawn drawn;
+    picture_problem problem;
+    unit_system s = UNITS_US;
+    if (units != NULL)
+        unit_system_named(units, &s);
+    if (!solution_picture(p, rows, count, s, to->format, &drawn, &problem))
+        return plot_failed(to, &problem);
+    return plot_save(to, &drawn);
+}
+
+static bool csv_write(const char *path, const solution_answer *rows, size_t count)
 {
     whole_file f;
     if (!whole_file_open(&f, path))
-        return STATUS_STOPPED;
+        return false;
     solution_csv(rows, count, f.to);
-    return whole_file_close(&f) ? STATUS_DONE : STATUS_STOPPED;
+    return whole_file_close(&f);
+}
+
+static void text_write(const boil_plant *p, const solution_answer *rows, size_t count, bool table)
+{
+    if (table)
+        solution_table_report(p, rows, count, stdout);
+    else
+        solution_report(p, rows, stdout);
 }
 
 static int write_all(const given *g, const boil_plant *p, const solution_answer *rows, size_t count)
 {
-    const char *csv = g->values[CSV];
+    outputs o = {.json = g->values[JSON] != NULL, .csv = g->values[CSV]};
     bool table = g->values[TABLE] != NULL;
-    if (whole_file_is_stdout(csv))
-        return write_csv(csv, rows, count);
-    if (g->values[JSON] != NULL && table)
+    if (!plot_read(g->values[PLOT], &o.plot) || !outputs_agree(&o))
+        return STATUS_USAGE;
+    bool written = o.csv == NULL || csv_write(o.csv, rows, count);
+    written = (o.plot.path == NULL || draw(&o.plot, g->values[UNITS], p, rows, count)) && written;
+    if (o.json && table)
         solution_table_json(rows, count, stdout);
-    else if (g->values[JSON] != NULL)
+    else if (o.json)
         solution_json(rows, stdout);
-    else if (table)
-        solution_table_report(p, rows, count, stdout);
-    else
-        solution_report(p, rows, stdout);
-    return csv != NULL ? write_csv(csv, rows, count) : STATUS_DONE;
+    else if (outputs_leave_report(&o))
+        text_write(p, rows, count, table);
+    return written ? STATUS_DONE : STATUS_STOPPED;
 }
 
 /* The rules for blend, temperature and factor are the plant's; a tank of a cubic metre stands in for the rest. */

@@ -1,0 +1,83 @@
+#include "commands/fit/output.h"
+
+#include <math.h>
+
+#include "pictures/picture_curves.h"
+
+static double time_of(const void *rows, size_t i)
+{
+    return ((const fit_reading *)rows)[i].time_s;
+}
+
+/* NaN where the reading is of the other kind. */
+static double of_kind(const fit_reading *r, bool level, double value)
+{
+    return r->is_level == level ? value : (double)NAN;
+}
+
+static double temperature(const void *rows, size_t i)
+{
+    const fit_reading *r = (const fit_reading *)rows + i;
+    return of_kind(r, false, r->measured);
+}
+
+static double temperature_guess(const void *rows, size_t i)
+{
+    const fit_reading *r = (const fit_reading *)rows + i;
+    return of_kind(r, false, r->guess);
+}
+
+static double temperature_best(const void *rows, size_t i)
+{
+    const fit_reading *r = (const fit_reading *)rows + i;
+    return of_kind(r, false, r->best);
+}
+
+static double level(const void *rows, size_t i)
+{
+    const fit_reading *r = (const fit_reading *)rows + i;
+    return of_kind(r, true, r->measured);
+}
+
+static double level_guess(const void *rows, size_t i)
+{
+    const fit_reading *r = (const fit_reading *)rows + i;
+    return of_kind(r, true, r->guess);
+}
+
+static double level_best(const void *rows, size_t i)
+{
+    const fit_reading *r = (const fit_reading *)rows + i;
+    return of_kind(r, true, r->best);
+}
+
+/* clang-format off */
+static const panel temperatures = {"Bath",
+    {{CURVE_POINTS, "measured", DIM_TEMPERATURE, temperature}, {CURVE_DASHED, "guess", DIM_TEMPERATURE, temperature_guess},
+     {CURVE_LINE, "fitted", DIM_TEMPERATURE, temperature_best}}, 3};
+static const panel levels = {"Still level",
+    {{CURVE_POINTS, "measured", DIM_LENGTH, level}, {CURVE_DASHED, "guess", DIM_LENGTH, level_guess},
+     {CURVE_LINE, "fitted", DIM_LENGTH, level_best}}, 3};
+/* clang-format on */
+
+bool fit_picture(const fit_answer *f, unit_system s, picture_format format, picture_drawn *drawn, picture_problem *problem)
+{
+    panel panels[2];
+    size_t count = 0;
+    if (f->temperatures > 0)
+        panels[count++] = temperatures;
+    if (f->levels > 0)
+        panels[count++] = levels;
+    curves c = {.title = f->scenario->title,
+                .said = f->log_path,
+                .axis = "",
+                .clock = true,
+                .start_s = f->scenario->start_s,
+                .rows = f->readings,
+                .rows_count = f->readings_count,
+                .x = time_of,
+                .panels = panels,
+                .panels_count = count,
+                .system = s};
+    return picture_curves(&c, format, drawn, problem);
+}

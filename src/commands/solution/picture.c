@@ -1,0 +1,61 @@
+#include "commands/solution/output.h"
+
+#include "pictures/picture_curves.h"
+
+static double fraction(const void *rows, size_t i)
+{
+    return ((const solution_answer *)rows)[i].salt_fraction;
+}
+
+static double boiling_point(const void *rows, size_t i)
+{
+    return ((const solution_answer *)rows)[i].boiling_point_K;
+}
+
+static double crystals(const void *rows, size_t i)
+{
+    return ((const solution_answer *)rows)[i].crystals_from_K;
+}
+
+static double strength(const void *rows, size_t i)
+{
+    return ((const solution_answer *)rows)[i].strength_kg_m3;
+}
+
+static double hot(const void *rows, size_t i)
+{
+    return ((const solution_answer *)rows)[i].hot_kg_m3;
+}
+
+static double cold(const void *rows, size_t i)
+{
+    return ((const solution_answer *)rows)[i].cold_kg_m3;
+}
+
+/* clang-format off */
+static const panel panels[] = {
+    {"Boils at", {{CURVE_LINE, "boils at", DIM_TEMPERATURE, boiling_point},
+                  {CURVE_DASHED, "crystallises below", DIM_TEMPERATURE, crystals}}, 2},
+    {"Strength: salts per volume at the boil", {{CURVE_LINE, "", DIM_CONCENTRATION, strength}}, 1},
+    {"Density", {{CURVE_LINE, "at the boil", DIM_CONCENTRATION, hot}, {CURVE_DASHED, "at 20 degC", DIM_CONCENTRATION, cold}}, 2}};
+/* clang-format on */
+
+bool solution_picture(const boil_plant *p, const solution_answer *rows, size_t count, unit_system s, picture_format format,
+                      picture_drawn *drawn, picture_problem *problem)
+{
+    char title[120];
+    const double *blend = p->charge.blend;
+    snprintf(title, sizeof title, "%.4g %% NaOH, %.4g %% NaNO3, %.4g %% NaNO2", 100 * blend[BOIL_NAOH], 100 * blend[BOIL_NANO3],
+             100 * blend[BOIL_NANO2]);
+    curves c = {.title = title,
+                .said = "",
+                .axis = "Salts by mass",
+                .dimension = DIM_FRACTION,
+                .rows = rows,
+                .rows_count = count,
+                .x = fraction,
+                .panels = panels,
+                .panels_count = sizeof panels / sizeof panels[0],
+                .system = s};
+    return picture_curves(&c, format, drawn, problem);
+}
