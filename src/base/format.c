@@ -2,7 +2,6 @@
 
 #include <math.h>
 #include <stdio.h>
-#include <string.h>
 
 /* In which unit, and with how many decimals; SIGNIFICANT: three significant digits instead. */
 #define SIGNIFICANT (-1)
@@ -36,14 +35,6 @@ static const habit habits[DIM_COUNT][2] = {
 /* Heights above the sea are no lengths of tanks. */
 #define LONG_M 30
 static const char *const long_units[2] = {"ft", "m"};
-
-bool unit_system_named(const char *word, unit_system *system)
-{
-    bool us = strcmp(word, "us") == 0, si = strcmp(word, "si") == 0;
-    if (us || si)
-        *system = us ? UNITS_US : UNITS_SI;
-    return us || si;
-}
 
 /* Decimals that leave three significant digits, at most three decimals: what is smaller is nothing, "0". */
 static int significant_decimals(double x)

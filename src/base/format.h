@@ -7,9 +7,7 @@
 
 #include "base/units.h"
 
-typedef enum { UNITS_US, UNITS_SI } unit_system;
-
-bool unit_system_named(const char *word, unit_system *system); /* "us", "si" */
+typedef enum { UNITS_US, UNITS_SI } unit_system; /* in the order of "us|si" */
 
 typedef struct {
     char text[48];

@@ -3,14 +3,34 @@
 #include "base/boil.h"
 #include "base/program.h"
 
+static bool tell(bool good, messages *m)
+{
+    messages_print(m, stderr, PROGRAM_NAME);
+    messages_free(m);
+    return good;
+}
+
 bool command_scenario_read(const char *path, scenario *s)
 {
     messages m;
     messages_init(&m);
-    bool good = scenario_read(path, s, &m) == BOIL_OK;
-    messages_print(&m, stderr, PROGRAM_NAME);
-    messages_free(&m);
-    return good;
+    return tell(scenario_read(path, s, &m) == BOIL_OK, &m);
+}
+
+bool command_scenario_text(const char *path, scenario_text *t, scenario *s)
+{
+    messages m;
+    messages_init(&m);
+    *s = (scenario){0};
+    return tell(scenario_text_read(path, t, &m) && scenario_of_text(t, NULL, 0, s, &m) == BOIL_OK, &m);
+}
+
+int command_scenario_answer(const char *path, int (*answer)(void *record, const scenario *s), void *record)
+{
+    scenario s;
+    int status = command_scenario_read(path, &s) ? answer(record, &s) : STATUS_USAGE;
+    scenario_free(&s);
+    return status;
 }
 
 static const char *reason_of(int result)

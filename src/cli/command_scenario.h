@@ -9,6 +9,12 @@
 /* Reads FILE; what is wrong with it goes to standard error. To be freed either way. */
 bool command_scenario_read(const char *path, scenario *s);
 
+/* The same, with its text kept, to be read again with other numbers in it. */
+bool command_scenario_text(const char *path, scenario_text *t, scenario *s);
+
+/* Reads FILE and hands it on with the command's record: the exit status is what `answer` returns. */
+int command_scenario_answer(const char *path, int (*answer)(void *record, const scenario *s), void *record);
+
 /* A scenario that reads well but cannot be carried out: complains, and gives the exit status. `result` as of the model. */
 int command_scenario_refuse(const scenario *s, int result);
 

@@ -13,11 +13,11 @@ const char help_purpose[] =
     "What an open tank of boiling caustic salt solution does when cold steel or water goes in: how long the boil "
     "takes to come back, how strong and how full the bath gets, and when it may boil over.";
 
-const option help_option = {"help", NULL, "show this and stop"};
+const option help_option = {.name = "help", .text = "show this and stop"};
 
 const option help_program_options[] = {
-    {"help", NULL, "help; also after a command"},
-    {"version", NULL, "the version"},
+    {.name = "help", .text = "help; also after a command"},
+    {.name = "version", .text = "the version"},
 };
 const size_t help_program_options_count = sizeof help_program_options / sizeof help_program_options[0];
 

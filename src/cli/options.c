@@ -1,8 +1,6 @@
 #include "cli/options.h"
 
 #include <stdarg.h>
-#include <stdbool.h>
-#include <stdio.h>
 #include <string.h>
 
 #include "base/words.h"
@@ -47,11 +45,9 @@ static bool is_name(const char *name, const char *text, size_t length)
     return strlen(name) == length && memcmp(name, text, length) == 0;
 }
 
-/* One of the words of "us|si". Anything goes where the table shows no choice. */
-static bool allowed(const char *choice, const char *value)
+/* One of the words of "us|si". */
+static bool is_among(const char *choice, const char *value)
 {
-    if (strchr(choice, '|') == NULL)
-        return true;
     size_t length = strlen(value);
     for (const char *at = choice;; at++) {
         size_t word = strcspn(at, "|");
@@ -67,7 +63,7 @@ static bool allowed(const char *choice, const char *value)
 static bool value_read(reading *r, const option *o, const char *joined, const char **value)
 {
     *value = joined;
-    if (o->value == NULL) {
+    if (o->kind == OPTION_FLAG) {
         *value = "";
         return joined == NULL || wrong(r, "option '--%s' takes no value", o->name);
     }
@@ -75,7 +71,7 @@ static bool value_read(reading *r, const option *o, const char *joined, const ch
         *value = r->words[r->at++];
     if (*value == NULL || **value == '\0')
         return wrong(r, "option '--%s' needs a value: %s", o->name, o->value);
-    return allowed(o->value, *value) ||
+    return o->kind != OPTION_CHOICE || is_among(o->value, *value) ||
            wrong(r, "option '--%s' must be one of %s, got '%s'", o->name, o->value, quoted(*value).text);
 }
 
@@ -125,7 +121,7 @@ options_outcome options_read(const command *c, int count, char *const words[], g
 {
     reading r = {.command = c, .count = count, .words = words, .given = g, .problem = problem};
     bool options_end = false;
-    *g = (given){0};
+    *g = (given){.command = c};
     problem->text[0] = '\0';
     if (asks_for_help(count, words))
         return OPTIONS_HELP;
@@ -142,4 +138,38 @@ options_outcome options_read(const command *c, int count, char *const words[], g
         return OPTIONS_WRONG;
     }
     return OPTIONS_READ;
+}
+
+bool options_given(const given *g, const char *name)
+{
+    for (size_t i = 0; i < g->command->options_count; i++)
+        if (strcmp(g->command->options[i].name, name) == 0)
+            return g->values[i] != NULL;
+    return false;
+}
+
+option_expects options_expects(const option *o)
+{
+    switch (o->kind) {
+    case OPTION_FLAG:
+        return EXPECTS_NOTHING;
+    case OPTION_CHOICE:
+        return EXPECTS_WORDS;
+    case OPTION_FILE:
+        return EXPECTS_FILE;
+    case OPTION_COUNT:
+    case OPTION_NUMBER:
+    case OPTION_QUANTITY:
+    case OPTION_EITHER:
+    case OPTION_READ:
+    case OPTION_SETTING:
+        break;
+    }
+    return EXPECTS_TEXT;
+}
+
+void options_choice(const option *o, FILE *to)
+{
+    for (const char *at = o->value; *at != '\0'; at++)
+        fputc(*at == '|' ? ' ' : *at, to);
 }

@@ -1,25 +1,45 @@
-/* cli/options.h -- one table a command: from it the command line is read, and help, manual and completions are written. */
+/* cli/options.h -- one table a command: from it the command line is read into the command's own record, and help, manual and
+   completions are written. */
 #ifndef CLI_OPTIONS_H
 #define CLI_OPTIONS_H
 
+#include <stdbool.h>
 #include <stddef.h>
+#include <stdio.h>
+
+#include "reading/quantity.h"
 
 #define OPTIONS_MAX 16
 #define OPTIONS_ARGUMENTS_MAX ((size_t)1024)
+
+/* What an option's value may be, and what the record holds of it. */
+typedef enum {
+    OPTION_FLAG,     /* no value; bool */
+    OPTION_FILE,     /* a file's name; const char * */
+    OPTION_CHOICE,   /* one of the words of `value`; an enum that counts them from 0 */
+    OPTION_COUNT,    /* a whole number within bounds; unsigned long */
+    OPTION_NUMBER,   /* a bare number within bounds; double */
+    OPTION_QUANTITY, /* of a dimension, within bounds; double, SI */
+    OPTION_EITHER,   /* of this dimension or the other, each within its bounds; quantity */
+    OPTION_READ,     /* what `read` makes of it; whatever that is */
+    OPTION_SETTING   /* as a scenario says it at [section] key; goes into the scenario in the record */
+} option_kind;
 
 typedef struct {
     const char *name;  /* without the two dashes */
     const char *value; /* what is to be given: "FILE", or the words allowed: "us|si". NULL: nothing */
     const char *text;  /* one line, no full stop */
+    option_kind kind;
+    size_t where; /* in the command's record */
+    unit_dimension dimension;
+    bounds within;
+    unit_dimension other;
+    bounds within_other;
+    bool (*read)(cursor *c, void *into); /* up to the value's end; false, with a message, on a mistake */
+    const char *section, *key;           /* of a setting whose value has room in the scenario for all settings */
 } option;
 
-/* What was given, in the order of the table. Points into the command line. */
-typedef struct {
-    const char *argument; /* the first; NULL: none */
-    const char *arguments[OPTIONS_ARGUMENTS_MAX];
-    size_t arguments_count;
-    const char *values[OPTIONS_MAX]; /* NULL: not given; "" for an option without value */
-} given;
+typedef struct given given;
 
 typedef struct {
     const char *name;
@@ -34,6 +54,15 @@ typedef struct {
     int (*run)(const given *g);       /* an exit status */
 } command;
 
+/* What was given, in the order of the table. Points into the command line. */
+struct given {
+    const command *command;
+    const char *argument; /* the first; NULL: none */
+    const char *arguments[OPTIONS_ARGUMENTS_MAX];
+    size_t arguments_count;
+    const char *values[OPTIONS_MAX]; /* NULL: not given; "" for an option without value */
+};
+
 typedef enum { OPTIONS_READ, OPTIONS_HELP, OPTIONS_WRONG } options_outcome;
 
 typedef struct {
@@ -46,5 +75,17 @@ const char *options_arguments(const command *c);
 /* Reads what stands after the command's name: `--name value` and `--name=value`, each once, in any order; "--" ends
    them. OPTIONS_HELP when --help or -h stands before that. OPTIONS_WRONG with one sentence. */
 options_outcome options_read(const command *c, int count, char *const words[], given *g, options_problem *problem);
+
+bool options_given(const given *g, const char *name);
+
+/* The values of the options given, into the command's record, which holds the defaults of the others. False, with a complaint
+   about each that makes no sense; its place in the record is then as it was. */
+bool options_take(const given *g, void *record);
+
+/* What a shell may offer for an option's value. */
+typedef enum { EXPECTS_NOTHING, EXPECTS_WORDS, EXPECTS_FILE, EXPECTS_TEXT } option_expects;
+
+option_expects options_expects(const option *o);
+void options_choice(const option *o, FILE *to); /* "us si" */
 
 #endif

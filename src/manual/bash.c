@@ -3,7 +3,6 @@
 
 #include "base/program.h"
 #include "cli/help.h"
-#include "manual/expects.h"
 #include "manual/pages.h"
 
 static const char head[] =
@@ -52,35 +51,25 @@ static void first_word(FILE *to)
 /* What may stand behind an option; empty text is still a case, so that nothing else is offered there. */
 static void value_of(FILE *to, const option *o)
 {
-    if (expects_of(o->value) == EXPECTS_NOTHING)
+    option_expects expects = options_expects(o);
+    if (expects == EXPECTS_NOTHING)
         return;
     fprintf(to, "        --%s)\n", o->name);
-    if (expects_of(o->value) == EXPECTS_FILE)
+    if (expects == EXPECTS_FILE)
         fputs("            _" PROGRAM_NAME "_files '*'\n", to);
-    if (expects_of(o->value) == EXPECTS_WORDS) {
+    if (expects == EXPECTS_WORDS) {
         fputs("            _" PROGRAM_NAME "_offer -W '", to);
-        expects_words(to, o->value);
+        options_choice(o, to);
         fputs("'\n", to);
     }
     fputs("            return\n            ;;\n", to);
-}
-
-static void argument_of(FILE *to, const command *c)
-{
-    if (expects_of(c->argument) == EXPECTS_FILE)
-        fputs("        _" PROGRAM_NAME "_files '*.bath'\n", to);
-    if (expects_of(c->argument) == EXPECTS_WORDS) {
-        fputs("        _" PROGRAM_NAME "_offer -W '", to);
-        expects_words(to, c->argument);
-        fputs("'\n", to);
-    }
 }
 
 static void case_of(FILE *to, const command *c)
 {
     bool any = false;
     for (size_t i = 0; i < c->options_count; i++)
-        any = any || expects_of(c->options[i].value) != EXPECTS_NOTHING;
+        any = any || options_expects(&c->options[i]) != EXPECTS_NOTHING;
     fprintf(to, "    %s)\n", c->name);
     if (any)
         fputs("        case $before in\n", to);
@@ -92,7 +81,8 @@ static void case_of(FILE *to, const command *c)
     names_of(to, c->options, c->options_count);
     names_of(to, &help_option, 1);
     fputs("'\n", to);
-    argument_of(to, c);
+    if (c->argument != NULL)
+        fputs("        _" PROGRAM_NAME "_files '*.bath'\n", to);
     fputs("        ;;\n", to);
 }
 

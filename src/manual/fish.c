@@ -1,7 +1,6 @@
 /* fish.c -- completion for fish, a line for each thing it may offer. */
 #include "base/program.h"
 #include "cli/help.h"
-#include "manual/expects.h"
 #include "manual/pages.h"
 
 /* Between single quotes. */
@@ -26,12 +25,12 @@ static void option_line(FILE *to, const char *name, const option *o)
 {
     begin(to, name);
     fprintf(to, " -l %s", o->name);
-    switch (expects_of(o->value)) {
+    switch (options_expects(o)) {
     case EXPECTS_NOTHING:
         break;
     case EXPECTS_WORDS:
         fputs(" -x -a '", to);
-        expects_words(to, o->value);
+        options_choice(o, to);
         fputc('\'', to);
         break;
     case EXPECTS_FILE:
@@ -48,16 +47,10 @@ static void option_line(FILE *to, const char *name, const option *o)
 
 static void argument_line(FILE *to, const command *c)
 {
-    if (expects_of(c->argument) != EXPECTS_FILE && expects_of(c->argument) != EXPECTS_WORDS)
+    if (c->argument == NULL)
         return;
     begin(to, c->name);
-    if (expects_of(c->argument) == EXPECTS_FILE)
-        fputs(" -k -a '(__fish_complete_suffix .bath)'\n", to);
-    else {
-        fputs(" -a '", to);
-        expects_words(to, c->argument);
-        fputs("'\n", to);
-    }
+    fputs(" -k -a '(__fish_complete_suffix .bath)'\n", to);
 }
 
 void completion_fish(FILE *to)

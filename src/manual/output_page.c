@@ -52,12 +52,12 @@ static void words(FILE *to, const field *f)
 
 static void entry(FILE *to, const path *at, const field *f)
 {
-    const char *unit = f->kind == FIELD_NUMBER ? field_unit(f->key) : "";
+    const char *si_unit = f->kind == FIELD_NUMBER ? field_unit(f->key) : "";
     roff_term(to);
     fputs("\\fB", to);
     roff_text(to, at->text);
-    fprintf(to, "\\fR (%s%s", type_word(f), unit[0] != '\0' ? ", " : "");
-    roff_text(to, unit);
+    fprintf(to, "\\fR (%s%s", type_word(f), si_unit[0] != '\0' ? ", " : "");
+    roff_text(to, si_unit);
     fputs(")\n", to);
     roff_sentence(to, f->meaning);
     if (f->kind == FIELD_WORD)

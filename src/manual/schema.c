@@ -8,10 +8,10 @@
 static void description(json *j, const field *f)
 {
     char text[400];
-    const char *unit = f->kind == FIELD_NUMBER ? field_unit(f->key) : "";
+    const char *si_unit = f->kind == FIELD_NUMBER ? field_unit(f->key) : "";
     if (f->meaning == NULL)
         return;
-    snprintf(text, sizeof text, "%s%s%s", f->meaning, unit[0] != '\0' ? "; " : "", unit);
+    snprintf(text, sizeof text, "%s%s%s", f->meaning, si_unit[0] != '\0' ? "; " : "", si_unit);
     json_text(j, "description", text);
 }
 

@@ -3,7 +3,6 @@
 
 #include "base/program.h"
 #include "cli/help.h"
-#include "manual/expects.h"
 #include "manual/pages.h"
 
 /* Text between single quotes, with the signs that _arguments takes for itself masked. */
@@ -17,16 +16,16 @@ static void masked(FILE *to, const char *text)
     }
 }
 
-static void action(FILE *to, const char *value, const char *files)
+static void value_of(FILE *to, const option *o)
 {
     fputs(":", to);
-    masked(to, value);
+    masked(to, o->value);
     fputs(":", to);
-    if (expects_of(value) == EXPECTS_FILE)
-        fputs(files, to);
-    if (expects_of(value) == EXPECTS_WORDS) {
+    if (options_expects(o) == EXPECTS_FILE)
+        fputs("_files", to);
+    if (options_expects(o) == EXPECTS_WORDS) {
         fputc('(', to);
-        expects_words(to, value);
+        options_choice(o, to);
         fputc(')', to);
     }
 }
@@ -37,7 +36,7 @@ static void option_line(FILE *to, const option *o, const char *others)
     masked(to, o->text);
     fputc(']', to);
     if (o->value != NULL)
-        action(to, o->value, "_files");
+        value_of(to, o);
     fputc('\'', to);
 }
 
@@ -48,9 +47,9 @@ static void command_case(FILE *to, const command *c)
         option_line(to, &c->options[i], "");
     option_line(to, &help_option, "(- *)");
     if (c->argument != NULL) {
-        fputs(" \\\n            '*", to);
-        action(to, c->argument, "_files -g \"*.bath(-.)\"");
-        fputc('\'', to);
+        fputs(" \\\n            '*:", to);
+        masked(to, c->argument);
+        fputs(":_files -g \"*.bath(-.)\"'", to);
     }
     fputs("\n        ;;\n", to);
 }

@@ -1,35 +1,40 @@
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/outputs.h"
+#include "cli/output.h"
 #include "commands/check/output.h"
 
-enum { JSON, CSV, OPTIONS };
+typedef struct {
+    output output;
+} request;
 
-static const option options[OPTIONS] = {
-    [JSON] = {"json", NULL, "all of it as JSON, in SI units"},
-    [CSV] = {"csv", "FILE", "also write the settings as CSV, in SI units; '-' writes them instead of the report"},
+static const option options[] = {
+    OUTPUT_JSON(request, "all of it as JSON, in SI units"),
+    OUTPUT_CSV(request, "also write the settings as CSV, in SI units; '-' writes them instead of the report"),
 };
 
-static int answer(const outputs *o, const scenario *s)
+static void text(const void *answer, const output *o, FILE *to)
 {
-    bool written = outputs_csv(o, check_csv, s);
-    if (o->json)
-        check_json(s, stdout);
-    else if (outputs_leave_report(o))
-        check_report(s);
-    return written ? STATUS_DONE : STATUS_STOPPED;
+    (void)o; /* both systems of units stand side by side */
+    check_report(answer, to);
+}
+
+static void as_json(const void *answer, FILE *to)
+{
+    check_json(answer, to);
+}
+
+static int answer(void *record, const scenario *s)
+{
+    static const output_writers writers = {.text = text, .json = as_json, .csv = check_csv};
+    const request *r = record;
+    return output_write(&writers, &r->output, s, STATUS_DONE);
 }
 
 static int run(const given *g)
 {
-    scenario s;
-    outputs o = {.json = g->values[JSON] != NULL, .csv = g->values[CSV]};
-    if (!outputs_agree(&o))
-        return STATUS_USAGE;
-    int status = command_scenario_read(g->argument, &s) ? answer(&o, &s) : STATUS_USAGE;
-    scenario_free(&s);
-    return status;
+    request r = {0};
+    return options_take(g, &r) && output_agrees(&r.output) ? command_scenario_answer(g->argument, answer, &r) : STATUS_USAGE;
 }
 
 const command command_check = {
@@ -41,7 +46,7 @@ const command command_check = {
         "units, defaults marked, the charge worked out, the acts one by one. FILE '-' is standard input.",
     .example = PROGRAM_NAME " check night.bath",
     .options = options,
-    .options_count = OPTIONS,
+    .options_count = sizeof options / sizeof options[0],
     .documents = check_documents,
     .run = run,
 };

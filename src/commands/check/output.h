@@ -7,7 +7,7 @@
 #include "base/field.h"
 #include "scenario/scenario.h"
 
-void check_report(const scenario *s); /* to standard output */
+void check_report(const scenario *s, FILE *to);
 void check_json(const scenario *s, FILE *to);
 void check_csv(const void *of, FILE *to); /* its settings */
 extern const document check_documents[];

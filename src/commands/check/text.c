@@ -15,25 +15,25 @@ static size_t actions_of(const scenario *s, const action_type *type)
 }
 
 /* ", 2 of salts", where there are any. */
-static void others(const scenario *s)
+static void others(const scenario *s, FILE *to)
 {
     const action_type *type;
     for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++) {
         size_t n = actions_of(s, type);
         if (type->group == ACTION_ADDITION && type != &action_water && n > 0)
-            printf(", %zu of %s", n, type->keyword);
+            fprintf(to, ", %zu of %s", n, type->keyword);
     }
 }
 
-void check_report(const scenario *s)
+void check_report(const scenario *s, FILE *to)
 {
-    printf("%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
-           format_count(actions_of(s, &action_load), "load", "loads").text,
-           format_count(actions_of(s, &action_water), "addition", "additions").text);
-    others(s);
-    printf(" in %s from %s\n\n", format_duration(s->schedule.duration_s).text, format_clock(s->start_s, 0).text);
-    listing_print(s, stdout);
-    putchar('\n');
-    report_uncertainty(&s->plant.charge, UNITS_SI, stdout);
-    report_caution(stdout);
+    fprintf(to, "%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
+            format_count(actions_of(s, &action_load), "load", "loads").text,
+            format_count(actions_of(s, &action_water), "addition", "additions").text);
+    others(s, to);
+    fprintf(to, " in %s from %s\n\n", format_duration(s->schedule.duration_s).text, format_clock(s->start_s, 0).text);
+    listing_print(s, to);
+    fputc('\n', to);
+    report_uncertainty(&s->plant.charge, UNITS_SI, to);
+    report_caution(to);
 }

@@ -1,27 +1,19 @@
 #include "base/boil.h"
 #include "base/program.h"
-#include "cli/argument.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/outputs.h"
+#include "cli/output.h"
 #include "commands/correct/output.h"
-
-enum { READS, LEVEL, BOILING_LEVEL, LIQUID_STRENGTH, UNITS, JSON, CSV, OPTIONS };
-
-static const option options[OPTIONS] = {
-    [READS] = {"reads", "TEMPERATURE", "where it boils, as read, such as '288 degF' or '288 degF +- 2 degF'; needed"},
-    [LEVEL] = {"level", "LENGTH", "its still surface above the floor"},
-    [BOILING_LEVEL] = {"boiling-level", "LENGTH", "its boiling surface, instead: the swell is taken out"},
-    [LIQUID_STRENGTH] = {"liquid-strength", "PERCENT",
-                         "make up with ready-mixed liquid of so many salts by mass, not with dry salts"},
-    [UNITS] = {"units", "us|si", "units of the list; default us"},
-    [JSON] = {"json", NULL, "the plan as JSON, in SI units"},
-    [CSV] = {"csv", "FILE", "also write the steps as CSV, in SI units; '-' writes them instead of the list"},
-};
 
 typedef struct {
     double temperature_K, uncertain_K;
 } reading;
+
+typedef struct {
+    boil_correct_case asked;
+    reading reads;
+    output output;
+} request;
 
 /* "288 degF +- 2 degF" */
 static bool reading_read(cursor *c, void *into)
@@ -42,68 +34,77 @@ static bool reading_read(cursor *c, void *into)
     return cursor_expect_end(c);
 }
 
-static bool request_read(const given *g, boil_correct_case *c, unit_system *system)
+/* clang-format off */
+static const option options[] = {
+    {"reads", "TEMPERATURE", "where it boils, as read, such as '288 degF' or '288 degF +- 2 degF'; needed", OPTION_READ,
+     .where = offsetof(request, reads), .read = reading_read},
+    {"level", "LENGTH", "its still surface above the floor", OPTION_QUANTITY,
+     .where = offsetof(request, asked.level_m), DIM_LENGTH, .within = {"m", 0.02, 5}},
+    {"boiling-level", "LENGTH", "its boiling surface, instead: the swell is taken out", OPTION_QUANTITY,
+     .where = offsetof(request, asked.level_m), DIM_LENGTH, .within = {"m", 0.02, 5}},
+    {"liquid-strength", "PERCENT", "make up with ready-mixed liquid of so many salts by mass, not with dry salts",
+     OPTION_QUANTITY, .where = offsetof(request, asked.liquid_fraction), DIM_FRACTION, .within = {"%", 1, 89}},
+    OUTPUT_UNITS(request, "list"),
+    OUTPUT_JSON(request, "the plan as JSON, in SI units"),
+    OUTPUT_CSV(request, "also write the steps as CSV, in SI units; '-' writes them instead of the list"),
+};
+/* clang-format on */
+
+static bool level_below_rim(const boil_correct_case *c, unit_system system, const scenario *s)
 {
-    static const bounds level = {"m", 0.02, 5}, share = {"%", 1, 89};
-    reading r;
-    *c = (boil_correct_case){.level_boiling = g->values[BOILING_LEVEL] != NULL};
-    *system = UNITS_US;
-    if (g->values[UNITS] != NULL)
-        unit_system_named(g->values[UNITS], system);
-    if (g->values[READS] == NULL || (g->values[LEVEL] == NULL) == (g->values[BOILING_LEVEL] == NULL)) {
-        program_complain(
-            "'correct' needs --reads, such as --reads '288 degF +- 1 degF', and one of --level and --boiling-level");
-        return false;
-    }
-    if (!argument_read("reads", g->values[READS], reading_read, &r) ||
-        !argument_quantity("level", g->values[LEVEL], DIM_LENGTH, &level, &c->level_m) ||
-        !argument_quantity("boiling-level", g->values[BOILING_LEVEL], DIM_LENGTH, &level, &c->level_m) ||
-        !argument_quantity("liquid-strength", g->values[LIQUID_STRENGTH], DIM_FRACTION, &share, &c->liquid_fraction))
-        return false;
-    c->reads_K = r.temperature_K;
-    c->uncertain_K = r.uncertain_K;
-    return true;
+    if (c->level_m < s->plant.tank.depth_m)
+        return true;
+    program_complain("--%slevel: it must be below the rim of %s, at %s", c->level_boiling ? "boiling-" : "", s->path,
+                     format_quantity(system, DIM_LENGTH, s->plant.tank.depth_m).text);
+    return false;
 }
 
-static int answer(boil_correct_case *c, unit_system system, const outputs *o, const scenario *s)
+static void text(const void *answer, const output *o, FILE *to)
 {
+    correct_report(answer, o->system, to);
+}
+
+static void as_json(const void *answer, FILE *to)
+{
+    correct_json(answer, to);
+}
+
+static const output_writers writers = {.text = text, .json = as_json, .csv = correct_csv};
+
+static int answer(void *record, const scenario *s)
+{
+    const request *r = record;
+    boil_correct_case c = r->asked;
     correct_answer a = {.scenario = s};
-    boil_run_options options_of_run = boil_run_options_default();
+    boil_run_options o = boil_run_options_default();
     double room_K = s->plant.ambient.temperature_K;
-    c->added_K = room_K > BOIL_ZERO_CELSIUS ? room_K : BOIL_ZERO_CELSIUS;
-    c->liquid_K = boil_pour_rate_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
-    c->next_load = boil_correct_next_load(&s->plant, &s->schedule);
-    if (!(c->level_m < s->plant.tank.depth_m)) {
-        program_complain("--%s: it must be below the rim of %s, at %s", options[c->level_boiling ? BOILING_LEVEL : LEVEL].name,
-                         s->path, format_quantity(system, DIM_LENGTH, s->plant.tank.depth_m).text);
+    c.reads_K = r->reads.temperature_K;
+    c.uncertain_K = r->reads.uncertain_K;
+    c.added_K = room_K > BOIL_ZERO_CELSIUS ? room_K : BOIL_ZERO_CELSIUS;
+    c.liquid_K = boil_pour_rate_liquid_temperature(s->plant.charge.blend, c.liquid_fraction, c.added_K);
+    c.next_load = boil_correct_next_load(&s->plant, &s->schedule);
+    if (!level_below_rim(&c, r->output.system, s))
         return STATUS_USAGE;
-    }
-    int result = boil_correct(&s->plant, c, &options_of_run, &a.plan);
+    int result = boil_correct(&s->plant, &c, &o, &a.plan);
     if (result != BOIL_OK)
         return command_scenario_refuse(s, result);
-    if (a.plan.end != BOIL_CORRECT_DONE) {
-        correct_refuse(&a, system);
-        return STATUS_USAGE;
-    }
-    bool written = outputs_csv(o, correct_csv, &a);
-    if (o->json)
-        correct_json(&a, stdout);
-    else if (outputs_leave_report(o))
-        correct_report(&a, system, stdout);
-    return written ? STATUS_DONE : STATUS_STOPPED;
+    if (a.plan.end == BOIL_CORRECT_DONE)
+        return output_write(&writers, &r->output, &a, STATUS_DONE);
+    correct_refuse(&a, r->output.system);
+    return STATUS_USAGE;
 }
 
 static int run(const given *g)
 {
-    boil_correct_case c;
-    unit_system system;
-    scenario s;
-    outputs o = {.json = g->values[JSON] != NULL, .csv = g->values[CSV]};
-    if (!request_read(g, &c, &system) || !outputs_agree(&o))
+    request r = {.asked.level_boiling = options_given(g, "boiling-level")};
+    if (!options_given(g, "reads") || options_given(g, "level") == options_given(g, "boiling-level")) {
+        program_complain(
+            "'correct' needs --reads, such as --reads '288 degF +- 1 degF', and one of --level and --boiling-level");
         return STATUS_USAGE;
-    int status = command_scenario_read(g->argument, &s) ? answer(&c, system, &o, &s) : STATUS_USAGE;
-    scenario_free(&s);
-    return status;
+    }
+    if (!options_take(g, &r) || !output_agrees(&r.output))
+        return STATUS_USAGE;
+    return command_scenario_answer(g->argument, answer, &r);
 }
 
 const command command_correct = {
@@ -119,7 +120,7 @@ const command command_correct = {
                    "the scenario's bath. FILE '-' is standard input.",
     .example = PROGRAM_NAME " correct night.bath --reads '288 degF +- 1 degF' --level '19 in'",
     .options = options,
-    .options_count = OPTIONS,
+    .options_count = sizeof options / sizeof options[0],
     .documents = correct_documents,
     .run = run,
 };

@@ -5,94 +5,81 @@
 #include "base/boil.h"
 #include "base/program.h"
 #include "base/text.h"
-#include "base/whole_file.h"
-#include "cli/argument.h"
+#include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/plot.h"
+#include "cli/output.h"
 #include "commands/explore/output.h"
 #include "commands/explore/run.h"
 #include "scenario/action_words.h"
 
-enum { GRID, SAMPLES, SEED, THREADS, SHARD, MERGE, CSV, PLOT, UNITS, JSON, OPTIONS };
-
-static const option options[OPTIONS] = {
-    [GRID] = {"grid", "STEPS",
-              "steps over one number, such as 'heat input = 200 kBtu/h to 500 kBtu/h : 7', what is uncertain being drawn "
-              "anew in each"},
-    [SAMPLES] = {"samples", "NUMBER",
-                 "draws of what is uncertain, rounded up to 16 times a power of two; default 256; with n uncertain numbers, "
-                 "each draw takes 1 + n/2 runs"},
-    [SEED] = {"seed", "NUMBER", "of the random shifts; default 1"},
-    [THREADS] = {"threads", "NUMBER", "runs at a time; default as many as there are processors"},
-    [SHARD] = {"shard", "I/N", "only the rows of share I of N, as CSV, to be merged with those of the others"},
-    [MERGE] = {"merge", NULL, "the FILEs are rows of the shards of one study: report on all of them"},
-    [CSV] = {"csv", "FILE", "also write the rows as CSV, in SI units; '-' writes them instead of the report"},
-    [PLOT] = {"plot", "FILE",
-              "draw chances and causes with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the report"},
-    [UNITS] = {"units", "us|si", "units of the report; default us"},
-    [JSON] = {"json", NULL, "the outcome as JSON, in SI units"},
-};
-
 enum { REPLICATES = 8, SAMPLES_DEFAULT = 256, SAMPLES_MOST = 1 << 20 };
 
 typedef struct {
-    const given *given;
-    unsigned long samples, seed;
+    unsigned long samples, seed, threads;
     uncertain_grid grid; /* steps 0: none */
     explore_work work;
-    unit_system system;
-    plot plot;
+    bool merge;
+    output output;
 } request;
 
 /* "3/10" */
-static bool shard_read(const char *text, explore_work *w)
+static bool shard_read(cursor *c, void *into)
 {
+    explore_work *w = into;
     char *end;
-    unsigned long i = strtoul(text, &end, 10), n = 0;
-    bool good = end != text && *end == '/' && text[0] != '-';
+    unsigned long i = strtoul(c->at, &end, 10), n = 0;
+    bool good = end != c->at && *end == '/' && c->at[0] != '-';
     if (good) {
         const char *second = end + 1;
         n = strtoul(second, &end, 10);
         good = end != second && *end == '\0' && second[0] != '-' && i >= 1 && i <= n && n <= 100000;
     }
-    if (!good)
-        program_complain("--shard: write which one of how many, such as 3/10");
-    *w = good ? (explore_work){.shard = i - 1, .shards = n} : *w;
+    if (good)
+        *w = (explore_work){.shard = i - 1, .shards = n};
+    else
+        cursor_error(c, c->at, "write which one of how many, such as 3/10");
     return good;
 }
 
-/* A shard's rows go to standard output, and are not reported on. */
-static bool outputs_agree(const request *r)
+/* clang-format off */
+static const option options[] = {
+    {"grid", "STEPS", "steps over one number, such as 'heat input = 200 kBtu/h to 500 kBtu/h : 7', what is uncertain being "
+     "drawn anew in each", OPTION_READ, .where = offsetof(request, grid), .read = uncertain_grid_read},
+    {"samples", "NUMBER", "draws of what is uncertain, rounded up to 16 times a power of two; default 256; with n uncertain "
+     "numbers, each draw takes 1 + n/2 runs", OPTION_COUNT,
+     .where = offsetof(request, samples), .within = {NULL, 1, SAMPLES_MOST}},
+    {"seed", "NUMBER", "of the random shifts; default 1", OPTION_COUNT,
+     .where = offsetof(request, seed), .within = {NULL, 1, 4294967295.0}},
+    {"threads", "NUMBER", "runs at a time; default as many as there are processors", OPTION_COUNT,
+     .where = offsetof(request, threads), .within = {NULL, 1, 1024}},
+    {"shard", "I/N", "only the rows of share I of N, as CSV, to be merged with those of the others", OPTION_READ,
+     .where = offsetof(request, work), .read = shard_read},
+    {"merge", NULL, "the FILEs are rows of the shards of one study: report on all of them", OPTION_FLAG,
+     .where = offsetof(request, merge)},
+    OUTPUT_CSV(request, "also write the rows as CSV, in SI units; '-' writes them instead of the report"),
+    OUTPUT_PLOT(request, "draw chances and causes with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of "
+                         "the report"),
+    OUTPUT_UNITS(request, "report"),
+    OUTPUT_JSON(request, "the outcome as JSON, in SI units"),
+};
+/* clang-format on */
+
+/* Not a sentence about two things at once: the first that does not go together. */
+static bool given_together(const given *g)
 {
-    const char *const *v = r->given->values;
-    int to_stdout =
-        (v[JSON] != NULL) + plot_is_terminal(&r->plot) + (whole_file_is_stdout(v[CSV]) || (v[SHARD] != NULL && v[CSV] == NULL));
-    if (to_stdout > 1)
-        program_complain("only one of --json, --plot - and the rows can go to standard output");
-    else if (v[SHARD] != NULL && (v[JSON] != NULL || v[PLOT] != NULL))
+    static const char *const of_study[] = {"shard", "grid", "samples", "seed"};
+    bool merge = options_given(g, "merge"), study = false;
+    for (size_t i = 0; i < sizeof of_study / sizeof of_study[0]; i++)
+        study = study || options_given(g, of_study[i]);
+    if (options_given(g, "shard") && (options_given(g, "json") || options_given(g, "plot")))
         program_complain("with --shard there are rows only: draw and report when all are merged");
+    else if (merge && study)
+        program_complain("with --merge the rows say what the study is");
+    else if (!merge && g->arguments_count > 1)
+        program_complain("'explore' takes one FILE, except with --merge");
     else
         return true;
     return false;
-}
-
-static bool request_read(const given *g, request *r)
-{
-    static const bounds samples = {NULL, 1, SAMPLES_MOST}, seed = {NULL, 1, 4294967295.0}, threads = {NULL, 1, 1024};
-    unsigned long count = 0;
-    const char *const *v = g->values;
-    *r = (request){.given = g, .samples = SAMPLES_DEFAULT, .seed = 1, .work.shards = 1};
-    if (v[UNITS] != NULL)
-        unit_system_named(v[UNITS], &r->system);
-    if ((v[SHARD] != NULL && !shard_read(v[SHARD], &r->work)) ||
-        (v[SAMPLES] != NULL && !argument_count("samples", v[SAMPLES], &samples, &r->samples)) ||
-        (v[SEED] != NULL && !argument_count("seed", v[SEED], &seed, &r->seed)) ||
-        (v[THREADS] != NULL && !argument_count("threads", v[THREADS], &threads, &count)) ||
-        (v[GRID] != NULL && !argument_read("grid", v[GRID], uncertain_grid_read, &r->grid)))
-        return false;
-    r->work.threads = (int)count;
-    r->work.progress = isatty(STDERR_FILENO) == 1;
-    return plot_read(v[PLOT], &r->plot) && outputs_agree(r);
 }
 
 /* The study ------------------------------------------------------------------------------------------------------- */
@@ -171,62 +158,47 @@ static bool explore_set_up(explore_answer *s, request *r, const scenario *c)
 
 /* Answers --------------------------------------------------------------------------------------------------------- */
 
-static bool rows_write(const explore_answer *s, const char *path)
+static void text(const void *answer, const output *o, FILE *to)
 {
-    whole_file f;
-    if (!whole_file_open(&f, path))
-        return false;
-    explore_csv_write(s, f.to);
-    return whole_file_close(&f);
+    explore_report(answer, o->system, o->colour, to);
 }
 
-static bool draw(const request *r, const explore_answer *s)
+static void as_json(const void *answer, FILE *to)
 {
-    picture_drawn drawn;
-    picture_problem problem;
-    if (!explore_picture(s, r->system, r->plot.format, &drawn, &problem))
-        return plot_failed(&r->plot, &problem);
-    return plot_save(&r->plot, &drawn);
+    explore_json(answer, to);
 }
 
-/* Everything that was asked for; without its picture the report stands all the same. */
-static int answer(const request *r, const explore_answer *s)
+static void csv(const void *answer, FILE *to)
 {
-    const char *const *v = r->given->values;
-    const char *rows = v[CSV] != NULL ? v[CSV] : v[SHARD] != NULL ? "-" : NULL;
-    bool written = rows == NULL || rows_write(s, rows), drawn = r->plot.path == NULL || draw(r, s);
-    if (v[JSON] != NULL)
-        explore_json(s, stdout);
-    else if (v[SHARD] == NULL && !whole_file_is_stdout(rows) && !(plot_is_terminal(&r->plot) && drawn))
-        explore_report(s, r->system, program_colour(stdout), stdout);
-    return written && drawn ? STATUS_DONE : STATUS_STOPPED;
+    explore_csv_write(answer, to);
 }
 
-static int merge(const request *r)
+static bool draw(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
+{
+    return explore_picture(answer, o->system, format, drawn, problem);
+}
+
+static const output_writers writers = {.text = text, .json = as_json, .csv = csv, .draw = draw};
+static const output_writers rows_only = {.csv = csv};
+
+static int merge(const request *r, const given *g)
 {
     explore_answer s;
-    int status = STATUS_USAGE;
-    if (r->given->values[SHARD] != NULL || r->given->values[GRID] != NULL || r->given->values[SAMPLES] != NULL ||
-        r->given->values[SEED] != NULL) {
-        program_complain("with --merge the rows say what the study is");
-        return STATUS_USAGE;
-    }
-    if (explore_csv_read(&s, r->given->arguments, r->given->arguments_count))
-        status = answer(r, &s);
+    bool good = explore_csv_read(&s, g->arguments, g->arguments_count);
+    int status = good ? output_write(&writers, &r->output, &s, STATUS_DONE) : STATUS_USAGE;
     explore_free(&s);
     return status;
 }
 
-static int make(request *r, scenario_text *text, const scenario *c)
+static int make(request *r, bool shard, scenario_text *written, const scenario *c)
 {
     explore_answer s;
     int status = STATUS_USAGE;
     if (explore_set_up(&s, r, c)) {
-        bool whole = explore_run(&s, text, &r->work);
+        bool whole = explore_run(&s, written, &r->work);
         if (!whole)
             program_complain("%s: stopped after %zu of %zu runs", c->path, explore_count(&s, true), explore_count(&s, false));
-        status = answer(r, &s);
-        status = whole ? status : STATUS_STOPPED;
+        status = output_write(shard ? &rows_only : &writers, &r->output, &s, whole ? STATUS_DONE : STATUS_STOPPED);
     }
     explore_free(&s);
     return status;
@@ -234,26 +206,23 @@ static int make(request *r, scenario_text *text, const scenario *c)
 
 static int run(const given *g)
 {
-    request r;
-    scenario_text text;
-    scenario c = {0};
-    messages m;
-    if (!request_read(g, &r))
+    request r = {.samples = SAMPLES_DEFAULT, .seed = 1, .work.shards = 1};
+    scenario_text written;
+    scenario c;
+    if (!given_together(g) || !options_take(g, &r))
         return STATUS_USAGE;
-    if (g->values[MERGE] != NULL)
-        return merge(&r);
-    if (g->arguments_count > 1) {
-        program_complain("'explore' takes one FILE, except with --merge");
+    bool shard = options_given(g, "shard");
+    if (shard && r.output.csv == NULL)
+        r.output.csv = "-"; /* a shard's rows are not reported on */
+    if (!output_agrees(&r.output))
         return STATUS_USAGE;
-    }
-    messages_init(&m);
-    int status = STATUS_USAGE;
-    if (scenario_text_read(g->argument, &text, &m) && scenario_of_text(&text, NULL, 0, &c, &m) == BOIL_OK)
-        status = make(&r, &text, &c);
-    messages_print(&m, stderr, PROGRAM_NAME);
-    messages_free(&m);
+    if (r.merge)
+        return merge(&r, g);
+    r.work.threads = (int)r.threads;
+    r.work.progress = isatty(STDERR_FILENO) == 1;
+    int status = command_scenario_text(g->argument, &written, &c) ? make(&r, shard, &written, &c) : STATUS_USAGE;
     scenario_free(&c);
-    scenario_text_free(&text);
+    scenario_text_free(&written);
     return status;
 }
 
@@ -269,7 +238,7 @@ const command command_explore = {
         "answer is the same to the last digit.",
     .example = PROGRAM_NAME " explore uncertain-shift.bath --samples 512 --plot odds.svg",
     .options = options,
-    .options_count = OPTIONS,
+    .options_count = sizeof options / sizeof options[0],
     .documents = explore_documents,
     .run = run,
 };

@@ -3,67 +3,46 @@
 #include "base/boil.h"
 #include "base/program.h"
 #include "base/text.h"
-#include "cli/argument.h"
+#include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/outputs.h"
+#include "cli/output.h"
 #include "commands/fit/output.h"
-
-enum { THERMOMETER, DIPSTICK, UNITS, JSON, CSV, PLOT, OPTIONS };
-
-static const option options[OPTIONS] = {
-    [THERMOMETER] = {"thermometer", "DIFFERENCE", "standard deviation of a temperature read; default 0.5 K"},
-    [DIPSTICK] = {"dipstick", "LENGTH", "standard deviation of a level read; default 5 mm"},
-    [UNITS] = {"units", "us|si", "units of the report; default us"},
-    [JSON] = {"json", NULL, "the outcome as JSON, in SI units"},
-    [CSV] = {"csv", "FILE", "also write readings and runs as CSV, in SI units; '-' writes them instead of the report"},
-    [PLOT] = {"plot", "FILE",
-              "draw readings and runs with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the report"},
-};
 
 typedef struct {
     fit_weights weights;
-    unit_system system;
-    outputs out;
+    output output;
 } request;
 
-static bool request_read(const given *g, request *r)
+/* clang-format off */
+static const option options[] = {
+    {"thermometer", "DIFFERENCE", "standard deviation of a temperature read; default 0.5 K", OPTION_QUANTITY,
+     .where = offsetof(request, weights.temperature_K), DIM_DIFFERENCE, .within = {"K", 0.001, 20}},
+    {"dipstick", "LENGTH", "standard deviation of a level read; default 5 mm", OPTION_QUANTITY,
+     .where = offsetof(request, weights.level_m), DIM_LENGTH, .within = {"mm", 0.1, 500}},
+    OUTPUT_UNITS(request, "report"),
+    OUTPUT_JSON(request, "the outcome as JSON, in SI units"),
+    OUTPUT_CSV(request, "also write readings and runs as CSV, in SI units; '-' writes them instead of the report"),
+    OUTPUT_PLOT(request, "draw readings and runs with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the "
+                         "report"),
+};
+/* clang-format on */
+
+static void text(const void *answer, const output *o, FILE *to)
 {
-    static const bounds thermometer = {"K", 0.001, 20}, dipstick = {"mm", 0.1, 500};
-    *r = (request){.weights = {0.5, 5e-3}, .out = {.json = g->values[JSON] != NULL, .csv = g->values[CSV]}};
-    if (g->values[UNITS] != NULL)
-        unit_system_named(g->values[UNITS], &r->system);
-    if (g->arguments_count != 2) {
-        program_complain("'fit' needs a scenario and the log of a real tank");
-        return false;
-    }
-    if (strcmp(g->arguments[0], "-") == 0 && strcmp(g->arguments[1], "-") == 0) {
-        program_complain("standard input can hold one of the two only");
-        return false;
-    }
-    return plot_read(g->values[PLOT], &r->out.plot) && outputs_agree(&r->out) &&
-           argument_quantity("thermometer", g->values[THERMOMETER], DIM_DIFFERENCE, &thermometer, &r->weights.temperature_K) &&
-           argument_quantity("dipstick", g->values[DIPSTICK], DIM_LENGTH, &dipstick, &r->weights.level_m);
+    fit_report(answer, o->system, to);
 }
 
-static bool draw(const request *r, const fit_answer *f)
+static void as_json(const void *answer, FILE *to)
 {
-    picture_drawn drawn;
-    picture_problem problem;
-    if (!fit_picture(f, r->system, r->out.plot.format, &drawn, &problem))
-        return plot_failed(&r->out.plot, &problem);
-    return plot_save(&r->out.plot, &drawn);
+    fit_json(answer, to);
 }
 
-static int answer(const request *r, const fit_answer *f)
+static bool draw(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
-    bool written = outputs_csv(&r->out, fit_csv, f);
-    written = (r->out.plot.path == NULL || draw(r, f)) && written;
-    if (r->out.json)
-        fit_json(f, stdout);
-    else if (outputs_leave_report(&r->out))
-        fit_report(f, r->system, stdout);
-    return f->fit.converged && written ? STATUS_DONE : STATUS_STOPPED;
+    return fit_picture(answer, o->system, format, drawn, problem);
 }
+
+static const output_writers writers = {.text = text, .json = as_json, .csv = fit_csv, .draw = draw};
 
 /* Why there is no answer. */
 static int refuse(const fit_answer *f, fit_end end, const scenario *s)
@@ -86,35 +65,52 @@ static int refuse(const fit_answer *f, fit_end end, const scenario *s)
     return STATUS_STOPPED;
 }
 
-static int carry_out(const request *r, scenario_text *text, const scenario *s, const fit_log *l, const char *log_path)
+static int answer(const request *r, scenario_text *written, const scenario *s, const fit_log *l, const char *log_path)
 {
     fit_answer f;
-    fit_end end = fit_run(text, s, l, &r->weights, &f);
+    fit_end end = fit_run(written, s, l, &r->weights, &f);
     f.log_path = log_path;
-    int status = end == FITTING_DONE ? answer(r, &f) : refuse(&f, end, s);
+    int status = end == FITTING_DONE ? output_write(&writers, &r->output, &f, f.fit.converged ? STATUS_DONE : STATUS_STOPPED)
+                                     : refuse(&f, end, s);
     fit_free(&f);
     return status;
 }
 
-static int run(const given *g)
+static bool scenario_and_log(const given *g)
 {
-    request r;
-    scenario_text text;
-    scenario s = {0};
-    fit_log l = {0};
+    if (g->arguments_count != 2)
+        program_complain("'fit' needs a scenario and the log of a real tank");
+    else if (strcmp(g->arguments[0], "-") == 0 && strcmp(g->arguments[1], "-") == 0)
+        program_complain("standard input can hold one of the two only");
+    else
+        return true;
+    return false;
+}
+
+static bool log_read(const char *path, const scenario *s, fit_log *l)
+{
     messages m;
-    if (!request_read(g, &r))
-        return STATUS_USAGE;
     messages_init(&m);
-    int status = STATUS_USAGE;
-    if (scenario_text_read(g->arguments[0], &text, &m) && scenario_of_text(&text, NULL, 0, &s, &m) == BOIL_OK &&
-        fit_log_read(g->arguments[1], s.start_s, &l, &m))
-        status = carry_out(&r, &text, &s, &l, g->arguments[1]);
+    bool good = fit_log_read(path, s->start_s, l, &m);
     messages_print(&m, stderr, PROGRAM_NAME);
     messages_free(&m);
+    return good;
+}
+
+static int run(const given *g)
+{
+    request r = {.weights = {0.5, 5e-3}};
+    scenario_text written;
+    scenario s;
+    fit_log l = {0};
+    int status = STATUS_USAGE;
+    if (!scenario_and_log(g) || !options_take(g, &r) || !output_agrees(&r.output))
+        return STATUS_USAGE;
+    if (command_scenario_text(g->arguments[0], &written, &s) && log_read(g->arguments[1], &s, &l))
+        status = answer(&r, &written, &s, &l, g->arguments[1]);
     fit_log_free(&l);
     scenario_free(&s);
-    scenario_text_free(&text);
+    scenario_text_free(&written);
     return status;
 }
 
@@ -130,7 +126,7 @@ const command command_fit = {
         "degF,still level in'; time by the clock. The schedule of FILE must say what was done that day.",
     .example = PROGRAM_NAME " fit night.bath night-log.csv --thermometer '1 degF'",
     .options = options,
-    .options_count = OPTIONS,
+    .options_count = sizeof options / sizeof options[0],
     .documents = fit_documents,
     .run = run,
 };

@@ -1,146 +1,180 @@
 #include "base/boil.h"
 #include "base/program.h"
-#include "cli/argument.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/outputs.h"
-#include "commands/size/answer.h"
+#include "cli/output.h"
 #include "commands/size/output.h"
 
-enum { RECOVER, LOAD, TABLE, INTERVAL, HEAVIEST, CSV, PLOT, UNITS, JSON, OPTIONS };
-
-static const option options[OPTIONS] = {
-    [RECOVER] = {"recover", "TIME", "longest time a load may stop the boil; default the scenario's limit"},
-    [LOAD] = {"load", "QUANTITY",
-              "one load of 1/4 in plate into the steady boil, of this mass or mass per volume of bath such as "
-              "'1 lb per 2 gal', instead of the schedule's"},
-    [TABLE] = {"table", NULL, "the heat for loads and plates of several weights and thicknesses"},
-    [INTERVAL] = {"interval", NULL, "instead: the shortest interval between equal loads, with the scenario's heat"},
-    [HEAVIEST] = {"heaviest", NULL, "instead: the heaviest loads, with the scenario's heat"},
-    [CSV] = {"csv", "FILE", "with --table: also write it as CSV, in SI units; '-' writes it instead of the report"},
-    [PLOT] = {"plot", "FILE",
-              "draw recovery against heat with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the "
-              "report"},
-    [UNITS] = {"units", "us|si", "units of the report; default us"},
-    [JSON] = {"json", NULL, "the answer as JSON, in SI units"},
-};
-
 typedef struct {
-    const given *given;
     double recover_s; /* 0: the scenario's */
-    quantity load;
-    bool load_given;
-    outputs out;
-    unit_system system;
+    quantity load;    /* without text: the schedule's */
+    bool table, interval, heaviest;
+    output output;
 } request;
 
-static bool outputs_asked(const given *g, request *r)
+/* clang-format off */
+static const option options[] = {
+    {"recover", "TIME", "longest time a load may stop the boil; default the scenario's limit", OPTION_QUANTITY,
+     .where = offsetof(request, recover_s), DIM_TIME, .within = {"s", 1, 86400}},
+    {"load", "QUANTITY", "one load of 1/4 in plate into the steady boil, of this mass or mass per volume of bath such as "
+     "'1 lb per 2 gal', instead of the schedule's", OPTION_EITHER, .where = offsetof(request, load),
+     DIM_MASS, {"kg", 0.001, 1e5}, DIM_CONCENTRATION, {"kg/m3", 0.001, 5000}},
+    {"table", NULL, "the heat for loads and plates of several weights and thicknesses", OPTION_FLAG,
+     .where = offsetof(request, table)},
+    {"interval", NULL, "instead: the shortest interval between equal loads, with the scenario's heat", OPTION_FLAG,
+     .where = offsetof(request, interval)},
+    {"heaviest", NULL, "instead: the heaviest loads, with the scenario's heat", OPTION_FLAG,
+     .where = offsetof(request, heaviest)},
+    OUTPUT_CSV(request, "with --table: also write it as CSV, in SI units; '-' writes it instead of the report"),
+    OUTPUT_PLOT(request, "draw recovery against heat with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead "
+                         "of the report"),
+    OUTPUT_UNITS(request, "report"),
+    OUTPUT_JSON(request, "the answer as JSON, in SI units"),
+};
+/* clang-format on */
+
+/* The heat -------------------------------------------------------------------------------------------------------- */
+
+static void heat_text(const void *answer, const output *o, FILE *to)
 {
-    const char *const *v = g->values;
-    if (!plot_read(v[PLOT], &r->out.plot))
-        return false;
-    if (v[PLOT] != NULL && (v[TABLE] != NULL || v[INTERVAL] != NULL || v[HEAVIEST] != NULL)) {
-        program_complain("--plot draws recovery against heat: not with --table, --interval or --heaviest");
-        return false;
-    }
-    if (v[CSV] != NULL && v[TABLE] == NULL) {
-        program_complain("--csv goes with --table");
-        return false;
-    }
-    return outputs_agree(&r->out);
+    size_report(answer, o->system, to);
 }
 
-static bool request_read(const given *g, request *r)
+static void heat_json(const void *answer, FILE *to)
 {
-    static const bounds time = {"s", 1, 86400}, mass = {"kg", 0.001, 1e5}, per_volume = {"kg/m3", 0.001, 5000};
-    *r = (request){
-        .given = g, .load_given = g->values[LOAD] != NULL, .out = {.json = g->values[JSON] != NULL, .csv = g->values[CSV]}};
-    if ((g->values[TABLE] != NULL) + (g->values[INTERVAL] != NULL) + (g->values[HEAVIEST] != NULL) > 1) {
-        program_complain("give one of --table, --interval and --heaviest");
-        return false;
-    }
-    if (g->values[UNITS] != NULL)
-        unit_system_named(g->values[UNITS], &r->system);
-    if (!argument_quantity("recover", g->values[RECOVER], DIM_TIME, &time, &r->recover_s))
-        return false;
-    if (!outputs_asked(g, r))
-        return false;
-    return !r->load_given ||
-           argument_either("load", g->values[LOAD], DIM_MASS, &mass, DIM_CONCENTRATION, &per_volume, &r->load);
+    size_json(answer, to);
 }
 
-static bool draw(const request *r, const size_answer *a)
+static bool heat_draw(const void *answer, const output *o, picture_format format, picture_drawn *drawn,
+                      picture_problem *problem)
 {
     size_curve c;
-    picture_drawn drawn;
-    picture_problem problem = {"out of memory"};
-    if (size_curve_of(a, &c) != BOIL_OK || !size_picture(a, &c, r->system, r->out.plot.format, &drawn, &problem))
-        return plot_failed(&r->out.plot, &problem);
-    return plot_save(&r->out.plot, &drawn);
+    return size_curve_of(answer, &c) == BOIL_OK && size_picture(answer, &c, o->system, format, drawn, problem);
 }
 
-/* Without its picture the answer stands all the same. */
-static int answer_heat(const request *r, const size_case *c, bool *written)
+static int answer_heat(const size_case *c, const output *o, int *status)
 {
+    static const output_writers writers = {.text = heat_text, .json = heat_json, .draw = heat_draw};
     size_answer a;
     int result = size_answer_of(c, &a);
     if (result != BOIL_OK)
         return result;
-    *written = r->out.plot.path == NULL || draw(r, &a);
-    if (r->out.json)
-        size_json(&a, stdout);
-    else if (!plot_is_terminal(&r->out.plot) || !*written)
-        size_report(&a, r->system, stdout);
+    *status = output_write(&writers, o, &a, STATUS_DONE);
     size_answer_free(&a);
     return BOIL_OK;
 }
 
-static int answer_table(const request *r, const scenario *s, double limit_s, const quantity *load, bool *written)
+/* The loads ------------------------------------------------------------------------------------------------------- */
+
+static void heaviest_text(const void *answer, const output *o, FILE *to)
 {
-    size_cells t;
-    int result = size_cells_of(s, limit_s, load, &t);
-    if (result != BOIL_OK)
-        return result;
-    *written = outputs_csv(&r->out, size_table_csv, &t);
-    if (r->out.json)
-        size_table_json(&t, stdout);
-    else if (outputs_leave_report(&r->out))
-        size_table_report(&t, r->system, stdout);
-    return BOIL_OK;
+    size_heaviest_report(answer, o->system, to);
 }
 
-static int answer(const request *r, const scenario *s, bool *written)
+static void heaviest_json(const void *answer, FILE *to)
 {
-    size_case c;
-    const quantity *load = r->load_given ? &r->load : NULL;
-    double limit_s = r->recover_s > 0 ? r->recover_s : s->plant.limits.recovery_s;
-    if (r->given->values[TABLE] != NULL)
-        return answer_table(r, s, limit_s, load, written);
-    int result = size_case_of(s, limit_s, load, &c);
+    size_heaviest_json(answer, to);
+}
+
+static int answer_heaviest(const size_case *c, const output *o, int *status)
+{
+    static const output_writers writers = {.text = heaviest_text, .json = heaviest_json};
+    size_heaviest h;
+    int result = size_heaviest_of(c, &h);
     if (result == BOIL_OK)
-        result = r->given->values[INTERVAL] != NULL   ? size_interval(&c, r->system, r->out.json, stdout)
-                 : r->given->values[HEAVIEST] != NULL ? size_heaviest(&c, r->system, r->out.json, stdout)
-                                                      : answer_heat(r, &c, written);
-    size_case_free(&c);
+        *status = output_write(&writers, o, &h, STATUS_DONE);
     return result;
 }
 
-static int carry_out(const request *r, const scenario *s)
+static void interval_text(const void *answer, const output *o, FILE *to)
 {
-    bool written = true;
-    int result = answer(r, s, &written);
-    return result != BOIL_OK ? command_scenario_refuse(s, result) : written ? STATUS_DONE : STATUS_STOPPED;
+    size_interval_report(answer, o->system, to);
+}
+
+static void interval_json(const void *answer, FILE *to)
+{
+    size_interval_json(answer, to);
+}
+
+static int answer_interval(const size_case *c, const output *o, int *status)
+{
+    static const output_writers writers = {.text = interval_text, .json = interval_json};
+    size_interval i;
+    int result = size_interval_of(c, &i);
+    if (result != BOIL_OK)
+        return result;
+    *status = output_write(&writers, o, &i, STATUS_DONE);
+    size_interval_free(&i);
+    return BOIL_OK;
+}
+
+/* The table ------------------------------------------------------------------------------------------------------- */
+
+static void table_text(const void *answer, const output *o, FILE *to)
+{
+    size_table_report(answer, o->system, to);
+}
+
+static void table_json(const void *answer, FILE *to)
+{
+    size_table_json(answer, to);
+}
+
+static int answer_table(const scenario *s, double limit_s, const quantity *load, const output *o, int *status)
+{
+    static const output_writers writers = {.text = table_text, .json = table_json, .csv = size_table_csv};
+    size_cells t;
+    int result = size_cells_of(s, limit_s, load, &t);
+    if (result == BOIL_OK)
+        *status = output_write(&writers, o, &t, STATUS_DONE);
+    return result;
+}
+
+/* ----------------------------------------------------------------------------------------------------------------- */
+
+static int answer_case(const request *r, const size_case *c, int *status)
+{
+    return (r->interval ? answer_interval : r->heaviest ? answer_heaviest : answer_heat)(c, &r->output, status);
+}
+
+static int answer(void *record, const scenario *s)
+{
+    const request *r = record;
+    const quantity *load = r->load.text != NULL ? &r->load : NULL;
+    double limit_s = r->recover_s > 0 ? r->recover_s : s->plant.limits.recovery_s;
+    size_case c;
+    int result, status = STATUS_DONE;
+    if (r->table)
+        result = answer_table(s, limit_s, load, &r->output, &status);
+    else {
+        result = size_case_of(s, limit_s, load, &c);
+        if (result == BOIL_OK)
+            result = answer_case(r, &c, &status);
+        size_case_free(&c);
+    }
+    return result == BOIL_OK ? status : command_scenario_refuse(s, result);
+}
+
+static bool one_question(const request *r)
+{
+    int instead = r->table + r->interval + r->heaviest;
+    if (instead > 1)
+        program_complain("give one of --table, --interval and --heaviest");
+    else if (instead > 0 && r->output.plot.path != NULL)
+        program_complain("--plot draws recovery against heat: not with --table, --interval or --heaviest");
+    else if (r->output.csv != NULL && !r->table)
+        program_complain("--csv goes with --table");
+    else
+        return true;
+    return false;
 }
 
 static int run(const given *g)
 {
-    request r;
-    scenario s;
-    if (!request_read(g, &r))
+    request r = {0};
+    if (!options_take(g, &r) || !one_question(&r) || !output_agrees(&r.output))
         return STATUS_USAGE;
-    int status = command_scenario_read(g->argument, &s) ? carry_out(&r, &s) : STATUS_USAGE;
-    scenario_free(&s);
-    return status;
+    return command_scenario_answer(g->argument, answer, &r);
 }
 
 const command command_size = {
@@ -153,7 +187,7 @@ const command command_size = {
         "a quarter-inch plate of its usual heaviest load. Says so when no heat does both, and what would.",
     .example = PROGRAM_NAME " size tank.bath --recover 2min --load '1 lb per 2 gal'",
     .options = options,
-    .options_count = OPTIONS,
+    .options_count = sizeof options / sizeof options[0],
     .documents = size_documents,
     .run = run,
 };

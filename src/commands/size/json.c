@@ -54,6 +54,18 @@ static bool is_found(const void *record)
     return ((const size_answer *)record)->found == SIZE_FOUND;
 }
 
+static double heaviest_load(const void *record)
+{
+    const size_heaviest *h = record;
+    return h->times * h->size->load.mass_kg;
+}
+
+static double equal_load(const void *record)
+{
+    const size_interval *i = record;
+    return i->size->load.mass_kg;
+}
+
 typedef struct {
     boil_load_result with;
     double less_s; /* recovery with 1 % less heat */
@@ -136,23 +148,19 @@ static const field answer[] = {
     FIELDS_END};
 #undef RECORD
 
-/* The heaviest load, or the shortest interval. */
-typedef struct {
-    const size_case *size;
-    double answer, with;
-} one_number;
-
-#define RECORD one_number
+#define RECORD size_heaviest
 static const field heaviest[] = {
     CASE_FIELDS,
-    NUMBER("times", answer, "all loads may be so many times as heavy; 0: not even the lightest"),
-    NUMBER("heaviest_kg", with, "the first load then"),
+    NUMBER("times", times, "all loads may be so many times as heavy; 0: not even the lightest"),
+    WORKED_OUT("heaviest_kg", heaviest_load, "the first load then"),
     FIELDS_END};
+#undef RECORD
 
+#define RECORD size_interval
 static const field interval[] = {
     CASE_FIELDS,
-    NUMBER("interval_s", answer, "shortest time between equal loads; null: however long, none does"),
-    NUMBER("load_kg", with, "one of them"),
+    NUMBER("interval_s", interval_s, "shortest time between equal loads; null: however long, none does"),
+    WORKED_OUT("load_kg", equal_load, "one of them"),
     FIELDS_END};
 #undef RECORD
 
@@ -186,14 +194,14 @@ void size_json(const size_answer *a, FILE *to)
     json_document(answer, a, to);
 }
 
-void size_heaviest_json(const size_case *c, double times, FILE *to)
+void size_heaviest_json(const size_heaviest *h, FILE *to)
 {
-    json_document(heaviest, &(one_number){c, times, times * c->load.mass_kg}, to);
+    json_document(heaviest, h, to);
 }
 
-void size_interval_json(const size_case *c, double interval_s, FILE *to)
+void size_interval_json(const size_interval *i, FILE *to)
 {
-    json_document(interval, &(one_number){c, interval_s, c->load.mass_kg}, to);
+    json_document(interval, i, to);
 }
 
 void size_table_json(const size_cells *t, FILE *to)

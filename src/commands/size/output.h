@@ -11,12 +11,11 @@
 #include "commands/size/answer.h"
 #include "commands/size/case.h"
 #include "commands/size/curve.h"
+#include "commands/size/load.h"
 #include "pictures/picture.h"
 
 void size_report(const size_answer *a, unit_system s, FILE *to);
 void size_json(const size_answer *a, FILE *to);
-void size_heaviest_json(const size_case *c, double times, FILE *to);      /* 0: not even the lightest */
-void size_interval_json(const size_case *c, double interval_s, FILE *to); /* NaN: none does */
 extern const document size_documents[];
 
 /* Four digits, never less than the value: "41.38 kW". */
@@ -29,9 +28,11 @@ void size_report_case(const size_case *c, unit_system s, FILE *to);
 bool size_picture(const size_answer *a, const size_curve *c, unit_system s, picture_format format, picture_drawn *drawn,
                   picture_problem *problem);
 
-/* Each writes its answer. BOIL_OK, or a failure, after which nothing was written. */
-int size_heaviest(const size_case *c, unit_system s, bool as_json, FILE *to);
-int size_interval(const size_case *c, unit_system s, bool as_json, FILE *to);
+void size_heaviest_report(const size_heaviest *h, unit_system s, FILE *to);
+void size_heaviest_json(const size_heaviest *h, FILE *to);
+
+void size_interval_report(const size_interval *i, unit_system s, FILE *to);
+void size_interval_json(const size_interval *i, FILE *to);
 
 void size_table_report(const size_cells *t, unit_system s, FILE *to);
 void size_table_json(const size_cells *t, FILE *to);

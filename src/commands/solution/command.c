@@ -4,114 +4,17 @@
 
 #include "base/boil.h"
 #include "base/program.h"
-#include "base/whole_file.h"
-#include "cli/argument.h"
 #include "cli/commands.h"
-#include "cli/outputs.h"
+#include "cli/output.h"
 #include "commands/solution/output.h"
+#include "scenario/scenario.h"
 
-enum {
-    SALTS,
-    SALT_FRACTION,
-    STRENGTH,
-    BOILING_POINT,
-    TEMPERATURE,
-    PRESSURE,
-    ALTITUDE,
-    ELEVATION,
-    TABLE,
-    FROM,
-    TO,
-    STEP,
-    CSV,
-    PLOT,
-    UNITS,
-    JSON,
-    OPTIONS
-};
-
-static const option options[OPTIONS] = {
-    [SALTS] = {"salts", "BLEND", "the dry blend by mass, such as '80 % NaOH, 15 % NaNO3, 5 % NaNO2'"},
-    [SALT_FRACTION] = {"salt-fraction", "PERCENT", "salts by mass of bath"},
-    [STRENGTH] = {"strength", "QUANTITY", "salts per volume of bath at its boiling point"},
-    [BOILING_POINT] = {"boiling-point", "TEMPERATURE", "where it boils; give one of these three"},
-    [TEMPERATURE] = {"temperature", "TEMPERATURE", "where the properties are wanted; default at the boil"},
-    [PRESSURE] = {"pressure", "QUANTITY", "station pressure, not reduced to sea level; default 1 atm"},
-    [ALTITUDE] = {"altitude", "LENGTH", "above sea level, instead of the pressure"},
-    [ELEVATION] = {"elevation-factor", "NUMBER", "boiling point's rise above water's, relative to the correlation"},
-    [TABLE] = {"table", NULL, "instead of one strength: rows over salts by mass, strength or boiling point"},
-    [FROM] = {"from", "QUANTITY", "the first row, such as '40 %', '5 lb/gal' or '270 degF'"},
-    [TO] = {"to", "QUANTITY", "the last row, of the same kind"},
-    [STEP] = {"step", "QUANTITY", "from row to row"},
-    [CSV] = {"csv", "FILE", "also as CSV, in SI units; '-' writes it instead of the text"},
-    [PLOT] = {"plot", "FILE", "with --table: draw it with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead"},
-    [UNITS] = {"units", "us|si", "units of the picture; default us"},
-    [JSON] = {"json", NULL, "as JSON, in SI units"},
-};
-
-/* Where a scenario says the same: the values are read by the same rules. */
-static const struct {
-    int option;
-    const char *section, *words;
-} settings[] = {
-    {SALTS, "bath", "salts"},
-    {SALT_FRACTION, "bath", "salt fraction"},
-    {STRENGTH, "bath", "strength"},
-    {BOILING_POINT, "bath", "boiling point"},
-    {TEMPERATURE, "bath", "temperature"},
-    {PRESSURE, "room", "station pressure"},
-    {ALTITUDE, "room", "altitude"},
-    {ELEVATION, "bath", "elevation factor"},
-};
-
-static bool complain(const char *what)
-{
-    program_complain("%s", what);
-    return false;
-}
-
-static bool table_given_together(const given *g, int strengths)
-{
-    if (g->values[TABLE] == NULL)
-        return complain("--from, --to and --step go with --table");
-    if (strengths != 0 || g->values[FROM] == NULL || g->values[TO] == NULL || g->values[STEP] == NULL)
-        return complain("--table needs --from, --to and --step, and takes no --salt-fraction, --strength or --boiling-point");
-    return true;
-}
-
-static bool given_together(const given *g)
-{
-    int strengths = (g->values[SALT_FRACTION] != NULL) + (g->values[STRENGTH] != NULL) + (g->values[BOILING_POINT] != NULL);
-    bool table = g->values[TABLE] != NULL || g->values[FROM] != NULL || g->values[TO] != NULL || g->values[STEP] != NULL;
-    if (g->values[SALTS] == NULL)
-        return complain("'solution' needs --salts, such as --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2'");
-    if (g->values[PRESSURE] != NULL && g->values[ALTITUDE] != NULL)
-        return complain("give --pressure or --altitude, not both");
-    if (g->values[PLOT] != NULL && g->values[TABLE] == NULL)
-        return complain("--plot draws a table: it goes with --table");
-    if (table)
-        return table_given_together(g, strengths);
-    return strengths == 1 || complain("'solution' needs one of --salt-fraction, --strength and --boiling-point");
-}
-
-static bool settings_read(const given *g, scenario *s)
-{
-    bool good = true;
-    for (size_t i = 0; i < sizeof settings / sizeof settings[0]; i++) {
-        const char *text = g->values[settings[i].option];
-        const key *k = key_find(settings[i].section, settings[i].words, strlen(settings[i].words));
-        if (text != NULL && k != NULL)
-            good = argument_setting(options[settings[i].option].name, text, k, s) && good;
-    }
-    s->plant.charge.basis = g->values[STRENGTH] != NULL        ? BOIL_BY_STRENGTH
-                            : g->values[SALT_FRACTION] != NULL ? BOIL_BY_SALT_FRACTION
-                                                               : BOIL_BY_BOILING_POINT;
-    if (g->values[ALTITUDE] != NULL && good)
-        s->plant.ambient.pressure_Pa = boil_ambient_pressure_at_altitude(s->altitude_m);
-    return good;
-}
-
-/* Rows ------------------------------------------------------------------------------------------------------------ */
+typedef struct {
+    scenario bath; /* the settings that options and scenarios share */
+    bool table;
+    quantity from, to, step;
+    output output;
+} request;
 
 static bool row_value(cursor *c, void *into)
 {
@@ -125,16 +28,64 @@ static bool row_step(cursor *c, void *into)
            cursor_expect_end(c);
 }
 
-static bool table_read(const given *g, solution_table *t)
+/* Where a scenario says the same: the values are read by the same rules. */
+#define AS_SCENARIO(of, words) OPTION_SETTING, .where = offsetof(request, bath), .section = of, .key = words
+
+/* clang-format off */
+static const option options[] = {
+    {"salts", "BLEND", "the dry blend by mass, such as '80 % NaOH, 15 % NaNO3, 5 % NaNO2'", AS_SCENARIO("bath", "salts")},
+    {"salt-fraction", "PERCENT", "salts by mass of bath", AS_SCENARIO("bath", "salt fraction")},
+    {"strength", "QUANTITY", "salts per volume of bath at its boiling point", AS_SCENARIO("bath", "strength")},
+    {"boiling-point", "TEMPERATURE", "where it boils; give one of these three", AS_SCENARIO("bath", "boiling point")},
+    {"temperature", "TEMPERATURE", "where the properties are wanted; default at the boil", AS_SCENARIO("bath", "temperature")},
+    {"pressure", "QUANTITY", "station pressure, not reduced to sea level; default 1 atm",
+     AS_SCENARIO("room", "station pressure")},
+    {"altitude", "LENGTH", "above sea level, instead of the pressure", AS_SCENARIO("room", "altitude")},
+    {"elevation-factor", "NUMBER", "boiling point's rise above water's, relative to the correlation",
+     AS_SCENARIO("bath", "elevation factor")},
+    {"table", NULL, "instead of one strength: rows over salts by mass, strength or boiling point", OPTION_FLAG,
+     .where = offsetof(request, table)},
+    {"from", "QUANTITY", "the first row, such as '40 %', '5 lb/gal' or '270 degF'", OPTION_READ,
+     .where = offsetof(request, from), .read = row_value},
+    {"to", "QUANTITY", "the last row, of the same kind", OPTION_READ, .where = offsetof(request, to), .read = row_value},
+    {"step", "QUANTITY", "from row to row", OPTION_READ, .where = offsetof(request, step), .read = row_step},
+    OUTPUT_CSV(request, "also as CSV, in SI units; '-' writes it instead of the text"),
+    OUTPUT_PLOT(request, "with --table: draw it with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead"),
+    OUTPUT_UNITS(request, "picture"),
+    OUTPUT_JSON(request, "as JSON, in SI units"),
+};
+/* clang-format on */
+
+static bool complain(const char *what)
 {
-    quantity from, to, step;
-    if (!argument_read("from", g->values[FROM], row_value, &from) || !argument_read("to", g->values[TO], row_value, &to) ||
-        !argument_read("step", g->values[STEP], row_step, &step))
-        return false;
-    unit_dimension of_step = from.dimension == DIM_TEMPERATURE ? DIM_DIFFERENCE : from.dimension;
-    if (to.dimension != from.dimension || step.dimension != of_step)
+    program_complain("%s", what);
+    return false;
+}
+
+static bool given_together(const given *g)
+{
+    bool table = options_given(g, "table"), from = options_given(g, "from"), to = options_given(g, "to"),
+         step = options_given(g, "step");
+    int strengths = options_given(g, "salt-fraction") + options_given(g, "strength") + options_given(g, "boiling-point");
+    if (!options_given(g, "salts"))
+        return complain("'solution' needs --salts, such as --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2'");
+    if (options_given(g, "pressure") && options_given(g, "altitude"))
+        return complain("give --pressure or --altitude, not both");
+    if (options_given(g, "plot") && !table)
+        return complain("--plot draws a table: it goes with --table");
+    if (!table && (from || to || step))
+        return complain("--from, --to and --step go with --table");
+    if (table && (strengths != 0 || !from || !to || !step))
+        return complain("--table needs --from, --to and --step, and takes no --salt-fraction, --strength or --boiling-point");
+    return table || strengths == 1 || complain("'solution' needs one of --salt-fraction, --strength and --boiling-point");
+}
+
+static bool table_of(const request *r, solution_table *t)
+{
+    unit_dimension over = r->from.dimension, of_step = over == DIM_TEMPERATURE ? DIM_DIFFERENCE : over;
+    if (r->to.dimension != over || r->step.dimension != of_step)
         return complain("--from, --to and --step must all be of salts by mass, of strength, or of boiling points");
-    *t = (solution_table){from.dimension, from.si, to.si, step.si};
+    *t = (solution_table){over, r->from.si, r->to.si, r->step.si};
     if (!(t->to > t->from && t->step > 0 && (t->to - t->from) / t->step < (double)LOOK_UP_ROWS_MOST))
         return complain("--table must rise from --from to --to by a --step that makes at most 1000 rows");
     return true;
@@ -142,50 +93,84 @@ static bool table_read(const given *g, solution_table *t)
 
 /* Writing --------------------------------------------------------------------------------------------------------- */
 
-static bool draw(const plot *to, const char *units, const boil_plant *p, const solution_answer *rows, size_t count)
+typedef struct {
+    const boil_plant *plant;
+    solution_answer *rows;
+    size_t count;
+} answers;
+
+static void text(const void *answer, const output *o, FILE *to)
 {
-    picture_drawn drawn;
-    picture_problem problem;
-    unit_system s = UNITS_US;
-    if (units != NULL)
-        unit_system_named(units, &s);
-    if (!solution_picture(p, rows, count, s, to->format, &drawn, &problem))
-        return plot_failed(to, &problem);
-    return plot_save(to, &drawn);
+    (void)o; /* both systems of units stand side by side */
+    const answers *a = answer;
+    solution_report(a->plant, a->rows, to);
 }
 
-static bool csv_write(const char *path, const solution_answer *rows, size_t count)
+static void table_text(const void *answer, const output *o, FILE *to)
 {
-    whole_file f;
-    if (!whole_file_open(&f, path))
-        return false;
-    solution_csv(rows, count, f.to);
-    return whole_file_close(&f);
+    (void)o;
+    const answers *a = answer;
+    solution_table_report(a->plant, a->rows, a->count, to);
 }
 
-static void text_write(const boil_plant *p, const solution_answer *rows, size_t count, bool table)
+static void as_json(const void *answer, FILE *to)
 {
-    if (table)
-        solution_table_report(p, rows, count, stdout);
-    else
-        solution_report(p, rows, stdout);
+    const answers *a = answer;
+    solution_json(a->rows, to);
 }
 
-static int write_all(const given *g, const boil_plant *p, const solution_answer *rows, size_t count)
+static void table_json(const void *answer, FILE *to)
 {
-    outputs o = {.json = g->values[JSON] != NULL, .csv = g->values[CSV]};
-    bool table = g->values[TABLE] != NULL;
-    if (!plot_read(g->values[PLOT], &o.plot) || !outputs_agree(&o))
+    const answers *a = answer;
+    solution_table_json(a->rows, a->count, to);
+}
+
+static void csv(const void *answer, FILE *to)
+{
+    const answers *a = answer;
+    solution_csv(a->rows, a->count, to);
+}
+
+static bool draw(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
+{
+    const answers *a = answer;
+    return solution_picture(a->plant, a->rows, a->count, o->system, format, drawn, problem);
+}
+
+static const output_writers one_writers = {.text = text, .json = as_json, .csv = csv};
+static const output_writers table_writers = {.text = table_text, .json = table_json, .csv = csv, .draw = draw};
+
+static int answer_table(const request *r)
+{
+    answers a = {.plant = &r->bath.plant};
+    solution_table t;
+    if (!table_of(r, &t))
         return STATUS_USAGE;
-    bool written = o.csv == NULL || csv_write(o.csv, rows, count);
-    written = (o.plot.path == NULL || draw(&o.plot, g->values[UNITS], p, rows, count)) && written;
-    if (o.json && table)
-        solution_table_json(rows, count, stdout);
-    else if (o.json)
-        solution_json(rows, stdout);
-    else if (outputs_leave_report(&o))
-        text_write(p, rows, count, table);
-    return written ? STATUS_DONE : STATUS_STOPPED;
+    a.rows = solution_rows(a.plant, &t, &a.count);
+    int status = a.rows != NULL ? output_write(&table_writers, &r->output, &a, STATUS_DONE) : STATUS_USAGE;
+    free(a.rows);
+    return status;
+}
+
+static int answer(const given *g, request *r)
+{
+    solution_answer one;
+    boil_plant *p = &r->bath.plant;
+    if (!options_take(g, r) || !output_agrees(&r->output))
+        return STATUS_USAGE;
+    p->charge.basis = options_given(g, "strength")        ? BOIL_BY_STRENGTH
+                      : options_given(g, "salt-fraction") ? BOIL_BY_SALT_FRACTION
+                                                          : BOIL_BY_BOILING_POINT;
+    if (options_given(g, "altitude"))
+        p->ambient.pressure_Pa = boil_ambient_pressure_at_altitude(r->bath.altitude_m);
+    const char *problem = boil_plant_problem(p);
+    if (problem != NULL) {
+        program_complain("%s", problem);
+        return STATUS_USAGE;
+    }
+    if (r->table)
+        return answer_table(r);
+    return look_up(p, &one) ? output_write(&one_writers, &r->output, &(answers){p, &one, 1}, STATUS_DONE) : STATUS_USAGE;
 }
 
 /* The rules for blend, temperature and factor are the plant's; a tank of a cubic metre stands in for the rest. */
@@ -195,46 +180,20 @@ static void stand_in(boil_tank *t)
     t->level_m = 0.5;
 }
 
-static int answer_table(const given *g, const boil_plant *p, const solution_table *t)
-{
-    size_t count;
-    solution_answer *rows = solution_rows(p, t, &count);
-    if (rows == NULL)
-        return STATUS_USAGE;
-    int status = write_all(g, p, rows, count);
-    free(rows);
-    return status;
-}
-
-static int answer(const given *g, scenario *s)
-{
-    solution_answer a;
-    solution_table t;
-    stand_in(&s->plant.tank);
-    if (s->settings == NULL) {
-        program_complain("out of memory");
-        return STATUS_STOPPED;
-    }
-    if (!settings_read(g, s) || (g->values[TABLE] != NULL && !table_read(g, &t)))
-        return STATUS_USAGE;
-    const char *problem = boil_plant_problem(&s->plant);
-    if (problem != NULL)
-        program_complain("%s", problem);
-    if (problem != NULL)
-        return STATUS_USAGE;
-    if (g->values[TABLE] != NULL)
-        return answer_table(g, &s->plant, &t);
-    return look_up(&s->plant, &a) ? write_all(g, &s->plant, &a, 1) : STATUS_USAGE;
-}
-
 static int run(const given *g)
 {
     if (!given_together(g))
         return STATUS_USAGE;
-    scenario s = {.plant = boil_plant_default(), .altitude_m = (double)NAN};
-    s.settings = calloc(key_count(), sizeof *s.settings);
-    int status = answer(g, &s);
-    scenario_free(&s);
+    request r = {.bath = {.plant = boil_plant_default(), .altitude_m = (double)NAN}};
+    scenario *s = &r.bath;
+    stand_in(&s->plant.tank);
+    s->settings = calloc(key_count(), sizeof *s->settings);
+    int status = STATUS_STOPPED;
+    if (s->settings != NULL)
+        status = answer(g, &r);
+    else
+        program_complain("out of memory");
+    scenario_free(s);
     return status;
 }
 
@@ -246,7 +205,7 @@ const command command_solution = {
     .example =
         PROGRAM_NAME " solution --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2' --boiling-point '285 degF' --altitude '900 ft'",
     .options = options,
-    .options_count = OPTIONS,
+    .options_count = sizeof options / sizeof options[0],
     .documents = solution_documents,
     .run = run,
 };

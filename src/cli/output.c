@@ -1,0 +1,76 @@
+#include "cli/output.h"
+
+#include "base/program.h"
+#include "base/whole_file.h"
+
+bool output_agrees(output *o)
+{
+    if (!plot_read(o->plot.path, &o->plot))
+        return false;
+    const struct {
+        bool there;
+        const char *words;
+    } outputs[] = {{o->json, "--json"},
+                   {whole_file_is_stdout(o->csv), "--csv -"},
+                   {plot_is_terminal(&o->plot), "--plot -"},
+                   {whole_file_is_stdout(o->html), "--html -"}};
+    const char *first = NULL;
+    for (size_t i = 0; i < sizeof outputs / sizeof outputs[0]; i++) {
+        if (outputs[i].there && first != NULL) {
+            program_complain("%s and %s would both write to standard output", first, outputs[i].words);
+            return false;
+        }
+        if (outputs[i].there)
+            first = outputs[i].words;
+    }
+    o->colour = program_colour(stdout);
+    return true;
+}
+
+static bool csv_write(const output_writers *w, const output *o, const void *answer)
+{
+    whole_file f;
+    if (!whole_file_open(&f, o->csv))
+        return false;
+    w->csv(answer, f.to);
+    return whole_file_close(&f);
+}
+
+static bool plot_write(const output_writers *w, const output *o, const void *answer)
+{
+    picture_drawn drawn = {0};
+    picture_problem problem = {"out of memory"};
+    if (!w->draw(answer, o, o->plot.format, &drawn, &problem))
+        return plot_failed(&o->plot, &problem);
+    if (plot_is_terminal(&o->plot) && w->above != NULL)
+        w->above(answer, o, stdout);
+    return plot_save(&o->plot, &drawn);
+}
+
+/* The page is whole without its picture: it says why there is none. */
+static bool html_write(const output_writers *w, const output *o, const void *answer)
+{
+    picture_drawn drawn = {0};
+    picture_problem problem = {"out of memory"};
+    whole_file f;
+    if (!w->draw(answer, o, PICTURE_SVG, &drawn, &problem))
+        program_complain("no picture in '%s': %s", o->html, problem.text);
+    bool good = whole_file_open(&f, o->html);
+    if (good)
+        w->html(answer, o, &drawn, &problem, f.to);
+    picture_forget(&drawn);
+    return good && whole_file_close(&f);
+}
+
+int output_write(const output_writers *w, const output *o, const void *answer, int status)
+{
+    bool rows = o->csv == NULL || csv_write(w, o, answer);
+    bool drawn = o->plot.path == NULL || plot_write(w, o, answer);
+    bool page = o->html == NULL || html_write(w, o, answer);
+    bool replaced = whole_file_is_stdout(o->csv) || whole_file_is_stdout(o->html) || (plot_is_terminal(&o->plot) && drawn);
+    if (o->json)
+        w->json(answer, stdout);
+    else if (w->text != NULL && !replaced)
+        w->text(answer, o, stdout);
+    return rows && drawn && page ? status : STATUS_STOPPED;
+}

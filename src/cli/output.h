@@ -1,0 +1,50 @@
+/* cli/output.h -- how every command hands out its answer: the report or JSON on standard output, rows, picture and page into
+   files. A command gives its writers in a table, and its options as rows of its own table. */
+#ifndef CLI_OUTPUT_H
+#define CLI_OUTPUT_H
+
+#include "base/format.h"
+#include "cli/options.h"
+#include "cli/plot.h"
+
+/* Where it goes: a part of a command's record. A file's name NULL: not asked for; "-": standard output, instead of the
+   report. */
+typedef struct {
+    bool json;
+    const char *csv, *html;
+    plot plot;
+    unit_system system;
+    bool colour; /* of the report */
+} output;
+
+/* Rows of a table of options; `record`: the command's, with an output of that name in it. */
+/* clang-format off */
+#define OUTPUT_JSON(record, text) {"json", NULL, text, OPTION_FLAG, .where = offsetof(record, output.json)}
+#define OUTPUT_CSV(record, text) {"csv", "FILE", text, OPTION_FILE, .where = offsetof(record, output.csv)}
+#define OUTPUT_PLOT(record, text) {"plot", "FILE", text, OPTION_FILE, .where = offsetof(record, output.plot.path)}
+#define OUTPUT_HTML(record, text) {"html", "FILE", text, OPTION_FILE, .where = offsetof(record, output.html)}
+#define OUTPUT_UNITS(record, of) \
+    {"units", "us|si", "units of the " of "; default us", OPTION_CHOICE, .where = offsetof(record, output.system)}
+/* clang-format on */
+
+/* The writers of a command's answer, which is a record of its own; NULL: it has no such output. */
+typedef struct {
+    void (*text)(const void *answer, const output *o, FILE *to);
+    void (*json)(const void *answer, FILE *to); /* SI */
+    void (*csv)(const void *answer, FILE *to);  /* SI */
+    /* The picture; false, with the problem, when there is none, and nothing is drawn then. */
+    bool (*draw)(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem);
+    void (*above)(const void *answer, const output *o, FILE *to); /* said over a picture in the terminal; may be NULL */
+    /* The page; `drawn` is empty where there is a problem, and the page says so. */
+    void (*html)(const void *answer, const output *o, const picture_drawn *drawn, const picture_problem *problem, FILE *to);
+} output_writers;
+
+/* Completes what the options said. False, with a complaint, when two would write to standard output, or no format of a picture
+   is meant. */
+bool output_agrees(output *o);
+
+/* Writes everything that was asked for; what can be written is, even when something else cannot, and the report stands when
+   there is no picture in its place. The exit status: `status`, or STATUS_STOPPED when not all of it could be written. */
+int output_write(const output_writers *w, const output *o, const void *answer, int status);
+
+#endif
