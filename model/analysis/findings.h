@@ -2,6 +2,7 @@
 #ifndef BOIL_ANALYSIS_FINDINGS_H
 #define BOIL_ANALYSIS_FINDINGS_H
 
+#include "analysis/remedies.h"
 #include "simulate/run.h"
 
 /* Signal words as ANSI Z535 defines them. */
@@ -17,8 +18,11 @@ typedef enum {
     BOIL_UNIT_DIFFERENCE,  /* K */
     BOIL_UNIT_POWER,       /* W */
     BOIL_UNIT_DENSITY,     /* kg/m3: load per volume */
-    BOIL_UNIT_RATIO        /* 1 */
+    BOIL_UNIT_RATIO,       /* 1 */
+    BOIL_UNITS
 } boil_unit_kind;
+
+extern const char *const boil_unit_words[BOIL_UNITS]; /* "s", ... */
 
 typedef struct {
     const char *id;     /* stable, lower case with hyphens: "boil-lost-long" */
@@ -41,9 +45,9 @@ typedef struct {
 } boil_findings;
 
 /* Findings of the central run: likely. In *of_fast those that only the fast run shows, or shows graver: possible. `fast` and
-   `of_fast` may be NULL. `o` are the options the central run had: a bath that ends quiet is run again, hotter; NULL:
-   nothing is run again, and what would be needed stays unknown. */
-int boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, const boil_history *central,
+   `of_fast` may be NULL. Nothing is run: what would have been enough is `needed`, of the central run; NULL: unknown.
+   BOIL_OK or BOIL_NO_MEMORY. */
+int boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_remedies *needed, const boil_history *central,
                      const boil_history *fast, boil_findings *of_central, boil_findings *of_fast);
 
 /* Everything that can be found, one by one: its id, and a few words; NULL beyond the last. */

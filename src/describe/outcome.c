@@ -15,8 +15,10 @@ int outcome_of(const scenario *s, const boil_run_options *options, outcome *out)
     int result = boil_run(&s->plant, &s->schedule, options, &out->central);
     if (result == BOIL_OK)
         result = boil_run(&s->plant, &s->schedule, &fast, &out->fast);
-    if (result == BOIL_OK)
-        result = boil_findings_of(&s->plant, &s->schedule, &no_trace, &out->central, &out->fast, &out->found, &out->possible);
+    if (result == BOIL_OK) {
+        boil_remedies needed = boil_remedies_of(&s->plant, &s->schedule, &no_trace, &out->central);
+        result = boil_findings_of(&s->plant, &s->schedule, &needed, &out->central, &out->fast, &out->found, &out->possible);
+    }
     if (result != BOIL_OK)
         outcome_free(out);
     return result;

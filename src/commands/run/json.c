@@ -9,10 +9,6 @@ static const char *const causes[] = {
     [BOIL_QUIET_START] = "start",   [BOIL_QUIET_LOAD] = "load",     [BOIL_QUIET_WATER] = "water", [BOIL_QUIET_HEAT] = "heat",
     [BOIL_QUIET_LOSSES] = "losses", [BOIL_QUIET_LIQUID] = "liquid", [BOIL_QUIET_SALTS] = "salts"};
 
-static const char *const units[] = {[BOIL_UNIT_TIME] = "s",         [BOIL_UNIT_LENGTH] = "m",      [BOIL_UNIT_MASS] = "kg",
-                                    [BOIL_UNIT_MASS_FLOW] = "kg/s", [BOIL_UNIT_TEMPERATURE] = "K", [BOIL_UNIT_DIFFERENCE] = "K",
-                                    [BOIL_UNIT_POWER] = "W",        [BOIL_UNIT_DENSITY] = "kg/m3", [BOIL_UNIT_RATIO] = "1"};
-
 static bool is_stopped(const void *record)
 {
     return outcome_stopped(record);
@@ -70,7 +66,7 @@ static const field finding[] = {
     SAME(time_s, "when; null: it holds for the whole run"),
     SAME(value, "what was found, in the unit below"),
     SAME(limit, "its limit; null: none"),
-    WORD("unit", unit, units, "SI unit of value and limit"),
+    WORD("unit", unit, boil_unit_words, "SI unit of value and limit"),
     SAME(needed_W, "smallest heat that would do, where heat is what lacks"),
     SAME(needed_kg, "largest liquid addition that would not stop the boil, water to restore, or salt that falls out"),
     COUNT("count", count, "how often the same was found; the gravest, else the first, is told"),

@@ -26,7 +26,8 @@ static judged judge(const boil_plant *p, double duration_s, const boil_action *a
     assert_null(boil_plant_problem(p));
     assert_int_equal(boil_run(p, &s, &o, &j.central), BOIL_OK);
     assert_int_equal(boil_run(p, &s, &quick, &j.fast), BOIL_OK);
-    assert_int_equal(boil_findings_of(p, &s, &o, &j.central, &j.fast, &j.likely, &j.possible), BOIL_OK);
+    boil_remedies needed = boil_remedies_of(p, &s, &o, &j.central);
+    assert_int_equal(boil_findings_of(p, &s, &needed, &j.central, &j.fast, &j.likely, &j.possible), BOIL_OK);
     boil_schedule_free(&s);
     return j;
 }
@@ -367,6 +368,39 @@ static void crystals_and_heat_under_them_are_found(void **state)
     judged_free(&j);
 }
 
+/* Each by a name of its own, with what a report needs of it. */
+static void all_that_can_be_found_is_listed_once(void **state)
+{
+    (void)state;
+    const char *id, *title, *other;
+    size_t count = 0;
+    for (; (id = boil_finding_listed(count, &title)) != NULL; count++) {
+        assert_true(strlen(title) > 0);
+        assert_int_equal(strspn(id, "abcdefghijklmnopqrstuvwxyz-"), strlen(id));
+        for (size_t k = 0; k < count; k++)
+            assert_string_not_equal(id, boil_finding_listed(k, &other));
+    }
+    assert_true(count >= 30);
+}
+
+/* Judging alone runs nothing: the finding stands, and what would be enough is not known. */
+static void without_runs_what_would_be_enough_is_unknown(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.heater.input_W = 12e3;
+    judged j = judge(&p, 1800, NULL, 0);
+    boil_schedule s;
+    boil_findings f;
+    boil_schedule_init(&s, 1800);
+    assert_int_equal(boil_findings_of(&p, &s, NULL, &j.central, NULL, &f, NULL), BOIL_OK);
+    assert_true(must_find(&j.likely, "never-boils", BOIL_WARNING)->needed_W > 12e3);
+    assert_true(isnan(must_find(&f, "never-boils", BOIL_WARNING)->needed_W));
+    boil_findings_free(&f);
+    boil_schedule_free(&s);
+    judged_free(&j);
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
@@ -387,6 +421,8 @@ int main(void)
         cmocka_unit_test(too_much_salt_names_the_water_that_will_not_fit),
         cmocka_unit_test(liquid_that_stops_the_boil_names_the_most_that_would_not),
         cmocka_unit_test(the_valve_is_judged),
+        cmocka_unit_test(all_that_can_be_found_is_listed_once),
+        cmocka_unit_test(without_runs_what_would_be_enough_is_unknown),
         cmocka_unit_test(crystals_and_heat_under_them_are_found),
     };
     return cmocka_run_group_tests_name("findings", tests, NULL, NULL);

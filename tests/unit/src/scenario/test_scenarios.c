@@ -61,7 +61,8 @@ static void run_one(const char *name)
     assert_int_equal(boil_run(&s.plant, &s.schedule, &quick, &fast), BOIL_OK);
     assert_closed(name, &central);
     assert_closed(name, &fast);
-    assert_int_equal(boil_findings_of(&s.plant, &s.schedule, &o, &central, &fast, &likely, &possible), BOIL_OK);
+    boil_remedies needed = boil_remedies_of(&s.plant, &s.schedule, &o, &central);
+    assert_int_equal(boil_findings_of(&s.plant, &s.schedule, &needed, &central, &fast, &likely, &possible), BOIL_OK);
     const promise *p = promise_of(name);
     assert_int_equal(boil_findings_gravest(&likely), p->likely);
     assert_int_equal(boil_findings_gravest(&possible), p->possible);
