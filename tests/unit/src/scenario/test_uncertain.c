@@ -3,8 +3,17 @@
 
 #include <string.h>
 
-#include "cli/argument.h"
+#include "cli/options.h"
 #include "scenario/uncertain.h"
+
+/* As the value of an option is read. */
+static bool read_as(const char *text, bool (*read)(cursor *c, void *into), void *into)
+{
+    option o = {.name = "line", .value = "LINE", .kind = OPTION_READ, .read = read};
+    command c = {.name = "explore", .options = &o, .options_count = 1};
+    given g = {.command = &c, .values = {text}};
+    return options_take(&g, into);
+}
 
 static bool read_line(cursor *c, void *u)
 {
@@ -14,7 +23,7 @@ static bool read_line(cursor *c, void *u)
 static uncertain of(const char *line)
 {
     uncertain u;
-    if (!argument_read("line", line, read_line, &u))
+    if (!read_as(line, read_line, &u))
         fail_msg("'%s' is refused", line);
     return u;
 }
@@ -79,7 +88,7 @@ static void nonsense_is_refused(void **state)
                                         "drift = 1|1|1|1|1|1|1|1|1|1|1|1|1|1|1|1|1"};
     uncertain u;
     for (size_t i = 0; i < sizeof lines / sizeof lines[0]; i++)
-        if (argument_read("line", lines[i], read_line, &u))
+        if (read_as(lines[i], read_line, &u))
             fail_msg("'%s' is taken", lines[i]);
 }
 
@@ -91,11 +100,11 @@ static void grids_have_steps(void **state)
                                         "heat input = 1 kW | 2 kW : 2",          "heat input = 1 kW to 2 kW : 2 : 2",
                                         "heat input = 1 kW to 2 kW :",           ": 2"};
     uncertain_grid g;
-    assert_true(argument_read("grid", "heat input = 200 kBtu/h to 500 kBtu/h : 7", uncertain_grid_read, &g));
+    assert_true(read_as("heat input = 200 kBtu/h to 500 kBtu/h : 7", uncertain_grid_read, &g));
     assert_int_equal(g.steps, 7);
     assert_close(g.over.spread.low, 200 * 1055.05585262 / 3.6, 1e-9, 0);
     for (size_t i = 0; i < sizeof wrong / sizeof wrong[0]; i++)
-        if (argument_read("grid", wrong[i], uncertain_grid_read, &g))
+        if (read_as(wrong[i], uncertain_grid_read, &g))
             fail_msg("'%s' is taken", wrong[i]);
 }
 
