@@ -1,19 +1,22 @@
 #!/bin/sh
 # dist.sh -- the source tarball holds what the last commit holds, comes out the same wherever it is made, and builds
-# by itself. The last line is "N passed, N failed".
+# by itself. The last line is "N passed, N failed, N skipped".
 . "$(dirname "$0")/expect.sh"
 
 make_dist() { # folder with sources, folder for the result
     "${MAKE:-make}" --no-print-directory -C "$1" BUILD="$2" dist
 }
 
+# Where git cannot be asked and there is no list, all that is there, without what was built.
 sources() {
-    if [ -e .git ]; then
-        git ls-tree -r --name-only HEAD
+    if [ -e .git ] && git ls-tree -r --name-only HEAD 2>/dev/null; then
         echo FILES
+    elif [ -e FILES ]; then
+        cat FILES
     else
-        sed 's,^\./,,' FILES
-    fi | LC_ALL=C sort
+        find . -type f -not -path "./build/*" -not -path "./.git/*" -not -path ./.git
+        echo FILES
+    fi | sed 's,^\./,,' | LC_ALL=C sort
 }
 
 same_files() {
@@ -46,5 +49,4 @@ expect "a stray file stays out" cmp "$tarball" "$work/third/boilback-$version.ta
 expect "it builds by itself" builds
 expect "what was built runs" makes
 
-echo "$passed passed, $failed failed"
-[ $failed -eq 0 ]
+finish

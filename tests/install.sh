@@ -1,6 +1,6 @@
 #!/bin/sh
 # install.sh BUILD -- install to a temporary prefix, use what is there, move it, use it again, remove it. The last
-# line is "N passed, N failed".
+# line is "N passed, N failed, N skipped".
 build=$1
 . "$(dirname "$0")/expect.sh"
 
@@ -21,6 +21,7 @@ expected_files() {
     echo share/boilback/installed
     find model -name "*.h" | sed "s,^model/,include/boilback/,"
     for file in plots/*.gp; do [ ! -f "$file" ] || echo "share/boilback/$file"; done
+    echo share/doc/boilback/README.md
     for file in scenarios/*; do echo "share/boilback/$file"; done
     echo share/man/man1/boilback.1
     echo share/man/man5/boilback-output.5
@@ -42,9 +43,8 @@ runs() { # prefix: the installed program, away from the sources
 }
 
 draws() { # prefix: with the scripts that were installed, not those of the sources
-    ! command -v gnuplot >/dev/null 2>&1 ||
-        (cd "$work" && "$1/bin/boilback" run "$1/share/boilback/scenarios/bench-tank.bath" --plot picture.svg &&
-            grep -q '<svg' picture.svg)
+    (cd "$work" && "$1/bin/boilback" run "$1/share/boilback/scenarios/bench-tank.bath" --plot picture.svg &&
+        grep -q '<svg' picture.svg)
 }
 
 # A library built with sanitizers needs them in whatever links it.
@@ -64,9 +64,8 @@ flags() { # prefix
 }
 
 version_agrees() { # prefix
-    ! command -v pkg-config >/dev/null 2>&1 ||
-        [ "boilback $(PKG_CONFIG_PATH=$1/lib/pkgconfig pkg-config --modversion boilback)" = \
-            "$("$1/bin/boilback" --version)" ]
+    [ "boilback $(PKG_CONFIG_PATH=$1/lib/pkgconfig pkg-config --modversion boilback)" = \
+        "$("$1/bin/boilback" --version | head -1)" ]
 }
 
 compiles() { # prefix
@@ -107,8 +106,8 @@ expect "every file is there, and no other" same_files "$first"
 expect "the installed program runs" runs "$first"
 mv "$first" "$moved"
 expect "the program runs after its prefix was moved" runs "$moved"
-expect "it draws after its prefix was moved" draws "$moved"
-expect "pkg-config and program name the same version" version_agrees "$moved"
+expect_with gnuplot "it draws after its prefix was moved" draws "$moved"
+expect_with pkg-config "pkg-config and program name the same version" version_agrees "$moved"
 expect "the example compiles" compiles "$moved"
 expect "the example and the program agree" example_agrees "$moved"
 for header in $(find "$moved/include/boilback" -name "*.h" | LC_ALL=C sort); do
@@ -144,5 +143,4 @@ expect "make uninstall DESTDIR" run_make DESTDIR="$work/package" PREFIX=/usr uni
 left=$(cd "$work/package" && find . | tr '\n' ' ')
 expect "the folder that was there before stays" [ "$left" = ". ./usr ./usr/bin " ]
 
-echo "$passed passed, $failed failed"
-[ $failed -eq 0 ]
+finish

@@ -43,6 +43,7 @@ put 644 lib "$build/libboilback.a"
 for folder in model/*/; do put 644 "include/boilback/$(basename "$folder")" "$folder"*.h; done
 put 644 share/boilback/scenarios scenarios/*
 put 644 share/boilback/plots plots/*.gp
+put 644 share/doc/boilback README.md
 documents
 umbrella >"$stage/include/boilback.h"
 mkdir -p "$stage/lib/pkgconfig"

@@ -1,4 +1,4 @@
-command -v gnuplot >/dev/null || exit 0
+command -v gnuplot >/dev/null || exit 77
 boilback run calm.bath --csv log.csv --step '20 min' >/dev/null
 printf '[uncertain]\nheat efficiency = 50 %% to 80 %%\n' | cat calm.bath - >u.bath
 boilback fit u.bath log.csv --plot out.svg >/dev/null && [ "$(head -c 5 out.svg)" = '<?xml' ] || echo "no svg"

@@ -1,5 +1,5 @@
 # Titles and names that would do something if they were ever taken for markup, drawn by gnuplot as well.
-command -v gnuplot >/dev/null || exit 0
+command -v gnuplot >/dev/null || exit 77
 long=$(printf 'x%.0s' $(seq 200))
 for title in '</title></style></h1><script>alert(1)</script>' '" onload="alert(1)' "' style='x" '&lt;script&gt; &#60;script&#62; &amp;' \
     '--><![CDATA[<script>' "$long" 'Härten 水 😀'; do

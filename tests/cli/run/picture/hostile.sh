@@ -1,5 +1,5 @@
 # Texts and names that would do something if they were ever taken for code.
-command -v gnuplot >/dev/null || exit 0
+command -v gnuplot >/dev/null || exit 77
 long=$(printf 'x%.0s' $(seq 200))
 mkdir 'a "folder" `touch pwned` $(touch pwned)' && cp -R "$BOILBACK_DATA/plots" a*/
 BOILBACK_DATA=$(echo "$PWD"/a*)

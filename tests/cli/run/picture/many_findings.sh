@@ -1,5 +1,5 @@
 # Findings in number, most with more words than a line holds: all that are listed fit into the picture.
-command -v gnuplot >/dev/null || exit 0
+command -v gnuplot >/dev/null || exit 77
 cat >everything.bath <<'END'
 title = Everything at once
 start = 6:00

@@ -1,5 +1,5 @@
 # What was installed may be moved: scripts are found beside the program.
-command -v gnuplot >/dev/null || exit 0
+command -v gnuplot >/dev/null || exit 77
 mkdir -p prefix/bin prefix/share/boilback
 cp "$(command -v boilback)" prefix/bin
 cp -R "$BOILBACK_DATA/plots" prefix/share/boilback

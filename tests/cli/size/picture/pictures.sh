@@ -1,4 +1,4 @@
-command -v gnuplot >/dev/null || exit 0
+command -v gnuplot >/dev/null || exit 77
 magic() { # name, first bytes: says what is wrong
     [ "$(head -c ${#2} "$1")" = "$2" ] || echo "$1 does not begin with $2"
 }

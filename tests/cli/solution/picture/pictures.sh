@@ -1,4 +1,4 @@
-command -v gnuplot >/dev/null || exit 0
+command -v gnuplot >/dev/null || exit 77
 table() { # option...
     boilback solution --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2' --table --from '40 %' --to '60 %' --step '4 %' "$@"
 }
