@@ -1,8 +1,8 @@
 # boilback -- see README.md. Targets: all demo check test sanitize bench install uninstall dist clean.
 .DEFAULT_GOAL := all
 # The version stands here only, and the date beside it.
-VERSION  := 0.1.0
-RELEASED := 2026-11-25
+VERSION  := 0.2.0
+RELEASED := 2026-11-28
 
 CC      ?= cc
 PREFIX  ?= /usr/local
@@ -48,8 +48,11 @@ WRITE     := $(BUILD)/src/manual/write
 
 .PHONY: all demo check test sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden
 
+# Two cores are the least we plan for; a -j of the caller's own is left alone.
+JOBS = $(if $(filter -j% --jobserver%,$(MAKEFLAGS)),,-j2)
+
 all: tools
-	@$(MAKE) --no-print-directory $(PROGRAM)
+	@$(MAKE) --no-print-directory $(JOBS) $(PROGRAM)
 
 $(LIBRARY): $(MODEL_OBJ)
 	@rm -f $@
@@ -70,13 +73,13 @@ $(BUILD)/tests/%.o: BASE += -Isrc -Itests
 
 # What a bare Debian lacks is installed; where that is not allowed, it is named.
 PACKAGES := build-essential libgsl-dev
-TEST_PACKAGES := $(PACKAGES) libcmocka-dev gnuplot-nox pkg-config
+TEST_PACKAGES := $(PACKAGES) libcmocka-dev gnuplot-nox pkg-config python3
 
 tools:
 	@tests/install_tools.sh "$(CC)" "gsl/gsl_odeiv2.h" "" "$(PACKAGES)"
 
 test-tools:
-	@tests/install_tools.sh "$(CC)" "gsl/gsl_odeiv2.h cmocka.h" "gnuplot pkg-config" "$(TEST_PACKAGES)"
+	@tests/install_tools.sh "$(CC)" "gsl/gsl_odeiv2.h cmocka.h" "gnuplot pkg-config python3" "$(TEST_PACKAGES)"
 
 demo: all
 	$(PROGRAM) run scenarios/normal-shift.bath
@@ -104,9 +107,6 @@ packaged: stage
 sanitize: test-tools
 	@$(MAKE) --no-print-directory $(JOBS) BUILD=$(BUILD)/sanitize CFLAGS="-O1 -g $(SANITIZE)" test
 
-# Two cores are the least we plan for; a -j of the caller's own is left alone.
-JOBS := $(if $(filter -j%,$(MAKEFLAGS)),,-j2)
-
 layering:
 	@tests/layering.sh
 
@@ -127,7 +127,7 @@ $(WRITE): $(WRITE_OBJ) $(PARTS_OBJ) $(LIBRARY)
 
 # The tree to be installed, in $(BUILD)/stage.
 stage: all
-	@$(MAKE) --no-print-directory $(WRITE)
+	@$(MAKE) --no-print-directory $(JOBS) $(WRITE)
 	@src/packaging/stage.sh $(BUILD) $(VERSION)
 
 install: stage

@@ -29,7 +29,7 @@ builds() {
 }
 
 makes() { # the program that was built there answers
-    [ "$(cd / && "$tree/build/boilback" --version)" = "boilback $version" ] &&
+    [ "$(cd / && "$tree/build/boilback" --version | head -1)" = "boilback $version" ] &&
         (cd "$tree" && build/boilback run scenarios/normal-shift.bath)
 }
 

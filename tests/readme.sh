@@ -1,5 +1,5 @@
 #!/bin/sh
-# readme.sh [--write] -- run every command of README.md's console blocks, in a folder of its own, and compare with the output that
+# readme.sh [--write] -- run every command of the console blocks of README.md and of the guide, in a folder of its own, and compare with the output that
 # stands below it there, and the pictures it draws with those in plots/; with --write, put the real ones there. A command is a line
 # that begins with "$ "; its output runs to the next one or to the end of the block. Pictures need gnuplot, and are compared
 # with the version they were drawn with; same_text.sh says what
@@ -10,7 +10,7 @@ top=$PWD
 . tests/same_text.sh
 place=$(mktemp -d) || exit 2
 trap 'rm -rf "$place"' EXIT
-new=$place/new
+texts="README.md src/manual/guide.md"
 mkdir "$place/plots" && ln -s "$top/build" "$top/scenarios" "$place"
 can_draw=no
 command -v gnuplot >/dev/null 2>&1 && can_draw=yes
@@ -21,16 +21,20 @@ carry_out() {
     (cd "$place" && sh -c "$command" </dev/null 2>&1)
 }
 
-inside=no
-while IFS= read -r line || [ -n "$line" ]; do
-    case $inside:$line in
-    no:'```console') inside=yes; printf '%s\n' "$line" >>"$new" ;;
-    yes:'```') inside=no; printf '%s\n' "$line" >>"$new" ;;
-    'yes:$ '*) { printf '%s\n' "$line"; carry_out "${line#??}"; } >>"$new" ;;
-    yes:*) ;; # old output
-    *) printf '%s\n' "$line" >>"$new" ;;
-    esac
-done <README.md
+with_output() { # text: prints it with what its commands print now
+    inside=no
+    while IFS= read -r line || [ -n "$line" ]; do
+        case $inside:$line in
+        no:'```console') inside=yes; printf '%s\n' "$line" ;;
+        yes:'```') inside=no; printf '%s\n' "$line" ;;
+        'yes:$ '*) printf '%s\n' "$line"; carry_out "${line#??}" ;;
+        yes:*) ;; # old output
+        *) printf '%s\n' "$line" ;;
+        esac
+    done <"$1"
+}
+
+for text in $texts; do with_output "$text" >"$place/${text##*/}"; done
 
 drawn_by() {
     grep -m 1 -o 'Produced by [^<]*' "$1"
@@ -59,13 +63,15 @@ for picture in "$place"/plots/*.svg; do
         failed=$((failed + 1))
     fi
 done
-if [ $write = yes ]; then
-    cat "$new" >README.md
-elif same_text README.md "$new"; then
-    passed=$((passed + 1))
-else
-    failed=$((failed + 1))
-fi
-[ $failed -eq 0 ] || echo "README.md: a command gives something else than what stands there; tests/readme.sh --write puts it right" >&2
+for text in $texts; do
+    if [ $write = yes ]; then
+        cat "$place/${text##*/}" >"$text"
+    elif same_text "$text" "$place/${text##*/}"; then
+        passed=$((passed + 1))
+    else
+        echo "$text: a command gives something else than what stands there; tests/readme.sh --write puts it right" >&2
+        failed=$((failed + 1))
+    fi
+done
 echo "$passed passed, $failed failed, $skipped skipped"
 [ $failed -eq 0 ]

@@ -1,5 +1,5 @@
 #!/bin/sh
-# run_tests.sh BUILD TEST... -- run every unit test, two at a time, the command-line tests, the README's commands and the tests
+# run_tests.sh BUILD TEST... -- run every unit test, two at a time, the command-line tests, the commands that README and guide show, and the tests
 # of the checks themselves. Says what failed; leaves counts for count.sh in BUILD/tests/results.
 build=$1
 shift

@@ -17,7 +17,7 @@ const option help_option = {.name = "help", .text = "show this and stop"};
 
 const option help_program_options[] = {
     {.name = "help", .text = "help; also after a command"},
-    {.name = "version", .text = "the version"},
+    {.name = "version", .text = "the version and the licence"},
 };
 const size_t help_program_options_count = sizeof help_program_options / sizeof help_program_options[0];
 

@@ -121,7 +121,8 @@ static void see_also(FILE *to, const command *self)
         if (c != self)
             reference(to, name_of(c).text, 1, ",");
     reference(to, PROGRAM_NAME "-output", 5, ",");
-    reference(to, PROGRAM_NAME "-scenario", 5, "");
+    reference(to, PROGRAM_NAME "-scenario", 5, ",");
+    reference(to, PROGRAM_NAME "-guide", 7, "");
 }
 
 void page_command(const command *c, FILE *to)
@@ -156,6 +157,13 @@ static void commands(FILE *to)
     }
 }
 
+static void licence(FILE *to)
+{
+    roff_section(to, "LICENCE");
+    roff_text(to, PROGRAM_LICENCE);
+    fputs("\nDebian has its text as /usr/share/common\\-licenses/GPL\\-3.\n", to);
+}
+
 void page_program(FILE *to)
 {
     heading(to, PROGRAM_NAME, "the boil of an open tank of caustic salt solution");
@@ -177,5 +185,6 @@ void page_program(FILE *to)
     roff_term(to);
     fputs("NO_COLOR\nWhen it is set and not empty, no colour is sent to a terminal.\n", to);
     caution(to);
+    licence(to);
     see_also(to, NULL);
 }

@@ -22,6 +22,7 @@ static const page_at pages[] = {
     {"man/man1/" PROGRAM_NAME ".1", page_program},
     {"man/man5/" PROGRAM_NAME "-scenario.5", page_scenario},
     {"man/man5/" PROGRAM_NAME "-output.5", page_output},
+    {"man/man7/" PROGRAM_NAME "-guide.7", page_guide},
 };
 
 static const page_at completions[] = {

@@ -9,6 +9,7 @@
 
 void page_program(FILE *to);
 void page_command(const command *c, FILE *to);
+void page_guide(FILE *to);    /* likewise, when its text cannot be read */
 void page_scenario(FILE *to); /* writes nothing, with a complaint, when the defaults cannot be had */
 
 void page_output(FILE *to);

@@ -1,1 +1,1 @@
-boilback --version | sed "s/ [0-9].*/ N/"
+boilback --version | sed "1s/ [0-9].*/ N/"
