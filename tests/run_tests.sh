@@ -1,11 +1,12 @@
 #!/bin/sh
-# run_tests.sh BUILD TEST... -- run every unit test, two at a time, the command-line tests, the commands that README and guide show, and the tests
-# of the checks themselves. Says what failed; leaves counts for count.sh in BUILD/tests/results.
+# run_tests.sh BUILD TEST... -- run every unit test, two at a time, the command-line tests, the commands that README and guide
+# show, the checks of what DEVELOPERS.md names, and the tests of the checks themselves. Says what failed; leaves counts for
+# count.sh in BUILD/tests/results.
 build=$1
 shift
 results=$build/tests/results
 mkdir -p "$results"
-rm -f "$results/unit" "$results/cli" "$results/readme" "$results/checks"
+rm -f "$results/unit" "$results/cli" "$results/readme" "$results/checks" "$results/developers"
 status=0
 
 unit() {
@@ -35,5 +36,6 @@ grep -q ' 0 failed' "$results/unit" && ! grep -q ' [1-9][0-9]* failed' "$results
 suite cli tests/run_cli.sh "$build/boilback"
 suite readme tests/readme.sh
 suite checks tests/checks.sh
+suite developers tests/developers.sh
 tests/count.sh "$build" || status=1
 exit $status

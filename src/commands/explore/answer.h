@@ -1,6 +1,10 @@
 /* commands/explore/answer.h -- many runs of one scenario with uncertain numbers: what varied, and one row of results a run.
    Everything that is reported is made from this alone, so rows may come from any machine.
 
+   The text of a scenario is read once and made a scenario anew for every row, with other numbers in it, so that all that follows
+   from a number follows. Every statistic is a sum over the rows in their order: that is why threads, shards and machines change
+   nothing. Files of rows hold the whole plan, and are read as if anyone had written them.
+
    Rows stand in order: grid cell by cell, in each the rows of the design (statistics/sampling.h), so a row's number says all
    about it. */
 #ifndef COMMANDS_EXPLORE_ANSWER_H

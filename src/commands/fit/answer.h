@@ -1,6 +1,10 @@
 /* commands/fit/answer.h -- the model fitted to a log: the numbers of [uncertain] as they agree best with what was measured, and
    how well the runs before and after agree. The mean and the standard deviation of a spread are what was known before. A number
-   that is a list of values stays what the scenario says. */
+   that is a list of values stays what the scenario says.
+
+   Runs keep the fifth-order step: derivatives by differences need its smoothness. What was known before counts as one reading of
+   each number, weighed against the log's scatter without it: otherwise a number that the log does not tell runs to the end of its
+   range and drags the others along (seen: 57 % truth outside of 57.4 to 59.0 %). */
 #ifndef COMMANDS_FIT_ANSWER_H
 #define COMMANDS_FIT_ANSWER_H
 
