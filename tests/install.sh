@@ -70,14 +70,15 @@ version_agrees() { # prefix
 }
 
 compiles() { # prefix
-    # shellcheck disable=SC2046 # lists of words
-    "${CC:-cc}" -std=c17 -Wall -Wextra -Wpedantic -Werror tests/example/recovery.c -o "$work/recovery" $(flags "$1") \
+    # shellcheck disable=SC2046,SC2086 # lists of words
+    ${CC:-cc} -std=c17 -Wall -Wextra -Wpedantic -Werror tests/example/recovery.c -o "$work/recovery" $(flags "$1") \
         $(sanitizers "$1")
 }
 
 header_stands_alone() { # header folder: it needs no other before it, and may come twice
+    # shellcheck disable=SC2086 # CC may hold a launcher beside the compiler
     printf '#include "%s"\n#include "%s"\n' "$1" "$1" >"$work/header.c"
-    "${CC:-cc}" -std=c17 -Wall -Wextra -Wpedantic -Werror -fsyntax-only -I"$2" -I"$2/boilback" "$work/header.c"
+    ${CC:-cc} -std=c17 -Wall -Wextra -Wpedantic -Werror -fsyntax-only -I"$2" -I"$2/boilback" "$work/header.c"
 }
 
 # The case of tests/example/recovery.c, as a scenario.
