@@ -1,2 +1,2 @@
-boilback check night.bath --json
+boilback check night.bath --json | grep -v version
 boilback check wrong.bath --json 2>/dev/null
