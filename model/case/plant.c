@@ -20,7 +20,6 @@ boil_plant boil_plant_default(void)
                    .load_per_volume_kg_m3 = 59.913},
         .control = boil_water_control_default(),
         .fittings = {.exhaust_on = true, .still_draught_m_s = 0.1, .lid_W_m2K = 7, .lid_return = 0.8, .grain_m = 1e-3},
-        .charge = {.blend = {1, 0, 0}},
         .elevation_factor = 1,
         .transport = boil_transport_default(),
         .pool = boil_swell_default(),
@@ -35,18 +34,32 @@ double boil_plant_mixer_power(const boil_plant *p)
     return p->fittings.mixer_W > 0 ? p->fittings.mixer_W : usual_W_m3 * volume_m3;
 }
 
-static const char *charge_problem(const boil_initial_charge *c)
+static bool is_plain_water(const boil_initial_charge *c)
+{
+    return c->basis != BOIL_BY_BOILING_POINT && c->value == 0;
+}
+
+static const char *blend_problem(const double blend[BOIL_SALTS])
 {
     double sum = 0;
     for (int i = 0; i < BOIL_SALTS; i++) {
-        if (!(c->blend[i] >= 0 && c->blend[i] <= 1))
+        if (!(blend[i] >= 0 && blend[i] <= 1))
             return "each share of the salts must be between 0 % and 100 %";
-        sum += c->blend[i];
+        sum += blend[i];
     }
     if (!(fabs(sum - 1) <= 5e-4))
         return "the shares of the salts must add up to 100 %";
-    if (!(c->blend[BOIL_NAOH] >= 0.3))
+    if (!(blend[BOIL_NAOH] >= 0.3))
         return "sodium hydroxide must be at least 30 % of the salts: weaker blends are beyond the correlations";
+    return NULL;
+}
+
+static const char *charge_problem(const boil_initial_charge *c)
+{
+    bool named = c->blend[BOIL_NAOH] != 0 || c->blend[BOIL_NANO3] != 0 || c->blend[BOIL_NANO2] != 0;
+    const char *problem = named || !is_plain_water(c) ? blend_problem(c->blend) : NULL;
+    if (problem)
+        return problem;
     if (!(c->temperature_K == 0 || (c->temperature_K >= 273.15 && c->temperature_K <= 473.15)))
         return "temperature of the bath must be between 273.15 K and 473.15 K";
     return NULL;
@@ -99,6 +112,9 @@ const char *boil_plant_problem(const boil_plant *p)
 static int charge_fraction(const boil_plant *p, const boil_conditions *air, double *fraction)
 {
     const boil_initial_charge *c = &p->charge;
+    *fraction = 0;
+    if (is_plain_water(c))
+        return BOIL_OK;
     switch (c->basis) {
     case BOIL_BY_BOILING_POINT:
         return boil_solution_fraction_boiling_at(air, c->blend, c->value, fraction);
@@ -108,7 +124,7 @@ static int charge_fraction(const boil_plant *p, const boil_conditions *air, doub
         break;
     }
     *fraction = c->value;
-    return c->value >= 0 && c->value < 0.9 ? BOIL_OK : BOIL_RANGE;
+    return c->value > 0 && c->value < 0.9 ? BOIL_OK : BOIL_RANGE;
 }
 
 int boil_plant_initial(const boil_plant *p, boil_initial_state *out)

@@ -17,7 +17,7 @@
 typedef enum { BOIL_BY_SALT_FRACTION, BOIL_BY_STRENGTH, BOIL_BY_BOILING_POINT } boil_initial_basis;
 
 typedef struct {
-    double blend[BOIL_SALTS]; /* dry salts by mass: NaOH, NaNO3, NaNO2; sum 1; of plain water: of salts it may be given */
+    double blend[BOIL_SALTS]; /* dry salts by mass: NaOH, NaNO3, NaNO2; sum 1; of plain water all may be 0 */
     boil_initial_basis basis;
     double value;         /* kg/kg solution; kg salts per m3 of bath at its boiling point (0: plain water); or K */
     double temperature_K; /* at the start; 0: at its boiling point */

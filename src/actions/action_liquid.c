@@ -35,6 +35,10 @@ static bool settle_strength(const action_reader *r, const action_pour *p, const 
         cursor_error(&p->place, boils_at->text, "'boiling point' stands beside 'strength': give only one of them");
         return false;
     }
+    if (!action_pour_names_salts(r)) {
+        cursor_error(&p->place, p->place.at, "the bath names no salts that this liquid could be of: name them in [bath]");
+        return false;
+    }
     *salt_fraction = r->bath.salt_fraction;
     if (strength->text != NULL && boil_solution_fraction_of_strength(air, blend, strength->si, salt_fraction) != BOIL_OK)
         return no_such_liquid(p, STRENGTH);

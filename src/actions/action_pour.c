@@ -92,6 +92,12 @@ bool action_pour_read(cursor *c, const action_material *m, action_pour *p, boil_
 
 /* Settling: what was written, in the model's terms ---------------------------------------------------------------- */
 
+bool action_pour_names_salts(const action_reader *r)
+{
+    const double *blend = r->plant->charge.blend;
+    return !r->bath_known || blend[BOIL_NAOH] + blend[BOIL_NANO3] + blend[BOIL_NANO2] > 0;
+}
+
 bool action_pour_settle_temperature(const action_pour *p, const boil_plant *plant, const bounds *within, boil_action *a)
 {
     const quantity *at = &p->said[0];

@@ -40,6 +40,9 @@ typedef struct {
 /* All of these return false, with a message, on a mistake. */
 bool action_pour_read(cursor *c, const action_material *m, action_pour *p, boil_action *a, action_line *line);
 
+/* Whether the bath says of what salts it is: one of plain water need not. True where the bath is not known. */
+bool action_pour_names_salts(const action_reader *r);
+
 /* As warm as the room unless it says so; what is liquid must not be frozen. */
 bool action_pour_settle_temperature(const action_pour *p, const boil_plant *plant, const bounds *within, boil_action *a);
 bounds action_pour_liquid_below(double boiling_point_K); /* liquid in the air it is poured through */

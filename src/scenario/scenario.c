@@ -483,6 +483,10 @@ static bool may_be_uncertain(const draft *d, const cursor *c, const uncertain_th
         cursor_error(c, c->at, "'%s' has no value in this scenario that could be uncertain", t->words);
         return false;
     }
+    if (t->key != NULL && t->key->need == NEED_STRENGTH && !scenario_names_salts(out)) {
+        cursor_error(c, c->at, "where '%s' is uncertain there may be salts: name them in [bath]", t->words);
+        return false;
+    }
     for (size_t i = 0; i < out->uncertain_count; i++)
         if (out->uncertain[i].thing.where == t->where) {
             cursor_error(c, c->at, "'%s' stands here a second time", t->words);
@@ -586,6 +590,11 @@ int scenario_read(const char *path, scenario *out, messages *m)
         result = scenario_of_text(&t, NULL, 0, out, m);
     scenario_text_free(&t);
     return result;
+}
+
+bool scenario_names_salts(const scenario *s)
+{
+    return s->settings[key_index(key_find("bath", "salts", strlen("salts")))].state == SETTING_GIVEN;
 }
 
 void scenario_free(scenario *s)

@@ -45,6 +45,7 @@ typedef struct {
 /* Reads a scenario file ("-": standard input) and its run sheet. BOIL_OK, or BOIL_BAD_INPUT with everything that is
    wrong in `m`, sorted by place. `out` must be freed either way; it is complete only after BOIL_OK. */
 int scenario_read(const char *path, scenario *out, messages *m);
+bool scenario_names_salts(const scenario *s); /* a bath of plain water need not */
 void scenario_free(scenario *s);
 
 /* The text of a scenario and of its run sheet, kept to be read again with other numbers in it. */

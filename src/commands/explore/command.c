@@ -117,6 +117,10 @@ static bool grid_fits(const scenario *c, const uncertain_thing *t)
         program_complain("--grid: '%s' has no value in this scenario", t->words);
         return false;
     }
+    if (t->key != NULL && t->key->need == NEED_STRENGTH && !scenario_names_salts(c)) {
+        program_complain("--grid: where '%s' varies there may be salts: name them in [bath] of %s", t->words, c->path);
+        return false;
+    }
     for (size_t i = 0; i < c->uncertain_count; i++)
         if (c->uncertain[i].thing.where == t->where) {
             program_complain("--grid: '%s' is uncertain in this scenario already", t->words);

@@ -101,7 +101,7 @@ static void the_blend_does_not_matter(void **state)
 {
     (void)state;
     boil_plant p = open_plant(40e3), other;
-    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_STRENGTH, 0, CELSIUS(80)};
+    p.charge = (boil_initial_charge){{0, 0, 0}, BOIL_BY_STRENGTH, 0, CELSIUS(80)};
     other = p;
     memcpy(other.charge.blend, (double[]){0.6, 0.3, 0.1}, sizeof other.charge.blend);
     boil_history a = follow(&p, 7200), b = follow(&other, 7200);

@@ -706,6 +706,12 @@ static void plain_water_is_a_bath(void **state)
     }
     expect_one(WATER_TANK "salt fraction = 1 %\n", "8:1: [bath] needs 'salts'");
     expect_one(WATER_TANK "boiling point = 100 degC\n", "8:1: [bath] needs 'salts'");
+    EXPECT(WATER_TANK
+           "salt fraction = 0 %\n[uncertain]\nbath salt fraction = 0 % to 2 %\n[schedule]\n0:10 salts 5 kg over 5 min\n"
+           "0:20 liquid 5 gal over 5 min\n0:30 salts 5 kg over 5 min, blend 100 % NaOH\n",
+           "11:1: where 'bath salt fraction' is uncertain there may be salts: name them in [bath]",
+           "13:27: the bath names no salts: say which, for example ', blend 100 % NaOH'",
+           "14:12: the bath names no salts that this liquid could be of: name them in [bath]");
     EXPECT(WATER_TANK "salt fraction = -1 %\n", "8:1: [bath] needs 'salts'",
            "9:17: 'salt fraction' must be between 0 % and 89 %, got '-1 %'");
 }

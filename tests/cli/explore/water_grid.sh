@@ -1,0 +1,1 @@
+boilback explore water.bath --grid 'bath salt fraction = 0 % to 2 %: 3'
