@@ -22,7 +22,8 @@ static const char *const limits[] = {
     " was found.",
     "Boiling stops everywhere at once here; a real bath keeps boiling at the heater. Dense packs of parts are a "
     "slab with a wide range of conductivity. Splashing, what leaves over the rim, and people are not modelled.",
-    "Above 195 degC and beyond the strength the correlations were made for, a run stops there and says so.",
+    "Above 195 degC, beyond the strength the correlations were made for, and with 5 mm left of a bath that boils "
+    "dry, a run stops there and says so.",
 };
 
 void page_limits(html *h)

@@ -1,4 +1,4 @@
-/* unit/properties/test_mixture.c -- activity and heats of solutions of single salts against the rows of
+/* unit/model/properties/test_mixture.c -- activity and heats of solutions of single salts against the rows of
    tests/published/mixture.csv: measured humidities, and published models of activity with their heats. */
 #include "properties/water.h"
 #include "support/brine.h"

@@ -1,4 +1,4 @@
-/* unit/properties/test_pins.c -- every pin is one: of a row that there is, with the deviation on one side of zero, and said why. */
+/* unit/model/properties/test_pins.c -- every pin is one: of a row that there is, with the deviation on one side of zero, and said why. */
 #include "support/close.h"
 #include "support/pins.h"
 

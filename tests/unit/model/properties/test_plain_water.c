@@ -1,4 +1,4 @@
-/* unit/properties/test_plain_water.c -- a solution of no salts is water, whatever blend it might be given: every property
+/* unit/model/properties/test_plain_water.c -- a solution of no salts is water, whatever blend it might be given: every property
    function against those of properties/water.h, which the published tables are compared with. */
 #include "support/brine.h"
 

@@ -1,4 +1,4 @@
-/* unit/simulate/test_plain_water.c -- a tank of plain water, heated, boiling and boiling down, against sums with steam tables:
+/* unit/model/simulate/test_plain_water.c -- a tank of plain water, heated, boiling and boiling down, against sums with steam tables:
    tests/published/iapws.csv, IAPWS-IF97 by a general-purpose library. run_actions holds every run to closures of 1e-9. */
 #include <gsl/gsl_errno.h>
 #include <stdlib.h>

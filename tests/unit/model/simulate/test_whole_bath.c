@@ -1,4 +1,4 @@
-/* unit/simulate/test_whole_bath.c -- tanks as a whole against what books print and people measured: the rows of
+/* unit/model/simulate/test_whole_bath.c -- tanks as a whole against what books print and people measured: the rows of
    tests/published/whole_bath.csv, each with its source, one line of one table each (support/evidence.h). */
 #include <gsl/gsl_errno.h>
 
