@@ -54,12 +54,11 @@ double boil_charge_work_mixing_time(const boil_charge_work *f)
                                   boil_charge_work_level(f, &f->there, f->temperature_K));
 }
 
-/* A trace of salts stands for none. */
 boil_plant boil_charge_work_plant(const boil_charge_work *f)
 {
     boil_plant p = f->plant;
     p.charge.basis = BOIL_BY_SALT_FRACTION;
-    p.charge.value = fmax(boil_mixture_salt_fraction(&f->there), 1e-6);
+    p.charge.value = boil_mixture_salt_fraction(&f->there);
     p.charge.temperature_K = f->temperature_K;
     p.tank.level_m = boil_charge_work_level(f, &f->there, f->temperature_K);
     return p;
