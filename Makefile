@@ -1,7 +1,7 @@
 # boilback -- see README.md. Targets: all demo check test sanitize bench install uninstall dist clean.
 .DEFAULT_GOAL := all
-# The version stands here only, and the date beside it.
-VERSION  := 0.2.0
+# The version stands in the public header only; the date of it here.
+VERSION  := $(shell sed -n 's/^.define BOIL_VERSION_TEXT "\(.*\)"/\1/p' model/boilback.h)
 RELEASED := 2026-11-28
 
 CC      ?= cc
@@ -17,7 +17,7 @@ WARN := -Wall -Wextra -Wpedantic $(WERROR) \
         -Wpointer-arith -Wcast-qual -Wwrite-strings -Wundef -Wvla -Wformat=2
 # No contraction and no fast-math: results must not depend on the optimiser.
 CFLAGS   ?= -O2 -g
-BASE     := -std=c17 -ffp-contract=off $(WARN) -D_POSIX_C_SOURCE=200809L -DBOIL_VERSION='"$(VERSION)"' -Imodel
+BASE     := -std=c17 -ffp-contract=off $(WARN) -D_POSIX_C_SOURCE=200809L -Imodel
 # Runs of a study share the processors where the compiler can; nowhere do results depend on it.
 OPENMP   := $(shell echo 'int main(void) { return 0; }' | $(CC) -fopenmp -x c -o /dev/null - 2>/dev/null && echo -fopenmp)
 BASE     += $(OPENMP)

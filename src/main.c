@@ -50,7 +50,7 @@ static int answer(int count, char *const words[])
     if (strcmp(name, "--help") == 0 || strcmp(name, "-h") == 0 || strcmp(name, "help") == 0)
         help_program(stdout);
     else if (strcmp(name, "--version") == 0)
-        puts(PROGRAM_NAME " " PROGRAM_VERSION "\n" PROGRAM_LICENCE);
+        puts(PROGRAM_NAME " " BOIL_VERSION_TEXT "\n" PROGRAM_LICENCE);
     else {
         const command *c = commands_named(name);
         return c == NULL ? unknown_command(name) : carry_out(c, count - 2, words + 2);

@@ -8,7 +8,8 @@
 #include <time.h>
 #include <unistd.h>
 
-#include "base/boil.h"
+#include "boilback.h"
+#include "base/constants.h"
 #include "commands/explore/run.h"
 #include "simulate/modes.h"
 #include "simulate/run.h"
@@ -27,7 +28,7 @@ static boil_plant trough(void)
     p.tank.width_m = 0.6;
     p.tank.depth_m = 0.8;
     p.tank.level_m = 0.5;
-    p.charge = (boil_initial_charge){{0.80, 0.15, 0.05}, BOIL_BY_BOILING_POINT, BOIL_ZERO_CELSIUS + 140.5, 0};
+    p.charge = (boil_initial_charge){{0.80, 0.15, 0.05}, BOIL_INITIAL_BY_BOILING_POINT, BOIL_ZERO_CELSIUS + 140.5, 0};
     p.heater = boil_heater_default(BOIL_HEAT_ELECTRIC);
     p.heater.input_W = 34e3;
     return p;

@@ -4,7 +4,7 @@
 
 #include "analysis/charge_batches.h"
 #include "analysis/steady_state.h"
-#include "base/boil.h"
+#include "base/constants.h"
 #include "properties/solubility.h"
 #include "properties/water.h"
 
@@ -13,12 +13,12 @@
 
 /* What is wanted, and what is there ------------------------------------------------------------------------------- */
 
-static int set_wanted(boil_charge_work *f, boil_plant *wanted)
+static boil_outcome set_wanted(boil_charge_work *f, boil_plant *wanted)
 {
     boil_charge_plan *plan = f->plan;
     boil_initial_state bath;
     wanted->charge.temperature_K = 0;
-    int outcome = boil_plant_initial(wanted, &bath);
+    boil_outcome outcome = boil_plant_initial(wanted, &bath);
     if (outcome != BOIL_OK)
         return outcome;
     plan->salt_fraction = bath.salt_fraction;
@@ -38,18 +38,18 @@ static int set_wanted(boil_charge_work *f, boil_plant *wanted)
     return BOIL_OK;
 }
 
-static int set_there(boil_charge_work *f)
+static boil_outcome set_there(boil_charge_work *f)
 {
     const boil_charge_case *c = &f->plan->asked;
     boil_initial_state bath;
     boil_plant p = f->plant;
     if (!(c->from_level_m > 0))
         return BOIL_OK;
-    p.charge.basis = BOIL_BY_SALT_FRACTION;
+    p.charge.basis = BOIL_INITIAL_BY_SALT_FRACTION;
     p.charge.value = c->from_fraction;
     p.charge.temperature_K = f->temperature_K = c->from_K;
     p.tank.level_m = c->from_level_m;
-    int outcome = boil_plant_initial(&p, &bath);
+    boil_outcome outcome = boil_plant_initial(&p, &bath);
     if (outcome != BOIL_OK)
         return outcome;
     f->there = f->bound = bath.mixture;
@@ -98,17 +98,17 @@ static void set_amounts(boil_charge_work *f)
 
 /* All the steps --------------------------------------------------------------------------------------------------- */
 
-static int put_part(boil_charge_work *f, boil_action_kind kind, double mass_kg, double salt_fraction)
+static boil_outcome put_part(boil_charge_work *f, boil_action_kind kind, double mass_kg, double salt_fraction)
 {
     boil_mixture all = boil_mixture_of(f->plant.charge.blend, salt_fraction);
     all = boil_mixture_scaled(&all, mass_kg);
     return mass_kg > 0 && f->plan->end == BOIL_CHARGE_DONE ? boil_charge_work_put(f, kind, &all) : BOIL_OK;
 }
 
-static int fill(boil_charge_work *f)
+static boil_outcome fill(boil_charge_work *f)
 {
     boil_charge_plan *plan = f->plan;
-    int outcome = put_part(f, BOIL_ACTION_WATER, plan->water_kg, 0);
+    boil_outcome outcome = put_part(f, BOIL_ACTION_WATER, plan->water_kg, 0);
     if (outcome == BOIL_OK)
         outcome = put_part(f, BOIL_ACTION_SALTS, plan->salts_kg, 1);
     if (outcome == BOIL_OK)
@@ -157,7 +157,7 @@ static void note_boil(boil_charge_work *f, const boil_history *h)
 }
 
 /* Heat on full; mixer and lid as the scenario has them. */
-static int heat_up(boil_charge_work *f, const boil_plant *wanted)
+static boil_outcome heat_up(boil_charge_work *f, const boil_plant *wanted)
 {
     boil_charge_plan *plan = f->plan;
     boil_history h;
@@ -166,7 +166,7 @@ static int heat_up(boil_charge_work *f, const boil_plant *wanted)
     p.fittings = wanted->fittings;
     plan->heat_up_s = plan->boil_down_s = plan->water_to_add_kg = plan->freeboard_m = (double)NAN;
     plan->evaporated_kg = f->bound.water - f->there.water;
-    int outcome = boil_steady_state_reached(&p, &f->options, true, &h);
+    boil_outcome outcome = boil_steady_state_reached(&p, &f->options, true, &h);
     if (outcome != BOIL_OK)
         return outcome;
     note_boil(f, &h);
@@ -175,16 +175,16 @@ static int heat_up(boil_charge_work *f, const boil_plant *wanted)
 }
 
 /* Water onto the bath that begins to boil. */
-static int find_water_pace(const boil_charge_work *f, const boil_plant *full)
+static boil_outcome find_water_pace(const boil_charge_work *f, const boil_plant *full)
 {
     boil_charge_plan *plan = f->plan;
     boil_plant p = *full;
     boil_initial_state bath;
     boil_row calm;
     double mass = plan->mass_kg - plan->water_to_add_kg;
-    p.charge.basis = BOIL_BY_SALT_FRACTION;
+    p.charge.basis = BOIL_INITIAL_BY_SALT_FRACTION;
     p.charge.value = plan->bath_salts_kg / mass;
-    int outcome = boil_plant_initial(&p, &bath);
+    boil_outcome outcome = boil_plant_initial(&p, &bath);
     if (outcome != BOIL_OK)
         return outcome;
     p.tank.level_m = mass / (bath.density_kg_m3 * f->area_m2);
@@ -197,14 +197,14 @@ static int find_water_pace(const boil_charge_work *f, const boil_plant *full)
 }
 
 /* The bath that it comes to, boiling with the heat on full. */
-static int describe_boil(const boil_charge_work *f, const boil_plant *wanted)
+static boil_outcome describe_boil(const boil_charge_work *f, const boil_plant *wanted)
 {
     boil_charge_plan *plan = f->plan;
     boil_plant p = *wanted;
     boil_row boiling;
     p.heater.dial = 1;
     p.control.mode = BOIL_WATER_CONTROL_NONE;
-    int outcome = boil_steady_state_first_row(&p, &f->options, &boiling);
+    boil_outcome outcome = boil_steady_state_first_row(&p, &f->options, &boiling);
     if (outcome != BOIL_OK)
         return outcome;
     plan->swelled_level_m = boiling.level_m;
@@ -213,13 +213,13 @@ static int describe_boil(const boil_charge_work *f, const boil_plant *wanted)
     return plan->water_to_add_kg > 1e-4 * plan->mass_kg ? find_water_pace(f, &p) : BOIL_OK;
 }
 
-static int carry_out(boil_charge_work *f, boil_plant *wanted)
+static boil_outcome carry_out(boil_charge_work *f, boil_plant *wanted)
 {
     boil_charge_plan *plan = f->plan;
-    int outcome = set_wanted(f, wanted);
+    boil_outcome outcome = set_wanted(f, wanted);
     if (outcome == BOIL_OK)
         outcome = set_there(f);
-    if (outcome == BOIL_RANGE || outcome == BOIL_NO_ROOT) {
+    if (outcome == BOIL_OUT_OF_RANGE || outcome == BOIL_NO_ROOT) {
         plan->end = BOIL_CHARGE_NO_BATH;
         return BOIL_OK;
     }
@@ -232,12 +232,13 @@ static int carry_out(boil_charge_work *f, boil_plant *wanted)
     return outcome;
 }
 
-int boil_charge_plan_of(const boil_plant *p, const boil_charge_case *c, const boil_run_options *o, boil_charge_plan *out)
+boil_outcome boil_charge_plan_of(const boil_plant *p, const boil_charge_case *c, const boil_run_options *o,
+                                 boil_charge_plan *out)
 {
     *out = (boil_charge_plan){.asked = *c, .from_crystals_K = (double)NAN};
     boil_charge_work f = boil_charge_work_begin(p, o, out);
     boil_plant wanted = *p;
-    int outcome = carry_out(&f, &wanted);
+    boil_outcome outcome = carry_out(&f, &wanted);
     if (outcome != BOIL_OK || out->end != BOIL_CHARGE_DONE)
         return outcome;
     outcome = heat_up(&f, &wanted);

@@ -15,6 +15,7 @@
 #include <stdbool.h>
 
 #include "analysis/pour_rate.h"
+#include "boilback.h"
 
 #define BOIL_CHARGE_RISE_K 10.0        /* a batch's own rise; 5 to 20, judgement */
 #define BOIL_CHARGE_MARGIN_K 15.0      /* below the boil; 10 to 30, judgement */
@@ -86,7 +87,8 @@ typedef struct {
 } boil_charge_plan;
 
 /* BOIL_OK whatever the end, or a failure. `o`: tolerance only. */
-int boil_charge_plan_of(const boil_plant *p, const boil_charge_case *c, const boil_run_options *o, boil_charge_plan *out);
+boil_outcome boil_charge_plan_of(const boil_plant *p, const boil_charge_case *c, const boil_run_options *o,
+                                 boil_charge_plan *out);
 
 /* Why not salts first: water onto them makes, at once and on the spot, a solution of every strength up to the
    strongest; the hottest of these without losses, and how strong it is. Water boils on what is hotter than its own

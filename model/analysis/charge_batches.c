@@ -3,7 +3,6 @@
 #include <math.h>
 
 #include "analysis/pour_rate.h"
-#include "base/boil.h"
 #include "properties/water.h"
 
 #define ROOM_25_K 298.15
@@ -57,7 +56,7 @@ double boil_charge_work_mixing_time(const boil_charge_work *f)
 boil_plant boil_charge_work_plant(const boil_charge_work *f)
 {
     boil_plant p = f->plant;
-    p.charge.basis = BOIL_BY_SALT_FRACTION;
+    p.charge.basis = BOIL_INITIAL_BY_SALT_FRACTION;
     p.charge.value = boil_mixture_salt_fraction(&f->there);
     p.charge.temperature_K = f->temperature_K;
     p.tank.level_m = boil_charge_work_level(f, &f->there, f->temperature_K);
@@ -131,8 +130,8 @@ static bool is_in(const boil_row *r, const boil_action *action)
 }
 
 /* Until it has dissolved and the bath is as cool as cool_K, for as long as that. */
-static int run_step(const boil_charge_work *f, const boil_action *action, double over_s, double cool_K, double longest_s,
-                    waiting *w)
+static boil_outcome run_step(const boil_charge_work *f, const boil_action *action, double over_s, double cool_K,
+                             double longest_s, waiting *w)
 {
     boil_plant p = boil_charge_work_plant(f);
     boil_schedule s;
@@ -140,7 +139,7 @@ static int run_step(const boil_charge_work *f, const boil_action *action, double
     boil_run_options o = f->options;
     o.row_interval_s = longest_s > 7200 ? 300 : 30;
     boil_schedule_init(&s, over_s + longest_s);
-    int outcome = boil_schedule_add(&s, action);
+    boil_outcome outcome = boil_schedule_add(&s, action);
     if (outcome == BOIL_OK && (outcome = boil_run(&p, &s, &o, &h)) == BOIL_OK) {
         w->waited_s = w->hottest_K = (double)NAN;
         for (size_t i = 0; i < h.rows_count && isnan(w->waited_s); i++) {
@@ -156,12 +155,12 @@ static int run_step(const boil_charge_work *f, const boil_action *action, double
     return outcome;
 }
 
-static int wait_out(boil_charge_work *f, boil_charge_step *step, const boil_action *action)
+static boil_outcome wait_out(boil_charge_work *f, boil_charge_step *step, const boil_action *action)
 {
     const double day_s = 86400;
     waiting w = {.waited_s = (double)NAN};
     for (double longest_s = 1800; isnan(w.waited_s) && longest_s <= 2 * day_s; longest_s *= 4) {
-        int outcome = run_step(f, action, step->over_s, step->next_below_K, longest_s, &w);
+        boil_outcome outcome = run_step(f, action, step->over_s, step->next_below_K, longest_s, &w);
         if (outcome != BOIL_OK)
             return outcome;
     }
@@ -203,7 +202,7 @@ static void note_step(boil_charge_work *f, boil_charge_step *step)
     f->time_s += step->over_s + step->wait_s;
 }
 
-static int put_batch(boil_charge_work *f, boil_action_kind kind, const boil_mixture *added, bool last)
+static boil_outcome put_batch(boil_charge_work *f, boil_action_kind kind, const boil_mixture *added, bool last)
 {
     boil_charge_step *step = next_step(f, kind, boil_mixture_mass(added));
     boil_mixture then = boil_mixture_sum(&f->there, added), more = boil_mixture_sum(&then, added);
@@ -214,7 +213,7 @@ static int put_batch(boil_charge_work *f, boil_action_kind kind, const boil_mixt
     step->over_s = step->mass_kg / rate;
     step->next_below_K = boil_charge_work_boils_at(f, last ? &then : &more) - BOIL_CHARGE_MARGIN_K - (last ? 0 : rise_K);
     note_bound(f, step, added);
-    int outcome = wait_out(f, step, &action);
+    boil_outcome outcome = wait_out(f, step, &action);
     if (outcome != BOIL_OK || f->plan->end != BOIL_CHARGE_DONE)
         return outcome;
     then.water = f->there.water;
@@ -236,10 +235,10 @@ static void put_first(boil_charge_work *f, boil_action_kind kind, const boil_mix
     note_step(f, step);
 }
 
-int boil_charge_work_put(boil_charge_work *f, boil_action_kind kind, const boil_mixture *all)
+boil_outcome boil_charge_work_put(boil_charge_work *f, boil_action_kind kind, const boil_mixture *all)
 {
     boil_charge_plan *plan = f->plan;
-    int outcome = BOIL_OK;
+    boil_outcome outcome = BOIL_OK;
     if (!(boil_mixture_mass(&f->there) > 0)) {
         put_first(f, kind, all);
         return BOIL_OK;

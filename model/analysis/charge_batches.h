@@ -4,6 +4,7 @@
 #define BOIL_ANALYSIS_CHARGE_BATCHES_H
 
 #include "analysis/charge.h"
+#include "boilback.h"
 
 typedef struct {
     boil_charge_plan *plan;
@@ -22,7 +23,7 @@ boil_charge_work boil_charge_work_begin(const boil_plant *p, const boil_run_opti
 
 /* Puts in all of something, in as many batches as its heat takes; into an empty tank at once. The plan's end says why
    not when it cannot be. BOIL_OK, or a failure of a run. */
-int boil_charge_work_put(boil_charge_work *f, boil_action_kind kind, const boil_mixture *all);
+boil_outcome boil_charge_work_put(boil_charge_work *f, boil_action_kind kind, const boil_mixture *all);
 
 boil_plant boil_charge_work_plant(const boil_charge_work *f);                       /* what is in the tank as a plant to run */
 double boil_charge_work_mixing_time(const boil_charge_work *f);                     /* time constant, s */

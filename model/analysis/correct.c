@@ -5,7 +5,6 @@
 
 #include "analysis/correct_parts.h"
 #include "analysis/steady_state.h"
-#include "base/boil.h"
 
 /* Bailed out in such a step, twice as much, and so on to so much of the bath, until a pace is found: judgement. */
 #define BAIL_STEP 0.03
@@ -43,7 +42,7 @@ static bool lacks_freeboard(const boil_correction *a)
 }
 
 /* A plan with a share of the bath left in the tank that it could be full to. */
-static int plan_with(boil_correct_work *c, double left)
+static boil_outcome plan_with(boil_correct_work *c, double left)
 {
     boil_correction *a = c->a;
     a->end = BOIL_CORRECT_DONE;
@@ -52,15 +51,15 @@ static int plan_with(boil_correct_work *c, double left)
         boil_correct_work_bail_to(c, left * fmin(a->unbailed_level_m, a->most_level_m),
                                   a->bail == BOIL_BAIL_NOTHING ? BOIL_BAIL_FOR_POUR : a->bail);
     a->water = a->salts = a->liquid = (boil_correct_step){.mass_kg = 0};
-    int outcome = boil_correct_work_find_paces(c);
+    boil_outcome outcome = boil_correct_work_find_paces(c);
     return outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE ? boil_correct_work_prove(c) : outcome;
 }
 
 /* As little more bailed out as will do, to a step; the plan at hand is the one for `bailed`. */
-static int bail_less(boil_correct_work *c, double too_little, double bailed)
+static boil_outcome bail_less(boil_correct_work *c, double too_little, double bailed)
 {
     boil_correction best = *c->a;
-    int outcome = BOIL_OK;
+    boil_outcome outcome = BOIL_OK;
     while (outcome == BOIL_OK && bailed - too_little > 1.5 * BAIL_STEP) {
         double middle = (bailed + too_little) / 2;
         outcome = plan_with(c, 1 - middle);
@@ -74,11 +73,11 @@ static int bail_less(boil_correct_work *c, double too_little, double bailed)
 }
 
 /* Where the additions leave too little freeboard at any pace, less is left in the tank. */
-static int make_plan(boil_correct_work *c)
+static boil_outcome make_plan(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     double bailed = 0;
-    int outcome = plan_with(c, 1);
+    boil_outcome outcome = plan_with(c, 1);
     while (outcome == BOIL_OK && a->end == BOIL_CORRECT_NO_POUR_RATE && lacks_freeboard(a) && bailed < BAIL_MOST) {
         bailed = bailed > 0 ? 2 * bailed : BAIL_STEP;
         outcome = plan_with(c, 1 - bailed);
@@ -94,14 +93,14 @@ static void find_bail_to_wanted(boil_correction *a, double area_m2)
         a->bail_to_wanted_m3 = over * area_m2 * a->still_level_m;
 }
 
-static int describe_end(boil_correct_work *c)
+static boil_outcome describe_end(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     boil_plant then = a->start;
     boil_row calm;
     then.charge.value = a->end_K;
     then.tank.level_m = a->end_still_m;
-    int outcome = boil_steady_state_first_row(&then, &c->options, &calm);
+    boil_outcome outcome = boil_steady_state_first_row(&then, &c->options, &calm);
     if (outcome == BOIL_OK)
         outcome = boil_correct_work_load_in(c, a->end_still_m, &a->freeboard_loaded_m);
     double level_m = fmin(a->wanted_level_m, a->bail == BOIL_BAIL_NOTHING ? a->most_level_m : a->amounts.level_m);
@@ -113,23 +112,23 @@ static int describe_end(boil_correct_work *c)
     return outcome;
 }
 
-static bool is_no_bath(int outcome)
+static bool is_no_bath(boil_outcome outcome)
 {
-    return outcome == BOIL_RANGE || outcome == BOIL_NO_ROOT;
+    return outcome == BOIL_OUT_OF_RANGE || outcome == BOIL_NO_ROOT;
 }
 
-static int ended(boil_correction *a, boil_correct_end end)
+static boil_outcome ended(boil_correction *a, boil_correct_end end)
 {
     a->end = end;
     return BOIL_OK;
 }
 
-int boil_correct(const boil_plant *p, const boil_correct_case *asked, const boil_run_options *o, boil_correction *out)
+boil_outcome boil_correct(const boil_plant *p, const boil_correct_case *asked, const boil_run_options *o, boil_correction *out)
 {
     boil_correct_work c = {.a = out, .options = *o, .area_m2 = boil_tank_area(&p->tank)};
     c.air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     *out = (boil_correction){.asked = *asked, .most_level_m = (double)NAN};
-    int outcome = boil_correct_work_reading(&c, p);
+    boil_outcome outcome = boil_correct_work_reading(&c, p);
     if (is_no_bath(outcome))
         return ended(out, BOIL_CORRECT_NO_BATH);
     if (outcome != BOIL_OK || out->end != BOIL_CORRECT_DONE)

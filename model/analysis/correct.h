@@ -17,6 +17,7 @@
 #include <stdbool.h>
 
 #include "analysis/pour_rate.h"
+#include "boilback.h"
 
 #define BOIL_CORRECT_LEVEL_M 2e-3 /* a level is met to that: a dipstick's mark; judgement */
 
@@ -95,13 +96,13 @@ boil_correct_amounts boil_correct_balance(double fraction, double mass_kg, doubl
                                           double liquid_fraction);
 
 /* `o`: tolerance only. BOIL_OK whatever the end, or a failure. */
-int boil_correct(const boil_plant *p, const boil_correct_case *c, const boil_run_options *o, boil_correction *out);
+boil_outcome boil_correct(const boil_plant *p, const boil_correct_case *c, const boil_run_options *o, boil_correction *out);
 
 /* The plan as actions on `start`, to the minute it is done; to be freed, also after BOIL_NO_MEMORY. */
-int boil_correct_schedule(const boil_correction *a, boil_schedule *out);
+boil_outcome boil_correct_schedule(const boil_correction *a, boil_schedule *out);
 
 /* What fits was judged by: the bath at the set point and a still level, and the load going in after a few seconds. */
-int boil_correct_loaded(const boil_correction *a, double still_level_m, boil_plant *plant, boil_schedule *out);
+boil_outcome boil_correct_loaded(const boil_correction *a, double still_level_m, boil_plant *plant, boil_schedule *out);
 
 /* The heaviest load of the schedule; without any, quarter-inch plate as heavy as the limit for the bath allows. */
 boil_load boil_correct_next_load(const boil_plant *p, const boil_schedule *s);

@@ -1,14 +1,13 @@
 #include <math.h>
 
 #include "analysis/correct_parts.h"
-#include "base/boil.h"
 
 /* When the next load goes into the bath it is judged by, and how long that is followed: the wave and what steam the water
    it carries in makes are over by then. */
 #define LOAD_AFTER_S 5
 #define LOAD_FOLLOWED_S 30
 
-int boil_correct_loaded(const boil_correction *a, double still_level_m, boil_plant *plant, boil_schedule *out)
+boil_outcome boil_correct_loaded(const boil_correction *a, double still_level_m, boil_plant *plant, boil_schedule *out)
 {
     boil_action load = {.kind = BOIL_ACTION_LOAD, .time_s = LOAD_AFTER_S, .is.load = a->asked.next_load};
     *plant = a->start;
@@ -18,14 +17,14 @@ int boil_correct_loaded(const boil_correction *a, double still_level_m, boil_pla
     return boil_schedule_add(out, &load);
 }
 
-int boil_correct_work_load_in(const boil_correct_work *c, double still_level_m, double *freeboard_m)
+boil_outcome boil_correct_work_load_in(const boil_correct_work *c, double still_level_m, double *freeboard_m)
 {
     boil_plant plant;
     boil_schedule s;
     boil_history h;
     boil_run_options fast = c->options;
     fast.mixing_time_factor = BOIL_POUR_RATE_FAST_MIXING;
-    int outcome = boil_correct_loaded(c->a, still_level_m, &plant, &s);
+    boil_outcome outcome = boil_correct_loaded(c->a, still_level_m, &plant, &s);
     if (outcome == BOIL_OK && (outcome = boil_run(&plant, &s, &fast, &h)) == BOIL_OK) {
         *freeboard_m = h.summary.freeboard_min_m.value;
         boil_history_free(&h);
@@ -36,14 +35,14 @@ int boil_correct_work_load_in(const boil_correct_work *c, double still_level_m, 
 
 /* The loaded surface stands a factor above the still one that hardly depends on the level: a few runs find the level to a
    twentieth of a millimetre, from the lower side. */
-int boil_correct_work_find_freeboard(boil_correct_work *c)
+boil_outcome boil_correct_work_find_freeboard(boil_correct_work *c)
 {
     const boil_tank *t = &c->a->start.tank;
     double limit_m = c->a->start.limits.freeboard_m, highest_m = t->depth_m - limit_m, aim_m = highest_m - 2e-5;
     double level_m = fmin(t->level_m, 0.9 * highest_m);
     for (int i = 0; i < 20 && level_m > 0.02; i++) {
         double freeboard_m = 0;
-        int outcome = boil_correct_work_load_in(c, level_m, &freeboard_m);
+        boil_outcome outcome = boil_correct_work_load_in(c, level_m, &freeboard_m);
         if (outcome != BOIL_OK)
             return outcome;
         if (freeboard_m >= limit_m && freeboard_m < limit_m + 5e-5) {

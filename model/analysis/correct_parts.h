@@ -5,6 +5,7 @@
 #define BOIL_ANALYSIS_CORRECT_PARTS_H
 
 #include "analysis/correct.h"
+#include "boilback.h"
 
 /* Salts or water less than this share are the noise of dipstick and thermometer: judgement. */
 #define BOIL_CORRECT_WORTH_ADDING 5e-4
@@ -20,28 +21,28 @@ typedef struct {
     double area_m2, vent_kg_s; /* what the calm bath gives off */
 } boil_correct_work;
 
-/* correct_reading: from the reading to strength, level and mass, and what is wanted. BOIL_RANGE, BOIL_NO_ROOT: no such
+/* correct_reading: from the reading to strength, level and mass, and what is wanted. BOIL_OUT_OF_RANGE, BOIL_NO_ROOT: no such
    bath. */
-int boil_correct_work_reading(boil_correct_work *c, const boil_plant *p);
+boil_outcome boil_correct_work_reading(boil_correct_work *c, const boil_plant *p);
 
 /* correct_freeboard: the highest still level that leaves the freeboard, BOIL_NO_ROOT when none does; what would bring a
    bath of a fraction at the start's level to a level; the amounts, and what has to be bailed out for them. */
-int boil_correct_work_find_freeboard(boil_correct_work *c);
+boil_outcome boil_correct_work_find_freeboard(boil_correct_work *c);
 boil_correct_amounts boil_correct_work_amounts_if(const boil_correct_work *c, double fraction, double level_m);
 void boil_correct_work_find_amounts(boil_correct_work *c);
 void boil_correct_work_bail_to(boil_correct_work *c, double level_m, boil_bail why);
-int boil_correct_work_load_in(const boil_correct_work *c, double still_level_m, double *freeboard_m);
+boil_outcome boil_correct_work_load_in(const boil_correct_work *c, double still_level_m, double *freeboard_m);
 
 /* correct_steps: the pace of each step, found alone in the bath that it meets; where the steps stand in time; the
    water, or the time to boil down, changed. All set the plan's end where there is no pace. */
-int boil_correct_work_find_paces(boil_correct_work *c);
-int boil_correct_work_set_water(boil_correct_work *c, double water_kg);
-int boil_correct_work_find_water_pace(boil_correct_work *c, double mass_kg);
+boil_outcome boil_correct_work_find_paces(boil_correct_work *c);
+boil_outcome boil_correct_work_set_water(boil_correct_work *c, double water_kg);
+boil_outcome boil_correct_work_find_water_pace(boil_correct_work *c, double mass_kg);
 void boil_correct_work_place(boil_correction *a, double hold_s);
 bool boil_correct_work_adds(const boil_correction *a);
 
 /* correct_verify: water, duration and, where it must be, the paces corrected until the run of the whole ends as wanted
    and does no harm. */
-int boil_correct_work_prove(boil_correct_work *c);
+boil_outcome boil_correct_work_prove(boil_correct_work *c);
 
 #endif

@@ -2,9 +2,8 @@
 
 #include "analysis/correct_parts.h"
 #include "analysis/steady_state.h"
-#include "base/boil.h"
 
-static int fraction_at(const boil_correct_work *c, double boiling_point_K, double *fraction)
+static boil_outcome fraction_at(const boil_correct_work *c, double boiling_point_K, double *fraction)
 {
     return boil_solution_fraction_boiling_at(&c->air, c->a->start.charge.blend, boiling_point_K, fraction);
 }
@@ -17,13 +16,13 @@ static double fraction_or(const boil_correct_work *c, double boiling_point_K, do
 }
 
 /* A boiling surface stands a factor above the still one that hardly depends on the level. */
-static int take_swell_out(boil_correct_work *c)
+static boil_outcome take_swell_out(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     double *level = &a->start.tank.level_m;
     boil_row calm;
     for (int i = 0; i < 4 && a->asked.level_boiling; i++) {
-        int outcome = boil_steady_state_first_row(&a->start, &c->options, &calm);
+        boil_outcome outcome = boil_steady_state_first_row(&a->start, &c->options, &calm);
         if (outcome != BOIL_OK)
             return outcome;
         *level *= a->asked.level_m / calm.level_m;
@@ -39,18 +38,18 @@ static void set_start(boil_correct_work *c, const boil_plant *p, const boil_corr
     boil_plant *start = &c->a->start;
     *start = *p;
     start->control.mode = BOIL_WATER_CONTROL_NONE;
-    start->charge.basis = BOIL_BY_BOILING_POINT;
+    start->charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
     start->charge.value = asked->reads_K;
     start->charge.temperature_K = 0;
     start->tank.level_m = asked->level_m;
 }
 
-static int describe_bath(boil_correct_work *c)
+static boil_outcome describe_bath(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     boil_initial_state there;
     boil_row calm;
-    int outcome = take_swell_out(c);
+    boil_outcome outcome = take_swell_out(c);
     if (outcome == BOIL_OK)
         outcome = boil_plant_initial(&a->start, &there);
     if (outcome == BOIL_OK)
@@ -70,13 +69,13 @@ static int describe_bath(boil_correct_work *c)
 }
 
 /* The scenario's own bath. */
-static int set_wanted(boil_correct_work *c, const boil_plant *p)
+static boil_outcome set_wanted(boil_correct_work *c, const boil_plant *p)
 {
     boil_correction *a = c->a;
     boil_initial_state wanted;
     boil_plant boiling = *p;
     boiling.charge.temperature_K = 0;
-    int outcome = boil_plant_initial(&boiling, &wanted);
+    boil_outcome outcome = boil_plant_initial(&boiling, &wanted);
     if (outcome != BOIL_OK)
         return outcome;
     a->set_point_K = wanted.boiling_point_K;
@@ -88,9 +87,9 @@ static int set_wanted(boil_correct_work *c, const boil_plant *p)
     return BOIL_OK;
 }
 
-int boil_correct_work_reading(boil_correct_work *c, const boil_plant *p)
+boil_outcome boil_correct_work_reading(boil_correct_work *c, const boil_plant *p)
 {
     set_start(c, p, &c->a->asked);
-    int outcome = set_wanted(c, p);
+    boil_outcome outcome = set_wanted(c, p);
     return outcome == BOIL_OK && c->a->end == BOIL_CORRECT_DONE ? describe_bath(c) : outcome;
 }

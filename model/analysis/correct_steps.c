@@ -1,7 +1,6 @@
 #include <math.h>
 
 #include "analysis/correct_parts.h"
-#include "base/boil.h"
 
 static boil_action action_of(const boil_correction *a, boil_action_kind kind, double mass_kg)
 {
@@ -14,7 +13,7 @@ bool boil_correct_work_adds(const boil_correction *a)
     return a->water.mass_kg + a->salts.mass_kg + a->liquid.mass_kg > 0;
 }
 
-static int add_step(const boil_correction *a, boil_action_kind kind, const boil_correct_step *step, boil_schedule *s)
+static boil_outcome add_step(const boil_correction *a, boil_action_kind kind, const boil_correct_step *step, boil_schedule *s)
 {
     if (!(step->mass_kg > 0))
         return BOIL_OK;
@@ -24,10 +23,10 @@ static int add_step(const boil_correction *a, boil_action_kind kind, const boil_
     return boil_schedule_add(s, &action);
 }
 
-int boil_correct_schedule(const boil_correction *a, boil_schedule *out)
+boil_outcome boil_correct_schedule(const boil_correction *a, boil_schedule *out)
 {
     boil_schedule_init(out, a->done_s);
-    int outcome = add_step(a, BOIL_ACTION_WATER, &a->water, out);
+    boil_outcome outcome = add_step(a, BOIL_ACTION_WATER, &a->water, out);
     if (outcome == BOIL_OK)
         outcome = add_step(a, BOIL_ACTION_SALTS, &a->salts, out);
     if (outcome == BOIL_OK)
@@ -56,17 +55,17 @@ void boil_correct_work_place(boil_correction *a, double hold_s)
 /* Paces ----------------------------------------------------------------------------------------------------------- */
 
 /* The bath in which the make-up begins: the water is in, or has boiled down. */
-static int before_makeup(const boil_correct_work *c, boil_plant *p, double *boils_K)
+static boil_outcome before_makeup(const boil_correct_work *c, boil_plant *p, double *boils_K)
 {
     boil_initial_state now, then;
     *p = c->a->start;
-    int outcome = boil_plant_initial(p, &now);
+    boil_outcome outcome = boil_plant_initial(p, &now);
     if (outcome != BOIL_OK)
         return outcome;
     double salts = boil_mixture_salts(&now.mixture), water = now.mixture.water + c->a->amounts.water_kg;
     if (!(water > 0))
-        return BOIL_RANGE;
-    p->charge.basis = BOIL_BY_SALT_FRACTION;
+        return BOIL_OUT_OF_RANGE;
+    p->charge.basis = BOIL_INITIAL_BY_SALT_FRACTION;
     p->charge.value = salts / (salts + water);
     outcome = boil_plant_initial(p, &then);
     if (outcome != BOIL_OK)
@@ -76,22 +75,22 @@ static int before_makeup(const boil_correct_work *c, boil_plant *p, double *boil
     return BOIL_OK;
 }
 
-static int find_pace(const boil_correct_work *c, const boil_plant *p, boil_action_kind kind, double mass_kg,
-                     boil_pour_rate *pace)
+static boil_outcome find_pace(const boil_correct_work *c, const boil_plant *p, boil_action_kind kind, double mass_kg,
+                              boil_pour_rate *pace)
 {
     boil_action action = action_of(c->a, kind, mass_kg);
-    int outcome = boil_pour_rate_fastest(p, &action, kind == BOIL_ACTION_WATER ? c->vent_kg_s : 0, &c->options, pace);
+    boil_outcome outcome = boil_pour_rate_fastest(p, &action, kind == BOIL_ACTION_WATER ? c->vent_kg_s : 0, &c->options, pace);
     if (outcome == BOIL_NO_ROOT)
         c->a->end = BOIL_CORRECT_NO_POUR_RATE;
     return outcome == BOIL_NO_ROOT ? BOIL_OK : outcome;
 }
 
-int boil_correct_work_find_water_pace(boil_correct_work *c, double mass_kg)
+boil_outcome boil_correct_work_find_water_pace(boil_correct_work *c, double mass_kg)
 {
     return find_pace(c, &c->a->start, BOIL_ACTION_WATER, mass_kg, &c->a->water.pace);
 }
 
-static int find_makeup_pace(boil_correct_work *c)
+static boil_outcome find_makeup_pace(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     bool liquid = a->asked.liquid_fraction > 0;
@@ -101,8 +100,8 @@ static int find_makeup_pace(boil_correct_work *c)
         return BOIL_OK;
     boil_plant p;
     double highest_K = fmax(a->start.limits.boiling_point_high_K, fmax(a->asked.reads_K, a->set_point_K));
-    int outcome = before_makeup(c, &p, &a->makeup_K);
-    if (outcome == BOIL_RANGE || outcome == BOIL_NO_ROOT || (outcome == BOIL_OK && !(a->makeup_K <= highest_K))) {
+    boil_outcome outcome = before_makeup(c, &p, &a->makeup_K);
+    if (outcome == BOIL_OUT_OF_RANGE || outcome == BOIL_NO_ROOT || (outcome == BOIL_OK && !(a->makeup_K <= highest_K))) {
         a->end = BOIL_CORRECT_TOO_WEAK;
         return BOIL_OK;
     }
@@ -111,7 +110,7 @@ static int find_makeup_pace(boil_correct_work *c)
 }
 
 /* Water is what is left over after the time that the make-up takes; below nothing, that boils down. */
-int boil_correct_work_set_water(boil_correct_work *c, double water_kg)
+boil_outcome boil_correct_work_set_water(boil_correct_work *c, double water_kg)
 {
     boil_correction *a = c->a;
     bool searched = a->water.pace.rate_kg_s > 0;
@@ -120,10 +119,10 @@ int boil_correct_work_set_water(boil_correct_work *c, double water_kg)
     return a->water.mass_kg > 0 && !searched ? boil_correct_work_find_water_pace(c, a->water.mass_kg) : BOIL_OK;
 }
 
-int boil_correct_work_find_paces(boil_correct_work *c)
+boil_outcome boil_correct_work_find_paces(boil_correct_work *c)
 {
     boil_correction *a = c->a;
-    int outcome = find_makeup_pace(c);
+    boil_outcome outcome = find_makeup_pace(c);
     if (outcome != BOIL_OK || a->end != BOIL_CORRECT_DONE)
         return outcome;
     double takes_s = placed(&a->salts, 0) + placed(&a->liquid, 0);

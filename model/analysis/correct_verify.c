@@ -2,9 +2,9 @@
 
 #include "analysis/correct_parts.h"
 #include "analysis/steady_state.h"
-#include "base/boil.h"
 
-static int run_schedule(const boil_correct_work *c, const boil_schedule *s, double mixing, double rows_s, boil_history *h)
+static boil_outcome run_schedule(const boil_correct_work *c, const boil_schedule *s, double mixing, double rows_s,
+                                 boil_history *h)
 {
     boil_run_options o = c->options;
     o.mixing_time_factor = mixing;
@@ -12,10 +12,10 @@ static int run_schedule(const boil_correct_work *c, const boil_schedule *s, doub
     return boil_run(&c->a->start, s, &o, h);
 }
 
-static int run_plan(const boil_correct_work *c, double rows_s, boil_history *h)
+static boil_outcome run_plan(const boil_correct_work *c, double rows_s, boil_history *h)
 {
     boil_schedule s;
-    int outcome = boil_correct_schedule(c->a, &s);
+    boil_outcome outcome = boil_correct_schedule(c->a, &s);
     if (outcome == BOIL_OK)
         outcome = run_schedule(c, &s, 1, rows_s, h);
     boil_schedule_free(&s);
@@ -36,14 +36,14 @@ static double settled_s(const boil_correction *a, const boil_history *h)
     return (double)NAN;
 }
 
-static int find_hold(boil_correct_work *c, double *hold_s)
+static boil_outcome find_hold(boil_correct_work *c, double *hold_s)
 {
     const double longest_s = 4 * 3600;
     double needed = (double)NAN;
     for (*hold_s = 240; isnan(needed) && *hold_s <= longest_s; *hold_s *= 2) {
         boil_history h;
         boil_correct_work_place(c->a, *hold_s);
-        int outcome = run_plan(c, 10, &h);
+        boil_outcome outcome = run_plan(c, 10, &h);
         if (outcome != BOIL_OK)
             return outcome;
         needed = settled_s(c->a, &h);
@@ -64,11 +64,11 @@ static void note_end(boil_correction *a, const boil_history *h)
 }
 
 /* The boil-off hardly depends on the water that makes up for it: a few runs suffice. */
-static int converge(boil_correct_work *c, double hold_s)
+static boil_outcome converge(boil_correct_work *c, double hold_s)
 {
     boil_correction *a = c->a;
     double wanted = a->amounts.level_m * c->set_density_kg_m3 * c->area_m2;
-    int outcome = BOIL_OK;
+    boil_outcome outcome = BOIL_OK;
     for (int i = 0; i < 6 && outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE; i++) {
         boil_history h;
         double before_s = a->done_s;
@@ -92,25 +92,25 @@ static int converge(boil_correct_work *c, double hold_s)
 }
 
 /* A bath that is fuller than it should be, but only boils down, is not to be judged by that unless it boils over. */
-static int is_too_full(const boil_correct_work *c, bool *too_full)
+static boil_outcome is_too_full(const boil_correct_work *c, bool *too_full)
 {
     const boil_plant *start = &c->a->start;
     boil_row calm;
-    int outcome = boil_steady_state_first_row(start, &c->options, &calm);
+    boil_outcome outcome = boil_steady_state_first_row(start, &c->options, &calm);
     *too_full =
         outcome == BOIL_OK && c->a->boil_down_s > 0 && calm.freeboard_m < start->limits.freeboard_m && calm.freeboard_m > 0;
     return outcome;
 }
 
 /* The run of the whole, mixing fast: each pace was found alone. */
-static int find_harm(boil_correct_work *c)
+static boil_outcome find_harm(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     boil_schedule s;
     boil_history h;
     bool too_full;
     a->harm_id = a->harm = NULL;
-    int outcome = is_too_full(c, &too_full);
+    boil_outcome outcome = is_too_full(c, &too_full);
     if (outcome != BOIL_OK)
         return outcome;
     outcome = boil_correct_schedule(a, &s);
@@ -125,7 +125,7 @@ static int find_harm(boil_correct_work *c)
 }
 
 /* A pace found for less than the water that it came to is found again; all are a little slower from then on. */
-static int slow_down(boil_correct_work *c, int time)
+static boil_outcome slow_down(boil_correct_work *c, int time)
 {
     const double share = 0.98;
     boil_correction *a = c->a;
@@ -137,11 +137,11 @@ static int slow_down(boil_correct_work *c, int time)
     return BOIL_OK;
 }
 
-int boil_correct_work_prove(boil_correct_work *c)
+boil_outcome boil_correct_work_prove(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     double hold_s = 0;
-    int outcome = boil_correct_work_adds(a) ? find_hold(c, &hold_s) : BOIL_OK;
+    boil_outcome outcome = boil_correct_work_adds(a) ? find_hold(c, &hold_s) : BOIL_OK;
     for (int i = 0; i < 8 && outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE; i++) {
         outcome = converge(c, hold_s);
         if (outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE)

@@ -2,7 +2,6 @@
 #include <math.h>
 
 #include "analysis/finding_parts.h"
-#include "base/boil.h"
 
 const boil_quiet_result *boil_finding_quiet_end(const boil_history *h)
 {
@@ -18,7 +17,7 @@ void boil_judge_never_boils(boil_judged *j)
     const boil_quiet_result *q = boil_finding_quiet_end(j->history);
     double needed_W = j->needed.heat_W;
     if (q != NULL && q->cause == BOIL_QUIET_START)
-        boil_find_needing(j, BOIL_WARNING, q->start_s,
+        boil_find_needing(j, BOIL_SEVERITY_WARNING, q->start_s,
                           boil_heater_output(&j->plant->heater, 1, j->history->summary.boiling_point_end_K), needed_W, needed_W,
                           (double)NAN);
 }
@@ -27,7 +26,7 @@ void boil_judge_never_returns(boil_judged *j)
 {
     const boil_quiet_result *q = boil_finding_quiet_end(j->history);
     if (q != NULL && q->cause != BOIL_QUIET_START)
-        boil_find_needing(j, BOIL_WARNING, q->start_s, j->history->end_s - q->start_s, j->plant->limits.recovery_s,
+        boil_find_needing(j, BOIL_SEVERITY_WARNING, q->start_s, j->history->end_s - q->start_s, j->plant->limits.recovery_s,
                           j->needed.heat_W, (double)NAN);
 }
 
@@ -39,6 +38,6 @@ void boil_judge_boil_lost(boil_judged *j)
         const boil_quiet_result *q = &h->quiet[i];
         double lasted = (isnan(q->end_s) ? h->end_s : q->end_s) - q->start_s;
         if (q->cause != BOIL_QUIET_START && q->cause != BOIL_QUIET_HEAT && lasted > limit)
-            boil_find(j, BOIL_CAUTION, q->start_s, lasted, limit);
+            boil_find(j, BOIL_SEVERITY_CAUTION, q->start_s, lasted, limit);
     }
 }

@@ -4,6 +4,7 @@
 #define BOIL_ANALYSIS_FINDING_PARTS_H
 
 #include "analysis/findings.h"
+#include "boilback.h"
 
 typedef struct boil_judged boil_judged;
 
@@ -29,7 +30,7 @@ struct boil_judged {
     boil_remedies needed;
     const boil_finding_row *row;
     boil_findings *list;
-    int outcome;
+    boil_outcome outcome;
 };
 
 void boil_find(boil_judged *j, boil_severity severity, double time_s, double value, double limit);

@@ -5,8 +5,7 @@
 #include <string.h>
 
 #include "analysis/finding_parts.h"
-#include "base/boil.h"
-#include "base/grow.h"
+#include "base/array.h"
 
 const char *boil_severity_word(boil_severity s)
 {
@@ -73,7 +72,7 @@ static void keep_what_is_new(boil_findings *fast, const boil_findings *central)
     fast->count = kept;
 }
 
-static int judge_all(boil_judged *j, bool of_mixing_only)
+static boil_outcome judge_all(boil_judged *j, bool of_mixing_only)
 {
     *j->list = (boil_findings){.list = NULL};
     for (size_t i = 0; (j->row = boil_finding_row_at(i)) != NULL; i++)
@@ -82,8 +81,9 @@ static int judge_all(boil_judged *j, bool of_mixing_only)
     return j->outcome;
 }
 
-int boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_remedies *needed, const boil_history *central,
-                     const boil_history *fast, boil_findings *of_central, boil_findings *of_fast)
+boil_outcome boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_remedies *needed,
+                              const boil_history *central, const boil_history *fast, boil_findings *of_central,
+                              boil_findings *of_fast)
 {
     boil_judged j = {.plant = p,
                      .schedule = s,
@@ -92,7 +92,7 @@ int boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_rem
                      .needed = needed != NULL ? *needed : boil_remedies_unknown(),
                      .list = of_central,
                      .outcome = BOIL_OK};
-    int outcome = judge_all(&j, false);
+    boil_outcome outcome = judge_all(&j, false);
     sort(of_central);
     if (of_fast)
         *of_fast = (boil_findings){.list = NULL};
@@ -116,5 +116,5 @@ void boil_findings_free(boil_findings *f)
 
 boil_severity boil_findings_gravest(const boil_findings *f)
 {
-    return f->count ? f->list[0].severity : BOIL_NOTICE;
+    return f->count ? f->list[0].severity : BOIL_SEVERITY_NOTICE;
 }

@@ -3,10 +3,11 @@
 #define BOIL_ANALYSIS_FINDINGS_H
 
 #include "analysis/remedies.h"
+#include "boilback.h"
 #include "simulate/run.h"
 
 /* Signal words as ANSI Z535 defines them. */
-typedef enum { BOIL_NOTICE, BOIL_CAUTION, BOIL_WARNING, BOIL_DANGER } boil_severity;
+typedef enum { BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_CAUTION, BOIL_SEVERITY_WARNING, BOIL_SEVERITY_DANGER } boil_severity;
 const char *boil_severity_word(boil_severity s); /* "NOTICE", ... */
 
 typedef enum {
@@ -47,13 +48,14 @@ typedef struct {
 /* Findings of the central run: likely. In *of_fast those that only the fast run shows, or shows graver: possible. `fast` and
    `of_fast` may be NULL. Nothing is run: what would have been enough is `needed`, of the central run; NULL: unknown.
    BOIL_OK or BOIL_NO_MEMORY. */
-int boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_remedies *needed, const boil_history *central,
-                     const boil_history *fast, boil_findings *of_central, boil_findings *of_fast);
+boil_outcome boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_remedies *needed,
+                              const boil_history *central, const boil_history *fast, boil_findings *of_central,
+                              boil_findings *of_fast);
 
 /* Everything that can be found, one by one: its id, and a few words; NULL beyond the last. */
 const char *boil_finding_listed(size_t index, const char **title);
 
 void boil_findings_free(boil_findings *f);
-boil_severity boil_findings_gravest(const boil_findings *f); /* BOIL_NOTICE when empty */
+boil_severity boil_findings_gravest(const boil_findings *f); /* BOIL_SEVERITY_NOTICE when empty */
 
 #endif

@@ -4,7 +4,6 @@
 
 #include "analysis/steady_state.h"
 #include "base/bisection.h"
-#include "base/boil.h"
 
 static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
 
@@ -22,32 +21,32 @@ static sized_case case_of(const boil_plant *p, const boil_schedule *s, const boi
     return c;
 }
 
-int boil_heater_size_plant(const boil_plant *p, double heat_W, boil_plant *out)
+boil_outcome boil_heater_size_plant(const boil_plant *p, double heat_W, boil_plant *out)
 {
     boil_initial_state bath;
-    int outcome = boil_plant_initial(p, &bath);
+    boil_outcome outcome = boil_plant_initial(p, &bath);
     *out = *p;
     if (outcome == BOIL_OK)
         out->heater = boil_heater_sized(&p->heater, heat_W, bath.boiling_point_K);
     return outcome;
 }
 
-static int run_with(const sized_case *c, double heat_W, boil_history *h)
+static boil_outcome run_with(const sized_case *c, double heat_W, boil_history *h)
 {
     boil_plant trial;
-    int outcome = boil_heater_size_plant(c->plant, heat_W, &trial);
+    boil_outcome outcome = boil_heater_size_plant(c->plant, heat_W, &trial);
     return outcome == BOIL_OK ? boil_run(&trial, c->schedule, &c->options, h) : outcome;
 }
 
-static int end_of(const boil_history *h)
+static boil_outcome end_of(const boil_history *h)
 {
-    return h->end == BOIL_RUN_DONE ? BOIL_OK : BOIL_RANGE;
+    return h->end == BOIL_RUN_DONE ? BOIL_OK : BOIL_OUT_OF_RANGE;
 }
 
-static int ends_boiling(void *context, double heat_W, bool *yes)
+static boil_outcome ends_boiling(void *context, double heat_W, bool *yes)
 {
     boil_history h;
-    int outcome = run_with(context, heat_W, &h);
+    boil_outcome outcome = run_with(context, heat_W, &h);
     if (outcome != BOIL_OK)
         return outcome;
     *yes = h.quiet_count == 0 || !isnan(h.quiet[h.quiet_count - 1].end_s);
@@ -56,12 +55,12 @@ static int ends_boiling(void *context, double heat_W, bool *yes)
     return outcome;
 }
 
-int boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W)
+boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W)
 {
     sized_case c = case_of(p, s, o, 0);
     double area = boil_tank_area(&p->tank), no;
     boil_initial_state bath;
-    int outcome = boil_plant_initial(p, &bath);
+    boil_outcome outcome = boil_plant_initial(p, &bath);
     if (outcome != BOIL_OK)
         return outcome;
     double low = fmax(boil_heater_output(&p->heater, 1, bath.boiling_point_K), 500 * area);
@@ -77,11 +76,11 @@ bool boil_heater_size_meets(const boil_history *h, double limit_s)
     return h->end == BOIL_RUN_DONE;
 }
 
-static int meets(void *context, double heat_W, bool *yes)
+static boil_outcome meets(void *context, double heat_W, bool *yes)
 {
     const sized_case *c = context;
     boil_history h;
-    int outcome = run_with(c, heat_W, &h);
+    boil_outcome outcome = run_with(c, heat_W, &h);
     if (outcome != BOIL_OK)
         return outcome;
     *yes = boil_heater_size_meets(&h, c->limit_s);
@@ -90,23 +89,23 @@ static int meets(void *context, double heat_W, bool *yes)
     return outcome;
 }
 
-int boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
-                                  double precision, double *heat_W)
+boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                           double limit_s, double precision, double *heat_W)
 {
     sized_case c = case_of(p, s, o, limit_s);
     double area = boil_tank_area(&p->tank), no;
     boil_steady_state calm;
-    int outcome = boil_steady_state_at(p, 0, &calm);
+    boil_outcome outcome = boil_steady_state_at(p, 0, &calm);
     if (outcome != BOIL_OK)
         return outcome;
     boil_bisection search = {meets, &c, fmax(calm.losses_W, 100 * area), most_W_m2 * area, 1.2, precision};
     return boil_bisect(&search, &no, heat_W);
 }
 
-static int boils_over(void *context, double heat_W, bool *yes)
+static boil_outcome boils_over(void *context, double heat_W, bool *yes)
 {
     boil_history h;
-    int outcome = run_with(context, heat_W, &h);
+    boil_outcome outcome = run_with(context, heat_W, &h);
     if (outcome != BOIL_OK)
         return outcome;
     *yes = !isnan(h.summary.overflow_s) || !isnan(h.summary.still_overflow_s);
@@ -115,15 +114,15 @@ static int boils_over(void *context, double heat_W, bool *yes)
     return outcome;
 }
 
-static int stays_below(void *context, double heat_W, bool *yes)
+static boil_outcome stays_below(void *context, double heat_W, bool *yes)
 {
-    int outcome = boils_over(context, heat_W, yes);
+    boil_outcome outcome = boils_over(context, heat_W, yes);
     *yes = !*yes;
     return outcome;
 }
 
-int boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
-                                   double *heat_W)
+boil_outcome boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                            double from_W, double *heat_W)
 {
     sized_case c = case_of(p, s, o, 0);
     double no;
@@ -131,26 +130,26 @@ int boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, 
     return boil_bisect(&search, &no, heat_W);
 }
 
-int boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
-                               double *heat_W)
+boil_outcome boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
+                                        double *heat_W)
 {
     sized_case c = case_of(p, s, o, 0);
     double over;
     boil_bisection search = {boils_over, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
-    int outcome = boil_bisect(&search, heat_W, &over);
+    boil_outcome outcome = boil_bisect(&search, heat_W, &over);
     if (outcome == BOIL_OK && isnan(*heat_W))
         *heat_W = 0;
     return outcome;
 }
 
 /* Is the boil back within the limit after each liquid addition at this action's time? */
-static int liquid_does(const boil_plant *p, boil_schedule *trial, const boil_run_options *o, size_t index, double mass_kg,
-                       double limit_s, bool *well)
+static boil_outcome liquid_does(const boil_plant *p, boil_schedule *trial, const boil_run_options *o, size_t index,
+                                double mass_kg, double limit_s, bool *well)
 {
     boil_history h;
     boil_action *action = &trial->actions[index];
     action->is.liquid.mass_kg = mass_kg;
-    int outcome = boil_run(p, trial, o, &h);
+    boil_outcome outcome = boil_run(p, trial, o, &h);
     if (outcome != BOIL_OK)
         return outcome;
     *well = true;
@@ -163,12 +162,12 @@ static int liquid_does(const boil_plant *p, boil_schedule *trial, const boil_run
     return BOIL_OK;
 }
 
-int boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, size_t index,
-                                    double limit_s, double *mass_kg)
+boil_outcome boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                             size_t index, double limit_s, double *mass_kg)
 {
     boil_schedule trial;
     boil_schedule_init(&trial, s->duration_s);
-    int outcome = BOIL_OK;
+    boil_outcome outcome = BOIL_OK;
     for (size_t i = 0; i < s->count && outcome == BOIL_OK; i++)
         outcome = boil_schedule_add(&trial, &s->actions[i]);
     double high = s->actions[index].is.liquid.mass_kg, low = high / 1000;

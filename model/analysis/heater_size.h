@@ -5,38 +5,39 @@
 
 #include <stdbool.h>
 
+#include "boilback.h"
 #include "simulate/run.h"
 
 /* Smallest heat to the tank at full dial, W, with which the run ends boiling, bracketed to half a per cent and given from the
-   upper side: at *heat_W it does. BOIL_NO_ROOT when not even a hundred times the surface's losses would, BOIL_RANGE when the
+   upper side: at *heat_W it does. BOIL_NO_ROOT when not even a hundred times the surface's losses would, BOIL_OUT_OF_RANGE when the
    run leaves the properties' range first. */
-int boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W);
+boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W);
 
 /* The plant with a heater of that size. BOIL_OK, or there is no such bath. */
-int boil_heater_size_plant(const boil_plant *p, double heat_W, boil_plant *out);
+boil_outcome boil_heater_size_plant(const boil_plant *p, double heat_W, boil_plant *out);
 
 /* Whether every load of a run that reached its end had the boil back within the limit. */
 bool boil_heater_size_meets(const boil_history *h, double limit_s);
 
 /* Smallest heat with which every load has the boil back within limit_s: scanned up from what the calm bath loses, then
    bracketed to `precision` (0.002) and given from the upper side. Outcomes as above. */
-int boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
-                                  double precision, double *heat_W);
+boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                           double limit_s, double precision, double *heat_W);
 
 /* Smallest heat from from_W up with which the run stays below the rim, to 0.2 % from the upper side: from_W itself, unless
    water poured while the boil is away surges over the rim when it returns, and more heat keeps the boil. Outcomes as above. */
-int boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
-                                   double *heat_W);
+boil_outcome boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                            double from_W, double *heat_W);
 
 /* Largest heat from from_W up with which the run stays below the rim, to 0.2 % from the lower side: 0 when from_W is too much
-   already. BOIL_NO_ROOT when it never boils over, BOIL_RANGE when the run leaves the properties' range first. */
-int boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
-                               double *heat_W);
+   already. BOIL_NO_ROOT when it never boils over, BOIL_OUT_OF_RANGE when the run leaves the properties' range first. */
+boil_outcome boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
+                                        double *heat_W);
 
 /* Largest mass, kg, of the addition of ready-mixed liquid that is action `index`, poured over the same time, after which the
    boil is not lost for longer than limit_s: bracketed to one per cent, given from the lower side. BOIL_NO_ROOT when even a
    thousandth of it is too much. */
-int boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, size_t index,
-                                    double limit_s, double *mass_kg);
+boil_outcome boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                             size_t index, double limit_s, double *mass_kg);
 
 #endif

@@ -5,7 +5,7 @@
 #include "analysis/heater_size.h"
 #include "analysis/steady_state.h"
 #include "base/bisection.h"
-#include "base/boil.h"
+#include "base/constants.h"
 
 typedef struct {
     const boil_plant *plant;
@@ -27,9 +27,9 @@ static bool below_rim(const boil_history *h)
     return isnan(h->summary.overflow_s) && isnan(h->summary.still_overflow_s);
 }
 
-int boil_load_size_scaled(const boil_schedule *s, double times, boil_schedule *out)
+boil_outcome boil_load_size_scaled(const boil_schedule *s, double times, boil_schedule *out)
 {
-    int outcome = BOIL_OK;
+    boil_outcome outcome = BOIL_OK;
     boil_schedule_init(out, s->duration_s);
     for (size_t i = 0; i < s->count && outcome == BOIL_OK; i++) {
         boil_action action = s->actions[i];
@@ -53,43 +53,43 @@ boil_plant boil_load_size_widened(const boil_plant *p, double times)
 
 /* Heaviest -------------------------------------------------------------------------------------------------------- */
 
-static int holds(const capacity_case *c, double times, bool *yes)
+static boil_outcome holds(const capacity_case *c, double times, bool *yes)
 {
     boil_schedule trial;
     boil_history h;
-    int outcome = boil_load_size_scaled(c->schedule, times, &trial);
+    boil_outcome outcome = boil_load_size_scaled(c->schedule, times, &trial);
     if (outcome == BOIL_OK)
         outcome = boil_run(c->plant, &trial, &c->options, &h);
     boil_schedule_free(&trial);
     if (outcome != BOIL_OK)
         return outcome;
     *yes = boil_heater_size_meets(&h, c->limit_s) && below_rim(&h);
-    outcome = h.end == BOIL_RUN_DONE ? BOIL_OK : BOIL_RANGE;
+    outcome = h.end == BOIL_RUN_DONE ? BOIL_OK : BOIL_OUT_OF_RANGE;
     boil_history_free(&h);
     return outcome;
 }
 
-static int ask_holds(void *context, double times, bool *yes)
+static boil_outcome ask_holds(void *context, double times, bool *yes)
 {
     return holds(context, times, yes);
 }
 
-static int ask_too_heavy(void *context, double times, bool *yes)
+static boil_outcome ask_too_heavy(void *context, double times, bool *yes)
 {
     bool held = false;
-    int outcome = holds(context, times, &held);
+    boil_outcome outcome = holds(context, times, &held);
     *yes = !held;
     return outcome;
 }
 
-int boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
-                            double *times)
+boil_outcome boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+                                     double *times)
 {
     capacity_case c = case_of(p, s, o, limit_s);
     boil_bisection heavier = {ask_too_heavy, &c, 1, 1000, 1.2, 0.002}, lighter = {ask_holds, &c, 1, 0.001, 0.8, 0.002};
     bool held = false;
     double other;
-    int outcome = holds(&c, 1, &held);
+    boil_outcome outcome = holds(&c, 1, &held);
     if (outcome != BOIL_OK)
         return outcome;
     return held ? boil_bisect(&heavier, times, &other) : boil_bisect(&lighter, &other, times);
@@ -97,14 +97,14 @@ int boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s, const b
 
 /* Repetition ------------------------------------------------------------------------------------------------------ */
 
-int boil_load_size_watered(const boil_plant *p, boil_plant *out)
+boil_outcome boil_load_size_watered(const boil_plant *p, boil_plant *out)
 {
     boil_initial_state bath;
     boil_steady_state calm;
     *out = *p;
     if (p->control.mode != BOIL_WATER_CONTROL_NONE)
         return BOIL_OK;
-    int outcome = boil_plant_initial(p, &bath);
+    boil_outcome outcome = boil_plant_initial(p, &bath);
     if (outcome == BOIL_OK)
         outcome = boil_steady_state_at(p, boil_heater_output(&p->heater, 1, bath.boiling_point_K), &calm);
     if (outcome != BOIL_OK)
@@ -117,14 +117,14 @@ int boil_load_size_watered(const boil_plant *p, boil_plant *out)
     return BOIL_OK;
 }
 
-int boil_load_size_repeated(const boil_load *l, double interval_s, double limit_s, boil_schedule *out)
+boil_outcome boil_load_size_repeated(const boil_load *l, double interval_s, double limit_s, boil_schedule *out)
 {
     const double first_s = 60;
     boil_action action = {.kind = BOIL_ACTION_LOAD, .is.load = *l};
     if (!isfinite(l->immersed_s))
         action.is.load.immersed_s = interval_s;
     double count = 8 + ceil(action.is.load.immersed_s / interval_s);
-    int outcome = BOIL_OK;
+    boil_outcome outcome = BOIL_OK;
     boil_schedule_init(out, first_s + (count - 1) * interval_s + fmax(interval_s, limit_s));
     for (double i = 0; i < count && outcome == BOIL_OK; i++) {
         action.time_s = first_s + i * interval_s;
@@ -146,12 +146,12 @@ static bool none_meets_quiet(const boil_history *h)
     return true;
 }
 
-static int repeats(void *context, double interval_s, bool *yes)
+static boil_outcome repeats(void *context, double interval_s, bool *yes)
 {
     const capacity_case *c = context;
     boil_schedule s;
     boil_history h;
-    int outcome = boil_load_size_repeated(c->load, interval_s, c->limit_s, &s);
+    boil_outcome outcome = boil_load_size_repeated(c->load, interval_s, c->limit_s, &s);
     if (outcome == BOIL_OK)
         outcome = boil_run(c->plant, &s, &c->options, &h);
     boil_schedule_free(&s);
@@ -163,8 +163,8 @@ static int repeats(void *context, double interval_s, bool *yes)
     return BOIL_OK;
 }
 
-int boil_load_size_interval(const boil_plant *watered, const boil_load *l, const boil_run_options *o, double limit_s,
-                            double *interval_s)
+boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load *l, const boil_run_options *o, double limit_s,
+                                     double *interval_s)
 {
     capacity_case c = case_of(watered, NULL, o, limit_s);
     double too_short;
@@ -176,14 +176,14 @@ int boil_load_size_interval(const boil_plant *watered, const boil_load *l, const
 /* Opening the window ---------------------------------------------------------------------------------------------- */
 
 /* Whether the smallest heat that brings the boil back in time stays below the rim. Where no heat does, it does not. */
-static int opens(const capacity_case *c, const boil_plant *p, const boil_schedule *s, bool *yes)
+static boil_outcome opens(const capacity_case *c, const boil_plant *p, const boil_schedule *s, bool *yes)
 {
     double heat;
     boil_plant sized;
     boil_history h;
     *yes = false;
-    int outcome = boil_heater_size_for_recovery(p, s, &c->options, c->limit_s, 0.02, &heat);
-    if (outcome == BOIL_NO_ROOT || outcome == BOIL_RANGE)
+    boil_outcome outcome = boil_heater_size_for_recovery(p, s, &c->options, c->limit_s, 0.02, &heat);
+    if (outcome == BOIL_NO_ROOT || outcome == BOIL_OUT_OF_RANGE)
         return BOIL_OK;
     if (outcome == BOIL_OK)
         outcome = boil_heater_size_plant(p, heat, &sized);
@@ -196,26 +196,26 @@ static int opens(const capacity_case *c, const boil_plant *p, const boil_schedul
     return BOIL_OK;
 }
 
-static int opens_with_load(void *context, double times, bool *yes)
+static boil_outcome opens_with_load(void *context, double times, bool *yes)
 {
     const capacity_case *c = context;
     boil_schedule s;
-    int outcome = boil_load_size_scaled(c->schedule, times, &s);
+    boil_outcome outcome = boil_load_size_scaled(c->schedule, times, &s);
     if (outcome == BOIL_OK)
         outcome = opens(c, c->plant, &s, yes);
     boil_schedule_free(&s);
     return outcome;
 }
 
-static int opens_with_area(void *context, double times, bool *yes)
+static boil_outcome opens_with_area(void *context, double times, bool *yes)
 {
     const capacity_case *c = context;
     boil_plant p = boil_load_size_widened(c->plant, times);
     return opens(c, &p, c->schedule, yes);
 }
 
-int boil_load_size_opening_load(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
-                                double *share)
+boil_outcome boil_load_size_opening_load(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+                                         double *share)
 {
     capacity_case c = case_of(p, s, o, limit_s);
     double too_heavy;
@@ -223,8 +223,8 @@ int boil_load_size_opening_load(const boil_plant *p, const boil_schedule *s, con
     return boil_bisect(&search, &too_heavy, share);
 }
 
-int boil_load_size_opening_area(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
-                                double *times)
+boil_outcome boil_load_size_opening_area(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+                                         double *times)
 {
     capacity_case c = case_of(p, s, o, limit_s);
     double too_small;

@@ -4,7 +4,6 @@
 #include <string.h>
 
 #include "analysis/findings.h"
-#include "base/boil.h"
 #include "properties/solubility.h"
 
 /* From the gravest of their kind on; the first that is found is named. */
@@ -71,12 +70,12 @@ static const boil_finding *found(const boil_findings *f, const char *id)
     return NULL;
 }
 
-int boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
-                           const char **title)
+boil_outcome boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
+                                    const char **title)
 {
     boil_findings all;
     *id = *title = NULL;
-    int outcome = boil_findings_of(p, s, NULL, h, NULL, &all, NULL);
+    boil_outcome outcome = boil_findings_of(p, s, NULL, h, NULL, &all, NULL);
     if (outcome != BOIL_OK)
         return outcome;
     for (size_t i = 0; *id == NULL && i < sizeof forbidden / sizeof forbidden[0]; i++) {
@@ -99,7 +98,7 @@ typedef struct {
 } pouring;
 
 /* Followed for half a minute after it ends: what it does, it does within the mixing time. */
-static int will_do(void *context, double rate_kg_s, bool *yes)
+static boil_outcome will_do(void *context, double rate_kg_s, bool *yes)
 {
     const double after_s = 30;
     pouring *c = context;
@@ -109,7 +108,7 @@ static int will_do(void *context, double rate_kg_s, bool *yes)
     double mass = c->mass_kg * rate_kg_s / (rate_kg_s - c->boils_off_kg_s);
     boil_action_pour(&c->action, mass, rate_kg_s);
     boil_schedule_init(&s, mass / rate_kg_s + after_s);
-    int outcome = boil_schedule_add(&s, &c->action);
+    boil_outcome outcome = boil_schedule_add(&s, &c->action);
     if (outcome == BOIL_OK && (outcome = boil_run(c->plant, &s, &c->options, &h)) == BOIL_OK) {
         outcome = boil_pour_rate_forbids(c->plant, &s, &h, &id, &title);
         *yes = id == NULL && h.end == BOIL_RUN_DONE;
@@ -127,12 +126,12 @@ static int will_do(void *context, double rate_kg_s, bool *yes)
 }
 
 /* From the hand's pace down by a ratio to one that will do, then the bracket is halved. */
-static int halve(pouring *c, double by_hand, double slowest, double ratio)
+static boil_outcome halve(pouring *c, double by_hand, double slowest, double ratio)
 {
     const double precision = 1.03, rounding = 1e-9;
     double fast = by_hand, slow = by_hand;
     bool yes = false;
-    int outcome = will_do(c, by_hand, &yes);
+    boil_outcome outcome = will_do(c, by_hand, &yes);
     while (outcome == BOIL_OK && !yes) {
         fast = slow;
         slow *= ratio;
@@ -149,8 +148,8 @@ static int halve(pouring *c, double by_hand, double slowest, double ratio)
     return outcome;
 }
 
-int boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s, const boil_run_options *o,
-                           boil_pour_rate *out)
+boil_outcome boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s,
+                                    const boil_run_options *o, boil_pour_rate *out)
 {
     pouring c = {p, *action, boil_action_mass(action), boils_off_kg_s, *o, out};
     double by_hand = boil_pour_rate_by_hand(action->kind), gaining = BOIL_POUR_RATE_GAINS * boils_off_kg_s;

@@ -4,6 +4,7 @@
 #ifndef BOIL_ANALYSIS_POUR_RATE_H
 #define BOIL_ANALYSIS_POUR_RATE_H
 
+#include "boilback.h"
 #include "simulate/run.h"
 
 /* Nobody pours faster: judgement. Water: half-open garden hose, 15 L/min, 5 to 40. Dry salts: a 5 lb scoop sifted in
@@ -32,12 +33,12 @@ typedef struct {
    long, do not matter. boils_off_kg_s: what the bath gives off and the action makes up for besides, as long as it pours;
    0: nothing. BOIL_NO_ROOT when not even a hundredth of the hand's pace will do, or what just gains on the boil-off, or what
    is in within a shift: limited_by says why. */
-int boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s, const boil_run_options *o,
-                           boil_pour_rate *out);
+boil_outcome boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s,
+                                    const boil_run_options *o, boil_pour_rate *out);
 
 /* The first finding that forbids a pour in a history of its run; NULL: none does. */
-int boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
-                           const char **title);
+boil_outcome boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
+                                    const char **title);
 
 double boil_pour_rate_by_hand(boil_action_kind kind); /* kg/s, as above */
 /* At which ready-mixed liquid is poured, K: the room's, or 5 K above where it crystallises, since it comes as a

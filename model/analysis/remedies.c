@@ -4,7 +4,6 @@
 
 #include "analysis/finding_parts.h"
 #include "analysis/heater_size.h"
-#include "base/boil.h"
 
 boil_remedies boil_remedies_unknown(void)
 {

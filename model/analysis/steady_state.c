@@ -3,7 +3,7 @@
 #include <math.h>
 
 #include "base/bisection.h"
-#include "base/boil.h"
+#include "base/constants.h"
 #include "simulate/modes.h"
 
 static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
@@ -23,20 +23,20 @@ typedef struct {
     double boiling_point_K;
 } boiling;
 
-static int starts_boiling(void *context, double heat_W, bool *yes)
+static boil_outcome starts_boiling(void *context, double heat_W, bool *yes)
 {
     const boiling *c = context;
     boil_plant trial = heated(c->plant, heat_W, c->boiling_point_K);
     boil_bath b;
     boil_rates_guess guess;
     double y[BOIL_STATE_FIXED];
-    int outcome = boil_modes_start(&b, &trial, y, &guess);
+    boil_outcome outcome = boil_modes_start(&b, &trial, y, &guess);
     *yes = outcome == BOIL_OK && b.boiling;
     boil_bath_free(&b);
     return outcome;
 }
 
-static int losses(const boil_plant *p, double boiling_point_K, double *losses_W)
+static boil_outcome losses(const boil_plant *p, double boiling_point_K, double *losses_W)
 {
     boiling c = {p, boiling_point_K};
     double area = boil_tank_area(&p->tank), no;
@@ -44,13 +44,13 @@ static int losses(const boil_plant *p, double boiling_point_K, double *losses_W)
     return boil_bisect(&s, &no, losses_W);
 }
 
-static int evaluate(const boil_plant *trial, boil_steady_state *out)
+static boil_outcome evaluate(const boil_plant *trial, boil_steady_state *out)
 {
     boil_bath b;
     boil_rates_guess guess;
     boil_rates_view v;
     double y[BOIL_STATE_FIXED];
-    int outcome = boil_modes_start(&b, trial, y, &guess);
+    boil_outcome outcome = boil_modes_start(&b, trial, y, &guess);
     if (outcome == BOIL_OK)
         outcome = boil_rates_at(&b, 0, y, &guess, &v, NULL);
     if (outcome == BOIL_OK) {
@@ -65,10 +65,10 @@ static int evaluate(const boil_plant *trial, boil_steady_state *out)
     return outcome;
 }
 
-int boil_steady_state_at(const boil_plant *p, double heat_W, boil_steady_state *out)
+boil_outcome boil_steady_state_at(const boil_plant *p, double heat_W, boil_steady_state *out)
 {
     boil_initial_state c;
-    int outcome = boil_plant_initial(p, &c);
+    boil_outcome outcome = boil_plant_initial(p, &c);
     if (outcome != BOIL_OK)
         return outcome;
     *out = (boil_steady_state){.volume_m3 = c.volume_m3, .boiling_point_K = c.boiling_point_K};
@@ -78,10 +78,10 @@ int boil_steady_state_at(const boil_plant *p, double heat_W, boil_steady_state *
 }
 
 /* The same mass as at the boil: it stands lower when cold. */
-static int cold(const boil_plant *p, double heat_W, boil_plant *out)
+static boil_outcome cold(const boil_plant *p, double heat_W, boil_plant *out)
 {
     boil_initial_state at_boil, at_room;
-    int outcome = boil_plant_initial(p, &at_boil);
+    boil_outcome outcome = boil_plant_initial(p, &at_boil);
     if (outcome != BOIL_OK)
         return outcome;
     *out = heated(p, heat_W, at_boil.boiling_point_K);
@@ -94,14 +94,14 @@ static int cold(const boil_plant *p, double heat_W, boil_plant *out)
     return outcome;
 }
 
-int boil_steady_state_first_row(const boil_plant *p, const boil_run_options *o, boil_row *out)
+boil_outcome boil_steady_state_first_row(const boil_plant *p, const boil_run_options *o, boil_row *out)
 {
     boil_schedule nothing;
     boil_history h;
     boil_run_options first = *o;
     first.row_interval_s = 1;
     boil_schedule_init(&nothing, 1);
-    int outcome = boil_run(p, &nothing, &first, &h);
+    boil_outcome outcome = boil_run(p, &nothing, &first, &h);
     if (outcome != BOIL_OK)
         return outcome;
     *out = h.rows[0];
@@ -109,7 +109,7 @@ int boil_steady_state_first_row(const boil_plant *p, const boil_run_options *o, 
     return BOIL_OK;
 }
 
-int boil_steady_state_reached(const boil_plant *p, const boil_run_options *o, bool rows, boil_history *out)
+boil_outcome boil_steady_state_reached(const boil_plant *p, const boil_run_options *o, bool rows, boil_history *out)
 {
     const double longest_s = 14 * 86400;
     boil_run_options spaced = *o;
@@ -117,7 +117,7 @@ int boil_steady_state_reached(const boil_plant *p, const boil_run_options *o, bo
         boil_schedule nothing;
         boil_schedule_init(&nothing, duration_s);
         spaced.row_interval_s = rows ? duration_s / 240 : 0;
-        int outcome = boil_run(p, &nothing, &spaced, out);
+        boil_outcome outcome = boil_run(p, &nothing, &spaced, out);
         if (outcome != BOIL_OK)
             return outcome;
         if (!isnan(out->summary.time_to_boil_s) || out->end != BOIL_RUN_DONE || 2 * duration_s > longest_s)
@@ -126,11 +126,11 @@ int boil_steady_state_reached(const boil_plant *p, const boil_run_options *o, bo
     }
 }
 
-int boil_steady_state_heat_up(const boil_plant *p, const boil_run_options *o, double heat_W, double *time_s)
+boil_outcome boil_steady_state_heat_up(const boil_plant *p, const boil_run_options *o, double heat_W, double *time_s)
 {
     boil_plant trial;
     boil_history h;
-    int outcome = cold(p, heat_W, &trial);
+    boil_outcome outcome = cold(p, heat_W, &trial);
     *time_s = (double)NAN;
     if (outcome == BOIL_OK)
         outcome = boil_steady_state_reached(&trial, o, false, &h);

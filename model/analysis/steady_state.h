@@ -2,6 +2,7 @@
 #ifndef BOIL_ANALYSIS_STEADY_STATE_H
 #define BOIL_ANALYSIS_STEADY_STATE_H
 
+#include "boilback.h"
 #include "simulate/run.h"
 
 typedef struct {
@@ -17,17 +18,17 @@ typedef struct {
 
 /* At the starting charge at its boil, with this heat to the tank. BOIL_OK or why there is no such bath; BOIL_NO_ROOT
    when nothing makes it boil. */
-int boil_steady_state_at(const boil_plant *p, double heat_W, boil_steady_state *out);
+boil_outcome boil_steady_state_at(const boil_plant *p, double heat_W, boil_steady_state *out);
 
 /* The plant as it stands, its own dial, lid and mixer: the first moment of its run. */
-int boil_steady_state_first_row(const boil_plant *p, const boil_run_options *o, boil_row *out);
+boil_outcome boil_steady_state_first_row(const boil_plant *p, const boil_run_options *o, boil_row *out);
 
 /* The plant as it stands, with nothing done, for twice as long each time until it boils or two weeks are over: the
    last run, with some 240 rows if asked for. To be freed after BOIL_OK. */
-int boil_steady_state_reached(const boil_plant *p, const boil_run_options *o, bool rows, boil_history *out);
+boil_outcome boil_steady_state_reached(const boil_plant *p, const boil_run_options *o, bool rows, boil_history *out);
 
 /* Time, s, from the room's temperature (at least 0 degC) to the boil with this heat; NaN when it does not boil within
    two weeks. BOIL_OK, or a failure of the run. */
-int boil_steady_state_heat_up(const boil_plant *p, const boil_run_options *o, double heat_W, double *time_s);
+boil_outcome boil_steady_state_heat_up(const boil_plant *p, const boil_run_options *o, double heat_W, double *time_s);
 
 #endif

@@ -3,7 +3,7 @@
 #include <math.h>
 #include <stddef.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 
 /* A basket is sheet or wire of this thickness: common practice, no source; 2 to 5 mm. */
 #define BASKET_THICKNESS_M 0.003
@@ -182,4 +182,25 @@ boil_conduction_body boil_load_basket(const boil_load *l)
     };
     b.unknowns = boil_conduction_unknowns(&b, l->temperature_K);
     return b;
+}
+
+double boil_drag_film(double viscosity_Pa_s, double density_kg_m3, double surface_tension_N_m, double speed_m_s,
+                      double height_m, double drained_s)
+{
+    double weight = density_kg_m3 * BOIL_GRAVITY, capillary = viscosity_Pa_s * speed_m_s / surface_tension_N_m;
+    double drawn = 0.944 * pow(capillary, 1.0 / 6) * sqrt(viscosity_Pa_s * speed_m_s / weight);
+    double drained = 2.0 / 3 * sqrt(viscosity_Pa_s * height_m / (weight * drained_s));
+    return fmin(drawn, drained);
+}
+
+double boil_drag_out(const boil_load *l, double viscosity_Pa_s, double density_kg_m3, double surface_tension_N_m)
+{
+    double wetted = boil_load_wetted(l);
+    if (l->drag_out_kg_m2 >= 0)
+        return l->drag_out_kg_m2 * wetted;
+    if (l->packed_depth_m > 0)
+        return BOIL_DRAG_PACKED_M * density_kg_m3 * wetted;
+    double speed = l->part_height_m / l->lowering_s, drips = l->lowering_s / 2 + BOIL_DRAG_DRIP_S;
+    double film = boil_drag_film(viscosity_Pa_s, density_kg_m3, surface_tension_N_m, speed, l->part_height_m, drips);
+    return BOIL_DRAG_HOT * film * density_kg_m3 * wetted;
 }

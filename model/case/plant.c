@@ -3,8 +3,6 @@
 #include <math.h>
 #include <stddef.h>
 
-#include "base/boil.h"
-
 boil_plant boil_plant_default(void)
 {
     return (boil_plant){
@@ -36,7 +34,7 @@ double boil_plant_mixer_power(const boil_plant *p)
 
 static bool is_plain_water(const boil_initial_charge *c)
 {
-    return c->basis != BOIL_BY_BOILING_POINT && c->value == 0;
+    return c->basis != BOIL_INITIAL_BY_BOILING_POINT && c->value == 0;
 }
 
 static const char *blend_problem(const double blend[BOIL_SALTS])
@@ -109,38 +107,38 @@ const char *boil_plant_problem(const boil_plant *p)
     return NULL;
 }
 
-static int charge_fraction(const boil_plant *p, const boil_conditions *air, double *fraction)
+static boil_outcome charge_fraction(const boil_plant *p, const boil_conditions *air, double *fraction)
 {
     const boil_initial_charge *c = &p->charge;
     *fraction = 0;
     if (is_plain_water(c))
         return BOIL_OK;
     switch (c->basis) {
-    case BOIL_BY_BOILING_POINT:
+    case BOIL_INITIAL_BY_BOILING_POINT:
         return boil_solution_fraction_boiling_at(air, c->blend, c->value, fraction);
-    case BOIL_BY_STRENGTH:
+    case BOIL_INITIAL_BY_STRENGTH:
         return boil_solution_fraction_of_strength(air, c->blend, c->value, fraction);
-    case BOIL_BY_SALT_FRACTION:
+    case BOIL_INITIAL_BY_SALT_FRACTION:
         break;
     }
     *fraction = c->value;
-    return c->value > 0 && c->value < 0.9 ? BOIL_OK : BOIL_RANGE;
+    return c->value > 0 && c->value < 0.9 ? BOIL_OK : BOIL_OUT_OF_RANGE;
 }
 
-int boil_plant_initial(const boil_plant *p, boil_initial_state *out)
+boil_outcome boil_plant_initial(const boil_plant *p, boil_initial_state *out)
 {
     boil_conditions air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     double fraction, boiling_point;
-    int outcome = charge_fraction(p, &air, &fraction);
+    boil_outcome outcome = charge_fraction(p, &air, &fraction);
     if (outcome != BOIL_OK)
         return outcome;
     boil_mixture kilogram = boil_mixture_of(p->charge.blend, fraction);
     boil_solution_guess guess = {0, 0};
     if (boil_solution_boiling_point(&air, &kilogram, &guess, &boiling_point, NULL) != BOIL_OK)
-        return BOIL_RANGE;
+        return BOIL_OUT_OF_RANGE;
     double T = p->charge.temperature_K > 0 ? fmin(p->charge.temperature_K, boiling_point) : boiling_point;
     if (!(boil_solution_range(boiling_point, guess.equivalent_molality).margin > 0))
-        return BOIL_RANGE;
+        return BOIL_OUT_OF_RANGE;
     double density = boil_solution_density(&kilogram, T);
     double volume = boil_tank_area(&p->tank) * p->tank.level_m, mass = density * volume;
     out->mixture = (boil_mixture){.water = kilogram.water * mass};

@@ -4,6 +4,7 @@
 
 #include <stdbool.h>
 
+#include "boilback.h"
 #include "equipment/ambient.h"
 #include "equipment/heater.h"
 #include "equipment/tank.h"
@@ -14,7 +15,7 @@
 #include "transfer/water_layer.h"
 
 /* How the scenario states the strength of the bath. */
-typedef enum { BOIL_BY_SALT_FRACTION, BOIL_BY_STRENGTH, BOIL_BY_BOILING_POINT } boil_initial_basis;
+typedef enum { BOIL_INITIAL_BY_SALT_FRACTION, BOIL_INITIAL_BY_STRENGTH, BOIL_INITIAL_BY_BOILING_POINT } boil_initial_basis;
 
 typedef struct {
     double blend[BOIL_SALTS]; /* dry salts by mass: NaOH, NaNO3, NaNO2; sum 1; of plain water all may be 0 */
@@ -62,11 +63,11 @@ double boil_plant_mixer_power(const boil_plant *p); /* W: as stated, or 0.2 W pe
 /* NULL, or the first thing that is wrong with the plant as a whole, naming the range. */
 const char *boil_plant_problem(const boil_plant *p);
 
-/* What the charge comes to: composition, boiling point, mass. BOIL_RANGE or BOIL_NO_ROOT when there is no such bath. */
+/* What the charge comes to: composition, boiling point, mass. BOIL_OUT_OF_RANGE or BOIL_NO_ROOT when there is no such bath. */
 typedef struct {
     boil_mixture mixture; /* kg of water and each salt in the tank */
     double salt_fraction, boiling_point_K, temperature_K, density_kg_m3 /* at its temperature */, volume_m3;
 } boil_initial_state;
-int boil_plant_initial(const boil_plant *p, boil_initial_state *out);
+boil_outcome boil_plant_initial(const boil_plant *p, boil_initial_state *out);
 
 #endif

@@ -2,8 +2,7 @@
 
 #include <stdlib.h>
 
-#include "base/boil.h"
-#include "base/grow.h"
+#include "base/array.h"
 
 void boil_schedule_init(boil_schedule *s, double duration_s)
 {
@@ -18,7 +17,7 @@ void boil_schedule_free(boil_schedule *s)
     *s = (boil_schedule){.duration_s = s->duration_s};
 }
 
-int boil_schedule_add(boil_schedule *s, const boil_action *a)
+boil_outcome boil_schedule_add(boil_schedule *s, const boil_action *a)
 {
     boil_action *actions = boil_array_reserve(s->actions, &s->capacity, s->count, sizeof *actions);
     if (!actions)

@@ -5,6 +5,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "boilback.h"
 #include "case/load.h"
 #include "properties/solution.h"
 
@@ -63,8 +64,8 @@ typedef struct {
 } boil_schedule;
 
 void boil_schedule_init(boil_schedule *s, double duration_s);
-void boil_schedule_free(boil_schedule *s);                     /* NULL and an empty one are fine */
-int boil_schedule_add(boil_schedule *s, const boil_action *a); /* BOIL_OK or BOIL_NO_MEMORY */
-void boil_schedule_sort(boil_schedule *s);                     /* by time; actions at equal times keep their order */
+void boil_schedule_free(boil_schedule *s);                              /* NULL and an empty one are fine */
+boil_outcome boil_schedule_add(boil_schedule *s, const boil_action *a); /* BOIL_OK or BOIL_NO_MEMORY */
+void boil_schedule_sort(boil_schedule *s);                              /* by time; actions at equal times keep their order */
 
 #endif

@@ -3,7 +3,7 @@
 #include <math.h>
 #include <stddef.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "properties/water.h"
 
 boil_ambient boil_ambient_default(void)

@@ -3,13 +3,13 @@
 #include <math.h>
 #include <stddef.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "properties/metal.h"
 
 boil_tank boil_tank_default(void)
 {
     return (boil_tank){
-        .shape = BOIL_TANK_BOX, .wall_thickness_m = 0.006, .insulation_m = 0.05, .heated = BOIL_HEATED_FROM_BELOW};
+        .shape = BOIL_TANK_BOX, .wall_thickness_m = 0.006, .insulation_m = 0.05, .heated = BOIL_TANK_HEATED_FROM_BELOW};
 }
 
 static const char *plan_problem(const boil_tank *t)
@@ -87,13 +87,13 @@ double boil_tank_wetted_steel(const boil_tank *t)
 
 double boil_tank_cooled_area(const boil_tank *t)
 {
-    return wetted_walls(t) + (t->heated == BOIL_HEATED_FROM_BELOW ? 0 : boil_tank_area(t));
+    return wetted_walls(t) + (t->heated == BOIL_TANK_HEATED_FROM_BELOW ? 0 : boil_tank_area(t));
 }
 
 double boil_tank_heater_top(const boil_tank *t)
 {
     const double share_of_level = 0.4;
-    if (t->heated == BOIL_HEATED_FROM_BELOW)
+    if (t->heated == BOIL_TANK_HEATED_FROM_BELOW)
         return 0;
     return t->heater_top_m > 0 ? t->heater_top_m : share_of_level * t->level_m;
 }

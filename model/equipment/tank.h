@@ -3,7 +3,7 @@
 #define BOIL_EQUIPMENT_TANK_H
 
 typedef enum { BOIL_TANK_BOX, BOIL_TANK_UPRIGHT_CYLINDER } boil_tank_shape;
-typedef enum { BOIL_HEATED_FROM_BELOW, BOIL_HEATED_INSIDE } boil_tank_heated;
+typedef enum { BOIL_TANK_HEATED_FROM_BELOW, BOIL_TANK_HEATED_INSIDE } boil_tank_heated;
 
 typedef struct {
     boil_tank_shape shape;

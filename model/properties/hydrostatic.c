@@ -2,13 +2,13 @@
 
 #include <math.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "properties/water.h"
 
 #define WATER_MOLAR_MASS 0.01801528 /* kg/mol */
 
-int boil_hydrostatic_store(const boil_conditions *air, const boil_mixture *bath, double level_m, double steel_J_K,
-                           boil_hydrostatic *out)
+boil_outcome boil_hydrostatic_store(const boil_conditions *air, const boil_mixture *bath, double level_m, double steel_J_K,
+                                    boil_hydrostatic *out)
 {
     double T;
     boil_slope slope;

@@ -11,6 +11,7 @@
 #ifndef BOIL_PROPERTIES_HYDROSTATIC_H
 #define BOIL_PROPERTIES_HYDROSTATIC_H
 
+#include "boilback.h"
 #include "properties/solution.h"
 
 typedef struct {
@@ -22,7 +23,7 @@ typedef struct {
 
 /* The whole bath (kg) at its boil under the air, its level 0 to 3 m, steel_J_K the heat capacity of what is as hot as it. BOIL_OK, or
    BOIL_NO_ROOT when it has no boiling point. */
-int boil_hydrostatic_store(const boil_conditions *air, const boil_mixture *bath, double level_m, double steel_J_K,
-                           boil_hydrostatic *out);
+boil_outcome boil_hydrostatic_store(const boil_conditions *air, const boil_mixture *bath, double level_m, double steel_J_K,
+                                    boil_hydrostatic *out);
 
 #endif

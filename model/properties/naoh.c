@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 
 /* One number for each power, lowest first. */
 static const double PRESSURE_K[11] = {-113.93947, 209.82305,  494.77153,  6860.8330, 2676.6433, -21740.328,

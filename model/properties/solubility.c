@@ -3,7 +3,7 @@
 #include <math.h>
 #include <stddef.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 
 typedef struct {
     double x, y;

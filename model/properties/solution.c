@@ -4,7 +4,7 @@
 #include <gsl/gsl_roots.h>
 #include <math.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "properties/naoh.h"
 #include "properties/water.h"
 
@@ -118,7 +118,7 @@ static double molality_over_s(double M, double ln_a, double by_M, double *s, dou
 }
 
 /* Equation (1) at a fixed temperature by Newton on M. */
-static int equivalent_molality(const molalities *n, double T, double *M, double *ln_a, double *by_M, double *by_T)
+static boil_outcome equivalent_molality(const molalities *n, double T, double *M, double *ln_a, double *by_M, double *by_T)
 {
     double x = *M > 0 ? *M : n->hydroxide + 0.4 * (n->nitrate + n->nitrite);
     for (int i = 0; i < 60; i++) {
@@ -172,7 +172,7 @@ static boil_residual boil_residual_at(const boil_conditions *c, const molalities
 }
 
 /* Newton on both at once. Steps are limited: far from the answer the correlation is not to be trusted. */
-static int boil_newton(const boil_conditions *c, const molalities *n, double *M, double *T, boil_residual *r)
+static boil_outcome boil_newton(const boil_conditions *c, const molalities *n, double *M, double *T, boil_residual *r)
 {
     for (int i = 0; i < 50; i++) {
         *r = boil_residual_at(c, n, *M, *T);
@@ -207,8 +207,8 @@ static boil_slope boil_slope_of(const boil_mixture *m, const molalities *n, cons
     return s;
 }
 
-int boil_solution_boiling_point(const boil_conditions *c, const boil_mixture *m, boil_solution_guess *guess,
-                                double *boiling_point_K, boil_slope *slope)
+boil_outcome boil_solution_boiling_point(const boil_conditions *c, const boil_mixture *m, boil_solution_guess *guess,
+                                         double *boiling_point_K, boil_slope *slope)
 {
     molalities n = molalities_of(m);
     boil_residual r;
@@ -405,7 +405,7 @@ static double strongest_fraction(const boil_conditions *c, const double blend[BO
     return inside;
 }
 
-static int fraction_where(double (*f)(double, void *), blend_search *s, double *fraction)
+static boil_outcome fraction_where(double (*f)(double, void *), blend_search *s, double *fraction)
 {
     double low = 0.001, high = strongest_fraction(s->c, s->blend);
     double at_low = f(low, s);
@@ -415,7 +415,7 @@ static int fraction_where(double (*f)(double, void *), blend_search *s, double *
         at_low = f(low, s);
     }
     if (!(at_low <= 0) || !(f(high, s) >= 0))
-        return BOIL_RANGE;
+        return BOIL_OUT_OF_RANGE;
     gsl_function g = {f, s};
     gsl_root_fsolver *solver = gsl_root_fsolver_alloc(gsl_root_fsolver_brent);
     if (!solver)
@@ -432,15 +432,15 @@ static int fraction_where(double (*f)(double, void *), blend_search *s, double *
     return status ? BOIL_NO_ROOT : BOIL_OK;
 }
 
-int boil_solution_fraction_boiling_at(const boil_conditions *c, const double blend[BOIL_SALTS], double boiling_point_K,
-                                      double *salt_fraction)
+boil_outcome boil_solution_fraction_boiling_at(const boil_conditions *c, const double blend[BOIL_SALTS], double boiling_point_K,
+                                               double *salt_fraction)
 {
     blend_search s = {c, blend, boiling_point_K, {0, 0}};
     return fraction_where(boiling_point_less_wanted, &s, salt_fraction);
 }
 
-int boil_solution_fraction_of_strength(const boil_conditions *c, const double blend[BOIL_SALTS], double strength_kg_m3,
-                                       double *salt_fraction)
+boil_outcome boil_solution_fraction_of_strength(const boil_conditions *c, const double blend[BOIL_SALTS], double strength_kg_m3,
+                                                double *salt_fraction)
 {
     blend_search s = {c, blend, strength_kg_m3, {0, 0}};
     return fraction_where(strength_less_wanted, &s, salt_fraction);

@@ -28,6 +28,8 @@
 #ifndef BOIL_PROPERTIES_SOLUTION_H
 #define BOIL_PROPERTIES_SOLUTION_H
 
+#include "boilback.h"
+
 enum { BOIL_NAOH, BOIL_NANO3, BOIL_NANO2, BOIL_SALTS };
 
 /* kg of each (any amount; only ratios matter to intensive properties). Water must be positive; without salts all that
@@ -65,8 +67,8 @@ typedef struct {
 
 /* Boiling point, K. slope may be NULL. guess is read and updated; a good one costs one or two Newton steps. BOIL_NO_ROOT
    when there is none below 250 degC; BOIL_OK says nothing about the correlation's range: see boil_solution_range. */
-int boil_solution_boiling_point(const boil_conditions *c, const boil_mixture *m, boil_solution_guess *guess,
-                                double *boiling_point_K, boil_slope *slope);
+boil_outcome boil_solution_boiling_point(const boil_conditions *c, const boil_mixture *m, boil_solution_guess *guess,
+                                         double *boiling_point_K, boil_slope *slope);
 
 /* Water activity at T, and optionally the equivalent molality through guess. NaN when (1) has no root. */
 double boil_solution_activity(const boil_mixture *m, double temperature_K, boil_solution_guess *guess);
@@ -108,13 +110,13 @@ boil_range boil_solution_range(double temperature_K, double equivalent_molality)
 /* Mixture of a dry blend (fractions by mass) with total salt fraction s: 1 kg of solution. */
 boil_mixture boil_mixture_of(const double blend[BOIL_SALTS], double salt_fraction);
 
-/* Salt fraction at which the blend boils at a temperature. BOIL_RANGE: below water's boiling point, or beyond where the
+/* Salt fraction at which the blend boils at a temperature. BOIL_OUT_OF_RANGE: below water's boiling point, or beyond where the
    correlations end. */
-int boil_solution_fraction_boiling_at(const boil_conditions *c, const double blend[BOIL_SALTS], double boiling_point_K,
-                                      double *salt_fraction);
-/* Salt fraction at which salts per volume of bath at its boiling point is strength. BOIL_RANGE as above. */
-int boil_solution_fraction_of_strength(const boil_conditions *c, const double blend[BOIL_SALTS], double strength_kg_m3,
-                                       double *salt_fraction);
+boil_outcome boil_solution_fraction_boiling_at(const boil_conditions *c, const double blend[BOIL_SALTS], double boiling_point_K,
+                                               double *salt_fraction);
+/* Salt fraction at which salts per volume of bath at its boiling point is strength. BOIL_OUT_OF_RANGE as above. */
+boil_outcome boil_solution_fraction_of_strength(const boil_conditions *c, const double blend[BOIL_SALTS], double strength_kg_m3,
+                                                double *salt_fraction);
 /* The reverse, at the boil; NaN when it does not boil. */
 double boil_solution_strength(const boil_conditions *c, const boil_mixture *m);
 

@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 
 #define STRONGEST 0.56 /* kg salts per kg */
 #define LEAST_MPA_S 0.2

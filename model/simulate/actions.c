@@ -2,9 +2,8 @@
 
 #include <math.h>
 
-#include "base/boil.h"
-#include "base/grow.h"
-#include "case/drag_out.h"
+#include "base/array.h"
+#include "case/load.h"
 #include "properties/water.h"
 
 typedef boil_actions_moment moment;
@@ -12,7 +11,7 @@ typedef boil_actions_moment moment;
 /* What is added ---------------------------------------------------------------------------------------------------- */
 
 /* From now on, `mass_kg` over a time. */
-static int add_feed(const moment *m, boil_bath_feed feed, double mass_kg, double over_s)
+static boil_outcome add_feed(const moment *m, boil_bath_feed feed, double mass_kg, double over_s)
 {
     boil_bath *b = m->bath;
     feed.start_s = m->time_s;
@@ -30,34 +29,34 @@ static int add_feed(const moment *m, boil_bath_feed feed, double mass_kg, double
     return BOIL_OK;
 }
 
-static int add_water(const moment *m, double mass_kg, double over_s, double temperature_K)
+static boil_outcome add_water(const moment *m, double mass_kg, double over_s, double temperature_K)
 {
     boil_bath_feed f = {.kind = BOIL_FEED_WATER, .enthalpy_J_kg = boil_water_enthalpy(temperature_K)};
     return add_feed(m, f, mass_kg, over_s);
 }
 
-static int record(const moment *m, boil_action_kind kind, double mass_kg, double over_s)
+static boil_outcome record(const moment *m, boil_action_kind kind, double mass_kg, double over_s)
 {
     return boil_recorder_addition(m->recorder, m->time_s, kind, mass_kg, over_s, m->bath, m->view);
 }
 
-static int water(const boil_action *a, const moment *m)
+static boil_outcome water(const boil_action *a, const moment *m)
 {
     const boil_action_water *w = &a->is.water;
-    int outcome = record(m, a->kind, w->mass_kg, w->over_s);
+    boil_outcome outcome = record(m, a->kind, w->mass_kg, w->over_s);
     return outcome ? outcome : add_water(m, w->mass_kg, w->over_s, w->temperature_K);
 }
 
-static int liquid(const boil_action *a, const moment *m)
+static boil_outcome liquid(const boil_action *a, const moment *m)
 {
     const boil_action_liquid *l = &a->is.liquid;
     boil_bath_feed f = {.kind = BOIL_FEED_LIQUID, .kilogram = boil_mixture_of(l->blend, l->salt_fraction)};
     f.enthalpy_J_kg = boil_solution_heat(&f.kilogram, l->temperature_K).enthalpy_J;
-    int outcome = record(m, a->kind, l->mass_kg, l->over_s);
+    boil_outcome outcome = record(m, a->kind, l->mass_kg, l->over_s);
     return outcome ? outcome : add_feed(m, f, l->mass_kg, l->over_s);
 }
 
-static int salts(const boil_action *a, const moment *m)
+static boil_outcome salts(const boil_action *a, const moment *m)
 {
     const boil_action_salts *s = &a->is.salts;
     boil_bath_feed f = {.kind = BOIL_FEED_SALTS};
@@ -65,13 +64,13 @@ static int salts(const boil_action *a, const moment *m)
         f.kilogram.salt[i] = s->blend[i];
         f.enthalpy_J_kg += s->blend[i] * boil_salt_solid_enthalpy(i, s->temperature_K);
     }
-    int outcome = record(m, a->kind, s->mass_kg, s->over_s);
+    boil_outcome outcome = record(m, a->kind, s->mass_kg, s->over_s);
     return outcome ? outcome : add_feed(m, f, s->mass_kg, s->over_s);
 }
 
 /* Loads ------------------------------------------------------------------------------------------------------------ */
 
-static int add_body(const moment *m, const boil_action *a, boil_bath_body o)
+static boil_outcome add_body(const moment *m, const boil_action *a, boil_bath_body o)
 {
     const boil_load *l = &a->is.load;
     boil_bath *b = m->bath;
@@ -92,7 +91,7 @@ static int add_body(const moment *m, const boil_action *a, boil_bath_body o)
     return BOIL_OK;
 }
 
-static int load(const boil_action *a, const moment *m)
+static boil_outcome load(const boil_action *a, const moment *m)
 {
     const boil_load *l = &a->is.load;
     const boil_transport *x = &m->bath->plant->transport;
@@ -100,7 +99,7 @@ static int load(const boil_action *a, const moment *m)
     basket.displaced_m3 = basket.body.mass_kg / l->metal.density_kg_m3;
     parts.displaced_m3 = boil_load_displaced(l) - basket.displaced_m3;
     parts.drag_out_kg = boil_drag_out(l, x->viscosity_Pa_s, m->view->solution.density_kg_m3, x->surface_tension_N_m);
-    int outcome = boil_recorder_load(m->recorder, m->time_s, l, m->bath, m->view, &parts.load);
+    boil_outcome outcome = boil_recorder_load(m->recorder, m->time_s, l, m->bath, m->view, &parts.load);
     basket.load = parts.load;
     if (outcome == BOIL_OK)
         outcome = add_body(m, a, parts);
@@ -113,7 +112,7 @@ static int load(const boil_action *a, const moment *m)
 }
 
 /* Begin to lift the loads of a name; 0 lifts all. */
-static int lift(const boil_action *a, const moment *m)
+static boil_outcome lift(const boil_action *a, const moment *m)
 {
     for (size_t i = 0; i < m->bath->bodies_count; i++) {
         boil_bath_body *o = &m->bath->bodies[i];
@@ -128,32 +127,32 @@ static int lift(const boil_action *a, const moment *m)
 
 /* What is switched ------------------------------------------------------------------------------------------------- */
 
-static int heat(const boil_action *a, const moment *m)
+static boil_outcome heat(const boil_action *a, const moment *m)
 {
     m->bath->dial = a->is.dial;
     return BOIL_OK;
 }
 
-static int mixer(const boil_action *a, const moment *m)
+static boil_outcome mixer(const boil_action *a, const moment *m)
 {
     m->bath->mixer_on = a->is.on;
     return BOIL_OK;
 }
 
-static int lid(const boil_action *a, const moment *m)
+static boil_outcome lid(const boil_action *a, const moment *m)
 {
     m->bath->lid_on = a->is.on;
     return BOIL_OK;
 }
 
-static int exhaust(const boil_action *a, const moment *m)
+static boil_outcome exhaust(const boil_action *a, const moment *m)
 {
     const boil_plant *p = m->bath->plant;
     m->bath->ambient.draught_m_s = a->is.on ? p->ambient.draught_m_s : p->fittings.still_draught_m_s;
     return BOIL_OK;
 }
 
-int boil_actions_apply(const boil_action *a, const boil_actions_moment *m)
+boil_outcome boil_actions_apply(const boil_action *a, const boil_actions_moment *m)
 {
     static int (*const apply[])(const boil_action *a, const moment *m) = {
         [BOIL_ACTION_LOAD] = load,   [BOIL_ACTION_LIFT] = lift,     [BOIL_ACTION_WATER] = water,

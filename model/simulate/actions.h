@@ -2,6 +2,7 @@
 #ifndef BOIL_SIMULATE_ACTIONS_H
 #define BOIL_SIMULATE_ACTIONS_H
 
+#include "boilback.h"
 #include "case/schedule.h"
 #include "simulate/bath.h"
 #include "simulate/rates.h"
@@ -17,6 +18,6 @@ typedef struct {
 
 /* Switches what is switched, begins feeds and lifting, and adds the bodies of a load behind those in the bath, as warm as they
    come (entry_K) and without unknowns yet: the caller gives them theirs. BOIL_OK or BOIL_NO_MEMORY. */
-int boil_actions_apply(const boil_action *a, const boil_actions_moment *m);
+boil_outcome boil_actions_apply(const boil_action *a, const boil_actions_moment *m);
 
 #endif

@@ -4,7 +4,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/boil.h"
 #include "properties/water.h"
 
 boil_mixture boil_bath_mixture(const double y[])
@@ -121,7 +120,7 @@ double boil_bath_flash(const boil_bath *b, const double y[], double water_kg, do
     return flash;
 }
 
-static int flash_remnant(const boil_bath *b, double y[], double water_kg, double heat_J)
+static boil_outcome flash_remnant(const boil_bath *b, double y[], double water_kg, double heat_J)
 {
     double flash = boil_bath_flash(b, y, water_kg, heat_J);
     if (!isfinite(flash))
@@ -140,7 +139,7 @@ static int flash_remnant(const boil_bath *b, double y[], double water_kg, double
     return BOIL_OK;
 }
 
-int boil_bath_absorb_layer(boil_bath *b, double y[])
+boil_outcome boil_bath_absorb_layer(boil_bath *b, double y[])
 {
     double water = y[BOIL_STATE_LAYER_MASS], heat_J = y[BOIL_STATE_LAYER_HEAT];
     y[BOIL_STATE_LAYER_MASS] = y[BOIL_STATE_LAYER_HEAT] = 0;
@@ -152,10 +151,10 @@ int boil_bath_absorb_layer(boil_bath *b, double y[])
     return BOIL_OK;
 }
 
-int boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot)
+boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot)
 {
     boil_initial_state charge;
-    int outcome = boil_plant_initial(p, &charge);
+    boil_outcome outcome = boil_plant_initial(p, &charge);
     if (outcome != BOIL_OK)
         return outcome;
     *b = (boil_bath){.plant = p,

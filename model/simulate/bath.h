@@ -26,6 +26,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "boilback.h"
 #include "case/plant.h"
 #include "case/schedule.h"
 
@@ -125,14 +126,14 @@ typedef struct {
 } boil_bath;
 
 /* Set the bath up for a plant (kept by reference) and fill y[0..BOIL_STATE_FIXED): charged, nothing in it, QUIET, no steam held.
-   *hot: it starts at its boiling point. BOIL_RANGE: no such bath. See boil_modes_start of simulate/modes.h. */
-int boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot);
+   *hot: it starts at its boiling point. BOIL_OUT_OF_RANGE: no such bath. See boil_modes_start of simulate/modes.h. */
+boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot);
 void boil_bath_free(boil_bath *b);
 
 size_t boil_bath_unknowns(const boil_bath *b);
 
 /* Mix what is left of the layer in at once, balances kept. */
-int boil_bath_absorb_layer(boil_bath *b, double y[]);
+boil_outcome boil_bath_absorb_layer(boil_bath *b, double y[]);
 
 /* Steam, kg, that forms when water_kg holding heat_J is mixed into the bath as it is, without heat from outside, and the bath
    comes to its boiling point by flashing. Negative: the bath would come to rest below its boil. NaN: no such bath. */

@@ -8,7 +8,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/boil.h"
 #include "simulate/integrator_rkc.h"
 
 /* A failure code of the rates that makes GSL halve the step and try again: above its own codes. */

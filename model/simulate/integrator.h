@@ -12,11 +12,13 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "boilback.h"
+
 #define BOIL_INTEGRATOR_GUARDS_MAX 8
 
 typedef struct {
     size_t unknowns, guards;
-    int (*rates)(double t, const double y[], double dydt[], void *context); /* BOIL_OK, or a failure code */
+    boil_outcome (*rates)(double t, const double y[], double dydt[], void *context); /* BOIL_OK, or a failure code */
     void (*guard)(double t, const double y[], double g[], void *context);
     void *context;
     const double *size; /* typical magnitude of each unknown, > 0; kept by the caller */

@@ -2,8 +2,6 @@
 
 #include <math.h>
 
-#include "base/boil.h"
-
 void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS])
 {
     g[BOIL_GUARD_MODE] = b->boiling ? -v->steam.formed_kg_s : v->solution.temperature_K - v->solution.boiling_point_K;
@@ -38,13 +36,13 @@ void boil_modes_change(boil_bath *b, double y[], const boil_rates_view *v, bool 
 
 /* Steady boil: the steam leaving equals the steam formed. Evaporation falls as steam leaves, so the formed steam rises with
    it: from the state with no steam, let what is formed leave until nothing changes. */
-static int steady_boil(boil_bath *b, double y[], boil_rates_guess *g, bool *boils)
+static boil_outcome steady_boil(boil_bath *b, double y[], boil_rates_guess *g, bool *boils)
 {
     boil_rates_view v;
     b->boiling = true;
     *boils = true;
     for (int i = 0; i < 2000; i++) {
-        int outcome = boil_rates_at(b, 0, y, g, &v, NULL);
+        boil_outcome outcome = boil_rates_at(b, 0, y, g, &v, NULL);
         if (outcome != BOIL_OK)
             return outcome;
         if (!(v.steam.formed_kg_s > 0)) {
@@ -61,10 +59,10 @@ static int steady_boil(boil_bath *b, double y[], boil_rates_guess *g, bool *boil
     return BOIL_OK;
 }
 
-int boil_modes_start(boil_bath *b, const boil_plant *p, double y[], boil_rates_guess *g)
+boil_outcome boil_modes_start(boil_bath *b, const boil_plant *p, double y[], boil_rates_guess *g)
 {
     bool hot, boils = false;
-    int outcome = boil_bath_fill(b, p, y, &hot);
+    boil_outcome outcome = boil_bath_fill(b, p, y, &hot);
     if (outcome != BOIL_OK)
         return outcome;
     *g = boil_rates_guess_at(y[BOIL_STATE_SENSOR]);

@@ -1,6 +1,5 @@
 #include <math.h>
 
-#include "base/boil.h"
 #include "simulate/rates_parts.h"
 
 /* simulate/rates.c -- the parts in the order of cause, and from them the rates of all unknowns but the steel's temperatures
@@ -90,9 +89,10 @@ static void rates_of(const boil_bath *b, const double y[], const boil_rates_view
     dydt[BOIL_STATE_SENSOR] = lagging(v->solution.temperature_K, y[BOIL_STATE_SENSOR], p->control.sensor_lag_s);
 }
 
-int boil_rates_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v, double dydt[])
+boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v,
+                           double dydt[])
 {
-    int outcome = boil_rates_of_solution(b, y, g, &v->solution);
+    boil_outcome outcome = boil_rates_of_solution(b, y, g, &v->solution);
     if (outcome != BOIL_OK)
         return outcome;
     v->heater = boil_rates_of_heater(b, y, v->solution.temperature_K);

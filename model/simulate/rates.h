@@ -4,6 +4,7 @@
 #ifndef BOIL_SIMULATE_RATES_H
 #define BOIL_SIMULATE_RATES_H
 
+#include "boilback.h"
 #include "simulate/bath.h"
 
 /* Where the last searches ended, from which the next ones start. Whoever evaluates owns one; a copy serves as well. */
@@ -137,6 +138,7 @@ typedef struct {
 
 /* What follows from (t, y); dydt may be NULL. BOIL_NO_ROOT, BOIL_NOT_FINITE: the properties refuse this state; the parts before
    the one that failed are filled in, `range` last of its part. */
-int boil_rates_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v, double dydt[]);
+boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v,
+                           double dydt[]);
 
 #endif

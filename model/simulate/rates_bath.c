@@ -1,7 +1,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "properties/solubility.h"
 #include "simulate/rates_parts.h"
 #include "transfer/dissolution.h"
@@ -9,7 +9,7 @@
 /* simulate/rates_bath.c -- the bath itself, its heater and control, and the steel and the salt in it. */
 
 /* T at which the bath holds the enthalpy H. */
-static int quiet_temperature(const boil_bath *b, const double y[], double *temperature_K, boil_bath_heat *heat)
+static boil_outcome quiet_temperature(const boil_bath *b, const double y[], double *temperature_K, boil_bath_heat *heat)
 {
     double T = *temperature_K;
     for (int i = 0; i < 30; i++) {
@@ -58,13 +58,13 @@ static boil_convection_liquid to_convection(const boil_bath *b, const boil_rates
                                     x->conductivity_W_mK, x->expansion_1_K};
 }
 
-int boil_rates_of_solution(const boil_bath *b, const double y[], boil_rates_guess *g, boil_rates_solution *s)
+boil_outcome boil_rates_of_solution(const boil_bath *b, const double y[], boil_rates_guess *g, boil_rates_solution *s)
 {
     s->mixture = boil_bath_mixture(y);
     for (int i = BOIL_STATE_BATH_WATER; i <= BOIL_STATE_BATH_NANO2; i++)
         if (!(y[i] >= 0) || !(y[BOIL_STATE_BATH_WATER] > 0))
             return BOIL_NOT_FINITE;
-    int outcome = boil_solution_boiling_point(&b->air, &s->mixture, &g->boiling, &s->boiling_point_K, &s->slope);
+    boil_outcome outcome = boil_solution_boiling_point(&b->air, &s->mixture, &g->boiling, &s->boiling_point_K, &s->slope);
     if (outcome != BOIL_OK)
         return outcome;
     if (b->boiling) {
@@ -169,7 +169,7 @@ boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const
         o.dissolving_kg_s[i] = (f.from_suspension_kg_s + f.from_bed_kg_s) * solid[i] / all;
     o.settling_kg_s = f.settling_kg_s - f.stirred_up_kg_s - f.from_bed_kg_s;
     o.bed_m = f.bed_m;
-    if (p->tank.heated == BOIL_HEATED_FROM_BELOW)
+    if (p->tank.heated == BOIL_TANK_HEATED_FROM_BELOW)
         o.bed_superheat_K = boil_dissolution_bed_superheat(f.bed_m, fmax(0, heater_W) / b->area_m2);
     return o;
 }

@@ -4,11 +4,12 @@
 #ifndef BOIL_SIMULATE_RATES_PARTS_H
 #define BOIL_SIMULATE_RATES_PARTS_H
 
+#include "boilback.h"
 #include "simulate/rates.h"
 
 /* simulate/rates_bath.c: the bath itself, what heats and controls it, and what is in it. The rates of the steel's temperatures
    go to dydt unless it is NULL. */
-int boil_rates_of_solution(const boil_bath *b, const double y[], boil_rates_guess *g, boil_rates_solution *s);
+boil_outcome boil_rates_of_solution(const boil_bath *b, const double y[], boil_rates_guess *g, boil_rates_solution *s);
 boil_rates_heater boil_rates_of_heater(const boil_bath *b, const double y[], double bath_K);
 boil_rates_control boil_rates_of_control(const boil_bath *b, const double y[], double bath_K);
 boil_rates_pool boil_rates_of_pool(const boil_bath *b, const double y[], const boil_rates_solution *s);
@@ -19,10 +20,10 @@ boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const
 boil_rates_levels boil_rates_of_levels(const boil_bath *b, const boil_rates_view *v);
 
 /* simulate/rates_water.c: the water afloat, what leaves through the surface, and what goes in. */
-int boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
-                        const boil_rates_pool *pool, double heater_W, boil_rates_layer *out);
-int boil_rates_of_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer,
-                          double steam_leaving_kg_s, boil_rates_guess *g, boil_rates_surface *out);
+boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
+                                 const boil_rates_pool *pool, double heater_W, boil_rates_layer *out);
+boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer,
+                                   double steam_leaving_kg_s, boil_rates_guess *g, boil_rates_surface *out);
 boil_rates_inflow boil_rates_of_inflow(const boil_bath *b, double valve_kg_s, const boil_rates_surface *surface);
 boil_rates_layer_vapour boil_rates_of_layer_vapour(const boil_bath *b, const boil_rates_layer *layer,
                                                    const boil_rates_surface *surface, const boil_rates_inflow *in);

@@ -1,6 +1,6 @@
 #include <math.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "properties/water.h"
 #include "simulate/rates_parts.h"
 
@@ -26,8 +26,8 @@ static double interface_speed(const boil_bath *b, const boil_rates_solution *s, 
     return hypot(plume, b->lowering_m_s);
 }
 
-int boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
-                        const boil_rates_pool *pool, double heater_W, boil_rates_layer *out)
+boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
+                                 const boil_rates_pool *pool, double heater_W, boil_rates_layer *out)
 {
     const boil_water_layer_law *law = &b->plant->layer;
     *out = (boil_rates_layer){.temperature_K = s->temperature_K};
@@ -92,8 +92,8 @@ static void put_lid_on(const boil_bath *b, double bath_K, double leaving_kg_s, b
     s->condensate_J_kg = boil_water_enthalpy(T);
 }
 
-static int open_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer,
-                        double steam_leaving_kg_s, boil_rates_guess *g, boil_rates_surface *out)
+static boil_outcome open_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer,
+                                 double steam_leaving_kg_s, boil_rates_guess *g, boil_rates_surface *out)
 {
     const boil_losses *losses = &b->plant->losses;
     solution_surface bath = {&b->air, &s->mixture, &g->skin};
@@ -101,8 +101,8 @@ static int open_surface(const boil_bath *b, const boil_rates_solution *s, const 
     double cover = layer->cover, open = 1 - cover;
     if (!(g->skin.equivalent_molality > 0))
         g->skin = g->boiling;
-    int outcome = boil_surface_exchange(losses, &b->ambient, &of_bath, b->area_m2 * open, s->temperature_K,
-                                        steam_leaving_kg_s * open, g->skin_K, &out->bath);
+    boil_outcome outcome = boil_surface_exchange(losses, &b->ambient, &of_bath, b->area_m2 * open, s->temperature_K,
+                                                 steam_leaving_kg_s * open, g->skin_K, &out->bath);
     if (outcome == BOIL_OK)
         outcome = boil_surface_exchange(losses, &b->ambient, &of_water, b->area_m2 * cover, layer->temperature_K,
                                         steam_leaving_kg_s * cover, g->layer_skin_K, &out->layer);
@@ -113,12 +113,12 @@ static int open_surface(const boil_bath *b, const boil_rates_solution *s, const 
     return BOIL_OK;
 }
 
-int boil_rates_of_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer,
-                          double steam_leaving_kg_s, boil_rates_guess *g, boil_rates_surface *out)
+boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer,
+                                   double steam_leaving_kg_s, boil_rates_guess *g, boil_rates_surface *out)
 {
     const boil_plant *p = b->plant;
     *out = (boil_rates_surface){.wall_W = boil_wall_loss(&p->losses, &p->tank, &b->ambient, s->temperature_K)};
-    int outcome = open_surface(b, s, layer, steam_leaving_kg_s, g, out);
+    boil_outcome outcome = open_surface(b, s, layer, steam_leaving_kg_s, g, out);
     if (outcome != BOIL_OK)
         return outcome;
     if (b->lid_on)

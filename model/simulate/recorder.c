@@ -4,8 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/boil.h"
-#include "base/grow.h"
+#include "base/array.h"
+#include "base/constants.h"
 #include "properties/solubility.h"
 
 static const double NEVER = (double)NAN;
@@ -36,8 +36,8 @@ static double hydrostatic_superheat(const boil_bath *b, const boil_rates_view *v
     return T - v->solution.boiling_point_K;
 }
 
-int boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s, const boil_bath *b,
-                        const double y[], const boil_rates_view *v)
+boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s,
+                                 const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     *history = (boil_history){.end = BOIL_RUN_DONE};
     *r = (boil_recorder){.history = history,
@@ -70,8 +70,8 @@ void boil_recorder_free(boil_recorder *r)
     r->unknowns_capacity = 0;
 }
 
-int boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
-                       size_t *number)
+boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
+                                size_t *number)
 {
     boil_history *h = r->history;
     boil_load_result *list = boil_array_reserve(h->loads, &r->loads_capacity, h->loads_count, sizeof *list);
@@ -98,8 +98,8 @@ void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_o
     r->history->loads[number].drag_out_kg = drag_out_kg;
 }
 
-int boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s, const boil_bath *b,
-                           const boil_rates_view *v)
+boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s,
+                                    const boil_bath *b, const boil_rates_view *v)
 {
     boil_history *h = r->history;
     boil_addition_result *list = boil_array_reserve(h->additions, &r->additions_capacity, h->additions_count, sizeof *list);
@@ -148,7 +148,7 @@ static boil_quiet_cause cause_by(boil_action_kind addition)
                                             : BOIL_QUIET_SALTS;
 }
 
-static int begin_quiet(boil_recorder *r, double t, const boil_rates_view *v)
+static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_rates_view *v)
 {
     boil_history *h = r->history;
     boil_quiet_result *list = boil_array_reserve(h->quiet, &r->quiet_capacity, h->quiet_count, sizeof *list);
@@ -201,7 +201,7 @@ static void end_quiet(boil_recorder *r, double t, const boil_bath *b, const doub
             h->additions[i].recovery_s = t - h->additions[i].boil_lost_s;
 }
 
-int boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
+boil_outcome boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     r->history->mode_changes += t > 0;
     if (!b->boiling)
@@ -337,7 +337,7 @@ static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const
         s->steam_steady_kg_s = v->steam.formed_kg_s;
 }
 
-static int valve_moves(boil_recorder *r, double t)
+static boil_outcome valve_moves(boil_recorder *r, double t)
 {
     boil_history *h = r->history;
     double *list = boil_array_reserve(h->valve_s, &r->valve_capacity, h->valve_count, sizeof *list);
@@ -348,7 +348,7 @@ static int valve_moves(boil_recorder *r, double t)
     return BOIL_OK;
 }
 
-static int watch_control(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v)
+static boil_outcome watch_control(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v)
 {
     boil_summary *s = &r->history->summary;
     if (r->valve_was_open) {
@@ -356,7 +356,7 @@ static int watch_control(boil_recorder *r, double t, const boil_bath *b, const b
         if (!b->boiling)
             s->valve_quiet_kg += r->plant->control.rate_kg_s * (t - r->last_s);
     }
-    int outcome = v->control.valve_open != r->valve_was_open ? valve_moves(r, t) : BOIL_OK;
+    boil_outcome outcome = v->control.valve_open != r->valve_was_open ? valve_moves(r, t) : BOIL_OK;
     s->valve_openings += v->control.valve_open && !r->valve_was_open;
     r->valve_was_open = v->control.valve_open;
     return outcome;
@@ -405,7 +405,7 @@ static void settle(boil_recorder *r, double t)
     }
 }
 
-int boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
+boil_outcome boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     boil_peak peak = peaks_of(r, t, v);
     watch_loads(r, t, b, y, v, &peak);
@@ -415,7 +415,7 @@ int boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const d
     watch_extremes(r, t, b, v, &peak);
     watch_solids(r, t, v);
     watch_crystals(r, t, v);
-    int outcome = watch_control(r, t, b, v);
+    boil_outcome outcome = watch_control(r, t, b, v);
     settle(r, t);
     if (b->boiling)
         r->boiling_s += t - r->last_s;
@@ -466,7 +466,7 @@ static boil_row row_of(const boil_recorder *r, double t, const boil_bath *b, con
                       .coldest_load_K = coldest_load(b, y)};
 }
 
-static int add_row(boil_recorder *r, const boil_bath *b, boil_rates_guess *g, double t, const double y[])
+static boil_outcome add_row(boil_recorder *r, const boil_bath *b, boil_rates_guess *g, double t, const double y[])
 {
     boil_history *h = r->history;
     boil_rates_view v;
@@ -489,8 +489,8 @@ static void between(size_t n, double s, double step, const double y0[], const do
         y[i] = h00 * y0[i] + h10 * d0[i] + h01 * y1[i] + h11 * d1[i];
 }
 
-int boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_rates_guess *near, double t0, const double y0[],
-                       const double rates0[], double t1, const double y1[], const double rates1[])
+boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_rates_guess *near, double t0,
+                                const double y0[], const double rates0[], double t1, const double y1[], const double rates1[])
 {
     if (!(r->row_interval_s > 0))
         return BOIL_OK;
@@ -506,7 +506,7 @@ int boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_rates_gu
         double s = t1 > t0 ? fmax(0, (r->next_row_s - t0) / (t1 - t0)) : 1;
         between(n, s, t1 - t0, y0, rates0, y1, rates1, r->unknowns);
         size_t before = r->history->rows_count;
-        int outcome = add_row(r, b, &guess, r->next_row_s, r->unknowns);
+        boil_outcome outcome = add_row(r, b, &guess, r->next_row_s, r->unknowns);
         if (outcome != BOIL_OK)
             return outcome;
         if (r->history->rows_count == before)

@@ -3,6 +3,7 @@
 #ifndef BOIL_SIMULATE_RECORDER_H
 #define BOIL_SIMULATE_RECORDER_H
 
+#include "boilback.h"
 #include "simulate/rates.h"
 #include "simulate/run.h"
 
@@ -28,30 +29,30 @@ typedef struct {
 } boil_recorder;
 
 /* Before the first step. `history` is emptied. */
-int boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s, const boil_bath *b,
-                        const double y[], const boil_rates_view *v);
+boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s,
+                                 const boil_bath *b, const double y[], const boil_rates_view *v);
 void boil_recorder_free(boil_recorder *r);
 
 /* An action begins. The number of the load is its index in history->loads. */
-int boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
-                       size_t *number);
+boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
+                                size_t *number);
 void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_out_kg);
 /* Water, liquid or salts. */
-int boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s, const boil_bath *b,
-                           const boil_rates_view *v);
+boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s,
+                                    const boil_bath *b, const boil_rates_view *v);
 
 /* The mode has just changed; bath and view are as after the change. */
-int boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
+boil_outcome boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
 
 /* The state after a step, or after actions at the same time. BOIL_NO_MEMORY when it could not be kept. */
-int boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
+boil_outcome boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
 
 /* The integrator restarts: what comes next may have a kink, so nothing is fitted across it. */
 void boil_recorder_restart(boil_recorder *r);
 
 /* Rows due in (t0, t1], by cubic Hermite interpolation of the state; call before anything changes at t1. */
-int boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_rates_guess *near, double t0, const double y0[],
-                       const double rates0[], double t1, const double y1[], const double rates1[]);
+boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_rates_guess *near, double t0,
+                                const double y0[], const double rates0[], double t1, const double y1[], const double rates1[]);
 
 /* After the last step: closes what is open and fills the summary's end. */
 void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);

@@ -4,8 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/boil.h"
-#include "base/grow.h"
+#include "base/array.h"
 #include "properties/water.h"
 #include "simulate/actions.h"
 #include "simulate/integrator.h"
@@ -46,13 +45,13 @@ typedef struct {
     double next_period_s; /* of a time-proportioned valve */
 } running;
 
-static int evaluate(running *r, double t, const double y[])
+static boil_outcome evaluate(running *r, double t, const double y[])
 {
     size_t bytes = r->unknowns * sizeof(double);
     if (r->evaluated && t == r->evaluated_t && memcmp(y, r->evaluated_y, bytes) == 0)
         return BOIL_OK;
     r->evaluated = false;
-    int outcome = boil_rates_at(&r->bath, t, y, &r->guess, &r->view, r->rates);
+    boil_outcome outcome = boil_rates_at(&r->bath, t, y, &r->guess, &r->view, r->rates);
     if (outcome != BOIL_OK)
         return outcome;
     memcpy(r->evaluated_y, y, bytes);
@@ -61,10 +60,10 @@ static int evaluate(running *r, double t, const double y[])
     return BOIL_OK;
 }
 
-static int integrator_rates(double t, const double y[], double dydt[], void *context)
+static boil_outcome integrator_rates(double t, const double y[], double dydt[], void *context)
 {
     running *r = context;
-    int outcome = evaluate(r, t, y);
+    boil_outcome outcome = evaluate(r, t, y);
     if (outcome == BOIL_OK)
         memcpy(dydt, r->rates, r->unknowns * sizeof(double));
     return outcome;
@@ -104,7 +103,7 @@ static void set_sizes(running *r)
         s[i] = 100;
 }
 
-static int reserve_unknowns(running *r, size_t unknowns)
+static boil_outcome reserve_unknowns(running *r, size_t unknowns)
 {
     if (unknowns <= r->unknowns_capacity)
         return BOIL_OK;
@@ -120,7 +119,7 @@ static int reserve_unknowns(running *r, size_t unknowns)
     return BOIL_OK;
 }
 
-static int new_integrator(running *r)
+static boil_outcome new_integrator(running *r)
 {
     if (r->integrator) {
         r->history->steps += boil_integrator_steps(r->integrator);
@@ -146,9 +145,9 @@ static int new_integrator(running *r)
 }
 
 /* Modes as they must be at this instant: heat, feeds or loads may just have changed. */
-static int settle_mode(running *r)
+static boil_outcome settle_mode(running *r)
 {
-    int outcome = evaluate(r, r->t, r->y);
+    boil_outcome outcome = evaluate(r, r->t, r->y);
     if (outcome != BOIL_OK)
         return outcome;
     if (r->bath.layer == BOIL_WATER_LAYER_BOILS && r->view.layer_vapour.boil_margin_W < 0) {
@@ -172,9 +171,9 @@ static int settle_mode(running *r)
 }
 
 /* Water that begins to run onto the surface begins a layer. */
-static int open_layer(running *r)
+static boil_outcome open_layer(running *r)
 {
-    int outcome = evaluate(r, r->t, r->y);
+    boil_outcome outcome = evaluate(r, r->t, r->y);
     if (outcome != BOIL_OK || r->bath.layer != BOIL_WATER_LAYER_NONE || !(r->view.inflow.water_kg_s > 0 || r->bath.lid_on))
         return outcome;
     double fresh = r->view.control.valve_open ? boil_water_enthalpy(r->plant.control.water_K) : r->view.surface.condensate_J_kg;
@@ -183,10 +182,10 @@ static int open_layer(running *r)
     return BOIL_OK;
 }
 
-static int restart(running *r)
+static boil_outcome restart(running *r)
 {
     r->evaluated = false;
-    int outcome = open_layer(r);
+    boil_outcome outcome = open_layer(r);
     if (outcome != BOIL_OK || (outcome = new_integrator(r)) != BOIL_OK)
         return outcome;
     if ((outcome = evaluate(r, r->t, r->y)) != BOIL_OK)
@@ -200,7 +199,7 @@ static int restart(running *r)
 /* Actions ----------------------------------------------------------------------------------------------------------- */
 
 /* Bodies that have just gone in, behind the others, get their unknowns. */
-static int begin_bodies(running *r)
+static boil_outcome begin_bodies(running *r)
 {
     size_t at = 0;
     for (size_t i = 0; i < r->bath.bodies_count; i++) {
@@ -209,7 +208,7 @@ static int begin_bodies(running *r)
         at += (size_t)o->body.unknowns;
         if (begin < r->unknowns)
             continue;
-        int outcome = reserve_unknowns(r, BOIL_STATE_FIXED + at);
+        boil_outcome outcome = reserve_unknowns(r, BOIL_STATE_FIXED + at);
         if (outcome != BOIL_OK)
             return outcome;
         o->at = begin - BOIL_STATE_FIXED;
@@ -219,16 +218,16 @@ static int begin_bodies(running *r)
     return BOIL_OK;
 }
 
-static int carry_out(running *r, const boil_action *a)
+static boil_outcome carry_out(running *r, const boil_action *a)
 {
     boil_actions_moment m = {.time_s = r->t, .bath = &r->bath, .recorder = &r->record, .view = &r->view};
-    int outcome = boil_actions_apply(a, &m);
+    boil_outcome outcome = boil_actions_apply(a, &m);
     return outcome == BOIL_OK ? begin_bodies(r) : outcome;
 }
 
 /* Automatic water ------------------------------------------------------------------------------------------------- */
 
-static int tell_valve(running *r, double time, bool open)
+static boil_outcome tell_valve(running *r, double time, bool open)
 {
     boil_valve_move *list = boil_array_reserve(r->moves, &r->moves_capacity, r->moves_count, sizeof *list);
     if (!list)
@@ -239,27 +238,27 @@ static int tell_valve(running *r, double time, bool open)
 }
 
 /* On/off: the sensor has crossed a threshold. */
-static int decide(running *r)
+static boil_outcome decide(running *r)
 {
     r->bath.valve_wanted = !r->bath.valve_wanted;
     return tell_valve(r, r->t + r->plant.control.dead_time_s, r->bath.valve_wanted);
 }
 
 /* Time-proportioned: at the start of a period, how long the valve stays open in it. */
-static int begin_period(running *r)
+static boil_outcome begin_period(running *r)
 {
     const boil_water_control *c = &r->plant.control;
     double share = boil_water_control_share(c, r->view.control.sensor_K), start = r->t + c->dead_time_s;
     r->next_period_s = r->t + c->period_s;
-    int outcome = share > 0 ? tell_valve(r, start, true) : BOIL_OK;
+    boil_outcome outcome = share > 0 ? tell_valve(r, start, true) : BOIL_OK;
     if (outcome == BOIL_OK && share < 1)
         outcome = tell_valve(r, start + share * c->period_s, false);
     return outcome;
 }
 
-static int move_valve(running *r)
+static boil_outcome move_valve(running *r)
 {
-    int outcome = BOIL_OK;
+    boil_outcome outcome = BOIL_OK;
     if (r->plant.control.mode == BOIL_WATER_CONTROL_PROPORTIONED && r->t >= r->next_period_s)
         outcome = begin_period(r);
     size_t done = 0;
@@ -312,10 +311,10 @@ static void set_moving(running *r)
     r->bath.lowering_m_s = fastest;
 }
 
-static int do_what_is_due(running *r)
+static boil_outcome do_what_is_due(running *r)
 {
     clear_finished(r);
-    int outcome = evaluate(r, r->t, r->y);
+    boil_outcome outcome = evaluate(r, r->t, r->y);
     const boil_schedule *s = r->schedule;
     if (outcome == BOIL_OK)
         outcome = move_valve(r);
@@ -364,10 +363,10 @@ static void stop_out_of_range(running *r)
     h->stop_unit = r->view.solution.range.unit;
 }
 
-static int event(running *r, size_t guard)
+static boil_outcome event(running *r, size_t guard)
 {
     r->evaluated = false;
-    int outcome = evaluate(r, r->t, r->y);
+    boil_outcome outcome = evaluate(r, r->t, r->y);
     switch (guard) {
     case BOIL_GUARD_LAYER:
         r->bath.layer = r->bath.layer == BOIL_WATER_LAYER_STILL ? BOIL_WATER_LAYER_BOILS : BOIL_WATER_LAYER_STILL;
@@ -406,10 +405,10 @@ static bool is_stuck(const running *r)
 }
 
 /* One step and what follows from it. */
-static int advance(running *r, double stop, bool *going)
+static boil_outcome advance(running *r, double stop, bool *going)
 {
     size_t guard = 0;
-    int outcome = evaluate(r, r->t, r->y);
+    boil_outcome outcome = evaluate(r, r->t, r->y);
     if (outcome != BOIL_OK)
         return outcome;
     r->t_before = r->t;
@@ -439,10 +438,10 @@ static int advance(running *r, double stop, bool *going)
     return outcome;
 }
 
-static int carry_through(running *r)
+static boil_outcome carry_through(running *r)
 {
     while (r->history->end == BOIL_RUN_DONE) {
-        int outcome = do_what_is_due(r);
+        boil_outcome outcome = do_what_is_due(r);
         r->evaluated = false;
         if (outcome != BOIL_OK || (outcome = settle_mode(r)) != BOIL_OK || (outcome = restart(r)) != BOIL_OK)
             return outcome;
@@ -498,9 +497,9 @@ static void balance(running *r)
         crossing > 0 ? closure(change, heat_in, heat_out, 0, crossing) : closure(change, 0, 0, fabs(r->energy_start_J), 0);
 }
 
-static int begin(running *r)
+static boil_outcome begin(running *r)
 {
-    int outcome = reserve_unknowns(r, BOIL_STATE_FIXED);
+    boil_outcome outcome = reserve_unknowns(r, BOIL_STATE_FIXED);
     if (outcome != BOIL_OK || (outcome = boil_modes_start(&r->bath, &r->plant, r->y, &r->guess)) != BOIL_OK)
         return outcome;
     r->unknowns = BOIL_STATE_FIXED;
@@ -521,7 +520,7 @@ static int begin(running *r)
     return outcome;
 }
 
-static int finish(running *r)
+static boil_outcome finish(running *r)
 {
     if (r->integrator) {
         r->history->steps += boil_integrator_steps(r->integrator);
@@ -532,7 +531,7 @@ static int finish(running *r)
         r->history->end = BOIL_RUN_FAILED;
         r->t = r->t_before;
         memcpy(r->y, r->y_before, r->unknowns * sizeof(double));
-        int outcome = evaluate(r, r->t, r->y);
+        boil_outcome outcome = evaluate(r, r->t, r->y);
         if (outcome != BOIL_OK)
             return outcome;
     }
@@ -555,12 +554,12 @@ static void running_free(running *r)
     free(r->moves);
 }
 
-int boil_run(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out)
+boil_outcome boil_run(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out)
 {
     *out = (boil_history){.end = BOIL_RUN_DONE};
     running r = {.plant = *p, .schedule = s, .options = o, .history = out};
     r.plant.pool.mixing_time_factor *= o->mixing_time_factor;
-    int outcome = begin(&r);
+    boil_outcome outcome = begin(&r);
     if (outcome == BOIL_OK && (outcome = carry_through(&r)) != BOIL_NO_MEMORY) {
         if (outcome != BOIL_OK)
             out->end = BOIL_RUN_FAILED;

@@ -6,6 +6,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "boilback.h"
 #include "case/plant.h"
 #include "case/schedule.h"
 
@@ -172,8 +173,8 @@ typedef struct {
 } boil_history;
 
 /* Carry it out. On BOIL_OK the history is filled (even when the run stopped early: see `end`); free it with
-   boil_history_free. BOIL_NO_MEMORY, BOIL_BAD_INPUT (call the problem functions first), BOIL_RANGE (no such bath). */
-int boil_run(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out);
+   boil_history_free. BOIL_NO_MEMORY, BOIL_BAD_INPUT (call the problem functions first), BOIL_OUT_OF_RANGE (no such bath). */
+boil_outcome boil_run(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out);
 void boil_history_free(boil_history *h);
 
 /* Of all loads of a run. */

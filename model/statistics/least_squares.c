@@ -5,8 +5,6 @@
 #include <gsl/gsl_multifit_nlinear.h>
 #include <math.h>
 
-#include "base/boil.h"
-
 #define GIVEN_UP 1e10 /* residual of a case that is none: no such trial is ever the better one */
 #define AT_BOUND 1e-3 /* of the way between the bounds: what lies closer is taken to be at one */
 #define MOST_SERIAL 0.98
@@ -15,7 +13,7 @@ typedef struct {
     const boil_least_squares_problem *problem;
     double deviation; /* s sqrt(k) of the readings, or 0: what was known does not count yet */
     size_t trials;
-    int outcome; /* of the last one */
+    boil_outcome outcome; /* of the last one */
 } asked;
 
 static size_t rows_of(const boil_least_squares_problem *p)
@@ -67,13 +65,13 @@ static double start_of(const boil_least_squares_problem *p, size_t i)
 
 /* Residuals and their derivatives --------------------------------------------------------------------------------- */
 
-static int ask(asked *a, const gsl_vector *u, gsl_vector *residual)
+static boil_outcome ask(asked *a, const gsl_vector *u, gsl_vector *residual)
 {
     double value[BOIL_LEAST_SQUARES_PARAMETERS];
     for (size_t i = 0; i < a->problem->parameters; i++)
         value[i] = value_of(a->problem, i, gsl_vector_get(u, i));
     a->trials++;
-    int outcome = a->problem->residuals(a->problem->context, value, residual->data);
+    boil_outcome outcome = a->problem->residuals(a->problem->context, value, residual->data);
     for (size_t i = 0; a->problem->known && i < a->problem->parameters; i++)
         gsl_vector_set(residual, a->problem->count + i,
                        a->deviation * (value[i] - a->problem->mean[i]) / a->problem->deviation[i]);
@@ -152,8 +150,8 @@ static void judge_readings(const boil_least_squares_problem *p, const gsl_vector
 }
 
 /* (J'J)^-1 of the parameters that are free: one at its bound stays there, and neither has an interval nor blurs the others'. */
-static int covariance_of(const boil_least_squares_problem *p, const gsl_vector *u, const gsl_matrix *jacobian,
-                         gsl_matrix *covariance)
+static boil_outcome covariance_of(const boil_least_squares_problem *p, const gsl_vector *u, const gsl_matrix *jacobian,
+                                  gsl_matrix *covariance)
 {
     size_t is[BOIL_LEAST_SQUARES_PARAMETERS], free = 0;
     gsl_matrix_set_zero(covariance);
@@ -163,7 +161,7 @@ static int covariance_of(const boil_least_squares_problem *p, const gsl_vector *
     if (free == 0)
         return BOIL_OK;
     gsl_matrix *some = gsl_matrix_alloc(jacobian->size1, free), *own = gsl_matrix_alloc(free, free);
-    int outcome = some != NULL && own != NULL ? BOIL_OK : BOIL_NO_MEMORY;
+    boil_outcome outcome = some != NULL && own != NULL ? BOIL_OK : BOIL_NO_MEMORY;
     for (size_t i = 0; outcome == BOIL_OK && i < free; i++) {
         gsl_vector_const_view column = gsl_matrix_const_column(jacobian, is[i]);
         gsl_matrix_set_col(some, i, &column.vector);
@@ -203,7 +201,8 @@ static void conclude(const boil_least_squares_problem *p, const gsl_vector *u, c
 }
 
 /* From *u towards the least sum of squares, where *u then is. */
-static int descend(asked *a, gsl_multifit_nlinear_workspace *w, size_t most_steps, gsl_vector *u, boil_least_squares *out)
+static boil_outcome descend(asked *a, gsl_multifit_nlinear_workspace *w, size_t most_steps, gsl_vector *u,
+                            boil_least_squares *out)
 {
     const boil_least_squares_problem *p = a->problem;
     double settled = p->difference * p->difference; /* derivatives are no better */
@@ -230,8 +229,8 @@ static double deviation_of(const boil_least_squares_problem *p, const boil_least
     return fmax(least, sqrt(f->chi2 / (n - (double)p->parameters) * n / f->effective));
 }
 
-static int search(const boil_least_squares_problem *p, gsl_multifit_nlinear_workspace *w, gsl_matrix *covariance,
-                  boil_least_squares *out)
+static boil_outcome search(const boil_least_squares_problem *p, gsl_multifit_nlinear_workspace *w, gsl_matrix *covariance,
+                           boil_least_squares *out)
 {
     const size_t enough = 200, for_scatter = 5; /* of steps: the scatter is settled long before parameters hardly told are */
     asked a = {p, 0, 0, BOIL_OK};
@@ -239,7 +238,7 @@ static int search(const boil_least_squares_problem *p, gsl_multifit_nlinear_work
     for (size_t i = 0; i < p->parameters; i++)
         at[i] = start_of(p, i);
     gsl_vector_view u = gsl_vector_view_array(at, p->parameters);
-    int outcome = descend(&a, w, p->known ? for_scatter : enough, &u.vector, out);
+    boil_outcome outcome = descend(&a, w, p->known ? for_scatter : enough, &u.vector, out);
     double deviation = deviation_of(p, out);
     if (outcome == BOIL_OK && p->known) {
         a.deviation = deviation;
@@ -270,7 +269,7 @@ static bool makes_sense(const boil_least_squares_problem *p)
     return true;
 }
 
-int boil_least_squares_run(const boil_least_squares_problem *p, boil_least_squares *out)
+boil_outcome boil_least_squares_run(const boil_least_squares_problem *p, boil_least_squares *out)
 {
     *out = (boil_least_squares){0};
     if (!makes_sense(p))
@@ -278,7 +277,7 @@ int boil_least_squares_run(const boil_least_squares_problem *p, boil_least_squar
     gsl_multifit_nlinear_parameters how = gsl_multifit_nlinear_default_parameters();
     gsl_multifit_nlinear_workspace *w = gsl_multifit_nlinear_alloc(gsl_multifit_nlinear_trust, &how, rows_of(p), p->parameters);
     gsl_matrix *covariance = gsl_matrix_alloc(p->parameters, p->parameters);
-    int outcome = w != NULL && covariance != NULL ? search(p, w, covariance, out) : BOIL_NO_MEMORY;
+    boil_outcome outcome = w != NULL && covariance != NULL ? search(p, w, covariance, out) : BOIL_NO_MEMORY;
     gsl_matrix_free(covariance);
     gsl_multifit_nlinear_free(w);
     return outcome;

@@ -19,10 +19,12 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "boilback.h"
+
 #define BOIL_LEAST_SQUARES_PARAMETERS ((size_t)8)
 
 /* Writes `count` residuals. BOIL_OK, or a failure where there is no such case: that trial is given up. */
-typedef int boil_least_squares_residuals(void *context, const double value[], double residual[]);
+typedef boil_outcome boil_least_squares_residuals(void *context, const double value[], double residual[]);
 
 typedef struct {
     boil_least_squares_residuals *residuals;
@@ -56,6 +58,6 @@ typedef struct {
 } boil_least_squares;
 
 /* BOIL_OK; BOIL_BAD_INPUT: counts or bounds make no sense; BOIL_NO_MEMORY; or the failure of the model at the start. */
-int boil_least_squares_run(const boil_least_squares_problem *p, boil_least_squares *out);
+boil_outcome boil_least_squares_run(const boil_least_squares_problem *p, boil_least_squares *out);
 
 #endif

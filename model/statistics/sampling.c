@@ -10,8 +10,6 @@
 #include <gsl/gsl_sort.h>
 #include <gsl/gsl_statistics_double.h>
 
-#include "base/boil.h"
-
 /* ---- one input ---- */
 
 static const double normal_cut = 3; /* standard deviations; see boil_spread_kind */
@@ -102,7 +100,7 @@ const char *boil_sampling_plan_problem(const boil_sampling_plan *p)
 
 /* Point n of the sequence in Gray-code order differs from point n - 1 by one direction number, at n = 2^bit by number
    `bit`; point 0 is the origin, which GSL leaves out. Coordinates are multiples of 2^-30. [Antonov & Saleev 1979] */
-static int read_directions(boil_sampling *s)
+static boil_outcome read_directions(boil_sampling *s)
 {
     gsl_qrng *sequence = gsl_qrng_alloc(gsl_qrng_sobol, (unsigned)(2 * s->inputs));
     if (!sequence)
@@ -124,7 +122,7 @@ static int read_directions(boil_sampling *s)
 
 /* Odd multiples of 2^-33: added to multiples of 2^-30 they are exact, and modulo 1 never 0. Drawn for all dimensions,
    so that an input's shifts do not depend on how many inputs follow. */
-static int draw_shifts(boil_sampling *s, uint32_t seed)
+static boil_outcome draw_shifts(boil_sampling *s, uint32_t seed)
 {
     gsl_rng *generator = gsl_rng_alloc(gsl_rng_mt19937);
     if (!generator)
@@ -138,14 +136,14 @@ static int draw_shifts(boil_sampling *s, uint32_t seed)
     return BOIL_OK;
 }
 
-int boil_sampling_init(boil_sampling *s, const boil_sampling_plan *p)
+boil_outcome boil_sampling_init(boil_sampling *s, const boil_sampling_plan *p)
 {
     if (boil_sampling_plan_problem(p))
         return BOIL_BAD_INPUT;
     *s = (boil_sampling){.inputs = p->inputs, .points = 1, .replicates = p->replicates};
     while (s->points < p->points)
         s->points *= 2;
-    const int outcome = read_directions(s);
+    const boil_outcome outcome = read_directions(s);
     return outcome == BOIL_OK ? draw_shifts(s, p->seed) : outcome;
 }
 

@@ -19,6 +19,8 @@
 #include <stddef.h>
 #include <stdint.h>
 
+#include "boilback.h"
+
 enum {
     BOIL_SAMPLING_INPUTS = 20,     /* most uncertain inputs: GSL's sequence has 40 dimensions */
     BOIL_SAMPLING_BITS = 20,       /* most points of a replicate: 2^20 */
@@ -66,7 +68,7 @@ typedef struct {
 } boil_sampling;
 
 /* BOIL_OK, BOIL_BAD_INPUT when the plan has a problem, BOIL_NO_MEMORY. */
-int boil_sampling_init(boil_sampling *s, const boil_sampling_plan *p);
+boil_outcome boil_sampling_init(boil_sampling *s, const boil_sampling_plan *p);
 
 size_t boil_sampling_rows(const boil_sampling *s);  /* runs to make */
 size_t boil_sampling_draws(const boil_sampling *s); /* rows of kind A or B */

@@ -16,8 +16,6 @@
 
 #include <math.h>
 
-#include "base/boil.h"
-
 /* P_k'(1), the stiffness a_k. */
 static double end_slope(const boil_conduction_body *b, int k)
 {

@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 
 static double prandtl(const boil_convection_liquid *f)
 {

@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 
 #define GRAIN_DENSITY 2150.0      /* kg/m3, of the three salts within 4 % */
 #define BED_VOID 0.4              /* loose packing, 0.35 to 0.5 */

@@ -4,7 +4,6 @@
 #include <stddef.h>
 
 #include "base/bisection.h"
-#include "base/boil.h"
 #include "properties/water.h"
 
 #define LEAST_BATH_SHARE 0.3
@@ -77,7 +76,7 @@ typedef struct {
     dilution dilution;
 } prepared;
 
-static int prepare(const boil_flash_bath *b, prepared *p)
+static boil_outcome prepare(const boil_flash_bath *b, prepared *p)
 {
     double T;
     boil_solution_guess guess = {0, 0};
@@ -183,7 +182,7 @@ typedef struct {
     double boiling_point_K; /* of the last bath that was asked about */
 } turning;
 
-static int flashes(void *context, double salt_fraction, bool *yes)
+static boil_outcome flashes(void *context, double salt_fraction, bool *yes)
 {
     turning *t = context;
     boil_flash_bath b = {*t->air, boil_mixture_of(t->blend, salt_fraction), (double)INFINITY, t->dilution_factor};
@@ -194,13 +193,13 @@ static int flashes(void *context, double salt_fraction, bool *yes)
     return BOIL_OK;
 }
 
-int boil_flash_turning_point(const boil_conditions *air, const double blend[BOIL_SALTS], double dilution_factor, double water_K,
-                             double *boiling_point_K)
+boil_outcome boil_flash_turning_point(const boil_conditions *air, const double blend[BOIL_SALTS], double dilution_factor,
+                                      double water_K, double *boiling_point_K)
 {
     turning t = {.air = air, .blend = blend, .dilution_factor = dilution_factor, .water_K = water_K};
     boil_bisection search = {flashes, &t, .from = 0.05, .most = 0.7, .ratio = 1.1, .precision = 1e-6};
     double no, yes;
-    int outcome = boil_bisect(&search, &no, &yes);
+    boil_outcome outcome = boil_bisect(&search, &no, &yes);
     if (outcome != BOIL_OK || !isfinite(no))
         return BOIL_NO_ROOT;
     bool unused;

@@ -17,6 +17,7 @@
 #ifndef BOIL_TRANSFER_FLASH_H
 #define BOIL_TRANSFER_FLASH_H
 
+#include "boilback.h"
 #include "properties/solution.h"
 
 #define BOIL_FLASH_DILUTION_GRAVE 1.055
@@ -48,7 +49,7 @@ double boil_flash_yield_limit(const boil_flash_bath *b, double layer_K);
 /* Boiling point, K, of the bath of a dry blend (fractions by mass) in which water of a temperature, put in at the boil, just gives
    no steam, y_inf = 0 (and y* with it): in a weaker one it quenches, in a stronger one it flashes. BOIL_OK, or BOIL_NO_ROOT when
    one or the other holds for all strengths from 5 % salts to the end of the correlation. +-4.5 K with L1 (judgement). */
-int boil_flash_turning_point(const boil_conditions *air, const double blend[BOIL_SALTS], double dilution_factor, double water_K,
-                             double *boiling_point_K);
+boil_outcome boil_flash_turning_point(const boil_conditions *air, const double blend[BOIL_SALTS], double dilution_factor,
+                                      double water_K, double *boiling_point_K);
 
 #endif

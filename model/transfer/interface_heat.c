@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 
 double boil_interface_effusivity(const boil_interface_liquid *l)
 {

@@ -3,7 +3,7 @@
 #include <math.h>
 #include <stddef.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 
 double boil_overturn_buoyancy(const boil_overturn_pool *p)
 {

@@ -4,7 +4,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "properties/water.h"
 
 /* Carrier's open-tank formula in SI: q = (a + b v)(pw - pa), W/m2 per Pa, and per m/s of air. [ASHRAE HVAC
@@ -170,7 +170,7 @@ static void bracket_narrow(bracket *k, double skin_K, const balance *here) /* NU
 
 /* The balance is so steep that no double lies on it: the skin is at the boiling point, and all heat left over
    evaporates. */
-static int settle_at_boiling_point(const bracket *k, double *skin_K, balance *b)
+static boil_outcome settle_at_boiling_point(const bracket *k, double *skin_K, balance *b)
 {
     if (!k->low_tried)
         return BOIL_NO_ROOT;
@@ -181,7 +181,8 @@ static int settle_at_boiling_point(const bracket *k, double *skin_K, balance *b)
 }
 
 /* Newton in a bracket. Writes the skin temperature and its balance. */
-static int find_skin(const surroundings *s, const boil_vapour_pressure *vapour, double guess_K, double *skin_K, balance *b)
+static boil_outcome find_skin(const surroundings *s, const boil_vapour_pressure *vapour, double guess_K, double *skin_K,
+                              balance *b)
 {
     const double collapsed_K = 1e-9;
     const int most_trials = 100;
@@ -204,8 +205,9 @@ static int find_skin(const surroundings *s, const boil_vapour_pressure *vapour, 
     return BOIL_NO_ROOT;
 }
 
-int boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_vapour_pressure *vapour, double area_m2,
-                          double liquid_K, double steam_leaving_kg_s, double skin_guess_K, boil_surface_flow *out)
+boil_outcome boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_vapour_pressure *vapour,
+                                   double area_m2, double liquid_K, double steam_leaving_kg_s, double skin_guess_K,
+                                   boil_surface_flow *out)
 {
     *out = (boil_surface_flow){.skin_K = liquid_K};
     if (area_m2 == 0)
@@ -220,7 +222,7 @@ int boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, con
                       .film_W_m2 = (STILL_AIR + MOVING_AIR * ambient->draught_m_s) * ambient->pressure_Pa,
                       .steam_kg_m2s = fmax(0, steam_leaving_kg_s) / area_m2};
     balance b;
-    int outcome = find_skin(&s, vapour, skin_guess_K, &out->skin_K, &b);
+    boil_outcome outcome = find_skin(&s, vapour, skin_guess_K, &out->skin_K, &b);
     if (outcome != BOIL_OK)
         return outcome;
     out->evaporation_kg_s = area_m2 * b.evaporation_kg_m2s;

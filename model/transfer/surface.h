@@ -16,6 +16,7 @@
 #ifndef BOIL_TRANSFER_SURFACE_H
 #define BOIL_TRANSFER_SURFACE_H
 
+#include "boilback.h"
 #include "equipment/ambient.h"
 #include "equipment/tank.h"
 
@@ -49,8 +50,9 @@ typedef struct {
    one is quick: two or three vapour pressures). Flows are continuous in bath temperature and steam; a bath at or
    above its boiling point is no exception. area 0 gives zero flow and the bath's temperature. Writes *out; returns
    BOIL_OK or BOIL_NO_ROOT (only for values out of range or not finite). */
-int boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_vapour_pressure *vapour, double area_m2,
-                          double liquid_K, double steam_leaving_kg_s, double skin_guess_K, boil_surface_flow *out);
+boil_outcome boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_vapour_pressure *vapour,
+                                   double area_m2, double liquid_K, double steam_leaving_kg_s, double skin_guess_K,
+                                   boil_surface_flow *out);
 
 /* Heat through the walls, W: cooled area times U (T - T_room). U is the scenario's, or 1/(1/h_o + insulation/k) with
    h_o natural convection and radiation at the outside (whatever the draught). No steel wall: no loss unless a

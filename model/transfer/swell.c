@@ -3,7 +3,7 @@
 #include <math.h>
 #include <stddef.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 
 boil_transport boil_transport_default(void)
 {

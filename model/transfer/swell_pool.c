@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 
 static double capillary_length(const boil_swell_pool_fluid *f)
 {

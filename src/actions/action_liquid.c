@@ -2,7 +2,6 @@
 
 #include "actions/action_pour.h"
 #include "actions/action_table.h"
-#include "base/boil.h"
 
 enum { AT, STRENGTH, BOILING_POINT };
 
@@ -106,6 +105,6 @@ const action_type action_liquid = {
     .expected = action_pour_expected,
     .caution = "Under the surface, slowly; stop when the boil stops.",
     .when_quiet = "The bath is predicted quiet then: wait for a steady boil.",
-    .quiet_severity = BOIL_WARNING,
+    .quiet_severity = BOIL_SEVERITY_WARNING,
     .when_it_stops = "The boil is predicted to stop meanwhile: stop with it.",
 };

@@ -7,7 +7,7 @@
 #include "actions/action_table.h"
 #include "actions/load_shape.h"
 #include "actions/metals.h"
-#include "base/boil.h"
+#include "base/constants.h"
 #include "base/words.h"
 #include "properties/water.h"
 
@@ -225,5 +225,5 @@ const action_type action_load = {
     .expected = expected,
     .caution_of = caution_of,
     .when_quiet = "The bath is predicted quiet then: wait for a steady boil.",
-    .quiet_severity = BOIL_WARNING,
+    .quiet_severity = BOIL_SEVERITY_WARNING,
 };

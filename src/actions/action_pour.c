@@ -4,7 +4,7 @@
 #include <stdio.h>
 
 #include "actions/action_table.h"
-#include "base/boil.h"
+#include "base/constants.h"
 #include "base/words.h"
 #include "reading/blend.h"
 

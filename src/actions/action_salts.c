@@ -57,6 +57,6 @@ const action_type action_salts = {
     .expected = action_pour_expected,
     .caution = "Only into a boiling or mixed bath, in small portions. No water onto it.",
     .when_quiet = "The bath is predicted quiet then: only with the mixer on.",
-    .quiet_severity = BOIL_WARNING,
+    .quiet_severity = BOIL_SEVERITY_WARNING,
     .when_it_stops = "The bath is predicted quiet then: only with the mixer on.",
 };

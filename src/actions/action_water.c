@@ -38,6 +38,6 @@ const action_type action_water = {
     .expected = action_pour_expected,
     .caution = "Only while it boils. No boil: stop the water. Never onto dry salt.",
     .when_quiet = "The bath is predicted quiet then: do not pour; wait for a steady boil.",
-    .quiet_severity = BOIL_DANGER,
+    .quiet_severity = BOIL_SEVERITY_DANGER,
     .when_it_stops = "The boil is predicted to stop meanwhile: stop with it.",
 };

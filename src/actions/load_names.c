@@ -3,6 +3,7 @@
 #include <stdlib.h>
 
 #include "base/array.h"
+#include "base/text.h"
 #include "base/words.h"
 
 int load_names_read(load_names *n, cursor *c)
@@ -13,8 +14,8 @@ int load_names_read(load_names *n, cursor *c)
     for (size_t i = 0; i < n->count; i++)
         if (words_same(start, length, n->list[i]))
             return (int)i + 1;
-    char **list = array_reserve(n->list, &n->capacity, n->count, sizeof *list);
-    char *copy = list != NULL && n->count < LOAD_NAMES_MAX ? array_text(start, length) : NULL;
+    char **list = boil_array_reserve(n->list, &n->capacity, n->count, sizeof *list);
+    char *copy = list != NULL && n->count < LOAD_NAMES_MAX ? text_copy(start, length) : NULL;
     if (list != NULL)
         n->list = list;
     if (copy == NULL) {

@@ -6,8 +6,9 @@
 #include <stdbool.h>
 #include <stdio.h>
 
+#include "boilback.h" /* the version */
+
 #define PROGRAM_NAME "boilback"
-#define PROGRAM_VERSION BOIL_VERSION
 /* The GNU Scientific Library is under this licence, and so is all that is built on it. */
 #define PROGRAM_LICENCE "GPL-3.0-or-later: the GNU General Public License, version 3 or later. There is no warranty."
 

@@ -1,6 +1,7 @@
 #include "base/text.h"
 
 #include <stdbool.h>
+#include <stdlib.h>
 #include <string.h>
 
 #define CELL_WIDTH_MAX 100
@@ -129,4 +130,14 @@ void text_line(FILE *to, const char *line)
     while (length > 0 && line[length - 1] == ' ')
         length--;
     fprintf(to, "%.*s\n", (int)length, line);
+}
+
+char *text_copy(const char *text, size_t length)
+{
+    char *copy = malloc(length + 1);
+    if (copy != NULL) {
+        memcpy(copy, text, length);
+        copy[length] = '\0';
+    }
+    return copy;
 }

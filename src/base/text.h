@@ -20,6 +20,8 @@ text_cell text_fitted(const char *text, size_t width);
 
 void text_line(FILE *to, const char *line); /* without the blanks at its end, and a line's end */
 
+char *text_copy(const char *text, size_t length); /* ends in NUL, to be freed; NULL when memory is refused */
+
 text_cell text_plain(const char *text); /* only made printable; at most 400 bytes */
 
 #endif

@@ -1,6 +1,5 @@
 #include "cli/command_scenario.h"
 
-#include "base/boil.h"
 #include "base/program.h"
 
 static bool tell(bool good, messages *m)
@@ -36,7 +35,7 @@ int command_scenario_answer(const char *path, int (*answer)(void *record, const 
 static const char *reason_of(int result)
 {
     switch (result) {
-    case BOIL_RANGE:
+    case BOIL_OUT_OF_RANGE:
     case BOIL_NO_ROOT:
         return "no such bath: its strength or boiling point is beyond what is known of these salts";
     case BOIL_NO_MEMORY:

@@ -3,7 +3,7 @@
 #include "base/program.h"
 #include "scenario/scenario.h"
 
-const char *const document_version[1] = {PROGRAM_VERSION};
+const char *const document_version[1] = {BOIL_VERSION_TEXT};
 const char *const document_severities[4] = {"NOTICE", "CAUTION", "WARNING", "DANGER"};
 
 void document_scenario(json *j, const char *name, const void *record)

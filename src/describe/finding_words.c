@@ -17,7 +17,7 @@ static formatted_text value_of(unit_system s, boil_unit_kind kind, double value)
 }
 
 /* The title, then pieces that may be missing. */
-finding_words finding_words_of(const outcome *o, const boil_finding *f, unit_system s)
+finding_words finding_words_of(const carried_out *o, const boil_finding *f, unit_system s)
 {
     finding_words w;
     char times[48] = "", limit[80] = "", needed[80] = "", value[60] = "";
@@ -36,7 +36,7 @@ finding_words finding_words_of(const outcome *o, const boil_finding *f, unit_sys
     return w;
 }
 
-formatted_text finding_clock(const outcome *o, const boil_finding *f)
+formatted_text finding_clock(const carried_out *o, const boil_finding *f)
 {
     return isnan(f->time_s) ? (formatted_text){""} : format_clock(o->scenario->start_s, f->time_s);
 }
@@ -44,13 +44,13 @@ formatted_text finding_clock(const outcome *o, const boil_finding *f)
 static const char *colour_of(boil_severity s)
 {
     switch (s) {
-    case BOIL_NOTICE:
+    case BOIL_SEVERITY_NOTICE:
         return "\033[1;34m";
-    case BOIL_CAUTION:
+    case BOIL_SEVERITY_CAUTION:
         return "\033[1;33m";
-    case BOIL_WARNING:
+    case BOIL_SEVERITY_WARNING:
         return "\033[1;35m";
-    case BOIL_DANGER:
+    case BOIL_SEVERITY_DANGER:
         break;
     }
     return "\033[1;37;41m";

@@ -6,16 +6,16 @@
 #include <stdio.h>
 
 #include "base/format.h"
-#include "describe/outcome.h"
+#include "describe/carried_out.h"
 
 typedef struct {
     char text[400];
 } finding_words;
 
 /* "freeboard below the limit: 1.7 in, limit 6.0 in", without its severity, time and advice. */
-finding_words finding_words_of(const outcome *o, const boil_finding *f, unit_system s);
+finding_words finding_words_of(const carried_out *o, const boil_finding *f, unit_system s);
 
-formatted_text finding_clock(const outcome *o, const boil_finding *f); /* "9:05"; nothing when it holds for the whole run */
+formatted_text finding_clock(const carried_out *o, const boil_finding *f); /* "9:05"; nothing when it holds for the whole run */
 
 /* The signal word, in its colour where one is wanted [ANSI Z535: red, orange, yellow, blue; a terminal has no orange]. */
 void finding_severity_print(FILE *to, boil_severity s, bool colour);

@@ -3,7 +3,6 @@
 #include <math.h>
 #include <string.h>
 
-#include "base/boil.h"
 #include "base/format.h"
 #include "base/text.h"
 #include "describe/setting_words.h"

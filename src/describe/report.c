@@ -28,10 +28,10 @@ report_words report_uncertainty_words(const boil_initial_charge *c, unit_system 
     const char *degree = format_unit(s, DIM_DIFFERENCE);
     double below = unit_from_si(DIM_DIFFERENCE, degree, is_plain_naoh(c) ? 4 : 6);
     double above = unit_from_si(DIM_DIFFERENCE, degree, 2);
-    if (c->basis != BOIL_BY_BOILING_POINT && c->value == 0)
+    if (c->basis != BOIL_INITIAL_BY_BOILING_POINT && c->value == 0)
         snprintf(w.text, sizeof w.text,
                  "Plain water boils where the pressure of the air says, whatever the correlations of salts.");
-    else if (c->basis == BOIL_BY_BOILING_POINT)
+    else if (c->basis == BOIL_INITIAL_BY_BOILING_POINT)
         snprintf(w.text, sizeof w.text,
                  "The boiling point was given, so the strength is what is uncertain: by about "
                  "+-2 to 3 %% salts by mass.");
@@ -59,7 +59,7 @@ void report_bath_rows(const boil_summary *s, report_bath_row rows[REPORT_BATH_RO
     memcpy(rows, all, sizeof all);
 }
 
-report_words report_first_boil_words(const outcome *o)
+report_words report_first_boil_words(const carried_out *o)
 {
     report_words w = {""};
     double t = o->central.summary.time_to_boil_s;

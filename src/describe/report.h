@@ -6,7 +6,7 @@
 #include <stdio.h>
 
 #include "base/format.h"
-#include "describe/outcome.h"
+#include "describe/carried_out.h"
 
 typedef struct {
     char text[160];
@@ -25,7 +25,7 @@ typedef struct {
 enum { REPORT_BATH_ROWS = 5 };
 void report_bath_rows(const boil_summary *s, report_bath_row rows[REPORT_BATH_ROWS]);
 
-report_words report_first_boil_words(const outcome *o); /* of a quiet start that came to the boil, else nothing */
+report_words report_first_boil_words(const carried_out *o); /* of a quiet start that came to the boil, else nothing */
 
 /* Of its boiling point, or of its strength. */
 report_words report_uncertainty_words(const boil_initial_charge *c, unit_system s);

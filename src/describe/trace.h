@@ -6,6 +6,7 @@
 #include <stdio.h>
 
 #include "base/field.h"
+#include "boilback.h"
 #include "scenario/scenario.h"
 #include "simulate/run.h"
 
@@ -13,7 +14,7 @@
    one), and thins them. The peaks of steam and level are then within 1 % of those between rows, measured on the shipped
    scenarios; at 10 s the surge of a layer that turns over misses 5 %. BOIL_OK, or a failure after which nothing is left to
    free. */
-int trace_of(const scenario *s, const boil_run_options *options, boil_history *out);
+boil_outcome trace_of(const scenario *s, const boil_run_options *options, boil_history *out);
 
 /* The rows of a run in SI, one a line; what is not there is empty. */
 extern const field trace_fields[]; /* of boil_row */

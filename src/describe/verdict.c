@@ -44,7 +44,7 @@ static void add_out_of_range(verdict *v, const boil_history *h, unit_system s)
         add(v, "and the known range ends at %s", limit.text);
 }
 
-verdict verdict_stop_reason(const outcome *o, unit_system s)
+verdict verdict_stop_reason(const carried_out *o, unit_system s)
 {
     const boil_history *h = &o->central;
     verdict v = {""};
@@ -65,7 +65,7 @@ verdict verdict_stop_reason(const outcome *o, unit_system s)
 }
 
 /* The finding that nothing in this run ever boiled, if there is one. */
-static const boil_finding *never_boils(const outcome *o)
+static const boil_finding *never_boils(const carried_out *o)
 {
     for (size_t i = 0; i < o->found.count; i++)
         if (strcmp(o->found.list[i].id, "never-boils") == 0)
@@ -73,7 +73,7 @@ static const boil_finding *never_boils(const outcome *o)
     return NULL;
 }
 
-static void add_never_boils(verdict *v, const outcome *o, unit_system s)
+static void add_never_boils(verdict *v, const carried_out *o, unit_system s)
 {
     const boil_finding *f = never_boils(o);
     add(v, "the bath never boils");
@@ -96,7 +96,7 @@ static const boil_finding *foremost(const boil_findings *f)
     return overflow != NULL && overflow->severity == f->list[0].severity ? overflow : &f->list[0];
 }
 
-static void add_gravest(verdict *v, const outcome *o)
+static void add_gravest(verdict *v, const carried_out *o)
 {
     const boil_findings *list = &o->found;
     bool only_possible = boil_findings_gravest(&o->possible) > boil_findings_gravest(&o->found);
@@ -109,7 +109,7 @@ static void add_gravest(verdict *v, const outcome *o)
     add(v, ": %s", f->title);
 }
 
-static void add_loads(verdict *v, const outcome *o)
+static void add_loads(verdict *v, const carried_out *o)
 {
     size_t loads = o->central.loads_count;
     double limit = o->scenario->plant.limits.recovery_s;
@@ -121,7 +121,7 @@ static void add_loads(verdict *v, const outcome *o)
         add(v, ", the slowest in %s", format_duration(r.slowest_s).text);
 }
 
-static void add_freeboard(verdict *v, const outcome *o, unit_system s)
+static void add_freeboard(verdict *v, const carried_out *o, unit_system s)
 {
     const boil_extreme *f = &o->central.summary.freeboard_min_m;
     if (!(f->value > 0))
@@ -132,7 +132,7 @@ static void add_freeboard(verdict *v, const outcome *o, unit_system s)
 }
 
 /* What is as grave in the central run shall not hide that it may boil over. */
-static void add_possible_overflow(verdict *v, const outcome *o)
+static void add_possible_overflow(verdict *v, const carried_out *o)
 {
     const boil_finding *overflow = overflow_in(&o->possible);
     bool comes_first = boil_findings_gravest(&o->possible) > boil_findings_gravest(&o->found);
@@ -142,11 +142,11 @@ static void add_possible_overflow(verdict *v, const outcome *o)
     add(v, "it may boil over at %s", format_clock(o->scenario->start_s, overflow->time_s).text);
 }
 
-verdict verdict_of(const outcome *o, unit_system s)
+verdict verdict_of(const carried_out *o, unit_system s)
 {
     verdict v = {""};
-    bool grave = outcome_gravest(o) > BOIL_NOTICE;
-    if (outcome_stopped(o))
+    bool grave = carried_out_gravest(o) > BOIL_SEVERITY_NOTICE;
+    if (carried_out_stopped(o))
         add(&v, "STOPPED at %s: %s", format_clock(o->scenario->start_s, o->central.end_s).text, verdict_stop_reason(o, s).text);
     if (!(o->central.summary.boiling_share > 0) && o->central.end_s > 0) {
         add_separator(&v);

@@ -7,7 +7,7 @@
 
 static const char head[] =
     "# shellcheck shell=bash\n"
-    "# bash completion for " PROGRAM_NAME " " PROGRAM_VERSION "; written from the tables of the program\n"
+    "# bash completion for " PROGRAM_NAME " " BOIL_VERSION_TEXT "; written from the tables of the program\n"
     "\n"
     "# Offers what compgen finds with these words of its own.\n"
     "_" PROGRAM_NAME "_offer() {\n"

@@ -4,7 +4,6 @@
 #include <string.h>
 #include <unistd.h>
 
-#include "base/boil.h"
 #include "base/program.h"
 #include "describe/setting_words.h"
 

@@ -56,7 +56,7 @@ static void argument_line(FILE *to, const command *c)
 void completion_fish(FILE *to)
 {
     const command *c;
-    fputs("# fish completion for " PROGRAM_NAME " " PROGRAM_VERSION "; written from the tables of the program\n"
+    fputs("# fish completion for " PROGRAM_NAME " " BOIL_VERSION_TEXT "; written from the tables of the program\n"
           "complete -c " PROGRAM_NAME " -f\n",
           to);
     for (size_t i = 0; i < help_program_options_count; i++)

@@ -92,7 +92,7 @@ void roff_title(FILE *to, const char *name, int section)
     fprintf(to, ".\\\" written from the tables of the program: change those, not this\n.TH ");
     for (; *name != '\0'; name++)
         fprintf(to, "%s", *name == '-' ? "\\-" : (char[2]){(char)toupper((unsigned char)*name), '\0'});
-    fprintf(to, " %d " BOIL_RELEASED " \"" PROGRAM_NAME " " PROGRAM_VERSION "\"\n", section);
+    fprintf(to, " %d " BOIL_RELEASED " \"" PROGRAM_NAME " " BOIL_VERSION_TEXT "\"\n", section);
 }
 
 /* Bytes of a line of text up to the blank where it is best broken; all of them when it need not be. */

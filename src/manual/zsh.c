@@ -69,7 +69,7 @@ static void list_of_commands(FILE *to)
 void completion_zsh(FILE *to)
 {
     const command *c;
-    fputs("#compdef " PROGRAM_NAME "\n# zsh completion for " PROGRAM_NAME " " PROGRAM_VERSION
+    fputs("#compdef " PROGRAM_NAME "\n# zsh completion for " PROGRAM_NAME " " BOIL_VERSION_TEXT
           "; written from the tables of the program\n\n_" PROGRAM_NAME "() {\n"
           "    local curcontext=$curcontext state line\n    _arguments -C",
           to);

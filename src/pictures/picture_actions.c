@@ -12,7 +12,7 @@ static const double panel_share = 0.82;
 /* So many bars side by side are as many as a picture has columns of dots. */
 #define APART 1000
 
-static double end_of(const outcome *o, const outcome_line *l)
+static double end_of(const carried_out *o, const carried_out_line *l)
 {
     double end = o->central.end_s;
     if (l->addition != NULL)
@@ -20,18 +20,18 @@ static double end_of(const outcome *o, const outcome_line *l)
     return isnan(l->load->lifted_s) ? end : l->load->lifted_s;
 }
 
-static action_lane lane_of(const outcome *o, size_t action)
+static action_lane lane_of(const carried_out *o, size_t action)
 {
     return action_type_of(o->scenario->schedule.actions[action].kind)->lane;
 }
 
-static bar bar_of_line(const outcome *o, const outcome_line *l)
+static bar bar_of_line(const carried_out *o, const carried_out_line *l)
 {
     return (bar){.kind = lane_of(o, l->action), .from_s = l->time_s, .to_s = end_of(o, l), .words = l->words};
 }
 
 /* These have no result of their own, nor has a lift: it shows as the end of its load. */
-static size_t add_switched(const outcome *o, bar *bars, size_t count)
+static size_t add_switched(const carried_out *o, bar *bars, size_t count)
 {
     const boil_schedule *s = &o->scenario->schedule;
     for (size_t i = 0; i < s->count; i++)
@@ -116,10 +116,10 @@ static size_t merge(bar *bars, size_t count, double apart_s)
     return kept;
 }
 
-bar *picture_bars(const outcome *o, size_t columns, size_t *count)
+bar *picture_bars(const carried_out *o, size_t columns, size_t *count)
 {
     size_t lines_count;
-    outcome_line *lines = outcome_lines(o, &lines_count);
+    carried_out_line *lines = carried_out_lines(o, &lines_count);
     bar *bars = malloc((lines_count + o->scenario->schedule.count + 1) * sizeof *bars);
     *count = 0;
     for (size_t i = 0; bars != NULL && i < lines_count; i++)
@@ -160,7 +160,7 @@ static void write_lanes(picture *p, const size_t lanes[ACTION_LANES], const char
     picture_input_end(p, to);
 }
 
-void picture_actions(picture *p, const outcome *o, picture_format format, double end_s, const char *actions_name,
+void picture_actions(picture *p, const carried_out *o, picture_format format, double end_s, const char *actions_name,
                      const char *lanes_name)
 {
     size_t count, lanes[ACTION_LANES], above[ACTION_LANES] = {0};

@@ -52,10 +52,10 @@ void picture_unit_row(FILE *to, const char *name, unit_system s, unit_dimension 
 void picture_names(FILE *to, picture_format format, const char *title)
 {
     picture_row(to, "title", 0, 0, picture_fitted(title, picture_columns(format) * 4 / 7).text);
-    picture_row(to, "program", 0, 0, PROGRAM_NAME " " PROGRAM_VERSION);
+    picture_row(to, "program", 0, 0, PROGRAM_NAME " " BOIL_VERSION_TEXT);
 }
 
-static void limits(FILE *to, const outcome *o)
+static void limits(FILE *to, const carried_out *o)
 {
     const boil_plant *p = &o->scenario->plant;
     picture_row(to, "rim", p->tank.depth_m, 0, "");
@@ -81,7 +81,7 @@ size_t picture_line(const char *text, size_t columns)
 }
 
 /* A row a line. */
-static void verdict_rows(FILE *to, const outcome *o, unit_system s, size_t columns)
+static void verdict_rows(FILE *to, const carried_out *o, unit_system s, size_t columns)
 {
     verdict v = verdict_of(o, s);
     for (const char *at = v.text; *at != '\0'; at += strspn(at, " ")) {
@@ -93,7 +93,7 @@ static void verdict_rows(FILE *to, const outcome *o, unit_system s, size_t colum
     }
 }
 
-void picture_frame(picture *p, const outcome *o, unit_system s, picture_format format, const char *title, const char *name)
+void picture_frame(picture *p, const carried_out *o, unit_system s, picture_format format, const char *title, const char *name)
 {
     FILE *to = picture_input(p, name);
     if (to == NULL)

@@ -5,7 +5,7 @@
 
 #include "base/format.h"
 #include "base/text.h"
-#include "describe/outcome.h"
+#include "describe/carried_out.h"
 #include "pictures/picture.h"
 
 /* Columns of a line of text: in a drawing, and in the terminal. */
@@ -32,7 +32,7 @@ void picture_unit_row(FILE *to, const char *name, unit_system s, unit_dimension 
 void picture_names(FILE *to, picture_format format, const char *title);
 
 /* Writes a file under that name: a row a thing, its name, two numbers, a text. `title` may be any text. */
-void picture_frame(picture *p, const outcome *o, unit_system s, picture_format format, const char *title, const char *name);
+void picture_frame(picture *p, const carried_out *o, unit_system s, picture_format format, const char *title, const char *name);
 
 /* Writes a trace in SI, as --csv does, under that name. */
 void picture_trace(picture *p, const boil_history *h, const char *name);

@@ -13,7 +13,7 @@ static const double mark_share = 3.0 / 80;
 #define BEFORE_WORDS 23
 
 typedef struct {
-    const outcome *o;
+    const carried_out *o;
     unit_system system;
     size_t columns, written;
     double at_s[MARKS_MAX];
@@ -74,7 +74,7 @@ static size_t write_list(marks *m, const boil_findings *list, bool likely)
     return list->count - i;
 }
 
-void picture_marks(picture *p, const outcome *o, unit_system s, picture_format format)
+void picture_marks(picture *p, const carried_out *o, unit_system s, picture_format format)
 {
     marks m = {.o = o, .system = s, .columns = picture_columns(format) - BEFORE_WORDS};
     m.to = picture_input(p, "marks.tsv");

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "base/array.h"
+#include "base/text.h"
 #include "base/words.h"
 
 /* Characters of a long line that are shown around the place. */
@@ -85,7 +86,7 @@ static void echo(message *g, const source_line *l, const char *at)
 {
     const char *end = l->text + l->length;
     const char *from = move(at, l->text, ECHO_BEFORE), *to = move(at, end, ECHO_AFTER);
-    g->echo = array_text(from, (size_t)(to - from));
+    g->echo = text_copy(from, (size_t)(to - from));
     g->caret = characters(from, at);
     if (g->echo != NULL)
         make_printable(g->echo, (size_t)(to - from));
@@ -96,14 +97,14 @@ static char *formatted(const char *format, va_list values)
 {
     char text[800];
     vsnprintf(text, sizeof text, format, values);
-    return array_text(text, strlen(text));
+    return text_copy(text, strlen(text));
 }
 
 void messages_add(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
 {
     if (messages_full(m))
         return;
-    message *list = array_reserve(m->list, &m->capacity, m->count, sizeof *list);
+    message *list = boil_array_reserve(m->list, &m->capacity, m->count, sizeof *list);
     if (list == NULL) {
         m->lost = true;
         return;
@@ -113,7 +114,7 @@ void messages_add(messages *m, const source *s, size_t line, const char *at, con
     *g = (message){.order = s->order, .line = line, .sequence = m->count};
     m->count++;
     if (s->name != NULL)
-        g->file = array_text(s->name, strlen(s->name));
+        g->file = text_copy(s->name, strlen(s->name));
     va_list values;
     va_start(values, format);
     g->text = formatted(format, values);

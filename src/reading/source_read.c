@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/array.h"
+#include "base/text.h"
 
 /* All bytes up to one more than allowed; NULL and errno when it cannot be read. */
 static char *slurp(FILE *f, size_t *length)
@@ -40,7 +41,7 @@ static char *read_bytes(const char *path, size_t *length)
 
 static bool add_line(source *s, const char *text, size_t length)
 {
-    source_line *lines = array_reserve(s->lines, &s->capacity, s->count, sizeof *lines);
+    source_line *lines = boil_array_reserve(s->lines, &s->capacity, s->count, sizeof *lines);
     if (lines == NULL)
         return false;
     s->lines = lines;
@@ -102,7 +103,7 @@ bool source_read(source *s, const char *path, int order, messages *m)
 {
     size_t length = 0;
     const char *name = strcmp(path, "-") == 0 ? "standard input" : path;
-    *s = (source){.order = order, .name = array_text(name, strlen(name))};
+    *s = (source){.order = order, .name = text_copy(name, strlen(name))};
     s->bytes = read_bytes(path, &length);
     if (s->bytes == NULL) {
         messages_add(m, s, 0, NULL, "cannot be read: %s", strerror(errno));

@@ -5,7 +5,8 @@
 #include <string.h>
 
 #include "base/array.h"
-#include "base/boil.h"
+#include "base/constants.h"
+#include "base/text.h"
 #include "base/words.h"
 #include "properties/water.h"
 #include "reading/source_read.h"
@@ -132,7 +133,7 @@ static void note_setting(draft *d, cursor *c, const char *section)
 
 static void note_line(draft *d, struct draft_lines *noted, const cursor *c)
 {
-    size_t *lines = array_reserve(noted->list, &noted->capacity, noted->count, sizeof *lines);
+    size_t *lines = boil_array_reserve(noted->list, &noted->capacity, noted->count, sizeof *lines);
     if (lines == NULL) {
         d->messages->lost = true;
         return;
@@ -378,9 +379,9 @@ static void settle_steam(draft *d)
 static void settle(draft *d)
 {
     scenario *out = d->out;
-    out->plant.charge.basis = line_of(d, "bath", "strength")->found        ? BOIL_BY_STRENGTH
-                              : line_of(d, "bath", "salt fraction")->found ? BOIL_BY_SALT_FRACTION
-                                                                           : BOIL_BY_BOILING_POINT;
+    out->plant.charge.basis = line_of(d, "bath", "strength")->found        ? BOIL_INITIAL_BY_STRENGTH
+                              : line_of(d, "bath", "salt fraction")->found ? BOIL_INITIAL_BY_SALT_FRACTION
+                                                                           : BOIL_INITIAL_BY_BOILING_POINT;
     if (!isnan(out->altitude_m))
         out->plant.ambient.pressure_Pa = boil_ambient_pressure_at_altitude(out->altitude_m);
     else
@@ -520,7 +521,7 @@ static void default_title(scenario *out)
     const char *slash = strrchr(out->path, '/');
     const char *name = slash != NULL ? slash + 1 : out->path, *dot = strrchr(name, '.');
     if (out->title == NULL)
-        out->title = array_text(name, dot != NULL && dot > name ? (size_t)(dot - name) : strlen(name));
+        out->title = text_copy(name, dot != NULL && dot > name ? (size_t)(dot - name) : strlen(name));
 }
 
 static bool begin(draft *d)
@@ -541,7 +542,7 @@ static void read_all(draft *d, const char *path)
         d->messages->lost = true;
         return;
     }
-    d->out->path = array_text(d->text->name, strlen(d->text->name));
+    d->out->path = text_copy(d->text->name, strlen(d->text->name));
     read_lines(d);
     read_settings(d);
     check_needs(d);
@@ -568,7 +569,7 @@ void scenario_text_free(scenario_text *t)
     *t = (scenario_text){0};
 }
 
-int scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m)
+boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m)
 {
     draft d = {.messages = m, .out = out, .text = &t->text, .sheet = &t->sheet, .changes = changes, .change_count = count};
     *out = (scenario){.plant = boil_plant_default(), .altitude_m = (double)NAN, .steam_gauge_Pa = (double)NAN};
@@ -581,10 +582,10 @@ int scenario_of_text(scenario_text *t, const scenario_change *changes, size_t co
     return messages_any(m) ? BOIL_BAD_INPUT : BOIL_OK;
 }
 
-int scenario_read(const char *path, scenario *out, messages *m)
+boil_outcome scenario_read(const char *path, scenario *out, messages *m)
 {
     scenario_text t;
-    int result = BOIL_BAD_INPUT;
+    boil_outcome result = BOIL_BAD_INPUT;
     *out = (scenario){0};
     if (scenario_text_read(path, &t, m))
         result = scenario_of_text(&t, NULL, 0, out, m);

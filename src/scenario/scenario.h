@@ -6,6 +6,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "boilback.h"
 #include "case/plant.h"
 #include "case/schedule.h"
 #include "reading/messages.h"
@@ -44,7 +45,7 @@ typedef struct {
 
 /* Reads a scenario file ("-": standard input) and its run sheet. BOIL_OK, or BOIL_BAD_INPUT with everything that is
    wrong in `m`, sorted by place. `out` must be freed either way; it is complete only after BOIL_OK. */
-int scenario_read(const char *path, scenario *out, messages *m);
+boil_outcome scenario_read(const char *path, scenario *out, messages *m);
 bool scenario_names_salts(const scenario *s); /* a bath of plain water need not */
 void scenario_free(scenario *s);
 
@@ -65,7 +66,7 @@ void scenario_text_free(scenario_text *t);
 
 /* As scenario_read, with these numbers in place of the file's: everything that follows from them (pressures, temperatures
    left to the room, charge) follows. From the second time on the text does not change: threads may share it. */
-int scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m);
+boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m);
 
 #define SETTING_VALUES 3
 

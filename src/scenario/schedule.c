@@ -6,7 +6,6 @@
 
 #include "actions/action_table.h"
 #include "base/array.h"
-#include "base/boil.h"
 #include "base/words.h"
 #include "reading/quantity.h"
 
@@ -104,7 +103,7 @@ static bool read_timing(schedule_draft *a, cursor *c, timing *t)
 
 static bool plan(schedule_draft *a, const boil_action *action, size_t line)
 {
-    schedule_planned *list = array_reserve(a->list, &a->capacity, a->count, sizeof *list);
+    schedule_planned *list = boil_array_reserve(a->list, &a->capacity, a->count, sizeof *list);
     if (list == NULL)
         return false;
     a->list = list;
@@ -133,7 +132,7 @@ static void unroll(schedule_draft *a, const cursor *c, const timing *t, boil_act
 
 static action_line *new_line(schedule_draft *a, const cursor *place)
 {
-    action_line *lines = array_reserve(a->lines, &a->line_capacity, a->line_count, sizeof *lines);
+    action_line *lines = boil_array_reserve(a->lines, &a->line_capacity, a->line_count, sizeof *lines);
     if (lines == NULL)
         return NULL;
     a->lines = lines;

@@ -3,7 +3,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/array.h"
+#include "base/text.h"
 #include "base/words.h"
 #include "reading/blend.h"
 
@@ -18,7 +18,7 @@ static void store(const key *k, scenario *out, const void *value, size_t size)
 
 static bool read_text(const key *k, cursor *c, scenario *out)
 {
-    char *text = array_text(c->at, (size_t)(c->end - c->at));
+    char *text = text_copy(c->at, (size_t)(c->end - c->at));
     if (text == NULL) {
         cursor_error(c, c->at, "out of memory");
         return false;
@@ -142,7 +142,7 @@ bool setting_read(const key *k, const setting_line *line, scenario *out)
     scenario_setting *s = &out->settings[key_index(k)];
     s->state = SETTING_GIVEN;
     s->line = c->line;
-    s->given = array_text(c->at, (size_t)(c->end - c->at));
+    s->given = text_copy(c->at, (size_t)(c->end - c->at));
     if (s->given == NULL) {
         cursor_error(c, c->at, "out of memory");
         return false;

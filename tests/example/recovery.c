@@ -12,7 +12,7 @@ int main(void)
     plant.tank.width_m = 0.9;
     plant.tank.depth_m = 0.75;
     plant.tank.level_m = 0.5;
-    plant.charge = (boil_initial_charge){.blend = {0.80, 0.15, 0.05}, .basis = BOIL_BY_BOILING_POINT, .value = 413.15};
+    plant.charge = (boil_initial_charge){.blend = {0.80, 0.15, 0.05}, .basis = BOIL_INITIAL_BY_BOILING_POINT, .value = 413.15};
     plant.heater.input_W = 97e3;
 
     /* After five minutes 35 kg of 6 mm plate go in at 20 degC, and stay. */

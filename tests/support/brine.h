@@ -4,7 +4,8 @@
 
 #include "support/close.h"
 
-#include "base/boil.h"
+#include "boilback.h"
+#include "base/constants.h"
 #include "properties/solution.h"
 
 #define KELVIN(celsius) ((celsius) + BOIL_ZERO_CELSIUS)

@@ -4,7 +4,8 @@
 
 #include <math.h>
 
-#include "base/boil.h"
+#include "boilback.h"
+#include "base/constants.h"
 #include "simulate/run.h"
 
 #define CELSIUS(t) (BOIL_ZERO_CELSIUS + (t))
@@ -20,7 +21,7 @@ static inline boil_plant pinned_plant(void)
     p.tank.level_m = 0.4206;
     p.tank.wall_thickness_m = 0;
     p.tank.insulation_m = 0;
-    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_BOILING_POINT, (285 - 32) / 1.8 + BOIL_ZERO_CELSIUS, 0};
+    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_BOILING_POINT, (285 - 32) / 1.8 + BOIL_ZERO_CELSIUS, 0};
     p.heater = boil_heater_default(BOIL_HEAT_ELECTRIC);
     p.heater.input_W = 30e3;
     p.heater.lag_s = 0;
@@ -38,7 +39,7 @@ static inline boil_plant open_plant(double heat_W)
     p.tank.level_m = 0.5;
     p.tank.wall_thickness_m = 0.006;
     p.tank.insulation_m = 0.05;
-    p.charge = (boil_initial_charge){{0.80, 0.15, 0.05}, BOIL_BY_BOILING_POINT, CELSIUS(140.5), 0};
+    p.charge = (boil_initial_charge){{0.80, 0.15, 0.05}, BOIL_INITIAL_BY_BOILING_POINT, CELSIUS(140.5), 0};
     p.losses = boil_losses_default();
     p.heater.lag_s = 30;
     p.heater.input_W = heat_W;

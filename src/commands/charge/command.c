@@ -1,6 +1,6 @@
 #include <math.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"

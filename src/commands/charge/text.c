@@ -2,7 +2,6 @@
 
 #include <math.h>
 
-#include "base/boil.h"
 #include "base/program.h"
 #include "base/text.h"
 #include "describe/listing.h"

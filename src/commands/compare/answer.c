@@ -119,72 +119,72 @@ compare_action *compare_actions(const compare_answer *c, size_t *count)
 
 /* The outcome ------------------------------------------------------------------------------------------------------ */
 
-static double boiling_point_end(const outcome *o)
+static double boiling_point_end(const carried_out *o)
 {
     return o->central.summary.boiling_point_end_K;
 }
 
-static double temperature_end(const outcome *o)
+static double temperature_end(const carried_out *o)
 {
     return o->central.summary.temperature_end_K;
 }
 
-static double salts_end(const outcome *o)
+static double salts_end(const carried_out *o)
 {
     return o->central.summary.salt_fraction_end;
 }
 
-static double level_end(const outcome *o)
+static double level_end(const carried_out *o)
 {
     return o->central.summary.still_level_end_m;
 }
 
-static double level_max(const outcome *o)
+static double level_max(const carried_out *o)
 {
     return o->central.summary.level_max_m.value;
 }
 
-static double freeboard_min(const outcome *o)
+static double freeboard_min(const carried_out *o)
 {
     return o->central.summary.freeboard_min_m.value;
 }
 
-static double fast_freeboard_min(const outcome *o)
+static double fast_freeboard_min(const carried_out *o)
 {
     return o->fast.summary.freeboard_min_m.value;
 }
 
-static double steam_peak(const outcome *o)
+static double steam_peak(const carried_out *o)
 {
     return o->central.summary.steam_peak_kg_s.value;
 }
 
-static double layer_max(const outcome *o)
+static double layer_max(const carried_out *o)
 {
     return o->central.summary.layer_max_kg.value;
 }
 
-static double quiet_time(const outcome *o)
+static double quiet_time(const carried_out *o)
 {
     return (1 - o->central.summary.boiling_share) * o->central.end_s;
 }
 
-static double slowest_load(const outcome *o)
+static double slowest_load(const carried_out *o)
 {
     return boil_history_recoveries(&o->central, o->scenario->plant.limits.recovery_s).slowest_s;
 }
 
-static double steam_total(const outcome *o)
+static double steam_total(const carried_out *o)
 {
     return o->central.summary.steam_total_kg;
 }
 
-static double water_added(const outcome *o)
+static double water_added(const carried_out *o)
 {
     return o->central.summary.water_added_kg + o->central.summary.water_controlled_kg;
 }
 
-static double heat_put_in(const outcome *o)
+static double heat_put_in(const carried_out *o)
 {
     return o->central.end_s > 0 ? o->central.summary.input_total_J / o->central.end_s : (double)NAN;
 }

@@ -4,10 +4,10 @@
 #define COMMANDS_COMPARE_ANSWER_H
 
 #include "base/units.h"
-#include "describe/outcome.h"
+#include "describe/carried_out.h"
 
 typedef struct {
-    const outcome *a, *b;
+    const carried_out *a, *b;
 } compare_answer;
 
 /* Title and run sheet are no setting of the plant. */
@@ -28,7 +28,7 @@ typedef struct {
     const char *name; /* in JSON, with its SI unit */
     const char *words;
     unit_dimension dimension;
-    double (*of)(const outcome *o); /* NaN: there is none */
+    double (*of)(const carried_out *o); /* NaN: there is none */
 } compare_measure;
 const compare_measure *compare_measured(size_t index);
 

@@ -1,6 +1,5 @@
 #include <string.h>
 
-#include "base/boil.h"
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
@@ -45,21 +44,21 @@ static const output_writers writers = {.text = text, .json = as_json, .csv = com
 
 static int hand_out(const output *to, const compare_answer *c)
 {
-    bool stopped = outcome_stopped(c->a) || outcome_stopped(c->b);
+    bool stopped = carried_out_stopped(c->a) || carried_out_stopped(c->b);
     return output_write(&writers, to, c, stopped ? STATUS_STOPPED : STATUS_DONE);
 }
 
 static int answer(const output *to, const scenario *s, const scenario *t)
 {
-    outcome a, b;
+    carried_out a, b;
     boil_run_options o = boil_run_options_default();
-    int result = outcome_of(s, &o, &a);
+    int result = carried_out_of(s, &o, &a);
     if (result != BOIL_OK)
         return command_scenario_refuse(s, result);
-    result = outcome_of(t, &o, &b);
+    result = carried_out_of(t, &o, &b);
     int status = result == BOIL_OK ? hand_out(to, &(compare_answer){&a, &b}) : command_scenario_refuse(t, result);
-    outcome_free(&a);
-    outcome_free(&b);
+    carried_out_free(&a);
+    carried_out_free(&b);
     return status;
 }
 

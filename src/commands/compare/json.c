@@ -17,7 +17,7 @@ static void verdict_in_si(json *j, const char *name, const void *record)
 
 static void stopped(json *j, const char *name, const void *record)
 {
-    json_bool(j, name, outcome_stopped(record));
+    json_bool(j, name, carried_out_stopped(record));
 }
 
 /* clang-format off */

@@ -30,7 +30,7 @@ static void head(FILE *to, const char *name, const char *difference)
     line(to, name, "A", "B", difference);
 }
 
-static void side(const outcome *o, const char *letter, unit_system s, FILE *to)
+static void side(const carried_out *o, const char *letter, unit_system s, FILE *to)
 {
     char title[600];
     snprintf(title, sizeof title, "%s  %s", letter, text_fitted(o->scenario->title, REPORT_WIDTH - 3).text);
@@ -172,5 +172,5 @@ void compare_report(const compare_answer *c, unit_system s, FILE *to)
     outcomes(c, s, to);
     findings(c, to);
     report_caution(to);
-    fprintf(to, "\n" PROGRAM_NAME " " PROGRAM_VERSION ", tolerance %g\n", c->a->tolerance);
+    fprintf(to, "\n" PROGRAM_NAME " " BOIL_VERSION_TEXT ", tolerance %g\n", c->a->tolerance);
 }

@@ -1,4 +1,4 @@
-#include "base/boil.h"
+#include "base/constants.h"
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"

@@ -2,7 +2,6 @@
 
 #include <math.h>
 
-#include "base/boil.h"
 #include "base/program.h"
 #include "base/text.h"
 #include "describe/listing.h"
@@ -249,7 +248,7 @@ void correct_report(const correct_answer *a, unit_system s, FILE *to)
 {
     writing w = {&a->plan, a->scenario, s, to};
     boil_initial_charge given = a->scenario->plant.charge;
-    given.basis = BOIL_BY_BOILING_POINT;
+    given.basis = BOIL_INITIAL_BY_BOILING_POINT;
     verdict(&w);
     fprintf(to, "\n%s\n", text_plain(a->scenario->title).text);
     bath(&w);

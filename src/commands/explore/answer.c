@@ -5,8 +5,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/boil.h"
-
 static size_t findings_known(void)
 {
     const char *title;
@@ -16,10 +14,10 @@ static size_t findings_known(void)
     return n;
 }
 
-int explore_begin(explore_answer *s)
+boil_outcome explore_begin(explore_answer *s)
 {
     boil_sampling_plan plan = s->plan;
-    int outcome = BOIL_OK;
+    boil_outcome outcome = BOIL_OK;
     s->findings = findings_known();
     s->outputs = EXPLORE_FIXED + s->findings + EXPLORE_LOAD_OUTPUTS * s->load_count;
     if (s->input_count > 0)

@@ -15,6 +15,7 @@
 
 #include "analysis/findings.h"
 #include "base/format.h"
+#include "boilback.h"
 #include "scenario/uncertain.h"
 
 /* Something that varies. */
@@ -83,7 +84,7 @@ typedef struct {
 #define EXPLORE_VALUES_MAX ((size_t)500000000)
 
 /* Sets up design and values once the rest is filled in. BOIL_OK, BOIL_BAD_INPUT, BOIL_NO_MEMORY (too large, too). */
-int explore_begin(explore_answer *s);
+boil_outcome explore_begin(explore_answer *s);
 void explore_free(explore_answer *s);
 
 size_t explore_cells(const explore_answer *s); /* 1 without a grid */

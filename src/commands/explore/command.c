@@ -2,7 +2,6 @@
 #include <string.h>
 #include <unistd.h>
 
-#include "base/boil.h"
 #include "base/program.h"
 #include "base/text.h"
 #include "cli/command_scenario.h"

@@ -23,7 +23,7 @@ char *explore_csv_plan(const explore_answer *s)
     FILE *to = open_memstream(&text, &size);
     if (to == NULL)
         return NULL;
-    fprintf(to, "version = %s\ntitle = %s\nscenario = %s\n", PROGRAM_VERSION, s->title, s->path);
+    fprintf(to, "version = %s\ntitle = %s\nscenario = %s\n", BOIL_VERSION_TEXT, s->title, s->path);
     fprintf(to, "start_s = %.17g\nlimit_s = %.17g\nfreeboard_limit_m = %.17g\n", s->start_s, s->limit_s, s->freeboard_limit_m);
     fprintf(to, "plan = %zu %zu %lu\n", s->plan.points, s->plan.replicates, (unsigned long)s->plan.seed);
     if (s->grid.count > 0) {

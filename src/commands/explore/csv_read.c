@@ -5,7 +5,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/boil.h"
 #include "base/program.h"
 #include "base/text.h"
 #include "commands/explore/csv.h"
@@ -107,7 +106,7 @@ static bool read_fact(reading *r, const char *name, size_t length, const char *v
     if (is(name, length, "scenario"))
         return copy(s->path, sizeof s->path, value);
     if (is(name, length, "version"))
-        return strcmp(value, PROGRAM_VERSION) == 0;
+        return strcmp(value, BOIL_VERSION_TEXT) == 0;
     if (is(name, length, "plan"))
         return read_plan(s, value);
     if (is(name, length, "grid") || is(name, length, "input"))
@@ -174,7 +173,7 @@ static bool read_plan_cell(reading *r, char *plan)
     while ((fact = next_fact(&plan)) != NULL) {
         const char *equals = strstr(fact, " = ");
         if (equals == NULL || !read_fact(r, fact, (size_t)(equals - fact), equals + 3))
-            return complain(r, "the cell 'study' is no plan of a study of version " PROGRAM_VERSION);
+            return complain(r, "the cell 'study' is no plan of a study of version " BOIL_VERSION_TEXT);
     }
     return true;
 }
@@ -224,7 +223,7 @@ static bool begin(reading *r)
         return complain(r, "the steps of the grid lead nowhere");
     if (explore_begin(s) != BOIL_OK)
         return complain(r, "the study is too large for memory");
-    return has_names(r) || complain(r, "the columns are not those of version " PROGRAM_VERSION);
+    return has_names(r) || complain(r, "the columns are not those of version " BOIL_VERSION_TEXT);
 }
 
 /* An empty cell is NaN. */

@@ -7,7 +7,6 @@
 #include <time.h>
 #include <unistd.h>
 
-#include "base/boil.h"
 #include "base/format.h"
 
 static volatile sig_atomic_t asked_to_stop;

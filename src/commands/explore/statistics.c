@@ -56,7 +56,7 @@ boil_odds explore_odds(const explore_answer *s, size_t cell, size_t output, doub
 static bool is_grave(const explore_answer *s, size_t row)
 {
     for (size_t k = 0; k < s->findings; k++)
-        if (explore_row(s, row)[explore_finding_output(k)] >= 1 + (double)BOIL_WARNING)
+        if (explore_row(s, row)[explore_finding_output(k)] >= 1 + (double)BOIL_SEVERITY_WARNING)
             return true;
     return false;
 }
@@ -80,8 +80,8 @@ static bool comes_before(const explore_finding *a, const explore_finding *b)
 
 static boil_severity gravest_of(const explore_answer *s, size_t cell, size_t output)
 {
-    boil_severity gravest = BOIL_NOTICE;
-    while (gravest < BOIL_DANGER && explore_odds(s, cell, output, 2 + (double)gravest).yes > 0)
+    boil_severity gravest = BOIL_SEVERITY_NOTICE;
+    while (gravest < BOIL_SEVERITY_DANGER && explore_odds(s, cell, output, 2 + (double)gravest).yes > 0)
         gravest++;
     return gravest;
 }

@@ -90,7 +90,7 @@ static void verdict(const writing *w)
     size_t n = explore_findings_of(s, 0, found);
     const explore_finding *likeliest = NULL;
     for (size_t i = 0; i < n; i++)
-        if (found[i].gravest >= BOIL_WARNING && (likeliest == NULL || found[i].odds.yes > likeliest->odds.yes))
+        if (found[i].gravest >= BOIL_SEVERITY_WARNING && (likeliest == NULL || found[i].odds.yes > likeliest->odds.yes))
             likeliest = &found[i];
     if (s->load_count > 0) {
         boil_odds back = explore_odds(s, 0, EXPLORE_BACK_SHARE, 1);

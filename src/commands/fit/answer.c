@@ -3,7 +3,6 @@
 #include <math.h>
 #include <stdlib.h>
 
-#include "base/boil.h"
 #include "base/program.h"
 #include "simulate/run.h"
 
@@ -27,16 +26,16 @@ static double modelled(const boil_history *h, const fit_reading *r, size_t *row)
     return from + share * (to - from);
 }
 
-static int misses_of(const fitted *f, const scenario *s, double miss[])
+static boil_outcome misses_of(const fitted *f, const scenario *s, double miss[])
 {
     boil_history h;
     boil_run_options o = boil_run_options_default();
     o.row_interval_s = row_s;
-    int outcome = boil_run(&s->plant, &s->schedule, &o, &h);
+    boil_outcome outcome = boil_run(&s->plant, &s->schedule, &o, &h);
     if (outcome != BOIL_OK)
         return outcome;
     if (h.end != BOIL_RUN_DONE || h.rows_count == 0)
-        outcome = BOIL_RANGE;
+        outcome = BOIL_OUT_OF_RANGE;
     size_t row = 0;
     for (size_t i = 0; outcome == BOIL_OK && i < f->answer->readings_count; i++) {
         if (i > 0 && f->answer->readings[i].time_s < f->answer->readings[i - 1].time_s)
@@ -47,7 +46,7 @@ static int misses_of(const fitted *f, const scenario *s, double miss[])
     return outcome;
 }
 
-static int misses_with(const fitted *f, const double value[], double miss[])
+static boil_outcome misses_with(const fitted *f, const double value[], double miss[])
 {
     scenario_change changes[BOIL_LEAST_SQUARES_PARAMETERS];
     scenario s;
@@ -56,7 +55,7 @@ static int misses_with(const fitted *f, const double value[], double miss[])
     for (size_t i = 0; i < count; i++)
         changes[i] = (scenario_change){fit_thing(f->answer, i), value[i]};
     messages_init(&m);
-    int outcome = scenario_of_text(f->text, changes, count, &s, &m);
+    boil_outcome outcome = scenario_of_text(f->text, changes, count, &s, &m);
     if (outcome == BOIL_OK)
         outcome = misses_of(f, &s, miss);
     messages_free(&m);
@@ -64,10 +63,10 @@ static int misses_with(const fitted *f, const double value[], double miss[])
     return outcome;
 }
 
-static int residuals(void *context, const double value[], double residual[])
+static boil_outcome residuals(void *context, const double value[], double residual[])
 {
     const fitted *f = context;
-    int outcome = misses_with(f, value, residual);
+    boil_outcome outcome = misses_with(f, value, residual);
     for (size_t i = 0; outcome == BOIL_OK && i < f->answer->readings_count; i++)
         residual[i] *= f->answer->readings[i].weight;
     return outcome;

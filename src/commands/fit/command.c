@@ -1,6 +1,5 @@
 #include <string.h>
 
-#include "base/boil.h"
 #include "base/program.h"
 #include "base/text.h"
 #include "cli/command_scenario.h"

@@ -166,7 +166,7 @@ static bool read_row(cursor row, const column columns[], size_t count, double st
     }
     if (!good || (isnan(r.temperature_K) && isnan(r.level_m)))
         return good;
-    fit_log_row *rows = array_reserve(l->rows, &l->capacity, l->count, sizeof *rows);
+    fit_log_row *rows = boil_array_reserve(l->rows, &l->capacity, l->count, sizeof *rows);
     if (rows == NULL) {
         cursor_error(&whole, whole.at, "out of memory");
         return false;

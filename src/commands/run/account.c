@@ -8,7 +8,7 @@
 #include "describe/report.h"
 
 typedef struct {
-    const outcome *o;
+    const carried_out *o;
     const boil_summary *summary;
     unit_system system;
     account *to;
@@ -194,7 +194,7 @@ static void closure(const accountant *a)
     tell(a, "Balances of water, salts and energy close to %.0e.", shown_as);
 }
 
-account account_of(const outcome *o, unit_system s)
+account account_of(const carried_out *o, unit_system s)
 {
     account to = {.has_loads = o->central.loads_count > 0,
                   .hundred = s == UNITS_US ? "per 100 lb of steel" : "per 100 kg of steel"};
@@ -217,7 +217,7 @@ static void line_print(FILE *to, const char *what, const char *total, const char
     text_line(to, line);
 }
 
-void account_print(const outcome *o, unit_system s, FILE *to)
+void account_print(const carried_out *o, unit_system s, FILE *to)
 {
     account a = account_of(o, s);
     line_print(to, "", "in all", a.has_loads ? "per load" : "", a.has_loads ? a.hundred : "");

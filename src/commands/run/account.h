@@ -6,7 +6,7 @@
 #include <stdio.h>
 
 #include "base/format.h"
-#include "describe/outcome.h"
+#include "describe/carried_out.h"
 
 #define ACCOUNT_ROWS_MAX 16
 #define ACCOUNT_TOLD_MAX 8
@@ -25,7 +25,7 @@ typedef struct {
     size_t told_count;
 } account;
 
-account account_of(const outcome *o, unit_system s);
-void account_print(const outcome *o, unit_system s, FILE *to);
+account account_of(const carried_out *o, unit_system s);
+void account_print(const carried_out *o, unit_system s, FILE *to);
 
 #endif

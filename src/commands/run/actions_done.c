@@ -4,7 +4,7 @@
 #include <stdlib.h>
 
 /* How bad a line is: a boil that never came back, then the longest without boil. */
-static double badness(const outcome_line *l)
+static double badness(const carried_out_line *l)
 {
     double recovery = l->load != NULL ? l->load->recovery_s : l->addition != NULL ? l->addition->recovery_s : -1;
     bool quiet = l->load != NULL ? l->load->was_quiet : l->addition != NULL ? l->addition->was_quiet : false;
@@ -20,7 +20,7 @@ static bool lifts_itself(const boil_action *a, const boil_load_result *r)
     return r == NULL || !(r->lifted_s < a->time_s + l->immersed_s - 1e-6);
 }
 
-static size_t list_all(const outcome *o, const outcome_line *lines, size_t lines_count, run_action *list)
+static size_t list_all(const carried_out *o, const carried_out_line *lines, size_t lines_count, run_action *list)
 {
     const boil_schedule *s = &o->scenario->schedule;
     size_t count = 0, next = 0;
@@ -76,10 +76,10 @@ static size_t group(const scenario *s, run_action *list, size_t count)
     return good ? kept : count;
 }
 
-run_action *run_actions_of(const outcome *o, size_t *count)
+run_action *run_actions_of(const carried_out *o, size_t *count)
 {
     size_t lines_count, actions = o->scenario->schedule.count;
-    outcome_line *lines = outcome_lines(o, &lines_count);
+    carried_out_line *lines = carried_out_lines(o, &lines_count);
     run_action *list = actions > 0 ? malloc(2 * actions * sizeof *list) : NULL;
     *count = list != NULL ? list_all(o, lines, lines_count, list) : 0;
     free(lines);

@@ -3,7 +3,7 @@
 #ifndef COMMANDS_RUN_ACTIONS_DONE_H
 #define COMMANDS_RUN_ACTIONS_DONE_H
 
-#include "describe/outcome.h"
+#include "describe/carried_out.h"
 
 /* More than this, and what one line of the scenario asks for is one order, done many times. */
 #define ORDERS_SINGLE_MAX ((size_t)120)
@@ -11,12 +11,12 @@
 typedef struct {
     double time_s, last_s; /* the first time and the last: the same for an order done once */
     size_t times;
-    size_t action;     /* in the schedule: the first of them */
-    bool lifting;      /* the load of that action comes out again */
-    outcome_line line; /* how it goes, of many the worst; neither load nor addition when that is not known */
+    size_t action;         /* in the schedule: the first of them */
+    bool lifting;          /* the load of that action comes out again */
+    carried_out_line line; /* how it goes, of many the worst; neither load nor addition when that is not known */
 } run_action;
 
 /* By the first time, to be freed by the caller; NULL when there are none, or memory is refused. */
-run_action *run_actions_of(const outcome *o, size_t *count);
+run_action *run_actions_of(const carried_out *o, size_t *count);
 
 #endif

@@ -1,6 +1,6 @@
 #include "commands/run/actions_done_words.h"
 
-static action_view view_of(const outcome *o, const run_action *r, unit_system s)
+static action_view view_of(const carried_out *o, const run_action *r, unit_system s)
 {
     action_view v = action_view_of(o->scenario, r->action, s == UNITS_US ? ACTION_US : ACTION_SI);
     v.many = r->times > 1;
@@ -10,12 +10,12 @@ static action_view view_of(const outcome *o, const run_action *r, unit_system s)
 }
 
 /* Of a load that comes out again by itself, the lifting. */
-static const action_type *type_of(const outcome *o, const run_action *r)
+static const action_type *type_of(const carried_out *o, const run_action *r)
 {
     return r->lifting ? &action_lift : action_type_of(o->scenario->schedule.actions[r->action].kind);
 }
 
-action_text run_action_clock(const outcome *o, const run_action *r)
+action_text run_action_clock(const carried_out *o, const run_action *r)
 {
     double start = o->scenario->start_s;
     action_text t = {""};
@@ -27,7 +27,7 @@ action_text run_action_clock(const outcome *o, const run_action *r)
     return t;
 }
 
-action_text run_action_done(const outcome *o, const run_action *r)
+action_text run_action_done(const carried_out *o, const run_action *r)
 {
     const action_type *type = type_of(o, r);
     action_view v = view_of(o, r, UNITS_US);
@@ -43,7 +43,7 @@ action_text run_action_done(const outcome *o, const run_action *r)
     return t;
 }
 
-action_text run_action_details(const outcome *o, const run_action *r, unit_system s)
+action_text run_action_details(const carried_out *o, const run_action *r, unit_system s)
 {
     const action_type *type = type_of(o, r);
     action_view v = view_of(o, r, s);
@@ -55,7 +55,7 @@ action_text run_action_details(const outcome *o, const run_action *r, unit_syste
     return t;
 }
 
-action_text run_action_expected(const outcome *o, const run_action *r, unit_system s)
+action_text run_action_expected(const carried_out *o, const run_action *r, unit_system s)
 {
     const action_type *type = type_of(o, r);
     action_view v = view_of(o, r, s);
@@ -74,7 +74,7 @@ action_text run_action_expected(const outcome *o, const run_action *r, unit_syst
     return t;
 }
 
-const char *run_action_caution(const outcome *o, const run_action *r)
+const char *run_action_caution(const carried_out *o, const run_action *r)
 {
     const action_type *type = type_of(o, r);
     action_view v = view_of(o, r, UNITS_US);
@@ -83,13 +83,13 @@ const char *run_action_caution(const outcome *o, const run_action *r)
     return type->caution_off != NULL && !v.action->is.on ? type->caution_off : type->caution;
 }
 
-const char *run_action_warning(const outcome *o, const run_action *r, boil_severity *severity)
+const char *run_action_warning(const carried_out *o, const run_action *r, boil_severity *severity)
 {
     const action_type *type = type_of(o, r);
     const boil_load_result *load = r->line.load;
     const boil_addition_result *addition = r->line.addition;
     bool quiet_before = load != NULL ? load->was_quiet : addition != NULL && addition->was_quiet_before;
     bool quiet = quiet_before || (addition != NULL && addition->was_quiet);
-    *severity = quiet_before ? type->quiet_severity : BOIL_WARNING;
+    *severity = quiet_before ? type->quiet_severity : BOIL_SEVERITY_WARNING;
     return quiet_before ? type->when_quiet : quiet ? type->when_it_stops : NULL;
 }

@@ -139,7 +139,7 @@ static void level(FILE *to, const slice slices[WIDTH], double rim, unit_system s
     }
 }
 
-static void axis(FILE *to, const outcome *o)
+static void axis(FILE *to, const carried_out *o)
 {
     double start = o->scenario->start_s, end = o->central.end_s;
     fprintf(to, "%*s +", LABEL, "");
@@ -149,7 +149,7 @@ static void axis(FILE *to, const outcome *o)
             format_clock(start, end / 2).text, 9, format_clock(start, end).text);
 }
 
-void chart_print(const outcome *o, unit_system s, FILE *to)
+void chart_print(const carried_out *o, unit_system s, FILE *to)
 {
     slice slices[WIDTH];
     if (o->central.rows_count == 0 || !(o->central.end_s > 0))

@@ -5,8 +5,8 @@
 #include <stdio.h>
 
 #include "base/format.h"
-#include "describe/outcome.h"
+#include "describe/carried_out.h"
 
-void chart_print(const outcome *o, unit_system s, FILE *to); /* nothing when the run has no trace */
+void chart_print(const carried_out *o, unit_system s, FILE *to); /* nothing when the run has no trace */
 
 #endif

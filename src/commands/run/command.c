@@ -1,11 +1,10 @@
-#include "base/boil.h"
 #include "base/program.h"
 #include "base/text.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "cli/output.h"
 #include "commands/run/output.h"
-#include "describe/outcome.h"
+#include "describe/carried_out.h"
 #include "describe/trace.h"
 #include "describe/verdict.h"
 
@@ -39,7 +38,7 @@ static const double step_default_s = 10;
 /* What the writers are given. */
 typedef struct {
     const request *request;
-    outcome outcome;
+    carried_out outcome;
 } run_answer;
 
 static void text(const void *answer, const output *o, FILE *to)
@@ -85,24 +84,24 @@ static void html(const void *answer, const output *o, const picture_drawn *drawn
 
 static const output_writers writers = {text, as_json, csv, draw, above, html};
 
-static int status_of(const request *r, const outcome *o)
+static int status_of(const request *r, const carried_out *o)
 {
-    if (outcome_stopped(o)) {
+    if (carried_out_stopped(o)) {
         program_complain("%s: the run stopped early", o->scenario->path);
         return STATUS_STOPPED;
     }
-    return r->strict && outcome_gravest(o) >= BOIL_WARNING ? STATUS_FOUND : STATUS_DONE;
+    return r->strict && carried_out_gravest(o) >= BOIL_SEVERITY_WARNING ? STATUS_FOUND : STATUS_DONE;
 }
 
 static int answer(void *record, const scenario *s)
 {
     const request *r = record;
     run_answer a = {.request = r};
-    int result = outcome_of(s, &r->run, &a.outcome);
+    int result = carried_out_of(s, &r->run, &a.outcome);
     if (result != BOIL_OK)
         return command_scenario_refuse(s, result);
     int status = output_write(&writers, &r->output, &a, status_of(r, &a.outcome));
-    outcome_free(&a.outcome);
+    carried_out_free(&a.outcome);
     return status;
 }
 

@@ -11,7 +11,7 @@ static const char *const causes[] = {
 
 static bool is_stopped(const void *record)
 {
-    return outcome_stopped(record);
+    return carried_out_stopped(record);
 }
 
 static void reason(json *j, const char *name, const void *record)
@@ -75,7 +75,7 @@ static const field finding[] = {
     FIELDS_END};
 #undef RECORD
 
-#define RECORD outcome
+#define RECORD carried_out
 static const field stopped[] = {
     NUMBER("time_s", central.end_s, "when"),
     GIVEN(FIELD_TEXT, "reason", NULL, reason, "what left the known range"),
@@ -117,7 +117,7 @@ static const field summary[] = {
     FIELDS_END};
 #undef RECORD
 
-#define RECORD outcome
+#define RECORD carried_out
 static const field account[] = {
     COUNT("loads", central.loads_count, "loads worked"),
     NUMBER("steel_kg", central.summary.steel_kg, "parts worked, without baskets"),
@@ -169,7 +169,7 @@ static const field answer[] = {
 const document run_documents[] = {
     {"--json", "the outcome", answer, false}, {"--csv", "the trace, a step of time a line", trace_fields, true}, {0}};
 
-void run_json(const outcome *o, FILE *to)
+void run_json(const carried_out *o, FILE *to)
 {
     json_document(answer, o, to);
 }

@@ -4,7 +4,7 @@
 #include "pictures/picture_frame.h"
 #include "pictures/picture_marks.h"
 
-bool run_picture(const outcome *o, const boil_history *trace, unit_system s, picture_format format, picture_drawn *drawn,
+bool run_picture(const carried_out *o, const boil_history *trace, unit_system s, picture_format format, picture_drawn *drawn,
                  picture_problem *problem)
 {
     picture p;

@@ -9,23 +9,23 @@
 #define WORDS_WIDTH 30
 
 typedef struct {
-    const outcome *outcome;
+    const carried_out *run;
     unit_system system;
     FILE *to;
 } sheet;
 
 /* Cells: what stands in a column for a line. A column of loads is blank for additions, and the other way round. */
 
-static formatted_text cell_lost(const sheet *h, const outcome_line *l)
+static formatted_text cell_lost(const sheet *h, const carried_out_line *l)
 {
     bool was_quiet = l->load != NULL ? l->load->was_quiet : l->addition->was_quiet_before;
     double lost = l->load != NULL ? l->load->boil_lost_s : l->addition->boil_lost_s;
     if (isnan(lost))
         return (formatted_text){"kept"};
-    return was_quiet ? (formatted_text){"was quiet"} : format_clock(h->outcome->scenario->start_s, lost);
+    return was_quiet ? (formatted_text){"was quiet"} : format_clock(h->run->scenario->start_s, lost);
 }
 
-static formatted_text cell_back(const sheet *h, const outcome_line *l)
+static formatted_text cell_back(const sheet *h, const carried_out_line *l)
 {
     (void)h;
     double lost = l->load != NULL ? l->load->boil_lost_s : l->addition->boil_lost_s;
@@ -35,19 +35,19 @@ static formatted_text cell_back(const sheet *h, const outcome_line *l)
     return isnan(recovery) ? (formatted_text){"not back"} : format_duration(recovery);
 }
 
-static formatted_text cell_lowest(const sheet *h, const outcome_line *l)
+static formatted_text cell_lowest(const sheet *h, const carried_out_line *l)
 {
     return format_number(h->system, DIM_TEMPERATURE, l->load->lowest_temperature_K);
 }
 
-static formatted_text cell_hot(const sheet *h, const outcome_line *l)
+static formatted_text cell_hot(const sheet *h, const carried_out_line *l)
 {
     (void)h;
     return isnan(l->load->hot_s) ? (formatted_text){"not hot"} : format_duration(l->load->hot_s);
 }
 
 /* What an addition brings, or what a load carries out once it is lifted. */
-static formatted_text cell_mass(const sheet *h, const outcome_line *l)
+static formatted_text cell_mass(const sheet *h, const carried_out_line *l)
 {
     formatted_text t = {""};
     double mass = l->load != NULL ? l->load->drag_out_kg : l->addition->mass_kg;
@@ -56,7 +56,7 @@ static formatted_text cell_mass(const sheet *h, const outcome_line *l)
     return t;
 }
 
-static formatted_text cell_steam(const sheet *h, const outcome_line *l)
+static formatted_text cell_steam(const sheet *h, const carried_out_line *l)
 {
     (void)h;
     const boil_addition_result *a = l->addition;
@@ -65,12 +65,12 @@ static formatted_text cell_steam(const sheet *h, const outcome_line *l)
     return format_ratio(a->steam_peak_kg_s / a->steam_before_kg_s);
 }
 
-static formatted_text cell_layer(const sheet *h, const outcome_line *l)
+static formatted_text cell_layer(const sheet *h, const carried_out_line *l)
 {
     return format_number(h->system, DIM_MASS, l->addition->layer_peak_kg);
 }
 
-static formatted_text cell_rise(const sheet *h, const outcome_line *l)
+static formatted_text cell_rise(const sheet *h, const carried_out_line *l)
 {
     return format_number(h->system, DIM_LENGTH, l->addition->level_rise_m);
 }
@@ -82,7 +82,7 @@ typedef struct {
     unit_dimension dimension;
     int width;
     column_owner owner;
-    formatted_text (*cell)(const sheet *h, const outcome_line *l);
+    formatted_text (*cell)(const sheet *h, const carried_out_line *l);
 } column;
 
 static const column columns[] = {
@@ -96,11 +96,11 @@ static const column columns[] = {
 
 static bool is_used(const sheet *h, const column *c)
 {
-    const boil_history *r = &h->outcome->central;
+    const boil_history *r = &h->run->central;
     return c->owner == OF_BOTH || (c->owner == OF_LOADS ? r->loads_count > 0 : r->additions_count > 0);
 }
 
-static bool belongs(const column *c, const outcome_line *l)
+static bool belongs(const column *c, const carried_out_line *l)
 {
     return c->owner == OF_BOTH || (c->owner == OF_LOADS) == (l->load != NULL);
 }
@@ -122,11 +122,11 @@ static void heads(const sheet *h)
     text_line(h->to, lower);
 }
 
-static void line_print(const sheet *h, const outcome_line *l)
+static void line_print(const sheet *h, const carried_out_line *l)
 {
     char line[600];
     int n = snprintf(line, sizeof line, "%c%8s  %s", l->after_overflow ? '*' : ' ',
-                     format_clock(h->outcome->scenario->start_s, l->time_s).text, text_fitted(l->words.text, WORDS_WIDTH).text);
+                     format_clock(h->run->scenario->start_s, l->time_s).text, text_fitted(l->words.text, WORDS_WIDTH).text);
     for (size_t i = 0; i < COLUMNS; i++) {
         const column *c = &columns[i];
         if (is_used(h, c))
@@ -141,11 +141,11 @@ typedef struct {
     double slowest_s, slowest_at_s, steam_ratio, steam_at_s;
 } rest;
 
-static rest rest_of(const outcome_line *lines, size_t count)
+static rest rest_of(const carried_out_line *lines, size_t count)
 {
     rest r = {0};
     for (size_t i = 0; i < count; i++) {
-        const outcome_line *l = &lines[i];
+        const carried_out_line *l = &lines[i];
         double recovery = l->load != NULL ? l->load->recovery_s : l->addition->recovery_s;
         double ratio = l->addition != NULL ? l->addition->steam_peak_kg_s / l->addition->steam_before_kg_s : 0;
         r.loads += l->load != NULL;
@@ -163,10 +163,10 @@ static rest rest_of(const outcome_line *lines, size_t count)
     return r;
 }
 
-static void rest_print(const sheet *h, const outcome_line *lines, size_t count)
+static void rest_print(const sheet *h, const carried_out_line *lines, size_t count)
 {
     rest r = rest_of(lines, count);
-    double start = h->outcome->scenario->start_s;
+    double start = h->run->scenario->start_s;
     fprintf(h->to, " ... and %s and %s more", format_count(r.loads, "load", "loads").text,
             format_count(r.additions, "addition", "additions").text);
     if (r.not_back > 0)
@@ -178,12 +178,12 @@ static void rest_print(const sheet *h, const outcome_line *lines, size_t count)
     fputc('\n', h->to);
 }
 
-void sheet_print(const outcome *o, unit_system s, FILE *to)
+void sheet_print(const carried_out *o, unit_system s, FILE *to)
 {
     sheet h = {o, s, to};
     size_t count;
     bool marked = false;
-    outcome_line *lines = outcome_lines(o, &count);
+    carried_out_line *lines = carried_out_lines(o, &count);
     if (count == 0) {
         fputs(" no loads and no additions\n", to);
         free(lines);

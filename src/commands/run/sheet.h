@@ -5,11 +5,11 @@
 #include <stdio.h>
 
 #include "base/format.h"
-#include "describe/outcome.h"
+#include "describe/carried_out.h"
 
 /* At most this many lines; what is over is summed up in the last one. */
 #define SHEET_LINES_MAX ((size_t)40)
 
-void sheet_print(const outcome *o, unit_system s, FILE *to);
+void sheet_print(const carried_out *o, unit_system s, FILE *to);
 
 #endif

@@ -13,7 +13,7 @@
 #include "describe/verdict.h"
 
 typedef struct {
-    const outcome *o;
+    const carried_out *o;
     const boil_summary *summary;
     unit_system system;
     bool colour;
@@ -54,7 +54,7 @@ static void title(const report_to *r)
     if (s->title != NULL)
         fprintf(r->to, "\n%s\n", text_plain(s->title).text);
     fprintf(r->to, " %s from %s", format_duration(r->o->central.end_s).text, format_clock(s->start_s, 0).text);
-    if (outcome_stopped(r->o))
+    if (carried_out_stopped(r->o))
         fprintf(r->to, " (STOPPED; %s were asked for)", format_duration(s->schedule.duration_s).text);
     fputs("\n\n", r->to);
 }
@@ -107,11 +107,11 @@ static void statistics(const report_to *r)
 
 static void footer(const report_to *r)
 {
-    fprintf(r->to, "\n" PROGRAM_NAME " " PROGRAM_VERSION ", %s, tolerance %g\n",
+    fprintf(r->to, "\n" PROGRAM_NAME " " BOIL_VERSION_TEXT ", %s, tolerance %g\n",
             r->o->scenario->path != NULL ? text_plain(r->o->scenario->path).text : "", r->o->tolerance);
 }
 
-void report(const outcome *o, const report_style *style, FILE *to)
+void report(const carried_out *o, const report_style *style, FILE *to)
 {
     report_to r = {o, &o->central.summary, style->system, style->colour, to};
     fprintf(to, "%s\n", verdict_of(o, style->system).text);

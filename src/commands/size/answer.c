@@ -4,7 +4,6 @@
 
 #include "analysis/heater_size.h"
 #include "analysis/load_size.h"
-#include "base/boil.h"
 
 static const double precision = 0.002;
 
@@ -15,37 +14,37 @@ static double rounded_up(double heat_W)
     return ceil(heat_W / digit - 1e-9) * digit;
 }
 
-static int carry_out(const size_case *c, double heat_W, boil_history *h)
+static boil_outcome carry_out(const size_case *c, double heat_W, boil_history *h)
 {
     boil_plant sized;
     boil_run_options o = boil_run_options_default();
-    int result = boil_heater_size_plant(&c->scenario->plant, heat_W, &sized);
+    boil_outcome result = boil_heater_size_plant(&c->scenario->plant, heat_W, &sized);
     return result == BOIL_OK ? boil_run(&sized, &c->schedule, &o, h) : result;
 }
 
-static int find_end(const size_case *c, double mixing, double heat_W, size_end *end)
+static boil_outcome find_end(const size_case *c, double mixing, double heat_W, size_end *end)
 {
     const boil_plant *p = &c->scenario->plant;
     boil_run_options o = boil_run_options_default();
     o.mixing_time_factor = mixing;
     *end = (size_end){SIZE_RIM_AT, (double)NAN, (double)NAN};
-    int result = boil_heater_size_staying_below(p, &c->schedule, &o, heat_W, &end->from_W);
-    if (result == BOIL_NO_ROOT || result == BOIL_RANGE) {
+    boil_outcome result = boil_heater_size_staying_below(p, &c->schedule, &o, heat_W, &end->from_W);
+    if (result == BOIL_NO_ROOT || result == BOIL_OUT_OF_RANGE) {
         end->from_W = (double)NAN;
         return BOIL_OK;
     }
     end->from_W = end->from_W > heat_W ? rounded_up(end->from_W) : heat_W;
     if (result == BOIL_OK)
         result = boil_heater_size_below_rim(p, &c->schedule, &o, end->from_W, &end->heat_W);
-    if (result == BOIL_NO_ROOT || result == BOIL_RANGE) {
-        end->rim = result == BOIL_RANGE ? SIZE_RIM_BEYOND : SIZE_RIM_NEVER;
+    if (result == BOIL_NO_ROOT || result == BOIL_OUT_OF_RANGE) {
+        end->rim = result == BOIL_OUT_OF_RANGE ? SIZE_RIM_BEYOND : SIZE_RIM_NEVER;
         return BOIL_OK;
     }
     return result;
 }
 
 /* Nothing that opens it is no failure. */
-static int find_opening(const size_case *c, size_answer *a)
+static boil_outcome find_opening(const size_case *c, size_answer *a)
 {
     boil_run_options o = boil_run_options_default();
     const boil_plant *p = &c->scenario->plant;
@@ -60,13 +59,13 @@ static int find_opening(const size_case *c, size_answer *a)
                                                            : BOIL_OK;
 }
 
-static int around_heat(const size_case *c, size_answer *a)
+static boil_outcome around_heat(const size_case *c, size_answer *a)
 {
     const boil_plant *p = &c->scenario->plant;
     boil_run_options o = boil_run_options_default();
     bool fuel = p->heater.source != BOIL_HEAT_STEAM;
     a->input_W = fuel ? a->heat_W / p->heater.efficiency : (double)NAN;
-    int result = boil_steady_state_at(p, a->heat_W, &a->calm);
+    boil_outcome result = boil_steady_state_at(p, a->heat_W, &a->calm);
     a->own_W = boil_heater_output(&p->heater, 1, a->calm.boiling_point_K);
     if (result == BOIL_OK && boil_steady_state_heat_up(p, &o, a->heat_W, &a->heat_up_s) != BOIL_OK)
         a->heat_up_s = (double)NAN; /* such a bath cannot stand cold: no time to tell */
@@ -77,19 +76,20 @@ static int around_heat(const size_case *c, size_answer *a)
     if (result == BOIL_OK)
         result = find_end(c, 1, a->heat_W, &a->likely);
     if (result == BOIL_OK)
-        result = find_end(c, OUTCOME_FAST_MIXING, a->heat_W, &a->possible);
+        result = find_end(c, CARRIED_OUT_FAST_MIXING, a->heat_W, &a->possible);
     return result == BOIL_OK && size_answer_shut(a) ? find_opening(c, a) : result;
 }
 
-int size_answer_of(const size_case *c, size_answer *out)
+boil_outcome size_answer_of(const size_case *c, size_answer *out)
 {
     boil_run_options o = boil_run_options_default();
     const double none = (double)NAN;
     *out = (size_answer){
         .size = c, .heat_W = none, .input_W = none, .heat_up_s = none, .opening_load = none, .opening_area = none};
-    int result = boil_heater_size_for_recovery(&c->scenario->plant, &c->schedule, &o, c->limit_s, precision, &out->heat_W);
-    if (result == BOIL_NO_ROOT || result == BOIL_RANGE) {
-        out->found = result == BOIL_RANGE ? SIZE_BEYOND : SIZE_NONE;
+    boil_outcome result =
+        boil_heater_size_for_recovery(&c->scenario->plant, &c->schedule, &o, c->limit_s, precision, &out->heat_W);
+    if (result == BOIL_NO_ROOT || result == BOIL_OUT_OF_RANGE) {
+        out->found = result == BOIL_OUT_OF_RANGE ? SIZE_BEYOND : SIZE_NONE;
         result = find_opening(c, out);
     } else if (result == BOIL_OK) {
         out->heat_W = rounded_up(out->heat_W);

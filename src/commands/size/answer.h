@@ -4,8 +4,9 @@
 #define COMMANDS_SIZE_ANSWER_H
 
 #include "analysis/steady_state.h"
+#include "boilback.h"
 #include "commands/size/case.h"
-#include "describe/outcome.h"
+#include "describe/carried_out.h"
 
 typedef enum {
     SIZE_FOUND,
@@ -40,7 +41,7 @@ typedef struct {
 } size_answer;
 
 /* BOIL_OK, or a failure after which nothing is left to free. */
-int size_answer_of(const size_case *c, size_answer *out);
+boil_outcome size_answer_of(const size_case *c, size_answer *out);
 void size_answer_free(size_answer *a);
 
 enum { SIZE_CELL_LOADS = 3, SIZE_CELL_PLATES = 5 };

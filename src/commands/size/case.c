@@ -1,6 +1,6 @@
 #include "commands/size/case.h"
 
-#include "base/boil.h"
+#include "base/constants.h"
 
 #define QUARTER_INCH_M 6.35e-3
 
@@ -27,7 +27,7 @@ static const boil_action *first_load(const boil_schedule *s)
 }
 
 /* After a minute of boil, and followed until its boil must be back. */
-int size_case_one(const scenario *s, double limit_s, const boil_load *load, size_case *out)
+boil_outcome size_case_one(const scenario *s, double limit_s, const boil_load *load, size_case *out)
 {
     const double first_s = 60;
     boil_action action = {.time_s = first_s, .kind = BOIL_ACTION_LOAD, .is.load = *load};
@@ -36,7 +36,7 @@ int size_case_one(const scenario *s, double limit_s, const boil_load *load, size
     return boil_schedule_add(&out->schedule, &action);
 }
 
-int size_case_of(const scenario *s, double limit_s, const quantity *heaviness, size_case *out)
+boil_outcome size_case_of(const scenario *s, double limit_s, const quantity *heaviness, size_case *out)
 {
     const boil_action *first = first_load(&s->schedule);
     if (heaviness != NULL || first == NULL) {

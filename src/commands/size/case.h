@@ -3,6 +3,7 @@
 #define COMMANDS_SIZE_CASE_H
 
 #include "base/format.h"
+#include "boilback.h"
 #include "reading/quantity.h"
 #include "scenario/action_words.h"
 
@@ -19,8 +20,8 @@ boil_load size_case_plate(const scenario *s, const quantity *heaviness, double t
 
 /* A quarter of an inch thick. `heaviness` NULL: the schedule's loads, or, without any, one as heavy as the scenario's limit.
    BOIL_OK or BOIL_NO_MEMORY; to be freed either way. */
-int size_case_of(const scenario *s, double limit_s, const quantity *heaviness, size_case *out);
-int size_case_one(const scenario *s, double limit_s, const boil_load *load, size_case *out);
+boil_outcome size_case_of(const scenario *s, double limit_s, const quantity *heaviness, size_case *out);
+boil_outcome size_case_one(const scenario *s, double limit_s, const boil_load *load, size_case *out);
 void size_case_free(size_case *c);
 
 action_name size_case_words(const size_case *c, unit_system system, size_t load); /* the load of that number, from 0 */

@@ -1,4 +1,3 @@
-#include "base/boil.h"
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"

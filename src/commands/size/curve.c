@@ -3,7 +3,6 @@
 #include <math.h>
 
 #include "analysis/heater_size.h"
-#include "base/boil.h"
 
 /* What is to be seen: both ends of the window with room beyond them, and the heat of the scenario. */
 static void set_range(const size_answer *a, double losses_W, size_curve *c)
@@ -18,12 +17,12 @@ static void set_range(const size_answer *a, double losses_W, size_curve *c)
     c->to_W = fmax(seen_W, 1.3 * need_W);
 }
 
-static int add(const size_case *s, double heat_W, size_curve *c)
+static boil_outcome add(const size_case *s, double heat_W, size_curve *c)
 {
     boil_plant sized;
     boil_history h;
     boil_run_options o = boil_run_options_default();
-    int result = boil_heater_size_plant(&s->scenario->plant, heat_W, &sized);
+    boil_outcome result = boil_heater_size_plant(&s->scenario->plant, heat_W, &sized);
     if (result == BOIL_OK)
         result = boil_run(&sized, &s->schedule, &o, &h);
     if (result != BOIL_OK)
@@ -38,10 +37,10 @@ static int add(const size_case *s, double heat_W, size_curve *c)
     return BOIL_OK;
 }
 
-int size_curve_of(const size_answer *a, size_curve *out)
+boil_outcome size_curve_of(const size_answer *a, size_curve *out)
 {
     boil_steady_state calm;
-    int result = boil_steady_state_at(&a->size->scenario->plant, 0, &calm);
+    boil_outcome result = boil_steady_state_at(&a->size->scenario->plant, 0, &calm);
     *out = (size_curve){0};
     if (result != BOIL_OK)
         return result;

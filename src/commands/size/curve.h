@@ -2,6 +2,7 @@
 #ifndef COMMANDS_SIZE_CURVE_H
 #define COMMANDS_SIZE_CURVE_H
 
+#include "boilback.h"
 #include "commands/size/answer.h"
 
 typedef enum {
@@ -26,6 +27,6 @@ typedef struct {
 } size_curve;
 
 /* BOIL_OK, or why a run could not be carried out. */
-int size_curve_of(const size_answer *a, size_curve *out);
+boil_outcome size_curve_of(const size_answer *a, size_curve *out);
 
 #endif

@@ -3,11 +3,10 @@
 #include <math.h>
 
 #include "analysis/load_size.h"
-#include "base/boil.h"
 
 static bool is_no(int result)
 {
-    return result == BOIL_NO_ROOT || result == BOIL_RANGE;
+    return result == BOIL_NO_ROOT || result == BOIL_OUT_OF_RANGE;
 }
 
 int size_heaviest_of(const size_case *c, size_heaviest *out)

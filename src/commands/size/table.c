@@ -1,7 +1,6 @@
 #include <math.h>
 
 #include "analysis/heater_size.h"
-#include "base/boil.h"
 #include "commands/size/answer.h"
 
 static const double times[SIZE_CELL_LOADS] = {0.5, 1, 2};
@@ -15,7 +14,7 @@ static int heat_of(const scenario *s, double limit_s, const boil_load *l, double
     if (result == BOIL_OK)
         result = boil_heater_size_for_recovery(&s->plant, &c.schedule, &o, limit_s, 0.002, heat_W);
     size_case_free(&c);
-    if (result != BOIL_NO_ROOT && result != BOIL_RANGE)
+    if (result != BOIL_NO_ROOT && result != BOIL_OUT_OF_RANGE)
         return result;
     *heat_W = (double)NAN;
     return BOIL_OK;

@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "base/text.h"
 #include "describe/report.h"
 #include "properties/water.h"

@@ -3,7 +3,7 @@
 #include <math.h>
 #include <stdlib.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "base/format.h"
 #include "base/program.h"
 #include "properties/solubility.h"
@@ -89,9 +89,9 @@ solution_answer *solution_rows(const boil_plant *p, const solution_table *t, siz
         complain("out of memory");
         return NULL;
     }
-    row.charge.basis = t->over == DIM_FRACTION        ? BOIL_BY_SALT_FRACTION
-                       : t->over == DIM_CONCENTRATION ? BOIL_BY_STRENGTH
-                                                      : BOIL_BY_BOILING_POINT;
+    row.charge.basis = t->over == DIM_FRACTION        ? BOIL_INITIAL_BY_SALT_FRACTION
+                       : t->over == DIM_CONCENTRATION ? BOIL_INITIAL_BY_STRENGTH
+                                                      : BOIL_INITIAL_BY_BOILING_POINT;
     for (size_t i = 0; i < *count; i++) {
         row.charge.value = t->from + (double)i * t->step;
         if (!look_up(&row, &rows[i])) {

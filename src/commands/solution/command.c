@@ -2,7 +2,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/boil.h"
 #include "base/program.h"
 #include "cli/commands.h"
 #include "cli/output.h"
@@ -158,9 +157,9 @@ static int answer(const given *g, request *r)
     boil_plant *p = &r->bath.plant;
     if (!options_take(g, r) || !output_agrees(&r->output))
         return STATUS_USAGE;
-    p->charge.basis = options_given(g, "strength")        ? BOIL_BY_STRENGTH
-                      : options_given(g, "salt-fraction") ? BOIL_BY_SALT_FRACTION
-                                                          : BOIL_BY_BOILING_POINT;
+    p->charge.basis = options_given(g, "strength")        ? BOIL_INITIAL_BY_STRENGTH
+                      : options_given(g, "salt-fraction") ? BOIL_INITIAL_BY_SALT_FRACTION
+                                                          : BOIL_INITIAL_BY_BOILING_POINT;
     if (options_given(g, "altitude"))
         p->ambient.pressure_Pa = boil_ambient_pressure_at_altitude(r->bath.altitude_m);
     const char *problem = boil_plant_problem(p);

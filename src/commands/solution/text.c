@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "describe/listing.h"
 #include "describe/report.h"
 
@@ -70,7 +70,7 @@ void solution_table_report(const boil_plant *p, const solution_answer *rows, siz
                      "Strength: salts per volume at the boil. Dilution: heat set free per kg of water put in, at the boil or "
                      "the temperature given. *: holds crystals at 20 degC; looked up alone, it says up to what temperature.");
     boil_initial_charge given = p->charge;
-    given.basis = BOIL_BY_SALT_FRACTION;
+    given.basis = BOIL_INITIAL_BY_SALT_FRACTION;
     given.value = rows[count - 1].salt_fraction;
     report_uncertainty(&given, UNITS_SI, to);
     report_caution(to);

@@ -11,7 +11,7 @@ static inline boil_plant tank_of_the_handbook(double temperature_K)
     p.tank.width_m = p.tank.depth_m = 2 * FOOT;
     p.tank.level_m = 100 * US_GALLON / (8 * FOOT * FOOT);
     p.tank.wall_thickness_m = 0.375 * INCH;
-    p.tank.heated = BOIL_HEATED_INSIDE;
+    p.tank.heated = BOIL_TANK_HEATED_INSIDE;
     p.ambient.temperature_K = FAHRENHEIT(70);
     p.ambient.relative_humidity = 0.6;
     p.ambient.draught_m_s = 2 * FOOT;
@@ -50,7 +50,7 @@ static inline boil_plant tank_of_the_table(double temperature_K, double insulati
     p.tank.level_m = 1749 * POUND / boil_water_density(FAHRENHEIT(200)) / (10 * FOOT * FOOT);
     p.tank.wall_thickness_m = 0.1875 * INCH;
     p.tank.insulation_m = insulation_m;
-    p.tank.heated = BOIL_HEATED_INSIDE;
+    p.tank.heated = BOIL_TANK_HEATED_INSIDE;
     p.ambient.temperature_K = FAHRENHEIT(60);
     p.ambient.draught_m_s = 0;
     return p;

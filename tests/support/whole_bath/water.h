@@ -20,7 +20,7 @@ static inline boil_plant water_tank(double temperature_K)
 {
     boil_plant p = boil_plant_default();
     p.tank.wall_thickness_m = p.tank.insulation_m = 0;
-    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, 0, temperature_K};
+    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, 0, temperature_K};
     p.heater = boil_heater_default(BOIL_HEAT_ELECTRIC);
     p.heater.input_W = p.heater.lag_s = 0;
     return p;

@@ -43,7 +43,7 @@ static void body(FILE *to, const drawing *d)
     fwrite(at, 1, (size_t)(d->end - at), to);
 }
 
-static void figure(html *h, const outcome *o, unit_system s, const drawing *d)
+static void figure(html *h, const carried_out *o, unit_system s, const drawing *d)
 {
     html_open(h, "figure", NULL);
     html_open(h, "div", "class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"picture, may scroll sideways\"");
@@ -64,7 +64,7 @@ static void figure(html *h, const outcome *o, unit_system s, const drawing *d)
     html_close(h);
 }
 
-void page_picture(html *h, const outcome *o, unit_system s, const picture_drawn *drawn, const picture_problem *problem)
+void page_picture(html *h, const carried_out *o, unit_system s, const picture_drawn *drawn, const picture_problem *problem)
 {
     drawing d;
     html_open(h, "section", "aria-labelledby=\"picture\"");

@@ -5,7 +5,7 @@
 #include "describe/report.h"
 #include "describe/verdict.h"
 
-static void head(html *h, const outcome *o)
+static void head(html *h, const carried_out *o)
 {
     html_open(h, "head", NULL);
     html_empty(h, "meta", "charset=\"utf-8\"");
@@ -25,7 +25,7 @@ static void head(html *h, const outcome *o)
     html_close(h);
 }
 
-static void top(html *h, const outcome *o, unit_system s)
+static void top(html *h, const carried_out *o, unit_system s)
 {
     const scenario *c = o->scenario;
     html_open(h, "header", NULL);
@@ -34,16 +34,16 @@ static void top(html *h, const outcome *o, unit_system s)
     html_close(h);
     html_element(h, "p", "class=\"verdict\"", "%s", verdict_of(o, s).text);
     html_element(h, "p", NULL, "%s from %s%s", format_duration(o->central.end_s).text, format_clock(c->start_s, 0).text,
-                 outcome_stopped(o) ? ", where the run STOPPED early" : "");
+                 carried_out_stopped(o) ? ", where the run STOPPED early" : "");
     html_element(h, "p", "class=\"caution-box\"", "%s", report_caution_words);
     html_close(h);
 }
 
-static void foot(html *h, const outcome *o)
+static void foot(html *h, const carried_out *o)
 {
     html_open(h, "footer", NULL);
     html_open(h, "p", NULL);
-    html_text(h, PROGRAM_NAME " " PROGRAM_VERSION ", ");
+    html_text(h, PROGRAM_NAME " " BOIL_VERSION_TEXT ", ");
     html_text(h, o->scenario->path);
     html_close(h);
     html_element(h, "p", NULL, "Run at tolerance %g, at the central mixing time and at a third of it: likely and possible.",
@@ -51,7 +51,7 @@ static void foot(html *h, const outcome *o)
     html_close(h);
 }
 
-void page(const outcome *o, unit_system s, const picture_drawn *drawn, const picture_problem *problem, FILE *to)
+void page(const carried_out *o, unit_system s, const picture_drawn *drawn, const picture_problem *problem, FILE *to)
 {
     html h = html_to(to);
     fputs("<!DOCTYPE html>", to);

@@ -7,7 +7,7 @@
 /* Beyond this a sheet is no sheet any more. */
 #define LISTED_MAX ((size_t)400)
 
-static void caution(html *h, const outcome *o, const run_action *r)
+static void caution(html *h, const carried_out *o, const run_action *r)
 {
     boil_severity severity;
     const char *warning = run_action_warning(o, r, &severity);
@@ -23,7 +23,7 @@ static void caution(html *h, const outcome *o, const run_action *r)
     html_close(h);
 }
 
-static void order_row(html *h, const outcome *o, const run_action *r, unit_system s)
+static void order_row(html *h, const carried_out *o, const run_action *r, unit_system s)
 {
     action_text details = run_action_details(o, r, s);
     html_open(h, "tr", NULL);
@@ -42,7 +42,7 @@ static void order_row(html *h, const outcome *o, const run_action *r, unit_syste
     html_close(h);
 }
 
-static void table(html *h, const outcome *o, const run_action *list, size_t count, unit_system s)
+static void table(html *h, const carried_out *o, const run_action *list, size_t count, unit_system s)
 {
     static const char *const heads[] = {"Done", "Time", "What to do", "Mind", "Expect", "Reading, initials", NULL};
     html_table(h, "By the clock", "class=\"sheet\"", heads);
@@ -54,7 +54,7 @@ static void table(html *h, const outcome *o, const run_action *list, size_t coun
                      format_clock(o->scenario->start_s, list[count - 1].time_s).text);
 }
 
-static void valve(html *h, const outcome *o, unit_system s)
+static void valve(html *h, const carried_out *o, unit_system s)
 {
     const boil_water_control *c = &o->scenario->plant.control;
     if (c->mode == BOIL_WATER_CONTROL_NONE)
@@ -66,20 +66,20 @@ static void valve(html *h, const outcome *o, unit_system s)
 }
 
 /* A sheet that leads into what was warned of must not look like one to work by. */
-static void warn(html *h, const outcome *o)
+static void warn(html *h, const carried_out *o)
 {
-    boil_severity gravest = outcome_gravest(o);
-    if (!outcome_stopped(o) && gravest < BOIL_WARNING)
+    boil_severity gravest = carried_out_gravest(o);
+    if (!carried_out_stopped(o) && gravest < BOIL_SEVERITY_WARNING)
         return;
     html_open(h, "p", "class=\"caution-box\"");
-    if (gravest >= BOIL_WARNING)
+    if (gravest >= BOIL_SEVERITY_WARNING)
         page_severity(h, gravest, false);
     html_element(h, "strong", NULL, " Do not work to this sheet: %s. Change the plan first.",
-                 outcome_stopped(o) ? "the run stopped early" : "see the findings");
+                 carried_out_stopped(o) ? "the run stopped early" : "see the findings");
     html_close(h);
 }
 
-void page_sheet(html *h, const outcome *o, unit_system s)
+void page_sheet(html *h, const carried_out *o, unit_system s)
 {
     size_t count;
     run_action *list = run_actions_of(o, &count);

@@ -10,16 +10,16 @@
 
 void page_severity(html *h, boil_severity s, bool only_possible)
 {
-    static const char *const classes[] = {[BOIL_NOTICE] = "class=\"signal notice\"",
-                                          [BOIL_CAUTION] = "class=\"signal caution\"",
-                                          [BOIL_WARNING] = "class=\"signal warning\"",
-                                          [BOIL_DANGER] = "class=\"signal danger\""};
+    static const char *const classes[] = {[BOIL_SEVERITY_NOTICE] = "class=\"signal notice\"",
+                                          [BOIL_SEVERITY_CAUTION] = "class=\"signal caution\"",
+                                          [BOIL_SEVERITY_WARNING] = "class=\"signal warning\"",
+                                          [BOIL_SEVERITY_DANGER] = "class=\"signal danger\""};
     html_element(h, "strong", classes[s], "%s", boil_severity_word(s));
     if (only_possible)
         html_element(h, "small", NULL, " possible");
 }
 
-static void finding(html *h, const outcome *o, const boil_finding *f, unit_system s, bool only_possible)
+static void finding(html *h, const carried_out *o, const boil_finding *f, unit_system s, bool only_possible)
 {
     html_open(h, "tr", NULL);
     html_open(h, "th", "scope=\"row\"");
@@ -33,7 +33,8 @@ static void finding(html *h, const outcome *o, const boil_finding *f, unit_syste
     html_close(h);
 }
 
-static void list(html *h, const outcome *o, const boil_findings *found, unit_system s, const char *label, bool only_possible)
+static void list(html *h, const carried_out *o, const boil_findings *found, unit_system s, const char *label,
+                 bool only_possible)
 {
     static const char *const heads[] = {"How grave, when", "What, its limit, and what to do", NULL};
     html_table(h, label, "class=\"findings\"", heads);
@@ -42,7 +43,7 @@ static void list(html *h, const outcome *o, const boil_findings *found, unit_sys
     html_table_end(h);
 }
 
-void page_findings(html *h, const outcome *o, unit_system s)
+void page_findings(html *h, const carried_out *o, unit_system s)
 {
     html_open(h, "section", "aria-labelledby=\"findings\"");
     html_element(h, "h2", "id=\"findings\"", "Findings");
@@ -74,7 +75,7 @@ static void bath(html *h, const boil_summary *m, unit_system s)
     html_table_end(h);
 }
 
-static void accounts(html *h, const outcome *o, unit_system s)
+static void accounts(html *h, const carried_out *o, unit_system s)
 {
     account a = account_of(o, s);
     const char *const heads[] = {"Heat and matter", "In all", a.has_loads ? "Per load" : NULL, a.hundred, NULL};
@@ -95,7 +96,7 @@ static void accounts(html *h, const outcome *o, unit_system s)
         html_element(h, "p", NULL, "%s", a.told[i]);
 }
 
-void page_summary(html *h, const outcome *o, unit_system s)
+void page_summary(html *h, const carried_out *o, unit_system s)
 {
     const boil_summary *m = &o->central.summary;
     report_words first_boil = report_first_boil_words(o);

@@ -18,7 +18,7 @@ static boil_plant plant_of(const double blend[BOIL_SALTS])
 {
     boil_plant p = open_plant(40e3);
     p.tank.depth_m = 0.8;
-    p.charge.basis = BOIL_BY_STRENGTH;
+    p.charge.basis = BOIL_INITIAL_BY_STRENGTH;
     p.charge.value = strength_kg_m3;
     for (int i = 0; i < BOIL_SALTS; i++)
         p.charge.blend[i] = blend[i];
@@ -116,7 +116,7 @@ static void first_make_up_is_hot(void **unused)
     const double heats[2] = {669e3, 385e3}, ends_C[2] = {119.4, 97.5};
     for (int k = 0; k < 2; k++) {
         boil_plant p = plant_of(blends[k]);
-        p.charge.basis = BOIL_BY_SALT_FRACTION;
+        p.charge.basis = BOIL_INITIAL_BY_SALT_FRACTION;
         p.charge.value = fractions[k];
         boil_charge_plan a = plan_of(&p, (boil_charge_case){0});
         assert_close(a.heat_J_kg, heats[k], 0.01, 0);
@@ -139,7 +139,7 @@ static void heat_is_the_published_one(void **unused)
         if (r > 10)
             continue;
         boil_plant p = plant_of(brine_caustic);
-        p.charge.basis = BOIL_BY_SALT_FRACTION;
+        p.charge.basis = BOIL_INITIAL_BY_SALT_FRACTION;
         p.charge.value = molar / (molar + r * water_kg_mol);
         boil_charge_plan a = plan_of(&p, (boil_charge_case){0});
         assert_int_equal(a.end, BOIL_CHARGE_DONE);
@@ -184,7 +184,7 @@ static void charged_to(const double blend[BOIL_SALTS], double liquid_fraction)
     assert_int_equal(a.end, BOIL_CHARGE_DONE);
 
     boil_plant from = p;
-    from.charge = (boil_initial_charge){{blend[0], blend[1], blend[2]}, BOIL_BY_SALT_FRACTION, 0.3, CELSIUS(40)};
+    from.charge = (boil_initial_charge){{blend[0], blend[1], blend[2]}, BOIL_INITIAL_BY_SALT_FRACTION, 0.3, CELSIUS(40)};
     from.tank.level_m = 0.25;
     from.heater.dial = 0;
     from.fittings.mixer_on = true;
@@ -246,7 +246,7 @@ static void boils_down_to_it(void **unused)
     boil_charge_plan a = plan_of(&p, (boil_charge_case){.liquid_fraction = 0.45});
     assert_int_equal(a.end, BOIL_CHARGE_DONE);
     assert_true(a.water_to_add_kg < -10 && a.boil_down_s > 600);
-    filled.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, 0.45, a.filled_K};
+    filled.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, 0.45, a.filled_K};
     filled.tank.level_m = a.filled_level_m;
     double reckoned_s = a.heat_up_s + a.boil_down_s, t = reckoned_s, before_t = t - 120, boils_K;
     double off = 1, mass = boil_mixture_mass(&wanted.mixture), before = heated_for(&filled, before_t, &boils_K) / mass - 1;
@@ -293,7 +293,7 @@ static void water_goes_in_at_its_pace(void **unused)
         assert_int_equal(a.end, BOIL_CHARGE_DONE);
         assert_true(a.water_to_add_kg > 5 && a.water_pace.rate_kg_s > 0);
         boil_plant q = p;
-        q.charge.basis = BOIL_BY_SALT_FRACTION;
+        q.charge.basis = BOIL_INITIAL_BY_SALT_FRACTION;
         q.charge.value = a.bath_salts_kg / (a.mass_kg - a.water_to_add_kg);
         boil_initial_state bath;
         assert_int_equal(boil_plant_initial(&q, &bath), BOIL_OK);
@@ -363,7 +363,7 @@ static void which_gallon_is_meant(void **unused)
     double hot_F = (a.boiling_point_K - BOIL_ZERO_CELSIUS) * 1.8 + 32;
     assert_close(hot_F, 285, 0, 5);
     assert_true(a.all_put_in);
-    p.charge.basis = BOIL_BY_SALT_FRACTION;
+    p.charge.basis = BOIL_INITIAL_BY_SALT_FRACTION;
     p.charge.value = six_lb_gal / (six_lb_gal + boil_water_density(CELSIUS(20)));
     boil_charge_plan b = plan_of(&p, (boil_charge_case){0});
     assert_close(b.per_water_kg_m3, six_lb_gal, 1e-6, 0);
@@ -402,7 +402,7 @@ static void refusals(void **unused)
     assert_int_equal(cold.end, BOIL_CHARGE_CRYSTALS);
     assert_true(cold.from_crystals_K > CELSIUS(30));
     boil_plant strong = plant_of(brine_caustic);
-    strong.charge.basis = BOIL_BY_SALT_FRACTION;
+    strong.charge.basis = BOIL_INITIAL_BY_SALT_FRACTION;
     strong.charge.value = 0.70;
     assert_int_equal(plan_of(&strong, (boil_charge_case){0}).end, BOIL_CHARGE_NO_DISSOLVING);
 }

@@ -229,7 +229,7 @@ static void whole_is_judged(void **unused)
     boil_plant p = plant_of(&(state){0, 0, 0, 0, 0});
     p.charge.blend[BOIL_NAOH] = 1;
     p.charge.blend[BOIL_NANO3] = p.charge.blend[BOIL_NANO2] = 0;
-    p.charge.basis = BOIL_BY_SALT_FRACTION;
+    p.charge.basis = BOIL_INITIAL_BY_SALT_FRACTION;
     p.charge.value = 0.27;
     p.tank = (boil_tank){.length_m = 1.524, .width_m = 0.61, .depth_m = 0.762, .level_m = 0.432, .wall_thickness_m = 0.005};
     p.heater.input_W = 38.7e3;
@@ -337,7 +337,7 @@ static void uncertainty_is_carried(void **unused)
     assert_close(a.salt_fraction_low, low.salt_fraction, 1e-9, 0);
     assert_close(a.salt_fraction_high, high.salt_fraction, 1e-9, 0);
     assert_close(a.set_point_K, CELSIUS(140.5), 1e-12, 0);
-    p.charge.basis = BOIL_BY_SALT_FRACTION; /* however it is stated, and as cold as it starts */
+    p.charge.basis = BOIL_INITIAL_BY_SALT_FRACTION; /* however it is stated, and as cold as it starts */
     p.charge.value = 0.52;
     p.charge.temperature_K = CELSIUS(60);
     boil_correction stated = correction_of(&p, 143, 0.4, 0);

@@ -95,10 +95,10 @@ static void heavy_loads_are_named_with_their_weight(void **state)
     boil_plant p = good_plant();
     boil_action actions[1] = {hung(300, 90)};
     judged j = judge(&p, 3000, actions, 1);
-    const boil_finding *f = must_find(&j.likely, "load-heavy", BOIL_WARNING);
+    const boil_finding *f = must_find(&j.likely, "load-heavy", BOIL_SEVERITY_WARNING);
     assert_close(f->value, 90 / 0.45, 1e-9, 0);
     assert_close(f->limit, 0.45359237 / (2 * 3.785411784e-3), 1e-4, 0);
-    f = must_find(&j.likely, "boil-lost-long", BOIL_CAUTION);
+    f = must_find(&j.likely, "boil-lost-long", BOIL_SEVERITY_CAUTION);
     assert_true(f->value > 120);
     judged_free(&j);
 }
@@ -110,12 +110,12 @@ static void water_on_a_quiet_bath_is_a_warning_and_its_eruption_graver(void **st
     p.tank.depth_m = 0.86;
     boil_action actions[2] = {hung(300, 40), two_gallons_action(330, 60)};
     judged j = judge(&p, 3000, actions, 2);
-    const boil_finding *f = must_find(&j.likely, "water-on-quiet-bath", BOIL_WARNING);
+    const boil_finding *f = must_find(&j.likely, "water-on-quiet-bath", BOIL_SEVERITY_WARNING);
     assert_close(f->value, actions[1].is.water.mass_kg, 0.02, 0);
-    f = must_find(&j.likely, "water-layer", BOIL_DANGER); /* the fast run goes over the rim */
+    f = must_find(&j.likely, "water-layer", BOIL_SEVERITY_DANGER); /* the fast run goes over the rim */
     assert_close(f->value, actions[1].is.water.mass_kg / 998 / 0.9, 0.1, 0);
-    must_find(&j.likely, "steam-surge", BOIL_WARNING);
-    must_find(&j.possible, "overflow", BOIL_DANGER);
+    must_find(&j.likely, "steam-surge", BOIL_SEVERITY_WARNING);
+    must_find(&j.possible, "overflow", BOIL_SEVERITY_DANGER);
     judged_free(&j);
 }
 
@@ -128,7 +128,7 @@ static void a_thin_layer_is_only_noticed(void **state)
     boil_action actions[2] = {hung(300, 60), two_gallons_action(315, 10)};
     actions[1].is.water.mass_kg = 1.1;
     judged j = judge(&p, 3000, actions, 2);
-    must_find(&j.likely, "water-layer", BOIL_NOTICE);
+    must_find(&j.likely, "water-layer", BOIL_SEVERITY_NOTICE);
     judged_free(&j);
 }
 
@@ -138,7 +138,7 @@ static void too_little_heat_never_boils_and_the_right_heat_does(void **state)
     boil_plant p = good_plant();
     p.heater.input_W = 12e3;
     judged j = judge(&p, 1800, NULL, 0);
-    const boil_finding *f = must_find(&j.likely, "never-boils", BOIL_WARNING);
+    const boil_finding *f = must_find(&j.likely, "never-boils", BOIL_SEVERITY_WARNING);
     print_message("12 kW never boils; %.2f kW does\n", f->needed_W / 1e3);
     p.heater.input_W = f->needed_W;
     judged enough = judge(&p, 1800, NULL, 0);
@@ -158,7 +158,7 @@ static void a_boil_that_does_not_return_names_the_heat_that_would_bring_it(void 
     p.heater.input_W = 19e3;
     boil_action actions[1] = {hung(300, 60)};
     judged j = judge(&p, 1200, actions, 1);
-    const boil_finding *f = must_find(&j.likely, "boil-never-returns", BOIL_WARNING);
+    const boil_finding *f = must_find(&j.likely, "boil-never-returns", BOIL_SEVERITY_WARNING);
     print_message("60 kg on 19 kW: not back in time; %.2f kW would be\n", f->needed_W / 1e3);
     p.heater.input_W = f->needed_W;
     judged enough = judge(&p, 1200, actions, 1);
@@ -166,7 +166,7 @@ static void a_boil_that_does_not_return_names_the_heat_that_would_bring_it(void 
     judged_free(&enough);
     p.heater.input_W = 0.99 * f->needed_W;
     judged less = judge(&p, 1200, actions, 1);
-    must_find(&less.likely, "boil-never-returns", BOIL_WARNING);
+    must_find(&less.likely, "boil-never-returns", BOIL_SEVERITY_WARNING);
     judged_free(&less);
     judged_free(&j);
 }
@@ -190,10 +190,10 @@ static void the_tank_itself_is_judged(void **state)
     p.tank.depth_m = 1.75;
     p.heater.input_W = 60e3;
     judged j = judge(&p, 300, NULL, 0);
-    must_find(&j.likely, "tank-tall", BOIL_CAUTION);
-    const boil_finding *f = must_find(&j.likely, "superheat-stored", BOIL_CAUTION);
+    must_find(&j.likely, "tank-tall", BOIL_SEVERITY_CAUTION);
+    const boil_finding *f = must_find(&j.likely, "superheat-stored", BOIL_SEVERITY_CAUTION);
     print_message("1.5 m of bath: floor boils %.1f K hotter\n", f->value);
-    f = must_find(&j.likely, "overflow", BOIL_DANGER);
+    f = must_find(&j.likely, "overflow", BOIL_SEVERITY_DANGER);
     assert_close(f->limit, 1.75, 1e-12, 0);
     judged_free(&j);
 }
@@ -203,25 +203,25 @@ static void freeboard_level_and_band_have_limits(void **state)
     (void)state;
     boil_plant p = good_plant();
     p.tank.depth_m = 0.68;
-    p.tank.heated = BOIL_HEATED_INSIDE;
+    p.tank.heated = BOIL_TANK_HEATED_INSIDE;
     p.tank.heater_top_m = 0.49;
     p.limits.boiling_point_low_K = CELSIUS(130);
     p.limits.boiling_point_high_K = CELSIUS(141);
     judged j = judge(&p, 7200, NULL, 0);
-    must_find(&j.likely, "freeboard-low", BOIL_CAUTION);
-    must_find(&j.likely, "heater-uncovered", BOIL_WARNING);
-    const boil_finding *f = must_find(&j.likely, "bath-too-hot", BOIL_CAUTION);
+    must_find(&j.likely, "freeboard-low", BOIL_SEVERITY_CAUTION);
+    must_find(&j.likely, "heater-uncovered", BOIL_SEVERITY_WARNING);
+    const boil_finding *f = must_find(&j.likely, "bath-too-hot", BOIL_SEVERITY_CAUTION);
     assert_close(f->value, j.central.summary.temperature_max_K.value, 1e-12, 0);
     judged_free(&j);
     p.limits.boiling_point_low_K = CELSIUS(141);
     p.limits.boiling_point_high_K = CELSIUS(160);
     j = judge(&p, 300, NULL, 0);
-    must_find(&j.likely, "bath-too-cool", BOIL_NOTICE);
+    must_find(&j.likely, "bath-too-cool", BOIL_SEVERITY_NOTICE);
     judged_free(&j);
     p = good_plant();
     p.tank.parts_top_m = 0.499;
     j = judge(&p, 1800, NULL, 0);
-    must_find(&j.likely, "parts-uncovered", BOIL_CAUTION);
+    must_find(&j.likely, "parts-uncovered", BOIL_SEVERITY_CAUTION);
     judged_free(&j);
 }
 
@@ -233,7 +233,7 @@ static void too_much_water_overflows_even_when_still(void **state)
     a.is.water.mass_kg = 300;
     p.heater.input_W = 0;
     judged j = judge(&p, 1200, &a, 1);
-    must_find(&j.likely, "overflow-still", BOIL_DANGER);
+    must_find(&j.likely, "overflow-still", BOIL_SEVERITY_DANGER);
     judged_free(&j);
 }
 
@@ -245,7 +245,7 @@ static void a_deep_layer_on_a_hot_quiet_bath_boils_first(void **state)
     p.losses.evaporation_factor = 0.2; /* under a canopy: in open air it evaporates before it boils */
     boil_action a = two_gallons_action(600, 60);
     judged j = judge(&p, 7200, &a, 1);
-    must_find(&j.likely, "surface-boils", BOIL_WARNING);
+    must_find(&j.likely, "surface-boils", BOIL_SEVERITY_WARNING);
     judged_free(&j);
 }
 
@@ -259,8 +259,8 @@ static void loads_have_their_own_words(void **state)
     actions[0].is.load.size_m = 0.1;
     actions[0].is.load.immersed_s = 60;
     judged j = judge(&p, 3000, actions, 2);
-    must_find(&j.likely, "tubes", BOIL_CAUTION);
-    must_find(&j.likely, "load-not-hot", BOIL_NOTICE);
+    must_find(&j.likely, "tubes", BOIL_SEVERITY_CAUTION);
+    must_find(&j.likely, "load-not-hot", BOIL_SEVERITY_NOTICE);
     judged_free(&j);
 }
 
@@ -277,9 +277,9 @@ static void dry_salt_is_judged_by_what_it_does(void **state)
     boil_plant p = good_plant();
     boil_action actions[2] = {hung(300, 60), salts_in(330, 60, 20)};
     judged j = judge(&p, 2400, actions, 2);
-    const boil_finding *f = must_find(&j.likely, "salt-on-quiet-bath", BOIL_WARNING);
+    const boil_finding *f = must_find(&j.likely, "salt-on-quiet-bath", BOIL_SEVERITY_WARNING);
     assert_close(f->value, 60, 0.02, 0);
-    f = must_find(&j.likely, "salt-bed", BOIL_WARNING);
+    f = must_find(&j.likely, "salt-bed", BOIL_SEVERITY_WARNING);
     assert_close(f->value, j.central.summary.bed_max_m, 1e-12, 0);
     judged_free(&j);
     boil_action sifted = salts_in(300, 3, 600);
@@ -310,7 +310,7 @@ static void liquid_that_stops_the_boil_names_the_most_that_would_not(void **stat
     boil_action a = {.time_s = 300, .kind = BOIL_ACTION_LIQUID};
     a.is.liquid = (boil_action_liquid){60, 120, CELSIUS(20), {0.80, 0.15, 0.05}, 0.52};
     judged j = judge(&p, 3600, &a, 1);
-    const boil_finding *f = must_find(&j.likely, "liquid-stops-boil", BOIL_CAUTION);
+    const boil_finding *f = must_find(&j.likely, "liquid-stops-boil", BOIL_SEVERITY_CAUTION);
     double most = f->needed_kg;
     print_message("60 kg of liquid stops the boil for %.0f s; %.1f kg would do\n", f->value, most);
     judged_free(&j);
@@ -320,7 +320,7 @@ static void liquid_that_stops_the_boil_names_the_most_that_would_not(void **stat
     judged_free(&j);
     a.is.liquid.mass_kg = 1.02 * most;
     j = judge(&p, 3600, &a, 1);
-    must_find(&j.likely, "liquid-stops-boil", BOIL_CAUTION);
+    must_find(&j.likely, "liquid-stops-boil", BOIL_SEVERITY_CAUTION);
     judged_free(&j);
 }
 
@@ -335,19 +335,19 @@ static void the_valve_is_judged(void **state)
     p.control.dead_time_s = p.control.sensor_lag_s = 0;
     judged j = judge(&p, 7200, NULL, 0);
     print_message("a valve ten times too large opens %zu times in two hours\n", j.central.summary.valve_openings);
-    const boil_finding *f = must_find(&j.likely, "control-hunts", BOIL_CAUTION);
+    const boil_finding *f = must_find(&j.likely, "control-hunts", BOIL_SEVERITY_CAUTION);
     assert_close(f->value, (double)j.central.summary.valve_openings / 2, 1e-12, 0);
     judged_free(&j);
     p.control.rate_kg_s = 0.001;
     j = judge(&p, 3 * 3600, NULL, 0);
-    must_find(&j.likely, "control-cannot-keep-up", BOIL_CAUTION);
+    must_find(&j.likely, "control-cannot-keep-up", BOIL_SEVERITY_CAUTION);
     judged_free(&j);
     p.control.rate_kg_s = 0.03;
     p.control.set_point_K = CELSIUS(139);
     p.control.only_while_boiling = false;
     boil_action load = hung(60, 40);
     j = judge(&p, 1200, &load, 1);
-    must_find(&j.likely, "control-on-quiet-bath", BOIL_WARNING);
+    must_find(&j.likely, "control-on-quiet-bath", BOIL_SEVERITY_WARNING);
     judged_free(&j);
 }
 
@@ -362,9 +362,9 @@ static void crystals_and_heat_under_them_are_found(void **state)
     boil_action actions[2] = {{.time_s = 60, .kind = BOIL_ACTION_HEAT}, {.time_s = 16 * 3600, .kind = BOIL_ACTION_HEAT}};
     actions[1].is.dial = 1;
     judged j = judge(&p, 20 * 3600, actions, 2);
-    const boil_finding *f = must_find(&j.likely, "crystals", BOIL_CAUTION);
+    const boil_finding *f = must_find(&j.likely, "crystals", BOIL_SEVERITY_CAUTION);
     assert_true(f->value > CELSIUS(40) && f->needed_kg > 1);
-    must_find(&j.likely, "restart-over-crystals", BOIL_WARNING);
+    must_find(&j.likely, "restart-over-crystals", BOIL_SEVERITY_WARNING);
     judged_free(&j);
 }
 
@@ -394,8 +394,8 @@ static void without_runs_what_would_be_enough_is_unknown(void **state)
     boil_findings f;
     boil_schedule_init(&s, 1800);
     assert_int_equal(boil_findings_of(&p, &s, NULL, &j.central, NULL, &f, NULL), BOIL_OK);
-    assert_true(must_find(&j.likely, "never-boils", BOIL_WARNING)->needed_W > 12e3);
-    assert_true(isnan(must_find(&f, "never-boils", BOIL_WARNING)->needed_W));
+    assert_true(must_find(&j.likely, "never-boils", BOIL_SEVERITY_WARNING)->needed_W > 12e3);
+    assert_true(isnan(must_find(&f, "never-boils", BOIL_SEVERITY_WARNING)->needed_W));
     boil_findings_free(&f);
     boil_schedule_free(&s);
     judged_free(&j);

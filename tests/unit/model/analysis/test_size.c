@@ -7,7 +7,8 @@
 #include "analysis/load_size.h"
 #include "analysis/steady_state.h"
 #include "base/bisection.h"
-#include "base/boil.h"
+#include "boilback.h"
+#include "base/constants.h"
 #include "scenario/scenario.h"
 #include "support/cases.h"
 

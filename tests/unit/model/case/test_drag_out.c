@@ -1,5 +1,5 @@
 /* Bath liquid carried out: films against hand calculations, and what a load takes with it. */
-#include "case/drag_out.h"
+#include "case/load.h"
 #include "support/close.h"
 
 static const double rho = 1450, mu = 2e-3, sigma = 0.085;

@@ -1,7 +1,7 @@
 /* What a load is made into: areas by hand, bodies, water carried in; and every complaint. */
 #include "case/load.h"
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "support/close.h"
 
 #include <string.h>

@@ -1,7 +1,7 @@
 /* The tank: its faces by elementary geometry, heights by default, and the ranges of its numbers. */
 #include "support/range.h"
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "equipment/tank.h"
 
 static boil_tank box(void)
@@ -53,7 +53,7 @@ static void a_box_has_a_floor_and_four_walls(void **state)
     assert_close(boil_tank_equivalent_radius(&t), 0.55279062, 1e-7, 0);
     assert_close(boil_tank_wetted_steel(&t), (0.96 + 4 * 0.7) * 0.006 * 7850, 1e-14, 0);
     assert_close(boil_tank_cooled_area(&t), 2.8, 1e-15, 0);
-    t.heated = BOIL_HEATED_INSIDE;
+    t.heated = BOIL_TANK_HEATED_INSIDE;
     assert_close(boil_tank_cooled_area(&t), 3.76, 1e-15, 0);
     t.wall_thickness_m = 0;
     assert_close(boil_tank_wetted_steel(&t), 0, 0, 0);
@@ -77,7 +77,7 @@ static void heights_are_as_stated_or_by_default(void **state)
     boil_tank t = box();
     assert_close(boil_tank_heater_top(&t), 0, 0, 0);
     assert_close(boil_tank_parts_top(&t), 0.6, 1e-15, 0);
-    t.heated = BOIL_HEATED_INSIDE;
+    t.heated = BOIL_TANK_HEATED_INSIDE;
     assert_close(boil_tank_heater_top(&t), 0.28, 1e-15, 0);
     t.heater_top_m = 0.33;
     t.parts_top_m = 0.55;

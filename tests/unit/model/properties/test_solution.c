@@ -142,10 +142,10 @@ static void fraction_beyond_the_range_is_refused(void **state)
     (void)state;
     const boil_conditions c = boil_conditions_at(BOIL_STANDARD_ATMOSPHERE, 1);
     double w;
-    assert_int_equal(boil_solution_fraction_boiling_at(&c, brine_caustic, KELVIN(99), &w), BOIL_RANGE);
-    assert_int_equal(boil_solution_fraction_boiling_at(&c, brine_caustic, KELVIN(240), &w), BOIL_RANGE);
-    assert_int_equal(boil_solution_fraction_of_strength(&c, brine_caustic, 3000, &w), BOIL_RANGE);
-    assert_int_equal(boil_solution_fraction_of_strength(&c, brine_caustic, -1, &w), BOIL_RANGE);
+    assert_int_equal(boil_solution_fraction_boiling_at(&c, brine_caustic, KELVIN(99), &w), BOIL_OUT_OF_RANGE);
+    assert_int_equal(boil_solution_fraction_boiling_at(&c, brine_caustic, KELVIN(240), &w), BOIL_OUT_OF_RANGE);
+    assert_int_equal(boil_solution_fraction_of_strength(&c, brine_caustic, 3000, &w), BOIL_OUT_OF_RANGE);
+    assert_int_equal(boil_solution_fraction_of_strength(&c, brine_caustic, -1, &w), BOIL_OUT_OF_RANGE);
 }
 
 /* --- Range --- */

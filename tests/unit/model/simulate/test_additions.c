@@ -103,7 +103,7 @@ static void salt_brings_its_heat_of_solution(void **state)
     (void)state;
     boil_plant p = pinned_plant();
     p.heater.input_W = 0;
-    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, 0.20, CELSIUS(25)};
+    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, 0.20, CELSIUS(25)};
     p.fittings.mixer_on = true;
     boil_run_options o = every(60);
     boil_action a = salts_action(60, 20, 60);
@@ -335,7 +335,7 @@ static void crystals_fall_where_the_table_says(void **state)
 {
     (void)state;
     boil_plant p = open_plant(45e3);
-    p.charge = (boil_initial_charge){{0.65, 0.35, 0}, BOIL_BY_BOILING_POINT, CELSIUS(140.5), 0};
+    p.charge = (boil_initial_charge){{0.65, 0.35, 0}, BOIL_INITIAL_BY_BOILING_POINT, CELSIUS(140.5), 0};
     boil_run_options o = every(60);
     boil_action off = dial_action(0, 0);
     boil_history h = run_actions(&p, 24 * 3600, &o, &off, 1);
@@ -363,7 +363,8 @@ static void more_heat_never_hurts_and_more_steel_never_helps(void **state)
         boil_plant p = open_plant((15e3 + 60e3 * u[0]) * (0.5 + u[1]));
         p.tank.length_m = 1.5 * (0.5 + u[1]);
         p.tank.level_m = 0.25 + 0.5 * u[2];
-        p.charge = (boil_initial_charge){{1 - 0.4 * u[3], 0.4 * u[3], 0}, BOIL_BY_BOILING_POINT, CELSIUS(125 + 20 * u[4]), 0};
+        p.charge =
+            (boil_initial_charge){{1 - 0.4 * u[3], 0.4 * u[3], 0}, BOIL_INITIAL_BY_BOILING_POINT, CELSIUS(125 + 20 * u[4]), 0};
         boil_action a = plate_action(120, 0.4 + 3 * u[5]);
         a.is.load.size_m = 0.002 + 0.06 * u[6];
         a.is.load.coefficient_W_m2K = 0;

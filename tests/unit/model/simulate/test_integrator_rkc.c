@@ -6,7 +6,7 @@
 #include "support/close.h"
 
 #include "analysis/findings.h"
-#include "base/boil.h"
+#include "boilback.h"
 #include "commands/explore/run.h"
 #include "scenario/scenario.h"
 #include "simulate/integrator_rkc.h"

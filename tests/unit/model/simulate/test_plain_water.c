@@ -27,7 +27,7 @@ static double steam_table(const char *quantity, int kelvin)
 static boil_plant water_plant(void)
 {
     boil_plant p = pinned_plant();
-    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, 0, START_K + 0.15};
+    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, 0, START_K + 0.15};
     p.ambient.pressure_Pa = 1e6 * steam_table("saturation pressure", BOIL_K);
     return p;
 }
@@ -82,7 +82,7 @@ static void it_boils_down_with_every_loss_and_stops_before_it_is_dry(void **stat
 {
     (void)state;
     boil_plant p = open_plant(40e3);
-    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, 0, CELSIUS(20)};
+    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, 0, CELSIUS(20)};
     boil_history h = follow(&p, 6 * 3600);
     assert_int_equal(h.end, BOIL_RUN_DONE);
     assert_true(h.summary.bath_mass_end_kg < 0.4 * h.summary.bath_mass_start_kg);
@@ -101,7 +101,7 @@ static void the_blend_does_not_matter(void **state)
 {
     (void)state;
     boil_plant p = open_plant(40e3), other;
-    p.charge = (boil_initial_charge){{0, 0, 0}, BOIL_BY_STRENGTH, 0, CELSIUS(80)};
+    p.charge = (boil_initial_charge){{0, 0, 0}, BOIL_INITIAL_BY_STRENGTH, 0, CELSIUS(80)};
     other = p;
     memcpy(other.charge.blend, (double[]){0.6, 0.3, 0.1}, sizeof other.charge.blend);
     boil_history a = follow(&p, 7200), b = follow(&other, 7200);
@@ -120,7 +120,7 @@ static void it_stops_where_it_freezes(void **state)
     boil_plant p = open_plant(0);
     p.ambient.temperature_K = CELSIUS(-20);
     p.tank.level_m = 0.05;
-    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, 0, CELSIUS(5)};
+    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, 0, CELSIUS(5)};
     boil_history h = follow(&p, 48 * 3600);
     assert_int_equal(h.end, BOIL_RUN_OUT_OF_RANGE);
     assert_close(h.stop_value, CELSIUS(-5), 0, 1e-3);
@@ -132,7 +132,7 @@ static void salts_liquid_parts_water_and_a_lid_turn_it_into_a_bath(void **state)
     (void)state;
     boil_plant p = open_plant(40e3);
     boil_run_options o = boil_run_options_default();
-    p.charge = (boil_initial_charge){{0.8, 0.15, 0.05}, BOIL_BY_SALT_FRACTION, 0, 0};
+    p.charge = (boil_initial_charge){{0.8, 0.15, 0.05}, BOIL_INITIAL_BY_SALT_FRACTION, 0, 0};
     p.tank.level_m = 0.4;
     boil_action actions[] = {
         plate_action(300, 1),

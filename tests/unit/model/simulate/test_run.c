@@ -187,7 +187,7 @@ static void cold_water_quenches_a_weak_bath_once(void **state)
 {
     (void)state;
     boil_plant p = pinned_plant();
-    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, 0.25, 0};
+    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, 0.25, 0};
     boil_run_options options[2] = {central(), quick()};
     for (int i = 0; i < 2; i++) {
         boil_run_options o = options[i];
@@ -233,7 +233,7 @@ static void no_strength_and_no_pour_makes_the_modes_flutter(void **state)
         for (double over = 5; over < 400; over *= 3)
             for (int i = 0; i < 2; i++) {
                 boil_plant p = open_plant(45e3);
-                p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_BY_SALT_FRACTION, strength, 0};
+                p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, strength, 0};
                 boil_run_options o = boil_run_options_default();
                 o.mixing_time_factor = i ? 1.0 / 3 : 1;
                 boil_action a = two_gallons_action(60, over);
@@ -254,7 +254,7 @@ static void water_as_heavy_as_the_bath_makes_nothing_flutter(void **state)
     for (double strength = 0.037; strength < 0.047; strength += 0.001)
         for (double over = 1200; over < 3000; over *= 1.4) {
             boil_plant p = open_plant(58e3);
-            p.charge = (boil_initial_charge){{0.80, 0.15, 0.05}, BOIL_BY_SALT_FRACTION, strength, 0};
+            p.charge = (boil_initial_charge){{0.80, 0.15, 0.05}, BOIL_INITIAL_BY_SALT_FRACTION, strength, 0};
             boil_run_options o = boil_run_options_default();
             boil_action a = {.time_s = 60, .kind = BOIL_ACTION_WATER, .is.water = {120, over, CELSIUS(25)}};
             boil_history h = run_actions(&p, over + 300, &o, &a, 1);

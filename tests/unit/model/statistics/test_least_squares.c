@@ -1,5 +1,5 @@
 /* Least squares: certified answers, intervals that hold as often as they say, bounds, what cannot be told. */
-#include "base/boil.h"
+#include "boilback.h"
 #include "statistics/least_squares.h"
 #include "support/close.h"
 #include "support/published.h"
@@ -231,7 +231,7 @@ static int fenced_residuals(void *context, const double b[], double residual[])
     fenced *f = context;
     if (!(b[0] >= f->least && b[0] <= f->most)) {
         f->refused++;
-        return BOIL_RANGE;
+        return BOIL_OUT_OF_RANGE;
     }
     for (int i = 0; i < 5; i++)
         residual[i] = (b[0] - 3) * (i + 1) + 0.01 * (i % 2);
@@ -266,7 +266,7 @@ static void a_trial_that_is_no_case_is_given_up(void **state)
     assert_true(fence.refused > 0);
     assert_close(f.of[0].value, 3, 0.01, 0);
     fence.least = 1;
-    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_RANGE); /* the start itself is none */
+    assert_int_equal(boil_least_squares_run(&p, &f), BOIL_OUT_OF_RANGE); /* the start itself is none */
 }
 
 static void what_the_readings_do_not_tell_has_no_interval(void **state)

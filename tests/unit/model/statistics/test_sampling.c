@@ -1,5 +1,6 @@
 /* Sampling of uncertain inputs: spreads, the design's rows, odds, percentiles and sensitivity indices. */
-#include "base/boil.h"
+#include "boilback.h"
+#include "base/constants.h"
 #include "statistics/sampling.h"
 #include "support/close.h"
 #include "support/tally.h"

@@ -1,7 +1,7 @@
 /* Heat from the bath into a layer of water. */
 #include "support/close.h"
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "transfer/interface_heat.h"
 
 static const boil_interface_liquid water = {0.65, 983, 4194}, bath = {0.65, 1438, 3045}; /* judged: water at some 60 degC */

@@ -2,7 +2,6 @@
    calculation of the same formulas: they check arithmetic. */
 #include "support/close.h"
 
-#include "base/boil.h"
 #include "transfer/overflow.h"
 
 #define INCH 0.0254 /* m, exact */

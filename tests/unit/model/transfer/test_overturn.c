@@ -2,7 +2,7 @@
    digits: they check arithmetic, not physics. */
 #include "support/close.h"
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "transfer/overturn.h"
 
 static const boil_overturn likely = {.turnover_factor = 1, .mixing_efficiency = 0.05};

@@ -2,7 +2,8 @@
 #include "support/close.h"
 #include "support/pins.h"
 
-#include "base/boil.h"
+#include "boilback.h"
+#include "base/constants.h"
 #include "properties/water.h"
 #include "transfer/surface.h"
 

@@ -2,7 +2,6 @@
 #include "support/close.h"
 #include "support/pins.h"
 
-#include "base/boil.h"
 #include "transfer/swell.h"
 
 /* Water at 100 degC, as in the tables. */

@@ -1,7 +1,7 @@
 /* Water that floats on the bath: how much it covers, how fast it mixes in, what heat reaches it. */
 #include "support/close.h"
 
-#include "base/boil.h"
+#include "base/constants.h"
 #include "transfer/swell.h"
 #include "transfer/water_layer.h"
 

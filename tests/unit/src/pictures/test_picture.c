@@ -1,5 +1,5 @@
 /* What is given to gnuplot, and what becomes of its answer. The real one is asked only where it is installed. */
-#include "support/carried_out.h"
+#include "support/scenario_run.h"
 #include "support/close.h"
 
 #include <stdlib.h>
@@ -67,7 +67,7 @@ static void long_texts_are_cut(void **state)
 static void bars_hold_what_fits(void **state)
 {
     (void)state;
-    carried_out c;
+    scenario_run c;
     size_t n;
     carry_out(&c, "scenarios/water-while-quiet.bath", 0);
     bar *bars = picture_bars(&c.o, 100, &n);
@@ -89,7 +89,7 @@ static void bars_hold_what_fits(void **state)
 static void bars_too_close_to_tell_apart_are_one(void **state)
 {
     (void)state;
-    carried_out c;
+    scenario_run c;
     size_t n;
     carry_out(&c, "scenarios/weekend.bath", 0);
     bar *bars = picture_bars(&c.o, 100, &n);
@@ -123,7 +123,7 @@ static void assert_input_has(const picture *p, const char *name, const char *par
 static void inputs_are_private_and_in_the_units_asked_for(void **state)
 {
     (void)state;
-    carried_out c;
+    scenario_run c;
     picture p;
     picture_problem problem;
     struct stat s;
@@ -175,7 +175,7 @@ static bool has_gnuplot(void)
 static void the_shipped_runs_can_be_drawn(void **state)
 {
     (void)state;
-    carried_out c;
+    scenario_run c;
     boil_history trace;
     picture_drawn drawn;
     picture_problem problem;

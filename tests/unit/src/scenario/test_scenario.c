@@ -6,7 +6,7 @@
 #include <string.h>
 #include <unistd.h>
 
-#include "base/boil.h"
+#include "boilback.h"
 #include "properties/water.h"
 #include "scenario/scenario.h"
 
@@ -173,7 +173,7 @@ static void the_plant_is_in_si(void **state)
     assert_close(p->tank.wall_thickness_m, INCH / 4, 1e-15, 0);
     assert_close(p->charge.blend[BOIL_NAOH], 0.80, 1e-15, 0);
     assert_close(p->charge.blend[BOIL_NANO2], 0.05, 1e-15, 0);
-    assert_int_equal(p->charge.basis, BOIL_BY_BOILING_POINT);
+    assert_int_equal(p->charge.basis, BOIL_INITIAL_BY_BOILING_POINT);
     assert_close(p->charge.value, FAHRENHEIT(285), 1e-15, 0);
     assert_close(p->charge.temperature_K, FAHRENHEIT(280), 1e-15, 0);
     assert_int_equal(p->heater.source, BOIL_HEAT_ELECTRIC);
@@ -633,10 +633,10 @@ static void other_ways_to_say_it(void **state)
     assert_int_equal(s.plant.tank.shape, BOIL_TANK_UPRIGHT_CYLINDER);
     assert_close(s.plant.tank.diameter_m, 1, 0, 0);
     assert_close(s.plant.tank.wall_thickness_m, 0, 0, 0);
-    assert_int_equal(s.plant.tank.heated, BOIL_HEATED_INSIDE);
+    assert_int_equal(s.plant.tank.heated, BOIL_TANK_HEATED_INSIDE);
     assert_close(s.plant.tank.heater_top_m, 0.2, 1e-15, 0);
     assert_close(s.plant.tank.parts_top_m, 0.5, 1e-15, 0);
-    assert_int_equal(s.plant.charge.basis, BOIL_BY_STRENGTH);
+    assert_int_equal(s.plant.charge.basis, BOIL_INITIAL_BY_STRENGTH);
     assert_close(s.plant.charge.value, 6 * POUND / GALLON, 1e-14, 0);
     assert_close(s.plant.heater.dial, 0.4, 1e-15, 0);
     assert_close(s.plant.ambient.pressure_Pa, 28.9 * INCH * 13595.1 * 9.80665, 1e-14, 0);

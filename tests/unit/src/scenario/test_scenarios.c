@@ -7,7 +7,7 @@
 #include "support/close.h"
 
 #include "analysis/findings.h"
-#include "base/boil.h"
+#include "boilback.h"
 #include "reading/messages.h"
 #include "scenario/scenario.h"
 
@@ -17,13 +17,19 @@ typedef struct {
 } promise;
 
 static const promise promises[] = {
-    {"normal-shift.bath", BOIL_NOTICE, BOIL_NOTICE},      {"too-heavy.bath", BOIL_WARNING, BOIL_NOTICE},
-    {"water-while-quiet.bath", BOIL_DANGER, BOIL_DANGER}, {"water-while-boiling.bath", BOIL_NOTICE, BOIL_NOTICE},
-    {"tall-narrow.bath", BOIL_DANGER, BOIL_NOTICE},       {"weak-bath.bath", BOIL_NOTICE, BOIL_WARNING},
-    {"bench-tank.bath", BOIL_NOTICE, BOIL_NOTICE},        {"full-day-automatic-water.bath", BOIL_NOTICE, BOIL_NOTICE},
-    {"salt-slug.bath", BOIL_DANGER, BOIL_NOTICE},         {"salt-sifted.bath", BOIL_NOTICE, BOIL_NOTICE},
-    {"liquid-makeup.bath", BOIL_CAUTION, BOIL_NOTICE},    {"weekend.bath", BOIL_WARNING, BOIL_NOTICE},
-    {"uncertain-shift.bath", BOIL_NOTICE, BOIL_NOTICE},
+    {"normal-shift.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
+    {"too-heavy.bath", BOIL_SEVERITY_WARNING, BOIL_SEVERITY_NOTICE},
+    {"water-while-quiet.bath", BOIL_SEVERITY_DANGER, BOIL_SEVERITY_DANGER},
+    {"water-while-boiling.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
+    {"tall-narrow.bath", BOIL_SEVERITY_DANGER, BOIL_SEVERITY_NOTICE},
+    {"weak-bath.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_WARNING},
+    {"bench-tank.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
+    {"full-day-automatic-water.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
+    {"salt-slug.bath", BOIL_SEVERITY_DANGER, BOIL_SEVERITY_NOTICE},
+    {"salt-sifted.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
+    {"liquid-makeup.bath", BOIL_SEVERITY_CAUTION, BOIL_SEVERITY_NOTICE},
+    {"weekend.bath", BOIL_SEVERITY_WARNING, BOIL_SEVERITY_NOTICE},
+    {"uncertain-shift.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
 };
 
 static const promise *promise_of(const char *name)

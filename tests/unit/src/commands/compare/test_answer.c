@@ -1,5 +1,5 @@
 /* Two runs held against each other: what differs is found, what is the same is not. */
-#include "support/carried_out.h"
+#include "support/scenario_run.h"
 #include "support/close.h"
 
 #include <stdlib.h>
@@ -8,7 +8,7 @@
 #include "commands/compare/answer.h"
 
 typedef struct {
-    carried_out of[2];
+    scenario_run of[2];
     compare_answer c;
 } pair;
 

@@ -7,7 +7,7 @@
 #include <string.h>
 #include <unistd.h>
 
-#include "base/boil.h"
+#include "boilback.h"
 #include "commands/explore/output.h"
 #include "commands/explore/statistics.h"
 #include "support/printed.h"
@@ -189,9 +189,9 @@ static void gravest_finding_comes_first(void **state)
         explore_row(&s, row)[explore_finding_output(3)] = 2; /* always, a caution */
     explore_row(&s, 0)[explore_finding_output(5)] = 4;       /* once, a danger */
     assert_int_equal(explore_findings_of(&s, 0, found), 2);
-    assert_int_equal(found[0].gravest, BOIL_DANGER);
+    assert_int_equal(found[0].gravest, BOIL_SEVERITY_DANGER);
     assert_int_equal(found[0].odds.yes, 1);
-    assert_int_equal(found[1].gravest, BOIL_CAUTION);
+    assert_int_equal(found[1].gravest, BOIL_SEVERITY_CAUTION);
     assert_close(found[1].odds.chance, 1, 0, 0);
     boil_odds grave = explore_grave_odds(&s, 0);
     assert_int_equal(grave.yes, 1);

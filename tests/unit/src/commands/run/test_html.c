@@ -1,5 +1,5 @@
 /* The writer of HTML, and the page it writes: every text escaped, every element closed, nothing fetched. */
-#include "support/carried_out.h"
+#include "support/scenario_run.h"
 #include "support/close.h"
 
 #include <ctype.h>
@@ -124,7 +124,7 @@ static size_t times(const char *text, const char *part)
 
 /* The page -------------------------------------------------------------------------------------------------------- */
 
-static char *page_of(const outcome *o, const char *svg)
+static char *page_of(const carried_out *o, const char *svg)
 {
     printed p;
     picture_problem problem = {"gnuplot is <not> installed"};
@@ -157,7 +157,7 @@ static void pages_of_shipped_scenarios_are_sound(void **state)
     static const char *const paths[] = {"scenarios/water-while-quiet.bath", "scenarios/salt-slug.bath",
                                         "scenarios/liquid-makeup.bath", "scenarios/bench-tank.bath"};
     for (size_t i = 0; i < sizeof paths / sizeof paths[0]; i++) {
-        carried_out c;
+        scenario_run c;
         carry_out(&c, paths[i], 10);
         char *text = page_of(&c.o, NULL);
         assert_sound(text);
@@ -178,7 +178,7 @@ static void a_hostile_title_is_only_a_title(void **state)
                                           "' style='position:fixed",
                                           "%s%n%d"};
     static char title[80];
-    carried_out c;
+    scenario_run c;
     carry_out(&c, "scenarios/water-while-quiet.bath", 10);
     char *kept_title = c.s.title, *kept_path = c.s.path;
     c.s.title = c.s.path = title;
@@ -198,7 +198,7 @@ static void a_hostile_title_is_only_a_title(void **state)
 static void a_picture_stands_in_the_page(void **state)
 {
     (void)state;
-    carried_out c;
+    scenario_run c;
     carry_out(&c, "scenarios/water-while-boiling.bath", 10);
     char *text = page_of(&c.o, "<?xml version=\"1.0\"?>\n<svg \n viewBox=\"0 0 900 700\"\n>\n<title>Gnuplot</title>\n"
                                "<desc>Produced by GNUPLOT</desc>\n<g><title>gnuplot_plot_1a</title><path d='M0,0'/></g>\n"
@@ -222,7 +222,7 @@ static void a_picture_stands_in_the_page(void **state)
 static void a_load_is_lifted_by_the_clock(void **state)
 {
     (void)state;
-    carried_out c;
+    scenario_run c;
     size_t n;
     carry_out(&c, "scenarios/normal-shift.bath", 10);
     run_action *list = run_actions_of(&c.o, &n);
@@ -252,7 +252,7 @@ static void many_alike_are_one_order(void **state)
 {
     (void)state;
     char path[] = "/tmp/boilback-test-XXXXXX";
-    carried_out c;
+    scenario_run c;
     size_t n;
     int file = mkstemp(path);
     assert_true(file >= 0);

@@ -3,7 +3,6 @@
 
 #include <string.h>
 
-#include "base/boil.h"
 #include "base/program.h"
 #include "commands/run/account.h"
 #include "commands/run/chart.h"
@@ -20,7 +19,7 @@
 /* A quiet, uneventful shift from 6:00: a load each half hour, its boil back after 50 s. */
 typedef struct {
     scenario scenario;
-    outcome outcome;
+    carried_out done;
     boil_action actions[LOADS_MOST + 1];
     boil_load_result loads[LOADS_MOST];
     boil_addition_result addition;
@@ -66,7 +65,7 @@ static void shift_begin(shift *s, size_t loads)
                               .start_s = 21600,
                               .plant = boil_plant_default()}};
     s->scenario.plant.tank.depth_m = 0.9144;
-    s->scenario.plant.charge = (boil_initial_charge){{0.8, 0.15, 0.05}, BOIL_BY_BOILING_POINT, 413.7, 0};
+    s->scenario.plant.charge = (boil_initial_charge){{0.8, 0.15, 0.05}, BOIL_INITIAL_BY_BOILING_POINT, 413.7, 0};
     for (size_t i = 0; i < loads; i++) {
         double t = 300 + 1800.0 * (double)i;
         s->actions[i] = (boil_action){.time_s = t, .kind = BOIL_ACTION_LOAD};
@@ -83,15 +82,15 @@ static void shift_begin(shift *s, size_t loads)
     s->rows[0] = row_at(0, true, 0.70);
     s->rows[1] = row_at(end / 2, false, 0.72);
     s->rows[2] = row_at(end, true, 0.70);
-    s->outcome = (outcome){.scenario = &s->scenario,
-                           .central = {.loads = s->loads,
-                                       .loads_count = loads,
-                                       .rows = s->rows,
-                                       .rows_count = 3,
-                                       .summary = calm_summary(),
-                                       .end = BOIL_RUN_DONE,
-                                       .end_s = end},
-                           .tolerance = 1e-8};
+    s->done = (carried_out){.scenario = &s->scenario,
+                            .central = {.loads = s->loads,
+                                        .loads_count = loads,
+                                        .rows = s->rows,
+                                        .rows_count = 3,
+                                        .summary = calm_summary(),
+                                        .end = BOIL_RUN_DONE,
+                                        .end_s = end},
+                            .tolerance = 1e-8};
 }
 
 static void add_water(shift *s, double t)
@@ -107,8 +106,8 @@ static void add_water(shift *s, double t)
                                          .layer_peak_kg = 0.33,
                                          .level_rise_m = 0.0102,
                                          .freeboard_min_m = 0.2};
-    s->outcome.central.additions = &s->addition;
-    s->outcome.central.additions_count = 1;
+    s->done.central.additions = &s->addition;
+    s->done.central.additions_count = 1;
 }
 
 static boil_finding finding(const char *id, const char *title, boil_severity severity, double t)
@@ -128,13 +127,13 @@ static boil_finding finding(const char *id, const char *title, boil_severity sev
 static void set_found(shift *s, boil_finding f)
 {
     s->found = f;
-    s->outcome.found = (boil_findings){.list = &s->found, .count = 1, .capacity = 1};
+    s->done.found = (boil_findings){.list = &s->found, .count = 1, .capacity = 1};
 }
 
 static void set_possible(shift *s, boil_finding f)
 {
     s->possible = f;
-    s->outcome.possible = (boil_findings){.list = &s->possible, .count = 1, .capacity = 1};
+    s->done.possible = (boil_findings){.list = &s->possible, .count = 1, .capacity = 1};
 }
 
 /* Tests make one shift at a time; it is large. */
@@ -142,14 +141,14 @@ static shift the;
 
 static void assert_verdict(const char *text)
 {
-    assert_string_equal(verdict_of(&the.outcome, UNITS_US).text, text);
+    assert_string_equal(verdict_of(&the.done, UNITS_US).text, text);
 }
 
-static char *printed_by(void (*print)(const outcome *, unit_system, FILE *))
+static char *printed_by(void (*print)(const carried_out *, unit_system, FILE *))
 {
     printed p;
     printed_begin(&p);
-    print(&the.outcome, UNITS_US, p.to);
+    print(&the.done, UNITS_US, p.to);
     return printed_end(&p);
 }
 
@@ -195,13 +194,13 @@ static void the_gravest_finding_comes_first(void **state)
 {
     (void)state;
     shift_begin(&the, 1);
-    set_found(&the, finding("freeboard-low", "freeboard below the limit", BOIL_CAUTION, 4920));
+    set_found(&the, finding("freeboard-low", "freeboard below the limit", BOIL_SEVERITY_CAUTION, 4920));
     assert_verdict("CAUTION at 7:22: freeboard below the limit; 1 of 1 loads back within 2 min; least freeboard 7.1 in at "
                    "7:22");
-    set_possible(&the, finding("overflow", "the boiling surface reaches the rim", BOIL_DANGER, 5000));
+    set_possible(&the, finding("overflow", "the boiling surface reaches the rim", BOIL_SEVERITY_DANGER, 5000));
     assert_verdict("DANGER (possible) at 7:23: the boiling surface reaches the rim; 1 of 1 loads back within 2 min; least "
                    "freeboard 7.1 in at 7:22");
-    set_found(&the, finding("water-layer", "water floats on the quiet bath", BOIL_DANGER, 4920));
+    set_found(&the, finding("water-layer", "water floats on the quiet bath", BOIL_SEVERITY_DANGER, 4920));
     assert_verdict("DANGER at 7:22: water floats on the quiet bath; 1 of 1 loads back within 2 min; least freeboard 7.1 in "
                    "at 7:22; it may boil over at 7:23");
 }
@@ -210,12 +209,12 @@ static void a_stopped_run_says_so_first(void **state)
 {
     (void)state;
     shift_begin(&the, 1);
-    the.outcome.central.end = BOIL_RUN_OUT_OF_RANGE;
-    the.outcome.central.end_s = 4200;
-    the.outcome.central.stop_quantity = "sodium hydroxide strength";
-    the.outcome.central.stop_value = 0.7000001;
-    the.outcome.central.stop_limit = 0.7;
-    the.outcome.central.stop_unit = "kg/kg";
+    the.done.central.end = BOIL_RUN_OUT_OF_RANGE;
+    the.done.central.end_s = 4200;
+    the.done.central.stop_quantity = "sodium hydroxide strength";
+    the.done.central.stop_value = 0.7000001;
+    the.done.central.stop_limit = 0.7;
+    the.done.central.stop_unit = "kg/kg";
     assert_verdict("STOPPED at 7:10: sodium hydroxide strength reached 0.7 kg/kg, where the known range ends; 1 of 1 loads "
                    "back within 2 min; least freeboard 7.1 in at 7:22; nothing above NOTICE");
 }
@@ -224,8 +223,8 @@ static void a_bath_that_never_boils_says_what_it_needs(void **state)
 {
     (void)state;
     shift_begin(&the, 1);
-    the.outcome.central.summary.boiling_share = 0;
-    boil_finding f = finding("never-boils", "the bath never boils", BOIL_WARNING, 0);
+    the.done.central.summary.boiling_share = 0;
+    boil_finding f = finding("never-boils", "the bath never boils", BOIL_SEVERITY_WARNING, 0);
     f.needed_W = 87921.3;
     set_found(&the, f);
     assert_verdict("the bath never boils: it needs 300 kBtu/h to the tank; least freeboard 7.1 in at 7:22");
@@ -285,7 +284,7 @@ static void the_account_is_in_all_per_load_and_per_hundredweight(void **state)
 {
     (void)state;
     shift_begin(&the, 8);
-    set_account(&the.outcome.central.summary);
+    set_account(&the.done.central.summary);
     char *text = printed_by(account_print);
     assert_in_range(widest_of(text), 60, 96);
     assert_says(text, "         in all       per load   per 100 lb of steel\n");
@@ -302,7 +301,7 @@ static void the_account_is_in_all_per_load_and_per_hundredweight(void **state)
     free(text);
     printed p;
     printed_begin(&p);
-    account_print(&the.outcome, UNITS_SI, p.to);
+    account_print(&the.done, UNITS_SI, p.to);
     text = printed_end(&p);
     assert_says(text, "         in all       per load   per 100 kg of steel\n");
     assert_says(text, " fuel                                    10.0 kWh       1.25 kWh              5.51 kWh\n");
@@ -313,7 +312,7 @@ static void the_account_names_all_that_there_was(void **state)
 {
     (void)state;
     shift_begin(&the, 0);
-    boil_summary *s = &the.outcome.central.summary;
+    boil_summary *s = &the.done.central.summary;
     set_account(s);
     the.scenario.plant.heater.source = BOIL_HEAT_STEAM;
     the.scenario.plant.control.mode = BOIL_WATER_CONTROL_ON_OFF;
@@ -371,14 +370,14 @@ static void what_follows_an_overflow_is_marked(void **state)
 {
     (void)state;
     shift_begin(&the, 3);
-    the.outcome.central.summary.overflow_s = 2000;
+    the.done.central.summary.overflow_s = 2000;
     char *text = printed_by(sheet_print);
     assert_says(text, "\n     6:05  load");
     assert_says(text, "\n*    6:35  load");
     assert_says(text, "\n*    7:05  load");
     assert_says(text, " * after overflow: not a prediction\n");
     free(text);
-    the.outcome.central.summary.overflow_s = 340; /* the first load's boil is back at 355 s */
+    the.done.central.summary.overflow_s = 340; /* the first load's boil is back at 355 s */
     text = printed_by(sheet_print);
     assert_says(text, "\n*    6:05  load");
     free(text);
@@ -398,7 +397,7 @@ static void the_strip_fits_a_terminal(void **state)
     for (const char *c = text; *c != '\0'; c++)
         assert_in_range((unsigned char)*c, '\n', '~');
     free(text);
-    the.outcome.central.rows_count = 0;
+    the.done.central.rows_count = 0;
     text = printed_by(chart_print);
     assert_string_equal(text, "");
     free(text);
@@ -408,7 +407,7 @@ static char *whole_report(unit_system system, bool colour)
 {
     printed p;
     printed_begin(&p);
-    report(&the.outcome, &(report_style){.system = system, .colour = colour, .verbose = true}, p.to);
+    report(&the.done, &(report_style){.system = system, .colour = colour, .verbose = true}, p.to);
     return printed_end(&p);
 }
 
@@ -417,8 +416,8 @@ static void a_report_says_what_it_must(void **state)
     (void)state;
     shift_begin(&the, 8);
     add_water(&the, 15000);
-    set_found(&the, finding("freeboard-low", "freeboard below the limit", BOIL_CAUTION, 4920));
-    set_possible(&the, finding("overflow", "the boiling surface reaches the rim", BOIL_DANGER, 5000));
+    set_found(&the, finding("freeboard-low", "freeboard below the limit", BOIL_SEVERITY_CAUTION, 4920));
+    set_possible(&the, finding("overflow", "the boiling surface reaches the rim", BOIL_SEVERITY_DANGER, 5000));
     char *text = whole_report(UNITS_US, false);
     assert_in_range(widest_of(text), 80, 130); /* the verdict is one line, however long */
     assert_says(text, " CAUTION     7:22  freeboard below the limit: 7.9 in, limit 3.9 in\n                   Do this.\n");
@@ -428,7 +427,7 @@ static void a_report_says_what_it_must(void **state)
     assert_says(text, "never onto dry salt");
     assert_says(text, "non-ferrous");
     assert_says(text, "+-2 to 3 %");
-    assert_says(text, PROGRAM_NAME " " PROGRAM_VERSION);
+    assert_says(text, PROGRAM_NAME " " BOIL_VERSION_TEXT);
     assert_null(strstr(text, "safe"));
     assert_null(strstr(text, "nan"));
     assert_null(strchr(text, '\033'));
@@ -442,7 +441,7 @@ static void uncertainty_falls_on_what_was_not_given(void **state)
 {
     (void)state;
     printed p;
-    boil_initial_charge c = {{0.8, 0.15, 0.05}, BOIL_BY_STRENGTH, 719, 0};
+    boil_initial_charge c = {{0.8, 0.15, 0.05}, BOIL_INITIAL_BY_STRENGTH, 719, 0};
     printed_begin(&p);
     report_uncertainty(&c, UNITS_US, p.to);
     char *text = printed_end(&p);
@@ -465,15 +464,15 @@ static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
     the.addition.kind = BOIL_ACTION_LIQUID;
     the.loads[0].hot_s = NEVER;
     the.loads[0].drag_out_kg = 0.1;
-    the.outcome.central.summary.water_controlled_kg = 30;
-    the.outcome.central.summary.bed_superheat_max_K.value = NEVER;
+    the.done.central.summary.water_controlled_kg = 30;
+    the.done.central.summary.bed_superheat_max_K.value = NEVER;
     for (size_t i = 0; i < 3; i++) {
         the.rows[i].sensor_K = NEVER;
         the.rows[i].valve_open = i == 1;
         the.rows[i].undissolved_kg = 2.5;
     }
     printed_begin(&p);
-    run_json(&the.outcome, p.to);
+    run_json(&the.done, p.to);
     char *text = printed_end(&p);
     assert_says(text, "\"hot_s\": null");
     assert_says(text, "\"stopped\": null");
@@ -487,7 +486,7 @@ static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
     assert_null(strstr(text, "nan"));
     free(text);
     printed_begin(&p);
-    trace_csv(&the.outcome.central, p.to);
+    trace_csv(&the.done.central, p.to);
     text = printed_end(&p);
     assert_int_equal(lines_of(text), 4);
     assert_says(text, "time_s,boiling,temperature_K,");

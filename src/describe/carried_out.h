@@ -1,16 +1,17 @@
-/* describe/outcome.h -- a scenario carried out at the central mixing time and at a third of it, and what was found in each: all
+/* describe/carried_out.h -- a scenario carried out at the central mixing time and at a third of it, and what was found in each: all
    that the writers of reports are given. */
-#ifndef DESCRIBE_OUTCOME_H
-#define DESCRIBE_OUTCOME_H
+#ifndef DESCRIBE_CARRIED_OUT_H
+#define DESCRIBE_CARRIED_OUT_H
 
 #include <stdbool.h>
 
 #include "analysis/findings.h"
+#include "boilback.h"
 #include "scenario/action_words.h"
 #include "simulate/run.h"
 
 /* Published mixing times differ by three either way: a third gives the larger surge. */
-#define OUTCOME_FAST_MIXING (1.0 / 3)
+#define CARRIED_OUT_FAST_MIXING (1.0 / 3)
 
 typedef struct {
     const scenario *scenario;
@@ -18,14 +19,14 @@ typedef struct {
     boil_findings found;    /* in the central run: likely */
     boil_findings possible; /* only in the fast run */
     double tolerance;
-} outcome;
+} carried_out;
 
 /* Carries it out. BOIL_OK, or a failure after which nothing is left to free. */
-int outcome_of(const scenario *s, const boil_run_options *options, outcome *out);
-void outcome_free(outcome *o);
+boil_outcome carried_out_of(const scenario *s, const boil_run_options *options, carried_out *out);
+void carried_out_free(carried_out *o);
 
-boil_severity outcome_gravest(const outcome *o); /* of both runs */
-bool outcome_stopped(const outcome *o);          /* the central run did not reach its end */
+boil_severity carried_out_gravest(const carried_out *o); /* of both runs */
+bool carried_out_stopped(const carried_out *o);          /* the central run did not reach its end */
 
 /* One line of the run sheet as it went: a load or an addition, whichever is not NULL. */
 typedef struct {
@@ -35,9 +36,9 @@ typedef struct {
     const boil_load_result *load;
     const boil_addition_result *addition;
     bool after_overflow; /* its results reach beyond the overflow: not a prediction */
-} outcome_line;
+} carried_out_line;
 
 /* The lines in the order of the actions, to be freed by the caller; NULL when there are none, or memory is refused. */
-outcome_line *outcome_lines(const outcome *o, size_t *count);
+carried_out_line *carried_out_lines(const carried_out *o, size_t *count);
 
 #endif

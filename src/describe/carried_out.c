@@ -1,18 +1,16 @@
-#include "describe/outcome.h"
+#include "describe/carried_out.h"
 
 #include <math.h>
 #include <stdlib.h>
 
-#include "base/boil.h"
-
-int outcome_of(const scenario *s, const boil_run_options *options, outcome *out)
+boil_outcome carried_out_of(const scenario *s, const boil_run_options *options, carried_out *out)
 {
     boil_run_options no_trace = *options;
     no_trace.row_interval_s = 0;
     boil_run_options fast = no_trace;
-    fast.mixing_time_factor *= OUTCOME_FAST_MIXING;
-    *out = (outcome){.scenario = s, .tolerance = options->tolerance};
-    int result = boil_run(&s->plant, &s->schedule, options, &out->central);
+    fast.mixing_time_factor *= CARRIED_OUT_FAST_MIXING;
+    *out = (carried_out){.scenario = s, .tolerance = options->tolerance};
+    boil_outcome result = boil_run(&s->plant, &s->schedule, options, &out->central);
     if (result == BOIL_OK)
         result = boil_run(&s->plant, &s->schedule, &fast, &out->fast);
     if (result == BOIL_OK) {
@@ -20,26 +18,26 @@ int outcome_of(const scenario *s, const boil_run_options *options, outcome *out)
         result = boil_findings_of(&s->plant, &s->schedule, &needed, &out->central, &out->fast, &out->found, &out->possible);
     }
     if (result != BOIL_OK)
-        outcome_free(out);
+        carried_out_free(out);
     return result;
 }
 
-void outcome_free(outcome *o)
+void carried_out_free(carried_out *o)
 {
     boil_history_free(&o->central);
     boil_history_free(&o->fast);
     boil_findings_free(&o->found);
     boil_findings_free(&o->possible);
-    *o = (outcome){0};
+    *o = (carried_out){0};
 }
 
-boil_severity outcome_gravest(const outcome *o)
+boil_severity carried_out_gravest(const carried_out *o)
 {
     boil_severity found = boil_findings_gravest(&o->found), possible = boil_findings_gravest(&o->possible);
     return found > possible ? found : possible;
 }
 
-bool outcome_stopped(const outcome *o)
+bool carried_out_stopped(const carried_out *o)
 {
     return o->central.end != BOIL_RUN_DONE;
 }
@@ -48,7 +46,7 @@ bool outcome_stopped(const outcome *o)
 #define ADDITION_TAIL_S 600
 
 /* The last moment of which a line tells; infinite when something in it never came. */
-static double told_until(const outcome_line *l)
+static double told_until(const carried_out_line *l)
 {
     if (l->addition != NULL)
         return l->time_s + l->addition->over_s + ADDITION_TAIL_S;
@@ -58,11 +56,11 @@ static double told_until(const outcome_line *l)
 }
 
 /* Results stand in the order of their actions; a run that stopped early has fewer. */
-static bool line_of(const outcome *o, size_t action, size_t *loads, size_t *additions, outcome_line *l)
+static bool line_of(const carried_out *o, size_t action, size_t *loads, size_t *additions, carried_out_line *l)
 {
     const boil_history *h = &o->central;
     action_group group = action_type_of(o->scenario->schedule.actions[action].kind)->group;
-    *l = (outcome_line){.words = action_name_of(o->scenario, action), .action = action};
+    *l = (carried_out_line){.words = action_name_of(o->scenario, action), .action = action};
     if (group == ACTION_LOAD && *loads < h->loads_count) {
         l->load = &h->loads[(*loads)++];
         l->time_s = l->load->time_s;
@@ -76,10 +74,10 @@ static bool line_of(const outcome *o, size_t action, size_t *loads, size_t *addi
     return true;
 }
 
-outcome_line *outcome_lines(const outcome *o, size_t *count)
+carried_out_line *carried_out_lines(const carried_out *o, size_t *count)
 {
     size_t loads = 0, additions = 0, most = o->central.loads_count + o->central.additions_count;
-    outcome_line *lines = most > 0 ? malloc(most * sizeof *lines) : NULL;
+    carried_out_line *lines = most > 0 ? malloc(most * sizeof *lines) : NULL;
     *count = 0;
     for (size_t i = 0; lines != NULL && i < o->scenario->schedule.count && *count < most; i++)
         *count += line_of(o, i, &loads, &additions, &lines[*count]);
