@@ -21,7 +21,8 @@ BASE     := -std=c17 -ffp-contract=off $(WARN) -D_POSIX_C_SOURCE=200809L -Imodel
 # Runs of a study share the processors where the compiler can; nowhere do results depend on it.
 OPENMP   := $(shell echo 'int main(void) { return 0; }' | $(CC) -fopenmp -x c -o /dev/null - 2>/dev/null && echo -fopenmp)
 BASE     += $(OPENMP)
-LDLIBS   := $(OPENMP) -lgsl -lgslcblas -lm
+GSL      := -lgsl -lgslcblas -lm
+LDLIBS   := $(OPENMP) $(GSL)
 # Who built it: where that is not the compiler that wrote what tests expect, last digits may differ (tests/same_text.sh).
 BUILT_BY := $(shell echo '__VERSION__ __x86_64__' | $(CC) -E -P - 2>/dev/null)
 export BUILT_BY
@@ -42,6 +43,9 @@ PARTS_OBJ := $(filter-out $(BUILD)/src/main.o,$(PROG_OBJ))
 TESTS     := $(TEST_SRC:tests/%.c=$(BUILD)/tests/%)
 PROGRAM   := $(BUILD)/boilback
 LIBRARY   := $(BUILD)/libboilback.a
+# Its name carries what may change in an incompatible way: until 1.0.0 that is the minor number.
+SHARED    := libboilback.so.$(basename $(VERSION))
+SHARED_LIBRARY := $(BUILD)/$(SHARED)
 # Writes manual pages and completions from the program's own tables.
 WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
 WRITE     := $(BUILD)/src/manual/write
@@ -52,11 +56,14 @@ WRITE     := $(BUILD)/src/manual/write
 JOBS = $(if $(filter -j% --jobserver%,$(MAKEFLAGS)),,-j2)
 
 all: tools
-	@$(MAKE) --no-print-directory $(JOBS) $(PROGRAM)
+	@$(MAKE) --no-print-directory $(JOBS) $(PROGRAM) $(SHARED_LIBRARY)
 
 $(LIBRARY): $(MODEL_OBJ)
 	@rm -f $@
 	$(QUIET)$(AR) rcs $@ $^
+
+$(SHARED_LIBRARY): $(MODEL_OBJ)
+	$(QUIET)$(CC) -shared -Wl,-soname,$(SHARED) $(CFLAGS) $(LDFLAGS) $^ $(GSL) -o $@
 
 $(PROGRAM): $(PROG_OBJ) $(LIBRARY)
 	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $(PROG_OBJ) $(LIBRARY) $(LDLIBS) -o $@
@@ -119,6 +126,8 @@ bench: tools $(BUILD)/tests/bench
 $(BUILD)/tests/bench: $(BUILD)/tests/bench.o $(PARTS_OBJ) $(LIBRARY)
 	$(CC) $(CFLAGS) $(LDFLAGS) $< $(PARTS_OBJ) $(LIBRARY) $(LDLIBS) -o $@
 
+# Seen from outside is what boilback.h declares, and nothing else.
+$(MODEL_OBJ): BASE += -fvisibility=hidden -fPIC
 $(PROG_OBJ) $(WRITE_OBJ): BASE += -Isrc
 $(WRITE_OBJ): BASE += -DBOIL_RELEASED='"$(RELEASED)"'
 
@@ -128,7 +137,7 @@ $(WRITE): $(WRITE_OBJ) $(PARTS_OBJ) $(LIBRARY)
 # The tree to be installed, in $(BUILD)/stage.
 stage: all
 	@$(MAKE) --no-print-directory $(JOBS) $(WRITE)
-	@src/packaging/stage.sh $(BUILD) $(VERSION)
+	@src/packaging/stage.sh $(BUILD) $(VERSION) $(SHARED)
 
 install: stage
 	@src/packaging/install.sh $(BUILD)/stage "$(DESTDIR)$(PREFIX)"

@@ -3,6 +3,10 @@
 #ifndef BOILBACK_H
 #define BOILBACK_H
 
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+
 #ifdef __cplusplus
 extern "C" {
 #endif
@@ -38,6 +42,1016 @@ typedef enum {
 } boil_outcome;
 
 BOIL_PUBLIC const char *boil_outcome_text(boil_outcome outcome); /* static text, a few words; of any number */
+
+/* Salts and the bath liquid ----------------------------------------------------------------------------------------------- */
+
+/* Sodium hydroxide, nitrate and nitrite in water. A function that gives a number gives NaN where it has none to give. */
+
+enum { BOIL_NAOH, BOIL_NANO3, BOIL_NANO2, BOIL_SALTS };
+
+/* kg of each (any amount; only ratios matter to intensive properties). Water must be positive; without salts all that
+   follows is water's. */
+typedef struct {
+    double water;
+    double salt[BOIL_SALTS];
+} boil_mixture;
+
+/* The air it boils under. */
+typedef struct {
+    double pressure_Pa;      /* 60 to 110 kPa */
+    double saturation_K;     /* pure water's boiling point there */
+    double elevation_factor; /* 1; 0.85 to 1.10 */
+} boil_conditions;
+
+/* How far inside the correlations' range: the least margin. */
+typedef struct {
+    const char *quantity; /* static text */
+    const char *unit;
+    double value, limit;
+    double margin; /* > 0 inside; continuous in the state, in units of the quantity */
+} boil_range;
+
+typedef struct {
+    double enthalpy_J;        /* from liquid water at 0 degC; salts: any constant */
+    double heat_capacity_J_K; /* its derivative with respect to temperature */
+    double water;             /* with respect to the mass of water, J/kg */
+    double salt[BOIL_SALTS];  /* and of each salt */
+} boil_heat;
+
+/* A kilogram of solution of a dry blend, fractions by mass (sum 1), with a total salt fraction of 0 to below 1. */
+BOIL_PUBLIC boil_mixture boil_mixture_of(const double blend[BOIL_SALTS], double salt_fraction);
+
+/* kg; of its salts; and kg salts per kg solution. */
+BOIL_PUBLIC double boil_mixture_mass(const boil_mixture *m);
+BOIL_PUBLIC double boil_mixture_salts(const boil_mixture *m);
+BOIL_PUBLIC double boil_mixture_salt_fraction(const boil_mixture *m);
+
+/* At a station pressure, 60 to 110 kPa, with an elevation factor of 0.85 to 1.10 (1: as the correlation has it). */
+BOIL_PUBLIC boil_conditions boil_conditions_at(double pressure_Pa, double elevation_factor);
+
+/* Boiling point, K. BOIL_NO_ROOT when there is none below 250 degC; BOIL_OK says nothing about the correlations' range: see
+   boil_solution_range. */
+BOIL_PUBLIC boil_outcome boil_solution_boiling_point(const boil_conditions *c, const boil_mixture *m, double *boiling_point_K);
+
+/* Water activity, 0 to 1; NaN where there is none. */
+BOIL_PUBLIC double boil_solution_activity(const boil_mixture *m, double temperature_K);
+
+/* kg/m3. */
+BOIL_PUBLIC double boil_solution_density(const boil_mixture *m, double temperature_K);
+
+/* NaN for what is no solution. */
+BOIL_PUBLIC boil_heat boil_solution_heat(const boil_mixture *m, double temperature_K);
+
+/* At a temperature; where the composition has no equivalent within the correlations the margin is NaN. */
+BOIL_PUBLIC boil_range boil_solution_range(const boil_mixture *m, double temperature_K);
+
+/* Salts per volume of bath at its boiling point, kg/m3; NaN when it does not boil. */
+BOIL_PUBLIC double boil_solution_strength(const boil_conditions *c, const boil_mixture *m);
+
+/* Salt fraction at which the blend boils at a temperature. BOIL_OUT_OF_RANGE: below water's boiling point, or beyond where the
+   correlations end. */
+BOIL_PUBLIC boil_outcome boil_solution_fraction_boiling_at(const boil_conditions *c, const double blend[BOIL_SALTS],
+                                                           double boiling_point_K, double *salt_fraction);
+
+/* Salt fraction at which boil_solution_strength is as wanted. BOIL_OUT_OF_RANGE likewise. */
+BOIL_PUBLIC boil_outcome boil_solution_fraction_of_strength(const boil_conditions *c, const double blend[BOIL_SALTS],
+                                                            double strength_kg_m3, double *salt_fraction);
+
+/* Highest temperature, K, at which one of the salts of a mixture is saturated, above 0 degC; NaN when none is. */
+BOIL_PUBLIC double boil_solubility_crystals_from(const boil_mixture *m);
+
+/* Of saturated liquid water, kg/m3; 273.15 to 473.15 K. */
+BOIL_PUBLIC double boil_water_density(double temperature_K);
+
+/* Of saturated liquid water, J/kg, near zero at 0.01 degC; 273.15 to 473.15 K. */
+BOIL_PUBLIC double boil_water_enthalpy(double temperature_K);
+
+/* K, at 611.213 Pa to 22.064 MPa. */
+BOIL_PUBLIC double boil_water_saturation_temperature(double pressure_Pa);
+
+/* The plant: all that stands there before the first action ---------------------------------------------------------------- */
+
+typedef enum { BOIL_TANK_BOX, BOIL_TANK_UPRIGHT_CYLINDER } boil_tank_shape;
+
+typedef enum { BOIL_TANK_HEATED_FROM_BELOW, BOIL_TANK_HEATED_INSIDE } boil_tank_heated;
+
+typedef struct {
+    boil_tank_shape shape;
+    double length_m, width_m; /* box, 0.1 to 20 m */
+    double diameter_m;        /* cylinder, 0.1 to 20 m */
+    double depth_m;           /* floor to rim, 0.1 to 5 m */
+    double level_m;           /* still surface above the floor at the start; from 0.02 m to below the rim */
+    double wall_thickness_m;  /* steel; 0: no wall (neither heat capacity nor loss) ; to 0.05 m */
+    double insulation_m;      /* 0: bare; to 0.5 m */
+    boil_tank_heated heated;
+    double heater_top_m; /* heated inside: top of the heater above the floor; below the rim, 0: not stated */
+    double parts_top_m;  /* top of hanging parts above the floor; below the rim, 0: not stated */
+} boil_tank;
+
+typedef enum { BOIL_HEAT_GAS, BOIL_HEAT_ELECTRIC, BOIL_HEAT_STEAM } boil_heat_source;
+
+typedef struct {
+    boil_heat_source source;
+    double input_W;    /* fuel or electric input at full dial; 0 to 1e8 */
+    double efficiency; /* share of the input that reaches the tank; 0.05 to 1 */
+    double lag_s;      /* first-order time constant of the output; 0 to 3600 */
+    double dial;       /* 0 to 1 at the start */
+    /* Steam coil only: the heat is dial UA (T_steam - T_bath), never below zero; input_W and efficiency do not apply. */
+    double coil_area_m2; /* 0.01 to 100 */
+    double coil_W_m2K;   /* 800, 60 to 1700: natural circulation to fouled */
+    double steam_K;      /* saturation temperature of the supply; 373 to 473 K */
+} boil_heater;
+
+typedef struct {
+    double evaporation_factor;           /* 0 to 3; 1: published */
+    double convection_factor;            /* 0 to 3 */
+    double radiation_factor;             /* 0 to 3 */
+    double wall_coefficient_W_m2K;       /* 0 to 50; negative: from insulation and air */
+    double emissivity;                   /* 0.95, 0.90 to 0.96; the surroundings have the room's temperature */
+    double liquid_coefficient_W_m2K;     /* bath side of the surface: 1500, 1000 to 2000, judgement */
+    double insulation_conductivity_W_mK; /* as built: 0.070, fitted to published tank tables; 0.04 to 0.08 */
+} boil_losses;
+
+typedef struct {
+    double pressure_Pa;       /* station pressure, not reduced to sea level; 60 to 110 kPa */
+    double temperature_K;     /* 243 to 333.15 K (-30 to 60 degC) */
+    double relative_humidity; /* 0 to 1 */
+    double draught_m_s;       /* air speed over the bath; 0 to 3 */
+} boil_ambient;
+
+typedef enum { BOIL_WATER_CONTROL_NONE, BOIL_WATER_CONTROL_ON_OFF, BOIL_WATER_CONTROL_PROPORTIONED } boil_water_control_mode;
+
+typedef struct {
+    boil_water_control_mode mode;
+    double set_point_K;      /* 373.15 to 473.15 */
+    double differential_K;   /* on/off: 0.1 to 20 */
+    double band_K;           /* proportioned: 0.2 to 20 */
+    double period_s;         /* proportioned: 10 to 3600 */
+    double rate_kg_s;        /* open valve; > 0, to 10 */
+    double water_K;          /* 273.15 K to the boiling point of water */
+    double dead_time_s;      /* 0 to 600 */
+    double sensor_lag_s;     /* 0 to 600; a thermometer in a pocket: 30 */
+    bool only_while_boiling; /* the interlock */
+    double low_level_m;      /* still level below which the heat is cut off; 0: none */
+} boil_water_control;
+
+typedef struct {
+    double recovery_s;                                /* longest a load may stop the boil; 1 to 86400 */
+    double freeboard_m;                               /* least distance from the swelled surface to the rim; 0 to 2 */
+    double boiling_point_low_K, boiling_point_high_K; /* the band the bath should hold while it boils */
+    double load_per_volume_kg_m3; /* heaviest usual load per volume of bath: 1 lb per 2 gal; common practice, no source */
+} boil_limits;
+
+/* What can be switched by actions. */
+typedef struct {
+    double mixer_W; /* shaft power that reaches the liquid; 0 to 1e5; default 0.2 W per litre of bath when 0 */
+    bool mixer_on, lid_on, exhaust_on; /* at the start: off, off, on */
+    double still_draught_m_s;          /* air speed with the exhaust off; 0.1, 0 to 3 */
+    double lid_W_m2K;                  /* heat through a lid per difference of bath and room: 7, 1 to 20, judgement */
+    double lid_return;                 /* share of what condenses under the lid that drips back; 0.8, 0 to 1, judgement */
+    double grain_m;                    /* size of dry salt: 1 mm, 0.2 to 10 mm, judgement */
+} boil_fittings;
+
+/* Transport properties of the hot solution: order of magnitude only, judgement. */
+typedef struct {
+    double viscosity_Pa_s;      /* 2e-3, 1e-3 to 2e-2 */
+    double conductivity_W_mK;   /* 0.65, 0.5 to 0.8 */
+    double expansion_1_K;       /* 5e-4, 4e-4 to 8e-4 */
+    double surface_tension_N_m; /* 0.085, 0.06 to 0.10 */
+} boil_transport;
+
+typedef struct {
+    double distribution;            /* C0: 1.2, 1.0 to 1.5 */
+    double drift;                   /* K: 1.53, 0.3 (foaming) to 1.6 */
+    double mixing_time_factor;      /* 1; 1/3 to 3: the spread of published mixing times */
+    double part_coefficient_factor; /* of heat from pool to parts: 1; 0.5 to 2: a basket is no single body in a wide pool */
+} boil_swell;
+
+typedef struct {
+    double mixing_efficiency;  /* eta: 0.05, 0.02 to 0.2, judgement */
+    double cover_m;            /* d0: 3 mm, 1 to 10 mm, judgement */
+    double conduction_floor_m; /* 2 mm, 1 to 5 mm: ripples keep a thin film from insulating less, judgement */
+} boil_water_layer_law;
+
+/* How the scenario states the strength of the bath. */
+typedef enum { BOIL_INITIAL_BY_SALT_FRACTION, BOIL_INITIAL_BY_STRENGTH, BOIL_INITIAL_BY_BOILING_POINT } boil_initial_basis;
+
+typedef struct {
+    double blend[BOIL_SALTS]; /* dry salts by mass: NaOH, NaNO3, NaNO2; sum 1; of plain water all may be 0 */
+    boil_initial_basis basis;
+    double value;         /* kg/kg solution; kg salts per m3 of bath at its boiling point (0: plain water); or K */
+    double temperature_K; /* at the start; 0: at its boiling point */
+} boil_initial_charge;
+
+/* What the charge comes to: composition, boiling point, mass. BOIL_OUT_OF_RANGE or BOIL_NO_ROOT when there is no such bath. */
+typedef struct {
+    boil_mixture mixture; /* kg of water and each salt in the tank */
+    double salt_fraction, boiling_point_K, temperature_K, density_kg_m3 /* at its temperature */, volume_m3;
+} boil_initial_state;
+
+typedef struct {
+    boil_tank tank;
+    boil_initial_charge charge;
+    boil_heater heater;
+    boil_losses losses;
+    boil_ambient ambient;
+    boil_limits limits;
+    boil_water_control control;
+    boil_fittings fittings;
+    double elevation_factor; /* 0.85 to 1.10; 1: as the correlation has it */
+    boil_transport transport;
+    boil_swell pool;
+    boil_water_layer_law layer;
+} boil_plant;
+
+/* Carbon steel tank and heater without sizes, which are to be given; all else usual. Plain water in it. */
+BOIL_PUBLIC boil_plant boil_plant_default(void);
+
+/* NULL, or the first thing that is wrong with the plant as a whole: static text, naming the range. */
+BOIL_PUBLIC const char *boil_plant_problem(const boil_plant *p);
+
+/* What the initial charge comes to. BOIL_BAD_INPUT, BOIL_OUT_OF_RANGE or BOIL_NO_ROOT when there is no such bath. */
+BOIL_PUBLIC boil_outcome boil_plant_initial(const boil_plant *p, boil_initial_state *out);
+
+/* NULL, or what is wrong with the part alone: static text, naming the range. So all of these. */
+BOIL_PUBLIC const char *boil_tank_problem(const boil_tank *t);
+BOIL_PUBLIC const char *boil_heater_problem(const boil_heater *h);
+BOIL_PUBLIC const char *boil_losses_problem(const boil_losses *l);
+BOIL_PUBLIC const char *boil_ambient_problem(const boil_ambient *r);
+BOIL_PUBLIC const char *boil_water_control_problem(const boil_water_control *c);
+
+/* m2, plan. */
+BOIL_PUBLIC double boil_tank_area(const boil_tank *t);
+
+/* Gas 65 % and 120 s; electric 100 % and 60 s; steam 100 % (the input is what the coil gives off) and 30 s: usual
+   figures, no source. Dial 1. No input: callers must give it. */
+BOIL_PUBLIC boil_heater boil_heater_default(boil_heat_source source);
+
+/* W to the tank when steady, the bath being at a temperature (which only a steam coil minds). */
+BOIL_PUBLIC double boil_heater_output(const boil_heater *h, double dial, double bath_K);
+
+/* Station pressure at an altitude, 101325 (1 - 2.25577e-5 z)^5.25588 Pa.
+   [International Standard Atmosphere, ISO 2533:1975]; -400 to 4000 m. */
+BOIL_PUBLIC double boil_ambient_pressure_at_altitude(double altitude_m);
+
+/* Loads and the schedule of actions --------------------------------------------------------------------------------------- */
+
+/* cp(t) = sum heat_capacity[i] t^i in J/kgK, k(t) = sum conductivity[i] t^i in W/mK, t in degC. */
+typedef struct {
+    double density_kg_m3;
+    double heat_capacity[4];
+    double conductivity[2];
+} boil_metal;
+
+typedef enum { BOIL_SHAPE_PLATE, BOIL_SHAPE_BAR, BOIL_SHAPE_BALL, BOIL_SHAPE_TUBE } boil_shape;
+
+typedef struct {
+    double mass_kg; /* of the parts, 0.001 to 1e5 */
+    boil_metal metal;
+    boil_shape shape;
+    double size_m;                   /* plate thickness, bar or ball diameter, tube outer diameter; 1e-4 to 1 m */
+    double tube_wall_m;              /* tube only: 1e-4 m to less than half its diameter */
+    double packed_depth_m;           /* 0: parts hang apart; else a dense basket of this depth, 0.01 to 2 m */
+    double packed_conductivity_W_mK; /* 7, 3 to 15, judgement: wet bed of small steel parts */
+    double packed_void;              /* 0.5, 0.3 to 0.7 */
+    double temperature_K;            /* on entry; 233.15 to 473.15 K: much hotter parts would boil the bath on their faces */
+    double immersed_s;               /* from entry to lifting, above 0; infinity: until lifted */
+    double basket_kg;                /* steel of the basket, 0 to 1e5; as 3 mm wire or sheet */
+    double lowering_s;               /* time to go in, and to come out; 1 to 600 s */
+    double coefficient_W_m2K;        /* bath side, 10 to 1e5; 0: from the bath's own stirring */
+    double area_m2;                  /* that meets the bath, to 1e5; 0: from mass, shape and size. Mass and size stay */
+    double rinse_kg_m2; /* water carried in per wetted area; 0 to 1; 0.05 for parts that hang apart, 0.15 for packed ones */
+    double
+        drag_out_kg_m2;   /* bath liquid carried out per wetted area of the parts; negative: from the film that stays on them */
+    double part_height_m; /* for natural convection; 0.1, 0.02 to 1; hardly matters */
+} boil_load;
+
+typedef enum {
+    BOIL_ACTION_LOAD,
+    BOIL_ACTION_LIFT,
+    BOIL_ACTION_WATER,
+    BOIL_ACTION_SALTS,
+    BOIL_ACTION_LIQUID,
+    BOIL_ACTION_HEAT,
+    BOIL_ACTION_MIXER,
+    BOIL_ACTION_LID,
+    BOIL_ACTION_EXHAUST
+} boil_action_kind;
+
+typedef struct {
+    double mass_kg;       /* > 0 */
+    double over_s;        /* > 0 */
+    double temperature_K; /* 273.15 K to the boiling point of water in the room */
+} boil_action_water;
+
+/* Dry salts sifted in at a steady rate. */
+typedef struct {
+    double mass_kg, over_s;   /* > 0 */
+    double temperature_K;     /* 243.15 to 473.15 K */
+    double blend[BOIL_SALTS]; /* sum 1 */
+} boil_action_salts;
+
+/* Ready-mixed liquid: solution of the given composition, run in under the surface, so it mixes at once. */
+typedef struct {
+    double mass_kg, over_s;   /* > 0 */
+    double temperature_K;     /* 273.15 K to its boiling point */
+    double blend[BOIL_SALTS]; /* of its salts, sum 1 */
+    double salt_fraction;     /* 0 to where the correlations end; 0 is water that mixes at once */
+} boil_action_liquid;
+
+typedef struct {
+    double time_s; /* from the start */
+    boil_action_kind kind;
+    size_t order; /* in which it was added: set by boil_schedule_add, breaks ties in time */
+    int name;     /* load and lift: a number that stands for the load's name; 0 = unnamed; lift 0 = everything */
+    union {
+        boil_load load;
+        boil_action_water water;
+        boil_action_salts salts;
+        boil_action_liquid liquid;
+        double dial; /* heat: 0 to 1 */
+        bool on;     /* mixer, lid, exhaust */
+    } is;
+} boil_action;
+
+typedef struct {
+    boil_action *actions;
+    size_t count, capacity;
+    double duration_s;
+} boil_schedule;
+
+/* EN 1993-1-2, 20 to 600 degC: 7850 kg/m3. */
+BOIL_PUBLIC boil_metal boil_carbon_steel(void);
+
+/* Carbon steel plate of no mass, 20 degC, until lifted, lowered over 10 s. */
+BOIL_PUBLIC boil_load boil_load_default(void);
+
+/* NULL, or what is wrong with it: static text, naming the range. */
+BOIL_PUBLIC const char *boil_load_problem(const boil_load *l);
+
+/* m2 of the parts' own surface, packed or not. */
+BOIL_PUBLIC double boil_load_wetted(const boil_load *l);
+
+/* An empty schedule of a duration, s, above 0. Whatever it was before is not freed. */
+BOIL_PUBLIC void boil_schedule_init(boil_schedule *s, double duration_s);
+
+/* Keeps a copy. BOIL_NO_MEMORY: the schedule is as it was. */
+BOIL_PUBLIC boil_outcome boil_schedule_add(boil_schedule *s, const boil_action *a);
+
+/* By time; actions at equal times keep their order. boil_run wants it sorted. */
+BOIL_PUBLIC void boil_schedule_sort(boil_schedule *s);
+
+/* Leaves it empty, of the same duration. NULL and an empty one are fine. */
+BOIL_PUBLIC void boil_schedule_free(boil_schedule *s);
+
+/* A run ------------------------------------------------------------------------------------------------------------------- */
+
+/* What happened, moment by moment and action by action. Times are from the start, s; one that never came is NaN. A history is plain
+   data: nothing in it points into the plant or the schedule. */
+
+typedef struct {
+    double mixing_time_factor; /* 1: central run; 1/3: fast run */
+    double tolerance;          /* error per step relative to each unknown's size; 1e-4 to 1e-11 */
+    bool use_rkc;              /* for studies of many runs: longer steps, in half the time, at a tolerance of 1e-4 */
+    double row_interval_s;     /* rows of the trace; 0: no trace */
+    bool (*keep_going)(void *context,
+                       double time_s); /* told after each step, may be NULL; false ends the run as "interrupted" */
+    void *context;
+} boil_run_options;
+
+/* One row of the trace. */
+typedef struct {
+    double time_s;
+    bool boiling;
+    double temperature_K, boiling_point_K;
+    double salt_fraction; /* dissolved salts by mass of solution */
+    double water_kg, naoh_kg, nano3_kg, nano2_kg;
+    double steam_kg_s;  /* formed in the pool */
+    double vented_kg_s; /* formed, evaporated and boiled off the layer */
+    double evaporated_kg_s;
+    double heater_W, wall_W, surface_W, loads_W; /* surface: convection and radiation */
+    double layer_kg, layer_m, layer_K;
+    bool layer_boiling;
+    double undissolved_kg; /* dry salts not yet dissolved */
+    bool valve_open;       /* of the automatic water addition */
+    double sensor_K;
+    double still_level_m; /* no steam in it */
+    double level_m;       /* swelled: upper estimate, with surge */
+    double level_lower_m; /* swelled: lower estimate */
+    double freeboard_m;   /* rim less level_m; negative: over the rim */
+    double void_fraction;
+    double coldest_load_K; /* mean temperature of the coldest load in the bath; NaN: none in */
+} boil_row;
+
+typedef struct {
+    double time_s;
+    double mass_kg;              /* parts, without basket */
+    bool was_quiet;              /* the bath did not boil when it went in */
+    double boil_lost_s;          /* first quiet moment at or after entry and before lifting; entry if already quiet; NaN none */
+    double recovery_s;           /* from then to the end of that spell; 0 never lost; NaN: still quiet at the end */
+    double lowest_temperature_K; /* of the bath, from entry to the end of that spell (or to lifting) */
+    double hot_s;                /* from entry until its mean is 95 % of the way to the bath; NaN never */
+    double lifted_s;             /* when its lifting began; NaN: still in at the end */
+    double drag_out_kg;          /* bath liquid it carried out; 0 while in */
+    double level_max_m;          /* highest swelled level from its entry to that of a later one, or the end */
+} boil_load_result;
+
+typedef struct {
+    boil_action_kind kind; /* water, salts or liquid */
+    double time_s;
+    double over_s;
+    double mass_kg;
+    bool was_quiet_before;          /* the bath did not boil as it began */
+    bool was_quiet;                 /* the bath did not boil at some moment of the pour */
+    double quiet_poured_kg;         /* share that went onto a quiet bath */
+    double steam_peak_kg_s;         /* largest steam formed, from its start to 10 min after its end (or the next addition) */
+    double steam_before_kg_s;       /* as it began */
+    double boil_lost_s, recovery_s; /* as for a load; spells that begin while it pours, or that water causes within ten
+                                           minutes of its end; NaN, 0: never lost */
+    double layer_peak_kg;
+    double freeboard_min_m;
+    double level_rise_m; /* highest less the level as it began */
+} boil_addition_result;
+
+typedef enum {
+    BOIL_QUIET_START,
+    BOIL_QUIET_LOAD,
+    BOIL_QUIET_WATER,
+    BOIL_QUIET_HEAT,
+    BOIL_QUIET_LOSSES,
+    BOIL_QUIET_LIQUID,
+    BOIL_QUIET_SALTS
+} boil_quiet_cause;
+
+typedef struct {
+    double start_s, end_s; /* end NaN: never */
+    double lowest_temperature_K;
+    boil_quiet_cause cause;
+    double layer_s;               /* when a layer of 1 mm first floated in it; NaN never */
+    double layer_max_m;           /* thickest water layer while quiet */
+    double layer_at_return_kg;    /* water floating when the boil came back; 0 if never */
+    double steam_peak_after_kg_s; /* within ten minutes of its end, or until the next spell; 0 if never back */
+    double level_max_after_m;     /* likewise; 0 if never back */
+} boil_quiet_result;
+
+typedef enum { BOIL_RUN_DONE, BOIL_RUN_OUT_OF_RANGE, BOIL_RUN_FAILED, BOIL_RUN_INTERRUPTED } boil_run_end;
+
+/* Extremes and the moment of each. */
+typedef struct {
+    double value, time_s;
+} boil_extreme;
+
+typedef struct {
+    double temperature_start_K, temperature_end_K;
+    double boiling_point_start_K, boiling_point_end_K;
+    double salt_fraction_start, salt_fraction_end;
+    double strength_start_kg_m3, strength_end_kg_m3; /* salts per volume of bath at its boiling point */
+    double bath_mass_start_kg, bath_mass_end_kg;
+    double still_level_start_m, still_level_end_m;
+    boil_extreme level_max_m, freeboard_min_m, still_level_min_m;
+    boil_extreme steam_peak_kg_s, layer_max_kg;
+    boil_extreme temperature_max_K, temperature_min_K; /* while boiling: the band finding; NaN if it never boiled */
+    boil_extreme surge_peak_kg_s;                      /* most steam over the steady steam of that moment */
+    double steam_steady_kg_s;                          /* at the start if boiling, else at the first minute of boil; NaN */
+    double swell_spread_m;                             /* upper less lower level at the highest */
+    double steam_total_kg, vented_total_kg, evaporated_total_kg, layer_boiled_total_kg;
+    double water_added_kg, rinse_added_kg; /* by hand; with the parts */
+    double water_controlled_kg;            /* by the automatic valve */
+    double condensate_kg;                  /* dripped back from the lid */
+    double salts_added_kg, liquid_added_kg;
+    double drag_out_kg, drag_out_salts_kg; /* carried out with the parts: liquid, and the salts in it */
+    double heater_total_J, input_total_J;  /* to the tank; fuel or electricity (of a steam coil: the same) */
+    double steel_kg;                       /* parts worked, without baskets */
+    double undissolved_max_kg, bed_max_m;  /* salt not yet dissolved; thickest bed on the floor */
+    boil_extreme bed_superheat_max_K;      /* floor under the bed above the bath */
+    double valve_quiet_kg;                 /* let in by the valve while the bath did not boil */
+    double restoring_water_kg;             /* water that would bring the boiling point back to where it began; NaN: none can */
+    double restored_level_m;               /* still level of the bath then, hot */
+    size_t valve_openings;
+    double valve_open_share;         /* of the time */
+    double crystals_from_K;          /* bath temperature at which the first salt would crystallise; NaN none
+                                                          above 0 degC */
+    double crystals_s;               /* when the bath first was below it; NaN never */
+    double crystals_max_kg;          /* nitrate and nitrite that would have fallen out, at the most */
+    boil_extreme heated_crystals_kg; /* the most that lay there while the heat was on; NaN none */
+    double time_to_boil_s;           /* from a quiet start; NaN otherwise */
+    double boiling_share;            /* of the time */
+    double overflow_s;               /* level first at the rim; NaN never */
+    double still_overflow_s;         /* still surface first at the rim; NaN never */
+    double layer_boil_s;             /* layer first boils while the bath does not; NaN never */
+    double hydrostatic_superheat_K;  /* boiling point at the floor less at the surface, at the start */
+    double flash_bound_kg;           /* adiabatic mix, then flash, of the largest layer at a return of the boil */
+} boil_summary;
+
+/* Inventory at the end less inventory at the start less what crossed, over the larger of inventory and crossing. */
+typedef struct {
+    double water, salts, energy;
+} boil_balance;
+
+typedef struct {
+    boil_load_result *loads;
+    size_t loads_count;
+    boil_addition_result *additions;
+    size_t additions_count;
+    boil_quiet_result *quiet;
+    size_t quiet_count;
+    boil_row *rows;
+    size_t rows_count;
+    double *valve_s;
+    size_t valve_count; /* when the automatic valve opened, shut, opened, ... */
+    boil_summary summary;
+    boil_balance balance;
+    boil_run_end end;
+    double end_s; /* when the run ended */
+    /* when out of range: what, its value and limit (SI) */
+    const char *stop_quantity; /* static text, e.g. "sodium hydroxide strength" ; NULL when done */
+    double stop_value, stop_limit;
+    const char *stop_unit; /* "kg/kg", "K", ... */
+    size_t steps, evaluations, mode_changes;
+} boil_history;
+
+/* Of all loads of a run. */
+typedef struct {
+    size_t back, never; /* within the limit; not at all */
+    double slowest_s;   /* NaN when one never was back, or there is none */
+} boil_recoveries;
+
+/* Central mixing, the tolerance that was tested, no trace. */
+BOIL_PUBLIC boil_run_options boil_run_options_default(void);
+
+/* Carries a schedule out on a plant. On BOIL_OK the history is filled, even when the run stopped early (see `end`), and is the
+   caller's to free by boil_history_free; on anything else it is empty and there is nothing to free. BOIL_BAD_INPUT when a part of
+   plant, schedule or options is wrong (the functions ..._problem say what), BOIL_OUT_OF_RANGE or BOIL_NO_ROOT when there is no such
+   bath, BOIL_NO_MEMORY. Runs share nothing: they may go on in several threads at once. */
+BOIL_PUBLIC boil_outcome boil_run(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out);
+
+/* Leaves it empty. NULL and an empty one are fine. */
+BOIL_PUBLIC void boil_history_free(boil_history *h);
+BOIL_PUBLIC boil_recoveries boil_history_recoveries(const boil_history *h, double limit_s);
+
+/* Findings ---------------------------------------------------------------------------------------------------------------- */
+
+/* What in a run deserves a word, how grave it is, and the quantity behind it. */
+
+/* Signal words as ANSI Z535 defines them. */
+typedef enum { BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_CAUTION, BOIL_SEVERITY_WARNING, BOIL_SEVERITY_DANGER } boil_severity;
+
+typedef enum {
+    BOIL_UNIT_TIME,        /* s */
+    BOIL_UNIT_LENGTH,      /* m */
+    BOIL_UNIT_MASS,        /* kg */
+    BOIL_UNIT_MASS_FLOW,   /* kg/s */
+    BOIL_UNIT_TEMPERATURE, /* K */
+    BOIL_UNIT_DIFFERENCE,  /* K */
+    BOIL_UNIT_POWER,       /* W */
+    BOIL_UNIT_DENSITY,     /* kg/m3: load per volume */
+    BOIL_UNIT_RATIO,       /* 1 */
+    BOIL_UNITS
+} boil_unit_kind;
+
+typedef struct {
+    double heat_W;    /* smallest heat to the tank with which a run that ends quiet would end boiling */
+    double liquid_kg; /* the first addition of liquid that stops the boil for longer than the limit: largest that would not */
+} boil_remedies;
+
+typedef struct {
+    const char *id;     /* stable, lower case with hyphens: "boil-lost-long" */
+    const char *title;  /* a few words */
+    const char *advice; /* one sentence: what to do */
+    boil_severity severity;
+    double time_s;       /* NaN: holds for the whole run */
+    double value, limit; /* limit NaN: none */
+    boil_unit_kind unit;
+    double needed_W;          /* boil-never-returns, never-boils: smallest heat to the tank that would do; else NaN */
+    double needed_kg;         /* liquid-stops-boil: largest addition that would not; salt-too-much: water to
+                                restore; crystals: how much falls out; else NaN */
+    const char *needed_words; /* what needed_kg is, to be put before it; NULL when there is none */
+    size_t count;             /* how often the same thing was found; the gravest, else the first, is shown */
+} boil_finding;
+
+typedef struct {
+    boil_finding *list; /* gravest first, then by time */
+    size_t count, capacity;
+} boil_findings;
+
+/* Of a run of this case with these options. Each is NaN where it is not wanting, or nothing tried would do. */
+BOIL_PUBLIC boil_remedies boil_remedies_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                           const boil_history *h);
+
+/* Findings of the central run: likely. In *of_fast those that only the fast run shows, or shows graver: possible. `fast` and
+   `of_fast` may both be NULL. What would have been enough is `needed`, of the central run; NULL: unknown. On BOIL_OK both lists are to be freed by boil_findings_free; on anything else
+   they are empty. */
+BOIL_PUBLIC boil_outcome boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_remedies *needed,
+                                          const boil_history *central, const boil_history *fast, boil_findings *of_central,
+                                          boil_findings *of_fast);
+
+/* Leaves it empty. NULL and an empty one are fine. */
+BOIL_PUBLIC void boil_findings_free(boil_findings *f);
+
+/* BOIL_SEVERITY_NOTICE when empty. */
+BOIL_PUBLIC boil_severity boil_findings_gravest(const boil_findings *f);
+
+/* Everything that can be found, one by one from 0: its id, and a few words in *title, which may be NULL; NULL beyond the last. Static
+   text. */
+BOIL_PUBLIC const char *boil_finding_listed(size_t index, const char **title);
+
+/* "NOTICE", "CAUTION", "WARNING" or "DANGER". */
+BOIL_PUBLIC const char *boil_severity_word(boil_severity s);
+
+/* Answers ----------------------------------------------------------------------------------------------------------------- */
+
+/* Found by running the case itself, many times: they take from a tenth of a second to minutes. What they write is plain data with
+   nothing to free, but for schedules. On anything but BOIL_OK what was to be written is left or cleared, and means nothing. */
+
+typedef struct {
+    double losses_W;  /* least heat to the tank with which the bath boils at all */
+    double volume_m3; /* of still bath */
+    double boiling_point_K;
+    double steam_kg_s; /* formed in the pool; 0 when the heat does not carry the boil */
+    double evaporated_kg_s;
+    double steam_m3_s; /* both, as steam at the boiling point and the room's pressure */
+    double swell_m;    /* upper estimate of the level over the still one */
+    double freeboard_m;
+} boil_steady_state;
+
+typedef struct {
+    double rate_kg_s;
+    const char *limited_by; /* title of the finding that a faster pour raises; NULL: nobody pours faster */
+    const char *limited_id; /* the id of that finding, or NULL */
+} boil_pour_rate;
+
+typedef struct {
+    double liquid_fraction;       /* fill with ready-mixed liquid of so many salts by mass; 0: with dry salts */
+    double from_level_m;          /* still level of a bath of the same blend that is in the tank; 0: it is empty */
+    double from_fraction, from_K; /* of that bath */
+    double added_K;               /* temperature of water and salts */
+    double liquid_K;              /* of the liquid */
+} boil_charge_case;
+
+typedef enum {
+    BOIL_CHARGE_DONE,
+    BOIL_CHARGE_NO_BATH,      /* no such bath is known */
+    BOIL_CHARGE_CRYSTALS,     /* the bath in the tank has crystallised: see from_crystals_K */
+    BOIL_CHARGE_TOO_MUCH,     /* it holds more salts than are wanted: see bail_m3 */
+    BOIL_CHARGE_TOO_HOT,      /* it boils, or is too hot for what is to go in: see too_hot_above_K */
+    BOIL_CHARGE_NO_FREEBOARD, /* the charge would leave less than the freeboard, still, before it has boiled down */
+    BOIL_CHARGE_NO_COOLING,   /* a batch would not be below its boil again within a day */
+    BOIL_CHARGE_NO_DISSOLVING /* nor dissolve: the bath is too cold to take it */
+} boil_charge_end;
+
+#define BOIL_CHARGE_STEPS 96
+
+typedef struct {
+    boil_action_kind kind; /* water, salts or liquid */
+    double mass_kg, start_s, over_s, wait_s;
+    double heat_J;        /* released at 25 degC; negative: taken up */
+    double temperature_K; /* after the wait */
+    double hottest_K;     /* on the way */
+    double adiabatic_K;
+    double boils_K;      /* the boiling point then */
+    double next_below_K; /* nothing more goes in above that; NaN: the first thing into an empty tank */
+    double level_m;
+} boil_charge_step;
+
+typedef struct {
+    boil_charge_end end;
+    boil_charge_case asked;
+    /* What is to go in. */
+    double water_kg, salts_kg, liquid_kg;
+    double water_level_m;                      /* of the water alone, in an empty tank */
+    double from_crystals_K, liquid_crystals_K; /* of bath in the tank and liquid; NaN: none above 0 degC */
+    double too_hot_above_K, bail_m3;           /* of the bath in the tank, where that is why not */
+    boil_charge_step steps[BOIL_CHARGE_STEPS];
+    size_t steps_count;
+    bool mixer_stated;             /* the scenario has a mixer's power; else a gentle one's is taken */
+    double mixer_W, mixing_time_s; /* that the steps were found with; time constant at the end of them */
+    double heat_J, filled_s;       /* all the steps */
+    double filled_K, adiabatic_K, filled_level_m;
+    double heat_J_kg; /* released at 25 degC, per kg of salts; NaN with liquid, or onto a bath */
+    /* Heating up, with the heater on full. */
+    double heat_up_s;          /* NaN: it does not boil within two weeks */
+    double evaporated_kg;      /* while filling and heating up */
+    double water_to_add_kg;    /* once it boils; negative: to be boiled down */
+    boil_pour_rate water_pace; /* of that; rate NaN: none to add, or at no pace (limited_by says why) */
+    double boil_down_s;        /* with that heat; NaN: it never is */
+    /* The bath that it comes to. */
+    double salt_fraction, boiling_point_K, mass_kg, bath_water_kg, bath_salts_kg;
+    double strength_kg_m3;                             /* salts per volume of bath, at its boil */
+    bool all_put_in;                                   /* all the water in it is put in as such: an empty tank, and dry salts */
+    double per_water_kg_m3;                            /* salts per volume of the water in it, measured at 20 degC */
+    double cold_level_m, hot_level_m, swelled_level_m; /* at the room's temperature, still at the boil, boiling */
+    double freeboard_m;     /* least, boiling with the heat on full: as it begins to boil, or at the end */
+    double crystals_from_K; /* the cold bath crystallises below that; NaN: not above 0 degC */
+} boil_charge_plan;
+
+/* Why not salts first: water onto them makes, at once and on the spot, a solution of every strength up to the
+   strongest; the hottest of these without losses, and how strong it is. Water boils on what is hotter than its own
+   boiling point. */
+typedef struct {
+    double hottest_K, fraction, water_boils_K;
+} boil_charge_paste;
+
+typedef struct {
+    double reads_K;           /* temperature at which it boils, as read */
+    double uncertain_K;       /* of that reading, either way; 0 or more */
+    double level_m;           /* surface above the floor, as measured */
+    bool level_boiling;       /* measured while it boiled: the swell is taken out */
+    double liquid_fraction;   /* make up with ready-mixed liquid of so many salts by mass; 0: with dry salts */
+    double added_K, liquid_K; /* temperature of the water and salts, and of the liquid, that are added */
+    boil_load next_load;
+} boil_correct_case;
+
+typedef enum {
+    BOIL_CORRECT_DONE,         /* there is a plan */
+    BOIL_CORRECT_NO_BATH,      /* no bath of these salts boils at the reading, or at the set point */
+    BOIL_CORRECT_NO_SALTS,     /* the scenario's bath is plain water: it has no set point to come back to */
+    BOIL_CORRECT_NO_BOIL,      /* the heat does not keep it boiling: the reading is none of a boiling point */
+    BOIL_CORRECT_NO_FREEBOARD, /* no bath at the set point, however low, keeps the freeboard with the next load in */
+    BOIL_CORRECT_NO_POUR_RATE, /* an addition does harm at any pace: see `pace` of that step; or the whole: see `harm` */
+    BOIL_CORRECT_TOO_WEAK      /* to make place for so weak a liquid the bath would first boil down too far: see makeup_K */
+} boil_correct_end;
+
+/* Why something has to be bailed out first. */
+typedef enum {
+    BOIL_BAIL_NOTHING,
+    BOIL_BAIL_FOR_LOAD, /* the next load would not leave the freeboard */
+    BOIL_BAIL_FOR_POUR  /* at no pace does the addition leave it */
+} boil_bail;
+
+/* By balance alone, without what boils off. Negative water: to be boiled off. */
+typedef struct {
+    double salts_kg, liquid_kg, water_kg;
+    double level_m; /* still, at the set point, afterwards */
+} boil_correct_amounts;
+
+typedef struct {
+    double start_s, over_s, mass_kg; /* mass 0: there is no such step */
+    boil_pour_rate pace;
+} boil_correct_step;
+
+typedef struct {
+    boil_correct_end end;
+    boil_correct_case asked;
+    /* What there is. */
+    double salt_fraction, strength_kg_m3, still_level_m, swell_m /* upper estimate, taken out */, mass_kg;
+    double salt_fraction_low, salt_fraction_high; /* by the reading's uncertainty */
+    double freeboard_now_m;                       /* as it boils */
+    /* What is wanted. */
+    double set_point_K;
+    double wanted_level_m; /* both are those of the scenario's bath */
+    double most_level_m;   /* highest still level at the set point that keeps the freeboard with the next load in */
+    /* Before anything else. */
+    boil_bail bail;
+    double bail_kg, bail_m3;  /* of the bath as it is */
+    double unbailed_level_m;  /* still level that it would come to without */
+    double bail_to_wanted_m3; /* what to bail out in all so that it ends at the level wanted; 0: it does */
+    /* The plan, from the bath that is left. */
+    boil_plant start;
+    boil_correct_amounts amounts, amounts_low, amounts_high; /* for the reading, and for both ends of its uncertainty */
+    boil_correct_step water, salts, liquid;                  /* the water with what boils off meanwhile */
+    double boil_down_s;                                      /* before the salts, or alone */
+    double makeup_K;                                         /* where it boils as salts or liquid begin */
+    const char *harm_id, *harm; /* finding that the whole raises however slowly, and its title; NULL: none */
+    double done_s;              /* whole minutes */
+    double boiled_off_kg;       /* boiled and evaporated until then */
+    /* How it ends, by its run: central, and the least freeboard mixing fast. */
+    double end_K, end_fraction, end_strength_kg_m3;
+    double end_still_m, end_boiling_m, end_loaded_m /* highest as the next load goes in, mixing fast */;
+    double freeboard_min_m, freeboard_loaded_m;
+} boil_correction;
+
+/* At the starting charge at its boil, with this heat to the tank. BOIL_OK or why there is no such bath; BOIL_NO_ROOT
+   when nothing makes it boil. */
+BOIL_PUBLIC boil_outcome boil_steady_state_at(const boil_plant *p, double heat_W, boil_steady_state *out);
+
+/* Time, s, from the room's temperature (at least 0 degC) to the boil with this heat; NaN when it does not boil within
+   two weeks. BOIL_OK, or a failure of the run. */
+BOIL_PUBLIC boil_outcome boil_steady_state_heat_up(const boil_plant *p, const boil_run_options *o, double heat_W,
+                                                   double *time_s);
+
+/* The fastest pace, to 3 % from the lower side, of an action that adds water, salts or liquid; its time, and over how
+   long, do not matter. boils_off_kg_s: what the bath gives off and the action makes up for besides, as long as it pours;
+   0: nothing. BOIL_NO_ROOT when not even a hundredth of the hand's pace will do, or what just gains on the boil-off, or what
+   is in within a shift: limited_by says why. */
+BOIL_PUBLIC boil_outcome boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s,
+                                                const boil_run_options *o, boil_pour_rate *out);
+
+/* At which ready-mixed liquid is poured, K: the room's, or 5 K above where it crystallises, since it comes as a
+   liquid. */
+BOIL_PUBLIC double boil_pour_rate_liquid_temperature(const double blend[BOIL_SALTS], double salt_fraction, double room_K);
+
+/* BOIL_OK whatever the end, or a failure. `o`: tolerance only. */
+BOIL_PUBLIC boil_outcome boil_charge_plan_of(const boil_plant *p, const boil_charge_case *c, const boil_run_options *o,
+                                             boil_charge_plan *out);
+
+BOIL_PUBLIC boil_charge_paste boil_charge_salts_first(const boil_plant *p, double temperature_K);
+
+/* `o`: tolerance only. BOIL_OK whatever the end, or a failure. */
+BOIL_PUBLIC boil_outcome boil_correct(const boil_plant *p, const boil_correct_case *c, const boil_run_options *o,
+                                      boil_correction *out);
+
+/* The heaviest load of the schedule; without any, quarter-inch plate as heavy as the limit for the bath allows. */
+BOIL_PUBLIC boil_load boil_correct_next_load(const boil_plant *p, const boil_schedule *s);
+
+/* The plan as actions on `start`, to the minute it is done; to be freed by boil_schedule_free, also after a failure. */
+BOIL_PUBLIC boil_outcome boil_correct_schedule(const boil_correction *a, boil_schedule *out);
+
+/* The plant with a heater that gives so much heat, W, to the tank at full dial. BOIL_OK, or there is no such bath. */
+BOIL_PUBLIC boil_outcome boil_heater_size_plant(const boil_plant *p, double heat_W, boil_plant *out);
+
+/* Smallest heat to the tank at full dial, W, with which every load has the boil back within limit_s: scanned up from what the calm
+   bath loses, then bracketed to `precision` (0.002; 1e-6 to 0.5) and given from the upper side. BOIL_NO_ROOT when not even a hundred
+   times the losses would, BOIL_OUT_OF_RANGE when a run leaves the properties' range first. */
+BOIL_PUBLIC boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                                       double limit_s, double precision, double *heat_W);
+
+/* Largest heat from from_W up with which the run stays below the rim, to 0.2 % from the lower side: 0 when from_W is too much
+   already. BOIL_NO_ROOT when it never boils over, BOIL_OUT_OF_RANGE when the run leaves the properties' range first. */
+BOIL_PUBLIC boil_outcome boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                                    double from_W, double *heat_W);
+
+/* Smallest heat from from_W up with which the run stays below the rim, to 0.2 % from the upper side: from_W itself, unless
+   water poured while the boil is away surges over the rim when it returns, and more heat keeps the boil. Outcomes as above. */
+BOIL_PUBLIC boil_outcome boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                                        double from_W, double *heat_W);
+
+/* Largest number of times as heavy as planned all loads may be so that it holds; to 0.2 %, from the lower side.
+   BOIL_NO_ROOT when not even a thousandth does; BOIL_OUT_OF_RANGE when a run leaves the properties' range first. */
+BOIL_PUBLIC boil_outcome boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                                 double limit_s, double *times);
+
+/* Shortest interval, s, between loads like this, on the watered plant, so that it holds, no load meets a quiet bath, and the
+   boiling bath stays in its temperature band; to 1 %, from the upper side. BOIL_NO_ROOT when twelve hours are too short. */
+BOIL_PUBLIC boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load *l, const boil_run_options *o,
+                                                 double limit_s, double *interval_s);
+
+/* A plant whose water is made up automatically: its own control if it has one, else an on/off valve of three times the calm
+   boil-off, cold, at the starting boiling point, shut while the bath does not boil. */
+BOIL_PUBLIC boil_outcome boil_load_size_watered(const boil_plant *p, boil_plant *out);
+
+/* One load like this every interval_s, eight more than are in the bath at once; one without a time of its own stays in until the
+   next. To be freed by boil_schedule_free, also after a failure. */
+BOIL_PUBLIC boil_outcome boil_load_size_repeated(const boil_load *l, double interval_s, double limit_s, boil_schedule *out);
+
+/* Where no heat brings the boil back in time and stays below the rim, the change that makes one do both, to 2 %: the largest
+   share of the loads' mass, or the smallest number of times the tank's area. BOIL_NO_ROOT: not even a hundredth, or
+   sixteen times. */
+BOIL_PUBLIC boil_outcome boil_load_size_opening_load(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                                     double limit_s, double *share);
+
+BOIL_PUBLIC boil_outcome boil_load_size_opening_area(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                                     double limit_s, double *times);
+
+/* Statistics -------------------------------------------------------------------------------------------------------------- */
+
+/* Pure numbers, in whatever unit an input has. A design lists rows; a row is one run with one value for each uncertain input, and any
+   can be had at any time, in any order, on any thread. Points come from a Sobol' sequence in twice as many dimensions as there are
+   inputs, repeated in replicates with random shifts. The first half of a point's coordinates is the draw A, the second the draw B, and
+   AB_i is A with input i taken from B:
+
+       row = (point * replicates + replicate) * (inputs + 2) + kind,   kind: 0 A, 1 B, 2 + i AB_i */
+
+enum {
+    BOIL_SAMPLING_INPUTS = 20,     /* most uncertain inputs: GSL's sequence has 40 dimensions */
+    BOIL_SAMPLING_BITS = 20,       /* most points of a replicate: 2^20 */
+    BOIL_SAMPLING_REPLICATES = 32, /* most replicates */
+    BOIL_SPREAD_VALUES = 16        /* most values of a list */
+};
+
+typedef enum {
+    BOIL_SPREAD_UNIFORM,    /* low to high */
+    BOIL_SPREAD_TRIANGULAR, /* low to high, density highest at likely */
+    BOIL_SPREAD_NORMAL,     /* likely +- one standard deviation, cut off at three: 0.27 % lie beyond, and a mass or an
+                               efficiency must not turn negative for the sake of a tail nobody has seen */
+    BOIL_SPREAD_LISTED      /* each of value[0 .. count - 1] equally likely */
+} boil_spread_kind;
+
+/* What is known of one input. Fields a kind does not name are ignored. */
+typedef struct {
+    boil_spread_kind kind;
+    double low, high, likely;
+    double deviation; /* > 0 */
+    double value[BOIL_SPREAD_VALUES];
+    size_t count;
+} boil_spread;
+
+typedef struct {
+    size_t inputs;     /* 1 to 20 */
+    size_t points;     /* of each replicate, 1 to 2^20; rounded up to a power of two, where the sequence is even */
+    size_t replicates; /* 2 to 32 */
+    uint32_t seed;     /* 1 to 4294967295 */
+} boil_sampling_plan;
+
+/* A design: constant once made, so threads may share it. Nothing to free. */
+typedef struct {
+    size_t inputs, points, replicates;
+    uint32_t direction[BOIL_SAMPLING_BITS][2 * BOIL_SAMPLING_INPUTS]; /* the sequence's direction numbers, in 2^-30 */
+    double shift[BOIL_SAMPLING_REPLICATES][2 * BOIL_SAMPLING_INPUTS];
+} boil_sampling;
+
+/* What came out: value[row * outputs + output]. NaN where a run failed, was not made, or the thing did not happen. */
+typedef struct {
+    const boil_sampling *design;
+    const double *value;
+    size_t outputs;
+} boil_sampling_results;
+
+/* A chance with its 95 % interval by Clopper and Pearson (1934). Of the usual intervals it is the one that never
+   covers less than it says [Brown, Cai & DasGupta 2001], and it stays sensible at 0 of n: danger is not to be
+   understated. It takes draws as independent; shifted points are as a rule spread more evenly than that, so it errs
+   on the wide side. */
+typedef struct {
+    size_t yes, count;
+    double chance, low, high; /* NaN when count is 0 */
+} boil_odds;
+
+typedef struct {
+    double value, half_width; /* of the 95 % interval; NaN when fewer than two replicates have points */
+} boil_estimate;
+
+/* How much of an output's variance comes from each input: alone (first), and with all that it does together with
+   others (total). Estimates: by chance slightly negative where the index is 0. NaN when the output never varies. The
+   bars of a yes-or-no output need happenings: measured on u1 u2 > c, they hold the total index as often as they should
+   from about ten on, the first index only from about 150. */
+typedef struct {
+    size_t points; /* complete ones used, of points * replicates: all their inputs + 2 rows gave a number. If rows lack
+                      one because something did not happen, the indices are those of the cases where it did */
+    boil_estimate mean, variance;
+    boil_estimate first[BOIL_SAMPLING_INPUTS], total[BOIL_SAMPLING_INPUTS];
+} boil_sensitivity;
+
+#define BOIL_LEAST_SQUARES_PARAMETERS ((size_t)8) /* most of them */
+
+/* Writes `count` residuals. BOIL_OK, or a failure where there is no such case: that trial is given up. */
+typedef boil_outcome boil_least_squares_residuals(void *context, const double value[], double residual[]);
+
+typedef struct {
+    boil_least_squares_residuals *residuals;
+    void *context;
+    size_t parameters; /* 1 to BOIL_LEAST_SQUARES_PARAMETERS */
+    size_t count;      /* more than parameters */
+    double start[BOIL_LEAST_SQUARES_PARAMETERS];
+    double low[BOIL_LEAST_SQUARES_PARAMETERS],
+        high[BOIL_LEAST_SQUARES_PARAMETERS]; /* both finite, or both infinite; start between them */
+    bool known;                              /* whether anything was known before, as below; deviations above 0 */
+    double mean[BOIL_LEAST_SQUARES_PARAMETERS], deviation[BOIL_LEAST_SQUARES_PARAMETERS];
+    double difference; /* of u, for derivatives: 1e-2 for runs, 1e-5 for formulas; 1e-8 to 0.1 */
+} boil_least_squares_problem;
+
+/* One parameter. */
+typedef struct {
+    double value;
+    double error;     /* standard error as if readings were independent; NaN when nothing tells it */
+    double low, high; /* 95 % interval as above, within the bounds; NaN likewise */
+    bool at_bound;    /* the best value lies at a bound, or beyond it; then there is no error and no interval */
+} boil_least_squares_estimate;
+
+typedef struct {
+    boil_least_squares_estimate of[BOIL_LEAST_SQUARES_PARAMETERS];
+    double correlation[BOIL_LEAST_SQUARES_PARAMETERS][BOIL_LEAST_SQUARES_PARAMETERS]; /* NaN where one of both is not told */
+    double chi2;                                                                      /* of the readings */
+    double serial;    /* correlation from one reading to the next; at most 0.98 */
+    double effective; /* independent readings that the residuals are worth */
+    size_t trials;    /* times the model was asked */
+    bool converged;
+} boil_least_squares;
+
+/* NULL, or what is wrong with it: static text. */
+BOIL_PUBLIC const char *boil_spread_problem(const boil_spread *s);
+
+/* The value below which the share u of all draws lies; u = 0 and u = 1 give the ends. */
+BOIL_PUBLIC double boil_spread_at(const boil_spread *s, double u);
+
+/* 64 points, 16 replicates, seed 1. */
+BOIL_PUBLIC boil_sampling_plan boil_sampling_plan_default(size_t inputs);
+
+/* NULL, or what is wrong with it: static text. */
+BOIL_PUBLIC const char *boil_sampling_plan_problem(const boil_sampling_plan *p);
+
+/* BOIL_OK, BOIL_BAD_INPUT when the plan has a problem, BOIL_NO_MEMORY. */
+BOIL_PUBLIC boil_outcome boil_sampling_init(boil_sampling *s, const boil_sampling_plan *p);
+
+/* Runs to make. */
+BOIL_PUBLIC size_t boil_sampling_rows(const boil_sampling *s);
+
+/* Of these, rows of kind A or B. */
+BOIL_PUBLIC size_t boil_sampling_draws(const boil_sampling *s);
+
+/* Each input's share u, in (0, 1) and never its ends, for boil_spread_at; u has place for all inputs. NaN from the last row on. */
+BOIL_PUBLIC void boil_sampling_row(const boil_sampling *s, size_t row, double u[]);
+
+/* The value below which the given share of sorted draws lies, 0 to 1, interpolated between neighbours; NaN when
+   empty. */
+BOIL_PUBLIC double boil_sampling_quantile(const double sorted[], size_t count, double share);
+
+BOIL_PUBLIC void boil_sampling_sensitivity(const boil_sampling_results *r, size_t output, boil_sensitivity *out);
+
+/* Of `count` draws `yes` did; yes at most count. */
+BOIL_PUBLIC boil_odds boil_odds_of(size_t yes, size_t count);
+
+/* BOIL_OK; BOIL_BAD_INPUT: counts or bounds make no sense; or the failure of the model at the start. The one function for which GSL
+   allocates memory itself: where that is refused, GSL's error handler is called, and as GSL is delivered it ends the process. */
+BOIL_PUBLIC boil_outcome boil_least_squares_run(const boil_least_squares_problem *p, boil_least_squares *out);
 
 #ifdef __cplusplus
 }

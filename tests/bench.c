@@ -96,7 +96,7 @@ static void parts(void)
     double water = m.water, sum = 0, start = now();
     for (int i = 0; i < MANY; i++) {
         m.water = water * (1 + 1e-6 * (i % 100));
-        boil_solution_boiling_point(&b.air, &m, &guess, &T, &slope);
+        boil_solution_boiling_point_near(&b.air, &m, &guess, &T, &slope);
         sum += T;
     }
     printf("boiling point with slopes, warm  %4.0f ns\n", (now() - start) / MANY * 1e9);

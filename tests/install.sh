@@ -9,7 +9,7 @@ run_make() { # argument...
 }
 
 files_of() { # folder
-    (cd "$1" && find . -type f | sed 's,^\./,,' | LC_ALL=C sort)
+    (cd "$1" && find . -type f -o -type l | sed 's,^\./,,' | LC_ALL=C sort)
 }
 
 # What must be there, from the sources and from help.
@@ -17,9 +17,10 @@ expected_files() {
     echo bin/boilback
     echo include/boilback.h
     echo lib/libboilback.a
+    echo lib/libboilback.so
+    sed -n 's,^#define BOIL_VERSION_TEXT "\(.*\)\..*",lib/libboilback.so.\1,p' model/boilback.h
     echo lib/pkgconfig/boilback.pc
     echo share/boilback/installed
-    find model -name "*.h" | sed "s,^model/,include/boilback/,"
     for file in plots/*.gp; do [ ! -f "$file" ] || echo "share/boilback/$file"; done
     echo share/doc/boilback/README.md
     for file in scenarios/*; do echo "share/boilback/$file"; done
@@ -56,11 +57,12 @@ sanitizers() { # prefix
 }
 
 # Flags as a person would get them; GSL is taken to be where the compiler looks when pkg-config is not there.
-flags() { # prefix
+flags() { # prefix; what pkg-config is to say
     if command -v pkg-config >/dev/null 2>&1; then
-        PKG_CONFIG_PATH=$1/lib/pkgconfig pkg-config --cflags --libs boilback
+        # shellcheck disable=SC2086 # a list of words
+        PKG_CONFIG_PATH=$1/lib/pkgconfig pkg-config $2 boilback
     else
-        echo "-I$1/include -I$1/include/boilback -L$1/lib -lboilback -lgsl -lgslcblas -lm"
+        echo "-I$1/include -L$1/lib -lboilback -lgsl -lgslcblas -lm"
     fi
 }
 
@@ -69,16 +71,45 @@ version_agrees() { # prefix
         "$("$1/bin/boilback" --version | head -1)" ]
 }
 
-compiles() { # prefix
-    # shellcheck disable=SC2046,SC2086 # lists of words
-    ${CC:-cc} -std=c17 -Wall -Wextra -Wpedantic -Werror tests/example/recovery.c -o "$work/recovery" $(flags "$1") \
-        $(sanitizers "$1")
+# Every example is tests/example/NAME, and becomes $work/NAME.
+compiles() { # prefix compiler... file
+    prefix=$1
+    shift
+    for file in "$@"; do :; done
+    # shellcheck disable=SC2046 # lists of words
+    "$@" -Wall -Wextra -Wpedantic -Werror -o "$work/$(basename "$file")" $(flags "$prefix" "--cflags --libs") \
+        $(sanitizers "$prefix")
 }
 
-header_stands_alone() { # header folder: it needs no other before it, and may come twice
-    # shellcheck disable=SC2086 # CC may hold a launcher beside the compiler
-    printf '#include "%s"\n#include "%s"\n' "$1" "$1" >"$work/header.c"
-    ${CC:-cc} -std=c17 -Wall -Wextra -Wpedantic -Werror -fsyntax-only -I"$2" -I"$2/boilback" "$work/header.c"
+compiles_static() { # prefix: with nothing left to find when it runs
+    # shellcheck disable=SC2046,SC2086 # lists of words; CC may hold a launcher beside the compiler
+    ${CC:-cc} -std=c17 tests/example/recovery.c -o "$work/recovery.static" \
+        $(flags "$1" "--static --cflags --libs" | sed "s,-lboilback,$1/lib/libboilback.a,") $(sanitizers "$1")
+}
+
+carry_out() { # prefix program...
+    prefix=$1
+    shift
+    LD_LIBRARY_PATH=$prefix/lib "$@"
+}
+
+header_stands_alone() { # prefix language compiler...: it needs no other before it, and may come twice
+    prefix=$1 language=$2
+    shift 2
+    printf '#include <boilback.h>\n#include <boilback.h>\n' >"$work/header.$language"
+    "$@" -Wall -Wextra -Wpedantic -Werror -fsyntax-only -I"$prefix/include" "$work/header.$language"
+}
+
+declared() { # header: the functions that it declares
+    tr '\n' ' ' <"$1" | grep -oE 'BOIL_PUBLIC [^(;#]*\(' | sed -n 's/.*[ *]\(boil_[a-z0-9_]*\)($/\1/p' | LC_ALL=C sort
+}
+
+# No other name than those of the header can be linked to, and none of these is missing.
+exports_what_it_declares() { # prefix
+    declared "$1/include/boilback.h" >"$work/declared"
+    nm -D --defined-only "$1/lib/libboilback.so" | awk '$2 != "A" { print $3 }' | grep -v '^_*\(asan\|ubsan\|odr_asan\)' |
+        LC_ALL=C sort | diff "$work/declared" -
+    [ "$(wc -l <"$work/declared")" -ge 80 ]
 }
 
 # The case of tests/example/recovery.c, as a scenario.
@@ -89,11 +120,20 @@ scenario() {
 }
 
 # The library and the program say the same.
-example_agrees() { # prefix
-    said=$("$work/recovery" | sed -n 's/.*back after \([0-9]*\) s$/\1/p')
+example_agrees() { # prefix example
+    said=$(carry_out "$1" "$2" | sed -n 's/.*back after \([0-9]*\) s$/\1/p')
     run=$(scenario | "$1/bin/boilback" run - --json | sed -n 's/^ *"recovery_s": \([0-9.]*\).*/\1/p' | head -1)
     echo "example $said s, program $run s"
     [ -n "$said" ] && [ "$said" -gt 0 ] && [ "$said" = "$(printf '%.0f' "$run")" ]
+}
+
+# So does Python, which reads no header.
+python_agrees() { # prefix
+    said=$(carry_out "$1" python3 tests/example/boiling_point.py "$1/lib/libboilback.so")
+    program=$("$1/bin/boilback" solution --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2' --salt-fraction '55 %' --json |
+        sed -n 's/^ *"boiling_point_K": \([0-9.]*\).*/\1/p' | head -1)
+    echo "example $said, program $program K"
+    [ -n "$program" ] && [ "$said" = "boils at $(printf '%.2f' "$program") K" ]
 }
 
 nothing_left() { # folder: it is gone
@@ -110,13 +150,18 @@ mv "$first" "$moved"
 expect "the program runs after its prefix was moved" runs "$moved"
 expect_with gnuplot "it draws after its prefix was moved" draws "$moved"
 expect_with pkg-config "pkg-config and program name the same version" version_agrees "$moved"
-expect "the example compiles" compiles "$moved"
-expect "the example and the program agree" example_agrees "$moved"
-for header in $(find "$moved/include/boilback" -name "*.h" | LC_ALL=C sort); do
-    name=${header#"$moved"/include/boilback/}
-    expect "boilback/$name stands alone" header_stands_alone "boilback/$name" "$moved/include"
-    expect "$name stands alone" header_stands_alone "$name" "$moved/include/boilback"
-done
+expect "the header stands alone in C" header_stands_alone "$moved" c ${CC:-cc}
+expect "the library exports what the header declares" exports_what_it_declares "$moved"
+expect "the example compiles" compiles "$moved" ${CC:-cc} -std=c17 tests/example/recovery.c
+expect "the example and the program agree" example_agrees "$moved" "$work/recovery.c"
+expect "the example compiles with the static library" compiles_static "$moved"
+expect "the static example and the program agree" example_agrees "$moved" "$work/recovery.static"
+expect_with "${CXX:-c++}" "the header stands alone in C++" header_stands_alone "$moved" cpp ${CXX:-c++}
+expect_with "${CXX:-c++}" "the example in C++ compiles" compiles "$moved" ${CXX:-c++} -std=c++17 tests/example/recovery.cpp
+expect_with "${CXX:-c++}" "the example in C++ and the program agree" example_agrees "$moved" "$work/recovery.cpp"
+if [ -z "$(sanitizers "$moved")" ]; then
+    expect_with python3 "the example in Python and the program agree" python_agrees "$moved"
+fi
 
 # --- once more over it, with something in it that an earlier version had, and something foreign ---
 echo 'file share/boilback/scenarios/gone.bath' >>"$moved/share/boilback/installed"

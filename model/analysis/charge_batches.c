@@ -38,7 +38,7 @@ double boil_charge_work_boils_at(const boil_charge_work *f, const boil_mixture *
 {
     boil_solution_guess guess = {0, 0};
     double T;
-    return boil_solution_boiling_point(&f->air, m, &guess, &T, NULL) == BOIL_OK ? T : (double)NAN;
+    return boil_solution_boiling_point_near(&f->air, m, &guess, &T, NULL) == BOIL_OK ? T : (double)NAN;
 }
 
 double boil_charge_work_level(const boil_charge_work *f, const boil_mixture *m, double temperature_K)

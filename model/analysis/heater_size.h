@@ -13,26 +13,8 @@
    run leaves the properties' range first. */
 boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W);
 
-/* The plant with a heater of that size. BOIL_OK, or there is no such bath. */
-boil_outcome boil_heater_size_plant(const boil_plant *p, double heat_W, boil_plant *out);
-
 /* Whether every load of a run that reached its end had the boil back within the limit. */
 bool boil_heater_size_meets(const boil_history *h, double limit_s);
-
-/* Smallest heat with which every load has the boil back within limit_s: scanned up from what the calm bath loses, then
-   bracketed to `precision` (0.002) and given from the upper side. Outcomes as above. */
-boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                           double limit_s, double precision, double *heat_W);
-
-/* Smallest heat from from_W up with which the run stays below the rim, to 0.2 % from the upper side: from_W itself, unless
-   water poured while the boil is away surges over the rim when it returns, and more heat keeps the boil. Outcomes as above. */
-boil_outcome boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                            double from_W, double *heat_W);
-
-/* Largest heat from from_W up with which the run stays below the rim, to 0.2 % from the lower side: 0 when from_W is too much
-   already. BOIL_NO_ROOT when it never boils over, BOIL_OUT_OF_RANGE when the run leaves the properties' range first. */
-boil_outcome boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
-                                        double *heat_W);
 
 /* Largest mass, kg, of the addition of ready-mixed liquid that is action `index`, poured over the same time, after which the
    boil is not lost for longer than limit_s: bracketed to one per cent, given from the lower side. BOIL_NO_ROOT when even a

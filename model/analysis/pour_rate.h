@@ -16,12 +16,6 @@
 /* Published mixing times differ by three either way: a third gives the larger surge. */
 #define BOIL_POUR_RATE_FAST_MIXING (1.0 / 3)
 
-typedef struct {
-    double rate_kg_s;
-    const char *limited_by; /* title of the finding that a faster pour raises; NULL: nobody pours faster */
-    const char *limited_id; /* the id of that finding, or NULL */
-} boil_pour_rate;
-
 /* No pour takes longer than a shift: 8 h, judgement. */
 #define BOIL_POUR_RATE_LONGEST_S 28800.0
 
@@ -29,21 +23,11 @@ typedef struct {
    judgement. */
 #define BOIL_POUR_RATE_GAINS 2.0
 
-/* The fastest pace, to 3 % from the lower side, of an action that adds water, salts or liquid; its time, and over how
-   long, do not matter. boils_off_kg_s: what the bath gives off and the action makes up for besides, as long as it pours;
-   0: nothing. BOIL_NO_ROOT when not even a hundredth of the hand's pace will do, or what just gains on the boil-off, or what
-   is in within a shift: limited_by says why. */
-boil_outcome boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s,
-                                    const boil_run_options *o, boil_pour_rate *out);
-
 /* The first finding that forbids a pour in a history of its run; NULL: none does. */
 boil_outcome boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
                                     const char **title);
 
 double boil_pour_rate_by_hand(boil_action_kind kind); /* kg/s, as above */
-/* At which ready-mixed liquid is poured, K: the room's, or 5 K above where it crystallises, since it comes as a
-   liquid. */
-double boil_pour_rate_liquid_temperature(const double blend[BOIL_SALTS], double salt_fraction, double room_K);
 
 /* An action that adds so much of a kind, of a temperature, by hand; the salts of the bath's own blend, in liquid so much
    of it. */

@@ -134,10 +134,10 @@ boil_outcome boil_plant_initial(const boil_plant *p, boil_initial_state *out)
         return outcome;
     boil_mixture kilogram = boil_mixture_of(p->charge.blend, fraction);
     boil_solution_guess guess = {0, 0};
-    if (boil_solution_boiling_point(&air, &kilogram, &guess, &boiling_point, NULL) != BOIL_OK)
+    if (boil_solution_boiling_point_near(&air, &kilogram, &guess, &boiling_point, NULL) != BOIL_OK)
         return BOIL_OUT_OF_RANGE;
     double T = p->charge.temperature_K > 0 ? fmin(p->charge.temperature_K, boiling_point) : boiling_point;
-    if (!(boil_solution_range(boiling_point, guess.equivalent_molality).margin > 0))
+    if (!(boil_solution_range_at(boiling_point, guess.equivalent_molality).margin > 0))
         return BOIL_OUT_OF_RANGE;
     double density = boil_solution_density(&kilogram, T);
     double volume = boil_tank_area(&p->tank) * p->tank.level_m, mass = density * volume;

@@ -2,27 +2,11 @@
 #ifndef BOIL_EQUIPMENT_TANK_H
 #define BOIL_EQUIPMENT_TANK_H
 
-typedef enum { BOIL_TANK_BOX, BOIL_TANK_UPRIGHT_CYLINDER } boil_tank_shape;
-typedef enum { BOIL_TANK_HEATED_FROM_BELOW, BOIL_TANK_HEATED_INSIDE } boil_tank_heated;
-
-typedef struct {
-    boil_tank_shape shape;
-    double length_m, width_m; /* box, 0.1 to 20 m */
-    double diameter_m;        /* cylinder, 0.1 to 20 m */
-    double depth_m;           /* floor to rim, 0.1 to 5 m */
-    double level_m;           /* still surface above the floor at the start; from 0.02 m to below the rim */
-    double wall_thickness_m;  /* steel; 0: no wall (neither heat capacity nor loss) ; to 0.05 m */
-    double insulation_m;      /* 0: bare; to 0.5 m */
-    boil_tank_heated heated;
-    double heater_top_m; /* heated inside: top of the heater above the floor; below the rim, 0: not stated */
-    double parts_top_m;  /* top of hanging parts above the floor; below the rim, 0: not stated */
-} boil_tank;
+#include "boilback.h"
 
 /* Shape box, no sizes (callers must give them), 6 mm wall, 50 mm insulation, heated from below. */
 boil_tank boil_tank_default(void);
-const char *boil_tank_problem(const boil_tank *t); /* NULL, or what is wrong, naming the range */
 
-double boil_tank_area(const boil_tank *t);              /* m2, plan */
 double boil_tank_perimeter(const boil_tank *t);         /* m */
 double boil_tank_longest_side(const boil_tank *t);      /* m, the length a wave runs along */
 double boil_tank_equivalent_radius(const boil_tank *t); /* m, sqrt(area/pi) */

@@ -13,7 +13,7 @@ boil_outcome boil_hydrostatic_store(const boil_conditions *air, const boil_mixtu
     double T;
     boil_slope slope;
     boil_solution_guess guess = {0, 0};
-    if (boil_solution_boiling_point(air, bath, &guess, &T, &slope) != BOIL_OK)
+    if (boil_solution_boiling_point_near(air, bath, &guess, &T, &slope) != BOIL_OK)
         return BOIL_NO_ROOT;
     boil_heat h = boil_solution_heat(bath, T);
     double head = boil_solution_density(bath, T) * BOIL_GRAVITY * level_m;

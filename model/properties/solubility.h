@@ -13,6 +13,7 @@
 #ifndef BOIL_PROPERTIES_SOLUBILITY_H
 #define BOIL_PROPERTIES_SOLUBILITY_H
 
+#include "boilback.h"
 #include "properties/solution.h"
 
 /* mol per kg of water that dissolve beside hydroxide of a molality; salt is BOIL_NANO3 or BOIL_NANO2. */
@@ -20,9 +21,6 @@ double boil_solubility(int salt, double temperature_K, double hydroxide_mol_kg);
 
 /* Liquidus of NaOH in water, K; strength in kg NaOH per kg of NaOH and water, 0 to 0.788 (held beyond). */
 double boil_solubility_liquidus(double strength);
-
-/* Highest temperature, K, at which one of the salts of a mixture is saturated, above 0 degC; NaN when none is. */
-double boil_solubility_crystals_from(const boil_mixture *m);
 
 /* Nitrate and nitrite, kg, beyond what the mixture's water holds at a temperature. */
 double boil_solubility_excess(const boil_mixture *m, double temperature_K);

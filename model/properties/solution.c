@@ -3,6 +3,7 @@
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_roots.h>
 #include <math.h>
+#include <stdbool.h>
 
 #include "base/constants.h"
 #include "properties/naoh.h"
@@ -207,8 +208,8 @@ static boil_slope boil_slope_of(const boil_mixture *m, const molalities *n, cons
     return s;
 }
 
-boil_outcome boil_solution_boiling_point(const boil_conditions *c, const boil_mixture *m, boil_solution_guess *guess,
-                                         double *boiling_point_K, boil_slope *slope)
+boil_outcome boil_solution_boiling_point_near(const boil_conditions *c, const boil_mixture *m, boil_solution_guess *guess,
+                                              double *boiling_point_K, boil_slope *slope)
 {
     molalities n = molalities_of(m);
     boil_residual r;
@@ -227,7 +228,7 @@ boil_outcome boil_solution_boiling_point(const boil_conditions *c, const boil_mi
     return BOIL_OK;
 }
 
-double boil_solution_activity(const boil_mixture *m, double temperature_K, boil_solution_guess *guess)
+double boil_solution_activity_near(const boil_mixture *m, double temperature_K, boil_solution_guess *guess)
 {
     molalities n = molalities_of(m);
     double M = guess->equivalent_molality, ln_a, by_M, by_T;
@@ -340,7 +341,7 @@ double boil_solution_density(const boil_mixture *m, double temperature_K)
     return mass / volume;
 }
 
-boil_range boil_solution_range(double temperature_K, double equivalent_molality)
+boil_range boil_solution_range_at(double temperature_K, double equivalent_molality)
 {
     double hottest = BOIL_ZERO_CELSIUS + 195, coldest = BOIL_ZERO_CELSIUS - 5;
     double strength = BOIL_NAOH_MOLAR_MASS * equivalent_molality / (1 + BOIL_NAOH_MOLAR_MASS * equivalent_molality);
@@ -365,14 +366,14 @@ static double boiling_point_less_wanted(double fraction, void *p)
     blend_search *s = p;
     boil_mixture m = boil_mixture_of(s->blend, fraction);
     double T;
-    return boil_solution_boiling_point(s->c, &m, &s->guess, &T, NULL) == BOIL_OK ? T - s->wanted : (double)NAN;
+    return boil_solution_boiling_point_near(s->c, &m, &s->guess, &T, NULL) == BOIL_OK ? T - s->wanted : (double)NAN;
 }
 
 double boil_solution_strength(const boil_conditions *c, const boil_mixture *m)
 {
     boil_solution_guess guess = {0, 0};
     double T;
-    if (boil_solution_boiling_point(c, m, &guess, &T, NULL) != BOIL_OK)
+    if (boil_solution_boiling_point_near(c, m, &guess, &T, NULL) != BOIL_OK)
         return (double)NAN;
     return boil_mixture_salt_fraction(m) * boil_solution_density(m, T);
 }
@@ -394,8 +395,8 @@ static double strongest_fraction(const boil_conditions *c, const double blend[BO
         boil_mixture m = boil_mixture_of(blend, inside + step);
         boil_solution_guess trial = guess;
         double T;
-        if (inside + step < 0.95 && boil_solution_boiling_point(c, &m, &trial, &T, NULL) == BOIL_OK &&
-            boil_solution_range(T, trial.equivalent_molality).margin > 0) {
+        if (inside + step < 0.95 && boil_solution_boiling_point_near(c, &m, &trial, &T, NULL) == BOIL_OK &&
+            boil_solution_range_at(T, trial.equivalent_molality).margin > 0) {
             inside += step;
             guess = trial;
         } else {
@@ -488,4 +489,39 @@ double boil_salt_solid_density(int salt)
 {
     static const double density[BOIL_SALTS] = {2130, 2260, 2170};
     return density[salt];
+}
+
+/* What an embedder asks for, from a cold start ------------------------------------------------------------------------ */
+
+static bool is_liquid(const boil_mixture *m)
+{
+    bool fine = m != NULL && isfinite(m->water) && m->water > 0;
+    for (int i = 0; fine && i < BOIL_SALTS; i++)
+        fine = isfinite(m->salt[i]) && m->salt[i] >= 0;
+    return fine;
+}
+
+boil_outcome boil_solution_boiling_point(const boil_conditions *c, const boil_mixture *m, double *boiling_point_K)
+{
+    boil_solution_guess cold = {0};
+    if (boiling_point_K == NULL)
+        return BOIL_BAD_INPUT;
+    *boiling_point_K = (double)NAN;
+    if (c == NULL || !isfinite(c->saturation_K) || !is_liquid(m))
+        return BOIL_BAD_INPUT;
+    return boil_solution_boiling_point_near(c, m, &cold, boiling_point_K, NULL);
+}
+
+double boil_solution_activity(const boil_mixture *m, double temperature_K)
+{
+    boil_solution_guess cold = {0};
+    return is_liquid(m) && isfinite(temperature_K) ? boil_solution_activity_near(m, temperature_K, &cold) : (double)NAN;
+}
+
+boil_range boil_solution_range(const boil_mixture *m, double temperature_K)
+{
+    boil_solution_guess found = {0};
+    if (!is_liquid(m) || !isfinite(temperature_K) || isnan(boil_solution_activity_near(m, temperature_K, &found)))
+        return (boil_range){.value = (double)NAN, .limit = (double)NAN, .margin = (double)NAN};
+    return boil_solution_range_at(temperature_K, found.equivalent_molality);
 }

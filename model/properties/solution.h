@@ -30,28 +30,8 @@
 
 #include "boilback.h"
 
-enum { BOIL_NAOH, BOIL_NANO3, BOIL_NANO2, BOIL_SALTS };
-
-/* kg of each (any amount; only ratios matter to intensive properties). Water must be positive; without salts all that
-   follows is water's. */
-typedef struct {
-    double water;
-    double salt[BOIL_SALTS];
-} boil_mixture;
-
-double boil_mixture_mass(const boil_mixture *m);          /* kg */
-double boil_mixture_salts(const boil_mixture *m);         /* kg */
-double boil_mixture_salt_fraction(const boil_mixture *m); /* kg salts per kg solution */
 boil_mixture boil_mixture_sum(const boil_mixture *a, const boil_mixture *b);
 boil_mixture boil_mixture_scaled(const boil_mixture *m, double times);
-
-/* The air it boils under. */
-typedef struct {
-    double pressure_Pa;      /* 60 to 110 kPa */
-    double saturation_K;     /* pure water's boiling point there */
-    double elevation_factor; /* 1; 0.85 to 1.10 */
-} boil_conditions;
-boil_conditions boil_conditions_at(double pressure_Pa, double elevation_factor);
 
 /* The last answer, from which the next search starts. Zero it for a cold start. */
 typedef struct {
@@ -66,30 +46,20 @@ typedef struct {
 } boil_slope;
 
 /* Boiling point, K. slope may be NULL. guess is read and updated; a good one costs one or two Newton steps. BOIL_NO_ROOT
-   when there is none below 250 degC; BOIL_OK says nothing about the correlation's range: see boil_solution_range. */
-boil_outcome boil_solution_boiling_point(const boil_conditions *c, const boil_mixture *m, boil_solution_guess *guess,
-                                         double *boiling_point_K, boil_slope *slope);
+   when there is none below 250 degC; BOIL_OK says nothing about the correlation's range: see boil_solution_range_at. */
+boil_outcome boil_solution_boiling_point_near(const boil_conditions *c, const boil_mixture *m, boil_solution_guess *guess,
+                                              double *boiling_point_K, boil_slope *slope);
 
 /* Water activity at T, and optionally the equivalent molality through guess. NaN when (1) has no root. */
-double boil_solution_activity(const boil_mixture *m, double temperature_K, boil_solution_guess *guess);
+double boil_solution_activity_near(const boil_mixture *m, double temperature_K, boil_solution_guess *guess);
 
 /* Vapour pressure at T, Pa, and its slope at constant composition, Pa/K (slope may be NULL). */
 double boil_solution_vapour_pressure(const boil_conditions *c, const boil_mixture *m, double temperature_K,
                                      boil_solution_guess *guess, double *slope_Pa_K);
 
-typedef struct {
-    double enthalpy_J;        /* H of (3), extensive */
-    double heat_capacity_J_K; /* dH/dT, extensive */
-    double water;             /* dH/dm_w, J/kg */
-    double salt[BOIL_SALTS];  /* dH/dm_i, J/kg */
-} boil_heat;
-boil_heat boil_solution_heat(const boil_mixture *m, double temperature_K);
-
 /* Temperature, K, at which the solution holds enthalpy_J, by Newton from guess_K. NaN when there is none from -50 to
    300 degC. */
 double boil_solution_temperature(const boil_mixture *m, double enthalpy_J, double guess_K);
-
-double boil_solution_density(const boil_mixture *m, double temperature_K); /* kg/m3 */
 
 /* Enthalpy of the solid salt, J/kg, on the scale of (3). NaOH: Shomate heat capacity (NIST), datum from its heat of solution
    at infinite dilution, -44.5 kJ/mol at 25 degC. Nitrate, nitrite: linear, datum from the heat of solution. */
@@ -98,26 +68,6 @@ double boil_salt_solid_heat_capacity(int salt, double temperature_K); /* J/kgK, 
 double boil_salt_solid_density(int salt);                             /* kg/m3; handbook values, from memory */
 double boil_salt_molar_mass(int salt);                                /* kg/mol */
 
-/* How far inside the correlations' range: the least margin. */
-typedef struct {
-    const char *quantity; /* static text */
-    const char *unit;
-    double value, limit;
-    double margin; /* > 0 inside; continuous in the state, in units of the quantity */
-} boil_range;
-boil_range boil_solution_range(double temperature_K, double equivalent_molality);
-
-/* Mixture of a dry blend (fractions by mass) with total salt fraction s: 1 kg of solution. */
-boil_mixture boil_mixture_of(const double blend[BOIL_SALTS], double salt_fraction);
-
-/* Salt fraction at which the blend boils at a temperature. BOIL_OUT_OF_RANGE: below water's boiling point, or beyond where the
-   correlations end. */
-boil_outcome boil_solution_fraction_boiling_at(const boil_conditions *c, const double blend[BOIL_SALTS], double boiling_point_K,
-                                               double *salt_fraction);
-/* Salt fraction at which salts per volume of bath at its boiling point is strength. BOIL_OUT_OF_RANGE as above. */
-boil_outcome boil_solution_fraction_of_strength(const boil_conditions *c, const double blend[BOIL_SALTS], double strength_kg_m3,
-                                                double *salt_fraction);
-/* The reverse, at the boil; NaN when it does not boil. */
-double boil_solution_strength(const boil_conditions *c, const boil_mixture *m);
+boil_range boil_solution_range_at(double temperature_K, double equivalent_molality);
 
 #endif

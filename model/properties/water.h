@@ -6,12 +6,11 @@
 #ifndef BOIL_PROPERTIES_WATER_H
 #define BOIL_PROPERTIES_WATER_H
 
+#include "boilback.h"
+
 double boil_water_saturation_pressure(double temperature_K);       /* Pa; 273.15 to 647.096 K */
 double boil_water_saturation_pressure_slope(double temperature_K); /* Pa/K, exact derivative of the above */
-double boil_water_saturation_temperature(double pressure_Pa);      /* K; 611.213 Pa to 22.064 MPa */
 
-double boil_water_density(double temperature_K);       /* kg/m3, saturated liquid */
-double boil_water_enthalpy(double temperature_K);      /* J/kg, saturated liquid */
 double boil_water_heat_capacity(double temperature_K); /* J/kgK, exact derivative of the above; as cp to 0.3 % */
 double boil_water_enthalpy_slope(double temperature_K, double *heat_capacity_J_kgK); /* both at once */
 double boil_water_temperature(double enthalpy_J_kg); /* K, inverse of boil_water_enthalpy to 1e-9 K */

@@ -109,7 +109,7 @@ double boil_bath_flash(const boil_bath *b, const double y[], double water_kg, do
     for (int i = 0; i < 60; i++) {
         boil_mixture m = boil_bath_mixture(y);
         m.water += water_kg - flash;
-        if (!(m.water > 0) || boil_solution_boiling_point(&b->air, &m, &guess, &T, NULL) != BOIL_OK)
+        if (!(m.water > 0) || boil_solution_boiling_point_near(&b->air, &m, &guess, &T, NULL) != BOIL_OK)
             return (double)NAN;
         double inventory = heat_of(b, y, &m, T).total_J;
         double surplus = y[BOIL_STATE_BATH_HEAT] + heat_J - flash * boil_bath_steam_enthalpy(b, T) - inventory;
@@ -129,7 +129,7 @@ static boil_outcome flash_remnant(const boil_bath *b, double y[], double water_k
     double T;
     boil_mixture m = boil_bath_mixture(y);
     boil_solution_guess guess = {0, 0};
-    if (boil_solution_boiling_point(&b->air, &m, &guess, &T, NULL) != BOIL_OK)
+    if (boil_solution_boiling_point_near(&b->air, &m, &guess, &T, NULL) != BOIL_OK)
         return BOIL_NO_ROOT;
     double steam_J = flash * boil_bath_steam_enthalpy(b, T);
     y[BOIL_STATE_BATH_HEAT] += heat_J - steam_J;

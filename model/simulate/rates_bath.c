@@ -29,8 +29,8 @@ static boil_outcome quiet_temperature(const boil_bath *b, const double y[], doub
 /* A bath may be carried on as a supersaturated liquid to five kelvin below its hydroxide's liquidus; there it ends. */
 static boil_range range_of(const boil_mixture *m, double temperature_K, double equivalent_molality)
 {
-    const double carried_on_K = 5, per_kelvin = 100; /* the scale of boil_solution_range's margins */
-    boil_range range = boil_solution_range(temperature_K, equivalent_molality);
+    const double carried_on_K = 5, per_kelvin = 100; /* the scale of boil_solution_range_at's margins */
+    boil_range range = boil_solution_range_at(temperature_K, equivalent_molality);
     if (temperature_K > BOIL_ZERO_CELSIUS + 140)
         return range;
     double left = boil_solubility_above_liquidus(m, temperature_K) + carried_on_K;
@@ -64,7 +64,7 @@ boil_outcome boil_rates_of_solution(const boil_bath *b, const double y[], boil_r
     for (int i = BOIL_STATE_BATH_WATER; i <= BOIL_STATE_BATH_NANO2; i++)
         if (!(y[i] >= 0) || !(y[BOIL_STATE_BATH_WATER] > 0))
             return BOIL_NOT_FINITE;
-    boil_outcome outcome = boil_solution_boiling_point(&b->air, &s->mixture, &g->boiling, &s->boiling_point_K, &s->slope);
+    boil_outcome outcome = boil_solution_boiling_point_near(&b->air, &s->mixture, &g->boiling, &s->boiling_point_K, &s->slope);
     if (outcome != BOIL_OK)
         return outcome;
     if (b->boiling) {

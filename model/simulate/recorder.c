@@ -31,7 +31,7 @@ static double hydrostatic_superheat(const boil_bath *b, const boil_rates_view *v
     double head = v->solution.density_kg_m3 * BOIL_GRAVITY * v->solution.volume_m3 / b->area_m2, T;
     boil_conditions floor = boil_conditions_at(b->air.pressure_Pa + head, b->air.elevation_factor);
     boil_solution_guess guess = {0, 0};
-    if (boil_solution_boiling_point(&floor, &v->solution.mixture, &guess, &T, NULL) != BOIL_OK)
+    if (boil_solution_boiling_point_near(&floor, &v->solution.mixture, &guess, &T, NULL) != BOIL_OK)
         return NEVER;
     return T - v->solution.boiling_point_K;
 }

@@ -21,43 +21,4 @@
 
 #include "boilback.h"
 
-#define BOIL_LEAST_SQUARES_PARAMETERS ((size_t)8)
-
-/* Writes `count` residuals. BOIL_OK, or a failure where there is no such case: that trial is given up. */
-typedef boil_outcome boil_least_squares_residuals(void *context, const double value[], double residual[]);
-
-typedef struct {
-    boil_least_squares_residuals *residuals;
-    void *context;
-    size_t parameters; /* 1 to BOIL_LEAST_SQUARES_PARAMETERS */
-    size_t count;      /* more than parameters */
-    double start[BOIL_LEAST_SQUARES_PARAMETERS];
-    double low[BOIL_LEAST_SQUARES_PARAMETERS],
-        high[BOIL_LEAST_SQUARES_PARAMETERS]; /* both finite, or both infinite; start between them */
-    bool known;                              /* whether anything was known before, as below; deviations above 0 */
-    double mean[BOIL_LEAST_SQUARES_PARAMETERS], deviation[BOIL_LEAST_SQUARES_PARAMETERS];
-    double difference; /* of u, for derivatives: 1e-2 for runs, 1e-5 for formulas; 1e-8 to 0.1 */
-} boil_least_squares_problem;
-
-/* One parameter. */
-typedef struct {
-    double value;
-    double error;     /* standard error as if readings were independent; NaN when nothing tells it */
-    double low, high; /* 95 % interval as above, within the bounds; NaN likewise */
-    bool at_bound;    /* the best value lies at a bound, or beyond it; then there is no error and no interval */
-} boil_least_squares_estimate;
-
-typedef struct {
-    boil_least_squares_estimate of[BOIL_LEAST_SQUARES_PARAMETERS];
-    double correlation[BOIL_LEAST_SQUARES_PARAMETERS][BOIL_LEAST_SQUARES_PARAMETERS]; /* NaN where one of both is not told */
-    double chi2;                                                                      /* of the readings */
-    double serial;                                                                    /* r above; at most 0.98 */
-    double effective; /* independent readings that the residuals are worth */
-    size_t trials;    /* times the model was asked */
-    bool converged;
-} boil_least_squares;
-
-/* BOIL_OK; BOIL_BAD_INPUT: counts or bounds make no sense; BOIL_NO_MEMORY; or the failure of the model at the start. */
-boil_outcome boil_least_squares_run(const boil_least_squares_problem *p, boil_least_squares *out);
-
 #endif

@@ -50,7 +50,7 @@ static double steam_of(const boil_conditions *air, const boil_mixture *mixed, do
         m.water -= flash;
         double T, more_K;
         boil_slope slope;
-        if (!(m.water > 0) || boil_solution_boiling_point(air, &m, &guess, &T, &slope) != BOIL_OK)
+        if (!(m.water > 0) || boil_solution_boiling_point_near(air, &m, &guess, &T, &slope) != BOIL_OK)
             return (double)NAN;
         boil_heat h = boil_solution_heat(&m, T);
         double more_J = dilution_heat(d, &m, &more_K), steam_J = boil_steam_enthalpy(T, air->pressure_Pa);
@@ -81,7 +81,7 @@ static boil_outcome prepare(const boil_flash_bath *b, prepared *p)
     double T;
     boil_solution_guess guess = {0, 0};
     p->kilogram = boil_mixture_scaled(&b->mixture, 1 / boil_mixture_mass(&b->mixture));
-    if (boil_solution_boiling_point(&b->air, &p->kilogram, &guess, &T, NULL) != BOIL_OK)
+    if (boil_solution_boiling_point_near(&b->air, &p->kilogram, &guess, &T, NULL) != BOIL_OK)
         return BOIL_NO_ROOT;
     T = fmin(T, b->temperature_K);
     p->enthalpy_J = boil_solution_heat(&p->kilogram, T).enthalpy_J;
@@ -123,7 +123,7 @@ double boil_flash_superheat(const boil_flash_bath *b, double layer_K, double bat
     if (prepare(b, &p) != BOIL_OK)
         return (double)NAN;
     boil_mixture m = mix(&p, layer_K, bath_share, &enthalpy_J, &d);
-    if (boil_solution_boiling_point(&b->air, &m, &guess, &T, NULL) != BOIL_OK)
+    if (boil_solution_boiling_point_near(&b->air, &m, &guess, &T, NULL) != BOIL_OK)
         return (double)NAN;
     return boil_solution_temperature(&m, enthalpy_J - dilution_heat(&d, &m, &unused), T) - T;
 }
@@ -167,7 +167,7 @@ double boil_flash_yield_limit(const boil_flash_bath *b, double layer_K)
     double T;
     boil_slope slope;
     boil_solution_guess guess = {0, 0};
-    if (boil_solution_boiling_point(&b->air, &b->mixture, &guess, &T, &slope) != BOIL_OK)
+    if (boil_solution_boiling_point_near(&b->air, &b->mixture, &guess, &T, &slope) != BOIL_OK)
         return (double)NAN;
     boil_heat h = boil_solution_heat(&b->mixture, T);
     double pure = boil_water_enthalpy(T);
@@ -187,7 +187,7 @@ static boil_outcome flashes(void *context, double salt_fraction, bool *yes)
     turning *t = context;
     boil_flash_bath b = {*t->air, boil_mixture_of(t->blend, salt_fraction), (double)INFINITY, t->dilution_factor};
     boil_solution_guess guess = {0, 0};
-    if (boil_solution_boiling_point(t->air, &b.mixture, &guess, &t->boiling_point_K, NULL) != BOIL_OK)
+    if (boil_solution_boiling_point_near(t->air, &b.mixture, &guess, &t->boiling_point_K, NULL) != BOIL_OK)
         return BOIL_NO_ROOT;
     *yes = boil_flash_yield_limit(&b, t->water_K) > 0;
     return BOIL_OK;

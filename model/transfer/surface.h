@@ -20,18 +20,7 @@
 #include "equipment/ambient.h"
 #include "equipment/tank.h"
 
-typedef struct {
-    double evaporation_factor;           /* 0 to 3; 1: published */
-    double convection_factor;            /* 0 to 3 */
-    double radiation_factor;             /* 0 to 3 */
-    double wall_coefficient_W_m2K;       /* 0 to 50; negative: from insulation and air, below */
-    double emissivity;                   /* 0.95, 0.90 to 0.96; the surroundings have the room's temperature */
-    double liquid_coefficient_W_m2K;     /* bath side of the surface: 1500, 1000 to 2000, judgement */
-    double insulation_conductivity_W_mK; /* as built: 0.070, fitted to published tank tables; 0.04 to 0.08 */
-} boil_losses;
-
 boil_losses boil_losses_default(void);
-const char *boil_losses_problem(const boil_losses *l);
 
 /* Vapour pressure of the liquid at its surface, Pa, and its slope, Pa/K: both positive. The solver may ask anywhere
    within 25 K beyond bath and room; from a fair guess it asks between that and the answer only. */

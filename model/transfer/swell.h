@@ -13,21 +13,10 @@
 #ifndef BOIL_TRANSFER_SWELL_H
 #define BOIL_TRANSFER_SWELL_H
 
-/* Transport properties of the hot solution: order of magnitude only, judgement. */
-typedef struct {
-    double viscosity_Pa_s;      /* 2e-3, 1e-3 to 2e-2 */
-    double conductivity_W_mK;   /* 0.65, 0.5 to 0.8 */
-    double expansion_1_K;       /* 5e-4, 4e-4 to 8e-4 */
-    double surface_tension_N_m; /* 0.085, 0.06 to 0.10 */
-} boil_transport;
+#include "boilback.h"
+
 boil_transport boil_transport_default(void);
 
-typedef struct {
-    double distribution;            /* C0: 1.2, 1.0 to 1.5 */
-    double drift;                   /* K: 1.53, 0.3 (foaming) to 1.6 */
-    double mixing_time_factor;      /* 1; 1/3 to 3: the spread of published mixing times */
-    double part_coefficient_factor; /* of heat from pool to parts: 1; 0.5 to 2: a basket is no single body in a wide pool */
-} boil_swell;
 boil_swell boil_swell_default(void);
 const char *boil_swell_problem(const boil_swell *p); /* NULL, or what is wrong with it */
 

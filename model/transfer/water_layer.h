@@ -12,11 +12,7 @@
 #ifndef BOIL_TRANSFER_WATER_LAYER_H
 #define BOIL_TRANSFER_WATER_LAYER_H
 
-typedef struct {
-    double mixing_efficiency;  /* eta: 0.05, 0.02 to 0.2, judgement */
-    double cover_m;            /* d0: 3 mm, 1 to 10 mm, judgement */
-    double conduction_floor_m; /* 2 mm, 1 to 5 mm: ripples keep a thin film from insulating less, judgement */
-} boil_water_layer_law;
+#include "boilback.h"
 
 boil_water_layer_law boil_water_layer_law_default(void);
 const char *boil_water_layer_law_problem(const boil_water_layer_law *l);

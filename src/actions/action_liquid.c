@@ -66,7 +66,7 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
     if (!settle_strength(r, &p, &air, &l->salt_fraction))
         return false;
     boil_mixture m = mixture_of(a);
-    if (boil_solution_boiling_point(&air, &m, &guess, &boiling_point_K, NULL) != BOIL_OK) {
+    if (boil_solution_boiling_point_near(&air, &m, &guess, &boiling_point_K, NULL) != BOIL_OK) {
         cursor_error(&p.place, p.place.at, "this liquid has no boiling point below 250 degC");
         return false;
     }

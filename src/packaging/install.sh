@@ -23,14 +23,19 @@ folders_made() {
 }
 
 files() {
-    (cd "$stage" && find . -type f | sort)
+    (cd "$stage" && find . -type f -o -type l | sort)
 }
 
 copy() {
     files | while IFS= read -r file; do
         mode=644
         if [ -x "$stage/$file" ]; then mode=755; fi
-        install -m "$mode" "$stage/$file" "$root/$file"
+        rm -f "$root/$file"
+        if [ -L "$stage/$file" ]; then
+            ln -s "$(readlink "$stage/$file")" "$root/$file"
+        else
+            install -m "$mode" "$stage/$file" "$root/$file"
+        fi
     done
 }
 

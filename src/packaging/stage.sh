@@ -1,7 +1,7 @@
 #!/bin/sh
-# stage.sh BUILD VERSION -- lay out in BUILD/stage exactly what an installation holds below its prefix.
+# stage.sh BUILD VERSION SHARED -- lay out in BUILD/stage exactly what an installation holds below its prefix.
 set -eu
-build=$1 version=$2
+build=$1 version=$2 shared=$3
 stage=$build/stage
 rm -rf "$stage"
 
@@ -21,30 +21,22 @@ documents() {
     done
 }
 
-# One header for all rooms. They include each other by plain name, each from its own folder.
-umbrella() {
-    printf '/* boilback.h -- the model of an open tank of boiling caustic salt solution, all its rooms. SI units. */\n'
-    printf '#ifndef BOILBACK_H\n#define BOILBACK_H\n\n#define BOILBACK_VERSION "%s"\n\n' "$version"
-    find model -name "*.h" | LC_ALL=C sort | sed 's,^model/\(.*\),#include "boilback/\1",'
-    printf '\n#endif\n'
-}
-
-# Relative to its own place, so that a prefix may be moved.
+# Relative to its own place, so that a prefix may be moved. What is private is for those who link the static library.
 pkgconfig() {
     # shellcheck disable=SC2016 # pkg-config expands these
     printf '%s\n' 'prefix=${pcfiledir}/../..' 'includedir=${prefix}/include' 'libdir=${prefix}/lib' '' \
         'Name: boilback' \
         'Description: the boil of an open tank of caustic salt solution when steel, water or heat goes in or out' \
-        "Version: $version" 'Requires: gsl' 'Cflags: -I${includedir} -I${includedir}/boilback' 'Libs: -L${libdir} -lboilback -lm'
+        "Version: $version" 'Requires.private: gsl' 'Cflags: -I${includedir}' 'Libs: -L${libdir} -lboilback' 'Libs.private: -lm'
 }
 
 put 755 bin "$build/boilback"
-put 644 lib "$build/libboilback.a"
-for folder in model/*/; do put 644 "include/boilback/$(basename "$folder")" "$folder"*.h; done
+put 644 lib "$build/libboilback.a" "$build/$shared"
+ln -s "$shared" "$stage/lib/libboilback.so"
+put 644 include model/boilback.h
 put 644 share/boilback/scenarios scenarios/*
 put 644 share/boilback/plots plots/*.gp
 put 644 share/doc/boilback README.md
 documents
-umbrella >"$stage/include/boilback.h"
 mkdir -p "$stage/lib/pkgconfig"
 pkgconfig >"$stage/lib/pkgconfig/boilback.pc"

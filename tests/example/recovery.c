@@ -32,13 +32,15 @@ int main(void)
     boil_history history;
     boil_run_options options = boil_run_options_default();
     boil_schedule_init(&schedule, 1800);
-    int result = boil_schedule_add(&schedule, &action);
+    boil_outcome result = boil_schedule_add(&schedule, &action);
     if (result == BOIL_OK)
         result = boil_run(&plant, &schedule, &options, &history);
     boil_schedule_free(&schedule);
-    if (result != BOIL_OK)
+    if (result != BOIL_OK) {
+        fprintf(stderr, "recovery: %s\n", boil_outcome_text(result));
         return 1;
-    printf("boilback " BOILBACK_VERSION ": the boil is back after %.0f s\n", history.loads[0].recovery_s);
+    }
+    printf("boilback " BOIL_VERSION_TEXT ": the boil is back after %.0f s\n", history.loads[0].recovery_s);
     boil_history_free(&history);
     return 0;
 }

@@ -27,7 +27,7 @@ static inline double brine_boils_at(const boil_conditions *c, const boil_mixture
 {
     boil_solution_guess guess = {0, 0};
     double T;
-    assert_int_equal(boil_solution_boiling_point(c, m, &guess, &T, slope), BOIL_OK);
+    assert_int_equal(boil_solution_boiling_point_near(c, m, &guess, &T, slope), BOIL_OK);
     return T;
 }
 
@@ -83,10 +83,10 @@ static inline brine_bath brine_draw_bath(unsigned long long *seed)
         const double kind = brine_draw(seed), size = brine_draw(seed);
         b.m = boil_mixture_of(blend, kind < 0.1 ? pow(10, -12 * size) : 0.95 * size);
         boil_solution_guess guess = {0, 0};
-        if (boil_solution_boiling_point(&b.c, &b.m, &guess, &b.T, &b.slope) != BOIL_OK)
+        if (boil_solution_boiling_point_near(&b.c, &b.m, &guess, &b.T, &b.slope) != BOIL_OK)
             continue;
         b.equivalent_molality = guess.equivalent_molality;
-        if (boil_solution_range(b.T, b.equivalent_molality).margin > 0)
+        if (boil_solution_range_at(b.T, b.equivalent_molality).margin > 0)
             return b;
     }
 }

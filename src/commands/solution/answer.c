@@ -39,7 +39,7 @@ static double slope_with_fraction(const boil_slope *s, const double blend[BOIL_S
 /* The end of a range is still in it; a rounding error beyond it too. */
 static bool in_range(double temperature_K, double equivalent_molality)
 {
-    boil_range r = boil_solution_range(temperature_K, equivalent_molality);
+    boil_range r = boil_solution_range_at(temperature_K, equivalent_molality);
     bool within = r.margin > -1e-9;
     if (!within)
         program_complain("%s comes to %.4g %s, and what is known of it ends at %.4g %s", r.quantity, r.value, r.unit, r.limit,
@@ -66,13 +66,13 @@ bool look_up(const boil_plant *p, solution_answer *a)
     if (boil_plant_initial(p, &c) != BOIL_OK)
         return complain("there is no boiling bath of these salts and this strength that the correlations cover");
     boil_mixture kilogram = boil_mixture_of(p->charge.blend, c.salt_fraction);
-    if (boil_solution_boiling_point(&air, &kilogram, &guess, &a->boiling_point_K, &slope) != BOIL_OK)
+    if (boil_solution_boiling_point_near(&air, &kilogram, &guess, &a->boiling_point_K, &slope) != BOIL_OK)
         return complain("no boiling point was found");
     a->temperature_K = p->charge.temperature_K > 0 ? p->charge.temperature_K : a->boiling_point_K;
     a->salt_fraction = c.salt_fraction;
     a->strength_kg_m3 = boil_solution_strength(&air, &kilogram);
     densities(&kilogram, a);
-    a->water_activity = boil_solution_activity(&kilogram, a->temperature_K, &guess);
+    a->water_activity = boil_solution_activity_near(&kilogram, a->temperature_K, &guess);
     a->heat = boil_solution_heat(&kilogram, a->temperature_K);
     a->dilution_J_kg = boil_water_enthalpy(a->temperature_K) - a->heat.water;
     a->crystals_from_K = boil_solubility_crystals_from(&kilogram);

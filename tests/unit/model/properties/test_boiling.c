@@ -203,7 +203,7 @@ static double activity_deviation(const char *name, int salt, double molality, si
     boil_solution_guess guess = {0, 0};
     m.salt[salt] = molality * boil_salt_molar_mass(salt);
     const pitzer p = pitzer_of(name, KELVIN(debye[at].celsius));
-    const double a = boil_solution_activity(&m, KELVIN(debye[at].celsius), &guess);
+    const double a = boil_solution_activity_near(&m, KELVIN(debye[at].celsius), &guess);
     return a / exp(pitzer_log_activity(&p, debye[at].slope, molality)) - 1;
 }
 

@@ -74,7 +74,7 @@ static void pressure_slope_is_the_derivative(void **state)
         double slope;
         const double p = boil_solution_vapour_pressure(&b.c, &b.m, T, &guess, &slope);
         assert_true(p > 0);
-        if (boil_solution_range(T, guess.equivalent_molality).margin <= 0)
+        if (boil_solution_range_at(T, guess.equivalent_molality).margin <= 0)
             continue;
         const double above = boil_solution_vapour_pressure(&b.c, &b.m, T + step, &guess, NULL);
         const double below = boil_solution_vapour_pressure(&b.c, &b.m, T - step, &guess, NULL);

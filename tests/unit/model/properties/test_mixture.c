@@ -26,7 +26,7 @@ static double activity(published *row, double T)
 {
     const boil_mixture m = solution_of(row);
     boil_solution_guess guess = {0, 0};
-    return boil_solution_activity(&m, T, &guess);
+    return boil_solution_activity_near(&m, T, &guess);
 }
 
 static double humidity(published *row, double T)

@@ -32,7 +32,7 @@ static void boiling_point_forgets_the_guess(void **state)
         const brine_bath b = brine_draw_bath(&seed);
         boil_solution_guess wild = {pow(10, -12 + 16 * brine_draw(&seed)), 200 + 500 * brine_draw(&seed)};
         double T;
-        assert_int_equal(boil_solution_boiling_point(&b.c, &b.m, &wild, &T, NULL), BOIL_OK);
+        assert_int_equal(boil_solution_boiling_point_near(&b.c, &b.m, &wild, &T, NULL), BOIL_OK);
         assert_close(T, b.T, 0, 1e-8);
         worst = fmax(worst, fabs(T - b.T));
     }
@@ -57,7 +57,7 @@ static void never_a_nan_with_ok(void **state)
         brine_draw_blend(&seed, blend);
         const boil_mixture m = boil_mixture_of(blend, 1 - pow(10, -6 * brine_draw(&seed)));
         boil_solution_guess guess = {pow(10, -3 + 6 * brine_draw(&seed)), 200 + 500 * brine_draw(&seed)};
-        if (boil_solution_boiling_point(&c, &m, &guess, &T, &slope) != BOIL_OK) {
+        if (boil_solution_boiling_point_near(&c, &m, &guess, &T, &slope) != BOIL_OK) {
             refused++;
             continue;
         }
@@ -81,8 +81,8 @@ static void more_salt_boils_hotter(void **state)
             boil_solution_guess guess = {0, 0};
             boil_slope slope;
             double T;
-            if (boil_solution_boiling_point(&c, &m, &guess, &T, &slope) != BOIL_OK ||
-                boil_solution_range(T, guess.equivalent_molality).margin <= 0)
+            if (boil_solution_boiling_point_near(&c, &m, &guess, &T, &slope) != BOIL_OK ||
+                boil_solution_range_at(T, guess.equivalent_molality).margin <= 0)
                 break;
             assert_true(T > before);
             assert_true(slope.water < 0 && slope.salt[0] > 0 && slope.salt[1] > 0 && slope.salt[2] > 0);
@@ -154,7 +154,7 @@ static double caustic_margin(double wt_pct, double celsius)
 {
     const boil_mixture m = brine_of_caustic(wt_pct);
     const double molality = m.salt[BOIL_NAOH] / boil_salt_molar_mass(BOIL_NAOH) / m.water;
-    return boil_solution_range(KELVIN(celsius), molality).margin;
+    return boil_solution_range_at(KELVIN(celsius), molality).margin;
 }
 
 /* Published: water from 0.5 up to 60 degC, 0.353 to 70, 0.3 to 150, 0.2 to 200; each step is taken 2 K inside. */
