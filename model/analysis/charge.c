@@ -7,6 +7,7 @@
 #include "base/constants.h"
 #include "properties/solubility.h"
 #include "properties/water.h"
+#include "simulate/checks.h"
 
 #define WORTH_ADDING 1e-6 /* share of the bath */
 #define WARMING_K 1.0     /* a bath so little below its boil need not be heated up */
@@ -232,9 +233,18 @@ static boil_outcome carry_out(boil_charge_work *f, boil_plant *wanted)
     return outcome;
 }
 
+static bool is_charge_case(const boil_charge_case *c)
+{
+    return c->liquid_fraction >= 0 && c->liquid_fraction < 0.9 && c->from_level_m >= 0 && isfinite(c->from_level_m) &&
+           (c->from_level_m == 0 || (c->from_fraction >= 0 && c->from_fraction < 1 && isfinite(c->from_K))) &&
+           isfinite(c->added_K) && isfinite(c->liquid_K);
+}
+
 boil_outcome boil_charge_plan_of(const boil_plant *p, const boil_charge_case *c, const boil_run_options *o,
                                  boil_charge_plan *out)
 {
+    if (out == NULL || c == NULL || !boil_check_plant(p) || !boil_check_options(o) || !is_charge_case(c))
+        return BOIL_BAD_INPUT;
     *out = (boil_charge_plan){.asked = *c, .from_crystals_K = (double)NAN};
     boil_charge_work f = boil_charge_work_begin(p, o, out);
     boil_plant wanted = *p;
@@ -249,6 +259,8 @@ boil_outcome boil_charge_plan_of(const boil_plant *p, const boil_charge_case *c,
 
 boil_charge_paste boil_charge_salts_first(const boil_plant *p, double temperature_K)
 {
+    if (!boil_check_plant(p) || !isfinite(temperature_K))
+        return (boil_charge_paste){(double)NAN, (double)NAN, (double)NAN};
     const double first = 0.05, step = 0.01, last = 0.75; /* the strongest that the heats are known of */
     boil_charge_paste paste = {.water_boils_K = boil_water_saturation_temperature(p->ambient.pressure_Pa)};
     for (double s = first; s <= last; s += step) {

@@ -140,7 +140,7 @@ static boil_outcome run_step(const boil_charge_work *f, const boil_action *actio
     o.row_interval_s = longest_s > 7200 ? 300 : 30;
     boil_schedule_init(&s, over_s + longest_s);
     boil_outcome outcome = boil_schedule_add(&s, action);
-    if (outcome == BOIL_OK && (outcome = boil_run(&p, &s, &o, &h)) == BOIL_OK) {
+    if (outcome == BOIL_OK && (outcome = boil_run_unchecked(&p, &s, &o, &h)) == BOIL_OK) {
         w->waited_s = w->hottest_K = (double)NAN;
         for (size_t i = 0; i < h.rows_count && isnan(w->waited_s); i++) {
             w->end = h.rows[i];

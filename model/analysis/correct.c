@@ -5,6 +5,7 @@
 
 #include "analysis/correct_parts.h"
 #include "analysis/steady_state.h"
+#include "simulate/checks.h"
 
 /* Bailed out in such a step, twice as much, and so on to so much of the bath, until a pace is found: judgement. */
 #define BAIL_STEP 0.03
@@ -13,6 +14,8 @@
 boil_load boil_correct_next_load(const boil_plant *p, const boil_schedule *s)
 {
     const boil_load *heaviest = NULL;
+    if (p == NULL || s == NULL)
+        return boil_load_default();
     for (size_t i = 0; i < s->count; i++) {
         const boil_load *l = &s->actions[i].is.load;
         if (s->actions[i].kind == BOIL_ACTION_LOAD &&
@@ -123,8 +126,17 @@ static boil_outcome ended(boil_correction *a, boil_correct_end end)
     return BOIL_OK;
 }
 
+static bool is_correct_case(const boil_correct_case *c)
+{
+    return isfinite(c->reads_K) && c->uncertain_K >= 0 && isfinite(c->uncertain_K) && c->level_m > 0 && isfinite(c->level_m) &&
+           c->liquid_fraction >= 0 && c->liquid_fraction < 0.9 && isfinite(c->added_K) && isfinite(c->liquid_K) &&
+           boil_load_problem(&c->next_load) == NULL;
+}
+
 boil_outcome boil_correct(const boil_plant *p, const boil_correct_case *asked, const boil_run_options *o, boil_correction *out)
 {
+    if (out == NULL || asked == NULL || !boil_check_plant(p) || !boil_check_options(o) || !is_correct_case(asked))
+        return BOIL_BAD_INPUT;
     boil_correct_work c = {.a = out, .options = *o, .area_m2 = boil_tank_area(&p->tank)};
     c.air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     *out = (boil_correction){.asked = *asked, .most_level_m = (double)NAN};

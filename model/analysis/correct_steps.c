@@ -25,6 +25,8 @@ static boil_outcome add_step(const boil_correction *a, boil_action_kind kind, co
 
 boil_outcome boil_correct_schedule(const boil_correction *a, boil_schedule *out)
 {
+    if (a == NULL || out == NULL)
+        return BOIL_BAD_INPUT;
     boil_schedule_init(out, a->done_s);
     boil_outcome outcome = add_step(a, BOIL_ACTION_WATER, &a->water, out);
     if (outcome == BOIL_OK)

@@ -9,7 +9,7 @@ static boil_outcome run_schedule(const boil_correct_work *c, const boil_schedule
     boil_run_options o = c->options;
     o.mixing_time_factor = mixing;
     o.row_interval_s = rows_s;
-    return boil_run(&c->a->start, s, &o, h);
+    return boil_run_unchecked(&c->a->start, s, &o, h);
 }
 
 static boil_outcome run_plan(const boil_correct_work *c, double rows_s, boil_history *h)

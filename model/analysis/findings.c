@@ -6,11 +6,12 @@
 
 #include "analysis/finding_parts.h"
 #include "base/array.h"
+#include "simulate/checks.h"
 
 const char *boil_severity_word(boil_severity s)
 {
     static const char *const words[] = {"NOTICE", "CAUTION", "WARNING", "DANGER"};
-    return words[s];
+    return (unsigned)s < sizeof words / sizeof words[0] ? words[s] : "";
 }
 
 void boil_find_needing(boil_judged *j, boil_severity severity, double time_s, double value, double limit, double needed_W,
@@ -81,9 +82,9 @@ static boil_outcome judge_all(boil_judged *j, bool of_mixing_only)
     return j->outcome;
 }
 
-boil_outcome boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_remedies *needed,
-                              const boil_history *central, const boil_history *fast, boil_findings *of_central,
-                              boil_findings *of_fast)
+boil_outcome boil_findings_of_unchecked(const boil_plant *p, const boil_schedule *s, const boil_remedies *needed,
+                                        const boil_history *central, const boil_history *fast, boil_findings *of_central,
+                                        boil_findings *of_fast)
 {
     boil_judged j = {.plant = p,
                      .schedule = s,
@@ -106,6 +107,25 @@ boil_outcome boil_findings_of(const boil_plant *p, const boil_schedule *s, const
     return outcome;
 }
 
+boil_outcome boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_remedies *needed,
+                              const boil_history *central, const boil_history *fast, boil_findings *of_central,
+                              boil_findings *of_fast)
+{
+    if (of_central == NULL || (fast != NULL && of_fast == NULL))
+        return BOIL_BAD_INPUT;
+    *of_central = (boil_findings){.list = NULL};
+    if (of_fast != NULL)
+        *of_fast = (boil_findings){.list = NULL};
+    if (central == NULL || !boil_check_plant(p) || !boil_check_schedule(s))
+        return BOIL_BAD_INPUT;
+    boil_outcome outcome = boil_findings_of_unchecked(p, s, needed, central, fast, of_central, of_fast);
+    if (outcome != BOIL_OK) {
+        boil_findings_free(of_central);
+        boil_findings_free(of_fast);
+    }
+    return outcome;
+}
+
 void boil_findings_free(boil_findings *f)
 {
     if (!f)
@@ -116,5 +136,5 @@ void boil_findings_free(boil_findings *f)
 
 boil_severity boil_findings_gravest(const boil_findings *f)
 {
-    return f->count ? f->list[0].severity : BOIL_SEVERITY_NOTICE;
+    return f != NULL && f->count ? f->list[0].severity : BOIL_SEVERITY_NOTICE;
 }

@@ -4,6 +4,7 @@
 
 #include "analysis/steady_state.h"
 #include "base/bisection.h"
+#include "simulate/checks.h"
 
 static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
 
@@ -23,6 +24,8 @@ static sized_case case_of(const boil_plant *p, const boil_schedule *s, const boi
 
 boil_outcome boil_heater_size_plant(const boil_plant *p, double heat_W, boil_plant *out)
 {
+    if (out == NULL || p == NULL || !(heat_W >= 0 && isfinite(heat_W)))
+        return BOIL_BAD_INPUT;
     boil_initial_state bath;
     boil_outcome outcome = boil_plant_initial(p, &bath);
     *out = *p;
@@ -35,7 +38,7 @@ static boil_outcome run_with(const sized_case *c, double heat_W, boil_history *h
 {
     boil_plant trial;
     boil_outcome outcome = boil_heater_size_plant(c->plant, heat_W, &trial);
-    return outcome == BOIL_OK ? boil_run(&trial, c->schedule, &c->options, h) : outcome;
+    return outcome == BOIL_OK ? boil_run_unchecked(&trial, c->schedule, &c->options, h) : outcome;
 }
 
 static boil_outcome end_of(const boil_history *h)
@@ -89,8 +92,8 @@ static boil_outcome meets(void *context, double heat_W, bool *yes)
     return outcome;
 }
 
-boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                           double limit_s, double precision, double *heat_W)
+boil_outcome boil_heater_size_for_recovery_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                                     double limit_s, double precision, double *heat_W)
 {
     sized_case c = case_of(p, s, o, limit_s);
     double area = boil_tank_area(&p->tank), no;
@@ -100,6 +103,14 @@ boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_sched
         return outcome;
     boil_bisection search = {meets, &c, fmax(calm.losses_W, 100 * area), most_W_m2 * area, 1.2, precision};
     return boil_bisect(&search, &no, heat_W);
+}
+
+boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                           double limit_s, double precision, double *heat_W)
+{
+    if (heat_W == NULL || !boil_check_case(p, s, o) || !(limit_s > 0) || !(precision >= 1e-6 && precision <= 0.5))
+        return BOIL_BAD_INPUT;
+    return boil_heater_size_for_recovery_unchecked(p, s, o, limit_s, precision, heat_W);
 }
 
 static boil_outcome boils_over(void *context, double heat_W, bool *yes)
@@ -124,6 +135,8 @@ static boil_outcome stays_below(void *context, double heat_W, bool *yes)
 boil_outcome boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                             double from_W, double *heat_W)
 {
+    if (heat_W == NULL || !boil_check_case(p, s, o) || !(from_W > 0 && isfinite(from_W)))
+        return BOIL_BAD_INPUT;
     sized_case c = case_of(p, s, o, 0);
     double no;
     boil_bisection search = {stays_below, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
@@ -133,6 +146,8 @@ boil_outcome boil_heater_size_staying_below(const boil_plant *p, const boil_sche
 boil_outcome boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
                                         double *heat_W)
 {
+    if (heat_W == NULL || !boil_check_case(p, s, o) || !(from_W > 0 && isfinite(from_W)))
+        return BOIL_BAD_INPUT;
     sized_case c = case_of(p, s, o, 0);
     double over;
     boil_bisection search = {boils_over, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
@@ -149,7 +164,7 @@ static boil_outcome liquid_does(const boil_plant *p, boil_schedule *trial, const
     boil_history h;
     boil_action *action = &trial->actions[index];
     action->is.liquid.mass_kg = mass_kg;
-    boil_outcome outcome = boil_run(p, trial, o, &h);
+    boil_outcome outcome = boil_run_unchecked(p, trial, o, &h);
     if (outcome != BOIL_OK)
         return outcome;
     *well = true;

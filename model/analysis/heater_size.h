@@ -22,4 +22,8 @@ bool boil_heater_size_meets(const boil_history *h, double limit_s);
 boil_outcome boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                              size_t index, double limit_s, double *mass_kg);
 
+/* boil_heater_size_for_recovery for a part of a search, whose case need not stand by itself. */
+boil_outcome boil_heater_size_for_recovery_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                                     double limit_s, double precision, double *heat_W);
+
 #endif

@@ -6,6 +6,7 @@
 #include "analysis/steady_state.h"
 #include "base/bisection.h"
 #include "base/constants.h"
+#include "simulate/checks.h"
 
 typedef struct {
     const boil_plant *plant;
@@ -59,7 +60,7 @@ static boil_outcome holds(const capacity_case *c, double times, bool *yes)
     boil_history h;
     boil_outcome outcome = boil_load_size_scaled(c->schedule, times, &trial);
     if (outcome == BOIL_OK)
-        outcome = boil_run(c->plant, &trial, &c->options, &h);
+        outcome = boil_run_unchecked(c->plant, &trial, &c->options, &h);
     boil_schedule_free(&trial);
     if (outcome != BOIL_OK)
         return outcome;
@@ -85,6 +86,8 @@ static boil_outcome ask_too_heavy(void *context, double times, bool *yes)
 boil_outcome boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                                      double *times)
 {
+    if (times == NULL || !boil_check_case(p, s, o) || !(limit_s > 0))
+        return BOIL_BAD_INPUT;
     capacity_case c = case_of(p, s, o, limit_s);
     boil_bisection heavier = {ask_too_heavy, &c, 1, 1000, 1.2, 0.002}, lighter = {ask_holds, &c, 1, 0.001, 0.8, 0.002};
     bool held = false;
@@ -99,6 +102,8 @@ boil_outcome boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s
 
 boil_outcome boil_load_size_watered(const boil_plant *p, boil_plant *out)
 {
+    if (out == NULL || !boil_check_plant(p))
+        return BOIL_BAD_INPUT;
     boil_initial_state bath;
     boil_steady_state calm;
     *out = *p;
@@ -119,6 +124,11 @@ boil_outcome boil_load_size_watered(const boil_plant *p, boil_plant *out)
 
 boil_outcome boil_load_size_repeated(const boil_load *l, double interval_s, double limit_s, boil_schedule *out)
 {
+    if (out == NULL)
+        return BOIL_BAD_INPUT;
+    boil_schedule_init(out, 0);
+    if (l == NULL || !(interval_s >= 1 && isfinite(interval_s)) || !isfinite(limit_s) || boil_load_problem(l))
+        return BOIL_BAD_INPUT;
     const double first_s = 60;
     boil_action action = {.kind = BOIL_ACTION_LOAD, .is.load = *l};
     if (!isfinite(l->immersed_s))
@@ -153,7 +163,7 @@ static boil_outcome repeats(void *context, double interval_s, bool *yes)
     boil_history h;
     boil_outcome outcome = boil_load_size_repeated(c->load, interval_s, c->limit_s, &s);
     if (outcome == BOIL_OK)
-        outcome = boil_run(c->plant, &s, &c->options, &h);
+        outcome = boil_run_unchecked(c->plant, &s, &c->options, &h);
     boil_schedule_free(&s);
     if (outcome != BOIL_OK)
         return outcome;
@@ -166,6 +176,9 @@ static boil_outcome repeats(void *context, double interval_s, bool *yes)
 boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load *l, const boil_run_options *o, double limit_s,
                                      double *interval_s)
 {
+    if (interval_s == NULL || !boil_check_plant(watered) || !boil_check_options(o) || l == NULL || boil_load_problem(l) ||
+        !(limit_s > 0))
+        return BOIL_BAD_INPUT;
     capacity_case c = case_of(watered, NULL, o, limit_s);
     double too_short;
     c.load = l;
@@ -182,13 +195,13 @@ static boil_outcome opens(const capacity_case *c, const boil_plant *p, const boi
     boil_plant sized;
     boil_history h;
     *yes = false;
-    boil_outcome outcome = boil_heater_size_for_recovery(p, s, &c->options, c->limit_s, 0.02, &heat);
+    boil_outcome outcome = boil_heater_size_for_recovery_unchecked(p, s, &c->options, c->limit_s, 0.02, &heat);
     if (outcome == BOIL_NO_ROOT || outcome == BOIL_OUT_OF_RANGE)
         return BOIL_OK;
     if (outcome == BOIL_OK)
         outcome = boil_heater_size_plant(p, heat, &sized);
     if (outcome == BOIL_OK)
-        outcome = boil_run(&sized, s, &c->options, &h);
+        outcome = boil_run_unchecked(&sized, s, &c->options, &h);
     if (outcome != BOIL_OK)
         return outcome;
     *yes = below_rim(&h);
@@ -217,6 +230,8 @@ static boil_outcome opens_with_area(void *context, double times, bool *yes)
 boil_outcome boil_load_size_opening_load(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                                          double *share)
 {
+    if (share == NULL || !boil_check_case(p, s, o) || !(limit_s > 0))
+        return BOIL_BAD_INPUT;
     capacity_case c = case_of(p, s, o, limit_s);
     double too_heavy;
     boil_bisection search = {opens_with_load, &c, 0.9, 0.01, 0.75, 0.02};
@@ -226,6 +241,8 @@ boil_outcome boil_load_size_opening_load(const boil_plant *p, const boil_schedul
 boil_outcome boil_load_size_opening_area(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                                          double *times)
 {
+    if (times == NULL || !boil_check_case(p, s, o) || !(limit_s > 0))
+        return BOIL_BAD_INPUT;
     capacity_case c = case_of(p, s, o, limit_s);
     double too_small;
     boil_bisection search = {opens_with_area, &c, 1.1, 16, 1.3, 0.02};

@@ -5,6 +5,7 @@
 
 #include "analysis/findings.h"
 #include "properties/solubility.h"
+#include "simulate/checks.h"
 
 /* From the gravest of their kind on; the first that is found is named. */
 static const char *const forbidden[] = {"overflow",  "overflow-still",      "freeboard-low",  "steam-surge",
@@ -75,7 +76,7 @@ boil_outcome boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s,
 {
     boil_findings all;
     *id = *title = NULL;
-    boil_outcome outcome = boil_findings_of(p, s, NULL, h, NULL, &all, NULL);
+    boil_outcome outcome = boil_findings_of_unchecked(p, s, NULL, h, NULL, &all, NULL);
     if (outcome != BOIL_OK)
         return outcome;
     for (size_t i = 0; *id == NULL && i < sizeof forbidden / sizeof forbidden[0]; i++) {
@@ -109,7 +110,7 @@ static boil_outcome will_do(void *context, double rate_kg_s, bool *yes)
     boil_action_pour(&c->action, mass, rate_kg_s);
     boil_schedule_init(&s, mass / rate_kg_s + after_s);
     boil_outcome outcome = boil_schedule_add(&s, &c->action);
-    if (outcome == BOIL_OK && (outcome = boil_run(c->plant, &s, &c->options, &h)) == BOIL_OK) {
+    if (outcome == BOIL_OK && (outcome = boil_run_unchecked(c->plant, &s, &c->options, &h)) == BOIL_OK) {
         outcome = boil_pour_rate_forbids(c->plant, &s, &h, &id, &title);
         *yes = id == NULL && h.end == BOIL_RUN_DONE;
         if (outcome == BOIL_OK && h.end == BOIL_RUN_FAILED)
@@ -151,6 +152,8 @@ static boil_outcome halve(pouring *c, double by_hand, double slowest, double rat
 boil_outcome boil_pour_rate_fastest(const boil_plant *p, const boil_action *action, double boils_off_kg_s,
                                     const boil_run_options *o, boil_pour_rate *out)
 {
+    if (out == NULL || p == NULL || !boil_check_action(action) || !boil_check_options(o) || !(boils_off_kg_s >= 0))
+        return BOIL_BAD_INPUT;
     pouring c = {p, *action, boil_action_mass(action), boils_off_kg_s, *o, out};
     double by_hand = boil_pour_rate_by_hand(action->kind), gaining = BOIL_POUR_RATE_GAINS * boils_off_kg_s;
     double in_time = c.mass_kg / BOIL_POUR_RATE_LONGEST_S + boils_off_kg_s,

@@ -4,6 +4,7 @@
 
 #include "base/bisection.h"
 #include "base/constants.h"
+#include "simulate/checks.h"
 #include "simulate/modes.h"
 
 static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
@@ -67,6 +68,8 @@ static boil_outcome evaluate(const boil_plant *trial, boil_steady_state *out)
 
 boil_outcome boil_steady_state_at(const boil_plant *p, double heat_W, boil_steady_state *out)
 {
+    if (out == NULL || p == NULL || !isfinite(heat_W))
+        return BOIL_BAD_INPUT;
     boil_initial_state c;
     boil_outcome outcome = boil_plant_initial(p, &c);
     if (outcome != BOIL_OK)
@@ -101,7 +104,7 @@ boil_outcome boil_steady_state_first_row(const boil_plant *p, const boil_run_opt
     boil_run_options first = *o;
     first.row_interval_s = 1;
     boil_schedule_init(&nothing, 1);
-    boil_outcome outcome = boil_run(p, &nothing, &first, &h);
+    boil_outcome outcome = boil_run_unchecked(p, &nothing, &first, &h);
     if (outcome != BOIL_OK)
         return outcome;
     *out = h.rows[0];
@@ -117,7 +120,7 @@ boil_outcome boil_steady_state_reached(const boil_plant *p, const boil_run_optio
         boil_schedule nothing;
         boil_schedule_init(&nothing, duration_s);
         spaced.row_interval_s = rows ? duration_s / 240 : 0;
-        boil_outcome outcome = boil_run(p, &nothing, &spaced, out);
+        boil_outcome outcome = boil_run_unchecked(p, &nothing, &spaced, out);
         if (outcome != BOIL_OK)
             return outcome;
         if (!isnan(out->summary.time_to_boil_s) || out->end != BOIL_RUN_DONE || 2 * duration_s > longest_s)
@@ -128,6 +131,8 @@ boil_outcome boil_steady_state_reached(const boil_plant *p, const boil_run_optio
 
 boil_outcome boil_steady_state_heat_up(const boil_plant *p, const boil_run_options *o, double heat_W, double *time_s)
 {
+    if (time_s == NULL || !boil_check_plant(p) || !boil_check_options(o) || !isfinite(heat_W))
+        return BOIL_BAD_INPUT;
     boil_plant trial;
     boil_history h;
     boil_outcome outcome = cold(p, heat_W, &trial);

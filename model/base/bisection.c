@@ -26,6 +26,8 @@ static boil_outcome scan(const boil_bisection *s, double *no, double *yes)
 
 boil_outcome boil_bisect(const boil_bisection *s, double *no, double *yes)
 {
+    if (!(s->from > 0 && isfinite(s->from) && isfinite(s->most) && s->ratio > 0 && s->ratio != 1 && s->precision > 0))
+        return BOIL_BAD_INPUT;
     boil_outcome outcome = scan(s, no, yes);
     while (outcome == BOIL_OK && fabs(*yes - *no) > s->precision * fmax(*yes, *no)) {
         double middle = (*no + *yes) / 2;

@@ -87,6 +87,8 @@ static const char *bath_problem(const boil_load *l)
 
 const char *boil_load_problem(const boil_load *l)
 {
+    if (l == NULL)
+        return "there is no load";
     const char *problem = parts_problem(l);
     if (!problem)
         problem = pack_problem(l);
@@ -142,6 +144,8 @@ double boil_load_displaced(const boil_load *l)
 
 double boil_load_wetted(const boil_load *l)
 {
+    if (l == NULL)
+        return (double)NAN;
     return packed(l) ? own_surface(l) : boil_load_area(l);
 }
 

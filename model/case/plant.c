@@ -94,6 +94,8 @@ static const char *fittings_problem(const boil_fittings *f)
 
 const char *boil_plant_problem(const boil_plant *p)
 {
+    if (p == NULL)
+        return "there is no plant";
     const char *found[] = {
         boil_tank_problem(&p->tank),     boil_ambient_problem(&p->ambient), boil_heater_problem(&p->heater),
         boil_losses_problem(&p->losses), boil_swell_problem(&p->pool),      boil_water_layer_law_problem(&p->layer),
@@ -127,6 +129,8 @@ static boil_outcome charge_fraction(const boil_plant *p, const boil_conditions *
 
 boil_outcome boil_plant_initial(const boil_plant *p, boil_initial_state *out)
 {
+    if (p == NULL || out == NULL)
+        return BOIL_BAD_INPUT;
     boil_conditions air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     double fraction, boiling_point;
     boil_outcome outcome = charge_fraction(p, &air, &fraction);

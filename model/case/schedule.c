@@ -6,6 +6,8 @@
 
 void boil_schedule_init(boil_schedule *s, double duration_s)
 {
+    if (s == NULL)
+        return;
     *s = (boil_schedule){.duration_s = duration_s};
 }
 
@@ -19,6 +21,8 @@ void boil_schedule_free(boil_schedule *s)
 
 boil_outcome boil_schedule_add(boil_schedule *s, const boil_action *a)
 {
+    if (s == NULL || a == NULL)
+        return BOIL_BAD_INPUT;
     boil_action *actions = boil_array_reserve(s->actions, &s->capacity, s->count, sizeof *actions);
     if (!actions)
         return BOIL_NO_MEMORY;
@@ -39,6 +43,6 @@ static int earlier(const void *a, const void *b)
 
 void boil_schedule_sort(boil_schedule *s)
 {
-    if (s->count > 1)
+    if (s != NULL && s->actions != NULL && s->count > 1)
         qsort(s->actions, s->count, sizeof *s->actions, earlier);
 }

@@ -14,6 +14,8 @@ boil_ambient boil_ambient_default(void)
 
 const char *boil_ambient_problem(const boil_ambient *r)
 {
+    if (r == NULL)
+        return "there is no ambient air";
     if (!(r->pressure_Pa >= 60e3 && r->pressure_Pa <= 110e3))
         return "station pressure must be between 60000 Pa and 110000 Pa (not reduced to sea level)";
     if (!(r->temperature_K >= 243 && r->temperature_K <= 333.15))

@@ -1,5 +1,7 @@
 #include "equipment/heater.h"
 
+#include <math.h>
+
 #include <stddef.h>
 
 boil_heater boil_heater_default(boil_heat_source source)
@@ -17,6 +19,8 @@ boil_heater boil_heater_default(boil_heat_source source)
 
 const char *boil_heater_problem(const boil_heater *h)
 {
+    if (h == NULL)
+        return "there is no heater";
     if (!(h->input_W >= 0 && h->input_W <= 1e8))
         return "heat input must be between 0 W and 1e8 W";
     if (!(h->efficiency >= 0.05 && h->efficiency <= 1))
@@ -38,6 +42,8 @@ const char *boil_heater_problem(const boil_heater *h)
 
 double boil_heater_output(const boil_heater *h, double dial, double bath_K)
 {
+    if (h == NULL)
+        return (double)NAN;
     if (h->source != BOIL_HEAT_STEAM)
         return dial * h->input_W * h->efficiency;
     return dial * h->coil_area_m2 * h->coil_W_m2K * (h->steam_K > bath_K ? h->steam_K - bath_K : 0);

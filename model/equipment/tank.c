@@ -41,6 +41,8 @@ static const char *height_problem(const boil_tank *t)
 
 const char *boil_tank_problem(const boil_tank *t)
 {
+    if (t == NULL)
+        return "there is no tank";
     const char *problem = plan_problem(t);
     if (!problem)
         problem = height_problem(t);
@@ -55,6 +57,8 @@ const char *boil_tank_problem(const boil_tank *t)
 
 double boil_tank_area(const boil_tank *t)
 {
+    if (t == NULL)
+        return (double)NAN;
     if (t->shape == BOIL_TANK_UPRIGHT_CYLINDER)
         return BOIL_PI / 4 * t->diameter_m * t->diameter_m;
     return t->length_m * t->width_m;

@@ -17,6 +17,8 @@ boil_water_control boil_water_control_default(void)
 
 const char *boil_water_control_problem(const boil_water_control *c)
 {
+    if (c == NULL)
+        return "there is no water control";
     if (c->mode == BOIL_WATER_CONTROL_NONE)
         return NULL;
     if (!(c->set_point_K >= 373.15 && c->set_point_K <= 473.15))

@@ -95,6 +95,8 @@ static double saturated_at(const boil_mixture *m, int salt)
 
 double boil_solubility_crystals_from(const boil_mixture *m)
 {
+    if (m == NULL)
+        return (double)NAN;
     double from = fmax(saturated_at(m, BOIL_NANO3), saturated_at(m, BOIL_NANO2));
     from = fmax(from, liquidus_of(m));
     return from > BOIL_ZERO_CELSIUS ? from : (double)NAN;

@@ -1,11 +1,10 @@
 #include "properties/solution.h"
 
-#include <gsl/gsl_errno.h>
-#include <gsl/gsl_roots.h>
 #include <math.h>
 #include <stdbool.h>
 
 #include "base/constants.h"
+#include "base/root.h"
 #include "properties/naoh.h"
 #include "properties/water.h"
 
@@ -33,6 +32,8 @@ double boil_salt_molar_mass(int salt)
 
 double boil_mixture_salts(const boil_mixture *m)
 {
+    if (m == NULL)
+        return (double)NAN;
     double salts = 0;
     for (int i = 0; i < BOIL_SALTS; i++)
         salts += m->salt[i];
@@ -41,6 +42,8 @@ double boil_mixture_salts(const boil_mixture *m)
 
 double boil_mixture_mass(const boil_mixture *m)
 {
+    if (m == NULL)
+        return (double)NAN;
     double sum = m->water;
     for (int i = 0; i < BOIL_SALTS; i++)
         sum += m->salt[i];
@@ -49,6 +52,8 @@ double boil_mixture_mass(const boil_mixture *m)
 
 double boil_mixture_salt_fraction(const boil_mixture *m)
 {
+    if (m == NULL)
+        return (double)NAN;
     double salts = boil_mixture_salts(m);
     return salts / (m->water + salts);
 }
@@ -71,6 +76,8 @@ boil_mixture boil_mixture_scaled(const boil_mixture *m, double times)
 
 boil_mixture boil_mixture_of(const double blend[BOIL_SALTS], double salt_fraction)
 {
+    if (blend == NULL)
+        return (boil_mixture){.water = (double)NAN};
     boil_mixture m = {.water = 1 - salt_fraction};
     for (int i = 0; i < BOIL_SALTS; i++)
         m.salt[i] = salt_fraction * blend[i];
@@ -281,6 +288,8 @@ static void add_crowding(const boil_mixture *m, boil_heat *h)
 
 boil_heat boil_solution_heat(const boil_mixture *m, double temperature_K)
 {
+    if (m == NULL)
+        return (boil_heat){.enthalpy_J = (double)NAN, .heat_capacity_J_K = (double)NAN, .water = (double)NAN};
     double effective = m->salt[BOIL_NAOH] / MOLAR_MASS[BOIL_NAOH] +
                        NITRATE_SHARE * m->salt[BOIL_NANO3] / MOLAR_MASS[BOIL_NANO3] +
                        NITRITE_SHARE * m->salt[BOIL_NANO2] / MOLAR_MASS[BOIL_NANO2];
@@ -330,6 +339,8 @@ static double nitrate_density(double salts, double t)
 
 double boil_solution_density(const boil_mixture *m, double temperature_K)
 {
+    if (m == NULL)
+        return (double)NAN;
     double ionic = 0;
     for (int i = 0; i < BOIL_SALTS; i++)
         ionic += m->salt[i] / MOLAR_MASS[i];
@@ -371,6 +382,8 @@ static double boiling_point_less_wanted(double fraction, void *p)
 
 double boil_solution_strength(const boil_conditions *c, const boil_mixture *m)
 {
+    if (c == NULL || m == NULL)
+        return (double)NAN;
     boil_solution_guess guess = {0, 0};
     double T;
     if (boil_solution_boiling_point_near(c, m, &guess, &T, NULL) != BOIL_OK)
@@ -417,25 +430,22 @@ static boil_outcome fraction_where(double (*f)(double, void *), blend_search *s,
     }
     if (!(at_low <= 0) || !(f(high, s) >= 0))
         return BOIL_OUT_OF_RANGE;
-    gsl_function g = {f, s};
-    gsl_root_fsolver *solver = gsl_root_fsolver_alloc(gsl_root_fsolver_brent);
-    if (!solver)
-        return BOIL_NO_MEMORY;
-    int status = gsl_root_fsolver_set(solver, &g, low, high);
-    for (int i = 0; i < 100 && !status; i++) {
-        status = gsl_root_fsolver_iterate(solver);
-        if (gsl_root_test_interval(gsl_root_fsolver_x_lower(solver), gsl_root_fsolver_x_upper(solver), 1e-14, 1e-14) ==
-            GSL_SUCCESS)
+    boil_root root;
+    bool fine = boil_root_begin(&root, f, s, low, high);
+    for (int i = 0; i < 100 && fine; i++) {
+        fine = boil_root_step(&root);
+        if (root.far - root.near < 1e-14 * (1 + fmin(root.near, root.far)))
             break;
     }
-    *fraction = gsl_root_fsolver_root(solver);
-    gsl_root_fsolver_free(solver);
-    return status ? BOIL_NO_ROOT : BOIL_OK;
+    *fraction = root.best;
+    return fine ? BOIL_OK : BOIL_NO_ROOT;
 }
 
 boil_outcome boil_solution_fraction_boiling_at(const boil_conditions *c, const double blend[BOIL_SALTS], double boiling_point_K,
                                                double *salt_fraction)
 {
+    if (c == NULL || blend == NULL || salt_fraction == NULL || !isfinite(boiling_point_K))
+        return BOIL_BAD_INPUT;
     blend_search s = {c, blend, boiling_point_K, {0, 0}};
     return fraction_where(boiling_point_less_wanted, &s, salt_fraction);
 }
@@ -443,6 +453,8 @@ boil_outcome boil_solution_fraction_boiling_at(const boil_conditions *c, const d
 boil_outcome boil_solution_fraction_of_strength(const boil_conditions *c, const double blend[BOIL_SALTS], double strength_kg_m3,
                                                 double *salt_fraction)
 {
+    if (c == NULL || blend == NULL || salt_fraction == NULL || !isfinite(strength_kg_m3))
+        return BOIL_BAD_INPUT;
     blend_search s = {c, blend, strength_kg_m3, {0, 0}};
     return fraction_where(strength_less_wanted, &s, salt_fraction);
 }

@@ -2,13 +2,15 @@
 
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_odeiv2.h>
-#include <gsl/gsl_roots.h>
+#include <float.h>
 #include <math.h>
 #include <stdbool.h>
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/root.h"
 #include "simulate/integrator_rkc.h"
+#include "simulate/integrator_rkf45.h"
 
 /* A failure code of the rates that makes GSL halve the step and try again: above its own codes. */
 #define RATES_REFUSED 1025
@@ -18,11 +20,11 @@
 struct boil_integrator {
     boil_integrator_problem is;
     gsl_odeiv2_system system;
-    gsl_odeiv2_step *step, *again; /* `again` repeats a step while an event is being located */
-    gsl_odeiv2_control *control;
-    gsl_odeiv2_evolve *evolve;
-    gsl_root_fsolver *solver;
-    double *before, *before_rates, *trial, *trial_error;
+    /* GSL's structures over memory of our own: GSL would end the process where memory is refused. */
+    gsl_odeiv2_step step, again; /* `again` repeats a step while an event is being located */
+    gsl_odeiv2_control control;
+    gsl_odeiv2_evolve evolve;
+    double *work, *size, *before, *before_rates, *trial, *trial_error;
     double step_s, last_step_s;
     double guard_before[BOIL_INTEGRATOR_GUARDS_MAX];
     bool armed[BOIL_INTEGRATOR_GUARDS_MAX];
@@ -41,30 +43,65 @@ static int counted_rates(double t, const double y[], double dydt[], void *contex
     return GSL_SUCCESS;
 }
 
+/* GSL's control by a fixed error of each unknown, tolerance times its size: a step is shortened when its error is a tenth over that, by five
+   times at the most, and drawn out when it is below half of that, by 4.9. */
+static int adjust_step(void *context, size_t dim, unsigned int order, const double y[], const double error[],
+                       const double rates[], double *h)
+{
+    (void)y;
+    (void)rates;
+    const boil_integrator *m = context;
+    const double safety = 0.9;
+    double worst = DBL_MIN;
+    for (size_t i = 0; i < dim; i++)
+        worst = fmax(fabs(error[i]) / fabs(m->is.tolerance * m->size[i]), worst);
+    if (worst > 1.1) {
+        *h *= fmax(safety / pow(worst, 1.0 / order), 0.2);
+        return GSL_ODEIV_HADJ_DEC;
+    }
+    if (worst >= 0.5)
+        return GSL_ODEIV_HADJ_NIL;
+    *h *= fmin(safety / pow(worst, 1.0 / (order + 1.0)), 4.9);
+    return GSL_ODEIV_HADJ_INC;
+}
+
+static const gsl_odeiv2_control_type by_size = {.name = "by size", .hadjust = adjust_step};
+
+static void set_work(boil_integrator *m, size_t n)
+{
+    m->before = m->work;
+    m->before_rates = m->work + n;
+    m->trial = m->work + 2 * n;
+    m->trial_error = m->work + 3 * n;
+    m->evolve = (gsl_odeiv2_evolve){.dimension = n,
+                                    .y0 = m->work + 4 * n,
+                                    .yerr = m->work + 5 * n,
+                                    .dydt_in = m->work + 6 * n,
+                                    .dydt_out = m->work + 7 * n};
+    m->size = m->work + 8 * n;
+    memcpy(m->size, m->is.size, n * sizeof(double));
+}
+
 boil_integrator *boil_integrator_create(const boil_integrator_problem *c)
 {
     /* Fifth-order pair: the pool's second or two caps the step by stability, so higher orders buy nothing
        (see the work-precision table that `make bench` prints). */
-    const gsl_odeiv2_step_type *method = c->use_rkc ? boil_rkc : gsl_odeiv2_step_rkf45;
+    const gsl_odeiv2_step_type *method = c->use_rkc ? boil_rkc : boil_rkf45;
     boil_integrator *m = calloc(1, sizeof *m);
     if (!m)
         return NULL;
     size_t n = c->unknowns;
     m->is = *c;
     m->system = (gsl_odeiv2_system){counted_rates, NULL, n, m};
-    m->step = gsl_odeiv2_step_alloc(method, n);
-    m->again = gsl_odeiv2_step_alloc(method, n);
-    m->control = gsl_odeiv2_control_scaled_new(c->tolerance, 0, 0, 0, c->size, n);
-    m->evolve = gsl_odeiv2_evolve_alloc(n);
-    m->solver = gsl_root_fsolver_alloc(gsl_root_fsolver_brent);
-    m->before = calloc(4 * n, sizeof(double));
-    if (!m->step || !m->again || !m->control || !m->evolve || !m->solver || !m->before) {
+    m->step = (gsl_odeiv2_step){method, n, method->alloc(n)};
+    m->again = (gsl_odeiv2_step){method, n, method->alloc(n)};
+    m->control = (gsl_odeiv2_control){&by_size, m};
+    m->work = calloc(9 * n, sizeof(double));
+    if (!m->step.state || !m->again.state || !m->work) {
         boil_integrator_free(m);
         return NULL;
     }
-    m->before_rates = m->before + n;
-    m->trial = m->before + 2 * n;
-    m->trial_error = m->before + 3 * n;
+    set_work(m, n);
     return m;
 }
 
@@ -72,12 +109,9 @@ void boil_integrator_free(boil_integrator *m)
 {
     if (!m)
         return;
-    gsl_odeiv2_step_free(m->step);
-    gsl_odeiv2_step_free(m->again);
-    gsl_odeiv2_control_free(m->control);
-    gsl_odeiv2_evolve_free(m->evolve);
-    gsl_root_fsolver_free(m->solver);
-    free(m->before);
+    m->step.type->free(m->step.state);
+    m->again.type->free(m->again.state);
+    free(m->work);
     free(m);
 }
 
@@ -99,8 +133,8 @@ static double threshold(const boil_integrator *m, size_t i)
 
 void boil_integrator_restart(boil_integrator *m, double t, const double y[])
 {
-    gsl_odeiv2_step_reset(m->step);
-    gsl_odeiv2_evolve_reset(m->evolve);
+    gsl_odeiv2_step_reset(&m->step);
+    gsl_odeiv2_evolve_reset(&m->evolve);
     m->step_s = m->is.step_first_s;
     double g[BOIL_INTEGRATOR_GUARDS_MAX];
     memset(m->armed, 0, sizeof m->armed);
@@ -113,14 +147,13 @@ typedef struct {
     boil_integrator *m;
     double t;
     size_t which;
-    bool failed;
 } rising;
 
 static int repeat_step(boil_integrator *m, double t, double length)
 {
     memcpy(m->trial, m->before, m->is.unknowns * sizeof(double));
-    gsl_odeiv2_step_reset(m->again);
-    return gsl_odeiv2_step_apply(m->again, t, length, m->trial, m->trial_error, m->before_rates, NULL, &m->system);
+    gsl_odeiv2_step_reset(&m->again);
+    return gsl_odeiv2_step_apply(&m->again, t, length, m->trial, m->trial_error, m->before_rates, NULL, &m->system);
 }
 
 static double guard_after(double length, void *context)
@@ -129,10 +162,8 @@ static double guard_after(double length, void *context)
     boil_integrator *m = r->m;
     if (length <= 0)
         return m->guard_before[r->which] - threshold(m, r->which);
-    if (repeat_step(m, r->t, length) != GSL_SUCCESS) {
-        r->failed = true;
+    if (repeat_step(m, r->t, length) != GSL_SUCCESS)
         return (double)NAN;
-    }
     double g[BOIL_INTEGRATOR_GUARDS_MAX];
     m->is.guard(r->t + length, m->trial, g, m->is.context);
     return g[r->which] - threshold(m, r->which);
@@ -141,20 +172,19 @@ static double guard_after(double length, void *context)
 /* Length of step, within (0, full], just past the rise; negative on failure. */
 static double locate(boil_integrator *m, double t, double full, size_t which)
 {
-    rising r = {m, t, which, false};
-    gsl_function f = {guard_after, &r};
-    if (gsl_root_fsolver_set(m->solver, &f, 0, full) != GSL_SUCCESS)
+    rising r = {m, t, which};
+    boil_root root;
+    if (!boil_root_begin(&root, guard_after, &r, 0, full))
         return full; /* the far end itself: the guard rose within rounding of it */
     for (int i = 0; i < 60; i++) {
-        if (gsl_root_fsolver_iterate(m->solver) != GSL_SUCCESS || r.failed)
+        if (!boil_root_step(&root))
             return -1;
-        if (gsl_root_fsolver_x_upper(m->solver) - gsl_root_fsolver_x_lower(m->solver) < EVENT_RESOLUTION)
+        if (root.far - root.near < EVENT_RESOLUTION)
             break;
     }
-    double near = gsl_root_fsolver_x_lower(m->solver), far = gsl_root_fsolver_x_upper(m->solver);
     /* Brent's bracket may stay wide on one side: close it around the root. */
-    double root = gsl_root_fsolver_root(m->solver), tight = fmin(far, root + EVENT_RESOLUTION);
-    return tight > near && guard_after(tight, &r) >= 0 && !r.failed ? tight : far;
+    double tight = fmin(root.far, root.best + EVENT_RESOLUTION);
+    return tight > root.near && guard_after(tight, &r) >= 0 ? tight : root.far;
 }
 
 static boil_integrator_status take_event(boil_integrator *m, double *t, double y[], double start, double full, const double g[],
@@ -192,7 +222,7 @@ boil_integrator_status boil_integrator_step(boil_integrator *m, double *t, doubl
         return BOIL_INTEGRATOR_FAILED;
     m->step_s = fmin(m->step_s, m->is.step_max_s);
     double step = m->step_s;
-    int status = gsl_odeiv2_evolve_apply(m->evolve, m->control, m->step, &m->system, t, end, &step, y);
+    int status = gsl_odeiv2_evolve_apply(&m->evolve, &m->control, &m->step, &m->system, t, end, &step, y);
     if (status != GSL_SUCCESS || !(*t > start)) {
         memcpy(y, m->before, m->is.unknowns * sizeof(double));
         *t = start;

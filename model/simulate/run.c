@@ -7,6 +7,7 @@
 #include "base/array.h"
 #include "properties/water.h"
 #include "simulate/actions.h"
+#include "simulate/checks.h"
 #include "simulate/integrator.h"
 #include "simulate/modes.h"
 #include "simulate/recorder.h"
@@ -554,7 +555,7 @@ static void running_free(running *r)
     free(r->moves);
 }
 
-boil_outcome boil_run(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out)
+boil_outcome boil_run_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out)
 {
     *out = (boil_history){.end = BOIL_RUN_DONE};
     running r = {.plant = *p, .schedule = s, .options = o, .history = out};
@@ -569,6 +570,14 @@ boil_outcome boil_run(const boil_plant *p, const boil_schedule *s, const boil_ru
         boil_history_free(out);
     running_free(&r);
     return outcome;
+}
+
+boil_outcome boil_run(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out)
+{
+    if (out == NULL)
+        return BOIL_BAD_INPUT;
+    *out = (boil_history){.end = BOIL_RUN_DONE};
+    return boil_check_case(p, s, o) ? boil_run_unchecked(p, s, o, out) : BOIL_BAD_INPUT;
 }
 
 void boil_history_free(boil_history *h)
@@ -586,6 +595,8 @@ void boil_history_free(boil_history *h)
 boil_recoveries boil_history_recoveries(const boil_history *h, double limit_s)
 {
     boil_recoveries r = {0, 0, 0};
+    if (h == NULL)
+        return (boil_recoveries){0, 0, (double)NAN};
     for (size_t i = 0; i < h->loads_count; i++) {
         double recovery_s = h->loads[i].recovery_s;
         r.back += recovery_s <= limit_s;

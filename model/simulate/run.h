@@ -10,4 +10,7 @@
 #include "case/plant.h"
 #include "case/schedule.h"
 
+/* boil_run for a case that is known to make sense, or whose plant need not stand by itself: a part of a search. */
+boil_outcome boil_run_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out);
+
 #endif

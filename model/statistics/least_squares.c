@@ -271,6 +271,8 @@ static bool makes_sense(const boil_least_squares_problem *p)
 
 boil_outcome boil_least_squares_run(const boil_least_squares_problem *p, boil_least_squares *out)
 {
+    if (p == NULL || out == NULL || p->residuals == NULL)
+        return BOIL_BAD_INPUT;
     *out = (boil_least_squares){0};
     if (!makes_sense(p))
         return BOIL_BAD_INPUT;

@@ -2,6 +2,7 @@
 
 #include <math.h>
 #include <stdbool.h>
+#include <stdlib.h>
 #include <string.h>
 
 #include <gsl/gsl_cdf.h>
@@ -27,6 +28,8 @@ static const char *listed_problem(const boil_spread *s)
 
 const char *boil_spread_problem(const boil_spread *s)
 {
+    if (s == NULL)
+        return "there is no spread";
     switch (s->kind) {
     case BOIL_SPREAD_UNIFORM:
     case BOIL_SPREAD_TRIANGULAR:
@@ -65,6 +68,8 @@ static double normal_at(const boil_spread *s, double u)
 
 double boil_spread_at(const boil_spread *s, double u)
 {
+    if (boil_spread_problem(s) != NULL || !(u >= 0 && u <= 1))
+        return (double)NAN;
     switch (s->kind) {
     case BOIL_SPREAD_UNIFORM:
         return gsl_cdf_flat_Pinv(u, s->low, s->high);
@@ -87,6 +92,8 @@ boil_sampling_plan boil_sampling_plan_default(size_t inputs)
 
 const char *boil_sampling_plan_problem(const boil_sampling_plan *p)
 {
+    if (p == NULL)
+        return "there is no plan";
     if (p->inputs < 1 || p->inputs > BOIL_SAMPLING_INPUTS)
         return "the number of uncertain inputs must be 1 to 20";
     if (p->points < 1 || p->points > (size_t)1 << BOIL_SAMPLING_BITS)
@@ -102,21 +109,24 @@ const char *boil_sampling_plan_problem(const boil_sampling_plan *p)
    `bit`; point 0 is the origin, which GSL leaves out. Coordinates are multiples of 2^-30. [Antonov & Saleev 1979] */
 static boil_outcome read_directions(boil_sampling *s)
 {
-    gsl_qrng *sequence = gsl_qrng_alloc(gsl_qrng_sobol, (unsigned)(2 * s->inputs));
-    if (!sequence)
+    const unsigned dimension = (unsigned)(2 * s->inputs);
+    gsl_qrng sequence = {gsl_qrng_sobol, dimension, gsl_qrng_sobol->state_size(dimension), NULL};
+    sequence.state = malloc(sequence.state_size);
+    if (sequence.state == NULL)
         return BOIL_NO_MEMORY;
+    gsl_qrng_init(&sequence);
     double here[2 * BOIL_SAMPLING_INPUTS] = {0}, before[2 * BOIL_SAMPLING_INPUTS];
     int bit = 0;
     for (size_t n = 1; n < s->points; n++) {
         memcpy(before, here, sizeof before);
-        gsl_qrng_get(sequence, here);
+        gsl_qrng_get(&sequence, here);
         if ((n & (n - 1)) != 0)
             continue;
         for (size_t k = 0; k < 2 * s->inputs; k++)
             s->direction[bit][k] = (uint32_t)ldexp(here[k], 30) ^ (uint32_t)ldexp(before[k], 30);
         bit++;
     }
-    gsl_qrng_free(sequence);
+    free(sequence.state);
     return BOIL_OK;
 }
 
@@ -124,20 +134,22 @@ static boil_outcome read_directions(boil_sampling *s)
    so that an input's shifts do not depend on how many inputs follow. */
 static boil_outcome draw_shifts(boil_sampling *s, uint32_t seed)
 {
-    gsl_rng *generator = gsl_rng_alloc(gsl_rng_mt19937);
-    if (!generator)
+    gsl_rng generator = {gsl_rng_mt19937, malloc(gsl_rng_mt19937->size)};
+    if (generator.state == NULL)
         return BOIL_NO_MEMORY;
-    gsl_rng_set(generator, seed);
+    gsl_rng_set(&generator, seed);
     for (size_t r = 0; r < s->replicates; r++) {
         for (size_t k = 0; k < 2 * BOIL_SAMPLING_INPUTS; k++)
-            s->shift[r][k] = ldexp((double)gsl_rng_get(generator) + 0.5, -32);
+            s->shift[r][k] = ldexp((double)gsl_rng_get(&generator) + 0.5, -32);
     }
-    gsl_rng_free(generator);
+    free(generator.state);
     return BOIL_OK;
 }
 
 boil_outcome boil_sampling_init(boil_sampling *s, const boil_sampling_plan *p)
 {
+    if (s == NULL)
+        return BOIL_BAD_INPUT;
     if (boil_sampling_plan_problem(p))
         return BOIL_BAD_INPUT;
     *s = (boil_sampling){.inputs = p->inputs, .points = 1, .replicates = p->replicates};
@@ -149,11 +161,15 @@ boil_outcome boil_sampling_init(boil_sampling *s, const boil_sampling_plan *p)
 
 size_t boil_sampling_rows(const boil_sampling *s)
 {
+    if (s == NULL)
+        return 0;
     return s->points * s->replicates * (s->inputs + 2);
 }
 
 size_t boil_sampling_draws(const boil_sampling *s)
 {
+    if (s == NULL)
+        return 0;
     return s->points * s->replicates * 2;
 }
 
@@ -171,10 +187,13 @@ static double coordinate(const boil_sampling *s, size_t point, size_t replicate,
 
 void boil_sampling_row(const boil_sampling *s, size_t row, double u[])
 {
+    if (s == NULL || u == NULL)
+        return;
+    const bool there = row < boil_sampling_rows(s);
     const size_t kind = row % (s->inputs + 2), block = row / (s->inputs + 2);
     for (size_t i = 0; i < s->inputs; i++) {
         const bool from_b = kind == 1 || kind == 2 + i;
-        u[i] = coordinate(s, block / s->replicates, block % s->replicates, from_b ? s->inputs + i : i);
+        u[i] = !there ? (double)NAN : coordinate(s, block / s->replicates, block % s->replicates, from_b ? s->inputs + i : i);
     }
 }
 
@@ -204,7 +223,7 @@ static double low_end(size_t yes, size_t count)
 boil_odds boil_odds_of(size_t yes, size_t count)
 {
     boil_odds o = {yes, count, (double)NAN, (double)NAN, (double)NAN};
-    if (count == 0)
+    if (count == 0 || yes > count)
         return o;
     o.chance = (double)yes / (double)count;
     o.low = low_end(yes, count);
@@ -237,7 +256,9 @@ size_t boil_sampling_sort(const boil_sampling_results *r, size_t output, double 
 
 double boil_sampling_quantile(const double sorted[], size_t count, double share)
 {
-    return count > 0 ? gsl_stats_quantile_from_sorted_data(sorted, 1, count, share) : (double)NAN;
+    return sorted != NULL && count > 0 && share >= 0 && share <= 1
+               ? gsl_stats_quantile_from_sorted_data(sorted, 1, count, share)
+               : (double)NAN;
 }
 
 /* What is summed over the points of a replicate. */
@@ -309,10 +330,14 @@ static boil_estimate ratio_of(double (*sum)[SUMS], size_t replicates, int over, 
 
 void boil_sampling_sensitivity(const boil_sampling_results *r, size_t output, boil_sensitivity *out)
 {
+    if (out == NULL)
+        return;
+    *out = (boil_sensitivity){0};
+    if (r == NULL || r->design == NULL || r->value == NULL || output >= r->outputs)
+        return;
     const size_t replicates = r->design->replicates;
     const double centre = centre_of(r, output);
     double sum[BOIL_SAMPLING_REPLICATES][SUMS] = {{0}};
-    *out = (boil_sensitivity){0};
     for (size_t block = 0; block < r->design->points * replicates; block++) {
         if (!is_complete(r, output, block))
             continue;

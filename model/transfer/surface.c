@@ -36,6 +36,8 @@ boil_losses boil_losses_default(void)
 
 const char *boil_losses_problem(const boil_losses *l)
 {
+    if (l == NULL)
+        return "there are no losses";
     if (!(l->evaporation_factor >= 0 && l->evaporation_factor <= 3))
         return "evaporation factor must be between 0 and 3";
     if (!(l->convection_factor >= 0 && l->convection_factor <= 3))

@@ -1,0 +1,82 @@
+#include "simulate/checks.h"
+
+#include <math.h>
+
+static bool within(double x, double low, double high)
+{
+    return x >= low && x <= high;
+}
+
+bool boil_check_plant(const boil_plant *p)
+{
+    return p != NULL && boil_plant_problem(p) == NULL;
+}
+
+static bool is_pour(double mass_kg, double over_s)
+{
+    return mass_kg > 0 && isfinite(mass_kg) && over_s > 0 && isfinite(over_s);
+}
+
+static bool is_blend(const double blend[BOIL_SALTS])
+{
+    double sum = 0;
+    for (int i = 0; i < BOIL_SALTS; i++) {
+        if (!within(blend[i], 0, 1 + 1e-6))
+            return false;
+        sum += blend[i];
+    }
+    return within(sum, 1 - 1e-6, 1 + 1e-6);
+}
+
+static bool is_liquid(const boil_action_liquid *l)
+{
+    return is_pour(l->mass_kg, l->over_s) && within(l->temperature_K, 273.15, 473.15) && within(l->salt_fraction, 0, 0.9) &&
+           (l->salt_fraction == 0 || is_blend(l->blend));
+}
+
+bool boil_check_action(const boil_action *a)
+{
+    if (a == NULL || !(a->time_s >= 0 && isfinite(a->time_s)))
+        return false;
+    const boil_action_water *w = &a->is.water;
+    const boil_action_salts *s = &a->is.salts;
+    switch (a->kind) {
+    case BOIL_ACTION_LOAD:
+        return boil_load_problem(&a->is.load) == NULL;
+    case BOIL_ACTION_WATER:
+        return is_pour(w->mass_kg, w->over_s) && within(w->temperature_K, 273.15, 473.15);
+    case BOIL_ACTION_SALTS:
+        return is_pour(s->mass_kg, s->over_s) && within(s->temperature_K, 243.15, 473.15) && is_blend(s->blend);
+    case BOIL_ACTION_LIQUID:
+        return is_liquid(&a->is.liquid);
+    case BOIL_ACTION_HEAT:
+        return within(a->is.dial, 0, 1);
+    case BOIL_ACTION_LIFT:
+    case BOIL_ACTION_MIXER:
+    case BOIL_ACTION_LID:
+    case BOIL_ACTION_EXHAUST:
+        return true;
+    }
+    return false;
+}
+
+bool boil_check_schedule(const boil_schedule *s)
+{
+    if (s == NULL || !(s->duration_s >= 0 && isfinite(s->duration_s)) || (s->count > 0 && s->actions == NULL))
+        return false;
+    for (size_t i = 0; i < s->count; i++)
+        if (!boil_check_action(&s->actions[i]) || (i > 0 && s->actions[i].time_s < s->actions[i - 1].time_s))
+            return false;
+    return true;
+}
+
+bool boil_check_options(const boil_run_options *o)
+{
+    return o != NULL && within(o->mixing_time_factor, 1e-2, 1e2) && within(o->tolerance, 1e-30, 1e-2) &&
+           o->row_interval_s >= 0 && isfinite(o->row_interval_s);
+}
+
+bool boil_check_case(const boil_plant *p, const boil_schedule *s, const boil_run_options *o)
+{
+    return boil_check_plant(p) && boil_check_schedule(s) && boil_check_options(o);
+}
