@@ -543,9 +543,38 @@ typedef struct {
     double flash_bound_kg;           /* adiabatic mix, then flash, of the largest layer at a return of the boil */
 } boil_summary;
 
-/* Inventory at the end less inventory at the start less what crossed, over the larger of inventory and crossing. */
+/* Balances: what was in the tank, what came in, what went out, what is there. Closure: the end less the start less what came in
+   plus what went out, over the larger of start and crossing; rounding and integration leave 1e-9 at most. */
 typedef struct {
-    double water, salts, energy;
+    double start_kg;
+    double by_hand_kg, with_parts_kg, by_valve_kg, from_lid_kg, in_liquid_kg;
+    double steam_kg, evaporated_kg, layer_boiled_kg, drag_out_kg;
+    double bath_kg, layer_kg; /* at the end */
+    double closure;
+} boil_water_balance;
+
+typedef struct {
+    double start_kg;
+    double dry_kg, in_liquid_kg;
+    double drag_out_kg;
+    double dissolved_kg, undissolved_kg; /* at the end */
+    double closure;
+} boil_salts_balance;
+
+/* Enthalpies from the zeros of properties/solution.h: only sums mean something. Closure: over what crossed, if anything did. */
+typedef struct {
+    double start_J;
+    double heater_J, with_water_J, with_liquid_J, with_salts_J;
+    double walls_J, air_J, loads_J, with_vapour_J,
+        with_drag_J; /* air: radiation and convection; loads: without what they held */
+    double end_J;
+    double closure;
+} boil_energy_balance;
+
+typedef struct {
+    boil_water_balance water;
+    boil_salts_balance salts;
+    boil_energy_balance energy;
 } boil_balance;
 
 typedef struct {

@@ -73,7 +73,7 @@ static void work_and_precision(void)
             worst = fmax(worst, fabs(h.quiet[i].end_s - exact.quiet[i].end_s));
         printf("   %.0e  %4.0f ms  %5zu  %11zu    %.1e s        %.1e K         %.0e\n", tolerance, 1e3 * took, h.steps,
                h.evaluations, worst, fabs(h.summary.temperature_end_K - exact.summary.temperature_end_K),
-               fabs(h.balance.energy));
+               fabs(h.balance.energy.closure));
         boil_history_free(&h);
     }
     boil_history_free(&exact);

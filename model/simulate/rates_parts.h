@@ -1,6 +1,6 @@
 /* simulate/rates_parts.h -- the parts of a view, for simulate/rates.c alone. Each function gives one part from what it names: the
-   bath, the state, and parts that came before; two are a sum over most of those, and take the view. Those that can fail write their part, named last, and give BOIL_OK, or a failure after
-   which the part is worth nothing. */
+   bath, the state, and parts that came before; the levels are of most of those, and take the view. Those that can fail write
+   their part, named last, and give BOIL_OK, or a failure after which the part is worth nothing. */
 #ifndef BOIL_SIMULATE_RATES_PARTS_H
 #define BOIL_SIMULATE_RATES_PARTS_H
 
@@ -27,10 +27,5 @@ boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution
 boil_rates_inflow boil_rates_of_inflow(const boil_bath *b, double valve_kg_s, const boil_rates_surface *surface);
 boil_rates_layer_vapour boil_rates_of_layer_vapour(const boil_bath *b, const boil_rates_layer *layer,
                                                    const boil_rates_surface *surface, const boil_rates_inflow *in);
-
-/* simulate/rates_steam.c: what heat is left over, and the steam it makes. */
-boil_rates_heat boil_rates_of_heat(const boil_bath *b, const boil_rates_view *v);
-boil_rates_steam boil_rates_of_steam(const boil_bath *b, const boil_rates_heat *heat, const boil_rates_layer *layer,
-                                     double leaving_kg_s);
 
 #endif

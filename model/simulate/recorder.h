@@ -57,4 +57,23 @@ boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil
 /* After the last step: closes what is open and fills the summary's end. */
 void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
 
+/* Between the recorder's files ------------------------------------------------------------------------------------- */
+
+/* Extremes of a moment, those between its step's ends included. */
+typedef struct {
+    double coolest_K, hottest_K, level_m, steam_kg_s;
+} boil_recorder_peak;
+
+/* simulate/recorder_spells.c: loads, additions and quiet spells watched; passed over once all is settled; closed at the end. */
+void boil_recorder_watch_spells(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v,
+                                const boil_recorder_peak *peak);
+void boil_recorder_settle_spells(boil_recorder *r, double t);
+void boil_recorder_close_spells(boil_recorder *r);
+
+/* simulate/recorder_summary.c */
+void boil_recorder_summary_begin(boil_summary *s, const boil_bath *b, const boil_rates_view *v);
+void boil_recorder_watch_summary(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
+                                 const boil_recorder_peak *peak);
+void boil_recorder_summary_end(boil_recorder *r, const boil_bath *b, const double y[], const boil_rates_view *v);
+
 #endif

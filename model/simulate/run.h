@@ -13,4 +13,26 @@
 /* boil_run for a case that is known to make sense, or whose plant need not stand by itself: a part of a search. */
 boil_outcome boil_run_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_history *out);
 
+/* A run under way, to be stopped, copied and carried on; boil_run is made of these. Plant and options are copied; the schedule
+   is kept by reference, and must stand until the simulation is freed. */
+typedef struct boil_simulation boil_simulation;
+
+/* Charge the tank; nothing of the schedule is done yet. Outcomes as of boil_run; *out is NULL unless BOIL_OK. */
+boil_outcome boil_simulation_begin(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_simulation **out);
+
+/* Go on to the first moment at or after until_s, s, at which an action is due, something begins or ends, or the bath changes:
+   there the run stands between two stretches, what is due then not yet done. So actions later than or at until_s may still be
+   chosen; with until_s the time of an action it stops just before that. At the run's end, or where it ended early, nothing
+   more happens. BOIL_OK, BOIL_NO_MEMORY. */
+boil_outcome boil_simulation_advance(boil_simulation *r, double until_s);
+
+/* All of it, the history so far included: going on from the copy gives the history that going on from the original would give,
+   to the last digit. The schedule to go on with may be another one that is the same up to now, with as many actions before
+   now. Who copies frees the copy. BOIL_OK, BOIL_NO_MEMORY with *out NULL. */
+boil_outcome boil_simulation_copy(const boil_simulation *from, const boil_schedule *s, boil_simulation **out);
+
+/* Carry it to the end and hand the history over, which the caller frees; the simulation is worth nothing but freeing then. */
+boil_outcome boil_simulation_finish(boil_simulation *r, boil_history *out);
+void boil_simulation_free(boil_simulation *r); /* NULL is fine */
+
 #endif

@@ -82,7 +82,8 @@ static inline boil_history run_actions(const boil_plant *p, double duration_s, c
     assert_null(boil_plant_problem(p));
     assert_int_equal(boil_run(p, &s, o, &h), BOIL_OK);
     boil_schedule_free(&s);
-    assert_true(fabs(h.balance.water) < 1e-9 && fabs(h.balance.salts) < 1e-9 && fabs(h.balance.energy) < 1e-9);
+    assert_true(fabs(h.balance.water.closure) < 1e-9 && fabs(h.balance.salts.closure) < 1e-9 &&
+                fabs(h.balance.energy.closure) < 1e-9);
     return h;
 }
 

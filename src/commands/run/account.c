@@ -94,39 +94,20 @@ static void table(const accountant *a)
 
 /* Where the heat went --------------------------------------------------------------------------------------------- */
 
-typedef struct {
-    double wall_J, surface_J, loads_J, heater_J;
-} heat_sums;
-
-/* Sums over the trace by the trapezium rule: good to the two digits that are shown. */
-static heat_sums heat_of(const boil_history *h)
-{
-    heat_sums s = {0};
-    for (size_t i = 1; i < h->rows_count; i++) {
-        const boil_row *a = &h->rows[i - 1], *b = &h->rows[i];
-        double half = 0.5 * (b->time_s - a->time_s);
-        s.heater_J += half * (a->heater_W + b->heater_W);
-        s.wall_J += half * (a->wall_W + b->wall_W);
-        s.surface_J += half * (a->surface_W + b->surface_W);
-        s.loads_J += half * (a->loads_W + b->loads_W);
-    }
-    return s;
-}
-
 static void heat(const accountant *a)
 {
     double per_s = 1 / a->o->central.end_s;
-    heat_sums s = heat_of(&a->o->central);
+    const boil_energy_balance *e = &a->o->central.balance.energy;
     formatted_text put_in = format_quantity(a->system, DIM_POWER, a->summary->input_total_J * per_s);
     formatted_text reached = format_quantity(a->system, DIM_POWER, a->summary->heater_total_J * per_s);
     tell(a, "Heat: %s put in, of which %s reached the tank, on average.", put_in.text, reached.text);
-    if (!(s.heater_J > 0))
+    if (!(e->heater_J > 0))
         return;
     tell(a,
          "Of that %.0f %% went through the walls, %.0f %% off the surface, %.0f %% into parts and baskets; the rest, "
          "%.0f %%, into vapour and the bath itself.",
-         100 * s.wall_J / s.heater_J, 100 * s.surface_J / s.heater_J, 100 * s.loads_J / s.heater_J,
-         100 * (1 - (s.wall_J + s.surface_J + s.loads_J) / s.heater_J));
+         100 * e->walls_J / e->heater_J, 100 * e->air_J / e->heater_J, 100 * e->loads_J / e->heater_J,
+         100 * (1 - (e->walls_J + e->air_J + e->loads_J) / e->heater_J));
 }
 
 /* What only some runs have ---------------------------------------------------------------------------------------- */
@@ -189,7 +170,7 @@ static void cold(const accountant *a)
 static void closure(const accountant *a)
 {
     const boil_balance *b = &a->o->central.balance;
-    double worst = fmax(fabs(b->energy), fmax(fabs(b->water), fabs(b->salts)));
+    double worst = fmax(fabs(b->energy.closure), fmax(fabs(b->water.closure), fabs(b->salts.closure)));
     double shown_as = worst > 1e-9 ? pow(10, ceil(log10(worst))) : 1e-9;
     tell(a, "Balances of water, salts and energy close to %.0e.", shown_as);
 }

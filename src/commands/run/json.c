@@ -140,9 +140,9 @@ static const field account[] = {
     FIELDS_END};
 
 static const field balance[] = {
-    NUMBER("water", central.balance.water, "mass of water"),
-    NUMBER("salts", central.balance.salts, "mass of salts"),
-    NUMBER("energy", central.balance.energy, "energy"),
+    NUMBER("water", central.balance.water.closure, "mass of water"),
+    NUMBER("salts", central.balance.salts.closure, "mass of salts"),
+    NUMBER("energy", central.balance.energy.closure, "energy"),
     FIELDS_END};
 
 static const field answer[] = {

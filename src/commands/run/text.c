@@ -102,7 +102,8 @@ static void statistics(const report_to *r)
             c->evaluations, c->mode_changes);
     fprintf(r->to, " fast mixing:    %zu steps, %zu evaluations, %zu changes between boiling and quiet\n", f->steps,
             f->evaluations, f->mode_changes);
-    fprintf(r->to, " closure: water %.1e, salts %.1e, energy %.1e\n", c->balance.water, c->balance.salts, c->balance.energy);
+    fprintf(r->to, " closure: water %.1e, salts %.1e, energy %.1e\n", c->balance.water.closure, c->balance.salts.closure,
+            c->balance.energy.closure);
 }
 
 static void footer(const report_to *r)

@@ -1,0 +1,250 @@
+#include "simulate/recorder.h"
+
+#include <math.h>
+
+#include "base/constants.h"
+#include "base/array.h"
+
+/* simulate/recorder_spells.c -- loads, additions and quiet spells: what begins, whose fault a lost boil is, and what each saw. */
+
+static const double NEVER = (double)NAN;
+
+/* An addition counts to ten minutes after its end, and so does a quiet spell. */
+#define TAIL_S 600
+
+boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
+                       size_t *number)
+{
+    boil_history *h = r->history;
+    boil_load_result *list = boil_array_reserve(h->loads, &r->loads_capacity, h->loads_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    h->loads = list;
+    *number = h->loads_count++;
+    h->summary.rinse_added_kg += boil_load_rinse(load);
+    list[*number] = (boil_load_result){.time_s = t,
+                                       .mass_kg = load->mass_kg,
+                                       .was_quiet = !b->boiling,
+                                       .boil_lost_s = b->boiling ? NEVER : t,
+                                       .lowest_temperature_K = v->solution.temperature_K,
+                                       .recovery_s = b->boiling ? 0 : NEVER,
+                                       .hot_s = NEVER,
+                                       .lifted_s = NEVER,
+                                       .level_max_m = v->levels.upper_m};
+    return BOIL_OK;
+}
+
+void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_out_kg)
+{
+    r->history->loads[number].lifted_s = t;
+    r->history->loads[number].drag_out_kg = drag_out_kg;
+}
+
+boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s, const boil_bath *b,
+                           const boil_rates_view *v)
+{
+    boil_history *h = r->history;
+    boil_addition_result *list = boil_array_reserve(h->additions, &r->additions_capacity, h->additions_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    h->additions = list;
+    list[h->additions_count++] = (boil_addition_result){.kind = kind,
+                                                        .time_s = t,
+                                                        .over_s = over_s,
+                                                        .mass_kg = mass_kg,
+                                                        .was_quiet_before = !b->boiling,
+                                                        .was_quiet = !b->boiling,
+                                                        .steam_before_kg_s = v->steam.formed_kg_s,
+                                                        .boil_lost_s = b->boiling ? NEVER : t,
+                                                        .recovery_s = b->boiling ? 0 : NEVER,
+                                                        .freeboard_min_m = (double)INFINITY,
+                                                        .level_rise_m = v->levels.upper_m};
+    return BOIL_OK;
+}
+
+static boil_quiet_cause cause_of(const boil_recorder *r, double t, const boil_rates_view *v)
+{
+    if (t <= 0)
+        return BOIL_QUIET_START;
+    const boil_heater *h = &r->plant->heater;
+    double dimmed = boil_heater_output(h, h->dial, v->solution.temperature_K) - v->heater.target_W;
+    const struct {
+        boil_quiet_cause cause;
+        double takes_W;
+    } takers[] = {{BOIL_QUIET_LOAD, v->loads.heat_W},
+                  {BOIL_QUIET_WATER, v->heat.water_cooling_W},
+                  {BOIL_QUIET_LIQUID, v->heat.liquid_cooling_W},
+                  {BOIL_QUIET_SALTS, v->heat.salts_cooling_W},
+                  {BOIL_QUIET_HEAT, dimmed}};
+    size_t most = 0;
+    for (size_t i = 1; i < sizeof takers / sizeof takers[0]; i++)
+        if (takers[i].takes_W > takers[most].takes_W)
+            most = i;
+    return takers[most].takes_W > 0 ? takers[most].cause : BOIL_QUIET_LOSSES;
+}
+
+static boil_quiet_cause cause_by(boil_action_kind addition)
+{
+    return addition == BOIL_ACTION_WATER    ? BOIL_QUIET_WATER
+           : addition == BOIL_ACTION_LIQUID ? BOIL_QUIET_LIQUID
+                                            : BOIL_QUIET_SALTS;
+}
+
+static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_rates_view *v)
+{
+    boil_history *h = r->history;
+    boil_quiet_result *list = boil_array_reserve(h->quiet, &r->quiet_capacity, h->quiet_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    h->quiet = list;
+    list[h->quiet_count++] = (boil_quiet_result){.start_s = t,
+                                                 .end_s = NEVER,
+                                                 .layer_s = NEVER,
+                                                 .lowest_temperature_K = v->solution.temperature_K,
+                                                 .cause = cause_of(r, t, v)};
+    r->boil_began_s = NEVER;
+    for (size_t i = r->first_load; i < h->loads_count; i++)
+        if (isnan(h->loads[i].lifted_s) && isnan(h->loads[i].boil_lost_s)) {
+            h->loads[i].boil_lost_s = t;
+            h->loads[i].recovery_s = NEVER;
+        }
+    for (size_t i = r->first_addition; i < h->additions_count; i++) {
+        boil_addition_result *a = &h->additions[i];
+        double end = a->time_s + a->over_s;
+        bool its_own = t <= end || (t <= end + TAIL_S && list[h->quiet_count - 1].cause == cause_by(a->kind));
+        if (its_own && isnan(a->boil_lost_s)) {
+            a->boil_lost_s = t;
+            a->recovery_s = NEVER;
+        }
+    }
+    return BOIL_OK;
+}
+
+static void end_quiet(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
+{
+    boil_history *h = r->history;
+    r->boil_began_s = t;
+    if (r->quiet_start && isnan(h->summary.time_to_boil_s))
+        h->summary.time_to_boil_s = t;
+    if (h->quiet_count) {
+        h->quiet[h->quiet_count - 1].end_s = t;
+        h->quiet[h->quiet_count - 1].layer_at_return_kg = v->layer.mass_kg;
+    }
+    if (v->layer.mass_kg > 0) {
+        double flash = boil_bath_flash(b, y, y[BOIL_STATE_LAYER_MASS], y[BOIL_STATE_LAYER_HEAT]);
+        if (flash > h->summary.flash_bound_kg)
+            h->summary.flash_bound_kg = flash;
+    }
+    for (size_t i = r->first_load; i < h->loads_count; i++)
+        if (isnan(h->loads[i].recovery_s) && !isnan(h->loads[i].boil_lost_s))
+            h->loads[i].recovery_s = t - h->loads[i].boil_lost_s;
+    for (size_t i = r->first_addition; i < h->additions_count; i++)
+        if (isnan(h->additions[i].recovery_s) && !isnan(h->additions[i].boil_lost_s))
+            h->additions[i].recovery_s = t - h->additions[i].boil_lost_s;
+}
+
+boil_outcome boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
+{
+    r->history->mode_changes += t > 0;
+    if (!b->boiling)
+        return begin_quiet(r, t, v);
+    end_quiet(r, t, b, y, v);
+    return BOIL_OK;
+}
+
+static void watch_loads(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v,
+                        const boil_recorder_peak *peak)
+{
+    boil_history *h = r->history;
+    for (size_t i = 0; i < b->bodies_count; i++) {
+        const boil_bath_body *o = &b->bodies[i];
+        boil_load_result *l = &h->loads[o->load];
+        bool basket = i > 0 && b->bodies[i - 1].load == o->load;
+        if (basket)
+            continue;
+        if (isnan(l->lifted_s) || isnan(l->recovery_s))
+            l->lowest_temperature_K = fmin(l->lowest_temperature_K, peak->coolest_K);
+        double start = o->entry_K, mean = y[BOIL_STATE_FIXED + o->at];
+        if (isnan(l->hot_s) && isnan(l->lifted_s) && mean - start >= 0.95 * (v->solution.temperature_K - start))
+            l->hot_s = t - l->time_s;
+    }
+}
+
+/* The level until another goes in belongs to the last load, and to those that went in with it. */
+static void watch_level(boil_history *h, const boil_recorder_peak *peak)
+{
+    for (size_t i = h->loads_count; i > 0 && h->loads[i - 1].time_s == h->loads[h->loads_count - 1].time_s; i--)
+        h->loads[i - 1].level_max_m = fmax(h->loads[i - 1].level_max_m, peak->level_m);
+}
+
+static void watch_additions(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
+                            const boil_recorder_peak *peak)
+{
+    boil_history *h = r->history;
+    for (size_t i = r->first_addition; i < h->additions_count; i++) {
+        boil_addition_result *a = &h->additions[i];
+        if (t < a->time_s || t > a->time_s + a->over_s + TAIL_S)
+            continue;
+        a->steam_peak_kg_s = fmax(a->steam_peak_kg_s, peak->steam_kg_s);
+        a->layer_peak_kg = fmax(a->layer_peak_kg, v->layer.mass_kg);
+        a->freeboard_min_m = fmin(a->freeboard_min_m, r->plant->tank.depth_m - peak->level_m);
+        bool mixed = a->kind == BOIL_ACTION_LIQUID || (a->kind == BOIL_ACTION_SALTS && b->mixer_on);
+        if (t > a->time_s && t <= a->time_s + a->over_s && !b->boiling && !mixed) {
+            a->was_quiet = true;
+            a->quiet_poured_kg += a->mass_kg / a->over_s * (t - fmax(r->last_s, a->time_s));
+        }
+    }
+}
+
+static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
+                        const boil_recorder_peak *peak)
+{
+    boil_history *h = r->history;
+    if (h->quiet_count == 0)
+        return;
+    boil_quiet_result *q = &h->quiet[h->quiet_count - 1];
+    if (!b->boiling) {
+        q->lowest_temperature_K = fmin(q->lowest_temperature_K, peak->coolest_K);
+        if (isnan(q->layer_s) && v->layer.thickness_m >= 1e-3)
+            q->layer_s = t;
+        q->layer_max_m = fmax(q->layer_max_m, v->layer.thickness_m);
+    } else if (t <= q->end_s + TAIL_S) {
+        q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, peak->steam_kg_s);
+        q->level_max_after_m = fmax(q->level_max_after_m, peak->level_m);
+    }
+}
+
+void boil_recorder_watch_spells(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v,
+                                const boil_recorder_peak *peak)
+{
+    watch_loads(r, t, b, y, v, peak);
+    watch_level(r->history, peak);
+    watch_additions(r, t, b, v, peak);
+    watch_quiet(r, t, b, v, peak);
+}
+
+/* Move past loads that are out and whose boil is back, and additions whose time is over. */
+void boil_recorder_settle_spells(boil_recorder *r, double t)
+{
+    const boil_history *h = r->history;
+    for (; r->first_load < h->loads_count; r->first_load++) {
+        const boil_load_result *l = &h->loads[r->first_load];
+        if (isnan(l->lifted_s) || isnan(l->recovery_s))
+            break;
+    }
+    for (; r->first_addition < h->additions_count; r->first_addition++) {
+        const boil_addition_result *a = &h->additions[r->first_addition];
+        if (t <= a->time_s + a->over_s + TAIL_S || isnan(a->recovery_s))
+            break;
+    }
+}
+
+void boil_recorder_close_spells(boil_recorder *r)
+{
+    boil_history *h = r->history;
+    double depth_m = r->plant->tank.depth_m;
+    for (size_t i = 0; i < h->additions_count; i++) {
+        boil_addition_result *a = &h->additions[i];
+        a->level_rise_m = isfinite(a->freeboard_min_m) ? depth_m - a->freeboard_min_m - a->level_rise_m : 0;
+    }
+}

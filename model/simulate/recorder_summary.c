@@ -1,0 +1,165 @@
+#include "simulate/recorder.h"
+
+#include <math.h>
+
+#include "base/constants.h"
+#include "properties/solubility.h"
+
+/* simulate/recorder_summary.c -- the summary of a run: its start, the extremes on the way, its end and totals. */
+
+static const double NEVER = (double)NAN;
+
+static void highest(boil_extreme *e, double value, double t)
+{
+    if (!(value <= e->value))
+        *e = (boil_extreme){value, t};
+}
+
+static void lowest(boil_extreme *e, double value, double t)
+{
+    if (!(value >= e->value))
+        *e = (boil_extreme){value, t};
+}
+
+/* Boiling point at the floor less at the surface: the hydrostatic head raises the pressure there. */
+static double hydrostatic_superheat(const boil_bath *b, const boil_rates_view *v)
+{
+    double head = v->solution.density_kg_m3 * BOIL_GRAVITY * v->solution.volume_m3 / b->area_m2, T;
+    boil_conditions floor = boil_conditions_at(b->air.pressure_Pa + head, b->air.elevation_factor);
+    boil_solution_guess guess = {0, 0};
+    if (boil_solution_boiling_point_near(&floor, &v->solution.mixture, &guess, &T, NULL) != BOIL_OK)
+        return NEVER;
+    return T - v->solution.boiling_point_K;
+}
+
+void boil_recorder_summary_begin(boil_summary *s, const boil_bath *b, const boil_rates_view *v)
+{
+    boil_extreme none = {NEVER, NEVER};
+    s->level_max_m = s->freeboard_min_m = s->still_level_min_m = s->steam_peak_kg_s = s->layer_max_kg = none;
+    s->temperature_max_K = s->temperature_min_K = s->surge_peak_kg_s = s->bed_superheat_max_K = none;
+    s->heated_crystals_kg = none;
+    s->crystals_from_K = s->crystals_s = NEVER;
+    s->time_to_boil_s = s->overflow_s = s->still_overflow_s = s->layer_boil_s = NEVER;
+    s->temperature_start_K = v->solution.temperature_K;
+    s->boiling_point_start_K = v->solution.boiling_point_K;
+    s->salt_fraction_start = boil_mixture_salt_fraction(&v->solution.mixture);
+    s->strength_start_kg_m3 = boil_solution_strength(&b->air, &v->solution.mixture);
+    s->bath_mass_start_kg = v->solution.mass_kg;
+    s->still_level_start_m = v->levels.still_m;
+    s->steam_steady_kg_s = b->boiling ? v->steam.formed_kg_s : NEVER;
+    s->hydrostatic_superheat_K = hydrostatic_superheat(b, v);
+}
+
+static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
+                           const boil_recorder_peak *peak)
+{
+    boil_summary *s = &r->history->summary;
+    double depth = r->plant->tank.depth_m;
+    if (!(peak->level_m <= s->level_max_m.value))
+        s->swell_spread_m = v->levels.upper_m - v->levels.lower_m;
+    highest(&s->level_max_m, peak->level_m, t);
+    lowest(&s->freeboard_min_m, depth - peak->level_m, t);
+    lowest(&s->still_level_min_m, v->levels.still_m, t);
+    highest(&s->steam_peak_kg_s, peak->steam_kg_s, t);
+    highest(&s->layer_max_kg, v->layer.mass_kg, t);
+    highest(&s->surge_peak_kg_s, peak->steam_kg_s - v->steam.calm_kg_s, t);
+    if (b->boiling) {
+        highest(&s->temperature_max_K, peak->hottest_K, t);
+        lowest(&s->temperature_min_K, peak->coolest_K, t);
+    }
+    if (isnan(s->overflow_s) && peak->level_m >= depth)
+        s->overflow_s = t;
+    if (isnan(s->still_overflow_s) && v->levels.still_m >= depth)
+        s->still_overflow_s = t;
+    /* a film of rinse water thinner than half a millimetre may simmer for seconds: nobody would see it */
+    if (isnan(s->layer_boil_s) && b->layer == BOIL_WATER_LAYER_BOILS && !b->boiling && v->layer.thickness_m > 0.5e-3)
+        s->layer_boil_s = t;
+    if (isnan(s->steam_steady_kg_s) && b->boiling && t >= r->boil_began_s + 60)
+        s->steam_steady_kg_s = v->steam.formed_kg_s;
+}
+
+/* Crystals on cooling, and heat under them on the way back. */
+static void watch_crystals(boil_recorder *r, double t, const boil_rates_view *v)
+{
+    boil_summary *s = &r->history->summary;
+    if (v->solution.temperature_K > BOIL_ZERO_CELSIUS + 140)
+        return;
+    double crystals = boil_solubility_excess(&v->solution.mixture, v->solution.temperature_K);
+    if (!(crystals > 0 || boil_solubility_above_liquidus(&v->solution.mixture, v->solution.temperature_K) < 0))
+        return;
+    if (isnan(s->crystals_s)) {
+        s->crystals_s = t;
+        s->crystals_from_K = boil_solubility_crystals_from(&v->solution.mixture);
+    }
+    s->crystals_max_kg = fmax(s->crystals_max_kg, crystals);
+    if (v->heater.heat_W > 0.02 * boil_heater_output(&r->plant->heater, 1, v->solution.temperature_K))
+        highest(&s->heated_crystals_kg, crystals, t);
+}
+
+static void watch_solids(boil_recorder *r, double t, const boil_rates_view *v)
+{
+    boil_summary *s = &r->history->summary;
+    s->undissolved_max_kg = fmax(s->undissolved_max_kg, v->salts.undissolved_kg);
+    s->bed_max_m = fmax(s->bed_max_m, v->salts.bed_m);
+    if (v->salts.bed_superheat_K > 0)
+        highest(&s->bed_superheat_max_K, v->salts.bed_superheat_K, t);
+}
+
+void boil_recorder_watch_summary(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
+                                 const boil_recorder_peak *peak)
+{
+    watch_extremes(r, t, b, v, peak);
+    watch_solids(r, t, v);
+    watch_crystals(r, t, v);
+}
+
+/* The water that brings the boiling point back to where it began, and the level then. Plain water has no such answer. */
+static void restore(boil_summary *s, const boil_bath *b, const double y[], const boil_rates_view *v)
+{
+    boil_mixture m = v->solution.mixture;
+    double salts = 0, blend[BOIL_SALTS], fraction;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        salts += m.salt[i] += y[BOIL_STATE_SOLID_NAOH + i];
+    s->restoring_water_kg = s->restored_level_m = NEVER;
+    if (!(salts > 0))
+        return;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        blend[i] = m.salt[i] / salts;
+    if (boil_solution_fraction_boiling_at(&b->air, blend, s->boiling_point_start_K, &fraction) != BOIL_OK)
+        return;
+    s->restoring_water_kg = salts * (1 - fraction) / fraction - m.water - y[BOIL_STATE_LAYER_MASS];
+    m.water = salts * (1 - fraction) / fraction;
+    s->restored_level_m = boil_mixture_mass(&m) / boil_solution_density(&m, s->boiling_point_start_K) / b->area_m2;
+}
+
+static void totals(const boil_recorder *r, const double y[], boil_summary *s)
+{
+    const boil_history *h = r->history;
+    s->steam_total_kg = y[BOIL_STATE_TOTAL_STEAM];
+    s->evaporated_total_kg = y[BOIL_STATE_TOTAL_EVAPORATED];
+    s->layer_boiled_total_kg = y[BOIL_STATE_TOTAL_LAYER_BOILED];
+    s->vented_total_kg = y[BOIL_STATE_TOTAL_STEAM] + y[BOIL_STATE_TOTAL_EVAPORATED] + y[BOIL_STATE_TOTAL_LAYER_BOILED];
+    s->heater_total_J = y[BOIL_STATE_HEAT_FROM_HEATER];
+    s->input_total_J = y[BOIL_STATE_HEAT_FROM_HEATER] / r->plant->heater.efficiency;
+    s->water_controlled_kg = y[BOIL_STATE_TOTAL_VALVE];
+    s->condensate_kg = y[BOIL_STATE_TOTAL_CONDENSATE];
+    s->salts_added_kg = y[BOIL_STATE_TOTAL_SALTS_IN];
+    s->liquid_added_kg = y[BOIL_STATE_TOTAL_LIQUID_IN];
+    s->drag_out_kg = y[BOIL_STATE_TOTAL_DRAG];
+    s->drag_out_salts_kg = y[BOIL_STATE_TOTAL_DRAG_SALTS];
+    for (size_t i = 0; i < h->loads_count; i++)
+        s->steel_kg += h->loads[i].mass_kg;
+}
+
+void boil_recorder_summary_end(boil_recorder *r, const boil_bath *b, const double y[], const boil_rates_view *v)
+{
+    boil_summary *s = &r->history->summary;
+    s->temperature_end_K = v->solution.temperature_K;
+    s->boiling_point_end_K = v->solution.boiling_point_K;
+    s->salt_fraction_end = boil_mixture_salt_fraction(&v->solution.mixture);
+    s->strength_end_kg_m3 = boil_solution_strength(&b->air, &v->solution.mixture);
+    s->bath_mass_end_kg = v->solution.mass_kg;
+    s->still_level_end_m = v->levels.still_m;
+    restore(s, b, y, v);
+    totals(r, y, s);
+}

@@ -1,0 +1,80 @@
+/* simulate/simulation.h -- a run under way, for the files that carry it out: simulate/run.c (from start to end), what is due at a
+   moment (simulation_due.c), the automatic water (simulation_valve.c), steps and what follows from them
+   (simulation_step.c), and the account of it all (balance.c). BOIL_OK or a failure throughout.
+
+   The run goes by stretches: what is due is done, the mode settles, the integrator starts anew and steps until something begins,
+   ends or changes. Between two stretches there is no integrator, and all that the rest of the run depends on is here. */
+#ifndef BOIL_SIMULATE_SIMULATION_H
+#define BOIL_SIMULATE_SIMULATION_H
+
+#include "simulate/integrator.h"
+#include "simulate/modes.h"
+#include "simulate/recorder.h"
+#include "simulate/run.h"
+
+/* The valve does at a time what the control wanted a dead time before. */
+typedef struct {
+    double time_s;
+    bool open;
+} boil_valve_move;
+
+/* What was in the tank at the start, for the balances. */
+typedef struct {
+    double water_kg, salts_kg, energy_J;
+} boil_simulation_start;
+
+struct boil_simulation {
+    boil_plant plant; /* a copy: the options change its mixing time. Bath and recorder refer to it */
+    const boil_schedule *schedule;
+    boil_run_options options;
+    boil_bath bath;
+    boil_rates_guess guess;
+    boil_history history; /* the recorder writes it */
+    boil_recorder record;
+    boil_simulation_start start;
+    double t, t_before; /* now, and before the last step */
+    /* The unknowns now and before the last step, their rates likewise, typical sizes, and the state last evaluated. */
+    double *y, *y_before, *rates, *rates_before, *size, *evaluated_y;
+    size_t unknowns, unknowns_capacity; /* of each */
+    /* The last evaluation: guards, recorder and the integrator's end-of-step rates ask for the same one. */
+    bool evaluated;
+    double evaluated_t;
+    boil_rates_view view;
+    boil_integrator *integrator; /* within a stretch only */
+    size_t next_action;
+    bool over;              /* the end has been reached, and what was due then done */
+    boil_valve_move *moves; /* what the valve was told and has not done yet, in order of time */
+    size_t moves_count, moves_capacity;
+    double next_period_s; /* of a time-proportioned valve */
+};
+
+/* The arrays of the unknowns: they grow, are copied and freed together. */
+#define BOIL_SIMULATION_ARRAYS(r)                                                                                              \
+    {                                                                                                                          \
+        &(r)->y, &(r)->y_before, &(r)->rates, &(r)->rates_before, &(r)->size, &(r)->evaluated_y                                \
+    }
+
+/* simulate/simulation_step.c. Evaluate: bring the view up to date with (t, y). Restart: begin a stretch. Step: once toward
+   `stop`; *going: the stretch goes on. */
+boil_outcome boil_simulation_reserve(boil_simulation *r, size_t unknowns);
+boil_outcome boil_simulation_evaluate(boil_simulation *r, double t, const double y[]);
+boil_outcome boil_simulation_settle_mode(boil_simulation *r);
+boil_outcome boil_simulation_restart(boil_simulation *r);
+boil_outcome boil_simulation_step(boil_simulation *r, double stop, bool *going);
+void boil_simulation_end_stretch(boil_simulation *r);
+
+/* simulate/simulation_due.c. What has ended is cleared away, the valve moves, actions are carried out, and what moves in the
+   coming stretch is marked; next: when something known begins or ends. */
+boil_outcome boil_simulation_do_due(boil_simulation *r);
+double boil_simulation_next_stop(const boil_simulation *r);
+
+/* simulate/simulation_valve.c. Decide: the sensor has crossed a threshold of the on/off control. Move: what the valve was told
+   for now; next: when it will move again, infinite if never. */
+boil_outcome boil_simulation_decide_valve(boil_simulation *r);
+boil_outcome boil_simulation_move_valve(boil_simulation *r);
+double boil_simulation_next_valve(const boil_simulation *r);
+
+/* simulate/balance.c: the history's balances, at the end. */
+void boil_simulation_balance(boil_simulation *r);
+
+#endif

@@ -1,0 +1,112 @@
+#include <math.h>
+#include <string.h>
+
+#include "base/constants.h"
+#include "simulate/actions.h"
+#include "simulate/simulation.h"
+
+/* simulate/simulation_due.c -- what is to be done at a moment, and when something is to be done next. */
+
+/* Bodies that have just gone in, behind the others, get their unknowns. */
+static boil_outcome begin_bodies(boil_simulation *r)
+{
+    size_t at = 0;
+    for (size_t i = 0; i < r->bath.bodies_count; i++) {
+        boil_bath_body *o = &r->bath.bodies[i];
+        size_t begin = BOIL_STATE_FIXED + at;
+        at += (size_t)o->body.unknowns;
+        if (begin < r->unknowns)
+            continue;
+        boil_outcome outcome = boil_simulation_reserve(r, BOIL_STATE_FIXED + at);
+        if (outcome != BOIL_OK)
+            return outcome;
+        o->at = begin - BOIL_STATE_FIXED;
+        boil_conduction_init(&o->body, o->entry_K, r->y + begin);
+        r->unknowns = BOIL_STATE_FIXED + at;
+    }
+    return BOIL_OK;
+}
+
+static boil_outcome carry_out(boil_simulation *r, const boil_action *a)
+{
+    boil_actions_moment m = {.time_s = r->t, .bath = &r->bath, .recorder = &r->record, .view = &r->view};
+    boil_outcome outcome = boil_actions_apply(a, &m);
+    return outcome == BOIL_OK ? begin_bodies(r) : outcome;
+}
+
+/* Take out what is fully lifted, and the feeds that have ended. */
+static void clear_finished(boil_simulation *r)
+{
+    boil_bath *b = &r->bath;
+    size_t kept = 0, at = 0;
+    for (size_t i = 0; i < b->bodies_count; i++) {
+        boil_bath_body o = b->bodies[i];
+        if (o.out_start_s <= r->t && isnan(r->history.loads[o.load].lifted_s))
+            boil_recorder_lift(&r->record, o.out_start_s, o.load, o.drag_out_kg);
+        if (o.out_end_s <= r->t)
+            continue;
+        size_t n = (size_t)o.body.unknowns;
+        memmove(r->y + BOIL_STATE_FIXED + at, r->y + BOIL_STATE_FIXED + o.at, n * sizeof(double));
+        o.at = at;
+        at += n;
+        b->bodies[kept++] = o;
+    }
+    b->bodies_count = kept;
+    r->unknowns = BOIL_STATE_FIXED + at;
+    kept = 0;
+    for (size_t i = 0; i < b->feeds_count; i++)
+        if (b->feeds[i].end_s > r->t)
+            b->feeds[kept++] = b->feeds[i];
+    b->feeds_count = kept;
+}
+
+/* What moves in the stretch that begins now; a load going in or out stirs the interface at its speed. */
+static void set_moving(boil_simulation *r)
+{
+    double fastest = 0;
+    for (size_t i = 0; i < r->bath.bodies_count; i++) {
+        boil_bath_body *o = &r->bath.bodies[i];
+        o->lowering = r->t < o->in_end_s;
+        o->lifting = r->t >= o->out_start_s && r->t < o->out_end_s;
+        if (o->lowering || o->lifting)
+            fastest = fmax(fastest, r->plant.tank.level_m / (o->in_end_s - o->in_start_s));
+    }
+    r->bath.lowering_m_s = fastest;
+}
+
+boil_outcome boil_simulation_do_due(boil_simulation *r)
+{
+    clear_finished(r);
+    boil_outcome outcome = boil_simulation_evaluate(r, r->t, r->y);
+    const boil_schedule *s = r->schedule;
+    if (outcome == BOIL_OK)
+        outcome = boil_simulation_move_valve(r);
+    for (; outcome == BOIL_OK && r->next_action < s->count && s->actions[r->next_action].time_s <= r->t; r->next_action++)
+        outcome = carry_out(r, &s->actions[r->next_action]);
+    clear_finished(r);
+    set_moving(r);
+    return outcome;
+}
+
+static double sooner(double now, double best, double candidate)
+{
+    return candidate > now && candidate < best ? candidate : best;
+}
+
+/* The next moment at which something known begins or ends: no step may cross it. */
+double boil_simulation_next_stop(const boil_simulation *r)
+{
+    const boil_bath *b = &r->bath;
+    double best = r->schedule->duration_s;
+    if (r->next_action < r->schedule->count)
+        best = sooner(r->t, best, r->schedule->actions[r->next_action].time_s);
+    best = sooner(r->t, best, boil_simulation_next_valve(r));
+    for (size_t i = 0; i < b->feeds_count; i++)
+        best = sooner(r->t, best, b->feeds[i].end_s);
+    for (size_t i = 0; i < b->bodies_count; i++) {
+        best = sooner(r->t, best, b->bodies[i].in_end_s);
+        best = sooner(r->t, best, b->bodies[i].out_start_s);
+        best = sooner(r->t, best, b->bodies[i].out_end_s);
+    }
+    return best;
+}

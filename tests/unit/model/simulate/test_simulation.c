@@ -1,0 +1,162 @@
+/* A run stopped, copied and carried on is the run that was left alone, to the last bit. */
+#include <gsl/gsl_errno.h>
+#include <string.h>
+
+#include "support/close.h"
+
+#include "support/cases.h"
+
+#define HOUR 3600.0
+
+/* A load goes in and is lifted, water is poured, salts follow, heat is changed, a valve works; water again at `late_s`. */
+static void fill_schedule(boil_schedule *s, double late_s, double late_kg)
+{
+    boil_action load = plate_action(60, 2), water = two_gallons_action(300, 120), late = two_gallons_action(late_s, 60);
+    boil_action salts = {.time_s = 900, .kind = BOIL_ACTION_SALTS};
+    boil_action dial = {.time_s = 1500, .kind = BOIL_ACTION_HEAT, .is.dial = 0.7};
+    load.is.load.immersed_s = 800;
+    load.is.load.rinse_kg_m2 = 0.1;
+    salts.is.salts = (boil_action_salts){4, 60, CELSIUS(20), {0.80, 0.15, 0.05}};
+    late.is.water.mass_kg = late_kg;
+    boil_action all[] = {load, water, salts, dial, late};
+    boil_schedule_init(s, 1.5 * HOUR);
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
+        assert_int_equal(boil_schedule_add(s, &all[i]), BOIL_OK);
+    boil_schedule_sort(s);
+}
+
+static boil_plant watched_plant(void)
+{
+    boil_plant p = open_plant(34e3);
+    p.control.mode = BOIL_WATER_CONTROL_ON_OFF;
+    p.control.set_point_K = CELSIUS(140.8);
+    p.control.differential_K = 0.2;
+    p.control.rate_kg_s = 0.04;
+    return p;
+}
+
+static boil_run_options traced(void)
+{
+    boil_run_options o = boil_run_options_default();
+    o.row_interval_s = 30;
+    return o;
+}
+
+/* NaN is itself, and the sign of zero counts: bits. */
+static void assert_same(const void *a, const void *b, size_t size)
+{
+    assert_memory_equal(a, b, size);
+}
+#define SAME(a, b, field) assert_same(&(a)->field, &(b)->field, sizeof(a)->field)
+
+static void assert_same_lists(const boil_history *a, const boil_history *b)
+{
+    for (size_t i = 0; i < a->rows_count; i++) {
+        const boil_row *p = &a->rows[i], *q = &b->rows[i];
+        SAME(p, q, time_s), SAME(p, q, temperature_K), SAME(p, q, boiling_point_K), SAME(p, q, water_kg);
+        SAME(p, q, naoh_kg), SAME(p, q, steam_kg_s), SAME(p, q, vented_kg_s), SAME(p, q, heater_W), SAME(p, q, loads_W);
+        SAME(p, q, layer_kg), SAME(p, q, layer_K), SAME(p, q, undissolved_kg), SAME(p, q, level_m), SAME(p, q, sensor_K);
+        SAME(p, q, valve_open), SAME(p, q, coldest_load_K);
+    }
+    for (size_t i = 0; i < a->loads_count; i++) {
+        const boil_load_result *p = &a->loads[i], *q = &b->loads[i];
+        SAME(p, q, boil_lost_s), SAME(p, q, recovery_s), SAME(p, q, lowest_temperature_K), SAME(p, q, hot_s);
+        SAME(p, q, lifted_s), SAME(p, q, drag_out_kg), SAME(p, q, level_max_m);
+    }
+    for (size_t i = 0; i < a->additions_count; i++) {
+        const boil_addition_result *p = &a->additions[i], *q = &b->additions[i];
+        SAME(p, q, kind), SAME(p, q, time_s), SAME(p, q, mass_kg), SAME(p, q, quiet_poured_kg), SAME(p, q, steam_peak_kg_s);
+        SAME(p, q, recovery_s), SAME(p, q, layer_peak_kg), SAME(p, q, freeboard_min_m), SAME(p, q, level_rise_m);
+    }
+    for (size_t i = 0; i < a->quiet_count; i++) {
+        const boil_quiet_result *p = &a->quiet[i], *q = &b->quiet[i];
+        SAME(p, q, start_s), SAME(p, q, end_s), SAME(p, q, lowest_temperature_K), SAME(p, q, cause), SAME(p, q, layer_max_m);
+    }
+    assert_same(a->valve_s, b->valve_s, a->valve_count * sizeof *a->valve_s);
+}
+
+static void assert_same_history(const boil_history *a, const boil_history *b)
+{
+    SAME(a, b, end), SAME(a, b, end_s), SAME(a, b, steps), SAME(a, b, evaluations), SAME(a, b, mode_changes);
+    SAME(a, b, summary), SAME(a, b, balance);
+    SAME(a, b, rows_count), SAME(a, b, loads_count), SAME(a, b, additions_count), SAME(a, b, quiet_count);
+    SAME(a, b, valve_count);
+    assert_same_lists(a, b);
+}
+
+/* Stopped at a moment, copied, and both carried on: the copy first, so that what it does could spoil the original. */
+static void copy_at(const boil_plant *p, const boil_schedule *s, double until_s, const boil_history *whole)
+{
+    boil_run_options o = traced();
+    boil_simulation *r, *copy;
+    boil_history of_copy, of_original;
+    assert_int_equal(boil_simulation_begin(p, s, &o, &r), BOIL_OK);
+    assert_int_equal(boil_simulation_advance(r, until_s), BOIL_OK);
+    assert_int_equal(boil_simulation_copy(r, s, &copy), BOIL_OK);
+    assert_int_equal(boil_simulation_finish(copy, &of_copy), BOIL_OK);
+    boil_simulation_free(copy);
+    assert_int_equal(boil_simulation_finish(r, &of_original), BOIL_OK);
+    boil_simulation_free(r);
+    assert_same_history(&of_copy, whole);
+    assert_same_history(&of_original, whole);
+    boil_history_free(&of_copy);
+    boil_history_free(&of_original);
+}
+
+static void a_copy_goes_on_as_the_run_left_alone(void **state)
+{
+    (void)state;
+    const double moments[] = {0, 1, 60, 60.5, 333, 500, 905, 1500, 2400, 1.5 * HOUR, 1e9};
+    boil_plant p = watched_plant();
+    boil_run_options o = traced();
+    boil_schedule s;
+    boil_history whole;
+    fill_schedule(&s, 2400, 8);
+    assert_int_equal(boil_run(&p, &s, &o, &whole), BOIL_OK);
+    assert_true(whole.quiet_count > 0 && whole.valve_count > 2 && whole.loads_count == 1 && whole.additions_count == 3);
+    for (size_t i = 0; i < sizeof moments / sizeof moments[0]; i++)
+        copy_at(&p, &s, moments[i], &whole);
+    boil_history_free(&whole);
+    boil_schedule_free(&s);
+}
+
+/* Two variants that part at 2400 s, from one run up to there, against each from its start; the original is freed first. */
+static void variants_go_on_from_their_last_common_moment(void **state)
+{
+    (void)state;
+    const double late_kg[] = {2, 8};
+    boil_plant p = watched_plant();
+    boil_run_options o = traced();
+    boil_schedule s[2];
+    boil_simulation *common, *variant[2];
+    for (int i = 0; i < 2; i++)
+        fill_schedule(&s[i], 2400, late_kg[i]);
+    assert_int_equal(boil_simulation_begin(&p, &s[0], &o, &common), BOIL_OK);
+    assert_int_equal(boil_simulation_advance(common, 2400), BOIL_OK);
+    for (int i = 0; i < 2; i++)
+        assert_int_equal(boil_simulation_copy(common, &s[i], &variant[i]), BOIL_OK);
+    boil_simulation_free(common);
+    double water_kg[2];
+    for (int i = 0; i < 2; i++) {
+        boil_history whole, parted;
+        assert_int_equal(boil_run(&p, &s[i], &o, &whole), BOIL_OK);
+        assert_int_equal(boil_simulation_finish(variant[i], &parted), BOIL_OK);
+        boil_simulation_free(variant[i]);
+        assert_same_history(&parted, &whole);
+        water_kg[i] = parted.summary.water_added_kg;
+        boil_history_free(&whole);
+        boil_history_free(&parted);
+        boil_schedule_free(&s[i]);
+    }
+    assert_close(water_kg[1] - water_kg[0], late_kg[1] - late_kg[0], 0, 1e-9);
+}
+
+int main(void)
+{
+    gsl_set_error_handler_off();
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(a_copy_goes_on_as_the_run_left_alone),
+        cmocka_unit_test(variants_go_on_from_their_last_common_moment),
+    };
+    return cmocka_run_group_tests_name("simulation", tests, NULL, NULL);
+}
