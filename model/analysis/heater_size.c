@@ -157,14 +157,18 @@ boil_outcome boil_heater_size_below_rim(const boil_plant *p, const boil_schedule
     return outcome;
 }
 
-/* Is the boil back within the limit after each liquid addition at this action's time? */
-static boil_outcome liquid_does(const boil_plant *p, boil_schedule *trial, const boil_run_options *o, size_t index,
-                                double mass_kg, double limit_s, bool *well)
+/* Is the boil back within the limit after each liquid addition at this action's time? `before`: the run up to then. */
+static boil_outcome liquid_does(const boil_simulation *before, boil_schedule *trial, size_t index, double mass_kg,
+                                double limit_s, bool *well)
 {
+    boil_simulation *r;
     boil_history h;
     boil_action *action = &trial->actions[index];
     action->is.liquid.mass_kg = mass_kg;
-    boil_outcome outcome = boil_run_unchecked(p, trial, o, &h);
+    boil_outcome outcome = boil_simulation_copy(before, trial, &r);
+    if (outcome == BOIL_OK)
+        outcome = boil_simulation_finish(r, &h);
+    boil_simulation_free(r);
     if (outcome != BOIL_OK)
         return outcome;
     *well = true;
@@ -177,28 +181,42 @@ static boil_outcome liquid_does(const boil_plant *p, boil_schedule *trial, const
     return BOIL_OK;
 }
 
-boil_outcome boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                             size_t index, double limit_s, double *mass_kg)
+static boil_outcome bracket_liquid(const boil_simulation *before, boil_schedule *trial, size_t index, double limit_s,
+                                   double *mass_kg)
 {
-    boil_schedule trial;
-    boil_schedule_init(&trial, s->duration_s);
-    boil_outcome outcome = BOIL_OK;
-    for (size_t i = 0; i < s->count && outcome == BOIL_OK; i++)
-        outcome = boil_schedule_add(&trial, &s->actions[i]);
-    double high = s->actions[index].is.liquid.mass_kg, low = high / 1000;
-    boil_run_options quick = *o;
-    quick.row_interval_s = 0;
+    double high = trial->actions[index].is.liquid.mass_kg, low = high / 1000;
     bool well = false;
-    if (outcome == BOIL_OK)
-        outcome = liquid_does(p, &trial, &quick, index, low, limit_s, &well);
+    boil_outcome outcome = liquid_does(before, trial, index, low, limit_s, &well);
     if (outcome == BOIL_OK && !well)
         outcome = BOIL_NO_ROOT;
     while (outcome == BOIL_OK && high - low > 0.01 * low) {
         double middle = sqrt(low * high);
-        outcome = liquid_does(p, &trial, &quick, index, middle, limit_s, &well);
+        outcome = liquid_does(before, trial, index, middle, limit_s, &well);
         *(well ? &low : &high) = middle;
     }
-    boil_schedule_free(&trial);
     *mass_kg = low;
+    return outcome;
+}
+
+/* All trials are one run up to the liquid. */
+boil_outcome boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                             size_t index, double limit_s, double *mass_kg)
+{
+    boil_schedule trial;
+    boil_simulation *before = NULL;
+    boil_run_options quick = *o;
+    quick.row_interval_s = 0;
+    boil_schedule_init(&trial, s->duration_s);
+    boil_outcome outcome = BOIL_OK;
+    for (size_t i = 0; i < s->count && outcome == BOIL_OK; i++)
+        outcome = boil_schedule_add(&trial, &s->actions[i]);
+    if (outcome == BOIL_OK)
+        outcome = boil_simulation_begin(p, &trial, &quick, &before);
+    if (outcome == BOIL_OK)
+        outcome = boil_simulation_advance(before, s->actions[index].time_s);
+    if (outcome == BOIL_OK)
+        outcome = bracket_liquid(before, &trial, index, limit_s, mass_kg);
+    boil_simulation_free(before);
+    boil_schedule_free(&trial);
     return outcome;
 }

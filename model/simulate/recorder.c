@@ -9,8 +9,8 @@
 /* simulate/recorder.c -- the recorder as a whole, the automatic valve, and the rows of the trace. */
 static const double NEVER = (double)NAN;
 
-boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s, const boil_bath *b,
-                        const double y[], const boil_rates_view *v)
+boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s,
+                                 const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     *history = (boil_history){.end = BOIL_RUN_DONE};
     *r = (boil_recorder){.history = history,
@@ -168,8 +168,8 @@ static void between(size_t n, double s, double step, const double y0[], const do
         y[i] = h00 * y0[i] + h10 * d0[i] + h01 * y1[i] + h11 * d1[i];
 }
 
-boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_rates_guess *near, double t0, const double y0[],
-                       const double rates0[], double t1, const double y1[], const double rates1[])
+boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_rates_guess *near, double t0,
+                                const double y0[], const double rates0[], double t1, const double y1[], const double rates1[])
 {
     if (!(r->row_interval_s > 0))
         return BOIL_OK;

@@ -13,7 +13,7 @@ static const double NEVER = (double)NAN;
 #define TAIL_S 600
 
 boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
-                       size_t *number)
+                                size_t *number)
 {
     boil_history *h = r->history;
     boil_load_result *list = boil_array_reserve(h->loads, &r->loads_capacity, h->loads_count, sizeof *list);
@@ -40,8 +40,8 @@ void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_o
     r->history->loads[number].drag_out_kg = drag_out_kg;
 }
 
-boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s, const boil_bath *b,
-                           const boil_rates_view *v)
+boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s,
+                                    const boil_bath *b, const boil_rates_view *v)
 {
     boil_history *h = r->history;
     boil_addition_result *list = boil_array_reserve(h->additions, &r->additions_capacity, h->additions_count, sizeof *list);

@@ -69,7 +69,8 @@ static boil_outcome begin(boil_simulation *r)
     return outcome;
 }
 
-boil_outcome boil_simulation_begin(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_simulation **out)
+boil_outcome boil_simulation_begin(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                   boil_simulation **out)
 {
     *out = NULL;
     boil_simulation *r = calloc(1, sizeof *r);

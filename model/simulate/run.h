@@ -18,7 +18,8 @@ boil_outcome boil_run_unchecked(const boil_plant *p, const boil_schedule *s, con
 typedef struct boil_simulation boil_simulation;
 
 /* Charge the tank; nothing of the schedule is done yet. Outcomes as of boil_run; *out is NULL unless BOIL_OK. */
-boil_outcome boil_simulation_begin(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_simulation **out);
+boil_outcome boil_simulation_begin(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                   boil_simulation **out);
 
 /* Go on to the first moment at or after until_s, s, at which an action is due, something begins or ends, or the bath changes:
    there the run stands between two stretches, what is due then not yet done. So actions later than or at until_s may still be
