@@ -19,10 +19,9 @@ static const action_material liquid = {.example = "liquid 4 gal over 2 min",
 
 static bool no_such_liquid(const action_pour *p, int clause)
 {
-    cursor_error(&p->place, p->said[clause].text,
-                 "there is no boiling liquid of the bath's salts with this '%s' that the correlations cover",
-                 clauses[clause].words);
-    return false;
+    return cursor_error(&p->place, p->said[clause].text,
+                        "there is no boiling liquid of the bath's salts with this '%s' that the correlations cover",
+                        clauses[clause].words);
 }
 
 /* As strong as the bath at the start unless it says so. */
@@ -30,14 +29,11 @@ static bool settle_strength(const action_reader *r, const action_pour *p, const 
 {
     const quantity *strength = &p->said[STRENGTH], *boils_at = &p->said[BOILING_POINT];
     const double *blend = r->plant->charge.blend;
-    if (strength->text != NULL && boils_at->text != NULL) {
-        cursor_error(&p->place, boils_at->text, "'boiling point' stands beside 'strength': give only one of them");
-        return false;
-    }
-    if (!action_pour_names_salts(r)) {
-        cursor_error(&p->place, p->place.at, "the bath names no salts that this liquid could be of: name them in [bath]");
-        return false;
-    }
+    if (strength->text != NULL && boils_at->text != NULL)
+        return cursor_error(&p->place, boils_at->text, "'boiling point' stands beside 'strength': give only one of them");
+    if (!action_pour_names_salts(r))
+        return cursor_error(&p->place, p->place.at,
+                            "the bath names no salts that this liquid could be of: name them in [bath]");
     *salt_fraction = r->bath.salt_fraction;
     if (strength->text != NULL && boil_solution_fraction_of_strength(air, blend, strength->si, salt_fraction) != BOIL_OK)
         return no_such_liquid(p, STRENGTH);
@@ -66,10 +62,8 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
     if (!settle_strength(r, &p, &air, &l->salt_fraction))
         return false;
     boil_mixture m = mixture_of(a);
-    if (boil_solution_boiling_point_near(&air, &m, &guess, &boiling_point_K, NULL) != BOIL_OK) {
-        cursor_error(&p.place, p.place.at, "this liquid has no boiling point below 250 degC");
-        return false;
-    }
+    if (boil_solution_boiling_point_near(&air, &m, &guess, &boiling_point_K, NULL) != BOIL_OK)
+        return cursor_error(&p.place, p.place.at, "this liquid has no boiling point below 250 degC");
     bounds within = action_pour_liquid_below(boiling_point_K);
     return action_pour_settle_temperature(&p, r->plant, &within, a) &&
            action_pour_settle_amount(&p, boil_solution_density(&m, l->temperature_K), a);

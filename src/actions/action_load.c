@@ -54,10 +54,8 @@ static bool read_name(cursor *part, reading *r)
     if (!cursor_take(part, "as") || !action_clause_first(part, start, "as", r->named))
         return false;
     r->named = true;
-    if (cursor_done(part)) {
-        cursor_error(part, part->at, "'as' needs a name");
-        return false;
-    }
+    if (cursor_done(part))
+        return cursor_error(part, part->at, "'as' needs a name");
     r->action->name = load_names_read(&r->reader->names, part);
     return r->action->name > 0;
 }
@@ -69,9 +67,8 @@ static bool unknown_clause(cursor *part)
     words_consider(&n, "as");
     for (size_t i = 0; i < CLAUSES; i++)
         words_consider(&n, clauses[i].words);
-    cursor_error(part, part->at, "unknown clause '%s' of a load%s", words_quoted(part->at, token).text,
-                 words_suggestion(&n).text);
-    return false;
+    return cursor_error(part, part->at, "unknown clause '%s' of a load%s", words_quoted(part->at, token).text,
+                        words_suggestion(&n).text);
 }
 
 static bool read_clause(cursor *part, reading *r)
@@ -93,15 +90,11 @@ static bool read_mass(cursor *part, reading *r)
 static bool read_all(cursor *c, reading *r)
 {
     cursor part;
-    if (!cursor_part(c, &part)) {
-        cursor_error(c, c->at, "say what goes in, for example 'load 100 lb, plate 1/4 in'");
-        return false;
-    }
+    if (!cursor_part(c, &part))
+        return cursor_error(c, c->at, "say what goes in, for example 'load 100 lb, plate 1/4 in'");
     bool good = read_mass(&part, r);
-    if (!cursor_part(c, &part)) {
-        cursor_error(c, c->end, "a load needs its shape, for example ', plate 1/4 in'");
-        return false;
-    }
+    if (!cursor_part(c, &part))
+        return cursor_error(c, c->end, "a load needs its shape, for example ', plate 1/4 in'");
     good = load_shape_read(&part, r->load, &r->shape, &r->size) && good;
     while (cursor_part(c, &part))
         good = read_clause(&part, r) && good;

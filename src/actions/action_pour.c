@@ -26,10 +26,8 @@ static bool read_amount(cursor *c, action_pour *p)
     p->at_rate = m->by_rate && cursor_take(c, "at");
     if (p->at_rate)
         return quantity_read(c, "at", UNIT_OF(DIM_VOLUME_FLOW) | UNIT_OF(DIM_MASS_FLOW), &p->pace) && cursor_expect_end(c);
-    if (!cursor_take(c, "over")) {
-        cursor_error(c, c->at, "%s", m->how_fast);
-        return false;
-    }
+    if (!cursor_take(c, "over"))
+        return cursor_error(c, c->at, "%s", m->how_fast);
     return quantity_read(c, "over", UNIT_OF(DIM_TIME), &p->pace) && cursor_expect_end(c);
 }
 
@@ -76,10 +74,8 @@ bool action_pour_read(cursor *c, const action_material *m, action_pour *p, boil_
 {
     cursor part;
     *p = (action_pour){.type = action_type_of(a->kind), .material = m, .place = *c};
-    if (!cursor_part(c, &part)) {
-        cursor_error(c, c->at, "say how much %s, for example '%s'", p->type->keyword, m->example);
-        return false;
-    }
+    if (!cursor_part(c, &part))
+        return cursor_error(c, c->at, "say how much %s, for example '%s'", p->type->keyword, m->example);
     const char *start = part.at;
     bool good = read_amount(&part, p);
     if (!read_clauses(c, p, a) || !good)
@@ -106,9 +102,8 @@ bool action_pour_settle_temperature(const action_pour *p, const boil_plant *plan
     a->is.water.temperature_K = plant->ambient.temperature_K;
     if (within->low < 0 || plant->ambient.temperature_K >= BOIL_ZERO_CELSIUS)
         return true;
-    cursor_error(&p->place, p->place.end, "the room is below freezing: say how warm the %s is, for example ', at 50 degF'",
-                 p->type->keyword);
-    return false;
+    return cursor_error(&p->place, p->place.end,
+                        "the room is below freezing: say how warm the %s is, for example ', at 50 degF'", p->type->keyword);
 }
 
 bounds action_pour_liquid_below(double boiling_point_K)
@@ -131,10 +126,8 @@ bool action_pour_settle_amount(const action_pour *p, double density, boil_action
     time.unit = p->at_rate ? NULL : p->pace.unit;
     if (!quantity_within(&p->place, p->type->keyword, &mass, &added_mass))
         return false;
-    if (p->at_rate && !(pace > 0)) {
-        cursor_error(&p->place, p->pace.text, "a rate must be above zero");
-        return false;
-    }
+    if (p->at_rate && !(pace > 0))
+        return cursor_error(&p->place, p->pace.text, "a rate must be above zero");
     return quantity_within(&p->place, p->at_rate ? "time to pour at this rate" : "over", &time, &added_time);
 }
 

@@ -18,10 +18,8 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
     boil_action_salts *s = &a->is.salts;
     if (!action_pour_read(c, &salts, &p, a, line))
         return false;
-    if (!p.blend_said && !action_pour_names_salts(r)) {
-        cursor_error(&p.place, p.place.end, "the bath names no salts: say which, for example ', blend 100 %% NaOH'");
-        return false;
-    }
+    if (!p.blend_said && !action_pour_names_salts(r))
+        return cursor_error(&p.place, p.place.end, "the bath names no salts: say which, for example ', blend 100 %% NaOH'");
     memcpy(s->blend, p.blend_said ? p.blend : r->plant->charge.blend, sizeof s->blend);
     return action_pour_settle_temperature(&p, r->plant, &solid_salts, a) &&
            action_pour_settle_amount(&p, 1, a); /* salts are weighed */

@@ -8,10 +8,8 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
     const char *what = action_type_of(a->kind)->keyword;
     (void)r;
     a->is.on = cursor_take(c, "on");
-    if (!a->is.on && !cursor_take(c, "off")) {
-        cursor_error(c, c->at, "say '%s on' or '%s off'", what, what);
-        return false;
-    }
+    if (!a->is.on && !cursor_take(c, "off"))
+        return cursor_error(c, c->at, "say '%s on' or '%s off'", what, what);
     snprintf(line->words, sizeof line->words, "%s %s", what, a->is.on ? "on" : "off");
     return cursor_expect_end(c);
 }

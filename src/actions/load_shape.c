@@ -24,9 +24,8 @@ static bool unknown_shape(cursor *part)
     words_nearest n = words_near(part->at, token);
     for (size_t i = 0; i < SHAPES; i++)
         words_consider(&n, shapes[i].words);
-    cursor_error(part, part->at, "expected a shape (plate, bar, ball or tube) and its size, got '%s'%s",
-                 words_quoted(part->at, token).text, words_suggestion(&n).text);
-    return false;
+    return cursor_error(part, part->at, "expected a shape (plate, bar, ball or tube) and its size, got '%s'%s",
+                        words_quoted(part->at, token).text, words_suggestion(&n).text);
 }
 
 static bool read_size(cursor *part, const char *what, double *value, quantity *q)
@@ -40,16 +39,12 @@ static bool read_size(cursor *part, const char *what, double *value, quantity *q
 static bool read_wall(cursor *part, boil_load *l)
 {
     quantity q;
-    if (!cursor_take(part, "wall")) {
-        cursor_error(part, part->at, "a tube needs its wall, for example 'tube 1 in wall 2 mm'");
-        return false;
-    }
+    if (!cursor_take(part, "wall"))
+        return cursor_error(part, part->at, "a tube needs its wall, for example 'tube 1 in wall 2 mm'");
     if (!read_size(part, "wall", &l->tube_wall_m, &q))
         return false;
-    if (!(l->tube_wall_m < l->size_m / 2)) {
-        cursor_error(part, q.text, "the wall of a tube must be less than half its diameter");
-        return false;
-    }
+    if (!(l->tube_wall_m < l->size_m / 2))
+        return cursor_error(part, q.text, "the wall of a tube must be less than half its diameter");
     return true;
 }
 

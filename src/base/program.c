@@ -6,7 +6,7 @@
 #include <string.h>
 #include <unistd.h>
 
-void program_complain(const char *format, ...)
+bool program_complain(const char *format, ...)
 {
     va_list values;
     fputs(PROGRAM_NAME ": ", stderr);
@@ -14,6 +14,7 @@ void program_complain(const char *format, ...)
     vfprintf(stderr, format, values);
     va_end(values);
     fputc('\n', stderr);
+    return false;
 }
 
 int program_finish(int status)

@@ -19,8 +19,8 @@ enum {
     STATUS_FOUND = 3    /* --strict, and a WARNING or DANGER was found */
 };
 
-/* "boilback: ..." and a line's end, on standard error. */
-void program_complain(const char *format, ...) __attribute__((format(printf, 1, 2)));
+/* "boilback: ..." and a line's end, on standard error. Always false, for who failed to hand on. */
+bool program_complain(const char *format, ...) __attribute__((format(printf, 1, 2)));
 
 /* Empties standard output. The status, or STATUS_STOPPED with a complaint when not all of it could be written. */
 int program_finish(int status);

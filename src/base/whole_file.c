@@ -12,8 +12,7 @@
 
 static bool complain(const whole_file *w, int why)
 {
-    program_complain("could not write '%s': %s", w->path, why != 0 ? strerror(why) : "unknown error");
-    return false;
+    return program_complain("could not write '%s': %s", w->path, why != 0 ? strerror(why) : "unknown error");
 }
 
 static void forget(whole_file *w)

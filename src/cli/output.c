@@ -16,10 +16,8 @@ bool output_agrees(output *o)
                    {whole_file_is_stdout(o->html), "--html -"}};
     const char *first = NULL;
     for (size_t i = 0; i < sizeof outputs / sizeof outputs[0]; i++) {
-        if (outputs[i].there && first != NULL) {
-            program_complain("%s and %s would both write to standard output", first, outputs[i].words);
-            return false;
-        }
+        if (outputs[i].there && first != NULL)
+            return program_complain("%s and %s would both write to standard output", first, outputs[i].words);
         if (outputs[i].there)
             first = outputs[i].words;
     }

@@ -10,8 +10,7 @@ bool plot_read(const char *path, plot *p)
     *p = (plot){.path = path};
     if (path == NULL || picture_format_of(path, &p->format))
         return true;
-    program_complain("--plot: the file must end in .svg, .png or .pdf, got '%s'", words_quoted(path, strlen(path)).text);
-    return false;
+    return program_complain("--plot: the file must end in .svg, .png or .pdf, got '%s'", words_quoted(path, strlen(path)).text);
 }
 
 bool plot_is_terminal(const plot *p)
@@ -21,8 +20,7 @@ bool plot_is_terminal(const plot *p)
 
 bool plot_failed(const plot *p, const picture_problem *problem)
 {
-    program_complain("could not draw '%s': %s", p->path, problem->text);
-    return false;
+    return program_complain("could not draw '%s': %s", p->path, problem->text);
 }
 
 bool plot_save(const plot *p, picture_drawn *drawn)

@@ -30,10 +30,8 @@ static bool text_read(const char *text, scenario *out)
     int file = mkstemp(path);
     FILE *to = file >= 0 ? fdopen(file, "w") : NULL;
     *out = (scenario){0};
-    if (to == NULL) {
-        program_complain("could not write to /tmp");
-        return false;
-    }
+    if (to == NULL)
+        return program_complain("could not write to /tmp");
     fputs(text, to);
     fclose(to);
     messages_init(&m);

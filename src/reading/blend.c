@@ -41,10 +41,8 @@ static bool read_part(cursor *c, const char *what, double blend[BOIL_SALTS], boo
     int salt = read_salt(c);
     if (salt < 0)
         return false;
-    if (named[salt]) {
-        cursor_error(c, salt_at, "this salt is named twice");
-        return false;
-    }
+    if (named[salt])
+        return cursor_error(c, salt_at, "this salt is named twice");
     named[salt] = true;
     blend[salt] = q.si;
     return true;
@@ -73,10 +71,8 @@ bool blend_read(cursor *c, const char *what, const char *until, double out[BOIL_
     } while (goes_on(c, until));
     for (int i = 0; i < BOIL_SALTS; i++)
         sum += blend[i];
-    if (!(sum >= 0.9995 - 1e-9 && sum <= 1.0005 + 1e-9)) {
-        cursor_error(c, start, "the shares of '%s' must add up to 100 %%, not to %.4g %%", what, 100 * sum);
-        return false;
-    }
+    if (!(sum >= 0.9995 - 1e-9 && sum <= 1.0005 + 1e-9))
+        return cursor_error(c, start, "the shares of '%s' must add up to 100 %%, not to %.4g %%", what, 100 * sum);
     for (int i = 0; i < BOIL_SALTS; i++)
         out[i] = blend[i] / sum;
     return true;

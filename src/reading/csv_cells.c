@@ -28,18 +28,14 @@ static bool quoted(cursor *row, cursor *cell)
     const char *close = row->at + 1;
     while (close < row->end && !(*close == '"' && (close + 1 == row->end || close[1] != '"')))
         close += *close == '"' ? 2 : 1;
-    if (close >= row->end) {
-        cursor_error(row, row->at, "this quote is not closed on its line");
-        return false;
-    }
+    if (close >= row->end)
+        return cursor_error(row, row->at, "this quote is not closed on its line");
     *cell = *row;
     cell->at = row->at + 1;
     cell->end = close;
     row->at = close + 1;
-    if (!cursor_done(row) && *row->at++ != ',') {
-        cursor_error(row, row->at - 1, "expected a comma behind the closing quote");
-        return false;
-    }
+    if (!cursor_done(row) && *row->at++ != ',')
+        return cursor_error(row, row->at - 1, "expected a comma behind the closing quote");
     return true;
 }
 

@@ -75,8 +75,7 @@ bool cursor_expect_end(cursor *c)
 {
     if (cursor_done(c))
         return true;
-    cursor_error(c, c->at, "'%s' is not expected here", words_quoted(c->at, (size_t)(c->end - c->at)).text);
-    return false;
+    return cursor_error(c, c->at, "'%s' is not expected here", words_quoted(c->at, (size_t)(c->end - c->at)).text);
 }
 
 static void add(const cursor *c, const char *at, const char *format, va_list values) __attribute__((format(printf, 3, 0)));
@@ -87,10 +86,11 @@ static void add(const cursor *c, const char *at, const char *format, va_list val
     messages_add(c->messages, c->source, c->line, at, "%s", text);
 }
 
-void cursor_error(const cursor *c, const char *at, const char *format, ...)
+bool cursor_error(const cursor *c, const char *at, const char *format, ...)
 {
     va_list values;
     va_start(values, format);
     add(c, at, format, values);
     va_end(values);
+    return false;
 }

@@ -26,6 +26,7 @@ bool cursor_part(cursor *c, cursor *part);
 /* True at the end; otherwise says what is too much. */
 bool cursor_expect_end(cursor *c);
 
-void cursor_error(const cursor *c, const char *at, const char *format, ...) __attribute__((format(printf, 3, 4)));
+/* Always false, for a reader to hand on. */
+bool cursor_error(const cursor *c, const char *at, const char *format, ...) __attribute__((format(printf, 3, 4)));
 
 #endif

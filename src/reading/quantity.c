@@ -87,15 +87,11 @@ static size_t mixed_length(const char *at, const char *end, double *value)
 /* Common slips behind a number, each with its remedy. */
 static bool number_ends(const cursor *c, const char *what, const char *start)
 {
-    if (sign_at(c->at, c->end, ',') && digits(c->at + 1, c->end) > 0) {
-        cursor_error(c, c->at, "a number has no comma: write 1.5 or 1000 for '%s'", what);
-        return false;
-    }
-    if (sign_at(c->at, c->end, ':') && digits(c->at + 1, c->end) > 0) {
-        cursor_error(c, start, "a clock such as 1:30 says only when; '%s' needs a quantity with its unit, for example 90 min",
-                     what);
-        return false;
-    }
+    if (sign_at(c->at, c->end, ',') && digits(c->at + 1, c->end) > 0)
+        return cursor_error(c, c->at, "a number has no comma: write 1.5 or 1000 for '%s'", what);
+    if (sign_at(c->at, c->end, ':') && digits(c->at + 1, c->end) > 0)
+        return cursor_error(
+            c, start, "a clock such as 1:30 says only when; '%s' needs a quantity with its unit, for example 90 min", what);
     return true;
 }
 
@@ -113,10 +109,8 @@ static bool number_read(cursor *c, const char *what, const char *example, double
         return false;
     }
     *value = value_of(c->at, n);
-    if (!isfinite(*value)) {
-        cursor_error(c, start, "'%s' has a number that is too large or too long", what);
-        return false;
-    }
+    if (!isfinite(*value))
+        return cursor_error(c, start, "'%s' has a number that is too large or too long", what);
     move_past(c, n);
     return number_ends(c, what, start);
 }
@@ -128,10 +122,9 @@ static bool measure_read(cursor *c, const char *what, const char *example, doubl
     size_t n = mixed_length(c->at, c->end, value);
     if (n == 0)
         return number_read(c, what, example, value);
-    if (!(isfinite(*value) && *value > 0)) {
-        cursor_error(c, start, "a fraction must be positive and divided by something, got '%s'", words_quoted(start, n).text);
-        return false;
-    }
+    if (!(isfinite(*value) && *value > 0))
+        return cursor_error(c, start, "a fraction must be positive and divided by something, got '%s'",
+                            words_quoted(start, n).text);
     move_past(c, n);
     return number_ends(c, what, start);
 }
@@ -232,10 +225,8 @@ static bool per_read(cursor *c, unsigned dimensions, const unit *over, quantity 
         wrong_unit(c, what, UNIT_OF(under));
         return false;
     }
-    if (!(divisor > 0)) {
-        cursor_error(c, start, "'per' needs a positive number");
-        return false;
-    }
+    if (!(divisor > 0))
+        return cursor_error(c, start, "'per' needs a positive number");
     q->si /= divisor * u->factor;
     return true;
 }
@@ -287,10 +278,9 @@ bool quantity_share(cursor *c, const char *what, quantity *q)
     if (!number_read(c, what, unit_example(DIM_FRACTION), &q->si))
         return false;
     cursor_done(c);
-    if (!sign_at(c->at, c->end, '%')) {
-        cursor_error(c, c->at, "'%s' is a percentage and needs its sign, for example %s", what, unit_example(DIM_FRACTION));
-        return false;
-    }
+    if (!sign_at(c->at, c->end, '%'))
+        return cursor_error(c, c->at, "'%s' is a percentage and needs its sign, for example %s", what,
+                            unit_example(DIM_FRACTION));
     c->at++;
     q->dimension = DIM_FRACTION;
     q->unit = unit_scan(UNIT_OF(DIM_FRACTION), "%", 1, &used);
@@ -305,11 +295,9 @@ bool quantity_factor(cursor *c, const char *what, quantity *q)
     const char *start = c->at;
     if (!number_read(c, what, "1.0", &q->si))
         return false;
-    if (!cursor_done(c) && *c->at != ',') {
-        cursor_error(c, c->at, "'%s' is a bare number, for example 1.0, without '%s'", what,
-                     words_quoted(c->at, cursor_token(c)).text);
-        return false;
-    }
+    if (!cursor_done(c) && *c->at != ',')
+        return cursor_error(c, c->at, "'%s' is a bare number, for example 1.0, without '%s'", what,
+                            words_quoted(c->at, cursor_token(c)).text);
     q->dimension = DIM_COUNT;
     q->unit = NULL;
     mark_text(q, start, c);
@@ -335,10 +323,9 @@ bool quantity_clock(cursor *c, const char *what, quantity *q)
     double hours = n > 0 ? value_of(c->at, n) : (double)NAN;
     c->at += n;
     bool good = isfinite(hours) && sixtieths(c, &minutes) && (!sign_at(c->at, c->end, ':') || sixtieths(c, &seconds));
-    if (!good || c->at != start + token) {
-        cursor_error(c, start, "'%s' needs a clock such as 6:00 or 6:00:00, got '%s'", what, words_quoted(start, token).text);
-        return false;
-    }
+    if (!good || c->at != start + token)
+        return cursor_error(c, start, "'%s' needs a clock such as 6:00 or 6:00:00, got '%s'", what,
+                            words_quoted(start, token).text);
     *q = (quantity){hours * 3600 + minutes * 60 + seconds, DIM_TIME, NULL, start, token};
     return true;
 }
@@ -366,7 +353,6 @@ bool quantity_within(const cursor *c, const char *what, const quantity *q, const
         snprintf(own, sizeof own, " (%.4g %s to %.4g %s)", unit_from_si(q->dimension, u, low), u,
                  unit_from_si(q->dimension, u, high), u);
     }
-    cursor_error(c, q->text, "'%s' must be between %g%s%s and %g%s%s, got '%s'%s", what, b->low, gap, spelling, b->high, gap,
-                 spelling, words_quoted(q->text, q->length).text, own);
-    return false;
+    return cursor_error(c, q->text, "'%s' must be between %g%s%s and %g%s%s, got '%s'%s", what, b->low, gap, spelling, b->high,
+                        gap, spelling, words_quoted(q->text, q->length).text, own);
 }

@@ -45,13 +45,13 @@ typedef struct {
     const char *words;
     const char *meaning;
     key_kind kind;
-    key_need need;
     unit_dimension dimension; /* of a quantity or range; else DIM_COUNT, DIM_TIME or DIM_FRACTION */
     bounds within;
-    size_t where;               /* in the scenario */
+    size_t where; /* in the scenario */
+    key_need need;
+    key_case only;              /* it is needed, and allowed, only there */
     const char *const *choices; /* ends in NULL */
     const char *zero;           /* a word that stands for 0, or NULL */
-    key_case only;              /* it is needed, and allowed, only there */
     unit_dimension other;       /* a quantity may be of this dimension too, if within_other has a unit */
     bounds within_other;
     const char *otherwise; /* what holds when it is left out, if no value in the plant says so; or NULL */

@@ -41,8 +41,7 @@ static bool read_header(cursor row)
     if (words_same(time.at, (size_t)(time.end - time.at), "time") &&
         words_same(action.at, (size_t)(action.end - action.at), "act"))
         return true;
-    cursor_error(&row, start, "a run sheet starts with the header 'time,act'");
-    return false;
+    return cursor_error(&row, start, "a run sheet starts with the header 'time,act'");
 }
 
 void run_sheet_read(const source *s, schedule_draft *d, messages *m)

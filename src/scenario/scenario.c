@@ -480,23 +480,15 @@ static void read_actions(draft *d, const char *path)
 static bool may_be_uncertain(const draft *d, const cursor *c, const uncertain_thing *t)
 {
     const scenario *out = d->out;
-    if (t->key != NULL && out->settings[key_index(t->key)].state == SETTING_ABSENT) {
-        cursor_error(c, c->at, "'%s' has no value in this scenario that could be uncertain", t->words);
-        return false;
-    }
-    if (t->key != NULL && t->key->need == NEED_STRENGTH && !scenario_names_salts(out)) {
-        cursor_error(c, c->at, "where '%s' is uncertain there may be salts: name them in [bath]", t->words);
-        return false;
-    }
+    if (t->key != NULL && out->settings[key_index(t->key)].state == SETTING_ABSENT)
+        return cursor_error(c, c->at, "'%s' has no value in this scenario that could be uncertain", t->words);
+    if (t->key != NULL && t->key->need == NEED_STRENGTH && !scenario_names_salts(out))
+        return cursor_error(c, c->at, "where '%s' is uncertain there may be salts: name them in [bath]", t->words);
     for (size_t i = 0; i < out->uncertain_count; i++)
-        if (out->uncertain[i].thing.where == t->where) {
-            cursor_error(c, c->at, "'%s' stands here a second time", t->words);
-            return false;
-        }
-    if (out->uncertain_count == BOIL_SAMPLING_INPUTS) {
-        cursor_error(c, c->at, "more than %d things are uncertain", BOIL_SAMPLING_INPUTS);
-        return false;
-    }
+        if (out->uncertain[i].thing.where == t->where)
+            return cursor_error(c, c->at, "'%s' stands here a second time", t->words);
+    if (out->uncertain_count == BOIL_SAMPLING_INPUTS)
+        return cursor_error(c, c->at, "more than %d things are uncertain", BOIL_SAMPLING_INPUTS);
     return true;
 }
 

@@ -60,8 +60,7 @@ static bool read_moment(schedule_draft *a, cursor *c, const char *what, double *
         return false;
     if (q.si > a->end_s) {
         elapsed(a->end_s, end);
-        cursor_error(c, q.text, "this is after the end, which is at %s", end);
-        return false;
+        return cursor_error(c, q.text, "this is after the end, which is at %s", end);
     }
     *s = q.si;
     return true;
@@ -79,14 +78,10 @@ static bool read_every(schedule_draft *a, cursor *c, timing *t)
         return false;
     if (cursor_take(c, "to") && !read_moment(a, c, "to", &t->to_s))
         return false;
-    if (isinf(t->to_s)) {
-        cursor_error(c, start, "'every' without 'to' needs a 'duration' above the first section");
-        return false;
-    }
-    if (t->to_s < t->from_s) {
-        cursor_error(c, start, "'to' is before 'from'");
-        return false;
-    }
+    if (isinf(t->to_s))
+        return cursor_error(c, start, "'every' without 'to' needs a 'duration' above the first section");
+    if (t->to_s < t->from_s)
+        return cursor_error(c, start, "'to' is before 'from'");
     return true;
 }
 

@@ -19,10 +19,8 @@ static void store(const key *k, scenario *out, const void *value, size_t size)
 static bool read_text(const key *k, cursor *c, scenario *out)
 {
     char *text = text_copy(c->at, (size_t)(c->end - c->at));
-    if (text == NULL) {
-        cursor_error(c, c->at, "out of memory");
-        return false;
-    }
+    if (text == NULL)
+        return cursor_error(c, c->at, "out of memory");
     store(k, out, &text, sizeof text);
     return true;
 }
@@ -56,10 +54,9 @@ static bool read_single(const key *k, cursor *c, scenario *out)
     }
     if (!read_number(k, c, &q) || !cursor_expect_end(c))
         return false;
-    if (k->kind == KEY_CLOCK && !(q.si < 24 * 3600.0)) {
-        cursor_error(c, q.text, "'%s' must be between 0:00 and 23:59, got '%s'", k->words, words_quoted(q.text, q.length).text);
-        return false;
-    }
+    if (k->kind == KEY_CLOCK && !(q.si < 24 * 3600.0))
+        return cursor_error(c, q.text, "'%s' must be between 0:00 and 23:59, got '%s'", k->words,
+                            words_quoted(q.text, q.length).text);
     if (k->kind != KEY_CLOCK && !read_within(k, c, &q))
         return false;
     store(k, out, &q.si, sizeof q.si);
@@ -72,19 +69,15 @@ static bool read_range(const key *k, cursor *c, scenario *out)
     quantity low, high;
     if (!quantity_read(c, k->words, UNIT_OF(k->dimension), &low))
         return false;
-    if (!cursor_take(c, "to")) {
-        cursor_error(c, c->at, "'%s' is a range: write '%s to ...'", k->words, words_quoted(low.text, low.length).text);
-        return false;
-    }
+    if (!cursor_take(c, "to"))
+        return cursor_error(c, c->at, "'%s' is a range: write '%s to ...'", k->words, words_quoted(low.text, low.length).text);
     if (!quantity_read(c, k->words, UNIT_OF(k->dimension), &high) || !cursor_expect_end(c))
         return false;
     bool good = quantity_within(c, k->words, &low, &k->within);
     if (!quantity_within(c, k->words, &high, &k->within) || !good)
         return false;
-    if (!(low.si < high.si)) {
-        cursor_error(c, low.text, "'%s' must run from a lower to a higher value", k->words);
-        return false;
-    }
+    if (!(low.si < high.si))
+        return cursor_error(c, low.text, "'%s' must run from a lower to a higher value", k->words);
     double ends[2] = {low.si, high.si};
     store(k, out, ends, sizeof ends);
     return true;
@@ -112,9 +105,8 @@ static bool read_choice(const key *k, cursor *c, scenario *out)
         words_consider(&n, k->choices[i]);
         snprintf(known + strlen(known), sizeof known - strlen(known), "%s%s", i > 0 ? " or " : "", k->choices[i]);
     }
-    cursor_error(c, c->at, "'%s' must be %s, got '%s'%s", k->words, known, words_quoted(c->at, length).text,
-                 words_suggestion(&n).text);
-    return false;
+    return cursor_error(c, c->at, "'%s' must be %s, got '%s'%s", k->words, known, words_quoted(c->at, length).text,
+                        words_suggestion(&n).text);
 }
 
 static bool read_blend(const key *k, cursor *c, scenario *out)
@@ -143,14 +135,10 @@ bool setting_read(const key *k, const setting_line *line, scenario *out)
     s->state = SETTING_GIVEN;
     s->line = c->line;
     s->given = text_copy(c->at, (size_t)(c->end - c->at));
-    if (s->given == NULL) {
-        cursor_error(c, c->at, "out of memory");
-        return false;
-    }
-    if (cursor_done(c)) {
-        cursor_error(c, c->at, "'%s' has no value", k->words);
-        return false;
-    }
+    if (s->given == NULL)
+        return cursor_error(c, c->at, "out of memory");
+    if (cursor_done(c))
+        return cursor_error(c, c->at, "'%s' has no value", k->words);
     return kinds[k->kind].read(k, c, out);
 }
 

@@ -86,11 +86,9 @@ bool uncertain_name(cursor *c, uncertain_thing *thing)
 {
     cursor_done(c);
     const char *equals = memchr(c->at, '=', (size_t)(c->end - c->at));
-    if (equals == NULL) {
-        cursor_error(c, c->at, "expected 'heat efficiency = 50 %% to 70 %%' or the like, got '%s'",
-                     words_quoted(c->at, (size_t)(c->end - c->at)).text);
-        return false;
-    }
+    if (equals == NULL)
+        return cursor_error(c, c->at, "expected 'heat efficiency = 50 %% to 70 %%' or the like, got '%s'",
+                            words_quoted(c->at, (size_t)(c->end - c->at)).text);
     if (!find(c, (size_t)(words_trim(c->at, equals) - c->at), thing))
         return false;
     c->at = words_skip(equals + 1, c->end);
@@ -161,10 +159,8 @@ static bool read_list(const cursor *c, uncertain *u)
     u->spread.kind = BOIL_SPREAD_LISTED;
     for (const char *bar = rest.at; bar != NULL;) {
         bar = mark_in(&rest, "|");
-        if (u->spread.count == BOIL_SPREAD_VALUES) {
-            cursor_error(c, rest.at, "'%s' has more than %d values", u->thing.words, BOIL_SPREAD_VALUES);
-            return false;
-        }
+        if (u->spread.count == BOIL_SPREAD_VALUES)
+            return cursor_error(c, rest.at, "'%s' has more than %d values", u->thing.words, BOIL_SPREAD_VALUES);
         if (!sane_value(bar != NULL ? before(&rest, bar) : rest, &u->thing, &u->spread.value[u->spread.count++]))
             return false;
         if (bar != NULL)
@@ -204,11 +200,9 @@ static bool read_normal(const cursor *c, const char *mark, size_t length, uncert
 static bool read_likely(cursor tail, uncertain *u)
 {
     u->spread.kind = BOIL_SPREAD_TRIANGULAR;
-    if (!cursor_take(&tail, "likely")) {
-        cursor_error(&tail, tail.at, "expected 'likely' and a value, got '%s'",
-                     words_quoted(tail.at, (size_t)(tail.end - tail.at)).text);
-        return false;
-    }
+    if (!cursor_take(&tail, "likely"))
+        return cursor_error(&tail, tail.at, "expected 'likely' and a value, got '%s'",
+                            words_quoted(tail.at, (size_t)(tail.end - tail.at)).text);
     tail.at = words_skip(tail.at, tail.end);
     return sane_value(tail, &u->thing, &u->spread.likely);
 }
@@ -233,9 +227,8 @@ static bool read_spread(const cursor *c, uncertain *u)
         return read_normal(c, plus != NULL ? plus : sign, 2, u);
     if (to != NULL)
         return read_range(c, to, u);
-    cursor_error(c, c->at, "'%s' needs a spread: 'a to b', 'a to b, likely c', 'a +- b' or 'a | b | c', got '%s'",
-                 u->thing.words, words_quoted(c->at, (size_t)(c->end - c->at)).text);
-    return false;
+    return cursor_error(c, c->at, "'%s' needs a spread: 'a to b', 'a to b, likely c', 'a +- b' or 'a | b | c', got '%s'",
+                        u->thing.words, words_quoted(c->at, (size_t)(c->end - c->at)).text);
 }
 
 bool uncertain_read(cursor *c, uncertain *out)
@@ -258,21 +251,17 @@ bool uncertain_grid_read(cursor *c, void *grid)
     uncertain_grid *g = grid;
     quantity count;
     const char *colon = mark_in(c, ":");
-    if (colon == NULL) {
-        cursor_error(c, c->at,
-                     "a grid ends with ': ' and the number of its steps, for example "
-                     "'heat input = 200 kBtu/h to 500 kBtu/h : 7'");
-        return false;
-    }
+    if (colon == NULL)
+        return cursor_error(c, c->at,
+                            "a grid ends with ': ' and the number of its steps, for example "
+                            "'heat input = 200 kBtu/h to 500 kBtu/h : 7'");
     cursor range = before(c, colon), tail = after(c, colon, 1);
     if (!uncertain_read(&range, &g->over) || !quantity_factor(&tail, "steps", &count) || !cursor_expect_end(&tail) ||
         !quantity_within(&tail, "steps", &count, &steps))
         return false;
     g->steps = (size_t)count.si;
-    if ((double)g->steps < count.si) {
-        cursor_error(&tail, tail.at, "the number of steps must be a whole one");
-        return false;
-    }
+    if ((double)g->steps < count.si)
+        return cursor_error(&tail, tail.at, "the number of steps must be a whole one");
     if (g->over.spread.kind != BOIL_SPREAD_UNIFORM)
         cursor_error(c, c->at, "a grid runs from one value to another: 'a to b : steps'");
     return g->over.spread.kind == BOIL_SPREAD_UNIFORM;
