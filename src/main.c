@@ -6,7 +6,6 @@
 #include "base/program.h"
 #include "base/words.h"
 #include "cli/commands.h"
-#include "cli/help.h"
 
 static int unknown_command(const char *name)
 {

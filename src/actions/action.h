@@ -5,14 +5,69 @@
 #ifndef ACTIONS_ACTION_H
 #define ACTIONS_ACTION_H
 
-#include "actions/action_clauses.h"
-#include "actions/action_text.h"
-#include "actions/load_names.h"
+#include <stdbool.h>
+#include <stddef.h>
+
 #include "analysis/findings.h"
+#include "base/format.h"
 #include "case/plant.h"
 #include "case/schedule.h"
 #include "reading/cursor.h"
+#include "reading/quantity.h"
 #include "simulate/run.h"
+
+/* What is said of an action, put together bit by bit. */
+
+typedef struct {
+    char text[500];
+} action_text;
+
+void action_text_add(action_text *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
+
+typedef enum { ACTION_US, ACTION_SI, ACTION_BOTH } action_units; /* both: the one, and the other in brackets */
+
+typedef struct {
+    char text[100];
+} action_amount;
+action_amount action_amount_of(action_units u, unit_dimension d, double si);
+
+/* "Boil stops at 6:27, back after 4.5 min". A moment that is NaN never comes. */
+void action_text_add_boil(action_text *t, double start_s, bool was_quiet, double lost_s, double recovery_s);
+
+/* The clauses of an action, each its words and one quantity, read by one loop over a table. */
+
+typedef struct {
+    const char *words;
+    const char *meaning; /* one line, no full stop, for the manual */
+    unit_dimension dimension;
+    bounds within; /* no unit: what is sane depends on the rest of the action, which checks it */
+    size_t where;  /* in boil_action, double, SI; 0: the action makes something of it */
+} action_clause;
+
+typedef enum { ACTION_CLAUSE_READ, ACTION_CLAUSE_WRONG, ACTION_CLAUSE_UNKNOWN } action_clause_end;
+
+/* Reads a part of an action as one of `count` clauses, into its place in `a` and into `said`, an item a clause, whose text
+   is NULL until then. WRONG: with a message. */
+action_clause_end action_clause_read(cursor *part, const action_clause *clauses, size_t count, quantity *said, boil_action *a);
+
+/* False, with a message, when a clause was said before. */
+bool action_clause_first(const cursor *part, const char *at, const char *words, bool said);
+
+/* The names that loads are given, each with a number from 1; 0 is no name. */
+
+#define LOAD_NAMES_MAX 1000
+
+typedef struct {
+    char **list;
+    size_t count, capacity;
+    /* By number: a load is so named; one so named has a mistake, so that nothing is said about its lift. */
+    bool loaded[LOAD_NAMES_MAX + 1], broken[LOAD_NAMES_MAX + 1];
+} load_names;
+
+/* The number of the name on the rest of a cursor, which is added when it is new; 0 and a message when it cannot be. */
+int load_names_read(load_names *n, cursor *c);
+const char *load_names_word(const load_names *n, int number); /* "" for 0 */
+void load_names_free(load_names *n);
 
 /* What an action is read against: the finished plant, and the names given so far. */
 typedef struct {
@@ -82,5 +137,21 @@ typedef struct {
     boil_severity quiet_severity;
     const char *when_it_stops; /* a boil that is predicted to stop meanwhile; or NULL */
 } action_type;
+
+/* All actions of the scenario language. */
+
+extern const action_type action_load, action_lift, action_water, action_salts, action_liquid, action_heat, action_mixer,
+    action_lid, action_exhaust;
+
+/* By kind, the keywords of what adds something, for tables of words; the others are NULL. */
+extern const char *const action_addition_words[BOIL_ACTION_LIQUID + 1];
+
+const action_type *action_type_listed(size_t index); /* in the order of the manual; NULL beyond the last */
+const action_type *action_type_of(boil_action_kind kind);
+double action_takes_s(const boil_action *a);           /* to put in, to pour; 0: it is done at once */
+const boil_load *action_load_of(const boil_action *a); /* NULL: it is none */
+
+/* Reads an action: kind, name and content of `a`, and its words for reports. False, with messages, otherwise. */
+bool action_read(action_reader *r, cursor *c, boil_action *a, action_line *line);
 
 #endif

@@ -1,4 +1,4 @@
-#include "actions/action_clauses.h"
+#include "actions/action.h"
 
 #include <string.h>
 

@@ -1,4 +1,4 @@
-#include "actions/action_table.h"
+#include "actions/action.h"
 
 #include <stdio.h>
 

@@ -1,7 +1,7 @@
 #include <string.h>
 
+#include "actions/action.h"
 #include "actions/action_pour.h"
-#include "actions/action_table.h"
 
 enum { AT, STRENGTH, BOILING_POINT };
 

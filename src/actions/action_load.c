@@ -4,9 +4,8 @@
 #include <stdio.h>
 #include <string.h>
 
-#include "actions/action_table.h"
+#include "actions/action.h"
 #include "actions/load_shape.h"
-#include "actions/metals.h"
 #include "base/constants.h"
 #include "base/words.h"
 #include "properties/water.h"

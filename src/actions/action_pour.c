@@ -3,10 +3,10 @@
 #include <math.h>
 #include <stdio.h>
 
-#include "actions/action_table.h"
+#include "actions/action.h"
 #include "base/constants.h"
 #include "base/words.h"
-#include "reading/blend.h"
+#include "reading/quantity.h"
 
 #define SAME_PLACE(member)                                                                                                     \
     (offsetof(boil_action_water, member) == offsetof(boil_action_salts, member) &&                                             \

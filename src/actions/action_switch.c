@@ -1,7 +1,7 @@
 /* actions/action_switch.c -- what is only on or off: mixer, lid, exhaust. */
 #include <stdio.h>
 
-#include "actions/action_table.h"
+#include "actions/action.h"
 
 static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line)
 {

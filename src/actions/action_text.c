@@ -1,4 +1,4 @@
-#include "actions/action_text.h"
+#include "actions/action.h"
 
 #include <math.h>
 #include <stdarg.h>

@@ -1,5 +1,5 @@
+#include "actions/action.h"
 #include "actions/action_pour.h"
-#include "actions/action_table.h"
 #include "properties/water.h"
 
 static const action_clause clauses[] = {ACTION_POUR_AT};

@@ -1,4 +1,4 @@
-#include "actions/load_names.h"
+#include "actions/action.h"
 
 #include <stdlib.h>
 

@@ -3,6 +3,7 @@
 #define ACTIONS_LOAD_SHAPE_H
 
 #include "case/load.h"
+#include "reading/cursor.h"
 #include "reading/quantity.h"
 
 typedef struct {
@@ -16,5 +17,11 @@ const load_shape *load_shape_listed(size_t index); /* for the manual; NULL beyon
 /* Reads it, to the end of the cursor, into shape and sizes of `l`; `word` and `size` as written, for reports. False, with a
    message, otherwise. */
 bool load_shape_read(cursor *part, boil_load *l, const char **word, quantity *size);
+
+/* What may enter the bath, and why other metals must not. */
+
+/* The metal named on the rest of a cursor (nothing: steel). False, with the reason, when it must not enter. `word` gets
+   the metal as reports name it: "steel" or "iron". */
+bool metal_read(cursor *c, const char **word);
 
 #endif

@@ -4,7 +4,7 @@
    textbook of inorganic chemistry). That copper and its alloys, tin and lead spoil the bath and the finish is common
    practice, no source. Magnesium in contact with hot nitrates may burn violently: a standing warning for nitrate salt
    baths. */
-#include "actions/metals.h"
+#include "actions/load_shape.h"
 
 #include <string.h>
 

@@ -1,4 +1,4 @@
-#include "base/csv_table.h"
+#include "base/field.h"
 
 #include <assert.h>
 #include <math.h>

@@ -5,6 +5,7 @@
 
 #include <stdbool.h>
 #include <stddef.h>
+#include <stdio.h>
 
 #include "base/json.h"
 
@@ -79,5 +80,23 @@ typedef struct document {
 const char *field_unit(const char *key);                    /* by how it ends: "kg/m3"; "" for a ratio */
 const char *field_word(const field *f, const void *record); /* of FIELD_WORD, FIELD_TEXT, FIELD_CHARS and FIELD_FIXED */
 double field_number(const field *f, const void *record);
+
+/* A record as JSON by a table of its fields. */
+
+void json_members(json *j, const field fields[], const void *record);
+void json_record(json *j, const char *key, const field fields[], const void *record); /* an object of its own */
+void json_records(json *j, const char *key, const field fields[], const void *first, size_t count, size_t size); /* a list */
+void json_document(const field fields[], const void *record, FILE *to);
+
+/* Records as CSV [RFC 4180] by a table of their fields: a header line of keys, then a line a record. */
+
+/* `begun`: another cell stands before it on its line. */
+void csv_text(FILE *to, bool begun, const char *text);       /* quoted where it must be; NULL: empty */
+void csv_number(FILE *to, bool begun, int digits, double x); /* empty when it is not finite */
+
+/* Fields that are numbers, counts, bools and texts; nothing inside. */
+void csv_header(FILE *to, const field fields[]);
+void csv_record(FILE *to, const field fields[], const void *record);
+void csv_document(FILE *to, const field fields[], const void *first, size_t count, size_t size);
 
 #endif

@@ -1,4 +1,4 @@
-#include "base/json_table.h"
+#include "base/field.h"
 
 #include <string.h>
 

@@ -1,10 +1,9 @@
-#include "cli/help.h"
+#include "cli/commands.h"
 
 #include <string.h>
 
 #include "base/program.h"
 #include "base/text.h"
-#include "cli/commands.h"
 
 #define WIDTH 78
 #define COLUMN 24 /* where the texts of options begin */

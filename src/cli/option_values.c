@@ -5,7 +5,7 @@
 #include "base/program.h"
 #include "base/words.h"
 #include "cli/options.h"
-#include "scenario/settings.h"
+#include "scenario/scenario.h"
 
 /* A scenario of one line: the option's value. "#" has no meaning there, so the cursor is set by hand. */
 typedef struct {

@@ -1,4 +1,4 @@
-#include "cli/plot.h"
+#include "cli/output.h"
 
 #include <string.h>
 

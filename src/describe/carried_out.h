@@ -7,7 +7,7 @@
 
 #include "analysis/findings.h"
 #include "boilback.h"
-#include "scenario/action_words.h"
+#include "scenario/scenario.h"
 #include "simulate/run.h"
 
 /* Published mixing times differ by three either way: a third gives the larger surge. */

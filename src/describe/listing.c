@@ -5,8 +5,7 @@
 
 #include "base/format.h"
 #include "base/text.h"
-#include "describe/setting_words.h"
-#include "scenario/action_words.h"
+#include "scenario/scenario.h"
 
 /* A name, the same value in US and SI units, and a note. */
 static void in_both(FILE *to, const char *name, const char *us, const char *si, const char *note)

@@ -1,4 +1,4 @@
-#include "describe/setting_words.h"
+#include "describe/listing.h"
 
 #include <stdio.h>
 

@@ -2,8 +2,7 @@
 
 #include <math.h>
 
-#include "base/csv_table.h"
-#include "describe/trace_thin.h"
+#include "base/field.h"
 
 static const double finest_s = 1, rows_most = 86400;
 

@@ -1,4 +1,4 @@
-#include "describe/trace_thin.h"
+#include "describe/trace.h"
 
 #include <stdbool.h>
 

@@ -2,7 +2,7 @@
 #include <stdbool.h>
 
 #include "base/program.h"
-#include "cli/help.h"
+#include "cli/commands.h"
 #include "manual/pages.h"
 
 static const char head[] =

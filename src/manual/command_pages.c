@@ -3,10 +3,9 @@
 #include <string.h>
 
 #include "base/program.h"
-#include "cli/help.h"
+#include "cli/commands.h"
 #include "describe/report.h"
 #include "manual/pages.h"
-#include "manual/roff.h"
 
 /* "boilback-run" */
 typedef struct {

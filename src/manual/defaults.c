@@ -1,11 +1,11 @@
-#include "manual/defaults.h"
+#include "manual/key_text.h"
 
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
 
 #include "base/program.h"
-#include "describe/setting_words.h"
+#include "describe/listing.h"
 
 #define BATH "[bath]\nsalts = 100 % NaOH\nboiling point = 140 degC\n"
 #define BOX "[tank]\nlength = 2 m\nwidth = 1 m\ndepth = 1 m\nlevel = 0.5 m\n"

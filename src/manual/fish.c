@@ -1,6 +1,6 @@
 /* fish.c -- completion for fish, a line for each thing it may offer. */
 #include "base/program.h"
-#include "cli/help.h"
+#include "cli/commands.h"
 #include "manual/pages.h"
 
 /* Between single quotes. */

@@ -8,7 +8,6 @@
 
 #include "base/program.h"
 #include "manual/pages.h"
-#include "manual/roff.h"
 
 #define GUIDE_SOURCE "src/manual/guide.md"
 

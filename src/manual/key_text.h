@@ -3,7 +3,10 @@
 #ifndef MANUAL_KEY_TEXT_H
 #define MANUAL_KEY_TEXT_H
 
+#include <stdbool.h>
+
 #include "scenario/keys.h"
+#include "scenario/scenario.h"
 
 typedef struct {
     char text[400];
@@ -15,5 +18,20 @@ key_text key_needed(const key *k); /* "required", "give only one of 'altitude' a
 
 key_text key_range_text(unit_dimension d, const bounds *b); /* as key_bounds */
 key_text key_dimension_form(unit_dimension d);              /* "MASS PER VOLUME" */
+
+/* What holds where a scenario leaves a key out, had from the reader itself: it is given the shortest
+   scenarios there are, one for each source of heat, and says what it took. */
+
+#define DEFAULTS_CASES 3
+
+typedef struct {
+    scenario cases[DEFAULTS_CASES];
+} defaults;
+
+bool defaults_read(defaults *d); /* false, with a complaint, when the reader refuses one of them */
+void defaults_free(defaults *d);
+
+/* US and SI: "0.25 in (6.35 mm)", "65 % with gas, 100 % with electric"; empty where there is none. */
+key_text defaults_of(const defaults *d, const key *k);
 
 #endif

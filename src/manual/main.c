@@ -11,7 +11,6 @@
 
 #include "base/program.h"
 #include "manual/pages.h"
-#include "manual/roff.h"
 
 typedef struct {
     const char *place;

@@ -4,7 +4,6 @@
 
 #include "base/program.h"
 #include "manual/pages.h"
-#include "manual/roff.h"
 
 #define TOLD_MAX 32
 

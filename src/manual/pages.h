@@ -7,6 +7,30 @@
 #include "base/field.h"
 #include "cli/commands.h"
 
+/* Text for the man(7) macros, which man-db, groff and mandoc read alike. */
+
+/* Running text with everything masked that roff would take for itself. No line's end. */
+void roff_text(FILE *to, const char *text);
+
+/* A form such as "MASS [steel|iron]": words in capitals stand for values and are slanted, other words are typed as they
+   stand and are bold. No line's end. */
+void roff_form(FILE *to, const char *form);
+
+/* Writes a finished page with its text broken into short lines, one sentence at most on each. */
+void roff_broken(FILE *to, const char *page);
+
+void roff_title(FILE *to, const char *name, int section);
+void roff_section(FILE *to, const char *heading);
+void roff_subsection(FILE *to, const char *heading);
+void roff_paragraph(FILE *to, const char *text);
+void roff_example(FILE *to, const char *lines);
+
+/* A line of a table of help: its first letter becomes a capital, and a full stop follows. */
+void roff_sentence(FILE *to, const char *text);
+
+/* A hanging paragraph: the term is written next, as one line; what explains it follows. */
+void roff_term(FILE *to);
+
 void page_program(FILE *to);
 void page_command(const command *c, FILE *to);
 void page_guide(FILE *to);    /* likewise, when its text cannot be read */

@@ -1,4 +1,4 @@
-#include "manual/roff.h"
+#include "manual/pages.h"
 
 #include <ctype.h>
 #include <stdbool.h>

@@ -1,13 +1,11 @@
 /* scenario_page.c -- boilback-scenario(5): the language of scenarios, from the tables it is read by. */
 #include <string.h>
 
-#include "actions/action_table.h"
+#include "actions/action.h"
 #include "actions/load_shape.h"
 #include "base/program.h"
-#include "manual/defaults.h"
 #include "manual/key_text.h"
 #include "manual/pages.h"
-#include "manual/roff.h"
 #include "scenario/uncertain.h"
 
 /* A whole scenario, as short as one can be that does something. */

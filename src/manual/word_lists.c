@@ -1,5 +1,5 @@
 /* word_lists.c -- the words of the scenario language, one a line, for a test to look up each of them in the manual. */
-#include "actions/action_table.h"
+#include "actions/action.h"
 #include "actions/load_shape.h"
 #include "manual/pages.h"
 #include "scenario/keys.h"

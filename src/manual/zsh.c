@@ -2,7 +2,7 @@
 #include <string.h>
 
 #include "base/program.h"
-#include "cli/help.h"
+#include "cli/commands.h"
 #include "manual/pages.h"
 
 /* Text between single quotes, with the signs that _arguments takes for itself masked. */

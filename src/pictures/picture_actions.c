@@ -1,10 +1,8 @@
-#include "pictures/picture_actions.h"
+#include "pictures/picture_frame.h"
 
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
-
-#include "pictures/picture_frame.h"
 
 /* Of a line of text, as much as the panel of the actions takes. */
 static const double panel_share = 0.82;

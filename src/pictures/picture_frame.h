@@ -1,5 +1,4 @@
-/* pictures/picture_frame.h -- what every picture over time is told besides its traces: clock, units, lines across, and title.
-   */
+/* pictures/picture_frame.h -- what every picture over time is told besides its traces: clock, units, lines across, and title. */
 #ifndef PICTURES_PICTURE_FRAME_H
 #define PICTURES_PICTURE_FRAME_H
 
@@ -36,5 +35,40 @@ void picture_frame(picture *p, const carried_out *o, unit_system s, picture_form
 
 /* Writes a trace in SI, as --csv does, under that name. */
 void picture_trace(picture *p, const boil_history *h, const char *name);
+
+/* The findings as numbered marks over time, with a list of what they say. */
+
+/* Listed at most; one line then tells how many more there are. */
+#define MARKS_MAX ((size_t)14)
+
+/* Of each, at most; plots/run.gp has room for as many, and for that line. */
+#define MARK_LINES_MAX ((size_t)3)
+
+/* Writes marks.tsv: a row a finding: number, time (NaN: the whole run), lane from 0 (marks that would overlap take
+   different ones), severity from 0, 1 when it is likely and 0 when only possible, clock, words. Words that are too long go on
+   in rows of number 0. */
+void picture_marks(picture *p, const carried_out *o, unit_system s, picture_format format);
+
+/* What was done, as bars over time: loads in lanes of their own, below them water, salts and
+   liquid, below those what was switched. */
+
+/* More loads at once than this share the last lane. */
+#define BAR_LANES_MAX 3
+
+typedef struct {
+    action_lane kind;
+    double from_s, to_s;
+    size_t lane;       /* of its kind, from 0 */
+    action_name words; /* whole, or as many as have room before the next bar of the lane, or none */
+} bar;
+
+/* The bars in the order of time, to be freed; NULL when there are none, or memory is refused. `columns`: characters that
+   fit into the whole run. */
+bar *picture_bars(const carried_out *o, size_t columns, size_t *count);
+
+/* Writes two files under those names. Actions, a row a bar: lane from the top over all kinds, from, to, kind, words. Lanes, a
+   row each: its number, its kind. The picture ends at `end_s`. Both are empty when nothing was done. */
+void picture_actions(picture *p, const carried_out *o, picture_format format, double end_s, const char *actions_name,
+                     const char *lanes_name);
 
 #endif

@@ -1,10 +1,9 @@
-#include "pictures/picture_marks.h"
+#include "pictures/picture_frame.h"
 
 #include <math.h>
 #include <string.h>
 
 #include "describe/finding_words.h"
-#include "pictures/picture_frame.h"
 
 /* A mark is as wide as three characters of some eighty. */
 static const double mark_share = 3.0 / 80;

@@ -1,4 +1,4 @@
-#include "reading/blend.h"
+#include "reading/quantity.h"
 
 #include <string.h>
 

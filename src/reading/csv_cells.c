@@ -1,4 +1,4 @@
-#include "reading/csv_cells.h"
+#include "reading/cursor.h"
 
 #include <string.h>
 

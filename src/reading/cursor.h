@@ -2,7 +2,9 @@
 #ifndef READING_CURSOR_H
 #define READING_CURSOR_H
 
-#include "reading/messages.h"
+#include <stdbool.h>
+
+#include "reading/source.h"
 
 typedef struct {
     messages *messages;
@@ -28,5 +30,16 @@ bool cursor_expect_end(cursor *c);
 
 /* Always false, for a reader to hand on. */
 bool cursor_error(const cursor *c, const char *at, const char *format, ...) __attribute__((format(printf, 3, 4)));
+
+/* Rows of a CSV file cell by cell: for what people write or export, a run sheet or a log. A cell may be
+   quoted; no word of ours holds a quote, so one that is doubled inside a cell is left for its reader to refuse. */
+
+/* A line without outer blanks. */
+cursor csv_row(const source *s, size_t line, messages *m);
+bool csv_is_blank(const cursor *row); /* nothing, or a comment: begins with "#" */
+
+/* The cell at the cursor, without outer blanks and quotes; the cursor then stands at the next, or at its end. False, with a
+   message, when a quote does not end before a comma. */
+bool csv_cell(cursor *row, cursor *cell);
 
 #endif

@@ -1,4 +1,4 @@
-#include "reading/messages.h"
+#include "reading/source.h"
 
 #include <stdarg.h>
 #include <stdlib.h>

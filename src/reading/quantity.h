@@ -5,6 +5,7 @@
 #define READING_QUANTITY_H
 
 #include "base/units.h"
+#include "properties/solution.h"
 #include "reading/cursor.h"
 
 typedef struct {
@@ -29,5 +30,11 @@ bool quantity_when(cursor *c, const char *what, quantity *q);                   
 
 /* Says so when a quantity lies outside: the bounds as documented and in the person's own unit. */
 bool quantity_within(const cursor *c, const char *what, const quantity *q, const bounds *b);
+
+/* A dry blend of salts: "80 % NaOH, 15 % NaNO3, 5 % NaNO2", by mass. */
+
+/* Reads a blend to the end, or to a comma before the word `until` (NULL: none). Shares must add up to 100 %; the
+   rounding that is allowed there is taken out. False, with a message, when it is none; `out` is then unchanged. */
+bool blend_read(cursor *c, const char *what, const char *until, double out[BOIL_SALTS]);
 
 #endif

@@ -5,6 +5,7 @@
 
 #include <stdbool.h>
 #include <stddef.h>
+#include <stdio.h>
 
 #define SOURCE_BYTES_MAX ((size_t)1 << 20)
 
@@ -26,5 +27,52 @@ void source_free(source *s); /* an empty or zeroed one is fine */
 /* Bytes of the character that starts here; 0 when it is not well-formed UTF-8. */
 size_t source_character(const char *at, size_t left);
 bool source_is_control(const char *at, size_t length); /* a character of this length; tabs are none */
+
+/* Everything that is wrong with a scenario, kept until all of it is known, then shown in the order of
+   the text.
+
+   boilback: night.bath:12:14: 'depth' must be between 0.1 m and 5 m, got '-3 in'
+       depth = -3 in
+               ^                                                              columns count characters, from 1 */
+
+/* Reading stops when there are as many as this: the file is something else than a scenario. */
+#define MESSAGES_MAX ((size_t)1000)
+/* As many are shown. */
+#define MESSAGES_SHOWN ((size_t)50)
+
+typedef struct {
+    char *file;
+    int order;
+    size_t line, column; /* line 0: the file as a whole */
+    size_t sequence;
+    char *text;
+    char *echo;   /* the line, or a window of it */
+    size_t caret; /* characters of the echo before the place */
+} message;
+
+typedef struct messages {
+    message *list;
+    size_t count, capacity;
+    bool lost; /* memory was refused for one */
+} messages;
+
+void messages_init(messages *m);
+void messages_free(messages *m);
+bool messages_full(const messages *m);
+bool messages_any(const messages *m);
+
+/* A message about a place in a line (numbered from 1; `at` points into it), or about a whole file (line 0, at NULL). */
+void messages_add(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
+    __attribute__((format(printf, 5, 6)));
+
+void messages_sort(messages *m);
+void messages_print(const messages *m, FILE *to, const char *program);
+
+/* A text file into memory, with everything that is wrong with its bytes. */
+
+/* Reads a file, or standard input for "-". A byte order mark is left out; lines end with LF or CRLF. False, with
+   messages that say where and why, when it cannot be read, is longer than 1 MiB, or holds control characters or invalid
+   UTF-8. */
+bool source_read(source *s, const char *path, int order, messages *m);
 
 #endif

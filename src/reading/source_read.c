@@ -1,4 +1,4 @@
-#include "reading/source_read.h"
+#include "reading/source.h"
 
 #include <errno.h>
 #include <stdio.h>

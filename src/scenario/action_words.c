@@ -1,4 +1,4 @@
-#include "scenario/action_words.h"
+#include "scenario/scenario.h"
 
 #include <stdio.h>
 #include <string.h>

@@ -1,9 +1,9 @@
-#include "scenario/run_sheet.h"
+#include "scenario/schedule.h"
 
 #include <string.h>
 
 #include "base/words.h"
-#include "reading/csv_cells.h"
+#include "reading/cursor.h"
 
 /* Commas of empty cells that spreadsheets leave at the end of a row. */
 static const char *without_empty_cells(const char *at, const char *end)

@@ -9,9 +9,8 @@
 #include "base/text.h"
 #include "base/words.h"
 #include "properties/water.h"
-#include "reading/source_read.h"
-#include "scenario/run_sheet.h"
-#include "scenario/settings.h"
+#include "reading/source.h"
+#include "scenario/schedule.h"
 
 #define SECTIONS_MAX 16
 

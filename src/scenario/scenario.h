@@ -6,10 +6,11 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+#include "actions/action.h"
 #include "boilback.h"
 #include "case/plant.h"
 #include "case/schedule.h"
-#include "reading/messages.h"
+#include "reading/source.h"
 #include "scenario/keys.h"
 #include "scenario/schedule.h"
 #include "scenario/uncertain.h"
@@ -74,5 +75,33 @@ boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, 
    blend; the index for a choice. Returns how many: 0 for texts, and where no value is in the plant (see key.otherwise,
    .state). */
 size_t scenario_setting_value(const scenario *s, size_t index, double value[SETTING_VALUES]);
+
+/* From the lines "key = value" to the plant. */
+
+/* A setting as found: where its key stands, and its value. */
+typedef struct {
+    bool found, good; /* good: its value was read without a mistake */
+    const char *key_at;
+    cursor value; /* without comment and outer blanks */
+} setting_line;
+
+/* Reads one setting into the scenario's field. False, with a message, when the value is wrong; the field is then
+   unchanged. */
+bool setting_read(const key *k, const setting_line *line, scenario *out);
+
+/* An action of a scenario in words: as the person planned it, and what there is to know beyond. */
+
+typedef struct {
+    char text[128];
+} action_name;
+
+/* "load 100 lb of 1/4 in plate"; the keyword alone when no words were kept. */
+action_name action_name_of(const scenario *s, size_t action);
+const char *action_name_of_load(const action_name *n); /* "100 lb of 1/4 in plate"; others whole */
+
+action_view action_view_of(const scenario *s, size_t action, action_units units);
+
+/* "at 70.0 degF, out at 9:20, basket 7.00 lb"; nothing for actions that say all by themselves. */
+action_text action_details(const scenario *s, size_t action, action_units units);
 
 #endif

@@ -4,7 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "actions/action_table.h"
+#include "actions/action.h"
 #include "base/array.h"
 #include "base/words.h"
 #include "reading/quantity.h"

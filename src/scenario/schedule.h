@@ -55,4 +55,10 @@ void schedule_read(schedule_draft *d, cursor *when, cursor *doing);
    way. */
 bool schedule_finish(schedule_draft *d, boil_schedule *schedule, schedule_wording *w);
 
+/* The actions of a CSV file: the header time,action, then a row an action. */
+
+/* Reads all rows. A cell may be quoted; an action that is not may hold commas, and is then the whole rest of its row.
+   Empty rows, and rows that start with "#", are passed over. */
+void run_sheet_read(const source *s, schedule_draft *d, messages *m);
+
 #endif

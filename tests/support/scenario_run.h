@@ -5,7 +5,7 @@
 #include "support/close.h"
 
 #include "describe/carried_out.h"
-#include "reading/messages.h"
+#include "reading/source.h"
 
 typedef struct {
     scenario s;

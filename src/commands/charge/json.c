@@ -1,6 +1,5 @@
-#include "actions/action_table.h"
-#include "base/csv_table.h"
-#include "base/json_table.h"
+#include "actions/action.h"
+#include "base/field.h"
 #include "commands/charge/output.h"
 #include "describe/document.h"
 

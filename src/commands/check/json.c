@@ -1,12 +1,10 @@
 #include <math.h>
 
-#include "base/csv_table.h"
-#include "base/json_table.h"
+#include "base/field.h"
 #include "commands/check/output.h"
 #include "describe/document.h"
 #include "describe/listing.h"
-#include "describe/setting_words.h"
-#include "scenario/action_words.h"
+#include "scenario/scenario.h"
 
 static const char *const states[] = {[SETTING_GIVEN] = "stated", [SETTING_DEFAULT] = "default", [SETTING_ABSENT] = NULL};
 

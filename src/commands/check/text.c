@@ -1,6 +1,6 @@
 #include <stdio.h>
 
-#include "actions/action_table.h"
+#include "actions/action.h"
 #include "base/text.h"
 #include "commands/check/output.h"
 #include "describe/listing.h"

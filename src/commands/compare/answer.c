@@ -5,8 +5,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "describe/setting_words.h"
-#include "scenario/action_words.h"
+#include "describe/listing.h"
+#include "scenario/scenario.h"
 
 /* Settings --------------------------------------------------------------------------------------------------------- */
 

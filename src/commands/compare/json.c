@@ -1,12 +1,11 @@
 #include <stdlib.h>
 
-#include "base/csv_table.h"
-#include "base/json_table.h"
+#include "base/field.h"
 #include "commands/compare/output.h"
 #include "describe/document.h"
-#include "describe/setting_words.h"
+#include "describe/listing.h"
 #include "describe/verdict.h"
-#include "scenario/action_words.h"
+#include "scenario/scenario.h"
 
 /* The two sides --------------------------------------------------------------------------------------------------- */
 

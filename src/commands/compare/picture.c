@@ -2,7 +2,6 @@
 
 #include <math.h>
 
-#include "pictures/picture_actions.h"
 #include "pictures/picture_frame.h"
 
 bool compare_picture(const compare_answer *c, const boil_history *trace_a, const boil_history *trace_b, unit_system s,

@@ -8,9 +8,8 @@
 #include "base/text.h"
 #include "describe/listing.h"
 #include "describe/report.h"
-#include "describe/setting_words.h"
 #include "describe/verdict.h"
-#include "scenario/action_words.h"
+#include "scenario/scenario.h"
 
 #define NAME_WIDTH 27
 #define SIDE_WIDTH 20

@@ -1,7 +1,6 @@
 #include <math.h>
 
-#include "base/csv_table.h"
-#include "base/json_table.h"
+#include "base/field.h"
 #include "commands/correct/output.h"
 #include "describe/document.h"
 

@@ -9,7 +9,7 @@
 #include "cli/output.h"
 #include "commands/explore/output.h"
 #include "commands/explore/run.h"
-#include "scenario/action_words.h"
+#include "scenario/scenario.h"
 
 enum { REPLICATES = 8, SAMPLES_DEFAULT = 256, SAMPLES_MOST = 1 << 20 };
 

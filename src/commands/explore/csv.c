@@ -3,7 +3,7 @@
 #include <math.h>
 #include <stdlib.h>
 
-#include "base/csv_table.h"
+#include "base/field.h"
 #include "base/program.h"
 #include "commands/explore/output.h"
 

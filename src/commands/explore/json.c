@@ -1,4 +1,4 @@
-#include "base/json_table.h"
+#include "base/field.h"
 #include "commands/explore/csv.h"
 #include "commands/explore/output.h"
 #include "commands/explore/statistics.h"

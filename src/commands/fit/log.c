@@ -6,9 +6,9 @@
 
 #include "base/array.h"
 #include "base/words.h"
-#include "reading/csv_cells.h"
+#include "reading/cursor.h"
 #include "reading/quantity.h"
-#include "reading/source_read.h"
+#include "reading/source.h"
 
 #define COLUMNS_MAX ((size_t)64)
 

@@ -9,7 +9,7 @@
 #ifndef COMMANDS_FIT_LOG_H
 #define COMMANDS_FIT_LOG_H
 
-#include "reading/messages.h"
+#include "reading/source.h"
 
 typedef struct {
     double time_s;        /* from the start of the scenario */

@@ -1,5 +1,5 @@
-#include "actions/action_table.h"
-#include "base/json_table.h"
+#include "actions/action.h"
+#include "base/field.h"
 #include "commands/run/output.h"
 #include "describe/document.h"
 #include "describe/trace.h"

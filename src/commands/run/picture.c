@@ -1,8 +1,6 @@
 #include "commands/run/output.h"
 
-#include "pictures/picture_actions.h"
 #include "pictures/picture_frame.h"
-#include "pictures/picture_marks.h"
 
 bool run_picture(const carried_out *o, const boil_history *trace, unit_system s, picture_format format, picture_drawn *drawn,
                  picture_problem *problem)

@@ -5,7 +5,7 @@
 #include "base/format.h"
 #include "boilback.h"
 #include "reading/quantity.h"
-#include "scenario/action_words.h"
+#include "scenario/scenario.h"
 
 typedef struct {
     const scenario *scenario;

@@ -1,5 +1,4 @@
-#include "base/csv_table.h"
-#include "base/json_table.h"
+#include "base/field.h"
 #include "commands/solution/output.h"
 
 static double water_per_salts(const void *record)

@@ -3,7 +3,6 @@
 #include <string.h>
 
 #include "describe/listing.h"
-#include "describe/setting_words.h"
 
 static const char *const heads[] = {"What", "US units", "SI units", "Note", NULL};
 

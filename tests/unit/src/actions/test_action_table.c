@@ -4,7 +4,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "actions/action_table.h"
+#include "actions/action.h"
 
 /* An action as a person writes it, against a plant at 20 degC whose bath is not known. */
 typedef struct {

@@ -3,8 +3,7 @@
 
 #include <string.h>
 
-#include "base/csv_table.h"
-#include "base/json_table.h"
+#include "base/field.h"
 #include "support/printed.h"
 
 typedef enum { ON, OFF, AWAY } way;

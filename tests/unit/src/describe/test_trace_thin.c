@@ -3,7 +3,7 @@
 
 #include <stdlib.h>
 
-#include "describe/trace_thin.h"
+#include "describe/trace.h"
 
 #define COUNT 20000
 

@@ -10,9 +10,7 @@
 #include "commands/run/output.h"
 #include "describe/trace.h"
 #include "pictures/picture.h"
-#include "pictures/picture_actions.h"
 #include "pictures/picture_frame.h"
-#include "pictures/picture_marks.h"
 #include "support/printed.h"
 
 static void assert_text(const char *text, const char *want)

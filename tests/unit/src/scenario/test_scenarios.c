@@ -8,7 +8,7 @@
 
 #include "analysis/findings.h"
 #include "boilback.h"
-#include "reading/messages.h"
+#include "reading/source.h"
 #include "scenario/scenario.h"
 
 typedef struct {
