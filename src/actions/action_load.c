@@ -1,4 +1,4 @@
-/* actions/action_load.c -- steel goes in: mass and metal, shape, clauses. */
+/* actions/action_load.c -- steel goes in: mass and metal, shape, clauses; and it is lifted out. */
 #include <math.h>
 #include <stddef.h>
 #include <stdio.h>
@@ -218,4 +218,25 @@ const action_type action_load = {
     .caution_of = caution_of,
     .when_quiet = "The bath is predicted quiet then: wait for a steady boil.",
     .quiet_severity = BOIL_SEVERITY_WARNING,
+};
+
+/* Out again -------------------------------------------------------------------------------------------------------- */
+
+static bool parse_lift(action_reader *r, cursor *c, boil_action *a, action_line *line)
+{
+    snprintf(line->words, sizeof line->words, "lift everything");
+    if (cursor_done(c))
+        return true;
+    snprintf(line->words, sizeof line->words, "lift %s", words_quoted(c->at, (size_t)(c->end - c->at)).text);
+    a->name = load_names_read(&r->names, c);
+    return a->name > 0;
+}
+
+const action_type action_lift = {
+    .keyword = "lift",
+    .form = "[NAME]",
+    .meaning = "a named load, or everything, comes out",
+    .group = ACTION_LIFT,
+    .parse = parse_lift,
+    .caution = "Slowly; drain it over the bath.",
 };

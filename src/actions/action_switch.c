@@ -1,9 +1,66 @@
-/* actions/action_switch.c -- what is only on or off: mixer, lid, exhaust. */
+/* actions/action_switch.c -- what is set: the dial of the heat; mixer, lid and exhaust, which are only on or off. */
 #include <stdio.h>
 
 #include "actions/action.h"
+#include "base/words.h"
+#include "reading/quantity.h"
 
-static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line)
+/* The dial --------------------------------------------------------------------------------------------------------- */
+
+static const bounds dial_share = {"%", 0, 100};
+
+static bool parse_dial(action_reader *r, cursor *c, boil_action *a, action_line *line)
+{
+    quantity q = {0};
+    (void)r;
+    cursor_done(c);
+    const char *start = c->at;
+    if (cursor_take(c, "on"))
+        a->is.dial = 1;
+    else if (cursor_take(c, "off"))
+        a->is.dial = 0;
+    else if (quantity_share(c, "heat", &q) && quantity_within(c, "heat", &q, &dial_share))
+        a->is.dial = q.si;
+    else
+        return false;
+    snprintf(line->words, sizeof line->words, "heat %s", words_quoted(start, (size_t)(c->at - start)).text);
+    return cursor_expect_end(c);
+}
+
+static const char *verb_of(const boil_action *a)
+{
+    return a->is.dial > 0 && a->is.dial < 1 ? "set " : "switch ";
+}
+
+/* How the dial stood before. */
+static double dial_before(const action_view *v)
+{
+    for (const boil_action *a = v->action; a > v->schedule->actions; a--)
+        if (a[-1].kind == BOIL_ACTION_HEAT)
+            return a[-1].is.dial;
+    return v->plant->heater.dial;
+}
+
+static const char *caution_of(const action_view *v)
+{
+    return v->action->is.dial > dial_before(v) ? "Stand back as the boil returns; add nothing until it is steady."
+                                               : "It may go quiet: then no water, no load.";
+}
+
+const action_type action_heat = {
+    .keyword = "heat",
+    .form = "on|off|PERCENT",
+    .meaning = "the dial is set",
+    .group = ACTION_SWITCH,
+    .lane = ACTION_LANE_SET,
+    .parse = parse_dial,
+    .verb_of = verb_of,
+    .caution_of = caution_of,
+};
+
+/* On or off -------------------------------------------------------------------------------------------------------- */
+
+static bool parse_switch(action_reader *r, cursor *c, boil_action *a, action_line *line)
 {
     const char *what = action_type_of(a->kind)->keyword;
     (void)r;
@@ -20,7 +77,7 @@ const action_type action_mixer = {
     .meaning = "the mixer is switched",
     .group = ACTION_SWITCH,
     .lane = ACTION_LANE_SET,
-    .parse = parse,
+    .parse = parse_switch,
     .verb = "switch ",
     .caution = "Stand back: stirring can set free stored heat at once.",
     .caution_off = "No dry salt once it stands still.",
@@ -32,7 +89,7 @@ const action_type action_lid = {
     .meaning = "the lid is laid on or taken off",
     .group = ACTION_SWITCH,
     .lane = ACTION_LANE_SET,
-    .parse = parse,
+    .parse = parse_switch,
     .caution = "Steam at the gap. What condenses drips back and floats.",
     .caution_off = "Open it away from you: steam, and perhaps water afloat.",
 };
@@ -43,7 +100,7 @@ const action_type action_exhaust = {
     .meaning = "the exhaust over the bath is switched",
     .group = ACTION_SWITCH,
     .lane = ACTION_LANE_SET,
-    .parse = parse,
+    .parse = parse_switch,
     .verb = "switch ",
     .caution = "",
     .caution_off = "Fumes stay in the room.",

@@ -1,0 +1,179 @@
+#include "actions/action.h"
+
+#include <math.h>
+#include <stdarg.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/array.h"
+#include "base/text.h"
+#include "base/words.h"
+
+/* What is said of an action ---------------------------------------------------------------------------------------- */
+
+void action_text_add(action_text *t, const char *format, ...)
+{
+    size_t used = strlen(t->text);
+    va_list values;
+    va_start(values, format);
+    vsnprintf(t->text + used, sizeof t->text - used, format, values);
+    va_end(values);
+}
+
+action_amount action_amount_of(action_units u, unit_dimension d, double si)
+{
+    action_amount t;
+    if (u == ACTION_BOTH)
+        snprintf(t.text, sizeof t.text, "%s (%s)", format_quantity(UNITS_US, d, si).text,
+                 format_quantity(UNITS_SI, d, si).text);
+    else
+        snprintf(t.text, sizeof t.text, "%s", format_quantity(u == ACTION_US ? UNITS_US : UNITS_SI, d, si).text);
+    return t;
+}
+
+void action_text_add_boil(action_text *t, double start_s, bool was_quiet, double lost_s, double recovery_s)
+{
+    if (isnan(lost_s)) {
+        action_text_add(t, "The boil goes on");
+        return;
+    }
+    if (was_quiet)
+        action_text_add(t, "Quiet already");
+    else
+        action_text_add(t, "Boil stops at %s", format_clock(start_s, lost_s).text);
+    if (isnan(recovery_s))
+        action_text_add(t, ", not back before the end");
+    else
+        action_text_add(t, ", back after %s", format_duration(recovery_s).text);
+}
+
+/* Clauses ---------------------------------------------------------------------------------------------------------- */
+
+bool action_clause_first(const cursor *part, const char *at, const char *words, bool said)
+{
+    if (said)
+        cursor_error(part, at, "'%s' is said twice", words);
+    return !said;
+}
+
+action_clause_end action_clause_read(cursor *part, const action_clause *clauses, size_t count, quantity *said, boil_action *a)
+{
+    const char *start = part->at;
+    size_t i = 0;
+    while (i < count && !cursor_take(part, clauses[i].words))
+        i++;
+    if (i == count)
+        return ACTION_CLAUSE_UNKNOWN;
+    const action_clause *k = &clauses[i];
+    if (!action_clause_first(part, start, k->words, said[i].text != NULL))
+        return ACTION_CLAUSE_WRONG;
+    said[i].text = start;
+    if (!quantity_read(part, k->words, UNIT_OF(k->dimension), &said[i]) || !cursor_expect_end(part) ||
+        (k->within.unit != NULL && !quantity_within(part, k->words, &said[i], &k->within)))
+        return ACTION_CLAUSE_WRONG;
+    if (k->where > 0)
+        memcpy((char *)a + k->where, &said[i].si, sizeof said[i].si);
+    return ACTION_CLAUSE_READ;
+}
+
+/* Names ------------------------------------------------------------------------------------------------------------ */
+
+int load_names_read(load_names *n, cursor *c)
+{
+    const char *start = words_skip(c->at, c->end);
+    size_t length = (size_t)(words_trim(start, c->end) - start);
+    c->at = c->end;
+    for (size_t i = 0; i < n->count; i++)
+        if (words_same(start, length, n->list[i]))
+            return (int)i + 1;
+    char **list = boil_array_reserve(n->list, &n->capacity, n->count, sizeof *list);
+    char *copy = list != NULL && n->count < LOAD_NAMES_MAX ? text_copy(start, length) : NULL;
+    if (list != NULL)
+        n->list = list;
+    if (copy == NULL) {
+        cursor_error(c, start, "there are more than %d names of loads", LOAD_NAMES_MAX);
+        return 0;
+    }
+    list[n->count++] = copy;
+    return (int)n->count;
+}
+
+const char *load_names_word(const load_names *n, int number)
+{
+    return number > 0 ? n->list[number - 1] : "";
+}
+
+void load_names_free(load_names *n)
+{
+    for (size_t i = 0; i < n->count; i++)
+        free(n->list[i]);
+    free(n->list);
+    n->list = NULL;
+    n->count = n->capacity = 0;
+}
+
+/* The table -------------------------------------------------------------------------------------------------------- */
+
+static const action_type *const types[] = {
+    [BOIL_ACTION_LOAD] = &action_load,   [BOIL_ACTION_LIFT] = &action_lift,     [BOIL_ACTION_WATER] = &action_water,
+    [BOIL_ACTION_SALTS] = &action_salts, [BOIL_ACTION_LIQUID] = &action_liquid, [BOIL_ACTION_HEAT] = &action_heat,
+    [BOIL_ACTION_MIXER] = &action_mixer, [BOIL_ACTION_LID] = &action_lid,       [BOIL_ACTION_EXHAUST] = &action_exhaust,
+};
+
+const char *const action_addition_words[] = {
+    [BOIL_ACTION_WATER] = "water", [BOIL_ACTION_SALTS] = "salts", [BOIL_ACTION_LIQUID] = "liquid"};
+
+#define TYPES (sizeof types / sizeof types[0])
+
+const action_type *action_type_listed(size_t index)
+{
+    return index < TYPES ? types[index] : NULL;
+}
+
+const action_type *action_type_of(boil_action_kind kind)
+{
+    return types[kind];
+}
+
+double action_takes_s(const boil_action *a)
+{
+    size_t at = types[a->kind]->takes_at;
+    double s = 0;
+    if (at > 0)
+        memcpy(&s, (const char *)a + at, sizeof s);
+    return s;
+}
+
+const boil_load *action_load_of(const boil_action *a)
+{
+    return types[a->kind]->group == ACTION_LOAD ? &a->is.load : NULL;
+}
+
+/* "load, lift, ... and exhaust" */
+static action_text known(void)
+{
+    action_text t = {""};
+    for (size_t i = 0; i < TYPES; i++)
+        action_text_add(&t, "%s%s", i == 0 ? "" : i + 1 < TYPES ? ", " : " and ", types[i]->keyword);
+    return t;
+}
+
+bool action_read(action_reader *r, cursor *c, boil_action *a, action_line *line)
+{
+    size_t token = cursor_token(c);
+    words_nearest n = words_near(c->at, token);
+    for (size_t i = 0; i < TYPES; i++) {
+        if (cursor_take(c, types[i]->keyword)) {
+            a->kind = (boil_action_kind)i;
+            return types[i]->parse(r, c, a, line);
+        }
+        words_consider(&n, types[i]->keyword);
+    }
+    if (token == 0)
+        cursor_error(c, c->at, "expected something to do: %s", known().text);
+    else
+        cursor_error(c, c->at, "unknown act '%s'; known are %s%s", words_quoted(c->at, token).text, known().text,
+                     words_suggestion(&n).text);
+    return false;
+}
