@@ -1,36 +1,9 @@
-/* bash.c -- completion for bash 3.2 and later. */
+/* bash.c -- completion for bash 3.2 and later: bash.txt, with the words of the tables. */
 #include <stdbool.h>
 
 #include "base/program.h"
 #include "cli/commands.h"
 #include "manual/pages.h"
-
-static const char head[] =
-    "# shellcheck shell=bash\n"
-    "# bash completion for " PROGRAM_NAME " " BOIL_VERSION_TEXT "; written from the tables of the program\n"
-    "\n"
-    "# Offers what compgen finds with these words of its own.\n"
-    "_" PROGRAM_NAME "_offer() {\n"
-    "    local found\n"
-    "    while IFS= read -r found; do COMPREPLY+=(\"$found\"); done < <(compgen \"$@\" -- \"$current\")\n"
-    "}\n"
-    "\n"
-    "_" PROGRAM_NAME "_files() { # pattern\n"
-    "    compopt -o filenames 2>/dev/null\n"
-    "    _" PROGRAM_NAME "_offer -f -X \"!$1\"\n"
-    "    _" PROGRAM_NAME "_offer -d\n"
-    "}\n"
-    "\n"
-    "_" PROGRAM_NAME "() {\n"
-    "    local current=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD - 1]}\n"
-    "    COMPREPLY=()\n"
-    "    # --name=value comes as three words\n"
-    "    if [[ $current == = ]]; then\n"
-    "        current=\n"
-    "    elif [[ $before == = ]]; then\n"
-    "        before=${COMP_WORDS[COMP_CWORD - 2]}\n"
-    "    fi\n"
-    "    if ((COMP_CWORD == 1)); then\n";
 
 static void names_of(FILE *to, const option *options, size_t count)
 {
@@ -38,14 +11,21 @@ static void names_of(FILE *to, const option *options, size_t count)
         fprintf(to, "--%s ", options[i].name);
 }
 
-static void first_word(FILE *to)
+static void version(FILE *to, const void *about)
+{
+    (void)about;
+    fputs("# bash completion for " PROGRAM_NAME " " BOIL_VERSION_TEXT "; written from the tables of the program\n", to);
+}
+
+static void first_words(FILE *to, const void *about)
 {
     const command *c;
+    (void)about;
     fputs("        _" PROGRAM_NAME "_offer -W '", to);
     for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
         fprintf(to, "%s ", c->name);
     names_of(to, help_program_options, help_program_options_count);
-    fputs("'\n        return\n    fi\n", to);
+    fputs("'\n", to);
 }
 
 /* What may stand behind an option; empty text is still a case, so that nothing else is offered there. */
@@ -86,13 +66,16 @@ static void case_of(FILE *to, const command *c)
     fputs("        ;;\n", to);
 }
 
-void completion_bash(FILE *to)
+static void cases(FILE *to, const void *about)
 {
     const command *c;
-    fputs(head, to);
-    first_word(to);
-    fputs("    case ${COMP_WORDS[1]} in\n", to);
+    (void)about;
     for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
         case_of(to, c);
-    fputs("    esac\n}\n\ncomplete -F _" PROGRAM_NAME " " PROGRAM_NAME "\n", to);
+}
+
+void completion_bash(FILE *to)
+{
+    static const text_part parts[] = {{"version", version}, {"words", first_words}, {"cases", cases}, {0}};
+    text_with_parts(to, "bash.txt", parts);
 }

@@ -19,16 +19,6 @@ static page_name name_of(const command *c)
     return n;
 }
 
-static void heading(FILE *to, const char *name, const char *summary)
-{
-    roff_title(to, name, 1);
-    roff_section(to, "NAME");
-    roff_text(to, name);
-    fputs(" \\- ", to);
-    roff_text(to, summary);
-    fputc('\n', to);
-}
-
 /* "--units us|si" */
 static void option_form(FILE *to, const option *o)
 {
@@ -126,7 +116,7 @@ static void see_also(FILE *to, const command *self)
 
 void page_command(const command *c, FILE *to)
 {
-    heading(to, name_of(c).text, c->summary);
+    roff_heading(to, name_of(c).text, 1, c->summary);
     synopsis(to, c);
     roff_section(to, "DESCRIPTION");
     roff_text(to, c->description);
@@ -165,7 +155,7 @@ static void licence(FILE *to)
 
 void page_program(FILE *to)
 {
-    heading(to, PROGRAM_NAME, "the boil of an open tank of caustic salt solution");
+    roff_heading(to, PROGRAM_NAME, 1, "the boil of an open tank of caustic salt solution");
     roff_section(to, "SYNOPSIS");
     fputs("\\fB" PROGRAM_NAME "\\fR \\fICOMMAND\\fR ...\n", to);
     roff_section(to, "DESCRIPTION");

@@ -9,8 +9,39 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "actions/action.h"
+#include "actions/load_shape.h"
 #include "base/program.h"
 #include "manual/pages.h"
+#include "scenario/keys.h"
+
+/* The words of the scenario language, one a line, for a test to look up each of them in the manual. */
+
+static void words_of_settings(FILE *to)
+{
+    for (size_t i = 0; i < key_count(); i++)
+        fprintf(to, "%s\n", key_at(i)->words);
+}
+
+static void words_of_acts(FILE *to)
+{
+    const action_type *type;
+    const load_shape *shape;
+    for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++)
+        fprintf(to, "%s\n", type->keyword);
+    for (size_t i = 0; (shape = load_shape_listed(i)) != NULL; i++)
+        fprintf(to, "%s\n", shape->words);
+    for (size_t i = 0; i < action_load.clause_count; i++)
+        fprintf(to, "%s\n", action_load.clauses[i].words);
+}
+
+static void words_of_units(FILE *to)
+{
+    const unit *u;
+    for (int d = 0; d < DIM_COUNT; d++)
+        for (size_t i = 0; (u = unit_listed((unit_dimension)d, i)) != NULL; i++)
+            fprintf(to, "%s\n", u->spellings[0]);
+}
 
 typedef struct {
     const char *place;
@@ -40,23 +71,14 @@ static const page_at word_lists[] = {
 #define PAGES (sizeof pages / sizeof pages[0])
 #define COMPLETIONS (sizeof completions / sizeof completions[0])
 
+/* The two documents of a command, by what stands before and behind its name. */
 typedef struct {
-    char text[120];
-} place;
+    const char *before, *behind;
+    void (*write)(const command *c, FILE *to);
+} page_of_each;
 
-static place command_place(const command *c)
-{
-    place p;
-    snprintf(p.text, sizeof p.text, "man/man1/" PROGRAM_NAME "-%s.1", c->name);
-    return p;
-}
-
-static place schema_place(const command *c)
-{
-    place p;
-    snprintf(p.text, sizeof p.text, PROGRAM_NAME "/schema/%s.json", c->name);
-    return p;
-}
+static const page_of_each command_page = {"man/man1/" PROGRAM_NAME "-", ".1", page_command};
+static const page_of_each command_schema = {PROGRAM_NAME "/schema/", ".json", schema_of};
 
 static void list(void)
 {
@@ -66,23 +88,32 @@ static void list(void)
     for (size_t i = 0; i < PAGES; i++)
         puts(pages[i].place);
     for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
-        printf("%s\n%s\n", command_place(c).text, schema_place(c).text);
+        printf("%s%s%s\n%s%s%s\n", command_page.before, c->name, command_page.behind, command_schema.before, c->name,
+               command_schema.behind);
 }
 
-/* False when there is no such page. */
-static bool page_written(FILE *to, const char *wanted)
+/* False when there is none of that name. */
+static bool written_of(const page_at *all, size_t count, const char *wanted, FILE *to)
+{
+    for (size_t i = 0; i < count; i++)
+        if (strcmp(all[i].place, wanted) == 0) {
+            all[i].write(to);
+            return true;
+        }
+    return false;
+}
+
+static bool written_of_command(const page_of_each *page, const char *wanted, FILE *to)
 {
     const command *c;
-    for (size_t i = 0; i < PAGES; i++)
-        if (strcmp(pages[i].place, wanted) == 0) {
-            pages[i].write(to);
+    char place[120];
+    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++) {
+        snprintf(place, sizeof place, "%s%s%s", page->before, c->name, page->behind);
+        if (strcmp(place, wanted) == 0) {
+            page->write(c, to);
             return true;
         }
-    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
-        if (strcmp(command_place(c).text, wanted) == 0) {
-            page_command(c, to);
-            return true;
-        }
+    }
     return false;
 }
 
@@ -93,7 +124,7 @@ static int print_page(const char *wanted)
     FILE *memory = open_memstream(&text, &size);
     if (memory == NULL)
         return STATUS_STOPPED;
-    bool known = page_written(memory, wanted);
+    bool known = written_of(pages, PAGES, wanted, memory) || written_of_command(&command_page, wanted, memory);
     fclose(memory);
     if (size > 0)
         roff_broken(stdout, text);
@@ -103,27 +134,11 @@ static int print_page(const char *wanted)
     return !known ? STATUS_USAGE : size > 0 ? STATUS_DONE : STATUS_STOPPED;
 }
 
-static bool is_written_of(const page_at *list, size_t count, const char *wanted)
-{
-    for (size_t i = 0; i < count; i++)
-        if (strcmp(list[i].place, wanted) == 0) {
-            list[i].write(stdout);
-            return true;
-        }
-    return false;
-}
-
 static int print_document(const char *wanted)
 {
-    const command *c;
-    if (is_written_of(completions, COMPLETIONS, wanted) || is_written_of(word_lists, WORD_LISTS, wanted))
-        return STATUS_DONE;
-    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
-        if (strcmp(schema_place(c).text, wanted) == 0) {
-            schema_of(c, stdout);
-            return STATUS_DONE;
-        }
-    return print_page(wanted);
+    bool written = written_of(completions, COMPLETIONS, wanted, stdout) || written_of(word_lists, WORD_LISTS, wanted, stdout) ||
+                   written_of_command(&command_schema, wanted, stdout);
+    return written ? STATUS_DONE : print_page(wanted);
 }
 
 int main(int argc, char *argv[])

@@ -1,4 +1,4 @@
-/* output_page.c -- boilback-output(5): every key of JSON and every column of CSV, from the tables they are written by. */
+/* output_page.c -- boilback-output(5): every key of JSON and every column of CSV, output.md, with the tables they are written by. */
 #include <stdlib.h>
 #include <string.h>
 
@@ -118,37 +118,20 @@ static void document_told(FILE *to, const command *c, const document *d)
     free(t);
 }
 
-static void description(FILE *to)
+static void documents(FILE *to, const void *about)
 {
-    roff_section(to, "DESCRIPTION");
-    roff_text(to,
-              "With --json a command writes one document [RFC 8259] and nothing else to standard output; with --csv a table "
-              "[RFC 4180], its first line the names of the columns.");
-    fputc('\n', to);
-    roff_paragraph(to,
-                   "All quantities are in SI; the name ends in the unit: mass_kg, rate_kg_s (kg/s), strength_kg_m3 (kg/m3), "
-                   "temperature_K, heat_J, heat_W, level_m, time_s. Times count from the start of the scenario. A number "
-                   "without a unit in its name is a ratio. A number that is not there, such as the time of what never "
-                   "happened, is null, and in CSV an empty cell; true and false are 1 and 0 there.");
-    roff_paragraph(to,
-                   "Below, 'loads[].time_s' is the member time_s of each item of the list loads, and 'outcome.*.a' the member "
-                   "a of each member of outcome, whatever its name. Names stay from one version to the next; new ones may "
-                   "come.");
-    roff_paragraph(to, "The same as JSON Schema, a file a command, is installed in share/boilback/schema.");
+    const command *c;
+    (void)about;
+    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
+        for (const document *d = c->documents; d->option != NULL; d++)
+            document_told(to, c, d);
 }
 
 void page_output(FILE *to)
 {
-    const command *c;
-    roff_title(to, PROGRAM_NAME "-output", 5);
-    roff_section(to, "NAME");
-    roff_text(to, PROGRAM_NAME "-output");
-    fputs(" \\- JSON and CSV that the commands write\n", to);
-    description(to);
-    roff_section(to, "DOCUMENTS");
-    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
-        for (const document *d = c->documents; d->option != NULL; d++)
-            document_told(to, c, d);
+    static const text_part parts[] = {{"documents", documents}, {0}};
+    static const text_page page = {"output", 5, "JSON and CSV that the commands write", parts};
+    page_of_text(to, &page, NULL);
     roff_section(to, "SEE ALSO");
     fputs(".BR " PROGRAM_NAME " (1),\n.BR " PROGRAM_NAME "-scenario (5)\n", to);
 }

@@ -15,14 +15,15 @@ void roff_text(FILE *to, const char *text);
 /* A form such as "MASS [steel|iron]": words in capitals stand for values and are slanted, other words are typed as they
    stand and are bold. No line's end. */
 void roff_form(FILE *to, const char *form);
+void roff_form_line(FILE *to, const char *form); /* with it */
 
 /* Writes a finished page with its text broken into short lines, one sentence at most on each. */
 void roff_broken(FILE *to, const char *page);
 
-void roff_title(FILE *to, const char *name, int section);
+/* The head of a page: title, and NAME with its summary. */
+void roff_heading(FILE *to, const char *name, int section, const char *summary);
 void roff_section(FILE *to, const char *heading);
 void roff_subsection(FILE *to, const char *heading);
-void roff_paragraph(FILE *to, const char *text);
 void roff_example(FILE *to, const char *lines);
 
 /* A line of a table of help: its first letter becomes a capital, and a full stop follows. */
@@ -31,19 +32,34 @@ void roff_sentence(FILE *to, const char *text);
 /* A hanging paragraph: the term is written next, as one line; what explains it follows. */
 void roff_term(FILE *to);
 
+/* What a page says of the program's tables where its text has "@name". */
+typedef struct {
+    const char *name; /* NULL: after the last */
+    void (*write)(FILE *to, const void *about);
+} text_part;
+
+/* A page whose text is the file src/manual/NAME.md. */
+typedef struct {
+    const char *name;
+    int section;
+    const char *summary;
+    const text_part *parts;
+} text_page;
+
+/* Writes nothing, with a complaint, when the text cannot be read. */
+void page_of_text(FILE *to, const text_page *page, const void *about);
+
+/* The same for a text that is no page: it stands as it is but for its parts. */
+void text_with_parts(FILE *to, const char *file, const text_part *parts);
+
 void page_program(FILE *to);
 void page_command(const command *c, FILE *to);
-void page_guide(FILE *to);    /* likewise, when its text cannot be read */
+void page_guide(FILE *to);
 void page_scenario(FILE *to); /* writes nothing, with a complaint, when the defaults cannot be had */
 
 void page_output(FILE *to);
 
 void schema_of(const command *c, FILE *to); /* of its --json */
-
-/* Words one a line, for tests. */
-void words_of_settings(FILE *to);
-void words_of_acts(FILE *to);
-void words_of_units(FILE *to);
 
 void completion_bash(FILE *to);
 void completion_zsh(FILE *to);

@@ -13,24 +13,13 @@
 /* ASCII signs that roff takes for itself, or prints as something that cannot be typed. */
 static const char *masked(char c)
 {
-    switch (c) {
-    case '\\':
-        return "\\e";
-    case '-':
-        return "\\-";
-    case '\'':
-        return "\\(aq";
-    case '"':
-        return "\\(dq";
-    case '`':
-        return "\\(ga";
-    case '^':
-        return "\\(ha";
-    case '~':
-        return "\\(ti";
-    default:
-        return NULL;
-    }
+    static const struct {
+        char sign, escape[5];
+    } masks[] = {{'\\', "\\e"}, {'-', "\\-"}, {'\'', "\\(aq"}, {'"', "\\(dq"}, {'`', "\\(ga"}, {'^', "\\(ha"}, {'~', "\\(ti"}};
+    for (size_t i = 0; i < sizeof masks / sizeof masks[0]; i++)
+        if (masks[i].sign == c)
+            return masks[i].escape;
+    return NULL;
 }
 
 /* The code point of a well-formed character of two to four bytes. */
@@ -87,12 +76,28 @@ void roff_form(FILE *to, const char *form)
     }
 }
 
-void roff_title(FILE *to, const char *name, int section)
+void roff_form_line(FILE *to, const char *form)
+{
+    roff_form(to, form);
+    fputc('\n', to);
+}
+
+static void title(FILE *to, const char *name, int section)
 {
     fprintf(to, ".\\\" written from the tables of the program: change those, not this\n.TH ");
     for (; *name != '\0'; name++)
         fprintf(to, "%s", *name == '-' ? "\\-" : (char[2]){(char)toupper((unsigned char)*name), '\0'});
     fprintf(to, " %d " BOIL_RELEASED " \"" PROGRAM_NAME " " BOIL_VERSION_TEXT "\"\n", section);
+}
+
+void roff_heading(FILE *to, const char *name, int section, const char *summary)
+{
+    title(to, name, section);
+    roff_section(to, "NAME");
+    roff_text(to, name);
+    fputs(" \\- ", to);
+    roff_text(to, summary);
+    fputc('\n', to);
 }
 
 /* Bytes of a line of text up to the blank where it is best broken; all of them when it need not be. */
@@ -152,13 +157,6 @@ void roff_section(FILE *to, const char *heading)
 void roff_subsection(FILE *to, const char *heading)
 {
     fprintf(to, ".SS %s\n", heading);
-}
-
-void roff_paragraph(FILE *to, const char *text)
-{
-    fputs(".PP\n", to);
-    roff_text(to, text);
-    fputc('\n', to);
 }
 
 void roff_example(FILE *to, const char *lines)
