@@ -1,4 +1,4 @@
-/* scenario_page.c -- boilback-scenario(5): the language of scenarios, scenario.md, with the tables it is read by. */
+/* scenario_page.c -- boilback-scenario(5): scenario.md, with what the tables say that the language is read by. */
 #include <string.h>
 
 #include "actions/action.h"

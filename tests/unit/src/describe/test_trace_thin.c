@@ -5,13 +5,13 @@
 
 #include "describe/trace.h"
 
-#define COUNT 20000
+#define ROWS 20000
 
 static boil_row *calm_rows(void)
 {
-    boil_row *rows = calloc(COUNT, sizeof *rows);
+    boil_row *rows = calloc(ROWS, sizeof *rows);
     assert_non_null(rows);
-    for (size_t i = 0; i < COUNT; i++)
+    for (size_t i = 0; i < ROWS; i++)
         rows[i] = (boil_row){.time_s = (double)i, .boiling = true, .temperature_K = 413, .level_m = 0.5};
     return rows;
 }
@@ -43,7 +43,7 @@ static void a_peak_of_one_row_survives(void **state)
     rows[13001].level_m = 0.4;
     rows[3].layer_m = 0.01;
     rows[19998].temperature_K = 400;
-    size_t n = trace_thinned(rows, COUNT, 2000);
+    size_t n = trace_thinned(rows, ROWS, 2000);
     assert_in_range(n, 100, 2000);
     assert_true(row_of_time(rows, n, 7777)->steam_kg_s == 1);
     assert_true(row_of_time(rows, n, 12345)->level_m == 0.7);
@@ -57,8 +57,8 @@ static void both_ends_and_the_order_stay(void **state)
 {
     (void)state;
     boil_row *rows = calm_rows();
-    size_t n = trace_thinned(rows, COUNT, 500);
-    assert_true(rows[0].time_s == 0 && rows[n - 1].time_s == COUNT - 1);
+    size_t n = trace_thinned(rows, ROWS, 500);
+    assert_true(rows[0].time_s == 0 && rows[n - 1].time_s == ROWS - 1);
     for (size_t i = 1; i < n; i++)
         assert_true(rows[i].time_s > rows[i - 1].time_s);
     free(rows);
@@ -69,7 +69,7 @@ static void a_quiet_second_keeps_its_moments(void **state)
     (void)state;
     boil_row *rows = calm_rows();
     rows[5000].boiling = false;
-    size_t n = trace_thinned(rows, COUNT, 500);
+    size_t n = trace_thinned(rows, ROWS, 500);
     for (double t = 4999; t <= 5001; t++) {
         const boil_row *r = row_of_time(rows, n, t);
         assert_non_null(r);
