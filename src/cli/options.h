@@ -54,6 +54,10 @@ typedef struct {
     int (*run)(const given *g);       /* an exit status */
 } command;
 
+/* The last members of a command whose file calls its table `options` and its function `run`. */
+#define COMMAND_PARTS(written)                                                                                                 \
+    .options = options, .options_count = sizeof options / sizeof options[0], .documents = written, .run = run
+
 /* What was given, in the order of the table. Points into the command line. */
 struct given {
     const command *command;

@@ -99,7 +99,7 @@ int output_write(const output_writers *w, const output *o, const void *answer, i
     bool page = o->html == NULL || html_write(w, o, answer);
     bool replaced = whole_file_is_stdout(o->csv) || whole_file_is_stdout(o->html) || (plot_is_terminal(&o->plot) && drawn);
     if (o->json)
-        w->json(answer, stdout);
+        json_document(w->json->fields, answer, stdout);
     else if (w->text != NULL && !replaced)
         w->text(answer, o, stdout);
     return rows && drawn && page ? status : STATUS_STOPPED;

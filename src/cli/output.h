@@ -3,6 +3,7 @@
 #ifndef CLI_OUTPUT_H
 #define CLI_OUTPUT_H
 
+#include "base/field.h"
 #include "base/format.h"
 #include "cli/options.h"
 #include "pictures/picture.h"
@@ -29,7 +30,7 @@ typedef struct {
     const char *csv, *html;
     plot plot;
     unit_system system;
-    bool colour; /* of the report */
+    bool colour, verbose; /* of the report */
 } output;
 
 /* Rows of a table of options; `record`: the command's, with an output of that name in it. */
@@ -45,8 +46,8 @@ typedef struct {
 /* The writers of a command's answer, which is a record of its own; NULL: it has no such output. */
 typedef struct {
     void (*text)(const void *answer, const output *o, FILE *to);
-    void (*json)(const void *answer, FILE *to); /* SI */
-    void (*csv)(const void *answer, FILE *to);  /* SI */
+    const document *json;                      /* by whose table the answer is written, in SI */
+    void (*csv)(const void *answer, FILE *to); /* SI */
     /* The picture; false, with the problem, when there is none, and nothing is drawn then. */
     bool (*draw)(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem);
     void (*above)(const void *answer, const output *o, FILE *to); /* said over a picture in the terminal; may be NULL */

@@ -4,6 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "describe/trace.h"
+
 /* Of a line of text, as much as the panel of the actions takes. */
 static const double panel_share = 0.82;
 
@@ -177,4 +179,19 @@ void picture_actions(picture *p, const carried_out *o, picture_format format, do
     }
     picture_input_end(p, to);
     free(bars);
+}
+
+bool picture_run(picture *p, const carried_out *o, unit_system s, picture_format format, double end_s,
+                 const picture_run_files *files)
+{
+    boil_history trace;
+    boil_run_options run = boil_run_options_default();
+    run.tolerance = o->tolerance;
+    if (trace_of(o->scenario, &run, &trace) != BOIL_OK)
+        return false;
+    picture_frame(p, o, s, format, o->scenario->title, files->frame);
+    picture_trace(p, &trace, files->trace);
+    picture_actions(p, o, format, end_s, files->actions, files->lanes);
+    boil_history_free(&trace);
+    return true;
 }

@@ -71,4 +71,13 @@ bar *picture_bars(const carried_out *o, size_t columns, size_t *count);
 void picture_actions(picture *p, const carried_out *o, picture_format format, double end_s, const char *actions_name,
                      const char *lanes_name);
 
+/* What a script needs of a run, each part in a file of its own. */
+typedef struct {
+    const char *frame, *trace, *actions, *lanes;
+} picture_run_files;
+
+/* Writes all of them, carrying the run out once more for its trace (describe/trace.h). False when that fails. */
+bool picture_run(picture *p, const carried_out *o, unit_system s, picture_format format, double end_s,
+                 const picture_run_files *files);
+
 #endif

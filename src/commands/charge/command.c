@@ -52,17 +52,7 @@ static bool fill_in(request *r, const scenario *s)
     return false;
 }
 
-static void text(const void *answer, const output *o, FILE *to)
-{
-    charge_report(answer, o->system, to);
-}
-
-static void as_json(const void *answer, FILE *to)
-{
-    charge_json(answer, to);
-}
-
-static const output_writers writers = {.text = text, .json = as_json, .csv = charge_csv};
+static const output_writers writers = {.text = charge_report, .json = charge_documents, .csv = charge_csv};
 
 static int answer(void *record, const scenario *s)
 {
@@ -92,9 +82,7 @@ static int run(const given *g)
         return STATUS_USAGE;
     }
     r.asked.liquid_fraction = options_given(g, "liquid") ? 0.5 : 0;
-    if (!options_take(g, &r) || !output_agrees(&r.output))
-        return STATUS_USAGE;
-    return command_scenario_answer(g->argument, answer, &r);
+    return options_take(g, &r) && output_agrees(&r.output) ? command_scenario_answer(g->argument, answer, &r) : STATUS_USAGE;
 }
 
 const command command_charge = {
@@ -107,8 +95,5 @@ const command command_charge = {
         "boil "
         "down. A list of steps to print, the caution beside each. FILE '-' is standard input.",
     .example = PROGRAM_NAME " charge night.bath --from '10 in' --from-strength '45 %'",
-    .options = options,
-    .options_count = sizeof options / sizeof options[0],
-    .documents = charge_documents,
-    .run = run,
+    COMMAND_PARTS(charge_documents),
 };

@@ -67,11 +67,6 @@ static const field plan[] = {
 
 const document charge_documents[] = {{"--json", "the plan", plan, false}, {"--csv", "the steps, one a line", step, true}, {0}};
 
-void charge_json(const charge_answer *a, FILE *to)
-{
-    json_document(plan, a, to);
-}
-
 void charge_csv(const void *answer, FILE *to)
 {
     const charge_answer *a = answer;

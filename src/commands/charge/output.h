@@ -2,11 +2,8 @@
 #ifndef COMMANDS_CHARGE_OUTPUT_H
 #define COMMANDS_CHARGE_OUTPUT_H
 
-#include <stdio.h>
-
-#include "base/field.h"
 #include "analysis/charge.h"
-#include "base/format.h"
+#include "cli/output.h"
 #include "scenario/scenario.h"
 
 typedef struct {
@@ -14,8 +11,7 @@ typedef struct {
     boil_charge_plan plan;
 } charge_answer;
 
-void charge_report(const charge_answer *a, unit_system s, FILE *to);
-void charge_json(const charge_answer *a, FILE *to);
+void charge_report(const void *answer, const output *o, FILE *to);
 void charge_csv(const void *answer, FILE *to); /* the steps */
 extern const document charge_documents[];
 

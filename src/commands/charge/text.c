@@ -283,9 +283,10 @@ static void verdict(const writing *w)
         fprintf(w->to, "; then %s to the boil\n", format_duration(p->heat_up_s).text);
 }
 
-void charge_report(const charge_answer *a, unit_system s, FILE *to)
+void charge_report(const void *answer, const output *o, FILE *to)
 {
-    writing w = {&a->plan, a, s, to};
+    const charge_answer *a = answer;
+    writing w = {&a->plan, a, o->system, to};
     verdict(&w);
     fprintf(to, "\n%s\n", text_plain(a->scenario->title).text);
     amounts(&w);
@@ -295,6 +296,6 @@ void charge_report(const charge_answer *a, unit_system s, FILE *to)
     fputc('\n', to);
     report_paragraph(to, "Bath: as it is after the wait, with losses. Bound: without losses, tank and evaporation. A batch "
                          "that is late or a bath that is hotter than its line: wait, do not add.");
-    report_uncertainty(&a->scenario->plant.charge, s, to);
+    report_uncertainty(&a->scenario->plant.charge, o->system, to);
     report_caution(to);
 }

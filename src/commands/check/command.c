@@ -13,20 +13,9 @@ static const option options[] = {
     OUTPUT_CSV(request, "also write the settings as CSV, in SI units; '-' writes them instead of the report"),
 };
 
-static void text(const void *answer, const output *o, FILE *to)
-{
-    (void)o; /* both systems of units stand side by side */
-    check_report(answer, to);
-}
-
-static void as_json(const void *answer, FILE *to)
-{
-    check_json(answer, to);
-}
-
 static int answer(void *record, const scenario *s)
 {
-    static const output_writers writers = {.text = text, .json = as_json, .csv = check_csv};
+    static const output_writers writers = {.text = check_report, .json = check_documents, .csv = check_csv};
     const request *r = record;
     return output_write(&writers, &r->output, s, STATUS_DONE);
 }
@@ -45,8 +34,5 @@ const command command_check = {
         "Reads a scenario and says everything that is wrong with it, or what it comes to: every setting in US and SI "
         "units, defaults marked, the charge worked out, the acts one by one. FILE '-' is standard input.",
     .example = PROGRAM_NAME " check night.bath",
-    .options = options,
-    .options_count = sizeof options / sizeof options[0],
-    .documents = check_documents,
-    .run = run,
+    COMMAND_PARTS(check_documents),
 };

@@ -129,7 +129,7 @@ static const field uncertain_fields[] = {
 #undef RECORD
 
 #define RECORD scenario
-static const field answer[] = {
+static const field scenario_fields[] = {
     VERSION_FIELD,
     TEXT("scenario", path, "the file, as it was named"),
     TEXT("title", title, "title of the scenario"),
@@ -143,19 +143,15 @@ static const field answer[] = {
 #undef RECORD
 /* clang-format on */
 
-const document check_documents[] = {
-    {"--json", "the scenario laid open", answer, false}, {"--csv", "its settings, one a line", setting_line_fields, true}, {0}};
+const document check_documents[] = {{"--json", "the scenario laid open", scenario_fields, false},
+                                    {"--csv", "its settings, one a line", setting_line_fields, true},
+                                    {0}};
 
-void check_json(const scenario *s, FILE *to)
-{
-    json_document(answer, s, to);
-}
-
-void check_csv(const void *of, FILE *to)
+void check_csv(const void *answer, FILE *to)
 {
     setting line;
     csv_header(to, setting_line_fields);
     for (size_t i = 0; i < key_count(); i++)
-        if (setting_of(of, i, &line))
+        if (setting_of(answer, i, &line))
             csv_record(to, setting_line_fields, &line);
 }

@@ -2,14 +2,12 @@
 #ifndef COMMANDS_CHECK_OUTPUT_H
 #define COMMANDS_CHECK_OUTPUT_H
 
-#include <stdio.h>
-
-#include "base/field.h"
+#include "cli/output.h"
 #include "scenario/scenario.h"
 
-void check_report(const scenario *s, FILE *to);
-void check_json(const scenario *s, FILE *to);
-void check_csv(const void *of, FILE *to); /* its settings */
+/* The answer is the scenario. */
+void check_report(const void *answer, const output *o, FILE *to); /* both systems of units side by side */
+void check_csv(const void *answer, FILE *to);                     /* its settings */
 extern const document check_documents[];
 
 #endif

@@ -25,8 +25,10 @@ static void others(const scenario *s, FILE *to)
     }
 }
 
-void check_report(const scenario *s, FILE *to)
+void check_report(const void *answer, const output *o, FILE *to)
 {
+    const scenario *s = answer;
+    (void)o;
     fprintf(to, "%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
             format_count(actions_of(s, &action_load), "load", "loads").text,
             format_count(actions_of(s, &action_water), "addition", "additions").text);

@@ -5,7 +5,6 @@
 #include "cli/commands.h"
 #include "cli/output.h"
 #include "commands/compare/output.h"
-#include "describe/trace.h"
 
 typedef struct {
     output output;
@@ -18,29 +17,8 @@ static const option options[] = {
     OUTPUT_UNITS(request, "report"),
 };
 
-static void text(const void *answer, const output *o, FILE *to)
-{
-    compare_report(answer, o->system, to);
-}
-
-static void as_json(const void *answer, FILE *to)
-{
-    compare_json(answer, to);
-}
-
-static bool draw(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
-{
-    const compare_answer *c = answer;
-    boil_history a = {0}, b = {0};
-    boil_run_options run = boil_run_options_default();
-    bool good = trace_of(c->a->scenario, &run, &a) == BOIL_OK && trace_of(c->b->scenario, &run, &b) == BOIL_OK &&
-                compare_picture(c, &a, &b, o->system, format, drawn, problem);
-    boil_history_free(&a);
-    boil_history_free(&b);
-    return good;
-}
-
-static const output_writers writers = {.text = text, .json = as_json, .csv = compare_csv, .draw = draw};
+static const output_writers writers = {
+    .text = compare_report, .json = compare_documents, .csv = compare_csv, .draw = compare_picture};
 
 static int hand_out(const output *to, const compare_answer *c)
 {
@@ -96,8 +74,5 @@ const command command_compare = {
                    "what comes of it. Acts are matched by the time from the start; a picture shows both on the clock of "
                    "the first. A prediction is never a permission.",
     .example = PROGRAM_NAME " compare water-while-quiet.bath water-while-boiling.bath --plot pair.svg",
-    .options = options,
-    .options_count = sizeof options / sizeof options[0],
-    .documents = compare_documents,
-    .run = run,
+    COMMAND_PARTS(compare_documents),
 };

@@ -212,11 +212,6 @@ const document compare_documents[] = {
     {"--json", "both side by side", answer, false}, {"--csv", "what comes of it, a quantity a line", line_fields, true}, {0}};
 /* clang-format on */
 
-void compare_json(const compare_answer *c, FILE *to)
-{
-    json_document(answer, c, to);
-}
-
 void compare_csv(const void *of, FILE *to)
 {
     const compare_measure *m;

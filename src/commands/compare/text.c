@@ -163,12 +163,13 @@ static void findings(const compare_answer *c, FILE *to)
     free(list);
 }
 
-void compare_report(const compare_answer *c, unit_system s, FILE *to)
+void compare_report(const void *answer, const output *o, FILE *to)
 {
-    side(c->a, "A", s, to);
-    side(c->b, "B", s, to);
-    inputs(c, s, to);
-    outcomes(c, s, to);
+    const compare_answer *c = answer;
+    side(c->a, "A", o->system, to);
+    side(c->b, "B", o->system, to);
+    inputs(c, o->system, to);
+    outcomes(c, o->system, to);
     findings(c, to);
     report_caution(to);
     fprintf(to, "\n" PROGRAM_NAME " " BOIL_VERSION_TEXT ", tolerance %g\n", c->a->tolerance);

@@ -59,17 +59,7 @@ static bool level_below_rim(const boil_correct_case *c, unit_system system, cons
     return false;
 }
 
-static void text(const void *answer, const output *o, FILE *to)
-{
-    correct_report(answer, o->system, to);
-}
-
-static void as_json(const void *answer, FILE *to)
-{
-    correct_json(answer, to);
-}
-
-static const output_writers writers = {.text = text, .json = as_json, .csv = correct_csv};
+static const output_writers writers = {.text = correct_report, .json = correct_documents, .csv = correct_csv};
 
 static int answer(void *record, const scenario *s)
 {
@@ -102,9 +92,7 @@ static int run(const given *g)
             "'correct' needs --reads, such as --reads '288 degF +- 1 degF', and one of --level and --boiling-level");
         return STATUS_USAGE;
     }
-    if (!options_take(g, &r) || !output_agrees(&r.output))
-        return STATUS_USAGE;
-    return command_scenario_answer(g->argument, answer, &r);
+    return options_take(g, &r) && output_agrees(&r.output) ? command_scenario_answer(g->argument, answer, &r) : STATUS_USAGE;
 }
 
 const command command_correct = {
@@ -119,8 +107,5 @@ const command command_correct = {
                    "level are those of "
                    "the scenario's bath. FILE '-' is standard input.",
     .example = PROGRAM_NAME " correct night.bath --reads '288 degF +- 1 degF' --level '19 in'",
-    .options = options,
-    .options_count = sizeof options / sizeof options[0],
-    .documents = correct_documents,
-    .run = run,
+    COMMAND_PARTS(correct_documents),
 };

@@ -112,11 +112,6 @@ static const field line_fields[] = {
 const document correct_documents[] = {
     {"--json", "the plan", plan, false}, {"--csv", "the steps, one a line", line_fields, true}, {0}};
 
-void correct_json(const correct_answer *a, FILE *to)
-{
-    json_document(plan, a, to);
-}
-
 static void pour(FILE *to, const char *what, const boil_correct_step *s)
 {
     line l = {what, limit_of(s), s->mass_kg, s->start_s, s->over_s, s->pace.rate_kg_s};

@@ -3,11 +3,8 @@
 #ifndef COMMANDS_CORRECT_OUTPUT_H
 #define COMMANDS_CORRECT_OUTPUT_H
 
-#include <stdio.h>
-
-#include "base/field.h"
 #include "analysis/correct.h"
-#include "base/format.h"
+#include "cli/output.h"
 #include "scenario/scenario.h"
 
 typedef struct {
@@ -15,8 +12,7 @@ typedef struct {
     boil_correction plan;
 } correct_answer;
 
-void correct_report(const correct_answer *a, unit_system s, FILE *to);
-void correct_json(const correct_answer *a, FILE *to);
+void correct_report(const void *answer, const output *o, FILE *to);
 void correct_csv(const void *answer, FILE *to); /* the steps */
 extern const document correct_documents[];
 void correct_refuse(const correct_answer *a, unit_system s); /* the reason, on standard error */

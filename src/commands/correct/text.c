@@ -244,11 +244,12 @@ static void after(const writing *w)
     listing_line(w->to, "least freeboard", DIM_LENGTH, p->freeboard_min_m, "until then, mixing fast");
 }
 
-void correct_report(const correct_answer *a, unit_system s, FILE *to)
+void correct_report(const void *answer, const output *o, FILE *to)
 {
-    writing w = {&a->plan, a->scenario, s, to};
-    boil_initial_charge given = a->scenario->plant.charge;
-    given.basis = BOIL_INITIAL_BY_BOILING_POINT;
+    const correct_answer *a = answer;
+    writing w = {&a->plan, a->scenario, o->system, to};
+    boil_initial_charge as = a->scenario->plant.charge;
+    as.basis = BOIL_INITIAL_BY_BOILING_POINT;
     verdict(&w);
     fprintf(to, "\n%s\n", text_plain(a->scenario->title).text);
     bath(&w);
@@ -256,11 +257,11 @@ void correct_report(const correct_answer *a, unit_system s, FILE *to)
     uncertainty(&w);
     after(&w);
     fputc('\n', to);
-    report_uncertainty(&given, s, to);
+    report_uncertainty(&as, o->system, to);
     report_paragraph(to, "Automatic water is shut meanwhile, and nothing is worked; the heat stays as it is, the mixer %s.",
                      a->scenario->plant.fittings.mixer_on ? "on" : "off");
     if (a->plan.liquid.mass_kg > 0)
         report_paragraph(to, "The liquid goes in at %s: it must not have crystallised.",
-                         format_quantity(s, DIM_TEMPERATURE, a->plan.asked.liquid_K).text);
+                         format_quantity(o->system, DIM_TEMPERATURE, a->plan.asked.liquid_K).text);
     report_caution(to);
 }

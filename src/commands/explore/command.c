@@ -161,28 +161,9 @@ static bool explore_set_up(explore_answer *s, request *r, const scenario *c)
 
 /* Answers --------------------------------------------------------------------------------------------------------- */
 
-static void text(const void *answer, const output *o, FILE *to)
-{
-    explore_report(answer, o->system, o->colour, to);
-}
-
-static void as_json(const void *answer, FILE *to)
-{
-    explore_json(answer, to);
-}
-
-static void csv(const void *answer, FILE *to)
-{
-    explore_csv_write(answer, to);
-}
-
-static bool draw(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
-{
-    return explore_picture(answer, o->system, format, drawn, problem);
-}
-
-static const output_writers writers = {.text = text, .json = as_json, .csv = csv, .draw = draw};
-static const output_writers rows_only = {.csv = csv};
+static const output_writers writers = {
+    .text = explore_report, .json = explore_documents, .csv = explore_csv_write, .draw = explore_picture};
+static const output_writers rows_only = {.csv = explore_csv_write};
 
 static int merge(const request *r, const given *g)
 {
@@ -240,8 +221,5 @@ const command command_explore = {
         "numbers makes it. A large study is spread over any number of jobs with --shard, and put together with --merge: the "
         "answer is the same to the last digit.",
     .example = PROGRAM_NAME " explore uncertain-shift.bath --samples 512 --plot odds.svg",
-    .options = options,
-    .options_count = sizeof options / sizeof options[0],
-    .documents = explore_documents,
-    .run = run,
+    COMMAND_PARTS(explore_documents),
 };

@@ -78,8 +78,9 @@ static void write_row(const explore_answer *s, size_t row, FILE *to)
         csv_number(to, true, 17, out[i]);
 }
 
-void explore_csv_write(const explore_answer *s, FILE *to)
+void explore_csv_write(const void *answer, FILE *to)
 {
+    const explore_answer *s = answer;
     char *lines = explore_csv_plan(s), *plan = in_one_line(lines);
     bool begun = false;
     explore_csv_names(s, to);

@@ -11,9 +11,9 @@ typedef struct {
 } part;
 
 /* Findings and percentiles, or indices, are told of these. */
-static bool is_told(const explore_answer *s, size_t output)
+static bool is_told(const explore_answer *s, size_t column)
 {
-    return output >= EXPLORE_SLOWEST_S && !(output >= EXPLORE_FIXED && output < EXPLORE_FIXED + s->findings);
+    return column >= EXPLORE_SLOWEST_S && !(column >= EXPLORE_FIXED && column < EXPLORE_FIXED + s->findings);
 }
 
 /* Chances --------------------------------------------------------------------------------------------------------- */
@@ -75,13 +75,13 @@ static void percentiles_of(json *j, const char *name, const void *record)
 {
     const part *p = record;
     json_object(j, name);
-    for (size_t output = 0; output < p->of->outputs; output++) {
-        if (!is_told(p->of, output))
+    for (size_t column = 0; column < p->of->outputs; column++) {
+        if (!is_told(p->of, column))
             continue;
-        explore_spread s = explore_spread_of(p->of, p->cell, output);
+        explore_spread s = explore_spread_of(p->of, p->cell, column);
         percentiles x = {explore_spread_at(&s, 0.05), explore_spread_at(&s, 0.25), explore_spread_at(&s, 0.5),
                          explore_spread_at(&s, 0.75), explore_spread_at(&s, 0.95), s.never};
-        json_record(j, explore_output_name(p->of, output).text, percentile_fields, &x);
+        json_record(j, explore_output_name(p->of, column).text, percentile_fields, &x);
         explore_spread_free(&s);
     }
     json_close(j);
@@ -168,11 +168,11 @@ static void indices(json *j, const char *name, const void *record)
 {
     const explore_answer *s = record;
     json_object(j, name);
-    for (size_t output = 0; output < s->outputs; output++) {
-        if (!is_told(s, output))
+    for (size_t column = 0; column < s->outputs; column++) {
+        if (!is_told(s, column))
             continue;
-        causes c = {s, explore_sensitivity(s, output)};
-        json_record(j, explore_output_name(s, output).text, cause_fields, &c);
+        causes c = {s, explore_sensitivity(s, column)};
+        json_record(j, explore_output_name(s, column).text, cause_fields, &c);
     }
     json_close(j);
 }
@@ -241,8 +241,3 @@ static const field answer[] = {
 
 const document explore_documents[] = {
     {"--json", "what the study says", answer, false}, {"--csv", "its rows, a run a line", explore_csv_fields, true}, {0}};
-
-void explore_json(const explore_answer *s, FILE *to)
-{
-    json_document(answer, s, to);
-}

@@ -3,24 +3,19 @@
 #ifndef COMMANDS_EXPLORE_OUTPUT_H
 #define COMMANDS_EXPLORE_OUTPUT_H
 
-#include <stdio.h>
-
-#include "base/field.h"
-#include "base/format.h"
+#include "cli/output.h"
 #include "commands/explore/answer.h"
-#include "pictures/picture.h"
 
-void explore_report(const explore_answer *s, unit_system system, bool colour, FILE *to);
-void explore_json(const explore_answer *s, FILE *to);
+void explore_report(const void *answer, const output *o, FILE *to);
 extern const document explore_documents[];
 
-void explore_csv_write(const explore_answer *s, FILE *to); /* the rows that were made */
+void explore_csv_write(const void *answer, FILE *to); /* the rows that were made */
 
 /* Reads the rows of one or more files of the same study, each row once. False, with a complaint, when one is none, or of
    another study, or a row stands in two of them and differs. To be freed either way. */
 bool explore_csv_read(explore_answer *s, const char *const paths[], size_t count);
 
-bool explore_picture(const explore_answer *s, unit_system system, picture_format format, picture_drawn *drawn,
+bool explore_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn,
                      picture_problem *problem);
 
 #endif

@@ -110,10 +110,10 @@ static void chance_cells(const writing *w, const boil_odds *o)
 }
 
 /* What never happened is later than all that did. */
-static void percentile_cells(const writing *w, size_t cell, size_t output, unit_dimension d)
+static void percentile_cells(const writing *w, size_t cell, size_t column, unit_dimension d)
 {
     static const double shares[] = {0.05, 0.5, 0.95};
-    explore_spread p = explore_spread_of(w->answer, cell, output);
+    explore_spread p = explore_spread_of(w->answer, cell, column);
     for (size_t i = 0; i < sizeof shares / sizeof shares[0]; i++) {
         double x = explore_spread_at(&p, shares[i]);
         fprintf(w->to, "\t%.9g", isnan(x) && p.never > 0 ? 1e9 : shown_value(w, d, x));
@@ -168,11 +168,11 @@ static void write_as(picture *p, writing *w, const char *name, void (*rows)(cons
     picture_input_end(p, w->to);
 }
 
-bool explore_picture(const explore_answer *s, unit_system system, picture_format format, picture_drawn *drawn,
-                     picture_problem *problem)
+bool explore_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
     picture p;
-    writing w = {s, system, format, NULL};
+    const explore_answer *s = answer;
+    writing w = {s, o->system, format, NULL};
     *drawn = (picture_drawn){0};
     if (!picture_begin(&p, problem))
         return false;

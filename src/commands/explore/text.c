@@ -138,9 +138,9 @@ static const double shares[] = {0.05, 0.5, 0.95};
 
 #define SHARES (sizeof shares / sizeof shares[0])
 
-static void cells(const writing *w, size_t cell, size_t output, unit_dimension d, int width)
+static void cells(const writing *w, size_t cell, size_t column, unit_dimension d, int width)
 {
-    explore_spread p = explore_spread_of(w->answer, cell, output);
+    explore_spread p = explore_spread_of(w->answer, cell, column);
     for (size_t i = 0; i < SHARES; i++) {
         double x = explore_spread_at(&p, shares[i]);
         fprintf(w->to, "%*s", width, isnan(x) && p.never > 0 ? "never" : format_number(w->system, d, x).text);
@@ -148,12 +148,12 @@ static void cells(const writing *w, size_t cell, size_t output, unit_dimension d
     explore_spread_free(&p);
 }
 
-static void percentile_line(const writing *w, const char *name, explore_output output, unit_dimension d)
+static void percentile_line(const writing *w, const char *name, explore_output column, unit_dimension d)
 {
     char what[60];
     snprintf(what, sizeof what, "%s, %s", name, format_unit(w->system, d));
     fprintf(w->to, " %-32s", what);
-    cells(w, 0, output, d, 10);
+    cells(w, 0, column, d, 10);
     fputc('\n', w->to);
 }
 
@@ -265,9 +265,10 @@ static void grid(const writing *w)
         grid_line(w, cell);
 }
 
-void explore_report(const explore_answer *s, unit_system system, bool colour, FILE *to)
+void explore_report(const void *answer, const output *o, FILE *to)
 {
-    writing w = {s, system, colour, to};
+    const explore_answer *s = answer;
+    writing w = {s, o->system, o->colour, to};
     if (s->grid.count == 0)
         verdict(&w);
     else

@@ -26,22 +26,7 @@ static const option options[] = {
 };
 /* clang-format on */
 
-static void text(const void *answer, const output *o, FILE *to)
-{
-    fit_report(answer, o->system, to);
-}
-
-static void as_json(const void *answer, FILE *to)
-{
-    fit_json(answer, to);
-}
-
-static bool draw(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
-{
-    return fit_picture(answer, o->system, format, drawn, problem);
-}
-
-static const output_writers writers = {.text = text, .json = as_json, .csv = fit_csv, .draw = draw};
+static const output_writers writers = {.text = fit_report, .json = fit_documents, .csv = fit_csv, .draw = fit_picture};
 
 /* Why there is no answer. */
 static int refuse(const fit_answer *f, fit_end end, const scenario *s)
@@ -124,8 +109,5 @@ const command command_fit = {
         "CSV file with a header such as 'time,temperature "
         "degF,still level in'; time by the clock. The schedule of FILE must say what was done that day.",
     .example = PROGRAM_NAME " fit night.bath night-log.csv --thermometer '1 degF'",
-    .options = options,
-    .options_count = sizeof options / sizeof options[0],
-    .documents = fit_documents,
-    .run = run,
+    COMMAND_PARTS(fit_documents),
 };

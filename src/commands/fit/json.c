@@ -110,8 +110,3 @@ void fit_csv(const void *of, FILE *to)
         csv_record(to, line_fields, &l);
     }
 }
-
-void fit_json(const fit_answer *f, FILE *to)
-{
-    json_document(answer, f, to);
-}

@@ -2,17 +2,12 @@
 #ifndef COMMANDS_FIT_OUTPUT_H
 #define COMMANDS_FIT_OUTPUT_H
 
-#include <stdio.h>
-
-#include "base/field.h"
-#include "base/format.h"
+#include "cli/output.h"
 #include "commands/fit/answer.h"
-#include "pictures/picture.h"
 
-void fit_report(const fit_answer *f, unit_system s, FILE *to);
-void fit_json(const fit_answer *f, FILE *to);
+void fit_report(const void *answer, const output *o, FILE *to);
 void fit_csv(const void *answer, FILE *to); /* the readings */
-bool fit_picture(const fit_answer *f, unit_system s, picture_format format, picture_drawn *drawn, picture_problem *problem);
+bool fit_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem);
 extern const document fit_documents[];
 
 #endif

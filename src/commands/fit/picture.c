@@ -60,8 +60,9 @@ static const panel levels = {"Still level",
      {CURVE_LINE, "fitted", DIM_LENGTH, level_best}}, 3};
 /* clang-format on */
 
-bool fit_picture(const fit_answer *f, unit_system s, picture_format format, picture_drawn *drawn, picture_problem *problem)
+bool fit_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
+    const fit_answer *f = answer;
     panel panels[2];
     size_t count = 0;
     if (f->temperatures > 0)
@@ -78,6 +79,6 @@ bool fit_picture(const fit_answer *f, unit_system s, picture_format format, pict
                 .x = time_of,
                 .panels = panels,
                 .panels_count = count,
-                .system = s};
+                .system = o->system};
     return picture_curves(&c, format, drawn, problem);
 }

@@ -165,9 +165,10 @@ static void for_the_scenario(const writing *w)
     }
 }
 
-void fit_report(const fit_answer *f, unit_system s, FILE *to)
+void fit_report(const void *answer, const output *o, FILE *to)
 {
-    writing w = {f, s, to};
+    const fit_answer *f = answer;
+    writing w = {f, o->system, to};
     verdict(&w);
     fprintf(to, "\n%s\n %s: %s", text_plain(f->scenario->title).text, text_plain(f->log_path).text,
             format_count(f->temperatures, "temperature", "temperatures").text);

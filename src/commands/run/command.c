@@ -10,7 +10,7 @@
 
 typedef struct {
     boil_run_options run;
-    bool strict, verbose;
+    bool strict;
     output output;
 } request;
 
@@ -25,7 +25,7 @@ static const option options[] = {
      .where = offsetof(request, run.row_interval_s), DIM_TIME, .within = {"s", 0.1, 3600}},
     OUTPUT_UNITS(request, "report"),
     {"strict", NULL, "exit with 3 when a WARNING or DANGER was found", OPTION_FLAG, .where = offsetof(request, strict)},
-    {"verbose", NULL, "with the statistics of the run", OPTION_FLAG, .where = offsetof(request, verbose)},
+    {"verbose", NULL, "with the statistics of the run", OPTION_FLAG, .where = offsetof(request, output.verbose)},
     {"tolerance", "NUMBER", "advanced: error per step relative to each unknown's size", OPTION_NUMBER,
      .where = offsetof(request, run.tolerance), .within = {NULL, 1e-11, 1e-4}},
 };
@@ -35,54 +35,17 @@ static const double step_default_s = 10;
 
 #define TERMINAL_WIDTH 80 /* of the picture there */
 
-/* What the writers are given. */
-typedef struct {
-    const request *request;
-    carried_out outcome;
-} run_answer;
-
-static void text(const void *answer, const output *o, FILE *to)
-{
-    const run_answer *a = answer;
-    report(&a->outcome, &(report_style){o->system, o->colour, a->request->verbose}, to);
-}
-
-static void as_json(const void *answer, FILE *to)
-{
-    const run_answer *a = answer;
-    run_json(&a->outcome, to);
-}
-
 static void csv(const void *answer, FILE *to)
 {
-    const run_answer *a = answer;
-    trace_csv(&a->outcome.central, to);
-}
-
-static bool draw(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
-{
-    const run_answer *a = answer;
-    boil_history trace;
-    if (trace_of(a->outcome.scenario, &a->request->run, &trace) != BOIL_OK)
-        return false;
-    bool good = run_picture(&a->outcome, &trace, o->system, format, drawn, problem);
-    boil_history_free(&trace);
-    return good;
+    trace_csv(&((const carried_out *)answer)->central, to);
 }
 
 static void above(const void *answer, const output *o, FILE *to)
 {
-    const run_answer *a = answer;
-    text_wrapped(to, verdict_of(&a->outcome, o->system).text, 0, 0, TERMINAL_WIDTH);
+    text_wrapped(to, verdict_of(answer, o->system).text, 0, 0, TERMINAL_WIDTH);
 }
 
-static void html(const void *answer, const output *o, const picture_drawn *drawn, const picture_problem *problem, FILE *to)
-{
-    const run_answer *a = answer;
-    page(&a->outcome, o->system, drawn, problem, to);
-}
-
-static const output_writers writers = {text, as_json, csv, draw, above, html};
+static const output_writers writers = {run_report, run_documents, csv, run_picture, above, run_page};
 
 static int status_of(const request *r, const carried_out *o)
 {
@@ -96,12 +59,12 @@ static int status_of(const request *r, const carried_out *o)
 static int answer(void *record, const scenario *s)
 {
     const request *r = record;
-    run_answer a = {.request = r};
-    int result = carried_out_of(s, &r->run, &a.outcome);
+    carried_out done;
+    int result = carried_out_of(s, &r->run, &done);
     if (result != BOIL_OK)
         return command_scenario_refuse(s, result);
-    int status = output_write(&writers, &r->output, &a, status_of(r, &a.outcome));
-    carried_out_free(&a.outcome);
+    int status = output_write(&writers, &r->output, &done, status_of(r, &done));
+    carried_out_free(&done);
     return status;
 }
 
@@ -109,9 +72,7 @@ static int run(const given *g)
 {
     request r = {.run = boil_run_options_default()};
     r.run.row_interval_s = step_default_s;
-    if (!options_take(g, &r) || !output_agrees(&r.output))
-        return STATUS_USAGE;
-    return command_scenario_answer(g->argument, answer, &r);
+    return options_take(g, &r) && output_agrees(&r.output) ? command_scenario_answer(g->argument, answer, &r) : STATUS_USAGE;
 }
 
 const command command_run = {
@@ -122,8 +83,5 @@ const command command_run = {
                    "and addition, strength, level, steam, and what deserves a word. FILE is a scenario; '-' reads it from "
                    "standard input. A prediction is never a permission.",
     .example = PROGRAM_NAME " run night.bath --units si --csv night.csv --step '5 s'",
-    .options = options,
-    .options_count = sizeof options / sizeof options[0],
-    .documents = run_documents,
-    .run = run,
+    COMMAND_PARTS(run_documents),
 };

@@ -168,8 +168,3 @@ static const field answer[] = {
 
 const document run_documents[] = {
     {"--json", "the outcome", answer, false}, {"--csv", "the trace, a step of time a line", trace_fields, true}, {0}};
-
-void run_json(const carried_out *o, FILE *to)
-{
-    json_document(answer, o, to);
-}

@@ -2,30 +2,15 @@
 #ifndef COMMANDS_RUN_OUTPUT_H
 #define COMMANDS_RUN_OUTPUT_H
 
-#include <stdbool.h>
-#include <stdio.h>
-
-#include "base/field.h"
-#include "base/format.h"
+#include "cli/output.h"
 #include "describe/carried_out.h"
-#include "pictures/picture.h"
 
-typedef struct {
-    unit_system system;
-    bool colour;
-    bool verbose; /* with the statistics of the run */
-} report_style;
-
-void report(const carried_out *o, const report_style *style, FILE *to);
-
-void run_json(const carried_out *o, FILE *to);
+/* The answer is a carried_out. `verbose`: with the statistics of the run. */
+void run_report(const void *answer, const output *o, FILE *to);
+bool run_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem);
 extern const document run_documents[];
 
-/* `trace`: see describe/trace.h. */
-bool run_picture(const carried_out *o, const boil_history *trace, unit_system s, picture_format format, picture_drawn *drawn,
-                 picture_problem *problem);
-
 /* `drawn`: the picture as SVG; without bytes the page says why there is none, from `problem`. */
-void page(const carried_out *o, unit_system s, const picture_drawn *drawn, const picture_problem *problem, FILE *to);
+void run_page(const void *answer, const output *o, const picture_drawn *drawn, const picture_problem *problem, FILE *to);
 
 #endif

@@ -2,18 +2,16 @@
 
 #include "pictures/picture_frame.h"
 
-bool run_picture(const carried_out *o, const boil_history *trace, unit_system s, picture_format format, picture_drawn *drawn,
-                 picture_problem *problem)
+bool run_picture(const void *answer, const output *how, picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
+    static const picture_run_files files = {"frame.tsv", "trace.csv", "acts.tsv", "lanes.tsv"};
     picture p;
-    *drawn = (picture_drawn){0};
+    const carried_out *o = answer;
     if (!picture_begin(&p, problem))
         return false;
-    picture_frame(&p, o, s, format, o->scenario->title, "frame.tsv");
-    picture_trace(&p, trace, "trace.csv");
-    picture_actions(&p, o, format, o->central.end_s, "acts.tsv", "lanes.tsv");
-    picture_marks(&p, o, s, format);
-    bool good = picture_draw(&p, "run.gp", format, drawn, problem);
+    bool good = picture_run(&p, o, how->system, format, o->central.end_s, &files);
+    picture_marks(&p, o, how->system, format);
+    good = good && picture_draw(&p, "run.gp", format, drawn, problem);
     picture_end(&p);
     return good;
 }

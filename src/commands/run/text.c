@@ -112,19 +112,20 @@ static void footer(const report_to *r)
             r->o->scenario->path != NULL ? text_plain(r->o->scenario->path).text : "", r->o->tolerance);
 }
 
-void report(const carried_out *o, const report_style *style, FILE *to)
+void run_report(const void *answer, const output *how, FILE *to)
 {
-    report_to r = {o, &o->central.summary, style->system, style->colour, to};
-    fprintf(to, "%s\n", verdict_of(o, style->system).text);
+    const carried_out *o = answer;
+    report_to r = {o, &o->central.summary, how->system, how->colour, to};
+    fprintf(to, "%s\n", verdict_of(o, r.system).text);
     title(&r);
     bath(&r);
     heading(to, "Loads and additions");
-    sheet_print(o, style->system, to);
+    sheet_print(o, r.system, to);
     findings(&r);
     heading(to, "Temperature and level");
-    chart_print(o, style->system, to);
+    chart_print(o, r.system, to);
     balances(&r);
-    if (style->verbose)
+    if (how->verbose)
         statistics(&r);
     report_caution(to);
     footer(&r);

@@ -1,12 +1,32 @@
-/* commands/size/answer.h -- the heat that a case needs, and what comes with it: all that the writers of the answer are given.
-   */
+/* commands/size/answer.h -- what is to be sized for, the loads of a scenario's schedule or one load into the steady boil; the heat
+   that it needs, and what comes with that; and how much steel the heat that is there carries. */
 #ifndef COMMANDS_SIZE_ANSWER_H
 #define COMMANDS_SIZE_ANSWER_H
 
 #include "analysis/steady_state.h"
+#include "base/format.h"
 #include "boilback.h"
-#include "commands/size/case.h"
 #include "describe/carried_out.h"
+#include "reading/quantity.h"
+
+typedef struct {
+    const scenario *scenario;
+    bool one_load;          /* not the schedule's */
+    boil_load load;         /* the one, or the first of the schedule */
+    boil_schedule schedule; /* the one load's; else the scenario's own, which stays its own */
+    double limit_s;         /* longest the boil may be lost */
+} size_case;
+
+/* One load of steel plate, at 20 degC: of that mass, or of that mass per volume of bath. */
+boil_load size_case_plate(const scenario *s, const quantity *heaviness, double thickness_m);
+
+/* A quarter of an inch thick. `heaviness` NULL: the schedule's loads, or, without any, one as heavy as the scenario's limit.
+   BOIL_OK or BOIL_NO_MEMORY; to be freed either way. */
+boil_outcome size_case_of(const scenario *s, double limit_s, const quantity *heaviness, size_case *out);
+boil_outcome size_case_one(const scenario *s, double limit_s, const boil_load *load, size_case *out);
+void size_case_free(size_case *c);
+
+action_name size_case_words(const size_case *c, unit_system system, size_t load); /* the load of that number, from 0 */
 
 typedef enum {
     SIZE_FOUND,
@@ -67,5 +87,47 @@ bool size_end_shut(const size_end *e);                  /* with no heat it stays
 bool size_end_surges(const size_end *e, double heat_W); /* with heat_W it boils over, with more it does not */
 bool size_answer_shut(const size_answer *a);            /* no heat brings the boil back in time and stays below the rim */
 bool size_answer_never_stops(const size_answer *a);     /* with heat_W no load stops the boil at all */
+
+typedef enum {
+    SIZE_POINT_BELOW, /* stays below the rim */
+    SIZE_POINT_OVER,  /* boils over, at the central mixing time */
+    SIZE_POINT_BEYOND /* left what is known of the bath before its end */
+} size_point_kind;
+
+typedef struct {
+    double heat_W;
+    double slowest_s; /* recovery; NaN: a boil was never back, or the run did not come so far */
+    size_point_kind kind;
+} size_point;
+
+enum { SIZE_CURVE_POINTS = 33 };
+
+/* From the calm losses to beyond the window, closer together at first; the answer's own heat is one of them. */
+typedef struct {
+    double from_W, to_W;
+    size_t count;
+    size_point points[SIZE_CURVE_POINTS];
+} size_curve;
+
+/* BOIL_OK, or why a run could not be carried out. */
+boil_outcome size_curve_of(const size_answer *a, size_curve *out);
+
+typedef struct {
+    const size_case *size;
+    double times; /* as heavy as planned all loads may be; 0: not even the lightest holds */
+} size_heaviest;
+
+/* BOIL_OK, or a failure. */
+int size_heaviest_of(const size_case *c, size_heaviest *out);
+
+typedef struct {
+    const size_case *size;
+    double interval_s;  /* NaN: however long one waits, it does not hold */
+    boil_history proof; /* loads at that interval; none when there is no interval */
+} size_interval;
+
+/* BOIL_OK, or a failure after which nothing is left to free. */
+int size_interval_of(const size_case *c, size_interval *out);
+void size_interval_free(size_interval *i);
 
 #endif

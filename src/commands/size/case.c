@@ -1,4 +1,4 @@
-#include "commands/size/case.h"
+#include "commands/size/answer.h"
 
 #include "base/constants.h"
 

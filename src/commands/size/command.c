@@ -34,26 +34,9 @@ static const option options[] = {
 
 /* The heat -------------------------------------------------------------------------------------------------------- */
 
-static void heat_text(const void *answer, const output *o, FILE *to)
-{
-    size_report(answer, o->system, to);
-}
-
-static void heat_json(const void *answer, FILE *to)
-{
-    size_json(answer, to);
-}
-
-static bool heat_draw(const void *answer, const output *o, picture_format format, picture_drawn *drawn,
-                      picture_problem *problem)
-{
-    size_curve c;
-    return size_curve_of(answer, &c) == BOIL_OK && size_picture(answer, &c, o->system, format, drawn, problem);
-}
-
 static int answer_heat(const size_case *c, const output *o, int *status)
 {
-    static const output_writers writers = {.text = heat_text, .json = heat_json, .draw = heat_draw};
+    static const output_writers writers = {.text = size_report, .json = &size_documents[0], .draw = size_picture};
     size_answer a;
     int result = size_answer_of(c, &a);
     if (result != BOIL_OK)
@@ -65,19 +48,9 @@ static int answer_heat(const size_case *c, const output *o, int *status)
 
 /* The loads ------------------------------------------------------------------------------------------------------- */
 
-static void heaviest_text(const void *answer, const output *o, FILE *to)
-{
-    size_heaviest_report(answer, o->system, to);
-}
-
-static void heaviest_json(const void *answer, FILE *to)
-{
-    size_heaviest_json(answer, to);
-}
-
 static int answer_heaviest(const size_case *c, const output *o, int *status)
 {
-    static const output_writers writers = {.text = heaviest_text, .json = heaviest_json};
+    static const output_writers writers = {.text = size_heaviest_report, .json = &size_documents[1]};
     size_heaviest h;
     int result = size_heaviest_of(c, &h);
     if (result == BOIL_OK)
@@ -85,19 +58,9 @@ static int answer_heaviest(const size_case *c, const output *o, int *status)
     return result;
 }
 
-static void interval_text(const void *answer, const output *o, FILE *to)
-{
-    size_interval_report(answer, o->system, to);
-}
-
-static void interval_json(const void *answer, FILE *to)
-{
-    size_interval_json(answer, to);
-}
-
 static int answer_interval(const size_case *c, const output *o, int *status)
 {
-    static const output_writers writers = {.text = interval_text, .json = interval_json};
+    static const output_writers writers = {.text = size_interval_report, .json = &size_documents[2]};
     size_interval i;
     int result = size_interval_of(c, &i);
     if (result != BOIL_OK)
@@ -109,19 +72,9 @@ static int answer_interval(const size_case *c, const output *o, int *status)
 
 /* The table ------------------------------------------------------------------------------------------------------- */
 
-static void table_text(const void *answer, const output *o, FILE *to)
-{
-    size_table_report(answer, o->system, to);
-}
-
-static void table_json(const void *answer, FILE *to)
-{
-    size_table_json(answer, to);
-}
-
 static int answer_table(const scenario *s, double limit_s, const quantity *load, const output *o, int *status)
 {
-    static const output_writers writers = {.text = table_text, .json = table_json, .csv = size_table_csv};
+    static const output_writers writers = {.text = size_table_report, .json = &size_documents[3], .csv = size_table_csv};
     size_cells t;
     int result = size_cells_of(s, limit_s, load, &t);
     if (result == BOIL_OK)
@@ -185,8 +138,5 @@ const command command_size = {
         "load has the boil back in time; then up to where the bath boils over. A scenario without loads is sized for one: "
         "a quarter-inch plate of its usual heaviest load. Says so when no heat does both, and what would.",
     .example = PROGRAM_NAME " size tank.bath --recover 2min --load '1 lb per 2 gal'",
-    .options = options,
-    .options_count = sizeof options / sizeof options[0],
-    .documents = size_documents,
-    .run = run,
+    COMMAND_PARTS(size_documents),
 };

@@ -188,26 +188,6 @@ const document size_documents[] = {
     {0}};
 /* clang-format on */
 
-void size_json(const size_answer *a, FILE *to)
-{
-    json_document(answer, a, to);
-}
-
-void size_heaviest_json(const size_heaviest *h, FILE *to)
-{
-    json_document(heaviest, h, to);
-}
-
-void size_interval_json(const size_interval *i, FILE *to)
-{
-    json_document(interval, i, to);
-}
-
-void size_table_json(const size_cells *t, FILE *to)
-{
-    json_document(table, t, to);
-}
-
 void size_table_csv(const void *cells, FILE *to)
 {
     const size_cells *t = cells;

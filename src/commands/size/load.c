@@ -1,4 +1,4 @@
-#include "commands/size/load.h"
+#include "commands/size/answer.h"
 
 #include <math.h>
 

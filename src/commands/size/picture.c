@@ -80,28 +80,29 @@ static void frame(const writing *w)
     lines(w);
 }
 
-static void points(const size_curve *c, FILE *to)
+static void points(const writing *w)
 {
-    for (size_t i = 0; i < c->count; i++)
-        fprintf(to, "%.9g\t%.9g\t%d\n", c->points[i].heat_W, c->points[i].slowest_s, (int)c->points[i].kind);
+    for (const size_point *p = w->curve->points; p < w->curve->points + w->curve->count; p++)
+        fprintf(w->to, "%.9g\t%.9g\t%d\n", p->heat_W, p->slowest_s, (int)p->kind);
 }
 
-bool size_picture(const size_answer *a, const size_curve *c, unit_system s, picture_format format, picture_drawn *drawn,
-                  picture_problem *problem)
+static void write_as(picture *p, writing *w, const char *name, void (*rows)(const writing *))
+{
+    w->to = picture_input(p, name);
+    if (w->to != NULL)
+        rows(w);
+    picture_input_end(p, w->to);
+}
+
+bool size_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
     picture p;
-    writing w = {a, c, s, format, NULL};
-    *drawn = (picture_drawn){0};
-    if (!picture_begin(&p, problem))
+    size_curve c;
+    writing w = {answer, &c, o->system, format, NULL};
+    if (size_curve_of(answer, &c) != BOIL_OK || !picture_begin(&p, problem))
         return false;
-    w.to = picture_input(&p, "frame.tsv");
-    if (w.to != NULL)
-        frame(&w);
-    picture_input_end(&p, w.to);
-    FILE *to = picture_input(&p, "points.tsv");
-    if (to != NULL)
-        points(c, to);
-    picture_input_end(&p, to);
+    write_as(&p, &w, "frame.tsv", frame);
+    write_as(&p, &w, "points.tsv", points);
     bool good = picture_draw(&p, "size.gp", format, drawn, problem);
     picture_end(&p);
     return good;

@@ -237,15 +237,16 @@ void size_report_case(const size_case *c, unit_system s, FILE *to)
         fprintf(to, " with all that is done in the scenario\n");
 }
 
-void size_report(const size_answer *a, unit_system s, FILE *to)
+void size_report(const void *answer, const output *o, FILE *to)
 {
-    writing w = {a, s, to};
+    const size_answer *a = answer;
+    writing w = {a, o->system, to};
     bool shut = size_answer_shut(a);
     if (shut)
         verdict_shut(&w);
     else
         verdict_open(&w);
-    size_report_case(a->size, s, to);
+    size_report_case(a->size, o->system, to);
     if (a->found == SIZE_FOUND) {
         heat(&w);
         calm_boil(&w);
@@ -260,8 +261,10 @@ void size_report(const size_answer *a, unit_system s, FILE *to)
 
 /* The table ------------------------------------------------------------------------------------------------------- */
 
-void size_table_report(const size_cells *t, unit_system s, FILE *to)
+void size_table_report(const void *answer, const output *o, FILE *to)
 {
+    const size_cells *t = answer;
+    unit_system s = o->system;
     fprintf(to, "Heat to the tank, %s, that brings the boil back within %s after one load of plate at %s\n",
             format_unit(s, DIM_POWER), format_duration(t->limit_s).text,
             format_quantity(s, DIM_TEMPERATURE, BOIL_ZERO_CELSIUS + 20).text);

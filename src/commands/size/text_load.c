@@ -22,8 +22,10 @@ static void heaviest_lines(const size_heaviest *h, unit_system s, FILE *to)
     }
 }
 
-void size_heaviest_report(const size_heaviest *h, unit_system s, FILE *to)
+void size_heaviest_report(const void *answer, const output *o, FILE *to)
 {
+    const size_heaviest *h = answer;
+    unit_system s = o->system;
     formatted_text limit = format_duration(h->size->limit_s);
     if (h->times > 0)
         fprintf(to, "All loads may be x%.3f as heavy: up to %s, back within %s and below the rim\n",
@@ -48,8 +50,10 @@ static void interval_proof(const boil_history *h, unit_system s, FILE *to)
             format_quantity(s, DIM_MASS, h->summary.water_controlled_kg).text);
 }
 
-void size_interval_report(const size_interval *i, unit_system s, FILE *to)
+void size_interval_report(const void *answer, const output *o, FILE *to)
 {
+    const size_interval *i = answer;
+    unit_system s = o->system;
     formatted_text limit = format_duration(i->size->limit_s);
     if (i->interval_s > 0)
         fprintf(to, "A load every %s, and no sooner, has the boil back within %s each time and stays in the band\n",

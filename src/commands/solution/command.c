@@ -90,58 +90,13 @@ static bool table_of(const request *r, solution_table *t)
     return true;
 }
 
-/* Writing --------------------------------------------------------------------------------------------------------- */
-
-typedef struct {
-    const boil_plant *plant;
-    solution_answer *rows;
-    size_t count;
-} answers;
-
-static void text(const void *answer, const output *o, FILE *to)
-{
-    (void)o; /* both systems of units stand side by side */
-    const answers *a = answer;
-    solution_report(a->plant, a->rows, to);
-}
-
-static void table_text(const void *answer, const output *o, FILE *to)
-{
-    (void)o;
-    const answers *a = answer;
-    solution_table_report(a->plant, a->rows, a->count, to);
-}
-
-static void as_json(const void *answer, FILE *to)
-{
-    const answers *a = answer;
-    solution_json(a->rows, to);
-}
-
-static void table_json(const void *answer, FILE *to)
-{
-    const answers *a = answer;
-    solution_table_json(a->rows, a->count, to);
-}
-
-static void csv(const void *answer, FILE *to)
-{
-    const answers *a = answer;
-    solution_csv(a->rows, a->count, to);
-}
-
-static bool draw(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
-{
-    const answers *a = answer;
-    return solution_picture(a->plant, a->rows, a->count, o->system, format, drawn, problem);
-}
-
-static const output_writers one_writers = {.text = text, .json = as_json, .csv = csv};
-static const output_writers table_writers = {.text = table_text, .json = table_json, .csv = csv, .draw = draw};
+static const output_writers one_writers = {.text = solution_report, .json = &solution_documents[0], .csv = solution_csv};
+static const output_writers table_writers = {
+    .text = solution_table_report, .json = &solution_documents[1], .csv = solution_csv, .draw = solution_picture};
 
 static int answer_table(const request *r)
 {
-    answers a = {.plant = &r->bath.plant};
+    solution_answers a = {.plant = &r->bath.plant};
     solution_table t;
     if (!table_of(r, &t))
         return STATUS_USAGE;
@@ -153,7 +108,6 @@ static int answer_table(const request *r)
 
 static int answer(const given *g, request *r)
 {
-    solution_answer one;
     boil_plant *p = &r->bath.plant;
     if (!options_take(g, r) || !output_agrees(&r->output))
         return STATUS_USAGE;
@@ -169,7 +123,8 @@ static int answer(const given *g, request *r)
     }
     if (r->table)
         return answer_table(r);
-    return look_up(p, &one) ? output_write(&one_writers, &r->output, &(answers){p, &one, 1}, STATUS_DONE) : STATUS_USAGE;
+    solution_answers a = {.plant = p, .rows = &a.one, .count = 1};
+    return look_up(p, &a.one) ? output_write(&one_writers, &r->output, &a, STATUS_DONE) : STATUS_USAGE;
 }
 
 /* The rules for blend, temperature and factor are the plant's; a tank of a cubic metre stands in for the rest. */
@@ -203,8 +158,5 @@ const command command_solution = {
                    "needs the salts and one of salt fraction, strength and boiling point, or a table over one of these.",
     .example =
         PROGRAM_NAME " solution --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2' --boiling-point '285 degF' --altitude '900 ft'",
-    .options = options,
-    .options_count = sizeof options / sizeof options[0],
-    .documents = solution_documents,
-    .run = run,
+    COMMAND_PARTS(solution_documents),
 };

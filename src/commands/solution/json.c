@@ -30,12 +30,7 @@ static const field answer[] = {
     FIELDS_END};
 #undef RECORD
 
-typedef struct {
-    const solution_answer *rows;
-    size_t count;
-} rows;
-
-#define RECORD rows
+#define RECORD solution_answers
 static const field table[] = {LIST("table", rows, count, answer, "the rows"), FIELDS_END};
 #undef RECORD
 
@@ -46,17 +41,8 @@ const document solution_documents[] = {
     {0}};
 /* clang-format on */
 
-void solution_json(const solution_answer *a, FILE *to)
+void solution_csv(const void *answers, FILE *to)
 {
-    json_document(answer, a, to);
-}
-
-void solution_table_json(const solution_answer *list, size_t count, FILE *to)
-{
-    json_document(table, &(rows){list, count}, to);
-}
-
-void solution_csv(const solution_answer *list, size_t count, FILE *to)
-{
-    csv_document(to, answer, list, count, sizeof *list);
+    const solution_answers *a = answers;
+    csv_document(to, answer, a->rows, a->count, sizeof *a->rows);
 }

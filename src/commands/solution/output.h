@@ -2,22 +2,24 @@
 #ifndef COMMANDS_SOLUTION_OUTPUT_H
 #define COMMANDS_SOLUTION_OUTPUT_H
 
-#include <stdio.h>
-
-#include "base/field.h"
-#include "base/format.h"
+#include "cli/output.h"
 #include "commands/solution/answer.h"
-#include "pictures/picture.h"
 
-void solution_report(const boil_plant *p, const solution_answer *a, FILE *to);
-void solution_json(const solution_answer *a, FILE *to);
+/* One solution, or the rows of a table. */
+typedef struct {
+    solution_answer one; /* the only row, when it is no table */
+    const boil_plant *plant;
+    solution_answer *rows;
+    size_t count;
+} solution_answers;
 
-void solution_table_report(const boil_plant *p, const solution_answer *rows, size_t count, FILE *to); /* US and SI */
-void solution_table_json(const solution_answer *rows, size_t count, FILE *to);
-/* Of a table. */
-bool solution_picture(const boil_plant *p, const solution_answer *rows, size_t count, unit_system s, picture_format format,
-                      picture_drawn *drawn, picture_problem *problem);
-extern const document solution_documents[];
-void solution_csv(const solution_answer *rows, size_t count, FILE *to); /* SI, the names of the JSON */
+/* Both systems of units side by side. */
+void solution_report(const void *answers, const output *o, FILE *to);
+void solution_table_report(const void *answers, const output *o, FILE *to);
+
+extern const document solution_documents[];       /* of one, of a table */
+void solution_csv(const void *answers, FILE *to); /* the names of the JSON */
+bool solution_picture(const void *answers, const output *o, picture_format format, picture_drawn *drawn,
+                      picture_problem *problem); /* of a table */
 
 #endif

@@ -40,22 +40,23 @@ static const panel panels[] = {
     {"Density", {{CURVE_LINE, "at the boil", DIM_CONCENTRATION, hot}, {CURVE_DASHED, "at 20 degC", DIM_CONCENTRATION, cold}}, 2}};
 /* clang-format on */
 
-bool solution_picture(const boil_plant *p, const solution_answer *rows, size_t count, unit_system s, picture_format format,
-                      picture_drawn *drawn, picture_problem *problem)
+bool solution_picture(const void *answers, const output *o, picture_format format, picture_drawn *drawn,
+                      picture_problem *problem)
 {
     char title[120];
-    const double *blend = p->charge.blend;
+    const solution_answers *a = answers;
+    const double *blend = a->plant->charge.blend;
     snprintf(title, sizeof title, "%.4g %% NaOH, %.4g %% NaNO3, %.4g %% NaNO2", 100 * blend[BOIL_NAOH], 100 * blend[BOIL_NANO3],
              100 * blend[BOIL_NANO2]);
     curves c = {.title = title,
                 .said = "",
                 .axis = "Salts by mass",
                 .dimension = DIM_FRACTION,
-                .rows = rows,
-                .rows_count = count,
+                .rows = a->rows,
+                .rows_count = a->count,
                 .x = fraction,
                 .panels = panels,
                 .panels_count = sizeof panels / sizeof panels[0],
-                .system = s};
+                .system = o->system};
     return picture_curves(&c, format, drawn, problem);
 }

@@ -13,8 +13,11 @@ static void blend_line(const boil_plant *p, FILE *to)
             100 * blend[BOIL_NANO2]);
 }
 
-void solution_report(const boil_plant *p, const solution_answer *a, FILE *to)
+void solution_report(const void *answers, const output *o, FILE *to)
 {
+    (void)o;
+    const boil_plant *p = ((const solution_answers *)answers)->plant;
+    const solution_answer *a = answers; /* the only one */
     blend_line(p, to);
     listing_line(to, "pressure", DIM_PRESSURE, p->ambient.pressure_Pa, "");
     listing_line(to, "salts by mass", DIM_FRACTION, a->salt_fraction, "");
@@ -55,23 +58,26 @@ static void row(const solution_answer *a, FILE *to)
             1e-3 * a->dilution_J_kg);
 }
 
-void solution_table_report(const boil_plant *p, const solution_answer *rows, size_t count, FILE *to)
+void solution_table_report(const void *answers, const output *o, FILE *to)
 {
+    (void)o;
+    const solution_answers *a = answers;
+    const boil_plant *p = a->plant;
     blend_line(p, to);
     listing_line(to, "pressure", DIM_PRESSURE, p->ambient.pressure_Pa, "");
     fprintf(to, "\n %7s %16s %17s %8s %17s %15s %9s\n", "salts", "strength", "boils at", "hot", "density, 20 degC",
             "at 60 degF", "dilution");
     fprintf(to, " %7s %8s %7s %8s %8s %8s %8s %8s %7s %7s %9s\n", "%", "lb/gal", "kg/m3", "degF", "degC", "kg/m3", "kg/m3",
             "lb/gal", "Baume", "Twadd.", "kJ/kg");
-    for (size_t i = 0; i < count; i++)
-        row(&rows[i], to);
+    for (size_t i = 0; i < a->count; i++)
+        row(&a->rows[i], to);
     fputc('\n', to);
     report_paragraph(to,
                      "Strength: salts per volume at the boil. Dilution: heat set free per kg of water put in, at the boil or "
                      "the temperature given. *: holds crystals at 20 degC; looked up alone, it says up to what temperature.");
-    boil_initial_charge given = p->charge;
-    given.basis = BOIL_INITIAL_BY_SALT_FRACTION;
-    given.value = rows[count - 1].salt_fraction;
-    report_uncertainty(&given, UNITS_SI, to);
+    boil_initial_charge as = p->charge;
+    as.basis = BOIL_INITIAL_BY_SALT_FRACTION;
+    as.value = a->rows[a->count - 1].salt_fraction;
+    report_uncertainty(&as, UNITS_SI, to);
     report_caution(to);
 }

@@ -51,8 +51,10 @@ static void foot(html *h, const carried_out *o)
     html_close(h);
 }
 
-void page(const carried_out *o, unit_system s, const picture_drawn *drawn, const picture_problem *problem, FILE *to)
+void run_page(const void *answer, const output *how, const picture_drawn *drawn, const picture_problem *problem, FILE *to)
 {
+    const carried_out *o = answer;
+    unit_system s = how->system;
     html h = html_to(to);
     fputs("<!DOCTYPE html>", to);
     html_open(&h, "html", "xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"");

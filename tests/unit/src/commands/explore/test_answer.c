@@ -224,8 +224,8 @@ static char *report_of(const explore_answer *s)
 {
     printed p;
     printed_begin(&p);
-    explore_report(s, UNITS_US, false, p.to);
-    explore_json(s, p.to);
+    explore_report(s, &(output){.system = UNITS_US}, p.to);
+    json_document(explore_documents->fields, s, p.to);
     return printed_end(&p);
 }
 

@@ -133,7 +133,7 @@ static char *page_of(const carried_out *o, const char *svg)
     if (svg != NULL)
         drawn.length = (size_t)snprintf(bytes, sizeof bytes, "%s", svg);
     printed_begin(&p);
-    page(o, UNITS_US, &drawn, &problem, p.to);
+    run_page(o, &(output){.system = UNITS_US}, &drawn, &problem, p.to);
     return printed_end(&p);
 }
 

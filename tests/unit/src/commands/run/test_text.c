@@ -407,7 +407,7 @@ static char *whole_report(unit_system system, bool colour)
 {
     printed p;
     printed_begin(&p);
-    report(&the.done, &(report_style){.system = system, .colour = colour, .verbose = true}, p.to);
+    run_report(&the.done, &(output){.system = system, .colour = colour, .verbose = true}, p.to);
     return printed_end(&p);
 }
 
@@ -472,7 +472,7 @@ static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
         the.rows[i].undissolved_kg = 2.5;
     }
     printed_begin(&p);
-    run_json(&the.done, p.to);
+    json_document(run_documents->fields, &the.done, p.to);
     char *text = printed_end(&p);
     assert_says(text, "\"hot_s\": null");
     assert_says(text, "\"stopped\": null");
