@@ -67,6 +67,20 @@ typedef struct field {
 #define PART_IF(rows, test) {.kind = FIELD_PART, .inside = rows, .when = test}
 #define GIVEN(form, name, rows, function, says) {.kind = form, .key = name, .inside = rows, .by = function, .meaning = says}
 #define FIELDS_END {.kind = FIELD_END}
+/* Functions that rows name, of a record `r` of that type: what GIVEN writes (json_text, json_bool, json_number), and what
+   WORKED_OUT or a `when` is told. */
+#define WRITES(name, type, kind, value) \
+    static void name(json *j, const char *member, const void *record) \
+    { \
+        const type *r = record; \
+        json_##kind(j, member, value); \
+    }
+#define TELLS(result, name, type, value) \
+    static result name(const void *record) \
+    { \
+        const type *r = record; \
+        return value; \
+    }
 /* clang-format on */
 
 /* What a command writes, under what option. */

@@ -6,28 +6,20 @@
 /* clang-format off */
 #define RECORD boil_charge_step
 static const field step[] = {
-    WORD("kind", kind, action_addition_words, "what goes in"),
-    SAME(mass_kg, "how much of it"),
-    SAME(start_s, "when its pour begins, from the start of filling"),
-    SAME(over_s, "how long it is poured"),
-    SAME(wait_s, "how long to wait after it"),
-    SAME(heat_J, "heat of solution released at 25 degC; negative: taken up"),
-    SAME(temperature_K, "of the bath after the wait"),
-    SAME(hottest_K, "highest temperature of the bath on the way"),
-    SAME(adiabatic_K, "highest temperature without tank, losses and evaporation"),
-    SAME(boils_K, "boiling point then"),
+    WORD("kind", kind, action_addition_words, "what goes in"), SAME(mass_kg, "how much of it"),
+    SAME(start_s, "when its pour begins, from the start of filling"), SAME(over_s, "how long it is poured"),
+    SAME(wait_s, "how long to wait after it"), SAME(heat_J, "heat of solution released at 25 degC; negative: taken up"),
+    SAME(temperature_K, "of the bath after the wait"), SAME(hottest_K, "highest temperature of the bath on the way"),
+    SAME(adiabatic_K, "highest temperature without tank, losses and evaporation"), SAME(boils_K, "boiling point then"),
     SAME(next_below_K, "nothing more goes in while the bath is above that; null: the first thing into an empty tank"),
-    SAME(level_m, "level after it"),
-    FIELDS_END};
+    SAME(level_m, "level after it"), FIELDS_END};
 #undef RECORD
 
 #define RECORD charge_answer
 static const field bath[] = {
     NUMBER("salt_fraction", plan.salt_fraction, "salts by mass"),
-    NUMBER("boiling_point_K", plan.boiling_point_K, "where it boils"),
-    NUMBER("mass_kg", plan.mass_kg, "mass of bath"),
-    NUMBER("water_kg", plan.bath_water_kg, "of it water"),
-    NUMBER("salts_kg", plan.bath_salts_kg, "of it salts"),
+    NUMBER("boiling_point_K", plan.boiling_point_K, "where it boils"), NUMBER("mass_kg", plan.mass_kg, "mass of bath"),
+    NUMBER("water_kg", plan.bath_water_kg, "of it water"), NUMBER("salts_kg", plan.bath_salts_kg, "of it salts"),
     NUMBER("strength_kg_m3", plan.strength_kg_m3, "salts per volume of bath at its boil"),
     NUMBER("salts_per_water_kg_m3", plan.per_water_kg_m3, "salts per volume of the water in it, measured at 20 degC"),
     NUMBER("cold_level_m", plan.cold_level_m, "level at the room's temperature"),
@@ -39,9 +31,7 @@ static const field bath[] = {
     FIELDS_END};
 
 static const field plan[] = {
-    VERSION_FIELD,
-    SCENARIO_FIELD,
-    NUMBER("water_kg", plan.water_kg, "water to go in"),
+    VERSION_FIELD, SCENARIO_FIELD, NUMBER("water_kg", plan.water_kg, "water to go in"),
     NUMBER("salts_kg", plan.salts_kg, "dry salts to go in"),
     NUMBER("liquid_kg", plan.liquid_kg, "ready-mixed liquid to go in"),
     NUMBER("liquid_fraction", plan.asked.liquid_fraction, "salts by mass of that liquid; 0: dry salts"),
@@ -60,8 +50,7 @@ static const field plan[] = {
     NUMBER("water_rate_kg_s", plan.water_pace.rate_kg_s, "fastest pace for that water; null: none to add, or none does no harm"),
     NUMBER("boil_down_s", plan.boil_down_s, "how long boiling down takes; null: it never is"),
     ARRAY("steps", plan.steps, plan.steps_count, step, "what goes in, in its order"),
-    GROUP("bath", bath, "what it comes to"),
-    FIELDS_END};
+    GROUP("bath", bath, "what it comes to"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 

@@ -34,27 +34,20 @@ typedef struct {
     WORD("state", state, states, "whether it is stated or its default holds"), \
     COUNT("line", line, "of the file; 0: not stated")
 static const field setting_fields[] = {
-    SETTING_NAME,
-    NUMBERS("values", values, count, "in SI: one, two for a range, three for a blend; none for words"),
-    SETTING_REST,
-    FIELDS_END};
+    SETTING_NAME, NUMBERS("values", values, count, "in SI: one, two for a range, three for a blend; none for words"),
+    SETTING_REST, FIELDS_END};
 
 static const field setting_line_fields[] = {
-    SETTING_NAME,
-    NUMBER("value", values[0], "in SI; empty: it is words"),
+    SETTING_NAME, NUMBER("value", values[0], "in SI; empty: it is words"),
     NUMBER("value_2", values[1], "high end of a range, second share of a blend"),
-    NUMBER("value_3", values[2], "third share of a blend"),
-    SETTING_REST,
-    FIELDS_END};
+    NUMBER("value_3", values[2], "third share of a blend"), SETTING_REST, FIELDS_END};
 #undef RECORD
 
 #define RECORD action
 static const field action_fields[] = {
-    SAME(time_s, "when, from the start"),
-    TEXT("kind", keyword, "its keyword in the scenario: load, lift, water, ..."),
+    SAME(time_s, "when, from the start"), TEXT("kind", keyword, "its keyword in the scenario: load, lift, water, ..."),
     CHARS("act", name, "what is done, in the words of the scenario"),
-    CHARS("details", details, "what there is to know beyond them, in SI units"),
-    FIELDS_END};
+    CHARS("details", details, "what there is to know beyond them, in SI units"), FIELDS_END};
 #undef RECORD
 
 typedef struct {
@@ -64,11 +57,8 @@ typedef struct {
 
 #define RECORD charge_line
 static const field charge_fields[] = {
-    TEXT("what", what, "a quantity of the bath as it starts"),
-    SAME(value, "in SI"),
-    TEXT("unit", unit, "its SI unit; null: a ratio"),
-    TEXT("note", note, "what to know of it"),
-    FIELDS_END};
+    TEXT("what", what, "a quantity of the bath as it starts"), SAME(value, "in SI"),
+    TEXT("unit", unit, "its SI unit; null: a ratio"), TEXT("note", note, "what to know of it"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 
@@ -124,22 +114,18 @@ static void actions(json *j, const char *name, const void *record)
 #define RECORD uncertain
 static const field uncertain_fields[] = {
     CHARS("name", thing.words, "the setting, or the law's number"),
-    CHARS("spread", as_written, "how it varies, as written"),
-    FIELDS_END};
+    CHARS("spread", as_written, "how it varies, as written"), FIELDS_END};
 #undef RECORD
 
 #define RECORD scenario
 static const field scenario_fields[] = {
-    VERSION_FIELD,
-    TEXT("scenario", path, "the file, as it was named"),
-    TEXT("title", title, "title of the scenario"),
+    VERSION_FIELD, TEXT("scenario", path, "the file, as it was named"), TEXT("title", title, "title of the scenario"),
     SAME(start_s, "time of day at which it starts, from midnight"),
     NUMBER("duration_s", schedule.duration_s, "how long it goes on"),
     GIVEN(FIELD_LIST, "settings", setting_fields, settings, "every setting that belongs to this case"),
     GIVEN(FIELD_LIST, "charge", charge_fields, charge, "what that comes to"),
     GIVEN(FIELD_LIST, "acts", action_fields, actions, "what is done, one by one"),
-    LIST("uncertain", uncertain, uncertain_count, uncertain_fields, "what is not known well"),
-    FIELDS_END};
+    LIST("uncertain", uncertain, uncertain_count, uncertain_fields, "what is not known well"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 

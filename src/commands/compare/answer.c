@@ -119,51 +119,6 @@ compare_action *compare_actions(const compare_answer *c, size_t *count)
 
 /* The outcome ------------------------------------------------------------------------------------------------------ */
 
-static double boiling_point_end(const carried_out *o)
-{
-    return o->central.summary.boiling_point_end_K;
-}
-
-static double temperature_end(const carried_out *o)
-{
-    return o->central.summary.temperature_end_K;
-}
-
-static double salts_end(const carried_out *o)
-{
-    return o->central.summary.salt_fraction_end;
-}
-
-static double level_end(const carried_out *o)
-{
-    return o->central.summary.still_level_end_m;
-}
-
-static double level_max(const carried_out *o)
-{
-    return o->central.summary.level_max_m.value;
-}
-
-static double freeboard_min(const carried_out *o)
-{
-    return o->central.summary.freeboard_min_m.value;
-}
-
-static double fast_freeboard_min(const carried_out *o)
-{
-    return o->fast.summary.freeboard_min_m.value;
-}
-
-static double steam_peak(const carried_out *o)
-{
-    return o->central.summary.steam_peak_kg_s.value;
-}
-
-static double layer_max(const carried_out *o)
-{
-    return o->central.summary.layer_max_kg.value;
-}
-
 static double quiet_time(const carried_out *o)
 {
     return (1 - o->central.summary.boiling_share) * o->central.end_s;
@@ -172,11 +127,6 @@ static double quiet_time(const carried_out *o)
 static double slowest_load(const carried_out *o)
 {
     return boil_history_recoveries(&o->central, o->scenario->plant.limits.recovery_s).slowest_s;
-}
-
-static double steam_total(const carried_out *o)
-{
-    return o->central.summary.steam_total_kg;
 }
 
 static double water_added(const carried_out *o)
@@ -189,22 +139,30 @@ static double heat_put_in(const carried_out *o)
     return o->central.end_s > 0 ? o->central.summary.input_total_J / o->central.end_s : (double)NAN;
 }
 
+/* clang-format off */
+#define AT(member) .where = offsetof(carried_out, member)
 static const compare_measure measures[] = {
-    {"slowest_load_s", "boil back, slowest load", DIM_TIME, slowest_load},
-    {"quiet_s", "time without boil", DIM_TIME, quiet_time},
-    {"layer_max_kg", "most water afloat", DIM_MASS, layer_max},
-    {"steam_peak_kg_s", "most steam", DIM_MASS_FLOW, steam_peak},
-    {"level_max_m", "highest level", DIM_LENGTH, level_max},
-    {"freeboard_min_m", "least freeboard", DIM_LENGTH, freeboard_min},
-    {"fast_freeboard_min_m", "the same, fast mixing", DIM_LENGTH, fast_freeboard_min},
-    {"temperature_end_K", "temperature, at the end", DIM_TEMPERATURE, temperature_end},
-    {"boiling_point_end_K", "boils at, at the end", DIM_TEMPERATURE, boiling_point_end},
-    {"salt_fraction_end", "salts by mass, at the end", DIM_FRACTION, salts_end},
-    {"still_level_end_m", "still level, at the end", DIM_LENGTH, level_end},
-    {"water_added_kg", "water added", DIM_MASS, water_added},
-    {"steam_total_kg", "steam, in all", DIM_MASS, steam_total},
-    {"input_mean_W", "heat put in, on average", DIM_POWER, heat_put_in},
+    {"slowest_load_s", "boil back, slowest load", DIM_TIME, .of = slowest_load},
+    {"quiet_s", "time without boil", DIM_TIME, .of = quiet_time},
+    {"layer_max_kg", "most water afloat", DIM_MASS, AT(central.summary.layer_max_kg.value)},
+    {"steam_peak_kg_s", "most steam", DIM_MASS_FLOW, AT(central.summary.steam_peak_kg_s.value)},
+    {"level_max_m", "highest level", DIM_LENGTH, AT(central.summary.level_max_m.value)},
+    {"freeboard_min_m", "least freeboard", DIM_LENGTH, AT(central.summary.freeboard_min_m.value)},
+    {"fast_freeboard_min_m", "the same, fast mixing", DIM_LENGTH, AT(fast.summary.freeboard_min_m.value)},
+    {"temperature_end_K", "temperature, at the end", DIM_TEMPERATURE, AT(central.summary.temperature_end_K)},
+    {"boiling_point_end_K", "boils at, at the end", DIM_TEMPERATURE, AT(central.summary.boiling_point_end_K)},
+    {"salt_fraction_end", "salts by mass, at the end", DIM_FRACTION, AT(central.summary.salt_fraction_end)},
+    {"still_level_end_m", "still level, at the end", DIM_LENGTH, AT(central.summary.still_level_end_m)},
+    {"water_added_kg", "water added", DIM_MASS, .of = water_added},
+    {"steam_total_kg", "steam, in all", DIM_MASS, AT(central.summary.steam_total_kg)},
+    {"input_mean_W", "heat put in, on average", DIM_POWER, .of = heat_put_in},
 };
+/* clang-format on */
+
+double compare_measure_of(const compare_measure *m, const carried_out *o)
+{
+    return m->of != NULL ? m->of(o) : *(const double *)(const void *)((const char *)o + m->where);
+}
 
 const compare_measure *compare_measured(size_t index)
 {

@@ -28,9 +28,11 @@ typedef struct {
     const char *name; /* in JSON, with its SI unit */
     const char *words;
     unit_dimension dimension;
-    double (*of)(const carried_out *o); /* NaN: there is none */
+    size_t where;                       /* in carried_out, where that is all */
+    double (*of)(const carried_out *o); /* else */
 } compare_measure;
 const compare_measure *compare_measured(size_t index);
+double compare_measure_of(const compare_measure *m, const carried_out *o); /* NaN: there is none */
 
 /* A finding of either, likely or possible; NULL where it was not found. */
 typedef struct {

@@ -9,23 +9,13 @@
 
 /* The two sides --------------------------------------------------------------------------------------------------- */
 
-static void verdict_in_si(json *j, const char *name, const void *record)
-{
-    json_text(j, name, verdict_of(record, UNITS_SI).text);
-}
-
-static void stopped(json *j, const char *name, const void *record)
-{
-    json_bool(j, name, carried_out_stopped(record));
-}
-
 /* clang-format off */
+WRITES(verdict_in_si, carried_out, text, verdict_of(r, UNITS_SI).text)
+WRITES(stopped, carried_out, bool, carried_out_stopped(r))
+
 static const field side[] = {
-    SCENARIO_FIELD,
-    TITLE_FIELD,
-    GIVEN(FIELD_TEXT, "verdict", NULL, verdict_in_si, "the run in one line"),
-    GIVEN(FIELD_BOOL, "stopped", NULL, stopped, "it left what is known of the bath before its end"),
-    FIELDS_END};
+    SCENARIO_FIELD, TITLE_FIELD, GIVEN(FIELD_TEXT, "verdict", NULL, verdict_in_si, "the run in one line"),
+    GIVEN(FIELD_BOOL, "stopped", NULL, stopped, "it left what is known of the bath before its end"), FIELDS_END};
 /* clang-format on */
 
 static void side_a(json *j, const char *name, const void *record)
@@ -56,20 +46,16 @@ typedef struct {
 /* clang-format off */
 #define RECORD setting
 static const field setting_fields[] = {
-    TEXT("section", section, "of the scenario"),
-    TEXT("key", key, "of the setting"),
-    TEXT("a", a, "its value in A, in SI units; null: A has no such setting"),
-    TEXT("b", b, "its value in B"),
+    TEXT("section", section, "of the scenario"), TEXT("key", key, "of the setting"),
+    TEXT("a", a, "its value in A, in SI units; null: A has no such setting"), TEXT("b", b, "its value in B"),
     FIELDS_END};
 #undef RECORD
 
 #define RECORD action
 static const field action_fields[] = {
-    TEXT("only_in", only_in, "a or b"),
-    SAME(time_s, "when, from the start"),
+    TEXT("only_in", only_in, "a or b"), SAME(time_s, "when, from the start"),
     CHARS("act", name, "what is done, in the words of the scenario"),
-    CHARS("details", details, "what there is to know beyond them, in SI units"),
-    FIELDS_END};
+    CHARS("details", details, "what there is to know beyond them, in SI units"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 
@@ -118,7 +104,7 @@ typedef struct {
 
 static measured measure(const compare_answer *c, const compare_measure *m)
 {
-    return (measured){m->name, m->words, m->of(c->a), m->of(c->b)};
+    return (measured){m->name, m->words, compare_measure_of(m, c->a), compare_measure_of(m, c->b)};
 }
 
 /* clang-format off */
@@ -154,27 +140,20 @@ typedef struct {
     found in[2];
 } finding;
 
-static bool is_there(const void *of_side)
-{
-    return ((const found *)of_side)->there;
-}
-
 /* clang-format off */
+TELLS(bool, is_there, found, r->there)
+
 #define RECORD found
 static const field found_fields[] = {
     WORD("severity", severity, document_severities, "signal word"),
     BOOL("likely", likely, "found in the central run; else only in the fast one: possible"),
-    SAME(time_s, "when; null: it holds for the whole run"),
-    SAME(value, "what was found, in SI"),
-    FIELDS_END};
+    SAME(time_s, "when; null: it holds for the whole run"), SAME(value, "what was found, in SI"), FIELDS_END};
 #undef RECORD
 
 #define RECORD finding
 static const field finding_fields[] = {
-    TEXT("id", id, "a name that stays"),
-    OBJECT_IF("a", in[0], found_fields, is_there, "in A; null: not found"),
-    OBJECT_IF("b", in[1], found_fields, is_there, "in B; null: not found"),
-    FIELDS_END};
+    TEXT("id", id, "a name that stays"), OBJECT_IF("a", in[0], found_fields, is_there, "in A; null: not found"),
+    OBJECT_IF("b", in[1], found_fields, is_there, "in B; null: not found"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 
@@ -199,14 +178,12 @@ static void findings(json *j, const char *name, const void *record)
 
 /* clang-format off */
 static const field answer[] = {
-    VERSION_FIELD,
-    GIVEN(FIELD_OBJECT, "a", side, side_a, "the first scenario"),
+    VERSION_FIELD, GIVEN(FIELD_OBJECT, "a", side, side_a, "the first scenario"),
     GIVEN(FIELD_OBJECT, "b", side, side_b, "the second"),
     GIVEN(FIELD_LIST, "settings", setting_fields, settings, "settings that differ"),
     GIVEN(FIELD_LIST, "acts", action_fields, actions, "what is done in one of them only"),
     GIVEN(FIELD_MAP, "outcome", measured_fields, outcomes, "what comes of it, by quantity: slowest_load_s, level_max_m, ..."),
-    GIVEN(FIELD_LIST, "findings", finding_fields, findings, "findings of either, gravest first"),
-    FIELDS_END};
+    GIVEN(FIELD_LIST, "findings", finding_fields, findings, "findings of either, gravest first"), FIELDS_END};
 
 const document compare_documents[] = {
     {"--json", "both side by side", answer, false}, {"--csv", "what comes of it, a quantity a line", line_fields, true}, {0}};

@@ -127,7 +127,7 @@ static void outcomes(const compare_answer *c, unit_system s, FILE *to)
     const compare_measure *m;
     head(to, "What comes of it", "B less A");
     for (size_t i = 0; (m = compare_measured(i)) != NULL; i++) {
-        double a = m->of(c->a), b = m->of(c->b);
+        double a = compare_measure_of(m, c->a), b = compare_measure_of(m, c->b);
         line(to, m->words, format_quantity(s, m->dimension, a).text, format_quantity(s, m->dimension, b).text,
              difference_of(m, s, a, b).text);
     }

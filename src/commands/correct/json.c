@@ -12,31 +12,19 @@ static const char *limit_of(const boil_correct_step *s)
     return s->pace.limited_id != NULL ? s->pace.limited_id : s->pace.limited_by;
 }
 
-static void limited_by(json *j, const char *name, const void *record)
-{
-    json_text(j, name, limit_of(record));
-}
-
-static bool is_there(const void *step)
-{
-    return ((const boil_correct_step *)step)->mass_kg > 0;
-}
-
 /* clang-format off */
+WRITES(limited_by, boil_correct_step, text, limit_of(r))
+TELLS(bool, is_there, boil_correct_step, r->mass_kg > 0)
+
 #define RECORD boil_correct_amounts
 static const field amounts[] = {
-    SAME(water_kg, "water; negative: to be boiled off"),
-    SAME(salts_kg, "dry salts"),
-    SAME(liquid_kg, "ready-mixed liquid"),
-    SAME(level_m, "still level at the set point afterwards"),
-    FIELDS_END};
+    SAME(water_kg, "water; negative: to be boiled off"), SAME(salts_kg, "dry salts"),
+    SAME(liquid_kg, "ready-mixed liquid"), SAME(level_m, "still level at the set point afterwards"), FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_correct_step
 static const field step[] = {
-    SAME(mass_kg, "how much"),
-    SAME(start_s, "when its pour begins"),
-    SAME(over_s, "how long it is poured"),
+    SAME(mass_kg, "how much"), SAME(start_s, "when its pour begins"), SAME(over_s, "how long it is poured"),
     NUMBER("rate_kg_s", pace.rate_kg_s, "fastest pace that does no harm"),
     GIVEN(FIELD_TEXT, "limited_by", NULL, limited_by, "the finding, or what else, that a faster pace raises; null: nothing"),
     FIELDS_END};
@@ -50,11 +38,9 @@ static const field there[] = {
     NUMBER("salt_fraction_low", plan.salt_fraction_low, "least, by the reading's uncertainty"),
     NUMBER("salt_fraction_high", plan.salt_fraction_high, "most, by the reading's uncertainty"),
     NUMBER("strength_kg_m3", plan.strength_kg_m3, "salts per volume of hot bath"),
-    NUMBER("mass_kg", plan.mass_kg, "mass of bath"),
-    NUMBER("still_level_m", plan.still_level_m, "still level"),
+    NUMBER("mass_kg", plan.mass_kg, "mass of bath"), NUMBER("still_level_m", plan.still_level_m, "still level"),
     NUMBER("swell_taken_out_m", plan.swell_m, "swell that the level was measured with, upper estimate"),
-    NUMBER("freeboard_m", plan.freeboard_now_m, "freeboard as it boils"),
-    FIELDS_END};
+    NUMBER("freeboard_m", plan.freeboard_now_m, "freeboard as it boils"), FIELDS_END};
 
 static const field end[] = {
     NUMBER("time_s", plan.done_s, "when it is done"),
@@ -66,13 +52,10 @@ static const field end[] = {
     NUMBER("boiling_level_m", plan.end_boiling_m, "level boiling, upper estimate"),
     NUMBER("loaded_level_m", plan.end_loaded_m, "highest as the next load goes in, mixing fast"),
     NUMBER("freeboard_min_m", plan.freeboard_min_m, "least freeboard until then, mixing fast"),
-    NUMBER("freeboard_loaded_m", plan.freeboard_loaded_m, "least freeboard as the next load goes in"),
-    FIELDS_END};
+    NUMBER("freeboard_loaded_m", plan.freeboard_loaded_m, "least freeboard as the next load goes in"), FIELDS_END};
 
 static const field plan[] = {
-    VERSION_FIELD,
-    SCENARIO_FIELD,
-    GROUP("there", there, "the bath as it is"),
+    VERSION_FIELD, SCENARIO_FIELD, GROUP("there", there, "the bath as it is"),
     NUMBER("set_point_K", plan.set_point_K, "where it is wanted to boil"),
     NUMBER("wanted_level_m", plan.wanted_level_m, "still level wanted"),
     NUMBER("most_level_m", plan.most_level_m, "highest still level that keeps the freeboard with the next load in"),
@@ -86,8 +69,7 @@ static const field plan[] = {
     OBJECT_IF("liquid", plan.liquid, step, is_there, "the ready-mixed liquid to run in; null: none"),
     OBJECT("amounts", plan.amounts, amounts, "by balance alone, without what boils off"),
     OBJECT("amounts_low", plan.amounts_low, amounts, "the same at the low end of the reading's uncertainty"),
-    OBJECT("amounts_high", plan.amounts_high, amounts, "the same at its high end"),
-    GROUP("end", end, "how it ends"),
+    OBJECT("amounts_high", plan.amounts_high, amounts, "the same at its high end"), GROUP("end", end, "how it ends"),
     FIELDS_END};
 #undef RECORD
 
@@ -100,12 +82,9 @@ typedef struct {
 #define RECORD line
 static const field line_fields[] = {
     TEXT("step", what, "bail out, boil down, water, salts or liquid"),
-    SAME(mass_kg, "how much; empty for boiling down"),
-    SAME(start_s, "when it begins; empty: before the clock starts"),
-    SAME(over_s, "how long it takes; empty for bailing out"),
-    SAME(rate_kg_s, "fastest pace that does no harm"),
-    TEXT("limited_by", limited_by, "the finding, or what else, that a faster pace raises"),
-    FIELDS_END};
+    SAME(mass_kg, "how much; empty for boiling down"), SAME(start_s, "when it begins; empty: before the clock starts"),
+    SAME(over_s, "how long it takes; empty for bailing out"), SAME(rate_kg_s, "fastest pace that does no harm"),
+    TEXT("limited_by", limited_by, "the finding, or what else, that a faster pace raises"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 

@@ -30,10 +30,8 @@ static const field odds[] = {ODDS(), FIELDS_END};
 
 #define RECORD explore_finding
 static const field finding[] = {
-    TEXT("id", id, "a name that stays"),
-    WORD("severity", gravest, document_severities, "gravest signal word it had"),
-    ODDS(odds.),
-    FIELDS_END};
+    TEXT("id", id, "a name that stays"), WORD("severity", gravest, document_severities, "gravest signal word it had"),
+    ODDS(odds.), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 
@@ -61,13 +59,9 @@ typedef struct {
 /* clang-format off */
 #define RECORD percentiles
 static const field percentile_fields[] = {
-    SAME(p5, "5 % of the draws lie below; null: it did not happen that often"),
-    SAME(p25, "25 % below"),
-    SAME(p50, "the median"),
-    SAME(p75, "75 % below"),
-    SAME(p95, "95 % below"),
-    COUNT("never", never, "draws in which it did not happen; they count as later than all"),
-    FIELDS_END};
+    SAME(p5, "5 % of the draws lie below; null: it did not happen that often"), SAME(p25, "25 % below"),
+    SAME(p50, "the median"), SAME(p75, "75 % below"), SAME(p95, "95 % below"),
+    COUNT("never", never, "draws in which it did not happen; they count as later than all"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 
@@ -89,18 +83,9 @@ static void percentiles_of(json *j, const char *name, const void *record)
 
 /* Cells ----------------------------------------------------------------------------------------------------------- */
 
-static double grid_value(const void *record)
-{
-    const part *p = record;
-    return explore_grid_value(p->of, p->cell);
-}
-
-static bool has_grid(const void *record)
-{
-    return ((const part *)record)->of->grid.count > 0;
-}
-
 /* clang-format off */
+TELLS(double, grid_value, part, explore_grid_value(r->of, r->cell))
+TELLS(bool, has_grid, part, r->of->grid.count > 0)
 static const field step[] = {WORKED_OUT("value", grid_value, "of the number stepped over, in SI; only with --grid"), FIELDS_END};
 
 static const field cell[] = {
@@ -134,16 +119,13 @@ typedef struct {
 /* clang-format off */
 #define RECORD boil_estimate
 static const field estimate[] = {
-    SAME(value, "share of the variance; null: it never varies"),
-    SAME(half_width, "of its 95 % interval"),
-    FIELDS_END};
+    SAME(value, "share of the variance; null: it never varies"), SAME(half_width, "of its 95 % interval"), FIELDS_END};
 #undef RECORD
 
 #define RECORD share
 static const field share_fields[] = {
     OBJECT("first", first, estimate, "what the input does alone"),
-    OBJECT("total", total, estimate, "with all that it does together with others"),
-    FIELDS_END};
+    OBJECT("total", total, estimate, "with all that it does together with others"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 
@@ -159,8 +141,7 @@ static void shares(json *j, const char *name, const void *record)
 #define RECORD causes
 static const field cause_fields[] = {
     COUNT("points", found.points, "complete points they were made of"),
-    GIVEN(FIELD_MAP, NULL, share_fields, shares, "each input, by its name"),
-    FIELDS_END};
+    GIVEN(FIELD_MAP, NULL, share_fields, shares, "each input, by its name"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 
@@ -177,64 +158,36 @@ static void indices(json *j, const char *name, const void *record)
     json_close(j);
 }
 
-static bool has_indices(const void *record)
-{
-    const explore_answer *s = record;
-    return s->grid.count == 0 && s->input_count > 0;
-}
-
 /* The whole ------------------------------------------------------------------------------------------------------- */
 
-static void made(json *j, const char *name, const void *record)
-{
-    json_number(j, name, (double)explore_count(record, true));
-}
-
-static void planned(json *j, const char *name, const void *record)
-{
-    json_number(j, name, (double)explore_count(record, false));
-}
-
-static void seed(json *j, const char *name, const void *record)
-{
-    json_number(j, name, (double)((const explore_answer *)record)->plan.seed);
-}
-
-static void central_only(json *j, const char *name, const void *record)
-{
-    json_bool(j, name, !explore_varies_mixing(record));
-}
-
-static void grid(json *j, const char *name, const void *record)
-{
-    const explore_answer *s = record;
-    json_text(j, name, s->grid.count > 0 ? s->grid.input.words : NULL);
-}
-
 /* clang-format off */
+WRITES(made, explore_answer, number, (double)explore_count(r, true))
+WRITES(planned, explore_answer, number, (double)explore_count(r, false))
+WRITES(seed, explore_answer, number, (double)r->plan.seed)
+WRITES(central_only, explore_answer, bool, !explore_varies_mixing(r))
+WRITES(grid, explore_answer, text, r->grid.count > 0 ? r->grid.input.words : NULL)
+TELLS(bool, has_indices, explore_answer, r->grid.count == 0 && r->input_count > 0)
+
 #define RECORD explore_input
 static const field input[] = {
-    CHARS("name", words, "the setting, or the law's number"),
-    CHARS("spread", as_written, "how it varies, as written"),
+    CHARS("name", words, "the setting, or the law's number"), CHARS("spread", as_written, "how it varies, as written"),
     FIELDS_END};
 #undef RECORD
 
 #define RECORD explore_answer
 static const field causes_told[] = {
-    GIVEN(FIELD_MAP, "indices", cause_fields, indices, "how much of the variance of each result comes of each input"), FIELDS_END};
+    GIVEN(FIELD_MAP, "indices", cause_fields, indices, "how much of the variance of each result comes of each input"),
+    FIELDS_END};
 
 static const field answer[] = {
-    VERSION_FIELD,
-    CHARS("scenario", path, "the file, as it was named"),
-    CHARS("title", title, "title of the scenario"),
+    VERSION_FIELD, CHARS("scenario", path, "the file, as it was named"), CHARS("title", title, "title of the scenario"),
     GIVEN(FIELD_COUNT, "runs", NULL, made, "runs made"),
     GIVEN(FIELD_COUNT, "runs_planned", NULL, planned, "runs that the study needs"),
     GIVEN(FIELD_COUNT, "seed", NULL, seed, "of the random shifts"),
     GIVEN(FIELD_BOOL, "central_mixing_only", NULL, central_only, "the mixing time does not vary: no fast mixing in it"),
     GIVEN(FIELD_TEXT, "grid", NULL, grid, "the number stepped over; null: none"),
     ARRAY("inputs", inputs, input_count, input, "what varies"),
-    GIVEN(FIELD_LIST, "cells", cell, cells, "the study, or each step of its grid"),
-    PART_IF(causes_told, has_indices),
+    GIVEN(FIELD_LIST, "cells", cell, cells, "the study, or each step of its grid"), PART_IF(causes_told, has_indices),
     FIELDS_END};
 #undef RECORD
 /* clang-format on */

@@ -23,10 +23,8 @@ static void correlation(json *j, const char *name, const void *record)
 /* clang-format off */
 #define RECORD estimate
 static const field estimate_fields[] = {
-    TEXT("name", name, "the setting, or the law's number"),
-    SAME(guess, "the scenario's own, in SI"),
-    NUMBER("value", found.value, "the best, in SI"),
-    NUMBER("standard_error", found.error, "of that, in SI"),
+    TEXT("name", name, "the setting, or the law's number"), SAME(guess, "the scenario's own, in SI"),
+    NUMBER("value", found.value, "the best, in SI"), NUMBER("standard_error", found.error, "of that, in SI"),
     NUMBER("low", found.low, "low end of its 95 % interval"),
     NUMBER("high", found.high, "high end of its 95 % interval"),
     SAME(left, "width of that interval over that of what was known before; null: nothing was"),
@@ -60,9 +58,7 @@ static const field temperature[] = MISSES(0);
 static const field level[] = MISSES(1);
 
 static const field answer[] = {
-    VERSION_FIELD,
-    SCENARIO_FIELD,
-    TEXT("log", log_path, "the file of readings"),
+    VERSION_FIELD, SCENARIO_FIELD, TEXT("log", log_path, "the file of readings"),
     COUNT("temperatures", temperatures, "readings of temperature used"),
     COUNT("levels", levels, "readings of level used"),
     COUNT("left_out", left_out, "readings before the start or after the end of the scenario"),
@@ -72,8 +68,7 @@ static const field answer[] = {
     COUNT("runs", fit.trials, "runs it took"),
     GIVEN(FIELD_LIST, "fitted", estimate_fields, fitted, "the numbers fitted"),
     GROUP("temperature_K", temperature, "how temperatures agree, in K"),
-    GROUP("still_level_m", level, "how levels agree, in m"),
-    FIELDS_END};
+    GROUP("still_level_m", level, "how levels agree, in m"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 
@@ -87,13 +82,9 @@ typedef struct {
 /* clang-format off */
 #define RECORD line
 static const field line_fields[] = {
-    SAME(time_s, "when it was read"),
-    TEXT("reading", kind, "temperature_K or still_level_m"),
-    SAME(measured, "as read, in SI"),
-    SAME(guess, "of the run before"),
-    NUMBER("fitted", best, "of the run as fitted"),
-    SAME(residual, "fitted less measured"),
-    FIELDS_END};
+    SAME(time_s, "when it was read"), TEXT("reading", kind, "temperature_K or still_level_m"),
+    SAME(measured, "as read, in SI"), SAME(guess, "of the run before"), NUMBER("fitted", best, "of the run as fitted"),
+    SAME(residual, "fitted less measured"), FIELDS_END};
 #undef RECORD
 
 const document fit_documents[] = {

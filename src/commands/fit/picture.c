@@ -4,54 +4,27 @@
 
 #include "pictures/picture_curves.h"
 
+/* NaN where the reading is of the other kind. */
+#define OF_KIND(name, level, member)                                                                                           \
+    static double name(const void *rows, size_t i)                                                                             \
+    {                                                                                                                          \
+        const fit_reading *r = (const fit_reading *)rows + i;                                                                  \
+        return r->is_level == level ? r->member : (double)NAN;                                                                 \
+    }
+
+/* clang-format off */
+OF_KIND(temperature, false, measured)
+OF_KIND(temperature_guess, false, guess)
+OF_KIND(temperature_best, false, best)
+OF_KIND(level, true, measured)
+OF_KIND(level_guess, true, guess)
+OF_KIND(level_best, true, best)
+
 static double time_of(const void *rows, size_t i)
 {
     return ((const fit_reading *)rows)[i].time_s;
 }
 
-/* NaN where the reading is of the other kind. */
-static double of_kind(const fit_reading *r, bool level, double value)
-{
-    return r->is_level == level ? value : (double)NAN;
-}
-
-static double temperature(const void *rows, size_t i)
-{
-    const fit_reading *r = (const fit_reading *)rows + i;
-    return of_kind(r, false, r->measured);
-}
-
-static double temperature_guess(const void *rows, size_t i)
-{
-    const fit_reading *r = (const fit_reading *)rows + i;
-    return of_kind(r, false, r->guess);
-}
-
-static double temperature_best(const void *rows, size_t i)
-{
-    const fit_reading *r = (const fit_reading *)rows + i;
-    return of_kind(r, false, r->best);
-}
-
-static double level(const void *rows, size_t i)
-{
-    const fit_reading *r = (const fit_reading *)rows + i;
-    return of_kind(r, true, r->measured);
-}
-
-static double level_guess(const void *rows, size_t i)
-{
-    const fit_reading *r = (const fit_reading *)rows + i;
-    return of_kind(r, true, r->guess);
-}
-
-static double level_best(const void *rows, size_t i)
-{
-    const fit_reading *r = (const fit_reading *)rows + i;
-    return of_kind(r, true, r->best);
-}
-
-/* clang-format off */
 static const panel temperatures = {"Bath",
     {{CURVE_POINTS, "measured", DIM_TEMPERATURE, temperature}, {CURVE_DASHED, "guess", DIM_TEMPERATURE, temperature_guess},
      {CURVE_LINE, "fitted", DIM_TEMPERATURE, temperature_best}}, 3};

@@ -9,76 +9,55 @@ static const char *const causes[] = {
     [BOIL_QUIET_START] = "start",   [BOIL_QUIET_LOAD] = "load",     [BOIL_QUIET_WATER] = "water", [BOIL_QUIET_HEAT] = "heat",
     [BOIL_QUIET_LOSSES] = "losses", [BOIL_QUIET_LIQUID] = "liquid", [BOIL_QUIET_SALTS] = "salts"};
 
-static bool is_stopped(const void *record)
-{
-    return carried_out_stopped(record);
-}
-
-static void reason(json *j, const char *name, const void *record)
-{
-    json_text(j, name, verdict_stop_reason(record, UNITS_SI).text);
-}
-
 /* clang-format off */
+TELLS(bool, is_stopped, carried_out, carried_out_stopped(r))
+WRITES(reason, carried_out, text, verdict_stop_reason(r, UNITS_SI).text)
+
 #define RECORD boil_load_result
 static const field load[] = {
-    SAME(time_s, "when it goes in, from the start"),
-    SAME(mass_kg, "its parts, without basket"),
+    SAME(time_s, "when it goes in, from the start"), SAME(mass_kg, "its parts, without basket"),
     BOOL("was_quiet", was_quiet, "the bath did not boil when it went in"),
     SAME(boil_lost_s, "when the boil stopped; null: it did not"),
     SAME(recovery_s, "from then until it was back; 0: never lost; null: still quiet at the end"),
     SAME(lowest_temperature_K, "of the bath until then, or until it was lifted"),
     SAME(hot_s, "from entry until its mean is 95 % of the way to the bath; null: never"),
     SAME(lifted_s, "when its lifting began; null: still in at the end"),
-    SAME(drag_out_kg, "bath liquid it carried out; 0 while in"),
-    FIELDS_END};
+    SAME(drag_out_kg, "bath liquid it carried out; 0 while in"), FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_addition_result
 static const field addition[] = {
-    SAME(time_s, "when its pour begins, from the start"),
-    WORD("kind", kind, action_addition_words, "what goes in"),
-    SAME(mass_kg, "how much of it"),
-    SAME(over_s, "how long it is poured"),
+    SAME(time_s, "when its pour begins, from the start"), WORD("kind", kind, action_addition_words, "what goes in"),
+    SAME(mass_kg, "how much of it"), SAME(over_s, "how long it is poured"),
     BOOL("was_quiet", was_quiet, "the bath did not boil at some moment of the pour"),
     SAME(steam_before_kg_s, "steam as it began"),
     SAME(steam_peak_kg_s, "most steam, until ten minutes after its end or the next addition"),
     SAME(boil_lost_s, "when the boil stopped; null: it did not"),
     SAME(recovery_s, "from then until it was back; 0: never lost; null: still quiet at the end"),
-    SAME(layer_peak_kg, "most water afloat"),
-    SAME(level_rise_m, "highest level less the level as it began"),
+    SAME(layer_peak_kg, "most water afloat"), SAME(level_rise_m, "highest level less the level as it began"),
     FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_quiet_result
 static const field quiet[] = {
-    SAME(start_s, "when the boil stopped"),
-    SAME(end_s, "when it was back; null: never"),
-    SAME(lowest_temperature_K, "of the bath meanwhile"),
-    WORD("cause", cause, causes, "what stopped it"),
-    FIELDS_END};
+    SAME(start_s, "when the boil stopped"), SAME(end_s, "when it was back; null: never"),
+    SAME(lowest_temperature_K, "of the bath meanwhile"), WORD("cause", cause, causes, "what stopped it"), FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_finding
 static const field finding[] = {
-    TEXT("id", id, "a name that stays"),
-    WORD("severity", severity, document_severities, "signal word"),
-    SAME(time_s, "when; null: it holds for the whole run"),
-    SAME(value, "what was found, in the unit below"),
-    SAME(limit, "its limit; null: none"),
-    WORD("unit", unit, boil_unit_words, "SI unit of value and limit"),
+    TEXT("id", id, "a name that stays"), WORD("severity", severity, document_severities, "signal word"),
+    SAME(time_s, "when; null: it holds for the whole run"), SAME(value, "what was found, in the unit below"),
+    SAME(limit, "its limit; null: none"), WORD("unit", unit, boil_unit_words, "SI unit of value and limit"),
     SAME(needed_W, "smallest heat that would do, where heat is what lacks"),
     SAME(needed_kg, "largest liquid addition that would not stop the boil, water to restore, or salt that falls out"),
     COUNT("count", count, "how often the same was found; the gravest, else the first, is told"),
-    TEXT("title", title, "a few words"),
-    TEXT("advice", advice, "what to do"),
-    FIELDS_END};
+    TEXT("title", title, "a few words"), TEXT("advice", advice, "what to do"), FIELDS_END};
 #undef RECORD
 
 #define RECORD carried_out
 static const field stopped[] = {
-    NUMBER("time_s", central.end_s, "when"),
-    GIVEN(FIELD_TEXT, "reason", NULL, reason, "what left the known range"),
+    NUMBER("time_s", central.end_s, "when"), GIVEN(FIELD_TEXT, "reason", NULL, reason, "what left the known range"),
     FIELDS_END};
 
 static const field fast[] = {
@@ -90,31 +69,25 @@ static const field fast[] = {
 
 #define RECORD boil_summary
 static const field summary[] = {
-    SAME(temperature_start_K, "of the bath"),
-    SAME(temperature_end_K, "at the end"),
-    SAME(boiling_point_start_K, "where it boils"),
-    SAME(boiling_point_end_K, "at the end"),
-    SAME(salt_fraction_start, "dissolved salts by mass of solution"),
-    SAME(salt_fraction_end, "at the end"),
+    SAME(temperature_start_K, "of the bath"), SAME(temperature_end_K, "at the end"),
+    SAME(boiling_point_start_K, "where it boils"), SAME(boiling_point_end_K, "at the end"),
+    SAME(salt_fraction_start, "dissolved salts by mass of solution"), SAME(salt_fraction_end, "at the end"),
     SAME(bath_mass_start_kg, "mass of bath at the start"),
     NUMBER("level_max_m", level_max_m.value, "highest level, swelled"),
     NUMBER("freeboard_min_m", freeboard_min_m.value, "least height up to the rim; negative: over it"),
     NUMBER("steam_peak_kg_s", steam_peak_kg_s.value, "most steam formed in the bath"),
     SAME(steam_total_kg, "steam formed in the bath, in all"),
     SAME(vented_total_kg, "steam and evaporation into the room, in all"),
-    SAME(evaporated_total_kg, "evaporation from the surface, in all"),
-    SAME(water_added_kg, "water put in by hand"),
+    SAME(evaporated_total_kg, "evaporation from the surface, in all"), SAME(water_added_kg, "water put in by hand"),
     NUMBER("layer_max_kg", layer_max_kg.value, "most water afloat"),
-    SAME(time_to_boil_s, "from a quiet start; null otherwise"),
-    SAME(undissolved_max_kg, "most salt not yet dissolved"),
+    SAME(time_to_boil_s, "from a quiet start; null otherwise"), SAME(undissolved_max_kg, "most salt not yet dissolved"),
     SAME(bed_max_m, "thickest bed of it on the floor"),
     NUMBER("bed_superheat_max_K", bed_superheat_max_K.value, "most by which the floor under the bed is above the bath"),
     SAME(crystals_from_K, "the first salt would crystallise below that; null: not above 0 degC"),
     SAME(crystals_s, "when the bath first was below it; null: never"),
     SAME(crystals_max_kg, "nitrate and nitrite that would have fallen out, at the most"),
     SAME(restoring_water_kg, "water that would bring the boiling point back to where it began"),
-    SAME(restored_level_m, "still level then, hot"),
-    FIELDS_END};
+    SAME(restored_level_m, "still level then, hot"), FIELDS_END};
 #undef RECORD
 
 #define RECORD carried_out
@@ -136,20 +109,15 @@ static const field account[] = {
     NUMBER("drag_out_kg", central.summary.drag_out_kg, "bath liquid carried out with the parts"),
     NUMBER("drag_out_salts_kg", central.summary.drag_out_salts_kg, "salts in it"),
     COUNT("valve_openings", central.summary.valve_openings, "how often the automatic valve opened"),
-    NUMBER("valve_open_share", central.summary.valve_open_share, "share of the time it was open"),
-    FIELDS_END};
+    NUMBER("valve_open_share", central.summary.valve_open_share, "share of the time it was open"), FIELDS_END};
 
 static const field balance[] = {
     NUMBER("water", central.balance.water.closure, "mass of water"),
     NUMBER("salts", central.balance.salts.closure, "mass of salts"),
-    NUMBER("energy", central.balance.energy.closure, "energy"),
-    FIELDS_END};
+    NUMBER("energy", central.balance.energy.closure, "energy"), FIELDS_END};
 
 static const field answer[] = {
-    VERSION_FIELD,
-    SCENARIO_FIELD,
-    TITLE_FIELD,
-    SAME(tolerance, "error per step relative to each unknown's size"),
+    VERSION_FIELD, SCENARIO_FIELD, TITLE_FIELD, SAME(tolerance, "error per step relative to each unknown's size"),
     NUMBER("end_s", central.end_s, "when the run ended"),
     {.kind = FIELD_OBJECT, .key = "stopped", .inside = stopped, .when = is_stopped,
      .meaning = "where the run left what is known of the bath; null: it reached its end"},

@@ -6,64 +6,21 @@
 
 static const char *const founds[] = {[SIZE_FOUND] = "found", [SIZE_NONE] = "none", [SIZE_BEYOND] = "out of range"};
 
-static void rim(json *j, const char *name, const void *record)
-{
-    static const char *const words[] = {
-        [SIZE_RIM_AT] = "boils over above", [SIZE_RIM_NEVER] = "never", [SIZE_RIM_BEYOND] = "out of range"};
-    const size_end *e = record;
-    json_text(j, name, size_end_shut(e) ? "boils over" : words[e->rim]);
-}
+static const char *const rims[] = {
+    [SIZE_RIM_AT] = "boils over above", [SIZE_RIM_NEVER] = "never", [SIZE_RIM_BEYOND] = "out of range"};
 
-static void scenario_path(json *j, const char *name, const void *record)
-{
-    const size_case *const *c = record;
-    json_text(j, name, (*c)->scenario->path);
-}
-
-static double limit(const void *record)
-{
-    const size_case *const *c = record;
-    return (*c)->limit_s;
-}
-
-static void one_load(json *j, const char *name, const void *record)
-{
-    const size_answer *a = record;
-    json_bool(j, name, a->size->one_load);
-}
-
-static void window_shut(json *j, const char *name, const void *record)
-{
-    json_bool(j, name, size_answer_shut(record));
-}
-
-static void never_stops(json *j, const char *name, const void *record)
-{
-    json_bool(j, name, size_answer_never_stops(record));
-}
-
-static double heat_per_bath(const void *record)
-{
-    const size_answer *a = record;
-    return a->heat_W / a->calm.volume_m3;
-}
-
-static bool is_found(const void *record)
-{
-    return ((const size_answer *)record)->found == SIZE_FOUND;
-}
-
-static double heaviest_load(const void *record)
-{
-    const size_heaviest *h = record;
-    return h->times * h->size->load.mass_kg;
-}
-
-static double equal_load(const void *record)
-{
-    const size_interval *i = record;
-    return i->size->load.mass_kg;
-}
+/* clang-format off */
+WRITES(rim, size_end, text, size_end_shut(r) ? "boils over" : rims[r->rim])
+WRITES(scenario_path, size_case *const, text, (*r)->scenario->path)
+TELLS(double, limit, size_case *const, (*r)->limit_s)
+WRITES(one_load, size_answer, bool, r->size->one_load)
+WRITES(window_shut, size_answer, bool, size_answer_shut(r))
+WRITES(never_stops, size_answer, bool, size_answer_never_stops(r))
+TELLS(double, heat_per_bath, size_answer, r->heat_W / r->calm.volume_m3)
+TELLS(bool, is_found, size_answer, r->found == SIZE_FOUND)
+TELLS(double, heaviest_load, size_heaviest, r->times * r->size->load.mass_kg)
+TELLS(double, equal_load, size_interval, r->size->load.mass_kg)
+/* clang-format on */
 
 typedef struct {
     boil_load_result with;
@@ -73,12 +30,10 @@ typedef struct {
 /* clang-format off */
 #define RECORD load
 static const field load_fields[] = {
-    NUMBER("time_s", with.time_s, "when it goes in"),
-    NUMBER("mass_kg", with.mass_kg, "its parts, without basket"),
+    NUMBER("time_s", with.time_s, "when it goes in"), NUMBER("mass_kg", with.mass_kg, "its parts, without basket"),
     NUMBER("boil_lost_s", with.boil_lost_s, "when the boil stopped; null: it did not"),
     NUMBER("recovery_s", with.recovery_s, "from then until it was back; null: never"),
-    NUMBER("recovery_at_99_percent_s", less_s, "the same with 1 % less heat"),
-    FIELDS_END};
+    NUMBER("recovery_at_99_percent_s", less_s, "the same with 1 % less heat"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 
@@ -97,28 +52,21 @@ static void loads(json *j, const char *name, const void *record)
 #define RECORD size_end
 static const field end[] = {
     GIVEN(FIELD_TEXT, "rim", NULL, rim, "boils over above, boils over (whatever the heat), never, or out of range"),
-    SAME(from_W, "least heat of the window; null: there is none"),
-    SAME(heat_W, "most heat of the window"),
-    FIELDS_END};
+    SAME(from_W, "least heat of the window; null: there is none"), SAME(heat_W, "most heat of the window"), FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_steady_state
 static const field calm[] = {
-    SAME(losses_W, "least heat with which the bath boils at all"),
-    NUMBER("bath_m3", volume_m3, "still bath"),
-    SAME(boiling_point_K, "where it boils"),
-    SAME(steam_kg_s, "steam formed in the bath"),
-    SAME(evaporated_kg_s, "water evaporated from the surface"),
-    SAME(steam_m3_s, "both, as steam at the boiling point"),
-    SAME(swell_m, "boiling level over the still one, upper estimate"),
-    SAME(freeboard_m, "freeboard as it boils"),
+    SAME(losses_W, "least heat with which the bath boils at all"), NUMBER("bath_m3", volume_m3, "still bath"),
+    SAME(boiling_point_K, "where it boils"), SAME(steam_kg_s, "steam formed in the bath"),
+    SAME(evaporated_kg_s, "water evaporated from the surface"), SAME(steam_m3_s, "both, as steam at the boiling point"),
+    SAME(swell_m, "boiling level over the still one, upper estimate"), SAME(freeboard_m, "freeboard as it boils"),
     FIELDS_END};
 #undef RECORD
 
 #define RECORD size_answer
 static const field heat[] = {
-    SAME(heat_W, "heat to the tank that suffices"),
-    SAME(input_W, "fuel or current for it; null for a steam coil"),
+    SAME(heat_W, "heat to the tank that suffices"), SAME(input_W, "fuel or current for it; null for a steam coil"),
     NUMBER("own_heat_W", own_W, "heat to the tank of the scenario's own heater at full dial"),
     WORKED_OUT("heat_per_bath_W_m3", heat_per_bath, "the heat per volume of still bath"),
     SAME(heat_up_s, "from the room's temperature to the boil; null: not within two weeks"),
@@ -128,8 +76,7 @@ static const field heat[] = {
     GIVEN(FIELD_BOOL, "never_stops_the_boil", NULL, never_stops, "with this heat no load stops the boil at all"),
     NUMBER("freeboard_min_m", proof.summary.freeboard_min_m.value, "least freeboard with this heat"),
     NUMBER("steam_peak_kg_s", proof.summary.steam_peak_kg_s.value, "most steam with this heat"),
-    GIVEN(FIELD_LIST, "loads", load_fields, loads, "the loads with this heat"),
-    FIELDS_END};
+    GIVEN(FIELD_LIST, "loads", load_fields, loads, "the loads with this heat"), FIELDS_END};
 
 #define CASE_FIELDS \
     VERSION_FIELD, \
@@ -137,46 +84,36 @@ static const field heat[] = {
     WORKED_OUT("limit_s", limit, "longest time a load may stop the boil")
 
 static const field answer[] = {
-    CASE_FIELDS,
-    GIVEN(FIELD_BOOL, "one_load", NULL, one_load, "one load into the steady boil, not the schedule's"),
+    CASE_FIELDS, GIVEN(FIELD_BOOL, "one_load", NULL, one_load, "one load into the steady boil, not the schedule's"),
     WORD("found", found, founds, "whether a heat brings every boil back in time"),
     GIVEN(FIELD_BOOL, "window_shut", NULL, window_shut, "no heat brings the boil back in time and stays below the rim"),
     PART_IF(heat, is_found),
     NUMBER("opening_load_share", opening_load, "where the window is shut: share of the load that opens it; null: none tried"),
-    NUMBER("opening_area_times", opening_area, "likewise, area of the tank over its own"),
-    FIELDS_END};
+    NUMBER("opening_area_times", opening_area, "likewise, area of the tank over its own"), FIELDS_END};
 #undef RECORD
 
 #define RECORD size_heaviest
 static const field heaviest[] = {
-    CASE_FIELDS,
-    NUMBER("times", times, "all loads may be so many times as heavy; 0: not even the lightest"),
-    WORKED_OUT("heaviest_kg", heaviest_load, "the first load then"),
-    FIELDS_END};
+    CASE_FIELDS, NUMBER("times", times, "all loads may be so many times as heavy; 0: not even the lightest"),
+    WORKED_OUT("heaviest_kg", heaviest_load, "the first load then"), FIELDS_END};
 #undef RECORD
 
 #define RECORD size_interval
 static const field interval[] = {
-    CASE_FIELDS,
-    NUMBER("interval_s", interval_s, "shortest time between equal loads; null: however long, none does"),
-    WORKED_OUT("load_kg", equal_load, "one of them"),
-    FIELDS_END};
+    CASE_FIELDS, NUMBER("interval_s", interval_s, "shortest time between equal loads; null: however long, none does"),
+    WORKED_OUT("load_kg", equal_load, "one of them"), FIELDS_END};
 #undef RECORD
 
 #define RECORD size_cell
 static const field cell[] = {
-    SAME(load_kg, "mass of one load"),
-    SAME(plate_m, "thickness of its plate"),
-    SAME(heat_W, "heat to the tank that brings the boil back in time; null or empty: none does"),
-    FIELDS_END};
+    SAME(load_kg, "mass of one load"), SAME(plate_m, "thickness of its plate"),
+    SAME(heat_W, "heat to the tank that brings the boil back in time; null or empty: none does"), FIELDS_END};
 #undef RECORD
 
 #define RECORD size_cells
 static const field table[] = {
-    VERSION_FIELD,
-    SAME(limit_s, "longest time a load may stop the boil"),
-    ARRAY("table", cells, count, cell, "a load and plate each"),
-    FIELDS_END};
+    VERSION_FIELD, SAME(limit_s, "longest time a load may stop the boil"),
+    ARRAY("table", cells, count, cell, "a load and plate each"), FIELDS_END};
 #undef RECORD
 
 const document size_documents[] = {

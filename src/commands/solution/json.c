@@ -1,19 +1,13 @@
 #include "base/field.h"
 #include "commands/solution/output.h"
 
-static double water_per_salts(const void *record)
-{
-    const solution_answer *a = record;
-    return (1 - a->salt_fraction) / a->salt_fraction;
-}
-
 /* clang-format off */
+TELLS(double, water_per_salts, solution_answer, (1 - r->salt_fraction) / r->salt_fraction)
+
 #define RECORD solution_answer
 static const field answer[] = {
-    SAME(salt_fraction, "salts by mass"),
-    SAME(strength_kg_m3, "salts per volume at the boil"),
-    SAME(boiling_point_K, "where it boils"),
-    SAME(temperature_K, "that asked for; else the boiling point"),
+    SAME(salt_fraction, "salts by mass"), SAME(strength_kg_m3, "salts per volume at the boil"),
+    SAME(boiling_point_K, "where it boils"), SAME(temperature_K, "that asked for; else the boiling point"),
     SAME(density_kg_m3, "at that temperature"),
     NUMBER("enthalpy_J_kg", heat.enthalpy_J, "at that temperature; liquid water at 0 degC is zero"),
     NUMBER("heat_capacity_J_kgK", heat.heat_capacity_J_K, "at that temperature"),
@@ -26,8 +20,7 @@ static const field answer[] = {
     NUMBER("twaddell_60_degF", twaddell, "hydrometer, degrees at 60 degF"),
     NUMBER("heat_of_dilution_J_kg", dilution_J_kg, "heat set free per mass of water put into much of it"),
     WORKED_OUT("water_per_salts", water_per_salts, "mass of water over mass of salts"),
-    SAME(crystals_from_K, "it crystallises below; null or empty: not above 0 degC"),
-    FIELDS_END};
+    SAME(crystals_from_K, "it crystallises below; null or empty: not above 0 degC"), FIELDS_END};
 #undef RECORD
 
 #define RECORD solution_answers

@@ -2,37 +2,19 @@
 
 #include "pictures/picture_curves.h"
 
-static double fraction(const void *rows, size_t i)
-{
-    return ((const solution_answer *)rows)[i].salt_fraction;
-}
-
-static double boiling_point(const void *rows, size_t i)
-{
-    return ((const solution_answer *)rows)[i].boiling_point_K;
-}
-
-static double crystals(const void *rows, size_t i)
-{
-    return ((const solution_answer *)rows)[i].crystals_from_K;
-}
-
-static double strength(const void *rows, size_t i)
-{
-    return ((const solution_answer *)rows)[i].strength_kg_m3;
-}
-
-static double hot(const void *rows, size_t i)
-{
-    return ((const solution_answer *)rows)[i].hot_kg_m3;
-}
-
-static double cold(const void *rows, size_t i)
-{
-    return ((const solution_answer *)rows)[i].cold_kg_m3;
-}
-
 /* clang-format off */
+#define OF_ROW(name, member) \
+    static double name(const void *rows, size_t i) \
+    { \
+        return ((const solution_answer *)rows)[i].member; \
+    }
+OF_ROW(fraction, salt_fraction)
+OF_ROW(boiling_point, boiling_point_K)
+OF_ROW(crystals, crystals_from_K)
+OF_ROW(strength, strength_kg_m3)
+OF_ROW(hot, hot_kg_m3)
+OF_ROW(cold, cold_kg_m3)
+
 static const panel panels[] = {
     {"Boils at", {{CURVE_LINE, "boils at", DIM_TEMPERATURE, boiling_point},
                   {CURVE_DASHED, "crystallises below", DIM_TEMPERATURE, crystals}}, 2},
