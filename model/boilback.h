@@ -31,7 +31,7 @@ BOIL_PUBLIC int boil_version_number(void);
 
 /* Outcomes ----------------------------------------------------------------------------------------------------------- */
 
-/* What a function returns that may fail. It never ends the process (but see boil_least_squares_run). */
+/* What a function returns that may fail. It never ends the process. */
 typedef enum {
     BOIL_OK = 0,
     BOIL_OUT_OF_RANGE = -1, /* beyond a correlation's range */
@@ -1011,7 +1011,8 @@ typedef struct {
 
 #define BOIL_LEAST_SQUARES_PARAMETERS ((size_t)8) /* most of them */
 
-/* Writes `count` residuals. BOIL_OK, or a failure where there is no such case: that trial is given up. */
+/* Writes `count` residuals. BOIL_OK, or a failure where there is no such case: that trial is given up. BOIL_NO_MEMORY ends the
+   search. */
 typedef boil_outcome boil_least_squares_residuals(void *context, const double value[], double residual[]);
 
 typedef struct {
@@ -1078,8 +1079,8 @@ BOIL_PUBLIC void boil_sampling_sensitivity(const boil_sampling_results *r, size_
 /* Of `count` draws `yes` did; yes at most count. */
 BOIL_PUBLIC boil_odds boil_odds_of(size_t yes, size_t count);
 
-/* BOIL_OK; BOIL_BAD_INPUT: counts or bounds make no sense; or the failure of the model at the start. The one function for which GSL
-   allocates memory itself: where that is refused, GSL's error handler is called, and as GSL is delivered it ends the process. */
+/* BOIL_OK; BOIL_BAD_INPUT: counts or bounds make no sense; BOIL_NO_MEMORY, also of the model; BOIL_NO_ROOT: the model has no
+   derivative where the search went; or the failure of the model at the start. */
 BOIL_PUBLIC boil_outcome boil_least_squares_run(const boil_least_squares_problem *p, boil_least_squares *out);
 
 #ifdef __cplusplus

@@ -1,25 +1,23 @@
 #include "statistics/least_squares.h"
 
 #include <gsl/gsl_cdf.h>
-#include <gsl/gsl_errno.h>
-#include <gsl/gsl_multifit_nlinear.h>
 #include <math.h>
+#include <stdint.h>
+#include <string.h>
 
-#define GIVEN_UP 1e10 /* residual of a case that is none: no such trial is ever the better one */
+#include "statistics/descent.h"
+#include "statistics/triangle.h"
+
 #define AT_BOUND 1e-3 /* of the way between the bounds: what lies closer is taken to be at one */
 #define MOST_SERIAL 0.98
+
+typedef double square_matrix[BOIL_LEAST_SQUARES_PARAMETERS][BOIL_LEAST_SQUARES_PARAMETERS];
 
 typedef struct {
     const boil_least_squares_problem *problem;
     double deviation; /* s sqrt(k) of the readings, or 0: what was known does not count yet */
     size_t trials;
-    boil_outcome outcome; /* of the last one */
 } asked;
-
-static size_t rows_of(const boil_least_squares_problem *p)
-{
-    return p->count + (p->known ? p->parameters : 0);
-}
 
 /* A parameter as it is sought ------------------------------------------------------------------------------------- */
 
@@ -63,85 +61,32 @@ static double start_of(const boil_least_squares_problem *p, size_t i)
     return log(share / (1 - share));
 }
 
-/* Residuals and their derivatives --------------------------------------------------------------------------------- */
-
-static boil_outcome ask(asked *a, const gsl_vector *u, gsl_vector *residual)
+static boil_outcome residuals_at(void *context, const double u[], double residual[])
 {
+    asked *a = context;
+    const boil_least_squares_problem *p = a->problem;
     double value[BOIL_LEAST_SQUARES_PARAMETERS];
-    for (size_t i = 0; i < a->problem->parameters; i++)
-        value[i] = value_of(a->problem, i, gsl_vector_get(u, i));
+    for (size_t i = 0; i < p->parameters; i++)
+        value[i] = value_of(p, i, u[i]);
     a->trials++;
-    boil_outcome outcome = a->problem->residuals(a->problem->context, value, residual->data);
-    for (size_t i = 0; a->problem->known && i < a->problem->parameters; i++)
-        gsl_vector_set(residual, a->problem->count + i,
-                       a->deviation * (value[i] - a->problem->mean[i]) / a->problem->deviation[i]);
-    for (size_t i = 0; outcome == BOIL_OK && i < residual->size; i++)
-        if (!isfinite(gsl_vector_get(residual, i)))
-            outcome = BOIL_NOT_FINITE;
-    return outcome;
-}
-
-static int residuals_at(const gsl_vector *u, void *context, gsl_vector *residual)
-{
-    asked *a = context;
-    a->outcome = ask(a, u, residual);
-    if (a->outcome != BOIL_OK)
-        gsl_vector_set_all(residual, GIVEN_UP);
-    return GSL_SUCCESS;
-}
-
-/* Column i of J by central differences; where one side is no case, from the other and the middle. */
-static int column_at(asked *a, const gsl_vector *u, size_t i, gsl_vector *trial, gsl_vector *column, gsl_vector *other)
-{
-    double h = a->problem->difference, up = h, down = h;
-    gsl_vector_memcpy(trial, u);
-    gsl_vector_set(trial, i, gsl_vector_get(u, i) + h);
-    if (ask(a, trial, column) != BOIL_OK) {
-        up = 0;
-        if (ask(a, u, column) != BOIL_OK)
-            return GSL_EFAILED;
-    }
-    gsl_vector_set(trial, i, gsl_vector_get(u, i) - h);
-    if (ask(a, trial, other) != BOIL_OK) {
-        down = 0;
-        if (up == 0 || ask(a, u, other) != BOIL_OK)
-            return GSL_EFAILED;
-    }
-    gsl_vector_sub(column, other);
-    gsl_vector_scale(column, 1 / (up + down));
-    return GSL_SUCCESS;
-}
-
-static int jacobian_at(const gsl_vector *u, void *context, gsl_matrix *jacobian)
-{
-    asked *a = context;
-    gsl_vector *trial = gsl_vector_alloc(u->size);
-    gsl_vector *column = gsl_vector_alloc(jacobian->size1), *other = gsl_vector_alloc(jacobian->size1);
-    int status = trial != NULL && column != NULL && other != NULL ? GSL_SUCCESS : GSL_ENOMEM;
-    for (size_t i = 0; status == GSL_SUCCESS && i < u->size; i++) {
-        status = column_at(a, u, i, trial, column, other);
-        if (status == GSL_SUCCESS)
-            gsl_matrix_set_col(jacobian, i, column);
-    }
-    gsl_vector_free(trial);
-    gsl_vector_free(column);
-    gsl_vector_free(other);
-    return status;
+    for (size_t i = 0; p->known && i < p->parameters; i++)
+        residual[p->count + i] = a->deviation * (value[i] - p->mean[i]) / p->deviation[i];
+    return p->residuals(p->context, value, residual);
 }
 
 /* What came out --------------------------------------------------------------------------------------------------- */
 
 /* Of the readings alone, each with the one so far before it. */
-static double products(const boil_least_squares_problem *p, const gsl_vector *residual, size_t before)
+static double products(const boil_least_squares_problem *p, const double residual[], size_t before)
 {
     double sum = 0;
     for (size_t i = before; i < p->count; i++)
-        sum += gsl_vector_get(residual, i) * gsl_vector_get(residual, i - before);
+        sum += residual[i] * residual[i - before];
     return sum;
 }
 
 /* chi2, r and what follows from them. */
-static void judge_readings(const boil_least_squares_problem *p, const gsl_vector *residual, boil_least_squares *out)
+static void judge_readings(const boil_least_squares_problem *p, const double residual[], boil_least_squares *out)
 {
     double n = (double)p->count;
     out->chi2 = products(p, residual, 0);
@@ -149,31 +94,23 @@ static void judge_readings(const boil_least_squares_problem *p, const gsl_vector
     out->effective = n * (1 - out->serial) / (1 + out->serial);
 }
 
-/* (J'J)^-1 of the parameters that are free: one at its bound stays there, and neither has an interval nor blurs the others'. */
-static boil_outcome covariance_of(const boil_least_squares_problem *p, const gsl_vector *u, const gsl_matrix *jacobian,
-                                  gsl_matrix *covariance)
+/* (J'J)^-1 of the parameters that are free: one at its bound stays there, and neither has an interval nor blurs the others'.
+   In the memory of the descent, which is over. */
+static void covariance_of(const boil_least_squares_problem *p, boil_descent *d, square_matrix covariance)
 {
-    size_t is[BOIL_LEAST_SQUARES_PARAMETERS], free = 0;
-    gsl_matrix_set_zero(covariance);
+    size_t is[BOIL_LEAST_SQUARES_PARAMETERS];
+    square_matrix own;
+    boil_triangle free = {.rows = d->rows, .at = d->jacobian};
     for (size_t i = 0; i < p->parameters; i++)
-        if (!at_bound(p, i, gsl_vector_get(u, i)))
-            is[free++] = i;
-    if (free == 0)
-        return BOIL_OK;
-    gsl_matrix *some = gsl_matrix_alloc(jacobian->size1, free), *own = gsl_matrix_alloc(free, free);
-    boil_outcome outcome = some != NULL && own != NULL ? BOIL_OK : BOIL_NO_MEMORY;
-    for (size_t i = 0; outcome == BOIL_OK && i < free; i++) {
-        gsl_vector_const_view column = gsl_matrix_const_column(jacobian, is[i]);
-        gsl_matrix_set_col(some, i, &column.vector);
-    }
-    if (outcome == BOIL_OK && gsl_multifit_nlinear_covar(some, 1e-12, own) != GSL_SUCCESS)
-        outcome = BOIL_NO_ROOT;
-    for (size_t i = 0; outcome == BOIL_OK && i < free; i++)
-        for (size_t j = 0; j < free; j++)
-            gsl_matrix_set(covariance, is[i], is[j], gsl_matrix_get(own, i, j));
-    gsl_matrix_free(some);
-    gsl_matrix_free(own);
-    return outcome;
+        if (!at_bound(p, i, d->u[i])) {
+            memmove(free.at + free.columns * d->rows, d->jacobian + i * d->rows, d->rows * sizeof *free.at);
+            is[free.columns++] = i;
+        }
+    boil_triangle_make(&free, NULL);
+    boil_triangle_covariance(&free, own);
+    for (size_t i = 0; i < free.columns; i++)
+        for (size_t j = 0; j < free.columns; j++)
+            covariance[is[i]][is[j]] = own[i][j];
 }
 
 static void estimate(const boil_least_squares_problem *p, size_t i, double u, double error, double reach,
@@ -186,38 +123,19 @@ static void estimate(const boil_least_squares_problem *p, size_t i, double u, do
     e->at_bound = at_bound(p, i, u);
 }
 
-static void conclude(const boil_least_squares_problem *p, const gsl_vector *u, const gsl_matrix *covariance, double deviation,
-                     boil_least_squares *out)
+static void conclude(const boil_least_squares_problem *p, boil_descent *d, double deviation, boil_least_squares *out)
 {
+    square_matrix covariance = {{0}};
+    covariance_of(p, d, covariance);
     double k = (double)p->count / out->effective, freedom = fmax(1, out->effective - (double)p->parameters);
     double reach = gsl_cdf_tdist_Pinv(0.975, freedom) * sqrt(k);
     for (size_t i = 0; i < p->parameters; i++) {
-        double own = gsl_matrix_get(covariance, i, i);
+        double own = covariance[i][i];
         double error = own > 0 ? deviation / sqrt(k) * sqrt(own) : (double)NAN;
-        estimate(p, i, gsl_vector_get(u, i), error, reach, &out->of[i]);
+        estimate(p, i, d->u[i], error, reach, &out->of[i]);
         for (size_t j = 0; j < p->parameters; j++)
-            out->correlation[i][j] = gsl_matrix_get(covariance, i, j) / sqrt(own * gsl_matrix_get(covariance, j, j));
+            out->correlation[i][j] = covariance[i][j] / sqrt(own * covariance[j][j]);
     }
-}
-
-/* From *u towards the least sum of squares, where *u then is. */
-static boil_outcome descend(asked *a, gsl_multifit_nlinear_workspace *w, size_t most_steps, gsl_vector *u,
-                            boil_least_squares *out)
-{
-    const boil_least_squares_problem *p = a->problem;
-    double settled = p->difference * p->difference; /* derivatives are no better */
-    gsl_multifit_nlinear_fdf f = {.f = residuals_at, .df = jacobian_at, .n = rows_of(p), .p = p->parameters, .params = a};
-    int why = 0;
-    int status = gsl_multifit_nlinear_init(u, &f, w);
-    if (a->outcome != BOIL_OK)
-        return a->outcome;
-    if (status != GSL_SUCCESS)
-        return BOIL_NO_ROOT;
-    status = gsl_multifit_nlinear_driver(most_steps, settled, settled, 0, NULL, NULL, &why, w);
-    out->converged = status == GSL_SUCCESS || status == GSL_ENOPROG; /* no progress: down to the model's own noise */
-    gsl_vector_memcpy(u, gsl_multifit_nlinear_position(w));
-    judge_readings(p, gsl_multifit_nlinear_residual(w), out);
-    return BOIL_OK;
 }
 
 /* What the readings alone leave: how far a single one is off, as one of so many independent ones. A perfect fit must not
@@ -229,35 +147,37 @@ static double deviation_of(const boil_least_squares_problem *p, const boil_least
     return fmax(least, sqrt(f->chi2 / (n - (double)p->parameters) * n / f->effective));
 }
 
-static boil_outcome search(const boil_least_squares_problem *p, gsl_multifit_nlinear_workspace *w, gsl_matrix *covariance,
-                           boil_least_squares *out)
+static boil_outcome descend(const boil_least_squares_problem *p, boil_descent *d, size_t most_steps, boil_least_squares *out)
+{
+    for (size_t i = 0; i < p->parameters; i++)
+        d->u[i] = start_of(p, i);
+    boil_outcome outcome = boil_descent_run(d, most_steps, &out->converged);
+    if (outcome == BOIL_OK)
+        judge_readings(p, d->residual, out);
+    return outcome;
+}
+
+static boil_outcome search(asked *a, boil_descent *d, boil_least_squares *out)
 {
     const size_t enough = 200, for_scatter = 5; /* of steps: the scatter is settled long before parameters hardly told are */
-    asked a = {p, 0, 0, BOIL_OK};
-    double at[BOIL_LEAST_SQUARES_PARAMETERS];
-    for (size_t i = 0; i < p->parameters; i++)
-        at[i] = start_of(p, i);
-    gsl_vector_view u = gsl_vector_view_array(at, p->parameters);
-    boil_outcome outcome = descend(&a, w, p->known ? for_scatter : enough, &u.vector, out);
+    const boil_least_squares_problem *p = a->problem;
+    boil_outcome outcome = descend(p, d, p->known ? for_scatter : enough, out);
+    if (outcome != BOIL_OK)
+        return outcome;
     double deviation = deviation_of(p, out);
-    if (outcome == BOIL_OK && p->known) {
-        a.deviation = deviation;
-        for (size_t i = 0; i < p->parameters; i++)
-            at[i] = start_of(p, i);
-        outcome = descend(&a, w, enough, &u.vector, out);
+    if (p->known) {
+        a->deviation = deviation;
+        outcome = descend(p, d, enough, out);
     }
     if (outcome == BOIL_OK)
-        outcome = covariance_of(p, &u.vector, gsl_multifit_nlinear_jac(w), covariance);
-    if (outcome == BOIL_OK)
-        conclude(p, &u.vector, covariance, deviation, out);
-    out->trials = a.trials;
+        conclude(p, d, deviation, out);
     return outcome;
 }
 
 static bool makes_sense(const boil_least_squares_problem *p)
 {
     if (p->parameters < 1 || p->parameters > BOIL_LEAST_SQUARES_PARAMETERS || p->count <= p->parameters ||
-        !(p->difference >= 1e-8 && p->difference <= 0.1))
+        p->count > SIZE_MAX - p->parameters || !(p->difference >= 1e-8 && p->difference <= 0.1))
         return false;
     for (size_t i = 0; i < p->parameters; i++)
         if (p->known && !(p->deviation[i] > 0 && isfinite(p->mean[i])))
@@ -276,11 +196,16 @@ boil_outcome boil_least_squares_run(const boil_least_squares_problem *p, boil_le
     *out = (boil_least_squares){0};
     if (!makes_sense(p))
         return BOIL_BAD_INPUT;
-    gsl_multifit_nlinear_parameters how = gsl_multifit_nlinear_default_parameters();
-    gsl_multifit_nlinear_workspace *w = gsl_multifit_nlinear_alloc(gsl_multifit_nlinear_trust, &how, rows_of(p), p->parameters);
-    gsl_matrix *covariance = gsl_matrix_alloc(p->parameters, p->parameters);
-    boil_outcome outcome = w != NULL && covariance != NULL ? search(p, w, covariance, out) : BOIL_NO_MEMORY;
-    gsl_matrix_free(covariance);
-    gsl_multifit_nlinear_free(w);
+    asked a = {.problem = p};
+    boil_descent d = {.residuals = residuals_at,
+                      .context = &a,
+                      .rows = p->count + (p->known ? p->parameters : 0),
+                      .parameters = p->parameters,
+                      .difference = p->difference};
+    boil_outcome outcome = boil_descent_begin(&d);
+    if (outcome == BOIL_OK)
+        outcome = search(&a, &d, out);
+    boil_descent_end(&d);
+    out->trials = a.trials;
     return outcome;
 }

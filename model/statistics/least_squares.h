@@ -1,8 +1,8 @@
 /* statistics/least_squares.h -- least squares: which values of a few parameters make a model agree best with what was measured,
    and how well that tells them. Pure numbers, in whatever unit a parameter has.
 
-   chi2 = sum r_i^2, r_i = (model - measured)/standard deviation, is made least by Levenberg's and Marquardt's method (GSL's, in
-   a trust region). A parameter between two bounds p_lo and p_hi is sought as u, p = p_lo + (p_hi - p_lo)/(1 + exp(-u)), so that
+   chi2 = sum r_i^2, r_i = (model - measured)/standard deviation, is made least by Levenberg's and Marquardt's method
+   (statistics/descent.h). A parameter between two bounds p_lo and p_hi is sought as u, p = p_lo + (p_hi - p_lo)/(1 + exp(-u)), so that
    no trial leaves them; one without is sought on its own scale. Derivatives are central differences: a run's own noise is some
    1e-7, so a step must be far above that.
 
