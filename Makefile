@@ -78,6 +78,9 @@ $(BUILD)/tests/%: $(BUILD)/tests/%.o $(PARTS_OBJ) $(LIBRARY)
 
 $(BUILD)/tests/%.o: BASE += -Isrc -Itests
 
+# Allocations of the library go through the test.
+$(BUILD)/tests/unit/model/test_refused_memory: private LDFLAGS += -Wl,--wrap=malloc,--wrap=calloc,--wrap=realloc,--wrap=free
+
 # What a bare Debian lacks is installed; where that is not allowed, it is named.
 PACKAGES := build-essential libgsl-dev
 TEST_PACKAGES := $(PACKAGES) libcmocka-dev gnuplot-nox pkg-config python3

@@ -374,10 +374,12 @@ typedef struct {
     } is;
 } boil_action;
 
+#define BOIL_LONGEST_RUN_S (366 * 86400.0)
+
 typedef struct {
     boil_action *actions;
     size_t count, capacity;
-    double duration_s;
+    double duration_s; /* 0 to BOIL_LONGEST_RUN_S */
 } boil_schedule;
 
 /* EN 1993-1-2, 20 to 600 degC: 7850 kg/m3. */
@@ -409,11 +411,13 @@ BOIL_PUBLIC void boil_schedule_free(boil_schedule *s);
 /* What happened, moment by moment and action by action. Times are from the start, s; one that never came is NaN. A history is plain
    data: nothing in it points into the plant or the schedule. */
 
+#define BOIL_MOST_ROWS 1e7
+
 typedef struct {
     double mixing_time_factor; /* 1: central run; 1/3: fast run */
     double tolerance;          /* error per step relative to each unknown's size; 1e-4 to 1e-11 */
     bool use_rkc;              /* for studies of many runs: longer steps, in half the time, at a tolerance of 1e-4 */
-    double row_interval_s;     /* rows of the trace; 0: no trace */
+    double row_interval_s;     /* rows of the trace, at most BOIL_MOST_ROWS; 0: no trace */
     bool (*keep_going)(void *context,
                        double time_s); /* told after each step, may be NULL; false ends the run as "interrupted" */
     void *context;
@@ -663,7 +667,8 @@ typedef struct {
     size_t count, capacity;
 } boil_findings;
 
-/* Of a run of this case with these options. Each is NaN where it is not wanting, or nothing tried would do. */
+/* Of a run of this case with these options. Each is NaN where it is not wanting, or nothing tried would do; also where the case
+   makes no sense, or memory is refused. */
 BOIL_PUBLIC boil_remedies boil_remedies_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                            const boil_history *h);
 
@@ -918,8 +923,8 @@ BOIL_PUBLIC boil_outcome boil_load_size_interval(const boil_plant *watered, cons
    boil-off, cold, at the starting boiling point, shut while the bath does not boil. */
 BOIL_PUBLIC boil_outcome boil_load_size_watered(const boil_plant *p, boil_plant *out);
 
-/* One load like this every interval_s, eight more than are in the bath at once; one without a time of its own stays in until the
-   next. To be freed by boil_schedule_free, also after a failure. */
+/* One load like this every interval_s, eight more than are in the bath at once, ten thousand at most; one without a time of its own
+   stays in until the next. To be freed by boil_schedule_free, also after a failure. */
 BOIL_PUBLIC boil_outcome boil_load_size_repeated(const boil_load *l, double interval_s, double limit_s, boil_schedule *out);
 
 /* Where no heat brings the boil back in time and stays below the rim, the change that makes one do both, to 2 %: the largest

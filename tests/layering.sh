@@ -2,7 +2,8 @@
 # layering.sh [FOLDER] -- checks what the sources below FOLDER (here, if it is not given) include. tests/layers there lists their
 # folders, from the lowest to the highest; folders on one line do not know each other. A file includes, with the full path
 # from the root of model/ or src/, only files of its own folder or of a line above it; a folder that is not listed is a
-# mistake; no headers include each other in a circle, inside a folder either. model/ neither reads, prints nor changes the process.
+# mistake; no headers include each other in a circle, inside a folder either. model/ neither reads, prints nor changes the process,
+# and has GSL allocate nothing.
 cd "${1:-.}" || exit 2
 status=0
 edges=$(mktemp) || exit 2
@@ -37,6 +38,10 @@ if ! tsort "$edges" >/dev/null; then
 fi
 if grep -rnE '#include <(stdio|locale|signal|unistd|fcntl|time)\.h>|printf|fopen|getenv|gsl_set_error_handler' model >&2; then
     echo "model/ neither reads, prints nor changes the process" >&2
+    status=1
+fi
+if grep -rnE 'gsl_[a-z0-9_]*alloc\b' model >&2; then
+    echo "model/ owns the memory that GSL works in: GSL ends the process where memory is refused" >&2
     status=1
 fi
 exit $status

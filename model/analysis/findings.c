@@ -104,6 +104,10 @@ boil_outcome boil_findings_of_unchecked(const boil_plant *p, const boil_schedule
         keep_what_is_new(of_fast, of_central);
         sort(of_fast);
     }
+    if (outcome != BOIL_OK) {
+        boil_findings_free(of_central);
+        boil_findings_free(of_fast);
+    }
     return outcome;
 }
 
@@ -118,12 +122,7 @@ boil_outcome boil_findings_of(const boil_plant *p, const boil_schedule *s, const
         *of_fast = (boil_findings){.list = NULL};
     if (central == NULL || !boil_check_plant(p) || !boil_check_schedule(s))
         return BOIL_BAD_INPUT;
-    boil_outcome outcome = boil_findings_of_unchecked(p, s, needed, central, fast, of_central, of_fast);
-    if (outcome != BOIL_OK) {
-        boil_findings_free(of_central);
-        boil_findings_free(of_fast);
-    }
-    return outcome;
+    return boil_findings_of_unchecked(p, s, needed, central, fast, of_central, of_fast);
 }
 
 void boil_findings_free(boil_findings *f)

@@ -129,11 +129,13 @@ boil_outcome boil_load_size_repeated(const boil_load *l, double interval_s, doub
     boil_schedule_init(out, 0);
     if (l == NULL || !(interval_s >= 1 && isfinite(interval_s)) || !isfinite(limit_s) || boil_load_problem(l))
         return BOIL_BAD_INPUT;
-    const double first_s = 60;
+    const double first_s = 60, most = 1e4;
     boil_action action = {.kind = BOIL_ACTION_LOAD, .is.load = *l};
     if (!isfinite(l->immersed_s))
         action.is.load.immersed_s = interval_s;
     double count = 8 + ceil(action.is.load.immersed_s / interval_s);
+    if (!(count <= most))
+        return BOIL_BAD_INPUT;
     boil_outcome outcome = BOIL_OK;
     boil_schedule_init(out, first_s + (count - 1) * interval_s + fmax(interval_s, limit_s));
     for (double i = 0; i < count && outcome == BOIL_OK; i++) {

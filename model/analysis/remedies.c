@@ -4,6 +4,7 @@
 
 #include "analysis/finding_parts.h"
 #include "analysis/heater_size.h"
+#include "simulate/checks.h"
 
 boil_remedies boil_remedies_unknown(void)
 {
@@ -27,6 +28,8 @@ static size_t action_of(const boil_schedule *s, size_t addition)
 boil_remedies boil_remedies_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, const boil_history *h)
 {
     boil_remedies r = boil_remedies_unknown();
+    if (h == NULL || !boil_check_case(p, s, o))
+        return r;
     double limit = p->limits.recovery_s;
     size_t stops = 0;
     if (boil_finding_quiet_end(h) != NULL && boil_heater_size_to_boil(p, s, o, &r.heat_W) != BOIL_OK)

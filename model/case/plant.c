@@ -92,6 +92,19 @@ static const char *fittings_problem(const boil_fittings *f)
     return NULL;
 }
 
+static const char *transport_problem(const boil_transport *t)
+{
+    if (!(t->viscosity_Pa_s >= 1e-3 && t->viscosity_Pa_s <= 2e-2))
+        return "viscosity of the bath must be between 1e-3 Pa s and 2e-2 Pa s";
+    if (!(t->conductivity_W_mK >= 0.5 && t->conductivity_W_mK <= 0.8))
+        return "conductivity of the bath must be between 0.5 W/mK and 0.8 W/mK";
+    if (!(t->expansion_1_K >= 4e-4 && t->expansion_1_K <= 8e-4))
+        return "thermal expansion of the bath must be between 4e-4 1/K and 8e-4 1/K";
+    if (!(t->surface_tension_N_m >= 0.06 && t->surface_tension_N_m <= 0.10))
+        return "surface tension of the bath must be between 0.06 N/m and 0.10 N/m";
+    return NULL;
+}
+
 const char *boil_plant_problem(const boil_plant *p)
 {
     if (p == NULL)
@@ -100,7 +113,7 @@ const char *boil_plant_problem(const boil_plant *p)
         boil_tank_problem(&p->tank),     boil_ambient_problem(&p->ambient), boil_heater_problem(&p->heater),
         boil_losses_problem(&p->losses), boil_swell_problem(&p->pool),      boil_water_layer_law_problem(&p->layer),
         charge_problem(&p->charge),      limits_problem(&p->limits),        boil_water_control_problem(&p->control),
-        fittings_problem(&p->fittings)};
+        fittings_problem(&p->fittings),  transport_problem(&p->transport)};
     for (size_t i = 0; i < sizeof found / sizeof found[0]; i++)
         if (found[i])
             return found[i];

@@ -62,7 +62,7 @@ bool boil_check_action(const boil_action *a)
 
 bool boil_check_schedule(const boil_schedule *s)
 {
-    if (s == NULL || !(s->duration_s >= 0 && isfinite(s->duration_s)) || (s->count > 0 && s->actions == NULL))
+    if (s == NULL || !within(s->duration_s, 0, BOIL_LONGEST_RUN_S) || (s->count > 0 && s->actions == NULL))
         return false;
     for (size_t i = 0; i < s->count; i++)
         if (!boil_check_action(&s->actions[i]) || (i > 0 && s->actions[i].time_s < s->actions[i - 1].time_s))
@@ -78,5 +78,6 @@ bool boil_check_options(const boil_run_options *o)
 
 bool boil_check_case(const boil_plant *p, const boil_schedule *s, const boil_run_options *o)
 {
-    return boil_check_plant(p) && boil_check_schedule(s) && boil_check_options(o);
+    return boil_check_plant(p) && boil_check_schedule(s) && boil_check_options(o) &&
+           (o->row_interval_s == 0 || s->duration_s / o->row_interval_s <= BOIL_MOST_ROWS);
 }

@@ -220,14 +220,17 @@ void boil_history_free(boil_history *h)
 
 boil_recoveries boil_history_recoveries(const boil_history *h, double limit_s)
 {
-    boil_recoveries r = {0, 0, 0};
+    boil_recoveries r = {0, 0, (double)NAN};
+    if (h == NULL || h->loads_count == 0)
+        return r;
+    r.slowest_s = 0;
     for (size_t i = 0; i < h->loads_count; i++) {
         double recovery_s = h->loads[i].recovery_s;
         r.back += recovery_s <= limit_s;
         r.never += isnan(recovery_s) ? 1 : 0;
         r.slowest_s = fmax(r.slowest_s, recovery_s);
     }
-    if (r.never > 0 || h->loads_count == 0)
+    if (r.never > 0)
         r.slowest_s = (double)NAN;
     return r;
 }

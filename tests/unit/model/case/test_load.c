@@ -156,8 +156,14 @@ static void every_problem_is_named(void **state)
             assert_string_equal(problem, all[i].problem);
         }
     }
-    good.shape = (boil_shape)9;
-    assert_string_equal(boil_load_problem(&good), "shape must be plate, bar, ball or tube");
+}
+
+static void an_unknown_shape_is_named(void **state)
+{
+    (void)state;
+    boil_load l = load_of(BOIL_SHAPE_BAR, 10, 0.05);
+    l.shape = (boil_shape)9;
+    assert_string_equal(boil_load_problem(&l), "shape must be plate, bar, ball or tube");
 }
 
 /* The default lacks only mass and size, and a plate needs no tube wall. */
@@ -183,6 +189,7 @@ int main(void)
         cmocka_unit_test(basket_is_thin_steel),
         cmocka_unit_test(thick_parts_get_more_unknowns),
         cmocka_unit_test(every_problem_is_named),
+        cmocka_unit_test(an_unknown_shape_is_named),
         cmocka_unit_test(default_lacks_mass_and_size),
     };
     return cmocka_run_group_tests_name("load", tests, NULL, NULL);
