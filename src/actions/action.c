@@ -1,7 +1,6 @@
 #include "actions/action.h"
 
 #include <math.h>
-#include <stdarg.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -11,15 +10,6 @@
 #include "base/words.h"
 
 /* What is said of an action ---------------------------------------------------------------------------------------- */
-
-void action_text_add(action_text *t, const char *format, ...)
-{
-    size_t used = strlen(t->text);
-    va_list values;
-    va_start(values, format);
-    vsnprintf(t->text + used, sizeof t->text - used, format, values);
-    va_end(values);
-}
 
 action_amount action_amount_of(action_units u, unit_dimension d, double si)
 {
@@ -35,17 +25,17 @@ action_amount action_amount_of(action_units u, unit_dimension d, double si)
 void action_text_add_boil(action_text *t, double start_s, bool was_quiet, double lost_s, double recovery_s)
 {
     if (isnan(lost_s)) {
-        action_text_add(t, "The boil goes on");
+        TEXT_ADD(t->text, "The boil goes on");
         return;
     }
     if (was_quiet)
-        action_text_add(t, "Quiet already");
+        TEXT_ADD(t->text, "Quiet already");
     else
-        action_text_add(t, "Boil stops at %s", format_clock(start_s, lost_s).text);
+        TEXT_ADD(t->text, "Boil stops at %s", format_clock(start_s, lost_s).text);
     if (isnan(recovery_s))
-        action_text_add(t, ", not back before the end");
+        TEXT_ADD(t->text, ", not back before the end");
     else
-        action_text_add(t, ", back after %s", format_duration(recovery_s).text);
+        TEXT_ADD(t->text, ", back after %s", format_duration(recovery_s).text);
 }
 
 /* Clauses ---------------------------------------------------------------------------------------------------------- */
@@ -155,7 +145,7 @@ static action_text known(void)
 {
     action_text t = {""};
     for (size_t i = 0; i < TYPES; i++)
-        action_text_add(&t, "%s%s", i == 0 ? "" : i + 1 < TYPES ? ", " : " and ", types[i]->keyword);
+        TEXT_ADD(t.text, "%s%s", i == 0 ? "" : i + 1 < TYPES ? ", " : " and ", types[i]->keyword);
     return t;
 }
 

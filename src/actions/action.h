@@ -10,19 +10,17 @@
 
 #include "analysis/findings.h"
 #include "base/format.h"
+#include "base/text.h"
 #include "case/plant.h"
 #include "case/schedule.h"
 #include "reading/cursor.h"
 #include "reading/quantity.h"
 #include "simulate/run.h"
 
-/* What is said of an action, put together bit by bit. */
-
+/* What is said of an action, put together bit by bit with TEXT_ADD. */
 typedef struct {
     char text[500];
 } action_text;
-
-void action_text_add(action_text *t, const char *format, ...) __attribute__((format(printf, 2, 3)));
 
 typedef enum { ACTION_US, ACTION_SI, ACTION_BOTH } action_units; /* both: the one, and the other in brackets */
 

@@ -72,7 +72,7 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
 static void details(const action_view *v, action_text *t)
 {
     action_pour_details(v, t);
-    action_text_add(t, ", %.1f %% salts", 100 * v->action->is.liquid.salt_fraction);
+    TEXT_ADD(t->text, ", %.1f %% salts", 100 * v->action->is.liquid.salt_fraction);
 }
 
 static void pace(const action_view *v, action_text *t)
@@ -81,24 +81,16 @@ static void pace(const action_view *v, action_text *t)
     action_pour_pace(v, boil_solution_density(&m, v->action->is.liquid.temperature_K), t);
 }
 
+/* clang-format off */
 const action_type action_liquid = {
-    .keyword = "liquid",
-    .form = "AMOUNT over TIME [, at TEMPERATURE] [, strength CONCENTRATION|boiling point TEMPERATURE]",
-    .meaning =
-        "ready-mixed liquid runs in under the surface: as strong as the bath at the start, as warm as the room, unless it "
-        "says so",
-    .clauses = clauses,
-    .clause_count = sizeof clauses / sizeof clauses[0],
-    .group = ACTION_ADDITION,
-    .lane = ACTION_LANE_LIQUID,
-    .takes_at = offsetof(boil_action, is.liquid.over_s),
-    .parse = parse,
-    .details = details,
-    .verb = "run in ",
-    .pace = pace,
-    .expected = action_pour_expected,
+    .keyword = "liquid", .form = "AMOUNT over TIME [, at TEMPERATURE] [, strength CONCENTRATION|boiling point TEMPERATURE]",
+    .meaning = "ready-mixed liquid runs in under the surface: as strong as the bath at the start, as warm as the room, "
+               "unless it says so",
+    .clauses = clauses, .clause_count = sizeof clauses / sizeof clauses[0], .group = ACTION_ADDITION,
+    .lane = ACTION_LANE_LIQUID, .takes_at = offsetof(boil_action, is.liquid.over_s), .parse = parse, .details = details,
+    .verb = "run in ", .pace = pace, .expected = action_pour_expected,
     .caution = "Under the surface, slowly; stop when the boil stops.",
-    .when_quiet = "The bath is predicted quiet then: wait for a steady boil.",
-    .quiet_severity = BOIL_SEVERITY_WARNING,
+    .when_quiet = "The bath is predicted quiet then: wait for a steady boil.", .quiet_severity = BOIL_SEVERITY_WARNING,
     .when_it_stops = "The boil is predicted to stop meanwhile: stop with it.",
 };
+/* clang-format on */

@@ -162,27 +162,27 @@ static void add_stay(const action_view *v, action_text *t)
 {
     double immersed_s = v->action->is.load.immersed_s;
     if (!isfinite(immersed_s))
-        action_text_add(t, ", in until lifted");
+        TEXT_ADD(t->text, ", in until lifted");
     else if (v->many)
-        action_text_add(t, ", in for %s", format_duration(immersed_s).text);
+        TEXT_ADD(t->text, ", in for %s", format_duration(immersed_s).text);
     else
-        action_text_add(t, ", out at %s", format_clock(v->start_s + v->action->time_s, immersed_s).text);
+        TEXT_ADD(t->text, ", out at %s", format_clock(v->start_s + v->action->time_s, immersed_s).text);
 }
 
 static void details(const action_view *v, action_text *t)
 {
     const boil_load *l = &v->action->is.load;
-    action_text_add(t, "at %s", action_amount_of(v->units, DIM_TEMPERATURE, l->temperature_K).text);
+    TEXT_ADD(t->text, "at %s", action_amount_of(v->units, DIM_TEMPERATURE, l->temperature_K).text);
     add_stay(v, t);
     if (l->basket_kg > 0)
-        action_text_add(t, ", basket %s", action_amount_of(v->units, DIM_MASS, l->basket_kg).text);
+        TEXT_ADD(t->text, ", basket %s", action_amount_of(v->units, DIM_MASS, l->basket_kg).text);
     if (l->drag_out_kg_m2 >= 0)
-        action_text_add(t, ", drag-out %s", action_amount_of(v->units, DIM_MASS, l->drag_out_kg_m2 * boil_load_wetted(l)).text);
+        TEXT_ADD(t->text, ", drag-out %s", action_amount_of(v->units, DIM_MASS, l->drag_out_kg_m2 * boil_load_wetted(l)).text);
 }
 
 static void pace(const action_view *v, action_text *t)
 {
-    action_text_add(t, "; lowered over %s", format_duration(v->action->is.load.lowering_s).text);
+    TEXT_ADD(t->text, "; lowered over %s", format_duration(v->action->is.load.lowering_s).text);
 }
 
 static void expected(const action_view *v, action_text *t)
@@ -190,9 +190,9 @@ static void expected(const action_view *v, action_text *t)
     const boil_load_result *l = v->load;
     action_text_add_boil(t, v->start_s, l->was_quiet, l->boil_lost_s, l->recovery_s);
     if (isnan(l->hot_s))
-        action_text_add(t, "; not hot through before it is lifted");
+        TEXT_ADD(t->text, "; not hot through before it is lifted");
     else
-        action_text_add(t, "; hot through after %s", format_duration(l->hot_s).text);
+        TEXT_ADD(t->text, "; hot through after %s", format_duration(l->hot_s).text);
 }
 
 static const char *caution_of(const action_view *v)
@@ -202,23 +202,15 @@ static const char *caution_of(const action_view *v)
                : "Only into a steady boil, slowly. Steel only; no water in hollows.";
 }
 
+/* clang-format off */
 const action_type action_load = {
-    .keyword = "load",
-    .form = "MASS [steel|iron], SHAPE SIZE [, CLAUSE]...",
-    .meaning = "steel goes in and, with 'for', comes out again by itself",
-    .clauses = clauses,
-    .clause_count = CLAUSES,
-    .group = ACTION_LOAD,
-    .lane = ACTION_LANE_LOADS,
-    .takes_at = AT(lowering_s),
-    .parse = parse,
-    .details = details,
-    .pace = pace,
-    .expected = expected,
-    .caution_of = caution_of,
-    .when_quiet = "The bath is predicted quiet then: wait for a steady boil.",
-    .quiet_severity = BOIL_SEVERITY_WARNING,
+    .keyword = "load", .form = "MASS [steel|iron], SHAPE SIZE [, CLAUSE]...",
+    .meaning = "steel goes in and, with 'for', comes out again by itself", .clauses = clauses, .clause_count = CLAUSES,
+    .group = ACTION_LOAD, .lane = ACTION_LANE_LOADS, .takes_at = AT(lowering_s), .parse = parse, .details = details,
+    .pace = pace, .expected = expected, .caution_of = caution_of,
+    .when_quiet = "The bath is predicted quiet then: wait for a steady boil.", .quiet_severity = BOIL_SEVERITY_WARNING,
 };
+/* clang-format on */
 
 /* Out again -------------------------------------------------------------------------------------------------------- */
 
@@ -232,11 +224,9 @@ static bool parse_lift(action_reader *r, cursor *c, boil_action *a, action_line 
     return a->name > 0;
 }
 
+/* clang-format off */
 const action_type action_lift = {
-    .keyword = "lift",
-    .form = "[NAME]",
-    .meaning = "a named load, or everything, comes out",
-    .group = ACTION_LIFT,
-    .parse = parse_lift,
-    .caution = "Slowly; drain it over the bath.",
+    .keyword = "lift", .form = "[NAME]", .meaning = "a named load, or everything, comes out", .group = ACTION_LIFT,
+    .parse = parse_lift, .caution = "Slowly; drain it over the bath.",
 };
+/* clang-format on */

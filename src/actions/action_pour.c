@@ -136,8 +136,8 @@ bool action_pour_settle_amount(const action_pour *p, double density, boil_action
 void action_pour_details(const action_view *v, action_text *t)
 {
     const boil_action_water *a = &v->action->is.water;
-    action_text_add(t, "%s at %s", action_amount_of(v->units, DIM_MASS, a->mass_kg).text,
-                    action_amount_of(v->units, DIM_TEMPERATURE, a->temperature_K).text);
+    TEXT_ADD(t->text, "%s at %s", action_amount_of(v->units, DIM_MASS, a->mass_kg).text,
+             action_amount_of(v->units, DIM_TEMPERATURE, a->temperature_K).text);
 }
 
 void action_pour_pace(const action_view *v, double density, action_text *t)
@@ -145,11 +145,11 @@ void action_pour_pace(const action_view *v, double density, action_text *t)
     const boil_action_water *a = &v->action->is.water;
     double per_minute = a->mass_kg / a->over_s * 60;
     if (!v->many)
-        action_text_add(t, "; until %s", format_clock(v->start_s, v->action->time_s + a->over_s).text);
-    action_text_add(t, "; %s", action_amount_of(v->units, DIM_MASS, per_minute).text);
+        TEXT_ADD(t->text, "; until %s", format_clock(v->start_s, v->action->time_s + a->over_s).text);
+    TEXT_ADD(t->text, "; %s", action_amount_of(v->units, DIM_MASS, per_minute).text);
     if (density > 0)
-        action_text_add(t, " (%s)", action_amount_of(v->units, DIM_VOLUME, per_minute / density).text);
-    action_text_add(t, " a minute");
+        TEXT_ADD(t->text, " (%s)", action_amount_of(v->units, DIM_VOLUME, per_minute / density).text);
+    TEXT_ADD(t->text, " a minute");
 }
 
 /* Less than this above the steam before is no surge, and a millimetre no rise. */
@@ -160,9 +160,9 @@ void action_pour_expected(const action_view *v, action_text *t)
     const boil_addition_result *a = v->addition;
     action_text_add_boil(t, v->start_s, a->was_quiet_before, a->boil_lost_s, a->recovery_s);
     if (a->layer_peak_kg > afloat_kg)
-        action_text_add(t, "; %s of water afloat", action_amount_of(v->units, DIM_MASS, a->layer_peak_kg).text);
+        TEXT_ADD(t->text, "; %s of water afloat", action_amount_of(v->units, DIM_MASS, a->layer_peak_kg).text);
     if (a->steam_before_kg_s > 0 && a->steam_peak_kg_s > surge_ratio * a->steam_before_kg_s)
-        action_text_add(t, "; steam up to %s", format_ratio(a->steam_peak_kg_s / a->steam_before_kg_s).text);
+        TEXT_ADD(t->text, "; steam up to %s", format_ratio(a->steam_peak_kg_s / a->steam_before_kg_s).text);
     if (a->level_rise_m > rise_m)
-        action_text_add(t, "; level up by %s", action_amount_of(v->units, DIM_LENGTH, a->level_rise_m).text);
+        TEXT_ADD(t->text, "; level up by %s", action_amount_of(v->units, DIM_LENGTH, a->level_rise_m).text);
 }

@@ -30,8 +30,8 @@ static void details(const action_view *v, action_text *t)
     const double *blend = v->action->is.salts.blend;
     action_pour_details(v, t);
     if (memcmp(blend, v->plant->charge.blend, sizeof v->plant->charge.blend) != 0)
-        action_text_add(t, ", %.4g %% NaOH, %.4g %% NaNO3, %.4g %% NaNO2", 100 * blend[BOIL_NAOH], 100 * blend[BOIL_NANO3],
-                        100 * blend[BOIL_NANO2]);
+        TEXT_ADD(t->text, ", %.4g %% NaOH, %.4g %% NaNO3, %.4g %% NaNO2", 100 * blend[BOIL_NAOH], 100 * blend[BOIL_NANO3],
+                 100 * blend[BOIL_NANO2]);
 }
 
 static void pace(const action_view *v, action_text *t)
@@ -39,22 +39,14 @@ static void pace(const action_view *v, action_text *t)
     action_pour_pace(v, 0, t);
 }
 
+/* clang-format off */
 const action_type action_salts = {
-    .keyword = "salts",
-    .form = "MASS over TIME [, at TEMPERATURE] [, blend BLEND]",
-    .meaning = "dry salts are sifted in: the bath's own blend, as warm as the room, unless it says so",
-    .clauses = clauses,
-    .clause_count = 1,
-    .group = ACTION_ADDITION,
-    .lane = ACTION_LANE_SALTS,
-    .takes_at = offsetof(boil_action, is.salts.over_s),
-    .parse = parse,
-    .details = details,
-    .verb = "sift in ",
-    .pace = pace,
-    .expected = action_pour_expected,
+    .keyword = "salts", .form = "MASS over TIME [, at TEMPERATURE] [, blend BLEND]",
+    .meaning = "dry salts are sifted in: the bath's own blend, as warm as the room, unless it says so", .clauses = clauses,
+    .clause_count = 1, .group = ACTION_ADDITION, .lane = ACTION_LANE_SALTS, .takes_at = offsetof(boil_action, is.salts.over_s),
+    .parse = parse, .details = details, .verb = "sift in ", .pace = pace, .expected = action_pour_expected,
     .caution = "Only into a boiling or mixed bath, in small portions. No water onto it.",
-    .when_quiet = "The bath is predicted quiet then: only with the mixer on.",
-    .quiet_severity = BOIL_SEVERITY_WARNING,
+    .when_quiet = "The bath is predicted quiet then: only with the mixer on.", .quiet_severity = BOIL_SEVERITY_WARNING,
     .when_it_stops = "The bath is predicted quiet then: only with the mixer on.",
 };
+/* clang-format on */

@@ -39,30 +39,16 @@ void csv_header(FILE *to, const field fields[])
 
 static void cell(FILE *to, bool begun, const field *f, const char *record)
 {
-    switch (f->kind) {
-    case FIELD_NUMBER:
+    const char *at = record + f->where;
+    if (f->kind == FIELD_NUMBER)
         csv_number(to, begun, 9, field_number(f, record));
-        break;
-    case FIELD_COUNT:
-        csv_number(to, begun, 17, (double)*(const size_t *)(const void *)(record + f->where));
-        break;
-    case FIELD_BOOL:
-        csv_text(to, begun, *(const bool *)(record + f->where) ? "1" : "0");
-        break;
-    case FIELD_TEXT:
-    case FIELD_CHARS:
-    case FIELD_FIXED:
-    case FIELD_WORD:
+    else if (f->kind == FIELD_COUNT)
+        csv_number(to, begun, 17, (double)*(const size_t *)(const void *)at);
+    else if (f->kind == FIELD_BOOL)
+        csv_text(to, begun, *(const bool *)at ? "1" : "0");
+    else {
+        assert(field_is_words(f)); /* no cell holds the others */
         csv_text(to, begun, field_word(f, record));
-        break;
-    case FIELD_NUMBERS:
-    case FIELD_OBJECT:
-    case FIELD_PART:
-    case FIELD_LIST:
-    case FIELD_ARRAY:
-    case FIELD_MAP:
-    case FIELD_END:
-        assert(false); /* no cell holds these */
     }
 }
 

@@ -5,23 +5,21 @@
 /* The longer ending before the shorter. */
 static const struct {
     const char *ending, *unit;
-} units[] = {
-    {"_kg_m3", "kg/m3"},
-    {"_J_kgK", "J/(kg K)"},
-    {"_W_m3", "W/m3"},
-    {"_m3_s", "m3/s"},
-    {"_kg_s", "kg/s"},
-    {"_J_kg", "J/kg"},
-    {"_W_m2K", "W/(m2 K)"},
-    {"_m3", "m3"},
-    {"_kg", "kg"},
-    {"_Pa", "Pa"},
-    {"_K", "K"},
-    {"_s", "s"},
-    {"_m", "m"},
-    {"_J", "J"},
-    {"_W", "W"},
-};
+} units[] = {{"_kg_m3", "kg/m3"},
+             {"_J_kgK", "J/(kg K)"},
+             {"_W_m3", "W/m3"},
+             {"_m3_s", "m3/s"},
+             {"_kg_s", "kg/s"},
+             {"_J_kg", "J/kg"},
+             {"_W_m2K", "W/(m2 K)"},
+             {"_m3", "m3"},
+             {"_kg", "kg"},
+             {"_Pa", "Pa"},
+             {"_K", "K"},
+             {"_s", "s"},
+             {"_m", "m"},
+             {"_J", "J"},
+             {"_W", "W"}};
 
 const char *field_unit(const char *key)
 {
@@ -46,6 +44,11 @@ static unsigned enum_at(const void *at)
     unsigned x;
     memcpy(&x, at, sizeof x);
     return x;
+}
+
+bool field_is_words(const field *f)
+{
+    return f->kind == FIELD_WORD || f->kind == FIELD_TEXT || f->kind == FIELD_CHARS || f->kind == FIELD_FIXED;
 }
 
 const char *field_word(const field *f, const void *record)

@@ -92,6 +92,7 @@ typedef struct document {
 } document;
 
 const char *field_unit(const char *key);                    /* by how it ends: "kg/m3"; "" for a ratio */
+bool field_is_words(const field *f);                        /* FIELD_WORD, FIELD_TEXT, FIELD_CHARS or FIELD_FIXED */
 const char *field_word(const field *f, const void *record); /* of FIELD_WORD, FIELD_TEXT, FIELD_CHARS and FIELD_FIXED */
 double field_number(const field *f, const void *record);
 

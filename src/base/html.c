@@ -50,30 +50,18 @@ void html_empty(html *h, const char *tag, const char *attributes)
     fputs(" />", h->to);
 }
 
-/* C0 and C1 controls and DEL, and the two characters XML excludes, U+FFFE and U+FFFF. */
+/* Control characters, and the two that XML excludes, U+FFFE and U+FFFF. */
 static bool is_forbidden(const char *at, size_t length)
 {
     const unsigned char *b = (const unsigned char *)at;
-    bool is_control = (length == 1 && (b[0] < 0x20 || b[0] == 0x7F)) || (length == 2 && b[0] == 0xC2 && b[1] < 0xA0);
-    return length == 0 || is_control || (length == 3 && b[0] == 0xEF && b[1] == 0xBF && b[2] >= 0xBE);
+    return length == 0 || text_is_control(at, length) || (length == 3 && b[0] == 0xEF && b[1] == 0xBF && b[2] >= 0xBE);
 }
 
 static const char *escape_of(char c)
 {
-    switch (c) {
-    case '&':
-        return "&amp;";
-    case '<':
-        return "&lt;";
-    case '>':
-        return "&gt;";
-    case '"':
-        return "&quot;";
-    case '\'':
-        return "&#39;";
-    default:
-        return NULL;
-    }
+    static const char signs[] = "&<>\"'", *const escapes[] = {"&amp;", "&lt;", "&gt;", "&quot;", "&#39;"};
+    const char *sign = strchr(signs, c);
+    return c != '\0' && sign != NULL ? escapes[sign - signs] : NULL;
 }
 
 void html_text(html *h, const char *text)

@@ -74,22 +74,20 @@ void json_close(json *j)
 
 void json_number(json *j, const char *key, double x)
 {
-    if (!isfinite(x)) {
-        json_null(j, key);
-        return;
-    }
     next(j, key);
-    fprintf(j->to, "%.9g", x == 0 ? 0.0 : x); /* no minus zero */
+    if (isfinite(x))
+        fprintf(j->to, "%.9g", x == 0 ? 0.0 : x); /* no minus zero */
+    else
+        fputs("null", j->to);
 }
 
 void json_text(json *j, const char *key, const char *text)
 {
-    if (text == NULL) {
-        json_null(j, key);
-        return;
-    }
     next(j, key);
-    escaped(j->to, text);
+    if (text != NULL)
+        escaped(j->to, text);
+    else
+        fputs("null", j->to);
 }
 
 void json_bool(json *j, const char *key, bool is)

@@ -39,37 +39,21 @@ static void inside(json *j, const field *f, const char *record)
 
 static void member(json *j, const field *f, const char *record)
 {
-    switch (f->kind) {
-    case FIELD_NUMBER:
+    const char *at = record + f->where;
+    if (f->kind == FIELD_NUMBER)
         json_number(j, f->key, field_number(f, record));
-        break;
-    case FIELD_COUNT:
-        json_number(j, f->key, (double)*(const size_t *)(const void *)(record + f->where));
-        break;
-    case FIELD_BOOL:
-        json_bool(j, f->key, *(const bool *)(record + f->where));
-        break;
-    case FIELD_TEXT:
-    case FIELD_CHARS:
-    case FIELD_FIXED:
-    case FIELD_WORD:
+    else if (f->kind == FIELD_COUNT)
+        json_number(j, f->key, (double)*(const size_t *)(const void *)at);
+    else if (f->kind == FIELD_BOOL)
+        json_bool(j, f->key, *(const bool *)at);
+    else if (field_is_words(f))
         json_text(j, f->key, field_word(f, record));
-        break;
-    case FIELD_NUMBERS:
+    else if (f->kind == FIELD_NUMBERS)
         numbers(j, f, record);
-        break;
-    case FIELD_LIST:
-    case FIELD_ARRAY:
+    else if (f->kind == FIELD_LIST || f->kind == FIELD_ARRAY)
         json_records(j, f->key, f->inside, first_of(f, record), count_of(f, record), f->size);
-        break;
-    case FIELD_OBJECT:
-    case FIELD_PART:
+    else if (f->kind != FIELD_MAP) /* that is written by its own function */
         inside(j, f, record);
-        break;
-    case FIELD_MAP: /* by its own function */
-    case FIELD_END:
-        break;
-    }
 }
 
 void json_members(json *j, const field fields[], const void *record)

@@ -1,31 +1,71 @@
 #include "base/text.h"
 
-#include <stdbool.h>
+#include <stdarg.h>
 #include <stdlib.h>
 #include <string.h>
 
 #define CELL_WIDTH_MAX 100
 
-/* Well-formed UTF-8, Unicode table 3-7. */
-size_t text_character(const char *at)
+/* The forms of RFC 3629, by first byte. */
+static const struct {
+    unsigned char first, last, second_low, second_high;
+    size_t length;
+} forms[] = {{0x00, 0x7F, 0, 0, 1},       {0xC2, 0xDF, 0x80, 0xBF, 2}, {0xE0, 0xE0, 0xA0, 0xBF, 3},
+             {0xE1, 0xEC, 0x80, 0xBF, 3}, {0xED, 0xED, 0x80, 0x9F, 3}, {0xEE, 0xEF, 0x80, 0xBF, 3},
+             {0xF0, 0xF0, 0x90, 0xBF, 4}, {0xF1, 0xF3, 0x80, 0xBF, 4}, {0xF4, 0xF4, 0x80, 0x8F, 4}};
+
+static bool between(char byte, unsigned char low, unsigned char high)
 {
-    const unsigned char *b = (const unsigned char *)at;
-    if (b[0] < 0x80)
-        return b[0] != 0;
-    size_t length = b[0] >= 0xC2 && b[0] <= 0xDF ? 2 : b[0] >= 0xE0 && b[0] <= 0xEF ? 3 : b[0] >= 0xF0 && b[0] <= 0xF4 ? 4 : 0;
-    for (size_t i = 1; i < length; i++)
-        if ((b[i] & 0xC0) != 0x80)
-            return 0;
-    bool overlong = (b[0] == 0xE0 && b[1] < 0xA0) || (b[0] == 0xF0 && b[1] < 0x90);
-    bool beyond = (b[0] == 0xED && b[1] > 0x9F) || (b[0] == 0xF4 && b[1] > 0x8F);
-    return overlong || beyond ? 0 : length;
+    return (unsigned char)byte >= low && (unsigned char)byte <= high;
 }
 
-/* C0 and C1 controls and DEL. */
-static bool is_control(const char *at, size_t length)
+size_t text_character_within(const char *at, size_t left)
 {
-    unsigned char first = (unsigned char)at[0];
-    return (length == 1 && (first < 0x20 || first == 0x7F)) || (length == 2 && first == 0xC2 && (unsigned char)at[1] < 0xA0);
+    for (size_t i = 0; i < sizeof forms / sizeof forms[0]; i++) {
+        if (!between(at[0], forms[i].first, forms[i].last))
+            continue;
+        if (forms[i].length > left || (forms[i].length > 1 && !between(at[1], forms[i].second_low, forms[i].second_high)))
+            return 0;
+        for (size_t k = 2; k < forms[i].length; k++)
+            if (!between(at[k], 0x80, 0xBF))
+                return 0;
+        return forms[i].length;
+    }
+    return 0;
+}
+
+size_t text_character(const char *at)
+{
+    return *at == '\0' ? 0 : text_character_within(at, 4); /* the end is no part of a longer one */
+}
+
+bool text_is_control(const char *at, size_t length)
+{
+    if (length == 1)
+        return between(at[0], 0, 0x1F) || at[0] == 0x7F;
+    return length == 2 && between(at[0], 0xC2, 0xC2) && between(at[1], 0x80, 0x9F);
+}
+
+size_t text_characters(const char *at, const char *end)
+{
+    size_t n = 0;
+    for (; at < end; at++)
+        n += text_begins_character(*at);
+    return n;
+}
+
+bool text_begins_character(char c)
+{
+    return ((unsigned char)c & 0xC0) != 0x80;
+}
+
+void text_add(char *text, size_t size, const char *format, ...)
+{
+    size_t used = strlen(text);
+    va_list values;
+    va_start(values, format);
+    vsnprintf(text + used, size - used, format, values);
+    va_end(values);
 }
 
 /* Copies one character, printable, and moves on; how many bytes were written. */
@@ -33,7 +73,7 @@ static size_t copy_character(char *to, const char **at)
 {
     size_t length = text_character(*at);
     size_t passed = length > 0 ? length : 1;
-    bool shown = length > 0 && !is_control(*at, length);
+    bool shown = length > 0 && !text_is_control(*at, length);
     if (shown)
         memcpy(to, *at, length);
     else

@@ -2,11 +2,20 @@
 #ifndef BASE_TEXT_H
 #define BASE_TEXT_H
 
+#include <stdbool.h>
 #include <stddef.h>
 #include <stdio.h>
 
 /* Bytes of the character at `at`: 1 to 4; 0 when it is not valid UTF-8 there (or the text ends). */
 size_t text_character(const char *at);
+size_t text_character_within(const char *at, size_t left); /* of a text that need not end: so many bytes are left of it */
+bool text_is_control(const char *at, size_t length);       /* a character of this length in bytes: C0, C1 or DEL */
+bool text_begins_character(char c);                        /* a byte of UTF-8 that is well-formed */
+size_t text_characters(const char *at, const char *end);
+
+/* Adds to a text, as by printf, what has room in its `size` bytes. */
+void text_add(char *text, size_t size, const char *format, ...) __attribute__((format(printf, 3, 4)));
+#define TEXT_ADD(array, ...) text_add(array, sizeof(array), __VA_ARGS__)
 
 /* Writes a text broken at blanks, from column `used` of a line on, each further line from column `indent` on. */
 void text_wrapped(FILE *to, const char *text, int used, int indent, int width);

@@ -9,9 +9,9 @@
 
 #include <gsl/gsl_const_mksa.h>
 #include <math.h>
-#include <stdio.h>
 #include <string.h>
 
+#include "base/text.h"
 #include "base/words.h"
 
 #define INCH GSL_CONST_MKSA_INCH
@@ -151,10 +151,7 @@ static const dimension_facts facts[DIM_COUNT] = {
 };
 
 #define THOUSAND_OR_MILLION "means a thousand to some and a million to others: write kBtu/h or MMBtu/h"
-/* clang-format off */
-#define WHICH_TON \
-    "may be short, long or metric, or of refrigeration: write lb, kg or t (1000 kg), or a power in kW or Btu/h"
-/* clang-format on */
+#define WHICH_TON "may be short, long or metric, or of refrigeration: write lb, kg or t (1000 kg), or a power in kW or Btu/h"
 #define NO_CALORIES "is not used here: write a power in W, kW or Btu/h"
 
 static const struct {
@@ -298,29 +295,21 @@ const unit *unit_listed(unit_dimension d, size_t index)
     return NULL;
 }
 
-/* Appends an item to "a, b or c"; `left` counts the items still to come after this one. */
-static void append(char *out, size_t size, const char *item, size_t left)
+/* Before an item of "a, b or c"; `left` counts those still to come after it. */
+static const char *joint(const char *before, size_t left)
 {
-    size_t length = strlen(out);
-    const char *joint = length == 0 ? "" : left == 0 ? " or " : ", ";
-    snprintf(out + length, size - length, "%s%s", joint, item);
-}
-
-static size_t count_of(unsigned dimensions)
-{
-    size_t count = 0;
-    for (size_t i = 0; i < UNITS; i++)
-        count += (dimensions & UNIT_OF(table[i].dimension)) != 0;
-    return count;
+    return before[0] == '\0' ? "" : left == 0 ? " or " : ", ";
 }
 
 void unit_accepted(unsigned dimensions, char *out, size_t size)
 {
-    size_t left = count_of(dimensions);
+    size_t left = 0;
     out[0] = '\0';
     for (size_t i = 0; i < UNITS; i++)
+        left += (dimensions & UNIT_OF(table[i].dimension)) != 0;
+    for (size_t i = 0; i < UNITS; i++)
         if ((dimensions & UNIT_OF(table[i].dimension)) != 0)
-            append(out, size, table[i].spellings[0], --left);
+            text_add(out, size, "%s%s", joint(out, --left), table[i].spellings[0]);
 }
 
 void unit_describe(unsigned dimensions, char *out, size_t size)
@@ -331,7 +320,7 @@ void unit_describe(unsigned dimensions, char *out, size_t size)
         left += (dimensions & UNIT_OF(d)) != 0;
     for (unsigned d = 0; d < DIM_COUNT; d++)
         if ((dimensions & UNIT_OF(d)) != 0)
-            append(out, size, facts[d].name, --left);
+            text_add(out, size, "%s%s", joint(out, --left), facts[d].name);
 }
 
 const char *unit_example(unit_dimension d)

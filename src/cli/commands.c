@@ -82,10 +82,8 @@ void help_command(const command *c, FILE *to)
 static void statuses(FILE *to)
 {
     char text[600] = "exit status:";
-    for (size_t i = 0; i < help_statuses_count; i++) {
-        size_t length = strlen(text);
-        snprintf(text + length, sizeof text - length, "%s %zu %s", i > 0 ? ";" : "", i, help_statuses[i]);
-    }
+    for (size_t i = 0; i < help_statuses_count; i++)
+        TEXT_ADD(text, "%s %zu %s", i > 0 ? ";" : "", i, help_statuses[i]);
     text_wrapped(to, text, 0, 0, WIDTH);
 }
 

@@ -150,22 +150,10 @@ bool options_given(const given *g, const char *name)
 
 option_expects options_expects(const option *o)
 {
-    switch (o->kind) {
-    case OPTION_FLAG:
-        return EXPECTS_NOTHING;
-    case OPTION_CHOICE:
-        return EXPECTS_WORDS;
-    case OPTION_FILE:
-        return EXPECTS_FILE;
-    case OPTION_COUNT:
-    case OPTION_NUMBER:
-    case OPTION_QUANTITY:
-    case OPTION_EITHER:
-    case OPTION_READ:
-    case OPTION_SETTING:
-        break;
-    }
-    return EXPECTS_TEXT;
+    return o->kind == OPTION_FLAG     ? EXPECTS_NOTHING
+           : o->kind == OPTION_CHOICE ? EXPECTS_WORDS
+           : o->kind == OPTION_FILE   ? EXPECTS_FILE
+                                      : EXPECTS_TEXT;
 }
 
 void options_choice(const option *o, FILE *to)

@@ -46,25 +46,12 @@ static setting_words number(const key *k, double value, unit_system s)
 
 static setting_words value_words(const key *k, const double value[], unit_system s)
 {
-    switch (k->kind) {
-    case KEY_RANGE:
-        return range(k, value, s);
-    case KEY_BLEND:
-        return blend(value);
-    case KEY_FACTOR:
-        return factor(value[0]);
-    case KEY_CHOICE:
-    case KEY_SWITCH:
+    if (k->choices != NULL)
         return plain(k->choices[(size_t)value[0]]);
-    case KEY_TITLE:
-    case KEY_PATH:
-    case KEY_CLOCK:
-    case KEY_SPAN:
-    case KEY_QUANTITY:
-    case KEY_SHARE:
-        break;
-    }
-    return number(k, value[0], s);
+    return k->kind == KEY_RANGE    ? range(k, value, s)
+           : k->kind == KEY_BLEND  ? blend(value)
+           : k->kind == KEY_FACTOR ? factor(value[0])
+                                   : number(k, value[0], s);
 }
 
 /* What holds where no value says so. */

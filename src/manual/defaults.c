@@ -5,6 +5,7 @@
 #include <unistd.h>
 
 #include "base/program.h"
+#include "base/text.h"
 #include "describe/listing.h"
 
 #define BATH "[bath]\nsalts = 100 % NaOH\nboiling point = 140 degC\n"
@@ -58,12 +59,6 @@ void defaults_free(defaults *d)
         scenario_free(&d->cases[i]);
 }
 
-static void add(key_text *t, const char *more)
-{
-    size_t length = strlen(t->text);
-    snprintf(t->text + length, sizeof t->text - length, "%s", more);
-}
-
 /* Empty where the key was given, or does not belong. */
 static key_text one_of(const scenario *s, const key *k)
 {
@@ -85,10 +80,7 @@ static key_text by_source(const defaults *d, const key *k)
         key_text one = one_of(&d->cases[i], k);
         if (one.text[0] == '\0')
             continue;
-        add(&all, all.text[0] != '\0' ? ", " : "");
-        add(&all, one.text);
-        add(&all, " with ");
-        add(&all, shortest[i].source);
+        TEXT_ADD(all.text, "%s%s with %s", all.text[0] != '\0' ? ", " : "", one.text, shortest[i].source);
     }
     return all;
 }

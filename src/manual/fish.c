@@ -25,20 +25,12 @@ static void option_line(FILE *to, const char *name, const option *o)
 {
     begin(to, name);
     fprintf(to, " -l %s", o->name);
-    switch (options_expects(o)) {
-    case EXPECTS_NOTHING:
-        break;
-    case EXPECTS_WORDS:
-        fputs(" -x -a '", to);
+    option_expects expects = options_expects(o);
+    fputs(expects == EXPECTS_FILE ? " -r -F" : expects == EXPECTS_NOTHING ? "" : " -x", to);
+    if (expects == EXPECTS_WORDS) {
+        fputs(" -a '", to);
         options_choice(o, to);
         fputc('\'', to);
-        break;
-    case EXPECTS_FILE:
-        fputs(" -r -F", to);
-        break;
-    case EXPECTS_TEXT:
-        fputs(" -x", to);
-        break;
     }
     fputs(" -d ", to);
     quoted(to, o->text);

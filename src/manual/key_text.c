@@ -6,12 +6,7 @@
 #include <string.h>
 
 #include "base/format.h"
-
-static void add(key_text *t, const char *more)
-{
-    size_t length = strlen(t->text);
-    snprintf(t->text + length, sizeof t->text - length, "%s", more);
-}
+#include "base/text.h"
 
 /* What is to be written ------------------------------------------------------------------------------------------- */
 
@@ -30,10 +25,8 @@ key_text key_dimension_form(unit_dimension d)
 static key_text choices_form(const key *k)
 {
     key_text t = {""};
-    for (size_t i = 0; k->choices[i] != NULL; i++) {
-        add(&t, i > 0 ? "|" : "");
-        add(&t, k->choices[i]);
-    }
+    for (size_t i = 0; k->choices[i] != NULL; i++)
+        TEXT_ADD(t.text, "%s%s", i > 0 ? "|" : "", k->choices[i]);
     return t;
 }
 
@@ -54,21 +47,15 @@ key_text key_form(const key *k)
     if (k->choices != NULL)
         return choices_form(k);
     if (kind_form(k->kind) != NULL)
-        add(&t, kind_form(k->kind));
+        TEXT_ADD(t.text, "%s", kind_form(k->kind));
     else
         t = key_dimension_form(k->dimension);
-    if (key_has_other(k)) {
-        add(&t, "|");
-        add(&t, key_dimension_form(k->other).text);
-    }
-    if (k->kind == KEY_RANGE) {
-        add(&t, " to ");
-        add(&t, key_dimension_form(k->dimension).text);
-    }
-    if (k->zero != NULL) {
-        add(&t, "|");
-        add(&t, k->zero);
-    }
+    if (key_has_other(k))
+        TEXT_ADD(t.text, "|%s", key_dimension_form(k->other).text);
+    if (k->kind == KEY_RANGE)
+        TEXT_ADD(t.text, " to %s", key_dimension_form(k->dimension).text);
+    if (k->zero != NULL)
+        TEXT_ADD(t.text, "|%s", k->zero);
     return t;
 }
 
@@ -77,10 +64,14 @@ key_text key_form(const key *k)
 /* Four significant digits, and all digits of a large whole number. */
 static void add_number(key_text *t, double x, const char *name)
 {
-    char text[80];
-    snprintf(text, sizeof text, fabs(x) >= 1000 ? "%.0f%s%s" : "%.4g%s%s", x, name != NULL ? " " : "",
-             name != NULL ? name : "");
-    add(t, text);
+    TEXT_ADD(t->text, fabs(x) >= 1000 ? "%.0f%s%s" : "%.4g%s%s", x, name != NULL ? " " : "", name != NULL ? name : "");
+}
+
+static void add_range(key_text *t, double low, double high, const char *name)
+{
+    add_number(t, low, name);
+    TEXT_ADD(t->text, " to ");
+    add_number(t, high, name);
 }
 
 /* The bounds again in US units, where those differ from what the table says. */
@@ -91,11 +82,9 @@ static void add_us_range(key_text *t, unit_dimension d, const bounds *b)
     const char *us = far ? "ft" : format_unit(UNITS_US, d);
     if (us == NULL || strcmp(us, b->unit) == 0)
         return;
-    add(t, " (");
-    add_number(t, unit_from_si(d, us, low), us);
-    add(t, " to ");
-    add_number(t, unit_from_si(d, us, high), us);
-    add(t, ")");
+    TEXT_ADD(t->text, " (");
+    add_range(t, unit_from_si(d, us, low), unit_from_si(d, us, high), us);
+    TEXT_ADD(t->text, ")");
 }
 
 key_text key_range_text(unit_dimension d, const bounds *b)
@@ -108,9 +97,7 @@ key_text key_range_text(unit_dimension d, const bounds *b)
                  format_duration(unit_to_si(d, b->unit, b->high)).text);
         return t;
     }
-    add_number(&t, b->low, b->unit);
-    add(&t, " to ");
-    add_number(&t, b->high, b->unit);
+    add_range(&t, b->low, b->high, b->unit);
     if (b->unit != NULL)
         add_us_range(&t, d, b);
     return t;
@@ -119,10 +106,8 @@ key_text key_range_text(unit_dimension d, const bounds *b)
 key_text key_bounds(const key *k)
 {
     key_text t = key_range_text(k->dimension, &k->within);
-    if (key_has_other(k)) {
-        add(&t, ", or from ");
-        add(&t, key_range_text(k->other, &k->within_other).text);
-    }
+    if (key_has_other(k))
+        TEXT_ADD(t.text, ", or from %s", key_range_text(k->other, &k->within_other).text);
     return t;
 }
 
@@ -138,9 +123,7 @@ static key_text only_one(key_need need)
     for (size_t i = 0; i < key_count(); i++) {
         if (key_at(i)->need != need)
             continue;
-        add(&t, done == 0 ? "'" : done + 1 == count ? " and '" : ", '");
-        add(&t, key_at(i)->words);
-        add(&t, "'");
+        TEXT_ADD(t.text, "%s'%s'", done == 0 ? "" : done + 1 == count ? " and " : ", ", key_at(i)->words);
         done++;
     }
     return t;
@@ -163,19 +146,16 @@ static const char *place_of(const key *k)
 
 key_text key_needed(const key *k)
 {
-    key_text t = {""};
     const char *place = place_of(k);
-    if (k->need == NEED_SALTS)
-        add(&t, "required, but for plain water");
-    else if (k->need != NEED_NOT && k->need != NEED_ALWAYS)
-        t = only_one(k->need);
+    key_text t = {""};
+    if (k->need == NEED_NOT)
+        TEXT_ADD(t.text, "%s", place != NULL ? "only " : "");
     else if (k->need == NEED_ALWAYS)
-        add(&t, place != NULL ? "required, and only allowed, " : "required");
-    else if (place != NULL)
-        add(&t, "only ");
-    if (place == NULL)
-        return t;
-    add(&t, k->need == NEED_NOT || k->need == NEED_ALWAYS ? "" : ", ");
-    add(&t, place);
+        TEXT_ADD(t.text, "%s", place != NULL ? "required, and only allowed, " : "required");
+    else if (k->need == NEED_SALTS)
+        TEXT_ADD(t.text, "required, but for plain water%s", place != NULL ? ", " : "");
+    else
+        TEXT_ADD(t.text, "%s%s", only_one(k->need).text, place != NULL ? ", " : "");
+    TEXT_ADD(t.text, "%s", place != NULL ? place : "");
     return t;
 }

@@ -50,64 +50,31 @@ static void items_of(json *j, const char *key, const field *fields)
     json_close(j);
 }
 
-static void numbers_of(json *j)
-{
-    type_of(j, "array", false);
-    json_object(j, "items");
-    type_of(j, "number", true);
-    json_close(j);
-}
-
-static void list_of(json *j, const field *f)
-{
-    type_of(j, "array", false);
-    items_of(j, "items", f->inside);
-}
-
-static void map_of(json *j, const field *f)
-{
-    type_of(j, "object", false);
-    items_of(j, "additionalProperties", f->inside);
-}
+/* What JSON calls a value, and whether null may stand for it. */
+static const struct {
+    const char *type;
+    bool may_be_null;
+} types[] = {[FIELD_NUMBER] = {"number", true},  [FIELD_COUNT] = {"integer", false}, [FIELD_BOOL] = {"boolean", false},
+             [FIELD_TEXT] = {"string", true},    [FIELD_CHARS] = {"string", false},  [FIELD_FIXED] = {"string", false},
+             [FIELD_NUMBERS] = {"array", false}, [FIELD_LIST] = {"array", false},    [FIELD_ARRAY] = {"array", false},
+             [FIELD_MAP] = {"object", false}};
 
 static void value_of(json *j, const field *f)
 {
-    switch (f->kind) {
-    case FIELD_NUMBER:
-        type_of(j, "number", true);
-        break;
-    case FIELD_COUNT:
-        type_of(j, "integer", false);
-        break;
-    case FIELD_BOOL:
-        type_of(j, "boolean", false);
-        break;
-    case FIELD_TEXT:
-        type_of(j, "string", true);
-        break;
-    case FIELD_CHARS:
-    case FIELD_FIXED:
-        type_of(j, "string", false);
-        break;
-    case FIELD_WORD:
-        words_of(j, f);
-        break;
-    case FIELD_NUMBERS:
-        numbers_of(j);
-        break;
-    case FIELD_OBJECT:
+    if (f->kind == FIELD_OBJECT)
         object_of(j, f->inside, f->when != NULL);
-        break;
-    case FIELD_LIST:
-    case FIELD_ARRAY:
-        list_of(j, f);
-        break;
-    case FIELD_MAP:
-        map_of(j, f);
-        break;
-    case FIELD_PART:
-    case FIELD_END:
-        break;
+    else if (f->kind == FIELD_WORD)
+        words_of(j, f);
+    else
+        type_of(j, types[f->kind].type, types[f->kind].may_be_null);
+    if (f->kind == FIELD_LIST || f->kind == FIELD_ARRAY)
+        items_of(j, "items", f->inside);
+    if (f->kind == FIELD_MAP)
+        items_of(j, "additionalProperties", f->inside);
+    if (f->kind == FIELD_NUMBERS) {
+        json_object(j, "items");
+        type_of(j, "number", true);
+        json_close(j);
     }
 }
 

@@ -66,27 +66,19 @@ static double next_in_lane(const bar *bars, size_t count, size_t i, double end)
     return end;
 }
 
-static size_t characters(const char *text)
-{
-    size_t n = 0;
-    for (; *text != '\0'; text++)
-        n += ((unsigned char)*text & 0xC0) != 0x80;
-    return n;
-}
-
 /* The lane says that it is a load. The first two words are the amount. */
 static void shorten(action_name *words, size_t capacity)
 {
     char *text = words->text;
     const char *whole = action_name_of_load(words);
     memmove(text, whole, strlen(whole) + 1);
-    if (characters(text) <= capacity)
+    if (text_characters(text, text + strlen(text)) <= capacity)
         return;
     char *blank = strchr(text, ' ');
     blank = blank != NULL ? strchr(blank + 1, ' ') : NULL;
     if (blank != NULL)
         *blank = '\0';
-    if (characters(text) > capacity)
+    if (text_characters(text, text + strlen(text)) > capacity)
         text[0] = '\0';
 }
 

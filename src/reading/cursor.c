@@ -78,19 +78,12 @@ bool cursor_expect_end(cursor *c)
     return cursor_error(c, c->at, "'%s' is not expected here", words_quoted(c->at, (size_t)(c->end - c->at)).text);
 }
 
-static void add(const cursor *c, const char *at, const char *format, va_list values) __attribute__((format(printf, 3, 0)));
-static void add(const cursor *c, const char *at, const char *format, va_list values)
-{
-    char text[800];
-    vsnprintf(text, sizeof text, format, values);
-    messages_add(c->messages, c->source, c->line, at, "%s", text);
-}
-
 bool cursor_error(const cursor *c, const char *at, const char *format, ...)
 {
+    char text[800];
     va_list values;
     va_start(values, format);
-    add(c, at, format, values);
+    vsnprintf(text, sizeof text, format, values);
     va_end(values);
-    return false;
+    return messages_add(c->messages, c->source, c->line, at, "%s", text);
 }

@@ -38,26 +38,13 @@ bool messages_any(const messages *m)
     return m->count > 0 || m->lost;
 }
 
-static bool starts_character(char c)
-{
-    return ((unsigned char)c & 0xC0) != 0x80;
-}
-
-static size_t characters(const char *at, const char *end)
-{
-    size_t n = 0;
-    for (; at < end; at++)
-        n += starts_character(*at);
-    return n;
-}
-
 /* Moves from `at` by some characters towards `stop`. */
 static const char *move(const char *at, const char *stop, size_t n)
 {
     ptrdiff_t way = at < stop ? 1 : -1;
     while (n > 0 && at != stop) {
         at += way;
-        if (at == stop || starts_character(*at))
+        if (at == stop || text_begins_character(*at))
             n--;
     }
     return at;
@@ -68,10 +55,10 @@ static void make_printable(char *text, size_t length)
 {
     char *to = text;
     for (const char *at = text, *end = text + length; at < end;) {
-        size_t blank = words_blank(at, end), n = source_character(at, (size_t)(end - at));
+        size_t blank = words_blank(at, end), n = text_character_within(at, (size_t)(end - at));
         if (blank > 0) {
             *to++ = ' ';
-        } else if (n == 0 || source_is_control(at, n)) {
+        } else if (n == 0 || text_is_control(at, n)) {
             *to++ = '?';
         } else {
             memmove(to, at, n);
@@ -87,27 +74,19 @@ static void echo(message *g, const source_line *l, const char *at)
     const char *end = l->text + l->length;
     const char *from = move(at, l->text, ECHO_BEFORE), *to = move(at, end, ECHO_AFTER);
     g->echo = text_copy(from, (size_t)(to - from));
-    g->caret = characters(from, at);
+    g->caret = text_characters(from, at);
     if (g->echo != NULL)
         make_printable(g->echo, (size_t)(to - from));
 }
 
-static char *formatted(const char *format, va_list values) __attribute__((format(printf, 1, 0)));
-static char *formatted(const char *format, va_list values)
-{
-    char text[800];
-    vsnprintf(text, sizeof text, format, values);
-    return text_copy(text, strlen(text));
-}
-
-void messages_add(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
+bool messages_add(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
 {
     if (messages_full(m))
-        return;
+        return false;
     message *list = boil_array_reserve(m->list, &m->capacity, m->count, sizeof *list);
     if (list == NULL) {
         m->lost = true;
-        return;
+        return false;
     }
     m->list = list;
     message *g = &list[m->count];
@@ -115,15 +94,18 @@ void messages_add(messages *m, const source *s, size_t line, const char *at, con
     m->count++;
     if (s->name != NULL)
         g->file = text_copy(s->name, strlen(s->name));
+    char text[800];
     va_list values;
     va_start(values, format);
-    g->text = formatted(format, values);
+    vsnprintf(text, sizeof text, format, values);
     va_end(values);
+    g->text = text_copy(text, strlen(text));
     if (line > 0) {
         const source_line *l = &s->lines[line - 1];
-        g->column = characters(l->text, at) + 1;
+        g->column = text_characters(l->text, at) + 1;
         echo(g, l, at);
     }
+    return false;
 }
 
 static int compare(size_t a, size_t b)
@@ -160,13 +142,13 @@ static void print(const message *g, FILE *to, const char *program)
 
 void messages_print(const messages *m, FILE *to, const char *program)
 {
-    size_t formatted_text = m->count < MESSAGES_SHOWN ? m->count : MESSAGES_SHOWN;
-    for (size_t i = 0; i < formatted_text; i++)
+    size_t shown = m->count < MESSAGES_SHOWN ? m->count : MESSAGES_SHOWN;
+    for (size_t i = 0; i < shown; i++)
         print(&m->list[i], to, program);
     if (messages_full(m))
-        fprintf(to, "%s: at least %zu more; reading stopped there\n", program, m->count - formatted_text);
-    else if (m->count > formatted_text)
-        fprintf(to, "%s: %zu more\n", program, m->count - formatted_text);
+        fprintf(to, "%s: at least %zu more; reading stopped there\n", program, m->count - shown);
+    else if (m->count > shown)
+        fprintf(to, "%s: %zu more\n", program, m->count - shown);
     if (m->lost)
         fprintf(to, "%s: out of memory\n", program);
 }

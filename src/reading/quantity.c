@@ -52,11 +52,6 @@ static double value_of(const char *at, size_t length)
     return strtod(copy, NULL);
 }
 
-static void move_past(cursor *c, size_t n)
-{
-    c->at += n;
-}
-
 /* digits "/" digits at the cursor: its length, 0 when there is none. */
 static size_t fraction_length(const char *at, const char *end, double *value)
 {
@@ -102,16 +97,14 @@ static bool number_read(cursor *c, const char *what, const char *example, double
     if (n == 0) {
         size_t token = cursor_token(c);
         if (token == 0)
-            cursor_error(c, start, "'%s' has no value; write for example %s", what, example);
-        else
-            cursor_error(c, start, "'%s' needs a number, for example %s, got '%s'", what, example,
-                         words_quoted(c->at, token).text);
-        return false;
+            return cursor_error(c, start, "'%s' has no value; write for example %s", what, example);
+        return cursor_error(c, start, "'%s' needs a number, for example %s, got '%s'", what, example,
+                            words_quoted(c->at, token).text);
     }
     *value = value_of(c->at, n);
     if (!isfinite(*value))
         return cursor_error(c, start, "'%s' has a number that is too large or too long", what);
-    move_past(c, n);
+    c->at += n;
     return number_ends(c, what, start);
 }
 
@@ -125,7 +118,7 @@ static bool measure_read(cursor *c, const char *what, const char *example, doubl
     if (!(isfinite(*value) && *value > 0))
         return cursor_error(c, start, "a fraction must be positive and divided by something, got '%s'",
                             words_quoted(start, n).text);
-    move_past(c, n);
+    c->at += n;
     return number_ends(c, what, start);
 }
 
@@ -140,7 +133,7 @@ static unit_dimension first_of(unsigned dimensions)
 
 #define EVERY_DIMENSION (UNIT_OF(DIM_COUNT) - 1u)
 
-static const char *nearest_spelling(words_nearest *n, unsigned dimensions)
+static void nearest_spelling(words_nearest *n, unsigned dimensions)
 {
     for (unsigned d = 0; d < DIM_COUNT; d++) {
         const unit *u;
@@ -148,10 +141,9 @@ static const char *nearest_spelling(words_nearest *n, unsigned dimensions)
             for (size_t k = 0; k < UNIT_SPELLINGS && u->spellings[k] != NULL; k++)
                 words_consider(n, u->spellings[k]);
     }
-    return n->word;
 }
 
-static void wrong_unit(cursor *c, const char *what, unsigned dimensions)
+static bool wrong_unit(cursor *c, const char *what, unsigned dimensions)
 {
     char accepted[160], kind[80], other[40];
     size_t token = cursor_token(c), used;
@@ -160,20 +152,19 @@ static void wrong_unit(cursor *c, const char *what, unsigned dimensions)
     unit_describe(dimensions, kind, sizeof kind);
     const char *refusal = unit_refusal(c->at, token);
     const unit *elsewhere = unit_scan(EVERY_DIMENSION, c->at, (size_t)(c->end - c->at), &used);
-    if (token == 0) {
-        cursor_error(c, c->at, "'%s' needs a unit, for example %s", what, unit_example(first_of(dimensions)));
-    } else if (refusal != NULL) {
-        cursor_error(c, c->at, "'%s' %s", q.text, refusal);
-    } else if (elsewhere != NULL) {
+    if (token == 0)
+        return cursor_error(c, c->at, "'%s' needs a unit, for example %s", what, unit_example(first_of(dimensions)));
+    if (refusal != NULL)
+        return cursor_error(c, c->at, "'%s' %s", q.text, refusal);
+    if (elsewhere != NULL) {
         unit_describe(UNIT_OF(elsewhere->dimension), other, sizeof other);
-        cursor_error(c, c->at, "'%s' is %s, but '%s' is %s: use %s", words_quoted(c->at, used).text, other, what, kind,
-                     accepted);
-    } else {
-        words_nearest n = words_near(c->at, token);
-        nearest_spelling(&n, dimensions);
-        cursor_error(c, c->at, "'%s' is no unit of '%s', %s: use %s%s", q.text, what, kind, accepted,
-                     words_suggestion(&n).text);
+        return cursor_error(c, c->at, "'%s' is %s, but '%s' is %s: use %s", words_quoted(c->at, used).text, other, what, kind,
+                            accepted);
     }
+    words_nearest n = words_near(c->at, token);
+    nearest_spelling(&n, dimensions);
+    return cursor_error(c, c->at, "'%s' is no unit of '%s', %s: use %s%s", q.text, what, kind, accepted,
+                        words_suggestion(&n).text);
 }
 
 static const unit *unit_read(cursor *c, unsigned dimensions)
@@ -181,7 +172,7 @@ static const unit *unit_read(cursor *c, unsigned dimensions)
     size_t used;
     cursor_done(c);
     const unit *u = unit_scan(dimensions, c->at, (size_t)(c->end - c->at), &used);
-    move_past(c, used);
+    c->at += used;
     return u;
 }
 
@@ -221,10 +212,8 @@ static bool per_read(cursor *c, unsigned dimensions, const unit *over, quantity 
     if (!measure_read(c, what, unit_example(under), &divisor))
         return false;
     const unit *u = unit_read(c, UNIT_OF(under));
-    if (u == NULL) {
-        wrong_unit(c, what, UNIT_OF(under));
-        return false;
-    }
+    if (u == NULL)
+        return wrong_unit(c, what, UNIT_OF(under));
     if (!(divisor > 0))
         return cursor_error(c, start, "'per' needs a positive number");
     q->si /= divisor * u->factor;
@@ -247,8 +236,7 @@ static bool unit_apply(cursor *c, const char *what, unsigned dimensions, double 
         return per_read(c, dimensions, u, q);
     }
     c->at = unit_at;
-    wrong_unit(c, what, dimensions);
-    return false;
+    return wrong_unit(c, what, dimensions);
 }
 
 static void mark_text(quantity *q, const char *start, const cursor *c)
@@ -262,9 +250,7 @@ bool quantity_read(cursor *c, const char *what, unsigned dimensions, quantity *q
     double value;
     cursor_done(c);
     const char *start = c->at;
-    if (!measure_read(c, what, unit_example(first_of(dimensions)), &value))
-        return false;
-    if (!unit_apply(c, what, dimensions, value, q))
+    if (!measure_read(c, what, unit_example(first_of(dimensions)), &value) || !unit_apply(c, what, dimensions, value, q))
         return false;
     mark_text(q, start, c);
     return true;

@@ -8,41 +8,6 @@
 #include "base/array.h"
 #include "base/text.h"
 
-/* The forms of RFC 3629, by first byte. */
-static const struct {
-    unsigned char first, last, second_low, second_high;
-    size_t length;
-} forms[] = {{0x00, 0x7F, 0, 0, 1},       {0xC2, 0xDF, 0x80, 0xBF, 2}, {0xE0, 0xE0, 0xA0, 0xBF, 3},
-             {0xE1, 0xEC, 0x80, 0xBF, 3}, {0xED, 0xED, 0x80, 0x9F, 3}, {0xEE, 0xEF, 0x80, 0xBF, 3},
-             {0xF0, 0xF0, 0x90, 0xBF, 4}, {0xF1, 0xF3, 0x80, 0xBF, 4}, {0xF4, 0xF4, 0x80, 0x8F, 4}};
-
-static bool between(char byte, unsigned char low, unsigned char high)
-{
-    return (unsigned char)byte >= low && (unsigned char)byte <= high;
-}
-
-size_t source_character(const char *at, size_t left)
-{
-    for (size_t i = 0; i < sizeof forms / sizeof forms[0]; i++) {
-        if (!between(at[0], forms[i].first, forms[i].last))
-            continue;
-        if (forms[i].length > left || (forms[i].length > 1 && !between(at[1], forms[i].second_low, forms[i].second_high)))
-            return 0;
-        for (size_t k = 2; k < forms[i].length; k++)
-            if (!between(at[k], 0x80, 0xBF))
-                return 0;
-        return forms[i].length;
-    }
-    return 0;
-}
-
-bool source_is_control(const char *at, size_t length)
-{
-    if (length == 1)
-        return (between(at[0], 0, 0x1F) && at[0] != '\t') || at[0] == 0x7F;
-    return length == 2 && between(at[0], 0xC2, 0xC2) && between(at[1], 0x80, 0x9F);
-}
-
 void source_free(source *s)
 {
     free(s->name);
@@ -113,24 +78,29 @@ static bool split(source *s, size_t length)
     return s->count > 0 || add_line(s, end, 0);
 }
 
+/* A control character; a tab is a blank. */
+static bool is_refused(const char *at, size_t length)
+{
+    return *at != '\t' && text_is_control(at, length);
+}
+
 /* The first fault of a line, if any, is reported; false then. */
 static bool check_line(const source *s, size_t number, messages *m)
 {
     const source_line *l = &s->lines[number - 1];
     for (size_t i = 0; i < l->length;) {
         const char *at = l->text + i;
-        size_t n = source_character(at, l->length - i);
-        if (n > 0 && !source_is_control(at, n)) {
+        size_t n = text_character_within(at, l->length - i);
+        if (n > 0 && !is_refused(at, n)) {
             i += n;
             continue;
         }
         if (n == 0)
-            messages_add(m, s, number, at, "byte 0x%02X is not UTF-8 text; save the file as UTF-8", (unsigned char)at[0]);
-        else if (at[0] == 0)
-            messages_add(m, s, number, at, "a NUL byte: this is not a text file");
-        else
-            messages_add(m, s, number, at, "control character 0x%02X in the text", (unsigned char)at[n - 1]);
-        return false;
+            return messages_add(m, s, number, at, "byte 0x%02X is not UTF-8 text; save the file as UTF-8",
+                                (unsigned char)at[0]);
+        if (at[0] == 0)
+            return messages_add(m, s, number, at, "a NUL byte: this is not a text file");
+        return messages_add(m, s, number, at, "control character 0x%02X in the text", (unsigned char)at[n - 1]);
     }
     return true;
 }
@@ -150,17 +120,11 @@ bool source_read(source *s, const char *path, int order, messages *m)
     const char *name = strcmp(path, "-") == 0 ? "standard input" : path;
     *s = (source){.order = order, .name = text_copy(name, strlen(name))};
     s->bytes = read_bytes(path, &length);
-    if (s->bytes == NULL) {
-        messages_add(m, s, 0, NULL, "cannot be read: %s", strerror(errno));
-        return false;
-    }
-    if (length > SOURCE_BYTES_MAX) {
-        messages_add(m, s, 0, NULL, "is longer than 1 MiB");
-        return false;
-    }
-    if (s->name == NULL || !split(s, length)) {
-        messages_add(m, s, 0, NULL, "out of memory");
-        return false;
-    }
+    if (s->bytes == NULL)
+        return messages_add(m, s, 0, NULL, "cannot be read: %s", strerror(errno));
+    if (length > SOURCE_BYTES_MAX)
+        return messages_add(m, s, 0, NULL, "is longer than 1 MiB");
+    if (s->name == NULL || !split(s, length))
+        return messages_add(m, s, 0, NULL, "out of memory");
     return check(s, m);
 }

@@ -24,10 +24,6 @@ typedef struct {
 
 void source_free(source *s); /* an empty or zeroed one is fine */
 
-/* Bytes of the character that starts here; 0 when it is not well-formed UTF-8. */
-size_t source_character(const char *at, size_t left);
-bool source_is_control(const char *at, size_t length); /* a character of this length; tabs are none */
-
 /* Everything that is wrong with a scenario, kept until all of it is known, then shown in the order of
    the text.
 
@@ -61,8 +57,9 @@ void messages_free(messages *m);
 bool messages_full(const messages *m);
 bool messages_any(const messages *m);
 
-/* A message about a place in a line (numbered from 1; `at` points into it), or about a whole file (line 0, at NULL). */
-void messages_add(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
+/* A message about a place in a line (numbered from 1; `at` points into it), or about a whole file (line 0, at NULL). Always
+   false, for a reader to hand on. */
+bool messages_add(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
     __attribute__((format(printf, 5, 6)));
 
 void messages_sort(messages *m);

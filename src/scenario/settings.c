@@ -103,7 +103,7 @@ static bool read_choice(const key *k, cursor *c, scenario *out)
             return true;
         }
         words_consider(&n, k->choices[i]);
-        snprintf(known + strlen(known), sizeof known - strlen(known), "%s%s", i > 0 ? " or " : "", k->choices[i]);
+        TEXT_ADD(known, "%s%s", i > 0 ? " or " : "", k->choices[i]);
     }
     return cursor_error(c, c->at, "'%s' must be %s, got '%s'%s", k->words, known, words_quoted(c->at, length).text,
                         words_suggestion(&n).text);

@@ -19,11 +19,11 @@ action_text run_action_clock(const carried_out *o, const run_action *r)
 {
     double start = o->scenario->start_s;
     action_text t = {""};
-    action_text_add(&t, "%s", format_clock(start, r->time_s).text);
+    TEXT_ADD(t.text, "%s", format_clock(start, r->time_s).text);
     if (r->times == 1)
         return t;
     double every_s = (r->last_s - r->time_s) / (double)(r->times - 1);
-    action_text_add(&t, " to %s, every %s", format_clock(start, r->last_s).text, format_duration(every_s).text);
+    TEXT_ADD(t.text, " to %s, every %s", format_clock(start, r->last_s).text, format_duration(every_s).text);
     return t;
 }
 
@@ -35,11 +35,11 @@ action_text run_action_done(const carried_out *o, const run_action *r)
     const char *verb = type->verb_of != NULL ? type->verb_of(v.action) : type->verb != NULL ? type->verb : "";
     action_text t = {""};
     if (r->lifting)
-        action_text_add(&t, "%s %s", type->keyword, action_name_of_load(&words));
+        TEXT_ADD(t.text, "%s %s", type->keyword, action_name_of_load(&words));
     else
-        action_text_add(&t, "%s%s", verb, words.text);
+        TEXT_ADD(t.text, "%s%s", verb, words.text);
     if (r->times > 1)
-        action_text_add(&t, ", %zu times", r->times);
+        TEXT_ADD(t.text, ", %zu times", r->times);
     return t;
 }
 
@@ -63,14 +63,14 @@ action_text run_action_expected(const carried_out *o, const run_action *r, unit_
     if (type->expected == NULL)
         return t;
     if (v.load == NULL && v.addition == NULL) {
-        action_text_add(&t, "The run stopped before this");
+        TEXT_ADD(t.text, "The run stopped before this");
         return t;
     }
     if (v.many)
-        action_text_add(&t, "The worst, at %s: ", format_clock(v.start_s, r->line.time_s).text);
+        TEXT_ADD(t.text, "The worst, at %s: ", format_clock(v.start_s, r->line.time_s).text);
     type->expected(&v, &t);
     if (r->line.after_overflow)
-        action_text_add(&t, " (after overflow: not a prediction)");
+        TEXT_ADD(t.text, " (after overflow: not a prediction)");
     return t;
 }
 
