@@ -4,7 +4,9 @@
 #include <stdarg.h>
 #include <string.h>
 
+#include "base/program.h"
 #include "base/text.h"
+#include "scenario/scenario.h"
 
 void report_paragraph(FILE *to, const char *format, ...)
 {
@@ -78,4 +80,21 @@ void report_caution(FILE *to)
 {
     fputc('\n', to);
     report_paragraph(to, "%s", report_caution_words);
+}
+
+/* Documents -------------------------------------------------------------------------------------------------------- */
+
+const char *const document_version[1] = {BOIL_VERSION_TEXT};
+const char *const document_severities[4] = {"NOTICE", "CAUTION", "WARNING", "DANGER"};
+
+void document_scenario(json *j, const char *name, const void *record)
+{
+    const scenario *const *s = record;
+    json_text(j, name, (*s)->path);
+}
+
+void document_title(json *j, const char *name, const void *record)
+{
+    const scenario *const *s = record;
+    json_text(j, name, (*s)->title);
 }

@@ -5,6 +5,7 @@
 #include <stdbool.h>
 #include <stdio.h>
 
+#include "base/field.h"
 #include "base/format.h"
 #include "describe/carried_out.h"
 
@@ -35,5 +36,20 @@ void report_uncertainty(const boil_initial_charge *c, unit_system s, FILE *to);
 void report_paragraph(FILE *to, const char *format, ...) __attribute__((format(printf, 2, 3)));
 
 #define REPORT_WIDTH 96 /* columns */
+
+/* What the documents of several commands have in common. */
+
+extern const char *const document_version[1];
+extern const char *const document_severities[4]; /* by boil_severity */
+
+/* Of a record that begins with a `const scenario *`. */
+void document_scenario(json *j, const char *name, const void *record);
+void document_title(json *j, const char *name, const void *record);
+
+/* clang-format off */
+#define VERSION_FIELD FIXED("version", document_version, "of the program that wrote it")
+#define SCENARIO_FIELD GIVEN(FIELD_TEXT, "scenario", NULL, document_scenario, "the file, as it was named")
+#define TITLE_FIELD GIVEN(FIELD_TEXT, "title", NULL, document_title, "title of the scenario")
+/* clang-format on */
 
 #endif

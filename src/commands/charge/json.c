@@ -1,7 +1,7 @@
 #include "actions/action.h"
 #include "base/field.h"
 #include "commands/charge/output.h"
-#include "describe/document.h"
+#include "describe/report.h"
 
 /* clang-format off */
 #define RECORD boil_charge_step

@@ -2,8 +2,8 @@
 
 #include "base/field.h"
 #include "commands/check/output.h"
-#include "describe/document.h"
 #include "describe/listing.h"
+#include "describe/report.h"
 #include "scenario/scenario.h"
 
 static const char *const states[] = {[SETTING_GIVEN] = "stated", [SETTING_DEFAULT] = "default", [SETTING_ABSENT] = NULL};

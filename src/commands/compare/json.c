@@ -2,8 +2,8 @@
 
 #include "base/field.h"
 #include "commands/compare/output.h"
-#include "describe/document.h"
 #include "describe/listing.h"
+#include "describe/report.h"
 #include "describe/verdict.h"
 #include "scenario/scenario.h"
 

@@ -2,7 +2,7 @@
 
 #include "base/field.h"
 #include "commands/correct/output.h"
-#include "describe/document.h"
+#include "describe/report.h"
 
 static const char *const bails[] = {
     [BOIL_BAIL_NOTHING] = NULL, [BOIL_BAIL_FOR_LOAD] = "next load", [BOIL_BAIL_FOR_POUR] = "addition"};

@@ -2,7 +2,7 @@
 #include "commands/explore/csv.h"
 #include "commands/explore/output.h"
 #include "commands/explore/statistics.h"
-#include "describe/document.h"
+#include "describe/report.h"
 
 /* One step of the grid, or the whole study without one. */
 typedef struct {

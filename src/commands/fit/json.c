@@ -1,6 +1,6 @@
 #include "base/field.h"
 #include "commands/fit/output.h"
-#include "describe/document.h"
+#include "describe/report.h"
 
 /* One of the numbers fitted. */
 typedef struct {

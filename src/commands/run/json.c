@@ -1,7 +1,7 @@
 #include "actions/action.h"
 #include "base/field.h"
 #include "commands/run/output.h"
-#include "describe/document.h"
+#include "describe/report.h"
 #include "describe/trace.h"
 #include "describe/verdict.h"
 

@@ -2,7 +2,7 @@
 
 #include "base/field.h"
 #include "commands/size/output.h"
-#include "describe/document.h"
+#include "describe/report.h"
 
 static const char *const founds[] = {[SIZE_FOUND] = "found", [SIZE_NONE] = "none", [SIZE_BEYOND] = "out of range"};
 
