@@ -12,6 +12,7 @@
 #include "base/constants.h"
 #include "commands/explore/run.h"
 #include "simulate/modes.h"
+#include "simulate/rates.h"
 #include "simulate/run.h"
 
 static double now(void)

@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "analysis/charge_batches.h"
+#include "analysis/pour_rate.h"
 #include "analysis/steady_state.h"
 #include "base/constants.h"
 #include "properties/solubility.h"

@@ -12,14 +12,8 @@
 #ifndef BOIL_ANALYSIS_CHARGE_H
 #define BOIL_ANALYSIS_CHARGE_H
 
-#include <stdbool.h>
-
-#include "analysis/pour_rate.h"
 #include "boilback.h"
 
-#define BOIL_CHARGE_RISE_K 10.0        /* a batch's own rise; 5 to 20, judgement */
-#define BOIL_CHARGE_MARGIN_K 15.0      /* below the boil; 10 to 30, judgement */
-#define BOIL_CHARGE_ZONE 0.1           /* share of the bath that takes the heat at first; 0.05 to 0.3, judgement */
 #define BOIL_CHARGE_WATER_HOT_K 363.15 /* a bath as hot as this takes no water without boiling: 90 degC, judgement */
 #define BOIL_CHARGE_BY_HAND_W 50.0     /* that a person with a paddle gives the bath for long; 30 to 75, judgement */
 

@@ -3,8 +3,11 @@
 #ifndef BOIL_ANALYSIS_CHARGE_BATCHES_H
 #define BOIL_ANALYSIS_CHARGE_BATCHES_H
 
-#include "analysis/charge.h"
 #include "boilback.h"
+
+#define BOIL_CHARGE_RISE_K 10.0   /* a batch's own rise; 5 to 20, judgement */
+#define BOIL_CHARGE_MARGIN_K 15.0 /* below the boil; 10 to 30, judgement */
+#define BOIL_CHARGE_ZONE 0.1      /* share of the bath that takes the heat at first; 0.05 to 0.3, judgement */
 
 typedef struct {
     boil_charge_plan *plan;

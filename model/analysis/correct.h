@@ -14,19 +14,6 @@
 #ifndef BOIL_ANALYSIS_CORRECT_H
 #define BOIL_ANALYSIS_CORRECT_H
 
-#include <stdbool.h>
-
-#include "analysis/pour_rate.h"
 #include "boilback.h"
-
-#define BOIL_CORRECT_LEVEL_M 2e-3 /* a level is met to that: a dipstick's mark; judgement */
-
-/* So much of a bath of a salt fraction is there; with those salts in all, or what there is if that is more, it is to
-   have the wanted fraction. The level is left 0. */
-boil_correct_amounts boil_correct_balance(double fraction, double mass_kg, double wanted_fraction, double wanted_salts_kg,
-                                          double liquid_fraction);
-
-/* What fits was judged by: the bath at the set point and a still level, and the load going in after a few seconds. */
-boil_outcome boil_correct_loaded(const boil_correction *a, double still_level_m, boil_plant *plant, boil_schedule *out);
 
 #endif

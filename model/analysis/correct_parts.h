@@ -4,9 +4,12 @@
 #ifndef BOIL_ANALYSIS_CORRECT_PARTS_H
 #define BOIL_ANALYSIS_CORRECT_PARTS_H
 
-#include "analysis/correct.h"
+#include <stdbool.h>
+
+#include "analysis/pour_rate.h"
 #include "boilback.h"
 
+#define BOIL_CORRECT_LEVEL_M 2e-3 /* a level is met to that: a dipstick's mark; judgement */
 /* Salts or water less than this share are the noise of dipstick and thermometer: judgement. */
 #define BOIL_CORRECT_WORTH_ADDING 5e-4
 /* Water is left to mix before salts go in, and everything before the end: several mixing times of a gently boiling
@@ -24,6 +27,14 @@ typedef struct {
 /* correct_reading: from the reading to strength, level and mass, and what is wanted. BOIL_OUT_OF_RANGE, BOIL_NO_ROOT: no such
    bath. */
 boil_outcome boil_correct_work_reading(boil_correct_work *c, const boil_plant *p);
+
+/* So much of a bath of a salt fraction is there; with those salts in all, or what there is if that is more, it is to
+   have the wanted fraction. The level is left 0. */
+boil_correct_amounts boil_correct_balance(double fraction, double mass_kg, double wanted_fraction, double wanted_salts_kg,
+                                          double liquid_fraction);
+
+/* What fits was judged by: the bath at the set point and a still level, and the load going in after a few seconds. */
+boil_outcome boil_correct_loaded(const boil_correction *a, double still_level_m, boil_plant *plant, boil_schedule *out);
 
 /* correct_freeboard: the highest still level that leaves the freeboard, BOIL_NO_ROOT when none does; what would bring a
    bath of a fraction at the start's level to a level; the amounts, and what has to be bailed out for them. */

@@ -2,6 +2,7 @@
 #include <math.h>
 
 #include "analysis/finding_parts.h"
+#include "equipment/tank.h"
 
 void boil_judge_overflow(boil_judged *j)
 {

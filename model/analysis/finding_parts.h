@@ -3,7 +3,6 @@
 #ifndef BOIL_ANALYSIS_FINDING_PARTS_H
 #define BOIL_ANALYSIS_FINDING_PARTS_H
 
-#include "analysis/findings.h"
 #include "boilback.h"
 
 typedef struct boil_judged boil_judged;

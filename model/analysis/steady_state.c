@@ -6,6 +6,7 @@
 #include "base/constants.h"
 #include "simulate/checks.h"
 #include "simulate/modes.h"
+#include "simulate/rates.h"
 
 static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
 

@@ -24,7 +24,7 @@
    Density: additive volumes: NaOH's apparent volume at equal ionic strength, NaNO3's from Laliberte 2009 (held at 100 degC
    and 49 wt% beyond its range), NaNO2's 0.47 cm3/g (estimate).
 
-   Uncertainty: boiling point at a given strength -4/+2 K (NaOH alone), -6/+2 K (mixtures: no measured table was found). */
+   Uncertainty: boiling point at a given strength -4/+2 K (NaOH alone), -6/+2 K (mixtures: not compared with measured ones). */
 #ifndef BOIL_PROPERTIES_SOLUTION_H
 #define BOIL_PROPERTIES_SOLUTION_H
 

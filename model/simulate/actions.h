@@ -5,7 +5,7 @@
 #include "boilback.h"
 #include "case/schedule.h"
 #include "simulate/bath.h"
-#include "simulate/rates.h"
+#include "simulate/rates_view.h"
 #include "simulate/recorder.h"
 
 /* The bath at the moment of an action, and who is told of it. */

@@ -2,6 +2,8 @@
 
 #include <math.h>
 
+#include "simulate/rates.h"
+
 void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS])
 {
     g[BOIL_GUARD_MODE] = b->boiling ? -v->steam.formed_kg_s : v->solution.temperature_K - v->solution.boiling_point_K;

@@ -3,7 +3,7 @@
 #define BOIL_SIMULATE_MODES_H
 
 #include "boilback.h"
-#include "simulate/rates.h"
+#include "simulate/rates_view.h"
 
 /* Set the bath up for a plant (kept by reference), fill y[0..BOIL_STATE_FIXED) and the first guess: charged, nothing in it, in
    its mode: BOILING with steady steam and heater when it starts at its boiling point and the heat carries it, else QUIET; a

@@ -1,3 +1,5 @@
+#include "simulate/rates.h"
+
 #include <math.h>
 
 #include "simulate/rates_parts.h"

@@ -5,7 +5,7 @@
 #define BOIL_SIMULATE_RATES_PARTS_H
 
 #include "boilback.h"
-#include "simulate/rates.h"
+#include "simulate/rates_view.h"
 
 /* simulate/rates_bath.c: the bath itself, what heats and controls it, and what is in it. The rates of the steel's temperatures
    go to dydt unless it is NULL. */

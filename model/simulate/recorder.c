@@ -5,6 +5,7 @@
 
 #include "base/constants.h"
 #include "base/array.h"
+#include "simulate/rates.h"
 
 /* simulate/recorder.c -- the recorder as a whole, the automatic valve, and the rows of the trace. */
 static const double NEVER = (double)NAN;

@@ -4,8 +4,7 @@
 #define BOIL_SIMULATE_RECORDER_H
 
 #include "boilback.h"
-#include "simulate/rates.h"
-#include "simulate/run.h"
+#include "simulate/rates_view.h"
 
 /* The last three values of a quantity since the last restart: where it turns between steps, a parabola gives the extreme. */
 typedef struct {

@@ -2,6 +2,7 @@
 
 #include <math.h>
 
+#include "analysis/charge_batches.h"
 #include "base/program.h"
 #include "base/text.h"
 #include "describe/listing.h"

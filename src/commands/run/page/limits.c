@@ -8,9 +8,9 @@ static const char purpose[] =
     "every run; the closure is printed and tested.";
 
 static const char *const limits[] = {
-    "No measured boiling points of the mixed salts were found. At a given strength the real boiling point may lie"
-    " 6 K lower or 2 K higher (plain NaOH: 4 and 2); elevation factor corrects for a shop that knows both. Given "
-    "the boiling point, most predictions hardly depend on it.",
+    "Measured data of the mixed salts exist in the literature and were not compared here. At a given strength the "
+    "real boiling point may lie 6 K lower or 2 K higher (plain NaOH: 4 and 2); elevation factor corrects for a shop "
+    "that knows both. Given the boiling point, most predictions hardly depend on it.",
     "How fast water mixes in is uncertain by a factor of three each way, and a surge with it. So everything runs "
     "twice: what is reported is the central estimate; what only a three times faster mixing shows is listed as "
     "possible.",

@@ -4,7 +4,7 @@
 
 #include <gsl/gsl_errno.h>
 
-#include "analysis/charge.h"
+#include "analysis/charge_batches.h"
 #include "analysis/pour_rate.h"
 #include "analysis/steady_state.h"
 #include "properties/water.h"

@@ -6,7 +6,7 @@
 #include <gsl/gsl_errno.h>
 #include <string.h>
 
-#include "analysis/correct.h"
+#include "analysis/correct_parts.h"
 #include "analysis/findings.h"
 #include "support/cases.h"
 #include "support/published.h"

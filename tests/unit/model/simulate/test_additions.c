@@ -8,6 +8,7 @@
 
 #include "properties/solubility.h"
 #include "simulate/modes.h"
+#include "simulate/rates.h"
 #include "support/cases.h"
 
 static boil_run_options every(double seconds)

@@ -8,6 +8,7 @@
 
 #include "properties/water.h"
 #include "simulate/modes.h"
+#include "simulate/rates.h"
 #include "support/cases.h"
 
 #define MOST 64

@@ -1,0 +1,137 @@
+/* simulate/rates_view.h -- all that follows from a state of the bath, part by part, in the order of cause; and where the searches
+   for it ended. */
+#ifndef BOIL_SIMULATE_RATES_VIEW_H
+#define BOIL_SIMULATE_RATES_VIEW_H
+
+#include "boilback.h"
+#include "simulate/bath.h"
+
+/* Where the last searches ended, from which the next ones start. Whoever evaluates owns one; a copy serves as well. */
+typedef struct {
+    boil_solution_guess boiling, skin; /* zero: a cold start */
+    double temperature_K, skin_K;      /* of the bath and of its surface */
+    double layer_skin_K;               /* zero: the layer's own temperature */
+} boil_rates_guess;
+
+/* The bath's solution, at its mode's temperature. */
+typedef struct {
+    boil_mixture mixture;
+    double mass_kg, volume_m3, density_kg_m3;
+    double temperature_K, boiling_point_K;
+    boil_slope slope; /* of the boiling point */
+    double equivalent_molality;
+    boil_bath_heat heat;               /* of the solution, undissolved salts and tank steel */
+    boil_convection_liquid convection; /* the same liquid, to the laws of convection */
+    boil_range range;
+} boil_rates_solution;
+
+typedef struct {
+    double target_W; /* what dial and cut-off ask for */
+    double heat_W;   /* what it gives: the target, later by the heater's lag */
+} boil_rates_heater;
+
+/* The automatic water. */
+typedef struct {
+    double sensor_K;
+    bool valve_open;
+    double valve_kg_s;
+} boil_rates_control;
+
+/* Steam held in the pool, the swell and the stirring it makes. */
+typedef struct {
+    double vapour_kg_m3, drift_velocity_m_s, steam_velocity_m_s;
+    double leaving_kg_s; /* steam that rises out of the pool */
+    double void_upper, void_lower;
+    double stirring_W_kg, mixing_time_s;
+} boil_rates_pool;
+
+/* Parts and baskets in the bath. */
+typedef struct {
+    double heat_W; /* that they take */
+    double displaced_m3;
+    double drag_kg_s; /* bath liquid they carry out */
+} boil_rates_loads;
+
+/* Salt not yet dissolved. */
+typedef struct {
+    double undissolved_kg, volume_m3;
+    double dissolving_kg_s[BOIL_SALTS];
+    double settling_kg_s; /* onto the bed, less what leaves it */
+    double bed_m, bed_superheat_K;
+} boil_rates_salts;
+
+/* Water afloat; without any its mass and flows are 0 and its temperature is the bath's. */
+typedef struct {
+    double mass_kg, thickness_m, temperature_K;
+    double enthalpy_J_kg;                  /* of the water that mixes in; 0 without a layer */
+    double cover;                          /* share of the surface */
+    double mixing_kg_s, mixing_slope_kg_s; /* into the bath; by ln of stirring */
+    double heat_W;                         /* from the bath */
+} boil_rates_layer;
+
+/* What leaves through surface and walls, a lid heeded. */
+typedef struct {
+    boil_surface_flow bath, layer; /* each from its share of the surface; the layer as if it did not boil */
+    double vapour_J_kg;            /* of what evaporates from the bath */
+    double condensate_kg_s, condensate_J_kg;
+    double air_W; /* radiation and convection of both */
+    double wall_W;
+} boil_rates_surface;
+
+/* Streams from outside. */
+typedef struct {
+    double water_kg_s, water_W; /* onto the surface: poured, with parts, by the valve, from the lid */
+    double liquid_kg_s, liquid_W;
+    double component_kg_s[1 + BOIL_SALTS]; /* of the liquid: water and each salt */
+    double salts_kg_s, salts_W;
+    double salt_kg_s[BOIL_SALTS]; /* each dry */
+} boil_rates_inflow;
+
+/* What leaves the layer as vapour: it evaporates, or boils. */
+typedef struct {
+    double evaporated_kg_s, boiled_kg_s;
+    double heat_W;        /* with both */
+    double boil_margin_W; /* heat over what evaporation would take; 0 where it does not boil */
+} boil_rates_layer_vapour;
+
+typedef struct {
+    double still_m;          /* no steam in the pool */
+    double upper_m, lower_m; /* swelled; the upper one with the surge */
+    double surge_m;          /* of a load being lowered */
+} boil_rates_levels;
+
+/* Where the heat goes while the bath boils: the terms of (1). */
+typedef struct {
+    double calm_W;                            /* heater less walls, radiation and convection */
+    double water_cooling_W;                   /* what mixing water in takes from the boil; negative: it feeds the boil */
+    double liquid_cooling_W, salts_cooling_W; /* likewise ready-mixed liquid, and dry salts */
+    double spare_W;                           /* what all leave for steam */
+    double mixing_J_kg;                       /* that a kilogram of water mixing in takes: K_water - h_w */
+    double latent_J_kg;                       /* that a kilogram of steam takes: hv - K_water */
+} boil_rates_heat;
+
+typedef struct {
+    double formed_kg_s;     /* (1); in QUIET zero */
+    double if_boiling_kg_s; /* (1) whatever the mode, at T: its sign decides */
+    double calm_kg_s;       /* what heater and losses alone would boil off, without loads, water or evaporation */
+    double loop;            /* (2), 1 or more */
+} boil_rates_steam;
+
+/* In the order of cause: each part follows from the state and from parts above it. */
+typedef struct {
+    boil_rates_solution solution;
+    boil_rates_heater heater;
+    boil_rates_control control;
+    boil_rates_pool pool;
+    boil_rates_loads loads;
+    boil_rates_salts salts;
+    boil_rates_layer layer;
+    boil_rates_surface surface;
+    boil_rates_inflow inflow;
+    boil_rates_layer_vapour layer_vapour;
+    boil_rates_levels levels;
+    boil_rates_heat heat;
+    boil_rates_steam steam;
+} boil_rates_view;
+
+#endif
