@@ -1,12 +1,10 @@
 #include "actions/action.h"
 
 #include <math.h>
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
 #include "base/array.h"
-#include "base/text.h"
 #include "base/words.h"
 
 /* What is said of an action ---------------------------------------------------------------------------------------- */

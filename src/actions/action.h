@@ -18,15 +18,11 @@
 #include "simulate/run.h"
 
 /* What is said of an action, put together bit by bit with TEXT_ADD. */
-typedef struct {
-    char text[500];
-} action_text;
+typedef TEXT_OF(500) action_text;
 
 typedef enum { ACTION_US, ACTION_SI, ACTION_BOTH } action_units; /* both: the one, and the other in brackets */
 
-typedef struct {
-    char text[100];
-} action_amount;
+typedef TEXT_OF(100) action_amount;
 action_amount action_amount_of(action_units u, unit_dimension d, double si);
 
 /* "Boil stops at 6:27, back after 4.5 min". A moment that is NaN never comes. */

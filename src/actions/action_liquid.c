@@ -1,6 +1,5 @@
 #include <string.h>
 
-#include "actions/action.h"
 #include "actions/action_pour.h"
 
 enum { AT, STRENGTH, BOILING_POINT };

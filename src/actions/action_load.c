@@ -1,7 +1,5 @@
 /* actions/action_load.c -- steel goes in: mass and metal, shape, clauses; and it is lifted out. */
 #include <math.h>
-#include <stddef.h>
-#include <stdio.h>
 #include <string.h>
 
 #include "actions/action.h"
@@ -14,8 +12,7 @@ static const bounds load_mass = {"kg", 0.001, 1e5};
 
 #define AT(member) offsetof(boil_action, is.load.member)
 
-/* "as" takes a name and stands apart. Rinse and drag-out are volumes here and become masses once it is known of
-   what. */
+/* "as" takes a name and stands apart. Rinse and drag-out are volumes here and become masses once it is known of what. */
 /* clang-format off */
 static const action_clause clauses[] = {
     {"at", "how warm the parts are; default as the room", DIM_TEMPERATURE, {"degC", -40, 200}, AT(temperature_K)},

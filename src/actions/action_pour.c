@@ -1,12 +1,9 @@
 #include "actions/action_pour.h"
 
 #include <math.h>
-#include <stdio.h>
 
-#include "actions/action.h"
 #include "base/constants.h"
 #include "base/words.h"
-#include "reading/quantity.h"
 
 #define SAME_PLACE(member)                                                                                                     \
     (offsetof(boil_action_water, member) == offsetof(boil_action_salts, member) &&                                             \

@@ -5,10 +5,7 @@
 #ifndef ACTIONS_ACTION_POUR_H
 #define ACTIONS_ACTION_POUR_H
 
-#include <stddef.h>
-
 #include "actions/action.h"
-#include "reading/quantity.h"
 
 #define ACTION_POUR_CLAUSES_MAX 3
 

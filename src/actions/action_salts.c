@@ -1,6 +1,5 @@
 #include <string.h>
 
-#include "actions/action.h"
 #include "actions/action_pour.h"
 
 static const bounds solid_salts = {"degC", -30, 200};

@@ -1,9 +1,7 @@
 /* actions/action_switch.c -- what is set: the dial of the heat; mixer, lid and exhaust, which are only on or off. */
-#include <stdio.h>
 
 #include "actions/action.h"
 #include "base/words.h"
-#include "reading/quantity.h"
 
 /* The dial --------------------------------------------------------------------------------------------------------- */
 

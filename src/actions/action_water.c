@@ -1,4 +1,3 @@
-#include "actions/action.h"
 #include "actions/action_pour.h"
 #include "properties/water.h"
 

@@ -74,8 +74,7 @@ bool load_shape_read(cursor *part, boil_load *l, const char **word, quantity *si
 
    Zinc, aluminium, tin and lead are amphoteric: hot caustic dissolves them, zinc and aluminium with much hydrogen (any
    textbook of inorganic chemistry). That copper and its alloys, tin and lead spoil the bath and the finish is common
-   practice, no source. Magnesium in contact with hot nitrates may burn violently: a standing warning for nitrate salt
-   baths. */
+   practice, no source. Magnesium in contact with hot nitrates may burn violently: a standing warning for nitrate salt baths. */
 #define NEVER "; non-ferrous metal must never enter the bath"
 #define HYDROGEN "dissolves violently in hot caustic and gives off hydrogen, which may explode" NEVER
 #define SPOILS "contaminates the bath and spoils the finish of everything after it" NEVER

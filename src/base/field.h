@@ -3,10 +3,6 @@
 #ifndef BASE_FIELD_H
 #define BASE_FIELD_H
 
-#include <stdbool.h>
-#include <stddef.h>
-#include <stdio.h>
-
 #include "base/json.h"
 
 typedef enum {

@@ -1,7 +1,6 @@
 #include "base/format.h"
 
 #include <math.h>
-#include <stdio.h>
 
 /* In which unit, and with how many decimals; SIGNIFICANT: three significant digits instead. */
 #define SIGNIFICANT (-1)

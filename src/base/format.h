@@ -2,16 +2,12 @@
 #ifndef BASE_FORMAT_H
 #define BASE_FORMAT_H
 
-#include <stdbool.h>
-#include <stddef.h>
-
+#include "base/text.h"
 #include "base/units.h"
 
 typedef enum { UNITS_US, UNITS_SI } unit_system; /* in the order of "us|si" */
 
-typedef struct {
-    char text[48];
-} formatted_text;
+typedef TEXT_OF(48) formatted_text;
 
 formatted_text format_quantity(unit_system s, unit_dimension d, double si); /* "7.1 in"; a time as format_duration */
 formatted_text format_number(unit_system s, unit_dimension d, double si);   /* "7.1", for a column whose head names the unit */

@@ -2,7 +2,6 @@
 
 #include <assert.h>
 #include <stdarg.h>
-#include <stdbool.h>
 #include <string.h>
 
 #include "base/text.h"

@@ -181,3 +181,17 @@ char *text_copy(const char *text, size_t length)
     }
     return copy;
 }
+
+char *text_printed(const char *format, ...)
+{
+    va_list values;
+    va_start(values, format);
+    int length = vsnprintf(NULL, 0, format, values);
+    va_end(values);
+    char *text = length >= 0 ? malloc((size_t)length + 1) : NULL;
+    va_start(values, format);
+    if (text != NULL)
+        vsnprintf(text, (size_t)length + 1, format, values);
+    va_end(values);
+    return text;
+}

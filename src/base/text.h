@@ -6,6 +6,12 @@
 #include <stddef.h>
 #include <stdio.h>
 
+/* A text that is handed on as a value, in its member `text`. */
+#define TEXT_OF(size)                                                                                                          \
+    struct {                                                                                                                   \
+        char text[size];                                                                                                       \
+    }
+
 /* Bytes of the character at `at`: 1 to 4; 0 when it is not valid UTF-8 there (or the text ends). */
 size_t text_character(const char *at);
 size_t text_character_within(const char *at, size_t left); /* of a text that need not end: so many bytes are left of it */
@@ -22,14 +28,13 @@ void text_wrapped(FILE *to, const char *text, int used, int indent, int width);
 
 /* A text of exactly `width` columns (at most 100), padded with blanks. One that is too long ends in "...", cut behind a
    comma or blank if one stands in its second half. */
-typedef struct {
-    char text[412];
-} text_cell;
+typedef TEXT_OF(412) text_cell;
 text_cell text_fitted(const char *text, size_t width);
 
 void text_line(FILE *to, const char *line); /* without the blanks at its end, and a line's end */
 
 char *text_copy(const char *text, size_t length); /* ends in NUL, to be freed; NULL when memory is refused */
+char *text_printed(const char *format, ...) __attribute__((format(printf, 1, 2))); /* the same, as by printf */
 
 text_cell text_plain(const char *text); /* only made printable; at most 400 bytes */
 

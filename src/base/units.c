@@ -1,17 +1,15 @@
 /* base/units.c -- the table of units.
 
-   Factors are exact by definition: inch, foot, pound, bar and standard atmosphere from GSL; the others from these.
-   GSL's gallons, Btu per hour, psi and inch of mercury are rounded or of an older vintage, so they are composed here:
-   US gallon 231 in3; UK gallon 4.54609 L (Units of Measurement Regulations 1995, SI 1995/1804); Btu (IT)
-   1055.05585262 J (from 4.1868 J/cal, 1 lb, 1 degF); pound-force from standard gravity; mercury at 0 degC,
-   13 595.1 kg/m3 (NIST SP 811, appendix B). */
+   Factors are exact by definition: inch, foot, pound, bar and standard atmosphere from GSL; the others from these. GSL's
+   gallons, Btu per hour, psi and inch of mercury are rounded or of an older vintage, so they are composed here: US gallon
+   231 in3; UK gallon 4.54609 L (Units of Measurement Regulations 1995, SI 1995/1804); Btu (IT) 1055.05585262 J (from 4.1868
+   J/cal, 1 lb, 1 degF); pound-force from standard gravity; mercury at 0 degC, 13 595.1 kg/m3 (NIST SP 811, appendix B). */
 #include "base/units.h"
 
 #include <gsl/gsl_const_mksa.h>
 #include <math.h>
 #include <string.h>
 
-#include "base/text.h"
 #include "base/words.h"
 
 #define INCH GSL_CONST_MKSA_INCH

@@ -6,27 +6,14 @@
 #include <stdbool.h>
 #include <stddef.h>
 
+/* A temperature has an offset, a difference none; a gauge pressure counts from the room's own, a pressure is absolute. */
+/* clang-format off */
 typedef enum {
-    DIM_LENGTH,
-    DIM_AREA,
-    DIM_VOLUME,
-    DIM_MASS,
-    DIM_TIME,
-    DIM_TEMPERATURE,    /* with offset: degC, degF, K */
-    DIM_DIFFERENCE,     /* a temperature difference: no offset */
-    DIM_GAUGE_PRESSURE, /* counts from the room's own pressure: psig, barg */
-    DIM_PRESSURE,       /* absolute */
-    DIM_POWER,
-    DIM_ENERGY,
-    DIM_CONCENTRATION,   /* g/L kg/m3 lb/gal oz/gal */
-    DIM_VOLUME_FLOW,     /* L/min mL/min gal/h gal/min */
-    DIM_MASS_FLOW,       /* kg/h kg/min lb/h */
-    DIM_COEFFICIENT,     /* W/m2K Btu/hft2F */
-    DIM_VOLUME_PER_AREA, /* mL/m2 gal/1000ft2 */
-    DIM_SPEED,           /* m/s ft/min */
-    DIM_FRACTION,        /* % */
-    DIM_COUNT
+    DIM_LENGTH, DIM_AREA, DIM_VOLUME, DIM_MASS, DIM_TIME, DIM_TEMPERATURE, DIM_DIFFERENCE, DIM_GAUGE_PRESSURE, DIM_PRESSURE,
+    DIM_POWER, DIM_ENERGY, DIM_CONCENTRATION, DIM_VOLUME_FLOW, DIM_MASS_FLOW, DIM_COEFFICIENT, DIM_VOLUME_PER_AREA, DIM_SPEED,
+    DIM_FRACTION, DIM_COUNT
 } unit_dimension;
+/* clang-format on */
 
 /* Several dimensions at once, where a quantity may be of either: UNIT_OF(DIM_VOLUME) | UNIT_OF(DIM_MASS). */
 #define UNIT_OF(dimension) (1u << (dimension))

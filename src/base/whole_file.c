@@ -9,6 +9,7 @@
 #include <unistd.h>
 
 #include "base/program.h"
+#include "base/text.h"
 
 static bool complain(const whole_file *w, int why)
 {
@@ -28,18 +29,6 @@ static char *place_of(const char *path)
 {
     char *resolved = realpath(path, NULL);
     return resolved != NULL || errno != ENOENT ? resolved : strdup(path);
-}
-
-static char *temporary_beside(const char *place)
-{
-    static const char ending[] = ".XXXXXX";
-    size_t length = strlen(place);
-    char *name = malloc(length + sizeof ending);
-    if (name != NULL) {
-        memcpy(name, place, length);
-        memcpy(name + length, ending, sizeof ending);
-    }
-    return name;
 }
 
 /* The mode the file had, or what the person's mask gives a new one; mkstemp lets nobody else read. */
@@ -89,7 +78,7 @@ bool whole_file_open(whole_file *w, const char *path)
     errno = 0;
     if (is_special(path))
         w->to = fopen(path, "w");
-    else if ((w->place = place_of(path)) != NULL && (w->temporary = temporary_beside(w->place)) != NULL)
+    else if ((w->place = place_of(path)) != NULL && (w->temporary = text_printed("%s.XXXXXX", w->place)) != NULL)
         w->to = open_temporary(w);
     int why = errno;
     errno = 0; /* until the end, only a failing write sets it */

@@ -1,6 +1,5 @@
 /* base/whole_file.h -- a file that appears whole or not at all: written beside its place, and renamed when all of it is on
-   disk.
-   "-" is standard output. What is there and no regular file (a pipe, a device) is written straight away. */
+   disk. "-" is standard output. What is there and no regular file (a pipe, a device) is written straight away. */
 #ifndef BASE_WHOLE_FILE_H
 #define BASE_WHOLE_FILE_H
 

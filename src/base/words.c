@@ -1,6 +1,5 @@
 #include "base/words.h"
 
-#include <stdio.h>
 #include <string.h>
 
 /* Longer words get no suggestion. */

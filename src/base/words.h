@@ -3,8 +3,7 @@
 #ifndef BASE_WORDS_H
 #define BASE_WORDS_H
 
-#include <stdbool.h>
-#include <stddef.h>
+#include "base/text.h"
 
 /* Bytes of the blank at `at`: space and tab 1, no-break space 2; 0 when there is none. */
 size_t words_blank(const char *at, const char *end);
@@ -17,9 +16,7 @@ bool words_same(const char *text, size_t length, const char *words);
 size_t words_taken(const char *at, const char *end, const char *words);
 
 /* A copy fit for a message: at most some forty bytes, cut between characters, with "..." where it was cut. */
-typedef struct {
-    char text[48];
-} words_quote;
+typedef TEXT_OF(48) words_quote;
 words_quote words_quoted(const char *text, size_t length);
 
 /* The known word nearest to what was written, by edit distance with transpositions, among those considered. */
@@ -33,9 +30,7 @@ words_nearest words_near(const char *text, size_t length);
 void words_consider(words_nearest *n, const char *candidate);
 
 /* "; did you mean 'depth'?", or nothing. */
-typedef struct {
-    char text[80];
-} words_hint;
+typedef TEXT_OF(80) words_hint;
 words_hint words_suggestion(const words_nearest *n);
 
 #endif

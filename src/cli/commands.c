@@ -3,7 +3,6 @@
 #include <string.h>
 
 #include "base/program.h"
-#include "base/text.h"
 
 /* clang-format off */
 static const command *const commands[] = {&command_run,     &command_check, &command_charge,

@@ -2,8 +2,6 @@
 #ifndef CLI_COMMANDS_H
 #define CLI_COMMANDS_H
 
-#include <stdio.h>
-
 #include "cli/options.h"
 
 extern const command command_run, command_check, command_charge, command_correct, command_size, command_compare,

@@ -1,5 +1,4 @@
 /* option_values.c -- from the words given for options to the values in a command's record, by the scenario's rules. */
-#include <stdio.h>
 #include <string.h>
 
 #include "base/program.h"

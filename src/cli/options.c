@@ -13,8 +13,7 @@ typedef struct {
     options_problem *problem;
 } reading;
 
-static bool wrong(reading *r, const char *format, ...) __attribute__((format(printf, 2, 3)));
-static bool wrong(reading *r, const char *format, ...)
+__attribute__((format(printf, 2, 3))) static bool wrong(reading *r, const char *format, ...)
 {
     va_list values;
     va_start(values, format);

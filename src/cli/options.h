@@ -7,6 +7,7 @@
 #include <stddef.h>
 #include <stdio.h>
 
+#include "base/text.h"
 #include "reading/quantity.h"
 
 #define OPTIONS_MAX 16
@@ -69,9 +70,7 @@ struct given {
 
 typedef enum { OPTIONS_READ, OPTIONS_HELP, OPTIONS_WRONG } options_outcome;
 
-typedef struct {
-    char text[240];
-} options_problem;
+typedef TEXT_OF(240) options_problem;
 
 /* What stands after its name in a usage line; "" when nothing does. */
 const char *options_arguments(const command *c);

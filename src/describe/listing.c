@@ -1,12 +1,7 @@
 #include "describe/listing.h"
 
 #include <math.h>
-#include <stdio.h>
 #include <string.h>
-
-#include "base/format.h"
-#include "base/text.h"
-#include "scenario/scenario.h"
 
 /* A setting's value ------------------------------------------------------------------------------------------------ */
 

@@ -6,6 +6,7 @@
 #include <stdio.h>
 
 #include "base/format.h"
+#include "base/text.h"
 #include "scenario/scenario.h"
 
 #define PLAN_ACTIONS_MAX ((size_t)40)
@@ -32,9 +33,7 @@ void listing_line(FILE *to, const char *name, unit_dimension d, double si, const
 
 /* A setting's value in words, as what it means and not as it was written. */
 
-typedef struct {
-    char text[600];
-} setting_words;
+typedef TEXT_OF(600) setting_words;
 
 /* "0.25 in", "280.0 to 295.0 degF", "80 % NaOH, 15 % NaNO3, 5 % NaNO2", "gas", "left to the model". */
 setting_words setting_words_of(const scenario *s, size_t index, unit_system system);

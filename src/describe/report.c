@@ -5,8 +5,6 @@
 #include <string.h>
 
 #include "base/program.h"
-#include "base/text.h"
-#include "scenario/scenario.h"
 
 void report_paragraph(FILE *to, const char *format, ...)
 {

@@ -2,16 +2,10 @@
 #ifndef DESCRIBE_REPORT_H
 #define DESCRIBE_REPORT_H
 
-#include <stdbool.h>
-#include <stdio.h>
-
 #include "base/field.h"
-#include "base/format.h"
 #include "describe/carried_out.h"
 
-typedef struct {
-    char text[160];
-} report_words;
+typedef TEXT_OF(160) report_words;
 
 /* What every answer about a bath must say. */
 extern const char report_caution_words[];

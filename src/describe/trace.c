@@ -1,11 +1,7 @@
 #include "describe/trace.h"
 
 #include <math.h>
-#include <stdbool.h>
-#include <stddef.h>
 #include <string.h>
-
-#include "base/field.h"
 
 /* Fewer rows ------------------------------------------------------------------------------------------------------- */
 

@@ -11,10 +11,9 @@
 #include "scenario/scenario.h"
 #include "simulate/run.h"
 
-/* Carries the scenario out once more with rows a second apart (in runs beyond a day as many as there are seconds in
-   one), and thins them. The peaks of steam and level are then within 1 % of those between rows, measured on the shipped
-   scenarios; at 10 s the surge of a layer that turns over misses 5 %. BOIL_OK, or a failure after which nothing is left to
-   free. */
+/* Carries the scenario out once more with rows a second apart (in runs beyond a day as many as there are seconds in one),
+   and thins them. The peaks of steam and level are then within 1 % of those between rows, measured on the shipped scenarios;
+   at 10 s the surge of a layer that turns over misses 5 %. BOIL_OK, or a failure after which nothing is left to free. */
 boil_outcome trace_of(const scenario *s, const boil_run_options *options, boil_history *out);
 
 /* The rows of a run in SI, one a line; what is not there is empty. */

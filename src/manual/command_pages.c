@@ -3,14 +3,11 @@
 #include <string.h>
 
 #include "base/program.h"
-#include "cli/commands.h"
 #include "describe/report.h"
 #include "manual/pages.h"
 
 /* "boilback-run" */
-typedef struct {
-    char text[80];
-} page_name;
+typedef TEXT_OF(80) page_name;
 
 static page_name name_of(const command *c)
 {

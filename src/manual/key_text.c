@@ -2,14 +2,11 @@
 
 #include <ctype.h>
 #include <math.h>
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
 
-#include "base/format.h"
 #include "base/program.h"
-#include "base/text.h"
 #include "describe/listing.h"
 
 /* What is to be written ------------------------------------------------------------------------------------------- */

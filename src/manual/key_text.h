@@ -5,12 +5,11 @@
 
 #include <stdbool.h>
 
+#include "base/text.h"
 #include "scenario/keys.h"
 #include "scenario/scenario.h"
 
-typedef struct {
-    char text[400];
-} key_text;
+typedef TEXT_OF(400) key_text;
 
 key_text key_form(const key *k);   /* "LENGTH|none" */
 key_text key_bounds(const key *k); /* "0.1 m to 20 m (3.937 in to 787.4 in)" */

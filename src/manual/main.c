@@ -4,8 +4,6 @@
        write          lists the documents, by where they go under share/
        write PLACE    prints that one
        write LIST     prints the words of settings, acts or units, one a line */
-#include <stdbool.h>
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 

@@ -7,9 +7,7 @@
 
 #define TOLD_MAX 32
 
-typedef struct {
-    char text[160];
-} path;
+typedef TEXT_OF(160) path;
 
 /* What of a document has been told: the same fields again are told by where they stood. */
 typedef struct {

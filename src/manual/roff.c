@@ -1,11 +1,9 @@
 #include "manual/pages.h"
 
 #include <ctype.h>
-#include <stdbool.h>
 #include <string.h>
 
 #include "base/program.h"
-#include "base/text.h"
 
 #define WORD_MAX 120
 #define LINE_MAX_BYTES 78

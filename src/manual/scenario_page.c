@@ -1,12 +1,10 @@
 /* scenario_page.c -- boilback-scenario(5): scenario.md, with what the tables say that the language is read by. */
 #include <string.h>
 
-#include "actions/action.h"
 #include "actions/load_shape.h"
 #include "base/program.h"
 #include "manual/key_text.h"
 #include "manual/pages.h"
-#include "scenario/uncertain.h"
 
 /* Settings -------------------------------------------------------------------------------------------------------- */
 

@@ -3,7 +3,6 @@
    the next line, "% page (1)", "@part" for what the program's tables say there, lines behind four blanks or between lines of three
    backticks for what stands as it is, `typed`, and **strong**; everything else is text, a paragraph up to an empty line. */
 #include <ctype.h>
-#include <stdbool.h>
 #include <stdlib.h>
 #include <string.h>
 

@@ -13,7 +13,6 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
-#include "base/text.h"
 #include "base/whole_file.h"
 
 /* What a script is told on its command line, the file it writes, and how that file begins and ends. */
@@ -34,8 +33,7 @@ static const char *const said_file = "said";
 /* Exit statuses of a shell that cannot start a command [POSIX, 2.8.2]; gnuplot's own are 0 and 1. */
 enum { CANNOT_START = 126, NOT_FOUND = 127 };
 
-static bool fail(picture_problem *problem, const char *format, ...) __attribute__((format(printf, 2, 3)));
-static bool fail(picture_problem *problem, const char *format, ...)
+__attribute__((format(printf, 2, 3))) static bool fail(picture_problem *problem, const char *format, ...)
 {
     va_list values;
     va_start(values, format);
@@ -60,20 +58,11 @@ bool picture_format_of(const char *path, picture_format *format)
 
 /* The folder ------------------------------------------------------------------------------------------------------ */
 
-/* "folder/name"; NULL when memory is refused. */
-static char *joined(const char *folder, const char *name)
-{
-    size_t size = strlen(folder) + strlen(name) + 2;
-    char *path = malloc(size);
-    if (path != NULL)
-        snprintf(path, size, "%s/%s", folder, name);
-    return path;
-}
-
 bool picture_begin(picture *p, picture_problem *problem)
 {
     const char *parent = getenv("TMPDIR");
-    *p = (picture){.folder = joined(parent != NULL && parent[0] == '/' ? parent : "/tmp", "boilback-XXXXXX"), .whole = true};
+    *p = (picture){.folder = text_printed("%s/%s", parent != NULL && parent[0] == '/' ? parent : "/tmp", "boilback-XXXXXX"),
+                   .whole = true};
     if (p->folder != NULL && mkdtemp(p->folder) != NULL)
         return true;
     int why = errno;
@@ -88,7 +77,7 @@ static void empty(const char *folder)
     if (d == NULL)
         return;
     for (struct dirent *e; (e = readdir(d)) != NULL;) {
-        char *path = joined(folder, e->d_name);
+        char *path = text_printed("%s/%s", folder, e->d_name);
         if (path != NULL && strcmp(e->d_name, ".") != 0 && strcmp(e->d_name, "..") != 0)
             unlink(path);
         free(path);
@@ -108,7 +97,7 @@ void picture_end(picture *p)
 
 FILE *picture_input(picture *p, const char *name)
 {
-    char *path = joined(p->folder, name);
+    char *path = text_printed("%s/%s", p->folder, name);
     FILE *f = path != NULL ? fopen(path, "w") : NULL;
     free(path);
     p->whole = p->whole && f != NULL;
@@ -162,10 +151,8 @@ static char *program_folder(void)
 /* The whole path, so that it begins with a slash and is nothing but a file to gnuplot. */
 static char *script_in(const char *folder, const char *below, const char *script)
 {
-    char *plots = joined(folder, below), *path = plots != NULL ? joined(plots, script) : NULL;
-    char *found = path != NULL ? realpath(path, NULL) : NULL;
+    char *path = text_printed("%s/%s/%s", folder, below, script), *found = path != NULL ? realpath(path, NULL) : NULL;
     free(path);
-    free(plots);
     return found;
 }
 
@@ -219,7 +206,7 @@ static int carry_out(const picture *p, const char *script, const format_entry *f
 static picture_drawn contents(const picture *p, const char *name)
 {
     picture_drawn d = {0};
-    char *path = joined(p->folder, name), part[4096];
+    char *path = text_printed("%s/%s", p->folder, name), part[4096];
     FILE *from = path != NULL ? fopen(path, "rb") : NULL, *to = open_memstream(&d.bytes, &d.length);
     size_t n;
     while (from != NULL && to != NULL && (n = fread(part, 1, sizeof part, from)) > 0)

@@ -10,15 +10,15 @@
 #include <stddef.h>
 #include <stdio.h>
 
+#include "base/text.h"
+
 typedef enum { PICTURE_SVG, PICTURE_PNG, PICTURE_PDF, PICTURE_TERMINAL } picture_format;
 
 /* By the file's ending; "-" is the terminal. False when it says none of them. */
 bool picture_format_of(const char *path, picture_format *format);
 
 /* Why there is no picture: one line, no full stop. */
-typedef struct {
-    char text[400];
-} picture_problem;
+typedef TEXT_OF(400) picture_problem;
 
 typedef struct {
     char *folder;

@@ -3,7 +3,6 @@
 #define PICTURES_PICTURE_FRAME_H
 
 #include "base/format.h"
-#include "base/text.h"
 #include "describe/carried_out.h"
 #include "pictures/picture.h"
 
@@ -13,8 +12,7 @@
 
 size_t picture_columns(picture_format format);
 
-/* A text cut to so many columns, where it is cut ending in "..."; wide letters, and characters
-   beyond U+07FF, count twice. */
+/* A text cut to so many columns, where it is cut ending in "..."; wide letters, and characters beyond U+07FF, count twice. */
 text_cell picture_fitted(const char *text, size_t columns);
 
 /* Bytes of a text's first line: up to its last part, ended by a semicolon, that fits, else to a blank; all of it when it fits.

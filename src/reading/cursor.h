@@ -2,8 +2,6 @@
 #ifndef READING_CURSOR_H
 #define READING_CURSOR_H
 
-#include <stdbool.h>
-
 #include "reading/source.h"
 
 typedef struct {

@@ -1,7 +1,6 @@
 #include "reading/source.h"
 
 #include <errno.h>
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 

@@ -1,6 +1,5 @@
 #include "scenario/scenario.h"
 
-#include <stdio.h>
 #include <string.h>
 
 /* The words kept of a load do not name it as one; those of the other actions speak for themselves. */

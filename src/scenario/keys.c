@@ -1,6 +1,5 @@
 #include "scenario/keys.h"
 
-#include <stddef.h>
 #include <string.h>
 
 #include "base/words.h"

@@ -3,6 +3,7 @@
 #ifndef SCENARIO_KEYS_H
 #define SCENARIO_KEYS_H
 
+#include "base/text.h"
 #include "reading/quantity.h"
 
 typedef enum {
@@ -66,9 +67,7 @@ const key *key_find_elsewhere(const char *text, size_t length);            /* in
 size_t key_index(const key *k);
 bool key_has_other(const key *k);
 
-typedef struct {
-    char text[64];
-} key_section_text;
+typedef TEXT_OF(64) key_section_text;
 key_section_text key_place(const char *section); /* "in [tank]", "above the first section" */
 
 #endif

@@ -3,7 +3,6 @@
 #include <string.h>
 
 #include "base/words.h"
-#include "reading/cursor.h"
 
 /* Commas of empty cells that spreadsheets leave at the end of a row. */
 static const char *without_empty_cells(const char *at, const char *end)

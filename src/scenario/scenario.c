@@ -6,11 +6,8 @@
 
 #include "base/array.h"
 #include "base/constants.h"
-#include "base/text.h"
 #include "base/words.h"
 #include "properties/water.h"
-#include "reading/source.h"
-#include "scenario/schedule.h"
 
 #define SECTIONS_MAX 16
 
@@ -161,9 +158,15 @@ static void read_lines(draft *d)
 
 /* --- settings --- */
 
+/* One that is there. */
+static const key *key_named(const char *section, const char *words)
+{
+    return key_find(section, words, strlen(words));
+}
+
 static const setting_line *line_of(const draft *d, const char *section, const char *words)
 {
-    return &d->found[key_index(key_find(section, words, strlen(words)))];
+    return &d->found[key_index(key_named(section, words))];
 }
 
 /* Complains about something that is not there: at its section, or at the end of the file. */
@@ -188,16 +191,26 @@ static void require(const draft *d, const key *k)
         missing(d, k->section, what);
 }
 
-/* Why a key stands in the wrong case, behind its name. */
-static const char *const not_here[] = {
-    [CASE_ANY] = "",
-    [CASE_BOX] = "does not belong to this shape of tank; an upright cylinder has a 'diameter'",
-    [CASE_CYLINDER] = "does not belong to this shape of tank; a box has 'length' and 'width'",
-    [CASE_FUEL] = "does not belong to a steam coil, whose heat follows from its steam, area and coefficient",
-    [CASE_STEAM] = "belongs to a steam coil; this source has 'input' and 'efficiency'",
-    [CASE_CONTROL] = "belongs to a section [water control]",
-    [CASE_ON_OFF] = "belongs to mode = on/off; a time-proportioned valve has 'band' and 'period'",
-    [CASE_PROPORTIONED] = "belongs to mode = time-proportioned; an on/off valve has a 'differential'",
+/* The words of a setting among which a case's must be, each a bit, and why a key stands in the wrong case, behind its name. */
+static const struct {
+    const char *section, *words;
+    unsigned among;
+    const char *not_here;
+} cases[] = {
+    [CASE_ANY] = {NULL, NULL, 0, ""},
+    [CASE_BOX] = {"tank", "shape", 1u << BOIL_TANK_BOX,
+                  "does not belong to this shape of tank; an upright cylinder has a 'diameter'"},
+    [CASE_CYLINDER] = {"tank", "shape", 1u << BOIL_TANK_UPRIGHT_CYLINDER,
+                       "does not belong to this shape of tank; a box has 'length' and 'width'"},
+    [CASE_FUEL] = {"heat", "source", 1u << BOIL_HEAT_GAS | 1u << BOIL_HEAT_ELECTRIC,
+                   "does not belong to a steam coil, whose heat follows from its steam, area and coefficient"},
+    [CASE_STEAM] = {"heat", "source", 1u << BOIL_HEAT_STEAM,
+                    "belongs to a steam coil; this source has 'input' and 'efficiency'"},
+    [CASE_CONTROL] = {NULL, NULL, 0, "belongs to a section [water control]"},
+    [CASE_ON_OFF] = {"water control", "mode", 1u << BOIL_WATER_CONTROL_NONE | 1u << BOIL_WATER_CONTROL_ON_OFF,
+                     "belongs to mode = on/off; a time-proportioned valve has 'band' and 'period'"},
+    [CASE_PROPORTIONED] = {"water control", "mode", 1u << BOIL_WATER_CONTROL_NONE | 1u << BOIL_WATER_CONTROL_PROPORTIONED,
+                           "belongs to mode = time-proportioned; an on/off valve has a 'differential'"},
 };
 
 static bool has_control(const draft *d)
@@ -207,38 +220,19 @@ static bool has_control(const draft *d)
 
 static bool case_holds(const draft *d, key_case only)
 {
-    const boil_plant *p = &d->out->plant;
-    switch (only) {
-    case CASE_ANY:
-        break;
-    case CASE_BOX:
-        return p->tank.shape == BOIL_TANK_BOX;
-    case CASE_CYLINDER:
-        return p->tank.shape == BOIL_TANK_UPRIGHT_CYLINDER;
-    case CASE_FUEL:
-        return p->heater.source != BOIL_HEAT_STEAM;
-    case CASE_STEAM:
-        return p->heater.source == BOIL_HEAT_STEAM;
-    case CASE_CONTROL:
-        return has_control(d);
-    case CASE_ON_OFF:
-        return has_control(d) && p->control.mode != BOIL_WATER_CONTROL_PROPORTIONED;
-    case CASE_PROPORTIONED:
-        return has_control(d) && p->control.mode != BOIL_WATER_CONTROL_ON_OFF;
-    }
-    return true;
+    unsigned word;
+    if (only >= CASE_CONTROL && !has_control(d))
+        return false;
+    if (cases[only].words == NULL)
+        return true;
+    memcpy(&word, (const char *)d->out + key_named(cases[only].section, cases[only].words)->where, sizeof word);
+    return (cases[only].among >> word & 1) != 0;
 }
 
 /* The setting that decides a case was given, but could not be read: nothing is known. */
 static bool case_unknown(const draft *d, key_case only)
 {
-    const setting_line *by = NULL;
-    if (only == CASE_BOX || only == CASE_CYLINDER)
-        by = line_of(d, "tank", "shape");
-    else if (only == CASE_FUEL || only == CASE_STEAM)
-        by = line_of(d, "heat", "source");
-    else if (only == CASE_ON_OFF || only == CASE_PROPORTIONED)
-        by = line_of(d, "water control", "mode");
+    const setting_line *by = cases[only].words != NULL ? line_of(d, cases[only].section, cases[only].words) : NULL;
     return by != NULL && by->found && !by->good;
 }
 
@@ -248,7 +242,7 @@ static void refuse_elsewhere(draft *d, const key *k)
     setting_line *line = &d->found[key_index(k)];
     d->out->settings[key_index(k)].state = SETTING_ABSENT;
     if (line->found)
-        cursor_error(&line->value, line->key_at, "'%s' %s", k->words, not_here[k->only]);
+        cursor_error(&line->value, line->key_at, "'%s' %s", k->words, cases[k->only].not_here);
 }
 
 /* Of several keys that say the same thing in different ways, one counts. */
@@ -342,7 +336,7 @@ static void check_needs(draft *d)
 
 static scenario_setting *setting_of(draft *d, const char *section, const char *words)
 {
-    return &d->out->settings[key_index(key_find(section, words, strlen(words)))];
+    return &d->out->settings[key_index(key_named(section, words))];
 }
 
 /* A volume in a minute becomes a mass at the water's own temperature. */
@@ -435,11 +429,7 @@ static char *beside(const char *scenario_path, const char *path)
 {
     const char *slash = strrchr(scenario_path, '/');
     size_t folder = path[0] == '/' || slash == NULL ? 0 : (size_t)(slash - scenario_path) + 1;
-    size_t size = folder + strlen(path) + 1;
-    char *joined = malloc(size);
-    if (joined != NULL)
-        snprintf(joined, size, "%.*s%s", (int)folder, scenario_path, path);
-    return joined;
+    return text_printed("%.*s%s", (int)folder, scenario_path, path);
 }
 
 static void read_run_sheet(draft *d, schedule_draft *a, const char *scenario_path)
@@ -586,7 +576,7 @@ boil_outcome scenario_read(const char *path, scenario *out, messages *m)
 
 bool scenario_names_salts(const scenario *s)
 {
-    return s->settings[key_index(key_find("bath", "salts", strlen("salts")))].state == SETTING_GIVEN;
+    return s->settings[key_index(key_named("bath", "salts"))].state == SETTING_GIVEN;
 }
 
 void scenario_free(scenario *s)

@@ -3,15 +3,6 @@
 #ifndef SCENARIO_SCENARIO_H
 #define SCENARIO_SCENARIO_H
 
-#include <stdbool.h>
-#include <stddef.h>
-
-#include "actions/action.h"
-#include "boilback.h"
-#include "case/plant.h"
-#include "case/schedule.h"
-#include "reading/source.h"
-#include "scenario/keys.h"
 #include "scenario/schedule.h"
 #include "scenario/uncertain.h"
 
@@ -71,9 +62,8 @@ boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, 
 
 #define SETTING_VALUES 3
 
-/* The SI values of a setting, given or default, in the dimension of its key: one, two for a range, BOIL_SALTS for a
-   blend; the index for a choice. Returns how many: 0 for texts, and where no value is in the plant (see key.otherwise,
-   .state). */
+/* The SI values of a setting, given or default, in the dimension of its key: one, two for a range, BOIL_SALTS for a blend;
+   the index for a choice. Returns how many: 0 for texts, and where no value is in the plant (see key.otherwise, .state). */
 size_t scenario_setting_value(const scenario *s, size_t index, double value[SETTING_VALUES]);
 
 /* From the lines "key = value" to the plant. */
@@ -85,15 +75,12 @@ typedef struct {
     cursor value; /* without comment and outer blanks */
 } setting_line;
 
-/* Reads one setting into the scenario's field. False, with a message, when the value is wrong; the field is then
-   unchanged. */
+/* Reads one setting into the scenario's field. False, with a message, when the value is wrong; the field is then unchanged. */
 bool setting_read(const key *k, const setting_line *line, scenario *out);
 
 /* An action of a scenario in words: as the person planned it, and what there is to know beyond. */
 
-typedef struct {
-    char text[128];
-} action_name;
+typedef TEXT_OF(128) action_name;
 
 /* "load 100 lb of 1/4 in plate"; the keyword alone when no words were kept. */
 action_name action_name_of(const scenario *s, size_t action);

@@ -4,10 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "actions/action.h"
 #include "base/array.h"
 #include "base/words.h"
-#include "reading/quantity.h"
 
 #define REST_AFTER_LAST_ACTION_S 1800.0
 

@@ -51,8 +51,7 @@ void schedule_draft_free(schedule_draft *d);
 /* Reads one action: "when doing" on one cursor, or the time and the doing on two (the cells of a run sheet). */
 void schedule_read(schedule_draft *d, cursor *when, cursor *doing);
 
-/* Orders and checks all, and hands them over with the duration. False when memory is refused; both must be freed either
-   way. */
+/* Orders and checks all, and hands them over with the duration. False when memory is refused; both must be freed either way. */
 bool schedule_finish(schedule_draft *d, boil_schedule *schedule, schedule_wording *w);
 
 /* The actions of a CSV file: the header time,action, then a row an action. */

@@ -3,9 +3,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/text.h"
 #include "base/words.h"
-#include "reading/quantity.h"
 
 _Static_assert(sizeof(boil_tank_shape) == sizeof(unsigned) && sizeof(boil_tank_heated) == sizeof(unsigned) &&
                    sizeof(boil_heat_source) == sizeof(unsigned) && sizeof(boil_water_control_mode) == sizeof(unsigned),
