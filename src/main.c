@@ -1,6 +1,5 @@
 /* boilback -- what a boiling caustic salt bath does when something goes in or out. */
 #include <gsl/gsl_errno.h>
-#include <stdio.h>
 #include <string.h>
 
 #include "base/program.h"

@@ -5,9 +5,6 @@
 #ifndef ACTIONS_ACTION_H
 #define ACTIONS_ACTION_H
 
-#include <stdbool.h>
-#include <stddef.h>
-
 #include "analysis/findings.h"
 #include "base/format.h"
 #include "base/text.h"

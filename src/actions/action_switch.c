@@ -3,8 +3,6 @@
 #include "actions/action.h"
 #include "base/words.h"
 
-/* The dial --------------------------------------------------------------------------------------------------------- */
-
 static const bounds dial_share = {"%", 0, 100};
 
 static bool parse_dial(action_reader *r, cursor *c, boil_action *a, action_line *line)
@@ -51,8 +49,6 @@ const action_type action_heat = {
     .parse = parse_dial, .verb_of = verb_of, .caution_of = caution_of,
 };
 /* clang-format on */
-
-/* On or off -------------------------------------------------------------------------------------------------------- */
 
 static bool parse_switch(action_reader *r, cursor *c, boil_action *a, action_line *line)
 {

@@ -3,7 +3,6 @@
 #ifndef BASE_PROGRAM_H
 #define BASE_PROGRAM_H
 
-#include <stdbool.h>
 #include <stdio.h>
 
 #include "boilback.h" /* the version */

@@ -122,29 +122,29 @@ static const unit table[] = {
 #define UNITS (sizeof table / sizeof table[0])
 
 typedef struct {
-    const char *name, *example;
+    const char *si, *name, *example; /* si: NULL for a ratio or a bare number */
     bool quotient;
     unit_dimension over, under;
 } dimension_facts;
 
-static const dimension_facts facts[DIM_COUNT] = {
-    [DIM_LENGTH] = {.name = "a length", .example = "24 in"},
-    [DIM_AREA] = {.name = "an area", .example = "10 ft2"},
-    [DIM_VOLUME] = {.name = "a volume", .example = "2 gal"},
-    [DIM_MASS] = {.name = "a mass", .example = "100 lb"},
-    [DIM_TIME] = {.name = "a time", .example = "20 min"},
-    [DIM_TEMPERATURE] = {.name = "a temperature", .example = "285 degF"},
-    [DIM_DIFFERENCE] = {.name = "a temperature difference", .example = "2 degF"},
-    [DIM_GAUGE_PRESSURE] = {.name = "a gauge pressure", .example = "60 psig"},
-    [DIM_PRESSURE] = {.name = "a pressure", .example = "29.9 inHg"},
-    [DIM_POWER] = {.name = "a power", .example = "300 kBtu/h"},
-    [DIM_ENERGY] = {.name = "an energy", .example = "10 kWh"},
-    [DIM_CONCENTRATION] = {"a mass per volume", "6 lb/gal", true, DIM_MASS, DIM_VOLUME},
-    [DIM_VOLUME_FLOW] = {"a volume flow", "12 gal/h", true, DIM_VOLUME, DIM_TIME},
-    [DIM_MASS_FLOW] = {"a mass flow", "40 lb/h", true, DIM_MASS, DIM_TIME},
-    [DIM_COEFFICIENT] = {.name = "a heat transfer coefficient", .example = "500 W/m2K"},
-    [DIM_VOLUME_PER_AREA] = {"a volume per area", "50 mL/m2", true, DIM_VOLUME, DIM_AREA},
-    [DIM_SPEED] = {"a speed", "0.3 m/s", true, DIM_LENGTH, DIM_TIME},
+static const dimension_facts facts[DIM_COUNT + 1] = {
+    [DIM_LENGTH] = {.si = "m", .name = "a length", .example = "24 in"},
+    [DIM_AREA] = {.si = "m2", .name = "an area", .example = "10 ft2"},
+    [DIM_VOLUME] = {.si = "m3", .name = "a volume", .example = "2 gal"},
+    [DIM_MASS] = {.si = "kg", .name = "a mass", .example = "100 lb"},
+    [DIM_TIME] = {.si = "s", .name = "a time", .example = "20 min"},
+    [DIM_TEMPERATURE] = {.si = "K", .name = "a temperature", .example = "285 degF"},
+    [DIM_DIFFERENCE] = {.si = "K", .name = "a temperature difference", .example = "2 degF"},
+    [DIM_GAUGE_PRESSURE] = {.si = "Pa", .name = "a gauge pressure", .example = "60 psig"},
+    [DIM_PRESSURE] = {.si = "Pa", .name = "a pressure", .example = "29.9 inHg"},
+    [DIM_POWER] = {.si = "W", .name = "a power", .example = "300 kBtu/h"},
+    [DIM_ENERGY] = {.si = "J", .name = "an energy", .example = "10 kWh"},
+    [DIM_CONCENTRATION] = {"kg/m3", "a mass per volume", "6 lb/gal", true, DIM_MASS, DIM_VOLUME},
+    [DIM_VOLUME_FLOW] = {"m3/s", "a volume flow", "12 gal/h", true, DIM_VOLUME, DIM_TIME},
+    [DIM_MASS_FLOW] = {"kg/s", "a mass flow", "40 lb/h", true, DIM_MASS, DIM_TIME},
+    [DIM_COEFFICIENT] = {.si = "W/m2K", .name = "a heat transfer coefficient", .example = "500 W/m2K"},
+    [DIM_VOLUME_PER_AREA] = {"m", "a volume per area", "50 mL/m2", true, DIM_VOLUME, DIM_AREA},
+    [DIM_SPEED] = {"m/s", "a speed", "0.3 m/s", true, DIM_LENGTH, DIM_TIME},
     [DIM_FRACTION] = {.name = "a percentage", .example = "60 %"},
 };
 
@@ -262,13 +262,7 @@ double unit_to_si(unit_dimension d, const char *spelling, double value)
 
 const char *unit_si(unit_dimension d)
 {
-    static const char *const names[DIM_COUNT + 1] = {
-        [DIM_LENGTH] = "m",         [DIM_AREA] = "m2",        [DIM_VOLUME] = "m3",         [DIM_MASS] = "kg",
-        [DIM_TIME] = "s",           [DIM_TEMPERATURE] = "K",  [DIM_DIFFERENCE] = "K",      [DIM_GAUGE_PRESSURE] = "Pa",
-        [DIM_PRESSURE] = "Pa",      [DIM_POWER] = "W",        [DIM_ENERGY] = "J",          [DIM_CONCENTRATION] = "kg/m3",
-        [DIM_VOLUME_FLOW] = "m3/s", [DIM_MASS_FLOW] = "kg/s", [DIM_COEFFICIENT] = "W/m2K", [DIM_VOLUME_PER_AREA] = "m",
-        [DIM_SPEED] = "m/s"};
-    return names[d];
+    return facts[d].si;
 }
 
 double unit_from_si(unit_dimension d, const char *spelling, double si)

@@ -2,8 +2,6 @@
 #ifndef CLI_COMMAND_SCENARIO_H
 #define CLI_COMMAND_SCENARIO_H
 
-#include <stdbool.h>
-
 #include "scenario/scenario.h"
 
 /* Reads FILE; what is wrong with it goes to standard error. To be freed either way. */

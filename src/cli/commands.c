@@ -24,8 +24,6 @@ const command *commands_named(const char *name)
     return NULL;
 }
 
-/* Help ------------------------------------------------------------------------------------------------------------- */
-
 #define WIDTH 78
 #define COLUMN 24 /* where the texts of options begin */
 

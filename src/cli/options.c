@@ -155,8 +155,10 @@ option_expects options_expects(const option *o)
                                       : EXPECTS_TEXT;
 }
 
-void options_choice(const option *o, FILE *to)
+void options_choice(const option *o, const char *before, const char *behind, FILE *to)
 {
+    fputs(before, to);
     for (const char *at = o->value; *at != '\0'; at++)
         fputc(*at == '|' ? ' ' : *at, to);
+    fputs(behind, to);
 }

@@ -3,10 +3,6 @@
 #ifndef CLI_OPTIONS_H
 #define CLI_OPTIONS_H
 
-#include <stdbool.h>
-#include <stddef.h>
-#include <stdio.h>
-
 #include "base/text.h"
 #include "reading/quantity.h"
 
@@ -89,6 +85,6 @@ bool options_take(const given *g, void *record);
 typedef enum { EXPECTS_NOTHING, EXPECTS_WORDS, EXPECTS_FILE, EXPECTS_TEXT } option_expects;
 
 option_expects options_expects(const option *o);
-void options_choice(const option *o, FILE *to); /* "us si" */
+void options_choice(const option *o, const char *before, const char *behind, FILE *to); /* "us si", between the two */
 
 #endif

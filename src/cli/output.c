@@ -6,8 +6,6 @@
 #include "base/whole_file.h"
 #include "base/words.h"
 
-/* The option --plot ------------------------------------------------------------------------------------------------ */
-
 bool plot_read(const char *path, plot *p)
 {
     *p = (plot){.path = path};
@@ -32,8 +30,6 @@ bool plot_save(const plot *p, picture_drawn *drawn)
     picture_forget(drawn);
     return good;
 }
-
-/* All outputs ------------------------------------------------------------------------------------------------------ */
 
 bool output_agrees(output *o)
 {

@@ -3,8 +3,6 @@
 #ifndef DESCRIBE_LISTING_H
 #define DESCRIBE_LISTING_H
 
-#include <stdio.h>
-
 #include "base/format.h"
 #include "base/text.h"
 #include "scenario/scenario.h"

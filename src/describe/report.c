@@ -80,8 +80,6 @@ void report_caution(FILE *to)
     report_paragraph(to, "%s", report_caution_words);
 }
 
-/* Documents -------------------------------------------------------------------------------------------------------- */
-
 const char *const document_version[1] = {BOIL_VERSION_TEXT};
 const char *const document_severities[4] = {"NOTICE", "CAUTION", "WARNING", "DANGER"};
 

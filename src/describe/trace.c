@@ -3,8 +3,6 @@
 #include <math.h>
 #include <string.h>
 
-/* Fewer rows ------------------------------------------------------------------------------------------------------- */
-
 /* What a picture of a run is looked at for. */
 static const size_t watched[] = {offsetof(boil_row, temperature_K), offsetof(boil_row, boiling_point_K),
                                  offsetof(boil_row, steam_kg_s), offsetof(boil_row, level_m), offsetof(boil_row, layer_m)};
@@ -64,8 +62,6 @@ size_t trace_thinned(boil_row *rows, size_t count, size_t most)
         kept = thin_stretch(rows, n * count / stretches, (n + 1) * count / stretches, kept, &boiled_before);
     return kept;
 }
-
-/* The trace -------------------------------------------------------------------------------------------------------- */
 
 static const double finest_s = 1, rows_most = 86400;
 

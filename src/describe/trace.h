@@ -3,9 +3,6 @@
 #ifndef DESCRIBE_TRACE_H
 #define DESCRIBE_TRACE_H
 
-#include <stddef.h>
-#include <stdio.h>
-
 #include "base/field.h"
 #include "boilback.h"
 #include "scenario/scenario.h"

@@ -19,9 +19,7 @@ static page_name name_of(const command *c)
 /* "--units us|si" */
 static void option_form(FILE *to, const option *o)
 {
-    fputs("\\fB\\-\\-", to);
-    roff_text(to, o->name);
-    fputs("\\fR", to);
+    roff_between(to, "\\fB\\-\\-", o->name, "\\fR");
     if (o->value == NULL)
         return;
     fputc(' ', to);
@@ -30,7 +28,7 @@ static void option_form(FILE *to, const option *o)
 
 static void option_term(FILE *to, const option *o)
 {
-    roff_term(to);
+    fputs(".TP\n", to);
     option_form(to, o);
     fputc('\n', to);
     roff_sentence(to, o->text);
@@ -39,9 +37,7 @@ static void option_term(FILE *to, const option *o)
 /* The program's or a command's name and what follows it, in the synopsis or as a term. */
 static void command_form(FILE *to, const command *c)
 {
-    fputs("\\fB" PROGRAM_NAME " ", to);
-    roff_text(to, c->name);
-    fputs("\\fR", to);
+    roff_between(to, "\\fB" PROGRAM_NAME " ", c->name, "\\fR");
     if (c->argument != NULL) {
         fputc(' ', to);
         roff_form(to, options_arguments(c));
@@ -65,8 +61,7 @@ static void statuses(FILE *to)
 {
     roff_section(to, "EXIT STATUS");
     for (size_t i = 0; i < help_statuses_count; i++) {
-        roff_term(to);
-        fprintf(to, "%zu\n", i);
+        fprintf(to, ".TP\n%zu\n", i);
         roff_sentence(to, help_statuses[i]);
     }
 }
@@ -83,8 +78,7 @@ static void caution(FILE *to)
     report_caution(memory);
     fclose(memory);
     for (char *line = strtok(text, "\n"); line != NULL; line = strtok(NULL, "\n")) {
-        roff_text(to, line + strspn(line, " "));
-        fputc('\n', to);
+        roff_between(to, "", line + strspn(line, " "), "\n");
     }
     free(text);
 }
@@ -116,8 +110,7 @@ void page_command(const command *c, FILE *to)
     roff_heading(to, name_of(c).text, 1, c->summary);
     synopsis(to, c);
     roff_section(to, "DESCRIPTION");
-    roff_text(to, c->description);
-    fputc('\n', to);
+    roff_between(to, "", c->description, "\n");
     roff_section(to, "OPTIONS");
     for (size_t i = 0; i < c->options_count; i++)
         option_term(to, &c->options[i]);
@@ -134,7 +127,7 @@ static void commands(FILE *to)
     const command *c;
     roff_section(to, "COMMANDS");
     for (size_t i = 0; (c = commands_listed(i)) != NULL; i++) {
-        roff_term(to);
+        fputs(".TP\n", to);
         command_form(to, c);
         fputc('\n', to);
         roff_sentence(to, c->summary);
@@ -146,8 +139,7 @@ static void commands(FILE *to)
 static void licence(FILE *to)
 {
     roff_section(to, "LICENCE");
-    roff_text(to, PROGRAM_LICENCE);
-    fputs("\nDebian has its text as /usr/share/common\\-licenses/GPL\\-3.\n", to);
+    roff_between(to, "", PROGRAM_LICENCE, "\nDebian has its text as /usr/share/common\\-licenses/GPL\\-3.\n");
 }
 
 void page_program(FILE *to)
@@ -156,8 +148,7 @@ void page_program(FILE *to)
     roff_section(to, "SYNOPSIS");
     fputs("\\fB" PROGRAM_NAME "\\fR \\fICOMMAND\\fR ...\n", to);
     roff_section(to, "DESCRIPTION");
-    roff_text(to, help_purpose);
-    fputs("\nA tank, its bath and what is done with it are written in a scenario; see\n", to);
+    roff_between(to, "", help_purpose, "\nA tank, its bath and what is done with it are written in a scenario; see\n");
     reference(to, PROGRAM_NAME "-scenario", 5, ".");
     fputs("Results go to standard output, everything else to standard error.\n", to);
     commands(to);
@@ -166,10 +157,8 @@ void page_program(FILE *to)
         option_term(to, &help_program_options[i]);
     statuses(to);
     roff_section(to, "ENVIRONMENT");
-    roff_term(to);
-    fputs("BOILBACK_DATA\nFolder that holds the scripts of pictures in plots/, in place of the one installed.\n", to);
-    roff_term(to);
-    fputs("NO_COLOR\nWhen it is set and not empty, no colour is sent to a terminal.\n", to);
+    fputs(".TP\nBOILBACK_DATA\nFolder that holds the scripts of pictures in plots/, in place of the one installed.\n", to);
+    fputs(".TP\nNO_COLOR\nWhen it is set and not empty, no colour is sent to a terminal.\n", to);
     caution(to);
     licence(to);
     see_also(to, NULL);

@@ -39,11 +39,8 @@ static void bash_value_of(FILE *to, const option *o)
     fprintf(to, "        --%s)\n", o->name);
     if (expects == EXPECTS_FILE)
         fputs("            _" PROGRAM_NAME "_files '*'\n", to);
-    if (expects == EXPECTS_WORDS) {
-        fputs("            _" PROGRAM_NAME "_offer -W '", to);
-        options_choice(o, to);
-        fputs("'\n", to);
-    }
+    if (expects == EXPECTS_WORDS)
+        options_choice(o, "            _" PROGRAM_NAME "_offer -W '", "'\n", to);
     fputs("            return\n            ;;\n", to);
 }
 
@@ -85,35 +82,31 @@ void completion_bash(FILE *to)
 /* zsh -------------------------------------------------------------------------------------------------------------- */
 
 /* Text between single quotes, with the signs that _arguments takes for itself masked. */
-static void masked(FILE *to, const char *text)
+static void masked(FILE *to, const char *before, const char *text, const char *behind)
 {
+    fputs(before, to);
     for (; *text != '\0'; text++) {
         if (*text == '\'')
             fputs("'\\''", to);
         else
             fprintf(to, "%s%c", strchr("[]:\\", *text) != NULL ? "\\" : "", *text);
     }
+    fputs(behind, to);
 }
 
 static void value_of(FILE *to, const option *o)
 {
-    fputs(":", to);
-    masked(to, o->value);
-    fputs(":", to);
+    masked(to, ":", o->value, ":");
     if (options_expects(o) == EXPECTS_FILE)
         fputs("_files", to);
-    if (options_expects(o) == EXPECTS_WORDS) {
-        fputc('(', to);
-        options_choice(o, to);
-        fputc(')', to);
-    }
+    if (options_expects(o) == EXPECTS_WORDS)
+        options_choice(o, "(", ")", to);
 }
 
 static void zsh_option_line(FILE *to, const option *o, const char *others)
 {
     fprintf(to, " \\\n            '%s--%s%s[", others, o->name, o->value != NULL ? "=" : "");
-    masked(to, o->text);
-    fputc(']', to);
+    masked(to, "", o->text, "]");
     if (o->value != NULL)
         value_of(to, o);
     fputc('\'', to);
@@ -125,11 +118,8 @@ static void command_case(FILE *to, const command *c)
     for (size_t i = 0; i < c->options_count; i++)
         zsh_option_line(to, &c->options[i], "");
     zsh_option_line(to, &help_option, "(- *)");
-    if (c->argument != NULL) {
-        fputs(" \\\n            '*:", to);
-        masked(to, c->argument);
-        fputs(":_files -g \"*.bath(-.)\"'", to);
-    }
+    if (c->argument != NULL)
+        masked(to, " \\\n            '*:", c->argument, ":_files -g \"*.bath(-.)\"'");
     fputs("\n        ;;\n", to);
 }
 
@@ -139,8 +129,7 @@ static void list_of_commands(FILE *to)
     fputs("    commands)\n        local -a names\n        names=(\n", to);
     for (size_t i = 0; (c = commands_listed(i)) != NULL; i++) {
         fprintf(to, "            '%s:", c->name);
-        masked(to, c->summary);
-        fputs("'\n", to);
+        masked(to, "", c->summary, "'\n");
     }
     fputs("        )\n        _describe command names\n        return\n        ;;\n", to);
 }
@@ -166,13 +155,13 @@ void completion_zsh(FILE *to)
 
 /* fish ------------------------------------------------------------------------------------------------------------- */
 
-/* Between single quotes. */
-static void quoted(FILE *to, const char *text)
+/* What is told of a choice, between single quotes; the line's end. */
+static void described(FILE *to, const char *text)
 {
-    fputc('\'', to);
+    fputs(" -d '", to);
     for (; *text != '\0'; text++)
         fprintf(to, "%s%c", *text == '\'' || *text == '\\' ? "\\" : "", *text);
-    fputc('\'', to);
+    fputs("'\n", to);
 }
 
 static void begin(FILE *to, const char *name)
@@ -190,14 +179,9 @@ static void option_line(FILE *to, const char *name, const option *o)
     fprintf(to, " -l %s", o->name);
     option_expects expects = options_expects(o);
     fputs(expects == EXPECTS_FILE ? " -r -F" : expects == EXPECTS_NOTHING ? "" : " -x", to);
-    if (expects == EXPECTS_WORDS) {
-        fputs(" -a '", to);
-        options_choice(o, to);
-        fputc('\'', to);
-    }
-    fputs(" -d ", to);
-    quoted(to, o->text);
-    fputc('\n', to);
+    if (expects == EXPECTS_WORDS)
+        options_choice(o, " -a '", "'", to);
+    described(to, o->text);
 }
 
 static void argument_line(FILE *to, const command *c)
@@ -218,9 +202,8 @@ void completion_fish(FILE *to)
         option_line(to, NULL, &help_program_options[i]);
     for (size_t i = 0; (c = commands_listed(i)) != NULL; i++) {
         begin(to, NULL);
-        fprintf(to, " -a %s -d ", c->name);
-        quoted(to, c->summary);
-        fputc('\n', to);
+        fprintf(to, " -a %s", c->name);
+        described(to, c->summary);
     }
     for (size_t i = 0; (c = commands_listed(i)) != NULL; i++) {
         for (size_t k = 0; k < c->options_count; k++)

@@ -3,8 +3,6 @@
 #ifndef MANUAL_KEY_TEXT_H
 #define MANUAL_KEY_TEXT_H
 
-#include <stdbool.h>
-
 #include "base/text.h"
 #include "scenario/keys.h"
 #include "scenario/scenario.h"

@@ -50,12 +50,10 @@ static void words(FILE *to, const field *f)
 static void entry(FILE *to, const path *at, const field *f)
 {
     const char *si_unit = f->kind == FIELD_NUMBER ? field_unit(f->key) : "";
-    roff_term(to);
-    fputs("\\fB", to);
+    fputs(".TP\n\\fB", to);
     roff_text(to, at->text);
     fprintf(to, "\\fR (%s%s", type_word(f), si_unit[0] != '\0' ? ", " : "");
-    roff_text(to, si_unit);
-    fputs(")\n", to);
+    roff_between(to, "", si_unit, ")\n");
     roff_sentence(to, f->meaning);
     if (f->kind == FIELD_WORD)
         words(to, f);
@@ -80,9 +78,7 @@ static void inside_told(FILE *to, const path *outer, const field *f, told *t)
     path within = f->kind == FIELD_PART ? *outer : inside_of(outer, f);
     const path *before = told_at(t, f->inside);
     if (before != NULL) {
-        fputs("With the members of\n", to);
-        roff_text(to, before->text);
-        fputs("\n", to);
+        roff_between(to, "With the members of\n", before->text, "\n");
         return;
     }
     if (t->count < TOLD_MAX) {

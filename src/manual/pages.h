@@ -2,8 +2,6 @@
 #ifndef MANUAL_PAGES_H
 #define MANUAL_PAGES_H
 
-#include <stdio.h>
-
 #include "base/field.h"
 #include "cli/commands.h"
 
@@ -11,11 +9,11 @@
 
 /* Running text with everything masked that roff would take for itself. No line's end. */
 void roff_text(FILE *to, const char *text);
+void roff_between(FILE *to, const char *before, const char *text, const char *behind); /* these two stand as they are */
 
 /* A form such as "MASS [steel|iron]": words in capitals stand for values and are slanted, other words are typed as they
    stand and are bold. No line's end. */
 void roff_form(FILE *to, const char *form);
-void roff_form_line(FILE *to, const char *form); /* with it */
 
 /* Writes a finished page with its text broken into short lines, one sentence at most on each. */
 void roff_broken(FILE *to, const char *page);
@@ -29,8 +27,8 @@ void roff_example(FILE *to, const char *lines);
 /* A line of a table of help: its first letter becomes a capital, and a full stop follows. */
 void roff_sentence(FILE *to, const char *text);
 
-/* A hanging paragraph: the term is written next, as one line; what explains it follows. */
-void roff_term(FILE *to);
+/* A hanging paragraph begins with its term, a form; what explains it follows. */
+void roff_term(FILE *to, const char *form);
 
 /* What a page says of the program's tables where its text has "@name". */
 typedef struct {

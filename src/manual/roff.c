@@ -74,10 +74,18 @@ void roff_form(FILE *to, const char *form)
     }
 }
 
-void roff_form_line(FILE *to, const char *form)
+void roff_term(FILE *to, const char *form)
 {
+    fputs(".TP\n", to);
     roff_form(to, form);
     fputc('\n', to);
+}
+
+void roff_between(FILE *to, const char *before, const char *text, const char *behind)
+{
+    fputs(before, to);
+    roff_text(to, text);
+    fputs(behind, to);
 }
 
 static void title(FILE *to, const char *name, int section)
@@ -92,10 +100,8 @@ void roff_heading(FILE *to, const char *name, int section, const char *summary)
 {
     title(to, name, section);
     roff_section(to, "NAME");
-    roff_text(to, name);
-    fputs(" \\- ", to);
-    roff_text(to, summary);
-    fputc('\n', to);
+    roff_between(to, "", name, " \\- ");
+    roff_between(to, "", summary, "\n");
 }
 
 /* Bytes of a line of text up to the blank where it is best broken; all of them when it need not be. */
@@ -164,8 +170,7 @@ void roff_example(FILE *to, const char *lines)
         char line[200];
         size_t n = strcspn(lines, "\n");
         snprintf(line, sizeof line, "%.*s", (int)n, lines);
-        roff_text(to, line);
-        fputc('\n', to);
+        roff_between(to, "", line, "\n");
         lines += n + (lines[n] == '\n');
     }
     fputs(".EE\n.RE\n", to);
@@ -178,11 +183,5 @@ void roff_sentence(FILE *to, const char *text)
     if (length == 0)
         return;
     roff_text(to, first);
-    roff_text(to, text + 1);
-    fputs(text[length - 1] == '.' ? "\n" : ".\n", to);
-}
-
-void roff_term(FILE *to)
-{
-    fputs(".TP\n", to);
+    roff_between(to, "", text + 1, text[length - 1] == '.' ? "\n" : ".\n");
 }

@@ -17,17 +17,13 @@ static void remark(FILE *to, const char *before, const char *text)
     if (before[0] == '\0')
         roff_sentence(to, text);
     else {
-        roff_text(to, text);
-        fputs(".\n", to);
+        roff_between(to, "", text, ".\n");
     }
 }
 
 static void setting(FILE *to, const key *k, const defaults *d)
 {
-    roff_term(to);
-    fputs("\\fB", to);
-    roff_text(to, k->words);
-    fputs("\\fR = ", to);
+    roff_between(to, ".TP\n\\fB", k->words, "\\fR = ");
     roff_form(to, key_form(k).text);
     fputc('\n', to);
     roff_sentence(to, k->meaning);
@@ -72,8 +68,7 @@ static void acts(FILE *to, const void *about)
     (void)about;
     const action_type *d;
     for (size_t i = 0; (d = action_type_listed(i)) != NULL; i++) {
-        roff_term(to);
-        fprintf(to, "\\fB%s\\fR ", d->keyword);
+        fprintf(to, ".TP\n\\fB%s\\fR ", d->keyword);
         roff_form(to, d->form);
         fputc('\n', to);
         roff_sentence(to, d->meaning);
@@ -85,8 +80,7 @@ static void shapes(FILE *to, const void *about)
     (void)about;
     const load_shape *s;
     for (size_t i = 0; (s = load_shape_listed(i)) != NULL; i++) {
-        roff_term(to);
-        fprintf(to, "\\fB%s\\fR \\fILENGTH\\fR\n", s->words);
+        fprintf(to, ".TP\n\\fB%s\\fR \\fILENGTH\\fR\n", s->words);
         roff_sentence(to, s->size);
     }
 }
@@ -96,8 +90,7 @@ static void clauses(FILE *to, const void *about)
     (void)about;
     for (size_t i = 0; i < action_load.clause_count; i++) {
         const action_clause *c = &action_load.clauses[i];
-        roff_term(to);
-        fprintf(to, "\\fB%s\\fR ", c->words);
+        fprintf(to, ".TP\n\\fB%s\\fR ", c->words);
         roff_form(to, key_dimension_form(c->dimension).text);
         fputc('\n', to);
         roff_sentence(to, c->meaning);
@@ -112,10 +105,7 @@ static void constants(FILE *to, const void *about)
     (void)about;
     const uncertain_thing *t;
     for (size_t i = 0; (t = uncertain_constant(i)) != NULL; i++) {
-        roff_term(to);
-        fputs("\\fB", to);
-        roff_text(to, t->words);
-        fputs("\\fR\n", to);
+        roff_between(to, ".TP\n\\fB", t->words, "\\fR\n");
         roff_sentence(to, t->meaning);
         remark(to, "From ", key_range_text(t->dimension, &t->within).text);
     }
@@ -139,9 +129,7 @@ static void units_of(FILE *to, unit_dimension d)
 {
     const unit *u;
     unit_dimension over, under;
-    roff_term(to);
-    roff_form(to, key_dimension_form(d).text);
-    fputc('\n', to);
+    roff_term(to, key_dimension_form(d).text);
     for (size_t i = 0; (u = unit_listed(d, i)) != NULL; i++) {
         fputs(i > 0 ? ";\n" : "", to);
         spellings(to, u);

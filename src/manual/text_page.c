@@ -26,9 +26,7 @@ static void piece(FILE *to, const char *at, size_t n, bool bold)
         free(copy);
         return;
     }
-    fputs(bold ? "\\fB" : "", to);
-    roff_text(to, copy);
-    fputs(bold ? "\\fR" : "", to);
+    roff_between(to, bold ? "\\fB" : "", copy, bold ? "\\fR" : "");
     free(copy);
 }
 
@@ -89,7 +87,7 @@ static void text(writing *w, char *line)
     static const struct {
         const char *mark, *before;
         void (*write)(FILE *to, const char *text);
-    } marks[] = {{"- ", ".IP \\(bu 2\n", running}, {": ", ".TP\n", roff_form_line}, {"% ", ".BR ", running}};
+    } marks[] = {{"- ", ".IP \\(bu 2\n", running}, {": ", "", roff_term}, {"% ", ".BR ", running}};
     if (w->state != TEXT_RUNNING)
         fputs(".EE\n.RE\n", w->to);
     w->state = TEXT_RUNNING;

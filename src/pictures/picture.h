@@ -6,10 +6,6 @@
 #ifndef PICTURES_PICTURE_H
 #define PICTURES_PICTURE_H
 
-#include <stdbool.h>
-#include <stddef.h>
-#include <stdio.h>
-
 #include "base/text.h"
 
 typedef enum { PICTURE_SVG, PICTURE_PNG, PICTURE_PDF, PICTURE_TERMINAL } picture_format;

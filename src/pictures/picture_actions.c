@@ -139,11 +139,7 @@ static void lanes_of(const bar *bars, size_t count, size_t lanes[ACTION_LANES])
 
 static void write_lanes(picture *p, const size_t lanes[ACTION_LANES], const char *name)
 {
-    static const char *const names[] = {[ACTION_LANE_LOADS] = "loads",
-                                        [ACTION_LANE_WATER] = "water",
-                                        [ACTION_LANE_SALTS] = "salts",
-                                        [ACTION_LANE_LIQUID] = "liquid",
-                                        [ACTION_LANE_SET] = "set to"};
+    static const char *const names[ACTION_LANES] = {"loads", "water", "salts", "liquid", "set to"}; /* by action_lane */
     FILE *to = picture_input(p, name);
     size_t lane = 0;
     for (int k = 0; to != NULL && k < ACTION_LANES; k++)

@@ -118,8 +118,6 @@ void picture_trace(picture *p, const boil_history *h, const char *name)
     picture_input_end(p, to);
 }
 
-/* The findings ----------------------------------------------------------------------------------------------------- */
-
 /* A mark is as wide as three characters of some eighty. */
 static const double mark_share = 3.0 / 80;
 

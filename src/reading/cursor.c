@@ -88,8 +88,6 @@ bool cursor_error(const cursor *c, const char *at, const char *format, ...)
     return messages_add(c->messages, c->source, c->line, at, "%s", text);
 }
 
-/* Cells of CSV ----------------------------------------------------------------------------------------------------- */
-
 static void trim(cursor *c)
 {
     c->at = words_skip(c->at, c->end);

@@ -15,8 +15,6 @@ void source_free(source *s)
     *s = (source){0};
 }
 
-/* Reading ---------------------------------------------------------------------------------------------------------- */
-
 /* All bytes up to one more than allowed; NULL and errno when it cannot be read. */
 static char *slurp(FILE *f, size_t *length)
 {
