@@ -1,5 +1,6 @@
 #!/bin/sh
-# checks.sh -- the checks can fail: layering.sh finds each kind of mistake, close.awk tells last digits from others.
+# checks.sh -- the checks can fail: layering.sh finds each kind of mistake, close.awk tells last digits from others; and
+# install_tools.sh takes CC as words.
 . "$(dirname "$0")/expect.sh"
 tests=$(cd "$(dirname "$0")" && pwd)
 
@@ -35,8 +36,11 @@ expect "a lower folder must not include a higher one" refuses model/low/a.h '#in
 expect "headers of a folder must not go round in a circle" refuses model/low/a.h '#include "low/b.h"'
 expect "a name must be from the root" refuses model/high/c.h '#include "b.h"'
 expect "model must not print" refuses model/low/a.h 'int printf(const char *format, ...);'
+expect "model must not have GSL allocate" refuses model/low/a.h 'gsl_vector *gsl_vector_alloc(const size_t n);'
 mkdir "$work/tree/src/other"
 expect "a folder must be listed" refuses src/other.c '#include "top/d.c"'
+
+expect "CC may hold a launcher and options" "$tests/install_tools.sh" " env  cc -O1" stdio.h "" ""
 
 expect "one unit of the last place agrees" agree 'x 0.01 lb at 9:05' 'x 0.02 lb at 9:05'
 expect "a millionth agrees" agree '{"a": 1.23456789012e-05}' '{"a": 1.23456789999e-05}'

@@ -4,13 +4,14 @@
 # without a program the tests that need it are skipped.
 cc=$1 headers=$2 programs=$3 packages=$4
 
-# CC may hold a launcher or options beside the compiler's name.
-# shellcheck disable=SC2086
+# CC is words: a launcher or options may stand beside the compiler's name.
 can_build() {
-    command -v ${cc%% *} >/dev/null 2>&1 || return 1
+    # shellcheck disable=SC2086
+    set -- $cc
+    command -v "$1" >/dev/null 2>&1 || return 1
     for header in $headers; do
         printf '#include <stdarg.h>\n#include <stddef.h>\n#include <stdint.h>\n#include <setjmp.h>\n#include <%s>\n' "$header" |
-            $cc -E - >/dev/null 2>&1 || return 1
+            "$@" -E - >/dev/null 2>&1 || return 1
     done
 }
 
