@@ -222,15 +222,20 @@ typedef struct {
 
 typedef struct {
     double distribution;            /* C0: 1.2, 1.0 to 1.5 */
-    double drift;                   /* K: 1.53, 0.3 (foaming) to 1.6 */
-    double mixing_time_factor;      /* 1; 1/3 to 3: the spread of published mixing times */
+    double drift;                   /* K: 1.53; 0.3 (foaming) to 5 (wide pools) */
     double part_coefficient_factor; /* of heat from pool to parts: 1; 0.5 to 2: a basket is no single body in a wide pool */
 } boil_swell;
 
+/* Water afloat: equations in model/transfer/water_layer.h. */
 typedef struct {
-    double mixing_efficiency;  /* eta: 0.05, 0.02 to 0.2, judgement */
-    double cover_m;            /* d0: 3 mm, 1 to 10 mm, judgement */
-    double conduction_floor_m; /* 2 mm, 1 to 5 mm: ripples keep a thin film from insulating less, judgement */
+    double turnover_factor;   /* C of transfer/overturn.h: 1, 0.3 to 3 */
+    double held_factor;       /* C in its place until a boil comes back, and again from a minute after that; 0: never */
+    double mixing_efficiency; /* eta: 0.05, 0.02 to 0.2, judgement */
+    double erosion_factor;    /* 1, 0.3 to 3; 10 in a layer that has been set off */
+    double drift_coefficient; /* of a load lowered through it: 0.2; negative: it takes nothing; infinite: all of the layer */
+    double path_m;            /* of the heat into it: 3 mm, 1.3 to 8 mm, judgement */
+    double cover_m;           /* d0: 3 mm, 1 to 10 mm, judgement */
+    double escaping_share;    /* chi, of the steam of partial mixtures in a bath that does not boil: 0, 0 to 1 */
 } boil_water_layer_law;
 
 /* How the scenario states the strength of the bath. */
@@ -259,6 +264,7 @@ typedef struct {
     boil_water_control control;
     boil_fittings fittings;
     double elevation_factor; /* 0.85 to 1.10; 1: as the correlation has it */
+    double dilution_factor;  /* on the partial heat of water in the bath: 1, 0.85 to 1.10 */
     boil_transport transport;
     boil_swell pool;
     boil_water_layer_law layer;
@@ -413,11 +419,26 @@ BOIL_PUBLIC void boil_schedule_free(boil_schedule *s);
 
 #define BOIL_MOST_ROWS 1e7
 
+/* Which of the uncertain laws of water afloat and of swell a run is made with. No one number errs on the safe side, so a case is
+   judged by the gravest of several runs: see model/case/closures.h. */
+typedef enum {
+    BOIL_CLOSURES_LIKELY,
+    BOIL_CLOSURES_LIKELY_WIDE,
+    BOIL_CLOSURES_GRAVE,
+    BOIL_CLOSURES_SUDDEN,
+    BOIL_CLOSURES_SUDDEN_3,
+    BOIL_CLOSURES_SUDDEN_8,
+    BOIL_CLOSURES_MILD,
+    BOIL_CLOSURES_MILD_8,
+    BOIL_CLOSURES
+} boil_closures;
+BOIL_PUBLIC const char *boil_closures_name(boil_closures c); /* "likely", "likely-wide", "grave", "sudden", "sudden-3", ... */
+
 typedef struct {
-    double mixing_time_factor; /* 1: central run; 1/3: fast run */
-    double tolerance;          /* error per step relative to each unknown's size; 1e-4 to 1e-11 */
-    bool use_rkc;              /* for studies of many runs: longer steps, in half the time, at a tolerance of 1e-4 */
-    double row_interval_s;     /* rows of the trace, at most BOIL_MOST_ROWS; 0: no trace */
+    boil_closures closures; /* the uncertain laws that it is made with */
+    double tolerance;       /* error per step relative to each unknown's size; 1e-4 to 1e-11 */
+    bool use_rkc;           /* for studies of many runs: longer steps, in half the time, at a tolerance of 1e-4 */
+    double row_interval_s;  /* rows of the trace, at most BOIL_MOST_ROWS; 0: no trace */
     bool (*keep_going)(void *context,
                        double time_s); /* told after each step, may be NULL; false ends the run as "interrupted" */
     void *context;
@@ -496,6 +517,12 @@ typedef struct {
     double layer_at_return_kg;    /* water floating when the boil came back; 0 if never */
     double steam_peak_after_kg_s; /* within ten minutes of its end, or until the next spell; 0 if never back */
     double level_max_after_m;     /* likewise; 0 if never back */
+    double potential_kg;          /* steam that the water afloat could give, when it left least freeboard */
+    double left_m, left_s;        /* that freeboard, and when; NaN: nothing floated that lowers it. See simulate/potential.h */
+    double left_hot_m;            /* the least, had the water been at its boil, and the bath at its own; NaN likewise */
+    double surge_kg_s, critical_kg_s; /* the surge it could make then, and the steam that lifts the bath to the rim */
+    double may_overflow_s;            /* when what floated could first lift the bath over the rim; NaN never */
+    double may_overflow_hot_s;        /* likewise, had it been at its boil */
 } boil_quiet_result;
 
 typedef enum { BOIL_RUN_DONE, BOIL_RUN_OUT_OF_RANGE, BOIL_RUN_FAILED, BOIL_RUN_INTERRUPTED } boil_run_end;
@@ -609,7 +636,7 @@ typedef struct {
     double slowest_s;   /* NaN when one never was back, or there is none */
 } boil_recoveries;
 
-/* Central mixing, the tolerance that was tested, no trace. */
+/* Likely closures, the tolerance that was tested, no trace. */
 BOIL_PUBLIC boil_run_options boil_run_options_default(void);
 
 /* Carries a schedule out on a plant. On BOIL_OK the history is filled, even when the run stopped early (see `end`), and is the
@@ -647,6 +674,10 @@ typedef struct {
     double liquid_kg; /* the first addition of liquid that stops the boil for longer than the limit: largest that would not */
 } boil_remedies;
 
+/* Possible: only some run of a set shows it so grave. Likely: the likely run does, also with the wide pool's drift. Certain:
+   the mild runs do as well, as far as the band of the set goes. */
+typedef enum { BOIL_POSSIBLE, BOIL_LIKELY, BOIL_CERTAIN } boil_certainty;
+
 typedef struct {
     const char *id;     /* stable, lower case with hyphens: "boil-lost-long" */
     const char *title;  /* a few words */
@@ -660,6 +691,7 @@ typedef struct {
                                 restore; crystals: how much falls out; else NaN */
     const char *needed_words; /* what needed_kg is, to be put before it; NULL when there is none */
     size_t count;             /* how often the same thing was found; the gravest, else the first, is shown */
+    boil_certainty certainty;
 } boil_finding;
 
 typedef struct {
@@ -672,12 +704,35 @@ typedef struct {
 BOIL_PUBLIC boil_remedies boil_remedies_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                            const boil_history *h);
 
-/* Findings of the central run: likely. In *of_fast those that only the fast run shows, or shows graver: possible. `fast` and
-   `of_fast` may both be NULL. What would have been enough is `needed`, of the central run; NULL: unknown. On BOIL_OK both lists are to be freed by boil_findings_free; on anything else
-   they are empty. */
+/* One case carried out as often as it takes to judge it: model/findings/run_set.h. */
+#define BOIL_RUN_SET_MORE_S 3600.0
+
+typedef struct {
+    boil_closures closures;
+    bool continued; /* beyond the schedule's end */
+    boil_history history;
+} boil_run_of_set;
+
+typedef struct {
+    boil_history likely; /* as asked for, with its trace */
+    boil_run_of_set other[BOIL_CLOSURES];
+    size_t count;
+} boil_run_set;
+
+/* Outcomes as of boil_run; what the options say of closures is not heeded, and only the likely run has a trace. On BOIL_OK the
+   set is to be freed by boil_run_set_free; on anything else it is empty. */
+BOIL_PUBLIC boil_outcome boil_run_set_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                         boil_run_set *out);
+
+/* Leaves it empty. NULL and an empty one are fine. */
+BOIL_PUBLIC void boil_run_set_free(boil_run_set *set);
+
+/* Findings of the likely run, certain or likely, in *found; in *possible those that only others of the set show, or show graver.
+   Without others (count 0) `possible` may be NULL. What would have been enough is `needed`, of the likely run; NULL: unknown. On
+   BOIL_OK both lists are to be freed by boil_findings_free; on anything else they are empty. */
 BOIL_PUBLIC boil_outcome boil_findings_of(const boil_plant *p, const boil_schedule *s, const boil_remedies *needed,
-                                          const boil_history *central, const boil_history *fast, boil_findings *of_central,
-                                          boil_findings *of_fast);
+                                          const boil_history *likely, const boil_run_of_set *others, size_t count,
+                                          boil_findings *found, boil_findings *possible);
 
 /* Leaves it empty. NULL and an empty one are fine. */
 BOIL_PUBLIC void boil_findings_free(boil_findings *f);

@@ -8,7 +8,7 @@
 #include "base/constants.h"
 #include "properties/solubility.h"
 #include "properties/water.h"
-#include "simulate/checks.h"
+#include "case/checks.h"
 
 #define WORTH_ADDING 1e-6 /* share of the bath */
 #define WARMING_K 1.0     /* a bath so little below its boil need not be heated up */

@@ -49,7 +49,8 @@ double boil_charge_work_level(const boil_charge_work *f, const boil_mixture *m, 
 double boil_charge_work_mixing_time(const boil_charge_work *f)
 {
     double mass = boil_mixture_mass(&f->there);
-    return boil_swell_mixing_time(&f->plant.pool, f->plant.fittings.mixer_W / mass, boil_tank_equivalent_radius(&f->plant.tank),
+    return boil_swell_mixing_time(f->plant.layer.turnover_factor, f->plant.fittings.mixer_W / mass,
+                                  boil_tank_equivalent_radius(&f->plant.tank),
                                   boil_charge_work_level(f, &f->there, f->temperature_K));
 }
 

@@ -5,7 +5,7 @@
 
 #include "analysis/correct_parts.h"
 #include "analysis/steady_state.h"
-#include "simulate/checks.h"
+#include "case/checks.h"
 
 /* Bailed out in such a step, twice as much, and so on to so much of the bath, until a pace is found: judgement. */
 #define BAIL_STEP 0.03

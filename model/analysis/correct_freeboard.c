@@ -23,7 +23,7 @@ boil_outcome boil_correct_work_load_in(const boil_correct_work *c, double still_
     boil_schedule s;
     boil_history h;
     boil_run_options fast = c->options;
-    fast.mixing_time_factor = BOIL_POUR_RATE_FAST_MIXING;
+    fast.closures = BOIL_CLOSURES_GRAVE;
     boil_outcome outcome = boil_correct_loaded(c->a, still_level_m, &plant, &s);
     if (outcome == BOIL_OK && (outcome = boil_run_unchecked(&plant, &s, &fast, &h)) == BOIL_OK) {
         *freeboard_m = h.summary.freeboard_min_m.value;

@@ -3,11 +3,11 @@
 #include "analysis/correct_parts.h"
 #include "analysis/steady_state.h"
 
-static boil_outcome run_schedule(const boil_correct_work *c, const boil_schedule *s, double mixing, double rows_s,
+static boil_outcome run_schedule(const boil_correct_work *c, const boil_schedule *s, boil_closures closures, double rows_s,
                                  boil_history *h)
 {
     boil_run_options o = c->options;
-    o.mixing_time_factor = mixing;
+    o.closures = closures;
     o.row_interval_s = rows_s;
     return boil_run_unchecked(&c->a->start, s, &o, h);
 }
@@ -17,7 +17,7 @@ static boil_outcome run_plan(const boil_correct_work *c, double rows_s, boil_his
     boil_schedule s;
     boil_outcome outcome = boil_correct_schedule(c->a, &s);
     if (outcome == BOIL_OK)
-        outcome = run_schedule(c, &s, 1, rows_s, h);
+        outcome = run_schedule(c, &s, BOIL_CLOSURES_LIKELY, rows_s, h);
     boil_schedule_free(&s);
     return outcome;
 }
@@ -114,7 +114,7 @@ static boil_outcome find_harm(boil_correct_work *c)
     if (outcome != BOIL_OK)
         return outcome;
     outcome = boil_correct_schedule(a, &s);
-    if (outcome == BOIL_OK && (outcome = run_schedule(c, &s, BOIL_POUR_RATE_FAST_MIXING, 0, &h)) == BOIL_OK) {
+    if (outcome == BOIL_OK && (outcome = run_schedule(c, &s, BOIL_CLOSURES_GRAVE, 0, &h)) == BOIL_OK) {
         a->freeboard_min_m = h.summary.freeboard_min_m.value;
         if (a->done_s > 0 && !too_full)
             outcome = boil_pour_rate_forbids(&a->start, &s, &h, &a->harm_id, &a->harm);

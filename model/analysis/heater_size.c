@@ -4,7 +4,7 @@
 
 #include "analysis/steady_state.h"
 #include "base/bisection.h"
-#include "simulate/checks.h"
+#include "case/checks.h"
 
 static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
 

@@ -6,7 +6,7 @@
 #include "analysis/steady_state.h"
 #include "base/bisection.h"
 #include "base/constants.h"
-#include "simulate/checks.h"
+#include "case/checks.h"
 
 typedef struct {
     const boil_plant *plant;

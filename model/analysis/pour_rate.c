@@ -3,9 +3,9 @@
 #include <math.h>
 #include <string.h>
 
-#include "analysis/findings.h"
+#include "findings/findings.h"
 #include "properties/solubility.h"
-#include "simulate/checks.h"
+#include "case/checks.h"
 
 /* From the gravest of their kind on; the first that is found is named. */
 static const char *const forbidden[] = {"overflow",  "overflow-still",      "freeboard-low",  "steam-surge",
@@ -76,7 +76,7 @@ boil_outcome boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s,
 {
     boil_findings all;
     *id = *title = NULL;
-    boil_outcome outcome = boil_findings_of_unchecked(p, s, NULL, h, NULL, &all, NULL);
+    boil_outcome outcome = boil_findings_of_unchecked(p, s, NULL, h, NULL, 0, &all, NULL);
     if (outcome != BOIL_OK)
         return outcome;
     for (size_t i = 0; *id == NULL && i < sizeof forbidden / sizeof forbidden[0]; i++) {
@@ -160,7 +160,7 @@ boil_outcome boil_pour_rate_fastest(const boil_plant *p, const boil_action *acti
            slowest = fmax(in_time, gaining > 0 ? gaining : by_hand / 100);
     *out = (boil_pour_rate){.rate_kg_s = (double)NAN};
     c.action.time_s = 0;
-    c.options.mixing_time_factor = BOIL_POUR_RATE_FAST_MIXING;
+    c.options.closures = BOIL_CLOSURES_GRAVE;
     c.options.row_interval_s = 0;
     if (!(slowest < by_hand)) {
         out->limited_by = gaining < by_hand ? "it would take longer than a shift" : "it boils off as fast as anyone pours";

@@ -14,7 +14,6 @@
 #define BOIL_POUR_RATE_LIQUID_KG_S 0.30
 
 /* Published mixing times differ by three either way: a third gives the larger surge. */
-#define BOIL_POUR_RATE_FAST_MIXING (1.0 / 3)
 
 /* No pour takes longer than a shift: 8 h, judgement. */
 #define BOIL_POUR_RATE_LONGEST_S 28800.0

@@ -2,9 +2,9 @@
 
 #include <math.h>
 
-#include "analysis/finding_parts.h"
+#include "findings/finding_parts.h"
 #include "analysis/heater_size.h"
-#include "simulate/checks.h"
+#include "case/checks.h"
 
 boil_remedies boil_remedies_unknown(void)
 {

@@ -4,7 +4,7 @@
 
 #include "base/bisection.h"
 #include "base/constants.h"
-#include "simulate/checks.h"
+#include "case/checks.h"
 #include "simulate/modes.h"
 #include "simulate/rates.h"
 

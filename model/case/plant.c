@@ -21,6 +21,7 @@ boil_plant boil_plant_default(void)
         .elevation_factor = 1,
         .transport = boil_transport_default(),
         .pool = boil_swell_default(),
+        .dilution_factor = 1,
         .layer = boil_water_layer_law_default(),
     };
 }

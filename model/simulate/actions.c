@@ -4,7 +4,9 @@
 
 #include "base/array.h"
 #include "case/load.h"
+#include "properties/viscosity.h"
 #include "properties/water.h"
+#include "transfer/entrainment.h"
 
 typedef boil_actions_moment moment;
 
@@ -91,6 +93,26 @@ static boil_outcome add_body(const moment *m, const boil_action *a, boil_bath_bo
     return BOIL_OK;
 }
 
+/* The share of a layer that goes with a load lowered through it, per second. All of it is all but a hundredth. */
+static double takes_share(const moment *m, const boil_load *l)
+{
+    const double all_but = 0.01;
+    const boil_rates_layer *layer = &m->view->layer;
+    double coefficient = m->bath->plant->layer.drift_coefficient;
+    if (m->bath->layer == BOIL_WATER_LAYER_NONE || !(layer->mass_kg > 0) || coefficient < 0)
+        return 0;
+    double water_kg_m3 = boil_water_density(layer->temperature_K);
+    boil_entrainment_passage through = {.wetted_m2 = boil_load_wetted(l),
+                                        .displaced_m3 = boil_load_displaced(l),
+                                        .speed_m_s = m->bath->plant->tank.level_m / l->lowering_s,
+                                        .layer_m = layer->thickness_m,
+                                        .layer_kg = layer->mass_kg,
+                                        .water_kg_m3 = water_kg_m3,
+                                        .viscosity_m2_s = boil_viscosity_water(layer->temperature_K) / water_kg_m3};
+    double taken = isinf(coefficient) ? layer->mass_kg : boil_entrainment(&through, coefficient);
+    return -log(fmax(all_but, 1 - taken / layer->mass_kg)) / l->lowering_s;
+}
+
 static boil_outcome load(const boil_action *a, const moment *m)
 {
     const boil_load *l = &a->is.load;
@@ -98,6 +120,7 @@ static boil_outcome load(const boil_action *a, const moment *m)
     boil_bath_body parts = {.body = boil_load_parts(l)}, basket = {.body = boil_load_basket(l)};
     basket.displaced_m3 = basket.body.mass_kg / l->metal.density_kg_m3;
     parts.displaced_m3 = boil_load_displaced(l) - basket.displaced_m3;
+    parts.takes_share_s = takes_share(m, l);
     parts.drag_out_kg = boil_drag_out(l, x->viscosity_Pa_s, m->view->solution.density_kg_m3, x->surface_tension_N_m);
     boil_outcome outcome = boil_recorder_load(m->recorder, m->time_s, l, m->bath, m->view, &parts.load);
     basket.load = parts.load;

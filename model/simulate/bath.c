@@ -79,7 +79,7 @@ static double solids_and_steel(const boil_bath *b, const double y[], double T, d
 
 static boil_bath_heat heat_of(const boil_bath *b, const double y[], const boil_mixture *m, double T)
 {
-    boil_bath_heat h = {.solution = boil_solution_heat(m, T)};
+    boil_bath_heat h = {.solution = boil_dilution_heat(&b->dilution, m, T, boil_solution_heat(m, T))};
     h.total_J = h.solution.enthalpy_J + solids_and_steel(b, y, T, &h.capacity_J_K);
     h.capacity_J_K += h.solution.heat_capacity_J_K;
     return h;
@@ -144,7 +144,9 @@ boil_outcome boil_bath_absorb_layer(boil_bath *b, double y[])
     double water = y[BOIL_STATE_LAYER_MASS], heat_J = y[BOIL_STATE_LAYER_HEAT];
     y[BOIL_STATE_LAYER_MASS] = y[BOIL_STATE_LAYER_HEAT] = 0;
     b->layer = BOIL_WATER_LAYER_NONE;
-    if (b->boiling)
+    /* In a quiet bath just below its boil the water's heat of dilution can take it beyond: that flashes, or it would be lost
+       when the mode is put right. */
+    if (b->boiling || boil_bath_flash(b, y, water, heat_J) > 0)
         return flash_remnant(b, y, water, heat_J);
     y[BOIL_STATE_BATH_WATER] += water;
     y[BOIL_STATE_BATH_HEAT] += heat_J;
@@ -159,6 +161,7 @@ boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool 
         return outcome;
     *b = (boil_bath){.plant = p,
                      .air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor),
+                     .dilution = boil_dilution_at(p->dilution_factor, &charge.mixture, charge.boiling_point_K),
                      .area_m2 = boil_tank_area(&p->tank),
                      .steel_kg = boil_tank_wetted_steel(&p->tank),
                      .steel = boil_carbon_steel(),

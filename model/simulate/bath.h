@@ -29,6 +29,7 @@
 #include "boilback.h"
 #include "case/plant.h"
 #include "case/schedule.h"
+#include "properties/dilution.h"
 
 /* The unknowns, in kg, J, K and W; then the bodies' temperatures in K, each body's in a row. */
 enum {
@@ -78,6 +79,7 @@ typedef struct {
     double coefficient_W_m2K;      /* 0: from the bath's stirring */
     double displaced_m3;           /* fully immersed */
     double drag_out_kg;            /* bath liquid it carries out while it is lifted */
+    double takes_share_s;          /* of a layer of water, each second while it is lowered: fixed as its lowering begins */
     double entry_K;                /* its temperature on entry */
     double in_start_s, in_end_s;   /* lowering; share immersed rises linearly */
     double out_start_s, out_end_s; /* lifting; infinity until known */
@@ -103,6 +105,7 @@ typedef struct {
 typedef struct {
     const boil_plant *plant;
     boil_conditions air;
+    boil_dilution dilution;
     double area_m2, steel_kg;
     boil_metal steel;
     double steam_enthalpy[3]; /* hv(T) at the room's pressure: quadratic through IF97 at three temperatures */
@@ -116,9 +119,9 @@ typedef struct {
     double dial;             /* of the heater, 0 to 1 */
     bool heat_cut;           /* by the low-level cut-off */
     bool mixer_on, lid_on;
-    bool valve_wanted;   /* what the water control has decided */
-    bool valve_set;      /* what the valve was told, a dead time later; the interlock may still keep it shut */
-    double lowering_m_s; /* speed of a load going in or out: stirs the interface */
+    bool valve_wanted; /* what the water control has decided */
+    bool valve_set;    /* what the valve was told, a dead time later; the interlock may still keep it shut */
+    bool layer_held;   /* the layer turns over at its held factor: no boil has come back within the last minute */
     boil_bath_body *bodies;
     size_t bodies_count, bodies_capacity;
     boil_bath_feed *feeds;

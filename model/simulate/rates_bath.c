@@ -114,8 +114,6 @@ boil_rates_pool boil_rates_of_pool(const boil_bath *b, const double y[], const b
     o.stirring_W_kg = BOIL_GRAVITY * o.steam_velocity_m_s;
     if (b->mixer_on)
         o.stirring_W_kg += boil_plant_mixer_power(p) / s->mass_kg;
-    o.mixing_time_s =
-        boil_swell_mixing_time(&p->pool, o.stirring_W_kg, boil_tank_equivalent_radius(&p->tank), s->volume_m3 / b->area_m2);
     return o;
 }
 

@@ -42,7 +42,7 @@ typedef struct {
     double vapour_kg_m3, drift_velocity_m_s, steam_velocity_m_s;
     double leaving_kg_s; /* steam that rises out of the pool */
     double void_upper, void_lower;
-    double stirring_W_kg, mixing_time_s;
+    double stirring_W_kg;
 } boil_rates_pool;
 
 /* Parts and baskets in the bath. */

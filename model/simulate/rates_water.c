@@ -3,6 +3,9 @@
 #include "base/constants.h"
 #include "properties/water.h"
 #include "simulate/rates_parts.h"
+#include "transfer/interface_heat.h"
+
+#define WATER_CONDUCTIVITY 0.65 /* W/mK, liquid water 40 to 100 degC: 0.63 to 0.68 [IAPWS R15-11] */
 
 /* simulate/rates_water.c -- the water afloat, what leaves through the surface, and what goes in. */
 
@@ -17,13 +20,29 @@ static double layer_temperature(const boil_bath *b, const double y[])
     return boil_water_temperature(h);
 }
 
-/* Speed of what stirs the interface: plumes of the heated bath, and loads that move. */
-static double interface_speed(const boil_bath *b, const boil_rates_solution *s, double heater_W, double depth_m)
+/* Speed of the plumes of a heated bath, that stir the interface. */
+static double plume_speed(const boil_bath *b, const boil_rates_solution *s, double heater_W, double depth_m)
 {
     const boil_convection_liquid *l = &s->convection;
-    double plume = cbrt(BOIL_GRAVITY * l->expansion_1_K * fmax(0, heater_W) * depth_m /
-                        (l->density_kg_m3 * l->heat_capacity_J_kgK * b->area_m2));
-    return hypot(plume, b->lowering_m_s);
+    return cbrt(BOIL_GRAVITY * l->expansion_1_K * fmax(0, heater_W) * depth_m /
+                (l->density_kg_m3 * l->heat_capacity_J_kgK * b->area_m2));
+}
+
+/* What loads being lowered take with them: each a share of what is there, so that the layer never falls below nothing. */
+static double taken_along(const boil_bath *b, double layer_kg)
+{
+    double share_s = 0;
+    for (size_t i = 0; i < b->bodies_count; i++)
+        if (b->bodies[i].lowering)
+            share_s += b->bodies[i].takes_share_s;
+    return share_s * layer_kg;
+}
+
+static double layer_conductance(const boil_bath *b, double t, const boil_rates_solution *s, double water_K, double water_kg_m3)
+{
+    boil_interface_liquid water = {WATER_CONDUCTIVITY, water_kg_m3, boil_water_heat_capacity(water_K)};
+    boil_interface_liquid bath = {s->convection.conductivity_W_mK, s->density_kg_m3, s->convection.heat_capacity_J_kgK};
+    return boil_interface_conductance(&water, &bath, b->plant->layer.path_m, t - b->layer_since_s);
 }
 
 boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
@@ -41,18 +60,13 @@ boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[],
     out->enthalpy_J_kg = boil_water_enthalpy(out->temperature_K);
     out->thickness_m = out->mass_kg / water_kg_m3 / b->area_m2;
     out->cover = boil_water_layer_cover(law, out->thickness_m);
-    boil_water_layer_stirring stirring = {b->area_m2,
-                                          depth,
-                                          s->density_kg_m3,
-                                          water_kg_m3,
-                                          pool->stirring_W_kg,
-                                          pool->mixing_time_s,
-                                          interface_speed(b, s, heater_W, depth)};
-    out->mixing_kg_s = boil_water_layer_mixing(law, &stirring, out->mass_kg, out->cover, &out->mixing_slope_kg_s);
-    double difference = s->temperature_K - out->temperature_K;
-    double side = boil_convection_bath_side(&s->convection, 0.1, difference, pool->steam_velocity_m_s);
-    out->heat_W =
-        difference * boil_water_layer_conductance(law, b->area_m2, out->cover, out->thickness_m, t - b->layer_since_s, side);
+    boil_overturn_pool stirred = {b->area_m2, depth, s->density_kg_m3, water_kg_m3, pool->stirring_W_kg};
+    double turnover = b->layer_held ? law->held_factor : law->turnover_factor;
+    out->mixing_kg_s = boil_water_layer_mixing(law, turnover, &stirred, plume_speed(b, s, heater_W, depth), out->mass_kg,
+                                               out->cover, &out->mixing_slope_kg_s) +
+                       taken_along(b, out->mass_kg);
+    out->heat_W = (s->temperature_K - out->temperature_K) * b->area_m2 * out->cover *
+                  layer_conductance(b, t, s, out->temperature_K, water_kg_m3);
     return BOIL_OK;
 }
 

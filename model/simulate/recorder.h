@@ -4,6 +4,7 @@
 #define BOIL_SIMULATE_RECORDER_H
 
 #include "boilback.h"
+#include "simulate/potential.h"
 #include "simulate/rates_view.h"
 
 /* The last three values of a quantity since the last restart: where it turns between steps, a parabola gives the extreme. */
@@ -23,6 +24,7 @@ typedef struct {
     bool quiet_start;
     size_t first_load, first_addition; /* before these all is settled: a long schedule costs no more a step */
     boil_recorder_turn temperature, level, steam;
+    boil_potential_known yield;
     double *unknowns; /* room for a state between two steps */
     size_t unknowns_capacity;
 } boil_recorder;

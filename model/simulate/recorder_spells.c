@@ -101,7 +101,12 @@ static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_rates_vie
                                                  .end_s = NEVER,
                                                  .layer_s = NEVER,
                                                  .lowest_temperature_K = v->solution.temperature_K,
-                                                 .cause = cause_of(r, t, v)};
+                                                 .cause = cause_of(r, t, v),
+                                                 .left_m = NEVER,
+                                                 .left_s = NEVER,
+                                                 .left_hot_m = NEVER,
+                                                 .may_overflow_s = NEVER,
+                                                 .may_overflow_hot_s = NEVER};
     r->boil_began_s = NEVER;
     for (size_t i = r->first_load; i < h->loads_count; i++)
         if (isnan(h->loads[i].lifted_s) && isnan(h->loads[i].boil_lost_s)) {
@@ -196,6 +201,32 @@ static void watch_additions(boil_recorder *r, double t, const boil_bath *b, cons
     }
 }
 
+/* What floats on a quiet bath, and what it could do. What takes no more than a millimetre of freeboard is no layer; and where the
+   bath would be over the rim without it, it is not the water's doing. */
+static void watch_afloat(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, boil_quiet_result *q)
+{
+    const double nothing_m = 1e-3;
+    if (!(v->layer.mass_kg > 0))
+        return;
+    boil_potential now = boil_potential_of(b, v, r->plant->limits.freeboard_m, &r->yield), hot = boil_potential_hot(b, v);
+    if (hot.without_m > 0 && hot.left_m < hot.without_m - nothing_m) {
+        q->left_hot_m = fmin(q->left_hot_m, hot.left_m);
+        if (hot.overflows && isnan(q->may_overflow_hot_s))
+            q->may_overflow_hot_s = t;
+    }
+    if (!(now.without_m > 0 && now.left_m < now.without_m - nothing_m))
+        return;
+    if (now.overflows && isnan(q->may_overflow_s))
+        q->may_overflow_s = t;
+    if (now.left_m >= q->left_m)
+        return;
+    q->left_m = now.left_m;
+    q->left_s = t;
+    q->potential_kg = now.steam_kg;
+    q->surge_kg_s = now.surge_kg_s;
+    q->critical_kg_s = now.critical_kg_s;
+}
+
 static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
                         const boil_recorder_peak *peak)
 {
@@ -208,6 +239,7 @@ static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const bo
         if (isnan(q->layer_s) && v->layer.thickness_m >= 1e-3)
             q->layer_s = t;
         q->layer_max_m = fmax(q->layer_max_m, v->layer.thickness_m);
+        watch_afloat(r, t, b, v, q);
     } else if (t <= q->end_s + TAIL_S) {
         q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, peak->steam_kg_s);
         q->level_max_after_m = fmax(q->level_max_after_m, peak->level_m);

@@ -5,12 +5,13 @@
 #include <string.h>
 
 #include "base/constants.h"
-#include "simulate/checks.h"
+#include "case/closures.h"
+#include "case/checks.h"
 #include "simulate/simulation.h"
 
 boil_run_options boil_run_options_default(void)
 {
-    return (boil_run_options){.mixing_time_factor = 1, .tolerance = 1e-7};
+    return (boil_run_options){.closures = BOIL_CLOSURES_LIKELY, .tolerance = 1e-7};
 }
 
 /* Between two stretches, or at the end. Where the properties refuse the state there is no going on. */
@@ -48,6 +49,7 @@ static boil_outcome fill(boil_simulation *r)
     if (outcome != BOIL_OK || (outcome = boil_modes_start(&r->bath, &r->plant, r->y, &r->guess)) != BOIL_OK)
         return outcome;
     r->unknowns = BOIL_STATE_FIXED;
+    r->bath.layer_held = r->plant.layer.held_factor > 0;
     return boil_simulation_evaluate(r, 0, r->y);
 }
 
@@ -76,8 +78,8 @@ boil_outcome boil_simulation_begin(const boil_plant *p, const boil_schedule *s, 
     boil_simulation *r = calloc(1, sizeof *r);
     if (!r)
         return BOIL_NO_MEMORY;
-    r->plant = *p;
-    r->plant.pool.mixing_time_factor *= o->mixing_time_factor;
+    r->plant = boil_closures_put(o->closures, p);
+    r->held_again_s = (double)INFINITY;
     r->schedule = s;
     r->options = *o;
     boil_outcome outcome = begin(r);

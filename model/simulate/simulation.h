@@ -7,7 +7,7 @@
 #ifndef BOIL_SIMULATE_SIMULATION_H
 #define BOIL_SIMULATE_SIMULATION_H
 
-#include "simulate/integrator.h"
+#include "integrate/integrator.h"
 #include "simulate/modes.h"
 #include "simulate/recorder.h"
 #include "simulate/run.h"
@@ -24,7 +24,7 @@ typedef struct {
 } boil_simulation_start;
 
 struct boil_simulation {
-    boil_plant plant; /* a copy: the options change its mixing time. Bath and recorder refer to it */
+    boil_plant plant; /* a copy: the options change its closures. Bath and recorder refer to it */
     const boil_schedule *schedule;
     boil_run_options options;
     boil_bath bath;
@@ -46,6 +46,7 @@ struct boil_simulation {
     boil_valve_move *moves; /* what the valve was told and has not done yet, in order of time */
     size_t moves_count, moves_capacity;
     double next_period_s; /* of a time-proportioned valve */
+    double held_again_s;  /* when a layer let go is held back again; infinite: it is, or never was */
 };
 
 /* The arrays of the unknowns: they grow, are copied and freed together. */

@@ -60,23 +60,28 @@ static void clear_finished(boil_simulation *r)
     b->feeds_count = kept;
 }
 
-/* What moves in the stretch that begins now; a load going in or out stirs the interface at its speed. */
+/* What moves in the stretch that begins now. */
 static void set_moving(boil_simulation *r)
 {
-    double fastest = 0;
     for (size_t i = 0; i < r->bath.bodies_count; i++) {
         boil_bath_body *o = &r->bath.bodies[i];
         o->lowering = r->t < o->in_end_s;
         o->lifting = r->t >= o->out_start_s && r->t < o->out_end_s;
-        if (o->lowering || o->lifting)
-            fastest = fmax(fastest, r->plant.tank.level_m / (o->in_end_s - o->in_start_s));
     }
-    r->bath.lowering_m_s = fastest;
+}
+
+static void hold_layer_again(boil_simulation *r)
+{
+    if (r->held_again_s > r->t)
+        return;
+    r->bath.layer_held = true;
+    r->held_again_s = (double)INFINITY;
 }
 
 boil_outcome boil_simulation_do_due(boil_simulation *r)
 {
     clear_finished(r);
+    hold_layer_again(r);
     boil_outcome outcome = boil_simulation_evaluate(r, r->t, r->y);
     const boil_schedule *s = r->schedule;
     if (outcome == BOIL_OK)
@@ -101,6 +106,7 @@ double boil_simulation_next_stop(const boil_simulation *r)
     if (r->next_action < r->schedule->count)
         best = sooner(r->t, best, r->schedule->actions[r->next_action].time_s);
     best = sooner(r->t, best, boil_simulation_next_valve(r));
+    best = sooner(r->t, best, r->held_again_s);
     for (size_t i = 0; i < b->feeds_count; i++)
         best = sooner(r->t, best, b->feeds[i].end_s);
     for (size_t i = 0; i < b->bodies_count; i++) {

@@ -113,6 +113,21 @@ static boil_outcome new_integrator(boil_simulation *r)
     return r->integrator ? BOIL_OK : BOIL_NO_MEMORY;
 }
 
+/* The bath boils, or has stopped. A layer that was held back is let go as the boil comes back, for a minute whatever the boil does
+   meanwhile: else a bath that cold water quenches would lose its boil and find it without end. */
+static int change_mode(boil_simulation *r, bool boiling)
+{
+    const double loose_s = 60;
+    r->evaluated = false;
+    boil_modes_change(&r->bath, r->y, &r->view, boiling);
+    if (boiling && r->bath.layer_held) {
+        r->bath.layer_held = false;
+        r->held_again_s = r->t + loose_s;
+    }
+    int outcome = boil_simulation_evaluate(r, r->t, r->y);
+    return outcome == BOIL_OK ? boil_recorder_mode(&r->record, r->t, &r->bath, r->y, &r->view) : outcome;
+}
+
 /* Modes as they must be at this instant: heat, feeds or loads may just have changed. */
 boil_outcome boil_simulation_settle_mode(boil_simulation *r)
 {
@@ -130,13 +145,7 @@ boil_outcome boil_simulation_settle_mode(boil_simulation *r)
     bool at_boil = r->view.solution.temperature_K >= r->view.solution.boiling_point_K - 1e-8;
     bool boiling =
         r->bath.boiling ? r->view.steam.formed_kg_s >= -rounding : at_boil && r->view.steam.if_boiling_kg_s > rounding;
-    if (boiling == r->bath.boiling)
-        return BOIL_OK;
-    r->evaluated = false;
-    boil_modes_change(&r->bath, r->y, &r->view, boiling);
-    if ((outcome = boil_simulation_evaluate(r, r->t, r->y)) != BOIL_OK)
-        return outcome;
-    return boil_recorder_mode(&r->record, r->t, &r->bath, r->y, &r->view);
+    return boiling == r->bath.boiling ? BOIL_OK : change_mode(r, boiling);
 }
 
 /* Water that begins to run onto the surface begins a layer. */
@@ -196,12 +205,8 @@ static boil_outcome event(boil_simulation *r, size_t guard)
         r->bath.heat_cut = !r->bath.heat_cut;
         break;
     case BOIL_GUARD_MODE:
-        if (outcome != BOIL_OK)
-            break;
-        boil_modes_change(&r->bath, r->y, &r->view, !r->bath.boiling);
-        r->evaluated = false;
-        if ((outcome = boil_simulation_evaluate(r, r->t, r->y)) == BOIL_OK)
-            outcome = boil_recorder_mode(&r->record, r->t, &r->bath, r->y, &r->view);
+        if (outcome == BOIL_OK)
+            outcome = change_mode(r, !r->bath.boiling);
         break;
     default: /* the rim: it is only watched */
         break;

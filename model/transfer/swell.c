@@ -13,17 +13,15 @@ boil_transport boil_transport_default(void)
 
 boil_swell boil_swell_default(void)
 {
-    return (boil_swell){.distribution = 1.2, .drift = 1.53, .mixing_time_factor = 1, .part_coefficient_factor = 1};
+    return (boil_swell){.distribution = 1.2, .drift = 1.53, .part_coefficient_factor = 1};
 }
 
 const char *boil_swell_problem(const boil_swell *p)
 {
     if (!(p->distribution >= 1 && p->distribution <= 1.5))
         return "distribution parameter of the drift flux must be between 1.0 and 1.5";
-    if (!(p->drift >= 0.3 && p->drift <= 1.6))
-        return "drift coefficient must be between 0.3 and 1.6";
-    if (!(p->mixing_time_factor >= 0.3 && p->mixing_time_factor <= 3))
-        return "mixing time factor must be between 0.3 and 3";
+    if (!(p->drift >= 0.3 && p->drift <= 5))
+        return "drift coefficient must be between 0.3 and 5";
     if (!(p->part_coefficient_factor >= 0.5 && p->part_coefficient_factor <= 2))
         return "part coefficient factor must be between 0.5 and 2";
     return NULL;
@@ -60,10 +58,10 @@ double boil_swell_steam_held(const boil_swell *p, double drift_velocity_m_s, dou
     return liquid_m3 * gas / (1 - gas);
 }
 
-double boil_swell_mixing_time(const boil_swell *p, double stirring_W_kg, double radius_m, double depth_m)
+double boil_swell_mixing_time(double factor, double stirring_W_kg, double radius_m, double depth_m)
 {
     const double mixed_95 = 37, constants_in_95 = 3; /* exp(-3) = 5 % left */
     if (!(stirring_W_kg > 0))
         return (double)INFINITY;
-    return p->mixing_time_factor * mixed_95 / constants_in_95 * pow(radius_m, 5.0 / 3) / (cbrt(stirring_W_kg) * depth_m);
+    return factor * mixed_95 / constants_in_95 * pow(radius_m, 5.0 / 3) / (cbrt(stirring_W_kg) * depth_m);
 }

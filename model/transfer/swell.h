@@ -32,6 +32,6 @@ double boil_swell_steam_velocity(const boil_swell *p, double drift_velocity_m_s,
 double boil_swell_steam_held(const boil_swell *p, double drift_velocity_m_s, double steam_velocity_m_s, double liquid_m3);
 
 /* Time constant of mixing, s, for a stirring power in W/kg; infinite when nothing stirs. */
-double boil_swell_mixing_time(const boil_swell *p, double stirring_W_kg, double radius_m, double depth_m);
+double boil_swell_mixing_time(double factor, double stirring_W_kg, double radius_m, double depth_m);
 
 #endif

@@ -5,7 +5,7 @@
 #ifndef ACTIONS_ACTION_H
 #define ACTIONS_ACTION_H
 
-#include "analysis/findings.h"
+#include "findings/findings.h"
 #include "base/format.h"
 #include "base/text.h"
 #include "case/plant.h"

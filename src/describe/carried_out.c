@@ -7,16 +7,14 @@ boil_outcome carried_out_of(const scenario *s, const boil_run_options *options, 
 {
     boil_run_options no_trace = *options;
     no_trace.row_interval_s = 0;
-    boil_run_options fast = no_trace;
-    fast.mixing_time_factor *= CARRIED_OUT_FAST_MIXING;
     *out = (carried_out){.scenario = s, .tolerance = options->tolerance};
-    boil_outcome result = boil_run(&s->plant, &s->schedule, options, &out->central);
-    if (result == BOIL_OK)
-        result = boil_run(&s->plant, &s->schedule, &fast, &out->fast);
-    if (result == BOIL_OK) {
-        boil_remedies needed = boil_remedies_of(&s->plant, &s->schedule, &no_trace, &out->central);
-        result = boil_findings_of(&s->plant, &s->schedule, &needed, &out->central, &out->fast, &out->found, &out->possible);
-    }
+    boil_outcome result = boil_run_set_of(&s->plant, &s->schedule, options, &out->set);
+    if (result != BOIL_OK)
+        return result;
+    out->central = out->set.likely;
+    boil_remedies needed = boil_remedies_of(&s->plant, &s->schedule, &no_trace, &out->central);
+    result = boil_findings_of(&s->plant, &s->schedule, &needed, &out->central, out->set.other, out->set.count, &out->found,
+                              &out->possible);
     if (result != BOIL_OK)
         carried_out_free(out);
     return result;
@@ -24,11 +22,22 @@ boil_outcome carried_out_of(const scenario *s, const boil_run_options *options, 
 
 void carried_out_free(carried_out *o)
 {
-    boil_history_free(&o->central);
-    boil_history_free(&o->fast);
+    boil_run_set_free(&o->set);
     boil_findings_free(&o->found);
     boil_findings_free(&o->possible);
     *o = (carried_out){0};
+}
+
+const boil_history *carried_out_least_freeboard(const carried_out *o)
+{
+    const boil_history *least = &o->central;
+    for (size_t i = 0; i < o->set.count; i++) {
+        const boil_run_of_set *r = &o->set.other[i];
+        if (r->closures != BOIL_CLOSURES_MILD && r->closures != BOIL_CLOSURES_MILD_8 &&
+            r->history.summary.freeboard_min_m.value < least->summary.freeboard_min_m.value)
+            least = &r->history;
+    }
+    return least;
 }
 
 boil_severity carried_out_gravest(const carried_out *o)

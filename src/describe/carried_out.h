@@ -1,23 +1,21 @@
-/* describe/carried_out.h -- a scenario carried out at the central mixing time and at a third of it, and what was found in each: all
-   that the writers of reports are given. */
+/* describe/carried_out.h -- a scenario carried out with the likely closures and with those that err either way, and what was found:
+   all that the writers of reports are given. */
 #ifndef DESCRIBE_CARRIED_OUT_H
 #define DESCRIBE_CARRIED_OUT_H
 
 #include <stdbool.h>
 
-#include "analysis/findings.h"
+#include "findings/findings.h"
 #include "boilback.h"
 #include "scenario/scenario.h"
 #include "simulate/run.h"
 
-/* Published mixing times differ by three either way: a third gives the larger surge. */
-#define CARRIED_OUT_FAST_MIXING (1.0 / 3)
-
 typedef struct {
     const scenario *scenario;
-    boil_history central, fast;
-    boil_findings found;    /* in the central run: likely */
-    boil_findings possible; /* only in the fast run */
+    boil_run_set set;
+    boil_history central;   /* the likely run of the set */
+    boil_findings found;    /* in the likely run */
+    boil_findings possible; /* only in others of the set, or graver there */
     double tolerance;
 } carried_out;
 
@@ -25,8 +23,9 @@ typedef struct {
 boil_outcome carried_out_of(const scenario *s, const boil_run_options *options, carried_out *out);
 void carried_out_free(carried_out *o);
 
-boil_severity carried_out_gravest(const carried_out *o); /* of both runs */
-bool carried_out_stopped(const carried_out *o);          /* the central run did not reach its end */
+boil_severity carried_out_gravest(const carried_out *o);               /* of all runs */
+const boil_history *carried_out_least_freeboard(const carried_out *o); /* the run with the least, mild ones apart */
+bool carried_out_stopped(const carried_out *o);                        /* the central run did not reach its end */
 
 /* One line of the run sheet as it went: a load or an addition, whichever is not NULL. */
 typedef struct {

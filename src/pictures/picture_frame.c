@@ -64,8 +64,8 @@ static void limits(FILE *to, const carried_out *o)
     double overflow = o->central.summary.overflow_s;
     if (!isnan(overflow))
         picture_row(to, "overflow", overflow, 0, format_clock(o->scenario->start_s, overflow).text);
-    else if (!isnan(o->fast.summary.overflow_s))
-        picture_row(to, "may overflow", o->fast.summary.overflow_s, 0, "");
+    else if (!isnan(carried_out_least_freeboard(o)->summary.overflow_s))
+        picture_row(to, "may overflow", carried_out_least_freeboard(o)->summary.overflow_s, 0, "");
 }
 
 size_t picture_line(const char *text, size_t columns)

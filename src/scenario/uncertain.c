@@ -12,7 +12,7 @@
 /* clang-format off */
 static const uncertain_thing constants[] = {
     {"mixing time factor", NULL, "of the time in which water mixes in; published times differ by three either way",
-     KEY_FACTOR, DIM_COUNT, {NULL, 0.3, 3}, AT(plant.pool.mixing_time_factor)},
+     KEY_FACTOR, DIM_COUNT, {NULL, 0.3, 3}, AT(plant.layer.turnover_factor)},
     {"part coefficient factor", NULL,
      "of heat from the bath to parts, relative to the correlations; not of loads that state theirs",
      KEY_FACTOR, DIM_COUNT, {NULL, 0.5, 2}, AT(plant.pool.part_coefficient_factor)},

@@ -119,6 +119,11 @@ compare_action *compare_actions(const compare_answer *c, size_t *count)
 
 /* The outcome ------------------------------------------------------------------------------------------------------ */
 
+static double gravest_freeboard_min(const carried_out *o)
+{
+    return carried_out_least_freeboard(o)->summary.freeboard_min_m.value;
+}
+
 static double quiet_time(const carried_out *o)
 {
     return (1 - o->central.summary.boiling_share) * o->central.end_s;
@@ -148,7 +153,7 @@ static const compare_measure measures[] = {
     {"steam_peak_kg_s", "most steam", DIM_MASS_FLOW, AT(central.summary.steam_peak_kg_s.value)},
     {"level_max_m", "highest level", DIM_LENGTH, AT(central.summary.level_max_m.value)},
     {"freeboard_min_m", "least freeboard", DIM_LENGTH, AT(central.summary.freeboard_min_m.value)},
-    {"fast_freeboard_min_m", "the same, fast mixing", DIM_LENGTH, AT(fast.summary.freeboard_min_m.value)},
+    {"gravest_freeboard_min_m", "the same, at the gravest", DIM_LENGTH, .of = gravest_freeboard_min},
     {"temperature_end_K", "temperature, at the end", DIM_TEMPERATURE, AT(central.summary.temperature_end_K)},
     {"boiling_point_end_K", "boils at, at the end", DIM_TEMPERATURE, AT(central.summary.boiling_point_end_K)},
     {"salt_fraction_end", "salts by mass, at the end", DIM_FRACTION, AT(central.summary.salt_fraction_end)},

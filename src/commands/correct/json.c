@@ -50,8 +50,8 @@ static const field end[] = {
     NUMBER("strength_kg_m3", plan.end_strength_kg_m3, "salts per volume of hot bath"),
     NUMBER("still_level_m", plan.end_still_m, "still level"),
     NUMBER("boiling_level_m", plan.end_boiling_m, "level boiling, upper estimate"),
-    NUMBER("loaded_level_m", plan.end_loaded_m, "highest as the next load goes in, mixing fast"),
-    NUMBER("freeboard_min_m", plan.freeboard_min_m, "least freeboard until then, mixing fast"),
+    NUMBER("loaded_level_m", plan.end_loaded_m, "highest as the next load goes in, at the gravest"),
+    NUMBER("freeboard_min_m", plan.freeboard_min_m, "least freeboard until then, at the gravest"),
     NUMBER("freeboard_loaded_m", plan.freeboard_loaded_m, "least freeboard as the next load goes in"), FIELDS_END};
 
 static const field plan[] = {

@@ -236,12 +236,12 @@ static void after(const writing *w)
     listing_line(w->to, "boiled off", DIM_MASS, p->boiled_off_kg, "meanwhile: counted in");
     listing_line(w->to, "level", DIM_LENGTH, p->end_still_m, "still");
     listing_line(w->to, "", DIM_LENGTH, p->end_boiling_m, "boiling, upper estimate");
-    listing_line(w->to, "", DIM_LENGTH, p->end_loaded_m, "highest as the next load goes in, mixing fast");
+    listing_line(w->to, "", DIM_LENGTH, p->end_loaded_m, "highest as the next load goes in, at the gravest");
     if (p->bail_to_wanted_m3 > 0)
         listing_line(w->to, "too full by salts", DIM_VOLUME, p->bail_to_wanted_m3,
                      "to bail out first, in all, for the level wanted");
     listing_line(w->to, "next load", DIM_MASS, p->asked.next_load.mass_kg + p->asked.next_load.basket_kg, "the heaviest");
-    listing_line(w->to, "least freeboard", DIM_LENGTH, p->freeboard_min_m, "until then, mixing fast");
+    listing_line(w->to, "least freeboard", DIM_LENGTH, p->freeboard_min_m, "until then, at the gravest");
 }
 
 void correct_report(const void *answer, const output *o, FILE *to)

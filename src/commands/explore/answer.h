@@ -13,7 +13,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-#include "analysis/findings.h"
+#include "findings/findings.h"
 #include "base/format.h"
 #include "boilback.h"
 #include "scenario/uncertain.h"

@@ -184,7 +184,7 @@ static const field answer[] = {
     GIVEN(FIELD_COUNT, "runs", NULL, made, "runs made"),
     GIVEN(FIELD_COUNT, "runs_planned", NULL, planned, "runs that the study needs"),
     GIVEN(FIELD_COUNT, "seed", NULL, seed, "of the random shifts"),
-    GIVEN(FIELD_BOOL, "central_mixing_only", NULL, central_only, "the mixing time does not vary: no fast mixing in it"),
+    GIVEN(FIELD_BOOL, "central_mixing_only", NULL, central_only, "the mixing time does not vary: no graver mixing in it"),
     GIVEN(FIELD_TEXT, "grid", NULL, grid, "the number stepped over; null: none"),
     ARRAY("inputs", inputs, input_count, input, "what varies"),
     GIVEN(FIELD_LIST, "cells", cell, cells, "the study, or each step of its grid"), PART_IF(causes_told, has_indices),

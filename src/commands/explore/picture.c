@@ -144,7 +144,7 @@ static void frame(const writing *w)
     char runs[120], axis[120];
     size_t made = explore_count(s, true), needed = explore_count(s, false);
     picture_names(w->to, w->format, s->title);
-    const char *mixing = explore_varies_mixing(s) ? "" : ", all at the central mixing time";
+    const char *mixing = explore_varies_mixing(s) ? "" : ", all with the likely laws of mixing";
     if (made < needed)
         snprintf(runs, sizeof runs, "%zu of %zu runs%s", made, needed, mixing);
     else

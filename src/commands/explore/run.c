@@ -62,7 +62,7 @@ boil_run_options explore_run_options(void)
 {
     boil_run_options o = boil_run_options_default();
     o.use_rkc = true;
-    o.tolerance = 1e-4;
+    o.tolerance = 3e-5;
     return o;
 }
 
@@ -73,7 +73,7 @@ static void carry_out(const explore_answer *s, const scenario *c, double *row)
     boil_run_options o = explore_run_options();
     if (boil_run(&c->plant, &c->schedule, &o, &h) != BOIL_OK)
         return;
-    if (boil_findings_of(&c->plant, &c->schedule, NULL, &h, NULL, &found, NULL) == BOIL_OK) {
+    if (boil_findings_of(&c->plant, &c->schedule, NULL, &h, NULL, 0, &found, NULL) == BOIL_OK) {
         keep_loads(s, row, &h, c->plant.limits.recovery_s);
         keep_summary(row, &h);
         keep_findings(row, &found);

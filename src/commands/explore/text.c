@@ -111,7 +111,7 @@ static void mixing(const writing *w)
 {
     if (!explore_varies_mixing(w->answer))
         report_paragraph(w->to,
-                         "All at the central mixing time: what only faster mixing would show, and a run calls possible, is "
+                         "All with the likely laws of mixing: what only graver ones would show, and a run calls possible, is "
                          "in none of these chances. A line 'mixing time factor = 0.34 | 1 | 3' in [uncertain] counts it.");
 }
 

@@ -9,6 +9,14 @@ static const char *const causes[] = {
     [BOIL_QUIET_START] = "start",   [BOIL_QUIET_LOAD] = "load",     [BOIL_QUIET_WATER] = "water", [BOIL_QUIET_HEAT] = "heat",
     [BOIL_QUIET_LOSSES] = "losses", [BOIL_QUIET_LIQUID] = "liquid", [BOIL_QUIET_SALTS] = "salts"};
 
+static const char *const certainties[] = {[BOIL_POSSIBLE] = "possible", [BOIL_LIKELY] = "likely", [BOIL_CERTAIN] = "certain"};
+
+/* As boil_closures_name has them. */
+static const char *const closure_words[] = {[BOIL_CLOSURES_LIKELY] = "likely",     [BOIL_CLOSURES_LIKELY_WIDE] = "likely-wide",
+                                            [BOIL_CLOSURES_GRAVE] = "grave",       [BOIL_CLOSURES_SUDDEN] = "sudden",
+                                            [BOIL_CLOSURES_SUDDEN_3] = "sudden-3", [BOIL_CLOSURES_SUDDEN_8] = "sudden-8",
+                                            [BOIL_CLOSURES_MILD] = "mild",         [BOIL_CLOSURES_MILD_8] = "mild-8"};
+
 /* clang-format off */
 TELLS(bool, is_stopped, carried_out, carried_out_stopped(r))
 WRITES(reason, carried_out, text, verdict_stop_reason(r, UNITS_SI).text)
@@ -41,12 +49,15 @@ static const field addition[] = {
 #define RECORD boil_quiet_result
 static const field quiet[] = {
     SAME(start_s, "when the boil stopped"), SAME(end_s, "when it was back; null: never"),
-    SAME(lowest_temperature_K, "of the bath meanwhile"), WORD("cause", cause, causes, "what stopped it"), FIELDS_END};
+    SAME(lowest_temperature_K, "of the bath meanwhile"), WORD("cause", cause, causes, "what stopped it"),
+    SAME(potential_kg, "steam that the water afloat could give"),
+    SAME(left_m, "least freeboard that would leave; null: nothing afloat lowers it"), FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_finding
 static const field finding[] = {
     TEXT("id", id, "a name that stays"), WORD("severity", severity, document_severities, "signal word"),
+    WORD("certainty", certainty, certainties, "how much of the set of runs shows it"),
     SAME(time_s, "when; null: it holds for the whole run"), SAME(value, "what was found, in the unit below"),
     SAME(limit, "its limit; null: none"), WORD("unit", unit, boil_unit_words, "SI unit of value and limit"),
     SAME(needed_W, "smallest heat that would do, where heat is what lacks"),
@@ -55,16 +66,20 @@ static const field finding[] = {
     TEXT("title", title, "a few words"), TEXT("advice", advice, "what to do"), FIELDS_END};
 #undef RECORD
 
+#define RECORD boil_run_of_set
+static const field other_run[] = {
+    WORD("closures", closures, closure_words, "the uncertain laws it was made with"),
+    BOOL("continued", continued, "it went on without actions beyond the schedule"),
+    NUMBER("steam_peak_kg_s", history.summary.steam_peak_kg_s.value, "most steam"),
+    NUMBER("freeboard_min_m", history.summary.freeboard_min_m.value, "least freeboard"),
+    FIELDS_END};
+#undef RECORD
+
 #define RECORD carried_out
 static const field stopped[] = {
     NUMBER("time_s", central.end_s, "when"), GIVEN(FIELD_TEXT, "reason", NULL, reason, "what left the known range"),
     FIELDS_END};
 
-static const field fast[] = {
-    NUMBER("steam_peak_kg_s", fast.summary.steam_peak_kg_s.value, "most steam"),
-    NUMBER("freeboard_min_m", fast.summary.freeboard_min_m.value, "least freeboard"),
-    LIST("findings", possible.list, possible.count, finding, "what only this run shows, or shows graver: possible"),
-    FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_summary
@@ -126,7 +141,8 @@ static const field answer[] = {
     LIST("additions", central.additions, central.additions_count, addition, "what became of each addition"),
     LIST("quiet", central.quiet, central.quiet_count, quiet, "spells in which the bath did not boil"),
     LIST("findings", found.list, found.count, finding, "what deserves a word: likely; gravest first"),
-    GROUP("fast", fast, "the run in which water mixes in three times as fast"),
+    LIST("possible", possible.list, possible.count, finding, "what only other runs of the set show, or show graver"),
+    ARRAY("runs", set.other, set.count, other_run, "the other runs that it is judged by"),
     OBJECT("summary", central.summary, summary, "the run as a whole"),
     GROUP("account", account, "what it took and gave"),
     GROUP("balance", balance, "closure of each balance: what is missing, relative to what there was or crossed"),

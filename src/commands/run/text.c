@@ -81,7 +81,7 @@ static void findings(const report_to *r)
         fputs(" none\n", r->to);
     if (possible->count == 0)
         return;
-    fputs(" if the water mixes in three times faster (possible):\n", r->to);
+    fputs(" in other runs of the set (possible):\n", r->to);
     for (size_t i = 0; i < possible->count; i++)
         finding(r, &possible->list[i]);
 }
@@ -94,14 +94,19 @@ static void balances(const report_to *r)
     account_print(r->o, r->system, r->to);
 }
 
+static void one_run(FILE *to, const char *name, const boil_history *h)
+{
+    fprintf(to, " %-11s %6zu steps, %7zu evaluations, %4zu changes between boiling and quiet\n", name, h->steps, h->evaluations,
+            h->mode_changes);
+}
+
 static void statistics(const report_to *r)
 {
-    const boil_history *c = &r->o->central, *f = &r->o->fast;
-    heading(r->to, "Run");
-    fprintf(r->to, " central mixing: %zu steps, %zu evaluations, %zu changes between boiling and quiet\n", c->steps,
-            c->evaluations, c->mode_changes);
-    fprintf(r->to, " fast mixing:    %zu steps, %zu evaluations, %zu changes between boiling and quiet\n", f->steps,
-            f->evaluations, f->mode_changes);
+    const boil_history *c = &r->o->central;
+    heading(r->to, "Runs");
+    one_run(r->to, boil_closures_name(BOIL_CLOSURES_LIKELY), c);
+    for (size_t i = 0; i < r->o->set.count; i++)
+        one_run(r->to, boil_closures_name(r->o->set.other[i].closures), &r->o->set.other[i].history);
     fprintf(r->to, " closure: water %.1e, salts %.1e, energy %.1e\n", c->balance.water.closure, c->balance.salts.closure,
             c->balance.energy.closure);
 }

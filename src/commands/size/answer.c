@@ -22,11 +22,11 @@ static boil_outcome carry_out(const size_case *c, double heat_W, boil_history *h
     return result == BOIL_OK ? boil_run(&sized, &c->schedule, &o, h) : result;
 }
 
-static boil_outcome find_end(const size_case *c, double mixing, double heat_W, size_end *end)
+static boil_outcome find_end(const size_case *c, boil_closures closures, double heat_W, size_end *end)
 {
     const boil_plant *p = &c->scenario->plant;
     boil_run_options o = boil_run_options_default();
-    o.mixing_time_factor = mixing;
+    o.closures = closures;
     *end = (size_end){SIZE_RIM_AT, (double)NAN, (double)NAN};
     boil_outcome result = boil_heater_size_staying_below(p, &c->schedule, &o, heat_W, &end->from_W);
     if (result == BOIL_NO_ROOT || result == BOIL_OUT_OF_RANGE) {
@@ -74,9 +74,9 @@ static boil_outcome around_heat(const size_case *c, size_answer *a)
     if (result == BOIL_OK)
         result = carry_out(c, 0.99 * a->heat_W, &a->less);
     if (result == BOIL_OK)
-        result = find_end(c, 1, a->heat_W, &a->likely);
+        result = find_end(c, BOIL_CLOSURES_LIKELY, a->heat_W, &a->likely);
     if (result == BOIL_OK)
-        result = find_end(c, CARRIED_OUT_FAST_MIXING, a->heat_W, &a->possible);
+        result = find_end(c, BOIL_CLOSURES_GRAVE, a->heat_W, &a->possible);
     return result == BOIL_OK && size_answer_shut(a) ? find_opening(c, a) : result;
 }
 

@@ -56,7 +56,7 @@ typedef struct {
     boil_steady_state calm; /* with heat_W */
     double heat_up_s;
     boil_history proof, less;          /* the run with heat_W, and with 1 % less */
-    size_end likely, possible;         /* central mixing, fast mixing */
+    size_end likely, possible;         /* likely closures, grave ones */
     double opening_load, opening_area; /* where the window is shut: what would open it; NaN: nothing tried does */
 } size_answer;
 
@@ -90,7 +90,7 @@ bool size_answer_never_stops(const size_answer *a);     /* with heat_W no load s
 
 typedef enum {
     SIZE_POINT_BELOW, /* stays below the rim */
-    SIZE_POINT_OVER,  /* boils over, at the central mixing time */
+    SIZE_POINT_OVER,  /* boils over, with the likely laws */
     SIZE_POINT_BEYOND /* left what is known of the bath before its end */
 } size_point_kind;
 

@@ -167,7 +167,7 @@ static void window(const writing *w)
     fputs("\nMost heat to the tank that stays below the rim\n", w->to);
     end_line(w, "likely", &w->a->likely);
     end_line(w, "possible", &w->a->possible);
-    report_paragraph(w->to, "Likely: at the central mixing time; possible: if water mixes in three times faster.");
+    report_paragraph(w->to, "Likely: with the likely laws of mixing; possible: with the grave ones.");
 }
 
 static void opening(const writing *w)

@@ -27,7 +27,7 @@ static boil_outcome ran(const boil_plant *p, const boil_schedule *s, const boil_
         return outcome;
     assert_true(isfinite(h.summary.temperature_end_K) && isfinite(h.balance.water.closure));
     boil_remedies_of(p, s, o, &h);
-    assert_int_equal(boil_findings_of(p, s, NULL, &h, NULL, &likely, NULL), BOIL_OK);
+    assert_int_equal(boil_findings_of(p, s, NULL, &h, NULL, 0, &likely, NULL), BOIL_OK);
     boil_findings_free(&likely);
     boil_history_free(&h);
     return outcome;
@@ -162,7 +162,7 @@ static void options_that_are_none_are_refused(void **state)
     const boil_plant p = low_plant();
     boil_schedule s = one_load();
     boil_run_options o = coarse();
-    double *const places[] = {&o.tolerance, &o.mixing_time_factor, &o.row_interval_s};
+    double *const places[] = {&o.tolerance, &o.row_interval_s};
     const double values[] = {nan_, inf, -1, 1e-300};
     for (size_t i = 0; i < sizeof places / sizeof places[0]; i++)
         for (size_t k = 0; k < sizeof values / sizeof values[0]; k++) {
@@ -173,6 +173,9 @@ static void options_that_are_none_are_refused(void **state)
             assert_null(h.rows);
             *places[i] = kept;
         }
+    boil_history h;
+    o.closures = BOIL_CLOSURES;
+    assert_int_equal(boil_run(&p, &s, &o, &h), BOIL_BAD_INPUT);
     boil_schedule_free(&s);
 }
 
@@ -249,7 +252,7 @@ static void nothing_at_all_is_refused(void **state)
     assert_int_equal(boil_run(&p, &s, &o, NULL), BOIL_BAD_INPUT);
     assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.1, NULL), BOIL_BAD_INPUT);
     assert_int_equal(boil_load_size_heaviest(&p, &s, &o, nan_, NULL), BOIL_BAD_INPUT);
-    assert_int_equal(boil_findings_of(&p, &s, NULL, NULL, NULL, &f, NULL), BOIL_BAD_INPUT);
+    assert_int_equal(boil_findings_of(&p, &s, NULL, NULL, NULL, 0, &f, NULL), BOIL_BAD_INPUT);
     assert_int_equal(boil_pour_rate_fastest(&p, NULL, 0, &o, NULL), BOIL_BAD_INPUT);
     assert_int_equal(boil_schedule_add(NULL, NULL), BOIL_BAD_INPUT);
     assert_int_equal(boil_sampling_init(NULL, NULL), BOIL_BAD_INPUT);

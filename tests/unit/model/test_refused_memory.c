@@ -162,7 +162,8 @@ static boil_outcome ask_findings(void)
     memory.left = never;
     assert_int_equal(busy_run(&p, &s, &h), BOIL_OK);
     memory.left = left;
-    boil_outcome outcome = boil_findings_of(&p, &s, NULL, &h, &h, &likely, &possible);
+    const boil_run_of_set other = {.closures = BOIL_CLOSURES_GRAVE, .history = h};
+    boil_outcome outcome = boil_findings_of(&p, &s, NULL, &h, &other, 1, &likely, &possible);
     memory.left = outcome == BOIL_OK ? memory.left : never;
     boil_findings_free(&likely);
     boil_findings_free(&possible);

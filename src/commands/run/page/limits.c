@@ -11,9 +11,10 @@ static const char *const limits[] = {
     "Measured data of the mixed salts exist in the literature and were not compared here. At a given strength the "
     "real boiling point may lie 6 K lower or 2 K higher (plain NaOH: 4 and 2); elevation factor corrects for a shop "
     "that knows both. Given the boiling point, most predictions hardly depend on it.",
-    "How fast water mixes in is uncertain by a factor of three each way, and a surge with it. So everything runs "
-    "twice: what is reported is the central estimate; what only a three times faster mixing shows is listed as "
-    "possible.",
+    "How fast floating water turns over, how much heat reaches it and how far steam swells a bath are known to a "
+    "factor of three, and no one number errs on the safe side. So a case is run with several sets of these laws: "
+    "what the likely one shows is listed first, what only graver ones show as possible. When a layer lets go and "
+    "how high it spits no such model can say; steam far above what lifts the bath to the rim reads as more than that.",
     "Swell is the upper estimate of a boiling pool heated from its floor; foam from oil or soap can exceed it.",
     "Evaporation from open tanks is uncertain by some 30 %, the two published tables differ by that much at 190 "
     "degF.",

@@ -46,7 +46,8 @@ static void foot(html *h, const carried_out *o)
     html_text(h, PROGRAM_NAME " " BOIL_VERSION_TEXT ", ");
     html_text(h, o->scenario->path);
     html_close(h);
-    html_element(h, "p", NULL, "Run at tolerance %g, at the central mixing time and at a third of it: likely and possible.",
+    html_element(h, "p", NULL,
+                 "Run at tolerance %g, with the likely laws and with those that err either way: likely and possible.",
                  o->tolerance);
     html_close(h);
 }

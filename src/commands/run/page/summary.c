@@ -52,7 +52,7 @@ void page_findings(html *h, const carried_out *o, unit_system s)
     else
         html_element(h, "p", NULL, "None in the central run.");
     if (o->possible.count > 0)
-        list(h, o, &o->possible, s, "Possible: only if the water mixes in three times faster", true);
+        list(h, o, &o->possible, s, "Possible: only in other runs of the set", true);
     html_close(h);
 }
 

@@ -75,7 +75,7 @@ static int pace_is_of_the_zone(const boil_plant *p, const boil_charge_plan *a)
         double each = (now.enthalpy_J + solid_J - boil_solution_heat(&then, T).enthalpy_J) / s->mass_kg,
                mass = boil_mixture_mass(&there);
         double depth = mass / (boil_solution_density(&there, T) * boil_tank_area(&p->tank));
-        double mixing = boil_swell_mixing_time(&p->pool, a->mixer_W / mass, boil_tank_equivalent_radius(&p->tank), depth);
+        double mixing = boil_swell_mixing_time(p->layer.turnover_factor, a->mixer_W / mass, boil_tank_equivalent_radius(&p->tank), depth);
         double rate = 0.1 * now.heat_capacity_J_K * (boils_K - T) / (each * mixing), took = s->mass_kg / s->over_s;
         assert_close(took, each > 0 ? fmin(rate, BOIL_POUR_RATE_SALTS_KG_S) : BOIL_POUR_RATE_SALTS_KG_S, 1e-3, 0);
         slowed += took < 0.99 * BOIL_POUR_RATE_SALTS_KG_S;
@@ -301,7 +301,7 @@ static void water_goes_in_at_its_pace(void **unused)
         boil_row calm;
         boil_run_options o = boil_run_options_default();
         assert_int_equal(boil_steady_state_first_row(&q, &o, &calm), BOIL_OK);
-        o.mixing_time_factor = BOIL_POUR_RATE_FAST_MIXING;
+        o.closures = BOIL_CLOSURES_GRAVE;
         for (int faster = 0; faster < 2; faster++) {
             boil_schedule s;
             boil_history h;

@@ -7,7 +7,7 @@
 #include <string.h>
 
 #include "analysis/correct_parts.h"
-#include "analysis/findings.h"
+#include "findings/findings.h"
 #include "support/cases.h"
 #include "support/published.h"
 
@@ -56,21 +56,21 @@ static boil_correction correction_of(const boil_plant *p, double reads_C, double
     return a;
 }
 
-static boil_history run_of(const boil_plant *p, boil_schedule *s, double mixing)
+static boil_history run_of(const boil_plant *p, boil_schedule *s, boil_closures closures)
 {
     boil_history h;
     boil_run_options o = *quick();
-    o.mixing_time_factor = mixing;
+    o.closures = closures;
     assert_int_equal(boil_run(p, s, &o, &h), BOIL_OK);
     return h;
 }
 
-static bool has_finding(const boil_plant *p, boil_schedule *s, double mixing, const char *id)
+static bool has_finding(const boil_plant *p, boil_schedule *s, boil_closures closures, const char *id)
 {
     boil_findings f;
     bool has = false;
-    boil_history h = run_of(p, s, mixing);
-    assert_int_equal(boil_findings_of(p, s, NULL, &h, NULL, &f, NULL), BOIL_OK);
+    boil_history h = run_of(p, s, closures);
+    assert_int_equal(boil_findings_of(p, s, NULL, &h, NULL, 0, &f, NULL), BOIL_OK);
     for (size_t i = 0; i < f.count; i++)
         has = has || strcmp(f.list[i].id, id) == 0;
     boil_findings_free(&f);
@@ -87,8 +87,8 @@ static bool ends_well(const boil_correction *a)
 {
     boil_schedule s;
     assert_int_equal(boil_correct_schedule(a, &s), BOIL_OK);
-    bool well = !has_finding(&a->start, &s, BOIL_POUR_RATE_FAST_MIXING, "freeboard-low") &&
-                !has_finding(&a->start, &s, BOIL_POUR_RATE_FAST_MIXING, "overflow");
+    bool well = !has_finding(&a->start, &s, BOIL_CLOSURES_GRAVE, "freeboard-low") &&
+                !has_finding(&a->start, &s, BOIL_CLOSURES_GRAVE, "overflow");
     boil_schedule_free(&s);
     return well;
 }
@@ -97,7 +97,7 @@ static void ends_as_wanted(const boil_correction *a, tally *t)
 {
     boil_schedule s;
     assert_int_equal(boil_correct_schedule(a, &s), BOIL_OK);
-    boil_history h = run_of(&a->start, &s, 1);
+    boil_history h = run_of(&a->start, &s, BOIL_CLOSURES_LIKELY);
     assert_int_equal(h.end, BOIL_RUN_DONE);
     t->off_K = fmax(t->off_K, fabs(h.summary.boiling_point_end_K - a->set_point_K));
     t->off_m = fmax(t->off_m, fabs(h.summary.still_level_end_m - a->amounts.level_m));
@@ -121,8 +121,8 @@ static void loaded_to(const boil_correction *a, double still_level_m, bool harms
     boil_plant p;
     boil_schedule s;
     assert_int_equal(boil_correct_loaded(a, still_level_m, &p, &s), BOIL_OK);
-    bool low = has_finding(&p, &s, BOIL_POUR_RATE_FAST_MIXING, "freeboard-low") ||
-               has_finding(&p, &s, BOIL_POUR_RATE_FAST_MIXING, "overflow");
+    bool low = has_finding(&p, &s, BOIL_CLOSURES_GRAVE, "freeboard-low") ||
+               has_finding(&p, &s, BOIL_CLOSURES_GRAVE, "overflow");
     assert_int_equal(low, harms);
     boil_schedule_free(&s);
 }
@@ -150,7 +150,7 @@ static void pace_is_tight(const boil_correction *a, const boil_correct_step *ste
     assert_int_equal(boil_correct_schedule(a, &s), BOIL_OK);
     boil_action_pour(&s.actions[action], step->mass_kg, 1.2 * step->pace.rate_kg_s);
     const char *id = NULL, *title;
-    boil_history h = run_of(&a->start, &s, BOIL_POUR_RATE_FAST_MIXING);
+    boil_history h = run_of(&a->start, &s, BOIL_CLOSURES_GRAVE);
     assert_int_equal(boil_pour_rate_forbids(&a->start, &s, &h, &id, &title), BOIL_OK);
     if (id == NULL)
         print_error("20 %% faster does no harm: %s\n", step->pace.limited_id);
@@ -217,7 +217,7 @@ static void no_pace_is_true(void **unused)
     boil_schedule s;
     boil_schedule_init(&s, action.is.water.over_s + 60);
     assert_int_equal(boil_schedule_add(&s, &action), BOIL_OK);
-    assert_true(has_finding(&full, &s, BOIL_POUR_RATE_FAST_MIXING, "freeboard-low"));
+    assert_true(has_finding(&full, &s, BOIL_CLOSURES_GRAVE, "freeboard-low"));
     boil_schedule_free(&s);
 }
 
@@ -244,7 +244,7 @@ static void whole_is_judged(void **unused)
     assert_int_equal(boil_correct_schedule(&a, &s), BOIL_OK);
     boil_action_pour(&s.actions[0], a.water.mass_kg * more, a.water.pace.rate_kg_s);
     s.duration_s = s.actions[0].is.water.over_s + 240;
-    assert_true(has_finding(&full, &s, BOIL_POUR_RATE_FAST_MIXING, "freeboard-low"));
+    assert_true(has_finding(&full, &s, BOIL_CLOSURES_GRAVE, "freeboard-low"));
     boil_schedule_free(&s);
 }
 
@@ -262,7 +262,7 @@ static void boiling_over_is_bailed(void **unused)
     full.tank.level_m *= a.most_level_m / a.amounts.level_m;
     boil_schedule s;
     boil_schedule_init(&s, 60);
-    assert_true(has_finding(&full, &s, BOIL_POUR_RATE_FAST_MIXING, "overflow"));
+    assert_true(has_finding(&full, &s, BOIL_CLOSURES_GRAVE, "overflow"));
     boil_schedule_free(&s);
 }
 

@@ -189,7 +189,6 @@ static void test_a_surge_ends_with_more_heat(void **state)
     double need, from;
     messages_init(&m);
     assert_int_equal(scenario_read("scenarios/bench-tank.bath", &s, &m), BOIL_OK);
-    s.plant.pool.mixing_time_factor /= 3;
     assert_int_equal(boil_heater_size_for_recovery(&s.plant, &s.schedule, &o, 240, 0.002, &need), BOIL_OK);
     assert_int_equal(boil_heater_size_staying_below(&s.plant, &s.schedule, &o, need, &from), BOIL_OK);
     print_message("back in time with %.0f W, below the rim from %.0f W\n", need, from);

@@ -7,6 +7,7 @@
 #include "support/close.h"
 
 #include "properties/solubility.h"
+#include "properties/water.h"
 #include "simulate/modes.h"
 #include "simulate/rates.h"
 #include "support/cases.h"
@@ -171,7 +172,10 @@ static void automatic_water_holds_the_boiling_point(void **state)
     assert_int_equal(boil_rates_at(&b, 0, y, &guess, &v, NULL), BOIL_OK);
     double slope = v.solution.slope.water;
     double off = s->vented_total_kg / h.end_s, r1 = -slope * off, r2 = -slope * (c->rate_kg_s * 1.1 - off);
-    double late = c->dead_time_s + c->sensor_lag_s, mixing = v.pool.mixing_time_s;
+    double late = c->dead_time_s + c->sensor_lag_s, mixing;
+    boil_overturn_pool pool = {boil_tank_area(&p.tank), v.solution.volume_m3 / boil_tank_area(&p.tank), v.solution.density_kg_m3,
+                               boil_water_density(c->water_K), v.pool.stirring_W_kg};
+    mixing = boil_overturn_time(&(boil_overturn){p.layer.turnover_factor, p.layer.mixing_efficiency}, &pool);
     double top = c->set_point_K + c->differential_K / 2 + r1 * (late + mixing);
     double bottom = c->set_point_K - c->differential_K / 2 - r2 * (late + mixing);
     print_message("automatic water: %.2f to %.2f degC (closed form %.2f to %.2f), %zu openings in 8 h\n",

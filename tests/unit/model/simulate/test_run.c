@@ -11,6 +11,7 @@
 
 #include "properties/water.h"
 #include "simulate/modes.h"
+#include "simulate/rates.h"
 #include "support/cases.h"
 
 static boil_run_options central(void)
@@ -23,7 +24,7 @@ static boil_run_options central(void)
 static boil_run_options quick(void)
 {
     boil_run_options o = central();
-    o.mixing_time_factor = 1.0 / 3;
+    o.closures = BOIL_CLOSURES_GRAVE;
     return o;
 }
 
@@ -101,10 +102,20 @@ static void slow_water_makes_the_bath_boil_harder(void **state)
     boil_history h = run_actions(&p, 900, &o, &slow, 1);
     double steady = h.summary.steam_steady_kg_s, rise_slow = h.additions[0].level_rise_m;
     assert_close(row_at(&h, &o, 180)->steam_kg_s / steady, 1.19, 0, 0.015);
-    double fall = row_at(&h, &o, 60)->temperature_K - row_at(&h, &o, 300)->temperature_K;
+    const boil_row *from = row_at(&h, &o, 60), *to = row_at(&h, &o, 300);
+    double fall = from->temperature_K - to->temperature_K;
     print_message("two gallons over four minutes: steam up %.1f %%, temperature down %.3f K\n",
                   100 * (row_at(&h, &o, 180)->steam_kg_s / steady - 1), fall);
-    assert_close(fall, 0.60, 0, 0.04);
+    /* What came in less what boiled off, at dTb/dm of the bath on the way: all but the film afloat has mixed in. */
+    boil_bath b;
+    boil_rates_guess guess;
+    boil_rates_view v;
+    double y[BOIL_STATE_FIXED];
+    assert_int_equal(boil_modes_start(&b, &p, y, &guess), BOIL_OK);
+    assert_int_equal(boil_rates_at(&b, 0, y, &guess, &v, NULL), BOIL_OK);
+    double boiled = steady * (1 + 0.19 * 220.0 / 240) * 240, stays = slow.is.water.mass_kg - to->layer_kg - boiled;
+    print_message("  dTb/dm times what stays: %.3f K\n", -v.solution.slope.water * stays);
+    assert_close(fall, -v.solution.slope.water * stays, 0.03, 0);
     assert_int_equal(h.mode_changes, 0);
     boil_history_free(&h);
     h = run_actions(&p, 900, &o, &fast, 1);
@@ -135,7 +146,7 @@ static void quiet_water_erupts_when_the_boil_returns(void **state)
     double least[2] = {4, 10};
     for (int i = 0; i < 2; i++) {
         boil_run_options o = options[i];
-        o.row_interval_s = 0.25;
+        o.row_interval_s = 0.02;
         boil_action actions[2] = {plate_action(60, 2)};
         boil_history alone = run_actions(&p, 300, &o, actions, 1);
         actions[1] = two_gallons_action(alone.quiet[0].start_s + 20, 60);
@@ -143,9 +154,9 @@ static void quiet_water_erupts_when_the_boil_returns(void **state)
         boil_history h = run_actions(&p, 900, &o, actions, 2);
         double peak = h.quiet[0].steam_peak_after_kg_s / h.summary.steam_steady_kg_s;
         double excess = excess_steam(&h, &o, h.quiet[0].end_s);
-        print_message("returning boil, mixing time times %.2f: layer %.2f kg, %.1f times the steady steam, excess %.3f kg "
+        print_message("returning boil, %s: layer %.2f kg, %.1f times the steady steam, excess %.3f kg "
                       "(mix and flash %.3f)\n",
-                      o.mixing_time_factor, h.summary.layer_max_kg.value, peak, excess, h.summary.flash_bound_kg);
+                      boil_closures_name(o.closures), h.summary.layer_max_kg.value, peak, excess, h.summary.flash_bound_kg);
         assert_true(h.summary.layer_max_kg.value > 7);
         assert_true(peak >= least[i]);
         assert_close(excess, h.summary.flash_bound_kg, 0.05, 0);
@@ -197,11 +208,11 @@ static void cold_water_quenches_a_weak_bath_once(void **state)
         double least = (double)INFINITY;
         for (size_t k = 0; k < h.rows_count; k++)
             least = fmin(least, h.rows[k].steam_kg_s);
-        print_message("weak bath, mixing time times %.2f: least steam %.1f %% of steady, layer %.2f kg, %zu mode changes\n",
-                      o.mixing_time_factor, 100 * least / h.summary.steam_steady_kg_s, h.summary.layer_max_kg.value,
+        print_message("weak bath, %s: least steam %.1f %% of steady, layer %.2f kg, %zu mode changes\n",
+                      boil_closures_name(o.closures), 100 * least / h.summary.steam_steady_kg_s, h.summary.layer_max_kg.value,
                       h.mode_changes);
         assert_true(least < 0.1 * h.summary.steam_steady_kg_s);
-        assert_true(h.summary.layer_max_kg.value > 5);
+        assert_true(h.summary.layer_max_kg.value > 1);
         assert_true(h.mode_changes <= 2);
         static step_log log;
         memset(&log, 0, sizeof log);
@@ -224,7 +235,7 @@ static void cold_water_quenches_a_weak_bath_once(void **state)
 }
 
 /* A boil held down by the water it stirs in must settle, not flutter between the modes: every strength that cold water
-   quenches, slow pours and fast ones, losses on. */
+   quenches, slow pours and fast ones, losses on. Lost and found once, or once more where the turnover is fastest. */
 static void no_strength_and_no_pour_makes_the_modes_flutter(void **state)
 {
     (void)state;
@@ -235,11 +246,11 @@ static void no_strength_and_no_pour_makes_the_modes_flutter(void **state)
                 boil_plant p = open_plant(45e3);
                 p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, strength, 0};
                 boil_run_options o = boil_run_options_default();
-                o.mixing_time_factor = i ? 1.0 / 3 : 1;
+                o.closures = i ? BOIL_CLOSURES_GRAVE : BOIL_CLOSURES_LIKELY;
                 boil_action a = two_gallons_action(60, over);
                 boil_history h = run_actions(&p, 900, &o, &a, 1);
                 most = h.mode_changes > most ? h.mode_changes : most;
-                assert_true(h.mode_changes <= 2);
+                assert_true(h.mode_changes <= 4);
                 boil_history_free(&h);
             }
     print_message("at most %zu mode changes over 140 pours\n", most);

@@ -37,8 +37,7 @@ static evidence void_in_much_steam(void)
 /* The model's time constant is a third of the time to 95 %. */
 static double mixes(void)
 {
-    const boil_swell pool = boil_swell_default();
-    return 3 * boil_swell_mixing_time(&pool, 0.1, 0.35, 0.7);
+    return 3 * boil_swell_mixing_time(1, 0.1, 0.35, 0.7);
 }
 
 static const struct {

@@ -112,13 +112,12 @@ static void held_steam_gives_its_velocity_back(void **state)
 static void mixing_times(void **state)
 {
     (void)state;
-    const boil_swell p = boil_swell_default();
     double worst = 0;
     published *table = published_open("tests/published/mixing_time.csv");
     while (published_next(table)) {
         const double power = published_number(table, "stirring_W_kg");
         const double radius = published_number(table, "radius_m"), depth = published_number(table, "depth_m");
-        const double tau = boil_swell_mixing_time(&p, power, radius, depth);
+        const double tau = boil_swell_mixing_time(1, power, radius, depth);
         const double value = published_number(table, "value");
         assert_close(3 * tau, value, 0, published_number(table, "absolute"));
         worst = fmax(worst, fabs(3 * tau - value));
@@ -130,12 +129,10 @@ static void mixing_times(void **state)
 static void mixing_time_follows_the_factor_and_ends_at_infinity(void **state)
 {
     (void)state;
-    boil_swell p = boil_swell_default();
-    const double tau = boil_swell_mixing_time(&p, 0.1, 0.35, 0.7);
-    p.mixing_time_factor = 1.0 / 3;
-    assert_close(boil_swell_mixing_time(&p, 0.1, 0.35, 0.7), tau / 3, 1e-14, 0);
-    assert_true(isinf(boil_swell_mixing_time(&p, 0, 0.35, 0.7)));
-    assert_true(isinf(boil_swell_mixing_time(&p, (double)NAN, 0.35, 0.7)));
+    const double tau = boil_swell_mixing_time(1, 0.1, 0.35, 0.7);
+    assert_close(boil_swell_mixing_time(1.0 / 3, 0.1, 0.35, 0.7), tau / 3, 1e-14, 0);
+    assert_true(isinf(boil_swell_mixing_time(1, 0, 0.35, 0.7)));
+    assert_true(isinf(boil_swell_mixing_time(1, (double)NAN, 0.35, 0.7)));
 }
 
 static void problem_is(boil_swell p, const char *text)
@@ -150,17 +147,15 @@ static void problems_are_named(void **state)
     (void)state;
     const boil_swell good = boil_swell_default();
     assert_null(boil_swell_problem(&good));
-    const double bad_distribution[] = {0.99, 1.51, (double)NAN}, bad_drift[] = {0.29, 1.61, (double)NAN};
-    const double bad_factor[] = {0.29, 3.01, (double)NAN}, bad_coefficient[] = {0.49, 2.01, (double)NAN};
+    const double bad_distribution[] = {0.99, 1.51, (double)NAN}, bad_drift[] = {0.29, 5.1, (double)NAN};
+    const double bad_coefficient[] = {0.49, 2.01, (double)NAN};
     for (int i = 0; i < 3; i++) {
-        boil_swell p = good, q = good, r = good, s = good;
+        boil_swell p = good, q = good, s = good;
         p.distribution = bad_distribution[i];
         q.drift = bad_drift[i];
-        r.mixing_time_factor = bad_factor[i];
         s.part_coefficient_factor = bad_coefficient[i];
         problem_is(p, "distribution parameter");
         problem_is(q, "drift coefficient");
-        problem_is(r, "mixing time factor");
         problem_is(s, "part coefficient factor");
     }
 }

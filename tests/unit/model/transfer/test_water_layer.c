@@ -2,7 +2,6 @@
 #include "support/close.h"
 
 #include "base/constants.h"
-#include "transfer/swell.h"
 #include "transfer/water_layer.h"
 
 #include <string.h>
@@ -11,28 +10,30 @@
 #define MINUTE 60.0
 
 /* A 100 gal bath, judgement numbers: 0.556 m2, 0.68 m deep, 1450 kg/m3. */
-static boil_water_layer_stirring hundred_gallons(void)
+static boil_overturn_pool hundred_gallons(void)
 {
-    return (boil_water_layer_stirring){
-        .area_m2 = 0.556, .depth_m = 0.68, .bath_kg_m3 = 1450, .water_kg_m3 = 965, .mixing_time_s = HUGE_VAL};
+    return (boil_overturn_pool){.area_m2 = 0.556, .depth_m = 0.68, .bath_kg_m3 = 1450, .water_kg_m3 = 965};
 }
 
-/* Stirred by a power in W/kg, with the mixing time that belongs to it. */
-static boil_water_layer_stirring stirred(double power_W_kg)
+static boil_overturn_pool stirred(double power_W_kg)
 {
-    const boil_swell pool = boil_swell_default();
-    boil_water_layer_stirring s = hundred_gallons();
+    boil_overturn_pool s = hundred_gallons();
     s.stirring_W_kg = power_W_kg;
-    s.mixing_time_s = boil_swell_mixing_time(&pool, power_W_kg, sqrt(s.area_m2 / BOIL_PI), s.depth_m);
     return s;
+}
+
+/* At the likely turnover and no motion below the interface. */
+static double mixing(const boil_overturn_pool *s, double mass_kg, double *slope)
+{
+    const boil_water_layer_law law = boil_water_layer_law_default();
+    return boil_water_layer_mixing(&law, law.turnover_factor, s, 0, mass_kg, 1, slope);
 }
 
 /* kg/s that a thick layer can lose at most. */
 static double most_mixed(double power_W_kg)
 {
-    const boil_water_layer_law law = boil_water_layer_law_default();
-    const boil_water_layer_stirring s = stirred(power_W_kg);
-    return boil_water_layer_mixing(&law, &s, 1e9, 1, NULL);
+    const boil_overturn_pool s = stirred(power_W_kg);
+    return mixing(&s, 1e9, NULL);
 }
 
 static void cover_grows_from_none_to_all(void **state)
@@ -65,40 +66,39 @@ static void any_boil_mixes_a_trickle_and_no_quiet_bath_does(void **state)
 /* Mass that stands where a trickle comes in as fast as it mixes, kg: q tau/(1 - q/limit) by (1). */
 static double standing_film(double power_W_kg, double inflow_kg_s)
 {
-    const boil_water_layer_law law = boil_water_layer_law_default();
-    const boil_water_layer_stirring s = stirred(power_W_kg);
+    const boil_overturn_pool s = stirred(power_W_kg);
     double low = 0, high = 1e6;
     for (int i = 0; i < 200; i++) {
         const double mass = (low + high) / 2;
-        *(boil_water_layer_mixing(&law, &s, mass, 1, NULL) < inflow_kg_s ? &low : &high) = mass;
+        *(mixing(&s, mass, NULL) < inflow_kg_s ? &low : &high) = mass;
     }
     return low;
 }
 
-/* 0.02 to 0.1 m/s of steam, a good boil: a trickle of 1 gal/min stands as a few hundred grams. Judgement. */
+/* 0.02 to 0.1 m/s of steam, a good boil: a trickle of 1 gal/min turns over the depth in a second or two, so no more than that
+   of it ever stands. Judgement. */
 static void trickle_on_a_boil_stands_as_a_film(void **state)
 {
     (void)state;
     const double inflow = 965 * US_GALLON / MINUTE;
+    const boil_overturn likely = {1, 0.05};
     for (double steam = 0.02; steam < 0.11; steam += 0.02) {
-        const boil_water_layer_stirring s = stirred(BOIL_GRAVITY * steam);
+        const boil_overturn_pool s = stirred(BOIL_GRAVITY * steam);
         const double film = standing_film(BOIL_GRAVITY * steam, inflow), limit = most_mixed(BOIL_GRAVITY * steam);
-        assert_close(film, inflow * s.mixing_time_s / (1 - inflow / limit), 1e-9, 0);
-        assert_true(film > 0.1 && film < 1);
-        assert_true(film / inflow < 20);
+        assert_close(film, inflow * boil_overturn_time(&likely, &s) / (1 - inflow / limit), 1e-9, 0);
+        assert_true(film < 0.15);
+        assert_true(film / inflow < 2.5);
     }
-    print_message("1 gal/min on a boil of 0.02 m/s: film %.2f kg, time constant %.1f s\n",
-                  standing_film(BOIL_GRAVITY * 0.02, inflow), stirred(BOIL_GRAVITY * 0.02).mixing_time_s);
+    print_message("1 gal/min on a boil of 0.02 m/s: film %.3f kg\n", standing_film(BOIL_GRAVITY * 0.02, inflow));
 }
 
 /* Seconds in which a 30 mm layer is eroded by velocity u. */
 static double survival(double interface_m_s)
 {
     const boil_water_layer_law law = boil_water_layer_law_default();
-    boil_water_layer_stirring s = hundred_gallons();
-    s.interface_m_s = interface_m_s;
+    const boil_overturn_pool s = hundred_gallons();
     const double mass = 0.03 * s.area_m2 * s.water_kg_m3;
-    return mass / boil_water_layer_mixing(&law, &s, mass, 1, NULL);
+    return mass / boil_water_layer_mixing(&law, law.turnover_factor, &s, interface_m_s, mass, 1, NULL);
 }
 
 /* Judgement: quiet convection (0.03 m/s) erodes 30 mm in about 3 h, a load lowered at 0.15 m/s in about 18 s. Those
@@ -121,83 +121,62 @@ static void slow_erosion(void **state)
 static void derivative_by_stirring(void **state)
 {
     (void)state;
-    const boil_water_layer_law law = boil_water_layer_law_default();
     const double step = 1e-5;
     for (double mass = 1e-4; mass < 1e3; mass *= 10) {
-        const boil_water_layer_stirring s = stirred(0.1), more = stirred(0.1 * exp(step)), less = stirred(0.1 * exp(-step));
+        const boil_overturn_pool s = stirred(0.1), more = stirred(0.1 * exp(step)), less = stirred(0.1 * exp(-step));
         double slope;
-        boil_water_layer_mixing(&law, &s, mass, 1, &slope);
-        const double above = boil_water_layer_mixing(&law, &more, mass, 1, NULL);
-        const double below = boil_water_layer_mixing(&law, &less, mass, 1, NULL);
+        mixing(&s, mass, &slope);
+        const double above = mixing(&more, mass, NULL);
+        const double below = mixing(&less, mass, NULL);
         assert_close(slope, (above - below) / (2 * step), 1e-8, 0);
     }
 }
 
-static void erosion_follows_the_cover(void **state)
+static void erosion_follows_cover_and_factor(void **state)
 {
     (void)state;
-    const boil_water_layer_law law = boil_water_layer_law_default();
-    boil_water_layer_stirring s = hundred_gallons();
-    s.interface_m_s = 0.1;
-    assert_close(boil_water_layer_mixing(&law, &s, 5, 0.4, NULL), 0.4 * boil_water_layer_mixing(&law, &s, 5, 1, NULL), 1e-12,
-                 0);
+    boil_water_layer_law law = boil_water_layer_law_default();
+    const boil_overturn_pool s = hundred_gallons();
+    const double all = boil_water_layer_mixing(&law, 1, &s, 0.1, 5, 1, NULL);
+    assert_true(all > 0);
+    assert_close(boil_water_layer_mixing(&law, 1, &s, 0.1, 5, 0.4, NULL), 0.4 * all, 1e-12, 0);
+    law.erosion_factor = 0.3;
+    assert_close(boil_water_layer_mixing(&law, 1, &s, 0.1, 5, 1, NULL), 0.3 * all, 1e-12, 0);
 }
 
 static void nothing_stirs_nothing_mixes(void **state)
 {
     (void)state;
-    const boil_water_layer_law law = boil_water_layer_law_default();
-    const boil_water_layer_stirring s = hundred_gallons();
-    assert_true(boil_water_layer_mixing(&law, &s, 5, 1, NULL) == 0);
+    const boil_overturn_pool s = hundred_gallons();
+    assert_true(mixing(&s, 5, NULL) == 0);
 }
 
 static void heavy_layer_falls_in(void **state)
 {
     (void)state;
-    const boil_water_layer_law law = boil_water_layer_law_default();
-    boil_water_layer_stirring s = hundred_gallons();
+    boil_overturn_pool s = hundred_gallons();
     s.bath_kg_m3 = 0.9989 * s.water_kg_m3;
-    assert_close(boil_water_layer_mixing(&law, &s, 5, 1, NULL), 5, 1e-14, 0);
+    assert_close(mixing(&s, 5, NULL), 5, 1e-14, 0);
     s.bath_kg_m3 = s.water_kg_m3;
-    assert_close(boil_water_layer_mixing(&law, &s, 5, 1, NULL), 2.5, 1e-14, 0);
+    assert_close(mixing(&s, 5, NULL), 2.5, 1e-14, 0);
     s.bath_kg_m3 = 1.0011 * s.water_kg_m3;
-    assert_true(boil_water_layer_mixing(&law, &s, 5, 1, NULL) == 0);
+    assert_true(mixing(&s, 5, NULL) == 0);
 }
 
-/* Stirred, and through the density of water: no step anywhere. */
+/* Barely stirred, and through the density of water: no step anywhere. */
 static void mixing_is_continuous_in_density(void **state)
 {
     (void)state;
     const boil_water_layer_law law = boil_water_layer_law_default();
-    boil_water_layer_stirring s = hundred_gallons();
-    s.stirring_W_kg = 0.01;
-    s.mixing_time_s = 60;
-    s.interface_m_s = 0.01;
+    boil_overturn_pool s = stirred(1e-6);
     s.bath_kg_m3 = 0.99 * s.water_kg_m3;
-    double before = boil_water_layer_mixing(&law, &s, 5, 1, NULL);
+    double before = boil_water_layer_mixing(&law, 1, &s, 0.01, 5, 1, NULL);
     for (int i = 1; i <= 20000; i++) {
         s.bath_kg_m3 = (0.99 + 1e-6 * i) * s.water_kg_m3;
-        double now = boil_water_layer_mixing(&law, &s, 5, 1, NULL);
+        double now = boil_water_layer_mixing(&law, 1, &s, 0.01, 5, 1, NULL);
         assert_true(fabs(now - before) < 0.1); /* a switch would leap by 5 */
         before = now;
     }
-}
-
-/* Judgement: the conductive core is 46 W/m2K after 5 min; that is k/sqrt(pi alpha t) with no bath side, in a thick
-   layer. */
-static void heat_reaches_the_layer_by_conduction(void **state)
-{
-    (void)state;
-    const boil_water_layer_law law = boil_water_layer_law_default();
-    const double core = boil_water_layer_conductance(&law, 1, 1, 1, 300, 1e12);
-    assert_true(core > 46.0 / 2 && core < 46.0 * 2);
-    assert_close(core, 0.65 / sqrt(BOIL_PI * 1.6e-7 * 300), 1e-6, 0);
-    /* Thin: half the layer. Thinner or younger than the floor: 2 mm. Area and cover in proportion. */
-    assert_close(boil_water_layer_conductance(&law, 1, 1, 0.02, 1e6, 1e12), 0.65 / 0.01, 1e-6, 0);
-    assert_close(boil_water_layer_conductance(&law, 1, 1, 1e-3, 1e6, 1e12), 0.65 / 2e-3, 1e-6, 0);
-    assert_close(boil_water_layer_conductance(&law, 1, 1, 1, 0, 1e12), 0.65 / 2e-3, 1e-6, 0);
-    assert_close(boil_water_layer_conductance(&law, 2, 0.5, 1, 0, 500), 1 / (1 / 500.0 + 2e-3 / 0.65), 1e-12, 0);
-    print_message("layer's core after 5 min: %.0f of 46 W/m2K\n", core);
 }
 
 static void problem_is(boil_water_layer_law l, const char *text)
@@ -213,15 +192,18 @@ static void problems_are_named(void **state)
     const boil_water_layer_law good = boil_water_layer_law_default();
     assert_null(boil_water_layer_law_problem(&good));
     const double bad_efficiency[] = {0.019, 0.21, (double)NAN}, bad_cover[] = {0.9e-3, 11e-3, (double)NAN};
-    const double bad_floor[] = {0.9e-3, 6e-3, (double)NAN};
+    const double bad_path[] = {1.2e-3, 9e-3, (double)NAN}, bad_factor[] = {0.29, 3.1, (double)NAN};
     for (int i = 0; i < 3; i++) {
-        boil_water_layer_law p = good, q = good, r = good;
+        boil_water_layer_law p = good, q = good, r = good, f = good, x = good;
         p.mixing_efficiency = bad_efficiency[i];
         q.cover_m = bad_cover[i];
-        r.conduction_floor_m = bad_floor[i];
+        r.path_m = bad_path[i];
+        f.turnover_factor = x.erosion_factor = bad_factor[i];
         problem_is(p, "mixing efficiency");
         problem_is(q, "cover thickness");
-        problem_is(r, "conduction floor");
+        problem_is(r, "heat path");
+        problem_is(f, "mixing time factor");
+        problem_is(x, "erosion factor");
     }
 }
 
@@ -233,11 +215,10 @@ int main(void)
         cmocka_unit_test(trickle_on_a_boil_stands_as_a_film),
         cmocka_unit_test(slow_erosion),
         cmocka_unit_test(derivative_by_stirring),
-        cmocka_unit_test(erosion_follows_the_cover),
+        cmocka_unit_test(erosion_follows_cover_and_factor),
         cmocka_unit_test(nothing_stirs_nothing_mixes),
         cmocka_unit_test(heavy_layer_falls_in),
         cmocka_unit_test(mixing_is_continuous_in_density),
-        cmocka_unit_test(heat_reaches_the_layer_by_conduction),
         cmocka_unit_test(problems_are_named),
     };
     return cmocka_run_group_tests_name("layer", tests, NULL, NULL);

@@ -135,12 +135,11 @@ static void inputs_are_private_and_in_the_units_asked_for(void **state)
     assert_input_has(&p, "frame.tsv", "time\t32400\t1800\tx\n");
     assert_input_has(&p, "frame.tsv", "temperature\t1.8\t-459.67\txdegF\n");
     assert_input_has(&p, "frame.tsv", "title\t0\t0\txa \\042title\\042\n");
-    assert_input_has(&p, "frame.tsv", "may overflow\t");
-    assert_input_has(&p, "frame.tsv", "verdict\t0\t0\txDANGER at 9:05: water floats on the quiet bath;");
-    assert_input_has(&p, "frame.tsv", "verdict\t0\t0\txit may boil over at 9:06\n");
+    assert_input_has(&p, "frame.tsv", "overflow\t");
+    assert_input_has(&p, "frame.tsv", "verdict\t0\t0\txDANGER at 9:06: the boiling surface reaches the rim;");
     assert_input_has(&p, "lanes.tsv", "1\txloads\n2\txwater\n");
     assert_input_has(&p, "acts.tsv", "2\t320\t380\t1\tx2 gal of water over 1 min\n");
-    assert_input_has(&p, "marks.tsv", "x9:05\txwater floats on the quiet bath");
+    assert_input_has(&p, "marks.tsv", "x9:05\txwater afloat: freeboard left");
     char *folder = strdup(p.folder);
     picture_end(&p);
     assert_int_not_equal(stat(folder, &s), 0);

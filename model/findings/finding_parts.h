@@ -1,8 +1,9 @@
-/* analysis/finding_parts.h -- what the files of findings share. A new finding is its row in finding_table.c, its judge, and a
+/* findings/finding_parts.h -- what the files of findings share. A new finding is its row in finding_table.c, its judge, and a
    test. */
-#ifndef BOIL_ANALYSIS_FINDING_PARTS_H
-#define BOIL_ANALYSIS_FINDING_PARTS_H
+#ifndef BOIL_FINDINGS_FINDING_PARTS_H
+#define BOIL_FINDINGS_FINDING_PARTS_H
 
+#include "findings/findings.h"
 #include "boilback.h"
 
 typedef struct boil_judged boil_judged;
@@ -14,7 +15,7 @@ typedef struct {
     const char *id, *title;
     boil_unit_kind unit;
     boil_judge *judge;
-    bool of_mixing; /* depends on the mixing time: looked for in the fast run as well */
+    bool of_set; /* depends on the uncertain closures: looked for in every run of the set */
     const char *advice;
     const char *needed_words; /* NULL: it names no mass */
 } boil_finding_row;
@@ -25,7 +26,7 @@ const boil_finding_row *boil_finding_row_at(size_t index); /* NULL beyond the la
 struct boil_judged {
     const boil_plant *plant;
     const boil_schedule *schedule;
-    const boil_history *history, *fast; /* fast: the same, when there is no other */
+    const boil_history *history;
     boil_remedies needed;
     const boil_finding_row *row;
     boil_findings *list;

@@ -1,9 +1,9 @@
-/* simulate/integrator_rkc.h -- a step for systems that answer fast but move slowly: the Runge-Kutta-Chebyshev method of second
+/* integrate/integrator_rkc.h -- a step for systems that answer fast but move slowly: the Runge-Kutta-Chebyshev method of second
    order [Sommeijer, Shampine & Verwer, J. Comput. Appl. Math. 88 (1998) 315, from memory], with a fixed number of stages, as a
    step type of gsl_odeiv2. Its stability reaches along the negative real axis as the square of the stages, so where stability
    and not accuracy bounds the step, it takes several times longer steps for the same number of rates. */
-#ifndef BOIL_SIMULATE_INTEGRATOR_RKC_H
-#define BOIL_SIMULATE_INTEGRATOR_RKC_H
+#ifndef BOIL_INTEGRATE_INTEGRATOR_RKC_H
+#define BOIL_INTEGRATE_INTEGRATOR_RKC_H
 
 #include <gsl/gsl_odeiv2.h>
 

@@ -1,4 +1,4 @@
-/* simulate/integrator.h -- integrates a system of ordinary differential equations from event to event. It knows nothing of
+/* integrate/integrator.h -- integrates a system of ordinary differential equations from event to event. It knows nothing of
    baths.
 
    Adaptive explicit Runge-Kutta steps (gsl_odeiv2); a guard that rises through zero during a step is located by repeating
@@ -6,8 +6,8 @@
    zero after a restart must clear arm to count; from the moment it has been below -arm, zero. One that starts above arm is
    off until it has been below. Guards are evaluated where steps end, so a guard that rises and falls
    again within one step is not seen: step_max must be short against what the guards watch. */
-#ifndef BOIL_SIMULATE_INTEGRATOR_H
-#define BOIL_SIMULATE_INTEGRATOR_H
+#ifndef BOIL_INTEGRATE_INTEGRATOR_H
+#define BOIL_INTEGRATE_INTEGRATOR_H
 
 #include <stdbool.h>
 #include <stddef.h>
@@ -24,7 +24,7 @@ typedef struct {
     const double *size; /* typical magnitude of each unknown, > 0; kept by the caller */
     double arm[BOIL_INTEGRATOR_GUARDS_MAX];
     double tolerance; /* error per step relative to size */
-    bool use_rkc;     /* steps by simulate/integrator_rkc.h in place of a fifth-order pair: longer, coarser */
+    bool use_rkc;     /* steps by integrate/integrator_rkc.h in place of a fifth-order pair: longer, coarser */
     double step_max_s;
     double step_first_s; /* first step after a start or restart */
 } boil_integrator_problem;

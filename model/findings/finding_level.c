@@ -1,8 +1,8 @@
 /* finding_level.c -- the surface too high or too low. */
 #include <math.h>
 
-#include "analysis/finding_parts.h"
 #include "equipment/tank.h"
+#include "findings/finding_parts.h"
 
 void boil_judge_overflow(boil_judged *j)
 {

@@ -1,4 +1,4 @@
-#include "simulate/integrator_rkf45.h"
+#include "integrate/integrator_rkf45.h"
 
 #include <gsl/gsl_errno.h>
 #include <stdlib.h>

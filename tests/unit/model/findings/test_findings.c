@@ -5,12 +5,13 @@
 
 #include "support/close.h"
 
-#include "analysis/findings.h"
+#include "findings/findings.h"
 #include "analysis/heater_size.h"
 #include "support/cases.h"
 
 typedef struct {
-    boil_history central, fast;
+    boil_run_set set;
+    boil_history central; /* the likely run of the set */
     boil_findings likely, possible;
 } judged;
 
@@ -18,24 +19,22 @@ static judged judge(const boil_plant *p, double duration_s, const boil_action *a
 {
     judged j;
     boil_schedule s;
-    boil_run_options o = boil_run_options_default(), quick = o;
-    quick.mixing_time_factor = 1.0 / 3;
+    boil_run_options o = boil_run_options_default();
     boil_schedule_init(&s, duration_s);
     for (size_t i = 0; i < count; i++)
         assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
     assert_null(boil_plant_problem(p));
-    assert_int_equal(boil_run(p, &s, &o, &j.central), BOIL_OK);
-    assert_int_equal(boil_run(p, &s, &quick, &j.fast), BOIL_OK);
+    assert_int_equal(boil_run_set_of(p, &s, &o, &j.set), BOIL_OK);
+    j.central = j.set.likely;
     boil_remedies needed = boil_remedies_of(p, &s, &o, &j.central);
-    assert_int_equal(boil_findings_of(p, &s, &needed, &j.central, &j.fast, &j.likely, &j.possible), BOIL_OK);
+    assert_int_equal(boil_findings_of(p, &s, &needed, &j.central, j.set.other, j.set.count, &j.likely, &j.possible), BOIL_OK);
     boil_schedule_free(&s);
     return j;
 }
 
 static void judged_free(judged *j)
 {
-    boil_history_free(&j->central);
-    boil_history_free(&j->fast);
+    boil_run_set_free(&j->set);
     boil_findings_free(&j->likely);
     boil_findings_free(&j->possible);
 }
@@ -112,24 +111,54 @@ static void water_on_a_quiet_bath_is_a_warning_and_its_eruption_graver(void **st
     judged j = judge(&p, 3000, actions, 2);
     const boil_finding *f = must_find(&j.likely, "water-on-quiet-bath", BOIL_SEVERITY_WARNING);
     assert_close(f->value, actions[1].is.water.mass_kg, 0.02, 0);
-    f = must_find(&j.likely, "water-layer", BOIL_SEVERITY_DANGER); /* the fast run goes over the rim */
-    assert_close(f->value, actions[1].is.water.mass_kg / 998 / 0.9, 0.1, 0);
+    f = must_find(&j.likely, "water-layer", BOIL_SEVERITY_DANGER);
+    assert_true(f->value < 0 && f->certainty == BOIL_CERTAIN); /* nothing of the freeboard would be left */
     must_find(&j.likely, "steam-surge", BOIL_SEVERITY_WARNING);
-    must_find(&j.possible, "overflow", BOIL_SEVERITY_DANGER);
+    must_find(&j.likely, "overflow", BOIL_SEVERITY_DANGER);
     judged_free(&j);
 }
 
-static void a_thin_layer_is_only_noticed(void **state)
+static boil_severity gravest_layer(const judged *j)
+{
+    const boil_finding *likely = found(&j->likely, "water-layer"), *possible = found(&j->possible, "water-layer");
+    int of_likely = likely != NULL ? (int)likely->severity : -1, of_possible = possible != NULL ? (int)possible->severity : -1;
+    return (boil_severity)(1 + (of_likely > of_possible ? of_likely : of_possible)); /* 0: none */
+}
+
+/* Poured onto a quiet bath: a cup is nothing, and never does more water grade milder. */
+static void more_water_afloat_is_never_milder(void **state)
 {
     (void)state;
     boil_plant p = good_plant();
-    p.tank.depth_m = 1;
-    p.heater.input_W = 70e3; /* a boil that strong drowns the steam of so little water */
-    boil_action actions[2] = {hung(300, 60), two_gallons_action(315, 10)};
-    actions[1].is.water.mass_kg = 1.1;
-    judged j = judge(&p, 3000, actions, 2);
-    must_find(&j.likely, "water-layer", BOIL_SEVERITY_NOTICE);
-    judged_free(&j);
+    p.tank.depth_m = 0.9;
+    int before = 0, steps = 0;
+    for (double mass = 0.05; mass < 8; mass *= 1.5) {
+        boil_action actions[2] = {hung(300, 60), two_gallons_action(315, 10)};
+        actions[1].is.water.mass_kg = mass;
+        judged j = judge(&p, 3000, actions, 2);
+        int now = (int)gravest_layer(&j);
+        assert_true(mass > 0.1 || now == 0);
+        assert_true(now >= before);
+        steps += now > before;
+        before = now;
+        judged_free(&j);
+    }
+    assert_int_equal(before, 1 + (int)BOIL_SEVERITY_DANGER);
+    assert_true(steps >= 2);
+}
+
+/* Cut before the boil is back, the same layer grades as grave as when the run goes on to the eruption. */
+static void a_run_cut_short_grades_as_the_whole(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.tank.depth_m = 0.86;
+    boil_action actions[2] = {hung(300, 40), two_gallons_action(330, 60)};
+    for (double cut_s = 340; cut_s < 420; cut_s += 10) {
+        judged j = judge(&p, cut_s, actions, 2);
+        assert_int_equal(gravest_layer(&j), 1 + (int)BOIL_SEVERITY_DANGER);
+        judged_free(&j);
+    }
 }
 
 static void too_little_heat_never_boils_and_the_right_heat_does(void **state)
@@ -208,7 +237,7 @@ static void freeboard_level_and_band_have_limits(void **state)
     p.limits.boiling_point_low_K = CELSIUS(130);
     p.limits.boiling_point_high_K = CELSIUS(141);
     judged j = judge(&p, 7200, NULL, 0);
-    must_find(&j.likely, "freeboard-low", BOIL_SEVERITY_CAUTION);
+    must_find(&j.possible, "freeboard-low", BOIL_SEVERITY_CAUTION); /* not with the wide pool's drift */
     must_find(&j.likely, "heater-uncovered", BOIL_SEVERITY_WARNING);
     const boil_finding *f = must_find(&j.likely, "bath-too-hot", BOIL_SEVERITY_CAUTION);
     assert_close(f->value, j.central.summary.temperature_max_K.value, 1e-12, 0);
@@ -393,7 +422,7 @@ static void without_runs_what_would_be_enough_is_unknown(void **state)
     boil_schedule s;
     boil_findings f;
     boil_schedule_init(&s, 1800);
-    assert_int_equal(boil_findings_of(&p, &s, NULL, &j.central, NULL, &f, NULL), BOIL_OK);
+    assert_int_equal(boil_findings_of(&p, &s, NULL, &j.central, NULL, 0, &f, NULL), BOIL_OK);
     assert_true(must_find(&j.likely, "never-boils", BOIL_SEVERITY_WARNING)->needed_W > 12e3);
     assert_true(isnan(must_find(&f, "never-boils", BOIL_SEVERITY_WARNING)->needed_W));
     boil_findings_free(&f);
@@ -408,7 +437,8 @@ int main(void)
         cmocka_unit_test(a_good_shift_raises_nothing),
         cmocka_unit_test(heavy_loads_are_named_with_their_weight),
         cmocka_unit_test(water_on_a_quiet_bath_is_a_warning_and_its_eruption_graver),
-        cmocka_unit_test(a_thin_layer_is_only_noticed),
+        cmocka_unit_test(more_water_afloat_is_never_milder),
+        cmocka_unit_test(a_run_cut_short_grades_as_the_whole),
         cmocka_unit_test(too_little_heat_never_boils_and_the_right_heat_does),
         cmocka_unit_test(a_boil_that_does_not_return_names_the_heat_that_would_bring_it),
         cmocka_unit_test(a_heater_turned_down_is_nobodys_fault),

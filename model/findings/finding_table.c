@@ -1,6 +1,5 @@
 /* finding_table.c -- everything that can be found, a row each. */
-#include "analysis/finding_parts.h"
-#include "analysis/findings.h"
+#include "findings/finding_parts.h"
 
 const char *const boil_unit_words[BOIL_UNITS] = {
     [BOIL_UNIT_TIME] = "s",         [BOIL_UNIT_LENGTH] = "m",      [BOIL_UNIT_MASS] = "kg",
@@ -33,7 +32,7 @@ static const boil_finding_row rows[] = {
     {"water-on-quiet-bath", "water added while the bath does not boil", BOIL_UNIT_MASS, boil_judge_water_quiet, true,
      "Stop the water. It floats and can erupt when the boil returns; add water only while it boils.",
      NULL},
-    {"water-layer", "water floats on the quiet bath", BOIL_UNIT_LENGTH, boil_judge_layer, true,
+    {"water-layer", "water afloat: freeboard left if it lets go", BOIL_UNIT_LENGTH, boil_judge_layer, true,
      "Stand back, add nothing, keep hands and parts away; let the boil come back slowly at low heat.",
      NULL},
     {"surface-boils", "the surface boils, the bath does not", BOIL_UNIT_TIME, boil_judge_surface_boils, true,

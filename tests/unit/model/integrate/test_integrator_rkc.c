@@ -5,11 +5,11 @@
 
 #include "support/close.h"
 
-#include "analysis/findings.h"
+#include "findings/findings.h"
 #include "boilback.h"
 #include "commands/explore/run.h"
 #include "scenario/scenario.h"
-#include "simulate/integrator_rkc.h"
+#include "integrate/integrator_rkc.h"
 
 /* y' = rate (y - cos t) - sin t, whose answer is cos t. */
 static int pulled(double t, const double y[], double dydt[], void *rate)
@@ -53,7 +53,7 @@ static void stability_reaches_as_far_as_published(void **state)
 static int run_as(const scenario *s, const boil_run_options *o, boil_history *h, boil_findings *f)
 {
     int outcome = boil_run(&s->plant, &s->schedule, o, h);
-    return outcome != BOIL_OK ? outcome : boil_findings_of(&s->plant, &s->schedule, NULL, h, NULL, f, NULL);
+    return outcome != BOIL_OK ? outcome : boil_findings_of(&s->plant, &s->schedule, NULL, h, NULL, 0, f, NULL);
 }
 
 static double compare_loads(const boil_history *a, const boil_history *b)

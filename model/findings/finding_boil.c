@@ -1,7 +1,7 @@
 /* finding_boil.c -- the boil that does not come, or stays away. */
 #include <math.h>
 
-#include "analysis/finding_parts.h"
+#include "findings/finding_parts.h"
 
 const boil_quiet_result *boil_finding_quiet_end(const boil_history *h)
 {

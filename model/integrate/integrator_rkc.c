@@ -1,4 +1,4 @@
-#include "simulate/integrator_rkc.h"
+#include "integrate/integrator_rkc.h"
 
 #include <gsl/gsl_errno.h>
 #include <math.h>

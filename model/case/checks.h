@@ -1,7 +1,7 @@
-/* simulate/checks.h -- whether what a caller hands over can be worked with at all: pointers that are there, numbers that are finite
+/* case/checks.h -- whether what a caller hands over can be worked with at all: pointers that are there, numbers that are finite
    and within the ranges that boilback.h says. */
-#ifndef BOIL_SIMULATE_CHECKS_H
-#define BOIL_SIMULATE_CHECKS_H
+#ifndef BOIL_CASE_CHECKS_H
+#define BOIL_CASE_CHECKS_H
 
 #include "boilback.h"
 

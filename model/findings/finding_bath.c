@@ -1,7 +1,7 @@
 /* finding_bath.c -- the bath itself, its tank and its water: off its band, too deep, badly controlled, crystallised. */
 #include <math.h>
 
-#include "analysis/finding_parts.h"
+#include "findings/finding_parts.h"
 
 void boil_judge_too_hot(boil_judged *j)
 {

@@ -1,4 +1,4 @@
-#include "simulate/integrator.h"
+#include "integrate/integrator.h"
 
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_odeiv2.h>
@@ -9,8 +9,8 @@
 #include <string.h>
 
 #include "base/root.h"
-#include "simulate/integrator_rkc.h"
-#include "simulate/integrator_rkf45.h"
+#include "integrate/integrator_rkc.h"
+#include "integrate/integrator_rkf45.h"
 
 /* A failure code of the rates that makes GSL halve the step and try again: above its own codes. */
 #define RATES_REFUSED 1025

@@ -1,7 +1,7 @@
 /* finding_loads.c -- loads too heavy, too soon, lifted too early, or hollow. */
 #include <math.h>
 
-#include "analysis/finding_parts.h"
+#include "findings/finding_parts.h"
 
 /* The loads of the schedule, one after the other: those of the history's loads. */
 static const boil_load *next_load(const boil_schedule *s, size_t *at)

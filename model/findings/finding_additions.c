@@ -1,7 +1,7 @@
 /* finding_additions.c -- water, salts and liquid: into a quiet bath, too fast, too much. */
 #include <math.h>
 
-#include "analysis/finding_parts.h"
+#include "findings/finding_parts.h"
 
 static void judge_quiet_pours(boil_judged *j, bool water)
 {

@@ -1,4 +1,4 @@
-#include "simulate/checks.h"
+#include "case/checks.h"
 
 #include <math.h>
 
@@ -72,8 +72,8 @@ bool boil_check_schedule(const boil_schedule *s)
 
 bool boil_check_options(const boil_run_options *o)
 {
-    return o != NULL && within(o->mixing_time_factor, 1e-2, 1e2) && within(o->tolerance, 1e-30, 1e-2) &&
-           o->row_interval_s >= 0 && isfinite(o->row_interval_s);
+    return o != NULL && (unsigned)o->closures < BOIL_CLOSURES && within(o->tolerance, 1e-30, 1e-2) && o->row_interval_s >= 0 &&
+           isfinite(o->row_interval_s);
 }
 
 bool boil_check_case(const boil_plant *p, const boil_schedule *s, const boil_run_options *o)

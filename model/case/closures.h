@@ -1,0 +1,25 @@
+/* case/closures.h -- which of the uncertain laws of water afloat and of swell a run is made with.
+
+   No one number errs on the safe side: mixing that is fast removes a layer before the boil is back and makes the surge when it
+   is. So a case is judged by the gravest of a set of runs, and worded by what agrees. C turnover, eta efficiency, x erosion,
+   C_d what a load takes along, path of the heat into the layer, K drift, L1 heat of dilution:
+
+                    C                       eta    x     C_d     path, mm   K              L1
+       likely       the plant's             0.05   1     0.2     3          the plant's    1
+       likely, wide                    as likely                            pool law       1
+       grave        0.3                     0.20   0.3   none    1.3        to 1.53        1.055
+       sudden       10 until a boil is      0.20   0.3   none    1.3, 3     to 1.53        1.055
+                    back, 0.3 for a minute               or 8
+       mild         3                       0.02   3     all     3 or 8     5              0.89
+
+   The grave ones take nothing of the plant's own numbers but a drift below 1.53: whoever changes a number to please himself
+   changes no grade. All of it is judgement but the pool law and L1 (transfer/swell_pool.h, transfer/flash.h). */
+#ifndef BOIL_CASE_CLOSURES_H
+#define BOIL_CASE_CLOSURES_H
+
+#include "boilback.h"
+
+/* A plant with the laws of a set; its own where the set says so. The pool law is taken for the plant's charge at its boil. */
+boil_plant boil_closures_put(boil_closures c, const boil_plant *p);
+
+#endif

@@ -1,0 +1,18 @@
+/* findings/run_set.h -- one case carried out as often as it takes to judge it: once with the likely closures, and with those that
+   err either way (case/closures.h).
+
+   Likely, likely with the wide pool's drift, grave and sudden always; the slower heat paths only where water afloat on a quiet
+   bath, were it at its boil, would leave less than the freeboard asked for: elsewhere they change no grade; the mild ones only
+   where the likely run says something that they might not: they decide on certainty alone. A run that ends
+   with water afloat on a quiet bath, or one that was cut there, is not the end of it: likely, grave and sudden runs then go
+   on without further actions, for an hour at most, and are judged by what comes (`continued`). */
+#ifndef BOIL_FINDINGS_RUN_SET_H
+#define BOIL_FINDINGS_RUN_SET_H
+
+#include "boilback.h"
+
+/* boil_run_set_of for a part of a search, whose case need not stand by itself. */
+boil_outcome boil_run_set_of_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                       boil_run_set *out);
+
+#endif

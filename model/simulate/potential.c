@@ -1,0 +1,65 @@
+#include "simulate/potential.h"
+
+#include <math.h>
+
+#include "base/constants.h"
+#include "properties/water.h"
+#include "transfer/flash.h"
+#include "transfer/overflow.h"
+
+/* Level of the bath boiling calmly with the heat full on: what swell comes back with the boil. */
+static double calm_boil_level(const boil_bath *b, const boil_rates_view *v)
+{
+    const boil_swell *law = &b->plant->pool;
+    double full_W = boil_heater_output(&b->plant->heater, 1, v->solution.boiling_point_K);
+    double calm_W = v->heat.calm_W - v->heater.heat_W + full_W;
+    double velocity = fmax(0, calm_W) / v->heat.latent_J_kg / (b->area_m2 * v->pool.vapour_kg_m3);
+    double alpha = boil_swell_void_upper(law, v->pool.drift_velocity_m_s, velocity);
+    return v->levels.still_m + v->solution.volume_m3 / b->area_m2 * alpha / (1 - alpha);
+}
+
+/* No mixture yields more than the thinnest in a bath at its boil, but for rounding of what the boil costs. */
+static double yield_bound(const boil_rates_view *v, double layer_K)
+{
+    const double spare = 1.1;
+    double warmer = boil_water_enthalpy(layer_K) - v->layer.enthalpy_J_kg;
+    return spare * fmax(0, (warmer - v->heat.mixing_J_kg) / v->heat.latent_J_kg);
+}
+
+static double yield_of(const boil_bath *b, const boil_rates_view *v, boil_potential_known *known)
+{
+    const double near_K = 0.5, spare = 1.2e-3; /* kg/kg, what the yield changes by over that */
+    double layer_K = v->layer.temperature_K, bath_K = v->solution.temperature_K, boils_K = v->solution.boiling_point_K;
+    if (fabs(layer_K - known->layer_K) + 2 * fabs(bath_K - known->bath_K) + 2 * fabs(boils_K - known->boiling_point_K) >
+        near_K) {
+        boil_flash_bath bath = {b->air, v->solution.mixture, bath_K, b->plant->dilution_factor};
+        double y = boil_flash_yield(&bath, layer_K, NULL);
+        /* beyond the correlation: err on the side of steam */
+        *known = (boil_potential_known){layer_K, bath_K, boils_K, isfinite(y) ? y : yield_bound(v, layer_K)};
+    }
+    return known->yield > 0 ? known->yield + spare : 0;
+}
+
+static boil_potential judged(const boil_bath *b, const boil_rates_view *v, double yield)
+{
+    boil_overflow_pool pool = {b->area_m2, b->plant->tank.depth_m, v->levels.still_m, v->pool.vapour_kg_m3};
+    double calm_m = calm_boil_level(b, v);
+    boil_potential p = {.steam_kg = v->layer.mass_kg * yield};
+    p.left_m = boil_overflow_freeboard_left(&pool, p.steam_kg, v->levels.upper_m, calm_m);
+    p.without_m = boil_overflow_freeboard_left(&pool, 0, v->levels.upper_m, calm_m);
+    p.surge_kg_s = boil_overflow_surge_rate(p.steam_kg, v->levels.still_m, 0.3);
+    p.critical_kg_s = boil_overflow_critical_steam_rate(&pool, &b->plant->pool, v->pool.drift_velocity_m_s);
+    p.overflows = boil_overflow_possible(&pool, p.steam_kg, p.left_m, p.critical_kg_s);
+    return p;
+}
+
+boil_potential boil_potential_of(const boil_bath *b, const boil_rates_view *v, double clear_m, boil_potential_known *known)
+{
+    boil_potential p = judged(b, v, yield_bound(v, v->layer.temperature_K));
+    return p.left_m < clear_m ? judged(b, v, yield_of(b, v, known)) : p;
+}
+
+boil_potential boil_potential_hot(const boil_bath *b, const boil_rates_view *v)
+{
+    return judged(b, v, yield_bound(v, fmax(v->layer.temperature_K, b->air.saturation_K)));
+}
