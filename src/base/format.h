@@ -10,6 +10,7 @@ typedef enum { UNITS_US, UNITS_SI } unit_system; /* in the order of "us|si" */
 typedef TEXT_OF(48) formatted_text;
 
 formatted_text format_quantity(unit_system s, unit_dimension d, double si); /* "7.1 in"; a time as format_duration */
+#define SHOWN(system, of, si) format_quantity(system, DIM_##of, si).text    /* for the expression it stands in */
 formatted_text format_number(unit_system s, unit_dimension d, double si);   /* "7.1", for a column whose head names the unit */
 const char *format_unit(unit_system s, unit_dimension d);                   /* "in" */
 formatted_text format_exact(unit_system s, unit_dimension d,

@@ -51,7 +51,6 @@ static const field plan[] = {
     NUMBER("boil_down_s", plan.boil_down_s, "how long boiling down takes; null: it never is"),
     ARRAY("steps", plan.steps, plan.steps_count, step, "what goes in, in its order"),
     GROUP("bath", bath, "what it comes to"), FIELDS_END};
-#undef RECORD
 /* clang-format on */
 
 const document charge_documents[] = {{"--json", "the plan", plan, false}, {"--csv", "the steps, one a line", step, true}, {0}};

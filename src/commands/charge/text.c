@@ -25,9 +25,8 @@ void charge_refuse_salts_first(const scenario *s, boil_charge_paste paste, unit_
     program_complain("%s: never water onto dry salts: the first of it makes a solution of %s salts on the spot, at up to %s, "
                      "and what follows meets that and flashes (water boils at %s): the salts cake, trap steam and erupt. "
                      "Water first, then salts onto it, slowly",
-                     s->path, format_quantity(system, DIM_FRACTION, paste.fraction).text,
-                     format_quantity(system, DIM_TEMPERATURE, paste.hottest_K).text,
-                     format_quantity(system, DIM_TEMPERATURE, paste.water_boils_K).text);
+                     s->path, SHOWN(system, FRACTION, paste.fraction), SHOWN(system, TEMPERATURE, paste.hottest_K),
+                     SHOWN(system, TEMPERATURE, paste.water_boils_K));
 }
 
 static void refuse_there(const charge_answer *a, unit_system s)
@@ -40,10 +39,10 @@ static void refuse_there(const charge_answer *a, unit_system s)
         program_complain(
             "%s: the bath in the tank crystallises below %s and is at %s: warm it first, or say how strong and warm "
             "it is by --from-strength and --from-temperature",
-            path, format_quantity(s, DIM_TEMPERATURE, p->from_crystals_K).text, from.text);
+            path, SHOWN(s, TEMPERATURE, p->from_crystals_K), from.text);
     else if (p->end == BOIL_CHARGE_TOO_MUCH)
         program_complain("%s: the bath in the tank holds more salts than are wanted: bail out %s first, or raise the level",
-                         path, format_quantity(s, DIM_VOLUME, p->bail_m3).text);
+                         path, SHOWN(s, VOLUME, p->bail_m3));
     else
         program_complain(
             "%s: at %s nothing goes into a bath that does not boil, least of all water: bring it to the boil and use "
@@ -63,11 +62,11 @@ void charge_refuse(const charge_answer *a, unit_system s)
         program_complain(
             "%s: it would stand %s deep, and only %s leaves the freeboard: use stronger liquid, or dry salts, or a "
             "lower level",
-            path, format_quantity(s, DIM_LENGTH, fmax(p->filled_level_m, p->hot_level_m)).text,
-            format_quantity(s, DIM_LENGTH, plant->tank.depth_m - plant->limits.freeboard_m).text);
+            path, SHOWN(s, LENGTH, fmax(p->filled_level_m, p->hot_level_m)),
+            SHOWN(s, LENGTH, plant->tank.depth_m - plant->limits.freeboard_m));
     else if (p->end == BOIL_CHARGE_NO_COOLING)
         program_complain("%s: a batch would not be %s below its boil again within a day", path,
-                         format_quantity(s, DIM_DIFFERENCE, BOIL_CHARGE_MARGIN_K).text);
+                         SHOWN(s, DIFFERENCE, BOIL_CHARGE_MARGIN_K));
     else if (p->end == BOIL_CHARGE_NO_DISSOLVING)
         program_complain(
             "%s: with the heat off the last batches would not dissolve within a day: the bath is too cold, or stirred too "
@@ -103,13 +102,12 @@ static void line_of_caution(const writing *w, const boil_charge_step *s)
         text_wrapped(w->to, step_caution(s), 0, STEP_INDENT, REPORT_WIDTH);
         return;
     }
-    int used = snprintf(text, sizeof text, "%s a minute at the most",
-                        format_quantity(w->system, DIM_MASS, 60 * s->mass_kg / s->over_s).text);
+    int used = snprintf(text, sizeof text, "%s a minute at the most", SHOWN(w->system, MASS, 60 * s->mass_kg / s->over_s));
     if (s->heat_J != 0)
-        used += snprintf(text + used, sizeof text - (size_t)used, "; %s %s",
-                         format_quantity(w->system, DIM_ENERGY, fabs(s->heat_J)).text, s->heat_J > 0 ? "set free" : "taken up");
-    snprintf(text + used, sizeof text - (size_t)used, "; next below %s. %s",
-             format_quantity(w->system, DIM_TEMPERATURE, s->next_below_K).text, step_caution(s));
+        used += snprintf(text + used, sizeof text - (size_t)used, "; %s %s", SHOWN(w->system, ENERGY, fabs(s->heat_J)),
+                         s->heat_J > 0 ? "set free" : "taken up");
+    snprintf(text + used, sizeof text - (size_t)used, "; next below %s. %s", SHOWN(w->system, TEMPERATURE, s->next_below_K),
+             step_caution(s));
     text_wrapped(w->to, text, 0, STEP_INDENT, REPORT_WIDTH);
 }
 
@@ -117,7 +115,7 @@ static void line_of_step(const writing *w, size_t i)
 {
     const boil_charge_step *s = &w->p->steps[i];
     fprintf(w->to, " [ ] %2zu  %8s  %-10s %10s %9s %9s %9s %9s %8s\n", i + 1, format_clock(0, s->start_s).text,
-            step_name(s->kind), format_quantity(w->system, DIM_MASS, s->mass_kg).text, format_duration(s->over_s).text,
+            step_name(s->kind), SHOWN(w->system, MASS, s->mass_kg), format_duration(s->over_s).text,
             format_duration(s->wait_s).text, format_number(w->system, DIM_TEMPERATURE, s->temperature_K).text,
             format_number(w->system, DIM_TEMPERATURE, s->adiabatic_K).text,
             format_number(w->system, DIM_LENGTH, s->level_m).text);
@@ -151,7 +149,7 @@ static void add_water(const writing *w)
                  "Only into the full boil: no faster than %s a minute, what boils off meanwhile besides; faster: %s. Stop "
                  "when the boil "
                  "stops.",
-                 format_quantity(w->system, DIM_MASS, 60 * p->water_pace.rate_kg_s).text,
+                 SHOWN(w->system, MASS, 60 * p->water_pace.rate_kg_s),
                  p->water_pace.limited_by != NULL ? p->water_pace.limited_by : "nobody pours faster");
     else if (p->water_pace.limited_by != NULL)
         snprintf(text, sizeof text, "On full heat at no pace (%s): less heat, and ask 'correct'.", p->water_pace.limited_by);
@@ -168,10 +166,10 @@ static void last_steps(const writing *w)
         return;
     fprintf(w->to, " [ ] %2zu  %8s  it boils", p->steps_count + 2, format_clock(0, p->filled_s + p->heat_up_s).text);
     if (p->water_to_add_kg >= 0) {
-        fprintf(w->to, "; add %s of water that evaporated\n", format_quantity(w->system, DIM_MASS, p->water_to_add_kg).text);
+        fprintf(w->to, "; add %s of water that evaporated\n", SHOWN(w->system, MASS, p->water_to_add_kg));
         add_water(w);
     } else {
-        fprintf(w->to, "; boil down %s of water%s%s\n", format_quantity(w->system, DIM_MASS, -p->water_to_add_kg).text,
+        fprintf(w->to, "; boil down %s of water%s%s\n", SHOWN(w->system, MASS, -p->water_to_add_kg),
                 isnan(p->boil_down_s) ? "" : ", about ", isnan(p->boil_down_s) ? "" : format_duration(p->boil_down_s).text);
         text_wrapped(w->to, "Adding nothing; exhaust on. Watch the level.", 0, STEP_INDENT, REPORT_WIDTH);
     }
@@ -207,9 +205,8 @@ static void amounts(const writing *w)
         listing_line(w->to, "alone it stands", DIM_LENGTH, p->water_level_m, "deep");
     if (p->salts_kg > 0)
         listing_line(w->to, "dry salts", DIM_MASS, p->salts_kg, "");
-    snprintf(liquid, sizeof liquid, "%s salts, put in at %s",
-             format_quantity(w->system, DIM_FRACTION, p->asked.liquid_fraction).text,
-             format_quantity(w->system, DIM_TEMPERATURE, p->asked.liquid_K).text);
+    snprintf(liquid, sizeof liquid, "%s salts, put in at %s", SHOWN(w->system, FRACTION, p->asked.liquid_fraction),
+             SHOWN(w->system, TEMPERATURE, p->asked.liquid_K));
     if (p->liquid_kg > 0)
         listing_line(w->to, "ready-mixed liquid", DIM_MASS, p->liquid_kg, liquid);
     if (p->liquid_kg > 0 && !isnan(p->liquid_crystals_K))
@@ -277,7 +274,7 @@ static void verdict(const writing *w)
         fputs("Nothing to put in", w->to);
     else
         fprintf(w->to, "%s to put in over %s, heat off, at most %s", what, format_duration(p->filled_s).text,
-                format_quantity(w->system, DIM_TEMPERATURE, hottest_bound(p)).text);
+                SHOWN(w->system, TEMPERATURE, hottest_bound(p)));
     if (isnan(p->heat_up_s))
         fputs("; then it never boils\n", w->to);
     else

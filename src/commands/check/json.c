@@ -126,7 +126,6 @@ static const field scenario_fields[] = {
     GIVEN(FIELD_LIST, "charge", charge_fields, charge, "what that comes to"),
     GIVEN(FIELD_LIST, "acts", action_fields, actions, "what is done, one by one"),
     LIST("uncertain", uncertain, uncertain_count, uncertain_fields, "what is not known well"), FIELDS_END};
-#undef RECORD
 /* clang-format on */
 
 const document check_documents[] = {{"--json", "the scenario laid open", scenario_fields, false},

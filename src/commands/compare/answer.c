@@ -8,8 +8,6 @@
 #include "describe/listing.h"
 #include "scenario/scenario.h"
 
-/* Settings --------------------------------------------------------------------------------------------------------- */
-
 static bool same_words(const compare_answer *c, size_t setting, unit_system s)
 {
     return strcmp(setting_words_of(c->a->scenario, setting, s).text, setting_words_of(c->b->scenario, setting, s).text) == 0;
@@ -28,8 +26,6 @@ bool compare_setting_differs(const compare_answer *c, size_t setting)
 }
 
 #define SAME_TIME_S 1e-6
-
-/* Actions ------------------------------------------------------------------------------------------------------------- */
 
 /* What the words of a load may leave out. */
 static const size_t load_numbers[] = {
@@ -117,8 +113,6 @@ compare_action *compare_actions(const compare_answer *c, size_t *count)
     return list;
 }
 
-/* The outcome ------------------------------------------------------------------------------------------------------ */
-
 static double gravest_freeboard_min(const carried_out *o)
 {
     return carried_out_least_freeboard(o)->summary.freeboard_min_m.value;
@@ -173,8 +167,6 @@ const compare_measure *compare_measured(size_t index)
 {
     return index < sizeof measures / sizeof measures[0] ? &measures[index] : NULL;
 }
-
-/* Findings --------------------------------------------------------------------------------------------------------- */
 
 const boil_finding *compare_finding_of(const compare_finding *f)
 {

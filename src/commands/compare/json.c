@@ -7,8 +7,6 @@
 #include "describe/verdict.h"
 #include "scenario/scenario.h"
 
-/* The two sides --------------------------------------------------------------------------------------------------- */
-
 /* clang-format off */
 WRITES(verdict_in_si, carried_out, text, verdict_of(r, UNITS_SI).text)
 WRITES(stopped, carried_out, bool, carried_out_stopped(r))
@@ -27,8 +25,6 @@ static void side_b(json *j, const char *name, const void *record)
 {
     json_record(j, name, side, ((const compare_answer *)record)->b);
 }
-
-/* Settings and actions -------------------------------------------------------------------------------------------- */
 
 typedef struct {
     const char *section, *key;
@@ -95,8 +91,6 @@ static void actions(json *j, const char *name, const void *record)
     free(list);
 }
 
-/* The outcome ----------------------------------------------------------------------------------------------------- */
-
 typedef struct {
     const char *name, *words;
     double a, b;
@@ -127,8 +121,6 @@ static void outcomes(json *j, const char *name, const void *record)
     json_close(j);
 }
 
-/* Findings -------------------------------------------------------------------------------------------------------- */
-
 typedef struct {
     bool there, likely;
     boil_severity severity;
@@ -154,7 +146,6 @@ static const field found_fields[] = {
 static const field finding_fields[] = {
     TEXT("id", id, "a name that stays"), OBJECT_IF("a", in[0], found_fields, is_there, "in A; null: not found"),
     OBJECT_IF("b", in[1], found_fields, is_there, "in B; null: not found"), FIELDS_END};
-#undef RECORD
 /* clang-format on */
 
 static found found_in(const compare_finding *f, int i)

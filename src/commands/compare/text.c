@@ -37,8 +37,6 @@ static void side(const carried_out *o, const char *letter, unit_system s, FILE *
     text_wrapped(to, verdict_of(o, s).text, 0, 3, REPORT_WIDTH);
 }
 
-/* What is done and what there is ----------------------------------------------------------------------------------- */
-
 static const char *state_words(const scenario *s, size_t i, unit_system system, setting_words *w)
 {
     if (s->settings[i].state == SETTING_ABSENT)
@@ -107,8 +105,6 @@ static void inputs(const compare_answer *c, unit_system s, FILE *to)
     if (!any)
         fputs(" nothing\n", to);
 }
-
-/* What comes of it ------------------------------------------------------------------------------------------------- */
 
 static formatted_text difference_of(const compare_measure *m, unit_system s, double a, double b)
 {

@@ -55,7 +55,7 @@ static bool level_below_rim(const boil_correct_case *c, unit_system system, cons
     if (c->level_m < s->plant.tank.depth_m)
         return true;
     program_complain("--%slevel: it must be below the rim of %s, at %s", c->level_boiling ? "boiling-" : "", s->path,
-                     format_quantity(system, DIM_LENGTH, s->plant.tank.depth_m).text);
+                     SHOWN(system, LENGTH, s->plant.tank.depth_m));
     return false;
 }
 

@@ -85,7 +85,6 @@ static const field line_fields[] = {
     SAME(mass_kg, "how much; empty for boiling down"), SAME(start_s, "when it begins; empty: before the clock starts"),
     SAME(over_s, "how long it takes; empty for bailing out"), SAME(rate_kg_s, "fastest pace that does no harm"),
     TEXT("limited_by", limited_by, "the finding, or what else, that a faster pace raises"), FIELDS_END};
-#undef RECORD
 /* clang-format on */
 
 const document correct_documents[] = {

@@ -52,7 +52,7 @@ void correct_refuse(const correct_answer *a, unit_system s)
     if (p->end == BOIL_CORRECT_NO_BATH)
         program_complain("%s: no bath of these salts that is known of boils at %s there: read again, and look at altitude or "
                          "pressure, and at the blend",
-                         path, format_quantity(s, DIM_TEMPERATURE, p->asked.reads_K).text);
+                         path, SHOWN(s, TEMPERATURE, p->asked.reads_K));
     else if (p->end == BOIL_CORRECT_NO_SALTS)
         program_complain("%s: its bath is plain water, whose boiling point says nothing of its strength: name the bath that it "
                          "shall be in [bath]",
@@ -60,17 +60,16 @@ void correct_refuse(const correct_answer *a, unit_system s)
     else if (p->end == BOIL_CORRECT_NO_BOIL)
         program_complain("%s: the heat does not keep it boiling at %s: a reading taken then says nothing of its strength, and "
                          "no water goes onto a bath that does not boil. More heat first",
-                         path, format_quantity(s, DIM_TEMPERATURE, p->asked.reads_K).text);
+                         path, SHOWN(s, TEMPERATURE, p->asked.reads_K));
     else if (p->end == BOIL_CORRECT_NO_FREEBOARD)
         program_complain("%s: at no level does the freeboard of %s stay with the next load in: a lighter load, less heat or a "
                          "deeper tank",
-                         path, format_quantity(s, DIM_LENGTH, a->scenario->plant.limits.freeboard_m).text);
+                         path, SHOWN(s, LENGTH, a->scenario->plant.limits.freeboard_m));
     else if (p->end == BOIL_CORRECT_TOO_WEAK)
-        program_complain(
-            "%s: liquid of %s brings so much water that the bath would first have to boil down beyond %s: use "
-            "stronger liquid or dry salts",
-            path, format_quantity(s, DIM_FRACTION, p->asked.liquid_fraction).text,
-            format_quantity(s, DIM_TEMPERATURE, fmax(a->scenario->plant.limits.boiling_point_high_K, p->asked.reads_K)).text);
+        program_complain("%s: liquid of %s brings so much water that the bath would first have to boil down beyond %s: use "
+                         "stronger liquid or dry salts",
+                         path, SHOWN(s, FRACTION, p->asked.liquid_fraction),
+                         SHOWN(s, TEMPERATURE, fmax(a->scenario->plant.limits.boiling_point_high_K, p->asked.reads_K)));
     else
         refuse_pace(a);
 }
@@ -88,7 +87,7 @@ static void verdict(const writing *w)
     bool anything = p->done_s > 0;
     const char *joint = "";
     if (p->bail != BOIL_BAIL_NOTHING) {
-        fprintf(w->to, "Bail out %s first", format_quantity(w->system, DIM_VOLUME, p->bail_m3).text);
+        fprintf(w->to, "Bail out %s first", SHOWN(w->system, VOLUME, p->bail_m3));
         joint = "; then ";
     }
     if (p->boil_down_s > 0) {
@@ -102,11 +101,10 @@ static void verdict(const writing *w)
     }
     const boil_correct_step *makeup = p->salts.mass_kg > 0 ? &p->salts : &p->liquid;
     if (makeup->mass_kg > 0)
-        fprintf(w->to, "%s%s of %s over %s", joint, format_quantity(w->system, DIM_MASS, makeup->mass_kg).text,
+        fprintf(w->to, "%s%s of %s over %s", joint, SHOWN(w->system, MASS, makeup->mass_kg),
                 makeup == &p->salts ? "dry salts" : "liquid", format_duration(makeup->over_s).text);
     if (anything)
-        fprintf(w->to, ": at %s after %s\n", format_quantity(w->system, DIM_TEMPERATURE, p->end_K).text,
-                format_duration(p->done_s).text);
+        fprintf(w->to, ": at %s after %s\n", SHOWN(w->system, TEMPERATURE, p->end_K), format_duration(p->done_s).text);
     else
         fprintf(w->to, "%s\n", p->bail != BOIL_BAIL_NOTHING ? "; nothing to add" : "Nothing to add: it is at the set point");
 }
@@ -118,9 +116,8 @@ static void bath(const writing *w)
     const boil_correction *p = w->p;
     char range[140] = "";
     if (p->asked.uncertain_K > 0)
-        snprintf(range, sizeof range, "%s to %s, by the reading",
-                 format_quantity(w->system, DIM_FRACTION, p->salt_fraction_low).text,
-                 format_quantity(w->system, DIM_FRACTION, p->salt_fraction_high).text);
+        snprintf(range, sizeof range, "%s to %s, by the reading", SHOWN(w->system, FRACTION, p->salt_fraction_low),
+                 SHOWN(w->system, FRACTION, p->salt_fraction_high));
     fputs("\nWhat there is\n", w->to);
     listing_line(w->to, "boils at", DIM_TEMPERATURE, p->asked.reads_K, "as read");
     listing_line(w->to, "salts by mass", DIM_FRACTION, p->salt_fraction, range);
@@ -176,11 +173,10 @@ static void bail(const writing *w)
     char text[300];
     if (p->bail == BOIL_BAIL_NOTHING)
         return;
-    snprintf(text, sizeof text, "bail out %s, %s of the bath", format_quantity(w->system, DIM_VOLUME, p->bail_m3).text,
-             format_quantity(w->system, DIM_MASS, p->bail_kg).text);
+    snprintf(text, sizeof text, "bail out %s, %s of the bath", SHOWN(w->system, VOLUME, p->bail_m3),
+             SHOWN(w->system, MASS, p->bail_kg));
     step_head(w, 0, text);
-    snprintf(text, sizeof text, "It will not fit: it would come to %s, and %s.",
-             format_quantity(w->system, DIM_LENGTH, p->unbailed_level_m).text,
+    snprintf(text, sizeof text, "It will not fit: it would come to %s, and %s.", SHOWN(w->system, LENGTH, p->unbailed_level_m),
              p->bail == BOIL_BAIL_FOR_LOAD ? "the next load would not leave the freeboard"
                                            : "at no pace would the additions leave the freeboard");
     caution(w, text);
@@ -206,8 +202,8 @@ static void range_line(const writing *w, const char *name, double low, double ce
 {
     if (low == 0 && central == 0 && high == 0)
         return;
-    fprintf(w->to, " %-19s %14s %14s %14s\n", name, format_quantity(w->system, DIM_MASS, low).text,
-            format_quantity(w->system, DIM_MASS, central).text, format_quantity(w->system, DIM_MASS, high).text);
+    fprintf(w->to, " %-19s %14s %14s %14s\n", name, SHOWN(w->system, MASS, low), SHOWN(w->system, MASS, central),
+            SHOWN(w->system, MASS, high));
 }
 
 static void uncertainty(const writing *w)
@@ -218,9 +214,9 @@ static void uncertainty(const writing *w)
         return;
     fputs("\nBy the reading's uncertainty, without what boils off meanwhile (below 0: to boil off)\n", w->to);
     fprintf(w->to, " %-19s %14s %14s %14s\n", "if it boils at",
-            format_quantity(w->system, DIM_TEMPERATURE, p->asked.reads_K - p->asked.uncertain_K).text,
-            format_quantity(w->system, DIM_TEMPERATURE, p->asked.reads_K).text,
-            format_quantity(w->system, DIM_TEMPERATURE, p->asked.reads_K + p->asked.uncertain_K).text);
+            SHOWN(w->system, TEMPERATURE, p->asked.reads_K - p->asked.uncertain_K),
+            SHOWN(w->system, TEMPERATURE, p->asked.reads_K),
+            SHOWN(w->system, TEMPERATURE, p->asked.reads_K + p->asked.uncertain_K));
     range_line(w, "water", a->water_kg, b->water_kg, c->water_kg);
     range_line(w, "dry salts", a->salts_kg, b->salts_kg, c->salts_kg);
     range_line(w, "liquid", a->liquid_kg, b->liquid_kg, c->liquid_kg);
@@ -262,6 +258,6 @@ void correct_report(const void *answer, const output *o, FILE *to)
                      a->scenario->plant.fittings.mixer_on ? "on" : "off");
     if (a->plan.liquid.mass_kg > 0)
         report_paragraph(to, "The liquid goes in at %s: it must not have crystallised.",
-                         format_quantity(o->system, DIM_TEMPERATURE, a->plan.asked.liquid_K).text);
+                         SHOWN(o->system, TEMPERATURE, a->plan.asked.liquid_K));
     report_caution(to);
 }

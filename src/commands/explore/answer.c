@@ -154,8 +154,6 @@ boil_sampling_results explore_results(const explore_answer *s, size_t cell)
     return (boil_sampling_results){&s->design, explore_row(s, cell * explore_cell_rows(s)), s->outputs};
 }
 
-/* Steps of the grid in words ------------------------------------------------------------------------------------------ */
-
 /* Heights above the sea are no lengths of tanks. */
 static const double long_m = 30;
 

@@ -81,8 +81,6 @@ static bool given_together(const given *g)
     return false;
 }
 
-/* The study ------------------------------------------------------------------------------------------------------- */
-
 static explore_input input_of(const uncertain *u)
 {
     explore_input i = {.dimension = u->thing.dimension, .spread = u->spread};
@@ -158,8 +156,6 @@ static bool explore_set_up(explore_answer *s, request *r, const scenario *c)
     program_complain("the study is too large for memory: fewer samples do");
     return false;
 }
-
-/* Answers --------------------------------------------------------------------------------------------------------- */
 
 static const output_writers writers = {
     .text = explore_report, .json = explore_documents, .csv = explore_csv_write, .draw = explore_picture};

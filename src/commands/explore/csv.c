@@ -1,11 +1,10 @@
-#include "commands/explore/csv.h"
+#include "commands/explore/output.h"
 
 #include <math.h>
 #include <stdlib.h>
 
 #include "base/field.h"
 #include "base/program.h"
-#include "commands/explore/output.h"
 
 static void write_input(const char *kind, const explore_input *i, FILE *to)
 {

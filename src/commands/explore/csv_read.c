@@ -7,7 +7,6 @@
 
 #include "base/program.h"
 #include "base/text.h"
-#include "commands/explore/csv.h"
 #include "commands/explore/output.h"
 
 typedef struct {
@@ -21,8 +20,7 @@ typedef struct {
 
 static bool complain(const reading *r, const char *what)
 {
-    program_complain("%s:%zu: %s", text_plain(r->path).text, r->number, what);
-    return false;
+    return program_complain("%s:%zu: %s", text_plain(r->path).text, r->number, what);
 }
 
 static bool next_line(reading *r)

@@ -1,7 +1,5 @@
 #include "base/field.h"
-#include "commands/explore/csv.h"
 #include "commands/explore/output.h"
-#include "commands/explore/statistics.h"
 #include "describe/report.h"
 
 /* One step of the grid, or the whole study without one. */
@@ -15,8 +13,6 @@ static bool is_told(const explore_answer *s, size_t column)
 {
     return column >= EXPLORE_SLOWEST_S && !(column >= EXPLORE_FIXED && column < EXPLORE_FIXED + s->findings);
 }
-
-/* Chances --------------------------------------------------------------------------------------------------------- */
 
 /* clang-format off */
 #define ODDS(member) \
@@ -49,8 +45,6 @@ static void findings(json *j, const char *name, const void *record)
     json_records(j, name, finding, found, explore_findings_of(p->of, p->cell, found), sizeof found[0]);
 }
 
-/* Percentiles ----------------------------------------------------------------------------------------------------- */
-
 typedef struct {
     double p5, p25, p50, p75, p95;
     size_t never;
@@ -81,8 +75,6 @@ static void percentiles_of(json *j, const char *name, const void *record)
     json_close(j);
 }
 
-/* Cells ----------------------------------------------------------------------------------------------------------- */
-
 /* clang-format off */
 TELLS(double, grid_value, part, explore_grid_value(r->of, r->cell))
 TELLS(bool, has_grid, part, r->of->grid.count > 0)
@@ -104,8 +96,6 @@ static void cells(json *j, const char *name, const void *record)
         json_record(j, NULL, cell, &p);
     json_close(j);
 }
-
-/* Indices --------------------------------------------------------------------------------------------------------- */
 
 typedef struct {
     const explore_answer *of;
@@ -158,8 +148,6 @@ static void indices(json *j, const char *name, const void *record)
     json_close(j);
 }
 
-/* The whole ------------------------------------------------------------------------------------------------------- */
-
 /* clang-format off */
 WRITES(made, explore_answer, number, (double)explore_count(r, true))
 WRITES(planned, explore_answer, number, (double)explore_count(r, false))
@@ -189,7 +177,6 @@ static const field answer[] = {
     ARRAY("inputs", inputs, input_count, input, "what varies"),
     GIVEN(FIELD_LIST, "cells", cell, cells, "the study, or each step of its grid"), PART_IF(causes_told, has_indices),
     FIELDS_END};
-#undef RECORD
 /* clang-format on */
 
 const document explore_documents[] = {

@@ -2,7 +2,6 @@
 
 #include <math.h>
 
-#include "commands/explore/statistics.h"
 #include "pictures/picture_frame.h"
 
 #define FINDINGS_DRAWN ((size_t)20)
@@ -33,8 +32,6 @@ static double shown_value(const writing *w, unit_dimension d, double si)
     return unit_from_si(d, format_unit(w->system, d), si);
 }
 
-/* Chances --------------------------------------------------------------------------------------------------------- */
-
 /* 0 to 3: severity; 4: what is wished for. */
 static void odds_row(const writing *w, const boil_odds *o, int kind, const char *name)
 {
@@ -56,8 +53,6 @@ static void odds(const writing *w)
     for (size_t i = 0; i < n && i < FINDINGS_DRAWN; i++)
         odds_row(w, &found[i].odds, (int)found[i].gravest, found[i].title);
 }
-
-/* Causes ---------------------------------------------------------------------------------------------------------- */
 
 /* Largest total first. */
 static void sort_inputs(const boil_sensitivity *x, size_t count, size_t order[])
@@ -102,8 +97,6 @@ static void causes(const writing *w)
             cause_rows(w, t);
 }
 
-/* Grid ------------------------------------------------------------------------------------------------------------ */
-
 static void chance_cells(const writing *w, const boil_odds *o)
 {
     fprintf(w->to, "\t%.9g\t%.9g\t%.9g", o->chance, o->low, o->high);
@@ -134,8 +127,6 @@ static void cells(const writing *w)
         fputc('\n', w->to);
     }
 }
-
-/* All ------------------------------------------------------------------------------------------------------------- */
 
 static void frame(const writing *w)
 {

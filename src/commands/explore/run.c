@@ -17,8 +17,6 @@ static void ask_to_stop(int signal_number)
     asked_to_stop = 1;
 }
 
-/* One row --------------------------------------------------------------------------------------------------------- */
-
 static void keep_findings(double *row, const boil_findings *found)
 {
     const char *id, *title;
@@ -100,8 +98,6 @@ static void make(explore_answer *s, scenario_text *text, const explore_work *w, 
     scenario_free(&c);
 }
 
-/* Progress -------------------------------------------------------------------------------------------------------- */
-
 typedef struct {
     size_t done, all;
     double begun_s, shown_s;
@@ -130,8 +126,6 @@ static void progress_step(progress *p)
     if (p->done == p->all)
         fputc('\n', stderr);
 }
-
-/* All rows -------------------------------------------------------------------------------------------------------- */
 
 static bool is_mine(const explore_answer *s, const explore_work *w, size_t row)
 {

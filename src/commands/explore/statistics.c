@@ -1,4 +1,4 @@
-#include "commands/explore/statistics.h"
+#include "commands/explore/answer.h"
 
 #include <gsl/gsl_sort.h>
 #include <math.h>
@@ -41,36 +41,30 @@ double explore_spread_at(const explore_spread *p, double share)
     return p->count > 0 && within <= 1 ? boil_sampling_quantile(p->sorted, p->count, within) : (double)NAN;
 }
 
-boil_odds explore_odds(const explore_answer *s, size_t cell, size_t output, double least)
+/* Of any of these outputs being at least so much. */
+static boil_odds odds_of_any(const explore_answer *s, size_t cell, size_t first, size_t end, double least)
 {
     size_t rows = explore_cell_rows(s), yes = 0, count = 0;
     for (size_t row = cell * rows; row < (cell + 1) * rows; row++) {
+        bool any = false;
         if (!is_draw(s, row) || !explore_made(s, row))
             continue;
+        for (size_t k = first; k < end && !any; k++)
+            any = explore_row(s, row)[k] >= least;
         count++;
-        yes += explore_row(s, row)[output] >= least;
+        yes += any;
     }
     return boil_odds_of(yes, count);
 }
 
-static bool is_grave(const explore_answer *s, size_t row)
+boil_odds explore_odds(const explore_answer *s, size_t cell, size_t output, double least)
 {
-    for (size_t k = 0; k < s->findings; k++)
-        if (explore_row(s, row)[explore_finding_output(k)] >= 1 + (double)BOIL_SEVERITY_WARNING)
-            return true;
-    return false;
+    return odds_of_any(s, cell, output, output + 1, least);
 }
 
 boil_odds explore_grave_odds(const explore_answer *s, size_t cell)
 {
-    size_t rows = explore_cell_rows(s), yes = 0, count = 0;
-    for (size_t row = cell * rows; row < (cell + 1) * rows; row++) {
-        if (!is_draw(s, row) || !explore_made(s, row))
-            continue;
-        count++;
-        yes += is_grave(s, row);
-    }
-    return boil_odds_of(yes, count);
+    return odds_of_any(s, cell, EXPLORE_FIXED, EXPLORE_FIXED + s->findings, 1 + (double)BOIL_SEVERITY_WARNING);
 }
 
 static bool comes_before(const explore_finding *a, const explore_finding *b)

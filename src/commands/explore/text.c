@@ -5,7 +5,6 @@
 
 #include "base/program.h"
 #include "base/text.h"
-#include "commands/explore/statistics.h"
 #include "describe/finding_words.h"
 #include "describe/report.h"
 

@@ -13,8 +13,6 @@ typedef struct {
 
 static const double row_s = 10;
 
-/* Model less measured --------------------------------------------------------------------------------------------- */
-
 /* Between rows, straight; rows stand at equal times and at the end. */
 static double modelled(const boil_history *h, const fit_reading *r, size_t *row)
 {
@@ -89,8 +87,6 @@ static void summarise(const fitted *f, const double miss[], fit_misses of[2])
         m->rms = sqrt(sum / count);
     }
 }
-
-/* What is asked --------------------------------------------------------------------------------------------------- */
 
 static bool take_readings(const fit_log *l, double end_s, const fit_weights *w, fit_answer *out)
 {

@@ -85,7 +85,6 @@ static const field line_fields[] = {
     SAME(time_s, "when it was read"), TEXT("reading", kind, "temperature_K or still_level_m"),
     SAME(measured, "as read, in SI"), SAME(guess, "of the run before"), NUMBER("fitted", best, "of the run as fitted"),
     SAME(residual, "fitted less measured"), FIELDS_END};
-#undef RECORD
 
 const document fit_documents[] = {
     {"--json", "the numbers fitted", answer, false}, {"--csv", "the readings, one a line", line_fields, true}, {0}};

@@ -38,14 +38,10 @@ static const struct {
 
 static const bounds sane_time = {"h", 0, 10000}, sane_temperature = {"degC", -50, 300}, sane_level = {"m", 0, 20};
 
-/* Cells ----------------------------------------------------------------------------------------------------------- */
-
 static size_t length_of(const cursor *cell)
 {
     return (size_t)(cell->end - cell->at);
 }
-
-/* Header ---------------------------------------------------------------------------------------------------------- */
 
 static bool read_unit(cursor *cell, size_t passed, column *c)
 {
@@ -100,8 +96,6 @@ static bool read_header(cursor row, column columns[COLUMNS_MAX], size_t *count)
     cursor_error(&row, start, "a log starts with a header such as 'time,temperature degF,still level in'");
     return false;
 }
-
-/* Rows ------------------------------------------------------------------------------------------------------------ */
 
 static bool read_number(cursor cell, const column *c, const char *what, const bounds *within, double *si)
 {

@@ -31,8 +31,6 @@ static formatted_text value(const writing *w, size_t i, double si)
     return bare;
 }
 
-/* What was found ------------------------------------------------------------------------------------------------- */
-
 static void verdict(const writing *w)
 {
     const boil_least_squares *fit = &w->answer->fit;
@@ -89,8 +87,6 @@ static void agreement(const writing *w)
         "intervals are as wide as that makes them.",
         f->fit.serial, f->problem.count, f->fit.effective);
 }
-
-/* What to beware of ----------------------------------------------------------------------------------------------- */
 
 static void alike(const writing *w)
 {

@@ -1,4 +1,4 @@
-#include "commands/run/account.h"
+#include "commands/run/parts.h"
 
 #include <math.h>
 #include <stdarg.h>
@@ -23,8 +23,6 @@ static void tell(const accountant *a, const char *format, ...)
     va_end(values);
     a->to->told_count++;
 }
-
-/* The table ------------------------------------------------------------------------------------------------------- */
 
 typedef struct {
     const char *what;
@@ -92,8 +90,6 @@ static void table(const accountant *a)
     }
 }
 
-/* Where the heat went --------------------------------------------------------------------------------------------- */
-
 static void heat(const accountant *a)
 {
     double per_s = 1 / a->o->central.end_s;
@@ -110,8 +106,6 @@ static void heat(const accountant *a)
          100 * (1 - (e->walls_J + e->air_J + e->loads_J) / e->heater_J));
 }
 
-/* What only some runs have ---------------------------------------------------------------------------------------- */
-
 static void automatic_water(const accountant *a)
 {
     const boil_summary *s = a->summary;
@@ -119,11 +113,10 @@ static void automatic_water(const accountant *a)
     if (a->o->scenario->plant.control.mode == BOIL_WATER_CONTROL_NONE)
         return;
     if (s->valve_quiet_kg > 0)
-        snprintf(quiet, sizeof quiet, ", %s of it while the bath did not boil",
-                 format_quantity(a->system, DIM_MASS, s->valve_quiet_kg).text);
+        snprintf(quiet, sizeof quiet, ", %s of it while the bath did not boil", SHOWN(a->system, MASS, s->valve_quiet_kg));
     tell(a, "Automatic water: the valve opened %s, was open %.0f %% of the time and gave %s%s.",
          format_count(s->valve_openings, "time", "times").text, 100 * s->valve_open_share,
-         format_quantity(a->system, DIM_MASS, s->water_controlled_kg).text, quiet);
+         SHOWN(a->system, MASS, s->water_controlled_kg), quiet);
 }
 
 /* Thinner than a grain it is no bed. */
@@ -136,10 +129,9 @@ static void bed_text(const accountant *a, char *out, size_t size)
         return;
     if (s->bed_superheat_max_K.value > 0)
         snprintf(hotter, sizeof hotter, ", the floor under it up to %s hotter than the bath (%s)",
-                 format_quantity(a->system, DIM_DIFFERENCE, s->bed_superheat_max_K.value).text,
+                 SHOWN(a->system, DIFFERENCE, s->bed_superheat_max_K.value),
                  format_clock(a->o->scenario->start_s, s->bed_superheat_max_K.time_s).text);
-    snprintf(out, size, "; on the floor a bed of up to %s%s", format_quantity(a->system, DIM_LENGTH, s->bed_max_m).text,
-             hotter);
+    snprintf(out, size, "; on the floor a bed of up to %s%s", SHOWN(a->system, LENGTH, s->bed_max_m), hotter);
 }
 
 static void dry_salt(const accountant *a)
@@ -148,8 +140,7 @@ static void dry_salt(const accountant *a)
     if (!(a->summary->salts_added_kg > 0))
         return;
     bed_text(a, bed, sizeof bed);
-    tell(a, "Dry salt: at most %s not yet dissolved%s.",
-         format_quantity(a->system, DIM_MASS, a->summary->undissolved_max_kg).text, bed);
+    tell(a, "Dry salt: at most %s not yet dissolved%s.", SHOWN(a->system, MASS, a->summary->undissolved_max_kg), bed);
 }
 
 static void cold(const accountant *a)
@@ -159,10 +150,8 @@ static void cold(const accountant *a)
     if (isnan(s->crystals_s))
         return;
     if (s->crystals_max_kg > 0)
-        snprintf(much, sizeof much, "; nitrate and nitrite up to %s",
-                 format_quantity(a->system, DIM_MASS, s->crystals_max_kg).text);
-    tell(a, "Cooling: below %s salts crystallise, here from %s on%s.",
-         format_quantity(a->system, DIM_TEMPERATURE, s->crystals_from_K).text,
+        snprintf(much, sizeof much, "; nitrate and nitrite up to %s", SHOWN(a->system, MASS, s->crystals_max_kg));
+    tell(a, "Cooling: below %s salts crystallise, here from %s on%s.", SHOWN(a->system, TEMPERATURE, s->crystals_from_K),
          format_clock(a->o->scenario->start_s, s->crystals_s).text, much);
 }
 
@@ -188,8 +177,6 @@ account account_of(const carried_out *o, unit_system s)
     closure(&a);
     return to;
 }
-
-/* As text --------------------------------------------------------------------------------------------------------- */
 
 static void line_print(FILE *to, const char *what, const char *total, const char *per_load, const char *per_hundred)
 {

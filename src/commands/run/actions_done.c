@@ -1,4 +1,4 @@
-#include "commands/run/actions_done.h"
+#include "commands/run/parts.h"
 
 #include <math.h>
 #include <stdlib.h>

@@ -1,4 +1,4 @@
-#include "commands/run/actions_done_words.h"
+#include "commands/run/parts.h"
 
 static action_view view_of(const carried_out *o, const run_action *r, unit_system s)
 {

@@ -147,7 +147,6 @@ static const field answer[] = {
     GROUP("account", account, "what it took and gave"),
     GROUP("balance", balance, "closure of each balance: what is missing, relative to what there was or crossed"),
     FIELDS_END};
-#undef RECORD
 /* clang-format on */
 
 const document run_documents[] = {

@@ -1,4 +1,4 @@
-#include "commands/run/sheet.h"
+#include "commands/run/parts.h"
 
 #include <math.h>
 #include <stdbool.h>

@@ -5,9 +5,7 @@
 
 #include "base/program.h"
 #include "base/text.h"
-#include "commands/run/account.h"
-#include "commands/run/chart.h"
-#include "commands/run/sheet.h"
+#include "commands/run/parts.h"
 #include "describe/finding_words.h"
 #include "describe/report.h"
 #include "describe/verdict.h"
@@ -24,8 +22,6 @@ static void heading(FILE *to, const char *text)
 {
     fprintf(to, "\n%s\n", text);
 }
-
-/* The bath -------------------------------------------------------------------------------------------------------- */
 
 static void bath_line(const report_to *r, const char *what, unit_dimension d, double start, double end)
 {
@@ -58,8 +54,6 @@ static void title(const report_to *r)
         fprintf(r->to, " (STOPPED; %s were asked for)", format_duration(s->schedule.duration_s).text);
     fputs("\n\n", r->to);
 }
-
-/* Findings -------------------------------------------------------------------------------------------------------- */
 
 static void finding(const report_to *r, const boil_finding *f)
 {

@@ -1,5 +1,5 @@
-/* commands/size/answer.h -- what is to be sized for, the loads of a scenario's schedule or one load into the steady boil; the heat
-   that it needs, and what comes with that; and how much steel the heat that is there carries. */
+/* commands/size/answer.h -- what is to be sized for, the loads of a scenario's schedule or one load into the steady boil; the
+   heat that it needs, and what comes with that; and how much steel the heat that is there carries. */
 #ifndef COMMANDS_SIZE_ANSWER_H
 #define COMMANDS_SIZE_ANSWER_H
 

@@ -56,8 +56,8 @@ void size_case_free(size_case *c)
 static action_name plate_words(const boil_load *l, unit_system system)
 {
     action_name w;
-    snprintf(w.text, sizeof w.text, "%.20s of %.20s plate at %.20s", format_quantity(system, DIM_MASS, l->mass_kg).text,
-             format_exact(system, DIM_LENGTH, l->size_m).text, format_quantity(system, DIM_TEMPERATURE, l->temperature_K).text);
+    snprintf(w.text, sizeof w.text, "%.20s of %.20s plate at %.20s", SHOWN(system, MASS, l->mass_kg),
+             format_exact(system, DIM_LENGTH, l->size_m).text, SHOWN(system, TEMPERATURE, l->temperature_K));
     return w;
 }
 

@@ -32,8 +32,6 @@ static const option options[] = {
 };
 /* clang-format on */
 
-/* The heat -------------------------------------------------------------------------------------------------------- */
-
 static int answer_heat(const size_case *c, const output *o, int *status)
 {
     static const output_writers writers = {.text = size_report, .json = &size_documents[0], .draw = size_picture};
@@ -45,8 +43,6 @@ static int answer_heat(const size_case *c, const output *o, int *status)
     size_answer_free(&a);
     return BOIL_OK;
 }
-
-/* The loads ------------------------------------------------------------------------------------------------------- */
 
 static int answer_heaviest(const size_case *c, const output *o, int *status)
 {
@@ -70,8 +66,6 @@ static int answer_interval(const size_case *c, const output *o, int *status)
     return BOIL_OK;
 }
 
-/* The table ------------------------------------------------------------------------------------------------------- */
-
 static int answer_table(const scenario *s, double limit_s, const quantity *load, const output *o, int *status)
 {
     static const output_writers writers = {.text = size_table_report, .json = &size_documents[3], .csv = size_table_csv};
@@ -81,8 +75,6 @@ static int answer_table(const scenario *s, double limit_s, const quantity *load,
         *status = output_write(&writers, o, &t, STATUS_DONE);
     return result;
 }
-
-/* ----------------------------------------------------------------------------------------------------------------- */
 
 static int answer_case(const request *r, const size_case *c, int *status)
 {

@@ -20,14 +20,12 @@ TELLS(double, heat_per_bath, size_answer, r->heat_W / r->calm.volume_m3)
 TELLS(bool, is_found, size_answer, r->found == SIZE_FOUND)
 TELLS(double, heaviest_load, size_heaviest, r->times * r->size->load.mass_kg)
 TELLS(double, equal_load, size_interval, r->size->load.mass_kg)
-/* clang-format on */
 
 typedef struct {
     boil_load_result with;
     double less_s; /* recovery with 1 % less heat */
 } load;
 
-/* clang-format off */
 #define RECORD load
 static const field load_fields[] = {
     NUMBER("time_s", with.time_s, "when it goes in"), NUMBER("mass_kg", with.mass_kg, "its parts, without basket"),
@@ -114,7 +112,6 @@ static const field cell[] = {
 static const field table[] = {
     VERSION_FIELD, SAME(limit_s, "longest time a load may stop the boil"),
     ARRAY("table", cells, count, cell, "a load and plate each"), FIELDS_END};
-#undef RECORD
 
 const document size_documents[] = {
     {"--json", "the heat that suffices; what stands behind window_shut only when it was found", answer, false},

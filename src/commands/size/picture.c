@@ -39,8 +39,7 @@ static void end_rows(const writing *w, const char *name, const size_end *e, cons
                         : size_end_shut(e)         ? "boils over with that heat and with more"
                         : e->rim == SIZE_RIM_NEVER ? "never boils over"
                                                    : "boils too strong to be known before it boils over";
-    snprintf(text, sizeof text, "%s: %s%s%s", run, words, at ? " " : "",
-             at ? format_quantity(w->system, DIM_POWER, e->heat_W).text : "");
+    snprintf(text, sizeof text, "%s: %s%s%s", run, words, at ? " " : "", at ? SHOWN(w->system, POWER, e->heat_W) : "");
     picture_row(w->to, name, e->from_W, at ? e->heat_W : (double)NAN, text);
     if (!size_end_surges(e, w->a->heat_W))
         return;
@@ -56,7 +55,7 @@ static void lines(const writing *w)
     snprintf(text, sizeof text, "the limit, %s", format_duration(a->size->limit_s).text);
     picture_row(w->to, "limit", a->size->limit_s, 0, text);
     if (a->own_W > 0) {
-        snprintf(text, sizeof text, "heat of the scenario: %s", format_quantity(w->system, DIM_POWER, a->own_W).text);
+        snprintf(text, sizeof text, "heat of the scenario: %s", SHOWN(w->system, POWER, a->own_W));
         picture_row(w->to, "own", a->own_W, 0, text);
     }
     if (a->found != SIZE_FOUND)

@@ -73,7 +73,7 @@ static void verdict_open(const writing *w)
     else if (size_end_surges(e, a->heat_W))
         fprintf(w->to, "; with less than %s it may boil over", size_shown_up(w->system, DIM_POWER, e->from_W).text);
     else if (e->rim == SIZE_RIM_AT)
-        fprintf(w->to, "; it may boil over above %s", format_quantity(w->system, DIM_POWER, e->heat_W).text);
+        fprintf(w->to, "; it may boil over above %s", SHOWN(w->system, POWER, e->heat_W));
     fputc('\n', w->to);
 }
 
@@ -187,8 +187,7 @@ static void opening(const writing *w)
         fputs(" a wider tank: not even sixteen times the area does\n", w->to);
     } else {
         char note[120];
-        snprintf(note, sizeof note, "in place of %s, of the same depth and level",
-                 format_quantity(w->system, DIM_AREA, area).text);
+        snprintf(note, sizeof note, "in place of %s, of the same depth and level", SHOWN(w->system, AREA, area));
         quantity_line(w, "a wider tank", DIM_AREA, a->opening_area * area, note);
     }
 }
@@ -220,9 +219,8 @@ static void proof(const writing *w)
     if (a->proof.loads_count > LOADS_LISTED)
         fprintf(w->to, " ... and %zu loads more; slowest %s\n", a->proof.loads_count - LOADS_LISTED,
                 format_duration(boil_history_recoveries(&a->proof, a->size->limit_s).slowest_s).text);
-    fprintf(w->to, " least freeboard %s; most steam %s\n",
-            format_quantity(w->system, DIM_LENGTH, a->proof.summary.freeboard_min_m.value).text,
-            format_quantity(w->system, DIM_MASS_FLOW, a->proof.summary.steam_peak_kg_s.value).text);
+    fprintf(w->to, " least freeboard %s; most steam %s\n", SHOWN(w->system, LENGTH, a->proof.summary.freeboard_min_m.value),
+            SHOWN(w->system, MASS_FLOW, a->proof.summary.steam_peak_kg_s.value));
     if (size_answer_never_stops(a))
         report_paragraph(w->to, "With this heat the load never stops the boil: it takes heat more slowly than the bath can "
                                 "spare it. With 1 %% less the boil is lost, and comes back only when the steel is nearly hot.");
@@ -266,14 +264,13 @@ void size_table_report(const void *answer, const output *o, FILE *to)
     const size_cells *t = answer;
     unit_system s = o->system;
     fprintf(to, "Heat to the tank, %s, that brings the boil back within %s after one load of plate at %s\n",
-            format_unit(s, DIM_POWER), format_duration(t->limit_s).text,
-            format_quantity(s, DIM_TEMPERATURE, BOIL_ZERO_CELSIUS + 20).text);
+            format_unit(s, DIM_POWER), format_duration(t->limit_s).text, SHOWN(s, TEMPERATURE, BOIL_ZERO_CELSIUS + 20));
     fprintf(to, "\n%s\n\n %-14s", text_plain(t->scenario->title).text, "load");
     for (size_t k = 0; k < SIZE_CELL_PLATES; k++)
         fprintf(to, " %10s", format_exact(s, DIM_LENGTH, t->cells[k].plate_m).text);
     for (size_t i = 0; i < t->count; i++) {
         if (i % SIZE_CELL_PLATES == 0)
-            fprintf(to, "\n %-14s", format_quantity(s, DIM_MASS, t->cells[i].load_kg).text);
+            fprintf(to, "\n %-14s", SHOWN(s, MASS, t->cells[i].load_kg));
         fprintf(to, " %10s", size_number_up(s, DIM_POWER, t->cells[i].heat_W).text);
     }
     fputs("\n\n", to);

@@ -17,8 +17,7 @@ static void heaviest_lines(const size_heaviest *h, unit_system s, FILE *to)
         if (action_load_of(a) == NULL)
             continue;
         fprintf(to, " %8s  %s %12s\n", format_clock(c->one_load ? 0 : c->scenario->start_s, a->time_s).text,
-                text_fitted(size_case_words(c, s, load++).text, 44).text,
-                format_quantity(s, DIM_MASS, h->times * a->is.load.mass_kg).text);
+                text_fitted(size_case_words(c, s, load++).text, 44).text, SHOWN(s, MASS, h->times * a->is.load.mass_kg));
     }
 }
 
@@ -29,7 +28,7 @@ void size_heaviest_report(const void *answer, const output *o, FILE *to)
     formatted_text limit = format_duration(h->size->limit_s);
     if (h->times > 0)
         fprintf(to, "All loads may be x%.3f as heavy: up to %s, back within %s and below the rim\n",
-                floor(h->times * 1000) / 1000, format_quantity(s, DIM_MASS, h->times * h->size->load.mass_kg).text, limit.text);
+                floor(h->times * 1000) / 1000, SHOWN(s, MASS, h->times * h->size->load.mass_kg), limit.text);
     else
         fprintf(to, "With this heat not even the lightest load has the boil back within %s below the rim\n", limit.text);
     size_report_case(h->size, s, to);
@@ -45,9 +44,8 @@ static void interval_proof(const boil_history *h, unit_system s, FILE *to)
         fprintf(to, " %8s %10s\n", format_duration(h->loads[i].time_s).text,
                 isnan(h->loads[i].boil_lost_s) ? "kept" : format_duration(h->loads[i].recovery_s).text);
     fprintf(to, " boiling between %s and %s; water %s in all, let in by a valve that holds the boiling point\n",
-            format_quantity(s, DIM_TEMPERATURE, h->summary.temperature_min_K.value).text,
-            format_quantity(s, DIM_TEMPERATURE, h->summary.temperature_max_K.value).text,
-            format_quantity(s, DIM_MASS, h->summary.water_controlled_kg).text);
+            SHOWN(s, TEMPERATURE, h->summary.temperature_min_K.value),
+            SHOWN(s, TEMPERATURE, h->summary.temperature_max_K.value), SHOWN(s, MASS, h->summary.water_controlled_kg));
 }
 
 void size_interval_report(const void *answer, const output *o, FILE *to)

@@ -11,12 +11,6 @@
 
 #define SIXTY_DEGF_K (BOIL_ZERO_CELSIUS + 28 / 1.8)
 
-static bool complain(const char *what)
-{
-    program_complain("%s", what);
-    return false;
-}
-
 double solution_baume(double specific_gravity)
 {
     return 145 - 145 / specific_gravity;
@@ -64,10 +58,10 @@ bool look_up(const boil_plant *p, solution_answer *a)
     boil_solution_guess guess = {0, 0};
     boil_conditions air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     if (boil_plant_initial(p, &c) != BOIL_OK)
-        return complain("there is no boiling bath of these salts and this strength that the correlations cover");
+        return program_complain("there is no boiling bath of these salts and this strength that the correlations cover");
     boil_mixture kilogram = boil_mixture_of(p->charge.blend, c.salt_fraction);
     if (boil_solution_boiling_point_near(&air, &kilogram, &guess, &a->boiling_point_K, &slope) != BOIL_OK)
-        return complain("no boiling point was found");
+        return program_complain("no boiling point was found");
     a->temperature_K = p->charge.temperature_K > 0 ? p->charge.temperature_K : a->boiling_point_K;
     a->salt_fraction = c.salt_fraction;
     a->strength_kg_m3 = boil_solution_strength(&air, &kilogram);
@@ -86,7 +80,7 @@ solution_answer *solution_rows(const boil_plant *p, const solution_table *t, siz
     *count = (size_t)(floor((t->to - t->from) / t->step + 1e-9) + 1);
     solution_answer *rows = calloc(*count, sizeof *rows);
     if (rows == NULL) {
-        complain("out of memory");
+        program_complain("out of memory");
         return NULL;
     }
     row.charge.basis = t->over == DIM_FRACTION        ? BOIL_INITIAL_BY_SALT_FRACTION

@@ -55,38 +55,34 @@ static const option options[] = {
 };
 /* clang-format on */
 
-static bool complain(const char *what)
-{
-    program_complain("%s", what);
-    return false;
-}
-
 static bool given_together(const given *g)
 {
     bool table = options_given(g, "table"), from = options_given(g, "from"), to = options_given(g, "to"),
          step = options_given(g, "step");
     int strengths = options_given(g, "salt-fraction") + options_given(g, "strength") + options_given(g, "boiling-point");
     if (!options_given(g, "salts"))
-        return complain("'solution' needs --salts, such as --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2'");
+        return program_complain("'solution' needs --salts, such as --salts '80 %% NaOH, 15 %% NaNO3, 5 %% NaNO2'");
     if (options_given(g, "pressure") && options_given(g, "altitude"))
-        return complain("give --pressure or --altitude, not both");
+        return program_complain("give --pressure or --altitude, not both");
     if (options_given(g, "plot") && !table)
-        return complain("--plot draws a table: it goes with --table");
+        return program_complain("--plot draws a table: it goes with --table");
     if (!table && (from || to || step))
-        return complain("--from, --to and --step go with --table");
+        return program_complain("--from, --to and --step go with --table");
     if (table && (strengths != 0 || !from || !to || !step))
-        return complain("--table needs --from, --to and --step, and takes no --salt-fraction, --strength or --boiling-point");
-    return table || strengths == 1 || complain("'solution' needs one of --salt-fraction, --strength and --boiling-point");
+        return program_complain(
+            "--table needs --from, --to and --step, and takes no --salt-fraction, --strength or --boiling-point");
+    return table || strengths == 1 ||
+           program_complain("'solution' needs one of --salt-fraction, --strength and --boiling-point");
 }
 
 static bool table_of(const request *r, solution_table *t)
 {
     unit_dimension over = r->from.dimension, of_step = over == DIM_TEMPERATURE ? DIM_DIFFERENCE : over;
     if (r->to.dimension != over || r->step.dimension != of_step)
-        return complain("--from, --to and --step must all be of salts by mass, of strength, or of boiling points");
+        return program_complain("--from, --to and --step must all be of salts by mass, of strength, or of boiling points");
     *t = (solution_table){over, r->from.si, r->to.si, r->step.si};
     if (!(t->to > t->from && t->step > 0 && (t->to - t->from) / t->step < (double)LOOK_UP_ROWS_MOST))
-        return complain("--table must rise from --from to --to by a --step that makes at most 1000 rows");
+        return program_complain("--table must rise from --from to --to by a --step that makes at most 1000 rows");
     return true;
 }
 

@@ -25,7 +25,6 @@ static const field answer[] = {
 
 #define RECORD solution_answers
 static const field table[] = {LIST("table", rows, count, answer, "the rows"), FIELDS_END};
-#undef RECORD
 
 const document solution_documents[] = {
     {"--json", "one solution", answer, false},

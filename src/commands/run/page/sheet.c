@@ -2,7 +2,7 @@
 
 #include <stdlib.h>
 
-#include "commands/run/actions_done_words.h"
+#include "commands/run/parts.h"
 
 /* Beyond this a sheet is no sheet any more. */
 #define LISTED_MAX ((size_t)400)
@@ -59,8 +59,8 @@ static void valve(html *h, const carried_out *o, unit_system s)
     const boil_water_control *c = &o->scenario->plant.control;
     if (c->mode == BOIL_WATER_CONTROL_NONE)
         return;
-    html_element(h, "p", NULL, "Automatic water: the valve holds %s with up to %s. %s",
-                 format_quantity(s, DIM_TEMPERATURE, c->set_point_K).text, format_quantity(s, DIM_MASS_FLOW, c->rate_kg_s).text,
+    html_element(h, "p", NULL, "Automatic water: the valve holds %s with up to %s. %s", SHOWN(s, TEMPERATURE, c->set_point_K),
+                 SHOWN(s, MASS_FLOW, c->rate_kg_s),
                  c->only_while_boiling ? "Its interlock shuts it while the bath does not boil: test that before the shift."
                                        : "It has no interlock: when the boil is lost, shut it by hand.");
 }

@@ -2,11 +2,9 @@
 
 #include <math.h>
 
-#include "commands/run/account.h"
+#include "commands/run/parts.h"
 #include "describe/finding_words.h"
 #include "describe/report.h"
-
-/* Findings -------------------------------------------------------------------------------------------------------- */
 
 void page_severity(html *h, boil_severity s, bool only_possible)
 {
@@ -55,8 +53,6 @@ void page_findings(html *h, const carried_out *o, unit_system s)
         list(h, o, &o->possible, s, "Possible: only in other runs of the set", true);
     html_close(h);
 }
-
-/* Summary --------------------------------------------------------------------------------------------------------- */
 
 static void bath(html *h, const boil_summary *m, unit_system s)
 {

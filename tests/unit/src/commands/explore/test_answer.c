@@ -9,7 +9,6 @@
 
 #include "boilback.h"
 #include "commands/explore/output.h"
-#include "commands/explore/statistics.h"
 #include "support/printed.h"
 
 #define PI 3.14159265358979323846

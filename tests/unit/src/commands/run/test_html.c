@@ -8,7 +8,7 @@
 #include <unistd.h>
 
 #include "base/html.h"
-#include "commands/run/actions_done.h"
+#include "commands/run/parts.h"
 #include "commands/run/output.h"
 #include "support/printed.h"
 

@@ -4,10 +4,8 @@
 #include <string.h>
 
 #include "base/program.h"
-#include "commands/run/account.h"
-#include "commands/run/chart.h"
+#include "commands/run/parts.h"
 #include "commands/run/output.h"
-#include "commands/run/sheet.h"
 #include "describe/report.h"
 #include "describe/trace.h"
 #include "describe/verdict.h"
