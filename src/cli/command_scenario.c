@@ -1,5 +1,7 @@
 #include "cli/command_scenario.h"
 
+#include <string.h>
+
 #include "base/program.h"
 
 static bool tell(bool good, messages *m)
@@ -52,4 +54,11 @@ int command_scenario_refuse(const scenario *s, int result)
 {
     program_complain("%s: %s", s->path, reason_of(result));
     return result == BOIL_NO_MEMORY || result == BOIL_NOT_FINITE ? STATUS_STOPPED : STATUS_USAGE;
+}
+
+bool command_scenario_two(const given *g, const char *needs, const char *both)
+{
+    if (g->arguments_count != 2)
+        return program_complain("%s", needs);
+    return strcmp(g->arguments[0], "-") != 0 || strcmp(g->arguments[1], "-") != 0 || program_complain("%s", both);
 }

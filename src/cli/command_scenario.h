@@ -2,6 +2,7 @@
 #ifndef CLI_COMMAND_SCENARIO_H
 #define CLI_COMMAND_SCENARIO_H
 
+#include "cli/options.h"
 #include "scenario/scenario.h"
 
 /* Reads FILE; what is wrong with it goes to standard error. To be freed either way. */
@@ -12,6 +13,9 @@ bool command_scenario_text(const char *path, scenario_text *t, scenario *s);
 
 /* Reads FILE and hands it on with the command's record: the exit status is what `answer` returns. */
 int command_scenario_answer(const char *path, int (*answer)(void *record, const scenario *s), void *record);
+
+/* Two files, of which one at most is standard input; else false, with the complaint `needs` or `both`. */
+bool command_scenario_two(const given *g, const char *needs, const char *both);
 
 /* A scenario that reads well but cannot be carried out: complains, and gives the exit status. `result` as of the model. */
 int command_scenario_refuse(const scenario *s, int result);

@@ -51,6 +51,9 @@ typedef struct {
     int (*run)(const given *g);       /* an exit status */
 } command;
 
+/* Where an option of the table goes in the command's `request`. */
+#define INTO(member) .where = offsetof(request, member)
+
 /* The last members of a command whose file calls its table `options` and its function `run`. */
 #define COMMAND_PARTS(written)                                                                                                 \
     .options = options, .options_count = sizeof options / sizeof options[0], .documents = written, .run = run

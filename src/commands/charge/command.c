@@ -15,17 +15,16 @@ typedef struct {
 
 /* clang-format off */
 static const option options[] = {
-    {"liquid", NULL, "fill with ready-mixed liquid instead of dry salts", OPTION_FLAG, .where = offsetof(request, liquid)},
+    {"liquid", NULL, "fill with ready-mixed liquid instead of dry salts", OPTION_FLAG, INTO(liquid)},
     {"liquid-strength", "PERCENT", "salts by mass of that liquid; default 50 %", OPTION_QUANTITY,
-     .where = offsetof(request, asked.liquid_fraction), DIM_FRACTION, .within = {"%", 1, 89}},
+     INTO(asked.liquid_fraction), DIM_FRACTION, .within = {"%", 1, 89}},
     {"from", "LENGTH", "still level of a bath of the same salts that is in the tank; default empty", OPTION_QUANTITY,
-     .where = offsetof(request, asked.from_level_m), DIM_LENGTH, .within = {"m", 0.02, 5}},
+     INTO(asked.from_level_m), DIM_LENGTH, .within = {"m", 0.02, 5}},
     {"from-strength", "PERCENT", "salts by mass of that bath; default as the scenario's", OPTION_QUANTITY,
-     .where = offsetof(request, asked.from_fraction), DIM_FRACTION, .within = {"%", 1, 89}},
+     INTO(asked.from_fraction), DIM_FRACTION, .within = {"%", 1, 89}},
     {"from-temperature", "TEMPERATURE", "of that bath; default the room's", OPTION_QUANTITY,
-     .where = offsetof(request, asked.from_K), DIM_TEMPERATURE, .within = {"degC", 0, 200}},
-    {"salts-first", NULL, "dry salts first and water onto them: refused, with the reason", OPTION_FLAG,
-     .where = offsetof(request, salts_first)},
+     INTO(asked.from_K), DIM_TEMPERATURE, .within = {"degC", 0, 200}},
+    {"salts-first", NULL, "dry salts first and water onto them: refused, with the reason", OPTION_FLAG, INTO(salts_first)},
     OUTPUT_UNITS(request, "list"),
     OUTPUT_JSON(request, "the plan as JSON, in SI units"),
     OUTPUT_CSV(request, "also write the steps as CSV, in SI units; '-' writes them instead of the list"),
@@ -89,11 +88,9 @@ const command command_charge = {
     .name = "charge",
     .argument = "FILE",
     .summary = "filling the tank: what goes in, in which order, how fast",
-    .description =
-        "From an empty tank, or one partly full, to the level and strength of the scenario: water first, then dry salts in "
-        "batches that dissolve and cool before the next, or ready-mixed liquid; then heating up, and water to add or to "
-        "boil "
-        "down. A list of steps to print, the caution beside each. FILE '-' is standard input.",
+    .description = "From an empty tank, or one partly full, to the level and strength of the scenario: water first, then dry "
+                   "salts in batches that dissolve and cool before the next, or ready-mixed liquid; then heating up, and water "
+                   "to add or to boil down. A list of steps to print, the caution beside each. FILE '-' is standard input.",
     .example = PROGRAM_NAME " charge night.bath --from '10 in' --from-strength '45 %'",
     COMMAND_PARTS(charge_documents),
 };

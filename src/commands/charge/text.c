@@ -16,15 +16,18 @@ typedef struct {
     FILE *to;
 } writing;
 
-#define STEP_INDENT 19 /* of a caution */
+static void caution(const writing *w, const char *text)
+{
+    text_wrapped(w->to, text, 0, 19, REPORT_WIDTH);
+}
 
 /* Refusals -------------------------------------------------------------------------------------------------------- */
 
 void charge_refuse_salts_first(const scenario *s, boil_charge_paste paste, unit_system system)
 {
     program_complain("%s: never water onto dry salts: the first of it makes a solution of %s salts on the spot, at up to %s, "
-                     "and what follows meets that and flashes (water boils at %s): the salts cake, trap steam and erupt. "
-                     "Water first, then salts onto it, slowly",
+                     "and what follows meets that and flashes (water boils at %s): the salts cake, trap steam and erupt. Water "
+                     "first, then salts onto it, slowly",
                      s->path, SHOWN(system, FRACTION, paste.fraction), SHOWN(system, TEMPERATURE, paste.hottest_K),
                      SHOWN(system, TEMPERATURE, paste.water_boils_K));
 }
@@ -36,18 +39,16 @@ static void refuse_there(const charge_answer *a, unit_system s)
     formatted_text from = format_quantity(s, DIM_TEMPERATURE, p->asked.from_K),
                    limit = format_quantity(s, DIM_TEMPERATURE, p->too_hot_above_K);
     if (p->end == BOIL_CHARGE_CRYSTALS)
-        program_complain(
-            "%s: the bath in the tank crystallises below %s and is at %s: warm it first, or say how strong and warm "
-            "it is by --from-strength and --from-temperature",
-            path, SHOWN(s, TEMPERATURE, p->from_crystals_K), from.text);
+        program_complain("%s: the bath in the tank crystallises below %s and is at %s: warm it first, or say how strong and "
+                         "warm it is by --from-strength and --from-temperature",
+                         path, SHOWN(s, TEMPERATURE, p->from_crystals_K), from.text);
     else if (p->end == BOIL_CHARGE_TOO_MUCH)
         program_complain("%s: the bath in the tank holds more salts than are wanted: bail out %s first, or raise the level",
                          path, SHOWN(s, VOLUME, p->bail_m3));
     else
-        program_complain(
-            "%s: at %s nothing goes into a bath that does not boil, least of all water: bring it to the boil and use "
-            "'correct', or let it cool below %s",
-            path, from.text, limit.text);
+        program_complain("%s: at %s nothing goes into a bath that does not boil, least of all water: bring it to the boil and "
+                         "use 'correct', or let it cool below %s",
+                         path, from.text, limit.text);
 }
 
 void charge_refuse(const charge_answer *a, unit_system s)
@@ -60,8 +61,7 @@ void charge_refuse(const charge_answer *a, unit_system s)
                          path);
     else if (p->end == BOIL_CHARGE_NO_FREEBOARD)
         program_complain(
-            "%s: it would stand %s deep, and only %s leaves the freeboard: use stronger liquid, or dry salts, or a "
-            "lower level",
+            "%s: it would stand %s deep, and only %s leaves the freeboard: use stronger liquid, or dry salts, or a lower level",
             path, SHOWN(s, LENGTH, fmax(p->filled_level_m, p->hot_level_m)),
             SHOWN(s, LENGTH, plant->tank.depth_m - plant->limits.freeboard_m));
     else if (p->end == BOIL_CHARGE_NO_COOLING)
@@ -99,7 +99,7 @@ static void line_of_caution(const writing *w, const boil_charge_step *s)
 {
     char text[400];
     if (isnan(s->next_below_K)) {
-        text_wrapped(w->to, step_caution(s), 0, STEP_INDENT, REPORT_WIDTH);
+        caution(w, step_caution(s));
         return;
     }
     int used = snprintf(text, sizeof text, "%s a minute at the most", SHOWN(w->system, MASS, 60 * s->mass_kg / s->over_s));
@@ -108,7 +108,7 @@ static void line_of_caution(const writing *w, const boil_charge_step *s)
                          s->heat_J > 0 ? "set free" : "taken up");
     snprintf(text + used, sizeof text - (size_t)used, "; next below %s. %s", SHOWN(w->system, TEMPERATURE, s->next_below_K),
              step_caution(s));
-    text_wrapped(w->to, text, 0, STEP_INDENT, REPORT_WIDTH);
+    caution(w, text);
 }
 
 static void line_of_step(const writing *w, size_t i)
@@ -127,17 +127,13 @@ static void heat_on(const writing *w)
     const boil_charge_plan *p = w->p;
     const boil_plant *plant = &w->a->scenario->plant;
     fprintf(w->to, " [ ] %2zu  %8s  heat on, full\n", p->steps_count + 1, format_clock(0, p->filled_s).text);
-    text_wrapped(w->to,
-                 isnan(p->heat_up_s) ? "With this heat it does not boil within two weeks."
-                                     : "Nothing goes in until it boils: no water, no salts.",
-                 0, STEP_INDENT, REPORT_WIDTH);
+    caution(w, isnan(p->heat_up_s) ? "With this heat it does not boil within two weeks."
+                                   : "Nothing goes in until it boils: no water, no salts.");
     if (!(p->freeboard_m < plant->limits.freeboard_m))
         return;
-    text_wrapped(w->to,
-                 p->freeboard_m > 0
-                     ? "Boiling on full heat it leaves less than the freeboard: turn the heat down before it boils."
-                     : "Boiling on full heat it goes over the rim: turn the heat down before it boils.",
-                 0, STEP_INDENT, REPORT_WIDTH);
+    caution(w, p->freeboard_m > 0
+                   ? "Boiling on full heat it leaves less than the freeboard: turn the heat down before it boils."
+                   : "Boiling on full heat it goes over the rim: turn the heat down before it boils.");
 }
 
 static void add_water(const writing *w)
@@ -146,16 +142,15 @@ static void add_water(const writing *w)
     char text[300];
     if (p->water_pace.rate_kg_s > 0)
         snprintf(text, sizeof text,
-                 "Only into the full boil: no faster than %s a minute, what boils off meanwhile besides; faster: %s. Stop "
-                 "when the boil "
-                 "stops.",
+                 "Only into the full boil: no faster than %s a minute, what boils off meanwhile besides; faster: %s. Stop when "
+                 "the boil stops.",
                  SHOWN(w->system, MASS, 60 * p->water_pace.rate_kg_s),
                  p->water_pace.limited_by != NULL ? p->water_pace.limited_by : "nobody pours faster");
     else if (p->water_pace.limited_by != NULL)
         snprintf(text, sizeof text, "On full heat at no pace (%s): less heat, and ask 'correct'.", p->water_pace.limited_by);
     else
         snprintf(text, sizeof text, "Too little to matter.");
-    text_wrapped(w->to, text, 0, STEP_INDENT, REPORT_WIDTH);
+    caution(w, text);
 }
 
 static void last_steps(const writing *w)
@@ -171,9 +166,9 @@ static void last_steps(const writing *w)
     } else {
         fprintf(w->to, "; boil down %s of water%s%s\n", SHOWN(w->system, MASS, -p->water_to_add_kg),
                 isnan(p->boil_down_s) ? "" : ", about ", isnan(p->boil_down_s) ? "" : format_duration(p->boil_down_s).text);
-        text_wrapped(w->to, "Adding nothing; exhaust on. Watch the level.", 0, STEP_INDENT, REPORT_WIDTH);
+        caution(w, "Adding nothing; exhaust on. Watch the level.");
     }
-    text_wrapped(w->to, "Read the boiling point, then 'correct'.", 0, STEP_INDENT, REPORT_WIDTH);
+    caution(w, "Read the boiling point, then 'correct'.");
 }
 
 static void steps(const writing *w)
@@ -226,8 +221,8 @@ static void stirring(const writing *w)
     fprintf(w->to, " %-19s %-41s %s\n", "mixed through in", format_duration(3 * p->mixing_time_s).text, "95 %, full tank");
     report_paragraph(
         w->to,
-        "Paces and waits count on that, from the first salts to the last.%s Published mixing times differ by "
-        "three either way; stirred worse, go slower: the pace goes with one over the mixing time.",
+        "Paces and waits count on that, from the first salts to the last.%s Published mixing times differ by three either way; "
+        "stirred worse, go slower: the pace goes with one over the mixing time.",
         p->mixer_stated ? ""
         : p->mixer_W <= BOIL_CHARGE_BY_HAND_W
             ? " A person with a paddle does it, or gentle air from a steel pipe."

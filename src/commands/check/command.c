@@ -30,9 +30,8 @@ const command command_check = {
     .name = "check",
     .argument = "FILE",
     .summary = "is the scenario right, and what does it mean",
-    .description =
-        "Reads a scenario and says everything that is wrong with it, or what it comes to: every setting in US and SI "
-        "units, defaults marked, the charge worked out, the acts one by one. FILE '-' is standard input.",
+    .description = "Reads a scenario and says everything that is wrong with it, or what it comes to: every setting in US and "
+                   "SI units, defaults marked, the charge worked out, the acts one by one. FILE '-' is standard input.",
     .example = PROGRAM_NAME " check night.bath",
     COMMAND_PARTS(check_documents),
 };

@@ -4,6 +4,7 @@
 #define COMMANDS_COMPARE_ANSWER_H
 
 #include "base/units.h"
+#include "cli/output.h"
 #include "describe/carried_out.h"
 
 typedef struct {
@@ -44,5 +45,13 @@ const boil_finding *compare_finding_of(const compare_finding *f); /* that of a, 
 
 /* Gravest first; to be freed. */
 compare_finding *compare_findings(const compare_answer *c, size_t *count);
+
+/* What writes it. */
+
+void compare_report(const void *answer, const output *o, FILE *to);
+void compare_csv(const void *of, FILE *to); /* what comes of it */
+extern const document compare_documents[];
+bool compare_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn,
+                     picture_problem *problem);
 
 #endif

@@ -4,7 +4,7 @@
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "cli/output.h"
-#include "commands/compare/output.h"
+#include "commands/compare/answer.h"
 
 typedef struct {
     output output;
@@ -40,22 +40,12 @@ static int answer(const output *to, const scenario *s, const scenario *t)
     return status;
 }
 
-static bool two_scenarios(const given *g)
-{
-    if (g->arguments_count != 2)
-        program_complain("'compare' needs two scenarios");
-    else if (strcmp(g->arguments[0], "-") == 0 && strcmp(g->arguments[1], "-") == 0)
-        program_complain("standard input can hold one scenario only");
-    else
-        return true;
-    return false;
-}
-
 static int run(const given *g)
 {
     request r = {0};
     scenario s, t;
-    if (!two_scenarios(g) || !options_take(g, &r) || !output_agrees(&r.output))
+    if (!command_scenario_two(g, "'compare' needs two scenarios", "standard input can hold one scenario only") ||
+        !options_take(g, &r) || !output_agrees(&r.output))
         return STATUS_USAGE;
     bool good = command_scenario_read(g->arguments[0], &s);
     good = command_scenario_read(g->arguments[1], &t) && good;
@@ -70,9 +60,9 @@ const command command_compare = {
     .argument = "FILE",
     .several = "FILE FILE",
     .summary = "two scenarios side by side",
-    .description = "Carries out two scenarios, A and B, and says what differs in the settings and in what is done, and "
-                   "what comes of it. Acts are matched by the time from the start; a picture shows both on the clock of "
-                   "the first. A prediction is never a permission.",
+    .description = "Carries out two scenarios, A and B, and says what differs in the settings and in what is done, and what "
+                   "comes of it. Acts are matched by the time from the start; a picture shows both on the clock of the first. "
+                   "A prediction is never a permission.",
     .example = PROGRAM_NAME " compare water-while-quiet.bath water-while-boiling.bath --plot pair.svg",
     COMMAND_PARTS(compare_documents),
 };

@@ -1,7 +1,7 @@
 #include <stdlib.h>
 
 #include "base/field.h"
-#include "commands/compare/output.h"
+#include "commands/compare/answer.h"
 #include "describe/listing.h"
 #include "describe/report.h"
 #include "describe/verdict.h"

@@ -1,4 +1,4 @@
-#include "commands/compare/output.h"
+#include "commands/compare/answer.h"
 
 #include <math.h>
 

@@ -37,13 +37,13 @@ static bool reading_read(cursor *c, void *into)
 /* clang-format off */
 static const option options[] = {
     {"reads", "TEMPERATURE", "where it boils, as read, such as '288 degF' or '288 degF +- 2 degF'; needed", OPTION_READ,
-     .where = offsetof(request, reads), .read = reading_read},
+     INTO(reads), .read = reading_read},
     {"level", "LENGTH", "its still surface above the floor", OPTION_QUANTITY,
-     .where = offsetof(request, asked.level_m), DIM_LENGTH, .within = {"m", 0.02, 5}},
+     INTO(asked.level_m), DIM_LENGTH, .within = {"m", 0.02, 5}},
     {"boiling-level", "LENGTH", "its boiling surface, instead: the swell is taken out", OPTION_QUANTITY,
-     .where = offsetof(request, asked.level_m), DIM_LENGTH, .within = {"m", 0.02, 5}},
+     INTO(asked.level_m), DIM_LENGTH, .within = {"m", 0.02, 5}},
     {"liquid-strength", "PERCENT", "make up with ready-mixed liquid of so many salts by mass, not with dry salts",
-     OPTION_QUANTITY, .where = offsetof(request, asked.liquid_fraction), DIM_FRACTION, .within = {"%", 1, 89}},
+     OPTION_QUANTITY, INTO(asked.liquid_fraction), DIM_FRACTION, .within = {"%", 1, 89}},
     OUTPUT_UNITS(request, "list"),
     OUTPUT_JSON(request, "the plan as JSON, in SI units"),
     OUTPUT_CSV(request, "also write the steps as CSV, in SI units; '-' writes them instead of the list"),
@@ -99,13 +99,10 @@ const command command_correct = {
     .name = "correct",
     .argument = "FILE",
     .summary = "back to set point and level from a reading of both",
-    .description = "From the temperature at which the bath boils and the level in the tank: how strong it is, and what "
-                   "water, dry salts "
-                   "or ready-mixed liquid bring it back to set point and level, or how long it boils down; how fast each "
-                   "may go in, found "
-                   "by running it; whether it fits with the next load in, and how much to bail out first. Set point and "
-                   "level are those of "
-                   "the scenario's bath. FILE '-' is standard input.",
+    .description = "From the temperature at which the bath boils and the level in the tank: how strong it is, and what water, "
+                   "dry salts or ready-mixed liquid bring it back to set point and level, or how long it boils down; how fast "
+                   "each may go in, found by running it; whether it fits with the next load in, and how much to bail out "
+                   "first. Set point and level are those of the scenario's bath. FILE '-' is standard input.",
     .example = PROGRAM_NAME " correct night.bath --reads '288 degF +- 1 degF' --level '19 in'",
     COMMAND_PARTS(correct_documents),
 };

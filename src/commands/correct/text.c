@@ -62,9 +62,9 @@ void correct_refuse(const correct_answer *a, unit_system s)
                          "no water goes onto a bath that does not boil. More heat first",
                          path, SHOWN(s, TEMPERATURE, p->asked.reads_K));
     else if (p->end == BOIL_CORRECT_NO_FREEBOARD)
-        program_complain("%s: at no level does the freeboard of %s stay with the next load in: a lighter load, less heat or a "
-                         "deeper tank",
-                         path, SHOWN(s, LENGTH, a->scenario->plant.limits.freeboard_m));
+        program_complain(
+            "%s: at no level does the freeboard of %s stay with the next load in: a lighter load, less heat or a deeper tank",
+            path, SHOWN(s, LENGTH, a->scenario->plant.limits.freeboard_m));
     else if (p->end == BOIL_CORRECT_TOO_WEAK)
         program_complain("%s: liquid of %s brings so much water that the bath would first have to boil down beyond %s: use "
                          "stronger liquid or dry salts",

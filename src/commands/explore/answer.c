@@ -115,7 +115,7 @@ size_t explore_load_output_of(const explore_answer *s, size_t load, explore_load
     return EXPLORE_FIXED + s->findings + EXPLORE_LOAD_OUTPUTS * load + (size_t)o;
 }
 
-static const char *fixed_name(size_t output)
+static const char *fixed_name(size_t column)
 {
     static const char *const names[EXPLORE_FIXED] = {
         [EXPLORE_DONE] = "done",
@@ -130,22 +130,22 @@ static const char *fixed_name(size_t output)
         [EXPLORE_TEMPERATURE_END_K] = "temperature_end_K",
         [EXPLORE_VENTED_KG] = "vented_total_kg",
     };
-    return names[output];
+    return names[column];
 }
 
-explore_name explore_output_name(const explore_answer *s, size_t output)
+explore_name explore_output_name(const explore_answer *s, size_t column)
 {
     static const char *const of_load[EXPLORE_LOAD_OUTPUTS] = {"recovery_s", "lowest_K", "level_m"};
     explore_name n;
     const char *title;
     size_t after = EXPLORE_FIXED + s->findings;
-    if (output < EXPLORE_FIXED)
-        snprintf(n.text, sizeof n.text, "%s", fixed_name(output));
-    else if (output < after)
-        snprintf(n.text, sizeof n.text, "finding_%.36s", boil_finding_listed(output - EXPLORE_FIXED, &title));
+    if (column < EXPLORE_FIXED)
+        snprintf(n.text, sizeof n.text, "%s", fixed_name(column));
+    else if (column < after)
+        snprintf(n.text, sizeof n.text, "finding_%.36s", boil_finding_listed(column - EXPLORE_FIXED, &title));
     else
-        snprintf(n.text, sizeof n.text, "load%zu_%s", (output - after) / EXPLORE_LOAD_OUTPUTS + 1,
-                 of_load[(output - after) % EXPLORE_LOAD_OUTPUTS]);
+        snprintf(n.text, sizeof n.text, "load%zu_%s", (column - after) / EXPLORE_LOAD_OUTPUTS + 1,
+                 of_load[(column - after) % EXPLORE_LOAD_OUTPUTS]);
     return n;
 }
 

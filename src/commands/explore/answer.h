@@ -16,6 +16,7 @@
 #include "findings/findings.h"
 #include "base/format.h"
 #include "boilback.h"
+#include "cli/output.h"
 #include "scenario/uncertain.h"
 
 /* Something that varies. */
@@ -115,7 +116,7 @@ typedef struct {
     char text[48];
 } explore_name;
 explore_name explore_output_name(const explore_answer *s,
-                                 size_t output); /* "slowest_recovery_s", "finding_overflow", "load1_recovery_s" */
+                                 size_t column); /* "slowest_recovery_s", "finding_overflow", "load1_recovery_s" */
 
 /* Of one cell. */
 boil_sampling_results explore_results(const explore_answer *s, size_t cell);
@@ -128,12 +129,12 @@ typedef struct {
     size_t count, never;
 } explore_spread;
 
-explore_spread explore_spread_of(const explore_answer *s, size_t cell, size_t output); /* nothing when memory is refused */
+explore_spread explore_spread_of(const explore_answer *s, size_t cell, size_t column); /* nothing when memory is refused */
 void explore_spread_free(explore_spread *p);
 double explore_spread_at(const explore_spread *p, double share); /* NaN: never, or nothing there */
 
 /* Odds, among the draws made, that an output is at least so much. What did not happen is not. */
-boil_odds explore_odds(const explore_answer *s, size_t cell, size_t output, double least);
+boil_odds explore_odds(const explore_answer *s, size_t cell, size_t column, double least);
 
 /* Odds, among the draws made, of a finding of WARNING or graver. */
 boil_odds explore_grave_odds(const explore_answer *s, size_t cell);
@@ -151,7 +152,7 @@ typedef struct {
 size_t explore_findings_of(const explore_answer *s, size_t cell, explore_finding found[EXPLORE_FINDINGS_MAX]);
 
 /* Of a study without a grid and with inputs. */
-boil_sensitivity explore_sensitivity(const explore_answer *s, size_t output);
+boil_sensitivity explore_sensitivity(const explore_answer *s, size_t column);
 
 /* The outputs whose causes are told, each by a few words. */
 typedef struct {
@@ -159,5 +160,28 @@ typedef struct {
     const char *words;
 } explore_target;
 const explore_target *explore_target_listed(size_t index); /* NULL beyond the last */
+
+/* What writes it. */
+
+void explore_report(const void *answer, const output *o, FILE *to);
+extern const document explore_documents[];
+
+void explore_csv_write(const void *answer, FILE *to); /* the rows that were made */
+
+/* The file of rows: names of columns, then a row a run, in SI. The first row says in its last cell, under "study", what study
+   it is; from this and the rows everything that is reported can be made again. */
+
+extern const field explore_csv_fields[]; /* for the manual */
+
+/* The plan, a line a fact, to be freed: equal texts mean the same study. NULL when memory is refused. */
+char *explore_csv_plan(const explore_answer *s);
+void explore_csv_names(const explore_answer *s, FILE *to);
+
+/* Reads the rows of one or more files of the same study, each row once. False, with a complaint, when one is none, or of
+   another study, or a row stands in two of them and differs. To be freed either way. */
+bool explore_csv_read(explore_answer *s, const char *const paths[], size_t count);
+
+bool explore_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn,
+                     picture_problem *problem);
 
 #endif

@@ -7,7 +7,7 @@
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "cli/output.h"
-#include "commands/explore/output.h"
+#include "commands/explore/answer.h"
 #include "commands/explore/run.h"
 #include "scenario/scenario.h"
 
@@ -43,18 +43,16 @@ static bool shard_read(cursor *c, void *into)
 /* clang-format off */
 static const option options[] = {
     {"grid", "STEPS", "steps over one number, such as 'heat input = 200 kBtu/h to 500 kBtu/h : 7', what is uncertain being "
-     "drawn anew in each", OPTION_READ, .where = offsetof(request, grid), .read = uncertain_grid_read},
+     "drawn anew in each", OPTION_READ, INTO(grid), .read = uncertain_grid_read},
     {"samples", "NUMBER", "draws of what is uncertain, rounded up to 16 times a power of two; default 256; with n uncertain "
      "numbers, each draw takes 1 + n/2 runs", OPTION_COUNT,
-     .where = offsetof(request, samples), .within = {NULL, 1, SAMPLES_MOST}},
-    {"seed", "NUMBER", "of the random shifts; default 1", OPTION_COUNT,
-     .where = offsetof(request, seed), .within = {NULL, 1, 4294967295.0}},
+     INTO(samples), .within = {NULL, 1, SAMPLES_MOST}},
+    {"seed", "NUMBER", "of the random shifts; default 1", OPTION_COUNT, INTO(seed), .within = {NULL, 1, 4294967295.0}},
     {"threads", "NUMBER", "runs at a time; default as many as there are processors", OPTION_COUNT,
-     .where = offsetof(request, threads), .within = {NULL, 1, 1024}},
+     INTO(threads), .within = {NULL, 1, 1024}},
     {"shard", "I/N", "only the rows of share I of N, as CSV, to be merged with those of the others", OPTION_READ,
-     .where = offsetof(request, work), .read = shard_read},
-    {"merge", NULL, "the FILEs are rows of the shards of one study: report on all of them", OPTION_FLAG,
-     .where = offsetof(request, merge)},
+     INTO(work), .read = shard_read},
+    {"merge", NULL, "the FILEs are rows of the shards of one study: report on all of them", OPTION_FLAG, INTO(merge)},
     OUTPUT_CSV(request, "also write the rows as CSV, in SI units; '-' writes them instead of the report"),
     OUTPUT_PLOT(request, "draw chances and causes with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of "
                          "the report"),
@@ -211,11 +209,10 @@ const command command_explore = {
     .argument = "FILE",
     .several = "FILE...",
     .summary = "the odds of each finding, and which number to measure",
-    .description =
-        "Runs a scenario many times with the numbers of its section [uncertain] drawn from their spreads, or in steps over "
-        "one number, and tells the chance of each finding, the spread of recovery, level and temperature, and which of the "
-        "numbers makes it. A large study is spread over any number of jobs with --shard, and put together with --merge: the "
-        "answer is the same to the last digit.",
+    .description = "Runs a scenario many times with the numbers of its section [uncertain] drawn from their spreads, or in "
+                   "steps over one number, and tells the chance of each finding, the spread of recovery, level and "
+                   "temperature, and which of the numbers makes it. A large study is spread over any number of jobs with "
+                   "--shard, and put together with --merge: the answer is the same to the last digit.",
     .example = PROGRAM_NAME " explore uncertain-shift.bath --samples 512 --plot odds.svg",
     COMMAND_PARTS(explore_documents),
 };

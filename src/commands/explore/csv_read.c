@@ -7,7 +7,7 @@
 
 #include "base/program.h"
 #include "base/text.h"
-#include "commands/explore/output.h"
+#include "commands/explore/answer.h"
 
 typedef struct {
     explore_answer *answer;

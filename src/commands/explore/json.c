@@ -1,5 +1,5 @@
 #include "base/field.h"
-#include "commands/explore/output.h"
+#include "commands/explore/answer.h"
 #include "describe/report.h"
 
 /* One step of the grid, or the whole study without one. */

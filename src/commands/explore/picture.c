@@ -1,4 +1,4 @@
-#include "commands/explore/output.h"
+#include "commands/explore/answer.h"
 
 #include <math.h>
 

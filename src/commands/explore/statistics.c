@@ -10,12 +10,12 @@ static bool is_draw(const explore_answer *s, size_t row)
     return s->input_count == 0 || row % explore_cell_rows(s) % (s->input_count + 2) < 2;
 }
 
-explore_spread explore_spread_of(const explore_answer *s, size_t cell, size_t output)
+explore_spread explore_spread_of(const explore_answer *s, size_t cell, size_t column)
 {
     size_t rows = explore_cell_rows(s);
     explore_spread p = {.sorted = malloc(rows * sizeof *p.sorted)};
     for (size_t row = cell * rows; p.sorted != NULL && row < (cell + 1) * rows; row++) {
-        double x = explore_row(s, row)[output];
+        double x = explore_row(s, row)[column];
         if (!is_draw(s, row) || !(explore_row(s, row)[EXPLORE_DONE] > 0))
             continue;
         if (isnan(x))
@@ -57,9 +57,9 @@ static boil_odds odds_of_any(const explore_answer *s, size_t cell, size_t first,
     return boil_odds_of(yes, count);
 }
 
-boil_odds explore_odds(const explore_answer *s, size_t cell, size_t output, double least)
+boil_odds explore_odds(const explore_answer *s, size_t cell, size_t column, double least)
 {
-    return odds_of_any(s, cell, output, output + 1, least);
+    return odds_of_any(s, cell, column, column + 1, least);
 }
 
 boil_odds explore_grave_odds(const explore_answer *s, size_t cell)
@@ -72,10 +72,10 @@ static bool comes_before(const explore_finding *a, const explore_finding *b)
     return a->gravest != b->gravest ? a->gravest > b->gravest : a->odds.yes > b->odds.yes;
 }
 
-static boil_severity gravest_of(const explore_answer *s, size_t cell, size_t output)
+static boil_severity gravest_of(const explore_answer *s, size_t cell, size_t column)
 {
     boil_severity gravest = BOIL_SEVERITY_NOTICE;
-    while (gravest < BOIL_SEVERITY_DANGER && explore_odds(s, cell, output, 2 + (double)gravest).yes > 0)
+    while (gravest < BOIL_SEVERITY_DANGER && explore_odds(s, cell, column, 2 + (double)gravest).yes > 0)
         gravest++;
     return gravest;
 }
@@ -97,11 +97,11 @@ size_t explore_findings_of(const explore_answer *s, size_t cell, explore_finding
     return n;
 }
 
-boil_sensitivity explore_sensitivity(const explore_answer *s, size_t output)
+boil_sensitivity explore_sensitivity(const explore_answer *s, size_t column)
 {
     boil_sensitivity out;
     boil_sampling_results r = explore_results(s, 0);
-    boil_sampling_sensitivity(&r, output, &out);
+    boil_sampling_sensitivity(&r, column, &out);
     return out;
 }
 

@@ -1,4 +1,4 @@
-#include "commands/explore/output.h"
+#include "commands/explore/answer.h"
 
 #include <math.h>
 #include <string.h>
@@ -236,8 +236,7 @@ static void causes(const writing *w)
             causes_of(w, t);
     report_paragraph(w->to,
                      "First-order and total Sobol' indices with 95 %% intervals: what would go if this number alone were "
-                     "known, and what would stay if all the others were. A thing whose total is near 0 need not be "
-                     "measured.");
+                     "known, and what would stay if all the others were. A thing whose total is near 0 need not be measured.");
 }
 
 /* Grid ------------------------------------------------------------------------------------------------------------ */

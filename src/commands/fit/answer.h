@@ -8,6 +8,7 @@
 #ifndef COMMANDS_FIT_ANSWER_H
 #define COMMANDS_FIT_ANSWER_H
 
+#include "cli/output.h"
 #include "commands/fit/log.h"
 #include "scenario/scenario.h"
 #include "statistics/least_squares.h"
@@ -64,5 +65,12 @@ double fit_left(const fit_answer *f, size_t i);
 /* The text is that of the scenario. To be freed whatever the end. */
 fit_end fit_run(scenario_text *text, const scenario *s, const fit_log *l, const fit_weights *w, fit_answer *out);
 void fit_free(fit_answer *f);
+
+/* What writes it. */
+
+void fit_report(const void *answer, const output *o, FILE *to);
+void fit_csv(const void *answer, FILE *to); /* the readings */
+bool fit_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem);
+extern const document fit_documents[];
 
 #endif

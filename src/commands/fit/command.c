@@ -5,7 +5,7 @@
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "cli/output.h"
-#include "commands/fit/output.h"
+#include "commands/fit/answer.h"
 
 typedef struct {
     fit_weights weights;
@@ -15,9 +15,9 @@ typedef struct {
 /* clang-format off */
 static const option options[] = {
     {"thermometer", "DIFFERENCE", "standard deviation of a temperature read; default 0.5 K", OPTION_QUANTITY,
-     .where = offsetof(request, weights.temperature_K), DIM_DIFFERENCE, .within = {"K", 0.001, 20}},
+     INTO(weights.temperature_K), DIM_DIFFERENCE, .within = {"K", 0.001, 20}},
     {"dipstick", "LENGTH", "standard deviation of a level read; default 5 mm", OPTION_QUANTITY,
-     .where = offsetof(request, weights.level_m), DIM_LENGTH, .within = {"mm", 0.1, 500}},
+     INTO(weights.level_m), DIM_LENGTH, .within = {"mm", 0.1, 500}},
     OUTPUT_UNITS(request, "report"),
     OUTPUT_JSON(request, "the outcome as JSON, in SI units"),
     OUTPUT_CSV(request, "also write readings and runs as CSV, in SI units; '-' writes them instead of the report"),
@@ -60,17 +60,6 @@ static int answer(const request *r, scenario_text *written, const scenario *s, c
     return status;
 }
 
-static bool scenario_and_log(const given *g)
-{
-    if (g->arguments_count != 2)
-        program_complain("'fit' needs a scenario and the log of a real tank");
-    else if (strcmp(g->arguments[0], "-") == 0 && strcmp(g->arguments[1], "-") == 0)
-        program_complain("standard input can hold one of the two only");
-    else
-        return true;
-    return false;
-}
-
 static bool log_read(const char *path, const scenario *s, fit_log *l)
 {
     messages m;
@@ -88,7 +77,9 @@ static int run(const given *g)
     scenario s;
     fit_log l = {0};
     int status = STATUS_USAGE;
-    if (!scenario_and_log(g) || !options_take(g, &r) || !output_agrees(&r.output))
+    if (!command_scenario_two(g, "'fit' needs a scenario and the log of a real tank",
+                              "standard input can hold one of the two only") ||
+        !options_take(g, &r) || !output_agrees(&r.output))
         return STATUS_USAGE;
     if (command_scenario_text(g->arguments[0], &written, &s) && log_read(g->arguments[1], &s, &l))
         status = answer(&r, &written, &s, &l, g->arguments[1]);
@@ -103,11 +94,10 @@ const command command_fit = {
     .argument = "FILE",
     .several = "FILE LOG",
     .summary = "the model's uncertain numbers from the log of a real tank",
-    .description =
-        "Narrows the numbers of the scenario's section [uncertain] down to those with which its run agrees best with what was "
-        "measured. Their spreads are what was known before, and count as one reading each; lists stay as they are. LOG is a "
-        "CSV file with a header such as 'time,temperature "
-        "degF,still level in'; time by the clock. The schedule of FILE must say what was done that day.",
+    .description = "Narrows the numbers of the scenario's section [uncertain] down to those with which its run agrees best "
+                   "with what was measured. Their spreads are what was known before, and count as one reading each; lists stay "
+                   "as they are. LOG is a CSV file with a header such as 'time,temperature degF,still level in'; time by the "
+                   "clock. The schedule of FILE must say what was done that day.",
     .example = PROGRAM_NAME " fit night.bath night-log.csv --thermometer '1 degF'",
     COMMAND_PARTS(fit_documents),
 };

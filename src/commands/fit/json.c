@@ -1,5 +1,5 @@
 #include "base/field.h"
-#include "commands/fit/output.h"
+#include "commands/fit/answer.h"
 #include "describe/report.h"
 
 /* One of the numbers fitted. */

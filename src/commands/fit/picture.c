@@ -1,4 +1,4 @@
-#include "commands/fit/output.h"
+#include "commands/fit/answer.h"
 
 #include <math.h>
 

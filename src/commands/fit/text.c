@@ -1,4 +1,4 @@
-#include "commands/fit/output.h"
+#include "commands/fit/answer.h"
 
 #include <math.h>
 #include <string.h>
@@ -81,11 +81,10 @@ static void agreement(const writing *w)
     fprintf(w->to, "\n %-34s %12s %12s\n", "How far off", "guess", "best");
     misses_line(w, "temperature", 0, DIM_DIFFERENCE);
     misses_line(w, "still level", 1, DIM_LENGTH);
-    report_paragraph(
-        w->to,
-        "A reading errs like the one before it, by %.2f, so %zu readings tell as much as %.0f independent ones; the "
-        "intervals are as wide as that makes them.",
-        f->fit.serial, f->problem.count, f->fit.effective);
+    report_paragraph(w->to,
+                     "A reading errs like the one before it, by %.2f, so %zu readings tell as much as %.0f independent ones; "
+                     "the intervals are as wide as that makes them.",
+                     f->fit.serial, f->problem.count, f->fit.effective);
 }
 
 static void alike(const writing *w)
@@ -119,9 +118,8 @@ static void strangers(const writing *w)
     const fit_answer *f = w->answer;
     const double too_far = 3; /* standard deviations: judgement */
     if (f->best[0].rms > too_far * f->weights.temperature_K || f->best[1].rms > too_far * f->weights.level_m)
-        report_paragraph(w->to,
-                         "The run stays further from the log than thermometer and dipstick err: what the scenario says was "
-                         "there and was done is not what the log saw. Do not use these numbers.");
+        report_paragraph(w->to, "The run stays further from the log than thermometer and dipstick err: what the scenario says "
+                                "was there and was done is not what the log saw. Do not use these numbers.");
 }
 
 static void reservations(const writing *w)

@@ -100,8 +100,8 @@ static void heat(const accountant *a)
     if (!(e->heater_J > 0))
         return;
     tell(a,
-         "Of that %.0f %% went through the walls, %.0f %% off the surface, %.0f %% into parts and baskets; the rest, "
-         "%.0f %%, into vapour and the bath itself.",
+         "Of that %.0f %% went through the walls, %.0f %% off the surface, %.0f %% into parts and baskets; the rest, %.0f %%, "
+         "into vapour and the bath itself.",
          100 * e->walls_J / e->heater_J, 100 * e->air_J / e->heater_J, 100 * e->loads_J / e->heater_J,
          100 * (1 - (e->walls_J + e->air_J + e->loads_J) / e->heater_J));
 }

@@ -22,12 +22,12 @@ static const option options[] = {
     OUTPUT_HTML(request, "one page to read and to print: findings, run sheet by the clock, picture (if gnuplot is "
                          "there), all inputs; '-' writes it instead of the report"),
     {"step", "TIME", "time between rows of the trace; default 10 s", OPTION_QUANTITY,
-     .where = offsetof(request, run.row_interval_s), DIM_TIME, .within = {"s", 0.1, 3600}},
+     INTO(run.row_interval_s), DIM_TIME, .within = {"s", 0.1, 3600}},
     OUTPUT_UNITS(request, "report"),
-    {"strict", NULL, "exit with 3 when a WARNING or DANGER was found", OPTION_FLAG, .where = offsetof(request, strict)},
-    {"verbose", NULL, "with the statistics of the run", OPTION_FLAG, .where = offsetof(request, output.verbose)},
+    {"strict", NULL, "exit with 3 when a WARNING or DANGER was found", OPTION_FLAG, INTO(strict)},
+    {"verbose", NULL, "with the statistics of the run", OPTION_FLAG, INTO(output.verbose)},
     {"tolerance", "NUMBER", "advanced: error per step relative to each unknown's size", OPTION_NUMBER,
-     .where = offsetof(request, run.tolerance), .within = {NULL, 1e-11, 1e-4}},
+     INTO(run.tolerance), .within = {NULL, 1e-11, 1e-4}},
 };
 /* clang-format on */
 

@@ -7,6 +7,11 @@
 
 static const double precision = 0.002;
 
+static bool is_no(int result)
+{
+    return result == BOIL_NO_ROOT || result == BOIL_OUT_OF_RANGE;
+}
+
 /* To four digits of a kilowatt, as it is printed. */
 static double rounded_up(double heat_W)
 {
@@ -29,14 +34,14 @@ static boil_outcome find_end(const size_case *c, boil_closures closures, double 
     o.closures = closures;
     *end = (size_end){SIZE_RIM_AT, (double)NAN, (double)NAN};
     boil_outcome result = boil_heater_size_staying_below(p, &c->schedule, &o, heat_W, &end->from_W);
-    if (result == BOIL_NO_ROOT || result == BOIL_OUT_OF_RANGE) {
+    if (is_no(result)) {
         end->from_W = (double)NAN;
         return BOIL_OK;
     }
     end->from_W = end->from_W > heat_W ? rounded_up(end->from_W) : heat_W;
     if (result == BOIL_OK)
         result = boil_heater_size_below_rim(p, &c->schedule, &o, end->from_W, &end->heat_W);
-    if (result == BOIL_NO_ROOT || result == BOIL_OUT_OF_RANGE) {
+    if (is_no(result)) {
         end->rim = result == BOIL_OUT_OF_RANGE ? SIZE_RIM_BEYOND : SIZE_RIM_NEVER;
         return BOIL_OK;
     }
@@ -88,7 +93,7 @@ boil_outcome size_answer_of(const size_case *c, size_answer *out)
         .size = c, .heat_W = none, .input_W = none, .heat_up_s = none, .opening_load = none, .opening_area = none};
     boil_outcome result =
         boil_heater_size_for_recovery(&c->scenario->plant, &c->schedule, &o, c->limit_s, precision, &out->heat_W);
-    if (result == BOIL_NO_ROOT || result == BOIL_OUT_OF_RANGE) {
+    if (is_no(result)) {
         out->found = result == BOIL_OUT_OF_RANGE ? SIZE_BEYOND : SIZE_NONE;
         result = find_opening(c, out);
     } else if (result == BOIL_OK) {
@@ -127,4 +132,82 @@ bool size_answer_never_stops(const size_answer *a)
         if (!isnan(a->proof.loads[i].boil_lost_s))
             return false;
     return true;
+}
+
+/* How much steel the heat that is there carries. */
+
+int size_heaviest_of(const size_case *c, size_heaviest *out)
+{
+    boil_run_options o = boil_run_options_default();
+    *out = (size_heaviest){.size = c};
+    int result = boil_load_size_heaviest(&c->scenario->plant, &c->schedule, &o, c->limit_s, &out->times);
+    if (!is_no(result))
+        return result;
+    out->times = 0;
+    return BOIL_OK;
+}
+
+static int prove(const boil_plant *watered, size_interval *i)
+{
+    boil_schedule s;
+    boil_run_options o = boil_run_options_default();
+    int result = boil_load_size_repeated(&i->size->load, i->interval_s, i->size->limit_s, &s);
+    if (result == BOIL_OK)
+        result = boil_run(watered, &s, &o, &i->proof);
+    boil_schedule_free(&s);
+    return result;
+}
+
+int size_interval_of(const size_case *c, size_interval *out)
+{
+    boil_run_options o = boil_run_options_default();
+    boil_plant watered;
+    *out = (size_interval){.size = c};
+    int result = boil_load_size_watered(&c->scenario->plant, &watered);
+    if (result == BOIL_OK)
+        result = boil_load_size_interval(&watered, &c->load, &o, c->limit_s, &out->interval_s);
+    if (result == BOIL_OK)
+        return prove(&watered, out);
+    out->interval_s = (double)NAN;
+    return is_no(result) ? BOIL_OK : result;
+}
+
+void size_interval_free(size_interval *i)
+{
+    boil_history_free(&i->proof);
+}
+
+/* The heat for many loads and plates. */
+
+static const double times[SIZE_CELL_LOADS] = {0.5, 1, 2};
+static const double inches[SIZE_CELL_PLATES] = {0.125, 0.25, 0.5, 0.75, 1};
+
+static int heat_of(const scenario *s, double limit_s, const boil_load *l, double *heat_W)
+{
+    size_case c;
+    boil_run_options o = boil_run_options_default();
+    int result = size_case_one(s, limit_s, l, &c);
+    if (result == BOIL_OK)
+        result = boil_heater_size_for_recovery(&s->plant, &c.schedule, &o, limit_s, precision, heat_W);
+    size_case_free(&c);
+    if (!is_no(result))
+        return result;
+    *heat_W = (double)NAN;
+    return BOIL_OK;
+}
+
+int size_cells_of(const scenario *s, double limit_s, const quantity *heaviness, size_cells *out)
+{
+    *out = (size_cells){.scenario = s, .limit_s = limit_s};
+    for (int i = 0; i < SIZE_CELL_LOADS; i++)
+        for (int k = 0; k < SIZE_CELL_PLATES; k++) {
+            size_cell *c = &out->cells[out->count++];
+            c->plate_m = unit_to_si(DIM_LENGTH, "in", inches[k]);
+            boil_load l = size_case_plate(s, heaviness, c->plate_m);
+            l.mass_kg = c->load_kg = times[i] * l.mass_kg;
+            int result = heat_of(s, limit_s, &l, &c->heat_W);
+            if (result != BOIL_OK)
+                return result;
+        }
+    return BOIL_OK;
 }

@@ -2,7 +2,7 @@
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "cli/output.h"
-#include "commands/size/output.h"
+#include "commands/size/answer.h"
 
 typedef struct {
     double recover_s; /* 0: the scenario's */
@@ -14,16 +14,14 @@ typedef struct {
 /* clang-format off */
 static const option options[] = {
     {"recover", "TIME", "longest time a load may stop the boil; default the scenario's limit", OPTION_QUANTITY,
-     .where = offsetof(request, recover_s), DIM_TIME, .within = {"s", 1, 86400}},
+     INTO(recover_s), DIM_TIME, .within = {"s", 1, 86400}},
     {"load", "QUANTITY", "one load of 1/4 in plate into the steady boil, of this mass or mass per volume of bath such as "
-     "'1 lb per 2 gal', instead of the schedule's", OPTION_EITHER, .where = offsetof(request, load),
+     "'1 lb per 2 gal', instead of the schedule's", OPTION_EITHER, INTO(load),
      DIM_MASS, {"kg", 0.001, 1e5}, DIM_CONCENTRATION, {"kg/m3", 0.001, 5000}},
-    {"table", NULL, "the heat for loads and plates of several weights and thicknesses", OPTION_FLAG,
-     .where = offsetof(request, table)},
+    {"table", NULL, "the heat for loads and plates of several weights and thicknesses", OPTION_FLAG, INTO(table)},
     {"interval", NULL, "instead: the shortest interval between equal loads, with the scenario's heat", OPTION_FLAG,
-     .where = offsetof(request, interval)},
-    {"heaviest", NULL, "instead: the heaviest loads, with the scenario's heat", OPTION_FLAG,
-     .where = offsetof(request, heaviest)},
+     INTO(interval)},
+    {"heaviest", NULL, "instead: the heaviest loads, with the scenario's heat", OPTION_FLAG, INTO(heaviest)},
     OUTPUT_CSV(request, "with --table: also write it as CSV, in SI units; '-' writes it instead of the report"),
     OUTPUT_PLOT(request, "draw recovery against heat with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead "
                          "of the report"),
@@ -126,9 +124,9 @@ const command command_size = {
     .argument = "FILE",
     .summary = "how much heat the loads need, and how much boils over",
     .description =
-        "Runs the scenario again and again, from the calm losses up, to the smallest heat to the tank with which every "
-        "load has the boil back in time; then up to where the bath boils over. A scenario without loads is sized for one: "
-        "a quarter-inch plate of its usual heaviest load. Says so when no heat does both, and what would.",
+        "Runs the scenario again and again, from the calm losses up, to the smallest heat to the tank with which every load "
+        "has the boil back in time; then up to where the bath boils over. A scenario without loads is sized for one: a "
+        "quarter-inch plate of its usual heaviest load. Says so when no heat does both, and what would.",
     .example = PROGRAM_NAME " size tank.bath --recover 2min --load '1 lb per 2 gal'",
     COMMAND_PARTS(size_documents),
 };

@@ -1,7 +1,7 @@
 #include <math.h>
 
 #include "base/field.h"
-#include "commands/size/output.h"
+#include "commands/size/answer.h"
 #include "describe/report.h"
 
 static const char *const founds[] = {[SIZE_FOUND] = "found", [SIZE_NONE] = "none", [SIZE_BEYOND] = "out of range"};

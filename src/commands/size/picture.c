@@ -1,4 +1,4 @@
-#include "commands/size/output.h"
+#include "commands/size/answer.h"
 
 #include <math.h>
 

@@ -1,4 +1,4 @@
-#include "commands/size/output.h"
+#include "commands/size/answer.h"
 
 #include <math.h>
 
@@ -51,8 +51,7 @@ static void verdict_shut(const writing *w)
     formatted_text limit = format_duration(a->size->limit_s);
     if (a->found == SIZE_FOUND)
         fprintf(w->to,
-                "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that it "
-                "boils over\n",
+                "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that it boils over\n",
                 heat_words(w, a->heat_W).text, limit.text);
     else
         fprintf(w->to, "No heat brings the boil back within %s after every load%s\n", limit.text,

@@ -2,7 +2,7 @@
 #include <math.h>
 
 #include "base/text.h"
-#include "commands/size/output.h"
+#include "commands/size/answer.h"
 #include "describe/report.h"
 
 #define REPEATS_LISTED ((size_t)6) /* fewer than there ever are */

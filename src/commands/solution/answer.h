@@ -7,6 +7,7 @@
 
 #include "base/units.h"
 #include "case/plant.h"
+#include "cli/output.h"
 
 typedef struct {
     double salt_fraction, strength_kg_m3, boiling_point_K, temperature_K, density_kg_m3;
@@ -35,5 +36,24 @@ typedef struct {
 
 /* The rows, to be freed; NULL, with a complaint, when one is beyond what is known or memory is refused. */
 solution_answer *solution_rows(const boil_plant *p, const solution_table *t, size_t *count);
+
+/* What writes it. */
+
+/* One solution, or the rows of a table. */
+typedef struct {
+    solution_answer one; /* the only row, when it is no table */
+    const boil_plant *plant;
+    solution_answer *rows;
+    size_t count;
+} solution_answers;
+
+/* Both systems of units side by side. */
+void solution_report(const void *answers, const output *o, FILE *to);
+void solution_table_report(const void *answers, const output *o, FILE *to);
+
+extern const document solution_documents[];       /* of one, of a table */
+void solution_csv(const void *answers, FILE *to); /* the names of the JSON */
+bool solution_picture(const void *answers, const output *o, picture_format format, picture_drawn *drawn,
+                      picture_problem *problem); /* of a table */
 
 #endif

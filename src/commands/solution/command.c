@@ -5,7 +5,7 @@
 #include "base/program.h"
 #include "cli/commands.h"
 #include "cli/output.h"
-#include "commands/solution/output.h"
+#include "commands/solution/answer.h"
 #include "scenario/scenario.h"
 
 typedef struct {
@@ -28,7 +28,7 @@ static bool row_step(cursor *c, void *into)
 }
 
 /* Where a scenario says the same: the values are read by the same rules. */
-#define AS_SCENARIO(of, words) OPTION_SETTING, .where = offsetof(request, bath), .section = of, .key = words
+#define AS_SCENARIO(of, words) OPTION_SETTING, INTO(bath), .section = of, .key = words
 
 /* clang-format off */
 static const option options[] = {
@@ -42,12 +42,10 @@ static const option options[] = {
     {"altitude", "LENGTH", "above sea level, instead of the pressure", AS_SCENARIO("room", "altitude")},
     {"elevation-factor", "NUMBER", "boiling point's rise above water's, relative to the correlation",
      AS_SCENARIO("bath", "elevation factor")},
-    {"table", NULL, "instead of one strength: rows over salts by mass, strength or boiling point", OPTION_FLAG,
-     .where = offsetof(request, table)},
-    {"from", "QUANTITY", "the first row, such as '40 %', '5 lb/gal' or '270 degF'", OPTION_READ,
-     .where = offsetof(request, from), .read = row_value},
-    {"to", "QUANTITY", "the last row, of the same kind", OPTION_READ, .where = offsetof(request, to), .read = row_value},
-    {"step", "QUANTITY", "from row to row", OPTION_READ, .where = offsetof(request, step), .read = row_step},
+    {"table", NULL, "instead of one strength: rows over salts by mass, strength or boiling point", OPTION_FLAG, INTO(table)},
+    {"from", "QUANTITY", "the first row, such as '40 %', '5 lb/gal' or '270 degF'", OPTION_READ, INTO(from), .read = row_value},
+    {"to", "QUANTITY", "the last row, of the same kind", OPTION_READ, INTO(to), .read = row_value},
+    {"step", "QUANTITY", "from row to row", OPTION_READ, INTO(step), .read = row_step},
     OUTPUT_CSV(request, "also as CSV, in SI units; '-' writes it instead of the text"),
     OUTPUT_PLOT(request, "with --table: draw it with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead"),
     OUTPUT_UNITS(request, "picture"),

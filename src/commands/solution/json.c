@@ -1,5 +1,5 @@
 #include "base/field.h"
-#include "commands/solution/output.h"
+#include "commands/solution/answer.h"
 
 /* clang-format off */
 TELLS(double, water_per_salts, solution_answer, (1 - r->salt_fraction) / r->salt_fraction)

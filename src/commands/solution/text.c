@@ -1,4 +1,4 @@
-#include "commands/solution/output.h"
+#include "commands/solution/answer.h"
 
 #include <math.h>
 

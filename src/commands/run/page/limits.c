@@ -1,11 +1,10 @@
 #include "commands/run/page/sections.h"
 
 /* README says the same in the same words. */
-static const char purpose[] =
-    "One well-mixed bath in one of two states: quiet, with its temperature free, or boiling, with its temperature"
-    " locked to the boiling point of what it contains; and beside it the few things that are not mixed and make "
-    "the trouble: water floating on top, steam held in the pool, and the steel. Mass and energy close to 1e-9 in "
-    "every run; the closure is printed and tested.";
+static const char purpose[] = "One well-mixed bath in one of two states: quiet, with its temperature free, or boiling, with "
+                              "its temperature locked to the boiling point of what it contains; and beside it the few things "
+                              "that are not mixed and make the trouble: water floating on top, steam held in the pool, and the "
+                              "steel. Mass and energy close to 1e-9 in every run; the closure is printed and tested.";
 
 static const char *const limits[] = {
     "Measured data of the mixed salts exist in the literature and were not compared here. At a given strength the "
@@ -16,15 +15,13 @@ static const char *const limits[] = {
     "what the likely one shows is listed first, what only graver ones show as possible. When a layer lets go and "
     "how high it spits no such model can say; steam far above what lifts the bath to the rim reads as more than that.",
     "Swell is the upper estimate of a boiling pool heated from its floor; foam from oil or soap can exceed it.",
-    "Evaporation from open tanks is uncertain by some 30 %, the two published tables differ by that much at 190 "
-    "degF.",
-    "Dry salt dissolves by a published mass-transfer law, but its grain size, the bed it makes and what a bed "
-    "does to a heated floor are judgement; solubilities beside strong hydroxide are calculated, no measured table"
-    " was found.",
-    "Boiling stops everywhere at once here; a real bath keeps boiling at the heater. Dense packs of parts are a "
-    "slab with a wide range of conductivity. Splashing, what leaves over the rim, and people are not modelled.",
-    "Above 195 degC, beyond the strength the correlations were made for, and with 5 mm left of a bath that boils "
-    "dry, a run stops there and says so.",
+    "Evaporation from open tanks is uncertain by some 30 %, the two published tables differ by that much at 190 degF.",
+    "Dry salt dissolves by a published mass-transfer law, but its grain size, the bed it makes and what a bed does to a heated "
+    "floor are judgement; solubilities beside strong hydroxide are calculated, no measured table was found.",
+    "Boiling stops everywhere at once here; a real bath keeps boiling at the heater. Dense packs of parts are a slab with a "
+    "wide range of conductivity. Splashing, what leaves over the rim, and people are not modelled.",
+    "Above 195 degC, beyond the strength the correlations were made for, and with 5 mm left of a bath that boils dry, a run "
+    "stops there and says so.",
 };
 
 void page_limits(html *h)

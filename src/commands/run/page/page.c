@@ -9,9 +9,7 @@ static void head(html *h, const carried_out *o)
 {
     html_open(h, "head", NULL);
     html_empty(h, "meta", "charset=\"utf-8\"");
-    html_empty(h, "meta",
-               "http-equiv=\"Content-Security-Policy\" "
-               "content=\"default-src 'none'; style-src 'unsafe-inline'\"");
+    html_empty(h, "meta", "http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"");
     html_empty(h, "meta", "name=\"viewport\" content=\"width=device-width, initial-scale=1\"");
     html_empty(h, "meta", "name=\"color-scheme\" content=\"light dark\"");
     fputc('\n', h->to);

@@ -8,7 +8,7 @@
 #include <unistd.h>
 
 #include "boilback.h"
-#include "commands/explore/output.h"
+#include "commands/explore/answer.h"
 #include "support/printed.h"
 
 #define PI 3.14159265358979323846
