@@ -50,8 +50,7 @@ setting_words setting_words_of(const scenario *s, size_t index, unit_system syst
 
 /* The listing ------------------------------------------------------------------------------------------------------ */
 
-/* A name, the same value in US and SI units, and a note. */
-static void in_both(FILE *to, const char *name, const char *us, const char *si, const char *note)
+void listing_both(FILE *to, const char *name, const char *us, const char *si, const char *note)
 {
     char line[1300];
     snprintf(line, sizeof line, " %-19s %-20s %-20s %s", name, us, si, note);
@@ -60,7 +59,7 @@ static void in_both(FILE *to, const char *name, const char *us, const char *si, 
 
 void listing_line(FILE *to, const char *name, unit_dimension d, double si, const char *note)
 {
-    in_both(to, name, format_exact(UNITS_US, d, si).text, format_exact(UNITS_SI, d, si).text, note);
+    listing_both(to, name, format_exact(UNITS_US, d, si).text, format_exact(UNITS_SI, d, si).text, note);
 }
 
 /* Settings -------------------------------------------------------------------------------------------------------- */
@@ -72,7 +71,7 @@ static void setting_line_print(const scenario *s, size_t index, FILE *to)
     setting_words us = setting_words_of(s, index, UNITS_US), si = setting_words_of(s, index, UNITS_SI);
     char line[700];
     if (strcmp(us.text, si.text) != 0) {
-        in_both(to, name, us.text, si.text, note);
+        listing_both(to, name, us.text, si.text, note);
         return;
     }
     snprintf(line, sizeof line, " %-19s %-41s %s", name, us.text, note);

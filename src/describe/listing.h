@@ -27,6 +27,7 @@ listing_charge listing_charge_of(const scenario *s);
 void listing_print(const scenario *s, FILE *to);
 
 /* Two columns, US and SI, behind a name. */
+void listing_both(FILE *to, const char *name, const char *us, const char *si, const char *note);
 void listing_line(FILE *to, const char *name, unit_dimension d, double si, const char *note);
 
 /* A setting's value in words, as what it means and not as it was written. */

@@ -4,7 +4,6 @@
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/output.h"
 #include "commands/charge/output.h"
 
 typedef struct {
@@ -47,8 +46,7 @@ static bool fill_in(request *r, const scenario *s)
         c->from_fraction = bath.salt_fraction;
     if (c->from_level_m < s->plant.tank.depth_m)
         return true;
-    program_complain("--from: the level must be below the rim");
-    return false;
+    return program_complain("--from: the level must be below the rim");
 }
 
 static const output_writers writers = {.text = charge_report, .json = charge_documents, .csv = charge_csv};

@@ -21,8 +21,6 @@ static void caution(const writing *w, const char *text)
     text_wrapped(w->to, text, 0, 19, REPORT_WIDTH);
 }
 
-/* Refusals -------------------------------------------------------------------------------------------------------- */
-
 void charge_refuse_salts_first(const scenario *s, boil_charge_paste paste, unit_system system)
 {
     program_complain("%s: never water onto dry salts: the first of it makes a solution of %s salts on the spot, at up to %s, "
@@ -75,8 +73,6 @@ void charge_refuse(const charge_answer *a, unit_system s)
     else
         refuse_there(a, s);
 }
-
-/* The steps ------------------------------------------------------------------------------------------------------- */
 
 static const char *step_name(boil_action_kind k)
 {
@@ -181,8 +177,6 @@ static void steps(const writing *w)
         line_of_step(w, i);
     last_steps(w);
 }
-
-/* The rest -------------------------------------------------------------------------------------------------------- */
 
 static void amounts(const writing *w)
 {

@@ -1,7 +1,6 @@
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/output.h"
 #include "commands/check/output.h"
 
 typedef struct {

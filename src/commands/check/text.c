@@ -1,4 +1,3 @@
-#include <stdio.h>
 
 #include "actions/action.h"
 #include "base/text.h"

@@ -1,7 +1,6 @@
 #include "commands/compare/answer.h"
 
 #include <math.h>
-#include <stddef.h>
 #include <stdlib.h>
 #include <string.h>
 

@@ -3,7 +3,6 @@
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/output.h"
 #include "commands/compare/answer.h"
 
 typedef struct {

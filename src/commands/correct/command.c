@@ -2,7 +2,6 @@
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/output.h"
 #include "commands/correct/output.h"
 
 typedef struct {
@@ -54,9 +53,8 @@ static bool level_below_rim(const boil_correct_case *c, unit_system system, cons
 {
     if (c->level_m < s->plant.tank.depth_m)
         return true;
-    program_complain("--%slevel: it must be below the rim of %s, at %s", c->level_boiling ? "boiling-" : "", s->path,
-                     SHOWN(system, LENGTH, s->plant.tank.depth_m));
-    return false;
+    return program_complain("--%slevel: it must be below the rim of %s, at %s", c->level_boiling ? "boiling-" : "", s->path,
+                            SHOWN(system, LENGTH, s->plant.tank.depth_m));
 }
 
 static const output_writers writers = {.text = correct_report, .json = correct_documents, .csv = correct_csv};

@@ -15,8 +15,6 @@ typedef struct {
     FILE *to;
 } writing;
 
-/* Refusals -------------------------------------------------------------------------------------------------------- */
-
 /* What helps where water finds no room or boils off, and where salts or liquid would lie, stop the boil, or boil the bath down
    before they are in. */
 static const char *remedy(const correct_answer *a, bool water)
@@ -74,8 +72,6 @@ void correct_refuse(const correct_answer *a, unit_system s)
         refuse_pace(a);
 }
 
-/* The verdict ----------------------------------------------------------------------------------------------------- */
-
 static formatted_text gallons(const writing *w, double kg)
 {
     return format_quantity(w->system, DIM_VOLUME, kg / boil_water_density(w->p->asked.added_K));
@@ -109,8 +105,6 @@ static void verdict(const writing *w)
         fprintf(w->to, "%s\n", p->bail != BOIL_BAIL_NOTHING ? "; nothing to add" : "Nothing to add: it is at the set point");
 }
 
-/* What there is, and is wanted ------------------------------------------------------------------------------------- */
-
 static void bath(const writing *w)
 {
     const boil_correction *p = w->p;
@@ -134,8 +128,6 @@ static void bath(const writing *w)
     listing_line(w->to, "level", DIM_LENGTH, p->wanted_level_m, "still, as in the scenario");
     listing_line(w->to, "no more than", DIM_LENGTH, p->most_level_m, "still: the freeboard with the next load in");
 }
-
-/* Steps ----------------------------------------------------------------------------------------------------------- */
 
 static void step_head(const writing *w, double start_s, const char *text)
 {

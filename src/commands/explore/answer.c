@@ -1,7 +1,6 @@
 #include "commands/explore/answer.h"
 
 #include <math.h>
-#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -115,24 +114,6 @@ size_t explore_load_output_of(const explore_answer *s, size_t load, explore_load
     return EXPLORE_FIXED + s->findings + EXPLORE_LOAD_OUTPUTS * load + (size_t)o;
 }
 
-static const char *fixed_name(size_t column)
-{
-    static const char *const names[EXPLORE_FIXED] = {
-        [EXPLORE_DONE] = "done",
-        [EXPLORE_SLOWEST_S] = "slowest_recovery_s",
-        [EXPLORE_BACK_SHARE] = "loads_back_share",
-        [EXPLORE_QUIET_S] = "quiet_s",
-        [EXPLORE_FREEBOARD_M] = "freeboard_min_m",
-        [EXPLORE_LEVEL_M] = "level_max_m",
-        [EXPLORE_STEAM_KG_S] = "steam_peak_kg_s",
-        [EXPLORE_LAYER_KG] = "layer_max_kg",
-        [EXPLORE_TEMPERATURE_MAX_K] = "temperature_max_K",
-        [EXPLORE_TEMPERATURE_END_K] = "temperature_end_K",
-        [EXPLORE_VENTED_KG] = "vented_total_kg",
-    };
-    return names[column];
-}
-
 explore_name explore_output_name(const explore_answer *s, size_t column)
 {
     static const char *const of_load[EXPLORE_LOAD_OUTPUTS] = {"recovery_s", "lowest_K", "level_m"};
@@ -140,7 +121,7 @@ explore_name explore_output_name(const explore_answer *s, size_t column)
     const char *title;
     size_t after = EXPLORE_FIXED + s->findings;
     if (column < EXPLORE_FIXED)
-        snprintf(n.text, sizeof n.text, "%s", fixed_name(column));
+        snprintf(n.text, sizeof n.text, "%s", explore_csv_fields[EXPLORE_CSV_FIXED + column].key);
     else if (column < after)
         snprintf(n.text, sizeof n.text, "finding_%.36s", boil_finding_listed(column - EXPLORE_FIXED, &title));
     else

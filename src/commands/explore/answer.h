@@ -171,7 +171,8 @@ void explore_csv_write(const void *answer, FILE *to); /* the rows that were made
 /* The file of rows: names of columns, then a row a run, in SI. The first row says in its last cell, under "study", what study
    it is; from this and the rows everything that is reported can be made again. */
 
-extern const field explore_csv_fields[]; /* for the manual */
+#define EXPLORE_CSV_FIXED 2              /* the first of explore_output among them */
+extern const field explore_csv_fields[]; /* for the manual; results in the order of explore_output */
 
 /* The plan, a line a fact, to be freed: equal texts mean the same study. NULL when memory is refused. */
 char *explore_csv_plan(const explore_answer *s);

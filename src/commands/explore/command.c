@@ -6,7 +6,6 @@
 #include "base/text.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/output.h"
 #include "commands/explore/answer.h"
 #include "commands/explore/run.h"
 #include "scenario/scenario.h"
@@ -108,19 +107,13 @@ static void add_loads(explore_answer *s, const scenario *c)
 
 static bool grid_fits(const scenario *c, const uncertain_thing *t)
 {
-    if (t->key != NULL && c->settings[key_index(t->key)].state == SETTING_ABSENT) {
-        program_complain("--grid: '%s' has no value in this scenario", t->words);
-        return false;
-    }
-    if (t->key != NULL && t->key->need == NEED_STRENGTH && !scenario_names_salts(c)) {
-        program_complain("--grid: where '%s' varies there may be salts: name them in [bath] of %s", t->words, c->path);
-        return false;
-    }
+    if (t->key != NULL && c->settings[key_index(t->key)].state == SETTING_ABSENT)
+        return program_complain("--grid: '%s' has no value in this scenario", t->words);
+    if (t->key != NULL && t->key->need == NEED_STRENGTH && !scenario_names_salts(c))
+        return program_complain("--grid: where '%s' varies there may be salts: name them in [bath] of %s", t->words, c->path);
     for (size_t i = 0; i < c->uncertain_count; i++)
-        if (c->uncertain[i].thing.where == t->where) {
-            program_complain("--grid: '%s' is uncertain in this scenario already", t->words);
-            return false;
-        }
+        if (c->uncertain[i].thing.where == t->where)
+            return program_complain("--grid: '%s' is uncertain in this scenario already", t->words);
     return true;
 }
 
@@ -134,10 +127,8 @@ static bool explore_set_up(explore_answer *s, request *r, const scenario *c)
                           .plan = {c->uncertain_count, points_for(r->samples), REPLICATES, (uint32_t)r->seed}};
     snprintf(s->title, sizeof s->title, "%.199s", text_plain(c->title).text);
     snprintf(s->path, sizeof s->path, "%.299s", text_plain(c->path).text);
-    if (c->uncertain_count == 0 && r->grid.steps == 0) {
-        program_complain("%s: nothing varies: it has no section [uncertain], and there is no --grid", c->path);
-        return false;
-    }
+    if (c->uncertain_count == 0 && r->grid.steps == 0)
+        return program_complain("%s: nothing varies: it has no section [uncertain], and there is no --grid", c->path);
     if (r->grid.steps > 0) {
         if (!grid_fits(c, &r->grid.over.thing))
             return false;
@@ -151,8 +142,7 @@ static bool explore_set_up(explore_answer *s, request *r, const scenario *c)
     add_loads(s, c);
     if (explore_begin(s) == BOIL_OK)
         return true;
-    program_complain("the study is too large for memory: fewer samples do");
-    return false;
+    return program_complain("the study is too large for memory: fewer samples do");
 }
 
 static const output_writers writers = {

@@ -46,8 +46,6 @@ static size_t ended_badly(const explore_answer *s)
     return n;
 }
 
-/* Head ------------------------------------------------------------------------------------------------------------ */
-
 static void head(const writing *w)
 {
     const explore_answer *s = w->answer;
@@ -103,8 +101,6 @@ static void verdict(const writing *w)
                 percent(likeliest->odds.chance).text);
 }
 
-/* Odds ------------------------------------------------------------------------------------------------------------ */
-
 /* What a run calls possible is found with faster mixing alone: no chance here may be read as if it held that. */
 static void mixing(const writing *w)
 {
@@ -130,8 +126,6 @@ static void odds(const writing *w)
     fputs(" The signal word is the gravest that was found.\n", w->to);
     mixing(w);
 }
-
-/* Percentiles ----------------------------------------------------------------------------------------------------- */
 
 static const double shares[] = {0.05, 0.5, 0.95};
 
@@ -194,8 +188,6 @@ static void loads(const writing *w)
         fprintf(w->to, " ... and %zu loads more\n", s->load_count - listed);
 }
 
-/* Causes ---------------------------------------------------------------------------------------------------------- */
-
 static formatted_text index_text(const boil_estimate *e)
 {
     formatted_text t;
@@ -238,8 +230,6 @@ static void causes(const writing *w)
                      "First-order and total Sobol' indices with 95 %% intervals: what would go if this number alone were "
                      "known, and what would stay if all the others were. A thing whose total is near 0 need not be measured.");
 }
-
-/* Grid ------------------------------------------------------------------------------------------------------------ */
 
 static void grid_line(const writing *w, size_t cell)
 {

@@ -20,7 +20,8 @@ static double modelled(const boil_history *h, const fit_reading *r, size_t *row)
         ++*row;
     const boil_row *a = &h->rows[*row], *b = *row + 1 < h->rows_count ? a + 1 : a;
     double share = b->time_s > a->time_s ? (r->time_s - a->time_s) / (b->time_s - a->time_s) : 0;
-    double from = r->is_level ? a->still_level_m : a->temperature_K, to = r->is_level ? b->still_level_m : b->temperature_K;
+    bool level = r->kind == FIT_LEVEL;
+    double from = level ? a->still_level_m : a->temperature_K, to = level ? b->still_level_m : b->temperature_K;
     return from + share * (to - from);
 }
 
@@ -72,12 +73,12 @@ static boil_outcome residuals(void *context, const double value[], double residu
 
 static void summarise(const fitted *f, const double miss[], fit_misses of[2])
 {
-    for (int kind = 0; kind < 2; kind++) {
+    for (fit_kind kind = FIT_TEMPERATURE; kind <= FIT_LEVEL; kind++) {
         fit_misses *m = &of[kind];
         double sum = 0, count = 0;
         *m = (fit_misses){(double)NAN, (double)NAN, (double)NAN};
         for (size_t i = 0; i < f->answer->readings_count; i++) {
-            if (f->answer->readings[i].is_level != (kind == 1))
+            if (f->answer->readings[i].kind != kind)
                 continue;
             sum += miss[i] * miss[i];
             count++;
@@ -90,19 +91,21 @@ static void summarise(const fitted *f, const double miss[], fit_misses of[2])
 
 static bool take_readings(const fit_log *l, double end_s, const fit_weights *w, fit_answer *out)
 {
+    static const char *const names[] = {"temperature_K", "still_level_m"};
     out->readings = calloc(2 * l->count + 1, sizeof *out->readings);
     if (out->readings == NULL)
         return false;
-    for (int kind = 0; kind < 2; kind++)
+    for (fit_kind kind = FIT_TEMPERATURE; kind <= FIT_LEVEL; kind++)
         for (size_t i = 0; i < l->count; i++) {
             const fit_log_row *r = &l->rows[i];
-            double measured = kind == 1 ? r->level_m : r->temperature_K, deviation = kind == 1 ? w->level_m : w->temperature_K;
+            double measured = kind == FIT_LEVEL ? r->level_m : r->temperature_K,
+                   deviation = kind == FIT_LEVEL ? w->level_m : w->temperature_K;
             bool covered = r->time_s >= 0 && r->time_s <= end_s;
-            out->left_out += !covered && kind == 0;
+            out->left_out += !covered && kind == FIT_TEMPERATURE;
             if (covered && !isnan(measured))
                 out->readings[out->readings_count++] =
-                    (fit_reading){kind == 1, r->time_s, measured, 1 / deviation, (double)NAN, (double)NAN};
-            if (kind == 0)
+                    (fit_reading){kind, names[kind], r->time_s, measured, 1 / deviation, (double)NAN, (double)NAN};
+            if (kind == FIT_TEMPERATURE)
                 out->temperatures = out->readings_count;
         }
     out->levels = out->readings_count - out->temperatures;
@@ -150,9 +153,8 @@ static bool take_things(const scenario *s, fit_answer *out)
     out->problem.parameters = count;
     if (count >= 1 && count <= BOIL_LEAST_SQUARES_PARAMETERS)
         return true;
-    program_complain("%s: name in [uncertain] what is to be fitted, 1 to %zu numbers, each with the range it may lie in",
-                     s->path, BOIL_LEAST_SQUARES_PARAMETERS);
-    return false;
+    return program_complain("%s: name in [uncertain] what is to be fitted, 1 to %zu numbers, each with the range it may lie in",
+                            s->path, BOIL_LEAST_SQUARES_PARAMETERS);
 }
 
 const uncertain_thing *fit_thing(const fit_answer *f, size_t i)

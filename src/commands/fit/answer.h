@@ -19,9 +19,12 @@ typedef struct {
     double temperature_K, level_m;
 } fit_weights;
 
+typedef enum { FIT_TEMPERATURE, FIT_LEVEL } fit_kind;
+
 /* A reading that the scenario covers. */
 typedef struct {
-    bool is_level;
+    fit_kind kind;
+    const char *name; /* of the kind: "temperature_K", "still_level_m" */
     double time_s, measured, weight;
     double guess, best; /* of the runs before and after; NaN: there is none */
 } fit_reading;

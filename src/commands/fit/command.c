@@ -4,7 +4,6 @@
 #include "base/text.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/output.h"
 #include "commands/fit/answer.h"
 
 typedef struct {

@@ -70,33 +70,21 @@ static const field answer[] = {
     GROUP("temperature_K", temperature, "how temperatures agree, in K"),
     GROUP("still_level_m", level, "how levels agree, in m"), FIELDS_END};
 #undef RECORD
-/* clang-format on */
 
-static const char *const kinds[] = {"temperature_K", "still_level_m"};
+TELLS(double, residual, fit_reading, r->best - r->measured)
 
-typedef struct {
-    const char *kind;
-    double time_s, measured, guess, best, residual;
-} line;
-
-/* clang-format off */
-#define RECORD line
+#define RECORD fit_reading
 static const field line_fields[] = {
-    SAME(time_s, "when it was read"), TEXT("reading", kind, "temperature_K or still_level_m"),
+    SAME(time_s, "when it was read"), TEXT("reading", name, "temperature_K or still_level_m"),
     SAME(measured, "as read, in SI"), SAME(guess, "of the run before"), NUMBER("fitted", best, "of the run as fitted"),
-    SAME(residual, "fitted less measured"), FIELDS_END};
+    WORKED_OUT("residual", residual, "fitted less measured"), FIELDS_END};
 
 const document fit_documents[] = {
     {"--json", "the numbers fitted", answer, false}, {"--csv", "the readings, one a line", line_fields, true}, {0}};
 /* clang-format on */
 
-void fit_csv(const void *of, FILE *to)
+void fit_csv(const void *answer_of, FILE *to)
 {
-    const fit_answer *f = of;
-    csv_header(to, line_fields);
-    for (size_t i = 0; i < f->readings_count; i++) {
-        const fit_reading *r = &f->readings[i];
-        line l = {kinds[r->is_level], r->time_s, r->measured, r->guess, r->best, r->best - r->measured};
-        csv_record(to, line_fields, &l);
-    }
+    const fit_answer *f = answer_of;
+    csv_document(to, line_fields, f->readings, f->readings_count, sizeof *f->readings);
 }

@@ -54,8 +54,7 @@ static bool read_unit(cursor *cell, size_t passed, column *c)
     }
     char accepted[100];
     unit_accepted(UNIT_OF(c->dimension), accepted, sizeof accepted);
-    cursor_error(cell, cell->at, "a column of readings names its unit behind it: %s", accepted);
-    return false;
+    return cursor_error(cell, cell->at, "a column of readings names its unit behind it: %s", accepted);
 }
 
 static bool read_column(cursor cell, column *c)
@@ -80,21 +79,16 @@ static bool read_header(cursor row, column columns[COLUMNS_MAX], size_t *count)
     for (*count = 0; row.at < row.end; (*count)++) {
         if (!csv_cell(&row, &cell))
             return false;
-        if (*count == COLUMNS_MAX) {
-            cursor_error(&cell, cell.at, "a log has at most %zu columns", COLUMNS_MAX);
-            return false;
-        }
+        if (*count == COLUMNS_MAX)
+            return cursor_error(&cell, cell.at, "a log has at most %zu columns", COLUMNS_MAX);
         if (!read_column(cell, &columns[*count]))
             return false;
-        if (columns[*count].kind != COLUMN_OTHER && ++of[columns[*count].kind] > 1) {
-            cursor_error(&cell, cell.at, "a second column '%s'", words_quoted(cell.at, length_of(&cell)).text);
-            return false;
-        }
+        if (columns[*count].kind != COLUMN_OTHER && ++of[columns[*count].kind] > 1)
+            return cursor_error(&cell, cell.at, "a second column '%s'", words_quoted(cell.at, length_of(&cell)).text);
     }
     if (of[COLUMN_CLOCK] + of[COLUMN_SECONDS] == 1 && of[COLUMN_TEMPERATURE] + of[COLUMN_LEVEL] > 0)
         return true;
-    cursor_error(&row, start, "a log starts with a header such as 'time,temperature degF,still level in'");
-    return false;
+    return cursor_error(&row, start, "a log starts with a header such as 'time,temperature degF,still level in'");
 }
 
 static bool read_number(cursor cell, const column *c, const char *what, const bounds *within, double *si)
@@ -111,8 +105,7 @@ static bool read_number(cursor cell, const column *c, const char *what, const bo
         *si = q.si;
         return true;
     }
-    cursor_error(&cell, start, "%s must be between %g and %g %s", what, within->low, within->high, within->unit);
-    return false;
+    return cursor_error(&cell, start, "%s must be between %g and %g %s", what, within->low, within->high, within->unit);
 }
 
 /* A clock that goes back has passed midnight. */
@@ -155,16 +148,14 @@ static bool read_row(cursor row, const column columns[], size_t count, double st
         }
     }
     if (good && !(r.time_s >= before_s)) { /* NaN too */
-        cursor_error(&whole, whole.at, isnan(r.time_s) ? "this row has no time" : "this row is earlier than the one before it");
-        return false;
+        return cursor_error(&whole, whole.at,
+                            isnan(r.time_s) ? "this row has no time" : "this row is earlier than the one before it");
     }
     if (!good || (isnan(r.temperature_K) && isnan(r.level_m)))
         return good;
     fit_log_row *rows = boil_array_reserve(l->rows, &l->capacity, l->count, sizeof *rows);
-    if (rows == NULL) {
-        cursor_error(&whole, whole.at, "out of memory");
-        return false;
-    }
+    if (rows == NULL)
+        return cursor_error(&whole, whole.at, "out of memory");
     l->rows = rows;
     l->rows[l->count++] = r;
     return true;

@@ -5,20 +5,20 @@
 #include "pictures/picture_curves.h"
 
 /* NaN where the reading is of the other kind. */
-#define OF_KIND(name, level, member)                                                                                           \
+#define OF_KIND(name, of, member)                                                                                              \
     static double name(const void *rows, size_t i)                                                                             \
     {                                                                                                                          \
         const fit_reading *r = (const fit_reading *)rows + i;                                                                  \
-        return r->is_level == level ? r->member : (double)NAN;                                                                 \
+        return r->kind == of ? r->member : (double)NAN;                                                                        \
     }
 
 /* clang-format off */
-OF_KIND(temperature, false, measured)
-OF_KIND(temperature_guess, false, guess)
-OF_KIND(temperature_best, false, best)
-OF_KIND(level, true, measured)
-OF_KIND(level_guess, true, guess)
-OF_KIND(level_best, true, best)
+OF_KIND(temperature, FIT_TEMPERATURE, measured)
+OF_KIND(temperature_guess, FIT_TEMPERATURE, guess)
+OF_KIND(temperature_best, FIT_TEMPERATURE, best)
+OF_KIND(level, FIT_LEVEL, measured)
+OF_KIND(level_guess, FIT_LEVEL, guess)
+OF_KIND(level_best, FIT_LEVEL, best)
 
 static double time_of(const void *rows, size_t i)
 {

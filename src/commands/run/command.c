@@ -2,7 +2,6 @@
 #include "base/text.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/output.h"
 #include "commands/run/output.h"
 #include "describe/carried_out.h"
 #include "describe/trace.h"

@@ -22,15 +22,14 @@ static double rounded_up(double heat_W)
 static boil_outcome carry_out(const size_case *c, double heat_W, boil_history *h)
 {
     boil_plant sized;
-    boil_run_options o = boil_run_options_default();
     boil_outcome result = boil_heater_size_plant(&c->scenario->plant, heat_W, &sized);
-    return result == BOIL_OK ? boil_run(&sized, &c->schedule, &o, h) : result;
+    return result == BOIL_OK ? boil_run(&sized, &c->schedule, &c->run, h) : result;
 }
 
 static boil_outcome find_end(const size_case *c, boil_closures closures, double heat_W, size_end *end)
 {
     const boil_plant *p = &c->scenario->plant;
-    boil_run_options o = boil_run_options_default();
+    boil_run_options o = c->run;
     o.closures = closures;
     *end = (size_end){SIZE_RIM_AT, (double)NAN, (double)NAN};
     boil_outcome result = boil_heater_size_staying_below(p, &c->schedule, &o, heat_W, &end->from_W);
@@ -51,10 +50,9 @@ static boil_outcome find_end(const size_case *c, boil_closures closures, double 
 /* Nothing that opens it is no failure. */
 static boil_outcome find_opening(const size_case *c, size_answer *a)
 {
-    boil_run_options o = boil_run_options_default();
     const boil_plant *p = &c->scenario->plant;
-    int by_load = boil_load_size_opening_load(p, &c->schedule, &o, c->limit_s, &a->opening_load);
-    int by_area = boil_load_size_opening_area(p, &c->schedule, &o, c->limit_s, &a->opening_area);
+    int by_load = boil_load_size_opening_load(p, &c->schedule, &c->run, c->limit_s, &a->opening_load);
+    int by_area = boil_load_size_opening_area(p, &c->schedule, &c->run, c->limit_s, &a->opening_area);
     if (by_load == BOIL_NO_ROOT)
         a->opening_load = (double)NAN;
     if (by_area == BOIL_NO_ROOT)
@@ -67,12 +65,11 @@ static boil_outcome find_opening(const size_case *c, size_answer *a)
 static boil_outcome around_heat(const size_case *c, size_answer *a)
 {
     const boil_plant *p = &c->scenario->plant;
-    boil_run_options o = boil_run_options_default();
     bool fuel = p->heater.source != BOIL_HEAT_STEAM;
     a->input_W = fuel ? a->heat_W / p->heater.efficiency : (double)NAN;
     boil_outcome result = boil_steady_state_at(p, a->heat_W, &a->calm);
     a->own_W = boil_heater_output(&p->heater, 1, a->calm.boiling_point_K);
-    if (result == BOIL_OK && boil_steady_state_heat_up(p, &o, a->heat_W, &a->heat_up_s) != BOIL_OK)
+    if (result == BOIL_OK && boil_steady_state_heat_up(p, &c->run, a->heat_W, &a->heat_up_s) != BOIL_OK)
         a->heat_up_s = (double)NAN; /* such a bath cannot stand cold: no time to tell */
     if (result == BOIL_OK)
         result = carry_out(c, a->heat_W, &a->proof);
@@ -87,12 +84,11 @@ static boil_outcome around_heat(const size_case *c, size_answer *a)
 
 boil_outcome size_answer_of(const size_case *c, size_answer *out)
 {
-    boil_run_options o = boil_run_options_default();
     const double none = (double)NAN;
     *out = (size_answer){
         .size = c, .heat_W = none, .input_W = none, .heat_up_s = none, .opening_load = none, .opening_area = none};
     boil_outcome result =
-        boil_heater_size_for_recovery(&c->scenario->plant, &c->schedule, &o, c->limit_s, precision, &out->heat_W);
+        boil_heater_size_for_recovery(&c->scenario->plant, &c->schedule, &c->run, c->limit_s, precision, &out->heat_W);
     if (is_no(result)) {
         out->found = result == BOIL_OUT_OF_RANGE ? SIZE_BEYOND : SIZE_NONE;
         result = find_opening(c, out);
@@ -138,9 +134,8 @@ bool size_answer_never_stops(const size_answer *a)
 
 int size_heaviest_of(const size_case *c, size_heaviest *out)
 {
-    boil_run_options o = boil_run_options_default();
     *out = (size_heaviest){.size = c};
-    int result = boil_load_size_heaviest(&c->scenario->plant, &c->schedule, &o, c->limit_s, &out->times);
+    int result = boil_load_size_heaviest(&c->scenario->plant, &c->schedule, &c->run, c->limit_s, &out->times);
     if (!is_no(result))
         return result;
     out->times = 0;
@@ -150,22 +145,20 @@ int size_heaviest_of(const size_case *c, size_heaviest *out)
 static int prove(const boil_plant *watered, size_interval *i)
 {
     boil_schedule s;
-    boil_run_options o = boil_run_options_default();
     int result = boil_load_size_repeated(&i->size->load, i->interval_s, i->size->limit_s, &s);
     if (result == BOIL_OK)
-        result = boil_run(watered, &s, &o, &i->proof);
+        result = boil_run(watered, &s, &i->size->run, &i->proof);
     boil_schedule_free(&s);
     return result;
 }
 
 int size_interval_of(const size_case *c, size_interval *out)
 {
-    boil_run_options o = boil_run_options_default();
     boil_plant watered;
     *out = (size_interval){.size = c};
     int result = boil_load_size_watered(&c->scenario->plant, &watered);
     if (result == BOIL_OK)
-        result = boil_load_size_interval(&watered, &c->load, &o, c->limit_s, &out->interval_s);
+        result = boil_load_size_interval(&watered, &c->load, &c->run, c->limit_s, &out->interval_s);
     if (result == BOIL_OK)
         return prove(&watered, out);
     out->interval_s = (double)NAN;
@@ -185,10 +178,9 @@ static const double inches[SIZE_CELL_PLATES] = {0.125, 0.25, 0.5, 0.75, 1};
 static int heat_of(const scenario *s, double limit_s, const boil_load *l, double *heat_W)
 {
     size_case c;
-    boil_run_options o = boil_run_options_default();
     int result = size_case_one(s, limit_s, l, &c);
     if (result == BOIL_OK)
-        result = boil_heater_size_for_recovery(&s->plant, &c.schedule, &o, limit_s, precision, heat_W);
+        result = boil_heater_size_for_recovery(&s->plant, &c.schedule, &c.run, limit_s, precision, heat_W);
     size_case_free(&c);
     if (!is_no(result))
         return result;

@@ -16,6 +16,7 @@ typedef struct {
     boil_load load;         /* the one, or the first of the schedule */
     boil_schedule schedule; /* the one load's; else the scenario's own, which stays its own */
     double limit_s;         /* longest the boil may be lost */
+    boil_run_options run;   /* as everything here is run */
 } size_case;
 
 /* One load of steel plate, at 20 degC: of that mass, or of that mass per volume of bath. */

@@ -31,7 +31,7 @@ boil_outcome size_case_one(const scenario *s, double limit_s, const boil_load *l
 {
     const double first_s = 60;
     boil_action action = {.time_s = first_s, .kind = BOIL_ACTION_LOAD, .is.load = *load};
-    *out = (size_case){.scenario = s, .one_load = true, .load = *load, .limit_s = limit_s};
+    *out = (size_case){.scenario = s, .one_load = true, .load = *load, .limit_s = limit_s, .run = boil_run_options_default()};
     boil_schedule_init(&out->schedule, first_s + load->immersed_s + limit_s + 60);
     return boil_schedule_add(&out->schedule, &action);
 }
@@ -43,7 +43,8 @@ boil_outcome size_case_of(const scenario *s, double limit_s, const quantity *hea
         boil_load plate = size_case_plate(s, heaviness, QUARTER_INCH_M);
         return size_case_one(s, limit_s, &plate, out);
     }
-    *out = (size_case){.scenario = s, .load = first->is.load, .schedule = s->schedule, .limit_s = limit_s};
+    *out = (size_case){
+        .scenario = s, .load = first->is.load, .schedule = s->schedule, .limit_s = limit_s, .run = boil_run_options_default()};
     return BOIL_OK;
 }
 

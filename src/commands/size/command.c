@@ -1,7 +1,6 @@
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "cli/output.h"
 #include "commands/size/answer.h"
 
 typedef struct {
@@ -35,11 +34,10 @@ static int answer_heat(const size_case *c, const output *o, int *status)
     static const output_writers writers = {.text = size_report, .json = &size_documents[0], .draw = size_picture};
     size_answer a;
     int result = size_answer_of(c, &a);
-    if (result != BOIL_OK)
-        return result;
-    *status = output_write(&writers, o, &a, STATUS_DONE);
+    if (result == BOIL_OK)
+        *status = output_write(&writers, o, &a, STATUS_DONE);
     size_answer_free(&a);
-    return BOIL_OK;
+    return result;
 }
 
 static int answer_heaviest(const size_case *c, const output *o, int *status)
@@ -57,11 +55,10 @@ static int answer_interval(const size_case *c, const output *o, int *status)
     static const output_writers writers = {.text = size_interval_report, .json = &size_documents[2]};
     size_interval i;
     int result = size_interval_of(c, &i);
-    if (result != BOIL_OK)
-        return result;
-    *status = output_write(&writers, o, &i, STATUS_DONE);
+    if (result == BOIL_OK)
+        *status = output_write(&writers, o, &i, STATUS_DONE);
     size_interval_free(&i);
-    return BOIL_OK;
+    return result;
 }
 
 static int answer_table(const scenario *s, double limit_s, const quantity *load, const output *o, int *status)

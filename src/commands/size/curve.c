@@ -21,10 +21,9 @@ static boil_outcome add(const size_case *s, double heat_W, size_curve *c)
 {
     boil_plant sized;
     boil_history h;
-    boil_run_options o = boil_run_options_default();
     boil_outcome result = boil_heater_size_plant(&s->scenario->plant, heat_W, &sized);
     if (result == BOIL_OK)
-        result = boil_run(&sized, &s->schedule, &o, &h);
+        result = boil_run(&sized, &s->schedule, &s->run, &h);
     if (result != BOIL_OK)
         return result;
     size_point *p = &c->points[c->count++];

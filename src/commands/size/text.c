@@ -4,6 +4,7 @@
 
 #include "base/constants.h"
 #include "base/text.h"
+#include "describe/listing.h"
 #include "describe/report.h"
 #include "properties/water.h"
 
@@ -33,8 +34,6 @@ formatted_text size_shown_up(unit_system s, unit_dimension d, double si)
     snprintf(t.text, sizeof t.text, "%.24s %.12s", size_number_up(s, d, si).text, format_unit(s, d));
     return t;
 }
-
-/* The verdict ----------------------------------------------------------------------------------------------------- */
 
 static formatted_text heat_words(const writing *w, double heat_W)
 {
@@ -76,23 +75,15 @@ static void verdict_open(const writing *w)
     fputc('\n', w->to);
 }
 
-/* Lines ----------------------------------------------------------------------------------------------------------- */
-
-static void line(const writing *w, const char *name, const char *us, const char *si, const char *note)
-{
-    char text[400];
-    snprintf(text, sizeof text, " %-19s %-20s %-20s %s", name, us, si, note);
-    text_line(w->to, text);
-}
-
 static void quantity_line(const writing *w, const char *name, unit_dimension d, double si, const char *note)
 {
-    line(w, name, format_quantity(UNITS_US, d, si).text, format_quantity(UNITS_SI, d, si).text, note);
+    listing_both(w->to, name, format_quantity(UNITS_US, d, si).text, format_quantity(UNITS_SI, d, si).text, note);
 }
 
 static void up_line(const writing *w, const char *name, double heat_W, const char *note)
 {
-    line(w, name, size_shown_up(UNITS_US, DIM_POWER, heat_W).text, size_shown_up(UNITS_SI, DIM_POWER, heat_W).text, note);
+    listing_both(w->to, name, size_shown_up(UNITS_US, DIM_POWER, heat_W).text, size_shown_up(UNITS_SI, DIM_POWER, heat_W).text,
+                 note);
 }
 
 static void per_volume_line(const writing *w)
@@ -102,7 +93,7 @@ static void per_volume_line(const writing *w)
     snprintf(us.text, sizeof us.text, "%.3g kBtu/h per gal",
              unit_from_si(DIM_POWER, "kBtu/h", a->heat_W) / unit_from_si(DIM_VOLUME, "gal", a->calm.volume_m3));
     snprintf(si.text, sizeof si.text, "%.3g W per L", a->heat_W / unit_from_si(DIM_VOLUME, "L", a->calm.volume_m3));
-    line(w, " per volume of bath", us.text, si.text, "");
+    listing_both(w->to, " per volume of bath", us.text, si.text, "");
 }
 
 static void steam_line(const writing *w, const char *name, double m3_s, const char *note)
@@ -110,7 +101,7 @@ static void steam_line(const writing *w, const char *name, double m3_s, const ch
     formatted_text us, si;
     snprintf(us.text, sizeof us.text, "%.0f cfm", unit_from_si(DIM_VOLUME, "ft3", m3_s * 60));
     snprintf(si.text, sizeof si.text, "%.0f m3/h", m3_s * 3600);
-    line(w, name, us.text, si.text, note);
+    listing_both(w->to, name, us.text, si.text, note);
 }
 
 static void heat(const writing *w)
@@ -128,7 +119,8 @@ static void heat(const writing *w)
     quantity_line(w, "calm losses", DIM_POWER, a->calm.losses_W, "with less it does not boil at all");
     quantity_line(w, "in the scenario", DIM_POWER, a->own_W, a->own_W < a->heat_W ? "too little" : "enough");
     if (!isnan(a->heat_up_s))
-        line(w, "heating up", format_duration(a->heat_up_s).text, format_duration(a->heat_up_s).text, "from a room-cold bath");
+        listing_both(w->to, "heating up", format_duration(a->heat_up_s).text, format_duration(a->heat_up_s).text,
+                     "from a room-cold bath");
 }
 
 /* Steam that leaves is water that must be made up. */
@@ -149,7 +141,7 @@ static void end_line(const writing *w, const char *name, const size_end *e)
     char least[40];
     snprintf(least, sizeof least, "%.20s, at least", name);
     if (size_end_shut(e)) {
-        line(w, name, "none", "none", "it boils over with the heat above already, and with more");
+        listing_both(w->to, name, "none", "none", "it boils over with the heat above already, and with more");
         return;
     }
     if (size_end_surges(e, w->a->heat_W))
@@ -157,8 +149,9 @@ static void end_line(const writing *w, const char *name, const size_end *e)
     if (e->rim == SIZE_RIM_AT)
         quantity_line(w, name, DIM_POWER, e->heat_W, "with more it boils over");
     else
-        line(w, name, "any", "any",
-             e->rim == SIZE_RIM_NEVER ? "it never boils over" : "until the bath leaves what is known of it, boiled too strong");
+        listing_both(w->to, name, "any", "any",
+                     e->rim == SIZE_RIM_NEVER ? "it never boils over"
+                                              : "until the bath leaves what is known of it, boiled too strong");
 }
 
 static void window(const writing *w)
@@ -190,8 +183,6 @@ static void opening(const writing *w)
         quantity_line(w, "a wider tank", DIM_AREA, a->opening_area * area, note);
     }
 }
-
-/* The proof ------------------------------------------------------------------------------------------------------- */
 
 /* Finer than elsewhere: it is about one per cent. */
 static formatted_text back_words(const boil_load_result *r)
@@ -255,8 +246,6 @@ void size_report(const void *answer, const output *o, FILE *to)
         proof(&w);
     report_caution(to);
 }
-
-/* The table ------------------------------------------------------------------------------------------------------- */
 
 void size_table_report(const void *answer, const output *o, FILE *to)
 {

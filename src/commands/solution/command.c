@@ -4,7 +4,6 @@
 
 #include "base/program.h"
 #include "cli/commands.h"
-#include "cli/output.h"
 #include "commands/solution/answer.h"
 #include "scenario/scenario.h"
 
