@@ -10,7 +10,7 @@
 
 #include "boilback.h"
 #include "base/constants.h"
-#include "commands/explore/run.h"
+#include "commands/explore/answer.h"
 #include "simulate/modes.h"
 #include "simulate/rates.h"
 #include "simulate/run.h"

@@ -38,6 +38,8 @@ typedef struct {
 #define OUTPUT_JSON(record, text) {"json", NULL, text, OPTION_FLAG, .where = offsetof(record, output.json)}
 #define OUTPUT_CSV(record, text) {"csv", "FILE", text, OPTION_FILE, .where = offsetof(record, output.csv)}
 #define OUTPUT_PLOT(record, text) {"plot", "FILE", text, OPTION_FILE, .where = offsetof(record, output.plot.path)}
+#define OUTPUT_PLOT_INSTEAD(record, does) \
+    OUTPUT_PLOT(record, does " with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the report")
 #define OUTPUT_HTML(record, text) {"html", "FILE", text, OPTION_FILE, .where = offsetof(record, output.html)}
 #define OUTPUT_UNITS(record, of) \
     {"units", "us|si", "units of the " of "; default us", OPTION_CHOICE, .where = offsetof(record, output.system)}

@@ -7,7 +7,6 @@
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "commands/explore/answer.h"
-#include "commands/explore/run.h"
 #include "scenario/scenario.h"
 
 enum { REPLICATES = 8, SAMPLES_DEFAULT = 256, SAMPLES_MOST = 1 << 20 };
@@ -53,8 +52,7 @@ static const option options[] = {
      INTO(work), .read = shard_read},
     {"merge", NULL, "the FILEs are rows of the shards of one study: report on all of them", OPTION_FLAG, INTO(merge)},
     OUTPUT_CSV(request, "also write the rows as CSV, in SI units; '-' writes them instead of the report"),
-    OUTPUT_PLOT(request, "draw chances and causes with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of "
-                         "the report"),
+    OUTPUT_PLOT_INSTEAD(request, "draw chances and causes"),
     OUTPUT_UNITS(request, "report"),
     OUTPUT_JSON(request, "the outcome as JSON, in SI units"),
 };
@@ -68,14 +66,12 @@ static bool given_together(const given *g)
     for (size_t i = 0; i < sizeof of_study / sizeof of_study[0]; i++)
         study = study || options_given(g, of_study[i]);
     if (options_given(g, "shard") && (options_given(g, "json") || options_given(g, "plot")))
-        program_complain("with --shard there are rows only: draw and report when all are merged");
-    else if (merge && study)
-        program_complain("with --merge the rows say what the study is");
-    else if (!merge && g->arguments_count > 1)
-        program_complain("'explore' takes one FILE, except with --merge");
-    else
-        return true;
-    return false;
+        return program_complain("with --shard there are rows only: draw and report when all are merged");
+    if (merge && study)
+        return program_complain("with --merge the rows say what the study is");
+    if (!merge && g->arguments_count > 1)
+        return program_complain("'explore' takes one FILE, except with --merge");
+    return true;
 }
 
 static explore_input input_of(const uncertain *u)

@@ -1,4 +1,4 @@
-#include "commands/explore/run.h"
+#include "commands/explore/answer.h"
 
 #include <math.h>
 #include <signal.h>

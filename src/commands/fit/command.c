@@ -20,8 +20,7 @@ static const option options[] = {
     OUTPUT_UNITS(request, "report"),
     OUTPUT_JSON(request, "the outcome as JSON, in SI units"),
     OUTPUT_CSV(request, "also write readings and runs as CSV, in SI units; '-' writes them instead of the report"),
-    OUTPUT_PLOT(request, "draw readings and runs with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the "
-                         "report"),
+    OUTPUT_PLOT_INSTEAD(request, "draw readings and runs"),
 };
 /* clang-format on */
 

@@ -1,4 +1,4 @@
-#include "commands/fit/log.h"
+#include "commands/fit/answer.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -36,7 +36,16 @@ static const struct {
     {"still level", COLUMN_LEVEL, DIM_LENGTH, NULL},
 };
 
-static const bounds sane_time = {"h", 0, 10000}, sane_temperature = {"degC", -50, 300}, sane_level = {"m", 0, 20};
+/* The readings by their kind: where each goes in a row, and what it can be. */
+static const struct {
+    const char *what;
+    size_t where;
+    bounds within;
+} readings[] = {
+    [COLUMN_SECONDS] = {"time", offsetof(fit_log_row, time_s), {"h", 0, 10000}},
+    [COLUMN_TEMPERATURE] = {"temperature", offsetof(fit_log_row, temperature_K), {"degC", -50, 300}},
+    [COLUMN_LEVEL] = {"still level", offsetof(fit_log_row, level_m), {"m", 0, 20}},
+};
 
 static size_t length_of(const cursor *cell)
 {
@@ -91,8 +100,10 @@ static bool read_header(cursor row, column columns[COLUMNS_MAX], size_t *count)
     return cursor_error(&row, start, "a log starts with a header such as 'time,temperature degF,still level in'");
 }
 
-static bool read_number(cursor cell, const column *c, const char *what, const bounds *within, double *si)
+static bool read_number(cursor cell, const column *c, fit_log_row *r)
 {
+    const char *what = readings[c->kind].what;
+    const bounds *within = &readings[c->kind].within;
     quantity q;
     if (length_of(&cell) == 0)
         return true;
@@ -102,7 +113,7 @@ static bool read_number(cursor cell, const column *c, const char *what, const bo
     q.si = unit_to_si(c->dimension, c->unit, q.si);
     if (q.si >= unit_to_si(c->dimension, within->unit, within->low) &&
         q.si <= unit_to_si(c->dimension, within->unit, within->high)) {
-        *si = q.si;
+        *(double *)(void *)((char *)r + readings[c->kind].where) = q.si;
         return true;
     }
     return cursor_error(&cell, start, "%s must be between %g and %g %s", what, within->low, within->high, within->unit);
@@ -130,27 +141,14 @@ static bool read_row(cursor row, const column columns[], size_t count, double st
     for (size_t i = 0; i < count && good && row.at < row.end; i++) {
         if (!csv_cell(&row, &cell))
             return false;
-        switch (columns[i].kind) {
-        case COLUMN_CLOCK:
+        if (columns[i].kind == COLUMN_CLOCK)
             good = read_clock(cell, start_s, fmax(before_s, -day_s / 2), &r.time_s);
-            break;
-        case COLUMN_SECONDS:
-            good = read_number(cell, &columns[i], "time", &sane_time, &r.time_s);
-            break;
-        case COLUMN_TEMPERATURE:
-            good = read_number(cell, &columns[i], "temperature", &sane_temperature, &r.temperature_K);
-            break;
-        case COLUMN_LEVEL:
-            good = read_number(cell, &columns[i], "still level", &sane_level, &r.level_m);
-            break;
-        case COLUMN_OTHER:
-            break;
-        }
+        else if (columns[i].kind != COLUMN_OTHER)
+            good = read_number(cell, &columns[i], &r);
     }
-    if (good && !(r.time_s >= before_s)) { /* NaN too */
+    if (good && !(r.time_s >= before_s)) /* NaN too */
         return cursor_error(&whole, whole.at,
                             isnan(r.time_s) ? "this row has no time" : "this row is earlier than the one before it");
-    }
     if (!good || (isnan(r.temperature_K) && isnan(r.level_m)))
         return good;
     fit_log_row *rows = boil_array_reserve(l->rows, &l->capacity, l->count, sizeof *rows);

@@ -17,7 +17,7 @@ typedef struct {
 static const option options[] = {
     OUTPUT_JSON(request, "the outcome as JSON, in SI units"),
     OUTPUT_CSV(request, "also write the trace as CSV, in SI units; '-' writes it instead of the report"),
-    OUTPUT_PLOT(request, "draw it with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the report"),
+    OUTPUT_PLOT_INSTEAD(request, "draw it"),
     OUTPUT_HTML(request, "one page to read and to print: findings, run sheet by the clock, picture (if gnuplot is "
                          "there), all inputs; '-' writes it instead of the report"),
     {"step", "TIME", "time between rows of the trace; default 10 s", OPTION_QUANTITY,

@@ -90,30 +90,6 @@ bool size_end_surges(const size_end *e, double heat_W); /* with heat_W it boils 
 bool size_answer_shut(const size_answer *a);            /* no heat brings the boil back in time and stays below the rim */
 bool size_answer_never_stops(const size_answer *a);     /* with heat_W no load stops the boil at all */
 
-typedef enum {
-    SIZE_POINT_BELOW, /* stays below the rim */
-    SIZE_POINT_OVER,  /* boils over, with the likely laws */
-    SIZE_POINT_BEYOND /* left what is known of the bath before its end */
-} size_point_kind;
-
-typedef struct {
-    double heat_W;
-    double slowest_s; /* recovery; NaN: a boil was never back, or the run did not come so far */
-    size_point_kind kind;
-} size_point;
-
-enum { SIZE_CURVE_POINTS = 33 };
-
-/* From the calm losses to beyond the window, closer together at first; the answer's own heat is one of them. */
-typedef struct {
-    double from_W, to_W;
-    size_t count;
-    size_point points[SIZE_CURVE_POINTS];
-} size_curve;
-
-/* BOIL_OK, or why a run could not be carried out. */
-boil_outcome size_curve_of(const size_answer *a, size_curve *out);
-
 typedef struct {
     const size_case *size;
     double times; /* as heavy as planned all loads may be; 0: not even the lightest holds */

@@ -22,8 +22,7 @@ static const option options[] = {
      INTO(interval)},
     {"heaviest", NULL, "instead: the heaviest loads, with the scenario's heat", OPTION_FLAG, INTO(heaviest)},
     OUTPUT_CSV(request, "with --table: also write it as CSV, in SI units; '-' writes it instead of the report"),
-    OUTPUT_PLOT(request, "draw recovery against heat with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead "
-                         "of the report"),
+    OUTPUT_PLOT_INSTEAD(request, "draw recovery against heat"),
     OUTPUT_UNITS(request, "report"),
     OUTPUT_JSON(request, "the answer as JSON, in SI units"),
 };
@@ -98,14 +97,12 @@ static bool one_question(const request *r)
 {
     int instead = r->table + r->interval + r->heaviest;
     if (instead > 1)
-        program_complain("give one of --table, --interval and --heaviest");
-    else if (instead > 0 && r->output.plot.path != NULL)
-        program_complain("--plot draws recovery against heat: not with --table, --interval or --heaviest");
-    else if (r->output.csv != NULL && !r->table)
-        program_complain("--csv goes with --table");
-    else
-        return true;
-    return false;
+        return program_complain("give one of --table, --interval and --heaviest");
+    if (instead > 0 && r->output.plot.path != NULL)
+        return program_complain("--plot draws recovery against heat: not with --table, --interval or --heaviest");
+    if (r->output.csv != NULL && !r->table)
+        return program_complain("--csv goes with --table");
+    return true;
 }
 
 static int run(const given *g)

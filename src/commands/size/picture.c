@@ -2,11 +2,89 @@
 
 #include <math.h>
 
+#include "analysis/heater_size.h"
 #include "pictures/picture_frame.h"
+
+/* The case carried out with many heats: how recovery and rim go with them. */
+
+typedef enum {
+    POINT_BELOW, /* stays below the rim */
+    POINT_OVER,  /* boils over, with the likely laws */
+    POINT_BEYOND /* left what is known of the bath before its end */
+} point_kind;
+
+typedef struct {
+    double heat_W;
+    double slowest_s; /* recovery; NaN: a boil was never back, or the run did not come so far */
+    point_kind kind;
+} point;
+
+enum { CURVE_POINTS = 33 };
+
+/* From the calm losses to beyond the window, closer together at first; the answer's own heat is one of them. */
+typedef struct {
+    double from_W, to_W;
+    size_t count;
+    point points[CURVE_POINTS];
+} curve;
+
+/* What is to be seen: both ends of the window with room beyond them, and the heat of the scenario. */
+static void set_range(const size_answer *a, double losses_W, curve *c)
+{
+    double need_W = a->found == SIZE_FOUND ? a->heat_W : 2 * losses_W;
+    double seen_W = 2 * need_W;
+    if (a->found == SIZE_FOUND && a->likely.rim == SIZE_RIM_AT && !size_end_shut(&a->likely))
+        seen_W = 1.15 * a->likely.heat_W;
+    if (a->own_W > seen_W && a->own_W < 3 * seen_W)
+        seen_W = 1.05 * a->own_W;
+    c->from_W = fmin(losses_W, 0.9 * need_W);
+    c->to_W = fmax(seen_W, 1.3 * need_W);
+}
+
+static boil_outcome add(const size_case *s, double heat_W, curve *c)
+{
+    boil_plant sized;
+    boil_history h;
+    boil_outcome result = boil_heater_size_plant(&s->scenario->plant, heat_W, &sized);
+    if (result == BOIL_OK)
+        result = boil_run(&sized, &s->schedule, &s->run, &h);
+    if (result != BOIL_OK)
+        return result;
+    point *p = &c->points[c->count++];
+    bool over = !isnan(h.summary.overflow_s) || !isnan(h.summary.still_overflow_s), whole = h.end == BOIL_RUN_DONE;
+    *p = (point){heat_W, whole || over ? boil_history_recoveries(&h, s->limit_s).slowest_s : (double)NAN,
+                 over    ? POINT_OVER
+                 : whole ? POINT_BELOW
+                         : POINT_BEYOND};
+    boil_history_free(&h);
+    return BOIL_OK;
+}
+
+static boil_outcome curve_of(const size_answer *a, curve *out)
+{
+    boil_steady_state calm;
+    boil_outcome result = boil_steady_state_at(&a->size->scenario->plant, 0, &calm);
+    *out = (curve){0};
+    if (result != BOIL_OK)
+        return result;
+    set_range(a, calm.losses_W, out);
+    const int even = CURVE_POINTS - 1;
+    double step = pow(out->to_W / out->from_W, 1.0 / (even - 1)), own_W = a->found == SIZE_FOUND ? a->heat_W : 0;
+    for (int i = 0; i < even && result == BOIL_OK; i++) {
+        double heat_W = out->from_W * pow(step, i);
+        if (own_W > 0 && own_W <= heat_W) {
+            result = add(a->size, own_W, out);
+            own_W = 0;
+        }
+        if (result == BOIL_OK)
+            result = add(a->size, heat_W, out);
+    }
+    return result;
+}
 
 typedef struct {
     const size_answer *a;
-    const size_curve *curve;
+    const curve *curve;
     unit_system system;
     picture_format format;
     FILE *to;
@@ -81,7 +159,7 @@ static void frame(const writing *w)
 
 static void points(const writing *w)
 {
-    for (const size_point *p = w->curve->points; p < w->curve->points + w->curve->count; p++)
+    for (const point *p = w->curve->points; p < w->curve->points + w->curve->count; p++)
         fprintf(w->to, "%.9g\t%.9g\t%d\n", p->heat_W, p->slowest_s, (int)p->kind);
 }
 
@@ -96,9 +174,9 @@ static void write_as(picture *p, writing *w, const char *name, void (*rows)(cons
 bool size_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
     picture p;
-    size_curve c;
+    curve c;
     writing w = {answer, &c, o->system, format, NULL};
-    if (size_curve_of(answer, &c) != BOIL_OK || !picture_begin(&p, problem))
+    if (curve_of(answer, &c) != BOIL_OK || !picture_begin(&p, problem))
         return false;
     write_as(&p, &w, "frame.tsv", frame);
     write_as(&p, &w, "points.tsv", points);

@@ -7,7 +7,7 @@
 
 #include "findings/findings.h"
 #include "boilback.h"
-#include "commands/explore/run.h"
+#include "commands/explore/answer.h"
 #include "scenario/scenario.h"
 #include "integrate/integrator_rkc.h"
 
