@@ -38,7 +38,7 @@ tarball=$(echo "$work"/out/boilback-*.tar.gz)
 version=$(basename "$tarball" .tar.gz | sed 's/^boilback-//')
 expect "the tarball can be unpacked" tar -xzf "$tarball" -C "$work"
 tree=$work/boilback-$version
-expect "the version is that of the Makefile" grep -q "^VERSION *:= $version\$" Makefile
+expect "the version is that of the header" grep -q "^#define BOIL_VERSION_TEXT \"$version\"\$" model/boilback.h
 expect "it holds the sources, all of them, and nothing else" same_files
 sleep 1 # a clock in it would show
 expect "make dist from the tarball" make_dist "$tree" "$work/again"
