@@ -1,5 +1,5 @@
-/* analysis/pour_rate.h -- how fast something may go into a bath as it stands: found by running the pour, mixing three times
-   faster than estimated, never from a rule. A pace will do when its run raises no finding of surge, freeboard, overflow, lost
+/* analysis/pour_rate.h -- how fast something may go into a bath as it stands: found by running the pour with the grave
+   closures, never from a rule. A pace will do when its run raises no finding of surge, freeboard, overflow, lost
    boil, floating water, or salt lying undissolved. */
 #ifndef BOIL_ANALYSIS_POUR_RATE_H
 #define BOIL_ANALYSIS_POUR_RATE_H
@@ -12,8 +12,6 @@
 #define BOIL_POUR_RATE_WATER_KG_S 0.25
 #define BOIL_POUR_RATE_SALTS_KG_S 0.15
 #define BOIL_POUR_RATE_LIQUID_KG_S 0.30
-
-/* Published mixing times differ by three either way: a third gives the larger surge. */
 
 /* No pour takes longer than a shift: 8 h, judgement. */
 #define BOIL_POUR_RATE_LONGEST_S 28800.0
