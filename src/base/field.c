@@ -48,12 +48,12 @@ static unsigned enum_at(const void *at)
     return x;
 }
 
-bool field_is_words(const field *f)
+static bool is_words(const field *f)
 {
     return f->kind == FIELD_WORD || f->kind == FIELD_TEXT || f->kind == FIELD_CHARS || f->kind == FIELD_FIXED;
 }
 
-const char *field_word(const field *f, const void *record)
+static const char *word(const field *f, const void *record)
 {
     const char *at = (const char *)record + f->where;
     return f->kind == FIELD_WORD    ? f->words[enum_at(at)]
@@ -62,7 +62,7 @@ const char *field_word(const field *f, const void *record)
                                     : pointer_at(at);
 }
 
-double field_number(const field *f, const void *record)
+static double number_of(const field *f, const void *record)
 {
     double x;
     if (f->number != NULL)
@@ -97,11 +97,13 @@ static void numbers(json *j, const field *f, const char *record)
     json_close(j);
 }
 
+static void members(json *j, const field fields[], const void *record);
+
 static void inside(json *j, const field *f, const char *record)
 {
     bool there = f->when == NULL || f->when(record + f->where);
     if (f->kind == FIELD_PART && there)
-        json_members(j, f->inside, record + f->where);
+        members(j, f->inside, record + f->where);
     else if (f->kind == FIELD_OBJECT && there)
         json_record(j, f->key, f->inside, record + f->where);
     else if (f->kind == FIELD_OBJECT)
@@ -112,13 +114,13 @@ static void member(json *j, const field *f, const char *record)
 {
     const char *at = record + f->where;
     if (f->kind == FIELD_NUMBER)
-        json_number(j, f->key, field_number(f, record));
+        json_number(j, f->key, number_of(f, record));
     else if (f->kind == FIELD_COUNT)
         json_number(j, f->key, (double)*(const size_t *)(const void *)at);
     else if (f->kind == FIELD_BOOL)
         json_bool(j, f->key, *(const bool *)at);
-    else if (field_is_words(f))
-        json_text(j, f->key, field_word(f, record));
+    else if (is_words(f))
+        json_text(j, f->key, word(f, record));
     else if (f->kind == FIELD_NUMBERS)
         numbers(j, f, record);
     else if (f->kind == FIELD_LIST || f->kind == FIELD_ARRAY)
@@ -127,7 +129,7 @@ static void member(json *j, const field *f, const char *record)
         inside(j, f, record);
 }
 
-void json_members(json *j, const field fields[], const void *record)
+static void members(json *j, const field fields[], const void *record)
 {
     for (; fields->kind != FIELD_END; fields++)
         if (fields->by != NULL)
@@ -139,7 +141,7 @@ void json_members(json *j, const field fields[], const void *record)
 void json_record(json *j, const char *key, const field fields[], const void *record)
 {
     json_object(j, key);
-    json_members(j, fields, record);
+    members(j, fields, record);
     json_close(j);
 }
 
@@ -196,14 +198,14 @@ static void cell(FILE *to, bool begun, const field *f, const char *record)
 {
     const char *at = record + f->where;
     if (f->kind == FIELD_NUMBER)
-        csv_number(to, begun, 9, field_number(f, record));
+        csv_number(to, begun, 9, number_of(f, record));
     else if (f->kind == FIELD_COUNT)
         csv_number(to, begun, 17, (double)*(const size_t *)(const void *)at);
     else if (f->kind == FIELD_BOOL)
         csv_text(to, begun, *(const bool *)at ? "1" : "0");
     else {
-        assert(field_is_words(f)); /* no cell holds the others */
-        csv_text(to, begun, field_word(f, record));
+        assert(is_words(f)); /* no cell holds the others */
+        csv_text(to, begun, word(f, record));
     }
 }
 

@@ -87,14 +87,10 @@ typedef struct document {
     bool csv;
 } document;
 
-const char *field_unit(const char *key);                    /* by how it ends: "kg/m3"; "" for a ratio */
-bool field_is_words(const field *f);                        /* FIELD_WORD, FIELD_TEXT, FIELD_CHARS or FIELD_FIXED */
-const char *field_word(const field *f, const void *record); /* of FIELD_WORD, FIELD_TEXT, FIELD_CHARS and FIELD_FIXED */
-double field_number(const field *f, const void *record);
+const char *field_unit(const char *key); /* by how it ends: "kg/m3"; "" for a ratio */
 
 /* A record as JSON by a table of its fields. */
 
-void json_members(json *j, const field fields[], const void *record);
 void json_record(json *j, const char *key, const field fields[], const void *record); /* an object of its own */
 void json_records(json *j, const char *key, const field fields[], const void *first, size_t count, size_t size); /* a list */
 void json_document(const field fields[], const void *record, FILE *to);

@@ -6,41 +6,24 @@
 #include "base/whole_file.h"
 #include "base/words.h"
 
-bool plot_read(const char *path, plot *p)
-{
-    *p = (plot){.path = path};
-    if (path == NULL || picture_format_of(path, &p->format))
-        return true;
-    return program_complain("--plot: the file must end in .svg, .png or .pdf, got '%s'", words_quoted(path, strlen(path)).text);
-}
-
-bool plot_is_terminal(const plot *p)
+/* The picture stands in for the report. */
+static bool is_terminal(const plot *p)
 {
     return p->path != NULL && p->format == PICTURE_TERMINAL;
 }
 
-bool plot_failed(const plot *p, const picture_problem *problem)
-{
-    return program_complain("could not draw '%s': %s", p->path, problem->text);
-}
-
-bool plot_save(const plot *p, picture_drawn *drawn)
-{
-    bool good = picture_save(drawn, p->path);
-    picture_forget(drawn);
-    return good;
-}
-
 bool output_agrees(output *o)
 {
-    if (!plot_read(o->plot.path, &o->plot))
-        return false;
+    const char *path = o->plot.path;
+    if (path != NULL && !picture_format_of(path, &o->plot.format))
+        return program_complain("--plot: the file must end in .svg, .png or .pdf, got '%s'",
+                                words_quoted(path, strlen(path)).text);
     const struct {
         bool there;
         const char *words;
     } outputs[] = {{o->json, "--json"},
                    {whole_file_is_stdout(o->csv), "--csv -"},
-                   {plot_is_terminal(&o->plot), "--plot -"},
+                   {is_terminal(&o->plot), "--plot -"},
                    {whole_file_is_stdout(o->html), "--html -"}};
     const char *first = NULL;
     for (size_t i = 0; i < sizeof outputs / sizeof outputs[0]; i++) {
@@ -67,10 +50,12 @@ static bool plot_write(const output_writers *w, const output *o, const void *ans
     picture_drawn drawn = {0};
     picture_problem problem = {"out of memory"};
     if (!w->draw(answer, o, o->plot.format, &drawn, &problem))
-        return plot_failed(&o->plot, &problem);
-    if (plot_is_terminal(&o->plot) && w->above != NULL)
+        return program_complain("could not draw '%s': %s", o->plot.path, problem.text);
+    if (is_terminal(&o->plot) && w->above != NULL)
         w->above(answer, o, stdout);
-    return plot_save(&o->plot, &drawn);
+    bool good = picture_save(&drawn, o->plot.path);
+    picture_forget(&drawn);
+    return good;
 }
 
 /* The page is whole without its picture: it says why there is none. */
@@ -93,7 +78,7 @@ int output_write(const output_writers *w, const output *o, const void *answer, i
     bool rows = o->csv == NULL || csv_write(w, o, answer);
     bool drawn = o->plot.path == NULL || plot_write(w, o, answer);
     bool page = o->html == NULL || html_write(w, o, answer);
-    bool replaced = whole_file_is_stdout(o->csv) || whole_file_is_stdout(o->html) || (plot_is_terminal(&o->plot) && drawn);
+    bool replaced = whole_file_is_stdout(o->csv) || whole_file_is_stdout(o->html) || (is_terminal(&o->plot) && drawn);
     if (o->json)
         json_document(w->json->fields, answer, stdout);
     else if (w->text != NULL && !replaced)

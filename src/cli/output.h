@@ -15,14 +15,6 @@ typedef struct {
     picture_format format;
 } plot;
 
-/* False, with a complaint, when the file's ending says no format. `path` may be NULL. */
-bool plot_read(const char *path, plot *p);
-bool plot_is_terminal(const plot *p); /* it stands in for the report */
-
-/* Each returns false with a complaint when there is no picture in its place; the drawing is freed. */
-bool plot_failed(const plot *p, const picture_problem *problem);
-bool plot_save(const plot *p, picture_drawn *drawn);
-
 /* Where it goes: a part of a command's record. A file's name NULL: not asked for; "-": standard output, instead of the
    report. */
 typedef struct {

@@ -77,18 +77,16 @@ static void caution(FILE *to)
         return;
     report_caution(memory);
     fclose(memory);
-    for (char *line = strtok(text, "\n"); line != NULL; line = strtok(NULL, "\n")) {
+    for (char *line = strtok(text, "\n"); line != NULL; line = strtok(NULL, "\n"))
         roff_between(to, "", line + strspn(line, " "), "\n");
-    }
     free(text);
 }
 
 /* "boilback-run(1)"; a comma follows unless it is the last. */
 static void reference(FILE *to, const char *name, int section, const char *behind)
 {
-    fputs(".BR ", to);
-    roff_text(to, name);
-    fprintf(to, " (%d)%s\n", section, behind);
+    roff_between(to, ".BR ", name, " ");
+    fprintf(to, "(%d)%s\n", section, behind);
 }
 
 static void see_also(FILE *to, const command *self)

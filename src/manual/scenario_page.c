@@ -16,9 +16,8 @@ static void remark(FILE *to, const char *before, const char *text)
     roff_text(to, before);
     if (before[0] == '\0')
         roff_sentence(to, text);
-    else {
+    else
         roff_between(to, "", text, ".\n");
-    }
 }
 
 static void setting(FILE *to, const key *k, const defaults *d)
@@ -34,31 +33,23 @@ static void setting(FILE *to, const key *k, const defaults *d)
 
 static void section_settings(FILE *to, const char *section, const defaults *d)
 {
-    for (size_t i = 0; i < key_count(); i++)
-        if (strcmp(key_at(i)->section, section) == 0)
-            setting(to, key_at(i), d);
-}
-
-static bool has_settings(const char *section)
-{
-    for (size_t i = 0; i < key_count(); i++)
-        if (strcmp(key_at(i)->section, section) == 0)
-            return true;
-    return false;
+    bool begun = false;
+    for (size_t i = 0; i < key_count(); i++) {
+        if (strcmp(key_at(i)->section, section) != 0)
+            continue;
+        if (!begun)
+            fprintf(to, section[0] != '\0' ? ".SS [%s]\n" : ".SS Above the first section%s\n", section);
+        begun = true;
+        setting(to, key_at(i), d);
+    }
 }
 
 static void settings(FILE *to, const void *about)
 {
-    const defaults *d = about;
     const char *const *sections = key_sections();
-    roff_subsection(to, "Above the first section");
-    section_settings(to, "", d);
-    for (size_t i = 0; sections[i] != NULL; i++) {
-        if (!has_settings(sections[i]))
-            continue;
-        fprintf(to, ".SS [%s]\n", sections[i]);
-        section_settings(to, sections[i], d);
-    }
+    section_settings(to, "", about);
+    for (size_t i = 0; sections[i] != NULL; i++)
+        section_settings(to, sections[i], about);
 }
 
 /* Actions ------------------------------------------------------------------------------------------------------------ */

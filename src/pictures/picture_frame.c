@@ -68,7 +68,9 @@ static void limits(FILE *to, const carried_out *o)
         picture_row(to, "may overflow", carried_out_least_freeboard(o)->summary.overflow_s, 0, "");
 }
 
-size_t picture_line(const char *text, size_t columns)
+/* Bytes of a text's first line: up to its last part, ended by a semicolon, that fits, else to a blank; all of it when it fits.
+   */
+static size_t first_line(const char *text, size_t columns)
 {
     size_t part = 0, word = 0, used = 0;
     for (size_t i = 0; text[i] != '\0'; i++) {
@@ -87,7 +89,7 @@ static void verdict_rows(FILE *to, const carried_out *o, unit_system s, size_t c
     verdict v = verdict_of(o, s);
     for (const char *at = v.text; *at != '\0'; at += strspn(at, " ")) {
         verdict line;
-        size_t length = picture_line(at, columns);
+        size_t length = first_line(at, columns);
         snprintf(line.text, sizeof line.text, "%.*s", (int)length, at);
         picture_row(to, "verdict", 0, 0, picture_fitted(line.text, columns).text);
         at += length;
@@ -157,7 +159,7 @@ static void write_words(marks *m, const char *words)
     size_t lines = 0;
     for (const char *at = words; *at != '\0'; at += strspn(at, " ")) {
         finding_words line;
-        size_t length = ++lines < MARK_LINES_MAX ? picture_line(at, m->columns) : strlen(at);
+        size_t length = ++lines < MARK_LINES_MAX ? first_line(at, m->columns) : strlen(at);
         snprintf(line.text, sizeof line.text, "%.*s", (int)length, at);
         if (at > words)
             fputs("0\tnan\t0\t0\t1\tx\t", m->to);

@@ -15,10 +15,6 @@ size_t picture_columns(picture_format format);
 /* A text cut to so many columns, where it is cut ending in "..."; wide letters, and characters beyond U+07FF, count twice. */
 text_cell picture_fitted(const char *text, size_t columns);
 
-/* Bytes of a text's first line: up to its last part, ended by a semicolon, that fits, else to a blank; all of it when it fits.
-   */
-size_t picture_line(const char *text, size_t columns);
-
 /* One row of a file for a script: its name, two numbers, a text. */
 void picture_row(FILE *to, const char *name, double a, double b, const char *text);
 

@@ -82,7 +82,8 @@ static bool find(const cursor *c, size_t length, uncertain_thing *thing)
     return unknown(c, length);
 }
 
-bool uncertain_name(cursor *c, uncertain_thing *thing)
+/* "NAME = ..." up to the sign, which the cursor passes. False, with a message, when nothing is called so. */
+static bool name_read(cursor *c, uncertain_thing *thing)
 {
     cursor_done(c);
     const char *equals = memchr(c->at, '=', (size_t)(c->end - c->at));
@@ -234,7 +235,7 @@ static bool read_spread(const cursor *c, uncertain *u)
 bool uncertain_read(cursor *c, uncertain *out)
 {
     *out = (uncertain){0};
-    if (!uncertain_name(c, &out->thing))
+    if (!name_read(c, &out->thing))
         return false;
     snprintf(out->as_written, sizeof out->as_written, "%.*s", (int)(c->end - c->at), c->at);
     if (!read_spread(c, out))

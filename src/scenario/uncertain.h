@@ -31,9 +31,6 @@ typedef struct {
 
 const uncertain_thing *uncertain_constant(size_t index); /* for the manual; NULL beyond the last */
 
-/* "NAME = ..." up to the sign, which the cursor passes. False, with a message, when nothing is called so. */
-bool uncertain_name(cursor *c, uncertain_thing *thing);
-
 bool uncertain_read(cursor *c, uncertain *out);
 
 /* "heat input = 200 kBtu/h to 500 kBtu/h : 7": evenly spaced steps, both ends included. */
