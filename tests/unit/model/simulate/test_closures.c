@@ -1,5 +1,6 @@
 /* The sets of closures that a case is judged by: what each of them makes of a layer, and that their gravest grade holds. The numbers
-   that runs are held to were worked out apart from this code, by a trial of the same laws in another program: 10 %. */
+   that runs are held to were measured by somebody else on an earlier version of this
+   library, with the same laws tried in it, and not by this code: 10 %. They are no published values. */
 #include "support/close.h"
 
 #include <gsl/gsl_errno.h>
