@@ -112,19 +112,23 @@ boil_rates_pool boil_rates_of_pool(const boil_bath *b, const double y[], const b
     o.void_upper = held_m3 / (held_m3 + s->volume_m3);
     o.void_lower = boil_swell_void_lower(&p->pool, o.drift_velocity_m_s, o.steam_velocity_m_s);
     o.stirring_W_kg = BOIL_GRAVITY * o.steam_velocity_m_s;
-    if (b->mixer_on)
-        o.stirring_W_kg += boil_plant_mixer_power(p) / s->mass_kg;
+    o.agitation_m_s = o.steam_velocity_m_s;
+    if (b->mixer_on) {
+        double mixer_W_kg = boil_plant_mixer_power(p) / s->mass_kg;
+        o.stirring_W_kg += mixer_W_kg;
+        o.agitation_m_s += boil_convection_as_gas(mixer_W_kg);
+    }
     return o;
 }
 
 static double body_heat(const boil_bath *b, const boil_bath_body *o, double t, const double y[], const boil_rates_solution *s,
-                        double steam_velocity_m_s, double dydt[])
+                        double agitation_m_s, double dydt[])
 {
     const double *own = y + BOIL_STATE_FIXED + o->at;
     double rates[BOIL_CONDUCTION_UNKNOWNS_MAX], h = o->coefficient_W_m2K;
     if (!(h > 0))
         h = b->plant->pool.part_coefficient_factor *
-            boil_convection_bath_side(&s->convection, o->body.height_m, s->temperature_K - own[0], steam_velocity_m_s);
+            boil_convection_bath_side(&s->convection, o->body.height_m, s->temperature_K - own[0], agitation_m_s);
     double heat = boil_conduction_rates(&o->body, own, s->temperature_K, h, boil_bath_body_immersed(o, t), rates);
     if (dydt)
         memcpy(dydt + BOIL_STATE_FIXED + o->at, rates, (size_t)o->body.unknowns * sizeof(double));
@@ -137,7 +141,7 @@ boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double 
     boil_rates_loads l = {0, 0, 0};
     for (size_t i = 0; i < b->bodies_count; i++) {
         const boil_bath_body *o = &b->bodies[i];
-        l.heat_W += body_heat(b, o, t, y, s, pool->steam_velocity_m_s, dydt);
+        l.heat_W += body_heat(b, o, t, y, s, pool->agitation_m_s, dydt);
         l.displaced_m3 += o->displaced_m3 * boil_bath_body_immersed(o, t);
         if (o->lifting)
             l.drag_kg_s += o->drag_out_kg / (o->out_end_s - o->out_start_s);

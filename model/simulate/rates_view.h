@@ -43,6 +43,7 @@ typedef struct {
     double leaving_kg_s; /* steam that rises out of the pool */
     double void_upper, void_lower;
     double stirring_W_kg;
+    double agitation_m_s; /* superficial velocity of the gas that would stir as steam and mixer do */
 } boil_rates_pool;
 
 /* Parts and baskets in the bath. */

@@ -38,6 +38,11 @@ double boil_convection_stirred(const boil_convection_liquid *f, double gas_veloc
     return sqrt(sqrt(stirred_fourth_power(f, gas_velocity_m_s)));
 }
 
+double boil_convection_as_gas(double stirring_W_kg)
+{
+    return stirring_W_kg / BOIL_GRAVITY;
+}
+
 double boil_convection_bath_side(const boil_convection_liquid *f, double height_m, double difference_K, double gas_velocity_m_s)
 {
     const double natural = boil_convection_natural(f, height_m, difference_K);

@@ -1,4 +1,4 @@
-/* support/whole_bath/heats.h -- rows E26 to E43: closed forms, evaporators, mixing, steel and caustic in water. */
+/* support/whole_bath/heats.h -- rows E26 to E43 and E62: closed forms, evaporators, mixing, steel and caustic in water. */
 #ifndef SUPPORT_WHOLE_BATH_HEATS_H
 #define SUPPORT_WHOLE_BATH_HEATS_H
 
@@ -162,11 +162,12 @@ static inline double caustic_lies_unstirred(void)
 }
 
 /* As the laboratory took it from its readings: the bar's mean temperature from 37 to 55 degC, all of it at one temperature. */
-static inline double bar_in_a_bath(void)
+static inline double bar_in_a_bath(bool pumped)
 {
     boil_plant p = water_tank(CELSIUS(58));
     no_losses(&p);
     square_tank(&p, 1, 0.5);
+    p.fittings.mixer_on = pumped;
     boil_action a = {.time_s = 1, .kind = BOIL_ACTION_LOAD, .is.load = boil_load_default()};
     boil_load *bar = &a.is.load;
     bar->mass_kg = 1;
@@ -187,6 +188,22 @@ static inline double bar_in_a_bath(void)
     double coefficient = capacity * bar->size_m / 4 * fell / (h.rows[to].time_s - h.rows[from].time_s);
     boil_history_free(&h);
     return coefficient;
+}
+
+static inline double bar_in_a_still_bath(void)
+{
+    return bar_in_a_bath(false);
+}
+
+static inline evidence bar_in_a_pumped_bath(void)
+{
+    return (evidence){bar_in_a_bath(false), bar_in_a_bath(true)};
+}
+
+static inline double coil_in_a_vessel(void)
+{
+    const boil_convection_liquid water = {997, 4181, 8.9e-4, 0.607, 2.6e-4};
+    return boil_convection_bath_side(&water, 0.8, 0, boil_convection_as_gas(0.2));
 }
 
 #endif

@@ -76,8 +76,8 @@ static const struct {
     {"E39", iron_cools_in_water, NULL},
     {"E40", caustic_warms_water, NULL},
     {"E41", caustic_lies_unstirred, NULL},
-    {"E43a", bar_in_a_bath, NULL},
-    {"E43b", bar_in_a_bath, NULL},
+    {"E43a", bar_in_a_still_bath, NULL},
+    {"E43b", NULL, bar_in_a_pumped_bath},
     {"E44", evaporates_at_40, NULL},
     {"E45", evaporates_at_60, NULL},
     {"E46", evaporates_at_80, NULL},
@@ -95,6 +95,7 @@ static const struct {
     {"E59", mixes, NULL},
     {"E60", mixes, NULL},
     {"E61", evaporates_a_day, NULL},
+    {"E62", coil_in_a_vessel, NULL},
 };
 
 static evidence work(published *row)
