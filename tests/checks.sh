@@ -34,6 +34,7 @@ tree
 expect "a sound tree is sound" "$tests/layering.sh" "$work/tree"
 expect "a lower folder must not include a higher one" refuses model/low/a.h '#include "high/c.h"'
 expect "headers of a folder must not go round in a circle" refuses model/low/a.h '#include "low/b.h"'
+expect "a header with its .c file must not go round in a circle" refuses model/low/a.c '#include "low/b.h"'
 expect "a name must be from the root" refuses model/high/c.h '#include "b.h"'
 expect "model must not print" refuses model/low/a.h 'int printf(const char *format, ...);'
 expect "model must not have GSL allocate" refuses model/low/a.h 'gsl_vector *gsl_vector_alloc(const size_t n);'

@@ -2,8 +2,8 @@
 # layering.sh [FOLDER] -- checks what the sources below FOLDER (here, if it is not given) include. tests/layers there lists their
 # folders, from the lowest to the highest; folders on one line do not know each other. A file includes, with the full path
 # from the root of model/ or src/, only files of its own folder or of a line above it; a folder that is not listed is a
-# mistake; no headers include each other in a circle, inside a folder either. model/ neither reads, prints nor changes the process,
-# and has GSL allocate nothing.
+# mistake; no files include each other in a circle, inside a folder either, a header and its .c counting as one. model/ neither
+# reads, prints nor changes the process, and has GSL allocate nothing.
 cd "${1:-.}" || exit 2
 status=0
 edges=$(mktemp) || exit 2
@@ -12,6 +12,7 @@ trap 'rm -f "$edges"' EXIT
 # Prints "file:line name" and then what is wrong with it; lists who includes whom in the file EDGES.
 grep -rn --include='*.[ch]' '^#include "' model src | awk -v edges="$edges" '
     function folder(path) { match(path, /\/[^\/]*$/); return substr(path, 1, RSTART - 1) }
+    function stem(path) { sub(/\.[ch]$/, "", path); return path }
     function exists(path,  line) { if (!(path in seen)) { seen[path] = (getline line <path) >= 0; close(path) } return seen[path] }
     FILENAME != "-" { for (i = 1; i <= NF; i++) rank[$i] = FNR; next }
     {
@@ -23,7 +24,7 @@ grep -rn --include='*.[ch]' '^#include "' model src | awk -v edges="$edges" '
         inSource = exists("src/" name)
         file = (inModel ? "model/" : "src/") name
         to = folder(file)
-        print part[1], file >edges
+        print stem(part[1]), stem(file) >edges
         if (!(from in rank)) wrong = "its folder is not in tests/layers"
         else if (inModel == inSource) wrong = inModel ? "is both in model/ and in src/" : "is not named from the root"
         else if (from != to && (!(to in rank) || rank[to] >= rank[from])) wrong = to " is not below " from

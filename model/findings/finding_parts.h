@@ -3,7 +3,6 @@
 #ifndef BOIL_FINDINGS_FINDING_PARTS_H
 #define BOIL_FINDINGS_FINDING_PARTS_H
 
-#include "findings/findings.h"
 #include "boilback.h"
 
 typedef struct boil_judged boil_judged;

@@ -1,5 +1,6 @@
 /* finding_table.c -- everything that can be found, a row each. */
 #include "findings/finding_parts.h"
+#include "findings/findings.h"
 
 const char *const boil_unit_words[BOIL_UNITS] = {
     [BOIL_UNIT_TIME] = "s",         [BOIL_UNIT_LENGTH] = "m",      [BOIL_UNIT_MASS] = "kg",

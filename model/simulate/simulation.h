@@ -10,7 +10,6 @@
 #include "integrate/integrator.h"
 #include "simulate/modes.h"
 #include "simulate/recorder.h"
-#include "simulate/run.h"
 
 /* The valve does at a time what the control wanted a dead time before. */
 typedef struct {
@@ -23,6 +22,8 @@ typedef struct {
     double water_kg, salts_kg, energy_J;
 } boil_simulation_start;
 
+/* simulate/run.h names it for those who do not look inside. */
+typedef struct boil_simulation boil_simulation;
 struct boil_simulation {
     boil_plant plant; /* a copy: the options change its closures. Bath and recorder refer to it */
     const boil_schedule *schedule;

@@ -3,7 +3,7 @@
 #include <string.h>
 
 #include "base/words.h"
-#include "scenario/scenario.h"
+#include "scenario/record.h"
 
 #define AT(member) offsetof(scenario, member)
 #define PLANT(member) AT(plant.member)

@@ -41,7 +41,7 @@ typedef enum {
     CASE_PROPORTIONED
 } key_case;
 
-typedef struct {
+typedef struct key {
     const char *section; /* "" above the first one */
     const char *words;
     const char *meaning;

@@ -4,7 +4,7 @@
 #include <string.h>
 
 #include "base/words.h"
-#include "scenario/scenario.h"
+#include "scenario/record.h"
 
 #define AT(member) offsetof(scenario, member)
 

@@ -23,7 +23,7 @@ typedef struct {
     size_t where; /* in the scenario */
 } uncertain_thing;
 
-typedef struct {
+typedef struct uncertain {
     uncertain_thing thing;
     boil_spread spread;  /* in SI */
     char as_written[80]; /* the spread as written */

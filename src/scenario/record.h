@@ -1,0 +1,37 @@
+/* scenario/record.h -- a scenario as it was read, in SI: the plant, what is done to it, and the words for reports. Keys and
+   uncertain numbers say where in it they go. */
+#ifndef SCENARIO_RECORD_H
+#define SCENARIO_RECORD_H
+
+#include "scenario/schedule.h"
+
+typedef enum {
+    SETTING_GIVEN,
+    SETTING_DEFAULT, /* its value is in the plant, or `otherwise` of its key says what holds */
+    SETTING_ABSENT   /* does not belong to this case: another shape, another way to state the strength or the pressure */
+} setting_state;
+
+typedef struct {
+    const struct key *key;
+    setting_state state;
+    char *given;              /* the value as written; NULL when not given */
+    size_t line;              /* where; 0 when not given */
+    unit_dimension dimension; /* of a number as given: that of the key, or its other one */
+} scenario_setting;
+
+typedef struct {
+    char *path;            /* as messages show it */
+    char *title;           /* default: the file's name without folder and ending */
+    char *run_sheet;       /* CSV file of the actions, as written; NULL: none */
+    double start_s;        /* wall clock, after midnight */
+    double altitude_m;     /* NaN: not stated */
+    double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
+    boil_plant plant;
+    boil_schedule schedule; /* actions in order, "every" unrolled */
+    schedule_wording wording;
+    scenario_setting *settings;  /* one per key of the table, in its order */
+    struct uncertain *uncertain; /* as [uncertain] says; the plant has what the file says elsewhere */
+    size_t uncertain_count;
+} scenario;
+
+#endif
