@@ -56,61 +56,43 @@ bool picture_format_of(const char *path, picture_format *format)
     return false;
 }
 
-/* The folder ------------------------------------------------------------------------------------------------------ */
-
-bool picture_begin(picture *p, picture_problem *problem)
+/* One of its own, to be freed; NULL, with the problem, when there is none. */
+static char *folder_made(picture_problem *problem)
 {
     const char *parent = getenv("TMPDIR");
-    *p = (picture){.folder = text_printed("%s/%s", parent != NULL && parent[0] == '/' ? parent : "/tmp", "boilback-XXXXXX"),
-                   .whole = true};
-    if (p->folder != NULL && mkdtemp(p->folder) != NULL)
-        return true;
-    int why = errno;
-    free(p->folder);
-    p->folder = NULL;
-    return fail(problem, "no temporary folder: %s", strerror(why));
+    char *folder = text_printed("%s/%s", parent != NULL && parent[0] == '/' ? parent : "/tmp", "boilback-XXXXXX");
+    if (folder != NULL && mkdtemp(folder) != NULL)
+        return folder;
+    fail(problem, "no temporary folder: %s", strerror(errno));
+    free(folder);
+    return NULL;
 }
 
-static void empty(const char *folder)
+static void folder_removed(char *folder)
 {
     DIR *d = opendir(folder);
-    if (d == NULL)
-        return;
-    for (struct dirent *e; (e = readdir(d)) != NULL;) {
+    for (struct dirent *e; d != NULL && (e = readdir(d)) != NULL;) {
         char *path = text_printed("%s/%s", folder, e->d_name);
         if (path != NULL && strcmp(e->d_name, ".") != 0 && strcmp(e->d_name, "..") != 0)
             unlink(path);
         free(path);
     }
-    closedir(d);
+    if (d != NULL)
+        closedir(d);
+    rmdir(folder);
+    free(folder);
 }
 
-void picture_end(picture *p)
+static bool input_written(const char *folder, const picture_input *in)
 {
-    if (p->folder == NULL)
-        return;
-    empty(p->folder);
-    rmdir(p->folder);
-    free(p->folder);
-    *p = (picture){0};
-}
-
-FILE *picture_input(picture *p, const char *name)
-{
-    char *path = text_printed("%s/%s", p->folder, name);
-    FILE *f = path != NULL ? fopen(path, "w") : NULL;
+    char *path = text_printed("%s/%s", folder, in->name);
+    FILE *to = path != NULL ? fopen(path, "w") : NULL;
     free(path);
-    p->whole = p->whole && f != NULL;
-    return f;
-}
-
-void picture_input_end(picture *p, FILE *f)
-{
-    if (f == NULL)
-        return;
-    bool good = !ferror(f);
-    good = fclose(f) == 0 && good;
-    p->whole = p->whole && good;
+    if (to == NULL)
+        return false;
+    in->write(in->what, to);
+    bool good = !ferror(to);
+    return fclose(to) == 0 && good;
 }
 
 /* A quote would end the field, and a backslash starts an octal number. gnuplot's SVG leaves "&#" as it is, to be read as
@@ -130,8 +112,6 @@ void picture_text(FILE *to, const char *text)
             fputc(' ', to);
     }
 }
-
-/* The script ------------------------------------------------------------------------------------------------------ */
 
 /* The folder of the running program, without a slash at its end; NULL when it cannot be told. */
 static char *program_folder(void)
@@ -171,14 +151,12 @@ static char *script_place(const char *script)
     return found;
 }
 
-/* gnuplot ---------------------------------------------------------------------------------------------------------- */
-
 /* In the child: everything said goes to a file, nothing can be asked, and no setting of the person's own changes the
    picture (-d: no start-up files). Words on the command line are our own. */
-static void become_gnuplot(const picture *p, const char *script, const format_entry *f)
+static void become_gnuplot(const char *folder, const char *script, const format_entry *f)
 {
     int nothing = open("/dev/null", O_RDONLY);
-    int said = chdir(p->folder) == 0 ? open(said_file, O_WRONLY | O_CREAT | O_TRUNC, 0600) : -1;
+    int said = chdir(folder) == 0 ? open(said_file, O_WRONLY | O_CREAT | O_TRUNC, 0600) : -1;
     if (nothing < 0 || said < 0 || dup2(nothing, 0) < 0 || dup2(said, 1) < 0 || dup2(said, 2) < 0)
         _exit(CANNOT_START);
     unsetenv("GNUTERM");
@@ -188,12 +166,12 @@ static void become_gnuplot(const picture *p, const char *script, const format_en
 }
 
 /* Its exit status; -1 when it was killed or never was. */
-static int carry_out(const picture *p, const char *script, const format_entry *f)
+static int carry_out(const char *folder, const char *script, const format_entry *f)
 {
     int status;
     pid_t child = fork();
     if (child == 0)
-        become_gnuplot(p, script, f);
+        become_gnuplot(folder, script, f);
     if (child < 0)
         return -1;
     while (waitpid(child, &status, 0) < 0)
@@ -203,10 +181,10 @@ static int carry_out(const picture *p, const char *script, const format_entry *f
 }
 
 /* All of a file in the folder; nothing when it is not there or empty. A zero byte stands behind it. */
-static picture_drawn contents(const picture *p, const char *name)
+static picture_drawn contents(const char *folder, const char *name)
 {
     picture_drawn d = {0};
-    char *path = text_printed("%s/%s", p->folder, name), part[4096];
+    char *path = text_printed("%s/%s", folder, name), part[4096];
     FILE *from = path != NULL ? fopen(path, "rb") : NULL, *to = open_memstream(&d.bytes, &d.length);
     size_t n;
     while (from != NULL && to != NULL && (n = fread(part, 1, sizeof part, from)) > 0)
@@ -233,9 +211,9 @@ static bool is_whole(const picture_drawn *d, const format_entry *f)
 }
 
 /* The last line that is not empty says what went wrong. */
-static bool fail_as_said(const picture *p, picture_problem *problem)
+static bool fail_as_said(const char *folder, picture_problem *problem)
 {
-    picture_drawn said = contents(p, said_file);
+    picture_drawn said = contents(folder, said_file);
     char *line = said.bytes;
     while (said.length > 0 && strchr(" \r\n", said.bytes[said.length - 1]) != NULL)
         said.bytes[--said.length] = '\0';
@@ -264,33 +242,41 @@ static void tidy(picture_drawn *d)
     d->length = n;
 }
 
-static bool draw(const picture *p, const char *script, const format_entry *f, picture_drawn *drawn, picture_problem *problem)
+/* In a folder that holds the inputs. */
+static bool draw(const char *folder, const char *script, const format_entry *f, picture_drawn *drawn, picture_problem *problem)
 {
-    int status = carry_out(p, script, f);
-    if (status == NOT_FOUND)
-        return fail(problem, "gnuplot is not installed; on Debian, as root: apt-get install gnuplot-nox");
-    *drawn = contents(p, f->file);
-    if (status == 0 && is_whole(drawn, f))
-        return true;
-    picture_forget(drawn);
-    return fail_as_said(p, problem);
-}
-
-bool picture_draw(const picture *p, const char *script, picture_format format, picture_drawn *drawn, picture_problem *problem)
-{
-    *drawn = (picture_drawn){0};
-    if (!p->whole)
-        return fail(problem, "the temporary folder is full or was taken away");
     char *place = script_place(script);
     if (place == NULL)
         return fail(problem,
                     "plots/%s is not where the program looks for it; set BOILBACK_DATA to the folder that "
                     "holds plots",
                     script);
-    bool good = draw(p, place, &formats[format], drawn, problem);
+    int status = carry_out(folder, place, f);
+    free(place);
+    if (status == NOT_FOUND)
+        return fail(problem, "gnuplot is not installed; on Debian, as root: apt-get install gnuplot-nox");
+    *drawn = contents(folder, f->file);
+    if (status == 0 && is_whole(drawn, f))
+        return true;
+    picture_forget(drawn);
+    return fail_as_said(folder, problem);
+}
+
+bool picture_draw(const char *script, picture_format format, const picture_input inputs[], picture_drawn *drawn,
+                  picture_problem *problem)
+{
+    *drawn = (picture_drawn){0};
+    char *folder = folder_made(problem);
+    if (folder == NULL)
+        return false;
+    bool good = true;
+    for (; inputs->name != NULL && good; inputs++)
+        good = input_written(folder, inputs);
+    good = good ? draw(folder, script, &formats[format], drawn, problem)
+                : fail(problem, "the temporary folder is full or was taken away");
     if (good && format == PICTURE_TERMINAL)
         tidy(drawn);
-    free(place);
+    folder_removed(folder);
     return good;
 }
 

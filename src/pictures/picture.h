@@ -16,31 +16,26 @@ bool picture_format_of(const char *path, picture_format *format);
 /* Why there is no picture: one line, no full stop. */
 typedef TEXT_OF(400) picture_problem;
 
+/* A file of that name in the script's folder, written by `write`, which is given `what`. */
 typedef struct {
-    char *folder;
-    bool whole; /* all inputs could be written so far */
-} picture;
+    const char *name; /* NULL: after the last */
+    void (*write)(const void *what, FILE *to);
+    const void *what;
+} picture_input;
 
 typedef struct {
     char *bytes; /* NULL: there is none */
     size_t length;
 } picture_drawn;
 
-bool picture_begin(picture *p, picture_problem *problem);
-void picture_end(picture *p); /* the folder and all in it are gone */
-
-/* An input of the script: a file of that name in the folder, where the script finds it. NULL when it cannot be begun;
-   picture_draw will tell. */
-FILE *picture_input(picture *p, const char *name);
-void picture_input_end(picture *p, FILE *f);
-
 /* A field of text as our scripts read it: an "x" so that none is empty or begins with a quote, then the text, printable,
    without blanks at its end, quotes and backslashes in octal. A script turns it back with strcol(n)[2:*]. */
 void picture_text(FILE *to, const char *text);
 
-/* Carries the script out. False with the problem when gnuplot is missing or fails, or what it wrote is not whole. The
-   bytes are freed with picture_forget. */
-bool picture_draw(const picture *p, const char *script, picture_format format, picture_drawn *drawn, picture_problem *problem);
+/* Carries the script out. False with the problem when an input cannot be written, gnuplot is missing or fails, or what it wrote
+   is not whole. The bytes are freed with picture_forget. */
+bool picture_draw(const char *script, picture_format format, const picture_input inputs[], picture_drawn *drawn,
+                  picture_problem *problem);
 void picture_forget(picture_drawn *drawn);
 
 /* All of it to a file, or to standard output; false, with a complaint, when not all of it could be written. */

@@ -128,58 +128,54 @@ bar *picture_bars(const carried_out *o, size_t columns, size_t *count)
     return bars;
 }
 
-static void lanes_of(const bar *bars, size_t count, size_t lanes[ACTION_LANES])
+/* How many each kind takes. */
+static void lanes_of(const picture_run *r, size_t lanes[ACTION_LANES])
 {
     for (int k = 0; k < ACTION_LANES; k++)
         lanes[k] = 0;
-    for (size_t i = 0; i < count; i++)
-        if (bars[i].lane + 1 > lanes[bars[i].kind])
-            lanes[bars[i].kind] = bars[i].lane + 1;
+    for (size_t i = 0; i < r->bars_count; i++)
+        if (r->bars[i].lane + 1 > lanes[r->bars[i].kind])
+            lanes[r->bars[i].kind] = r->bars[i].lane + 1;
 }
 
-static void write_lanes(picture *p, const size_t lanes[ACTION_LANES], const char *name)
+void picture_lanes(const void *run, FILE *to)
 {
     static const char *const names[ACTION_LANES] = {"loads", "water", "salts", "liquid", "set to"}; /* by action_lane */
-    FILE *to = picture_input(p, name);
-    size_t lane = 0;
-    for (int k = 0; to != NULL && k < ACTION_LANES; k++)
+    size_t lanes[ACTION_LANES], lane = 0;
+    lanes_of(run, lanes);
+    for (int k = 0; k < ACTION_LANES; k++)
         for (size_t i = 0; i < lanes[k]; i++)
             fprintf(to, "%zu\tx%s\n", ++lane, i == 0 ? names[k] : "");
-    picture_input_end(p, to);
 }
 
-void picture_actions(picture *p, const carried_out *o, picture_format format, double end_s, const char *actions_name,
-                     const char *lanes_name)
+void picture_actions(const void *run, FILE *to)
 {
-    size_t count, lanes[ACTION_LANES], above[ACTION_LANES] = {0};
-    double share = panel_share * o->central.end_s / end_s;
-    bar *bars = picture_bars(o, (size_t)(share * (double)picture_columns(format)), &count);
-    lanes_of(bars, count, lanes);
+    const picture_run *r = run;
+    size_t lanes[ACTION_LANES], above[ACTION_LANES] = {0};
+    lanes_of(r, lanes);
     for (int k = 1; k < ACTION_LANES; k++)
         above[k] = above[k - 1] + lanes[k - 1];
-    write_lanes(p, lanes, lanes_name);
-    FILE *to = picture_input(p, actions_name);
-    for (size_t i = 0; to != NULL && i < count; i++) {
-        fprintf(to, "%zu\t%.9g\t%.9g\t%d\t", above[bars[i].kind] + bars[i].lane + 1, bars[i].from_s, bars[i].to_s,
-                (int)bars[i].kind);
-        picture_text(to, bars[i].words.text);
+    for (const bar *b = r->bars; b < r->bars + r->bars_count; b++) {
+        fprintf(to, "%zu\t%.9g\t%.9g\t%d\t", above[b->kind] + b->lane + 1, b->from_s, b->to_s, (int)b->kind);
+        picture_text(to, b->words.text);
         fputc('\n', to);
     }
-    picture_input_end(p, to);
-    free(bars);
 }
 
-bool picture_run(picture *p, const carried_out *o, unit_system s, picture_format format, double end_s,
-                 const picture_run_files *files)
+bool picture_run_begin(picture_run *r, const carried_out *o, unit_system s, picture_format format, double end_s)
 {
-    boil_history trace;
     boil_run_options run = boil_run_options_default();
+    double share = panel_share * o->central.end_s / end_s;
+    *r = (picture_run){.of = o, .system = s, .format = format};
     run.tolerance = o->tolerance;
-    if (trace_of(o->scenario, &run, &trace) != BOIL_OK)
+    if (trace_of(o->scenario, &run, &r->trace) != BOIL_OK)
         return false;
-    picture_frame(p, o, s, format, o->scenario->title, files->frame);
-    picture_trace(p, &trace, files->trace);
-    picture_actions(p, o, format, end_s, files->actions, files->lanes);
-    boil_history_free(&trace);
+    r->bars = picture_bars(o, (size_t)(share * (double)picture_columns(format)), &r->bars_count);
     return true;
+}
+
+void picture_run_end(picture_run *r)
+{
+    boil_history_free(&r->trace);
+    free(r->bars);
 }

@@ -23,16 +23,23 @@ static void named_row(FILE *to, const char *name, double a, double b, const char
     picture_row(to, name, a, b, text);
 }
 
-static void frame(const curves *c, picture_format format, FILE *to)
+typedef struct {
+    const curves *curves;
+    picture_format format;
+} framed;
+
+static void frame(const void *what, FILE *to)
 {
+    const framed *f = what;
+    const curves *c = f->curves;
     double from = (double)INFINITY, end = -(double)INFINITY;
     for (size_t i = 0; i < c->rows_count; i++) {
         from = fmin(from, x_of(c, i));
         end = fmax(end, x_of(c, i));
     }
     end = end > from ? end : from + 1;
-    picture_names(to, format, c->title);
-    picture_row(to, "said", 0, 0, picture_fitted(c->said, picture_columns(format)).text);
+    picture_names(to, f->format, c->title);
+    picture_row(to, "said", 0, 0, picture_fitted(c->said, picture_columns(f->format)).text);
     if (c->clock)
         picture_row(to, "clock", c->start_s, 0, "");
     named_row(to, "axis", from, end, c->axis, c->system, c->clock ? DIM_COUNT : c->dimension);
@@ -45,8 +52,9 @@ static void frame(const curves *c, picture_format format, FILE *to)
 }
 
 /* Blocks with two empty lines between, as gnuplot counts them. */
-static void points(const curves *c, FILE *to)
+static void points(const void *what, FILE *to)
 {
+    const curves *c = what;
     for (size_t p = 0; p < c->panels_count; p++)
         for (size_t k = 0; k < c->panels[p].count; k++) {
             const curve *of = &c->panels[p].curves[k];
@@ -58,19 +66,6 @@ static void points(const curves *c, FILE *to)
 
 bool picture_curves(const curves *c, picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
-    picture p;
-    *drawn = (picture_drawn){0};
-    if (!picture_begin(&p, problem))
-        return false;
-    FILE *to = picture_input(&p, "frame.tsv");
-    if (to != NULL)
-        frame(c, format, to);
-    picture_input_end(&p, to);
-    to = picture_input(&p, "curves.tsv");
-    if (to != NULL)
-        points(c, to);
-    picture_input_end(&p, to);
-    bool good = picture_draw(&p, "curves.gp", format, drawn, problem);
-    picture_end(&p);
-    return good;
+    const picture_input inputs[] = {{"frame.tsv", frame, &(framed){c, format}}, {"curves.tsv", points, c}, {0}};
+    return picture_draw("curves.gp", format, inputs, drawn, problem);
 }

@@ -5,7 +5,6 @@
 
 #include "base/program.h"
 #include "describe/finding_words.h"
-#include "describe/trace.h"
 #include "describe/verdict.h"
 
 /* A verdict begins where the panels do. */
@@ -96,28 +95,18 @@ static void verdict_rows(FILE *to, const carried_out *o, unit_system s, size_t c
     }
 }
 
-void picture_frame(picture *p, const carried_out *o, unit_system s, picture_format format, const char *title, const char *name)
+void picture_frame(const void *run, FILE *to)
 {
-    FILE *to = picture_input(p, name);
-    if (to == NULL)
-        return;
+    const picture_run *r = run;
+    const carried_out *o = r->of;
+    unit_system s = r->system;
     picture_row(to, "time", o->scenario->start_s, o->central.end_s, "");
     picture_unit_row(to, "temperature", s, DIM_TEMPERATURE);
     picture_unit_row(to, "length", s, DIM_LENGTH);
     picture_unit_row(to, "flow", s, DIM_MASS_FLOW);
     limits(to, o);
-    picture_names(to, format, title);
-    verdict_rows(to, o, s, picture_columns(format) - BEFORE_VERDICT);
-    picture_input_end(p, to);
-}
-
-void picture_trace(picture *p, const boil_history *h, const char *name)
-{
-    FILE *to = picture_input(p, name);
-    if (to == NULL)
-        return;
-    trace_csv(h, to);
-    picture_input_end(p, to);
+    picture_names(to, r->format, o->scenario->title);
+    verdict_rows(to, o, s, picture_columns(r->format) - BEFORE_VERDICT);
 }
 
 /* A mark is as wide as three characters of some eighty. */
@@ -188,14 +177,11 @@ static size_t write_list(marks *m, const boil_findings *list, bool likely)
     return list->count - i;
 }
 
-void picture_marks(picture *p, const carried_out *o, unit_system s, picture_format format)
+void picture_marks(const void *run, FILE *to)
 {
-    marks m = {.o = o, .system = s, .columns = picture_columns(format) - BEFORE_WORDS};
-    m.to = picture_input(p, "marks.tsv");
-    if (m.to == NULL)
-        return;
-    size_t more = write_list(&m, &o->found, true) + write_list(&m, &o->possible, false);
+    const picture_run *r = run;
+    marks m = {.o = r->of, .system = r->system, .columns = picture_columns(r->format) - BEFORE_WORDS, .to = to};
+    size_t more = write_list(&m, &r->of->found, true) + write_list(&m, &r->of->possible, false);
     if (more > 0)
-        fprintf(m.to, "0\tnan\t0\t0\t1\tx\tx... and %zu more, see the report\n", more);
-    picture_input_end(p, m.to);
+        fprintf(to, "0\tnan\t0\t0\t1\tx\tx... and %zu more, see the report\n", more);
 }

@@ -24,25 +24,6 @@ void picture_unit_row(FILE *to, const char *name, unit_system s, unit_dimension 
 /* Rows "title" and "program". `title` may be any text. */
 void picture_names(FILE *to, picture_format format, const char *title);
 
-/* Writes a file under that name: a row a thing, its name, two numbers, a text. `title` may be any text. */
-void picture_frame(picture *p, const carried_out *o, unit_system s, picture_format format, const char *title, const char *name);
-
-/* Writes a trace in SI, as --csv does, under that name. */
-void picture_trace(picture *p, const boil_history *h, const char *name);
-
-/* The findings as numbered marks over time, with a list of what they say. */
-
-/* Listed at most; one line then tells how many more there are. */
-#define MARKS_MAX ((size_t)14)
-
-/* Of each, at most; plots/run.gp has room for as many, and for that line. */
-#define MARK_LINES_MAX ((size_t)3)
-
-/* Writes marks.tsv: a row a finding: number, time (NaN: the whole run), lane from 0 (marks that would overlap take
-   different ones), severity from 0, 1 when it is likely and 0 when only possible, clock, words. Words that are too long go on
-   in rows of number 0. */
-void picture_marks(picture *p, const carried_out *o, unit_system s, picture_format format);
-
 /* What was done, as bars over time: loads in lanes of their own, below them water, salts and
    liquid, below those what was switched. */
 
@@ -60,18 +41,37 @@ typedef struct {
    fit into the whole run. */
 bar *picture_bars(const carried_out *o, size_t columns, size_t *count);
 
-/* Writes two files under those names. Actions, a row a bar: lane from the top over all kinds, from, to, kind, words. Lanes, a
-   row each: its number, its kind. The picture ends at `end_s`. Both are empty when nothing was done. */
-void picture_actions(picture *p, const carried_out *o, picture_format format, double end_s, const char *actions_name,
-                     const char *lanes_name);
-
-/* What a script needs of a run, each part in a file of its own. */
+/* A run as its inputs are written from it, all but the trace standing elsewhere. */
 typedef struct {
-    const char *frame, *trace, *actions, *lanes;
-} picture_run_files;
+    const carried_out *of;
+    unit_system system;
+    picture_format format;
+    boil_history trace;
+    bar *bars;
+    size_t bars_count;
+} picture_run;
 
-/* Writes all of them, carrying the run out once more for its trace (describe/trace.h). False when that fails. */
-bool picture_run(picture *p, const carried_out *o, unit_system s, picture_format format, double end_s,
-                 const picture_run_files *files);
+/* Carries the run out once more for its trace (describe/trace.h); false when that fails. The picture ends at `end_s`. To be freed
+   either way. */
+bool picture_run_begin(picture_run *r, const carried_out *o, unit_system s, picture_format format, double end_s);
+void picture_run_end(picture_run *r);
+
+/* Inputs of a script from a picture_run. Frame: a row a thing, its name, two numbers, a text. Actions, a row a bar: lane from the
+   top over all kinds, from, to, kind, words. Lanes, a row each: its number, its kind. Both are empty when nothing was done. */
+void picture_frame(const void *run, FILE *to);
+void picture_actions(const void *run, FILE *to);
+void picture_lanes(const void *run, FILE *to);
+
+/* The findings as numbered marks over time, with a list of what they say. */
+
+/* Listed at most; one line then tells how many more there are. */
+#define MARKS_MAX ((size_t)14)
+
+/* Of each, at most; plots/run.gp has room for as many, and for that line. */
+#define MARK_LINES_MAX ((size_t)3)
+
+/* A row a finding: number, time (NaN: the whole run), lane from 0 (marks that would overlap take different ones), severity from
+   0, 1 when it is likely and 0 when only possible, clock, words. Words that are too long go on in rows of number 0. */
+void picture_marks(const void *run, FILE *to);
 
 #endif

@@ -1,17 +1,17 @@
 #include "commands/run/output.h"
 
+#include "describe/trace.h"
 #include "pictures/picture_frame.h"
 
 bool run_picture(const void *answer, const output *how, picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
-    static const picture_run_files files = {"frame.tsv", "trace.csv", "acts.tsv", "lanes.tsv"};
-    picture p;
+    picture_run r;
     const carried_out *o = answer;
-    if (!picture_begin(&p, problem))
-        return false;
-    bool good = picture_run(&p, o, how->system, format, o->central.end_s, &files);
-    picture_marks(&p, o, how->system, format);
-    good = good && picture_draw(&p, "run.gp", format, drawn, problem);
-    picture_end(&p);
+    const picture_input inputs[] = {{"frame.tsv", picture_frame, &r},  {"trace.csv", trace_csv, &r.trace},
+                                    {"acts.tsv", picture_actions, &r}, {"lanes.tsv", picture_lanes, &r},
+                                    {"marks.tsv", picture_marks, &r},  {0}};
+    bool good = picture_run_begin(&r, o, how->system, format, o->central.end_s) &&
+                picture_draw("run.gp", format, inputs, drawn, problem);
+    picture_run_end(&r);
     return good;
 }

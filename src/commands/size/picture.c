@@ -87,10 +87,9 @@ typedef struct {
     const curve *curve;
     unit_system system;
     picture_format format;
-    FILE *to;
 } writing;
 
-static void say(const writing *w)
+static void say(const writing *w, FILE *to)
 {
     const size_answer *a = w->a;
     char text[160];
@@ -105,11 +104,11 @@ static void say(const writing *w)
     else
         snprintf(text, sizeof text, "%s to the tank bring every boil back within %s",
                  size_shown_up(w->system, DIM_POWER, a->heat_W).text, limit.text);
-    picture_row(w->to, "said", 0, 0, text);
+    picture_row(to, "said", 0, 0, text);
 }
 
 /* From where to where it stays below the rim, as far as there is such a place; where no end is, words only. */
-static void end_rows(const writing *w, const char *name, const size_end *e, const char *run)
+static void end_rows(const writing *w, FILE *to, const char *name, const size_end *e, const char *run)
 {
     char text[160];
     bool at = e->rim == SIZE_RIM_AT && !size_end_shut(e);
@@ -118,69 +117,57 @@ static void end_rows(const writing *w, const char *name, const size_end *e, cons
                         : e->rim == SIZE_RIM_NEVER ? "never boils over"
                                                    : "boils too strong to be known before it boils over";
     snprintf(text, sizeof text, "%s: %s%s%s", run, words, at ? " " : "", at ? SHOWN(w->system, POWER, e->heat_W) : "");
-    picture_row(w->to, name, e->from_W, at ? e->heat_W : (double)NAN, text);
+    picture_row(to, name, e->from_W, at ? e->heat_W : (double)NAN, text);
     if (!size_end_surges(e, w->a->heat_W))
         return;
     snprintf(text, sizeof text, "%s: boils over below %s, from water afloat", run,
              size_shown_up(w->system, DIM_POWER, e->from_W).text);
-    picture_row(w->to, "surge", e->from_W, 0, text);
+    picture_row(to, "surge", e->from_W, 0, text);
 }
 
-static void lines(const writing *w)
+static void lines(const writing *w, FILE *to)
 {
     const size_answer *a = w->a;
     char text[160];
     snprintf(text, sizeof text, "the limit, %s", format_duration(a->size->limit_s).text);
-    picture_row(w->to, "limit", a->size->limit_s, 0, text);
+    picture_row(to, "limit", a->size->limit_s, 0, text);
     if (a->own_W > 0) {
         snprintf(text, sizeof text, "heat of the scenario: %s", SHOWN(w->system, POWER, a->own_W));
-        picture_row(w->to, "own", a->own_W, 0, text);
+        picture_row(to, "own", a->own_W, 0, text);
     }
     if (a->found != SIZE_FOUND)
         return;
     snprintf(text, sizeof text, "smallest heat that brings every boil back in time: %s",
              size_shown_up(w->system, DIM_POWER, a->heat_W).text);
-    picture_row(w->to, "need", a->heat_W, 0, text);
-    end_rows(w, "likely", &a->likely, "likely");
-    end_rows(w, "possible", &a->possible, "possible");
+    picture_row(to, "need", a->heat_W, 0, text);
+    end_rows(w, to, "likely", &a->likely, "likely");
+    end_rows(w, to, "possible", &a->possible, "possible");
 }
 
-static void frame(const writing *w)
+static void frame(const void *what, FILE *to)
 {
+    const writing *w = what;
     const boil_heater *h = &w->a->size->scenario->plant.heater;
-    picture_names(w->to, w->format, w->a->size->scenario->title);
-    picture_unit_row(w->to, "power", w->system, DIM_POWER);
-    picture_row(w->to, "range", w->curve->from_W, w->curve->to_W, "");
+    picture_names(to, w->format, w->a->size->scenario->title);
+    picture_unit_row(to, "power", w->system, DIM_POWER);
+    picture_row(to, "range", w->curve->from_W, w->curve->to_W, "");
     if (h->source != BOIL_HEAT_STEAM)
-        picture_row(w->to, "input", h->efficiency, 0, h->source == BOIL_HEAT_GAS ? "Fuel" : "Electricity");
-    say(w);
-    lines(w);
+        picture_row(to, "input", h->efficiency, 0, h->source == BOIL_HEAT_GAS ? "Fuel" : "Electricity");
+    say(w, to);
+    lines(w, to);
 }
 
-static void points(const writing *w)
+static void points(const void *what, FILE *to)
 {
+    const writing *w = what;
     for (const point *p = w->curve->points; p < w->curve->points + w->curve->count; p++)
-        fprintf(w->to, "%.9g\t%.9g\t%d\n", p->heat_W, p->slowest_s, (int)p->kind);
-}
-
-static void write_as(picture *p, writing *w, const char *name, void (*rows)(const writing *))
-{
-    w->to = picture_input(p, name);
-    if (w->to != NULL)
-        rows(w);
-    picture_input_end(p, w->to);
+        fprintf(to, "%.9g\t%.9g\t%d\n", p->heat_W, p->slowest_s, (int)p->kind);
 }
 
 bool size_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
 {
-    picture p;
     curve c;
-    writing w = {answer, &c, o->system, format, NULL};
-    if (curve_of(answer, &c) != BOIL_OK || !picture_begin(&p, problem))
-        return false;
-    write_as(&p, &w, "frame.tsv", frame);
-    write_as(&p, &w, "points.tsv", points);
-    bool good = picture_draw(&p, "size.gp", format, drawn, problem);
-    picture_end(&p);
-    return good;
+    const writing w = {answer, &c, o->system, format};
+    const picture_input inputs[] = {{"frame.tsv", frame, &w}, {"points.tsv", points, &w}, {0}};
+    return curve_of(answer, &c) == BOIL_OK && picture_draw("size.gp", format, inputs, drawn, problem);
 }

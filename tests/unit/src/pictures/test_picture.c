@@ -8,7 +8,6 @@
 #include <unistd.h>
 
 #include "commands/run/output.h"
-#include "describe/trace.h"
 #include "pictures/picture.h"
 #include "pictures/picture_frame.h"
 #include "support/printed.h"
@@ -97,71 +96,82 @@ static void bars_too_close_to_tell_apart_are_one(void **state)
     forget(&c);
 }
 
-static char *input_of(const picture *p, const char *name)
+static void assert_input_has(const picture_run *r, void (*input)(const void *run, FILE *to), const char *part)
 {
-    char path[300];
-    char *text = calloc(1, 100000);
-    snprintf(path, sizeof path, "%s/%s", p->folder, name);
-    FILE *f = fopen(path, "r");
-    assert_non_null(text);
-    assert_non_null(f);
-    assert_true(fread(text, 1, 99999, f) > 0);
-    fclose(f);
-    return text;
-}
-
-static void assert_input_has(const picture *p, const char *name, const char *part)
-{
-    char *text = input_of(p, name);
+    printed p;
+    printed_begin(&p);
+    input(r, p.to);
+    char *text = printed_end(&p);
     if (strstr(text, part) == NULL)
-        fail_msg("%s lacks '%s':\n%s", name, part, text);
+        fail_msg("lacks '%s':\n%s", part, text);
     free(text);
 }
 
-static void inputs_are_private_and_in_the_units_asked_for(void **state)
+static void inputs_are_in_the_units_asked_for(void **state)
 {
     (void)state;
     scenario_run c;
-    picture p;
-    picture_problem problem;
-    struct stat s;
+    picture_run r;
     carry_out(&c, "scenarios/water-while-quiet.bath", 0);
-    assert_true(picture_begin(&p, &problem));
-    assert_int_equal(stat(p.folder, &s), 0);
-    assert_int_equal(s.st_mode & 0777, 0700);
-    picture_frame(&p, &c.o, UNITS_US, PICTURE_SVG, "a \"title\"", "frame.tsv");
-    picture_actions(&p, &c.o, PICTURE_SVG, 1800, "acts.tsv", "lanes.tsv");
-    picture_marks(&p, &c.o, UNITS_US, PICTURE_SVG);
-    assert_input_has(&p, "frame.tsv", "time\t32400\t1800\tx\n");
-    assert_input_has(&p, "frame.tsv", "temperature\t1.8\t-459.67\txdegF\n");
-    assert_input_has(&p, "frame.tsv", "title\t0\t0\txa \\042title\\042\n");
-    assert_input_has(&p, "frame.tsv", "overflow\t");
-    assert_input_has(&p, "frame.tsv", "verdict\t0\t0\txDANGER at 9:06: the boiling surface reaches the rim;");
-    assert_input_has(&p, "lanes.tsv", "1\txloads\n2\txwater\n");
-    assert_input_has(&p, "acts.tsv", "2\t320\t380\t1\tx2 gal of water over 1 min\n");
-    assert_input_has(&p, "marks.tsv", "x9:05\txwater afloat: freeboard left");
-    char *folder = strdup(p.folder);
-    picture_end(&p);
-    assert_int_not_equal(stat(folder, &s), 0);
-    free(folder);
+    scenario titled = *c.o.scenario;
+    titled.title = strdup("a \"title\"");
+    c.o.scenario = &titled;
+    assert_true(picture_run_begin(&r, &c.o, UNITS_US, PICTURE_SVG, 1800));
+    assert_input_has(&r, picture_frame, "time\t32400\t1800\tx\n");
+    assert_input_has(&r, picture_frame, "temperature\t1.8\t-459.67\txdegF\n");
+    assert_input_has(&r, picture_frame, "title\t0\t0\txa \\042title\\042\n");
+    assert_input_has(&r, picture_frame, "overflow\t");
+    assert_input_has(&r, picture_frame, "verdict\t0\t0\txDANGER at 9:06: the boiling surface reaches the rim;");
+    assert_input_has(&r, picture_lanes, "1\txloads\n2\txwater\n");
+    assert_input_has(&r, picture_actions, "2\t320\t380\t1\tx2 gal of water over 1 min\n");
+    assert_input_has(&r, picture_marks, "x9:05\txwater afloat: freeboard left");
+    picture_run_end(&r);
+    free(titled.title);
     forget(&c);
+}
+
+/* The folder of a file that is open for writing, seen while an input is written. */
+static char folder_seen[300];
+static mode_t folder_mode;
+
+static void look_around(const void *what, FILE *to)
+{
+    char link[60];
+    struct stat s;
+    (void)what;
+    snprintf(link, sizeof link, "/proc/self/fd/%d", fileno(to));
+    ssize_t length = readlink(link, folder_seen, sizeof folder_seen - 1);
+    assert_true(length > 0);
+    folder_seen[length] = '\0';
+    *strrchr(folder_seen, '/') = '\0';
+    assert_int_equal(stat(folder_seen, &s), 0);
+    folder_mode = s.st_mode & 0777;
+}
+
+static void the_folder_is_private_and_goes(void **state)
+{
+    (void)state;
+    picture_problem problem;
+    picture_drawn drawn;
+    struct stat s;
+    const picture_input inputs[] = {{"frame.tsv", look_around, NULL}, {0}};
+    assert_false(picture_draw("no-such-script.gp", PICTURE_SVG, inputs, &drawn, &problem));
+    assert_int_equal(folder_mode, 0700);
+    assert_int_not_equal(stat(folder_seen, &s), 0);
 }
 
 static void an_input_that_cannot_be_written_is_told(void **state)
 {
     (void)state;
-    picture p;
     picture_problem problem;
     picture_drawn drawn;
-    assert_true(picture_begin(&p, &problem));
-    assert_null(picture_input(&p, "missing/frame.tsv"));
-    assert_false(picture_draw(&p, "run.gp", PICTURE_SVG, &drawn, &problem));
+    const picture_input inputs[] = {{"missing/frame.tsv", look_around, NULL}, {0}};
+    assert_false(picture_draw("run.gp", PICTURE_SVG, inputs, &drawn, &problem));
     assert_non_null(strstr(problem.text, "temporary folder"));
-    picture_end(&p);
     assert_int_equal(setenv("TMPDIR", "/proc/nowhere", 1), 0);
-    assert_false(picture_begin(&p, &problem));
+    assert_false(picture_draw("run.gp", PICTURE_SVG, inputs, &drawn, &problem));
+    assert_non_null(strstr(problem.text, "no temporary folder"));
     unsetenv("TMPDIR");
-    picture_end(&p);
 }
 
 static bool has_gnuplot(void)
@@ -195,7 +205,8 @@ int main(void)
         cmocka_unit_test(long_texts_are_cut),
         cmocka_unit_test(bars_hold_what_fits),
         cmocka_unit_test(bars_too_close_to_tell_apart_are_one),
-        cmocka_unit_test(inputs_are_private_and_in_the_units_asked_for),
+        cmocka_unit_test(inputs_are_in_the_units_asked_for),
+        cmocka_unit_test(the_folder_is_private_and_goes),
         cmocka_unit_test(an_input_that_cannot_be_written_is_told),
         cmocka_unit_test(the_shipped_runs_can_be_drawn),
     };
