@@ -7,8 +7,6 @@
 #include "base/array.h"
 #include "base/words.h"
 
-/* What is said of an action ---------------------------------------------------------------------------------------- */
-
 action_amount action_amount_of(action_units u, unit_dimension d, double si)
 {
     action_amount t;
@@ -36,8 +34,6 @@ void action_text_add_boil(action_text *t, double start_s, bool was_quiet, double
         TEXT_ADD(t->text, ", back after %s", format_duration(recovery_s).text);
 }
 
-/* Clauses ---------------------------------------------------------------------------------------------------------- */
-
 bool action_clause_first(const cursor *part, const char *at, const char *words, bool said)
 {
     if (said)
@@ -64,8 +60,6 @@ action_clause_end action_clause_read(cursor *part, const action_clause *clauses,
         memcpy((char *)a + k->where, &said[i].si, sizeof said[i].si);
     return ACTION_CLAUSE_READ;
 }
-
-/* Names ------------------------------------------------------------------------------------------------------------ */
 
 int load_names_read(load_names *n, cursor *c)
 {
@@ -100,8 +94,6 @@ void load_names_free(load_names *n)
     n->list = NULL;
     n->count = n->capacity = 0;
 }
-
-/* The table -------------------------------------------------------------------------------------------------------- */
 
 static const action_type *const types[] = {
     [BOIL_ACTION_LOAD] = &action_load,   [BOIL_ACTION_LIFT] = &action_lift,     [BOIL_ACTION_WATER] = &action_water,

@@ -6,7 +6,6 @@
 #include "actions/load_shape.h"
 #include "base/constants.h"
 #include "base/words.h"
-#include "properties/water.h"
 
 static const bounds load_mass = {"kg", 0.001, 1e5};
 
@@ -41,8 +40,6 @@ typedef struct {
     quantity said[CLAUSES], mass, size;
     const char *metal, *shape;
 } reading;
-
-/* Reading --------------------------------------------------------------------------------------------------------- */
 
 static bool read_name(cursor *part, reading *r)
 {
@@ -99,8 +96,6 @@ static bool read_all(cursor *c, reading *r)
     return good;
 }
 
-/* Settling: what was written, in the model's terms ---------------------------------------------------------------- */
-
 static bool was_said(const reading *r, size_t where)
 {
     size_t i = 0;
@@ -151,8 +146,6 @@ static bool parse(action_reader *a, cursor *c, boil_action *action, action_line 
         cursor_error(&line->place, line->place.at, "%s", problem);
     return problem == NULL;
 }
-
-/* Words ----------------------------------------------------------------------------------------------------------- */
 
 /* Until when, or for how long where the clock would be that of one load only. */
 static void add_stay(const action_view *v, action_text *t)
@@ -208,8 +201,6 @@ const action_type action_load = {
     .when_quiet = "The bath is predicted quiet then: wait for a steady boil.", .quiet_severity = BOIL_SEVERITY_WARNING,
 };
 /* clang-format on */
-
-/* Out again -------------------------------------------------------------------------------------------------------- */
 
 static bool parse_lift(action_reader *r, cursor *c, boil_action *a, action_line *line)
 {

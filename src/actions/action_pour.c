@@ -13,8 +13,6 @@ _Static_assert(SAME_PLACE(mass_kg) && SAME_PLACE(over_s) && SAME_PLACE(temperatu
 static const bounds added_mass = {"kg", 0.001, 1e5};
 static const bounds added_time = {"s", 1, 86400};
 
-/* Reading --------------------------------------------------------------------------------------------------------- */
-
 static bool read_amount(cursor *c, action_pour *p)
 {
     const action_material *m = p->material;
@@ -83,8 +81,6 @@ bool action_pour_read(cursor *c, const action_material *m, action_pour *p, boil_
     return true;
 }
 
-/* Settling: what was written, in the model's terms ---------------------------------------------------------------- */
-
 bool action_pour_names_salts(const action_reader *r)
 {
     const double *blend = r->plant->charge.blend;
@@ -127,8 +123,6 @@ bool action_pour_settle_amount(const action_pour *p, double density, boil_action
         return cursor_error(&p->place, p->pace.text, "a rate must be above zero");
     return quantity_within(&p->place, p->at_rate ? "time to pour at this rate" : "over", &time, &added_time);
 }
-
-/* Words ----------------------------------------------------------------------------------------------------------- */
 
 void action_pour_details(const action_view *v, action_text *t)
 {

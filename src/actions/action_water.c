@@ -1,5 +1,4 @@
 #include "actions/action_pour.h"
-#include "properties/water.h"
 
 static const action_clause clauses[] = {ACTION_POUR_AT};
 static const action_material water = {.example = "water 2 gal over 4 min",

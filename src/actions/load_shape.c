@@ -4,8 +4,6 @@
 
 #include "base/words.h"
 
-/* Shapes ----------------------------------------------------------------------------------------------------------- */
-
 static const bounds part_size = {"mm", 0.1, 1000};
 
 static const load_shape shapes[] = {
@@ -67,8 +65,6 @@ bool load_shape_read(cursor *part, boil_load *l, const char **word, quantity *si
         return false;
     return cursor_expect_end(part);
 }
-
-/* Metals ----------------------------------------------------------------------------------------------------------- */
 
 /* Steel and iron enter; all else is refused with the reason.
 

@@ -71,8 +71,6 @@ static double number_of(const field *f, const void *record)
     return x;
 }
 
-/* As JSON ---------------------------------------------------------------------------------------------------------- */
-
 static size_t count_of(const field *f, const char *record)
 {
     size_t n;
@@ -158,8 +156,6 @@ void json_document(const field fields[], const void *record, FILE *to)
     json j = json_to(to);
     json_record(&j, NULL, fields, record);
 }
-
-/* As CSV ----------------------------------------------------------------------------------------------------------- */
 
 void csv_text(FILE *to, bool begun, const char *text)
 {

@@ -148,30 +148,18 @@ static const dimension_facts facts[DIM_COUNT + 1] = {
     [DIM_FRACTION] = {.name = "a percentage", .example = "60 %"},
 };
 
-#define THOUSAND_OR_MILLION "means a thousand to some and a million to others: write kBtu/h or MMBtu/h"
-#define WHICH_TON "may be short, long or metric, or of refrigeration: write lb, kg or t (1000 kg), or a power in kW or Btu/h"
-#define NO_CALORIES "is not used here: write a power in W, kW or Btu/h"
-
 static const struct {
-    const char *spelling, *reason;
+    const char *reason, *spellings[8]; /* NULL after the last */
 } refused[] = {
-    {"F", "lacks its degree: write degF"},
-    {"C", "lacks its degree: write degC"},
-    {"psi", "does not say from where it counts: write psia (absolute), or kPa or inHg"},
-    {"psig", "counts from the room's own pressure: write it absolute, in psia, kPa or inHg"},
-    {"MBtu/h", THOUSAND_OR_MILLION},
-    {"MBtu/hr", THOUSAND_OR_MILLION},
-    {"MBTU/h", THOUSAND_OR_MILLION},
-    {"MBTU/hr", THOUSAND_OR_MILLION},
-    {"MBtuh", THOUSAND_OR_MILLION},
-    {"MBH", THOUSAND_OR_MILLION},
-    {"mbh", THOUSAND_OR_MILLION},
-    {"ton", WHICH_TON},
-    {"tons", WHICH_TON},
-    {"cal", NO_CALORIES},
-    {"kcal", NO_CALORIES},
-    {"cal/s", NO_CALORIES},
-    {"kcal/h", NO_CALORIES},
+    {"lacks its degree: write degF", {"F"}},
+    {"lacks its degree: write degC", {"C"}},
+    {"does not say from where it counts: write psia (absolute), or kPa or inHg", {"psi"}},
+    {"counts from the room's own pressure: write it absolute, in psia, kPa or inHg", {"psig"}},
+    {"means a thousand to some and a million to others: write kBtu/h or MMBtu/h",
+     {"MBtu/h", "MBtu/hr", "MBTU/h", "MBTU/hr", "MBtuh", "MBH", "mbh"}},
+    {"may be short, long or metric, or of refrigeration: write lb, kg or t (1000 kg), or a power in kW or Btu/h",
+     {"ton", "tons"}},
+    {"is not used here: write a power in W, kW or Btu/h", {"cal", "kcal", "cal/s", "kcal/h"}},
 };
 
 /* Signs outside ASCII that read as a word or digit of the table. */
@@ -274,8 +262,9 @@ double unit_from_si(unit_dimension d, const char *spelling, double si)
 const char *unit_refusal(const char *text, size_t length)
 {
     for (size_t i = 0; i < sizeof refused / sizeof refused[0]; i++)
-        if (strlen(refused[i].spelling) == length && memcmp(refused[i].spelling, text, length) == 0)
-            return refused[i].reason;
+        for (const char *const *s = refused[i].spellings; *s != NULL; s++)
+            if (strlen(*s) == length && memcmp(*s, text, length) == 0)
+                return refused[i].reason;
     return NULL;
 }
 

@@ -1,7 +1,6 @@
 #include "describe/finding_words.h"
 
 #include <math.h>
-#include <stdio.h>
 
 static formatted_text value_of(unit_system s, boil_unit_kind kind, double value)
 {
@@ -41,25 +40,15 @@ formatted_text finding_clock(const carried_out *o, const boil_finding *f)
     return isnan(f->time_s) ? (formatted_text){""} : format_clock(o->scenario->start_s, f->time_s);
 }
 
-static const char *colour_of(boil_severity s)
-{
-    switch (s) {
-    case BOIL_SEVERITY_NOTICE:
-        return "\033[1;34m";
-    case BOIL_SEVERITY_CAUTION:
-        return "\033[1;33m";
-    case BOIL_SEVERITY_WARNING:
-        return "\033[1;35m";
-    case BOIL_SEVERITY_DANGER:
-        break;
-    }
-    return "\033[1;37;41m";
-}
+static const char *const colours[] = {[BOIL_SEVERITY_NOTICE] = "\033[1;34m",
+                                      [BOIL_SEVERITY_CAUTION] = "\033[1;33m",
+                                      [BOIL_SEVERITY_WARNING] = "\033[1;35m",
+                                      [BOIL_SEVERITY_DANGER] = "\033[1;37;41m"};
 
 void finding_severity_print(FILE *to, boil_severity s, bool colour)
 {
     if (colour)
-        fprintf(to, "%s%s\033[0m", colour_of(s), boil_severity_word(s));
+        fprintf(to, "%s%s\033[0m", colours[s], boil_severity_word(s));
     else
         fputs(boil_severity_word(s), to);
 }

@@ -8,9 +8,7 @@
 #include "base/format.h"
 #include "describe/carried_out.h"
 
-typedef struct {
-    char text[400];
-} finding_words;
+typedef TEXT_OF(400) finding_words;
 
 /* "freeboard below the limit: 1.7 in, limit 6.0 in", without its severity, time and advice. */
 finding_words finding_words_of(const carried_out *o, const boil_finding *f, unit_system s);

@@ -1,9 +1,6 @@
 #include "describe/listing.h"
 
-#include <math.h>
 #include <string.h>
-
-/* A setting's value ------------------------------------------------------------------------------------------------ */
 
 /* The day does not begin anew in a span. */
 static setting_words value_words(const key *k, const double value[], unit_system s)
@@ -48,8 +45,6 @@ setting_words setting_words_of(const scenario *s, size_t index, unit_system syst
     return w;
 }
 
-/* The listing ------------------------------------------------------------------------------------------------------ */
-
 void listing_both(FILE *to, const char *name, const char *us, const char *si, const char *note)
 {
     char line[1300];
@@ -61,8 +56,6 @@ void listing_line(FILE *to, const char *name, unit_dimension d, double si, const
 {
     listing_both(to, name, format_exact(UNITS_US, d, si).text, format_exact(UNITS_SI, d, si).text, note);
 }
-
-/* Settings -------------------------------------------------------------------------------------------------------- */
 
 /* One text where both systems say the same. */
 static void setting_line_print(const scenario *s, size_t index, FILE *to)
@@ -91,8 +84,6 @@ static void settings_print(const scenario *s, FILE *to)
         setting_line_print(s, i, to);
     }
 }
-
-/* The charge ------------------------------------------------------------------------------------------------------ */
 
 static void add(listing_charge *p, const char *name, unit_dimension d, double si, const char *note)
 {
@@ -139,8 +130,6 @@ static void charge_print(const scenario *s, FILE *to)
     for (size_t i = 0; i < p.count; i++)
         listing_line(to, p.rows[i].name, p.rows[i].dimension, p.rows[i].si, p.rows[i].note);
 }
-
-/* The actions -------------------------------------------------------------------------------------------------------- */
 
 static void action_line_print(const scenario *s, size_t index, FILE *to)
 {

@@ -4,8 +4,6 @@
 #include <stdarg.h>
 #include <string.h>
 
-#include "base/program.h"
-
 void report_paragraph(FILE *to, const char *format, ...)
 {
     char text[1200];

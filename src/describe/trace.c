@@ -78,8 +78,6 @@ boil_outcome trace_of(const scenario *s, const boil_run_options *options, boil_h
     return result;
 }
 
-/* As CSV ---------------------------------------------------------------------------------------------------------- */
-
 /* clang-format off */
 #define RECORD boil_row
 const field trace_fields[] = {

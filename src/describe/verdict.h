@@ -5,9 +5,7 @@
 #include "base/format.h"
 #include "describe/carried_out.h"
 
-typedef struct {
-    char text[400];
-} verdict;
+typedef TEXT_OF(400) verdict;
 
 /* "8 of 8 loads back within 2 min; least freeboard 7.1 in at 7:22; nothing above NOTICE", or what is worse first. */
 verdict verdict_of(const carried_out *o, unit_system s);

@@ -5,8 +5,6 @@
 #include "base/program.h"
 #include "manual/pages.h"
 
-/* bash ------------------------------------------------------------------------------------------------------------- */
-
 static void names_of(FILE *to, const option *options, size_t count)
 {
     for (size_t i = 0; i < count; i++)
@@ -79,8 +77,6 @@ void completion_bash(FILE *to)
     text_with_parts(to, "bash.txt", parts);
 }
 
-/* zsh -------------------------------------------------------------------------------------------------------------- */
-
 /* Text between single quotes, with the signs that _arguments takes for itself masked. */
 static void masked(FILE *to, const char *before, const char *text, const char *behind)
 {
@@ -152,8 +148,6 @@ void completion_zsh(FILE *to)
         command_case(to, c);
     fputs("    esac\n}\n\n_" PROGRAM_NAME " \"$@\"\n", to);
 }
-
-/* fish ------------------------------------------------------------------------------------------------------------- */
 
 /* What is told of a choice, between single quotes; the line's end. */
 static void described(FILE *to, const char *text)

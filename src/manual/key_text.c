@@ -9,8 +9,6 @@
 #include "base/program.h"
 #include "describe/listing.h"
 
-/* What is to be written ------------------------------------------------------------------------------------------- */
-
 key_text key_dimension_form(unit_dimension d)
 {
     key_text t;
@@ -59,8 +57,6 @@ key_text key_form(const key *k)
         TEXT_ADD(t.text, "|%s", k->zero);
     return t;
 }
-
-/* Bounds ---------------------------------------------------------------------------------------------------------- */
 
 /* Four significant digits, and all digits of a large whole number. */
 static void add_number(key_text *t, double x, const char *name)
@@ -112,8 +108,6 @@ key_text key_bounds(const key *k)
     return t;
 }
 
-/* Needs ----------------------------------------------------------------------------------------------------------- */
-
 /* Keys of the same need say the same in different ways. */
 static key_text only_one(key_need need)
 {
@@ -160,8 +154,6 @@ key_text key_needed(const key *k)
     TEXT_ADD(t.text, "%s", place != NULL ? place : "");
     return t;
 }
-
-/* Defaults --------------------------------------------------------------------------------------------------------- */
 
 #define BATH "[bath]\nsalts = 100 % NaOH\nboiling point = 140 degC\n"
 #define BOX "[tank]\nlength = 2 m\nwidth = 1 m\ndepth = 1 m\nlevel = 0.5 m\n"

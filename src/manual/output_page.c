@@ -1,6 +1,5 @@
 /* output_page.c -- boilback-output(5): output.md, with every key of JSON and every column of CSV from the tables they are written by. */
 #include <stdlib.h>
-#include <string.h>
 
 #include "base/program.h"
 #include "manual/pages.h"

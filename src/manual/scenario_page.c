@@ -2,11 +2,8 @@
 #include <string.h>
 
 #include "actions/load_shape.h"
-#include "base/program.h"
 #include "manual/key_text.h"
 #include "manual/pages.h"
-
-/* Settings -------------------------------------------------------------------------------------------------------- */
 
 /* "Bounds 1 to 2." where there is something to say. */
 static void remark(FILE *to, const char *before, const char *text)
@@ -52,8 +49,6 @@ static void settings(FILE *to, const void *about)
         section_settings(to, sections[i], about);
 }
 
-/* Actions ------------------------------------------------------------------------------------------------------------ */
-
 static void acts(FILE *to, const void *about)
 {
     (void)about;
@@ -89,8 +84,6 @@ static void clauses(FILE *to, const void *about)
     }
 }
 
-/* Uncertain numbers ----------------------------------------------------------------------------------------------- */
-
 static void constants(FILE *to, const void *about)
 {
     (void)about;
@@ -101,8 +94,6 @@ static void constants(FILE *to, const void *about)
         remark(to, "From ", key_range_text(t->dimension, &t->within).text);
     }
 }
-
-/* Units ----------------------------------------------------------------------------------------------------------- */
 
 /* "in (inch, inches)" */
 static void spellings(FILE *to, const unit *u)

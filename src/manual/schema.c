@@ -1,5 +1,4 @@
 /* schema.c -- JSON Schema [draft 2020-12] of what a command writes with --json, from the tables it is written by. */
-#include <string.h>
 
 #include "base/program.h"
 #include "manual/pages.h"

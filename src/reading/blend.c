@@ -1,7 +1,5 @@
 #include "reading/quantity.h"
 
-#include <string.h>
-
 #include "base/words.h"
 
 static const bounds share = {"%", 0, 100};

@@ -5,7 +5,6 @@
 #include <string.h>
 
 #include "base/array.h"
-#include "base/text.h"
 #include "base/words.h"
 
 /* Characters of a long line that are shown around the place. */

@@ -1,7 +1,5 @@
 #include "scenario/schedule.h"
 
-#include <string.h>
-
 #include "base/words.h"
 
 /* Commas of empty cells that spreadsheets leave at the end of a row. */

@@ -7,7 +7,6 @@
 #include "base/array.h"
 #include "base/constants.h"
 #include "base/words.h"
-#include "properties/water.h"
 
 #define SECTIONS_MAX 16
 
@@ -38,8 +37,6 @@ static int section_index(const char *section)
             return i;
     return -1;
 }
-
-/* --- lines --- */
 
 static const char *known_section(const cursor *c, const char *text, size_t length)
 {
@@ -155,8 +152,6 @@ static void read_lines(draft *d)
             note_setting(d, &c, section);
     }
 }
-
-/* --- settings --- */
 
 /* One that is there. */
 static const key *key_named(const char *section, const char *words)
@@ -383,8 +378,6 @@ static void settle(draft *d)
     settle_steam(d);
 }
 
-/* --- the model's own checks --- */
-
 static void report_problem(draft *d, const char *section, const char *problem)
 {
     int index = section_index(section);
@@ -421,8 +414,6 @@ static void ask_model(draft *d)
     if (!messages_any(d->messages))
         report_charge(d);
 }
-
-/* --- actions --- */
 
 /* A path as seen from the scenario's folder; NULL when memory is refused. */
 static char *beside(const char *scenario_path, const char *path)
@@ -463,8 +454,6 @@ static void read_actions(draft *d, const char *path)
     schedule_draft_free(&a);
 }
 
-/* --- what is uncertain --- */
-
 /* Only what has a value here can be uncertain, and only once. */
 static bool may_be_uncertain(const draft *d, const cursor *c, const uncertain_thing *t)
 {
@@ -494,8 +483,6 @@ static void read_uncertain(draft *d)
             out->uncertain[out->uncertain_count++] = u;
     }
 }
-
-/* --- the whole --- */
 
 static void default_title(scenario *out)
 {

@@ -1,6 +1,5 @@
 #include "scenario/scenario.h"
 
-#include <stdlib.h>
 #include <string.h>
 
 #include "base/words.h"

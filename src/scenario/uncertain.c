@@ -34,8 +34,6 @@ const uncertain_thing *uncertain_constant(size_t index)
     return index < CONSTANTS ? &constants[index] : NULL;
 }
 
-/* Names ----------------------------------------------------------------------------------------------------------- */
-
 static bool is_one_number(const key *k)
 {
     return k->section[0] != '\0' && (k->kind == KEY_QUANTITY || k->kind == KEY_SHARE || k->kind == KEY_FACTOR);
@@ -96,8 +94,6 @@ static bool name_read(cursor *c, uncertain_thing *thing)
     return true;
 }
 
-/* Values ---------------------------------------------------------------------------------------------------------- */
-
 static bool number(cursor *part, const uncertain_thing *t, unsigned dimensions, quantity *q)
 {
     bool good = t->kind == KEY_SHARE    ? quantity_share(part, t->words, q)
@@ -127,8 +123,6 @@ static bool sane_value(cursor part, uncertain_thing *thing, double *si)
     *si = q.si;
     return true;
 }
-
-/* Spreads --------------------------------------------------------------------------------------------------------- */
 
 /* Where a mark stands; NULL when it does not. */
 static const char *mark_in(const cursor *c, const char *mark)

@@ -1,5 +1,4 @@
 #include "actions/action.h"
-#include "base/field.h"
 #include "commands/charge/output.h"
 #include "describe/report.h"
 

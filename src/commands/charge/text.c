@@ -4,10 +4,8 @@
 
 #include "analysis/charge_batches.h"
 #include "base/program.h"
-#include "base/text.h"
 #include "describe/listing.h"
 #include "describe/report.h"
-#include "properties/water.h"
 
 typedef struct {
     const boil_charge_plan *p;

@@ -1,10 +1,8 @@
 #include <math.h>
 
-#include "base/field.h"
 #include "commands/check/output.h"
 #include "describe/listing.h"
 #include "describe/report.h"
-#include "scenario/scenario.h"
 
 static const char *const states[] = {[SETTING_GIVEN] = "stated", [SETTING_DEFAULT] = "default", [SETTING_ABSENT] = NULL};
 

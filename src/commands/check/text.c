@@ -1,6 +1,4 @@
-
 #include "actions/action.h"
-#include "base/text.h"
 #include "commands/check/output.h"
 #include "describe/listing.h"
 #include "describe/report.h"

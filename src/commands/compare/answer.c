@@ -5,7 +5,6 @@
 #include <string.h>
 
 #include "describe/listing.h"
-#include "scenario/scenario.h"
 
 static bool same_words(const compare_answer *c, size_t setting, unit_system s)
 {

@@ -1,5 +1,3 @@
-#include <string.h>
-
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"

@@ -1,11 +1,9 @@
 #include <stdlib.h>
 
-#include "base/field.h"
 #include "commands/compare/answer.h"
 #include "describe/listing.h"
 #include "describe/report.h"
 #include "describe/verdict.h"
-#include "scenario/scenario.h"
 
 /* clang-format off */
 WRITES(verdict_in_si, carried_out, text, verdict_of(r, UNITS_SI).text)

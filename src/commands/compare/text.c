@@ -5,11 +5,9 @@
 #include <string.h>
 
 #include "base/program.h"
-#include "base/text.h"
 #include "describe/listing.h"
 #include "describe/report.h"
 #include "describe/verdict.h"
-#include "scenario/scenario.h"
 
 #define NAME_WIDTH 27
 #define SIDE_WIDTH 20

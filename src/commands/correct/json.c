@@ -1,6 +1,5 @@
 #include <math.h>
 
-#include "base/field.h"
 #include "commands/correct/output.h"
 #include "describe/report.h"
 

@@ -3,10 +3,8 @@
 #include <math.h>
 
 #include "base/program.h"
-#include "base/text.h"
 #include "describe/listing.h"
 #include "describe/report.h"
-#include "properties/water.h"
 
 typedef struct {
     const boil_correction *p;

@@ -114,11 +114,9 @@ double *explore_row(const explore_answer *s, size_t row);
 size_t explore_finding_output(size_t finding);
 size_t explore_load_output_of(const explore_answer *s, size_t load, explore_load_output o);
 
-typedef struct {
-    char text[48];
-} explore_name;
-explore_name explore_output_name(const explore_answer *s,
-                                 size_t column); /* "slowest_recovery_s", "finding_overflow", "load1_recovery_s" */
+/* "slowest_recovery_s", "finding_overflow", "load1_recovery_s" */
+typedef TEXT_OF(48) explore_name;
+explore_name explore_output_name(const explore_answer *s, size_t column);
 
 /* Of one cell. */
 boil_sampling_results explore_results(const explore_answer *s, size_t cell);

@@ -3,11 +3,9 @@
 #include <unistd.h>
 
 #include "base/program.h"
-#include "base/text.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "commands/explore/answer.h"
-#include "scenario/scenario.h"
 
 enum { REPLICATES = 8, SAMPLES_DEFAULT = 256, SAMPLES_MOST = 1 << 20 };
 

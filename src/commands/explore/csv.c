@@ -1,10 +1,6 @@
 #include "commands/explore/answer.h"
 
-#include <math.h>
 #include <stdlib.h>
-
-#include "base/field.h"
-#include "base/program.h"
 
 static void write_input(const char *kind, const explore_input *i, FILE *to)
 {

@@ -5,7 +5,6 @@
 #include <string.h>
 
 #include "base/program.h"
-#include "base/text.h"
 #include "commands/explore/answer.h"
 
 typedef struct {

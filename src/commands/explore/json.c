@@ -1,4 +1,3 @@
-#include "base/field.h"
 #include "commands/explore/answer.h"
 #include "describe/report.h"
 

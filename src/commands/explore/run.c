@@ -2,12 +2,9 @@
 
 #include <math.h>
 #include <signal.h>
-#include <stdio.h>
 #include <string.h>
 #include <time.h>
 #include <unistd.h>
-
-#include "base/format.h"
 
 static volatile sig_atomic_t asked_to_stop;
 

@@ -3,8 +3,6 @@
 #include <math.h>
 #include <string.h>
 
-#include "base/program.h"
-#include "base/text.h"
 #include "describe/finding_words.h"
 #include "describe/report.h"
 

@@ -4,7 +4,6 @@
 #include <stdlib.h>
 
 #include "base/program.h"
-#include "simulate/run.h"
 
 typedef struct {
     scenario_text *text;

@@ -1,7 +1,4 @@
-#include <string.h>
-
 #include "base/program.h"
-#include "base/text.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "commands/fit/answer.h"

@@ -6,9 +6,6 @@
 
 #include "base/array.h"
 #include "base/words.h"
-#include "reading/cursor.h"
-#include "reading/quantity.h"
-#include "reading/source.h"
 
 #define COLUMNS_MAX ((size_t)64)
 

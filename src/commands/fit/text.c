@@ -3,7 +3,6 @@
 #include <math.h>
 #include <string.h>
 
-#include "base/text.h"
 #include "describe/report.h"
 
 /* Judgement: from this correlation on two numbers cannot be told apart; so much of the width before is hardly told. */

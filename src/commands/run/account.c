@@ -2,9 +2,7 @@
 
 #include <math.h>
 #include <stdarg.h>
-#include <stddef.h>
 
-#include "base/text.h"
 #include "describe/report.h"
 
 typedef struct {

@@ -1,9 +1,6 @@
 #include "commands/run/parts.h"
 
 #include <math.h>
-#include <stdbool.h>
-
-#include "base/text.h"
 
 #define LABEL 11 /* columns before the frame */
 #define WIDTH 66 /* columns of the picture */

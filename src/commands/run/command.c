@@ -1,9 +1,7 @@
 #include "base/program.h"
-#include "base/text.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "commands/run/output.h"
-#include "describe/carried_out.h"
 #include "describe/trace.h"
 #include "describe/verdict.h"
 

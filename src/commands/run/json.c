@@ -1,5 +1,4 @@
 #include "actions/action.h"
-#include "base/field.h"
 #include "commands/run/output.h"
 #include "describe/report.h"
 #include "describe/trace.h"

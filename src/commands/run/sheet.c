@@ -1,10 +1,7 @@
 #include "commands/run/parts.h"
 
 #include <math.h>
-#include <stdbool.h>
 #include <stdlib.h>
-
-#include "base/text.h"
 
 #define WORDS_WIDTH 30
 

@@ -4,7 +4,6 @@
 #include <string.h>
 
 #include "base/program.h"
-#include "base/text.h"
 #include "commands/run/parts.h"
 #include "describe/finding_words.h"
 #include "describe/report.h"

@@ -2,9 +2,6 @@
 
 #include <math.h>
 
-#include "analysis/heater_size.h"
-#include "analysis/load_size.h"
-
 static const double precision = 0.002;
 
 static bool is_no(int result)

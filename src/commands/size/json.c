@@ -1,6 +1,5 @@
 #include <math.h>
 
-#include "base/field.h"
 #include "commands/size/answer.h"
 #include "describe/report.h"
 

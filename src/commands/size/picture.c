@@ -2,7 +2,6 @@
 
 #include <math.h>
 
-#include "analysis/heater_size.h"
 #include "pictures/picture_frame.h"
 
 /* The case carried out with many heats: how recovery and rim go with them. */

@@ -3,10 +3,8 @@
 #include <math.h>
 
 #include "base/constants.h"
-#include "base/text.h"
 #include "describe/listing.h"
 #include "describe/report.h"
-#include "properties/water.h"
 
 #define LOADS_LISTED ((size_t)24)
 

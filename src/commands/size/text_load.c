@@ -1,7 +1,6 @@
 /* text_load.c -- how much steel the heat that is there carries, in words. */
 #include <math.h>
 
-#include "base/text.h"
 #include "commands/size/answer.h"
 #include "describe/report.h"
 

@@ -4,10 +4,7 @@
 #include <stdlib.h>
 
 #include "base/constants.h"
-#include "base/format.h"
 #include "base/program.h"
-#include "properties/solubility.h"
-#include "properties/water.h"
 
 #define SIXTY_DEGF_K (BOIL_ZERO_CELSIUS + 28 / 1.8)
 

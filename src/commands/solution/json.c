@@ -1,4 +1,3 @@
-#include "base/field.h"
 #include "commands/solution/answer.h"
 
 /* clang-format off */
