@@ -83,6 +83,29 @@ double boil_spread_at(const boil_spread *s, double u)
     return (double)NAN;
 }
 
+void boil_spread_moments(const boil_spread *s, double *mean, double *deviation)
+{
+    const double a = s->low, b = s->high, c = s->likely;
+    switch (s->kind) {
+    case BOIL_SPREAD_UNIFORM:
+        *mean = (a + b) / 2;
+        *deviation = (b - a) / sqrt(12);
+        break;
+    case BOIL_SPREAD_TRIANGULAR:
+        *mean = (a + b + c) / 3;
+        *deviation = sqrt((a * a + b * b + c * c - a * b - a * c - b * c) / 18);
+        break;
+    case BOIL_SPREAD_NORMAL:
+        *mean = c;
+        *deviation = s->deviation;
+        break;
+    case BOIL_SPREAD_LISTED:
+        *mean = gsl_stats_mean(s->value, 1, s->count);
+        *deviation = gsl_stats_sd_with_fixed_mean(s->value, 1, s->count, *mean);
+        break;
+    }
+}
+
 /* ---- the design ---- */
 
 boil_sampling_plan boil_sampling_plan_default(size_t inputs)
@@ -171,6 +194,11 @@ size_t boil_sampling_draws(const boil_sampling *s)
     if (s == NULL)
         return 0;
     return s->points * s->replicates * 2;
+}
+
+bool boil_sampling_is_draw(const boil_sampling *s, size_t row)
+{
+    return row % (s->inputs + 2) < 2;
 }
 
 static double coordinate(const boil_sampling *s, size_t point, size_t replicate, size_t dimension)

@@ -16,10 +16,17 @@
 #ifndef BOIL_STATISTICS_SAMPLING_H
 #define BOIL_STATISTICS_SAMPLING_H
 
+#include <stdbool.h>
 #include <stddef.h>
 #include <stdint.h>
 
 #include "boilback.h"
+
+/* Mean and standard deviation of a spread that makes sense; a normal one's are its own, before it is cut off. */
+void boil_spread_moments(const boil_spread *s, double *mean, double *deviation);
+
+/* Whether a row is one of the draws, A or B. */
+bool boil_sampling_is_draw(const boil_sampling *s, size_t row);
 
 /* Odds that an output is not zero, among the draws where it is a number. */
 boil_odds boil_sampling_odds(const boil_sampling_results *r, size_t output);

@@ -1,67 +1,8 @@
 #include "describe/trace.h"
 
 #include <math.h>
-#include <string.h>
 
-/* What a picture of a run is looked at for. */
-static const size_t watched[] = {offsetof(boil_row, temperature_K), offsetof(boil_row, boiling_point_K),
-                                 offsetof(boil_row, steam_kg_s), offsetof(boil_row, level_m), offsetof(boil_row, layer_m)};
-
-#define WATCHED (sizeof watched / sizeof watched[0])
-
-/* First and last of a stretch, and two of each watched quantity. */
-#define PER_STRETCH (2 + 2 * WATCHED)
-
-static double value_at(const boil_row *row, size_t where)
-{
-    double value;
-    memcpy(&value, (const char *)row + where, sizeof value);
-    return value;
-}
-
-static size_t extreme(const boil_row *rows, size_t from, size_t to, size_t of, bool highest)
-{
-    size_t best = from;
-    for (size_t i = from + 1; i < to; i++)
-        if (highest ? value_at(&rows[i], of) > value_at(&rows[best], of) : value_at(&rows[i], of) < value_at(&rows[best], of))
-            best = i;
-    return best;
-}
-
-static bool is_extreme(const size_t extremes[2 * WATCHED], size_t i)
-{
-    for (size_t n = 0; n < 2 * WATCHED; n++)
-        if (extremes[n] == i)
-            return true;
-    return false;
-}
-
-/* Rows move only towards the front, so those still to be read are unchanged. */
-static size_t thin_stretch(boil_row *rows, size_t from, size_t to, size_t kept, bool *boiled_before)
-{
-    size_t extremes[2 * WATCHED];
-    for (size_t n = 0; n < 2 * WATCHED; n++)
-        extremes[n] = extreme(rows, from, to, watched[n / 2], n % 2 == 0);
-    for (size_t i = from; i < to; i++) {
-        bool changed = rows[i].boiling != *boiled_before;
-        bool will_change = i + 1 < to && rows[i + 1].boiling != rows[i].boiling;
-        *boiled_before = rows[i].boiling;
-        if (i == from || i + 1 == to || changed || will_change || is_extreme(extremes, i))
-            rows[kept++] = rows[i];
-    }
-    return kept;
-}
-
-size_t trace_thinned(boil_row *rows, size_t count, size_t most)
-{
-    size_t stretches = most / PER_STRETCH, kept = 0;
-    if (count <= most || stretches == 0)
-        return count;
-    bool boiled_before = rows[0].boiling;
-    for (size_t n = 0; n < stretches; n++)
-        kept = thin_stretch(rows, n * count / stretches, (n + 1) * count / stretches, kept, &boiled_before);
-    return kept;
-}
+#include "analysis/trace.h"
 
 static const double finest_s = 1, rows_most = 86400;
 
@@ -74,7 +15,7 @@ boil_outcome trace_of(const scenario *s, const boil_run_options *options, boil_h
     fine.row_interval_s = fmax(finest_s, s->schedule.duration_s / rows_most);
     boil_outcome result = boil_run(&s->plant, &s->schedule, &fine, out);
     if (result == 0)
-        out->rows_count = trace_thinned(out->rows, out->rows_count, DRAWN);
+        out->rows_count = boil_trace_thinned(out->rows, out->rows_count, DRAWN);
     return result;
 }
 

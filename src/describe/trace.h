@@ -17,11 +17,4 @@ boil_outcome trace_of(const scenario *s, const boil_run_options *options, boil_h
 extern const field trace_fields[]; /* of boil_row */
 void trace_csv(const void *history, FILE *to);
 
-/* Fewer rows of a trace for a picture, without losing what it is looked at for. */
-
-/* Leaves about `most` rows (12 at least, else nothing is done), in place and in order, and returns how many. In each
-   stretch of time first and last row are kept, and the highest and lowest of temperature, boiling point, steam, level and
-   layer; and everywhere the rows on both sides of a change between boiling and quiet, even beyond `most`. */
-size_t trace_thinned(boil_row *rows, size_t count, size_t most);
-
 #endif

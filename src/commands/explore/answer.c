@@ -4,6 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "statistics/sampling.h"
+
 static size_t findings_known(void)
 {
     const char *title;
@@ -51,10 +53,14 @@ size_t explore_rows(const explore_answer *s)
     return explore_cells(s) * explore_cell_rows(s);
 }
 
+bool explore_is_draw(const explore_answer *s, size_t row)
+{
+    return s->input_count == 0 || boil_sampling_is_draw(&s->design, row % explore_cell_rows(s));
+}
+
 bool explore_needs(const explore_answer *s, size_t row)
 {
-    size_t kind = s->input_count > 0 ? row % explore_cell_rows(s) % (s->input_count + 2) : 0;
-    return s->grid.count == 0 || kind < 2;
+    return s->grid.count == 0 || explore_is_draw(s, row);
 }
 
 bool explore_made(const explore_answer *s, size_t row)

@@ -93,7 +93,8 @@ void explore_free(explore_answer *s);
 size_t explore_cells(const explore_answer *s); /* 1 without a grid */
 size_t explore_cell_rows(const explore_answer *s);
 size_t explore_rows(const explore_answer *s);
-bool explore_needs(const explore_answer *s, size_t row); /* rows that serve indices alone are not made for a grid */
+bool explore_is_draw(const explore_answer *s, size_t row); /* else it serves indices alone */
+bool explore_needs(const explore_answer *s, size_t row);   /* rows that serve indices alone are not made for a grid */
 bool explore_made(const explore_answer *s, size_t row);
 size_t explore_count(const explore_answer *s, bool made); /* rows that are needed, or made of them */
 

@@ -4,19 +4,13 @@
 #include <math.h>
 #include <stdlib.h>
 
-/* Rows that serve indices alone are no draws. */
-static bool is_draw(const explore_answer *s, size_t row)
-{
-    return s->input_count == 0 || row % explore_cell_rows(s) % (s->input_count + 2) < 2;
-}
-
 explore_spread explore_spread_of(const explore_answer *s, size_t cell, size_t column)
 {
     size_t rows = explore_cell_rows(s);
     explore_spread p = {.sorted = malloc(rows * sizeof *p.sorted)};
     for (size_t row = cell * rows; p.sorted != NULL && row < (cell + 1) * rows; row++) {
         double x = explore_row(s, row)[column];
-        if (!is_draw(s, row) || !(explore_row(s, row)[EXPLORE_DONE] > 0))
+        if (!explore_is_draw(s, row) || !(explore_row(s, row)[EXPLORE_DONE] > 0))
             continue;
         if (isnan(x))
             p.never++;
@@ -47,7 +41,7 @@ static boil_odds odds_of_any(const explore_answer *s, size_t cell, size_t first,
     size_t rows = explore_cell_rows(s), yes = 0, count = 0;
     for (size_t row = cell * rows; row < (cell + 1) * rows; row++) {
         bool any = false;
-        if (!is_draw(s, row) || !explore_made(s, row))
+        if (!explore_is_draw(s, row) || !explore_made(s, row))
             continue;
         for (size_t k = first; k < end && !any; k++)
             any = explore_row(s, row)[k] >= least;

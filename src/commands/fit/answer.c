@@ -3,7 +3,9 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "analysis/trace.h"
 #include "base/program.h"
+#include "statistics/sampling.h"
 
 typedef struct {
     scenario_text *text;
@@ -12,17 +14,9 @@ typedef struct {
 
 static const double row_s = 10;
 
-/* Between rows, straight; rows stand at equal times and at the end. */
-static double modelled(const boil_history *h, const fit_reading *r, size_t *row)
-{
-    while (*row + 1 < h->rows_count && h->rows[*row + 1].time_s < r->time_s)
-        ++*row;
-    const boil_row *a = &h->rows[*row], *b = *row + 1 < h->rows_count ? a + 1 : a;
-    double share = b->time_s > a->time_s ? (r->time_s - a->time_s) / (b->time_s - a->time_s) : 0;
-    bool level = r->kind == FIT_LEVEL;
-    double from = level ? a->still_level_m : a->temperature_K, to = level ? b->still_level_m : b->temperature_K;
-    return from + share * (to - from);
-}
+/* Which value of a run a reading is held against. */
+static const size_t read_from[] = {
+    [FIT_TEMPERATURE] = offsetof(boil_row, temperature_K), [FIT_LEVEL] = offsetof(boil_row, still_level_m)};
 
 static boil_outcome misses_of(const fitted *f, const scenario *s, double miss[])
 {
@@ -34,11 +28,9 @@ static boil_outcome misses_of(const fitted *f, const scenario *s, double miss[])
         return outcome;
     if (h.end != BOIL_RUN_DONE || h.rows_count == 0)
         outcome = BOIL_OUT_OF_RANGE;
-    size_t row = 0;
     for (size_t i = 0; outcome == BOIL_OK && i < f->answer->readings_count; i++) {
-        if (i > 0 && f->answer->readings[i].time_s < f->answer->readings[i - 1].time_s)
-            row = 0;
-        miss[i] = modelled(&h, &f->answer->readings[i], &row) - f->answer->readings[i].measured;
+        const fit_reading *r = &f->answer->readings[i];
+        miss[i] = boil_trace_at(&h, read_from[r->kind], r->time_s) - r->measured;
     }
     boil_history_free(&h);
     return outcome;
@@ -111,29 +103,12 @@ static bool take_readings(const fit_log *l, double end_s, const fit_weights *w, 
     return true;
 }
 
-/* Bounds, and what is known before: mean and standard deviation of the spread. */
+/* Bounds, and what is known before. */
 static void take_range(const boil_spread *x, size_t i, boil_least_squares_problem *p)
 {
-    double a = x->low, b = x->high, c = x->likely;
-    switch (x->kind) {
-    case BOIL_SPREAD_NORMAL:
-        a = c - 3 * x->deviation;
-        b = c + 3 * x->deviation;
-        p->mean[i] = c;
-        p->deviation[i] = x->deviation;
-        break;
-    case BOIL_SPREAD_TRIANGULAR:
-        p->mean[i] = (a + b + c) / 3;
-        p->deviation[i] = sqrt((a * a + b * b + c * c - a * b - a * c - b * c) / 18);
-        break;
-    case BOIL_SPREAD_UNIFORM:
-    case BOIL_SPREAD_LISTED:
-        p->mean[i] = (a + b) / 2;
-        p->deviation[i] = (b - a) / sqrt(12);
-        break;
-    }
-    p->low[i] = a;
-    p->high[i] = b;
+    boil_spread_moments(x, &p->mean[i], &p->deviation[i]);
+    p->low[i] = boil_spread_at(x, 0);
+    p->high[i] = boil_spread_at(x, 1);
     p->start[i] = p->mean[i];
 }
 
