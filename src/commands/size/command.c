@@ -35,7 +35,7 @@ static int answer_heat(const size_case *c, const output *o, int *status)
     int result = size_answer_of(c, &a);
     if (result == BOIL_OK)
         *status = output_write(&writers, o, &a, STATUS_DONE);
-    size_answer_free(&a);
+    boil_heater_window_free(&a.heats);
     return result;
 }
 

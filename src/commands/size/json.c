@@ -3,20 +3,21 @@
 #include "commands/size/answer.h"
 #include "describe/report.h"
 
-static const char *const founds[] = {[SIZE_FOUND] = "found", [SIZE_NONE] = "none", [SIZE_BEYOND] = "out of range"};
+static const char *const founds[] = {
+    [BOIL_WINDOW_FOUND] = "found", [BOIL_WINDOW_NONE] = "none", [BOIL_WINDOW_BEYOND] = "out of range"};
 
 static const char *const rims[] = {
-    [SIZE_RIM_AT] = "boils over above", [SIZE_RIM_NEVER] = "never", [SIZE_RIM_BEYOND] = "out of range"};
+    [BOIL_RIM_AT] = "boils over above", [BOIL_RIM_NEVER] = "never", [BOIL_RIM_BEYOND] = "out of range"};
 
 /* clang-format off */
-WRITES(rim, size_end, text, size_end_shut(r) ? "boils over" : rims[r->rim])
+WRITES(rim, boil_window_end, text, boil_window_end_shut(r) ? "boils over" : rims[r->rim])
 WRITES(scenario_path, size_case *const, text, (*r)->scenario->path)
 TELLS(double, limit, size_case *const, (*r)->limit_s)
 WRITES(one_load, size_answer, bool, r->size->one_load)
-WRITES(window_shut, size_answer, bool, size_answer_shut(r))
-WRITES(never_stops, size_answer, bool, size_answer_never_stops(r))
-TELLS(double, heat_per_bath, size_answer, r->heat_W / r->calm.volume_m3)
-TELLS(bool, is_found, size_answer, r->found == SIZE_FOUND)
+WRITES(window_shut, size_answer, bool, boil_heater_window_shut(&r->heats))
+WRITES(never_stops, size_answer, bool, boil_heater_window_never_stops(&r->heats))
+TELLS(double, heat_per_bath, size_answer, r->heats.heat_W / r->heats.calm.volume_m3)
+TELLS(bool, is_found, size_answer, r->heats.found == BOIL_WINDOW_FOUND)
 TELLS(double, heaviest_load, size_heaviest, r->times * r->size->load.mass_kg)
 TELLS(double, equal_load, size_interval, r->size->load.mass_kg)
 
@@ -38,15 +39,15 @@ static void loads(json *j, const char *name, const void *record)
 {
     const size_answer *a = record;
     json_list(j, name);
-    for (size_t i = 0; i < a->proof.loads_count; i++) {
-        load l = {a->proof.loads[i], i < a->less.loads_count ? a->less.loads[i].recovery_s : (double)NAN};
+    for (size_t i = 0; i < a->heats.proof.loads_count; i++) {
+        load l = {a->heats.proof.loads[i], i < a->heats.less.loads_count ? a->heats.less.loads[i].recovery_s : (double)NAN};
         json_record(j, NULL, load_fields, &l);
     }
     json_close(j);
 }
 
 /* clang-format off */
-#define RECORD size_end
+#define RECORD boil_window_end
 static const field end[] = {
     GIVEN(FIELD_TEXT, "rim", NULL, rim, "boils over above, boils over (whatever the heat), never, or out of range"),
     SAME(from_W, "least heat of the window; null: there is none"), SAME(heat_W, "most heat of the window"), FIELDS_END};
@@ -63,16 +64,17 @@ static const field calm[] = {
 
 #define RECORD size_answer
 static const field heat[] = {
-    SAME(heat_W, "heat to the tank that suffices"), SAME(input_W, "fuel or current for it; null for a steam coil"),
-    NUMBER("own_heat_W", own_W, "heat to the tank of the scenario's own heater at full dial"),
+    NUMBER("heat_W", heats.heat_W, "heat to the tank that suffices"),
+    NUMBER("input_W", heats.input_W, "fuel or current for it; null for a steam coil"),
+    NUMBER("own_heat_W", heats.own_W, "heat to the tank of the scenario's own heater at full dial"),
     WORKED_OUT("heat_per_bath_W_m3", heat_per_bath, "the heat per volume of still bath"),
-    SAME(heat_up_s, "from the room's temperature to the boil; null: not within two weeks"),
-    OBJECT("calm", calm, calm, "the bath as it stands there boiling, nothing going in"),
-    OBJECT("likely", likely, end, "the window between recovery and rim, likely laws"),
-    OBJECT("possible", possible, end, "the same, with the grave laws"),
+    NUMBER("heat_up_s", heats.heat_up_s, "from the room's temperature to the boil; null: not within two weeks"),
+    OBJECT("calm", heats.calm, calm, "the bath as it stands there boiling, nothing going in"),
+    OBJECT("likely", heats.likely, end, "the window between recovery and rim, likely laws"),
+    OBJECT("possible", heats.possible, end, "the same, with the grave laws"),
     GIVEN(FIELD_BOOL, "never_stops_the_boil", NULL, never_stops, "with this heat no load stops the boil at all"),
-    NUMBER("freeboard_min_m", proof.summary.freeboard_min_m.value, "least freeboard with this heat"),
-    NUMBER("steam_peak_kg_s", proof.summary.steam_peak_kg_s.value, "most steam with this heat"),
+    NUMBER("freeboard_min_m", heats.proof.summary.freeboard_min_m.value, "least freeboard with this heat"),
+    NUMBER("steam_peak_kg_s", heats.proof.summary.steam_peak_kg_s.value, "most steam with this heat"),
     GIVEN(FIELD_LIST, "loads", load_fields, loads, "the loads with this heat"), FIELDS_END};
 
 #define CASE_FIELDS \
@@ -82,11 +84,12 @@ static const field heat[] = {
 
 static const field answer[] = {
     CASE_FIELDS, GIVEN(FIELD_BOOL, "one_load", NULL, one_load, "one load into the steady boil, not the schedule's"),
-    WORD("found", found, founds, "whether a heat brings every boil back in time"),
+    WORD("found", heats.found, founds, "whether a heat brings every boil back in time"),
     GIVEN(FIELD_BOOL, "window_shut", NULL, window_shut, "no heat brings the boil back in time and stays below the rim"),
     PART_IF(heat, is_found),
-    NUMBER("opening_load_share", opening_load, "where the window is shut: share of the load that opens it; null: none tried"),
-    NUMBER("opening_area_times", opening_area, "likewise, area of the tank over its own"), FIELDS_END};
+    NUMBER("opening_load_share", heats.opening_load,
+           "where the window is shut: share of the load that opens it; null: none tried"),
+    NUMBER("opening_area_times", heats.opening_area, "likewise, area of the tank over its own"), FIELDS_END};
 #undef RECORD
 
 #define RECORD size_heaviest

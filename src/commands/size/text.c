@@ -46,29 +46,29 @@ static void verdict_shut(const writing *w)
 {
     const size_answer *a = w->a;
     formatted_text limit = format_duration(a->size->limit_s);
-    if (a->found == SIZE_FOUND)
+    if (a->heats.found == BOIL_WINDOW_FOUND)
         fprintf(w->to,
                 "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that it boils over\n",
-                heat_words(w, a->heat_W).text, limit.text);
+                heat_words(w, a->heats.heat_W).text, limit.text);
     else
         fprintf(w->to, "No heat brings the boil back within %s after every load%s\n", limit.text,
-                a->found == SIZE_BEYOND ? ": before one does, the bath leaves what is known of it" : "");
+                a->heats.found == BOIL_WINDOW_BEYOND ? ": before one does, the bath leaves what is known of it" : "");
 }
 
 static void verdict_open(const writing *w)
 {
     const size_answer *a = w->a;
-    const size_end *e = &a->possible;
-    fprintf(w->to, "%s to the tank bring every boil back within %s", heat_words(w, a->heat_W).text,
+    const boil_window_end *e = &a->heats.possible;
+    fprintf(w->to, "%s to the tank bring every boil back within %s", heat_words(w, a->heats.heat_W).text,
             format_duration(a->size->limit_s).text);
-    if (size_end_surges(&a->likely, a->heat_W))
+    if (boil_window_end_surges(&a->heats.likely, a->heats.heat_W))
         fprintf(w->to, ", but with that it boils over: it takes %s",
-                size_shown_up(w->system, DIM_POWER, a->likely.from_W).text);
-    else if (size_end_shut(e))
+                size_shown_up(w->system, DIM_POWER, a->heats.likely.from_W).text);
+    else if (boil_window_end_shut(e))
         fputs("; with that it may boil over", w->to);
-    else if (size_end_surges(e, a->heat_W))
+    else if (boil_window_end_surges(e, a->heats.heat_W))
         fprintf(w->to, "; with less than %s it may boil over", size_shown_up(w->system, DIM_POWER, e->from_W).text);
-    else if (e->rim == SIZE_RIM_AT)
+    else if (e->rim == BOIL_RIM_AT)
         fprintf(w->to, "; it may boil over above %s", SHOWN(w->system, POWER, e->heat_W));
     fputc('\n', w->to);
 }
@@ -89,8 +89,8 @@ static void per_volume_line(const writing *w)
     const size_answer *a = w->a;
     formatted_text us, si;
     snprintf(us.text, sizeof us.text, "%.3g kBtu/h per gal",
-             unit_from_si(DIM_POWER, "kBtu/h", a->heat_W) / unit_from_si(DIM_VOLUME, "gal", a->calm.volume_m3));
-    snprintf(si.text, sizeof si.text, "%.3g W per L", a->heat_W / unit_from_si(DIM_VOLUME, "L", a->calm.volume_m3));
+             unit_from_si(DIM_POWER, "kBtu/h", a->heats.heat_W) / unit_from_si(DIM_VOLUME, "gal", a->heats.calm.volume_m3));
+    snprintf(si.text, sizeof si.text, "%.3g W per L", a->heats.heat_W / unit_from_si(DIM_VOLUME, "L", a->heats.calm.volume_m3));
     listing_both(w->to, " per volume of bath", us.text, si.text, "");
 }
 
@@ -108,23 +108,23 @@ static void heat(const writing *w)
     const boil_heater *h = &a->size->scenario->plant.heater;
     char note[60];
     fputs("\nHeat\n", w->to);
-    up_line(w, "to the tank", a->heat_W, "the smallest that does");
+    up_line(w, "to the tank", a->heats.heat_W, "the smallest that does");
     per_volume_line(w);
     if (h->source != BOIL_HEAT_STEAM) {
         snprintf(note, sizeof note, "at %.4g %%", 100 * h->efficiency);
-        up_line(w, h->source == BOIL_HEAT_GAS ? "fuel" : "electricity", a->input_W, note);
+        up_line(w, h->source == BOIL_HEAT_GAS ? "fuel" : "electricity", a->heats.input_W, note);
     }
-    quantity_line(w, "calm losses", DIM_POWER, a->calm.losses_W, "with less it does not boil at all");
-    quantity_line(w, "in the scenario", DIM_POWER, a->own_W, a->own_W < a->heat_W ? "too little" : "enough");
-    if (!isnan(a->heat_up_s))
-        listing_both(w->to, "heating up", format_duration(a->heat_up_s).text, format_duration(a->heat_up_s).text,
+    quantity_line(w, "calm losses", DIM_POWER, a->heats.calm.losses_W, "with less it does not boil at all");
+    quantity_line(w, "in the scenario", DIM_POWER, a->heats.own_W, a->heats.own_W < a->heats.heat_W ? "too little" : "enough");
+    if (!isnan(a->heats.heat_up_s))
+        listing_both(w->to, "heating up", format_duration(a->heats.heat_up_s).text, format_duration(a->heats.heat_up_s).text,
                      "from a room-cold bath");
 }
 
 /* Steam that leaves is water that must be made up. */
 static void calm_boil(const writing *w)
 {
-    const boil_steady_state *c = &w->a->calm;
+    const boil_steady_state *c = &w->a->heats.calm;
     double vapour = c->steam_kg_s + c->evaporated_kg_s, water_kg_m3 = boil_water_density(BOIL_ZERO_CELSIUS + 20);
     fputs("\nCalm, boiling with that heat\n", w->to);
     quantity_line(w, "vapour given off", DIM_MASS_FLOW, vapour, "");
@@ -134,29 +134,29 @@ static void calm_boil(const writing *w)
     quantity_line(w, "freeboard", DIM_LENGTH, c->freeboard_m, "");
 }
 
-static void end_line(const writing *w, const char *name, const size_end *e)
+static void end_line(const writing *w, const char *name, const boil_window_end *e)
 {
     char least[40];
     snprintf(least, sizeof least, "%.20s, at least", name);
-    if (size_end_shut(e)) {
+    if (boil_window_end_shut(e)) {
         listing_both(w->to, name, "none", "none", "it boils over with the heat above already, and with more");
         return;
     }
-    if (size_end_surges(e, w->a->heat_W))
+    if (boil_window_end_surges(e, w->a->heats.heat_W))
         up_line(w, least, e->from_W, "with less, water that floats surges over the rim");
-    if (e->rim == SIZE_RIM_AT)
+    if (e->rim == BOIL_RIM_AT)
         quantity_line(w, name, DIM_POWER, e->heat_W, "with more it boils over");
     else
         listing_both(w->to, name, "any", "any",
-                     e->rim == SIZE_RIM_NEVER ? "it never boils over"
+                     e->rim == BOIL_RIM_NEVER ? "it never boils over"
                                               : "until the bath leaves what is known of it, boiled too strong");
 }
 
 static void window(const writing *w)
 {
     fputs("\nMost heat to the tank that stays below the rim\n", w->to);
-    end_line(w, "likely", &w->a->likely);
-    end_line(w, "possible", &w->a->possible);
+    end_line(w, "likely", &w->a->heats.likely);
+    end_line(w, "possible", &w->a->heats.possible);
     report_paragraph(w->to, "Likely: with the likely laws of mixing; possible: with the grave ones.");
 }
 
@@ -166,19 +166,19 @@ static void opening(const writing *w)
     const boil_tank *t = &a->size->scenario->plant.tank;
     double area = boil_tank_area(t);
     fputs("\nWhat would open the window\n", w->to);
-    if (isnan(a->opening_load)) {
+    if (isnan(a->heats.opening_load)) {
         fputs(" a lighter load: not even a hundredth of it does\n", w->to);
     } else {
         char note[80];
-        snprintf(note, sizeof note, "%.0f %% of the load", 100 * a->opening_load);
-        quantity_line(w, "a lighter load", DIM_MASS, a->opening_load * a->size->load.mass_kg, note);
+        snprintf(note, sizeof note, "%.0f %% of the load", 100 * a->heats.opening_load);
+        quantity_line(w, "a lighter load", DIM_MASS, a->heats.opening_load * a->size->load.mass_kg, note);
     }
-    if (isnan(a->opening_area)) {
+    if (isnan(a->heats.opening_area)) {
         fputs(" a wider tank: not even sixteen times the area does\n", w->to);
     } else {
         char note[120];
         snprintf(note, sizeof note, "in place of %s, of the same depth and level", SHOWN(w->system, AREA, area));
-        quantity_line(w, "a wider tank", DIM_AREA, a->opening_area * area, note);
+        quantity_line(w, "a wider tank", DIM_AREA, a->heats.opening_area * area, note);
     }
 }
 
@@ -199,17 +199,18 @@ static void proof(const writing *w)
     const size_answer *a = w->a;
     fputs("\nThe run at that heat\n", w->to);
     fprintf(w->to, " %8s  %-40s %10s %12s\n", "time", "load", "back after", "at 1 % less");
-    for (size_t i = 0; i < a->proof.loads_count && i < LOADS_LISTED; i++)
+    for (size_t i = 0; i < a->heats.proof.loads_count && i < LOADS_LISTED; i++)
         fprintf(w->to, " %8s  %s %10s %12s\n",
-                format_clock(a->size->one_load ? 0 : a->size->scenario->start_s, a->proof.loads[i].time_s).text,
-                text_fitted(size_case_words(a->size, w->system, i).text, 40).text, back_words(&a->proof.loads[i]).text,
-                i < a->less.loads_count ? back_words(&a->less.loads[i]).text : "-");
-    if (a->proof.loads_count > LOADS_LISTED)
-        fprintf(w->to, " ... and %zu loads more; slowest %s\n", a->proof.loads_count - LOADS_LISTED,
-                format_duration(boil_history_recoveries(&a->proof, a->size->limit_s).slowest_s).text);
-    fprintf(w->to, " least freeboard %s; most steam %s\n", SHOWN(w->system, LENGTH, a->proof.summary.freeboard_min_m.value),
-            SHOWN(w->system, MASS_FLOW, a->proof.summary.steam_peak_kg_s.value));
-    if (size_answer_never_stops(a))
+                format_clock(a->size->one_load ? 0 : a->size->scenario->start_s, a->heats.proof.loads[i].time_s).text,
+                text_fitted(size_case_words(a->size, w->system, i).text, 40).text, back_words(&a->heats.proof.loads[i]).text,
+                i < a->heats.less.loads_count ? back_words(&a->heats.less.loads[i]).text : "-");
+    if (a->heats.proof.loads_count > LOADS_LISTED)
+        fprintf(w->to, " ... and %zu loads more; slowest %s\n", a->heats.proof.loads_count - LOADS_LISTED,
+                format_duration(boil_history_recoveries(&a->heats.proof, a->size->limit_s).slowest_s).text);
+    fprintf(w->to, " least freeboard %s; most steam %s\n",
+            SHOWN(w->system, LENGTH, a->heats.proof.summary.freeboard_min_m.value),
+            SHOWN(w->system, MASS_FLOW, a->heats.proof.summary.steam_peak_kg_s.value));
+    if (boil_heater_window_never_stops(&a->heats))
         report_paragraph(w->to, "With this heat the load never stops the boil: it takes heat more slowly than the bath can "
                                 "spare it. With 1 %% less the boil is lost, and comes back only when the steel is nearly hot.");
 }
@@ -227,20 +228,20 @@ void size_report(const void *answer, const output *o, FILE *to)
 {
     const size_answer *a = answer;
     writing w = {a, o->system, to};
-    bool shut = size_answer_shut(a);
+    bool shut = boil_heater_window_shut(&a->heats);
     if (shut)
         verdict_shut(&w);
     else
         verdict_open(&w);
     size_report_case(a->size, o->system, to);
-    if (a->found == SIZE_FOUND) {
+    if (a->heats.found == BOIL_WINDOW_FOUND) {
         heat(&w);
         calm_boil(&w);
         window(&w);
     }
     if (shut)
         opening(&w);
-    if (a->found == SIZE_FOUND)
+    if (a->heats.found == BOIL_WINDOW_FOUND)
         proof(&w);
     report_caution(to);
 }

@@ -1,0 +1,80 @@
+/* analysis/heater_window.h -- the window of heats of a case: the smallest with which every boil is back in time, the most with which
+   it stays below the rim, and what would open a window that is shut. Found by running the case itself. Heat is that to the tank at
+   full dial, W. */
+#ifndef BOIL_ANALYSIS_HEATER_WINDOW_H
+#define BOIL_ANALYSIS_HEATER_WINDOW_H
+
+#include <stdbool.h>
+
+#include "boilback.h"
+
+typedef enum {
+    BOIL_WINDOW_FOUND,
+    BOIL_WINDOW_NONE,  /* no heat brings every boil back in time */
+    BOIL_WINDOW_BEYOND /* the run leaves what is known of the bath before one does */
+} boil_window_found;
+
+typedef enum {
+    BOIL_RIM_AT,    /* boils over above heat_W */
+    BOIL_RIM_NEVER, /* whatever the heat */
+    BOIL_RIM_BEYOND /* the run leaves what is known of the bath before it does */
+} boil_window_rim;
+
+/* Of one run: from from_W, at least the heat that brings the boil back, to heat_W it stays below the rim. from_W NaN: with none.
+   It is the greater where the smallest heat still lets water float that surges over the rim. */
+typedef struct {
+    boil_window_rim rim;
+    double from_W, heat_W;
+} boil_window_end;
+
+typedef struct {
+    boil_window_found found;
+    double heat_W;                    /* the smallest, rounded up to four digits; what follows is valid if found */
+    double input_W;                   /* fuel or current for it; NaN for a steam coil */
+    double own_W;                     /* of the plant's own heater at full dial */
+    boil_steady_state calm;           /* with heat_W */
+    double heat_up_s;                 /* NaN: it never boils, or cannot stand cold */
+    boil_history proof, less;         /* the run with heat_W, and with 1 % less */
+    boil_window_end likely, possible; /* likely closures, grave ones */
+    double opening_load,
+        opening_area; /* where it is shut: what would open it (boil_load_size_opening_...); NaN: nothing tried */
+} boil_heater_window;
+
+/* limit_s: the longest a boil may be away. BOIL_OK, or a failure after which nothing is left to free. */
+boil_outcome boil_heater_window_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+                                   boil_heater_window *out);
+void boil_heater_window_free(boil_heater_window *w);
+
+bool boil_window_end_shut(const boil_window_end *e);                  /* with no heat it stays below the rim */
+bool boil_window_end_surges(const boil_window_end *e, double heat_W); /* with heat_W it boils over, with more it does not */
+bool boil_heater_window_shut(const boil_heater_window *w); /* no heat brings the boil back in time and stays below the rim */
+bool boil_heater_window_never_stops(const boil_heater_window *w); /* with heat_W no load stops the boil at all */
+
+/* How recovery and rim go with the heat: the case carried out with many. */
+
+typedef enum {
+    BOIL_CURVE_BELOW, /* stays below the rim */
+    BOIL_CURVE_OVER,  /* boils over, with the likely laws */
+    BOIL_CURVE_BEYOND /* left what is known of the bath before its end */
+} boil_curve_kind;
+
+typedef struct {
+    double heat_W;
+    double slowest_s; /* recovery; NaN: a boil was never back, or the run did not come so far */
+    boil_curve_kind kind;
+} boil_curve_point;
+
+enum { BOIL_CURVE_POINTS = 33 };
+
+/* From the calm losses to beyond the window, closer together at first; the window's own heat is one of them. */
+typedef struct {
+    double from_W, to_W;
+    size_t count;
+    boil_curve_point points[BOIL_CURVE_POINTS];
+} boil_heater_curve;
+
+/* Of the case of that window. BOIL_OK or a failure. */
+boil_outcome boil_heater_curve_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+                                  const boil_heater_window *w, boil_heater_curve *out);
+
+#endif

@@ -1,0 +1,118 @@
+/* The window of heats: what it says is run again, just inside its ends and just outside. */
+#include <gsl/gsl_errno.h>
+
+#include "support/close.h"
+
+#include "analysis/heater_size.h"
+#include "analysis/heater_window.h"
+#include "support/cases.h"
+
+static const double limit_s = 120;
+
+static boil_schedule one_load(double times)
+{
+    boil_schedule s;
+    boil_action load = plate_action(60, times);
+    boil_schedule_init(&s, 400);
+    assert_int_equal(boil_schedule_add(&s, &load), BOIL_OK);
+    return s;
+}
+
+/* Runs with so much heat: whether the boil is back in time, and whether it stays below the rim. */
+static void run_with(const boil_plant *p, const boil_schedule *s, double heat_W, bool *back, bool *below)
+{
+    boil_plant sized;
+    boil_history h;
+    boil_run_options o = boil_run_options_default();
+    assert_int_equal(boil_heater_size_plant(p, heat_W, &sized), BOIL_OK);
+    assert_int_equal(boil_run(&sized, s, &o, &h), BOIL_OK);
+    *back = boil_heater_size_meets(&h, limit_s);
+    *below = isnan(h.summary.overflow_s);
+    boil_history_free(&h);
+}
+
+/* A tank with room: open from the smallest heat to well above it, and neither a little less nor a little more will do. */
+static void test_an_open_window_ends_where_it_says(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(40e3);
+    boil_schedule s = one_load(1);
+    boil_run_options o = boil_run_options_default();
+    boil_heater_window w;
+    bool back, below;
+    p.tank.depth_m = 0.7;
+    assert_int_equal(boil_heater_window_of(&p, &s, &o, limit_s, &w), BOIL_OK);
+    print_message("window %.2f to %.2f kW, at the gravest %.2f\n", w.heat_W / 1e3, w.likely.heat_W / 1e3,
+                  w.possible.heat_W / 1e3);
+    assert_true(w.found == BOIL_WINDOW_FOUND && !boil_heater_window_shut(&w) && w.likely.rim == BOIL_RIM_AT);
+    assert_true(w.likely.from_W == w.heat_W && !boil_window_end_surges(&w.likely, w.heat_W));
+    assert_true(isnan(w.opening_load) && isnan(w.opening_area));
+    run_with(&p, &s, w.heat_W, &back, &below);
+    assert_true(back && below);
+    run_with(&p, &s, 0.99 * w.heat_W, &back, &below);
+    assert_false(back);
+    run_with(&p, &s, w.likely.heat_W, &back, &below);
+    assert_true(back && below);
+    run_with(&p, &s, 1.01 * w.likely.heat_W, &back, &below);
+    assert_false(below);
+    assert_close(w.own_W, p.heater.input_W * p.heater.efficiency, 1e-12, 0);
+    assert_close(w.input_W, w.heat_W / p.heater.efficiency, 1e-12, 0);
+    assert_true(boil_heater_size_meets(&w.proof, limit_s) && !boil_heater_size_meets(&w.less, limit_s));
+    boil_heater_window_free(&w);
+    boil_schedule_free(&s);
+}
+
+/* A brimful tank: no heat does both, and something smaller or wider does. */
+static void test_a_shut_window_says_what_opens_it(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(40e3);
+    boil_schedule s = one_load(2);
+    boil_run_options o = boil_run_options_default();
+    boil_heater_window w;
+    p.tank.depth_m = 0.523;
+    assert_int_equal(boil_heater_window_of(&p, &s, &o, limit_s, &w), BOIL_OK);
+    assert_true(w.found == BOIL_WINDOW_FOUND && boil_heater_window_shut(&w) && boil_window_end_shut(&w.likely));
+    assert_true(w.opening_load < 1 && w.opening_area > 1);
+    boil_heater_window_free(&w);
+    boil_schedule_free(&s);
+}
+
+/* Its points rise, the window's own heat is among them, and each is of the kind that the window says. */
+static void test_the_curve_agrees_with_its_window(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(40e3);
+    boil_schedule s = one_load(1);
+    boil_run_options o = boil_run_options_default();
+    boil_heater_window w;
+    boil_heater_curve c;
+    bool own = false;
+    p.tank.depth_m = 0.7;
+    assert_int_equal(boil_heater_window_of(&p, &s, &o, limit_s, &w), BOIL_OK);
+    assert_int_equal(boil_heater_curve_of(&p, &s, &o, limit_s, &w, &c), BOIL_OK);
+    assert_int_equal(c.count, BOIL_CURVE_POINTS);
+    assert_true(c.from_W < w.heat_W && c.to_W > w.likely.heat_W);
+    for (const boil_curve_point *at = c.points; at < c.points + c.count; at++) {
+        own = own || at->heat_W == w.heat_W;
+        assert_true(at == c.points || at->heat_W >= at[-1].heat_W);
+        if (at->heat_W >= w.heat_W && at->heat_W <= w.likely.heat_W)
+            assert_true(at->kind == BOIL_CURVE_BELOW && at->slowest_s <= limit_s);
+        if (at->heat_W > 1.01 * w.likely.heat_W)
+            assert_true(at->kind != BOIL_CURVE_BELOW);
+    }
+    assert_true(own);
+    boil_heater_window_free(&w);
+    boil_schedule_free(&s);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(test_an_open_window_ends_where_it_says),
+        cmocka_unit_test(test_a_shut_window_says_what_opens_it),
+        cmocka_unit_test(test_the_curve_agrees_with_its_window),
+    };
+    gsl_set_error_handler_off();
+    return cmocka_run_group_tests_name("heater window", tests, NULL, NULL);
+}
