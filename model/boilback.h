@@ -473,6 +473,7 @@ typedef struct {
     bool was_quiet;              /* the bath did not boil when it went in */
     double boil_lost_s;          /* first quiet moment at or after entry and before lifting; entry if already quiet; NaN none */
     double recovery_s;           /* from then to the end of that spell; 0 never lost; NaN: still quiet at the end */
+    double recovery_stored_s;    /* the same with the floor's store full, which a load spends first; 0: weakened only */
     double lowest_temperature_K; /* of the bath, from entry to the end of that spell (or to lifting) */
     double hot_s;                /* from entry until its mean is 95 % of the way to the bath; NaN never */
     double lifted_s;             /* when its lifting began; NaN: still in at the end */
@@ -492,6 +493,7 @@ typedef struct {
     double steam_before_kg_s;       /* as it began */
     double boil_lost_s, recovery_s; /* as for a load; spells that begin while it pours, or that water causes within ten
                                            minutes of its end; NaN, 0: never lost */
+    double recovery_stored_s;       /* as for a load */
     double layer_peak_kg;
     double freeboard_min_m;
     double level_rise_m; /* highest less the level as it began */
@@ -511,6 +513,8 @@ typedef struct {
     double start_s, end_s; /* end NaN: never */
     double lowest_temperature_K;
     boil_quiet_cause cause;
+    double stored_K;              /* by which the mean of a boiling bath may lie over its boiling point; simulate/recorder.h */
+    double spent_s, refilled_s;   /* when it is that much below, and no longer: the spell, had the store been full; NaN never */
     double layer_s;               /* when a layer of 1 mm first floated in it; NaN never */
     double layer_max_m;           /* thickest water layer while quiet */
     double layer_at_return_kg;    /* water floating when the boil came back; 0 if never */
@@ -569,7 +573,8 @@ typedef struct {
     double overflow_s;               /* level first at the rim; NaN never */
     double still_overflow_s;         /* still surface first at the rim; NaN never */
     double layer_boil_s;             /* layer first boils while the bath does not; NaN never */
-    double hydrostatic_superheat_K;  /* boiling point at the floor less at the surface, at the start */
+    double stored_rise_m;            /* height of tank that a tenth of the steam would fill which a deep bath may store
+                                        (simulate/recorder.h), at the start; NaN: it has no boiling point */
     double flash_bound_kg;           /* adiabatic mix, then flash, of the largest layer at a return of the boil */
 } boil_summary;
 
@@ -725,6 +730,20 @@ BOIL_PUBLIC boil_outcome boil_run_set_of(const boil_plant *p, const boil_schedul
 
 /* Leaves it empty. NULL and an empty one are fine. */
 BOIL_PUBLIC void boil_run_set_free(boil_run_set *set);
+
+/* A value of the likely run, and the least and the most of all runs made: model/findings/bands.h. */
+typedef struct {
+    double likely, low, high;
+} boil_band;
+
+typedef struct {
+    boil_band recovery_s; /* slowest of all loads; 0: never lost, or weakened only; infinity: one not back; NaN: no loads */
+    boil_band steam_peak_kg_s, level_max_m;
+} boil_bands;
+
+/* BOIL_BAD_INPUT: a pointer is NULL that must not be. */
+BOIL_PUBLIC boil_outcome boil_bands_of(const boil_history *likely, const boil_run_of_set *others, size_t count,
+                                       boil_bands *out);
 
 /* Findings of the likely run, certain or likely, in *found; in *possible those that only others of the set show, or show graver.
    Without others (count 0) `possible` may be NULL. What would have been enough is `needed`, of the likely run; NULL: unknown. On

@@ -19,8 +19,7 @@ void boil_judge_too_cool(boil_judged *j)
         boil_find(j, BOIL_SEVERITY_NOTICE, least->time_s, least->value, low);
 }
 
-/* Wide and shallow is well, tall and narrow boils over: common practice, no source; the limit is judgement, as that of the
-   superheat. */
+/* Wide and shallow is well, tall and narrow boils over: common practice, no source; the limit is judgement, too. */
 void boil_judge_tall(boil_judged *j)
 {
     const double tall = 1.2;
@@ -29,12 +28,14 @@ void boil_judge_tall(boil_judged *j)
         boil_find(j, BOIL_SEVERITY_CAUTION, (double)NAN, ratio, tall);
 }
 
+/* What a stir may set free against the room below the rim. */
 void boil_judge_superheat(boil_judged *j)
 {
-    const double most_K = 5;
-    double superheat_K = j->history->summary.hydrostatic_superheat_K;
-    if (superheat_K > most_K)
-        boil_find(j, BOIL_SEVERITY_CAUTION, (double)NAN, superheat_K, most_K);
+    const double grave = 3;
+    double rise_m = j->history->summary.stored_rise_m;
+    double room_m = j->plant->tank.depth_m - j->history->summary.still_level_start_m;
+    if (rise_m > room_m)
+        boil_find(j, rise_m > grave * room_m ? BOIL_SEVERITY_WARNING : BOIL_SEVERITY_CAUTION, (double)NAN, rise_m, room_m);
 }
 
 static bool is_controlled(const boil_judged *j)

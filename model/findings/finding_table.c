@@ -64,7 +64,7 @@ static const boil_finding_row rows[] = {
     {"parts-uncovered", "the level falls below the top of the parts", BOIL_UNIT_LENGTH, boil_judge_parts_bare, true,
      "Make up the level before the next load.",
      NULL},
-    {"superheat-stored", "the floor of a deep bath boils much hotter than its surface", BOIL_UNIT_DIFFERENCE, boil_judge_superheat, false,
+    {"superheat-stored", "stored steam, were a tenth stirred up, would fill", BOIL_UNIT_LENGTH, boil_judge_superheat, false,
      "A deep bath stores heat that a stir or a load sets free at once; a shallow one does not.",
      NULL},
     {"tank-tall", "the bath is deep for its area", BOIL_UNIT_RATIO, boil_judge_tall, false,

@@ -1,5 +1,11 @@
 /* simulate/recorder.h -- writes down what happens in a run as it goes: loads, additions, quiet spells, extremes, rows. It
-   watches and never interferes. */
+   watches and never interferes.
+
+   Partial boil. Below its surface a boiling bath may be hotter than its boiling point (properties/hydrostatic.h): by nothing,
+   as the run has it, up to dT_f/2 in the mean. What a load draws comes out of that store first, while the boil weakens, and what
+   the heater gives goes back into it first. A run with the store full thus goes through the same heat, and is quiet only while
+   this one is more than dT_f/2 below its boiling point: from `spent_s` to `refilled_s`, never where it does not get there. A range,
+   and no sudden release: of that baths come back from loads every day. A stir may set a tenth of it free (judgement). */
 #ifndef BOIL_SIMULATE_RECORDER_H
 #define BOIL_SIMULATE_RECORDER_H
 
@@ -20,6 +26,7 @@ typedef struct {
     size_t loads_capacity, additions_capacity, quiet_capacity, rows_capacity, valve_capacity;
     bool valve_was_open;
     double valve_open_s;
+    double last_below_K; /* the boiling point, as of the last moment */
     double boiling_s, boil_began_s, last_s; /* for the share of time, and the steady steam after a cold start */
     bool quiet_start;
     size_t first_load, first_addition; /* before these all is settled: a long schedule costs no more a step */

@@ -4,6 +4,7 @@
 
 #include "base/constants.h"
 #include "base/array.h"
+#include "properties/hydrostatic.h"
 
 /* simulate/recorder_spells.c -- loads, additions and quiet spells: what begins, whose fault a lost boil is, and what each saw. */
 
@@ -28,6 +29,7 @@ boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *loa
                                        .boil_lost_s = b->boiling ? NEVER : t,
                                        .lowest_temperature_K = v->solution.temperature_K,
                                        .recovery_s = b->boiling ? 0 : NEVER,
+                                       .recovery_stored_s = b->boiling ? 0 : NEVER,
                                        .hot_s = NEVER,
                                        .lifted_s = NEVER,
                                        .level_max_m = v->levels.upper_m};
@@ -57,6 +59,7 @@ boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind
                                                         .steam_before_kg_s = v->steam.formed_kg_s,
                                                         .boil_lost_s = b->boiling ? NEVER : t,
                                                         .recovery_s = b->boiling ? 0 : NEVER,
+                                                        .recovery_stored_s = b->boiling ? 0 : NEVER,
                                                         .freeboard_min_m = (double)INFINITY,
                                                         .level_rise_m = v->levels.upper_m};
     return BOIL_OK;
@@ -90,7 +93,14 @@ static boil_quiet_cause cause_by(boil_action_kind addition)
                                             : BOIL_QUIET_SALTS;
 }
 
-static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_rates_view *v)
+static double stored_K(const boil_bath *b, const boil_rates_view *v)
+{
+    boil_hydrostatic stored;
+    bool known = boil_hydrostatic_store(&b->air, &v->solution.mixture, v->levels.still_m, 0, &stored) == BOIL_OK;
+    return known ? stored.mean_K : 0;
+}
+
+static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v)
 {
     boil_history *h = r->history;
     boil_quiet_result *list = boil_array_reserve(h->quiet, &r->quiet_capacity, h->quiet_count, sizeof *list);
@@ -102,6 +112,9 @@ static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_rates_vie
                                                  .layer_s = NEVER,
                                                  .lowest_temperature_K = v->solution.temperature_K,
                                                  .cause = cause_of(r, t, v),
+                                                 .stored_K = stored_K(b, v),
+                                                 .spent_s = NEVER,
+                                                 .refilled_s = NEVER,
                                                  .left_m = NEVER,
                                                  .left_s = NEVER,
                                                  .left_hot_m = NEVER,
@@ -111,7 +124,7 @@ static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_rates_vie
     for (size_t i = r->first_load; i < h->loads_count; i++)
         if (isnan(h->loads[i].lifted_s) && isnan(h->loads[i].boil_lost_s)) {
             h->loads[i].boil_lost_s = t;
-            h->loads[i].recovery_s = NEVER;
+            h->loads[i].recovery_s = h->loads[i].recovery_stored_s = NEVER;
         }
     for (size_t i = r->first_addition; i < h->additions_count; i++) {
         boil_addition_result *a = &h->additions[i];
@@ -119,10 +132,16 @@ static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_rates_vie
         bool its_own = t <= end || (t <= end + TAIL_S && list[h->quiet_count - 1].cause == cause_by(a->kind));
         if (its_own && isnan(a->boil_lost_s)) {
             a->boil_lost_s = t;
-            a->recovery_s = NEVER;
+            a->recovery_s = a->recovery_stored_s = NEVER;
         }
     }
     return BOIL_OK;
+}
+
+/* The part of a spell that is left to who lost the boil in it, were the store full. */
+static double quiet_though_stored(const boil_quiet_result *q, double boil_lost_s)
+{
+    return isnan(q->spent_s) ? 0 : fmax(0, q->refilled_s - fmax(q->spent_s, boil_lost_s));
 }
 
 static void end_quiet(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
@@ -131,28 +150,35 @@ static void end_quiet(boil_recorder *r, double t, const boil_bath *b, const doub
     r->boil_began_s = t;
     if (r->quiet_start && isnan(h->summary.time_to_boil_s))
         h->summary.time_to_boil_s = t;
-    if (h->quiet_count) {
-        h->quiet[h->quiet_count - 1].end_s = t;
-        h->quiet[h->quiet_count - 1].layer_at_return_kg = v->layer.mass_kg;
-    }
+    h->quiet[h->quiet_count - 1].end_s = t;
+    h->quiet[h->quiet_count - 1].layer_at_return_kg = v->layer.mass_kg;
     if (v->layer.mass_kg > 0) {
         double flash = boil_bath_flash(b, y, y[BOIL_STATE_LAYER_MASS], y[BOIL_STATE_LAYER_HEAT]);
         if (flash > h->summary.flash_bound_kg)
             h->summary.flash_bound_kg = flash;
     }
-    for (size_t i = r->first_load; i < h->loads_count; i++)
-        if (isnan(h->loads[i].recovery_s) && !isnan(h->loads[i].boil_lost_s))
-            h->loads[i].recovery_s = t - h->loads[i].boil_lost_s;
-    for (size_t i = r->first_addition; i < h->additions_count; i++)
-        if (isnan(h->additions[i].recovery_s) && !isnan(h->additions[i].boil_lost_s))
-            h->additions[i].recovery_s = t - h->additions[i].boil_lost_s;
+    const boil_quiet_result *q = &h->quiet[h->quiet_count - 1];
+    for (size_t i = r->first_load; i < h->loads_count; i++) {
+        boil_load_result *l = &h->loads[i];
+        if (isnan(l->recovery_s) && !isnan(l->boil_lost_s)) {
+            l->recovery_s = t - l->boil_lost_s;
+            l->recovery_stored_s = quiet_though_stored(q, l->boil_lost_s);
+        }
+    }
+    for (size_t i = r->first_addition; i < h->additions_count; i++) {
+        boil_addition_result *a = &h->additions[i];
+        if (isnan(a->recovery_s) && !isnan(a->boil_lost_s)) {
+            a->recovery_s = t - a->boil_lost_s;
+            a->recovery_stored_s = quiet_though_stored(q, a->boil_lost_s);
+        }
+    }
 }
 
 boil_outcome boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     r->history->mode_changes += t > 0;
     if (!b->boiling)
-        return begin_quiet(r, t, v);
+        return begin_quiet(r, t, b, v);
     end_quiet(r, t, b, y, v);
     return BOIL_OK;
 }
@@ -227,6 +253,21 @@ static void watch_afloat(boil_recorder *r, double t, const boil_bath *b, const b
     q->critical_kg_s = now.critical_kg_s;
 }
 
+/* Where the bath passes the store's temperature: by a straight line within the step. */
+static void watch_store(boil_recorder *r, double t, const boil_rates_view *v, boil_quiet_result *q)
+{
+    double below_K = v->solution.boiling_point_K - v->solution.temperature_K, before_K = r->last_below_K;
+    bool was_beyond = !isnan(q->spent_s) && isnan(q->refilled_s), is_beyond = below_K > q->stored_K;
+    r->last_below_K = below_K;
+    if (was_beyond == is_beyond)
+        return;
+    double share = below_K != before_K ? (q->stored_K - before_K) / (below_K - before_K) : 1;
+    double passed_s = fmax(q->start_s, r->last_s + fmin(1, fmax(0, share)) * (t - r->last_s));
+    if (is_beyond && isnan(q->spent_s))
+        q->spent_s = passed_s;
+    q->refilled_s = is_beyond ? NEVER : passed_s;
+}
+
 static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
                         const boil_recorder_peak *peak)
 {
@@ -239,6 +280,7 @@ static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const bo
         if (isnan(q->layer_s) && v->layer.thickness_m >= 1e-3)
             q->layer_s = t;
         q->layer_max_m = fmax(q->layer_max_m, v->layer.thickness_m);
+        watch_store(r, t, v, q);
         watch_afloat(r, t, b, v, q);
     } else if (t <= q->end_s + TAIL_S) {
         q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, peak->steam_kg_s);

@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "base/constants.h"
+#include "properties/hydrostatic.h"
 #include "properties/solubility.h"
 
 /* simulate/recorder_summary.c -- the summary of a run: its start, the extremes on the way, its end and totals. */
@@ -21,15 +22,16 @@ static void lowest(boil_extreme *e, double value, double t)
         *e = (boil_extreme){value, t};
 }
 
-/* Boiling point at the floor less at the surface: the hydrostatic head raises the pressure there. */
-static double hydrostatic_superheat(const boil_bath *b, const boil_rates_view *v)
+/* A stir sets a tenth of the store free: judgement. */
+static double stored_rise_m(const boil_bath *b, const boil_rates_view *v)
 {
-    double head = v->solution.density_kg_m3 * BOIL_GRAVITY * v->solution.volume_m3 / b->area_m2, T;
-    boil_conditions floor = boil_conditions_at(b->air.pressure_Pa + head, b->air.elevation_factor);
-    boil_solution_guess guess = {0, 0};
-    if (boil_solution_boiling_point_near(&floor, &v->solution.mixture, &guess, &T, NULL) != BOIL_OK)
+    const double freed = 0.1;
+    double steel_J_K = v->solution.heat.capacity_J_K - v->solution.heat.solution.heat_capacity_J_K;
+    boil_hydrostatic stored;
+    if (boil_hydrostatic_store(&b->air, &v->solution.mixture, v->levels.still_m, steel_J_K, &stored) != BOIL_OK)
         return NEVER;
-    return T - v->solution.boiling_point_K;
+    double vapour_kg_m3 = boil_bath_steam_density(b, v->solution.boiling_point_K);
+    return freed * stored.steam_kg / (b->area_m2 * vapour_kg_m3);
 }
 
 void boil_recorder_summary_begin(boil_summary *s, const boil_bath *b, const boil_rates_view *v)
@@ -47,7 +49,7 @@ void boil_recorder_summary_begin(boil_summary *s, const boil_bath *b, const boil
     s->bath_mass_start_kg = v->solution.mass_kg;
     s->still_level_start_m = v->levels.still_m;
     s->steam_steady_kg_s = b->boiling ? v->steam.formed_kg_s : NEVER;
-    s->hydrostatic_superheat_K = hydrostatic_superheat(b, v);
+    s->stored_rise_m = stored_rise_m(b, v);
 }
 
 static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,

@@ -12,6 +12,7 @@ boil_outcome carried_out_of(const scenario *s, const boil_run_options *options, 
     if (result != BOIL_OK)
         return result;
     out->central = out->set.likely;
+    boil_bands_of(&out->central, out->set.other, out->set.count, &out->bands);
     boil_remedies needed = boil_remedies_of(&s->plant, &s->schedule, &no_trace, &out->central);
     result = boil_findings_of(&s->plant, &s->schedule, &needed, &out->central, out->set.other, out->set.count, &out->found,
                               &out->possible);

@@ -16,6 +16,7 @@ typedef struct {
     boil_history central;   /* the likely run of the set */
     boil_findings found;    /* in the likely run */
     boil_findings possible; /* only in others of the set, or graver there */
+    boil_bands bands;
     double tolerance;
 } carried_out;
 

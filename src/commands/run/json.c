@@ -26,6 +26,7 @@ static const field load[] = {
     BOOL("was_quiet", was_quiet, "the bath did not boil when it went in"),
     SAME(boil_lost_s, "when the boil stopped; null: it did not"),
     SAME(recovery_s, "from then until it was back; 0: never lost; null: still quiet at the end"),
+    SAME(recovery_stored_s, "the same with the floor's heat store full; 0: weakened only"),
     SAME(lowest_temperature_K, "of the bath until then, or until it was lifted"),
     SAME(hot_s, "from entry until its mean is 95 % of the way to the bath; null: never"),
     SAME(lifted_s, "when its lifting began; null: still in at the end"),
@@ -41,6 +42,7 @@ static const field addition[] = {
     SAME(steam_peak_kg_s, "most steam, until ten minutes after its end or the next addition"),
     SAME(boil_lost_s, "when the boil stopped; null: it did not"),
     SAME(recovery_s, "from then until it was back; 0: never lost; null: still quiet at the end"),
+    SAME(recovery_stored_s, "the same with the floor's heat store full; 0: weakened only"),
     SAME(layer_peak_kg, "most water afloat"), SAME(level_rise_m, "highest level less the level as it began"),
     FIELDS_END};
 #undef RECORD
@@ -63,6 +65,19 @@ static const field finding[] = {
     SAME(needed_kg, "largest liquid addition that would not stop the boil, water to restore, or salt that falls out"),
     COUNT("count", count, "how often the same was found; the gravest, else the first, is told"),
     TEXT("title", title, "a few words"), TEXT("advice", advice, "what to do"), FIELDS_END};
+#undef RECORD
+
+#define RECORD boil_band
+static const field band[] = {
+    SAME(likely, "in the likely run"), SAME(low, "the least of all runs"),
+    SAME(high, "the most of all runs; null: without end"), FIELDS_END};
+#undef RECORD
+
+#define RECORD boil_bands
+static const field bands[] = {
+    OBJECT("recovery_s", recovery_s, band, "slowest boil back of all loads; low: with the floor's heat store full"),
+    OBJECT("steam_peak_kg_s", steam_peak_kg_s, band, "most steam formed in the bath"),
+    OBJECT("level_max_m", level_max_m, band, "highest level, swelled"), FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_run_of_set
@@ -142,6 +157,7 @@ static const field answer[] = {
     LIST("findings", found.list, found.count, finding, "what deserves a word: likely; gravest first"),
     LIST("possible", possible.list, possible.count, finding, "what only other runs of the set show, or show graver"),
     ARRAY("runs", set.other, set.count, other_run, "the other runs that it is judged by"),
+    OBJECT("bands", bands, bands, "how far the runs lie apart"),
     OBJECT("summary", central.summary, summary, "the run as a whole"),
     GROUP("account", account, "what it took and gave"),
     GROUP("balance", balance, "closure of each balance: what is missing, relative to what there was or crossed"),

@@ -54,6 +54,28 @@ static void title(const report_to *r)
     fputs("\n\n", r->to);
 }
 
+static formatted_text band_end(const report_to *r, unit_dimension d, double value)
+{
+    return isinf(value) ? (formatted_text){"not back"} : format_quantity(r->system, d, value);
+}
+
+static void band_line(const report_to *r, const char *what, unit_dimension d, const boil_band *b)
+{
+    bool weakened = d == DIM_TIME && b->low == 0 && b->high > 0;
+    fprintf(r->to, " %-18s %14s %14s %14s\n", what, band_end(r, d, b->likely).text,
+            weakened ? "weakened only" : band_end(r, d, b->low).text, band_end(r, d, b->high).text);
+}
+
+static void bands(const report_to *r)
+{
+    const boil_bands *b = &r->o->bands;
+    fprintf(r->to, "\n %-18s %14s %14s %14s\n", "band of the runs", "likely", "at least", "at most");
+    if (!isnan(b->recovery_s.high))
+        band_line(r, "slowest boil back", DIM_TIME, &b->recovery_s);
+    band_line(r, "most steam", DIM_MASS_FLOW, &b->steam_peak_kg_s);
+    band_line(r, "highest level", DIM_LENGTH, &b->level_max_m);
+}
+
 static void finding(const report_to *r, const boil_finding *f)
 {
     fputc(' ', r->to);
@@ -119,6 +141,7 @@ void run_report(const void *answer, const output *how, FILE *to)
     bath(&r);
     heading(to, "Loads and additions");
     sheet_print(o, r.system, to);
+    bands(&r);
     findings(&r);
     heading(to, "Temperature and level");
     chart_print(o, r.system, to);

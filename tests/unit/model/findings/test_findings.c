@@ -220,11 +220,32 @@ static void the_tank_itself_is_judged(void **state)
     p.heater.input_W = 60e3;
     judged j = judge(&p, 300, NULL, 0);
     must_find(&j.likely, "tank-tall", BOIL_SEVERITY_CAUTION);
-    const boil_finding *f = must_find(&j.likely, "superheat-stored", BOIL_SEVERITY_CAUTION);
-    print_message("1.5 m of bath: floor boils %.1f K hotter\n", f->value);
+    const boil_finding *f = must_find(&j.likely, "superheat-stored", BOIL_SEVERITY_WARNING);
+    print_message("1.5 m of bath: a tenth of the steam stored fills %.2f m\n", f->value);
     f = must_find(&j.likely, "overflow", BOIL_SEVERITY_DANGER);
     assert_close(f->limit, 1.75, 1e-12, 0);
     judged_free(&j);
+}
+
+/* Against the room below the rim: as much is a caution, three times as much a warning. */
+static void stored_steam_is_judged_by_the_room_above(void **state)
+{
+    (void)state;
+    const struct {
+        double share;
+        int severity;
+    } rooms[] = {{1.01, -1}, {0.99, BOIL_SEVERITY_CAUTION}, {0.34, BOIL_SEVERITY_CAUTION}, {0.33, BOIL_SEVERITY_WARNING}};
+    boil_plant p = good_plant();
+    judged first = judge(&p, 60, NULL, 0);
+    double rise_m = first.central.summary.stored_rise_m;
+    judged_free(&first);
+    for (size_t i = 0; i < sizeof rooms / sizeof rooms[0]; i++) {
+        p.tank.depth_m = p.tank.level_m + rooms[i].share * rise_m;
+        judged j = judge(&p, 60, NULL, 0);
+        const boil_finding *f = found(&j.likely, "superheat-stored");
+        assert_int_equal(f == NULL ? -1 : (int)f->severity, rooms[i].severity);
+        judged_free(&j);
+    }
 }
 
 static void freeboard_level_and_band_have_limits(void **state)
@@ -443,6 +464,7 @@ int main(void)
         cmocka_unit_test(a_boil_that_does_not_return_names_the_heat_that_would_bring_it),
         cmocka_unit_test(a_heater_turned_down_is_nobodys_fault),
         cmocka_unit_test(the_tank_itself_is_judged),
+        cmocka_unit_test(stored_steam_is_judged_by_the_room_above),
         cmocka_unit_test(freeboard_level_and_band_have_limits),
         cmocka_unit_test(too_much_water_overflows_even_when_still),
         cmocka_unit_test(a_deep_layer_on_a_hot_quiet_bath_boils_first),
