@@ -130,6 +130,12 @@ static bool is_in(const boil_row *r, const boil_action *action)
     return r->undissolved_kg + r->layer_kg <= DISSOLVED_BUT * boil_action_mass(action);
 }
 
+/* Before the next batch of salts, a look at thermometer and floor: judgement. Sifted grains are gone sooner than that. */
+static double least_wait_s(const boil_action *action)
+{
+    return action->kind == BOIL_ACTION_SALTS ? 60 : 0;
+}
+
 /* Until it has dissolved and the bath is as cool as cool_K, for as long as that. */
 static boil_outcome run_step(const boil_charge_work *f, const boil_action *action, double over_s, double cool_K,
                              double longest_s, waiting *w)
@@ -146,7 +152,7 @@ static boil_outcome run_step(const boil_charge_work *f, const boil_action *actio
         for (size_t i = 0; i < h.rows_count && isnan(w->waited_s); i++) {
             w->end = h.rows[i];
             w->hottest_K = fmax(w->hottest_K, w->end.temperature_K);
-            if (w->end.time_s >= over_s && is_in(&w->end, action) && w->end.temperature_K <= cool_K)
+            if (w->end.time_s >= over_s + least_wait_s(action) && is_in(&w->end, action) && w->end.temperature_K <= cool_K)
                 w->waited_s = w->end.time_s - over_s;
         }
         outcome = h.end == BOIL_RUN_FAILED ? BOIL_NOT_FINITE : BOIL_OK;

@@ -4,6 +4,7 @@
 #include <stddef.h>
 
 #include "base/constants.h"
+#include "base/root.h"
 
 typedef struct {
     double x, y;
@@ -67,13 +68,18 @@ double boil_solubility_excess(const boil_mixture *m, double temperature_K)
     return fmax(0, excess(m, BOIL_NANO3, temperature_K)) + fmax(0, excess(m, BOIL_NANO2, temperature_K));
 }
 
-/* At the strength of (1). */
-static double liquidus_of(const boil_mixture *m)
+/* kg, by (1). */
+static double effective_hydroxide(const boil_mixture *m)
 {
     double others =
         (m->salt[BOIL_NANO3] / boil_salt_molar_mass(BOIL_NANO3) + m->salt[BOIL_NANO2] / boil_salt_molar_mass(BOIL_NANO2)) /
         m->water;
-    double hydroxide = m->salt[BOIL_NAOH] * (1 - 0.39 * expm1(-others / 0.5));
+    return m->salt[BOIL_NAOH] * (1 - 0.39 * expm1(-others / 0.5));
+}
+
+static double liquidus_of(const boil_mixture *m)
+{
+    double hydroxide = effective_hydroxide(m);
     return boil_solubility_liquidus(hydroxide / (hydroxide + m->water));
 }
 
@@ -100,4 +106,58 @@ double boil_solubility_crystals_from(const boil_mixture *m)
     double from = fmax(saturated_at(m, BOIL_NANO3), saturated_at(m, BOIL_NANO2));
     from = fmax(from, liquidus_of(m));
     return from > BOIL_ZERO_CELSIUS ? from : (double)NAN;
+}
+
+/* Strength of NaOH and water that is saturated at a temperature: where the liquidus last rises through it. */
+static double saturated_strength(double temperature_K)
+{
+    const double strongest = 95;
+    double t = temperature_K - BOIL_ZERO_CELSIUS;
+    size_t i = COUNT(LIQUIDUS) - 1;
+    while (i > 1 && !(LIQUIDUS[i - 1].y <= t))
+        i--;
+    const point *a = &LIQUIDUS[i - 1], *b = &LIQUIDUS[i];
+    return fmax(0, fmin(strongest, a->x + (b->x - a->x) * (t - a->y) / (b->y - a->y))) / 100;
+}
+
+typedef struct {
+    const boil_mixture *from;
+    const double *solid;
+    double temperature_K, hydroxide; /* kg of it that a kg of water holds */
+} saturation;
+
+static boil_mixture with_solid(const saturation *s, double times)
+{
+    boil_mixture m = *s->from;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        m.salt[i] += times * s->solid[i];
+    return m;
+}
+
+/* kg per kg of water of the solid's salts that would still dissolve, by the one nearest to its saturation. */
+static double room_left(double times, void *context)
+{
+    const saturation *s = context;
+    const boil_mixture m = with_solid(s, times);
+    double room = (double)INFINITY;
+    if (s->solid[BOIL_NAOH] > 0)
+        room = s->hydroxide - effective_hydroxide(&m) / m.water;
+    for (int i = BOIL_NANO3; i <= BOIL_NANO2; i++)
+        if (s->solid[i] > 0)
+            room = fmin(room, -excess(&m, i, s->temperature_K) / m.water);
+    return room;
+}
+
+boil_mixture boil_solubility_saturated(const boil_mixture *m, const double solid[BOIL_SALTS], double temperature_K)
+{
+    const double most = 50, precision = 1e-10; /* kg of solid per kg of water */
+    double strength = saturated_strength(temperature_K), sum = solid[0] + solid[1] + solid[2], per_kg = m->water / sum;
+    saturation s = {m, solid, temperature_K, strength / (1 - strength)};
+    boil_root root;
+    if (!(sum > 0) || !(room_left(0, &s) > 0) || !boil_root_begin(&root, room_left, &s, 0, most * per_kg))
+        return *m;
+    while (root.far - root.near > precision * per_kg)
+        if (!boil_root_step(&root))
+            return *m;
+    return with_solid(&s, root.best);
 }

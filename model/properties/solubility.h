@@ -28,4 +28,9 @@ double boil_solubility_excess(const boil_mixture *m, double temperature_K);
 /* How far a mixture is above its hydroxide's liquidus, K; negative below. */
 double boil_solubility_above_liquidus(const boil_mixture *m, double temperature_K);
 
+/* The mixture with as much of a solid in it as dissolves at a temperature: `solid` in kg of each salt, its proportions. Each
+   salt of the solid counts by itself: the first to be saturated ends it. The mixture as it was where one is already. Hydroxide
+   counts to 95 % of it and water, where the liquidus nears its melting point. */
+boil_mixture boil_solubility_saturated(const boil_mixture *m, const double solid[BOIL_SALTS], double temperature_K);
+
 #endif

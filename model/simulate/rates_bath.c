@@ -3,6 +3,7 @@
 
 #include "base/constants.h"
 #include "properties/solubility.h"
+#include "properties/viscosity.h"
 #include "simulate/rates_parts.h"
 #include "transfer/dissolution.h"
 
@@ -149,6 +150,26 @@ boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double 
     return l;
 }
 
+/* The bath as salt that dissolves in it sees it, and its brine. */
+static boil_dissolution_place dissolving_place(const boil_bath *b, const boil_rates_solution *s, const double solid[BOIL_SALTS],
+                                               double stirring_W_kg)
+{
+    const boil_mixture brine = boil_solubility_saturated(&s->mixture, solid, s->temperature_K);
+    double brine_kg_m3 = boil_solution_density(&brine, s->temperature_K);
+    double stronger =
+        boil_mixture_salt_fraction(&brine) * brine_kg_m3 - boil_mixture_salt_fraction(&s->mixture) * s->density_kg_m3;
+    return (boil_dissolution_place){.grain_m = b->plant->fittings.grain_m,
+                                    .temperature_K = s->temperature_K,
+                                    .liquid_kg_m3 = s->density_kg_m3,
+                                    .viscosity_Pa_s = boil_viscosity_solution(&s->mixture, s->temperature_K),
+                                    .brine_kg_m3 = brine_kg_m3,
+                                    .brine_viscosity_Pa_s = boil_viscosity_solution(&brine, s->temperature_K),
+                                    .strength_difference_kg_m3 = fmax(0, stronger),
+                                    .stirring_W_kg = stirring_W_kg,
+                                    .area_m2 = b->area_m2,
+                                    .depth_m = s->volume_m3 / b->area_m2};
+}
+
 /* On its way into solution: dissolving from suspension and from the bed, settling, being stirred up again. */
 boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const boil_rates_solution *s,
                                      const boil_rates_pool *pool, double heater_W)
@@ -162,16 +183,14 @@ boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const
     o.undissolved_kg = all;
     if (!(all > 0))
         return o;
-    const boil_plant *p = b->plant;
     double bed = fmin(all, fmax(0, y[BOIL_STATE_BED_MASS]));
-    boil_dissolution_place place = {p->fittings.grain_m, s->density_kg_m3, p->transport.viscosity_Pa_s,
-                                    pool->stirring_W_kg, b->area_m2,       s->volume_m3 / b->area_m2};
+    boil_dissolution_place place = dissolving_place(b, s, solid, pool->stirring_W_kg);
     boil_dissolution_flow f = boil_dissolution_exchange(&place, all - bed, bed);
     for (int i = 0; i < BOIL_SALTS; i++)
         o.dissolving_kg_s[i] = (f.from_suspension_kg_s + f.from_bed_kg_s) * solid[i] / all;
     o.settling_kg_s = f.settling_kg_s - f.stirred_up_kg_s - f.from_bed_kg_s;
     o.bed_m = f.bed_m;
-    if (p->tank.heated == BOIL_TANK_HEATED_FROM_BELOW)
+    if (b->plant->tank.heated == BOIL_TANK_HEATED_FROM_BELOW)
         o.bed_superheat_K = boil_dissolution_bed_superheat(f.bed_m, fmax(0, heater_W) / b->area_m2);
     return o;
 }

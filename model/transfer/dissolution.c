@@ -3,28 +3,74 @@
 #include <math.h>
 
 #include "base/constants.h"
+#include "transfer/skin.h"
 
-#define GRAIN_DENSITY 2150.0      /* kg/m3, of the three salts within 4 % */
-#define BED_VOID 0.4              /* loose packing, 0.35 to 0.5 */
-#define DIFFUSIVITY 1.5e-9        /* m2/s, order of magnitude, judgement */
-#define STRENGTH_DIFFERENCE 300.0 /* kg/m3 between grain surface and bath, judgement, 100 to 600 */
-#define LEAST_STIRRING 1e-4       /* W/kg: natural convection and the fall of the grains themselves, judgement */
-#define SUSPENDING_STIRRING 0.1   /* W/kg that keeps half the grains up, judgement, 0.03 to 0.3 */
-#define BED_CONDUCTIVITY 0.8      /* W/mK, salt crust, 0.6 to 1.0, judgement */
-#define HOTTEST_BED_K 300.0       /* over the bath: by then the heat finds other ways round a crust, judgement, 150 to 400 */
-#define FASTEST_S 1.0             /* keep every unknown slower than this: a faster one would cap every step */
+#define GRAIN_DENSITY 2150.0    /* kg/m3, of the three salts within 4 % */
+#define BED_VOID 0.4            /* loose packing, 0.35 to 0.5 */
+#define SUSPENDING_STIRRING 0.1 /* W/kg that keeps half the grains up, judgement, 0.03 to 0.3 */
+#define BED_CONDUCTIVITY 0.8    /* W/mK, salt crust, 0.6 to 1.0, judgement */
+#define HOTTEST_BED_K 300.0     /* over the bath: by then the heat finds other ways round a crust, judgement, 150 to 400 */
+#define FASTEST_S 1.0           /* keep every unknown slower than this: a faster one would cap every step */
 
-double boil_dissolution_transfer(const boil_dissolution_place *p)
+static double fourth(double x)
 {
-    double nu = p->viscosity_Pa_s / p->liquid_kg_m3, eps = p->stirring_W_kg + LEAST_STIRRING;
-    return 0.13 * pow(eps * nu, 0.25) * pow(nu / DIFFUSIVITY, -2.0 / 3);
+    return x * x * x * x;
+}
+
+double boil_dissolution_diffusivity(double temperature_K, double viscosity_Pa_s)
+{
+    const double known_K = 413.15, known_Pa_s = 1.63e-3;
+    double thinner = cbrt(known_Pa_s / viscosity_Pa_s);
+    return BOIL_SKIN_DIFFUSIVITY * temperature_K / known_K * thinner * thinner;
+}
+
+static double kinematic(const boil_dissolution_place *p)
+{
+    return p->viscosity_Pa_s / p->liquid_kg_m3;
+}
+
+static double schmidt(const boil_dissolution_place *p)
+{
+    return kinematic(p) / boil_dissolution_diffusivity(p->temperature_K, p->viscosity_Pa_s);
+}
+
+/* Linear in the stirring, and so without a kink where it begins. */
+static double stirred_fourth_power(const boil_dissolution_place *p)
+{
+    return fourth(0.13 * pow(schmidt(p), -2.0 / 3)) * p->stirring_W_kg * kinematic(p);
+}
+
+/* Another coefficient, and stirring besides. */
+static double stirred_besides(const boil_dissolution_place *p, double k)
+{
+    return sqrt(sqrt(fourth(k) + stirred_fourth_power(p)));
+}
+
+double boil_dissolution_stirred(const boil_dissolution_place *p)
+{
+    return sqrt(sqrt(stirred_fourth_power(p)));
 }
 
 double boil_dissolution_fall(const boil_dissolution_place *p)
 {
-    double nu = p->viscosity_Pa_s / p->liquid_kg_m3, d = p->grain_m;
+    double nu = kinematic(p), d = p->grain_m;
     double Rg = BOIL_GRAVITY * fmax(0, GRAIN_DENSITY - p->liquid_kg_m3) / p->liquid_kg_m3;
     return Rg * d * d / (18 * nu + sqrt(0.75 * Rg * d * d * d));
+}
+
+double boil_dissolution_falling(const boil_dissolution_place *p)
+{
+    double reynolds = boil_dissolution_fall(p) * p->grain_m / kinematic(p);
+    double sherwood = 2 + 0.6 * sqrt(reynolds) * cbrt(schmidt(p));
+    return sherwood * boil_dissolution_diffusivity(p->temperature_K, p->viscosity_Pa_s) / p->grain_m;
+}
+
+double boil_dissolution_lying(const boil_dissolution_place *p)
+{
+    double film = sqrt(p->viscosity_Pa_s * p->brine_viscosity_Pa_s), L = sqrt(p->area_m2) / 4;
+    double D = boil_dissolution_diffusivity(p->temperature_K, film);
+    double heavier = fmax(0, p->brine_kg_m3 - p->liquid_kg_m3);
+    return 0.27 * pow(BOIL_GRAVITY * heavier * L * L * L / (film * D), 0.25) * D / L;
 }
 
 double boil_dissolution_kept_up(const boil_dissolution_place *p)
@@ -35,20 +81,33 @@ double boil_dissolution_kept_up(const boil_dissolution_place *p)
 
 double boil_dissolution_time(const boil_dissolution_place *p)
 {
-    return fmax(FASTEST_S, GRAIN_DENSITY * p->grain_m / (6 * boil_dissolution_transfer(p) * STRENGTH_DIFFERENCE));
+    double k = stirred_besides(p, boil_dissolution_falling(p));
+    return fmax(FASTEST_S, GRAIN_DENSITY * p->grain_m / (6 * k * p->strength_difference_kg_m3));
+}
+
+/* How fast a cloud of grains falls as one, m/s, besides what each does. */
+static double cloud_fall(const boil_dissolution_place *p, double suspended_kg)
+{
+    double excess_m = suspended_kg * fmax(0, 1 - p->liquid_kg_m3 / GRAIN_DENSITY) / (p->area_m2 * p->liquid_kg_m3);
+    return sqrt(BOIL_GRAVITY * fmax(0, excess_m)); /* g' h, h the depth it is spread over */
+}
+
+static double falls_within(const boil_dissolution_place *p, double speed_m_s)
+{
+    return fmax(FASTEST_S, p->depth_m / fmax(speed_m_s, 1e-6));
 }
 
 boil_dissolution_flow boil_dissolution_exchange(const boil_dissolution_place *p, double suspended_kg, double bed_kg)
 {
-    double kept_up = boil_dissolution_kept_up(p);
-    double falls_s = fmax(FASTEST_S, p->depth_m / fmax(boil_dissolution_fall(p), 1e-6));
-    double bed_per_m = GRAIN_DENSITY * (1 - BED_VOID) * p->area_m2;
-    double thickness = bed_kg / bed_per_m, covered = -expm1(-thickness / p->grain_m);
+    double kept_up = boil_dissolution_kept_up(p), each_m_s = boil_dissolution_fall(p);
+    double falls_s = falls_within(p, each_m_s + cloud_fall(p, suspended_kg));
+    double thickness = bed_kg / (GRAIN_DENSITY * (1 - BED_VOID) * p->area_m2), covered = -expm1(-thickness / p->grain_m);
+    double lying = stirred_besides(p, boil_dissolution_lying(p));
     return (boil_dissolution_flow){
         .from_suspension_kg_s = suspended_kg / boil_dissolution_time(p),
-        .from_bed_kg_s = boil_dissolution_transfer(p) * STRENGTH_DIFFERENCE * p->area_m2 * covered,
+        .from_bed_kg_s = lying * p->strength_difference_kg_m3 * p->area_m2 * covered,
         .settling_kg_s = suspended_kg * (1 - kept_up) / falls_s,
-        .stirred_up_kg_s = bed_kg * kept_up / falls_s,
+        .stirred_up_kg_s = bed_kg * kept_up / falls_within(p, each_m_s),
         .bed_m = thickness,
     };
 }

@@ -1,25 +1,43 @@
 /* transfer/dissolution.h -- dry salt in the bath: falling, lying on the floor, dissolving.
 
-   Mass transfer from a grain in stirred liquid [Calderbank & Moo-Young, Chem. Eng. Sci. 16 (1961) 39]:
-       k = 0.13 (eps nu)^(1/4) Sc^(-2/3),  Sc = nu/D,  eps stirring power, W/kg, at least that of natural convection.   (1)
-   Grains of size d in suspension have the area 6 m/(rho d) and dissolve at k dC times it: first order in m, so that nothing is
+   What drives it is the brine at a grain's surface, saturated at the bath's temperature: per m3 it holds dC more salts than the
+   bath, and it is heavier. Salt diffuses into the bath at
+       D = 4e-9 m2/s (T/413 K) (1.63e-3 Pa s/mu)^(2/3)                                                                       (1)
+   [the skin's D (transfer/skin.h), that of 50 % hydroxide at 140 degC; with the viscosity as Hiss & Cussler, AIChE J. 19 (1973)
+   698, from memory; x0.5 to 2: 4.3e-9 in water of 25 degC, where the limiting value is 2.1e-9]; through the brine's film with
+   mu = (mu_bath mu_brine)^(1/2), judgement.
+
+   Stirred, a surface gives off [Calderbank & Moo-Young, Chem. Eng. Sci. 16 (1961) 39]
+       k = 0.13 (eps nu)^(1/4) Sc^(-2/3),  Sc = nu/D,  eps stirring power, W/kg.                                           (2)
+   Grains of size d fall at [Ferguson & Church, J. Sediment. Res. 74 (2004) 933]
+       w = R g d^2/(18 nu + sqrt(0.75 R g d^3)),  R = (rho_s - rho)/rho,                                                   (3)
+   and shed their brine as they do [Ranz & Marshall, Chem. Eng. Prog. 48 (1952) 141]:
+       Sh = k d/D = 2 + 0.6 (w d/nu)^(1/2) Sc^(1/3).                                                                       (4)
+   (2) and (4) are blended as fourth powers (judgement, low: stirred grains are said to get 1.5 to 2 times (4) [Harriott, AIChE J.
+   8 (1962) 93, from memory]). In suspension they have the area 6 m/(rho d) and dissolve at k dC times it: first order in m, so that nothing is
    singular when the last grain goes, and never faster than in a second. (Shrinking grains finish in about three such times.)
-   They fall at [Ferguson & Church, J. Sediment. Res. 74 (2004) 933]
-       w = R g d^2/(18 nu + sqrt(0.75 R g d^3)),  R = (rho_s - rho)/rho,                                                (2)
-   unless stirring keeps them up: the share eps^2/(eps^2 + eps_0^2), which also stirs a bed up again.
-   A bed dissolves from its top only, k dC per area it covers, and insulates a heated floor: dT = q thickness/k_bed, at most
-   300 K.                                                                                                            (3) */
+   A cloud of them sinks faster than each, by (g' h)^(1/2), g' = g drho/rho of the cloud (judgement); stirring keeps up the
+   share eps^2/(eps^2 + eps_0^2), and stirs as much of a bed up again.
+
+   On the floor brine heavier than the bath does not rise: it lies on the bed and creeps off it over its edges. Natural convection
+   of a level surface whose fluid stays there [McAdams, Heat Transmission, 3rd ed. (1954), the stable side; 1e5 < Ra < 1e10, used
+   to 1e12]:
+       Sh = k L/D = 0.27 Ra^(1/4),  Ra = g drho L^3/(mu D),  L a quarter of the floor's side,                                 (5)
+   likewise blended with (2). Band x0.3 to 5: brine that stays wholly lets through what diffuses in an hour; brine that
+   runs off, as from scattered grains, Sh = 0.14 Ra^(1/3). A bed dissolves from its top only, k dC per area it covers, and
+   insulates a heated floor: dT = q thickness/k_bed, at most 300 K.                                                        (6) */
 #ifndef BOIL_TRANSFER_DISSOLUTION_H
 #define BOIL_TRANSFER_DISSOLUTION_H
 
-#include "transfer/swell.h"
-
 /* What the flows depend on. */
 typedef struct {
-    double grain_m; /* 1 mm; 0.2 to 10 mm */
-    double liquid_kg_m3, viscosity_Pa_s;
-    double stirring_W_kg;    /* eps */
-    double area_m2, depth_m; /* of the pool */
+    double grain_m;                      /* 1 mm; 0.2 to 10 mm */
+    double temperature_K;                /* of the bath, and of all that is in it */
+    double liquid_kg_m3, viscosity_Pa_s; /* of the bath */
+    double brine_kg_m3, brine_viscosity_Pa_s;
+    double strength_difference_kg_m3; /* dC; 0: the bath is saturated, and dissolves nothing */
+    double stirring_W_kg;             /* eps */
+    double area_m2, depth_m;          /* of the pool */
 } boil_dissolution_place;
 
 typedef struct {
@@ -28,13 +46,16 @@ typedef struct {
     double bed_m; /* thickness */
 } boil_dissolution_flow;
 
-double boil_dissolution_transfer(const boil_dissolution_place *p); /* k of (1), m/s */
-double boil_dissolution_fall(const boil_dissolution_place *p);     /* w of (2), m/s; 0 when the liquid is as heavy */
-double boil_dissolution_kept_up(const boil_dissolution_place *p);  /* share that stirring keeps up, 0 to 1 */
-double boil_dissolution_time(const boil_dissolution_place *p);     /* s, time constant of grains in suspension */
+double boil_dissolution_diffusivity(double temperature_K, double viscosity_Pa_s); /* (1), m2/s */
+double boil_dissolution_stirred(const boil_dissolution_place *p);                 /* k of (2), m/s */
+double boil_dissolution_fall(const boil_dissolution_place *p);    /* w of (3), m/s; 0 when the liquid is as heavy */
+double boil_dissolution_falling(const boil_dissolution_place *p); /* k of (4), m/s */
+double boil_dissolution_lying(const boil_dissolution_place *p);   /* k of (5), m/s; 0 when the brine is no heavier */
+double boil_dissolution_kept_up(const boil_dissolution_place *p); /* share that stirring keeps up, 0 to 1 */
+double boil_dissolution_time(const boil_dissolution_place *p);    /* s, time constant in suspension; infinite: saturated */
 boil_dissolution_flow boil_dissolution_exchange(const boil_dissolution_place *p, double suspended_kg, double bed_kg);
 
-/* (3), K, for the heat through the floor under the bed, W/m2. */
+/* (6), K, for the heat through the floor under the bed, W/m2. */
 double boil_dissolution_bed_superheat(double bed_m, double flux_W_m2);
 
 #endif

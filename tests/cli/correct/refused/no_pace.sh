@@ -1,1 +1,1 @@
-boilback correct calm.bath --reads '285 degF' --level '6 in'
+boilback correct trough.bath --reads '250 degF' --level '6 in'

@@ -131,6 +131,27 @@ static void weak_baths_have_none(void **state)
     assert_true(boil_solubility_excess(&weak, KELVIN(0.5)) == 0);
 }
 
+/* In water of 25 degC 53.05 % NaOH [CRC], 91.6 g of nitrate in 100 g of water [a handbook's table]; a blend goes until the first of its
+   salts is saturated, and a saturated bath is left as it is. What it has too much of counts only if the solid holds it. */
+static void solids_dissolve_to_saturation(void **state)
+{
+    (void)state;
+    const boil_mixture water = {2, {0, 0, 0}};
+    const double hydroxide[] = {1, 0, 0}, nitrate[] = {0, 5, 0}, blend[] = {0.6, 0.3, 0.1};
+    boil_mixture m = boil_solubility_saturated(&water, hydroxide, KELVIN(25));
+    assert_close(m.salt[BOIL_NAOH] / boil_mixture_mass(&m), 0.5305, 1e-6, 0);
+    m = boil_solubility_saturated(&water, nitrate, KELVIN(25));
+    assert_close(m.salt[BOIL_NANO3], 2 * 0.916, 1e-6, 0);
+    const boil_mixture full = boil_solubility_saturated(&m, nitrate, KELVIN(24));
+    assert_true(full.salt[BOIL_NANO3] == m.salt[BOIL_NANO3]);
+    assert_true(boil_solubility_saturated(&m, hydroxide, KELVIN(24)).salt[BOIL_NAOH] > 0.5);
+    for (double t = 20; t <= 150; t += 5) {
+        m = boil_solubility_saturated(&water, blend, KELVIN(t));
+        assert_true(boil_solubility_excess(&m, KELVIN(t)) < 1e-6 && boil_solubility_above_liquidus(&m, KELVIN(t)) > -1e-3);
+        assert_close(m.salt[BOIL_NANO3] / m.salt[BOIL_NAOH], 0.5, 1e-12, 0);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -138,6 +159,7 @@ int main(void)
         cmocka_unit_test(caustic_liquidus),
         cmocka_unit_test(caustic_drives_nitrate_out),
         cmocka_unit_test(a_bath_cools),
+        cmocka_unit_test(solids_dissolve_to_saturation),
         cmocka_unit_test(working_baths),
         cmocka_unit_test(nitrate_beside_saturated_caustic),
         cmocka_unit_test(hot_baths_hold_more),
