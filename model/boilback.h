@@ -232,6 +232,7 @@ typedef struct {
     double held_factor;       /* C in its place until a boil comes back, and again from a minute after that; 0: never */
     double mixing_efficiency; /* eta: 0.05, 0.02 to 0.2, judgement */
     double erosion_factor;    /* 1, 0.3 to 3 */
+    double mixer_share;       /* of a mixer's power that stirs the layer in: 1, 0 to 1; 0 counts on none of it */
     double drift_coefficient; /* of a load lowered through it: 0.2; negative: it takes nothing; infinite: all of the layer */
     double path_m;            /* of the heat into it: 3 mm, 1.3 to 8 mm, judgement */
     double cover_m;           /* d0: 3 mm, 1 to 10 mm, judgement */

@@ -12,7 +12,7 @@
 /* NaN: the plant's own. */
 typedef struct {
     const char *name;
-    double turnover, held, efficiency, erosion, takes, path_m, drift, dilution;
+    double turnover, held, efficiency, erosion, mixer, takes, path_m, drift, dilution;
 } closure_row;
 
 #define OWN ((double)NAN)
@@ -26,14 +26,14 @@ typedef struct {
 
 /* clang-format off */
 static const closure_row rows[BOIL_CLOSURES] = {
-    [BOIL_CLOSURES_LIKELY] =      {"likely",      OWN, 0,  OWN,  OWN, OWN,     OWN,   OWN,  OWN},
-    [BOIL_CLOSURES_LIKELY_WIDE] = {"likely-wide", OWN, 0,  OWN,  OWN, OWN,     OWN,   OWN,  OWN},
-    [BOIL_CLOSURES_GRAVE] =       {"grave",       0.3, 0,  0.20, 0.3, NOTHING, FAST,  1.53, MORE},
-    [BOIL_CLOSURES_SUDDEN] =      {"sudden",      0.3, 10, 0.20, 0.3, NOTHING, FAST,  1.53, MORE},
-    [BOIL_CLOSURES_SUDDEN_3] =    {"sudden-3",    0.3, 10, 0.20, 0.3, NOTHING, USUAL, 1.53, MORE},
-    [BOIL_CLOSURES_SUDDEN_8] =    {"sudden-8",    0.3, 10, 0.20, 0.3, NOTHING, SLOW,  1.53, MORE},
-    [BOIL_CLOSURES_MILD] =        {"mild",        3,   0,  0.02, 3,   ALL,     USUAL, BOIL_SWELL_POOL_MOST, LESS},
-    [BOIL_CLOSURES_MILD_8] =      {"mild-8",      3,   0,  0.02, 3,   ALL,     SLOW,  BOIL_SWELL_POOL_MOST, LESS},
+    [BOIL_CLOSURES_LIKELY] =      {"likely",      OWN, 0,  OWN,  OWN, OWN, OWN,     OWN,   OWN,  OWN},
+    [BOIL_CLOSURES_LIKELY_WIDE] = {"likely-wide", OWN, 0,  OWN,  OWN, OWN, OWN,     OWN,   OWN,  OWN},
+    [BOIL_CLOSURES_GRAVE] =       {"grave",       0.3, 0,  0.20, 0.3, 0,   NOTHING, FAST,  1.53, MORE},
+    [BOIL_CLOSURES_SUDDEN] =      {"sudden",      0.3, 10, 0.20, 0.3, 0,   NOTHING, FAST,  1.53, MORE},
+    [BOIL_CLOSURES_SUDDEN_3] =    {"sudden-3",    0.3, 10, 0.20, 0.3, 0,   NOTHING, USUAL, 1.53, MORE},
+    [BOIL_CLOSURES_SUDDEN_8] =    {"sudden-8",    0.3, 10, 0.20, 0.3, 0,   NOTHING, SLOW,  1.53, MORE},
+    [BOIL_CLOSURES_MILD] =        {"mild",        3,   0,  0.02, 3,   1,   ALL,     USUAL, BOIL_SWELL_POOL_MOST, LESS},
+    [BOIL_CLOSURES_MILD_8] =      {"mild-8",      3,   0,  0.02, 3,   1,   ALL,     SLOW,  BOIL_SWELL_POOL_MOST, LESS},
 };
 /* clang-format on */
 
@@ -68,6 +68,7 @@ boil_plant boil_closures_put(boil_closures c, const boil_plant *p)
     l->held_factor = r->held;
     put(&l->mixing_efficiency, r->efficiency);
     put(&l->erosion_factor, r->erosion);
+    put(&l->mixer_share, r->mixer);
     put(&l->drift_coefficient, r->takes);
     put(&l->path_m, r->path_m);
     put(&out.dilution_factor, r->dilution);

@@ -2,16 +2,18 @@
 
    No one number errs on the safe side: mixing that is fast removes a layer before the boil is back and makes the surge when it
    is. So a case is judged by the gravest of a set of runs, and worded by what agrees. C turnover, eta efficiency, x erosion,
-   C_d what a load takes along, path of the heat into the layer, K drift, L1 heat of dilution:
+   m share of a mixer that stirs the layer, C_d what a load takes along, path of the heat into the layer, K drift, L1 heat of
+   dilution:
 
-                    C                       eta    x     C_d     path, mm   K              L1
-       likely       the plant's             0.05   1     0.2     3          the plant's    1
-       likely, wide                    as likely                            pool law       1
-       grave        0.3                     0.20   0.3   none    1.3        to 1.53        1.055
-       sudden       10 until a boil is      0.20   0.3   none    1.3, 3     to 1.53        1.055
-                    back, 0.3 for a minute               or 8
-       mild         3                       0.02   3     all     3 or 8     5              0.89
+                    C                       eta    x     m     C_d     path, mm   K              L1
+       likely       the plant's             0.05   1     1     0.2     3          the plant's    1
+       likely, wide                    as likely                                  pool law       1
+       grave        0.3                     0.20   0.3   0     none    1.3        to 1.53        1.055
+       sudden       10 until a boil is      0.20   0.3   0     none    1.3, 3     to 1.53        1.055
+                    back, 0.3 for a minute                     or 8
+       mild         3                       0.02   3     1     all     3 or 8     5              0.89
 
+   A mixer that runs on after the pour stirs the layer in, if it reaches it: nobody may count on that.
    The grave ones take nothing of the plant's own numbers but a drift below 1.53: whoever changes a number to please himself
    changes no grade. All of it is judgement but the pool law and L1 (transfer/swell_pool.h, transfer/flash.h). */
 #ifndef BOIL_CASE_CLOSURES_H

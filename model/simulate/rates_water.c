@@ -60,7 +60,8 @@ boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[],
     out->enthalpy_J_kg = boil_water_enthalpy(out->temperature_K);
     out->thickness_m = out->mass_kg / water_kg_m3 / b->area_m2;
     out->cover = boil_water_layer_cover(law, out->thickness_m);
-    boil_overturn_pool stirred = {b->area_m2, depth, s->density_kg_m3, water_kg_m3, pool->stirring_W_kg};
+    double steam_W_kg = BOIL_GRAVITY * pool->steam_velocity_m_s, mixer_W_kg = pool->stirring_W_kg - steam_W_kg;
+    boil_overturn_pool stirred = {b->area_m2, depth, s->density_kg_m3, water_kg_m3, steam_W_kg + law->mixer_share * mixer_W_kg};
     double turnover = b->layer_held ? law->held_factor : law->turnover_factor;
     out->mixing_kg_s = boil_water_layer_mixing(law, turnover, &stirred, plume_speed(b, s, heater_W, depth), out->mass_kg,
                                                out->cover, &out->mixing_slope_kg_s) +

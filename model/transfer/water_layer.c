@@ -12,6 +12,7 @@ boil_water_layer_law boil_water_layer_law_default(void)
     return (boil_water_layer_law){.turnover_factor = 1,
                                   .mixing_efficiency = 0.05,
                                   .erosion_factor = 1,
+                                  .mixer_share = 1,
                                   .drift_coefficient = BOIL_ENTRAINMENT_DRIFT,
                                   .path_m = BOIL_INTERFACE_PATH_LIKELY,
                                   .cover_m = 3e-3};
@@ -25,6 +26,8 @@ const char *boil_water_layer_law_problem(const boil_water_layer_law *l)
         return "mixing efficiency must be between 0.02 and 0.2";
     if (!(l->erosion_factor >= 0.3 && l->erosion_factor <= 3))
         return "erosion factor of a water layer must be between 0.3 and 3";
+    if (!(l->mixer_share >= 0 && l->mixer_share <= 1))
+        return "the share of a mixer that stirs the layer must be 0 to 1";
     if (!(l->path_m >= BOIL_INTERFACE_PATH_FAST && l->path_m <= BOIL_INTERFACE_PATH_SLOW))
         return "heat path into a water layer must be between 1.3 mm and 8 mm";
     if (!(l->cover_m >= 1e-3 && l->cover_m <= 10e-3))
