@@ -54,8 +54,8 @@ static boil_plant plant_of(const double u[])
     p.tank.width_m = p.tank.length_m * between(0.3, 1, u[1]);
     p.tank.level_m = between(0.2, 0.9, u[2]);
     p.tank.depth_m = p.tank.level_m + between(0.12, 0.5, u[3]);
-    p.charge = (boil_initial_charge){{1 - 0.4 * u[4], 0.35 * u[4], 0.05 * u[4]}, BOIL_INITIAL_BY_BOILING_POINT,
-                                     CELSIUS(between(130, 146, u[5])), 0};
+    p.charge = (boil_initial_charge){
+        {1 - 0.4 * u[4], 0.35 * u[4], 0.05 * u[4]}, BOIL_INITIAL_BY_BOILING_POINT, CELSIUS(between(130, 146, u[5])), 0};
     p.heater.input_W = boil_tank_area(&p.tank) * between(20e3, 50e3, u[6]);
     p.ambient.pressure_Pa = between(80e3, 101325, u[7]);
     return p;
@@ -102,7 +102,8 @@ static grades judge(const shift *s)
         assert_int_equal(boil_schedule_add(&schedule, &s->actions[i]), BOIL_OK);
     boil_schedule_sort(&schedule);
     assert_int_equal(boil_run_set_of(&s->plant, &schedule, &o, &set), BOIL_OK);
-    assert_int_equal(boil_findings_of(&s->plant, &schedule, NULL, &set.likely, set.other, set.count, &likely, &possible), BOIL_OK);
+    assert_int_equal(boil_findings_of(&s->plant, &schedule, NULL, &set.likely, set.other, set.count, &likely, &possible),
+                     BOIL_OK);
     grade(&likely, &g);
     grade(&possible, &g);
     for (int k = 0; k < JUDGED; k++)
@@ -223,8 +224,8 @@ static void no_grade_falls(void **unused)
             fell += one_plant(i, &s, grave);
     }
     gsl_qrng_free(q);
-    print_message("%d plants; water on a quiet bath: %d without, %d notice, %d caution, %d warning, %d danger; %d fell\n", tried,
-                  grave[0], grave[1], grave[2], grave[3], grave[4], fell);
+    print_message("%d plants; water on a quiet bath: %d without, %d notice, %d caution, %d warning, %d danger; %d fell\n",
+                  tried, grave[0], grave[1], grave[2], grave[3], grave[4], fell);
     assert_int_equal(fell, 0);
     assert_true(grave[4] > 0);
 }
