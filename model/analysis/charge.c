@@ -256,6 +256,54 @@ boil_outcome boil_charge_plan_of(const boil_plant *p, const boil_charge_case *c,
     return outcome == BOIL_OK ? describe_boil(&f, &wanted) : outcome;
 }
 
+/* In one go ------------------------------------------------------------------------------------------------------- */
+
+/* The steps from `first` on, then heat on full, mixer and lid as the scenario has them. */
+static boil_outcome add_actions(const boil_plant *p, const boil_charge_plan *plan, size_t first, double begin_s,
+                                boil_schedule *s)
+{
+    const double filled_s = plan->filled_s - begin_s;
+    const boil_action then[] = {{.time_s = filled_s, .kind = BOIL_ACTION_HEAT, .is.dial = 1},
+                                {.time_s = filled_s, .kind = BOIL_ACTION_MIXER, .is.on = p->fittings.mixer_on},
+                                {.time_s = filled_s, .kind = BOIL_ACTION_LID, .is.on = p->fittings.lid_on}};
+    boil_outcome outcome = BOIL_OK;
+    for (size_t i = first; i < plan->steps_count && outcome == BOIL_OK; i++) {
+        const boil_charge_step *step = &plan->steps[i];
+        double warm_K = step->kind == BOIL_ACTION_LIQUID ? plan->asked.liquid_K : plan->asked.added_K;
+        boil_action a = boil_pour_rate_action(step->kind, step->mass_kg, p->charge.blend, plan->asked.liquid_fraction, warm_K);
+        boil_action_pour(&a, step->mass_kg, step->mass_kg / step->over_s);
+        a.time_s = step->start_s - begin_s;
+        outcome = boil_schedule_add(s, &a);
+    }
+    for (size_t i = 0; i < sizeof then / sizeof then[0] && outcome == BOIL_OK; i++)
+        outcome = boil_schedule_add(s, &then[i]);
+    return outcome;
+}
+
+boil_outcome boil_charge_run(const boil_plant *p, const boil_charge_plan *plan, const boil_run_options *o, double *begin_s,
+                             boil_history *out)
+{
+    const double finest_s = 10, rows = 1000, after_s = isnan(plan->heat_up_s) ? 3600 : plan->heat_up_s;
+    boil_charge_plan begun = {.asked = plan->asked};
+    boil_charge_work f = boil_charge_work_begin(p, o, &begun);
+    const boil_charge_step *step = plan->steps;
+    boil_schedule s;
+    boil_outcome outcome = set_there(&f);
+    size_t first = plan->asked.from_level_m > 0 ? 0 : 1;
+    if (outcome == BOIL_OK && first > 0)
+        outcome = put_part(&f, step->kind, step->mass_kg, step->kind == BOIL_ACTION_LIQUID ? plan->asked.liquid_fraction : 0);
+    *begin_s = f.time_s;
+    boil_plant start = boil_charge_work_plant(&f);
+    boil_schedule_init(&s, plan->filled_s + after_s - *begin_s);
+    f.options.row_interval_s = fmax(finest_s, s.duration_s / rows);
+    if (outcome == BOIL_OK)
+        outcome = add_actions(p, plan, first, *begin_s, &s);
+    if (outcome == BOIL_OK)
+        outcome = boil_run_unchecked(&start, &s, &f.options, out);
+    boil_schedule_free(&s);
+    return outcome;
+}
+
 /* Salts first ------------------------------------------------------------------------------------------------------ */
 
 boil_charge_paste boil_charge_salts_first(const boil_plant *p, double temperature_K)

@@ -27,6 +27,7 @@ static const option options[] = {
     OUTPUT_UNITS(request, "list"),
     OUTPUT_JSON(request, "the plan as JSON, in SI units"),
     OUTPUT_CSV(request, "also write the steps as CSV, in SI units; '-' writes them instead of the list"),
+    OUTPUT_PLOT_INSTEAD(request, "draw temperature and level"),
 };
 /* clang-format on */
 
@@ -49,7 +50,8 @@ static bool fill_in(request *r, const scenario *s)
     return program_complain("--from: the level must be below the rim");
 }
 
-static const output_writers writers = {.text = charge_report, .json = charge_documents, .csv = charge_csv};
+static const output_writers writers = {
+    .text = charge_report, .json = charge_documents, .csv = charge_csv, .draw = charge_picture};
 
 static int answer(void *record, const scenario *s)
 {

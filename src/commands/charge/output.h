@@ -13,6 +13,7 @@ typedef struct {
 
 void charge_report(const void *answer, const output *o, FILE *to);
 void charge_csv(const void *answer, FILE *to); /* the steps */
+bool charge_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem);
 extern const document charge_documents[];
 
 /* The reason, on standard error. */

@@ -4,9 +4,11 @@
 
 #include <gsl/gsl_errno.h>
 
+#include "analysis/charge.h"
 #include "analysis/charge_batches.h"
 #include "analysis/pour_rate.h"
 #include "analysis/steady_state.h"
+#include "analysis/trace.h"
 #include "properties/water.h"
 #include "support/brine.h"
 #include "support/cases.h"
@@ -75,7 +77,8 @@ static int pace_is_of_the_zone(const boil_plant *p, const boil_charge_plan *a)
         double each = (now.enthalpy_J + solid_J - boil_solution_heat(&then, T).enthalpy_J) / s->mass_kg,
                mass = boil_mixture_mass(&there);
         double depth = mass / (boil_solution_density(&there, T) * boil_tank_area(&p->tank));
-        double mixing = boil_swell_mixing_time(p->layer.turnover_factor, a->mixer_W / mass, boil_tank_equivalent_radius(&p->tank), depth);
+        double mixing =
+            boil_swell_mixing_time(p->layer.turnover_factor, a->mixer_W / mass, boil_tank_equivalent_radius(&p->tank), depth);
         double rate = 0.1 * now.heat_capacity_J_K * (boils_K - T) / (each * mixing), took = s->mass_kg / s->over_s;
         assert_close(took, each > 0 ? fmin(rate, BOIL_POUR_RATE_SALTS_KG_S) : BOIL_POUR_RATE_SALTS_KG_S, 1e-3, 0);
         slowed += took < 0.99 * BOIL_POUR_RATE_SALTS_KG_S;
@@ -417,6 +420,34 @@ static void salts_first_flashes(void **unused)
     assert_true(paste.hottest_K > paste.water_boils_K + 10 && paste.hottest_K < CELSIUS(130));
 }
 
+/* Each step's run starts from a bath mixed through; in one go, what the last batch left behind is still there. That much is
+   judgement: a hundredth of a batch that heats by 10 K. */
+static void in_one_go_it_comes_to_the_same(void **unused)
+{
+    (void)unused;
+    const boil_charge_case cases[] = {
+        {0}, {.liquid_fraction = 0.5}, {.from_level_m = 0.25, .from_fraction = 0.45, .from_K = CELSIUS(25)}};
+    const size_t temperature = offsetof(boil_row, temperature_K), level = offsetof(boil_row, still_level_m);
+    for (size_t k = 0; k < sizeof cases / sizeof cases[0]; k++) {
+        boil_plant p = plant_of(brine_blends[0]);
+        boil_run_options o = boil_run_options_default();
+        boil_charge_plan a = plan_of(&p, cases[k]);
+        boil_history h;
+        double begin_s;
+        assert_int_equal(boil_charge_run(&p, &a, &o, &begin_s, &h), BOIL_OK);
+        assert_true(begin_s == (cases[k].from_level_m > 0 ? 0 : a.steps[0].over_s));
+        for (size_t i = cases[k].from_level_m > 0 ? 0 : 1; i < a.steps_count; i++) {
+            const boil_charge_step *s = &a.steps[i];
+            double over_s = s->start_s + s->over_s + s->wait_s - begin_s;
+            assert_close(boil_trace_at(&h, temperature, over_s), s->temperature_K, 0, 0.5);
+            assert_close(boil_trace_at(&h, level, over_s), s->level_m, 0.01, 0);
+        }
+        assert_close(h.summary.time_to_boil_s, a.filled_s + a.heat_up_s - begin_s, 0.02, 0);
+        assert_true(fabs(h.balance.energy.closure) < 1e-9 && fabs(h.balance.salts.closure) < 1e-9);
+        boil_history_free(&h);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -432,6 +463,7 @@ int main(void)
         cmocka_unit_test(boiling_over_is_said),
         cmocka_unit_test(refusals),
         cmocka_unit_test(salts_first_flashes),
+        cmocka_unit_test(in_one_go_it_comes_to_the_same),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("charge", tests, NULL, NULL);

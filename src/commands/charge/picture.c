@@ -1,0 +1,44 @@
+#include "commands/charge/output.h"
+
+#include "pictures/picture_curves.h"
+
+/* clang-format off */
+#define OF_ROW(name, member) \
+    static double name(const void *rows, size_t i) \
+    { \
+        return ((const boil_row *)rows)[i].member; \
+    }
+OF_ROW(time_of, time_s)
+OF_ROW(temperature, temperature_K)
+OF_ROW(boiling_point, boiling_point_K)
+OF_ROW(still_level, still_level_m)
+OF_ROW(level, level_m)
+
+static const panel panels[] = {
+    {"Bath", {{CURVE_LINE, "bath", DIM_TEMPERATURE, temperature}, {CURVE_DASHED, "boils at", DIM_TEMPERATURE, boiling_point}}, 2},
+    {"Level", {{CURVE_LINE, "still", DIM_LENGTH, still_level}, {CURVE_DASHED, "boiling, upper estimate", DIM_LENGTH, level}}, 2}};
+/* clang-format on */
+
+bool charge_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)
+{
+    const charge_answer *a = answer;
+    boil_run_options options = boil_run_options_default();
+    boil_history h;
+    char said[80];
+    curves c = {.title = a->scenario->title,
+                .said = said,
+                .axis = "",
+                .clock = true,
+                .x = time_of,
+                .panels = panels,
+                .panels_count = sizeof panels / sizeof panels[0],
+                .system = o->system};
+    if (boil_charge_run(&a->scenario->plant, &a->plan, &options, &c.start_s, &h) != BOIL_OK)
+        return false;
+    snprintf(said, sizeof said, "heat off until %s, then on full", format_clock(0, a->plan.filled_s).text);
+    c.rows = h.rows;
+    c.rows_count = h.rows_count;
+    bool good = picture_curves(&c, format, drawn, problem);
+    boil_history_free(&h);
+    return good;
+}
