@@ -4,7 +4,7 @@
 
 #include "base/program.h"
 
-static bool tell(bool good, messages *m)
+bool command_scenario_told(bool good, messages *m)
 {
     messages_print(m, stderr, PROGRAM_NAME);
     messages_free(m);
@@ -15,7 +15,7 @@ bool command_scenario_read(const char *path, scenario *s)
 {
     messages m;
     messages_init(&m);
-    return tell(scenario_read(path, s, &m) == BOIL_OK, &m);
+    return command_scenario_told(scenario_read(path, s, &m) == BOIL_OK, &m);
 }
 
 bool command_scenario_text(const char *path, scenario_text *t, scenario *s)
@@ -23,7 +23,7 @@ bool command_scenario_text(const char *path, scenario_text *t, scenario *s)
     messages m;
     messages_init(&m);
     *s = (scenario){0};
-    return tell(scenario_text_read(path, t, &m) && scenario_of_text(t, NULL, 0, s, &m) == BOIL_OK, &m);
+    return command_scenario_told(scenario_text_read(path, t, &m) && scenario_of_text(t, NULL, 0, s, &m) == BOIL_OK, &m);
 }
 
 int command_scenario_answer(const char *path, int (*answer)(void *record, const scenario *s), void *record)

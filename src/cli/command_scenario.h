@@ -5,6 +5,9 @@
 #include "cli/options.h"
 #include "scenario/scenario.h"
 
+/* Prints all messages on standard error and frees them; hands `good` on. */
+bool command_scenario_told(bool good, messages *m);
+
 /* Reads FILE; what is wrong with it goes to standard error. To be freed either way. */
 bool command_scenario_read(const char *path, scenario *s);
 

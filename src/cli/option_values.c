@@ -87,15 +87,6 @@ static bool setting_taken(value *v, scenario *into)
     return setting_read(k, &(setting_line){.found = true, .key_at = v->at.at, .value = v->at}, into);
 }
 
-/* The place of a word among "us|si", where it is known to stand. */
-static unsigned place_in(const char *words, const char *word)
-{
-    unsigned place = 0;
-    for (size_t length = strlen(word); strncmp(words, word, length) != 0 || strchr("|", words[length]) == NULL; place++)
-        words += strcspn(words, "|") + 1;
-    return place;
-}
-
 static bool taken(value *v, void *into)
 {
     const char *text = v->at.at;
@@ -107,7 +98,7 @@ static bool taken(value *v, void *into)
         *(const char **)into = text;
         return true;
     case OPTION_CHOICE:
-        *(unsigned *)into = place_in(v->option->value, text);
+        *(unsigned *)into = (unsigned)options_place(v->option, text);
         return true;
     case OPTION_COUNT:
         return count_taken(v, into);

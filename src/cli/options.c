@@ -44,17 +44,17 @@ static bool is_name(const char *name, const char *text, size_t length)
     return strlen(name) == length && memcmp(name, text, length) == 0;
 }
 
-/* One of the words of "us|si". */
-static bool is_among(const char *choice, const char *value)
+int options_place(const option *o, const char *word)
 {
-    size_t length = strlen(value);
-    for (const char *at = choice;; at++) {
-        size_t word = strcspn(at, "|");
-        if (word == length && memcmp(at, value, length) == 0)
-            return true;
-        at += word;
-        if (*at == '\0')
-            return false;
+    const size_t length = strlen(word);
+    const char *at = o->value;
+    for (int place = 0;; place++) {
+        size_t n = strcspn(at, "|");
+        if (n == length && memcmp(at, word, length) == 0)
+            return place;
+        if (at[n] == '\0')
+            return -1;
+        at += n + 1;
     }
 }
 
@@ -70,7 +70,7 @@ static bool value_read(reading *r, const option *o, const char *joined, const ch
         *value = r->words[r->at++];
     if (*value == NULL || **value == '\0')
         return wrong(r, "option '--%s' needs a value: %s", o->name, o->value);
-    return o->kind != OPTION_CHOICE || is_among(o->value, *value) ||
+    return o->kind != OPTION_CHOICE || options_place(o, *value) >= 0 ||
            wrong(r, "option '--%s' must be one of %s, got '%s'", o->name, o->value, quoted(*value).text);
 }
 

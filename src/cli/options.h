@@ -87,6 +87,7 @@ bool options_take(const given *g, void *record);
 /* What a shell may offer for an option's value. */
 typedef enum { EXPECTS_NOTHING, EXPECTS_WORDS, EXPECTS_FILE, EXPECTS_TEXT } option_expects;
 
+int options_place(const option *o, const char *word); /* of a choice: among its words, from 0; -1: it is none */
 option_expects options_expects(const option *o);
 void options_choice(const option *o, const char *before, const char *behind, FILE *to); /* "us si", between the two */
 

@@ -7,6 +7,7 @@
 #include <unistd.h>
 
 #include "base/program.h"
+#include "cli/command_scenario.h"
 #include "describe/listing.h"
 
 key_text key_dimension_form(unit_dimension d)
@@ -184,10 +185,8 @@ static bool text_read(const char *text, scenario *out)
     fclose(to);
     messages_init(&m);
     bool good = scenario_read(path, out, &m) == BOIL_OK;
-    messages_print(&m, stderr, PROGRAM_NAME);
-    messages_free(&m);
     unlink(path);
-    return good;
+    return command_scenario_told(good, &m);
 }
 
 bool defaults_read(defaults *d)

@@ -80,48 +80,46 @@ static bool read_load(explore_answer *s, const char *text)
     return end != text && *end == ' ' && copy(l->words, sizeof l->words, end + 1);
 }
 
-static bool read_value(explore_input *i, const char *text)
+static bool read_of_input(explore_input *i, const char *name, const char *text)
 {
-    if (i->spread.count == BOIL_SPREAD_VALUES)
+    if (strcmp(name, "said") == 0)
+        return copy(i->as_written, sizeof i->as_written, text);
+    if (strcmp(name, "is") == 0)
+        return read_spread(i, text);
+    if (strcmp(name, "value") != 0 || i->spread.count == BOIL_SPREAD_VALUES)
         return false;
     i->spread.value[i->spread.count++] = strtod(text, NULL);
     return true;
 }
 
-static bool is(const char *name, size_t length, const char *word)
-{
-    return strlen(word) == length && memcmp(name, word, length) == 0;
-}
-
 /* "name = value": what of it is known goes into the study. */
-static bool read_fact(reading *r, const char *name, size_t length, const char *value)
+static bool read_fact(reading *r, const char *name, const char *value)
 {
     explore_answer *s = r->answer;
-    if (is(name, length, "title"))
+    const struct {
+        const char *name;
+        double *into;
+    } numbers[] = {{"start_s", &s->start_s}, {"limit_s", &s->limit_s}, {"freeboard_limit_m", &s->freeboard_limit_m}};
+    for (size_t i = 0; i < sizeof numbers / sizeof numbers[0]; i++)
+        if (strcmp(name, numbers[i].name) == 0) {
+            *numbers[i].into = strtod(value, NULL);
+            return true;
+        }
+    if (strcmp(name, "title") == 0)
         return copy(s->title, sizeof s->title, value);
-    if (is(name, length, "scenario"))
+    if (strcmp(name, "scenario") == 0)
         return copy(s->path, sizeof s->path, value);
-    if (is(name, length, "version"))
+    if (strcmp(name, "version") == 0)
         return strcmp(value, BOIL_VERSION_TEXT) == 0;
-    if (is(name, length, "plan"))
+    if (strcmp(name, "plan") == 0)
         return read_plan(s, value);
-    if (is(name, length, "grid") || is(name, length, "input"))
-        return read_input(r, is(name, length, "grid"), value);
-    if (is(name, length, "load"))
+    if (strcmp(name, "grid") == 0 || strcmp(name, "input") == 0)
+        return read_input(r, name[0] == 'g', value);
+    if (strcmp(name, "load") == 0)
         return read_load(s, value);
-    if (is(name, length, "steps"))
+    if (strcmp(name, "steps") == 0)
         return sscanf(value, "%zu", &s->grid.count) == 1 && s->grid.count >= 1 && s->grid.count <= EXPLORE_GRID_MAX;
-    if (is(name, length, "start_s") || is(name, length, "limit_s") || is(name, length, "freeboard_limit_m")) {
-        double x = strtod(value, NULL);
-        *(name[0] == 's' ? &s->start_s : name[0] == 'l' ? &s->limit_s : &s->freeboard_limit_m) = x;
-        return true;
-    }
-    if (r->input == NULL)
-        return false;
-    return is(name, length, "said")    ? copy(r->input->as_written, sizeof r->input->as_written, value)
-           : is(name, length, "is")    ? read_spread(r->input, value)
-           : is(name, length, "value") ? read_value(r->input, value)
-                                       : false;
+    return r->input != NULL && read_of_input(r->input, name, value);
 }
 
 /* What stands behind so many commas, unquoted in place, and cut off from what stands before it. NULL: there is nothing. */
@@ -165,10 +163,12 @@ static char *next_fact(char **at)
 
 static bool read_plan_cell(reading *r, char *plan)
 {
-    const char *fact;
+    char *fact;
     while ((fact = next_fact(&plan)) != NULL) {
-        const char *equals = strstr(fact, " = ");
-        if (equals == NULL || !read_fact(r, fact, (size_t)(equals - fact), equals + 3))
+        char *equals = strstr(fact, " = ");
+        if (equals != NULL)
+            *equals = '\0';
+        if (equals == NULL || !read_fact(r, fact, equals + 3))
             return complain(r, "the cell 'study' is no plan of a study of version " BOIL_VERSION_TEXT);
     }
     return true;

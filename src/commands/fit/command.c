@@ -59,10 +59,7 @@ static bool log_read(const char *path, const scenario *s, fit_log *l)
 {
     messages m;
     messages_init(&m);
-    bool good = fit_log_read(path, s->start_s, l, &m);
-    messages_print(&m, stderr, PROGRAM_NAME);
-    messages_free(&m);
-    return good;
+    return command_scenario_told(fit_log_read(path, s->start_s, l, &m), &m);
 }
 
 static int run(const given *g)

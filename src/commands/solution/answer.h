@@ -1,4 +1,4 @@
-/* commands/solution/answer.h -- what is known of a solution: one kilogram of it. */
+/* commands/solution/answer.h -- what is known of a solution, or of a row of them. */
 #ifndef COMMANDS_SOLUTION_ANSWER_H
 #define COMMANDS_SOLUTION_ANSWER_H
 
@@ -6,23 +6,15 @@
 #include <stddef.h>
 
 #include "base/units.h"
-#include "case/plant.h"
+#include "case/solution_facts.h"
 #include "cli/output.h"
 
-typedef struct {
-    double salt_fraction, strength_kg_m3, boiling_point_K, temperature_K, density_kg_m3;
-    double hot_kg_m3, cold_kg_m3;   /* density at the boil; at 20 degC, crystallised or not */
-    double baume, twaddell;         /* heavy degrees, 145 - 145/SG; 200 (SG - 1); SG at 60 degF over water at 60 degF */
-    double water_activity, slope_K; /* of the boiling point with the salt fraction */
-    double dilution_J_kg;           /* heat set free by a kg of water of the temperature put into much of it */
-    double crystals_from_K;         /* it crystallises below; NaN: not above 0 degC */
-    boil_heat heat;
-} solution_answer;
+typedef boil_solution_facts solution_answer;
 
 /* Of the plant's charge. False, with a complaint, when it is beyond what is known. */
 bool look_up(const boil_plant *p, solution_answer *a);
 
-/* The scales of a hydrometer. */
+/* The scales of a hydrometer: heavy degrees, 145 - 145/SG; 200 (SG - 1); SG over water at 60 degF. */
 double solution_baume(double specific_gravity);
 double solution_twaddell(double specific_gravity);
 

@@ -1,6 +1,8 @@
 #include "commands/solution/answer.h"
 
 /* clang-format off */
+TELLS(double, baume, solution_answer, solution_baume(r->gravity_60F))
+TELLS(double, twaddell, solution_answer, solution_twaddell(r->gravity_60F))
 TELLS(double, water_per_salts, solution_answer, (1 - r->salt_fraction) / r->salt_fraction)
 
 #define RECORD solution_answer
@@ -15,8 +17,8 @@ static const field answer[] = {
     NUMBER("boiling_point_slope_K", slope_K, "rise of the boiling point with the salt fraction"),
     NUMBER("density_at_boil_kg_m3", hot_kg_m3, "at the boil"),
     NUMBER("density_at_20_degC_kg_m3", cold_kg_m3, "at 20 degC, crystallised or not"),
-    NUMBER("baume_heavy_60_degF", baume, "hydrometer, heavy degrees at 60 degF"),
-    NUMBER("twaddell_60_degF", twaddell, "hydrometer, degrees at 60 degF"),
+    WORKED_OUT("baume_heavy_60_degF", baume, "hydrometer, heavy degrees at 60 degF"),
+    WORKED_OUT("twaddell_60_degF", twaddell, "hydrometer, degrees at 60 degF"),
     NUMBER("heat_of_dilution_J_kg", dilution_J_kg, "heat set free per mass of water put into much of it"),
     WORKED_OUT("water_per_salts", water_per_salts, "mass of water over mass of salts"),
     SAME(crystals_from_K, "it crystallises below; null or empty: not above 0 degC"), FIELDS_END};

@@ -26,7 +26,8 @@ void solution_report(const void *answers, const output *o, FILE *to)
     listing_line(to, "1 % more salts", DIM_DIFFERENCE, 0.01 * a->slope_K, "higher");
     listing_line(to, "density", DIM_CONCENTRATION, a->hot_kg_m3, "at the boil");
     listing_line(to, "", DIM_CONCENTRATION, a->cold_kg_m3, "at 20 degC");
-    fprintf(to, " %-40s %.1f degrees Baume, %.1f degrees Twaddell\n", "hydrometer, at 60 degF", a->baume, a->twaddell);
+    fprintf(to, " %-40s %.1f degrees Baume, %.1f degrees Twaddell\n", "hydrometer, at 60 degF", solution_baume(a->gravity_60F),
+            solution_twaddell(a->gravity_60F));
     if (!isnan(a->crystals_from_K))
         listing_line(to, "it crystallises", DIM_TEMPERATURE, a->crystals_from_K, "and below");
     fputs("\nat\n", to);
@@ -54,8 +55,8 @@ static void row(const solution_answer *a, FILE *to)
             format_number(UNITS_SI, DIM_TEMPERATURE, a->boiling_point_K).text,
             format_number(UNITS_SI, DIM_CONCENTRATION, a->hot_kg_m3).text,
             format_number(UNITS_SI, DIM_CONCENTRATION, a->cold_kg_m3).text,
-            format_number(UNITS_US, DIM_CONCENTRATION, a->cold_kg_m3).text, crystallised ? '*' : ' ', a->baume, a->twaddell,
-            1e-3 * a->dilution_J_kg);
+            format_number(UNITS_US, DIM_CONCENTRATION, a->cold_kg_m3).text, crystallised ? '*' : ' ',
+            solution_baume(a->gravity_60F), solution_twaddell(a->gravity_60F), 1e-3 * a->dilution_J_kg);
 }
 
 void solution_table_report(const void *answers, const output *o, FILE *to)

@@ -1,4 +1,4 @@
-/* Look-ups: the hydrometer's scales, density at 20 degC against the published tables, and the table's rows. */
+/* Look-ups: the hydrometer's scales, and the table's rows. */
 #include "support/close.h"
 
 #include <gsl/gsl_errno.h>
@@ -6,8 +6,7 @@
 
 #include "base/constants.h"
 #include "commands/solution/answer.h"
-#include "properties/solubility.h"
-#include "support/pins.h"
+#include "support/published.h"
 
 static boil_plant caustic_of(double salt_fraction)
 {
@@ -30,50 +29,6 @@ static void scales_of_the_hydrometer(void **unused)
     assert_close(solution_twaddell(1), 0, 0, 1e-12);
 }
 
-/* The bounds are the rows' own, in per cent, or their pins. */
-static void density_at_20_degC(void **unused)
-{
-    (void)unused;
-    int rows = 0;
-    double worst = 0;
-    published *t = published_open("tests/published/caustic_density.csv");
-    while (published_next(t)) {
-        solution_answer a;
-        if (published_number(t, "t_degC") != 20)
-            continue;
-        boil_plant p = caustic_of(published_number(t, "wt_pct") / 100);
-        assert_true(look_up(&p, &a));
-        double off_pct = 100 * (a.cold_kg_m3 / (1000 * published_number(t, "value")) - 1);
-        pins_hold("caustic_density", published_text(t, "id"), off_pct, published_number(t, "low"), published_number(t, "high"));
-        worst = fmax(worst, fabs(off_pct));
-        rows++;
-    }
-    published_close(t);
-    assert_true(rows >= 3);
-    print_message("density at 20 degC as looked up: %d rows, within %.3f %%\n", rows, worst);
-}
-
-/* A kilogram of water into ten tonnes sets free what the look-up says. */
-static void heat_of_dilution(void **unused)
-{
-    (void)unused;
-    solution_answer a;
-    boil_plant p = caustic_of(0.5);
-    assert_true(look_up(&p, &a));
-    boil_mixture much = boil_mixture_of(p.charge.blend, 0.5), more;
-    for (int i = 0; i < BOIL_SALTS; i++)
-        much.salt[i] *= 1e4;
-    much.water *= 1e4;
-    more = much;
-    more.water += 1;
-    double h_w = a.heat.water + a.dilution_J_kg;
-    double free_J =
-        boil_solution_heat(&much, a.temperature_K).enthalpy_J + h_w - boil_solution_heat(&more, a.temperature_K).enthalpy_J;
-    assert_close(free_J, a.dilution_J_kg, 1e-3, 0);
-    assert_true(a.dilution_J_kg > 3e5);
-    assert_close(a.crystals_from_K, boil_solubility_liquidus(0.5), 0, 1e-6); /* of hydroxide alone: its liquidus */
-}
-
 static void rows_of_a_table(void **unused)
 {
     (void)unused;
@@ -90,7 +45,7 @@ static void rows_of_a_table(void **unused)
             double want = tables[k].from + (double)i * tables[k].step;
             double got = k == 0 ? rows[i].salt_fraction : k == 1 ? rows[i].strength_kg_m3 : rows[i].boiling_point_K;
             assert_close(got, want, 1e-7, 0);
-            assert_true(i == 0 || (rows[i].baume > rows[i - 1].baume && rows[i].hot_kg_m3 < rows[i].cold_kg_m3));
+            assert_true(i == 0 || (rows[i].gravity_60F > rows[i - 1].gravity_60F && rows[i].hot_kg_m3 < rows[i].cold_kg_m3));
         }
         free(rows);
     }
@@ -100,8 +55,6 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(scales_of_the_hydrometer),
-        cmocka_unit_test(density_at_20_degC),
-        cmocka_unit_test(heat_of_dilution),
         cmocka_unit_test(rows_of_a_table),
     };
     gsl_set_error_handler_off();
