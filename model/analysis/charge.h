@@ -17,9 +17,9 @@
 #define BOIL_CHARGE_WATER_HOT_K 363.15 /* a bath as hot as this takes no water without boiling: 90 degC, judgement */
 #define BOIL_CHARGE_BY_HAND_W 50.0     /* that a person with a paddle gives the bath for long; 30 to 75, judgement */
 
-/* A plan that is done, carried out in one go: from the bath in the tank, or the first thing in an empty one, through every step with
-   the heat off, then on full, to the boil; an hour beyond the last step where that is never. Rows stand a thousandth of it apart, 10 s
-   at least. *begin_s: when, on the plan's clock, the history begins. To be freed after BOIL_OK. */
+/* A plan that is done, carried out in one go: from the bath in the tank, or the first thing in an empty one, through every
+   step with the heat off, then on full, to the boil; an hour beyond the last step where that is never. Rows stand a thousandth
+   of it apart, 10 s at least. *begin_s: when, on the plan's clock, the history begins. To be freed after BOIL_OK. */
 boil_outcome boil_charge_run(const boil_plant *p, const boil_charge_plan *plan, const boil_run_options *o, double *begin_s,
                              boil_history *out);
 

@@ -1,6 +1,6 @@
-/* analysis/heater_window.h -- the window of heats of a case: the smallest with which every boil is back in time, the most with which
-   it stays below the rim, and what would open a window that is shut. Found by running the case itself. Heat is that to the tank at
-   full dial, W. */
+/* analysis/heater_window.h -- the window of heats of a case: the smallest with which every boil is back in time, the most with
+   which it stays below the rim, and what would open a window that is shut. Found by running the case itself. Heat is that to
+   the tank at full dial, W. */
 #ifndef BOIL_ANALYSIS_HEATER_WINDOW_H
 #define BOIL_ANALYSIS_HEATER_WINDOW_H
 
@@ -20,8 +20,8 @@ typedef enum {
     BOIL_RIM_BEYOND /* the run leaves what is known of the bath before it does */
 } boil_window_rim;
 
-/* Of one run: from from_W, at least the heat that brings the boil back, to heat_W it stays below the rim. from_W NaN: with none.
-   It is the greater where the smallest heat still lets water float that surges over the rim. */
+/* Of one run: from from_W, at least the heat that brings the boil back, to heat_W it stays below the rim. from_W NaN: with
+   none. It is the greater where the smallest heat still lets water float that surges over the rim. */
 typedef struct {
     boil_window_rim rim;
     double from_W, heat_W;

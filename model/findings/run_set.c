@@ -109,6 +109,18 @@ boil_outcome boil_run_set_of(const boil_plant *p, const boil_schedule *s, const 
     return boil_check_case(p, s, o) ? boil_run_set_of_unchecked(p, s, o, out) : BOIL_BAD_INPUT;
 }
 
+const boil_history *boil_run_set_least_freeboard(const boil_run_set *set)
+{
+    const boil_history *least = &set->likely;
+    for (size_t i = 0; i < set->count; i++) {
+        const boil_run_of_set *r = &set->other[i];
+        if (r->closures != BOIL_CLOSURES_MILD && r->closures != BOIL_CLOSURES_MILD_8 &&
+            r->history.summary.freeboard_min_m.value < least->summary.freeboard_min_m.value)
+            least = &r->history;
+    }
+    return least;
+}
+
 void boil_run_set_free(boil_run_set *set)
 {
     if (set == NULL)

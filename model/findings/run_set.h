@@ -15,4 +15,7 @@
 boil_outcome boil_run_set_of_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                        boil_run_set *out);
 
+/* Its run with the least freeboard, the mild ones apart. */
+const boil_history *boil_run_set_least_freeboard(const boil_run_set *set);
+
 #endif

@@ -129,8 +129,6 @@ typedef struct {
     const char *when_it_stops; /* a boil that is predicted to stop meanwhile; or NULL */
 } action_type;
 
-/* All actions of the scenario language. */
-
 extern const action_type action_load, action_lift, action_water, action_salts, action_liquid, action_heat, action_mixer,
     action_lid, action_exhaust;
 

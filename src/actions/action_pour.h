@@ -1,7 +1,7 @@
 /* actions/action_pour.h -- what the actions share that add something: how much of it, how fast, how warm.
 
-   Mass, time and temperature stand first in all three of boil_action.is.water, .salts and .liquid, so that what holds for all of
-   them is read and written as .water (C17 6.5.2.3, common initial sequence). */
+   Mass, time and temperature stand first in all three of boil_action.is.water, .salts and .liquid, so that what holds for all
+   of them is read and written as .water (C17 6.5.2.3, common initial sequence). */
 #ifndef ACTIONS_ACTION_POUR_H
 #define ACTIONS_ACTION_POUR_H
 

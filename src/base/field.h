@@ -1,5 +1,5 @@
-/* base/field.h -- a record for other programs as a table, a row a member: its key with the unit, where it stands, what it means.
-   JSON (json_table.h), CSV (csv_table.h), the manual and the schemas are all written from the same rows. */
+/* base/field.h -- a record for other programs as a table, a row a member: its key with the unit, where it stands, what it
+   means. JSON, CSV, the manual and the schemas are all written from the same rows. */
 #ifndef BASE_FIELD_H
 #define BASE_FIELD_H
 
@@ -88,8 +88,6 @@ typedef struct document {
 } document;
 
 const char *field_unit(const char *key); /* by how it ends: "kg/m3"; "" for a ratio */
-
-/* A record as JSON by a table of its fields. */
 
 void json_record(json *j, const char *key, const field fields[], const void *record); /* an object of its own */
 void json_records(json *j, const char *key, const field fields[], const void *first, size_t count, size_t size); /* a list */

@@ -26,10 +26,12 @@ bool command_scenario_text(const char *path, scenario_text *t, scenario *s)
     return command_scenario_told(scenario_text_read(path, t, &m) && scenario_of_text(t, NULL, 0, s, &m) == BOIL_OK, &m);
 }
 
-int command_scenario_answer(const char *path, int (*answer)(void *record, const scenario *s), void *record)
+int command_scenario_answer(const given *g, void *record, output *o, int (*answer)(void *record, const scenario *s))
 {
     scenario s;
-    int status = command_scenario_read(path, &s) ? answer(record, &s) : STATUS_USAGE;
+    if (!options_take(g, record) || !output_agrees(o))
+        return STATUS_USAGE;
+    int status = command_scenario_read(g->argument, &s) ? answer(record, &s) : STATUS_USAGE;
     scenario_free(&s);
     return status;
 }

@@ -2,7 +2,7 @@
 #ifndef CLI_COMMAND_SCENARIO_H
 #define CLI_COMMAND_SCENARIO_H
 
-#include "cli/options.h"
+#include "cli/output.h"
 #include "scenario/scenario.h"
 
 /* Prints all messages on standard error and frees them; hands `good` on. */
@@ -14,8 +14,9 @@ bool command_scenario_read(const char *path, scenario *s);
 /* The same, with its text kept, to be read again with other numbers in it. */
 bool command_scenario_text(const char *path, scenario_text *t, scenario *s);
 
-/* Reads FILE and hands it on with the command's record: the exit status is what `answer` returns. */
-int command_scenario_answer(const char *path, int (*answer)(void *record, const scenario *s), void *record);
+/* Takes the options into the command's record, whose output `o` is, reads FILE, and hands it on with the record: the exit
+   status is what `answer` returns. */
+int command_scenario_answer(const given *g, void *record, output *o, int (*answer)(void *record, const scenario *s));
 
 /* Two files, of which one at most is standard input; else false, with the complaint `needs` or `both`. */
 bool command_scenario_two(const given *g, const char *needs, const char *both);

@@ -29,18 +29,6 @@ void carried_out_free(carried_out *o)
     *o = (carried_out){0};
 }
 
-const boil_history *carried_out_least_freeboard(const carried_out *o)
-{
-    const boil_history *least = &o->central;
-    for (size_t i = 0; i < o->set.count; i++) {
-        const boil_run_of_set *r = &o->set.other[i];
-        if (r->closures != BOIL_CLOSURES_MILD && r->closures != BOIL_CLOSURES_MILD_8 &&
-            r->history.summary.freeboard_min_m.value < least->summary.freeboard_min_m.value)
-            least = &r->history;
-    }
-    return least;
-}
-
 boil_severity carried_out_gravest(const carried_out *o)
 {
     boil_severity found = boil_findings_gravest(&o->found), possible = boil_findings_gravest(&o->possible);

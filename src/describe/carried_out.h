@@ -1,4 +1,4 @@
-/* describe/carried_out.h -- a scenario carried out with the likely closures and with those that err either way, and what was found:
+/* describe/carried_out.h -- a scenario carried out, with the likely closures and those that err either way, and what was found:
    all that the writers of reports are given. */
 #ifndef DESCRIBE_CARRIED_OUT_H
 #define DESCRIBE_CARRIED_OUT_H
@@ -24,9 +24,8 @@ typedef struct {
 boil_outcome carried_out_of(const scenario *s, const boil_run_options *options, carried_out *out);
 void carried_out_free(carried_out *o);
 
-boil_severity carried_out_gravest(const carried_out *o);               /* of all runs */
-const boil_history *carried_out_least_freeboard(const carried_out *o); /* the run with the least, mild ones apart */
-bool carried_out_stopped(const carried_out *o);                        /* the central run did not reach its end */
+boil_severity carried_out_gravest(const carried_out *o); /* of all runs */
+bool carried_out_stopped(const carried_out *o);          /* the central run did not reach its end */
 
 /* One line of the run sheet as it went: a load or an addition, whichever is not NULL. */
 typedef struct {

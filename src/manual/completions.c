@@ -1,5 +1,5 @@
-/* completions.c -- completion for three shells: bash 3.2 and later, bash.txt with the words of the tables; zsh, in the words of its
-   _arguments; fish, a line for each thing it may offer. */
+/* completions.c -- completion for three shells: bash 3.2 and later, bash.txt with the words of the tables; zsh, in the words
+   of its _arguments; fish, a line for each thing it may offer. */
 #include <string.h>
 
 #include "base/program.h"

@@ -1,4 +1,4 @@
-/* output_page.c -- boilback-output(5): output.md, with every key of JSON and every column of CSV from the tables they are written by. */
+/* output_page.c -- boilback-output(5): output.md, with every key of JSON and every column of CSV by their tables. */
 #include <stdlib.h>
 
 #include "base/program.h"

@@ -1,7 +1,8 @@
-/* text_page.c -- a page from its text beside it, of which a person reads the guide as it is, and tests/readme.sh holds what that
-   shows to what the program prints. Of marks are understood: "## heading", "### smaller", "- item", ": FORM" with what explains it on
-   the next line, "% page (1)", "@part" for what the program's tables say there, lines behind four blanks or between lines of three
-   backticks for what stands as it is, `typed`, and **strong**; everything else is text, a paragraph up to an empty line. */
+/* text_page.c -- a page from its text beside it, of which a person reads the guide as it is, and tests/readme.sh holds what
+   that shows to what the program prints. Of marks are understood: "## heading", "### smaller", "- item", ": FORM" with what
+   explains it on the next line, "% page (1)", "@part" for what the program's tables say there, lines behind four blanks or
+   between lines of three backticks for what stands as it is, `typed`, and **strong**; everything else is text, a paragraph up
+   to an empty line. */
 #include <ctype.h>
 #include <stdlib.h>
 #include <string.h>

@@ -14,6 +14,13 @@ typedef struct {
     double (*y)(const void *rows, size_t i); /* SI; NaN: none there */
 } curve;
 
+/* The function that reads a member of a row. */
+#define CURVE_COLUMN(name, record, member)                                                                                     \
+    static double name(const void *rows, size_t i)                                                                             \
+    {                                                                                                                          \
+        return ((const record *)rows)[i].member;                                                                               \
+    }
+
 #define PANEL_CURVES 3
 
 typedef struct {

@@ -6,6 +6,7 @@
 #include "base/program.h"
 #include "describe/finding_words.h"
 #include "describe/verdict.h"
+#include "findings/run_set.h"
 
 /* A verdict begins where the panels do. */
 #define BEFORE_VERDICT 12
@@ -63,8 +64,8 @@ static void limits(FILE *to, const carried_out *o)
     double overflow = o->central.summary.overflow_s;
     if (!isnan(overflow))
         picture_row(to, "overflow", overflow, 0, format_clock(o->scenario->start_s, overflow).text);
-    else if (!isnan(carried_out_least_freeboard(o)->summary.overflow_s))
-        picture_row(to, "may overflow", carried_out_least_freeboard(o)->summary.overflow_s, 0, "");
+    else if (!isnan(boil_run_set_least_freeboard(&o->set)->summary.overflow_s))
+        picture_row(to, "may overflow", boil_run_set_least_freeboard(&o->set)->summary.overflow_s, 0, "");
 }
 
 /* Bytes of a text's first line: up to its last part, ended by a semicolon, that fits, else to a blank; all of it when it fits.

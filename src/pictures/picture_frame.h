@@ -1,4 +1,4 @@
-/* pictures/picture_frame.h -- what every picture over time is told besides its traces: clock, units, lines across, and title. */
+/* pictures/picture_frame.h -- what every picture over time is told besides its traces: clock, units, lines, title. */
 #ifndef PICTURES_PICTURE_FRAME_H
 #define PICTURES_PICTURE_FRAME_H
 
@@ -51,13 +51,13 @@ typedef struct {
     size_t bars_count;
 } picture_run;
 
-/* Carries the run out once more for its trace (describe/trace.h); false when that fails. The picture ends at `end_s`. To be freed
-   either way. */
+/* Carries the run out once more for its trace (describe/trace.h); false when that fails. The picture ends at `end_s`. To be
+   freed either way. */
 bool picture_run_begin(picture_run *r, const carried_out *o, unit_system s, picture_format format, double end_s);
 void picture_run_end(picture_run *r);
 
-/* Inputs of a script from a picture_run. Frame: a row a thing, its name, two numbers, a text. Actions, a row a bar: lane from the
-   top over all kinds, from, to, kind, words. Lanes, a row each: its number, its kind. Both are empty when nothing was done. */
+/* Inputs of a script from a picture_run. Frame: a row a thing, its name, two numbers, a text. Actions, a row a bar: lane from
+   the top over all kinds, from, to, kind, words. Lanes, a row each: its number, its kind. Both empty: nothing was done. */
 void picture_frame(const void *run, FILE *to);
 void picture_actions(const void *run, FILE *to);
 void picture_lanes(const void *run, FILE *to);

@@ -23,7 +23,8 @@ static const char *const sections[] = {"tank",          "bath",     "heat",   "l
 /* A row: its section, words and meaning, what may stand there, where it goes, and what else there is to say of it. */
 #define ROW(section, words, meaning, kind, dimension, unit, low, high, ...) \
     {section, words, meaning, kind, dimension, {unit, low, high}, .where = __VA_ARGS__}
-#define QUANTITY(section, words, meaning, dimension, ...) ROW(section, words, meaning, KEY_QUANTITY, DIM_##dimension, __VA_ARGS__)
+#define QUANTITY(section, words, meaning, dimension, ...) \
+    ROW(section, words, meaning, KEY_QUANTITY, DIM_##dimension, __VA_ARGS__)
 #define SHARE(section, words, meaning, ...) ROW(section, words, meaning, KEY_SHARE, DIM_FRACTION, "%", __VA_ARGS__)
 #define FACTOR(section, words, meaning, ...) ROW(section, words, meaning, KEY_FACTOR, DIM_COUNT, NULL, __VA_ARGS__)
 #define WORD_OF(section, words, meaning, kind, list, ...) \

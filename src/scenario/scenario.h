@@ -36,8 +36,6 @@ boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, 
    the index for a choice. Returns how many: 0 for texts, and where no value is in the plant (see key.otherwise, .state). */
 size_t scenario_setting_value(const scenario *s, size_t index, double value[SETTING_VALUES]);
 
-/* From the lines "key = value" to the plant. */
-
 /* A setting as found: where its key stands, and its value. */
 typedef struct {
     bool found, good; /* good: its value was read without a mistake */

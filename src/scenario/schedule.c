@@ -174,17 +174,25 @@ typedef struct {
     size_t in_count;
 } attendance;
 
-/* "'rack 3' is still in the bath at 1:05", at the action's place. */
+/* Where to complain about the name of an action; NULL where it has been done, or more is wrong with it. */
+static const cursor *to_complain(schedule_draft *a, const schedule_planned *p)
+{
+    action_line *l = &a->lines[p->line];
+    if (l->reported || a->reader.names.broken[p->action.name] || messages_full(l->place.messages))
+        return NULL;
+    l->reported = true;
+    return &l->place;
+}
+
+/* "'rack 3' is still in the bath at 1:05" */
 static void complain(schedule_draft *a, const schedule_planned *p, const char *what)
 {
     char time[24];
-    action_line *l = &a->lines[p->line];
+    const cursor *c = to_complain(a, p);
     const char *name = load_names_word(&a->reader.names, p->action.name);
-    if (l->reported || a->reader.names.broken[p->action.name])
-        return;
-    l->reported = true;
     elapsed(p->action.time_s, time);
-    cursor_error(&l->place, l->place.at, "'%s' %s at %s", words_quoted(name, strlen(name)).text, what, time);
+    if (c != NULL)
+        cursor_error(c, c->at, "'%s' %s at %s", words_quoted(name, strlen(name)).text, what, time);
 }
 
 static schedule_planned *latest(const attendance *t, int name)
@@ -217,17 +225,14 @@ static void lift_everything(attendance *t, double time_s)
 
 static void unknown_name(schedule_draft *a, const schedule_planned *p)
 {
-    action_line *l = &a->lines[p->line];
+    const cursor *c = to_complain(a, p);
     const char *name = load_names_word(&a->reader.names, p->action.name);
     words_nearest n = words_near(name, strlen(name));
-    if (l->reported || a->reader.names.broken[p->action.name] || messages_full(l->place.messages))
-        return;
-    l->reported = true;
-    for (int i = 1; i <= (int)a->reader.names.count; i++)
+    for (int i = 1; c != NULL && i <= (int)a->reader.names.count; i++)
         if (a->reader.names.loaded[i])
             words_consider(&n, load_names_word(&a->reader.names, i));
-    cursor_error(&l->place, l->place.at, "no load is named '%s'%s", words_quoted(name, strlen(name)).text,
-                 words_suggestion(&n).text);
+    if (c != NULL)
+        cursor_error(c, c->at, "no load is named '%s'%s", words_quoted(name, strlen(name)).text, words_suggestion(&n).text);
 }
 
 static void lift(attendance *t, const schedule_planned *p)

@@ -81,7 +81,7 @@ static int run(const given *g)
         return STATUS_USAGE;
     }
     r.asked.liquid_fraction = options_given(g, "liquid") ? 0.5 : 0;
-    return options_take(g, &r) && output_agrees(&r.output) ? command_scenario_answer(g->argument, answer, &r) : STATUS_USAGE;
+    return command_scenario_answer(g, &r, &r.output, answer);
 }
 
 const command command_charge = {

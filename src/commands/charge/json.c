@@ -46,7 +46,8 @@ static const field plan[] = {
     NUMBER("heat_up_s", plan.heat_up_s, "from then to the boil, heater on full; null: not within two weeks"),
     NUMBER("evaporated_kg", plan.evaporated_kg, "while filling and heating up"),
     NUMBER("water_to_add_kg", plan.water_to_add_kg, "once it boils; negative: to be boiled down"),
-    NUMBER("water_rate_kg_s", plan.water_pace.rate_kg_s, "fastest pace for that water; null: none to add, or none does no harm"),
+    NUMBER("water_rate_kg_s", plan.water_pace.rate_kg_s,
+           "fastest pace for that water; null: none to add, or none does no harm"),
     NUMBER("boil_down_s", plan.boil_down_s, "how long boiling down takes; null: it never is"),
     ARRAY("steps", plan.steps, plan.steps_count, step, "what goes in, in its order"),
     GROUP("bath", bath, "what it comes to"), FIELDS_END};

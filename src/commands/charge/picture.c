@@ -3,20 +3,17 @@
 #include "pictures/picture_curves.h"
 
 /* clang-format off */
-#define OF_ROW(name, member) \
-    static double name(const void *rows, size_t i) \
-    { \
-        return ((const boil_row *)rows)[i].member; \
-    }
-OF_ROW(time_of, time_s)
-OF_ROW(temperature, temperature_K)
-OF_ROW(boiling_point, boiling_point_K)
-OF_ROW(still_level, still_level_m)
-OF_ROW(level, level_m)
+CURVE_COLUMN(time_of, boil_row, time_s)
+CURVE_COLUMN(temperature, boil_row, temperature_K)
+CURVE_COLUMN(boiling_point, boil_row, boiling_point_K)
+CURVE_COLUMN(still_level, boil_row, still_level_m)
+CURVE_COLUMN(level, boil_row, level_m)
 
 static const panel panels[] = {
-    {"Bath", {{CURVE_LINE, "bath", DIM_TEMPERATURE, temperature}, {CURVE_DASHED, "boils at", DIM_TEMPERATURE, boiling_point}}, 2},
-    {"Level", {{CURVE_LINE, "still", DIM_LENGTH, still_level}, {CURVE_DASHED, "boiling, upper estimate", DIM_LENGTH, level}}, 2}};
+    {"Bath", {{CURVE_LINE, "bath", DIM_TEMPERATURE, temperature},
+              {CURVE_DASHED, "boils at", DIM_TEMPERATURE, boiling_point}}, 2},
+    {"Level", {{CURVE_LINE, "still", DIM_LENGTH, still_level},
+               {CURVE_DASHED, "boiling, upper estimate", DIM_LENGTH, level}}, 2}};
 /* clang-format on */
 
 bool charge_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem)

@@ -22,7 +22,7 @@ static int answer(void *record, const scenario *s)
 static int run(const given *g)
 {
     request r = {0};
-    return options_take(g, &r) && output_agrees(&r.output) ? command_scenario_answer(g->argument, answer, &r) : STATUS_USAGE;
+    return command_scenario_answer(g, &r, &r.output, answer);
 }
 
 const command command_check = {

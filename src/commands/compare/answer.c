@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "describe/listing.h"
+#include "findings/run_set.h"
 
 static bool same_words(const compare_answer *c, size_t setting, unit_system s)
 {
@@ -113,7 +114,7 @@ compare_action *compare_actions(const compare_answer *c, size_t *count)
 
 static double gravest_freeboard_min(const carried_out *o)
 {
-    return carried_out_least_freeboard(o)->summary.freeboard_min_m.value;
+    return boil_run_set_least_freeboard(&o->set)->summary.freeboard_min_m.value;
 }
 
 static double quiet_time(const carried_out *o)

@@ -46,8 +46,6 @@ const boil_finding *compare_finding_of(const compare_finding *f); /* that of a, 
 /* Gravest first; to be freed. */
 compare_finding *compare_findings(const compare_answer *c, size_t *count);
 
-/* What writes it. */
-
 void compare_report(const void *answer, const output *o, FILE *to);
 void compare_csv(const void *of, FILE *to); /* what comes of it */
 extern const document compare_documents[];

@@ -90,7 +90,7 @@ static int run(const given *g)
             "'correct' needs --reads, such as --reads '288 degF +- 1 degF', and one of --level and --boiling-level");
         return STATUS_USAGE;
     }
-    return options_take(g, &r) && output_agrees(&r.output) ? command_scenario_answer(g->argument, answer, &r) : STATUS_USAGE;
+    return command_scenario_answer(g, &r, &r.output, answer);
 }
 
 const command command_correct = {

@@ -1,9 +1,9 @@
 /* commands/explore/answer.h -- many runs of one scenario with uncertain numbers: what varied, and one row of results a run.
    Everything that is reported is made from this alone, so rows may come from any machine.
 
-   The text of a scenario is read once and made a scenario anew for every row, with other numbers in it, so that all that follows
-   from a number follows. Every statistic is a sum over the rows in their order: that is why threads, shards and machines change
-   nothing. Files of rows hold the whole plan, and are read as if anyone had written them.
+   The text of a scenario is read once and made a scenario anew for every row, with other numbers in it, so that all that
+   follows from a number follows. Every statistic is a sum over the rows in their order: that is why threads, shards and
+   machines change nothing. Files of rows hold the whole plan, and are read as if anyone had written them.
 
    Rows stand in order: grid cell by cell, in each the rows of the design (statistics/sampling.h), so a row's number says all
    about it. */
@@ -160,7 +160,7 @@ typedef struct {
     explore_output output;
     const char *words;
 } explore_target;
-const explore_target *explore_target_listed(size_t index); /* NULL beyond the last */
+const explore_target *explore_target_listed(const explore_answer *s, size_t index); /* NULL beyond the last */
 
 /* Carrying out its rows, on as many threads as asked for. */
 typedef struct {
@@ -178,8 +178,6 @@ boil_run_options explore_run_options(void);
 /* Each result goes into its own row, whoever makes it, so any number of threads and shards gives the same study. Runs whose
    row failed have EXPLORE_DONE 0. False when a signal (interrupt or termination) stopped it: the runs in hand are finished. */
 bool explore_run(explore_answer *s, scenario_text *text, const explore_work *w);
-
-/* What writes it. */
 
 void explore_report(const void *answer, const output *o, FILE *to);
 extern const document explore_documents[];

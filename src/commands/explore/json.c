@@ -77,7 +77,8 @@ static void percentiles_of(json *j, const char *name, const void *record)
 /* clang-format off */
 TELLS(double, grid_value, part, explore_grid_value(r->of, r->cell))
 TELLS(bool, has_grid, part, r->of->grid.count > 0)
-static const field step[] = {WORKED_OUT("value", grid_value, "of the number stepped over, in SI; only with --grid"), FIELDS_END};
+static const field step[] = {
+    WORKED_OUT("value", grid_value, "of the number stepped over, in SI; only with --grid"), FIELDS_END};
 
 static const field cell[] = {
     PART_IF(step, has_grid),

@@ -93,9 +93,8 @@ static void causes(const void *what, FILE *to)
 {
     const writing *w = what;
     const explore_target *t;
-    for (size_t i = 0; w->answer->input_count > 0 && (t = explore_target_listed(i)) != NULL; i++)
-        if (t->output != EXPLORE_SLOWEST_S || w->answer->load_count > 0)
-            cause_rows(w, to, t);
+    for (size_t i = 0; w->answer->input_count > 0 && (t = explore_target_listed(w->answer, i)) != NULL; i++)
+        cause_rows(w, to, t);
 }
 
 static void chance_cells(FILE *to, const boil_odds *o)

@@ -99,11 +99,12 @@ boil_sensitivity explore_sensitivity(const explore_answer *s, size_t column)
     return out;
 }
 
-const explore_target *explore_target_listed(size_t index)
+const explore_target *explore_target_listed(const explore_answer *s, size_t index)
 {
     static const explore_target targets[] = {{EXPLORE_SLOWEST_S, "slowest recovery"},
                                              {EXPLORE_FREEBOARD_M, "least freeboard"},
                                              {EXPLORE_STEAM_KG_S, "most steam"},
                                              {EXPLORE_TEMPERATURE_END_K, "temperature at the end"}};
+    index += s->load_count == 0; /* nothing recovers then */
     return index < sizeof targets / sizeof targets[0] ? &targets[index] : NULL;
 }

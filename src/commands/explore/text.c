@@ -221,9 +221,8 @@ static void causes(const writing *w)
 {
     const explore_target *t;
     fputs("\nWhere the spread comes from: shares of the variance\n", w->to);
-    for (size_t i = 0; (t = explore_target_listed(i)) != NULL; i++)
-        if (t->output != EXPLORE_SLOWEST_S || w->answer->load_count > 0)
-            causes_of(w, t);
+    for (size_t i = 0; (t = explore_target_listed(w->answer, i)) != NULL; i++)
+        causes_of(w, t);
     report_paragraph(w->to,
                      "First-order and total Sobol' indices with 95 %% intervals: what would go if this number alone were "
                      "known, and what would stay if all the others were. A thing whose total is near 0 need not be measured.");

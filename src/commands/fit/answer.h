@@ -2,9 +2,9 @@
    how well the runs before and after agree. The mean and the standard deviation of a spread are what was known before. A number
    that is a list of values stays what the scenario says.
 
-   Runs keep the fifth-order step: derivatives by differences need its smoothness. What was known before counts as one reading of
-   each number, weighed against the log's scatter without it: otherwise a number that the log does not tell runs to the end of its
-   range and drags the others along (seen: 57 % truth outside of 57.4 to 59.0 %). */
+   Runs keep the fifth-order step: derivatives by differences need its smoothness. What was known before counts as one reading
+   of each number, weighed against the log's scatter without it: otherwise a number that the log does not tell runs to the end
+   of its range and drags the others along (seen: 57 % truth outside of 57.4 to 59.0 %). */
 #ifndef COMMANDS_FIT_ANSWER_H
 #define COMMANDS_FIT_ANSWER_H
 
@@ -93,8 +93,6 @@ double fit_left(const fit_answer *f, size_t i);
 /* The text is that of the scenario. To be freed whatever the end. */
 fit_end fit_run(scenario_text *text, const scenario *s, const fit_log *l, const fit_weights *w, fit_answer *out);
 void fit_free(fit_answer *f);
-
-/* What writes it. */
 
 void fit_report(const void *answer, const output *o, FILE *to);
 void fit_csv(const void *answer, FILE *to); /* the readings */

@@ -20,10 +20,7 @@ OF_KIND(level, FIT_LEVEL, measured)
 OF_KIND(level_guess, FIT_LEVEL, guess)
 OF_KIND(level_best, FIT_LEVEL, best)
 
-static double time_of(const void *rows, size_t i)
-{
-    return ((const fit_reading *)rows)[i].time_s;
-}
+CURVE_COLUMN(time_of, fit_reading, time_s)
 
 static const panel temperatures = {"Bath",
     {{CURVE_POINTS, "measured", DIM_TEMPERATURE, temperature}, {CURVE_DASHED, "guess", DIM_TEMPERATURE, temperature_guess},

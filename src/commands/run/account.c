@@ -12,8 +12,7 @@ typedef struct {
     account *to;
 } accountant;
 
-static void tell(const accountant *a, const char *format, ...) __attribute__((format(printf, 2, 3)));
-static void tell(const accountant *a, const char *format, ...)
+__attribute__((format(printf, 2, 3))) static void tell(const accountant *a, const char *format, ...)
 {
     va_list values;
     va_start(values, format);

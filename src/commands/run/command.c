@@ -69,7 +69,7 @@ static int run(const given *g)
 {
     request r = {.run = boil_run_options_default()};
     r.run.row_interval_s = step_default_s;
-    return options_take(g, &r) && output_agrees(&r.output) ? command_scenario_answer(g->argument, answer, &r) : STATUS_USAGE;
+    return command_scenario_answer(g, &r, &r.output, answer);
 }
 
 const command command_run = {

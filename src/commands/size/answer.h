@@ -75,8 +75,6 @@ typedef struct {
 int size_interval_of(const size_case *c, size_interval *out);
 void size_interval_free(size_interval *i);
 
-/* What writes it. */
-
 /* Of a size_answer, size_heaviest, size_interval, size_cells. */
 void size_report(const void *answer, const output *o, FILE *to);
 void size_heaviest_report(const void *answer, const output *o, FILE *to);

@@ -93,14 +93,15 @@ static int answer(void *record, const scenario *s)
     return result == BOIL_OK ? status : command_scenario_refuse(s, result);
 }
 
-static bool one_question(const request *r)
+static bool one_question(const given *g)
 {
-    int instead = r->table + r->interval + r->heaviest;
+    bool table = options_given(g, "table");
+    int instead = table + options_given(g, "interval") + options_given(g, "heaviest");
     if (instead > 1)
         return program_complain("give one of --table, --interval and --heaviest");
-    if (instead > 0 && r->output.plot.path != NULL)
+    if (instead > 0 && options_given(g, "plot"))
         return program_complain("--plot draws recovery against heat: not with --table, --interval or --heaviest");
-    if (r->output.csv != NULL && !r->table)
+    if (options_given(g, "csv") && !table)
         return program_complain("--csv goes with --table");
     return true;
 }
@@ -108,9 +109,7 @@ static bool one_question(const request *r)
 static int run(const given *g)
 {
     request r = {0};
-    if (!options_take(g, &r) || !one_question(&r) || !output_agrees(&r.output))
-        return STATUS_USAGE;
-    return command_scenario_answer(g->argument, answer, &r);
+    return one_question(g) ? command_scenario_answer(g, &r, &r.output, answer) : STATUS_USAGE;
 }
 
 const command command_size = {

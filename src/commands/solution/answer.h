@@ -29,8 +29,6 @@ typedef struct {
 /* The rows, to be freed; NULL, with a complaint, when one is beyond what is known or memory is refused. */
 solution_answer *solution_rows(const boil_plant *p, const solution_table *t, size_t *count);
 
-/* What writes it. */
-
 /* One solution, or the rows of a table. */
 typedef struct {
     solution_answer one; /* the only row, when it is no table */

@@ -3,23 +3,19 @@
 #include "pictures/picture_curves.h"
 
 /* clang-format off */
-#define OF_ROW(name, member) \
-    static double name(const void *rows, size_t i) \
-    { \
-        return ((const solution_answer *)rows)[i].member; \
-    }
-OF_ROW(fraction, salt_fraction)
-OF_ROW(boiling_point, boiling_point_K)
-OF_ROW(crystals, crystals_from_K)
-OF_ROW(strength, strength_kg_m3)
-OF_ROW(hot, hot_kg_m3)
-OF_ROW(cold, cold_kg_m3)
+CURVE_COLUMN(fraction, solution_answer, salt_fraction)
+CURVE_COLUMN(boiling_point, solution_answer, boiling_point_K)
+CURVE_COLUMN(crystals, solution_answer, crystals_from_K)
+CURVE_COLUMN(strength, solution_answer, strength_kg_m3)
+CURVE_COLUMN(hot, solution_answer, hot_kg_m3)
+CURVE_COLUMN(cold, solution_answer, cold_kg_m3)
 
 static const panel panels[] = {
     {"Boils at", {{CURVE_LINE, "boils at", DIM_TEMPERATURE, boiling_point},
                   {CURVE_DASHED, "crystallises below", DIM_TEMPERATURE, crystals}}, 2},
     {"Strength: salts per volume at the boil", {{CURVE_LINE, "", DIM_CONCENTRATION, strength}}, 1},
-    {"Density", {{CURVE_LINE, "at the boil", DIM_CONCENTRATION, hot}, {CURVE_DASHED, "at 20 degC", DIM_CONCENTRATION, cold}}, 2}};
+    {"Density", {{CURVE_LINE, "at the boil", DIM_CONCENTRATION, hot},
+                 {CURVE_DASHED, "at 20 degC", DIM_CONCENTRATION, cold}}, 2}};
 /* clang-format on */
 
 bool solution_picture(const void *answers, const output *o, picture_format format, picture_drawn *drawn,

@@ -1,14 +1,14 @@
 /* commands/run/page/sections.h -- the sections of the page, in their order; page.c is the frame. A section is given the outcome
    and works nothing out.
 
-   The page is XML too, fetches nothing and forbids itself to, by its own policy in the head. Its picture is gnuplot's SVG on its
-   own white paper, without gnuplot's titles; without gnuplot the page says why it has none, and the exit status stays 0.
+   The page is XML too, fetches nothing and forbids itself to, by its own policy in the head. Its picture is gnuplot's SVG on
+   its own white paper, without gnuplot's titles; without gnuplot the page says why it has none, and the exit status stays 0.
 
    When a section or the style has changed, look at it: in a browser, light, dark and 360 pixels wide (nothing but tables and
-   picture may scroll sideways), and printed on A4 and Letter; then let an accessibility checker of a browser go over the pages of
-   all shipped scenarios, light and dark, wide and narrow. In November 2026 axe-core 4.14.1 found no violation; it left to a
-   person the contrast of words in the picture and of cells scrolled out of sight (as in those in sight), and the names of
-   sections among the inputs, which head groups of rows. */
+   picture may scroll sideways), and printed on A4 and Letter; then let an accessibility checker of a browser go over the pages
+   of all shipped scenarios, light and dark, wide and narrow. In November 2026 one found no violation; it left to a person the
+   contrast of words in the picture and of cells scrolled out of sight (as in those in sight), and the names of sections among
+   the inputs, which head groups of rows. */
 #ifndef COMMANDS_RUN_PAGE_SECTIONS_H
 #define COMMANDS_RUN_PAGE_SECTIONS_H
 

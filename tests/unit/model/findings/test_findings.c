@@ -6,6 +6,7 @@
 #include "support/close.h"
 
 #include "findings/findings.h"
+#include "findings/run_set.h"
 #include "analysis/heater_size.h"
 #include "support/cases.h"
 
@@ -451,6 +452,23 @@ static void without_runs_what_would_be_enough_is_unknown(void **state)
     judged_free(&j);
 }
 
+/* Of the runs by hand the grave one has the least; a mild one never counts, however little it leaves. */
+static void test_least_freeboard_leaves_mild_runs_out(void **state)
+{
+    (void)state;
+    const boil_closures closures[] = {BOIL_CLOSURES_MILD, BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_MILD_8};
+    const double left_m[] = {0.05, 0.1, 0.2, 0.01};
+    boil_run_set set = {.count = 4};
+    set.likely.summary.freeboard_min_m.value = 0.3;
+    for (size_t i = 0; i < set.count; i++) {
+        set.other[i].closures = closures[i];
+        set.other[i].history.summary.freeboard_min_m.value = left_m[i];
+    }
+    assert_ptr_equal(boil_run_set_least_freeboard(&set), &set.other[1].history);
+    set.count = 1;
+    assert_ptr_equal(boil_run_set_least_freeboard(&set), &set.likely);
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
@@ -476,6 +494,7 @@ int main(void)
         cmocka_unit_test(all_that_can_be_found_is_listed_once),
         cmocka_unit_test(without_runs_what_would_be_enough_is_unknown),
         cmocka_unit_test(crystals_and_heat_under_them_are_found),
+        cmocka_unit_test(test_least_freeboard_leaves_mild_runs_out),
     };
     return cmocka_run_group_tests_name("findings", tests, NULL, NULL);
 }
