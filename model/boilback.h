@@ -236,6 +236,7 @@ typedef struct {
     double drift_coefficient; /* of a load lowered through it: 0.2; negative: it takes nothing; infinite: all of the layer */
     double path_m;            /* of the heat into it: 3 mm, 1.3 to 8 mm, judgement */
     double cover_m;           /* d0: 3 mm, 1 to 10 mm, judgement */
+    double local_steam; /* chi, of the steam of partial mixtures in a bath below its boil, what escapes: 0; 1 as it lets go */
 } boil_water_layer_law;
 
 /* How the scenario states the strength of the bath. */
@@ -430,6 +431,7 @@ typedef enum {
     BOIL_CLOSURES_SUDDEN_8,
     BOIL_CLOSURES_MILD,
     BOIL_CLOSURES_MILD_8,
+    BOIL_CLOSURES_TRIGGER,
     BOIL_CLOSURES
 } boil_closures;
 BOIL_PUBLIC const char *boil_closures_name(boil_closures c); /* "likely", "likely-wide", "grave", "sudden", "sudden-3", ... */
@@ -491,6 +493,7 @@ typedef struct {
     bool was_quiet;                 /* the bath did not boil at some moment of the pour */
     double quiet_poured_kg;         /* share that went onto a quiet bath */
     double steam_peak_kg_s;         /* largest steam formed, from its start to 10 min after its end (or the next addition) */
+    bool steam_more_than;           /* it was that or more: above twice what lifts the bath to the rim no law holds */
     double steam_before_kg_s;       /* as it began */
     double boil_lost_s, recovery_s; /* as for a load; spells that begin while it pours, or that water causes within ten
                                            minutes of its end; NaN, 0: never lost */
@@ -519,14 +522,16 @@ typedef struct {
     double layer_s;               /* when a layer of 1 mm first floated in it; NaN never */
     double layer_max_m;           /* thickest water layer while quiet */
     double layer_at_return_kg;    /* water floating when the boil came back; 0 if never */
-    double steam_peak_after_kg_s; /* within ten minutes of its end, or until the next spell; 0 if never back */
-    double level_max_after_m;     /* likewise; 0 if never back */
+    double steam_peak_after_kg_s; /* in it, or within ten minutes of its end, or until the next spell; 0 if never back */
+    double level_max_after_m;     /* within ten minutes of its end, or until the next spell; 0 if never back */
     double potential_kg;          /* steam that the water afloat could give, when it left least freeboard */
     double left_m, left_s;        /* that freeboard, and when; NaN: nothing floated that lowers it. See simulate/potential.h */
     double left_hot_m;            /* the least, had the water been at its boil, and the bath at its own; NaN likewise */
     double surge_kg_s, critical_kg_s; /* the surge it could make then, and the steam that lifts the bath to the rim */
     double may_overflow_s;            /* when what floated could first lift the bath over the rim; NaN never */
     double may_overflow_hot_s;        /* likewise, had it been at its boil */
+    double erupts_s, erupts_kg; /* when most of all what floats may let go before the bath boils, and the steam then, where
+                                           that leaves less than the freeboard asked for; NaN, 0: never */
 } boil_quiet_result;
 
 typedef enum { BOIL_RUN_DONE, BOIL_RUN_OUT_OF_RANGE, BOIL_RUN_FAILED, BOIL_RUN_INTERRUPTED } boil_run_end;
@@ -545,6 +550,7 @@ typedef struct {
     double still_level_start_m, still_level_end_m;
     boil_extreme level_max_m, freeboard_min_m, still_level_min_m;
     boil_extreme steam_peak_kg_s, layer_max_kg;
+    bool steam_more_than; /* the peak of steam was that or more: above twice what lifts the bath to the rim no law holds */
     boil_extreme temperature_max_K, temperature_min_K; /* while boiling: the band finding; NaN if it never boiled */
     boil_extreme surge_peak_kg_s;                      /* most steam over the steady steam of that moment */
     double steam_steady_kg_s;                          /* at the start if boiling, else at the first minute of boil; NaN */
@@ -680,7 +686,7 @@ typedef struct {
 } boil_remedies;
 
 /* Possible: only some run of a set shows it so grave. Likely: the likely run does, also with the wide pool's drift. Certain:
-   the mild runs do as well, as far as the band of the set goes. */
+   the mild runs, which are made where there is anything to be in doubt of, do as well: as far as the band of the set goes. */
 typedef enum { BOIL_POSSIBLE, BOIL_LIKELY, BOIL_CERTAIN } boil_certainty;
 
 typedef struct {
@@ -697,6 +703,9 @@ typedef struct {
     const char *needed_words; /* what needed_kg is, to be put before it; NULL when there is none */
     size_t count;             /* how often the same thing was found; the gravest, else the first, is shown */
     boil_certainty certainty;
+    bool of_mixing;   /* it depends on the laws in which the runs of a set differ: else its certainty says little */
+    bool before_boil; /* a trigger run shows it as grave: it may come before the boil is back */
+    bool more_than;   /* the value is one that no law holds for any more: it was that or more */
 } boil_finding;
 
 typedef struct {
@@ -712,15 +721,19 @@ BOIL_PUBLIC boil_remedies boil_remedies_of(const boil_plant *p, const boil_sched
 /* One case carried out as often as it takes to judge it: model/findings/run_set.h. */
 #define BOIL_RUN_SET_MORE_S 3600.0
 
+#define BOIL_TRIGGERS 4 /* runs in which what floats lets go of itself, at most */
+
 typedef struct {
     boil_closures closures;
-    bool continued; /* beyond the schedule's end */
+    bool continued;  /* beyond the schedule's end */
+    double let_go_s; /* of a trigger run: when; else NaN */
+    bool refused;    /* it could not be carried out at all: its history is empty */
     boil_history history;
 } boil_run_of_set;
 
 typedef struct {
     boil_history likely; /* as asked for, with its trace */
-    boil_run_of_set other[BOIL_CLOSURES];
+    boil_run_of_set other[BOIL_CLOSURES + BOIL_TRIGGERS];
     size_t count;
 } boil_run_set;
 

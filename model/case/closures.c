@@ -12,7 +12,7 @@
 /* NaN: the plant's own. */
 typedef struct {
     const char *name;
-    double turnover, held, efficiency, erosion, mixer, takes, path_m, drift, dilution;
+    double turnover, held, efficiency, erosion, mixer, takes, path_m, drift, dilution, escapes;
 } closure_row;
 
 #define OWN ((double)NAN)
@@ -34,6 +34,7 @@ static const closure_row rows[BOIL_CLOSURES] = {
     [BOIL_CLOSURES_SUDDEN_8] =    {"sudden-8",    0.3, 10, 0.20, 0.3, 0,   NOTHING, SLOW,  1.53, MORE},
     [BOIL_CLOSURES_MILD] =        {"mild",        3,   0,  0.02, 3,   1,   ALL,     USUAL, BOIL_SWELL_POOL_MOST, LESS},
     [BOIL_CLOSURES_MILD_8] =      {"mild-8",      3,   0,  0.02, 3,   1,   ALL,     SLOW,  BOIL_SWELL_POOL_MOST, LESS},
+    [BOIL_CLOSURES_TRIGGER] =     {"trigger",     0.3, 0,  0.20, 10,  1,   ALL,     FAST,  1.53, MORE, .escapes = 1},
 };
 /* clang-format on */
 
@@ -71,6 +72,7 @@ boil_plant boil_closures_put(boil_closures c, const boil_plant *p)
     put(&l->mixer_share, r->mixer);
     put(&l->drift_coefficient, r->takes);
     put(&l->path_m, r->path_m);
+    l->local_steam = r->escapes;
     put(&out.dilution_factor, r->dilution);
     if (c == BOIL_CLOSURES_LIKELY_WIDE)
         out.pool.drift = fmax(p->pool.drift, pool_drift(p));

@@ -12,6 +12,11 @@
        sudden       10 until a boil is      0.20   0.3   0     none    1.3, 3     to 1.53        1.055
                     back, 0.3 for a minute                     or 8
        mild         3                       0.02   3     1     all     3 or 8     5              0.89
+       trigger      0.3                     0.20   10    1     all     1.3        to 1.53        1.055
+
+   Trigger is how a sudden run goes on from a moment at which what floats may let go although the bath does not boil: steam of partial
+   mixtures then escapes and stirs (transfer/overturn.h (4)), where in all others it is taken to condense in the layer. As a law
+   from the start it would be the mildest of all: little by little it would take the layer away.
 
    A mixer that runs on after the pour stirs the layer in, if it reaches it: nobody may count on that.
    The grave ones take nothing of the plant's own numbers but a drift below 1.53: whoever changes a number to please himself

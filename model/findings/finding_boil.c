@@ -41,3 +41,11 @@ void boil_judge_boil_lost(boil_judged *j)
             boil_find(j, BOIL_SEVERITY_CAUTION, q->start_s, lasted, limit);
     }
 }
+
+/* A likely run that leaves the known range says so itself, and stops there. */
+void boil_judge_not_resolved(boil_judged *j)
+{
+    const boil_history *h = j->history;
+    if (h->end == BOIL_RUN_FAILED || (h->end == BOIL_RUN_OUT_OF_RANGE && j->reaches_end))
+        boil_find(j, BOIL_SEVERITY_WARNING, j->refused ? (double)NAN : h->end_s, (double)NAN, (double)NAN);
+}

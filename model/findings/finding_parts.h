@@ -30,6 +30,10 @@ struct boil_judged {
     const boil_finding_row *row;
     boil_findings *list;
     boil_outcome outcome;
+    bool reaches_end; /* the likely run does */
+    bool refused;     /* the history is empty */
+    bool let_go;      /* in it what floats is let go: it ends soon after, and that is no end to judge a layer by */
+    bool more_than;   /* what is found next is that or more */
 };
 
 void boil_find(boil_judged *j, boil_severity severity, double time_s, double value, double limit);
@@ -52,6 +56,6 @@ extern boil_judge boil_judge_never_boils, boil_judge_never_returns, boil_judge_b
     boil_judge_too_hot, boil_judge_too_cool, boil_judge_heater_bare, boil_judge_parts_bare, boil_judge_superheat,
     boil_judge_tall, boil_judge_salt_quiet, boil_judge_salt_slug, boil_judge_salt_bed, boil_judge_salt_much,
     boil_judge_liquid_stops, boil_judge_valve_hunts, boil_judge_valve_short, boil_judge_valve_quiet, boil_judge_crystals,
-    boil_judge_restart;
+    boil_judge_restart, boil_judge_not_resolved;
 
 #endif

@@ -9,7 +9,7 @@
 static void judge_spell(boil_judged *j, const boil_quiet_result *q)
 {
     double limit = j->plant->limits.freeboard_m;
-    bool unresolved = isnan(q->end_s);
+    bool unresolved = isnan(q->end_s) && !j->let_go;
     double left = unresolved ? q->left_hot_m : q->left_m, over_s = unresolved ? q->may_overflow_hot_s : q->may_overflow_s;
     if (!isnan(over_s))
         boil_find(j, BOIL_SEVERITY_DANGER, over_s, left, limit);
@@ -38,6 +38,7 @@ void boil_judge_surge(boil_judged *j)
     const boil_summary *s = &j->history->summary;
     double calm = s->steam_steady_kg_s, peak = s->steam_peak_kg_s.value, limit = j->plant->limits.freeboard_m;
     double least = s->freeboard_min_m.value;
+    j->more_than = s->steam_more_than;
     if (calm > 0 && peak > SURGE_RATIO * calm && s->surge_peak_kg_s.value > (SURGE_RATIO - 1) * calm)
         boil_find(j,
                   least < limit          ? BOIL_SEVERITY_WARNING

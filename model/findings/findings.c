@@ -19,8 +19,21 @@ void boil_find_needing(boil_judged *j, boil_severity severity, double time_s, do
 {
     const boil_finding_row *r = j->row;
     boil_findings *f = j->list;
-    boil_finding finding = {r->id,   r->title, r->advice, severity,        time_s, value,      limit,
-                            r->unit, needed_W, needed_kg, r->needed_words, 1,      BOIL_LIKELY};
+    boil_finding finding = {.id = r->id,
+                            .title = r->title,
+                            .advice = r->advice,
+                            .severity = severity,
+                            .time_s = time_s,
+                            .value = value,
+                            .limit = limit,
+                            .unit = r->unit,
+                            .needed_W = needed_W,
+                            .needed_kg = needed_kg,
+                            .needed_words = r->needed_words,
+                            .count = 1,
+                            .certainty = BOIL_LIKELY,
+                            .of_mixing = r->of_set,
+                            .more_than = j->more_than};
     if (f->count > 0 && f->list[f->count - 1].id == r->id) { /* its finds follow each other */
         boil_finding *before = &f->list[f->count - 1];
         finding.count = before->count + 1;
@@ -77,6 +90,7 @@ static boil_outcome keep(boil_findings *f, const boil_finding *one, boil_certain
         f->list = list;
         same = &list[f->count++];
     } else if (same->severity >= one->severity) {
+        same->before_boil = same->before_boil || (one->before_boil && same->severity == one->severity);
         return BOIL_OK;
     }
     *same = *one;
@@ -84,22 +98,19 @@ static boil_outcome keep(boil_findings *f, const boil_finding *one, boil_certain
     return BOIL_OK;
 }
 
+static void judge_one(boil_judged *j)
+{
+    j->more_than = false;
+    j->row->judge(j);
+}
+
 static boil_outcome judge_all(boil_judged *j, bool of_set_only)
 {
     *j->list = (boil_findings){.list = NULL};
     for (size_t i = 0; (j->row = boil_finding_row_at(i)) != NULL; i++)
-        if (j->row->of_set || !of_set_only)
-            j->row->judge(j);
+        if ((j->row->of_set || !of_set_only) && (!j->refused || j->row->judge == boil_judge_not_resolved))
+            judge_one(j);
     return j->outcome;
-}
-
-static bool of_set(const char *id)
-{
-    const boil_finding_row *r;
-    for (size_t i = 0; (r = boil_finding_row_at(i)) != NULL; i++)
-        if (strcmp(r->id, id) == 0)
-            return r->of_set;
-    return false;
 }
 
 /* What the wide pool's drift shows milder is likely only so far, or as what it shows instead; the rest is possible. */
@@ -109,7 +120,7 @@ static boil_outcome hold_against_wide(boil_findings *found, const boil_findings 
     boil_outcome outcome = BOIL_OK;
     for (size_t i = 0; i < found->count && outcome == BOIL_OK; i++) {
         const boil_finding *also = named(wide, found->list[i].id);
-        bool stands = !of_set(found->list[i].id) || (also != NULL && also->severity >= found->list[i].severity);
+        bool stands = !found->list[i].of_mixing || (also != NULL && also->severity >= found->list[i].severity);
         if (!stands)
             outcome = keep(possible, &found->list[i], BOIL_POSSIBLE);
         if (stands)
@@ -120,7 +131,7 @@ static boil_outcome hold_against_wide(boil_findings *found, const boil_findings 
     bool milder = kept < found->count;
     found->count = outcome == BOIL_OK ? kept : found->count;
     for (size_t i = 0; milder && i < wide->count && outcome == BOIL_OK; i++)
-        outcome = keep(found, &wide->list[i], BOIL_CERTAIN);
+        outcome = keep(found, &wide->list[i], BOIL_LIKELY);
     return outcome;
 }
 
@@ -129,7 +140,7 @@ static void hold_against_mild(boil_findings *found, const boil_findings *mild)
 {
     for (size_t i = 0; i < found->count; i++) {
         const boil_finding *also = named(mild, found->list[i].id);
-        if (of_set(found->list[i].id) && (also == NULL || also->severity < found->list[i].severity))
+        if (also == NULL || also->severity < found->list[i].severity)
             found->list[i].certainty = BOIL_LIKELY;
     }
 }
@@ -139,15 +150,44 @@ static bool is_mild(boil_closures c)
     return c == BOIL_CLOSURES_MILD || c == BOIL_CLOSURES_MILD_8;
 }
 
-/* The likely run gone on beyond the end is still likely; the others are possible. */
-static boil_outcome take_in(boil_closures c, const boil_findings *seen, boil_findings *found, boil_findings *possible)
+static bool has_mild(const boil_run_of_set *others, size_t count)
 {
+    for (size_t i = 0; i < count; i++)
+        if (is_mild(others[i].closures))
+            return true;
+    return false;
+}
+
+/* What a trigger run does while the bath is still quiet, it may do before it boils; also where the likely run shows it later. */
+static void mark(const boil_run_of_set *trigger, boil_findings *seen, boil_findings *found)
+{
+    const boil_history *h = &trigger->history;
+    double back_s = (double)INFINITY;
+    for (size_t i = 0; i < h->quiet_count; i++)
+        if (h->quiet[i].start_s <= trigger->let_go_s && h->quiet[i].end_s >= trigger->let_go_s)
+            back_s = h->quiet[i].end_s;
+    for (size_t i = 0; i < seen->count; i++) {
+        boil_finding *f = &seen->list[i], *likely = named(found, f->id);
+        bool in_it = f->time_s >= trigger->let_go_s && f->time_s <= back_s;
+        f->before_boil = strcmp(f->id, "water-layer") == 0 || (in_it && strcmp(f->id, "overflow") == 0);
+        if (f->before_boil && likely != NULL && f->severity >= likely->severity)
+            likely->before_boil = true;
+    }
+}
+
+/* The likely run gone on beyond the end is still likely; the others are possible. */
+static boil_outcome take_in(const boil_run_of_set *r, boil_findings *seen, boil_findings *found, boil_findings *possible)
+{
+    boil_closures c = r->closures;
     boil_outcome outcome = BOIL_OK;
+    if (c == BOIL_CLOSURES_TRIGGER)
+        mark(r, seen, found);
     if (c == BOIL_CLOSURES_LIKELY_WIDE)
         return hold_against_wide(found, seen, possible);
-    for (size_t i = 0; i < seen->count && outcome == BOIL_OK && !is_mild(c); i++)
-        outcome = c == BOIL_CLOSURES_LIKELY ? keep(found, &seen->list[i], BOIL_CERTAIN)
-                                            : keep(possible, &seen->list[i], BOIL_POSSIBLE);
+    for (size_t i = 0; i < seen->count && outcome == BOIL_OK; i++)
+        if (!is_mild(c) || strcmp(seen->list[i].id, "not-resolved") == 0)
+            outcome = c == BOIL_CLOSURES_LIKELY ? keep(found, &seen->list[i], BOIL_LIKELY)
+                                                : keep(possible, &seen->list[i], BOIL_POSSIBLE);
     return outcome;
 }
 
@@ -162,24 +202,35 @@ static void drop_known(boil_findings *possible, const boil_findings *found)
     possible->count = kept;
 }
 
+static boil_outcome judge_run(boil_judged *j, const boil_run_of_set *r, boil_findings *found, boil_findings *possible)
+{
+    boil_findings seen;
+    j->history = &r->history;
+    j->refused = r->refused;
+    j->let_go = r->closures == BOIL_CLOSURES_TRIGGER;
+    j->list = &seen;
+    boil_outcome outcome = judge_all(j, !is_mild(r->closures));
+    if (outcome == BOIL_OK)
+        outcome = take_in(r, &seen, found, possible);
+    if (outcome == BOIL_OK && is_mild(r->closures))
+        hold_against_mild(found, &seen);
+    boil_findings_free(&seen);
+    return outcome;
+}
+
+/* The mild ones last: they take certainty from what all the others have left. */
 static boil_outcome judge_others(boil_judged *j, const boil_run_of_set *others, size_t count, boil_findings *found,
                                  boil_findings *possible)
 {
     boil_outcome outcome = BOIL_OK;
-    for (int mild = 0; mild < 2; mild++)
-        for (size_t i = 0; i < count && outcome == BOIL_OK; i++) {
-            boil_findings seen;
-            if (is_mild(others[i].closures) != (mild == 1))
-                continue;
-            j->history = &others[i].history;
-            j->list = &seen;
-            outcome = judge_all(j, true);
-            if (outcome == BOIL_OK)
-                outcome = take_in(others[i].closures, &seen, found, possible);
-            if (mild == 1)
-                hold_against_mild(found, &seen);
-            boil_findings_free(&seen);
-        }
+    for (size_t i = 0; i < count && outcome == BOIL_OK; i++)
+        if (!is_mild(others[i].closures))
+            outcome = judge_run(j, &others[i], found, possible);
+    for (size_t i = 0; i < found->count && has_mild(others, count); i++)
+        found->list[i].certainty = BOIL_CERTAIN;
+    for (size_t i = 0; i < count && outcome == BOIL_OK; i++)
+        if (is_mild(others[i].closures))
+            outcome = judge_run(j, &others[i], found, possible);
     return outcome;
 }
 
@@ -191,12 +242,11 @@ boil_outcome boil_findings_of_unchecked(const boil_plant *p, const boil_schedule
     boil_judged j = {.plant = p,
                      .schedule = s,
                      .history = likely,
+                     .reaches_end = likely->end == BOIL_RUN_DONE,
                      .needed = needed != NULL ? *needed : unknown,
                      .list = found,
                      .outcome = BOIL_OK};
     boil_outcome outcome = judge_all(&j, false);
-    for (size_t i = 0; i < found->count; i++)
-        found->list[i].certainty = count > 0 ? BOIL_CERTAIN : BOIL_LIKELY;
     if (possible != NULL)
         *possible = (boil_findings){.list = NULL};
     if (outcome == BOIL_OK && count > 0)

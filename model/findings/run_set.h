@@ -3,9 +3,15 @@
 
    Likely, likely with the wide pool's drift, grave and sudden always; the slower heat paths only where water afloat on a quiet
    bath, were it at its boil, would leave less than the freeboard asked for: elsewhere they change no grade; the mild ones only
-   where the likely run says something that they might not: they decide on certainty alone. A run that ends
-   with water afloat on a quiet bath, or one that was cut there, is not the end of it: likely, grave and sudden runs then go
-   on without further actions, for an hour at most, and are judged by what comes (`continued`). */
+   where the likely run says something that they might not, the second only where the first says it too: they decide on
+   certainty alone. A run that ends with water afloat on a quiet bath, or one that was cut there, is not the end of it: likely,
+   grave and sudden runs then go on without further actions, for an hour at most, and are judged by what comes (`continued`).
+   Last, from the worst moments of the sudden runs, those in which what floats lets go of itself (findings/trigger.h).
+
+   No run is left out: one that cannot be carried out, or does not come to its end, is found as not resolved.
+
+   The runs share no past. Drift and heat of dilution act from the start; those that differ in the layer's laws alone, grave and
+   sudden, and the mild ones, are the same only until the first part or water goes in, minutes into most schedules. */
 #ifndef BOIL_FINDINGS_RUN_SET_H
 #define BOIL_FINDINGS_RUN_SET_H
 

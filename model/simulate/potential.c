@@ -6,6 +6,7 @@
 #include "properties/water.h"
 #include "transfer/flash.h"
 #include "transfer/overflow.h"
+#include "transfer/overturn.h"
 
 /* Level of the bath boiling calmly with the heat full on: what swell comes back with the boil. */
 static double calm_boil_level(const boil_bath *b, const boil_rates_view *v)
@@ -49,6 +50,10 @@ static boil_potential judged(const boil_bath *b, const boil_rates_view *v, doubl
     p.without_m = boil_overflow_freeboard_left(&pool, 0, v->levels.upper_m, calm_m);
     p.surge_kg_s = boil_overflow_surge_rate(p.steam_kg, v->levels.still_m, 0.3);
     p.critical_kg_s = boil_overflow_critical_steam_rate(&pool, &b->plant->pool, v->pool.drift_velocity_m_s);
+    boil_overturn turns = {b->plant->layer.turnover_factor, b->plant->layer.mixing_efficiency};
+    boil_overturn_pool stirred = {b->area_m2, v->solution.volume_m3 / b->area_m2, v->solution.density_kg_m3,
+                                  boil_water_density(v->layer.temperature_K), 0};
+    p.gain = boil_overturn_gain(&turns, &stirred, v->pool.vapour_kg_m3, yield);
     p.overflows = boil_overflow_possible(&pool, p.steam_kg, p.left_m, p.critical_kg_s);
     return p;
 }
@@ -62,4 +67,13 @@ boil_potential boil_potential_of(const boil_bath *b, const boil_rates_view *v, d
 boil_potential boil_potential_hot(const boil_bath *b, const boil_rates_view *v)
 {
     return judged(b, v, yield_bound(v, fmax(v->layer.temperature_K, b->air.saturation_K)));
+}
+
+double boil_potential_erupts(const boil_bath *b, const boil_rates_view *v)
+{
+    boil_potential_known none = {0, 0, 0, 0};
+    if (b->boiling || !(v->layer.mass_kg > 0))
+        return 0;
+    boil_potential now = boil_potential_of(b, v, b->plant->limits.freeboard_m, &none);
+    return now.left_m < b->plant->limits.freeboard_m && now.gain > 1 ? now.steam_kg : 0;
 }

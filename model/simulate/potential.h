@@ -14,7 +14,8 @@ typedef struct {
     double without_m;     /* freeboard that is left, or comes back with the boil, without any of it */
     double surge_kg_s;    /* at C 0.3, the grave one */
     double critical_kg_s; /* steam that lifts the bath to the rim, by the run's own drift; infinite: none does */
-    bool overflows;       /* no freeboard left, and the surge is above the critical rate */
+    double gain;    /* of transfer/overturn.h (4), were all its steam to escape: above 1 it may let go before the bath boils */
+    bool overflows; /* no freeboard left, and the surge is above the critical rate */
 } boil_potential;
 
 /* The last yield worked out, and for what: it costs as much as a hundred evaluations of the rates, and changes slowly. */
@@ -29,5 +30,9 @@ boil_potential boil_potential_of(const boil_bath *b, const boil_rates_view *v, d
 
 /* By the upper bound alone, had the water come to its boil and the bath to its own. */
 boil_potential boil_potential_hot(const boil_bath *b, const boil_rates_view *v);
+
+/* The steam, kg, of what floats on a quiet bath where it may let go before the bath boils and would leave less than the freeboard
+   asked for; else 0. */
+double boil_potential_erupts(const boil_bath *b, const boil_rates_view *v);
 
 #endif

@@ -48,7 +48,7 @@ static boil_rates_steam steam_of(const boil_bath *b, const boil_rates_heat *heat
     boil_rates_steam s = {.if_boiling_kg_s = heat->spare_W / heat->latent_J_kg,
                           .calm_kg_s = fmax(0, heat->calm_W) / heat->latent_J_kg,
                           .loop = 1};
-    s.formed_kg_s = b->boiling ? s.if_boiling_kg_s : 0;
+    s.formed_kg_s = b->boiling ? s.if_boiling_kg_s : layer->flashing_kg_s;
     if (b->boiling && heat->water_cooling_W > 0 && leaving_kg_s > 0)
         s.loop += fmin(1, fmax(0, s.formed_kg_s / leaving_kg_s)) * heat->mixing_J_kg / heat->latent_J_kg *
                   layer->mixing_slope_kg_s / leaving_kg_s;
@@ -145,7 +145,7 @@ boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_
     v->pool = boil_rates_of_pool(b, y, &v->solution);
     v->loads = boil_rates_of_loads(b, t, y, &v->solution, &v->pool, dydt);
     v->salts = boil_rates_of_salts(b, y, &v->solution, &v->pool, v->heater.heat_W);
-    outcome = boil_rates_of_layer(b, t, y, &v->solution, &v->pool, v->heater.heat_W, &v->layer);
+    outcome = boil_rates_of_layer(b, t, y, &v->solution, &v->pool, v->heater.heat_W, g, &v->layer);
     if (outcome == BOIL_OK)
         outcome = boil_rates_of_surface(b, &v->solution, &v->layer, v->pool.leaving_kg_s, g, &v->surface);
     if (outcome != BOIL_OK)

@@ -21,7 +21,7 @@ boil_rates_levels boil_rates_of_levels(const boil_bath *b, const boil_rates_view
 
 /* simulate/rates_water.c: the water afloat, what leaves through the surface, and what goes in. */
 boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
-                                 const boil_rates_pool *pool, double heater_W, boil_rates_layer *out);
+                                 const boil_rates_pool *pool, double heater_W, boil_rates_guess *g, boil_rates_layer *out);
 boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer,
                                    double steam_leaving_kg_s, boil_rates_guess *g, boil_rates_surface *out);
 boil_rates_inflow boil_rates_of_inflow(const boil_bath *b, double valve_kg_s, const boil_rates_surface *surface);

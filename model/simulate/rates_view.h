@@ -5,12 +5,14 @@
 
 #include "boilback.h"
 #include "simulate/bath.h"
+#include "transfer/flash.h"
 
 /* Where the last searches ended, from which the next ones start. Whoever evaluates owns one; a copy serves as well. */
 typedef struct {
     boil_solution_guess boiling, skin; /* zero: a cold start */
     double temperature_K, skin_K;      /* of the bath and of its surface */
     double layer_skin_K;               /* zero: the layer's own temperature */
+    boil_flash_table flash;            /* of the bath whose layer lets go */
 } boil_rates_guess;
 
 /* The bath's solution, at its mode's temperature. */
@@ -67,6 +69,7 @@ typedef struct {
     double enthalpy_J_kg;                  /* of the water that mixes in; 0 without a layer */
     double cover;                          /* share of the surface */
     double mixing_kg_s, mixing_slope_kg_s; /* into the bath; by ln of stirring */
+    double flashing_kg_s;                  /* of what mixes into a bath below its boil, steam that escapes */
     double heat_W;                         /* from the bath */
 } boil_rates_layer;
 
@@ -112,7 +115,7 @@ typedef struct {
 } boil_rates_heat;
 
 typedef struct {
-    double formed_kg_s;     /* (1); in QUIET zero */
+    double formed_kg_s;     /* (1); in QUIET what flashes from the layer */
     double if_boiling_kg_s; /* (1) whatever the mode, at T: its sign decides */
     double calm_kg_s;       /* what heater and losses alone would boil off, without loads, water or evaporation */
     double loop;            /* (2), 1 or more */

@@ -46,7 +46,7 @@ static double layer_conductance(const boil_bath *b, double t, const boil_rates_s
 }
 
 boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
-                                 const boil_rates_pool *pool, double heater_W, boil_rates_layer *out)
+                                 const boil_rates_pool *pool, double heater_W, boil_rates_guess *g, boil_rates_layer *out)
 {
     const boil_water_layer_law *law = &b->plant->layer;
     *out = (boil_rates_layer){.temperature_K = s->temperature_K};
@@ -66,6 +66,9 @@ boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[],
     out->mixing_kg_s = boil_water_layer_mixing(law, turnover, &stirred, plume_speed(b, s, heater_W, depth), out->mass_kg,
                                                out->cover, &out->mixing_slope_kg_s) +
                        taken_along(b, out->mass_kg);
+    if (law->local_steam > 0 && !b->boiling)
+        out->flashing_kg_s = law->local_steam * out->mixing_kg_s *
+                             boil_flash_table_yield(&g->flash, out->temperature_K, s->boiling_point_K - s->temperature_K);
     out->heat_W = (s->temperature_K - out->temperature_K) * b->area_m2 * out->cover *
                   layer_conductance(b, t, s, out->temperature_K, water_kg_m3);
     return BOIL_OK;

@@ -6,6 +6,7 @@
 #include "base/constants.h"
 #include "base/array.h"
 #include "simulate/rates.h"
+#include "transfer/overflow.h"
 
 /* simulate/recorder.c -- the recorder as a whole, the automatic valve, and the rows of the trace. */
 static const double NEVER = (double)NAN;
@@ -57,12 +58,16 @@ static double turning(boil_recorder_turn *w, double t, double x)
     return w->value[1] - slope * slope / (4 * curvature);
 }
 
-static boil_recorder_peak peaks_of(boil_recorder *r, double t, const boil_rates_view *v)
+static boil_recorder_peak peaks_of(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v)
 {
     double T = turning(&r->temperature, t, v->solution.temperature_K);
-    return (boil_recorder_peak){fmin(T, v->solution.temperature_K), fmax(T, v->solution.temperature_K),
-                                fmax(v->levels.upper_m, turning(&r->level, t, v->levels.upper_m)),
-                                fmax(v->steam.formed_kg_s, turning(&r->steam, t, v->steam.formed_kg_s))};
+    boil_overflow_pool pool = {b->area_m2, r->plant->tank.depth_m, v->levels.still_m, v->pool.vapour_kg_m3};
+    boil_recorder_peak p = {.coolest_K = fmin(T, v->solution.temperature_K), .hottest_K = fmax(T, v->solution.temperature_K)};
+    p.level_m = fmax(v->levels.upper_m, turning(&r->level, t, v->levels.upper_m));
+    p.steam_kg_s = fmax(v->steam.formed_kg_s, turning(&r->steam, t, v->steam.formed_kg_s));
+    p.steam_more_than =
+        p.steam_kg_s > 2 * boil_overflow_critical_steam_rate(&pool, &r->plant->pool, v->pool.drift_velocity_m_s);
+    return p;
 }
 
 static boil_outcome valve_moves(boil_recorder *r, double t)
@@ -92,7 +97,7 @@ static boil_outcome watch_control(boil_recorder *r, double t, const boil_bath *b
 
 boil_outcome boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
-    boil_recorder_peak peak = peaks_of(r, t, v);
+    boil_recorder_peak peak = peaks_of(r, t, b, v);
     boil_recorder_watch_spells(r, t, b, y, v, &peak);
     boil_recorder_watch_summary(r, t, b, v, &peak);
     boil_outcome outcome = watch_control(r, t, b, v);

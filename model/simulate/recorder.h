@@ -70,6 +70,7 @@ void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const dou
 /* Extremes of a moment, those between its step's ends included. */
 typedef struct {
     double coolest_K, hottest_K, level_m, steam_kg_s;
+    bool steam_more_than; /* above twice the steam that lifts the bath to the rim: the pool is thrown out, and no law holds */
 } boil_recorder_peak;
 
 /* simulate/recorder_spells.c: loads, additions and quiet spells watched; passed over once all is settled; closed at the end. */

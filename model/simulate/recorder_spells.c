@@ -119,7 +119,8 @@ static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_bath *b, 
                                                  .left_s = NEVER,
                                                  .left_hot_m = NEVER,
                                                  .may_overflow_s = NEVER,
-                                                 .may_overflow_hot_s = NEVER};
+                                                 .may_overflow_hot_s = NEVER,
+                                                 .erupts_s = NEVER};
     r->boil_began_s = NEVER;
     for (size_t i = r->first_load; i < h->loads_count; i++)
         if (isnan(h->loads[i].lifted_s) && isnan(h->loads[i].boil_lost_s)) {
@@ -217,6 +218,7 @@ static void watch_additions(boil_recorder *r, double t, const boil_bath *b, cons
         if (t < a->time_s || t > a->time_s + a->over_s + TAIL_S)
             continue;
         a->steam_peak_kg_s = fmax(a->steam_peak_kg_s, peak->steam_kg_s);
+        a->steam_more_than = a->steam_more_than || peak->steam_more_than;
         a->layer_peak_kg = fmax(a->layer_peak_kg, v->layer.mass_kg);
         a->freeboard_min_m = fmin(a->freeboard_min_m, r->plant->tank.depth_m - peak->level_m);
         bool mixed = a->kind == BOIL_ACTION_LIQUID || (a->kind == BOIL_ACTION_SALTS && b->mixer_on);
@@ -244,6 +246,10 @@ static void watch_afloat(boil_recorder *r, double t, const boil_bath *b, const b
         return;
     if (now.overflows && isnan(q->may_overflow_s))
         q->may_overflow_s = t;
+    if (now.left_m < r->plant->limits.freeboard_m && now.gain > 1 && now.steam_kg > q->erupts_kg) {
+        q->erupts_kg = now.steam_kg;
+        q->erupts_s = t;
+    }
     if (now.left_m >= q->left_m)
         return;
     q->left_m = now.left_m;
@@ -282,6 +288,8 @@ static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const bo
         q->layer_max_m = fmax(q->layer_max_m, v->layer.thickness_m);
         watch_store(r, t, v, q);
         watch_afloat(r, t, b, v, q);
+        if (v->steam.formed_kg_s > 0)
+            q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, peak->steam_kg_s);
     } else if (t <= q->end_s + TAIL_S) {
         q->steam_peak_after_kg_s = fmax(q->steam_peak_after_kg_s, peak->steam_kg_s);
         q->level_max_after_m = fmax(q->level_max_after_m, peak->level_m);

@@ -63,6 +63,7 @@ static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const
     lowest(&s->freeboard_min_m, depth - peak->level_m, t);
     lowest(&s->still_level_min_m, v->levels.still_m, t);
     highest(&s->steam_peak_kg_s, peak->steam_kg_s, t);
+    s->steam_more_than = s->steam_more_than || peak->steam_more_than;
     highest(&s->layer_max_kg, v->layer.mass_kg, t);
     highest(&s->surge_peak_kg_s, peak->steam_kg_s - v->steam.calm_kg_s, t);
     if (b->boiling) {

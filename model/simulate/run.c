@@ -79,7 +79,7 @@ boil_outcome boil_simulation_begin(const boil_plant *p, const boil_schedule *s, 
     if (!r)
         return BOIL_NO_MEMORY;
     r->plant = boil_closures_put(o->closures, p);
-    r->held_again_s = (double)INFINITY;
+    r->held_again_s = r->let_go_s = (double)INFINITY;
     r->schedule = s;
     r->options = *o;
     boil_outcome outcome = begin(r);
@@ -143,6 +143,23 @@ boil_outcome boil_simulation_copy(const boil_simulation *from, const boil_schedu
     boil_simulation_free(r);
     *out = NULL;
     return BOIL_NO_MEMORY;
+}
+
+boil_simulation_place boil_simulation_at(const boil_simulation *r)
+{
+    const boil_history *h = &r->history;
+    return (boil_simulation_place){r->t, r->over || h->end != BOIL_RUN_DONE, !r->bath.boiling, r->next_action,
+                                   h->quiet_count > 0 ? &h->quiet[h->quiet_count - 1] : NULL};
+}
+
+double boil_simulation_erupts(boil_simulation *r)
+{
+    return boil_simulation_evaluate(r, r->t, r->y) == BOIL_OK ? boil_potential_erupts(&r->bath, &r->view) : 0;
+}
+
+void boil_simulation_let_go(boil_simulation *r, double at_s)
+{
+    r->let_go_s = at_s;
 }
 
 static boil_outcome close_history(boil_simulation *r)

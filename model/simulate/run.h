@@ -32,6 +32,22 @@ boil_outcome boil_simulation_advance(boil_simulation *r, double until_s);
    now. Who copies frees the copy. BOIL_OK, BOIL_NO_MEMORY with *out NULL. */
 boil_outcome boil_simulation_copy(const boil_simulation *from, const boil_schedule *s, boil_simulation **out);
 
+/* Where it stands. */
+typedef struct {
+    double time_s;
+    bool over; /* at its end, or where it ended early */
+    bool quiet;
+    size_t next_action;                  /* of the schedule: the first not yet done */
+    const boil_quiet_result *last_quiet; /* the latest spell, so far; NULL: none yet. Good until it goes on */
+} boil_simulation_place;
+boil_simulation_place boil_simulation_at(const boil_simulation *r);
+
+/* The steam, kg, that what floats now could give by itself, where that would leave less than the freeboard asked for; else 0. */
+double boil_simulation_erupts(boil_simulation *r);
+
+/* At that moment, now or later, what floats lets go of itself: BOIL_CLOSURES_TRIGGER from then on. */
+void boil_simulation_let_go(boil_simulation *r, double at_s);
+
 /* Carry it to the end and hand the history over, which the caller frees; the simulation is worth nothing but freeing then. */
 boil_outcome boil_simulation_finish(boil_simulation *r, boil_history *out);
 void boil_simulation_free(boil_simulation *r); /* NULL is fine */

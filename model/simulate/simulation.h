@@ -48,6 +48,7 @@ struct boil_simulation {
     size_t moves_count, moves_capacity;
     double next_period_s; /* of a time-proportioned valve */
     double held_again_s;  /* when a layer let go is held back again; infinite: it is, or never was */
+    double let_go_s;      /* when what floats lets go of itself; infinite: never */
 };
 
 /* The arrays of the unknowns: they grow, are copied and freed together. */

@@ -2,6 +2,7 @@
 #include <string.h>
 
 #include "base/constants.h"
+#include "case/closures.h"
 #include "simulate/actions.h"
 #include "simulate/simulation.h"
 
@@ -70,6 +71,23 @@ static void set_moving(boil_simulation *r)
     }
 }
 
+/* From now on what mixes into a bath below its boil gives off its steam. A nucleus, a dropped part or a ripple begins it: bubbles
+   of a millionth of the bath, without mass or heat, where the heat is off and nothing else stirs. */
+static void let_layer_go(boil_simulation *r)
+{
+    const double nucleus = 1e-6;
+    if (r->let_go_s > r->t || boil_simulation_evaluate(r, r->t, r->y) != BOIL_OK)
+        return;
+    double *held = &r->y[BOIL_STATE_STEAM_HELD];
+    *held = fmax(*held, nucleus * r->view.solution.volume_m3 * r->view.pool.vapour_kg_m3);
+    boil_flash_bath bath = {r->bath.air, r->view.solution.mixture, r->view.solution.boiling_point_K, r->plant.dilution_factor};
+    r->guess.flash = boil_flash_table_of(&bath);
+    r->plant = boil_closures_put(BOIL_CLOSURES_TRIGGER, &r->plant);
+    r->bath.layer_held = false;
+    r->held_again_s = r->let_go_s = (double)INFINITY;
+    r->evaluated = false;
+}
+
 static void hold_layer_again(boil_simulation *r)
 {
     if (r->held_again_s > r->t)
@@ -81,6 +99,7 @@ static void hold_layer_again(boil_simulation *r)
 boil_outcome boil_simulation_do_due(boil_simulation *r)
 {
     clear_finished(r);
+    let_layer_go(r);
     hold_layer_again(r);
     boil_outcome outcome = boil_simulation_evaluate(r, r->t, r->y);
     const boil_schedule *s = r->schedule;
@@ -107,6 +126,7 @@ double boil_simulation_next_stop(const boil_simulation *r)
         best = sooner(r->t, best, r->schedule->actions[r->next_action].time_s);
     best = sooner(r->t, best, boil_simulation_next_valve(r));
     best = sooner(r->t, best, r->held_again_s);
+    best = sooner(r->t, best, r->let_go_s);
     for (size_t i = 0; i < b->feeds_count; i++)
         best = sooner(r->t, best, b->feeds[i].end_s);
     for (size_t i = 0; i < b->bodies_count; i++) {

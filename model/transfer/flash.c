@@ -1,9 +1,12 @@
 #include "transfer/flash.h"
 
+#include <gsl/gsl_errno.h>
+#include <gsl/gsl_min.h>
 #include <math.h>
 #include <stddef.h>
 
 #include "base/bisection.h"
+#include "base/constants.h"
 #include "properties/water.h"
 
 #define LEAST_BATH_SHARE 0.3
@@ -40,25 +43,33 @@ static double dilution_heat(const dilution *d, const boil_mixture *m, double *by
     return d->more * (beyond_water(&h, m, d->temperature_K) - d->start_J);
 }
 
+/* Where the last search ended: boiling point, and steam per kilogram of mixture. */
+typedef struct {
+    boil_solution_guess boiling;
+    double steam;
+} near_by;
+
 /* (1) by Newton on the steam: what a kilogram of it takes is hv - K. */
-static double steam_of(const boil_conditions *air, const boil_mixture *mixed, double enthalpy_J, const dilution *d)
+static double steam_of(const boil_conditions *air, const boil_mixture *mixed, double enthalpy_J, const dilution *d,
+                       near_by *near)
 {
-    boil_solution_guess guess = {0, 0};
-    double flash = 0;
+    double kilograms = boil_mixture_mass(mixed), flash = near->steam * kilograms;
     for (int i = 0; i < 40; i++) {
         boil_mixture m = *mixed;
         m.water -= flash;
         double T, more_K;
         boil_slope slope;
-        if (!(m.water > 0) || boil_solution_boiling_point_near(air, &m, &guess, &T, &slope) != BOIL_OK)
+        if (!(m.water > 0) || boil_solution_boiling_point_near(air, &m, &near->boiling, &T, &slope) != BOIL_OK)
             return (double)NAN;
         boil_heat h = boil_solution_heat(&m, T);
         double more_J = dilution_heat(d, &m, &more_K), steam_J = boil_steam_enthalpy(T, air->pressure_Pa);
         double surplus = enthalpy_J - h.enthalpy_J - more_J - flash * steam_J;
         double step = surplus / (steam_J - h.water - more_K - h.heat_capacity_J_K * slope.water);
         flash += step;
-        if (fabs(step) < 1e-13 * mixed->water)
+        if (fabs(step) < 1e-10 * mixed->water) { /* the next is of second order in this one */
+            near->steam = flash / kilograms;
             return flash;
+        }
     }
     return (double)NAN;
 }
@@ -66,7 +77,8 @@ static double steam_of(const boil_conditions *air, const boil_mixture *mixed, do
 double boil_flash_steam(const boil_conditions *air, const boil_mixture *m, double enthalpy_J)
 {
     const dilution none = {0, 0, 0};
-    return steam_of(air, m, enthalpy_J, &none);
+    near_by cold = {.steam = 0};
+    return steam_of(air, m, enthalpy_J, &none, &cold);
 }
 
 /* The bath as a kilogram at its temperature. */
@@ -74,14 +86,15 @@ typedef struct {
     boil_mixture kilogram;
     double enthalpy_J;
     dilution dilution;
+    near_by near;
 } prepared;
 
 static boil_outcome prepare(const boil_flash_bath *b, prepared *p)
 {
     double T;
-    boil_solution_guess guess = {0, 0};
+    p->near = (near_by){.steam = 0};
     p->kilogram = boil_mixture_scaled(&b->mixture, 1 / boil_mixture_mass(&b->mixture));
-    if (boil_solution_boiling_point_near(&b->air, &p->kilogram, &guess, &T, NULL) != BOIL_OK)
+    if (boil_solution_boiling_point_near(&b->air, &p->kilogram, &p->near.boiling, &T, NULL) != BOIL_OK)
         return BOIL_NO_ROOT;
     T = fmin(T, b->temperature_K);
     p->enthalpy_J = boil_solution_heat(&p->kilogram, T).enthalpy_J;
@@ -100,12 +113,12 @@ static boil_mixture mix(const prepared *p, double layer_K, double phi, double *e
     return m;
 }
 
-static double yield_at(const boil_flash_bath *b, const prepared *p, double layer_K, double phi)
+static double yield_at(const boil_flash_bath *b, prepared *p, double layer_K, double phi)
 {
     double enthalpy_J;
     dilution d;
     boil_mixture m = mix(p, layer_K, phi, &enthalpy_J, &d);
-    return steam_of(&b->air, &m, enthalpy_J, &d) / (1 - phi);
+    return steam_of(&b->air, &m, enthalpy_J, &d, &p->near) / (1 - phi);
 }
 
 double boil_flash_yield_at(const boil_flash_bath *b, double layer_K, double bath_share)
@@ -128,26 +141,43 @@ double boil_flash_superheat(const boil_flash_bath *b, double layer_K, double bat
     return boil_solution_temperature(&m, enthalpy_J - dilution_heat(&d, &m, &unused), T) - T;
 }
 
-/* Golden section on the signed curve: clipped at nothing it would be flat where the search begins, and lead astray. */
-static double largest(const boil_flash_bath *b, const prepared *p, double layer_K, double *at)
+typedef struct {
+    const boil_flash_bath *bath;
+    prepared *as_prepared;
+    double layer_K;
+} curve;
+
+static double falls_short(double phi, void *context)
 {
-    const double golden = 0.6180339887498949, precision = 2e-5;
-    double low = LEAST_BATH_SHARE, high = MOST_BATH_SHARE;
-    double left = high - golden * (high - low), right = low + golden * (high - low);
-    double y_left = yield_at(b, p, layer_K, left), y_right = yield_at(b, p, layer_K, right);
-    while (high - low > precision) {
-        if (y_left > y_right) {
-            high = right, right = left, y_right = y_left;
-            left = high - golden * (high - low);
-            y_left = yield_at(b, p, layer_K, left);
-        } else {
-            low = left, left = right, y_left = y_right;
-            right = low + golden * (high - low);
-            y_right = yield_at(b, p, layer_K, right);
-        }
+    const curve *c = context;
+    return -yield_at(c->bath, c->as_prepared, c->layer_K, phi);
+}
+
+typedef union {
+    double aligned;
+    unsigned char bytes[128];
+} search_state;
+
+/* Brent's search on the signed curve: clipped at nothing it would be flat where the search begins, and lead astray. It ends once the
+   yield has risen no more three times in a row. NaN: there is none somewhere on the way. */
+static double largest(const boil_flash_bath *b, prepared *p, double layer_K, double *at)
+{
+    const gsl_min_fminimizer_type *brent = gsl_min_fminimizer_brent;
+    const double wide = 0.05, narrow = 2e-5, risen = 1e-11;
+    search_state state;
+    curve c = {b, p, layer_K};
+    gsl_function f = {falls_short, &c};
+    double low = LEAST_BATH_SHARE, high = MOST_BATH_SHARE, y_low = falls_short(low, &c), y_high = falls_short(high, &c);
+    *at = low + 0.6 * (high - low);
+    double least = falls_short(*at, &c);
+    bool good = brent->size <= sizeof state && isfinite(y_low + y_high + least) &&
+                brent->set(&state, &f, *at, least, low, y_low, high, y_high) == GSL_SUCCESS;
+    for (int i = 0, idle = 0; good && i < 60 && high - low > narrow && idle < 3; i++) {
+        double before = least;
+        good = brent->iterate(&state, &f, at, &least, &low, &y_low, &high, &y_high) == GSL_SUCCESS;
+        idle = high - low < wide && before - least < risen ? idle + 1 : 0;
     }
-    *at = y_left > y_right ? left : right;
-    return fmax(y_left, y_right);
+    return good ? -least : (double)NAN;
 }
 
 double boil_flash_yield(const boil_flash_bath *b, double layer_K, double *bath_share)
@@ -156,10 +186,58 @@ double boil_flash_yield(const boil_flash_bath *b, double layer_K, double *bath_s
     double at;
     if (prepare(b, &p) != BOIL_OK)
         return (double)NAN;
-    double y = largest(b, &p, layer_K, &at);
+    double y = largest(b, &p, layer_K, &at), end = yield_at(b, &p, layer_K, MOST_BATH_SHARE);
+    if (end > y) { /* the top of a bath at its boil lies there */
+        at = MOST_BATH_SHARE;
+        y = end;
+    }
     if (bath_share)
         *bath_share = at;
     return y < 0 ? 0 : y; /* not fmax, which would hide a NaN */
+}
+
+boil_flash_table boil_flash_table_of(const boil_flash_bath *b)
+{
+    boil_flash_table t = {.bath = *b};
+    for (int i = 0; i < BOIL_FLASH_LAYERS; i++)
+        for (int k = 0; k < BOIL_FLASH_BATHS; k++)
+            t.yield[i][k] = (double)NAN;
+    return t;
+}
+
+/* Nodes: the layer every ten kelvin, the bath ever closer toward its boil, where the yield falls fastest. */
+static double layer_node(int i)
+{
+    return BOIL_ZERO_CELSIUS + 10 * i;
+}
+
+static double bath_node(int k)
+{
+    return 0.25 * k * k;
+}
+
+static double at_node(boil_flash_table *t, int i, int k)
+{
+    double *y = &t->yield[i][k];
+    if (isnan(*y)) {
+        boil_flash_bath b = t->bath;
+        b.temperature_K -= bath_node(k);
+        *y = boil_flash_yield(&b, layer_node(i), NULL);
+        if (isnan(*y)) /* beyond the correlation: that of a bath at its boil, which no other exceeds */
+            *y = fmax(0, boil_flash_yield_limit(&t->bath, layer_node(i)));
+    }
+    return *y;
+}
+
+double boil_flash_table_yield(boil_flash_table *t, double layer_K, double below_K)
+{
+    double warm = fmin(BOIL_FLASH_LAYERS - 1, fmax(0, (layer_K - BOIL_ZERO_CELSIUS) / 10));
+    double below = fmin(bath_node(BOIL_FLASH_BATHS - 1), fmax(0, below_K));
+    int i = (int)fmin(BOIL_FLASH_LAYERS - 2, floor(warm)), k = (int)fmin(BOIL_FLASH_BATHS - 2, floor(2 * sqrt(below)));
+    double x = warm - i, z = (below - bath_node(k)) / (bath_node(k + 1) - bath_node(k));
+    double cold = (1 - z) * at_node(t, i, k) + z * at_node(t, i, k + 1);
+    double hot = (1 - z) * at_node(t, i + 1, k) + z * at_node(t, i + 1, k + 1);
+    return (1 - x) * cold + x * hot;
 }
 
 double boil_flash_yield_limit(const boil_flash_bath *b, double layer_K)

@@ -46,6 +46,20 @@ double boil_flash_yield(const boil_flash_bath *b, double layer_K, double *bath_s
 /* y_inf of (3), of a bath taken at its boil, kg/kg; negative where the water quenches. NaN as above. */
 double boil_flash_yield_limit(const boil_flash_bath *b, double layer_K);
 
+/* y* of one bath, for any temperature of layer and bath, by straight lines between nodes worked out when they are first needed:
+   within 0.005 kg/kg of (2), and not below. What it gives does not depend on what was asked before. */
+#define BOIL_FLASH_LAYERS 11
+#define BOIL_FLASH_BATHS 15
+typedef struct {
+    boil_flash_bath bath; /* at its boil */
+    double yield[BOIL_FLASH_LAYERS][BOIL_FLASH_BATHS];
+} boil_flash_table;
+
+boil_flash_table boil_flash_table_of(const boil_flash_bath *b);
+
+/* kg/kg; layer 0 to 100 degC, bath below its boil by 0 to 49 K: beyond, that of the end. */
+double boil_flash_table_yield(boil_flash_table *t, double layer_K, double below_K);
+
 /* Boiling point, K, of the bath of a dry blend (fractions by mass) in which water of a temperature, put in at the boil, just gives
    no steam, y_inf = 0 (and y* with it): in a weaker one it quenches, in a stronger one it flashes. BOIL_OK, or BOIL_NO_ROOT when
    one or the other holds for all strengths from 5 % salts to the end of the correlation. +-4.5 K with L1 (judgement). */

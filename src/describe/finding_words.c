@@ -23,14 +23,16 @@ finding_words finding_words_of(const carried_out *o, const boil_finding *f, unit
     if (f->count > 1)
         snprintf(times, sizeof times, " (%zu times; the gravest)", f->count);
     if (!isnan(f->value) && f->value != f->time_s) /* some say only when */
-        snprintf(value, sizeof value, ": %s", value_of(s, f->unit, f->value).text);
+        snprintf(value, sizeof value, f->more_than ? ": more than %s" : ": %s", value_of(s, f->unit, f->value).text);
     if (!isnan(f->limit) && f->limit != f->needed_W) /* else it is said below */
         snprintf(limit, sizeof limit, ", limit %s", value_of(s, f->unit, f->limit).text);
     if (f->needed_W > 0)
         snprintf(needed, sizeof needed, "; %s to the tank would do", format_quantity(s, DIM_POWER, f->needed_W).text);
     if (f->needed_words && f->needed_kg > 0)
         snprintf(needed, sizeof needed, "; %s %s", f->needed_words, format_quantity(s, DIM_MASS, f->needed_kg).text);
-    snprintf(w.text, sizeof w.text, "%s%s%s%s%s%s", f->title, times, value, limit, needed,
+    snprintf(w.text, sizeof w.text, "%s%s%s%s%s%s%s%s", f->title, times, value, limit, needed,
+             f->before_boil ? "; it may erupt before it boils" : "",
+             f->of_mixing && f->certainty == BOIL_CERTAIN ? "; certain in the band" : "",
              f->time_s > o->central.summary.overflow_s ? " (after overflow: not a prediction)" : "");
     return w;
 }

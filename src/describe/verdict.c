@@ -102,15 +102,18 @@ static void add_freeboard(verdict *v, const carried_out *o, unit_system s)
              format_clock(o->scenario->start_s, f->time_s).text);
 }
 
-/* What is as grave in the central run shall not hide that it may boil over. */
-static void add_possible_overflow(verdict *v, const carried_out *o)
+/* What is as grave in the central run shall not hide a danger that is possible. */
+static void add_possible_danger(verdict *v, const carried_out *o)
 {
-    const boil_finding *overflow = named(&o->possible, "overflow");
     bool comes_first = boil_findings_gravest(&o->possible) > boil_findings_gravest(&o->found);
-    if (overflow == NULL || comes_first)
+    if (comes_first || boil_findings_gravest(&o->possible) < BOIL_SEVERITY_DANGER)
         return;
+    const boil_finding *f = foremost(&o->possible);
     add_separator(v);
-    TEXT_ADD(v->text, "it may boil over at %s", format_clock(o->scenario->start_s, overflow->time_s).text);
+    if (f == named(&o->possible, "overflow"))
+        TEXT_ADD(v->text, "it may boil over at %s", format_clock(o->scenario->start_s, f->time_s).text);
+    else
+        TEXT_ADD(v->text, "DANGER (possible): %s", f->title);
 }
 
 verdict verdict_of(const carried_out *o, unit_system s)
@@ -123,7 +126,9 @@ verdict verdict_of(const carried_out *o, unit_system s)
     if (!(o->central.summary.boiling_share > 0) && o->central.end_s > 0) {
         add_separator(&v);
         add_never_boils(&v, o, s);
-    } else if (grave) {
+        grave = carried_out_gravest(o) >= BOIL_SEVERITY_DANGER;
+    }
+    if (grave) {
         add_separator(&v);
         add_gravest(&v, o);
     }
@@ -132,8 +137,8 @@ verdict verdict_of(const carried_out *o, unit_system s)
         add_loads(&v, o);
     }
     add_freeboard(&v, o, s);
-    add_possible_overflow(&v, o);
-    if (!grave)
+    add_possible_danger(&v, o);
+    if (carried_out_gravest(o) <= BOIL_SEVERITY_NOTICE)
         TEXT_ADD(v.text, "; nothing above NOTICE");
     return v;
 }

@@ -143,7 +143,8 @@ static const compare_measure measures[] = {
     {"slowest_load_s", "boil back, slowest load", DIM_TIME, .of = slowest_load},
     {"quiet_s", "time without boil", DIM_TIME, .of = quiet_time},
     {"layer_max_kg", "most water afloat", DIM_MASS, AT(central.summary.layer_max_kg.value)},
-    {"steam_peak_kg_s", "most steam", DIM_MASS_FLOW, AT(central.summary.steam_peak_kg_s.value)},
+    {"steam_peak_kg_s", "most steam", DIM_MASS_FLOW, AT(central.summary.steam_peak_kg_s.value),
+     .is_steam_peak = true},
     {"level_max_m", "highest level", DIM_LENGTH, AT(central.summary.level_max_m.value)},
     {"freeboard_min_m", "least freeboard", DIM_LENGTH, AT(central.summary.freeboard_min_m.value)},
     {"gravest_freeboard_min_m", "the same, at the gravest", DIM_LENGTH, .of = gravest_freeboard_min},
@@ -172,7 +173,7 @@ const boil_finding *compare_finding_of(const compare_finding *f)
     return f->in[0] != NULL ? f->in[0] : f->in[1];
 }
 
-/* Where a finding was found in one run, it is likely; possible only when the central run has none of that kind. */
+/* Likely where the central run has it so grave, else possible. */
 static void take(compare_finding *list, size_t *count, const boil_findings *from, int side, bool likely)
 {
     for (size_t i = 0; i < from->count; i++) {
@@ -182,7 +183,7 @@ static void take(compare_finding *list, size_t *count, const boil_findings *from
             n++;
         if (n == *count)
             list[(*count)++] = (compare_finding){0};
-        if (list[n].in[side] == NULL) {
+        if (list[n].in[side] == NULL || f->severity > list[n].in[side]->severity) {
             list[n].in[side] = f;
             list[n].likely[side] = likely;
         }

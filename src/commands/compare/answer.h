@@ -31,6 +31,7 @@ typedef struct {
     unit_dimension dimension;
     size_t where;                       /* in carried_out, where that is all */
     double (*of)(const carried_out *o); /* else */
+    bool is_steam_peak;                 /* it may be more than said */
 } compare_measure;
 const compare_measure *compare_measured(size_t index);
 double compare_measure_of(const compare_measure *m, const carried_out *o); /* NaN: there is none */

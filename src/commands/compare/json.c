@@ -136,7 +136,7 @@ TELLS(bool, is_there, found, r->there)
 #define RECORD found
 static const field found_fields[] = {
     WORD("severity", severity, document_severities, "signal word"),
-    BOOL("likely", likely, "found in the central run; else only in the fast one: possible"),
+    BOOL("likely", likely, "found in the likely run; else only in others of the set, or graver there: possible"),
     SAME(time_s, "when; null: it holds for the whole run"), SAME(value, "what was found, in SI"), FIELDS_END};
 #undef RECORD
 

@@ -116,14 +116,20 @@ static formatted_text difference_of(const compare_measure *m, unit_system s, dou
     return t;
 }
 
+static formatted_text measured(const compare_measure *m, unit_system s, const carried_out *o)
+{
+    formatted_text value = format_quantity(s, m->dimension, compare_measure_of(m, o)), more;
+    snprintf(more.text, sizeof more.text, "more than %.36s", value.text);
+    return m->is_steam_peak && o->central.summary.steam_more_than ? more : value;
+}
+
 static void outcomes(const compare_answer *c, unit_system s, FILE *to)
 {
     const compare_measure *m;
     head(to, "What comes of it", "B less A");
     for (size_t i = 0; (m = compare_measured(i)) != NULL; i++) {
         double a = compare_measure_of(m, c->a), b = compare_measure_of(m, c->b);
-        line(to, m->words, format_quantity(s, m->dimension, a).text, format_quantity(s, m->dimension, b).text,
-             difference_of(m, s, a, b).text);
+        line(to, m->words, measured(m, s, c->a).text, measured(m, s, c->b).text, difference_of(m, s, a, b).text);
     }
 }
 

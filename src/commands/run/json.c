@@ -11,10 +11,10 @@ static const char *const causes[] = {
 static const char *const certainties[] = {[BOIL_POSSIBLE] = "possible", [BOIL_LIKELY] = "likely", [BOIL_CERTAIN] = "certain"};
 
 /* As boil_closures_name has them. */
-static const char *const closure_words[] = {[BOIL_CLOSURES_LIKELY] = "likely",     [BOIL_CLOSURES_LIKELY_WIDE] = "likely-wide",
-                                            [BOIL_CLOSURES_GRAVE] = "grave",       [BOIL_CLOSURES_SUDDEN] = "sudden",
-                                            [BOIL_CLOSURES_SUDDEN_3] = "sudden-3", [BOIL_CLOSURES_SUDDEN_8] = "sudden-8",
-                                            [BOIL_CLOSURES_MILD] = "mild",         [BOIL_CLOSURES_MILD_8] = "mild-8"};
+static const char *const closure_words[] = {
+    [BOIL_CLOSURES_LIKELY] = "likely", [BOIL_CLOSURES_LIKELY_WIDE] = "likely-wide", [BOIL_CLOSURES_GRAVE] = "grave",
+    [BOIL_CLOSURES_SUDDEN] = "sudden", [BOIL_CLOSURES_SUDDEN_3] = "sudden-3",       [BOIL_CLOSURES_SUDDEN_8] = "sudden-8",
+    [BOIL_CLOSURES_MILD] = "mild",     [BOIL_CLOSURES_MILD_8] = "mild-8",           [BOIL_CLOSURES_TRIGGER] = "trigger"};
 
 /* clang-format off */
 TELLS(bool, is_stopped, carried_out, carried_out_stopped(r))
@@ -40,6 +40,7 @@ static const field addition[] = {
     BOOL("was_quiet", was_quiet, "the bath did not boil at some moment of the pour"),
     SAME(steam_before_kg_s, "steam as it began"),
     SAME(steam_peak_kg_s, "most steam, until ten minutes after its end or the next addition"),
+    BOOL("steam_more_than", steam_more_than, "it was that or more: no law holds so far above what lifts the bath to the rim"),
     SAME(boil_lost_s, "when the boil stopped; null: it did not"),
     SAME(recovery_s, "from then until it was back; 0: never lost; null: still quiet at the end"),
     SAME(recovery_stored_s, "the same with the floor's heat store full; 0: weakened only"),
@@ -58,7 +59,9 @@ static const field quiet[] = {
 #define RECORD boil_finding
 static const field finding[] = {
     TEXT("id", id, "a name that stays"), WORD("severity", severity, document_severities, "signal word"),
-    WORD("certainty", certainty, certainties, "how much of the set of runs shows it"),
+    WORD("certainty", certainty, certainties, "certain: all runs of the set show it; likely: the likely one; possible: another"),
+    BOOL("before_boil", before_boil, "it may erupt before the bath boils"),
+    BOOL("more_than", more_than, "the value is that or more: no law holds so far above what lifts the bath to the rim"),
     SAME(time_s, "when; null: it holds for the whole run"), SAME(value, "what was found, in the unit below"),
     SAME(limit, "its limit; null: none"), WORD("unit", unit, boil_unit_words, "SI unit of value and limit"),
     SAME(needed_W, "smallest heat that would do, where heat is what lacks"),
@@ -84,7 +87,10 @@ static const field bands[] = {
 static const field other_run[] = {
     WORD("closures", closures, closure_words, "the uncertain laws it was made with"),
     BOOL("continued", continued, "it went on without actions beyond the schedule"),
+    SAME(let_go_s, "when what floats lets go before the bath boils, in a trigger run; null: another run"),
+    BOOL("refused", refused, "it could not be carried out"),
     NUMBER("steam_peak_kg_s", history.summary.steam_peak_kg_s.value, "most steam"),
+    BOOL("steam_more_than", history.summary.steam_more_than, "it was that or more"),
     NUMBER("freeboard_min_m", history.summary.freeboard_min_m.value, "least freeboard"),
     FIELDS_END};
 #undef RECORD
@@ -105,6 +111,7 @@ static const field summary[] = {
     NUMBER("level_max_m", level_max_m.value, "highest level, swelled"),
     NUMBER("freeboard_min_m", freeboard_min_m.value, "least height up to the rim; negative: over it"),
     NUMBER("steam_peak_kg_s", steam_peak_kg_s.value, "most steam formed in the bath"),
+    BOOL("steam_more_than", steam_more_than, "it was that or more"),
     SAME(steam_total_kg, "steam formed in the bath, in all"),
     SAME(vented_total_kg, "steam and evaporation into the room, in all"),
     SAME(evaporated_total_kg, "evaporation from the surface, in all"), SAME(water_added_kg, "water put in by hand"),

@@ -59,7 +59,9 @@ static formatted_text cell_steam(const sheet *h, const carried_out_line *l)
     const boil_addition_result *a = l->addition;
     if (!(a->steam_before_kg_s > 0))
         return a->steam_peak_kg_s > 0 ? (formatted_text){"from 0"} : (formatted_text){"none"};
-    return format_ratio(a->steam_peak_kg_s / a->steam_before_kg_s);
+    formatted_text ratio = format_ratio(a->steam_peak_kg_s / a->steam_before_kg_s), more;
+    snprintf(more.text, sizeof more.text, ">%.30s", ratio.text);
+    return a->steam_more_than ? more : ratio;
 }
 
 static formatted_text cell_layer(const sheet *h, const carried_out_line *l)
@@ -179,7 +181,7 @@ void sheet_print(const carried_out *o, unit_system s, FILE *to)
 {
     sheet h = {o, s, to};
     size_t count;
-    bool marked = false;
+    bool marked = false, more = false;
     carried_out_line *lines = carried_out_lines(o, &count);
     if (count == 0) {
         fputs(" no loads and no additions\n", to);
@@ -191,10 +193,14 @@ void sheet_print(const carried_out *o, unit_system s, FILE *to)
     for (size_t i = 0; i < shown_one_by_one; i++) {
         line_print(&h, &lines[i]);
         marked = marked || lines[i].after_overflow;
+        more = more ||
+               (lines[i].addition != NULL && lines[i].addition->steam_more_than && lines[i].addition->steam_before_kg_s > 0);
     }
     if (count > shown_one_by_one)
         rest_print(&h, lines + shown_one_by_one, count - shown_one_by_one);
     if (marked)
         fputs(" * after overflow: not a prediction\n", to);
+    if (more)
+        fputs(" > more than: so much steam throws the bath out\n", to);
     free(lines);
 }

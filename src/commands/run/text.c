@@ -90,13 +90,15 @@ static void findings(const report_to *r)
 {
     const boil_findings *found = &r->o->found, *possible = &r->o->possible;
     heading(r->to, "Findings");
+    if (found->count > 0)
+        fputs(" Likely:\n", r->to);
     for (size_t i = 0; i < found->count; i++)
         finding(r, &found->list[i]);
     if (found->count == 0)
         fputs(" none\n", r->to);
     if (possible->count == 0)
         return;
-    fputs(" in other runs of the set (possible):\n", r->to);
+    fputs(" Possible, within what is not known of mixing and heat paths:\n", r->to);
     for (size_t i = 0; i < possible->count; i++)
         finding(r, &possible->list[i]);
 }

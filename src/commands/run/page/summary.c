@@ -46,11 +46,11 @@ void page_findings(html *h, const carried_out *o, unit_system s)
     html_open(h, "section", "aria-labelledby=\"findings\"");
     html_element(h, "h2", "id=\"findings\"", "Findings");
     if (o->found.count > 0)
-        list(h, o, &o->found, s, "Likely: in the central run", false);
+        list(h, o, &o->found, s, "Likely", false);
     else
-        html_element(h, "p", NULL, "None in the central run.");
+        html_element(h, "p", NULL, "None is likely.");
     if (o->possible.count > 0)
-        list(h, o, &o->possible, s, "Possible: only in other runs of the set", true);
+        list(h, o, &o->possible, s, "Possible, within what is not known of mixing and heat paths", true);
     html_close(h);
 }
 

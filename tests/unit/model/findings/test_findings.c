@@ -114,8 +114,40 @@ static void water_on_a_quiet_bath_is_a_warning_and_its_eruption_graver(void **st
     assert_close(f->value, actions[1].is.water.mass_kg, 0.02, 0);
     f = must_find(&j.likely, "water-layer", BOIL_SEVERITY_DANGER);
     assert_true(f->value < 0 && f->certainty == BOIL_CERTAIN); /* nothing of the freeboard would be left */
-    must_find(&j.likely, "steam-surge", BOIL_SEVERITY_WARNING);
+    assert_true(f->before_boil);
+    f = must_find(&j.likely, "steam-surge", BOIL_SEVERITY_WARNING);
+    assert_true(f->more_than == j.central.summary.steam_more_than);
     must_find(&j.likely, "overflow", BOIL_SEVERITY_DANGER);
+    judged_free(&j);
+}
+
+/* What no mild run was made for is likely, not certain; and what could not be carried out is not left out. */
+static void certainty_needs_mild_runs_and_no_run_is_left_out(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_action load = hung(300, 90);
+    boil_schedule s;
+    boil_findings found_, possible;
+    judged j = judge(&p, 3000, &load, 1);
+    for (size_t i = 0; i < j.set.count; i++)
+        assert_true(j.set.other[i].closures != BOIL_CLOSURES_MILD);
+    assert_int_equal(must_find(&j.likely, "load-heavy", BOIL_SEVERITY_WARNING)->certainty, BOIL_LIKELY);
+    assert_null(found(&j.possible, "not-resolved"));
+    boil_schedule_init(&s, 3000);
+    assert_int_equal(boil_schedule_add(&s, &load), BOIL_OK);
+    boil_run_of_set stuck = j.set.other[1], refused = {.closures = BOIL_CLOSURES_MILD, .refused = true};
+    stuck.history.end = refused.history.end = BOIL_RUN_FAILED;
+    for (int i = 0; i < 2; i++) {
+        assert_int_equal(boil_findings_of(&p, &s, NULL, &j.central, i == 0 ? &stuck : &refused, 1, &found_, &possible),
+                         BOIL_OK);
+        must_find(&possible, "not-resolved", BOIL_SEVERITY_WARNING);
+        assert_int_equal(possible.count, 1);
+        assert_int_equal(must_find(&found_, "load-heavy", BOIL_SEVERITY_WARNING)->certainty, BOIL_LIKELY);
+        boil_findings_free(&found_);
+        boil_findings_free(&possible);
+    }
+    boil_schedule_free(&s);
     judged_free(&j);
 }
 
@@ -476,6 +508,7 @@ int main(void)
         cmocka_unit_test(a_good_shift_raises_nothing),
         cmocka_unit_test(heavy_loads_are_named_with_their_weight),
         cmocka_unit_test(water_on_a_quiet_bath_is_a_warning_and_its_eruption_graver),
+        cmocka_unit_test(certainty_needs_mild_runs_and_no_run_is_left_out),
         cmocka_unit_test(more_water_afloat_is_never_milder),
         cmocka_unit_test(a_run_cut_short_grades_as_the_whole),
         cmocka_unit_test(too_little_heat_never_boils_and_the_right_heat_does),

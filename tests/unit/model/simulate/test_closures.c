@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "case/closures.h"
+#include "findings/trigger.h"
 #include "scenario/scenario.h"
 
 #define GALLON_KG (3.785411784 * 0.999)
@@ -67,6 +68,142 @@ static void a_layer_lets_go_as_the_trial_has_it(void **state)
         boil_history_free(&h);
         scenario_free(&s);
     }
+}
+
+/* The quiet bath of water-while-quiet: so much water from 5:20 on, and the heat off from 5:30 on. */
+static scenario heat_off(double gallons, double over_s)
+{
+    scenario s = shipped("scenarios/water-while-quiet.bath");
+    for (size_t i = 0; i < s.schedule.count; i++)
+        if (s.schedule.actions[i].kind == BOIL_ACTION_WATER) {
+            s.schedule.actions[i].is.water.mass_kg = gallons * GALLON_KG;
+            s.schedule.actions[i].is.water.over_s = over_s;
+        }
+    boil_action heat = {.time_s = POUR_S, .kind = BOIL_ACTION_HEAT};
+    assert_int_equal(boil_schedule_add(&s.schedule, &heat), BOIL_OK);
+    boil_schedule_sort(&s.schedule);
+    return s;
+}
+
+/* How a run goes on that is set off where its potential is largest: on a quiet bath, the books balanced. */
+static boil_history set_off(const boil_plant *p, const boil_schedule *s, boil_closures c)
+{
+    boil_history h, erupts;
+    boil_triggers t = {.count = 0};
+    boil_run_options o = boil_run_options_default();
+    o.closures = c;
+    assert_int_equal(boil_trigger_watch(p, s, &o, &t, &h), BOIL_OK);
+    assert_true(t.count > 0 && t.list[0].time_s == h.quiet[0].erupts_s);
+    assert_int_equal(boil_trigger_follow(&t.list[0], s, &erupts), BOIL_OK);
+    assert_int_equal(erupts.end, BOIL_RUN_DONE);
+    assert_true(erupts.summary.steam_peak_kg_s.time_s > t.list[0].time_s);
+    assert_true(erupts.quiet[0].steam_peak_after_kg_s == erupts.summary.steam_peak_kg_s.value);
+    assert_close(erupts.balance.water.closure, 0, 0, 1e-9);
+    assert_close(erupts.balance.salts.closure, 0, 0, 1e-9);
+    assert_close(erupts.balance.energy.closure, 0, 0, 1e-9);
+    assert_true(h.summary.freeboard_min_m.value > erupts.summary.freeboard_min_m.value);
+    boil_triggers_free(&t);
+    boil_history_free(&h);
+    return erupts;
+}
+
+/* Nothing brings the boil back, and still it may let go. The trial took the heat of dilution as the correlation has it; with 1.055 of it
+   there is a tenth more steam, and more of it at once. */
+static void a_layer_set_off_below_the_boil_erupts(void **state)
+{
+    (void)state;
+    static const struct {
+        double gallons, freeboard_m, steam_kg_s;
+    } rows[] = {{0.15, 0.077, 0.255}, {0.20, 0.029, 0.371}, {0.25, -0.019, 0.497}, {0.30, -0.069, 0.629}};
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        scenario s = heat_off(rows[i].gallons, 20);
+        boil_plant as_tried = boil_closures_put(BOIL_CLOSURES_GRAVE, &s.plant);
+        as_tried.dilution_factor = 1;
+        boil_history tried = set_off(&as_tried, &s.schedule, BOIL_CLOSURES_LIKELY);
+        boil_history set = set_off(&s.plant, &s.schedule, BOIL_CLOSURES_SUDDEN);
+        print_message("%.2f gal, heat off: %.3f (%.3f) kg/s, %.0f (%.0f) mm; with more dilution %.3f kg/s, %.0f mm\n",
+                      rows[i].gallons, tried.summary.steam_peak_kg_s.value, rows[i].steam_kg_s,
+                      1e3 * tried.summary.freeboard_min_m.value, 1e3 * rows[i].freeboard_m, set.summary.steam_peak_kg_s.value,
+                      1e3 * set.summary.freeboard_min_m.value);
+        assert_close(tried.summary.steam_peak_kg_s.value, rows[i].steam_kg_s, 0.1, 0);
+        assert_close(tried.summary.freeboard_min_m.value, rows[i].freeboard_m, 0.1, 3e-3);
+        assert_close(set.summary.steam_peak_kg_s.value, 1.125 * rows[i].steam_kg_s, 0.025, 0);
+        assert_true(set.summary.freeboard_min_m.value < rows[i].freeboard_m);
+        boil_history_free(&tried);
+        boil_history_free(&set);
+        scenario_free(&s);
+    }
+}
+
+/* Two gallons over 30 s from 5:20, and a second load of 42 lb at 5:55; or over a minute from 5:00, and the load at 5:30. */
+static scenario load_and_water(bool through_the_layer)
+{
+    scenario s = shipped("scenarios/water-while-quiet.bath");
+    boil_action second = s.schedule.actions[0];
+    second.time_s = 355;
+    second.name = 0;
+    for (size_t i = 0; i < s.schedule.count; i++) {
+        boil_action *a = &s.schedule.actions[i];
+        if (through_the_layer && a->kind == BOIL_ACTION_WATER)
+            a->is.water.over_s = 30;
+        else if (!through_the_layer)
+            a->time_s = a->kind == BOIL_ACTION_WATER ? 300 : 330;
+    }
+    if (through_the_layer)
+        assert_int_equal(boil_schedule_add(&s.schedule, &second), BOIL_OK);
+    boil_schedule_sort(&s.schedule);
+    return s;
+}
+
+/* In the trial the heat of dilution was the correlation's, and a load took next to nothing along. */
+static void loads_and_layers_as_the_trial_has_them(void **state)
+{
+    (void)state;
+    static const struct {
+        bool through_the_layer;
+        boil_closures closures;
+        double steam_kg_s, freeboard_m;
+    } rows[] = {{true, BOIL_CLOSURES_LIKELY, 2.16, -1.070},  {true, BOIL_CLOSURES_LIKELY_WIDE, 2.79, -0.897},
+                {true, BOIL_CLOSURES_GRAVE, 8.3, -1.489},    {true, BOIL_CLOSURES_SUDDEN, 8.3, -1.493},
+                {false, BOIL_CLOSURES_LIKELY, 0.51, -0.265}, {false, BOIL_CLOSURES_GRAVE, 1.91, -0.457},
+                {false, BOIL_CLOSURES_SUDDEN, 3.60, -0.828}};
+    for (size_t i = 0; i < sizeof rows / sizeof rows[0]; i++) {
+        scenario s = load_and_water(rows[i].through_the_layer);
+        s.plant.layer.drift_coefficient = -1;
+        boil_history h = run_with(&s, rows[i].closures);
+        print_message("%s, %-12s %.2f (%.2f) kg/s, %.0f (%.0f) mm\n",
+                      rows[i].through_the_layer ? "layer + load" : "pour + load", boil_closures_name(rows[i].closures),
+                      h.summary.steam_peak_kg_s.value, rows[i].steam_kg_s, 1e3 * h.summary.freeboard_min_m.value,
+                      1e3 * rows[i].freeboard_m);
+        assert_close(h.summary.steam_peak_kg_s.value, rows[i].steam_kg_s, rows[i].closures >= BOIL_CLOSURES_GRAVE ? 0.2 : 0.1,
+                     0);
+        assert_close(h.summary.freeboard_min_m.value, rows[i].freeboard_m, 0.1, 2e-3);
+        boil_history_free(&h);
+        scenario_free(&s);
+    }
+}
+
+/* The load may be what sets it off: the lowering is one of the moments that are tried. */
+static void a_lowering_may_set_a_layer_off(void **state)
+{
+    (void)state;
+    scenario s = load_and_water(true);
+    boil_triggers t = {.count = 0};
+    boil_history h, erupts;
+    boil_run_options o = boil_run_options_default();
+    o.closures = BOIL_CLOSURES_SUDDEN;
+    assert_int_equal(boil_trigger_watch(&s.plant, &s.schedule, &o, &t, &h), BOIL_OK);
+    assert_int_equal(t.count, 2);
+    assert_true(t.list[0].steam_kg > t.list[1].steam_kg && t.list[1].time_s == 355);
+    assert_int_equal(boil_trigger_follow(&t.list[1], &s.schedule, &erupts), BOIL_OK);
+    print_message("set off by a load: %.2f kg/s, %.0f mm\n", erupts.summary.steam_peak_kg_s.value,
+                  1e3 * erupts.summary.freeboard_min_m.value);
+    assert_true(erupts.summary.freeboard_min_m.value < -0.635); /* of the trial, with C 1 */
+    assert_close(erupts.balance.energy.closure, 0, 0, 1e-9);
+    boil_history_free(&h);
+    boil_history_free(&erupts);
+    boil_triggers_free(&t);
+    scenario_free(&s);
 }
 
 /* Two gallons on a quiet bath go over the rim whatever the drift and at either end of the likely turnover. */
@@ -155,6 +292,9 @@ int main(void)
     gsl_set_error_handler_off();
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_layer_lets_go_as_the_trial_has_it),
+        cmocka_unit_test(a_layer_set_off_below_the_boil_erupts),
+        cmocka_unit_test(loads_and_layers_as_the_trial_has_them),
+        cmocka_unit_test(a_lowering_may_set_a_layer_off),
         cmocka_unit_test(the_eruption_needs_no_particular_number),
         cmocka_unit_test(grave_closures_take_nothing_of_the_plants_own),
         cmocka_unit_test(slow_heat_and_heat_off_make_no_layer_mild),

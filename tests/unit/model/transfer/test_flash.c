@@ -238,6 +238,32 @@ static void turning_point_is_where_the_yield_begins(void **state)
     assert_int_equal(boil_flash_turning_point(&b.air, mixed, 0.5, KELVIN(0), &T), BOIL_NO_ROOT);
 }
 
+/* The table errs on the side of steam, by little, and does not depend on what was asked before. */
+static void table_follows_the_search(void **state)
+{
+    (void)state;
+    boil_flash_bath b = bath(mixed, 0.512, 0);
+    boil_flash_table forth = boil_flash_table_of(&b), back = forth;
+    double above = 0, below = 0;
+    for (double layer = 1; layer < 100; layer += 7.3)
+        for (double cold = 0; cold < 49; cold += 1.7) {
+            boil_flash_bath at = b;
+            at.temperature_K -= cold;
+            const double y = boil_flash_yield(&at, KELVIN(layer), NULL);
+            const double table = boil_flash_table_yield(&forth, KELVIN(layer), cold);
+            above = fmax(above, table - y);
+            below = fmax(below, y - table);
+        }
+    print_message("table of yields: at most %.4f above, %.4f below\n", above, below);
+    assert_true(above < 5e-3 && below < 1e-4);
+    for (double layer = 98; layer > 0; layer -= 31)
+        for (double cold = 55; cold > -2; cold -= 3)
+            assert_true(boil_flash_table_yield(&back, KELVIN(layer), cold) ==
+                        boil_flash_table_yield(&forth, KELVIN(layer), cold));
+    assert_close(boil_flash_table_yield(&forth, KELVIN(60), 5), 0.070, 0, 2e-3);
+    assert_true(boil_flash_table_yield(&forth, KELVIN(120), 0) == boil_flash_table_yield(&forth, KELVIN(100), 0));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -253,6 +279,7 @@ int main(void)
         cmocka_unit_test(second_calculation),
         cmocka_unit_test(bounds),
         cmocka_unit_test(bath_that_cold_water_quenches),
+        cmocka_unit_test(table_follows_the_search),
         cmocka_unit_test(turning_point_is_where_the_yield_begins),
     };
     return cmocka_run_group_tests_name("flash", tests, NULL, NULL);

@@ -28,7 +28,7 @@ static const promise promises[] = {
     {"salt-slug.bath", BOIL_SEVERITY_WARNING, BOIL_SEVERITY_DANGER},
     {"salt-sifted.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
     {"liquid-makeup.bath", BOIL_SEVERITY_CAUTION, BOIL_SEVERITY_NOTICE},
-    {"weekend.bath", BOIL_SEVERITY_WARNING, BOIL_SEVERITY_CAUTION},
+    {"weekend.bath", BOIL_SEVERITY_WARNING, BOIL_SEVERITY_WARNING}, /* what drips from the lid, let go */
     {"uncertain-shift.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
 };
 
