@@ -105,7 +105,7 @@ static void inside(json *j, const field *f, const char *record)
     else if (f->kind == FIELD_OBJECT && there)
         json_record(j, f->key, f->inside, record + f->where);
     else if (f->kind == FIELD_OBJECT)
-        json_null(j, f->key);
+        json_text(j, f->key, NULL);
 }
 
 static void member(json *j, const field *f, const char *record)

@@ -31,10 +31,6 @@ static const habit habits[DIM_COUNT][2] = {
     [DIM_FRACTION] = {{"%", 1}, {"%", 1}},
 };
 
-/* Heights above the sea are no lengths of tanks. */
-#define LONG_M 30
-static const char *const long_units[2] = {"ft", "m"};
-
 /* Decimals that leave three significant digits, at most three decimals: what is smaller is nothing, "0". */
 static int significant_decimals(double x)
 {
@@ -81,6 +77,12 @@ const char *format_unit(unit_system s, unit_dimension d)
     return habits[d][s].unit;
 }
 
+const char *format_unit_for(unit_system s, unit_dimension d, double si)
+{
+    const double long_m = 30;
+    return d != DIM_LENGTH || fabs(si) < long_m ? format_unit(s, d) : s == UNITS_US ? "ft" : "m";
+}
+
 /* Below one unit a length gets one more decimal: a layer of water is a few hundredths of an inch. */
 static int more_decimals(const habit *h, unit_dimension d, double x)
 {
@@ -101,7 +103,7 @@ formatted_text format_exact(unit_system s, unit_dimension d, double si)
     formatted_text t;
     if (d == DIM_TIME)
         return format_duration(si);
-    const char *spelling = d == DIM_LENGTH && fabs(si) >= LONG_M ? long_units[s] : format_unit(s, d);
+    const char *spelling = format_unit_for(s, d, si);
     double x = unit_from_si(d, spelling, si);
     if (!is_there(x))
         return (formatted_text){"-"};

@@ -13,6 +13,8 @@ formatted_text format_quantity(unit_system s, unit_dimension d, double si); /* "
 #define SHOWN(system, of, si) format_quantity(system, DIM_##of, si).text    /* for the expression it stands in */
 formatted_text format_number(unit_system s, unit_dimension d, double si);   /* "7.1", for a column whose head names the unit */
 const char *format_unit(unit_system s, unit_dimension d);                   /* "in" */
+/* The same, but feet or metres for what is no length of a tank: a height above the sea. */
+const char *format_unit_for(unit_system s, unit_dimension d, double si);
 formatted_text format_exact(unit_system s, unit_dimension d,
                             double si); /* four significant digits, or all before the point: "0.25 in", "12346 kg" */
 

@@ -95,9 +95,3 @@ void json_bool(json *j, const char *key, bool is)
     next(j, key);
     fputs(is ? "true" : "false", j->to);
 }
-
-void json_null(json *j, const char *key)
-{
-    next(j, key);
-    fputs("null", j->to);
-}

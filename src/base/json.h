@@ -23,6 +23,5 @@ void json_close(json *j); /* the innermost object or list; a line's end after th
 void json_number(json *j, const char *key, double x);       /* nine significant digits; null when it is not finite */
 void json_text(json *j, const char *key, const char *text); /* NULL: null. Bytes that are not UTF-8 become U+FFFD */
 void json_bool(json *j, const char *key, bool is);
-void json_null(json *j, const char *key);
 
 #endif

@@ -14,17 +14,13 @@ void report_paragraph(FILE *to, const char *format, ...)
     text_wrapped(to, text, 0, 1, REPORT_WIDTH);
 }
 
-static bool is_plain_naoh(const boil_initial_charge *c)
-{
-    return c->blend[BOIL_NAOH] > 0.9995;
-}
-
 /* See properties/solution.h: what is uncertain is how strong a bath of a given boiling point is, or the reverse. */
 report_words report_uncertainty_words(const boil_initial_charge *c, unit_system s)
 {
     report_words w;
     const char *degree = format_unit(s, DIM_DIFFERENCE);
-    double below = unit_from_si(DIM_DIFFERENCE, degree, is_plain_naoh(c) ? 4 : 6);
+    bool plain_naoh = c->blend[BOIL_NAOH] > 0.9995;
+    double below = unit_from_si(DIM_DIFFERENCE, degree, plain_naoh ? 4 : 6);
     double above = unit_from_si(DIM_DIFFERENCE, degree, 2);
     if (c->basis != BOIL_INITIAL_BY_BOILING_POINT && c->value == 0)
         snprintf(w.text, sizeof w.text,

@@ -31,23 +31,18 @@ static key_text choices_form(const key *k)
 }
 
 /* NULL: the dimension says it. */
-static const char *const kind_forms[] = {
+static const char *const kind_forms[KEY_SWITCH + 1] = {
     [KEY_TITLE] = "TEXT",      [KEY_PATH] = "FILE",     [KEY_CLOCK] = "CLOCK",
     [KEY_SPAN] = "CLOCK|TIME", [KEY_FACTOR] = "NUMBER", [KEY_BLEND] = "PERCENTAGE SALT [, PERCENTAGE SALT]...",
 };
-
-static const char *kind_form(key_kind kind)
-{
-    return (size_t)kind < sizeof kind_forms / sizeof kind_forms[0] ? kind_forms[kind] : NULL;
-}
 
 key_text key_form(const key *k)
 {
     key_text t = {""};
     if (k->choices != NULL)
         return choices_form(k);
-    if (kind_form(k->kind) != NULL)
-        TEXT_ADD(t.text, "%s", kind_form(k->kind));
+    if (kind_forms[k->kind] != NULL)
+        TEXT_ADD(t.text, "%s", kind_forms[k->kind]);
     else
         t = key_dimension_form(k->dimension);
     if (key_has_other(k))
@@ -76,8 +71,7 @@ static void add_range(key_text *t, double low, double high, const char *name)
 static void add_us_range(key_text *t, unit_dimension d, const bounds *b)
 {
     double low = unit_to_si(d, b->unit, b->low), high = unit_to_si(d, b->unit, b->high);
-    bool far = d == DIM_LENGTH && fabs(high) > 30;
-    const char *us = far ? "ft" : format_unit(UNITS_US, d);
+    const char *us = format_unit_for(UNITS_US, d, high);
     if (us == NULL || strcmp(us, b->unit) == 0)
         return;
     TEXT_ADD(t->text, " (");
@@ -126,7 +120,7 @@ static key_text only_one(key_need need)
 }
 
 /* Where a key belongs. A section says its own case. */
-static const char *const places[] = {
+static const char *const places[CASE_PROPORTIONED + 1] = {
     [CASE_BOX] = "with a box",
     [CASE_CYLINDER] = "with an upright cylinder",
     [CASE_FUEL] = "with gas or electric heat",
@@ -135,14 +129,9 @@ static const char *const places[] = {
     [CASE_PROPORTIONED] = "with the mode time-proportioned",
 };
 
-static const char *place_of(const key *k)
-{
-    return (size_t)k->only < sizeof places / sizeof places[0] ? places[k->only] : NULL;
-}
-
 key_text key_needed(const key *k)
 {
-    const char *place = place_of(k);
+    const char *place = places[k->only];
     key_text t = {""};
     if (k->need == NEED_NOT)
         TEXT_ADD(t.text, "%s", place != NULL ? "only " : "");

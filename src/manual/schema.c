@@ -35,7 +35,7 @@ static void words_of(json *j, const field *f)
             json_text(j, NULL, f->words[i]);
     }
     if (missing)
-        json_null(j, NULL);
+        json_text(j, NULL, NULL);
     json_close(j);
 }
 

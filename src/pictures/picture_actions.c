@@ -25,11 +25,6 @@ static action_lane lane_of(const carried_out *o, size_t action)
     return action_type_of(o->scenario->schedule.actions[action].kind)->lane;
 }
 
-static bar bar_of_line(const carried_out *o, const carried_out_line *l)
-{
-    return (bar){.kind = lane_of(o, l->action), .from_s = l->time_s, .to_s = end_of(o, l), .words = l->words};
-}
-
 /* These have no result of their own, nor has a lift: it shows as the end of its load. */
 static size_t add_switched(const carried_out *o, bar *bars, size_t count)
 {
@@ -114,8 +109,8 @@ bar *picture_bars(const carried_out *o, size_t columns, size_t *count)
     carried_out_line *lines = carried_out_lines(o, &lines_count);
     bar *bars = malloc((lines_count + o->scenario->schedule.count + 1) * sizeof *bars);
     *count = 0;
-    for (size_t i = 0; bars != NULL && i < lines_count; i++)
-        bars[(*count)++] = bar_of_line(o, &lines[i]);
+    for (const carried_out_line *l = lines; bars != NULL && l < lines + lines_count; l++)
+        bars[(*count)++] = (bar){.kind = lane_of(o, l->action), .from_s = l->time_s, .to_s = end_of(o, l), .words = l->words};
     free(lines);
     if (bars == NULL)
         return NULL;

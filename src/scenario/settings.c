@@ -35,12 +35,6 @@ static bool read_number(const key *k, cursor *c, quantity *q)
     return quantity_read(c, k->words, UNIT_OF(k->dimension) | (key_has_other(k) ? UNIT_OF(k->other) : 0), q);
 }
 
-static bool read_within(const key *k, const cursor *c, const quantity *q)
-{
-    bool other = key_has_other(k) && q->dimension == k->other;
-    return quantity_within(c, k->words, q, other ? &k->within_other : &k->within);
-}
-
 static bool read_single(const key *k, cursor *c, scenario *out)
 {
     quantity q;
@@ -54,7 +48,8 @@ static bool read_single(const key *k, cursor *c, scenario *out)
     if (k->kind == KEY_CLOCK && !(q.si < 24 * 3600.0))
         return cursor_error(c, q.text, "'%s' must be between 0:00 and 23:59, got '%s'", k->words,
                             words_quoted(q.text, q.length).text);
-    if (k->kind != KEY_CLOCK && !read_within(k, c, &q))
+    bool other = key_has_other(k) && q.dimension == k->other;
+    if (k->kind != KEY_CLOCK && !quantity_within(c, k->words, &q, other ? &k->within_other : &k->within))
         return false;
     store(k, out, &q.si, sizeof q.si);
     out->settings[key_index(k)].dimension = q.dimension;

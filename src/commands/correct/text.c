@@ -70,11 +70,6 @@ void correct_refuse(const correct_answer *a, unit_system s)
         refuse_pace(a);
 }
 
-static formatted_text gallons(const writing *w, double kg)
-{
-    return format_quantity(w->system, DIM_VOLUME, kg / boil_water_density(w->p->asked.added_K));
-}
-
 static void verdict(const writing *w)
 {
     const boil_correction *p = w->p;
@@ -89,7 +84,8 @@ static void verdict(const writing *w)
         joint = ", then ";
     }
     if (p->water.mass_kg > 0) {
-        fprintf(w->to, "%s%s of water over %s", joint, gallons(w, p->water.mass_kg).text,
+        fprintf(w->to, "%s%s of water over %s", joint,
+                SHOWN(w->system, VOLUME, p->water.mass_kg / boil_water_density(p->asked.added_K)),
                 format_duration(p->water.over_s).text);
         joint = ", then ";
     }

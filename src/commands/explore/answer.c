@@ -141,17 +141,10 @@ boil_sampling_results explore_results(const explore_answer *s, size_t cell)
     return (boil_sampling_results){&s->design, explore_row(s, cell * explore_cell_rows(s)), s->outputs};
 }
 
-/* Heights above the sea are no lengths of tanks. */
-static const double long_m = 30;
-
 const char *explore_grid_unit(const explore_answer *s, unit_system system)
 {
     const explore_input *i = &s->grid.input;
-    if (i->dimension >= DIM_COUNT)
-        return "";
-    if (i->dimension == DIM_LENGTH && i->spread.high >= long_m)
-        return system == UNITS_US ? "ft" : "m";
-    return format_unit(system, i->dimension);
+    return i->dimension < DIM_COUNT ? format_unit_for(system, i->dimension, i->spread.high) : "";
 }
 
 double explore_grid_shown(const explore_answer *s, unit_system system, size_t cell)

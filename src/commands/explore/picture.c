@@ -26,11 +26,6 @@ static void end_row(FILE *to, const char *text)
     fputc('\n', to);
 }
 
-static double shown_value(const writing *w, unit_dimension d, double si)
-{
-    return unit_from_si(d, format_unit(w->system, d), si);
-}
-
 /* 0 to 3: severity; 4: what is wished for. */
 static void odds_row(const writing *w, FILE *to, const boil_odds *o, int kind, const char *name)
 {
@@ -109,7 +104,7 @@ static void percentile_cells(const writing *w, FILE *to, size_t cell, size_t col
     explore_spread p = explore_spread_of(w->answer, cell, column);
     for (size_t i = 0; i < sizeof shares / sizeof shares[0]; i++) {
         double x = explore_spread_at(&p, shares[i]);
-        fprintf(to, "\t%.9g", isnan(x) && p.never > 0 ? 1e9 : shown_value(w, d, x));
+        fprintf(to, "\t%.9g", isnan(x) && p.never > 0 ? 1e9 : unit_from_si(d, format_unit(w->system, d), x));
     }
     explore_spread_free(&p);
 }

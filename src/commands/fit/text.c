@@ -14,14 +14,9 @@ typedef struct {
     FILE *to;
 } writing;
 
-static const uncertain_thing *thing(const writing *w, size_t i)
-{
-    return fit_thing(w->answer, i);
-}
-
 static formatted_text value(const writing *w, size_t i, double si)
 {
-    const uncertain_thing *t = thing(w, i);
+    const uncertain_thing *t = fit_thing(w->answer, i);
     if (t->dimension < DIM_COUNT)
         return format_exact(w->system, t->dimension, si);
     formatted_text bare = {"-"};
@@ -35,7 +30,7 @@ static void verdict(const writing *w)
     const boil_least_squares *fit = &w->answer->fit;
     for (size_t i = 0; i < w->answer->problem.parameters; i++) {
         const boil_least_squares_estimate *e = &fit->of[i];
-        fprintf(w->to, "%s%s ", i > 0 ? "; " : "", thing(w, i)->words);
+        fprintf(w->to, "%s%s ", i > 0 ? "; " : "", fit_thing(w->answer, i)->words);
         if (e->at_bound)
             fprintf(w->to, "at the end of its range, %s", value(w, i, e->value).text);
         else
@@ -52,7 +47,7 @@ static void estimates(const writing *w)
         const boil_least_squares_estimate *e = &f->fit.of[i];
         char interval[110];
         snprintf(interval, sizeof interval, "%s to %s", value(w, i, e->low).text, value(w, i, e->high).text);
-        fprintf(w->to, " %-28s %13s %13s   %-26s", thing(w, i)->words, value(w, i, f->problem.start[i]).text,
+        fprintf(w->to, " %-28s %13s %13s   %-26s", fit_thing(w->answer, i)->words, value(w, i, f->problem.start[i]).text,
                 value(w, i, e->value).text, e->at_bound ? "at the end of its range" : interval);
         if (!isnan(e->error))
             fprintf(w->to, " %.0f %%", 100 * fit_left(f, i));
@@ -94,7 +89,7 @@ static void alike(const writing *w)
             if (fabs(f->fit.correlation[i][j]) >= alike_from)
                 report_paragraph(w->to,
                                  "This log cannot tell '%s' from '%s' (correlation %.2f): measure one of them by itself.",
-                                 thing(w, j)->words, thing(w, i)->words, f->fit.correlation[i][j]);
+                                 fit_thing(w->answer, j)->words, fit_thing(w->answer, i)->words, f->fit.correlation[i][j]);
 }
 
 static void told(const writing *w)
@@ -106,9 +101,9 @@ static void told(const writing *w)
             report_paragraph(w->to,
                              "'%s' ran to the end of the range it was given: the range is too narrow, or the model lacks "
                              "something. Measure it.",
-                             thing(w, i)->words);
+                             fit_thing(w->answer, i)->words);
         else if (!(fit_left(f, i) < hardly_told))
-            report_paragraph(w->to, "The log hardly tells '%s': what was known before stands.", thing(w, i)->words);
+            report_paragraph(w->to, "The log hardly tells '%s': what was known before stands.", fit_thing(w->answer, i)->words);
 }
 
 /* Readings so far off that no instrument explains it. */
@@ -141,7 +136,7 @@ static void for_the_scenario(const writing *w)
 {
     const char *section = NULL;
     for (size_t i = 0; i < w->answer->problem.parameters; i++) {
-        const uncertain_thing *t = thing(w, i);
+        const uncertain_thing *t = fit_thing(w->answer, i);
         const boil_least_squares_estimate *e = &w->answer->fit.of[i];
         const char *own = t->key != NULL ? t->key->section : "uncertain";
         if (!(fit_left(w->answer, i) < hardly_told))

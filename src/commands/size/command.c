@@ -70,11 +70,6 @@ static int answer_table(const scenario *s, double limit_s, const quantity *load,
     return result;
 }
 
-static int answer_case(const request *r, const size_case *c, int *status)
-{
-    return (r->interval ? answer_interval : r->heaviest ? answer_heaviest : answer_heat)(c, &r->output, status);
-}
-
 static int answer(void *record, const scenario *s)
 {
     const request *r = record;
@@ -87,7 +82,7 @@ static int answer(void *record, const scenario *s)
     else {
         result = size_case_of(s, limit_s, load, &c);
         if (result == BOIL_OK)
-            result = answer_case(r, &c, &status);
+            result = (r->interval ? answer_interval : r->heaviest ? answer_heaviest : answer_heat)(&c, &r->output, &status);
         size_case_free(&c);
     }
     return result == BOIL_OK ? status : command_scenario_refuse(s, result);

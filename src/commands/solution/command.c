@@ -119,20 +119,15 @@ static int answer(const given *g, request *r)
     return look_up(p, &a.one) ? output_write(&one_writers, &r->output, &a, STATUS_DONE) : STATUS_USAGE;
 }
 
-/* The rules for blend, temperature and factor are the plant's; a tank of a cubic metre stands in for the rest. */
-static void stand_in(boil_tank *t)
-{
-    t->length_m = t->width_m = t->depth_m = 1;
-    t->level_m = 0.5;
-}
-
 static int run(const given *g)
 {
     if (!given_together(g))
         return STATUS_USAGE;
     request r = {.bath = {.plant = boil_plant_default(), .altitude_m = (double)NAN}};
     scenario *s = &r.bath;
-    stand_in(&s->plant.tank);
+    boil_tank *t = &s->plant.tank;
+    t->length_m = t->width_m = t->depth_m = 1; /* rules for blend, temperature and factor are the plant's: it needs a tank */
+    t->level_m = 0.5;
     s->settings = calloc(key_count(), sizeof *s->settings);
     int status = STATUS_STOPPED;
     if (s->settings != NULL)
