@@ -342,7 +342,8 @@ typedef enum {
     BOIL_ACTION_HEAT,
     BOIL_ACTION_MIXER,
     BOIL_ACTION_LID,
-    BOIL_ACTION_EXHAUST
+    BOIL_ACTION_EXHAUST,
+    BOIL_ACTION_CRUST /* it is broken up */
 } boil_action_kind;
 
 typedef struct {
@@ -574,6 +575,8 @@ typedef struct {
                                                           above 0 degC */
     double crystals_s;               /* when the bath first was below it; NaN never */
     double crystals_max_kg;          /* nitrate and nitrite that would have fallen out, at the most */
+    double crust_max_kg;             /* of these, the most that hung over the bath */
+    boil_extreme crust_superheat_K;  /* furthest over its boiling point that the bath was heated under it; NaN never */
     boil_extreme heated_crystals_kg; /* the most that lay there while the heat was on; NaN none */
     double time_to_boil_s;           /* from a quiet start; NaN otherwise */
     double boiling_share;            /* of the time */

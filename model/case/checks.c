@@ -55,6 +55,7 @@ bool boil_check_action(const boil_action *a)
     case BOIL_ACTION_MIXER:
     case BOIL_ACTION_LID:
     case BOIL_ACTION_EXHAUST:
+    case BOIL_ACTION_CRUST:
         return true;
     }
     return false;

@@ -78,12 +78,15 @@ void boil_judge_crystals(boil_judged *j)
                           s->crystals_max_kg);
 }
 
-/* Some kilograms of crystals are a crust; a first haze is not: a thousandth of the bath, judgement. */
+/* Some kilograms of crystals are a crust; a first haze is not: a thousandth of the bath, judgement. Half a kelvin over the boil, as it
+   broke, is a kilogram of steam from a tonne at once: judgement. */
 void boil_judge_restart(boil_judged *j)
 {
+    const double harmless_K = 0.5;
     const boil_summary *s = &j->history->summary;
     double crust_kg = 1e-3 * s->bath_mass_start_kg;
+    bool grave = j->plant->tank.heated == BOIL_TANK_HEATED_FROM_BELOW || s->crust_superheat_K.value > harmless_K;
     if (s->heated_crystals_kg.value > crust_kg)
-        boil_find(j, j->plant->tank.heated == BOIL_TANK_HEATED_FROM_BELOW ? BOIL_SEVERITY_WARNING : BOIL_SEVERITY_CAUTION,
-                  s->heated_crystals_kg.time_s, s->heated_crystals_kg.value, crust_kg);
+        boil_find(j, grave ? BOIL_SEVERITY_WARNING : BOIL_SEVERITY_CAUTION, s->heated_crystals_kg.time_s,
+                  s->heated_crystals_kg.value, crust_kg);
 }

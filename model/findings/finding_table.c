@@ -104,8 +104,8 @@ static const boil_finding_row rows[] = {
      "dissolved again.",
      "nitrate and nitrite that fall out:"},
     {"restart-over-crystals", "heat under crystals", BOIL_UNIT_MASS, boil_judge_restart, false,
-     "Heat gently, from the side or the top first, and keep a way open for steam: liquid trapped under a crust overheats "
-     "and can throw it out without warning.",
+     "Break the crust before any heat; then heat gently, from the side or the top first: liquid trapped under a crust "
+     "overheats and can throw it out without warning.",
      NULL},
 };
 /* clang-format on */

@@ -63,6 +63,11 @@ static double excess(const boil_mixture *m, int salt, double temperature_K)
     return m->salt[salt] - holds;
 }
 
+double boil_solubility_excess_of(const boil_mixture *m, int salt, double temperature_K)
+{
+    return fmax(0, excess(m, salt, temperature_K));
+}
+
 double boil_solubility_excess(const boil_mixture *m, double temperature_K)
 {
     return fmax(0, excess(m, BOIL_NANO3, temperature_K)) + fmax(0, excess(m, BOIL_NANO2, temperature_K));

@@ -6,6 +6,7 @@
 #include "case/load.h"
 #include "properties/viscosity.h"
 #include "properties/water.h"
+#include "simulate/modes.h"
 #include "transfer/entrainment.h"
 
 typedef boil_actions_moment moment;
@@ -175,12 +176,19 @@ static boil_outcome exhaust(const boil_action *a, const moment *m)
     return BOIL_OK;
 }
 
+static boil_outcome crust(const boil_action *a, const moment *m)
+{
+    (void)a;
+    boil_modes_break_crust(m->bath, m->state, m->view);
+    return BOIL_OK;
+}
+
 boil_outcome boil_actions_apply(const boil_action *a, const boil_actions_moment *m)
 {
     static int (*const apply[])(const boil_action *a, const moment *m) = {
-        [BOIL_ACTION_LOAD] = load,   [BOIL_ACTION_LIFT] = lift,     [BOIL_ACTION_WATER] = water,
-        [BOIL_ACTION_SALTS] = salts, [BOIL_ACTION_LIQUID] = liquid, [BOIL_ACTION_HEAT] = heat,
-        [BOIL_ACTION_MIXER] = mixer, [BOIL_ACTION_LID] = lid,       [BOIL_ACTION_EXHAUST] = exhaust,
+        [BOIL_ACTION_LOAD] = load,       [BOIL_ACTION_LIFT] = lift,   [BOIL_ACTION_WATER] = water, [BOIL_ACTION_SALTS] = salts,
+        [BOIL_ACTION_LIQUID] = liquid,   [BOIL_ACTION_HEAT] = heat,   [BOIL_ACTION_MIXER] = mixer, [BOIL_ACTION_LID] = lid,
+        [BOIL_ACTION_EXHAUST] = exhaust, [BOIL_ACTION_CRUST] = crust,
     };
     return apply[a->kind](a, m);
 }

@@ -12,7 +12,8 @@
    s_i [h_s(T_s) - h_s(T)]; salt dissolving at rate d_i adds  d_i [h_s(T) - K_i]. Drag-out leaves at the bath's composition
    and enthalpy and drops out: Tb depends on proportions only. H is integrated in
    both modes, so that comparing it with the property functions audits (1). BOILING ends when (1) turns negative, QUIET when T
-   reaches Tb. Steam leaves mass and energy when it forms; what is held in the pool only swells and stirs.
+   reaches Tb; under a crust that steam has to break, when T is above Tb by what that takes. The heat E above Tb is then set free
+   into the boil within some two seconds (judgement, 1 to 5): Q has a term E/tau, and dE/dt = -E/tau. Steam leaves mass and energy when it forms; what is held in the pool only swells and stirs.
 
    The steam held follows  d held/dt = (steam - leaving)/loop.  loop = 1 but where water that the steam stirs in takes heat
    from the boil (a weak bath): there the loop steam -> stirring -> water -> steam would answer up to twenty-five times as
@@ -42,6 +43,8 @@ enum {
     BOIL_STATE_SOLID_NANO3,
     BOIL_STATE_SOLID_NANO2, /* undissolved, at the bath's temperature: in suspension and in the bed */
     BOIL_STATE_BED_MASS,    /* of these, what lies on the floor */
+    BOIL_STATE_CRUST_MASS,  /* of these, what hangs over the bath as a crust */
+    BOIL_STATE_HELD_HEAT,   /* that a crust had held over the boiling point when it broke: on its way into the boil, J */
     BOIL_STATE_LAYER_MASS,
     BOIL_STATE_LAYER_HEAT,
     BOIL_STATE_STEAM_HELD,

@@ -4,9 +4,14 @@
 
 #include "simulate/rates.h"
 
+double boil_modes_boils_from(const boil_rates_view *v)
+{
+    return v->solution.boiling_point_K + v->salts.crust_holds_K;
+}
+
 void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS])
 {
-    g[BOIL_GUARD_MODE] = b->boiling ? -v->steam.formed_kg_s : v->solution.temperature_K - v->solution.boiling_point_K;
+    g[BOIL_GUARD_MODE] = b->boiling ? -v->steam.formed_kg_s : v->solution.temperature_K - boil_modes_boils_from(v);
     g[BOIL_GUARD_LAYER] = b->layer == BOIL_WATER_LAYER_STILL   ? v->layer.temperature_K - b->air.saturation_K
                           : b->layer == BOIL_WATER_LAYER_BOILS ? -v->layer_vapour.boil_margin_W
                                                                : -1;
@@ -27,11 +32,24 @@ void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BO
 
 double boil_modes_inventory(const boil_bath *b, const double y[], const boil_rates_view *v)
 {
-    return boil_bath_heat_at(b, y, v->solution.temperature_K).total_J + y[BOIL_STATE_LAYER_HEAT];
+    return boil_bath_heat_at(b, y, v->solution.temperature_K).total_J + y[BOIL_STATE_LAYER_HEAT] + y[BOIL_STATE_HELD_HEAT];
+}
+
+void boil_modes_break_crust(const boil_bath *b, double y[], const boil_rates_view *v)
+{
+    const double rounding_K = 1e-6;
+    if (v->salts.crust_kg > 0 && v->solution.temperature_K > v->solution.boiling_point_K + rounding_K) {
+        double boiling_J = boil_bath_heat_at(b, y, v->solution.boiling_point_K).total_J;
+        y[BOIL_STATE_HELD_HEAT] += boil_bath_heat_at(b, y, v->solution.temperature_K).total_J - boiling_J;
+        y[BOIL_STATE_BATH_HEAT] = boiling_J;
+    }
+    y[BOIL_STATE_CRUST_MASS] = 0;
 }
 
 void boil_modes_change(boil_bath *b, double y[], const boil_rates_view *v, bool boiling)
 {
+    if (boiling)
+        boil_modes_break_crust(b, y, v);
     y[BOIL_STATE_BATH_HEAT] = boil_bath_heat_at(b, y, v->solution.boiling_point_K).total_J;
     b->boiling = boiling;
 }

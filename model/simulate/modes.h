@@ -21,14 +21,19 @@ enum {
     BOIL_GUARD_LOW_LEVEL, /* the cut-off trips or resets */
     BOIL_GUARDS
 };
+double boil_modes_boils_from(const boil_rates_view *v); /* K, where a quiet bath begins to boil: higher under a crust */
 void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS]);
 
 /* Change of mode in the state that the view was made of, where T = Tb whichever way: H is taken anew from the property
    functions, so that no integration error is carried along (the balance compares inventory with what crossed, and does not see
-   H). */
+   H). The boil breaks a crust. */
 void boil_modes_change(boil_bath *b, double y[], const boil_rates_view *v, bool boiling);
 
-/* Heat in the tank, J: bath, salts, steel and layer, from the property functions at the view's temperature. */
+/* A crust is broken, in the state that the view was made of: its pieces are salt in suspension, and what heat it held above Tb, if any,
+   is set free from now on. */
+void boil_modes_break_crust(const boil_bath *b, double y[], const boil_rates_view *v);
+
+/* Heat in the tank, J: bath, salts, steel, layer and what a crust held, from the property functions at the view's temperature. */
 double boil_modes_inventory(const boil_bath *b, const double y[], const boil_rates_view *v);
 
 #endif

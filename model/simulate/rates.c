@@ -20,8 +20,9 @@ static double counts(double partial_J_kg, double capacity_J_K, double slope_K_kg
 }
 
 /* Each stream adds its enthalpy less what its substance counts for in the boiling bath. */
-static boil_rates_heat heat_of(const boil_bath *b, const boil_rates_view *v)
+static boil_rates_heat heat_of(const boil_bath *b, const double y[], const boil_rates_view *v)
 {
+    const double set_free_s = 2;
     const boil_rates_solution *s = &v->solution;
     const boil_rates_inflow *in = &v->inflow;
     double capacity = s->heat.capacity_J_K, k_water = counts(s->heat.solution.water, capacity, s->slope.water);
@@ -32,12 +33,13 @@ static boil_rates_heat heat_of(const boil_bath *b, const boil_rates_view *v)
         liquid -= in->component_kg_s[1 + i] * k;
         salts += v->salts.dissolving_kg_s[i] * (solid - k) - in->salt_kg_s[i] * solid;
     }
-    boil_rates_heat h = {.liquid_cooling_W = -liquid, .salts_cooling_W = -salts};
+    boil_rates_heat h = {
+        .held_W = y[BOIL_STATE_HELD_HEAT] / set_free_s, .liquid_cooling_W = -liquid, .salts_cooling_W = -salts};
     h.calm_W = v->heater.heat_W - v->surface.wall_W - v->surface.bath.radiation_W - v->surface.bath.convection_W;
     h.mixing_J_kg = k_water - v->layer.enthalpy_J_kg;
     h.water_cooling_W = v->layer.mixing_kg_s * h.mixing_J_kg;
     double evaporating_W = v->surface.bath.evaporation_kg_s * (v->surface.vapour_J_kg - k_water);
-    h.spare_W = h.calm_W - v->loads.heat_W - v->layer.heat_W - h.water_cooling_W - evaporating_W + liquid + salts;
+    h.spare_W = h.calm_W - v->loads.heat_W - v->layer.heat_W - h.water_cooling_W - evaporating_W + liquid + salts + h.held_W;
     h.latent_J_kg = boil_bath_steam_enthalpy(b, s->temperature_K) - k_water;
     return h;
 }
@@ -69,9 +71,11 @@ static void bath_rates(const boil_rates_view *v, double steam_W, double dydt[])
         dydt[BOIL_STATE_SOLID_NAOH + i] = in->salt_kg_s[i] - dissolving;
     }
     dydt[BOIL_STATE_BED_MASS] = v->salts.settling_kg_s;
+    dydt[BOIL_STATE_CRUST_MASS] = v->salts.crust_kg_s;
+    dydt[BOIL_STATE_HELD_HEAT] = -v->heat.held_W;
     dydt[BOIL_STATE_BATH_HEAT] = v->heat.calm_W - v->loads.heat_W - v->layer.heat_W + mixing * v->layer.enthalpy_J_kg -
                                  e * v->surface.vapour_J_kg - steam_W + in->liquid_W + in->salts_W -
-                                 v->loads.drag_kg_s * (s->heat.solution.enthalpy_J / s->mass_kg);
+                                 v->loads.drag_kg_s * (s->heat.solution.enthalpy_J / s->mass_kg) + v->heat.held_W;
 }
 
 static void layer_rates(const boil_bath *b, const boil_rates_view *v, double dydt[])
@@ -144,16 +148,16 @@ boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_
     v->control = boil_rates_of_control(b, y, v->solution.temperature_K);
     v->pool = boil_rates_of_pool(b, y, &v->solution);
     v->loads = boil_rates_of_loads(b, t, y, &v->solution, &v->pool, dydt);
-    v->salts = boil_rates_of_salts(b, y, &v->solution, &v->pool, v->heater.heat_W);
+    v->salts = boil_rates_of_salts(b, y, &v->solution, &v->pool, v->heater.heat_W, g);
     outcome = boil_rates_of_layer(b, t, y, &v->solution, &v->pool, v->heater.heat_W, g, &v->layer);
     if (outcome == BOIL_OK)
-        outcome = boil_rates_of_surface(b, &v->solution, &v->layer, v->pool.leaving_kg_s, g, &v->surface);
+        outcome = boil_rates_of_surface(b, &v->solution, &v->salts, &v->layer, v->pool.leaving_kg_s, g, &v->surface);
     if (outcome != BOIL_OK)
         return outcome;
     v->inflow = boil_rates_of_inflow(b, v->control.valve_kg_s, &v->surface);
     v->layer_vapour = boil_rates_of_layer_vapour(b, &v->layer, &v->surface, &v->inflow);
     v->levels = boil_rates_of_levels(b, v);
-    v->heat = heat_of(b, v);
+    v->heat = heat_of(b, y, v);
     v->steam = steam_of(b, &v->heat, &v->layer, v->pool.leaving_kg_s);
     if (!isfinite(v->steam.if_boiling_kg_s))
         return BOIL_NOT_FINITE;

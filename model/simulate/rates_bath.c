@@ -170,28 +170,62 @@ static boil_dissolution_place dissolving_place(const boil_bath *b, const boil_ra
                                     .depth_m = s->volume_m3 / b->area_m2};
 }
 
-/* On its way into solution: dissolving from suspension and from the bed, settling, being stirred up again. */
+/* kg of nitrate and nitrite, each, that the bath holds beyond its saturation. A boiling bath is taken to hold none. */
+static double excess_of(const boil_bath *b, const boil_rates_solution *s, double each[BOIL_SALTS])
+{
+    double sum = 0;
+    for (int i = BOIL_NANO3; i <= BOIL_NANO2 && !b->boiling; i++)
+        sum += each[i] = boil_solubility_excess_of(&s->mixture, i, s->temperature_K);
+    return sum;
+}
+
+/* How far over its boiling point the bath's vapour pressure is by as much as a crust holds, along its tangent. */
+static double held_superheat(const boil_bath *b, const boil_rates_solution *s, double holds_Pa, const boil_rates_guess *g)
+{
+    const double most_K = 30; /* judgement: thicker than that it is a frozen bath */
+    boil_solution_guess guess = g->boiling;
+    double slope;
+    boil_solution_vapour_pressure(&b->air, &s->mixture, s->boiling_point_K, &guess, &slope);
+    return slope > 0 ? fmin(most_K, holds_Pa / slope) : 0;
+}
+
+static void crust_of(const boil_bath *b, const boil_rates_solution *s, const boil_dissolution_crust *c, double crust_kg,
+                     const boil_rates_guess *g, boil_rates_salts *o)
+{
+    o->crust_kg = crust_kg;
+    o->crust_cover = c->cover;
+    o->crust_kg_s = c->growing_kg_s - c->dissolving_kg_s - c->broken_kg_s;
+    if (crust_kg > 0)
+        o->crust_holds_K = held_superheat(b, s, c->holds_Pa, g);
+}
+
+/* On its way into solution and out of it: dissolving from suspension, bed and crust, settling, being stirred up again, growing
+   onto a crust. */
 boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const boil_rates_solution *s,
-                                     const boil_rates_pool *pool, double heater_W)
+                                     const boil_rates_pool *pool, double heater_W, const boil_rates_guess *g)
 {
     boil_rates_salts o = {0};
-    double solid[BOIL_SALTS], all = 0;
+    double solid[BOIL_SALTS], all = 0, each[BOIL_SALTS] = {0}, excess = excess_of(b, s, each);
     for (int i = 0; i < BOIL_SALTS; i++) {
         all += solid[i] = fmax(0, y[BOIL_STATE_SOLID_NAOH + i]);
         o.volume_m3 += solid[i] / boil_salt_solid_density(i);
     }
-    o.undissolved_kg = all;
-    if (!(all > 0))
+    if (!(all > 0 || excess > 0))
         return o;
-    double bed = fmin(all, fmax(0, y[BOIL_STATE_BED_MASS]));
+    double bed = fmin(all, fmax(0, y[BOIL_STATE_BED_MASS])), crust = fmin(all - bed, fmax(0, y[BOIL_STATE_CRUST_MASS]));
     boil_dissolution_place place = dissolving_place(b, s, solid, pool->stirring_W_kg);
-    boil_dissolution_flow f = boil_dissolution_exchange(&place, all - bed, bed);
+    boil_dissolution_flow f = boil_dissolution_exchange(&place, all - bed - crust, bed);
+    boil_dissolution_crust c = boil_dissolution_crust_of(&place, crust, excess, all);
+    double dissolving = f.from_suspension_kg_s + f.from_bed_kg_s + c.dissolving_kg_s;
     for (int i = 0; i < BOIL_SALTS; i++)
-        o.dissolving_kg_s[i] = (f.from_suspension_kg_s + f.from_bed_kg_s) * solid[i] / all;
+        o.dissolving_kg_s[i] =
+            (all > 0 ? dissolving * solid[i] / all : 0) - (excess > 0 ? c.growing_kg_s * each[i] / excess : 0);
+    o.undissolved_kg = all - crust;
     o.settling_kg_s = f.settling_kg_s - f.stirred_up_kg_s - f.from_bed_kg_s;
     o.bed_m = f.bed_m;
     if (b->plant->tank.heated == BOIL_TANK_HEATED_FROM_BELOW)
         o.bed_superheat_K = boil_dissolution_bed_superheat(f.bed_m, fmax(0, heater_W) / b->area_m2);
+    crust_of(b, s, &c, crust, g, &o);
     return o;
 }
 

@@ -61,6 +61,8 @@ typedef struct {
     double dissolving_kg_s[BOIL_SALTS];
     double settling_kg_s; /* onto the bed, less what leaves it */
     double bed_m, bed_superheat_K;
+    double crust_kg, crust_cover, crust_kg_s; /* not in undissolved_kg; share of the surface; growing */
+    double crust_holds_K;                     /* how far over its boiling point the bath heats under it */
 } boil_rates_salts;
 
 /* Water afloat; without any its mass and flows are 0 and its temperature is the bath's. */
@@ -106,6 +108,7 @@ typedef struct {
 
 /* Where the heat goes while the bath boils: the terms of (1). */
 typedef struct {
+    double held_W;                            /* that a broken crust had held back */
     double calm_W;                            /* heater less walls, radiation and convection */
     double water_cooling_W;                   /* what mixing water in takes from the boil; negative: it feeds the boil */
     double liquid_cooling_W, salts_cooling_W; /* likewise ready-mixed liquid, and dry salts */

@@ -110,7 +110,7 @@ static void put_lid_on(const boil_bath *b, double bath_K, double leaving_kg_s, b
     s->condensate_J_kg = boil_water_enthalpy(T);
 }
 
-static boil_outcome open_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer,
+static boil_outcome open_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer, double bath_K,
                                  double steam_leaving_kg_s, boil_rates_guess *g, boil_rates_surface *out)
 {
     const boil_losses *losses = &b->plant->losses;
@@ -119,7 +119,7 @@ static boil_outcome open_surface(const boil_bath *b, const boil_rates_solution *
     double cover = layer->cover, open = 1 - cover;
     if (!(g->skin.equivalent_molality > 0))
         g->skin = g->boiling;
-    boil_outcome outcome = boil_surface_exchange(losses, &b->ambient, &of_bath, b->area_m2 * open, s->temperature_K,
+    boil_outcome outcome = boil_surface_exchange(losses, &b->ambient, &of_bath, b->area_m2 * open, bath_K,
                                                  steam_leaving_kg_s * open, g->skin_K, &out->bath);
     if (outcome == BOIL_OK)
         outcome = boil_surface_exchange(losses, &b->ambient, &of_water, b->area_m2 * cover, layer->temperature_K,
@@ -131,16 +131,25 @@ static boil_outcome open_surface(const boil_bath *b, const boil_rates_solution *
     return BOIL_OK;
 }
 
-boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer,
-                                   double steam_leaving_kg_s, boil_rates_guess *g, boil_rates_surface *out)
+/* Under a crust the bath may be hotter than its boil: what shows above is not. */
+static double surface_temperature(const boil_rates_solution *s, const boil_rates_salts *salts)
+{
+    return salts->crust_kg > 0 ? fmin(s->temperature_K, s->boiling_point_K) : s->temperature_K;
+}
+
+boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_salts *salts,
+                                   const boil_rates_layer *layer, double steam_leaving_kg_s, boil_rates_guess *g,
+                                   boil_rates_surface *out)
 {
     const boil_plant *p = b->plant;
     *out = (boil_rates_surface){.wall_W = boil_wall_loss(&p->losses, &p->tank, &b->ambient, s->temperature_K)};
-    boil_outcome outcome = open_surface(b, s, layer, steam_leaving_kg_s, g, out);
+    double bath_K = surface_temperature(s, salts);
+    boil_outcome outcome = open_surface(b, s, layer, bath_K, steam_leaving_kg_s, g, out);
     if (outcome != BOIL_OK)
         return outcome;
+    out->bath.evaporation_kg_s *= 1 - salts->crust_cover;
     if (b->lid_on)
-        put_lid_on(b, s->temperature_K, steam_leaving_kg_s, out);
+        put_lid_on(b, bath_K, steam_leaving_kg_s, out);
     out->vapour_J_kg = boil_water_vapour_enthalpy(out->bath.skin_K);
     out->air_W = out->bath.radiation_W + out->bath.convection_W + out->layer.radiation_W + out->layer.convection_W;
     return BOIL_OK;

@@ -39,7 +39,7 @@ void boil_recorder_summary_begin(boil_summary *s, const boil_bath *b, const boil
     boil_extreme none = {NEVER, NEVER};
     s->level_max_m = s->freeboard_min_m = s->still_level_min_m = s->steam_peak_kg_s = s->layer_max_kg = none;
     s->temperature_max_K = s->temperature_min_K = s->surge_peak_kg_s = s->bed_superheat_max_K = none;
-    s->heated_crystals_kg = none;
+    s->heated_crystals_kg = s->crust_superheat_K = none;
     s->crystals_from_K = s->crystals_s = NEVER;
     s->time_to_boil_s = s->overflow_s = s->still_overflow_s = s->layer_boil_s = NEVER;
     s->temperature_start_K = v->solution.temperature_K;
@@ -87,7 +87,7 @@ static void watch_crystals(boil_recorder *r, double t, const boil_rates_view *v)
     boil_summary *s = &r->history->summary;
     if (v->solution.temperature_K > BOIL_ZERO_CELSIUS + 140)
         return;
-    double crystals = boil_solubility_excess(&v->solution.mixture, v->solution.temperature_K);
+    double crystals = boil_solubility_excess(&v->solution.mixture, v->solution.temperature_K) + v->salts.crust_kg;
     if (!(crystals > 0 || boil_solubility_above_liquidus(&v->solution.mixture, v->solution.temperature_K) < 0))
         return;
     if (isnan(s->crystals_s)) {
@@ -106,6 +106,10 @@ static void watch_solids(boil_recorder *r, double t, const boil_rates_view *v)
     s->bed_max_m = fmax(s->bed_max_m, v->salts.bed_m);
     if (v->salts.bed_superheat_K > 0)
         highest(&s->bed_superheat_max_K, v->salts.bed_superheat_K, t);
+    s->crust_max_kg = fmax(s->crust_max_kg, v->salts.crust_kg);
+    double superheat_K = v->solution.temperature_K - v->solution.boiling_point_K;
+    if (v->salts.crust_kg > 0 && superheat_K > 0)
+        highest(&s->crust_superheat_K, superheat_K, t);
 }
 
 void boil_recorder_watch_summary(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,

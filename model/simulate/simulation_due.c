@@ -30,7 +30,7 @@ static boil_outcome begin_bodies(boil_simulation *r)
 
 static boil_outcome carry_out(boil_simulation *r, const boil_action *a)
 {
-    boil_actions_moment m = {.time_s = r->t, .bath = &r->bath, .recorder = &r->record, .view = &r->view};
+    boil_actions_moment m = {.time_s = r->t, .state = r->y, .bath = &r->bath, .recorder = &r->record, .view = &r->view};
     boil_outcome outcome = boil_actions_apply(a, &m);
     return outcome == BOIL_OK ? begin_bodies(r) : outcome;
 }

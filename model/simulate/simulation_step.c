@@ -55,7 +55,7 @@ static void set_sizes(boil_simulation *r)
         s[i] = 0.1 * mass;
     for (size_t i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
         s[i] = heat;
-    s[BOIL_STATE_BATH_HEAT] = heat;
+    s[BOIL_STATE_BATH_HEAT] = s[BOIL_STATE_HELD_HEAT] = heat;
     s[BOIL_STATE_SENSOR] = 100;
     /* A layer is kept down to 1e-6 of the bath: no tolerance may let its error come near that, or it goes below zero. */
     double least = r->options.use_rkc ? 1e-7 : 1e-8, layer = fmin(0.1, least / r->options.tolerance) * mass;
@@ -142,7 +142,7 @@ boil_outcome boil_simulation_settle_mode(boil_simulation *r)
     }
     /* Right after a change of mode the steam is zero within rounding: that decides nothing. */
     double rounding = 1e-11 * r->view.solution.mass_kg;
-    bool at_boil = r->view.solution.temperature_K >= r->view.solution.boiling_point_K - 1e-8;
+    bool at_boil = r->view.solution.temperature_K >= boil_modes_boils_from(&r->view) - 1e-8;
     bool boiling =
         r->bath.boiling ? r->view.steam.formed_kg_s >= -rounding : at_boil && r->view.steam.if_boiling_kg_s > rounding;
     return boiling == r->bath.boiling ? BOIL_OK : change_mode(r, boiling);

@@ -10,6 +10,10 @@
 #define SUSPENDING_STIRRING 0.1 /* W/kg that keeps half the grains up, judgement, 0.03 to 0.3 */
 #define BED_CONDUCTIVITY 0.8    /* W/mK, salt crust, 0.6 to 1.0, judgement */
 #define HOTTEST_BED_K 300.0     /* over the bath: by then the heat finds other ways round a crust, judgement, 150 to 400 */
+#define CRUST_STRENGTH_PA 2e6   /* of bending, 0.5e6 to 5e6, judgement */
+#define CRUST_SHARE 0.5         /* of what the bath holds beyond saturation, judgement, 0.2 to 0.8 */
+#define CRUST_GROWS_S 600.0     /* judgement, 100 to 2000: far sooner than a bath cools */
+#define CRUST_BREAKS_S 10.0     /* judgement */
 #define FASTEST_S 1.0           /* keep every unknown slower than this: a faster one would cap every step */
 
 static double fourth(double x)
@@ -97,11 +101,16 @@ static double falls_within(const boil_dissolution_place *p, double speed_m_s)
     return fmax(FASTEST_S, p->depth_m / fmax(speed_m_s, 1e-6));
 }
 
+static double bed_thickness(const boil_dissolution_place *p, double bed_kg)
+{
+    return bed_kg / (GRAIN_DENSITY * (1 - BED_VOID) * p->area_m2);
+}
+
 boil_dissolution_flow boil_dissolution_exchange(const boil_dissolution_place *p, double suspended_kg, double bed_kg)
 {
     double kept_up = boil_dissolution_kept_up(p), each_m_s = boil_dissolution_fall(p);
     double falls_s = falls_within(p, each_m_s + cloud_fall(p, suspended_kg));
-    double thickness = bed_kg / (GRAIN_DENSITY * (1 - BED_VOID) * p->area_m2), covered = -expm1(-thickness / p->grain_m);
+    double thickness = bed_thickness(p, bed_kg), covered = -expm1(-thickness / p->grain_m);
     double lying = stirred_besides(p, boil_dissolution_lying(p));
     return (boil_dissolution_flow){
         .from_suspension_kg_s = suspended_kg / boil_dissolution_time(p),
@@ -109,6 +118,29 @@ boil_dissolution_flow boil_dissolution_exchange(const boil_dissolution_place *p,
         .settling_kg_s = suspended_kg * (1 - kept_up) / falls_s,
         .stirred_up_kg_s = bed_kg * kept_up / falls_within(p, each_m_s),
         .bed_m = thickness,
+    };
+}
+
+/* k of (8), m/s. */
+static double hanging(const boil_dissolution_place *p)
+{
+    double film = sqrt(p->viscosity_Pa_s * p->brine_viscosity_Pa_s), D = boil_dissolution_diffusivity(p->temperature_K, film);
+    double heavier = fmax(0, p->brine_kg_m3 - p->liquid_kg_m3);
+    return 0.14 * cbrt(BOIL_GRAVITY * heavier * D * D / film);
+}
+
+boil_dissolution_crust boil_dissolution_crust_of(const boil_dissolution_place *p, double crust_kg, double excess_kg,
+                                                 double undissolved_kg)
+{
+    double s = bed_thickness(p, crust_kg), cover = -expm1(-s / p->grain_m), kept_up = boil_dissolution_kept_up(p);
+    double missing = CRUST_SHARE * (excess_kg + undissolved_kg) - undissolved_kg;
+    return (boil_dissolution_crust){
+        .thickness_m = s,
+        .cover = cover,
+        .growing_kg_s = excess_kg > 0 ? fmax(0, missing) * (1 - kept_up) / CRUST_GROWS_S : 0,
+        .dissolving_kg_s = stirred_besides(p, hanging(p)) * p->strength_difference_kg_m3 * p->area_m2 * cover,
+        .broken_kg_s = crust_kg * kept_up / CRUST_BREAKS_S,
+        .holds_Pa = s * (GRAIN_DENSITY * (1 - BED_VOID) * BOIL_GRAVITY + 3.25 * CRUST_STRENGTH_PA * s / p->area_m2),
     };
 }
 

@@ -1,4 +1,4 @@
-/* transfer/dissolution.h -- dry salt in the bath: falling, lying on the floor, dissolving.
+/* transfer/dissolution.h -- salt in the bath: falling, lying on the floor, hanging over it as a crust, dissolving.
 
    What drives it is the brine at a grain's surface, saturated at the bath's temperature: per m3 it holds dC more salts than the
    bath, and it is heavier. Salt diffuses into the bath at
@@ -25,7 +25,19 @@
        Sh = k L/D = 0.27 Ra^(1/4),  Ra = g drho L^3/(mu D),  L a quarter of the floor's side,                                 (5)
    likewise blended with (2). Band x0.3 to 5: brine that stays wholly lets through what diffuses in an hour; brine that
    runs off, as from scattered grains, Sh = 0.14 Ra^(1/3). A bed dissolves from its top only, k dC per area it covers, and
-   insulates a heated floor: dT = q thickness/k_bed, at most 300 K.                                                        (6) */
+   insulates a heated floor: dT = q thickness/k_bed, at most 300 K.                                                        (6)
+
+   Salt that falls out of a still cold bath grows onto floor and surface, in the end half of it to the surface (0.2 to 0.8,
+   judgement), within some ten minutes of the cooling; the rest is carried on in solution. There it is a crust frozen to the walls,
+   as thick as a bed of its mass and covering as much. Nothing evaporates through it, and steam must lift it and break it as a
+   plate held along its edges:
+       dp = rho_c g s + 3.25 sigma (s/W)^2                                                                                    (7)
+   [clamped square plate under even load, greatest stress 0.308 p (W/s)^2 at the edges: Timoshenko & Woinowsky-Krieger, Theory of
+   Plates and Shells, from memory]; sigma 2 MPa, 0.5 (salt cake) to 5 (rock salt), judgement. Until then the bath under it heats
+   over its boiling point, by the kelvins that raise its vapour pressure by dp. The crust dissolves from below, where its brine
+   falls away [McAdams, the unstable side], blended with (2) as above:
+       Sh = 0.14 Ra^(1/3).                                                                                                    (8)
+   Stirring breaks it up within some ten seconds, and so does the boil; what it held back comes with that. */
 #ifndef BOIL_TRANSFER_DISSOLUTION_H
 #define BOIL_TRANSFER_DISSOLUTION_H
 
@@ -54,6 +66,16 @@ double boil_dissolution_lying(const boil_dissolution_place *p);   /* k of (5), m
 double boil_dissolution_kept_up(const boil_dissolution_place *p); /* share that stirring keeps up, 0 to 1 */
 double boil_dissolution_time(const boil_dissolution_place *p);    /* s, time constant in suspension; infinite: saturated */
 boil_dissolution_flow boil_dissolution_exchange(const boil_dissolution_place *p, double suspended_kg, double bed_kg);
+
+typedef struct {
+    double thickness_m, cover; /* share of the surface */
+    double growing_kg_s, dissolving_kg_s, broken_kg_s;
+    double holds_Pa; /* (7) */
+} boil_dissolution_crust;
+
+/* Of so much crust, in a bath that holds an excess in solution and so much salt, the crust with it, out of it. */
+boil_dissolution_crust boil_dissolution_crust_of(const boil_dissolution_place *p, double crust_kg, double excess_kg,
+                                                 double undissolved_kg);
 
 /* (6), K, for the heat through the floor under the bed, W/m2. */
 double boil_dissolution_bed_superheat(double bed_m, double flux_W_m2);

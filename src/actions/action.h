@@ -130,7 +130,7 @@ typedef struct {
 } action_type;
 
 extern const action_type action_load, action_lift, action_water, action_salts, action_liquid, action_heat, action_mixer,
-    action_lid, action_exhaust;
+    action_lid, action_exhaust, action_crust;
 
 /* By kind, the keywords of what adds something, for tables of words; the others are NULL. */
 extern const char *const action_addition_words[BOIL_ACTION_LIQUID + 1];

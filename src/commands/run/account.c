@@ -150,6 +150,10 @@ static void cold(const accountant *a)
         snprintf(much, sizeof much, "; nitrate and nitrite up to %s", SHOWN(a->system, MASS, s->crystals_max_kg));
     tell(a, "Cooling: below %s salts crystallise, here from %s on%s.", SHOWN(a->system, TEMPERATURE, s->crystals_from_K),
          format_clock(a->o->scenario->start_s, s->crystals_s).text, much);
+    if (s->crust_superheat_K.value > 0.1) /* less is none to speak of */
+        tell(a, "A crust kept steam back until the bath was %s over its boiling point, at %s.",
+             SHOWN(a->system, DIFFERENCE, s->crust_superheat_K.value),
+             format_clock(a->o->scenario->start_s, s->crust_superheat_K.time_s).text);
 }
 
 /* "closes to 1e-9": the digits behind the power would be noise. */

@@ -122,6 +122,8 @@ static const field summary[] = {
     SAME(crystals_from_K, "the first salt would crystallise below that; null: not above 0 degC"),
     SAME(crystals_s, "when the bath first was below it; null: never"),
     SAME(crystals_max_kg, "nitrate and nitrite that would have fallen out, at the most"),
+    SAME(crust_max_kg, "of these, the most that hung over the bath as a crust"),
+    NUMBER("crust_superheat_K", crust_superheat_K.value, "furthest over its boil that the bath was under it; null: never"),
     SAME(restoring_water_kg, "water that would bring the boiling point back to where it began"),
     SAME(restored_level_m, "still level then, hot"), FIELDS_END};
 #undef RECORD

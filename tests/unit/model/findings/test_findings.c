@@ -451,6 +451,28 @@ static void crystals_and_heat_under_them_are_found(void **state)
     judged_free(&j);
 }
 
+/* The crust of a cold bath half of whose salt is nitrate, heated at full fire, lets go at once; broken up before, it
+   leaves the boil calm. */
+static void a_careless_restart_is_graver_than_a_careful_one(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(60e3);
+    p.charge = (boil_initial_charge){{0.5, 0.5, 0}, BOIL_INITIAL_BY_BOILING_POINT, CELSIUS(140.5), CELSIUS(60)};
+    p.tank.depth_m = 0.9;
+    p.heater.dial = 0;
+    boil_action actions[2] = {{.time_s = 3500, .kind = BOIL_ACTION_CRUST}, {.time_s = 3600, .kind = BOIL_ACTION_HEAT}};
+    actions[1].is.dial = 1;
+    judged careless = judge(&p, 3 * 3600, actions + 1, 1), careful = judge(&p, 3 * 3600, actions, 2);
+    must_find(&careless.likely, "restart-over-crystals", BOIL_SEVERITY_WARNING);
+    must_find(&careless.likely, "steam-surge", BOIL_SEVERITY_WARNING);
+    must_find(&careless.likely, "overflow", BOIL_SEVERITY_DANGER);
+    assert_null(found(&careful.likely, "steam-surge"));
+    assert_null(found(&careful.likely, "overflow"));
+    assert_true(boil_findings_gravest(&careful.likely) < boil_findings_gravest(&careless.likely));
+    judged_free(&careless);
+    judged_free(&careful);
+}
+
 /* Each by a name of its own, with what a report needs of it. */
 static void all_that_can_be_found_is_listed_once(void **state)
 {
@@ -528,6 +550,7 @@ int main(void)
         cmocka_unit_test(without_runs_what_would_be_enough_is_unknown),
         cmocka_unit_test(crystals_and_heat_under_them_are_found),
         cmocka_unit_test(test_least_freeboard_leaves_mild_runs_out),
+        cmocka_unit_test(a_careless_restart_is_graver_than_a_careful_one),
     };
     return cmocka_run_group_tests_name("findings", tests, NULL, NULL);
 }

@@ -127,6 +127,27 @@ static void bed_lies_on_the_floor(void **state)
                 nothing.stirred_up_kg_s == 0);
 }
 
+/* By hand: 1.29 kg on 1 m2 are 1 mm thick, with 1290 kg/m3: 129 kg are 0.1 m and weigh 1265.06 Pa; as a plate 1 m wide of 2 MPa
+   they bear 3.25 x 2e6 x 0.01 = 65000 Pa. Hanging: Ra = 9.80665 x 200 L3/(2e-3 x 3.490e-9), k = 0.14 x 3.490e-9 (2.8099e14)^(1/3)
+   = 3.200e-5 m/s, and 300 kg/m3 of it 9.60e-3 kg/m2s. */
+static void a_crust_hangs_and_holds(void **state)
+{
+    (void)state;
+    const boil_dissolution_place still = place(1e-3, 0), mixed = place(1e-3, 1);
+    boil_dissolution_crust c = boil_dissolution_crust_of(&still, 129, 0, 129);
+    assert_close(c.thickness_m, 0.1, 1e-12, 0);
+    assert_close(c.holds_Pa, 1265.06 + 65000, 1e-6, 0);
+    assert_close(c.dissolving_kg_s, 9.60e-3, 2e-3, 0);
+    assert_true(c.growing_kg_s == 0 && c.broken_kg_s == 0);
+    c = boil_dissolution_crust_of(&mixed, 129, 0, 129);
+    assert_close(c.broken_kg_s, 12.9, 0.02, 0);
+    c = boil_dissolution_crust_of(&still, 0, 60, 0);
+    assert_close(c.growing_kg_s, 30.0 / 600, 1e-12, 0);
+    assert_true(c.cover == 0 && c.holds_Pa == 0 && c.dissolving_kg_s == 0);
+    c = boil_dissolution_crust_of(&still, 30, 30, 30); /* half of what there was: no more */
+    assert_true(c.growing_kg_s == 0 && c.dissolving_kg_s > 0);
+}
+
 /* By hand: 34 kW/m2 through 5 mm of 0.8 W/mK is 212.5 K (170 to 280 K for 1.0 to 0.6 W/mK). */
 static void bed_insulates(void **state)
 {
@@ -200,6 +221,7 @@ int main(void)
         cmocka_unit_test(stirring_keeps_grains_up),
         cmocka_unit_test(bed_lies_on_the_floor),
         cmocka_unit_test(bed_insulates),
+        cmocka_unit_test(a_crust_hangs_and_holds),
         cmocka_unit_test(a_quiet_bath_gets_a_bed_and_a_boil_none),
         cmocka_unit_test(flows_are_continuous),
     };

@@ -53,6 +53,7 @@ static const struct {
     {"mixer on", "mixer on", BOIL_ACTION_MIXER, 0},
     {"lid off", "lid off", BOIL_ACTION_LID, 0},
     {"exhaust off", "exhaust off", BOIL_ACTION_EXHAUST, 0},
+    {"crust broken", "crust broken up", BOIL_ACTION_CRUST, 0},
 };
 
 #define WRITTEN (sizeof written / sizeof written[0])

@@ -760,7 +760,7 @@ static void mistakes_in_actions_are_named(void **state)
            "14:70: 'at' is said twice", "15:12: a number has no comma", "15:36: the wall of a tube must be less than half",
            "15:47: a clock such as 1:30 says only when; 'for' needs", "16:1: this is after the end, which is at 4:00",
            "17:1: 'time of the act' needs a clock such as 6:00 or 6:00:00, got '0:1'",
-           "18:6: unknown act 'haet'; known are load, lift, water, salts, liquid, heat, mixer, lid and exhaust; did "
+           "18:6: unknown act 'haet'; known are load, lift, water, salts, liquid, heat, mixer, lid, exhaust and crust; did "
            "you mean 'heat'?",
            "19:13: 'heat' is a percentage and needs its sign", "20:17: say how fast",
            "21:24: 'degF' is a temperature, but 'at' is a volume flow or a mass flow",
