@@ -422,7 +422,8 @@ BOIL_PUBLIC void boil_schedule_free(boil_schedule *s);
 #define BOIL_MOST_ROWS 1e7
 
 /* Which of the uncertain laws of water afloat and of swell a run is made with. No one number errs on the safe side, so a case is
-   judged by the gravest of several runs: see model/case/closures.h. */
+   judged by the gravest of several runs: see model/case/closures.h. Trigger is how a sudden run goes on in a set: a run of its own
+   has no moment at which it lets go. */
 typedef enum {
     BOIL_CLOSURES_LIKELY,
     BOIL_CLOSURES_LIKELY_WIDE,

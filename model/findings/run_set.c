@@ -63,7 +63,9 @@ static boil_outcome or_refused(boil_outcome outcome, boil_run_of_set *r)
 {
     if (outcome == BOIL_OK || outcome == BOIL_NO_MEMORY)
         return outcome;
+    const boil_extreme none = {(double)NAN, (double)NAN};
     r->history = (boil_history){.end = BOIL_RUN_FAILED};
+    r->history.summary.steam_peak_kg_s = r->history.summary.freeboard_min_m = r->history.summary.level_max_m = none;
     r->refused = true;
     return BOIL_OK;
 }
@@ -76,15 +78,17 @@ static bool adds_salts(const boil_schedule *s)
     return false;
 }
 
-/* Without a trace. The mild runs, the longest by far and of no weight for any grade, by the method for studies: within a millimetre
-   and a hundredth of the peak. Dry salts are not for it: at their end it leaves a millionth of the energy unaccounted for. */
+/* Without a trace. Where bubbles rise fast steps are short; but the runs that have them, with the wide pool's drift and the mild ones,
+   decide on certainty alone, no grade: they go by the method for studies, within a millimetre and a hundredth of the peak. Dry salts
+   are not for it: at their end it leaves a millionth of the energy unaccounted for. */
 static boil_run_options options_of(const making *m, const wanted_run *w)
 {
     boil_run_options with = *m->options;
     with.closures = w->closures;
     with.row_interval_s = 0;
-    bool is_mild = w->closures == BOIL_CLOSURES_MILD || w->closures == BOIL_CLOSURES_MILD_8;
-    if (is_mild && !adds_salts(m->schedule)) {
+    bool no_grade =
+        w->closures == BOIL_CLOSURES_LIKELY_WIDE || w->closures == BOIL_CLOSURES_MILD || w->closures == BOIL_CLOSURES_MILD_8;
+    if (no_grade && !adds_salts(m->schedule)) {
         with.use_rkc = true;
         with.tolerance = fmin(1e-4, 100 * with.tolerance);
     }

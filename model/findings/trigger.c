@@ -100,7 +100,7 @@ boil_outcome boil_trigger_watch(const boil_plant *p, const boil_schedule *s, con
 
 boil_outcome boil_trigger_follow(const boil_trigger *t, const boil_schedule *s, boil_history *out)
 {
-    const double follow_s = 120;
+    const double follow_s = 60;
     boil_simulation *r;
     boil_schedule until = *s;
     until.duration_s = t->time_s + follow_s;

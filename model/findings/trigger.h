@@ -5,7 +5,7 @@
    (BOIL_CLOSURES_TRIGGER):
      - that of the largest potential in each spell at which stirring by its own steam would grow (transfer/overturn.h (4));
      - the start of every lowering of a load while there is any such potential;
-   and of them all, from however many runs, the BOIL_TRIGGERS with the largest potential, each for two minutes without actions beyond
+   and of them all, from however many runs, the BOIL_TRIGGERS with the largest potential, each for a minute without actions beyond
    the schedule. A potential that would leave the freeboard asked for is none: there it could change no grade. */
 #ifndef BOIL_FINDINGS_TRIGGER_H
 #define BOIL_FINDINGS_TRIGGER_H

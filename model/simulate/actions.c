@@ -86,6 +86,7 @@ static boil_outcome add_body(const moment *m, const boil_action *a, boil_bath_bo
     o.name = a->name;
     o.coefficient_W_m2K = l->coefficient_W_m2K;
     o.entry_K = l->temperature_K;
+    o.unheated = 1;
     o.in_start_s = m->time_s;
     o.in_end_s = m->time_s + l->lowering_s;
     o.out_start_s = m->time_s + l->immersed_s;

@@ -84,6 +84,7 @@ typedef struct {
     double drag_out_kg;            /* bath liquid it carries out while it is lifted */
     double takes_share_s;          /* of a layer of water, each second while it is lowered: fixed as its lowering begins */
     double entry_K;                /* its temperature on entry */
+    double unheated;               /* what its mean lacked of the way from there to the bath, a step before: 1 on entry */
     double in_start_s, in_end_s;   /* lowering; share immersed rises linearly */
     double out_start_s, out_end_s; /* lifting; infinity until known */
     bool lowering, lifting;        /* in this stretch; set between steps, so that no step sees a rate jump */

@@ -34,9 +34,9 @@ static double yield_of(const boil_bath *b, const boil_rates_view *v, boil_potent
     if (fabs(layer_K - known->layer_K) + 2 * fabs(bath_K - known->bath_K) + 2 * fabs(boils_K - known->boiling_point_K) >
         near_K) {
         boil_flash_bath bath = {b->air, v->solution.mixture, bath_K, b->plant->dilution_factor};
-        double y = boil_flash_yield(&bath, layer_K, NULL);
+        double share = known->bath_share, y = boil_flash_yield_near(&bath, layer_K, &share);
         /* beyond the correlation: err on the side of steam */
-        *known = (boil_potential_known){layer_K, bath_K, boils_K, isfinite(y) ? y : yield_bound(v, layer_K)};
+        *known = (boil_potential_known){layer_K, bath_K, boils_K, isfinite(y) ? y : yield_bound(v, layer_K), share};
     }
     return known->yield > 0 ? known->yield + spare : 0;
 }
@@ -71,7 +71,7 @@ boil_potential boil_potential_hot(const boil_bath *b, const boil_rates_view *v)
 
 double boil_potential_erupts(const boil_bath *b, const boil_rates_view *v)
 {
-    boil_potential_known none = {0, 0, 0, 0};
+    boil_potential_known none = {0, 0, 0, 0, 0};
     if (b->boiling || !(v->layer.mass_kg > 0))
         return 0;
     boil_potential now = boil_potential_of(b, v, b->plant->limits.freeboard_m, &none);

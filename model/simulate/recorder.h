@@ -26,7 +26,7 @@ typedef struct {
     size_t loads_capacity, additions_capacity, quiet_capacity, rows_capacity, valve_capacity;
     bool valve_was_open;
     double valve_open_s;
-    double last_below_K; /* the boiling point, as of the last moment */
+    double last_below_K;                    /* the boiling point, as of the last moment */
     double boiling_s, boil_began_s, last_s; /* for the share of time, and the steady steam after a cold start */
     bool quiet_start;
     size_t first_load, first_addition; /* before these all is settled: a long schedule costs no more a step */
@@ -54,6 +54,9 @@ boil_outcome boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, 
 
 /* The state after a step, or after actions at the same time. BOIL_NO_MEMORY when it could not be kept. */
 boil_outcome boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
+
+/* What the mean of a body lacks of the way from its entry to the bath, 1 to 0: of a moment it keeps that of the one before. */
+double boil_recorder_unheated(const boil_bath_body *o, const double y[], const boil_rates_view *v);
 
 /* The integrator restarts: what comes next may have a kink, so nothing is fitted across it. */
 void boil_recorder_restart(boil_recorder *r);

@@ -184,6 +184,18 @@ boil_outcome boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, 
     return BOIL_OK;
 }
 
+double boil_recorder_unheated(const boil_bath_body *o, const double y[], const boil_rates_view *v)
+{
+    double way = v->solution.temperature_K - o->entry_K;
+    return way != 0 ? 1 - (y[BOIL_STATE_FIXED + o->at] - o->entry_K) / way : 0;
+}
+
+/* Within the step from t0 to t, in which what lacks decays as it does in a bath that stays as it is: exponentially. */
+static double hot_at(double t0, double t, double before, double now, double lacks)
+{
+    return before > lacks && now > 0 ? t0 + (t - t0) * log(before / lacks) / log(before / now) : t;
+}
+
 static void watch_loads(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v,
                         const boil_recorder_peak *peak)
 {
@@ -196,9 +208,10 @@ static void watch_loads(boil_recorder *r, double t, const boil_bath *b, const do
             continue;
         if (isnan(l->lifted_s) || isnan(l->recovery_s))
             l->lowest_temperature_K = fmin(l->lowest_temperature_K, peak->coolest_K);
-        double start = o->entry_K, mean = y[BOIL_STATE_FIXED + o->at];
-        if (isnan(l->hot_s) && isnan(l->lifted_s) && mean - start >= 0.95 * (v->solution.temperature_K - start))
-            l->hot_s = t - l->time_s;
+        const double lacks = 0.05;
+        double unheated = boil_recorder_unheated(o, y, v);
+        if (isnan(l->hot_s) && isnan(l->lifted_s) && unheated <= lacks)
+            l->hot_s = hot_at(r->last_s, t, o->unheated, unheated, lacks) - l->time_s;
     }
 }
 

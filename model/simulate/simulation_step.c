@@ -221,6 +221,12 @@ static bool is_stuck(const boil_simulation *r)
     return (double)(r->history.steps + boil_integrator_steps(r->integrator)) > most;
 }
 
+static void note_heating(boil_simulation *r)
+{
+    for (size_t i = 0; i < r->bath.bodies_count; i++)
+        r->bath.bodies[i].unheated = boil_recorder_unheated(&r->bath.bodies[i], r->y, &r->view);
+}
+
 /* One step and what follows from it. */
 boil_outcome boil_simulation_step(boil_simulation *r, double stop, bool *going)
 {
@@ -244,6 +250,7 @@ boil_outcome boil_simulation_step(boil_simulation *r, double stop, bool *going)
         return boil_simulation_evaluate(r, r->t, r->y);
     }
     outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
+    note_heating(r);
     if (outcome == BOIL_OK)
         outcome = boil_recorder_rows(&r->record, &r->bath, &r->guess, r->t_before, r->y_before, r->rates_before, r->t, r->y,
                                      r->rates);

@@ -196,6 +196,22 @@ double boil_flash_yield(const boil_flash_bath *b, double layer_K, double *bath_s
     return y < 0 ? 0 : y; /* not fmax, which would hide a NaN */
 }
 
+/* The top of the parabola through three points about it, where they enclose one. */
+double boil_flash_yield_near(const boil_flash_bath *b, double layer_K, double *bath_share)
+{
+    const double apart = 0.02;
+    double phi = *bath_share;
+    prepared p;
+    if (!(phi - apart > LEAST_BATH_SHARE && phi + apart < MOST_BATH_SHARE) || prepare(b, &p) != BOIL_OK)
+        return boil_flash_yield(b, layer_K, bath_share);
+    double less = yield_at(b, &p, layer_K, phi - apart), y = yield_at(b, &p, layer_K, phi);
+    double more = yield_at(b, &p, layer_K, phi + apart);
+    if (!(y > less && y > more))
+        return boil_flash_yield(b, layer_K, bath_share);
+    *bath_share = phi + apart / 2 * (less - more) / (less - 2 * y + more);
+    return fmax(0, fmax(y, yield_at(b, &p, layer_K, *bath_share)));
+}
+
 boil_flash_table boil_flash_table_of(const boil_flash_bath *b)
 {
     boil_flash_table t = {.bath = *b};

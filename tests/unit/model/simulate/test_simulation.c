@@ -151,12 +151,37 @@ static void variants_go_on_from_their_last_common_moment(void **state)
     assert_close(water_kg[1] - water_kg[0], late_kg[1] - late_kg[0], 0, 1e-9);
 }
 
+/* Steps are as long as the tolerance lets them be; when a load is hot does not hang on where they end. */
+static void hot_is_a_moment_within_a_step(void **state)
+{
+    (void)state;
+    double hot_s[5];
+    boil_plant p = open_plant(34e3);
+    boil_schedule s;
+    boil_action load = plate_action(60, 2);
+    boil_schedule_init(&s, 900);
+    assert_int_equal(boil_schedule_add(&s, &load), BOIL_OK);
+    for (int i = 0; i < 5; i++) {
+        boil_history h;
+        boil_run_options o = boil_run_options_default();
+        o.tolerance = pow(10, -5 - i);
+        assert_int_equal(boil_run(&p, &s, &o, &h), BOIL_OK);
+        hot_s[i] = h.loads[0].hot_s;
+        print_message("hot after %.3f s at a tolerance of %g\n", hot_s[i], o.tolerance);
+        boil_history_free(&h);
+    }
+    for (int i = 0; i < 4; i++)
+        assert_close(hot_s[i], hot_s[4], 0, 0.1);
+    boil_schedule_free(&s);
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_copy_goes_on_as_the_run_left_alone),
         cmocka_unit_test(variants_go_on_from_their_last_common_moment),
+        cmocka_unit_test(hot_is_a_moment_within_a_step),
     };
     return cmocka_run_group_tests_name("simulation", tests, NULL, NULL);
 }

@@ -170,11 +170,15 @@ static void search_finds_the_largest(void **state)
     for (double below = 0; below < 40; below += 3.3) {
         for (double layer = 2; layer <= 100; layer += 24) {
             const boil_flash_bath b = bath(mixed, 0.48, below);
-            const double y = boil_flash_yield(&b, KELVIN(layer), NULL);
-            double dense = 0;
+            double at, dense = 0;
+            const double y = boil_flash_yield(&b, KELVIN(layer), &at);
             for (double phi = 0.3; phi < 0.9999; phi += 0.004)
                 dense = fmax(dense, boil_flash_yield_at(&b, KELVIN(layer), phi));
             assert_true(y >= dense - 1e-9 && y <= dense + 1e-3);
+            for (double off = -0.06; off < 0.07; off += 0.01) { /* near it or not, it is found */
+                double phi = at + off;
+                assert_close(boil_flash_yield_near(&b, KELVIN(layer), &phi), y, 0, 1e-5);
+            }
         }
     }
 }
