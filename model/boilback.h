@@ -163,12 +163,13 @@ typedef struct {
 } boil_heater;
 
 typedef struct {
-    double evaporation_factor;           /* 0 to 3; 1: published */
-    double convection_factor;            /* 0 to 3 */
-    double radiation_factor;             /* 0 to 3 */
-    double wall_coefficient_W_m2K;       /* 0 to 50; negative: from insulation and air */
-    double emissivity;                   /* 0.95, 0.90 to 0.96; the surroundings have the room's temperature */
-    double liquid_coefficient_W_m2K;     /* bath side of the surface: 1500, 1000 to 2000, judgement */
+    double evaporation_factor;       /* 0 to 3; 1: published */
+    double convection_factor;        /* 0 to 3 */
+    double radiation_factor;         /* 0 to 3 */
+    double wall_coefficient_W_m2K;   /* 0 to 50; negative: from insulation and air */
+    double emissivity;               /* 0.95, 0.90 to 0.96; the surroundings have the room's temperature */
+    double liquid_coefficient_W_m2K; /* bath side of the surface: 2000, 1000 to 3000, fitted: transfer/surface.h */
+    double salt_transfer_m_s;        /* k_L of transfer/skin.h: 5.6e-5, 3e-5 to 1e-4; infinite: a skin as strong as the bath */
     double insulation_conductivity_W_mK; /* as built: 0.070, fitted to published tank tables; 0.04 to 0.08 */
 } boil_losses;
 
@@ -212,9 +213,10 @@ typedef struct {
     double grain_m;                    /* size of dry salt: 1 mm, 0.2 to 10 mm, judgement */
 } boil_fittings;
 
-/* Transport properties of the hot solution: order of magnitude only, judgement. */
+/* Transport properties of the hot solution: order of magnitude only, judgement, but for the viscosity of its composition and
+   temperature (model/properties/viscosity.h). */
 typedef struct {
-    double viscosity_Pa_s;      /* 2e-3, 1e-3 to 2e-2 */
+    double viscosity_factor;    /* on that: 1, 0.7 to 1.5, the judged error above 70 degC */
     double conductivity_W_mK;   /* 0.65, 0.5 to 0.8 */
     double expansion_1_K;       /* 5e-4, 4e-4 to 8e-4 */
     double surface_tension_N_m; /* 0.085, 0.06 to 0.10 */

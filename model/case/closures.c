@@ -4,6 +4,7 @@
 
 #include "base/constants.h"
 #include "equipment/tank.h"
+#include "properties/viscosity.h"
 #include "properties/water.h"
 #include "transfer/flash.h"
 #include "transfer/interface_heat.h"
@@ -12,12 +13,13 @@
 /* NaN: the plant's own. */
 typedef struct {
     const char *name;
-    double turnover, held, efficiency, erosion, mixer, takes, path_m, drift, dilution, escapes;
+    double turnover, held, efficiency, erosion, mixer, takes, path_m, drift, dilution, salt_transfer, escapes;
 } closure_row;
 
 #define OWN ((double)NAN)
 #define NOTHING (-1.0)
 #define ALL ((double)INFINITY)
+#define LEVEL ((double)INFINITY) /* no skin stronger than the bath */
 #define FAST BOIL_INTERFACE_PATH_FAST
 #define USUAL BOIL_INTERFACE_PATH_LIKELY
 #define SLOW BOIL_INTERFACE_PATH_SLOW
@@ -26,15 +28,15 @@ typedef struct {
 
 /* clang-format off */
 static const closure_row rows[BOIL_CLOSURES] = {
-    [BOIL_CLOSURES_LIKELY] =      {"likely",      OWN, 0,  OWN,  OWN, OWN, OWN,     OWN,   OWN,  OWN},
-    [BOIL_CLOSURES_LIKELY_WIDE] = {"likely-wide", OWN, 0,  OWN,  OWN, OWN, OWN,     OWN,   OWN,  OWN},
-    [BOIL_CLOSURES_GRAVE] =       {"grave",       0.3, 0,  0.20, 0.3, 0,   NOTHING, FAST,  1.53, MORE},
-    [BOIL_CLOSURES_SUDDEN] =      {"sudden",      0.3, 10, 0.20, 0.3, 0,   NOTHING, FAST,  1.53, MORE},
-    [BOIL_CLOSURES_SUDDEN_3] =    {"sudden-3",    0.3, 10, 0.20, 0.3, 0,   NOTHING, USUAL, 1.53, MORE},
-    [BOIL_CLOSURES_SUDDEN_8] =    {"sudden-8",    0.3, 10, 0.20, 0.3, 0,   NOTHING, SLOW,  1.53, MORE},
-    [BOIL_CLOSURES_MILD] =        {"mild",        3,   0,  0.02, 3,   1,   ALL,     USUAL, BOIL_SWELL_POOL_MOST, LESS},
-    [BOIL_CLOSURES_MILD_8] =      {"mild-8",      3,   0,  0.02, 3,   1,   ALL,     SLOW,  BOIL_SWELL_POOL_MOST, LESS},
-    [BOIL_CLOSURES_TRIGGER] =     {"trigger",     0.3, 0,  0.20, 10,  1,   ALL,     FAST,  1.53, MORE, .escapes = 1},
+    [BOIL_CLOSURES_LIKELY] =      {"likely",      OWN, 0,  OWN,  OWN, OWN, OWN,     OWN,   OWN,  OWN,  OWN},
+    [BOIL_CLOSURES_LIKELY_WIDE] = {"likely-wide", OWN, 0,  OWN,  OWN, OWN, OWN,     OWN,   OWN,  OWN,  OWN},
+    [BOIL_CLOSURES_GRAVE] =       {"grave",       0.3, 0,  0.20, 0.3, 0,   NOTHING, FAST,  1.53, MORE, LEVEL},
+    [BOIL_CLOSURES_SUDDEN] =      {"sudden",      0.3, 10, 0.20, 0.3, 0,   NOTHING, FAST,  1.53, MORE, LEVEL},
+    [BOIL_CLOSURES_SUDDEN_3] =    {"sudden-3",    0.3, 10, 0.20, 0.3, 0,   NOTHING, USUAL, 1.53, MORE, LEVEL},
+    [BOIL_CLOSURES_SUDDEN_8] =    {"sudden-8",    0.3, 10, 0.20, 0.3, 0,   NOTHING, SLOW,  1.53, MORE, LEVEL},
+    [BOIL_CLOSURES_MILD] =        {"mild",        3,   0,  0.02, 3,   1,   ALL,     USUAL, BOIL_SWELL_POOL_MOST, LESS, OWN},
+    [BOIL_CLOSURES_MILD_8] =      {"mild-8",      3,   0,  0.02, 3,   1,   ALL,     SLOW,  BOIL_SWELL_POOL_MOST, LESS, OWN},
+    [BOIL_CLOSURES_TRIGGER] =     {"trigger",     0.3, 0,  0.20, 10,  1,   ALL,     FAST,  1.53, MORE, LEVEL, .escapes = 1},
 };
 /* clang-format on */
 
@@ -55,7 +57,8 @@ static double pool_drift(const boil_plant *p)
     if (boil_plant_initial(p, &s) != BOIL_OK)
         return p->pool.drift;
     boil_swell_pool_fluid f = {boil_solution_density(&s.mixture, s.boiling_point_K),
-                               boil_steam_density(s.boiling_point_K, p->ambient.pressure_Pa), p->transport.viscosity_Pa_s,
+                               boil_steam_density(s.boiling_point_K, p->ambient.pressure_Pa),
+                               p->transport.viscosity_factor * boil_viscosity_solution(&s.mixture, s.boiling_point_K),
                                p->transport.surface_tension_N_m};
     return boil_swell_pool_drift(&f, 2 * boil_tank_equivalent_radius(&p->tank));
 }
@@ -74,6 +77,7 @@ boil_plant boil_closures_put(boil_closures c, const boil_plant *p)
     put(&l->path_m, r->path_m);
     l->local_steam = r->escapes;
     put(&out.dilution_factor, r->dilution);
+    put(&out.losses.salt_transfer_m_s, r->salt_transfer);
     if (c == BOIL_CLOSURES_LIKELY_WIDE)
         out.pool.drift = fmax(p->pool.drift, pool_drift(p));
     else if (c == BOIL_CLOSURES_MILD || c == BOIL_CLOSURES_MILD_8)

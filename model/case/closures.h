@@ -3,16 +3,17 @@
    No one number errs on the safe side: mixing that is fast removes a layer before the boil is back and makes the surge when it
    is. So a case is judged by the gravest of a set of runs, and worded by what agrees. C turnover, eta efficiency, x erosion,
    m share of a mixer that stirs the layer, C_d what a load takes along, path of the heat into the layer, K drift, L1 heat of
-   dilution:
+   dilution, k_L salt from the surface (transfer/skin.h; where the skin is as strong as the bath, "none", more evaporates and the boil
+   stays away longer, the grave side):
 
-                    C                       eta    x     m     C_d     path, mm   K              L1
-       likely       the plant's             0.05   1     1     0.2     3          the plant's    1
-       likely, wide                    as likely                                  pool law       1
-       grave        0.3                     0.20   0.3   0     none    1.3        to 1.53        1.055
-       sudden       10 until a boil is      0.20   0.3   0     none    1.3, 3     to 1.53        1.055
+                    C                       eta    x     m     C_d     path, mm   K              L1       k_L
+       likely       the plant's             0.05   1     1     0.2     3          the plant's    1        the plant's
+       likely, wide                    as likely                                  pool law       1        the plant's
+       grave        0.3                     0.20   0.3   0     none    1.3        to 1.53        1.055    none
+       sudden       10 until a boil is      0.20   0.3   0     none    1.3, 3     to 1.53        1.055    none
                     back, 0.3 for a minute                     or 8
-       mild         3                       0.02   3     1     all     3 or 8     5              0.89
-       trigger      0.3                     0.20   10    1     all     1.3        to 1.53        1.055
+       mild         3                       0.02   3     1     all     3 or 8     5              0.89     the plant's
+       trigger      0.3                     0.20   10    1     all     1.3        to 1.53        1.055    none
 
    Trigger is how a sudden run goes on from a moment at which what floats may let go although the bath does not boil: steam of partial
    mixtures then escapes and stirs (transfer/overturn.h (4)), where in all others it is taken to condense in the layer. As a law

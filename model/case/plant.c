@@ -95,8 +95,8 @@ static const char *fittings_problem(const boil_fittings *f)
 
 static const char *transport_problem(const boil_transport *t)
 {
-    if (!(t->viscosity_Pa_s >= 1e-3 && t->viscosity_Pa_s <= 2e-2))
-        return "viscosity of the bath must be between 1e-3 Pa s and 2e-2 Pa s";
+    if (!(t->viscosity_factor >= 0.7 && t->viscosity_factor <= 1.5))
+        return "viscosity factor must be between 0.7 and 1.5";
     if (!(t->conductivity_W_mK >= 0.5 && t->conductivity_W_mK <= 0.8))
         return "conductivity of the bath must be between 0.5 W/mK and 0.8 W/mK";
     if (!(t->expansion_1_K >= 4e-4 && t->expansion_1_K <= 8e-4))

@@ -125,8 +125,10 @@ static double molality_over_s(double M, double ln_a, double by_M, double *s, dou
     return M / *s;
 }
 
-/* Equation (1) at a fixed temperature by Newton on M. */
-static boil_outcome equivalent_molality(const molalities *n, double T, double *M, double *ln_a, double *by_M, double *by_T)
+/* Equation (1) at a fixed temperature by Newton on M, until a step is within a share of it: what is left in ln a then, carried on
+   along its slope, is of second order in that step. */
+static boil_outcome equivalent_molality(const molalities *n, double T, double within, double *M, double *ln_a, double *by_M,
+                                        double *by_T)
 {
     double x = *M > 0 ? *M : n->hydroxide + 0.4 * (n->nitrate + n->nitrite);
     for (int i = 0; i < 60; i++) {
@@ -137,7 +139,7 @@ static boil_outcome equivalent_molality(const molalities *n, double T, double *M
         double slope = 1 - n->others * (x < 1e-9 ? 0 : 1 / s + ratio_a * *by_M);
         double step = f / (slope > 0.05 ? slope : 0.05);
         double next = fmax(x - step, 0.3 * x);
-        if (fabs(next - x) <= 1e-11 * (1 + x)) { /* above the rounding of the correlation near its end */
+        if (fabs(next - x) <= within * (1 + x)) {
             *M = next;
             *ln_a += *by_M * (next - x);
             return BOIL_OK;
@@ -237,38 +239,43 @@ boil_outcome boil_solution_boiling_point_near(const boil_conditions *c, const bo
 
 double boil_solution_activity_near(const boil_mixture *m, double temperature_K, boil_solution_guess *guess)
 {
+    const double within = 1e-11; /* above the rounding of the correlation near its end */
     molalities n = molalities_of(m);
     double M = guess->equivalent_molality, ln_a, by_M, by_T;
-    if (equivalent_molality(&n, temperature_K, &M, &ln_a, &by_M, &by_T) != BOIL_OK)
+    if (equivalent_molality(&n, temperature_K, within, &M, &ln_a, &by_M, &by_T) != BOIL_OK)
         return (double)NAN;
     guess->equivalent_molality = M;
     return exp(ln_a);
 }
 
-double boil_solution_vapour_pressure(const boil_conditions *c, const boil_mixture *m, double temperature_K,
-                                     boil_solution_guess *guess, double *slope_Pa_K)
+/* The elevation factor: p(T) = psat(T - f [T - Tsat(p)]), and its slopes. */
+static double elevated(double factor, double temperature_K, double ln_p, double *by_T, double *by_strength)
 {
+    double p = exp(ln_p), t = boil_water_saturation_temperature(p), lowered = temperature_K - factor * (temperature_K - t);
+    double t_ln_p = p / boil_water_saturation_pressure_slope(t), low = boil_water_saturation_pressure(lowered);
+    double slope = boil_water_saturation_pressure_slope(lowered) / low;
+    *by_T = slope * (1 - factor + factor * t_ln_p * *by_T);
+    *by_strength *= slope * factor * t_ln_p;
+    return log(low);
+}
+
+double boil_solution_log_vapour_pressure(const boil_conditions *c, const boil_mixture *m, double temperature_K,
+                                         double *molality, double *by_T, double *by_strength)
+{
+    const double within = 1e-6; /* 1e-12 of ln a */
     molalities n = molalities_of(m);
-    double M = guess->equivalent_molality, ln_a, by_M, by_T, s;
-    if (equivalent_molality(&n, temperature_K, &M, &ln_a, &by_M, &by_T) != BOIL_OK)
+    double ln_a, by_M, activity_T, s, ratio_a;
+    if (equivalent_molality(&n, temperature_K, within, molality, &ln_a, &by_M, &activity_T) != BOIL_OK)
         return (double)NAN;
-    guess->equivalent_molality = M;
-    double psat = boil_water_saturation_pressure(temperature_K), p = psat * exp(ln_a);
-    double ratio_a;
+    double psat = boil_water_saturation_pressure(temperature_K), M = *molality;
     molality_over_s(M, ln_a, by_M, &s, &ratio_a);
-    /* d ln a/dT along (1): M moves with the activity. */
-    double along = n.others * ratio_a * by_T / (1 - n.others * (M < 1e-9 ? 0 : 1 / s + ratio_a * by_M));
-    double slope = p * (boil_water_saturation_pressure_slope(temperature_K) / psat + by_T + by_M * along);
-    double f = c->elevation_factor;
-    if (f != 1) {
-        double t = boil_water_saturation_temperature(p), lowered = temperature_K - f * (temperature_K - t);
-        double t_T = slope / boil_water_saturation_pressure_slope(t);
-        p = boil_water_saturation_pressure(lowered);
-        slope = boil_water_saturation_pressure_slope(lowered) * (1 - f + f * t_T);
-    }
-    if (slope_Pa_K)
-        *slope_Pa_K = slope;
-    return p;
+    /* Along (1): M moves with the activity, and with the strength as it does itself. */
+    double stiffness = 1 - n.others * (M < 1e-9 ? 0 : 1 / s + ratio_a * by_M);
+    *by_T = boil_water_saturation_pressure_slope(temperature_K) / psat + activity_T +
+            by_M * n.others * ratio_a * activity_T / stiffness;
+    *by_strength = by_M * M / stiffness;
+    double ln_p = log(psat) + ln_a;
+    return c->elevation_factor == 1 ? ln_p : elevated(c->elevation_factor, temperature_K, ln_p, by_T, by_strength);
 }
 
 /* The last sum of (3): H = D (1 - exp(-u)), D = sum n_i d_i, u = sum n_i/(W n0), n in mol. */
@@ -350,6 +357,12 @@ double boil_solution_density(const boil_mixture *m, double temperature_K)
                     m->salt[BOIL_NANO3] / nitrate_density(1 - m->water / mass, temperature_K - BOIL_ZERO_CELSIUS) +
                     m->salt[BOIL_NANO2] * NITRITE_VOLUME;
     return mass / volume;
+}
+
+double boil_solution_strongest_molality(double temperature_K)
+{
+    double water = boil_naoh_least_water(temperature_K);
+    return (1 - water) / (BOIL_NAOH_MOLAR_MASS * water);
 }
 
 boil_range boil_solution_range_at(double temperature_K, double equivalent_molality)

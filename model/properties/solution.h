@@ -53,9 +53,10 @@ boil_outcome boil_solution_boiling_point_near(const boil_conditions *c, const bo
 /* Water activity at T, and optionally the equivalent molality through guess. NaN when (1) has no root. */
 double boil_solution_activity_near(const boil_mixture *m, double temperature_K, boil_solution_guess *guess);
 
-/* Vapour pressure at T, Pa, and its slope at constant composition, Pa/K (slope may be NULL). */
-double boil_solution_vapour_pressure(const boil_conditions *c, const boil_mixture *m, double temperature_K,
-                                     boil_solution_guess *guess, double *slope_Pa_K);
+/* ln of the vapour pressure at T, Pa, with its slopes: by T at constant composition, 1/K, and by ln of all molalities. Good to 1e-9.
+   The equivalent molality is read and updated: 0 for a cold start, a fair one costs one or two evaluations. NaN as above. */
+double boil_solution_log_vapour_pressure(const boil_conditions *c, const boil_mixture *m, double temperature_K,
+                                         double *equivalent_molality, double *by_T, double *by_strength);
 
 /* Temperature, K, at which the solution holds enthalpy_J, by Newton from guess_K. NaN when there is none from -50 to
    300 degC. */
@@ -67,6 +68,8 @@ double boil_salt_solid_enthalpy(int salt, double temperature_K);
 double boil_salt_solid_heat_capacity(int salt, double temperature_K); /* J/kgK, exact derivative of the above */
 double boil_salt_solid_density(int salt);                             /* kg/m3; handbook values, from memory */
 double boil_salt_molar_mass(int salt);                                /* kg/mol */
+
+double boil_solution_strongest_molality(double temperature_K); /* M at the correlation's end, mol/kg water */
 
 boil_range boil_solution_range_at(double temperature_K, double equivalent_molality);
 

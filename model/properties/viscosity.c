@@ -29,16 +29,16 @@ double boil_viscosity_water(double temperature_K)
     return PA_S * water_mPa_s(temperature_K - BOIL_ZERO_CELSIUS);
 }
 
-static double log_salt(const coefficients *v, double salts, double t)
+static double log_salt(const coefficients *v, double log_salts, double t)
 {
-    return (v->v1 * pow(salts, v->v2) + v->v3) / (v->v4 * t + 1) - log1p(v->v5 * pow(salts, v->v6));
+    return (v->v1 * exp(v->v2 * log_salts) + v->v3) / (v->v4 * t + 1) - log1p(v->v5 * exp(v->v6 * log_salts));
 }
 
 double boil_viscosity_solution(const boil_mixture *m, double temperature_K)
 {
     double t = temperature_K - BOIL_ZERO_CELSIUS, salts = boil_mixture_salt_fraction(m), held = fmin(salts, STRONGEST);
     double hydroxide = salts > 0 ? held * m->salt[BOIL_NAOH] / boil_mixture_salts(m) : 0;
-    double log_mu = (1 - held) * log(water_mPa_s(t)) + hydroxide * log_salt(&HYDROXIDE, held, t) +
-                    (held - hydroxide) * log_salt(&NITRATE, held, t);
+    double log_salts = log(fmax(held, 1e-12)), log_mu = (1 - held) * log(water_mPa_s(t));
+    log_mu += hydroxide * log_salt(&HYDROXIDE, log_salts, t) + (held - hydroxide) * log_salt(&NITRATE, log_salts, t);
     return PA_S * fmax(LEAST_MPA_S, exp(log_mu));
 }

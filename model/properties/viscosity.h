@@ -6,7 +6,9 @@
        mu_w = (t + 246)/((0.05594 t + 5.2842) t + 137.37)
        ln mu_i = (v1 w_s^v2 + v3)/(v4 t + 1) - ln(v5 w_s^v6 + 1)
    Fitted for NaOH at 12.5 to 70 degC to 56 %, for NaNO3 at 10 to 60 degC to 55 %; nitrite as nitrate (judgement). Above 70 degC
-   extrapolated: x 0.7 to 1.5 (judgement). Beyond 56 % of salts that of 56 % is held: a stronger bath is thicker than that. */
+   extrapolated: x 0.7 to 1.5 (judgement), which is `viscosity_factor` of boil_transport. Beyond 56 % of salts that of 56 % is held: a
+   stronger bath is thicker than that. Thinner than 0.2 mPa s, water's at 140 degC, is held at that. Natural and stirred
+   coefficients, the drained film, dissolving and the drift of wide pools use it. */
 #ifndef BOIL_PROPERTIES_VISCOSITY_H
 #define BOIL_PROPERTIES_VISCOSITY_H
 

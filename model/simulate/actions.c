@@ -118,12 +118,13 @@ static double takes_share(const moment *m, const boil_load *l)
 static boil_outcome load(const boil_action *a, const moment *m)
 {
     const boil_load *l = &a->is.load;
-    const boil_transport *x = &m->bath->plant->transport;
+    const boil_rates_solution *s = &m->view->solution;
     boil_bath_body parts = {.body = boil_load_parts(l)}, basket = {.body = boil_load_basket(l)};
     basket.displaced_m3 = basket.body.mass_kg / l->metal.density_kg_m3;
     parts.displaced_m3 = boil_load_displaced(l) - basket.displaced_m3;
     parts.takes_share_s = takes_share(m, l);
-    parts.drag_out_kg = boil_drag_out(l, x->viscosity_Pa_s, m->view->solution.density_kg_m3, x->surface_tension_N_m);
+    parts.drag_out_kg =
+        boil_drag_out(l, s->convection.viscosity_Pa_s, s->density_kg_m3, m->bath->plant->transport.surface_tension_N_m);
     boil_outcome outcome = boil_recorder_load(m->recorder, m->time_s, l, m->bath, m->view, &parts.load);
     basket.load = parts.load;
     if (outcome == BOIL_OK)

@@ -10,7 +10,7 @@
 
 boil_rates_guess boil_rates_guess_at(double temperature_K)
 {
-    return (boil_rates_guess){.temperature_K = temperature_K, .skin_K = temperature_K - 5};
+    return (boil_rates_guess){.temperature_K = temperature_K};
 }
 
 /* What a kilogram of a component counts for in the boiling bath: K_i of simulate/bath.h. */
@@ -29,8 +29,10 @@ static boil_rates_heat heat_of(const boil_bath *b, const double y[], const boil_
     double liquid = in->liquid_W - in->component_kg_s[0] * k_water, salts = in->salts_W;
     for (int i = 0; i < BOIL_SALTS; i++) {
         double k = counts(s->heat.solution.salt[i], capacity, s->slope.salt[i]);
-        double solid = boil_salt_solid_enthalpy(i, s->temperature_K);
         liquid -= in->component_kg_s[1 + i] * k;
+        if (!(v->salts.undissolved_kg > 0 || in->salts_kg_s > 0))
+            continue;
+        double solid = boil_salt_solid_enthalpy(i, s->temperature_K);
         salts += v->salts.dissolving_kg_s[i] * (solid - k) - in->salt_kg_s[i] * solid;
     }
     boil_rates_heat h = {
@@ -38,7 +40,7 @@ static boil_rates_heat heat_of(const boil_bath *b, const double y[], const boil_
     h.calm_W = v->heater.heat_W - v->surface.wall_W - v->surface.bath.radiation_W - v->surface.bath.convection_W;
     h.mixing_J_kg = k_water - v->layer.enthalpy_J_kg;
     h.water_cooling_W = v->layer.mixing_kg_s * h.mixing_J_kg;
-    double evaporating_W = v->surface.bath.evaporation_kg_s * (v->surface.vapour_J_kg - k_water);
+    double evaporating_W = v->surface.bath.evaporation_kg_s * (v->surface.bath.vapour_J_kg - k_water);
     h.spare_W = h.calm_W - v->loads.heat_W - v->layer.heat_W - h.water_cooling_W - evaporating_W + liquid + salts + h.held_W;
     h.latent_J_kg = boil_bath_steam_enthalpy(b, s->temperature_K) - k_water;
     return h;
@@ -74,7 +76,7 @@ static void bath_rates(const boil_rates_view *v, double steam_W, double dydt[])
     dydt[BOIL_STATE_CRUST_MASS] = v->salts.crust_kg_s;
     dydt[BOIL_STATE_HELD_HEAT] = -v->heat.held_W;
     dydt[BOIL_STATE_BATH_HEAT] = v->heat.calm_W - v->loads.heat_W - v->layer.heat_W + mixing * v->layer.enthalpy_J_kg -
-                                 e * v->surface.vapour_J_kg - steam_W + in->liquid_W + in->salts_W -
+                                 e * v->surface.bath.vapour_J_kg - steam_W + in->liquid_W + in->salts_W -
                                  v->loads.drag_kg_s * (s->heat.solution.enthalpy_J / s->mass_kg) + v->heat.held_W;
 }
 
@@ -113,7 +115,7 @@ static void heat_rates(const boil_rates_view *v, double steam_W, double dydt[])
     dydt[BOIL_STATE_HEAT_TO_AIR] = v->surface.air_W;
     dydt[BOIL_STATE_HEAT_TO_LOADS] = v->loads.heat_W;
     dydt[BOIL_STATE_HEAT_WITH_VAPOUR] =
-        steam_W + v->surface.bath.evaporation_kg_s * v->surface.vapour_J_kg + v->layer_vapour.heat_W;
+        steam_W + v->surface.bath.evaporation_kg_s * v->surface.bath.vapour_J_kg + v->layer_vapour.heat_W;
     dydt[BOIL_STATE_HEAT_WITH_WATER] = v->inflow.water_W;
     dydt[BOIL_STATE_HEAT_WITH_LIQUID] = v->inflow.liquid_W;
     dydt[BOIL_STATE_HEAT_WITH_SALTS] = v->inflow.salts_W;
@@ -151,7 +153,7 @@ boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_
     v->salts = boil_rates_of_salts(b, y, &v->solution, &v->pool, v->heater.heat_W, g);
     outcome = boil_rates_of_layer(b, t, y, &v->solution, &v->pool, v->heater.heat_W, g, &v->layer);
     if (outcome == BOIL_OK)
-        outcome = boil_rates_of_surface(b, &v->solution, &v->salts, &v->layer, v->pool.leaving_kg_s, g, &v->surface);
+        outcome = boil_rates_of_surface(b, &v->solution, &v->salts, &v->layer, v->pool.leaving_kg_s, &v->surface);
     if (outcome != BOIL_OK)
         return outcome;
     v->inflow = boil_rates_of_inflow(b, v->control.valve_kg_s, &v->surface);

@@ -55,7 +55,8 @@ static boil_range or_depth(boil_range range, double depth_m)
 static boil_convection_liquid to_convection(const boil_bath *b, const boil_rates_solution *s)
 {
     const boil_transport *x = &b->plant->transport;
-    return (boil_convection_liquid){s->density_kg_m3, s->heat.solution.heat_capacity_J_K / s->mass_kg, x->viscosity_Pa_s,
+    return (boil_convection_liquid){s->density_kg_m3, s->heat.solution.heat_capacity_J_K / s->mass_kg,
+                                    x->viscosity_factor * boil_viscosity_solution(&s->mixture, s->temperature_K),
                                     x->conductivity_W_mK, x->expansion_1_K};
 }
 
@@ -155,15 +156,16 @@ static boil_dissolution_place dissolving_place(const boil_bath *b, const boil_ra
                                                double stirring_W_kg)
 {
     const boil_mixture brine = boil_solubility_saturated(&s->mixture, solid, s->temperature_K);
+    const double thicker = b->plant->transport.viscosity_factor;
     double brine_kg_m3 = boil_solution_density(&brine, s->temperature_K);
     double stronger =
         boil_mixture_salt_fraction(&brine) * brine_kg_m3 - boil_mixture_salt_fraction(&s->mixture) * s->density_kg_m3;
     return (boil_dissolution_place){.grain_m = b->plant->fittings.grain_m,
                                     .temperature_K = s->temperature_K,
                                     .liquid_kg_m3 = s->density_kg_m3,
-                                    .viscosity_Pa_s = boil_viscosity_solution(&s->mixture, s->temperature_K),
+                                    .viscosity_Pa_s = s->convection.viscosity_Pa_s,
                                     .brine_kg_m3 = brine_kg_m3,
-                                    .brine_viscosity_Pa_s = boil_viscosity_solution(&brine, s->temperature_K),
+                                    .brine_viscosity_Pa_s = thicker * boil_viscosity_solution(&brine, s->temperature_K),
                                     .strength_difference_kg_m3 = fmax(0, stronger),
                                     .stirring_W_kg = stirring_W_kg,
                                     .area_m2 = b->area_m2,
@@ -183,10 +185,9 @@ static double excess_of(const boil_bath *b, const boil_rates_solution *s, double
 static double held_superheat(const boil_bath *b, const boil_rates_solution *s, double holds_Pa, const boil_rates_guess *g)
 {
     const double most_K = 30; /* judgement: thicker than that it is a frozen bath */
-    boil_solution_guess guess = g->boiling;
-    double slope;
-    boil_solution_vapour_pressure(&b->air, &s->mixture, s->boiling_point_K, &guess, &slope);
-    return slope > 0 ? fmin(most_K, holds_Pa / slope) : 0;
+    double molality = g->boiling.equivalent_molality, by_K, by_strength;
+    boil_solution_log_vapour_pressure(&b->air, &s->mixture, s->boiling_point_K, &molality, &by_K, &by_strength);
+    return by_K > 0 ? fmin(most_K, holds_Pa / (b->air.pressure_Pa * by_K)) : 0;
 }
 
 static void crust_of(const boil_bath *b, const boil_rates_solution *s, const boil_dissolution_crust *c, double crust_kg,

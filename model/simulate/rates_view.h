@@ -9,10 +9,9 @@
 
 /* Where the last searches ended, from which the next ones start. Whoever evaluates owns one; a copy serves as well. */
 typedef struct {
-    boil_solution_guess boiling, skin; /* zero: a cold start */
-    double temperature_K, skin_K;      /* of the bath and of its surface */
-    double layer_skin_K;               /* zero: the layer's own temperature */
-    boil_flash_table flash;            /* of the bath whose layer lets go */
+    boil_solution_guess boiling; /* zero: a cold start */
+    double temperature_K;        /* of the bath */
+    boil_flash_table flash;      /* of the bath whose layer lets go */
 } boil_rates_guess;
 
 /* The bath's solution, at its mode's temperature. */
@@ -78,7 +77,6 @@ typedef struct {
 /* What leaves through surface and walls, a lid heeded. */
 typedef struct {
     boil_surface_flow bath, layer; /* each from its share of the surface; the layer as if it did not boil */
-    double vapour_J_kg;            /* of what evaporates from the bath */
     double condensate_kg_s, condensate_J_kg;
     double air_W; /* radiation and convection of both */
     double wall_W;

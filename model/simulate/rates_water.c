@@ -74,23 +74,55 @@ boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[],
     return BOIL_OK;
 }
 
-static double water_pressure(const void *nothing, double T, double *slope)
+static double water_pressure(void *nothing, double T, double log_stronger, double *by_K, double *by_log_stronger)
 {
     (void)nothing;
-    *slope = boil_water_saturation_pressure_slope(T);
-    return boil_water_saturation_pressure(T);
+    (void)log_stronger;
+    double p = boil_water_saturation_pressure(T);
+    *by_K = boil_water_saturation_pressure_slope(T) / p;
+    *by_log_stronger = 0;
+    return log(p);
 }
 
+static boil_surface_liquid layer_surface(const boil_bath *b, const boil_rates_layer *layer)
+{
+    return (boil_surface_liquid){.temperature_K = layer->temperature_K,
+                                 .boiling_K = b->air.saturation_K,
+                                 .water_J_kg = layer->enthalpy_J_kg,
+                                 .log_pressure = water_pressure};
+}
+
+/* The bath's own, with the equivalent molality of the skin asked about last. */
 typedef struct {
     const boil_conditions *air;
     const boil_mixture *mixture;
-    boil_solution_guess *guess;
+    double molality, log_stronger;
 } solution_surface;
 
-static double solution_pressure(const void *liquid, double T, double *slope)
+static double solution_pressure(void *of, double T, double log_stronger, double *by_K, double *by_log_stronger)
 {
-    const solution_surface *s = liquid;
-    return boil_solution_vapour_pressure(s->air, s->mixture, T, s->guess, slope);
+    solution_surface *s = of;
+    boil_mixture m = *s->mixture;
+    m.water *= exp(-log_stronger);
+    s->molality *= exp(log_stronger - s->log_stronger);
+    s->log_stronger = log_stronger;
+    return boil_solution_log_vapour_pressure(s->air, &m, T, &s->molality, by_K, by_log_stronger);
+}
+
+static boil_surface_liquid bath_surface(const boil_bath *b, const boil_rates_solution *s, double bath_K, solution_surface *of)
+{
+    *of = (solution_surface){&b->air, &s->mixture, s->equivalent_molality, 0};
+    return (boil_surface_liquid){.temperature_K = bath_K,
+                                 .boiling_K = s->boiling_point_K,
+                                 .boiling_by_log_stronger_K = -s->mixture.water * s->slope.water,
+                                 .water_J_kg = s->heat.solution.water,
+                                 .density_kg_m3 = s->density_kg_m3,
+                                 .salt_fraction = 1 - s->mixture.water / s->mass_kg,
+                                 .salt_transfer_m_s = b->plant->losses.salt_transfer_m_s,
+                                 .log_strongest =
+                                     log(boil_solution_strongest_molality(s->temperature_K) / s->equivalent_molality),
+                                 .log_pressure = solution_pressure,
+                                 .of = of};
 }
 
 /* A lid takes the place of the open air. It condenses what its own loss to the room carries away, UA (T - T_room)/latent, at
@@ -104,31 +136,25 @@ static void put_lid_on(const boil_bath *b, double bath_K, double leaving_kg_s, b
     double takes = lost / boil_water_latent_heat(T);
     double bath = fmax(0, s->bath.evaporation_kg_s), layer = fmax(0, s->layer.evaporation_kg_s);
     double open = bath + layer, share = open > takes ? takes / open : 1;
-    s->bath = (boil_surface_flow){.evaporation_kg_s = bath * share, .skin_K = s->bath.skin_K};
-    s->layer = (boil_surface_flow){.evaporation_kg_s = layer * share, .skin_K = s->layer.skin_K};
+    s->bath = (boil_surface_flow){bath * share, 0, 0, s->bath.vapour_J_kg, s->bath.skin_K};
+    s->layer = (boil_surface_flow){layer * share, 0, 0, s->layer.vapour_J_kg, s->layer.skin_K};
     s->condensate_kg_s = f->lid_return * fmin(takes, open * share + leaving_kg_s);
     s->condensate_J_kg = boil_water_enthalpy(T);
 }
 
 static boil_outcome open_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer, double bath_K,
-                                 double steam_leaving_kg_s, boil_rates_guess *g, boil_rates_surface *out)
+                                 double steam_leaving_kg_s, boil_rates_surface *out)
 {
     const boil_losses *losses = &b->plant->losses;
-    solution_surface bath = {&b->air, &s->mixture, &g->skin};
-    boil_vapour_pressure of_bath = {solution_pressure, &bath}, of_water = {water_pressure, NULL};
+    solution_surface of;
+    boil_surface_liquid bath = bath_surface(b, s, bath_K, &of), water = layer_surface(b, layer);
     double cover = layer->cover, open = 1 - cover;
-    if (!(g->skin.equivalent_molality > 0))
-        g->skin = g->boiling;
-    boil_outcome outcome = boil_surface_exchange(losses, &b->ambient, &of_bath, b->area_m2 * open, bath_K,
-                                                 steam_leaving_kg_s * open, g->skin_K, &out->bath);
+    boil_outcome outcome =
+        boil_surface_exchange(losses, &b->ambient, &bath, b->area_m2 * open, steam_leaving_kg_s * open, &out->bath);
     if (outcome == BOIL_OK)
-        outcome = boil_surface_exchange(losses, &b->ambient, &of_water, b->area_m2 * cover, layer->temperature_K,
-                                        steam_leaving_kg_s * cover, g->layer_skin_K, &out->layer);
-    if (outcome != BOIL_OK)
-        return outcome;
-    g->skin_K = out->bath.skin_K;
-    g->layer_skin_K = b->layer == BOIL_WATER_LAYER_NONE ? 0 : out->layer.skin_K;
-    return BOIL_OK;
+        outcome =
+            boil_surface_exchange(losses, &b->ambient, &water, b->area_m2 * cover, steam_leaving_kg_s * cover, &out->layer);
+    return outcome;
 }
 
 /* Under a crust the bath may be hotter than its boil: what shows above is not. */
@@ -138,19 +164,17 @@ static double surface_temperature(const boil_rates_solution *s, const boil_rates
 }
 
 boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_salts *salts,
-                                   const boil_rates_layer *layer, double steam_leaving_kg_s, boil_rates_guess *g,
-                                   boil_rates_surface *out)
+                                   const boil_rates_layer *layer, double steam_leaving_kg_s, boil_rates_surface *out)
 {
     const boil_plant *p = b->plant;
     *out = (boil_rates_surface){.wall_W = boil_wall_loss(&p->losses, &p->tank, &b->ambient, s->temperature_K)};
     double bath_K = surface_temperature(s, salts);
-    boil_outcome outcome = open_surface(b, s, layer, bath_K, steam_leaving_kg_s, g, out);
+    boil_outcome outcome = open_surface(b, s, layer, bath_K, steam_leaving_kg_s, out);
     if (outcome != BOIL_OK)
         return outcome;
     out->bath.evaporation_kg_s *= 1 - salts->crust_cover;
     if (b->lid_on)
         put_lid_on(b, bath_K, steam_leaving_kg_s, out);
-    out->vapour_J_kg = boil_water_vapour_enthalpy(out->bath.skin_K);
     out->air_W = out->bath.radiation_W + out->bath.convection_W + out->layer.radiation_W + out->layer.convection_W;
     return BOIL_OK;
 }
@@ -200,7 +224,7 @@ boil_rates_layer_vapour boil_rates_of_layer_vapour(const boil_bath *b, const boi
     const boil_surface_flow *open = &surface->layer;
     if (b->layer == BOIL_WATER_LAYER_NONE)
         return (boil_rates_layer_vapour){0, 0, 0, 0};
-    double evaporated_J_kg = boil_water_vapour_enthalpy(open->skin_K), hw = layer->enthalpy_J_kg;
+    double evaporated_J_kg = open->vapour_J_kg, hw = layer->enthalpy_J_kg;
     if (b->layer == BOIL_WATER_LAYER_STILL)
         return (boil_rates_layer_vapour){.evaporated_kg_s = open->evaporation_kg_s,
                                          .heat_W = open->evaporation_kg_s * evaporated_J_kg};

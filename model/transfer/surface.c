@@ -6,22 +6,21 @@
 
 #include "base/constants.h"
 #include "properties/water.h"
+#include "transfer/skin.h"
 
 /* Carrier's open-tank formula in SI: q = (a + b v)(pw - pa), W/m2 per Pa, and per m/s of air. [ASHRAE HVAC
    Applications] */
 static const double STILL_AIR = 0.089, MOVING_AIR = 0.0782;
 
 /* h_c/g of equation (4), J/kgK: molar masses of dry air and water [IUPAC], heat capacity of air at 300 to 350 K and the
-   Lewis number alpha/D of water vapour in air at 298 K [Incropera & DeWitt, tables A.4 and A.8]. */
-static const double AIR_G_MOL = 28.96, WATER_G_MOL = 18.015, AIR_J_KGK = 1007, LEWIS = 0.87;
+   Lewis number alpha/D of water vapour in air at 298 K, 0.87, to the power 2/3 [Incropera & DeWitt, tables A.4 and A.8]. */
+static const double AIR_BY_FILM = 28.96 / 18.015 * 1007 * 0.91133;
 
-/* dL/dT of water between 0 and 150 degC, J/kgK, to 15 %. It only aims Newton's steps, and does not enter the answer. */
-static const double LATENT_SLOPE = -2600;
+/* Heat capacity of water vapour, J/kgK: saturated at 50 to 100 degC 1.9 to 2.1 [IAPWS SR1-86]. */
+static const double VAPOUR_J_KGK = 1950;
 
-/* The skin lies within this of bath and room, whichever is beyond: over the ranges of room and losses the strongest
-   film passes 0.97 W/m2 per Pa, so 6 kW/m2 from a skin of at most 308 K and 24 kW/m2 to a skin however dry, and 1000
-   W/m2K times 25 K is more than either. */
-static const double SKIN_MARGIN_K = 25;
+/* Of L and h_v by temperature, J/kgK, to 15 %. They only aim the steps, and do not enter the answer. */
+static const double LATENT_SLOPE = -2600, VAPOUR_SLOPE = 1650;
 
 boil_losses boil_losses_default(void)
 {
@@ -30,7 +29,8 @@ boil_losses boil_losses_default(void)
                          .radiation_factor = 1,
                          .wall_coefficient_W_m2K = -1,
                          .emissivity = 0.95,
-                         .liquid_coefficient_W_m2K = 1500,
+                         .liquid_coefficient_W_m2K = 2000,
+                         .salt_transfer_m_s = 5.6e-5,
                          .insulation_conductivity_W_mK = 0.070};
 }
 
@@ -48,188 +48,235 @@ const char *boil_losses_problem(const boil_losses *l)
         return "wall coefficient must be between 0 W/m2K and 50 W/m2K (or negative: from insulation and air)";
     if (!(l->emissivity >= 0.90 && l->emissivity <= 0.96))
         return "emissivity of the surface must be between 0.90 and 0.96";
-    if (!(l->liquid_coefficient_W_m2K >= 1000 && l->liquid_coefficient_W_m2K <= 2000))
-        return "bath-side coefficient of the surface must be between 1000 W/m2K and 2000 W/m2K";
+    if (!(l->liquid_coefficient_W_m2K >= 1000 && l->liquid_coefficient_W_m2K <= 3000))
+        return "bath-side coefficient of the surface must be between 1000 W/m2K and 3000 W/m2K";
+    if (!((l->salt_transfer_m_s >= 3e-5 && l->salt_transfer_m_s <= 1e-4) || l->salt_transfer_m_s == HUGE_VAL))
+        return "transfer of salt from the surface must be between 3e-5 m/s and 1e-4 m/s, or infinite";
     if (!(l->insulation_conductivity_W_mK >= 0.04 && l->insulation_conductivity_W_mK <= 0.08))
         return "conductivity of the insulation must be between 0.04 W/mK and 0.08 W/mK";
     return NULL;
 }
 
-/* What stays while the skin temperature is sought. */
+/* What stays while the skin is sought, per square metre. */
 typedef struct {
-    const boil_losses *losses;
-    double pressure_Pa, air_vapour_Pa, room_K, liquid_K;
-    double film_W_m2;    /* g L of equation (2) without f_e */
-    double steam_kg_m2s; /* leaving the pool, not below 0 */
+    const boil_surface_liquid *liquid;
+    double pressure_Pa, log_pressure, air_vapour_Pa, room_K;
+    double film_W_m2;    /* g L of (2) */
+    double air_W_m2;     /* h_c of (4) times L, per J/kg */
+    double grey;         /* of radiation, W/m2K4 */
+    double liquid_W_m2K; /* h_liq */
+    double steam_kg_m2s; /* leaving the pool through the film, not below 0 */
 } surroundings;
 
-/* The skin balance, per square metre. */
 typedef struct {
-    double evaporation_kg_m2s, radiation_W_m2, convection_W_m2;
-    double excess_W_m2; /* equation (3): left less right side; falls as the skin warms */
-    double slope;       /* of the excess, W/m2K */
-    double allowed;     /* of the excess: 1e-10 of the heat flows, and what rounding of T and p leaves */
+    double skin_K, evaporation_kg_m2s;
+} skin;
+
+/* The liquid at a skin: ln of its vapour pressure, with its slopes by temperature and by evaporation; heat of evaporation; that
+   of the vapour, where anything evaporates. */
+typedef struct {
+    double log_Pa, by_K, by_evaporation;
+    double latent_J_kg, vapour_J_kg;
+} skin_liquid;
+
+/* ln of the skin's molality over the bath's, with its slope by e. */
+static double stronger(const boil_surface_liquid *l, double e, double *slope)
+{
+    double bulk = l->salt_fraction, transfer = l->density_kg_m3 * l->salt_transfer_m_s;
+    *slope = 0;
+    if (!(bulk > 0) || isinf(transfer))
+        return 0;
+    double there = boil_skin_salt_fraction(bulk, e, l->density_kg_m3, l->salt_transfer_m_s);
+    double more = there < 1 ? log(there * (1 - bulk) / (bulk * (1 - there))) : HUGE_VAL;
+    if (!(more < l->log_strongest))
+        return fmax(0, l->log_strongest);
+    *slope = 1 / (transfer * (1 - there));
+    return more;
+}
+
+/* Near enough to start from, and a function of the bath alone: ln p by Clausius and Clapeyron from the boiling point, with a heat
+   that grows with the elevation, and by how the boiling point rises with strength. Fitted to 0.5 % from water to 60 %, and only an
+   aim. */
+static skin_liquid rough_liquid(const surroundings *s, const skin *at)
+{
+    const double water_K = 4969, by_elevation = 16.3, by_cooling = 2.3, bend = 0.35, water_boils_K = 373.1;
+    double boils_K = s->liquid->boiling_K, T = at->skin_K, cooler = boils_K - T, warm = T - water_boils_K, by_e;
+    double heat_K = water_K + by_elevation * (boils_K - water_boils_K) + by_cooling * cooler;
+    double more = stronger(s->liquid, at->evaporation_kg_m2s, &by_e);
+    double lowering = s->liquid->boiling_by_log_stronger_K * heat_K / (boils_K * boils_K);
+    return (skin_liquid){.log_Pa = s->log_pressure - heat_K * cooler / (boils_K * T) - (lowering + bend * more) * more,
+                         .by_K = (heat_K + by_cooling * cooler) / (T * T),
+                         .by_evaporation = -(lowering + 2 * bend * more) * by_e,
+                         .latent_J_kg = 2.257e6 + LATENT_SLOPE * warm,
+                         .vapour_J_kg = 2.676e6 + VAPOUR_SLOPE * warm};
+}
+
+static skin_liquid liquid_at(const surroundings *s, const skin *at)
+{
+    const boil_surface_liquid *l = s->liquid;
+    double by_e, by_log, more = stronger(l, at->evaporation_kg_m2s, &by_e);
+    skin_liquid f = {.latent_J_kg = boil_water_latent_heat(at->skin_K)};
+    f.log_Pa = l->log_pressure(l->of, at->skin_K, more, &f.by_K, &by_log);
+    f.by_evaporation = by_log * by_e;
+    return f;
+}
+
+/* Equation (3) at a skin. */
+typedef struct {
+    double radiation_W_m2, convection_W_m2;
+    double excess_W_m2;          /* left less right side */
+    double by_K, by_evaporation; /* its slopes, both negative */
 } balance;
 
-static bool balanced(const balance *b)
+static balance balance_of(const surroundings *s, const skin *at, double latent_J_kg, double vapour_J_kg)
 {
-    return fabs(b->excess_W_m2) <= b->allowed;
-}
-
-/* Equation (1). Returns the slope of the heat that evaporation takes, W/m2K: its part g L ln[...] has no latent heat
-   in it. */
-static double evaporate(const surroundings *s, double latent, double vapour_Pa, double vapour_slope, balance *b)
-{
-    double film = s->losses->evaporation_factor * s->film_W_m2;
-    if (film == 0) {
-        b->evaporation_kg_m2s = 0;
-        return 0;
+    double K = at->skin_K, warmer = K - s->room_K, K3 = K * K * K, room2 = s->room_K * s->room_K, e = at->evaporation_kg_m2s;
+    double still = s->air_W_m2 / latent_J_kg, air = 0, by_vapour = 0, taken_J_kg = vapour_J_kg - s->liquid->water_J_kg;
+    if (still > 0) {
+        double vapour = e + s->steam_kg_m2s, phi = vapour * VAPOUR_J_KGK / still;
+        double factor = boil_skin_convection_factor(vapour, VAPOUR_J_KGK, still);
+        air = still * factor;
+        by_vapour = VAPOUR_J_KGK * (fabs(phi) < 1e-6 ? -0.5 : factor * (1 - factor - phi) / phi);
     }
-    double capacity = film / latent * log((s->pressure_Pa - s->air_vapour_Pa) / (s->pressure_Pa - vapour_Pa));
-    double slope = film * vapour_slope / (s->pressure_Pa - vapour_Pa);
-    if (capacity <= 0) {
-        b->evaporation_kg_m2s = capacity;
-        return slope;
-    }
-    b->evaporation_kg_m2s = fmax(0, capacity - s->steam_kg_m2s);
-    return b->evaporation_kg_m2s > 0 ? slope - s->steam_kg_m2s * LATENT_SLOPE : 0;
+    balance b = {.radiation_W_m2 = s->grey * (K3 * K - room2 * room2), .convection_W_m2 = air * warmer};
+    b.excess_W_m2 = s->liquid_W_m2K * (s->liquid->temperature_K - K) - e * taken_J_kg - b.radiation_W_m2 - b.convection_W_m2;
+    b.by_K = -s->liquid_W_m2K - e * VAPOUR_SLOPE - 4 * s->grey * K3 - air;
+    b.by_evaporation = -taken_J_kg - by_vapour * warmer;
+    return b;
 }
 
-/* Radiation and equation (4). Returns the slope of both, W/m2K. */
-static double warm_the_room(const surroundings *s, double latent, double skin_K, balance *b)
-{
-    const boil_losses *l = s->losses;
-    double air = l->convection_factor * s->film_W_m2 / latent * AIR_G_MOL / WATER_G_MOL * AIR_J_KGK * cbrt(LEWIS * LEWIS);
-    double grey = l->radiation_factor * l->emissivity * BOIL_STEFAN_BOLTZMANN;
-    double skin3 = skin_K * skin_K * skin_K, room2 = s->room_K * s->room_K, warmer = skin_K - s->room_K;
-    b->convection_W_m2 = air * warmer;
-    b->radiation_W_m2 = grey * (skin3 * skin_K - room2 * room2);
-    return 4 * grey * skin3 + air * (1 - warmer * LATENT_SLOPE / latent);
-}
-
-/* False where the liquid's vapour pressure reaches the room's: there the film, if there is one, has no limit, and the skin
-   must be cooler. The last millionth counts as reached: rounding would drown p - pw. */
-static bool balance_at(const surroundings *s, double skin_K, double vapour_Pa, double vapour_slope, balance *b)
-{
-    double film = s->losses->evaporation_factor * s->film_W_m2;
-    if (film > 0 && !(vapour_Pa < (1 - 1e-6) * s->pressure_Pa))
-        return false;
-    double liquid_side = s->losses->liquid_coefficient_W_m2K, latent = boil_water_latent_heat(skin_K);
-    double evaporation_slope = evaporate(s, latent, vapour_Pa, vapour_slope, b);
-    double room_slope = warm_the_room(s, latent, skin_K, b);
-    b->slope = -liquid_side - evaporation_slope - room_slope;
-    double supply = liquid_side * (s->liquid_K - skin_K), evaporation = b->evaporation_kg_m2s * latent;
-    b->excess_W_m2 = supply - evaporation - b->radiation_W_m2 - b->convection_W_m2;
-    double rounding = liquid_side * s->liquid_K + (film > 0 ? film * s->pressure_Pa / (s->pressure_Pa - vapour_Pa) : 0);
-    b->allowed =
-        1e-15 * rounding + 1e-10 * (fabs(supply) + fabs(evaporation) + fabs(b->radiation_W_m2) + fabs(b->convection_W_m2));
-    return true;
-}
-
-/* Whether the vapour pressure is straight over a step: ln p nearly is in T, so its curvature is (slope step)^2/(2 p),
-   and that must not matter to ln(p_room - p). Then the step's end needs no vapour pressure of its own. */
-static bool straight(const surroundings *s, double vapour_Pa, double vapour_slope, double step_K)
-{
-    double change = vapour_slope * step_K;
-    if (s->losses->evaporation_factor * s->film_W_m2 == 0)
-        return true;
-    return change * change < 1e-10 * vapour_Pa * (s->pressure_Pa - vapour_Pa);
-}
-
-/* From the cool side Newton overshoots the film's steep end: go at most nine tenths of the way to the boiling point. */
-static double newton_step(const surroundings *s, double vapour_Pa, double vapour_slope, const balance *here)
-{
-    double step = -here->excess_W_m2 / here->slope;
-    if (s->losses->evaporation_factor * s->film_W_m2 == 0)
-        return step; /* no film, no steep end */
-    return fmin(step, 0.9 * (s->pressure_Pa - vapour_Pa) / vapour_slope);
-}
-
-/* From beyond the boiling point back to where the vapour pressure is nine tenths of the room's: ln p is nearly
-   straight. */
-static double step_below_boiling(const surroundings *s, double vapour_Pa, double vapour_slope)
-{
-    return -vapour_Pa / vapour_slope * log(vapour_Pa / (0.9 * s->pressure_Pa));
-}
-
-/* Where the skin may be, and the balance at the cool end once that has been tried. */
+/* A line through a skin along which (3) holds: its temperature by its evaporation. */
 typedef struct {
-    double low_K, high_K;
-    bool low_tried;
-    balance at_low;
-} bracket;
+    double move_K, by_evaporation;
+} skin_line;
 
-static void bracket_narrow(bracket *k, double skin_K, const balance *here) /* NULL: beyond the boiling point */
+static skin_line line_of(const balance *b)
 {
-    if (here && here->excess_W_m2 >= 0) {
-        k->low_K = skin_K;
-        k->low_tried = true;
-        k->at_low = *here;
-    } else {
-        k->high_K = skin_K;
+    return (skin_line){-b->excess_W_m2 / b->by_K, -b->by_evaporation / b->by_K};
+}
+
+/* What the film carries, (1), where ln pw is straight along the line: ln pw = ln[p - (p - pa) exp(-u)], u = (e + w)/g. The left
+   side falls with e, the right one rises and bends down, whatever the bath's temperature: one root, and Newton finds it. Its last
+   step, a share of the answer, is squared in what is left. */
+static double film_carries(const surroundings *s, const skin *at, const skin_liquid *f, const skin_line *line)
+{
+    const double near = 1e-3;
+    double p = s->pressure_Pa, dry = p - s->air_vapour_Pa, w = s->steam_kg_m2s, e0 = at->evaporation_kg_m2s;
+    double start = f->log_Pa + f->by_K * line->move_K, slope = f->by_K * line->by_evaporation + f->by_evaporation;
+    double latent = f->latent_J_kg + LATENT_SLOPE * line->move_K, latent_e = LATENT_SLOPE * line->by_evaporation;
+    double least = s->film_W_m2 / latent * log(dry / p) - w; /* that would take all moisture up */
+    double e = fmax(e0, least + 0.05 * s->film_W_m2 / latent);
+    for (int i = 0; i < 100; i++) {
+        double L = latent + latent_e * (e - e0), left = dry * exp(-(e + w) * L / s->film_W_m2), q = p - left;
+        double excess = start + slope * (e - e0) - log(q);
+        double step = -excess / (slope - left / q * (L + (e + w) * latent_e) / s->film_W_m2);
+        e += fmax(step, 0.9 * (least - e));
+        if (fabs(step) <= near * (fabs(e) + w))
+            break;
     }
+    return e;
 }
 
-/* The balance is so steep that no double lies on it: the skin is at the boiling point, and all heat left over
-   evaporates. */
-static boil_outcome settle_at_boiling_point(const bracket *k, double *skin_K, balance *b)
+/* One step of the whole. Returns how far the skin moved, K; a change of e in its tenth counts as much as a kelvin. */
+static double improve(const surroundings *s, skin_liquid *f, skin *at)
 {
-    if (!k->low_tried)
-        return BOIL_NO_ROOT;
-    *skin_K = k->low_K;
-    *b = k->at_low;
-    b->evaporation_kg_m2s += b->excess_W_m2 / boil_water_latent_heat(k->low_K);
-    return BOIL_OK;
+    balance b = balance_of(s, at, f->latent_J_kg, f->vapour_J_kg);
+    skin_line line = line_of(&b);
+    double e = film_carries(s, at, f, &line), more = e - at->evaporation_kg_m2s;
+    double moved_K = fmin(fmax(line.move_K + line.by_evaporation * more, 150 - at->skin_K), 600 - at->skin_K);
+    *at = (skin){at->skin_K + moved_K, e};
+    f->latent_J_kg += LATENT_SLOPE * moved_K;
+    f->vapour_J_kg += VAPOUR_SLOPE * moved_K;
+    return fmax(fabs(moved_K), 10 * fabs(more) / (fabs(e) + 1e-6));
 }
 
-/* Newton in a bracket. Writes the skin temperature and its balance. */
-static boil_outcome find_skin(const surroundings *s, const boil_vapour_pressure *vapour, double guess_K, double *skin_K,
-                              balance *b)
+/* From a skin near it. What a step leaves is of second order: 1e-4 of a kelvin after the last one. */
+static bool evaporates(const surroundings *s, skin *at, skin_liquid *f)
 {
-    const double collapsed_K = 1e-9;
-    const int most_trials = 100;
-    bracket k = {.low_K = fmin(s->liquid_K, s->room_K) - SKIN_MARGIN_K, .high_K = fmax(s->liquid_K, s->room_K) + SKIN_MARGIN_K};
-    double skin = guess_K > k.low_K && guess_K < k.high_K ? guess_K : s->liquid_K;
-    for (int i = 0; i < most_trials; i++) {
-        double slope, pressure = vapour->pressure(vapour->liquid, skin, &slope);
-        balance here;
-        bool limited = balance_at(s, skin, pressure, slope, &here);
-        double step = limited ? newton_step(s, pressure, slope, &here) : step_below_boiling(s, pressure, slope);
-        *skin_K = skin + step;
-        if (limited && straight(s, pressure, slope, step) && balance_at(s, *skin_K, pressure + slope * step, slope, b) &&
-            balanced(b))
-            return BOIL_OK;
-        bracket_narrow(&k, skin, limited ? &here : NULL);
-        if (k.high_K - k.low_K < collapsed_K)
-            return settle_at_boiling_point(&k, skin_K, b);
-        skin = *skin_K > k.low_K && *skin_K < k.high_K ? *skin_K : (k.low_K + k.high_K) / 2;
+    const double near_K = 0.2;
+    for (int i = 0; i < 60; i++) {
+        *f = liquid_at(s, at);
+        f->vapour_J_kg = boil_water_enthalpy(at->skin_K) + f->latent_J_kg;
+        double moved = improve(s, f, at);
+        if (!(moved > near_K))
+            return isfinite(moved);
     }
-    return BOIL_NO_ROOT;
+    return false;
 }
 
-boil_outcome boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_vapour_pressure *vapour,
-                                   double area_m2, double liquid_K, double steam_leaving_kg_s, double skin_guess_K,
-                                   boil_surface_flow *out)
+/* The skin where nothing evaporates, and the liquid there. */
+static skin_liquid dry_skin(const surroundings *s, skin *at)
 {
-    *out = (boil_surface_flow){.skin_K = liquid_K};
+    const double near_K = 1e-3;
+    *at = (skin){s->liquid->temperature_K, 0};
+    double latent = boil_water_latent_heat(at->skin_K), move = HUGE_VAL;
+    for (int i = 0; i < 60 && fabs(move) > near_K; i++) {
+        balance b = balance_of(s, at, latent, 0);
+        move = line_of(&b).move_K;
+        at->skin_K += move;
+        latent += LATENT_SLOPE * move;
+    }
+    return liquid_at(s, at);
+}
+
+/* Whether the steam that leaves is all that the film carries from a dry skin, where it carries anything outwards. */
+static bool steam_fills(const surroundings *s, const skin_liquid *dry)
+{
+    double left = (s->pressure_Pa - s->air_vapour_Pa) * exp(-s->steam_kg_m2s * dry->latent_J_kg / s->film_W_m2);
+    return dry->log_Pa <= log(s->pressure_Pa - left) && dry->log_Pa >= log(s->air_vapour_Pa);
+}
+
+/* Writes the skin and the liquid there. */
+static bool find_skin(surroundings *s, skin *at, skin_liquid *f)
+{
+    const int rough_steps = 2;
+    double w = s->steam_kg_m2s;
+    *at = (skin){s->liquid->temperature_K, 0};
+    bool dry = s->film_W_m2 == 0;
+    for (int i = 0; i < rough_steps && !dry; i++) {
+        *f = rough_liquid(s, at);
+        improve(s, f, at);
+        dry = w > 0 && at->evaporation_kg_m2s <= 0;
+    }
+    if (!dry && (!evaporates(s, at, f) || w == 0 || at->evaporation_kg_m2s >= 0))
+        return isfinite(at->evaporation_kg_m2s);
+    *f = dry_skin(s, at);
+    if (s->film_W_m2 == 0 || steam_fills(s, f))
+        return isfinite(at->skin_K);
+    if (f->log_Pa < log(s->air_vapour_Pa))
+        s->steam_kg_m2s = 0; /* moisture is taken up whatever leaves */
+    return evaporates(s, at, f);
+}
+
+boil_outcome boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_surface_liquid *liquid,
+                                   double area_m2, double steam_leaving_kg_s, boil_surface_flow *out)
+{
+    *out = (boil_surface_flow){.skin_K = liquid->temperature_K};
     if (area_m2 == 0)
         return BOIL_OK;
-    if (!isfinite(area_m2) || !isfinite(steam_leaving_kg_s))
+    if (!isfinite(area_m2) || !isfinite(steam_leaving_kg_s) || !isfinite(liquid->temperature_K))
         return BOIL_NO_ROOT;
-    surroundings s = {.losses = l,
+    double film = (STILL_AIR + MOVING_AIR * ambient->draught_m_s) * ambient->pressure_Pa;
+    surroundings s = {.liquid = liquid,
                       .pressure_Pa = ambient->pressure_Pa,
+                      .log_pressure = log(ambient->pressure_Pa),
                       .air_vapour_Pa = boil_ambient_vapour_pressure(ambient),
                       .room_K = ambient->temperature_K,
-                      .liquid_K = liquid_K,
-                      .film_W_m2 = (STILL_AIR + MOVING_AIR * ambient->draught_m_s) * ambient->pressure_Pa,
+                      .film_W_m2 = l->evaporation_factor * film,
+                      .air_W_m2 = l->convection_factor * film * AIR_BY_FILM,
+                      .grey = l->radiation_factor * l->emissivity * BOIL_STEFAN_BOLTZMANN,
+                      .liquid_W_m2K = l->liquid_coefficient_W_m2K,
                       .steam_kg_m2s = fmax(0, steam_leaving_kg_s) / area_m2};
-    balance b;
-    boil_outcome outcome = find_skin(&s, vapour, skin_guess_K, &out->skin_K, &b);
-    if (outcome != BOIL_OK)
-        return outcome;
-    out->evaporation_kg_s = area_m2 * b.evaporation_kg_m2s;
-    out->radiation_W = area_m2 * b.radiation_W_m2;
-    out->convection_W = area_m2 * b.convection_W_m2;
+    skin at;
+    skin_liquid f;
+    if (!find_skin(&s, &at, &f))
+        return BOIL_NO_ROOT;
+    balance b = balance_of(&s, &at, f.latent_J_kg, f.vapour_J_kg);
+    *out = (boil_surface_flow){.evaporation_kg_s = area_m2 * at.evaporation_kg_m2s,
+                               .radiation_W = area_m2 * b.radiation_W_m2,
+                               .convection_W = area_m2 * b.convection_W_m2,
+                               .vapour_J_kg = f.vapour_J_kg,
+                               .skin_K = at.skin_K};
     return BOIL_OK;
 }
 

@@ -8,7 +8,7 @@
 boil_transport boil_transport_default(void)
 {
     return (boil_transport){
-        .viscosity_Pa_s = 2e-3, .conductivity_W_mK = 0.65, .expansion_1_K = 5e-4, .surface_tension_N_m = 0.085};
+        .viscosity_factor = 1, .conductivity_W_mK = 0.65, .expansion_1_K = 5e-4, .surface_tension_N_m = 0.085};
 }
 
 boil_swell boil_swell_default(void)

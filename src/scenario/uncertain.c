@@ -23,7 +23,7 @@ static const uncertain_thing constants[] = {
     {"drift", NULL, "of bubbles, K of the drift flux; low for a foaming bath", KEY_FACTOR, DIM_COUNT, {NULL, 0.3, 1.6},
      AT(plant.pool.drift)},
     {"liquid coefficient", NULL, "of heat from the bath to its surface", KEY_QUANTITY, DIM_COEFFICIENT,
-     {"W/m2K", 1000, 2000}, AT(plant.losses.liquid_coefficient_W_m2K)},
+     {"W/m2K", 1000, 3000}, AT(plant.losses.liquid_coefficient_W_m2K)},
 };
 /* clang-format on */
 

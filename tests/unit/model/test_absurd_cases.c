@@ -115,10 +115,21 @@ static void a_plant_that_is_none_is_refused(void **state)
 {
     (void)state;
     boil_plant p = low_plant();
-    double *const places[] = {&p.tank.length_m,       &p.tank.level_m,      &p.heater.input_W,           &p.charge.blend[0],
-                              &p.ambient.pressure_Pa, &p.limits.recovery_s, &p.limits.freeboard_m,       &p.elevation_factor,
-                              &p.losses.emissivity,   &p.pool.drift,        &p.transport.viscosity_Pa_s, &p.layer.cover_m,
-                              &p.fittings.grain_m,    &p.heater.lag_s,      &p.charge.temperature_K};
+    double *const places[] = {&p.tank.length_m,
+                              &p.tank.level_m,
+                              &p.heater.input_W,
+                              &p.charge.blend[0],
+                              &p.ambient.pressure_Pa,
+                              &p.limits.recovery_s,
+                              &p.limits.freeboard_m,
+                              &p.elevation_factor,
+                              &p.losses.emissivity,
+                              &p.pool.drift,
+                              &p.transport.viscosity_factor,
+                              &p.layer.cover_m,
+                              &p.fittings.grain_m,
+                              &p.heater.lag_s,
+                              &p.charge.temperature_K};
     const double values[] = {nan_, inf, -inf, -1, 1e300};
     boil_schedule s = one_load();
     const boil_run_options o = coarse();

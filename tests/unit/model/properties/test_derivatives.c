@@ -64,26 +64,31 @@ static void pressure_slope_is_the_derivative(void **state)
 {
     (void)state;
     unsigned long long seed = 7;
-    const double step = 0.01;
+    const double step = 0.01, share = 1e-3;
     double worst = 0;
     int compared = 0;
     for (int k = 0; k < 2000; k++) {
         const brine_bath b = brine_draw_bath(&seed);
         const double T = b.T - 60 * brine_draw(&seed);
-        boil_solution_guess guess = {0, 0};
-        double slope;
-        const double p = boil_solution_vapour_pressure(&b.c, &b.m, T, &guess, &slope);
-        assert_true(p > 0);
-        if (boil_solution_range_at(T, guess.equivalent_molality).margin <= 0)
+        double molality = 0, by_T, by_strength, none;
+        const double log_p = boil_solution_log_vapour_pressure(&b.c, &b.m, T, &molality, &by_T, &by_strength);
+        assert_true(isfinite(log_p));
+        if (boil_solution_range_at(T, molality).margin <= 0)
             continue;
-        const double above = boil_solution_vapour_pressure(&b.c, &b.m, T + step, &guess, NULL);
-        const double below = boil_solution_vapour_pressure(&b.c, &b.m, T - step, &guess, NULL);
-        assert_close(slope, (above - below) / (2 * step), 1e-6, 1e-5);
+        const double above = boil_solution_log_vapour_pressure(&b.c, &b.m, T + step, &molality, &none, &none);
+        const double below = boil_solution_log_vapour_pressure(&b.c, &b.m, T - step, &molality, &none, &none);
+        assert_close(by_T, (above - below) / (2 * step), 1e-6, 1e-8);
+        boil_mixture strong = b.m, weak = b.m;
+        strong.water *= exp(-share);
+        weak.water *= exp(share);
+        const double stronger = boil_solution_log_vapour_pressure(&b.c, &strong, T, &molality, &none, &none);
+        const double weaker = boil_solution_log_vapour_pressure(&b.c, &weak, T, &molality, &none, &none);
+        assert_close(by_strength, (stronger - weaker) / (2 * share), 1e-5, 1e-7);
         compared++;
-        worst = fmax(worst, fabs(slope * 2 * step / (above - below) - 1));
+        worst = fmax(worst, fabs(by_T * 2 * step / (above - below) - 1));
     }
     assert_true(compared > 1800);
-    print_message("dp/dT against differences: within %.1g in %d\n", worst, compared);
+    print_message("d ln p/dT against differences: within %.1g in %d\n", worst, compared);
 }
 
 static double enthalpy(const boil_mixture *m, double T)

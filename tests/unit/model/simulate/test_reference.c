@@ -202,7 +202,6 @@ static void rates_forget_the_guess(void **state)
         rates_at(&b, 60, y, &v, cold);
         for (double off = -60; off <= 60; off += 7.5) {
             boil_rates_guess guess = boil_rates_guess_at(v.solution.temperature_K + off);
-            guess.layer_skin_K = v.layer.temperature_K + off;
             guess.boiling.equivalent_molality = v.solution.equivalent_molality * exp(off / 60);
             guess.boiling.boiling_point_K = v.solution.boiling_point_K + off;
             assert_int_equal(boil_rates_at(&b, 60, y, &guess, &v, warm), BOIL_OK);

@@ -5,6 +5,7 @@
 #include "boilback.h"
 #include "base/constants.h"
 #include "properties/water.h"
+#include "transfer/skin.h"
 #include "transfer/surface.h"
 
 #define BTU_H_FT2 3.15459 /* W/m2 */
@@ -15,25 +16,28 @@ static double kelvin(double fahrenheit)
     return BOIL_ZERO_CELSIUS + (fahrenheit - 32) / 1.8;
 }
 
-/* Water that a salt has weakened by an activity; counts how often it is asked. */
+/* Water that a salt has weakened by an activity, which more of it lowers by a power; counts how often it is asked. */
 typedef struct {
-    double activity;
+    double activity, power;
     long asked;
 } liquor;
 
-static double liquor_pressure(const void *liquid, double temperature_K, double *slope_Pa_K)
+static double liquor_pressure(void *of, double temperature_K, double log_stronger, double *by_K, double *by_log_stronger)
 {
-    const liquor *l = *(liquor *const *)liquid;
-    (*(liquor *const *)liquid)->asked++;
-    *slope_Pa_K = l->activity * boil_water_saturation_pressure_slope(temperature_K);
-    return l->activity * boil_water_saturation_pressure(temperature_K);
+    liquor *l = of;
+    double p = boil_water_saturation_pressure(temperature_K);
+    l->asked++;
+    *by_K = boil_water_saturation_pressure_slope(temperature_K) / p;
+    *by_log_stronger = -l->power;
+    return log(l->activity * p) - l->power * log_stronger;
 }
 
 /* Everything an exchange is made of, with its answer. */
 typedef struct {
     boil_losses losses;
     boil_ambient ambient;
-    double activity, area_m2, liquid_K, steam_kg_s, guess_K;
+    double activity, power, area_m2, liquid_K, steam_kg_s;
+    double salt_fraction, water_below_J_kg; /* the last: how far the water in the liquid lies below water */
     boil_surface_flow flow;
     long asked;
     int outcome;
@@ -41,20 +45,30 @@ typedef struct {
 
 static exchange exchange_default(void)
 {
-    return (exchange){.losses = boil_losses_default(),
-                      .ambient = boil_ambient_default(),
-                      .activity = 1,
-                      .area_m2 = 1,
-                      .liquid_K = 350,
-                      .guess_K = 350};
+    return (exchange){
+        .losses = boil_losses_default(), .ambient = boil_ambient_default(), .activity = 1, .area_m2 = 1, .liquid_K = 350};
+}
+
+static boil_surface_liquid liquid_of(const exchange *x, liquor *l)
+{
+    double boils_Pa = fmin(2e7, x->ambient.pressure_Pa / x->activity), boils_K = boil_water_saturation_temperature(boils_Pa);
+    return (boil_surface_liquid){.temperature_K = x->liquid_K,
+                                 .boiling_K = boils_K,
+                                 .boiling_by_log_stronger_K = x->power * boils_K * boils_K / 5500,
+                                 .water_J_kg = boil_water_enthalpy(x->liquid_K) - x->water_below_J_kg,
+                                 .density_kg_m3 = 1438,
+                                 .salt_fraction = x->salt_fraction,
+                                 .salt_transfer_m_s = x->losses.salt_transfer_m_s,
+                                 .log_strongest = log(1.8),
+                                 .log_pressure = liquor_pressure,
+                                 .of = l};
 }
 
 static void exchange_solve(exchange *x)
 {
-    liquor l = {x->activity, 0}, *at = &l;
-    boil_vapour_pressure vapour = {liquor_pressure, &at};
-    x->outcome =
-        boil_surface_exchange(&x->losses, &x->ambient, &vapour, x->area_m2, x->liquid_K, x->steam_kg_s, x->guess_K, &x->flow);
+    liquor l = {x->activity, x->power, 0};
+    boil_surface_liquid liquid = liquid_of(x, &l);
+    x->outcome = boil_surface_exchange(&x->losses, &x->ambient, &liquid, x->area_m2, x->steam_kg_s, &x->flow);
     x->asked = l.asked;
 }
 
@@ -73,7 +87,6 @@ static exchange boiling_bath(void)
 {
     exchange x = exchange_default();
     x.liquid_K = 414.15;
-    x.guess_K = 400;
     x.activity = x.ambient.pressure_Pa / boil_water_saturation_pressure(x.liquid_K);
     return x;
 }
@@ -92,7 +105,7 @@ static void assert_deviation(double deviation, const char *id, bool skin, double
 static exchange exchange_of_row(published *table, bool skin, double humidity)
 {
     exchange x = exchange_default();
-    x.liquid_K = x.guess_K = kelvin(published_number(table, "liquid_F"));
+    x.liquid_K = kelvin(published_number(table, "liquid_F"));
     x.ambient.temperature_K = kelvin(published_number(table, "air_F"));
     x.ambient.relative_humidity = humidity < 0 ? published_number(table, "humidity") : humidity;
     x.ambient.draught_m_s = published_number(table, "air_ft_min") * 0.00508;
@@ -208,7 +221,7 @@ static void a_pool_lies_between_still_and_active_ones(void **state)
 {
     (void)state;
     exchange x = exchange_default();
-    x.liquid_K = x.guess_K = 301.15;
+    x.liquid_K = 301.15;
     x.ambient.temperature_K = 300.15;
     exchange_solve(&x);
     double plain =
@@ -247,7 +260,8 @@ static void a_hot_bath_agrees_with_the_textbook(void **state)
     x.ambient.temperature_K = 298.15;
     exchange_solve(&x);
     double coefficient = x.flow.convection_W / 3.5 / 25, kg_h = 3600 * x.flow.evaporation_kg_s;
-    /* The textbook leaves the high-flux correction out. */
+    /* The textbook leaves both high-flux corrections out, of the vapour and of the heat it takes along. */
+    coefficient /= boil_skin_convection_factor(x.flow.evaporation_kg_s / 3.5, 1950, 5.126);
     double p = 92e3, pw = boil_water_saturation_pressure(323.15), pa = boil_ambient_vapour_pressure(&x.ambient);
     double correction = p * log((p - pa) / (p - pw)) / (pw - pa);
     print_message("textbook bath: convection %+.1f %%, evaporation %+.1f %%, at low flux %+.1f %%\n",
@@ -286,7 +300,7 @@ static void a_whole_tank_agrees_with_the_worked_example(void **state)
 {
     (void)state;
     exchange x = exchange_default();
-    x.liquid_K = x.guess_K = kelvin(150);
+    x.liquid_K = kelvin(150);
     x.ambient.temperature_K = kelvin(60);
     x.ambient.draught_m_s = 0;
     x.area_m2 = 10 * 0.09290304;
@@ -303,38 +317,96 @@ static void a_whole_tank_agrees_with_the_worked_example(void **state)
 
 /* ---- what the solver must hold to ---- */
 
-/* What equation (3) leaves over. Below 1e-9 it is less than 1e-9 of the heat that flows and 10 uW/m2, which rounding
-   of p - pw makes near the boiling point. */
-static double residual(const exchange *x)
+/* (1) to (5) solved anew, the plain way: e by bisection, and for each e the skin by bisection on (3). */
+
+static double air_coefficient(const exchange *x, double skin_K, double vapour_kg_m2s)
 {
-    double supply = x->losses.liquid_coefficient_W_m2K * (x->liquid_K - x->flow.skin_K) * x->area_m2;
-    double sum = evaporation_W(x) + x->flow.radiation_W + x->flow.convection_W;
-    double size = fabs(supply) + fabs(evaporation_W(x)) + fabs(x->flow.radiation_W) + fabs(x->flow.convection_W);
-    return fabs(supply - sum) / (size + 1e4 * x->area_m2);
+    const double by_film = 28.96 / 18.015 * 1007 * cbrt(0.87 * 0.87);
+    double g = (0.089 + 0.0782 * x->ambient.draught_m_s) * x->ambient.pressure_Pa / latent_heat(skin_K);
+    double h = x->losses.convection_factor * g * by_film;
+    return h > 0 ? h * boil_skin_convection_factor(vapour_kg_m2s, 1950, h) : 0;
 }
 
-/* Equation (1) and the rule for e at the answer's skin temperature. */
-static double expected_evaporation(const exchange *x)
+static double plain_excess(const exchange *x, double skin_K, double e, double w)
 {
-    double skin = x->flow.skin_K, p = x->ambient.pressure_Pa;
-    double g = x->losses.evaporation_factor * (0.089 + 0.0782 * x->ambient.draught_m_s) * p / latent_heat(skin);
-    double capacity =
-        x->area_m2 * g *
-        log((p - boil_ambient_vapour_pressure(&x->ambient)) / (p - x->activity * boil_water_saturation_pressure(skin)));
-    return capacity <= 0 ? capacity : fmax(0, capacity - x->steam_kg_s);
+    double room = x->ambient.temperature_K, taken = boil_water_vapour_enthalpy(skin_K) - boil_water_enthalpy(x->liquid_K);
+    double grey = x->losses.radiation_factor * x->losses.emissivity * BOIL_STEFAN_BOLTZMANN;
+    return x->losses.liquid_coefficient_W_m2K * (x->liquid_K - skin_K) - e * (taken + x->water_below_J_kg) -
+           grey * (pow(skin_K, 4) - pow(room, 4)) - air_coefficient(x, skin_K, e + w) * (skin_K - room);
+}
+
+static double plain_skin(const exchange *x, double e, double w)
+{
+    double low = 100, high = 640;
+    for (int i = 0; i < 60; i++) {
+        double middle = (low + high) / 2;
+        if (plain_excess(x, middle, e, w) > 0)
+            low = middle;
+        else
+            high = middle;
+    }
+    return (low + high) / 2;
+}
+
+/* ln of the skin's vapour pressure less ln of what the film asks for: falls as e grows. */
+static double plain_film(const exchange *x, double e, double w)
+{
+    double skin_K = plain_skin(x, e, w), p = x->ambient.pressure_Pa, pa = boil_ambient_vapour_pressure(&x->ambient);
+    double g = x->losses.evaporation_factor * (0.089 + 0.0782 * x->ambient.draught_m_s) * p / latent_heat(skin_K);
+    double there = boil_skin_salt_fraction(x->salt_fraction, e, 1438, x->losses.salt_transfer_m_s), more = 0;
+    if (x->salt_fraction > 0)
+        more = there < 1 ? fmin(log(1.8), log(there / x->salt_fraction * (1 - x->salt_fraction) / (1 - there))) : log(1.8);
+    double asked = p - (p - pa) * exp(-(e + w) / g);
+    if (!(asked > 0))
+        return HUGE_VAL;
+    return log(x->activity * boil_water_saturation_pressure(skin_K)) - x->power * more - log(asked);
+}
+
+static double plain_evaporation(const exchange *x)
+{
+    double w = x->steam_kg_s / x->area_m2, low = 0, high = 1;
+    if (x->losses.evaporation_factor == 0 || (w > 0 && plain_film(x, 0, w) <= 0 && plain_film(x, 0, 0) >= 0))
+        return 0;
+    if (plain_film(x, 0, 0) < 0) {
+        w = 0;
+        low = -0.1;
+        high = 0;
+    }
+    for (int i = 0; i < 60; i++) {
+        double middle = (low + high) / 2;
+        if (plain_film(x, middle, w) > 0)
+            low = middle;
+        else
+            high = middle;
+    }
+    return x->area_m2 * (low + high) / 2;
+}
+
+/* The skin is found to 1e-4 K; where it hardly lets anything through, a ten thousandth of a kelvin is more of that. */
+static double off(const exchange *x)
+{
+    return fabs(x->flow.evaporation_kg_s - plain_evaporation(x)) / (fabs(x->flow.evaporation_kg_s) + 1e-3 * x->area_m2);
 }
 
 static void flows_obey_the_equations(void **state)
 {
     (void)state;
-    exchange x = boiling_bath();
-    for (x.steam_kg_s = 0; x.steam_kg_s < 0.03; x.steam_kg_s += 0.001) {
-        exchange_solve(&x);
-        assert_int_equal(x.outcome, BOIL_OK);
-        double supply = 1500 * (x.liquid_K - x.flow.skin_K);
-        assert_close(evaporation_W(&x) + air_W(&x), supply, 1e-9, 0);
-        assert_close(x.flow.evaporation_kg_s, expected_evaporation(&x), 1e-9, 1e-12);
+    double worst = 0;
+    for (int salted = 0; salted < 2; salted++) {
+        exchange x = boiling_bath();
+        if (salted) {
+            x.salt_fraction = 0.512;
+            x.power = 1.3;
+            x.water_below_J_kg = 422e3;
+        }
+        for (x.steam_kg_s = 0; x.steam_kg_s < 0.03; x.steam_kg_s += 0.001) {
+            exchange_solve(&x);
+            assert_int_equal(x.outcome, BOIL_OK);
+            worst = fmax(worst, off(&x));
+        }
     }
+    print_message("a boiling bath, with and without salt in its skin: evaporation within %.1e\n", worst);
+    assert_true(worst < 1e-5);
 }
 
 /* At the boiling point the film alone has no limit; the skin sets one. Without steam the loss is 12 to 22 kW/m2. */
@@ -366,7 +438,6 @@ static void steam_takes_the_place_of_evaporation(void **state)
     for (int i = 1; i <= 100000; i += i < 5000 ? 1 : 500) { /* to 100 times the film's capacity */
         double steam = x.steam_kg_s;
         x.steam_kg_s = i * step;
-        x.guess_K = x.flow.skin_K;
         exchange_solve(&x);
         assert_int_equal(x.outcome, BOIL_OK);
         assert_true(x.flow.evaporation_kg_s <= last + 1e-12);
@@ -374,7 +445,7 @@ static void steam_takes_the_place_of_evaporation(void **state)
         last = x.flow.evaporation_kg_s;
     }
     assert_close(last, 0, 0, 0);
-    assert_close(1500 * (x.liquid_K - x.flow.skin_K), air_W(&x), 1e-9, 0);
+    assert_close(2000 * (x.liquid_K - x.flow.skin_K), air_W(&x), 1e-6, 0);
 }
 
 /* Steps in temperature from quiet to past the boiling point, with and without steam: no step in the flow. */
@@ -389,7 +460,6 @@ static void flows_are_continuous_in_temperature(void **state)
         while (x.liquid_K < 420) {
             double last = x.flow.evaporation_kg_s;
             x.liquid_K += 0.01;
-            x.guess_K = x.flow.skin_K;
             exchange_solve(&x);
             assert_int_equal(x.outcome, BOIL_OK);
             assert_close(x.flow.evaporation_kg_s, last, 0, 1e-5);
@@ -403,7 +473,7 @@ static void a_cold_strong_bath_takes_up_moisture(void **state)
     (void)state;
     exchange x = exchange_default();
     x.activity = 0.06;
-    x.liquid_K = x.guess_K = 293.15;
+    x.liquid_K = 293.15;
     x.ambient.relative_humidity = 0.9;
     exchange_solve(&x);
     double alone = x.flow.evaporation_kg_s;
@@ -411,7 +481,7 @@ static void a_cold_strong_bath_takes_up_moisture(void **state)
     assert_true(x.flow.skin_K > x.liquid_K);
     x.steam_kg_s = 0.01;
     exchange_solve(&x);
-    assert_close(x.flow.evaporation_kg_s, alone, 1e-12, 0);
+    assert_close(x.flow.evaporation_kg_s, alone, 1e-8, 0);
 }
 
 static void factors_scale_and_switch_off(void **state)
@@ -427,9 +497,10 @@ static void factors_scale_and_switch_off(void **state)
     exchange_solve(&y);
     assert_close(y.flow.evaporation_kg_s, 2 * x.flow.evaporation_kg_s, 1e-5, 0);
     assert_close(y.flow.radiation_W, 0.5 * x.flow.radiation_W, 1e-5, 0);
-    assert_close(y.flow.convection_W, 3 * x.flow.convection_W, 1e-5, 0);
+    double none = y.flow.convection_W / x.flow.convection_W;
+    assert_true(none > 3 && none < 4); /* the vapour takes less of a larger coefficient away */
     y.losses.evaporation_factor = y.losses.radiation_factor = y.losses.convection_factor = 0;
-    y.losses.liquid_coefficient_W_m2K = 1500;
+    y.losses.liquid_coefficient_W_m2K = 2000;
     exchange_solve(&y);
     assert_int_equal(y.outcome, BOIL_OK);
     assert_close(y.flow.evaporation_kg_s, 0, 0, 0);
@@ -453,22 +524,44 @@ static void no_area_no_flow(void **state)
     assert_close(x.flow.evaporation_kg_s, 2.5 * whole.flow.evaporation_kg_s, 1e-14, 0);
 }
 
-/* From the skin of a moment ago two vapour pressures do, from one that is 1 K off three, from 5 K off four. */
-static void a_warm_guess_is_cheap(void **state)
+/* A stronger skin and a greater heat of evaporation both lower what a strong bath gives off. [An independent calculation on such a bath
+   over a shift: 15 % by heat, 27 to 42 % by salt, 35 to 61 % by both; here at one moment] */
+static void salt_lowers_evaporation(void **state)
 {
     (void)state;
-    const double off[] = {0.03, 1, 5};
-    const long allowed[] = {2, 3, 4};
-    for (int boiling = 0; boiling < 2; boiling++) {
-        exchange x = boiling ? boiling_bath() : exchange_default();
+    exchange water = boiling_bath(), heat = water, salt = water;
+    heat.water_below_J_kg = 422e3;
+    salt.salt_fraction = 0.512;
+    salt.power = 1.3;
+    exchange both = salt;
+    both.water_below_J_kg = 422e3;
+    exchange_solve(&water);
+    exchange_solve(&heat);
+    exchange_solve(&salt);
+    exchange_solve(&both);
+    double e = water.flow.evaporation_kg_s;
+    print_message("at the boil, of a skin of water: heat %.2f, salt %.2f, both %.2f\n", heat.flow.evaporation_kg_s / e,
+                  salt.flow.evaporation_kg_s / e, both.flow.evaporation_kg_s / e);
+    assert_true(heat.flow.evaporation_kg_s < e && salt.flow.evaporation_kg_s < e);
+    assert_true(both.flow.evaporation_kg_s < fmin(heat.flow.evaporation_kg_s, salt.flow.evaporation_kg_s));
+    assert_true(both.flow.evaporation_kg_s > 0.39 * e);
+    salt.losses.salt_transfer_m_s = HUGE_VAL;
+    exchange_solve(&salt);
+    assert_true(salt.flow.evaporation_kg_s == e);
+}
+
+static void few_vapour_pressures_do(void **state)
+{
+    (void)state;
+    exchange x = exchange_default();
+    for (x.liquid_K = 300; x.liquid_K < 373; x.liquid_K += 1) {
         exchange_solve(&x);
-        double skin = x.flow.skin_K, evaporation = x.flow.evaporation_kg_s;
-        for (int i = 0; i < 6; i++) {
-            x.guess_K = skin + (i % 2 ? 1 : -1) * off[i / 2];
-            exchange_solve(&x);
-            assert_true(x.asked <= allowed[i / 2]);
-            assert_close(x.flow.evaporation_kg_s, evaporation, 1e-9, 0);
-        }
+        assert_true(x.asked <= 2);
+    }
+    x = boiling_bath();
+    for (x.steam_kg_s = 0; x.steam_kg_s < 0.03; x.steam_kg_s += 0.001) {
+        exchange_solve(&x);
+        assert_true(x.asked <= 3);
     }
 }
 
@@ -516,12 +609,14 @@ static exchange random_exchange(uint64_t *seed)
     x.ambient.relative_humidity = next_random(seed);
     x.ambient.draught_m_s = 3 * next_random(seed);
     x.liquid_K = 275 + 170 * next_random(seed);
-    x.guess_K = 600 * next_random(seed);
     x.steam_kg_s = next_random(seed) < 0.3 ? 0 : pow(10, -5 + 5 * next_random(seed));
     double boiling = x.ambient.pressure_Pa / boil_water_saturation_pressure(x.liquid_K);
     double which = next_random(seed); /* at the boiling point, a little above, or quiet */
     x.activity = which < 0.2 ? boiling : which < 0.4 ? boiling * (1 + pow(10, -12 * next_random(seed))) : next_random(seed);
     x.activity = fmin(x.activity, 1);
+    x.salt_fraction = next_random(seed) < 0.5 ? 0 : 0.6 * next_random(seed);
+    x.power = x.salt_fraction > 0 ? 2 * next_random(seed) : 0;
+    x.water_below_J_kg = 500e3 * next_random(seed) * next_random(seed);
     return x;
 }
 
@@ -531,23 +626,20 @@ static void any_input_has_an_answer(void **state)
     uint64_t seed = 20240229;
     long asked = 0, most = 0;
     double worst = 0;
-    const int tries = 100000;
+    const int tries = 100000, solved_anew = 4000;
     for (int i = 0; i < tries; i++) {
         exchange x = random_exchange(&seed);
         exchange_solve(&x);
         assert_int_equal(x.outcome, BOIL_OK);
         assert_true(isfinite(x.flow.evaporation_kg_s) && isfinite(air_W(&x)) && isfinite(x.flow.skin_K));
-        double share = x.activity * boil_water_saturation_pressure(x.flow.skin_K) / x.ambient.pressure_Pa;
-        assert_true(share < 1 || x.losses.evaporation_factor == 0); /* no film: nothing ends at the boiling point */
-        if (share < 0.999 || x.losses.evaporation_factor == 0)
-            assert_close(x.flow.evaporation_kg_s, expected_evaporation(&x), 1e-9, 1e-10);
-        worst = fmax(worst, residual(&x));
+        if (i < solved_anew)
+            worst = fmax(worst, off(&x));
         asked += x.asked;
         most = x.asked > most ? x.asked : most;
     }
-    print_message("%d random cases from any guess: %.1f vapour pressures, at most %ld; residual at most %.1e\n", tries,
+    print_message("%d random cases: %.1f vapour pressures, at most %ld; evaporation within %.1e\n", tries,
                   (double)asked / tries, most, worst);
-    assert_true(worst < 1e-9);
+    assert_true(worst < 1e-4);
 }
 
 /* ---- walls ---- */
@@ -603,7 +695,8 @@ static void losses_refuse_what_is_out_of_range(void **state)
         {offsetof(boil_losses, radiation_factor), -0.1, 3.1, "radiation factor must be between 0 and 3"},
         {offsetof(boil_losses, wall_coefficient_W_m2K), (double)NAN, 50.1, "between 0 W/m2K and 50 W/m2K"},
         {offsetof(boil_losses, emissivity), 0.89, 0.97, "emissivity of the surface must be between 0.90 and 0.96"},
-        {offsetof(boil_losses, liquid_coefficient_W_m2K), 999, 2001, "between 1000 W/m2K and 2000 W/m2K"},
+        {offsetof(boil_losses, liquid_coefficient_W_m2K), 999, 3001, "between 1000 W/m2K and 3000 W/m2K"},
+        {offsetof(boil_losses, salt_transfer_m_s), 2.9e-5, 1.1e-4, "between 3e-5 m/s and 1e-4 m/s, or infinite"},
         {offsetof(boil_losses, insulation_conductivity_W_mK), 0.039, 0.081, "between 0.04 W/mK and 0.08 W/mK"},
     };
     boil_losses good = boil_losses_default();
@@ -639,7 +732,8 @@ int main(void)
         cmocka_unit_test(a_cold_strong_bath_takes_up_moisture),
         cmocka_unit_test(factors_scale_and_switch_off),
         cmocka_unit_test(no_area_no_flow),
-        cmocka_unit_test(a_warm_guess_is_cheap),
+        cmocka_unit_test(salt_lowers_evaporation),
+        cmocka_unit_test(few_vapour_pressures_do),
         cmocka_unit_test(nonsense_is_reported),
         cmocka_unit_test(any_input_has_an_answer),
         cmocka_unit_test(walls_lose_what_is_stated),
