@@ -2,7 +2,8 @@
 
    Water activity: Zdanovskii-Stokes-Robinson, sum_i m_i/m0_i(a) = 1, m in mol/kg water, m0_i(a) the binary molality of
    equal water activity a. [Stokes & Robinson, J. Phys. Chem. 70 (1966) 2126.] NaOH: Olsson, see properties/naoh.h. NaNO3: the
-   fully dissociated mole-fraction law 1/a - 1 = 2 Mw m (within 0.35 K of a handbook boiling table to 69 wt%). NaNO2: the same
+   fully dissociated mole-fraction law 1/a - 1 = 2 Mw m (within 0.35 K of a handbook boiling table to 69 wt%; right at the boil
+   only: at 25 degC a is 0.02 low, at 100 degC and more within 0.01 [Archer 2000, by a public set of parameters]). NaNO2: the same
    with 1.10 m, an estimate. The state is held as the equivalent molality M: of the NaOH solution of equal activity,
 
        M = m_OH + c M/s,   s = 1/a(M,T) - 1,   c = 2 Mw (m_NO3 + 1.10 m_NO2).                              (1)
@@ -14,17 +15,24 @@
    Enthalpy, J, from liquid water at 0 degC (salts: any constant, it never crosses alone):
        H = m_w h_w(T) + m_OH phi(M', T) + sum m_i b_i (T - 298.15 K) + sum n_i d_i [1 - exp(-n/n0)],                    (3)
        M' = m_OH + 0.33 m_NO3 + 0.36 m_NO2,  n all salts' mol per kg of water
-   phi: Olsson's apparent enthalpy; 0.33 and 0.36 stand for the mixing rule's split at a 0.25 to 0.45 (hot working baths);
-   b_i apparent heat capacities of nitrate and nitrite (judgement from Laliberte, J. Chem. Eng. Data 54 (2009) 1725). The
-   last sum: in strong solution nitrate dissolves with half the heat it takes in water [differential enthalpies of solution
-   of NaNO3, 25 degC, to 10.4 mol/kg, J. Solution Chem., doi 10.1007/BF00647029: within 0.1 kJ/mol], nitrite with less too
-   (estimate); carried to the boil unchanged, and from nitrate alone to any mixture: +-4 kJ/mol in hot brine. Nothing
-   changes without them. Heat capacity and partial enthalpies are exact derivatives of (3).
+   phi: Olsson's apparent enthalpy; 0.33 and 0.36 stand for the mixing rule's split at a 0.25 to 0.45 (hot working baths); b_i
+   apparent heat capacities of nitrate and nitrite (judgement from Laliberte, J. Chem. Eng. Data 54 (2009) 1725). The last sum:
+   in strong solution nitrate dissolves with half the heat it takes in water [differential enthalpies of solution of NaNO3, 25
+   degC, to 10.4 mol/kg, J. Solution Chem., doi 10.1007/BF00647029: within 0.1 kJ/mol], nitrite with less too (estimate);
+   carried to the boil unchanged, and from nitrate alone to any mixture: +-4 kJ/mol in hot brine. (By Archer it fades with
+   temperature and at 140 degC has the other sign, while the heat in water falls too: the two nearly cancel. In a bath rich in
+   NaOH it moves the heat of dilution by less than 1 kJ/kg.) Nothing changes without them. Heat capacity and partial enthalpies
+   are exact derivatives of (3).
 
    Density: additive volumes: NaOH's apparent volume at equal ionic strength, NaNO3's from Laliberte 2009 (held at 100 degC
    and 49 wt% beyond its range), NaNO2's 0.47 cm3/g (estimate).
 
-   Uncertainty: boiling point at a given strength -4/+2 K (NaOH alone), -6/+2 K (mixtures: not compared with measured ones). */
+   Uncertainty, by judgement: boiling point at a given strength -4/+2 K (NaOH alone), -5/+3 K (with up to a quarter of nitrate
+   and nitrite), -6/+4 K (more). Measured mixtures exist and could not be compared, their numbers were not at hand: E.
+   Jaenecke, Z. anorg. allg. Chem. 188 (1930), doi 10.1002/zaac.19301880109 (saturated NaOH-NaNO3-H2O); G.S. Barney, report
+   ARH-ST-133 M (1976, with nitrite); J.G. Reynolds, R. Carter & A.R. Felmy, Ind. Eng. Chem. Res. (2015), 0 to 100 degC. H_w
+   less water's own enthalpy is -410 +-35 kJ/kg at 51.2 % (80/15/5) and the boil; (3) has -422, the slope of the vapour
+   pressures -370. */
 #ifndef BOIL_PROPERTIES_SOLUTION_H
 #define BOIL_PROPERTIES_SOLUTION_H
 

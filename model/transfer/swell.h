@@ -8,8 +8,9 @@
    Wide pools have been correlated to a third of (1) [Kataoka & Ishii 1987]: the estimate errs on the side of the warning.
 
    Stirring power per mass of liquid is that of the rising gas, g j, plus what a mixer gives. Mixing time
-   [Mazumdar & Guthrie, Metall. Trans. B 17 (1986) 725, from memory]: 95 % mixed after 37 eps^(-1/3) R^(5/3)/L s (SI), hence
-   a time constant of a third of that; published correlations differ by a factor of three either way. */
+   [Mazumdar & Guthrie, Metall. Trans. B 17 (1986) 725, from memory]: 95 % mixed after 37 eps^(-1/3) R^(5/3)/L s (SI), hence a
+   time constant of a third of that, three either way by judgement: another correlation for gas in a liquid is 18 % shorter,
+   one for ladles of steel 6 to 11 times longer (E59, E60 of tests/published/whole_bath.csv). */
 #ifndef BOIL_TRANSFER_SWELL_H
 #define BOIL_TRANSFER_SWELL_H
 

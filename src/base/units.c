@@ -114,6 +114,8 @@ static const unit table[] = {
 
     {DIM_SPEED, 1.0, 0.0, {"m/s"}},
     {DIM_SPEED, FOOT / MINUTE, 0.0, {"ft/min", "fpm"}},
+    {DIM_SPEED, FOOT, 0.0, {"ft/s", "fps"}},
+    {DIM_SPEED, 5280 * FOOT / HOUR, 0.0, {"mph"}},
 
     {DIM_FRACTION, 0.01, 0.0, {"%"}},
 };

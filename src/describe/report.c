@@ -19,9 +19,8 @@ report_words report_uncertainty_words(const boil_initial_charge *c, unit_system 
 {
     report_words w;
     const char *degree = format_unit(s, DIM_DIFFERENCE);
-    bool plain_naoh = c->blend[BOIL_NAOH] > 0.9995;
-    double below = unit_from_si(DIM_DIFFERENCE, degree, plain_naoh ? 4 : 6);
-    double above = unit_from_si(DIM_DIFFERENCE, degree, 2);
+    double mixed_K = c->blend[BOIL_NAOH] > 0.9995 ? 0 : c->blend[BOIL_NAOH] < 0.75 ? 2 : 1;
+    double below = unit_from_si(DIM_DIFFERENCE, degree, 4 + mixed_K), above = unit_from_si(DIM_DIFFERENCE, degree, 2 + mixed_K);
     if (c->basis != BOIL_INITIAL_BY_BOILING_POINT && c->value == 0)
         snprintf(w.text, sizeof w.text,
                  "Plain water boils where the pressure of the air says, whatever the correlations of salts.");

@@ -11,7 +11,7 @@
 /* The model's own, with the ranges its headers give. */
 /* clang-format off */
 static const uncertain_thing constants[] = {
-    {"mixing time factor", NULL, "of the time in which water mixes in; published times differ by three either way",
+    {"mixing time factor", NULL, "of the time in which water mixes in; three either way by judgement",
      KEY_FACTOR, DIM_COUNT, {NULL, 0.3, 3}, AT(plant.layer.turnover_factor)},
     {"part coefficient factor", NULL,
      "of heat from the bath to parts, relative to the correlations; not of loads that state theirs",
@@ -22,6 +22,10 @@ static const uncertain_thing constants[] = {
      AT(plant.pool.distribution)},
     {"drift", NULL, "of bubbles, K of the drift flux; low for a foaming bath", KEY_FACTOR, DIM_COUNT, {NULL, 0.3, 1.6},
      AT(plant.pool.drift)},
+    {"dilution factor", NULL, "of water's heat of dilution in the bath, -422 kJ/kg at 51.2 % and the boil", KEY_FACTOR, DIM_COUNT,
+     {NULL, 0.89, 1.055}, AT(plant.dilution_factor)},
+    {"viscosity factor", NULL, "of the bath's viscosity; it is extrapolated above 70 degC", KEY_FACTOR, DIM_COUNT,
+     {NULL, 0.7, 1.5}, AT(plant.transport.viscosity_factor)},
     {"liquid coefficient", NULL, "of heat from the bath to its surface", KEY_QUANTITY, DIM_COEFFICIENT,
      {"W/m2K", 1000, 3000}, AT(plant.losses.liquid_coefficient_W_m2K)},
 };

@@ -213,7 +213,7 @@ static void stirring(const writing *w)
     fprintf(w->to, " %-19s %-41s %s\n", "mixed through in", format_duration(3 * p->mixing_time_s).text, "95 %, full tank");
     report_paragraph(
         w->to,
-        "Paces and waits count on that, from the first salts to the last.%s Published mixing times differ by three either way; "
+        "Paces and waits count on that, from the first salts to the last.%s Mixing times are known to three either way; "
         "stirred worse, go slower: the pace goes with one over the mixing time.",
         p->mixer_stated ? ""
         : p->mixer_W <= BOIL_CHARGE_BY_HAND_W

@@ -1,1 +1,1 @@
-boilback correct trough.bath --reads '250 degF' --level '6 in'
+boilback correct trough.bath --reads '245 degF' --level '5 in'

@@ -31,6 +31,8 @@ static const struct {
     {"U031", DIM_CONCENTRATION, 1, "lb/gal", "kg/m3"},
     {"U033", DIM_VOLUME_FLOW, 1, "gal/min", NULL},
     {"U036", DIM_SPEED, 1, "ft/min", "m/s"},
+    {"U036a", DIM_SPEED, 1, "ft/s", "m/s"},
+    {"U036b", DIM_SPEED, 1, "mph", "m/s"},
     {"U037", DIM_POWER, 1, "Btu/h", "W"},
     {"U039", DIM_COEFFICIENT, 1, "Btu/hft2F", "W/m2K"},
     {"U046", DIM_VOLUME_PER_AREA, 1, "gal/1000ft2", NULL},

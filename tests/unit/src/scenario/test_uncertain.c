@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "cli/options.h"
+#include "scenario/scenario.h"
 #include "scenario/uncertain.h"
 
 /* As the value of an option is read. */
@@ -47,6 +48,18 @@ static void four_spreads_are_read_in_si(void **state)
     assert_null(listed.thing.key);
     assert_string_equal(normal.as_written, "285 degF +- 1.8 degF");
     assert_string_equal(even.thing.words, "heat efficiency");
+}
+
+/* The heat of dilution, -422 kJ/kg by the model, from -375 to -445. */
+static void constants_of_the_model_are_uncertain(void **state)
+{
+    (void)state;
+    uncertain dilution = of("dilution factor = 0.89 to 1.055"), viscosity = of("viscosity factor = 0.7 to 1.5, likely 1");
+    assert_close(422 * dilution.spread.low, 375, 2e-3, 0);
+    assert_close(422 * dilution.spread.high, 445, 2e-3, 0);
+    assert_true(dilution.thing.where == offsetof(scenario, plant.dilution_factor));
+    assert_true(viscosity.thing.where == offsetof(scenario, plant.transport.viscosity_factor));
+    assert_null(dilution.thing.key);
 }
 
 static void spellings_vary(void **state)
@@ -121,14 +134,17 @@ static void every_name_is_known(void **state)
         assert_string_equal(of(line).thing.words, t->words);
         named++;
     }
-    assert_int_equal(named, 6);
+    assert_int_equal(named, 8);
 }
 
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(four_spreads_are_read_in_si), cmocka_unit_test(spellings_vary),
-        cmocka_unit_test(nonsense_is_refused),         cmocka_unit_test(grids_have_steps),
+        cmocka_unit_test(four_spreads_are_read_in_si),
+        cmocka_unit_test(constants_of_the_model_are_uncertain),
+        cmocka_unit_test(spellings_vary),
+        cmocka_unit_test(nonsense_is_refused),
+        cmocka_unit_test(grids_have_steps),
         cmocka_unit_test(every_name_is_known),
     };
     return cmocka_run_group_tests_name("uncertain", tests, NULL, NULL);

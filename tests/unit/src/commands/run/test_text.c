@@ -443,7 +443,13 @@ static void uncertainty_falls_on_what_was_not_given(void **state)
     printed_begin(&p);
     report_uncertainty(&c, UNITS_US, p.to);
     char *text = printed_end(&p);
-    assert_says(text, "up to 11 degF lower or 4 degF higher");
+    assert_says(text, "up to 9 degF lower or 5 degF higher");
+    free(text);
+    c.blend[BOIL_NAOH] = 0.65;
+    printed_begin(&p);
+    report_uncertainty(&c, UNITS_US, p.to);
+    text = printed_end(&p);
+    assert_says(text, "up to 11 degF lower or 7 degF higher");
     free(text);
     c.blend[BOIL_NAOH] = 1;
     printed_begin(&p);
