@@ -731,15 +731,16 @@ BOIL_PUBLIC boil_remedies boil_remedies_of(const boil_plant *p, const boil_sched
 
 typedef struct {
     boil_closures closures;
-    bool continued;  /* beyond the schedule's end */
-    double let_go_s; /* of a trigger run: when; else NaN */
-    bool refused;    /* it could not be carried out at all: its history is empty */
+    bool continued;    /* beyond the schedule's end */
+    double let_go_s;   /* of a trigger run: when; else NaN */
+    bool refused;      /* it could not be carried out at all: its history is empty */
+    bool without_foam; /* made with the usual drift, where the scenario's own is lower */
     boil_history history;
 } boil_run_of_set;
 
 typedef struct {
-    boil_history likely; /* as asked for, with its trace */
-    boil_run_of_set other[BOIL_CLOSURES + BOIL_TRIGGERS];
+    boil_history likely;                                      /* as asked for, with its trace */
+    boil_run_of_set other[BOIL_CLOSURES + BOIL_TRIGGERS + 4]; /* the last: what is made without foam */
     size_t count;
 } boil_run_set;
 

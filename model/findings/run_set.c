@@ -6,6 +6,7 @@
 #include "findings/findings.h"
 #include "findings/trigger.h"
 #include "simulate/run.h"
+#include "transfer/swell.h"
 
 /* Which runs of the set are made. */
 typedef enum { ALWAYS, AFLOAT, DOUBT, AFLOAT_AND_DOUBT } when_wanted;
@@ -179,6 +180,28 @@ static boil_outcome add_if_wanted(making *m, const wanted_run *w)
     return outcome == BOIL_OK && yes ? add(m, w) : outcome;
 }
 
+/* Foam makes the bath rise higher and the water mix in sooner: that may be the milder. So the grave runs of a scenario that foams
+   are made with the usual drift as well. */
+static boil_outcome add_without_foam(making *m)
+{
+    const boil_plant *own = m->plant;
+    boil_plant usual = *own;
+    boil_outcome outcome = BOIL_OK;
+    usual.pool.drift = boil_swell_default().drift;
+    if (own->pool.drift >= usual.pool.drift)
+        return BOIL_OK;
+    m->plant = &usual;
+    for (size_t i = 0; outcome == BOIL_OK && i < sizeof wanted / sizeof wanted[0]; i++) {
+        size_t before = m->set->count;
+        if (wanted[i].closures >= BOIL_CLOSURES_GRAVE && wanted[i].closures <= BOIL_CLOSURES_SUDDEN_8)
+            outcome = add_if_wanted(m, &wanted[i]);
+        if (m->set->count > before)
+            m->set->other[before].without_foam = true;
+    }
+    m->plant = own;
+    return outcome;
+}
+
 boil_outcome boil_run_set_of_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                        boil_run_set *out)
 {
@@ -191,6 +214,8 @@ boil_outcome boil_run_set_of_unchecked(const boil_plant *p, const boil_schedule 
         return outcome;
     for (size_t i = 0; outcome == BOIL_OK && i < sizeof wanted / sizeof wanted[0]; i++)
         outcome = add_if_wanted(&m, &wanted[i]);
+    if (outcome == BOIL_OK)
+        outcome = add_without_foam(&m);
     if (outcome == BOIL_OK)
         outcome = add_triggers(&m);
     boil_triggers_free(&m.triggers);

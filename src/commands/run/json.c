@@ -87,6 +87,7 @@ static const field bands[] = {
 static const field other_run[] = {
     WORD("closures", closures, closure_words, "the uncertain laws it was made with"),
     BOOL("continued", continued, "it went on without actions beyond the schedule"),
+    BOOL("without_foam", without_foam, "made with the usual drift where the scenario's is lower"),
     SAME(let_go_s, "when what floats lets go before the bath boils, in a trigger run; null: another run"),
     BOOL("refused", refused, "it could not be carried out"),
     NUMBER("steam_peak_kg_s", history.summary.steam_peak_kg_s.value, "most steam"),
