@@ -569,6 +569,9 @@ typedef struct {
     double steel_kg;                       /* parts worked, without baskets */
     double undissolved_max_kg, bed_max_m;  /* salt not yet dissolved; thickest bed on the floor */
     boil_extreme bed_superheat_max_K;      /* floor under the bed above the bath */
+    double dry_wetted_s;                   /* when water first met salt that stood above the liquid; NaN never */
+    boil_extreme dry_steam_kg_s;           /* most steam that it could give as it soaked in; NaN never */
+    double dry_steam_lifts_kg_s;           /* what then lifts the bath to the rim */
     double valve_quiet_kg;                 /* let in by the valve while the bath did not boil */
     double restoring_water_kg;             /* water that would bring the boiling point back to where it began; NaN: none can */
     double restored_level_m;               /* still level of the bath then, hot */

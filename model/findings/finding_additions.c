@@ -37,6 +37,14 @@ void boil_judge_salt_slug(boil_judged *j)
     }
 }
 
+void boil_judge_dry_salt(boil_judged *j)
+{
+    const boil_summary *s = &j->history->summary;
+    double steam = s->dry_steam_kg_s.value, lifts = s->dry_steam_lifts_kg_s;
+    if (!isnan(s->dry_wetted_s))
+        boil_find(j, steam > lifts ? BOIL_SEVERITY_DANGER : BOIL_SEVERITY_WARNING, s->dry_wetted_s, steam, lifts);
+}
+
 /* Two grains deep is a bed, less are grains: judgement. */
 void boil_judge_salt_bed(boil_judged *j)
 {

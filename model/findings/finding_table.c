@@ -79,6 +79,9 @@ static const boil_finding_row rows[] = {
     {"salt-slug", "slug of dry salt boils up", BOIL_UNIT_LENGTH, boil_judge_salt_slug, true,
      "Sift it in many times more slowly, in small portions, and let each dissolve.",
      NULL},
+    {"water-on-dry-salt", "water on dry salt: steam it can give at once", BOIL_UNIT_MASS_FLOW, boil_judge_dry_salt, true,
+     "Never water on dry salt: it erupts. Stop and stand back; put water in first, and sift the salt into it, the mixer on.",
+     NULL},
     {"salt-bed", "bed of undissolved salt on the floor", BOIL_UNIT_LENGTH, boil_judge_salt_bed, true,
      "Add no more; turn the heat down and the mixer on until it is gone: a heated floor under salt overheats and can throw "
      "the bath out when the bed breaks.",

@@ -11,7 +11,8 @@
    (flows f_i of each component, enthalpy h) adds  f h - sum f_i K_i  to its numerator; dry salt coming in at T_s adds
    s_i [h_s(T_s) - h_s(T)]; salt dissolving at rate d_i adds  d_i [h_s(T) - K_i]. Drag-out leaves at the bath's composition
    and enthalpy and drops out: Tb depends on proportions only. H is integrated in
-   both modes, so that comparing it with the property functions audits (1). BOILING ends when (1) turns negative, QUIET when T
+   both modes, so that comparing it with the property functions audits (1). BOILING ends when (1) turns negative, or less than
+   what flashes at once of water that soaks into dry salt (transfer/flash.h (4)), which comes whatever the mode; QUIET when T
    reaches Tb; under a crust that steam has to break, when T is above Tb by what that takes. The heat E above Tb is then set free
    into the boil within some two seconds (judgement, 1 to 5): Q has a term E/tau, and dE/dt = -E/tau. Steam leaves mass and energy when it forms; what is held in the pool only swells and stirs.
 

@@ -11,7 +11,8 @@ double boil_modes_boils_from(const boil_rates_view *v)
 
 void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS])
 {
-    g[BOIL_GUARD_MODE] = b->boiling ? -v->steam.formed_kg_s : v->solution.temperature_K - boil_modes_boils_from(v);
+    g[BOIL_GUARD_MODE] =
+        b->boiling ? v->steam.at_once_kg_s - v->steam.formed_kg_s : v->solution.temperature_K - boil_modes_boils_from(v);
     g[BOIL_GUARD_LAYER] = b->layer == BOIL_WATER_LAYER_STILL   ? v->layer.temperature_K - b->air.saturation_K
                           : b->layer == BOIL_WATER_LAYER_BOILS ? -v->layer_vapour.boil_margin_W
                                                                : -1;

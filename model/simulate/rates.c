@@ -50,6 +50,7 @@ static boil_rates_steam steam_of(const boil_bath *b, const boil_rates_heat *heat
                                  double leaving_kg_s)
 {
     boil_rates_steam s = {.if_boiling_kg_s = heat->spare_W / heat->latent_J_kg,
+                          .at_once_kg_s = layer->soaking_kg_s * layer->wetted.steam,
                           .calm_kg_s = fmax(0, heat->calm_W) / heat->latent_J_kg,
                           .loop = 1};
     s.formed_kg_s = b->boiling ? s.if_boiling_kg_s : layer->flashing_kg_s;
@@ -151,7 +152,9 @@ boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_
     v->pool = boil_rates_of_pool(b, y, &v->solution);
     v->loads = boil_rates_of_loads(b, t, y, &v->solution, &v->pool, dydt);
     v->salts = boil_rates_of_salts(b, y, &v->solution, &v->pool, v->heater.heat_W, g);
-    outcome = boil_rates_of_layer(b, t, y, &v->solution, &v->pool, v->heater.heat_W, g, &v->layer);
+    outcome = boil_rates_of_layer(b, t, y, &v->solution, &v->pool, &v->salts, v->heater.heat_W, g, &v->layer);
+    if (v->layer.soaking_kg_s > 0)
+        boil_rates_soak_salts(y, v->layer.soaking_kg_s * v->layer.wetted.dissolved, &v->salts);
     if (outcome == BOIL_OK)
         outcome = boil_rates_of_surface(b, &v->solution, &v->salts, &v->layer, v->pool.leaving_kg_s, &v->surface);
     if (outcome != BOIL_OK)

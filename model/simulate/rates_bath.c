@@ -222,12 +222,21 @@ boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const
         o.dissolving_kg_s[i] =
             (all > 0 ? dissolving * solid[i] / all : 0) - (excess > 0 ? c.growing_kg_s * each[i] / excess : 0);
     o.undissolved_kg = all - crust;
+    o.dry = boil_dissolution_dry(o.undissolved_kg, s->volume_m3);
     o.settling_kg_s = f.settling_kg_s - f.stirred_up_kg_s - f.from_bed_kg_s;
     o.bed_m = f.bed_m;
     if (b->plant->tank.heated == BOIL_TANK_HEATED_FROM_BELOW)
         o.bed_superheat_K = boil_dissolution_bed_superheat(f.bed_m, fmax(0, heater_W) / b->area_m2);
     crust_of(b, s, &c, crust, g, &o);
     return o;
+}
+
+void boil_rates_soak_salts(const double y[], double dissolving_kg_s, boil_rates_salts *o)
+{
+    double all = o->undissolved_kg + o->crust_kg, bed = fmin(o->undissolved_kg, fmax(0, y[BOIL_STATE_BED_MASS]));
+    for (int i = 0; i < BOIL_SALTS; i++)
+        o->dissolving_kg_s[i] += dissolving_kg_s * fmax(0, y[BOIL_STATE_SOLID_NAOH + i]) / all;
+    o->settling_kg_s -= dissolving_kg_s * bed / o->undissolved_kg;
 }
 
 /* Wave that a load raises as it is lowered: 1.5 times the displaced flow over the area, for one period of the tank's first

@@ -17,11 +17,14 @@ boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double 
                                      const boil_rates_pool *pool, double dydt[]);
 boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const boil_rates_solution *s,
                                      const boil_rates_pool *pool, double heater_W, const boil_rates_guess *g);
+/* Salt that water soaking into it dissolves, besides; some of it is dry. */
+void boil_rates_soak_salts(const double y[], double dissolving_kg_s, boil_rates_salts *o);
 boil_rates_levels boil_rates_of_levels(const boil_bath *b, const boil_rates_view *v);
 
 /* simulate/rates_water.c: the water afloat, what leaves through the surface, and what goes in. */
 boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
-                                 const boil_rates_pool *pool, double heater_W, boil_rates_guess *g, boil_rates_layer *out);
+                                 const boil_rates_pool *pool, const boil_rates_salts *salts, double heater_W,
+                                 boil_rates_guess *g, boil_rates_layer *out);
 boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_salts *salts,
                                    const boil_rates_layer *layer, double steam_leaving_kg_s, boil_rates_surface *out);
 boil_rates_inflow boil_rates_of_inflow(const boil_bath *b, double valve_kg_s, const boil_rates_surface *surface);

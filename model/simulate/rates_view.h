@@ -7,6 +7,9 @@
 #include "simulate/bath.h"
 #include "transfer/flash.h"
 
+/* Within which water soaks into dry salt, s: judgement, 1 to 10. */
+#define BOIL_RATES_SOAKS_S 2.0
+
 /* Where the last searches ended, from which the next ones start. Whoever evaluates owns one; a copy serves as well. */
 typedef struct {
     boil_solution_guess boiling; /* zero: a cold start */
@@ -62,6 +65,7 @@ typedef struct {
     double bed_m, bed_superheat_K;
     double crust_kg, crust_cover, crust_kg_s; /* not in undissolved_kg; share of the surface; growing */
     double crust_holds_K;                     /* how far over its boiling point the bath heats under it */
+    double dry;                               /* share of the surface that is salt above the liquid */
 } boil_rates_salts;
 
 /* Water afloat; without any its mass and flows are 0 and its temperature is the bath's. */
@@ -72,6 +76,8 @@ typedef struct {
     double mixing_kg_s, mixing_slope_kg_s; /* into the bath; by ln of stirring */
     double flashing_kg_s;                  /* of what mixes into a bath below its boil, steam that escapes */
     double heat_W;                         /* from the bath */
+    double soaking_kg_s;                   /* of what mixes in, into dry salt */
+    boil_flash_wetted wetted;              /* by a kilogram of that */
 } boil_rates_layer;
 
 /* What leaves through surface and walls, a lid heeded. */
@@ -118,6 +124,7 @@ typedef struct {
 typedef struct {
     double formed_kg_s;     /* (1); in QUIET what flashes from the layer */
     double if_boiling_kg_s; /* (1) whatever the mode, at T: its sign decides */
+    double at_once_kg_s;    /* what water soaking into dry salt gives, whatever the mode: more than (1) ends the boil */
     double calm_kg_s;       /* what heater and losses alone would boil off, without loads, water or evaporation */
     double loop;            /* (2), 1 or more */
 } boil_rates_steam;

@@ -45,8 +45,24 @@ static double layer_conductance(const boil_bath *b, double t, const boil_rates_s
     return boil_interface_conductance(&water, &bath, b->plant->layer.path_m, t - b->layer_since_s);
 }
 
+/* Water over salt that stands dry does not float on: it soaks in within seconds, sooner where it is stirred in, and what flashes
+   of it escapes. In a boiling bath that is part of the boil. */
+static void soak(const boil_bath *b, const double y[], const boil_rates_solution *s, double dry, boil_rates_layer *out)
+{
+    double solid[BOIL_SALTS];
+    for (int i = 0; i < BOIL_SALTS; i++)
+        solid[i] = fmax(0, y[BOIL_STATE_SOLID_NAOH + i]);
+    out->wetted = boil_flash_on_salt(&b->air, solid, s->temperature_K, out->temperature_K);
+    double mixing = out->mixing_kg_s;
+    out->soaking_kg_s = dry * (out->mass_kg / BOIL_RATES_SOAKS_S + mixing);
+    out->mixing_kg_s = (1 - dry) * mixing + out->soaking_kg_s;
+    if (!b->boiling)
+        out->flashing_kg_s = (1 - dry) * out->flashing_kg_s + out->soaking_kg_s * out->wetted.steam;
+}
+
 boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
-                                 const boil_rates_pool *pool, double heater_W, boil_rates_guess *g, boil_rates_layer *out)
+                                 const boil_rates_pool *pool, const boil_rates_salts *salts, double heater_W,
+                                 boil_rates_guess *g, boil_rates_layer *out)
 {
     const boil_water_layer_law *law = &b->plant->layer;
     *out = (boil_rates_layer){.temperature_K = s->temperature_K};
@@ -71,6 +87,8 @@ boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[],
                              boil_flash_table_yield(&g->flash, out->temperature_K, s->boiling_point_K - s->temperature_K);
     out->heat_W = (s->temperature_K - out->temperature_K) * b->area_m2 * out->cover *
                   layer_conductance(b, t, s, out->temperature_K, water_kg_m3);
+    if (salts->dry > 0)
+        soak(b, y, s, salts->dry, out);
     return BOIL_OK;
 }
 

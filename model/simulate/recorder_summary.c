@@ -5,6 +5,7 @@
 #include "base/constants.h"
 #include "properties/hydrostatic.h"
 #include "properties/solubility.h"
+#include "transfer/overflow.h"
 
 /* simulate/recorder_summary.c -- the summary of a run: its start, the extremes on the way, its end and totals. */
 
@@ -41,6 +42,8 @@ void boil_recorder_summary_begin(boil_summary *s, const boil_bath *b, const boil
     s->temperature_max_K = s->temperature_min_K = s->surge_peak_kg_s = s->bed_superheat_max_K = none;
     s->heated_crystals_kg = s->crust_superheat_K = none;
     s->crystals_from_K = s->crystals_s = NEVER;
+    s->dry_steam_kg_s = none;
+    s->dry_wetted_s = NEVER;
     s->time_to_boil_s = s->overflow_s = s->still_overflow_s = s->layer_boil_s = NEVER;
     s->temperature_start_K = v->solution.temperature_K;
     s->boiling_point_start_K = v->solution.boiling_point_K;
@@ -112,12 +115,36 @@ static void watch_solids(boil_recorder *r, double t, const boil_rates_view *v)
         highest(&s->crust_superheat_K, superheat_K, t);
 }
 
+/* Steam that lifts the bath to the rim: for good, or filling the freeboard while water soaks in. */
+static double lifting_steam(const boil_recorder *r, const boil_bath *b, const boil_rates_view *v)
+{
+    const boil_overflow_pool pool = {b->area_m2, r->plant->tank.depth_m, v->levels.still_m, v->pool.vapour_kg_m3};
+    return fmin(boil_overflow_critical_steam_rate(&pool, &r->plant->pool, v->pool.drift_velocity_m_s),
+                boil_overflow_potential_to_rim(&pool) / BOIL_RATES_SOAKS_S);
+}
+
+/* What pours onto dry salt counts from the moment it begins to: the run may end at the next. */
+static void watch_dry_salt(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v)
+{
+    boil_summary *s = &r->history->summary;
+    double wets = fmax(v->layer.soaking_kg_s, v->salts.dry * v->inflow.water_kg_s);
+    if (!(wets > 0))
+        return;
+    if (isnan(s->dry_wetted_s))
+        s->dry_wetted_s = t;
+    if (wets * v->layer.wetted.steam <= s->dry_steam_kg_s.value)
+        return;
+    s->dry_steam_kg_s = (boil_extreme){wets * v->layer.wetted.steam, t};
+    s->dry_steam_lifts_kg_s = lifting_steam(r, b, v);
+}
+
 void boil_recorder_watch_summary(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
                                  const boil_recorder_peak *peak)
 {
     watch_extremes(r, t, b, v, peak);
     watch_solids(r, t, v);
     watch_crystals(r, t, v);
+    watch_dry_salt(r, t, b, v);
 }
 
 /* The water that brings the boiling point back to where it began, and the level then. Plain water has no such answer. */

@@ -142,9 +142,9 @@ boil_outcome boil_simulation_settle_mode(boil_simulation *r)
     }
     /* Right after a change of mode the steam is zero within rounding: that decides nothing. */
     double rounding = 1e-11 * r->view.solution.mass_kg;
+    double spare_kg_s = r->view.steam.if_boiling_kg_s - r->view.steam.at_once_kg_s;
     bool at_boil = r->view.solution.temperature_K >= boil_modes_boils_from(&r->view) - 1e-8;
-    bool boiling =
-        r->bath.boiling ? r->view.steam.formed_kg_s >= -rounding : at_boil && r->view.steam.if_boiling_kg_s > rounding;
+    bool boiling = r->bath.boiling ? spare_kg_s >= -rounding : at_boil && spare_kg_s > rounding;
     return boiling == r->bath.boiling ? BOIL_OK : change_mode(r, boiling);
 }
 

@@ -148,3 +148,11 @@ double boil_dissolution_bed_superheat(double bed_m, double flux_W_m2)
 {
     return fmin(HOTTEST_BED_K, flux_W_m2 * bed_m / BED_CONDUCTIVITY);
 }
+
+double boil_dissolution_dry(double undissolved_kg, double liquid_m3)
+{
+    const double uneven = 0.2;
+    double pores_m3 = undissolved_kg / (GRAIN_DENSITY * (1 - BED_VOID)) * BED_VOID;
+    double x = fmax(0, fmin(1, ((1 + uneven) * pores_m3 - liquid_m3) / (2 * uneven * pores_m3)));
+    return pores_m3 > 0 ? x * x * (3 - 2 * x) : 0;
+}

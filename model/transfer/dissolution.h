@@ -37,7 +37,13 @@
    over its boiling point, by the kelvins that raise its vapour pressure by dp. The crust dissolves from below, where its brine
    falls away [McAdams, the unstable side], blended with (2) as above:
        Sh = 0.14 Ra^(1/3).                                                                                                    (8)
-   Stirring breaks it up within some ten seconds, and so does the boil; what it held back comes with that. */
+   Stirring breaks it up within some ten seconds, and so does the boil; what it held back comes with that. Water poured onto a
+   crust floats above it as on the open bath, and mixes in through its cracks: the brine it makes of the crust lies on it, (5),
+   and does not count beside (8). A crust is wet from below, and so not dry salt.
+
+   Salt is dry where it stands above the liquid: where the liquid does not fill the pores, 0.4 of the room it takes as a bed. Heaps
+   are uneven: the share of the surface that is dry goes from 0 to 1 as the liquid goes from 1.2 to 0.8 of the pores (judgement),
+   without a kink. */
 #ifndef BOIL_TRANSFER_DISSOLUTION_H
 #define BOIL_TRANSFER_DISSOLUTION_H
 
@@ -76,6 +82,9 @@ typedef struct {
 /* Of so much crust, in a bath that holds an excess in solution and so much salt, the crust with it, out of it. */
 boil_dissolution_crust boil_dissolution_crust_of(const boil_dissolution_place *p, double crust_kg, double excess_kg,
                                                  double undissolved_kg);
+
+/* Share of the surface that is dry salt, 0 to 1, under so much undissolved salt and liquid. */
+double boil_dissolution_dry(double undissolved_kg, double liquid_m3);
 
 /* (6), K, for the heat through the floor under the bed, W/m2. */
 double boil_dissolution_bed_superheat(double bed_m, double flux_W_m2);

@@ -7,10 +7,12 @@
 
 #include "base/bisection.h"
 #include "base/constants.h"
+#include "properties/solubility.h"
 #include "properties/water.h"
 
 #define LEAST_BATH_SHARE 0.3
 #define MOST_BATH_SHARE 0.9999
+#define WETTED_SALT 3.2 /* kg per kg of water that fills its pores: 2150 (1 - 0.4)/(0.4 1000) */
 
 /* What the correlation's heat of dilution lacks: (factor - 1) times the integral of L1 over the water that comes in, at one
    temperature, so that heat capacities stay as they are. With the salts unchanged the integral is the difference of
@@ -267,6 +269,88 @@ double boil_flash_yield_limit(const boil_flash_bath *b, double layer_K)
     double pure = boil_water_enthalpy(T);
     double K = pure + b->dilution_factor * (h.water - pure) + h.heat_capacity_J_K * slope.water;
     return (boil_water_enthalpy(layer_K) - K) / (boil_steam_enthalpy(T, b->air.pressure_Pa) - K);
+}
+
+/* A kilogram of water meeting salt of a blend. */
+typedef struct {
+    const boil_conditions *air;
+    double blend[BOIL_SALTS], salt_J_kg, water_J_kg;
+    near_by near;
+} wetting;
+
+static double blend_enthalpy(const double blend[BOIL_SALTS], double T)
+{
+    double sum = 0;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        sum += blend[i] * boil_salt_solid_enthalpy(i, T);
+    return sum;
+}
+
+/* f of (4) with so much salt; none beyond the correlation. */
+static double wetted_with(wetting *w, double salt_kg)
+{
+    const dilution none = {0, 0, 0};
+    near_by near = w->near;
+    boil_mixture m = {1, {salt_kg * w->blend[0], salt_kg * w->blend[1], salt_kg * w->blend[2]}};
+    double T, f = (double)NAN;
+    if (boil_solution_boiling_point_near(w->air, &m, &near.boiling, &T, NULL) == BOIL_OK) {
+        double spare_J = (WETTED_SALT - salt_kg) * fmax(0, w->salt_J_kg - blend_enthalpy(w->blend, T));
+        f = steam_of(w->air, &m, w->water_J_kg + salt_kg * w->salt_J_kg + spare_J, &none, &near);
+    }
+    if (isnan(f))
+        return -1;
+    w->near = near;
+    return f;
+}
+
+/* By the golden section: the curve has one top. */
+static double most_steam(wetting *w, double most_kg)
+{
+    const double share = (sqrt(5) - 1) / 2;
+    double low = 0, high = most_kg, left = high - share * high, right = share * high;
+    double f_left = wetted_with(w, left), f_right = wetted_with(w, right), end = wetted_with(w, most_kg);
+    for (int i = 0; i < 22; i++) {
+        bool up = f_right > f_left;
+        if (up) {
+            low = left;
+            left = right;
+            f_left = f_right;
+            f_right = wetted_with(w, right = low + share * (high - low));
+        } else {
+            high = right;
+            right = left;
+            f_right = f_left;
+            f_left = wetted_with(w, left = high - share * (high - low));
+        }
+    }
+    return fmax(0, fmax(end, fmax(f_left, f_right)));
+}
+
+static boil_flash_wetted on_blend(const boil_conditions *air, const double solid[BOIL_SALTS], double sum, double salt_K,
+                                  double water_K)
+{
+    const boil_mixture water = {1, {0, 0, 0}};
+    wetting w = {.air = air, .water_J_kg = boil_water_enthalpy(water_K)};
+    for (int i = 0; i < BOIL_SALTS; i++)
+        w.blend[i] = solid[i] / sum;
+    w.salt_J_kg = blend_enthalpy(w.blend, salt_K);
+    boil_mixture hot = boil_solubility_saturated(&water, w.blend, fmax(salt_K, air->saturation_K));
+    boil_mixture brine = boil_solubility_saturated(&water, w.blend, salt_K);
+    return (boil_flash_wetted){most_steam(&w, fmin(WETTED_SALT, boil_mixture_mass(&hot) - 1)),
+                               fmin(WETTED_SALT, boil_mixture_mass(&brine) - 1)};
+}
+
+boil_flash_wetted boil_flash_on_salt(const boil_conditions *air, const double solid[BOIL_SALTS], double salt_K, double water_K)
+{
+    const double hydroxide[BOIL_SALTS] = {1, 0, 0};
+    double sum = solid[0] + solid[1] + solid[2];
+    if (!(sum > 0))
+        return (boil_flash_wetted){0, 0};
+    boil_flash_wetted all = on_blend(air, solid, sum, salt_K, water_K);
+    double grains = solid[BOIL_NAOH] / sum;
+    if (grains > 0 && grains < 1)
+        all.steam = fmax(all.steam, grains * on_blend(air, hydroxide, 1, salt_K, water_K).steam);
+    return all;
 }
 
 typedef struct {

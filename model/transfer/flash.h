@@ -13,7 +13,18 @@
 
    The heat of dilution is known to a tenth only: the partial enthalpy of water less that of pure water, L1, is taken times the
    dilution factor in (1) and (3). In hot working baths: 1.055 grave, 1 the enthalpy correlation, 0.89 mild (L1 = -410 +-35
-   kJ/kg against -422; judgement from the spread of two correlations). */
+   kJ/kg against -422; judgement from the spread of two correlations).
+
+   Water that meets dry salt does not float: it soaks in, and wets of a bed whose pores it fills (void 0.4, grains of 2150 kg/m3)
+   r = 3.2 kg per kg, of which it dissolves what it can at the salt's temperature T_s. On the way it passes through all mixtures
+   with x kg of salt, whose heat of solution stays in that small mass, and gives off what the one that flashes most does:
+       H(1 kg water + x salt, less f water, Tb) + f hv(Tb) = hw + x h_s(T_s) + q,   y_s = max(0, max over x of f),
+       q = (r - x) max(0, h_s(T_s) - h_s(Tb)),                                                                             (4)
+   x up to r, and up to saturation at T_s or at water's boil, whichever is hotter; in q Tb before it flashes. What is wetted and
+   does not dissolve gives heat where it is hotter than the brine, and is taken to take none where it is colder: on the side of
+   steam. Grains lie side by side: as much of the water as there is hydroxide among the salts may meet hydroxide alone; where
+   that gives more than the blend does, it counts. By (4) cold water on cold salt comes close to its boil (116 degC in 43 %
+   NaOH) and does not reach it. */
 #ifndef BOIL_TRANSFER_FLASH_H
 #define BOIL_TRANSFER_FLASH_H
 
@@ -62,6 +73,13 @@ boil_flash_table boil_flash_table_of(const boil_flash_bath *b);
 
 /* kg/kg; layer 0 to 100 degC, bath below its boil by 0 to 49 K: beyond, that of the end. */
 double boil_flash_table_yield(boil_flash_table *t, double layer_K, double below_K);
+
+/* A kilogram of water on dry salt: `solid` in kg of each, its proportions. y_s of (4), kg/kg; 0 where nothing flashes, for salts
+   that cool as they dissolve, and for no salt. And kg of salt that it dissolves in the end. Salt 0 to 200 degC, water 0 to 100. */
+typedef struct {
+    double steam, dissolved;
+} boil_flash_wetted;
+boil_flash_wetted boil_flash_on_salt(const boil_conditions *air, const double solid[BOIL_SALTS], double salt_K, double water_K);
 
 /* Boiling point, K, of the bath of a dry blend (fractions by mass) in which water of a temperature, put in at the boil, just gives
    no steam, y_inf = 0 (and y* with it): in a weaker one it quenches, in a stronger one it flashes. BOIL_OK, or BOIL_NO_ROOT when

@@ -371,6 +371,32 @@ static void dry_salt_is_judged_by_what_it_does(void **state)
     judged_free(&j);
 }
 
+/* A little water on hot dry salt is a warning, a bucket of it a danger; sifted into enough liquid the same salt is neither. */
+static void water_on_dry_salt_is_never_passed_over(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.tank.level_m = 0.02;
+    p.heater.input_W = 20e3;
+    for (double kg = 0.1; kg < 50; kg *= 200) {
+        boil_action actions[2] = {salts_in(60, 84, 60), two_gallons_action(1800, 5)};
+        actions[1].is.water.mass_kg = kg;
+        judged j = judge(&p, 2000, actions, 2);
+        const boil_severity severity = kg > 10 ? BOIL_SEVERITY_DANGER : BOIL_SEVERITY_WARNING;
+        const boil_finding *f = must_find(&j.likely, "water-on-dry-salt", severity);
+        assert_close(f->time_s, 1800, 0, 1e-9);
+        assert_true((f->value > f->limit) == (kg > 10));
+        judged_free(&j);
+    }
+    p = good_plant();
+    boil_action careful[3] = {
+        {.time_s = 0, .kind = BOIL_ACTION_MIXER, .is.on = true}, salts_in(60, 60, 1500), two_gallons_action(1800, 300)};
+    judged j = judge(&p, 2400, careful, 3);
+    assert_null(found(&j.likely, "water-on-dry-salt"));
+    assert_null(found(&j.possible, "water-on-dry-salt"));
+    judged_free(&j);
+}
+
 static void too_much_salt_names_the_water_that_will_not_fit(void **state)
 {
     (void)state;
@@ -543,6 +569,7 @@ int main(void)
         cmocka_unit_test(a_deep_layer_on_a_hot_quiet_bath_boils_first),
         cmocka_unit_test(loads_have_their_own_words),
         cmocka_unit_test(dry_salt_is_judged_by_what_it_does),
+        cmocka_unit_test(water_on_dry_salt_is_never_passed_over),
         cmocka_unit_test(too_much_salt_names_the_water_that_will_not_fit),
         cmocka_unit_test(liquid_that_stops_the_boil_names_the_most_that_would_not),
         cmocka_unit_test(the_valve_is_judged),

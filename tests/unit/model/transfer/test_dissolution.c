@@ -208,6 +208,21 @@ static void flows_are_continuous(void **state)
     }
 }
 
+/* 129 kg take 0.1 m3 as a bed, 0.04 m3 of it pores (void 0.4: 0.35 to 0.5 of loose grains, common practice, no source). */
+static void salt_stands_dry_above_little_liquid(void **state)
+{
+    (void)state;
+    assert_true(boil_dissolution_dry(0, 0.04) == 0 && boil_dissolution_dry(129, 0.0481) == 0);
+    assert_close(boil_dissolution_dry(129, 0.04), 0.5, 1e-9, 0);
+    assert_true(boil_dissolution_dry(129, 0.0319) == 1 && boil_dissolution_dry(129, 0) == 1);
+    double before = 1;
+    for (double liquid = 0.0325; liquid < 0.048; liquid += 5e-4) {
+        const double dry = boil_dissolution_dry(129, liquid);
+        assert_true(dry < before && before - dry < 0.06);
+        before = dry;
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -224,6 +239,7 @@ int main(void)
         cmocka_unit_test(a_crust_hangs_and_holds),
         cmocka_unit_test(a_quiet_bath_gets_a_bed_and_a_boil_none),
         cmocka_unit_test(flows_are_continuous),
+        cmocka_unit_test(salt_stands_dry_above_little_liquid),
     };
     return cmocka_run_group_tests_name("solids", tests, NULL, NULL);
 }

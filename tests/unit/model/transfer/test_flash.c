@@ -268,6 +268,70 @@ static void table_follows_the_search(void **state)
     assert_true(boil_flash_table_yield(&forth, KELVIN(120), 0) == boil_flash_table_yield(&forth, KELVIN(100), 0));
 }
 
+/* Hot hydroxide wetted by cold water, by hand: 1 kg of water at 25 degC and 0.555 kg of 3.2 kg of salt at 145 degC, 4 mol of water a
+   mol. Heat of solution 34.43 + 44.5 - 42.89 = 36.04 kJ/mol [Felder & Rousseau, Table B.11, taken from infinite dilution as in
+   tests/published/heat_of_solution.csv]: 500 kJ. From memory: 36 % boils at 121 degC and holds 3.4 kJ/kgK, the solid 1.6 kJ/kgK. */
+static void hot_hydroxide_by_hand(void **state)
+{
+    (void)state;
+    const boil_conditions air = boil_conditions_at(BOIL_STANDARD_ATMOSPHERE, 1);
+    const double solution_kJ = 0.555 / 0.040 * 36.04, warming_kJ = 1.555 * 3.4 * (121 - 25);
+    const double salt_kJ = 0.555 * 1.6 * (145 - 25) + (3.2 - 0.555) * 1.6 * (145 - 121);
+    /* a kilogram of steam: hv - hw 2.2 MJ, heat of dilution 0.25, and the brine warms by 80 K/kg as it leaves */
+    const double a_kg_kJ = 2200 + 250 + 1.555 * 3.4 * 80;
+    const boil_flash_wetted w = boil_flash_on_salt(&air, caustic, KELVIN(145), KELVIN(25));
+    print_message("a kg of water on hydroxide of 145 degC flashes %.4f kg\n", w.steam);
+    assert_close(w.steam, (solution_kJ - warming_kJ + salt_kJ) / a_kg_kJ, 0.15, 0);
+}
+
+/* What it dissolves in the end: 113 g of NaOH and 91.6 g of NaNO3 in 100 g, 25 degC [Wexler, Constant humidity solutions, CRC Handbook];
+   and never more than it wets. */
+static void wetted_salt_dissolves_to_saturation(void **state)
+{
+    (void)state;
+    const double nitrate[BOIL_SALTS] = {0, 1, 0};
+    const boil_conditions air = boil_conditions_at(BOIL_STANDARD_ATMOSPHERE, 1);
+    assert_close(boil_flash_on_salt(&air, caustic, KELVIN(25), KELVIN(25)).dissolved, 1.13, 0.02, 0);
+    assert_close(boil_flash_on_salt(&air, nitrate, KELVIN(25), KELVIN(25)).dissolved, 0.916, 0.02, 0);
+    assert_close(boil_flash_on_salt(&air, caustic, KELVIN(185), KELVIN(25)).dissolved, 3.2, 1e-9, 0);
+}
+
+/* Nitrate cools as it dissolves and gives nothing; hydroxide does from some warmth on, and ever more of it; a little beside nitrate
+   gives a little. */
+static void only_hot_hydroxide_flashes(void **state)
+{
+    (void)state;
+    const double nitrate[BOIL_SALTS] = {0, 1, 0}, none[BOIL_SALTS] = {0};
+    const boil_conditions air = boil_conditions_at(BOIL_STANDARD_ATMOSPHERE, 1);
+    assert_true(boil_flash_on_salt(&air, none, KELVIN(145), KELVIN(20)).steam == 0);
+    double before = 0;
+    for (double T = 5; T < 160; T += 5) {
+        const boil_flash_wetted w = boil_flash_on_salt(&air, caustic, KELVIN(T), KELVIN(20));
+        assert_true(w.steam >= before && (T > 80 || w.steam == 0) && (T < 110 || w.steam > before));
+        assert_true(boil_flash_on_salt(&air, nitrate, KELVIN(T), KELVIN(20)).steam == 0);
+        assert_true(boil_flash_on_salt(&air, caustic, KELVIN(T), KELVIN(60)).steam >= w.steam);
+        before = w.steam;
+    }
+    double blend[BOIL_SALTS] = {1e-6, 1, 0};
+    assert_close(boil_flash_on_salt(&air, blend, KELVIN(150), KELVIN(20)).steam, 0, 0, 1e-6);
+}
+
+/* Salt no hotter than its brine boils gives by its heat of solution alone: the largest of a scan, whose balance is that of (1). */
+static void search_on_salt_finds_the_largest(void **state)
+{
+    (void)state;
+    const boil_conditions air = boil_conditions_at(BOIL_STANDARD_ATMOSPHERE, 1);
+    const double salt_K = KELVIN(112), water_K = KELVIN(40);
+    double most = 0;
+    for (double x = 0.2; x < 2; x += 0.005) {
+        const boil_mixture m = {1, {x, 0, 0}};
+        const double heat = boil_water_enthalpy(water_K) + x * boil_salt_solid_enthalpy(BOIL_NAOH, salt_K);
+        most = fmax(most, boil_flash_steam(&air, &m, heat));
+    }
+    assert_true(most > 0.005);
+    assert_close(boil_flash_on_salt(&air, caustic, salt_K, water_K).steam, most, 1e-3, 0);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -285,6 +349,10 @@ int main(void)
         cmocka_unit_test(bath_that_cold_water_quenches),
         cmocka_unit_test(table_follows_the_search),
         cmocka_unit_test(turning_point_is_where_the_yield_begins),
+        cmocka_unit_test(hot_hydroxide_by_hand),
+        cmocka_unit_test(wetted_salt_dissolves_to_saturation),
+        cmocka_unit_test(only_hot_hydroxide_flashes),
+        cmocka_unit_test(search_on_salt_finds_the_largest),
     };
     return cmocka_run_group_tests_name("flash", tests, NULL, NULL);
 }
