@@ -15,7 +15,7 @@ static const boil_finding_row rows[] = {
     {"boil-never-returns", "the boil does not come back before the end", BOIL_UNIT_TIME, boil_judge_never_returns, false,
      "Add no water; load less at a time, wait longer between loads, or give it more heat.",
      NULL},
-    {"boil-lost-long", "boil lost longer than the limit", BOIL_UNIT_TIME, boil_judge_boil_lost, false,
+    {"boil-lost-long", "boil lost longer than the limit", BOIL_UNIT_TIME, boil_judge_boil_lost, true,
      "Load less at a time, warm the parts in a hot rinse, or raise the heat.",
      NULL},
     {"load-heavy", "load over the rule of thumb for this volume", BOIL_UNIT_DENSITY, boil_judge_load_heavy, false,
