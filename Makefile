@@ -102,20 +102,19 @@ check: test-tools layering
 	    $(MAKE) --no-print-directory $(JOBS) $$goal || status=1; \
 	done; tests/count.sh $(BUILD) $(BUILD)/sanitize || status=1; exit $$status
 
+# What the papers show and name, and the checks themselves: the same whatever the build.
+PAPERS := readme checks developers
+
 test: $(PROGRAM) $(TESTS)
-	@tests/run_tests.sh $(BUILD) $(TESTS)
+	@tests/run_tests.sh $(BUILD) "$(PAPERS)" $(TESTS)
 
 # What `make install` leaves works, also elsewhere, and goes away again; manual and completions know every word; JSON is as
 # its schemas say; what `make dist` packs builds by itself.
 packaged: stage
-	@mkdir -p $(BUILD)/tests/results
-	@status=0; for t in install manual schema dist; do \
-	    case $$t in install) tree=$(BUILD) ;; *) tree=$(BUILD)/stage ;; esac; log=$(BUILD)/tests/results/$$t; \
-	    tests/$$t.sh $$tree >$$log 2>&1 || { status=1; grep -v ^SKIPPED $$log; }; tail -1 $$log | sed "s/^/$$t: /"; \
-	done; exit $$status
+	@tests/packaged.sh $(BUILD)
 
 sanitize: test-tools
-	@$(MAKE) --no-print-directory $(JOBS) BUILD=$(BUILD)/sanitize CFLAGS="-O1 -g $(SANITIZE)" test
+	@$(MAKE) --no-print-directory $(JOBS) BUILD=$(BUILD)/sanitize PAPERS= CFLAGS="-O1 -g $(SANITIZE)" test
 
 layering:
 	@tests/layering.sh

@@ -222,7 +222,7 @@ static void no_grade_falls(void **unused)
 {
     (void)unused;
     gsl_qrng *q = gsl_qrng_alloc(gsl_qrng_sobol, DRAWN);
-    range tried = plants(12, 2);
+    range tried = plants(8, 2);
     int fell = 0, grave[6] = {0};
     for (int i = 0; i < tried.to; i++) {
         double u[DRAWN];
