@@ -94,13 +94,13 @@ test-tools:
 demo: all
 	$(PROGRAM) run scenarios/normal-shift.bath
 
-# Unit and command-line tests, plain and then under the address and undefined-behaviour sanitizers. All of them run, and the last
-# line counts all, whatever fails.
+# Unit and command-line tests, plain and then, beside those of what is installed, under the address and undefined-behaviour
+# sanitizers. All of them run, and the last line counts all, whatever fails.
 check: test-tools layering
 	@rm -rf $(BUILD)/tests/results $(BUILD)/sanitize/tests/results
-	@status=0; for goal in test packaged sanitize; do \
-	    $(MAKE) --no-print-directory $(JOBS) $$goal || status=1; \
-	done; tests/count.sh $(BUILD) $(BUILD)/sanitize || status=1; exit $$status
+	@status=0; more="$(MAKE) --no-print-directory $(JOBS)"; $$more test || status=1; \
+	$$more packaged & beside=$$!; $$more sanitize || status=1; wait $$beside || status=1; \
+	tests/count.sh $(BUILD) $(BUILD)/sanitize || status=1; exit $$status
 
 # What the papers show and name, and the checks themselves: the same whatever the build.
 PAPERS := readme checks developers
