@@ -28,15 +28,15 @@ typedef struct {
 
 /* clang-format off */
 static const closure_row rows[BOIL_CLOSURES] = {
-    [BOIL_CLOSURES_LIKELY] =      {"likely",      OWN, 0,  OWN,  OWN, OWN, OWN,     OWN,   OWN,  OWN,  OWN},
-    [BOIL_CLOSURES_LIKELY_WIDE] = {"likely-wide", OWN, 0,  OWN,  OWN, OWN, OWN,     OWN,   OWN,  OWN,  OWN},
-    [BOIL_CLOSURES_GRAVE] =       {"grave",       0.3, 0,  0.20, 0.3, 0,   NOTHING, FAST,  1.53, MORE, LEVEL},
-    [BOIL_CLOSURES_SUDDEN] =      {"sudden",      0.3, 10, 0.20, 0.3, 0,   NOTHING, FAST,  1.53, MORE, LEVEL},
-    [BOIL_CLOSURES_SUDDEN_3] =    {"sudden-3",    0.3, 10, 0.20, 0.3, 0,   NOTHING, USUAL, 1.53, MORE, LEVEL},
-    [BOIL_CLOSURES_SUDDEN_8] =    {"sudden-8",    0.3, 10, 0.20, 0.3, 0,   NOTHING, SLOW,  1.53, MORE, LEVEL},
-    [BOIL_CLOSURES_MILD] =        {"mild",        3,   0,  0.02, 3,   1,   ALL,     USUAL, BOIL_SWELL_POOL_MOST, LESS, OWN},
-    [BOIL_CLOSURES_MILD_8] =      {"mild-8",      3,   0,  0.02, 3,   1,   ALL,     SLOW,  BOIL_SWELL_POOL_MOST, LESS, OWN},
-    [BOIL_CLOSURES_TRIGGER] =     {"trigger",     0.3, 0,  0.20, 10,  1,   ALL,     FAST,  1.53, MORE, LEVEL, .escapes = 1},
+    [BOIL_CLOSURES_LIKELY] =      {"likely",      OWN, 0,  OWN,  OWN, OWN, OWN,     OWN,   OWN,  OWN,  OWN, 0},
+    [BOIL_CLOSURES_LIKELY_WIDE] = {"likely-wide", OWN, 0,  OWN,  OWN, OWN, OWN,     OWN,   OWN,  OWN,  OWN, 0},
+    [BOIL_CLOSURES_GRAVE] =       {"grave",       0.3, 0,  0.20, 0.3, 0,   NOTHING, FAST,  1.53, MORE, LEVEL, 0},
+    [BOIL_CLOSURES_SUDDEN] =      {"sudden",      0.3, 10, 0.20, 0.3, 0,   NOTHING, FAST,  1.53, MORE, LEVEL, 0},
+    [BOIL_CLOSURES_SUDDEN_3] =    {"sudden-3",    0.3, 10, 0.20, 0.3, 0,   NOTHING, USUAL, 1.53, MORE, LEVEL, 0},
+    [BOIL_CLOSURES_SUDDEN_8] =    {"sudden-8",    0.3, 10, 0.20, 0.3, 0,   NOTHING, SLOW,  1.53, MORE, LEVEL, 0},
+    [BOIL_CLOSURES_MILD] =        {"mild",        3,   0,  0.02, 3,   1,   ALL,     USUAL, BOIL_SWELL_POOL_MOST, LESS, OWN, 0},
+    [BOIL_CLOSURES_MILD_8] =      {"mild-8",      3,   0,  0.02, 3,   1,   ALL,     SLOW,  BOIL_SWELL_POOL_MOST, LESS, OWN, 0},
+    [BOIL_CLOSURES_TRIGGER] =     {"trigger",     0.3, 0,  0.20, 10,  1,   ALL,     FAST,  1.53, MORE, LEVEL, 1},
 };
 /* clang-format on */
 
