@@ -45,6 +45,11 @@ const char *boil_closures_name(boil_closures c)
     return rows[c].name;
 }
 
+bool boil_closures_is_mild(boil_closures c)
+{
+    return c == BOIL_CLOSURES_MILD || c == BOIL_CLOSURES_MILD_8;
+}
+
 static void put(double *own, double value)
 {
     if (!isnan(value))
@@ -80,7 +85,7 @@ boil_plant boil_closures_put(boil_closures c, const boil_plant *p)
     put(&out.losses.salt_transfer_m_s, r->salt_transfer);
     if (c == BOIL_CLOSURES_LIKELY_WIDE)
         out.pool.drift = fmax(p->pool.drift, pool_drift(p));
-    else if (c == BOIL_CLOSURES_MILD || c == BOIL_CLOSURES_MILD_8)
+    else if (boil_closures_is_mild(c))
         out.pool.drift = r->drift;
     else if (!isnan(r->drift))
         out.pool.drift = fmin(p->pool.drift, r->drift);

@@ -27,6 +27,9 @@
 
 #include "boilback.h"
 
+/* Of no weight for a grade: they decide on certainty alone. */
+bool boil_closures_is_mild(boil_closures c);
+
 /* A plant with the laws of a set; its own where the set says so. The pool law is taken for the plant's charge at its boil. */
 boil_plant boil_closures_put(boil_closures c, const boil_plant *p);
 

@@ -7,6 +7,7 @@
 #include "findings/finding_parts.h"
 #include "base/array.h"
 #include "case/checks.h"
+#include "case/closures.h"
 
 const char *boil_severity_word(boil_severity s)
 {
@@ -145,15 +146,10 @@ static void hold_against_mild(boil_findings *found, const boil_findings *mild)
     }
 }
 
-static bool is_mild(boil_closures c)
-{
-    return c == BOIL_CLOSURES_MILD || c == BOIL_CLOSURES_MILD_8;
-}
-
 static bool has_mild(const boil_run_of_set *others, size_t count)
 {
     for (size_t i = 0; i < count; i++)
-        if (is_mild(others[i].closures))
+        if (boil_closures_is_mild(others[i].closures))
             return true;
     return false;
 }
@@ -185,7 +181,7 @@ static boil_outcome take_in(const boil_run_of_set *r, boil_findings *seen, boil_
     if (c == BOIL_CLOSURES_LIKELY_WIDE)
         return hold_against_wide(found, seen, possible);
     for (size_t i = 0; i < seen->count && outcome == BOIL_OK; i++)
-        if (!is_mild(c) || strcmp(seen->list[i].id, "not-resolved") == 0)
+        if (!boil_closures_is_mild(c) || strcmp(seen->list[i].id, "not-resolved") == 0)
             outcome = c == BOIL_CLOSURES_LIKELY ? keep(found, &seen->list[i], BOIL_LIKELY)
                                                 : keep(possible, &seen->list[i], BOIL_POSSIBLE);
     return outcome;
@@ -209,10 +205,10 @@ static boil_outcome judge_run(boil_judged *j, const boil_run_of_set *r, boil_fin
     j->refused = r->refused;
     j->let_go = r->closures == BOIL_CLOSURES_TRIGGER;
     j->list = &seen;
-    boil_outcome outcome = judge_all(j, !is_mild(r->closures));
+    boil_outcome outcome = judge_all(j, !boil_closures_is_mild(r->closures));
     if (outcome == BOIL_OK)
         outcome = take_in(r, &seen, found, possible);
-    if (outcome == BOIL_OK && is_mild(r->closures))
+    if (outcome == BOIL_OK && boil_closures_is_mild(r->closures))
         hold_against_mild(found, &seen);
     boil_findings_free(&seen);
     return outcome;
@@ -224,12 +220,12 @@ static boil_outcome judge_others(boil_judged *j, const boil_run_of_set *others, 
 {
     boil_outcome outcome = BOIL_OK;
     for (size_t i = 0; i < count && outcome == BOIL_OK; i++)
-        if (!is_mild(others[i].closures))
+        if (!boil_closures_is_mild(others[i].closures))
             outcome = judge_run(j, &others[i], found, possible);
     for (size_t i = 0; i < found->count && has_mild(others, count); i++)
         found->list[i].certainty = BOIL_CERTAIN;
     for (size_t i = 0; i < count && outcome == BOIL_OK; i++)
-        if (is_mild(others[i].closures))
+        if (boil_closures_is_mild(others[i].closures))
             outcome = judge_run(j, &others[i], found, possible);
     return outcome;
 }

@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "case/checks.h"
+#include "case/closures.h"
 #include "findings/findings.h"
 #include "findings/trigger.h"
 #include "simulate/run.h"
@@ -87,8 +88,7 @@ static boil_run_options options_of(const making *m, const wanted_run *w)
     boil_run_options with = *m->options;
     with.closures = w->closures;
     with.row_interval_s = 0;
-    bool no_grade =
-        w->closures == BOIL_CLOSURES_LIKELY_WIDE || w->closures == BOIL_CLOSURES_MILD || w->closures == BOIL_CLOSURES_MILD_8;
+    bool no_grade = w->closures == BOIL_CLOSURES_LIKELY_WIDE || boil_closures_is_mild(w->closures);
     if (no_grade && !adds_salts(m->schedule)) {
         with.use_rkc = true;
         with.tolerance = fmin(1e-4, 100 * with.tolerance);
@@ -237,7 +237,7 @@ const boil_history *boil_run_set_least_freeboard(const boil_run_set *set)
     const boil_history *least = &set->likely;
     for (size_t i = 0; i < set->count; i++) {
         const boil_run_of_set *r = &set->other[i];
-        if (r->closures != BOIL_CLOSURES_MILD && r->closures != BOIL_CLOSURES_MILD_8 &&
+        if (!r->refused && !boil_closures_is_mild(r->closures) &&
             r->history.summary.freeboard_min_m.value < least->summary.freeboard_min_m.value)
             least = &r->history;
     }

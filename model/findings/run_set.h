@@ -6,7 +6,8 @@
    where the likely run says something that they might not, the second only where the first says it too: they decide on
    certainty alone. A run that ends with water afloat on a quiet bath, or one that was cut there, is not the end of it: likely,
    grave and sudden runs then go on without further actions, for an hour at most, and are judged by what comes (`continued`).
-   Where the scenario's own drift is that of a foam, grave and sudden runs are made without it too. Last, from the worst moments of the sudden runs, those in which what floats lets go of itself (findings/trigger.h).
+   Where the scenario's own drift is that of a foam, grave and sudden runs are made without it too. Last, from the worst moments
+   of the sudden runs, those in which what floats lets go of itself (findings/trigger.h).
 
    No run is left out: one that cannot be carried out, or does not come to its end, is found as not resolved.
 

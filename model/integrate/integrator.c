@@ -43,8 +43,8 @@ static int counted_rates(double t, const double y[], double dydt[], void *contex
     return GSL_SUCCESS;
 }
 
-/* GSL's control by a fixed error of each unknown, tolerance times its size: a step is shortened when its error is a tenth over that, by five
-   times at the most, and drawn out when it is below half of that, by 4.9. */
+/* GSL's control by a fixed error of each unknown, tolerance times its size: a step is shortened when its error is a tenth
+   over that, by five times at the most, and drawn out when it is below half of that, by 4.9. */
 static int adjust_step(void *context, size_t dim, unsigned int order, const double y[], const double error[],
                        const double rates[], double *h)
 {

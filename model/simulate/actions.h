@@ -17,8 +17,8 @@ typedef struct {
     const boil_rates_view *view;
 } boil_actions_moment;
 
-/* Switches what is switched, breaks a crust, begins feeds and lifting, and adds the bodies of a load behind those in the bath, as warm as they
-   come (entry_K) and without unknowns yet: the caller gives them theirs. BOIL_OK or BOIL_NO_MEMORY. */
+/* Switches what is switched, breaks a crust, begins feeds and lifting, and adds the bodies of a load behind those in the bath,
+   as warm as they come (entry_K) and without unknowns yet: the caller gives them theirs. BOIL_OK or BOIL_NO_MEMORY. */
 boil_outcome boil_actions_apply(const boil_action *a, const boil_actions_moment *m);
 
 #endif

@@ -14,7 +14,8 @@
    both modes, so that comparing it with the property functions audits (1). BOILING ends when (1) turns negative, or less than
    what flashes at once of water that soaks into dry salt (transfer/flash.h (4)), which comes whatever the mode; QUIET when T
    reaches Tb; under a crust that steam has to break, when T is above Tb by what that takes. The heat E above Tb is then set free
-   into the boil within some two seconds (judgement, 1 to 5): Q has a term E/tau, and dE/dt = -E/tau. Steam leaves mass and energy when it forms; what is held in the pool only swells and stirs.
+   into the boil within some two seconds (judgement, 1 to 5): Q has a term E/tau, and dE/dt = -E/tau. Steam
+   leaves mass and energy when it forms; what is held in the pool only swells and stirs.
 
    The steam held follows  d held/dt = (steam - leaving)/loop.  loop = 1 but where water that the steam stirs in takes heat
    from the boil (a weak bath): there the loop steam -> stirring -> water -> steam would answer up to twenty-five times as

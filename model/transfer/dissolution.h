@@ -14,8 +14,8 @@
    and shed their brine as they do [Ranz & Marshall, Chem. Eng. Prog. 48 (1952) 141]:
        Sh = k d/D = 2 + 0.6 (w d/nu)^(1/2) Sc^(1/3).                                                                       (4)
    (2) and (4) are blended as fourth powers (judgement, low: stirred grains are said to get 1.5 to 2 times (4) [Harriott, AIChE J.
-   8 (1962) 93, from memory]). In suspension they have the area 6 m/(rho d) and dissolve at k dC times it: first order in m, so that nothing is
-   singular when the last grain goes, and never faster than in a second. (Shrinking grains finish in about three such times.)
+   8 (1962) 93, from memory]). In suspension they have the area 6 m/(rho d) and dissolve at k dC times it: first
+   order in m, so that nothing is singular when the last grain goes, and never faster than in a second. (Shrinking grains finish in about three such times.)
    A cloud of them sinks faster than each, by (g' h)^(1/2), g' = g drho/rho of the cloud (judgement); stirring keeps up the
    share eps^2/(eps^2 + eps_0^2), and stirs as much of a bed up again.
 

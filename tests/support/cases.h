@@ -46,6 +46,32 @@ static inline boil_plant open_plant(double heat_W)
     return p;
 }
 
+static inline boil_plant low_plant(void)
+{
+    boil_plant p = open_plant(60e3);
+    p.tank.depth_m = 0.75;
+    return p;
+}
+
+/* Half a cubic metre of plain caustic soda solution, at its boil. */
+static inline boil_plant caustic_of(double salt_fraction)
+{
+    boil_plant p = boil_plant_default();
+    p.tank.length_m = p.tank.width_m = p.tank.depth_m = 1;
+    p.tank.level_m = 0.5;
+    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, salt_fraction, 0};
+    return p;
+}
+
+/* For tests that ask what happens, not how much. */
+static inline boil_run_options coarse(void)
+{
+    boil_run_options o = boil_run_options_default();
+    o.tolerance = 1e-4;
+    o.use_rkc = true;
+    return o;
+}
+
 /* `times` 22.68 kg (50 lb) of 6 mm plate, 0.963 m2, at 20 degC, dry, 2000 W/m2K; stays in. Lowered in a second. */
 static inline boil_action plate_action(double time_s, double times)
 {

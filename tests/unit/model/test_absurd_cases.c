@@ -87,21 +87,6 @@ static void expect_refusals(const char *name, const answered a[ASKED], size_t fr
 
 /* One place at a time of a case that does make sense. ---------------------------------------------------------------- */
 
-static boil_run_options coarse(void)
-{
-    boil_run_options o = boil_run_options_default();
-    o.tolerance = 1e-4;
-    o.use_rkc = true;
-    return o;
-}
-
-static boil_plant low_plant(void)
-{
-    boil_plant p = open_plant(60e3);
-    p.tank.depth_m = 0.75;
-    return p;
-}
-
 static boil_schedule one_load(void)
 {
     boil_schedule s;

@@ -86,21 +86,6 @@ static void refuse_each(boil_outcome (*ask)(void), long dense)
 
 /* Cases: short ones, coarsely stepped. ------------------------------------------------------------------------------- */
 
-static boil_run_options coarse(void)
-{
-    boil_run_options o = boil_run_options_default();
-    o.tolerance = 1e-4;
-    o.use_rkc = true;
-    return o;
-}
-
-static boil_plant low_plant(void)
-{
-    boil_plant p = open_plant(60e3);
-    p.tank.depth_m = 0.75;
-    return p;
-}
-
 /* In `s`, also when memory is refused on the way. */
 static boil_outcome schedule_of(boil_schedule *s, double duration_s, const boil_action actions[], size_t count)
 {

@@ -7,16 +7,8 @@
 #include "base/constants.h"
 #include "case/solution_facts.h"
 #include "properties/solubility.h"
+#include "support/cases.h"
 #include "support/pins.h"
-
-static boil_plant caustic_of(double salt_fraction)
-{
-    boil_plant p = boil_plant_default();
-    p.tank.length_m = p.tank.width_m = p.tank.depth_m = 1;
-    p.tank.level_m = 0.5;
-    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, salt_fraction, 0};
-    return p;
-}
 
 /* The bounds are the rows' own, in per cent, or their pins. */
 static void density_at_20_degC(void **unused)

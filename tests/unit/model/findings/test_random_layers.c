@@ -1,5 +1,6 @@
 /* Water on a quiet bath, on random plants: whatever else is changed that makes it no less dangerous changes no grade for the
-   milder, and water trickled into a full boil is let pass. PLANTS=2000 in the environment tries as many plants, PLANTS=1000-2000 the later half of them; without it a few.
+   milder, and water trickled into a full boil is let pass. PLANTS=2000 in the environment tries as
+   many plants, PLANTS=1000-2000 the later half of them; without it a few.
    Nothing published says how grave a grade is: it is order that is tested. */
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_qrng.h>

@@ -6,16 +6,8 @@
 
 #include "base/constants.h"
 #include "commands/solution/answer.h"
+#include "support/cases.h"
 #include "support/published.h"
-
-static boil_plant caustic_of(double salt_fraction)
-{
-    boil_plant p = boil_plant_default();
-    p.tank.length_m = p.tank.width_m = p.tank.depth_m = 1;
-    p.tank.level_m = 0.5;
-    p.charge = (boil_initial_charge){{1, 0, 0}, BOIL_INITIAL_BY_SALT_FRACTION, salt_fraction, 0};
-    return p;
-}
 
 static void scales_of_the_hydrometer(void **unused)
 {
