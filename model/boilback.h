@@ -763,6 +763,7 @@ typedef struct {
 typedef struct {
     boil_band recovery_s; /* slowest of all loads; 0: never lost, or weakened only; infinity: one not back; NaN: no loads */
     boil_band steam_peak_kg_s, level_max_m;
+    bool steam_more_than; /* the high end of steam, or all of it, reads as more than that: boil_summary */
 } boil_bands;
 
 /* BOIL_BAD_INPUT: a pointer is NULL that must not be. */

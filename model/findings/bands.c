@@ -25,6 +25,7 @@ static void widen_all(boil_bands *b, const boil_history *h)
     widen(&b->recovery_s, slowest(h, true), slowest(h, false));
     widen(&b->steam_peak_kg_s, steam_kg_s, steam_kg_s);
     widen(&b->level_max_m, level_m, level_m);
+    b->steam_more_than = b->steam_more_than || h->summary.steam_more_than;
 }
 
 static boil_band only(double value)
@@ -37,9 +38,10 @@ boil_outcome boil_bands_of(const boil_history *likely, const boil_run_of_set *ot
     if (likely == NULL || out == NULL || (others == NULL && count > 0))
         return BOIL_BAD_INPUT;
     *out = (boil_bands){only(slowest(likely, false)), only(likely->summary.steam_peak_kg_s.value),
-                        only(likely->summary.level_max_m.value)};
+                        only(likely->summary.level_max_m.value), likely->summary.steam_more_than};
     widen_all(out, likely);
     for (size_t i = 0; i < count; i++)
-        widen_all(out, &others[i].history);
+        if (!others[i].refused)
+            widen_all(out, &others[i].history);
     return BOIL_OK;
 }

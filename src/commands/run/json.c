@@ -80,7 +80,8 @@ static const field band[] = {
 static const field bands[] = {
     OBJECT("recovery_s", recovery_s, band, "slowest boil back of all loads; low: with the floor's heat store full"),
     OBJECT("steam_peak_kg_s", steam_peak_kg_s, band, "most steam formed in the bath"),
-    OBJECT("level_max_m", level_max_m, band, "highest level, swelled"), FIELDS_END};
+    OBJECT("level_max_m", level_max_m, band, "highest level, swelled"),
+    BOOL("steam_more_than", steam_more_than, "read the most of that steam as more than it says"), FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_run_of_set

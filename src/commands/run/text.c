@@ -54,26 +54,29 @@ static void title(const report_to *r)
     fputs("\n\n", r->to);
 }
 
-static formatted_text band_end(const report_to *r, unit_dimension d, double value)
+static formatted_text band_end(const report_to *r, unit_dimension d, double value, bool more_than)
 {
-    return isinf(value) ? (formatted_text){"not back"} : format_quantity(r->system, d, value);
+    formatted_text plain = isinf(value) ? (formatted_text){"not back"} : format_quantity(r->system, d, value), marked;
+    snprintf(marked.text, sizeof marked.text, "> %.20s", plain.text);
+    return more_than ? marked : plain;
 }
 
-static void band_line(const report_to *r, const char *what, unit_dimension d, const boil_band *b)
+/* What is more than it says, in the likely run and at the most. */
+static void band_line(const report_to *r, const char *what, unit_dimension d, const boil_band *b, bool likely, bool most)
 {
     bool weakened = d == DIM_TIME && b->low == 0 && b->high > 0;
-    fprintf(r->to, " %-18s %14s %14s %14s\n", what, band_end(r, d, b->likely).text,
-            weakened ? "weakened only" : band_end(r, d, b->low).text, band_end(r, d, b->high).text);
+    fprintf(r->to, " %-18s %14s %14s %14s\n", what, band_end(r, d, b->likely, likely).text,
+            weakened ? "weakened only" : band_end(r, d, b->low, false).text, band_end(r, d, b->high, most).text);
 }
 
 static void bands(const report_to *r)
 {
     const boil_bands *b = &r->o->bands;
-    fprintf(r->to, "\n %-18s %14s %14s %14s\n", "band of the runs", "likely", "at least", "at most");
+    fprintf(r->to, "\n %-18s %14s %14s %14s\n", "band of the runs", "likely", "least", "most");
     if (!isnan(b->recovery_s.high))
-        band_line(r, "slowest boil back", DIM_TIME, &b->recovery_s);
-    band_line(r, "most steam", DIM_MASS_FLOW, &b->steam_peak_kg_s);
-    band_line(r, "highest level", DIM_LENGTH, &b->level_max_m);
+        band_line(r, "slowest boil back", DIM_TIME, &b->recovery_s, false, false);
+    band_line(r, "most steam", DIM_MASS_FLOW, &b->steam_peak_kg_s, r->summary->steam_more_than, b->steam_more_than);
+    band_line(r, "highest level", DIM_LENGTH, &b->level_max_m, false, false);
 }
 
 static void finding(const report_to *r, const boil_finding *f)

@@ -100,6 +100,9 @@ static void the_band_holds_every_run(void **unused)
         assert_true(h->loads[0].recovery_s <= b.recovery_s.high && b.recovery_s.low <= h->loads[0].recovery_stored_s);
     }
     assert_true(b.level_max_m.low < b.level_max_m.high);
+    const boil_run_of_set refused = {.closures = BOIL_CLOSURES_GRAVE, .refused = true};
+    assert_int_equal(boil_bands_of(&set.likely, &refused, 1, &b), BOIL_OK); /* has no figures */
+    assert_close(b.level_max_m.low, set.likely.summary.level_max_m.value, 0, 0);
     boil_run_set_free(&set);
     boil_schedule_free(&s);
 }
