@@ -162,6 +162,20 @@ typedef struct {
     double steam_K;      /* saturation temperature of the supply; 373 to 473 K */
 } boil_heater;
 
+/* Who sets the fire: a hand at the dial, or the bath's temperature (model/equipment/heat_control.h). */
+typedef enum { BOIL_HEAT_CONTROL_DIAL, BOIL_HEAT_CONTROL_THERMOSTAT, BOIL_HEAT_CONTROL_MODULATING } boil_heat_control_mode;
+
+typedef struct {
+    boil_heat_control_mode mode;
+    double set_point_K;    /* 273.15 to 473.15; by the dial: of no meaning */
+    double differential_K; /* on/off: 4; 0.1 to 50 */
+    double band_K;         /* modulating: 6; 0.2 to 50 */
+    double minimum_fire;   /* modulating, of full fire: 0.25; 0 to 1 */
+    double sensor_lag_s;   /* 30, 0 to 600 */
+    double relight_s;      /* from the call to the flame: 15 with gas, judgement, else 0; 0 to 600 */
+    double high_limit_K;   /* above it the heat goes out and stays out until switched on again; 273.15 to 573.15, 0: none */
+} boil_heat_control;
+
 typedef struct {
     double evaporation_factor;       /* 0 to 3; 1: published */
     double convection_factor;        /* 0 to 3 */
@@ -261,6 +275,7 @@ typedef struct {
     boil_tank tank;
     boil_initial_charge charge;
     boil_heater heater;
+    boil_heat_control heat_control;
     boil_losses losses;
     boil_ambient ambient;
     boil_limits limits;
@@ -285,6 +300,7 @@ BOIL_PUBLIC boil_outcome boil_plant_initial(const boil_plant *p, boil_initial_st
 /* NULL, or what is wrong with the part alone: static text, naming the range. So all of these. */
 BOIL_PUBLIC const char *boil_tank_problem(const boil_tank *t);
 BOIL_PUBLIC const char *boil_heater_problem(const boil_heater *h);
+BOIL_PUBLIC const char *boil_heat_control_problem(const boil_heat_control *c);
 BOIL_PUBLIC const char *boil_losses_problem(const boil_losses *l);
 BOIL_PUBLIC const char *boil_ambient_problem(const boil_ambient *r);
 BOIL_PUBLIC const char *boil_water_control_problem(const boil_water_control *c);
@@ -295,6 +311,9 @@ BOIL_PUBLIC double boil_tank_area(const boil_tank *t);
 /* Gas 65 % and 120 s; electric 100 % and 60 s; steam 100 % (the input is what the coil gives off) and 30 s: usual
    figures, no source. Dial 1. No input: callers must give it. */
 BOIL_PUBLIC boil_heater boil_heater_default(boil_heat_source source);
+
+/* By the dial, with the usual numbers of a source, should a control take over. */
+BOIL_PUBLIC boil_heat_control boil_heat_control_default(boil_heat_source source);
 
 /* W to the tank when steady, the bath being at a temperature (which only a steam coil minds). */
 BOIL_PUBLIC double boil_heater_output(const boil_heater *h, double dial, double bath_K);
@@ -369,6 +388,20 @@ typedef struct {
     double salt_fraction;     /* 0 to where the correlations end; 0 is water that mixes at once */
 } boil_action_liquid;
 
+/* To whoever or whatever sets the fire. */
+typedef enum {
+    BOIL_HEAT_TURN,       /* the dial is turned, and counts from now on */
+    BOIL_HEAT_ON,         /* full; where the plant has a control, that takes over with its own set point. A high limit resets */
+    BOIL_HEAT_THERMOSTAT, /* the control takes over with this set point; a plant without one has an on/off one */
+    BOIL_HEAT_DIAL        /* the dial counts again, as it stood */
+} boil_heat_order;
+
+typedef struct {
+    boil_heat_order order;
+    double dial;        /* turn: 0 to 1; else it does not matter */
+    double set_point_K; /* thermostat: as boil_heat_control's; else it does not matter */
+} boil_action_heat;
+
 typedef struct {
     double time_s; /* from the start */
     boil_action_kind kind;
@@ -379,8 +412,8 @@ typedef struct {
         boil_action_water water;
         boil_action_salts salts;
         boil_action_liquid liquid;
-        double dial; /* heat: 0 to 1 */
-        bool on;     /* mixer, lid, exhaust */
+        boil_action_heat heat;
+        bool on; /* mixer, lid, exhaust */
     } is;
 } boil_action;
 
@@ -521,6 +554,8 @@ typedef struct {
     double start_s, end_s; /* end NaN: never */
     double lowest_temperature_K;
     boil_quiet_cause cause;
+    bool by_thermostat;           /* the control of the heat had turned it down, and that is the cause */
+    size_t met;                   /* loads that went in, and additions that were being poured, while it lasted */
     double stored_K;              /* by which the mean of a boiling bath may lie over its boiling point; simulate/recorder.h */
     double spent_s, refilled_s;   /* when it is that much below, and no longer: the spell, had the store been full; NaN never */
     double layer_s;               /* when a layer of 1 mm first floated in it; NaN never */
@@ -577,6 +612,10 @@ typedef struct {
     double restored_level_m;               /* still level of the bath then, hot */
     size_t valve_openings;
     double valve_open_share;         /* of the time */
+    size_t thermostat_stilled;       /* times that the control of the heat stilled the boil */
+    size_t thermostat_met;           /* of these, what a load or a pour met */
+    size_t fires_lit;                /* times that the control lit the fire */
+    double high_limit_s;             /* when the high limit first put the heat out; NaN never */
     double crystals_from_K;          /* bath temperature at which the first salt would crystallise; NaN none
                                                           above 0 degC */
     double crystals_s;               /* when the bath first was below it; NaN never */

@@ -165,6 +165,7 @@ static boil_outcome heat_up(boil_charge_work *f, const boil_plant *wanted)
     boil_history h;
     boil_plant p = boil_charge_work_plant(f);
     p.heater.dial = 1;
+    p.heat_control.mode = BOIL_HEAT_CONTROL_DIAL;
     p.fittings = wanted->fittings;
     plan->heat_up_s = plan->boil_down_s = plan->water_to_add_kg = plan->freeboard_m = (double)NAN;
     plan->evaporated_kg = f->bound.water - f->there.water;
@@ -205,6 +206,7 @@ static boil_outcome describe_boil(const boil_charge_work *f, const boil_plant *w
     boil_plant p = *wanted;
     boil_row boiling;
     p.heater.dial = 1;
+    p.heat_control.mode = BOIL_HEAT_CONTROL_DIAL;
     p.control.mode = BOIL_WATER_CONTROL_NONE;
     boil_outcome outcome = boil_steady_state_first_row(&p, &f->options, &boiling);
     if (outcome != BOIL_OK)
@@ -263,7 +265,7 @@ static boil_outcome add_actions(const boil_plant *p, const boil_charge_plan *pla
                                 boil_schedule *s)
 {
     const double filled_s = plan->filled_s - begin_s;
-    const boil_action then[] = {{.time_s = filled_s, .kind = BOIL_ACTION_HEAT, .is.dial = 1},
+    const boil_action then[] = {{.time_s = filled_s, .kind = BOIL_ACTION_HEAT, .is.heat.dial = 1},
                                 {.time_s = filled_s, .kind = BOIL_ACTION_MIXER, .is.on = p->fittings.mixer_on},
                                 {.time_s = filled_s, .kind = BOIL_ACTION_LID, .is.on = p->fittings.lid_on}};
     boil_outcome outcome = BOIL_OK;

@@ -38,6 +38,7 @@ static void set_start(boil_correct_work *c, const boil_plant *p, const boil_corr
     boil_plant *start = &c->a->start;
     *start = *p;
     start->control.mode = BOIL_WATER_CONTROL_NONE;
+    start->heat_control.mode = BOIL_HEAT_CONTROL_DIAL;
     start->charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
     start->charge.value = asked->reads_K;
     start->charge.temperature_K = 0;

@@ -17,6 +17,7 @@ static boil_plant heated(const boil_plant *p, double heat_W, double boiling_poin
     trial.charge.temperature_K = 0;
     trial.heater = boil_heater_sized(&p->heater, heat_W, boiling_point_K);
     trial.heater.dial = 1;
+    trial.heat_control.mode = BOIL_HEAT_CONTROL_DIAL;
     return trial;
 }
 

@@ -34,6 +34,12 @@ static bool is_liquid(const boil_action_liquid *l)
            (l->salt_fraction == 0 || is_blend(l->blend));
 }
 
+static bool is_heat(const boil_action_heat *h)
+{
+    return (unsigned)h->order <= BOIL_HEAT_DIAL && (h->order != BOIL_HEAT_TURN || within(h->dial, 0, 1)) &&
+           (h->order != BOIL_HEAT_THERMOSTAT || within(h->set_point_K, 273.15, 473.15));
+}
+
 bool boil_check_action(const boil_action *a)
 {
     if (a == NULL || !(a->time_s >= 0 && isfinite(a->time_s)))
@@ -50,7 +56,7 @@ bool boil_check_action(const boil_action *a)
     case BOIL_ACTION_LIQUID:
         return is_liquid(&a->is.liquid);
     case BOIL_ACTION_HEAT:
-        return within(a->is.dial, 0, 1);
+        return is_heat(&a->is.heat);
     case BOIL_ACTION_LIFT:
     case BOIL_ACTION_MIXER:
     case BOIL_ACTION_LID:

@@ -8,6 +8,7 @@ boil_plant boil_plant_default(void)
     return (boil_plant){
         .tank = boil_tank_default(),
         .heater = boil_heater_default(BOIL_HEAT_GAS),
+        .heat_control = boil_heat_control_default(BOIL_HEAT_GAS),
         .losses = boil_losses_default(),
         .ambient = boil_ambient_default(),
         /* Two minutes, six inches, 280 to 295 degF and 1 lb per 2 gal: common practice, no source. */
@@ -114,7 +115,7 @@ const char *boil_plant_problem(const boil_plant *p)
         boil_tank_problem(&p->tank),     boil_ambient_problem(&p->ambient), boil_heater_problem(&p->heater),
         boil_losses_problem(&p->losses), boil_swell_problem(&p->pool),      boil_water_layer_law_problem(&p->layer),
         charge_problem(&p->charge),      limits_problem(&p->limits),        boil_water_control_problem(&p->control),
-        fittings_problem(&p->fittings),  transport_problem(&p->transport)};
+        fittings_problem(&p->fittings),  transport_problem(&p->transport),  boil_heat_control_problem(&p->heat_control)};
     for (size_t i = 0; i < sizeof found / sizeof found[0]; i++)
         if (found[i])
             return found[i];

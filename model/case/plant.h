@@ -6,6 +6,7 @@
 
 #include "boilback.h"
 #include "equipment/ambient.h"
+#include "equipment/heat_control.h"
 #include "equipment/heater.h"
 #include "equipment/tank.h"
 #include "equipment/water_control.h"

@@ -14,7 +14,7 @@
 
 #include "boilback.h"
 
-#define BOIL_INTEGRATOR_GUARDS_MAX 8
+#define BOIL_INTEGRATOR_GUARDS_MAX 12
 
 typedef struct {
     size_t unknowns, guards;

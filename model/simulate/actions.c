@@ -153,9 +153,40 @@ static boil_outcome lift(const boil_action *a, const moment *m)
 
 /* What is switched ------------------------------------------------------------------------------------------------- */
 
+/* A fire that burns by hand burns on until the control puts it out. */
+static void put_under_control(boil_bath *b, double set_point_K)
+{
+    if (!b->heat_controlled)
+        b->fire_wanted = b->fire_lit = boil_bath_fire(b, set_point_K) > 0;
+    b->heat_controlled = true;
+    b->heat_set_K = set_point_K;
+}
+
 static boil_outcome heat(const boil_action *a, const moment *m)
 {
-    m->bath->dial = a->is.dial;
+    const boil_heat_control *c = &m->bath->plant->heat_control;
+    boil_bath *b = m->bath;
+    bool has_control = c->mode != BOIL_HEAT_CONTROL_DIAL;
+    switch (a->is.heat.order) {
+    case BOIL_HEAT_TURN:
+        b->dial = a->is.heat.dial;
+        b->heat_controlled = false;
+        break;
+    case BOIL_HEAT_ON:
+        b->high_limit_out = false;
+        if (has_control)
+            put_under_control(b, c->set_point_K);
+        else
+            b->heat_controlled = false;
+        b->dial = 1;
+        break;
+    case BOIL_HEAT_THERMOSTAT:
+        put_under_control(b, a->is.heat.set_point_K);
+        break;
+    case BOIL_HEAT_DIAL:
+        b->heat_controlled = false;
+        break;
+    }
     return BOIL_OK;
 }
 

@@ -4,6 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "equipment/heat_control.h"
 #include "properties/water.h"
 
 boil_mixture boil_bath_mixture(const double y[])
@@ -167,6 +168,8 @@ boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool 
                      .steel = boil_carbon_steel(),
                      .ambient = p->ambient,
                      .dial = p->heater.dial,
+                     .heat_controlled = p->heat_control.mode != BOIL_HEAT_CONTROL_DIAL,
+                     .heat_set_K = p->heat_control.set_point_K,
                      .mixer_on = p->fittings.mixer_on,
                      .lid_on = p->fittings.lid_on};
     if (!p->fittings.exhaust_on)
@@ -177,10 +180,21 @@ boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool 
     for (int i = 0; i < BOIL_SALTS; i++)
         y[BOIL_STATE_BATH_NAOH + i] = charge.mixture.salt[i];
     y[BOIL_STATE_BATH_HEAT] = boil_bath_heat_at(b, y, charge.temperature_K).total_J;
-    y[BOIL_STATE_SENSOR] = charge.temperature_K;
+    y[BOIL_STATE_SENSOR] = y[BOIL_STATE_HEAT_SENSOR] = charge.temperature_K;
     *hot = charge.temperature_K >= charge.boiling_point_K - 1e-9;
-    y[BOIL_STATE_HEATER_OUTPUT] = *hot ? boil_heater_output(&p->heater, b->dial, charge.temperature_K) : 0;
+    b->fire_wanted = b->fire_lit = *hot && charge.temperature_K < boil_heat_control_out(&p->heat_control, b->heat_set_K);
+    y[BOIL_STATE_HEATER_OUTPUT] =
+        *hot ? boil_heater_output(&p->heater, boil_bath_fire(b, charge.temperature_K), charge.temperature_K) : 0;
     return BOIL_OK;
+}
+
+double boil_bath_fire(const boil_bath *b, double sensor_K)
+{
+    if (b->heat_cut || b->high_limit_out)
+        return 0;
+    if (!b->heat_controlled)
+        return b->dial;
+    return b->fire_lit ? boil_heat_control_fire(&b->plant->heat_control, b->heat_set_K, sensor_K) : 0;
 }
 
 void boil_bath_free(boil_bath *b)

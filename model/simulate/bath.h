@@ -51,7 +51,8 @@ enum {
     BOIL_STATE_LAYER_HEAT,
     BOIL_STATE_STEAM_HELD,
     BOIL_STATE_HEATER_OUTPUT,
-    BOIL_STATE_SENSOR, /* reading of the thermometer of the water control, K */
+    BOIL_STATE_SENSOR,      /* reading of the thermometer of the water control, K */
+    BOIL_STATE_HEAT_SENSOR, /* likewise of the heat's control */
     /* What has crossed the boundary (bath, layer, salts and tank steel inside; loads outside). */
     BOIL_STATE_TOTAL_STEAM,      /* formed in the pool */
     BOIL_STATE_TOTAL_EVAPORATED, /* from bath and layer */
@@ -119,11 +120,15 @@ typedef struct {
 
     bool boiling;
     boil_water_layer_state layer;
-    double layer_since_s;    /* when the present layer began */
-    double layer_fresh_J_kg; /* enthalpy of the water that began it: the temperature of a layer of no mass */
-    boil_ambient ambient;    /* with the draught of the moment */
-    double dial;             /* of the heater, 0 to 1 */
-    bool heat_cut;           /* by the low-level cut-off */
+    double layer_since_s;       /* when the present layer began */
+    double layer_fresh_J_kg;    /* enthalpy of the water that began it: the temperature of a layer of no mass */
+    boil_ambient ambient;       /* with the draught of the moment */
+    double dial;                /* of the heater, 0 to 1 */
+    bool heat_cut;              /* by the low-level cut-off */
+    bool heat_controlled;       /* the control sets the fire, not the dial */
+    double heat_set_K;          /* its set point */
+    bool fire_wanted, fire_lit; /* by the control; lit: after the call has been answered */
+    bool high_limit_out;        /* the high limit has put the heat out */
     bool mixer_on, lid_on;
     bool valve_wanted; /* what the water control has decided */
     bool valve_set;    /* what the valve was told, a dead time later; the interlock may still keep it shut */
@@ -138,6 +143,9 @@ typedef struct {
    *hot: it starts at its boiling point. BOIL_OUT_OF_RANGE: no such bath. See boil_modes_start of simulate/modes.h. */
 boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot);
 void boil_bath_free(boil_bath *b);
+
+/* Share of full fire that dial, control and cut-offs ask for, the control's thermometer reading so much: 0 to 1. */
+double boil_bath_fire(const boil_bath *b, double sensor_K);
 
 size_t boil_bath_unknowns(const boil_bath *b);
 

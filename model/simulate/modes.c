@@ -2,6 +2,7 @@
 
 #include <math.h>
 
+#include "equipment/heat_control.h"
 #include "simulate/rates.h"
 
 double boil_modes_boils_from(const boil_rates_view *v)
@@ -29,6 +30,12 @@ void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BO
     g[BOIL_GUARD_LOW_LEVEL] = !(c->mode != BOIL_WATER_CONTROL_NONE && c->low_level_m > 0) ? -1
                               : b->heat_cut ? v->levels.still_m - c->low_level_m - 0.01
                                             : c->low_level_m - v->levels.still_m;
+    const boil_heat_control *h = &b->plant->heat_control;
+    double sensor_K = v->heater.sensor_K;
+    g[BOIL_GUARD_FIRE] = !b->heat_controlled ? -1
+                         : b->fire_wanted    ? sensor_K - boil_heat_control_out(h, b->heat_set_K)
+                                             : boil_heat_control_lights(h, b->heat_set_K) - sensor_K;
+    g[BOIL_GUARD_HIGH_LIMIT] = h->high_limit_K > 0 && !b->high_limit_out ? sensor_K - h->high_limit_K : -1;
 }
 
 double boil_modes_inventory(const boil_bath *b, const double y[], const boil_rates_view *v)

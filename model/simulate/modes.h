@@ -19,6 +19,8 @@ enum {
     BOIL_GUARD_RIM,
     BOIL_GUARD_VALVE,     /* the on/off control changes its mind */
     BOIL_GUARD_LOW_LEVEL, /* the cut-off trips or resets */
+    BOIL_GUARD_FIRE,      /* the control of the heat changes its mind */
+    BOIL_GUARD_HIGH_LIMIT,
     BOIL_GUARDS
 };
 double boil_modes_boils_from(const boil_rates_view *v); /* K, where a quiet bath begins to boil: higher under a crust */

@@ -139,6 +139,7 @@ static void rates_of(const boil_bath *b, const double y[], const boil_rates_view
     dydt[BOIL_STATE_STEAM_HELD] = (v->steam.formed_kg_s - v->pool.leaving_kg_s) / v->steam.loop;
     dydt[BOIL_STATE_HEATER_OUTPUT] = lagging(v->heater.target_W, y[BOIL_STATE_HEATER_OUTPUT], p->heater.lag_s);
     dydt[BOIL_STATE_SENSOR] = lagging(v->solution.temperature_K, y[BOIL_STATE_SENSOR], p->control.sensor_lag_s);
+    dydt[BOIL_STATE_HEAT_SENSOR] = lagging(v->solution.temperature_K, y[BOIL_STATE_HEAT_SENSOR], p->heat_control.sensor_lag_s);
 }
 
 boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v,

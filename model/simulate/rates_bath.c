@@ -90,8 +90,9 @@ boil_outcome boil_rates_of_solution(const boil_bath *b, const double y[], boil_r
 boil_rates_heater boil_rates_of_heater(const boil_bath *b, const double y[], double bath_K)
 {
     const boil_heater *h = &b->plant->heater;
-    double target = b->heat_cut ? 0 : boil_heater_output(h, b->dial, bath_K);
-    return (boil_rates_heater){target, h->lag_s > 0 ? y[BOIL_STATE_HEATER_OUTPUT] : target};
+    double sensor_K = b->plant->heat_control.sensor_lag_s > 0 ? y[BOIL_STATE_HEAT_SENSOR] : bath_K;
+    double target = boil_heater_output(h, boil_bath_fire(b, sensor_K), bath_K);
+    return (boil_rates_heater){sensor_K, target, h->lag_s > 0 ? y[BOIL_STATE_HEATER_OUTPUT] : target};
 }
 
 boil_rates_control boil_rates_of_control(const boil_bath *b, const double y[], double bath_K)

@@ -30,7 +30,8 @@ typedef struct {
 } boil_rates_solution;
 
 typedef struct {
-    double target_W; /* what dial and cut-off ask for */
+    double sensor_K; /* reading of its control's thermometer */
+    double target_W; /* what dial, control and cut-offs ask for */
     double heat_W;   /* what it gives: the target, later by the heater's lag */
 } boil_rates_heater;
 

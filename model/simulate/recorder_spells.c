@@ -13,6 +13,12 @@ static const double NEVER = (double)NAN;
 /* An addition counts to ten minutes after its end, and so does a quiet spell. */
 #define TAIL_S 600
 
+static void note_met(boil_history *h, const boil_bath *b)
+{
+    if (!b->boiling && h->quiet_count > 0)
+        h->quiet[h->quiet_count - 1].met++;
+}
+
 boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
                                 size_t *number)
 {
@@ -21,6 +27,7 @@ boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *loa
     if (!list)
         return BOIL_NO_MEMORY;
     h->loads = list;
+    note_met(h, b);
     *number = h->loads_count++;
     h->summary.rinse_added_kg += boil_load_rinse(load);
     list[*number] = (boil_load_result){.time_s = t,
@@ -50,6 +57,7 @@ boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind
     if (!list)
         return BOIL_NO_MEMORY;
     h->additions = list;
+    note_met(h, b);
     list[h->additions_count++] = (boil_addition_result){.kind = kind,
                                                         .time_s = t,
                                                         .over_s = over_s,
@@ -100,6 +108,15 @@ static double stored_K(const boil_bath *b, const boil_rates_view *v)
     return known ? stored.mean_K : 0;
 }
 
+/* By the control: it has turned the fire down; or it does not let a bath boil that stands at its boil from the start. */
+static bool stilled_by_control(const boil_quiet_result *q, const boil_bath *b, const boil_rates_view *v)
+{
+    const double rounding_K = 1e-6;
+    bool stands_at_boil = v->solution.temperature_K > v->solution.boiling_point_K - rounding_K;
+    return b->heat_controlled &&
+           (q->cause == BOIL_QUIET_HEAT || (q->cause == BOIL_QUIET_START && stands_at_boil && !b->fire_lit));
+}
+
 static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v)
 {
     boil_history *h = r->history;
@@ -121,6 +138,8 @@ static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_bath *b, 
                                                  .may_overflow_s = NEVER,
                                                  .may_overflow_hot_s = NEVER,
                                                  .erupts_s = NEVER};
+    boil_quiet_result *q = &list[h->quiet_count - 1];
+    q->by_thermostat = stilled_by_control(q, b, v);
     r->boil_began_s = NEVER;
     for (size_t i = r->first_load; i < h->loads_count; i++)
         if (isnan(h->loads[i].lifted_s) && isnan(h->loads[i].boil_lost_s)) {
@@ -130,7 +149,8 @@ static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_bath *b, 
     for (size_t i = r->first_addition; i < h->additions_count; i++) {
         boil_addition_result *a = &h->additions[i];
         double end = a->time_s + a->over_s;
-        bool its_own = t <= end || (t <= end + TAIL_S && list[h->quiet_count - 1].cause == cause_by(a->kind));
+        q->met += t < end;
+        bool its_own = t <= end || (t <= end + TAIL_S && q->cause == cause_by(a->kind));
         if (its_own && isnan(a->boil_lost_s)) {
             a->boil_lost_s = t;
             a->recovery_s = a->recovery_stored_s = NEVER;
@@ -341,5 +361,9 @@ void boil_recorder_close_spells(boil_recorder *r)
     for (size_t i = 0; i < h->additions_count; i++) {
         boil_addition_result *a = &h->additions[i];
         a->level_rise_m = isfinite(a->freeboard_min_m) ? depth_m - a->freeboard_min_m - a->level_rise_m : 0;
+    }
+    for (size_t i = 0; i < h->quiet_count; i++) {
+        h->summary.thermostat_stilled += h->quiet[i].by_thermostat;
+        h->summary.thermostat_met += h->quiet[i].by_thermostat && h->quiet[i].met > 0;
     }
 }

@@ -43,7 +43,7 @@ void boil_recorder_summary_begin(boil_summary *s, const boil_bath *b, const boil
     s->heated_crystals_kg = s->crust_superheat_K = none;
     s->crystals_from_K = s->crystals_s = NEVER;
     s->dry_steam_kg_s = none;
-    s->dry_wetted_s = NEVER;
+    s->dry_wetted_s = s->high_limit_s = NEVER;
     s->time_to_boil_s = s->overflow_s = s->still_overflow_s = s->layer_boil_s = NEVER;
     s->temperature_start_K = v->solution.temperature_K;
     s->boiling_point_start_K = v->solution.boiling_point_K;

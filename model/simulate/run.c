@@ -79,7 +79,7 @@ boil_outcome boil_simulation_begin(const boil_plant *p, const boil_schedule *s, 
     if (!r)
         return BOIL_NO_MEMORY;
     r->plant = boil_closures_put(o->closures, p);
-    r->held_again_s = r->let_go_s = (double)INFINITY;
+    r->held_again_s = r->let_go_s = r->lights_s = (double)INFINITY;
     r->schedule = s;
     r->options = *o;
     boil_outcome outcome = begin(r);

@@ -1,5 +1,5 @@
 /* simulate/simulation.h -- a run under way, for the files that carry it out: simulate/run.c (from start to end), what is due at a
-   moment (simulation_due.c), the automatic water (simulation_valve.c), steps and what follows from them
+   moment (simulation_due.c), the automatic water (simulation_valve.c) and the fire (simulation_fire.c), steps and what follows from them
    (simulation_step.c), and the account of it all (balance.c). BOIL_OK or a failure throughout.
 
    The run goes by stretches: what is due is done, the mode settles, the integrator starts anew and steps until something begins,
@@ -49,6 +49,7 @@ struct boil_simulation {
     double next_period_s; /* of a time-proportioned valve */
     double held_again_s;  /* when a layer let go is held back again; infinite: it is, or never was */
     double let_go_s;      /* when what floats lets go of itself; infinite: never */
+    double lights_s;      /* when the fire that was called for burns; infinite: none is */
 };
 
 /* The arrays of the unknowns: they grow, are copied and freed together. */
@@ -76,6 +77,10 @@ double boil_simulation_next_stop(const boil_simulation *r);
 boil_outcome boil_simulation_decide_valve(boil_simulation *r);
 boil_outcome boil_simulation_move_valve(boil_simulation *r);
 double boil_simulation_next_valve(const boil_simulation *r);
+
+/* simulate/simulation_fire.c. Settle: the fire as its control wants it now, and what was called for lit. Trip: by the high limit. */
+void boil_simulation_settle_fire(boil_simulation *r);
+void boil_simulation_trip(boil_simulation *r);
 
 /* simulate/balance.c: the history's balances, at the end. */
 void boil_simulation_balance(boil_simulation *r);

@@ -109,6 +109,7 @@ boil_outcome boil_simulation_do_due(boil_simulation *r)
         outcome = carry_out(r, &s->actions[r->next_action]);
     clear_finished(r);
     set_moving(r);
+    boil_simulation_settle_fire(r);
     return outcome;
 }
 
@@ -127,6 +128,7 @@ double boil_simulation_next_stop(const boil_simulation *r)
     best = sooner(r->t, best, boil_simulation_next_valve(r));
     best = sooner(r->t, best, r->held_again_s);
     best = sooner(r->t, best, r->let_go_s);
+    best = sooner(r->t, best, r->lights_s);
     for (size_t i = 0; i < b->feeds_count; i++)
         best = sooner(r->t, best, b->feeds[i].end_s);
     for (size_t i = 0; i < b->bodies_count; i++) {

@@ -56,7 +56,7 @@ static void set_sizes(boil_simulation *r)
     for (size_t i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
         s[i] = heat;
     s[BOIL_STATE_BATH_HEAT] = s[BOIL_STATE_HELD_HEAT] = heat;
-    s[BOIL_STATE_SENSOR] = 100;
+    s[BOIL_STATE_SENSOR] = s[BOIL_STATE_HEAT_SENSOR] = 100;
     /* A layer is kept down to 1e-6 of the bath: no tolerance may let its error come near that, or it goes below zero. */
     double least = r->options.use_rkc ? 1e-7 : 1e-8, layer = fmin(0.1, least / r->options.tolerance) * mass;
     s[BOIL_STATE_LAYER_MASS] = layer;
@@ -203,6 +203,12 @@ static boil_outcome event(boil_simulation *r, size_t guard)
         break;
     case BOIL_GUARD_LOW_LEVEL:
         r->bath.heat_cut = !r->bath.heat_cut;
+        break;
+    case BOIL_GUARD_FIRE:
+        r->bath.fire_wanted = !r->bath.fire_wanted;
+        break;
+    case BOIL_GUARD_HIGH_LIMIT:
+        boil_simulation_trip(r);
         break;
     case BOIL_GUARD_MODE:
         if (outcome == BOIL_OK)

@@ -1,22 +1,31 @@
-/* actions/action_switch.c -- what is set: the dial of the heat; mixer, lid and exhaust, which are only on or off. */
+/* actions/action_switch.c -- what is set: the heat, by its dial or a thermostat; mixer, lid and exhaust, which are only on or off. */
 
 #include "actions/action.h"
 #include "base/words.h"
 
 static const bounds dial_share = {"%", 0, 100};
 
+static const bounds set_point = {"degC", 0, 200};
+
 static bool parse_dial(action_reader *r, cursor *c, boil_action *a, action_line *line)
 {
     quantity q = {0};
+    boil_action_heat *h = &a->is.heat;
     (void)r;
     cursor_done(c);
     const char *start = c->at;
     if (cursor_take(c, "on"))
-        a->is.dial = 1;
+        *h = (boil_action_heat){.order = BOIL_HEAT_ON, .dial = 1};
     else if (cursor_take(c, "off"))
-        a->is.dial = 0;
-    else if (quantity_share(c, "heat", &q) && quantity_within(c, "heat", &q, &dial_share))
-        a->is.dial = q.si;
+        *h = (boil_action_heat){.order = BOIL_HEAT_TURN};
+    else if (cursor_take(c, "dial"))
+        *h = (boil_action_heat){.order = BOIL_HEAT_DIAL};
+    else if (cursor_take(c, "thermostat")) {
+        if (!quantity_read(c, "thermostat", UNIT_OF(DIM_TEMPERATURE), &q) || !quantity_within(c, "thermostat", &q, &set_point))
+            return false;
+        *h = (boil_action_heat){.order = BOIL_HEAT_THERMOSTAT, .set_point_K = q.si};
+    } else if (quantity_share(c, "heat", &q) && quantity_within(c, "heat", &q, &dial_share))
+        *h = (boil_action_heat){.order = BOIL_HEAT_TURN, .dial = q.si};
     else
         return false;
     snprintf(line->words, sizeof line->words, "heat %s", words_quoted(start, (size_t)(c->at - start)).text);
@@ -25,27 +34,36 @@ static bool parse_dial(action_reader *r, cursor *c, boil_action *a, action_line 
 
 static const char *verb_of(const boil_action *a)
 {
-    return a->is.dial > 0 && a->is.dial < 1 ? "set " : "switch ";
+    const boil_action_heat *h = &a->is.heat;
+    return h->order == BOIL_HEAT_ON || (h->order == BOIL_HEAT_TURN && h->dial == 0) ? "switch " : "set ";
 }
 
-/* How the dial stood before. */
-static double dial_before(const action_view *v)
+/* The fire that is asked for: what a control or a dial as it stood may come to is not known, and may be full. */
+static double fire_of(const boil_action_heat *h)
+{
+    return h->order == BOIL_HEAT_TURN ? h->dial : 1;
+}
+
+static double fire_before(const action_view *v)
 {
     for (const boil_action *a = v->action; a > v->schedule->actions; a--)
         if (a[-1].kind == BOIL_ACTION_HEAT)
-            return a[-1].is.dial;
+            return a[-1].is.heat.order == BOIL_HEAT_THERMOSTAT ? 0 : fire_of(&a[-1].is.heat);
     return v->plant->heater.dial;
 }
 
 static const char *caution_of(const action_view *v)
 {
-    return v->action->is.dial > dial_before(v) ? "Stand back as the boil returns; add nothing until it is steady."
-                                               : "It may go quiet: then no water, no load.";
+    const boil_action_heat *h = &v->action->is.heat;
+    if (h->order == BOIL_HEAT_THERMOSTAT)
+        return "The fire comes and goes by itself: quiet means no water, no load.";
+    return fire_of(h) > fire_before(v) ? "Stand back as the boil returns; add nothing until it is steady."
+                                       : "It may go quiet: then no water, no load.";
 }
 
 /* clang-format off */
 const action_type action_heat = {
-    .keyword = "heat", .form = "on|off|PERCENT", .meaning = "the dial is set", .group = ACTION_SWITCH, .lane = ACTION_LANE_SET,
+    .keyword = "heat", .form = "on|off|PERCENT|thermostat TEMPERATURE|dial", .meaning = "the dial is set, or what sets the fire", .group = ACTION_SWITCH, .lane = ACTION_LANE_SET,
     .parse = parse_dial, .verb_of = verb_of, .caution_of = caution_of,
 };
 /* clang-format on */

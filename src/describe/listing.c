@@ -16,6 +16,8 @@ static setting_words value_words(const key *k, const double value[], unit_system
                  100 * value[BOIL_NANO2]);
     else if (k->kind == KEY_FACTOR)
         TEXT_ADD(w.text, "%.4g", value[0]);
+    else if (k->kind == KEY_TURNDOWN)
+        TEXT_ADD(w.text, "%.4g to 1", value[0]);
     else if (k->zero != NULL && value[0] == 0)
         TEXT_ADD(w.text, "%s", k->zero);
     else

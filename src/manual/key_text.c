@@ -32,8 +32,13 @@ static key_text choices_form(const key *k)
 
 /* NULL: the dimension says it. */
 static const char *const kind_forms[KEY_SWITCH + 1] = {
-    [KEY_TITLE] = "TEXT",      [KEY_PATH] = "FILE",     [KEY_CLOCK] = "CLOCK",
-    [KEY_SPAN] = "CLOCK|TIME", [KEY_FACTOR] = "NUMBER", [KEY_BLEND] = "PERCENTAGE SALT [, PERCENTAGE SALT]...",
+    [KEY_TITLE] = "TEXT",
+    [KEY_PATH] = "FILE",
+    [KEY_CLOCK] = "CLOCK",
+    [KEY_SPAN] = "CLOCK|TIME",
+    [KEY_FACTOR] = "NUMBER",
+    [KEY_TURNDOWN] = "NUMBER to 1",
+    [KEY_BLEND] = "PERCENTAGE SALT [, PERCENTAGE SALT]...",
 };
 
 key_text key_form(const key *k)
@@ -125,6 +130,10 @@ static const char *const places[CASE_PROPORTIONED + 1] = {
     [CASE_CYLINDER] = "with an upright cylinder",
     [CASE_FUEL] = "with gas or electric heat",
     [CASE_STEAM] = "with a steam coil",
+    [CASE_BY_HAND] = "with the control dial",
+    [CASE_BY_CONTROL] = "with a thermostat or modulating",
+    [CASE_NOT_MODULATING] = "with the control dial or thermostat",
+    [CASE_MODULATING] = "with a modulating control",
     [CASE_ON_OFF] = "with the mode on/off",
     [CASE_PROPORTIONED] = "with the mode time-proportioned",
 };
@@ -157,7 +166,8 @@ static const struct {
     {"gas", BOX BATH CONTROL "[heat]\ninput = 100 kW\n"},
     {"electric", CYLINDER BATH CONTROL "[heat]\nsource = electric\ninput = 100 kW\n"},
     {"steam", BOX BATH CONTROL "mode = time-proportioned\n"
-                               "[heat]\nsource = steam\nsteam temperature = 180 degC\ncoil area = 2 m2\n"},
+                               "[heat]\nsource = steam\nsteam temperature = 180 degC\ncoil area = 2 m2\n"
+                               "control = modulating\nset point = 140 degC\n"},
 };
 
 /* The reader takes a file's name. */

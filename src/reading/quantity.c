@@ -90,7 +90,7 @@ static bool number_ends(const cursor *c, const char *what, const char *start)
     return true;
 }
 
-static bool number_read(cursor *c, const char *what, const char *example, double *value)
+static bool number_begins(cursor *c, const char *what, const char *example, double *value)
 {
     const char *start = c->at;
     size_t n = number_length(c->at, c->end);
@@ -105,7 +105,13 @@ static bool number_read(cursor *c, const char *what, const char *example, double
     if (!isfinite(*value))
         return cursor_error(c, start, "'%s' has a number that is too large or too long", what);
     c->at += n;
-    return number_ends(c, what, start);
+    return true;
+}
+
+static bool number_read(cursor *c, const char *what, const char *example, double *value)
+{
+    const char *start = c->at;
+    return number_begins(c, what, example, value) && number_ends(c, what, start);
 }
 
 static bool measure_read(cursor *c, const char *what, const char *example, double *value)
@@ -284,6 +290,31 @@ bool quantity_factor(cursor *c, const char *what, quantity *q)
     if (!cursor_done(c) && *c->at != ',')
         return cursor_error(c, c->at, "'%s' is a bare number, for example 1.0, without '%s'", what,
                             words_quoted(c->at, cursor_token(c)).text);
+    q->dimension = DIM_COUNT;
+    q->unit = NULL;
+    mark_text(q, start, c);
+    return true;
+}
+
+static bool colon(cursor *c)
+{
+    bool there = sign_at(c->at, c->end, ':');
+    c->at += there;
+    return there;
+}
+
+bool quantity_turndown(cursor *c, const char *what, quantity *q)
+{
+    cursor_done(c);
+    const char *start = c->at;
+    if (!number_begins(c, what, "4 to 1", &q->si))
+        return false;
+    bool ratio = cursor_take(c, "to") || colon(c);
+    cursor_done(c);
+    if (!ratio || !cursor_take(c, "1"))
+        return cursor_error(c, start, "'%s' is a ratio to 1: write 4 to 1", what);
+    if (!(q->si >= 1))
+        return cursor_error(c, start, "'%s' is at least 1 to 1", what);
     q->dimension = DIM_COUNT;
     q->unit = NULL;
     mark_text(q, start, c);

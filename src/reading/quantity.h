@@ -25,6 +25,7 @@ typedef struct {
 bool quantity_read(cursor *c, const char *what, unsigned dimensions, quantity *q); /* number and unit */
 bool quantity_share(cursor *c, const char *what, quantity *q);                     /* 60 %, as 0.6 */
 bool quantity_factor(cursor *c, const char *what, quantity *q);                    /* a bare number */
+bool quantity_turndown(cursor *c, const char *what, quantity *q);                  /* 4 to 1, or 4:1, as 4 */
 bool quantity_clock(cursor *c, const char *what, quantity *q);                     /* 1:30 or 1:30:00, in s */
 bool quantity_when(cursor *c, const char *what, quantity *q);                      /* a clock or a time with its unit */
 

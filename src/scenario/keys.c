@@ -13,6 +13,7 @@
 static const char *const tank_shapes[] = {"box", "upright cylinder", NULL};
 static const char *const tank_heated[] = {"from below", "inside", NULL};
 static const char *const heat_sources[] = {"gas", "electric", "steam", NULL};
+static const char *const heat_controls[] = {"dial", "thermostat", "modulating", NULL};
 static const char *const control_modes[] = {"none", "on/off", "time-proportioned", NULL};
 static const char *const no_yes[] = {"no", "yes", NULL};
 static const char *const off_on[] = {"off", "on", NULL};
@@ -83,7 +84,22 @@ static const key table[] = {
     QUANTITY("heat", "coil coefficient", "heat through the coil per area and difference of steam and bath", COEFFICIENT,
              "W/m2K", 60, 1700, PLANT(heater.coil_W_m2K), .only = CASE_STEAM),
     QUANTITY("heat", "lag", "time constant of the output", TIME, "s", 0, 3600, PLANT(heater.lag_s)),
-    SHARE("heat", "dial", "setting at the start", 0, 100, PLANT(heater.dial)),
+    CHOICE("heat", "control", "what sets the fire", heat_controls, PLANT(heat_control.mode)),
+    SHARE("heat", "dial", "setting at the start", 0, 100, PLANT(heater.dial), .only = CASE_BY_HAND),
+    QUANTITY("heat", "set point", "temperature of the bath to hold; a boil is held by none, but by water", TEMPERATURE, "degC", 0,
+             200, PLANT(heat_control.set_point_K), NEED_ALWAYS, CASE_BY_CONTROL),
+    QUANTITY("heat", "differential", "between lighting and putting out, half below and half above the set point", DIFFERENCE, "K",
+             0.1, 50, PLANT(heat_control.differential_K), .only = CASE_NOT_MODULATING),
+    QUANTITY("heat", "band", "from full to minimum fire, half below and half above the set point", DIFFERENCE, "K", 0.2, 50,
+             PLANT(heat_control.band_K), .only = CASE_MODULATING),
+    SHARE("heat", "minimum fire", "of full fire", 0, 100, PLANT(heat_control.minimum_fire), NEED_FIRE, CASE_MODULATING),
+    ROW("heat", "turndown", "full fire to minimum fire: says the same", KEY_TURNDOWN, DIM_COUNT, NULL, 1, 1000, AT(turndown),
+        NEED_FIRE, CASE_MODULATING),
+    QUANTITY("heat", "sensor lag", "time constant of the control's thermometer in its pocket", TIME, "s", 0, 600,
+             PLANT(heat_control.sensor_lag_s)),
+    QUANTITY("heat", "relight", "from the control's call to the flame", TIME, "s", 0, 600, PLANT(heat_control.relight_s)),
+    QUANTITY("heat", "high limit", "above it the heat goes out, until it is switched on again", TEMPERATURE, "degC", 0, 300,
+             PLANT(heat_control.high_limit_K), .otherwise = "none"),
 
     QUANTITY("losses", "wall coefficient", "heat through the walls", COEFFICIENT, "W/m2K", 0, 50,
              PLANT(losses.wall_coefficient_W_m2K), .otherwise = "from insulation and air"),

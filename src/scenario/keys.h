@@ -14,6 +14,7 @@ typedef enum {
     KEY_QUANTITY, /* double, SI */
     KEY_SHARE,    /* percentage; double, 0 to 1 */
     KEY_FACTOR,   /* bare number; double */
+    KEY_TURNDOWN, /* "4 to 1"; double, 4 */
     KEY_RANGE,    /* quantity to quantity; two doubles, SI */
     KEY_BLEND,    /* percentages of the salts; BOIL_SALTS doubles, sum 1 */
     KEY_CHOICE,   /* one of some words; an enum that counts them from 0 */
@@ -26,7 +27,8 @@ typedef enum {
     NEED_SALTS,    /* unless the bath is plain water */
     NEED_STRENGTH, /* exactly one of these */
     NEED_STEAM,    /* exactly one of these */
-    NEED_PRESSURE  /* at most one of these */
+    NEED_PRESSURE, /* at most one of these */
+    NEED_FIRE      /* likewise */
 } key_need;
 
 /* Where a key belongs: in every scenario, or only in one with ... */
@@ -36,6 +38,10 @@ typedef enum {
     CASE_CYLINDER,
     CASE_FUEL, /* gas or electricity as the source of heat */
     CASE_STEAM,
+    CASE_BY_HAND, /* this control of the heat */
+    CASE_BY_CONTROL,
+    CASE_NOT_MODULATING,
+    CASE_MODULATING,
     CASE_CONTROL, /* a section [water control] */
     CASE_ON_OFF,  /* this mode of it, or none */
     CASE_PROPORTIONED

@@ -25,6 +25,7 @@ typedef struct {
     char *run_sheet;       /* CSV file of the actions, as written; NULL: none */
     double start_s;        /* wall clock, after midnight */
     double altitude_m;     /* NaN: not stated */
+    double turndown;       /* full fire over minimum fire; NaN: not stated */
     double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
     boil_plant plant;
     boil_schedule schedule; /* actions in order, "every" unrolled */

@@ -201,6 +201,13 @@ static const struct {
                    "does not belong to a steam coil, whose heat follows from its steam, area and coefficient"},
     [CASE_STEAM] = {"heat", "source", 1u << BOIL_HEAT_STEAM,
                     "belongs to a steam coil; this source has 'input' and 'efficiency'"},
+    [CASE_BY_HAND] = {"heat", "control", 1u << BOIL_HEAT_CONTROL_DIAL,
+                      "belongs to control = dial; a control burns full fire, and 'heat 60 %' in the schedule takes it over"},
+    [CASE_BY_CONTROL] = {"heat", "control", 1u << BOIL_HEAT_CONTROL_THERMOSTAT | 1u << BOIL_HEAT_CONTROL_MODULATING,
+                         "belongs to control = thermostat or modulating; that of automatic water stands in [water control]"},
+    [CASE_NOT_MODULATING] = {"heat", "control", 1u << BOIL_HEAT_CONTROL_DIAL | 1u << BOIL_HEAT_CONTROL_THERMOSTAT,
+                             "belongs to an on/off thermostat; a modulating control has a 'band'"},
+    [CASE_MODULATING] = {"heat", "control", 1u << BOIL_HEAT_CONTROL_MODULATING, "belongs to control = modulating"},
     [CASE_CONTROL] = {NULL, NULL, 0, "belongs to a section [water control]"},
     [CASE_ON_OFF] = {"water control", "mode", 1u << BOIL_WATER_CONTROL_NONE | 1u << BOIL_WATER_CONTROL_ON_OFF,
                      "belongs to mode = on/off; a time-proportioned valve has 'band' and 'period'"},
@@ -288,8 +295,10 @@ static void read_settings(draft *d)
         if (!d->found[i].found)
             continue;
         d->found[i].good = setting_read(k, &d->found[i], out);
-        if (k->where == offsetof(scenario, plant.heater.source))
+        if (k->where == offsetof(scenario, plant.heater.source)) {
             out->plant.heater = boil_heater_default(out->plant.heater.source);
+            out->plant.heat_control = boil_heat_control_default(out->plant.heater.source);
+        }
     }
     for (size_t i = 0; i < d->change_count; i++)
         change(d, &d->changes[i]);
@@ -327,6 +336,7 @@ static void check_needs(draft *d)
     if (case_holds(d, CASE_STEAM))
         choose_one(d, NEED_STEAM, "heat", "one of 'steam temperature' and 'steam pressure'");
     choose_one(d, NEED_PRESSURE, "room", NULL);
+    choose_one(d, NEED_FIRE, "heat", NULL);
 }
 
 static scenario_setting *setting_of(draft *d, const char *section, const char *words)
@@ -374,6 +384,10 @@ static void settle(draft *d)
         out->plant.ambient.pressure_Pa = boil_ambient_pressure_at_altitude(out->altitude_m);
     else
         setting_of(d, "room", "altitude")->state = SETTING_ABSENT;
+    if (isnan(out->turndown))
+        setting_of(d, "heat", "turndown")->state = SETTING_ABSENT;
+    else
+        out->plant.heat_control.minimum_fire = 1 / out->turndown;
     settle_control(d);
     settle_steam(d);
 }
@@ -407,6 +421,7 @@ static void ask_model(draft *d)
     report_problem(d, "tank", boil_tank_problem(&p->tank));
     report_problem(d, "room", boil_ambient_problem(&p->ambient));
     report_problem(d, "heat", boil_heater_problem(&p->heater));
+    report_problem(d, "heat", boil_heat_control_problem(&p->heat_control));
     report_problem(d, "losses", boil_losses_problem(&p->losses));
     report_problem(d, "water control", boil_water_control_problem(&p->control));
     if (!messages_any(d->messages))
@@ -540,7 +555,8 @@ void scenario_text_free(scenario_text *t)
 boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m)
 {
     draft d = {.messages = m, .out = out, .text = &t->text, .sheet = &t->sheet, .changes = changes, .change_count = count};
-    *out = (scenario){.plant = boil_plant_default(), .altitude_m = (double)NAN, .steam_gauge_Pa = (double)NAN};
+    *out = (scenario){
+        .plant = boil_plant_default(), .altitude_m = (double)NAN, .turndown = (double)NAN, .steam_gauge_Pa = (double)NAN};
     read_all(&d, t->path);
     messages_sort(m);
     free(d.found);

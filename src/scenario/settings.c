@@ -5,7 +5,8 @@
 #include "base/words.h"
 
 _Static_assert(sizeof(boil_tank_shape) == sizeof(unsigned) && sizeof(boil_tank_heated) == sizeof(unsigned) &&
-                   sizeof(boil_heat_source) == sizeof(unsigned) && sizeof(boil_water_control_mode) == sizeof(unsigned),
+                   sizeof(boil_heat_source) == sizeof(unsigned) && sizeof(boil_heat_control_mode) == sizeof(unsigned) &&
+                   sizeof(boil_water_control_mode) == sizeof(unsigned),
                "a choice is stored as an unsigned number");
 
 static void store(const key *k, scenario *out, const void *value, size_t size)
@@ -24,8 +25,8 @@ static bool read_text(const key *k, cursor *c, scenario *out)
 
 /* What has its own way to be written; the others are quantities. */
 static bool (*const numbers[])(cursor *c, const char *what, quantity *q) = {
-    [KEY_SHARE] = quantity_share, [KEY_FACTOR] = quantity_factor, [KEY_CLOCK] = quantity_clock, [KEY_SPAN] = quantity_when,
-    [KEY_SWITCH] = NULL, /* the last kind */
+    [KEY_SHARE] = quantity_share, [KEY_FACTOR] = quantity_factor,     [KEY_CLOCK] = quantity_clock,
+    [KEY_SPAN] = quantity_when,   [KEY_TURNDOWN] = quantity_turndown, [KEY_SWITCH] = NULL, /* the last kind */
 };
 
 static bool read_number(const key *k, cursor *c, quantity *q)
@@ -114,10 +115,10 @@ static const struct {
     bool (*read)(const key *k, cursor *c, scenario *out);
     size_t values; /* doubles in the scenario */
 } kinds[] = {
-    [KEY_TITLE] = {read_text, 0},    [KEY_PATH] = {read_text, 0},       [KEY_CLOCK] = {read_single, 1},
-    [KEY_SPAN] = {read_single, 1},   [KEY_QUANTITY] = {read_single, 1}, [KEY_SHARE] = {read_single, 1},
-    [KEY_FACTOR] = {read_single, 1}, [KEY_RANGE] = {read_range, 2},     [KEY_BLEND] = {read_blend, BOIL_SALTS},
-    [KEY_CHOICE] = {read_choice, 0}, [KEY_SWITCH] = {read_choice, 0},
+    [KEY_TITLE] = {read_text, 0},           [KEY_PATH] = {read_text, 0},       [KEY_CLOCK] = {read_single, 1},
+    [KEY_SPAN] = {read_single, 1},          [KEY_QUANTITY] = {read_single, 1}, [KEY_SHARE] = {read_single, 1},
+    [KEY_TURNDOWN] = {read_single, 1},      [KEY_FACTOR] = {read_single, 1},   [KEY_RANGE] = {read_range, 2},
+    [KEY_BLEND] = {read_blend, BOIL_SALTS}, [KEY_CHOICE] = {read_choice, 0},   [KEY_SWITCH] = {read_choice, 0},
 };
 
 bool setting_read(const key *k, const setting_line *line, scenario *out)

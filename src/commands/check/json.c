@@ -2,6 +2,7 @@
 
 #include "commands/check/output.h"
 #include "describe/listing.h"
+#include "describe/remarks.h"
 #include "describe/report.h"
 
 static const char *const states[] = {[SETTING_GIVEN] = "stated", [SETTING_DEFAULT] = "default", [SETTING_ABSENT] = NULL};
@@ -52,6 +53,10 @@ typedef struct {
     const char *what, *unit, *note;
     double value;
 } charge_line;
+
+#define RECORD remark
+static const field remark_fields[] = {CHARS("says", text, "what will not do what it seems to ask for"), FIELDS_END};
+#undef RECORD
 
 #define RECORD charge_line
 static const field charge_fields[] = {
@@ -108,6 +113,15 @@ static void actions(json *j, const char *name, const void *record)
     json_close(j);
 }
 
+static void remarks_list(json *j, const char *name, const void *record)
+{
+    remarks r = remarks_of(record);
+    json_list(j, name);
+    for (size_t i = 0; i < r.count; i++)
+        json_record(j, NULL, remark_fields, &r.list[i]);
+    json_close(j);
+}
+
 /* clang-format off */
 #define RECORD uncertain
 static const field uncertain_fields[] = {
@@ -123,6 +137,7 @@ static const field scenario_fields[] = {
     GIVEN(FIELD_LIST, "settings", setting_fields, settings, "every setting that belongs to this case"),
     GIVEN(FIELD_LIST, "charge", charge_fields, charge, "what that comes to"),
     GIVEN(FIELD_LIST, "acts", action_fields, actions, "what is done, one by one"),
+    GIVEN(FIELD_LIST, "remarks", remark_fields, remarks_list, "what is no mistake, but worth a second look"),
     LIST("uncertain", uncertain, uncertain_count, uncertain_fields, "what is not known well"), FIELDS_END};
 /* clang-format on */
 

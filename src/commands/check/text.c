@@ -1,6 +1,7 @@
 #include "actions/action.h"
 #include "commands/check/output.h"
 #include "describe/listing.h"
+#include "describe/remarks.h"
 #include "describe/report.h"
 
 static size_t actions_of(const scenario *s, const action_type *type)
@@ -31,6 +32,11 @@ void check_report(const void *answer, const output *o, FILE *to)
             format_count(actions_of(s, &action_water), "addition", "additions").text);
     others(s, to);
     fprintf(to, " in %s from %s\n\n", format_duration(s->schedule.duration_s).text, format_clock(s->start_s, 0).text);
+    remarks r = remarks_of(s);
+    for (size_t i = 0; i < r.count; i++)
+        report_paragraph(to, "Remark: %s.", r.list[i].text);
+    if (r.count > 0)
+        fputc('\n', to);
     listing_print(s, to);
     fputc('\n', to);
     report_uncertainty(&s->plant.charge, UNITS_SI, to);

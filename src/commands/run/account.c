@@ -116,6 +116,16 @@ static void automatic_water(const accountant *a)
          SHOWN(a->system, MASS, s->water_controlled_kg), quiet);
 }
 
+static void automatic_heat(const accountant *a)
+{
+    const boil_summary *s = a->summary;
+    if (s->fires_lit > 0 || s->thermostat_stilled > 0)
+        tell(a, "The heat's control lit the fire %s, and stilled the boil %s.",
+             format_count(s->fires_lit, "time", "times").text, format_count(s->thermostat_stilled, "time", "times").text);
+    if (!isnan(s->high_limit_s))
+        tell(a, "The high limit put the heat out at %s.", format_clock(a->o->scenario->start_s, s->high_limit_s).text);
+}
+
 /* Thinner than a grain it is no bed. */
 static void bed_text(const accountant *a, char *out, size_t size)
 {
@@ -173,6 +183,7 @@ account account_of(const carried_out *o, unit_system s)
     table(&a);
     heat(&a);
     automatic_water(&a);
+    automatic_heat(&a);
     dry_salt(&a);
     cold(&a);
     closure(&a);

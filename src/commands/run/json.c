@@ -149,7 +149,11 @@ static const field account[] = {
     NUMBER("drag_out_kg", central.summary.drag_out_kg, "bath liquid carried out with the parts"),
     NUMBER("drag_out_salts_kg", central.summary.drag_out_salts_kg, "salts in it"),
     COUNT("valve_openings", central.summary.valve_openings, "how often the automatic valve opened"),
-    NUMBER("valve_open_share", central.summary.valve_open_share, "share of the time it was open"), FIELDS_END};
+    NUMBER("valve_open_share", central.summary.valve_open_share, "share of the time it was open"),
+    COUNT("fires_lit", central.summary.fires_lit, "how often the control of the heat lit the fire"),
+    COUNT("thermostat_stilled", central.summary.thermostat_stilled, "how often it stilled the boil"),
+    COUNT("thermostat_met", central.summary.thermostat_met, "of these, what a load or a pour met"),
+    NUMBER("high_limit_s", central.summary.high_limit_s, "when the high limit first put the heat out; null: never"), FIELDS_END};
 
 static const field balance[] = {
     NUMBER("water", central.balance.water.closure, "mass of water"),

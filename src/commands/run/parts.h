@@ -11,7 +11,7 @@
    water, dry salt and cold did. Only what applies is in it. */
 
 #define ACCOUNT_ROWS_MAX 16
-#define ACCOUNT_TOLD_MAX 8
+#define ACCOUNT_TOLD_MAX 10
 
 typedef struct {
     const char *what;                            /* begins with a blank: part of the row above it */

@@ -470,7 +470,7 @@ static void crystals_and_heat_under_them_are_found(void **state)
     p.charge.blend[2] = 0;
     p.limits.boiling_point_low_K = CELSIUS(120);
     boil_action actions[2] = {{.time_s = 60, .kind = BOIL_ACTION_HEAT}, {.time_s = 16 * 3600, .kind = BOIL_ACTION_HEAT}};
-    actions[1].is.dial = 1;
+    actions[1].is.heat.dial = 1;
     judged j = judge(&p, 20 * 3600, actions, 2);
     const boil_finding *f = must_find(&j.likely, "crystals", BOIL_SEVERITY_CAUTION);
     assert_true(f->value > CELSIUS(40) && f->needed_kg > 1);
@@ -488,7 +488,7 @@ static void a_careless_restart_is_graver_than_a_careful_one(void **state)
     p.tank.depth_m = 0.9;
     p.heater.dial = 0;
     boil_action actions[2] = {{.time_s = 3500, .kind = BOIL_ACTION_CRUST}, {.time_s = 3600, .kind = BOIL_ACTION_HEAT}};
-    actions[1].is.dial = 1;
+    actions[1].is.heat.dial = 1;
     judged careless = judge(&p, 3 * 3600, actions + 1, 1), careful = judge(&p, 3 * 3600, actions, 2);
     must_find(&careless.likely, "restart-over-crystals", BOIL_SEVERITY_WARNING);
     must_find(&careless.likely, "steam-surge", BOIL_SEVERITY_WARNING);

@@ -44,7 +44,7 @@ static boil_action switch_action(double time_s, boil_action_kind kind, bool on)
 static boil_action dial_action(double time_s, double dial)
 {
     boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_HEAT};
-    a.is.dial = dial;
+    a.is.heat.dial = dial;
     return a;
 }
 

@@ -252,10 +252,10 @@ static boil_severity gravest_of(double gallons, double over_s, double dial, doub
             s.schedule.actions[i].is.water.mass_kg = gallons * GALLON_KG;
             s.schedule.actions[i].is.water.over_s = over_s;
         }
-    boil_action heat = {.time_s = POUR_S, .kind = BOIL_ACTION_HEAT, .is.dial = dial};
+    boil_action heat = {.time_s = POUR_S, .kind = BOIL_ACTION_HEAT, .is.heat.dial = dial};
     assert_int_equal(boil_schedule_add(&s.schedule, &heat), BOIL_OK);
     heat.time_s += on_again_s;
-    heat.is.dial = 1;
+    heat.is.heat.dial = 1;
     if (on_again_s > 0)
         assert_int_equal(boil_schedule_add(&s.schedule, &heat), BOIL_OK);
     boil_schedule_sort(&s.schedule);

@@ -12,7 +12,7 @@ static boil_action set_at(double time_s, boil_action_kind kind, double to)
 {
     boil_action a = {.time_s = time_s, .kind = kind};
     if (kind == BOIL_ACTION_HEAT)
-        a.is.dial = to;
+        a.is.heat.dial = to;
     else
         a.is.on = to > 0;
     return a;

@@ -13,7 +13,7 @@ static void fill_schedule(boil_schedule *s, double late_s, double late_kg)
 {
     boil_action load = plate_action(60, 2), water = two_gallons_action(300, 120), late = two_gallons_action(late_s, 60);
     boil_action salts = {.time_s = 900, .kind = BOIL_ACTION_SALTS};
-    boil_action dial = {.time_s = 1500, .kind = BOIL_ACTION_HEAT, .is.dial = 0.7};
+    boil_action dial = {.time_s = 1500, .kind = BOIL_ACTION_HEAT, .is.heat.dial = 0.7};
     load.is.load.immersed_s = 800;
     load.is.load.rinse_kg_m2 = 0.1;
     salts.is.salts = (boil_action_salts){4, 60, CELSIUS(20), {0.80, 0.15, 0.05}};

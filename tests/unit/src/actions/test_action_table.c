@@ -50,6 +50,8 @@ static const struct {
     {"salts 6 lb over 3 min, at 60 degF", "6 lb of salts over 3 min", BOIL_ACTION_SALTS, 180},
     {"liquid 4 gal over 2 min", "4 gal of liquid over 2 min", BOIL_ACTION_LIQUID, (double)NAN},
     {"heat 60 %", "heat 60 %", BOIL_ACTION_HEAT, 0},
+    {"heat thermostat 250 degF", "heat thermostat 250 degF", BOIL_ACTION_HEAT, 0},
+    {"heat dial", "heat dial", BOIL_ACTION_HEAT, 0},
     {"mixer on", "mixer on", BOIL_ACTION_MIXER, 0},
     {"lid off", "lid off", BOIL_ACTION_LID, 0},
     {"exhaust off", "exhaust off", BOIL_ACTION_EXHAUST, 0},

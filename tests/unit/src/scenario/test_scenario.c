@@ -401,6 +401,50 @@ static void mistakes_about_steam_are_named(void **state)
                "12:23: 'psig' counts from the room's own pressure");
 }
 
+static void the_heat_may_have_a_control(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    const boil_heat_control *c = &s.plant.heat_control;
+    read_good(PLANT "control = modulating\nset point = 290 degF\nturndown = 4:1\nband = 9 degF\nsensor lag = 10 s\n"
+                    "relight = 5 s\nhigh limit = 320 degF\n[schedule]\n0:10 heat thermostat 250 degF\n0:20 heat dial\n"
+                    "0:30 heat on\n0:40 heat 30 %\n",
+              &s, &m);
+    assert_int_equal(c->mode, BOIL_HEAT_CONTROL_MODULATING);
+    assert_close(c->set_point_K, (290 - 32) / 1.8 + 273.15, 0, 1e-9);
+    assert_close(c->minimum_fire, 0.25, 1e-15, 0);
+    assert_close(c->band_K, 5, 1e-12, 0);
+    assert_true(c->sensor_lag_s == 10 && c->relight_s == 5);
+    assert_close(c->high_limit_K, 160 + 273.15, 0, 1e-9);
+    const boil_heat_order orders[] = {BOIL_HEAT_THERMOSTAT, BOIL_HEAT_DIAL, BOIL_HEAT_ON, BOIL_HEAT_TURN};
+    for (size_t i = 0; i < sizeof orders / sizeof orders[0]; i++)
+        assert_int_equal(s.schedule.actions[i].is.heat.order, orders[i]);
+    assert_close(s.schedule.actions[0].is.heat.set_point_K, (250 - 32) / 1.8 + 273.15, 0, 1e-9);
+    assert_close(s.schedule.actions[3].is.heat.dial, 0.3, 0, 0);
+    forget(&s, &m);
+    read_good(PLANT "control = thermostat\nset point = 140 degC\n", &s, &m);
+    assert_true(c->differential_K == 4 && c->sensor_lag_s == 30 && c->relight_s == 15 && c->high_limit_K == 0);
+    forget(&s, &m);
+}
+
+static void mistakes_about_the_heats_control_are_named(void **state)
+{
+    (void)state;
+    EXPECT(PLANT "control = modulating\nturndown = 0.25 to 1\ndial = 50 %\ndifferential = 2 K\n",
+           "9:1: [heat] needs 'set point'", "12:12: 'turndown' is at least 1 to 1",
+           "13:1: 'dial' belongs to control = dial; a control burns full fire",
+           "14:1: 'differential' belongs to an on/off thermostat; a modulating control has a 'band'");
+    expect_one(PLANT "control = modulating\nset point = 285 degF\nturndown = 4\n",
+               "13:12: 'turndown' is a ratio to 1: write 4 to 1");
+    expect_one(PLANT "control = modulating\nset point = 285 degF\nturndown = 4 to 1\nminimum fire = 25 %\n",
+               "13:1: 'turndown' stands beside 'minimum fire' of line 14: give only one of them");
+    EXPECT(PLANT "control = thermostat\nset point = 285 degF\nband = 2 K\nturndown = 4 to 1\n",
+           "13:1: 'band' belongs to control = modulating", "14:1: 'turndown' belongs to control = modulating");
+    EXPECT(SCHEDULE "0:10 heat thermostat\n0:20 heat thermostat 50 %\n0:30 heat thermostat 500 degF\n",
+           "12:21: 'thermostat' has no value", "13:25: '%' is a percentage", "14:22: 'thermostat' must be between");
+}
+
 #define CONTROL PLANT "[water control]\n" /* keys start on line 12 */
 
 static void automatic_water_is_read(void **state)
@@ -462,7 +506,8 @@ static void mistakes_about_automatic_water_are_named(void **state)
                "12:8: 'mode' must be none or on/off or time-proportioned, got 'onoff'");
     expect_one(CONTROL "set point = 141 degC\nrate = 1 L/min\n[room]\ntemperature = -5 degC\n",
                "11:1: [water control] needs 'water temperature', because the room is below freezing");
-    expect_one(PLANT "set point = 141 degC\n", "11:1: 'set point' does not belong in [heat], but in [water control]");
+    expect_one(PLANT "set point = 141 degC\n",
+               "11:1: 'set point' belongs to control = thermostat or modulating; that of automatic water");
 }
 
 static void fittings_are_read(void **state)
@@ -546,7 +591,7 @@ static void actions_are_in_order(void **state)
         assert_close(s.schedule.actions[i].time_s, 60 * minutes[i], 1e-15, 0);
     assert_int_equal(s.schedule.actions[2].kind, BOIL_ACTION_WATER); /* file order at equal times */
     assert_int_equal(s.schedule.actions[3].kind, BOIL_ACTION_HEAT);
-    assert_close(s.schedule.actions[3].is.dial, 0.5, 0, 0);
+    assert_close(s.schedule.actions[3].is.heat.dial, 0.5, 0, 0);
     assert_int_equal(s.wording.names_count, 2);
     assert_int_equal(s.schedule.actions[10].name, action_worded(&s, "3 kg of 1 1/4 in tube (B)", 0)->name);
     assert_string_equal(s.wording.names[s.schedule.actions[10].name - 1], "B");
@@ -1003,6 +1048,8 @@ int main(void)
         cmocka_unit_test(switches_and_drag_out_are_read),
         cmocka_unit_test(a_steam_coil_has_keys_of_its_own),
         cmocka_unit_test(mistakes_about_steam_are_named),
+        cmocka_unit_test(the_heat_may_have_a_control),
+        cmocka_unit_test(mistakes_about_the_heats_control_are_named),
         cmocka_unit_test(automatic_water_is_read),
         cmocka_unit_test(mistakes_about_automatic_water_are_named),
         cmocka_unit_test(fittings_are_read),
