@@ -516,6 +516,10 @@ typedef struct {
     double recovery_stored_s;    /* the same with the floor's store full, which a load spends first; 0: weakened only */
     double lowest_temperature_K; /* of the bath, from entry to the end of that spell (or to lifting) */
     double hot_s;                /* from entry until its mean is 95 % of the way to the bath; NaN never */
+    double short_s;              /* that it lacked of it as it was lifted, by its own pace until then; 0: it was hot, or is in */
+    double quiet_before_s;       /* how long the bath had been quiet as it went in */
+    double left_m;               /* freeboard that what floated would have left, had it let go as it went in; NaN: nothing did */
+    bool may_overflow;           /* and it could have lifted the bath over the rim */
     double lifted_s;             /* when its lifting began; NaN: still in at the end */
     double drag_out_kg;          /* bath liquid it carried out; 0 while in */
     double level_max_m;          /* highest swelled level from its entry to that of a later one, or the end */
@@ -528,6 +532,7 @@ typedef struct {
     double mass_kg;
     bool was_quiet_before;          /* the bath did not boil as it began */
     bool was_quiet;                 /* the bath did not boil at some moment of the pour */
+    double boiling_point_K;         /* as it began */
     double quiet_poured_kg;         /* share that went onto a quiet bath */
     double steam_peak_kg_s;         /* largest steam formed, from its start to 10 min after its end (or the next addition) */
     bool steam_more_than;           /* it was that or more: above twice what lifts the bath to the rim no law holds */
@@ -580,6 +585,48 @@ typedef struct {
     double value, time_s;
 } boil_extreme;
 
+/* Signal words as ANSI Z535 defines them. */
+typedef enum {
+    BOIL_SEVERITY_NOTICE,
+    BOIL_SEVERITY_CAUTION,
+    BOIL_SEVERITY_WARNING,
+    BOIL_SEVERITY_DANGER,
+    BOIL_SEVERITIES
+} boil_severity;
+
+/* What is followed from moment to moment: each by a measure that grows with the harm, in model/case/grading.h. */
+typedef enum {
+    BOIL_WATCH_TOO_HOT,        /* boiling point over the band, K */
+    BOIL_WATCH_TOO_COOL,       /* below it while it boils, K */
+    BOIL_WATCH_NEARLY_DRY,     /* share of water in the bath, less than nothing */
+    BOIL_WATCH_FREEBOARD,      /* used up, of the limit */
+    BOIL_WATCH_OVERFLOW,       /* swelled surface over the rim, m */
+    BOIL_WATCH_OVERFLOW_STILL, /* still surface over it, m */
+    BOIL_WATCH_HEATER_BARE,    /* level below the top of a heater inside, m */
+    BOIL_WATCH_FLOOR_BARE,     /* level over a heated floor, less than nothing, m */
+    BOIL_WATCH_FLOOR_HOT,      /* metal of a heated floor under salt, K */
+    BOIL_WATCH_PARTS_BARE,     /* level below the top of the parts, m */
+    BOIL_WATCH_SALT_BED,       /* floor under a bed of salt over the bath, K */
+    BOIL_WATCH_RESTART,        /* floor below crystals over the bath while it is heated, K */
+    BOIL_WATCH_CRUST,          /* thickness of the crust over the bath, m, while it is heated or anything goes in */
+    BOIL_WATCH_CRYSTALS,       /* out of solution, of the bath */
+    BOIL_WATCH_SURFACE_BOILS,  /* the water afloat, on a bath over 5 K below its own boil, for so long, s */
+    BOIL_WATCH_LAYER,          /* freeboard used up if what floats on a quiet bath let go, of the limit */
+    BOIL_WATCH_WATER_FAST,     /* freeboard used up if what floats on a boiling bath let go, of the limit */
+    BOIL_WATCH_SURGE,          /* steam, in calm ones */
+    BOIL_WATCHES
+} boil_watch_kind;
+
+/* By that measure; moments are located within steps. */
+typedef struct {
+    boil_extreme worst;              /* NaN: it was never looked at */
+    double from_s[BOIL_SEVERITIES];  /* first past each break point; NaN never */
+    double outside_s;                /* past the lowest of them */
+    double heated_s;                 /* the heat being on, past that of a WARNING */
+    size_t spells;                   /* past the lowest */
+    int fed;                         /* break points that were passed, at the most, as anything went into the tank */
+} boil_watched;
+
 typedef struct {
     double temperature_start_K, temperature_end_K;
     double boiling_point_start_K, boiling_point_end_K;
@@ -630,6 +677,7 @@ typedef struct {
     double layer_boil_s;             /* layer first boils while the bath does not; NaN never */
     double stored_rise_m;            /* height of tank that a tenth of the steam would fill which a deep bath may store
                                         (simulate/recorder.h), at the start; NaN: it has no boiling point */
+    boil_watched watched[BOIL_WATCHES]; /* by boil_watch_kind */
     double flash_bound_kg;           /* adiabatic mix, then flash, of the largest layer at a return of the boil */
 } boil_summary;
 
@@ -712,9 +760,6 @@ BOIL_PUBLIC boil_recoveries boil_history_recoveries(const boil_history *h, doubl
 
 /* What in a run deserves a word, how grave it is, and the quantity behind it. */
 
-/* Signal words as ANSI Z535 defines them. */
-typedef enum { BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_CAUTION, BOIL_SEVERITY_WARNING, BOIL_SEVERITY_DANGER } boil_severity;
-
 typedef enum {
     BOIL_UNIT_TIME,        /* s */
     BOIL_UNIT_LENGTH,      /* m */
@@ -725,6 +770,7 @@ typedef enum {
     BOIL_UNIT_POWER,       /* W */
     BOIL_UNIT_DENSITY,     /* kg/m3: load per volume */
     BOIL_UNIT_RATIO,       /* 1 */
+    BOIL_UNIT_SHARE,       /* 1, of a whole */
     BOIL_UNITS
 } boil_unit_kind;
 
@@ -738,18 +784,32 @@ typedef struct {
 typedef enum { BOIL_POSSIBLE, BOIL_LIKELY, BOIL_CERTAIN } boil_certainty;
 
 typedef struct {
+    boil_severity severity;
+    double from_s; /* first so grave; NaN: never */
+    double limit;  /* from which value on it is; NaN: there is no such grade, or its value alone does not make it */
+} boil_finding_grade;
+
+typedef struct {
+    size_t kind;        /* its place in boil_finding_listed */
     const char *id;     /* stable, lower case with hyphens: "boil-lost-long" */
     const char *title;  /* a few words */
     const char *advice; /* one sentence: what to do */
     boil_severity severity;
-    double time_s;       /* NaN: holds for the whole run */
-    double value, limit; /* limit NaN: none */
+    double measure;      /* by which it is graded: model/case/grading.h */
+    double rank;         /* by which the list is sorted: model/case/grading.h (1) */
+    double time_s;       /* first so grave; NaN: holds for the whole run */
+    double value, limit; /* the worst of it; limit NaN: none */
+    double worst_s;      /* when; NaN likewise */
+    double outside_s;    /* beyond the limit; NaN: not a matter of time */
+    boil_finding_grade grades[BOIL_SEVERITIES]; /* one of each severity */
+    size_t grades_count;                        /* all of them */
+    const char *because;            /* id of a finding that causes it; NULL: none is known */
     boil_unit_kind unit;
     double needed_W;          /* boil-never-returns, never-boils: smallest heat to the tank that would do; else NaN */
     double needed_kg;         /* liquid-stops-boil: largest addition that would not; salt-too-much: water to
                                 restore; crystals: how much falls out; else NaN */
     const char *needed_words; /* what needed_kg is, to be put before it; NULL when there is none */
-    size_t count;             /* how often the same thing was found; the gravest, else the first, is shown */
+    size_t count;             /* spells, or times: the worst is shown */
     boil_certainty certainty;
     bool of_mixing;   /* it depends on the laws in which the runs of a set differ: else its certainty says little */
     bool before_boil; /* a trigger run shows it as grave: it may come before the boil is back */
@@ -757,7 +817,7 @@ typedef struct {
 } boil_finding;
 
 typedef struct {
-    boil_finding *list; /* gravest first, then by time */
+    boil_finding *list; /* by rank, then by time */
     size_t count, capacity;
 } boil_findings;
 

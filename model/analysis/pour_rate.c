@@ -6,6 +6,7 @@
 #include "findings/findings.h"
 #include "properties/solubility.h"
 #include "case/checks.h"
+#include "case/grading.h"
 
 /* From the gravest of their kind on; the first that is found is named. */
 static const char *const forbidden[] = {"overflow",  "overflow-still",      "freeboard-low",  "steam-surge",
@@ -74,6 +75,7 @@ static const boil_finding *found(const boil_findings *f, const char *id)
 boil_outcome boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char **id,
                                     const char **title)
 {
+    const double surge = boil_gradings[BOIL_FOUND_SURGE].from[BOIL_SEVERITY_CAUTION]; /* a notice of less forbids nothing */
     boil_findings all;
     *id = *title = NULL;
     boil_outcome outcome = boil_findings_of_unchecked(p, s, NULL, h, NULL, 0, &all, NULL);
@@ -81,7 +83,7 @@ boil_outcome boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s,
         return outcome;
     for (size_t i = 0; *id == NULL && i < sizeof forbidden / sizeof forbidden[0]; i++) {
         const boil_finding *f = found(&all, forbidden[i]);
-        if (f == NULL)
+        if (f == NULL || (f->kind == BOIL_FOUND_SURGE && f->measure <= surge))
             continue;
         *id = f->id;
         *title = f->title;

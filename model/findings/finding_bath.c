@@ -1,92 +1,132 @@
-/* finding_bath.c -- the bath itself, its tank and its water: off its band, too deep, badly controlled, crystallised. */
+/* finding_bath.c -- the bath itself and its tank: off its band, too weak, too dry, too deep, crystallised. */
 #include <math.h>
 
 #include "findings/finding_parts.h"
+#include "transfer/flash.h"
 
 void boil_judge_too_hot(boil_judged *j)
 {
-    const boil_extreme *most = &j->history->summary.temperature_max_K;
-    double high = j->plant->limits.boiling_point_high_K;
-    if (most->value > high)
-        boil_find(j, BOIL_SEVERITY_CAUTION, most->time_s, most->value, high);
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_TOO_HOT, j->plant->limits.boiling_point_high_K, 1);
+    boil_find(j, &s);
 }
 
 void boil_judge_too_cool(boil_judged *j)
 {
-    const boil_extreme *least = &j->history->summary.temperature_min_K;
-    double low = j->plant->limits.boiling_point_low_K;
-    if (least->value < low)
-        boil_find(j, BOIL_SEVERITY_NOTICE, least->time_s, least->value, low);
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_TOO_COOL, j->plant->limits.boiling_point_low_K, -1);
+    boil_find(j, &s);
+}
+
+/* Whatever goes in below one water to each hydroxide meets a melt. */
+void boil_judge_nearly_dry(boil_judged *j)
+{
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_NEARLY_DRY, 0, -1);
+    if (j->history->summary.watched[BOIL_WATCH_NEARLY_DRY].fed > BOIL_SEVERITY_WARNING)
+        s.least = BOIL_AT_DANGER;
+    boil_find(j, &s);
+}
+
+/* The coldest that is at hand: of the hose, of the valve; else as cold as the room. */
+static double water_K(const boil_judged *j, bool *any)
+{
+    double coldest = (double)NAN;
+    for (size_t i = 0; i < j->schedule->count; i++)
+        if (j->schedule->actions[i].kind == BOIL_ACTION_WATER)
+            coldest = fmin(coldest, j->schedule->actions[i].is.water.temperature_K);
+    if (j->plant->control.mode != BOIL_WATER_CONTROL_NONE)
+        coldest = fmin(coldest, j->plant->control.water_K);
+    *any = !isnan(coldest);
+    return *any ? coldest : fmax(j->plant->ambient.temperature_K, 273.15);
+}
+
+/* When water was first poured onto a bath that boils lower; NaN: never. A valve that is not off will. */
+static double poured_s(const boil_judged *j, double below_K)
+{
+    const boil_history *h = j->history;
+    for (size_t i = 0; i < h->additions_count; i++)
+        if (h->additions[i].kind == BOIL_ACTION_WATER && h->additions[i].boiling_point_K < below_K)
+            return h->additions[i].time_s;
+    return j->plant->control.mode != BOIL_WATER_CONTROL_NONE ? h->summary.watched[BOIL_WATCH_TOO_COOL].worst.time_s
+                                                             : (double)NAN;
+}
+
+/* Of water at the boil: above the turning point it feeds the boil, below it quenches it. A notice where the shop means to work so
+   weak and pours none. */
+void boil_judge_water_quenches(boil_judged *j)
+{
+    bool at_hand;
+    double from_K = water_K(j, &at_hand), turns_K, low_K = j->plant->limits.boiling_point_low_K;
+    boil_conditions air = boil_conditions_at(j->plant->ambient.pressure_Pa, j->plant->elevation_factor);
+    const boil_watched *w = &j->history->summary.watched[BOIL_WATCH_TOO_COOL];
+    if (isnan(w->worst.value) ||
+        boil_flash_turning_point(&air, j->plant->charge.blend, j->plant->dilution_factor, from_K, &turns_K) != BOIL_OK)
+        return;
+    double least_K = low_K - w->worst.value, poured = poured_s(j, turns_K);
+    bool meant = low_K <= least_K;
+    boil_find(j, &(boil_sighting){.x = turns_K - least_K,
+                                  .value = least_K,
+                                  .limit = turns_K,
+                                  .per_x = -1,
+                                  .time_s = isnan(poured) ? w->worst.time_s : poured,
+                                  .worst_s = w->worst.time_s,
+                                  .most = !isnan(poured) ? BOIL_AT_WARNING
+                                          : meant        ? BOIL_AT_NOTICE
+                                                         : BOIL_AT_CAUTION});
 }
 
 /* Wide and shallow is well, tall and narrow boils over: common practice, no source; the limit is judgement, too. */
 void boil_judge_tall(boil_judged *j)
 {
-    const double tall = 1.2;
     double ratio = j->plant->tank.level_m / sqrt(boil_tank_area(&j->plant->tank));
-    if (ratio > tall)
-        boil_find(j, BOIL_SEVERITY_CAUTION, (double)NAN, ratio, tall);
+    boil_find(j, &(boil_sighting){.x = ratio, .value = ratio, .per_x = 1, .time_s = (double)NAN, .worst_s = (double)NAN});
 }
 
 /* What a stir may set free against the room below the rim. */
 void boil_judge_superheat(boil_judged *j)
 {
-    const double grave = 3;
     double rise_m = j->history->summary.stored_rise_m;
     double room_m = j->plant->tank.depth_m - j->history->summary.still_level_start_m;
-    if (rise_m > room_m)
-        boil_find(j, rise_m > grave * room_m ? BOIL_SEVERITY_WARNING : BOIL_SEVERITY_CAUTION, (double)NAN, rise_m, room_m);
-}
-
-static bool is_controlled(const boil_judged *j)
-{
-    return j->plant->control.mode != BOIL_WATER_CONTROL_NONE && j->history->end_s > 0;
-}
-
-/* A valve that opens more often than every five minutes wears and overshoots: judgement. */
-void boil_judge_valve_hunts(boil_judged *j)
-{
-    const double busiest = 12;
-    size_t openings = j->history->summary.valve_openings;
-    double per_hour = (double)openings / (j->history->end_s / 3600);
-    if (is_controlled(j) && j->plant->control.mode == BOIL_WATER_CONTROL_ON_OFF && openings > 4 && per_hour > busiest)
-        boil_find(j, BOIL_SEVERITY_CAUTION, (double)NAN, per_hour, busiest);
-}
-
-void boil_judge_valve_short(boil_judged *j)
-{
-    const boil_water_control *c = &j->plant->control;
-    const boil_summary *s = &j->history->summary;
-    double too_warm = c->set_point_K + fmax(2 * c->differential_K, 2);
-    if (is_controlled(j) && s->temperature_max_K.value > too_warm && s->valve_open_share > 0.2 &&
-        s->temperature_end_K > too_warm)
-        boil_find(j, BOIL_SEVERITY_CAUTION, s->temperature_max_K.time_s, s->temperature_max_K.value, c->set_point_K);
-}
-
-void boil_judge_valve_quiet(boil_judged *j)
-{
-    double quiet_kg = j->history->summary.valve_quiet_kg;
-    if (is_controlled(j) && quiet_kg > 0)
-        boil_find(j, BOIL_SEVERITY_WARNING, (double)NAN, quiet_kg, 0);
+    boil_find(j, &(boil_sighting){.x = rise_m / room_m,
+                                  .value = rise_m,
+                                  .limit = room_m,
+                                  .per_x = room_m,
+                                  .time_s = (double)NAN,
+                                  .worst_s = (double)NAN});
 }
 
 void boil_judge_crystals(boil_judged *j)
 {
-    const boil_summary *s = &j->history->summary;
-    if (!isnan(s->crystals_s))
-        boil_find_needing(j, BOIL_SEVERITY_CAUTION, s->crystals_s, s->crystals_from_K, (double)NAN, (double)NAN,
-                          s->crystals_max_kg);
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_CRYSTALS, 0, 1);
+    s.needed_kg = j->history->summary.crystals_max_kg;
+    boil_find(j, &s);
 }
 
-/* Some kilograms of crystals are a crust; a first haze is not: a thousandth of the bath, judgement. Half a kelvin over the boil, as it
-   broke, is a kilogram of steam from a tonne at once: judgement. */
+/* A warning is for who puts anything onto it. */
+void boil_judge_crust(boil_judged *j)
+{
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_CRUST, 0, 1);
+    bool met = j->history->summary.watched[BOIL_WATCH_CRUST].fed > BOIL_SEVERITY_CAUTION;
+    s.most = met ? BOIL_AT_WARNING : BOIL_AT_CAUTION;
+    boil_find(j, &s);
+}
+
+/* Half a kelvin over its boil, as the crust broke, is a kilogram of steam from a tonne at once: judgement. Where the heat comes from
+   the side the floor stays cold, and the crust remains. */
 void boil_judge_restart(boil_judged *j)
 {
     const double harmless_K = 0.5;
-    const boil_summary *s = &j->history->summary;
-    double crust_kg = 1e-3 * s->bath_mass_start_kg;
-    bool grave = j->plant->tank.heated == BOIL_TANK_HEATED_FROM_BELOW || s->crust_superheat_K.value > harmless_K;
-    if (s->heated_crystals_kg.value > crust_kg)
-        boil_find(j, grave ? BOIL_SEVERITY_WARNING : BOIL_SEVERITY_CAUTION, s->heated_crystals_kg.time_s,
-                  s->heated_crystals_kg.value, crust_kg);
+    const boil_summary *of = &j->history->summary;
+    const boil_watched *w = &of->watched[BOIL_WATCH_RESTART];
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_RESTART, 0, 1);
+    if (isnan(w->worst.value))
+        return;
+    bool held = of->crust_superheat_K.value > harmless_K;
+    s.least = w->fed > 0 ? BOIL_AT_DANGER : held ? BOIL_AT_WARNING : BOIL_AT_CAUTION;
+    s.time_s = isnan(s.time_s) ? of->heated_crystals_kg.time_s : s.time_s;
+    boil_find(j, &s);
+}
+
+void boil_judge_floor_hot(boil_judged *j)
+{
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_FLOOR_HOT, 0, 1);
+    boil_find(j, &s);
 }

@@ -1,5 +1,6 @@
 /* finding_boil.c -- the boil that does not come, or stays away. */
 #include <math.h>
+#include <string.h>
 
 #include "findings/finding_parts.h"
 
@@ -12,22 +13,61 @@ const boil_quiet_result *boil_finding_quiet_end(const boil_history *h)
     return isnan(q->end_s) && q->cause != BOIL_QUIET_HEAT ? q : NULL;
 }
 
+static bool is_anything_due(const boil_schedule *s)
+{
+    for (size_t i = 0; i < s->count; i++)
+        if (s->actions[i].kind == BOIL_ACTION_LOAD || s->actions[i].kind == BOIL_ACTION_WATER)
+            return true;
+    return false;
+}
+
 void boil_judge_never_boils(boil_judged *j)
 {
     const boil_quiet_result *q = boil_finding_quiet_end(j->history);
-    double needed_W = j->needed.heat_W;
-    if (q != NULL && q->cause == BOIL_QUIET_START)
-        boil_find_needing(j, BOIL_SEVERITY_WARNING, q->start_s,
-                          boil_heater_output(&j->plant->heater, 1, j->history->summary.boiling_point_end_K), needed_W, needed_W,
-                          (double)NAN);
+    double needed_W = j->needed.heat_W, any = 1e-3;
+    if (q == NULL || q->cause != BOIL_QUIET_START)
+        return;
+    double heat_W = boil_heater_output(&j->plant->heater, 1, j->history->summary.boiling_point_end_K);
+    boil_find(j, &(boil_sighting){.x = needed_W > heat_W ? 1 - heat_W / needed_W : any,
+                                  .value = heat_W,
+                                  .limit = needed_W,
+                                  .time_s = q->start_s,
+                                  .most = is_anything_due(j->schedule) ? BOIL_AT_WARNING : BOIL_AT_CAUTION,
+                                  .needed_W = needed_W});
+}
+
+static bool is_loaded(const boil_history *h)
+{
+    for (size_t i = 0; i < h->loads_count; i++)
+        if (isnan(h->loads[i].lifted_s))
+            return true;
+    return false;
 }
 
 void boil_judge_never_returns(boil_judged *j)
 {
     const boil_quiet_result *q = boil_finding_quiet_end(j->history);
-    if (q != NULL && q->cause != BOIL_QUIET_START)
-        boil_find_needing(j, BOIL_SEVERITY_WARNING, q->start_s, j->history->end_s - q->start_s, j->plant->limits.recovery_s,
-                          j->needed.heat_W, (double)NAN);
+    if (q == NULL || q->cause == BOIL_QUIET_START)
+        return;
+    double limit = j->plant->limits.recovery_s, lasted = j->history->end_s - q->start_s;
+    boil_find(j, &(boil_sighting){.x = lasted / limit,
+                                  .value = lasted,
+                                  .limit = limit,
+                                  .per_x = limit,
+                                  .time_s = q->start_s,
+                                  .worst_s = j->history->end_s,
+                                  .outside_s = lasted,
+                                  .least = is_loaded(j->history) ? BOIL_AT_CAUTION : BOIL_AT_NOTICE,
+                                  .needed_W = j->needed.heat_W});
+}
+
+/* Then the liquid's finding says it. */
+static bool is_of_liquid(const boil_history *h, const boil_quiet_result *q)
+{
+    for (size_t i = 0; i < h->additions_count; i++)
+        if (h->additions[i].boil_lost_s == q->start_s && boil_finding_stopped_for(h, &h->additions[i]) > 0)
+            return true;
+    return false;
 }
 
 void boil_judge_boil_lost(boil_judged *j)
@@ -36,9 +76,16 @@ void boil_judge_boil_lost(boil_judged *j)
     double limit = j->plant->limits.recovery_s;
     for (size_t i = 0; i < h->quiet_count; i++) {
         const boil_quiet_result *q = &h->quiet[i];
-        double lasted = (isnan(q->end_s) ? h->end_s : q->end_s) - q->start_s;
-        if (q->cause != BOIL_QUIET_START && q->cause != BOIL_QUIET_HEAT && lasted > limit)
-            boil_find(j, BOIL_SEVERITY_CAUTION, q->start_s, lasted, limit);
+        double end_s = isnan(q->end_s) ? h->end_s : q->end_s, lasted = end_s - q->start_s;
+        if (q->cause == BOIL_QUIET_START || q->cause == BOIL_QUIET_HEAT || is_of_liquid(h, q))
+            continue;
+        boil_find(j, &(boil_sighting){.x = lasted / limit,
+                                      .value = lasted,
+                                      .limit = limit,
+                                      .per_x = limit,
+                                      .time_s = q->start_s,
+                                      .worst_s = end_s,
+                                      .outside_s = lasted - limit});
     }
 }
 
@@ -47,5 +94,16 @@ void boil_judge_not_resolved(boil_judged *j)
 {
     const boil_history *h = j->history;
     if (h->end == BOIL_RUN_FAILED || (h->end == BOIL_RUN_OUT_OF_RANGE && j->reaches_end))
-        boil_find(j, BOIL_SEVERITY_WARNING, j->refused ? (double)NAN : h->end_s, (double)NAN, (double)NAN);
+        boil_find(j, &(boil_sighting){
+                         .x = 1, .value = (double)NAN, .limit = (double)NAN, .time_s = j->refused ? (double)NAN : h->end_s});
+}
+
+/* Of temperature or strength it is graver: what comes then nobody has measured. */
+void boil_judge_left_range(boil_judged *j)
+{
+    const boil_history *h = j->history;
+    if (h->end != BOIL_RUN_OUT_OF_RANGE)
+        return;
+    bool grave = strstr(h->stop_quantity, "temperature") != NULL || strstr(h->stop_quantity, "strength") != NULL;
+    boil_find(j, &(boil_sighting){.x = grave ? 1 : 0.25, .value = (double)NAN, .limit = (double)NAN, .time_s = h->end_s});
 }

@@ -6,41 +6,49 @@
 
 void boil_judge_overflow(boil_judged *j)
 {
-    const boil_summary *s = &j->history->summary;
-    if (!isnan(s->overflow_s))
-        boil_find(j, BOIL_SEVERITY_DANGER, s->overflow_s, s->level_max_m.value, j->plant->tank.depth_m);
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_OVERFLOW, j->plant->tank.depth_m, 1);
+    double since = j->history->summary.overflow_s;
+    if (isnan(since))
+        return;
+    s.time_s = since;
+    s.least = BOIL_AT_DANGER;
+    boil_find(j, &s);
 }
 
 void boil_judge_overflow_still(boil_judged *j)
 {
-    double since = j->history->summary.still_overflow_s, depth = j->plant->tank.depth_m;
-    if (!isnan(since))
-        boil_find(j, BOIL_SEVERITY_DANGER, since, depth, depth);
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_OVERFLOW_STILL, j->plant->tank.depth_m, 1);
+    boil_find(j, &s);
 }
 
+/* Over the rim the overflow says it. */
 void boil_judge_freeboard(boil_judged *j)
 {
-    const boil_extreme *least = &j->history->summary.freeboard_min_m;
     double limit = j->plant->limits.freeboard_m;
-    if (least->value < limit && least->value > 0)
-        boil_find(j, least->value < limit / 2 ? BOIL_SEVERITY_WARNING : BOIL_SEVERITY_CAUTION, least->time_s, least->value,
-                  limit);
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_FREEBOARD, limit, -boil_finding_freeboard_unit(j));
+    if (j->history->summary.freeboard_min_m.value > 0)
+        boil_find(j, &s);
 }
 
-static void judge_bare(boil_judged *j, boil_severity severity, double top_m)
-{
-    const boil_extreme *lowest = &j->history->summary.still_level_min_m;
-    if (lowest->value < top_m)
-        boil_find(j, severity, lowest->time_s, lowest->value, top_m);
-}
-
+/* An electric element that stays bare under power for a minute burns out and can set fire to what touches it. */
 void boil_judge_heater_bare(boil_judged *j)
 {
-    if (j->plant->tank.heated == BOIL_TANK_HEATED_INSIDE)
-        judge_bare(j, BOIL_SEVERITY_WARNING, boil_tank_heater_top(&j->plant->tank));
+    const double burns_s = 60;
+    double bare_s = j->history->summary.watched[BOIL_WATCH_HEATER_BARE].heated_s;
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_HEATER_BARE, boil_tank_heater_top(&j->plant->tank), -1);
+    if (j->plant->heater.source == BOIL_HEAT_ELECTRIC && bare_s > burns_s)
+        s.least = BOIL_AT_DANGER;
+    boil_find(j, &s);
+}
+
+void boil_judge_floor_bare(boil_judged *j)
+{
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_FLOOR_BARE, 0, -1);
+    boil_find(j, &s);
 }
 
 void boil_judge_parts_bare(boil_judged *j)
 {
-    judge_bare(j, BOIL_SEVERITY_CAUTION, boil_tank_parts_top(&j->plant->tank));
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_PARTS_BARE, boil_tank_parts_top(&j->plant->tank), -1);
+    boil_find(j, &s);
 }

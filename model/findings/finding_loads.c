@@ -11,18 +11,31 @@ static const boil_load *next_load(const boil_schedule *s, size_t *at)
     return *at < s->count ? &s->actions[(*at)++].is.load : NULL;
 }
 
-void boil_judge_load_heavy(boil_judged *j)
+static void find_heavy(boil_judged *j, double time_s, double mass_kg)
 {
     const boil_tank *t = &j->plant->tank;
-    double rule = j->plant->limits.load_per_volume_kg_m3, volume = boil_tank_area(t) * t->level_m;
+    double rule = j->plant->limits.load_per_volume_kg_m3, heavy = mass_kg / (boil_tank_area(t) * t->level_m);
+    boil_find(j, &(boil_sighting){.x = heavy / rule, .value = heavy, .limit = rule, .per_x = rule, .time_s = time_s});
+}
+
+/* What goes in within a minute of the first of them is one load to the bath. */
+void boil_judge_load_heavy(boil_judged *j)
+{
+    const double together_s = 60;
+    const boil_history *h = j->history;
     const boil_load *l;
-    for (size_t n = 0, at = 0; n < j->history->loads_count && (l = next_load(j->schedule, &at)) != NULL; n++) {
-        double heavy = (l->mass_kg + l->basket_kg) / volume;
-        /* a load of just the rule's weight is not over it */
-        if (heavy > rule * (1 + 1e-6))
-            boil_find(j, heavy > 2 * rule ? BOIL_SEVERITY_WARNING : BOIL_SEVERITY_CAUTION, j->history->loads[n].time_s, heavy,
-                      rule);
+    double since = 0, mass_kg = 0;
+    for (size_t n = 0, at = 0; n < h->loads_count && (l = next_load(j->schedule, &at)) != NULL; n++) {
+        if (n > 0 && h->loads[n].time_s >= since + together_s) {
+            find_heavy(j, since, mass_kg);
+            mass_kg = 0;
+        }
+        if (!(mass_kg > 0))
+            since = h->loads[n].time_s;
+        mass_kg += l->mass_kg + l->basket_kg;
     }
+    if (mass_kg > 0)
+        find_heavy(j, since, mass_kg);
 }
 
 void boil_judge_tubes(boil_judged *j)
@@ -30,15 +43,36 @@ void boil_judge_tubes(boil_judged *j)
     const boil_load *l;
     for (size_t n = 0, at = 0; n < j->history->loads_count && (l = next_load(j->schedule, &at)) != NULL; n++)
         if (l->shape == BOIL_SHAPE_TUBE)
-            boil_find(j, BOIL_SEVERITY_CAUTION, j->history->loads[n].time_s, l->mass_kg, (double)NAN);
+            boil_find(j,
+                      &(boil_sighting){
+                          .x = l->mass_kg, .value = l->mass_kg, .limit = (double)NAN, .time_s = j->history->loads[n].time_s});
 }
 
 void boil_judge_load_quiet(boil_judged *j)
 {
+    double limit = j->plant->limits.recovery_s;
     for (size_t n = 0; n < j->history->loads_count; n++) {
         const boil_load_result *r = &j->history->loads[n];
         if (r->was_quiet)
-            boil_find(j, BOIL_SEVERITY_NOTICE, r->time_s, r->time_s, (double)NAN);
+            boil_find(
+                j, &(boil_sighting){
+                       .x = r->quiet_before_s / limit, .value = r->quiet_before_s, .limit = (double)NAN, .time_s = r->time_s});
+    }
+}
+
+/* A load stirs what floats, and goes in beside whoever lowers it. */
+void boil_judge_load_through(boil_judged *j)
+{
+    for (size_t n = 0; n < j->history->loads_count; n++) {
+        const boil_load_result *r = &j->history->loads[n];
+        if (!isnan(r->left_m))
+            boil_find(j, &(boil_sighting){.x = boil_finding_used_up(j, r->left_m),
+                                          .value = r->left_m,
+                                          .per_x = -boil_finding_freeboard_unit(j),
+                                          .limit = j->plant->limits.freeboard_m,
+                                          .time_s = r->time_s,
+                                          .least = r->may_overflow ? BOIL_AT_DANGER : BOIL_UNBOUND,
+                                          .most = r->may_overflow ? BOIL_AT_DANGER : BOIL_AT_WARNING});
     }
 }
 
@@ -46,7 +80,8 @@ void boil_judge_load_cold(boil_judged *j)
 {
     for (size_t n = 0; n < j->history->loads_count; n++) {
         const boil_load_result *r = &j->history->loads[n];
-        if (!isnan(r->lifted_s) && isnan(r->hot_s))
-            boil_find(j, BOIL_SEVERITY_NOTICE, r->lifted_s, r->lifted_s - r->time_s, (double)NAN);
+        if (!isnan(r->lifted_s))
+            boil_find(j, &(boil_sighting){
+                             .x = r->short_s, .value = r->short_s, .limit = (double)NAN, .per_x = 1, .time_s = r->lifted_s});
     }
 }

@@ -1,9 +1,10 @@
-/* findings/finding_parts.h -- what the files of findings share. A new finding is its row in finding_table.c, its judge, and a
-   test. */
+/* findings/finding_parts.h -- what the files of findings share. A new finding is its row in
+   case/grading.c and in finding_table.c, its judge, and a test. */
 #ifndef BOIL_FINDINGS_FINDING_PARTS_H
 #define BOIL_FINDINGS_FINDING_PARTS_H
 
 #include "boilback.h"
+#include "case/grading.h"
 
 typedef struct boil_judged boil_judged;
 
@@ -19,7 +20,7 @@ typedef struct {
     const char *needed_words; /* NULL: it names no mass */
 } boil_finding_row;
 
-const boil_finding_row *boil_finding_row_at(size_t index); /* NULL beyond the last */
+const boil_finding_row *boil_finding_row_at(size_t index); /* by boil_found_kind; NULL beyond the last */
 
 /* The case being judged, and the list being filled. */
 struct boil_judged {
@@ -27,18 +28,42 @@ struct boil_judged {
     const boil_schedule *schedule;
     const boil_history *history;
     boil_remedies needed;
-    const boil_finding_row *row;
+    boil_found_kind kind;
     boil_findings *list;
     boil_outcome outcome;
     bool reaches_end; /* the likely run does */
     bool refused;     /* the history is empty */
     bool let_go;      /* in it what floats is let go: it ends soon after, and that is no end to judge a layer by */
+    bool only_may;    /* neither the likely run nor a mild one: what it shows, and what it could, is possible */
     bool more_than;   /* what is found next is that or more */
 };
 
-void boil_find(boil_judged *j, boil_severity severity, double time_s, double value, double limit);
-void boil_find_needing(boil_judged *j, boil_severity severity, double time_s, double value, double limit, double needed_W,
-                       double needed_kg);
+/* Of a grade. */
+typedef enum { BOIL_UNBOUND, BOIL_AT_NOTICE, BOIL_AT_CAUTION, BOIL_AT_WARNING, BOIL_AT_DANGER } boil_finding_bound;
+
+/* One time that a thing is found. What is 0 is not said. */
+typedef struct {
+    double x;               /* its measure: case/grading.h */
+    double value, limit;    /* as they are said */
+    double per_x;           /* by how much the value grows with x; 0: the break points have no values of their own */
+    double time_s, worst_s; /* first so grave; worst_s 0: then */
+    double outside_s;
+    const double *from_s;           /* first past each break point; NULL: all then */
+    boil_finding_bound least, most; /* what else was so makes it at least, at most */
+    double needed_W, needed_kg;
+    size_t spells;
+} boil_sighting;
+
+/* Graded by the row of the kind being judged; nothing is found when no break point is passed, and nothing makes it any. Finds of a kind
+   that follow each other are one, of the worst. */
+void boil_find(boil_judged *j, const boil_sighting *s);
+
+/* What was followed through the run, its value being `at_zero` + `per_x` x. */
+boil_sighting boil_sighting_watched(const boil_judged *j, boil_watch_kind k, double at_zero, double per_x);
+
+/* Of the freeboard limit, what `left_m` of it uses up; and the height that x counts in. */
+double boil_finding_used_up(const boil_judged *j, double left_m);
+double boil_finding_freeboard_unit(const boil_judged *j);
 
 /* The quiet spell in which a run ends, unless the heat was turned down for it; NULL: it ends boiling, or early. */
 const boil_quiet_result *boil_finding_quiet_end(const boil_history *h);
@@ -46,16 +71,20 @@ const boil_quiet_result *boil_finding_quiet_end(const boil_history *h);
 /* How long, s, an addition of liquid into the boil stopped it; 0 for any other. */
 double boil_finding_stopped_for(const boil_history *h, const boil_addition_result *a);
 
-/* Steam over three times calm is a surge: well above what a load or a trickle of water does (1.2), well below what sends a
-   usual bath over its rim. Judgement. */
-#define SURGE_RATIO 3.0
+/* The least freeboard that what floated would have left, had it let go at the worst moment between two; NaN: nothing floated. */
+double boil_finding_least_left(const boil_history *h, double from_s, double to_s);
 
-extern boil_judge boil_judge_never_boils, boil_judge_never_returns, boil_judge_boil_lost, boil_judge_load_heavy,
-    boil_judge_load_quiet, boil_judge_load_cold, boil_judge_tubes, boil_judge_water_quiet, boil_judge_layer,
-    boil_judge_surface_boils, boil_judge_surge, boil_judge_overflow, boil_judge_overflow_still, boil_judge_freeboard,
-    boil_judge_too_hot, boil_judge_too_cool, boil_judge_heater_bare, boil_judge_parts_bare, boil_judge_superheat,
-    boil_judge_tall, boil_judge_salt_quiet, boil_judge_salt_slug, boil_judge_salt_bed, boil_judge_salt_much,
-    boil_judge_liquid_stops, boil_judge_valve_hunts, boil_judge_valve_short, boil_judge_valve_quiet, boil_judge_crystals,
-    boil_judge_restart, boil_judge_not_resolved, boil_judge_dry_salt;
+/* findings/causes.c: fills `because` in both lists; possible may be NULL. */
+void boil_finding_causes(boil_findings *found, boil_findings *possible);
+
+extern boil_judge boil_judge_never_boils, boil_judge_never_returns, boil_judge_layer_outlasts, boil_judge_boil_lost,
+    boil_judge_liquid_stops, boil_judge_load_heavy, boil_judge_load_quiet, boil_judge_load_through, boil_judge_load_cold,
+    boil_judge_tubes, boil_judge_not_resolved, boil_judge_left_range, boil_judge_water_quiet, boil_judge_layer,
+    boil_judge_surface_boils, boil_judge_water_quenches, boil_judge_water_fast, boil_judge_water_short, boil_judge_surge,
+    boil_judge_overflow, boil_judge_overflow_still, boil_judge_freeboard, boil_judge_too_hot, boil_judge_too_cool,
+    boil_judge_nearly_dry, boil_judge_heater_bare, boil_judge_floor_bare, boil_judge_floor_hot, boil_judge_parts_bare,
+    boil_judge_superheat, boil_judge_tall, boil_judge_salt_quiet, boil_judge_salt_slug, boil_judge_dry_salt,
+    boil_judge_salt_bed, boil_judge_salt_much, boil_judge_valve_hunts, boil_judge_valve_short, boil_judge_valve_quiet,
+    boil_judge_crystals, boil_judge_crust, boil_judge_restart;
 
 #endif

@@ -3,46 +3,90 @@
 
 #include "findings/finding_parts.h"
 
-/* A layer is as grave as the freeboard would be that is left once it has let go: of the limit less than all, two thirds, one third;
-   and over the rim where the surge can get there. One that no boil takes away in the run, or beyond it, is graded as if it were at
-   its boil: unresolved, it lets go when the boil returns. */
-static void judge_spell(boil_judged *j, const boil_quiet_result *q)
+double boil_finding_least_left(const boil_history *h, double from_s, double to_s)
 {
-    double limit = j->plant->limits.freeboard_m;
-    bool unresolved = isnan(q->end_s) && !j->let_go;
-    double left = unresolved ? q->left_hot_m : q->left_m, over_s = unresolved ? q->may_overflow_hot_s : q->may_overflow_s;
-    if (!isnan(over_s))
-        boil_find(j, BOIL_SEVERITY_DANGER, over_s, left, limit);
-    else if (left < limit && (unresolved || left < limit / 3))
-        boil_find(j, BOIL_SEVERITY_WARNING, unresolved ? q->start_s : q->left_s, left, limit);
-    else if (left < limit)
-        boil_find(j, left < 2 * limit / 3 ? BOIL_SEVERITY_CAUTION : BOIL_SEVERITY_NOTICE, q->left_s, left, limit);
+    double least = (double)NAN;
+    for (size_t i = 0; i < h->quiet_count; i++) {
+        const boil_quiet_result *q = &h->quiet[i];
+        if (q->start_s <= to_s && !(q->end_s < from_s))
+            least = fmin(least, q->left_m);
+    }
+    return least;
 }
 
+/* A layer is as grave as the freeboard would be that is left once it has let go: of the limit less than all, two thirds, one third;
+   and over the rim where the surge can get there. */
 void boil_judge_layer(boil_judged *j)
 {
-    for (size_t i = 0; i < j->history->quiet_count; i++)
-        judge_spell(j, &j->history->quiet[i]);
+    const boil_history *h = j->history;
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_LAYER, j->plant->limits.freeboard_m, -boil_finding_freeboard_unit(j));
+    double from_s[BOIL_SEVERITIES], over_s = (double)NAN;
+    for (size_t i = 0; i < h->quiet_count; i++)
+        over_s = fmin(over_s, h->quiet[i].may_overflow_s);
+    for (int k = 0; k < BOIL_SEVERITIES; k++)
+        from_s[k] = h->summary.watched[BOIL_WATCH_LAYER].from_s[k];
+    from_s[BOIL_SEVERITY_DANGER] = over_s;
+    s.from_s = from_s;
+    s.most = isnan(over_s) ? BOIL_AT_WARNING : BOIL_AT_DANGER;
+    s.least = isnan(over_s) ? BOIL_UNBOUND : BOIL_AT_DANGER;
+    boil_find(j, &s);
+}
+
+/* One that no boil takes away in the run, or beyond it, is graded as if it were at its boil: unresolved, it lets go when the boil
+   returns. What would leave the limit free is a notice. */
+void boil_judge_layer_outlasts(boil_judged *j)
+{
+    const boil_history *h = j->history;
+    const boil_quiet_result *q = h->quiet_count > 0 ? &h->quiet[h->quiet_count - 1] : NULL;
+    if (q == NULL || !isnan(q->end_s) || j->let_go || isnan(q->left_hot_m))
+        return;
+    bool over = !isnan(q->may_overflow_hot_s);
+    boil_find(j, &(boil_sighting){.x = boil_finding_used_up(j, q->left_hot_m),
+                                  .value = q->left_hot_m,
+                                  .limit = j->plant->limits.freeboard_m,
+                                  .per_x = -boil_finding_freeboard_unit(j),
+                                  .time_s = over ? q->may_overflow_hot_s : q->start_s,
+                                  .worst_s = h->end_s,
+                                  .least = over ? BOIL_AT_DANGER : BOIL_AT_NOTICE,
+                                  .most = over ? BOIL_AT_DANGER : BOIL_AT_WARNING});
 }
 
 void boil_judge_surface_boils(boil_judged *j)
 {
-    double since = j->history->summary.layer_boil_s;
-    if (!isnan(since))
-        boil_find(j, BOIL_SEVERITY_WARNING, since, since, (double)NAN);
+    const boil_watched *w = &j->history->summary.watched[BOIL_WATCH_SURFACE_BOILS];
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_SURFACE_BOILS, 0, 1);
+    s.most = w->heated_s > 0 || w->fed > 0 ? BOIL_AT_WARNING : BOIL_AT_CAUTION;
+    boil_find(j, &s);
+}
+
+/* A layer that is a warning by itself counts, in a run that only may be so, as if it came off: nobody may have the surge taken out of
+   a grave case by a stir that makes it mix. */
+static void count_what_floats(const boil_judged *j, boil_sighting *s, double *least_m)
+{
+    const boil_history *h = j->history;
+    double calm = h->summary.steam_steady_kg_s;
+    for (size_t i = 0; j->only_may && i < h->quiet_count; i++) {
+        const boil_quiet_result *q = &h->quiet[i];
+        if (!(q->left_m < fmin(*least_m, j->plant->limits.freeboard_m / 3)))
+            continue;
+        *least_m = q->left_m;
+        if (calm > 0 && !(1 + q->surge_kg_s / calm <= s->x)) {
+            s->x = s->value = 1 + q->surge_kg_s / calm;
+            s->time_s = s->worst_s = q->left_s;
+            s->from_s = NULL;
+        }
+    }
 }
 
 /* Many times the calm steam harms only where the freeboard runs short: within the limit, or a quarter above it (judgement). */
 void boil_judge_surge(boil_judged *j)
 {
-    const boil_summary *s = &j->history->summary;
-    double calm = s->steam_steady_kg_s, peak = s->steam_peak_kg_s.value, limit = j->plant->limits.freeboard_m;
-    double least = s->freeboard_min_m.value;
-    j->more_than = s->steam_more_than;
-    if (calm > 0 && peak > SURGE_RATIO * calm && s->surge_peak_kg_s.value > (SURGE_RATIO - 1) * calm)
-        boil_find(j,
-                  least < limit          ? BOIL_SEVERITY_WARNING
-                  : least < 1.25 * limit ? BOIL_SEVERITY_CAUTION
-                                         : BOIL_SEVERITY_NOTICE,
-                  s->steam_peak_kg_s.time_s, peak / calm, SURGE_RATIO);
+    const boil_summary *of = &j->history->summary;
+    double limit = j->plant->limits.freeboard_m, least_m = of->freeboard_min_m.value;
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_SURGE, 0, 1);
+    count_what_floats(j, &s, &least_m);
+    s.most = least_m < limit ? BOIL_AT_WARNING : least_m < 1.25 * limit ? BOIL_AT_CAUTION : BOIL_AT_NOTICE;
+    s.limit = boil_gradings[BOIL_FOUND_SURGE].from[BOIL_SEVERITY_CAUTION];
+    j->more_than = of->steam_more_than;
+    boil_find(j, &s);
 }

@@ -2,7 +2,6 @@
 
 #include <math.h>
 #include <stdlib.h>
-#include <string.h>
 
 #include "findings/finding_parts.h"
 #include "base/array.h"
@@ -15,67 +14,29 @@ const char *boil_severity_word(boil_severity s)
     return (unsigned)s < sizeof words / sizeof words[0] ? words[s] : "";
 }
 
-void boil_find_needing(boil_judged *j, boil_severity severity, double time_s, double value, double limit, double needed_W,
-                       double needed_kg)
-{
-    const boil_finding_row *r = j->row;
-    boil_findings *f = j->list;
-    boil_finding finding = {.id = r->id,
-                            .title = r->title,
-                            .advice = r->advice,
-                            .severity = severity,
-                            .time_s = time_s,
-                            .value = value,
-                            .limit = limit,
-                            .unit = r->unit,
-                            .needed_W = needed_W,
-                            .needed_kg = needed_kg,
-                            .needed_words = r->needed_words,
-                            .count = 1,
-                            .certainty = BOIL_LIKELY,
-                            .of_mixing = r->of_set,
-                            .more_than = j->more_than};
-    if (f->count > 0 && f->list[f->count - 1].id == r->id) { /* its finds follow each other */
-        boil_finding *before = &f->list[f->count - 1];
-        finding.count = before->count + 1;
-        if (severity > before->severity)
-            *before = finding;
-        before->count = finding.count;
-        return;
-    }
-    boil_finding *list = boil_array_reserve(f->list, &f->capacity, f->count, sizeof *list);
-    if (!list) {
-        j->outcome = BOIL_NO_MEMORY;
-        return;
-    }
-    f->list = list;
-    list[f->count++] = finding;
-}
-
-void boil_find(boil_judged *j, boil_severity severity, double time_s, double value, double limit)
-{
-    boil_find_needing(j, severity, time_s, value, limit, (double)NAN, (double)NAN);
-}
-
-static int graver(const void *a, const void *b)
+static int by_rank(const void *a, const void *b)
 {
     const boil_finding *x = a, *y = b;
-    if (x->severity != y->severity)
-        return x->severity > y->severity ? -1 : 1;
+    if (x->rank != y->rank)
+        return x->rank > y->rank ? -1 : 1;
     double tx = isnan(x->time_s) ? -1 : x->time_s, ty = isnan(y->time_s) ? -1 : y->time_s;
-    return tx < ty ? -1 : tx > ty ? 1 : strcmp(x->id, y->id);
+    return tx < ty ? -1 : tx > ty ? 1 : x->kind < y->kind ? -1 : x->kind > y->kind;
 }
 
 static void sort(boil_findings *f)
 {
+    for (size_t i = 0; i < f->count; i++) {
+        boil_finding *of = &f->list[i];
+        of->rank = boil_grading_rank(&boil_gradings[of->kind], of->measure, of->severity, of->certainty != BOIL_POSSIBLE);
+    }
     if (f->count > 1)
-        qsort(f->list, f->count, sizeof *f->list, graver);
+        qsort(f->list, f->count, sizeof *f->list, by_rank);
 }
 
-static boil_finding *named(const boil_findings *f, const char *id)
+static boil_finding *of_kind(const boil_findings *f, size_t kind)
 {
     for (size_t i = 0; i < f->count; i++)
-        if (strcmp(f->list[i].id, id) == 0)
+        if (f->list[i].kind == kind)
             return &f->list[i];
     return NULL;
 }
@@ -83,34 +44,34 @@ static boil_finding *named(const boil_findings *f, const char *id)
 /* One more, or the graver one of the same thing. */
 static boil_outcome keep(boil_findings *f, const boil_finding *one, boil_certainty certainty)
 {
-    boil_finding *same = named(f, one->id);
+    boil_finding *same = of_kind(f, one->kind);
     if (same == NULL) {
         boil_finding *list = boil_array_reserve(f->list, &f->capacity, f->count, sizeof *list);
         if (list == NULL)
             return BOIL_NO_MEMORY;
         f->list = list;
         same = &list[f->count++];
-    } else if (same->severity >= one->severity) {
+    } else if (same->severity > one->severity || (same->severity == one->severity && !(same->measure < one->measure))) {
         same->before_boil = same->before_boil || (one->before_boil && same->severity == one->severity);
         return BOIL_OK;
     }
+    bool before_boil = one->before_boil || (same->id == one->id && same->severity == one->severity && same->before_boil);
     *same = *one;
+    same->before_boil = before_boil;
     same->certainty = certainty;
     return BOIL_OK;
-}
-
-static void judge_one(boil_judged *j)
-{
-    j->more_than = false;
-    j->row->judge(j);
 }
 
 static boil_outcome judge_all(boil_judged *j, bool of_set_only)
 {
     *j->list = (boil_findings){.list = NULL};
-    for (size_t i = 0; (j->row = boil_finding_row_at(i)) != NULL; i++)
-        if ((j->row->of_set || !of_set_only) && (!j->refused || j->row->judge == boil_judge_not_resolved))
-            judge_one(j);
+    for (size_t i = 0; i < BOIL_FOUND_KINDS; i++) {
+        const boil_finding_row *r = boil_finding_row_at(i);
+        j->kind = (boil_found_kind)i;
+        j->more_than = false;
+        if ((r->of_set || !of_set_only) && (!j->refused || i == BOIL_FOUND_NOT_RESOLVED))
+            r->judge(j);
+    }
     return j->outcome;
 }
 
@@ -120,7 +81,7 @@ static boil_outcome hold_against_wide(boil_findings *found, const boil_findings 
     size_t kept = 0;
     boil_outcome outcome = BOIL_OK;
     for (size_t i = 0; i < found->count && outcome == BOIL_OK; i++) {
-        const boil_finding *also = named(wide, found->list[i].id);
+        const boil_finding *also = of_kind(wide, found->list[i].kind);
         bool stands = !found->list[i].of_mixing || (also != NULL && also->severity >= found->list[i].severity);
         if (!stands)
             outcome = keep(possible, &found->list[i], BOIL_POSSIBLE);
@@ -140,7 +101,7 @@ static boil_outcome hold_against_wide(boil_findings *found, const boil_findings 
 static void hold_against_mild(boil_findings *found, const boil_findings *mild)
 {
     for (size_t i = 0; i < found->count; i++) {
-        const boil_finding *also = named(mild, found->list[i].id);
+        const boil_finding *also = of_kind(mild, found->list[i].kind);
         if (also == NULL || also->severity < found->list[i].severity)
             found->list[i].certainty = BOIL_LIKELY;
     }
@@ -163,9 +124,9 @@ static void mark(const boil_run_of_set *trigger, boil_findings *seen, boil_findi
         if (h->quiet[i].start_s <= trigger->let_go_s && h->quiet[i].end_s >= trigger->let_go_s)
             back_s = h->quiet[i].end_s;
     for (size_t i = 0; i < seen->count; i++) {
-        boil_finding *f = &seen->list[i], *likely = named(found, f->id);
+        boil_finding *f = &seen->list[i], *likely = of_kind(found, f->kind);
         bool in_it = f->time_s >= trigger->let_go_s && f->time_s <= back_s;
-        f->before_boil = strcmp(f->id, "water-layer") == 0 || (in_it && strcmp(f->id, "overflow") == 0);
+        f->before_boil = f->kind == BOIL_FOUND_LAYER || (in_it && f->kind == BOIL_FOUND_OVERFLOW);
         if (f->before_boil && likely != NULL && f->severity >= likely->severity)
             likely->before_boil = true;
     }
@@ -181,7 +142,7 @@ static boil_outcome take_in(const boil_run_of_set *r, boil_findings *seen, boil_
     if (c == BOIL_CLOSURES_LIKELY_WIDE)
         return hold_against_wide(found, seen, possible);
     for (size_t i = 0; i < seen->count && outcome == BOIL_OK; i++)
-        if (!boil_closures_is_mild(c) || strcmp(seen->list[i].id, "not-resolved") == 0)
+        if (!boil_closures_is_mild(c) || seen->list[i].kind == BOIL_FOUND_NOT_RESOLVED)
             outcome = c == BOIL_CLOSURES_LIKELY ? keep(found, &seen->list[i], BOIL_LIKELY)
                                                 : keep(possible, &seen->list[i], BOIL_POSSIBLE);
     return outcome;
@@ -191,7 +152,7 @@ static void drop_known(boil_findings *possible, const boil_findings *found)
 {
     size_t kept = 0;
     for (size_t i = 0; i < possible->count; i++) {
-        const boil_finding *known = named(found, possible->list[i].id);
+        const boil_finding *known = of_kind(found, possible->list[i].kind);
         if (known == NULL || known->severity < possible->list[i].severity)
             possible->list[kept++] = possible->list[i];
     }
@@ -204,6 +165,8 @@ static boil_outcome judge_run(boil_judged *j, const boil_run_of_set *r, boil_fin
     j->history = &r->history;
     j->refused = r->refused;
     j->let_go = r->closures == BOIL_CLOSURES_TRIGGER;
+    j->only_may =
+        r->closures != BOIL_CLOSURES_LIKELY && r->closures != BOIL_CLOSURES_LIKELY_WIDE && !boil_closures_is_mild(r->closures);
     j->list = &seen;
     boil_outcome outcome = judge_all(j, !boil_closures_is_mild(r->closures));
     if (outcome == BOIL_OK)
@@ -252,6 +215,7 @@ boil_outcome boil_findings_of_unchecked(const boil_plant *p, const boil_schedule
         drop_known(possible, found);
         sort(possible);
     }
+    boil_finding_causes(found, possible);
     if (outcome != BOIL_OK) {
         boil_findings_free(found);
         boil_findings_free(possible);

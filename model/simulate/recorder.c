@@ -21,6 +21,7 @@ boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const 
                          .boil_began_s = b->boiling ? 0 : NEVER,
                          .quiet_start = !b->boiling};
     boil_recorder_summary_begin(&history->summary, b, v);
+    boil_recorder_watch_begin(r);
     return b->boiling ? BOIL_OK : boil_recorder_mode(r, 0, b, y, v);
 }
 
@@ -100,6 +101,7 @@ boil_outcome boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b
     boil_recorder_peak peak = peaks_of(r, t, b, v);
     boil_recorder_watch_spells(r, t, b, y, v, &peak);
     boil_recorder_watch_summary(r, t, b, v, &peak);
+    boil_recorder_watch(r, t, b, v, &peak);
     boil_outcome outcome = watch_control(r, t, b, v);
     boil_recorder_settle_spells(r, t);
     if (b->boiling)

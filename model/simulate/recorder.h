@@ -31,6 +31,9 @@ typedef struct {
     bool quiet_start;
     size_t first_load, first_addition; /* before these all is settled: a long schedule costs no more a step */
     boil_recorder_turn temperature, level, steam;
+    double margin[BOIL_WATCHES], last[BOIL_WATCHES]; /* of what is watched: passing a break point, and as of the last moment */
+    double surface_boils_since_s;                    /* NaN: it does not */
+    double afloat_left_m;                            /* of this moment, as left_m of a quiet spell; NaN: nothing floats */
     boil_potential_known yield;
     double *unknowns; /* room for a state between two steps */
     size_t unknowns_capacity;
@@ -44,7 +47,8 @@ void boil_recorder_free(boil_recorder *r);
 /* An action begins. The number of the load is its index in history->loads. */
 boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
                                 size_t *number);
-void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_out_kg);
+/* unheated: as of boil_recorder_unheated, then. */
+void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_out_kg, double unheated);
 /* Water, liquid or salts. */
 boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s,
                                     const boil_bath *b, const boil_rates_view *v);
@@ -81,6 +85,13 @@ void boil_recorder_watch_spells(boil_recorder *r, double t, const boil_bath *b, 
                                 const boil_recorder_peak *peak);
 void boil_recorder_settle_spells(boil_recorder *r, double t);
 void boil_recorder_close_spells(boil_recorder *r);
+
+/* simulate/recorder_watch.c: what is followed by its measure, from moment to moment. */
+void boil_recorder_watch_begin(boil_recorder *r);
+void boil_recorder_watch(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const boil_recorder_peak *peak);
+
+/* kg of crystals in a bath, those of its crust among them; 0 for a hot one: they are not looked for above 140 degC. */
+double boil_recorder_crystals(const boil_rates_view *v);
 
 /* simulate/recorder_summary.c */
 void boil_recorder_summary_begin(boil_summary *s, const boil_bath *b, const boil_rates_view *v);

@@ -19,6 +19,23 @@ static void note_met(boil_history *h, const boil_bath *b)
         h->quiet[h->quiet_count - 1].met++;
 }
 
+/* What takes no more of the freeboard than this is no layer. */
+#define NOTHING_M 1e-3
+
+/* What a load meets that goes into a quiet bath. */
+static void note_quiet(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, boil_load_result *l)
+{
+    const boil_history *h = r->history;
+    l->quiet_before_s = h->quiet_count > 0 ? t - h->quiet[h->quiet_count - 1].start_s : 0;
+    if (!(v->layer.mass_kg > 0))
+        return;
+    boil_potential p = boil_potential_of(b, v, r->plant->limits.freeboard_m, &r->yield);
+    if (!(p.without_m > 0 && p.left_m < p.without_m - NOTHING_M))
+        return;
+    l->left_m = p.left_m;
+    l->may_overflow = p.overflows;
+}
+
 boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
                                 size_t *number)
 {
@@ -39,14 +56,27 @@ boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *loa
                                        .recovery_stored_s = b->boiling ? 0 : NEVER,
                                        .hot_s = NEVER,
                                        .lifted_s = NEVER,
+                                       .left_m = NEVER,
                                        .level_max_m = v->levels.upper_m};
+    if (!b->boiling)
+        note_quiet(r, t, b, v, &list[*number]);
     return BOIL_OK;
 }
 
-void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_out_kg)
+/* What is left of the way decays as it did until now: exponentially in the mean. */
+static double short_of_hot(double in_s, double unheated)
 {
-    r->history->loads[number].lifted_s = t;
-    r->history->loads[number].drag_out_kg = drag_out_kg;
+    const double lacks = 0.05, hardly = 0.999;
+    double u = fmin(unheated, hardly);
+    return u > lacks ? in_s * log(u / lacks) / -log(u) : 0;
+}
+
+void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_out_kg, double unheated)
+{
+    boil_load_result *l = &r->history->loads[number];
+    l->lifted_s = t;
+    l->drag_out_kg = drag_out_kg;
+    l->short_s = isnan(l->hot_s) ? short_of_hot(t - l->time_s, unheated) : 0;
 }
 
 boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s,
@@ -64,6 +94,7 @@ boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind
                                                         .mass_kg = mass_kg,
                                                         .was_quiet_before = !b->boiling,
                                                         .was_quiet = !b->boiling,
+                                                        .boiling_point_K = v->solution.boiling_point_K,
                                                         .steam_before_kg_s = v->steam.formed_kg_s,
                                                         .boil_lost_s = b->boiling ? NEVER : t,
                                                         .recovery_s = b->boiling ? 0 : NEVER,
@@ -262,21 +293,20 @@ static void watch_additions(boil_recorder *r, double t, const boil_bath *b, cons
     }
 }
 
-/* What floats on a quiet bath, and what it could do. What takes no more than a millimetre of freeboard is no layer; and where the
-   bath would be over the rim without it, it is not the water's doing. */
+/* What floats on a quiet bath, and what it could do. Where the bath would be over the rim without it, it is not the water's doing. */
 static void watch_afloat(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, boil_quiet_result *q)
 {
-    const double nothing_m = 1e-3;
     if (!(v->layer.mass_kg > 0))
         return;
     boil_potential now = boil_potential_of(b, v, r->plant->limits.freeboard_m, &r->yield), hot = boil_potential_hot(b, v);
-    if (hot.without_m > 0 && hot.left_m < hot.without_m - nothing_m) {
+    if (hot.without_m > 0 && hot.left_m < hot.without_m - NOTHING_M) {
         q->left_hot_m = fmin(q->left_hot_m, hot.left_m);
         if (hot.overflows && isnan(q->may_overflow_hot_s))
             q->may_overflow_hot_s = t;
     }
-    if (!(now.without_m > 0 && now.left_m < now.without_m - nothing_m))
+    if (!(now.without_m > 0 && now.left_m < now.without_m - NOTHING_M))
         return;
+    r->afloat_left_m = now.left_m;
     if (now.overflows && isnan(q->may_overflow_s))
         q->may_overflow_s = t;
     if (now.left_m < r->plant->limits.freeboard_m && now.gain > 1 && now.steam_kg > q->erupts_kg) {
@@ -334,6 +364,7 @@ void boil_recorder_watch_spells(boil_recorder *r, double t, const boil_bath *b, 
 {
     watch_loads(r, t, b, y, v, peak);
     watch_level(r->history, peak);
+    r->afloat_left_m = NEVER;
     watch_additions(r, t, b, v, peak);
     watch_quiet(r, t, b, v, peak);
 }

@@ -11,6 +11,15 @@
 
 static const double NEVER = (double)NAN;
 
+/* Above it nothing of a bath crystallises that is known of. */
+#define COOL_K (BOIL_ZERO_CELSIUS + 140)
+
+double boil_recorder_crystals(const boil_rates_view *v)
+{
+    bool cool = v->solution.temperature_K <= COOL_K;
+    return cool ? boil_solubility_excess(&v->solution.mixture, v->solution.temperature_K) + v->salts.crust_kg : 0;
+}
+
 static void highest(boil_extreme *e, double value, double t)
 {
     if (!(value <= e->value))
@@ -88,9 +97,9 @@ static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const
 static void watch_crystals(boil_recorder *r, double t, const boil_rates_view *v)
 {
     boil_summary *s = &r->history->summary;
-    if (v->solution.temperature_K > BOIL_ZERO_CELSIUS + 140)
+    if (v->solution.temperature_K > COOL_K)
         return;
-    double crystals = boil_solubility_excess(&v->solution.mixture, v->solution.temperature_K) + v->salts.crust_kg;
+    double crystals = boil_recorder_crystals(v);
     if (!(crystals > 0 || boil_solubility_above_liquidus(&v->solution.mixture, v->solution.temperature_K) < 0))
         return;
     if (isnan(s->crystals_s)) {

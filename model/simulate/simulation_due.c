@@ -43,7 +43,7 @@ static void clear_finished(boil_simulation *r)
     for (size_t i = 0; i < b->bodies_count; i++) {
         boil_bath_body o = b->bodies[i];
         if (o.out_start_s <= r->t && isnan(r->history.loads[o.load].lifted_s))
-            boil_recorder_lift(&r->record, o.out_start_s, o.load, o.drag_out_kg);
+            boil_recorder_lift(&r->record, o.out_start_s, o.load, o.drag_out_kg, o.unheated);
         if (o.out_end_s <= r->t)
             continue;
         size_t n = (size_t)o.body.unknowns;

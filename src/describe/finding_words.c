@@ -11,7 +11,8 @@ static formatted_text value_of(unit_system s, boil_unit_kind kind, double value)
                                                 [BOIL_UNIT_TEMPERATURE] = DIM_TEMPERATURE,
                                                 [BOIL_UNIT_DIFFERENCE] = DIM_DIFFERENCE,
                                                 [BOIL_UNIT_POWER] = DIM_POWER,
-                                                [BOIL_UNIT_DENSITY] = DIM_CONCENTRATION};
+                                                [BOIL_UNIT_DENSITY] = DIM_CONCENTRATION,
+                                                [BOIL_UNIT_SHARE] = DIM_FRACTION};
     return kind == BOIL_UNIT_RATIO ? format_ratio(value) : format_quantity(s, dimensions[kind], value);
 }
 
@@ -21,7 +22,7 @@ finding_words finding_words_of(const carried_out *o, const boil_finding *f, unit
     finding_words w;
     char times[48] = "", limit[80] = "", needed[80] = "", value[60] = "";
     if (f->count > 1)
-        snprintf(times, sizeof times, " (%zu times; the gravest)", f->count);
+        snprintf(times, sizeof times, " (%zu times; the worst)", f->count);
     if (!isnan(f->value) && f->value != f->time_s) /* some say only when */
         snprintf(value, sizeof value, f->more_than ? ": more than %s" : ": %s", value_of(s, f->unit, f->value).text);
     if (!isnan(f->limit) && f->limit != f->needed_W) /* else it is said below */

@@ -56,17 +56,27 @@ static const field quiet[] = {
     SAME(left_m, "least freeboard that would leave; null: nothing afloat lowers it"), FIELDS_END};
 #undef RECORD
 
+#define RECORD boil_finding_grade
+static const field grade[] = {
+    WORD("severity", severity, document_severities, "signal word"), SAME(from_s, "when it was first so grave; null: never"),
+    SAME(limit, "from which value on it is; null: no such grade, or its value alone does not make it"), FIELDS_END};
+#undef RECORD
+
 #define RECORD boil_finding
 static const field finding[] = {
     TEXT("id", id, "a name that stays"), WORD("severity", severity, document_severities, "signal word"),
     WORD("certainty", certainty, certainties, "certain: all runs of the set show it; likely: the likely one; possible: another"),
     BOOL("before_boil", before_boil, "it may erupt before the bath boils"),
     BOOL("more_than", more_than, "the value is that or more: no law holds so far above what lifts the bath to the rim"),
-    SAME(time_s, "when; null: it holds for the whole run"), SAME(value, "what was found, in the unit below"),
-    SAME(limit, "its limit; null: none"), WORD("unit", unit, boil_unit_words, "SI unit of value and limit"),
+    SAME(rank, "by which the list is sorted, the gravest first"),
+    SAME(time_s, "when it was first so grave; null: it holds for the whole run"),
+    SAME(value, "the worst of it, in the unit below"), SAME(worst_s, "when; null: it holds for the whole run"),
+    SAME(limit, "its limit; null: none"), SAME(outside_s, "time beyond it; null: not a matter of time"), WORD("unit", unit, boil_unit_words, "SI unit of value and limit"),
     SAME(needed_W, "smallest heat that would do, where heat is what lacks"),
     SAME(needed_kg, "largest liquid addition that would not stop the boil, water to restore, or salt that falls out"),
-    COUNT("count", count, "how often the same was found; the gravest, else the first, is told"),
+    COUNT("count", count, "spells or times it was found; the worst is told"),
+    ARRAY("grades", grades, grades_count, grade, "from when on it had each grade, and from which value on"),
+    TEXT("because", because, "id of a finding that causes it; null: none is known"),
     TEXT("title", title, "a few words"), TEXT("advice", advice, "what to do"), FIELDS_END};
 #undef RECORD
 

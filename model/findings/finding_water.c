@@ -1,0 +1,92 @@
+/* finding_water.c -- the water that keeps the bath: by its valve or by hand, too little, too much at once. */
+#include <math.h>
+
+#include "findings/finding_parts.h"
+
+static bool is_controlled(const boil_judged *j)
+{
+    return j->plant->control.mode != BOIL_WATER_CONTROL_NONE && j->history->end_s > 0;
+}
+
+/* A valve that opens more often than every five minutes wears and overshoots: judgement. */
+void boil_judge_valve_hunts(boil_judged *j)
+{
+    size_t openings = j->history->summary.valve_openings;
+    double per_hour = (double)openings / (j->history->end_s / 3600);
+    if (is_controlled(j) && j->plant->control.mode == BOIL_WATER_CONTROL_ON_OFF && openings > 4)
+        boil_find(
+            j, &(boil_sighting){.x = per_hour, .value = per_hour, .per_x = 1, .time_s = (double)NAN, .worst_s = (double)NAN});
+}
+
+/* A caution once the bath has left its band. */
+void boil_judge_valve_short(boil_judged *j)
+{
+    const double often = 0.2;
+    const boil_water_control *c = &j->plant->control;
+    const boil_summary *s = &j->history->summary;
+    double too_warm = c->set_point_K + fmax(2 * c->differential_K, 2);
+    bool out = s->boiling_point_end_K > j->plant->limits.boiling_point_high_K;
+    if (is_controlled(j) && s->valve_open_share > often)
+        boil_find(j, &(boil_sighting){.x = s->temperature_end_K - too_warm,
+                                      .value = s->temperature_end_K,
+                                      .limit = c->set_point_K,
+                                      .time_s = j->history->end_s,
+                                      .most = out ? BOIL_AT_CAUTION : BOIL_AT_NOTICE});
+}
+
+/* Grave where what floats could take a third of the freeboard limit, or where nothing shuts the valve and it goes on. */
+void boil_judge_valve_quiet(boil_judged *j)
+{
+    const double long_s = 300;
+    const boil_water_control *c = &j->plant->control;
+    double quiet_kg = j->history->summary.valve_quiet_kg;
+    if (!is_controlled(j) || !(quiet_kg > 0))
+        return;
+    double left_m = boil_finding_least_left(j->history, 0, j->history->end_s);
+    bool goes_on = !c->only_while_boiling && quiet_kg > c->rate_kg_s * long_s;
+    bool grave = goes_on || left_m < j->plant->limits.freeboard_m * 2 / 3;
+    boil_find(j, &(boil_sighting){.x = quiet_kg,
+                                  .value = quiet_kg,
+                                  .per_x = 1,
+                                  .time_s = (double)NAN,
+                                  .worst_s = (double)NAN,
+                                  .most = grave ? BOIL_AT_WARNING : BOIL_AT_CAUTION});
+}
+
+/* The boiling point on its way out of the band, for want of water and nothing else. */
+void boil_judge_water_short(boil_judged *j)
+{
+    const boil_summary *s = &j->history->summary;
+    double high_K = j->plant->limits.boiling_point_high_K, room_K = high_K - s->boiling_point_start_K;
+    bool fed = s->salts_added_kg > 0 || s->liquid_added_kg > 0 || s->undissolved_max_kg > 0;
+    if (!(room_K > 0) || fed || !(s->boiling_share > 0))
+        return;
+    boil_find(j, &(boil_sighting){.x = (s->boiling_point_end_K - s->boiling_point_start_K) / room_K,
+                                  .value = s->boiling_point_end_K,
+                                  .limit = high_K,
+                                  .per_x = room_K,
+                                  .time_s = j->history->end_s,
+                                  .needed_kg = s->restoring_water_kg});
+}
+
+/* Whether a load goes in, or the heat is turned, within a minute after the most floated. */
+static bool is_met(const boil_judged *j, double at_s)
+{
+    const double soon_s = 60;
+    for (size_t i = 0; i < j->schedule->count; i++) {
+        const boil_action *a = &j->schedule->actions[i];
+        bool soon = a->time_s >= at_s && a->time_s <= at_s + soon_s;
+        if (soon && (a->kind == BOIL_ACTION_LOAD || a->kind == BOIL_ACTION_HEAT))
+            return true;
+    }
+    return false;
+}
+
+void boil_judge_water_fast(boil_judged *j)
+{
+    double worst_s = j->history->summary.watched[BOIL_WATCH_WATER_FAST].worst.time_s;
+    boil_sighting s =
+        boil_sighting_watched(j, BOIL_WATCH_WATER_FAST, j->plant->limits.freeboard_m, -boil_finding_freeboard_unit(j));
+    s.most = is_met(j, worst_s) ? BOIL_AT_CAUTION : BOIL_AT_NOTICE;
+    boil_find(j, &s);
+}

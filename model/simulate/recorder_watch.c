@@ -1,0 +1,306 @@
+#include "simulate/recorder.h"
+
+#include <math.h>
+
+#include "case/grading.h"
+#include "equipment/tank.h"
+
+/* simulate/recorder_watch.c -- what is followed from moment to moment by a measure that grows with the harm: when it first passes
+   each break point, its worst, how long and how often it was beyond the first. Within a step by a straight line. */
+
+static const double NEVER = (double)NAN;
+
+typedef struct {
+    boil_recorder *record;
+    double time_s;
+    const boil_bath *bath;
+    const boil_rates_view *view;
+    const boil_recorder_peak *peak;
+} moment;
+
+/* The measures: NaN where there is nothing to measure. ---------------------------------------------------------------------- */
+
+static double too_hot(const moment *m)
+{
+    return m->view->solution.boiling_point_K - m->record->plant->limits.boiling_point_high_K;
+}
+
+static double too_cool(const moment *m)
+{
+    return m->bath->boiling ? m->record->plant->limits.boiling_point_low_K - m->view->solution.boiling_point_K : NEVER;
+}
+
+static double nearly_dry(const moment *m)
+{
+    return boil_mixture_salt_fraction(&m->view->solution.mixture) - 1;
+}
+
+static double used_up(const moment *m, double left_m)
+{
+    const boil_limits *l = &m->record->plant->limits;
+    return 1 - left_m / boil_grading_unit(&boil_gradings[BOIL_FOUND_FREEBOARD], l);
+}
+
+static double freeboard(const moment *m)
+{
+    return used_up(m, m->record->plant->tank.depth_m - m->view->levels.upper_m);
+}
+
+static double overflow(const moment *m)
+{
+    return m->view->levels.upper_m - m->record->plant->tank.depth_m;
+}
+
+static double overflow_still(const moment *m)
+{
+    return m->view->levels.still_m - m->record->plant->tank.depth_m;
+}
+
+static bool from_below(const moment *m)
+{
+    return m->record->plant->tank.heated == BOIL_TANK_HEATED_FROM_BELOW;
+}
+
+static double heater_bare(const moment *m)
+{
+    return from_below(m) ? NEVER : boil_tank_heater_top(&m->record->plant->tank) - m->view->levels.still_m;
+}
+
+static double floor_bare(const moment *m)
+{
+    return from_below(m) ? -m->view->levels.still_m : NEVER;
+}
+
+static double parts_bare(const moment *m)
+{
+    return boil_tank_parts_top(&m->record->plant->tank) - m->view->levels.still_m;
+}
+
+/* A bed of 2200 kg/m3 and 0.8 W/mK over the whole floor, were all that crystallised to lie there: an upper bound. */
+static double under_crystals(const moment *m)
+{
+    const double kg_m3 = 2200, conductivity_W_mK = 0.8;
+    double area_m2 = m->bath->area_m2, thickness_m = boil_recorder_crystals(m->view) / (kg_m3 * area_m2);
+    return from_below(m) ? m->view->heater.heat_W / area_m2 * thickness_m / conductivity_W_mK : 0;
+}
+
+static bool is_heated(const moment *m)
+{
+    const double spark = 0.02;
+    return m->view->heater.heat_W > spark * boil_heater_output(&m->record->plant->heater, 1, m->view->solution.temperature_K);
+}
+
+/* A first haze of crystals is none: a thousandth of the bath, judgement. */
+static double restart(const moment *m)
+{
+    double haze_kg = 1e-3 * m->record->history->summary.bath_mass_start_kg;
+    return is_heated(m) && boil_recorder_crystals(m->view) > haze_kg ? under_crystals(m) : NEVER;
+}
+
+static double salt_bed(const moment *m)
+{
+    return m->view->salts.bed_m > 0 ? m->view->salts.bed_superheat_K : NEVER;
+}
+
+static double floor_hot(const moment *m)
+{
+    double over_K = fmax(m->view->salts.bed_superheat_K, under_crystals(m));
+    return from_below(m) ? m->view->solution.temperature_K + fmax(0, over_K) : NEVER;
+}
+
+/* Water, salts or liquid runs in, or parts are being lowered. */
+static bool is_fed(const moment *m)
+{
+    bool fed = m->view->control.valve_kg_s > 0 || m->bath->feeds_count > 0;
+    for (size_t i = 0; i < m->bath->bodies_count; i++)
+        fed = fed || m->time_s <= m->bath->bodies[i].in_end_s;
+    return fed;
+}
+
+static double crust(const moment *m)
+{
+    const double kg_m3 = 2200;
+    bool worked = is_heated(m) || is_fed(m);
+    return worked && m->view->salts.crust_kg > 0 ? m->view->salts.crust_kg / (kg_m3 * m->bath->area_m2) : NEVER;
+}
+
+static double crystals(const moment *m)
+{
+    double kg = boil_recorder_crystals(m->view);
+    return kg > 0 ? kg / m->record->history->summary.bath_mass_start_kg : NEVER;
+}
+
+/* A film of rinse water thinner than half a millimetre may simmer for seconds, and so near its own boil the bath has only just lost
+   it: nobody would see it. */
+static double surface_boils(const moment *m)
+{
+    const double film_m = 0.5e-3, near_K = 5;
+    const boil_rates_view *v = m->view;
+    bool boils = m->bath->layer == BOIL_WATER_LAYER_BOILS && !m->bath->boiling && v->layer.thickness_m > film_m &&
+                 v->solution.boiling_point_K - v->solution.temperature_K > near_K;
+    if (!boils || isnan(m->record->surface_boils_since_s))
+        m->record->surface_boils_since_s = boils ? m->time_s : NEVER;
+    return boils ? m->time_s - m->record->surface_boils_since_s : NEVER;
+}
+
+/* Worked out with the quiet spells, before: simulate/recorder_spells.c. */
+static double layer(const moment *m)
+{
+    return isnan(m->record->afloat_left_m) ? NEVER : used_up(m, m->record->afloat_left_m);
+}
+
+/* What takes no more than a millimetre of freeboard is nothing. */
+static double water_fast(const moment *m)
+{
+    const double nothing_m = 1e-3;
+    if (!m->bath->boiling || !(m->view->layer.mass_kg > 0))
+        return NEVER;
+    double clear_m = m->record->plant->limits.freeboard_m;
+    boil_potential p = boil_potential_of(m->bath, m->view, clear_m, &m->record->yield);
+    return p.left_m < p.without_m - nothing_m ? used_up(m, p.left_m) : NEVER;
+}
+
+/* Calm is the steam of the boil at the start, or of the first minute of it; before, what the heat full on would boil off. */
+static double calm_kg_s(const moment *m)
+{
+    const boil_rates_view *v = m->view;
+    double known = m->record->history->summary.steam_steady_kg_s;
+    double full_W = boil_heater_output(&m->record->plant->heater, 1, v->solution.boiling_point_K);
+    return isnan(known) ? (v->heat.calm_W - v->heater.heat_W + full_W) / v->heat.latent_J_kg : known;
+}
+
+static double surge_of(const moment *m, double steam_kg_s)
+{
+    double calm = calm_kg_s(m), over = fmax(0, steam_kg_s - m->view->steam.calm_kg_s);
+    return calm > 0 ? 1 + over / calm : NEVER;
+}
+
+static double surge(const moment *m)
+{
+    return surge_of(m, m->view->steam.formed_kg_s);
+}
+
+typedef double measure(const moment *m);
+
+static measure *const measures[BOIL_WATCHES] = {
+    [BOIL_WATCH_TOO_HOT] = too_hot,
+    [BOIL_WATCH_TOO_COOL] = too_cool,
+    [BOIL_WATCH_NEARLY_DRY] = nearly_dry,
+    [BOIL_WATCH_FREEBOARD] = freeboard,
+    [BOIL_WATCH_OVERFLOW] = overflow,
+    [BOIL_WATCH_OVERFLOW_STILL] = overflow_still,
+    [BOIL_WATCH_HEATER_BARE] = heater_bare,
+    [BOIL_WATCH_FLOOR_BARE] = floor_bare,
+    [BOIL_WATCH_FLOOR_HOT] = floor_hot,
+    [BOIL_WATCH_PARTS_BARE] = parts_bare,
+    [BOIL_WATCH_SALT_BED] = salt_bed,
+    [BOIL_WATCH_RESTART] = restart,
+    [BOIL_WATCH_CRUST] = crust,
+    [BOIL_WATCH_CRYSTALS] = crystals,
+    [BOIL_WATCH_SURFACE_BOILS] = surface_boils,
+    [BOIL_WATCH_LAYER] = layer,
+    [BOIL_WATCH_WATER_FAST] = water_fast,
+    [BOIL_WATCH_SURGE] = surge,
+};
+
+/* Following. ---------------------------------------------------------------------------------------------------------------- */
+
+/* The worst within the step where its turn is fitted: see boil_recorder_peak. */
+static double worst_of(const moment *m, boil_watch_kind k, double x)
+{
+    double over_m = m->peak->level_m - m->view->levels.upper_m;
+    switch (k) {
+    case BOIL_WATCH_FREEBOARD:
+        return used_up(m, m->record->plant->tank.depth_m - m->peak->level_m);
+    case BOIL_WATCH_OVERFLOW:
+        return x + over_m;
+    case BOIL_WATCH_SURGE:
+        return surge_of(m, m->peak->steam_kg_s);
+    default:
+        return x;
+    }
+}
+
+/* Share of the step before a straight line through both ends passes a value; 1 where one of them is unknown, or the same. */
+static double passes(double before, double x, double at)
+{
+    return isnan(before) || before == x ? 1 : fmin(1, fmax(0, (at - before) / (x - before)));
+}
+
+static void note_crossings(boil_watched *w, const boil_grading *g, const moment *m, double margin, double before, double x,
+                           double worst)
+{
+    double last_s = m->record->last_s, step_s = m->time_s - last_s;
+    for (int s = 0; s < BOIL_SEVERITIES; s++) {
+        if (!isnan(w->from_s[s]) || !boil_grading_is_past(g, (boil_severity)s, worst, margin))
+            continue;
+        double at = g->from[s] + margin;
+        w->from_s[s] = x > at && step_s > 0 ? last_s + step_s * passes(before, x, at) : m->time_s;
+    }
+}
+
+static boil_severity lowest(const boil_grading *g)
+{
+    int s = 0;
+    while (s < BOIL_SEVERITIES - 1 && isnan(g->from[s]))
+        s++;
+    return (boil_severity)s;
+}
+
+/* Of a step, the part beyond a value. */
+static double beyond(double before, double x, double at)
+{
+    bool was = before > at, is = x > at;
+    double share = passes(before, x, at);
+    return was && is ? 1 : is ? 1 - share : was ? (isnan(x) ? 0 : share) : 0;
+}
+
+static void note_time(boil_watched *w, const boil_grading *g, const moment *m, double margin, double before, double x)
+{
+    double step_s = m->time_s - m->record->last_s, first = g->from[lowest(g)] + margin;
+    w->outside_s += step_s * beyond(before, x, first);
+    w->spells += x > first && !(before > first);
+    if (is_heated(m))
+        w->heated_s += step_s * beyond(before, x, g->from[BOIL_SEVERITY_WARNING] + margin);
+}
+
+static void note_fed(boil_watched *w, const boil_grading *g, const moment *m, double margin, double x)
+{
+    boil_severity s = boil_grading_of(g, x, margin);
+    if (s < BOIL_SEVERITIES && (int)s + 1 > w->fed && is_fed(m))
+        w->fed = (int)s + 1;
+}
+
+static void follow(const moment *m, boil_watch_kind k)
+{
+    boil_recorder *r = m->record;
+    boil_watched *w = &r->history->summary.watched[k];
+    const boil_grading *g = &boil_gradings[boil_grading_watched[k]];
+    double x = measures[k](m), before = r->last[k], worst = isnan(x) ? NEVER : worst_of(m, k, x);
+    note_time(w, g, m, r->margin[k], before, x);
+    r->last[k] = x;
+    if (isnan(x))
+        return;
+    note_crossings(w, g, m, r->margin[k], before, x, worst);
+    note_fed(w, g, m, r->margin[k], x);
+    if (!(worst <= w->worst.value))
+        w->worst = (boil_extreme){worst, m->time_s};
+}
+
+void boil_recorder_watch_begin(boil_recorder *r)
+{
+    r->surface_boils_since_s = NEVER;
+    for (int k = 0; k < BOIL_WATCHES; k++) {
+        r->margin[k] = boil_grading_margin(&boil_gradings[boil_grading_watched[k]], &r->plant->limits);
+        r->last[k] = NEVER;
+        r->history->summary.watched[k] = (boil_watched){.worst = {NEVER, NEVER}, .from_s = {NEVER, NEVER, NEVER, NEVER}};
+    }
+}
+
+void boil_recorder_watch(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
+                         const boil_recorder_peak *peak)
+{
+    const moment m = {r, t, b, v, peak};
+    for (int k = 0; k < BOIL_WATCHES; k++)
+        follow(&m, (boil_watch_kind)k);
+}
