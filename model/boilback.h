@@ -799,6 +799,7 @@ typedef struct {
     double rank;         /* by which the list is sorted: model/case/grading.h (1) */
     double time_s;       /* first so grave; NaN: holds for the whole run */
     double value, limit; /* the worst of it; limit NaN: none */
+    const char *value_words; /* what the value is, to be put before it; NULL: what the title says */
     double worst_s;      /* when; NaN likewise */
     double outside_s;    /* beyond the limit; NaN: not a matter of time */
     boil_finding_grade grades[BOIL_SEVERITIES]; /* one of each severity */

@@ -3,6 +3,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "findings/finding_parts.h"
 #include "findings/findings.h"
 #include "properties/solubility.h"
 #include "case/checks.h"
@@ -87,6 +88,11 @@ boil_outcome boil_pour_rate_forbids(const boil_plant *p, const boil_schedule *s,
             continue;
         *id = f->id;
         *title = f->title;
+    }
+    if (*id == NULL &&
+        h->summary.freeboard_min_m.value < p->limits.freeboard_m) { /* here to the last of it, no millimetre let pass */
+        *id = boil_finding_row_at(BOIL_FOUND_FREEBOARD)->id;
+        *title = boil_finding_row_at(BOIL_FOUND_FREEBOARD)->title;
     }
     boil_findings_free(&all);
     return BOIL_OK;

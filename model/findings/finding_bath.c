@@ -121,6 +121,7 @@ void boil_judge_restart(boil_judged *j)
         return;
     bool held = of->crust_superheat_K.value > harmless_K;
     s.least = w->fed > 0 ? BOIL_AT_DANGER : held ? BOIL_AT_WARNING : BOIL_AT_CAUTION;
+    s.limit = boil_gradings[BOIL_FOUND_RESTART].from[BOIL_SEVERITY_WARNING];
     s.time_s = isnan(s.time_s) ? of->heated_crystals_kg.time_s : s.time_s;
     boil_find(j, &s);
 }

@@ -17,6 +17,7 @@ typedef struct {
     boil_judge *judge;
     bool of_set; /* depends on the uncertain closures: looked for in every run of the set */
     const char *advice;
+    const char *value_words;  /* NULL: the value is what the title says */
     const char *needed_words; /* NULL: it names no mass */
 } boil_finding_row;
 

@@ -55,6 +55,7 @@ void boil_judge_surface_boils(boil_judged *j)
 {
     const boil_watched *w = &j->history->summary.watched[BOIL_WATCH_SURFACE_BOILS];
     boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_SURFACE_BOILS, 0, 1);
+    s.limit = (double)NAN;
     s.most = w->heated_s > 0 || w->fed > 0 ? BOIL_AT_WARNING : BOIL_AT_CAUTION;
     boil_find(j, &s);
 }

@@ -86,6 +86,7 @@ static boil_finding finding_of(const boil_judged *j, const boil_sighting *s, boi
                       .value = s->value,
                       .limit = limit_of(&boil_gradings[j->kind], s),
                       .outside_s = s->outside_s > 0 ? s->outside_s : (double)NAN,
+                      .value_words = r->value_words,
                       .unit = r->unit,
                       .needed_W = or_none(s->needed_W),
                       .needed_kg = or_none(s->needed_kg),

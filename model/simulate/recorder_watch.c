@@ -76,12 +76,14 @@ static double parts_bare(const moment *m)
     return boil_tank_parts_top(&m->record->plant->tank) - m->view->levels.still_m;
 }
 
-/* A bed of 2200 kg/m3 and 0.8 W/mK over the whole floor, were all that crystallised to lie there: an upper bound. */
+/* A bed of 2200 kg/m3 and 0.8 W/mK over the whole floor, were all that crystallised to lie there: an upper bound. A mixer holds in
+   suspension what no crust holds fast. */
 static double under_crystals(const moment *m)
 {
     const double kg_m3 = 2200, conductivity_W_mK = 0.8;
+    bool suspended = m->bath->mixer_on && !(m->view->salts.crust_kg > 0);
     double area_m2 = m->bath->area_m2, thickness_m = boil_recorder_crystals(m->view) / (kg_m3 * area_m2);
-    return from_below(m) ? m->view->heater.heat_W / area_m2 * thickness_m / conductivity_W_mK : 0;
+    return from_below(m) && !suspended ? m->view->heater.heat_W / area_m2 * thickness_m / conductivity_W_mK : 0;
 }
 
 static bool is_heated(const moment *m)

@@ -20,11 +20,13 @@ static formatted_text value_of(unit_system s, boil_unit_kind kind, double value)
 finding_words finding_words_of(const carried_out *o, const boil_finding *f, unit_system s)
 {
     finding_words w;
-    char times[48] = "", limit[80] = "", needed[80] = "", value[60] = "";
+    char times[48] = "", limit[80] = "", needed[80] = "", value[100] = "";
+    const char *what = f->value_words != NULL ? f->value_words : "";
     if (f->count > 1)
         snprintf(times, sizeof times, " (%zu times; the worst)", f->count);
     if (!isnan(f->value) && f->value != f->time_s) /* some say only when */
-        snprintf(value, sizeof value, f->more_than ? ": more than %s" : ": %s", value_of(s, f->unit, f->value).text);
+        snprintf(value, sizeof value, ": %s%s%s%s", what, *what != '\0' ? " " : "", f->more_than ? "more than " : "",
+                 value_of(s, f->unit, f->value).text);
     if (!isnan(f->limit) && f->limit != f->needed_W) /* else it is said below */
         snprintf(limit, sizeof limit, ", limit %s", value_of(s, f->unit, f->limit).text);
     if (f->needed_W > 0)

@@ -18,8 +18,8 @@ typedef struct {
 
 static const promise promises[] = {
     {"normal-shift.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
-    {"too-heavy.bath", BOIL_SEVERITY_WARNING, BOIL_SEVERITY_NOTICE},
-    {"water-while-quiet.bath", BOIL_SEVERITY_DANGER, BOIL_SEVERITY_WARNING},
+    {"too-heavy.bath", BOIL_SEVERITY_CAUTION, BOIL_SEVERITY_NOTICE},
+    {"water-while-quiet.bath", BOIL_SEVERITY_DANGER, BOIL_SEVERITY_NOTICE},
     {"water-while-boiling.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
     {"tall-narrow.bath", BOIL_SEVERITY_WARNING, BOIL_SEVERITY_DANGER},
     {"weak-bath.bath", BOIL_SEVERITY_WARNING, BOIL_SEVERITY_NOTICE},
