@@ -271,9 +271,16 @@ typedef struct {
     double salt_fraction, boiling_point_K, temperature_K, density_kg_m3 /* at its temperature */, volume_m3;
 } boil_initial_state;
 
+/* Water that floats on the bath as the run begins: how it came there is not asked. The bath is quiet until it can boil. */
+typedef struct {
+    double mass_kg;       /* 0 to 1e4; 0: none */
+    double temperature_K; /* of any: 273.15 K to the boiling point of water in the room */
+} boil_water_afloat;
+
 typedef struct {
     boil_tank tank;
     boil_initial_charge charge;
+    boil_water_afloat afloat;
     boil_heater heater;
     boil_heat_control heat_control;
     boil_losses losses;

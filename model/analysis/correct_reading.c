@@ -42,6 +42,7 @@ static void set_start(boil_correct_work *c, const boil_plant *p, const boil_corr
     start->charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
     start->charge.value = asked->reads_K;
     start->charge.temperature_K = 0;
+    start->afloat.mass_kg = 0;
     start->tank.level_m = asked->level_m;
 }
 

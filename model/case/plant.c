@@ -65,6 +65,17 @@ static const char *charge_problem(const boil_initial_charge *c)
     return NULL;
 }
 
+static const char *afloat_problem(const boil_plant *p)
+{
+    const boil_water_afloat *a = &p->afloat;
+    if (!(a->mass_kg >= 0 && a->mass_kg <= 1e4))
+        return "water afloat must be between 0 kg and 1e4 kg";
+    if (a->mass_kg > 0 &&
+        !(a->temperature_K >= 273.15 && a->temperature_K <= boil_water_saturation_temperature(p->ambient.pressure_Pa)))
+        return "water afloat must be between 273.15 K and the boiling point of water in the room";
+    return NULL;
+}
+
 static const char *limits_problem(const boil_limits *l)
 {
     if (!(l->recovery_s >= 1 && l->recovery_s <= 86400))
@@ -119,6 +130,9 @@ const char *boil_plant_problem(const boil_plant *p)
     for (size_t i = 0; i < sizeof found / sizeof found[0]; i++)
         if (found[i])
             return found[i];
+    const char *afloat = afloat_problem(p);
+    if (afloat)
+        return afloat;
     if (!(p->elevation_factor >= 0.85 && p->elevation_factor <= 1.10))
         return "elevation factor must be between 0.85 and 1.10";
     return NULL;

@@ -154,6 +154,16 @@ boil_outcome boil_bath_absorb_layer(boil_bath *b, double y[])
     return BOIL_OK;
 }
 
+static void float_water(boil_bath *b, const boil_water_afloat *a, double y[])
+{
+    if (!(a->mass_kg > 0))
+        return;
+    double fresh = boil_water_enthalpy(a->temperature_K);
+    boil_bath_begin_layer(b, 0, fresh);
+    y[BOIL_STATE_LAYER_MASS] = a->mass_kg;
+    y[BOIL_STATE_LAYER_HEAT] = a->mass_kg * fresh;
+}
+
 boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot)
 {
     boil_initial_state charge;
@@ -182,6 +192,7 @@ boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool 
     y[BOIL_STATE_BATH_HEAT] = boil_bath_heat_at(b, y, charge.temperature_K).total_J;
     y[BOIL_STATE_SENSOR] = y[BOIL_STATE_HEAT_SENSOR] = charge.temperature_K;
     *hot = charge.temperature_K >= charge.boiling_point_K - 1e-9;
+    float_water(b, &p->afloat, y);
     b->fire_wanted = b->fire_lit = *hot && charge.temperature_K < boil_heat_control_out(&p->heat_control, b->heat_set_K);
     y[BOIL_STATE_HEATER_OUTPUT] =
         *hot ? boil_heater_output(&p->heater, boil_bath_fire(b, charge.temperature_K), charge.temperature_K) : 0;

@@ -94,7 +94,7 @@ boil_outcome boil_modes_start(boil_bath *b, const boil_plant *p, double y[], boi
     if (outcome != BOIL_OK)
         return outcome;
     *g = boil_rates_guess_at(y[BOIL_STATE_SENSOR]);
-    if (hot && (outcome = steady_boil(b, y, g, &boils)) != BOIL_OK)
+    if (hot && b->layer == BOIL_WATER_LAYER_NONE && (outcome = steady_boil(b, y, g, &boils)) != BOIL_OK)
         return outcome;
     b->boiling = boils;
     return BOIL_OK;

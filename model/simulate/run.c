@@ -58,8 +58,9 @@ static boil_outcome begin(boil_simulation *r)
     boil_outcome outcome = fill(r);
     if (outcome != BOIL_OK)
         return outcome;
-    r->start = (boil_simulation_start){r->view.solution.mixture.water, boil_mixture_salts(&r->view.solution.mixture),
-                                       boil_modes_inventory(&r->bath, r->y, &r->view)};
+    r->start =
+        (boil_simulation_start){r->view.solution.mixture.water + r->y[BOIL_STATE_LAYER_MASS],
+                                boil_mixture_salts(&r->view.solution.mixture), boil_modes_inventory(&r->bath, r->y, &r->view)};
     outcome = boil_recorder_begin(&r->record, &r->history, &r->plant, r->options.row_interval_s, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
         outcome = boil_recorder_rows(&r->record, &r->bath, &r->guess, 0, r->y, r->rates, 0, r->y, r->rates);

@@ -116,6 +116,8 @@ listing_charge listing_charge_of(const scenario *s)
     add(&p, "mass of bath", DIM_MASS, boil_mixture_mass(&c.mixture), "");
     add(&p, "of it water", DIM_MASS, c.mixture.water, "");
     add_salts(&p, &c.mixture);
+    if (plant->afloat.mass_kg > 0)
+        add(&p, "water afloat at", DIM_TEMPERATURE, plant->afloat.temperature_K, "");
     add(&p, "freeboard", DIM_LENGTH, plant->tank.depth_m - plant->tank.level_m, "still, before anything goes in");
     if (plant->heater.source == BOIL_HEAT_STEAM)
         add(&p, "steam in the coil", DIM_TEMPERATURE, plant->heater.steam_K, "");

@@ -38,6 +38,7 @@ static const char *const kind_forms[KEY_SWITCH + 1] = {
     [KEY_SPAN] = "CLOCK|TIME",
     [KEY_FACTOR] = "NUMBER",
     [KEY_TURNDOWN] = "NUMBER to 1",
+    [KEY_AFLOAT] = "VOLUME|MASS [at TEMPERATURE]",
     [KEY_BLEND] = "PERCENTAGE SALT [, PERCENTAGE SALT]...",
 };
 
@@ -50,7 +51,7 @@ key_text key_form(const key *k)
         TEXT_ADD(t.text, "%s", kind_forms[k->kind]);
     else
         t = key_dimension_form(k->dimension);
-    if (key_has_other(k))
+    if (key_has_other(k) && kind_forms[k->kind] == NULL)
         TEXT_ADD(t.text, "|%s", key_dimension_form(k->other).text);
     if (k->kind == KEY_RANGE)
         TEXT_ADD(t.text, " to %s", key_dimension_form(k->dimension).text);

@@ -66,6 +66,8 @@ static const key table[] = {
     SHARE("bath", "salt fraction", "salts by mass of bath; 0 %: plain water", 0, 89, PLANT(charge.value), NEED_STRENGTH),
     QUANTITY("bath", "temperature", "at the start", TEMPERATURE, "degC", 0, 200, PLANT(charge.temperature_K),
              .otherwise = "at its boiling point"),
+    ROW("bath", "water afloat", "on a bath below its boil at the start; as warm as the room unless it says so", KEY_AFLOAT, DIM_MASS,
+        "kg", 0.001, 1e4, PLANT(afloat.mass_kg), .other = DIM_VOLUME, .within_other = {"L", 0.001, 1e4}, .otherwise = "none"),
     FACTOR("bath", "elevation factor", "boiling point's rise above water's, relative to the correlation", 0.85, 1.10,
            PLANT(elevation_factor)),
 
@@ -167,6 +169,8 @@ static const key table[] = {
 
 #define KEYS (sizeof table / sizeof table[0])
 
+_Static_assert(offsetof(boil_water_afloat, temperature_K) == offsetof(boil_water_afloat, mass_kg) + sizeof(double),
+               "what floats is two doubles in a row");
 _Static_assert(offsetof(boil_limits, boiling_point_high_K) == offsetof(boil_limits, boiling_point_low_K) + sizeof(double),
                "a range is two doubles in a row");
 

@@ -16,6 +16,7 @@ typedef enum {
     KEY_FACTOR,   /* bare number; double */
     KEY_TURNDOWN, /* "4 to 1"; double, 4 */
     KEY_RANGE,    /* quantity to quantity; two doubles, SI */
+    KEY_AFLOAT,   /* mass or volume, perhaps 'at' a temperature; two doubles, SI */
     KEY_BLEND,    /* percentages of the salts; BOIL_SALTS doubles, sum 1 */
     KEY_CHOICE,   /* one of some words; an enum that counts them from 0 */
     KEY_SWITCH    /* one of two words; bool: the second of them */

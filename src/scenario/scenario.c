@@ -361,6 +361,18 @@ static void settle_control(draft *d)
         c->rate_kg_s *= boil_water_density(c->water_K);
 }
 
+/* Water is as warm as the room, where that is not freezing; a volume is weighed at its own temperature. */
+static void settle_afloat(draft *d)
+{
+    boil_water_afloat *a = &d->out->plant.afloat;
+    if (!line_of(d, "bath", "water afloat")->good)
+        return;
+    if (a->temperature_K == 0)
+        a->temperature_K = fmax(d->out->plant.ambient.temperature_K, BOIL_ZERO_CELSIUS);
+    if (setting_of(d, "bath", "water afloat")->dimension == DIM_VOLUME)
+        a->mass_kg *= boil_water_density(a->temperature_K);
+}
+
 /* A gauge counts from the room's pressure. */
 static void settle_steam(draft *d)
 {
@@ -390,6 +402,7 @@ static void settle(draft *d)
         out->plant.heat_control.minimum_fire = 1 / out->turndown;
     settle_control(d);
     settle_steam(d);
+    settle_afloat(d);
 }
 
 static void report_problem(draft *d, const char *section, const char *problem)

@@ -76,6 +76,23 @@ static bool read_range(const key *k, cursor *c, scenario *out)
     return true;
 }
 
+static bool read_afloat(const key *k, cursor *c, scenario *out)
+{
+    static const bounds liquid = {"degC", 0, 100};
+    quantity much, warm = {.si = 0};
+    if (!quantity_read(c, k->words, UNIT_OF(k->dimension) | UNIT_OF(k->other), &much) ||
+        !quantity_within(c, k->words, &much, much.dimension == k->other ? &k->within_other : &k->within))
+        return false;
+    if (cursor_take(c, "at") &&
+        (!quantity_read(c, "at", UNIT_OF(DIM_TEMPERATURE), &warm) || !quantity_within(c, "at", &warm, &liquid)))
+        return false;
+    if (!cursor_expect_end(c))
+        return false;
+    store(k, out, (double[]){much.si, warm.si}, 2 * sizeof(double));
+    out->settings[key_index(k)].dimension = much.dimension;
+    return true;
+}
+
 static void store_choice(const key *k, scenario *out, unsigned index)
 {
     bool on = index > 0;
@@ -118,7 +135,8 @@ static const struct {
     [KEY_TITLE] = {read_text, 0},           [KEY_PATH] = {read_text, 0},       [KEY_CLOCK] = {read_single, 1},
     [KEY_SPAN] = {read_single, 1},          [KEY_QUANTITY] = {read_single, 1}, [KEY_SHARE] = {read_single, 1},
     [KEY_TURNDOWN] = {read_single, 1},      [KEY_FACTOR] = {read_single, 1},   [KEY_RANGE] = {read_range, 2},
-    [KEY_BLEND] = {read_blend, BOIL_SALTS}, [KEY_CHOICE] = {read_choice, 0},   [KEY_SWITCH] = {read_choice, 0},
+    [KEY_BLEND] = {read_blend, BOIL_SALTS}, [KEY_AFLOAT] = {read_afloat, 1},   [KEY_CHOICE] = {read_choice, 0},
+    [KEY_SWITCH] = {read_choice, 0},
 };
 
 bool setting_read(const key *k, const setting_line *line, scenario *out)

@@ -401,6 +401,35 @@ static void mistakes_about_steam_are_named(void **state)
                "12:23: 'psig' counts from the room's own pressure");
 }
 
+#define TANK_ONLY "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\nlevel = 26 in\n"
+
+static void water_may_float_already(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(PLANT "[room]\ntemperature = 60 degF\n[fittings]\nlid = off\n", &s, &m);
+    assert_true(s.plant.afloat.mass_kg == 0);
+    forget(&s, &m);
+    read_good("[bath]\nwater afloat = 2 gal\nsalts = 100 % NaOH\nboiling point = 280 degF\ntemperature = 270 degF\n" TANK_ONLY
+              "[heat]\ninput = 50 kW\n[room]\ntemperature = 60 degF\n",
+              &s, &m);
+    assert_close(s.plant.afloat.temperature_K, (60 - 32) / 1.8 + 273.15, 0, 1e-9);
+    assert_close(s.plant.afloat.mass_kg, 2 * GALLON * boil_water_density(s.plant.afloat.temperature_K), 1e-12, 0);
+    forget(&s, &m);
+    read_good("[bath]\nwater afloat = 5 kg at 90 degC\nsalts = 100 % NaOH\nboiling point = 280 degF\n" TANK_ONLY
+              "[heat]\ninput = 50 kW\n",
+              &s, &m);
+    assert_close(s.plant.afloat.temperature_K, 363.15, 0, 1e-9);
+    assert_close(s.plant.afloat.mass_kg, 5, 1e-12, 0);
+    forget(&s, &m);
+    EXPECT("[bath]\nwater afloat = 2 in\nsalts = 100 % NaOH\nboiling point = 280 degF\n" TANK_ONLY "[heat]\ninput = 50 kW\n",
+           "2:18: 'in' is a length");
+    EXPECT("[bath]\nwater afloat = 2 gal at 110 degC\nsalts = 100 % NaOH\nboiling point = 280 degF\n" TANK_ONLY
+           "[heat]\ninput = 50 kW\n",
+           "2:25: 'at' must be between 0 degC and 100 degC");
+}
+
 static void the_heat_may_have_a_control(void **state)
 {
     (void)state;
@@ -1048,6 +1077,7 @@ int main(void)
         cmocka_unit_test(switches_and_drag_out_are_read),
         cmocka_unit_test(a_steam_coil_has_keys_of_its_own),
         cmocka_unit_test(mistakes_about_steam_are_named),
+        cmocka_unit_test(water_may_float_already),
         cmocka_unit_test(the_heat_may_have_a_control),
         cmocka_unit_test(mistakes_about_the_heats_control_are_named),
         cmocka_unit_test(automatic_water_is_read),
