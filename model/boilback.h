@@ -277,6 +277,12 @@ typedef struct {
     double temperature_K; /* of any: 273.15 K to the boiling point of water in the room */
 } boil_water_afloat;
 
+/* The person at the tank: judgement. */
+typedef struct {
+    double steady_s;   /* of boil before anyone pours: 30; 1 to 3600 */
+    double reaction_s; /* from the boil's end, or a reading, to a shut tap: 10; 1 to 600 */
+} boil_by_hand;
+
 typedef struct {
     boil_tank tank;
     boil_initial_charge charge;
@@ -288,6 +294,7 @@ typedef struct {
     boil_limits limits;
     boil_water_control control;
     boil_fittings fittings;
+    boil_by_hand by_hand;
     double elevation_factor; /* 0.85 to 1.10; 1: as the correlation has it */
     double dilution_factor;  /* on the partial heat of water in the bath: 1, 0.85 to 1.10 */
     boil_transport transport;
@@ -409,11 +416,30 @@ typedef struct {
     double set_point_K; /* thermostat: as boil_heat_control's; else it does not matter */
 } boil_action_heat;
 
+/* What an action waits for. The one before: see boil_wait. */
+typedef enum {
+    BOIL_WAIT_NONE,    /* its time */
+    BOIL_WAIT_BOILING, /* the bath has boiled that long; 0: as long as the plant's steady_s */
+    BOIL_WAIT_QUIET,   /* it has been quiet that long; 0: reaction_s */
+    BOIL_WAIT_BACK     /* it has boiled that long, at least steady_s, since the load that it follows is in */
+} boil_wait_state;
+
+/* Beyond its time, which then is the earliest. All zero: it waits for nothing. */
+typedef struct {
+    boil_wait_state state;
+    double for_s;   /* 0 or more */
+    bool follows;   /* it counts from another action, done when that one was: the nearest before it in the schedule ... */
+    size_t after;   /* ... that has this order */
+    double delay_s; /* from there, 0 or more; of BOIL_WAIT_BACK nothing */
+} boil_wait;
+
 typedef struct {
     double time_s; /* from the start */
     boil_action_kind kind;
     size_t order; /* in which it was added: set by boil_schedule_add, breaks ties in time */
-    int name;     /* load and lift: a number that stands for the load's name; 0 = unnamed; lift 0 = everything */
+    boil_wait wait;
+    int line; /* actions of one such number take each other's place: one that still waits lapses at the next one's time; 0: none */
+    int name; /* load and lift: a number that stands for the load's name; 0 = unnamed; lift 0 = everything */
     union {
         boil_load load;
         boil_action_water water;
@@ -429,7 +455,8 @@ typedef struct {
 typedef struct {
     boil_action *actions;
     size_t count, capacity;
-    double duration_s; /* 0 to BOIL_LONGEST_RUN_S */
+    double duration_s;   /* 0 to BOIL_LONGEST_RUN_S */
+    double idle_after_s; /* later than that nothing is done that still waits; 0: to the end */
 } boil_schedule;
 
 /* EN 1993-1-2, 20 to 600 degC: 7850 kg/m3. */
@@ -514,7 +541,19 @@ typedef struct {
     double coldest_load_K; /* mean temperature of the coldest load in the bath; NaN: none in */
 } boil_row;
 
+/* What became of an action whose time came, in the order of the schedule. */
+typedef enum {
+    BOIL_ACT_WAITING, /* it still waited at the end */
+    BOIL_ACT_DONE,
+    BOIL_ACT_LAPSED, /* it still waited as the next of its line came */
+} boil_act_end;
 typedef struct {
+    double done_s; /* when it was done, or begun; NaN: it was not */
+    boil_act_end end;
+} boil_act_result;
+
+typedef struct {
+    size_t action; /* of the schedule */
     double time_s;
     double mass_kg;              /* parts, without basket */
     bool was_quiet;              /* the bath did not boil when it went in */
@@ -533,6 +572,7 @@ typedef struct {
 } boil_load_result;
 
 typedef struct {
+    size_t action;         /* of the schedule */
     boil_action_kind kind; /* water, salts or liquid */
     double time_s;
     double over_s;
@@ -723,6 +763,8 @@ typedef struct {
 } boil_balance;
 
 typedef struct {
+    boil_act_result *acts; /* of the schedule's actions; those whose time did not come are not among them */
+    size_t acts_count;
     boil_load_result *loads;
     size_t loads_count;
     boil_addition_result *additions;

@@ -5,6 +5,7 @@
 #include "analysis/steady_state.h"
 #include "base/bisection.h"
 #include "case/checks.h"
+#include "case/schedule.h"
 
 static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
 
@@ -174,7 +175,7 @@ static boil_outcome liquid_does(const boil_simulation *before, boil_schedule *tr
     *well = true;
     for (size_t i = 0; i < h.additions_count; i++) {
         const boil_addition_result *a = &h.additions[i];
-        if (a->kind == BOIL_ACTION_LIQUID && a->time_s == action->time_s && !(a->recovery_s <= limit_s))
+        if (a->kind == BOIL_ACTION_LIQUID && trial->actions[a->action].time_s == action->time_s && !(a->recovery_s <= limit_s))
             *well = false;
     }
     boil_history_free(&h);
@@ -206,10 +207,7 @@ boil_outcome boil_heater_size_largest_liquid(const boil_plant *p, const boil_sch
     boil_simulation *before = NULL;
     boil_run_options quick = *o;
     quick.row_interval_s = 0;
-    boil_schedule_init(&trial, s->duration_s);
-    boil_outcome outcome = BOIL_OK;
-    for (size_t i = 0; i < s->count && outcome == BOIL_OK; i++)
-        outcome = boil_schedule_add(&trial, &s->actions[i]);
+    boil_outcome outcome = boil_schedule_copy(s, &trial);
     if (outcome == BOIL_OK)
         outcome = boil_simulation_begin(p, &trial, &quick, &before);
     if (outcome == BOIL_OK)

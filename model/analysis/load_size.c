@@ -7,6 +7,7 @@
 #include "base/bisection.h"
 #include "base/constants.h"
 #include "case/checks.h"
+#include "case/schedule.h"
 
 typedef struct {
     const boil_plant *plant;
@@ -30,16 +31,12 @@ static bool below_rim(const boil_history *h)
 
 boil_outcome boil_load_size_scaled(const boil_schedule *s, double times, boil_schedule *out)
 {
-    boil_outcome outcome = BOIL_OK;
-    boil_schedule_init(out, s->duration_s);
-    for (size_t i = 0; i < s->count && outcome == BOIL_OK; i++) {
-        boil_action action = s->actions[i];
-        if (action.kind == BOIL_ACTION_LOAD) {
-            action.is.load.mass_kg *= times;
-            action.is.load.area_m2 *= times;
+    boil_outcome outcome = boil_schedule_copy(s, out);
+    for (size_t i = 0; i < out->count; i++)
+        if (out->actions[i].kind == BOIL_ACTION_LOAD) {
+            out->actions[i].is.load.mass_kg *= times;
+            out->actions[i].is.load.area_m2 *= times;
         }
-        outcome = boil_schedule_add(out, &action);
-    }
     return outcome;
 }
 

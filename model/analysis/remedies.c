@@ -11,20 +11,6 @@ boil_remedies boil_remedies_unknown(void)
     return (boil_remedies){(double)NAN, (double)NAN};
 }
 
-static bool is_addition(const boil_action *a)
-{
-    return a->kind == BOIL_ACTION_WATER || a->kind == BOIL_ACTION_SALTS || a->kind == BOIL_ACTION_LIQUID;
-}
-
-/* The action that made the history's addition of that number. */
-static size_t action_of(const boil_schedule *s, size_t addition)
-{
-    size_t i = 0;
-    for (size_t before = 0; i < s->count && (!is_addition(&s->actions[i]) || before++ < addition);)
-        i++;
-    return i;
-}
-
 boil_remedies boil_remedies_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, const boil_history *h)
 {
     boil_remedies r = boil_remedies_unknown();
@@ -37,7 +23,7 @@ boil_remedies boil_remedies_of(const boil_plant *p, const boil_schedule *s, cons
     while (stops < h->additions_count && !(boil_finding_stopped_for(h, &h->additions[stops]) > limit))
         stops++;
     if (stops < h->additions_count &&
-        boil_heater_size_largest_liquid(p, s, o, action_of(s, stops), limit, &r.liquid_kg) != BOIL_OK)
+        boil_heater_size_largest_liquid(p, s, o, h->additions[stops].action, limit, &r.liquid_kg) != BOIL_OK)
         r.liquid_kg = (double)NAN;
     return r;
 }

@@ -2,6 +2,9 @@
 
 #include <math.h>
 
+#include "acts/wait.h"
+#include "case/schedule.h"
+
 static bool within(double x, double low, double high)
 {
     return x >= low && x <= high;
@@ -42,7 +45,7 @@ static bool is_heat(const boil_action_heat *h)
 
 bool boil_check_action(const boil_action *a)
 {
-    if (a == NULL || !(a->time_s >= 0 && isfinite(a->time_s)))
+    if (a == NULL || !(a->time_s >= 0 && isfinite(a->time_s)) || !boil_wait_is_sound(&a->wait))
         return false;
     const boil_action_water *w = &a->is.water;
     const boil_action_salts *s = &a->is.salts;
@@ -67,12 +70,22 @@ bool boil_check_action(const boil_action *a)
     return false;
 }
 
+/* What it follows stands before it; only a load takes the boil that is to be back. */
+static bool is_followable(const boil_schedule *s, size_t i)
+{
+    const boil_wait *w = &s->actions[i].wait;
+    size_t after = w->follows ? boil_schedule_followed(s, i) : i;
+    return !w->follows || (after < i && (w->state != BOIL_WAIT_BACK || s->actions[after].kind == BOIL_ACTION_LOAD));
+}
+
 bool boil_check_schedule(const boil_schedule *s)
 {
-    if (s == NULL || !within(s->duration_s, 0, BOIL_LONGEST_RUN_S) || (s->count > 0 && s->actions == NULL))
+    if (s == NULL || !within(s->duration_s, 0, BOIL_LONGEST_RUN_S) || !(s->idle_after_s >= 0) ||
+        (s->count > 0 && s->actions == NULL))
         return false;
     for (size_t i = 0; i < s->count; i++)
-        if (!boil_check_action(&s->actions[i]) || (i > 0 && s->actions[i].time_s < s->actions[i - 1].time_s))
+        if (!boil_check_action(&s->actions[i]) || !is_followable(s, i) ||
+            (i > 0 && s->actions[i].time_s < s->actions[i - 1].time_s))
             return false;
     return true;
 }

@@ -19,6 +19,7 @@ boil_plant boil_plant_default(void)
                    .load_per_volume_kg_m3 = 59.913},
         .control = boil_water_control_default(),
         .fittings = {.exhaust_on = true, .still_draught_m_s = 0.1, .lid_W_m2K = 7, .lid_return = 0.8, .grain_m = 1e-3},
+        .by_hand = {.steady_s = 30, .reaction_s = 10},
         .elevation_factor = 1,
         .transport = boil_transport_default(),
         .pool = boil_swell_default(),
@@ -105,6 +106,15 @@ static const char *fittings_problem(const boil_fittings *f)
     return NULL;
 }
 
+static const char *by_hand_problem(const boil_by_hand *h)
+{
+    if (!(h->steady_s >= 1 && h->steady_s <= 3600))
+        return "a boil is steady after 1 s to 3600 s";
+    if (!(h->reaction_s >= 1 && h->reaction_s <= 600))
+        return "reaction must be between 1 s and 600 s";
+    return NULL;
+}
+
 static const char *transport_problem(const boil_transport *t)
 {
     if (!(t->viscosity_factor >= 0.7 && t->viscosity_factor <= 1.5))
@@ -126,7 +136,8 @@ const char *boil_plant_problem(const boil_plant *p)
         boil_tank_problem(&p->tank),     boil_ambient_problem(&p->ambient), boil_heater_problem(&p->heater),
         boil_losses_problem(&p->losses), boil_swell_problem(&p->pool),      boil_water_layer_law_problem(&p->layer),
         charge_problem(&p->charge),      limits_problem(&p->limits),        boil_water_control_problem(&p->control),
-        fittings_problem(&p->fittings),  transport_problem(&p->transport),  boil_heat_control_problem(&p->heat_control)};
+        fittings_problem(&p->fittings),  transport_problem(&p->transport),  boil_heat_control_problem(&p->heat_control),
+        by_hand_problem(&p->by_hand)};
     for (size_t i = 0; i < sizeof found / sizeof found[0]; i++)
         if (found[i])
             return found[i];

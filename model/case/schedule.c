@@ -1,6 +1,7 @@
 #include "case/schedule.h"
 
 #include <stdlib.h>
+#include <string.h>
 
 #include "base/array.h"
 
@@ -17,6 +18,27 @@ void boil_schedule_free(boil_schedule *s)
         return;
     free(s->actions);
     *s = (boil_schedule){.duration_s = s->duration_s};
+}
+
+boil_outcome boil_schedule_copy(const boil_schedule *s, boil_schedule *out)
+{
+    *out = (boil_schedule){.duration_s = s->duration_s, .idle_after_s = s->idle_after_s};
+    if (s->count == 0)
+        return BOIL_OK;
+    out->actions = malloc(s->count * sizeof *out->actions);
+    if (out->actions == NULL)
+        return BOIL_NO_MEMORY;
+    memcpy(out->actions, s->actions, s->count * sizeof *out->actions);
+    out->count = out->capacity = s->count;
+    return BOIL_OK;
+}
+
+size_t boil_schedule_followed(const boil_schedule *s, size_t waiting)
+{
+    for (size_t i = waiting; i > 0; i--)
+        if (s->actions[i - 1].order == s->actions[waiting].wait.after)
+            return i - 1;
+    return waiting;
 }
 
 boil_outcome boil_schedule_add(boil_schedule *s, const boil_action *a)

@@ -3,12 +3,9 @@
 
 #include "findings/finding_parts.h"
 
-/* The loads of the schedule, one after the other: those of the history's loads. */
-static const boil_load *next_load(const boil_schedule *s, size_t *at)
+static const boil_load *load_of(const boil_judged *j, size_t result)
 {
-    while (*at < s->count && s->actions[*at].kind != BOIL_ACTION_LOAD)
-        ++*at;
-    return *at < s->count ? &s->actions[(*at)++].is.load : NULL;
+    return &j->schedule->actions[j->history->loads[result].action].is.load;
 }
 
 static void find_heavy(boil_judged *j, double time_s, double mass_kg)
@@ -23,9 +20,9 @@ void boil_judge_load_heavy(boil_judged *j)
 {
     const double together_s = 60;
     const boil_history *h = j->history;
-    const boil_load *l;
     double since = 0, mass_kg = 0;
-    for (size_t n = 0, at = 0; n < h->loads_count && (l = next_load(j->schedule, &at)) != NULL; n++) {
+    for (size_t n = 0; n < h->loads_count; n++) {
+        const boil_load *l = load_of(j, n);
         if (n > 0 && h->loads[n].time_s >= since + together_s) {
             find_heavy(j, since, mass_kg);
             mass_kg = 0;
@@ -40,12 +37,13 @@ void boil_judge_load_heavy(boil_judged *j)
 
 void boil_judge_tubes(boil_judged *j)
 {
-    const boil_load *l;
-    for (size_t n = 0, at = 0; n < j->history->loads_count && (l = next_load(j->schedule, &at)) != NULL; n++)
+    for (size_t n = 0; n < j->history->loads_count; n++) {
+        const boil_load *l = load_of(j, n);
         if (l->shape == BOIL_SHAPE_TUBE)
             boil_find(j,
                       &(boil_sighting){
                           .x = l->mass_kg, .value = l->mass_kg, .limit = (double)NAN, .time_s = j->history->loads[n].time_s});
+    }
 }
 
 void boil_judge_load_quiet(boil_judged *j)

@@ -56,6 +56,7 @@ static boil_outcome go_on(const making *m, const boil_run_options *o, boil_trigg
     boil_schedule longer = *m->schedule;
     while (longer.count > 0 && longer.actions[longer.count - 1].time_s > m->schedule->duration_s)
         longer.count--;
+    longer.idle_after_s = m->schedule->duration_s;
     longer.duration_s += BOIL_RUN_SET_MORE_S;
     return carry_out(m, &longer, o, t, h);
 }

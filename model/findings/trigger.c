@@ -24,19 +24,11 @@ static void begin_from(boil_trigger *worst, boil_simulation *base, const boil_qu
     *worst = (boil_trigger){base, q->erupts_s, q->erupts_kg};
 }
 
-static bool is_lowering(const boil_schedule *s, const boil_simulation_place *at)
-{
-    for (size_t i = at->next_action; i < s->count && s->actions[i].time_s <= at->time_s; i++)
-        if (s->actions[i].kind == BOIL_ACTION_LOAD)
-            return true;
-    return false;
-}
-
 static boil_outcome take_lowering(boil_simulation *r, const boil_schedule *s, boil_triggers *found)
 {
     boil_simulation_place at = boil_simulation_at(r);
     boil_trigger t = {NULL, at.time_s, 0};
-    if (!is_lowering(s, &at) || !((t.steam_kg = boil_simulation_erupts(r)) > 0))
+    if (!at.lowers || !((t.steam_kg = boil_simulation_erupts(r)) > 0))
         return BOIL_OK;
     boil_outcome outcome = boil_simulation_copy(r, s, &t.base);
     if (outcome == BOIL_OK)
@@ -104,6 +96,7 @@ boil_outcome boil_trigger_follow(const boil_trigger *t, const boil_schedule *s, 
     boil_simulation *r;
     boil_schedule until = *s;
     until.duration_s = t->time_s + follow_s;
+    until.idle_after_s = s->duration_s;
     while (until.count > 0 && until.actions[until.count - 1].time_s > fmin(s->duration_s, until.duration_s))
         until.count--;
     boil_outcome outcome = boil_simulation_copy(t->base, &until, &r);

@@ -23,7 +23,8 @@ typedef struct {
     boil_history *history;
     const boil_plant *plant;
     double row_interval_s, next_row_s;
-    size_t loads_capacity, additions_capacity, quiet_capacity, rows_capacity, valve_capacity;
+    size_t action; /* that is being carried out */
+    size_t acts_capacity, loads_capacity, additions_capacity, quiet_capacity, rows_capacity, valve_capacity;
     bool valve_was_open;
     double valve_open_s;
     double last_below_K;                    /* the boiling point, as of the last moment */

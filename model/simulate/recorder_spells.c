@@ -47,7 +47,8 @@ boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *loa
     note_met(h, b);
     *number = h->loads_count++;
     h->summary.rinse_added_kg += boil_load_rinse(load);
-    list[*number] = (boil_load_result){.time_s = t,
+    list[*number] = (boil_load_result){.action = r->action,
+                                       .time_s = t,
                                        .mass_kg = load->mass_kg,
                                        .was_quiet = !b->boiling,
                                        .boil_lost_s = b->boiling ? NEVER : t,
@@ -88,7 +89,8 @@ boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind
         return BOIL_NO_MEMORY;
     h->additions = list;
     note_met(h, b);
-    list[h->additions_count++] = (boil_addition_result){.kind = kind,
+    list[h->additions_count++] = (boil_addition_result){.action = r->action,
+                                                        .kind = kind,
                                                         .time_s = t,
                                                         .over_s = over_s,
                                                         .mass_kg = mass_kg,

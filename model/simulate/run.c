@@ -49,6 +49,7 @@ static boil_outcome fill(boil_simulation *r)
     if (outcome != BOIL_OK || (outcome = boil_modes_start(&r->bath, &r->plant, r->y, &r->guess)) != BOIL_OK)
         return outcome;
     r->unknowns = BOIL_STATE_FIXED;
+    r->since_s = r->bath.boiling ? -(double)INFINITY : 0;
     r->bath.layer_held = r->plant.layer.held_factor > 0;
     return boil_simulation_evaluate(r, 0, r->y);
 }
@@ -107,6 +108,7 @@ static void *copy_of(const void *list, size_t count, size_t capacity, size_t siz
 
 static void copy_history(boil_history *h, const boil_recorder *r, bool *done)
 {
+    h->acts = copy_of(h->acts, h->acts_count, r->acts_capacity, sizeof *h->acts, done);
     h->loads = copy_of(h->loads, h->loads_count, r->loads_capacity, sizeof *h->loads, done);
     h->additions = copy_of(h->additions, h->additions_count, r->additions_capacity, sizeof *h->additions, done);
     h->quiet = copy_of(h->quiet, h->quiet_count, r->quiet_capacity, sizeof *h->quiet, done);
@@ -119,6 +121,7 @@ static void copy_lists(boil_simulation *r, bool *done)
     boil_bath *b = &r->bath;
     b->bodies = copy_of(b->bodies, b->bodies_count, b->bodies_capacity, sizeof *b->bodies, done);
     b->feeds = copy_of(b->feeds, b->feeds_count, b->feeds_capacity, sizeof *b->feeds, done);
+    r->waiting = copy_of(r->waiting, r->waiting_count, r->waiting_capacity, sizeof *r->waiting, done);
     r->moves = copy_of(r->moves, r->moves_count, r->moves_capacity, sizeof *r->moves, done);
     double **all[] = BOIL_SIMULATION_ARRAYS(r);
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
@@ -149,7 +152,7 @@ boil_outcome boil_simulation_copy(const boil_simulation *from, const boil_schedu
 boil_simulation_place boil_simulation_at(const boil_simulation *r)
 {
     const boil_history *h = &r->history;
-    return (boil_simulation_place){r->t, r->over || h->end != BOIL_RUN_DONE, !r->bath.boiling, r->next_action,
+    return (boil_simulation_place){r->t, r->over || h->end != BOIL_RUN_DONE, !r->bath.boiling, boil_simulation_lowers(r),
                                    h->quiet_count > 0 ? &h->quiet[h->quiet_count - 1] : NULL};
 }
 
@@ -203,6 +206,7 @@ void boil_simulation_free(boil_simulation *r)
     double **all[] = BOIL_SIMULATION_ARRAYS(r);
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
         free(*all[i]);
+    free(r->waiting);
     free(r->moves);
     free(r);
 }
@@ -230,6 +234,7 @@ void boil_history_free(boil_history *h)
 {
     if (!h)
         return;
+    free(h->acts);
     free(h->loads);
     free(h->additions);
     free(h->quiet);

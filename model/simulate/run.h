@@ -37,7 +37,7 @@ typedef struct {
     double time_s;
     bool over; /* at its end, or where it ended early */
     bool quiet;
-    size_t next_action;                  /* of the schedule: the first not yet done */
+    bool lowers;                         /* a load goes in at this moment, and is not yet in */
     const boil_quiet_result *last_quiet; /* the latest spell, so far; NULL: none yet. Good until it goes on */
 } boil_simulation_place;
 boil_simulation_place boil_simulation_at(const boil_simulation *r);

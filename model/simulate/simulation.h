@@ -1,5 +1,6 @@
 /* simulate/simulation.h -- a run under way, for the files that carry it out: simulate/run.c (from start to end), what is due at a
-   moment (simulation_due.c), the automatic water (simulation_valve.c) and the fire (simulation_fire.c), steps and what follows from them
+   moment (simulation_due.c), of it what the schedule asks for (simulation_acts.c), the automatic water (simulation_valve.c) and
+   the fire (simulation_fire.c), steps and what follows from them
    (simulation_step.c), and the account of it all (balance.c). BOIL_OK or a failure throughout.
 
    The run goes by stretches: what is due is done, the mode settles, the integrator starts anew and steps until something begins,
@@ -42,7 +43,10 @@ struct boil_simulation {
     double evaluated_t;
     boil_rates_view view;
     boil_integrator *integrator; /* within a stretch only */
-    size_t next_action;
+    size_t next_action;          /* of the schedule, whose time has not come */
+    size_t *waiting;             /* actions whose time has come and that still wait, in the order of the schedule */
+    size_t waiting_count, waiting_capacity;
+    double since_s;         /* since when it boils, or is quiet; -infinity: the start, at a steady boil */
     bool over;              /* the end has been reached, and what was due then done */
     boil_valve_move *moves; /* what the valve was told and has not done yet, in order of time */
     size_t moves_count, moves_capacity;
@@ -71,6 +75,12 @@ void boil_simulation_end_stretch(boil_simulation *r);
    coming stretch is marked; next: when something known begins or ends. */
 boil_outcome boil_simulation_do_due(boil_simulation *r);
 double boil_simulation_next_stop(const boil_simulation *r);
+
+/* simulate/simulation_acts.c. Do what is due of the schedule; when something that waits will be due if the bath stays as it is; and
+   whether a load goes in at this moment, which is not yet done. */
+boil_outcome boil_simulation_do_acts(boil_simulation *r);
+double boil_simulation_next_act(const boil_simulation *r);
+bool boil_simulation_lowers(const boil_simulation *r);
 
 /* simulate/simulation_valve.c. Decide: the sensor has crossed a threshold of the on/off control. Move: what the valve was told
    for now; next: when it will move again, infinite if never. */

@@ -3,37 +3,9 @@
 
 #include "base/constants.h"
 #include "case/closures.h"
-#include "simulate/actions.h"
 #include "simulate/simulation.h"
 
 /* simulate/simulation_due.c -- what is to be done at a moment, and when something is to be done next. */
-
-/* Bodies that have just gone in, behind the others, get their unknowns. */
-static boil_outcome begin_bodies(boil_simulation *r)
-{
-    size_t at = 0;
-    for (size_t i = 0; i < r->bath.bodies_count; i++) {
-        boil_bath_body *o = &r->bath.bodies[i];
-        size_t begin = BOIL_STATE_FIXED + at;
-        at += (size_t)o->body.unknowns;
-        if (begin < r->unknowns)
-            continue;
-        boil_outcome outcome = boil_simulation_reserve(r, BOIL_STATE_FIXED + at);
-        if (outcome != BOIL_OK)
-            return outcome;
-        o->at = begin - BOIL_STATE_FIXED;
-        boil_conduction_init(&o->body, o->entry_K, r->y + begin);
-        r->unknowns = BOIL_STATE_FIXED + at;
-    }
-    return BOIL_OK;
-}
-
-static boil_outcome carry_out(boil_simulation *r, const boil_action *a)
-{
-    boil_actions_moment m = {.time_s = r->t, .state = r->y, .bath = &r->bath, .recorder = &r->record, .view = &r->view};
-    boil_outcome outcome = boil_actions_apply(a, &m);
-    return outcome == BOIL_OK ? begin_bodies(r) : outcome;
-}
 
 /* Take out what is fully lifted, and the feeds that have ended. */
 static void clear_finished(boil_simulation *r)
@@ -102,11 +74,10 @@ boil_outcome boil_simulation_do_due(boil_simulation *r)
     let_layer_go(r);
     hold_layer_again(r);
     boil_outcome outcome = boil_simulation_evaluate(r, r->t, r->y);
-    const boil_schedule *s = r->schedule;
     if (outcome == BOIL_OK)
         outcome = boil_simulation_move_valve(r);
-    for (; outcome == BOIL_OK && r->next_action < s->count && s->actions[r->next_action].time_s <= r->t; r->next_action++)
-        outcome = carry_out(r, &s->actions[r->next_action]);
+    if (outcome == BOIL_OK)
+        outcome = boil_simulation_do_acts(r);
     clear_finished(r);
     set_moving(r);
     boil_simulation_settle_fire(r);
@@ -125,6 +96,7 @@ double boil_simulation_next_stop(const boil_simulation *r)
     double best = r->schedule->duration_s;
     if (r->next_action < r->schedule->count)
         best = sooner(r->t, best, r->schedule->actions[r->next_action].time_s);
+    best = sooner(r->t, best, boil_simulation_next_act(r));
     best = sooner(r->t, best, boil_simulation_next_valve(r));
     best = sooner(r->t, best, r->held_again_s);
     best = sooner(r->t, best, r->let_go_s);

@@ -119,6 +119,7 @@ static int change_mode(boil_simulation *r, bool boiling)
 {
     const double loose_s = 60;
     r->evaluated = false;
+    r->since_s = r->t;
     boil_modes_change(&r->bath, r->y, &r->view, boiling);
     if (boiling && r->bath.layer_held) {
         r->bath.layer_held = false;

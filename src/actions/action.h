@@ -81,11 +81,15 @@ typedef struct {
     const boil_schedule *schedule;
     const boil_action *action; /* of the schedule */
     double start_s;            /* of the wall clock */
+    double time_s;             /* when it is done, or begun; NaN: nobody knows yet */
     bool many;                 /* one of many like it: nothing is said that holds for its own moment only */
     action_units units;
     const boil_load_result *load; /* how it went; NULL: not known, or it has no such result */
     const boil_addition_result *addition;
 } action_view;
+
+/* "when boiling, not before 6:10", "5.0 min after the boil is back", behind what stands there; nothing for one that waits for nothing. */
+void action_wait_add(const action_view *v, action_text *t);
 
 /* What it leaves behind: a load's results, the end of a load's, an addition's, none. */
 typedef enum { ACTION_LOAD, ACTION_LIFT, ACTION_ADDITION, ACTION_SWITCH } action_group;

@@ -153,10 +153,10 @@ static void add_stay(const action_view *v, action_text *t)
     double immersed_s = v->action->is.load.immersed_s;
     if (!isfinite(immersed_s))
         TEXT_ADD(t->text, ", in until lifted");
-    else if (v->many)
+    else if (v->many || isnan(v->time_s))
         TEXT_ADD(t->text, ", in for %s", format_duration(immersed_s).text);
     else
-        TEXT_ADD(t->text, ", out at %s", format_clock(v->start_s + v->action->time_s, immersed_s).text);
+        TEXT_ADD(t->text, ", out at %s", format_clock(v->start_s + v->time_s, immersed_s).text);
 }
 
 static void details(const action_view *v, action_text *t)

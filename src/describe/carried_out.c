@@ -53,31 +53,60 @@ static double told_until(const carried_out_line *l)
     return fmax(back, isnan(r->hot_s) ? l->time_s : l->time_s + r->hot_s);
 }
 
-/* Results stand in the order of their actions; a run that stopped early has fewer. */
-static bool line_of(const carried_out *o, size_t action, size_t *loads, size_t *additions, carried_out_line *l)
+static carried_out_line line_of(const carried_out *o, size_t action, double time_s)
 {
-    const boil_history *h = &o->central;
-    action_group group = action_type_of(o->scenario->schedule.actions[action].kind)->group;
-    *l = (carried_out_line){.words = action_name_of(o->scenario, action), .action = action};
-    if (group == ACTION_LOAD && *loads < h->loads_count) {
-        l->load = &h->loads[(*loads)++];
-        l->time_s = l->load->time_s;
-    } else if (group == ACTION_ADDITION && *additions < h->additions_count) {
-        l->addition = &h->additions[(*additions)++];
-        l->time_s = l->addition->time_s;
-    } else {
-        return false;
-    }
-    l->after_overflow = told_until(l) >= h->summary.overflow_s;
-    return true;
+    return (carried_out_line){.words = action_name_of(o->scenario, action), .action = action, .time_s = time_s};
+}
+
+static int by_time(const void *left, const void *right)
+{
+    const carried_out_line *a = left, *b = right;
+    if (a->time_s != b->time_s)
+        return a->time_s < b->time_s ? -1 : 1;
+    return a->action < b->action ? -1 : a->action > b->action;
 }
 
 carried_out_line *carried_out_lines(const carried_out *o, size_t *count)
 {
-    size_t loads = 0, additions = 0, most = o->central.loads_count + o->central.additions_count;
+    const boil_history *h = &o->central;
+    size_t most = h->loads_count + h->additions_count;
     carried_out_line *lines = most > 0 ? malloc(most * sizeof *lines) : NULL;
-    *count = 0;
-    for (size_t i = 0; lines != NULL && i < o->scenario->schedule.count && *count < most; i++)
-        *count += line_of(o, i, &loads, &additions, &lines[*count]);
+    *count = lines != NULL ? most : 0;
+    if (lines == NULL)
+        return NULL;
+    for (size_t i = 0; i < h->loads_count; i++) {
+        lines[i] = line_of(o, h->loads[i].action, h->loads[i].time_s);
+        lines[i].load = &h->loads[i];
+    }
+    for (size_t i = 0; i < h->additions_count; i++) {
+        lines[h->loads_count + i] = line_of(o, h->additions[i].action, h->additions[i].time_s);
+        lines[h->loads_count + i].addition = &h->additions[i];
+    }
+    for (size_t i = 0; i < most; i++)
+        lines[i].after_overflow = told_until(&lines[i]) >= h->summary.overflow_s;
+    qsort(lines, most, sizeof *lines, by_time);
     return lines;
+}
+
+double carried_out_done_s(const carried_out *o, size_t action)
+{
+    return action < o->central.acts_count ? o->central.acts[action].done_s : (double)NAN;
+}
+
+const char *carried_out_why_not(const carried_out *o, size_t action)
+{
+    if (action >= o->central.acts_count)
+        return "its time did not come";
+    if (o->central.acts[action].end == BOIL_ACT_LAPSED)
+        return "the next of the same line came first";
+    switch (o->scenario->schedule.actions[action].wait.state) {
+    case BOIL_WAIT_BOILING:
+    case BOIL_WAIT_BACK:
+        return "the bath did not boil long enough";
+    case BOIL_WAIT_QUIET:
+        return "the bath was not quiet long enough";
+    case BOIL_WAIT_NONE:
+        break;
+    }
+    return "what it follows was not done in time";
 }

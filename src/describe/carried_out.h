@@ -37,7 +37,11 @@ typedef struct {
     bool after_overflow; /* its results reach beyond the overflow: not a prediction */
 } carried_out_line;
 
-/* The lines in the order of the actions, to be freed by the caller; NULL when there are none, or memory is refused. */
+/* When an action was done, or begun; NaN: it was not, or the run stopped before. */
+double carried_out_done_s(const carried_out *o, size_t action);
+const char *carried_out_why_not(const carried_out *o, size_t action); /* why it was not, a few words */
+
+/* The lines in the order of time, to be freed by the caller; NULL when there are none, or memory is refused. */
 carried_out_line *carried_out_lines(const carried_out *o, size_t *count);
 
 #endif

@@ -29,12 +29,12 @@ static action_lane lane_of(const carried_out *o, size_t action)
 static size_t add_switched(const carried_out *o, bar *bars, size_t count)
 {
     const boil_schedule *s = &o->scenario->schedule;
-    for (size_t i = 0; i < s->count; i++)
-        if (lane_of(o, i) == ACTION_LANE_SET && s->actions[i].time_s <= o->central.end_s)
-            bars[count++] = (bar){.kind = ACTION_LANE_SET,
-                                  .from_s = s->actions[i].time_s,
-                                  .to_s = s->actions[i].time_s,
-                                  .words = action_name_of(o->scenario, i)};
+    for (size_t i = 0; i < s->count; i++) {
+        double done_s = carried_out_done_s(o, i);
+        if (lane_of(o, i) == ACTION_LANE_SET && !isnan(done_s))
+            bars[count++] =
+                (bar){.kind = ACTION_LANE_SET, .from_s = done_s, .to_s = done_s, .words = action_name_of(o->scenario, i)};
+    }
     return count;
 }
 

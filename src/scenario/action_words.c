@@ -1,6 +1,9 @@
 #include "scenario/scenario.h"
 
+#include <math.h>
 #include <string.h>
+
+#include "scenario/waiting.h"
 
 /* The words kept of a load do not name it as one; those of the other actions speak for themselves. */
 action_name action_name_of(const scenario *s, size_t action)
@@ -26,10 +29,12 @@ const char *action_name_of_load(const action_name *n)
 
 action_view action_view_of(const scenario *s, size_t action, action_units units)
 {
+    const boil_action *a = &s->schedule.actions[action];
     return (action_view){.plant = &s->plant,
                          .schedule = &s->schedule,
-                         .action = &s->schedule.actions[action],
+                         .action = a,
                          .start_s = s->start_s,
+                         .time_s = waiting_is_open(&a->wait) ? (double)NAN : a->time_s,
                          .units = units};
 }
 
@@ -40,5 +45,6 @@ action_text action_details(const scenario *s, size_t action, action_units units)
     const action_type *type = action_type_of(v.action->kind);
     if (type->details != NULL)
         type->details(&v, &t);
+    action_wait_add(&v, &t);
     return t;
 }

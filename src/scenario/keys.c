@@ -19,7 +19,7 @@ static const char *const no_yes[] = {"no", "yes", NULL};
 static const char *const off_on[] = {"off", "on", NULL};
 
 static const char *const sections[] = {"tank",          "bath",     "heat",   "losses",   "room",
-                                       "water control", "fittings", "limits", "schedule", "uncertain", NULL};
+                                       "water control", "fittings", "limits", "by hand", "schedule", "uncertain", NULL};
 
 /* A row: its section, words and meaning, what may stand there, where it goes, and what else there is to say of it. */
 #define ROW(section, words, meaning, kind, dimension, unit, low, high, ...) \
@@ -164,6 +164,11 @@ static const key table[] = {
         PLANT(limits.boiling_point_low_K)),
     QUANTITY("limits", "load", "heaviest usual load per volume of bath", CONCENTRATION, "kg/m3", 1, 5000,
              PLANT(limits.load_per_volume_kg_m3)),
+
+    QUANTITY("by hand", "steady", "how long it must boil before anyone adds anything", TIME, "s", 1, 3600,
+             PLANT(by_hand.steady_s)),
+    QUANTITY("by hand", "reaction", "from the end of the boil, or a reading, to a shut tap", TIME, "s", 1, 600,
+             PLANT(by_hand.reaction_s)),
 };
 /* clang-format on */
 

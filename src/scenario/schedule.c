@@ -6,6 +6,7 @@
 
 #include "base/array.h"
 #include "base/words.h"
+#include "scenario/waiting.h"
 
 #define REST_AFTER_LAST_ACTION_S 1800.0
 
@@ -40,6 +41,7 @@ void schedule_wording_free(schedule_wording *w)
 /* Once, or again and again. */
 typedef struct {
     double from_s, to_s, period_s; /* period 0: once */
+    boil_wait wait;                /* what it follows is not yet said */
 } timing;
 
 static void elapsed(double s, char out[24])
@@ -50,16 +52,25 @@ static void elapsed(double s, char out[24])
         snprintf(out + n, 24 - (size_t)n, ":%02.0f", fmod(whole, 60));
 }
 
+static bool before_end(const schedule_draft *a, const cursor *c, const char *at, double s)
+{
+    char end[24];
+    if (s <= a->end_s)
+        return true;
+    elapsed(a->end_s, end);
+    return cursor_error(c, at, "this is after the end, which is at %s", end);
+}
+
+static bool read_when(cursor *c, const char *what, quantity *q)
+{
+    return quantity_when(c, what, q) && quantity_within(c, what, q, &action_time);
+}
+
 static bool read_moment(schedule_draft *a, cursor *c, const char *what, double *s)
 {
     quantity q;
-    char end[24];
-    if (!quantity_when(c, what, &q) || !quantity_within(c, what, &q, &action_time))
+    if (!read_when(c, what, &q) || !before_end(a, c, q.text, q.si))
         return false;
-    if (q.si > a->end_s) {
-        elapsed(a->end_s, end);
-        return cursor_error(c, q.text, "this is after the end, which is at %s", end);
-    }
     *s = q.si;
     return true;
 }
@@ -71,7 +82,7 @@ static bool read_every(schedule_draft *a, cursor *c, timing *t)
     const char *start = c->at;
     if (!quantity_read(c, "every", UNIT_OF(DIM_TIME), &q) || !quantity_within(c, "every", &q, &every_time))
         return false;
-    *t = (timing){0, a->end_s, q.si};
+    *t = (timing){.to_s = a->end_s, .period_s = q.si};
     if (cursor_take(c, "from") && !read_moment(a, c, "from", &t->from_s))
         return false;
     if (cursor_take(c, "to") && !read_moment(a, c, "to", &t->to_s))
@@ -83,14 +94,33 @@ static bool read_every(schedule_draft *a, cursor *c, timing *t)
     return true;
 }
 
+static bool read_once(schedule_draft *a, cursor *c, timing *t)
+{
+    quantity q;
+    cursor ahead = *c;
+    if (!waiting_plus_read(c, &t->wait))
+        return false;
+    if (t->wait.follows || cursor_take(&ahead, "when"))
+        return true;
+    if (!read_when(c, "time of the act", &q))
+        return false;
+    if (cursor_take(c, "after the boil is back")) {
+        t->wait = (boil_wait){.state = BOIL_WAIT_BACK, .follows = true, .for_s = q.si};
+        return true;
+    }
+    t->from_s = t->to_s = q.si;
+    return before_end(a, c, q.text, q.si);
+}
+
 static bool read_timing(schedule_draft *a, cursor *c, timing *t)
 {
-    if (cursor_take(c, "every"))
-        return read_every(a, c, t);
-    *t = (timing){0, 0, 0};
-    if (!read_moment(a, c, "time of the act", &t->from_s))
+    cursor_done(c);
+    const char *start = c->at;
+    *t = (timing){0};
+    if (!(cursor_take(c, "every") ? read_every(a, c, t) : read_once(a, c, t)) || !waiting_state_read(c, &t->wait))
         return false;
-    t->to_s = t->from_s;
+    if (waiting_is_open(&t->wait) && t->wait.state != BOIL_WAIT_NONE && isinf(a->end_s))
+        return cursor_error(c, start, "nobody knows when this will be: set a 'duration' above the first section");
     return true;
 }
 
@@ -107,8 +137,6 @@ static bool plan(schedule_draft *a, const boil_action *action, size_t line)
 /* "to" is included, though the sum of the periods may miss it by rounding. */
 static void unroll(schedule_draft *a, const cursor *c, const timing *t, boil_action *action)
 {
-    if (action_load_of(action) != NULL)
-        a->reader.names.loaded[action->name] = true;
     double count = t->period_s > 0 ? floor((t->to_s - t->from_s) / t->period_s + 1e-9) + 1 : 1;
     if (count + (double)a->count > SCHEDULE_ACTIONS_MAX) {
         cursor_error(c, c->at, "there are more than %.0f acts", SCHEDULE_ACTIONS_MAX);
@@ -118,6 +146,39 @@ static void unroll(schedule_draft *a, const cursor *c, const timing *t, boil_act
         action->time_s = fmin(t->from_s + i * t->period_s, t->to_s);
         if (!plan(a, action, a->line_count - 1)) {
             cursor_error(c, c->at, "out of memory");
+            return;
+        }
+    }
+}
+
+/* How much later than what it follows it is at the earliest. */
+static double follows_after_s(const schedule_planned *before, const boil_wait *w)
+{
+    return w->state == BOIL_WAIT_BACK ? before->action.is.load.lowering_s + w->for_s : w->delay_s;
+}
+
+/* Once for each time that what it follows is done. What follows an act of the clock is one itself. */
+static void follow(schedule_draft *a, const cursor *c, const timing *t, boil_action *action)
+{
+    bool back = t->wait.state == BOIL_WAIT_BACK;
+    schedule_occurrences of = back ? a->last_load : a->last;
+    if (!of.any)
+        cursor_error(c, c->at, "%s",
+                     back ? "no load stands before this whose boil could be back" : "no act stands before this");
+    for (size_t i = 0; i < of.count; i++) {
+        const schedule_planned *before = &a->list[of.first + i];
+        action->time_s = before->action.time_s + follows_after_s(before, &t->wait);
+        action->wait = t->wait;
+        action->wait.after = of.first + i;
+        action->wait.follows = back || waiting_is_open(&before->action.wait);
+        if (of.count == 1 && !before_end(a, c, c->at, action->time_s))
+            return;
+        if (action->time_s > a->end_s)
+            continue;
+        if (isinf(a->end_s) && waiting_is_open(&action->wait))
+            cursor_error(c, c->at, "nobody knows when this will be: set a 'duration' above the first section");
+        if ((double)a->count >= SCHEDULE_ACTIONS_MAX || !plan(a, action, a->line_count - 1)) {
+            cursor_error(c, c->at, "there are more than %.0f acts", SCHEDULE_ACTIONS_MAX);
             return;
         }
     }
@@ -133,7 +194,26 @@ static action_line *new_line(schedule_draft *a, const cursor *place)
     return &lines[a->line_count++];
 }
 
-void schedule_read(schedule_draft *a, cursor *when, cursor *doing)
+static void enter(schedule_draft *a, const cursor *place, const timing *t, boil_action *action)
+{
+    bool is_load = action_load_of(action) != NULL;
+    size_t first = a->count;
+    if (is_load)
+        a->reader.names.loaded[action->name] = true;
+    action->line = (int)a->line_count;
+    action->wait = t->wait;
+    if (t->wait.follows)
+        follow(a, place, t, action);
+    else
+        unroll(a, place, t, action);
+    a->last.any = true;
+    a->last.first = first;
+    a->last.count = a->count - first;
+    if (is_load)
+        a->last_load = a->last;
+}
+
+static void read_line(schedule_draft *a, cursor *when, cursor *doing)
 {
     timing t;
     boil_action action = {0};
@@ -142,12 +222,19 @@ void schedule_read(schedule_draft *a, cursor *when, cursor *doing)
     cursor_done(doing);
     cursor place = *doing;
     action_line *line = new_line(a, &place);
-    if (line == NULL) {
+    if (line == NULL)
         cursor_error(&place, place.at, "out of memory");
-        return;
-    }
-    if (action_read(&a->reader, doing, &action, line))
-        unroll(a, &place, &t, &action);
+    else if (action_read(&a->reader, doing, &action, line))
+        enter(a, &place, &t, &action);
+}
+
+void schedule_read(schedule_draft *a, cursor *when, cursor *doing)
+{
+    size_t lines = a->count;
+    read_line(a, when, doing);
+    a->last.any = true;
+    if (a->count == lines)
+        a->last.count = 0;
 }
 
 static int earlier(const void *left, const void *right)
@@ -195,6 +282,12 @@ static void complain(schedule_draft *a, const schedule_planned *p, const char *w
         cursor_error(c, c->at, "'%s' %s at %s", words_quoted(name, strlen(name)).text, what, time);
 }
 
+/* Of what waits nobody knows the moment. */
+static bool is_planned(const schedule_planned *before, const schedule_planned *p)
+{
+    return !waiting_is_open(&before->action.wait) && !waiting_is_open(&p->action.wait);
+}
+
 static schedule_planned *latest(const attendance *t, int name)
 {
     size_t index = t->last[name];
@@ -209,7 +302,8 @@ static void go_in(attendance *t, size_t index)
     if (p->action.name == 0)
         return;
     const schedule_planned *before = latest(t, p->action.name);
-    if (before != NULL && p->action.time_s < before->lifts_s + before->action.is.load.lowering_s - 1e-6)
+    if (before != NULL && is_planned(before, p) &&
+        p->action.time_s < before->lifts_s + before->action.is.load.lowering_s - 1e-6)
         complain(t->a, p, "is still in the bath, or coming out,");
     t->last[p->action.name] = index + 1;
 }
@@ -244,7 +338,7 @@ static void lift(attendance *t, const schedule_planned *p)
     schedule_planned *load = latest(t, p->action.name);
     if (!t->a->reader.names.loaded[p->action.name])
         unknown_name(t->a, p);
-    else if (load == NULL || p->action.time_s >= load->lifts_s)
+    else if (load == NULL || (is_planned(load, p) && p->action.time_s >= load->lifts_s))
         complain(t->a, p, "is not in the bath");
     else
         load->lifts_s = p->action.time_s;
@@ -284,6 +378,21 @@ static double duration(const schedule_draft *a)
     return fmin(last + REST_AFTER_LAST_ACTION_S, SCHEDULE_LATEST_S);
 }
 
+/* What follows another knows it by its place in the order of time. False when memory is refused. */
+static bool settle_follows(const schedule_draft *a, boil_schedule *schedule)
+{
+    size_t *place = calloc(a->count + 1, sizeof *place);
+    if (place == NULL)
+        return false;
+    for (size_t i = 0; i < a->count; i++)
+        place[a->list[i].action.order] = i;
+    for (size_t i = 0; i < a->count; i++)
+        if (schedule->actions[i].wait.follows)
+            schedule->actions[i].wait.after = place[schedule->actions[i].wait.after];
+    free(place);
+    return true;
+}
+
 static bool hand_over(schedule_draft *a, boil_schedule *schedule, schedule_wording *w)
 {
     w->lines = calloc(a->line_count + 1, sizeof *w->lines);
@@ -300,6 +409,8 @@ static bool hand_over(schedule_draft *a, boil_schedule *schedule, schedule_wordi
         if (boil_schedule_add(schedule, &a->list[i].action) != BOIL_OK)
             return false;
     }
+    if (!settle_follows(a, schedule))
+        return false;
     w->names = a->reader.names.list;
     w->names_count = a->reader.names.count;
     a->reader.names = (load_names){0};

@@ -35,6 +35,12 @@ typedef struct {
     double lifts_s; /* a load: when its lifting begins; infinity: never */
 } schedule_planned;
 
+/* Of one line, as long as the list stands in the order of the file. */
+typedef struct {
+    bool any; /* such a line stands there; without occurrences it has a mistake */
+    size_t first, count;
+} schedule_occurrences;
+
 typedef struct {
     action_reader reader;
     double end_s; /* of the shift; infinity: 30 min after the last action */
@@ -42,6 +48,7 @@ typedef struct {
     size_t line_count, line_capacity;
     schedule_planned *list;
     size_t count, capacity;
+    schedule_occurrences last, last_load; /* of the line before, and of the load before, in the order of the file */
 } schedule_draft;
 
 /* plant_good: the plant was read without a mistake. */

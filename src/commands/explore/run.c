@@ -26,11 +26,23 @@ static void keep_findings(double *row, const boil_findings *found)
     }
 }
 
-static void keep_loads(const explore_answer *s, double *row, const boil_history *h, double limit_s)
+/* How many loads stand before it in the schedule: one that waits may go in later than the next. */
+static size_t place_of(const boil_schedule *s, size_t action)
+{
+    size_t place = 0;
+    for (size_t i = 0; i < action; i++)
+        place += s->actions[i].kind == BOIL_ACTION_LOAD;
+    return place;
+}
+
+static void keep_loads(const explore_answer *s, const boil_schedule *schedule, double *row, const boil_history *h,
+                       double limit_s)
 {
     boil_recoveries all = boil_history_recoveries(h, limit_s);
-    for (size_t i = 0; i < h->loads_count && i < s->load_count; i++) {
-        const boil_load_result *r = &h->loads[i];
+    for (const boil_load_result *r = h->loads; r < h->loads + h->loads_count; r++) {
+        size_t i = place_of(schedule, r->action);
+        if (i >= s->load_count)
+            continue;
         row[explore_load_output_of(s, i, EXPLORE_LOAD_RECOVERY_S)] = r->recovery_s;
         row[explore_load_output_of(s, i, EXPLORE_LOAD_LOWEST_K)] = r->lowest_temperature_K;
         row[explore_load_output_of(s, i, EXPLORE_LOAD_LEVEL_M)] = r->level_max_m;
@@ -69,7 +81,7 @@ static void carry_out(const explore_answer *s, const scenario *c, double *row)
     if (boil_run(&c->plant, &c->schedule, &o, &h) != BOIL_OK)
         return;
     if (boil_findings_of(&c->plant, &c->schedule, NULL, &h, NULL, 0, &found, NULL) == BOIL_OK) {
-        keep_loads(s, row, &h, c->plant.limits.recovery_s);
+        keep_loads(s, &c->schedule, row, &h, c->plant.limits.recovery_s);
         keep_summary(row, &h);
         keep_findings(row, &found);
     }

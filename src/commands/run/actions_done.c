@@ -12,29 +12,37 @@ static double badness(const carried_out_line *l)
 }
 
 /* One that was lifted before its time has its lifting among the actions. */
-static bool lifts_itself(const boil_action *a, const boil_load_result *r)
+static bool lifts_itself(const boil_action *a, double time_s, const boil_load_result *r)
 {
     const boil_load *l = action_load_of(a);
     if (l == NULL || !isfinite(l->immersed_s))
         return false;
-    return r == NULL || !(r->lifted_s < a->time_s + l->immersed_s - 1e-6);
+    return r == NULL || !(r->lifted_s < time_s + l->immersed_s - 1e-6);
 }
 
-static size_t list_all(const carried_out *o, const carried_out_line *lines, size_t lines_count, run_action *list)
+/* Without a moment of its own it stands where it could be done at the earliest. */
+static size_t list_all(const carried_out *o, run_action *list)
 {
     const boil_schedule *s = &o->scenario->schedule;
-    size_t count = 0, next = 0;
-    for (size_t i = 0; i < s->count; i++) {
+    size_t count = 0, lines_count;
+    carried_out_line *lines = carried_out_lines(o, &lines_count);
+    const carried_out_line **of = calloc(s->count + 1, sizeof *of);
+    for (size_t i = 0; of != NULL && i < lines_count; i++)
+        of[lines[i].action] = &lines[i];
+    for (size_t i = 0; of != NULL && i < s->count; i++) {
         const boil_action *a = &s->actions[i];
-        run_action in = {.time_s = a->time_s, .last_s = a->time_s, .times = 1, .action = i};
-        if (next < lines_count && lines[next].action == i)
-            in.line = lines[next++];
+        double done_s = carried_out_done_s(o, i), time_s = isnan(done_s) ? a->time_s : done_s;
+        run_action in = {.time_s = time_s, .last_s = time_s, .times = 1, .action = i};
+        if (of[i] != NULL)
+            in.line = *of[i];
         list[count++] = in;
-        if (!lifts_itself(a, in.line.load))
+        if (!lifts_itself(a, time_s, in.line.load))
             continue;
-        double out_s = a->time_s + a->is.load.immersed_s;
+        double out_s = time_s + a->is.load.immersed_s;
         list[count++] = (run_action){.time_s = out_s, .last_s = out_s, .times = 1, .action = i, .lifting = true};
     }
+    free(of);
+    free(lines);
     return count;
 }
 
@@ -78,11 +86,9 @@ static size_t group(const scenario *s, run_action *list, size_t count)
 
 run_action *run_actions_of(const carried_out *o, size_t *count)
 {
-    size_t lines_count, actions = o->scenario->schedule.count;
-    carried_out_line *lines = carried_out_lines(o, &lines_count);
+    size_t actions = o->scenario->schedule.count;
     run_action *list = actions > 0 ? malloc(2 * actions * sizeof *list) : NULL;
-    *count = list != NULL ? list_all(o, lines, lines_count, list) : 0;
-    free(lines);
+    *count = list != NULL ? list_all(o, list) : 0;
     if (list == NULL)
         return NULL;
     qsort(list, *count, sizeof *list, by_time);

@@ -1,9 +1,13 @@
 #include "commands/run/parts.h"
 
+#include <math.h>
+
 static action_view view_of(const carried_out *o, const run_action *r, unit_system s)
 {
     action_view v = action_view_of(o->scenario, r->action, s == UNITS_US ? ACTION_US : ACTION_SI);
     v.many = r->times > 1;
+    if (!isnan(carried_out_done_s(o, r->action)))
+        v.time_s = carried_out_done_s(o, r->action);
     v.load = r->line.load;
     v.addition = r->line.addition;
     return v;
@@ -52,6 +56,8 @@ action_text run_action_details(const carried_out *o, const run_action *r, unit_s
         type->details(&v, &t);
     if (type->pace != NULL)
         type->pace(&v, &t);
+    if (!r->lifting)
+        action_wait_add(&v, &t);
     return t;
 }
 
@@ -60,6 +66,10 @@ action_text run_action_expected(const carried_out *o, const run_action *r, unit_
     const action_type *type = type_of(o, r);
     action_view v = view_of(o, r, s);
     action_text t = {""};
+    if (o->central.end == BOIL_RUN_DONE && isnan(carried_out_done_s(o, r->action))) {
+        TEXT_ADD(t.text, "Not done in the run: %s", carried_out_why_not(o, r->action));
+        return t;
+    }
     if (type->expected == NULL)
         return t;
     if (v.load == NULL && v.addition == NULL) {

@@ -16,13 +16,33 @@ static const char *const closure_words[] = {
     [BOIL_CLOSURES_SUDDEN] = "sudden", [BOIL_CLOSURES_SUDDEN_3] = "sudden-3",       [BOIL_CLOSURES_SUDDEN_8] = "sudden-8",
     [BOIL_CLOSURES_MILD] = "mild",     [BOIL_CLOSURES_MILD_8] = "mild-8",           [BOIL_CLOSURES_TRIGGER] = "trigger"};
 
+/* An action of the schedule and what became of it. */
+typedef struct {
+    double time_s, done_s;
+    const char *keyword;
+    action_name name;
+    boil_act_end end;
+} act;
+
 /* clang-format off */
 TELLS(bool, is_stopped, carried_out, carried_out_stopped(r))
 WRITES(reason, carried_out, text, verdict_stop_reason(r, UNITS_SI).text)
 
+static const char *const act_ends[] = {
+    [BOIL_ACT_WAITING] = "waiting", [BOIL_ACT_DONE] = "done", [BOIL_ACT_LAPSED] = "lapsed"};
+
+#define RECORD act
+static const field act_fields[] = {
+    SAME(time_s, "when it was to be done, from the start: of one that waits, the earliest"),
+    TEXT("kind", keyword, "its keyword in the scenario: load, lift, water, ..."),
+    CHARS("act", name, "what is done, in the words of the scenario"),
+    SAME(done_s, "when it was done, or begun; null: it was not"),
+    WORD("end", end, act_ends, "waiting: it still was at the end; lapsed: the next of its line came first"), FIELDS_END};
+#undef RECORD
+
 #define RECORD boil_load_result
 static const field load[] = {
-    SAME(time_s, "when it goes in, from the start"), SAME(mass_kg, "its parts, without basket"),
+    COUNT("act", action, "its place among the acts, from 0"), SAME(time_s, "when it goes in, from the start"), SAME(mass_kg, "its parts, without basket"),
     BOOL("was_quiet", was_quiet, "the bath did not boil when it went in"),
     SAME(boil_lost_s, "when the boil stopped; null: it did not"),
     SAME(recovery_s, "from then until it was back; 0: never lost; null: still quiet at the end"),
@@ -35,7 +55,7 @@ static const field load[] = {
 
 #define RECORD boil_addition_result
 static const field addition[] = {
-    SAME(time_s, "when its pour begins, from the start"), WORD("kind", kind, action_addition_words, "what goes in"),
+    COUNT("act", action, "its place among the acts, from 0"), SAME(time_s, "when its pour begins, from the start"), WORD("kind", kind, action_addition_words, "what goes in"),
     SAME(mass_kg, "how much of it"), SAME(over_s, "how long it is poured"),
     BOOL("was_quiet", was_quiet, "the bath did not boil at some moment of the pour"),
     SAME(steam_before_kg_s, "steam as it began"),
@@ -108,6 +128,19 @@ static const field other_run[] = {
     FIELDS_END};
 #undef RECORD
 
+static void acts(json *j, const char *name, const void *record)
+{
+    const carried_out *o = record;
+    const boil_schedule *s = &o->scenario->schedule;
+    json_list(j, name);
+    for (size_t i = 0; i < s->count; i++) {
+        act a = {s->actions[i].time_s, carried_out_done_s(o, i), action_type_of(s->actions[i].kind)->keyword,
+                 action_name_of(o->scenario, i), i < o->central.acts_count ? o->central.acts[i].end : BOIL_ACT_WAITING};
+        json_record(j, NULL, act_fields, &a);
+    }
+    json_close(j);
+}
+
 #define RECORD carried_out
 static const field stopped[] = {
     NUMBER("time_s", central.end_s, "when"), GIVEN(FIELD_TEXT, "reason", NULL, reason, "what left the known range"),
@@ -177,6 +210,7 @@ static const field answer[] = {
     {.kind = FIELD_OBJECT, .key = "stopped", .inside = stopped, .when = is_stopped,
      .meaning = "where the run left what is known of the bath; null: it reached its end"},
     NUMBER("overflow_s", central.summary.overflow_s, "when the level first was at the rim; null: never"),
+    GIVEN(FIELD_LIST, "acts", act_fields, acts, "the schedule, act by act, and when each was done"),
     LIST("loads", central.loads, central.loads_count, load, "what became of each load"),
     LIST("additions", central.additions, central.additions_count, addition, "what became of each addition"),
     LIST("quiet", central.quiet, central.quiet_count, quiet, "spells in which the bath did not boil"),

@@ -177,6 +177,16 @@ static void rest_print(const sheet *h, const carried_out_line *lines, size_t cou
     fputc('\n', h->to);
 }
 
+/* What waited and was not done. A run that stopped early leaves undone what it leaves. */
+static void undone_print(const sheet *h)
+{
+    const scenario *s = h->run->scenario;
+    for (size_t i = 0; i < s->schedule.count && !carried_out_stopped(h->run); i++)
+        if (isnan(carried_out_done_s(h->run, i)))
+            fprintf(h->to, " not done: %s, due at %s: %s\n", action_name_of(s, i).text,
+                    format_clock(s->start_s, s->schedule.actions[i].time_s).text, carried_out_why_not(h->run, i));
+}
+
 void sheet_print(const carried_out *o, unit_system s, FILE *to)
 {
     sheet h = {o, s, to};
@@ -185,6 +195,7 @@ void sheet_print(const carried_out *o, unit_system s, FILE *to)
     carried_out_line *lines = carried_out_lines(o, &count);
     if (count == 0) {
         fputs(" no loads and no additions\n", to);
+        undone_print(&h);
         free(lines);
         return;
     }
@@ -198,6 +209,7 @@ void sheet_print(const carried_out *o, unit_system s, FILE *to)
     }
     if (count > shown_one_by_one)
         rest_print(&h, lines + shown_one_by_one, count - shown_one_by_one);
+    undone_print(&h);
     if (marked)
         fputs(" * after overflow: not a prediction\n", to);
     if (more)

@@ -8,7 +8,8 @@
 
 #define HOUR 3600.0
 
-/* A load goes in and is lifted, water is poured, salts follow, heat is changed, a valve works; water again at `late_s`. */
+/* A load goes in and is lifted, water is poured, salts follow, heat is changed, a valve works; water again at `late_s`. Two acts wait
+   for what the load does. */
 static void fill_schedule(boil_schedule *s, double late_s, double late_kg)
 {
     boil_action load = plate_action(60, 2), water = two_gallons_action(300, 120), late = two_gallons_action(late_s, 60);
@@ -18,7 +19,10 @@ static void fill_schedule(boil_schedule *s, double late_s, double late_kg)
     load.is.load.rinse_kg_m2 = 0.1;
     salts.is.salts = (boil_action_salts){4, 60, CELSIUS(20), {0.80, 0.15, 0.05}};
     late.is.water.mass_kg = late_kg;
-    boil_action all[] = {load, water, salts, dial, late};
+    boil_action quiet = {.time_s = 30, .kind = BOIL_ACTION_MIXER, .wait.state = BOIL_WAIT_QUIET, .is.on = true};
+    boil_action back = {.time_s = 62, .kind = BOIL_ACTION_MIXER, .is.on = false};
+    back.wait = (boil_wait){.state = BOIL_WAIT_BACK, .follows = true, .after = 0, .for_s = 100};
+    boil_action all[] = {load, water, salts, dial, late, quiet, back};
     boil_schedule_init(s, 1.5 * HOUR);
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
         assert_int_equal(boil_schedule_add(s, &all[i]), BOIL_OK);
@@ -58,6 +62,8 @@ static void assert_same_lists(const boil_history *a, const boil_history *b)
         SAME(p, q, layer_kg), SAME(p, q, layer_K), SAME(p, q, undissolved_kg), SAME(p, q, level_m), SAME(p, q, sensor_K);
         SAME(p, q, valve_open), SAME(p, q, coldest_load_K);
     }
+    for (size_t i = 0; i < a->acts_count; i++)
+        SAME(&a->acts[i], &b->acts[i], done_s), SAME(&a->acts[i], &b->acts[i], end);
     for (size_t i = 0; i < a->loads_count; i++) {
         const boil_load_result *p = &a->loads[i], *q = &b->loads[i];
         SAME(p, q, boil_lost_s), SAME(p, q, recovery_s), SAME(p, q, lowest_temperature_K), SAME(p, q, hot_s);
@@ -79,7 +85,7 @@ static void assert_same_history(const boil_history *a, const boil_history *b)
 {
     SAME(a, b, end), SAME(a, b, end_s), SAME(a, b, steps), SAME(a, b, evaluations), SAME(a, b, mode_changes);
     SAME(a, b, summary), SAME(a, b, balance);
-    SAME(a, b, rows_count), SAME(a, b, loads_count), SAME(a, b, additions_count), SAME(a, b, quiet_count);
+    SAME(a, b, rows_count), SAME(a, b, acts_count), SAME(a, b, loads_count), SAME(a, b, additions_count), SAME(a, b, quiet_count);
     SAME(a, b, valve_count);
     assert_same_lists(a, b);
 }
@@ -106,7 +112,7 @@ static void copy_at(const boil_plant *p, const boil_schedule *s, double until_s,
 static void a_copy_goes_on_as_the_run_left_alone(void **state)
 {
     (void)state;
-    const double moments[] = {0, 1, 60, 60.5, 333, 500, 905, 1500, 2400, 1.5 * HOUR, 1e9};
+    const double moments[] = {0, 1, 60, 60.5, 75, 140, 333, 500, 905, 1500, 2400, 1.5 * HOUR, 1e9};
     boil_plant p = watched_plant();
     boil_run_options o = traced();
     boil_schedule s;

@@ -1,0 +1,144 @@
+#include <math.h>
+
+#include "acts/wait.h"
+#include "base/array.h"
+#include "case/schedule.h"
+#include "simulate/actions.h"
+#include "simulate/simulation.h"
+
+/* simulate/simulation_acts.c -- the schedule: what is due of it is done, what waits is kept until the bath is as it should be. */
+
+/* Bodies that have just gone in, behind the others, get their unknowns. */
+static boil_outcome begin_bodies(boil_simulation *r)
+{
+    size_t at = 0;
+    for (size_t i = 0; i < r->bath.bodies_count; i++) {
+        boil_bath_body *o = &r->bath.bodies[i];
+        size_t begin = BOIL_STATE_FIXED + at;
+        at += (size_t)o->body.unknowns;
+        if (begin < r->unknowns)
+            continue;
+        boil_outcome outcome = boil_simulation_reserve(r, BOIL_STATE_FIXED + at);
+        if (outcome != BOIL_OK)
+            return outcome;
+        o->at = begin - BOIL_STATE_FIXED;
+        boil_conduction_init(&o->body, o->entry_K, r->y + begin);
+        r->unknowns = BOIL_STATE_FIXED + at;
+    }
+    return BOIL_OK;
+}
+
+static boil_outcome carry_out(boil_simulation *r, size_t action)
+{
+    boil_actions_moment m = {.time_s = r->t, .state = r->y, .bath = &r->bath, .recorder = &r->record, .view = &r->view};
+    r->record.action = action;
+    boil_outcome outcome = boil_actions_apply(&r->schedule->actions[action], &m);
+    r->history.acts[action] = (boil_act_result){r->t, BOIL_ACT_DONE};
+    return outcome == BOIL_OK ? begin_bodies(r) : outcome;
+}
+
+/* When an action whose time has come is due if the bath stays as it is; infinite: not as long as it does. */
+static double due(const boil_simulation *r, size_t action)
+{
+    const boil_action *a = &r->schedule->actions[action];
+    const boil_wait_bath bath = {r->bath.boiling, r->since_s};
+    double earliest_s = a->time_s;
+    if (a->wait.follows) {
+        size_t after = boil_schedule_followed(r->schedule, action);
+        const boil_act_result *before = after < r->history.acts_count ? &r->history.acts[after] : NULL;
+        if (before == NULL || isnan(before->done_s))
+            return (double)INFINITY;
+        bool load = a->wait.state == BOIL_WAIT_BACK;
+        earliest_s = before->done_s + (load ? r->schedule->actions[after].is.load.lowering_s : a->wait.delay_s);
+    }
+    return boil_wait_due(&a->wait, earliest_s, &r->plant.by_hand, &bath);
+}
+
+static bool waits(const boil_action *a)
+{
+    return a->wait.state != BOIL_WAIT_NONE || a->wait.follows;
+}
+
+static bool is_idle(const boil_simulation *r, double at_s)
+{
+    return r->schedule->idle_after_s > 0 && at_s > r->schedule->idle_after_s;
+}
+
+static void forget(boil_simulation *r, size_t place)
+{
+    for (size_t i = place + 1; i < r->waiting_count; i++)
+        r->waiting[i - 1] = r->waiting[i];
+    r->waiting_count--;
+}
+
+/* Nobody does a thing twice at once because the first time has been late. */
+static void lapse_same_line(boil_simulation *r, int line)
+{
+    for (size_t i = 0; line != 0 && i < r->waiting_count;) {
+        if (r->schedule->actions[r->waiting[i]].line != line) {
+            i++;
+            continue;
+        }
+        r->history.acts[r->waiting[i]].end = BOIL_ACT_LAPSED;
+        forget(r, i);
+    }
+}
+
+/* The next action's time has come. */
+static boil_outcome reach(boil_simulation *r)
+{
+    boil_history *h = &r->history;
+    const boil_action *a = &r->schedule->actions[r->next_action];
+    boil_act_result *acts = boil_array_reserve(h->acts, &r->record.acts_capacity, h->acts_count, sizeof *acts);
+    if (!acts)
+        return BOIL_NO_MEMORY;
+    h->acts = acts;
+    acts[h->acts_count++] = (boil_act_result){(double)NAN, BOIL_ACT_WAITING};
+    lapse_same_line(r, a->line);
+    if (!waits(a))
+        return carry_out(r, r->next_action);
+    size_t *list = boil_array_reserve(r->waiting, &r->waiting_capacity, r->waiting_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    r->waiting = list;
+    list[r->waiting_count++] = r->next_action;
+    return BOIL_OK;
+}
+
+boil_outcome boil_simulation_do_acts(boil_simulation *r)
+{
+    const boil_schedule *s = r->schedule;
+    boil_outcome outcome = BOIL_OK;
+    for (; outcome == BOIL_OK && r->next_action < s->count && s->actions[r->next_action].time_s <= r->t; r->next_action++)
+        outcome = reach(r);
+    for (size_t i = 0; outcome == BOIL_OK && i < r->waiting_count && !is_idle(r, r->t);) {
+        size_t action = r->waiting[i];
+        if (due(r, action) > r->t) {
+            i++;
+            continue;
+        }
+        forget(r, i);
+        outcome = carry_out(r, action);
+    }
+    return outcome;
+}
+
+double boil_simulation_next_act(const boil_simulation *r)
+{
+    double best = (double)INFINITY;
+    for (size_t i = 0; i < r->waiting_count; i++)
+        best = fmin(best, due(r, r->waiting[i]));
+    return is_idle(r, best) ? (double)INFINITY : best;
+}
+
+bool boil_simulation_lowers(const boil_simulation *r)
+{
+    const boil_schedule *s = r->schedule;
+    for (size_t i = 0; i < r->waiting_count; i++)
+        if (s->actions[r->waiting[i]].kind == BOIL_ACTION_LOAD && due(r, r->waiting[i]) <= r->t)
+            return !is_idle(r, r->t);
+    for (size_t i = r->next_action; i < s->count && s->actions[i].time_s <= r->t; i++)
+        if (s->actions[i].kind == BOIL_ACTION_LOAD && due(r, i) <= r->t)
+            return true;
+    return false;
+}
