@@ -616,7 +616,7 @@ typedef struct {
     double steam_peak_after_kg_s; /* in it, or within ten minutes of its end, or until the next spell; 0 if never back */
     double level_max_after_m;     /* within ten minutes of its end, or until the next spell; 0 if never back */
     double potential_kg;          /* steam that the water afloat could give, when it left least freeboard */
-    double left_m, left_s;        /* that freeboard, and when; NaN: nothing floated that lowers it. See simulate/potential.h */
+    double left_m, left_s;        /* that freeboard, and when; NaN: nothing floated that lowers it. See bath/potential.h */
     double left_hot_m;            /* the least, had the water been at its boil, and the bath at its own; NaN likewise */
     double surge_kg_s, critical_kg_s; /* the surge it could make then, and the steam that lifts the bath to the rim */
     double may_overflow_s;            /* when what floated could first lift the bath over the rim; NaN never */

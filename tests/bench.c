@@ -11,8 +11,8 @@
 #include "boilback.h"
 #include "base/constants.h"
 #include "commands/explore/answer.h"
-#include "simulate/modes.h"
-#include "simulate/rates.h"
+#include "bath/modes.h"
+#include "bath/rates.h"
 #include "simulate/run.h"
 
 static double now(void)

@@ -5,8 +5,8 @@
 #include "base/bisection.h"
 #include "base/constants.h"
 #include "case/checks.h"
-#include "simulate/modes.h"
-#include "simulate/rates.h"
+#include "bath/modes.h"
+#include "bath/rates.h"
 
 static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
 

@@ -6,7 +6,7 @@
 #include "case/load.h"
 #include "properties/viscosity.h"
 #include "properties/water.h"
-#include "simulate/modes.h"
+#include "bath/modes.h"
 #include "transfer/entrainment.h"
 
 typedef boil_actions_moment moment;

@@ -4,8 +4,8 @@
 
 #include "boilback.h"
 #include "case/schedule.h"
-#include "simulate/bath.h"
-#include "simulate/rates_view.h"
+#include "bath/bath.h"
+#include "bath/rates_view.h"
 #include "simulate/recorder.h"
 
 /* The bath at the moment of an action, and who is told of it. */

@@ -5,7 +5,7 @@
 
 #include "base/constants.h"
 #include "base/array.h"
-#include "simulate/rates.h"
+#include "bath/rates.h"
 #include "transfer/overflow.h"
 
 /* simulate/recorder.c -- the recorder as a whole, the automatic valve, and the rows of the trace. */

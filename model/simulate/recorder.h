@@ -10,8 +10,8 @@
 #define BOIL_SIMULATE_RECORDER_H
 
 #include "boilback.h"
-#include "simulate/potential.h"
-#include "simulate/rates_view.h"
+#include "bath/potential.h"
+#include "bath/rates_view.h"
 
 /* The last three values of a quantity since the last restart: where it turns between steps, a parabola gives the extreme. */
 typedef struct {

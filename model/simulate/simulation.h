@@ -9,7 +9,7 @@
 #define BOIL_SIMULATE_SIMULATION_H
 
 #include "integrate/integrator.h"
-#include "simulate/modes.h"
+#include "bath/modes.h"
 #include "simulate/recorder.h"
 
 /* The valve does at a time what the control wanted a dead time before. */

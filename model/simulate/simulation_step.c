@@ -4,7 +4,7 @@
 
 #include "base/constants.h"
 #include "properties/water.h"
-#include "simulate/rates.h"
+#include "bath/rates.h"
 #include "simulate/simulation.h"
 
 /* simulate/simulation_step.c -- the state evaluated, a stretch begun, a step taken, and what follows from it. */

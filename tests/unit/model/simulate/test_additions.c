@@ -8,8 +8,8 @@
 
 #include "properties/solubility.h"
 #include "properties/water.h"
-#include "simulate/modes.h"
-#include "simulate/rates.h"
+#include "bath/modes.h"
+#include "bath/rates.h"
 #include "support/cases.h"
 #include "support/sampled.h"
 
@@ -174,8 +174,8 @@ static void automatic_water_holds_the_boiling_point(void **state)
     double slope = v.solution.slope.water;
     double off = s->vented_total_kg / h.end_s, r1 = -slope * off, r2 = -slope * (c->rate_kg_s * 1.1 - off);
     double late = c->dead_time_s + c->sensor_lag_s, mixing;
-    boil_overturn_pool pool = {boil_tank_area(&p.tank), v.solution.volume_m3 / boil_tank_area(&p.tank), v.solution.density_kg_m3,
-                               boil_water_density(c->water_K), v.pool.stirring_W_kg};
+    boil_overturn_pool pool = {boil_tank_area(&p.tank), v.solution.volume_m3 / boil_tank_area(&p.tank),
+                               v.solution.density_kg_m3, boil_water_density(c->water_K), v.pool.stirring_W_kg};
     mixing = boil_overturn_time(&(boil_overturn){p.layer.turnover_factor, p.layer.mixing_efficiency}, &pool);
     double top = c->set_point_K + c->differential_K / 2 + r1 * (late + mixing);
     double bottom = c->set_point_K - c->differential_K / 2 - r2 * (late + mixing);

@@ -7,8 +7,8 @@
 #include "support/close.h"
 
 #include "properties/water.h"
-#include "simulate/modes.h"
-#include "simulate/rates.h"
+#include "bath/modes.h"
+#include "bath/rates.h"
 #include "support/cases.h"
 
 #define MOST 64

@@ -10,8 +10,8 @@
 #include "support/close.h"
 
 #include "properties/water.h"
-#include "simulate/modes.h"
-#include "simulate/rates.h"
+#include "bath/modes.h"
+#include "bath/rates.h"
 #include "support/cases.h"
 
 static boil_run_options central(void)

@@ -1,13 +1,13 @@
-/* simulate/rates_parts.h -- the parts of a view, for simulate/rates.c alone. Each function gives one part from what it names: the
+/* bath/rates_parts.h -- the parts of a view, for bath/rates.c alone. Each function gives one part from what it names: the
    bath, the state, and parts that came before; the levels are of most of those, and take the view. Those that can fail write
    their part, named last, and give BOIL_OK, or a failure after which the part is worth nothing. */
-#ifndef BOIL_SIMULATE_RATES_PARTS_H
-#define BOIL_SIMULATE_RATES_PARTS_H
+#ifndef BOIL_BATH_RATES_PARTS_H
+#define BOIL_BATH_RATES_PARTS_H
 
 #include "boilback.h"
-#include "simulate/rates_view.h"
+#include "bath/rates_view.h"
 
-/* simulate/rates_bath.c: the bath itself, what heats and controls it, and what is in it. The rates of the steel's temperatures
+/* bath/rates_bath.c: the bath itself, what heats and controls it, and what is in it. The rates of the steel's temperatures
    go to dydt unless it is NULL. */
 boil_outcome boil_rates_of_solution(const boil_bath *b, const double y[], boil_rates_guess *g, boil_rates_solution *s);
 boil_rates_heater boil_rates_of_heater(const boil_bath *b, const double y[], double bath_K);
@@ -21,7 +21,7 @@ boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const
 void boil_rates_soak_salts(const double y[], double dissolving_kg_s, boil_rates_salts *o);
 boil_rates_levels boil_rates_of_levels(const boil_bath *b, const boil_rates_view *v);
 
-/* simulate/rates_water.c: the water afloat, what leaves through the surface, and what goes in. */
+/* bath/rates_water.c: the water afloat, what leaves through the surface, and what goes in. */
 boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
                                  const boil_rates_pool *pool, const boil_rates_salts *salts, double heater_W,
                                  boil_rates_guess *g, boil_rates_layer *out);

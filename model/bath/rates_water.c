@@ -2,12 +2,12 @@
 
 #include "base/constants.h"
 #include "properties/water.h"
-#include "simulate/rates_parts.h"
+#include "bath/rates_parts.h"
 #include "transfer/interface_heat.h"
 
 #define WATER_CONDUCTIVITY 0.65 /* W/mK, liquid water 40 to 100 degC: 0.63 to 0.68 [IAPWS R15-11] */
 
-/* simulate/rates_water.c -- the water afloat, what leaves through the surface, and what goes in. */
+/* bath/rates_water.c -- the water afloat, what leaves through the surface, and what goes in. */
 
 /* Temperature of the layer. While it has next to no mass it is that of the water that began it. */
 static double layer_temperature(const boil_bath *b, const double y[])

@@ -1,4 +1,4 @@
-#include "simulate/bath.h"
+#include "bath/bath.h"
 
 #include <math.h>
 #include <stdlib.h>

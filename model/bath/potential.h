@@ -1,12 +1,12 @@
-/* simulate/potential.h -- what the water afloat on a quiet bath could do if it let go now.
+/* bath/potential.h -- what the water afloat on a quiet bath could do if it let go now.
 
    The layer's mass times the yield of its best mixture with the bath (transfer/flash.h) is the steam it can give; what that
    leaves of the freeboard, and the surge it can make, are judged by transfer/overflow.h. It does not say when: a nucleus, a
    dropped part, a ripple decide that. */
-#ifndef BOIL_SIMULATE_POTENTIAL_H
-#define BOIL_SIMULATE_POTENTIAL_H
+#ifndef BOIL_BATH_POTENTIAL_H
+#define BOIL_BATH_POTENTIAL_H
 
-#include "simulate/rates.h"
+#include "bath/rates.h"
 
 typedef struct {
     double steam_kg;      /* that the layer can give */

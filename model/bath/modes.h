@@ -1,9 +1,9 @@
-/* simulate/modes.h -- how a bath starts, and where and how it changes between quiet and boiling. */
-#ifndef BOIL_SIMULATE_MODES_H
-#define BOIL_SIMULATE_MODES_H
+/* bath/modes.h -- how a bath starts, and where and how it changes between quiet and boiling. */
+#ifndef BOIL_BATH_MODES_H
+#define BOIL_BATH_MODES_H
 
 #include "boilback.h"
-#include "simulate/rates_view.h"
+#include "bath/rates_view.h"
 
 /* Set the bath up for a plant (kept by reference), fill y[0..BOIL_STATE_FIXED) and the first guess: charged, nothing in it, in
    its mode: BOILING with steady steam and heater when it starts at its boiling point with nothing afloat and the heat carries it, else QUIET; a

@@ -1,4 +1,4 @@
-#include "simulate/potential.h"
+#include "bath/potential.h"
 
 #include <math.h>
 

@@ -1,10 +1,10 @@
-/* simulate/rates_view.h -- all that follows from a state of the bath, part by part, in the order of cause; and where the searches
+/* bath/rates_view.h -- all that follows from a state of the bath, part by part, in the order of cause; and where the searches
    for it ended. */
-#ifndef BOIL_SIMULATE_RATES_VIEW_H
-#define BOIL_SIMULATE_RATES_VIEW_H
+#ifndef BOIL_BATH_RATES_VIEW_H
+#define BOIL_BATH_RATES_VIEW_H
 
 #include "boilback.h"
-#include "simulate/bath.h"
+#include "bath/bath.h"
 #include "transfer/flash.h"
 
 /* Within which water soaks into dry salt, s: judgement, 1 to 10. */

@@ -1,19 +1,19 @@
-#include "simulate/rates.h"
+#include "bath/rates.h"
 
 #include <math.h>
 
-#include "simulate/rates_parts.h"
+#include "bath/rates_parts.h"
 
-/* simulate/rates.c -- the parts in the order of cause, and from them the rates of all unknowns but the steel's temperatures
-   (simulate/rates_parts.h). The steam comes last: it takes the heat that everything else leaves, equation (1) of
-   simulate/bath.h. */
+/* bath/rates.c -- the parts in the order of cause, and from them the rates of all unknowns but the steel's temperatures
+   (bath/rates_parts.h). The steam comes last: it takes the heat that everything else leaves, equation (1) of
+   bath/bath.h. */
 
 boil_rates_guess boil_rates_guess_at(double temperature_K)
 {
     return (boil_rates_guess){.temperature_K = temperature_K};
 }
 
-/* What a kilogram of a component counts for in the boiling bath: K_i of simulate/bath.h. */
+/* What a kilogram of a component counts for in the boiling bath: K_i of bath/bath.h. */
 static double counts(double partial_J_kg, double capacity_J_K, double slope_K_kg)
 {
     return partial_J_kg + capacity_J_K * slope_K_kg;

@@ -4,10 +4,10 @@
 #include "base/constants.h"
 #include "properties/solubility.h"
 #include "properties/viscosity.h"
-#include "simulate/rates_parts.h"
+#include "bath/rates_parts.h"
 #include "transfer/dissolution.h"
 
-/* simulate/rates_bath.c -- the bath itself, its heater and control, and the steel and the salt in it. */
+/* bath/rates_bath.c -- the bath itself, its heater and control, and the steel and the salt in it. */
 
 /* T at which the bath holds the enthalpy H. */
 static boil_outcome quiet_temperature(const boil_bath *b, const double y[], double *temperature_K, boil_bath_heat *heat)

@@ -1,9 +1,9 @@
-#include "simulate/modes.h"
+#include "bath/modes.h"
 
 #include <math.h>
 
 #include "equipment/heat_control.h"
-#include "simulate/rates.h"
+#include "bath/rates.h"
 
 double boil_modes_boils_from(const boil_rates_view *v)
 {

@@ -1,11 +1,11 @@
-/* simulate/rates.h -- everything that follows from a state of the bath, part by part (simulate/rates_view.h), and the rates of its
-   unknowns: equations (1) and (2) of simulate/bath.h. Nothing that is given is changed but the guess, and that only shortens
+/* bath/rates.h -- everything that follows from a state of the bath, part by part (bath/rates_view.h), and the rates of its
+   unknowns: equations (1) and (2) of bath/bath.h. Nothing that is given is changed but the guess, and that only shortens
    searches: what follows from a state does not depend on what was evaluated before. */
-#ifndef BOIL_SIMULATE_RATES_H
-#define BOIL_SIMULATE_RATES_H
+#ifndef BOIL_BATH_RATES_H
+#define BOIL_BATH_RATES_H
 
 #include "boilback.h"
-#include "simulate/rates_view.h"
+#include "bath/rates_view.h"
 
 boil_rates_guess boil_rates_guess_at(double temperature_K); /* for a bath near a temperature */
 

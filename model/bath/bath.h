@@ -1,4 +1,4 @@
-/* simulate/bath.h -- the state of the tank and how fast it changes. One well-mixed bath in one of two modes, the water that
+/* bath/bath.h -- the state of the tank and how fast it changes. One well-mixed bath in one of two modes, the water that
    floats on it, the steam it holds, the heater, and the steel in it.
 
    QUIET: temperature free, from the enthalpy H = m h(T, m) + E_steel(T).
@@ -23,8 +23,8 @@
        loop = 1 + s (K_water - h_w)/(hv - K_water) dw/d leaving,  s = steam/leaving within 0 to 1                       (2)
    (for s = 1, 1 - d steam/d leaving) it answers in the rise time; where it comes to rest, steam = leaving, does not change.
    s makes both modes agree where steam vanishes: were loop above 1 there, the bath would chatter between them. */
-#ifndef BOIL_SIMULATE_BATH_H
-#define BOIL_SIMULATE_BATH_H
+#ifndef BOIL_BATH_BATH_H
+#define BOIL_BATH_BATH_H
 
 #include <stdbool.h>
 #include <stddef.h>
@@ -140,7 +140,7 @@ typedef struct {
 } boil_bath;
 
 /* Set the bath up for a plant (kept by reference) and fill y[0..BOIL_STATE_FIXED): charged, nothing in it, QUIET, no steam held.
-   *hot: it starts at its boiling point. BOIL_OUT_OF_RANGE: no such bath. See boil_modes_start of simulate/modes.h. */
+   *hot: it starts at its boiling point. BOIL_OUT_OF_RANGE: no such bath. See boil_modes_start of bath/modes.h. */
 boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot);
 void boil_bath_free(boil_bath *b);
 
