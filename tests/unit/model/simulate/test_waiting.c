@@ -13,7 +13,7 @@ static boil_action waiting(boil_action a, boil_wait w)
 
 static boil_action dial_action(double time_s, double dial)
 {
-    return (boil_action){.time_s = time_s, .kind = BOIL_ACTION_HEAT, .is.dial = dial};
+    return (boil_action){.time_s = time_s, .kind = BOIL_ACTION_HEAT, .is.heat = {.order = BOIL_HEAT_TURN, .dial = dial}};
 }
 
 /* A load at 60 s stops the boil; the rest hangs on when it is back. */
