@@ -19,6 +19,7 @@ typedef struct {
     scenario scenario;
     carried_out done;
     boil_action actions[LOADS_MOST + 1];
+    boil_act_result acts[LOADS_MOST + 1];
     boil_load_result loads[LOADS_MOST];
     boil_addition_result addition;
     boil_row rows[3];
@@ -67,7 +68,9 @@ static void shift_begin(shift *s, size_t loads)
     for (size_t i = 0; i < loads; i++) {
         double t = 300 + 1800.0 * (double)i;
         s->actions[i] = (boil_action){.time_s = t, .kind = BOIL_ACTION_LOAD};
-        s->loads[i] = (boil_load_result){.time_s = t,
+        s->acts[i] = (boil_act_result){t, BOIL_ACT_DONE};
+        s->loads[i] = (boil_load_result){.action = i,
+                                         .time_s = t,
                                          .mass_kg = 45,
                                          .boil_lost_s = t + 5,
                                          .recovery_s = 50,
@@ -81,7 +84,9 @@ static void shift_begin(shift *s, size_t loads)
     s->rows[1] = row_at(end / 2, false, 0.72);
     s->rows[2] = row_at(end, true, 0.70);
     s->done = (carried_out){.scenario = &s->scenario,
-                            .central = {.loads = s->loads,
+                            .central = {.acts = s->acts,
+                                        .acts_count = loads,
+                                        .loads = s->loads,
                                         .loads_count = loads,
                                         .rows = s->rows,
                                         .rows_count = 3,
@@ -95,7 +100,9 @@ static void add_water(shift *s, double t)
 {
     size_t last = s->scenario.schedule.count++;
     s->actions[last] = (boil_action){.time_s = t, .kind = BOIL_ACTION_WATER};
-    s->addition = (boil_addition_result){.time_s = t,
+    s->acts[s->done.central.acts_count++] = (boil_act_result){t, BOIL_ACT_DONE};
+    s->addition = (boil_addition_result){.action = last,
+                                         .time_s = t,
                                          .over_s = 240,
                                          .mass_kg = 7.57,
                                          .steam_before_kg_s = 0.01,
@@ -261,6 +268,7 @@ static void the_sheet_tells_kinds_apart_and_what_parts_carry_out(void **state)
     assert_says(text, "7:00  liquid                              kept");
     free(text);
     the.actions[1].kind = BOIL_ACTION_MIXER; /* is no addition: no line */
+    the.done.central.additions_count = 0;
     text = printed_by(sheet_print);
     assert_int_equal(lines_of(text), 3);
     free(text);
