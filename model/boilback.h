@@ -366,6 +366,7 @@ typedef struct {
     double
         drag_out_kg_m2;   /* bath liquid carried out per wetted area of the parts; negative: from the film that stays on them */
     double part_height_m; /* for natural convection; 0.1, 0.02 to 1; hardly matters */
+    double pieces;        /* how many parts, for what is told apiece; 1 to 1e6; 0: nobody counted */
 } boil_load;
 
 typedef enum {

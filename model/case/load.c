@@ -52,6 +52,8 @@ static const char *parts_problem(const boil_load *l)
         return "area of the parts must be above 0 to 1e5 m2, or 0 to follow from their shape";
     if (!within(l->part_height_m, 0.02, 1))
         return "height of a part must be 0.02 to 1 m";
+    if (!(l->pieces == 0 || within(l->pieces, 1, 1e6)))
+        return "pieces must be 1 to 1e6, or 0 where nobody counted";
     return NULL;
 }
 

@@ -151,6 +151,7 @@ bool action_read(action_reader *r, cursor *c, boil_action *a, action_line *line)
         }
         words_consider(&n, types[i]->keyword);
     }
+    words_consider(&n, "unload"); /* which is near to its opposite */
     if (token == 0)
         cursor_error(c, c->at, "expected something to do: %s", known().text);
     else

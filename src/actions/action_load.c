@@ -8,6 +8,7 @@
 #include "base/words.h"
 
 static const bounds load_mass = {"kg", 0.001, 1e5};
+static const bounds load_pieces = {NULL, 1, 1e6};
 
 #define AT(member) offsetof(boil_action, is.load.member)
 
@@ -35,8 +36,8 @@ static const action_clause clauses[] = {
 typedef struct {
     action_reader *reader;
     boil_action *action;
-    boil_load *load; /* of the action */
-    bool named;
+    boil_load *load;     /* of the action */
+    bool named, refused; /* refused: for what its metal is, which was said */
     quantity said[CLAUSES], mass, size;
     const char *metal, *shape;
 } reading;
@@ -64,8 +65,34 @@ static bool unknown_clause(cursor *part)
                         words_suggestion(&n).text);
 }
 
+/* "40 pieces", if that is what comes. */
+static bool pieces_come(cursor part)
+{
+    size_t n = cursor_token(&part);
+    bool number = n > 0 && part.at[0] >= '0' && part.at[0] <= '9';
+    part.at += n;
+    return number && cursor_take(&part, "pieces");
+}
+
+static bool read_pieces(cursor *part, reading *r)
+{
+    quantity q;
+    cursor number = *part;
+    number.end = number.at + cursor_token(part);
+    if (!action_clause_first(part, part->at, "pieces", r->load->pieces > 0) || !quantity_factor(&number, "pieces", &q) ||
+        !cursor_expect_end(&number) || !quantity_within(part, "pieces", &q, &load_pieces))
+        return false;
+    if (q.si != floor(q.si))
+        return cursor_error(part, q.text, "'pieces' must be a whole number");
+    r->load->pieces = q.si;
+    part->at = number.end;
+    return cursor_take(part, "pieces") && cursor_expect_end(part);
+}
+
 static bool read_clause(cursor *part, reading *r)
 {
+    if (pieces_come(*part))
+        return read_pieces(part, r);
     if (words_taken(part->at, part->end, "as") > 0)
         return read_name(part, r);
     action_clause_end end = action_clause_read(part, clauses, CLAUSES, r->said, r->action);
@@ -77,15 +104,17 @@ static bool read_mass(cursor *part, reading *r)
     if (!quantity_read(part, "load", UNIT_OF(DIM_MASS), &r->mass) || !quantity_within(part, "load", &r->mass, &load_mass))
         return false;
     r->load->mass_kg = r->mass.si;
-    return metal_read(part, &r->metal);
+    return r->refused || metal_read(part, &r->metal);
 }
 
 static bool read_all(cursor *c, reading *r)
 {
     cursor part;
-    if (!cursor_part(c, &part))
+    if (cursor_done(c))
         return cursor_error(c, c->at, "say what goes in, for example 'load 100 lb, plate 1/4 in'");
-    bool good = read_mass(&part, r);
+    r->refused = metal_refused(*c);
+    cursor_part(c, &part);
+    bool good = read_mass(&part, r) && !r->refused;
     if (!cursor_part(c, &part))
         return cursor_error(c, c->end, "a load needs its shape, for example ', plate 1/4 in'");
     good = load_shape_read(&part, r->load, &r->shape, &r->size) && good;
@@ -164,6 +193,8 @@ static void details(const action_view *v, action_text *t)
     const boil_load *l = &v->action->is.load;
     TEXT_ADD(t->text, "at %s", action_amount_of(v->units, DIM_TEMPERATURE, l->temperature_K).text);
     add_stay(v, t);
+    if (l->pieces > 0)
+        TEXT_ADD(t->text, ", %.0f pieces", l->pieces);
     if (l->basket_kg > 0)
         TEXT_ADD(t->text, ", basket %s", action_amount_of(v->units, DIM_MASS, l->basket_kg).text);
     if (l->drag_out_kg_m2 >= 0)

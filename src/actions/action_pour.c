@@ -16,6 +16,10 @@ static const bounds added_time = {"s", 1, 86400};
 static bool read_amount(cursor *c, action_pour *p)
 {
     const action_material *m = p->material;
+    if (quantity_comes(*c, UNIT_OF(DIM_CONCENTRATION)))
+        return cursor_error(
+            c, c->at, "'%s' needs an amount; how strong it is stands behind it: 'liquid 5 gal over 5 min, strength 5 lb/gal'",
+            p->type->keyword);
     if (!quantity_read(c, p->type->keyword, m->amounts, &p->amount))
         return false;
     p->at_rate = m->by_rate && cursor_take(c, "at");

@@ -20,9 +20,22 @@ const load_shape *load_shape_listed(size_t index)
     return index < SHAPES ? &shapes[index] : NULL;
 }
 
+/* Parts whose size could be either of two. */
+static const struct {
+    const char *words, *ask;
+} asked[] = {
+    {"nut", "a nut of what thickness? write plate 1/4 in"},
+    {"nuts", "nuts of what thickness? write plate 1/4 in"},
+    {"washer", "a washer of what thickness? write plate 1/8 in"},
+    {"washers", "washers of what thickness? write plate 1/8 in"},
+};
+
 static bool unknown_shape(cursor *part)
 {
     size_t token = cursor_token(part);
+    for (size_t i = 0; i < sizeof asked / sizeof asked[0]; i++)
+        if (words_same(part->at, token, asked[i].words))
+            return cursor_error(part, part->at, "%s", asked[i].ask);
     words_nearest n = words_near(part->at, token);
     for (size_t i = 0; i < SHAPES; i++)
         words_consider(&n, shapes[i].words);
@@ -81,7 +94,12 @@ static const struct {
 } refused[] = {
     {"aluminium", HYDROGEN},
     {"aluminum", HYDROGEN},
+    {"alu", HYDROGEN},
+    {"aluminised", "is coated with aluminium, which " HYDROGEN},
+    {"aluminized", "is coated with aluminium, which " HYDROGEN},
     {"zinc", HYDROGEN},
+    {"zincked", "is coated with zinc, which " HYDROGEN},
+    {"galv", "is coated with zinc, which " HYDROGEN},
     {"galvanised", "is coated with zinc, which " HYDROGEN},
     {"galvanized", "is coated with zinc, which " HYDROGEN},
     {"magnesium", "may burn violently with the hot nitrate and nitrite" NEVER},
@@ -90,6 +108,7 @@ static const struct {
     {"brass", "holds copper and zinc and " SPOILS},
     {"bronze", "holds copper and tin and " SPOILS},
     {"cadmium", SPOILS},
+    {"cad", "is cadmium, which " SPOILS},
     {"tin", DISSOLVES},
     {"tinned", "is coated with tin, which " DISSOLVES},
     {"solder", "holds tin, which " DISSOLVES},
@@ -98,6 +117,8 @@ static const struct {
     {"pewter", "is mostly tin, which " DISSOLVES},
     {"nickel", "is not blackened by this bath" NEVER},
     {"chromium", "is not blackened by this bath" NEVER},
+    {"chrome", "is not blackened by this bath" NEVER},
+    {"chromed", "is coated with chromium, which is not blackened by this bath" NEVER},
     {"stainless", "is not blackened by this bath: its chromium keeps the black oxide from forming"},
 };
 
@@ -111,13 +132,61 @@ static const char *reason_of(const char *name, size_t length)
     return NULL;
 }
 
-/* Why a metal named by any word of the text must not enter; NULL when none of them is known. */
-static const char *refusal(cursor c)
+/* Bytes of the text that belong to one word: letters, and what is beyond ASCII. */
+static size_t letters(const char *at, const char *end)
 {
-    const char *reason = NULL;
-    for (size_t n; reason == NULL && (n = cursor_token(&c)) > 0; c.at += n)
-        reason = reason_of(c.at, n);
-    return reason;
+    size_t n = 0;
+    while (at + n < end && (unsigned char)at[n] > ' ' && strchr(",-()/.;:+", at[n]) == NULL)
+        n++;
+    return n;
+}
+
+/* Why a metal named by any word of a stretch must not enter; NULL when none of them is known. The cursor is then at that word. */
+static const char *refusal(cursor *c)
+{
+    for (size_t n; c->at<c->end; c->at += n> 0 ? n : 1) {
+        n = letters(c->at, c->end);
+        const char *reason = n > 0 ? reason_of(c->at, n) : NULL;
+        if (reason != NULL)
+            return reason;
+    }
+    return NULL;
+}
+
+/* A name of parts that were stripped of their coat says so at its end. */
+static bool is_stripped_name(const cursor *part)
+{
+    static const char word[] = "(stripped)";
+    size_t length = sizeof word - 1;
+    return words_taken(part->at, part->end, "as") > 0 && (size_t)(part->end - part->at) >= length &&
+           words_same(part->end - length, length, word);
+}
+
+/* Up to the next comma. */
+static cursor next_part(cursor *line)
+{
+    cursor part = *line;
+    const char *comma = memchr(line->at, ',', (size_t)(line->end - line->at));
+    part.end = words_trim(part.at, comma != NULL ? comma : line->end);
+    part.at = words_skip(part.at, part.end);
+    line->at = comma != NULL ? comma + 1 : line->end;
+    return part;
+}
+
+bool metal_refused(cursor line)
+{
+    while (line.at < line.end) {
+        cursor part = next_part(&line), word = part;
+        const char *reason = is_stripped_name(&part) ? NULL : refusal(&word);
+        if (reason == NULL)
+            continue;
+        size_t length = cursor_token(&word);
+        bool name = words_taken(part.at, part.end, "as") > 0;
+        cursor_error(&word, word.at, "'%s' %s%s", words_quoted(word.at, length).text, reason,
+                     name ? "; parts that are bare steel again have a name that ends in '(stripped)'" : "");
+        return true;
+    }
+    return false;
 }
 
 /* A misspelt metal that must not enter is refused as such. */
@@ -148,10 +217,6 @@ bool metal_read(cursor *c, const char **word)
         *word = "iron";
         return true;
     }
-    const char *reason = refusal(*c);
-    if (reason != NULL)
-        cursor_error(c, c->at, "'%s' %s", words_quoted(c->at, length).text, reason);
-    else
-        unknown_metal(c, length);
+    unknown_metal(c, length);
     return false;
 }

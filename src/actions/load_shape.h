@@ -20,7 +20,11 @@ bool load_shape_read(cursor *part, boil_load *l, const char **word, quantity *si
 
 /* What may enter the bath, and why other metals must not. */
 
-/* The metal named on the rest of a cursor (nothing: steel). False, with the reason, when it must not enter. `word` gets
+/* Whether any word of a load's line names a metal that must not enter; the reason is then said. The name of parts that were
+   stripped of their coat may hold one, if it ends in "(stripped)". */
+bool metal_refused(cursor line);
+
+/* The metal named on the rest of a cursor (nothing: steel). False, with the reason, when it is another. `word` gets
    the metal as reports name it: "steel" or "iron". */
 bool metal_read(cursor *c, const char **word);
 

@@ -42,6 +42,8 @@ static const unit table[] = {
     {DIM_VOLUME, 1e-6, 0.0, {"mL", "ml"}},
     {DIM_VOLUME, 1.0, 0.0, {"m3"}},
     {DIM_VOLUME, GALLON, 0.0, {"gal", "gallon", "gallons", "US gal", "USgal"}},
+    {DIM_VOLUME, GALLON / 4, 0.0, {"qt", "quart", "quarts"}},
+    {DIM_VOLUME, GALLON / 8, 0.0, {"pt", "pint", "pints"}},
     {DIM_VOLUME, UK_GALLON, 0.0, {"UKgal", "UK gal"}},
     {DIM_VOLUME, FOOT * FOOT * FOOT, 0.0, {"ft3"}},
 

@@ -75,6 +75,8 @@ bool cursor_expect_end(cursor *c)
 {
     if (cursor_done(c))
         return true;
+    if (*c->at == ';' || (c->end - c->at >= 2 && memcmp(c->at, "//", 2) == 0))
+        return cursor_error(c, c->at, "a comment begins with '#', not '%s'", *c->at == ';' ? ";" : "//");
     return cursor_error(c, c->at, "'%s' is not expected here", words_quoted(c->at, (size_t)(c->end - c->at)).text);
 }
 
@@ -107,7 +109,7 @@ bool csv_is_blank(const cursor *row)
     return row->at == row->end || *row->at == '#';
 }
 
-static bool quoted(cursor *row, cursor *cell)
+static bool quoted(cursor *row, char separator, cursor *cell)
 {
     const char *close = row->at + 1;
     while (close < row->end && !(*close == '"' && (close + 1 == row->end || close[1] != '"')))
@@ -118,21 +120,28 @@ static bool quoted(cursor *row, cursor *cell)
     cell->at = row->at + 1;
     cell->end = close;
     row->at = close + 1;
-    if (!cursor_done(row) && *row->at++ != ',')
-        return cursor_error(row, row->at - 1, "expected a comma behind the closing quote");
+    while (row->at < row->end && *row->at != separator && words_blank(row->at, row->end) > 0)
+        row->at += words_blank(row->at, row->end);
+    if (row->at < row->end && *row->at++ != separator)
+        return cursor_error(row, row->at - 1, "expected a %s behind the closing quote",
+                            separator == ',' ? "comma" : separator == ';' ? "semicolon" : "tab");
     return true;
 }
 
-bool csv_cell(cursor *row, cursor *cell)
+bool csv_cell(cursor *row, char separator, cursor *cell)
 {
     bool good = true;
-    if (!cursor_done(row) && *row->at == '"') {
-        good = quoted(row, cell);
+    const char *start = row->at;
+    while (start < row->end && *start != separator && words_blank(start, row->end) > 0)
+        start += words_blank(start, row->end);
+    row->at = start;
+    if (start < row->end && *start == '"') {
+        good = quoted(row, separator, cell);
     } else {
         *cell = *row;
-        const char *comma = memchr(row->at, ',', (size_t)(row->end - row->at));
-        cell->end = comma != NULL ? comma : row->end;
-        row->at = comma != NULL ? comma + 1 : row->end;
+        const char *stop = memchr(row->at, separator, (size_t)(row->end - row->at));
+        cell->end = stop != NULL ? stop : row->end;
+        row->at = stop != NULL ? stop + 1 : row->end;
     }
     if (good)
         trim(cell);

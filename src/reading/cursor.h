@@ -37,7 +37,7 @@ cursor csv_row(const source *s, size_t line, messages *m);
 bool csv_is_blank(const cursor *row); /* nothing, or a comment: begins with "#" */
 
 /* The cell at the cursor, without outer blanks and quotes; the cursor then stands at the next, or at its end. False, with a
-   message, when a quote does not end before a comma. */
-bool csv_cell(cursor *row, cursor *cell);
+   message, when a quote does not end before what separates the cells: a comma, semicolon or tab. */
+bool csv_cell(cursor *row, char separator, cursor *cell);
 
 #endif

@@ -1,6 +1,7 @@
 #include "reading/source.h"
 
 #include <stdarg.h>
+#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -23,18 +24,53 @@ void messages_free(messages *m)
         free(m->list[i].text);
         free(m->list[i].echo);
     }
+    for (size_t i = 0; i < m->readings_count; i++) {
+        free(m->readings[i].text);
+        free(m->readings[i].from);
+    }
+    free(m->readings);
     free(m->list);
     *m = (messages){0};
 }
 
 bool messages_full(const messages *m)
 {
-    return m->count >= MESSAGES_MAX;
+    return m->count - m->remarks >= MESSAGES_MAX;
 }
 
 bool messages_any(const messages *m)
 {
-    return m->count > 0 || m->lost;
+    return m->count > m->remarks || m->lost;
+}
+
+const char *messages_keep_reading(messages *m, const message_reading *r)
+{
+    size_t bytes = (r->length + 1) * sizeof *r->from;
+    message_reading *list = boil_array_reserve(m->readings, &m->readings_capacity, m->readings_count, sizeof *list);
+    message_reading copy = {text_copy(r->text, r->length), r->length, r->typed, malloc(bytes)};
+    if (list != NULL)
+        m->readings = list;
+    if (list == NULL || copy.text == NULL || copy.from == NULL) {
+        free(copy.text);
+        free(copy.from);
+        m->lost = true;
+        return NULL;
+    }
+    memcpy(copy.from, r->from, bytes);
+    list[m->readings_count++] = copy;
+    return copy.text;
+}
+
+/* The place in the line as it was typed. */
+static const char *typed_at(const messages *m, const char *at)
+{
+    for (size_t i = 0; i < m->readings_count; i++) {
+        const message_reading *r = &m->readings[i];
+        uintptr_t place = (uintptr_t)at, start = (uintptr_t)r->text;
+        if (place >= start && place <= start + r->length)
+            return typed_at(m, r->typed + r->from[place - start]);
+    }
+    return at;
 }
 
 /* Moves from `at` by some characters towards `stop`. */
@@ -78,33 +114,58 @@ static void echo(message *g, const source_line *l, const char *at)
         make_printable(g->echo, (size_t)(to - from));
 }
 
-bool messages_add(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
+static message *next(messages *m, const source *s, size_t line)
 {
-    if (messages_full(m))
-        return false;
     message *list = boil_array_reserve(m->list, &m->capacity, m->count, sizeof *list);
     if (list == NULL) {
         m->lost = true;
-        return false;
+        return NULL;
     }
     m->list = list;
-    message *g = &list[m->count];
-    *g = (message){.order = s->order, .line = line, .sequence = m->count};
-    m->count++;
+    list[m->count] = (message){.order = s->order, .line = line, .sequence = m->count};
+    return &list[m->count++];
+}
+
+static void add(messages *m, const source *s, size_t line, const char *at, bool remark, const char *text)
+{
+    message *g = next(m, s, line);
+    if (g == NULL)
+        return;
+    g->remark = remark;
+    m->remarks += remark;
     if (s->name != NULL)
         g->file = text_copy(s->name, strlen(s->name));
+    g->text = text_copy(text, strlen(text));
+    if (line == 0)
+        return;
+    const source_line *l = &s->lines[line - 1];
+    const char *typed = typed_at(m, at);
+    g->column = text_characters(l->text, typed) + 1;
+    if (!remark)
+        echo(g, l, typed);
+}
+
+bool messages_add(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
+{
     char text[800];
     va_list values;
     va_start(values, format);
     vsnprintf(text, sizeof text, format, values);
     va_end(values);
-    g->text = text_copy(text, strlen(text));
-    if (line > 0) {
-        const source_line *l = &s->lines[line - 1];
-        g->column = text_characters(l->text, at) + 1;
-        echo(g, l, at);
-    }
+    if (!messages_full(m))
+        add(m, s, line, at, false, text);
     return false;
+}
+
+void messages_remark(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
+{
+    char text[800];
+    va_list values;
+    va_start(values, format);
+    vsnprintf(text, sizeof text, format, values);
+    va_end(values);
+    if (m->remarks < MESSAGES_MAX)
+        add(m, s, line, at, true, text);
 }
 
 static int compare(size_t a, size_t b)
@@ -139,15 +200,26 @@ static void print(const message *g, FILE *to, const char *program)
         fprintf(to, "    %s\n    %*s^\n", g->echo, (int)g->caret, "");
 }
 
+/* Those of one kind, in their order; returns how many are left out. */
+static size_t print_some(const messages *m, bool remarks, size_t most, FILE *to, const char *program)
+{
+    size_t met = 0;
+    for (size_t i = 0; i < m->count; i++)
+        if (m->list[i].remark == remarks && met++ < most)
+            print(&m->list[i], to, program);
+    return met > most ? met - most : 0;
+}
+
 void messages_print(const messages *m, FILE *to, const char *program)
 {
-    size_t shown = m->count < MESSAGES_SHOWN ? m->count : MESSAGES_SHOWN;
-    for (size_t i = 0; i < shown; i++)
-        print(&m->list[i], to, program);
+    size_t more = print_some(m, true, REMARKS_SHOWN, to, program);
+    if (more > 0)
+        fprintf(to, "%s: %zu more such remarks\n", program, more);
+    more = print_some(m, false, MESSAGES_SHOWN, to, program);
     if (messages_full(m))
-        fprintf(to, "%s: at least %zu more; reading stopped there\n", program, m->count - shown);
-    else if (m->count > shown)
-        fprintf(to, "%s: %zu more\n", program, m->count - shown);
+        fprintf(to, "%s: at least %zu more; reading stopped there\n", program, more);
+    else if (more > 0)
+        fprintf(to, "%s: %zu more\n", program, more);
     if (m->lost)
         fprintf(to, "%s: out of memory\n", program);
 }

@@ -79,11 +79,24 @@ static size_t mixed_length(const char *at, const char *end, double *value)
     return (size_t)(rest - at) + part;
 }
 
+/* A comma in a number, which starts at `start`: three digits behind it are thousands to some, a fraction to others. */
+static bool comma(const cursor *c, const char *what, const char *start)
+{
+    const char *rest = c->at + 1;
+    size_t whole = (size_t)(c->at - start), n = digits(rest, c->end);
+    words_quote q = words_quoted(start, whole + 1 + n);
+    if (n == 3)
+        return cursor_error(c, c->at, "'%s' has a comma: for '%s' write %.*s%.*s, or %.*s.%.*s if thousandths are meant",
+                            q.text, what, (int)whole, start, (int)n, rest, (int)whole, start, (int)n, rest);
+    return cursor_error(c, c->at, "'%s' has a decimal comma: for '%s' write %.*s.%.*s", q.text, what, (int)whole, start, (int)n,
+                        rest);
+}
+
 /* Common slips behind a number, each with its remedy. */
 static bool number_ends(const cursor *c, const char *what, const char *start)
 {
     if (sign_at(c->at, c->end, ',') && digits(c->at + 1, c->end) > 0)
-        return cursor_error(c, c->at, "a number has no comma: write 1.5 or 1000 for '%s'", what);
+        return comma(c, what, start);
     if (sign_at(c->at, c->end, ':') && digits(c->at + 1, c->end) > 0)
         return cursor_error(
             c, start, "a clock such as 1:30 says only when; '%s' needs a quantity with its unit, for example 90 min", what);
@@ -149,7 +162,7 @@ static void nearest_spelling(words_nearest *n, unsigned dimensions)
     }
 }
 
-static bool wrong_unit(cursor *c, const char *what, unsigned dimensions)
+static bool wrong_unit(cursor *c, const char *what, double number, unsigned dimensions)
 {
     char accepted[160], kind[80], other[40];
     size_t token = cursor_token(c), used;
@@ -158,6 +171,8 @@ static bool wrong_unit(cursor *c, const char *what, unsigned dimensions)
     unit_describe(dimensions, kind, sizeof kind);
     const char *refusal = unit_refusal(c->at, token);
     const unit *elsewhere = unit_scan(EVERY_DIMENSION, c->at, (size_t)(c->end - c->at), &used);
+    if (token == 0 && dimensions == UNIT_OF(DIM_TIME))
+        return cursor_error(c, c->at, "'%s' needs a unit: %.10g min, %.10g s or %.10g h?", what, number, number, number);
     if (token == 0)
         return cursor_error(c, c->at, "'%s' needs a unit, for example %s", what, unit_example(first_of(dimensions)));
     if (refusal != NULL)
@@ -219,11 +234,29 @@ static bool per_read(cursor *c, unsigned dimensions, const unit *over, quantity 
         return false;
     const unit *u = unit_read(c, UNIT_OF(under));
     if (u == NULL)
-        return wrong_unit(c, what, UNIT_OF(under));
+        return wrong_unit(c, what, divisor, UNIT_OF(under));
     if (!(divisor > 0))
         return cursor_error(c, start, "'per' needs a positive number");
     q->si /= divisor * u->factor;
     return true;
+}
+
+/* "6 ft 3 in": the inches behind the feet, where they are. */
+static void inches_read(cursor *c, quantity *q)
+{
+    size_t used;
+    double value;
+    cursor ahead = *c;
+    cursor_done(&ahead);
+    size_t n = mixed_length(ahead.at, ahead.end, &value);
+    if (n == 0 && (n = number_length(ahead.at, ahead.end)) > 0)
+        value = value_of(ahead.at, n);
+    ahead.at = words_skip(ahead.at + n, ahead.end);
+    const unit *u = n > 0 ? unit_scan(UNIT_OF(DIM_LENGTH), ahead.at, (size_t)(ahead.end - ahead.at), &used) : NULL;
+    if (u == NULL || strcmp(u->spellings[0], "in") != 0 || !(value >= 0 && value < 12))
+        return;
+    q->si += value * u->factor;
+    c->at = ahead.at + used;
 }
 
 static bool unit_apply(cursor *c, const char *what, unsigned dimensions, double value, quantity *q)
@@ -233,6 +266,8 @@ static bool unit_apply(cursor *c, const char *what, unsigned dimensions, double 
         q->dimension = u->dimension;
         q->unit = u;
         q->si = (value + u->offset) * u->factor;
+        if (u->dimension == DIM_LENGTH && strcmp(u->spellings[0], "ft") == 0)
+            inches_read(c, q);
         return true;
     }
     const char *unit_at = c->at;
@@ -242,7 +277,7 @@ static bool unit_apply(cursor *c, const char *what, unsigned dimensions, double 
         return per_read(c, dimensions, u, q);
     }
     c->at = unit_at;
-    return wrong_unit(c, what, dimensions);
+    return wrong_unit(c, what, value, dimensions);
 }
 
 static void mark_text(quantity *q, const char *start, const cursor *c)
@@ -262,6 +297,17 @@ bool quantity_read(cursor *c, const char *what, unsigned dimensions, quantity *q
     return true;
 }
 
+bool quantity_comes(cursor c, unsigned dimensions)
+{
+    size_t used = 0;
+    double value;
+    cursor_done(&c);
+    size_t n = mixed_length(c.at, c.end, &value);
+    n = n > 0 ? n : number_length(c.at, c.end);
+    c.at = words_skip(c.at + n, c.end);
+    return n > 0 && unit_scan(dimensions, c.at, (size_t)(c.end - c.at), &used) != NULL;
+}
+
 bool quantity_share(cursor *c, const char *what, quantity *q)
 {
     size_t used;
@@ -269,7 +315,10 @@ bool quantity_share(cursor *c, const char *what, quantity *q)
     const char *start = c->at;
     if (!number_read(c, what, unit_example(DIM_FRACTION), &q->si))
         return false;
+    size_t length = (size_t)(c->at - start);
     cursor_done(c);
+    if (!sign_at(c->at, c->end, '%') && q->si > 1) /* below, 0.6 may mean 60 % */
+        return cursor_error(c, c->at, "'%s' is a percentage and needs its sign: %s %%", what, words_quoted(start, length).text);
     if (!sign_at(c->at, c->end, '%'))
         return cursor_error(c, c->at, "'%s' is a percentage and needs its sign, for example %s", what,
                             unit_example(DIM_FRACTION));

@@ -23,6 +23,7 @@ typedef struct {
 } bounds;
 
 bool quantity_read(cursor *c, const char *what, unsigned dimensions, quantity *q); /* number and unit */
+bool quantity_comes(cursor c, unsigned dimensions);                                /* such a one; nothing is reported */
 bool quantity_share(cursor *c, const char *what, quantity *q);                     /* 60 %, as 0.6 */
 bool quantity_factor(cursor *c, const char *what, quantity *q);                    /* a bare number */
 bool quantity_turndown(cursor *c, const char *what, quantity *q);                  /* 4 to 1, or 4:1, as 4 */

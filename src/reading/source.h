@@ -33,8 +33,9 @@ void source_free(source *s); /* an empty or zeroed one is fine */
 
 /* Reading stops when there are as many as this: the file is something else than a scenario. */
 #define MESSAGES_MAX ((size_t)1000)
-/* As many are shown. */
+/* As many are shown; of remarks fewer. */
 #define MESSAGES_SHOWN ((size_t)50)
+#define REMARKS_SHOWN ((size_t)20)
 
 typedef struct {
     char *file;
@@ -44,23 +45,42 @@ typedef struct {
     char *text;
     char *echo;   /* the line, or a window of it */
     size_t caret; /* characters of the echo before the place */
+    bool remark;  /* how something was understood, or what to mind: no mistake */
 } message;
+
+/* What is read in place of a stretch of a line: a message about a place in it points at what was typed there. */
+typedef struct {
+    char *text;
+    size_t length;
+    const char *typed; /* the stretch */
+    size_t *from;      /* per byte, and for the end: where in the stretch it comes from */
+} message_reading;
 
 typedef struct messages {
     message *list;
     size_t count, capacity;
-    bool lost; /* memory was refused for one */
+    size_t remarks; /* how many of the list are */
+    bool lost;      /* memory was refused for one */
+    message_reading *readings;
+    size_t readings_count, readings_capacity;
 } messages;
 
 void messages_init(messages *m);
 void messages_free(messages *m);
 bool messages_full(const messages *m);
-bool messages_any(const messages *m);
+bool messages_any(const messages *m); /* mistakes: remarks do not count */
 
 /* A message about a place in a line (numbered from 1; `at` points into it), or about a whole file (line 0, at NULL). Always
    false, for a reader to hand on. */
 bool messages_add(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
     __attribute__((format(printf, 5, 6)));
+
+/* A remark about such a place: it is shown, and nothing is refused for it. */
+void messages_remark(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
+    __attribute__((format(printf, 5, 6)));
+
+/* Keeps a copy of a reading until the messages are freed; its text, or NULL when memory is refused. */
+const char *messages_keep_reading(messages *m, const message_reading *r);
 
 void messages_sort(messages *m);
 void messages_print(const messages *m, FILE *to, const char *program);

@@ -10,6 +10,7 @@
 
 /* In the order of the model's enums. */
 /* clang-format off */
+static const char *const times_count[] = {"from the start", "by the clock", NULL};
 static const char *const tank_shapes[] = {"box", "upright cylinder", NULL};
 static const char *const tank_heated[] = {"from below", "inside", NULL};
 static const char *const heat_sources[] = {"gas", "electric", "steam", NULL};
@@ -37,6 +38,7 @@ static const char *const sections[] = {"tank",          "bath",     "heat",   "l
 static const key table[] = {
     ROW("", "title", "what the scenario shows", KEY_TITLE, DIM_COUNT, NULL, 0, 0, AT(title)),
     ROW("", "start", "wall clock at the start, for report and run sheet", KEY_CLOCK, DIM_TIME, NULL, 0, 0, AT(start_s)),
+    CHOICE("", "times", "how the clocks of the schedule count", times_count, AT(times)),
     ROW("", "duration", "how long to follow the tank; default 30 min after the last act ends", KEY_SPAN, DIM_TIME, "h", 0.01,
         336, AT(schedule.duration_s)),
     ROW("", "schedule", "a CSV run sheet with the header time,act, instead of a [schedule] section", KEY_PATH, DIM_COUNT, NULL,
@@ -49,7 +51,9 @@ static const key table[] = {
              CASE_CYLINDER),
     QUANTITY("tank", "depth", "floor to rim", LENGTH, "m", 0.1, 5, PLANT(tank.depth_m), NEED_ALWAYS),
     QUANTITY("tank", "level", "still surface above the floor at the start", LENGTH, "m", 0.02, 5, PLANT(tank.level_m),
-             NEED_ALWAYS),
+             NEED_LEVEL),
+    QUANTITY("tank", "freeboard", "says the same: the still surface below the rim at the start", LENGTH, "m", 0, 5,
+             AT(freeboard_m), NEED_LEVEL),
     QUANTITY("tank", "wall", "thickness of the steel", LENGTH, "m", 0, 0.05, PLANT(tank.wall_thickness_m), .zero = "none"),
     QUANTITY("tank", "insulation", "thickness around the walls", LENGTH, "m", 0, 0.5, PLANT(tank.insulation_m), .zero = "none"),
     CHOICE("tank", "heated", "where the heat enters", tank_heated, PLANT(tank.heated)),
@@ -209,6 +213,25 @@ const key *key_find(const char *section, const char *text, size_t length)
     for (size_t i = 0; i < KEYS; i++)
         if (strcmp(table[i].section, section) == 0 && words_same(text, length, table[i].words))
             return &table[i];
+    return NULL;
+}
+
+/* clang-format off */
+static const key_misnomer misnomers[] = {
+    {"bath", "boils at", "boiling point", "is called 'boiling point' here"},
+    {"tank", "height", "depth", "is called 'depth' here (floor to rim)"},
+    {"tank", "volume", "level", "is not read: the level of a box is its volume over length times width, of an upright cylinder "
+                                "over 0.785 times diameter squared"},
+    {"tank", "fill", "level", "is called 'level' here (still surface above the floor)"},
+    {"heat", "power", "input", "is called 'input' here (fuel or current at full dial)"},
+};
+/* clang-format on */
+
+const key_misnomer *key_misnamed(const char *section, const char *text, size_t length)
+{
+    for (size_t i = 0; i < sizeof misnomers / sizeof misnomers[0]; i++)
+        if (strcmp(misnomers[i].section, section) == 0 && words_same(text, length, misnomers[i].typed))
+            return &misnomers[i];
     return NULL;
 }
 

@@ -26,6 +26,7 @@ typedef enum {
     NEED_NOT, /* has a default */
     NEED_ALWAYS,
     NEED_SALTS,    /* unless the bath is plain water */
+    NEED_LEVEL,    /* exactly one of these */
     NEED_STRENGTH, /* exactly one of these */
     NEED_STEAM,    /* exactly one of these */
     NEED_PRESSURE, /* at most one of these */
@@ -71,6 +72,15 @@ const key *key_at(size_t index);
 const char *const *key_sections(void);                                     /* ends in NULL; the top is not one of them */
 const key *key_find(const char *section, const char *text, size_t length); /* NULL: not there */
 const key *key_find_elsewhere(const char *text, size_t length);            /* in any section */
+
+/* A name that other people give to a key; NULL: it is none. The answer follows the name in a message. */
+typedef struct {
+    const char *section, *typed;
+    const char *means; /* words of the key */
+    const char *answer;
+} key_misnomer;
+const key_misnomer *key_misnamed(const char *section, const char *text, size_t length);
+
 size_t key_index(const key *k);
 bool key_has_other(const key *k);
 

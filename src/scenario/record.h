@@ -24,7 +24,9 @@ typedef struct {
     char *title;           /* default: the file's name without folder and ending */
     char *run_sheet;       /* CSV file of the actions, as written; NULL: none */
     double start_s;        /* wall clock, after midnight */
+    moment_count times;    /* how the schedule counts them */
     double altitude_m;     /* NaN: not stated */
+    double freeboard_m;    /* at the start, in place of the level; NaN: not stated */
     double turndown;       /* full fire over minimum fire; NaN: not stated */
     double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
     boil_plant plant;

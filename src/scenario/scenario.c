@@ -7,6 +7,7 @@
 #include "base/array.h"
 #include "base/constants.h"
 #include "base/words.h"
+#include "habits/habits.h"
 
 #define SECTIONS_MAX 16
 
@@ -69,7 +70,8 @@ static const char *open_section(draft *d, cursor *c)
         return NULL;
     size_t *line = &d->section_line[section_index(section)];
     if (*line > 0)
-        cursor_error(c, start, "[%s] stands here a second time; the first is on line %zu", section, *line);
+        cursor_error(c, start, "[%s] stands here a second time; the first is on line %zu: move these lines up to it", section,
+                     *line);
     else
         *line = c->line;
     return section;
@@ -79,13 +81,18 @@ static void unknown_key(draft *d, const cursor *c, const char *section, size_t l
 {
     words_nearest n = words_near(c->at, length);
     const key *elsewhere = key_find_elsewhere(c->at, length);
+    const key_misnomer *called = key_misnamed(section, c->at, length);
     words_quote q = words_quoted(c->at, length);
     for (size_t i = 0; i < key_count(); i++)
         if (strcmp(key_at(i)->section, section) == 0)
             words_consider(&n, key_at(i)->words);
+    if (called != NULL)
+        n.word = called->means;
     if (n.word != NULL)
         d->meant[key_index(key_find(section, n.word, strlen(n.word)))] = true;
-    if (elsewhere != NULL)
+    if (called != NULL)
+        cursor_error(c, c->at, "'%s' %s", q.text, called->answer);
+    else if (elsewhere != NULL)
         cursor_error(c, c->at, "'%s' does not belong %s, but %s", q.text, key_place(section).text,
                      key_place(elsewhere->section).text);
     else
@@ -99,9 +106,25 @@ static void whole_line(cursor *c)
     c->end = words_trim(c->at, l->text + l->length);
 }
 
+/* Where "key: value" has its colon, if the key is known; it is read as "key = value", and that is said. */
+static const char *colon(const cursor *c, const char *section)
+{
+    const char *at = memchr(c->at, ':', (size_t)(c->end - c->at));
+    size_t length = at != NULL ? (size_t)(words_trim(c->at, at) - c->at) : 0;
+    const key *k = length > 0 ? key_find(section, c->at, length) : NULL;
+    if (k == NULL)
+        return NULL;
+    const char *value = words_skip(at + 1, c->end);
+    messages_remark(c->messages, c->source, c->line, at, "read as '%s = %s'", k->words,
+                    words_quoted(value, (size_t)(c->end - value)).text);
+    return at;
+}
+
 static void note_setting(draft *d, cursor *c, const char *section)
 {
     const char *equals = memchr(c->at, '=', (size_t)(c->end - c->at));
+    if (equals == NULL)
+        equals = colon(c, section);
     if (equals == NULL) {
         cursor_error(c, c->at, "expected 'key = value', got '%s'", words_quoted(c->at, (size_t)(c->end - c->at)).text);
         return;
@@ -122,6 +145,8 @@ static void note_setting(draft *d, cursor *c, const char *section)
     line->value.at = words_skip(equals + 1, c->end);
     if (k->kind == KEY_TITLE)
         whole_line(&line->value);
+    else if (k->kind != KEY_PATH)
+        habits_of_value(&line->value);
 }
 
 static void note_line(draft *d, struct draft_lines *noted, const cursor *c)
@@ -332,6 +357,7 @@ static void check_needs(draft *d)
         else if (k->need == NEED_SALTS)
             require_salts(d, k);
     }
+    choose_one(d, NEED_LEVEL, "tank", "'level'");
     choose_one(d, NEED_STRENGTH, "bath", "one of 'boiling point', 'strength' and 'salt fraction'");
     if (case_holds(d, CASE_STEAM))
         choose_one(d, NEED_STEAM, "heat", "one of 'steam temperature' and 'steam pressure'");
@@ -392,6 +418,8 @@ static void settle(draft *d)
     out->plant.charge.basis = line_of(d, "bath", "strength")->found        ? BOIL_INITIAL_BY_STRENGTH
                               : line_of(d, "bath", "salt fraction")->found ? BOIL_INITIAL_BY_SALT_FRACTION
                                                                            : BOIL_INITIAL_BY_BOILING_POINT;
+    if (!isnan(out->freeboard_m))
+        out->plant.tank.level_m = out->plant.tank.depth_m - out->freeboard_m;
     if (!isnan(out->altitude_m))
         out->plant.ambient.pressure_Pa = boil_ambient_pressure_at_altitude(out->altitude_m);
     else
@@ -413,6 +441,18 @@ static void report_problem(draft *d, const char *section, const char *problem)
         messages_add(d->messages, d->text, line, cursor_of_line(d->text, line, d->messages).at, "%s", problem);
 }
 
+/* Both as they were written. */
+static void report_level(draft *d)
+{
+    const boil_tank *t = &d->out->plant.tank;
+    const setting_line *level = line_of(d, "tank", "level"), *depth = line_of(d, "tank", "depth");
+    const cursor *high = &level->value, *rim = &depth->value;
+    if (level->good && depth->good && t->level_m > t->depth_m)
+        cursor_error(high, high->at, "the level (%s) is above the rim (%s)",
+                     words_quoted(high->at, (size_t)(high->end - high->at)).text,
+                     words_quoted(rim->at, (size_t)(rim->end - rim->at)).text);
+}
+
 static void report_charge(draft *d)
 {
     boil_initial_state state;
@@ -429,6 +469,7 @@ static void report_charge(draft *d)
 static void ask_model(draft *d)
 {
     const boil_plant *p = &d->out->plant;
+    report_level(d);
     if (messages_any(d->messages))
         return;
     report_problem(d, "tank", boil_tank_problem(&p->tank));
@@ -469,12 +510,17 @@ static void read_run_sheet(draft *d, schedule_draft *a, const char *scenario_pat
 static void read_actions(draft *d, const char *path)
 {
     const setting_line *duration = line_of(d, "", "duration");
+    const setting_line *start = line_of(d, "", "start"), *times = line_of(d, "", "times");
     double end_s = duration->good ? d->out->schedule.duration_s : duration->found ? SCHEDULE_LATEST_S : HUGE_VAL;
-    schedule_draft a = schedule_begin(&d->out->plant, !messages_any(d->messages), end_s);
+    moment_frame frame = {d->out->times, start->good, d->out->start_s, end_s};
+    if (frame.count == MOMENTS_BY_CLOCK && !start->found)
+        cursor_error(&times->value, times->value.at, "'by the clock' needs 'start', the clock at the start");
+    schedule_draft a = schedule_begin(&d->out->plant, !messages_any(d->messages), &frame);
     if (d->out->run_sheet != NULL)
         read_run_sheet(d, &a, path);
     for (size_t i = 0; i < d->actions.count && !messages_full(d->messages); i++) {
         cursor c = cursor_of_line(d->text, d->actions.list[i], d->messages);
+        habits_of_line(&c);
         schedule_read(&a, &c, &c);
     }
     if (!schedule_finish(&a, &d->out->schedule, &d->out->wording))
@@ -505,8 +551,10 @@ static void read_uncertain(draft *d)
     if (d->uncertain.count > 0 && out->uncertain == NULL)
         d->messages->lost = true;
     for (size_t i = 0; out->uncertain != NULL && i < d->uncertain.count && !messages_full(d->messages); i++) {
-        cursor start = cursor_of_line(d->text, d->uncertain.list[i], d->messages), c = start;
+        cursor start = cursor_of_line(d->text, d->uncertain.list[i], d->messages), c;
         uncertain u;
+        habits_of_value(&start);
+        c = start;
         if (uncertain_read(&c, &u) && may_be_uncertain(d, &start, &u.thing))
             out->uncertain[out->uncertain_count++] = u;
     }
@@ -568,8 +616,11 @@ void scenario_text_free(scenario_text *t)
 boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m)
 {
     draft d = {.messages = m, .out = out, .text = &t->text, .sheet = &t->sheet, .changes = changes, .change_count = count};
-    *out = (scenario){
-        .plant = boil_plant_default(), .altitude_m = (double)NAN, .turndown = (double)NAN, .steam_gauge_Pa = (double)NAN};
+    *out = (scenario){.plant = boil_plant_default(),
+                      .altitude_m = (double)NAN,
+                      .freeboard_m = (double)NAN,
+                      .turndown = (double)NAN,
+                      .steam_gauge_Pa = (double)NAN};
     read_all(&d, t->path);
     messages_sort(m);
     free(d.found);

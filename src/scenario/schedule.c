@@ -10,12 +10,11 @@
 
 #define REST_AFTER_LAST_ACTION_S 1800.0
 
-static const bounds action_time = {"h", 0, SCHEDULE_LATEST_S / 3600};
 static const bounds every_time = {"s", 1, SCHEDULE_LATEST_S};
 
-schedule_draft schedule_begin(const boil_plant *plant, bool plant_good, double end_s)
+schedule_draft schedule_begin(const boil_plant *plant, bool plant_good, const moment_frame *frame)
 {
-    schedule_draft a = {.reader = {.plant = plant}, .end_s = end_s};
+    schedule_draft a = {.reader = {.plant = plant}, .frame = *frame, .first_s = HUGE_VAL};
     a.reader.bath_known = plant_good && boil_plant_initial(plant, &a.reader.bath) == BOIL_OK;
     return a;
 }
@@ -44,32 +43,10 @@ typedef struct {
     boil_wait wait;                /* what it follows is not yet said */
 } timing;
 
-static void elapsed(double s, char out[24])
-{
-    double whole = floor(s + 0.5), minutes = floor(whole / 60);
-    int n = snprintf(out, 24, "%.0f:%02.0f", floor(minutes / 60), fmod(minutes, 60));
-    if (fmod(whole, 60) > 0)
-        snprintf(out + n, 24 - (size_t)n, ":%02.0f", fmod(whole, 60));
-}
-
-static bool before_end(const schedule_draft *a, const cursor *c, const char *at, double s)
-{
-    char end[24];
-    if (s <= a->end_s)
-        return true;
-    elapsed(a->end_s, end);
-    return cursor_error(c, at, "this is after the end, which is at %s", end);
-}
-
-static bool read_when(cursor *c, const char *what, quantity *q)
-{
-    return quantity_when(c, what, q) && quantity_within(c, what, q, &action_time);
-}
-
 static bool read_moment(schedule_draft *a, cursor *c, const char *what, double *s)
 {
     quantity q;
-    if (!read_when(c, what, &q) || !before_end(a, c, q.text, q.si))
+    if (!moment_read(&a->frame, c, what, &q) || !moment_within(&a->frame, c, q.text, q.si))
         return false;
     *s = q.si;
     return true;
@@ -82,9 +59,11 @@ static bool read_every(schedule_draft *a, cursor *c, timing *t)
     const char *start = c->at;
     if (!quantity_read(c, "every", UNIT_OF(DIM_TIME), &q) || !quantity_within(c, "every", &q, &every_time))
         return false;
-    *t = (timing){.to_s = a->end_s, .period_s = q.si};
+    *t = (timing){.to_s = a->frame.end_s, .period_s = q.si};
     if (cursor_take(c, "from") && !read_moment(a, c, "from", &t->from_s))
         return false;
+    if (cursor_take(&(cursor){c->messages, c->source, c->line, c->at, c->end}, "until"))
+        return cursor_error(c, words_skip(c->at, c->end), "'until' is called 'to' here");
     if (cursor_take(c, "to") && !read_moment(a, c, "to", &t->to_s))
         return false;
     if (isinf(t->to_s))
@@ -102,14 +81,14 @@ static bool read_once(schedule_draft *a, cursor *c, timing *t)
         return false;
     if (t->wait.follows || cursor_take(&ahead, "when"))
         return true;
-    if (!read_when(c, "time of the act", &q))
+    if (!moment_read(&a->frame, c, "time of the act", &q))
         return false;
     if (cursor_take(c, "after the boil is back")) {
         t->wait = (boil_wait){.state = BOIL_WAIT_BACK, .follows = true, .for_s = q.si};
         return true;
     }
     t->from_s = t->to_s = q.si;
-    return before_end(a, c, q.text, q.si);
+    return moment_within(&a->frame, c, q.text, q.si);
 }
 
 static bool read_timing(schedule_draft *a, cursor *c, timing *t)
@@ -119,7 +98,7 @@ static bool read_timing(schedule_draft *a, cursor *c, timing *t)
     *t = (timing){0};
     if (!(cursor_take(c, "every") ? read_every(a, c, t) : read_once(a, c, t)) || !waiting_state_read(c, &t->wait))
         return false;
-    if (waiting_is_open(&t->wait) && t->wait.state != BOIL_WAIT_NONE && isinf(a->end_s))
+    if (waiting_is_open(&t->wait) && t->wait.state != BOIL_WAIT_NONE && isinf(a->frame.end_s))
         return cursor_error(c, start, "nobody knows when this will be: set a 'duration' above the first section");
     return true;
 }
@@ -171,11 +150,11 @@ static void follow(schedule_draft *a, const cursor *c, const timing *t, boil_act
         action->wait = t->wait;
         action->wait.after = of.first + i;
         action->wait.follows = back || waiting_is_open(&before->action.wait);
-        if (of.count == 1 && !before_end(a, c, c->at, action->time_s))
+        if (of.count == 1 && !moment_within(&a->frame, c, c->at, action->time_s))
             return;
-        if (action->time_s > a->end_s)
+        if (action->time_s > a->frame.end_s)
             continue;
-        if (isinf(a->end_s) && waiting_is_open(&action->wait))
+        if (isinf(a->frame.end_s) && waiting_is_open(&action->wait))
             cursor_error(c, c->at, "nobody knows when this will be: set a 'duration' above the first section");
         if ((double)a->count >= SCHEDULE_ACTIONS_MAX || !plan(a, action, a->line_count - 1)) {
             cursor_error(c, c->at, "there are more than %.0f acts", SCHEDULE_ACTIONS_MAX);
@@ -213,12 +192,26 @@ static void enter(schedule_draft *a, const cursor *place, const timing *t, boil_
         a->last_load = a->last;
 }
 
+/* The earliest act, and where its clock is written, if it is one. */
+static void note_first(schedule_draft *a, const cursor *start, size_t length, double s)
+{
+    if (s >= a->first_s)
+        return;
+    a->first_s = s;
+    a->first = *start;
+    a->first_is_clock = memchr(start->at, ':', length) != NULL;
+}
+
 static void read_line(schedule_draft *a, cursor *when, cursor *doing)
 {
     timing t;
     boil_action action = {0};
+    cursor_done(when);
+    cursor start = *when;
     if (!read_timing(a, when, &t) || (when != doing && !cursor_expect_end(when)))
         return;
+    if (!t.wait.follows)
+        note_first(a, &start, (size_t)(when->at - start.at), t.from_s);
     cursor_done(doing);
     cursor place = *doing;
     action_line *line = new_line(a, &place);
@@ -274,12 +267,11 @@ static const cursor *to_complain(schedule_draft *a, const schedule_planned *p)
 /* "'rack 3' is still in the bath at 1:05" */
 static void complain(schedule_draft *a, const schedule_planned *p, const char *what)
 {
-    char time[24];
     const cursor *c = to_complain(a, p);
     const char *name = load_names_word(&a->reader.names, p->action.name);
-    elapsed(p->action.time_s, time);
     if (c != NULL)
-        cursor_error(c, c->at, "'%s' %s at %s", words_quoted(name, strlen(name)).text, what, time);
+        cursor_error(c, c->at, "'%s' %s at %s", words_quoted(name, strlen(name)).text, what,
+                     moment_words(&a->frame, p->action.time_s).text);
 }
 
 /* Of what waits nobody knows the moment. */
@@ -371,8 +363,8 @@ static double ends(const schedule_planned *p)
 static double duration(const schedule_draft *a)
 {
     double last = 0;
-    if (isfinite(a->end_s))
-        return a->end_s;
+    if (isfinite(a->frame.end_s))
+        return a->frame.end_s;
     for (size_t i = 0; i < a->count; i++)
         last = fmax(last, ends(&a->list[i]));
     return fmin(last + REST_AFTER_LAST_ACTION_S, SCHEDULE_LATEST_S);
@@ -421,6 +413,8 @@ bool schedule_finish(schedule_draft *a, boil_schedule *schedule, schedule_wordin
 {
     *w = (schedule_wording){0};
     order(a);
+    if (a->first_is_clock)
+        moment_remark_late(&a->frame, &a->first, a->first_s);
     bool good = attend(a);
     boil_schedule_init(schedule, duration(a));
     return good && hand_over(a, schedule, w);

@@ -6,6 +6,7 @@
 #define SCENARIO_SCHEDULE_H
 
 #include "actions/action.h"
+#include "scenario/moment.h"
 
 /* All repetitions of all "every" together. */
 #define SCHEDULE_ACTIONS_MAX 100000.0
@@ -43,7 +44,10 @@ typedef struct {
 
 typedef struct {
     action_reader reader;
-    double end_s; /* of the shift; infinity: 30 min after the last action */
+    moment_frame frame; /* an infinite end: 30 min after the last action */
+    double first_s;     /* of the acts read so far; infinity: none */
+    bool first_is_clock;
+    cursor first; /* where it is written */
     action_line *lines;
     size_t line_count, line_capacity;
     schedule_planned *list;
@@ -52,7 +56,7 @@ typedef struct {
 } schedule_draft;
 
 /* plant_good: the plant was read without a mistake. */
-schedule_draft schedule_begin(const boil_plant *plant, bool plant_good, double end_s);
+schedule_draft schedule_begin(const boil_plant *plant, bool plant_good, const moment_frame *frame);
 void schedule_draft_free(schedule_draft *d);
 
 /* Reads one action: "when doing" on one cursor, or the time and the doing on two (the cells of a run sheet). */

@@ -4,9 +4,9 @@
 
 #include "base/words.h"
 
-_Static_assert(sizeof(boil_tank_shape) == sizeof(unsigned) && sizeof(boil_tank_heated) == sizeof(unsigned) &&
-                   sizeof(boil_heat_source) == sizeof(unsigned) && sizeof(boil_heat_control_mode) == sizeof(unsigned) &&
-                   sizeof(boil_water_control_mode) == sizeof(unsigned),
+_Static_assert(sizeof(moment_count) == sizeof(unsigned) && sizeof(boil_tank_shape) == sizeof(unsigned) &&
+                   sizeof(boil_tank_heated) == sizeof(unsigned) && sizeof(boil_heat_source) == sizeof(unsigned) &&
+                   sizeof(boil_heat_control_mode) == sizeof(unsigned) && sizeof(boil_water_control_mode) == sizeof(unsigned),
                "a choice is stored as an unsigned number");
 
 static void store(const key *k, scenario *out, const void *value, size_t size)
@@ -102,6 +102,24 @@ static void store_choice(const key *k, scenario *out, unsigned index)
         store(k, out, &index, sizeof index);
 }
 
+/* What people call a choice, or have in its place. */
+static const struct {
+    const char *section, *words, *typed, *answer;
+} miscalled[] = {
+    {"tank", "shape", "round", "is called 'upright cylinder', with a 'diameter'"},
+    {"tank", "shape", "rectangular", "is called 'box', with 'length' and 'width'"},
+    {"heat", "source", "propane", "is a gas too: write gas; the burner's 'input' in power says how much it gives"},
+};
+
+static const char *miscalled_as(const key *k, const char *text, size_t length)
+{
+    for (size_t i = 0; i < sizeof miscalled / sizeof miscalled[0]; i++)
+        if (strcmp(k->section, miscalled[i].section) == 0 && strcmp(k->words, miscalled[i].words) == 0 &&
+            words_same(text, length, miscalled[i].typed))
+            return miscalled[i].answer;
+    return NULL;
+}
+
 static bool read_choice(const key *k, cursor *c, scenario *out)
 {
     size_t length = (size_t)(c->end - c->at);
@@ -115,6 +133,9 @@ static bool read_choice(const key *k, cursor *c, scenario *out)
         words_consider(&n, k->choices[i]);
         TEXT_ADD(known, "%s%s", i > 0 ? " or " : "", k->choices[i]);
     }
+    const char *answer = miscalled_as(k, c->at, length);
+    if (answer != NULL)
+        return cursor_error(c, c->at, "'%s' %s", words_quoted(c->at, length).text, answer);
     return cursor_error(c, c->at, "'%s' must be %s, got '%s'%s", k->words, known, words_quoted(c->at, length).text,
                         words_suggestion(&n).text);
 }

@@ -83,7 +83,7 @@ static bool read_header(cursor row, column columns[COLUMNS_MAX], size_t *count)
     const char *start = row.at;
     cursor cell;
     for (*count = 0; row.at < row.end; (*count)++) {
-        if (!csv_cell(&row, &cell))
+        if (!csv_cell(&row, ',', &cell))
             return false;
         if (*count == COLUMNS_MAX)
             return cursor_error(&cell, cell.at, "a log has at most %zu columns", COLUMNS_MAX);
@@ -136,7 +136,7 @@ static bool read_row(cursor row, const column columns[], size_t count, double st
     cursor cell, whole = row;
     bool good = true;
     for (size_t i = 0; i < count && good && row.at < row.end; i++) {
-        if (!csv_cell(&row, &cell))
+        if (!csv_cell(&row, ',', &cell))
             return false;
         if (columns[i].kind == COLUMN_CLOCK)
             good = read_clock(cell, start_s, fmax(before_s, -day_s / 2), &r.time_s);

@@ -591,11 +591,11 @@ static void mistakes_in_additions_are_named(void **state)
            "0:05 exhaust on fully\n"
            "0:05 load 5 kg, bar 1 in, drag-out 5 L per 1 m2\n",
            "13:16: say how slowly: 'over 3 min'", "14:14: 'gal' is a volume, but 'salts' is a mass",
-           "15:34: the shares of 'blend' must add up to 100 %, not to 90 %",
+           "15:34: the shares of 'blend' add up to 90 %: 10 % are missing; NaNO2?",
            "16:51: expected a salt (NaOH, NaNO3 or NaNO2), got 'NaCl'",
            "17:32: 'at' must be between -30 degC and 200 degC, got '300 degC'", "18:41: 'at' is said twice",
            "19:29: expected 'at' and a temperature, or 'blend' and the salts, got 'strength 5 lb/gal'",
-           "20:11: say how much salts, for example 'salts 6 lb over 3 min'", "21:1: this is after the end",
+           "20:11: say how much salts, for example 'salts 6 lb over 3 min'", "21:1: 4:05 is after the end, 4:00",
            "22:19: say how slowly: 'over 2 min'", "23:64: 'boiling point' stands beside 'strength'",
            "24:45: there is no boiling liquid of the bath's salts with this 'boiling point'",
            "25:34: 'at' must be between 0 degC and 140 degC, got '300 degF'",
@@ -723,7 +723,7 @@ static void mistakes_in_settings_are_named(void **state)
     (void)state;
     EXPECT("titel = x\nstart = 25:00\nduration = 4\nlevel = 3 in\n[tankk]\nfoo = 3\n" PLANT,
            "1:1: unknown key 'titel' above the first section; did you mean 'title'?",
-           "2:9: 'start' must be between 0:00 and 23:59, got '25:00'", "3:13: 'duration' needs a unit, for example 20 min",
+           "2:9: 'start' must be between 0:00 and 23:59, got '25:00'", "3:13: 'duration' needs a unit: 4 min, 4 s or 4 h?",
            "4:1: 'level' does not belong above the first section, but in [tank]",
            "5:2: unknown section [tankk]; did you mean 'tank'?");
     EXPECT("[tank]\nshape = ball\nlenght = 60 in\nwidth = 30 in\ndepth = -3 in\nlevel = 26 in\nlevel = 3 m\nwall 3 mm\n"
@@ -736,9 +736,8 @@ static void mistakes_in_settings_are_named(void **state)
            "5:9: 'depth' must be between 0.1 m and 5 m, got '-3 in' (3.937 in to 196.9 in)",
            "7:1: 'level' is set a second time; the first is on line 6", "8:1: expected 'key = value', got 'wall 3 mm'",
            "10:9: the shares of 'salts' must add up to 100 %, not to 100.1 %",
-           "11:1: unknown key 'boling point' in [bath]; did you mean 'boiling point'?",
-           "12:19: 'F' lacks its degree: write degF", "13:1: [heat] needs 'input'",
-           "14:17: 'efficiency' is a percentage and needs its sign, for example 60 %",
+           "11:1: unknown key 'boling point' in [bath]; did you mean 'boiling point'?", "12:18: read as '285 degF'",
+           "13:1: [heat] needs 'input'", "14:17: 'efficiency' is a percentage and needs its sign, for example 60 %",
            "15:7: a clock such as 1:30 says only when; 'lag' needs",
            "17:12: 'humidity' must be between 0 % and 100 %, got '120 %'",
            "19:17: 'boiling point' must run from a lower to a higher value",
@@ -795,7 +794,8 @@ static void the_model_has_its_say(void **state)
     (void)state;
     scenario s;
     messages m;
-    assert_int_equal(read_text("[heat]\ninput = 1 kW\n[tank]\nlength = 1 m\nwidth = 1 m\ndepth = 0.5 m\nlevel = 0.6 m\n"
+    assert_int_equal(read_text("[heat]\ninput = 1 kW\n[tank]\nlength = 1 m\nwidth = 1 m\ndepth = 0.5 m\nlevel = 0.4 m\n"
+                               "heater top = 0.6 m\n"
                                "[bath]\nsalts = 100 % NaOH\nsalt fraction = 50 %\n",
                                &s, &m),
                      BOIL_BAD_INPUT);
@@ -803,6 +803,9 @@ static void the_model_has_its_say(void **state)
     assert_int_equal(m.list[0].line, 3);
     assert_string_equal(m.list[0].text, boil_tank_problem(&s.plant.tank));
     forget(&s, &m);
+    expect_one("[heat]\ninput = 1 kW\n[tank]\nlength = 1 m\nwidth = 1 m\ndepth = 0.5 m\nlevel = 0.6 m\n"
+               "[bath]\nsalts = 100 % NaOH\nsalt fraction = 50 %\n",
+               "7:9: the level (0.6 m) is above the rim (0.5 m)");
     expect_one("[tank]\nlength = 1 m\nwidth = 1 m\ndepth = 1 m\nlevel = 0.6 m\n[heat]\ninput = 1 kW\n"
                "[bath]\nsalts = 100 % NaOH\nboiling point = 90 degC\n",
                "10:17: there is no boiling bath of these salts with this 'boiling point'");
@@ -828,18 +831,19 @@ static void mistakes_in_actions_are_named(void **state)
            "0:20\n"
            "level = 3 in\n",
            "13:18: 'aluminium' dissolves violently in hot caustic and gives off hydrogen",
-           "14:18: 'galvanised steel' is coated with zinc",
+           "14:18: 'galvanised' is coated with zinc",
            "14:36: expected a shape (plate, bar, ball or tube) and its size, got 'plat'",
            "14:49: unknown clause 'fro' of a load; did you mean 'for'?", "14:66: 'kg' is a mass, but 'at' is a temperature",
-           "14:70: 'at' is said twice", "15:12: a number has no comma", "15:36: the wall of a tube must be less than half",
-           "15:47: a clock such as 1:30 says only when; 'for' needs", "16:1: this is after the end, which is at 4:00",
+           "14:70: 'at' is said twice", "15:12: '1,000' has a comma: for 'load' write 1000, or 1.000 if thousandths are meant",
+           "15:36: the wall of a tube must be less than half", "15:47: a clock such as 1:30 says only when; 'for' needs",
+           "16:1: 4:01 is after the end, 4:00. For a longer shift: duration = 5 h",
            "17:1: 'time of the act' needs a clock such as 6:00 or 6:00:00, got '0:1'",
            "18:6: unknown act 'haet'; known are load, lift, water, salts, liquid, heat, mixer, lid, exhaust and crust; did "
            "you mean 'heat'?",
            "19:13: 'heat' is a percentage and needs its sign", "20:17: say how fast",
            "21:24: 'degF' is a temperature, but 'at' is a volume flow or a mass flow",
            "22:33: 'at' must be between 0 degC and 99 degC, got '300 degF' (32 degF to 210.2 degF)",
-           "23:16: this is after the end, which is at 4:00", "24:16: 'stainless' is not blackened by this bath",
+           "23:16: 5:00 is after the end, 4:00", "24:16: 'stainless' is not blackened by this bath",
            "24:48: 'L' is a volume, but 'drag-out' is a volume per area", "25:25: nothing follows this comma",
            "26:5: expected something to do", "27:1: 'time of the act' needs a number");
 }
@@ -900,6 +904,97 @@ static void a_run_sheet_is_read(void **state)
            "5:2: 'time of the act' needs a unit");
     expect_one("schedule = none.csv\n" PLANT, "0:0: cannot be read: No such file");
     EXPECT("schedule = sheet.csv\n" SCHEDULE "0:10 heat on\n", "1:1: the acts are in a file or in [schedule], not in both");
+}
+
+/* A run sheet as spreadsheets write it is that of the proper header; one remark says so. */
+static void read_sheet(const char *sheet, const char *header_remark)
+{
+    scenario s;
+    messages m;
+    write_file(sheet_path, sheet, strlen(sheet));
+    read_good("schedule = sheet.csv\n" PLANT, &s, &m);
+    assert_int_equal(m.count, header_remark != NULL);
+    if (header_remark != NULL)
+        assert_string_equal(m.list[0].text, header_remark);
+    assert_int_equal(s.schedule.count, 2);
+    assert_close(s.schedule.actions[0].time_s, 300, 0, 0);
+    assert_string_equal(s.wording.lines[0].words, "80 lb of 1/4 in plate");
+    assert_close(s.schedule.actions[1].time_s, 600, 0, 0);
+    forget(&s, &m);
+}
+
+static void spreadsheets_are_understood(void **state)
+{
+    (void)state;
+    read_sheet("time,act\n0:05,load 80 lb, plate 1/4 in\n0:10,heat on\n", NULL);
+    read_sheet("Time,Action\n0:05,load 80 lb, plate 1/4 in\n0:10,heat on\n", "read as 'time,act'");
+    read_sheet("CLOCK;Do;;\n0:05;load 80 lb, plate 1/4 in\n0:10;heat on;;\n", "read as 'time,act'");
+    read_sheet("when\tstep\n0:05\tload 80 lb, plate 1/4 in\n0:10\theat on\n", "read as 'time,act'");
+    read_sheet("at,what,who\n0:05,\"load 80 lb, plate 1/4 in\",Bob\n0:10,heat on\n",
+               "read as 'time,act'; its further column is passed over");
+    read_sheet("At;What;Who;Why\n0:05;load 80 lb, plate 1/4 in;Bob;\n0:10;heat on;;cold\n",
+               "read as 'time,act'; its further columns are passed over");
+    static const char loose[] = "time,act,who\n0:05,load 80 lb, plate 1/4 in,Bob\n";
+    write_file(sheet_path, loose, sizeof loose - 1);
+    EXPECT("schedule = sheet.csv\n" PLANT, "1:1: read as 'time,act'; its further column is passed over",
+           "2:6: this row has more cells than the header has columns: put the act in quotes");
+    static const char strange[] = "moment,act\n0:05,heat on\n";
+    write_file(sheet_path, strange, sizeof strange - 1);
+    EXPECT("schedule = sheet.csv\n" PLANT, "1:1: a run sheet starts with the header 'time,act'");
+}
+
+static void times_count_by_the_clock(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good("start = 18:00\nduration = 14 h\ntimes = by the clock\n" SCHEDULE
+              "18:05 load 80 lb, plate 1/4 in, as A\n20 min lift A\n5:30+1d heat on\n"
+              "every 1 h from 19:00 to 3:00+1d water 2 lb over 5 min\n",
+              &s, &m);
+    assert_int_equal(s.schedule.count, 3 + 9);
+    assert_close(s.schedule.actions[0].time_s, 300, 0, 0);
+    assert_close(s.schedule.actions[1].time_s, 1200, 0, 0);
+    assert_close(s.schedule.actions[2].time_s, 3600, 0, 0);
+    assert_close(s.schedule.actions[11].time_s, 11.5 * 3600, 0, 0);
+    forget(&s, &m);
+    EXPECT("times = by the clock\n" SCHEDULE "0:05 heat on\n", "1:9: 'by the clock' needs 'start', the clock at the start");
+    EXPECT("start = 6:00\nduration = 4 h\ntimes = by the clock\n" SCHEDULE "5:30 heat on\n10:30 heat on\n6:05 pm heat on\n"
+           "6:10 load 80 lb, plate 1/4 in, for 20 min, as A\n6:20 load 80 lb, plate 1/4 in, as A\n",
+           "15:1: 'by the clock' 5:30 is before the start, 6:00; the next morning is '5:30+1d'",
+           "16:1: 10:30 is after the end, 10:00. For a longer shift: duration = 5 h",
+           "17:5: the clock has 24 hours: write 18:05", "19:6: 'A' is still in the bath, or coming out, at 6:20");
+}
+
+/* A clock meant for the wall in a file that counts from the start. */
+static void a_late_first_act_is_remarked(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good("start = 6:00\nduration = 8 h\n" SCHEDULE "7:10 heat on\n6:05 load 80 lb, plate 1/4 in, for 20 min\n", &s, &m);
+    assert_int_equal(m.count, 1);
+    assert_int_equal(m.list[0].line, 15);
+    assert_string_equal(m.list[0].text, "6:05 counts from the start: 12:05 by the clock. For 6:05 by the clock write 0:05, or "
+                                        "'times = by the clock'");
+    forget(&s, &m);
+    read_good("start = 6:00\nduration = 8 h\n" SCHEDULE "0:05 heat on\n6:05 load 80 lb, plate 1/4 in, for 20 min\n", &s, &m);
+    assert_int_equal(m.count, 0);
+    forget(&s, &m);
+    read_good("duration = 8 h\n" SCHEDULE "6:05 load 80 lb, plate 1/4 in, for 20 min\n", &s, &m);
+    assert_int_equal(m.count, 0);
+    forget(&s, &m);
+    EXPECT("start = 6:00\nduration = 4 h\n" SCHEDULE "6:05 load 80 lb, plate 1/4 in, for 20 min\n",
+           "14:1: 6:05 is after the end, 4:00; by the clock it is 12:05. For 6:05 by the clock write 0:05, or 'times = by");
+}
+
+static void opposites_are_not_proposed(void **state)
+{
+    (void)state;
+    EXPECT(
+        SCHEDULE "0:05 unlod rack 1\n",
+        "12:6: unknown act 'unlod'; known are load, lift, water, salts, liquid, heat, mixer, lid, exhaust and crust; did you "
+        "mean 'unload'?");
 }
 
 static void what_is_no_text_is_refused(void **state)
@@ -967,6 +1062,7 @@ static size_t dice(size_t below)
 static const char *const scraps[] = {
     "[", "]", "=", "#", ",", ":", "%", " per ", " to ", "every 1 s ", "1e9", "-1", "/0", "\u00b0", "\n", "\r\n",
     "salts", "liquid", "mixer", "blend", "strength", "on", "psig", "steam", "none",
+    "bolt ", " x ", "1/4\"", "at ", ";", "+1d", " pull ", " as ", "add 1 gal water", "F", "times = by the clock\n", "5 pieces",
     "\"", "lift", "load 1 kg, bar 1 mm", ", as B", "water", "min", "0", "\xFF", "\u00a0",
 };
 /* clang-format on */
@@ -1097,6 +1193,10 @@ int main(void)
         cmocka_unit_test(names_come_and_go),
         cmocka_unit_test(too_many_actions_are_refused),
         cmocka_unit_test(a_run_sheet_is_read),
+        cmocka_unit_test(spreadsheets_are_understood),
+        cmocka_unit_test(times_count_by_the_clock),
+        cmocka_unit_test(a_late_first_act_is_remarked),
+        cmocka_unit_test(opposites_are_not_proposed),
         cmocka_unit_test(what_is_no_text_is_refused),
         cmocka_unit_test(messages_show_line_and_caret),
         cmocka_unit_test(mutations_never_hurt),
