@@ -563,13 +563,13 @@ typedef struct {
     double recovery_stored_s;    /* the same with the floor's store full, which a load spends first; 0: weakened only */
     double lowest_temperature_K; /* of the bath, from entry to the end of that spell (or to lifting) */
     double hot_s;                /* from entry until its mean is 95 % of the way to the bath; NaN never */
-    double short_s;              /* that it lacked of it as it was lifted, by its own pace until then; 0: it was hot, or is in */
-    double quiet_before_s;       /* how long the bath had been quiet as it went in */
-    double left_m;               /* freeboard that what floated would have left, had it let go as it went in; NaN: nothing did */
-    bool may_overflow;           /* and it could have lifted the bath over the rim */
-    double lifted_s;             /* when its lifting began; NaN: still in at the end */
-    double drag_out_kg;          /* bath liquid it carried out; 0 while in */
-    double level_max_m;          /* highest swelled level from its entry to that of a later one, or the end */
+    double short_s;        /* that it lacked of it as it was lifted, by its own pace until then; 0: it was hot, or is in */
+    double quiet_before_s; /* how long the bath had been quiet as it went in */
+    double left_m;         /* freeboard that what floated would have left, had it let go as it went in; NaN: nothing did */
+    bool may_overflow;     /* and it could have lifted the bath over the rim */
+    double lifted_s;       /* when its lifting began; NaN: still in at the end */
+    double drag_out_kg;    /* bath liquid it carried out; 0 while in */
+    double level_max_m;    /* highest swelled level from its entry to that of a later one, or the end */
 } boil_load_result;
 
 typedef struct {
@@ -667,12 +667,12 @@ typedef enum {
 
 /* By that measure; moments are located within steps. */
 typedef struct {
-    boil_extreme worst;              /* NaN: it was never looked at */
-    double from_s[BOIL_SEVERITIES];  /* first past each break point; NaN never */
-    double outside_s;                /* past the lowest of them */
-    double heated_s;                 /* the heat being on, past that of a WARNING */
-    size_t spells;                   /* past the lowest */
-    int fed;                         /* break points that were passed, at the most, as anything went into the tank */
+    boil_extreme worst;             /* NaN: it was never looked at */
+    double from_s[BOIL_SEVERITIES]; /* first past each break point; NaN never */
+    double outside_s;               /* past the lowest of them */
+    double heated_s;                /* the heat being on, past that of a WARNING */
+    size_t spells;                  /* past the lowest */
+    int fed;                        /* break points that were passed, at the most, as anything went into the tank */
 } boil_watched;
 
 typedef struct {
@@ -706,27 +706,27 @@ typedef struct {
     double restoring_water_kg;             /* water that would bring the boiling point back to where it began; NaN: none can */
     double restored_level_m;               /* still level of the bath then, hot */
     size_t valve_openings;
-    double valve_open_share;         /* of the time */
-    size_t thermostat_stilled;       /* times that the control of the heat stilled the boil */
-    size_t thermostat_met;           /* of these, what a load or a pour met */
-    size_t fires_lit;                /* times that the control lit the fire */
-    double high_limit_s;             /* when the high limit first put the heat out; NaN never */
-    double crystals_from_K;          /* bath temperature at which the first salt would crystallise; NaN none
+    double valve_open_share;            /* of the time */
+    size_t thermostat_stilled;          /* times that the control of the heat stilled the boil */
+    size_t thermostat_met;              /* of these, what a load or a pour met */
+    size_t fires_lit;                   /* times that the control lit the fire */
+    double high_limit_s;                /* when the high limit first put the heat out; NaN never */
+    double crystals_from_K;             /* bath temperature at which the first salt would crystallise; NaN none
                                                           above 0 degC */
-    double crystals_s;               /* when the bath first was below it; NaN never */
-    double crystals_max_kg;          /* nitrate and nitrite that would have fallen out, at the most */
-    double crust_max_kg;             /* of these, the most that hung over the bath */
-    boil_extreme crust_superheat_K;  /* furthest over its boiling point that the bath was heated under it; NaN never */
-    boil_extreme heated_crystals_kg; /* the most that lay there while the heat was on; NaN none */
-    double time_to_boil_s;           /* from a quiet start; NaN otherwise */
-    double boiling_share;            /* of the time */
-    double overflow_s;               /* level first at the rim; NaN never */
-    double still_overflow_s;         /* still surface first at the rim; NaN never */
-    double layer_boil_s;             /* layer first boils while the bath does not; NaN never */
-    double stored_rise_m;            /* height of tank that a tenth of the steam would fill which a deep bath may store
+    double crystals_s;                  /* when the bath first was below it; NaN never */
+    double crystals_max_kg;             /* nitrate and nitrite that would have fallen out, at the most */
+    double crust_max_kg;                /* of these, the most that hung over the bath */
+    boil_extreme crust_superheat_K;     /* furthest over its boiling point that the bath was heated under it; NaN never */
+    boil_extreme heated_crystals_kg;    /* the most that lay there while the heat was on; NaN none */
+    double time_to_boil_s;              /* from a quiet start; NaN otherwise */
+    double boiling_share;               /* of the time */
+    double overflow_s;                  /* level first at the rim; NaN never */
+    double still_overflow_s;            /* still surface first at the rim; NaN never */
+    double layer_boil_s;                /* layer first boils while the bath does not; NaN never */
+    double stored_rise_m;               /* height of tank that a tenth of the steam would fill which a deep bath may store
                                         (simulate/recorder.h), at the start; NaN: it has no boiling point */
     boil_watched watched[BOIL_WATCHES]; /* by boil_watch_kind */
-    double flash_bound_kg;           /* adiabatic mix, then flash, of the largest layer at a return of the boil */
+    double flash_bound_kg;              /* adiabatic mix, then flash, of the largest layer at a return of the boil */
 } boil_summary;
 
 /* Balances: what was in the tank, what came in, what went out, what is there. Closure: the end less the start less what came in
@@ -789,7 +789,7 @@ typedef struct {
 
 /* Of all loads of a run. */
 typedef struct {
-    size_t back, never; /* within the limit; not at all */
+    size_t back, never; /* within the limit and a second; not at all */
     double slowest_s;   /* NaN when one never was back, or there is none */
 } boil_recoveries;
 
@@ -845,16 +845,16 @@ typedef struct {
     const char *title;  /* a few words */
     const char *advice; /* one sentence: what to do */
     boil_severity severity;
-    double measure;      /* by which it is graded: model/case/grading.h */
-    double rank;         /* by which the list is sorted: model/case/grading.h (1) */
-    double time_s;       /* first so grave; NaN: holds for the whole run */
-    double value, limit; /* the worst of it; limit NaN: none */
-    const char *value_words; /* what the value is, to be put before it; NULL: what the title says */
-    double worst_s;      /* when; NaN likewise */
-    double outside_s;    /* beyond the limit; NaN: not a matter of time */
+    double measure;                             /* by which it is graded: model/case/grading.h */
+    double rank;                                /* by which the list is sorted: model/case/grading.h (1) */
+    double time_s;                              /* first so grave; NaN: holds for the whole run */
+    double value, limit;                        /* the worst of it; limit NaN: none */
+    const char *value_words;                    /* what the value is, to be put before it; NULL: what the title says */
+    double worst_s;                             /* when; NaN likewise */
+    double outside_s;                           /* beyond the limit; NaN: not a matter of time */
     boil_finding_grade grades[BOIL_SEVERITIES]; /* one of each severity */
     size_t grades_count;                        /* all of them */
-    const char *because;            /* id of a finding that causes it; NULL: none is known */
+    const char *because;                        /* id of a finding that causes it; NULL: none is known */
     boil_unit_kind unit;
     double needed_W;          /* boil-never-returns, never-boils: smallest heat to the tank that would do; else NaN */
     double needed_kg;         /* liquid-stops-boil: largest addition that would not; salt-too-much: water to

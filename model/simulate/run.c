@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "base/constants.h"
+#include "case/grading.h"
 #include "case/closures.h"
 #include "case/checks.h"
 #include "simulate/simulation.h"
@@ -251,7 +252,7 @@ boil_recoveries boil_history_recoveries(const boil_history *h, double limit_s)
     r.slowest_s = 0;
     for (size_t i = 0; i < h->loads_count; i++) {
         double recovery_s = h->loads[i].recovery_s;
-        r.back += recovery_s <= limit_s;
+        r.back += recovery_s <= limit_s + boil_gradings[BOIL_FOUND_BOIL_LOST].margin; /* as the finding has it */
         r.never += isnan(recovery_s) ? 1 : 0;
         r.slowest_s = fmax(r.slowest_s, recovery_s);
     }

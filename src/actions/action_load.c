@@ -185,7 +185,7 @@ static void add_stay(const action_view *v, action_text *t)
     else if (v->many || isnan(v->time_s))
         TEXT_ADD(t->text, ", in for %s", format_duration(immersed_s).text);
     else
-        TEXT_ADD(t->text, ", out at %s", format_clock(v->start_s + v->time_s, immersed_s).text);
+        TEXT_ADD(t->text, ", out at %s", format_clock_exact(v->start_s + v->time_s, immersed_s).text);
 }
 
 static void details(const action_view *v, action_text *t)

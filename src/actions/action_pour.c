@@ -140,7 +140,7 @@ void action_pour_pace(const action_view *v, double density, action_text *t)
     const boil_action_water *a = &v->action->is.water;
     double per_minute = a->mass_kg / a->over_s * 60;
     if (!v->many && !isnan(v->time_s))
-        TEXT_ADD(t->text, "; until %s", format_clock(v->start_s, v->time_s + a->over_s).text);
+        TEXT_ADD(t->text, "; until %s", format_clock_exact(v->start_s, v->time_s + a->over_s).text);
     TEXT_ADD(t->text, "; %s", action_amount_of(v->units, DIM_MASS, per_minute).text);
     if (density > 0)
         TEXT_ADD(t->text, " (%s)", action_amount_of(v->units, DIM_VOLUME, per_minute / density).text);

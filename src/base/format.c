@@ -1,6 +1,7 @@
 #include "base/format.h"
 
 #include <math.h>
+#include <string.h>
 
 /* In which unit, and with how many decimals; SIGNIFICANT: three significant digits instead. */
 #define SIGNIFICANT (-1)
@@ -147,6 +148,95 @@ formatted_text format_clock(double start_s, double t)
     if (day > 0)
         snprintf(out.text + n, sizeof out.text - (size_t)n, "+%.0fd", day);
     return out;
+}
+
+formatted_text format_clock_exact(double start_s, double t)
+{
+    double whole = floor(start_s + t + 1e-6), seconds = fmod(whole, 60);
+    formatted_text out = format_clock(0, whole);
+    char day[16];
+    if (!is_there(whole) || !(seconds > 0))
+        return out;
+    char *plus = strchr(out.text, '+');
+    snprintf(day, sizeof day, "%.12s", plus != NULL ? plus : "");
+    if (plus != NULL)
+        *plus = '\0';
+    TEXT_ADD(out.text, ":%02.0f%s", seconds, day);
+    return out;
+}
+
+formatted_text format_bare(unit_system s, unit_dimension d, double si)
+{
+    formatted_text t = format_number(s, d, si);
+    char *point = strchr(t.text, '.');
+    if (point != NULL && strspn(point + 1, "0") == strlen(point + 1))
+        *point = '\0';
+    return t;
+}
+
+#define DECIMALS_MOST 6 /* what then still looks alike is */
+
+typedef struct {
+    const char *before, *behind; /* of the number: "x", "degF" */
+    double value, limit;
+    int decimals;
+} alike;
+
+static alike numbers(unit_system s, unit_dimension d, double value, double limit)
+{
+    if (d == DIM_COUNT)
+        return (alike){"x", "", value, limit, fmax(fabs(value), fabs(limit)) < 9.95 ? 1 : 0};
+    if (d == DIM_TIME) {
+        double longest = fmax(fabs(value), fabs(limit));
+        const char *in = longest < 99.5 ? "s" : longest < 99.5 * 60 ? "min" : "h";
+        return (alike){"", in, unit_from_si(d, in, value), unit_from_si(d, in, limit), longest < 99.5 ? 0 : 1};
+    }
+    const habit *h = &habits[d][s];
+    double x = unit_from_si(d, h->unit, value), y = unit_from_si(d, h->unit, limit);
+    double large = fmax(fabs(x), fabs(y)), small = fmin(fabs(x), fabs(y));
+    if (h->decimals != SIGNIFICANT)
+        return (alike){"", h->unit, x, y, h->decimals + more_decimals(h, d, large)};
+    int decimals = significant_decimals(large), first = small > 0 ? (int)ceil(-log10(small)) : 0; /* of the smaller's digits */
+    return (alike){"", h->unit, x, y, first > decimals && first < DECIMALS_MOST ? first : decimals};
+}
+
+static formatted_text minutes(double s, int decimals)
+{
+    formatted_text t;
+    double whole = floor(s / 60);
+    snprintf(t.text, sizeof t.text, "%.0f min %.*f s", whole, decimals, s - 60 * whole);
+    return t;
+}
+
+/* Two times that look alike in minutes. */
+static format_pair in_minutes(double value, double limit)
+{
+    int decimals = 1;
+    format_pair p;
+    do {
+        p = (format_pair){minutes(value, decimals), minutes(limit, decimals)};
+    } while (strcmp(p.value.text, p.limit.text) == 0 && value != limit && ++decimals < DECIMALS_MOST);
+    return p;
+}
+
+format_pair format_value_and_limit(unit_system s, unit_dimension d, double value, double limit)
+{
+    format_pair p = {{"-"}, {"-"}};
+    if (!is_there(value) || !is_there(limit))
+        return p;
+    alike a = numbers(s, d, value, limit);
+    formatted_text x, y;
+    for (;; a.decimals++) {
+        x = fixed(a.value, a.decimals);
+        y = fixed(a.limit, a.decimals);
+        if (strcmp(x.text, y.text) != 0 || value == limit || a.decimals >= DECIMALS_MOST)
+            break;
+        if (d == DIM_TIME && strcmp(a.behind, "min") == 0)
+            return in_minutes(value, limit);
+    }
+    snprintf(p.value.text, sizeof p.value.text, "%s%.30s%s%s", a.before, x.text, *a.behind != '\0' ? " " : "", a.behind);
+    snprintf(p.limit.text, sizeof p.limit.text, "%s%.30s", a.before, y.text);
+    return p;
 }
 
 formatted_text format_ratio(double ratio)

@@ -18,9 +18,20 @@ const char *format_unit_for(unit_system s, unit_dimension d, double si);
 formatted_text format_exact(unit_system s, unit_dimension d,
                             double si); /* four significant digits, or all before the point: "0.25 in", "12346 kg" */
 
-formatted_text format_duration(double s);              /* "45 s", "2 min", "4.5 min", "2.5 h" */
-formatted_text format_clock(double start_s, double t); /* "7:22", cut to the minute; "0:10+1d" on the next day */
-formatted_text format_ratio(double ratio);             /* "x1.3" */
+/* A value and its limit in one unit with as many decimals, more until they look different: "121.6 s" and "120.0", of minutes
+   "2 min 1.6 s" and "2 min 0.0 s". The limit without its unit, where that can be. Of a ratio, which has no dimension: "x3.56"
+   and "x1.00" (DIM_COUNT). */
+typedef struct {
+    formatted_text value, limit;
+} format_pair;
+format_pair format_value_and_limit(unit_system s, unit_dimension d, double value, double limit);
+
+formatted_text format_bare(unit_system s, unit_dimension d, double si); /* format_number, without ".0" */
+
+formatted_text format_duration(double s);                    /* "45 s", "2 min", "4.5 min", "2.5 h" */
+formatted_text format_clock(double start_s, double t);       /* "7:22", cut to the minute; "0:10+1d" on the next day */
+formatted_text format_clock_exact(double start_s, double t); /* "9:06:31", the seconds only where there are any */
+formatted_text format_ratio(double ratio);                   /* "x1.3" */
 formatted_text format_count(size_t n, const char *one, const char *many); /* "1 load", "2 loads" */
 
 #endif

@@ -151,17 +151,21 @@ static size_t line_length(const char *text, size_t capacity)
     }
 }
 
-void text_wrapped(FILE *to, const char *text, int used, int indent, int width)
+int text_wrapped(FILE *to, const char *text, int used, int indent, int width)
 {
+    int lines = 0;
     do {
         int blanks = used < indent ? indent - used : used > 0 ? 1 : 0;
         int start = used + blanks;
         size_t n = line_length(text, start < width ? (size_t)(width - start) : 0);
-        fprintf(to, "%*s%.*s\n", n > 0 ? blanks : 0, "", (int)n, text);
+        if (to != NULL)
+            fprintf(to, "%*s%.*s\n", n > 0 ? blanks : 0, "", (int)n, text);
+        lines++;
         text += n;
         text += strspn(text, " ");
         used = 0;
     } while (*text != '\0');
+    return lines;
 }
 
 void text_line(FILE *to, const char *line)

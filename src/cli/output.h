@@ -22,7 +22,7 @@ typedef struct {
     const char *csv, *html;
     plot plot;
     unit_system system;
-    bool colour, verbose; /* of the report */
+    bool colour, verbose, full, brief; /* of the report */
 } output;
 
 /* Rows of a table of options; `record`: the command's, with an output of that name in it. */

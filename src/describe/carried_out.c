@@ -3,6 +3,8 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "base/constants.h"
+
 boil_outcome carried_out_of(const scenario *s, const boil_run_options *options, carried_out *out)
 {
     boil_run_options no_trace = *options;
@@ -38,6 +40,32 @@ boil_severity carried_out_gravest(const carried_out *o)
 bool carried_out_stopped(const carried_out *o)
 {
     return o->central.end != BOIL_RUN_DONE;
+}
+
+formatted_text carried_out_clock(const carried_out *o, double t)
+{
+    double start_s = o->scenario->start_s;
+    return o->central.end_s < 3600 ? format_clock_exact(start_s, t) : format_clock(start_s, t);
+}
+
+const boil_load_result *carried_out_slowest(const carried_out *o)
+{
+    const boil_load_result *slowest = NULL;
+    for (size_t i = 0; i < o->central.loads_count; i++) {
+        const boil_load_result *l = &o->central.loads[i];
+        if (slowest == NULL || (!isnan(slowest->recovery_s) && !(l->recovery_s <= slowest->recovery_s)))
+            slowest = l;
+    }
+    return slowest;
+}
+
+carried_out_water carried_out_water_of(const carried_out *o)
+{
+    const boil_water_balance *w = &o->central.balance.water;
+    double density = boil_water_density(fmax(o->scenario->plant.ambient.temperature_K, BOIL_ZERO_CELSIUS));
+    return (carried_out_water){
+        (w->by_hand_kg + w->by_valve_kg + w->in_liquid_kg) / density,
+        (w->steam_kg + w->evaporated_kg + w->layer_boiled_kg + w->drag_out_kg - w->with_parts_kg - w->from_lid_kg) / density};
 }
 
 /* A line of an addition tells of the ten minutes after its end, see simulate/run.h. */

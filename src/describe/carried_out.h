@@ -6,6 +6,7 @@
 #include <stdbool.h>
 
 #include "findings/findings.h"
+#include "base/format.h"
 #include "boilback.h"
 #include "scenario/scenario.h"
 #include "simulate/run.h"
@@ -26,6 +27,18 @@ void carried_out_free(carried_out *o);
 
 boil_severity carried_out_gravest(const carried_out *o); /* of all runs */
 bool carried_out_stopped(const carried_out *o);          /* the central run did not reach its end */
+
+formatted_text carried_out_clock(const carried_out *o, double t); /* of a run under an hour to the second */
+
+/* The load whose boil was back last, NULL when there is none: one whose boil never came back, else the slowest. */
+const boil_load_result *carried_out_slowest(const carried_out *o);
+
+/* Water given and what a steady bath would have wanted: what went off as vapour and out with the parts, less what came in with
+   them and from the lid. As volumes, m3, of water as warm as the room. */
+typedef struct {
+    double given_m3, taken_m3;
+} carried_out_water;
+carried_out_water carried_out_water_of(const carried_out *o);
 
 /* One line of the run sheet as it went: a load or an addition, whichever is not NULL. */
 typedef struct {

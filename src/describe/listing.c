@@ -138,7 +138,7 @@ static void charge_print(const scenario *s, FILE *to)
 static void action_line_print(const scenario *s, size_t index, FILE *to)
 {
     char line[1000];
-    snprintf(line, sizeof line, " %8s  %s  %s", format_clock(s->start_s, s->schedule.actions[index].time_s).text,
+    snprintf(line, sizeof line, " %8s  %s  %s", format_clock_exact(s->start_s, s->schedule.actions[index].time_s).text,
              text_fitted(action_name_of(s, index).text, 34).text, action_details(s, index, ACTION_BOTH).text);
     text_line(to, line);
 }

@@ -58,7 +58,7 @@ report_words report_first_boil_words(const carried_out *o)
     double t = o->central.summary.time_to_boil_s;
     if (!isnan(t))
         snprintf(w.text, sizeof w.text, "From a quiet start it boils after %s, at %s.", format_duration(t).text,
-                 format_clock(o->scenario->start_s, t).text);
+                 carried_out_clock(o, t).text);
     return w;
 }
 

@@ -29,7 +29,13 @@ void report_uncertainty(const boil_initial_charge *c, unit_system s, FILE *to);
 /* A text made as by printf, wrapped and indented as all of the report is. */
 void report_paragraph(FILE *to, const char *format, ...) __attribute__((format(printf, 2, 3)));
 
-#define REPORT_WIDTH 96 /* columns */
+#define REPORT_WIDTH 79 /* columns */
+
+#define REPORT_SAME_S 1.0 /* two times that are no further apart are the same */
+
+/* What the model is, and what it is not; a sentence or three each, NULL behind the last. */
+extern const char report_purpose[];
+extern const char *const report_limits[];
 
 /* What the documents of several commands have in common. */
 

@@ -3,6 +3,9 @@
 #include <math.h>
 #include <string.h>
 
+#include "describe/finding_words.h"
+#include "describe/headline.h"
+
 static void add_separator(verdict *v)
 {
     if (v->text[0] != '\0')
@@ -60,23 +63,11 @@ static void add_never_boils(verdict *v, const carried_out *o, unit_system s)
         TEXT_ADD(v->text, ": it needs %s to the tank", format_quantity(s, DIM_POWER, f->needed_W).text);
 }
 
-/* The first, but an overflow before whatever is as grave. */
-static const boil_finding *foremost(const boil_findings *f)
+static void add_headline(verdict *v, const carried_out *o, const boil_finding *f)
 {
-    const boil_finding *overflow = named(f, "overflow");
-    return overflow != NULL && overflow->severity == f->list[0].severity ? overflow : &f->list[0];
-}
-
-static void add_gravest(verdict *v, const carried_out *o)
-{
-    const boil_findings *list = &o->found;
-    bool only_possible = boil_findings_gravest(&o->possible) > boil_findings_gravest(&o->found);
-    if (only_possible)
-        list = &o->possible;
-    const boil_finding *f = foremost(list);
-    TEXT_ADD(v->text, "%s%s", boil_severity_word(f->severity), only_possible ? " (possible)" : "");
+    TEXT_ADD(v->text, "%s%s", boil_severity_word(f->severity), headline_is_possible(o, f) ? " (possible)" : "");
     if (!isnan(f->time_s))
-        TEXT_ADD(v->text, " at %s", format_clock(o->scenario->start_s, f->time_s).text);
+        TEXT_ADD(v->text, " at %s", finding_clock(o, f).text);
     TEXT_ADD(v->text, ": %s", f->title);
 }
 
@@ -99,46 +90,29 @@ static void add_freeboard(verdict *v, const carried_out *o, unit_system s)
         return; /* over the rim: the finding says so */
     add_separator(v);
     TEXT_ADD(v->text, "least freeboard %s at %s", format_quantity(s, DIM_LENGTH, f->value).text,
-             format_clock(o->scenario->start_s, f->time_s).text);
-}
-
-/* What is as grave in the central run shall not hide a danger that is possible. */
-static void add_possible_danger(verdict *v, const carried_out *o)
-{
-    bool comes_first = boil_findings_gravest(&o->possible) > boil_findings_gravest(&o->found);
-    if (comes_first || boil_findings_gravest(&o->possible) < BOIL_SEVERITY_DANGER)
-        return;
-    const boil_finding *f = foremost(&o->possible);
-    add_separator(v);
-    if (f == named(&o->possible, "overflow"))
-        TEXT_ADD(v->text, "it may boil over at %s", format_clock(o->scenario->start_s, f->time_s).text);
-    else
-        TEXT_ADD(v->text, "DANGER (possible): %s", f->title);
+             carried_out_clock(o, f->time_s).text);
 }
 
 verdict verdict_of(const carried_out *o, unit_system s)
 {
     verdict v = {""};
-    bool grave = carried_out_gravest(o) > BOIL_SEVERITY_NOTICE;
+    const boil_finding *f = headline_of(o);
     if (carried_out_stopped(o))
-        TEXT_ADD(v.text, "STOPPED at %s: %s", format_clock(o->scenario->start_s, o->central.end_s).text,
-                 verdict_stop_reason(o, s).text);
+        TEXT_ADD(v.text, "STOPPED at %s: %s", carried_out_clock(o, o->central.end_s).text, verdict_stop_reason(o, s).text);
     if (!(o->central.summary.boiling_share > 0) && o->central.end_s > 0) {
         add_separator(&v);
         add_never_boils(&v, o, s);
-        grave = carried_out_gravest(o) >= BOIL_SEVERITY_DANGER;
     }
-    if (grave) {
+    if (f != NULL && strcmp(f->id, "never-boils") != 0) {
         add_separator(&v);
-        add_gravest(&v, o);
+        add_headline(&v, o, f);
     }
     if (o->central.loads_count > 0 && o->central.summary.boiling_share > 0) {
         add_separator(&v);
         add_loads(&v, o);
     }
     add_freeboard(&v, o, s);
-    add_possible_danger(&v, o);
-    if (carried_out_gravest(o) <= BOIL_SEVERITY_NOTICE)
+    if (f == NULL)
         TEXT_ADD(v.text, "; nothing above NOTICE");
     return v;
 }

@@ -63,7 +63,7 @@ static void limits(FILE *to, const carried_out *o)
     picture_row(to, "highest", p->tank.depth_m - p->limits.freeboard_m, 0, "");
     double overflow = o->central.summary.overflow_s;
     if (!isnan(overflow))
-        picture_row(to, "overflow", overflow, 0, format_clock(o->scenario->start_s, overflow).text);
+        picture_row(to, "overflow", overflow, 0, carried_out_clock(o, overflow).text);
     else if (!isnan(boil_run_set_least_freeboard(&o->set)->summary.overflow_s))
         picture_row(to, "may overflow", boil_run_set_least_freeboard(&o->set)->summary.overflow_s, 0, "");
 }

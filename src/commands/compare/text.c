@@ -79,7 +79,7 @@ static void action(const compare_action *x, unit_system s, FILE *to)
     snprintf(text, sizeof text, "%s%s%s", action_name_of(x->of, x->action).text, details.text[0] != '\0' ? ", " : "",
              details.text);
     int used = fprintf(to, " only %s %8s ", x->in_a ? "A" : "B",
-                       format_clock(x->of->start_s, x->of->schedule.actions[x->action].time_s).text);
+                       format_clock_exact(x->of->start_s, x->of->schedule.actions[x->action].time_s).text);
     text_wrapped(to, text, used, used + 1, REPORT_WIDTH);
 }
 

@@ -123,7 +123,7 @@ static void automatic_heat(const accountant *a)
         tell(a, "The heat's control lit the fire %s, and stilled the boil %s.",
              format_count(s->fires_lit, "time", "times").text, format_count(s->thermostat_stilled, "time", "times").text);
     if (!isnan(s->high_limit_s))
-        tell(a, "The high limit put the heat out at %s.", format_clock(a->o->scenario->start_s, s->high_limit_s).text);
+        tell(a, "The high limit put the heat out at %s.", carried_out_clock(a->o, s->high_limit_s).text);
 }
 
 /* Thinner than a grain it is no bed. */
@@ -137,7 +137,7 @@ static void bed_text(const accountant *a, char *out, size_t size)
     if (s->bed_superheat_max_K.value > 0)
         snprintf(hotter, sizeof hotter, ", the floor under it up to %s hotter than the bath (%s)",
                  SHOWN(a->system, DIFFERENCE, s->bed_superheat_max_K.value),
-                 format_clock(a->o->scenario->start_s, s->bed_superheat_max_K.time_s).text);
+                 carried_out_clock(a->o, s->bed_superheat_max_K.time_s).text);
     snprintf(out, size, "; on the floor a bed of up to %s%s", SHOWN(a->system, LENGTH, s->bed_max_m), hotter);
 }
 
@@ -159,11 +159,11 @@ static void cold(const accountant *a)
     if (s->crystals_max_kg > 0)
         snprintf(much, sizeof much, "; nitrate and nitrite up to %s", SHOWN(a->system, MASS, s->crystals_max_kg));
     tell(a, "Cooling: below %s salts crystallise, here from %s on%s.", SHOWN(a->system, TEMPERATURE, s->crystals_from_K),
-         format_clock(a->o->scenario->start_s, s->crystals_s).text, much);
+         carried_out_clock(a->o, s->crystals_s).text, much);
     if (s->crust_superheat_K.value > 0.1) /* less is none to speak of */
         tell(a, "A crust kept steam back until the bath was %s over its boiling point, at %s.",
              SHOWN(a->system, DIFFERENCE, s->crust_superheat_K.value),
-             format_clock(a->o->scenario->start_s, s->crust_superheat_K.time_s).text);
+             carried_out_clock(a->o, s->crust_superheat_K.time_s).text);
 }
 
 /* "closes to 1e-9": the digits behind the power would be noise. */
@@ -193,7 +193,7 @@ account account_of(const carried_out *o, unit_system s)
 static void line_print(FILE *to, const char *what, const char *total, const char *per_load, const char *per_hundred)
 {
     char line[300];
-    snprintf(line, sizeof line, " %-33s %14s %14s %21s", what, total, per_load, per_hundred);
+    snprintf(line, sizeof line, " %-32s %12s %12s %19s", what, total, per_load, per_hundred);
     text_line(to, line);
 }
 

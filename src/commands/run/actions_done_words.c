@@ -23,11 +23,11 @@ action_text run_action_clock(const carried_out *o, const run_action *r)
 {
     double start = o->scenario->start_s;
     action_text t = {""};
-    TEXT_ADD(t.text, "%s", format_clock(start, r->time_s).text);
+    TEXT_ADD(t.text, "%s", format_clock_exact(start, r->time_s).text);
     if (r->times == 1)
         return t;
     double every_s = (r->last_s - r->time_s) / (double)(r->times - 1);
-    TEXT_ADD(t.text, " to %s, every %s", format_clock(start, r->last_s).text, format_duration(every_s).text);
+    TEXT_ADD(t.text, " to %s, every %s", format_clock_exact(start, r->last_s).text, format_duration(every_s).text);
     return t;
 }
 
@@ -77,7 +77,7 @@ action_text run_action_expected(const carried_out *o, const run_action *r, unit_
         return t;
     }
     if (v.many)
-        TEXT_ADD(t.text, "The worst, at %s: ", format_clock(v.start_s, r->line.time_s).text);
+        TEXT_ADD(t.text, "The worst, at %s: ", carried_out_clock(o, r->line.time_s).text);
     type->expected(&v, &t);
     if (r->line.after_overflow)
         TEXT_ADD(t.text, " (after overflow: not a prediction)");

@@ -2,6 +2,7 @@
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "commands/run/output.h"
+#include "describe/report.h"
 #include "describe/trace.h"
 #include "describe/verdict.h"
 
@@ -22,15 +23,15 @@ static const option options[] = {
      INTO(run.row_interval_s), DIM_TIME, .within = {"s", 0.1, 3600}},
     OUTPUT_UNITS(request, "report"),
     {"strict", NULL, "exit with 3 when a WARNING or DANGER was found", OPTION_FLAG, INTO(strict)},
-    {"verbose", NULL, "with the statistics of the run", OPTION_FLAG, INTO(output.verbose)},
+    {"full", NULL, "all there is to tell: every finding, load and addition, account, balances", OPTION_FLAG, INTO(output.full)},
+    {"brief", NULL, "the first line alone", OPTION_FLAG, INTO(output.brief)},
+    {"verbose", NULL, "all, with the statistics of the run", OPTION_FLAG, INTO(output.verbose)},
     {"tolerance", "NUMBER", "advanced: error per step relative to each unknown's size", OPTION_NUMBER,
      INTO(run.tolerance), .within = {NULL, 1e-11, 1e-4}},
 };
 /* clang-format on */
 
 static const double step_default_s = 10;
-
-#define TERMINAL_WIDTH 80 /* of the picture there */
 
 static void csv(const void *answer, FILE *to)
 {
@@ -39,7 +40,7 @@ static void csv(const void *answer, FILE *to)
 
 static void above(const void *answer, const output *o, FILE *to)
 {
-    text_wrapped(to, verdict_of(answer, o->system).text, 0, 0, TERMINAL_WIDTH);
+    text_wrapped(to, verdict_of(answer, o->system).text, 0, 0, REPORT_WIDTH);
 }
 
 static const output_writers writers = {run_report, run_documents, csv, run_picture, above, run_page};
@@ -76,9 +77,12 @@ const command command_run = {
     .name = "run",
     .argument = "FILE",
     .summary = "what happens to the bath, load by load",
-    .description = "Carries out a scenario and reports: a verdict in one line, when the boil was lost and back for each load "
-                   "and addition, strength, level, steam, and what deserves a word. FILE is a scenario; '-' reads it from "
-                   "standard input. A prediction is never a permission.",
+    .description = "Carries out a scenario and says what decides: what is worst and when, whether each load's boil was back in "
+                   "time, water, boiling point, level and freeboard, the gravest findings, and a chart over the clock; with "
+                   "--full all there is to tell. FILE is a scenario; '-' reads it from standard input. A prediction is never "
+                   "a permission: local codes, the supplier's data sheet and licensed practice come first. Face shield, apron, "
+                   "gloves and boots; an eyewash within reach. Water only while the bath boils, slowly, and never onto dry "
+                   "salt. No aluminium, zinc, tin, brass or any other non-ferrous metal.",
     .example = PROGRAM_NAME " run night.bath --units si --csv night.csv --step '5 s'",
     COMMAND_PARTS(run_documents),
 };

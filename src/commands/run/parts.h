@@ -5,6 +5,7 @@
 #include <stdio.h>
 
 #include "base/format.h"
+#include "cli/output.h"
 #include "describe/carried_out.h"
 
 /* What a run took and gave: heat, water, salts and liquid, in all, per load and per 100 lb or kg of steel; and what automatic
@@ -35,7 +36,26 @@ void account_print(const carried_out *o, unit_system s, FILE *to);
 
 void sheet_print(const carried_out *o, unit_system s, FILE *to);
 
-void chart_print(const carried_out *o, unit_system s, FILE *to); /* 80 columns of plain characters; nothing without a trace */
+/* Over the clock, in plain characters: where it boils, the swelled level, the boil, what was poured and loaded; of each column
+   the extreme. `trace`: the same run with rows fine enough. Nothing of a run that took no time. */
+#define CHART_COLUMNS 64
+
+typedef struct {
+    unit_system system;
+    int boils_lines, level_lines;
+    double worst_s; /* marked below; NaN: nothing is */
+} chart_form;
+
+int chart_lines(const carried_out *o, int boils_lines, int level_lines); /* how many it takes */
+void chart_print(const carried_out *o, const boil_history *trace, const chart_form *form, FILE *to);
+
+/* What a terminal shows at once, and its parts. */
+void screen_print(const carried_out *o, const boil_history *trace, const output *how, FILE *to);
+void screen_head(const carried_out *o, const output *how, FILE *to); /* the first line alone */
+void screen_gist(const carried_out *o, const output *how, FILE *to);
+void screen_chart(const carried_out *o, const boil_history *trace, const output *how, int boils_lines, int level_lines,
+                  FILE *to);
+int screen_finding(const carried_out *o, const boil_finding *f, const output *how, bool all, FILE *to); /* how many lines */
 
 /* As it is worked: what is done, by the clock, the lifting of loads as well, and what is to be expected of each. */
 

@@ -2,8 +2,11 @@
 
 #include <math.h>
 #include <stdlib.h>
+#include <string.h>
 
-#define WORDS_WIDTH 30
+#include "describe/report.h"
+
+#define FOLDED_LEAST 3 /* fewer are told one by one */
 
 typedef struct {
     const carried_out *run;
@@ -13,13 +16,21 @@ typedef struct {
 
 /* Cells: what stands in a column for a line. A column of loads is blank for additions, and the other way round. */
 
+typedef enum { KEPT, WAS_QUIET, LOST } boil_fate;
+
+static boil_fate fate_of(const carried_out_line *l)
+{
+    double lost = l->load != NULL ? l->load->boil_lost_s : l->addition->boil_lost_s;
+    bool was_quiet = l->load != NULL ? l->load->was_quiet : l->addition->was_quiet_before;
+    return isnan(lost) ? KEPT : was_quiet ? WAS_QUIET : LOST;
+}
+
 static formatted_text cell_lost(const sheet *h, const carried_out_line *l)
 {
-    bool was_quiet = l->load != NULL ? l->load->was_quiet : l->addition->was_quiet_before;
-    double lost = l->load != NULL ? l->load->boil_lost_s : l->addition->boil_lost_s;
-    if (isnan(lost))
-        return (formatted_text){"kept"};
-    return was_quiet ? (formatted_text){"was quiet"} : format_clock(h->run->scenario->start_s, lost);
+    boil_fate fate = fate_of(l);
+    if (fate == LOST)
+        return carried_out_clock(h->run, l->load != NULL ? l->load->boil_lost_s : l->addition->boil_lost_s);
+    return fate == KEPT ? (formatted_text){"kept"} : (formatted_text){"was quiet"};
 }
 
 static formatted_text cell_back(const sheet *h, const carried_out_line *l)
@@ -74,45 +85,44 @@ static formatted_text cell_rise(const sheet *h, const carried_out_line *l)
     return format_number(h->system, DIM_LENGTH, l->addition->level_rise_m);
 }
 
-typedef enum { OF_BOTH, OF_LOADS, OF_ADDITIONS } column_owner;
-
 typedef struct {
     const char *head, *below; /* below: NULL: the unit of the dimension */
     unit_dimension dimension;
     int width;
-    column_owner owner;
     formatted_text (*cell)(const sheet *h, const carried_out_line *l);
 } column;
 
-static const column columns[] = {
-    {"boil lost", "", DIM_COUNT, 9, OF_BOTH, cell_lost},         {"back", "after", DIM_COUNT, 8, OF_BOTH, cell_back},
-    {"lowest", NULL, DIM_TEMPERATURE, 6, OF_LOADS, cell_lowest}, {"hot", "after", DIM_COUNT, 7, OF_LOADS, cell_hot},
-    {"in/out", NULL, DIM_MASS, 6, OF_BOTH, cell_mass},           {"steam", "peak", DIM_COUNT, 6, OF_ADDITIONS, cell_steam},
-    {"layer", NULL, DIM_MASS, 5, OF_ADDITIONS, cell_layer},      {"rise", NULL, DIM_LENGTH, 4, OF_ADDITIONS, cell_rise},
+static const column of_loads[] = {
+    {"boil lost", "", DIM_COUNT, 9, cell_lost},
+    {"back", "after", DIM_COUNT, 8, cell_back},
+    {"lowest", NULL, DIM_TEMPERATURE, 6, cell_lowest},
+    {"hot", "after", DIM_COUNT, 7, cell_hot},
+    {"out", NULL, DIM_MASS, 6, cell_mass},
+};
+static const column of_additions[] = {
+    {"boil lost", "", DIM_COUNT, 9, cell_lost}, {"back", "after", DIM_COUNT, 8, cell_back},
+    {"in", NULL, DIM_MASS, 5, cell_mass},       {"steam", "peak", DIM_COUNT, 6, cell_steam},
+    {"layer", NULL, DIM_MASS, 5, cell_layer},   {"rise", NULL, DIM_LENGTH, 4, cell_rise},
 };
 
-#define COLUMNS (sizeof columns / sizeof columns[0])
+/* Loads, or additions: a table each. */
+typedef struct {
+    const char *what;
+    const column *columns;
+    size_t columns_count;
+    int words_width;
+} table;
 
-static bool is_used(const sheet *h, const column *c)
-{
-    const boil_history *r = &h->run->central;
-    return c->owner == OF_BOTH || (c->owner == OF_LOADS ? r->loads_count > 0 : r->additions_count > 0);
-}
+static const table tables[] = {{"loads", of_loads, sizeof of_loads / sizeof of_loads[0], 28},
+                               {"additions", of_additions, sizeof of_additions / sizeof of_additions[0], 26}};
 
-static bool belongs(const column *c, const carried_out_line *l)
-{
-    return c->owner == OF_BOTH || (c->owner == OF_LOADS) == (l->load != NULL);
-}
-
-static void heads(const sheet *h)
+static void heads(const sheet *h, const table *t)
 {
     char upper[200], lower[200];
-    int n = snprintf(upper, sizeof upper, " %8s  %-*s", "time", WORDS_WIDTH, "what");
-    int m = snprintf(lower, sizeof lower, " %8s  %-*s", "", WORDS_WIDTH, "");
-    for (size_t i = 0; i < COLUMNS; i++) {
-        const column *c = &columns[i];
-        if (!is_used(h, c))
-            continue;
+    int n = snprintf(upper, sizeof upper, " %8s %-*s", "time", t->words_width, t->what);
+    int m = snprintf(lower, sizeof lower, " %8s %-*s", "", t->words_width, "");
+    for (size_t i = 0; i < t->columns_count; i++) {
+        const column *c = &t->columns[i];
         const char *below = c->below != NULL ? c->below : format_unit(h->system, c->dimension);
         n += snprintf(upper + n, sizeof upper - (size_t)n, " %*s", c->width, c->head);
         m += snprintf(lower + m, sizeof lower - (size_t)m, " %*s", c->width, below);
@@ -121,22 +131,19 @@ static void heads(const sheet *h)
     text_line(h->to, lower);
 }
 
-static void line_print(const sheet *h, const carried_out_line *l)
+static void line_print(const sheet *h, const table *t, const carried_out_line *l)
 {
     char line[600];
-    int n = snprintf(line, sizeof line, "%c%8s  %s", l->after_overflow ? '*' : ' ',
-                     format_clock(h->run->scenario->start_s, l->time_s).text, text_fitted(l->words.text, WORDS_WIDTH).text);
-    for (size_t i = 0; i < COLUMNS; i++) {
-        const column *c = &columns[i];
-        if (is_used(h, c))
-            n += snprintf(line + n, sizeof line - (size_t)n, " %*s", c->width, belongs(c, l) ? c->cell(h, l).text : "");
-    }
+    int n = snprintf(line, sizeof line, "%c%8s %s", l->after_overflow ? '*' : ' ', carried_out_clock(h->run, l->time_s).text,
+                     text_fitted(l->words.text, (size_t)t->words_width).text);
+    for (size_t i = 0; i < t->columns_count; i++)
+        n += snprintf(line + n, sizeof line - (size_t)n, " %*s", t->columns[i].width, t->columns[i].cell(h, l).text);
     text_line(h->to, line);
 }
 
 /* The worst among lines that are not shown one by one. */
 typedef struct {
-    size_t loads, additions, not_back;
+    size_t not_back;
     double slowest_s, slowest_at_s, steam_ratio, steam_at_s;
 } rest;
 
@@ -147,8 +154,6 @@ static rest rest_of(const carried_out_line *lines, size_t count)
         const carried_out_line *l = &lines[i];
         double recovery = l->load != NULL ? l->load->recovery_s : l->addition->recovery_s;
         double ratio = l->addition != NULL ? l->addition->steam_peak_kg_s / l->addition->steam_before_kg_s : 0;
-        r.loads += l->load != NULL;
-        r.additions += l->addition != NULL;
         r.not_back += isnan(recovery) ? 1 : 0;
         if (recovery > r.slowest_s) {
             r.slowest_s = recovery;
@@ -162,18 +167,18 @@ static rest rest_of(const carried_out_line *lines, size_t count)
     return r;
 }
 
-static void rest_print(const sheet *h, const carried_out_line *lines, size_t count)
+static void rest_print(const sheet *h, const table *t, const carried_out_line *lines, size_t count)
 {
     rest r = rest_of(lines, count);
-    double start = h->run->scenario->start_s;
-    fprintf(h->to, " ... and %s and %s more", format_count(r.loads, "load", "loads").text,
-            format_count(r.additions, "addition", "additions").text);
+    fprintf(h->to, " ... and %zu %s more", count, t->what);
     if (r.not_back > 0)
         fprintf(h->to, "; boil not back after %zu", r.not_back);
     else if (r.slowest_s > 0)
-        fprintf(h->to, "; slowest back %s (%s)", format_duration(r.slowest_s).text, format_clock(start, r.slowest_at_s).text);
+        fprintf(h->to, "; slowest back %s (%s)", format_duration(r.slowest_s).text,
+                carried_out_clock(h->run, r.slowest_at_s).text);
     if (r.steam_ratio > 0)
-        fprintf(h->to, "; steam at most %s (%s)", format_ratio(r.steam_ratio).text, format_clock(start, r.steam_at_s).text);
+        fprintf(h->to, "; steam at most %s (%s)", format_ratio(r.steam_ratio).text,
+                carried_out_clock(h->run, r.steam_at_s).text);
     fputc('\n', h->to);
 }
 
@@ -181,38 +186,116 @@ static void rest_print(const sheet *h, const carried_out_line *lines, size_t cou
 static void undone_print(const sheet *h)
 {
     const scenario *s = h->run->scenario;
-    for (size_t i = 0; i < s->schedule.count && !carried_out_stopped(h->run); i++)
-        if (isnan(carried_out_done_s(h->run, i)))
-            fprintf(h->to, " not done: %s, due at %s: %s\n", action_name_of(s, i).text,
-                    format_clock(s->start_s, s->schedule.actions[i].time_s).text, carried_out_why_not(h->run, i));
+    for (size_t i = 0; i < s->schedule.count && !carried_out_stopped(h->run); i++) {
+        char text[600];
+        if (!isnan(carried_out_done_s(h->run, i)))
+            continue;
+        snprintf(text, sizeof text, "not done: %s, due at %s: %s", action_name_of(s, i).text,
+                 format_clock_exact(s->start_s, s->schedule.actions[i].time_s).text, carried_out_why_not(h->run, i));
+        text_wrapped(h->to, text, 0, 1, REPORT_WIDTH);
+    }
+}
+
+/* Between equal lines the moment, and what is followed to the last digit, may differ a little. */
+static bool varies(const column *c)
+{
+    return c->cell == cell_lost || c->cell == cell_back || c->cell == cell_lowest;
+}
+
+static double recovery_of(const carried_out_line *l)
+{
+    return l->load != NULL ? l->load->recovery_s : l->addition->recovery_s;
+}
+
+/* Two that went so much alike that one line tells both. */
+static bool alike(const sheet *h, const table *t, const carried_out_line *a, const carried_out_line *b)
+{
+    double x = recovery_of(a), y = recovery_of(b);
+    if (strcmp(a->words.text, b->words.text) != 0 || a->after_overflow != b->after_overflow || fate_of(a) != fate_of(b) ||
+        isnan(x) != isnan(y) || fabs(x - y) > REPORT_SAME_S)
+        return false;
+    for (size_t i = 0; i < t->columns_count; i++)
+        if (!varies(&t->columns[i]) && strcmp(t->columns[i].cell(h, a).text, t->columns[i].cell(h, b).text) != 0)
+            return false;
+    return true;
+}
+
+/* How many from the first on are alike and equally far apart. */
+static size_t run_of(const sheet *h, const table *t, const carried_out_line *lines, size_t count)
+{
+    size_t n = 1;
+    while (n < count && alike(h, t, &lines[0], &lines[n]) &&
+           (n == 1 || fabs(lines[n].time_s - lines[n - 1].time_s - (lines[1].time_s - lines[0].time_s)) < REPORT_SAME_S))
+        n++;
+    return n >= FOLDED_LEAST ? n : 1;
+}
+
+/* The slowest of them is told. */
+static void folded_print(const sheet *h, const table *t, const carried_out_line *lines, size_t count)
+{
+    const carried_out_line *worst = &lines[0];
+    for (size_t i = 1; i < count; i++)
+        if (lines[i].load != NULL && lines[i].load->recovery_s > worst->load->recovery_s)
+            worst = &lines[i];
+    line_print(h, t, worst);
+    if (count == 1)
+        return;
+    fprintf(h->to, "%10s%zu like this, the worst is shown: %s to %s, every %s\n", "", count,
+            carried_out_clock(h->run, lines[0].time_s).text, carried_out_clock(h->run, lines[count - 1].time_s).text,
+            format_duration(lines[1].time_s - lines[0].time_s).text);
+}
+
+typedef struct {
+    bool after_overflow, more_than;
+} marks;
+
+static marks table_print(const sheet *h, const table *t, const carried_out_line *lines, size_t count)
+{
+    marks m = {false, false};
+    heads(h, t);
+    size_t shown = 0, alike_ones;
+    for (size_t i = 0; i < count; i += alike_ones) {
+        if (++shown == SHEET_LINES_MAX && i + 1 < count) {
+            rest_print(h, t, lines + i, count - i);
+            break;
+        }
+        alike_ones = run_of(h, t, &lines[i], count - i);
+        folded_print(h, t, &lines[i], alike_ones);
+        m.after_overflow = m.after_overflow || lines[i].after_overflow;
+        m.more_than = m.more_than || (lines[i].addition != NULL && lines[i].addition->steam_more_than &&
+                                      lines[i].addition->steam_before_kg_s > 0);
+    }
+    return m;
+}
+
+/* Of one table alone, to be freed. */
+static carried_out_line *lines_of(const carried_out *o, bool loads, size_t *count)
+{
+    size_t all;
+    carried_out_line *lines = carried_out_lines(o, &all);
+    *count = 0;
+    for (size_t i = 0; i < all; i++)
+        if ((lines[i].load != NULL) == loads)
+            lines[(*count)++] = lines[i];
+    return lines;
 }
 
 void sheet_print(const carried_out *o, unit_system s, FILE *to)
 {
     sheet h = {o, s, to};
-    size_t count;
-    bool marked = false, more = false;
-    carried_out_line *lines = carried_out_lines(o, &count);
-    if (count == 0) {
-        fputs(" no loads and no additions\n", to);
-        undone_print(&h);
+    size_t counts[2];
+    marks all = {false, false};
+    for (int i = 0; i < 2; i++) {
+        carried_out_line *lines = lines_of(o, i == 0, &counts[i]);
+        marks m = counts[i] > 0 ? table_print(&h, &tables[i], lines, counts[i]) : (marks){false, false};
+        all = (marks){all.after_overflow || m.after_overflow, all.more_than || m.more_than};
         free(lines);
-        return;
     }
-    size_t shown_one_by_one = count <= SHEET_LINES_MAX ? count : SHEET_LINES_MAX - 1;
-    heads(&h);
-    for (size_t i = 0; i < shown_one_by_one; i++) {
-        line_print(&h, &lines[i]);
-        marked = marked || lines[i].after_overflow;
-        more = more ||
-               (lines[i].addition != NULL && lines[i].addition->steam_more_than && lines[i].addition->steam_before_kg_s > 0);
-    }
-    if (count > shown_one_by_one)
-        rest_print(&h, lines + shown_one_by_one, count - shown_one_by_one);
+    if (counts[0] + counts[1] == 0)
+        fputs(" no loads and no additions\n", to);
     undone_print(&h);
-    if (marked)
+    if (all.after_overflow)
         fputs(" * after overflow: not a prediction\n", to);
-    if (more)
+    if (all.more_than)
         fputs(" > more than: so much steam throws the bath out\n", to);
-    free(lines);
 }

@@ -5,17 +5,20 @@
 
 #include "base/program.h"
 #include "commands/run/parts.h"
-#include "describe/finding_words.h"
+#include "describe/headline.h"
 #include "describe/report.h"
-#include "describe/verdict.h"
+#include "describe/trace.h"
 
 typedef struct {
     const carried_out *o;
     const boil_summary *summary;
+    const output *how;
     unit_system system;
-    bool colour;
     FILE *to;
 } report_to;
+
+#define CHART_BOILS 7 /* lines */
+#define CHART_LEVEL 6
 
 static void heading(FILE *to, const char *text)
 {
@@ -46,8 +49,10 @@ static void bath(const report_to *r)
 static void title(const report_to *r)
 {
     const scenario *s = r->o->scenario;
-    if (s->title != NULL)
-        fprintf(r->to, "\n%s\n", text_plain(s->title).text);
+    if (s->title != NULL) {
+        fputc('\n', r->to);
+        text_wrapped(r->to, text_plain(s->title).text, 0, 0, REPORT_WIDTH);
+    }
     fprintf(r->to, " %s from %s", format_duration(r->o->central.end_s).text, format_clock(s->start_s, 0).text);
     if (carried_out_stopped(r->o))
         fprintf(r->to, " (STOPPED; %s were asked for)", format_duration(s->schedule.duration_s).text);
@@ -79,31 +84,16 @@ static void bands(const report_to *r)
     band_line(r, "highest level", DIM_LENGTH, &b->level_max_m, false, false);
 }
 
-static void finding(const report_to *r, const boil_finding *f)
-{
-    fputc(' ', r->to);
-    finding_severity_print(r->to, f->severity, r->colour);
-    int used = 1 + (int)strlen(boil_severity_word(f->severity));
-    used += fprintf(r->to, "%*s%8s", 9 - used, "", finding_clock(r->o, f).text);
-    text_wrapped(r->to, finding_words_of(r->o, f, r->system).text, used, 19, REPORT_WIDTH);
-    text_wrapped(r->to, f->advice, 0, 19, REPORT_WIDTH);
-}
-
 static void findings(const report_to *r)
 {
-    const boil_findings *found = &r->o->found, *possible = &r->o->possible;
+    const boil_finding *f = NULL;
     heading(r->to, "Findings");
-    if (found->count > 0)
-        fputs(" Likely:\n", r->to);
-    for (size_t i = 0; i < found->count; i++)
-        finding(r, &found->list[i]);
-    if (found->count == 0)
+    while ((f = headline_next(r->o, f)) != NULL)
+        screen_finding(r->o, f, r->how, true, r->to);
+    if (r->o->found.count + r->o->possible.count == 0)
         fputs(" none\n", r->to);
-    if (possible->count == 0)
-        return;
-    fputs(" Possible, within what is not known of mixing and heat paths:\n", r->to);
-    for (size_t i = 0; i < possible->count; i++)
-        finding(r, &possible->list[i]);
+    if (r->o->possible.count > 0)
+        fputs(" Possible: only within what is not known of mixing and heat paths.\n", r->to);
 }
 
 static void balances(const report_to *r)
@@ -114,10 +104,17 @@ static void balances(const report_to *r)
     account_print(r->o, r->system, r->to);
 }
 
+static void limits(const report_to *r)
+{
+    heading(r->to, "What the model is, and what it is not");
+    report_paragraph(r->to, "%s", report_purpose);
+    for (size_t i = 0; report_limits[i] != NULL; i++)
+        text_wrapped(r->to, report_limits[i], fprintf(r->to, " -"), 3, REPORT_WIDTH);
+}
+
 static void one_run(FILE *to, const char *name, const boil_history *h)
 {
-    fprintf(to, " %-11s %6zu steps, %7zu evaluations, %4zu changes between boiling and quiet\n", name, h->steps, h->evaluations,
-            h->mode_changes);
+    fprintf(to, " %-11s %6zu steps, %7zu evaluations, %4zu changes of mode\n", name, h->steps, h->evaluations, h->mode_changes);
 }
 
 static void statistics(const report_to *r)
@@ -133,26 +130,47 @@ static void statistics(const report_to *r)
 
 static void footer(const report_to *r)
 {
-    fprintf(r->to, "\n" PROGRAM_NAME " " BOIL_VERSION_TEXT ", %s, tolerance %g\n",
-            r->o->scenario->path != NULL ? text_plain(r->o->scenario->path).text : "", r->o->tolerance);
+    report_caution(r->to);
+    fputc('\n', r->to);
+    report_paragraph(r->to, PROGRAM_NAME " " BOIL_VERSION_TEXT ", %s, tolerance %g",
+                     r->o->scenario->path != NULL ? text_plain(r->o->scenario->path).text : "", r->o->tolerance);
 }
 
+/* Everything, what decides first. */
+static void whole(const report_to *r, const boil_history *trace)
+{
+    screen_gist(r->o, r->how, r->to);
+    findings(r);
+    heading(r->to, "Loads and additions");
+    sheet_print(r->o, r->system, r->to);
+    heading(r->to, "Over the clock");
+    screen_chart(r->o, trace, r->how, CHART_BOILS, CHART_LEVEL, r->to);
+    title(r);
+    bath(r);
+    bands(r);
+    balances(r);
+    if (r->how->verbose)
+        statistics(r);
+    limits(r);
+    footer(r);
+}
+
+/* Rows that miss no surge of seconds; else those of the run itself. */
 void run_report(const void *answer, const output *how, FILE *to)
 {
     const carried_out *o = answer;
-    report_to r = {o, &o->central.summary, how->system, how->colour, to};
-    fprintf(to, "%s\n", verdict_of(o, r.system).text);
-    title(&r);
-    bath(&r);
-    heading(to, "Loads and additions");
-    sheet_print(o, r.system, to);
-    bands(&r);
-    findings(&r);
-    heading(to, "Temperature and level");
-    chart_print(o, r.system, to);
-    balances(&r);
-    if (how->verbose)
-        statistics(&r);
-    report_caution(to);
-    footer(&r);
+    report_to r = {o, &o->central.summary, how, how->system, to};
+    boil_history fine = {0};
+    if (how->brief) {
+        screen_head(o, how, to);
+        return;
+    }
+    boil_run_options options = boil_run_options_default();
+    options.tolerance = o->tolerance;
+    const boil_history *trace = trace_of(o->scenario, &options, &fine) == BOIL_OK ? &fine : &o->central;
+    if (how->full || how->verbose)
+        whole(&r, trace);
+    else
+        screen_print(o, trace, how, to);
+    boil_history_free(&fine);
 }

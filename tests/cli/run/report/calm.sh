@@ -1,1 +1,1 @@
-boilback run calm.bath
+boilback run calm.bath --full

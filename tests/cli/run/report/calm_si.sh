@@ -1,1 +1,1 @@
-boilback run calm.bath --units si | head -24
+boilback run calm.bath --units si

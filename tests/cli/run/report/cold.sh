@@ -1,1 +1,1 @@
-boilback run cold.bath
+boilback run cold.bath --full

@@ -1,1 +1,1 @@
-boilback run dry.bath
+boilback run dry.bath --full

@@ -1,1 +1,1 @@
-boilback run night.bath --units=si
+boilback run night.bath --units=si --full

@@ -1,1 +1,1 @@
-boilback run shift.bath | head -54
+boilback run shift.bath --full | sed "/^What the model is/,\$d"

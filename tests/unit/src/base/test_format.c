@@ -128,9 +128,46 @@ static void wrapped_text_keeps_its_words_and_its_width(void **state)
     free(got);
 }
 
+static void assert_pair(unit_system s, unit_dimension d, double value, double limit, const char *shown, const char *of)
+{
+    format_pair p = format_value_and_limit(s, d, value, limit);
+    assert_string_equal(p.value.text, shown);
+    assert_string_equal(p.limit.text, of);
+}
+
+static void a_value_and_its_limit_never_look_alike(void **state)
+{
+    (void)state;
+    assert_pair(UNITS_US, DIM_TEMPERATURE, (304.4 - 32) / 1.8 + 273.15, (295.0 - 32) / 1.8 + 273.15, "304.4 degF", "295.0");
+    assert_pair(UNITS_US, DIM_TEMPERATURE, (295.03 - 32) / 1.8 + 273.15, (295.0 - 32) / 1.8 + 273.15, "295.03 degF", "295.00");
+    assert_pair(UNITS_US, DIM_CONCENTRATION, 1.78 * 119.826427, 0.5 * 119.826427, "1.78 lb/gal", "0.50");
+    assert_pair(UNITS_US, DIM_MASS, 16.7 * 0.45359237, 0.05 * 0.45359237, "16.70 lb", "0.05");
+    assert_pair(UNITS_SI, DIM_LENGTH, 0.1501, 0.150, "150.1 mm", "150.0");
+    assert_pair(UNITS_US, DIM_TIME, 9.2 * 60, 120, "9.2 min", "2.0");
+    assert_pair(UNITS_US, DIM_TIME, 121.6, 120, "2 min 1.6 s", "2 min 0.0 s");
+    assert_pair(UNITS_US, DIM_TIME, 94, 90, "94 s", "90");
+    assert_pair(UNITS_US, DIM_COUNT, 3.56, 1, "x3.6", "x1.0");
+    assert_pair(UNITS_US, DIM_COUNT, 1.04, 1, "x1.04", "x1.00");
+    assert_pair(UNITS_US, DIM_LENGTH, 0.2, 0.2, "7.9 in", "7.9");
+    assert_pair(UNITS_US, DIM_LENGTH, (double)NAN, 0.2, "-", "-");
+}
+
+static void clocks_have_seconds_where_there_are_any(void **state)
+{
+    (void)state;
+    assert_string_equal(format_clock_exact(32400, 391.4).text, "9:06:31");
+    assert_string_equal(format_clock_exact(32400, 360).text, "9:06");
+    assert_string_equal(format_clock_exact(32400, 359.9999999).text, "9:06"); /* an act at 9:06 is not at 9:05:59 */
+    assert_string_equal(format_clock_exact(79200, 8405).text, "0:20:05+1d");
+    assert_string_equal(format_bare(UNITS_US, DIM_TEMPERATURE, (295.0 - 32) / 1.8 + 273.15).text, "295");
+    assert_string_equal(format_bare(UNITS_SI, DIM_TEMPERATURE, 419.26).text, "146.1");
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        cmocka_unit_test(a_value_and_its_limit_never_look_alike),
+        cmocka_unit_test(clocks_have_seconds_where_there_are_any),
         cmocka_unit_test(lengths_and_temperatures_have_one_decimal),
         cmocka_unit_test(masses_have_three_digits),
         cmocka_unit_test(nothing_is_negative_zero),

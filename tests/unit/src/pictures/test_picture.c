@@ -121,10 +121,10 @@ static void inputs_are_in_the_units_asked_for(void **state)
     assert_input_has(&r, picture_frame, "temperature\t1.8\t-459.67\txdegF\n");
     assert_input_has(&r, picture_frame, "title\t0\t0\txa \\042title\\042\n");
     assert_input_has(&r, picture_frame, "overflow\t");
-    assert_input_has(&r, picture_frame, "verdict\t0\t0\txDANGER at 9:06: the boiling surface reaches the rim;");
+    assert_input_has(&r, picture_frame, "verdict\t0\t0\txDANGER at 9:06:22: the boiling surface reaches the rim;");
     assert_input_has(&r, picture_lanes, "1\txloads\n2\txwater\n");
     assert_input_has(&r, picture_actions, "2\t320\t380\t1\tx2 gal of water over 1 min\n");
-    assert_input_has(&r, picture_marks, "x9:05\txwater afloat on the quiet bath");
+    assert_input_has(&r, picture_marks, "x9:05:33\txwater afloat on the quiet bath");
     picture_run_end(&r);
     free(titled.title);
     forget(&c);

@@ -1,0 +1,1 @@
+boilback run shift.bath
