@@ -34,6 +34,9 @@
 #include "case/schedule.h"
 #include "properties/dilution.h"
 
+/* Of the bath, kg/kg: water afloat that is no more counts as gone. */
+#define BOIL_BATH_LAYER_GONE 1e-6
+
 /* The unknowns, in kg, J, K and W; then the bodies' temperatures in K, each body's in a row. */
 enum {
     BOIL_STATE_BATH_WATER,

@@ -18,7 +18,7 @@ void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BO
                           : b->layer == BOIL_WATER_LAYER_BOILS ? -v->layer_vapour.boil_margin_W
                                                                : -1;
     bool ending = b->layer != BOIL_WATER_LAYER_NONE && !(v->inflow.water_kg_s > 0) && !b->lid_on;
-    g[BOIL_GUARD_LAYER_GONE] = ending ? 1e-6 - v->layer.mass_kg / v->solution.mass_kg : -1;
+    g[BOIL_GUARD_LAYER_GONE] = ending ? BOIL_BATH_LAYER_GONE - v->layer.mass_kg / v->solution.mass_kg : -1;
     g[BOIL_GUARD_RANGE] = -v->solution.range.margin;
     g[BOIL_GUARD_RIM] = v->levels.upper_m - b->plant->tank.depth_m;
     const boil_water_control *c = &b->plant->control;

@@ -9,15 +9,17 @@
 
 /* bath/rates_water.c -- the water afloat, what leaves through the surface, and what goes in. */
 
-/* Temperature of the layer. While it has next to no mass it is that of the water that began it. */
-static double layer_temperature(const boil_bath *b, const double y[])
+/* Temperature of the layer. While it has next to no mass it is that of the water that began it; and where an attempted step takes it
+   below what counts as gone, no water is colder than its melting point or hotter than its boil, whatever is left of its heat. */
+static double layer_temperature(const boil_bath *b, const double y[], double gone_kg)
 {
-    const double seed_kg = 1e-6;
+    const double seed_kg = 1e-6, melts_K = 273.15;
     if (b->layer == BOIL_WATER_LAYER_BOILS)
         return b->air.saturation_K;
     double m = fmax(0, y[BOIL_STATE_LAYER_MASS]), fresh = b->layer_fresh_J_kg;
     double h = (m > 0 ? y[BOIL_STATE_LAYER_HEAT] + seed_kg * fresh : fresh * seed_kg) / (m + seed_kg);
-    return boil_water_temperature(h);
+    double temperature_K = boil_water_temperature(h);
+    return m < gone_kg ? fmin(fmax(temperature_K, melts_K), b->air.saturation_K) : temperature_K;
 }
 
 /* Speed of the plumes of a heated bath, that stir the interface. */
@@ -69,7 +71,7 @@ boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[],
     if (b->layer == BOIL_WATER_LAYER_NONE)
         return BOIL_OK;
     out->mass_kg = fmax(0, y[BOIL_STATE_LAYER_MASS]);
-    out->temperature_K = layer_temperature(b, y);
+    out->temperature_K = layer_temperature(b, y, BOIL_BATH_LAYER_GONE * s->mass_kg);
     if (!(out->temperature_K > 200 && out->temperature_K < 500))
         return BOIL_NOT_FINITE;
     double water_kg_m3 = boil_water_density(out->temperature_K), depth = s->volume_m3 / b->area_m2;

@@ -1,6 +1,6 @@
 /* Water on a quiet bath, on random plants: whatever else is changed that makes it no less dangerous changes no grade for the
    milder, and water trickled into a full boil is let pass. PLANTS=2000 in the environment tries as
-   many plants, PLANTS=1000-2000 the later half of them; without it a few.
+   many plants, PLANTS=1000-2000 the later half of them, and a tenth of as many sound shifts; without it a few.
    Nothing published says how grave a grade is: it is order that is tested. */
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_qrng.h>
@@ -13,12 +13,16 @@
 #include "support/cases.h"
 #include "support/sampled.h"
 
-enum { DRAWN = 12, LAYER = 0, SURGE, LEVEL, JUDGED, IDS };
-/* Where the level goes over the rim the freeboard is said to be none: both are of the level. */
+enum { DRAWN = 12, LAYER = 0, SURGE, LEVEL, JUDGED, IDS = 5 };
+/* What outlasts a run that is cut is the same layer; where the level goes over the rim the freeboard is said to be none: both are of the level. */
 static const struct {
     const char *id;
     int of;
-} judged_ids[IDS] = {{"water-layer", LAYER}, {"steam-surge", SURGE}, {"freeboard-low", LEVEL}, {"overflow", LEVEL}};
+} judged_ids[IDS] = {{"water-layer", LAYER},
+                     {"layer-outlasts-run", LAYER},
+                     {"steam-surge", SURGE},
+                     {"freeboard-low", LEVEL},
+                     {"overflow", LEVEL}};
 static const char *const judged_words[JUDGED] = {"layer", "surge", "level"};
 
 enum { LOADS_MOST = 12 };
@@ -33,6 +37,9 @@ typedef struct {
 typedef struct {
     int of[JUDGED]; /* severity, one higher; 0: not found */
     int gravest;
+    int likely, possible; /* of all that is found at all */
+    const char *foremost; /* of what is possible */
+    double value, time_s;
     bool quiet; /* the likely run had water on a quiet bath */
 } grades;
 
@@ -117,6 +124,11 @@ static grades judge(const shift *s)
     for (int k = 0; k < JUDGED; k++)
         g.gravest = g.of[k] > g.gravest ? g.of[k] : g.gravest;
     g.quiet = set.likely.additions_count > 0 && set.likely.additions[0].quiet_poured_kg > 0;
+    g.likely = likely.count > 0 ? 1 + (int)boil_findings_gravest(&likely) : 0;
+    g.foremost = possible.count > 0 ? possible.list[0].id : "";
+    g.value = possible.count > 0 ? possible.list[0].value : 0;
+    g.time_s = possible.count > 0 ? possible.list[0].time_s : 0;
+    g.possible = possible.count > 0 ? 1 + (int)boil_findings_gravest(&possible) : 0;
     boil_findings_free(&likely);
     boil_findings_free(&possible);
     boil_run_set_free(&set);
@@ -191,11 +203,14 @@ static bool falls(int before, int now)
 static int milder(const char *what, int plant, const grades *base, const shift *changed)
 {
     grades now = judge(changed);
+    int fell = 0;
     for (int k = 0; k < JUDGED; k++)
-        if (falls(base->of[k], now.of[k]))
+        if (falls(base->of[k], now.of[k])) {
             print_message("plant %d, %s: %s %d -> %d, all %d -> %d\n", plant, what, judged_words[k], base->of[k], now.of[k],
                           base->gravest, now.gravest);
-    return falls(base->gravest, now.gravest);
+            fell++;
+        }
+    return fell;
 }
 
 static int one_plant(int number, const shift *s, int grave[])
@@ -264,13 +279,15 @@ static shift sound_shift_of(const double u[])
     return s;
 }
 
-/* At most one in a hundred above CAUTION. */
+/* Nothing of it is likely above a notice; and of a hundred one may possibly be more. */
 static void a_full_boil_takes_its_water(void **unused)
 {
     (void)unused;
     gsl_qrng *q = gsl_qrng_alloc(gsl_qrng_sobol, 7);
     range tried = plants(8, 2);
-    int flagged = 0, cautions = 0;
+    tried = getenv("PLANTS") != NULL ? (range){tried.from / 10, tried.to / 10} : tried;
+    const int notice = 1 + (int)BOIL_SEVERITY_NOTICE;
+    int likely = 0, possible = 0, grave = 0;
     for (int i = 0; i < tried.to; i++) {
         double u[7];
         gsl_qrng_get(q, u);
@@ -278,12 +295,17 @@ static void a_full_boil_takes_its_water(void **unused)
             continue;
         shift s = sound_shift_of(u);
         grades g = judge(&s);
-        flagged += g.gravest > 1 + (int)BOIL_SEVERITY_CAUTION;
-        cautions += g.gravest == 1 + (int)BOIL_SEVERITY_CAUTION;
+        likely += g.likely > notice;
+        possible += g.possible > notice;
+        grave += g.possible > 1 + (int)BOIL_SEVERITY_CAUTION;
+        if (g.likely > notice || g.possible > notice)
+            print_message("sound shift %d: likely %d, possible %d: %s, %.4g at %.0f s\n", i, g.likely, g.possible, g.foremost,
+                          g.value, g.time_s);
     }
     gsl_qrng_free(q);
-    print_message("%d sound shifts: %d above caution, %d cautions\n", tried.to - tried.from, flagged, cautions);
-    assert_true(100 * flagged <= tried.to - tried.from);
+    print_message("%d sound shifts: above a notice %d likely, %d possible\n", tried.to - tried.from, likely, possible);
+    assert_int_equal(likely + grave, 0);
+    assert_true(100 * possible <= tried.to - tried.from);
 }
 
 int main(void)
