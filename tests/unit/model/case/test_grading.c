@@ -1,0 +1,214 @@
+/* Grades and ranks by one measure. The break points are common practice or judgement, no source; what is tested is that each grade
+   changes at its break point and nowhere else, that a larger measure never ranks lower, and the ranks worked by hand from
+   R = 1000 S + 200 k + 50 c + 49 (1 - exp(-(x - b)/s)). */
+#include "support/close.h"
+
+#include "case/grading.h"
+
+static const boil_limits limits = {.recovery_s = 120, .freeboard_m = 0.1524};
+
+static double scale_of(const boil_grading *g)
+{
+    double low = (double)INFINITY, high = 0;
+    for (int s = 0; s < BOIL_SEVERITIES; s++)
+        if (!isnan(g->from[s])) {
+            low = fmin(low, g->from[s]);
+            high = fmax(high, fabs(g->from[s]));
+        }
+    return fmax(high - low, fmax(high, g->last));
+}
+
+/* The grade that all break points up to x make, told from the table itself. */
+static int expected(const boil_grading *g, double x)
+{
+    int passed = -1;
+    for (int s = 0; s < BOIL_SEVERITIES; s++)
+        if (x > g->from[s])
+            passed = s;
+    return passed < 0 ? BOIL_SEVERITIES : passed;
+}
+
+static void each_grade_changes_at_its_break_point(void **state)
+{
+    (void)state;
+    for (int k = 0; k < BOIL_FOUND_KINDS; k++) {
+        const boil_grading *g = &boil_gradings[k];
+        double margin = boil_grading_margin(g, &limits), off = 1.05 * margin + 1e-6 * scale_of(g);
+        int points = 0;
+        for (int s = 0; s < BOIL_SEVERITIES; s++) {
+            if (isnan(g->from[s]))
+                continue;
+            points++;
+            for (int side = -1; side <= 1; side += 2) {
+                double x = g->from[s] + side * off;
+                assert_int_equal(boil_grading_of(g, x, margin), expected(g, x));
+            }
+            bool by_measure = s == BOIL_SEVERITIES - 1 || !(g->from[s + 1] == g->from[s]);
+            if (by_measure)
+                assert_int_equal(boil_grading_of(g, g->from[s] + off, margin), s);
+        }
+        assert_true(points > 0);
+        assert_int_equal(boil_grading_of(g, (double)NAN, margin), BOIL_SEVERITIES);
+    }
+}
+
+#define IN 0.0254
+#define LB 0.45359237
+#define DEGF(t) (((t) + 459.67) / 1.8)
+
+/* The break points as a shop says them, five in a hundred to both sides (of floor temperatures: of what lies over 212 degF). */
+static void break_points_are_as_a_shop_says_them(void **state)
+{
+    (void)state;
+    const struct {
+        boil_found_kind kind;
+        boil_severity severity;
+        double x, side;
+    } said[] = {
+        {BOIL_FOUND_BOIL_LOST, BOIL_SEVERITY_CAUTION, 3, 0.15},
+        {BOIL_FOUND_BOIL_LOST, BOIL_SEVERITY_WARNING, 15, 0.75},
+        {BOIL_FOUND_LOAD_HEAVY, BOIL_SEVERITY_CAUTION, 2, 0.1},
+        {BOIL_FOUND_WATER_QUIET, BOIL_SEVERITY_WARNING, 0.05 * LB, 0.0025 * LB},
+        {BOIL_FOUND_SALT_QUIET, BOIL_SEVERITY_WARNING, 0.05 * LB, 0.0025 * LB},
+        {BOIL_FOUND_VALVE_QUIET, BOIL_SEVERITY_WARNING, 0.05 * LB, 0.0025 * LB},
+        {BOIL_FOUND_LAYER, BOIL_SEVERITY_CAUTION, 1.0 / 3, 0.017},
+        {BOIL_FOUND_LAYER, BOIL_SEVERITY_WARNING, 2.0 / 3, 0.033},
+        {BOIL_FOUND_LAYER, BOIL_SEVERITY_DANGER, 1, 0.05},
+        {BOIL_FOUND_SURGE, BOIL_SEVERITY_NOTICE, 2, 0.1},
+        {BOIL_FOUND_SURGE, BOIL_SEVERITY_WARNING, 3, 0.15},
+        {BOIL_FOUND_FREEBOARD, BOIL_SEVERITY_CAUTION, 1.0 / 3, 0.017},
+        {BOIL_FOUND_FREEBOARD, BOIL_SEVERITY_WARNING, 2.0 / 3, 0.033},
+        {BOIL_FOUND_TOO_HOT, BOIL_SEVERITY_CAUTION, 5 / 1.8, 0.25 / 1.8},
+        {BOIL_FOUND_TOO_HOT, BOIL_SEVERITY_WARNING, 25 / 1.8, 1.25 / 1.8},
+        {BOIL_FOUND_TOO_COOL, BOIL_SEVERITY_CAUTION, 15 / 1.8, 0.75 / 1.8},
+        {BOIL_FOUND_NEARLY_DRY, BOIL_SEVERITY_CAUTION, -0.36, 0.018},
+        {BOIL_FOUND_NEARLY_DRY, BOIL_SEVERITY_WARNING, -18.015 / 58.012, 0.016}, /* one water to each NaOH */
+        {BOIL_FOUND_NEARLY_DRY, BOIL_SEVERITY_DANGER, -0.25, 0.0125},
+        {BOIL_FOUND_HEATER_BARE, BOIL_SEVERITY_CAUTION, -2 * IN, 0.1 * IN},
+        {BOIL_FOUND_FLOOR_BARE, BOIL_SEVERITY_CAUTION, -6 * IN, 0.3 * IN},
+        {BOIL_FOUND_FLOOR_BARE, BOIL_SEVERITY_WARNING, -3 * IN, 0.15 * IN},
+        {BOIL_FOUND_FLOOR_HOT, BOIL_SEVERITY_CAUTION, DEGF(400), 9.4 / 1.8},
+        {BOIL_FOUND_FLOOR_HOT, BOIL_SEVERITY_WARNING, DEGF(500), 14.4 / 1.8},
+        {BOIL_FOUND_FLOOR_HOT, BOIL_SEVERITY_DANGER, DEGF(650), 21.9 / 1.8},
+        {BOIL_FOUND_SUPERHEAT, BOIL_SEVERITY_WARNING, 3, 0.15},
+        {BOIL_FOUND_TALL, BOIL_SEVERITY_NOTICE, 1.2, 0.06},
+        {BOIL_FOUND_TALL, BOIL_SEVERITY_CAUTION, 2, 0.1},
+        {BOIL_FOUND_SALT_BED, BOIL_SEVERITY_CAUTION, 10, 0.5},
+        {BOIL_FOUND_SALT_BED, BOIL_SEVERITY_WARNING, 30, 1.5},
+        {BOIL_FOUND_VALVE_HUNTS, BOIL_SEVERITY_NOTICE, 12, 0.6},
+        {BOIL_FOUND_CRYSTALS, BOIL_SEVERITY_NOTICE, 0.001, 5e-5},
+        {BOIL_FOUND_CRYSTALS, BOIL_SEVERITY_CAUTION, 0.01, 5e-4},
+        {BOIL_FOUND_CRUST, BOIL_SEVERITY_NOTICE, IN / 16, 0.1 * IN / 16},
+        {BOIL_FOUND_CRUST, BOIL_SEVERITY_WARNING, IN / 4, 0.05 * IN / 4},
+        {BOIL_FOUND_RESTART, BOIL_SEVERITY_WARNING, 30, 1.5},
+        {BOIL_FOUND_RESTART, BOIL_SEVERITY_DANGER, 200, 10},
+    };
+    for (size_t i = 0; i < sizeof said / sizeof said[0]; i++) {
+        const boil_grading *g = &boil_gradings[said[i].kind];
+        double margin = boil_grading_margin(g, &limits);
+        int inside = boil_grading_of(g, said[i].x - said[i].side, margin);
+        assert_true(inside == BOIL_SEVERITIES || inside < (int)said[i].severity);
+        assert_int_equal(boil_grading_of(g, said[i].x + said[i].side, margin), said[i].severity);
+    }
+}
+
+static void break_points_never_fall_and_all_has_a_scale(void **state)
+{
+    (void)state;
+    for (int k = 0; k < BOIL_FOUND_KINDS; k++) {
+        const boil_grading *g = &boil_gradings[k];
+        double before = -(double)INFINITY;
+        for (int s = 0; s < BOIL_SEVERITIES; s++)
+            if (!isnan(g->from[s])) {
+                assert_true(g->from[s] >= before);
+                before = g->from[s];
+            }
+        assert_true(g->last > 0 && g->weight >= 0 && g->weight <= 2);
+    }
+}
+
+/* As the measure grows, the other conditions being alike, and for whatever these allow at the most. */
+static void a_larger_measure_never_ranks_lower(void **state)
+{
+    (void)state;
+    for (int k = 0; k < BOIL_FOUND_KINDS; k++) {
+        const boil_grading *g = &boil_gradings[k];
+        double span = scale_of(g);
+        for (int most = 0; most < BOIL_SEVERITIES; most++) {
+            double before = -1;
+            for (double x = -2 * span; x < 6 * span; x += span / 211) {
+                int s = boil_grading_of(g, x, 0);
+                double rank = s == BOIL_SEVERITIES ? -1 : boil_grading_rank(g, x, (boil_severity)(s < most ? s : most), true);
+                assert_true(rank >= before);
+                before = rank;
+            }
+        }
+    }
+}
+
+/* 304.4 degF against 295; a boil lost for 9.18 min against 2; 1.78 lb/gal against 0.5. */
+static void ranks_are_as_worked_by_hand(void **state)
+{
+    (void)state;
+    const struct {
+        boil_found_kind kind;
+        double x;
+        boil_severity severity;
+        double rank;
+    } worked[] = {
+        {BOIL_FOUND_TOO_HOT, 9.4 / 1.8, BOIL_SEVERITY_CAUTION, 1259.7},
+        {BOIL_FOUND_BOIL_LOST, 4.59, BOIL_SEVERITY_CAUTION, 1256.1},
+        {BOIL_FOUND_LOAD_HEAVY, 3.56, BOIL_SEVERITY_CAUTION, 1065.8},
+        {BOIL_FOUND_OVERFLOW, 0, BOIL_SEVERITY_DANGER, 3450},
+    };
+    for (size_t i = 0; i < sizeof worked / sizeof worked[0]; i++) {
+        const boil_grading *g = &boil_gradings[worked[i].kind];
+        assert_int_equal(boil_grading_of(g, worked[i].x, boil_grading_margin(g, &limits)), worked[i].severity);
+        assert_close(boil_grading_rank(g, worked[i].x, worked[i].severity, true), worked[i].rank, 0, 0.1);
+    }
+}
+
+/* The least that is possible as a DANGER comes before the most that is likely as a WARNING; and a rule of thumb behind a like event. */
+static void a_possible_danger_comes_before_a_likely_warning(void **state)
+{
+    (void)state;
+    for (int a = 0; a < BOIL_FOUND_KINDS; a++)
+        for (int b = 0; b < BOIL_FOUND_KINDS; b++) {
+            if (isnan(boil_gradings[a].from[BOIL_SEVERITY_DANGER]))
+                continue;
+            double least =
+                boil_grading_rank(&boil_gradings[a], boil_gradings[a].from[BOIL_SEVERITY_DANGER], BOIL_SEVERITY_DANGER, false);
+            double most = boil_grading_rank(&boil_gradings[b], 1e9, BOIL_SEVERITY_WARNING, true);
+            assert_true(boil_gradings[a].weight > 0 && least > most);
+        }
+}
+
+/* 1 s of a recovery of 2 min, 1 mm of 6 in; a limit of nothing counts as a millimetre; at the rim there is no margin. */
+static void what_measuring_allows_is_no_breach(void **state)
+{
+    (void)state;
+    const boil_grading *lost = &boil_gradings[BOIL_FOUND_BOIL_LOST], *left = &boil_gradings[BOIL_FOUND_FREEBOARD];
+    double allows = boil_grading_margin(lost, &limits);
+    assert_close(allows, 1.0 / 120, 1e-12, 0);
+    assert_int_equal(boil_grading_of(lost, 120.1 / 120, allows), BOIL_SEVERITIES);
+    assert_int_equal(boil_grading_of(lost, 121.6 / 120, allows), BOIL_SEVERITY_NOTICE);
+    assert_close(boil_grading_margin(left, &limits), 1e-3 / 0.1524, 1e-12, 0);
+    const boil_limits none = {.recovery_s = 120, .freeboard_m = 0};
+    assert_close(boil_grading_unit(left, &none), 1e-3, 1e-12, 0);
+    assert_close(boil_grading_margin(&boil_gradings[BOIL_FOUND_OVERFLOW], &limits), 0, 0, 0);
+    assert_int_equal(boil_grading_of(&boil_gradings[BOIL_FOUND_OVERFLOW], 0, 0), BOIL_SEVERITY_DANGER);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(each_grade_changes_at_its_break_point),
+        cmocka_unit_test(break_points_are_as_a_shop_says_them),
+        cmocka_unit_test(break_points_never_fall_and_all_has_a_scale),
+        cmocka_unit_test(a_larger_measure_never_ranks_lower),
+        cmocka_unit_test(ranks_are_as_worked_by_hand),
+        cmocka_unit_test(a_possible_danger_comes_before_a_likely_warning),
+        cmocka_unit_test(what_measuring_allows_is_no_breach),
+    };
+    return cmocka_run_group_tests_name("grading", tests, NULL, NULL);
+}
