@@ -490,6 +490,7 @@ BOIL_PUBLIC void boil_schedule_free(boil_schedule *s);
    data: nothing in it points into the plant or the schedule. */
 
 #define BOIL_MOST_ROWS 1e7
+#define BOIL_FAST_LEVEL 0.03 /* 1/s */
 
 /* Which of the uncertain laws of water afloat and of swell a run is made with. No one number errs on the safe side, so a case is
    judged by the gravest of several runs: see model/case/closures.h. Trigger is how a sudden run goes on in a set: a run of its own
@@ -513,6 +514,8 @@ typedef struct {
     double tolerance;       /* error per step relative to each unknown's size; 1e-4 to 1e-11 */
     bool use_rkc;           /* for studies of many runs: longer steps, in half the time, at a tolerance of 1e-4 */
     double row_interval_s;  /* rows of the trace, at most BOIL_MOST_ROWS; 0: no trace */
+    double row_fast_s;      /* rows while the level moves by over BOIL_FAST_LEVEL of the depth a second; 0: no closer */
+    boil_closures traced;   /* of a set: the run that keeps its trace besides the likely one */
     bool (*keep_going)(void *context,
                        double time_s); /* told after each step, may be NULL; false ends the run as "interrupted" */
     void *context;
@@ -539,6 +542,10 @@ typedef struct {
     double level_lower_m; /* swelled: lower estimate */
     double freeboard_m;   /* rim less level_m; negative: over the rim */
     double void_fraction;
+    double left_m;         /* freeboard that what floats would leave if it let go now; NaN: nothing floats */
+    double calm_kg_s;      /* steam that heater and losses alone would boil off */
+    double crystals_kg;    /* out of solution, by what its solubility holds; 0 for a hot bath */
+    double bed_superheat_K; /* floor under a bed of salt above the bath; 0: no bed */
     double coldest_load_K; /* mean temperature of the coldest load in the bath; NaN: none in */
 } boil_row;
 

@@ -109,6 +109,9 @@ void boil_judge_crust(boil_judged *j)
     boil_find(j, &s);
 }
 
+/* Crystals of less than that of the bath are a haze: judgement. */
+#define HAZE 1e-3
+
 /* Half a kelvin over its boil, as the crust broke, is a kilogram of steam from a tonne at once: judgement. Where the heat comes from
    the side the floor stays cold, and the crust remains. */
 void boil_judge_restart(boil_judged *j)
@@ -117,8 +120,9 @@ void boil_judge_restart(boil_judged *j)
     const boil_summary *of = &j->history->summary;
     const boil_watched *w = &of->watched[BOIL_WATCH_RESTART];
     boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_RESTART, 0, 1);
-    if (isnan(w->worst.value))
+    if (!(of->heated_crystals_kg.value > HAZE * of->bath_mass_start_kg))
         return;
+
     bool held = of->crust_superheat_K.value > harmless_K;
     s.least = w->fed > 0 ? BOIL_AT_DANGER : held ? BOIL_AT_WARNING : BOIL_AT_CAUTION;
     s.limit = boil_gradings[BOIL_FOUND_RESTART].from[BOIL_SEVERITY_WARNING];

@@ -81,14 +81,21 @@ static bool adds_salts(const boil_schedule *s)
     return false;
 }
 
-/* Without a trace. Where bubbles rise fast steps are short; but the runs that have them, with the wide pool's drift and the mild ones,
+/* A trigger run has the rows of the one that it comes of. */
+static bool is_traced(const making *m, const wanted_run *w)
+{
+    boil_closures traced = m->options->traced;
+    return w->closures == traced || (traced == BOIL_CLOSURES_TRIGGER && w->triggers);
+}
+
+/* Without a trace but the one that keeps it. Where bubbles rise fast steps are short; but the runs that have them, with the wide pool's drift and the mild ones,
    decide on certainty alone, no grade: they go by the method for studies, within a millimetre and a hundredth of the peak. Dry salts
    are not for it: at their end it leaves a millionth of the energy unaccounted for. */
 static boil_run_options options_of(const making *m, const wanted_run *w)
 {
     boil_run_options with = *m->options;
     with.closures = w->closures;
-    with.row_interval_s = 0;
+    with.row_interval_s = is_traced(m, w) ? with.row_interval_s : 0;
     bool no_grade = w->closures == BOIL_CLOSURES_LIKELY_WIDE || boil_closures_is_mild(w->closures);
     if (no_grade && !adds_salts(m->schedule)) {
         with.use_rkc = true;

@@ -11,14 +11,18 @@
 /* simulate/recorder.c -- the recorder as a whole, the automatic valve, and the rows of the trace. */
 static const double NEVER = (double)NAN;
 
-boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s,
+boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, const boil_run_options *o,
                                  const boil_bath *b, const double y[], const boil_rates_view *v)
 {
+    bool finer = o->row_fast_s > 0 && o->row_fast_s < o->row_interval_s;
     *history = (boil_history){.end = BOIL_RUN_DONE};
     *r = (boil_recorder){.history = history,
                          .plant = p,
-                         .row_interval_s = row_interval_s,
+                         .row_unit_s = finer ? o->row_fast_s : o->row_interval_s,
+                         .row_units = finer ? (size_t)lround(o->row_interval_s / o->row_fast_s) : 1,
                          .boil_began_s = b->boiling ? 0 : NEVER,
+                         .within_level_m = NEVER,
+                         .within_steam_kg_s = NEVER,
                          .quiet_start = !b->boiling};
     boil_recorder_summary_begin(&history->summary, b, v);
     boil_recorder_watch_begin(r);
@@ -35,6 +39,7 @@ void boil_recorder_free(boil_recorder *r)
 void boil_recorder_restart(boil_recorder *r)
 {
     r->temperature.count = r->level.count = r->steam.count = 0;
+    r->step = (boil_recorder_step){.y0 = NULL};
 }
 
 /* Add a value; gives the extreme just passed, if one lies at the middle of the last three, else the value itself. */
@@ -64,8 +69,9 @@ static boil_recorder_peak peaks_of(boil_recorder *r, double t, const boil_bath *
     double T = turning(&r->temperature, t, v->solution.temperature_K);
     boil_overflow_pool pool = {b->area_m2, r->plant->tank.depth_m, v->levels.still_m, v->pool.vapour_kg_m3};
     boil_recorder_peak p = {.coolest_K = fmin(T, v->solution.temperature_K), .hottest_K = fmax(T, v->solution.temperature_K)};
-    p.level_m = fmax(v->levels.upper_m, turning(&r->level, t, v->levels.upper_m));
-    p.steam_kg_s = fmax(v->steam.formed_kg_s, turning(&r->steam, t, v->steam.formed_kg_s));
+    p.level_m = fmax(r->within_level_m, fmax(v->levels.upper_m, turning(&r->level, t, v->levels.upper_m)));
+    p.steam_kg_s = fmax(r->within_steam_kg_s, fmax(v->steam.formed_kg_s, turning(&r->steam, t, v->steam.formed_kg_s)));
+    r->within_level_m = r->within_steam_kg_s = NEVER;
     p.steam_more_than =
         p.steam_kg_s > 2 * boil_overflow_critical_steam_rate(&pool, &r->plant->pool, v->pool.drift_velocity_m_s);
     return p;
@@ -119,6 +125,15 @@ static double coldest_load(const boil_bath *b, const double y[])
     return coldest;
 }
 
+static double row_left(const boil_recorder *r, const boil_bath *b, const boil_rates_view *v)
+{
+    boil_potential_known known = r->yield; /* a copy: a trace changes nothing of the run */
+    if (!(v->layer.mass_kg > 0))
+        return NEVER;
+    boil_potential p = boil_potential_of(b, v, r->plant->limits.freeboard_m, &known);
+    return p.left_m < p.without_m - BOIL_RECORDER_NOTHING_M ? p.left_m : NEVER;
+}
+
 static boil_row row_of(const boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     double evaporated = v->surface.bath.evaporation_kg_s + v->layer_vapour.evaporated_kg_s;
@@ -150,19 +165,21 @@ static boil_row row_of(const boil_recorder *r, double t, const boil_bath *b, con
                       .level_lower_m = v->levels.lower_m,
                       .freeboard_m = r->plant->tank.depth_m - v->levels.upper_m,
                       .void_fraction = v->pool.void_upper,
+                      .left_m = row_left(r, b, v),
+                      .calm_kg_s = v->steam.calm_kg_s,
+                      .crystals_kg = boil_recorder_crystals(v),
+                      .bed_superheat_K = v->salts.bed_superheat_K,
                       .coldest_load_K = coldest_load(b, y)};
 }
 
-static boil_outcome add_row(boil_recorder *r, const boil_bath *b, boil_rates_guess *g, double t, const double y[])
+static boil_outcome add_row(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const double y[])
 {
     boil_history *h = r->history;
-    boil_rates_view v;
     boil_row *rows = boil_array_reserve(h->rows, &r->rows_capacity, h->rows_count, sizeof *rows);
     if (!rows)
         return BOIL_NO_MEMORY;
     h->rows = rows;
-    if (boil_rates_at(b, t, y, g, &v, NULL) == BOIL_OK)
-        rows[h->rows_count++] = row_of(r, t, b, y, &v);
+    rows[h->rows_count++] = row_of(r, t, b, y, v);
     return BOIL_OK;
 }
 
@@ -176,30 +193,109 @@ static void between(size_t n, double s, double step, const double y0[], const do
         y[i] = h00 * y0[i] + h10 * d0[i] + h01 * y1[i] + h11 * d1[i];
 }
 
-boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_rates_guess *near, double t0,
-                                const double y0[], const double rates0[], double t1, const double y1[], const double rates1[])
+/* In the last step: three hundredths of the depth a second. */
+static bool moves_fast(const boil_recorder *r)
 {
-    if (!(r->row_interval_s > 0))
-        return BOIL_OK;
-    size_t n = boil_bath_unknowns(b);
+    const boil_recorder_turn *l = &r->level;
+    if (r->row_units == 1 || l->count < 2)
+        return false;
+    double took_s = l->time_s[l->count - 1] - l->time_s[l->count - 2];
+    return fabs(l->value[l->count - 1] - l->value[l->count - 2]) > BOIL_FAST_LEVEL * r->plant->tank.depth_m * took_s;
+}
+
+static void put_row(boil_recorder *r, size_t count)
+{
+    r->row_count = count;
+    r->next_row_s = (double)count * r->row_unit_s;
+}
+
+/* To the next whole interval, or where it moves fast to the next unit. */
+static void next_row(boil_recorder *r, bool fast)
+{
+    put_row(r, fast ? r->row_count + 1 : (r->row_count / r->row_units + 1) * r->row_units);
+}
+
+/* Where it begins to move fast the rows begin with the step. */
+static void begin_rows(boil_recorder *r, bool fast, double t0)
+{
+    size_t first = (size_t)floor(t0 / r->row_unit_s) + 1;
+    if (fast && r->history->rows_count > 0 && first < r->row_count)
+        put_row(r, first);
+}
+
+static boil_outcome reserve_unknowns(boil_recorder *r, size_t n)
+{
     while (r->unknowns_capacity < n) {
         double *moved = boil_array_reserve(r->unknowns, &r->unknowns_capacity, r->unknowns_capacity, sizeof *moved);
         if (!moved)
             return BOIL_NO_MEMORY;
         r->unknowns = moved;
     }
-    boil_rates_guess guess = *near;
-    for (; r->next_row_s <= t1; r->next_row_s = (double)r->history->rows_count * r->row_interval_s) {
-        double s = t1 > t0 ? fmax(0, (r->next_row_s - t0) / (t1 - t0)) : 1;
-        between(n, s, t1 - t0, y0, rates0, y1, rates1, r->unknowns);
-        size_t before = r->history->rows_count;
-        boil_outcome outcome = add_row(r, b, &guess, r->next_row_s, r->unknowns);
+    return BOIL_OK;
+}
+
+/* Half as much again as calm, at one end or the other. */
+static bool surges(const boil_recorder *r, const boil_rates_view *v)
+{
+    double before = r->steam.count > 0 ? r->steam.value[r->steam.count - 1] : 0;
+    return fmax(before, v->steam.formed_kg_s) > 1.5 * fmax(0, v->steam.calm_kg_s);
+}
+
+boil_outcome boil_recorder_inside(boil_recorder *r, const boil_bath *b, double t, boil_rates_guess *guess, boil_rates_view *v)
+{
+    const boil_recorder_step *of = &r->step;
+    double part = of->t1 > of->t0 ? fmax(0, (t - of->t0) / (of->t1 - of->t0)) : 1;
+    between(boil_bath_unknowns(b), part, of->t1 - of->t0, of->y0, of->rates0, of->y1, of->rates1, r->unknowns);
+    return boil_rates_at(b, t, r->unknowns, guess, v, NULL);
+}
+
+boil_outcome boil_recorder_within(boil_recorder *r, const boil_bath *b, const boil_rates_view *v,
+                                  const boil_recorder_step *step)
+{
+    enum { PARTS = 4 };
+    boil_rates_guess guess = *step->near;
+    boil_rates_view inside;
+    r->step = *step;
+    boil_outcome outcome = reserve_unknowns(r, boil_bath_unknowns(b));
+    for (int i = 1; i < PARTS && outcome == BOIL_OK && surges(r, v); i++) {
+        double t = step->t0 + (double)i / PARTS * (step->t1 - step->t0);
+        if (boil_recorder_inside(r, b, t, &guess, &inside) != BOIL_OK)
+            continue; /* beyond the properties: the run is about to stop there */
+        double level_m = inside.levels.upper_m, steam_kg_s = inside.steam.formed_kg_s;
+        r->within_level_m = fmax(r->within_level_m, fmax(level_m, turning(&r->level, t, level_m)));
+        r->within_steam_kg_s = fmax(r->within_steam_kg_s, fmax(steam_kg_s, turning(&r->steam, t, steam_kg_s)));
+    }
+    return outcome;
+}
+
+static boil_outcome due_rows(boil_recorder *r, const boil_bath *b, bool fast)
+{
+    boil_rates_guess guess = *r->step.near;
+    for (; r->next_row_s <= r->step.t1; next_row(r, fast)) {
+        boil_rates_view v;
+        if (boil_recorder_inside(r, b, r->next_row_s, &guess, &v) != BOIL_OK)
+            return BOIL_OK; /* the state between is beyond the properties: the run is about to stop there */
+        boil_outcome outcome = add_row(r, r->next_row_s, b, &v, r->unknowns);
         if (outcome != BOIL_OK)
             return outcome;
-        if (r->history->rows_count == before)
-            break; /* the state between is beyond the properties: the run is about to stop there */
     }
     return BOIL_OK;
+}
+
+boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_recorder_step *step)
+{
+    if (!(r->row_unit_s > 0))
+        return BOIL_OK;
+    bool fast = moves_fast(r);
+    begin_rows(r, fast, step->t0);
+    r->step = *step;
+    boil_outcome outcome = reserve_unknowns(r, boil_bath_unknowns(b));
+    return outcome == BOIL_OK ? due_rows(r, b, fast) : outcome;
+}
+
+boil_outcome boil_recorder_row_now(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const double y[])
+{
+    return r->row_units > 1 && r->history->rows_count > 0 ? add_row(r, t, b, v, y) : BOIL_OK;
 }
 
 void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)

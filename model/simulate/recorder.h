@@ -13,16 +13,27 @@
 #include "bath/potential.h"
 #include "bath/rates_view.h"
 
+/* What takes no more of the freeboard than this, m, is no layer. */
+#define BOIL_RECORDER_NOTHING_M 1e-3
+
 /* The last three values of a quantity since the last restart: where it turns between steps, a parabola gives the extreme. */
 typedef struct {
     double time_s[3], value[3];
     int count;
 } boil_recorder_turn;
 
+/* The step last taken, to look into: states and rates at its ends, and where the search for what is at t1 ended. */
+typedef struct {
+    double t0, t1;
+    const double *y0, *rates0, *y1, *rates1;
+    const boil_rates_guess *near;
+} boil_recorder_step;
+
 typedef struct {
     boil_history *history;
     const boil_plant *plant;
-    double row_interval_s, next_row_s;
+    double row_unit_s, next_row_s; /* rows stand at whole counts of the unit, 0 s: no trace */
+    size_t row_count, row_units;   /* of the next one; from one to the next while nothing moves fast */
     size_t action; /* that is being carried out */
     size_t acts_capacity, loads_capacity, additions_capacity, quiet_capacity, rows_capacity, valve_capacity;
     bool valve_was_open;
@@ -33,15 +44,17 @@ typedef struct {
     size_t first_load, first_addition; /* before these all is settled: a long schedule costs no more a step */
     boil_recorder_turn temperature, level, steam;
     double margin[BOIL_WATCHES], last[BOIL_WATCHES]; /* of what is watched: passing a break point, and as of the last moment */
-    double surface_boils_since_s;                    /* NaN: it does not */
+    double surface_boils_since_s, surface_shows;     /* NaN: it does not; by how much it shows, above 0 it does */
     double afloat_left_m;                            /* of this moment, as left_m of a quiet spell; NaN: nothing floats */
     boil_potential_known yield;
-    double *unknowns; /* room for a state between two steps */
+    double within_level_m, within_steam_kg_s; /* the most inside the last step; NaN: it was not looked into */
+    boil_recorder_step step;                  /* zero: none since the last restart */
+    double *unknowns;                         /* room for a state between two steps */
     size_t unknowns_capacity;
 } boil_recorder;
 
 /* Before the first step. `history` is emptied. */
-boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, double row_interval_s,
+boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const boil_plant *p, const boil_run_options *o,
                                  const boil_bath *b, const double y[], const boil_rates_view *v);
 void boil_recorder_free(boil_recorder *r);
 
@@ -67,8 +80,18 @@ double boil_recorder_unheated(const boil_bath_body *o, const double y[], const b
 void boil_recorder_restart(boil_recorder *r);
 
 /* Rows due in (t0, t1], by cubic Hermite interpolation of the state; call before anything changes at t1. */
-boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_rates_guess *near, double t0,
-                                const double y0[], const double rates0[], double t1, const double y1[], const double rates1[]);
+boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_recorder_step *step);
+
+/* Of a close trace, a row as things are after a jump: beside that before it. */
+boil_outcome boil_recorder_row_now(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const double y[]);
+
+/* Inside the step from t0 to t1, before its end is told: while it surges, steps are too long for the ends alone to show how high.
+   BOIL_NO_MEMORY when there is no room for it. */
+boil_outcome boil_recorder_within(boil_recorder *r, const boil_bath *b, const boil_rates_view *v,
+                                  const boil_recorder_step *step);
+
+/* The state at a moment of that step, by cubic Hermite interpolation, and all that follows from it. */
+boil_outcome boil_recorder_inside(boil_recorder *r, const boil_bath *b, double t, boil_rates_guess *guess, boil_rates_view *v);
 
 /* After the last step: closes what is open and fills the summary's end. */
 void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
@@ -89,7 +112,8 @@ void boil_recorder_close_spells(boil_recorder *r);
 
 /* simulate/recorder_watch.c: what is followed by its measure, from moment to moment. */
 void boil_recorder_watch_begin(boil_recorder *r);
-void boil_recorder_watch(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const boil_recorder_peak *peak);
+void boil_recorder_watch(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
+                         const boil_recorder_peak *peak);
 
 /* kg of crystals in a bath, those of its crust among them; 0 for a hot one: they are not looked for above 140 degC. */
 double boil_recorder_crystals(const boil_rates_view *v);

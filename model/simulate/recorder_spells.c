@@ -19,9 +19,6 @@ static void note_met(boil_history *h, const boil_bath *b)
         h->quiet[h->quiet_count - 1].met++;
 }
 
-/* What takes no more of the freeboard than this is no layer. */
-#define NOTHING_M 1e-3
-
 /* What a load meets that goes into a quiet bath. */
 static void note_quiet(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, boil_load_result *l)
 {
@@ -30,7 +27,7 @@ static void note_quiet(boil_recorder *r, double t, const boil_bath *b, const boi
     if (!(v->layer.mass_kg > 0))
         return;
     boil_potential p = boil_potential_of(b, v, r->plant->limits.freeboard_m, &r->yield);
-    if (!(p.without_m > 0 && p.left_m < p.without_m - NOTHING_M))
+    if (!(p.without_m > 0 && p.left_m < p.without_m - BOIL_RECORDER_NOTHING_M))
         return;
     l->left_m = p.left_m;
     l->may_overflow = p.overflows;
@@ -301,12 +298,12 @@ static void watch_afloat(boil_recorder *r, double t, const boil_bath *b, const b
     if (!(v->layer.mass_kg > 0))
         return;
     boil_potential now = boil_potential_of(b, v, r->plant->limits.freeboard_m, &r->yield), hot = boil_potential_hot(b, v);
-    if (hot.without_m > 0 && hot.left_m < hot.without_m - NOTHING_M) {
+    if (hot.without_m > 0 && hot.left_m < hot.without_m - BOIL_RECORDER_NOTHING_M) {
         q->left_hot_m = fmin(q->left_hot_m, hot.left_m);
         if (hot.overflows && isnan(q->may_overflow_hot_s))
             q->may_overflow_hot_s = t;
     }
-    if (!(now.without_m > 0 && now.left_m < now.without_m - NOTHING_M))
+    if (!(now.without_m > 0 && now.left_m < now.without_m - BOIL_RECORDER_NOTHING_M))
         return;
     r->afloat_left_m = now.left_m;
     if (now.overflows && isnan(q->may_overflow_s))

@@ -18,6 +18,8 @@ typedef struct {
     const boil_recorder_peak *peak;
 } moment;
 
+typedef double measure(const moment *m);
+
 /* The measures: NaN where there is nothing to measure. ---------------------------------------------------------------------- */
 
 static double too_hot(const moment *m)
@@ -96,7 +98,7 @@ static bool is_heated(const moment *m)
 static double restart(const moment *m)
 {
     double haze_kg = 1e-3 * m->record->history->summary.bath_mass_start_kg;
-    return is_heated(m) && boil_recorder_crystals(m->view) > haze_kg ? under_crystals(m) : NEVER;
+    return boil_recorder_crystals(m->view) > haze_kg ? under_crystals(m) : NEVER;
 }
 
 static double salt_bed(const moment *m)
@@ -132,17 +134,28 @@ static double crystals(const moment *m)
     return kg > 0 ? kg / m->record->history->summary.bath_mass_start_kg : NEVER;
 }
 
-/* A film of rinse water thinner than half a millimetre may simmer for seconds, and so near its own boil the bath has only just lost
-   it: nobody would see it. */
-static double surface_boils(const moment *m)
+/* Above 0 a boiling surface shows. A film of rinse water thinner than half a millimetre may simmer for seconds, and so near its own
+   boil the bath has only just lost it: nobody would see it. */
+static double surface_shows(const moment *m)
 {
     const double film_m = 0.5e-3, near_K = 5;
     const boil_rates_view *v = m->view;
-    bool boils = m->bath->layer == BOIL_WATER_LAYER_BOILS && !m->bath->boiling && v->layer.thickness_m > film_m &&
-                 v->solution.boiling_point_K - v->solution.temperature_K > near_K;
-    if (!boils || isnan(m->record->surface_boils_since_s))
-        m->record->surface_boils_since_s = boils ? m->time_s : NEVER;
-    return boils ? m->time_s - m->record->surface_boils_since_s : NEVER;
+    return fmin(v->layer.thickness_m / film_m, (v->solution.boiling_point_K - v->solution.temperature_K) / near_K) - 1;
+}
+
+static double locate(const moment *m, measure *of, double before, double x, double at);
+
+static double surface_boils(const moment *m)
+{
+    boil_recorder *r = m->record;
+    double shows = surface_shows(m), before = r->surface_shows;
+    bool boils = m->bath->layer == BOIL_WATER_LAYER_BOILS && !m->bath->boiling;
+    r->surface_shows = boils ? shows : NEVER;
+    if (!boils || !(shows > 0))
+        r->surface_boils_since_s = NEVER;
+    else if (isnan(r->surface_boils_since_s))
+        r->surface_boils_since_s = locate(m, surface_shows, before, shows, 0);
+    return m->time_s - r->surface_boils_since_s;
 }
 
 /* Worked out with the quiet spells, before: simulate/recorder_spells.c. */
@@ -151,15 +164,13 @@ static double layer(const moment *m)
     return isnan(m->record->afloat_left_m) ? NEVER : used_up(m, m->record->afloat_left_m);
 }
 
-/* What takes no more than a millimetre of freeboard is nothing. */
 static double water_fast(const moment *m)
 {
-    const double nothing_m = 1e-3;
     if (!m->bath->boiling || !(m->view->layer.mass_kg > 0))
         return NEVER;
     double clear_m = m->record->plant->limits.freeboard_m;
     boil_potential p = boil_potential_of(m->bath, m->view, clear_m, &m->record->yield);
-    return p.left_m < p.without_m - nothing_m ? used_up(m, p.left_m) : NEVER;
+    return p.left_m < p.without_m - BOIL_RECORDER_NOTHING_M ? used_up(m, p.left_m) : NEVER;
 }
 
 /* Calm is the steam of the boil at the start, or of the first minute of it; before, what the heat full on would boil off. */
@@ -181,8 +192,6 @@ static double surge(const moment *m)
 {
     return surge_of(m, m->view->steam.formed_kg_s);
 }
-
-typedef double measure(const moment *m);
 
 static measure *const measures[BOIL_WATCHES] = {
     [BOIL_WATCH_TOO_HOT] = too_hot,
@@ -229,15 +238,37 @@ static double passes(double before, double x, double at)
     return isnan(before) || before == x ? 1 : fmin(1, fmax(0, (at - before) / (x - before)));
 }
 
-static void note_crossings(boil_watched *w, const boil_grading *g, const moment *m, double margin, double before, double x,
-                           double worst)
+/* When in the last step a measure passes a value, to a fortieth of a second or by a straight line where it is no longer; a measure
+   that is told only at its ends by the line alone. */
+static double locate(const moment *m, measure *of, double before, double x, double at)
 {
-    double last_s = m->record->last_s, step_s = m->time_s - last_s;
+    const double close_s = 0.025;
+    boil_recorder *r = m->record;
+    const boil_recorder_step *step = &r->step;
+    double low = r->last_s, high = m->time_s, line = low + (high - low) * passes(before, x, at);
+    boil_rates_view v;
+    if (of == layer || of == water_fast || of == surface_boils || isnan(before) || step->y0 == NULL || !(high > low))
+        return isnan(before) ? high : line;
+    boil_rates_guess guess = *step->near;
+    while (high - low > close_s) {
+        double t = (low + high) / 2;
+        const moment inside = {r, t, m->bath, &v, m->peak};
+        if (boil_recorder_inside(r, m->bath, t, &guess, &v) != BOIL_OK)
+            return line;
+        *(of(&inside) > at ? &high : &low) = t;
+    }
+    return high;
+}
+
+static void note_crossings(boil_watched *w, boil_watch_kind k, const moment *m, double x, double worst)
+{
+    const boil_grading *g = &boil_gradings[boil_grading_watched[k]];
+    double margin = m->record->margin[k], before = m->record->last[k];
     for (int s = 0; s < BOIL_SEVERITIES; s++) {
         if (!isnan(w->from_s[s]) || !boil_grading_is_past(g, (boil_severity)s, worst, margin))
             continue;
         double at = g->from[s] + margin;
-        w->from_s[s] = x > at && step_s > 0 ? last_s + step_s * passes(before, x, at) : m->time_s;
+        w->from_s[s] = x > at ? locate(m, measures[k], before, x, at) : m->time_s;
     }
 }
 
@@ -280,10 +311,11 @@ static void follow(const moment *m, boil_watch_kind k)
     const boil_grading *g = &boil_gradings[boil_grading_watched[k]];
     double x = measures[k](m), before = r->last[k], worst = isnan(x) ? NEVER : worst_of(m, k, x);
     note_time(w, g, m, r->margin[k], before, x);
+    if (!isnan(x))
+        note_crossings(w, k, m, x, worst);
     r->last[k] = x;
     if (isnan(x))
         return;
-    note_crossings(w, g, m, r->margin[k], before, x, worst);
     note_fed(w, g, m, r->margin[k], x);
     if (!(worst <= w->worst.value))
         w->worst = (boil_extreme){worst, m->time_s};
@@ -291,7 +323,7 @@ static void follow(const moment *m, boil_watch_kind k)
 
 void boil_recorder_watch_begin(boil_recorder *r)
 {
-    r->surface_boils_since_s = NEVER;
+    r->surface_boils_since_s = r->surface_shows = NEVER;
     for (int k = 0; k < BOIL_WATCHES; k++) {
         r->margin[k] = boil_grading_margin(&boil_gradings[boil_grading_watched[k]], &r->plant->limits);
         r->last[k] = NEVER;

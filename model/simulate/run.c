@@ -63,9 +63,10 @@ static boil_outcome begin(boil_simulation *r)
     r->start =
         (boil_simulation_start){r->view.solution.mixture.water + r->y[BOIL_STATE_LAYER_MASS],
                                 boil_mixture_salts(&r->view.solution.mixture), boil_modes_inventory(&r->bath, r->y, &r->view)};
-    outcome = boil_recorder_begin(&r->record, &r->history, &r->plant, r->options.row_interval_s, &r->bath, r->y, &r->view);
+    outcome = boil_recorder_begin(&r->record, &r->history, &r->plant, &r->options, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
-        outcome = boil_recorder_rows(&r->record, &r->bath, &r->guess, 0, r->y, r->rates, 0, r->y, r->rates);
+        outcome =
+            boil_recorder_rows(&r->record, &r->bath, &(boil_recorder_step){0, 0, r->y, r->rates, r->y, r->rates, &r->guess});
     r->evaluated = false;
     const boil_water_control *c = &r->plant.control;
     if (outcome == BOIL_OK && c->mode == BOIL_WATER_CONTROL_ON_OFF &&

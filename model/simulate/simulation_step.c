@@ -171,6 +171,8 @@ boil_outcome boil_simulation_restart(boil_simulation *r)
         return outcome;
     boil_recorder_restart(&r->record);
     outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
+    if (outcome == BOIL_OK)
+        outcome = boil_recorder_row_now(&r->record, r->t, &r->bath, &r->view, r->y);
     boil_integrator_restart(r->integrator, r->t, r->y);
     return outcome;
 }
@@ -256,11 +258,13 @@ boil_outcome boil_simulation_step(boil_simulation *r, double stop, bool *going)
         r->t = r->t_before;
         return boil_simulation_evaluate(r, r->t, r->y);
     }
-    outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
+    const boil_recorder_step step = {r->t_before, r->t, r->y_before, r->rates_before, r->y, r->rates, &r->guess};
+    outcome = boil_recorder_within(&r->record, &r->bath, &r->view, &step);
+    if (outcome == BOIL_OK)
+        outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
     note_heating(r);
     if (outcome == BOIL_OK)
-        outcome = boil_recorder_rows(&r->record, &r->bath, &r->guess, r->t_before, r->y_before, r->rates_before, r->t, r->y,
-                                     r->rates);
+        outcome = boil_recorder_rows(&r->record, &r->bath, &step);
     if (outcome == BOIL_OK && news == BOIL_INTEGRATOR_EVENT)
         outcome = event(r, guard);
     *going = news == BOIL_INTEGRATOR_STEPPED;

@@ -5,6 +5,19 @@
 
 #include "base/constants.h"
 
+/* Of several of a kind that which rises highest. */
+static const boil_history *traced_of(const carried_out *o, boil_closures closures)
+{
+    const boil_history *of = closures == BOIL_CLOSURES_LIKELY ? &o->central : NULL;
+    for (size_t i = 0; i < o->set.count; i++) {
+        const boil_run_of_set *r = &o->set.other[i];
+        bool higher = of == NULL || r->history.summary.freeboard_min_m.value < of->summary.freeboard_min_m.value;
+        if (r->closures == closures && closures != BOIL_CLOSURES_LIKELY && !r->refused && higher)
+            of = &r->history;
+    }
+    return of;
+}
+
 boil_outcome carried_out_of(const scenario *s, const boil_run_options *options, carried_out *out)
 {
     boil_run_options no_trace = *options;
@@ -14,6 +27,7 @@ boil_outcome carried_out_of(const scenario *s, const boil_run_options *options, 
     if (result != BOIL_OK)
         return result;
     out->central = out->set.likely;
+    out->traced = traced_of(out, options->traced);
     boil_bands_of(&out->central, out->set.other, out->set.count, &out->bands);
     boil_remedies needed = boil_remedies_of(&s->plant, &s->schedule, &no_trace, &out->central);
     result = boil_findings_of(&s->plant, &s->schedule, &needed, &out->central, out->set.other, out->set.count, &out->found,

@@ -18,6 +18,7 @@ typedef struct {
     boil_findings found;    /* in the likely run */
     boil_findings possible; /* only in others of the set, or graver there */
     boil_bands bands;
+    const boil_history *traced; /* the run of the set whose trace was asked for; NULL: it was not made */
     double tolerance;
 } carried_out;
 

@@ -9,6 +9,7 @@
 typedef struct {
     boil_run_options run;
     bool strict;
+    boil_closures of; /* BOIL_CLOSURES: not asked */
     output output;
 } request;
 
@@ -19,6 +20,9 @@ static const option options[] = {
     OUTPUT_PLOT_INSTEAD(request, "draw it"),
     OUTPUT_HTML(request, "one page to read and to print: findings, run sheet by the clock, picture (if gnuplot is "
                          "there), all inputs; '-' writes it instead of the report"),
+    {"of", "likely|likely-wide|grave|sudden|sudden-3|sudden-8|mild|mild-8|trigger",
+     "trace another run of the set that a case is judged by; rows then every 1 s, and every 0.05 s while the level moves fast",
+     OPTION_CHOICE, INTO(of)},
     {"step", "TIME", "time between rows of the trace; default 10 s", OPTION_QUANTITY,
      INTO(run.row_interval_s), DIM_TIME, .within = {"s", 0.1, 3600}},
     OUTPUT_UNITS(request, "report"),
@@ -31,11 +35,11 @@ static const option options[] = {
 };
 /* clang-format on */
 
-static const double step_default_s = 10;
+static const double step_default_s = 10, step_of_s = 1, step_fast_s = 0.05;
 
 static void csv(const void *answer, FILE *to)
 {
-    trace_csv(&((const carried_out *)answer)->central, to);
+    trace_csv(((const carried_out *)answer)->traced, to);
 }
 
 static void above(const void *answer, const output *o, FILE *to)
@@ -54,13 +58,34 @@ static int status_of(const request *r, const carried_out *o)
     return r->strict && carried_out_gravest(o) >= BOIL_SEVERITY_WARNING ? STATUS_FOUND : STATUS_DONE;
 }
 
+/* Of another run as closely as its surges want it. */
+static void set_trace(request *r)
+{
+    bool of = r->of != BOIL_CLOSURES;
+    r->run.traced = of ? r->of : BOIL_CLOSURES_LIKELY;
+    r->run.row_fast_s = of ? step_fast_s : 0;
+    if (!(r->run.row_interval_s > 0))
+        r->run.row_interval_s = of ? step_of_s : step_default_s;
+}
+
+static int not_made(const scenario *s, boil_closures of, carried_out *done)
+{
+    program_complain("%s: no run '%s' is made of it: nothing afloat could make it graver; leave '--of' away", s->path,
+                     boil_closures_name(of));
+    carried_out_free(done);
+    return STATUS_STOPPED;
+}
+
 static int answer(void *record, const scenario *s)
 {
-    const request *r = record;
+    request *r = record;
     carried_out done;
+    set_trace(r);
     int result = carried_out_of(s, &r->run, &done);
     if (result != BOIL_OK)
         return command_scenario_refuse(s, result);
+    if (done.traced == NULL)
+        return not_made(s, r->of, &done);
     int status = output_write(&writers, &r->output, &done, status_of(r, &done));
     carried_out_free(&done);
     return status;
@@ -69,7 +94,7 @@ static int answer(void *record, const scenario *s)
 static int run(const given *g)
 {
     request r = {.run = boil_run_options_default()};
-    r.run.row_interval_s = step_default_s;
+    r.of = BOIL_CLOSURES;
     return command_scenario_answer(g, &r, &r.output, answer);
 }
 
