@@ -51,6 +51,7 @@ const boil_grading boil_gradings[BOIL_FOUND_KINDS] = {
     [BOIL_FOUND_CRYSTALS]       = {{0.001,   0.01,    NONE,    NONE},   0.03,   1, 0,     BOIL_PER_ONE},       /* out of solution, of the bath */
     [BOIL_FOUND_CRUST]          = {{1.6e-3,  6.35e-3, 6.35e-3, NONE},   12.7e-3, 1, 1e-4,  BOIL_PER_ONE},       /* thickness, m */
     [BOIL_FOUND_RESTART]        = {{NONE,    0,       30,      200},    200,    1, 0.05,  BOIL_PER_ONE},       /* floor below it over the bath, K */
+    [BOIL_FOUND_THERMOSTAT]     = {{0,       0,       NONE,    NONE},   5,      0, 0,     BOIL_PER_ONE},       /* times it stilled the boil */
 };
 /* clang-format on */
 

@@ -60,6 +60,7 @@ typedef enum {
     BOIL_FOUND_CRYSTALS,
     BOIL_FOUND_CRUST,
     BOIL_FOUND_RESTART,
+    BOIL_FOUND_THERMOSTAT,
     BOIL_FOUND_KINDS
 } boil_found_kind;
 

@@ -177,6 +177,10 @@ static const boil_finding_row rows[BOIL_FOUND_KINDS] = {
      BOIL_UNIT_DIFFERENCE, boil_judge_restart, false,
      "Lowest fire, lid off, nobody near until it is gone.",
      "hotter below it by", NULL},
+    [BOIL_FOUND_THERMOSTAT] = {"thermostat-stops-boil", "the thermostat stops the boil",
+     BOIL_UNIT_RATIO, boil_judge_thermostat, false,
+     "Set it 5 degF above the boil: water holds the boiling point.",
+     "times", NULL},
 };
 /* clang-format on */
 

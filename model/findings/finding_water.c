@@ -1,4 +1,4 @@
-/* finding_water.c -- the water that keeps the bath: by its valve or by hand, too little, too much at once. */
+/* finding_water.c -- what keeps the bath: water by its valve or by hand, too little, too much at once; and a thermostat. */
 #include <math.h>
 
 #include "findings/finding_parts.h"
@@ -89,4 +89,26 @@ void boil_judge_water_fast(boil_judged *j)
         boil_sighting_watched(j, BOIL_WATCH_WATER_FAST, j->plant->limits.freeboard_m, -boil_finding_freeboard_unit(j));
     s.most = is_met(j, worst_s) ? BOIL_AT_CAUTION : BOIL_AT_NOTICE;
     boil_find(j, &s);
+}
+
+static double first_stilled_s(const boil_history *h)
+{
+    for (size_t i = 0; i < h->quiet_count; i++)
+        if (h->quiet[i].by_thermostat)
+            return h->quiet[i].start_s;
+    return (double)NAN;
+}
+
+/* A caution where a load or a pour met the bath that it had stilled. */
+void boil_judge_thermostat(boil_judged *j)
+{
+    const boil_summary *s = &j->history->summary;
+    double times = (double)s->thermostat_stilled;
+    if (times > 0)
+        boil_find(j, &(boil_sighting){.x = times,
+                                      .value = times,
+                                      .limit = (double)NAN,
+                                      .time_s = first_stilled_s(j->history),
+                                      .spells = s->thermostat_stilled,
+                                      .most = s->thermostat_met > 0 ? BOIL_AT_CAUTION : BOIL_AT_NOTICE});
 }

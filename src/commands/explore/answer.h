@@ -201,4 +201,11 @@ bool explore_csv_read(explore_answer *s, const char *const paths[], size_t count
 bool explore_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn,
                      picture_problem *problem);
 
+/* A share of the variance as a share can be: an estimate of few draws may lie outside 0 to 1, and so may its interval. NaN as it
+   is. */
+typedef struct {
+    double value, low, high;
+} explore_share;
+explore_share explore_share_of(const boil_estimate *e);
+
 #endif

@@ -106,11 +106,15 @@ typedef struct {
     boil_estimate first, total;
 } share;
 
+TELLS(double, share_value, boil_estimate, explore_share_of(r).value)
+TELLS(double, share_low, boil_estimate, explore_share_of(r).low)
+TELLS(double, share_high, boil_estimate, explore_share_of(r).high)
+
 /* clang-format off */
-#define RECORD boil_estimate
 static const field estimate[] = {
-    SAME(value, "share of the variance; null: it never varies"), SAME(half_width, "of its 95 % interval"), FIELDS_END};
-#undef RECORD
+    WORKED_OUT("value", share_value, "share of the variance, 0 to 1; null: it never varies"),
+    WORKED_OUT("low", share_low, "lower end of its 95 % interval, as far as it lies within 0 to 1"),
+    WORKED_OUT("high", share_high, "its upper end, likewise"), FIELDS_END};
 
 #define RECORD share
 static const field share_fields[] = {

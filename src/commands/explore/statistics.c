@@ -108,3 +108,14 @@ const explore_target *explore_target_listed(const explore_answer *s, size_t inde
     index += s->load_count == 0; /* nothing recovers then */
     return index < sizeof targets / sizeof targets[0] ? &targets[index] : NULL;
 }
+
+static double within_one(double share)
+{
+    return share < 0 ? 0 : share > 1 ? 1 : share; /* NaN stays */
+}
+
+explore_share explore_share_of(const boil_estimate *e)
+{
+    double value = within_one(e->value); /* the width stays the estimate's own, wherever its middle fell */
+    return (explore_share){value, within_one(value - e->half_width), within_one(value + e->half_width)};
+}

@@ -191,7 +191,8 @@ static formatted_text index_text(const boil_estimate *e)
     formatted_text t;
     if (!isfinite(e->value))
         return (formatted_text){"-"};
-    snprintf(t.text, sizeof t.text, "%.2f +-%.2f", fmax(0, e->value), fmin(9.99, e->half_width));
+    explore_share s = explore_share_of(e);
+    snprintf(t.text, sizeof t.text, "%.2f (%.2f to %.2f)", s.value, s.low, s.high);
     return t;
 }
 
@@ -211,10 +212,10 @@ static void causes_of(const writing *w, const explore_target *t)
     size_t best = largest(&x, s->input_count);
     if (!(x.variance.value > 0))
         return;
-    fprintf(w->to, " %-36s %14s %14s\n", t->words, "alone", "with others");
+    fprintf(w->to, " %-29s %19s %19s\n", t->words, "alone", "with others");
     for (size_t i = 0; i < s->input_count; i++)
-        fprintf(w->to, "  %-35s %14s %14s%s\n", text_plain(s->inputs[i].words).text, index_text(&x.first[i]).text,
-                index_text(&x.total[i]).text, i == best ? "  <- measure this first" : "");
+        fprintf(w->to, "  %-28s %19s %19s%s\n", text_fitted(s->inputs[i].words, 28).text, index_text(&x.first[i]).text,
+                index_text(&x.total[i]).text, i == best ? " *" : "");
 }
 
 static void causes(const writing *w)
@@ -224,8 +225,9 @@ static void causes(const writing *w)
     for (size_t i = 0; (t = explore_target_listed(w->answer, i)) != NULL; i++)
         causes_of(w, t);
     report_paragraph(w->to,
-                     "First-order and total Sobol' indices with 95 %% intervals: what would go if this number alone were "
-                     "known, and what would stay if all the others were. A thing whose total is near 0 need not be measured.");
+                     "First-order and total Sobol' indices with 95 %% intervals as far as they lie within 0 to 1: what would go "
+                     "if this number alone were known, and what would stay if all the others were. * Measure this first; a "
+                     "thing whose total is near 0 need not be measured.");
 }
 
 static void grid_line(const writing *w, size_t cell)
