@@ -73,10 +73,10 @@ void boil_judge_water_short(boil_judged *j)
 static bool is_met(const boil_judged *j, double at_s)
 {
     const double soon_s = 60;
-    for (size_t i = 0; i < j->schedule->count; i++) {
-        const boil_action *a = &j->schedule->actions[i];
-        bool soon = a->time_s >= at_s && a->time_s <= at_s + soon_s;
-        if (soon && (a->kind == BOIL_ACTION_LOAD || a->kind == BOIL_ACTION_HEAT))
+    for (size_t i = 0; i < j->history->acts_count; i++) {
+        boil_action_kind kind = j->schedule->actions[i].kind;
+        double done_s = j->history->acts[i].done_s;
+        if (done_s >= at_s && done_s <= at_s + soon_s && (kind == BOIL_ACTION_LOAD || kind == BOIL_ACTION_HEAT))
             return true;
     }
     return false;

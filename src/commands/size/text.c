@@ -50,9 +50,11 @@ static void verdict_shut(const writing *w)
         fprintf(w->to,
                 "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that it boils over\n",
                 heat_words(w, a->heats.heat_W).text, limit.text);
+    else if (a->heats.found == BOIL_WINDOW_BEYOND)
+        fprintf(w->to, "It needs water, not heat: before any heat has the boil back within %s it boils too strong\n",
+                limit.text);
     else
-        fprintf(w->to, "No heat brings the boil back within %s after every load%s\n", limit.text,
-                a->heats.found == BOIL_WINDOW_BEYOND ? ": before one does, the bath leaves what is known of it" : "");
+        fprintf(w->to, "No heat brings the boil back within %s after every load\n", limit.text);
 }
 
 static void verdict_open(const writing *w)
