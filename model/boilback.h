@@ -283,6 +283,13 @@ typedef struct {
     double reaction_s; /* from the boil's end, or a reading, to a shut tap: 10; 1 to 600 */
 } boil_by_hand;
 
+/* Where parts come from; 0 K: from nowhere in particular. It is read when loads are, not by a run. */
+typedef struct {
+    double temperature_K; /* 273.15 to 373.15, or 0 */
+    double film_m3_m2;    /* of wetted area; negative: a load's own; to 1e-3 */
+    double dwell_s;       /* 30, judgement; 0 to 86400 */
+} boil_rinse;
+
 typedef struct {
     boil_tank tank;
     boil_initial_charge charge;
@@ -295,6 +302,7 @@ typedef struct {
     boil_water_control control;
     boil_fittings fittings;
     boil_by_hand by_hand;
+    boil_rinse rinse;
     double elevation_factor; /* 0.85 to 1.10; 1: as the correlation has it */
     double dilution_factor;  /* on the partial heat of water in the bath: 1, 0.85 to 1.10 */
     boil_transport transport;
@@ -367,6 +375,9 @@ typedef struct {
         drag_out_kg_m2;   /* bath liquid carried out per wetted area of the parts; negative: from the film that stays on them */
     double part_height_m; /* for natural convection; 0.1, 0.02 to 1; hardly matters */
     double pieces;        /* how many parts, for what is told apiece; 1 to 1e6; 0: nobody counted */
+    /* Water carried in (model/case/carried_in.h): its temperature, 273.15 to 373.15 K, 0: as the parts; that in hollows that hold it
+       back, in all, 0 to 1000 kg, and in each, m3, 1e-8 to 1. Closed hollows are not for a bath: they burst. */
+    double water_K, trapped_kg, hollow_m3;
 } boil_load;
 
 typedef enum {
@@ -440,7 +451,8 @@ typedef struct {
     size_t order; /* in which it was added: set by boil_schedule_add, breaks ties in time */
     boil_wait wait;
     int line; /* actions of one such number take each other's place: one that still waits lapses at the next one's time; 0: none */
-    int name; /* load and lift: a number that stands for the load's name; 0 = unnamed; lift 0 = everything */
+    int position; /* load: its place in the tank, from 1; 0: none is told. A run does not mind it */
+    int name;     /* load and lift: a number that stands for the load's name; 0 = unnamed; lift 0 = everything */
     union {
         boil_load load;
         boil_action_water water;
@@ -468,6 +480,9 @@ BOIL_PUBLIC boil_load boil_load_default(void);
 
 /* NULL, or what is wrong with it: static text, naming the range. */
 BOIL_PUBLIC const char *boil_load_problem(const boil_load *l);
+
+/* K, of parts that came from_K warm into a rinse of rinse_K and hung there for a time. */
+BOIL_PUBLIC double boil_rinsed_K(const boil_load *l, double from_K, double rinse_K, double dwell_s);
 
 /* m2 of the parts' own surface, packed or not. */
 BOIL_PUBLIC double boil_load_wetted(const boil_load *l);
@@ -577,6 +592,13 @@ typedef struct {
     double lifted_s;       /* when its lifting began; NaN: still in at the end */
     double drag_out_kg;    /* bath liquid it carried out; 0 while in */
     double level_max_m;    /* highest swelled level from its entry to that of a later one, or the end */
+    double trapped_kg;     /* water in its hollows */
+    double released_s;     /* when that let go; NaN never, or none */
+    /* What it could do with all that was trapped in loads then in the bath, were it afloat at its boil when the boil returns: steam,
+       freeboard left, NaN: none trapped; the surge, and the steam that lifts the bath to the rim; whether it may overflow. See
+       model/bath/potential.h. */
+    double pockets_kg, pockets_left_m, pockets_surge_kg_s, pockets_critical_kg_s;
+    bool pockets_overflow;
 } boil_load_result;
 
 typedef struct {
@@ -697,7 +719,8 @@ typedef struct {
     double steam_steady_kg_s;                          /* at the start if boiling, else at the first minute of boil; NaN */
     double swell_spread_m;                             /* upper less lower level at the highest */
     double steam_total_kg, vented_total_kg, evaporated_total_kg, layer_boiled_total_kg;
-    double water_added_kg, rinse_added_kg; /* by hand; with the parts */
+    double water_added_kg, rinse_added_kg; /* by hand; with the parts, on their surface */
+    double trapped_kg, released_kg;        /* in their hollows, and of that what let go in the bath */
     double water_controlled_kg;            /* by the automatic valve */
     double condensate_kg;                  /* dripped back from the lid */
     double salts_added_kg, liquid_added_kg;
@@ -740,7 +763,7 @@ typedef struct {
    plus what went out, over the larger of start and crossing; rounding and integration leave 1e-9 at most. */
 typedef struct {
     double start_kg;
-    double by_hand_kg, with_parts_kg, by_valve_kg, from_lid_kg, in_liquid_kg;
+    double by_hand_kg, with_parts_kg, from_hollows_kg, by_valve_kg, from_lid_kg, in_liquid_kg;
     double steam_kg, evaporated_kg, layer_boiled_kg, drag_out_kg;
     double bath_kg, layer_kg; /* at the end */
     double closure;
@@ -757,7 +780,7 @@ typedef struct {
 /* Enthalpies from the zeros of properties/solution.h: only sums mean something. Closure: over what crossed, if anything did. */
 typedef struct {
     double start_J;
-    double heater_J, with_water_J, with_liquid_J, with_salts_J;
+    double heater_J, with_water_J, from_hollows_J, with_liquid_J, with_salts_J;
     double walls_J, air_J, loads_J, with_vapour_J,
         with_drag_J; /* air: radiation and convection; loads: without what they held */
     double end_J;

@@ -36,6 +36,7 @@ boil_outcome boil_load_size_scaled(const boil_schedule *s, double times, boil_sc
         if (out->actions[i].kind == BOIL_ACTION_LOAD) {
             out->actions[i].is.load.mass_kg *= times;
             out->actions[i].is.load.area_m2 *= times;
+            out->actions[i].is.load.trapped_kg *= times;
         }
     return outcome;
 }

@@ -63,6 +63,7 @@ enum {
     BOIL_STATE_TOTAL_WATER_IN,   /* onto the surface: by hand, with parts, by the valve, from the lid */
     BOIL_STATE_TOTAL_VALVE,      /* of that, by the automatic valve */
     BOIL_STATE_TOTAL_CONDENSATE, /* of that, dripped back from the lid */
+    BOIL_STATE_TOTAL_RELEASED,   /* out of hollows of parts */
     BOIL_STATE_TOTAL_LIQUID_IN,
     BOIL_STATE_TOTAL_LIQUID_SALTS, /* ready-mixed liquid, and the salts in it */
     BOIL_STATE_TOTAL_SALTS_IN,     /* dry */
@@ -74,6 +75,7 @@ enum {
     BOIL_STATE_HEAT_TO_LOADS,
     BOIL_STATE_HEAT_WITH_VAPOUR,
     BOIL_STATE_HEAT_WITH_WATER,
+    BOIL_STATE_HEAT_WITH_RELEASED,
     BOIL_STATE_HEAT_WITH_LIQUID,
     BOIL_STATE_HEAT_WITH_SALTS,
     BOIL_STATE_HEAT_WITH_DRAG,
@@ -97,6 +99,10 @@ typedef struct {
     size_t at;                     /* its unknowns begin at y[BOIL_STATE_FIXED + at] */
     size_t load;                   /* number of the load it belongs to */
     int name;                      /* of that load, as in its action; 0: none */
+    double pocket_kg;              /* water trapped in its hollows: then it is that, and its unknown is J/kg; 0: it is steel */
+    double pocket_W_K;             /* heat to that from the bath, per difference */
+    double release_s;              /* it takes to let go */
+    double released_s;             /* when it began to; infinity: not yet */
 } boil_bath_body;
 
 /* A stream at a constant rate; it flows while it is in the bath's list. */
@@ -110,6 +116,8 @@ typedef struct {
     double start_s, end_s;
     double rate_kg_s, enthalpy_J_kg;
     boil_mixture kilogram; /* what a kilogram of it is; not of water */
+    bool from_hollows;     /* water that floats while the bath is quiet, and mixes at once while it boils */
+    size_t load;           /* of that: whose hollows */
 } boil_bath_feed;
 
 typedef struct {

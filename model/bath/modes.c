@@ -30,6 +30,7 @@ void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BO
     g[BOIL_GUARD_LOW_LEVEL] = !(c->mode != BOIL_WATER_CONTROL_NONE && c->low_level_m > 0) ? -1
                               : b->heat_cut ? v->levels.still_m - c->low_level_m - 0.01
                                             : c->low_level_m - v->levels.still_m;
+    g[BOIL_GUARD_POCKET] = v->loads.pocket_J_kg;
     const boil_heat_control *h = &b->plant->heat_control;
     double sensor_K = v->heater.sensor_K;
     g[BOIL_GUARD_FIRE] = !b->heat_controlled ? -1

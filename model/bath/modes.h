@@ -21,6 +21,7 @@ enum {
     BOIL_GUARD_LOW_LEVEL, /* the cut-off trips or resets */
     BOIL_GUARD_FIRE,      /* the control of the heat changes its mind */
     BOIL_GUARD_HIGH_LIMIT,
+    BOIL_GUARD_POCKET, /* water trapped in hollows comes to its boil */
     BOIL_GUARDS
 };
 double boil_modes_boils_from(const boil_rates_view *v); /* K, where a quiet bath begins to boil: higher under a crust */

@@ -31,6 +31,10 @@ boil_potential boil_potential_of(const boil_bath *b, const boil_rates_view *v, d
 /* By the upper bound alone, had the water come to its boil and the bath to its own. */
 boil_potential boil_potential_hot(const boil_bath *b, const boil_rates_view *v);
 
+/* So much water trapped in hollows of steel that displaces so much, m3, were it afloat at water's own boil on the bath at its own, quiet
+   as before the boil comes back: about when hollows let go. */
+boil_potential boil_potential_of_hollows(const boil_bath *b, const boil_rates_view *v, double water_kg, double displaced_m3);
+
 /* The steam, kg, of what floats on a quiet bath where it may let go before the bath boils and would leave less than the freeboard
    asked for; else 0. */
 double boil_potential_erupts(const boil_bath *b, const boil_rates_view *v);

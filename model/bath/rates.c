@@ -93,13 +93,20 @@ static void layer_rates(const boil_bath *b, const boil_rates_view *v, double dyd
         v->inflow.water_W + v->layer.heat_W - air - mixing * v->layer.enthalpy_J_kg - v->layer_vapour.heat_W;
 }
 
-static void total_rates(const boil_rates_view *v, double dydt[])
+/* Of what leaves hollows, the part that goes the way of water, not of liquid. */
+static double floating_released(const boil_bath *b, double released)
+{
+    return b->boiling ? 0 : released;
+}
+
+static void total_rates(const boil_bath *b, const boil_rates_view *v, double dydt[])
 {
     const boil_rates_inflow *in = &v->inflow;
     dydt[BOIL_STATE_TOTAL_STEAM] = v->steam.formed_kg_s;
     dydt[BOIL_STATE_TOTAL_EVAPORATED] = v->surface.bath.evaporation_kg_s + v->layer_vapour.evaporated_kg_s;
     dydt[BOIL_STATE_TOTAL_LAYER_BOILED] = v->layer_vapour.boiled_kg_s;
-    dydt[BOIL_STATE_TOTAL_WATER_IN] = in->water_kg_s;
+    dydt[BOIL_STATE_TOTAL_WATER_IN] = in->water_kg_s - floating_released(b, in->released_kg_s);
+    dydt[BOIL_STATE_TOTAL_RELEASED] = in->released_kg_s;
     dydt[BOIL_STATE_TOTAL_VALVE] = v->control.valve_kg_s;
     dydt[BOIL_STATE_TOTAL_CONDENSATE] = v->surface.condensate_kg_s;
     dydt[BOIL_STATE_TOTAL_LIQUID_IN] = in->liquid_kg_s;
@@ -109,16 +116,18 @@ static void total_rates(const boil_rates_view *v, double dydt[])
     dydt[BOIL_STATE_TOTAL_DRAG_SALTS] = v->loads.drag_kg_s * (1 - v->solution.mixture.water / v->solution.mass_kg);
 }
 
-static void heat_rates(const boil_rates_view *v, double steam_W, double dydt[])
+static void heat_rates(const boil_bath *b, const boil_rates_view *v, double steam_W, double dydt[])
 {
+    double floats_W = floating_released(b, v->inflow.released_W);
     dydt[BOIL_STATE_HEAT_FROM_HEATER] = v->heater.heat_W;
     dydt[BOIL_STATE_HEAT_TO_WALLS] = v->surface.wall_W;
     dydt[BOIL_STATE_HEAT_TO_AIR] = v->surface.air_W;
     dydt[BOIL_STATE_HEAT_TO_LOADS] = v->loads.heat_W;
     dydt[BOIL_STATE_HEAT_WITH_VAPOUR] =
         steam_W + v->surface.bath.evaporation_kg_s * v->surface.bath.vapour_J_kg + v->layer_vapour.heat_W;
-    dydt[BOIL_STATE_HEAT_WITH_WATER] = v->inflow.water_W;
-    dydt[BOIL_STATE_HEAT_WITH_LIQUID] = v->inflow.liquid_W;
+    dydt[BOIL_STATE_HEAT_WITH_WATER] = v->inflow.water_W - floats_W;
+    dydt[BOIL_STATE_HEAT_WITH_RELEASED] = v->inflow.released_W;
+    dydt[BOIL_STATE_HEAT_WITH_LIQUID] = v->inflow.liquid_W - (v->inflow.released_W - floats_W);
     dydt[BOIL_STATE_HEAT_WITH_SALTS] = v->inflow.salts_W;
     dydt[BOIL_STATE_HEAT_WITH_DRAG] = v->loads.drag_kg_s * (v->solution.heat.solution.enthalpy_J / v->solution.mass_kg);
 }
@@ -134,8 +143,8 @@ static void rates_of(const boil_bath *b, const double y[], const boil_rates_view
     double steam_W = v->steam.formed_kg_s * boil_bath_steam_enthalpy(b, v->solution.temperature_K);
     bath_rates(v, steam_W, dydt);
     layer_rates(b, v, dydt);
-    total_rates(v, dydt);
-    heat_rates(v, steam_W, dydt);
+    total_rates(b, v, dydt);
+    heat_rates(b, v, steam_W, dydt);
     dydt[BOIL_STATE_STEAM_HELD] = (v->steam.formed_kg_s - v->pool.leaving_kg_s) / v->steam.loop;
     dydt[BOIL_STATE_HEATER_OUTPUT] = lagging(v->heater.target_W, y[BOIL_STATE_HEATER_OUTPUT], p->heater.lag_s);
     dydt[BOIL_STATE_SENSOR] = lagging(v->solution.temperature_K, y[BOIL_STATE_SENSOR], p->control.sensor_lag_s);

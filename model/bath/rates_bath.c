@@ -4,6 +4,7 @@
 #include "base/constants.h"
 #include "properties/solubility.h"
 #include "properties/viscosity.h"
+#include "properties/water.h"
 #include "bath/rates_parts.h"
 #include "transfer/dissolution.h"
 
@@ -138,12 +139,38 @@ static double body_heat(const boil_bath *b, const boil_bath_body *o, double t, c
     return heat;
 }
 
+/* Water trapped in hollows of parts; when all of it has let go they hold what the bath holds. */
+static double pocket_heat(const boil_bath_body *o, double t, const double y[], double bath_K, double dydt[], double *left)
+{
+    const double *own = y + BOIL_STATE_FIXED + o->at;
+    bool holds = isinf(o->released_s);
+    double heat = holds ? o->pocket_W_K * (bath_K - boil_water_temperature(own[0])) * boil_bath_body_immersed(o, t) : 0;
+    *left = holds ? 1 : fmax(0, 1 - (t - o->released_s) / o->release_s);
+    if (dydt)
+        dydt[BOIL_STATE_FIXED + o->at] = heat / o->pocket_kg;
+    return heat;
+}
+
+static void add_pocket(const boil_bath *b, const boil_bath_body *o, double t, const double y[], double bath_K, double dydt[],
+                       boil_rates_loads *l)
+{
+    double left;
+    l->heat_W += pocket_heat(o, t, y, bath_K, dydt, &left);
+    l->displaced_m3 += left * o->displaced_m3 * boil_bath_body_immersed(o, t);
+    if (isinf(o->released_s) && t < o->out_start_s)
+        l->pocket_J_kg = fmax(l->pocket_J_kg, y[BOIL_STATE_FIXED + o->at] - boil_water_enthalpy(b->air.saturation_K));
+}
+
 boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
                                      const boil_rates_pool *pool, double dydt[])
 {
-    boil_rates_loads l = {0, 0, 0};
+    boil_rates_loads l = {0, 0, 0, -1e6};
     for (size_t i = 0; i < b->bodies_count; i++) {
         const boil_bath_body *o = &b->bodies[i];
+        if (o->pocket_kg > 0) {
+            add_pocket(b, o, t, y, s->temperature_K, dydt, &l);
+            continue;
+        }
         l.heat_W += body_heat(b, o, t, y, s, pool->agitation_m_s, dydt);
         l.displaced_m3 += o->displaced_m3 * boil_bath_body_immersed(o, t);
         if (o->lifting)

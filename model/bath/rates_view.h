@@ -55,7 +55,8 @@ typedef struct {
 typedef struct {
     double heat_W; /* that they take */
     double displaced_m3;
-    double drag_kg_s; /* bath liquid they carry out */
+    double drag_kg_s;   /* bath liquid they carry out */
+    double pocket_J_kg; /* that the warmest water trapped in them is beyond its boil, and lets go; -1e6: none */
 } boil_rates_loads;
 
 /* Salt not yet dissolved. */
@@ -93,6 +94,7 @@ typedef struct {
 typedef struct {
     double water_kg_s, water_W; /* onto the surface: poured, with parts, by the valve, from the lid */
     double liquid_kg_s, liquid_W;
+    double released_kg_s, released_W;      /* out of hollows; it floats, or mixes at once, as component_kg_s counts it */
     double component_kg_s[1 + BOIL_SALTS]; /* of the liquid: water and each salt */
     double salts_kg_s, salts_W;
     double salt_kg_s[BOIL_SALTS]; /* each dry */

@@ -199,9 +199,26 @@ boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution
     return BOIL_OK;
 }
 
-static void add_feed(const boil_bath_feed *f, boil_rates_inflow *in)
+static void add_released(const boil_bath *b, double rate, double power, boil_rates_inflow *in)
+{
+    in->released_kg_s += rate;
+    in->released_W += power;
+    if (b->boiling) {
+        in->component_kg_s[0] += rate;
+        in->liquid_W += power;
+    } else {
+        in->water_kg_s += rate;
+        in->water_W += power;
+    }
+}
+
+static void add_feed(const boil_bath *b, const boil_bath_feed *f, boil_rates_inflow *in)
 {
     double rate = f->rate_kg_s, power = rate * f->enthalpy_J_kg;
+    if (f->from_hollows) {
+        add_released(b, rate, power, in);
+        return;
+    }
     switch (f->kind) {
     case BOIL_FEED_WATER:
         in->water_kg_s += rate;
@@ -229,7 +246,7 @@ boil_rates_inflow boil_rates_of_inflow(const boil_bath *b, double valve_kg_s, co
     if (valve_kg_s > 0)
         in.water_W = valve_kg_s * boil_water_enthalpy(b->plant->control.water_K);
     for (size_t i = 0; i < b->feeds_count; i++)
-        add_feed(&b->feeds[i], &in);
+        add_feed(b, &b->feeds[i], &in);
     in.water_kg_s += surface->condensate_kg_s;
     in.water_W += surface->condensate_kg_s * surface->condensate_J_kg;
     return in;

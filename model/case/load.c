@@ -84,6 +84,12 @@ static const char *bath_problem(const boil_load *l)
         return "drag-out must be at most 1 kg/m2";
     if (!within(l->rinse_kg_m2, 0, 1))
         return "water carried in must be 0 to 1 kg/m2";
+    if (!(l->water_K == 0 || within(l->water_K, 273.15, 373.15)))
+        return "temperature of the water carried in must be 273.15 to 373.15 K, or 0 for that of the parts";
+    if (!within(l->trapped_kg, 0, 1000))
+        return "water trapped in hollows must be 0 to 1000 kg";
+    if (l->trapped_kg > 0 && !within(l->hollow_m3, 1e-8, 1))
+        return "water in each hollow must be 1e-8 to 1 m3";
     return NULL;
 }
 

@@ -18,6 +18,7 @@ boil_plant boil_plant_default(void)
                    .boiling_point_high_K = 419.26,
                    .load_per_volume_kg_m3 = 59.913},
         .control = boil_water_control_default(),
+        .rinse = {.film_m3_m2 = -1, .dwell_s = 30},
         .fittings = {.exhaust_on = true, .still_draught_m_s = 0.1, .lid_W_m2K = 7, .lid_return = 0.8, .grain_m = 1e-3},
         .by_hand = {.steady_s = 30, .reaction_s = 10},
         .elevation_factor = 1,
@@ -74,6 +75,17 @@ static const char *afloat_problem(const boil_plant *p)
     if (a->mass_kg > 0 &&
         !(a->temperature_K >= 273.15 && a->temperature_K <= boil_water_saturation_temperature(p->ambient.pressure_Pa)))
         return "water afloat must be between 273.15 K and the boiling point of water in the room";
+    return NULL;
+}
+
+static const char *rinse_problem(const boil_rinse *r)
+{
+    if (!(r->temperature_K == 0 || (r->temperature_K >= 273.15 && r->temperature_K <= 373.15)))
+        return "temperature of the rinse must be between 273.15 K and 373.15 K";
+    if (!(r->film_m3_m2 <= 1e-3))
+        return "film from the rinse must be at most 1e-3 m3/m2";
+    if (!(r->dwell_s >= 0 && r->dwell_s <= 86400))
+        return "dwell in the rinse must be between 0 s and 86400 s";
     return NULL;
 }
 
@@ -137,7 +149,7 @@ const char *boil_plant_problem(const boil_plant *p)
         boil_losses_problem(&p->losses), boil_swell_problem(&p->pool),      boil_water_layer_law_problem(&p->layer),
         charge_problem(&p->charge),      limits_problem(&p->limits),        boil_water_control_problem(&p->control),
         fittings_problem(&p->fittings),  transport_problem(&p->transport),  boil_heat_control_problem(&p->heat_control),
-        by_hand_problem(&p->by_hand)};
+        by_hand_problem(&p->by_hand),    rinse_problem(&p->rinse)};
     for (size_t i = 0; i < sizeof found / sizeof found[0]; i++)
         if (found[i])
             return found[i];

@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "base/array.h"
+#include "case/carried_in.h"
 #include "case/load.h"
 #include "properties/viscosity.h"
 #include "properties/water.h"
@@ -77,7 +78,7 @@ static boil_outcome add_body(const moment *m, const boil_action *a, boil_bath_bo
 {
     const boil_load *l = &a->is.load;
     boil_bath *b = m->bath;
-    if (!(o.body.mass_kg > 0))
+    if (!(o.body.mass_kg > 0 || o.pocket_kg > 0))
         return BOIL_OK;
     boil_bath_body *list = boil_array_reserve(b->bodies, &b->bodies_capacity, b->bodies_count, sizeof *list);
     if (!list)
@@ -85,7 +86,7 @@ static boil_outcome add_body(const moment *m, const boil_action *a, boil_bath_bo
     b->bodies = list;
     o.name = a->name;
     o.coefficient_W_m2K = l->coefficient_W_m2K;
-    o.entry_K = l->temperature_K;
+    o.entry_K = o.pocket_kg > 0 ? o.entry_K : l->temperature_K;
     o.unheated = 1;
     o.in_start_s = m->time_s;
     o.in_end_s = m->time_s + l->lowering_s;
@@ -115,6 +116,19 @@ static double takes_share(const moment *m, const boil_load *l)
     return -log(fmax(all_but, 1 - taken / layer->mass_kg)) / l->lowering_s;
 }
 
+static boil_bath_body trapped(const boil_load *l, const boil_bath *b, size_t number)
+{
+    boil_hollows h = boil_hollows_of(l, b->air.saturation_K);
+    return (boil_bath_body){.body = {.unknowns = 1},
+                            .pocket_kg = h.water_kg,
+                            .pocket_W_K = h.conductance_W_K,
+                            .release_s = h.release_s,
+                            .released_s = (double)INFINITY,
+                            .displaced_m3 = h.water_kg > 0 ? h.water_kg / boil_water_density(h.entry_K) : 0,
+                            .entry_K = h.entry_K,
+                            .load = number};
+}
+
 static boil_outcome load(const boil_action *a, const moment *m)
 {
     const boil_load *l = &a->is.load;
@@ -131,10 +145,19 @@ static boil_outcome load(const boil_action *a, const moment *m)
         outcome = add_body(m, a, parts);
     if (outcome == BOIL_OK)
         outcome = add_body(m, a, basket);
-    double rinse_K = fmin(fmax(l->temperature_K, 273.15), m->bath->air.saturation_K);
     if (outcome == BOIL_OK)
-        outcome = add_water(m, boil_load_rinse(l), l->lowering_s, rinse_K);
+        outcome = add_body(m, a, trapped(l, m->bath, parts.load));
+    if (outcome == BOIL_OK)
+        outcome = add_water(m, boil_load_rinse(l), l->lowering_s, boil_carried_in_K(l, m->bath->air.saturation_K));
     return outcome;
+}
+
+/* What has not let go yet comes out again. */
+static void lift_hollows(boil_bath *b, const boil_bath_body *o)
+{
+    for (size_t i = 0; i < b->feeds_count; i++)
+        if (b->feeds[i].from_hollows && b->feeds[i].load == o->load)
+            b->feeds[i].end_s = fmin(b->feeds[i].end_s, o->out_start_s);
 }
 
 /* Begin to lift the loads of a name; 0 lifts all. */
@@ -147,6 +170,7 @@ static boil_outcome lift(const boil_action *a, const moment *m)
         double takes = o->in_end_s - o->in_start_s;
         o->out_start_s = fmax(m->time_s, o->in_end_s);
         o->out_end_s = o->out_start_s + takes;
+        lift_hollows(m->bath, o);
     }
     return BOIL_OK;
 }

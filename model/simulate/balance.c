@@ -17,6 +17,7 @@ static boil_water_balance water_of(const boil_simulation *r)
     boil_water_balance b = {.start_kg = r->start.water_kg,
                             .by_hand_kg = s->water_added_kg,
                             .with_parts_kg = s->rinse_added_kg,
+                            .from_hollows_kg = s->released_kg,
                             .by_valve_kg = s->water_controlled_kg,
                             .from_lid_kg = s->condensate_kg,
                             .in_liquid_kg = s->liquid_added_kg - y[BOIL_STATE_TOTAL_LIQUID_SALTS],
@@ -26,7 +27,7 @@ static boil_water_balance water_of(const boil_simulation *r)
                             .drag_out_kg = s->drag_out_kg - s->drag_out_salts_kg,
                             .bath_kg = y[BOIL_STATE_BATH_WATER],
                             .layer_kg = y[BOIL_STATE_LAYER_MASS]};
-    double in = b.by_hand_kg + b.with_parts_kg + b.by_valve_kg + b.from_lid_kg + b.in_liquid_kg;
+    double in = b.by_hand_kg + b.with_parts_kg + b.from_hollows_kg + b.by_valve_kg + b.from_lid_kg + b.in_liquid_kg;
     double out = b.steam_kg + b.evaporated_kg + b.layer_boiled_kg + b.drag_out_kg;
     b.closure = closure(b.bath_kg + b.layer_kg - b.start_kg, in, out, fmax(b.start_kg, in + out));
     return b;
@@ -56,6 +57,7 @@ static boil_energy_balance energy_of(const boil_simulation *r)
     boil_energy_balance b = {.start_J = r->start.energy_J,
                              .heater_J = r->history.summary.heater_total_J,
                              .with_water_J = y[BOIL_STATE_HEAT_WITH_WATER],
+                             .from_hollows_J = y[BOIL_STATE_HEAT_WITH_RELEASED],
                              .with_liquid_J = y[BOIL_STATE_HEAT_WITH_LIQUID],
                              .with_salts_J = y[BOIL_STATE_HEAT_WITH_SALTS],
                              .walls_J = y[BOIL_STATE_HEAT_TO_WALLS],
@@ -64,7 +66,7 @@ static boil_energy_balance energy_of(const boil_simulation *r)
                              .with_vapour_J = y[BOIL_STATE_HEAT_WITH_VAPOUR],
                              .with_drag_J = y[BOIL_STATE_HEAT_WITH_DRAG],
                              .end_J = boil_modes_inventory(&r->bath, y, &r->view)};
-    double in = b.heater_J + b.with_water_J + b.with_liquid_J + b.with_salts_J, crossing = 0;
+    double in = b.heater_J + b.with_water_J + b.from_hollows_J + b.with_liquid_J + b.with_salts_J, crossing = 0;
     double out = b.walls_J + b.air_J + b.loads_J + b.with_vapour_J + b.with_drag_J;
     for (int i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
         crossing += fabs(y[i]);

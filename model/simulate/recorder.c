@@ -120,7 +120,7 @@ static double coldest_load(const boil_bath *b, const double y[])
 {
     double coldest = NEVER;
     for (size_t i = 0; i < b->bodies_count; i++)
-        if (!(y[BOIL_STATE_FIXED + b->bodies[i].at] >= coldest))
+        if (!(b->bodies[i].pocket_kg > 0) && !(y[BOIL_STATE_FIXED + b->bodies[i].at] >= coldest))
             coldest = y[BOIL_STATE_FIXED + b->bodies[i].at];
     return coldest;
 }

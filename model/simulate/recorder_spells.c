@@ -33,6 +33,22 @@ static void note_quiet(boil_recorder *r, double t, const boil_bath *b, const boi
     l->may_overflow = p.overflows;
 }
 
+/* What equal hollows do together: of all loads whose water has not let go yet. */
+static void note_hollows(boil_load_result *l, const boil_load *load, const boil_bath *b, const boil_rates_view *v)
+{
+    double kg = load->trapped_kg;
+    for (size_t i = 0; i < b->bodies_count; i++)
+        if (b->bodies[i].pocket_kg > 0 && isinf(b->bodies[i].released_s))
+            kg += b->bodies[i].pocket_kg;
+    boil_potential p = boil_potential_of_hollows(b, v, kg, boil_load_displaced(load));
+    l->trapped_kg = load->trapped_kg;
+    l->pockets_kg = p.steam_kg;
+    l->pockets_left_m = p.left_m;
+    l->pockets_surge_kg_s = p.surge_kg_s;
+    l->pockets_critical_kg_s = p.critical_kg_s;
+    l->pockets_overflow = p.overflows;
+}
+
 boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *load, const boil_bath *b, const boil_rates_view *v,
                                 size_t *number)
 {
@@ -44,6 +60,7 @@ boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *loa
     note_met(h, b);
     *number = h->loads_count++;
     h->summary.rinse_added_kg += boil_load_rinse(load);
+    h->summary.trapped_kg += load->trapped_kg;
     list[*number] = (boil_load_result){.action = r->action,
                                        .time_s = t,
                                        .mass_kg = load->mass_kg,
@@ -54,8 +71,12 @@ boil_outcome boil_recorder_load(boil_recorder *r, double t, const boil_load *loa
                                        .recovery_stored_s = b->boiling ? 0 : NEVER,
                                        .hot_s = NEVER,
                                        .lifted_s = NEVER,
+                                       .released_s = NEVER,
+                                       .pockets_left_m = NEVER,
                                        .left_m = NEVER,
                                        .level_max_m = v->levels.upper_m};
+    if (load->trapped_kg > 0)
+        note_hollows(&list[*number], load, b, v);
     if (!b->boiling)
         note_quiet(r, t, b, v, &list[*number]);
     return BOIL_OK;

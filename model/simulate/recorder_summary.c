@@ -186,6 +186,7 @@ static void totals(const boil_recorder *r, const double y[], boil_summary *s)
     s->input_total_J = y[BOIL_STATE_HEAT_FROM_HEATER] / r->plant->heater.efficiency;
     s->water_controlled_kg = y[BOIL_STATE_TOTAL_VALVE];
     s->condensate_kg = y[BOIL_STATE_TOTAL_CONDENSATE];
+    s->released_kg = y[BOIL_STATE_TOTAL_RELEASED];
     s->salts_added_kg = y[BOIL_STATE_TOTAL_SALTS_IN];
     s->liquid_added_kg = y[BOIL_STATE_TOTAL_LIQUID_IN];
     s->drag_out_kg = y[BOIL_STATE_TOTAL_DRAG];

@@ -3,6 +3,7 @@
 #include "acts/wait.h"
 #include "base/array.h"
 #include "case/schedule.h"
+#include "properties/water.h"
 #include "simulate/actions.h"
 #include "simulate/simulation.h"
 
@@ -22,7 +23,10 @@ static boil_outcome begin_bodies(boil_simulation *r)
         if (outcome != BOIL_OK)
             return outcome;
         o->at = begin - BOIL_STATE_FIXED;
-        boil_conduction_init(&o->body, o->entry_K, r->y + begin);
+        if (o->pocket_kg > 0)
+            r->y[begin] = boil_water_enthalpy(o->entry_K);
+        else
+            boil_conduction_init(&o->body, o->entry_K, r->y + begin);
         r->unknowns = BOIL_STATE_FIXED + at;
     }
     return BOIL_OK;

@@ -1,8 +1,10 @@
 #include <math.h>
 #include <string.h>
 
+#include "base/array.h"
 #include "base/constants.h"
 #include "case/closures.h"
+#include "properties/water.h"
 #include "simulate/simulation.h"
 
 /* simulate/simulation_due.c -- what is to be done at a moment, and when something is to be done next. */
@@ -68,6 +70,33 @@ static void hold_layer_again(boil_simulation *r)
     r->held_again_s = (double)INFINITY;
 }
 
+/* Water in hollows that has come to its boil throws itself out, until all is out or the load is lifted. */
+static boil_outcome release_hollows(boil_simulation *r)
+{
+    const double rounding_J_kg = 1e-6;
+    boil_bath *b = &r->bath;
+    double boils_J_kg = boil_water_enthalpy(b->air.saturation_K);
+    for (size_t i = 0; i < b->bodies_count; i++) {
+        boil_bath_body *o = &b->bodies[i];
+        double holds_J_kg = r->y[BOIL_STATE_FIXED + o->at];
+        if (!(o->pocket_kg > 0) || isfinite(o->released_s) || o->out_start_s <= r->t || holds_J_kg < boils_J_kg - rounding_J_kg)
+            continue;
+        boil_bath_feed *list = boil_array_reserve(b->feeds, &b->feeds_capacity, b->feeds_count, sizeof *list);
+        if (!list)
+            return BOIL_NO_MEMORY;
+        b->feeds = list;
+        list[b->feeds_count++] = (boil_bath_feed){.kind = BOIL_FEED_WATER,
+                                                  .start_s = r->t,
+                                                  .end_s = fmin(r->t + o->release_s, o->out_start_s),
+                                                  .rate_kg_s = o->pocket_kg / o->release_s,
+                                                  .enthalpy_J_kg = holds_J_kg,
+                                                  .from_hollows = true,
+                                                  .load = o->load};
+        o->released_s = r->history.loads[o->load].released_s = r->t;
+    }
+    return BOIL_OK;
+}
+
 boil_outcome boil_simulation_do_due(boil_simulation *r)
 {
     clear_finished(r);
@@ -81,7 +110,7 @@ boil_outcome boil_simulation_do_due(boil_simulation *r)
     clear_finished(r);
     set_moving(r);
     boil_simulation_settle_fire(r);
-    return outcome;
+    return outcome == BOIL_OK ? release_hollows(r) : outcome;
 }
 
 static double sooner(double now, double best, double candidate)

@@ -65,6 +65,9 @@ static void set_sizes(boil_simulation *r)
     s[BOIL_STATE_HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.solution.temperature_K));
     for (size_t i = BOIL_STATE_FIXED; i < r->unknowns; i++)
         s[i] = 100;
+    for (size_t i = 0; i < r->bath.bodies_count; i++)
+        if (r->bath.bodies[i].pocket_kg > 0)
+            s[BOIL_STATE_FIXED + r->bath.bodies[i].at] = 4e5;
 }
 
 boil_outcome boil_simulation_reserve(boil_simulation *r, size_t unknowns)

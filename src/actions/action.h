@@ -63,7 +63,8 @@ void load_names_free(load_names *n);
 /* What an action is read against: the finished plant, and the names given so far. */
 typedef struct {
     const boil_plant *plant;
-    bool bath_known; /* whether the plant was read without a mistake; if not, nothing is asked of its bath */
+    size_t positions; /* of the tank; 0: no limit */
+    bool bath_known;  /* whether the plant was read without a mistake; if not, nothing is asked of its bath */
     boil_initial_state bath;
     load_names names;
 } action_reader;

@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "actions/action.h"
+#include "actions/load_carried.h"
 #include "actions/load_shape.h"
 #include "base/constants.h"
 #include "base/words.h"
@@ -39,6 +40,7 @@ typedef struct {
     boil_load *load;     /* of the action */
     bool named, refused; /* refused: for what its metal is, which was said */
     quantity said[CLAUSES], mass, size;
+    load_carried carried;
     const char *metal, *shape;
 } reading;
 
@@ -59,6 +61,10 @@ static bool unknown_clause(cursor *part)
     size_t token = cursor_token(part);
     words_nearest n = words_near(part->at, token);
     words_consider(&n, "as");
+    words_consider(&n, "pockets");
+    words_consider(&n, "drained");
+    words_consider(&n, "straight in");
+    words_consider(&n, "position");
     for (size_t i = 0; i < CLAUSES; i++)
         words_consider(&n, clauses[i].words);
     return cursor_error(part, part->at, "unknown clause '%s' of a load%s", words_quoted(part->at, token).text,
@@ -95,7 +101,9 @@ static bool read_clause(cursor *part, reading *r)
         return read_pieces(part, r);
     if (words_taken(part->at, part->end, "as") > 0)
         return read_name(part, r);
-    action_clause_end end = action_clause_read(part, clauses, CLAUSES, r->said, r->action);
+    action_clause_end end = load_carried_read(part, r->reader, &r->carried);
+    if (end == ACTION_CLAUSE_UNKNOWN)
+        end = action_clause_read(part, clauses, CLAUSES, r->said, r->action);
     return end == ACTION_CLAUSE_UNKNOWN ? unknown_clause(part) : end == ACTION_CLAUSE_READ;
 }
 
@@ -168,7 +176,11 @@ static bool parse(action_reader *a, cursor *c, boil_action *action, action_line 
     if (!read_all(c, &r))
         return false;
     settle_rinse(&r);
+    if (!load_carried_settle(&r.carried, &line->place, a->plant, was_said(&r, AT(rinse_kg_m2)), was_said(&r, AT(temperature_K)),
+                             r.load))
+        return false;
     settle_drag_out(&r);
+    action->position = r.carried.position;
     describe(line, &r);
     const char *problem = boil_load_problem(r.load);
     if (problem != NULL)
@@ -195,8 +207,12 @@ static void details(const action_view *v, action_text *t)
     add_stay(v, t);
     if (l->pieces > 0)
         TEXT_ADD(t->text, ", %.0f pieces", l->pieces);
+    if (v->action->position > 0 && !v->many)
+        TEXT_ADD(t->text, ", position %d", v->action->position);
     if (l->basket_kg > 0)
         TEXT_ADD(t->text, ", basket %s", action_amount_of(v->units, DIM_MASS, l->basket_kg).text);
+    if (l->trapped_kg > 0)
+        TEXT_ADD(t->text, ", %s of water in hollows", action_amount_of(v->units, DIM_MASS, l->trapped_kg).text);
     if (l->drag_out_kg_m2 >= 0)
         TEXT_ADD(t->text, ", drag-out %s", action_amount_of(v->units, DIM_MASS, l->drag_out_kg_m2 * boil_load_wetted(l)).text);
 }

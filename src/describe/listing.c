@@ -14,7 +14,7 @@ static setting_words value_words(const key *k, const double value[], unit_system
     else if (k->kind == KEY_BLEND)
         TEXT_ADD(w.text, "%.4g %% NaOH, %.4g %% NaNO3, %.4g %% NaNO2", 100 * value[BOIL_NAOH], 100 * value[BOIL_NANO3],
                  100 * value[BOIL_NANO2]);
-    else if (k->kind == KEY_FACTOR)
+    else if (k->kind == KEY_FACTOR || k->kind == KEY_WHOLE)
         TEXT_ADD(w.text, "%.4g", value[0]);
     else if (k->kind == KEY_TURNDOWN)
         TEXT_ADD(w.text, "%.4g to 1", value[0]);

@@ -37,6 +37,7 @@ static const char *const kind_forms[KEY_SWITCH + 1] = {
     [KEY_CLOCK] = "CLOCK",
     [KEY_SPAN] = "CLOCK|TIME",
     [KEY_FACTOR] = "NUMBER",
+    [KEY_WHOLE] = "NUMBER",
     [KEY_TURNDOWN] = "NUMBER to 1",
     [KEY_AFLOAT] = "VOLUME|MASS [at TEMPERATURE]",
     [KEY_BLEND] = "PERCENTAGE SALT [, PERCENTAGE SALT]...",
@@ -164,7 +165,7 @@ key_text key_needed(const key *k)
 static const struct {
     const char *source, *text;
 } shortest[DEFAULTS_CASES] = {
-    {"gas", BOX BATH CONTROL "[heat]\ninput = 100 kW\n"},
+    {"gas", BOX BATH CONTROL "[rinse]\n[heat]\ninput = 100 kW\n"},
     {"electric", CYLINDER BATH CONTROL "[heat]\nsource = electric\ninput = 100 kW\n"},
     {"steam", BOX BATH CONTROL "mode = time-proportioned\n"
                                "[heat]\nsource = steam\nsteam temperature = 180 degC\ncoil area = 2 m2\n"

@@ -1,6 +1,7 @@
 /* scenario_page.c -- boilback-scenario(5): scenario.md, with what the tables say that the language is read by. */
 #include <string.h>
 
+#include "actions/load_carried.h"
 #include "actions/load_shape.h"
 #include "manual/key_text.h"
 #include "manual/pages.h"
@@ -84,6 +85,16 @@ static void clauses(FILE *to, const void *about)
     }
 }
 
+static void carried(FILE *to, const void *about)
+{
+    (void)about;
+    load_carried_clause c;
+    for (size_t i = 0; (c = load_carried_listed(i)).form != NULL; i++) {
+        roff_term(to, c.form);
+        roff_sentence(to, c.meaning);
+    }
+}
+
 static void constants(FILE *to, const void *about)
 {
     (void)about;
@@ -135,13 +146,9 @@ static void units(FILE *to, const void *about)
 
 void page_scenario(FILE *to)
 {
-    static const text_part parts[] = {{"settings", settings},
-                                      {"acts", acts},
-                                      {"shapes", shapes},
-                                      {"clauses", clauses},
-                                      {"constants", constants},
-                                      {"units", units},
-                                      {0}};
+    static const text_part parts[] = {
+        {"settings", settings}, {"acts", acts},           {"shapes", shapes}, {"clauses", clauses},
+        {"carried", carried},   {"constants", constants}, {"units", units},   {0}};
     static const text_page page = {"scenario", 5, "a tank of boiling caustic salt solution and what is done with it", parts};
     defaults d;
     if (!defaults_read(&d))

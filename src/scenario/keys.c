@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "base/words.h"
+#include "scenario/positions.h"
 #include "scenario/record.h"
 
 #define AT(member) offsetof(scenario, member)
@@ -20,7 +21,7 @@ static const char *const no_yes[] = {"no", "yes", NULL};
 static const char *const off_on[] = {"off", "on", NULL};
 
 static const char *const sections[] = {"tank",          "bath",     "heat",   "losses",   "room",
-                                       "water control", "fittings", "limits", "by hand", "schedule", "uncertain", NULL};
+                                       "water control", "fittings", "rinse", "limits", "by hand", "schedule", "uncertain", NULL};
 
 /* A row: its section, words and meaning, what may stand there, where it goes, and what else there is to say of it. */
 #define ROW(section, words, meaning, kind, dimension, unit, low, high, ...) \
@@ -56,6 +57,8 @@ static const key table[] = {
              AT(freeboard_m), NEED_LEVEL),
     QUANTITY("tank", "wall", "thickness of the steel", LENGTH, "m", 0, 0.05, PLANT(tank.wall_thickness_m), .zero = "none"),
     QUANTITY("tank", "insulation", "thickness around the walls", LENGTH, "m", 0, 0.5, PLANT(tank.insulation_m), .zero = "none"),
+    ROW("tank", "positions", "places for loads side by side; one more is a mistake", KEY_WHOLE, DIM_COUNT, NULL, 1, POSITIONS_MAX,
+        AT(positions), .otherwise = "no limit"),
     CHOICE("tank", "heated", "where the heat enters", tank_heated, PLANT(tank.heated)),
     QUANTITY("tank", "heater top", "top of a heater inside, above the floor", LENGTH, "m", 0, 5, PLANT(tank.heater_top_m),
              .otherwise = "left to the model"),
@@ -160,6 +163,13 @@ static const key table[] = {
     QUANTITY("fittings", "still draught", "air speed over the bath while the exhaust is off", SPEED, "m/s", 0, 3,
              PLANT(fittings.still_draught_m_s)),
     QUANTITY("fittings", "grain size", "of dry salts as they are added", LENGTH, "mm", 0.2, 10, PLANT(fittings.grain_m)),
+
+    QUANTITY("rinse", "temperature", "of the water that parts come from; as the room unless it says so", TEMPERATURE, "degC", 0, 100,
+             PLANT(rinse.temperature_K), .only = CASE_RINSE),
+    QUANTITY("rinse", "film", "water that parts carry in on their surface, per area", VOLUME_PER_AREA, "mL/m2", 0, 1000,
+             PLANT(rinse.film_m3_m2), .only = CASE_RINSE, .otherwise = "as the load has it"),
+    QUANTITY("rinse", "dwell", "time in it; parts come to it as warm as the room", TIME, "s", 0, 86400, PLANT(rinse.dwell_s),
+             .only = CASE_RINSE),
 
     QUANTITY("limits", "recovery", "longest time a load may stop the boil", TIME, "s", 1, 86400, PLANT(limits.recovery_s)),
     QUANTITY("limits", "freeboard", "least distance from the swelled surface to the rim", LENGTH, "m", 0, 2,

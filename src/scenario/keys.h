@@ -14,6 +14,7 @@ typedef enum {
     KEY_QUANTITY, /* double, SI */
     KEY_SHARE,    /* percentage; double, 0 to 1 */
     KEY_FACTOR,   /* bare number; double */
+    KEY_WHOLE,    /* whole number; double */
     KEY_TURNDOWN, /* "4 to 1"; double, 4 */
     KEY_RANGE,    /* quantity to quantity; two doubles, SI */
     KEY_AFLOAT,   /* mass or volume, perhaps 'at' a temperature; two doubles, SI */
@@ -44,6 +45,7 @@ typedef enum {
     CASE_BY_CONTROL,
     CASE_NOT_MODULATING,
     CASE_MODULATING,
+    CASE_RINSE,   /* a section [rinse] */
     CASE_CONTROL, /* a section [water control] */
     CASE_ON_OFF,  /* this mode of it, or none */
     CASE_PROPORTIONED

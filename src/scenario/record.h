@@ -27,6 +27,7 @@ typedef struct {
     moment_count times;    /* how the schedule counts them */
     double altitude_m;     /* NaN: not stated */
     double freeboard_m;    /* at the start, in place of the level; NaN: not stated */
+    double positions;      /* places for loads; 0: no limit */
     double turndown;       /* full fire over minimum fire; NaN: not stated */
     double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
     boil_plant plant;

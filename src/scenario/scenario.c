@@ -233,6 +233,7 @@ static const struct {
     [CASE_NOT_MODULATING] = {"heat", "control", 1u << BOIL_HEAT_CONTROL_DIAL | 1u << BOIL_HEAT_CONTROL_THERMOSTAT,
                              "belongs to an on/off thermostat; a modulating control has a 'band'"},
     [CASE_MODULATING] = {"heat", "control", 1u << BOIL_HEAT_CONTROL_MODULATING, "belongs to control = modulating"},
+    [CASE_RINSE] = {NULL, NULL, 0, "belongs to a section [rinse]"},
     [CASE_CONTROL] = {NULL, NULL, 0, "belongs to a section [water control]"},
     [CASE_ON_OFF] = {"water control", "mode", 1u << BOIL_WATER_CONTROL_NONE | 1u << BOIL_WATER_CONTROL_ON_OFF,
                      "belongs to mode = on/off; a time-proportioned valve has 'band' and 'period'"},
@@ -245,10 +246,15 @@ static bool has_control(const draft *d)
     return d->section_line[section_index("water control")] > 0;
 }
 
+static bool has_rinse(const draft *d)
+{
+    return d->section_line[section_index("rinse")] > 0;
+}
+
 static bool case_holds(const draft *d, key_case only)
 {
     unsigned word;
-    if (only >= CASE_CONTROL && !has_control(d))
+    if ((only >= CASE_CONTROL && !has_control(d)) || (only == CASE_RINSE && !has_rinse(d)))
         return false;
     if (cases[only].words == NULL)
         return true;
@@ -431,6 +437,8 @@ static void settle(draft *d)
     settle_control(d);
     settle_steam(d);
     settle_afloat(d);
+    if (has_rinse(d) && !line_of(d, "rinse", "temperature")->found)
+        out->plant.rinse.temperature_K = fmax(out->plant.ambient.temperature_K, BOIL_ZERO_CELSIUS);
 }
 
 static void report_problem(draft *d, const char *section, const char *problem)
@@ -516,6 +524,7 @@ static void read_actions(draft *d, const char *path)
     if (frame.count == MOMENTS_BY_CLOCK && !start->found)
         cursor_error(&times->value, times->value.at, "'by the clock' needs 'start', the clock at the start");
     schedule_draft a = schedule_begin(&d->out->plant, !messages_any(d->messages), &frame);
+    a.reader.positions = (size_t)d->out->positions;
     if (d->out->run_sheet != NULL)
         read_run_sheet(d, &a, path);
     for (size_t i = 0; i < d->actions.count && !messages_full(d->messages); i++) {

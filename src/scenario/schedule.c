@@ -7,6 +7,7 @@
 #include "base/array.h"
 #include "base/words.h"
 #include "scenario/waiting.h"
+#include "scenario/positions.h"
 
 #define REST_AFTER_LAST_ACTION_S 1800.0
 
@@ -336,6 +337,22 @@ static void lift(attendance *t, const schedule_planned *p)
         load->lifts_s = p->action.time_s;
 }
 
+/* Once it is known when each load comes out. Of what waits nobody knows when it goes in. */
+static void hang(schedule_draft *a)
+{
+    positions places = {{{NULL, 0}}};
+    positions_text why;
+    for (size_t i = 0; a->reader.positions > 0 && i < a->count; i++) {
+        schedule_planned *p = &a->list[i];
+        if (action_type_of(p->action.kind)->group != ACTION_LOAD || waiting_is_open(&p->action.wait) ||
+            positions_take(&places, a->reader.positions, &a->reader.names, &a->frame, &p->action, p->lifts_s, &why))
+            continue;
+        const cursor *c = to_complain(a, p);
+        if (c != NULL)
+            cursor_error(c, c->at, "%s", why.text);
+    }
+}
+
 /* False when memory is refused. */
 static bool attend(schedule_draft *a)
 {
@@ -351,6 +368,7 @@ static bool attend(schedule_draft *a)
     }
     free(t.last);
     free(t.in);
+    hang(a);
     return good;
 }
 

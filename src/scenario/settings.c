@@ -1,5 +1,6 @@
 #include "scenario/scenario.h"
 
+#include <math.h>
 #include <string.h>
 
 #include "base/words.h"
@@ -26,7 +27,8 @@ static bool read_text(const key *k, cursor *c, scenario *out)
 /* What has its own way to be written; the others are quantities. */
 static bool (*const numbers[])(cursor *c, const char *what, quantity *q) = {
     [KEY_SHARE] = quantity_share, [KEY_FACTOR] = quantity_factor,     [KEY_CLOCK] = quantity_clock,
-    [KEY_SPAN] = quantity_when,   [KEY_TURNDOWN] = quantity_turndown, [KEY_SWITCH] = NULL, /* the last kind */
+    [KEY_SPAN] = quantity_when,   [KEY_TURNDOWN] = quantity_turndown, [KEY_WHOLE] = quantity_factor,
+    [KEY_SWITCH] = NULL, /* the last kind */
 };
 
 static bool read_number(const key *k, cursor *c, quantity *q)
@@ -52,6 +54,8 @@ static bool read_single(const key *k, cursor *c, scenario *out)
     bool other = key_has_other(k) && q.dimension == k->other;
     if (k->kind != KEY_CLOCK && !quantity_within(c, k->words, &q, other ? &k->within_other : &k->within))
         return false;
+    if (k->kind == KEY_WHOLE && q.si != floor(q.si))
+        return cursor_error(c, q.text, "'%s' is a whole number", k->words);
     store(k, out, &q.si, sizeof q.si);
     out->settings[key_index(k)].dimension = q.dimension;
     return true;
@@ -153,11 +157,13 @@ static const struct {
     bool (*read)(const key *k, cursor *c, scenario *out);
     size_t values; /* doubles in the scenario */
 } kinds[] = {
-    [KEY_TITLE] = {read_text, 0},           [KEY_PATH] = {read_text, 0},       [KEY_CLOCK] = {read_single, 1},
-    [KEY_SPAN] = {read_single, 1},          [KEY_QUANTITY] = {read_single, 1}, [KEY_SHARE] = {read_single, 1},
-    [KEY_TURNDOWN] = {read_single, 1},      [KEY_FACTOR] = {read_single, 1},   [KEY_RANGE] = {read_range, 2},
-    [KEY_BLEND] = {read_blend, BOIL_SALTS}, [KEY_AFLOAT] = {read_afloat, 1},   [KEY_CHOICE] = {read_choice, 0},
-    [KEY_SWITCH] = {read_choice, 0},
+    [KEY_TITLE] = {read_text, 0},           [KEY_PATH] = {read_text, 0},
+    [KEY_CLOCK] = {read_single, 1},         [KEY_SPAN] = {read_single, 1},
+    [KEY_QUANTITY] = {read_single, 1},      [KEY_SHARE] = {read_single, 1},
+    [KEY_TURNDOWN] = {read_single, 1},      [KEY_WHOLE] = {read_single, 1},
+    [KEY_FACTOR] = {read_single, 1},        [KEY_RANGE] = {read_range, 2},
+    [KEY_BLEND] = {read_blend, BOIL_SALTS}, [KEY_AFLOAT] = {read_afloat, 1},
+    [KEY_CHOICE] = {read_choice, 0},        [KEY_SWITCH] = {read_choice, 0},
 };
 
 bool setting_read(const key *k, const setting_line *line, scenario *out)

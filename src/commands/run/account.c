@@ -38,6 +38,8 @@ static const item items[] = {
     {"water by hand", DIM_MASS, AT(water_added_kg)},
     {"water by the valve", DIM_MASS, AT(water_controlled_kg)},
     {"water carried in by parts", DIM_MASS, AT(rinse_added_kg)},
+    {"water trapped in parts", DIM_MASS, AT(trapped_kg)},
+    {" of it let go in the bath", DIM_MASS, AT(released_kg)},
     {"condensate from the lid", DIM_MASS, AT(condensate_kg)},
     {"dry salts", DIM_MASS, AT(salts_added_kg)},
     {"ready-mixed liquid", DIM_MASS, AT(liquid_added_kg)},

@@ -50,7 +50,9 @@ static const field load[] = {
     SAME(lowest_temperature_K, "of the bath until then, or until it was lifted"),
     SAME(hot_s, "from entry until its mean is 95 % of the way to the bath; null: never"),
     SAME(lifted_s, "when its lifting began; null: still in at the end"),
-    SAME(drag_out_kg, "bath liquid it carried out; 0 while in"), FIELDS_END};
+    SAME(drag_out_kg, "bath liquid it carried out; 0 while in"),
+    SAME(trapped_kg, "water trapped in its hollows"), SAME(released_s, "when that let go; null: never, or none"),
+    SAME(pockets_left_m, "freeboard that would leave, afloat at its boil as the bath's returns; null: none"), FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_addition_result
@@ -187,6 +189,8 @@ static const field account[] = {
     NUMBER("water_by_valve_kg", central.summary.water_controlled_kg, "water let in by the automatic valve"),
     NUMBER("water_by_valve_while_quiet_kg", central.summary.valve_quiet_kg, "of it while the bath did not boil"),
     NUMBER("water_with_parts_kg", central.summary.rinse_added_kg, "rinse water that came in with the parts"),
+    NUMBER("water_trapped_kg", central.summary.trapped_kg, "water that came in in hollows of parts"),
+    NUMBER("water_released_kg", central.summary.released_kg, "of it let go in the bath"),
     NUMBER("condensate_kg", central.summary.condensate_kg, "dripped back from the lid"),
     NUMBER("salts_kg", central.summary.salts_added_kg, "dry salts put in"),
     NUMBER("liquid_kg", central.summary.liquid_added_kg, "ready-mixed liquid put in"),

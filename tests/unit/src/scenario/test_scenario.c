@@ -430,6 +430,78 @@ static void water_may_float_already(void **state)
            "2:25: 'at' must be between 0 degC and 100 degC");
 }
 
+static void parts_come_from_a_rinse(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(PLANT
+              "[room]\ntemperature = 70 degF\n[rinse]\ntemperature = 160 degF\nfilm = 80 mL/m2\ndwell = 20 min\n[schedule]\n"
+              "0:05 load 80 lb, plate 1/4 in\n0:06 load 80 lb, plate 1/4 in, at 90 degF, rinse 20 mL/m2\n"
+              "0:07 load 80 lb, plate 1/4 in, straight in\n"
+              "0:08 load 80 lb, plate 1/4 in, 120 pieces, pockets 15 mL each\n"
+              "0:09 load 80 lb, plate 1/4 in, 120 pieces, pockets 1.8 L in all, drained\n"
+              "0:10 load 80 lb, plate 1/4 in, pockets 1 L in all\n",
+              &s, &m);
+    const boil_action *a = s.schedule.actions;
+    double hot = FAHRENHEIT(160), water = boil_water_density(hot);
+    assert_close(a[0].is.load.temperature_K, hot, 0, 1e-6);
+    assert_close(a[0].is.load.rinse_kg_m2, 80e-6 * water, 1e-12, 0);
+    assert_close(a[1].is.load.temperature_K, FAHRENHEIT(90), 0, 1e-9);
+    assert_close(a[1].is.load.rinse_kg_m2, 20e-6 * boil_water_density(FAHRENHEIT(90)), 1e-12, 0);
+    assert_close(a[1].is.load.water_K, hot, 0, 1e-9);
+    assert_true(a[2].is.load.rinse_kg_m2 == 0 && a[2].is.load.water_K == 0);
+    assert_close(a[2].is.load.temperature_K, FAHRENHEIT(70), 0, 1e-9);
+    assert_close(a[3].is.load.trapped_kg, 1.8e-3 * water, 1e-12, 0);
+    assert_close(a[3].is.load.hollow_m3, 15e-6, 1e-12, 0);
+    assert_close(a[4].is.load.trapped_kg, 0.18e-3 * water, 1e-12, 0);
+    assert_close(a[4].is.load.hollow_m3, 1.5e-6, 1e-12, 0);
+    assert_close(a[5].is.load.hollow_m3, 1e-3, 1e-12, 0);
+    forget(&s, &m);
+}
+
+static void mistakes_about_hollows_are_named(void **state)
+{
+    (void)state;
+    EXPECT(SCHEDULE
+           "0:05 load 80 lb, plate 1/4 in, pockets 15 mL each\n0:06 load 80 lb, plate 1/4 in, 12 pieces, pockets 15 mL\n"
+           "0:07 load 80 lb, plate 1/4 in, drained\n0:08 load 80 lb, plate 1/4 in, straight in, rinse 20 mL/m2\n"
+           "0:09 load 80 lb, tube 1 in wall 2 mm, closed\n0:10 load 80 lb, plate 1/4 in, 12 pieces, 13 pieces\n"
+           "0:11 load 80 lb, plate 1/4 in, position 1\n",
+           "12:40: 'pockets ... each' needs how many: add '120 pieces'", "13:56: 'pockets' needs 'each' or 'in all'",
+           "14:32: 'drained' says how hollows were left", "15:32: 'straight in' brings no water from a rinse",
+           "16:39: a closed hollow bursts in the bath: drill it, or leave it out", "17:43: 'pieces' is said twice",
+           "18:32: how many places are there? Give 'positions' in [tank]");
+}
+
+#define PLACES "[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\nlevel = 26 in\npositions = "
+#define PLACED                                                                                                                 \
+    "\n[bath]\nsalts = 100 % NaOH\nboiling point = 285 degF\n[heat]\ninput = 50 kW\n[schedule]\n" /* from line 13 on */
+
+static void loads_hang_in_places(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(PLACES "2" PLACED
+                     "0:05 load 8 lb, plate 1/4 in, for 20 min\n0:10 load 8 lb, plate 1/4 in, for 5 min, position 2\n"
+                     "0:16 load 8 lb, plate 1/4 in, for 5 min\n0:26 load 8 lb, plate 1/4 in, for 5 min\n",
+              &s, &m);
+    const int wanted[] = {1, 2, 2, 1};
+    for (size_t i = 0; i < sizeof wanted / sizeof wanted[0]; i++)
+        assert_int_equal(s.schedule.actions[i].position, wanted[i]);
+    forget(&s, &m);
+    EXPECT(PLACES "2" PLACED "0:05 load 8 lb, plate 1/4 in, as rack 1, for 36 min\n0:10 load 8 lb, plate 1/4 in, as rack 2\n"
+                  "0:35 load 8 lb, plate 1/4 in, for 5 min\n0:50 lift rack 2\n0:55 load 8 lb, plate 1/4 in, for 1 min\n",
+           "15:6: both positions are taken at 0:35: 'rack 1' until 0:41:10, 'rack 2' until 0:50:10");
+    expect_one(PLACES "2" PLACED
+                      "0:05 load 8 lb, plate 1/4 in, for 5 min\n0:06 load 8 lb, plate 1/4 in, position 1, for 5 min\n",
+               "14:6: position 1 is taken at 0:06: the load of 0:05 until 0:10:10");
+    expect_one(PLACES "2" PLACED "0:05 load 8 lb, plate 1/4 in, for 5 min, position 3\n",
+               "13:51: 'position' must be a whole number from 1 to 2, got '3'");
+    expect_one(PLACES "1.5" PLACED, "6:13: 'positions' is a whole number");
+}
+
 static void the_heat_may_have_a_control(void **state)
 {
     (void)state;
@@ -1174,6 +1246,9 @@ int main(void)
         cmocka_unit_test(a_steam_coil_has_keys_of_its_own),
         cmocka_unit_test(mistakes_about_steam_are_named),
         cmocka_unit_test(water_may_float_already),
+        cmocka_unit_test(parts_come_from_a_rinse),
+        cmocka_unit_test(mistakes_about_hollows_are_named),
+        cmocka_unit_test(loads_hang_in_places),
         cmocka_unit_test(the_heat_may_have_a_control),
         cmocka_unit_test(mistakes_about_the_heats_control_are_named),
         cmocka_unit_test(automatic_water_is_read),

@@ -1,0 +1,25 @@
+/* scenario/positions.h -- the places of a tank, and which load hangs in which. A place is free again when its load is out. */
+#ifndef SCENARIO_POSITIONS_H
+#define SCENARIO_POSITIONS_H
+
+#include "actions/action.h"
+#include "scenario/moment.h"
+
+#define POSITIONS_MAX 40
+
+typedef struct {
+    struct {
+        const boil_action *load; /* NULL: empty since the start */
+        double out_s;            /* when it is free again; infinity: not before it is lifted */
+    } in[POSITIONS_MAX];
+} positions;
+
+typedef TEXT_OF(400) positions_text;
+
+/* A load that begins to come out at lifts_s takes the place it states (its position, from 1), or the lowest free one of `count`, which
+   is written there. It is kept by reference. False:
+   that is taken, or all are; `why` then says by whom and until when. */
+bool positions_take(positions *p, size_t count, const load_names *names, const moment_frame *frame, boil_action *load,
+                    double lifts_s, positions_text *why);
+
+#endif
