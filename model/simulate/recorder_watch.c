@@ -145,12 +145,22 @@ static double surface_shows(const moment *m)
 
 static double locate(const moment *m, measure *of, double before, double x, double at);
 
+static double surface_gone(const moment *m)
+{
+    return -surface_shows(m);
+}
+
 static double surface_boils(const moment *m)
 {
     boil_recorder *r = m->record;
     double shows = surface_shows(m), before = r->surface_shows;
     bool boils = m->bath->layer == BOIL_WATER_LAYER_BOILS && !m->bath->boiling;
     r->surface_shows = boils ? shows : NEVER;
+    if (boils && !(shows > 0) && !isnan(r->surface_boils_since_s)) { /* until within this step */
+        double since_s = r->surface_boils_since_s;
+        r->surface_boils_since_s = NEVER;
+        return locate(m, surface_gone, -before, -shows, 0) - since_s;
+    }
     if (!boils || !(shows > 0))
         r->surface_boils_since_s = NEVER;
     else if (isnan(r->surface_boils_since_s))

@@ -17,7 +17,7 @@ typedef struct {
     const char *name, *run;
     const boil_plant *plant;
     const boil_history *history;
-    double calm_kg_s, start_kg, surface_since_s;
+    double calm_kg_s, calm_from_s, start_kg, surface_since_s;
 } traced;
 
 static double used_up(const traced *of, double left_m)
@@ -90,7 +90,7 @@ static double measure(traced *of, boil_watch_kind k, const boil_row *r)
     case BOIL_WATCH_WATER_FAST:
         return r->boiling ? used_up(of, r->left_m) : none;
     case BOIL_WATCH_SURGE:
-        return 1 + fmax(0, r->steam_kg_s - r->calm_kg_s) / of->calm_kg_s;
+        return 1 + fmax(0, r->steam_kg_s - r->calm_kg_s) / (r->time_s < of->calm_from_s ? r->calm_kg_s : of->calm_kg_s);
     default: /* a crust's mass is in no row */
         return none;
     }
@@ -183,9 +183,21 @@ static double calm_of(const boil_history *h)
     return h->summary.steam_steady_kg_s;
 }
 
+/* Before that it is what the heat full on would boil off: the runs that begin quiet and surge have it full on. */
+static double calm_from(const boil_history *h)
+{
+    const double minute_s = 60;
+    size_t i = 0;
+    if (h->rows[0].boiling)
+        return 0;
+    while (i + 1 < h->quiet_count && h->quiet[i + 1].start_s - h->quiet[i].end_s < minute_s)
+        i++;
+    return isnan(h->quiet[i].end_s) ? (double)INFINITY : h->quiet[i].end_s + minute_s;
+}
+
 static void retrace_run(const char *name, const scenario *s, const char *run, const boil_history *h)
 {
-    traced of = {name, run, &s->plant, h, calm_of(h), h->summary.bath_mass_start_kg, (double)NAN};
+    traced of = {name, run, &s->plant, h, calm_of(h), calm_from(h), h->summary.bath_mass_start_kg, (double)NAN};
     assert_true(h->rows_count > 0);
     for (int k = 0; k < BOIL_WATCHES; k++)
         assert_same(&of, (boil_watch_kind)k);

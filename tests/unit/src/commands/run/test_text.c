@@ -536,7 +536,7 @@ static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
     assert_says(text, "\"overflow_s\": null");
     assert_says(text, "\"scenario\": \"shift.bath\"");
     assert_says(text, "\"kind\": \"liquid\"");
-    assert_says(text, "\"drag_out_kg\": 0.1\n");
+    assert_says(text, "\"drag_out_kg\": 0.1,\n");
     assert_says(text, "\"account\": {\n    \"loads\": 1,");
     assert_says(text, "\"water_by_valve_kg\": 30,");
     assert_says(text, "\"bed_superheat_max_K\": null");
