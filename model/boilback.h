@@ -650,7 +650,8 @@ typedef struct {
     double left_hot_m;            /* the least, had the water been at its boil, and the bath at its own; NaN likewise */
     double surge_kg_s, critical_kg_s; /* the surge it could make then, and the steam that lifts the bath to the rim */
     double may_overflow_s;            /* when what floated could first lift the bath over the rim; NaN never */
-    double may_overflow_hot_s;        /* likewise, had it been at its boil */
+    double end_left_m;                /* as left_hot_m, as of the last moment of the spell so far; NaN: nothing floats then */
+    bool end_overflows;               /* and whether that could lift the bath over the rim */
     double erupts_s, erupts_kg; /* when most of all what floats may let go before the bath boils, and the steam then, where
                                            that leaves less than the freeboard asked for; NaN, 0: never */
 } boil_quiet_result;
@@ -917,7 +918,7 @@ typedef struct {
     bool continued;    /* beyond the schedule's end */
     double let_go_s;   /* of a trigger run: when; else NaN */
     bool refused;      /* it could not be carried out at all: its history is empty */
-    bool without_foam; /* made with the usual drift, where the scenario's own is lower */
+    bool usual_drift; /* made with the usual drift in place of the scenario's own */
     boil_history history;
 } boil_run_of_set;
 

@@ -4,15 +4,32 @@
 #include "equipment/tank.h"
 #include "findings/finding_parts.h"
 
+/* What floats and could lift the bath over the rim is counted as if it did, in a run that only may be so: whether it comes off while
+   a load, a stir or a colder bath meets it is nothing to rely on. */
+static void find_may_overflow(boil_judged *j)
+{
+    const boil_history *h = j->history;
+    double over_s = (double)NAN, left_m = boil_finding_least_left(h, 0, h->end_s);
+    for (size_t i = 0; i < h->quiet_count; i++)
+        over_s = fmin(over_s, h->quiet[i].may_overflow_s);
+    if (!isnan(over_s))
+        boil_find(j, &(boil_sighting){.x = -left_m,
+                                      .value = j->plant->tank.depth_m - left_m,
+                                      .limit = j->plant->tank.depth_m,
+                                      .per_x = 1,
+                                      .time_s = over_s,
+                                      .least = BOIL_AT_DANGER});
+}
+
 void boil_judge_overflow(boil_judged *j)
 {
     boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_OVERFLOW, j->plant->tank.depth_m, 1);
-    double since = j->history->summary.overflow_s;
-    if (isnan(since))
-        return;
-    s.time_s = since;
+    s.time_s = j->history->summary.overflow_s;
     s.least = BOIL_AT_DANGER;
-    boil_find(j, &s);
+    if (!isnan(s.time_s))
+        boil_find(j, &s);
+    else if (j->only_may)
+        find_may_overflow(j);
 }
 
 void boil_judge_overflow_still(boil_judged *j)
@@ -21,13 +38,21 @@ void boil_judge_overflow_still(boil_judged *j)
     boil_find(j, &s);
 }
 
-/* Over the rim the overflow says it. */
+/* Over the rim the overflow says it. In a run that only may be so, what floats counts as if it came off where that alone is a
+   warning. */
 void boil_judge_freeboard(boil_judged *j)
 {
-    double limit = j->plant->limits.freeboard_m;
+    double limit = j->plant->limits.freeboard_m, left_m = boil_finding_least_left(j->history, 0, j->history->end_s);
     boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_FREEBOARD, limit, -boil_finding_freeboard_unit(j));
-    if (j->history->summary.freeboard_min_m.value > 0)
-        boil_find(j, &s);
+    if (!(j->history->summary.freeboard_min_m.value > 0))
+        return;
+    if (j->only_may && left_m < limit / 3 && boil_finding_used_up(j, left_m) > s.x) {
+        s.x = boil_finding_used_up(j, left_m);
+        s.value = left_m;
+        s.from_s = NULL;
+        s.time_s = s.worst_s = boil_finding_least_left_s(j->history);
+    }
+    boil_find(j, &s);
 }
 
 /* An electric element that stays bare under power for a minute burns out and can set fire to what touches it. */

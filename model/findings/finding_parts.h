@@ -74,6 +74,7 @@ double boil_finding_stopped_for(const boil_history *h, const boil_addition_resul
 
 /* The least freeboard that what floated would have left, had it let go at the worst moment between two; NaN: nothing floated. */
 double boil_finding_least_left(const boil_history *h, double from_s, double to_s);
+double boil_finding_least_left_s(const boil_history *h); /* of the whole run: when */
 
 /* findings/causes.c: fills `because` in both lists; possible may be NULL. */
 void boil_finding_causes(boil_findings *found, boil_findings *possible);

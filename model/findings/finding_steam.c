@@ -14,6 +14,15 @@ double boil_finding_least_left(const boil_history *h, double from_s, double to_s
     return least;
 }
 
+double boil_finding_least_left_s(const boil_history *h)
+{
+    double least = boil_finding_least_left(h, 0, h->end_s);
+    for (size_t i = 0; i < h->quiet_count; i++)
+        if (h->quiet[i].left_m == least)
+            return h->quiet[i].left_s;
+    return (double)NAN;
+}
+
 /* A layer is as grave as the freeboard would be that is left once it has let go: of the limit less than all, two thirds, one third;
    and over the rim where the surge can get there. */
 void boil_judge_layer(boil_judged *j)
@@ -38,14 +47,14 @@ void boil_judge_layer_outlasts(boil_judged *j)
 {
     const boil_history *h = j->history;
     const boil_quiet_result *q = h->quiet_count > 0 ? &h->quiet[h->quiet_count - 1] : NULL;
-    if (q == NULL || !isnan(q->end_s) || j->let_go || isnan(q->left_hot_m))
+    if (q == NULL || !isnan(q->end_s) || j->let_go || isnan(q->end_left_m))
         return;
-    bool over = !isnan(q->may_overflow_hot_s);
-    boil_find(j, &(boil_sighting){.x = boil_finding_used_up(j, q->left_hot_m),
-                                  .value = q->left_hot_m,
+    bool over = q->end_overflows;
+    boil_find(j, &(boil_sighting){.x = boil_finding_used_up(j, q->end_left_m),
+                                  .value = q->end_left_m,
                                   .limit = j->plant->limits.freeboard_m,
                                   .per_x = -boil_finding_freeboard_unit(j),
-                                  .time_s = over ? q->may_overflow_hot_s : q->start_s,
+                                  .time_s = h->end_s,
                                   .worst_s = h->end_s,
                                   .least = over ? BOIL_AT_DANGER : BOIL_AT_NOTICE,
                                   .most = over ? BOIL_AT_DANGER : BOIL_AT_WARNING});

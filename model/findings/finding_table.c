@@ -11,7 +11,7 @@ const char *const boil_unit_words[BOIL_UNITS] = {
 static const boil_finding_row rows[BOIL_FOUND_KINDS] = {
     [BOIL_FOUND_NEVER_BOILS] = {"never-boils", "the bath never boils",
      BOIL_UNIT_POWER, boil_judge_never_boils, false,
-     "More heat, less draught, a lid: load nothing, add no water.",
+     "Load nothing, add no water; with nothing afloat: more heat, a lid.",
      NULL, NULL},
     [BOIL_FOUND_NEVER_RETURNS] = {"boil-never-returns", "the boil does not come back before the end",
      BOIL_UNIT_TIME, boil_judge_never_returns, false,
@@ -19,7 +19,7 @@ static const boil_finding_row rows[BOIL_FOUND_KINDS] = {
      NULL, NULL},
     [BOIL_FOUND_LAYER_OUTLASTS] = {"layer-outlasts-run", "water afloat as the run ends",
      BOIL_UNIT_LENGTH, boil_judge_layer_outlasts, true,
-     "Leave no one at it: it lets go when the boil returns.",
+     "Keep everyone away: it lets go when the boil returns.",
      "freeboard it would leave", NULL},
     [BOIL_FOUND_BOIL_LOST] = {"boil-lost-long", "boil lost longer than the limit",
      BOIL_UNIT_TIME, boil_judge_boil_lost, true,

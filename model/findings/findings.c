@@ -143,8 +143,8 @@ static boil_outcome take_in(const boil_run_of_set *r, boil_findings *seen, boil_
         return hold_against_wide(found, seen, possible);
     for (size_t i = 0; i < seen->count && outcome == BOIL_OK; i++)
         if (!boil_closures_is_mild(c) || seen->list[i].kind == BOIL_FOUND_NOT_RESOLVED)
-            outcome = c == BOIL_CLOSURES_LIKELY ? keep(found, &seen->list[i], BOIL_LIKELY)
-                                                : keep(possible, &seen->list[i], BOIL_POSSIBLE);
+            outcome = c == BOIL_CLOSURES_LIKELY && !r->usual_drift ? keep(found, &seen->list[i], BOIL_LIKELY)
+                                                                   : keep(possible, &seen->list[i], BOIL_POSSIBLE);
     return outcome;
 }
 

@@ -31,13 +31,14 @@ typedef struct {
     const boil_run_options *options;
     boil_run_set *set;
     boil_triggers triggers;
+    bool usual_drift; /* what is made now is, whatever the plant's */
 } making;
 
 /* Whether water floats at the end on a bath that does not boil, enough to lower the freeboard if it let go. */
 static bool unresolved(const boil_history *h)
 {
     const boil_quiet_result *last = h->quiet_count > 0 ? &h->quiet[h->quiet_count - 1] : NULL;
-    return h->end == BOIL_RUN_DONE && last != NULL && isnan(last->end_s) && !isnan(last->left_hot_m);
+    return h->end == BOIL_RUN_DONE && last != NULL && isnan(last->end_s) && !isnan(last->end_left_m);
 }
 
 /* Without room for triggers none are looked for. */
@@ -109,8 +110,8 @@ static boil_outcome add(making *m, const wanted_run *w)
     boil_run_options with = options_of(m, w);
     boil_run_of_set *r = &m->set->other[m->set->count];
     boil_triggers found = {.count = 0}, *triggers = w->triggers ? &found : NULL;
-    bool is_likely = w->closures == BOIL_CLOSURES_LIKELY;
-    *r = (boil_run_of_set){.closures = w->closures, .let_go_s = (double)NAN};
+    bool is_likely = w->closures == BOIL_CLOSURES_LIKELY && !m->usual_drift;
+    *r = (boil_run_of_set){.closures = w->closures, .let_go_s = (double)NAN, .usual_drift = m->usual_drift};
     boil_outcome outcome = is_likely ? BOIL_OK : carry_out(m, m->schedule, &with, triggers, &r->history);
     const boil_history *seen = is_likely ? &m->set->likely : &r->history;
     if (outcome == BOIL_OK && w->further && unresolved(seen)) {
@@ -188,24 +189,27 @@ static boil_outcome add_if_wanted(making *m, const wanted_run *w)
     return outcome == BOIL_OK && yes ? add(m, w) : outcome;
 }
 
-/* Foam makes the bath rise higher and the water mix in sooner: that may be the milder. So the grave runs of a scenario that foams
-   are made with the usual drift as well. */
-static boil_outcome add_without_foam(making *m)
+/* Whether a run is made once more with the usual drift: foam makes the bath rise higher and the water mix in sooner, and that may be
+   the milder, so the grave runs of a scenario that foams; and of one that says its bath lets steam go quickly the likely run. */
+static bool is_made_usual(const wanted_run *w, double drift, double usual)
+{
+    bool grave = w->closures >= BOIL_CLOSURES_GRAVE && w->closures <= BOIL_CLOSURES_SUDDEN_8;
+    return drift < usual ? grave : w->closures == BOIL_CLOSURES_LIKELY;
+}
+
+static boil_outcome add_usual_drift(making *m)
 {
     const boil_plant *own = m->plant;
     boil_plant usual = *own;
     boil_outcome outcome = BOIL_OK;
     usual.pool.drift = boil_swell_default().drift;
-    if (own->pool.drift >= usual.pool.drift)
+    if (own->pool.drift == usual.pool.drift)
         return BOIL_OK;
     m->plant = &usual;
-    for (size_t i = 0; outcome == BOIL_OK && i < sizeof wanted / sizeof wanted[0]; i++) {
-        size_t before = m->set->count;
-        if (wanted[i].closures >= BOIL_CLOSURES_GRAVE && wanted[i].closures <= BOIL_CLOSURES_SUDDEN_8)
+    m->usual_drift = true;
+    for (size_t i = 0; outcome == BOIL_OK && i < sizeof wanted / sizeof wanted[0]; i++)
+        if (is_made_usual(&wanted[i], own->pool.drift, usual.pool.drift))
             outcome = add_if_wanted(m, &wanted[i]);
-        if (m->set->count > before)
-            m->set->other[before].without_foam = true;
-    }
     m->plant = own;
     return outcome;
 }
@@ -223,7 +227,7 @@ boil_outcome boil_run_set_of_unchecked(const boil_plant *p, const boil_schedule 
     for (size_t i = 0; outcome == BOIL_OK && i < sizeof wanted / sizeof wanted[0]; i++)
         outcome = add_if_wanted(&m, &wanted[i]);
     if (outcome == BOIL_OK)
-        outcome = add_without_foam(&m);
+        outcome = add_usual_drift(&m);
     if (outcome == BOIL_OK)
         outcome = add_triggers(&m);
     boil_triggers_free(&m.triggers);

@@ -187,7 +187,7 @@ static boil_outcome begin_quiet(boil_recorder *r, double t, const boil_bath *b, 
                                                  .left_s = NEVER,
                                                  .left_hot_m = NEVER,
                                                  .may_overflow_s = NEVER,
-                                                 .may_overflow_hot_s = NEVER,
+                                                 .end_left_m = NEVER,
                                                  .erupts_s = NEVER};
     boil_quiet_result *q = &list[h->quiet_count - 1];
     q->by_thermostat = stilled_by_control(q, b, v);
@@ -316,13 +316,15 @@ static void watch_additions(boil_recorder *r, double t, const boil_bath *b, cons
 /* What floats on a quiet bath, and what it could do. Where the bath would be over the rim without it, it is not the water's doing. */
 static void watch_afloat(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, boil_quiet_result *q)
 {
+    q->end_left_m = NEVER;
+    q->end_overflows = false;
     if (!(v->layer.mass_kg > 0))
         return;
     boil_potential now = boil_potential_of(b, v, r->plant->limits.freeboard_m, &r->yield), hot = boil_potential_hot(b, v);
     if (hot.without_m > 0 && hot.left_m < hot.without_m - BOIL_RECORDER_NOTHING_M) {
         q->left_hot_m = fmin(q->left_hot_m, hot.left_m);
-        if (hot.overflows && isnan(q->may_overflow_hot_s))
-            q->may_overflow_hot_s = t;
+        q->end_left_m = hot.left_m;
+        q->end_overflows = hot.overflows;
     }
     if (!(now.without_m > 0 && now.left_m < now.without_m - BOIL_RECORDER_NOTHING_M))
         return;

@@ -171,8 +171,12 @@ static void water(const teller *t)
     double hours = t->o->central.end_s / 3600, per = hours >= 1 && t->summary->boiling_share >= 0.5 ? hours : 1;
     double given = unit_from_si(DIM_VOLUME, volume, w.given_m3), taken = unit_from_si(DIM_VOLUME, volume, w.taken_m3);
     double lacks = taken - given;
+    if (!(t->summary->boiling_share > 0)) { /* what it lacks then is no reason to pour */
+        TEXT_ADD(r->says.text, "%.1f %s given; it never boils, %.1f %s evaporate", given, volume, fabs(taken), volume);
+        return;
+    }
     TEXT_ADD(r->says.text, "%.1f %s%s given, steam takes %.1f", given / per, volume, per != 1 || hours == 1 ? "/h" : "",
-             taken / per);
+             fabs(taken / per) < 0.05 ? 0 : taken / per);
     if (fabs(lacks) < 0.05)
         TEXT_ADD(r->says.text, ": even");
     else

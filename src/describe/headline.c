@@ -3,6 +3,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "case/grading.h"
+
 static const boil_finding *at(const carried_out *o, size_t i)
 {
     return i < o->found.count ? &o->found.list[i] : &o->possible.list[i - o->found.count];
@@ -50,11 +52,18 @@ const boil_finding *headline_of(const carried_out *o)
     return first != NULL && first->severity > BOIL_SEVERITY_NOTICE ? first : NULL;
 }
 
+/* Freeboard, band and recovery are the user's own limits. */
+static bool is_out(const boil_finding *f)
+{
+    return f->severity > BOIL_SEVERITY_NOTICE || f->kind == BOIL_FOUND_FREEBOARD || f->kind == BOIL_FOUND_TOO_HOT ||
+           f->kind == BOIL_FOUND_TOO_COOL || f->kind == BOIL_FOUND_BOIL_LOST;
+}
+
 /* A moment before its own grade's, when it was less grave. */
 static double out_s(const boil_finding *f)
 {
     double first_s = begins_s(f);
-    for (size_t i = BOIL_SEVERITY_CAUTION; i < f->grades_count; i++)
+    for (size_t i = 0; i < f->grades_count; i++)
         first_s = fmin(first_s, f->grades[i].from_s);
     return first_s;
 }
@@ -64,7 +73,7 @@ const boil_finding *headline_first_out(const carried_out *o, double *time_s)
     const boil_finding *first = NULL;
     *time_s = (double)NAN;
     for (const boil_finding *f = NULL; (f = headline_next(o, f)) != NULL;) {
-        if (f->severity <= BOIL_SEVERITY_NOTICE || (first != NULL && out_s(f) >= *time_s))
+        if (!is_out(f) || (first != NULL && out_s(f) >= *time_s))
             continue;
         first = f;
         *time_s = out_s(f);

@@ -11,7 +11,8 @@ const boil_finding *headline_next(const carried_out *o, const boil_finding *afte
 /* The first of all; NULL when nothing is above NOTICE. */
 const boil_finding *headline_of(const carried_out *o);
 
-/* What was first of CAUTION or more, and when: what holds for the whole run began with it. NULL: nothing was. */
+/* What was first beyond its limit, and when, of all above NOTICE and of the user's own limits at any grade: what holds for the whole run
+   began with it. NULL: nothing was. */
 const boil_finding *headline_first_out(const carried_out *o, double *time_s);
 
 bool headline_is_possible(const carried_out *o, const boil_finding *f); /* only other runs of the set show it, or so grave */

@@ -226,6 +226,18 @@ static void after(const writing *w)
     listing_line(w->to, "least freeboard", DIM_LENGTH, p->freeboard_min_m, "until then, at the gravest");
 }
 
+/* A bath that only simmers is read too low, and what is then put in makes it far too strong. */
+static void doubt(const writing *w)
+{
+    double reads_K = w->p->asked.reads_K, low_K = w->scenario->plant.limits.boiling_point_low_K;
+    if (reads_K < low_K)
+        report_paragraph(
+            w->to,
+            "WARNING: %s is below the band, which begins at %s. Was it read at a full boil? A quiet bath is cooler, "
+            "not weaker: if it did not boil all over, add nothing, let it boil, and read again.",
+            SHOWN(w->system, TEMPERATURE, reads_K), SHOWN(w->system, TEMPERATURE, low_K));
+}
+
 void correct_report(const void *answer, const output *o, FILE *to)
 {
     const correct_answer *a = answer;
@@ -233,6 +245,7 @@ void correct_report(const void *answer, const output *o, FILE *to)
     boil_initial_charge as = a->scenario->plant.charge;
     as.basis = BOIL_INITIAL_BY_BOILING_POINT;
     verdict(&w);
+    doubt(&w);
     fprintf(to, "\n%s\n", text_plain(a->scenario->title).text);
     bath(&w);
     steps(&w);
