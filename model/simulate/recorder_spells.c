@@ -321,7 +321,7 @@ static void watch_afloat(boil_recorder *r, double t, const boil_bath *b, const b
     if (!(v->layer.mass_kg > 0))
         return;
     boil_potential now = boil_potential_of(b, v, r->plant->limits.freeboard_m, &r->yield), hot = boil_potential_hot(b, v);
-    if (hot.without_m > 0 && hot.left_m < hot.without_m - BOIL_RECORDER_NOTHING_M) {
+    if (hot.left_m < hot.without_m - BOIL_RECORDER_NOTHING_M) { /* whoever's doing it is that the bath goes over */
         q->left_hot_m = fmin(q->left_hot_m, hot.left_m);
         q->end_left_m = hot.left_m;
         q->end_overflows = hot.overflows;
