@@ -165,6 +165,16 @@ formatted_text format_clock_exact(double start_s, double t)
     return out;
 }
 
+bool format_same(unit_dimension d, double a, double b)
+{
+    static const double apart[DIM_COUNT] = {[DIM_TIME] = 1,      [DIM_TEMPERATURE] = 0.05, [DIM_DIFFERENCE] = 0.05,
+                                            [DIM_LENGTH] = 1e-3, [DIM_FRACTION] = 1e-3,    [DIM_MASS] = 0.005};
+    double size = fmax(fabs(a), fabs(b)), of_it = apart[d] == 0 ? 0.005 : d == DIM_MASS ? 0.001 : 0;
+    if (!is_there(a) || !is_there(b))
+        return is_there(a) == is_there(b);
+    return fabs(a - b) <= fmax(apart[d], of_it * size);
+}
+
 formatted_text format_bare(unit_system s, unit_dimension d, double si)
 {
     formatted_text t = format_number(s, d, si);

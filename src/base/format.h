@@ -26,6 +26,10 @@ typedef struct {
 } format_pair;
 format_pair format_value_and_limit(unit_system s, unit_dimension d, double value, double limit);
 
+/* No further apart than any report tells apart: a second, a twentieth of a kelvin, a millimetre, a tenth of a per cent of a whole; of
+   masses a thousandth or 5 g, of all else half a per cent. So are two that are both not there. */
+bool format_same(unit_dimension d, double a, double b);
+
 formatted_text format_bare(unit_system s, unit_dimension d, double si); /* format_number, without ".0" */
 
 formatted_text format_duration(double s);                    /* "45 s", "2 min", "4.5 min", "2.5 h" */

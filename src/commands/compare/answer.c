@@ -140,21 +140,21 @@ static double heat_put_in(const carried_out *o)
 /* clang-format off */
 #define AT(member) .where = offsetof(carried_out, member)
 static const compare_measure measures[] = {
-    {"slowest_load_s", "boil back, slowest load", DIM_TIME, .of = slowest_load},
-    {"quiet_s", "time without boil", DIM_TIME, .of = quiet_time},
+    {"slowest_load_s", "slowest boil back", DIM_TIME, .of = slowest_load, .always = true},
+    {"freeboard_min_m", "least freeboard", DIM_LENGTH, AT(central.summary.freeboard_min_m.value), .always = true},
+    {"gravest_freeboard_min_m", " in the gravest run", DIM_LENGTH, .of = gravest_freeboard_min},
+    {"level_max_m", "highest level", DIM_LENGTH, AT(central.summary.level_max_m.value)},
     {"layer_max_kg", "most water afloat", DIM_MASS, AT(central.summary.layer_max_kg.value)},
     {"steam_peak_kg_s", "most steam", DIM_MASS_FLOW, AT(central.summary.steam_peak_kg_s.value),
      .is_steam_peak = true},
-    {"level_max_m", "highest level", DIM_LENGTH, AT(central.summary.level_max_m.value)},
-    {"freeboard_min_m", "least freeboard", DIM_LENGTH, AT(central.summary.freeboard_min_m.value)},
-    {"gravest_freeboard_min_m", "the same, at the gravest", DIM_LENGTH, .of = gravest_freeboard_min},
-    {"temperature_end_K", "temperature, at the end", DIM_TEMPERATURE, AT(central.summary.temperature_end_K)},
-    {"boiling_point_end_K", "boils at, at the end", DIM_TEMPERATURE, AT(central.summary.boiling_point_end_K)},
-    {"salt_fraction_end", "salts by mass, at the end", DIM_FRACTION, AT(central.summary.salt_fraction_end)},
-    {"still_level_end_m", "still level, at the end", DIM_LENGTH, AT(central.summary.still_level_end_m)},
+    {"quiet_s", "time without boil", DIM_TIME, .of = quiet_time},
+    {"boiling_point_end_K", "boils at, end", DIM_TEMPERATURE, AT(central.summary.boiling_point_end_K), .always = true},
+    {"still_level_end_m", "level, end", DIM_LENGTH, AT(central.summary.still_level_end_m), .always = true},
+    {"temperature_end_K", "temperature, end", DIM_TEMPERATURE, AT(central.summary.temperature_end_K)},
+    {"salt_fraction_end", "salts by mass, end", DIM_FRACTION, AT(central.summary.salt_fraction_end)},
     {"water_added_kg", "water added", DIM_MASS, .of = water_added},
     {"steam_total_kg", "steam, in all", DIM_MASS, AT(central.summary.steam_total_kg)},
-    {"input_mean_W", "heat put in, on average", DIM_POWER, .of = heat_put_in},
+    {"input_mean_W", "heat, on average", DIM_POWER, .of = heat_put_in},
 };
 /* clang-format on */
 

@@ -32,6 +32,7 @@ typedef struct {
     size_t where;                       /* in carried_out, where that is all */
     double (*of)(const carried_out *o); /* else */
     bool is_steam_peak;                 /* it may be more than said */
+    bool always;                        /* told in the report also where it is the same in both */
 } compare_measure;
 const compare_measure *compare_measured(size_t index);
 double compare_measure_of(const compare_measure *m, const carried_out *o); /* NaN: there is none */

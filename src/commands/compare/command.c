@@ -12,6 +12,7 @@ static const option options[] = {
     OUTPUT_CSV(request, "also write what comes of both as CSV, in SI units; '-' writes it instead of the report"),
     OUTPUT_PLOT(request, "draw one over the other with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal"),
     OUTPUT_UNITS(request, "report"),
+    {"full", NULL, "also what is the same in both, and what is only a NOTICE", OPTION_FLAG, INTO(output.full)},
 };
 
 static const output_writers writers = {
@@ -57,9 +58,10 @@ const command command_compare = {
     .argument = "FILE",
     .several = "FILE FILE",
     .summary = "two scenarios side by side",
-    .description = "Carries out two scenarios, A and B, and says what differs in the settings and in what is done, and what "
-                   "comes of it. Acts are matched by the time from the start; a picture shows both on the clock of the first. "
-                   "A prediction is never a permission.",
+    .description =
+        "Carries out two scenarios, A and B, and says what comes of each, in which it is worse, and what they differ "
+        "in. Acts are matched by the time from the start; a picture shows both on the clock of the first. "
+        "A prediction is never a permission.",
     .example = PROGRAM_NAME " compare water-while-quiet.bath water-while-boiling.bath --plot pair.svg",
     COMMAND_PARTS(compare_documents),
 };

@@ -5,34 +5,151 @@
 #include <string.h>
 
 #include "base/program.h"
+#include "describe/finding_words.h"
+#include "describe/gist.h"
 #include "describe/listing.h"
 #include "describe/report.h"
 #include "describe/verdict.h"
 
-#define NAME_WIDTH 27
-#define SIDE_WIDTH 20
-#define TITLE_WIDTH 52
+#define NAME_WIDTH 24
+#define SIDE_WIDTH 17
+#define DIFFERENCE_WIDTH 16
+#define WORD_WIDTH 18 /* of a signal word: "DANGER (possible)" */
 
 static void line(FILE *to, const char *name, const char *a, const char *b, const char *difference)
 {
-    char text[2000];
-    snprintf(text, sizeof text, " %s %s %s %s", text_fitted(name, NAME_WIDTH).text, text_fitted(a, SIDE_WIDTH).text,
-             text_fitted(b, SIDE_WIDTH).text, difference);
+    char text[600];
+    snprintf(text, sizeof text, " %s %*s %*s %*s", text_fitted(name, NAME_WIDTH).text, SIDE_WIDTH, a, SIDE_WIDTH, b,
+             DIFFERENCE_WIDTH, difference);
     text_line(to, text);
 }
 
-static void head(FILE *to, const char *name, const char *difference)
+/* The line that decides, and which scenario that is. */
+static void side(const carried_out *o, const char *letter, const output *how, FILE *to)
 {
-    fputc('\n', to);
-    line(to, name, "A", "B", difference);
+    gist g = gist_of(o, how->system);
+    int used = fprintf(to, "%s  ", letter) + (int)strlen(g.word);
+    if (g.headline != NULL)
+        finding_severity_print(to, g.headline->severity, how->colour);
+    else
+        fputs(g.word, to);
+    if (g.behind.text[0] != '\0')
+        text_wrapped(to, g.behind.text + 1, used, used + 1, REPORT_WIDTH);
+    else
+        fputc('\n', to);
+    text_wrapped(to, text_plain(o->scenario->title != NULL ? o->scenario->title : "").text, 0, 3, REPORT_WIDTH);
+    if (carried_out_stopped(o))
+        text_wrapped(to, verdict_stop_reason(o, how->system).text, fprintf(to, "   STOPPED:"), 4, REPORT_WIDTH);
 }
 
-static void side(const carried_out *o, const char *letter, unit_system s, FILE *to)
+static formatted_text measured(const compare_measure *m, unit_system s, const carried_out *o)
 {
-    char title[600];
-    snprintf(title, sizeof title, "%s  %s", letter, text_fitted(o->scenario->title, REPORT_WIDTH - 3).text);
-    text_line(to, title);
-    text_wrapped(to, verdict_of(o, s).text, 0, 3, REPORT_WIDTH);
+    formatted_text value = format_quantity(s, m->dimension, compare_measure_of(m, o)), more;
+    snprintf(more.text, sizeof more.text, "> %.40s", value.text);
+    return m->is_steam_peak && o->central.summary.steam_more_than ? more : value;
+}
+
+static formatted_text difference_of(const compare_measure *m, unit_system s, double a, double b)
+{
+    formatted_text t;
+    unit_dimension d = m->dimension == DIM_TEMPERATURE ? DIM_DIFFERENCE : m->dimension;
+    if (!isfinite(a) || !isfinite(b))
+        return (formatted_text){"-"};
+    if (format_same(m->dimension, a, b))
+        return (formatted_text){"same"};
+    snprintf(t.text, sizeof t.text, "%c%.40s", b > a ? '+' : '-', format_quantity(s, d, fabs(b - a)).text);
+    return t;
+}
+
+static formatted_text loads_back(const carried_out *o)
+{
+    formatted_text t = {"-"};
+    boil_recoveries r = boil_history_recoveries(&o->central, o->scenario->plant.limits.recovery_s);
+    if (o->central.loads_count > 0)
+        snprintf(t.text, sizeof t.text, "%zu of %zu", r.back, o->central.loads_count);
+    return t;
+}
+
+static formatted_text water(const carried_out *o, unit_system s)
+{
+    formatted_text t;
+    carried_out_water w = carried_out_water_of(o);
+    const char *volume = format_unit(s, DIM_VOLUME);
+    snprintf(t.text, sizeof t.text, "%.1f, %.1f %s", unit_from_si(DIM_VOLUME, volume, w.given_m3),
+             unit_from_si(DIM_VOLUME, volume, w.taken_m3), volume);
+    return t;
+}
+
+static const char *alike(const formatted_text *a, const formatted_text *b)
+{
+    return strcmp(a->text, b->text) == 0 ? "same" : "-";
+}
+
+/* What is the same in both is told where one looks for it, or all is told. */
+static void outcomes(const compare_answer *c, const output *how, FILE *to)
+{
+    const compare_measure *m;
+    formatted_text a = loads_back(c->a), b = loads_back(c->b);
+    fputc('\n', to);
+    line(to, "", "A", "B", "B less A");
+    line(to, "loads back in time", a.text, b.text, alike(&a, &b));
+    for (size_t i = 0; (m = compare_measured(i)) != NULL; i++) {
+        double x = compare_measure_of(m, c->a), y = compare_measure_of(m, c->b);
+        if (m->always || how->full || !format_same(m->dimension, x, y))
+            line(to, m->words, measured(m, how->system, c->a).text, measured(m, how->system, c->b).text,
+                 difference_of(m, how->system, x, y).text);
+    }
+    a = water(c->a, how->system);
+    b = water(c->b, how->system);
+    line(to, "water given, taken", a.text, b.text, alike(&a, &b));
+}
+
+static int severity_in(const compare_finding *f, int i)
+{
+    return f->in[i] != NULL ? (int)f->in[i]->severity : -1;
+}
+
+/* All that one side has and the other has not, or less grave; those of one signal word together. */
+static bool worse_with(const compare_answer *c, const compare_finding *list, size_t count, int i, boil_severity severity,
+                       bool likely, FILE *to)
+{
+    char text[1600] = "", word[40];
+    const carried_out *o = i == 0 ? c->a : c->b;
+    for (size_t k = 0; k < count; k++) {
+        const boil_finding *f = list[k].in[i];
+        if (f == NULL || f->severity != severity || list[k].likely[i] != likely ||
+            severity_in(&list[k], i) <= severity_in(&list[k], 1 - i))
+            continue;
+        TEXT_ADD(text, "%s%s%s%s", text[0] != '\0' ? "; " : "", f->title, isnan(f->time_s) ? "" : ", ",
+                 finding_clock(o, f).text);
+    }
+    if (text[0] == '\0')
+        return false;
+    snprintf(word, sizeof word, "%s%s", boil_severity_word(severity), likely ? "" : " (possible)");
+    int used = fprintf(to, "   %-*s", WORD_WIDTH, word);
+    text_wrapped(to, text, used, used + 1, REPORT_WIDTH);
+    return true;
+}
+
+static void worse_in(const compare_answer *c, const compare_finding *list, size_t count, int i, const output *how, FILE *to)
+{
+    bool any = false;
+    fprintf(to, "\n worse in %s\n", i == 0 ? "A" : "B");
+    for (int s = BOIL_SEVERITY_DANGER; s >= (how->full ? BOIL_SEVERITY_NOTICE : BOIL_SEVERITY_CAUTION); s--) {
+        any = worse_with(c, list, count, i, (boil_severity)s, true, to) || any;
+        any = worse_with(c, list, count, i, (boil_severity)s, false, to) || any;
+    }
+    if (!any)
+        fputs("   nothing\n", to);
+}
+
+static void findings(const compare_answer *c, const output *how, FILE *to)
+{
+    size_t count;
+    compare_finding *list = compare_findings(c, &count);
+    worse_in(c, list, count, 0, how, to);
+    worse_in(c, list, count, 1, how, to);
+    free(list);
 }
 
 static const char *state_words(const scenario *s, size_t i, unit_system system, setting_words *w)
@@ -43,31 +160,19 @@ static const char *state_words(const scenario *s, size_t i, unit_system system, 
     return w->text;
 }
 
-/* What does not fit beside each other stands below each other. */
-static void setting(FILE *to, const char *name, const char *a, const char *b)
-{
-    if (strlen(a) <= SIDE_WIDTH && strlen(b) <= SIDE_WIDTH) {
-        line(to, name, a, b, "");
-        return;
-    }
-    int used = fprintf(to, " %s A:", text_fitted(name, NAME_WIDTH).text);
-    text_wrapped(to, a, used, used + 1, REPORT_WIDTH);
-    fprintf(to, " %*s B:", NAME_WIDTH, "");
-    text_wrapped(to, b, used, used + 1, REPORT_WIDTH);
-}
-
 static bool settings(const compare_answer *c, unit_system s, FILE *to)
 {
     bool any = false;
     for (size_t i = 0; i < key_count(); i++) {
         setting_words a, b;
-        char name[80];
+        char text[1600];
         const key *k = key_at(i);
         if (!compare_setting_differs(c, i))
             continue;
         any = true;
-        snprintf(name, sizeof name, k->section[0] != '\0' ? "%s, %s" : "%s%s", k->section, k->words);
-        setting(to, name, state_words(c->a->scenario, i, s, &a), state_words(c->b->scenario, i, s, &b));
+        snprintf(text, sizeof text, "%s%s%s: A %s, B %s", k->section, k->section[0] != '\0' ? " " : "", k->words,
+                 state_words(c->a->scenario, i, s, &a), state_words(c->b->scenario, i, s, &b));
+        text_wrapped(to, text_plain(text).text, 0, 3, REPORT_WIDTH);
     }
     return any;
 }
@@ -78,9 +183,9 @@ static void action(const compare_action *x, unit_system s, FILE *to)
     action_text details = action_details(x->of, x->action, s == UNITS_US ? ACTION_US : ACTION_SI);
     snprintf(text, sizeof text, "%s%s%s", action_name_of(x->of, x->action).text, details.text[0] != '\0' ? ", " : "",
              details.text);
-    int used = fprintf(to, " only %s %8s ", x->in_a ? "A" : "B",
+    int used = fprintf(to, "   %s only  %8s ", x->in_a ? "A" : "B",
                        format_clock_exact(x->of->start_s, x->of->schedule.actions[x->action].time_s).text);
-    text_wrapped(to, text, used, used + 1, REPORT_WIDTH);
+    text_wrapped(to, text_plain(text).text, used, used + 1, REPORT_WIDTH);
 }
 
 static bool actions(const compare_answer *c, unit_system s, FILE *to)
@@ -90,87 +195,28 @@ static bool actions(const compare_answer *c, unit_system s, FILE *to)
     for (size_t i = 0; i < count && i < PLAN_ACTIONS_MAX; i++)
         action(&list[i], s, to);
     if (count > PLAN_ACTIONS_MAX)
-        fprintf(to, " ... and %zu acts more\n", count - PLAN_ACTIONS_MAX);
+        fprintf(to, "   ... and %zu acts more\n", count - PLAN_ACTIONS_MAX);
     free(list);
     return count > 0;
 }
 
-static void inputs(const compare_answer *c, unit_system s, FILE *to)
+static void causes(const compare_answer *c, unit_system s, FILE *to)
 {
-    head(to, "What differs", "");
+    fputs("\n because\n", to);
     bool any = settings(c, s, to);
     any = actions(c, s, to) || any;
     if (!any)
-        fputs(" nothing\n", to);
-}
-
-static formatted_text difference_of(const compare_measure *m, unit_system s, double a, double b)
-{
-    formatted_text t;
-    unit_dimension d = m->dimension == DIM_TEMPERATURE ? DIM_DIFFERENCE : m->dimension;
-    formatted_text size = format_quantity(s, d, fabs(b - a));
-    if (!isfinite(a) || !isfinite(b) ||
-        strcmp(format_quantity(s, m->dimension, a).text, format_quantity(s, m->dimension, b).text) == 0)
-        return (formatted_text){""};
-    snprintf(t.text, sizeof t.text, "%c%.40s", b > a ? '+' : '-', size.text);
-    return t;
-}
-
-static formatted_text measured(const compare_measure *m, unit_system s, const carried_out *o)
-{
-    formatted_text value = format_quantity(s, m->dimension, compare_measure_of(m, o)), more;
-    snprintf(more.text, sizeof more.text, "more than %.36s", value.text);
-    return m->is_steam_peak && o->central.summary.steam_more_than ? more : value;
-}
-
-static void outcomes(const compare_answer *c, unit_system s, FILE *to)
-{
-    const compare_measure *m;
-    head(to, "What comes of it", "B less A");
-    for (size_t i = 0; (m = compare_measured(i)) != NULL; i++) {
-        double a = compare_measure_of(m, c->a), b = compare_measure_of(m, c->b);
-        line(to, m->words, measured(m, s, c->a).text, measured(m, s, c->b).text, difference_of(m, s, a, b).text);
-    }
-}
-
-static formatted_text severity_words(const compare_finding *f, int i)
-{
-    formatted_text t;
-    if (f->in[i] == NULL)
-        return (formatted_text){"-"};
-    snprintf(t.text, sizeof t.text, "%s%s", boil_severity_word(f->in[i]->severity), f->likely[i] ? "" : " (possible)");
-    return t;
-}
-
-static void finding_line(FILE *to, const char *title, const char *a, const char *b)
-{
-    char text[1400];
-    snprintf(text, sizeof text, " %s %s %s", text_fitted(title, TITLE_WIDTH).text, text_fitted(a, SIDE_WIDTH).text, b);
-    text_line(to, text);
-}
-
-static void findings(const compare_answer *c, FILE *to)
-{
-    size_t count;
-    compare_finding *list = compare_findings(c, &count);
-    fputc('\n', to);
-    finding_line(to, "Findings", count > 0 ? "A" : "", count > 0 ? "B" : "");
-    for (size_t i = 0; i < count; i++)
-        finding_line(to, compare_finding_of(&list[i])->title, severity_words(&list[i], 0).text,
-                     severity_words(&list[i], 1).text);
-    if (count == 0)
-        fputs(" none\n", to);
-    free(list);
+        fputs("   nothing differs\n", to);
 }
 
 void compare_report(const void *answer, const output *o, FILE *to)
 {
     const compare_answer *c = answer;
-    side(c->a, "A", o->system, to);
-    side(c->b, "B", o->system, to);
-    inputs(c, o->system, to);
-    outcomes(c, o->system, to);
-    findings(c, to);
+    side(c->a, "A", o, to);
+    side(c->b, "B", o, to);
+    outcomes(c, o, to);
+    findings(c, o, to);
+    causes(c, o->system, to);
     report_caution(to);
     fprintf(to, "\n" PROGRAM_NAME " " BOIL_VERSION_TEXT ", tolerance %g\n", c->a->tolerance);
 }

@@ -1,1 +1,1 @@
-boilback compare calm.bath calm.bath | sed -n '/^ What differs/,/^$/p'
+boilback compare calm.bath calm.bath | sed '/^ A prediction/,$d'

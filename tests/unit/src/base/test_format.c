@@ -163,10 +163,22 @@ static void clocks_have_seconds_where_there_are_any(void **state)
     assert_string_equal(format_bare(UNITS_SI, DIM_TEMPERATURE, 419.26).text, "146.1");
 }
 
+static void what_a_report_cannot_tell_apart_is_the_same(void **state)
+{
+    (void)state;
+    assert_true(format_same(DIM_TIME, 120, 121) && !format_same(DIM_TIME, 120, 121.1));
+    assert_true(format_same(DIM_TEMPERATURE, 413.70, 413.74) && !format_same(DIM_TEMPERATURE, 413.70, 413.76));
+    assert_true(format_same(DIM_LENGTH, 0.5, 0.5009) && !format_same(DIM_LENGTH, 0.5, 0.5011));
+    assert_true(format_same(DIM_MASS, 0.001, 0.005) && format_same(DIM_MASS, 100, 100.09) && !format_same(DIM_MASS, 100, 100.2));
+    assert_true(format_same(DIM_POWER, 1000, 1004) && !format_same(DIM_POWER, 1000, 1006));
+    assert_true(format_same(DIM_TIME, (double)NAN, (double)NAN) && !format_same(DIM_TIME, (double)NAN, 1));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_value_and_its_limit_never_look_alike),
+        cmocka_unit_test(what_a_report_cannot_tell_apart_is_the_same),
         cmocka_unit_test(clocks_have_seconds_where_there_are_any),
         cmocka_unit_test(lengths_and_temperatures_have_one_decimal),
         cmocka_unit_test(masses_have_three_digits),
