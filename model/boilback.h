@@ -465,11 +465,20 @@ typedef struct {
 
 #define BOIL_LONGEST_RUN_S (366 * 86400.0)
 
+/* A spell in which nobody stands at the tank, s from the start. It changes nothing in the bath. */
+typedef struct {
+    double from_s, to_s;
+} boil_break;
+
+#define BOIL_BREAKS_MAX 64
+
 typedef struct {
     boil_action *actions;
     size_t count, capacity;
     double duration_s;   /* 0 to BOIL_LONGEST_RUN_S */
     double idle_after_s; /* later than that nothing is done that still waits; 0: to the end */
+    boil_break breaks[BOIL_BREAKS_MAX];
+    size_t breaks_count;
 } boil_schedule;
 
 /* EN 1993-1-2, 20 to 600 degC: 7850 kg/m3. */
@@ -493,10 +502,13 @@ BOIL_PUBLIC void boil_schedule_init(boil_schedule *s, double duration_s);
 /* Keeps a copy. BOIL_NO_MEMORY: the schedule is as it was. */
 BOIL_PUBLIC boil_outcome boil_schedule_add(boil_schedule *s, const boil_action *a);
 
+/* BOIL_BAD_INPUT when it does not end after it begins, or there are BOIL_BREAKS_MAX already. */
+BOIL_PUBLIC boil_outcome boil_schedule_add_break(boil_schedule *s, double from_s, double to_s);
+
 /* By time; actions at equal times keep their order. boil_run wants it sorted. */
 BOIL_PUBLIC void boil_schedule_sort(boil_schedule *s);
 
-/* Leaves it empty, of the same duration. NULL and an empty one are fine. */
+/* Leaves it empty, breaks and all, of the same duration. NULL and an empty one are fine. */
 BOIL_PUBLIC void boil_schedule_free(boil_schedule *s);
 
 /* A run ------------------------------------------------------------------------------------------------------------------- */

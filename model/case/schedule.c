@@ -55,6 +55,14 @@ boil_outcome boil_schedule_add(boil_schedule *s, const boil_action *a)
     return BOIL_OK;
 }
 
+boil_outcome boil_schedule_add_break(boil_schedule *s, double from_s, double to_s)
+{
+    if (s == NULL || !(from_s >= 0 && to_s > from_s) || s->breaks_count == BOIL_BREAKS_MAX)
+        return BOIL_BAD_INPUT;
+    s->breaks[s->breaks_count++] = (boil_break){from_s, to_s};
+    return BOIL_OK;
+}
+
 static int earlier(const void *a, const void *b)
 {
     const boil_action *x = a, *y = b;

@@ -9,6 +9,7 @@
 #include "base/format.h"
 #include "base/text.h"
 #include "case/plant.h"
+#include "actions/measure.h"
 #include "case/schedule.h"
 #include "reading/cursor.h"
 #include "reading/quantity.h"
@@ -66,14 +67,17 @@ typedef struct {
     size_t positions; /* of the tank; 0: no limit */
     bool bath_known;  /* whether the plant was read without a mistake; if not, nothing is asked of its bath */
     boil_initial_state bath;
+    measure_list measures;
     load_names names;
 } action_reader;
 
 /* An action as the person wrote it; one of "every" stands for many. */
 typedef struct {
-    cursor place;    /* of its doing */
-    char words[176]; /* "100 lb of 1/4 in plate" */
-    bool reported;   /* one complaint about the order of events is enough for an "every" */
+    cursor place;           /* of its doing */
+    char words[176];        /* "100 lb of 1/4 in plate" */
+    bool reported;          /* one complaint about the order of events is enough for an "every" */
+    size_t portions;        /* the act is done so often, ... */
+    double portion_every_s; /* ... each so long after the one before */
 } action_line;
 
 /* An action of a schedule, for what is to be said of it. */

@@ -53,7 +53,7 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
     boil_conditions air = boil_conditions_at(r->plant->ambient.pressure_Pa, r->plant->elevation_factor);
     boil_solution_guess guess = {0};
     double boiling_point_K;
-    if (!action_pour_read(c, &liquid, &p, a, line))
+    if (!action_pour_read(r, c, &liquid, &p, a, line))
         return false;
     if (!r->bath_known)
         return true; /* what is wrong with the plant has been said */

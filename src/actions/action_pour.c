@@ -13,21 +13,65 @@ _Static_assert(SAME_PLACE(mass_kg) && SAME_PLACE(over_s) && SAME_PLACE(temperatu
 static const bounds added_mass = {"kg", 0.001, 1e5};
 static const bounds added_time = {"s", 1, 86400};
 
-static bool read_amount(cursor *c, action_pour *p)
+/* A number of units, or of the shop's own measures. */
+static bool read_amount(cursor *c, const action_reader *r, action_pour *p)
 {
-    const action_material *m = p->material;
+    const char *what = p->type->keyword;
+    unsigned amounts = p->material->amounts;
+    cursor_done(c);
+    const char *start = c->at;
     if (quantity_comes(*c, UNIT_OF(DIM_CONCENTRATION)))
         return cursor_error(
             c, c->at, "'%s' needs an amount; how strong it is stands behind it: 'liquid 5 gal over 5 min, strength 5 lb/gal'",
-            p->type->keyword);
-    if (!quantity_read(c, p->type->keyword, m->amounts, &p->amount))
-        return false;
-    p->at_rate = m->by_rate && cursor_take(c, "at");
+            what);
+    p->measure = measure_taken(c, &r->measures, &p->amount, &p->count);
+    if (p->measure == NULL)
+        return measure_is_known(c, amounts) && quantity_read(c, what, amounts, &p->amount);
+    if ((UNIT_OF(p->measure->dimension) & amounts) == 0)
+        return cursor_error(c, start, "a '%s' is a volume, but '%s' is weighed", p->measure->word, what);
+    return true;
+}
+
+static bool read_pace(cursor *c, action_pour *p)
+{
+    cursor_done(c);
+    p->pace_at = c->at;
+    p->at_rate = p->material->by_rate && cursor_take(c, "at");
     if (p->at_rate)
         return quantity_read(c, "at", UNIT_OF(DIM_VOLUME_FLOW) | UNIT_OF(DIM_MASS_FLOW), &p->pace) && cursor_expect_end(c);
     if (!cursor_take(c, "over"))
-        return cursor_error(c, c->at, "%s", m->how_fast);
+        return cursor_error(c, c->at, "%s", p->material->how_fast);
     return quantity_read(c, "over", UNIT_OF(DIM_TIME), &p->pace) && cursor_expect_end(c);
+}
+
+static const bounds portion_time = {"s", 1, 86400};
+
+/* "one every 10 min", behind a whole number of measures; each has the pace that follows. */
+static bool read_portions(cursor *c, action_pour *p, action_line *line)
+{
+    quantity every;
+    const char *start = c->at;
+    if (p->measure == NULL || p->count != floor(p->count) || p->count < 1 || p->count > 1000)
+        return cursor_error(c, start, "'one every' counts whole measures, such as 2 bags of [measures]");
+    if (!cursor_take(c, "one every") || !quantity_read(c, "one every", UNIT_OF(DIM_TIME), &every) ||
+        !quantity_within(c, "one every", &every, &portion_time))
+        return false;
+    line->portions = (size_t)p->count;
+    line->portion_every_s = every.si;
+    p->amount.si /= p->count;
+    return true;
+}
+
+/* How much and how fast: one part of the line, or two where it comes in portions. */
+static bool read_dose(cursor *rest, cursor *part, const action_reader *r, action_pour *p, action_line *line)
+{
+    if (!read_amount(part, r, p))
+        return false;
+    cursor_done(rest);
+    if (!cursor_done(part) || words_taken(rest->at, rest->end, "one every") == 0)
+        return read_pace(part, p);
+    cursor_part(rest, part);
+    return read_portions(part, p, line) && read_pace(part, p);
 }
 
 static bool read_clause(cursor *part, action_pour *p, boil_action *a)
@@ -69,19 +113,29 @@ static bool read_clauses(cursor *rest, action_pour *p, boil_action *a)
     return good;
 }
 
-bool action_pour_read(cursor *c, const action_material *m, action_pour *p, boil_action *a, action_line *line)
+/* "2 gal of water over 4 min"; of portions "1 bag of salts over 5 min". */
+static void describe(const action_pour *p, const cursor *part, const char *pace, action_line *line)
+{
+    char amount[60];
+    if (line->portions > 1)
+        snprintf(amount, sizeof amount, "1 %s", p->measure->word);
+    else
+        snprintf(amount, sizeof amount, "%s", words_quoted(p->amount.text, p->amount.length).text);
+    snprintf(line->words, sizeof line->words, "%s of %s %s", amount, p->type->keyword,
+             words_quoted(pace, (size_t)(part->end - pace)).text);
+}
+
+bool action_pour_read(const action_reader *r, cursor *c, const action_material *m, action_pour *p, boil_action *a,
+                      action_line *line)
 {
     cursor part;
     *p = (action_pour){.type = action_type_of(a->kind), .material = m, .place = *c};
     if (!cursor_part(c, &part))
         return cursor_error(c, c->at, "say how much %s, for example '%s'", p->type->keyword, m->example);
-    const char *start = part.at;
-    bool good = read_amount(&part, p);
+    bool good = read_dose(c, &part, r, p, line);
     if (!read_clauses(c, p, a) || !good)
         return false;
-    const char *how = start + p->amount.length;
-    snprintf(line->words, sizeof line->words, "%s of %s%s", words_quoted(start, p->amount.length).text, p->type->keyword,
-             words_quoted(how, (size_t)(part.end - how)).text);
+    describe(p, &part, p->pace_at, line);
     return true;
 }
 

@@ -29,13 +29,17 @@ typedef struct {
     const action_material *material;
     cursor place; /* for complaints */
     quantity amount, pace;
+    const own_measure *measure; /* that the amount is counted in; NULL: a unit */
+    double count;           /* of measures */
+    const char *pace_at;    /* where it says how fast */
     bool at_rate, blend_said;
     quantity said[ACTION_POUR_CLAUSES_MAX]; /* a clause; text NULL: not said */
     double blend[BOIL_SALTS];
 } action_pour;
 
 /* All of these return false, with a message, on a mistake. */
-bool action_pour_read(cursor *c, const action_material *m, action_pour *p, boil_action *a, action_line *line);
+bool action_pour_read(const action_reader *r, cursor *c, const action_material *m, action_pour *p, boil_action *a,
+                      action_line *line);
 
 /* Whether the bath says of what salts it is: one of plain water need not. True where the bath is not known. */
 bool action_pour_names_salts(const action_reader *r);

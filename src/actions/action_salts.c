@@ -15,7 +15,7 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
 {
     action_pour p;
     boil_action_salts *s = &a->is.salts;
-    if (!action_pour_read(c, &salts, &p, a, line))
+    if (!action_pour_read(r, c, &salts, &p, a, line))
         return false;
     if (!p.blend_said && !action_pour_names_salts(r))
         return cursor_error(&p.place, p.place.end, "the bath names no salts: say which, for example ', blend 100 %% NaOH'");

@@ -11,7 +11,7 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
 {
     action_pour p;
     bounds within = action_pour_liquid_below(boil_water_saturation_temperature(r->plant->ambient.pressure_Pa));
-    return action_pour_read(c, &water, &p, a, line) && action_pour_settle_temperature(&p, r->plant, &within, a) &&
+    return action_pour_read(r, c, &water, &p, a, line) && action_pour_settle_temperature(&p, r->plant, &within, a) &&
            action_pour_settle_amount(&p, boil_water_density(a->is.water.temperature_K), a);
 }
 

@@ -88,6 +88,8 @@ static const unit table[] = {
     {DIM_ENERGY, 1e6, 0.0, {"MJ"}},
     {DIM_ENERGY, 1e3 * HOUR, 0.0, {"kWh"}},
     {DIM_ENERGY, 1e3 * BTU, 0.0, {"kBtu", "kBTU"}},
+    {DIM_ENERGY, 1e6 * BTU, 0.0, {"MMBtu", "MMBTU"}},
+    {DIM_ENERGY, 1e5 * BTU, 0.0, {"therm", "therms"}},
 
     {DIM_CONCENTRATION, 1.0, 0.0, {"g/L", "g/l"}},
     {DIM_CONCENTRATION, 1.0, 0.0, {"kg/m3"}},

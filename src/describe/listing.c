@@ -156,9 +156,21 @@ static void actions_print(const scenario *s, FILE *to)
         fputs(" nothing\n", to);
 }
 
+static void breaks_print(const scenario *s, FILE *to)
+{
+    if (s->schedule.breaks_count > 0)
+        fputs("\n[breaks]\n", to);
+    for (size_t i = 0; i < s->schedule.breaks_count; i++) {
+        char line[300];
+        snprintf(line, sizeof line, " %-19s %s", scenario_break_time(s, i).text, s->wording.breaks[i].text);
+        text_line(to, line);
+    }
+}
+
 void listing_print(const scenario *s, FILE *to)
 {
     settings_print(s, to);
+    breaks_print(s, to);
     charge_print(s, to);
     actions_print(s, to);
 }

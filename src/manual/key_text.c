@@ -36,6 +36,8 @@ static const char *const kind_forms[KEY_SWITCH + 1] = {
     [KEY_PATH] = "FILE",
     [KEY_CLOCK] = "CLOCK",
     [KEY_SPAN] = "CLOCK|TIME",
+    [KEY_WORD] = "WORD",
+    [KEY_PRICE] = "NUMBER per UNIT",
     [KEY_FACTOR] = "NUMBER",
     [KEY_WHOLE] = "NUMBER",
     [KEY_TURNDOWN] = "NUMBER to 1",
@@ -165,7 +167,7 @@ key_text key_needed(const key *k)
 static const struct {
     const char *source, *text;
 } shortest[DEFAULTS_CASES] = {
-    {"gas", BOX BATH CONTROL "[rinse]\n[heat]\ninput = 100 kW\n"},
+    {"gas", BOX BATH CONTROL "[rinse]\n[heat]\ninput = 100 kW\n[prices]\n"},
     {"electric", CYLINDER BATH CONTROL "[heat]\nsource = electric\ninput = 100 kW\n"},
     {"steam", BOX BATH CONTROL "mode = time-proportioned\n"
                                "[heat]\nsource = steam\nsteam temperature = 180 degC\ncoil area = 2 m2\n"

@@ -124,7 +124,9 @@ static bool quoted(cursor *row, char separator, cursor *cell)
         row->at += words_blank(row->at, row->end);
     if (row->at < row->end && *row->at++ != separator)
         return cursor_error(row, row->at - 1, "expected a %s behind the closing quote",
-                            separator == ',' ? "comma" : separator == ';' ? "semicolon" : "tab");
+                            separator == ','   ? "comma"
+                            : separator == ';' ? "semicolon"
+                                               : "tab");
     return true;
 }
 

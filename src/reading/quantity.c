@@ -127,7 +127,7 @@ static bool number_read(cursor *c, const char *what, const char *example, double
     return number_begins(c, what, example, value) && number_ends(c, what, start);
 }
 
-static bool measure_read(cursor *c, const char *what, const char *example, double *value)
+static bool fraction_read(cursor *c, const char *what, const char *example, double *value)
 {
     cursor_done(c);
     const char *start = c->at;
@@ -230,7 +230,7 @@ static bool per_read(cursor *c, unsigned dimensions, const unit *over, quantity 
     q->unit = NULL;
     cursor_done(c);
     const char *start = c->at;
-    if (!measure_read(c, what, unit_example(under), &divisor))
+    if (!fraction_read(c, what, unit_example(under), &divisor))
         return false;
     const unit *u = unit_read(c, UNIT_OF(under));
     if (u == NULL)
@@ -291,7 +291,7 @@ bool quantity_read(cursor *c, const char *what, unsigned dimensions, quantity *q
     double value;
     cursor_done(c);
     const char *start = c->at;
-    if (!measure_read(c, what, unit_example(first_of(dimensions)), &value) || !unit_apply(c, what, dimensions, value, q))
+    if (!fraction_read(c, what, unit_example(first_of(dimensions)), &value) || !unit_apply(c, what, dimensions, value, q))
         return false;
     mark_text(q, start, c);
     return true;
@@ -306,6 +306,11 @@ bool quantity_comes(cursor c, unsigned dimensions)
     n = n > 0 ? n : number_length(c.at, c.end);
     c.at = words_skip(c.at + n, c.end);
     return n > 0 && unit_scan(dimensions, c.at, (size_t)(c.end - c.at), &used) != NULL;
+}
+
+bool quantity_number(cursor *c, const char *what, double *value)
+{
+    return fraction_read(c, what, "2", value);
 }
 
 bool quantity_share(cursor *c, const char *what, quantity *q)
@@ -366,6 +371,30 @@ bool quantity_turndown(cursor *c, const char *what, quantity *q)
         return cursor_error(c, start, "'%s' is at least 1 to 1", what);
     q->dimension = DIM_COUNT;
     q->unit = NULL;
+    mark_text(q, start, c);
+    return true;
+}
+
+bool quantity_price(cursor *c, const char *what, unsigned dimensions, quantity *q)
+{
+    double divisor = 1;
+    cursor_done(c);
+    const char *start = c->at, *example = unit_example(first_of(dimensions));
+    if (!number_read(c, what, "1.20", &q->si))
+        return false;
+    if (!cursor_take(c, "per"))
+        return cursor_error(c, c->at, "'%s' is a price: say 'per' and of how much, for example '6 per %s'", what, example);
+    cursor_done(c);
+    if (digits(c->at, c->end) > 0 && !fraction_read(c, "per", example, &divisor))
+        return false;
+    const unit *u = unit_read(c, dimensions);
+    if (u == NULL)
+        return wrong_unit(c, what, divisor, dimensions);
+    if (!(q->si >= 0 && q->si <= 1e9 && divisor > 0))
+        return cursor_error(c, start, "'%s' must be between 0 and 1e9, per more than nothing", what);
+    q->si /= divisor * u->factor;
+    q->dimension = u->dimension;
+    q->unit = u;
     mark_text(q, start, c);
     return true;
 }

@@ -22,13 +22,15 @@ typedef struct {
     double low, high;
 } bounds;
 
-bool quantity_read(cursor *c, const char *what, unsigned dimensions, quantity *q); /* number and unit */
-bool quantity_comes(cursor c, unsigned dimensions);                                /* such a one; nothing is reported */
-bool quantity_share(cursor *c, const char *what, quantity *q);                     /* 60 %, as 0.6 */
-bool quantity_factor(cursor *c, const char *what, quantity *q);                    /* a bare number */
-bool quantity_turndown(cursor *c, const char *what, quantity *q);                  /* 4 to 1, or 4:1, as 4 */
-bool quantity_clock(cursor *c, const char *what, quantity *q);                     /* 1:30 or 1:30:00, in s */
-bool quantity_when(cursor *c, const char *what, quantity *q);                      /* a clock or a time with its unit */
+bool quantity_read(cursor *c, const char *what, unsigned dimensions, quantity *q);  /* number and unit */
+bool quantity_comes(cursor c, unsigned dimensions);                                 /* such a one; nothing is reported */
+bool quantity_number(cursor *c, const char *what, double *value);                   /* 2, 0.5, 1/2, 1 1/2 */
+bool quantity_share(cursor *c, const char *what, quantity *q);                      /* 60 %, as 0.6 */
+bool quantity_factor(cursor *c, const char *what, quantity *q);                     /* a bare number */
+bool quantity_turndown(cursor *c, const char *what, quantity *q);                   /* 4 to 1, or 4:1, as 4 */
+bool quantity_price(cursor *c, const char *what, unsigned dimensions, quantity *q); /* "6 per 1000 gal", by the SI unit */
+bool quantity_clock(cursor *c, const char *what, quantity *q);                      /* 1:30 or 1:30:00, in s */
+bool quantity_when(cursor *c, const char *what, quantity *q);                       /* a clock or a time with its unit */
 
 /* Says so when a quantity lies outside: the bounds as documented and in the person's own unit. */
 bool quantity_within(const cursor *c, const char *what, const quantity *q, const bounds *b);

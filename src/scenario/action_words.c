@@ -27,6 +27,15 @@ const char *action_name_of_load(const action_name *n)
     return strncmp(n->text, action_load.keyword, length) == 0 && n->text[length] == ' ' ? n->text + length + 1 : n->text;
 }
 
+action_name scenario_break_time(const scenario *s, size_t index)
+{
+    const boil_break *b = &s->schedule.breaks[index];
+    action_name t;
+    snprintf(t.text, sizeof t.text, "%s to %s", format_clock(s->start_s, b->from_s).text,
+             format_clock(s->start_s, b->to_s).text);
+    return t;
+}
+
 action_view action_view_of(const scenario *s, size_t action, action_units units)
 {
     const boil_action *a = &s->schedule.actions[action];

@@ -21,7 +21,8 @@ static const char *const no_yes[] = {"no", "yes", NULL};
 static const char *const off_on[] = {"off", "on", NULL};
 
 static const char *const sections[] = {"tank",          "bath",     "heat",   "losses",   "room",
-                                       "water control", "fittings", "rinse", "limits", "by hand", "schedule", "uncertain", NULL};
+                                       "water control", "fittings", "rinse",  "limits", "by hand",
+                                       "prices",        "measures", "breaks", "schedule", "uncertain", NULL};
 
 /* A row: its section, words and meaning, what may stand there, where it goes, and what else there is to say of it. */
 #define ROW(section, words, meaning, kind, dimension, unit, low, high, ...) \
@@ -29,6 +30,9 @@ static const char *const sections[] = {"tank",          "bath",     "heat",   "l
 #define QUANTITY(section, words, meaning, dimension, ...) \
     ROW(section, words, meaning, KEY_QUANTITY, DIM_##dimension, __VA_ARGS__)
 #define SHARE(section, words, meaning, ...) ROW(section, words, meaning, KEY_SHARE, DIM_FRACTION, "%", __VA_ARGS__)
+#define PRICE(words, meaning, dimension, other_dimension, ...) \
+    {"prices", words, meaning, KEY_PRICE, DIM_##dimension, {NULL, 0, 0}, .other = DIM_##other_dimension, \
+     .otherwise = "not stated", .only = CASE_PRICES, .where = __VA_ARGS__}
 #define FACTOR(section, words, meaning, ...) ROW(section, words, meaning, KEY_FACTOR, DIM_COUNT, NULL, __VA_ARGS__)
 #define WORD_OF(section, words, meaning, kind, list, ...) \
     {section, words, meaning, kind, DIM_COUNT, {NULL, 0, 0}, .choices = list, .where = __VA_ARGS__}
@@ -183,6 +187,15 @@ static const key table[] = {
              PLANT(by_hand.steady_s)),
     QUANTITY("by hand", "reaction", "from the end of the boil, or a reading, to a shut tap", TIME, "s", 1, 600,
              PLANT(by_hand.reaction_s)),
+
+    PRICE("gas", "of fuel, by the heat in it", ENERGY, ENERGY, AT(prices.gas)),
+    PRICE("electricity", "of what heats the tank, or turns the mixer", ENERGY, ENERGY, AT(prices.electricity)),
+    PRICE("steam", "of a coil's steam, by heat or by mass", ENERGY, MASS, AT(prices.steam)),
+    PRICE("water", "by hand or by the valve", VOLUME, MASS, AT(prices.water)),
+    PRICE("salts", "of dry salts, those that the parts carry out included", MASS, MASS, AT(prices.salts)),
+    PRICE("liquid", "ready-mixed", VOLUME, MASS, AT(prices.liquid)),
+    PRICE("labour", "of the whole shift", TIME, TIME, AT(prices.labour)),
+    ROW("prices", "currency", "stands behind what it costs", KEY_WORD, DIM_COUNT, NULL, 0, 0, AT(prices.currency), .only = CASE_PRICES, .otherwise = "not stated"),
 };
 /* clang-format on */
 

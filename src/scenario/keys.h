@@ -8,6 +8,7 @@
 
 typedef enum {
     KEY_TITLE,    /* the whole rest of the line; char * */
+    KEY_WORD,     /* one word; char * */
     KEY_PATH,     /* a file's name; char * */
     KEY_CLOCK,    /* time of day; double, s */
     KEY_SPAN,     /* clock or time; double, s */
@@ -15,6 +16,7 @@ typedef enum {
     KEY_SHARE,    /* percentage; double, 0 to 1 */
     KEY_FACTOR,   /* bare number; double */
     KEY_WHOLE,    /* whole number; double */
+    KEY_PRICE,    /* number per unit of either dimension; double, per SI unit */
     KEY_TURNDOWN, /* "4 to 1"; double, 4 */
     KEY_RANGE,    /* quantity to quantity; two doubles, SI */
     KEY_AFLOAT,   /* mass or volume, perhaps 'at' a temperature; two doubles, SI */
@@ -46,6 +48,7 @@ typedef enum {
     CASE_NOT_MODULATING,
     CASE_MODULATING,
     CASE_RINSE,   /* a section [rinse] */
+    CASE_PRICES,  /* a section [prices] */
     CASE_CONTROL, /* a section [water control] */
     CASE_ON_OFF,  /* this mode of it, or none */
     CASE_PROPORTIONED
@@ -63,7 +66,7 @@ typedef struct key {
     key_case only;              /* it is needed, and allowed, only there */
     const char *const *choices; /* ends in NULL */
     const char *zero;           /* a word that stands for 0, or NULL */
-    unit_dimension other;       /* a quantity may be of this dimension too, if within_other has a unit */
+    unit_dimension other;       /* a quantity may be of this dimension too, if within_other has a unit; a price always */
     bounds within_other;
     const char *otherwise; /* what holds when it is left out, if no value in the plant says so; or NULL */
 } key;

@@ -19,6 +19,12 @@ typedef struct {
     unit_dimension dimension; /* of a number as given: that of the key, or its other one */
 } scenario_setting;
 
+/* Of an SI unit of what settings[].dimension says. NaN: not stated. */
+typedef struct {
+    double gas, electricity, steam, water, salts, liquid, labour;
+    char *currency; /* NULL: not stated */
+} scenario_prices;
+
 typedef struct {
     char *path;            /* as messages show it */
     char *title;           /* default: the file's name without folder and ending */
@@ -30,6 +36,7 @@ typedef struct {
     double positions;      /* places for loads; 0: no limit */
     double turndown;       /* full fire over minimum fire; NaN: not stated */
     double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
+    scenario_prices prices;
     boil_plant plant;
     boil_schedule schedule; /* actions in order, "every" unrolled */
     schedule_wording wording;

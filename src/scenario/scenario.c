@@ -9,7 +9,7 @@
 #include "base/words.h"
 #include "habits/habits.h"
 
-#define SECTIONS_MAX 16
+#define SECTIONS_MAX 24
 
 /* What is known of a file while it is being read. */
 typedef struct {
@@ -24,11 +24,10 @@ typedef struct {
     struct draft_lines {
         size_t *list;
         size_t count, capacity;
-    } actions, uncertain;
+    } actions, uncertain, breaks, measures;
 } draft;
 
 #define SCHEDULE "schedule"
-#define UNCERTAIN "uncertain"
 
 static int section_index(const char *section)
 {
@@ -145,7 +144,7 @@ static void note_setting(draft *d, cursor *c, const char *section)
     line->value.at = words_skip(equals + 1, c->end);
     if (k->kind == KEY_TITLE)
         whole_line(&line->value);
-    else if (k->kind != KEY_PATH)
+    else if (k->kind != KEY_PATH && k->kind != KEY_WORD)
         habits_of_value(&line->value);
 }
 
@@ -160,6 +159,19 @@ static void note_line(draft *d, struct draft_lines *noted, const cursor *c)
     lines[noted->count++] = c->line;
 }
 
+/* Sections of lines that are no settings; NULL for those of settings. */
+static struct draft_lines *lines_of(draft *d, const char *section)
+{
+    struct {
+        const char *section;
+        struct draft_lines *lines;
+    } all[] = {{SCHEDULE, &d->actions}, {"uncertain", &d->uncertain}, {"breaks", &d->breaks}, {"measures", &d->measures}};
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
+        if (strcmp(section, all[i].section) == 0)
+            return all[i].lines;
+    return NULL;
+}
+
 static void read_lines(draft *d)
 {
     const char *section = "";
@@ -169,10 +181,8 @@ static void read_lines(draft *d)
             continue;
         if (*c.at == '[')
             section = open_section(d, &c);
-        else if (section != NULL && strcmp(section, SCHEDULE) == 0)
-            note_line(d, &d->actions, &c);
-        else if (section != NULL && strcmp(section, UNCERTAIN) == 0)
-            note_line(d, &d->uncertain, &c);
+        else if (section != NULL && lines_of(d, section) != NULL)
+            note_line(d, lines_of(d, section), &c);
         else if (section != NULL)
             note_setting(d, &c, section);
     }
@@ -234,6 +244,7 @@ static const struct {
                              "belongs to an on/off thermostat; a modulating control has a 'band'"},
     [CASE_MODULATING] = {"heat", "control", 1u << BOIL_HEAT_CONTROL_MODULATING, "belongs to control = modulating"},
     [CASE_RINSE] = {NULL, NULL, 0, "belongs to a section [rinse]"},
+    [CASE_PRICES] = {NULL, NULL, 0, "belongs to a section [prices]"},
     [CASE_CONTROL] = {NULL, NULL, 0, "belongs to a section [water control]"},
     [CASE_ON_OFF] = {"water control", "mode", 1u << BOIL_WATER_CONTROL_NONE | 1u << BOIL_WATER_CONTROL_ON_OFF,
                      "belongs to mode = on/off; a time-proportioned valve has 'band' and 'period'"},
@@ -255,6 +266,8 @@ static bool case_holds(const draft *d, key_case only)
 {
     unsigned word;
     if ((only >= CASE_CONTROL && !has_control(d)) || (only == CASE_RINSE && !has_rinse(d)))
+        return false;
+    if (only == CASE_PRICES && d->section_line[section_index("prices")] == 0)
         return false;
     if (cases[only].words == NULL)
         return true;
@@ -515,6 +528,27 @@ static void read_run_sheet(draft *d, schedule_draft *a, const char *scenario_pat
     free(path);
 }
 
+static bool is_act(const char *word)
+{
+    const action_type *type;
+    for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++)
+        if (words_same(word, strlen(word), type->keyword))
+            return true;
+    return false;
+}
+
+static void read_measures(draft *d, measure_list *all)
+{
+    for (size_t i = 0; i < d->measures.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->measures.list[i], d->messages);
+        const char *word = c.at;
+        if (measure_read(&c, all) && is_act(all->list[all->count - 1].word)) {
+            all->count--;
+            cursor_error(&c, word, "'%s' is an act: take another word", all->list[all->count].word);
+        }
+    }
+}
+
 static void read_actions(draft *d, const char *path)
 {
     const setting_line *duration = line_of(d, "", "duration");
@@ -525,6 +559,11 @@ static void read_actions(draft *d, const char *path)
         cursor_error(&times->value, times->value.at, "'by the clock' needs 'start', the clock at the start");
     schedule_draft a = schedule_begin(&d->out->plant, !messages_any(d->messages), &frame);
     a.reader.positions = (size_t)d->out->positions;
+    read_measures(d, &a.reader.measures);
+    for (size_t i = 0; i < d->breaks.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->breaks.list[i], d->messages);
+        break_read(&frame, &c, &a.breaks);
+    }
     if (d->out->run_sheet != NULL)
         read_run_sheet(d, &a, path);
     for (size_t i = 0; i < d->actions.count && !messages_full(d->messages); i++) {
@@ -622,6 +661,12 @@ void scenario_text_free(scenario_text *t)
     *t = (scenario_text){0};
 }
 
+static scenario_prices no_prices(void)
+{
+    const double none = (double)NAN;
+    return (scenario_prices){none, none, none, none, none, none, none, NULL};
+}
+
 boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m)
 {
     draft d = {.messages = m, .out = out, .text = &t->text, .sheet = &t->sheet, .changes = changes, .change_count = count};
@@ -630,12 +675,15 @@ boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, 
                       .freeboard_m = (double)NAN,
                       .turndown = (double)NAN,
                       .steam_gauge_Pa = (double)NAN};
+    out->prices = no_prices();
     read_all(&d, t->path);
     messages_sort(m);
     free(d.found);
     free(d.meant);
     free(d.actions.list);
     free(d.uncertain.list);
+    free(d.breaks.list);
+    free(d.measures.list);
     return messages_any(m) ? BOIL_BAD_INPUT : BOIL_OK;
 }
 
@@ -664,6 +712,7 @@ void scenario_free(scenario *s)
     free(s->path);
     free(s->title);
     free(s->run_sheet);
+    free(s->prices.currency);
     free(s->uncertain);
     boil_schedule_free(&s->schedule);
     *s = (scenario){0};

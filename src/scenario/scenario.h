@@ -54,6 +54,9 @@ typedef TEXT_OF(128) action_name;
 action_name action_name_of(const scenario *s, size_t action);
 const char *action_name_of_load(const action_name *n); /* "100 lb of 1/4 in plate"; others whole */
 
+/* "8:00 to 8:15"; what it is called stands in its words. */
+action_name scenario_break_time(const scenario *s, size_t index);
+
 action_view action_view_of(const scenario *s, size_t action, action_units units);
 
 /* "at 70.0 degF, out at 9:20, basket 7.00 lb"; nothing for actions that say all by themselves. */

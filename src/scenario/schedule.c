@@ -42,6 +42,7 @@ void schedule_wording_free(schedule_wording *w)
 typedef struct {
     double from_s, to_s, period_s; /* period 0: once */
     boil_wait wait;                /* what it follows is not yet said */
+    exceptions except;
 } timing;
 
 static bool read_moment(schedule_draft *a, cursor *c, const char *what, double *s)
@@ -66,6 +67,8 @@ static bool read_every(schedule_draft *a, cursor *c, timing *t)
     if (cursor_take(&(cursor){c->messages, c->source, c->line, c->at, c->end}, "until"))
         return cursor_error(c, words_skip(c->at, c->end), "'until' is called 'to' here");
     if (cursor_take(c, "to") && !read_moment(a, c, "to", &t->to_s))
+        return false;
+    if (!exceptions_read(&a->frame, &a->breaks, c, &t->except))
         return false;
     if (isinf(t->to_s))
         return cursor_error(c, start, "'every' without 'to' needs a 'duration' above the first section");
@@ -114,21 +117,36 @@ static bool plan(schedule_draft *a, const boil_action *action, size_t line)
     return true;
 }
 
+/* At a moment: all of it, or portion after portion. */
+static bool plan_portions(schedule_draft *a, const cursor *c, boil_action *action, double s)
+{
+    const action_line *line = &a->lines[a->line_count - 1];
+    for (size_t k = 0; k < line->portions; k++) {
+        action->time_s = s + (double)k * line->portion_every_s;
+        if (!moment_within(&a->frame, c, c->at, action->time_s))
+            return false;
+        if (!plan(a, action, a->line_count - 1))
+            return cursor_error(c, c->at, "out of memory");
+    }
+    return true;
+}
+
 /* "to" is included, though the sum of the periods may miss it by rounding. */
 static void unroll(schedule_draft *a, const cursor *c, const timing *t, boil_action *action)
 {
     double count = t->period_s > 0 ? floor((t->to_s - t->from_s) / t->period_s + 1e-9) + 1 : 1;
-    if (count + (double)a->count > SCHEDULE_ACTIONS_MAX) {
+    if (count * (double)a->lines[a->line_count - 1].portions + (double)a->count > SCHEDULE_ACTIONS_MAX) {
         cursor_error(c, c->at, "there are more than %.0f acts", SCHEDULE_ACTIONS_MAX);
         return;
     }
+    size_t before = a->count;
     for (double i = 0; i < count; i++) {
-        action->time_s = fmin(t->from_s + i * t->period_s, t->to_s);
-        if (!plan(a, action, a->line_count - 1)) {
-            cursor_error(c, c->at, "out of memory");
+        double s = fmin(t->from_s + i * t->period_s, t->to_s);
+        if (!exceptions_hold(&t->except, s) && !plan_portions(a, c, action, s))
             return;
-        }
     }
+    if (a->count == before)
+        cursor_error(c, c->at, "'except' left nothing of this line");
 }
 
 /* How much later than what it follows it is at the earliest. */
@@ -170,7 +188,7 @@ static action_line *new_line(schedule_draft *a, const cursor *place)
     if (lines == NULL)
         return NULL;
     a->lines = lines;
-    lines[a->line_count] = (action_line){.place = *place};
+    lines[a->line_count] = (action_line){.place = *place, .portions = 1};
     return &lines[a->line_count++];
 }
 
@@ -182,7 +200,9 @@ static void enter(schedule_draft *a, const cursor *place, const timing *t, boil_
         a->reader.names.loaded[action->name] = true;
     action->line = (int)a->line_count;
     action->wait = t->wait;
-    if (t->wait.follows)
+    if (waiting_is_open(&t->wait) && a->lines[a->line_count - 1].portions > 1)
+        cursor_error(place, place->at, "'one every' needs a moment that the clock says");
+    else if (t->wait.follows)
         follow(a, place, t, action);
     else
         unroll(a, place, t, action);
@@ -421,6 +441,9 @@ static bool hand_over(schedule_draft *a, boil_schedule *schedule, schedule_wordi
     }
     if (!settle_follows(a, schedule))
         return false;
+    for (size_t i = 0; i < a->breaks.count; i++)
+        (void)boil_schedule_add_break(schedule, a->breaks.list[i].from_s, a->breaks.list[i].to_s);
+    memcpy(w->breaks, a->breaks.words, sizeof w->breaks);
     w->names = a->reader.names.list;
     w->names_count = a->reader.names.count;
     a->reader.names = (load_names){0};

@@ -6,7 +6,7 @@
 #define SCENARIO_SCHEDULE_H
 
 #include "actions/action.h"
-#include "scenario/moment.h"
+#include "scenario/breaks.h"
 
 /* All repetitions of all "every" together. */
 #define SCHEDULE_ACTIONS_MAX 100000.0
@@ -26,6 +26,7 @@ typedef struct {
     size_t *line_of; /* schedule.actions[i] came of lines[line_of[i]] */
     char **names;    /* of loads: boil_action.name n is names[n - 1] */
     size_t names_count;
+    words_quote breaks[BOIL_BREAKS_MAX]; /* what each break of the schedule is called */
 } schedule_wording;
 
 void schedule_wording_free(schedule_wording *w);
@@ -53,6 +54,7 @@ typedef struct {
     schedule_planned *list;
     size_t count, capacity;
     schedule_occurrences last, last_load; /* of the line before, and of the load before, in the order of the file */
+    break_list breaks;                    /* read before the first act */
 } schedule_draft;
 
 /* plant_good: the plant was read without a mistake. */

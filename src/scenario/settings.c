@@ -144,6 +144,24 @@ static bool read_choice(const key *k, cursor *c, scenario *out)
                         words_suggestion(&n).text);
 }
 
+static bool read_word(const key *k, cursor *c, scenario *out)
+{
+    size_t length = (size_t)(c->end - c->at);
+    if (cursor_token(&(cursor){.at = c->at, .end = c->end}) < length || length > 8)
+        return cursor_error(c, c->at, "'%s' is one word of at most 8 letters", k->words);
+    return read_text(k, c, out);
+}
+
+static bool read_price(const key *k, cursor *c, scenario *out)
+{
+    quantity q;
+    if (!quantity_price(c, k->words, UNIT_OF(k->dimension) | UNIT_OF(k->other), &q) || !cursor_expect_end(c))
+        return false;
+    store(k, out, &q.si, sizeof q.si);
+    out->settings[key_index(k)].dimension = q.dimension;
+    return true;
+}
+
 static bool read_blend(const key *k, cursor *c, scenario *out)
 {
     double blend[BOIL_SALTS];
@@ -162,6 +180,7 @@ static const struct {
     [KEY_QUANTITY] = {read_single, 1},      [KEY_SHARE] = {read_single, 1},
     [KEY_TURNDOWN] = {read_single, 1},      [KEY_WHOLE] = {read_single, 1},
     [KEY_FACTOR] = {read_single, 1},        [KEY_RANGE] = {read_range, 2},
+    [KEY_WORD] = {read_word, 0},            [KEY_PRICE] = {read_price, 0},
     [KEY_BLEND] = {read_blend, BOIL_SALTS}, [KEY_AFLOAT] = {read_afloat, 1},
     [KEY_CHOICE] = {read_choice, 0},        [KEY_SWITCH] = {read_choice, 0},
 };

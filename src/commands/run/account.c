@@ -3,6 +3,7 @@
 #include <math.h>
 #include <stdarg.h>
 
+#include "describe/costs.h"
 #include "describe/report.h"
 
 typedef struct {
@@ -48,7 +49,7 @@ static const item items[] = {
 };
 
 #define ITEMS (sizeof items / sizeof items[0])
-_Static_assert(ITEMS + 1 <= ACCOUNT_ROWS_MAX, "the items and what the heater is fed with");
+_Static_assert(ITEMS + 1 + COST_ITEMS + 1 <= ACCOUNT_ROWS_MAX, "the items, what the heater is fed with, and costs");
 
 #define NOTHING 1e-6 /* kg or J: less is rounding */
 
@@ -87,6 +88,40 @@ static void table(const accountant *a)
         if (total > NOTHING)
             add_row(a, items[i].what, items[i].dimension, total);
     }
+}
+
+static formatted_text money(const accountant *a, double cost)
+{
+    const char *currency = a->o->scenario->prices.currency;
+    formatted_text t = {""};
+    TEXT_ADD(t.text, "%.2f%s%s", cost, currency != NULL ? " " : "", currency != NULL ? currency : "");
+    return t;
+}
+
+static void add_cost(const accountant *a, const char *what, double cost)
+{
+    if (!(cost > 0))
+        return;
+    account_row *r = &a->to->rows[a->to->rows_count++];
+    *r = (account_row){.what = what, .total = money(a, cost)};
+    if (!a->to->has_loads)
+        return;
+    r->per_load = money(a, cost / (double)a->o->central.loads_count);
+    r->per_hundred = money(a, cost / a->summary->steel_kg * hundred(a->system));
+}
+
+static void add_costs(const accountant *a)
+{
+    static const char *const sources[] = {
+        [BOIL_HEAT_GAS] = "cost of fuel", [BOIL_HEAT_ELECTRIC] = "cost of electricity", [BOIL_HEAT_STEAM] = "cost of steam"};
+    static const char *const words[COST_ITEMS] = {
+        [COST_MIXER] = "cost of the mixer's power", [COST_WATER] = "cost of water",   [COST_SALTS] = "cost of salts",
+        [COST_LIQUID] = "cost of liquid",           [COST_LABOUR] = "cost of labour",
+    };
+    costs c = costs_of(a->o);
+    for (int i = 0; i < COST_ITEMS; i++)
+        add_cost(a, i == COST_HEAT ? sources[a->o->scenario->plant.heater.source] : words[i], c.of[i]);
+    add_cost(a, "cost in all", c.total);
 }
 
 static void heat(const accountant *a)
@@ -183,6 +218,7 @@ account account_of(const carried_out *o, unit_system s)
                   .hundred = s == UNITS_US ? "per 100 lb of steel" : "per 100 kg of steel"};
     accountant a = {o, &o->central.summary, s, &to};
     table(&a);
+    add_costs(&a);
     heat(&a);
     automatic_water(&a);
     automatic_heat(&a);

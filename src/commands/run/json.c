@@ -1,5 +1,6 @@
 #include "actions/action.h"
 #include "commands/run/output.h"
+#include "describe/costs.h"
 #include "describe/report.h"
 #include "describe/trace.h"
 #include "describe/verdict.h"
@@ -176,7 +177,26 @@ static const field summary[] = {
     SAME(restored_level_m, "still level then, hot"), FIELDS_END};
 #undef RECORD
 
+TELLS(double, cost_of_heat, carried_out, costs_of(r).of[COST_HEAT])
+TELLS(double, cost_of_mixer, carried_out, costs_of(r).of[COST_MIXER])
+TELLS(double, cost_of_water, carried_out, costs_of(r).of[COST_WATER])
+TELLS(double, cost_of_salts, carried_out, costs_of(r).of[COST_SALTS])
+TELLS(double, cost_of_liquid, carried_out, costs_of(r).of[COST_LIQUID])
+TELLS(double, cost_of_labour, carried_out, costs_of(r).of[COST_LABOUR])
+TELLS(double, cost_in_all, carried_out, costs_of(r).total)
+WRITES(currency, carried_out, text, r->scenario->prices.currency)
+
 #define RECORD carried_out
+static const field costs_by_item[] = {
+    GIVEN(FIELD_TEXT, "currency", NULL, currency, "as the scenario calls it; null: it does not"),
+    WORKED_OUT("heat", cost_of_heat, "fuel, electricity or the steam of a coil; null: no price is stated"),
+    WORKED_OUT("mixer", cost_of_mixer, "electricity that turns it"),
+    WORKED_OUT("water", cost_of_water, "by hand and by the valve"),
+    WORKED_OUT("salts", cost_of_salts, "put in, and carried out with the parts"),
+    WORKED_OUT("liquid", cost_of_liquid, "ready-mixed liquid put in"),
+    WORKED_OUT("labour", cost_of_labour, "of the whole run"),
+    WORKED_OUT("total", cost_in_all, "of all that has a price"), FIELDS_END};
+
 static const field account[] = {
     COUNT("loads", central.loads_count, "loads worked"),
     NUMBER("steel_kg", central.summary.steel_kg, "parts worked, without baskets"),
@@ -201,7 +221,8 @@ static const field account[] = {
     COUNT("fires_lit", central.summary.fires_lit, "how often the control of the heat lit the fire"),
     COUNT("thermostat_stilled", central.summary.thermostat_stilled, "how often it stilled the boil"),
     COUNT("thermostat_met", central.summary.thermostat_met, "of these, what a load or a pour met"),
-    NUMBER("high_limit_s", central.summary.high_limit_s, "when the high limit first put the heat out; null: never"), FIELDS_END};
+    NUMBER("high_limit_s", central.summary.high_limit_s, "when the high limit first put the heat out; null: never"),
+    GROUP("costs", costs_by_item, "by the prices of the scenario, in its currency"), FIELDS_END};
 
 static const field balance[] = {
     NUMBER("water", central.balance.water.closure, "mass of water"),

@@ -280,6 +280,15 @@ static carried_out_line *lines_of(const carried_out *o, bool loads, size_t *coun
     return lines;
 }
 
+static void breaks_print(const sheet *h)
+{
+    const scenario *s = h->run->scenario;
+    for (size_t i = 0; i < s->schedule.breaks_count; i++) {
+        const char *words = s->wording.breaks[i].text;
+        fprintf(h->to, " break: %s%s%s\n", scenario_break_time(s, i).text, words[0] != '\0' ? ", " : "", words);
+    }
+}
+
 void sheet_print(const carried_out *o, unit_system s, FILE *to)
 {
     sheet h = {o, s, to};
@@ -294,6 +303,7 @@ void sheet_print(const carried_out *o, unit_system s, FILE *to)
     if (counts[0] + counts[1] == 0)
         fputs(" no loads and no additions\n", to);
     undone_print(&h);
+    breaks_print(&h);
     if (all.after_overflow)
         fputs(" * after overflow: not a prediction\n", to);
     if (all.more_than)

@@ -1,5 +1,6 @@
 #include "commands/run/page/sections.h"
 
+#include <math.h>
 #include <stdlib.h>
 
 #include "commands/run/parts.h"
@@ -42,12 +43,39 @@ static void order_row(html *h, const carried_out *o, const run_action *r, unit_s
     html_close(h);
 }
 
+static void break_row(html *h, const scenario *s, size_t index)
+{
+    html_open(h, "tr", NULL);
+    html_element(h, "td", NULL, "%s", "");
+    html_element(h, "td", "class=\"clock\"", "%s", format_clock(s->start_s, s->schedule.breaks[index].from_s).text);
+    html_open(h, "th", "scope=\"row\"");
+    html_element(h, "span", "class=\"doing\"", "break %s", s->wording.breaks[index].text);
+    html_element(h, "small", NULL, " until %s", format_clock(s->start_s, s->schedule.breaks[index].to_s).text);
+    html_close(h);
+    html_element(h, "td", NULL, "%s", "Nobody is at the tank: no tap runs, no load comes out by hand.");
+    html_element(h, "td", NULL, "%s", "");
+    html_element(h, "td", NULL, "%s", "");
+    html_close(h);
+}
+
+/* Those that begin in a stretch of time. */
+static void break_rows(html *h, const scenario *s, double from_s, double to_s)
+{
+    for (size_t i = 0; i < s->schedule.breaks_count; i++)
+        if (s->schedule.breaks[i].from_s >= from_s && s->schedule.breaks[i].from_s < to_s)
+            break_row(h, s, i);
+}
+
 static void table(html *h, const carried_out *o, const run_action *list, size_t count, unit_system s)
 {
     static const char *const heads[] = {"Done", "Time", "What to do", "Mind", "Expect", "Reading, initials", NULL};
     html_table(h, "By the clock", "class=\"sheet\"", heads);
-    for (size_t i = 0; i < count && i < LISTED_MAX; i++)
+    double last_s = 0;
+    for (size_t i = 0; i < count && i < LISTED_MAX; last_s = list[i++].time_s) {
+        break_rows(h, o->scenario, last_s, list[i].time_s);
         order_row(h, o, &list[i], s);
+    }
+    break_rows(h, o->scenario, last_s, (double)INFINITY);
     html_table_end(h);
     if (count > LISTED_MAX)
         html_element(h, "p", NULL, "... and %zu more, the last from %s on: too many for a sheet.", count - LISTED_MAX,
@@ -89,7 +117,7 @@ void page_sheet(html *h, const carried_out *o, unit_system s)
     html_element(h, "p", "class=\"rule\"",
                  "Water only while the bath boils. No boil: no water, no load, hands off; wait for it.");
     valve(h, o, s);
-    if (count > 0)
+    if (count > 0 || o->scenario->schedule.breaks_count > 0)
         table(h, o, list, count, s);
     else
         html_element(h, "p", NULL, "Nothing is done.");

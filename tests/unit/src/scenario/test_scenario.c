@@ -1,6 +1,7 @@
 /* Whole scenario files: what they come to in SI, every mistake at its place, and no crash on anything. */
 #include "support/close.h"
 
+#include <math.h>
 #include <stdbool.h>
 #include <stdlib.h>
 #include <string.h>
@@ -1038,6 +1039,90 @@ static void times_count_by_the_clock(void **state)
            "17:5: the clock has 24 hours: write 18:05", "19:6: 'A' is still in the bath, or coming out, at 6:20");
 }
 
+static void breaks_and_exceptions_leave_out(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(
+        "start = 6:00\nduration = 4 h\ntimes = by the clock\n" PLANT "[breaks]\n8:00 to 8:30 coffee and rolls\n"
+        "[schedule]\nevery 30 min from 6:00 to 9:30 except breaks except 7:00 to 7:01 load 80 lb, plate 1/4 in, for 20 min\n",
+        &s, &m);
+    const double want[] = {0, 1800, 5400, 9000, 10800, 12600}; /* 6:00 6:30 7:30 8:30 9:00 9:30 */
+    assert_int_equal(s.schedule.count, sizeof want / sizeof want[0]);
+    for (size_t i = 0; i < s.schedule.count; i++)
+        assert_close(s.schedule.actions[i].time_s, want[i], 0, 0);
+    assert_int_equal(s.schedule.breaks_count, 1);
+    assert_close(s.schedule.breaks[0].from_s, 7200, 0, 0);
+    assert_close(s.schedule.breaks[0].to_s, 9000, 0, 0);
+    assert_string_equal(s.wording.breaks[0].text, "coffee and rolls");
+    forget(&s, &m);
+    EXPECT("duration = 4 h\n" SCHEDULE "every 30 min except breaks heat on\nevery 30 min except 3:15 to 3:00 heat on\n"
+           "every 30 min from 1:00 to 2:00 except 0:30 to 2:01 heat on\nevery 1 h except 1:00 heat on\n",
+           "13:14: 'except breaks', but there is no [breaks]", "14:21: 'except 3:15 to 3:00' ends before it begins",
+           "15:52: 'except' left nothing of this line", "16:23: say 'to', and when the 'except' ends");
+    EXPECT("duration = 4 h\n" PLANT "[breaks]\n0:30 coffee\n2:00 to 1:00\n3:50 to 4:10 tea\n",
+           "13:6: say 'to', and when the 'break' ends", "14:1: '2:00 to 1:00' ends before it begins",
+           "15:9: 4:10 is after the end, 4:00. For a longer shift: duration = 5 h");
+}
+
+static void a_shop_has_its_own_measures(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good("duration = 4 h\n" PLANT "[measures]\nbag = 50 lb\nBucket = 5 gal\n[schedule]\n"
+              "0:10 salts 2 bags over 30 min\n1:00 salts 2 bags, one every 10 min over 5 min, at 60 degF\n"
+              "2:00 water 1/2 bucket over 5 min\n",
+              &s, &m);
+    assert_int_equal(s.schedule.count, 4);
+    assert_close(s.schedule.actions[0].is.salts.mass_kg, 100 * POUND, 1e-12, 0);
+    assert_string_equal(s.wording.lines[0].words, "2 bags of salts over 30 min");
+    for (size_t i = 1; i < 3; i++) {
+        assert_close(s.schedule.actions[i].time_s, i == 1 ? 3600 : 4200, 0, 0);
+        assert_close(s.schedule.actions[i].is.salts.mass_kg, 50 * POUND, 1e-12, 0);
+        assert_close(s.schedule.actions[i].is.salts.over_s, 300, 0, 0);
+        assert_close(s.schedule.actions[i].is.salts.temperature_K, FAHRENHEIT(60), 1e-12, 0);
+    }
+    assert_string_equal(s.wording.lines[1].words, "1 bag of salts over 5 min");
+    assert_close(s.schedule.actions[3].is.water.mass_kg / boil_water_density(s.plant.ambient.temperature_K), 2.5 * GALLON, 1e-9,
+                 0);
+    forget(&s, &m);
+    EXPECT("duration = 4 h\n" PLANT "[measures]\nlb = 5 kg\nbucket = 5 gal\nbucket = 4 gal\nover = 1 L\ntwo bags = 1 lb\nsack\n"
+           "pail = 5 s\n[schedule]\n0:10 salts 1 bucket over 5 min\n0:20 salts 2 bags over 5 min\n"
+           "0:30 water 3 lb, one every 5 min over 1 min\n0:40 water 2.5 buckets, one every 5 min over 1 min\n"
+           "3:50 water 3 buckets, one every 10 min over 1 min\nwhen boiling water 2 buckets, one every 5 min over 1 min\n",
+           "13:1: 'lb' is a unit already", "15:1: 'bucket' is said twice", "16:1: 'over' means something else in a schedule",
+           "17:1: a measure is one word of at most 23 letters", "18:1: expected a measure, for example 'bag = 50 lb'",
+           "19:10: 's' is a time, but 'pail' is a volume or a mass", "21:12: a 'bucket' is a volume, but 'salts' is weighed",
+           "22:14: 'bag' is no measure yet: add '[measures]' with 'bag = 50 lb'", "23:18: 'one every' counts whole measures",
+           "24:25: 'one every' counts whole measures", "25:6: 4:10 is after the end",
+           "26:14: 'one every' needs a moment that the clock says");
+}
+
+static void prices_are_by_any_amount(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(PLANT "[prices]\ngas = 1.20 per therm\nwater = 6 per 1000 gal\nsalts = 1.90 per lb\nlabour = 36 per h\n"
+                    "liquid = 2 per kg\ncurrency = USD\n",
+              &s, &m);
+    assert_close(s.prices.gas, 1.20 / (1e5 * 1055.05585262), 1e-12, 0);
+    assert_close(s.prices.water, 6 / (1000 * GALLON), 1e-12, 0);
+    assert_close(s.prices.salts, 1.90 / POUND, 1e-12, 0);
+    assert_close(s.prices.labour, 0.01, 1e-12, 0);
+    assert_close(s.prices.liquid, 2, 1e-12, 0);
+    assert_true(isnan(s.prices.electricity) && isnan(s.prices.steam));
+    assert_string_equal(s.prices.currency, "USD");
+    forget(&s, &m);
+    EXPECT(PLANT "[prices]\ngas = 1.20\nwater = 6 per lb/gal\nsalts = 2 per gal\nlabour = -1 per h\nliquid = 3 per 0 kg\n"
+                 "currency = US dollars\n",
+           "12:11: 'gas' is a price: say 'per' and of how much", "13:15: 'lb/gal' is a mass per volume, but 'water' is",
+           "14:15: 'gal' is a volume, but 'salts' is a mass", "15:10: 'labour' must be between 0 and 1e9",
+           "16:10: 'liquid' must be between 0 and 1e9", "17:12: 'currency' is one word of at most 8 letters");
+}
+
 /* A clock meant for the wall in a file that counts from the start. */
 static void a_late_first_act_is_remarked(void **state)
 {
@@ -1134,7 +1219,8 @@ static size_t dice(size_t below)
 static const char *const scraps[] = {
     "[", "]", "=", "#", ",", ":", "%", " per ", " to ", "every 1 s ", "1e9", "-1", "/0", "\u00b0", "\n", "\r\n",
     "salts", "liquid", "mixer", "blend", "strength", "on", "psig", "steam", "none",
-    "bolt ", " x ", "1/4\"", "at ", ";", "+1d", " pull ", " as ", "add 1 gal water", "F", "times = by the clock\n", "5 pieces",
+    "bolt ", " x ", "1/4\"", "at ", ";", "+1d", " pull ", " as ", "add 1 gal water", "F", "times = by the clock\n", "5 pieces", "[breaks]\n0:10 to 0:20 x\n", "[measures]\nbag = 5 kg\n", " 2 bags",
+    "[prices]\ngas = 1 per kWh\n", " except 0:10 to 0:20 ", ", one every 5 min ",
     "\"", "lift", "load 1 kg, bar 1 mm", ", as B", "water", "min", "0", "\xFF", "\u00a0",
 };
 /* clang-format on */
@@ -1270,6 +1356,9 @@ int main(void)
         cmocka_unit_test(a_run_sheet_is_read),
         cmocka_unit_test(spreadsheets_are_understood),
         cmocka_unit_test(times_count_by_the_clock),
+        cmocka_unit_test(breaks_and_exceptions_leave_out),
+        cmocka_unit_test(a_shop_has_its_own_measures),
+        cmocka_unit_test(prices_are_by_any_amount),
         cmocka_unit_test(a_late_first_act_is_remarked),
         cmocka_unit_test(opposites_are_not_proposed),
         cmocka_unit_test(what_is_no_text_is_refused),
