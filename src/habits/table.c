@@ -69,6 +69,16 @@ static const struct {
 };
 /* clang-format on */
 
+bool habit_listed(size_t index, const char **typed, const char **read, unsigned *where)
+{
+    if (index >= sizeof table / sizeof table[0])
+        return false;
+    *typed = table[index].typed;
+    *read = table[index].read;
+    *where = table[index].where;
+    return true;
+}
+
 bool habit_replace(reword *w, size_t at, unsigned place)
 {
     for (size_t i = 0; i < sizeof table / sizeof table[0]; i++) {
@@ -97,10 +107,20 @@ static size_t mark_at(const reword *w, size_t at)
     return i;
 }
 
+/* The last digit of a number; that of "ft2" is none. */
+static bool ends_number(const reword *w, size_t at)
+{
+    if (w->text[at] < '0' || w->text[at] > '9')
+        return false;
+    while (at > 0 && strchr("0123456789./", w->text[at]) != NULL)
+        at--;
+    return strchr("0123456789 \t,=|+-", w->text[at]) != NULL;
+}
+
 size_t habit_replace_marks(reword *w, size_t at, size_t end)
 {
     for (; at < end; at++) {
-        if (w->text[at] < '0' || w->text[at] > '9')
+        if (!ends_number(w, at))
             continue;
         size_t mark = (size_t)(words_skip(w->text + at + 1, w->text + w->length) - w->text), i = mark_at(w, mark);
         if (mark >= end || i == sizeof marks / sizeof marks[0])

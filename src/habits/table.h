@@ -13,6 +13,9 @@ typedef enum {
     HABIT_VALUE = 16 /* of a setting */
 } habit_place;
 
+/* The words one by one, for the manual; false beyond the last. */
+bool habit_listed(size_t index, const char **typed, const char **read, unsigned *where);
+
 /* Replaces what stands at `at` in such a place; false: no word of habit does. */
 bool habit_replace(reword *w, size_t at, unsigned place);
 

@@ -3,6 +3,7 @@
 
 #include "actions/load_carried.h"
 #include "actions/load_shape.h"
+#include "habits/table.h"
 #include "manual/key_text.h"
 #include "manual/pages.h"
 
@@ -95,6 +96,33 @@ static void carried(FILE *to, const void *about)
     }
 }
 
+static void words_of(FILE *to, unsigned place, const char *where)
+{
+    const char *typed, *read;
+    unsigned at;
+    roff_term(to, where);
+    bool begun = false;
+    for (size_t i = 0; habit_listed(i, &typed, &read, &at); i++) {
+        if ((at & place) == 0 || read[0] == '\0')
+            continue;
+        fputs(begun ? ";\n" : "Read ", to);
+        roff_between(to, "\\fB", typed, "\\fR");
+        roff_between(to, " as ", read, "");
+        begun = true;
+    }
+    fputs(".\n", to);
+}
+
+static void other_words(FILE *to, const void *about)
+{
+    (void)about;
+    words_of(to, HABIT_WHEN, "when");
+    words_of(to, HABIT_ACT, "what is done");
+    words_of(to, HABIT_LOAD, "in a load, before a size");
+    words_of(to, HABIT_POUR, "in what is poured");
+    words_of(to, HABIT_VALUE, "in a setting");
+}
+
 static void constants(FILE *to, const void *about)
 {
     (void)about;
@@ -146,9 +174,9 @@ static void units(FILE *to, const void *about)
 
 void page_scenario(FILE *to)
 {
-    static const text_part parts[] = {
-        {"settings", settings}, {"acts", acts},           {"shapes", shapes}, {"clauses", clauses},
-        {"carried", carried},   {"constants", constants}, {"units", units},   {0}};
+    static const text_part parts[] = {{"settings", settings},   {"acts", acts},       {"shapes", shapes},
+                                      {"clauses", clauses},     {"carried", carried}, {"words", other_words},
+                                      {"constants", constants}, {"units", units},     {0}};
     static const text_page page = {"scenario", 5, "a tank of boiling caustic salt solution and what is done with it", parts};
     defaults d;
     if (!defaults_read(&d))
