@@ -243,8 +243,7 @@ const key *key_find(const char *section, const char *text, size_t length)
 static const key_misnomer misnomers[] = {
     {"bath", "boils at", "boiling point", "is called 'boiling point' here"},
     {"tank", "height", "depth", "is called 'depth' here (floor to rim)"},
-    {"tank", "volume", "level", "is not read: the level of a box is its volume over length times width, of an upright cylinder "
-                                "over 0.785 times diameter squared"},
+    {"tank", "volume", "level", NULL},
     {"tank", "fill", "level", "is called 'level' here (still surface above the floor)"},
     {"heat", "power", "input", "is called 'input' here (fuel or current at full dial)"},
 };

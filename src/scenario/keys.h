@@ -81,8 +81,8 @@ const key *key_find_elsewhere(const char *text, size_t length);            /* in
 /* A name that other people give to a key; NULL: it is none. The answer follows the name in a message. */
 typedef struct {
     const char *section, *typed;
-    const char *means; /* words of the key */
-    const char *answer;
+    const char *means;  /* words of the key */
+    const char *answer; /* NULL: it is worked out */
 } key_misnomer;
 const key_misnomer *key_misnamed(const char *section, const char *text, size_t length);
 

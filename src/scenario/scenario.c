@@ -6,6 +6,7 @@
 
 #include "base/array.h"
 #include "base/constants.h"
+#include "base/format.h"
 #include "base/words.h"
 #include "habits/habits.h"
 
@@ -20,6 +21,7 @@ typedef struct {
     size_t change_count;
     setting_line *found;               /* one per key */
     bool *meant;                       /* per key: a misspelt one was taken for it */
+    cursor volume;                     /* a line that says how much is in the tank; at NULL: there is none */
     size_t section_line[SECTIONS_MAX]; /* 0: not there */
     struct draft_lines {
         size_t *list;
@@ -89,7 +91,9 @@ static void unknown_key(draft *d, const cursor *c, const char *section, size_t l
         n.word = called->means;
     if (n.word != NULL)
         d->meant[key_index(key_find(section, n.word, strlen(n.word)))] = true;
-    if (called != NULL)
+    if (called != NULL && called->answer == NULL)
+        d->volume = *c;
+    else if (called != NULL)
         cursor_error(c, c->at, "'%s' %s", q.text, called->answer);
     else if (elsewhere != NULL)
         cursor_error(c, c->at, "'%s' does not belong %s, but %s", q.text, key_place(section).text,
@@ -462,6 +466,28 @@ static void report_problem(draft *d, const char *section, const char *problem)
         messages_add(d->messages, d->text, line, cursor_of_line(d->text, line, d->messages).at, "%s", problem);
 }
 
+/* Whoever knows the volume is told the level, where the tank's sides are known. */
+static void report_volume(draft *d)
+{
+    const cursor *line = &d->volume;
+    const boil_tank *t = &d->out->plant.tank;
+    const char *equals = line->at != NULL ? memchr(line->at, '=', (size_t)(line->end - line->at)) : NULL;
+    quantity q;
+    if (line->at == NULL)
+        return;
+    cursor value = *line;
+    value.at = equals != NULL ? equals + 1 : line->end;
+    double area_m2 = boil_tank_area(t);
+    if (!(area_m2 > 0) || !quantity_comes(value, UNIT_OF(DIM_VOLUME)) ||
+        !quantity_read(&value, "volume", UNIT_OF(DIM_VOLUME), &q)) {
+        cursor_error(line, line->at, "'volume' is not read: 'level' is the volume over the tank's own area");
+        return;
+    }
+    cursor_error(line, line->at, "'volume' is not read: level = volume / (%s) = %s",
+                 t->shape == BOIL_TANK_BOX ? "length x width" : "0.785 x diameter x diameter",
+                 format_quantity(UNITS_US, DIM_LENGTH, q.si / area_m2).text);
+}
+
 /* Both as they were written. */
 static void report_level(draft *d)
 {
@@ -490,6 +516,7 @@ static void report_charge(draft *d)
 static void ask_model(draft *d)
 {
     const boil_plant *p = &d->out->plant;
+    report_volume(d);
     report_level(d);
     if (messages_any(d->messages))
         return;

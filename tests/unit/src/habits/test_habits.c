@@ -129,7 +129,7 @@ static const row table[] = {
     {47, "level = 20 in", "level = 34 in", REFUSED, "the level (34 in) is above the rim (30 in)"},
     {48, "level = 20 in", "freeboard = 10 in", STATED, "level = 20 in"},
     {48, "length = 6 ft", "length = 6 ft\nfreeboard = 10 in", REFUSED, "'freeboard' stands beside 'level' of line 8"},
-    {49, "level = 20 in", "volume = 220 gal", REFUSED, "'volume' is not read: the level of a box is"},
+    {49, "level = 20 in", "volume = 220 gal", REFUSED, "'volume' is not read: level = volume / (length x width) = 29.4 in"},
     {50, ACT, "0:05 load 80 lb, plate 1/4 in, for 20 min // first rack", REFUSED, "a comment begins with '#', not '//'"},
     {51, ACT, "0:05 load 80 lb, plate 1/4 in, for 20 min ; first rack", REFUSED, "a comment begins with '#', not ';'"},
     {52, ACT, PLATE "\n[schedule]", REFUSED, "[schedule] stands here a second time; the first is on line 14: move these lines up"},
