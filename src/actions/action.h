@@ -116,6 +116,7 @@ typedef struct {
     const action_clause *clauses; /* of one quantity each; NULL: it has none */
     size_t clause_count;
     action_group group;
+    char letter; /* on the run sheet, where the cautions of a kind stand by it */
     action_lane lane;
     size_t takes_at; /* where its boil_action keeps how long it takes, double, s; 0: no time */
 

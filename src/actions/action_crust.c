@@ -14,7 +14,7 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
 
 /* clang-format off */
 const action_type action_crust = {
-    .keyword = "crust", .form = "broken", .meaning = "salt that crystallised over a cold bath is broken up",
+    .keyword = "crust", .letter = 'K', .form = "broken", .meaning = "salt that crystallised over a cold bath is broken up",
     .group = ACTION_SWITCH, .lane = ACTION_LANE_SET, .parse = parse,
     .caution = "Before any heat, with a long bar, from the side: under a hot crust steam waits.",
 };

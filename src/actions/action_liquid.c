@@ -82,14 +82,14 @@ static void pace(const action_view *v, action_text *t)
 
 /* clang-format off */
 const action_type action_liquid = {
-    .keyword = "liquid", .form = "AMOUNT over TIME [, at TEMPERATURE] [, strength CONCENTRATION|boiling point TEMPERATURE]",
+    .keyword = "liquid", .letter = 'Q', .form = "AMOUNT over TIME [, at TEMPERATURE] [, strength CONCENTRATION|boiling point TEMPERATURE]",
     .meaning = "ready-mixed liquid runs in under the surface: as strong as the bath at the start, as warm as the room, "
                "unless it says so",
     .clauses = clauses, .clause_count = sizeof clauses / sizeof clauses[0], .group = ACTION_ADDITION,
     .lane = ACTION_LANE_LIQUID, .takes_at = offsetof(boil_action, is.liquid.over_s), .parse = parse, .details = details,
     .verb = "run in ", .pace = pace, .expected = action_pour_expected,
     .caution = "Under the surface, slowly; stop when the boil stops.",
-    .when_quiet = "The bath is predicted quiet then: wait for a steady boil.", .quiet_severity = BOIL_SEVERITY_WARNING,
-    .when_it_stops = "The boil is predicted to stop meanwhile: stop with it.",
+    .when_quiet = "Quiet then: wait for a steady boil.", .quiet_severity = BOIL_SEVERITY_WARNING,
+    .when_it_stops = "The boil stops meanwhile: stop pouring.",
 };
 /* clang-format on */

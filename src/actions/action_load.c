@@ -241,11 +241,11 @@ static const char *caution_of(const action_view *v)
 
 /* clang-format off */
 const action_type action_load = {
-    .keyword = "load", .form = "MASS [steel|iron], SHAPE SIZE [, CLAUSE]...",
+    .keyword = "load", .letter = 'L', .form = "MASS [steel|iron], SHAPE SIZE [, CLAUSE]...",
     .meaning = "steel goes in and, with 'for', comes out again by itself", .clauses = clauses, .clause_count = CLAUSES,
     .group = ACTION_LOAD, .lane = ACTION_LANE_LOADS, .takes_at = AT(lowering_s), .parse = parse, .details = details,
     .pace = pace, .expected = expected, .caution_of = caution_of,
-    .when_quiet = "The bath is predicted quiet then: wait for a steady boil.", .quiet_severity = BOIL_SEVERITY_WARNING,
+    .when_quiet = "Quiet then: wait for a steady boil.", .quiet_severity = BOIL_SEVERITY_WARNING,
 };
 /* clang-format on */
 
@@ -261,7 +261,7 @@ static bool parse_lift(action_reader *r, cursor *c, boil_action *a, action_line 
 
 /* clang-format off */
 const action_type action_lift = {
-    .keyword = "lift", .form = "[NAME]", .meaning = "a named load, or everything, comes out", .group = ACTION_LIFT,
+    .keyword = "lift", .letter = 'U', .form = "[NAME]", .meaning = "a named load, or everything, comes out", .group = ACTION_LIFT,
     .parse = parse_lift, .caution = "Slowly; drain it over the bath.",
 };
 /* clang-format on */

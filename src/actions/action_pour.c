@@ -209,10 +209,10 @@ void action_pour_expected(const action_view *v, action_text *t)
     const boil_addition_result *a = v->addition;
     action_text_add_boil(t, v->start_s, a->was_quiet_before, a->boil_lost_s, a->recovery_s);
     if (a->layer_peak_kg > afloat_kg)
-        TEXT_ADD(t->text, "; %s of water afloat", action_amount_of(v->units, DIM_MASS, a->layer_peak_kg).text);
+        TEXT_ADD(t->text, "; %s afloat", action_amount_of(v->units, DIM_MASS, a->layer_peak_kg).text);
     if (a->steam_before_kg_s > 0 && a->steam_peak_kg_s > surge_ratio * a->steam_before_kg_s)
         TEXT_ADD(t->text, "; steam %s %s", a->steam_more_than ? "more than" : "up to",
                  format_ratio(a->steam_peak_kg_s / a->steam_before_kg_s).text);
     if (a->level_rise_m > rise_m)
-        TEXT_ADD(t->text, "; level up by %s", action_amount_of(v->units, DIM_LENGTH, a->level_rise_m).text);
+        TEXT_ADD(t->text, "; level up %s", action_amount_of(v->units, DIM_LENGTH, a->level_rise_m).text);
 }

@@ -40,12 +40,12 @@ static void pace(const action_view *v, action_text *t)
 
 /* clang-format off */
 const action_type action_salts = {
-    .keyword = "salts", .form = "MASS over TIME [, at TEMPERATURE] [, blend BLEND]",
+    .keyword = "salts", .letter = 'S', .form = "MASS over TIME [, at TEMPERATURE] [, blend BLEND]",
     .meaning = "dry salts are sifted in: the bath's own blend, as warm as the room, unless it says so", .clauses = clauses,
     .clause_count = 1, .group = ACTION_ADDITION, .lane = ACTION_LANE_SALTS, .takes_at = offsetof(boil_action, is.salts.over_s),
     .parse = parse, .details = details, .verb = "sift in ", .pace = pace, .expected = action_pour_expected,
     .caution = "Only into a boiling or mixed bath, in small portions. No water onto it.",
-    .when_quiet = "The bath is predicted quiet then: only with the mixer on.", .quiet_severity = BOIL_SEVERITY_WARNING,
-    .when_it_stops = "The bath is predicted quiet then: only with the mixer on.",
+    .when_quiet = "Quiet then: only with the mixer on.", .quiet_severity = BOIL_SEVERITY_WARNING,
+    .when_it_stops = "Quiet then: only with the mixer on.",
 };
 /* clang-format on */

@@ -63,7 +63,7 @@ static const char *caution_of(const action_view *v)
 
 /* clang-format off */
 const action_type action_heat = {
-    .keyword = "heat", .form = "on|off|PERCENT|thermostat TEMPERATURE|dial", .meaning = "the dial is set, or what sets the fire", .group = ACTION_SWITCH, .lane = ACTION_LANE_SET,
+    .keyword = "heat", .letter = 'H', .form = "on|off|PERCENT|thermostat TEMPERATURE|dial", .meaning = "the dial is set, or what sets the fire", .group = ACTION_SWITCH, .lane = ACTION_LANE_SET,
     .parse = parse_dial, .verb_of = verb_of, .caution_of = caution_of,
 };
 /* clang-format on */
@@ -81,19 +81,19 @@ static bool parse_switch(action_reader *r, cursor *c, boil_action *a, action_lin
 
 /* clang-format off */
 const action_type action_mixer = {
-    .keyword = "mixer", .form = "on|off", .meaning = "the mixer is switched", .group = ACTION_SWITCH, .lane = ACTION_LANE_SET,
+    .keyword = "mixer", .letter = 'M', .form = "on|off", .meaning = "the mixer is switched", .group = ACTION_SWITCH, .lane = ACTION_LANE_SET,
     .parse = parse_switch, .verb = "switch ", .caution = "Stand back: stirring can set free stored heat at once.",
     .caution_off = "No dry salt once it stands still.",
 };
 
 const action_type action_lid = {
-    .keyword = "lid", .form = "on|off", .meaning = "the lid is laid on or taken off", .group = ACTION_SWITCH,
+    .keyword = "lid", .letter = 'C', .form = "on|off", .meaning = "the lid is laid on or taken off", .group = ACTION_SWITCH,
     .lane = ACTION_LANE_SET, .parse = parse_switch, .caution = "Steam at the gap. What condenses drips back and floats.",
     .caution_off = "Open it away from you: steam, and perhaps water afloat.",
 };
 
 const action_type action_exhaust = {
-    .keyword = "exhaust", .form = "on|off", .meaning = "the exhaust over the bath is switched", .group = ACTION_SWITCH,
+    .keyword = "exhaust", .letter = 'E', .form = "on|off", .meaning = "the exhaust over the bath is switched", .group = ACTION_SWITCH,
     .lane = ACTION_LANE_SET, .parse = parse_switch, .verb = "switch ", .caution = "", .caution_off = "Fumes stay in the room.",
 };
 /* clang-format on */

@@ -22,12 +22,12 @@ static void pace(const action_view *v, action_text *t)
 
 /* clang-format off */
 const action_type action_water = {
-    .keyword = "water", .form = "AMOUNT over TIME|at FLOW [, at TEMPERATURE]",
+    .keyword = "water", .letter = 'W', .form = "AMOUNT over TIME|at FLOW [, at TEMPERATURE]",
     .meaning = "water is poured, by volume or by mass; as warm as the room unless it says so", .clauses = clauses,
     .clause_count = 1, .group = ACTION_ADDITION, .lane = ACTION_LANE_WATER, .takes_at = offsetof(boil_action, is.water.over_s),
     .parse = parse, .details = action_pour_details, .verb = "pour ", .pace = pace, .expected = action_pour_expected,
     .caution = "Only while it boils. No boil: stop the water. Never onto dry salt.",
-    .when_quiet = "The bath is predicted quiet then: do not pour; wait for a steady boil.",
-    .quiet_severity = BOIL_SEVERITY_DANGER, .when_it_stops = "The boil is predicted to stop meanwhile: stop with it.",
+    .when_quiet = "Quiet then: do not pour; wait.",
+    .quiet_severity = BOIL_SEVERITY_DANGER, .when_it_stops = "The boil stops meanwhile: stop pouring.",
 };
 /* clang-format on */

@@ -19,6 +19,14 @@ boil_outcome trace_of(const scenario *s, const boil_run_options *options, boil_h
     return result;
 }
 
+const boil_history *trace_or_rows(const carried_out *o, boil_history *fine)
+{
+    boil_run_options options = boil_run_options_default();
+    options.tolerance = o->tolerance;
+    *fine = (boil_history){0};
+    return trace_of(o->scenario, &options, fine) == BOIL_OK ? fine : &o->central;
+}
+
 /* clang-format off */
 #define RECORD boil_row
 const field trace_fields[] = {

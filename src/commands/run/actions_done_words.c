@@ -13,8 +13,7 @@ static action_view view_of(const carried_out *o, const run_action *r, unit_syste
     return v;
 }
 
-/* Of a load that comes out again by itself, the lifting. */
-static const action_type *type_of(const carried_out *o, const run_action *r)
+const action_type *run_action_type(const carried_out *o, const run_action *r)
 {
     return r->lifting ? &action_lift : action_type_of(o->scenario->schedule.actions[r->action].kind);
 }
@@ -33,7 +32,7 @@ action_text run_action_clock(const carried_out *o, const run_action *r)
 
 action_text run_action_done(const carried_out *o, const run_action *r)
 {
-    const action_type *type = type_of(o, r);
+    const action_type *type = run_action_type(o, r);
     action_view v = view_of(o, r, UNITS_US);
     action_name words = action_name_of(o->scenario, r->action);
     const char *verb = type->verb_of != NULL ? type->verb_of(v.action) : type->verb != NULL ? type->verb : "";
@@ -49,7 +48,7 @@ action_text run_action_done(const carried_out *o, const run_action *r)
 
 action_text run_action_details(const carried_out *o, const run_action *r, unit_system s)
 {
-    const action_type *type = type_of(o, r);
+    const action_type *type = run_action_type(o, r);
     action_view v = view_of(o, r, s);
     action_text t = {""};
     if (type->details != NULL)
@@ -63,7 +62,7 @@ action_text run_action_details(const carried_out *o, const run_action *r, unit_s
 
 action_text run_action_expected(const carried_out *o, const run_action *r, unit_system s)
 {
-    const action_type *type = type_of(o, r);
+    const action_type *type = run_action_type(o, r);
     action_view v = view_of(o, r, s);
     action_text t = {""};
     if (o->central.end == BOIL_RUN_DONE && isnan(carried_out_done_s(o, r->action))) {
@@ -86,7 +85,7 @@ action_text run_action_expected(const carried_out *o, const run_action *r, unit_
 
 const char *run_action_caution(const carried_out *o, const run_action *r)
 {
-    const action_type *type = type_of(o, r);
+    const action_type *type = run_action_type(o, r);
     action_view v = view_of(o, r, UNITS_US);
     if (type->caution_of != NULL)
         return type->caution_of(&v);
@@ -95,7 +94,7 @@ const char *run_action_caution(const carried_out *o, const run_action *r)
 
 const char *run_action_warning(const carried_out *o, const run_action *r, boil_severity *severity)
 {
-    const action_type *type = type_of(o, r);
+    const action_type *type = run_action_type(o, r);
     const boil_load_result *load = r->line.load;
     const boil_addition_result *addition = r->line.addition;
     bool quiet_before = load != NULL ? load->was_quiet : addition != NULL && addition->was_quiet_before;

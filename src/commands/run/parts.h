@@ -60,7 +60,7 @@ int screen_finding(const carried_out *o, const boil_finding *f, const output *ho
 /* As it is worked: what is done, by the clock, the lifting of loads as well, and what is to be expected of each. */
 
 /* More than this, and what one line of the scenario asks for is one order, done many times. */
-#define ORDERS_SINGLE_MAX ((size_t)120)
+#define ORDERS_SINGLE_MAX ((size_t)55) /* two sheets of paper */
 
 typedef struct {
     double time_s, last_s; /* the first time and the last: the same for an order done once */
@@ -72,6 +72,9 @@ typedef struct {
 
 /* By the first time, to be freed by the caller; NULL when there are none, or memory is refused. */
 run_action *run_actions_of(const carried_out *o, size_t *count);
+
+/* Of a load that comes out again by itself, the lifting. */
+const action_type *run_action_type(const carried_out *o, const run_action *r);
 
 action_text run_action_clock(const carried_out *o, const run_action *r); /* "9:05"; "6:05 to 9:35, every 30 min" */
 action_text run_action_done(const carried_out *o, const run_action *r);  /* "pour 2 gal of water over 1 min" */

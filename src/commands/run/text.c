@@ -160,14 +160,12 @@ void run_report(const void *answer, const output *how, FILE *to)
 {
     const carried_out *o = answer;
     report_to r = {o, &o->central.summary, how, how->system, to};
-    boil_history fine = {0};
+    boil_history fine;
     if (how->brief) {
         screen_head(o, how, to);
         return;
     }
-    boil_run_options options = boil_run_options_default();
-    options.tolerance = o->tolerance;
-    const boil_history *trace = trace_of(o->scenario, &options, &fine) == BOIL_OK ? &fine : &o->central;
+    const boil_history *trace = trace_or_rows(o, &fine);
     if (how->full || how->verbose)
         whole(&r, trace);
     else

@@ -4,6 +4,7 @@
 
 #include "commands/run/parts.h"
 #include "describe/finding_words.h"
+#include "describe/headline.h"
 #include "describe/report.h"
 
 void page_severity(html *h, boil_severity s, bool only_possible)
@@ -17,40 +18,38 @@ void page_severity(html *h, boil_severity s, bool only_possible)
         html_element(h, "small", NULL, " possible");
 }
 
-static void finding(html *h, const carried_out *o, const boil_finding *f, unit_system s, bool only_possible)
+static void finding(html *h, const carried_out *o, const boil_finding *f, unit_system s)
 {
+    finding_words grades = finding_grades_of(o, f);
     html_open(h, "tr", NULL);
     html_open(h, "th", "scope=\"row\"");
-    page_severity(h, f->severity, only_possible);
-    html_element(h, "span", "class=\"when\"", "%s", finding_clock(o, f).text);
+    page_severity(h, f->severity, headline_is_possible(o, f));
     html_close(h);
     html_open(h, "td", NULL);
-    html_element(h, "strong", NULL, "%s", finding_words_of(o, f, s).text);
-    html_element(h, "p", NULL, "%s", f->advice);
+    html_element(h, "strong", NULL, "%s", f->title);
+    html_element(h, "span", NULL, ": %s%s%s. %s", finding_facts_of(o, f, s).text, grades.text[0] != '\0' ? ". " : "",
+                 grades.text, f->advice);
     html_close(h);
     html_close(h);
 }
 
-static void list(html *h, const carried_out *o, const boil_findings *found, unit_system s, const char *label,
-                 bool only_possible)
-{
-    static const char *const heads[] = {"How grave, when", "What, its limit, and what to do", NULL};
-    html_table(h, label, "class=\"findings\"", heads);
-    for (size_t i = 0; i < found->count; i++)
-        finding(h, o, &found->list[i], s, only_possible);
-    html_table_end(h);
-}
-
+/* By rank, likely and possible together, as in the text. */
 void page_findings(html *h, const carried_out *o, unit_system s)
 {
-    html_open(h, "section", "aria-labelledby=\"findings\"");
+    static const char *const heads[] = {"How grave", "What, since when, its limit, and what to do", NULL};
+    html_open(h, "section", "aria-labelledby=\"findings\" class=\"new-page\"");
     html_element(h, "h2", "id=\"findings\"", "Findings");
-    if (o->found.count > 0)
-        list(h, o, &o->found, s, "Likely", false);
-    else
-        html_element(h, "p", NULL, "None is likely.");
+    if (o->found.count + o->possible.count == 0) {
+        html_element(h, "p", NULL, "None.");
+        html_close(h);
+        return;
+    }
+    html_table(h, "The gravest first", "class=\"findings\"", heads);
+    for (const boil_finding *f = NULL; (f = headline_next(o, f)) != NULL;)
+        finding(h, o, f, s);
+    html_table_end(h);
     if (o->possible.count > 0)
-        list(h, o, &o->possible, s, "Possible, within what is not known of mixing and heat paths", true);
+        html_element(h, "p", NULL, "Possible: only within what is not known of mixing and heat paths.");
     html_close(h);
 }
 

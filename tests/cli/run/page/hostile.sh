@@ -7,7 +7,7 @@ for title in '</title></style></h1><script>alert(1)</script>' '" onload="alert(1
     cp hostile.bath './<script>alert(1)<.script>.bath'
     boilback run './<script>alert(1)<.script>.bath' --html page.html >/dev/null || echo "failed: $title"
     grep -q '<script\|CDATA\[<\|<[^>]* onload="\|<!--' page.html && echo "markup: $title"
-    grep -c '</svg>' page.html | grep -v '^1$'
+    grep -o '</svg>' page.html | wc -l | grep -v '^4$' # tank, the shift twice, and all curves
     LC_ALL=C grep -c "$(printf '[\001-\010\013-\037\177]')" page.html | grep -v '^0$'
 done
 case $(cat page.html) in *'Härten 水 😀'*) ;; *) echo "lost: $title" ;; esac

@@ -4,5 +4,5 @@ PATH=$PWD/bin
 boilback run calm.bath --html - --units si 2>/dev/null >page
 head -1 page
 grep -c 'degF' page
-grep -o '<p class="verdict">[^<]*' page
+grep -o '<strong>NOTHING ABOVE NOTICE' page
 tail -1 page
