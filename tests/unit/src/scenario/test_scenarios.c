@@ -24,6 +24,7 @@ static const promise promises[] = {
     {"afloat-heat-low.bath", BOIL_SEVERITY_DANGER, BOIL_SEVERITY_DANGER}, /* at low heat it steams off, but it may let go */
     {"afloat-heat-full.bath", BOIL_SEVERITY_DANGER, BOIL_SEVERITY_WARNING},
     {"afloat-left-alone.bath", BOIL_SEVERITY_DANGER, BOIL_SEVERITY_DANGER},
+    {"water-dumped.bath", BOIL_SEVERITY_WARNING, BOIL_SEVERITY_DANGER},
     {"tall-narrow.bath", BOIL_SEVERITY_WARNING, BOIL_SEVERITY_DANGER},
     {"weak-bath.bath", BOIL_SEVERITY_WARNING, BOIL_SEVERITY_NOTICE},
     {"bench-tank.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
