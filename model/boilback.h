@@ -144,6 +144,8 @@ typedef struct {
     double wall_thickness_m;  /* steel; 0: no wall (neither heat capacity nor loss) ; to 0.05 m */
     double insulation_m;      /* 0: bare; to 0.5 m */
     boil_tank_heated heated;
+    double mark_m;       /* the shop's own mark above the floor; below the rim, 0: the level at the start */
+    bool mark_boiling;   /* held against the surface as it boils, swelled; else against the still one */
     double heater_top_m; /* heated inside: top of the heater above the floor; below the rim, 0: not stated */
     double parts_top_m;  /* top of hanging parts above the floor; below the rim, 0: not stated */
 } boil_tank;
@@ -279,8 +281,9 @@ typedef struct {
 
 /* The person at the tank: judgement. */
 typedef struct {
-    double steady_s;   /* of boil before anyone pours: 30; 1 to 3600 */
-    double reaction_s; /* from the boil's end, or a reading, to a shut tap: 10; 1 to 600 */
+    double steady_s;                        /* of boil before anyone pours: 30; 1 to 3600 */
+    double reaction_s;                      /* from the boil's end, or a reading, to a shut tap: 10; 1 to 600 */
+    double thermometer_step_K, mark_step_m; /* a gauge shows the nearest of its steps: 1 degF, 1/8 in; to 10 K, to 0.1 m */
 } boil_by_hand;
 
 /* Where parts come from; 0 K: from nowhere in particular. It is read when loads are, not by a run. */
@@ -445,11 +448,28 @@ typedef struct {
     double delay_s; /* from there, 0 or more; of BOIL_WAIT_BACK nothing */
 } boil_wait;
 
+typedef enum {
+    BOIL_GOAL_NONE,
+    BOIL_GOAL_LEVEL,        /* m above the floor, as the mark is read */
+    BOIL_GOAL_BOILING_POINT /* K, read while it boils: so it pours only then */
+} boil_goal;
+
+/* On what a pour hangs. All zero: on nothing. What begins by the boil waits for the plant's steady_s of it, and what ends by it, or by
+   a goal, ends reaction_s later. */
+typedef struct {
+    boil_goal goal;     /* water only: its mass is the most that goes in */
+    double goal_value;  /* reached by rising (level) or falling (boiling point), half a step of the gauge before */
+    double no_later_s;  /* it ends then, from the start; 0: no such moment */
+    bool while_boiling; /* shut while the bath does not boil */
+    bool once;          /* and, once it was shut for that, for good */
+} boil_pour;
+
 typedef struct {
     double time_s; /* from the start */
     boil_action_kind kind;
     size_t order; /* in which it was added: set by boil_schedule_add, breaks ties in time */
     boil_wait wait;
+    boil_pour pour; /* of water, salts and liquid */
     int line; /* actions of one such number take each other's place: one that still waits lapses at the next one's time; 0: none */
     int position; /* load: its place in the tank, from 1; 0: none is told. A run does not mind it */
     int name;     /* load and lift: a number that stands for the load's name; 0 = unnamed; lift 0 = everything */
@@ -580,7 +600,9 @@ typedef struct {
 typedef enum {
     BOIL_ACT_WAITING, /* it still waited at the end */
     BOIL_ACT_DONE,
-    BOIL_ACT_LAPSED, /* it still waited as the next of its line came */
+    BOIL_ACT_LAPSED,     /* it still waited as the next of its line came */
+    BOIL_ACT_TOO_LATE,   /* it still waited at its no_later_s */
+    BOIL_ACT_NOT_NEEDED, /* its goal was reached before */
 } boil_act_end;
 typedef struct {
     double done_s; /* when it was done, or begun; NaN: it was not */
@@ -613,9 +635,21 @@ typedef struct {
     bool pockets_overflow;
 } boil_load_result;
 
+/* Why a pour ended. */
+typedef enum {
+    BOIL_POUR_GOES_ON, /* it has not: the run ended */
+    BOIL_POUR_ALL_IN,  /* its amount, or the most that was to go in */
+    BOIL_POUR_GOAL,
+    BOIL_POUR_TIME, /* its no_later_s */
+    BOIL_POUR_BOIL_LOST,
+    BOIL_POUR_NEXT /* the next of its line came */
+} boil_pour_end;
+
 typedef struct {
-    size_t action;         /* of the schedule */
-    boil_action_kind kind; /* water, salts or liquid */
+    size_t action; /* of the schedule */
+    boil_pour_end end;
+    double missed_by_m, missed_by_K; /* what was lacking to its goal as it ended; NaN: reached, or no such goal */
+    boil_action_kind kind;           /* water, salts or liquid */
     double time_s;
     double over_s;
     double mass_kg;

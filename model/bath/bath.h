@@ -118,6 +118,9 @@ typedef struct {
     boil_mixture kilogram; /* what a kilogram of it is; not of water */
     bool from_hollows;     /* water that floats while the bath is quiet, and mixes at once while it boils */
     size_t load;           /* of that: whose hollows */
+    size_t addition, tap;  /* its result and its tap, each place plus one; 0: none */
+    boil_goal goal;        /* of water that pours until a gauge shows it, and none once it does */
+    double goal_value;
 } boil_bath_feed;
 
 typedef struct {

@@ -10,6 +10,37 @@ double boil_modes_boils_from(const boil_rates_view *v)
     return v->solution.boiling_point_K + v->salts.crust_holds_K;
 }
 
+static double lacks(const boil_bath *b, const boil_rates_view *v, const boil_bath_feed *f)
+{
+    if (f->goal == BOIL_GOAL_BOILING_POINT)
+        return v->solution.boiling_point_K - f->goal_value;
+    return f->goal_value - (b->plant->tank.mark_boiling ? v->levels.upper_m - v->levels.surge_m : v->levels.still_m);
+}
+
+double boil_modes_goal_shows(const boil_bath *b, const boil_rates_view *v, const boil_bath_feed *f)
+{
+    const boil_by_hand *h = &b->plant->by_hand;
+    if (f->goal == BOIL_GOAL_BOILING_POINT && !b->boiling)
+        return -1;
+    return (f->goal == BOIL_GOAL_BOILING_POINT ? h->thermometer_step_K : h->mark_step_m) / 2 - lacks(b, v, f);
+}
+
+double boil_modes_goal_lacks(const boil_bath *b, const boil_rates_view *v, const boil_bath_feed *f)
+{
+    double left = lacks(b, v, f);
+    return left > 0 ? left : (double)NAN;
+}
+
+/* Of all that pours towards one, the nearest. */
+static double goal_guard(const boil_bath *b, const boil_rates_view *v)
+{
+    double most = -1;
+    for (size_t i = 0; i < b->feeds_count; i++)
+        if (b->feeds[i].goal != BOIL_GOAL_NONE)
+            most = fmax(most, boil_modes_goal_shows(b, v, &b->feeds[i]));
+    return most;
+}
+
 void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS])
 {
     g[BOIL_GUARD_MODE] =
@@ -31,6 +62,7 @@ void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BO
                               : b->heat_cut ? v->levels.still_m - c->low_level_m - 0.01
                                             : c->low_level_m - v->levels.still_m;
     g[BOIL_GUARD_POCKET] = v->loads.pocket_J_kg;
+    g[BOIL_GUARD_GOAL] = goal_guard(b, v);
     const boil_heat_control *h = &b->plant->heat_control;
     double sensor_K = v->heater.sensor_K;
     g[BOIL_GUARD_FIRE] = !b->heat_controlled ? -1

@@ -22,10 +22,16 @@ enum {
     BOIL_GUARD_FIRE,      /* the control of the heat changes its mind */
     BOIL_GUARD_HIGH_LIMIT,
     BOIL_GUARD_POCKET, /* water trapped in hollows comes to its boil */
+    BOIL_GUARD_GOAL,   /* a gauge shows what a pour is to reach */
     BOIL_GUARDS
 };
 double boil_modes_boils_from(const boil_rates_view *v); /* K, where a quiet bath begins to boil: higher under a crust */
 void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS]);
+
+/* How far the level, m, has risen or the boiling point, K, fallen beyond where a gauge shows a feed's goal, half a step before: below
+   zero until then, and while there is nothing to read. What it still lacks to the goal itself, NaN for nothing. */
+double boil_modes_goal_shows(const boil_bath *b, const boil_rates_view *v, const boil_bath_feed *f);
+double boil_modes_goal_lacks(const boil_bath *b, const boil_rates_view *v, const boil_bath_feed *f);
 
 /* Change of mode in the state that the view was made of, where T = Tb whichever way: H is taken anew from the property
    functions, so that no integration error is carried along (the balance compares inventory with what crossed, and does not see

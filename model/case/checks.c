@@ -2,6 +2,7 @@
 
 #include <math.h>
 
+#include "acts/tap.h"
 #include "acts/wait.h"
 #include "case/schedule.h"
 
@@ -45,7 +46,7 @@ static bool is_heat(const boil_action_heat *h)
 
 bool boil_check_action(const boil_action *a)
 {
-    if (a == NULL || !(a->time_s >= 0 && isfinite(a->time_s)) || !boil_wait_is_sound(&a->wait))
+    if (a == NULL || !(a->time_s >= 0 && isfinite(a->time_s)) || !boil_wait_is_sound(&a->wait) || !boil_tap_is_sound(&a->pour))
         return false;
     const boil_action_water *w = &a->is.water;
     const boil_action_salts *s = &a->is.salts;

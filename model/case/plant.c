@@ -20,7 +20,7 @@ boil_plant boil_plant_default(void)
         .control = boil_water_control_default(),
         .rinse = {.film_m3_m2 = -1, .dwell_s = 30},
         .fittings = {.exhaust_on = true, .still_draught_m_s = 0.1, .lid_W_m2K = 7, .lid_return = 0.8, .grain_m = 1e-3},
-        .by_hand = {.steady_s = 30, .reaction_s = 10},
+        .by_hand = {.steady_s = 30, .reaction_s = 10, .thermometer_step_K = 1 / 1.8, .mark_step_m = 0.003175},
         .elevation_factor = 1,
         .transport = boil_transport_default(),
         .pool = boil_swell_default(),
@@ -124,6 +124,10 @@ static const char *by_hand_problem(const boil_by_hand *h)
         return "a boil is steady after 1 s to 3600 s";
     if (!(h->reaction_s >= 1 && h->reaction_s <= 600))
         return "reaction must be between 1 s and 600 s";
+    if (!(h->thermometer_step_K >= 0 && h->thermometer_step_K <= 10))
+        return "step of the thermometer must be between 0 K and 10 K";
+    if (!(h->mark_step_m >= 0 && h->mark_step_m <= 0.1))
+        return "step of the mark must be between 0 m and 0.1 m";
     return NULL;
 }
 

@@ -32,6 +32,8 @@ static const char *height_problem(const boil_tank *t)
         return "depth of the tank must be between 0.1 m and 5 m";
     if (!(t->level_m >= 0.02 && t->level_m < t->depth_m))
         return "level must be between 0.02 m and the rim (the depth of the tank)";
+    if (!(t->mark_m >= 0 && t->mark_m < t->depth_m))
+        return "the mark must be between 0 m and the rim (the depth of the tank)";
     if (!(t->heater_top_m >= 0 && t->heater_top_m < t->depth_m))
         return "top of the heater must be between 0 m and the rim (the depth of the tank)";
     if (!(t->parts_top_m >= 0 && t->parts_top_m < t->depth_m))

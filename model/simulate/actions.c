@@ -19,7 +19,7 @@ static boil_outcome add_feed(const moment *m, boil_bath_feed feed, double mass_k
 {
     boil_bath *b = m->bath;
     feed.start_s = m->time_s;
-    feed.end_s = m->time_s + over_s;
+    feed.end_s = feed.tap > 0 ? (double)INFINITY : m->time_s + over_s;
     feed.rate_kg_s = mass_kg / over_s;
     if (!(feed.rate_kg_s > 0))
         return BOIL_OK;
@@ -33,22 +33,30 @@ static boil_outcome add_feed(const moment *m, boil_bath_feed feed, double mass_k
     return BOIL_OK;
 }
 
-static boil_outcome add_water(const moment *m, double mass_kg, double over_s, double temperature_K)
+static boil_bath_feed water_at(double temperature_K)
 {
-    boil_bath_feed f = {.kind = BOIL_FEED_WATER, .enthalpy_J_kg = boil_water_enthalpy(temperature_K)};
-    return add_feed(m, f, mass_kg, over_s);
+    return (boil_bath_feed){.kind = BOIL_FEED_WATER, .enthalpy_J_kg = boil_water_enthalpy(temperature_K)};
 }
 
-static boil_outcome record(const moment *m, boil_action_kind kind, double mass_kg, double over_s)
+/* Mass and time stand alike in all that is added. */
+static boil_outcome pour(const boil_action *a, const moment *m, boil_bath_feed feed)
 {
-    return boil_recorder_addition(m->recorder, m->time_s, kind, mass_kg, over_s, m->bath, m->view);
+    const boil_action_water *w = &a->is.water;
+    if (m->addition == 0) {
+        boil_outcome outcome = boil_recorder_addition(m->recorder, m->time_s, a->kind, w->mass_kg, w->over_s, m->bath, m->view);
+        if (outcome != BOIL_OK)
+            return outcome;
+    }
+    feed.addition = m->addition > 0 ? m->addition : m->recorder->history->additions_count;
+    feed.tap = m->tap;
+    feed.goal = a->pour.goal;
+    feed.goal_value = a->pour.goal_value;
+    return add_feed(m, feed, w->mass_kg, w->over_s);
 }
 
 static boil_outcome water(const boil_action *a, const moment *m)
 {
-    const boil_action_water *w = &a->is.water;
-    boil_outcome outcome = record(m, a->kind, w->mass_kg, w->over_s);
-    return outcome ? outcome : add_water(m, w->mass_kg, w->over_s, w->temperature_K);
+    return pour(a, m, water_at(a->is.water.temperature_K));
 }
 
 static boil_outcome liquid(const boil_action *a, const moment *m)
@@ -56,8 +64,7 @@ static boil_outcome liquid(const boil_action *a, const moment *m)
     const boil_action_liquid *l = &a->is.liquid;
     boil_bath_feed f = {.kind = BOIL_FEED_LIQUID, .kilogram = boil_mixture_of(l->blend, l->salt_fraction)};
     f.enthalpy_J_kg = boil_solution_heat(&f.kilogram, l->temperature_K).enthalpy_J;
-    boil_outcome outcome = record(m, a->kind, l->mass_kg, l->over_s);
-    return outcome ? outcome : add_feed(m, f, l->mass_kg, l->over_s);
+    return pour(a, m, f);
 }
 
 static boil_outcome salts(const boil_action *a, const moment *m)
@@ -68,8 +75,7 @@ static boil_outcome salts(const boil_action *a, const moment *m)
         f.kilogram.salt[i] = s->blend[i];
         f.enthalpy_J_kg += s->blend[i] * boil_salt_solid_enthalpy(i, s->temperature_K);
     }
-    boil_outcome outcome = record(m, a->kind, s->mass_kg, s->over_s);
-    return outcome ? outcome : add_feed(m, f, s->mass_kg, s->over_s);
+    return pour(a, m, f);
 }
 
 /* Loads ------------------------------------------------------------------------------------------------------------ */
@@ -148,7 +154,7 @@ static boil_outcome load(const boil_action *a, const moment *m)
     if (outcome == BOIL_OK)
         outcome = add_body(m, a, trapped(l, m->bath, parts.load));
     if (outcome == BOIL_OK)
-        outcome = add_water(m, boil_load_rinse(l), l->lowering_s, boil_carried_in_K(l, m->bath->air.saturation_K));
+        outcome = add_feed(m, water_at(boil_carried_in_K(l, m->bath->air.saturation_K)), boil_load_rinse(l), l->lowering_s);
     return outcome;
 }
 

@@ -15,9 +15,10 @@ typedef struct {
     boil_bath *bath;
     boil_recorder *recorder;
     const boil_rates_view *view;
+    size_t tap, addition; /* of a pour by a tap: its place plus one, and that of its result once it has one; 0: none */
 } boil_actions_moment;
 
-/* Switches what is switched, breaks a crust, begins feeds and lifting, and adds the bodies of a load behind those in the bath,
+/* A pour by a tap begins to flow, and flows until its feed is ended. Switches what is switched, breaks a crust, begins feeds and lifting, and adds the bodies of a load behind those in the bath,
    as warm as they come (entry_K) and without unknowns yet: the caller gives them theirs. BOIL_OK or BOIL_NO_MEMORY. */
 boil_outcome boil_actions_apply(const boil_action *a, const boil_actions_moment *m);
 

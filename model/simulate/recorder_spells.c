@@ -108,6 +108,9 @@ boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind
     h->additions = list;
     note_met(h, b);
     list[h->additions_count++] = (boil_addition_result){.action = r->action,
+                                                        .end = BOIL_POUR_ALL_IN,
+                                                        .missed_by_m = NEVER,
+                                                        .missed_by_K = NEVER,
                                                         .kind = kind,
                                                         .time_s = t,
                                                         .over_s = over_s,
@@ -293,8 +296,7 @@ static void watch_level(boil_history *h, const boil_recorder_peak *peak)
         h->loads[i - 1].level_max_m = fmax(h->loads[i - 1].level_max_m, peak->level_m);
 }
 
-static void watch_additions(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
-                            const boil_recorder_peak *peak)
+static void watch_additions(boil_recorder *r, double t, const boil_rates_view *v, const boil_recorder_peak *peak)
 {
     boil_history *h = r->history;
     for (size_t i = r->first_addition; i < h->additions_count; i++) {
@@ -305,11 +307,19 @@ static void watch_additions(boil_recorder *r, double t, const boil_bath *b, cons
         a->steam_more_than = a->steam_more_than || peak->steam_more_than;
         a->layer_peak_kg = fmax(a->layer_peak_kg, v->layer.mass_kg);
         a->freeboard_min_m = fmin(a->freeboard_min_m, r->plant->tank.depth_m - peak->level_m);
-        bool mixed = a->kind == BOIL_ACTION_LIQUID || (a->kind == BOIL_ACTION_SALTS && b->mixer_on);
-        if (t > a->time_s && t <= a->time_s + a->over_s && !b->boiling && !mixed) {
-            a->was_quiet = true;
-            a->quiet_poured_kg += a->mass_kg / a->over_s * (t - fmax(r->last_s, a->time_s));
-        }
+    }
+}
+
+/* What went onto a quiet bath since the last moment. */
+static void watch_feeds(boil_recorder *r, double t, const boil_bath *b)
+{
+    for (size_t i = 0; i < b->feeds_count && !b->boiling && t > r->last_s; i++) {
+        const boil_bath_feed *f = &b->feeds[i];
+        bool mixed = f->kind == BOIL_FEED_LIQUID || (f->kind == BOIL_FEED_SALTS && b->mixer_on);
+        if (f->addition == 0 || mixed)
+            continue;
+        r->history->additions[f->addition - 1].was_quiet = true;
+        r->history->additions[f->addition - 1].quiet_poured_kg += f->rate_kg_s * (t - r->last_s);
     }
 }
 
@@ -387,7 +397,8 @@ void boil_recorder_watch_spells(boil_recorder *r, double t, const boil_bath *b, 
     watch_loads(r, t, b, y, v, peak);
     watch_level(r->history, peak);
     r->afloat_left_m = NEVER;
-    watch_additions(r, t, b, v, peak);
+    watch_additions(r, t, v, peak);
+    watch_feeds(r, t, b);
     watch_quiet(r, t, b, v, peak);
 }
 

@@ -123,6 +123,7 @@ static void copy_lists(boil_simulation *r, bool *done)
     boil_bath *b = &r->bath;
     b->bodies = copy_of(b->bodies, b->bodies_count, b->bodies_capacity, sizeof *b->bodies, done);
     b->feeds = copy_of(b->feeds, b->feeds_count, b->feeds_capacity, sizeof *b->feeds, done);
+    r->taps = copy_of(r->taps, r->taps_count, r->taps_capacity, sizeof *r->taps, done);
     r->waiting = copy_of(r->waiting, r->waiting_count, r->waiting_capacity, sizeof *r->waiting, done);
     r->moves = copy_of(r->moves, r->moves_count, r->moves_capacity, sizeof *r->moves, done);
     double **all[] = BOIL_SIMULATION_ARRAYS(r);
@@ -179,6 +180,7 @@ static boil_outcome close_history(boil_simulation *r)
         if (outcome != BOIL_OK)
             return outcome;
     }
+    boil_simulation_close_taps(r);
     boil_recorder_end(&r->record, r->t, &r->bath, r->y, &r->view);
     boil_simulation_balance(r);
     return BOIL_OK;
@@ -209,6 +211,7 @@ void boil_simulation_free(boil_simulation *r)
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
         free(*all[i]);
     free(r->waiting);
+    free(r->taps);
     free(r->moves);
     free(r);
 }

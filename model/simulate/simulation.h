@@ -8,6 +8,7 @@
 #ifndef BOIL_SIMULATE_SIMULATION_H
 #define BOIL_SIMULATE_SIMULATION_H
 
+#include "acts/tap.h"
 #include "integrate/integrator.h"
 #include "bath/modes.h"
 #include "simulate/recorder.h"
@@ -17,6 +18,13 @@ typedef struct {
     double time_s;
     bool open;
 } boil_valve_move;
+
+/* A pour that hangs on something. */
+typedef struct {
+    boil_tap tap;
+    size_t action;   /* of the schedule */
+    size_t addition; /* place of its result plus one; 0: it has not begun */
+} boil_simulation_tap;
 
 /* What was in the tank at the start, for the balances. */
 typedef struct {
@@ -46,6 +54,8 @@ struct boil_simulation {
     size_t next_action;          /* of the schedule, whose time has not come */
     size_t *waiting;             /* actions whose time has come and that still wait, in the order of the schedule */
     size_t waiting_count, waiting_capacity;
+    boil_simulation_tap *taps; /* all there have been: feeds know them by their place */
+    size_t taps_count, taps_capacity;
     double since_s;         /* since when it boils, or is quiet; -infinity: the start, at a steady boil */
     bool over;              /* the end has been reached, and what was due then done */
     boil_valve_move *moves; /* what the valve was told and has not done yet, in order of time */
@@ -81,6 +91,17 @@ double boil_simulation_next_stop(const boil_simulation *r);
 boil_outcome boil_simulation_do_acts(boil_simulation *r);
 double boil_simulation_next_act(const boil_simulation *r);
 bool boil_simulation_lowers(const boil_simulation *r);
+bool boil_simulation_is_idle(const boil_simulation *r, double at_s); /* nobody begins anything any more */
+
+/* simulate/simulation_taps.c. Add: a pour that hangs on something, whose act is due; it begins when it is turned. Turn: all of them, as
+   the bath is now; next: when again if it stays so. See: a gauge shows what a pour is to reach. Next of line: what pours of it ends.
+   Close: the run ends. */
+boil_outcome boil_simulation_add_tap(boil_simulation *r, size_t action);
+boil_outcome boil_simulation_turn_taps(boil_simulation *r);
+double boil_simulation_next_tap(const boil_simulation *r);
+void boil_simulation_see_goals(boil_simulation *r);
+void boil_simulation_next_of_line(boil_simulation *r, int line);
+void boil_simulation_close_taps(boil_simulation *r);
 
 /* simulate/simulation_valve.c. Decide: the sensor has crossed a threshold of the on/off control. Move: what the valve was told
    for now; next: when it will move again, infinite if never. */

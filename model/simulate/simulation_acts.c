@@ -34,6 +34,8 @@ static boil_outcome begin_bodies(boil_simulation *r)
 
 static boil_outcome carry_out(boil_simulation *r, size_t action)
 {
+    if (boil_tap_is_needed(&r->schedule->actions[action].pour))
+        return boil_simulation_add_tap(r, action);
     boil_actions_moment m = {.time_s = r->t, .state = r->y, .bath = &r->bath, .recorder = &r->record, .view = &r->view};
     r->record.action = action;
     boil_outcome outcome = boil_actions_apply(&r->schedule->actions[action], &m);
@@ -63,7 +65,7 @@ static bool waits(const boil_action *a)
     return a->wait.state != BOIL_WAIT_NONE || a->wait.follows;
 }
 
-static bool is_idle(const boil_simulation *r, double at_s)
+bool boil_simulation_is_idle(const boil_simulation *r, double at_s)
 {
     return r->schedule->idle_after_s > 0 && at_s > r->schedule->idle_after_s;
 }
@@ -99,6 +101,7 @@ static boil_outcome reach(boil_simulation *r)
     h->acts = acts;
     acts[h->acts_count++] = (boil_act_result){(double)NAN, BOIL_ACT_WAITING};
     lapse_same_line(r, a->line);
+    boil_simulation_next_of_line(r, a->line);
     if (!waits(a))
         return carry_out(r, r->next_action);
     size_t *list = boil_array_reserve(r->waiting, &r->waiting_capacity, r->waiting_count, sizeof *list);
@@ -115,7 +118,7 @@ boil_outcome boil_simulation_do_acts(boil_simulation *r)
     boil_outcome outcome = BOIL_OK;
     for (; outcome == BOIL_OK && r->next_action < s->count && s->actions[r->next_action].time_s <= r->t; r->next_action++)
         outcome = reach(r);
-    for (size_t i = 0; outcome == BOIL_OK && i < r->waiting_count && !is_idle(r, r->t);) {
+    for (size_t i = 0; outcome == BOIL_OK && i < r->waiting_count && !boil_simulation_is_idle(r, r->t);) {
         size_t action = r->waiting[i];
         if (due(r, action) > r->t) {
             i++;
@@ -132,7 +135,7 @@ double boil_simulation_next_act(const boil_simulation *r)
     double best = (double)INFINITY;
     for (size_t i = 0; i < r->waiting_count; i++)
         best = fmin(best, due(r, r->waiting[i]));
-    return is_idle(r, best) ? (double)INFINITY : best;
+    return boil_simulation_is_idle(r, best) ? (double)INFINITY : best;
 }
 
 bool boil_simulation_lowers(const boil_simulation *r)
@@ -140,7 +143,7 @@ bool boil_simulation_lowers(const boil_simulation *r)
     const boil_schedule *s = r->schedule;
     for (size_t i = 0; i < r->waiting_count; i++)
         if (s->actions[r->waiting[i]].kind == BOIL_ACTION_LOAD && due(r, r->waiting[i]) <= r->t)
-            return !is_idle(r, r->t);
+            return !boil_simulation_is_idle(r, r->t);
     for (size_t i = r->next_action; i < s->count && s->actions[i].time_s <= r->t; i++)
         if (s->actions[i].kind == BOIL_ACTION_LOAD && due(r, i) <= r->t)
             return true;

@@ -107,6 +107,8 @@ boil_outcome boil_simulation_do_due(boil_simulation *r)
         outcome = boil_simulation_move_valve(r);
     if (outcome == BOIL_OK)
         outcome = boil_simulation_do_acts(r);
+    if (outcome == BOIL_OK)
+        outcome = boil_simulation_turn_taps(r);
     clear_finished(r);
     set_moving(r);
     boil_simulation_settle_fire(r);
@@ -126,6 +128,7 @@ double boil_simulation_next_stop(const boil_simulation *r)
     if (r->next_action < r->schedule->count)
         best = sooner(r->t, best, r->schedule->actions[r->next_action].time_s);
     best = sooner(r->t, best, boil_simulation_next_act(r));
+    best = sooner(r->t, best, boil_simulation_next_tap(r));
     best = sooner(r->t, best, boil_simulation_next_valve(r));
     best = sooner(r->t, best, r->held_again_s);
     best = sooner(r->t, best, r->let_go_s);

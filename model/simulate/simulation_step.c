@@ -172,6 +172,7 @@ boil_outcome boil_simulation_restart(boil_simulation *r)
         return outcome;
     if ((outcome = boil_simulation_evaluate(r, r->t, r->y)) != BOIL_OK)
         return outcome;
+    boil_simulation_see_goals(r);
     boil_recorder_restart(&r->record);
     outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
@@ -206,6 +207,10 @@ static boil_outcome event(boil_simulation *r, size_t guard)
         return BOIL_OK;
     case BOIL_GUARD_VALVE:
         outcome = boil_simulation_decide_valve(r);
+        break;
+    case BOIL_GUARD_GOAL:
+        if (outcome == BOIL_OK)
+            boil_simulation_see_goals(r);
         break;
     case BOIL_GUARD_LOW_LEVEL:
         r->bath.heat_cut = !r->bath.heat_cut;

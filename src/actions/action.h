@@ -69,14 +69,18 @@ typedef struct {
     boil_initial_state bath;
     measure_list measures;
     load_names names;
+    bool (*moment)(void *moments, cursor *c, const char *what,
+                   double *s); /* reads one, s from the start, as the schedule does */
+    void *moments;
 } action_reader;
 
 /* An action as the person wrote it; one of "every" stands for many. */
 typedef struct {
-    cursor place;           /* of its doing */
-    char words[176];        /* "100 lb of 1/4 in plate" */
-    bool reported;          /* one complaint about the order of events is enough for an "every" */
-    size_t portions;        /* the act is done so often, ... */
+    cursor place;      /* of its doing */
+    char words[176];   /* "100 lb of 1/4 in plate" */
+    bool most_by_time; /* what is poured is bounded by time alone: its mass is its pace to the end of the schedule's clock */
+    bool reported;     /* one complaint about the order of events is enough for an "every" */
+    size_t portions;   /* the act is done so often, ... */
     double portion_every_s; /* ... each so long after the one before */
 } action_line;
 

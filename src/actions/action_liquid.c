@@ -65,7 +65,7 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
         return cursor_error(&p.place, p.place.at, "this liquid has no boiling point below 250 degC");
     bounds within = action_pour_liquid_below(boiling_point_K);
     return action_pour_settle_temperature(&p, r->plant, &within, a) &&
-           action_pour_settle_amount(&p, boil_solution_density(&m, l->temperature_K), a);
+           action_pour_settle_amount(&p, boil_solution_density(&m, l->temperature_K), a, line);
 }
 
 static void details(const action_view *v, action_text *t)

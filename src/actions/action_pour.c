@@ -2,6 +2,7 @@
 
 #include <math.h>
 
+#include "acts/tap.h"
 #include "base/constants.h"
 #include "base/words.h"
 
@@ -12,6 +13,17 @@ _Static_assert(SAME_PLACE(mass_kg) && SAME_PLACE(over_s) && SAME_PLACE(temperatu
 
 static const bounds added_mass = {"kg", 0.001, 1e5};
 static const bounds added_time = {"s", 1, 86400};
+
+/* "at 0.5 gal/min until the mark" */
+static bool read_until(const action_reader *r, cursor *c, action_pour *p, boil_action *a)
+{
+    p->at_rate = true;
+    if (!quantity_read(c, "at", UNIT_OF(DIM_VOLUME_FLOW) | UNIT_OF(DIM_MASS_FLOW), &p->pace))
+        return false;
+    if (!cursor_take(c, "until"))
+        return cursor_error(c, c->at, "say until what: 'until the mark', 'until level 20 in', 'until boiling point 285 degF'");
+    return pour_hangs_goal(r, c, &p->hangs, &a->pour);
+}
 
 /* A number of units, or of the shop's own measures. */
 static bool read_amount(cursor *c, const action_reader *r, action_pour *p)
@@ -62,9 +74,11 @@ static bool read_portions(cursor *c, action_pour *p, action_line *line)
     return true;
 }
 
-/* How much and how fast: one part of the line, or two where it comes in portions. */
-static bool read_dose(cursor *rest, cursor *part, const action_reader *r, action_pour *p, action_line *line)
+/* How much and how fast, or until when: one part of the line, or two where it comes in portions. */
+static bool read_dose(cursor *rest, cursor *part, const action_reader *r, action_pour *p, boil_action *a, action_line *line)
 {
+    if (p->material->until && cursor_take(part, "at"))
+        return read_until(r, part, p, a);
     if (!read_amount(part, r, p))
         return false;
     cursor_done(rest);
@@ -74,9 +88,12 @@ static bool read_dose(cursor *rest, cursor *part, const action_reader *r, action
     return read_portions(part, p, line) && read_pace(part, p);
 }
 
-static bool read_clause(cursor *part, action_pour *p, boil_action *a)
+static bool read_clause(const action_reader *r, cursor *part, action_pour *p, boil_action *a)
 {
     const char *start = part->at;
+    bool taken, good = pour_hangs_clause(r, part, p->material->amounts, &p->hangs, a, &taken);
+    if (taken)
+        return good;
     action_clause_end end = action_clause_read(part, p->type->clauses, p->type->clause_count, p->said, a);
     if (end == ACTION_CLAUSE_UNKNOWN)
         cursor_error(part, start, "expected %s, got '%s'", p->material->expected,
@@ -97,7 +114,7 @@ static bool read_blend(cursor *rest, const char *start, action_pour *p)
     return true;
 }
 
-static bool read_clauses(cursor *rest, action_pour *p, boil_action *a)
+static bool read_clauses(const action_reader *r, cursor *rest, action_pour *p, boil_action *a)
 {
     bool good = true;
     cursor part;
@@ -107,22 +124,26 @@ static bool read_clauses(cursor *rest, action_pour *p, boil_action *a)
             if (!read_blend(rest, start, p))
                 return false;
         } else if (cursor_part(rest, &part)) {
-            good = read_clause(&part, p, a) && good;
+            good = read_clause(r, &part, p, a) && good;
         }
     }
     return good;
 }
 
-/* "2 gal of water over 4 min"; of portions "1 bag of salts over 5 min". */
-static void describe(const action_pour *p, const cursor *part, const char *pace, action_line *line)
+/* "2 gal of water over 4 min"; of portions "1 bag of salts over 5 min"; "water at 0.5 gal/min until the mark". */
+static void describe(const action_pour *p, const char *start, const char *end, action_line *line)
 {
     char amount[60];
+    if (p->hangs.goal != NULL) {
+        snprintf(line->words, sizeof line->words, "%s %s", p->type->keyword, words_quoted(start, (size_t)(end - start)).text);
+        return;
+    }
     if (line->portions > 1)
         snprintf(amount, sizeof amount, "1 %s", p->measure->word);
     else
         snprintf(amount, sizeof amount, "%s", words_quoted(p->amount.text, p->amount.length).text);
     snprintf(line->words, sizeof line->words, "%s of %s %s", amount, p->type->keyword,
-             words_quoted(pace, (size_t)(part->end - pace)).text);
+             words_quoted(p->pace_at, (size_t)(end - p->pace_at)).text);
 }
 
 bool action_pour_read(const action_reader *r, cursor *c, const action_material *m, action_pour *p, boil_action *a,
@@ -132,10 +153,11 @@ bool action_pour_read(const action_reader *r, cursor *c, const action_material *
     *p = (action_pour){.type = action_type_of(a->kind), .material = m, .place = *c};
     if (!cursor_part(c, &part))
         return cursor_error(c, c->at, "say how much %s, for example '%s'", p->type->keyword, m->example);
-    bool good = read_dose(c, &part, r, p, line);
-    if (!read_clauses(c, p, a) || !good)
+    const char *start = part.at;
+    bool good = read_dose(c, &part, r, p, a, line);
+    if (!read_clauses(r, c, p, a) || !good || !pour_hangs_settle(&p->place, &p->hangs, a))
         return false;
-    describe(p, &part, p->pace_at, line);
+    describe(p, start, part.end, line);
     return true;
 }
 
@@ -162,18 +184,30 @@ bounds action_pour_liquid_below(double boiling_point_K)
     return (bounds){"degC", 0, floor(boiling_point_K - BOIL_ZERO_CELSIUS)};
 }
 
-bool action_pour_settle_amount(const action_pour *p, double density, boil_action *a)
+/* Where only the time bounds it, the schedule makes it less once it knows when it begins. */
+static bool settle_by_time(const action_pour *p, double density, boil_action *a, action_line *line)
+{
+    line->most_by_time = true;
+    a->is.water.over_s = a->pour.no_later_s;
+    a->is.water.mass_kg = p->pace.si * (p->pace.dimension == DIM_VOLUME_FLOW ? density : 1) * a->pour.no_later_s;
+    return p->pace.si > 0 || cursor_error(&p->place, p->pace.text, "a rate must be above zero");
+}
+
+bool action_pour_settle_amount(const action_pour *p, double density, boil_action *a, action_line *line)
 {
     boil_action_water *to = &a->is.water;
     double pace = p->pace.si;
-    to->mass_kg = p->amount.si * (p->amount.dimension == DIM_VOLUME ? density : 1);
+    const quantity *amount = p->hangs.goal != NULL ? &p->hangs.most : &p->amount;
+    if (amount->text == NULL)
+        return settle_by_time(p, density, a, line);
+    to->mass_kg = amount->si * (amount->dimension == DIM_VOLUME ? density : 1);
     to->over_s = p->at_rate ? to->mass_kg / (pace * (p->pace.dimension == DIM_VOLUME_FLOW ? density : 1)) : pace;
-    quantity mass = p->amount, time = p->pace;
+    quantity mass = *amount, time = p->pace;
     mass.si = to->mass_kg;
     mass.dimension = DIM_MASS;
     time.si = to->over_s;
     time.dimension = DIM_TIME;
-    mass.unit = p->amount.dimension == DIM_MASS ? p->amount.unit : NULL;
+    mass.unit = amount->dimension == DIM_MASS ? amount->unit : NULL;
     time.unit = p->at_rate ? NULL : p->pace.unit;
     if (!quantity_within(&p->place, p->type->keyword, &mass, &added_mass))
         return false;
@@ -185,15 +219,17 @@ bool action_pour_settle_amount(const action_pour *p, double density, boil_action
 void action_pour_details(const action_view *v, action_text *t)
 {
     const boil_action_water *a = &v->action->is.water;
-    TEXT_ADD(t->text, "%s at %s", action_amount_of(v->units, DIM_MASS, a->mass_kg).text,
+    TEXT_ADD(t->text, "%s%s at %s", v->action->pour.goal != BOIL_GOAL_NONE ? "at most " : "",
+             action_amount_of(v->units, DIM_MASS, a->mass_kg).text,
              action_amount_of(v->units, DIM_TEMPERATURE, a->temperature_K).text);
+    pour_hangs_add(v, t);
 }
 
 void action_pour_pace(const action_view *v, double density, action_text *t)
 {
     const boil_action_water *a = &v->action->is.water;
     double per_minute = a->mass_kg / a->over_s * 60;
-    if (!v->many && !isnan(v->time_s))
+    if (!v->many && !isnan(v->time_s) && !boil_tap_is_needed(&v->action->pour))
         TEXT_ADD(t->text, "; until %s", format_clock_exact(v->start_s, v->time_s + a->over_s).text);
     TEXT_ADD(t->text, "; %s", action_amount_of(v->units, DIM_MASS, per_minute).text);
     if (density > 0)
@@ -207,6 +243,9 @@ static const double surge_ratio = 1.1, rise_m = 1e-3, afloat_kg = 1e-3;
 void action_pour_expected(const action_view *v, action_text *t)
 {
     const boil_addition_result *a = v->addition;
+    if (boil_tap_is_needed(&v->action->pour))
+        TEXT_ADD(t->text, "%s in, over at %s: %s. ", action_amount_of(v->units, DIM_MASS, a->mass_kg).text,
+                 format_clock(v->start_s, a->time_s + a->over_s).text, pour_hangs_end(a));
     action_text_add_boil(t, v->start_s, a->was_quiet_before, a->boil_lost_s, a->recovery_s);
     if (a->layer_peak_kg > afloat_kg)
         TEXT_ADD(t->text, "; %s afloat", action_amount_of(v->units, DIM_MASS, a->layer_peak_kg).text);

@@ -6,6 +6,7 @@
 #define ACTIONS_ACTION_POUR_H
 
 #include "actions/action.h"
+#include "actions/pour_hangs.h"
 
 #define ACTION_POUR_CLAUSES_MAX 3
 
@@ -19,6 +20,7 @@ typedef struct {
     const char *example, *how_fast;
     unsigned amounts;     /* dimensions */
     bool by_rate;         /* "at 30 gal/h" in place of "over 4 min" */
+    bool until;           /* "at 30 gal/h until the mark" in place of both */
     bool blend;           /* takes the clause "blend" */
     const char *expected; /* in place of an unknown clause */
 } action_material;
@@ -30,9 +32,10 @@ typedef struct {
     cursor place; /* for complaints */
     quantity amount, pace;
     const own_measure *measure; /* that the amount is counted in; NULL: a unit */
-    double count;           /* of measures */
-    const char *pace_at;    /* where it says how fast */
+    double count;               /* of measures */
+    const char *pace_at;        /* where it says how fast */
     bool at_rate, blend_said;
+    pour_hangs hangs;
     quantity said[ACTION_POUR_CLAUSES_MAX]; /* a clause; text NULL: not said */
     double blend[BOIL_SALTS];
 } action_pour;
@@ -49,7 +52,7 @@ bool action_pour_settle_temperature(const action_pour *p, const boil_plant *plan
 bounds action_pour_liquid_below(double boiling_point_K); /* liquid in the air it is poured through */
 
 /* Volumes become masses at the density of what is poured, kg/m3. */
-bool action_pour_settle_amount(const action_pour *p, double density, boil_action *a);
+bool action_pour_settle_amount(const action_pour *p, double density, boil_action *a, action_line *line);
 
 /* For reports: "70.7 lb at 75.0 degF"; "; until 6:27; 4.16 lb (0.500 gal) a minute", density 0: by mass alone; how the bath
    answers. */

@@ -21,7 +21,7 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
         return cursor_error(&p.place, p.place.end, "the bath names no salts: say which, for example ', blend 100 %% NaOH'");
     memcpy(s->blend, p.blend_said ? p.blend : r->plant->charge.blend, sizeof s->blend);
     return action_pour_settle_temperature(&p, r->plant, &solid_salts, a) &&
-           action_pour_settle_amount(&p, 1, a); /* salts are weighed */
+           action_pour_settle_amount(&p, 1, a, line); /* salts are weighed */
 }
 
 static void details(const action_view *v, action_text *t)

@@ -139,8 +139,11 @@ const char *carried_out_why_not(const carried_out *o, size_t action)
 {
     if (action >= o->central.acts_count)
         return "its time did not come";
-    if (o->central.acts[action].end == BOIL_ACT_LAPSED)
-        return "the next of the same line came first";
+    static const char *const ends[] = {[BOIL_ACT_LAPSED] = "the next of the same line came first",
+                                       [BOIL_ACT_TOO_LATE] = "it could not begin before its time was over",
+                                       [BOIL_ACT_NOT_NEEDED] = "not needed: the gauge showed it already"};
+    if (o->central.acts[action].end > BOIL_ACT_DONE)
+        return ends[o->central.acts[action].end];
     switch (o->scenario->schedule.actions[action].wait.state) {
     case BOIL_WAIT_BOILING:
     case BOIL_WAIT_BACK:
@@ -150,5 +153,6 @@ const char *carried_out_why_not(const carried_out *o, size_t action)
     case BOIL_WAIT_NONE:
         break;
     }
-    return "what it follows was not done in time";
+    return o->scenario->schedule.actions[action].wait.follows ? "what it follows was not done in time"
+                                                              : "the bath did not boil long enough";
 }

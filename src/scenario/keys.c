@@ -18,6 +18,7 @@ static const char *const heat_sources[] = {"gas", "electric", "steam", NULL};
 static const char *const heat_controls[] = {"dial", "thermostat", "modulating", NULL};
 static const char *const control_modes[] = {"none", "on/off", "time-proportioned", NULL};
 static const char *const no_yes[] = {"no", "yes", NULL};
+static const char *const marks[] = {"still", "boiling", NULL};
 static const char *const off_on[] = {"off", "on", NULL};
 
 static const char *const sections[] = {"tank",          "bath",     "heat",   "losses",   "room",
@@ -59,6 +60,9 @@ static const key table[] = {
              NEED_LEVEL),
     QUANTITY("tank", "freeboard", "says the same: the still surface below the rim at the start", LENGTH, "m", 0, 5,
              AT(freeboard_m), NEED_LEVEL),
+    QUANTITY("tank", "mark", "the shop's own mark above the floor", LENGTH, "m", 0.02, 5, PLANT(tank.mark_m),
+             .otherwise = "the level at the start"),
+    SWITCH("tank", "mark read", "against which surface the mark is held while it boils", marks, PLANT(tank.mark_boiling)),
     QUANTITY("tank", "wall", "thickness of the steel", LENGTH, "m", 0, 0.05, PLANT(tank.wall_thickness_m), .zero = "none"),
     QUANTITY("tank", "insulation", "thickness around the walls", LENGTH, "m", 0, 0.5, PLANT(tank.insulation_m), .zero = "none"),
     ROW("tank", "positions", "places for loads side by side; one more is a mistake", KEY_WHOLE, DIM_COUNT, NULL, 1, POSITIONS_MAX,
@@ -187,6 +191,10 @@ static const key table[] = {
              PLANT(by_hand.steady_s)),
     QUANTITY("by hand", "reaction", "from the end of the boil, or a reading, to a shut tap", TIME, "s", 1, 600,
              PLANT(by_hand.reaction_s)),
+    QUANTITY("by hand", "thermometer step", "what a thermometer shows is the nearest of its steps", DIFFERENCE, "K", 0, 10,
+             PLANT(by_hand.thermometer_step_K)),
+    QUANTITY("by hand", "mark step", "what the mark shows is the nearest of such steps", LENGTH, "m", 0, 0.1,
+             PLANT(by_hand.mark_step_m)),
 
     PRICE("gas", "of fuel, by the heat in it", ENERGY, ENERGY, AT(prices.gas)),
     PRICE("electricity", "of what heats the tank, or turns the mixer", ENERGY, ENERGY, AT(prices.electricity)),

@@ -489,13 +489,12 @@ static void report_volume(draft *d)
 }
 
 /* Both as they were written. */
-static void report_level(draft *d)
+static void report_height(draft *d, const char *what, double height_m)
 {
-    const boil_tank *t = &d->out->plant.tank;
-    const setting_line *level = line_of(d, "tank", "level"), *depth = line_of(d, "tank", "depth");
-    const cursor *high = &level->value, *rim = &depth->value;
-    if (level->good && depth->good && t->level_m > t->depth_m)
-        cursor_error(high, high->at, "the level (%s) is above the rim (%s)",
+    const setting_line *height = line_of(d, "tank", what), *depth = line_of(d, "tank", "depth");
+    const cursor *high = &height->value, *rim = &depth->value;
+    if (height->good && depth->good && height_m > d->out->plant.tank.depth_m)
+        cursor_error(high, high->at, "the %s (%s) is above the rim (%s)", what,
                      words_quoted(high->at, (size_t)(high->end - high->at)).text,
                      words_quoted(rim->at, (size_t)(rim->end - rim->at)).text);
 }
@@ -517,7 +516,8 @@ static void ask_model(draft *d)
 {
     const boil_plant *p = &d->out->plant;
     report_volume(d);
-    report_level(d);
+    report_height(d, "level", p->tank.level_m);
+    report_height(d, "mark", p->tank.mark_m);
     if (messages_any(d->messages))
         return;
     report_problem(d, "tank", boil_tank_problem(&p->tank));

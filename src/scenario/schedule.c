@@ -107,13 +107,28 @@ static bool read_timing(schedule_draft *a, cursor *c, timing *t)
     return true;
 }
 
-static bool plan(schedule_draft *a, const boil_action *action, size_t line)
+/* What is bounded by time alone is as much as runs in until then. */
+static void bound_by_time(boil_action *action)
 {
+    boil_action_water *w = &action->is.water;
+    double left_s = action->pour.no_later_s - action->time_s;
+    w->mass_kg *= left_s / w->over_s;
+    w->over_s = left_s;
+}
+
+/* False, with a message, when it cannot be planned. */
+static bool plan(schedule_draft *a, const cursor *c, const boil_action *planned, size_t line)
+{
+    boil_action action = *planned;
+    if (action.pour.no_later_s > 0 && action.pour.no_later_s <= action.time_s)
+        return cursor_error(c, c->at, "'no later than' is not after the act's own time");
+    if (a->lines[line].most_by_time)
+        bound_by_time(&action);
     schedule_planned *list = boil_array_reserve(a->list, &a->capacity, a->count, sizeof *list);
     if (list == NULL)
-        return false;
+        return cursor_error(c, c->at, "out of memory");
     a->list = list;
-    list[a->count++] = (schedule_planned){*action, line, HUGE_VAL};
+    list[a->count++] = (schedule_planned){action, line, HUGE_VAL};
     return true;
 }
 
@@ -125,8 +140,8 @@ static bool plan_portions(schedule_draft *a, const cursor *c, boil_action *actio
         action->time_s = s + (double)k * line->portion_every_s;
         if (!moment_within(&a->frame, c, c->at, action->time_s))
             return false;
-        if (!plan(a, action, a->line_count - 1))
-            return cursor_error(c, c->at, "out of memory");
+        if (!plan(a, c, action, a->line_count - 1))
+            return false;
     }
     return true;
 }
@@ -175,10 +190,10 @@ static void follow(schedule_draft *a, const cursor *c, const timing *t, boil_act
             continue;
         if (isinf(a->frame.end_s) && waiting_is_open(&action->wait))
             cursor_error(c, c->at, "nobody knows when this will be: set a 'duration' above the first section");
-        if ((double)a->count >= SCHEDULE_ACTIONS_MAX || !plan(a, action, a->line_count - 1)) {
+        if ((double)a->count >= SCHEDULE_ACTIONS_MAX)
             cursor_error(c, c->at, "there are more than %.0f acts", SCHEDULE_ACTIONS_MAX);
+        if ((double)a->count >= SCHEDULE_ACTIONS_MAX || !plan(a, c, action, a->line_count - 1))
             return;
-        }
     }
 }
 
@@ -192,6 +207,11 @@ static action_line *new_line(schedule_draft *a, const cursor *place)
     return &lines[a->line_count++];
 }
 
+static bool read_moment_of(void *draft, cursor *c, const char *what, double *s)
+{
+    return read_moment(draft, c, what, s);
+}
+
 static void enter(schedule_draft *a, const cursor *place, const timing *t, boil_action *action)
 {
     bool is_load = action_load_of(action) != NULL;
@@ -199,7 +219,6 @@ static void enter(schedule_draft *a, const cursor *place, const timing *t, boil_
     if (is_load)
         a->reader.names.loaded[action->name] = true;
     action->line = (int)a->line_count;
-    action->wait = t->wait;
     if (waiting_is_open(&t->wait) && a->lines[a->line_count - 1].portions > 1)
         cursor_error(place, place->at, "'one every' needs a moment that the clock says");
     else if (t->wait.follows)
@@ -236,6 +255,9 @@ static void read_line(schedule_draft *a, cursor *when, cursor *doing)
     cursor_done(doing);
     cursor place = *doing;
     action_line *line = new_line(a, &place);
+    action.wait = t.wait;
+    a->reader.moment = read_moment_of;
+    a->reader.moments = a;
     if (line == NULL)
         cursor_error(&place, place.at, "out of memory");
     else if (action_read(&a->reader, doing, &action, line))

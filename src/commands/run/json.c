@@ -30,7 +30,12 @@ TELLS(bool, is_stopped, carried_out, carried_out_stopped(r))
 WRITES(reason, carried_out, text, verdict_stop_reason(r, UNITS_SI).text)
 
 static const char *const act_ends[] = {
-    [BOIL_ACT_WAITING] = "waiting", [BOIL_ACT_DONE] = "done", [BOIL_ACT_LAPSED] = "lapsed"};
+    [BOIL_ACT_WAITING] = "waiting", [BOIL_ACT_DONE] = "done", [BOIL_ACT_LAPSED] = "lapsed",
+    [BOIL_ACT_TOO_LATE] = "too-late", [BOIL_ACT_NOT_NEEDED] = "not-needed"};
+
+static const char *const pour_ends[] = {
+    [BOIL_POUR_GOES_ON] = "run-ended", [BOIL_POUR_ALL_IN] = "all-in", [BOIL_POUR_GOAL] = "goal", [BOIL_POUR_TIME] = "time",
+    [BOIL_POUR_BOIL_LOST] = "boil-lost", [BOIL_POUR_NEXT] = "next"};
 
 #define RECORD act
 static const field act_fields[] = {
@@ -38,7 +43,8 @@ static const field act_fields[] = {
     TEXT("kind", keyword, "its keyword in the scenario: load, lift, water, ..."),
     CHARS("act", name, "what is done, in the words of the scenario"),
     SAME(done_s, "when it was done, or begun; null: it was not"),
-    WORD("end", end, act_ends, "waiting: it still was at the end; lapsed: the next of its line came first"), FIELDS_END};
+    WORD("end", end, act_ends, "waiting: it still was at the end; lapsed: the next of its line came; too-late: its time was over; not-needed: the goal was "
+         "reached before"), FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_load_result
@@ -60,6 +66,10 @@ static const field load[] = {
 static const field addition[] = {
     COUNT("act", action, "its place among the acts, from 0"), SAME(time_s, "when its pour begins, from the start"), WORD("kind", kind, action_addition_words, "what goes in"),
     SAME(mass_kg, "how much of it"), SAME(over_s, "how long it is poured"),
+    WORD("end", end, pour_ends, "why it ended: all-in: its amount, or the most that was to go in; next: the next of its line came"),
+    SAME(missed_by_m, "what the level lacked to the goal as it ended; null: reached, or no such goal"),
+    SAME(missed_by_K, "what the boiling point lacked to the goal; null likewise"),
+    SAME(quiet_poured_kg, "of it while the bath did not boil, ready-mixed liquid apart"),
     BOOL("was_quiet", was_quiet, "the bath did not boil at some moment of the pour"),
     SAME(steam_before_kg_s, "steam as it began"),
     SAME(steam_peak_kg_s, "most steam, until ten minutes after its end or the next addition"),

@@ -4,6 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "actions/pour_hangs.h"
+#include "acts/tap.h"
 #include "describe/report.h"
 
 #define FOLDED_LEAST 3 /* fewer are told one by one */
@@ -182,6 +184,17 @@ static void rest_print(const sheet *h, const table *t, const carried_out_line *l
     fputc('\n', h->to);
 }
 
+/* How a pour ended that hung on something. */
+static void ended_print(const sheet *h, const carried_out_line *lines, size_t count)
+{
+    const scenario *s = h->run->scenario;
+    for (size_t i = 0; i < count; i++)
+        if (lines[i].addition != NULL && boil_tap_is_needed(&s->schedule.actions[lines[i].action].pour))
+            fprintf(h->to, " %s %s: ended %s, %s\n", carried_out_clock(h->run, lines[i].time_s).text, lines[i].words.text,
+                    carried_out_clock(h->run, lines[i].time_s + lines[i].addition->over_s).text,
+                    pour_hangs_end(lines[i].addition));
+}
+
 /* What waited and was not done. A run that stopped early leaves undone what it leaves. */
 static void undone_print(const sheet *h)
 {
@@ -297,6 +310,7 @@ void sheet_print(const carried_out *o, unit_system s, FILE *to)
     for (int i = 0; i < 2; i++) {
         carried_out_line *lines = lines_of(o, i == 0, &counts[i]);
         marks m = counts[i] > 0 ? table_print(&h, &tables[i], lines, counts[i]) : (marks){false, false};
+        ended_print(&h, lines, counts[i] < SHEET_LINES_MAX ? counts[i] : SHEET_LINES_MAX);
         all = (marks){all.after_overflow || m.after_overflow, all.more_than || m.more_than};
         free(lines);
     }

@@ -9,7 +9,7 @@
 #define HOUR 3600.0
 
 /* A load goes in and is lifted, water is poured, salts follow, heat is changed, a valve works; water again at `late_s`. Two acts wait
-   for what the load does. */
+   for what the load does, and water pours while it boils. */
 static void fill_schedule(boil_schedule *s, double late_s, double late_kg)
 {
     boil_action load = plate_action(60, 2), water = two_gallons_action(300, 120), late = two_gallons_action(late_s, 60);
@@ -22,7 +22,9 @@ static void fill_schedule(boil_schedule *s, double late_s, double late_kg)
     boil_action quiet = {.time_s = 30, .kind = BOIL_ACTION_MIXER, .wait.state = BOIL_WAIT_QUIET, .is.on = true};
     boil_action back = {.time_s = 62, .kind = BOIL_ACTION_MIXER, .is.on = false};
     back.wait = (boil_wait){.state = BOIL_WAIT_BACK, .follows = true, .after = 0, .for_s = 100};
-    boil_action all[] = {load, water, salts, dial, late, quiet, back};
+    boil_action tap = two_gallons_action(40, 400);
+    tap.pour.while_boiling = true;
+    boil_action all[] = {load, water, salts, dial, late, quiet, back, tap};
     boil_schedule_init(s, 1.5 * HOUR);
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
         assert_int_equal(boil_schedule_add(s, &all[i]), BOIL_OK);
@@ -85,7 +87,8 @@ static void assert_same_history(const boil_history *a, const boil_history *b)
 {
     SAME(a, b, end), SAME(a, b, end_s), SAME(a, b, steps), SAME(a, b, evaluations), SAME(a, b, mode_changes);
     SAME(a, b, summary), SAME(a, b, balance);
-    SAME(a, b, rows_count), SAME(a, b, acts_count), SAME(a, b, loads_count), SAME(a, b, additions_count), SAME(a, b, quiet_count);
+    SAME(a, b, rows_count), SAME(a, b, acts_count), SAME(a, b, loads_count), SAME(a, b, additions_count),
+        SAME(a, b, quiet_count);
     SAME(a, b, valve_count);
     assert_same_lists(a, b);
 }
@@ -119,7 +122,7 @@ static void a_copy_goes_on_as_the_run_left_alone(void **state)
     boil_history whole;
     fill_schedule(&s, 2400, 8);
     assert_int_equal(boil_run(&p, &s, &o, &whole), BOIL_OK);
-    assert_true(whole.quiet_count > 0 && whole.valve_count > 2 && whole.loads_count == 1 && whole.additions_count == 3);
+    assert_true(whole.quiet_count > 0 && whole.valve_count > 2 && whole.loads_count == 1 && whole.additions_count == 4);
     for (size_t i = 0; i < sizeof moments / sizeof moments[0]; i++)
         copy_at(&p, &s, moments[i], &whole);
     boil_history_free(&whole);

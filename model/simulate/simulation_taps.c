@@ -1,0 +1,172 @@
+#include <math.h>
+
+#include "base/array.h"
+#include "simulate/actions.h"
+#include "simulate/simulation.h"
+
+/* simulate/simulation_taps.c -- pours that hang on the boil, on a gauge or on a moment: what acts/tap.h decides is done to the bath, and
+   written down. */
+
+static const boil_action *action_of(const boil_simulation *r, const boil_simulation_tap *t)
+{
+    return &r->schedule->actions[t->action];
+}
+
+static boil_wait_bath seen_by_hand(const boil_simulation *r)
+{
+    return (boil_wait_bath){r->bath.boiling, r->since_s};
+}
+
+static bool goes_on(const boil_simulation_tap *t)
+{
+    return t->tap.end == BOIL_POUR_GOES_ON;
+}
+
+boil_outcome boil_simulation_add_tap(boil_simulation *r, size_t action)
+{
+    boil_simulation_tap *list = boil_array_reserve(r->taps, &r->taps_capacity, r->taps_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    r->taps = list;
+    const boil_action_water *w = &r->schedule->actions[action].is.water;
+    list[r->taps_count++] = (boil_simulation_tap){.tap = boil_tap_shut(w->mass_kg, w->over_s, r->t), .action = action};
+    return BOIL_OK;
+}
+
+/* What the result says while it pours, and once it is over. */
+static void write_down(boil_simulation *r, const boil_simulation_tap *t)
+{
+    boil_addition_result *a = &r->history.additions[t->addition - 1];
+    const boil_pour *p = &action_of(r, t)->pour;
+    a->mass_kg = t->tap.poured_kg;
+    a->end = t->tap.end;
+    if (!goes_on(t))
+        a->over_s = r->t - a->time_s;
+    boil_bath_feed f = {.goal = p->goal, .goal_value = p->goal_value};
+    if (p->goal != BOIL_GOAL_NONE)
+        *(p->goal == BOIL_GOAL_LEVEL ? &a->missed_by_m : &a->missed_by_K) =
+            a->end != BOIL_POUR_GOAL ? boil_modes_goal_lacks(&r->bath, &r->view, &f) : (double)NAN;
+}
+
+static boil_outcome open_tap(boil_simulation *r, boil_simulation_tap *t)
+{
+    const boil_action *a = action_of(r, t);
+    boil_actions_moment m = {.time_s = r->t,
+                             .state = r->y,
+                             .bath = &r->bath,
+                             .recorder = &r->record,
+                             .view = &r->view,
+                             .tap = (size_t)(t - r->taps) + 1,
+                             .addition = t->addition};
+    r->record.action = t->action;
+    boil_outcome outcome = boil_actions_apply(a, &m);
+    if (outcome != BOIL_OK || t->addition > 0)
+        return outcome;
+    t->addition = r->history.additions_count;
+    r->history.additions[t->addition - 1].over_s = (double)INFINITY;
+    r->history.acts[t->action] = (boil_act_result){r->t, BOIL_ACT_DONE};
+    return BOIL_OK;
+}
+
+static void shut_feed(boil_simulation *r, size_t tap)
+{
+    for (size_t i = 0; i < r->bath.feeds_count; i++)
+        if (r->bath.feeds[i].tap == tap)
+            r->bath.feeds[i].end_s = r->t;
+}
+
+/* Nothing is poured where the gauge shows the goal already. */
+static bool has_arrived(const boil_simulation *r, const boil_pour *p)
+{
+    boil_bath_feed f = {.goal = p->goal, .goal_value = p->goal_value};
+    return p->goal != BOIL_GOAL_NONE && boil_modes_goal_shows(&r->bath, &r->view, &f) >= 0;
+}
+
+static void never_began(boil_simulation *r, const boil_simulation_tap *t)
+{
+    r->history.acts[t->action].end = t->tap.end == BOIL_POUR_GOAL   ? BOIL_ACT_NOT_NEEDED
+                                     : t->tap.end == BOIL_POUR_NEXT ? BOIL_ACT_LAPSED
+                                                                    : BOIL_ACT_TOO_LATE;
+}
+
+static boil_outcome turn(boil_simulation *r, boil_simulation_tap *t)
+{
+    const boil_pour *p = &action_of(r, t)->pour;
+    const boil_wait_bath bath = seen_by_hand(r);
+    bool was_open = t->tap.open;
+    boil_outcome outcome = BOIL_OK;
+    boil_tap_pass(&t->tap, r->t);
+    boil_tap_turn(&t->tap, p, &r->plant.by_hand, &bath, r->t);
+    if (t->tap.open && !was_open && (has_arrived(r, p) || boil_simulation_is_idle(r, r->t))) {
+        t->tap.open = false;
+        t->tap.end = has_arrived(r, p) ? BOIL_POUR_GOAL : BOIL_POUR_TIME;
+    }
+    if (t->tap.open && !was_open)
+        outcome = open_tap(r, t);
+    if (was_open && !t->tap.open)
+        shut_feed(r, (size_t)(t - r->taps) + 1);
+    if (outcome == BOIL_OK && t->addition > 0)
+        write_down(r, t);
+    else if (!goes_on(t))
+        never_began(r, t);
+    return outcome;
+}
+
+boil_outcome boil_simulation_turn_taps(boil_simulation *r)
+{
+    boil_outcome outcome = BOIL_OK;
+    for (size_t i = 0; outcome == BOIL_OK && i < r->taps_count; i++)
+        if (goes_on(&r->taps[i]))
+            outcome = turn(r, &r->taps[i]);
+    return outcome;
+}
+
+double boil_simulation_next_tap(const boil_simulation *r)
+{
+    const boil_wait_bath bath = seen_by_hand(r);
+    double best = (double)INFINITY;
+    for (size_t i = 0; i < r->taps_count; i++)
+        best = fmin(best, boil_tap_next(&r->taps[i].tap, &action_of(r, &r->taps[i])->pour, &r->plant.by_hand, &bath));
+    return best;
+}
+
+void boil_simulation_see_goals(boil_simulation *r)
+{
+    const double rounding = 1e-6;
+    for (size_t i = 0; i < r->bath.feeds_count; i++) {
+        boil_bath_feed *f = &r->bath.feeds[i];
+        if (f->goal == BOIL_GOAL_NONE || boil_modes_goal_shows(&r->bath, &r->view, f) < -rounding)
+            continue;
+        f->goal = BOIL_GOAL_NONE;
+        r->taps[f->tap - 1].tap.seen_s = r->t;
+    }
+}
+
+void boil_simulation_next_of_line(boil_simulation *r, int line)
+{
+    for (size_t i = 0; line != 0 && i < r->taps_count; i++) {
+        boil_simulation_tap *t = &r->taps[i];
+        if (!goes_on(t) || action_of(r, t)->line != line)
+            continue;
+        boil_tap_pass(&t->tap, r->t);
+        t->tap.open = false;
+        t->tap.end = BOIL_POUR_NEXT;
+        shut_feed(r, i + 1);
+        if (t->addition > 0)
+            write_down(r, t);
+        else
+            never_began(r, t);
+    }
+}
+
+void boil_simulation_close_taps(boil_simulation *r)
+{
+    for (size_t i = 0; i < r->taps_count; i++) {
+        boil_simulation_tap *t = &r->taps[i];
+        if (!goes_on(t) || t->addition == 0)
+            continue;
+        boil_tap_pass(&t->tap, r->t);
+        write_down(r, t);
+        r->history.additions[t->addition - 1].over_s = r->t - r->history.additions[t->addition - 1].time_s;
+    }
+}

@@ -1,0 +1,1 @@
+boilback run hangs.bath
