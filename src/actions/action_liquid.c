@@ -82,7 +82,7 @@ static void pace(const action_view *v, action_text *t)
 
 /* clang-format off */
 const action_type action_liquid = {
-    .keyword = "liquid", .letter = 'Q', .form = "AMOUNT over TIME [, at TEMPERATURE] [, strength CONCENTRATION|boiling point TEMPERATURE]",
+    .keyword = "liquid", .letter = 'Q', .form = "AMOUNT over TIME [, at TEMPERATURE] [, strength CONCENTRATION|boiling point TEMPERATURE] [, HANGS]...",
     .meaning = "ready-mixed liquid runs in under the surface: as strong as the bath at the start, as warm as the room, "
                "unless it says so",
     .clauses = clauses, .clause_count = sizeof clauses / sizeof clauses[0], .group = ACTION_ADDITION,

@@ -40,7 +40,7 @@ static void pace(const action_view *v, action_text *t)
 
 /* clang-format off */
 const action_type action_salts = {
-    .keyword = "salts", .letter = 'S', .form = "MASS over TIME [, at TEMPERATURE] [, blend BLEND]",
+    .keyword = "salts", .letter = 'S', .form = "MASS over TIME [, at TEMPERATURE] [, blend BLEND] [, HANGS]...",
     .meaning = "dry salts are sifted in: the bath's own blend, as warm as the room, unless it says so", .clauses = clauses,
     .clause_count = 1, .group = ACTION_ADDITION, .lane = ACTION_LANE_SALTS, .takes_at = offsetof(boil_action, is.salts.over_s),
     .parse = parse, .details = details, .verb = "sift in ", .pace = pace, .expected = action_pour_expected,
