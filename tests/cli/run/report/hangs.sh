@@ -1,1 +1,1 @@
-boilback run hangs.bath
+boilback run --full hangs.bath

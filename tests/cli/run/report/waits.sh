@@ -1,1 +1,1 @@
-boilback run waits.bath --full | sed "/^What the model is/,\$d"
+boilback run --full waits.bath --full | sed "/^What the model is/,\$d"
