@@ -393,7 +393,11 @@ typedef enum {
     BOIL_ACTION_MIXER,
     BOIL_ACTION_LID,
     BOIL_ACTION_EXHAUST,
-    BOIL_ACTION_CRUST /* it is broken up */
+    BOIL_ACTION_CRUST,  /* it is broken up */
+    BOIL_ACTION_BAIL,   /* bath liquid leaves from the top: what floats first */
+    BOIL_ACTION_DRAIN,  /* from the floor: undissolved salt in its share */
+    BOIL_ACTION_RETURN, /* what was taken and kept under this name runs back in, under the surface */
+    BOIL_ACTION_STIR    /* by a paddle, as by the mixer, for a time */
 } boil_action_kind;
 
 typedef struct {
@@ -408,6 +412,16 @@ typedef struct {
     double temperature_K;     /* 243.15 to 473.15 K */
     double blend[BOIL_SALTS]; /* sum 1 */
 } boil_action_salts;
+
+/* Bath liquid taken out, at the bath's temperature and strength. A name keeps it, all that is taken under one name together. */
+typedef struct {
+    double volume_m3, over_s; /* > 0: the most, and in what time that would leave */
+} boil_action_take;
+
+/* All that is kept under the name runs in at a steady pace: as warm as the room, or 5 K over where it would crystallise. */
+typedef struct {
+    double over_s; /* > 0 */
+} boil_action_return;
 
 /* Ready-mixed liquid: solution of the given composition, run in under the surface, so it mixes at once. */
 typedef struct {
@@ -457,8 +471,9 @@ typedef enum {
 /* On what a pour hangs. All zero: on nothing. What begins by the boil waits for the plant's steady_s of it, and what ends by it, or by
    a goal, ends reaction_s later. */
 typedef struct {
-    boil_goal goal;     /* water only: its mass is the most that goes in */
-    double goal_value;  /* reached by rising (level) or falling (boiling point), half a step of the gauge before */
+    boil_goal goal; /* of water, and the level of what is taken: the amount is then the most */
+    double
+        goal_value; /* reached half a step of the gauge before: water lifts a level and lowers a boiling point, a take lowers a level */
     double no_later_s;  /* it ends then, from the start; 0: no such moment */
     bool while_boiling; /* shut while the bath does not boil */
     bool once;          /* and, once it was shut for that, for good */
@@ -469,15 +484,19 @@ typedef struct {
     boil_action_kind kind;
     size_t order; /* in which it was added: set by boil_schedule_add, breaks ties in time */
     boil_wait wait;
-    boil_pour pour; /* of water, salts and liquid */
+    boil_pour pour; /* of water, salts, liquid and what is taken */
     int line; /* actions of one such number take each other's place: one that still waits lapses at the next one's time; 0: none */
     int position; /* load: its place in the tank, from 1; 0: none is told. A run does not mind it */
-    int name;     /* load and lift: a number that stands for the load's name; 0 = unnamed; lift 0 = everything */
+    int name; /* load and lift: a number that stands for the load's name; 0 = unnamed; lift 0 = everything; take, return: what
+                     keeps it */
     union {
         boil_load load;
         boil_action_water water;
         boil_action_salts salts;
         boil_action_liquid liquid;
+        boil_action_take take;
+        boil_action_return back;
+        double stir_s; /* > 0 */
         boil_action_heat heat;
         bool on; /* mixer, lid, exhaust */
     } is;
@@ -589,11 +608,11 @@ typedef struct {
     double level_lower_m; /* swelled: lower estimate */
     double freeboard_m;   /* rim less level_m; negative: over the rim */
     double void_fraction;
-    double left_m;         /* freeboard that what floats would leave if it let go now; NaN: nothing floats */
-    double calm_kg_s;      /* steam that heater and losses alone would boil off */
-    double crystals_kg;    /* out of solution, by what its solubility holds; 0 for a hot bath */
+    double left_m;          /* freeboard that what floats would leave if it let go now; NaN: nothing floats */
+    double calm_kg_s;       /* steam that heater and losses alone would boil off */
+    double crystals_kg;     /* out of solution, by what its solubility holds; 0 for a hot bath */
     double bed_superheat_K; /* floor under a bed of salt above the bath; 0: no bed */
-    double coldest_load_K; /* mean temperature of the coldest load in the bath; NaN: none in */
+    double coldest_load_K;  /* mean temperature of the coldest load in the bath; NaN: none in */
 } boil_row;
 
 /* What became of an action whose time came, in the order of the schedule. */
@@ -602,7 +621,7 @@ typedef enum {
     BOIL_ACT_DONE,
     BOIL_ACT_LAPSED,     /* it still waited as the next of its line came */
     BOIL_ACT_TOO_LATE,   /* it still waited at its no_later_s */
-    BOIL_ACT_NOT_NEEDED, /* its goal was reached before */
+    BOIL_ACT_NOT_NEEDED, /* its goal was reached before, or nothing was kept to be returned */
 } boil_act_end;
 typedef struct {
     double done_s; /* when it was done, or begun; NaN: it was not */
@@ -667,6 +686,19 @@ typedef struct {
     double freeboard_min_m;
     double level_rise_m; /* highest less the level as it began */
 } boil_addition_result;
+
+/* Bath liquid bailed or drained. */
+typedef struct {
+    size_t action;         /* of the schedule */
+    boil_action_kind kind; /* bail or drain */
+    boil_pour_end end;
+    double time_s, over_s;
+    double mass_kg;       /* liquid, undissolved salt in it, and water that floated */
+    double missed_by_m;   /* what was lacking to its level as it ended; NaN: reached, or none */
+    double temperature_K; /* of the bath as it began */
+    bool was_boiling;     /* the bath as it began */
+    double layer_kg;      /* water afloat as it began */
+} boil_take_result;
 
 typedef enum {
     BOIL_QUIET_START,
@@ -772,6 +804,9 @@ typedef struct {
     double condensate_kg;                  /* dripped back from the lid */
     double salts_added_kg, liquid_added_kg;
     double drag_out_kg, drag_out_salts_kg; /* carried out with the parts: liquid, and the salts in it */
+    double taken_kg, taken_salts_kg;       /* bailed and drained, and the salts in it, dissolved and not */
+    double returned_kg;                    /* of it run back in: counts as liquid added as well */
+    double waste_kg;                       /* bailed and drained and not run back */
     double heater_total_J, input_total_J;  /* to the tank; fuel or electricity (of a steam coil: the same) */
     double steel_kg;                       /* parts worked, without baskets */
     double undissolved_max_kg, bed_max_m;  /* salt not yet dissolved; thickest bed on the floor */
@@ -811,7 +846,7 @@ typedef struct {
 typedef struct {
     double start_kg;
     double by_hand_kg, with_parts_kg, from_hollows_kg, by_valve_kg, from_lid_kg, in_liquid_kg;
-    double steam_kg, evaporated_kg, layer_boiled_kg, drag_out_kg;
+    double steam_kg, evaporated_kg, layer_boiled_kg, drag_out_kg, taken_kg;
     double bath_kg, layer_kg; /* at the end */
     double closure;
 } boil_water_balance;
@@ -819,7 +854,7 @@ typedef struct {
 typedef struct {
     double start_kg;
     double dry_kg, in_liquid_kg;
-    double drag_out_kg;
+    double drag_out_kg, taken_kg;
     double dissolved_kg, undissolved_kg; /* at the end */
     double closure;
 } boil_salts_balance;
@@ -828,8 +863,8 @@ typedef struct {
 typedef struct {
     double start_J;
     double heater_J, with_water_J, from_hollows_J, with_liquid_J, with_salts_J;
-    double walls_J, air_J, loads_J, with_vapour_J,
-        with_drag_J; /* air: radiation and convection; loads: without what they held */
+    double walls_J, air_J, loads_J, with_vapour_J, with_drag_J,
+        with_taken_J; /* air: radiation and convection; loads: without what they held */
     double end_J;
     double closure;
 } boil_energy_balance;
@@ -847,6 +882,8 @@ typedef struct {
     size_t loads_count;
     boil_addition_result *additions;
     size_t additions_count;
+    boil_take_result *takes;
+    size_t takes_count;
     boil_quiet_result *quiet;
     size_t quiet_count;
     boil_row *rows;
@@ -961,9 +998,9 @@ BOIL_PUBLIC boil_remedies boil_remedies_of(const boil_plant *p, const boil_sched
 
 typedef struct {
     boil_closures closures;
-    bool continued;    /* beyond the schedule's end */
-    double let_go_s;   /* of a trigger run: when; else NaN */
-    bool refused;      /* it could not be carried out at all: its history is empty */
+    bool continued;   /* beyond the schedule's end */
+    double let_go_s;  /* of a trigger run: when; else NaN */
+    bool refused;     /* it could not be carried out at all: its history is empty */
     bool usual_drift; /* made with the usual drift in place of the scenario's own */
     boil_history history;
 } boil_run_of_set;

@@ -57,6 +57,11 @@ double boil_bath_body_immersed(const boil_bath_body *b, double t)
     return fmin(1, fmax(0, in)) - fmin(1, fmax(0, out));
 }
 
+bool boil_bath_is_stirred(const boil_bath *b)
+{
+    return b->mixer_on || b->paddle_on;
+}
+
 size_t boil_bath_unknowns(const boil_bath *b)
 {
     size_t n = BOIL_STATE_FIXED;

@@ -67,6 +67,10 @@ enum {
     BOIL_STATE_TOTAL_LIQUID_IN,
     BOIL_STATE_TOTAL_LIQUID_SALTS, /* ready-mixed liquid, and the salts in it */
     BOIL_STATE_TOTAL_SALTS_IN,     /* dry */
+    BOIL_STATE_TOTAL_TAKEN_WATER,
+    BOIL_STATE_TOTAL_TAKEN_NAOH,
+    BOIL_STATE_TOTAL_TAKEN_NANO3,
+    BOIL_STATE_TOTAL_TAKEN_NANO2, /* bailed and drained: of bath and layer, dissolved and not */
     BOIL_STATE_TOTAL_DRAG,
     BOIL_STATE_TOTAL_DRAG_SALTS, /* carried out with parts, and the salts in it */
     BOIL_STATE_HEAT_FROM_HEATER,
@@ -78,6 +82,7 @@ enum {
     BOIL_STATE_HEAT_WITH_RELEASED,
     BOIL_STATE_HEAT_WITH_LIQUID,
     BOIL_STATE_HEAT_WITH_SALTS,
+    BOIL_STATE_HEAT_WITH_TAKEN,
     BOIL_STATE_HEAT_WITH_DRAG,
     BOIL_STATE_FIXED
 };
@@ -109,17 +114,19 @@ typedef struct {
 typedef enum {
     BOIL_FEED_WATER,  /* onto the surface: into the layer */
     BOIL_FEED_LIQUID, /* under the surface: into the bath */
-    BOIL_FEED_SALTS   /* undissolved, into the bath */
+    BOIL_FEED_SALTS,  /* undissolved, into the bath */
+    BOIL_FEED_BAIL,   /* out of the layer and, as that is used up, out of the bath; m3/s */
+    BOIL_FEED_DRAIN   /* out of the bath, undissolved salt with it; m3/s */
 } boil_feed_kind;
 typedef struct {
     boil_feed_kind kind;
     double start_s, end_s;
-    double rate_kg_s, enthalpy_J_kg;
-    boil_mixture kilogram; /* what a kilogram of it is; not of water */
-    bool from_hollows;     /* water that floats while the bath is quiet, and mixes at once while it boils */
-    size_t load;           /* of that: whose hollows */
-    size_t addition, tap;  /* its result and its tap, each place plus one; 0: none */
-    boil_goal goal;        /* of water that pours until a gauge shows it, and none once it does */
+    double rate_kg_s, enthalpy_J_kg; /* of what is taken the rate is a volume */
+    boil_mixture kilogram;           /* what a kilogram of it is; not of water */
+    bool from_hollows;               /* water that floats while the bath is quiet, and mixes at once while it boils */
+    size_t load;                     /* of that: whose hollows */
+    size_t addition, tap; /* its result and its tap, each place plus one; 0: none. The result of a take is none of these */
+    boil_goal goal;       /* of water that pours until a gauge shows it, and none once it does */
     double goal_value;
 } boil_bath_feed;
 
@@ -144,9 +151,11 @@ typedef struct {
     bool fire_wanted, fire_lit; /* by the control; lit: after the call has been answered */
     bool high_limit_out;        /* the high limit has put the heat out */
     bool mixer_on, lid_on;
-    bool valve_wanted; /* what the water control has decided */
-    bool valve_set;    /* what the valve was told, a dead time later; the interlock may still keep it shut */
-    bool layer_held;   /* the layer turns over at its held factor: no boil has come back within the last minute */
+    double paddle_until_s; /* it is stirred by hand until then */
+    bool paddle_on;        /* in this stretch */
+    bool valve_wanted;     /* what the water control has decided */
+    bool valve_set;        /* what the valve was told, a dead time later; the interlock may still keep it shut */
+    bool layer_held;       /* the layer turns over at its held factor: no boil has come back within the last minute */
     boil_bath_body *bodies;
     size_t bodies_count, bodies_capacity;
     boil_bath_feed *feeds;
@@ -160,6 +169,8 @@ void boil_bath_free(boil_bath *b);
 
 /* Share of full fire that dial, control and cut-offs ask for, the control's thermometer reading so much: 0 to 1. */
 double boil_bath_fire(const boil_bath *b, double sensor_K);
+
+bool boil_bath_is_stirred(const boil_bath *b); /* by mixer or paddle */
 
 size_t boil_bath_unknowns(const boil_bath *b);
 

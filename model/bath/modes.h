@@ -28,7 +28,7 @@ enum {
 double boil_modes_boils_from(const boil_rates_view *v); /* K, where a quiet bath begins to boil: higher under a crust */
 void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS]);
 
-/* How far the level, m, has risen or the boiling point, K, fallen beyond where a gauge shows a feed's goal, half a step before: below
+/* How far the level, m, has risen (of what is taken: fallen), or the boiling point, K, fallen beyond where a gauge shows a feed's goal, half a step before: below
    zero until then, and while there is nothing to read. What it still lacks to the goal itself, NaN for nothing. */
 double boil_modes_goal_shows(const boil_bath *b, const boil_rates_view *v, const boil_bath_feed *f);
 double boil_modes_goal_lacks(const boil_bath *b, const boil_rates_view *v, const boil_bath_feed *f);

@@ -60,25 +60,34 @@ static boil_rates_steam steam_of(const boil_bath *b, const boil_rates_heat *heat
     return s;
 }
 
+/* Of a salt that leaves undissolved. */
+static double solid_W(const boil_rates_outflow *o, int salt, double temperature_K)
+{
+    return o->solid_kg_s[salt] > 0 ? o->solid_kg_s[salt] * boil_salt_solid_enthalpy(salt, temperature_K) : 0;
+}
+
 static void bath_rates(const boil_rates_view *v, double steam_W, double dydt[])
 {
     const boil_rates_inflow *in = &v->inflow;
     const boil_surface_flow *surface = &v->surface.bath;
     const boil_rates_solution *s = &v->solution;
-    double e = surface->evaporation_kg_s, drag = v->loads.drag_kg_s / s->mass_kg;
+    const boil_rates_outflow *out = &v->outflow;
+    double leaving_kg_s = v->loads.drag_kg_s + out->liquid_kg_s, with_solids_W = 0;
+    double e = surface->evaporation_kg_s, drag = leaving_kg_s / s->mass_kg;
     double mixing = v->layer.mixing_kg_s;
     dydt[BOIL_STATE_BATH_WATER] = mixing - e - v->steam.formed_kg_s + in->component_kg_s[0] - drag * s->mixture.water;
     for (int i = 0; i < BOIL_SALTS; i++) {
         double dissolving = v->salts.dissolving_kg_s[i];
         dydt[BOIL_STATE_BATH_NAOH + i] = in->component_kg_s[1 + i] + dissolving - drag * s->mixture.salt[i];
-        dydt[BOIL_STATE_SOLID_NAOH + i] = in->salt_kg_s[i] - dissolving;
+        dydt[BOIL_STATE_SOLID_NAOH + i] = in->salt_kg_s[i] - dissolving - out->solid_kg_s[i];
+        with_solids_W += solid_W(out, i, s->temperature_K);
     }
-    dydt[BOIL_STATE_BED_MASS] = v->salts.settling_kg_s;
+    dydt[BOIL_STATE_BED_MASS] = v->salts.settling_kg_s - out->bed_kg_s;
     dydt[BOIL_STATE_CRUST_MASS] = v->salts.crust_kg_s;
     dydt[BOIL_STATE_HELD_HEAT] = -v->heat.held_W;
     dydt[BOIL_STATE_BATH_HEAT] = v->heat.calm_W - v->loads.heat_W - v->layer.heat_W + mixing * v->layer.enthalpy_J_kg -
                                  e * v->surface.bath.vapour_J_kg - steam_W + in->liquid_W + in->salts_W -
-                                 v->loads.drag_kg_s * (s->heat.solution.enthalpy_J / s->mass_kg) + v->heat.held_W;
+                                 leaving_kg_s * (s->heat.solution.enthalpy_J / s->mass_kg) - with_solids_W + v->heat.held_W;
 }
 
 static void layer_rates(const boil_bath *b, const boil_rates_view *v, double dydt[])
@@ -88,9 +97,24 @@ static void layer_rates(const boil_bath *b, const boil_rates_view *v, double dyd
         return;
     }
     double air = v->surface.layer.radiation_W + v->surface.layer.convection_W, mixing = v->layer.mixing_kg_s;
-    dydt[BOIL_STATE_LAYER_MASS] = v->inflow.water_kg_s - mixing - v->layer_vapour.evaporated_kg_s - v->layer_vapour.boiled_kg_s;
-    dydt[BOIL_STATE_LAYER_HEAT] =
-        v->inflow.water_W + v->layer.heat_W - air - mixing * v->layer.enthalpy_J_kg - v->layer_vapour.heat_W;
+    dydt[BOIL_STATE_LAYER_MASS] =
+        v->inflow.water_kg_s - mixing - v->layer_vapour.evaporated_kg_s - v->layer_vapour.boiled_kg_s - v->outflow.layer_kg_s;
+    dydt[BOIL_STATE_LAYER_HEAT] = v->inflow.water_W + v->layer.heat_W - air -
+                                  (mixing + v->outflow.layer_kg_s) * v->layer.enthalpy_J_kg - v->layer_vapour.heat_W;
+}
+
+/* What is bailed and drained, each component and its heat. */
+static void taken_rates(const boil_rates_view *v, double dydt[])
+{
+    const boil_rates_outflow *o = &v->outflow;
+    const boil_rates_solution *s = &v->solution;
+    double share_s = o->liquid_kg_s / s->mass_kg;
+    dydt[BOIL_STATE_TOTAL_TAKEN_WATER] = share_s * s->mixture.water + o->layer_kg_s;
+    dydt[BOIL_STATE_HEAT_WITH_TAKEN] = share_s * s->heat.solution.enthalpy_J + o->layer_kg_s * v->layer.enthalpy_J_kg;
+    for (int i = 0; i < BOIL_SALTS; i++) {
+        dydt[BOIL_STATE_TOTAL_TAKEN_NAOH + i] = share_s * s->mixture.salt[i] + o->solid_kg_s[i];
+        dydt[BOIL_STATE_HEAT_WITH_TAKEN] += solid_W(o, i, s->temperature_K);
+    }
 }
 
 /* Of what leaves hollows, the part that goes the way of water, not of liquid. */
@@ -145,6 +169,7 @@ static void rates_of(const boil_bath *b, const double y[], const boil_rates_view
     layer_rates(b, v, dydt);
     total_rates(b, v, dydt);
     heat_rates(b, v, steam_W, dydt);
+    taken_rates(v, dydt);
     dydt[BOIL_STATE_STEAM_HELD] = (v->steam.formed_kg_s - v->pool.leaving_kg_s) / v->steam.loop;
     dydt[BOIL_STATE_HEATER_OUTPUT] = lagging(v->heater.target_W, y[BOIL_STATE_HEATER_OUTPUT], p->heater.lag_s);
     dydt[BOIL_STATE_SENSOR] = lagging(v->solution.temperature_K, y[BOIL_STATE_SENSOR], p->control.sensor_lag_s);
@@ -170,6 +195,7 @@ boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_
     if (outcome != BOIL_OK)
         return outcome;
     v->inflow = boil_rates_of_inflow(b, v->control.valve_kg_s, &v->surface);
+    v->outflow = boil_rates_of_outflow(b, y, &v->solution, &v->salts, &v->layer);
     v->layer_vapour = boil_rates_of_layer_vapour(b, &v->layer, &v->surface, &v->inflow);
     v->levels = boil_rates_of_levels(b, v);
     v->heat = heat_of(b, y, v);

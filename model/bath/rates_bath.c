@@ -117,7 +117,7 @@ boil_rates_pool boil_rates_of_pool(const boil_bath *b, const double y[], const b
     o.void_lower = boil_swell_void_lower(&p->pool, o.drift_velocity_m_s, o.steam_velocity_m_s);
     o.stirring_W_kg = BOIL_GRAVITY * o.steam_velocity_m_s;
     o.agitation_m_s = o.steam_velocity_m_s;
-    if (b->mixer_on) {
+    if (boil_bath_is_stirred(b)) {
         double mixer_W_kg = boil_plant_mixer_power(p) / s->mass_kg;
         o.stirring_W_kg += mixer_W_kg;
         o.agitation_m_s += boil_convection_as_gas(mixer_W_kg);

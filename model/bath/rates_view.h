@@ -132,6 +132,14 @@ typedef struct {
     double loop;            /* (2), 1 or more */
 } boil_rates_steam;
 
+/* What is bailed and drained. */
+typedef struct {
+    double liquid_kg_s;            /* at the bath's composition */
+    double solid_kg_s[BOIL_SALTS]; /* undissolved, with it */
+    double bed_kg_s;               /* of that, off the floor */
+    double layer_kg_s;             /* off the water that floats */
+} boil_rates_outflow;
+
 /* In the order of cause: each part follows from the state and from parts above it. */
 typedef struct {
     boil_rates_solution solution;
@@ -143,6 +151,7 @@ typedef struct {
     boil_rates_layer layer;
     boil_rates_surface surface;
     boil_rates_inflow inflow;
+    boil_rates_outflow outflow;
     boil_rates_layer_vapour layer_vapour;
     boil_rates_levels levels;
     boil_rates_heat heat;

@@ -59,6 +59,13 @@ bool boil_check_action(const boil_action *a)
         return is_pour(s->mass_kg, s->over_s) && within(s->temperature_K, 243.15, 473.15) && is_blend(s->blend);
     case BOIL_ACTION_LIQUID:
         return is_liquid(&a->is.liquid);
+    case BOIL_ACTION_BAIL:
+    case BOIL_ACTION_DRAIN:
+        return is_pour(a->is.take.volume_m3, a->is.take.over_s) && a->pour.goal != BOIL_GOAL_BOILING_POINT;
+    case BOIL_ACTION_RETURN:
+        return a->name > 0 && is_pour(1, a->is.back.over_s);
+    case BOIL_ACTION_STIR:
+        return is_pour(1, a->is.stir_s);
     case BOIL_ACTION_HEAT:
         return is_heat(&a->is.heat);
     case BOIL_ACTION_LIFT:

@@ -3,8 +3,10 @@
 #include <math.h>
 
 #include "base/array.h"
+#include "base/constants.h"
 #include "case/carried_in.h"
 #include "case/load.h"
+#include "properties/solubility.h"
 #include "properties/viscosity.h"
 #include "properties/water.h"
 #include "bath/modes.h"
@@ -76,6 +78,37 @@ static boil_outcome salts(const boil_action *a, const moment *m)
         f.enthalpy_J_kg += s->blend[i] * boil_salt_solid_enthalpy(i, s->temperature_K);
     }
     return pour(a, m, f);
+}
+
+/* Out of the bath, by a tap: its result is of another kind. */
+static boil_outcome take(const boil_action *a, const moment *m)
+{
+    boil_bath_feed f = {.kind = a->kind == BOIL_ACTION_BAIL ? BOIL_FEED_BAIL : BOIL_FEED_DRAIN,
+                        .tap = m->tap,
+                        .goal = a->pour.goal,
+                        .goal_value = a->pour.goal_value};
+    boil_outcome outcome = m->addition > 0 ? BOIL_OK : boil_recorder_take(m->recorder, m->time_s, a->kind, m->bath, m->view);
+    return outcome ? outcome : add_feed(m, f, a->is.take.volume_m3, a->is.take.over_s);
+}
+
+/* What was kept, as a liquid: what had not been dissolved is, by then. */
+static boil_outcome run_back(const boil_action *a, const moment *m)
+{
+    const double over_crystals_K = 5;
+    double mass_kg = boil_mixture_mass(m->kept), from_K = boil_solubility_crystals_from(m->kept);
+    if (!(mass_kg > 0))
+        return BOIL_OK;
+    boil_bath_feed f = {.kind = BOIL_FEED_LIQUID, .kilogram = {.water = m->kept->water / mass_kg}};
+    for (int i = 0; i < BOIL_SALTS; i++)
+        f.kilogram.salt[i] = m->kept->salt[i] / mass_kg;
+    double room_K = fmax(BOIL_ZERO_CELSIUS, m->bath->ambient.temperature_K);
+    f.enthalpy_J_kg = boil_solution_heat(&f.kilogram, fmax(room_K, isnan(from_K) ? 0 : from_K + over_crystals_K)).enthalpy_J;
+    boil_outcome outcome =
+        boil_recorder_addition(m->recorder, m->time_s, BOIL_ACTION_LIQUID, mass_kg, a->is.back.over_s, m->bath, m->view);
+    f.addition = m->recorder->history->additions_count;
+    m->recorder->history->summary.returned_kg += mass_kg;
+    *m->kept = (boil_mixture){0};
+    return outcome ? outcome : add_feed(m, f, mass_kg, a->is.back.over_s);
 }
 
 /* Loads ------------------------------------------------------------------------------------------------------------ */
@@ -226,6 +259,12 @@ static boil_outcome mixer(const boil_action *a, const moment *m)
     return BOIL_OK;
 }
 
+static boil_outcome stir(const boil_action *a, const moment *m)
+{
+    m->bath->paddle_until_s = fmax(m->bath->paddle_until_s, m->time_s + a->is.stir_s);
+    return BOIL_OK;
+}
+
 static boil_outcome lid(const boil_action *a, const moment *m)
 {
     m->bath->lid_on = a->is.on;
@@ -251,7 +290,8 @@ boil_outcome boil_actions_apply(const boil_action *a, const boil_actions_moment 
     static int (*const apply[])(const boil_action *a, const moment *m) = {
         [BOIL_ACTION_LOAD] = load,       [BOIL_ACTION_LIFT] = lift,   [BOIL_ACTION_WATER] = water, [BOIL_ACTION_SALTS] = salts,
         [BOIL_ACTION_LIQUID] = liquid,   [BOIL_ACTION_HEAT] = heat,   [BOIL_ACTION_MIXER] = mixer, [BOIL_ACTION_LID] = lid,
-        [BOIL_ACTION_EXHAUST] = exhaust, [BOIL_ACTION_CRUST] = crust,
+        [BOIL_ACTION_EXHAUST] = exhaust, [BOIL_ACTION_CRUST] = crust, [BOIL_ACTION_BAIL] = take,   [BOIL_ACTION_DRAIN] = take,
+        [BOIL_ACTION_RETURN] = run_back, [BOIL_ACTION_STIR] = stir,
     };
     return apply[a->kind](a, m);
 }

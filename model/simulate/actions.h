@@ -15,6 +15,7 @@ typedef struct {
     boil_bath *bath;
     boil_recorder *recorder;
     const boil_rates_view *view;
+    boil_mixture *kept;   /* what is kept under the action's name; NULL: it has none */
     size_t tap, addition; /* of a pour by a tap: its place plus one, and that of its result once it has one; 0: none */
 } boil_actions_moment;
 

@@ -25,10 +25,11 @@ static boil_water_balance water_of(const boil_simulation *r)
                             .evaporated_kg = s->evaporated_total_kg,
                             .layer_boiled_kg = s->layer_boiled_total_kg,
                             .drag_out_kg = s->drag_out_kg - s->drag_out_salts_kg,
+                            .taken_kg = y[BOIL_STATE_TOTAL_TAKEN_WATER],
                             .bath_kg = y[BOIL_STATE_BATH_WATER],
                             .layer_kg = y[BOIL_STATE_LAYER_MASS]};
     double in = b.by_hand_kg + b.with_parts_kg + b.from_hollows_kg + b.by_valve_kg + b.from_lid_kg + b.in_liquid_kg;
-    double out = b.steam_kg + b.evaporated_kg + b.layer_boiled_kg + b.drag_out_kg;
+    double out = b.steam_kg + b.evaporated_kg + b.layer_boiled_kg + b.drag_out_kg + b.taken_kg;
     b.closure = closure(b.bath_kg + b.layer_kg - b.start_kg, in, out, fmax(b.start_kg, in + out));
     return b;
 }
@@ -40,12 +41,13 @@ static boil_salts_balance salts_of(const boil_simulation *r)
     boil_salts_balance b = {.start_kg = r->start.salts_kg,
                             .dry_kg = s->salts_added_kg,
                             .in_liquid_kg = y[BOIL_STATE_TOTAL_LIQUID_SALTS],
-                            .drag_out_kg = s->drag_out_salts_kg};
+                            .drag_out_kg = s->drag_out_salts_kg,
+                            .taken_kg = s->taken_salts_kg};
     for (int i = 0; i < BOIL_SALTS; i++) {
         b.dissolved_kg += y[BOIL_STATE_BATH_NAOH + i];
         b.undissolved_kg += y[BOIL_STATE_SOLID_NAOH + i];
     }
-    double in = b.dry_kg + b.in_liquid_kg, out = b.drag_out_kg;
+    double in = b.dry_kg + b.in_liquid_kg, out = b.drag_out_kg + b.taken_kg;
     b.closure = closure(b.dissolved_kg + b.undissolved_kg - b.start_kg, in, out, fmax(b.start_kg, in + out));
     return b;
 }
@@ -64,10 +66,11 @@ static boil_energy_balance energy_of(const boil_simulation *r)
                              .air_J = y[BOIL_STATE_HEAT_TO_AIR],
                              .loads_J = y[BOIL_STATE_HEAT_TO_LOADS],
                              .with_vapour_J = y[BOIL_STATE_HEAT_WITH_VAPOUR],
+                             .with_taken_J = y[BOIL_STATE_HEAT_WITH_TAKEN],
                              .with_drag_J = y[BOIL_STATE_HEAT_WITH_DRAG],
                              .end_J = boil_modes_inventory(&r->bath, y, &r->view)};
     double in = b.heater_J + b.with_water_J + b.from_hollows_J + b.with_liquid_J + b.with_salts_J, crossing = 0;
-    double out = b.walls_J + b.air_J + b.loads_J + b.with_vapour_J + b.with_drag_J;
+    double out = b.walls_J + b.air_J + b.loads_J + b.with_vapour_J + b.with_drag_J + b.with_taken_J;
     for (int i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
         crossing += fabs(y[i]);
     b.closure = closure(b.end_J - b.start_J, in, out, crossing > 0 ? crossing : fabs(b.start_J));

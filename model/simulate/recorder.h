@@ -34,8 +34,8 @@ typedef struct {
     const boil_plant *plant;
     double row_unit_s, next_row_s; /* rows stand at whole counts of the unit, 0 s: no trace */
     size_t row_count, row_units;   /* of the next one; from one to the next while nothing moves fast */
-    size_t action; /* that is being carried out */
-    size_t acts_capacity, loads_capacity, additions_capacity, quiet_capacity, rows_capacity, valve_capacity;
+    size_t action;                 /* that is being carried out */
+    size_t acts_capacity, loads_capacity, additions_capacity, takes_capacity, quiet_capacity, rows_capacity, valve_capacity;
     bool valve_was_open;
     double valve_open_s;
     double last_below_K;                    /* the boiling point, as of the last moment */
@@ -66,6 +66,10 @@ void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_o
 /* Water, liquid or salts. */
 boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s,
                                     const boil_bath *b, const boil_rates_view *v);
+
+/* Bail or drain. */
+boil_outcome boil_recorder_take(boil_recorder *r, double t, boil_action_kind kind, const boil_bath *b,
+                                const boil_rates_view *v);
 
 /* The mode has just changed; bath and view are as after the change. */
 boil_outcome boil_recorder_mode(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);

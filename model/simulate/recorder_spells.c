@@ -127,6 +127,23 @@ boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind
     return BOIL_OK;
 }
 
+boil_outcome boil_recorder_take(boil_recorder *r, double t, boil_action_kind kind, const boil_bath *b, const boil_rates_view *v)
+{
+    boil_history *h = r->history;
+    boil_take_result *list = boil_array_reserve(h->takes, &r->takes_capacity, h->takes_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    h->takes = list;
+    list[h->takes_count++] = (boil_take_result){.action = r->action,
+                                                .kind = kind,
+                                                .time_s = t,
+                                                .missed_by_m = NEVER,
+                                                .temperature_K = v->solution.temperature_K,
+                                                .was_boiling = b->boiling,
+                                                .layer_kg = v->layer.mass_kg};
+    return BOIL_OK;
+}
+
 static boil_quiet_cause cause_of(const boil_recorder *r, double t, const boil_rates_view *v)
 {
     if (t <= 0)
@@ -315,7 +332,7 @@ static void watch_feeds(boil_recorder *r, double t, const boil_bath *b)
 {
     for (size_t i = 0; i < b->feeds_count && !b->boiling && t > r->last_s; i++) {
         const boil_bath_feed *f = &b->feeds[i];
-        bool mixed = f->kind == BOIL_FEED_LIQUID || (f->kind == BOIL_FEED_SALTS && b->mixer_on);
+        bool mixed = f->kind == BOIL_FEED_LIQUID || (f->kind == BOIL_FEED_SALTS && boil_bath_is_stirred(b));
         if (f->addition == 0 || mixed)
             continue;
         r->history->additions[f->addition - 1].was_quiet = true;

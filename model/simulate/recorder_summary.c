@@ -189,6 +189,10 @@ static void totals(const boil_recorder *r, const double y[], boil_summary *s)
     s->released_kg = y[BOIL_STATE_TOTAL_RELEASED];
     s->salts_added_kg = y[BOIL_STATE_TOTAL_SALTS_IN];
     s->liquid_added_kg = y[BOIL_STATE_TOTAL_LIQUID_IN];
+    for (int i = 0; i < BOIL_SALTS; i++)
+        s->taken_salts_kg += y[BOIL_STATE_TOTAL_TAKEN_NAOH + i];
+    s->taken_kg = y[BOIL_STATE_TOTAL_TAKEN_WATER] + s->taken_salts_kg;
+    s->waste_kg = fmax(0, s->taken_kg - s->returned_kg);
     s->drag_out_kg = y[BOIL_STATE_TOTAL_DRAG];
     s->drag_out_salts_kg = y[BOIL_STATE_TOTAL_DRAG_SALTS];
     for (size_t i = 0; i < h->loads_count; i++)

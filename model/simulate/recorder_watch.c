@@ -83,7 +83,7 @@ static double parts_bare(const moment *m)
 static double under_crystals(const moment *m)
 {
     const double kg_m3 = 2200, conductivity_W_mK = 0.8;
-    bool suspended = m->bath->mixer_on && !(m->view->salts.crust_kg > 0);
+    bool suspended = boil_bath_is_stirred(m->bath) && !(m->view->salts.crust_kg > 0);
     double area_m2 = m->bath->area_m2, thickness_m = boil_recorder_crystals(m->view) / (kg_m3 * area_m2);
     return from_below(m) && !suspended ? m->view->heater.heat_W / area_m2 * thickness_m / conductivity_W_mK : 0;
 }

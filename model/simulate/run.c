@@ -113,6 +113,7 @@ static void copy_history(boil_history *h, const boil_recorder *r, bool *done)
     h->acts = copy_of(h->acts, h->acts_count, r->acts_capacity, sizeof *h->acts, done);
     h->loads = copy_of(h->loads, h->loads_count, r->loads_capacity, sizeof *h->loads, done);
     h->additions = copy_of(h->additions, h->additions_count, r->additions_capacity, sizeof *h->additions, done);
+    h->takes = copy_of(h->takes, h->takes_count, r->takes_capacity, sizeof *h->takes, done);
     h->quiet = copy_of(h->quiet, h->quiet_count, r->quiet_capacity, sizeof *h->quiet, done);
     h->rows = copy_of(h->rows, h->rows_count, r->rows_capacity, sizeof *h->rows, done);
     h->valve_s = copy_of(h->valve_s, h->valve_count, r->valve_capacity, sizeof *h->valve_s, done);
@@ -124,6 +125,7 @@ static void copy_lists(boil_simulation *r, bool *done)
     b->bodies = copy_of(b->bodies, b->bodies_count, b->bodies_capacity, sizeof *b->bodies, done);
     b->feeds = copy_of(b->feeds, b->feeds_count, b->feeds_capacity, sizeof *b->feeds, done);
     r->taps = copy_of(r->taps, r->taps_count, r->taps_capacity, sizeof *r->taps, done);
+    r->drums = copy_of(r->drums, r->drums_count, r->drums_capacity, sizeof *r->drums, done);
     r->waiting = copy_of(r->waiting, r->waiting_count, r->waiting_capacity, sizeof *r->waiting, done);
     r->moves = copy_of(r->moves, r->moves_count, r->moves_capacity, sizeof *r->moves, done);
     double **all[] = BOIL_SIMULATION_ARRAYS(r);
@@ -180,6 +182,7 @@ static boil_outcome close_history(boil_simulation *r)
         if (outcome != BOIL_OK)
             return outcome;
     }
+    boil_simulation_share_taken(r);
     boil_simulation_close_taps(r);
     boil_recorder_end(&r->record, r->t, &r->bath, r->y, &r->view);
     boil_simulation_balance(r);
@@ -212,6 +215,7 @@ void boil_simulation_free(boil_simulation *r)
         free(*all[i]);
     free(r->waiting);
     free(r->taps);
+    free(r->drums);
     free(r->moves);
     free(r);
 }
@@ -242,6 +246,7 @@ void boil_history_free(boil_history *h)
     free(h->acts);
     free(h->loads);
     free(h->additions);
+    free(h->takes);
     free(h->quiet);
     free(h->rows);
     free(h->valve_s);

@@ -26,6 +26,12 @@ typedef struct {
     size_t addition; /* place of its result plus one; 0: it has not begun */
 } boil_simulation_tap;
 
+/* What was taken and kept under a name. */
+typedef struct {
+    int name;
+    boil_mixture held;
+} boil_simulation_drum;
+
 /* What was in the tank at the start, for the balances. */
 typedef struct {
     double water_kg, salts_kg, energy_J;
@@ -56,6 +62,9 @@ struct boil_simulation {
     size_t waiting_count, waiting_capacity;
     boil_simulation_tap *taps; /* all there have been: feeds know them by their place */
     size_t taps_count, taps_capacity;
+    boil_simulation_drum *drums;
+    size_t drums_count, drums_capacity;
+    boil_mixture taken;     /* all that was bailed and drained until the last stretch */
     double since_s;         /* since when it boils, or is quiet; -infinity: the start, at a steady boil */
     bool over;              /* the end has been reached, and what was due then done */
     boil_valve_move *moves; /* what the valve was told and has not done yet, in order of time */
@@ -102,6 +111,11 @@ double boil_simulation_next_tap(const boil_simulation *r);
 void boil_simulation_see_goals(boil_simulation *r);
 void boil_simulation_next_of_line(boil_simulation *r, int line);
 void boil_simulation_close_taps(boil_simulation *r);
+
+/* simulate/simulation_drums.c. What was bailed and drained in the stretch that has passed, to whom it belongs: before anything is
+   turned. Kept: under a name, which is begun where it has nothing; NULL: memory is refused. */
+void boil_simulation_share_taken(boil_simulation *r);
+boil_mixture *boil_simulation_kept(boil_simulation *r, int name);
 
 /* simulate/simulation_valve.c. Decide: the sensor has crossed a threshold of the on/off control. Move: what the valve was told
    for now; next: when it will move again, infinite if never. */

@@ -34,12 +34,17 @@ static boil_outcome begin_bodies(boil_simulation *r)
 
 static boil_outcome carry_out(boil_simulation *r, size_t action)
 {
-    if (boil_tap_is_needed(&r->schedule->actions[action].pour))
+    const boil_action *a = &r->schedule->actions[action];
+    bool taken = a->kind == BOIL_ACTION_BAIL || a->kind == BOIL_ACTION_DRAIN;
+    if (taken || boil_tap_is_needed(&a->pour))
         return boil_simulation_add_tap(r, action);
     boil_actions_moment m = {.time_s = r->t, .state = r->y, .bath = &r->bath, .recorder = &r->record, .view = &r->view};
+    if (a->kind == BOIL_ACTION_RETURN && (m.kept = boil_simulation_kept(r, a->name)) == NULL)
+        return BOIL_NO_MEMORY;
+    bool nothing = a->kind == BOIL_ACTION_RETURN && !(boil_mixture_mass(m.kept) > 0);
+    r->history.acts[action] = (boil_act_result){nothing ? (double)NAN : r->t, nothing ? BOIL_ACT_NOT_NEEDED : BOIL_ACT_DONE};
     r->record.action = action;
-    boil_outcome outcome = boil_actions_apply(&r->schedule->actions[action], &m);
-    r->history.acts[action] = (boil_act_result){r->t, BOIL_ACT_DONE};
+    boil_outcome outcome = boil_actions_apply(a, &m);
     return outcome == BOIL_OK ? begin_bodies(r) : outcome;
 }
 

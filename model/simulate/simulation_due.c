@@ -38,6 +38,7 @@ static void clear_finished(boil_simulation *r)
 /* What moves in the stretch that begins now. */
 static void set_moving(boil_simulation *r)
 {
+    r->bath.paddle_on = r->t < r->bath.paddle_until_s;
     for (size_t i = 0; i < r->bath.bodies_count; i++) {
         boil_bath_body *o = &r->bath.bodies[i];
         o->lowering = r->t < o->in_end_s;
@@ -99,6 +100,7 @@ static boil_outcome release_hollows(boil_simulation *r)
 
 boil_outcome boil_simulation_do_due(boil_simulation *r)
 {
+    boil_simulation_share_taken(r);
     clear_finished(r);
     let_layer_go(r);
     hold_layer_again(r);
@@ -130,6 +132,7 @@ double boil_simulation_next_stop(const boil_simulation *r)
     best = sooner(r->t, best, boil_simulation_next_act(r));
     best = sooner(r->t, best, boil_simulation_next_tap(r));
     best = sooner(r->t, best, boil_simulation_next_valve(r));
+    best = sooner(r->t, best, r->bath.paddle_until_s);
     best = sooner(r->t, best, r->held_again_s);
     best = sooner(r->t, best, r->let_go_s);
     best = sooner(r->t, best, r->lights_s);

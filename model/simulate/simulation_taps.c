@@ -22,30 +22,65 @@ static bool goes_on(const boil_simulation_tap *t)
     return t->tap.end == BOIL_POUR_GOES_ON;
 }
 
+static bool is_take(const boil_action *a)
+{
+    return a->kind == BOIL_ACTION_BAIL || a->kind == BOIL_ACTION_DRAIN;
+}
+
 boil_outcome boil_simulation_add_tap(boil_simulation *r, size_t action)
 {
     boil_simulation_tap *list = boil_array_reserve(r->taps, &r->taps_capacity, r->taps_count, sizeof *list);
     if (!list)
         return BOIL_NO_MEMORY;
     r->taps = list;
-    const boil_action_water *w = &r->schedule->actions[action].is.water;
-    list[r->taps_count++] = (boil_simulation_tap){.tap = boil_tap_shut(w->mass_kg, w->over_s, r->t), .action = action};
+    const boil_action *a = &r->schedule->actions[action];
+    if (is_take(a) && a->name > 0 && boil_simulation_kept(r, a->name) == NULL)
+        return BOIL_NO_MEMORY;
+    const boil_action_water *w = &a->is.water;
+    list[r->taps_count] = (boil_simulation_tap){.tap = boil_tap_shut(w->mass_kg, w->over_s, r->t), .action = action};
+    if (is_take(a))
+        list[r->taps_count].tap = boil_tap_shut(a->is.take.volume_m3, a->is.take.over_s, r->t);
+    r->taps_count++;
     return BOIL_OK;
+}
+
+/* The goal of a tap as its feed has it. */
+static boil_bath_feed goal_of(const boil_simulation *r, const boil_simulation_tap *t)
+{
+    const boil_action *a = action_of(r, t);
+    return (boil_bath_feed){
+        .kind = is_take(a) ? BOIL_FEED_DRAIN : BOIL_FEED_WATER, .goal = a->pour.goal, .goal_value = a->pour.goal_value};
+}
+
+static double missed_by(const boil_simulation *r, const boil_simulation_tap *t)
+{
+    boil_bath_feed f = goal_of(r, t);
+    bool reached = f.goal == BOIL_GOAL_NONE || t->tap.end == BOIL_POUR_GOAL;
+    return reached ? (double)NAN : boil_modes_goal_lacks(&r->bath, &r->view, &f);
+}
+
+static void write_down_take(boil_simulation *r, const boil_simulation_tap *t)
+{
+    boil_take_result *a = &r->history.takes[t->addition - 1];
+    a->end = t->tap.end;
+    a->over_s = r->t - a->time_s;
+    a->missed_by_m = missed_by(r, t);
 }
 
 /* What the result says while it pours, and once it is over. */
 static void write_down(boil_simulation *r, const boil_simulation_tap *t)
 {
+    if (is_take(action_of(r, t))) {
+        write_down_take(r, t);
+        return;
+    }
     boil_addition_result *a = &r->history.additions[t->addition - 1];
-    const boil_pour *p = &action_of(r, t)->pour;
+    bool is_level = action_of(r, t)->pour.goal == BOIL_GOAL_LEVEL;
     a->mass_kg = t->tap.poured_kg;
     a->end = t->tap.end;
     if (!goes_on(t))
         a->over_s = r->t - a->time_s;
-    boil_bath_feed f = {.goal = p->goal, .goal_value = p->goal_value};
-    if (p->goal != BOIL_GOAL_NONE)
-        *(p->goal == BOIL_GOAL_LEVEL ? &a->missed_by_m : &a->missed_by_K) =
-            a->end != BOIL_POUR_GOAL ? boil_modes_goal_lacks(&r->bath, &r->view, &f) : (double)NAN;
+    *(is_level ? &a->missed_by_m : &a->missed_by_K) = missed_by(r, t);
 }
 
 static boil_outcome open_tap(boil_simulation *r, boil_simulation_tap *t)
@@ -62,8 +97,9 @@ static boil_outcome open_tap(boil_simulation *r, boil_simulation_tap *t)
     boil_outcome outcome = boil_actions_apply(a, &m);
     if (outcome != BOIL_OK || t->addition > 0)
         return outcome;
-    t->addition = r->history.additions_count;
-    r->history.additions[t->addition - 1].over_s = (double)INFINITY;
+    t->addition = is_take(a) ? r->history.takes_count : r->history.additions_count;
+    if (!is_take(a))
+        r->history.additions[t->addition - 1].over_s = (double)INFINITY;
     r->history.acts[t->action] = (boil_act_result){r->t, BOIL_ACT_DONE};
     return BOIL_OK;
 }
@@ -76,10 +112,10 @@ static void shut_feed(boil_simulation *r, size_t tap)
 }
 
 /* Nothing is poured where the gauge shows the goal already. */
-static bool has_arrived(const boil_simulation *r, const boil_pour *p)
+static bool has_arrived(const boil_simulation *r, const boil_simulation_tap *t)
 {
-    boil_bath_feed f = {.goal = p->goal, .goal_value = p->goal_value};
-    return p->goal != BOIL_GOAL_NONE && boil_modes_goal_shows(&r->bath, &r->view, &f) >= 0;
+    boil_bath_feed f = goal_of(r, t);
+    return f.goal != BOIL_GOAL_NONE && boil_modes_goal_shows(&r->bath, &r->view, &f) >= 0;
 }
 
 static void never_began(boil_simulation *r, const boil_simulation_tap *t)
@@ -97,9 +133,9 @@ static boil_outcome turn(boil_simulation *r, boil_simulation_tap *t)
     boil_outcome outcome = BOIL_OK;
     boil_tap_pass(&t->tap, r->t);
     boil_tap_turn(&t->tap, p, &r->plant.by_hand, &bath, r->t);
-    if (t->tap.open && !was_open && (has_arrived(r, p) || boil_simulation_is_idle(r, r->t))) {
+    if (t->tap.open && !was_open && (has_arrived(r, t) || boil_simulation_is_idle(r, r->t))) {
         t->tap.open = false;
-        t->tap.end = has_arrived(r, p) ? BOIL_POUR_GOAL : BOIL_POUR_TIME;
+        t->tap.end = has_arrived(r, t) ? BOIL_POUR_GOAL : BOIL_POUR_TIME;
     }
     if (t->tap.open && !was_open)
         outcome = open_tap(r, t);
@@ -167,6 +203,7 @@ void boil_simulation_close_taps(boil_simulation *r)
             continue;
         boil_tap_pass(&t->tap, r->t);
         write_down(r, t);
-        r->history.additions[t->addition - 1].over_s = r->t - r->history.additions[t->addition - 1].time_s;
+        if (!is_take(action_of(r, t)))
+            r->history.additions[t->addition - 1].over_s = r->t - r->history.additions[t->addition - 1].time_s;
     }
 }

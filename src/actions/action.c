@@ -96,10 +96,11 @@ void load_names_free(load_names *n)
 }
 
 static const action_type *const types[] = {
-    [BOIL_ACTION_LOAD] = &action_load,   [BOIL_ACTION_LIFT] = &action_lift,     [BOIL_ACTION_WATER] = &action_water,
-    [BOIL_ACTION_SALTS] = &action_salts, [BOIL_ACTION_LIQUID] = &action_liquid, [BOIL_ACTION_HEAT] = &action_heat,
-    [BOIL_ACTION_MIXER] = &action_mixer, [BOIL_ACTION_LID] = &action_lid,       [BOIL_ACTION_EXHAUST] = &action_exhaust,
-    [BOIL_ACTION_CRUST] = &action_crust,
+    [BOIL_ACTION_LOAD] = &action_load,     [BOIL_ACTION_LIFT] = &action_lift,     [BOIL_ACTION_WATER] = &action_water,
+    [BOIL_ACTION_SALTS] = &action_salts,   [BOIL_ACTION_LIQUID] = &action_liquid, [BOIL_ACTION_HEAT] = &action_heat,
+    [BOIL_ACTION_MIXER] = &action_mixer,   [BOIL_ACTION_LID] = &action_lid,       [BOIL_ACTION_EXHAUST] = &action_exhaust,
+    [BOIL_ACTION_CRUST] = &action_crust,   [BOIL_ACTION_BAIL] = &action_bail,     [BOIL_ACTION_DRAIN] = &action_drain,
+    [BOIL_ACTION_RETURN] = &action_return, [BOIL_ACTION_STIR] = &action_stir,
 };
 
 const char *const action_addition_words[] = {

@@ -54,6 +54,7 @@ typedef struct {
     size_t count, capacity;
     /* By number: a load is so named; one so named has a mistake, so that nothing is said about its lift. */
     bool loaded[LOAD_NAMES_MAX + 1], broken[LOAD_NAMES_MAX + 1];
+    bool kept[LOAD_NAMES_MAX + 1]; /* bath liquid is taken under it */
 } load_names;
 
 /* The number of the name on the rest of a cursor, which is added when it is new; 0 and a message when it cannot be. */
@@ -144,7 +145,7 @@ typedef struct {
 } action_type;
 
 extern const action_type action_load, action_lift, action_water, action_salts, action_liquid, action_heat, action_mixer,
-    action_lid, action_exhaust, action_crust;
+    action_lid, action_exhaust, action_crust, action_bail, action_drain, action_return, action_stir;
 
 /* By kind, the keywords of what adds something, for tables of words; the others are NULL. */
 extern const char *const action_addition_words[BOIL_ACTION_LIQUID + 1];

@@ -245,7 +245,7 @@ void action_pour_expected(const action_view *v, action_text *t)
     const boil_addition_result *a = v->addition;
     if (boil_tap_is_needed(&v->action->pour))
         TEXT_ADD(t->text, "%s in, over at %s: %s. ", action_amount_of(v->units, DIM_MASS, a->mass_kg).text,
-                 format_clock(v->start_s, a->time_s + a->over_s).text, pour_hangs_end(a));
+                 format_clock(v->start_s, a->time_s + a->over_s).text, pour_hangs_end_of(a->end));
     action_text_add_boil(t, v->start_s, a->was_quiet_before, a->boil_lost_s, a->recovery_s);
     if (a->layer_peak_kg > afloat_kg)
         TEXT_ADD(t->text, "; %s afloat", action_amount_of(v->units, DIM_MASS, a->layer_peak_kg).text);

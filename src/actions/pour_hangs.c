@@ -111,11 +111,11 @@ void pour_hangs_add(const action_view *v, action_text *t)
         TEXT_ADD(t->text, "; no later than %s", format_clock(v->start_s, p->no_later_s).text);
 }
 
-const char *pour_hangs_end(const boil_addition_result *a)
+const char *pour_hangs_end_of(boil_pour_end end)
 {
     static const char *const words[] = {
-        [BOIL_POUR_GOES_ON] = "the shift ended",     [BOIL_POUR_ALL_IN] = "all is in",
+        [BOIL_POUR_GOES_ON] = "the shift ended",     [BOIL_POUR_ALL_IN] = "all of it",
         [BOIL_POUR_GOAL] = "the gauge shows it",     [BOIL_POUR_TIME] = "its time was over",
         [BOIL_POUR_BOIL_LOST] = "the boil was lost", [BOIL_POUR_NEXT] = "the next of the same line came"};
-    return words[a->end];
+    return words[end];
 }

@@ -27,6 +27,6 @@ bool pour_hangs_settle(const cursor *place, const pour_hangs *h, const boil_acti
 void pour_hangs_add(const action_view *v, action_text *t);
 
 /* How it ended: "the gauge shows it" */
-const char *pour_hangs_end(const boil_addition_result *a);
+const char *pour_hangs_end_of(boil_pour_end end);
 
 #endif

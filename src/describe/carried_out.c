@@ -141,7 +141,7 @@ const char *carried_out_why_not(const carried_out *o, size_t action)
         return "its time did not come";
     static const char *const ends[] = {[BOIL_ACT_LAPSED] = "the next of the same line came first",
                                        [BOIL_ACT_TOO_LATE] = "it could not begin before its time was over",
-                                       [BOIL_ACT_NOT_NEEDED] = "not needed: the gauge showed it already"};
+                                       [BOIL_ACT_NOT_NEEDED] = "not needed: the gauge showed it already, or nothing is kept"};
     if (o->central.acts[action].end > BOIL_ACT_DONE)
         return ends[o->central.acts[action].end];
     switch (o->scenario->schedule.actions[action].wait.state) {

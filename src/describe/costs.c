@@ -77,8 +77,9 @@ static double liquid(const carried_out *o)
     double amount = 0;
     for (size_t i = 0; i < o->central.additions_count; i++) {
         const boil_addition_result *r = &o->central.additions[i];
-        const boil_action_liquid *l = &o->scenario->schedule.actions[r->action].is.liquid;
-        if (r->kind != BOIL_ACTION_LIQUID)
+        const boil_action *act = &o->scenario->schedule.actions[r->action];
+        const boil_action_liquid *l = &act->is.liquid;
+        if (act->kind != BOIL_ACTION_LIQUID) /* what runs back in was paid for before */
             continue;
         boil_mixture m = boil_mixture_of(l->blend, l->salt_fraction);
         amount += p.per == DIM_MASS ? r->mass_kg : r->mass_kg / boil_solution_density(&m, l->temperature_K);

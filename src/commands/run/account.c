@@ -46,6 +46,8 @@ static const item items[] = {
     {"ready-mixed liquid", DIM_MASS, AT(liquid_added_kg)},
     {"bath liquid carried out by parts", DIM_MASS, AT(drag_out_kg)},
     {" of it salts", DIM_MASS, AT(drag_out_salts_kg)},
+    {"bailed and drained", DIM_MASS, AT(taken_kg)},
+    {" of it not run back", DIM_MASS, AT(waste_kg)},
 };
 
 #define ITEMS (sizeof items / sizeof items[0])

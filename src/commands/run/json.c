@@ -33,6 +33,8 @@ static const char *const act_ends[] = {
     [BOIL_ACT_WAITING] = "waiting", [BOIL_ACT_DONE] = "done", [BOIL_ACT_LAPSED] = "lapsed",
     [BOIL_ACT_TOO_LATE] = "too-late", [BOIL_ACT_NOT_NEEDED] = "not-needed"};
 
+static const char *const take_kinds[] = {[BOIL_ACTION_BAIL] = "bail", [BOIL_ACTION_DRAIN] = "drain"};
+
 static const char *const pour_ends[] = {
     [BOIL_POUR_GOES_ON] = "run-ended", [BOIL_POUR_ALL_IN] = "all-in", [BOIL_POUR_GOAL] = "goal", [BOIL_POUR_TIME] = "time",
     [BOIL_POUR_BOIL_LOST] = "boil-lost", [BOIL_POUR_NEXT] = "next"};
@@ -79,6 +81,17 @@ static const field addition[] = {
     SAME(recovery_stored_s, "the same with the floor's heat store full; 0: weakened only"),
     SAME(layer_peak_kg, "most water afloat"), SAME(level_rise_m, "highest level less the level as it began"),
     FIELDS_END};
+#undef RECORD
+
+#define RECORD boil_take_result
+static const field take[] = {
+    COUNT("act", action, "its place among the acts, from 0"), SAME(time_s, "when it begins, from the start"),
+    WORD("kind", kind, take_kinds, "bail: from the surface; drain: from the floor"),
+    SAME(mass_kg, "how much left: liquid, salt not dissolved, water that floated"), SAME(over_s, "how long it took"),
+    WORD("end", end, pour_ends, "why it ended"),
+    SAME(missed_by_m, "what was lacking to its level as it ended; null: reached, or none"),
+    SAME(temperature_K, "of the bath as it began"), BOOL("was_boiling", was_boiling, "the bath boiled as it began"),
+    SAME(layer_kg, "water afloat as it began"), FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_quiet_result
@@ -226,6 +239,9 @@ static const field account[] = {
     NUMBER("liquid_kg", central.summary.liquid_added_kg, "ready-mixed liquid put in"),
     NUMBER("drag_out_kg", central.summary.drag_out_kg, "bath liquid carried out with the parts"),
     NUMBER("drag_out_salts_kg", central.summary.drag_out_salts_kg, "salts in it"),
+    NUMBER("taken_kg", central.summary.taken_kg, "bath liquid bailed and drained"),
+    NUMBER("taken_salts_kg", central.summary.taken_salts_kg, "salts in it, dissolved and not"),
+    NUMBER("waste_kg", central.summary.waste_kg, "of it not run back in"),
     COUNT("valve_openings", central.summary.valve_openings, "how often the automatic valve opened"),
     NUMBER("valve_open_share", central.summary.valve_open_share, "share of the time it was open"),
     COUNT("fires_lit", central.summary.fires_lit, "how often the control of the heat lit the fire"),
@@ -248,6 +264,7 @@ static const field answer[] = {
     GIVEN(FIELD_LIST, "acts", act_fields, acts, "the schedule, act by act, and when each was done"),
     LIST("loads", central.loads, central.loads_count, load, "what became of each load"),
     LIST("additions", central.additions, central.additions_count, addition, "what became of each addition"),
+    LIST("takes", central.takes, central.takes_count, take, "bath liquid bailed and drained"),
     LIST("quiet", central.quiet, central.quiet_count, quiet, "spells in which the bath did not boil"),
     LIST("findings", found.list, found.count, finding, "what deserves a word: likely; gravest first"),
     LIST("possible", possible.list, possible.count, finding, "what only other runs of the set show, or show graver"),

@@ -184,15 +184,35 @@ static void rest_print(const sheet *h, const table *t, const carried_out_line *l
     fputc('\n', h->to);
 }
 
+/* "6:05 drain to the mark: ended 6:06, the gauge shows it" */
+static void end_print(const sheet *h, const char *words, double time_s, double over_s, boil_pour_end end)
+{
+    char text[600];
+    snprintf(text, sizeof text, "%s %s: ended %s, %s", carried_out_clock(h->run, time_s).text, words,
+             carried_out_clock(h->run, time_s + over_s).text, pour_hangs_end_of(end));
+    text_wrapped(h->to, text, 0, 1, REPORT_WIDTH);
+}
+
 /* How a pour ended that hung on something. */
 static void ended_print(const sheet *h, const carried_out_line *lines, size_t count)
 {
-    const scenario *s = h->run->scenario;
-    for (size_t i = 0; i < count; i++)
-        if (lines[i].addition != NULL && boil_tap_is_needed(&s->schedule.actions[lines[i].action].pour))
-            fprintf(h->to, " %s %s: ended %s, %s\n", carried_out_clock(h->run, lines[i].time_s).text, lines[i].words.text,
-                    carried_out_clock(h->run, lines[i].time_s + lines[i].addition->over_s).text,
-                    pour_hangs_end(lines[i].addition));
+    const boil_schedule *s = &h->run->scenario->schedule;
+    for (const carried_out_line *l = lines; l < lines + count; l++)
+        if (l->addition != NULL && boil_tap_is_needed(&s->actions[l->action].pour))
+            end_print(h, l->words.text, l->time_s, l->addition->over_s, l->addition->end);
+}
+
+/* What was bailed and drained. */
+static void taken_print(const sheet *h)
+{
+    const boil_history *r = &h->run->central;
+    for (const boil_take_result *t = r->takes; t < r->takes + r->takes_count; t++) {
+        char words[200];
+        snprintf(words, sizeof words, "%.100s, %.30s at %.30s", action_name_of(h->run->scenario, t->action).text,
+                 format_quantity(h->system, DIM_MASS, t->mass_kg).text,
+                 format_quantity(h->system, DIM_TEMPERATURE, t->temperature_K).text);
+        end_print(h, words, t->time_s, t->over_s, t->end);
+    }
 }
 
 /* What waited and was not done. A run that stopped early leaves undone what it leaves. */
@@ -316,6 +336,7 @@ void sheet_print(const carried_out *o, unit_system s, FILE *to)
     }
     if (counts[0] + counts[1] == 0)
         fputs(" no loads and no additions\n", to);
+    taken_print(&h);
     undone_print(&h);
     breaks_print(&h);
     if (all.after_overflow)

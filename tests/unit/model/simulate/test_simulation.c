@@ -24,7 +24,9 @@ static void fill_schedule(boil_schedule *s, double late_s, double late_kg)
     back.wait = (boil_wait){.state = BOIL_WAIT_BACK, .follows = true, .after = 0, .for_s = 100};
     boil_action tap = two_gallons_action(40, 400);
     tap.pour.while_boiling = true;
-    boil_action all[] = {load, water, salts, dial, late, quiet, back, tap};
+    boil_action bail = {.time_s = 320, .kind = BOIL_ACTION_BAIL, .name = 2, .is = {.take = {0.01, 60}}};
+    boil_action run_back = {.time_s = 500, .kind = BOIL_ACTION_RETURN, .name = 2, .is = {.back = {60}}};
+    boil_action all[] = {load, water, salts, dial, late, quiet, back, tap, bail, run_back};
     boil_schedule_init(s, 1.5 * HOUR);
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
         assert_int_equal(boil_schedule_add(s, &all[i]), BOIL_OK);
@@ -80,6 +82,8 @@ static void assert_same_lists(const boil_history *a, const boil_history *b)
         const boil_quiet_result *p = &a->quiet[i], *q = &b->quiet[i];
         SAME(p, q, start_s), SAME(p, q, end_s), SAME(p, q, lowest_temperature_K), SAME(p, q, cause), SAME(p, q, layer_max_m);
     }
+    for (size_t i = 0; i < a->takes_count; i++)
+        SAME(&a->takes[i], &b->takes[i], mass_kg), SAME(&a->takes[i], &b->takes[i], over_s);
     assert_same(a->valve_s, b->valve_s, a->valve_count * sizeof *a->valve_s);
 }
 
@@ -122,7 +126,7 @@ static void a_copy_goes_on_as_the_run_left_alone(void **state)
     boil_history whole;
     fill_schedule(&s, 2400, 8);
     assert_int_equal(boil_run(&p, &s, &o, &whole), BOIL_OK);
-    assert_true(whole.quiet_count > 0 && whole.valve_count > 2 && whole.loads_count == 1 && whole.additions_count == 4);
+    assert_true(whole.quiet_count > 0 && whole.valve_count > 2 && whole.loads_count == 1 && whole.additions_count == 5);
     for (size_t i = 0; i < sizeof moments / sizeof moments[0]; i++)
         copy_at(&p, &s, moments[i], &whole);
     boil_history_free(&whole);

@@ -24,6 +24,7 @@ static bool bench_read(bench *b, const char *text)
     messages_init(&b->messages);
     b->plant.ambient.temperature_K = 293.15;
     b->reader.plant = &b->plant;
+    b->reader.names.kept[1] = true; /* under the first name, whatever it is */
     b->source = (source){.name = name, .lines = &b->text, .count = 1};
     cursor c = cursor_of_line(&b->source, 1, &b->messages);
     b->line.place = c;
@@ -56,6 +57,11 @@ static const struct {
     {"lid off", "lid off", BOIL_ACTION_LID, 0},
     {"exhaust off", "exhaust off", BOIL_ACTION_EXHAUST, 0},
     {"crust broken", "crust broken up", BOIL_ACTION_CRUST, 0},
+    {"bail 5 gal over 5 min, as drum 1", "bail 5 gal over 5 min", BOIL_ACTION_BAIL, 0},
+    {"bail 1 gal over 2 min, from the surface", "bail 1 gal over 2 min", BOIL_ACTION_BAIL, 0},
+    {"drain 5 gal at 2 gal/min", "drain 5 gal at 2 gal/min", BOIL_ACTION_DRAIN, 0},
+    {"stir for 2 min", "stir for 2 min", BOIL_ACTION_STIR, 120},
+    {"return drum 1 over 10 min", "return drum 1 over 10 min", BOIL_ACTION_RETURN, 600},
 };
 
 #define WRITTEN (sizeof written / sizeof written[0])
@@ -84,7 +90,7 @@ static void a_row_is_whole(void **state)
         assert_true(type->form != NULL && type->meaning != NULL && type->parse != NULL);
         assert_true((type->caution != NULL) != (type->caution_of != NULL));
         assert_true(has_results == (type->expected != NULL) && has_results == (type->when_quiet != NULL));
-        assert_true(has_results == (type->takes_at > 0) && has_results == (type->details != NULL));
+        assert_true(!has_results || (type->takes_at > 0 && type->details != NULL));
         for (size_t k = 0; k < WRITTEN; k++)
             seen = seen || action_type_of(written[k].kind) == type;
         assert_true(seen);
