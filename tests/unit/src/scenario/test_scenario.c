@@ -911,7 +911,8 @@ static void mistakes_in_actions_are_named(void **state)
            "15:36: the wall of a tube must be less than half", "15:47: a clock such as 1:30 says only when; 'for' needs",
            "16:1: 4:01 is after the end, 4:00. For a longer shift: duration = 5 h",
            "17:1: 'time of the act' needs a clock such as 6:00 or 6:00:00, got '0:1'",
-           "18:6: unknown act 'haet'; known are load, lift, water, salts, liquid, heat, mixer, lid, exhaust and crust; did "
+           "18:6: unknown act 'haet'; known are load, lift, water, salts, liquid, heat, mixer, lid, exhaust, crust, bail, "
+           "drain, return and stir; did "
            "you mean 'heat'?",
            "19:13: 'heat' is a percentage and needs its sign", "20:17: say how fast",
            "21:24: 'degF' is a temperature, but 'at' is a volume flow or a mass flow",
@@ -1148,10 +1149,9 @@ static void a_late_first_act_is_remarked(void **state)
 static void opposites_are_not_proposed(void **state)
 {
     (void)state;
-    EXPECT(
-        SCHEDULE "0:05 unlod rack 1\n",
-        "12:6: unknown act 'unlod'; known are load, lift, water, salts, liquid, heat, mixer, lid, exhaust and crust; did you "
-        "mean 'unload'?");
+    EXPECT(SCHEDULE "0:05 unlod rack 1\n", "12:6: unknown act 'unlod'; known are load, lift, water, salts, liquid, heat, "
+                                           "mixer, lid, exhaust, crust, bail, drain, return and stir; did you "
+                                           "mean 'unload'?");
 }
 
 static void what_is_no_text_is_refused(void **state)
