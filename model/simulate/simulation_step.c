@@ -235,7 +235,9 @@ static boil_outcome event(boil_simulation *r, size_t guard)
 static bool is_stuck(const boil_simulation *r)
 {
     double most = 1e5 + 5 * r->schedule->duration_s + 300 * (double)r->schedule->count;
-    return (double)(r->history.steps + boil_integrator_steps(r->integrator)) > most;
+    double most_changes = 2000 + r->schedule->duration_s / 30 + 20 * (double)r->schedule->count;
+    return (double)r->history.mode_changes > most_changes ||
+           (double)(r->history.steps + boil_integrator_steps(r->integrator)) > most;
 }
 
 static void note_heating(boil_simulation *r)
