@@ -770,6 +770,7 @@ typedef enum {
     BOIL_WATCH_LAYER,          /* freeboard used up if what floats on a quiet bath let go, of the limit */
     BOIL_WATCH_WATER_FAST,     /* freeboard used up if what floats on a boiling bath let go, of the limit */
     BOIL_WATCH_SURGE,          /* steam, in calm ones */
+    BOIL_WATCH_LEVEL_HIGH,     /* still level over the shop's own mark, m */
     BOIL_WATCHES
 } boil_watch_kind;
 

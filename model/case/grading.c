@@ -52,6 +52,11 @@ const boil_grading boil_gradings[BOIL_FOUND_KINDS] = {
     [BOIL_FOUND_CRUST]          = {{1.6e-3,  6.35e-3, 6.35e-3, NONE},   12.7e-3, 1, 1e-4,  BOIL_PER_ONE},       /* thickness, m */
     [BOIL_FOUND_RESTART]        = {{NONE,    0,       30,      200},    200,    1, 0.05,  BOIL_PER_ONE},       /* floor below it over the bath, K */
     [BOIL_FOUND_THERMOSTAT]     = {{0,       0,       NONE,    NONE},   5,      0, 0,     BOIL_PER_ONE},       /* times it stilled the boil */
+    [BOIL_FOUND_HOLLOWS]        = {{0,       1./3,    2./3,    1},      1,      1, 1e-3,  BOIL_PER_FREEBOARD}, /* freeboard that would be used up, of the limit */
+    [BOIL_FOUND_BAIL_HOT]       = {{NONE,    338.7,   338.7,   NONE},   55.6,   0, 0.05,  BOIL_PER_ONE},       /* bath as it is bailed, K: 150 degF */
+    [BOIL_FOUND_GOAL_MISSED]    = {{1,       NONE,    NONE,    NONE},   5,      0, 0,     BOIL_PER_ONE},       /* steps of the gauge */
+    [BOIL_FOUND_LEVEL_HIGH]     = {{0.0127,  0.0381,  NONE,    NONE},   0.0508, 0, 1e-3,  BOIL_PER_ONE},       /* still level over the mark, m */
+    [BOIL_FOUND_UNATTENDED]     = {{0,       1,       NONE,    NONE},   1,      0, 0,     BOIL_PER_ONE},       /* 1: a load comes out, 2: something is poured */
 };
 /* clang-format on */
 
@@ -74,6 +79,7 @@ const boil_found_kind boil_grading_watched[BOIL_WATCHES] = {
     [BOIL_WATCH_WATER_FAST] = BOIL_FOUND_WATER_FAST,
     [BOIL_WATCH_SURGE] = BOIL_FOUND_SURGE,
     [BOIL_WATCH_LAYER] = BOIL_FOUND_LAYER,
+    [BOIL_WATCH_LEVEL_HIGH] = BOIL_FOUND_LEVEL_HIGH,
 };
 
 double boil_grading_unit(const boil_grading *g, const boil_limits *l)

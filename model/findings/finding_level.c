@@ -77,3 +77,9 @@ void boil_judge_parts_bare(boil_judged *j)
     boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_PARTS_BARE, boil_tank_parts_top(&j->plant->tank), -1);
     boil_find(j, &s);
 }
+
+void boil_judge_level_high(boil_judged *j)
+{
+    boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_LEVEL_HIGH, j->plant->tank.mark_m, 1);
+    boil_find(j, &s);
+}

@@ -83,3 +83,19 @@ void boil_judge_load_cold(boil_judged *j)
                              .x = r->short_s, .value = r->short_s, .limit = (double)NAN, .per_x = 1, .time_s = r->lifted_s});
     }
 }
+
+/* What is trapped lets go about when the boil is back: graded as if it floated at its boil then. */
+void boil_judge_hollows(boil_judged *j)
+{
+    for (size_t n = 0; n < j->history->loads_count; n++) {
+        const boil_load_result *r = &j->history->loads[n];
+        if (r->pockets_kg > 0)
+            boil_find(j, &(boil_sighting){.x = boil_finding_used_up(j, r->pockets_left_m),
+                                          .value = r->pockets_left_m,
+                                          .per_x = -boil_finding_freeboard_unit(j),
+                                          .limit = j->plant->limits.freeboard_m,
+                                          .time_s = r->time_s,
+                                          .least = r->pockets_overflow ? BOIL_AT_DANGER : BOIL_UNBOUND,
+                                          .most = r->pockets_overflow ? BOIL_AT_DANGER : BOIL_AT_WARNING});
+    }
+}

@@ -58,6 +58,12 @@ static double overflow_still(const moment *m)
     return m->view->levels.still_m - m->record->plant->tank.depth_m;
 }
 
+static double level_high(const moment *m)
+{
+    double mark_m = m->record->plant->tank.mark_m;
+    return mark_m > 0 ? m->view->levels.still_m - mark_m : NEVER;
+}
+
 static bool from_below(const moment *m)
 {
     return m->record->plant->tank.heated == BOIL_TANK_HEATED_FROM_BELOW;
@@ -222,6 +228,7 @@ static measure *const measures[BOIL_WATCHES] = {
     [BOIL_WATCH_LAYER] = layer,
     [BOIL_WATCH_WATER_FAST] = water_fast,
     [BOIL_WATCH_SURGE] = surge,
+    [BOIL_WATCH_LEVEL_HIGH] = level_high,
 };
 
 /* Following. ---------------------------------------------------------------------------------------------------------------- */

@@ -534,6 +534,86 @@ static void without_runs_what_would_be_enough_is_unknown(void **state)
     judged_free(&j);
 }
 
+static boil_severity grade_of(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char *id)
+{
+    boil_findings f;
+    assert_int_equal(boil_findings_of(p, s, NULL, h, NULL, 0, &f, NULL), BOIL_OK);
+    const boil_finding *it = found(&f, id);
+    boil_severity severity = it != NULL ? it->severity : BOIL_SEVERITIES;
+    boil_findings_free(&f);
+    return severity;
+}
+
+/* On a run whose results are then changed by hand: water in hollows by the freeboard it would leave, a bail by the bath's heat, a goal
+   by the gauge's steps, a break by what falls in it. */
+static void what_hands_do_has_its_own_words(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_action actions[2] = {hung(300, 20), two_gallons_action(700, 500)};
+    boil_schedule s;
+    judged j = judge(&p, 3000, actions, 2);
+    boil_schedule_init(&s, 3000);
+    for (int i = 0; i < 2; i++)
+        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
+    boil_history h = j.central;
+    boil_load_result load = h.loads[0];
+    boil_addition_result water = h.additions[0];
+    boil_take_result bail = {.time_s = 100, .over_s = 10, .mass_kg = 5, .missed_by_m = (double)NAN, .temperature_K = 338};
+    h.loads = &load;
+    h.additions = &water;
+    h.takes = &bail;
+    h.takes_count = 1;
+    const double limit = p.limits.freeboard_m;
+    const struct {
+        double left;
+        int severity;
+    } hollows[] = {{1.05, BOIL_SEVERITIES},
+                   {0.95, BOIL_SEVERITY_NOTICE},
+                   {0.6, BOIL_SEVERITY_CAUTION},
+                   {0.3, BOIL_SEVERITY_WARNING},
+                   {-0.1, BOIL_SEVERITY_WARNING}};
+    load.pockets_kg = 1;
+    for (size_t i = 0; i < sizeof hollows / sizeof hollows[0]; i++) {
+        load.pockets_left_m = hollows[i].left * limit;
+        assert_int_equal(grade_of(&p, &s, &h, "pockets"), hollows[i].severity);
+    }
+    load.pockets_overflow = true;
+    assert_int_equal(grade_of(&p, &s, &h, "pockets"), BOIL_SEVERITY_DANGER);
+    assert_int_equal(grade_of(&p, &s, &h, "bailing-hot"), BOIL_SEVERITIES);
+    bail.temperature_K = 340;
+    assert_int_equal(grade_of(&p, &s, &h, "bailing-hot"), BOIL_SEVERITY_CAUTION);
+    bail.was_boiling = true;
+    assert_int_equal(grade_of(&p, &s, &h, "bailing-hot"), BOIL_SEVERITY_WARNING);
+    assert_int_equal(grade_of(&p, &s, &h, "goal-missed"), BOIL_SEVERITIES);
+    bail.missed_by_m = 1.1 * p.by_hand.mark_step_m;
+    assert_int_equal(grade_of(&p, &s, &h, "goal-missed"), BOIL_SEVERITY_NOTICE);
+    assert_int_equal(grade_of(&p, &s, &h, "unattended"), BOIL_SEVERITIES);
+    load.lifted_s = 2000;
+    assert_int_equal(boil_schedule_add_break(&s, 1900, 2100), BOIL_OK);
+    assert_int_equal(grade_of(&p, &s, &h, "unattended"), BOIL_SEVERITY_NOTICE);
+    assert_int_equal(boil_schedule_add_break(&s, 600, 800), BOIL_OK);
+    assert_int_equal(grade_of(&p, &s, &h, "unattended"), BOIL_SEVERITY_CAUTION);
+    boil_schedule_free(&s);
+    judged_free(&j);
+}
+
+/* A mark is the shop's own: without one nothing is over it. */
+static void a_level_over_the_mark_is_found(void **state)
+{
+    (void)state;
+    const double over_m[] = {0.012, 0.015, 0.037, 0.041};
+    const int severities[] = {BOIL_SEVERITIES, BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_CAUTION};
+    boil_plant p = good_plant();
+    for (int i = 0; i < 4; i++) {
+        p.tank.mark_m = p.tank.level_m - over_m[i];
+        judged j = judge(&p, 60, NULL, 0);
+        const boil_finding *f = found(&j.likely, "level-high");
+        assert_int_equal(f != NULL ? (int)f->severity : BOIL_SEVERITIES, severities[i]);
+        judged_free(&j);
+    }
+}
+
 /* Of the runs by hand the grave one has the least; a mild one never counts, however little it leaves. */
 static void test_least_freeboard_leaves_mild_runs_out(void **state)
 {
@@ -578,6 +658,8 @@ int main(void)
         cmocka_unit_test(all_that_can_be_found_is_listed_once),
         cmocka_unit_test(without_runs_what_would_be_enough_is_unknown),
         cmocka_unit_test(crystals_and_heat_under_them_are_found),
+        cmocka_unit_test(what_hands_do_has_its_own_words),
+        cmocka_unit_test(a_level_over_the_mark_is_found),
         cmocka_unit_test(test_least_freeboard_leaves_mild_runs_out),
         cmocka_unit_test(a_careless_restart_is_graver_than_a_careful_one),
     };

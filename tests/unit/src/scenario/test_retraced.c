@@ -73,6 +73,8 @@ static double measure(traced *of, boil_watch_kind k, const boil_row *r)
         return from_below(of) ? none : boil_tank_heater_top(t) - r->still_level_m;
     case BOIL_WATCH_FLOOR_BARE:
         return from_below(of) ? -r->still_level_m : none;
+    case BOIL_WATCH_LEVEL_HIGH:
+        return t->mark_m > 0 ? r->still_level_m - t->mark_m : none;
     case BOIL_WATCH_PARTS_BARE:
         return boil_tank_parts_top(t) - r->still_level_m;
     case BOIL_WATCH_SALT_BED:

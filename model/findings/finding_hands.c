@@ -1,0 +1,69 @@
+/* finding_hands.c -- what people at the tank do: bail it hot, miss a goal, be away. */
+#include <math.h>
+
+#include "findings/finding_parts.h"
+
+/* A warning while it boils, or with water on it. */
+void boil_judge_bail_hot(boil_judged *j)
+{
+    const double film_kg = 0.0227;
+    const boil_history *h = j->history;
+    for (size_t i = 0; i < h->takes_count; i++) {
+        const boil_take_result *t = &h->takes[i];
+        bool grave = t->was_boiling || t->layer_kg > film_kg;
+        boil_find(j, &(boil_sighting){.x = t->temperature_K,
+                                      .value = t->temperature_K,
+                                      .per_x = 1,
+                                      .time_s = t->time_s,
+                                      .most = grave ? BOIL_AT_WARNING : BOIL_AT_CAUTION});
+    }
+}
+
+static void find_missed(boil_judged *j, double end_s, double missed_m, double missed_K)
+{
+    const double least_m = 1e-3, least_K = 0.05; /* a gauge without steps */
+    double steps = isnan(missed_m) ? missed_K / fmax(j->plant->by_hand.thermometer_step_K, least_K)
+                                   : missed_m / fmax(j->plant->by_hand.mark_step_m, least_m);
+    boil_find(j, &(boil_sighting){.x = fabs(steps), .value = fabs(steps), .per_x = 1, .time_s = end_s});
+}
+
+void boil_judge_goal_missed(boil_judged *j)
+{
+    const boil_history *h = j->history;
+    for (size_t i = 0; i < h->additions_count; i++)
+        find_missed(j, h->additions[i].time_s + h->additions[i].over_s, h->additions[i].missed_by_m,
+                    h->additions[i].missed_by_K);
+    for (size_t i = 0; i < h->takes_count; i++)
+        find_missed(j, h->takes[i].time_s + h->takes[i].over_s, h->takes[i].missed_by_m, (double)NAN);
+}
+
+/* Whether a spell meets a break. */
+static bool is_in_break(const boil_schedule *s, double from_s, double to_s)
+{
+    for (size_t i = 0; i < s->breaks_count; i++)
+        if (from_s < s->breaks[i].to_s && to_s >= s->breaks[i].from_s)
+            return true;
+    return false;
+}
+
+static void find_unattended(boil_judged *j, double x, double time_s)
+{
+    boil_find(j, &(boil_sighting){.x = x, .value = (double)NAN, .limit = (double)NAN, .time_s = time_s});
+}
+
+/* A caution where something is poured, a notice where a load comes out. */
+void boil_judge_unattended(boil_judged *j)
+{
+    const double lifts = 1, pours = 2;
+    const boil_history *h = j->history;
+    for (size_t i = 0; i < h->additions_count; i++) {
+        const boil_addition_result *a = &h->additions[i];
+        if (is_in_break(j->schedule, a->time_s, a->time_s + a->over_s))
+            find_unattended(j, pours, a->time_s);
+    }
+    for (size_t i = 0; i < h->loads_count; i++) {
+        double out_s = h->loads[i].lifted_s;
+        if (is_in_break(j->schedule, out_s, out_s))
+            find_unattended(j, lifts, out_s);
+    }
+}
