@@ -69,10 +69,12 @@ struct boil_simulation {
     bool over;              /* the end has been reached, and what was due then done */
     boil_valve_move *moves; /* what the valve was told and has not done yet, in order of time */
     size_t moves_count, moves_capacity;
-    double next_period_s; /* of a time-proportioned valve */
-    double held_again_s;  /* when a layer let go is held back again; infinite: it is, or never was */
-    double let_go_s;      /* when what floats lets go of itself; infinite: never */
-    double lights_s;      /* when the fire that was called for burns; infinite: none is */
+    double next_period_s;   /* of a time-proportioned valve */
+    double held_again_s;    /* when a layer let go is held back again; infinite: it is, or never was */
+    double counted_from_s;  /* of the second, or longer, in which changes of mode are counted, ... */
+    size_t counted_changes; /* ... and how many there were before it */
+    double let_go_s;        /* when what floats lets go of itself; infinite: never */
+    double lights_s;        /* when the fire that was called for burns; infinite: none is */
 };
 
 /* The arrays of the unknowns: they grow, are copied and freed together. */

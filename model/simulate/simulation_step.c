@@ -231,12 +231,17 @@ static boil_outcome event(boil_simulation *r, size_t guard)
     return outcome;
 }
 
-/* Steps or changes of mode that pile up at one moment would go on for ever; no known run takes a tenth of these. */
-static bool is_stuck(const boil_simulation *r)
+/* Steps that pile up would go on for ever, no known run takes a tenth of these; and so would changes of mode within one second. */
+static bool is_stuck(boil_simulation *r)
 {
+    const double second_s = 1;
+    const size_t most_changes = 2000;
     double most = 1e5 + 5 * r->schedule->duration_s + 300 * (double)r->schedule->count;
-    double most_changes = 2000 + r->schedule->duration_s / 30 + 20 * (double)r->schedule->count;
-    return (double)r->history.mode_changes > most_changes ||
+    if (r->t - r->counted_from_s > second_s) {
+        r->counted_from_s = r->t;
+        r->counted_changes = r->history.mode_changes;
+    }
+    return r->history.mode_changes - r->counted_changes > most_changes ||
            (double)(r->history.steps + boil_integrator_steps(r->integrator)) > most;
 }
 
