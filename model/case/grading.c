@@ -128,5 +128,5 @@ double boil_grading_rank(const boil_grading *g, double x, boil_severity s, bool 
 {
     boil_severity by = graded(g, s);
     double past = x - g->from[by], depth = past > 0 ? 1 - exp(-past / scale_of(g, by)) : 0;
-    return 1000. * s + 200. * g->weight + (likely ? 50 : 0) + 49 * depth;
+    return 1000 * (double)s + 200. * g->weight + (likely ? 50 : 0) + 49 * depth;
 }
