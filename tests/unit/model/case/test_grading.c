@@ -106,7 +106,7 @@ static void break_points_are_as_a_shop_says_them(void **state)
     for (size_t i = 0; i < sizeof said / sizeof said[0]; i++) {
         const boil_grading *g = &boil_gradings[said[i].kind];
         double margin = boil_grading_margin(g, &limits);
-        int inside = boil_grading_of(g, said[i].x - said[i].side, margin);
+        int inside = (int)boil_grading_of(g, said[i].x - said[i].side, margin);
         assert_true(inside == BOIL_SEVERITIES || inside < (int)said[i].severity);
         assert_int_equal(boil_grading_of(g, said[i].x + said[i].side, margin), said[i].severity);
     }
@@ -137,7 +137,7 @@ static void a_larger_measure_never_ranks_lower(void **state)
         for (int most = 0; most < BOIL_SEVERITIES; most++) {
             double before = -1;
             for (double x = -2 * span; x < 6 * span; x += span / 211) {
-                int s = boil_grading_of(g, x, 0);
+                int s = (int)boil_grading_of(g, x, 0);
                 double rank = s == BOIL_SEVERITIES ? -1 : boil_grading_rank(g, x, (boil_severity)(s < most ? s : most), true);
                 assert_true(rank >= before);
                 before = rank;

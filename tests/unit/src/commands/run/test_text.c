@@ -121,7 +121,7 @@ static boil_finding finding(const char *id, const char *title, boil_severity sev
                           .title = title,
                           .advice = "Do this.",
                           .severity = severity,
-                          .rank = 1000.0 * severity,
+                          .rank = 1000.0 * (double)severity,
                           .time_s = t,
                           .worst_s = t,
                           .outside_s = NEVER,
