@@ -16,6 +16,7 @@ typedef struct {
     const boil_bath *bath;
     const boil_rates_view *view;
     const boil_recorder_peak *peak;
+    double crystals_kg; /* worked out once: they cost more than all else here */
 } moment;
 
 typedef double measure(const moment *m);
@@ -90,7 +91,7 @@ static double under_crystals(const moment *m)
 {
     const double kg_m3 = 2200, conductivity_W_mK = 0.8;
     bool suspended = boil_bath_is_stirred(m->bath) && !(m->view->salts.crust_kg > 0);
-    double area_m2 = m->bath->area_m2, thickness_m = boil_recorder_crystals(m->view) / (kg_m3 * area_m2);
+    double area_m2 = m->bath->area_m2, thickness_m = m->crystals_kg / (kg_m3 * area_m2);
     return from_below(m) && !suspended ? m->view->heater.heat_W / area_m2 * thickness_m / conductivity_W_mK : 0;
 }
 
@@ -104,7 +105,7 @@ static bool is_heated(const moment *m)
 static double restart(const moment *m)
 {
     double haze_kg = 1e-3 * m->record->history->summary.bath_mass_start_kg;
-    return boil_recorder_crystals(m->view) > haze_kg ? under_crystals(m) : NEVER;
+    return m->crystals_kg > haze_kg ? under_crystals(m) : NEVER;
 }
 
 static double salt_bed(const moment *m)
@@ -136,7 +137,7 @@ static double crust(const moment *m)
 
 static double crystals(const moment *m)
 {
-    double kg = boil_recorder_crystals(m->view);
+    double kg = m->crystals_kg;
     return kg > 0 ? kg / m->record->history->summary.bath_mass_start_kg : NEVER;
 }
 
@@ -269,9 +270,9 @@ static double locate(const moment *m, measure *of, double before, double x, doub
     boil_rates_guess guess = *step->near;
     while (high - low > close_s) {
         double t = (low + high) / 2;
-        const moment inside = {r, t, m->bath, &v, m->peak};
         if (boil_recorder_inside(r, m->bath, t, &guess, &v) != BOIL_OK)
             return line;
+        const moment inside = {r, t, m->bath, &v, m->peak, boil_recorder_crystals(&v)};
         *(of(&inside) > at ? &high : &low) = t;
     }
     return high;
@@ -351,7 +352,7 @@ void boil_recorder_watch_begin(boil_recorder *r)
 void boil_recorder_watch(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
                          const boil_recorder_peak *peak)
 {
-    const moment m = {r, t, b, v, peak};
+    const moment m = {r, t, b, v, peak, boil_recorder_crystals(v)};
     for (int k = 0; k < BOIL_WATCHES; k++)
         follow(&m, (boil_watch_kind)k);
 }

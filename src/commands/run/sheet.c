@@ -206,7 +206,8 @@ static void ended_print(const sheet *h, const carried_out_line *lines, size_t co
 static void taken_print(const sheet *h)
 {
     const boil_history *r = &h->run->central;
-    for (const boil_take_result *t = r->takes; t < r->takes + r->takes_count; t++) {
+    for (size_t i = 0; i < r->takes_count; i++) {
+        const boil_take_result *t = &r->takes[i];
         char words[200];
         snprintf(words, sizeof words, "%.100s, %.30s at %.30s", action_name_of(h->run->scenario, t->action).text,
                  format_quantity(h->system, DIM_MASS, t->mass_kg).text,
