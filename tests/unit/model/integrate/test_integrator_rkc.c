@@ -1,5 +1,4 @@
 /* The stabilised step: its order, how far its stability reaches, and that a run by it is the run it stands for. */
-#include <dirent.h>
 #include <gsl/gsl_errno.h>
 #include <string.h>
 
@@ -8,8 +7,8 @@
 #include "findings/findings.h"
 #include "boilback.h"
 #include "commands/explore/answer.h"
-#include "scenario/scenario.h"
 #include "integrate/integrator_rkc.h"
+#include "support/shipped.h"
 
 /* y' = rate (y - cos t) - sin t, whose answer is cos t. */
 static int pulled(double t, const double y[], double dydt[], void *rate)
@@ -70,19 +69,13 @@ static double compare_loads(const boil_history *a, const boil_history *b)
     return worst;
 }
 
-static void compare_one(const char *name)
+static void compare_one(const char *name, const scenario *s)
 {
-    char path[300];
-    scenario s;
-    messages m;
     boil_history h, quick;
     boil_findings f, of_quick;
     boil_run_options o = boil_run_options_default(), coarse = explore_run_options();
-    snprintf(path, sizeof path, "scenarios/%s", name);
-    messages_init(&m);
-    assert_int_equal(scenario_read(path, &s, &m), BOIL_OK);
-    assert_int_equal(run_as(&s, &o, &h, &f), BOIL_OK);
-    assert_int_equal(run_as(&s, &coarse, &quick, &of_quick), BOIL_OK);
+    assert_int_equal(run_as(s, &o, &h, &f), BOIL_OK);
+    assert_int_equal(run_as(s, &coarse, &quick, &of_quick), BOIL_OK);
     double worst = compare_loads(&h, &quick);
     print_message("%s: recoveries within %.3f s, least freeboard within %.2f mm, energy closes to %.0e, %zu for %zu rates\n",
                   name, worst, 1e3 * fabs(h.summary.freeboard_min_m.value - quick.summary.freeboard_min_m.value),
@@ -102,21 +95,12 @@ static void compare_one(const char *name)
     boil_findings_free(&of_quick);
     boil_history_free(&h);
     boil_history_free(&quick);
-    scenario_free(&s);
-    messages_free(&m);
 }
 
 static void a_run_is_the_run_it_stands_for(void **state)
 {
     (void)state;
-    DIR *folder = opendir("scenarios");
-    assert_non_null(folder);
-    for (struct dirent *entry; (entry = readdir(folder)) != NULL;) {
-        const char *ending = strrchr(entry->d_name, '.');
-        if (ending && strcmp(ending, ".bath") == 0)
-            compare_one(entry->d_name);
-    }
-    closedir(folder);
+    assert_true(each_shipped(compare_one, 1) > 0);
 }
 
 int main(void)

@@ -1,11 +1,11 @@
 /* What people write out of habit: each line is read as the proper one, with one remark, or is answered with what to write. The lines
    are common practice, no source. */
 #include "support/close.h"
+#include "support/scratch.h"
 
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <unistd.h>
 
 #include "habits/table.h"
 #include "scenario/scenario.h"
@@ -143,11 +143,9 @@ static const row table[] = {
 
 #define ROWS (sizeof table / sizeof table[0])
 
-static char path[] = "/tmp/boilback-habits-XXXXXX";
-
 static void read_with(const char *instead, const char *line, scenario *s, messages *m)
 {
-    FILE *f = fopen(path, "w");
+    FILE *f = fopen(scratch_path, "w");
     assert_non_null(f);
     for (size_t i = 0; i < BASE; i++) {
         bool here = strcmp(base[i], instead) == 0;
@@ -157,7 +155,7 @@ static void read_with(const char *instead, const char *line, scenario *s, messag
         fprintf(f, "%s\n", line);
     assert_int_equal(fclose(f), 0);
     messages_init(m);
-    (void)scenario_read(path, s, m);
+    (void)scenario_read(scratch_path, s, m);
 }
 
 static void forget(scenario *s, messages *m)
@@ -267,24 +265,11 @@ static void every_shape_is_understood(void **state)
     assert_true(shapes > 10);
 }
 
-static int open_file(void **state)
-{
-    (void)state;
-    int file = mkstemp(path);
-    return file < 0 ? -1 : close(file);
-}
-
-static int close_file(void **state)
-{
-    (void)state;
-    return unlink(path);
-}
-
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(every_habit_is_understood_or_answered),
         cmocka_unit_test(every_shape_is_understood),
     };
-    return cmocka_run_group_tests(tests, open_file, close_file);
+    return cmocka_run_group_tests(tests, scratch_begin, scratch_end);
 }

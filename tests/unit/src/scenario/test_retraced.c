@@ -1,17 +1,14 @@
 /* Every clock and value of what is followed through a run, found once more from the rows of its trace: what the program says of a run
    is what its own trace shows. Rows every second, and every twentieth of one while the level moves fast. */
-#include <dirent.h>
 #include <gsl/gsl_errno.h>
-#include <string.h>
 
 #include "support/close.h"
 
 #include "boilback.h"
 #include "case/grading.h"
 #include "equipment/tank.h"
-#include "reading/source.h"
-#include "scenario/scenario.h"
 #include "support/sampled.h"
+#include "support/shipped.h"
 
 typedef struct {
     const char *name, *run;
@@ -214,38 +211,22 @@ static boil_run_options traced_as(boil_closures c)
     return o;
 }
 
-static void retrace_scenario(const char *name)
+static void retrace_scenario(const char *name, const scenario *s)
 {
     const boil_closures runs[] = {BOIL_CLOSURES_LIKELY, BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_MILD};
-    char path[300];
-    snprintf(path, sizeof path, "scenarios/%s", name);
-    scenario s;
-    messages m;
-    messages_init(&m);
-    assert_int_equal(scenario_read(path, &s, &m), 0);
     for (size_t i = 0; i < sizeof runs / sizeof runs[0]; i++) {
         boil_run_options o = traced_as(runs[i]);
         boil_history h;
-        assert_int_equal(boil_run(&s.plant, &s.schedule, &o, &h), BOIL_OK);
-        retrace_run(name, &s, boil_closures_name(runs[i]), &h);
+        assert_int_equal(boil_run(&s->plant, &s->schedule, &o, &h), BOIL_OK);
+        retrace_run(name, s, boil_closures_name(runs[i]), &h);
         boil_history_free(&h);
     }
-    scenario_free(&s);
-    messages_free(&m);
 }
 
 static void rows_show_what_is_said(void **state)
 {
     (void)state;
-    DIR *folder = opendir("scenarios");
-    assert_non_null(folder);
-    int tried = 0;
-    for (struct dirent *entry; (entry = readdir(folder)) != NULL;) {
-        const char *ending = strrchr(entry->d_name, '.');
-        if (ending != NULL && strcmp(ending, ".bath") == 0 && tried++ % sampled(1, 5) == 0)
-            retrace_scenario(entry->d_name);
-    }
-    closedir(folder);
+    each_shipped(retrace_scenario, (size_t)sampled(1, 5));
     print_message("%d clocks and values\n", compared);
     assert_true(compared > sampled(60, 5));
 }
@@ -255,11 +236,9 @@ static void a_trigger_run_shows_what_is_said(void **state)
 {
     (void)state;
     scenario s;
-    messages m;
     boil_run_set set;
     int found = 0;
-    messages_init(&m);
-    assert_int_equal(scenario_read("scenarios/water-while-quiet.bath", &s, &m), 0);
+    read_shipped("water-while-quiet.bath", &s);
     boil_run_options o = traced_as(BOIL_CLOSURES_TRIGGER);
     assert_int_equal(boil_run_set_of(&s.plant, &s.schedule, &o, &set), BOIL_OK);
     for (size_t i = 0; i < set.count; i++)
@@ -270,7 +249,6 @@ static void a_trigger_run_shows_what_is_said(void **state)
     assert_true(found > 0);
     boil_run_set_free(&set);
     scenario_free(&s);
-    messages_free(&m);
 }
 
 int main(void)

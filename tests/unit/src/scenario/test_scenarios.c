@@ -1,6 +1,5 @@
 /* unit/scenario/test_scenarios.c -- every shipped scenario, run both ways: it closes its balances, and it ends as its comment
    promises. */
-#include <dirent.h>
 #include <gsl/gsl_errno.h>
 #include <string.h>
 
@@ -8,8 +7,7 @@
 
 #include "findings/findings.h"
 #include "boilback.h"
-#include "reading/source.h"
-#include "scenario/scenario.h"
+#include "support/shipped.h"
 
 typedef struct {
     const char *name;
@@ -55,23 +53,17 @@ static void assert_closed(const char *name, const boil_history *h)
     assert_int_equal(h->end, BOIL_RUN_DONE);
 }
 
-static void run_one(const char *name)
+static void run_one(const char *name, const scenario *s)
 {
-    char path[300];
-    snprintf(path, sizeof path, "scenarios/%s", name);
-    scenario s;
-    messages m;
-    messages_init(&m);
-    assert_int_equal(scenario_read(path, &s, &m), 0);
     boil_run_options o = boil_run_options_default();
     boil_run_set set;
     boil_findings likely, possible;
-    assert_int_equal(boil_run_set_of(&s.plant, &s.schedule, &o, &set), BOIL_OK);
+    assert_int_equal(boil_run_set_of(&s->plant, &s->schedule, &o, &set), BOIL_OK);
     assert_closed(name, &set.likely);
     for (size_t i = 0; i < set.count; i++)
         assert_closed(name, &set.other[i].history);
-    boil_remedies needed = boil_remedies_of(&s.plant, &s.schedule, &o, &set.likely);
-    assert_int_equal(boil_findings_of(&s.plant, &s.schedule, &needed, &set.likely, set.other, set.count, &likely, &possible),
+    boil_remedies needed = boil_remedies_of(&s->plant, &s->schedule, &o, &set.likely);
+    assert_int_equal(boil_findings_of(&s->plant, &s->schedule, &needed, &set.likely, set.other, set.count, &likely, &possible),
                      BOIL_OK);
     const promise *p = promise_of(name);
     assert_int_equal(boil_findings_gravest(&likely), p->likely);
@@ -79,24 +71,12 @@ static void run_one(const char *name)
     boil_findings_free(&likely);
     boil_findings_free(&possible);
     boil_run_set_free(&set);
-    scenario_free(&s);
-    messages_free(&m);
 }
 
 static void each_shipped_scenario_keeps_its_promise(void **state)
 {
     (void)state;
-    DIR *folder = opendir("scenarios");
-    assert_non_null(folder);
-    size_t count = 0;
-    for (struct dirent *entry; (entry = readdir(folder)) != NULL;) {
-        const char *ending = strrchr(entry->d_name, '.');
-        if (!ending || strcmp(ending, ".bath") != 0)
-            continue;
-        run_one(entry->d_name);
-        count++;
-    }
-    closedir(folder);
+    size_t count = each_shipped(run_one, 1);
     assert_int_equal(count, sizeof promises / sizeof promises[0]);
 }
 

@@ -3,11 +3,11 @@
 
    A line that does not read yet is marked NOT_YET. The test fails when it begins to read: whoever builds it takes the mark away. */
 #include "support/close.h"
+#include "support/scratch.h"
 
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <unistd.h>
 
 #include "scenario/scenario.h"
 
@@ -102,8 +102,6 @@ static const struct {
 
 #define ROWS (sizeof table / sizeof table[0])
 
-static char path[] = "/tmp/boilback-sentences-XXXXXX";
-
 static const char *or_nothing(const char *text)
 {
     return text != NULL ? text : "";
@@ -130,7 +128,7 @@ static void write_heat(FILE *f, const char *heat)
 
 static void write_row(size_t i)
 {
-    FILE *f = fopen(path, "w");
+    FILE *f = fopen(scratch_path, "w");
     assert_non_null(f);
     write_top(f, table[i].top);
     fprintf(f, "[tank]\n" TANK "%s", or_nothing(table[i].tank));
@@ -153,7 +151,7 @@ static void every_sentence_reads(void **state)
         messages m;
         messages_init(&m);
         write_row(i);
-        boil_outcome outcome = scenario_read(path, &s, &m);
+        boil_outcome outcome = scenario_read(scratch_path, &s, &m);
         if (table[i].state == READS && m.count > 0)
             fail_msg("%d, '%s': %s", table[i].number, table[i].says, m.list[0].text);
         if (table[i].state == NOT_YET && outcome == BOIL_OK)
@@ -166,23 +164,10 @@ static void every_sentence_reads(void **state)
     assert_int_equal(last, 61);
 }
 
-static int open_file(void **state)
-{
-    (void)state;
-    int file = mkstemp(path);
-    return file < 0 ? -1 : close(file);
-}
-
-static int close_file(void **state)
-{
-    (void)state;
-    return unlink(path);
-}
-
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(every_sentence_reads),
     };
-    return cmocka_run_group_tests_name("sentences", tests, open_file, close_file);
+    return cmocka_run_group_tests_name("sentences", tests, scratch_begin, scratch_end);
 }
