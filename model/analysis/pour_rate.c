@@ -1,7 +1,6 @@
 #include "analysis/pour_rate.h"
 
 #include <math.h>
-#include <string.h>
 
 #include "findings/finding_parts.h"
 #include "findings/findings.h"
@@ -10,9 +9,10 @@
 #include "case/grading.h"
 
 /* From the gravest of their kind on; the first that is found is named. */
-static const char *const forbidden[] = {"overflow",  "overflow-still",      "freeboard-low",  "steam-surge",
-                                        "salt-slug", "water-on-quiet-bath", "water-layer",    "salt-on-quiet-bath",
-                                        "salt-bed",  "liquid-stops-boil",   "boil-lost-long", "boil-never-returns"};
+static const boil_found_kind forbidden[] = {BOIL_FOUND_OVERFLOW,     BOIL_FOUND_OVERFLOW_STILL, BOIL_FOUND_FREEBOARD,
+                                            BOIL_FOUND_SURGE,        BOIL_FOUND_SALT_SLUG,      BOIL_FOUND_WATER_QUIET,
+                                            BOIL_FOUND_LAYER,        BOIL_FOUND_SALT_QUIET,     BOIL_FOUND_SALT_BED,
+                                            BOIL_FOUND_LIQUID_STOPS, BOIL_FOUND_BOIL_LOST,      BOIL_FOUND_NEVER_RETURNS};
 
 double boil_pour_rate_by_hand(boil_action_kind kind)
 {
@@ -60,15 +60,14 @@ boil_action boil_pour_rate_action(boil_action_kind kind, double mass_kg, const d
 
 double boil_pour_rate_liquid_temperature(const double blend[BOIL_SALTS], double salt_fraction, double room_K)
 {
-    const double warmer_K = 5;
     boil_mixture kilogram = boil_mixture_of(blend, salt_fraction);
-    return fmax(room_K, boil_solubility_crystals_from(&kilogram) + warmer_K); /* fmax leaves out a NaN: it never crystallises */
+    return boil_solubility_clear(&kilogram, room_K);
 }
 
-static const boil_finding *found(const boil_findings *f, const char *id)
+static const boil_finding *found(const boil_findings *f, boil_found_kind kind)
 {
     for (size_t i = 0; i < f->count; i++)
-        if (strcmp(f->list[i].id, id) == 0)
+        if (f->list[i].kind == kind)
             return &f->list[i];
     return NULL;
 }

@@ -4,6 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/array.h"
 #include "equipment/heat_control.h"
 #include "properties/water.h"
 
@@ -60,6 +61,21 @@ double boil_bath_body_immersed(const boil_bath_body *b, double t)
 bool boil_bath_is_stirred(const boil_bath *b)
 {
     return b->mixer_on || b->paddle_on;
+}
+
+boil_outcome boil_bath_add_feed(boil_bath *b, const boil_bath_feed *f)
+{
+    boil_bath_feed *list = boil_array_reserve(b->feeds, &b->feeds_capacity, b->feeds_count, sizeof *list);
+    if (!list)
+        return BOIL_NO_MEMORY;
+    b->feeds = list;
+    list[b->feeds_count++] = *f;
+    return BOIL_OK;
+}
+
+bool boil_bath_takes(const boil_bath_feed *f)
+{
+    return f->kind == BOIL_FEED_BAIL || f->kind == BOIL_FEED_DRAIN;
 }
 
 size_t boil_bath_unknowns(const boil_bath *b)

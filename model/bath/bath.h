@@ -174,6 +174,11 @@ bool boil_bath_is_stirred(const boil_bath *b); /* by mixer or paddle */
 
 size_t boil_bath_unknowns(const boil_bath *b);
 
+/* Begins to flow. BOIL_NO_MEMORY: it does not. */
+boil_outcome boil_bath_add_feed(boil_bath *b, const boil_bath_feed *f);
+
+bool boil_bath_takes(const boil_bath_feed *f); /* out of the tank: bailed or drained */
+
 /* Mix what is left of the layer in at once, balances kept. */
 boil_outcome boil_bath_absorb_layer(boil_bath *b, double y[]);
 

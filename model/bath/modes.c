@@ -15,8 +15,7 @@ static double lacks(const boil_bath *b, const boil_rates_view *v, const boil_bat
     if (f->goal == BOIL_GOAL_BOILING_POINT)
         return v->solution.boiling_point_K - f->goal_value;
     double level_m = b->plant->tank.mark_boiling ? v->levels.upper_m - v->levels.surge_m : v->levels.still_m;
-    bool is_taken = f->kind == BOIL_FEED_BAIL || f->kind == BOIL_FEED_DRAIN;
-    return is_taken ? level_m - f->goal_value : f->goal_value - level_m;
+    return boil_bath_takes(f) ? level_m - f->goal_value : f->goal_value - level_m;
 }
 
 double boil_modes_goal_shows(const boil_bath *b, const boil_rates_view *v, const boil_bath_feed *f)

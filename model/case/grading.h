@@ -79,6 +79,9 @@ typedef struct {
     boil_grading_per per;         /* what x is counted in */
 } boil_grading;
 
+/* Of the bath, kg/kg: crystals of less are a haze (judgement). */
+#define BOIL_GRADING_HAZE 1e-3
+
 extern const boil_grading boil_gradings[BOIL_FOUND_KINDS];
 
 /* What x of a row is counted in, m or s or 1; and its margin in x. A freeboard limit of nothing counts as a millimetre. */

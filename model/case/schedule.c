@@ -22,7 +22,9 @@ void boil_schedule_free(boil_schedule *s)
 
 boil_outcome boil_schedule_copy(const boil_schedule *s, boil_schedule *out)
 {
-    *out = (boil_schedule){.duration_s = s->duration_s, .idle_after_s = s->idle_after_s};
+    *out = *s;
+    out->actions = NULL;
+    out->count = out->capacity = 0;
     if (s->count == 0)
         return BOIL_OK;
     out->actions = malloc(s->count * sizeof *out->actions);
@@ -31,6 +33,11 @@ boil_outcome boil_schedule_copy(const boil_schedule *s, boil_schedule *out)
     memcpy(out->actions, s->actions, s->count * sizeof *out->actions);
     out->count = out->capacity = s->count;
     return BOIL_OK;
+}
+
+bool boil_action_takes(boil_action_kind kind)
+{
+    return kind == BOIL_ACTION_BAIL || kind == BOIL_ACTION_DRAIN;
 }
 
 size_t boil_schedule_followed(const boil_schedule *s, size_t waiting)

@@ -26,7 +26,7 @@ void boil_judge_nearly_dry(boil_judged *j)
 }
 
 /* The coldest that is at hand: of the hose, of the valve; else as cold as the room. */
-static double water_K(const boil_judged *j, bool *any)
+static double water_K(const boil_judged *j)
 {
     double coldest = (double)NAN;
     for (size_t i = 0; i < j->schedule->count; i++)
@@ -34,8 +34,7 @@ static double water_K(const boil_judged *j, bool *any)
             coldest = fmin(coldest, j->schedule->actions[i].is.water.temperature_K);
     if (j->plant->control.mode != BOIL_WATER_CONTROL_NONE)
         coldest = fmin(coldest, j->plant->control.water_K);
-    *any = !isnan(coldest);
-    return *any ? coldest : fmax(j->plant->ambient.temperature_K, 273.15);
+    return !isnan(coldest) ? coldest : fmax(j->plant->ambient.temperature_K, 273.15);
 }
 
 /* When water was first poured onto a bath that boils lower; NaN: never. A valve that is not off will. */
@@ -53,8 +52,7 @@ static double poured_s(const boil_judged *j, double below_K)
    weak and pours none. */
 void boil_judge_water_quenches(boil_judged *j)
 {
-    bool at_hand;
-    double from_K = water_K(j, &at_hand), turns_K, low_K = j->plant->limits.boiling_point_low_K;
+    double from_K = water_K(j), turns_K, low_K = j->plant->limits.boiling_point_low_K;
     boil_conditions air = boil_conditions_at(j->plant->ambient.pressure_Pa, j->plant->elevation_factor);
     const boil_watched *w = &j->history->summary.watched[BOIL_WATCH_TOO_COOL];
     if (isnan(w->worst.value) ||
@@ -109,9 +107,6 @@ void boil_judge_crust(boil_judged *j)
     boil_find(j, &s);
 }
 
-/* Crystals of less than that of the bath are a haze: judgement. */
-#define HAZE 1e-3
-
 /* Half a kelvin over its boil, as the crust broke, is a kilogram of steam from a tonne at once: judgement. Where the heat comes from
    the side the floor stays cold, and the crust remains. */
 void boil_judge_restart(boil_judged *j)
@@ -120,13 +115,11 @@ void boil_judge_restart(boil_judged *j)
     const boil_summary *of = &j->history->summary;
     const boil_watched *w = &of->watched[BOIL_WATCH_RESTART];
     boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_RESTART, 0, 1);
-    if (!(of->heated_crystals_kg.value > HAZE * of->bath_mass_start_kg))
+    if (!(of->heated_crystals_kg.value > BOIL_GRADING_HAZE * of->bath_mass_start_kg))
         return;
-
     bool held = of->crust_superheat_K.value > harmless_K;
     s.least = w->fed > 0 ? BOIL_AT_DANGER : held ? BOIL_AT_WARNING : BOIL_AT_CAUTION;
     s.limit = boil_gradings[BOIL_FOUND_RESTART].from[BOIL_SEVERITY_WARNING];
-    s.time_s = isnan(s.time_s) ? of->heated_crystals_kg.time_s : s.time_s;
     boil_find(j, &s);
 }
 

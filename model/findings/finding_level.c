@@ -8,13 +8,11 @@
    a load, a stir or a colder bath meets it is nothing to rely on. */
 static void find_may_overflow(boil_judged *j)
 {
-    const boil_history *h = j->history;
-    double over_s = (double)NAN, left_m = boil_finding_least_left(h, 0, h->end_s);
-    for (size_t i = 0; i < h->quiet_count; i++)
-        over_s = fmin(over_s, h->quiet[i].may_overflow_s);
-    if (!isnan(over_s))
-        boil_find(j, &(boil_sighting){.x = -left_m,
-                                      .value = j->plant->tank.depth_m - left_m,
+    const boil_quiet_result *least = boil_finding_least_left(j->history);
+    double over_s = boil_finding_may_overflow(j->history);
+    if (least != NULL && !isnan(over_s))
+        boil_find(j, &(boil_sighting){.x = -least->left_m,
+                                      .value = j->plant->tank.depth_m - least->left_m,
                                       .limit = j->plant->tank.depth_m,
                                       .per_x = 1,
                                       .time_s = over_s,
@@ -42,15 +40,16 @@ void boil_judge_overflow_still(boil_judged *j)
    warning. */
 void boil_judge_freeboard(boil_judged *j)
 {
-    double limit = j->plant->limits.freeboard_m, left_m = boil_finding_least_left(j->history, 0, j->history->end_s);
+    const boil_quiet_result *least = boil_finding_least_left(j->history);
+    double limit = j->plant->limits.freeboard_m, used_up = least != NULL ? boil_finding_used_up(j, least->left_m) : 0;
     boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_FREEBOARD, limit, -boil_finding_freeboard_unit(j));
     if (!(j->history->summary.freeboard_min_m.value > 0))
         return;
-    if (j->only_may && left_m < limit / 3 && boil_finding_used_up(j, left_m) > s.x) {
-        s.x = boil_finding_used_up(j, left_m);
-        s.value = left_m;
+    if (j->only_may && least != NULL && least->left_m < limit / 3 && used_up > s.x) {
+        s.x = used_up;
+        s.value = least->left_m;
         s.from_s = NULL;
-        s.time_s = s.worst_s = boil_finding_least_left_s(j->history);
+        s.time_s = s.worst_s = least->left_s;
     }
     boil_find(j, &s);
 }

@@ -63,14 +63,9 @@ void boil_judge_load_through(boil_judged *j)
 {
     for (size_t n = 0; n < j->history->loads_count; n++) {
         const boil_load_result *r = &j->history->loads[n];
+        const boil_sighting s = boil_sighting_left(j, r->left_m, r->may_overflow, r->time_s);
         if (!isnan(r->left_m))
-            boil_find(j, &(boil_sighting){.x = boil_finding_used_up(j, r->left_m),
-                                          .value = r->left_m,
-                                          .per_x = -boil_finding_freeboard_unit(j),
-                                          .limit = j->plant->limits.freeboard_m,
-                                          .time_s = r->time_s,
-                                          .least = r->may_overflow ? BOIL_AT_DANGER : BOIL_UNBOUND,
-                                          .most = r->may_overflow ? BOIL_AT_DANGER : BOIL_AT_WARNING});
+            boil_find(j, &s);
     }
 }
 
@@ -89,13 +84,8 @@ void boil_judge_hollows(boil_judged *j)
 {
     for (size_t n = 0; n < j->history->loads_count; n++) {
         const boil_load_result *r = &j->history->loads[n];
+        const boil_sighting s = boil_sighting_left(j, r->pockets_left_m, r->pockets_overflow, r->time_s);
         if (r->pockets_kg > 0)
-            boil_find(j, &(boil_sighting){.x = boil_finding_used_up(j, r->pockets_left_m),
-                                          .value = r->pockets_left_m,
-                                          .per_x = -boil_finding_freeboard_unit(j),
-                                          .limit = j->plant->limits.freeboard_m,
-                                          .time_s = r->time_s,
-                                          .least = r->pockets_overflow ? BOIL_AT_DANGER : BOIL_UNBOUND,
-                                          .most = r->pockets_overflow ? BOIL_AT_DANGER : BOIL_AT_WARNING});
+            boil_find(j, &s);
     }
 }

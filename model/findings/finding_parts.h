@@ -62,6 +62,9 @@ void boil_find(boil_judged *j, const boil_sighting *s);
 /* What was followed through the run, its value being `at_zero` + `per_x` x. */
 boil_sighting boil_sighting_watched(const boil_judged *j, boil_watch_kind k, double at_zero, double per_x);
 
+/* What would leave so much freeboard, were it to come off: over the rim a DANGER, where its surge gets there, else at most a WARNING. */
+boil_sighting boil_sighting_left(const boil_judged *j, double left_m, bool overflows, double time_s);
+
 /* Of the freeboard limit, what `left_m` of it uses up; and the height that x counts in. */
 double boil_finding_used_up(const boil_judged *j, double left_m);
 double boil_finding_freeboard_unit(const boil_judged *j);
@@ -72,9 +75,10 @@ const boil_quiet_result *boil_finding_quiet_end(const boil_history *h);
 /* How long, s, an addition of liquid into the boil stopped it; 0 for any other. */
 double boil_finding_stopped_for(const boil_history *h, const boil_addition_result *a);
 
-/* The least freeboard that what floated would have left, had it let go at the worst moment between two; NaN: nothing floated. */
-double boil_finding_least_left(const boil_history *h, double from_s, double to_s);
-double boil_finding_least_left_s(const boil_history *h); /* of the whole run: when */
+/* The spell in which what floated would have left the least freeboard; NULL: nothing floated. And when what floats could first lift the
+   bath over the rim; NaN never. */
+const boil_quiet_result *boil_finding_least_left(const boil_history *h);
+double boil_finding_may_overflow(const boil_history *h);
 
 /* findings/causes.c: fills `because` in both lists; possible may be NULL. */
 void boil_finding_causes(boil_findings *found, boil_findings *possible);
@@ -87,7 +91,7 @@ extern boil_judge boil_judge_never_boils, boil_judge_never_returns, boil_judge_l
     boil_judge_nearly_dry, boil_judge_heater_bare, boil_judge_floor_bare, boil_judge_floor_hot, boil_judge_parts_bare,
     boil_judge_superheat, boil_judge_tall, boil_judge_salt_quiet, boil_judge_salt_slug, boil_judge_dry_salt,
     boil_judge_salt_bed, boil_judge_salt_much, boil_judge_valve_hunts, boil_judge_valve_short, boil_judge_valve_quiet,
-    boil_judge_crystals, boil_judge_crust, boil_judge_restart, boil_judge_thermostat,
-    boil_judge_hollows, boil_judge_bail_hot, boil_judge_goal_missed, boil_judge_level_high, boil_judge_unattended;
+    boil_judge_crystals, boil_judge_crust, boil_judge_restart, boil_judge_thermostat, boil_judge_hollows, boil_judge_bail_hot,
+    boil_judge_goal_missed, boil_judge_level_high, boil_judge_unattended;
 
 #endif

@@ -3,24 +3,21 @@
 
 #include "findings/finding_parts.h"
 
-double boil_finding_least_left(const boil_history *h, double from_s, double to_s)
+const boil_quiet_result *boil_finding_least_left(const boil_history *h)
 {
-    double least = (double)NAN;
-    for (size_t i = 0; i < h->quiet_count; i++) {
-        const boil_quiet_result *q = &h->quiet[i];
-        if (q->start_s <= to_s && !(q->end_s < from_s))
-            least = fmin(least, q->left_m);
-    }
+    const boil_quiet_result *least = NULL;
+    for (size_t i = 0; i < h->quiet_count; i++)
+        if (h->quiet[i].left_m < (least != NULL ? least->left_m : (double)INFINITY))
+            least = &h->quiet[i];
     return least;
 }
 
-double boil_finding_least_left_s(const boil_history *h)
+double boil_finding_may_overflow(const boil_history *h)
 {
-    double least = boil_finding_least_left(h, 0, h->end_s);
+    double over_s = (double)NAN;
     for (size_t i = 0; i < h->quiet_count; i++)
-        if (h->quiet[i].left_m == least)
-            return h->quiet[i].left_s;
-    return (double)NAN;
+        over_s = fmin(over_s, h->quiet[i].may_overflow_s);
+    return over_s;
 }
 
 /* A layer is as grave as the freeboard would be that is left once it has let go: of the limit less than all, two thirds, one third;
@@ -29,9 +26,7 @@ void boil_judge_layer(boil_judged *j)
 {
     const boil_history *h = j->history;
     boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_LAYER, j->plant->limits.freeboard_m, -boil_finding_freeboard_unit(j));
-    double from_s[BOIL_SEVERITIES], over_s = (double)NAN;
-    for (size_t i = 0; i < h->quiet_count; i++)
-        over_s = fmin(over_s, h->quiet[i].may_overflow_s);
+    double from_s[BOIL_SEVERITIES], over_s = boil_finding_may_overflow(h);
     for (int k = 0; k < BOIL_SEVERITIES; k++)
         from_s[k] = h->summary.watched[BOIL_WATCH_LAYER].from_s[k];
     from_s[BOIL_SEVERITY_DANGER] = over_s;
@@ -49,15 +44,9 @@ void boil_judge_layer_outlasts(boil_judged *j)
     const boil_quiet_result *q = h->quiet_count > 0 ? &h->quiet[h->quiet_count - 1] : NULL;
     if (q == NULL || !isnan(q->end_s) || j->let_go || isnan(q->end_left_m))
         return;
-    bool over = q->end_overflows;
-    boil_find(j, &(boil_sighting){.x = boil_finding_used_up(j, q->end_left_m),
-                                  .value = q->end_left_m,
-                                  .limit = j->plant->limits.freeboard_m,
-                                  .per_x = -boil_finding_freeboard_unit(j),
-                                  .time_s = h->end_s,
-                                  .worst_s = h->end_s,
-                                  .least = over ? BOIL_AT_DANGER : BOIL_AT_NOTICE,
-                                  .most = over ? BOIL_AT_DANGER : BOIL_AT_WARNING});
+    boil_sighting s = boil_sighting_left(j, q->end_left_m, q->end_overflows, h->end_s);
+    s.least = q->end_overflows ? BOIL_AT_DANGER : BOIL_AT_NOTICE;
+    boil_find(j, &s);
 }
 
 void boil_judge_surface_boils(boil_judged *j)

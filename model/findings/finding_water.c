@@ -42,9 +42,9 @@ void boil_judge_valve_quiet(boil_judged *j)
     double quiet_kg = j->history->summary.valve_quiet_kg;
     if (!is_controlled(j) || !(quiet_kg > 0))
         return;
-    double left_m = boil_finding_least_left(j->history, 0, j->history->end_s);
+    const boil_quiet_result *least = boil_finding_least_left(j->history);
     bool goes_on = !c->only_while_boiling && quiet_kg > c->rate_kg_s * long_s;
-    bool grave = goes_on || left_m < j->plant->limits.freeboard_m * 2 / 3;
+    bool grave = goes_on || (least != NULL && least->left_m < j->plant->limits.freeboard_m * 2 / 3);
     boil_find(j, &(boil_sighting){.x = quiet_kg,
                                   .value = quiet_kg,
                                   .per_x = 1,

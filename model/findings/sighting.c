@@ -27,6 +27,17 @@ boil_sighting boil_sighting_watched(const boil_judged *j, boil_watch_kind k, dou
                            .spells = w->spells};
 }
 
+boil_sighting boil_sighting_left(const boil_judged *j, double left_m, bool overflows, double time_s)
+{
+    return (boil_sighting){.x = boil_finding_used_up(j, left_m),
+                           .value = left_m,
+                           .limit = j->plant->limits.freeboard_m,
+                           .per_x = -boil_finding_freeboard_unit(j),
+                           .time_s = time_s,
+                           .least = overflows ? BOIL_AT_DANGER : BOIL_UNBOUND,
+                           .most = overflows ? BOIL_AT_DANGER : BOIL_AT_WARNING};
+}
+
 static boil_severity bound(boil_severity graded, const boil_sighting *s)
 {
     int grades = graded < BOIL_SEVERITIES ? (int)graded + 1 : 0;

@@ -166,3 +166,9 @@ boil_mixture boil_solubility_saturated(const boil_mixture *m, const double solid
             return *m;
     return with_solid(&s, root.best);
 }
+
+double boil_solubility_clear(const boil_mixture *m, double room_K)
+{
+    const double over_K = 5;
+    return fmax(room_K, boil_solubility_crystals_from(m) + over_K); /* fmax leaves out a NaN: it never crystallises */
+}

@@ -38,4 +38,7 @@ double boil_solubility_above_liquidus(const boil_mixture *m, double temperature_
    counts to 95 % of it and water, where the liquidus nears its melting point. */
 boil_mixture boil_solubility_saturated(const boil_mixture *m, const double solid[BOIL_SALTS], double temperature_K);
 
+/* At which a liquid is kept and poured, K: as warm as the room, or 5 K over where it would crystallise (judgement). */
+double boil_solubility_clear(const boil_mixture *m, double room_K);
+
 #endif

@@ -25,14 +25,10 @@ static boil_outcome add_feed(const moment *m, boil_bath_feed feed, double mass_k
     feed.rate_kg_s = mass_kg / over_s;
     if (!(feed.rate_kg_s > 0))
         return BOIL_OK;
-    boil_bath_feed *list = boil_array_reserve(b->feeds, &b->feeds_capacity, b->feeds_count, sizeof *list);
-    if (!list)
-        return BOIL_NO_MEMORY;
-    b->feeds = list;
-    list[b->feeds_count++] = feed;
-    if (feed.kind == BOIL_FEED_WATER)
+    boil_outcome outcome = boil_bath_add_feed(b, &feed);
+    if (outcome == BOIL_OK && feed.kind == BOIL_FEED_WATER)
         boil_bath_begin_layer(b, feed.start_s, feed.enthalpy_J_kg);
-    return BOIL_OK;
+    return outcome;
 }
 
 static boil_bath_feed water_at(double temperature_K)
@@ -94,15 +90,14 @@ static boil_outcome take(const boil_action *a, const moment *m)
 /* What was kept, as a liquid: what had not been dissolved is, by then. */
 static boil_outcome run_back(const boil_action *a, const moment *m)
 {
-    const double over_crystals_K = 5;
-    double mass_kg = boil_mixture_mass(m->kept), from_K = boil_solubility_crystals_from(m->kept);
+    double mass_kg = boil_mixture_mass(m->kept);
     if (!(mass_kg > 0))
         return BOIL_OK;
     boil_bath_feed f = {.kind = BOIL_FEED_LIQUID, .kilogram = {.water = m->kept->water / mass_kg}};
     for (int i = 0; i < BOIL_SALTS; i++)
         f.kilogram.salt[i] = m->kept->salt[i] / mass_kg;
-    double room_K = fmax(BOIL_ZERO_CELSIUS, m->bath->ambient.temperature_K);
-    f.enthalpy_J_kg = boil_solution_heat(&f.kilogram, fmax(room_K, isnan(from_K) ? 0 : from_K + over_crystals_K)).enthalpy_J;
+    double clear_K = boil_solubility_clear(&f.kilogram, fmax(BOIL_ZERO_CELSIUS, m->bath->ambient.temperature_K));
+    f.enthalpy_J_kg = boil_solution_heat(&f.kilogram, clear_K).enthalpy_J;
     boil_outcome outcome =
         boil_recorder_addition(m->recorder, m->time_s, BOIL_ACTION_LIQUID, mass_kg, a->is.back.over_s, m->bath, m->view);
     f.addition = m->recorder->history->additions_count;

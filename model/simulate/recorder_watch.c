@@ -6,7 +6,8 @@
 #include "equipment/tank.h"
 
 /* simulate/recorder_watch.c -- what is followed from moment to moment by a measure that grows with the harm: when it first passes
-   each break point, its worst, how long and how often it was beyond the first. Within a step by a straight line. */
+   each break point, its worst, how long and how often it was beyond the first. Crossings are located inside the step; time beyond is
+   by a straight line. */
 
 static const double NEVER = (double)NAN;
 
@@ -16,7 +17,8 @@ typedef struct {
     const boil_bath *bath;
     const boil_rates_view *view;
     const boil_recorder_peak *peak;
-    double crystals_kg; /* worked out once: they cost more than all else here */
+    double crystals_kg; /* worked out once, as what follows: several measures ask for them */
+    bool heated, fed;   /* the heat is on; water, salts or liquid runs in, or parts are being lowered */
 } moment;
 
 typedef double measure(const moment *m);
@@ -95,17 +97,10 @@ static double under_crystals(const moment *m)
     return from_below(m) && !suspended ? m->view->heater.heat_W / area_m2 * thickness_m / conductivity_W_mK : 0;
 }
 
-static bool is_heated(const moment *m)
-{
-    const double spark = 0.02;
-    return m->view->heater.heat_W > spark * boil_heater_output(&m->record->plant->heater, 1, m->view->solution.temperature_K);
-}
-
-/* A first haze of crystals is none: a thousandth of the bath, judgement. */
+/* A first haze of crystals is none. */
 static double restart(const moment *m)
 {
-    double haze_kg = 1e-3 * m->record->history->summary.bath_mass_start_kg;
-    return m->crystals_kg > haze_kg ? under_crystals(m) : NEVER;
+    return m->crystals_kg > BOIL_GRADING_HAZE * m->record->history->summary.bath_mass_start_kg ? under_crystals(m) : NEVER;
 }
 
 static double salt_bed(const moment *m)
@@ -119,20 +114,10 @@ static double floor_hot(const moment *m)
     return from_below(m) ? m->view->solution.temperature_K + fmax(0, over_K) : NEVER;
 }
 
-/* Water, salts or liquid runs in, or parts are being lowered. */
-static bool is_fed(const moment *m)
-{
-    bool fed = m->view->control.valve_kg_s > 0 || m->bath->feeds_count > 0;
-    for (size_t i = 0; i < m->bath->bodies_count; i++)
-        fed = fed || m->time_s <= m->bath->bodies[i].in_end_s;
-    return fed;
-}
-
 static double crust(const moment *m)
 {
     const double kg_m3 = 2200;
-    bool worked = is_heated(m) || is_fed(m);
-    return worked && m->view->salts.crust_kg > 0 ? m->view->salts.crust_kg / (kg_m3 * m->bath->area_m2) : NEVER;
+    return (m->heated || m->fed) && m->view->salts.crust_kg > 0 ? m->view->salts.crust_kg / (kg_m3 * m->bath->area_m2) : NEVER;
 }
 
 static double crystals(const moment *m)
@@ -232,6 +217,30 @@ static measure *const measures[BOIL_WATCHES] = {
     [BOIL_WATCH_LEVEL_HIGH] = level_high,
 };
 
+/* Moments. ---------------------------------------------------------------------------------------------------------------- */
+
+static bool is_heated(const boil_plant *p, const boil_rates_view *v)
+{
+    const double spark = 0.02;
+    return v->heater.heat_W > spark * boil_heater_output(&p->heater, 1, v->solution.temperature_K);
+}
+
+static bool is_fed(double t, const boil_bath *b, const boil_rates_view *v)
+{
+    bool fed = v->control.valve_kg_s > 0;
+    for (size_t i = 0; i < b->feeds_count; i++)
+        fed = fed || !boil_bath_takes(&b->feeds[i]);
+    for (size_t i = 0; i < b->bodies_count; i++)
+        fed = fed || t <= b->bodies[i].in_end_s;
+    return fed;
+}
+
+static moment moment_of(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
+                        const boil_recorder_peak *peak)
+{
+    return (moment){r, t, b, v, peak, boil_recorder_crystals(v), is_heated(r->plant, v), is_fed(t, b, v)};
+}
+
 /* Following. ---------------------------------------------------------------------------------------------------------------- */
 
 /* The worst within the step where its turn is fitted: see boil_recorder_peak. */
@@ -272,7 +281,7 @@ static double locate(const moment *m, measure *of, double before, double x, doub
         double t = (low + high) / 2;
         if (boil_recorder_inside(r, m->bath, t, &guess, &v) != BOIL_OK)
             return line;
-        const moment inside = {r, t, m->bath, &v, m->peak, boil_recorder_crystals(&v)};
+        const moment inside = moment_of(r, t, m->bath, &v, m->peak);
         *(of(&inside) > at ? &high : &low) = t;
     }
     return high;
@@ -311,14 +320,14 @@ static void note_time(boil_watched *w, const boil_grading *g, const moment *m, d
     double step_s = m->time_s - m->record->last_s, first = g->from[lowest(g)] + margin;
     w->outside_s += step_s * beyond(before, x, first);
     w->spells += x > first && !(before > first);
-    if (is_heated(m))
+    if (m->heated)
         w->heated_s += step_s * beyond(before, x, g->from[BOIL_SEVERITY_WARNING] + margin);
 }
 
 static void note_fed(boil_watched *w, const boil_grading *g, const moment *m, double margin, double x)
 {
     boil_severity s = boil_grading_of(g, x, margin);
-    if (s < BOIL_SEVERITIES && (int)s + 1 > w->fed && is_fed(m))
+    if (s < BOIL_SEVERITIES && (int)s + 1 > w->fed && m->fed)
         w->fed = (int)s + 1;
 }
 
@@ -352,7 +361,7 @@ void boil_recorder_watch_begin(boil_recorder *r)
 void boil_recorder_watch(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
                          const boil_recorder_peak *peak)
 {
-    const moment m = {r, t, b, v, peak, boil_recorder_crystals(v)};
+    const moment m = moment_of(r, t, b, v, peak);
     for (int k = 0; k < BOIL_WATCHES; k++)
         follow(&m, (boil_watch_kind)k);
 }

@@ -35,8 +35,7 @@ static boil_outcome begin_bodies(boil_simulation *r)
 static boil_outcome carry_out(boil_simulation *r, size_t action)
 {
     const boil_action *a = &r->schedule->actions[action];
-    bool taken = a->kind == BOIL_ACTION_BAIL || a->kind == BOIL_ACTION_DRAIN;
-    if (taken || boil_tap_is_needed(&a->pour))
+    if (boil_action_takes(a->kind) || boil_tap_is_needed(&a->pour))
         return boil_simulation_add_tap(r, action);
     boil_actions_moment m = {.time_s = r->t, .state = r->y, .bath = &r->bath, .recorder = &r->record, .view = &r->view};
     if (a->kind == BOIL_ACTION_RETURN && (m.kept = boil_simulation_kept(r, a->name)) == NULL)

@@ -20,8 +20,7 @@ boil_mixture *boil_simulation_kept(boil_simulation *r, int name)
 
 static bool takes(const boil_simulation *r, const boil_simulation_tap *t)
 {
-    boil_action_kind kind = r->schedule->actions[t->action].kind;
-    return t->tap.open && (kind == BOIL_ACTION_BAIL || kind == BOIL_ACTION_DRAIN);
+    return t->tap.open && boil_action_takes(r->schedule->actions[t->action].kind);
 }
 
 static void give(boil_simulation *r, const boil_simulation_tap *t, const boil_mixture *what, double share)

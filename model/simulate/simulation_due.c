@@ -1,7 +1,6 @@
 #include <math.h>
 #include <string.h>
 
-#include "base/array.h"
 #include "base/constants.h"
 #include "case/closures.h"
 #include "properties/water.h"
@@ -82,17 +81,15 @@ static boil_outcome release_hollows(boil_simulation *r)
         double holds_J_kg = r->y[BOIL_STATE_FIXED + o->at];
         if (!(o->pocket_kg > 0) || isfinite(o->released_s) || o->out_start_s <= r->t || holds_J_kg < boils_J_kg - rounding_J_kg)
             continue;
-        boil_bath_feed *list = boil_array_reserve(b->feeds, &b->feeds_capacity, b->feeds_count, sizeof *list);
-        if (!list)
+        const boil_bath_feed out = {.kind = BOIL_FEED_WATER,
+                                    .start_s = r->t,
+                                    .end_s = fmin(r->t + o->release_s, o->out_start_s),
+                                    .rate_kg_s = o->pocket_kg / o->release_s,
+                                    .enthalpy_J_kg = holds_J_kg,
+                                    .from_hollows = true,
+                                    .load = o->load};
+        if (boil_bath_add_feed(b, &out) != BOIL_OK)
             return BOIL_NO_MEMORY;
-        b->feeds = list;
-        list[b->feeds_count++] = (boil_bath_feed){.kind = BOIL_FEED_WATER,
-                                                  .start_s = r->t,
-                                                  .end_s = fmin(r->t + o->release_s, o->out_start_s),
-                                                  .rate_kg_s = o->pocket_kg / o->release_s,
-                                                  .enthalpy_J_kg = holds_J_kg,
-                                                  .from_hollows = true,
-                                                  .load = o->load};
         o->released_s = r->history.loads[o->load].released_s = r->t;
     }
     return BOIL_OK;

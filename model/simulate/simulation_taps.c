@@ -22,11 +22,6 @@ static bool goes_on(const boil_simulation_tap *t)
     return t->tap.end == BOIL_POUR_GOES_ON;
 }
 
-static bool is_take(const boil_action *a)
-{
-    return a->kind == BOIL_ACTION_BAIL || a->kind == BOIL_ACTION_DRAIN;
-}
-
 boil_outcome boil_simulation_add_tap(boil_simulation *r, size_t action)
 {
     boil_simulation_tap *list = boil_array_reserve(r->taps, &r->taps_capacity, r->taps_count, sizeof *list);
@@ -34,11 +29,11 @@ boil_outcome boil_simulation_add_tap(boil_simulation *r, size_t action)
         return BOIL_NO_MEMORY;
     r->taps = list;
     const boil_action *a = &r->schedule->actions[action];
-    if (is_take(a) && a->name > 0 && boil_simulation_kept(r, a->name) == NULL)
+    if (boil_action_takes(a->kind) && a->name > 0 && boil_simulation_kept(r, a->name) == NULL)
         return BOIL_NO_MEMORY;
     const boil_action_water *w = &a->is.water;
     list[r->taps_count] = (boil_simulation_tap){.tap = boil_tap_shut(w->mass_kg, w->over_s, r->t), .action = action};
-    if (is_take(a))
+    if (boil_action_takes(a->kind))
         list[r->taps_count].tap = boil_tap_shut(a->is.take.volume_m3, a->is.take.over_s, r->t);
     r->taps_count++;
     return BOIL_OK;
@@ -48,8 +43,9 @@ boil_outcome boil_simulation_add_tap(boil_simulation *r, size_t action)
 static boil_bath_feed goal_of(const boil_simulation *r, const boil_simulation_tap *t)
 {
     const boil_action *a = action_of(r, t);
-    return (boil_bath_feed){
-        .kind = is_take(a) ? BOIL_FEED_DRAIN : BOIL_FEED_WATER, .goal = a->pour.goal, .goal_value = a->pour.goal_value};
+    return (boil_bath_feed){.kind = boil_action_takes(a->kind) ? BOIL_FEED_DRAIN : BOIL_FEED_WATER,
+                            .goal = a->pour.goal,
+                            .goal_value = a->pour.goal_value};
 }
 
 static double missed_by(const boil_simulation *r, const boil_simulation_tap *t)
@@ -70,7 +66,7 @@ static void write_down_take(boil_simulation *r, const boil_simulation_tap *t)
 /* What the result says while it pours, and once it is over. */
 static void write_down(boil_simulation *r, const boil_simulation_tap *t)
 {
-    if (is_take(action_of(r, t))) {
+    if (boil_action_takes(action_of(r, t)->kind)) {
         write_down_take(r, t);
         return;
     }
@@ -97,8 +93,8 @@ static boil_outcome open_tap(boil_simulation *r, boil_simulation_tap *t)
     boil_outcome outcome = boil_actions_apply(a, &m);
     if (outcome != BOIL_OK || t->addition > 0)
         return outcome;
-    t->addition = is_take(a) ? r->history.takes_count : r->history.additions_count;
-    if (!is_take(a))
+    t->addition = boil_action_takes(a->kind) ? r->history.takes_count : r->history.additions_count;
+    if (!boil_action_takes(a->kind))
         r->history.additions[t->addition - 1].over_s = (double)INFINITY;
     r->history.acts[t->action] = (boil_act_result){r->t, BOIL_ACT_DONE};
     return BOIL_OK;
@@ -203,7 +199,7 @@ void boil_simulation_close_taps(boil_simulation *r)
             continue;
         boil_tap_pass(&t->tap, r->t);
         write_down(r, t);
-        if (!is_take(action_of(r, t)))
+        if (!boil_action_takes(action_of(r, t)->kind))
             r->history.additions[t->addition - 1].over_s = r->t - r->history.additions[t->addition - 1].time_s;
     }
 }

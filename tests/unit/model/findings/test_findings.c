@@ -6,6 +6,7 @@
 #include "support/close.h"
 
 #include "case/grading.h"
+#include "case/schedule.h"
 #include "findings/findings.h"
 #include "findings/run_set.h"
 #include "analysis/heater_size.h"
@@ -598,6 +599,39 @@ static void what_hands_do_has_its_own_words(void **state)
     judged_free(&j);
 }
 
+/* Into a bath of little water: what is bailed out of it is not put in. */
+static void what_is_taken_out_is_not_fed(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.charge.value = CELSIUS(165);
+    p.limits.boiling_point_high_K = CELSIUS(170);
+    boil_action bail = {.time_s = 60, .kind = BOIL_ACTION_BAIL, .is.take = {.volume_m3 = 0.01, .over_s = 60}};
+    boil_action water = two_gallons_action(60, 60);
+    judged taken = judge(&p, 300, &bail, 1), poured = judge(&p, 300, &water, 1);
+    assert_true(taken.central.takes_count == 1 && taken.central.summary.watched[BOIL_WATCH_NEARLY_DRY].worst.value > -0.36);
+    assert_int_equal(taken.central.summary.watched[BOIL_WATCH_NEARLY_DRY].fed, 0);
+    assert_true(poured.central.summary.watched[BOIL_WATCH_NEARLY_DRY].fed > 0);
+    judged_free(&taken);
+    judged_free(&poured);
+}
+
+static void a_copied_schedule_has_its_breaks(void **state)
+{
+    (void)state;
+    boil_schedule s, copy;
+    boil_action load = hung(300, 20);
+    boil_schedule_init(&s, 3000);
+    s.idle_after_s = 2000;
+    assert_int_equal(boil_schedule_add(&s, &load), BOIL_OK);
+    assert_int_equal(boil_schedule_add_break(&s, 600, 800), BOIL_OK);
+    assert_int_equal(boil_schedule_copy(&s, &copy), BOIL_OK);
+    assert_true(copy.count == 1 && copy.actions != s.actions && copy.idle_after_s == 2000);
+    assert_true(copy.breaks_count == 1 && copy.breaks[0].from_s == 600 && copy.breaks[0].to_s == 800);
+    boil_schedule_free(&s);
+    boil_schedule_free(&copy);
+}
+
 /* A mark is the shop's own: without one nothing is over it. */
 static void a_level_over_the_mark_is_found(void **state)
 {
@@ -660,6 +694,8 @@ int main(void)
         cmocka_unit_test(crystals_and_heat_under_them_are_found),
         cmocka_unit_test(what_hands_do_has_its_own_words),
         cmocka_unit_test(a_level_over_the_mark_is_found),
+        cmocka_unit_test(what_is_taken_out_is_not_fed),
+        cmocka_unit_test(a_copied_schedule_has_its_breaks),
         cmocka_unit_test(test_least_freeboard_leaves_mild_runs_out),
         cmocka_unit_test(a_careless_restart_is_graver_than_a_careful_one),
     };
