@@ -3,6 +3,7 @@
 #include "support/close.h"
 #include "support/scratch.h"
 
+#include <stddef.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -164,12 +165,56 @@ static void forget(scenario *s, messages *m)
     messages_free(m);
 }
 
+/* Member by member: what lies between them is anybody's guess. */
+#define SAME(of) (memcmp(&a->of, &b->of, sizeof a->of) == 0)
+
+static bool same_wait_and_pour(const boil_action *a, const boil_action *b)
+{
+    return SAME(wait.state) && SAME(wait.for_s) && SAME(wait.follows) && SAME(wait.after) && SAME(wait.delay_s) && SAME(pour.goal) &&
+           SAME(pour.goal_value) && SAME(pour.no_later_s) && SAME(pour.while_boiling) && SAME(pour.once);
+}
+
+/* Behind its size a load is numbers alone. */
+static bool same_load(const boil_load *a, const boil_load *b)
+{
+    const size_t from = offsetof(boil_load, size_m);
+    return SAME(mass_kg) && SAME(metal) && SAME(shape) &&
+           memcmp((const char *)a + from, (const char *)b + from, sizeof *a - from) == 0;
+}
+
+static bool same_doing(const boil_action *a, const boil_action *b)
+{
+    switch (a->kind) {
+    case BOIL_ACTION_LOAD:
+        return same_load(&a->is.load, &b->is.load);
+    case BOIL_ACTION_WATER:
+        return SAME(is.water);
+    case BOIL_ACTION_SALTS:
+        return SAME(is.salts);
+    case BOIL_ACTION_LIQUID:
+        return SAME(is.liquid);
+    case BOIL_ACTION_HEAT:
+        return SAME(is.heat.order) && SAME(is.heat.dial) && SAME(is.heat.set_point_K);
+    case BOIL_ACTION_LIFT:
+        return true;
+    default:
+        fail_msg("acts of kind %d are not compared here", (int)a->kind);
+        return false;
+    }
+}
+
+static bool same_act(const boil_action *a, const boil_action *b)
+{
+    return SAME(time_s) && SAME(kind) && SAME(order) && SAME(line) && SAME(position) && SAME(name) && same_wait_and_pour(a, b) &&
+           same_doing(a, b);
+}
+
 static void same_acts(int number, const scenario *a, const scenario *b)
 {
     if (a->schedule.count != b->schedule.count || a->wording.lines_count != b->wording.lines_count)
         fail_msg("row %d: %zu acts, not %zu", number, a->schedule.count, b->schedule.count);
     for (size_t i = 0; i < a->schedule.count; i++)
-        if (memcmp(&a->schedule.actions[i], &b->schedule.actions[i], sizeof a->schedule.actions[i]) != 0)
+        if (!same_act(&a->schedule.actions[i], &b->schedule.actions[i]))
             fail_msg("row %d: act %zu is another", number, i);
     for (size_t i = 0; i < a->wording.lines_count; i++)
         assert_string_equal(a->wording.lines[i].words, b->wording.lines[i].words);
