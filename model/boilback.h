@@ -170,10 +170,10 @@ typedef enum { BOIL_HEAT_CONTROL_DIAL, BOIL_HEAT_CONTROL_THERMOSTAT, BOIL_HEAT_C
 typedef struct {
     boil_heat_control_mode mode;
     double set_point_K;    /* 273.15 to 473.15; by the dial: of no meaning */
-    double differential_K; /* on/off: 4; 0.1 to 50 */
-    double band_K;         /* modulating: 6; 0.2 to 50 */
-    double minimum_fire;   /* modulating, of full fire: 0.25; 0 to 1 */
-    double sensor_lag_s;   /* 30, 0 to 600 */
+    double differential_K; /* on/off: 4, judgement; 0.1 to 50 */
+    double band_K;         /* modulating: 6, judgement; 0.2 to 50 */
+    double minimum_fire;   /* modulating, of full fire: 0.25, judgement; 0 to 1 */
+    double sensor_lag_s;   /* 30, judgement; 0 to 600 */
     double relight_s;      /* from the call to the flame: 15 with gas, judgement, else 0; 0 to 600 */
     double high_limit_K;   /* above it the heat goes out and stays out until switched on again; 273.15 to 573.15, 0: none */
 } boil_heat_control;

@@ -37,12 +37,14 @@ void boil_judge_goal_missed(boil_judged *j)
         find_missed(j, h->takes[i].time_s + h->takes[i].over_s, h->takes[i].missed_by_m, (double)NAN);
 }
 
-/* Whether a spell meets a break. */
+/* Whether a spell, or a moment that begins one, falls in a break: what ends as it begins does not. */
 static bool is_in_break(const boil_schedule *s, double from_s, double to_s)
 {
-    for (size_t i = 0; i < s->breaks_count; i++)
-        if (from_s < s->breaks[i].to_s && to_s >= s->breaks[i].from_s)
+    for (size_t i = 0; i < s->breaks_count; i++) {
+        const boil_break *b = &s->breaks[i];
+        if (from_s < b->to_s && (to_s > b->from_s || from_s == b->from_s))
             return true;
+    }
     return false;
 }
 

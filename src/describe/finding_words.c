@@ -130,12 +130,22 @@ finding_words finding_facts_of(const carried_out *o, const boil_finding *f, unit
     return w;
 }
 
+/* A grade that a graver one followed at the same moment says nothing. */
+static bool is_passed_at_once(const boil_finding *f, size_t grade)
+{
+    for (size_t i = grade + 1; i < f->grades_count && f->grades[i].severity <= f->severity; i++)
+        if (f->grades[i].from_s <= f->grades[grade].from_s)
+            return true;
+    return false;
+}
+
 finding_words finding_grades_of(const carried_out *o, const boil_finding *f)
 {
     finding_words w = {""};
     int several = 0;
     for (size_t i = 0; i < f->grades_count; i++) {
-        if (isnan(f->grades[i].from_s) || f->grades[i].severity > f->severity)
+        bool reached = !isnan(f->grades[i].from_s) && f->grades[i].severity <= f->severity;
+        if (!reached || is_passed_at_once(f, i))
             continue;
         add(&w, ", ");
         TEXT_ADD(w.text, "%s from %s", boil_severity_word(f->grades[i].severity),

@@ -193,13 +193,22 @@ static void end_print(const sheet *h, const char *words, double time_s, double o
     text_wrapped(h->to, text, 0, 1, REPORT_WIDTH);
 }
 
+/* All of it, in its own time, as if it had hung on nothing. */
+static bool went_as_written(const boil_action *a, const boil_addition_result *r)
+{
+    const double told_apart_s = 1;
+    return r->end == BOIL_POUR_ALL_IN && a->pour.goal == BOIL_GOAL_NONE && r->over_s < a->is.water.over_s + told_apart_s;
+}
+
 /* How a pour ended that hung on something. */
 static void ended_print(const sheet *h, const carried_out_line *lines, size_t count)
 {
     const boil_schedule *s = &h->run->scenario->schedule;
-    for (const carried_out_line *l = lines; l < lines + count; l++)
-        if (l->addition != NULL && boil_tap_is_needed(&s->actions[l->action].pour))
+    for (const carried_out_line *l = lines; l < lines + count; l++) {
+        const boil_action *a = &s->actions[l->action];
+        if (l->addition != NULL && boil_tap_is_needed(&a->pour) && !went_as_written(a, l->addition))
             end_print(h, l->words.text, l->time_s, l->addition->over_s, l->addition->end);
+    }
 }
 
 /* What was bailed and drained. */

@@ -593,6 +593,8 @@ static void what_hands_do_has_its_own_words(void **state)
     load.lifted_s = 2000;
     assert_int_equal(boil_schedule_add_break(&s, 1900, 2100), BOIL_OK);
     assert_int_equal(grade_of(&p, &s, &h, "unattended"), BOIL_SEVERITY_NOTICE);
+    assert_int_equal(boil_schedule_add_break(&s, 1200, 1300), BOIL_OK); /* as the pour ends */
+    assert_int_equal(grade_of(&p, &s, &h, "unattended"), BOIL_SEVERITY_NOTICE);
     assert_int_equal(boil_schedule_add_break(&s, 600, 800), BOIL_OK);
     assert_int_equal(grade_of(&p, &s, &h, "unattended"), BOIL_SEVERITY_CAUTION);
     boil_schedule_free(&s);
