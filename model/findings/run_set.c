@@ -34,11 +34,12 @@ typedef struct {
     bool usual_drift; /* what is made now is, whatever the plant's */
 } making;
 
-/* Whether water floats at the end on a bath that does not boil, enough to lower the freeboard if it let go. */
+/* Whether the run ends in a quiet spell in which water floated, enough to lower the freeboard had it let go. Even where it has
+   mixed in by the end, what it cooled and the boil that comes back over it are not seen yet. */
 static bool unresolved(const boil_history *h)
 {
     const boil_quiet_result *last = h->quiet_count > 0 ? &h->quiet[h->quiet_count - 1] : NULL;
-    return h->end == BOIL_RUN_DONE && last != NULL && isnan(last->end_s) && !isnan(last->end_left_m);
+    return h->end == BOIL_RUN_DONE && last != NULL && isnan(last->end_s) && !isnan(last->left_hot_m);
 }
 
 /* Without room for triggers none are looked for. */
