@@ -1003,12 +1003,13 @@ typedef struct {
     double let_go_s;  /* of a trigger run: when; else NaN */
     bool refused;     /* it could not be carried out at all: its history is empty */
     bool usual_drift; /* made with the usual drift in place of the scenario's own */
+    bool held_back;   /* the loads that go in through water afloat held back: model/findings/held_back.h */
     boil_history history;
 } boil_run_of_set;
 
 typedef struct {
     boil_history likely;                                      /* as asked for, with its trace */
-    boil_run_of_set other[BOIL_CLOSURES + BOIL_TRIGGERS + 4]; /* the last: what is made without foam */
+    boil_run_of_set other[BOIL_CLOSURES + 2 * BOIL_TRIGGERS + 8]; /* last what is made without foam, and held back */
     size_t count;
 } boil_run_set;
 

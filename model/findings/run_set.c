@@ -5,6 +5,7 @@
 #include "case/checks.h"
 #include "case/closures.h"
 #include "findings/findings.h"
+#include "findings/held_back.h"
 #include "findings/trigger.h"
 #include "simulate/run.h"
 #include "transfer/swell.h"
@@ -32,6 +33,7 @@ typedef struct {
     boil_run_set *set;
     boil_triggers triggers;
     bool usual_drift; /* what is made now is, whatever the plant's */
+    bool held_back;   /* the schedule of what is made now has its loads held back */
 } making;
 
 /* Whether the run ends in a quiet spell in which water floated, enough to lower the freeboard had it let go. Even where it has
@@ -112,7 +114,8 @@ static boil_outcome add(making *m, const wanted_run *w)
     boil_run_of_set *r = &m->set->other[m->set->count];
     boil_triggers found = {.count = 0}, *triggers = w->triggers ? &found : NULL;
     bool is_likely = w->closures == BOIL_CLOSURES_LIKELY && !m->usual_drift;
-    *r = (boil_run_of_set){.closures = w->closures, .let_go_s = (double)NAN, .usual_drift = m->usual_drift};
+    *r = (boil_run_of_set){
+        .closures = w->closures, .let_go_s = (double)NAN, .usual_drift = m->usual_drift, .held_back = m->held_back};
     boil_outcome outcome = is_likely ? BOIL_OK : carry_out(m, m->schedule, &with, triggers, &r->history);
     const boil_history *seen = is_likely ? &m->set->likely : &r->history;
     if (outcome == BOIL_OK && w->further && unresolved(seen)) {
@@ -132,10 +135,12 @@ static boil_outcome add_triggers(making *m)
     boil_outcome outcome = BOIL_OK;
     for (size_t i = 0; i < m->triggers.count && outcome == BOIL_OK; i++) {
         boil_run_of_set *r = &m->set->other[m->set->count];
-        *r = (boil_run_of_set){.closures = BOIL_CLOSURES_TRIGGER, .let_go_s = m->triggers.list[i].time_s};
+        *r = (boil_run_of_set){
+            .closures = BOIL_CLOSURES_TRIGGER, .let_go_s = m->triggers.list[i].time_s, .held_back = m->held_back};
         outcome = or_refused(boil_trigger_follow(&m->triggers.list[i], m->schedule, &r->history), r);
         m->set->count += outcome == BOIL_OK;
     }
+    boil_triggers_free(&m->triggers);
     return outcome;
 }
 
@@ -190,12 +195,16 @@ static boil_outcome add_if_wanted(making *m, const wanted_run *w)
     return outcome == BOIL_OK && yes ? add(m, w) : outcome;
 }
 
+static bool is_grave(boil_closures c)
+{
+    return c >= BOIL_CLOSURES_GRAVE && c <= BOIL_CLOSURES_SUDDEN_8;
+}
+
 /* Whether a run is made once more with the usual drift: foam makes the bath rise higher and the water mix in sooner, and that may be
    the milder, so the grave runs of a scenario that foams; and of one that says its bath lets steam go quickly the likely run. */
 static bool is_made_usual(const wanted_run *w, double drift, double usual)
 {
-    bool grave = w->closures >= BOIL_CLOSURES_GRAVE && w->closures <= BOIL_CLOSURES_SUDDEN_8;
-    return drift < usual ? grave : w->closures == BOIL_CLOSURES_LIKELY;
+    return drift < usual ? is_grave(w->closures) : w->closures == BOIL_CLOSURES_LIKELY;
 }
 
 static boil_outcome add_usual_drift(making *m)
@@ -215,6 +224,27 @@ static boil_outcome add_usual_drift(making *m)
     return outcome;
 }
 
+/* The grave runs once more where loads go through what floats, and what lets go in them. */
+static boil_outcome add_held_back(making *m)
+{
+    const boil_schedule *own = m->schedule;
+    boil_schedule lighter;
+    bool any;
+    boil_outcome outcome = boil_held_back(m->set, own, m->plant->limits.freeboard_m, &lighter, &any);
+    if (outcome != BOIL_OK || !any)
+        return outcome;
+    m->schedule = &lighter;
+    m->held_back = true;
+    for (size_t i = 0; outcome == BOIL_OK && i < sizeof wanted / sizeof wanted[0]; i++)
+        if (is_grave(wanted[i].closures))
+            outcome = add_if_wanted(m, &wanted[i]);
+    if (outcome == BOIL_OK)
+        outcome = add_triggers(m);
+    m->schedule = own;
+    boil_schedule_free(&lighter);
+    return outcome;
+}
+
 boil_outcome boil_run_set_of_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                        boil_run_set *out)
 {
@@ -231,6 +261,8 @@ boil_outcome boil_run_set_of_unchecked(const boil_plant *p, const boil_schedule 
         outcome = add_usual_drift(&m);
     if (outcome == BOIL_OK)
         outcome = add_triggers(&m);
+    if (outcome == BOIL_OK)
+        outcome = add_held_back(&m);
     boil_triggers_free(&m.triggers);
     if (outcome != BOIL_OK)
         boil_run_set_free(out);

@@ -146,6 +146,7 @@ static const field other_run[] = {
     WORD("closures", closures, closure_words, "the uncertain laws it was made with"),
     BOOL("continued", continued, "it went on without actions beyond the schedule"),
     BOOL("usual_drift", usual_drift, "made with the usual drift in place of the scenario's"),
+    BOOL("held_back", held_back, "made with the loads held back that go in through water afloat"),
     SAME(let_go_s, "when what floats lets go before the bath boils, in a trigger run; null: another run"),
     BOOL("refused", refused, "it could not be carried out"),
     NUMBER("steam_peak_kg_s", history.summary.steam_peak_kg_s.value, "most steam"),
