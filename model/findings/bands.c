@@ -19,10 +19,12 @@ static void widen(boil_band *b, double low, double high)
     b->high = fmax(b->high, high);
 }
 
-static void widen_all(boil_bands *b, const boil_history *h)
+/* How long held-back loads take says nothing of the schedule's own. */
+static void widen_all(boil_bands *b, const boil_history *h, bool held_back)
 {
     double steam_kg_s = h->summary.steam_peak_kg_s.value, level_m = h->summary.level_max_m.value;
-    widen(&b->recovery_s, slowest(h, true), slowest(h, false));
+    if (!held_back)
+        widen(&b->recovery_s, slowest(h, true), slowest(h, false));
     widen(&b->steam_peak_kg_s, steam_kg_s, steam_kg_s);
     widen(&b->level_max_m, level_m, level_m);
     b->steam_more_than = b->steam_more_than || h->summary.steam_more_than;
@@ -39,9 +41,9 @@ boil_outcome boil_bands_of(const boil_history *likely, const boil_run_of_set *ot
         return BOIL_BAD_INPUT;
     *out = (boil_bands){only(slowest(likely, false)), only(likely->summary.steam_peak_kg_s.value),
                         only(likely->summary.level_max_m.value), likely->summary.steam_more_than};
-    widen_all(out, likely);
+    widen_all(out, likely, false);
     for (size_t i = 0; i < count; i++)
         if (!others[i].refused)
-            widen_all(out, &others[i].history);
+            widen_all(out, &others[i].history, others[i].held_back);
     return BOIL_OK;
 }
