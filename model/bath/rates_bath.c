@@ -209,6 +209,14 @@ static double excess_of(const boil_bath *b, const boil_rates_solution *s, double
     return sum;
 }
 
+/* Share of its growth that a crust has in a bath so far below its boil (transfer/dissolution.h): none at the boil, where there is none
+   in a boiling bath either. Were the two modes apart there, its own heat would begin the boil that ends it, without end. */
+static double still_enough(const boil_rates_solution *s)
+{
+    const double simmers_K = 5;
+    return fmin(1, fmax(0, (s->boiling_point_K - s->temperature_K) / simmers_K));
+}
+
 /* How far over its boiling point the bath's vapour pressure is by as much as a crust holds, along its tangent. */
 static double held_superheat(const boil_bath *b, const boil_rates_solution *s, double holds_Pa, const boil_rates_guess *g)
 {
@@ -245,6 +253,7 @@ boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const
     boil_dissolution_place place = dissolving_place(b, s, solid, pool->stirring_W_kg);
     boil_dissolution_flow f = boil_dissolution_exchange(&place, all - bed - crust, bed);
     boil_dissolution_crust c = boil_dissolution_crust_of(&place, crust, excess, all);
+    c.growing_kg_s *= still_enough(s);
     double dissolving = f.from_suspension_kg_s + f.from_bed_kg_s + c.dissolving_kg_s;
     for (int i = 0; i < BOIL_SALTS; i++)
         o.dissolving_kg_s[i] =

@@ -96,6 +96,13 @@ void boil_simulation_end_stretch(boil_simulation *r)
     r->integrator = NULL;
 }
 
+/* kg/s, what steam that is none may be after a change of mode. One bound for all who ask: a boil that may begin as far below nothing as
+   settle_mode lets it must not be beyond its guard by then, or it would never end. */
+static double steam_rounding(const boil_simulation *r)
+{
+    return 1e-11 * r->view.solution.mass_kg;
+}
+
 static boil_outcome new_integrator(boil_simulation *r)
 {
     set_sizes(r);
@@ -110,7 +117,7 @@ static boil_outcome new_integrator(boil_simulation *r)
                                  .step_max_s = 30,
                                  .step_first_s = 0.05};
     /* Rounding of the boiling point and of the enthalpy's inverse must not arm a guard. */
-    c.arm[BOIL_GUARD_MODE] = r->bath.boiling ? 1e-12 : 1e-8;
+    c.arm[BOIL_GUARD_MODE] = r->bath.boiling ? steam_rounding(r) : 1e-8;
     c.arm[BOIL_GUARD_LAYER] = 1e-9;
     r->integrator = boil_integrator_create(&c);
     return r->integrator ? BOIL_OK : BOIL_NO_MEMORY;
@@ -145,7 +152,7 @@ boil_outcome boil_simulation_settle_mode(boil_simulation *r)
             return outcome;
     }
     /* Right after a change of mode the steam is zero within rounding: that decides nothing. */
-    double rounding = 1e-11 * r->view.solution.mass_kg;
+    double rounding = steam_rounding(r);
     double spare_kg_s = r->view.steam.if_boiling_kg_s - r->view.steam.at_once_kg_s;
     bool at_boil = r->view.solution.temperature_K >= boil_modes_boils_from(&r->view) - 1e-8;
     bool boiling = r->bath.boiling ? spare_kg_s >= -rounding : at_boil && spare_kg_s > rounding;

@@ -28,7 +28,9 @@
    insulates a heated floor: dT = q thickness/k_bed, at most 300 K.                                                        (6)
 
    Salt that falls out of a still cold bath grows onto floor and surface, in the end half of it to the surface (0.2 to 0.8,
-   judgement), within some ten minutes of the cooling; the rest is carried on in solution. There it is a crust frozen to the walls,
+   judgement), within some ten minutes of the cooling; the rest is carried on in solution. Within 5 K of the boil (judgement, 2 to 10) it
+   falls out the more slowly the nearer the boil, and at the boil not at all: what it gives off as it falls out would make a bath
+   simmer that the fire no longer does, so that it falls out as fast as the bath loses heat. There it is a crust frozen to the walls,
    as thick as a bed of its mass and covering as much. Nothing evaporates through it, and steam must lift it and break it as a
    plate held along its edges:
        dp = rho_c g s + 3.25 sigma (s/W)^2                                                                                    (7)

@@ -146,12 +146,65 @@ static void no_crust_changes_nothing(void **state)
     boil_history_free(&asked);
 }
 
+/* Boiled down for seven hours, left for the night, heated again under its crust, and watered before that breaks. */
+static boil_history dried_out(double heat_off_s, boil_closures closures)
+{
+    boil_plant p = open_plant(53e3);
+    p.tank.length_m = 1.676;
+    p.tank.width_m = 0.914;
+    p.tank.level_m = 0.508;
+    p.tank.depth_m = 0.762;
+    p.charge = (boil_initial_charge){{0.6, 0.3, 0.1}, BOIL_INITIAL_BY_BOILING_POINT, CELSIUS(140.6), 0};
+    boil_action actions[] = {set_at(heat_off_s, BOIL_ACTION_HEAT, 0), set_at(22 * 3600, BOIL_ACTION_HEAT, 0.4),
+                             two_gallons_action(23.5 * 3600, 240)};
+    actions[2].is.water.mass_kg = 76;
+    boil_run_options o = boil_run_options_default();
+    o.row_interval_s = 30;
+    o.closures = closures;
+    return run_actions(&p, 26 * 3600, &o, actions, sizeof actions / sizeof actions[0]);
+}
+
+/* What falls out of a bath as its boil fades gives off heat: that neither lights the boil again without end, nor lets it go on without
+   steam. */
+static void a_boil_that_fades_ends_once(void **state)
+{
+    (void)state;
+    const boil_closures runs[] = {BOIL_CLOSURES_LIKELY, BOIL_CLOSURES_SUDDEN_8};
+    for (size_t k = 0; k < 2; k++) {
+        boil_history h = dried_out(5 * 3600, runs[k]);
+        print_message("dried out: %zu changes of mode, crust %.0f kg, %.2f K over the boil, closures %.1e %.1e %.1e\n",
+                      h.mode_changes, h.summary.crust_max_kg, h.summary.crust_superheat_K.value, h.balance.water.closure,
+                      h.balance.salts.closure, h.balance.energy.closure);
+        assert_int_equal(h.end, BOIL_RUN_DONE);
+        assert_true(h.mode_changes <= 4);
+        assert_close(h.balance.energy.closure, 0, 0, 1e-9);
+        assert_close(h.balance.salts.closure, 0, 0, 1e-9);
+        assert_close(h.balance.water.closure, 0, 0, 1e-9);
+        for (size_t i = 0; i < h.rows_count; i++)
+            assert_true(h.rows[i].steam_kg_s >= 0);
+        boil_history_free(&h);
+    }
+}
+
+/* The crust holds more the more the bath has boiled down, and all of it is set free at once. */
+static void what_a_dried_bath_holds_is_set_free(void **state)
+{
+    (void)state;
+    boil_history wet = dried_out(3 * 3600, BOIL_CLOSURES_SUDDEN_8), dry = dried_out(5 * 3600, BOIL_CLOSURES_SUDDEN_8);
+    assert_true(dry.summary.crust_max_kg > wet.summary.crust_max_kg);
+    assert_true(dry.summary.crust_superheat_K.value > 1);
+    assert_true(dry.summary.steam_peak_kg_s.value > 10 * dry.rows[0].steam_kg_s);
+    boil_history_free(&wet);
+    boil_history_free(&dry);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_careless_restart_surges),      cmocka_unit_test(care_leaves_no_surge),
         cmocka_unit_test(broken_while_hot_it_lets_go),    cmocka_unit_test(gentle_heat_is_milder),
         cmocka_unit_test(more_superheat_is_never_milder), cmocka_unit_test(no_crust_changes_nothing),
+        cmocka_unit_test(a_boil_that_fades_ends_once),    cmocka_unit_test(what_a_dried_bath_holds_is_set_free),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("crust", tests, NULL, NULL);
