@@ -1,6 +1,7 @@
 #include <math.h>
 
 #include "base/constants.h"
+#include "base/cube_root.h"
 #include "properties/water.h"
 #include "bath/rates_parts.h"
 #include "transfer/interface_heat.h"
@@ -26,8 +27,8 @@ static double layer_temperature(const boil_bath *b, const double y[], double gon
 static double plume_speed(const boil_bath *b, const boil_rates_solution *s, double heater_W, double depth_m)
 {
     const boil_convection_liquid *l = &s->convection;
-    return cbrt(BOIL_GRAVITY * l->expansion_1_K * fmax(0, heater_W) * depth_m /
-                (l->density_kg_m3 * l->heat_capacity_J_kgK * b->area_m2));
+    return boil_cube_root(BOIL_GRAVITY * l->expansion_1_K * fmax(0, heater_W) * depth_m /
+                          (l->density_kg_m3 * l->heat_capacity_J_kgK * b->area_m2));
 }
 
 /* What loads being lowered take with them: each a share of what is there, so that the layer never falls below nothing. */
@@ -98,10 +99,8 @@ static double water_pressure(void *nothing, double T, double log_stronger, doubl
 {
     (void)nothing;
     (void)log_stronger;
-    double p = boil_water_saturation_pressure(T);
-    *by_K = boil_water_saturation_pressure_slope(T) / p;
     *by_log_stronger = 0;
-    return log(p);
+    return boil_water_log_saturation_pressure(T, by_K);
 }
 
 static boil_surface_liquid layer_surface(const boil_bath *b, const boil_rates_layer *layer)

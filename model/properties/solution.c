@@ -155,10 +155,10 @@ static boil_outcome equivalent_molality(const molalities *n, double T, double wi
 static double boiling_log_activity(const boil_conditions *c, double T, double *by_T)
 {
     double lowered = T - (T - c->saturation_K) / c->elevation_factor;
-    double p_low = boil_water_saturation_pressure(lowered), p = boil_water_saturation_pressure(T);
-    *by_T = boil_water_saturation_pressure_slope(lowered) / p_low * (1 - 1 / c->elevation_factor) -
-            boil_water_saturation_pressure_slope(T) / p;
-    return log(p_low / p);
+    double lowered_by_K, by_K, low = boil_water_log_saturation_pressure(lowered, &lowered_by_K);
+    double ln_a = low - boil_water_log_saturation_pressure(T, &by_K);
+    *by_T = lowered_by_K * (1 - 1 / c->elevation_factor) - by_K;
+    return ln_a;
 }
 
 /* Residuals of (1) and (2) in (M, T) with their Jacobian. */
@@ -267,14 +267,13 @@ double boil_solution_log_vapour_pressure(const boil_conditions *c, const boil_mi
     double ln_a, by_M, activity_T, s, ratio_a;
     if (equivalent_molality(&n, temperature_K, within, molality, &ln_a, &by_M, &activity_T) != BOIL_OK)
         return (double)NAN;
-    double psat = boil_water_saturation_pressure(temperature_K), M = *molality;
+    double psat_T, ln_psat = boil_water_log_saturation_pressure(temperature_K, &psat_T), M = *molality;
     molality_over_s(M, ln_a, by_M, &s, &ratio_a);
     /* Along (1): M moves with the activity, and with the strength as it does itself. */
     double stiffness = 1 - n.others * (M < 1e-9 ? 0 : 1 / s + ratio_a * by_M);
-    *by_T = boil_water_saturation_pressure_slope(temperature_K) / psat + activity_T +
-            by_M * n.others * ratio_a * activity_T / stiffness;
+    *by_T = psat_T + activity_T + by_M * n.others * ratio_a * activity_T / stiffness;
     *by_strength = by_M * M / stiffness;
-    double ln_p = log(psat) + ln_a;
+    double ln_p = ln_psat + ln_a;
     return c->elevation_factor == 1 ? ln_p : elevated(c->elevation_factor, temperature_K, ln_p, by_T, by_strength);
 }
 

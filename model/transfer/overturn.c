@@ -4,6 +4,7 @@
 #include <stddef.h>
 
 #include "base/constants.h"
+#include "base/cube_root.h"
 
 double boil_overturn_buoyancy(const boil_overturn_pool *p)
 {
@@ -14,7 +15,7 @@ double boil_overturn_time(const boil_overturn *o, const boil_overturn_pool *p)
 {
     if (!(p->stirring_W_kg > 0))
         return (double)INFINITY;
-    return o->turnover_factor * cbrt(p->depth_m * p->depth_m / p->stirring_W_kg);
+    return o->turnover_factor * boil_cube_root(p->depth_m * p->depth_m / p->stirring_W_kg);
 }
 
 double boil_overturn_lifting_time(const boil_overturn *o, const boil_overturn_pool *p, double mass_kg)
@@ -37,7 +38,7 @@ double boil_overturn_erosion(double buoyancy_m_s2, double depth_m, double speed_
 {
     const double constant = 3.8, fastest = 0.2;
     double u = speed_m_s, well = buoyancy_m_s2 * depth_m; /* u^2 Ri */
-    return well > 0 ? u * fmin(fastest, constant * pow(u * u / well, 1.5)) : u * fastest;
+    return well > 0 ? u * fmin(fastest, constant * u * u / well * sqrt(u * u / well)) : u * fastest;
 }
 
 double boil_overturn_gain(const boil_overturn *o, const boil_overturn_pool *p, double vapour_kg_m3, double escaping)

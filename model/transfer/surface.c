@@ -5,6 +5,7 @@
 #include <stddef.h>
 
 #include "base/constants.h"
+#include "base/cube_root.h"
 #include "properties/water.h"
 #include "transfer/skin.h"
 
@@ -287,7 +288,7 @@ static double outside_coefficient(const boil_ambient *ambient, double d, double 
 {
     const double turbulent = 1.31, emissivity = 0.95;
     double p = ambient->pressure_Pa / BOIL_STANDARD_ATMOSPHERE, cold = ambient->temperature_K, hot = cold + d;
-    double convection = turbulent * cbrt(p * p * fabs(d));
+    double convection = turbulent * boil_cube_root(p * p * fabs(d));
     double grey = emissivity * BOIL_STEFAN_BOLTZMANN;
     *flow_slope = 4.0 / 3 * convection + 4 * grey * hot * hot * hot;
     return convection + grey * (hot * hot + cold * cold) * (hot + cold);

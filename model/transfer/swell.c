@@ -29,8 +29,8 @@ const char *boil_swell_problem(const boil_swell *p)
 
 double boil_swell_drift_velocity(const boil_swell *p, double surface_tension_N_m, double liquid_kg_m3, double vapour_kg_m3)
 {
-    return p->drift *
-           pow(surface_tension_N_m * BOIL_GRAVITY * (liquid_kg_m3 - vapour_kg_m3) / (liquid_kg_m3 * liquid_kg_m3), 0.25);
+    double lighter = (liquid_kg_m3 - vapour_kg_m3) / (liquid_kg_m3 * liquid_kg_m3);
+    return p->drift * sqrt(sqrt(surface_tension_N_m * BOIL_GRAVITY * lighter));
 }
 
 double boil_swell_void_upper(const boil_swell *p, double drift_velocity_m_s, double steam_velocity_m_s)
