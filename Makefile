@@ -1,4 +1,4 @@
-# boilback -- see README.md. Targets: all demo check test sanitize bench install uninstall dist clean.
+# boilback -- see README.md. Targets: all demo check test validate sanitize bench install uninstall dist clean.
 .DEFAULT_GOAL := all
 # The version stands in the public header only; the date of it here.
 VERSION  := $(shell sed -n 's/^.define BOIL_VERSION_TEXT "\(.*\)"/\1/p' model/boilback.h)
@@ -40,7 +40,10 @@ MODEL_OBJ := $(MODEL_SRC:%.c=$(BUILD)/%.o)
 PROG_OBJ  := $(PROG_SRC:%.c=$(BUILD)/%.o)
 # What tests of src/ link: everything but main.
 PARTS_OBJ := $(filter-out $(BUILD)/src/main.o,$(PROG_OBJ))
-TESTS     := $(TEST_SRC:tests/%.c=$(BUILD)/tests/%)
+# The model against what others print and measured: one table of all, and a test.
+VALIDATE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard tests/validate/*.c)))
+VALIDATE  := $(BUILD)/tests/validate/validate
+TESTS     := $(TEST_SRC:tests/%.c=$(BUILD)/tests/%) $(VALIDATE)
 PROGRAM   := $(BUILD)/boilback
 LIBRARY   := $(BUILD)/libboilback.a
 # Its name carries what may change in an incompatible way: until 1.0.0 that is the minor number.
@@ -50,7 +53,7 @@ SHARED_LIBRARY := $(BUILD)/$(SHARED)
 WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
 WRITE     := $(BUILD)/src/manual/write
 
-.PHONY: all demo check test sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden
+.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden
 
 # Two cores are the least we plan for; a -j of the caller's own is left alone.
 JOBS = $(if $(filter -j% --jobserver%,$(MAKEFLAGS)),,-j2)
@@ -119,6 +122,14 @@ sanitize: test-tools
 layering:
 	@tests/layering.sh
 
+# The table, to read; beside it as CSV.
+validate: $(VALIDATE)
+	@VALIDATE_TO=$(BUILD)/validate $(VALIDATE) >$(BUILD)/validate.log 2>&1; ended=$$?; cat $(BUILD)/validate.txt; \
+	if [ $$ended -ne 0 ]; then cat $(BUILD)/validate.log >&2; fi; exit $$ended
+
+$(VALIDATE): $(VALIDATE_OBJ) $(PARTS_OBJ) $(LIBRARY)
+	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $^ $(LDLIBS) -lcmocka -o $@
+
 golden: $(PROGRAM)
 	@tests/run_cli.sh --golden $(PROGRAM)
 
@@ -156,4 +167,4 @@ clean:
 # Objects of tests are kept between builds.
 .SECONDARY:
 
--include $(MODEL_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d) $(BUILD)/tests/bench.d
+-include $(MODEL_OBJ:.o=.d) $(VALIDATE_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d) $(BUILD)/tests/bench.d

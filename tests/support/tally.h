@@ -1,5 +1,4 @@
-/* support/tally.h -- mean and worst deviation of a model from a table of published values. Each row has a value and the
-   deviation allowed, low to high: the source's uncertainty. Rows known to lie beyond it are pinned, support/pins.h. */
+/* support/tally.h -- mean and worst deviation of a model from a table of published values. */
 #ifndef SUPPORT_TALLY_H
 #define SUPPORT_TALLY_H
 
@@ -21,16 +20,6 @@ static inline void tally_add(tally *t, double deviation, const char *row)
         t->worst = deviation;
         snprintf(t->worst_row, sizeof t->worst_row, "%s", row);
     }
-}
-
-/* The present row: deviation must lie in its columns low to high, or in its pin. */
-static inline void tally_row(tally *t, published *table, double deviation)
-{
-    const char *row = published_text(table, "id"), *file = strrchr(table->path, '/') + 1;
-    char name[64];
-    snprintf(name, sizeof name, "%.*s", (int)strcspn(file, "."), file);
-    pins_hold(name, row, deviation, published_number(table, "low"), published_number(table, "high"));
-    tally_add(t, deviation, row);
 }
 
 static inline void tally_print(const tally *t, const char *what, const char *unit)

@@ -1,4 +1,4 @@
-/* support/whole_bath/air.h -- rows E44 to E53 and E61: evaporation into still and moving air. */
+/* support/whole_bath/air.h -- rows E44 to E53, E61 and T083: evaporation into still and moving air. */
 #ifndef SUPPORT_WHOLE_BATH_AIR_H
 #define SUPPORT_WHOLE_BATH_AIR_H
 
@@ -87,6 +87,18 @@ static inline double share_of_evaporation(void)
     boil_plant p = outdoor_pool(0);
     boil_row row = first_row(&p);
     return 100 * (1 - row.surface_W / surface_loss(&row));
+}
+
+static inline double pool_in_a_day(void)
+{
+    boil_plant p = water_tank(CELSIUS(25));
+    p.tank.length_m = 12;
+    p.tank.width_m = 6;
+    p.tank.level_m = 1.5;
+    p.tank.depth_m = 2;
+    p.ambient.temperature_K = CELSIUS(25);
+    p.ambient.draught_m_s = 2;
+    return first_row(&p).evaporated_kg_s * 24 * HOUR;
 }
 
 static inline double evaporates_a_day(void)

@@ -1,4 +1,4 @@
-/* support/whole_bath/heats.h -- rows E26 to E43 and E62: closed forms, evaporators, mixing, steel and caustic in water. */
+/* support/whole_bath/heats.h -- rows E26 to E43, E62 and E003 to E028: closed forms, evaporators, mixing, steel and caustic in water. */
 #ifndef SUPPORT_WHOLE_BATH_HEATS_H
 #define SUPPORT_WHOLE_BATH_HEATS_H
 
@@ -99,6 +99,52 @@ static inline double evaporator_Btu_h(void)
 {
     const double vapour = 1146 * BTU / POUND;
     return 10000 * POUND * thickens(0.1, FAHRENHEIT(70), 0.5, FAHRENHEIT(190), vapour) / BTU;
+}
+
+static inline double evaporator_area(void)
+{
+    const double boils = boil_water_saturation_temperature(101325), vapour = boil_water_vapour_enthalpy(boils);
+    return 9072 / HOUR * thickens(0.01, 311, 0.015, boils, vapour) / (1704 * 10);
+}
+
+static inline double evaporator_steam_lb_h(void)
+{
+    const double vapour = (1116 + 0.46 * (198 - 125)) * BTU / POUND;
+    return 5000 * thickens(0.2, FAHRENHEIT(100), 0.4, FAHRENHEIT(198), vapour) * POUND / BTU / 960;
+}
+
+/* J per kg of feed of 30 degC that is water but in name, half of it boiled off. */
+static inline double halves(double boils_K, double vapour_J_kg)
+{
+    return 0.5 * boil_water_enthalpy(boils_K) + 0.5 * vapour_J_kg - boil_water_enthalpy(CELSIUS(30));
+}
+
+static inline double halved_W(void)
+{
+    return 5000 / HOUR * halves(CELSIUS(100), boil_water_vapour_enthalpy(CELSIUS(100)));
+}
+
+static inline double halving_economy(void)
+{
+    return 2500 / HOUR * 2230.2e3 / halved_W();
+}
+
+static inline double halving_coefficient(void)
+{
+    return halved_W() / (69 * 10);
+}
+
+static inline double halving_area_at_75(void)
+{
+    return 5000 / HOUR * halves(CELSIUS(75), 2635.3e3) / (2862 * 35);
+}
+
+/* As much heat, 6000 kg/h: what is left. */
+static inline double halving_faster(void)
+{
+    const double liquor = boil_water_enthalpy(CELSIUS(100)), vapour = boil_water_vapour_enthalpy(CELSIUS(100));
+    const double warming = 6000 * (liquor - boil_water_enthalpy(CELSIUS(30)));
+    return 6000 - (3187.56 * 2230.2e3 - warming) / (vapour - liquor);
 }
 
 static inline double mixes_hot(void)

@@ -389,7 +389,7 @@ static void published_balances(void **unused)
         boil_correct_amounts m = boil_correct_balance(fraction, mass, published_number(t, "wanted_fraction"),
                                                       fraction * mass + strength * liquid, strength);
         assert_close(m.liquid_kg, liquid, 1e-12, 0);
-        assert_close(-m.water_kg, published_number(t, "water_off"), 0, published_number(t, "tolerance"));
+        assert_close(-m.water_kg, published_number(t, "water_off"), 0, published_number(t, "band"));
         worst = fmax(worst, fabs(m.water_kg + published_number(t, "water_off")) / mass);
     }
     published_close(t);

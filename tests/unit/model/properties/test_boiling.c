@@ -1,4 +1,4 @@
-/* Boiling points and water activity of the bath liquid against published tables. */
+/* Boiling points and water activity of the bath liquid; row by row against published tables in tests/validate. */
 #include "properties/water.h"
 #include "support/brine.h"
 #include "support/tally.h"
@@ -25,20 +25,6 @@ static double row_deviation(published *table, double elevation_factor)
     const boil_mixture m = row_mixture(table);
     const double T = brine_boils_at(&c, &m, NULL), value = published_number(table, "value");
     return strcmp(published_text(table, "quantity"), "rise") == 0 ? T - c.saturation_K - value : T - KELVIN(value);
-}
-
-static void boiling_points_of_single_salts(void **state)
-{
-    (void)state;
-    tally caustic = {0}, nitrate = {0};
-    published *table = published_open("tests/published/boiling_points.csv");
-    while (published_next(table)) {
-        const int is_caustic = strcmp(published_text(table, "salt"), "NaOH") == 0;
-        tally_row(is_caustic ? &caustic : &nitrate, table, row_deviation(table, 1));
-    }
-    published_close(table);
-    tally_print(&caustic, "boiling of NaOH", "K");
-    tally_print(&nitrate, "boiling of NaNO3", "K");
 }
 
 /* All NaOH rows at one atmosphere with an elevation factor. */
@@ -253,7 +239,6 @@ static void activity_over_nitrate(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(boiling_points_of_single_salts),
         cmocka_unit_test(elevation_factor_meets_the_tables),
         cmocka_unit_test(blends_against_another_evaluation),
         cmocka_unit_test(altitude_lowers_the_boil),

@@ -2,7 +2,6 @@
 #include "properties/naoh.h"
 #include "properties/water.h"
 #include "support/brine.h"
-#include "support/tally.h"
 
 #include <gsl/gsl_errno.h>
 
@@ -67,23 +66,6 @@ static void nitrite_fills_its_volume(void **state)
     assert_close(boil_solution_density(&m, KELVIN(80)), want, 1e-13, 0);
 }
 
-/* kJ/mol to dissolve a little nitrate in its own solution. The model's last sum of (3) was fitted to this table. */
-static void nitrate_dissolves_with_less_heat_in_strong_solution(void **state)
-{
-    (void)state;
-    tally t = {0};
-    published *table = published_open("tests/published/nitrate_solution.csv");
-    while (published_next(table)) {
-        const double molar_mass = boil_salt_molar_mass(BOIL_NANO3);
-        const boil_mixture m = {1, {0, published_number(table, "molality") * molar_mass, 0}};
-        const double solid = boil_salt_solid_enthalpy(BOIL_NANO3, 298.15);
-        const double taken = boil_solution_heat(&m, 298.15).salt[BOIL_NANO3] - solid;
-        tally_row(&t, table, taken * molar_mass / 1e3 - published_number(table, "value"));
-    }
-    published_close(table);
-    tally_print(&t, "differential heat of solution of NaNO3", "kJ/mol");
-}
-
 /* The slopes of the solids' enthalpies are their heat capacities. */
 static void solid_heat_capacity_is_the_derivative(void **state)
 {
@@ -113,13 +95,9 @@ static void solid_salts_warm(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(nitrate_and_nitrite_lower_the_activity),
-        cmocka_unit_test(activity_over_caustic),
-        cmocka_unit_test(enthalpy_is_what_the_equation_says),
-        cmocka_unit_test(nitrite_fills_its_volume),
-        cmocka_unit_test(nitrate_dissolves_with_less_heat_in_strong_solution),
-        cmocka_unit_test(solid_heat_capacity_is_the_derivative),
-        cmocka_unit_test(solid_salts_warm),
+        cmocka_unit_test(nitrate_and_nitrite_lower_the_activity), cmocka_unit_test(activity_over_caustic),
+        cmocka_unit_test(enthalpy_is_what_the_equation_says),     cmocka_unit_test(nitrite_fills_its_volume),
+        cmocka_unit_test(solid_heat_capacity_is_the_derivative),  cmocka_unit_test(solid_salts_warm),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("salts", tests, NULL, NULL);

@@ -1,38 +1,9 @@
-/* Which salts fall out of a cooling bath: published solubilities, and hand calculations for mixtures. */
+/* Which salts fall out of a cooling bath: hand calculations for mixtures. Published solubilities: tests/validate. */
 #include "properties/naoh.h"
 #include "properties/solubility.h"
 #include "support/brine.h"
-#include "support/tally.h"
 
 #include <gsl/gsl_errno.h>
-
-static void solubility_in_water(void **state)
-{
-    (void)state;
-    tally t = {0};
-    published *table = published_open("tests/published/salt_solubility.csv");
-    while (published_next(table)) {
-        const int salt = strcmp(published_text(table, "salt"), "NaNO3") == 0 ? BOIL_NANO3 : BOIL_NANO2;
-        const double moles = boil_solubility(salt, KELVIN(published_number(table, "t_degC")), 0);
-        const double grams = 100 * moles * boil_salt_molar_mass(salt);
-        tally_row(&t, table, 100 * (grams / published_number(table, "value") - 1));
-    }
-    published_close(table);
-    tally_print(&t, "nitrate and nitrite in water", "%");
-}
-
-static void caustic_liquidus(void **state)
-{
-    (void)state;
-    tally t = {0};
-    published *table = published_open("tests/published/caustic_liquidus.csv");
-    while (published_next(table)) {
-        const double K = boil_solubility_liquidus(published_number(table, "wt_pct") / 100);
-        tally_row(&t, table, K - KELVIN(published_number(table, "value")));
-    }
-    published_close(table);
-    tally_print(&t, "liquidus of NaOH in water", "K");
-}
 
 /* By calculation, no measured table was found; 0.75 % apart from it because the handbook dissolves 10.78 mol/kg in
    water, the calculation 10.7. */
@@ -155,16 +126,10 @@ static void solids_dissolve_to_saturation(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(solubility_in_water),
-        cmocka_unit_test(caustic_liquidus),
-        cmocka_unit_test(caustic_drives_nitrate_out),
-        cmocka_unit_test(a_bath_cools),
-        cmocka_unit_test(solids_dissolve_to_saturation),
-        cmocka_unit_test(working_baths),
-        cmocka_unit_test(nitrate_beside_saturated_caustic),
-        cmocka_unit_test(hot_baths_hold_more),
-        cmocka_unit_test(monotone_and_continuous),
-        cmocka_unit_test(weak_baths_have_none),
+        cmocka_unit_test(caustic_drives_nitrate_out),       cmocka_unit_test(a_bath_cools),
+        cmocka_unit_test(solids_dissolve_to_saturation),    cmocka_unit_test(working_baths),
+        cmocka_unit_test(nitrate_beside_saturated_caustic), cmocka_unit_test(hot_baths_hold_more),
+        cmocka_unit_test(monotone_and_continuous),          cmocka_unit_test(weak_baths_have_none),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("saturation", tests, NULL, NULL);

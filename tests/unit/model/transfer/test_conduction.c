@@ -40,7 +40,7 @@ static void series_gives_the_published_tables(void **state)
     while (published_next(p)) {
         const series s = series_create((int)published_number(p, "dimension"), published_number(p, "biot"));
         const char *quantity = published_text(p, "quantity");
-        const double want = published_number(p, "value"), allowed = published_number(p, "uncertainty");
+        const double want = published_number(p, "value"), allowed = published_number(p, "band");
         const bool mean = strcmp(quantity, "mean") == 0;
         const double got = mean                            ? series_mean(&s, published_number(p, "fourier"))
                            : strcmp(quantity, "root") == 0 ? s.root[0]
@@ -103,7 +103,7 @@ static void textbook_examples_at_surface_and_centre(void **state)
         }
         print_message("%s %s: %+.2f, %+.3f, %+.3f K with 1, 2, 3 unknowns\n", published_text(p, "id"),
                       published_text(p, "quantity"), off[0], off[1], off[2]);
-        assert_close(off[BOIL_CONDUCTION_UNKNOWNS_MAX - 1], 0, 0, 0.01 + published_number(p, "uncertainty"));
+        assert_close(off[BOIL_CONDUCTION_UNKNOWNS_MAX - 1], 0, 0, 0.01 + published_number(p, "band"));
     }
     published_close(p);
 }
@@ -130,7 +130,7 @@ static void lumped_textbook_examples(void **state)
         const bool is_rate = strcmp(published_text(p, "quantity"), "rate") == 0;
         const double got = is_rate ? per_s : fluid + (start - fluid) * exp(-per_s * published_number(p, "time_s"));
         print_message("%s: %.6g, published %s\n", published_text(p, "id"), got, published_text(p, "value"));
-        const double allowed = published_number(p, "uncertainty");
+        const double allowed = published_number(p, "band");
         assert_close(got, published_number(p, "value"), is_rate ? allowed : 0, is_rate ? 0 : allowed);
     }
     published_close(p);

@@ -132,7 +132,7 @@ static void compare_surface(const char *quantity, bool skin, double humidity, do
         exchange_solve(&x);
         assert_int_equal(x.outcome, BOIL_OK);
         double deviation = heat(&x) / row_W_m2(table) - 1;
-        assert_deviation(deviation, published_text(table, "id"), skin, published_number(table, "uncertainty"));
+        assert_deviation(deviation, published_text(table, "id"), skin, published_number(table, "band"));
         least = fmin(least, deviation);
         most = fmax(most, deviation);
         rows++;
@@ -207,7 +207,7 @@ static void low_flux_is_the_plain_formula(void **state)
         x.losses.convection_factor = 0;
         exchange_solve(&x);
         worst = fmax(worst, fabs(evaporation_W(&x) / row_W_m2(table) - 1));
-        assert_close(evaporation_W(&x), row_W_m2(table), published_number(table, "uncertainty"), 0);
+        assert_close(evaporation_W(&x), row_W_m2(table), published_number(table, "band"), 0);
         rows++;
     }
     published_close(table);

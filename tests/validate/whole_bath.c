@@ -1,10 +1,7 @@
-/* unit/model/simulate/test_whole_bath.c -- tanks as a whole against what books print and people measured: the rows of
-   tests/published/whole_bath.csv, each with its source, one line of one table each (support/evidence.h). */
-#include <gsl/gsl_errno.h>
+/* validate/whole_bath.c -- tanks as a whole against what books print and people measured, each with its source; and the rows of a
+   surface, a pool or a coil that stand beside them. */
+#include "validate/validate.h"
 
-#include "support/close.h"
-
-#include "support/evidence.h"
 #include "support/whole_bath/air.h"
 #include "support/whole_bath/heats.h"
 #include "support/whole_bath/pots.h"
@@ -96,6 +93,13 @@ static const struct {
     {"E60", mixes, NULL},
     {"E61", evaporates_a_day, NULL},
     {"E62", coil_in_a_vessel, NULL},
+    {"E003", evaporator_area, NULL},
+    {"E017", evaporator_steam_lb_h, NULL},
+    {"E025", halving_economy, NULL},
+    {"E026", halving_coefficient, NULL},
+    {"E027", halving_area_at_75, NULL},
+    {"E028", halving_faster, NULL},
+    {"T083", pool_in_a_day, NULL},
 };
 
 static evidence work(published *row)
@@ -108,17 +112,9 @@ static evidence work(published *row)
     return evidence_of((double)NAN);
 }
 
-static void whole_baths_are_where_the_table_says(void **state)
+validate_list validate_whole_bath(void)
 {
-    (void)state;
-    evidence_table("tests/published/whole_bath.csv", work);
-}
-
-int main(void)
-{
-    const struct CMUnitTest tests[] = {
-        cmocka_unit_test(whole_baths_are_where_the_table_says),
-    };
-    gsl_set_error_handler_off();
-    return cmocka_run_group_tests_name("whole bath", tests, NULL, NULL);
+    static const validate_quantity quantities[] = {{NULL, NULL, "{quantity}", NULL, NULL, work}};
+    static const validate_table tables[] = {{"tests/published/whole_bath.csv", quantities, 1}};
+    return (validate_list){tables, 1};
 }
