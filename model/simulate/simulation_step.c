@@ -119,6 +119,7 @@ static boil_outcome new_integrator(boil_simulation *r)
     /* Rounding of the boiling point and of the enthalpy's inverse must not arm a guard. */
     c.arm[BOIL_GUARD_MODE] = r->bath.boiling ? steam_rounding(r) : 1e-8;
     c.arm[BOIL_GUARD_LAYER] = 1e-9;
+    c.arm[BOIL_GUARD_RIM] = 1e-9; /* nothing follows from the rim: found a rounding below it, it would be found without end */
     r->integrator = boil_integrator_create(&c);
     return r->integrator ? BOIL_OK : BOIL_NO_MEMORY;
 }
