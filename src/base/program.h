@@ -9,7 +9,7 @@
 
 #define PROGRAM_NAME "boilback"
 /* The GNU Scientific Library is under this licence, and so is all that is built on it. */
-#define PROGRAM_LICENCE "GPL-3.0-or-later: the GNU General Public License, version 3 or later. There is no warranty."
+#define PROGRAM_LICENCE "GPL-3.0-or-later: the GNU General Public License, version 3 or later.\nThere is no warranty."
 
 enum {
     STATUS_DONE = 0,

@@ -136,28 +136,47 @@ text_cell text_fitted(const char *text, size_t width)
     return c;
 }
 
-/* Bytes of the longest part that fits and ends before a blank; a single long word is not broken. */
-static size_t line_length(const char *text, size_t capacity)
+static size_t bytes_of(const char *text, size_t characters)
 {
-    size_t best = 0;
+    size_t n = 0;
+    for (; text[n] != '\0'; n++)
+        if (text_begins_character(text[n]) && characters-- == 0)
+            break;
+    return n;
+}
+
+static bool behind_number(const char *text, size_t blank)
+{
+    return blank > 0 && between(text[blank - 1], '0', '9');
+}
+
+/* Bytes of the longest part that ends before a blank, not behind a number if there is another, and has room in `left` columns. If not
+   even its first word has: 0, for it to begin a line of `whole` columns; a word too long for that too is broken. */
+static size_t line_length(const char *text, size_t left, size_t whole)
+{
+    size_t best = 0, number = 0;
     for (size_t i = 0;; i++) {
         if (text[i] != '\0' && text[i] != ' ')
             continue;
-        if (best > 0 && i > capacity)
-            return best;
-        best = i;
-        if (text[i] == '\0' || i > capacity)
-            return best;
+        size_t wide = text_characters(text, text + i);
+        if (wide > left && best + number == 0 && wide > whole && left >= whole)
+            return bytes_of(text, left);
+        if (wide > left)
+            return best > 0 ? best : number;
+        if (text[i] == '\0')
+            return i;
+        *(behind_number(text, i) ? &number : &best) = i;
     }
 }
 
 int text_wrapped(FILE *to, const char *text, int used, int indent, int width)
 {
     int lines = 0;
+    size_t whole = indent < width ? (size_t)(width - indent) : 1;
     do {
         int blanks = used < indent ? indent - used : used > 0 ? 1 : 0;
         int start = used + blanks;
-        size_t n = line_length(text, start < width ? (size_t)(width - start) : 0);
+        size_t n = line_length(text, used == 0 ? whole : start < width ? (size_t)(width - start) : 0, whole);
         if (to != NULL)
             fprintf(to, "%*s%.*s\n", n > 0 ? blanks : 0, "", (int)n, text);
         lines++;

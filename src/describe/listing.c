@@ -2,6 +2,8 @@
 
 #include <string.h>
 
+#include "describe/report.h"
+
 /* The day does not begin anew in a span. */
 static setting_words value_words(const key *k, const double value[], unit_system s)
 {
@@ -47,11 +49,56 @@ setting_words setting_words_of(const scenario *s, size_t index, unit_system syst
     return w;
 }
 
-void listing_both(FILE *to, const char *name, const char *us, const char *si, const char *note)
+#define VALUES_AT 21 /* columns: where the first value begins */
+
+static int columns_of(const char *text)
+{
+    return (int)text_characters(text, text + strlen(text));
+}
+
+/* Behind the values where it has room, else below them. */
+static void noted_line(FILE *to, const char *values, const char *note)
 {
     char line[1300];
-    snprintf(line, sizeof line, " %-19s %-20s %-20s %s", name, us, si, note);
-    text_line(to, line);
+    snprintf(line, sizeof line, "%s %s", values, note);
+    bool fits = columns_of(line) <= REPORT_WIDTH || note[0] == '\0';
+    text_line(to, fits ? line : values);
+    if (!fits)
+        text_wrapped(to, note, 0, VALUES_AT, REPORT_WIDTH);
+}
+
+/* Of settings, which may be ranges, 20 columns, of what is worked out 14. */
+static void values_line(FILE *to, const char *name, int width, const char *us, const char *si, const char *note)
+{
+    char values[1300];
+    snprintf(values, sizeof values, " %-19s %-*s %-*s", name, width, us, width, si);
+    noted_line(to, values, note);
+}
+
+void listing_both(FILE *to, const char *name, const char *us, const char *si, const char *note)
+{
+    values_line(to, name, 14, us, si, note);
+}
+
+void listing_one(FILE *to, const char *name, const char *value, const char *note)
+{
+    char values[300];
+    snprintf(values, sizeof values, " %-19s %-29s", name, value);
+    noted_line(to, values, note);
+}
+
+/* A value of any length, the same in both systems. */
+static void text_value_line(FILE *to, const char *name, const char *value, const char *note)
+{
+    char values[700];
+    if (columns_of(value) > REPORT_WIDTH - VALUES_AT) {
+        text_wrapped(to, value, fprintf(to, " %-19s", name), VALUES_AT, REPORT_WIDTH);
+        if (note[0] != '\0')
+            text_wrapped(to, note, 0, VALUES_AT, REPORT_WIDTH);
+        return;
+    }
+    snprintf(values, sizeof values, " %-19s %-41s", name, value);
+    noted_line(to, values, note);
 }
 
 void listing_line(FILE *to, const char *name, unit_dimension d, double si, const char *note)
@@ -64,13 +111,10 @@ static void setting_line_print(const scenario *s, size_t index, FILE *to)
 {
     const char *note = s->settings[index].state == SETTING_DEFAULT ? "default" : "", *name = s->settings[index].key->words;
     setting_words us = setting_words_of(s, index, UNITS_US), si = setting_words_of(s, index, UNITS_SI);
-    char line[700];
-    if (strcmp(us.text, si.text) != 0) {
-        listing_both(to, name, us.text, si.text, note);
-        return;
-    }
-    snprintf(line, sizeof line, " %-19s %-41s %s", name, us.text, note);
-    text_line(to, line);
+    if (strcmp(us.text, si.text) != 0)
+        values_line(to, name, 20, us.text, si.text, note);
+    else
+        text_value_line(to, name, us.text, note);
 }
 
 static void settings_print(const scenario *s, FILE *to)
@@ -135,12 +179,23 @@ static void charge_print(const scenario *s, FILE *to)
         listing_line(to, p.rows[i].name, p.rows[i].dimension, p.rows[i].si, p.rows[i].note);
 }
 
+#define ACTS_AT 11     /* columns: where an act begins */
+#define ACT_COLUMNS 34 /* of its words, where what else there is to know of it stands on the same line */
+
 static void action_line_print(const scenario *s, size_t index, FILE *to)
 {
-    char line[1000];
-    snprintf(line, sizeof line, " %8s  %s  %s", format_clock_exact(s->start_s, s->schedule.actions[index].time_s).text,
-             text_fitted(action_name_of(s, index).text, 34).text, action_details(s, index, ACTION_BOTH).text);
-    text_line(to, line);
+    action_name name = action_name_of(s, index);
+    action_text details = action_details(s, index, ACTION_BOTH);
+    formatted_text clock = format_clock_exact(s->start_s, s->schedule.actions[index].time_s);
+    bool one_line =
+        columns_of(name.text) <= ACT_COLUMNS && ACTS_AT + ACT_COLUMNS + 2 + columns_of(details.text) <= REPORT_WIDTH;
+    if (one_line && details.text[0] != '\0') {
+        fprintf(to, " %8s  %s  %s\n", clock.text, text_fitted(name.text, ACT_COLUMNS).text, details.text);
+        return;
+    }
+    text_wrapped(to, text_plain(name.text).text, fprintf(to, " %8s", clock.text), ACTS_AT, REPORT_WIDTH);
+    if (details.text[0] != '\0')
+        text_wrapped(to, details.text, 0, ACTS_AT + 2, REPORT_WIDTH);
 }
 
 static void actions_print(const scenario *s, FILE *to)
@@ -160,11 +215,8 @@ static void breaks_print(const scenario *s, FILE *to)
 {
     if (s->schedule.breaks_count > 0)
         fputs("\n[breaks]\n", to);
-    for (size_t i = 0; i < s->schedule.breaks_count; i++) {
-        char line[300];
-        snprintf(line, sizeof line, " %-19s %s", scenario_break_time(s, i).text, s->wording.breaks[i].text);
-        text_line(to, line);
-    }
+    for (size_t i = 0; i < s->schedule.breaks_count; i++)
+        text_value_line(to, scenario_break_time(s, i).text, s->wording.breaks[i].text, "");
 }
 
 void listing_print(const scenario *s, FILE *to)

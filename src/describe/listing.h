@@ -26,8 +26,9 @@ listing_charge listing_charge_of(const scenario *s);
 
 void listing_print(const scenario *s, FILE *to);
 
-/* Two columns, US and SI, behind a name. */
+/* Two columns, US and SI, behind a name; a note that has no room behind them stands below. */
 void listing_both(FILE *to, const char *name, const char *us, const char *si, const char *note);
+void listing_one(FILE *to, const char *name, const char *value, const char *note); /* the same in both */
 void listing_line(FILE *to, const char *name, unit_dimension d, double si, const char *note);
 
 /* A setting's value in words, as what it means and not as it was written. */

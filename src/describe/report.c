@@ -14,6 +14,22 @@ void report_paragraph(FILE *to, const char *format, ...)
     text_wrapped(to, text, 0, 1, REPORT_WIDTH);
 }
 
+void report_verdict(FILE *to, const char *format, ...)
+{
+    char text[1200];
+    va_list values;
+    va_start(values, format);
+    vsnprintf(text, sizeof text, format, values);
+    va_end(values);
+    text_wrapped(to, text, 0, 0, REPORT_WIDTH);
+}
+
+void report_title(FILE *to, const char *title)
+{
+    fputc('\n', to);
+    text_wrapped(to, text_plain(title != NULL ? title : "").text, 0, 0, REPORT_WIDTH);
+}
+
 /* See properties/solution.h: what is uncertain is how strong a bath of a given boiling point is, or the reverse. */
 report_words report_uncertainty_words(const boil_initial_charge *c, unit_system s)
 {

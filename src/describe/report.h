@@ -29,7 +29,12 @@ void report_uncertainty(const boil_initial_charge *c, unit_system s, FILE *to);
 /* A text made as by printf, wrapped and indented as all of the report is. */
 void report_paragraph(FILE *to, const char *format, ...) __attribute__((format(printf, 2, 3)));
 
-#define REPORT_WIDTH 79 /* columns */
+/* The same from the first column on: what decides, above all else. */
+void report_verdict(FILE *to, const char *format, ...) __attribute__((format(printf, 2, 3)));
+
+void report_title(FILE *to, const char *title); /* of a scenario, behind a blank line */
+
+#define REPORT_WIDTH 79 /* columns: no line of a report is longer, whatever people name their loads */
 
 #define REPORT_SAME_S 1.0 /* two times that are no further apart are the same */
 

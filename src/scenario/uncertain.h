@@ -12,6 +12,8 @@
 #include "scenario/keys.h"
 #include "statistics/sampling.h"
 
+#define UNCERTAIN_WRITTEN 240 /* bytes of a spread as written: sixteen values have room */
+
 /* A setting of one number, or a constant. */
 typedef struct {
     char words[64]; /* "heat efficiency" */
@@ -25,8 +27,8 @@ typedef struct {
 
 typedef struct uncertain {
     uncertain_thing thing;
-    boil_spread spread;  /* in SI */
-    char as_written[80]; /* the spread as written */
+    boil_spread spread;                 /* in SI */
+    char as_written[UNCERTAIN_WRITTEN]; /* the spread as written */
 } uncertain;
 
 const uncertain_thing *uncertain_constant(size_t index); /* for the manual; NULL beyond the last */

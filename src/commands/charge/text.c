@@ -14,9 +14,11 @@ typedef struct {
     FILE *to;
 } writing;
 
+#define CAUTIONS_AT 17 /* columns: under what is put in */
+
 static void caution(const writing *w, const char *text)
 {
-    text_wrapped(w->to, text, 0, 19, REPORT_WIDTH);
+    text_wrapped(w->to, text, 0, CAUTIONS_AT, REPORT_WIDTH);
 }
 
 void charge_refuse_salts_first(const scenario *s, boil_charge_paste paste, unit_system system)
@@ -108,9 +110,9 @@ static void line_of_caution(const writing *w, const boil_charge_step *s)
 static void line_of_step(const writing *w, size_t i)
 {
     const boil_charge_step *s = &w->p->steps[i];
-    fprintf(w->to, " [ ] %2zu  %8s  %-10s %10s %9s %9s %9s %9s %8s\n", i + 1, format_clock(0, s->start_s).text,
-            step_name(s->kind), SHOWN(w->system, MASS, s->mass_kg), format_duration(s->over_s).text,
-            format_duration(s->wait_s).text, format_number(w->system, DIM_TEMPERATURE, s->temperature_K).text,
+    fprintf(w->to, " [ ] %2zu %7s  %-9s %9s %8s %8s %7s %7s %7s\n", i + 1, format_clock(0, s->start_s).text, step_name(s->kind),
+            SHOWN(w->system, MASS, s->mass_kg), format_duration(s->over_s).text, format_duration(s->wait_s).text,
+            format_number(w->system, DIM_TEMPERATURE, s->temperature_K).text,
             format_number(w->system, DIM_TEMPERATURE, s->adiabatic_K).text,
             format_number(w->system, DIM_LENGTH, s->level_m).text);
     line_of_caution(w, s);
@@ -120,7 +122,7 @@ static void heat_on(const writing *w)
 {
     const boil_charge_plan *p = w->p;
     const boil_plant *plant = &w->a->scenario->plant;
-    fprintf(w->to, " [ ] %2zu  %8s  heat on, full\n", p->steps_count + 1, format_clock(0, p->filled_s).text);
+    fprintf(w->to, " [ ] %2zu %7s  heat on, full\n", p->steps_count + 1, format_clock(0, p->filled_s).text);
     caution(w, isnan(p->heat_up_s) ? "With this heat it does not boil within two weeks."
                                    : "Nothing goes in until it boils: no water, no salts.");
     if (!(p->freeboard_m < plant->limits.freeboard_m))
@@ -153,7 +155,7 @@ static void last_steps(const writing *w)
     heat_on(w);
     if (isnan(p->heat_up_s))
         return;
-    fprintf(w->to, " [ ] %2zu  %8s  it boils", p->steps_count + 2, format_clock(0, p->filled_s + p->heat_up_s).text);
+    fprintf(w->to, " [ ] %2zu %7s  it boils", p->steps_count + 2, format_clock(0, p->filled_s + p->heat_up_s).text);
     if (p->water_to_add_kg >= 0) {
         fprintf(w->to, "; add %s of water that evaporated\n", SHOWN(w->system, MASS, p->water_to_add_kg));
         add_water(w);
@@ -169,8 +171,8 @@ static void steps(const writing *w)
 {
     fprintf(w->to, "\nSteps, from 0:00 (%s, %s)\n", format_unit(w->system, DIM_TEMPERATURE),
             format_unit(w->system, DIM_LENGTH));
-    fprintf(w->to, "         %8s  %-10s %10s %9s %9s %9s %9s %8s\n", "at", "put in", "how much", "over", "then wait", "bath",
-            "bound", "level");
+    fprintf(w->to, "        %7s  %-9s %9s %8s %8s %7s %7s %7s\n", "at", "put in", "how much", "over", "wait", "bath", "bound",
+            "level");
     for (size_t i = 0; i < w->p->steps_count; i++)
         line_of_step(w, i);
     last_steps(w);
@@ -210,7 +212,7 @@ static void stirring(const writing *w)
     fputs("\nStirring needed\n", w->to);
     listing_line(w->to, "power to the bath", DIM_POWER, p->mixer_W,
                  p->mixer_stated ? "the scenario's mixer" : "no mixer's power is stated: as of a gentle one");
-    fprintf(w->to, " %-19s %-41s %s\n", "mixed through in", format_duration(3 * p->mixing_time_s).text, "95 %, full tank");
+    listing_one(w->to, "mixed through in", format_duration(3 * p->mixing_time_s).text, "95 %, full tank");
     report_paragraph(
         w->to,
         "Paces and waits count on that, from the first salts to the last.%s Mixing times are known to three either way; "
@@ -237,7 +239,7 @@ static void bath(const writing *w)
     listing_line(w->to, "rim", DIM_LENGTH, w->a->scenario->plant.tank.depth_m, "");
     listing_line(w->to, "evaporates", DIM_MASS, p->evaporated_kg, "until it boils");
     if (!isnan(p->heat_up_s))
-        fprintf(w->to, " %-19s %s\n", "heating up", format_duration(p->heat_up_s).text);
+        listing_one(w->to, "heating up", format_duration(p->heat_up_s).text, "");
     if (!isnan(p->crystals_from_K))
         listing_line(w->to, "it crystallises", DIM_TEMPERATURE, p->crystals_from_K,
                      "and below: kept warmer, or the salts cake");
@@ -257,15 +259,17 @@ static void verdict(const writing *w)
     const char *what = p->liquid_kg > 0  ? (p->water_kg > 0 ? "Water and liquid" : "Liquid")
                        : p->salts_kg > 0 ? (p->water_kg > 0 ? "Water and salts" : "Salts")
                                          : "Water";
+    char first[200], then[60];
     if (p->steps_count == 0)
-        fputs("Nothing to put in", w->to);
+        snprintf(first, sizeof first, "Nothing to put in");
     else
-        fprintf(w->to, "%s to put in over %s, heat off, at most %s", what, format_duration(p->filled_s).text,
-                SHOWN(w->system, TEMPERATURE, hottest_bound(p)));
+        snprintf(first, sizeof first, "%s to put in over %s, heat off, at most %s", what, format_duration(p->filled_s).text,
+                 SHOWN(w->system, TEMPERATURE, hottest_bound(p)));
     if (isnan(p->heat_up_s))
-        fputs("; then it never boils\n", w->to);
+        snprintf(then, sizeof then, "it never boils");
     else
-        fprintf(w->to, "; then %s to the boil\n", format_duration(p->heat_up_s).text);
+        snprintf(then, sizeof then, "%.40s to the boil", format_duration(p->heat_up_s).text);
+    report_verdict(w->to, "%s; then %s", first, then);
 }
 
 void charge_report(const void *answer, const output *o, FILE *to)
@@ -273,7 +277,7 @@ void charge_report(const void *answer, const output *o, FILE *to)
     const charge_answer *a = answer;
     writing w = {&a->plan, a, o->system, to};
     verdict(&w);
-    fprintf(to, "\n%s\n", text_plain(a->scenario->title).text);
+    report_title(to, a->scenario->title);
     amounts(&w);
     steps(&w);
     stirring(&w);

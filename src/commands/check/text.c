@@ -12,26 +12,31 @@ static size_t actions_of(const scenario *s, const action_type *type)
     return n;
 }
 
+typedef TEXT_OF(600) check_head;
+
 /* ", 2 of salts", where there are any. */
-static void others(const scenario *s, FILE *to)
+static void add_others(const scenario *s, check_head *h)
 {
     const action_type *type;
     for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++) {
         size_t n = actions_of(s, type);
         if (type->group == ACTION_ADDITION && type != &action_water && n > 0)
-            fprintf(to, ", %zu of %s", n, type->keyword);
+            TEXT_ADD(h->text, ", %zu of %s", n, type->keyword);
     }
 }
 
 void check_report(const void *answer, const output *o, FILE *to)
 {
     const scenario *s = answer;
+    check_head head = {""};
     (void)o;
-    fprintf(to, "%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
-            format_count(actions_of(s, &action_load), "load", "loads").text,
-            format_count(actions_of(s, &action_water), "addition", "additions").text);
-    others(s, to);
-    fprintf(to, " in %s from %s\n\n", format_duration(s->schedule.duration_s).text, format_clock(s->start_s, 0).text);
+    TEXT_ADD(head.text, "%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
+             format_count(actions_of(s, &action_load), "load", "loads").text,
+             format_count(actions_of(s, &action_water), "addition", "additions").text);
+    add_others(s, &head);
+    report_verdict(to, "%s in %s from %s", head.text, format_duration(s->schedule.duration_s).text,
+                   format_clock(s->start_s, 0).text);
+    fputc('\n', to);
     remarks r = remarks_of(s);
     for (size_t i = 0; i < r.count; i++)
         report_paragraph(to, "Remark: %s.", r.list[i].text);

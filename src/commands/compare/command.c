@@ -62,6 +62,6 @@ const command command_compare = {
         "Carries out two scenarios, A and B, and says what comes of each, in which it is worse, and what they differ "
         "in. Acts are matched by the time from the start; a picture shows both on the clock of the first. "
         "A prediction is never a permission.",
-    .example = PROGRAM_NAME " compare water-while-quiet.bath water-while-boiling.bath --plot pair.svg",
+    .example = PROGRAM_NAME " compare water-while-quiet.bath water-while-boiling.bath",
     COMMAND_PARTS(compare_documents),
 };

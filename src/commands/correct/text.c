@@ -75,28 +75,30 @@ static void verdict(const writing *w)
     const boil_correction *p = w->p;
     bool anything = p->done_s > 0;
     const char *joint = "";
+    char text[400] = "";
     if (p->bail != BOIL_BAIL_NOTHING) {
-        fprintf(w->to, "Bail out %s first", SHOWN(w->system, VOLUME, p->bail_m3));
+        TEXT_ADD(text, "Bail out %s first", SHOWN(w->system, VOLUME, p->bail_m3));
         joint = "; then ";
     }
     if (p->boil_down_s > 0) {
-        fprintf(w->to, "%sboil down for %s", joint, format_duration(p->boil_down_s).text);
+        TEXT_ADD(text, "%sboil down for %s", joint, format_duration(p->boil_down_s).text);
         joint = ", then ";
     }
     if (p->water.mass_kg > 0) {
-        fprintf(w->to, "%s%s of water over %s", joint,
-                SHOWN(w->system, VOLUME, p->water.mass_kg / boil_water_density(p->asked.added_K)),
-                format_duration(p->water.over_s).text);
+        TEXT_ADD(text, "%s%s of water over %s", joint,
+                 SHOWN(w->system, VOLUME, p->water.mass_kg / boil_water_density(p->asked.added_K)),
+                 format_duration(p->water.over_s).text);
         joint = ", then ";
     }
     const boil_correct_step *makeup = p->salts.mass_kg > 0 ? &p->salts : &p->liquid;
     if (makeup->mass_kg > 0)
-        fprintf(w->to, "%s%s of %s over %s", joint, SHOWN(w->system, MASS, makeup->mass_kg),
-                makeup == &p->salts ? "dry salts" : "liquid", format_duration(makeup->over_s).text);
+        TEXT_ADD(text, "%s%s of %s over %s", joint, SHOWN(w->system, MASS, makeup->mass_kg),
+                 makeup == &p->salts ? "dry salts" : "liquid", format_duration(makeup->over_s).text);
     if (anything)
-        fprintf(w->to, ": at %s after %s\n", SHOWN(w->system, TEMPERATURE, p->end_K), format_duration(p->done_s).text);
+        TEXT_ADD(text, ": at %s after %s", SHOWN(w->system, TEMPERATURE, p->end_K), format_duration(p->done_s).text);
     else
-        fprintf(w->to, "%s\n", p->bail != BOIL_BAIL_NOTHING ? "; nothing to add" : "Nothing to add: it is at the set point");
+        TEXT_ADD(text, "%s", p->bail != BOIL_BAIL_NOTHING ? "; nothing to add" : "Nothing to add: it is at the set point");
+    report_verdict(w->to, "%s", text);
 }
 
 static void bath(const writing *w)
@@ -123,14 +125,16 @@ static void bath(const writing *w)
     listing_line(w->to, "no more than", DIM_LENGTH, p->most_level_m, "still: the freeboard with the next load in");
 }
 
+#define STEPS_AT 15 /* columns */
+
 static void step_head(const writing *w, double start_s, const char *text)
 {
-    fprintf(w->to, " [ ] %8s  %s\n", format_clock(0, start_s).text, text);
+    text_wrapped(w->to, text, fprintf(w->to, " [ ] %8s ", format_clock(0, start_s).text), STEPS_AT, REPORT_WIDTH);
 }
 
 static void caution(const writing *w, const char *text)
 {
-    text_wrapped(w->to, text, 0, 15, REPORT_WIDTH);
+    text_wrapped(w->to, text, 0, STEPS_AT, REPORT_WIDTH);
 }
 
 static void pour(const writing *w, const boil_correct_step *s, const char *what, const char *beware)
@@ -198,7 +202,8 @@ static void uncertainty(const writing *w)
     const boil_correct_amounts *a = &p->amounts_low, *b = &p->amounts, *c = &p->amounts_high;
     if (!(p->asked.uncertain_K > 0))
         return;
-    fputs("\nBy the reading's uncertainty, without what boils off meanwhile (below 0: to boil off)\n", w->to);
+    fputc('\n', w->to);
+    report_verdict(w->to, "By the reading's uncertainty, without what boils off meanwhile (below 0: to boil off)");
     fprintf(w->to, " %-19s %14s %14s %14s\n", "if it boils at",
             SHOWN(w->system, TEMPERATURE, p->asked.reads_K - p->asked.uncertain_K),
             SHOWN(w->system, TEMPERATURE, p->asked.reads_K),
@@ -246,7 +251,7 @@ void correct_report(const void *answer, const output *o, FILE *to)
     as.basis = BOIL_INITIAL_BY_BOILING_POINT;
     verdict(&w);
     doubt(&w);
-    fprintf(to, "\n%s\n", text_plain(a->scenario->title).text);
+    report_title(to, a->scenario->title);
     bath(&w);
     steps(&w);
     uncertainty(&w);

@@ -23,8 +23,8 @@
 
 /* Something that varies. */
 typedef struct {
-    char words[64];      /* "heat efficiency" */
-    char as_written[80]; /* its spread, or its grid, as written */
+    char words[64];                     /* "heat efficiency" */
+    char as_written[UNCERTAIN_WRITTEN]; /* its spread, or its grid, as written */
     unit_dimension dimension;
     boil_spread spread;
 } explore_input;

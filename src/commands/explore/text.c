@@ -48,23 +48,29 @@ static void head(const writing *w)
 {
     const explore_answer *s = w->answer;
     size_t made = explore_count(s, true), needed = explore_count(s, false), bad = ended_badly(s);
-    fprintf(w->to, "\n%s\n %zu runs", text_plain(s->title).text, made);
+    char runs[200] = "";
+    TEXT_ADD(runs, "%zu runs", made);
     if (made < needed)
-        fprintf(w->to, " of %zu: not all were made, and what follows is of those", needed);
+        TEXT_ADD(runs, " of %zu: not all were made, and what follows is of those", needed);
     if (s->input_count > 0)
-        fprintf(w->to, ", seed %lu", (unsigned long)s->plan.seed);
-    fputc('\n', w->to);
+        TEXT_ADD(runs, ", seed %lu", (unsigned long)s->plan.seed);
+    report_title(w->to, s->title);
+    report_paragraph(w->to, "%s", runs);
     if (s->input_count > 0 && s->grid.count == 0)
-        fprintf(w->to, " %zu are draws: chances and percentiles are theirs; the others serve to find the causes\n",
-                boil_sampling_draws(&s->design));
+        report_paragraph(w->to, "%zu are draws: chances and percentiles are theirs; the others serve to find the causes",
+                         boil_sampling_draws(&s->design));
     if (bad > 0)
-        fprintf(w->to, " %zu of them left what is known of such baths: percentiles and indices are without these\n", bad);
+        report_paragraph(w->to, "%zu of them left what is known of such baths: percentiles and indices are without these", bad);
 }
+
+#define VALUES_AT 30 /* columns */
 
 /* Texts of a file of rows may be anything. */
 static void input_line(const writing *w, const explore_input *i)
 {
-    fprintf(w->to, " %-28s %s\n", text_plain(i->words).text, text_plain(i->as_written).text);
+    text_cell words = text_fitted(i->words, VALUES_AT - 2);
+    fprintf(w->to, " %s", words.text);
+    text_wrapped(w->to, text_plain(i->as_written).text, VALUES_AT - 1, VALUES_AT, REPORT_WIDTH);
 }
 
 static void inputs(const writing *w)
@@ -87,16 +93,18 @@ static void verdict(const writing *w)
     for (size_t i = 0; i < n; i++)
         if (found[i].gravest >= BOIL_SEVERITY_WARNING && (likeliest == NULL || found[i].odds.yes > likeliest->odds.yes))
             likeliest = &found[i];
+    char text[400] = "";
     if (s->load_count > 0) {
         boil_odds back = explore_odds(s, 0, EXPLORE_BACK_SHARE, 1);
-        fprintf(w->to, "All loads back within %s: %s of draws (%s); ", format_duration(s->limit_s).text,
-                percent(back.chance).text, interval(&back).text);
+        TEXT_ADD(text, "All loads back within %s: %s of draws (%s); ", format_duration(s->limit_s).text,
+                 percent(back.chance).text, interval(&back).text);
     }
     if (likeliest == NULL)
-        fputs("nothing above CAUTION\n", w->to);
+        TEXT_ADD(text, "nothing above CAUTION");
     else
-        fprintf(w->to, "%s: %s in %s\n", boil_severity_word(likeliest->gravest), likeliest->title,
-                percent(likeliest->odds.chance).text);
+        TEXT_ADD(text, "%s: %s in %s", boil_severity_word(likeliest->gravest), likeliest->title,
+                 percent(likeliest->odds.chance).text);
+    report_verdict(w->to, "%s", text);
 }
 
 /* What a run calls possible is found with faster mixing alone: no chance here may be read as if it held that. */
@@ -112,12 +120,12 @@ static void odds(const writing *w)
 {
     explore_finding found[EXPLORE_FINDINGS_MAX];
     size_t n = explore_findings_of(w->answer, 0, found);
-    fputs("\nFindings                                              chance      95 % interval\n", w->to);
+    fputs("\nFindings                                                chance  95 % interval\n", w->to);
     for (size_t i = 0; i < n; i++) {
         fputc(' ', w->to);
         finding_severity_print(w->to, found[i].gravest, w->colour);
-        fprintf(w->to, "%*s %s %8s      %s\n", 8 - (int)strlen(boil_severity_word(found[i].gravest)), "",
-                text_fitted(found[i].title, 41).text, percent(found[i].odds.chance).text, interval(&found[i].odds).text);
+        fprintf(w->to, "%*s %s %7s  %s\n", 8 - (int)strlen(boil_severity_word(found[i].gravest)), "",
+                text_fitted(found[i].title, 45).text, percent(found[i].odds.chance).text, interval(&found[i].odds).text);
     }
     if (n == 0)
         fputs(" none\n", w->to);
@@ -163,23 +171,33 @@ static void percentiles(const writing *w)
     percentile_line(w, "vapour given off", EXPLORE_VENTED_KG, DIM_MASS);
 }
 
+static void load_heads(const writing *w)
+{
+    char lowest[40], level[40];
+    snprintf(lowest, sizeof lowest, "lowest, %s", format_unit(w->system, DIM_TEMPERATURE));
+    snprintf(level, sizeof level, "highest level, %s", format_unit(w->system, DIM_LENGTH));
+    fprintf(w->to, "\n%-10s%21s%21s%24s\n %8s ", "Loads", "back after, s", lowest, level, "time");
+    for (int i = 0; i < 3; i++)
+        fprintf(w->to, "%7s%7s%7s%s", "5 %", "50 %", "95 %", i == 1 ? "   " : "");
+    fputc('\n', w->to);
+}
+
+/* Each under what it is, which stands once for all alike that follow each other. */
 static void loads(const writing *w)
 {
     const explore_answer *s = w->answer;
     size_t listed = s->load_count < LOADS_LISTED ? s->load_count : LOADS_LISTED;
-    char lowest[40], level[40];
     if (listed == 0)
         return;
-    snprintf(lowest, sizeof lowest, "lowest, %s", format_unit(w->system, DIM_TEMPERATURE));
-    snprintf(level, sizeof level, "highest level, %s", format_unit(w->system, DIM_LENGTH));
-    fprintf(w->to, "\n%-38s%17s%20s%18s\n", "Loads", "back after, s", lowest, level);
-    fprintf(w->to, " %8s  %-26s", "time", "what");
-    fprintf(w->to, "%6s%6s%6s%7s%7s%7s%6s%6s%6s\n", "5 %", "50 %", "95 %", "5 %", "50 %", "95 %", "5 %", "50 %", "95 %");
+    load_heads(w);
     for (size_t i = 0; i < listed; i++) {
-        fprintf(w->to, " %8s  %s", format_clock(s->start_s, s->loads[i].time_s).text, text_fitted(s->loads[i].words, 26).text);
-        cells(w, 0, explore_load_output_of(s, i, EXPLORE_LOAD_RECOVERY_S), DIM_TIME, 6);
+        if (i == 0 || strcmp(s->loads[i].words, s->loads[i - 1].words) != 0)
+            report_paragraph(w->to, "%s", text_plain(s->loads[i].words).text);
+        fprintf(w->to, " %8s ", format_clock(s->start_s, s->loads[i].time_s).text);
+        cells(w, 0, explore_load_output_of(s, i, EXPLORE_LOAD_RECOVERY_S), DIM_TIME, 7);
         cells(w, 0, explore_load_output_of(s, i, EXPLORE_LOAD_LOWEST_K), DIM_TEMPERATURE, 7);
-        cells(w, 0, explore_load_output_of(s, i, EXPLORE_LOAD_LEVEL_M), DIM_LENGTH, 6);
+        fputs("   ", w->to);
+        cells(w, 0, explore_load_output_of(s, i, EXPLORE_LOAD_LEVEL_M), DIM_LENGTH, 7);
         fputc('\n', w->to);
     }
     if (s->load_count > listed)
@@ -224,10 +242,10 @@ static void causes(const writing *w)
     fputs("\nWhere the spread comes from: shares of the variance\n", w->to);
     for (size_t i = 0; (t = explore_target_listed(w->answer, i)) != NULL; i++)
         causes_of(w, t);
-    report_paragraph(w->to,
-                     "First-order and total Sobol' indices with 95 %% intervals as far as they lie within 0 to 1: what would go "
-                     "if this number alone were known, and what would stay if all the others were. * Measure this first; a "
-                     "thing whose total is near 0 need not be measured.");
+    report_paragraph(
+        w->to, "First-order and total Sobol' indices with 95 %% intervals as far as they lie within 0 to 1: what would go "
+               "if this number alone were known, and what would stay if all the others were. * Measure this first; a "
+               "thing whose total is near 0 need not be measured.");
 }
 
 static void grid_line(const writing *w, size_t cell)
@@ -259,7 +277,7 @@ void explore_report(const void *answer, const output *o, FILE *to)
     if (s->grid.count == 0)
         verdict(&w);
     else
-        fprintf(to, "%zu steps of %s\n", s->grid.count, text_plain(s->grid.input.words).text);
+        report_verdict(to, "%zu steps of %s", s->grid.count, text_plain(s->grid.input.words).text);
     head(&w);
     inputs(&w);
     if (s->grid.count > 0) {

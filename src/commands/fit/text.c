@@ -28,30 +28,33 @@ static formatted_text value(const writing *w, size_t i, double si)
 static void verdict(const writing *w)
 {
     const boil_least_squares *fit = &w->answer->fit;
+    char text[2400] = "";
     for (size_t i = 0; i < w->answer->problem.parameters; i++) {
         const boil_least_squares_estimate *e = &fit->of[i];
-        fprintf(w->to, "%s%s ", i > 0 ? "; " : "", fit_thing(w->answer, i)->words);
+        TEXT_ADD(text, "%s%s ", i > 0 ? "; " : "", fit_thing(w->answer, i)->words);
         if (e->at_bound)
-            fprintf(w->to, "at the end of its range, %s", value(w, i, e->value).text);
+            TEXT_ADD(text, "at the end of its range, %s", value(w, i, e->value).text);
         else
-            fprintf(w->to, "%s (%s to %s)", value(w, i, e->value).text, value(w, i, e->low).text, value(w, i, e->high).text);
+            TEXT_ADD(text, "%s (%s to %s)", value(w, i, e->value).text, value(w, i, e->low).text, value(w, i, e->high).text);
     }
-    fputs(fit->converged ? "\n" : ": not settled, see below\n", w->to);
+    TEXT_ADD(text, "%s", fit->converged ? "" : ": not settled, see below");
+    text_wrapped(w->to, text, 0, 0, REPORT_WIDTH);
 }
 
 static void estimates(const writing *w)
 {
     const fit_answer *f = w->answer;
-    fprintf(w->to, "\n %-28s %13s %13s   %-26s %s\n", "What was fitted", "before", "with the log", "95 % interval", "left");
+    fprintf(w->to, "\n %-28s %15s %15s %6s\n", "What was fitted", "before", "with the log", "left");
     for (size_t i = 0; i < f->problem.parameters; i++) {
         const boil_least_squares_estimate *e = &f->fit.of[i];
-        char interval[110];
-        snprintf(interval, sizeof interval, "%s to %s", value(w, i, e->low).text, value(w, i, e->high).text);
-        fprintf(w->to, " %-28s %13s %13s   %-26s", fit_thing(w->answer, i)->words, value(w, i, f->problem.start[i]).text,
-                value(w, i, e->value).text, e->at_bound ? "at the end of its range" : interval);
+        fprintf(w->to, " %-28s %15s %15s", fit_thing(w->answer, i)->words, value(w, i, f->problem.start[i]).text,
+                value(w, i, e->value).text);
         if (!isnan(e->error))
-            fprintf(w->to, " %.0f %%", 100 * fit_left(f, i));
-        fputc('\n', w->to);
+            fprintf(w->to, " %4.0f %%", 100 * fit_left(f, i));
+        if (e->at_bound)
+            fputs("\n   at the end of its range\n", w->to);
+        else
+            fprintf(w->to, "\n   95 %% interval: %s to %s\n", value(w, i, e->low).text, value(w, i, e->high).text);
     }
 }
 
@@ -158,9 +161,10 @@ void fit_report(const void *answer, const output *o, FILE *to)
     const fit_answer *f = answer;
     writing w = {f, o->system, to};
     verdict(&w);
-    fprintf(to, "\n%s\n %s: %s", text_plain(f->scenario->title).text, text_plain(f->log_path).text,
-            format_count(f->temperatures, "temperature", "temperatures").text);
-    fprintf(to, " and %s, %zu runs\n", format_count(f->levels, "level", "levels").text, f->fit.trials);
+    report_title(to, f->scenario->title);
+    report_paragraph(to, "%s: %s and %s, %zu runs", text_plain(f->log_path).text,
+                     format_count(f->temperatures, "temperature", "temperatures").text,
+                     format_count(f->levels, "level", "levels").text, f->fit.trials);
     estimates(&w);
     agreement(&w);
     reservations(&w);

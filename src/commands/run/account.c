@@ -2,6 +2,7 @@
 
 #include <math.h>
 #include <stdarg.h>
+#include <string.h>
 
 #include "describe/costs.h"
 #include "describe/report.h"
@@ -92,11 +93,20 @@ static void table(const accountant *a)
     }
 }
 
-static formatted_text money(const accountant *a, double cost)
+#define CURRENCY_BYTES 4 /* what is longer is said once, below the table */
+
+static const char *currency_of(const accountant *a)
 {
     const char *currency = a->o->scenario->prices.currency;
+    return currency != NULL ? currency : "";
+}
+
+static formatted_text money(const accountant *a, double cost)
+{
+    const char *currency = currency_of(a);
+    bool beside = currency[0] != '\0' && strlen(currency) <= CURRENCY_BYTES;
     formatted_text t = {""};
-    TEXT_ADD(t.text, "%.2f%s%s", cost, currency != NULL ? " " : "", currency != NULL ? currency : "");
+    TEXT_ADD(t.text, "%.2f%s%s", cost, beside ? " " : "", beside ? currency : "");
     return t;
 }
 
@@ -124,6 +134,8 @@ static void add_costs(const accountant *a)
     for (int i = 0; i < COST_ITEMS; i++)
         add_cost(a, i == COST_HEAT ? sources[a->o->scenario->plant.heater.source] : words[i], c.of[i]);
     add_cost(a, "cost in all", c.total);
+    if (c.total > 0 && strlen(currency_of(a)) > CURRENCY_BYTES)
+        tell(a, "Costs are in %s.", text_plain(currency_of(a)).text);
 }
 
 static void heat(const accountant *a)

@@ -172,16 +172,17 @@ static rest rest_of(const carried_out_line *lines, size_t count)
 static void rest_print(const sheet *h, const table *t, const carried_out_line *lines, size_t count)
 {
     rest r = rest_of(lines, count);
-    fprintf(h->to, " ... and %zu %s more", count, t->what);
+    char text[300] = "";
+    TEXT_ADD(text, "... and %zu %s more", count, t->what);
     if (r.not_back > 0)
-        fprintf(h->to, "; boil not back after %zu", r.not_back);
+        TEXT_ADD(text, "; boil not back after %zu", r.not_back);
     else if (r.slowest_s > 0)
-        fprintf(h->to, "; slowest back %s (%s)", format_duration(r.slowest_s).text,
-                carried_out_clock(h->run, r.slowest_at_s).text);
+        TEXT_ADD(text, "; slowest back %s (%s)", format_duration(r.slowest_s).text,
+                 carried_out_clock(h->run, r.slowest_at_s).text);
     if (r.steam_ratio > 0)
-        fprintf(h->to, "; steam at most %s (%s)", format_ratio(r.steam_ratio).text,
-                carried_out_clock(h->run, r.steam_at_s).text);
-    fputc('\n', h->to);
+        TEXT_ADD(text, "; steam at most %s (%s)", format_ratio(r.steam_ratio).text,
+                 carried_out_clock(h->run, r.steam_at_s).text);
+    report_paragraph(h->to, "%s", text);
 }
 
 /* "6:05 drain to the mark: ended 6:06, the gauge shows it" */
@@ -328,7 +329,8 @@ static void breaks_print(const sheet *h)
     const scenario *s = h->run->scenario;
     for (size_t i = 0; i < s->schedule.breaks_count; i++) {
         const char *words = s->wording.breaks[i].text;
-        fprintf(h->to, " break: %s%s%s\n", scenario_break_time(s, i).text, words[0] != '\0' ? ", " : "", words);
+        report_paragraph(h->to, "break: %s%s%s", scenario_break_time(s, i).text, words[0] != '\0' ? ", " : "",
+                         text_plain(words).text);
     }
 }
 

@@ -37,7 +37,7 @@ static void bath(const report_to *r)
     report_bath_row rows[REPORT_BATH_ROWS];
     report_words first_boil = report_first_boil_words(r->o);
     fprintf(r->to, " %-16s %14s %14s%s\n", "bath", "at the start", "at the end",
-            isnan(s->overflow_s) ? "" : "  (after overflow: not a prediction)");
+            isnan(s->overflow_s) ? "" : "  (overflowed: no prediction)");
     report_bath_rows(s, rows);
     for (int i = 0; i < REPORT_BATH_ROWS; i++)
         bath_line(r, rows[i].what, rows[i].dimension, rows[i].start, rows[i].end);
@@ -49,10 +49,7 @@ static void bath(const report_to *r)
 static void title(const report_to *r)
 {
     const scenario *s = r->o->scenario;
-    if (s->title != NULL) {
-        fputc('\n', r->to);
-        text_wrapped(r->to, text_plain(s->title).text, 0, 0, REPORT_WIDTH);
-    }
+    report_title(r->to, s->title);
     fprintf(r->to, " %s from %s", format_duration(r->o->central.end_s).text, format_clock(s->start_s, 0).text);
     if (carried_out_stopped(r->o))
         fprintf(r->to, " (STOPPED; %s were asked for)", format_duration(s->schedule.duration_s).text);

@@ -47,32 +47,33 @@ static void verdict_shut(const writing *w)
     const size_answer *a = w->a;
     formatted_text limit = format_duration(a->size->limit_s);
     if (a->heats.found == BOIL_WINDOW_FOUND)
-        fprintf(w->to,
-                "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that it boils over\n",
-                heat_words(w, a->heats.heat_W).text, limit.text);
+        report_verdict(w->to,
+                       "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that it "
+                       "boils over",
+                       heat_words(w, a->heats.heat_W).text, limit.text);
     else if (a->heats.found == BOIL_WINDOW_BEYOND)
-        fprintf(w->to, "It needs water, not heat: before any heat has the boil back within %s it boils too strong\n",
-                limit.text);
+        report_verdict(w->to, "It needs water, not heat: before any heat has the boil back within %s it boils too strong",
+                       limit.text);
     else
-        fprintf(w->to, "No heat brings the boil back within %s after every load\n", limit.text);
+        report_verdict(w->to, "No heat brings the boil back within %s after every load", limit.text);
 }
 
 static void verdict_open(const writing *w)
 {
     const size_answer *a = w->a;
     const boil_window_end *e = &a->heats.possible;
-    fprintf(w->to, "%s to the tank bring every boil back within %s", heat_words(w, a->heats.heat_W).text,
-            format_duration(a->size->limit_s).text);
+    char over[120] = "";
     if (boil_window_end_surges(&a->heats.likely, a->heats.heat_W))
-        fprintf(w->to, ", but with that it boils over: it takes %s",
-                size_shown_up(w->system, DIM_POWER, a->heats.likely.from_W).text);
+        TEXT_ADD(over, ", but with that it boils over: it takes %s",
+                 size_shown_up(w->system, DIM_POWER, a->heats.likely.from_W).text);
     else if (boil_window_end_shut(e))
-        fputs("; with that it may boil over", w->to);
+        TEXT_ADD(over, "; with that it may boil over");
     else if (boil_window_end_surges(e, a->heats.heat_W))
-        fprintf(w->to, "; with less than %s it may boil over", size_shown_up(w->system, DIM_POWER, e->from_W).text);
+        TEXT_ADD(over, "; with less than %s it may boil over", size_shown_up(w->system, DIM_POWER, e->from_W).text);
     else if (e->rim == BOIL_RIM_AT)
-        fprintf(w->to, "; it may boil over above %s", SHOWN(w->system, POWER, e->heat_W));
-    fputc('\n', w->to);
+        TEXT_ADD(over, "; it may boil over above %s", SHOWN(w->system, POWER, e->heat_W));
+    report_verdict(w->to, "%s to the tank bring every boil back within %s%s", heat_words(w, a->heats.heat_W).text,
+                   format_duration(a->size->limit_s).text, over);
 }
 
 static void quantity_line(const writing *w, const char *name, unit_dimension d, double si, const char *note)
@@ -90,10 +91,10 @@ static void per_volume_line(const writing *w)
 {
     const size_answer *a = w->a;
     formatted_text us, si;
-    snprintf(us.text, sizeof us.text, "%.3g kBtu/h per gal",
+    snprintf(us.text, sizeof us.text, "%.3g kBtu/h",
              unit_from_si(DIM_POWER, "kBtu/h", a->heats.heat_W) / unit_from_si(DIM_VOLUME, "gal", a->heats.calm.volume_m3));
-    snprintf(si.text, sizeof si.text, "%.3g W per L", a->heats.heat_W / unit_from_si(DIM_VOLUME, "L", a->heats.calm.volume_m3));
-    listing_both(w->to, " per volume of bath", us.text, si.text, "");
+    snprintf(si.text, sizeof si.text, "%.3g W", a->heats.heat_W / unit_from_si(DIM_VOLUME, "L", a->heats.calm.volume_m3));
+    listing_both(w->to, " per gal, per L", us.text, si.text, "of bath");
 }
 
 static void steam_line(const writing *w, const char *name, double m3_s, const char *note)
@@ -119,8 +120,7 @@ static void heat(const writing *w)
     quantity_line(w, "calm losses", DIM_POWER, a->heats.calm.losses_W, "with less it does not boil at all");
     quantity_line(w, "in the scenario", DIM_POWER, a->heats.own_W, a->heats.own_W < a->heats.heat_W ? "too little" : "enough");
     if (!isnan(a->heats.heat_up_s))
-        listing_both(w->to, "heating up", format_duration(a->heats.heat_up_s).text, format_duration(a->heats.heat_up_s).text,
-                     "from a room-cold bath");
+        listing_one(w->to, "heating up", format_duration(a->heats.heat_up_s).text, "from a room-cold bath");
 }
 
 /* Steam that leaves is water that must be made up. */
@@ -209,9 +209,9 @@ static void proof(const writing *w)
     if (a->heats.proof.loads_count > LOADS_LISTED)
         fprintf(w->to, " ... and %zu loads more; slowest %s\n", a->heats.proof.loads_count - LOADS_LISTED,
                 format_duration(boil_history_recoveries(&a->heats.proof, a->size->limit_s).slowest_s).text);
-    fprintf(w->to, " least freeboard %s; most steam %s\n",
-            SHOWN(w->system, LENGTH, a->heats.proof.summary.freeboard_min_m.value),
-            SHOWN(w->system, MASS_FLOW, a->heats.proof.summary.steam_peak_kg_s.value));
+    report_paragraph(w->to, "least freeboard %s; most steam %s",
+                     SHOWN(w->system, LENGTH, a->heats.proof.summary.freeboard_min_m.value),
+                     SHOWN(w->system, MASS_FLOW, a->heats.proof.summary.steam_peak_kg_s.value));
     if (boil_heater_window_never_stops(&a->heats))
         report_paragraph(w->to, "With this heat the load never stops the boil: it takes heat more slowly than the bath can "
                                 "spare it. With 1 %% less the boil is lost, and comes back only when the steel is nearly hot.");
@@ -219,11 +219,11 @@ static void proof(const writing *w)
 
 void size_report_case(const size_case *c, unit_system s, FILE *to)
 {
-    fprintf(to, "\n%s\n", text_plain(c->scenario->title).text);
+    report_title(to, c->scenario->title);
     if (c->one_load)
-        fprintf(to, " one load into the steady boil: %s\n", size_case_words(c, s, 0).text);
+        report_paragraph(to, "one load into the steady boil: %s", text_plain(size_case_words(c, s, 0).text).text);
     else
-        fprintf(to, " with all that is done in the scenario\n");
+        report_paragraph(to, "with all that is done in the scenario");
 }
 
 void size_report(const void *answer, const output *o, FILE *to)
@@ -252,9 +252,10 @@ void size_table_report(const void *answer, const output *o, FILE *to)
 {
     const size_cells *t = answer;
     unit_system s = o->system;
-    fprintf(to, "Heat to the tank, %s, that brings the boil back within %s after one load of plate at %s\n",
-            format_unit(s, DIM_POWER), format_duration(t->limit_s).text, SHOWN(s, TEMPERATURE, BOIL_ZERO_CELSIUS + 20));
-    fprintf(to, "\n%s\n\n %-14s", text_plain(t->scenario->title).text, "load");
+    report_verdict(to, "Heat to the tank, %s, that brings the boil back within %s after one load of plate at %s",
+                   format_unit(s, DIM_POWER), format_duration(t->limit_s).text, SHOWN(s, TEMPERATURE, BOIL_ZERO_CELSIUS + 20));
+    report_title(to, t->scenario->title);
+    fprintf(to, "\n %-14s", "load");
     for (size_t k = 0; k < SIZE_CELL_PLATES; k++)
         fprintf(to, " %10s", format_exact(s, DIM_LENGTH, t->cells[k].plate_m).text);
     for (size_t i = 0; i < t->count; i++) {

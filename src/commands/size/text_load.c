@@ -26,10 +26,10 @@ void size_heaviest_report(const void *answer, const output *o, FILE *to)
     unit_system s = o->system;
     formatted_text limit = format_duration(h->size->limit_s);
     if (h->times > 0)
-        fprintf(to, "All loads may be x%.3f as heavy: up to %s, back within %s and below the rim\n",
-                floor(h->times * 1000) / 1000, SHOWN(s, MASS, h->times * h->size->load.mass_kg), limit.text);
+        report_verdict(to, "All loads may be x%.3f as heavy: up to %s, back within %s and below the rim",
+                       floor(h->times * 1000) / 1000, SHOWN(s, MASS, h->times * h->size->load.mass_kg), limit.text);
     else
-        fprintf(to, "With this heat not even the lightest load has the boil back within %s below the rim\n", limit.text);
+        report_verdict(to, "With this heat not even the lightest load has the boil back within %s below the rim", limit.text);
     size_report_case(h->size, s, to);
     if (h->times > 0)
         heaviest_lines(h, s, to);
@@ -42,9 +42,9 @@ static void interval_proof(const boil_history *h, unit_system s, FILE *to)
     for (size_t i = h->loads_count - REPEATS_LISTED; i < h->loads_count; i++)
         fprintf(to, " %8s %10s\n", format_duration(h->loads[i].time_s).text,
                 isnan(h->loads[i].boil_lost_s) ? "kept" : format_duration(h->loads[i].recovery_s).text);
-    fprintf(to, " boiling between %s and %s; water %s in all, let in by a valve that holds the boiling point\n",
-            SHOWN(s, TEMPERATURE, h->summary.temperature_min_K.value),
-            SHOWN(s, TEMPERATURE, h->summary.temperature_max_K.value), SHOWN(s, MASS, h->summary.water_controlled_kg));
+    report_paragraph(to, "boiling between %s and %s; water %s in all, let in by a valve that holds the boiling point",
+                     SHOWN(s, TEMPERATURE, h->summary.temperature_min_K.value),
+                     SHOWN(s, TEMPERATURE, h->summary.temperature_max_K.value), SHOWN(s, MASS, h->summary.water_controlled_kg));
 }
 
 void size_interval_report(const void *answer, const output *o, FILE *to)
@@ -53,12 +53,13 @@ void size_interval_report(const void *answer, const output *o, FILE *to)
     unit_system s = o->system;
     formatted_text limit = format_duration(i->size->limit_s);
     if (i->interval_s > 0)
-        fprintf(to, "A load every %s, and no sooner, has the boil back within %s each time and stays in the band\n",
-                format_duration(i->interval_s).text, limit.text);
+        report_verdict(to, "A load every %s, and no sooner, has the boil back within %s each time and stays in the band",
+                       format_duration(i->interval_s).text, limit.text);
     else
-        fprintf(to, "However long one waits between them, such loads do not have the boil back within %s in the band\n",
-                limit.text);
-    fprintf(to, "\n%s\n equal loads: %s\n", text_plain(i->size->scenario->title).text, size_case_words(i->size, s, 0).text);
+        report_verdict(to, "However long one waits between them, such loads do not have the boil back within %s in the band",
+                       limit.text);
+    report_title(to, i->size->scenario->title);
+    report_paragraph(to, "equal loads: %s", text_plain(size_case_words(i->size, s, 0).text).text);
     double stay_s = i->size->load.immersed_s;
     if (i->interval_s < stay_s && isfinite(stay_s))
         report_paragraph(to,

@@ -143,7 +143,6 @@ const command command_solution = {
     .summary = "look-up: boiling point, strength, density, heats, or a table of them",
     .description = "Properties of a bath of the given salts, at its boiling point or below it, at sea level or higher up. It "
                    "needs the salts and one of salt fraction, strength and boiling point, or a table over one of these.",
-    .example =
-        PROGRAM_NAME " solution --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2' --boiling-point '285 degF' --altitude '900 ft'",
+    .example = PROGRAM_NAME " solution --salts '80 % NaOH, 20 % NaNO3' --boiling-point '285 degF'",
     COMMAND_PARTS(solution_documents),
 };

@@ -26,7 +26,7 @@ void solution_report(const void *answers, const output *o, FILE *to)
     listing_line(to, "1 % more salts", DIM_DIFFERENCE, 0.01 * a->slope_K, "higher");
     listing_line(to, "density", DIM_CONCENTRATION, a->hot_kg_m3, "at the boil");
     listing_line(to, "", DIM_CONCENTRATION, a->cold_kg_m3, "at 20 degC");
-    fprintf(to, " %-40s %.1f degrees Baume, %.1f degrees Twaddell\n", "hydrometer, at 60 degF", solution_baume(a->gravity_60F),
+    fprintf(to, " %-19s %.1f degrees Baume, %.1f degrees Twaddell\n", "hydrometer, 60 degF", solution_baume(a->gravity_60F),
             solution_twaddell(a->gravity_60F));
     if (!isnan(a->crystals_from_K))
         listing_line(to, "it crystallises", DIM_TEMPERATURE, a->crystals_from_K, "and below");
@@ -47,7 +47,7 @@ void solution_report(const void *answers, const output *o, FILE *to)
 static void row(const solution_answer *a, FILE *to)
 {
     bool crystallised = a->crystals_from_K > BOIL_ZERO_CELSIUS + 20; /* NaN: never */
-    fprintf(to, " %7s %8s %7s %8s %8s %8s %8s %8s%c%7.1f %7.1f %9.1f\n",
+    fprintf(to, " %5s %7s %6s %6s %6s %6s %6s %6s%c%5.1f %6.1f %8.1f\n",
             format_number(UNITS_US, DIM_FRACTION, a->salt_fraction).text,
             format_number(UNITS_US, DIM_CONCENTRATION, a->strength_kg_m3).text,
             format_number(UNITS_SI, DIM_CONCENTRATION, a->strength_kg_m3).text,
@@ -66,15 +66,16 @@ void solution_table_report(const void *answers, const output *o, FILE *to)
     const boil_plant *p = a->plant;
     blend_line(p, to);
     listing_line(to, "pressure", DIM_PRESSURE, p->ambient.pressure_Pa, "");
-    fprintf(to, "\n %7s %16s %17s %8s %17s %15s %9s\n", "salts", "strength", "boils at", "hot", "density, 20 degC",
-            "at 60 degF", "dilution");
-    fprintf(to, " %7s %8s %7s %8s %8s %8s %8s %8s %7s %7s %9s\n", "%", "lb/gal", "kg/m3", "degF", "degC", "kg/m3", "kg/m3",
+    fprintf(to, "\n %5s %14s %13s %6s %13s %12s %8s\n", "salts", "strength", "boils at", "hot", "at 20 degC", "at 60 degF",
+            "dilution");
+    fprintf(to, " %5s %7s %6s %6s %6s %6s %6s %6s %5s %6s %8s\n", "%", "lb/gal", "kg/m3", "degF", "degC", "kg/m3", "kg/m3",
             "lb/gal", "Baume", "Twadd.", "kJ/kg");
     for (size_t i = 0; i < a->count; i++)
         row(&a->rows[i], to);
     fputc('\n', to);
     report_paragraph(to,
-                     "Strength: salts per volume at the boil. Dilution: heat set free per kg of water put in, at the boil or "
+                     "Strength: salts per volume at the boil. Hot, and at 20 degC: density. Dilution: heat set free per kg of "
+                     "water put in, at the boil or "
                      "the temperature given. *: holds crystals at 20 degC; looked up alone, it says up to what temperature.");
     boil_initial_charge as = p->charge;
     as.basis = BOIL_INITIAL_BY_SALT_FRACTION;

@@ -119,7 +119,18 @@ static void wrapped_text_keeps_its_words_and_its_width(void **state)
     printed_begin(&p);
     text_wrapped(p.to, "one two three four anextraordinarilylongword five", 0, 2, 14);
     char *got = printed_end(&p);
-    assert_string_equal(got, "  one two\n  three four\n  anextraordinarilylongword\n  five\n");
+    assert_string_equal(got, "  one two\n  three four\n  anextraordin\n  arilylongwor\n  d five\n");
+    free(got);
+    printed_begin(&p);
+    fputs("worst", p.to);
+    assert_int_equal(text_wrapped(p.to, "\u00fcberlang \u00e4\u00f6\u00fc\u00e4\u00f6\u00fc\u00e4\u00f6", 5, 2, 10), 3);
+    got = printed_end(&p);
+    assert_string_equal(got, "worst\n  \u00fcberlang\n  \u00e4\u00f6\u00fc\u00e4\u00f6\u00fc\u00e4\u00f6\n");
+    free(got);
+    printed_begin(&p);
+    text_wrapped(p.to, "back after 60.8 min", 0, 0, 16);
+    got = printed_end(&p);
+    assert_string_equal(got, "back after\n60.8 min\n");
     free(got);
     printed_begin(&p);
     text_wrapped(p.to, "", 0, 2, 14);
@@ -169,7 +180,8 @@ static void what_a_report_cannot_tell_apart_is_the_same(void **state)
     assert_true(format_same(DIM_TIME, 120, 121) && !format_same(DIM_TIME, 120, 121.1));
     assert_true(format_same(DIM_TEMPERATURE, 413.70, 413.74) && !format_same(DIM_TEMPERATURE, 413.70, 413.76));
     assert_true(format_same(DIM_LENGTH, 0.5, 0.5009) && !format_same(DIM_LENGTH, 0.5, 0.5011));
-    assert_true(format_same(DIM_MASS, 0.001, 0.005) && format_same(DIM_MASS, 100, 100.09) && !format_same(DIM_MASS, 100, 100.2));
+    assert_true(format_same(DIM_MASS, 0.001, 0.005) && format_same(DIM_MASS, 100, 100.09) &&
+                !format_same(DIM_MASS, 100, 100.2));
     assert_true(format_same(DIM_POWER, 1000, 1004) && !format_same(DIM_POWER, 1000, 1006));
     assert_true(format_same(DIM_TIME, (double)NAN, (double)NAN) && !format_same(DIM_TIME, (double)NAN, 1));
 }
