@@ -364,8 +364,8 @@ static void the_account_names_all_that_there_was(void **state)
     assert_says(text, " dry salts                             22.0 lb\n");
     assert_says(text, " ready-mixed liquid                    44.1 lb\n");
     assert_says(text, "the valve opened 12 times, was open 25 % of the time and gave\n 66.1 lb.\n");
-    assert_says(text, "Dry salt: at most 8.82 lb not yet dissolved; on the floor a bed of up to 0.20\n"
-                      " in, the floor under it up to 36.0 degF hotter than the bath (7:22).\n");
+    assert_says(text, "Dry salt: at most 8.82 lb not yet dissolved; on the floor a bed of up to\n"
+                      " 0.20 in, the floor under it up to 36.0 degF hotter than the bath (7:22).\n");
     assert_says(text, "Cooling: below 194.0 degF salts crystallise, here from 6:00+1d on; nitrate and\n"
                       " nitrite up to 110 lb.\n");
     free(text);
@@ -496,13 +496,13 @@ static void uncertainty_falls_on_what_was_not_given(void **state)
     printed_begin(&p);
     report_uncertainty(&c, UNITS_US, p.to);
     char *text = printed_end(&p);
-    assert_says(text, "up to 9 degF lower or 5\n degF higher");
+    assert_says(text, "up to 9 degF lower or\n 5 degF higher");
     free(text);
     c.blend[BOIL_NAOH] = 0.65;
     printed_begin(&p);
     report_uncertainty(&c, UNITS_US, p.to);
     text = printed_end(&p);
-    assert_says(text, "up to 11 degF lower or 7\n degF higher");
+    assert_says(text, "up to 11 degF lower or\n 7 degF higher");
     free(text);
     c.blend[BOIL_NAOH] = 1;
     printed_begin(&p);
