@@ -37,17 +37,22 @@ static void head(const teller *t)
     TEXT_ADD(g->behind.text, "  %s", f->title);
 }
 
+static void first_act(const teller *t, const boil_finding *f)
+{
+    gist_row *r = begin(t, "do first");
+    TEXT_ADD(r->says.text, "%s", f->advice);
+}
+
 static void worst(const teller *t, const boil_finding *f)
 {
-    gist_row *r = begin(t, "worst");
     const boil_finding *cause = headline_cause(t->o, f);
-    TEXT_ADD(r->says.text, "%s", finding_worst_of(t->o, f, t->system).text);
-    if (r->says.text[0] == '\0')
-        TEXT_ADD(r->says.text, "%s", f->advice);
+    finding_words how = finding_worst_of(t->o, f, t->system);
     if (headline_is_possible(t->o, f))
-        TEXT_ADD(r->says.text, "; not in every run");
+        TEXT_ADD(how.text, "%snot in every run", how.text[0] != '\0' ? "; " : "");
     if (cause != NULL)
-        TEXT_ADD(r->says.text, "; cause: %s", cause->title);
+        TEXT_ADD(how.text, "%scause: %s", how.text[0] != '\0' ? "; " : "", cause->title);
+    if (how.text[0] != '\0')
+        TEXT_ADD(begin(t, "worst")->says.text, "%s", how.text);
 }
 
 /* How much of each limit is used up; of a run that is within all of them the most used is told. */
@@ -253,6 +258,8 @@ gist gist_of(const carried_out *o, unit_system s)
     gist g = {.rows_count = 0};
     teller t = {o, &o->central.summary, &o->scenario->plant.limits, s, &g};
     head(&t);
+    if (g.headline != NULL)
+        first_act(&t, g.headline);
     if (carried_out_stopped(o))
         stopped(&t);
     if (g.headline != NULL)

@@ -1,4 +1,4 @@
-/* describe/gist.h -- a run in the few lines that decide: what is worst, loads, water, where it boils, level and freeboard, and what
+/* describe/gist.h -- a run in the few lines that decide: what is worst and what to do about that first, loads, water, where it boils, level and freeboard, and what
    was first out of order. The same in the text, on the page and in `compare`. */
 #ifndef DESCRIBE_GIST_H
 #define DESCRIBE_GIST_H
@@ -11,7 +11,7 @@ typedef struct {
     TEXT_OF(300) says; /* "least 7.9 in at 6:25, limit 6.0" */
 } gist_row;
 
-#define GIST_ROWS 8 /* one more than usual of a run that stopped early */
+#define GIST_ROWS 9 /* one more than usual of a run that stopped early */
 
 typedef struct {
     const boil_finding *headline; /* NULL: nothing is above NOTICE */

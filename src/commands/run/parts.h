@@ -55,7 +55,15 @@ void screen_head(const carried_out *o, const output *how, FILE *to); /* the firs
 void screen_gist(const carried_out *o, const output *how, FILE *to);
 void screen_chart(const carried_out *o, const boil_history *trace, const output *how, int boils_lines, int level_lines,
                   FILE *to);
-int screen_finding(const carried_out *o, const boil_finding *f, const output *how, bool all, FILE *to); /* how many lines */
+
+typedef enum {
+    FINDING_BARE,   /* what it is, how bad, and what to do */
+    FINDING_CAUSED, /* with its cause */
+    FINDING_WHOLE   /* with its grades as well */
+} finding_depth;
+
+/* How many lines. What the gist says of the first of all is not repeated, unless it is to be told whole. */
+int screen_finding(const carried_out *o, const boil_finding *f, const output *how, finding_depth depth, FILE *to);
 
 /* As it is worked: what is done, by the clock, the lifting of loads as well, and what is to be expected of each. */
 

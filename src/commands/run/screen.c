@@ -18,6 +18,7 @@ typedef struct {
     const carried_out *o;
     const output *how;
     FILE *to; /* NULL: lines are only counted */
+    finding_depth depth;
 } screen;
 
 /* The title of the scenario at the right, where it has room. */
@@ -59,7 +60,7 @@ static int gist_print(const screen *s)
 
 void screen_gist(const carried_out *o, const output *how, FILE *to)
 {
-    gist_print(&(screen){o, how, to});
+    gist_print(&(screen){o, how, to, FINDING_WHOLE});
 }
 
 static void add(finding_words *w, const char *text)
@@ -67,23 +68,37 @@ static void add(finding_words *w, const char *text)
     TEXT_ADD(w->text, "%s%s", w->text[0] != '\0' ? ". " : "", text);
 }
 
-int screen_finding(const carried_out *o, const boil_finding *f, const output *how, bool all, FILE *to)
+static finding_words told_of(const carried_out *o, const boil_finding *f, unit_system s, finding_depth depth)
 {
-    finding_words w = finding_facts_of(o, f, how->system), grades = finding_grades_of(o, f);
-    char title[160];
-    if (all && grades.text[0] != '\0')
+    finding_words w = finding_facts_of(o, f, s), grades = finding_grades_of(o, f);
+    const boil_finding *cause = f->severity > BOIL_SEVERITY_NOTICE ? headline_cause(o, f) : NULL;
+    bool in_gist = f == headline_of(o) && depth != FINDING_WHOLE;
+    if (depth == FINDING_WHOLE && grades.text[0] != '\0')
         add(&w, grades.text);
-    if (all && f->of_mixing && f->certainty == BOIL_CERTAIN)
+    if (depth == FINDING_WHOLE && f->of_mixing && f->certainty == BOIL_CERTAIN)
         add(&w, "Certain in the band");
-    add(&w, f->advice);
-    snprintf(title, sizeof title, "%s%s", headline_is_possible(o, f) ? "(possible) " : "", f->title);
+    if (depth != FINDING_BARE && cause != NULL && !in_gist) {
+        add(&w, "Cause: ");
+        TEXT_ADD(w.text, "%s", cause->title);
+    }
+    if (!in_gist)
+        add(&w, f->advice);
+    return w;
+}
+
+int screen_finding(const carried_out *o, const boil_finding *f, const output *how, finding_depth depth, FILE *to)
+{
+    finding_words w = told_of(o, f, how->system, depth);
+    char title[160];
     int used = INDENT - 1;
+    snprintf(title, sizeof title, "%s%s", headline_is_possible(o, f) ? "(possible) " : "", f->title);
     if (to != NULL) {
         fputc(' ', to);
         finding_severity_print(to, f->severity, how->colour);
         fprintf(to, "%*s", INDENT - 2 - (int)strlen(boil_severity_word(f->severity)), "");
     }
-    return text_wrapped(to, title, used, used + 1, REPORT_WIDTH) + text_wrapped(to, w.text, 0, INDENT, REPORT_WIDTH);
+    int lines = text_wrapped(to, title, used, used + 1, REPORT_WIDTH);
+    return w.text[0] != '\0' ? lines + text_wrapped(to, w.text, 0, INDENT, REPORT_WIDTH) : lines;
 }
 
 /* How many there are of each severity behind the first `shown`. */
@@ -134,7 +149,7 @@ static int findings(const screen *s, int most)
     for (const boil_finding *f = NULL; shown < most && (f = headline_next(s->o, f)) != NULL; shown++) {
         if (f->severity == BOIL_SEVERITY_NOTICE)
             break;
-        lines += screen_finding(s->o, f, s->how, false, s->to);
+        lines += screen_finding(s->o, f, s->how, s->depth, s->to);
     }
     lines += others(s, shown);
     if (lines > 0 && s->to != NULL)
@@ -158,14 +173,18 @@ void screen_chart(const carried_out *o, const boil_history *trace, const output 
 #define CHART_LEAST_BOILS 5
 #define CHART_LEAST_LEVEL 4
 
-/* Head, findings and chart share the lines there are: first the chart gives, then the findings. */
+/* Head, findings and chart share the lines there are: first the chart gives, then the causes, then the findings. */
 void screen_print(const carried_out *o, const boil_history *trace, const output *how, FILE *to)
 {
-    screen s = {o, how, to}, counted = {o, how, NULL};
+    screen s = {o, how, to, FINDING_BARE}, counted = {o, how, NULL, FINDING_BARE};
     int around = gist_print(&counted) + 1 + 1 + (isnan(o->central.summary.overflow_s) ? 0 : 1) + 2;
     int most = FINDINGS_MOST, least = chart_lines(o, CHART_LEAST_BOILS, CHART_LEAST_LEVEL);
     while (most > 1 && around + findings(&counted, most) + least > SCREEN_LINES)
         most--;
+    counted.depth = FINDING_CAUSED;
+    if (around + findings(&counted, most) + least > SCREEN_LINES)
+        counted.depth = FINDING_BARE;
+    s.depth = counted.depth;
     int left = SCREEN_LINES - around - findings(&counted, most) - least;
     int level_more = left > 0 ? (left < 2 ? left : 2) : 0, boils_more = left > 2 ? (left < 4 ? left - 2 : 2) : 0;
     gist_print(&s);

@@ -86,7 +86,7 @@ static void findings(const report_to *r)
     const boil_finding *f = NULL;
     heading(r->to, "Findings");
     while ((f = headline_next(r->o, f)) != NULL)
-        screen_finding(r->o, f, r->how, true, r->to);
+        screen_finding(r->o, f, r->how, FINDING_WHOLE, r->to);
     if (r->o->found.count + r->o->possible.count == 0)
         fputs(" none\n", r->to);
     if (r->o->possible.count > 0)

@@ -21,14 +21,15 @@ void page_severity(html *h, boil_severity s, bool only_possible)
 static void finding(html *h, const carried_out *o, const boil_finding *f, unit_system s)
 {
     finding_words grades = finding_grades_of(o, f);
+    const boil_finding *cause = f->severity > BOIL_SEVERITY_NOTICE ? headline_cause(o, f) : NULL;
     html_open(h, "tr", NULL);
     html_open(h, "th", "scope=\"row\"");
     page_severity(h, f->severity, headline_is_possible(o, f));
     html_close(h);
     html_open(h, "td", NULL);
     html_element(h, "strong", NULL, "%s", f->title);
-    html_element(h, "span", NULL, ": %s%s%s. %s", finding_facts_of(o, f, s).text, grades.text[0] != '\0' ? ". " : "",
-                 grades.text, f->advice);
+    html_element(h, "span", NULL, ": %s%s%s%s%s. %s", finding_facts_of(o, f, s).text, grades.text[0] != '\0' ? ". " : "",
+                 grades.text, cause != NULL ? ". Cause: " : "", cause != NULL ? cause->title : "", f->advice);
     html_close(h);
     html_close(h);
 }
