@@ -1,11 +1,38 @@
 /* actions/action_switch.c -- what is set: the heat, by its dial or a thermostat; mixer, lid and exhaust, which are only on or off. */
 
+#include <string.h>
+
 #include "actions/action.h"
 #include "base/words.h"
 
 static const bounds dial_share = {"%", 0, 100};
 
 static const bounds set_point = {"degC", 0, 200};
+
+/* "heat low", "heat 220 degF": what people say of a fire that is set back. */
+static bool no_share(const cursor *c)
+{
+    const char *start = c->at;
+    size_t n = 0;
+    while (start + n < c->end && start[n] != ',')
+        n++;
+    words_quote q = words_quoted(start, n);
+    if (quantity_comes(*c, UNIT_OF(DIM_TEMPERATURE)))
+        return cursor_error(c, start, "'heat %s' is a temperature, and the dial has a percentage: write 'heat thermostat %s'",
+                            q.text, q.text);
+    return cursor_error(
+        c, start,
+        "'heat %s' does not say how much: write 'heat 30 %%' for the dial, 'heat thermostat 250 degF' for a bath "
+        "held at that, 'heat off' or 'heat on'",
+        q.text);
+}
+
+/* A share, or a number that lacks its sign. */
+static bool share_comes(cursor c)
+{
+    cursor_done(&c);
+    return c.at == c.end || (strchr("-0123456789", *c.at) != NULL && !quantity_comes(c, UNIT_OF(DIM_TEMPERATURE)));
+}
 
 static bool parse_dial(action_reader *r, cursor *c, boil_action *a, action_line *line)
 {
@@ -24,7 +51,9 @@ static bool parse_dial(action_reader *r, cursor *c, boil_action *a, action_line 
         if (!quantity_read(c, "thermostat", UNIT_OF(DIM_TEMPERATURE), &q) || !quantity_within(c, "thermostat", &q, &set_point))
             return false;
         *h = (boil_action_heat){.order = BOIL_HEAT_THERMOSTAT, .set_point_K = q.si};
-    } else if (quantity_share(c, "heat", &q) && quantity_within(c, "heat", &q, &dial_share))
+    } else if (!share_comes(*c))
+        return no_share(c);
+    else if (quantity_share(c, "heat", &q) && quantity_within(c, "heat", &q, &dial_share))
         *h = (boil_action_heat){.order = BOIL_HEAT_TURN, .dial = q.si};
     else
         return false;

@@ -157,8 +157,11 @@ static const dimension_facts facts[DIM_COUNT + 1] = {
 static const struct {
     const char *reason, *spellings[8]; /* NULL after the last */
 } refused[] = {
-    {"lacks its degree: write degF", {"F"}},
-    {"lacks its degree: write degC", {"C"}},
+    {"lacks its degree: write degF", {"F", "f"}},
+    {"lacks its degree: write degC", {"C", "c"}},
+    {"is written degF", {"Fahrenheit", "fahrenheit", "degf", "DEGF"}},
+    {"is written degC", {"Celsius", "celsius", "centigrade", "degc", "DEGC"}},
+    {"does not say whose degree: write degF or degC", {"deg", "degs", "degree", "degrees", "\u00b0"}},
     {"does not say from where it counts: write psia (absolute), or kPa or inHg", {"psi"}},
     {"counts from the room's own pressure: write it absolute, in psia, kPa or inHg", {"psig"}},
     {"means a thousand to some and a million to others: write kBtu/h or MMBtu/h",

@@ -181,13 +181,15 @@ static void degree_sign_and_superscripts_read_as_plain_text(void **state)
 static void doubtful_units_are_refused_with_a_reason(void **state)
 {
     (void)state;
-    const char *doubtful[] = {"psi", "MBtu/h", "MBH", "ton", "cal", "F"};
+    const char *doubtful[] = {"psi", "MBtu/h", "MBH",        "ton", "cal",     "F",     "f",
+                              "c",   "degf",   "Fahrenheit", "deg", "degrees", "\u00b0"};
     size_t used;
     for (size_t i = 0; i < sizeof doubtful / sizeof doubtful[0]; i++) {
         assert_non_null(unit_refusal(doubtful[i], strlen(doubtful[i])));
         assert_null(unit_scan(UNIT_OF(DIM_COUNT) - 1u, doubtful[i], strlen(doubtful[i]), &used));
     }
     assert_null(unit_refusal("psia", 4));
+    assert_string_equal(unit_refusal("degrees", 7), "does not say whose degree: write degF or degC");
 }
 
 /* A gauge is no absolute pressure: only where a gauge is meant is its unit known, and elsewhere it is refused. */
