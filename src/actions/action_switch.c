@@ -20,11 +20,10 @@ static bool no_share(const cursor *c)
     if (quantity_comes(*c, UNIT_OF(DIM_TEMPERATURE)))
         return cursor_error(c, start, "'heat %s' is a temperature, and the dial has a percentage: write 'heat thermostat %s'",
                             q.text, q.text);
-    return cursor_error(
-        c, start,
-        "'heat %s' does not say how much: write 'heat 30 %%' for the dial, 'heat thermostat 250 degF' for a bath "
-        "held at that, 'heat off' or 'heat on'",
-        q.text);
+    return cursor_error(c, start,
+                        "'heat' is set by its dial, 'heat 30 %%', by what the bath is held at, 'heat thermostat 250 degF', or "
+                        "by 'heat on' and 'heat off', got '%s'",
+                        q.text);
 }
 
 /* A share, or a number that lacks its sign. */

@@ -1,5 +1,6 @@
 #include "describe/listing.h"
 
+#include <math.h>
 #include <string.h>
 
 #include "describe/report.h"
@@ -155,6 +156,10 @@ listing_charge listing_charge_of(const scenario *s)
     add(&p, "boils at", DIM_TEMPERATURE, c.boiling_point_K, "");
     add(&p, "temperature", DIM_TEMPERATURE, c.temperature_K,
         c.temperature_K < c.boiling_point_K - 1e-6 ? "below its boiling point: it starts quiet" : "it starts boiling");
+    double crystals_K = boil_solubility_crystals_from(&c.mixture);
+    if (!isnan(crystals_K))
+        add(&p, "salts fall out at", DIM_TEMPERATURE, crystals_K,
+            crystals_K > c.temperature_K ? "and below: they do at the start" : "and below");
     add(&p, "density", DIM_CONCENTRATION, c.density_kg_m3, "");
     add(&p, "volume of bath", DIM_VOLUME, c.volume_m3, "still");
     add(&p, "mass of bath", DIM_MASS, boil_mixture_mass(&c.mixture), "");
