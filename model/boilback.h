@@ -131,6 +131,8 @@ BOIL_PUBLIC double boil_water_saturation_temperature(double pressure_Pa);
 
 /* The plant: all that stands there before the first action ---------------------------------------------------------------- */
 
+#define BOIL_POSITIONS_MAX 40
+
 typedef enum { BOIL_TANK_BOX, BOIL_TANK_UPRIGHT_CYLINDER } boil_tank_shape;
 
 typedef enum { BOIL_TANK_HEATED_FROM_BELOW, BOIL_TANK_HEATED_INSIDE } boil_tank_heated;
@@ -148,6 +150,7 @@ typedef struct {
     bool mark_boiling;   /* held against the surface as it boils, swelled; else against the still one */
     double heater_top_m; /* heated inside: top of the heater above the floor; below the rim, 0: not stated */
     double parts_top_m;  /* top of hanging parts above the floor; below the rim, 0: not stated */
+    double positions; /* places for loads side by side: a whole number to BOIL_POSITIONS_MAX; 0: no limit. A run minds none */
 } boil_tank;
 
 typedef enum { BOIL_HEAT_GAS, BOIL_HEAT_ELECTRIC, BOIL_HEAT_STEAM } boil_heat_source;
@@ -297,6 +300,9 @@ typedef struct {
     boil_tank tank;
     boil_initial_charge charge;
     boil_water_afloat afloat;
+    double
+        crust_kg; /* of the charge's nitrate and nitrite, in its proportion: hangs over the bath as a crust at the start, not dissolved.
+                        It begins quiet then, at a stated temperature below the boil of what is left dissolved. 0: none */
     boil_heater heater;
     boil_heat_control heat_control;
     boil_losses losses;
@@ -349,6 +355,8 @@ BOIL_PUBLIC double boil_ambient_pressure_at_altitude(double altitude_m);
 
 /* Loads and the schedule of actions --------------------------------------------------------------------------------------- */
 
+#define BOIL_LONGEST_RUN_S (366 * 86400.0)
+
 /* cp(t) = sum heat_capacity[i] t^i in J/kgK, k(t) = sum conductivity[i] t^i in W/mK, t in degC. */
 typedef struct {
     double density_kg_m3;
@@ -369,6 +377,9 @@ typedef struct {
     double packed_void;              /* 0.5, 0.3 to 0.7 */
     double temperature_K;            /* on entry; 233.15 to 473.15 K: much hotter parts would boil the bath on their faces */
     double immersed_s;               /* from entry to lifting, above 0; infinity: until lifted */
+    bool at_boil;                    /* immersed_s, then not infinite, counts only while it is in and the bath boils */
+    double latest_s;                 /* of one that counts so: it is lifted then, from the start of the run, and does not go in
+                                        later; 0: no such moment, at most BOIL_LONGEST_RUN_S */
     double basket_kg;                /* steel of the basket, 0 to 1e5; as 3 mm wire or sheet */
     double lowering_s;               /* time to go in, and to come out; 1 to 600 s */
     double coefficient_W_m2K;        /* bath side, 10 to 1e5; 0: from the bath's own stirring */
@@ -418,9 +429,11 @@ typedef struct {
     double volume_m3, over_s; /* > 0: the most, and in what time that would leave */
 } boil_action_take;
 
-/* All that is kept under the name runs in at a steady pace: as warm as the room, or 5 K over where it would crystallise. */
+/* All that is kept under the name runs in at a steady pace. */
 typedef struct {
     double over_s; /* > 0 */
+    double
+        temperature_K; /* 273.15 to 473.15; 0: as warm as the room. Never below 5 K over where it would crystallise, nor over its boil */
 } boil_action_return;
 
 /* Ready-mixed liquid: solution of the given composition, run in under the surface, so it mixes at once. */
@@ -486,7 +499,7 @@ typedef struct {
     boil_wait wait;
     boil_pour pour; /* of water, salts, liquid and what is taken */
     int line; /* actions of one such number take each other's place: one that still waits lapses at the next one's time; 0: none */
-    int position; /* load: its place in the tank, from 1; 0: none is told. A run does not mind it */
+    int position; /* load: its place in the tank, from 1; 0: the lowest that is free. A run does not mind it */
     int name; /* load and lift: a number that stands for the load's name; 0 = unnamed; lift 0 = everything; take, return: what
                      keeps it */
     union {
@@ -501,8 +514,6 @@ typedef struct {
         bool on; /* mixer, lid, exhaust */
     } is;
 } boil_action;
-
-#define BOIL_LONGEST_RUN_S (366 * 86400.0)
 
 /* A spell in which nobody stands at the tank, s from the start. It changes nothing in the bath. */
 typedef struct {
@@ -620,7 +631,7 @@ typedef enum {
     BOIL_ACT_WAITING, /* it still waited at the end */
     BOIL_ACT_DONE,
     BOIL_ACT_LAPSED,     /* it still waited as the next of its line came */
-    BOIL_ACT_TOO_LATE,   /* it still waited at its no_later_s */
+    BOIL_ACT_TOO_LATE,   /* it still waited at its no_later_s, or a load at its latest_s */
     BOIL_ACT_NOT_NEEDED, /* its goal was reached before, or nothing was kept to be returned */
 } boil_act_end;
 typedef struct {
@@ -643,6 +654,7 @@ typedef struct {
     double left_m;         /* freeboard that what floated would have left, had it let go as it went in; NaN: nothing did */
     bool may_overflow;     /* and it could have lifted the bath over the rim */
     double lifted_s;       /* when its lifting began; NaN: still in at the end */
+    double boil_short_s;   /* of one whose time counts at the boil: what it lacked of it as it was lifted, or at the end */
     double drag_out_kg;    /* bath liquid it carried out; 0 while in */
     double level_max_m;    /* highest swelled level from its entry to that of a later one, or the end */
     double trapped_kg;     /* water in its hollows */
@@ -669,6 +681,7 @@ typedef struct {
     boil_pour_end end;
     double missed_by_m, missed_by_K; /* what was lacking to its goal as it ended; NaN: reached, or no such goal */
     boil_action_kind kind;           /* water, salts or liquid */
+    bool run_back;                   /* liquid that was bailed or drained before */
     double time_s;
     double over_s;
     double mass_kg;
@@ -806,8 +819,9 @@ typedef struct {
     double salts_added_kg, liquid_added_kg;
     double drag_out_kg, drag_out_salts_kg; /* carried out with the parts: liquid, and the salts in it */
     double taken_kg, taken_salts_kg;       /* bailed and drained, and the salts in it, dissolved and not */
-    double returned_kg;                    /* of it run back in: counts as liquid added as well */
-    double waste_kg;                       /* bailed and drained and not run back */
+    double returned_kg, returned_salts_kg; /* of it run back in, counting as liquid added as well: begun to; salts in it */
+    double mixed_kg;                       /* ready-mixed, of the liquid added: what was not run back */
+    double waste_kg, waste_salts_kg;       /* bailed and drained and not run back, and the salts in it */
     double heater_total_J, input_total_J;  /* to the tank; fuel or electricity (of a steam coil: the same) */
     double steel_kg;                       /* parts worked, without baskets */
     double undissolved_max_kg, bed_max_m;  /* salt not yet dissolved; thickest bed on the floor */

@@ -100,6 +100,9 @@ typedef struct {
     double unheated;               /* what its mean lacked of the way from there to the bath, a step before: 1 on entry */
     double in_start_s, in_end_s;   /* lowering; share immersed rises linearly */
     double out_start_s, out_end_s; /* lifting; infinity until known */
+    bool at_boil;                  /* how long it stays counts at the boil, and is not over */
+    double boil_left_s, as_of_s;   /* of that, and when it was so */
+    double latest_s;               /* it is lifted then all the same; infinity: no such moment */
     bool lowering, lifting;        /* in this stretch; set between steps, so that no step sees a rate jump */
     size_t at;                     /* its unknowns begin at y[BOIL_STATE_FIXED + at] */
     size_t load;                   /* number of the load it belongs to */

@@ -63,7 +63,8 @@ bool boil_check_action(const boil_action *a)
     case BOIL_ACTION_DRAIN:
         return is_pour(a->is.take.volume_m3, a->is.take.over_s) && a->pour.goal != BOIL_GOAL_BOILING_POINT;
     case BOIL_ACTION_RETURN:
-        return a->name > 0 && is_pour(1, a->is.back.over_s);
+        return a->name > 0 && is_pour(1, a->is.back.over_s) &&
+               (a->is.back.temperature_K == 0 || within(a->is.back.temperature_K, 273.15, 473.15));
     case BOIL_ACTION_STIR:
         return is_pour(1, a->is.stir_s);
     case BOIL_ACTION_HEAT:

@@ -57,6 +57,8 @@ const boil_grading boil_gradings[BOIL_FOUND_KINDS] = {
     [BOIL_FOUND_GOAL_MISSED]    = {{1,       NONE,    NONE,    NONE},   5,      0, 0,     BOIL_PER_ONE},       /* steps of the gauge */
     [BOIL_FOUND_LEVEL_HIGH]     = {{0.0127,  0.0381,  NONE,    NONE},   0.0508, 0, 1e-3,  BOIL_PER_ONE},       /* still level over the mark, m */
     [BOIL_FOUND_UNATTENDED]     = {{0,       1,       NONE,    NONE},   1,      0, 0,     BOIL_PER_ONE},       /* 1: a load comes out, 2: something is poured */
+    [BOIL_FOUND_BOIL_SHORT]     = {{60,      NONE,    NONE,    NONE},   300,    1, 1,     BOIL_PER_ONE},       /* short of the time at the boil, s */
+    [BOIL_FOUND_PLACE_TAKEN]    = {{NONE,    0,       NONE,    NONE},   1,      1, 0,     BOIL_PER_ONE},       /* 1: a load where another hangs */
 };
 /* clang-format on */
 

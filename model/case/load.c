@@ -76,6 +76,10 @@ static const char *bath_problem(const boil_load *l)
         return "temperature of the parts must be 233.15 to 473.15 K";
     if (!(l->immersed_s > 0))
         return "time in the bath must be above 0 s";
+    if (l->at_boil && !isfinite(l->immersed_s))
+        return "time at the boil must not be infinite";
+    if (!within(l->latest_s, 0, l->at_boil ? BOIL_LONGEST_RUN_S : 0))
+        return "latest moment of lifting must be 0 to 366 days, and 0 where no time counts at the boil";
     if (!within(l->lowering_s, 1, 600))
         return "time of lowering must be 1 to 600 s";
     if (!(l->coefficient_W_m2K == 0 || within(l->coefficient_W_m2K, 10, 1e5)))

@@ -67,7 +67,7 @@ static const char *charge_problem(const boil_initial_charge *c)
     return NULL;
 }
 
-static const char *afloat_problem(const boil_plant *p)
+const char *boil_plant_afloat_problem(const boil_plant *p)
 {
     const boil_water_afloat *a = &p->afloat;
     if (!(a->mass_kg >= 0 && a->mass_kg <= 1e4))
@@ -76,6 +76,28 @@ static const char *afloat_problem(const boil_plant *p)
         !(a->temperature_K >= 273.15 && a->temperature_K <= boil_water_saturation_temperature(p->ambient.pressure_Pa)))
         return "water afloat must be between 273.15 K and the boiling point of water in the room";
     return NULL;
+}
+
+/* Under it the bath begins quiet: below the boil of what is left dissolved. */
+const char *boil_plant_crust_problem(const boil_plant *p)
+{
+    boil_initial_state bath;
+    boil_conditions air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
+    double boils_K;
+    if (p->crust_kg == 0)
+        return NULL;
+    if (!(p->crust_kg > 0 && p->crust_kg <= 1e5))
+        return "crust must be between 0 kg and 1e5 kg";
+    if (boil_plant_initial(p, &bath) != BOIL_OK)
+        return NULL; /* which is said of the charge */
+    double both_kg = bath.mixture.salt[BOIL_NANO3] + bath.mixture.salt[BOIL_NANO2];
+    if (!(p->crust_kg < both_kg))
+        return "crust must be less than the nitrate and nitrite of the bath";
+    double left = 1 - p->crust_kg / both_kg;
+    bath.mixture.salt[BOIL_NANO3] *= left;
+    bath.mixture.salt[BOIL_NANO2] *= left;
+    bool below = boil_solution_boiling_point(&air, &bath.mixture, &boils_K) == BOIL_OK && bath.temperature_K < boils_K;
+    return below ? NULL : "bath under a crust must be colder than the boiling point of what is left dissolved";
 }
 
 static const char *rinse_problem(const boil_rinse *r)
@@ -157,9 +179,12 @@ const char *boil_plant_problem(const boil_plant *p)
     for (size_t i = 0; i < sizeof found / sizeof found[0]; i++)
         if (found[i])
             return found[i];
-    const char *afloat = afloat_problem(p);
+    const char *afloat = boil_plant_afloat_problem(p);
     if (afloat)
         return afloat;
+    const char *crust = boil_plant_crust_problem(p);
+    if (crust)
+        return crust;
     if (!(p->elevation_factor >= 0.85 && p->elevation_factor <= 1.10))
         return "elevation factor must be between 0.85 and 1.10";
     return NULL;

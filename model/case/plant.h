@@ -15,6 +15,10 @@
 #include "transfer/swell.h"
 #include "transfer/water_layer.h"
 
+/* NULL, or what is wrong with what floats, or hangs, on the bath at the start. */
+const char *boil_plant_afloat_problem(const boil_plant *p);
+const char *boil_plant_crust_problem(const boil_plant *p);
+
 double boil_plant_mixer_power(const boil_plant *p); /* W: as stated, or 0.2 W per litre of starting bath */
 
 #endif

@@ -36,6 +36,8 @@ static const char *height_problem(const boil_tank *t)
         return "the mark must be between 0 m and the rim (the depth of the tank)";
     if (!(t->heater_top_m >= 0 && t->heater_top_m < t->depth_m))
         return "top of the heater must be between 0 m and the rim (the depth of the tank)";
+    if (!(t->positions >= 0 && t->positions <= BOIL_POSITIONS_MAX && t->positions == floor(t->positions)))
+        return "places for loads must be a whole number from 0 to 40";
     if (!(t->parts_top_m >= 0 && t->parts_top_m < t->depth_m))
         return "top of the parts must be between 0 m and the rim (the depth of the tank)";
     return NULL;

@@ -69,3 +69,36 @@ void boil_judge_unattended(boil_judged *j)
             find_unattended(j, lifts, out_s);
     }
 }
+
+/* Since when each place is free, as loads go in one by one. */
+typedef struct {
+    double free_s[BOIL_POSITIONS_MAX];
+    size_t count;
+} places;
+
+/* The place that a load takes, stated or the lowest that is free; false: it is not free, or none is. */
+static bool take_place(places *p, int stated, double time_s, double out_s)
+{
+    const double rounding_s = 1e-6;
+    size_t first = stated > 0 ? (size_t)stated - 1 : 0, end = stated > 0 ? first + 1 : p->count;
+    for (size_t i = first; i < end && i < p->count; i++)
+        if (p->free_s[i] <= time_s + rounding_s) {
+            p->free_s[i] = out_s;
+            return true;
+        }
+    return false;
+}
+
+/* What the schedule could not know: a load waits, or stays as long as the boil makes it. */
+void boil_judge_place_taken(boil_judged *j)
+{
+    const boil_history *h = j->history;
+    places p = {.count = (size_t)j->plant->tank.positions};
+    for (size_t i = 0; p.count > 0 && i < h->loads_count; i++) {
+        const boil_load_result *r = &h->loads[i];
+        const boil_action *a = &j->schedule->actions[r->action];
+        double out_s = isnan(r->lifted_s) ? (double)INFINITY : r->lifted_s + a->is.load.lowering_s;
+        if (!take_place(&p, a->position, r->time_s, out_s))
+            boil_find(j, &(boil_sighting){.x = 1, .value = (double)NAN, .limit = (double)NAN, .time_s = r->time_s});
+    }
+}

@@ -79,6 +79,19 @@ void boil_judge_load_cold(boil_judged *j)
     }
 }
 
+/* Also one that is still in at the end: the shift did not give it its time. */
+void boil_judge_boil_short(boil_judged *j)
+{
+    for (size_t n = 0; n < j->history->loads_count; n++) {
+        const boil_load_result *r = &j->history->loads[n];
+        boil_find(j, &(boil_sighting){.x = r->boil_short_s,
+                                      .value = r->boil_short_s,
+                                      .limit = (double)NAN,
+                                      .per_x = 1,
+                                      .time_s = isnan(r->lifted_s) ? j->history->end_s : r->lifted_s});
+    }
+}
+
 /* What is trapped lets go about when the boil is back: graded as if it floated at its boil then. */
 void boil_judge_hollows(boil_judged *j)
 {

@@ -92,6 +92,6 @@ extern boil_judge boil_judge_never_boils, boil_judge_never_returns, boil_judge_l
     boil_judge_superheat, boil_judge_tall, boil_judge_salt_quiet, boil_judge_salt_slug, boil_judge_dry_salt,
     boil_judge_salt_bed, boil_judge_salt_much, boil_judge_valve_hunts, boil_judge_valve_short, boil_judge_valve_quiet,
     boil_judge_crystals, boil_judge_crust, boil_judge_restart, boil_judge_thermostat, boil_judge_hollows, boil_judge_bail_hot,
-    boil_judge_goal_missed, boil_judge_level_high, boil_judge_unattended;
+    boil_judge_goal_missed, boil_judge_level_high, boil_judge_unattended, boil_judge_boil_short, boil_judge_place_taken;
 
 #endif

@@ -3,9 +3,9 @@
 #include "findings/findings.h"
 
 const char *const boil_unit_words[BOIL_UNITS] = {
-    [BOIL_UNIT_TIME] = "s",         [BOIL_UNIT_LENGTH] = "m",      [BOIL_UNIT_MASS] = "kg",
-    [BOIL_UNIT_MASS_FLOW] = "kg/s", [BOIL_UNIT_TEMPERATURE] = "K", [BOIL_UNIT_DIFFERENCE] = "K",
-    [BOIL_UNIT_POWER] = "W",        [BOIL_UNIT_DENSITY] = "kg/m3", [BOIL_UNIT_RATIO] = "1",        [BOIL_UNIT_SHARE] = "1"};
+    [BOIL_UNIT_TIME] = "s",        [BOIL_UNIT_LENGTH] = "m",     [BOIL_UNIT_MASS] = "kg", [BOIL_UNIT_MASS_FLOW] = "kg/s",
+    [BOIL_UNIT_TEMPERATURE] = "K", [BOIL_UNIT_DIFFERENCE] = "K", [BOIL_UNIT_POWER] = "W", [BOIL_UNIT_DENSITY] = "kg/m3",
+    [BOIL_UNIT_RATIO] = "1",       [BOIL_UNIT_SHARE] = "1"};
 
 /* clang-format off */
 static const boil_finding_row rows[BOIL_FOUND_KINDS] = {
@@ -200,6 +200,14 @@ static const boil_finding_row rows[BOIL_FOUND_KINDS] = {
     [BOIL_FOUND_UNATTENDED] = {"unattended", "something is due in a break",
      BOIL_UNIT_RATIO, boil_judge_unattended, false,
      "Put it before or behind the break.",
+     NULL, NULL},
+    [BOIL_FOUND_BOIL_SHORT] = {"time-at-boil-short", "less time at the boil than asked for",
+     BOIL_UNIT_TIME, boil_judge_boil_short, false,
+     "Leave them in longer; what counts is the time at the boil.",
+     "short by", NULL},
+    [BOIL_FOUND_PLACE_TAKEN] = {"place-taken", "a load goes in where another still hangs",
+     BOIL_UNIT_RATIO, boil_judge_place_taken, false,
+     "Keep it out until the other is out, or give it a place.",
      NULL, NULL},
 };
 /* clang-format on */

@@ -87,6 +87,16 @@ static boil_outcome take(const boil_action *a, const moment *m)
     return outcome ? outcome : add_feed(m, f, a->is.take.volume_m3, a->is.take.over_s);
 }
 
+/* How warm it is poured, K: as it is said, or as the room; never so cold that it crystallises, nor over its own boil. */
+static double run_back_at(const boil_action *a, const moment *m, const boil_mixture *kilogram)
+{
+    double said_K = a->is.back.temperature_K, boils_K;
+    double warm_K = said_K > 0 ? said_K : fmax(BOIL_ZERO_CELSIUS, m->bath->ambient.temperature_K);
+    double clear_K = boil_solubility_clear(kilogram, warm_K);
+    bool boils = boil_solution_boiling_point(&m->bath->air, kilogram, &boils_K) == BOIL_OK;
+    return boils ? fmin(clear_K, boils_K) : clear_K;
+}
+
 /* What was kept, as a liquid: what had not been dissolved is, by then. */
 static boil_outcome run_back(const boil_action *a, const moment *m)
 {
@@ -96,14 +106,15 @@ static boil_outcome run_back(const boil_action *a, const moment *m)
     boil_bath_feed f = {.kind = BOIL_FEED_LIQUID, .kilogram = {.water = m->kept->water / mass_kg}};
     for (int i = 0; i < BOIL_SALTS; i++)
         f.kilogram.salt[i] = m->kept->salt[i] / mass_kg;
-    double clear_K = boil_solubility_clear(&f.kilogram, fmax(BOIL_ZERO_CELSIUS, m->bath->ambient.temperature_K));
-    f.enthalpy_J_kg = boil_solution_heat(&f.kilogram, clear_K).enthalpy_J;
+    f.enthalpy_J_kg = boil_solution_heat(&f.kilogram, run_back_at(a, m, &f.kilogram)).enthalpy_J;
     boil_outcome outcome =
         boil_recorder_addition(m->recorder, m->time_s, BOIL_ACTION_LIQUID, mass_kg, a->is.back.over_s, m->bath, m->view);
+    if (outcome != BOIL_OK)
+        return outcome;
     f.addition = m->recorder->history->additions_count;
-    m->recorder->history->summary.returned_kg += mass_kg;
+    boil_recorder_run_back(m->recorder, m->kept);
     *m->kept = (boil_mixture){0};
-    return outcome ? outcome : add_feed(m, f, mass_kg, a->is.back.over_s);
+    return add_feed(m, f, mass_kg, a->is.back.over_s);
 }
 
 /* Loads ------------------------------------------------------------------------------------------------------------ */
@@ -124,8 +135,12 @@ static boil_outcome add_body(const moment *m, const boil_action *a, boil_bath_bo
     o.unheated = 1;
     o.in_start_s = m->time_s;
     o.in_end_s = m->time_s + l->lowering_s;
-    o.out_start_s = m->time_s + l->immersed_s;
+    o.out_start_s = l->at_boil ? (double)INFINITY : m->time_s + l->immersed_s;
     o.out_end_s = o.out_start_s + l->lowering_s;
+    o.at_boil = l->at_boil;
+    o.boil_left_s = l->at_boil ? l->immersed_s : 0;
+    o.as_of_s = m->time_s;
+    o.latest_s = l->latest_s > 0 ? fmax(l->latest_s, o.in_end_s) : (double)INFINITY;
     list[b->bodies_count++] = o;
     return BOIL_OK;
 }
@@ -204,6 +219,7 @@ static boil_outcome lift(const boil_action *a, const moment *m)
         double takes = o->in_end_s - o->in_start_s;
         o->out_start_s = fmax(m->time_s, o->in_end_s);
         o->out_end_s = o->out_start_s + takes;
+        o->at_boil = false;
         lift_hollows(m->bath, o);
     }
     return BOIL_OK;

@@ -67,6 +67,9 @@ void boil_recorder_lift(boil_recorder *r, double t, size_t number, double drag_o
 boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind kind, double mass_kg, double over_s,
                                     const boil_bath *b, const boil_rates_view *v);
 
+/* What was kept begins to run back in: the last addition. */
+void boil_recorder_run_back(boil_recorder *r, const boil_mixture *kept);
+
 /* Bail or drain. */
 boil_outcome boil_recorder_take(boil_recorder *r, double t, boil_action_kind kind, const boil_bath *b,
                                 const boil_rates_view *v);

@@ -127,6 +127,13 @@ boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind
     return BOIL_OK;
 }
 
+void boil_recorder_run_back(boil_recorder *r, const boil_mixture *kept)
+{
+    r->history->summary.returned_kg += boil_mixture_mass(kept);
+    r->history->summary.returned_salts_kg += boil_mixture_salts(kept);
+    r->history->additions[r->history->additions_count - 1].run_back = true;
+}
+
 boil_outcome boil_recorder_take(boil_recorder *r, double t, boil_action_kind kind, const boil_bath *b, const boil_rates_view *v)
 {
     boil_history *h = r->history;

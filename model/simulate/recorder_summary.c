@@ -175,6 +175,17 @@ static void restore(boil_summary *s, const boil_bath *b, const double y[], const
     s->restored_level_m = boil_mixture_mass(&m) / boil_solution_density(&m, s->boiling_point_start_K) / b->area_m2;
 }
 
+/* Of the liquid, what had not been kept before: all but what has been run back until now. */
+static double mixed(const boil_history *h, double liquid_kg, double end_s)
+{
+    double back_kg = 0;
+    for (size_t i = 0; i < h->additions_count; i++) {
+        const boil_addition_result *a = &h->additions[i];
+        back_kg += a->run_back ? a->mass_kg * fmin(1, (end_s - a->time_s) / a->over_s) : 0;
+    }
+    return fmax(0, liquid_kg - back_kg);
+}
+
 static void totals(const boil_recorder *r, const double y[], boil_summary *s)
 {
     const boil_history *h = r->history;
@@ -193,6 +204,8 @@ static void totals(const boil_recorder *r, const double y[], boil_summary *s)
         s->taken_salts_kg += y[BOIL_STATE_TOTAL_TAKEN_NAOH + i];
     s->taken_kg = y[BOIL_STATE_TOTAL_TAKEN_WATER] + s->taken_salts_kg;
     s->waste_kg = fmax(0, s->taken_kg - s->returned_kg);
+    s->waste_salts_kg = fmax(0, s->taken_salts_kg - s->returned_salts_kg);
+    s->mixed_kg = mixed(h, s->liquid_added_kg, r->last_s);
     s->drag_out_kg = y[BOIL_STATE_TOTAL_DRAG];
     s->drag_out_salts_kg = y[BOIL_STATE_TOTAL_DRAG_SALTS];
     for (size_t i = 0; i < h->loads_count; i++)

@@ -23,6 +23,7 @@ static boil_outcome stretch(boil_simulation *r)
     if (outcome != BOIL_OK || (outcome = boil_simulation_settle_mode(r)) != BOIL_OK ||
         (outcome = boil_simulation_restart(r)) != BOIL_OK)
         return outcome;
+    boil_simulation_turn_stays(r);
     r->over = !(r->t < r->schedule->duration_s);
     double stop = boil_simulation_next_stop(r);
     for (bool going = !r->over; going && r->history.end == BOIL_RUN_DONE;)
@@ -60,9 +61,9 @@ static boil_outcome begin(boil_simulation *r)
     boil_outcome outcome = fill(r);
     if (outcome != BOIL_OK)
         return outcome;
-    r->start =
-        (boil_simulation_start){r->view.solution.mixture.water + r->y[BOIL_STATE_LAYER_MASS],
-                                boil_mixture_salts(&r->view.solution.mixture), boil_modes_inventory(&r->bath, r->y, &r->view)};
+    r->start = (boil_simulation_start){r->view.solution.mixture.water + r->y[BOIL_STATE_LAYER_MASS],
+                                       boil_mixture_salts(&r->view.solution.mixture) + r->view.salts.crust_kg,
+                                       boil_modes_inventory(&r->bath, r->y, &r->view)};
     outcome = boil_recorder_begin(&r->record, &r->history, &r->plant, &r->options, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
         outcome =
@@ -184,6 +185,7 @@ static boil_outcome close_history(boil_simulation *r)
     }
     boil_simulation_share_taken(r);
     boil_simulation_close_taps(r);
+    boil_simulation_turn_stays(r);
     boil_recorder_end(&r->record, r->t, &r->bath, r->y, &r->view);
     boil_simulation_balance(r);
     return BOIL_OK;

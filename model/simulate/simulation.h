@@ -1,6 +1,6 @@
 /* simulate/simulation.h -- a run under way, for the files that carry it out: simulate/run.c (from start to end), what is due at a
-   moment (simulation_due.c), of it what the schedule asks for (simulation_acts.c), the automatic water (simulation_valve.c) and
-   the fire (simulation_fire.c), steps and what follows from them
+   moment (simulation_due.c), of it what the schedule asks for (simulation_acts.c), how long loads stay (simulation_stays.c), the
+   automatic water (simulation_valve.c) and the fire (simulation_fire.c), steps and what follows from them
    (simulation_step.c), and the account of it all (balance.c). BOIL_OK or a failure throughout.
 
    The run goes by stretches: what is due is done, the mode settles, the integrator starts anew and steps until something begins,
@@ -118,6 +118,9 @@ void boil_simulation_close_taps(boil_simulation *r);
    turned. Kept: under a name, which is begun where it has nothing; NULL: memory is refused. */
 void boil_simulation_share_taken(boil_simulation *r);
 boil_mixture *boil_simulation_kept(boil_simulation *r, int name);
+
+/* simulate/simulation_stays.c. When the loads are lifted whose time counts at the boil, as the bath is now. */
+void boil_simulation_turn_stays(boil_simulation *r);
 
 /* simulate/simulation_valve.c. Decide: the sensor has crossed a threshold of the on/off control. Move: what the valve was told
    for now; next: when it will move again, infinite if never. */

@@ -32,9 +32,19 @@ static boil_outcome begin_bodies(boil_simulation *r)
     return BOIL_OK;
 }
 
+/* A load that is to be out by now does not go in. */
+static bool is_late(const boil_simulation *r, const boil_action *a)
+{
+    return a->kind == BOIL_ACTION_LOAD && a->is.load.latest_s > 0 && r->t >= a->is.load.latest_s;
+}
+
 static boil_outcome carry_out(boil_simulation *r, size_t action)
 {
     const boil_action *a = &r->schedule->actions[action];
+    if (is_late(r, a)) {
+        r->history.acts[action].end = BOIL_ACT_TOO_LATE;
+        return BOIL_OK;
+    }
     if (boil_action_takes(a->kind) || boil_tap_is_needed(&a->pour))
         return boil_simulation_add_tap(r, action);
     boil_actions_moment m = {.time_s = r->t, .state = r->y, .bath = &r->bath, .recorder = &r->record, .view = &r->view};

@@ -98,6 +98,7 @@ static boil_outcome release_hollows(boil_simulation *r)
 boil_outcome boil_simulation_do_due(boil_simulation *r)
 {
     boil_simulation_share_taken(r);
+    boil_simulation_turn_stays(r);
     clear_finished(r);
     let_layer_go(r);
     hold_layer_again(r);

@@ -106,6 +106,11 @@ static double bed_thickness(const boil_dissolution_place *p, double bed_kg)
     return bed_kg / (GRAIN_DENSITY * (1 - BED_VOID) * p->area_m2);
 }
 
+double boil_dissolution_crust_mass(double thickness_m, double area_m2)
+{
+    return thickness_m * GRAIN_DENSITY * (1 - BED_VOID) * area_m2;
+}
+
 boil_dissolution_flow boil_dissolution_exchange(const boil_dissolution_place *p, double suspended_kg, double bed_kg)
 {
     double kept_up = boil_dissolution_kept_up(p), each_m_s = boil_dissolution_fall(p);

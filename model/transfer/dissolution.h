@@ -81,6 +81,9 @@ typedef struct {
     double holds_Pa; /* (7) */
 } boil_dissolution_crust;
 
+/* kg of a crust so thick, or a bed. */
+double boil_dissolution_crust_mass(double thickness_m, double area_m2);
+
 /* Of so much crust, in a bath that holds an excess in solution and so much salt, the crust with it, out of it. */
 boil_dissolution_crust boil_dissolution_crust_of(const boil_dissolution_place *p, double crust_kg, double excess_kg,
                                                  double undissolved_kg);

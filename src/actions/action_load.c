@@ -5,6 +5,7 @@
 #include "actions/action.h"
 #include "actions/load_carried.h"
 #include "actions/load_shape.h"
+#include "actions/load_stay.h"
 #include "base/constants.h"
 #include "base/words.h"
 
@@ -41,6 +42,7 @@ typedef struct {
     bool named, refused; /* refused: for what its metal is, which was said */
     quantity said[CLAUSES], mass, size;
     load_carried carried;
+    load_stay stay;
     const char *metal, *shape;
 } reading;
 
@@ -65,6 +67,7 @@ static bool unknown_clause(cursor *part)
     words_consider(&n, "drained");
     words_consider(&n, "straight in");
     words_consider(&n, "position");
+    words_consider(&n, "no later than");
     for (size_t i = 0; i < CLAUSES; i++)
         words_consider(&n, clauses[i].words);
     return cursor_error(part, part->at, "unknown clause '%s' of a load%s", words_quoted(part->at, token).text,
@@ -101,7 +104,9 @@ static bool read_clause(cursor *part, reading *r)
         return read_pieces(part, r);
     if (words_taken(part->at, part->end, "as") > 0)
         return read_name(part, r);
-    action_clause_end end = load_carried_read(part, r->reader, &r->carried);
+    action_clause_end end = load_stay_read(part, r->reader, &r->stay, r->load);
+    if (end == ACTION_CLAUSE_UNKNOWN)
+        end = load_carried_read(part, r->reader, &r->carried);
     if (end == ACTION_CLAUSE_UNKNOWN)
         end = action_clause_read(part, clauses, CLAUSES, r->said, r->action);
     return end == ACTION_CLAUSE_UNKNOWN ? unknown_clause(part) : end == ACTION_CLAUSE_READ;
@@ -163,9 +168,8 @@ static void describe(action_line *line, const reading *r)
 {
     const char *alloy = strcmp(r->metal, "iron") == 0 ? "iron " : "";
     const char *name = load_names_word(&r->reader->names, r->action->name);
-    snprintf(line->words, sizeof line->words, "%s of %s %s%s%s%s%s", words_quoted(r->mass.text, r->mass.length).text,
-             words_quoted(r->size.text, r->size.length).text, alloy, r->shape, *name ? " (" : "",
-             words_quoted(name, strlen(name)).text, *name ? ")" : "");
+    snprintf(line->words, sizeof line->words, "%s of %s %s%s%s%s%s", quantity_echo(&r->mass).text, quantity_echo(&r->size).text,
+             alloy, r->shape, *name ? " (" : "", words_quoted(name, strlen(name)).text, *name ? ")" : "");
 }
 
 static bool parse(action_reader *a, cursor *c, boil_action *action, action_line *line)
@@ -179,6 +183,8 @@ static bool parse(action_reader *a, cursor *c, boil_action *action, action_line 
     if (!load_carried_settle(&r.carried, &line->place, a->plant, was_said(&r, AT(rinse_kg_m2)), was_said(&r, AT(temperature_K)),
                              r.load))
         return false;
+    if (!load_stay_settle(&r.stay, &line->place, r.load))
+        return false;
     settle_drag_out(&r);
     action->position = r.carried.position;
     describe(line, &r);
@@ -188,23 +194,11 @@ static bool parse(action_reader *a, cursor *c, boil_action *action, action_line 
     return problem == NULL;
 }
 
-/* Until when, or for how long where the clock would be that of one load only. */
-static void add_stay(const action_view *v, action_text *t)
-{
-    double immersed_s = v->action->is.load.immersed_s;
-    if (!isfinite(immersed_s))
-        TEXT_ADD(t->text, ", in until lifted");
-    else if (v->many || isnan(v->time_s))
-        TEXT_ADD(t->text, ", in for %s", format_duration(immersed_s).text);
-    else
-        TEXT_ADD(t->text, ", out at %s", format_clock_exact(v->start_s + v->time_s, immersed_s).text);
-}
-
 static void details(const action_view *v, action_text *t)
 {
     const boil_load *l = &v->action->is.load;
     TEXT_ADD(t->text, "at %s", action_amount_of(v->units, DIM_TEMPERATURE, l->temperature_K).text);
-    add_stay(v, t);
+    load_stay_add(v, t);
     if (l->pieces > 0)
         TEXT_ADD(t->text, ", %.0f pieces", l->pieces);
     if (v->action->position > 0 && !v->many)

@@ -31,17 +31,11 @@ static bool read_amount(cursor *c, const action_reader *r, action_pour *p)
     const char *what = p->type->keyword;
     unsigned amounts = p->material->amounts;
     cursor_done(c);
-    const char *start = c->at;
     if (quantity_comes(*c, UNIT_OF(DIM_CONCENTRATION)))
         return cursor_error(
             c, c->at, "'%s' needs an amount; how strong it is stands behind it: 'liquid 5 gal over 5 min, strength 5 lb/gal'",
             what);
-    p->measure = measure_taken(c, &r->measures, &p->amount, &p->count);
-    if (p->measure == NULL)
-        return measure_is_known(c, amounts) && quantity_read(c, what, amounts, &p->amount);
-    if ((UNIT_OF(p->measure->dimension) & amounts) == 0)
-        return cursor_error(c, start, "a '%s' is a volume, but '%s' is weighed", p->measure->word, what);
-    return true;
+    return measure_amount(c, &r->measures, what, amounts, &p->amount, &p->measure, &p->count);
 }
 
 static bool read_pace(cursor *c, action_pour *p)
@@ -141,7 +135,7 @@ static void describe(const action_pour *p, const char *start, const char *end, a
     if (line->portions > 1)
         snprintf(amount, sizeof amount, "1 %s", p->measure->word);
     else
-        snprintf(amount, sizeof amount, "%s", words_quoted(p->amount.text, p->amount.length).text);
+        snprintf(amount, sizeof amount, "%s", quantity_echo(&p->amount).text);
     snprintf(line->words, sizeof line->words, "%s of %s %s", amount, p->type->keyword,
              words_quoted(p->pace_at, (size_t)(end - p->pace_at)).text);
 }

@@ -51,7 +51,9 @@ static bool read_how_much(cursor *c, reading *t)
         return read_rate(c, t) &&
                (cursor_take(c, "until") ? read_goal(c, t)
                                         : cursor_error(c, c->at, "say until what: 'until the mark' or 'until level 20 in'"));
-    if (!quantity_read(c, keyword(t), UNIT_OF(DIM_VOLUME), &t->amount) ||
+    const own_measure *measure;
+    double count;
+    if (!measure_amount(c, &t->reader->measures, keyword(t), UNIT_OF(DIM_VOLUME), &t->amount, &measure, &count) ||
         !quantity_within(c, keyword(t), &t->amount, &taken_volume))
         return false;
     if (cursor_take(c, "at"))
@@ -77,13 +79,16 @@ static bool read_clause(cursor *part, reading *t)
     const char *start = part->at;
     if (cursor_take(part, "as"))
         return action_clause_first(part, start, "as", t->named) && read_name(part, t);
-    if (cursor_take(part, "at"))
+    if (words_taken(part->at, part->end, "at most") == 0 && cursor_take(part, "at"))
         return action_clause_first(part, start, "at", t->at_rate || t->amount.text != NULL) && read_rate(part, t) &&
                cursor_expect_end(part);
+    if (cursor_take(part, "at most"))
+        return pour_hangs_most(t->reader, part, start, UNIT_OF(DIM_VOLUME), &t->hangs) &&
+               quantity_within(part, "at most", &t->hangs.most, &taken_volume);
     if (cursor_take(part, "from the surface") && t->action->kind == BOIL_ACTION_BAIL)
         return cursor_expect_end(part); /* as it does anyway */
     return cursor_error(part, start, "expected 'as' and a name%s, got '%s'",
-                        t->hangs.goal != NULL ? ", or 'at' and a flow" : "",
+                        t->hangs.goal != NULL ? ", 'at' and a flow, or 'at most' and a volume" : "",
                         words_quoted(start, (size_t)(part->end - start)).text);
 }
 
@@ -96,7 +101,10 @@ static bool settle(const cursor *place, reading *t)
         return cursor_error(place, place->at, "say how fast: add ', at 2 gal/min'");
     if (t->at_rate && !(t->pace.si > 0))
         return cursor_error(place, t->pace.text, "a rate must be above zero");
-    a->volume_m3 = goal ? boil_tank_area(tank) * tank->depth_m : t->amount.si;
+    if (!goal && t->hangs.most.text != NULL)
+        return cursor_error(place, t->hangs.most.text, "'at most' belongs to 'to' or 'until'; here the amount is said");
+    double most_m3 = t->hangs.most.text != NULL ? t->hangs.most.si : boil_tank_area(tank) * tank->depth_m;
+    a->volume_m3 = goal ? most_m3 : t->amount.si;
     a->over_s = t->at_rate ? a->volume_m3 / t->pace.si : t->pace.si;
     return true;
 }
@@ -119,6 +127,7 @@ static void details(const action_view *v, action_text *t)
 {
     const boil_action_take *a = &v->action->is.take;
     const boil_tank *tank = &v->plant->tank;
+    bool bounded = v->action->pour.goal != BOIL_GOAL_NONE && a->volume_m3 < boil_tank_area(tank) * tank->depth_m;
     if (v->action->pour.goal == BOIL_GOAL_NONE)
         TEXT_ADD(t->text, "%s", action_amount_of(v->units, DIM_VOLUME, a->volume_m3).text);
     else
@@ -126,6 +135,8 @@ static void details(const action_view *v, action_text *t)
                  tank->heater_top_m > 0 && v->action->pour.goal_value == tank->heater_top_m + over_heater_m
                      ? ", just over the heater"
                      : "");
+    if (bounded)
+        TEXT_ADD(t->text, ", at most %s", action_amount_of(v->units, DIM_VOLUME, a->volume_m3).text);
     TEXT_ADD(t->text, ", %s a minute", action_amount_of(v->units, DIM_VOLUME, a->volume_m3 / a->over_s * 60).text);
     if (v->action->name > 0)
         TEXT_ADD(t->text, ", kept");
@@ -135,7 +146,7 @@ static void details(const action_view *v, action_text *t)
 const action_type action_bail = {
     .keyword = "bail", .letter = 'B', .form = "VOLUME over TIME|at FLOW [, as NAME] [, from the surface]",
     .meaning = "bath liquid is taken from the surface, what floats on it first; also 'bail to the mark|level LENGTH, at FLOW' and "
-               "'bail at FLOW until the mark|level LENGTH'; a name keeps it",
+               "'bail at FLOW until the mark|level LENGTH', both perhaps with ', at most VOLUME'; a name keeps it",
     .group = ACTION_SWITCH, .lane = ACTION_LANE_SET, .parse = parse, .details = details,
     .caution = "Only once it has cooled under 150 degF; dry steel vessel, long handle. Never into anything wet.",
 };
@@ -143,16 +154,41 @@ const action_type action_bail = {
 const action_type action_drain = {
     .keyword = "drain", .letter = 'D', .form = "VOLUME over TIME|at FLOW [, as NAME]",
     .meaning = "bath liquid runs out at the floor, undissolved salt in its share; also 'drain to the mark|level LENGTH, at FLOW' "
-               "and 'drain at FLOW until the mark|level LENGTH'; a name keeps it",
+               "and 'drain at FLOW until the mark|level LENGTH', both perhaps with ', at most VOLUME'; a name keeps it",
     .group = ACTION_SWITCH, .lane = ACTION_LANE_SET, .parse = parse, .details = details,
     .caution = "Only once it has cooled under 150 degF; into a dry steel vessel; stand aside of the valve.",
 };
 /* clang-format on */
 
+/* "at 150 degF", if there is more. Hotter than its own boil no liquid is poured: the run sees to that. */
+static bool read_back_at(cursor *c, boil_action *a)
+{
+    static const bounds warm = {"degC", 0, 200};
+    cursor part;
+    quantity q;
+    if (!cursor_part(c, &part))
+        return true;
+    if (!cursor_take(&part, "at"))
+        return cursor_error(&part, part.at, "expected 'at' and a temperature, got '%s'",
+                            words_quoted(part.at, (size_t)(part.end - part.at)).text);
+    if (!quantity_read(&part, "at", UNIT_OF(DIM_TEMPERATURE), &q) || !quantity_within(&part, "at", &q, &warm) ||
+        !cursor_expect_end(&part))
+        return false;
+    a->is.back.temperature_K = q.si;
+    return cursor_expect_end(c);
+}
+
+static void details_of_return(const action_view *v, action_text *t)
+{
+    if (v->action->is.back.temperature_K > 0)
+        TEXT_ADD(t->text, "at %s", action_amount_of(v->units, DIM_TEMPERATURE, v->action->is.back.temperature_K).text);
+}
+
 /* "drum 1 over 10 min": the name goes to the word 'over'. */
 static bool parse_return(action_reader *r, cursor *c, boil_action *a, action_line *line)
 {
     quantity q;
+    cursor part;
     cursor_done(c);
     cursor name = *c;
     while (c->at < c->end && words_taken(c->at, c->end, "over") == 0)
@@ -167,17 +203,18 @@ static bool parse_return(action_reader *r, cursor *c, boil_action *a, action_lin
     if (a->name > 0 && !r->names.kept[a->name])
         return cursor_error(&name, start, "nothing is kept as '%s' before this: 'bail 5 gal over 5 min, as %s'", quoted.text,
                             quoted.text);
-    bool good = quantity_read(c, "over", UNIT_OF(DIM_TIME), &q) && quantity_within(c, "over", &q, &taken_time);
+    bool good = cursor_part(c, &part) && quantity_read(&part, "over", UNIT_OF(DIM_TIME), &q) &&
+                quantity_within(&part, "over", &q, &taken_time) && cursor_expect_end(&part);
     a->is.back.over_s = good ? q.si : 1;
-    return good && a->name > 0 && cursor_expect_end(c);
+    return good && a->name > 0 && read_back_at(c, a);
 }
 
 /* clang-format off */
 const action_type action_return = {
-    .keyword = "return", .letter = 'R', .form = "NAME over TIME",
-    .meaning = "all that was bailed or drained under the name runs back in under the surface, as warm as the room, or 5 K over where "
-               "it would crystallise",
-    .group = ACTION_SWITCH, .lane = ACTION_LANE_LIQUID, .takes_at = offsetof(boil_action, is.back.over_s), .parse = parse_return,
+    .keyword = "return", .letter = 'R', .form = "NAME over TIME [, at TEMPERATURE]",
+    .meaning = "all that was bailed or drained under the name runs back in under the surface: as warm as the room unless it says so, and never "
+               "so cold that it crystallises",
+    .group = ACTION_SWITCH, .lane = ACTION_LANE_LIQUID, .takes_at = offsetof(boil_action, is.back.over_s), .parse = parse_return, .details = details_of_return,
     .caution = "Under the surface, slowly; stop when the boil stops.",
 };
 /* clang-format on */

@@ -91,7 +91,8 @@ static bool pass_number(cursor *c, double *number)
     return good;
 }
 
-const own_measure *measure_taken(cursor *c, const measure_list *all, quantity *q, double *number)
+/* A number and a measure, "2 bags", if that is what comes: the cursor passes it. NULL: it does not. */
+static const own_measure *taken_as(cursor *c, const measure_list *all, quantity *q, double *number)
 {
     cursor ahead = *c;
     cursor_done(&ahead);
@@ -107,7 +108,8 @@ const own_measure *measure_taken(cursor *c, const measure_list *all, quantity *q
     return m;
 }
 
-bool measure_is_known(const cursor *c, unsigned dimensions)
+/* False, with a message, where a number is counted in what is commonly a measure, which is not said to be one here. */
+static bool is_known(const cursor *c, unsigned dimensions)
 {
     cursor ahead = *c;
     double number;
@@ -121,4 +123,19 @@ bool measure_is_known(const cursor *c, unsigned dimensions)
     words_quote word = words_quoted(ahead.at, plain);
     return cursor_error(c, ahead.at, "'%s' is no measure yet: add '[measures]' with '%s = %s'", word.text, word.text,
                         (dimensions & UNIT_OF(DIM_VOLUME)) != 0 ? "5 gal" : "50 lb");
+}
+
+bool measure_amount(cursor *c, const measure_list *all, const char *act, unsigned dimensions, quantity *q,
+                    const own_measure **counted, double *number)
+{
+    cursor_done(c);
+    const char *start = c->at;
+    *counted = taken_as(c, all, q, number);
+    if (*counted == NULL)
+        return is_known(c, dimensions) && quantity_read(c, act, dimensions, q);
+    if ((UNIT_OF((*counted)->dimension) & dimensions) != 0)
+        return true;
+    const char *word = (*counted)->word;
+    return (*counted)->dimension == DIM_VOLUME ? cursor_error(c, start, "a '%s' is a volume, but '%s' is weighed", word, act)
+                                               : cursor_error(c, start, "a '%s' is weighed, but '%s' is a volume", word, act);
 }

@@ -20,10 +20,9 @@ typedef struct {
 /* Reads "WORD = AMOUNT" and adds it; a word of the language or of a unit is refused. False, with a message, then. */
 bool measure_read(cursor *c, measure_list *all);
 
-/* A number and a measure, "2 bags", if that is what comes: the cursor passes it, and `number` says how many. NULL: it does not. */
-const own_measure *measure_taken(cursor *c, const measure_list *all, quantity *q, double *number);
-
-/* False, with a message, where a number is counted in what is commonly a measure, which is not said to be one here. */
-bool measure_is_known(const cursor *c, unsigned dimensions);
+/* An amount for an act, "5 gal" or "2 bags", of the dimensions that it may have; *counted: of what, NULL: of a unit; *number: how many.
+   False, with a message, otherwise. */
+bool measure_amount(cursor *c, const measure_list *all, const char *act, unsigned dimensions, quantity *q,
+                    const own_measure **counted, double *number);
 
 #endif

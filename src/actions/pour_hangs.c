@@ -54,10 +54,12 @@ static bool read_later(const action_reader *r, cursor *part, const char *start, 
     return r->moment(r->moments, part, "no later than", &p->no_later_s) && cursor_expect_end(part);
 }
 
-static bool read_most(cursor *part, const char *start, unsigned amounts, pour_hangs *h)
+bool pour_hangs_most(const action_reader *r, cursor *part, const char *start, unsigned amounts, pour_hangs *h)
 {
+    const own_measure *measure;
+    double count;
     return action_clause_first(part, start, "at most", h->most.text != NULL) &&
-           quantity_read(part, "at most", amounts, &h->most) && cursor_expect_end(part);
+           measure_amount(part, &r->measures, "at most", amounts, &h->most, &measure, &count) && cursor_expect_end(part);
 }
 
 bool pour_hangs_clause(const action_reader *r, cursor *part, unsigned amounts, pour_hangs *h, boil_action *a, bool *taken)
@@ -66,7 +68,7 @@ bool pour_hangs_clause(const action_reader *r, cursor *part, unsigned amounts, p
     const char *start = part->at;
     *taken = true;
     if (cursor_take(part, "at most"))
-        return read_most(part, start, amounts, h);
+        return pour_hangs_most(r, part, start, amounts, h);
     if (cursor_take(part, "no later than"))
         return read_later(r, part, start, h, &a->pour);
     if (cursor_take(part, "while boiling"))

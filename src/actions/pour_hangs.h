@@ -17,6 +17,9 @@ typedef struct {
 /* "the mark", "level LENGTH" or "boiling point TEMPERATURE", behind 'until'. */
 bool pour_hangs_goal(const action_reader *r, cursor *c, pour_hangs *h, boil_pour *p);
 
+/* The amount behind 'at most', whose clause stands at `start`; amounts: its dimensions. */
+bool pour_hangs_most(const action_reader *r, cursor *part, const char *start, unsigned amounts, pour_hangs *h);
+
 /* A clause of this kind; *taken: it was one. amounts: dimensions of 'at most'. */
 bool pour_hangs_clause(const action_reader *r, cursor *part, unsigned amounts, pour_hangs *h, boil_action *a, bool *taken);
 

@@ -4,6 +4,8 @@
 #include <string.h>
 
 #include "actions/action.h"
+#include "base/constants.h"
+#include "equipment/heater.h"
 #include "properties/solution.h"
 #include "properties/water.h"
 
@@ -30,7 +32,8 @@ static double heat(const carried_out *o)
     const boil_heater *h = &o->scenario->plant.heater;
     price p = price_of(o->scenario, words[h->source]);
     double J = o->central.summary.input_total_J;
-    return p.of * (p.per == DIM_MASS ? J / boil_water_latent_heat(h->steam_K) : J);
+    double of_steam = J / boil_water_latent_heat(h->steam_K), of_propane = J / BOIL_PROPANE_J_M3;
+    return p.of * (p.per == DIM_MASS ? of_steam : p.per == DIM_VOLUME ? of_propane : J);
 }
 
 /* How long the mixer was on, s. */
@@ -64,10 +67,11 @@ static double water(const carried_out *o)
     return p.of * (p.per == DIM_MASS ? kg : kg / boil_water_density(room_K));
 }
 
-/* What was put in, and what must be to make up for what the parts carried out. */
+/* What was put in, and what must be to make up for what the parts carried out and what was thrown away. */
 static double salts(const carried_out *o)
 {
-    return price_of(o->scenario, "salts").of * (o->central.summary.salts_added_kg + o->central.summary.drag_out_salts_kg);
+    const boil_summary *s = &o->central.summary;
+    return price_of(o->scenario, "salts").of * (s->salts_added_kg + s->drag_out_salts_kg + s->waste_salts_kg);
 }
 
 /* By volume: as it was measured. */
@@ -79,12 +83,25 @@ static double liquid(const carried_out *o)
         const boil_addition_result *r = &o->central.additions[i];
         const boil_action *act = &o->scenario->schedule.actions[r->action];
         const boil_action_liquid *l = &act->is.liquid;
-        if (act->kind != BOIL_ACTION_LIQUID) /* what runs back in was paid for before */
+        if (r->kind != BOIL_ACTION_LIQUID || r->run_back) /* that was paid for before */
             continue;
         boil_mixture m = boil_mixture_of(l->blend, l->salt_fraction);
         amount += p.per == DIM_MASS ? r->mass_kg : r->mass_kg / boil_solution_density(&m, l->temperature_K);
     }
     return p.of * amount;
+}
+
+/* By volume: cold, of the bath's blend, as strong as it is on average. */
+static double waste(const carried_out *o)
+{
+    price p = price_of(o->scenario, "waste");
+    const boil_summary *s = &o->central.summary;
+    const boil_plant *plant = &o->scenario->plant;
+    if (!(s->waste_kg > 0))
+        return p.of * 0;
+    boil_mixture m = boil_mixture_of(plant->charge.blend, s->waste_salts_kg / s->waste_kg);
+    double room_K = fmax(plant->ambient.temperature_K, BOIL_ZERO_CELSIUS);
+    return p.of * (p.per == DIM_MASS ? s->waste_kg : s->waste_kg / boil_solution_density(&m, room_K));
 }
 
 static double labour(const carried_out *o)
@@ -95,8 +112,8 @@ static double labour(const carried_out *o)
 costs costs_of(const carried_out *o)
 {
     static double (*const items[COST_ITEMS])(const carried_out *o) = {
-        [COST_HEAT] = heat,   [COST_MIXER] = mixer,   [COST_WATER] = water,
-        [COST_SALTS] = salts, [COST_LIQUID] = liquid, [COST_LABOUR] = labour,
+        [COST_HEAT] = heat,     [COST_MIXER] = mixer, [COST_WATER] = water,   [COST_SALTS] = salts,
+        [COST_LIQUID] = liquid, [COST_WASTE] = waste, [COST_LABOUR] = labour,
     };
     costs c = {.total = (double)NAN};
     for (int i = 0; i < COST_ITEMS; i++) {

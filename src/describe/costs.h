@@ -4,7 +4,7 @@
 
 #include "describe/carried_out.h"
 
-typedef enum { COST_HEAT, COST_MIXER, COST_WATER, COST_SALTS, COST_LIQUID, COST_LABOUR, COST_ITEMS } cost_item;
+typedef enum { COST_HEAT, COST_MIXER, COST_WATER, COST_SALTS, COST_LIQUID, COST_WASTE, COST_LABOUR, COST_ITEMS } cost_item;
 
 typedef struct {
     double of[COST_ITEMS]; /* NaN: its price is not stated */

@@ -167,6 +167,8 @@ listing_charge listing_charge_of(const scenario *s)
     add_salts(&p, &c.mixture);
     if (plant->afloat.mass_kg > 0)
         add(&p, "water afloat at", DIM_TEMPERATURE, plant->afloat.temperature_K, "");
+    if (plant->crust_kg > 0)
+        add(&p, "crust of salt", DIM_MASS, plant->crust_kg, "of these salts, over the bath");
     add(&p, "freeboard", DIM_LENGTH, plant->tank.depth_m - plant->tank.level_m, "still, before anything goes in");
     if (plant->heater.source == BOIL_HEAT_STEAM)
         add(&p, "steam in the coil", DIM_TEMPERATURE, plant->heater.steam_K, "");

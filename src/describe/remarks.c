@@ -28,11 +28,11 @@ static void low_thermostat(const scenario *s, remarks *r)
              format_quantity(strstr(written, "degF") ? UNITS_US : UNITS_SI, DIM_TEMPERATURE, bath.boiling_point_K).text);
 }
 
+/* By an act that stands behind it. */
 static bool is_lifted(const boil_schedule *s, size_t load)
 {
-    int name = s->actions[load].name;
     for (size_t i = load + 1; i < s->count; i++)
-        if (s->actions[i].kind == BOIL_ACTION_LIFT && (s->actions[i].name == 0 || s->actions[i].name == name))
+        if (s->actions[i].kind == BOIL_ACTION_LIFT && (s->actions[i].name == 0 || s->actions[i].name == s->actions[load].name))
             return true;
     return false;
 }
@@ -59,10 +59,78 @@ static void never_lifted(const scenario *s, remarks *r)
              format_clock_exact(s->start_s, s->schedule.actions[first].time_s).text, others);
 }
 
+/* One is told of all that nothing else takes out. */
+static void endless_load(const scenario *s, remarks *r)
+{
+    const boil_schedule *all = &s->schedule;
+    for (size_t i = 0; i < all->count; i++) {
+        const boil_load *l = action_load_of(&all->actions[i]);
+        if (l == NULL || !l->at_boil || l->latest_s > 0 || is_lifted(all, i))
+            continue;
+        TEXT_ADD(r->list[r->count++].text,
+                 "'for %s at the boil' may never end when the bath does not boil: add 'no later than'",
+                 format_duration(l->immersed_s).text);
+        return;
+    }
+}
+
+/* In the units the act is written in. */
+static unit_system written_in(const char *words, const char *si)
+{
+    return strstr(words, si) != NULL ? UNITS_SI : UNITS_US;
+}
+
+/* Water lowers a boiling point: it may have drifted up by then, or nothing is poured. */
+static bool below_goal(const scenario *s, const boil_action *a, const char *words, const boil_initial_state *bath, remark *r)
+{
+    if (a->pour.goal != BOIL_GOAL_BOILING_POINT || !(a->pour.goal_value > bath->boiling_point_K))
+        return false;
+    (void)s;
+    TEXT_ADD(
+        r->text,
+        "water lowers the boiling point: '%s' is for a bath that boils above that, and this one starts at %s; boil it off, or "
+        "add salts",
+        words, format_quantity(written_in(words, "degC"), DIM_TEMPERATURE, bath->boiling_point_K).text);
+    return true;
+}
+
+/* Water raises a level and a bail lowers it: the same of levels. */
+static bool past_level(const scenario *s, const boil_action *a, const char *words, const boil_initial_state *bath, remark *r)
+{
+    double level_m = s->plant.tank.level_m, step_m = s->plant.by_hand.mark_step_m;
+    bool takes = a->kind == BOIL_ACTION_BAIL || a->kind == BOIL_ACTION_DRAIN;
+    double over_m = takes ? a->pour.goal_value - level_m : level_m - a->pour.goal_value;
+    (void)bath;
+    if (a->pour.goal != BOIL_GOAL_LEVEL || s->plant.tank.mark_boiling || !(over_m > step_m))
+        return false;
+    TEXT_ADD(r->text, "%s: '%s' is for a bath that stands %s that, and this one starts at %s",
+             takes ? "what is taken lowers the level" : "water raises the level", words, takes ? "above" : "below",
+             format_quantity(written_in(words, "cm"), DIM_LENGTH, level_m).text);
+    return true;
+}
+
+typedef bool wrong_side(const scenario *s, const boil_action *a, const char *words, const boil_initial_state *bath, remark *r);
+
+/* The first act of its kind is told. */
+static void goals(const scenario *s, wrong_side *is_wrong, remarks *r)
+{
+    boil_initial_state bath;
+    if (boil_plant_initial(&s->plant, &bath) != BOIL_OK)
+        return;
+    for (size_t i = 0; i < s->schedule.count; i++)
+        if (is_wrong(s, &s->schedule.actions[i], action_name_of(s, i).text, &bath, &r->list[r->count])) {
+            r->count++;
+            return;
+        }
+}
+
 remarks remarks_of(const scenario *s)
 {
     remarks r = {.count = 0};
     low_thermostat(s, &r);
     never_lifted(s, &r);
+    endless_load(s, &r);
+    goals(s, below_goal, &r);
+    goals(s, past_level, &r);
     return r;
 }

@@ -133,6 +133,7 @@ static const char *const places[CASE_PROPORTIONED + 1] = {
     [CASE_BOX] = "with a box",
     [CASE_CYLINDER] = "with an upright cylinder",
     [CASE_FUEL] = "with gas or electric heat",
+    [CASE_GAS] = "with gas",
     [CASE_STEAM] = "with a steam coil",
     [CASE_BY_HAND] = "with the control dial",
     [CASE_BY_CONTROL] = "with a thermostat or modulating",

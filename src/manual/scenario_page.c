@@ -3,6 +3,7 @@
 
 #include "actions/load_carried.h"
 #include "actions/load_shape.h"
+#include "actions/load_stay.h"
 #include "habits/table.h"
 #include "manual/key_text.h"
 #include "manual/pages.h"
@@ -83,6 +84,16 @@ static void clauses(FILE *to, const void *about)
         fputc('\n', to);
         roff_sentence(to, c->meaning);
         remark(to, "From ", key_range_text(c->dimension, &c->within).text);
+    }
+}
+
+static void stays(FILE *to, const void *about)
+{
+    (void)about;
+    load_stay_clause c;
+    for (size_t i = 0; (c = load_stay_listed(i)).form != NULL; i++) {
+        roff_term(to, c.form);
+        roff_sentence(to, c.meaning);
     }
 }
 
@@ -174,9 +185,9 @@ static void units(FILE *to, const void *about)
 
 void page_scenario(FILE *to)
 {
-    static const text_part parts[] = {{"settings", settings},   {"acts", acts},       {"shapes", shapes},
-                                      {"clauses", clauses},     {"carried", carried}, {"words", other_words},
-                                      {"constants", constants}, {"units", units},     {0}};
+    static const text_part parts[] = {
+        {"settings", settings}, {"acts", acts},         {"shapes", shapes},       {"clauses", clauses}, {"stays", stays},
+        {"carried", carried},   {"words", other_words}, {"constants", constants}, {"units", units},     {0}};
     static const text_page page = {"scenario", 5, "a tank of boiling caustic salt solution and what is done with it", parts};
     defaults d;
     if (!defaults_read(&d))

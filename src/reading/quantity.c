@@ -451,3 +451,14 @@ bool quantity_within(const cursor *c, const char *what, const quantity *q, const
     return cursor_error(c, q->text, "'%s' must be between %g%s%s and %g%s%s, got '%s'%s", what, b->low, gap, spelling, b->high,
                         gap, spelling, words_quoted(q->text, q->length).text, own);
 }
+
+words_quote quantity_echo(const quantity *q)
+{
+    words_quote as_written = words_quoted(q->text, q->length), echo = {""};
+    unsigned whole, part, of;
+    int used = 0;
+    if (sscanf(as_written.text, "%6u %6u/%6u%n", &whole, &part, &of, &used) != 3 || of == 0)
+        return as_written;
+    TEXT_ADD(echo.text, "%.6g%s", whole + (double)part / of, as_written.text + used);
+    return echo;
+}

@@ -5,6 +5,7 @@
 #define READING_QUANTITY_H
 
 #include "base/units.h"
+#include "base/words.h"
 #include "properties/solution.h"
 #include "reading/cursor.h"
 
@@ -31,6 +32,9 @@ bool quantity_turndown(cursor *c, const char *what, quantity *q);               
 bool quantity_price(cursor *c, const char *what, unsigned dimensions, quantity *q); /* "6 per 1000 gal", by the SI unit */
 bool quantity_clock(cursor *c, const char *what, quantity *q);                      /* 1:30 or 1:30:00, in s */
 bool quantity_when(cursor *c, const char *what, quantity *q);                       /* a clock or a time with its unit */
+
+/* As written, for reports; a whole number with a fraction as the one number that was read: "1 1/2 in" as "1.5 in". */
+words_quote quantity_echo(const quantity *q);
 
 /* Says so when a quantity lies outside: the bounds as documented and in the person's own unit. */
 bool quantity_within(const cursor *c, const char *what, const quantity *q, const bounds *b);

@@ -3,7 +3,6 @@
 #include <string.h>
 
 #include "base/words.h"
-#include "scenario/positions.h"
 #include "scenario/record.h"
 
 #define AT(member) offsetof(scenario, member)
@@ -15,6 +14,7 @@ static const char *const times_count[] = {"from the start", "by the clock", NULL
 static const char *const tank_shapes[] = {"box", "upright cylinder", NULL};
 static const char *const tank_heated[] = {"from below", "inside", NULL};
 static const char *const heat_sources[] = {"gas", "electric", "steam", NULL};
+static const char *const heat_fuels[] = {"natural gas", "propane", NULL};
 static const char *const heat_controls[] = {"dial", "thermostat", "modulating", NULL};
 static const char *const control_modes[] = {"none", "on/off", "time-proportioned", NULL};
 static const char *const no_yes[] = {"no", "yes", NULL};
@@ -65,8 +65,8 @@ static const key table[] = {
     SWITCH("tank", "mark read", "against which surface the mark is held while it boils", marks, PLANT(tank.mark_boiling)),
     QUANTITY("tank", "wall", "thickness of the steel", LENGTH, "m", 0, 0.05, PLANT(tank.wall_thickness_m), .zero = "none"),
     QUANTITY("tank", "insulation", "thickness around the walls", LENGTH, "m", 0, 0.5, PLANT(tank.insulation_m), .zero = "none"),
-    ROW("tank", "positions", "places for loads side by side; one more is a mistake", KEY_WHOLE, DIM_COUNT, NULL, 1, POSITIONS_MAX,
-        AT(positions), .otherwise = "no limit"),
+    ROW("tank", "positions", "places for loads side by side; one more is a mistake", KEY_WHOLE, DIM_COUNT, NULL, 1, BOIL_POSITIONS_MAX,
+        PLANT(tank.positions), .otherwise = "no limit"),
     CHOICE("tank", "heated", "where the heat enters", tank_heated, PLANT(tank.heated)),
     QUANTITY("tank", "heater top", "top of a heater inside, above the floor", LENGTH, "m", 0, 5, PLANT(tank.heater_top_m),
              .otherwise = "left to the model"),
@@ -82,13 +82,16 @@ static const key table[] = {
     QUANTITY("bath", "temperature", "at the start", TEMPERATURE, "degC", 0, 200, PLANT(charge.temperature_K),
              .otherwise = "at its boiling point"),
     ROW("bath", "water afloat", "on a bath below its boil at the start; as warm as the room unless it says so", KEY_AFLOAT, DIM_MASS,
-        "kg", 0.001, 1e4, PLANT(afloat.mass_kg), .other = DIM_VOLUME, .within_other = {"L", 0.001, 1e4}, .otherwise = "none"),
+        "kg", 0, 1e4, PLANT(afloat.mass_kg), .other = DIM_VOLUME, .within_other = {"L", 0, 1e4}, .otherwise = "none"),
+    QUANTITY("bath", "crust", "of salt over a cold bath at the start, out of what the bath holds: how much, or how thick", MASS, "kg", 0,
+             1e5, PLANT(crust_kg), .other = DIM_LENGTH, .within_other = {"mm", 0, 500}, .otherwise = "none"),
     FACTOR("bath", "elevation factor", "boiling point's rise above water's, relative to the correlation", 0.85, 1.10,
            PLANT(elevation_factor)),
 
     CHOICE("heat", "source", "sets the defaults below", heat_sources, PLANT(heater.source)),
-    QUANTITY("heat", "input", "fuel or current at full dial", POWER, "kW", 0, 1e5, PLANT(heater.input_W), NEED_ALWAYS,
-             CASE_FUEL),
+    CHOICE("heat", "fuel", "what a gas burner burns", heat_fuels, AT(fuel), .only = CASE_GAS),
+    QUANTITY("heat", "input", "fuel or current at full dial; of propane perhaps as liquid, by volume", POWER, "kW", 0, 1e5,
+             PLANT(heater.input_W), NEED_ALWAYS, CASE_FUEL, .other = DIM_VOLUME_FLOW, .within_other = {"L/min", 0, 235}),
     SHARE("heat", "efficiency", "share of the input that reaches the tank", 5, 100, PLANT(heater.efficiency),
           .only = CASE_FUEL),
     QUANTITY("heat", "steam temperature", "of the saturated steam in the coil", TEMPERATURE, "degC", 100, 200,
@@ -196,12 +199,13 @@ static const key table[] = {
     QUANTITY("by hand", "mark step", "what the mark shows is the nearest of such steps", LENGTH, "m", 0, 0.1,
              PLANT(by_hand.mark_step_m)),
 
-    PRICE("gas", "of fuel, by the heat in it", ENERGY, ENERGY, AT(prices.gas)),
+    PRICE("gas", "of fuel, by the heat in it; of propane perhaps by volume, liquid", ENERGY, VOLUME, AT(prices.gas)),
     PRICE("electricity", "of what heats the tank, or turns the mixer", ENERGY, ENERGY, AT(prices.electricity)),
     PRICE("steam", "of a coil's steam, by heat or by mass", ENERGY, MASS, AT(prices.steam)),
     PRICE("water", "by hand or by the valve", VOLUME, MASS, AT(prices.water)),
-    PRICE("salts", "of dry salts, those that the parts carry out included", MASS, MASS, AT(prices.salts)),
+    PRICE("salts", "of dry salts, those that the parts carry out and waste takes along included", MASS, MASS, AT(prices.salts)),
     PRICE("liquid", "ready-mixed", VOLUME, MASS, AT(prices.liquid)),
+    PRICE("waste", "of getting rid of what is bailed or drained and not run back", VOLUME, MASS, AT(prices.waste)),
     PRICE("labour", "of the whole shift", TIME, TIME, AT(prices.labour)),
     ROW("prices", "currency", "stands behind what it costs", KEY_WORD, DIM_COUNT, NULL, 0, 0, AT(prices.currency), .only = CASE_PRICES, .otherwise = "not stated"),
 };

@@ -42,6 +42,7 @@ typedef enum {
     CASE_BOX, /* this shape of tank */
     CASE_CYLINDER,
     CASE_FUEL, /* gas or electricity as the source of heat */
+    CASE_GAS,
     CASE_STEAM,
     CASE_BY_HAND, /* this control of the heat */
     CASE_BY_CONTROL,

@@ -5,13 +5,11 @@
 #include "actions/action.h"
 #include "scenario/moment.h"
 
-#define POSITIONS_MAX 40
-
 typedef struct {
     struct {
         const boil_action *load; /* NULL: empty since the start */
         double out_s;            /* when it is free again; infinity: not before it is lifted */
-    } in[POSITIONS_MAX];
+    } in[BOIL_POSITIONS_MAX];
 } positions;
 
 typedef TEXT_OF(400) positions_text;

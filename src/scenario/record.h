@@ -19,9 +19,11 @@ typedef struct {
     unit_dimension dimension; /* of a number as given: that of the key, or its other one */
 } scenario_setting;
 
+typedef enum { FUEL_NATURAL_GAS, FUEL_PROPANE } heat_fuel;
+
 /* Of an SI unit of what settings[].dimension says. NaN: not stated. */
 typedef struct {
-    double gas, electricity, steam, water, salts, liquid, labour;
+    double gas, electricity, steam, water, salts, liquid, waste, labour;
     char *currency; /* NULL: not stated */
 } scenario_prices;
 
@@ -33,9 +35,9 @@ typedef struct {
     moment_count times;    /* how the schedule counts them */
     double altitude_m;     /* NaN: not stated */
     double freeboard_m;    /* at the start, in place of the level; NaN: not stated */
-    double positions;      /* places for loads; 0: no limit */
     double turndown;       /* full fire over minimum fire; NaN: not stated */
     double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
+    heat_fuel fuel;        /* of a gas burner: for what its flow and its price say */
     scenario_prices prices;
     boil_plant plant;
     boil_schedule schedule; /* actions in order, "every" unrolled */

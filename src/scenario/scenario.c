@@ -8,7 +8,9 @@
 #include "base/constants.h"
 #include "base/format.h"
 #include "base/words.h"
+#include "case/plant.h"
 #include "habits/habits.h"
+#include "transfer/dissolution.h"
 
 #define SECTIONS_MAX 24
 
@@ -238,6 +240,7 @@ static const struct {
                        "does not belong to this shape of tank; a box has 'length' and 'width'"},
     [CASE_FUEL] = {"heat", "source", 1u << BOIL_HEAT_GAS | 1u << BOIL_HEAT_ELECTRIC,
                    "does not belong to a steam coil, whose heat follows from its steam, area and coefficient"},
+    [CASE_GAS] = {"heat", "source", 1u << BOIL_HEAT_GAS, "belongs to source = gas"},
     [CASE_STEAM] = {"heat", "source", 1u << BOIL_HEAT_STEAM,
                     "belongs to a steam coil; this source has 'input' and 'efficiency'"},
     [CASE_BY_HAND] = {"heat", "control", 1u << BOIL_HEAT_CONTROL_DIAL,
@@ -422,6 +425,50 @@ static void settle_afloat(draft *d)
         a->mass_kg *= boil_water_density(a->temperature_K);
 }
 
+static void report_problem(draft *d, const char *section, const char *problem)
+{
+    int index = section_index(section);
+    size_t line = index >= 0 && d->section_line[index] > 0 ? d->section_line[index] : 1;
+    if (problem != NULL)
+        messages_add(d->messages, d->text, line, cursor_of_line(d->text, line, d->messages).at, "%s", problem);
+}
+
+/* A plate of salt, with its pores, over the whole bath. */
+static void settle_crust(draft *d)
+{
+    boil_plant *p = &d->out->plant;
+    if (line_of(d, "bath", "crust")->good && setting_of(d, "bath", "crust")->dimension == DIM_LENGTH)
+        p->crust_kg = boil_dissolution_crust_mass(p->crust_kg, boil_tank_area(&p->tank));
+}
+
+/* What is wrong with a setting that stands in the file, or was put in its place. */
+static void report_setting(draft *d, const char *section, const char *words, const char *problem)
+{
+    const cursor *value = &line_of(d, section, words)->value;
+    if (problem != NULL && value->at != NULL)
+        cursor_error(value, value->at, "%s", problem);
+    else
+        report_problem(d, section, problem);
+}
+
+/* A flow, or a volume, says how much heat there is of liquid propane alone. */
+static void settle_fuel(draft *d)
+{
+    scenario *out = d->out;
+    bool propane = out->plant.heater.source == BOIL_HEAT_GAS && out->fuel == FUEL_PROPANE;
+    bool by_flow = line_of(d, "heat", "input")->good && setting_of(d, "heat", "input")->dimension == DIM_VOLUME_FLOW;
+    bool by_volume = line_of(d, "prices", "gas")->good && setting_of(d, "prices", "gas")->dimension == DIM_VOLUME;
+    if (by_flow && !propane)
+        report_setting(d, "heat", "input",
+                       "a flow is an input of liquid propane alone: write fuel = propane, or the input in power");
+    if (by_volume && !propane)
+        report_setting(
+            d, "prices", "gas",
+            "natural gas is priced by its heat, such as 1.20 per therm; by volume only liquid propane is, with fuel = propane");
+    if (by_flow)
+        out->plant.heater.input_W *= BOIL_PROPANE_J_M3;
+}
+
 /* A gauge counts from the room's pressure. */
 static void settle_steam(draft *d)
 {
@@ -454,16 +501,10 @@ static void settle(draft *d)
     settle_control(d);
     settle_steam(d);
     settle_afloat(d);
+    settle_crust(d);
+    settle_fuel(d);
     if (has_rinse(d) && !line_of(d, "rinse", "temperature")->found)
         out->plant.rinse.temperature_K = fmax(out->plant.ambient.temperature_K, BOIL_ZERO_CELSIUS);
-}
-
-static void report_problem(draft *d, const char *section, const char *problem)
-{
-    int index = section_index(section);
-    size_t line = index >= 0 && d->section_line[index] > 0 ? d->section_line[index] : 1;
-    if (problem != NULL)
-        messages_add(d->messages, d->text, line, cursor_of_line(d->text, line, d->messages).at, "%s", problem);
 }
 
 /* Whoever knows the volume is told the level, where the tank's sides are known. */
@@ -526,6 +567,9 @@ static void ask_model(draft *d)
     report_problem(d, "heat", boil_heat_control_problem(&p->heat_control));
     report_problem(d, "losses", boil_losses_problem(&p->losses));
     report_problem(d, "water control", boil_water_control_problem(&p->control));
+    report_setting(d, "bath", "water afloat", boil_plant_afloat_problem(p));
+    if (!messages_any(d->messages))
+        report_setting(d, "bath", "crust", boil_plant_crust_problem(p));
     if (!messages_any(d->messages))
         report_problem(d, "bath", boil_plant_problem(p));
     if (!messages_any(d->messages))
@@ -585,7 +629,7 @@ static void read_actions(draft *d, const char *path)
     if (frame.count == MOMENTS_BY_CLOCK && !start->found)
         cursor_error(&times->value, times->value.at, "'by the clock' needs 'start', the clock at the start");
     schedule_draft a = schedule_begin(&d->out->plant, !messages_any(d->messages), &frame);
-    a.reader.positions = (size_t)d->out->positions;
+    a.reader.positions = (size_t)d->out->plant.tank.positions;
     read_measures(d, &a.reader.measures);
     for (size_t i = 0; i < d->breaks.count && !messages_full(d->messages); i++) {
         cursor c = cursor_of_line(d->text, d->breaks.list[i], d->messages);
@@ -691,7 +735,7 @@ void scenario_text_free(scenario_text *t)
 static scenario_prices no_prices(void)
 {
     const double none = (double)NAN;
-    return (scenario_prices){none, none, none, none, none, none, none, NULL};
+    return (scenario_prices){none, none, none, none, none, none, none, none, NULL};
 }
 
 boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m)

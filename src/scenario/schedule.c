@@ -120,7 +120,9 @@ static void bound_by_time(boil_action *action)
 static bool plan(schedule_draft *a, const cursor *c, const boil_action *planned, size_t line)
 {
     boil_action action = *planned;
-    if (action.pour.no_later_s > 0 && action.pour.no_later_s <= action.time_s)
+    const boil_load *load = action_load_of(&action);
+    double latest_s = load != NULL ? load->latest_s : action.pour.no_later_s;
+    if (latest_s > 0 && latest_s <= action.time_s)
         return cursor_error(c, c->at, "'no later than' is not after the act's own time");
     if (a->lines[line].most_by_time)
         bound_by_time(&action);
@@ -128,7 +130,7 @@ static bool plan(schedule_draft *a, const cursor *c, const boil_action *planned,
     if (list == NULL)
         return cursor_error(c, c->at, "out of memory");
     a->list = list;
-    list[a->count++] = (schedule_planned){action, line, HUGE_VAL};
+    list[a->count++] = (schedule_planned){action, line, HUGE_VAL, HUGE_VAL};
     return true;
 }
 
@@ -332,13 +334,19 @@ static schedule_planned *latest(const attendance *t, int name)
 static void go_in(attendance *t, size_t index)
 {
     schedule_planned *p = &t->a->list[index];
-    p->lifts_s = p->action.time_s + p->action.is.load.immersed_s;
+    const boil_load *l = &p->action.is.load;
+    p->least_s = p->action.time_s + l->immersed_s;
+    p->lifts_s = p->least_s;
+    if (l->at_boil) {
+        p->lifts_s = l->latest_s > 0 ? l->latest_s : HUGE_VAL;
+        p->least_s = fmin(p->lifts_s, p->least_s + l->lowering_s);
+    }
     t->in[t->in_count++] = index;
     if (p->action.name == 0)
         return;
     const schedule_planned *before = latest(t, p->action.name);
     if (before != NULL && is_planned(before, p) &&
-        p->action.time_s < before->lifts_s + before->action.is.load.lowering_s - 1e-6)
+        p->action.time_s < before->least_s + before->action.is.load.lowering_s - 1e-6)
         complain(t->a, p, "is still in the bath, or coming out,");
     t->last[p->action.name] = index + 1;
 }
@@ -348,6 +356,7 @@ static void lift_everything(attendance *t, double time_s)
     for (size_t i = 0; i < t->in_count; i++) {
         schedule_planned *p = &t->a->list[t->in[i]];
         p->lifts_s = fmin(p->lifts_s, time_s);
+        p->least_s = fmin(p->least_s, time_s);
     }
     t->in_count = 0;
 }
@@ -376,7 +385,7 @@ static void lift(attendance *t, const schedule_planned *p)
     else if (load == NULL || (is_planned(load, p) && p->action.time_s >= load->lifts_s))
         complain(t->a, p, "is not in the bath");
     else
-        load->lifts_s = p->action.time_s;
+        load->lifts_s = load->least_s = p->action.time_s;
 }
 
 /* Once it is known when each load comes out. Of what waits nobody knows when it goes in. */
@@ -384,10 +393,19 @@ static void hang(schedule_draft *a)
 {
     positions places = {{{NULL, 0}}};
     positions_text why;
+    bool unsure = false; /* from here on the run knows who hangs where */
     for (size_t i = 0; a->reader.positions > 0 && i < a->count; i++) {
         schedule_planned *p = &a->list[i];
-        if (action_type_of(p->action.kind)->group != ACTION_LOAD || waiting_is_open(&p->action.wait) ||
-            positions_take(&places, a->reader.positions, &a->reader.names, &a->frame, &p->action, p->lifts_s, &why))
+        if (action_type_of(p->action.kind)->group != ACTION_LOAD)
+            continue;
+        int stated = p->action.position;
+        bool waits = waiting_is_open(&p->action.wait);
+        bool hangs =
+            waits || positions_take(&places, a->reader.positions, &a->reader.names, &a->frame, &p->action, p->least_s, &why);
+        if (unsure)
+            p->action.position = stated;
+        unsure = unsure || waits || p->action.is.load.at_boil;
+        if (hangs)
             continue;
         const cursor *c = to_complain(a, p);
         if (c != NULL)
@@ -417,7 +435,8 @@ static bool attend(schedule_draft *a)
 /* When an action and what it sets going are over. A load is lifted as slowly as it is lowered. */
 static double ends(const schedule_planned *p)
 {
-    return (isinf(p->lifts_s) ? p->action.time_s : p->lifts_s) + action_takes_s(&p->action);
+    double lifts_s = isfinite(p->lifts_s) ? p->lifts_s : p->least_s;
+    return (isinf(lifts_s) ? p->action.time_s : lifts_s) + action_takes_s(&p->action);
 }
 
 static double duration(const schedule_draft *a)

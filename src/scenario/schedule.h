@@ -34,7 +34,8 @@ void schedule_wording_free(schedule_wording *w);
 typedef struct {
     boil_action action;
     size_t line;    /* index of its action_line */
-    double lifts_s; /* a load: when its lifting begins; infinity: never */
+    double lifts_s; /* a load: when its lifting begins, where its time counts at the boil at the latest; infinity: never */
+    double least_s; /* and at the earliest, unless it is lifted before; the same for any other */
 } schedule_planned;
 
 /* Of one line, as long as the list stands in the order of the file. */

@@ -7,7 +7,8 @@
 
 _Static_assert(sizeof(moment_count) == sizeof(unsigned) && sizeof(boil_tank_shape) == sizeof(unsigned) &&
                    sizeof(boil_tank_heated) == sizeof(unsigned) && sizeof(boil_heat_source) == sizeof(unsigned) &&
-                   sizeof(boil_heat_control_mode) == sizeof(unsigned) && sizeof(boil_water_control_mode) == sizeof(unsigned),
+                   sizeof(boil_heat_control_mode) == sizeof(unsigned) && sizeof(boil_water_control_mode) == sizeof(unsigned) &&
+                   sizeof(heat_fuel) == sizeof(unsigned),
                "a choice is stored as an unsigned number");
 
 static void store(const key *k, scenario *out, const void *value, size_t size)
@@ -112,7 +113,7 @@ static const struct {
 } miscalled[] = {
     {"tank", "shape", "round", "is called 'upright cylinder', with a 'diameter'"},
     {"tank", "shape", "rectangular", "is called 'box', with 'length' and 'width'"},
-    {"heat", "source", "propane", "is a gas too: write gas; the burner's 'input' in power says how much it gives"},
+    {"heat", "source", "propane", "is a gas too: write source = gas, with fuel = propane"},
 };
 
 static const char *miscalled_as(const key *k, const char *text, size_t length)
@@ -175,14 +176,12 @@ static const struct {
     bool (*read)(const key *k, cursor *c, scenario *out);
     size_t values; /* doubles in the scenario */
 } kinds[] = {
-    [KEY_TITLE] = {read_text, 0},           [KEY_PATH] = {read_text, 0},
-    [KEY_CLOCK] = {read_single, 1},         [KEY_SPAN] = {read_single, 1},
-    [KEY_QUANTITY] = {read_single, 1},      [KEY_SHARE] = {read_single, 1},
-    [KEY_TURNDOWN] = {read_single, 1},      [KEY_WHOLE] = {read_single, 1},
-    [KEY_FACTOR] = {read_single, 1},        [KEY_RANGE] = {read_range, 2},
-    [KEY_WORD] = {read_word, 0},            [KEY_PRICE] = {read_price, 0},
-    [KEY_BLEND] = {read_blend, BOIL_SALTS}, [KEY_AFLOAT] = {read_afloat, 1},
-    [KEY_CHOICE] = {read_choice, 0},        [KEY_SWITCH] = {read_choice, 0},
+    [KEY_TITLE] = {read_text, 0},           [KEY_PATH] = {read_text, 0},       [KEY_CLOCK] = {read_single, 1},
+    [KEY_SPAN] = {read_single, 1},          [KEY_QUANTITY] = {read_single, 1}, [KEY_SHARE] = {read_single, 1},
+    [KEY_TURNDOWN] = {read_single, 1},      [KEY_WHOLE] = {read_single, 1},    [KEY_FACTOR] = {read_single, 1},
+    [KEY_RANGE] = {read_range, 2},          [KEY_WORD] = {read_word, 0},       [KEY_PRICE] = {read_price, 0},
+    [KEY_BLEND] = {read_blend, BOIL_SALTS}, [KEY_AFLOAT] = {read_afloat, 1},   [KEY_CHOICE] = {read_choice, 0},
+    [KEY_SWITCH] = {read_choice, 0},
 };
 
 bool setting_read(const key *k, const setting_line *line, scenario *out)

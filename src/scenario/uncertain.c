@@ -40,7 +40,8 @@ const uncertain_thing *uncertain_constant(size_t index)
 
 static bool is_one_number(const key *k)
 {
-    return k->section[0] != '\0' && (k->kind == KEY_QUANTITY || k->kind == KEY_SHARE || k->kind == KEY_FACTOR);
+    return k->section[0] != '\0' &&
+           (k->kind == KEY_QUANTITY || k->kind == KEY_AFLOAT || k->kind == KEY_SHARE || k->kind == KEY_FACTOR);
 }
 
 static uncertain_thing thing_of(const key *k)
@@ -112,7 +113,7 @@ static bool value(cursor part, uncertain_thing *t, quantity *q)
     bool two = t->key != NULL && key_has_other(t->key) && t->dimension == t->key->dimension;
     if (!number(&part, t, UNIT_OF(t->dimension) | (two ? UNIT_OF(t->key->other) : 0), q))
         return false;
-    if (t->kind == KEY_QUANTITY && q->dimension != t->dimension) {
+    if (two && q->dimension != t->dimension) {
         t->dimension = q->dimension;
         t->within = t->key->within_other;
     }

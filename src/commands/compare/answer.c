@@ -28,10 +28,11 @@ bool compare_setting_differs(const compare_answer *c, size_t setting)
 
 /* What the words of a load may leave out. */
 static const size_t load_numbers[] = {
-    offsetof(boil_load, mass_kg),        offsetof(boil_load, size_m),        offsetof(boil_load, tube_wall_m),
-    offsetof(boil_load, packed_depth_m), offsetof(boil_load, temperature_K), offsetof(boil_load, immersed_s),
-    offsetof(boil_load, basket_kg),      offsetof(boil_load, lowering_s),    offsetof(boil_load, coefficient_W_m2K),
-    offsetof(boil_load, area_m2),        offsetof(boil_load, rinse_kg_m2),   offsetof(boil_load, drag_out_kg_m2),
+    offsetof(boil_load, mass_kg),           offsetof(boil_load, size_m),        offsetof(boil_load, tube_wall_m),
+    offsetof(boil_load, packed_depth_m),    offsetof(boil_load, temperature_K), offsetof(boil_load, immersed_s),
+    offsetof(boil_load, latest_s),          offsetof(boil_load, basket_kg),     offsetof(boil_load, lowering_s),
+    offsetof(boil_load, coefficient_W_m2K), offsetof(boil_load, area_m2),       offsetof(boil_load, rinse_kg_m2),
+    offsetof(boil_load, drag_out_kg_m2),
 };
 
 static double number_at(const boil_load *l, size_t where)
@@ -50,7 +51,7 @@ static bool same_load(const boil_load *a, const boil_load *b)
     for (size_t i = 0; i < sizeof load_numbers / sizeof load_numbers[0]; i++)
         if (!same(number_at(a, load_numbers[i]), number_at(b, load_numbers[i])))
             return false;
-    return true;
+    return a->at_boil == b->at_boil;
 }
 
 static bool same_action(const scenario *s, size_t i, const scenario *t, size_t j)

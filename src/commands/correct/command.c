@@ -57,9 +57,14 @@ static bool level_below_rim(const boil_correct_case *c, unit_system system, cons
                             SHOWN(system, LENGTH, s->plant.tank.depth_m));
 }
 
-/* Whatever is put in then may set it off. */
-static bool nothing_afloat(const scenario *s)
+/* Whatever is put in then may set it off; and under a crust no boiling point is read. */
+static bool nothing_on_it(const scenario *s)
 {
+    if (s->plant.crust_kg > 0)
+        return program_complain(
+            "%s: a crust of salt hangs over its bath ('crust' under [bath]): break it up while it is cold, heat "
+            "slowly, and read it when it has boiled all over for some minutes; then take the line out",
+            s->path);
     if (!(s->plant.afloat.mass_kg > 0))
         return true;
     return program_complain(
@@ -82,7 +87,7 @@ static int answer(void *record, const scenario *s)
     c.added_K = room_K > BOIL_ZERO_CELSIUS ? room_K : BOIL_ZERO_CELSIUS;
     c.liquid_K = boil_pour_rate_liquid_temperature(s->plant.charge.blend, c.liquid_fraction, c.added_K);
     c.next_load = boil_correct_next_load(&s->plant, &s->schedule);
-    if (!level_below_rim(&c, r->output.system, s) || !nothing_afloat(s))
+    if (!level_below_rim(&c, r->output.system, s) || !nothing_on_it(s))
         return STATUS_USAGE;
     int result = boil_correct(&s->plant, &c, &o, &a.plan);
     if (result != BOIL_OK)

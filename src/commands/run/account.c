@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "describe/costs.h"
+#include "equipment/heater.h"
 #include "describe/report.h"
 
 typedef struct {
@@ -44,15 +45,17 @@ static const item items[] = {
     {" of it let go in the bath", DIM_MASS, AT(released_kg)},
     {"condensate from the lid", DIM_MASS, AT(condensate_kg)},
     {"dry salts", DIM_MASS, AT(salts_added_kg)},
-    {"ready-mixed liquid", DIM_MASS, AT(liquid_added_kg)},
+    {"ready-mixed liquid", DIM_MASS, AT(mixed_kg)},
+    {"bath liquid run back in", DIM_MASS, AT(returned_kg)},
     {"bath liquid carried out by parts", DIM_MASS, AT(drag_out_kg)},
     {" of it salts", DIM_MASS, AT(drag_out_salts_kg)},
     {"bailed and drained", DIM_MASS, AT(taken_kg)},
     {" of it not run back", DIM_MASS, AT(waste_kg)},
+    {" salts in that", DIM_MASS, AT(waste_salts_kg)},
 };
 
 #define ITEMS (sizeof items / sizeof items[0])
-_Static_assert(ITEMS + 1 + COST_ITEMS + 1 <= ACCOUNT_ROWS_MAX, "the items, what the heater is fed with, and costs");
+_Static_assert(ITEMS + 2 + COST_ITEMS + 1 <= ACCOUNT_ROWS_MAX, "the items, what the heater is fed with, and costs");
 
 #define NOTHING 1e-6 /* kg or J: less is rounding */
 
@@ -81,6 +84,8 @@ static void add_input(const accountant *a)
     const char *what = inputs[a->o->scenario->plant.heater.source];
     if (what != NULL)
         add_row(a, what, DIM_ENERGY, a->summary->input_total_J);
+    if (a->o->scenario->plant.heater.source == BOIL_HEAT_GAS && a->o->scenario->fuel == FUEL_PROPANE)
+        add_row(a, " as liquid propane", DIM_VOLUME, a->summary->input_total_J / BOIL_PROPANE_J_M3);
 }
 
 static void table(const accountant *a)
@@ -127,8 +132,8 @@ static void add_costs(const accountant *a)
     static const char *const sources[] = {
         [BOIL_HEAT_GAS] = "cost of fuel", [BOIL_HEAT_ELECTRIC] = "cost of electricity", [BOIL_HEAT_STEAM] = "cost of steam"};
     static const char *const words[COST_ITEMS] = {
-        [COST_MIXER] = "cost of the mixer's power", [COST_WATER] = "cost of water",   [COST_SALTS] = "cost of salts",
-        [COST_LIQUID] = "cost of liquid",           [COST_LABOUR] = "cost of labour",
+        [COST_MIXER] = "cost of the mixer's power", [COST_WATER] = "cost of water", [COST_SALTS] = "cost of salts",
+        [COST_LIQUID] = "cost of liquid",           [COST_WASTE] = "cost of waste", [COST_LABOUR] = "cost of labour",
     };
     costs c = costs_of(a->o);
     for (int i = 0; i < COST_ITEMS; i++)

@@ -11,13 +11,21 @@ static double badness(const carried_out_line *l)
     return (isnan(recovery) ? 1e12 : recovery) + (quiet ? 1e9 : 0);
 }
 
-/* One that was lifted before its time has its lifting among the actions. */
-static bool lifts_itself(const boil_action *a, double time_s, const boil_load_result *r)
+static const double rounding_s = 1e-6;
+
+/* When it comes out by itself, by the run; NaN: an act takes it out, or nothing does. */
+static double out_s(const boil_action *a, double time_s, const boil_load_result *r)
 {
+    const double never = (double)NAN;
     const boil_load *l = action_load_of(a);
     if (l == NULL || !isfinite(l->immersed_s))
-        return false;
-    return r == NULL || !(r->lifted_s < time_s + l->immersed_s - 1e-6);
+        return never;
+    double its_time_s = time_s + (l->at_boil ? l->lowering_s : 0) + l->immersed_s;
+    if (r == NULL)
+        return its_time_s;
+    if (!l->at_boil)
+        return r->lifted_s < its_time_s - rounding_s ? never : its_time_s;
+    return r->boil_short_s > 0 && !(r->lifted_s >= l->latest_s - rounding_s && l->latest_s > 0) ? never : r->lifted_s;
 }
 
 /* Without a moment of its own it stands where it could be done at the earliest. */
@@ -36,10 +44,9 @@ static size_t list_all(const carried_out *o, run_action *list)
         if (of[i] != NULL)
             in.line = *of[i];
         list[count++] = in;
-        if (!lifts_itself(a, time_s, in.line.load))
-            continue;
-        double out_s = time_s + a->is.load.immersed_s;
-        list[count++] = (run_action){.time_s = out_s, .last_s = out_s, .times = 1, .action = i, .lifting = true};
+        double lifts_s = out_s(a, time_s, in.line.load);
+        if (!isnan(lifts_s))
+            list[count++] = (run_action){.time_s = lifts_s, .last_s = lifts_s, .times = 1, .action = i, .lifting = true};
     }
     free(of);
     free(lines);

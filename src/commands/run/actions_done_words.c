@@ -2,6 +2,8 @@
 
 #include <math.h>
 
+#include "actions/load_stay.h"
+
 static action_view view_of(const carried_out *o, const run_action *r, unit_system s)
 {
     action_view v = action_view_of(o->scenario, r->action, s == UNITS_US ? ACTION_US : ACTION_SI);
@@ -53,6 +55,8 @@ action_text run_action_details(const carried_out *o, const run_action *r, unit_s
     action_text t = {""};
     if (type->details != NULL)
         type->details(&v, &t);
+    if (r->lifting)
+        load_stay_lift_add(&v, &t);
     if (type->pace != NULL)
         type->pace(&v, &t);
     if (!r->lifting)

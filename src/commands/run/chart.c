@@ -158,6 +158,12 @@ static void quiet(const chart *c)
     frame(c, "boil", row);
 }
 
+/* Into the tank or out of it. */
+static bool any_poured(const boil_history *h)
+{
+    return h->valve_count + h->additions_count + h->takes_count > 0;
+}
+
 static void poured(const chart *c)
 {
     static const char letters[] = {[BOIL_ACTION_WATER] = 'w', [BOIL_ACTION_SALTS] = 's', [BOIL_ACTION_LIQUID] = 'l'};
@@ -168,7 +174,9 @@ static void poured(const chart *c)
         mark(c, row, 'v', h->valve_s[i], i + 1 < h->valve_count ? h->valve_s[i + 1] : (double)NAN);
     for (size_t i = 0; i < h->additions_count; i++)
         mark(c, row, letters[h->additions[i].kind], h->additions[i].time_s, h->additions[i].time_s + h->additions[i].over_s);
-    if (h->valve_count + h->additions_count > 0)
+    for (size_t i = 0; i < h->takes_count; i++)
+        mark(c, row, 'b', h->takes[i].time_s, h->takes[i].time_s + h->takes[i].over_s);
+    if (any_poured(h))
         frame(c, "poured", row);
 }
 
@@ -203,7 +211,7 @@ int chart_lines(const carried_out *o, int boils_lines, int level_lines)
     const boil_history *h = &o->central;
     if (!(h->end_s > 0))
         return 0;
-    return 2 + boils_lines + level_lines + 1 + (h->valve_count + h->additions_count > 0) + (h->loads_count > 0) + 2;
+    return 2 + boils_lines + level_lines + 1 + any_poured(h) + (h->loads_count > 0) + 2;
 }
 
 void chart_print(const carried_out *o, const boil_history *trace, const chart_form *form, FILE *to)

@@ -59,6 +59,7 @@ static const field load[] = {
     SAME(lowest_temperature_K, "of the bath until then, or until it was lifted"),
     SAME(hot_s, "from entry until its mean is 95 % of the way to the bath; null: never"),
     SAME(lifted_s, "when its lifting began; null: still in at the end"),
+    SAME(boil_short_s, "of one whose time counts at the boil: what it lacked of it as it was lifted, or at the end"),
     SAME(drag_out_kg, "bath liquid it carried out; 0 while in"),
     SAME(trapped_kg, "water trapped in its hollows"), SAME(released_s, "when that let go; null: never, or none"),
     SAME(pockets_left_m, "freeboard that would leave, afloat at its boil as the bath's returns; null: none"), FIELDS_END};
@@ -206,6 +207,7 @@ TELLS(double, cost_of_mixer, carried_out, costs_of(r).of[COST_MIXER])
 TELLS(double, cost_of_water, carried_out, costs_of(r).of[COST_WATER])
 TELLS(double, cost_of_salts, carried_out, costs_of(r).of[COST_SALTS])
 TELLS(double, cost_of_liquid, carried_out, costs_of(r).of[COST_LIQUID])
+TELLS(double, cost_of_waste, carried_out, costs_of(r).of[COST_WASTE])
 TELLS(double, cost_of_labour, carried_out, costs_of(r).of[COST_LABOUR])
 TELLS(double, cost_in_all, carried_out, costs_of(r).total)
 WRITES(currency, carried_out, text, r->scenario->prices.currency)
@@ -216,8 +218,9 @@ static const field costs_by_item[] = {
     WORKED_OUT("heat", cost_of_heat, "fuel, electricity or the steam of a coil; null: no price is stated"),
     WORKED_OUT("mixer", cost_of_mixer, "electricity that turns it"),
     WORKED_OUT("water", cost_of_water, "by hand and by the valve"),
-    WORKED_OUT("salts", cost_of_salts, "put in, and carried out with the parts"),
+    WORKED_OUT("salts", cost_of_salts, "put in, carried out with the parts, and in what is bailed or drained and not run back"),
     WORKED_OUT("liquid", cost_of_liquid, "ready-mixed liquid put in"),
+    WORKED_OUT("waste", cost_of_waste, "getting rid of what is bailed or drained and not run back"),
     WORKED_OUT("labour", cost_of_labour, "of the whole run"),
     WORKED_OUT("total", cost_in_all, "of all that has a price"), FIELDS_END};
 
@@ -237,11 +240,13 @@ static const field account[] = {
     NUMBER("water_released_kg", central.summary.released_kg, "of it let go in the bath"),
     NUMBER("condensate_kg", central.summary.condensate_kg, "dripped back from the lid"),
     NUMBER("salts_kg", central.summary.salts_added_kg, "dry salts put in"),
-    NUMBER("liquid_kg", central.summary.liquid_added_kg, "ready-mixed liquid put in"),
+    NUMBER("liquid_kg", central.summary.mixed_kg, "ready-mixed liquid put in"),
     NUMBER("drag_out_kg", central.summary.drag_out_kg, "bath liquid carried out with the parts"),
     NUMBER("drag_out_salts_kg", central.summary.drag_out_salts_kg, "salts in it"),
     NUMBER("taken_kg", central.summary.taken_kg, "bath liquid bailed and drained"),
     NUMBER("taken_salts_kg", central.summary.taken_salts_kg, "salts in it, dissolved and not"),
+    NUMBER("returned_kg", central.summary.returned_kg, "of it run back in"),
+    NUMBER("waste_salts_kg", central.summary.waste_salts_kg, "salts in what was not"),
     NUMBER("waste_kg", central.summary.waste_kg, "of it not run back in"),
     COUNT("valve_openings", central.summary.valve_openings, "how often the automatic valve opened"),
     NUMBER("valve_open_share", central.summary.valve_open_share, "share of the time it was open"),

@@ -11,7 +11,7 @@
 /* What a run took and gave: heat, water, salts and liquid, in all, per load and per 100 lb or kg of steel; and what automatic
    water, dry salt and cold did. Only what applies is in it. */
 
-#define ACCOUNT_ROWS_MAX 24
+#define ACCOUNT_ROWS_MAX 32
 #define ACCOUNT_TOLD_MAX 10
 
 typedef struct {

@@ -165,7 +165,8 @@ void screen_chart(const carried_out *o, const boil_history *trace, const output 
     bool marked = f != NULL && f->worst_s <= o->central.end_s;
     chart_form form = {how->system, boils_lines, level_lines, marked ? f->worst_s : (double)NAN};
     chart_print(o, trace, &form, to);
-    fprintf(to, " - boils, q quiet; poured: w water, v valve, s salts, l liquid%s\n", marked ? "; ^ worst" : "");
+    fprintf(to, " - boils, q quiet; poured: w water, v valve, s salts, l liquid%s%s\n",
+            o->central.takes_count > 0 ? ", b bail" : "", marked ? "; ^ worst" : "");
     if (!isnan(overflow_s))
         fprintf(to, " from %s on, after overflow: not a prediction\n", carried_out_clock(o, overflow_s).text);
 }

@@ -136,6 +136,7 @@ static void every_problem_is_named(void **state)
         BAD(temperature_K, 233, "temperature of the parts must be 233.15 to 473.15 K"),
         BAD(temperature_K, 474, "temperature of the parts must be 233.15 to 473.15 K"),
         BAD(immersed_s, 0, "time in the bath must be above 0 s"),
+        BAD(latest_s, 60, "latest moment of lifting must be 0 to 366 days, and 0 where no time counts at the boil"),
         BAD(lowering_s, 0.9, "time of lowering must be 1 to 600 s"),
         BAD(lowering_s, 601, "time of lowering must be 1 to 600 s"),
         BAD(coefficient_W_m2K, 9, COEFFICIENT),

@@ -589,6 +589,11 @@ static void what_hands_do_has_its_own_words(void **state)
     assert_int_equal(grade_of(&p, &s, &h, "goal-missed"), BOIL_SEVERITIES);
     bail.missed_by_m = 1.1 * p.by_hand.mark_step_m;
     assert_int_equal(grade_of(&p, &s, &h, "goal-missed"), BOIL_SEVERITY_NOTICE);
+    load.boil_short_s = 57;
+    assert_int_equal(grade_of(&p, &s, &h, "time-at-boil-short"), BOIL_SEVERITIES);
+    load.boil_short_s = 63;
+    assert_int_equal(grade_of(&p, &s, &h, "time-at-boil-short"), BOIL_SEVERITY_NOTICE);
+    load.boil_short_s = 0;
     assert_int_equal(grade_of(&p, &s, &h, "unattended"), BOIL_SEVERITIES);
     load.lifted_s = 2000;
     assert_int_equal(boil_schedule_add_break(&s, 1900, 2100), BOIL_OK);
@@ -597,6 +602,46 @@ static void what_hands_do_has_its_own_words(void **state)
     assert_int_equal(grade_of(&p, &s, &h, "unattended"), BOIL_SEVERITY_NOTICE);
     assert_int_equal(boil_schedule_add_break(&s, 600, 800), BOIL_OK);
     assert_int_equal(grade_of(&p, &s, &h, "unattended"), BOIL_SEVERITY_CAUTION);
+    boil_schedule_free(&s);
+    judged_free(&j);
+}
+
+/* Two loads in two places are no find, in one place they are, and by then the first may be out. */
+static void a_place_is_taken_until_its_load_is_out(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_action actions[2] = {hung(300, 20), hung(900, 20)};
+    actions[0].is.load.immersed_s = 800;
+    boil_schedule s;
+    boil_schedule_init(&s, 3000);
+    for (int i = 0; i < 2; i++)
+        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
+    judged j = judge(&p, 3000, actions, 2);
+    const struct {
+        double positions;
+        int at[2];
+        double second_s;
+        int severity;
+    } all[] = {{0, {0, 0}, 900, BOIL_SEVERITIES},
+               {2, {0, 0}, 900, BOIL_SEVERITIES},
+               {1, {0, 0}, 900, BOIL_SEVERITY_CAUTION},
+               {2, {2, 2}, 900, BOIL_SEVERITY_CAUTION},
+               {2, {0, 1}, 900, BOIL_SEVERITY_CAUTION},
+               {2, {1, 2}, 900, BOIL_SEVERITIES},
+               {1, {0, 0}, 1100 + 10 - 0.5, BOIL_SEVERITY_CAUTION}, /* ten seconds to come out */
+               {1, {0, 0}, 1100 + 10, BOIL_SEVERITIES}};
+    boil_load_result loads[2] = {j.central.loads[0], j.central.loads[1]};
+    boil_history h = j.central;
+    h.loads = loads;
+    assert_close(loads[0].lifted_s, 1100, 0, 1e-9);
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
+        p.tank.positions = all[i].positions;
+        s.actions[0].position = all[i].at[0];
+        s.actions[1].position = all[i].at[1];
+        loads[1].time_s = all[i].second_s;
+        assert_int_equal(grade_of(&p, &s, &h, "place-taken"), all[i].severity);
+    }
     boil_schedule_free(&s);
     judged_free(&j);
 }
@@ -695,6 +740,7 @@ int main(void)
         cmocka_unit_test(without_runs_what_would_be_enough_is_unknown),
         cmocka_unit_test(crystals_and_heat_under_them_are_found),
         cmocka_unit_test(what_hands_do_has_its_own_words),
+        cmocka_unit_test(a_place_is_taken_until_its_load_is_out),
         cmocka_unit_test(a_level_over_the_mark_is_found),
         cmocka_unit_test(what_is_taken_out_is_not_fed),
         cmocka_unit_test(a_copied_schedule_has_its_breaks),

@@ -3,6 +3,7 @@
 
 #include "support/close.h"
 
+#include "properties/solubility.h"
 #include "support/cases.h"
 
 static boil_action take_action(double time_s, boil_action_kind kind, double volume_m3, double over_s, int name)
@@ -87,7 +88,7 @@ static void what_is_kept_runs_back(void **state)
     (void)state;
     boil_plant p = open_plant(34e3);
     boil_run_options o = boil_run_options_default();
-    boil_action back = {.time_s = 600, .kind = BOIL_ACTION_RETURN, .name = 4, .is = {.back = {120}}}, again = back;
+    boil_action back = {.time_s = 600, .kind = BOIL_ACTION_RETURN, .name = 4, .is = {.back = {120, 0}}}, again = back;
     again.time_s = 900;
     boil_action all[] = {take_action(60, BOIL_ACTION_BAIL, 0.01, 60, 4), take_action(90, BOIL_ACTION_DRAIN, 0.005, 60, 4),
                          take_action(90, BOIL_ACTION_DRAIN, 0.002, 60, 5), back, again};
@@ -95,10 +96,59 @@ static void what_is_kept_runs_back(void **state)
     assert_close(h.summary.taken_kg, h.takes[0].mass_kg + h.takes[1].mass_kg + h.takes[2].mass_kg, 1e-12, 0);
     assert_close(h.additions[0].mass_kg, h.takes[0].mass_kg + h.takes[1].mass_kg, 1e-12, 0);
     assert_close(h.summary.liquid_added_kg, h.additions[0].mass_kg, 1e-9, 0);
+    assert_close(h.summary.mixed_kg, 0, 0, 1e-9 * h.additions[0].mass_kg);
+    assert_true(h.additions[0].run_back);
     assert_close(h.summary.waste_kg, h.takes[2].mass_kg, 1e-9, 0);
+    assert_close(h.summary.waste_salts_kg, h.summary.taken_salts_kg - h.summary.returned_salts_kg, 1e-12, 0);
+    assert_true(h.summary.waste_salts_kg > 0.4 * h.summary.waste_kg && h.summary.waste_salts_kg < 0.6 * h.summary.waste_kg);
     assert_int_equal(h.acts[4].end, BOIL_ACT_NOT_NEEDED); /* the drum is empty */
     assert_int_equal(h.additions_count, 1);
     boil_history_free(&h);
+}
+
+/* Of what is being run back as the run ends, and of liquid that was mixed, each is counted once. */
+static void half_run_back_is_half(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(34e3);
+    boil_run_options o = boil_run_options_default();
+    boil_action back = {.time_s = 600, .kind = BOIL_ACTION_RETURN, .name = 4, .is = {.back = {120, 0}}};
+    boil_action liquid = {.time_s = 300, .kind = BOIL_ACTION_LIQUID};
+    liquid.is.liquid = (boil_action_liquid){5, 60, CELSIUS(20), {1, 0, 0}, 0.3};
+    boil_action all[] = {take_action(60, BOIL_ACTION_BAIL, 0.01, 60, 4), liquid, back};
+    boil_history h = run_actions(&p, 660, &o, all, 3);
+    assert_close(h.summary.liquid_added_kg, 5 + h.takes[0].mass_kg / 2, 1e-9, 0);
+    assert_close(h.summary.mixed_kg, 5, 1e-9, 0);
+    boil_history_free(&h);
+}
+
+/* What was bailed a minute ago and goes back as hot as the bath takes no heat from it: the heat of what is run back is told by the
+   balance, and so is how little it quiets the boil. As cold as the room it is the graver of the two for the boil, and no milder for the
+   level. */
+static void it_runs_back_as_warm_as_it_is_said(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(34e3);
+    boil_run_options o = boil_run_options_default();
+    const double warm_K[] = {0, CELSIUS(90), CELSIUS(190)};
+    boil_history h[3];
+    for (int i = 0; i < 3; i++) {
+        boil_action back = {.time_s = 300, .kind = BOIL_ACTION_RETURN, .name = 4, .is = {.back = {60, warm_K[i]}}};
+        boil_action all[] = {take_action(60, BOIL_ACTION_BAIL, 0.03, 60, 4), back};
+        h[i] = run_actions(&p, 1800, &o, all, 2);
+        print_message("run back: quiet %.0f s, level %.4f m\n", h[i].additions[0].recovery_s, h[i].summary.level_max_m.value);
+    }
+    boil_mixture kilogram = boil_mixture_of(p.charge.blend, h[0].summary.taken_salts_kg / h[0].summary.taken_kg);
+    double colder_J = h[1].balance.energy.with_liquid_J - h[0].balance.energy.with_liquid_J;
+    double by_hand_J = boil_solution_heat(&kilogram, CELSIUS(90)).enthalpy_J -
+                       boil_solution_heat(&kilogram, boil_solubility_clear(&kilogram, CELSIUS(20))).enthalpy_J;
+    assert_close(colder_J, by_hand_J * h[0].summary.returned_kg, 1e-3, 0);
+    assert_true(h[0].additions[0].recovery_s > h[1].additions[0].recovery_s);
+    assert_true(h[1].additions[0].recovery_s > h[2].additions[0].recovery_s);
+    assert_close(h[2].additions[0].recovery_s, 0, 0, 0); /* no hotter than its own boil, which is the bath's */
+    assert_true(h[0].summary.level_max_m.value > h[2].summary.level_max_m.value - 1e-3);
+    for (int i = 0; i < 3; i++)
+        boil_history_free(&h[i]);
 }
 
 static void a_level_ends_it(void **state)
@@ -142,6 +192,8 @@ int main(void)
         cmocka_unit_test(what_floats_goes_first),
         cmocka_unit_test(undissolved_salt_leaves_by_the_drain),
         cmocka_unit_test(what_is_kept_runs_back),
+        cmocka_unit_test(half_run_back_is_half),
+        cmocka_unit_test(it_runs_back_as_warm_as_it_is_said),
         cmocka_unit_test(a_level_ends_it),
         cmocka_unit_test(a_paddle_is_a_mixer_for_a_time),
     };

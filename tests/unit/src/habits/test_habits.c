@@ -88,7 +88,7 @@ static const row table[] = {
     {23, "salts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2", "salts = 80/15/5", REFUSED, "write each share with its salt, for example 80 % NaOH"},
     {24, "salts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2", "salts = 80 % NaOH, 15 % NaNO3", REFUSED,
      "the shares of 'salts' add up to 95 %: 5 % are missing; NaNO2?"},
-    {25, "source = gas", "source = propane", REFUSED, "'propane' is a gas too: write gas"},
+    {25, "source = gas", "source = propane", REFUSED, "'propane' is a gas too: write source = gas, with fuel = propane"},
     {26, "source = gas", "source = natural gas", REMARK, "source = gas"},
     {27, "depth = 30 in", "height = 30 in", REFUSED, "'height' is called 'depth' here (floor to rim)"},
     {28, "length = 6 ft", "length = 6 ft 0 in", STATED, "length = 6 ft"},
@@ -170,8 +170,8 @@ static void forget(scenario *s, messages *m)
 
 static bool same_wait_and_pour(const boil_action *a, const boil_action *b)
 {
-    return SAME(wait.state) && SAME(wait.for_s) && SAME(wait.follows) && SAME(wait.after) && SAME(wait.delay_s) && SAME(pour.goal) &&
-           SAME(pour.goal_value) && SAME(pour.no_later_s) && SAME(pour.while_boiling) && SAME(pour.once);
+    return SAME(wait.state) && SAME(wait.for_s) && SAME(wait.follows) && SAME(wait.after) && SAME(wait.delay_s) &&
+           SAME(pour.goal) && SAME(pour.goal_value) && SAME(pour.no_later_s) && SAME(pour.while_boiling) && SAME(pour.once);
 }
 
 /* Behind its size a load is numbers alone. */
@@ -205,8 +205,8 @@ static bool same_doing(const boil_action *a, const boil_action *b)
 
 static bool same_act(const boil_action *a, const boil_action *b)
 {
-    return SAME(time_s) && SAME(kind) && SAME(order) && SAME(line) && SAME(position) && SAME(name) && same_wait_and_pour(a, b) &&
-           same_doing(a, b);
+    return SAME(time_s) && SAME(kind) && SAME(order) && SAME(line) && SAME(position) && SAME(name) &&
+           same_wait_and_pour(a, b) && same_doing(a, b);
 }
 
 static void same_acts(int number, const scenario *a, const scenario *b)

@@ -213,7 +213,7 @@ static void loads_are_in_si(void **state)
     assert_close(l->immersed_s, 1200, 0, 0);
     assert_close(l->basket_kg, 25 * POUND, 1e-15, 0);
     assert_close(l->rinse_kg_m2, BOIL_RINSE_FLAT_KG_M2, 0, 0);
-    l = &action_worded(&s, "3 kg of 1 1/4 in tube (B)", 0)->is.load;
+    l = &action_worded(&s, "3 kg of 1.25 in tube (B)", 0)->is.load;
     assert_int_equal(l->shape, BOIL_SHAPE_TUBE);
     assert_close(l->size_m, 1.25 * INCH, 1e-15, 0);
     assert_close(l->tube_wall_m, 0.002, 1e-15, 0);
@@ -429,6 +429,84 @@ static void water_may_float_already(void **state)
     EXPECT("[bath]\nwater afloat = 2 gal at 110 degC\nsalts = 100 % NaOH\nboiling point = 280 degF\n" TANK_ONLY
            "[heat]\ninput = 50 kW\n",
            "2:25: 'at' must be between 0 degC and 100 degC");
+    /* at 9000 ft water boils at 91 degC, and the mistake stands where the water does */
+    EXPECT("[bath]\nwater afloat = 2 gal at 95 degC\nsalts = 100 % NaOH\nboiling point = 280 degF\n" TANK_ONLY
+           "[heat]\ninput = 50 kW\n[room]\naltitude = 9000 ft\n",
+           "2:16: water afloat must be between 273.15 K and the boiling point of water in the room");
+}
+
+#define COLD "[bath]\nsalts = 60 % NaOH, 30 % NaNO3, 10 % NaNO2\nboiling point = 285 degF\ntemperature = 80 degF\ncrust = "
+#define COLD_TANK "\n" TANK_ONLY "[heat]\ninput = 50 kW\n"
+
+static void a_crust_may_hang_already(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(COLD "40 lb" COLD_TANK, &s, &m);
+    assert_close(s.plant.crust_kg, 40 * POUND, 1e-12, 0);
+    forget(&s, &m);
+    /* half an inch over 60 in by 30 in; a plate of salt, 2200 kg/m3 with three tenths to a half of pores */
+    read_good(COLD "1/2 in" COLD_TANK, &s, &m);
+    double solid_kg = 0.5 * INCH * 60 * INCH * 30 * INCH * 2200;
+    assert_true(s.plant.crust_kg > 0.5 * solid_kg && s.plant.crust_kg < 0.7 * solid_kg);
+    forget(&s, &m);
+    EXPECT(COLD "4000 lb" COLD_TANK, "5:9: crust must be less than the nitrate and nitrite of the bath");
+    EXPECT(COLD "2 gal" COLD_TANK, "5:11: 'gal' is a volume, but 'crust' is a length or a mass");
+    EXPECT("[bath]\nsalts = 60 % NaOH, 30 % NaNO3, 10 % NaNO2\nboiling point = 285 degF\ncrust = 40 lb" COLD_TANK,
+           "4:9: bath under a crust must be colder than the boiling point of what is left dissolved");
+}
+
+/* 91.5 kBtu a gallon, from memory. */
+static void propane_may_be_said_by_its_flow(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(TANK "[heat]\nfuel = propane\ninput = 3.6 gal/h\n[prices]\ngas = 2.50 per gal\n", &s, &m);
+    assert_close(s.plant.heater.input_W, 3.6 * 91.5e3 * 1055.056 / 3600, 1e-6, 0);
+    assert_close(s.prices.gas, 2.5 / GALLON, 1e-12, 0);
+    forget(&s, &m);
+    read_good(TANK "[heat]\nfuel = propane\ninput = 330 kBtu/h\n[prices]\ngas = 1.20 per therm\n", &s, &m);
+    assert_int_equal(s.fuel, FUEL_PROPANE);
+    forget(&s, &m);
+    EXPECT(TANK "[heat]\ninput = 3.6 gal/h\n[prices]\ngas = 2.50 per gal\n", "10:9: a flow is an input of liquid propane alone",
+           "12:7: natural gas is priced by its heat");
+    EXPECT(TANK "[heat]\nsource = electric\nfuel = propane\ninput = 50 kW\n", "11:1: 'fuel' belongs to source = gas");
+    EXPECT(TANK "[heat]\nfuel = propan\ninput = 50 kW\n",
+           "10:8: 'fuel' must be natural gas or propane, got 'propan'; did you mean 'propane'?");
+    EXPECT(TANK "[heat]\nsource = propane\ninput = 50 kW\n",
+           "10:10: 'propane' is a gas too: write source = gas, with fuel = propane");
+}
+
+static void what_is_taken_may_be_counted(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(PLANT "[measures]\npail = 5 gal\nbag = 50 lb\n[schedule]\n0:05 bail 2 pails over 5 min, as drum 1\n"
+                    "0:15 drain to level 20 in, at 5 gal/min, at most 1/2 pail\n"
+                    "0:30 water at 1 gal/min until the mark, at most 2 pails\n0:50 return drum 1 over 5 min, at 200 degF\n",
+              &s, &m);
+    const boil_action *a = s.schedule.actions;
+    assert_close(a[0].is.take.volume_m3, 10 * GALLON, 1e-12, 0);
+    assert_close(a[1].is.take.volume_m3, 2.5 * GALLON, 1e-12, 0);
+    assert_close(a[1].is.take.over_s, 30, 1e-9, 0);
+    assert_close(a[2].is.water.mass_kg, 10 * GALLON * boil_water_density(a[2].is.water.temperature_K), 1e-9, 0);
+    assert_close(a[3].is.back.temperature_K, FAHRENHEIT(200), 0, 1e-9);
+    forget(&s, &m);
+    EXPECT(PLANT "[measures]\nbag = 50 lb\n[schedule]\n0:05 bail 2 bags over 5 min, as drum 1\n"
+                 "0:05 bail 2 pails over 5 min\n0:05 bail 2 gal over 5 min, at most 1 gal\n"
+                 "0:05 drain to the mark, at 1 gal/min, at most 1 bag\n"
+                 "0:05 drain to the mark, at 1 gal/min, at most 1 gal, at most 2 gal\n"
+                 "0:05 bail 2 gal over 5 min, as drum 2\n0:15 return drum 2 over 5 min, at 500 degF\n"
+                 "0:15 return drum 2 over 5 min, slowly\n0:15 return drum 2 over 5 min, at 90 degF, at 90 degF\n",
+           "14:11: a 'bag' is weighed, but 'bail' is a volume",
+           "15:13: 'pail' is no measure yet: add '[measures]' with 'pail = 5 gal'",
+           "16:37: 'at most' belongs to 'to' or 'until'; here the amount is said",
+           "17:47: a 'bag' is weighed, but 'at most' is a volume", "18:54: 'at most' is said twice",
+           "20:35: 'at' must be between", "21:32: expected 'at' and a temperature, got 'slowly'",
+           "22:44: 'at 90 degF' is not expected here");
 }
 
 static void parts_come_from_a_rinse(void **state)
@@ -459,6 +537,31 @@ static void parts_come_from_a_rinse(void **state)
     assert_close(a[4].is.load.hollow_m3, 1.5e-6, 1e-12, 0);
     assert_close(a[5].is.load.hollow_m3, 1e-3, 1e-12, 0);
     forget(&s, &m);
+}
+
+static void a_stay_may_count_at_the_boil(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(SCHEDULE "0:05 load 8 lb, plate 1/4 in, for 20 min at the boil\n"
+                       "0:06 load 8 lb, plate 1/4 in, for 20 min at the  boil , no later than 1:00, as rack 1\n"
+                       "0:50 lift rack 1\n1:10 load 8 lb, plate 1/4 in, for 20 min\n",
+              &s, &m);
+    const boil_action *a = s.schedule.actions;
+    assert_true(a[0].is.load.at_boil && a[1].is.load.at_boil && !a[3].is.load.at_boil);
+    assert_close(a[0].is.load.immersed_s, 1200, 0, 0);
+    assert_close(a[0].is.load.latest_s, 0, 0, 0);
+    assert_close(a[1].is.load.latest_s, 3600, 0, 0);
+    forget(&s, &m);
+    EXPECT(SCHEDULE "0:05 load 8 lb, plate 1/4 in, for 20 min, no later than 1:00\n"
+                    "0:05 load 8 lb, plate 1/4 in, no later than 1:00, for 20 min at the boil, no later than 1:00\n"
+                    "1:05 load 8 lb, plate 1/4 in, for 20 min at the boil, no later than 1:00\n"
+                    "0:05 load 8 lb, plate 1/4 in, for at the boil\n"
+                    "0:05 load 8 lb, plate 1/4 in, for 20 min at boil\n",
+           "12:43: 'no later than' belongs to a time that counts at the boil: 'for 20 min at the boil'",
+           "13:75: 'no later than' is said twice", "14:6: 'no later than' is not after the act's own time",
+           "15:34: 'for' has no value", "16:42: 'at boil' is not expected here");
 }
 
 static void mistakes_about_hollows_are_named(void **state)
@@ -500,6 +603,17 @@ static void loads_hang_in_places(void **state)
                "14:6: position 1 is taken at 0:06: the load of 0:05 until 0:10:10");
     expect_one(PLACES "2" PLACED "0:05 load 8 lb, plate 1/4 in, for 5 min, position 3\n",
                "13:51: 'position' must be a whole number from 1 to 2, got '3'");
+    /* from one on that waits, or stays at the boil, the run finds the places, but for what is certain */
+    read_good(PLACES "2" PLACED
+                     "0:05 load 8 lb, plate 1/4 in, for 20 min at the boil\n0:10 load 8 lb, plate 1/4 in, for 20 min\n"
+                     "0:26 load 8 lb, plate 1/4 in, for 5 min\n",
+              &s, &m);
+    const int known[] = {1, 0, 0};
+    for (size_t i = 0; i < sizeof known / sizeof known[0]; i++)
+        assert_int_equal(s.schedule.actions[i].position, known[i]);
+    forget(&s, &m);
+    expect_one(PLACES "1" PLACED "0:05 load 8 lb, plate 1/4 in, for 20 min at the boil\n0:25 load 8 lb, plate 1/4 in\n",
+               "14:6: the position is taken at 0:25: the load of 0:05 until 0:25:20");
     expect_one(PLACES "1.5" PLACED, "6:13: 'positions' is a whole number");
 }
 
@@ -695,7 +809,7 @@ static void actions_are_in_order(void **state)
     assert_int_equal(s.schedule.actions[3].kind, BOIL_ACTION_HEAT);
     assert_close(s.schedule.actions[3].is.heat.dial, 0.5, 0, 0);
     assert_int_equal(s.wording.names_count, 2);
-    assert_int_equal(s.schedule.actions[10].name, action_worded(&s, "3 kg of 1 1/4 in tube (B)", 0)->name);
+    assert_int_equal(s.schedule.actions[10].name, action_worded(&s, "3 kg of 1.25 in tube (B)", 0)->name);
     assert_string_equal(s.wording.names[s.schedule.actions[10].name - 1], "B");
     assert_int_equal(s.schedule.actions[11].name, 0);
     assert_int_equal(s.wording.lines[s.wording.line_of[11]].line, 46);
@@ -1333,6 +1447,10 @@ int main(void)
         cmocka_unit_test(mistakes_about_steam_are_named),
         cmocka_unit_test(water_may_float_already),
         cmocka_unit_test(parts_come_from_a_rinse),
+        cmocka_unit_test(a_crust_may_hang_already),
+        cmocka_unit_test(propane_may_be_said_by_its_flow),
+        cmocka_unit_test(what_is_taken_may_be_counted),
+        cmocka_unit_test(a_stay_may_count_at_the_boil),
         cmocka_unit_test(mistakes_about_hollows_are_named),
         cmocka_unit_test(loads_hang_in_places),
         cmocka_unit_test(the_heat_may_have_a_control),

@@ -62,6 +62,19 @@ static void constants_of_the_model_are_uncertain(void **state)
     assert_null(dilution.thing.key);
 }
 
+/* What floats, by mass or by volume; how much the burner takes, by its flow; a crust, by how thick it is. */
+static void of_two_dimensions_the_first_value_says_which(void **state)
+{
+    (void)state;
+    uncertain afloat = of("bath water afloat = 0 gal to 2 gal"), by_mass = of("bath water afloat = 1 kg | 2 kg");
+    uncertain input = of("heat input = 3 gal/h to 4 gal/h"), crust = of("bath crust = 1/4 in to 1/2 in");
+    assert_int_equal(afloat.thing.dimension, DIM_VOLUME);
+    assert_int_equal(by_mass.thing.dimension, DIM_MASS);
+    assert_int_equal(input.thing.dimension, DIM_VOLUME_FLOW);
+    assert_int_equal(crust.thing.dimension, DIM_LENGTH);
+    assert_close(crust.spread.high, 0.0127, 1e-12, 0);
+}
+
 static void spellings_vary(void **state)
 {
     (void)state;
@@ -86,6 +99,9 @@ static void nonsense_is_refused(void **state)
                                         "heat efficiency = 50 % to 120 %",
                                         "heat efficiency = 50 to 70",
                                         "heat input = 1 kW to 2 kg",
+                                        "bath water afloat = 1 gal to 2 lb",
+                                        "bath water afloat = 1 gal at 60 degF to 2 gal",
+                                        "bath water afloat = 1 gal +- 1 gal",
                                         "heat efficiency = 50 % to 70 %, likely",
                                         "heat efficiency = 50 % to 70 %, likely 80 %",
                                         "heat efficiency = 50 % to 70 %, 60 %",
@@ -142,6 +158,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(four_spreads_are_read_in_si),
         cmocka_unit_test(constants_of_the_model_are_uncertain),
+        cmocka_unit_test(of_two_dimensions_the_first_value_says_which),
         cmocka_unit_test(spellings_vary),
         cmocka_unit_test(nonsense_is_refused),
         cmocka_unit_test(grids_have_steps),

@@ -1,0 +1,1 @@
+boilback check crust.bath

@@ -1,0 +1,1 @@
+boilback run --full stays.bath

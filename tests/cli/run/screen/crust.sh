@@ -1,0 +1,2 @@
+boilback run crust.bath
+boilback correct --reads 290degF --level 19in crust.bath
