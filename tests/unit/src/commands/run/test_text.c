@@ -348,7 +348,12 @@ static void the_account_names_all_that_there_was(void **state)
     s->valve_open_share = 0.254;
     s->condensate_kg = 3;
     s->salts_added_kg = 10;
-    s->liquid_added_kg = 20;
+    s->liquid_added_kg = 35;
+    s->mixed_kg = 20;
+    s->returned_kg = 15;
+    s->taken_kg = 25;
+    s->waste_kg = 10;
+    s->waste_salts_kg = 5;
     s->undissolved_max_kg = 4;
     s->bed_max_m = 0.0051;
     s->bed_superheat_max_K = (boil_extreme){20, 4920};
@@ -363,6 +368,9 @@ static void the_account_names_all_that_there_was(void **state)
     assert_says(text, " condensate from the lid               6.61 lb\n");
     assert_says(text, " dry salts                             22.0 lb\n");
     assert_says(text, " ready-mixed liquid                    44.1 lb\n");
+    assert_says(text, " bath liquid run back in               33.1 lb\n");
+    assert_says(text, "  of it not run back                   22.0 lb\n");
+    assert_says(text, "  salts in that                        11.0 lb\n");
     assert_says(text, "the valve opened 12 times, was open 25 % of the time and gave\n 66.1 lb.\n");
     assert_says(text, "Dry salt: at most 8.82 lb not yet dissolved; on the floor a bed of up to\n"
                       " 0.20 in, the floor under it up to 36.0 degF hotter than the bath (7:22).\n");
