@@ -1001,10 +1001,10 @@ typedef struct {
     size_t count, capacity;
 } boil_findings;
 
-/* Of a run of this case with these options. Each is NaN where it is not wanting, or nothing tried would do; also where the case
-   makes no sense, or memory is refused. */
-BOIL_PUBLIC boil_remedies boil_remedies_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                           const boil_history *h);
+/* Of a run of this case with these options. Each is NaN where it is not wanting, or nothing tried would do. BOIL_BAD_INPUT where the
+   case makes no sense; BOIL_NO_MEMORY. */
+BOIL_PUBLIC boil_outcome boil_remedies_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                          const boil_history *h, boil_remedies *out);
 
 /* One case carried out as often as it takes to judge it: model/findings/run_set.h. */
 #define BOIL_RUN_SET_MORE_S 3600.0

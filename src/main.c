@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "base/program.h"
+#include "base/signals.h"
 #include "base/words.h"
 #include "cli/commands.h"
 
@@ -58,6 +59,10 @@ static int answer(int count, char *const words[])
 
 int main(int argc, char *argv[])
 {
+    /* A report as long as this appears whole or not at all. */
+    static char report[1 << 20];
+    setvbuf(stdout, report, _IOFBF, sizeof report);
+    signals_begin();
     gsl_set_error_handler_off();
     return program_finish(answer(argc, argv));
 }

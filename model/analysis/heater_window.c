@@ -67,6 +67,15 @@ static boil_outcome find_opening(const sized_case *c, boil_heater_window *a)
                                                            : BOIL_OK;
 }
 
+/* Of a bath that cannot stand cold there is no time to tell. */
+static boil_outcome heat_up(const sized_case *c, boil_heater_window *a)
+{
+    boil_outcome result = boil_steady_state_heat_up(c->plant, c->run, a->heat_W, &a->heat_up_s);
+    if (result != BOIL_OK)
+        a->heat_up_s = (double)NAN;
+    return result == BOIL_NO_MEMORY ? result : BOIL_OK;
+}
+
 static boil_outcome around_heat(const sized_case *c, boil_heater_window *a)
 {
     const boil_plant *p = c->plant;
@@ -74,8 +83,8 @@ static boil_outcome around_heat(const sized_case *c, boil_heater_window *a)
     a->input_W = fuel ? a->heat_W / p->heater.efficiency : (double)NAN;
     boil_outcome result = boil_steady_state_at(p, a->heat_W, &a->calm);
     a->own_W = boil_heater_output(&p->heater, 1, a->calm.boiling_point_K);
-    if (result == BOIL_OK && boil_steady_state_heat_up(p, c->run, a->heat_W, &a->heat_up_s) != BOIL_OK)
-        a->heat_up_s = (double)NAN; /* such a bath cannot stand cold: no time to tell */
+    if (result == BOIL_OK)
+        result = heat_up(c, a);
     if (result == BOIL_OK)
         result = carry_out(c, a->heat_W, &a->proof);
     if (result == BOIL_OK)

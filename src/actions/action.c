@@ -73,10 +73,12 @@ int load_names_read(load_names *n, cursor *c)
     char *copy = list != NULL && n->count < LOAD_NAMES_MAX ? text_copy(start, length) : NULL;
     if (list != NULL)
         n->list = list;
-    if (copy == NULL) {
+    if (n->count >= LOAD_NAMES_MAX)
         cursor_error(c, start, "there are more than %d names of loads", LOAD_NAMES_MAX);
+    else if (copy == NULL)
+        messages_lost(c->messages);
+    if (copy == NULL)
         return 0;
-    }
     list[n->count++] = copy;
     return (int)n->count;
 }

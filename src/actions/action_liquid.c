@@ -2,6 +2,8 @@
 
 #include "actions/action_pour.h"
 
+#include "base/memory.h"
+
 enum { AT, STRENGTH, BOILING_POINT };
 
 /* The strength, in either way of saying it, becomes a salt fraction. */
@@ -34,9 +36,9 @@ static bool settle_strength(const action_reader *r, const action_pour *p, const 
         return cursor_error(&p->place, p->place.at,
                             "the bath names no salts that this liquid could be of: name them in [bath]");
     *salt_fraction = r->bath.salt_fraction;
-    if (strength->text != NULL && boil_solution_fraction_of_strength(air, blend, strength->si, salt_fraction) != BOIL_OK)
+    if (strength->text != NULL && !memory_good(boil_solution_fraction_of_strength(air, blend, strength->si, salt_fraction)))
         return no_such_liquid(p, STRENGTH);
-    if (boils_at->text != NULL && boil_solution_fraction_boiling_at(air, blend, boils_at->si, salt_fraction) != BOIL_OK)
+    if (boils_at->text != NULL && !memory_good(boil_solution_fraction_boiling_at(air, blend, boils_at->si, salt_fraction)))
         return no_such_liquid(p, BOILING_POINT);
     return true;
 }
@@ -61,7 +63,7 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
     if (!settle_strength(r, &p, &air, &l->salt_fraction))
         return false;
     boil_mixture m = mixture_of(a);
-    if (boil_solution_boiling_point_near(&air, &m, &guess, &boiling_point_K, NULL) != BOIL_OK)
+    if (!memory_good(boil_solution_boiling_point_near(&air, &m, &guess, &boiling_point_K, NULL)))
         return cursor_error(&p.place, p.place.at, "this liquid has no boiling point below 250 degC");
     bounds within = action_pour_liquid_below(boiling_point_K);
     return action_pour_settle_temperature(&p, r->plant, &within, a) &&

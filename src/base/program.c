@@ -6,6 +6,8 @@
 #include <string.h>
 #include <unistd.h>
 
+#include "base/memory.h"
+
 bool program_complain(const char *format, ...)
 {
     va_list values;
@@ -19,6 +21,11 @@ bool program_complain(const char *format, ...)
 
 int program_finish(int status)
 {
+    if (memory_was_refused()) {
+        program_complain("out of memory");
+        fflush(stderr);
+        _exit(STATUS_STOPPED); /* what is still to be handed out may be wrong */
+    }
     errno = 0;
     if (fflush(stdout) == 0 && !ferror(stdout))
         return status;

@@ -21,7 +21,8 @@ enum {
 /* "boilback: ..." and a line's end, on standard error. Always false, for who failed to hand on. */
 bool program_complain(const char *format, ...) __attribute__((format(printf, 1, 2)));
 
-/* Empties standard output. The status, or STATUS_STOPPED with a complaint when not all of it could be written. */
+/* Empties standard output. The status, or STATUS_STOPPED with a complaint when not all of it could be written. Where memory was
+   refused (base/memory.h) the program ends here, with that complaint, and nothing more is written. */
 int program_finish(int status);
 
 bool program_colour(FILE *to); /* to a terminal, and NO_COLOR is not set */

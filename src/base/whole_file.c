@@ -1,5 +1,3 @@
-/* realpath is in XSI, beyond base POSIX */
-#define _XOPEN_SOURCE 700
 #include "base/whole_file.h"
 
 #include <errno.h>
@@ -8,12 +6,18 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "base/memory.h"
+#include "base/place.h"
 #include "base/program.h"
 #include "base/text.h"
 
+/* Of what memory was refused for the program speaks when it ends. */
 static bool complain(const whole_file *w, int why)
 {
-    return program_complain("could not write '%s': %s", w->path, why != 0 ? strerror(why) : "unknown error");
+    if (why == ENOMEM)
+        memory_refused();
+    return !memory_was_refused() &&
+           program_complain("could not write '%s': %s", w->path, why != 0 ? strerror(why) : "unknown error");
 }
 
 static void forget(whole_file *w)
@@ -22,13 +26,6 @@ static void forget(whole_file *w)
     free(w->temporary);
     w->place = w->temporary = NULL;
     w->to = NULL;
-}
-
-/* Links are followed, so that a link is not replaced by a file. */
-static char *place_of(const char *path)
-{
-    char *resolved = realpath(path, NULL);
-    return resolved != NULL || errno != ENOENT ? resolved : strdup(path);
 }
 
 /* The mode the file had, or what the person's mask gives a new one; mkstemp lets nobody else read. */
@@ -42,19 +39,22 @@ static mode_t mode_for(const char *place)
     return 0666 & ~mask;
 }
 
+/* As long as it stands there nothing but a sudden death ends the program. */
 static FILE *open_temporary(whole_file *w)
 {
+    signals_hold(&w->before);
     int file = mkstemp(w->temporary);
-    if (file < 0)
-        return NULL;
-    FILE *to = fchmod(file, mode_for(w->place)) == 0 ? fdopen(file, "w") : NULL;
-    if (to == NULL) {
-        int why = errno;
+    FILE *to = file >= 0 && fchmod(file, mode_for(w->place)) == 0 ? fdopen(file, "w") : NULL;
+    if (to != NULL)
+        return to;
+    int why = errno;
+    if (file >= 0) {
         close(file);
         unlink(w->temporary);
-        errno = why;
     }
-    return to;
+    signals_release(&w->before);
+    errno = why;
+    return NULL;
 }
 
 static bool is_special(const char *path)
@@ -91,7 +91,7 @@ bool whole_file_open(whole_file *w, const char *path)
 /* Everything down to the disk, or errno. Pipes and devices have no disk below them. */
 static bool settle(const whole_file *w)
 {
-    return !ferror(w->to) && fflush(w->to) == 0 && (w->temporary == NULL || fsync(fileno(w->to)) == 0);
+    return !memory_was_refused() && !ferror(w->to) && fflush(w->to) == 0 && (w->temporary == NULL || fsync(fileno(w->to)) == 0);
 }
 
 bool whole_file_close(whole_file *w)
@@ -108,8 +108,11 @@ bool whole_file_close(whole_file *w)
         good = false;
         why = errno;
     }
-    if (!good && w->temporary != NULL)
+    bool held = w->temporary != NULL;
+    if (!good && held)
         unlink(w->temporary);
     forget(w);
+    if (held)
+        signals_release(&w->before);
     return good || complain(w, why);
 }

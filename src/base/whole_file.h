@@ -6,11 +6,14 @@
 #include <stdbool.h>
 #include <stdio.h>
 
+#include "base/signals.h"
+
 typedef struct {
     FILE *to;
     const char *path; /* as given; must outlive the writing */
     char *place;      /* where it will be, links followed; NULL: written straight away */
     char *temporary;
+    sigset_t before; /* signals that end the program wait while there is a temporary file */
 } whole_file;
 
 bool whole_file_is_stdout(const char *path); /* "-"; path may be NULL */
@@ -18,7 +21,8 @@ bool whole_file_is_stdout(const char *path); /* "-"; path may be NULL */
 /* False, with a complaint on standard error, when it cannot be begun: nothing is left then. */
 bool whole_file_open(whole_file *w, const char *path);
 
-/* Ends the writing. False, with a complaint, when not all of it could be written: what was there before still is. */
+/* Ends the writing. False, with a complaint, when not all of it could be written, or memory was refused on the way
+   (base/memory.h): what was there before still is. */
 bool whole_file_close(whole_file *w);
 
 #endif

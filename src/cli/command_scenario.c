@@ -2,36 +2,44 @@
 
 #include <string.h>
 
+#include "base/memory.h"
 #include "base/program.h"
 
 bool command_scenario_told(bool good, messages *m)
 {
-    messages_print(m, stderr, PROGRAM_NAME);
+    if (m->lost)
+        memory_refused();
+    else
+        messages_print(m, stderr, PROGRAM_NAME);
     messages_free(m);
     return good;
 }
 
-bool command_scenario_read(const char *path, scenario *s)
-{
-    messages m;
-    messages_init(&m);
-    return command_scenario_told(scenario_read(path, s, &m) == BOIL_OK, &m);
-}
-
-bool command_scenario_text(const char *path, scenario_text *t, scenario *s)
+bool command_scenario_text(const output *o, const char *path, scenario_text *t, scenario *s)
 {
     messages m;
     messages_init(&m);
     *s = (scenario){0};
-    return command_scenario_told(scenario_text_read(path, t, &m) && scenario_of_text(t, NULL, 0, s, &m) == BOIL_OK, &m);
+    bool good = scenario_text_read(path, t, &m);
+    t->sheet_anywhere = o->sheet_anywhere;
+    good = command_scenario_told(good && scenario_of_text(t, NULL, 0, s, &m) == BOIL_OK, &m);
+    return good && (t->sheet.name == NULL || output_spares(o, t->sheet.name, "the run sheet it reads"));
+}
+
+bool command_scenario_read(const output *o, const char *path, scenario *s)
+{
+    scenario_text t;
+    bool good = command_scenario_text(o, path, &t, s);
+    scenario_text_free(&t);
+    return good;
 }
 
 int command_scenario_answer(const given *g, void *record, output *o, int (*answer)(void *record, const scenario *s))
 {
     scenario s;
-    if (!options_take(g, record) || !output_agrees(o))
+    if (!options_take(g, record) || !output_agrees(o, g))
         return STATUS_USAGE;
-    int status = command_scenario_read(g->argument, &s) ? answer(record, &s) : STATUS_USAGE;
+    int status = command_scenario_read(o, g->argument, &s) ? answer(record, &s) : STATUS_USAGE;
     scenario_free(&s);
     return status;
 }
@@ -42,8 +50,6 @@ static const char *reason_of(int result)
     case BOIL_OUT_OF_RANGE:
     case BOIL_NO_ROOT:
         return "no such bath: its strength or boiling point is beyond what is known of these salts";
-    case BOIL_NO_MEMORY:
-        return "out of memory";
     case BOIL_BAD_INPUT:
         return "the case makes no sense as a whole";
     default:
@@ -54,8 +60,12 @@ static const char *reason_of(int result)
 /* The person's mistake, or ours. */
 int command_scenario_refuse(const scenario *s, int result)
 {
+    if (result == BOIL_NO_MEMORY) {
+        memory_refused();
+        return STATUS_STOPPED;
+    }
     program_complain("%s: %s", s->path, reason_of(result));
-    return result == BOIL_NO_MEMORY || result == BOIL_NOT_FINITE ? STATUS_STOPPED : STATUS_USAGE;
+    return result == BOIL_NOT_FINITE ? STATUS_STOPPED : STATUS_USAGE;
 }
 
 bool command_scenario_two(const given *g, const char *needs, const char *both)

@@ -5,14 +5,15 @@
 #include "cli/output.h"
 #include "scenario/scenario.h"
 
-/* Prints all messages on standard error and frees them; hands `good` on. */
+/* Prints all messages on standard error and frees them; hands `good` on. Where memory was refused for them that alone is said, in
+   the end (base/memory.h): they may be wrong. */
 bool command_scenario_told(bool good, messages *m);
 
-/* Reads FILE; what is wrong with it goes to standard error. To be freed either way. */
-bool command_scenario_read(const char *path, scenario *s);
+/* Reads FILE; what is wrong with it goes to standard error, also that an output is its run sheet. To be freed either way. */
+bool command_scenario_read(const output *o, const char *path, scenario *s);
 
 /* The same, with its text kept, to be read again with other numbers in it. */
-bool command_scenario_text(const char *path, scenario_text *t, scenario *s);
+bool command_scenario_text(const output *o, const char *path, scenario_text *t, scenario *s);
 
 /* Takes the options into the command's record, whose output `o` is, reads FILE, and hands it on with the record: the exit
    status is what `answer` returns. */

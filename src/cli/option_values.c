@@ -2,6 +2,7 @@
 #include <string.h>
 
 #include "base/program.h"
+#include "base/memory.h"
 #include "base/words.h"
 #include "cli/options.h"
 #include "scenario/scenario.h"
@@ -29,8 +30,10 @@ static void begin(value *v, const option *o, const char *text)
 /* The first complaint says enough. */
 static void complain(const value *v)
 {
-    bool said = v->messages.count > 0 && v->messages.list[0].text != NULL;
-    program_complain("%s: %s", v->name, said ? v->messages.list[0].text : "out of memory");
+    if (v->messages.lost)
+        memory_refused();
+    else
+        program_complain("%s: %s", v->name, v->messages.list[0].text);
 }
 
 static bool ends_within(value *v, const quantity *q, const bounds *within)

@@ -2,6 +2,7 @@
 
 #include <string.h>
 
+#include "base/memory.h"
 #include "base/program.h"
 #include "base/whole_file.h"
 #include "base/words.h"
@@ -12,7 +13,7 @@ static bool is_terminal(const plot *p)
     return p->path != NULL && p->format == PICTURE_TERMINAL;
 }
 
-bool output_agrees(output *o)
+bool output_agrees(output *o, const given *g)
 {
     const char *path = o->plot.path;
     if (path != NULL && !picture_format_of(path, &o->plot.format))
@@ -33,7 +34,7 @@ bool output_agrees(output *o)
             first = outputs[i].words;
     }
     o->colour = program_colour(stdout);
-    return true;
+    return output_files_agree(o, g);
 }
 
 static bool csv_write(const output_writers *w, const output *o, const void *answer)
@@ -50,7 +51,7 @@ static bool plot_write(const output_writers *w, const output *o, const void *ans
     picture_drawn drawn = {0};
     picture_problem problem = {"out of memory"};
     if (!w->draw(answer, o, o->plot.format, &drawn, &problem))
-        return program_complain("could not draw '%s': %s", o->plot.path, problem.text);
+        return !memory_was_refused() && program_complain("could not draw '%s': %s", o->plot.path, problem.text);
     if (is_terminal(&o->plot) && w->above != NULL)
         w->above(answer, o, stdout);
     bool good = picture_save(&drawn, o->plot.path);
@@ -64,7 +65,7 @@ static bool html_write(const output_writers *w, const output *o, const void *ans
     picture_drawn drawn = {0};
     picture_problem problem = {"out of memory"};
     whole_file f;
-    if (!w->draw(answer, o, PICTURE_SVG, &drawn, &problem))
+    if (!w->draw(answer, o, PICTURE_SVG, &drawn, &problem) && !memory_was_refused())
         program_complain("no picture in '%s': %s", o->html, problem.text);
     bool good = whole_file_open(&f, o->html);
     if (good)

@@ -23,6 +23,7 @@ typedef struct {
     plot plot;
     unit_system system;
     bool colour, verbose, full, brief; /* of the report */
+    bool sheet_anywhere;               /* of what is read: the run sheet need not lie beside its scenario */
 } output;
 
 /* Rows of a table of options; `record`: the command's, with an output of that name in it. */
@@ -33,6 +34,9 @@ typedef struct {
 #define OUTPUT_PLOT_INSTEAD(record, does) \
     OUTPUT_PLOT(record, does " with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal instead of the report")
 #define OUTPUT_HTML(record, text) {"html", "FILE", text, OPTION_FILE, .where = offsetof(record, output.html)}
+#define INPUT_SHEET(record) \
+    {"sheet-anywhere", NULL, "read a run sheet also where it does not lie in the scenario's folder or below it", OPTION_FLAG, \
+     .where = offsetof(record, output.sheet_anywhere)}
 #define OUTPUT_UNITS(record, of) \
     {"units", "us|si", "units of the " of "; default us", OPTION_CHOICE, .where = offsetof(record, output.system)}
 /* clang-format on */
@@ -49,9 +53,13 @@ typedef struct {
     void (*html)(const void *answer, const output *o, const picture_drawn *drawn, const picture_problem *problem, FILE *to);
 } output_writers;
 
-/* Completes what the options said. False, with a complaint, when two would write to standard output, or no format of a picture
-   is meant. */
-bool output_agrees(output *o);
+/* Completes what the options said. False, with a complaint, when two would write to standard output or into one file, or one
+   over a FILE of the command line, or no format of a picture is meant. */
+bool output_agrees(output *o, const given *g);
+
+/* Parts of it. No output is this file that is read, whatever the links between them; `what`: "the run sheet". */
+bool output_spares(const output *o, const char *read, const char *what);
+bool output_files_agree(const output *o, const given *g);
 
 /* Writes everything that was asked for; what can be written is, even when something else cannot, and the report stands when
    there is no picture in its place. The exit status: `status`, or STATUS_STOPPED when not all of it could be written. */

@@ -4,6 +4,7 @@
 #include <stdlib.h>
 
 #include "base/constants.h"
+#include "base/memory.h"
 
 /* Of several of a kind that which rises highest. */
 static const boil_history *traced_of(const carried_out *o, boil_closures closures)
@@ -29,9 +30,11 @@ boil_outcome carried_out_of(const scenario *s, const boil_run_options *options, 
     out->central = out->set.likely;
     out->traced = traced_of(out, options->traced);
     boil_bands_of(&out->central, out->set.other, out->set.count, &out->bands);
-    boil_remedies needed = boil_remedies_of(&s->plant, &s->schedule, &no_trace, &out->central);
-    result = boil_findings_of(&s->plant, &s->schedule, &needed, &out->central, out->set.other, out->set.count, &out->found,
-                              &out->possible);
+    boil_remedies needed;
+    result = boil_remedies_of(&s->plant, &s->schedule, &no_trace, &out->central, &needed);
+    if (result == BOIL_OK)
+        result = boil_findings_of(&s->plant, &s->schedule, &needed, &out->central, out->set.other, out->set.count, &out->found,
+                                  &out->possible);
     if (result != BOIL_OK)
         carried_out_free(out);
     return result;
@@ -112,7 +115,7 @@ carried_out_line *carried_out_lines(const carried_out *o, size_t *count)
 {
     const boil_history *h = &o->central;
     size_t most = h->loads_count + h->additions_count;
-    carried_out_line *lines = most > 0 ? malloc(most * sizeof *lines) : NULL;
+    carried_out_line *lines = most > 0 ? memory_needed(malloc(most * sizeof *lines)) : NULL;
     *count = lines != NULL ? most : 0;
     if (lines == NULL)
         return NULL;

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "describe/report.h"
+#include "base/memory.h"
 
 /* The day does not begin anew in a span. */
 static setting_words value_words(const key *k, const double value[], unit_system s)
@@ -150,7 +151,7 @@ listing_charge listing_charge_of(const scenario *s)
     const boil_plant *plant = &s->plant;
     listing_charge p = {.count = 0};
     boil_initial_state c;
-    if (boil_plant_initial(plant, &c) != BOIL_OK)
+    if (!memory_good(boil_plant_initial(plant, &c)))
         return p; /* a scenario that was read has a charge */
     add(&p, "salts by mass", DIM_FRACTION, c.salt_fraction, "");
     add(&p, "boils at", DIM_TEMPERATURE, c.boiling_point_K, "");

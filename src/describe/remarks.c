@@ -5,6 +5,7 @@
 
 #include "actions/action.h"
 #include "base/format.h"
+#include "base/memory.h"
 
 /* In the unit it was written in: "280 degF". */
 static const char *as_written(const scenario *s, const char *section, const char *words)
@@ -18,7 +19,7 @@ static void low_thermostat(const scenario *s, remarks *r)
 {
     const boil_heat_control *c = &s->plant.heat_control;
     boil_initial_state bath;
-    if (c->mode == BOIL_HEAT_CONTROL_DIAL || boil_plant_initial(&s->plant, &bath) != BOIL_OK ||
+    if (c->mode == BOIL_HEAT_CONTROL_DIAL || !memory_good(boil_plant_initial(&s->plant, &bath)) ||
         c->set_point_K >= bath.boiling_point_K)
         return;
     const char *written = as_written(s, "heat", "set point");

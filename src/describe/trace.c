@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "analysis/trace.h"
+#include "base/memory.h"
 
 static const double finest_s = 1, rows_most = 86400;
 
@@ -24,7 +25,7 @@ const boil_history *trace_or_rows(const carried_out *o, boil_history *fine)
     boil_run_options options = boil_run_options_default();
     options.tolerance = o->tolerance;
     *fine = (boil_history){0};
-    return trace_of(o->scenario, &options, fine) == BOIL_OK ? fine : &o->central;
+    return memory_good(trace_of(o->scenario, &options, fine)) ? fine : &o->central;
 }
 
 /* clang-format off */

@@ -2,7 +2,6 @@
 #define _XOPEN_SOURCE 700
 #include "pictures/picture.h"
 
-#include <dirent.h>
 #include <errno.h>
 #include <fcntl.h>
 #include <limits.h>
@@ -10,10 +9,12 @@
 #include <stdlib.h>
 #include <string.h>
 #include <strings.h>
-#include <sys/wait.h>
 #include <unistd.h>
 
+#include "base/memory.h"
+#include "base/signals.h"
 #include "base/whole_file.h"
+#include "pictures/child.h"
 
 /* What a script is told on its command line, the file it writes, and how that file begins and ends. */
 typedef struct {
@@ -32,6 +33,9 @@ static const char *const said_file = "said";
 
 /* Exit statuses of a shell that cannot start a command [POSIX, 2.8.2]; gnuplot's own are 0 and 1. */
 enum { CANNOT_START = 126, NOT_FOUND = 127 };
+
+/* The slowest of our pictures takes a second or two. */
+static const double gnuplot_limit_s = 60;
 
 __attribute__((format(printf, 2, 3))) static bool fail(picture_problem *problem, const char *format, ...)
 {
@@ -61,24 +65,28 @@ static char *folder_made(picture_problem *problem)
 {
     const char *parent = getenv("TMPDIR");
     char *folder = text_printed("%s/%s", parent != NULL && parent[0] == '/' ? parent : "/tmp", "boilback-XXXXXX");
-    if (folder != NULL && mkdtemp(folder) != NULL)
+    if (memory_needed(folder) != NULL && mkdtemp(folder) != NULL)
         return folder;
     fail(problem, "no temporary folder: %s", strerror(errno));
     free(folder);
     return NULL;
 }
 
-static void folder_removed(char *folder)
+static void file_removed(const char *folder, const char *name)
 {
-    DIR *d = opendir(folder);
-    for (struct dirent *e; d != NULL && (e = readdir(d)) != NULL;) {
-        char *path = text_printed("%s/%s", folder, e->d_name);
-        if (path != NULL && strcmp(e->d_name, ".") != 0 && strcmp(e->d_name, "..") != 0)
-            unlink(path);
-        free(path);
-    }
-    if (d != NULL)
-        closedir(d);
+    char path[PATH_MAX];
+    if (snprintf(path, sizeof path, "%s/%s", folder, name) < (int)sizeof path)
+        unlink(path);
+}
+
+/* All names in it are ours. Asks for no memory: there may be none. */
+static void folder_removed(char *folder, const picture_input inputs[])
+{
+    for (; inputs->name != NULL; inputs++)
+        file_removed(folder, inputs->name);
+    for (size_t i = 0; i < sizeof formats / sizeof formats[0]; i++)
+        file_removed(folder, formats[i].file);
+    file_removed(folder, said_file);
     rmdir(folder);
     free(folder);
 }
@@ -87,16 +95,18 @@ static bool input_written(const char *folder, const picture_input *in)
 {
     char *path = text_printed("%s/%s", folder, in->name);
     FILE *to = path != NULL ? fopen(path, "w") : NULL;
+    if (to == NULL && errno == ENOMEM)
+        memory_refused();
     free(path);
     if (to == NULL)
         return false;
     in->write(in->what, to);
-    bool good = !ferror(to);
+    bool good = !ferror(to) && !memory_was_refused();
     return fclose(to) == 0 && good;
 }
 
 /* A quote would end the field, and a backslash starts an octal number. gnuplot's SVG leaves "&#" as it is, to be read as
-   a character by its number: a blank between keeps it from being one. */
+   a character by its number, and "]]>", which no text of XML may hold [XML 1.0, 2.4]: a blank keeps them from being that. */
 void picture_text(FILE *to, const char *text)
 {
     text_cell plain = text_plain(text);
@@ -108,7 +118,7 @@ void picture_text(FILE *to, const char *text)
             fprintf(to, "\\%03o", (unsigned)*at);
         else
             fputc(*at, to);
-        if (at[0] == '&' && at[1] == '#')
+        if (strncmp(at, "&#", 2) == 0 || strncmp(at, "]>", 2) == 0)
             fputc(' ', to);
     }
 }
@@ -125,13 +135,15 @@ static char *program_folder(void)
     if (slash == NULL)
         return NULL;
     *slash = '\0';
-    return strdup(path);
+    return memory_needed(strdup(path));
 }
 
 /* The whole path, so that it begins with a slash and is nothing but a file to gnuplot. */
 static char *script_in(const char *folder, const char *below, const char *script)
 {
     char *path = text_printed("%s/%s/%s", folder, below, script), *found = path != NULL ? realpath(path, NULL) : NULL;
+    if (path == NULL || (found == NULL && errno == ENOMEM))
+        memory_refused();
     free(path);
     return found;
 }
@@ -152,9 +164,11 @@ static char *script_place(const char *script)
 }
 
 /* In the child: everything said goes to a file, nothing can be asked, and no setting of the person's own changes the
-   picture (-d: no start-up files). Words on the command line are our own. */
+   picture (-d: no start-up files). Words on the command line are our own. It leads a group, so that it can be ended with all that
+   it starts. */
 static void become_gnuplot(const char *folder, const char *script, const format_entry *f)
 {
+    setpgid(0, 0);
     int nothing = open("/dev/null", O_RDONLY);
     int said = chdir(folder) == 0 ? open(said_file, O_WRONLY | O_CREAT | O_TRUNC, 0600) : -1;
     if (nothing < 0 || said < 0 || dup2(nothing, 0) < 0 || dup2(said, 1) < 0 || dup2(said, 2) < 0)
@@ -165,19 +179,18 @@ static void become_gnuplot(const char *folder, const char *script, const format_
     _exit(errno == ENOENT ? NOT_FOUND : CANNOT_START);
 }
 
-/* Its exit status; -1 when it was killed or never was. */
-static int carry_out(const char *folder, const char *script, const format_entry *f)
+/* `before`: the signals that were held back before, and are for gnuplot. */
+static child_end carry_out(const char *folder, const char *script, const format_entry *f, const sigset_t *before, int *status)
 {
-    int status;
     pid_t child = fork();
-    if (child == 0)
+    if (child == 0) {
+        signals_release(before);
         become_gnuplot(folder, script, f);
+    }
     if (child < 0)
-        return -1;
-    while (waitpid(child, &status, 0) < 0)
-        if (errno != EINTR)
-            return -1;
-    return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+        return CHILD_KILLED;
+    setpgid(child, child); /* whoever is first: it leads one when it is waited for */
+    return child_wait(child, gnuplot_limit_s, status);
 }
 
 /* All of a file in the folder; nothing when it is not there or empty. A zero byte stands behind it. */
@@ -185,15 +198,18 @@ static picture_drawn contents(const char *folder, const char *name)
 {
     picture_drawn d = {0};
     char *path = text_printed("%s/%s", folder, name), part[4096];
-    FILE *from = path != NULL ? fopen(path, "rb") : NULL, *to = open_memstream(&d.bytes, &d.length);
+    FILE *from = path != NULL ? fopen(path, "rb") : NULL;
+    if (from == NULL && errno == ENOMEM)
+        memory_refused();
+    FILE *to = from != NULL ? memory_stream(&d.bytes, &d.length) : NULL;
     size_t n;
-    while (from != NULL && to != NULL && (n = fread(part, 1, sizeof part, from)) > 0)
+    while (to != NULL && (n = fread(part, 1, sizeof part, from)) > 0)
         fwrite(part, 1, n, to);
     bool good = from != NULL && !ferror(from);
+    if (to != NULL && (!memory_stream_close(to, &d.bytes) || !good || d.length == 0))
+        picture_forget(&d);
     if (from != NULL)
         fclose(from);
-    if (to == NULL || fclose(to) != 0 || !good || d.length == 0)
-        picture_forget(&d);
     free(path);
     return d;
 }
@@ -225,11 +241,13 @@ static bool fail_as_said(const char *folder, picture_problem *problem)
     return false;
 }
 
-/* gnuplot fills every line with blanks. */
+/* gnuplot fills every line with blanks, and ends its page with a form feed. */
 static void tidy(picture_drawn *d)
 {
     size_t n = 0;
     for (size_t i = 0; i < d->length; i++) {
+        if (d->bytes[i] == '\f')
+            continue;
         if (d->bytes[i] == '\n')
             while (n > 0 && d->bytes[n - 1] == ' ')
                 n--;
@@ -242,41 +260,61 @@ static void tidy(picture_drawn *d)
     d->length = n;
 }
 
-/* In a folder that holds the inputs. */
-static bool draw(const char *folder, const char *script, const format_entry *f, picture_drawn *drawn, picture_problem *problem)
+static bool fail_at_end(child_end end, const char *folder, picture_problem *problem)
 {
+    if (end == CHILD_TOO_LONG)
+        return fail(problem, "gnuplot was not done after %.0f s, and was ended", gnuplot_limit_s);
+    return end == CHILD_INTERRUPTED ? fail(problem, "it was interrupted") : fail_as_said(folder, problem);
+}
+
+/* In a folder that holds the inputs. */
+static bool draw(const char *folder, const char *script, const format_entry *f, const sigset_t *before, picture_drawn *drawn,
+                 picture_problem *problem)
+{
+    int status = 0;
     char *place = script_place(script);
     if (place == NULL)
         return fail(problem,
                     "plots/%s is not where the program looks for it; set BOILBACK_DATA to the folder that "
                     "holds plots",
                     script);
-    int status = carry_out(folder, place, f);
+    child_end end = carry_out(folder, place, f, before, &status);
     free(place);
-    if (status == NOT_FOUND)
+    if (end == CHILD_EXITED && status == NOT_FOUND)
         return fail(problem, "gnuplot is not installed; on Debian, as root: apt-get install gnuplot-nox");
     *drawn = contents(folder, f->file);
-    if (status == 0 && is_whole(drawn, f))
+    if (end == CHILD_EXITED && status == 0 && is_whole(drawn, f))
         return true;
     picture_forget(drawn);
-    return fail_as_said(folder, problem);
+    return fail_at_end(end, folder, problem);
+}
+
+/* In a folder of its own. */
+static bool draw_within(const char *script, picture_format format, const picture_input inputs[], const sigset_t *before,
+                        picture_drawn *drawn, picture_problem *problem)
+{
+    char *folder = folder_made(problem);
+    if (folder == NULL)
+        return false;
+    bool good = true;
+    for (const picture_input *in = inputs; in->name != NULL && good; in++)
+        good = input_written(folder, in);
+    good = good ? draw(folder, script, &formats[format], before, drawn, problem)
+                : fail(problem, "the temporary folder is full or was taken away");
+    if (good && format == PICTURE_TERMINAL)
+        tidy(drawn);
+    folder_removed(folder, inputs);
+    return good;
 }
 
 bool picture_draw(const char *script, picture_format format, const picture_input inputs[], picture_drawn *drawn,
                   picture_problem *problem)
 {
+    sigset_t before;
     *drawn = (picture_drawn){0};
-    char *folder = folder_made(problem);
-    if (folder == NULL)
-        return false;
-    bool good = true;
-    for (; inputs->name != NULL && good; inputs++)
-        good = input_written(folder, inputs);
-    good = good ? draw(folder, script, &formats[format], drawn, problem)
-                : fail(problem, "the temporary folder is full or was taken away");
-    if (good && format == PICTURE_TERMINAL)
-        tidy(drawn);
-    folder_removed(folder);
+    signals_hold(&before);
+    bool good = draw_within(script, format, inputs, &before, drawn, problem);
+    signals_release(&before);
     return good;
 }
 

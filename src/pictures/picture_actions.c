@@ -4,6 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/memory.h"
 #include "describe/trace.h"
 
 /* Of a line of text, as much as the panel of the actions takes. */
@@ -107,7 +108,7 @@ bar *picture_bars(const carried_out *o, size_t columns, size_t *count)
 {
     size_t lines_count;
     carried_out_line *lines = carried_out_lines(o, &lines_count);
-    bar *bars = malloc((lines_count + o->scenario->schedule.count + 1) * sizeof *bars);
+    bar *bars = memory_needed(malloc((lines_count + o->scenario->schedule.count + 1) * sizeof *bars));
     *count = 0;
     for (const carried_out_line *l = lines; bars != NULL && l < lines + lines_count; l++)
         bars[(*count)++] = (bar){.kind = lane_of(o, l->action), .from_s = l->time_s, .to_s = end_of(o, l), .words = l->words};
@@ -163,7 +164,7 @@ bool picture_run_begin(picture_run *r, const carried_out *o, unit_system s, pict
     double share = panel_share * o->central.end_s / end_s;
     *r = (picture_run){.of = o, .system = s, .format = format};
     run.tolerance = o->tolerance;
-    if (trace_of(o->scenario, &run, &r->trace) != BOIL_OK)
+    if (!memory_good(trace_of(o->scenario, &run, &r->trace)))
         return false;
     r->bars = picture_bars(o, (size_t)(share * (double)picture_columns(format)), &r->bars_count);
     return true;

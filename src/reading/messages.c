@@ -104,7 +104,7 @@ static void make_printable(char *text, size_t length)
     *to = '\0';
 }
 
-static void echo(message *g, const source_line *l, const char *at)
+static bool echo(message *g, const source_line *l, const char *at)
 {
     const char *end = l->text + l->length;
     const char *from = move(at, l->text, ECHO_BEFORE), *to = move(at, end, ECHO_AFTER);
@@ -112,6 +112,13 @@ static void echo(message *g, const source_line *l, const char *at)
     g->caret = text_characters(from, at);
     if (g->echo != NULL)
         make_printable(g->echo, (size_t)(to - from));
+    return g->echo != NULL;
+}
+
+bool messages_lost(messages *m)
+{
+    m->lost = true;
+    return false;
 }
 
 static message *next(messages *m, const source *s, size_t line)
@@ -133,16 +140,16 @@ static void add(messages *m, const source *s, size_t line, const char *at, bool 
         return;
     g->remark = remark;
     m->remarks += remark;
-    if (s->name != NULL)
-        g->file = text_copy(s->name, strlen(s->name));
+    g->file = text_copy(s->name, strlen(s->name));
     g->text = text_copy(text, strlen(text));
+    m->lost = m->lost || g->file == NULL || g->text == NULL;
     if (line == 0)
         return;
     const source_line *l = &s->lines[line - 1];
     const char *typed = typed_at(m, at);
     g->column = text_characters(l->text, typed) + 1;
     if (!remark)
-        echo(g, l, typed);
+        m->lost = !echo(g, l, typed) || m->lost;
 }
 
 bool messages_add(messages *m, const source *s, size_t line, const char *at, const char *format, ...)
@@ -192,10 +199,10 @@ void messages_sort(messages *m)
 
 static void print(const message *g, FILE *to, const char *program)
 {
-    fprintf(to, "%s: %s:", program, g->file != NULL ? g->file : "?");
+    fprintf(to, "%s: %s:", program, g->file);
     if (g->line > 0)
         fprintf(to, "%zu:%zu:", g->line, g->column);
-    fprintf(to, " %s\n", g->text != NULL ? g->text : "out of memory");
+    fprintf(to, " %s\n", g->text);
     if (g->echo != NULL)
         fprintf(to, "    %s\n    %*s^\n", g->echo, (int)g->caret, "");
 }
@@ -220,6 +227,4 @@ void messages_print(const messages *m, FILE *to, const char *program)
         fprintf(to, "%s: at least %zu more; reading stopped there\n", program, more);
     else if (more > 0)
         fprintf(to, "%s: %zu more\n", program, more);
-    if (m->lost)
-        fprintf(to, "%s: out of memory\n", program);
 }

@@ -117,11 +117,11 @@ bool source_read(source *s, const char *path, int order, messages *m)
     const char *name = strcmp(path, "-") == 0 ? "standard input" : path;
     *s = (source){.order = order, .name = text_copy(name, strlen(name))};
     s->bytes = read_bytes(path, &length);
+    if (s->name == NULL || (s->bytes == NULL && errno == ENOMEM))
+        return messages_lost(m);
     if (s->bytes == NULL)
         return messages_add(m, s, 0, NULL, "cannot be read: %s", strerror(errno));
     if (length > SOURCE_BYTES_MAX)
         return messages_add(m, s, 0, NULL, "is longer than 1 MiB");
-    if (s->name == NULL || !split(s, length))
-        return messages_add(m, s, 0, NULL, "out of memory");
-    return check(s, m);
+    return split(s, length) ? check(s, m) : messages_lost(m);
 }

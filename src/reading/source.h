@@ -60,7 +60,7 @@ typedef struct messages {
     message *list;
     size_t count, capacity;
     size_t remarks; /* how many of the list are */
-    bool lost;      /* memory was refused for one */
+    bool lost;      /* memory was refused, for one of them or for what was read */
     message_reading *readings;
     size_t readings_count, readings_capacity;
 } messages;
@@ -81,6 +81,8 @@ void messages_remark(messages *m, const source *s, size_t line, const char *at, 
 
 /* Keeps a copy of a reading until the messages are freed; its text, or NULL when memory is refused. */
 const char *messages_keep_reading(messages *m, const message_reading *r);
+
+bool messages_lost(messages *m); /* memory was refused: nothing of what was read is to be trusted. Always false */
 
 void messages_sort(messages *m);
 void messages_print(const messages *m, FILE *to, const char *program);

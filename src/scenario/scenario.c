@@ -7,6 +7,7 @@
 #include "base/array.h"
 #include "base/constants.h"
 #include "base/format.h"
+#include "base/place.h"
 #include "base/words.h"
 #include "case/plant.h"
 #include "habits/habits.h"
@@ -19,6 +20,7 @@ typedef struct {
     messages *messages;
     scenario *out;
     source *text, *sheet;
+    bool sheet_anywhere;
     const scenario_change *changes;
     size_t change_count;
     setting_line *found;               /* one per key */
@@ -158,7 +160,7 @@ static void note_line(draft *d, struct draft_lines *noted, const cursor *c)
 {
     size_t *lines = boil_array_reserve(noted->list, &noted->capacity, noted->count, sizeof *lines);
     if (lines == NULL) {
-        d->messages->lost = true;
+        messages_lost(d->messages);
         return;
     }
     noted->list = lines;
@@ -543,7 +545,10 @@ static void report_height(draft *d, const char *what, double height_m)
 static void report_charge(draft *d)
 {
     boil_initial_state state;
-    if (boil_plant_initial(&d->out->plant, &state) == BOIL_OK)
+    boil_outcome outcome = boil_plant_initial(&d->out->plant, &state);
+    if (outcome == BOIL_NO_MEMORY)
+        messages_lost(d->messages);
+    if (outcome == BOIL_OK)
         return;
     for (size_t i = 0; i < key_count(); i++)
         if (key_at(i)->need == NEED_STRENGTH && d->found[i].found)
@@ -576,12 +581,31 @@ static void ask_model(draft *d)
         report_charge(d);
 }
 
+/* Bytes of the folder that a path begins with. */
+static int folder_length(const char *path)
+{
+    const char *slash = strrchr(path, '/');
+    return slash != NULL ? (int)(slash - path) + 1 : 0;
+}
+
 /* A path as seen from the scenario's folder; NULL when memory is refused. */
 static char *beside(const char *scenario_path, const char *path)
 {
-    const char *slash = strrchr(scenario_path, '/');
-    size_t folder = path[0] == '/' || slash == NULL ? 0 : (size_t)(slash - scenario_path) + 1;
-    return text_printed("%.*s%s", (int)folder, scenario_path, path);
+    return text_printed("%.*s%s", path[0] == '/' ? 0 : folder_length(scenario_path), scenario_path, path);
+}
+
+/* A scenario from somebody else must not show what it likes of any file: messages echo what they are about. */
+static bool may_be_read(draft *d, const setting_line *line, const char *path, const char *scenario_path)
+{
+    char *folder = text_printed("%.*s.", folder_length(scenario_path), scenario_path);
+    if (folder == NULL)
+        messages_lost(d->messages);
+    bool may = folder != NULL && (d->sheet_anywhere || place_within(path, folder));
+    if (folder != NULL && !may)
+        cursor_error(&line->value, line->value.at,
+                     "a run sheet lies in its scenario's folder or below it: move it there, or say --sheet-anywhere");
+    free(folder);
+    return may;
 }
 
 static void read_run_sheet(draft *d, schedule_draft *a, const char *scenario_path)
@@ -593,8 +617,9 @@ static void read_run_sheet(draft *d, schedule_draft *a, const char *scenario_pat
     }
     char *path = beside(scenario_path, d->out->run_sheet);
     if (path == NULL)
-        d->messages->lost = true;
-    else if (d->sheet->bytes != NULL || source_read(d->sheet, path, 1, d->messages))
+        messages_lost(d->messages);
+    else if (d->sheet->bytes != NULL ||
+             (may_be_read(d, line, path, scenario_path) && source_read(d->sheet, path, 1, d->messages)))
         run_sheet_read(d->sheet, a, d->messages);
     free(path);
 }
@@ -643,7 +668,7 @@ static void read_actions(draft *d, const char *path)
         schedule_read(&a, &c, &c);
     }
     if (!schedule_finish(&a, &d->out->schedule, &d->out->wording))
-        d->messages->lost = true;
+        messages_lost(d->messages);
     schedule_draft_free(&a);
 }
 
@@ -668,7 +693,7 @@ static void read_uncertain(draft *d)
     scenario *out = d->out;
     out->uncertain = d->uncertain.count > 0 ? calloc(BOIL_SAMPLING_INPUTS, sizeof *out->uncertain) : NULL;
     if (d->uncertain.count > 0 && out->uncertain == NULL)
-        d->messages->lost = true;
+        messages_lost(d->messages);
     for (size_t i = 0; out->uncertain != NULL && i < d->uncertain.count && !messages_full(d->messages); i++) {
         cursor start = cursor_of_line(d->text, d->uncertain.list[i], d->messages), c;
         uncertain u;
@@ -702,7 +727,7 @@ static bool begin(draft *d)
 static void read_all(draft *d, const char *path)
 {
     if (!begin(d)) {
-        d->messages->lost = true;
+        messages_lost(d->messages);
         return;
     }
     d->out->path = text_copy(d->text->name, strlen(d->text->name));
@@ -715,8 +740,8 @@ static void read_all(draft *d, const char *path)
     read_uncertain(d);
     if (d->out->path != NULL)
         default_title(d->out);
-    if (d->out->title == NULL)
-        d->messages->lost = true;
+    if (d->out->path == NULL || d->out->title == NULL)
+        messages_lost(d->messages);
 }
 
 bool scenario_text_read(const char *path, scenario_text *t, messages *m)
@@ -740,7 +765,13 @@ static scenario_prices no_prices(void)
 
 boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m)
 {
-    draft d = {.messages = m, .out = out, .text = &t->text, .sheet = &t->sheet, .changes = changes, .change_count = count};
+    draft d = {.messages = m,
+               .out = out,
+               .text = &t->text,
+               .sheet = &t->sheet,
+               .sheet_anywhere = t->sheet_anywhere,
+               .changes = changes,
+               .change_count = count};
     *out = (scenario){.plant = boil_plant_default(),
                       .altitude_m = (double)NAN,
                       .freeboard_m = (double)NAN,
@@ -755,7 +786,7 @@ boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, 
     free(d.uncertain.list);
     free(d.breaks.list);
     free(d.measures.list);
-    return messages_any(m) ? BOIL_BAD_INPUT : BOIL_OK;
+    return m->lost ? BOIL_NO_MEMORY : messages_any(m) ? BOIL_BAD_INPUT : BOIL_OK;
 }
 
 boil_outcome scenario_read(const char *path, scenario *out, messages *m)

@@ -6,15 +6,16 @@
 #include "scenario/uncertain.h"
 
 /* Reads a scenario file ("-": standard input) and its run sheet. BOIL_OK, or BOIL_BAD_INPUT with everything that is
-   wrong in `m`, sorted by place. `out` must be freed either way; it is complete only after BOIL_OK. */
+   wrong in `m`, sorted by place, or BOIL_NO_MEMORY, when what is in `m` may be wrong. `out` must be freed either way; it is complete only after BOIL_OK. */
 boil_outcome scenario_read(const char *path, scenario *out, messages *m);
 bool scenario_names_salts(const scenario *s); /* a bath of plain water need not */
 void scenario_free(scenario *s);
 
 /* The text of a scenario and of its run sheet, kept to be read again with other numbers in it. */
 typedef struct {
-    const char *path;   /* the caller's */
-    source text, sheet; /* the sheet is read with the first scenario of this text */
+    const char *path;    /* the caller's */
+    source text, sheet;  /* the sheet is read with the first scenario of this text */
+    bool sheet_anywhere; /* it may lie elsewhere than in the scenario's folder, or below it */
 } scenario_text;
 
 typedef struct {

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "base/array.h"
+#include "base/memory.h"
 #include "base/words.h"
 #include "scenario/waiting.h"
 #include "scenario/positions.h"
@@ -16,7 +17,7 @@ static const bounds every_time = {"s", 1, SCHEDULE_LATEST_S};
 schedule_draft schedule_begin(const boil_plant *plant, bool plant_good, const moment_frame *frame)
 {
     schedule_draft a = {.reader = {.plant = plant}, .frame = *frame, .first_s = HUGE_VAL};
-    a.reader.bath_known = plant_good && boil_plant_initial(plant, &a.reader.bath) == BOIL_OK;
+    a.reader.bath_known = plant_good && memory_good(boil_plant_initial(plant, &a.reader.bath));
     return a;
 }
 
@@ -128,7 +129,7 @@ static bool plan(schedule_draft *a, const cursor *c, const boil_action *planned,
         bound_by_time(&action);
     schedule_planned *list = boil_array_reserve(a->list, &a->capacity, a->count, sizeof *list);
     if (list == NULL)
-        return cursor_error(c, c->at, "out of memory");
+        return messages_lost(c->messages);
     a->list = list;
     list[a->count++] = (schedule_planned){action, line, HUGE_VAL, HUGE_VAL};
     return true;
@@ -261,7 +262,7 @@ static void read_line(schedule_draft *a, cursor *when, cursor *doing)
     a->reader.moment = read_moment_of;
     a->reader.moments = a;
     if (line == NULL)
-        cursor_error(&place, place.at, "out of memory");
+        messages_lost(place.messages);
     else if (action_read(&a->reader, doing, &action, line))
         enter(a, &place, &t, &action);
 }

@@ -20,7 +20,7 @@ static bool read_text(const key *k, cursor *c, scenario *out)
 {
     char *text = text_copy(c->at, (size_t)(c->end - c->at));
     if (text == NULL)
-        return cursor_error(c, c->at, "out of memory");
+        return messages_lost(c->messages);
     store(k, out, &text, sizeof text);
     return true;
 }
@@ -192,7 +192,7 @@ bool setting_read(const key *k, const setting_line *line, scenario *out)
     s->line = c->line;
     s->given = text_copy(c->at, (size_t)(c->end - c->at));
     if (s->given == NULL)
-        return cursor_error(c, c->at, "out of memory");
+        return messages_lost(c->messages);
     if (cursor_done(c))
         return cursor_error(c, c->at, "'%s' has no value", k->words);
     return kinds[k->kind].read(k, c, out);

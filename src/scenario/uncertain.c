@@ -64,6 +64,8 @@ static bool unknown(const cursor *c, size_t length)
     }
     for (size_t i = 0; i < CONSTANTS; i++)
         words_consider(&n, constants[i].words);
+    if (things == NULL)
+        return messages_lost(c->messages);
     cursor_error(c, c->at, "'%s' is no number of a scenario that may be uncertain, such as 'heat efficiency'%s",
                  words_quoted(c->at, length).text, words_suggestion(&n).text);
     free(things);

@@ -1,6 +1,7 @@
 #include <math.h>
 
 #include "base/constants.h"
+#include "base/memory.h"
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
@@ -28,6 +29,7 @@ static const option options[] = {
     OUTPUT_JSON(request, "the plan as JSON, in SI units"),
     OUTPUT_CSV(request, "also write the steps as CSV, in SI units; '-' writes them instead of the list"),
     OUTPUT_PLOT_INSTEAD(request, "draw temperature and level"),
+    INPUT_SHEET(request),
 };
 /* clang-format on */
 
@@ -41,7 +43,7 @@ static bool fill_in(request *r, const scenario *s)
     c->liquid_K = boil_pour_rate_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
     if (isnan(c->from_K))
         c->from_K = c->added_K;
-    if (boil_plant_initial(&s->plant, &bath) != BOIL_OK)
+    if (!memory_good(boil_plant_initial(&s->plant, &bath)))
         return false; /* a scenario that was read has a charge */
     if (isnan(c->from_fraction))
         c->from_fraction = bath.salt_fraction;

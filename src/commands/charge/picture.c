@@ -1,5 +1,6 @@
 #include "commands/charge/output.h"
 
+#include "base/memory.h"
 #include "pictures/picture_curves.h"
 
 /* clang-format off */
@@ -30,7 +31,7 @@ bool charge_picture(const void *answer, const output *o, picture_format format, 
                 .panels = panels,
                 .panels_count = sizeof panels / sizeof panels[0],
                 .system = o->system};
-    if (boil_charge_run(&a->scenario->plant, &a->plan, &options, &c.start_s, &h) != BOIL_OK)
+    if (!memory_good(boil_charge_run(&a->scenario->plant, &a->plan, &options, &c.start_s, &h)))
         return false;
     snprintf(said, sizeof said, "heat off until %s, then on full", format_clock(0, a->plan.filled_s).text);
     c.rows = h.rows;

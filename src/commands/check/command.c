@@ -10,6 +10,7 @@ typedef struct {
 static const option options[] = {
     OUTPUT_JSON(request, "all of it as JSON, in SI units"),
     OUTPUT_CSV(request, "also write the settings as CSV, in SI units; '-' writes them instead of the report"),
+    INPUT_SHEET(request),
 };
 
 static int answer(void *record, const scenario *s)

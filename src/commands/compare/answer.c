@@ -4,6 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/memory.h"
 #include "describe/listing.h"
 #include "findings/run_set.h"
 
@@ -72,7 +73,7 @@ static size_t only_in(const scenario *s, const scenario *other, bool in_a, compa
 {
     const boil_schedule *theirs = &other->schedule;
     size_t n = 0, first = 0, m = theirs->count;
-    bool *taken = calloc(m + 1, sizeof *taken);
+    bool *taken = memory_needed(calloc(m + 1, sizeof *taken));
     for (size_t i = 0; taken != NULL && i < s->schedule.count; i++) {
         double time_s = s->schedule.actions[i].time_s;
         while (first < m && theirs->actions[first].time_s < time_s - SAME_TIME_S)
@@ -103,7 +104,7 @@ static int by_time(const void *left, const void *right)
 compare_action *compare_actions(const compare_answer *c, size_t *count)
 {
     const scenario *a = c->a->scenario, *b = c->b->scenario;
-    compare_action *list = malloc((a->schedule.count + b->schedule.count + 1) * sizeof *list);
+    compare_action *list = memory_needed(malloc((a->schedule.count + b->schedule.count + 1) * sizeof *list));
     *count = 0;
     if (list == NULL)
         return NULL;
@@ -209,7 +210,7 @@ static int by_gravity(const void *left, const void *right)
 compare_finding *compare_findings(const compare_answer *c, size_t *count)
 {
     size_t most = c->a->found.count + c->a->possible.count + c->b->found.count + c->b->possible.count;
-    compare_finding *list = calloc(most + 1, sizeof *list);
+    compare_finding *list = memory_needed(calloc(most + 1, sizeof *list));
     *count = 0;
     if (list == NULL)
         return NULL;

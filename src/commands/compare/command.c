@@ -13,6 +13,7 @@ static const option options[] = {
     OUTPUT_PLOT(request, "draw one over the other with gnuplot: a .svg, .png or .pdf; '-' draws in the terminal"),
     OUTPUT_UNITS(request, "report"),
     {"full", NULL, "also what is the same in both, and what is only a NOTICE", OPTION_FLAG, INTO(output.full)},
+    INPUT_SHEET(request),
 };
 
 static const output_writers writers = {
@@ -43,10 +44,10 @@ static int run(const given *g)
     request r = {0};
     scenario s, t;
     if (!command_scenario_two(g, "'compare' needs two scenarios", "standard input can hold one scenario only") ||
-        !options_take(g, &r) || !output_agrees(&r.output))
+        !options_take(g, &r) || !output_agrees(&r.output, g))
         return STATUS_USAGE;
-    bool good = command_scenario_read(g->arguments[0], &s);
-    good = command_scenario_read(g->arguments[1], &t) && good;
+    bool good = command_scenario_read(&r.output, g->arguments[0], &s);
+    good = command_scenario_read(&r.output, g->arguments[1], &t) && good;
     int status = good ? answer(&r.output, &s, &t) : STATUS_USAGE;
     scenario_free(&s);
     scenario_free(&t);

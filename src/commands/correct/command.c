@@ -46,6 +46,7 @@ static const option options[] = {
     OUTPUT_UNITS(request, "list"),
     OUTPUT_JSON(request, "the plan as JSON, in SI units"),
     OUTPUT_CSV(request, "also write the steps as CSV, in SI units; '-' writes them instead of the list"),
+    INPUT_SHEET(request),
 };
 /* clang-format on */
 

@@ -4,6 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "base/memory.h"
+#include "base/program.h"
 #include "statistics/sampling.h"
 
 static size_t findings_known(void)
@@ -15,7 +17,7 @@ static size_t findings_known(void)
     return n;
 }
 
-boil_outcome explore_begin(explore_answer *s)
+static boil_outcome begin(explore_answer *s)
 {
     boil_sampling_plan plan = s->plan;
     boil_outcome outcome = BOIL_OK;
@@ -30,6 +32,13 @@ boil_outcome explore_begin(explore_answer *s)
     for (size_t i = 0; s->values != NULL && i < count; i++)
         s->values[i] = (double)NAN;
     return s->values != NULL ? BOIL_OK : BOIL_NO_MEMORY;
+}
+
+bool explore_begun(explore_answer *s)
+{
+    if (memory_good(begin(s)))
+        return true;
+    return program_complain("the study of %zu rows is too large for memory: fewer samples do", explore_rows(s));
 }
 
 void explore_free(explore_answer *s)

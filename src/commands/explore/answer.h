@@ -86,8 +86,8 @@ typedef struct {
 /* Most numbers kept at once: 4 GB. A larger study is for smaller studies with other seeds. */
 #define EXPLORE_VALUES_MAX ((size_t)500000000)
 
-/* Sets up design and values once the rest is filled in. BOIL_OK, BOIL_BAD_INPUT, BOIL_NO_MEMORY (too large, too). */
-boil_outcome explore_begin(explore_answer *s);
+/* Sets up design and values once the rest is filled in. False, with a complaint, when they are too large for memory. */
+bool explore_begun(explore_answer *s);
 void explore_free(explore_answer *s);
 
 size_t explore_cells(const explore_answer *s); /* 1 without a grid */
@@ -175,9 +175,15 @@ typedef struct {
    findings not at all, in every shipped scenario (tests/test_stabilised.c). */
 boil_run_options explore_run_options(void);
 
+typedef enum {
+    EXPLORE_WHOLE,
+    EXPLORE_INTERRUPTED, /* by a signal, interrupt or termination: the runs in hand are finished */
+    EXPLORE_NO_MEMORY    /* for a run: it is not made, the runs in hand are finished */
+} explore_end;
+
 /* Each result goes into its own row, whoever makes it, so any number of threads and shards gives the same study. Runs whose
-   row failed have EXPLORE_DONE 0. False when a signal (interrupt or termination) stopped it: the runs in hand are finished. */
-bool explore_run(explore_answer *s, scenario_text *text, const explore_work *w);
+   row failed have EXPLORE_DONE 0. */
+explore_end explore_run(explore_answer *s, scenario_text *text, const explore_work *w);
 
 void explore_report(const void *answer, const output *o, FILE *to);
 extern const document explore_documents[];

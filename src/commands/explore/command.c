@@ -53,6 +53,7 @@ static const option options[] = {
     OUTPUT_PLOT_INSTEAD(request, "draw chances and causes"),
     OUTPUT_UNITS(request, "report"),
     OUTPUT_JSON(request, "the outcome as JSON, in SI units"),
+    INPUT_SHEET(request),
 };
 /* clang-format on */
 
@@ -134,9 +135,7 @@ static bool explore_set_up(explore_answer *s, request *r, const scenario *c)
         r->work.things[r->work.thing_count++] = &c->uncertain[i].thing;
     }
     add_loads(s, c);
-    if (explore_begin(s) == BOIL_OK)
-        return true;
-    return program_complain("the study is too large for memory: fewer samples do");
+    return explore_begun(s);
 }
 
 static const output_writers writers = {
@@ -157,9 +156,11 @@ static int make(request *r, bool shard, scenario_text *written, const scenario *
     explore_answer s;
     int status = STATUS_USAGE;
     if (explore_set_up(&s, r, c)) {
-        bool whole = explore_run(&s, written, &r->work);
+        explore_end end = explore_run(&s, written, &r->work);
+        bool whole = end == EXPLORE_WHOLE;
         if (!whole)
-            program_complain("%s: stopped after %zu of %zu runs", c->path, explore_count(&s, true), explore_count(&s, false));
+            program_complain("%s: %sstopped after %zu of %zu runs", c->path, end == EXPLORE_NO_MEMORY ? "out of memory: " : "",
+                             explore_count(&s, true), explore_count(&s, false));
         status = output_write(shard ? &rows_only : &writers, &r->output, &s, whole ? STATUS_DONE : STATUS_STOPPED);
     }
     explore_free(&s);
@@ -176,13 +177,13 @@ static int run(const given *g)
     bool shard = options_given(g, "shard");
     if (shard && r.output.csv == NULL)
         r.output.csv = "-"; /* a shard's rows are not reported on */
-    if (!output_agrees(&r.output))
+    if (!output_agrees(&r.output, g))
         return STATUS_USAGE;
     if (r.merge)
         return merge(&r, g);
     r.work.threads = (int)r.threads;
     r.work.progress = isatty(STDERR_FILENO) == 1;
-    int status = command_scenario_text(g->argument, &written, &c) ? make(&r, shard, &written, &c) : STATUS_USAGE;
+    int status = command_scenario_text(&r.output, g->argument, &written, &c) ? make(&r, shard, &written, &c) : STATUS_USAGE;
     scenario_free(&c);
     scenario_text_free(&written);
     return status;

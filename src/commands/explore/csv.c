@@ -2,6 +2,8 @@
 
 #include <stdlib.h>
 
+#include "base/memory.h"
+
 static void write_input(const char *kind, const explore_input *i, FILE *to)
 {
     const boil_spread *s = &i->spread;
@@ -15,7 +17,7 @@ char *explore_csv_plan(const explore_answer *s)
 {
     char *text = NULL;
     size_t size = 0;
-    FILE *to = open_memstream(&text, &size);
+    FILE *to = memory_stream(&text, &size);
     if (to == NULL)
         return NULL;
     fprintf(to, "version = %s\ntitle = %s\nscenario = %s\n", BOIL_VERSION_TEXT, s->title, s->path);
@@ -29,7 +31,7 @@ char *explore_csv_plan(const explore_answer *s)
         write_input("input", &s->inputs[i], to);
     for (size_t i = 0; i < s->load_count; i++)
         fprintf(to, "load = %.17g %s\n", s->loads[i].time_s, s->loads[i].words);
-    return fclose(to) == 0 ? text : NULL;
+    return memory_stream_close(to, &text) ? text : NULL;
 }
 
 /* Lines of the plan in one cell: "; " between them, a semicolon or backslash of their own behind a backslash. */
@@ -37,7 +39,7 @@ static char *in_one_line(const char *lines)
 {
     char *text = NULL;
     size_t size = 0;
-    FILE *to = lines != NULL ? open_memstream(&text, &size) : NULL;
+    FILE *to = lines != NULL ? memory_stream(&text, &size) : NULL;
     if (to == NULL)
         return NULL;
     for (const char *at = lines; *at != '\0'; at++)
@@ -45,7 +47,7 @@ static char *in_one_line(const char *lines)
             fputs(at[1] != '\0' ? "; " : "", to);
         else
             fprintf(to, "%s%c", *at == ';' || *at == '\\' ? "\\" : "", *at);
-    return fclose(to) == 0 ? text : NULL;
+    return memory_stream_close(to, &text) ? text : NULL;
 }
 
 void explore_csv_names(const explore_answer *s, FILE *to)

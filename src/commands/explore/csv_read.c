@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "base/program.h"
+#include "base/memory.h"
 #include "commands/explore/answer.h"
 
 typedef struct {
@@ -18,14 +19,18 @@ typedef struct {
 
 static bool complain(const reading *r, const char *what)
 {
-    return program_complain("%s:%zu: %s", text_plain(r->path).text, r->number, what);
+    return !memory_was_refused() && program_complain("%s:%zu: %s", text_plain(r->path).text, r->number, what);
 }
 
 static bool next_line(reading *r)
 {
+    errno = 0;
     ssize_t length = getline(&r->line, &r->capacity, r->from);
-    if (length <= 0)
+    if (length <= 0) {
+        if (errno == ENOMEM)
+            memory_refused();
         return false;
+    }
     r->number++;
     while (length > 0 && (r->line[length - 1] == '\n' || r->line[length - 1] == '\r'))
         r->line[--length] = '\0';
@@ -197,11 +202,11 @@ static bool has_names(const reading *r)
 {
     char *own = NULL;
     size_t size = 0;
-    FILE *to = open_memstream(&own, &size);
+    FILE *to = memory_stream(&own, &size);
     if (to == NULL)
         return false;
     explore_csv_names(r->answer, to);
-    bool same = fclose(to) == 0 && strncmp(own, r->names, strlen(r->names)) == 0 && own[strlen(r->names)] == '\n';
+    bool same = memory_stream_close(to, &own) && strncmp(own, r->names, strlen(r->names)) == 0 && own[strlen(r->names)] == '\n';
     free(own);
     return same;
 }
@@ -217,8 +222,8 @@ static bool begin(reading *r)
         return complain(r, boil_sampling_plan_problem(&s->plan));
     if (s->grid.count > 0 && !(s->grid.input.spread.low < s->grid.input.spread.high))
         return complain(r, "the steps of the grid lead nowhere");
-    if (explore_begin(s) != BOIL_OK)
-        return complain(r, "the study is too large for memory");
+    if (!explore_begun(s))
+        return false;
     return has_names(r) || complain(r, "the columns are not those of version " BOIL_VERSION_TEXT);
 }
 
@@ -281,6 +286,8 @@ bool explore_csv_read(explore_answer *s, const char *const paths[], size_t count
     *s = (explore_answer){0};
     for (size_t i = 0; i < count && good; i++) {
         reading r = {.answer = s, .path = paths[i], .from = fopen(paths[i], "r")};
+        if (r.from == NULL && errno == ENOMEM)
+            memory_refused();
         if (r.from == NULL) {
             program_complain("could not read '%s': %s", text_plain(paths[i]).text, strerror(errno));
             good = false;

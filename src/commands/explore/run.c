@@ -2,9 +2,12 @@
 
 #include <math.h>
 #include <signal.h>
+#include <stdatomic.h>
 #include <string.h>
 #include <time.h>
 #include <unistd.h>
+
+#include "base/signals.h"
 
 static volatile sig_atomic_t asked_to_stop;
 
@@ -73,24 +76,27 @@ boil_run_options explore_run_options(void)
     return o;
 }
 
-static void carry_out(const explore_answer *s, const scenario *c, double *row)
+static boil_outcome carry_out(const explore_answer *s, const scenario *c, double *row)
 {
     boil_history h;
     boil_findings found;
     boil_run_options o = explore_run_options();
-    if (boil_run(&c->plant, &c->schedule, &o, &h) != BOIL_OK)
-        return;
-    if (boil_findings_of(&c->plant, &c->schedule, NULL, &h, NULL, 0, &found, NULL) == BOIL_OK) {
+    boil_outcome outcome = boil_run(&c->plant, &c->schedule, &o, &h);
+    if (outcome != BOIL_OK)
+        return outcome;
+    outcome = boil_findings_of(&c->plant, &c->schedule, NULL, &h, NULL, 0, &found, NULL);
+    if (outcome == BOIL_OK) {
         keep_loads(s, &c->schedule, row, &h, c->plant.limits.recovery_s);
         keep_summary(row, &h);
         keep_findings(row, &found);
     }
     boil_findings_free(&found);
     boil_history_free(&h);
+    return outcome;
 }
 
-/* No such bath, or a run that could not be made, is a result too. */
-static void make(explore_answer *s, scenario_text *text, const explore_work *w, size_t row)
+/* No such bath, or a run that could not be made, is a result too. False when memory was refused for it: it is not made then. */
+static bool make(explore_answer *s, scenario_text *text, const explore_work *w, size_t row)
 {
     double value[BOIL_SAMPLING_INPUTS + 1];
     scenario_change changes[BOIL_SAMPLING_INPUTS + 1];
@@ -101,16 +107,21 @@ static void make(explore_answer *s, scenario_text *text, const explore_work *w, 
         changes[i] = (scenario_change){w->things[i], value[i]};
     messages_init(&m);
     explore_row(s, row)[EXPLORE_DONE] = 0;
-    if (scenario_of_text(text, changes, count, &c, &m) == BOIL_OK)
-        carry_out(s, &c, explore_row(s, row));
+    boil_outcome outcome = scenario_of_text(text, changes, count, &c, &m);
+    if (outcome == BOIL_OK)
+        outcome = carry_out(s, &c, explore_row(s, row));
+    if (outcome == BOIL_NO_MEMORY)
+        explore_row(s, row)[EXPLORE_DONE] = (double)NAN;
     messages_free(&m);
     scenario_free(&c);
+    return outcome != BOIL_NO_MEMORY;
 }
 
 typedef struct {
     size_t done, all;
     double begun_s, shown_s;
     bool wanted;
+    atomic_bool refused; /* memory, for a run: the rest is left */
 } progress;
 
 static double now_s(void)
@@ -156,9 +167,12 @@ static void make_all(explore_answer *s, scenario_text *text, const explore_work 
 #pragma omp parallel for schedule(dynamic) num_threads(threads_of(w))
 #endif
     for (size_t row = 0; row < rows; row++) {
-        if (asked_to_stop || !is_mine(s, w, row))
+        if (asked_to_stop || atomic_load(&p->refused) || !is_mine(s, w, row))
             continue;
-        make(s, text, w, row);
+        if (!make(s, text, w, row)) {
+            atomic_store(&p->refused, true);
+            continue;
+        }
 #ifdef _OPENMP
 #pragma omp critical
 #endif
@@ -166,10 +180,26 @@ static void make_all(explore_answer *s, scenario_text *text, const explore_work 
     }
 }
 
-bool explore_run(explore_answer *s, scenario_text *text, const explore_work *w)
+/* Signals that end the program are for the thread that began: it holds them back where something would be left behind, and
+   these threads stay until it ends. */
+static void begin_threads(const explore_work *w)
+{
+#ifdef _OPENMP
+    sigset_t before;
+    signals_hold(&before);
+#pragma omp parallel num_threads(threads_of(w))
+    (void)0;
+    signals_release(&before);
+#else
+    (void)w;
+#endif
+}
+
+explore_end explore_run(explore_answer *s, scenario_text *text, const explore_work *w)
 {
     struct sigaction stop = {.sa_handler = ask_to_stop}, old_interrupt, old_terminate;
     progress p = {.begun_s = now_s(), .wanted = w->progress};
+    begin_threads(w);
     for (size_t row = 0; row < explore_rows(s); row++)
         p.all += is_mine(s, w, row);
     asked_to_stop = 0;
@@ -180,5 +210,5 @@ bool explore_run(explore_answer *s, scenario_text *text, const explore_work *w)
     sigaction(SIGTERM, &old_terminate, NULL);
     if (p.wanted && p.done < p.all)
         fputc('\n', stderr);
-    return p.done == p.all;
+    return p.refused ? EXPLORE_NO_MEMORY : p.done == p.all ? EXPLORE_WHOLE : EXPLORE_INTERRUPTED;
 }

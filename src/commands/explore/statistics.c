@@ -4,10 +4,12 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "base/memory.h"
+
 explore_spread explore_spread_of(const explore_answer *s, size_t cell, size_t column)
 {
     size_t rows = explore_cell_rows(s);
-    explore_spread p = {.sorted = malloc(rows * sizeof *p.sorted)};
+    explore_spread p = {.sorted = memory_needed(malloc(rows * sizeof *p.sorted))};
     for (size_t row = cell * rows; p.sorted != NULL && row < (cell + 1) * rows; row++) {
         double x = explore_row(s, row)[column];
         if (!explore_is_draw(s, row) || !(explore_row(s, row)[EXPLORE_DONE] > 0))

@@ -4,6 +4,7 @@
 #include <stdlib.h>
 
 #include "analysis/trace.h"
+#include "base/memory.h"
 #include "base/program.h"
 #include "statistics/sampling.h"
 
@@ -50,6 +51,7 @@ static boil_outcome misses_with(const fitted *f, const double value[], double mi
         outcome = misses_of(f, &s, miss);
     messages_free(&m);
     scenario_free(&s);
+    memory_good(outcome); /* a search goes on where a case cannot be made; not where it could not be tried */
     return outcome;
 }
 
@@ -83,7 +85,7 @@ static void summarise(const fitted *f, const double miss[], fit_misses of[2])
 static bool take_readings(const fit_log *l, double end_s, const fit_weights *w, fit_answer *out)
 {
     static const char *const names[] = {"temperature_K", "still_level_m"};
-    out->readings = calloc(2 * l->count + 1, sizeof *out->readings);
+    out->readings = memory_needed(calloc(2 * l->count + 1, sizeof *out->readings));
     if (out->readings == NULL)
         return false;
     for (fit_kind kind = FIT_TEMPERATURE; kind <= FIT_LEVEL; kind++)
@@ -144,7 +146,7 @@ double fit_left(const fit_answer *f, size_t i)
 
 static fit_end fit(fitted *f, fit_answer *out)
 {
-    double *miss = calloc(out->readings_count, sizeof *miss), best[BOIL_LEAST_SQUARES_PARAMETERS];
+    double *miss = memory_needed(calloc(out->readings_count, sizeof *miss)), best[BOIL_LEAST_SQUARES_PARAMETERS];
     if (miss == NULL)
         return FITTING_FAILED;
     fit_end end = FITTING_NO_CASE;
@@ -152,7 +154,7 @@ static fit_end fit(fitted *f, fit_answer *out)
         summarise(f, miss, out->guess);
         for (size_t i = 0; i < out->readings_count; i++)
             out->readings[i].guess = out->readings[i].measured + miss[i];
-        end = boil_least_squares_run(&out->problem, &out->fit) == BOIL_OK ? FITTING_DONE : FITTING_FAILED;
+        end = memory_good(boil_least_squares_run(&out->problem, &out->fit)) ? FITTING_DONE : FITTING_FAILED;
     }
     for (size_t i = 0; i < out->problem.parameters; i++)
         best[i] = out->fit.of[i].value;

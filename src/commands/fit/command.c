@@ -1,3 +1,4 @@
+#include "base/memory.h"
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
@@ -18,6 +19,7 @@ static const option options[] = {
     OUTPUT_JSON(request, "the outcome as JSON, in SI units"),
     OUTPUT_CSV(request, "also write readings and runs as CSV, in SI units; '-' writes them instead of the report"),
     OUTPUT_PLOT_INSTEAD(request, "draw readings and runs"),
+    INPUT_SHEET(request),
 };
 /* clang-format on */
 
@@ -26,6 +28,8 @@ static const output_writers writers = {.text = fit_report, .json = fit_documents
 /* Why there is no answer. */
 static int refuse(const fit_answer *f, fit_end end, const scenario *s)
 {
+    if (memory_was_refused())
+        return STATUS_STOPPED;
     switch (end) {
     case FITTING_FEW:
         program_complain("%s: %zu readings within the scenario's time are too few to fit %zu numbers; %zu rows lie outside",
@@ -71,9 +75,9 @@ static int run(const given *g)
     int status = STATUS_USAGE;
     if (!command_scenario_two(g, "'fit' needs a scenario and the log of a real tank",
                               "standard input can hold one of the two only") ||
-        !options_take(g, &r) || !output_agrees(&r.output))
+        !options_take(g, &r) || !output_agrees(&r.output, g))
         return STATUS_USAGE;
-    if (command_scenario_text(g->arguments[0], &written, &s) && log_read(g->arguments[1], &s, &l))
+    if (command_scenario_text(&r.output, g->arguments[0], &written, &s) && log_read(g->arguments[1], &s, &l))
         status = answer(&r, &written, &s, &l, g->arguments[1]);
     fit_log_free(&l);
     scenario_free(&s);

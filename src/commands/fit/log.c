@@ -150,7 +150,7 @@ static bool read_row(cursor row, const column columns[], size_t count, double st
         return good;
     fit_log_row *rows = boil_array_reserve(l->rows, &l->capacity, l->count, sizeof *rows);
     if (rows == NULL)
-        return cursor_error(&whole, whole.at, "out of memory");
+        return messages_lost(row.messages);
     l->rows = rows;
     l->rows[l->count++] = r;
     return true;

@@ -3,6 +3,8 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "base/memory.h"
+
 /* How bad a line is: a boil that never came back, then the longest without boil. */
 static double badness(const carried_out_line *l)
 {
@@ -34,7 +36,7 @@ static size_t list_all(const carried_out *o, run_action *list)
     const boil_schedule *s = &o->scenario->schedule;
     size_t count = 0, lines_count;
     carried_out_line *lines = carried_out_lines(o, &lines_count);
-    const carried_out_line **of = calloc(s->count + 1, sizeof *of);
+    const carried_out_line **of = memory_needed(calloc(s->count + 1, sizeof *of));
     for (size_t i = 0; of != NULL && i < lines_count; i++)
         of[lines[i].action] = &lines[i];
     for (size_t i = 0; of != NULL && i < s->count; i++) {
@@ -76,7 +78,7 @@ static void join(run_action *first, const run_action *again)
    refused. */
 static size_t group(const scenario *s, run_action *list, size_t count)
 {
-    size_t *place = calloc(2 * s->wording.lines_count + 1, sizeof *place), kept = 0;
+    size_t *place = memory_needed(calloc(2 * s->wording.lines_count + 1, sizeof *place)), kept = 0;
     for (size_t i = 0; place != NULL && i < count; i++) {
         size_t *at = &place[2 * s->wording.line_of[list[i].action] + list[i].lifting];
         if (*at > 0) {
@@ -94,7 +96,7 @@ static size_t group(const scenario *s, run_action *list, size_t count)
 run_action *run_actions_of(const carried_out *o, size_t *count)
 {
     size_t actions = o->scenario->schedule.count;
-    run_action *list = actions > 0 ? malloc(2 * actions * sizeof *list) : NULL;
+    run_action *list = actions > 0 ? memory_needed(malloc(2 * actions * sizeof *list)) : NULL;
     *count = list != NULL ? list_all(o, list) : 0;
     if (list == NULL)
         return NULL;

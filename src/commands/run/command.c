@@ -32,6 +32,7 @@ static const option options[] = {
     {"verbose", NULL, "all, with the statistics of the run", OPTION_FLAG, INTO(output.verbose)},
     {"tolerance", "NUMBER", "advanced: error per step relative to each unknown's size", OPTION_NUMBER,
      INTO(run.tolerance), .within = {NULL, 1e-11, 1e-4}},
+    INPUT_SHEET(request),
 };
 /* clang-format on */
 

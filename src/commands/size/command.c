@@ -25,6 +25,7 @@ static const option options[] = {
     OUTPUT_PLOT_INSTEAD(request, "draw recovery against heat"),
     OUTPUT_UNITS(request, "report"),
     OUTPUT_JSON(request, "the answer as JSON, in SI units"),
+    INPUT_SHEET(request),
 };
 /* clang-format on */
 

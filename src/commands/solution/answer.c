@@ -3,6 +3,7 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "base/memory.h"
 #include "base/program.h"
 
 double solution_baume(double specific_gravity)
@@ -19,8 +20,9 @@ double solution_twaddell(double specific_gravity)
 bool look_up(const boil_plant *p, solution_answer *a)
 {
     const boil_range *r = &a->range;
-    if (boil_solution_facts_of(p, a) != BOIL_OK)
-        return program_complain("there is no boiling bath of these salts and this strength that the correlations cover");
+    if (!memory_good(boil_solution_facts_of(p, a)))
+        return !memory_was_refused() &&
+               program_complain("there is no boiling bath of these salts and this strength that the correlations cover");
     return r->margin > -1e-9 || program_complain("%s comes to %.4g %s, and what is known of it ends at %.4g %s", r->quantity,
                                                  r->value, r->unit, r->limit, r->unit);
 }
@@ -29,11 +31,9 @@ solution_answer *solution_rows(const boil_plant *p, const solution_table *t, siz
 {
     boil_plant row = *p;
     *count = (size_t)(floor((t->to - t->from) / t->step + 1e-9) + 1);
-    solution_answer *rows = calloc(*count, sizeof *rows);
-    if (rows == NULL) {
-        program_complain("out of memory");
+    solution_answer *rows = memory_needed(calloc(*count, sizeof *rows));
+    if (rows == NULL)
         return NULL;
-    }
     row.charge.basis = t->over == DIM_FRACTION        ? BOIL_INITIAL_BY_SALT_FRACTION
                        : t->over == DIM_CONCENTRATION ? BOIL_INITIAL_BY_STRENGTH
                                                       : BOIL_INITIAL_BY_BOILING_POINT;

@@ -2,6 +2,7 @@
 #include <stdlib.h>
 
 #include "base/program.h"
+#include "base/memory.h"
 #include "cli/commands.h"
 #include "commands/solution/answer.h"
 #include "scenario/scenario.h"
@@ -101,7 +102,7 @@ static int answer_table(const request *r)
 static int answer(const given *g, request *r)
 {
     boil_plant *p = &r->bath.plant;
-    if (!options_take(g, r) || !output_agrees(&r->output))
+    if (!options_take(g, r) || !output_agrees(&r->output, g))
         return STATUS_USAGE;
     p->charge.basis = options_given(g, "strength")        ? BOIL_INITIAL_BY_STRENGTH
                       : options_given(g, "salt-fraction") ? BOIL_INITIAL_BY_SALT_FRACTION
@@ -128,12 +129,8 @@ static int run(const given *g)
     boil_tank *t = &s->plant.tank;
     t->length_m = t->width_m = t->depth_m = 1; /* rules for blend, temperature and factor are the plant's: it needs a tank */
     t->level_m = 0.5;
-    s->settings = calloc(key_count(), sizeof *s->settings);
-    int status = STATUS_STOPPED;
-    if (s->settings != NULL)
-        status = answer(g, &r);
-    else
-        program_complain("out of memory");
+    s->settings = memory_needed(calloc(key_count(), sizeof *s->settings));
+    int status = s->settings != NULL ? answer(g, &r) : STATUS_STOPPED;
     scenario_free(s);
     return status;
 }

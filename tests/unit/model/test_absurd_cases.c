@@ -22,11 +22,12 @@ static boil_outcome ran(const boil_plant *p, const boil_schedule *s, const boil_
 {
     boil_history h;
     boil_findings likely;
+    boil_remedies needed;
     boil_outcome outcome = boil_run(p, s, o, &h);
     if (outcome != BOIL_OK)
         return outcome;
     assert_true(isfinite(h.summary.temperature_end_K) && isfinite(h.balance.water.closure));
-    boil_remedies_of(p, s, o, &h);
+    assert_int_equal(boil_remedies_of(p, s, o, &h, &needed), BOIL_OK);
     assert_int_equal(boil_findings_of(p, s, NULL, &h, NULL, 0, &likely, NULL), BOIL_OK);
     boil_findings_free(&likely);
     boil_history_free(&h);
@@ -253,7 +254,7 @@ static void nothing_at_all_is_refused(void **state)
     assert_int_equal(boil_schedule_add(NULL, NULL), BOIL_BAD_INPUT);
     assert_int_equal(boil_sampling_init(NULL, NULL), BOIL_BAD_INPUT);
     assert_int_equal(boil_least_squares_run(NULL, NULL), BOIL_BAD_INPUT);
-    assert_true(isnan(boil_remedies_of(NULL, NULL, NULL, NULL).heat_W));
+    assert_int_equal(boil_remedies_of(NULL, NULL, NULL, NULL, NULL), BOIL_BAD_INPUT);
     assert_true(isnan(boil_history_recoveries(NULL, 120).slowest_s));
     boil_schedule_free(&s);
 }

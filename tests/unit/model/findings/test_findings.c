@@ -29,7 +29,8 @@ static judged judge(const boil_plant *p, double duration_s, const boil_action *a
     assert_null(boil_plant_problem(p));
     assert_int_equal(boil_run_set_of(p, &s, &o, &j.set), BOIL_OK);
     j.central = j.set.likely;
-    boil_remedies needed = boil_remedies_of(p, &s, &o, &j.central);
+    boil_remedies needed;
+    assert_int_equal(boil_remedies_of(p, &s, &o, &j.central, &needed), BOIL_OK);
     assert_int_equal(boil_findings_of(p, &s, &needed, &j.central, j.set.other, j.set.count, &j.likely, &j.possible), BOIL_OK);
     boil_schedule_free(&s);
     return j;

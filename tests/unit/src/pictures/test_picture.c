@@ -32,6 +32,7 @@ static void texts_cannot_end_their_field(void **state)
     assert_text("a\tb\nc", "xa?b?c");
     assert_text("\xff\xc3\xa9", "x?\xc3\xa9");
     assert_text("&#60; &amp;", "x& #60; &amp;");
+    assert_text("a ]]> b", "xa ]] > b");
 }
 
 static void the_ending_says_the_format(void **state)

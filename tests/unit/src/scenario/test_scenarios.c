@@ -62,7 +62,8 @@ static void run_one(const char *name, const scenario *s)
     assert_closed(name, &set.likely);
     for (size_t i = 0; i < set.count; i++)
         assert_closed(name, &set.other[i].history);
-    boil_remedies needed = boil_remedies_of(&s->plant, &s->schedule, &o, &set.likely);
+    boil_remedies needed;
+    assert_int_equal(boil_remedies_of(&s->plant, &s->schedule, &o, &set.likely, &needed), BOIL_OK);
     assert_int_equal(boil_findings_of(&s->plant, &s->schedule, &needed, &set.likely, set.other, set.count, &likely, &possible),
                      BOIL_OK);
     const promise *p = promise_of(name);

@@ -1,0 +1,16 @@
+/* base/place.h -- where a path leads, and whether two lead to the same file. */
+#ifndef BASE_PLACE_H
+#define BASE_PLACE_H
+
+#include <stdbool.h>
+
+/* Links followed, also one that leads to nothing yet; to be freed. NULL, with errno, when it leads nowhere. */
+char *place_of(const char *path);
+
+/* Two names of one regular file, or of one that is not there yet: whatever the links, and wherever its folder is named from. */
+bool place_same(const char *path, const char *other);
+bool place_within(const char *path,
+                  const char *folder);          /* links followed; so is what is not there: it is for its reader to miss */
+bool place_is_open(const char *path, int file); /* the regular file that is open there */
+
+#endif
