@@ -138,7 +138,7 @@ static void explore_in_child(const char *path, size_t points, int threads, int t
         s.inputs[i].spread = c.uncertain[i].spread;
         work.things[i] = &c.uncertain[i].thing;
     }
-    if (explore_begin(&s) != BOIL_OK)
+    if (!explore_begun(&s))
         _exit(1);
     double start = now();
     explore_run(&s, &text, &work);

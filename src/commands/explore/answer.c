@@ -28,7 +28,9 @@ static boil_outcome begin(explore_answer *s)
     if (outcome != BOIL_OK)
         return outcome;
     size_t count = explore_rows(s) * s->outputs;
-    s->values = count > 0 && count <= EXPLORE_VALUES_MAX ? malloc(count * sizeof *s->values) : NULL;
+    if (count == 0 || count > EXPLORE_VALUES_MAX)
+        return BOIL_OUT_OF_RANGE;
+    s->values = malloc(count * sizeof *s->values);
     for (size_t i = 0; s->values != NULL && i < count; i++)
         s->values[i] = (double)NAN;
     return s->values != NULL ? BOIL_OK : BOIL_NO_MEMORY;
@@ -36,9 +38,10 @@ static boil_outcome begin(explore_answer *s)
 
 bool explore_begun(explore_answer *s)
 {
-    if (memory_good(begin(s)))
-        return true;
-    return program_complain("the study of %zu rows is too large for memory: fewer samples do", explore_rows(s));
+    boil_outcome outcome = begin(s);
+    if (outcome == BOIL_OUT_OF_RANGE)
+        return program_complain("a study of %zu rows is too large: fewer samples do", explore_rows(s));
+    return memory_good(outcome);
 }
 
 void explore_free(explore_answer *s)

@@ -86,7 +86,7 @@ typedef struct {
 /* Most numbers kept at once: 4 GB. A larger study is for smaller studies with other seeds. */
 #define EXPLORE_VALUES_MAX ((size_t)500000000)
 
-/* Sets up design and values once the rest is filled in. False, with a complaint, when they are too large for memory. */
+/* Sets up design and values once the rest is filled in. False, with a complaint, when they are too large. */
 bool explore_begun(explore_answer *s);
 void explore_free(explore_answer *s);
 
