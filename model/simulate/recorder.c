@@ -298,7 +298,15 @@ boil_outcome boil_recorder_row_now(boil_recorder *r, double t, const boil_bath *
     return r->row_units > 1 && r->history->rows_count > 0 ? add_row(r, t, b, v, y) : BOIL_OK;
 }
 
-void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
+/* A row that is due there may be off by rounding. */
+static boil_outcome last_row(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
+{
+    const boil_history *h = r->history;
+    bool there = h->rows_count > 0 && h->rows[h->rows_count - 1].time_s >= t * (1 - 1e-12);
+    return r->row_unit_s > 0 && !there ? add_row(r, t, b, v, y) : BOIL_OK;
+}
+
+boil_outcome boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     boil_summary *s = &r->history->summary;
     boil_recorder_close_spells(r);
@@ -306,4 +314,5 @@ void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const dou
     s->valve_open_share = t > 0 ? r->valve_open_s / t : 0;
     s->boiling_share = t > 0 ? r->boiling_s / t : 0;
     r->history->end_s = t;
+    return last_row(r, t, b, y, v);
 }

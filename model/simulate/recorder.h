@@ -100,8 +100,9 @@ boil_outcome boil_recorder_within(boil_recorder *r, const boil_bath *b, const bo
 /* The state at a moment of that step, by cubic Hermite interpolation, and all that follows from it. */
 boil_outcome boil_recorder_inside(boil_recorder *r, const boil_bath *b, double t, boil_rates_guess *guess, boil_rates_view *v);
 
-/* After the last step: closes what is open and fills the summary's end. */
-void boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
+/* After the last step: closes what is open and fills the summary's end, and a trace ends there, whatever its interval.
+   BOIL_NO_MEMORY when there is no room for that row. */
+boil_outcome boil_recorder_end(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v);
 
 /* Between the recorder's files ------------------------------------------------------------------------------------- */
 

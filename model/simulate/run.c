@@ -186,9 +186,9 @@ static boil_outcome close_history(boil_simulation *r)
     boil_simulation_share_taken(r);
     boil_simulation_close_taps(r);
     boil_simulation_turn_stays(r);
-    boil_recorder_end(&r->record, r->t, &r->bath, r->y, &r->view);
+    boil_outcome outcome = boil_recorder_end(&r->record, r->t, &r->bath, r->y, &r->view);
     boil_simulation_balance(r);
-    return BOIL_OK;
+    return outcome;
 }
 
 boil_outcome boil_simulation_finish(boil_simulation *r, boil_history *out)

@@ -163,9 +163,12 @@ bool action_pour_names_salts(const action_reader *r)
 
 bool action_pour_settle_temperature(const action_pour *p, const boil_plant *plant, const bounds *within, boil_action *a)
 {
-    const quantity *at = &p->said[0];
-    if (at->text != NULL)
-        return quantity_within(&p->place, "at", at, within);
+    quantity at = p->said[0];
+    if (at.text != NULL) {
+        bool good = quantity_within(&p->place, "at", &at, within);
+        a->is.water.temperature_K = at.si;
+        return good;
+    }
     a->is.water.temperature_K = plant->ambient.temperature_K;
     if (within->low < 0 || plant->ambient.temperature_K >= BOIL_ZERO_CELSIUS)
         return true;

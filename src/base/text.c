@@ -46,6 +46,30 @@ bool text_is_control(const char *at, size_t length)
     return length == 2 && between(at[0], 0xC2, 0xC2) && between(at[1], 0x80, 0x9F);
 }
 
+static unsigned long code_point(const char *at, size_t length)
+{
+    unsigned long code = (unsigned char)at[0];
+    if (length > 1)
+        code &= 0x7Ful >> length;
+    for (size_t i = 1; i < length; i++)
+        code = code << 6 | ((unsigned char)at[i] & 0x3F);
+    return code;
+}
+
+unsigned long text_unseen(const char *at, size_t length)
+{
+    static const struct {
+        unsigned long first, last;
+    } ranges[] = {{0xAD, 0xAD},     {0x34F, 0x34F},   {0x61C, 0x61C},   {0x115F, 0x1160},   {0x17B4, 0x17B5},
+                  {0x180B, 0x180F}, {0x200B, 0x200F}, {0x2028, 0x202E}, {0x2060, 0x206F},   {0x3164, 0x3164},
+                  {0xFEFF, 0xFEFF}, {0xFFA0, 0xFFA0}, {0xFFF0, 0xFFFB}, {0x1D173, 0x1D17A}, {0xE0000, 0xE0FFF}};
+    unsigned long code = code_point(at, length);
+    for (size_t i = 0; i < sizeof ranges / sizeof ranges[0]; i++)
+        if (code >= ranges[i].first && code <= ranges[i].last)
+            return code;
+    return 0;
+}
+
 size_t text_characters(const char *at, const char *end)
 {
     size_t n = 0;
@@ -73,7 +97,7 @@ static size_t copy_character(char *to, const char **at)
 {
     size_t length = text_character(*at);
     size_t passed = length > 0 ? length : 1;
-    bool shown = length > 0 && !text_is_control(*at, length);
+    bool shown = length > 0 && !text_is_control(*at, length) && text_unseen(*at, length) == 0;
     if (shown)
         memcpy(to, *at, length);
     else

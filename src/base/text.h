@@ -16,7 +16,10 @@
 size_t text_character(const char *at);
 size_t text_character_within(const char *at, size_t left); /* of a text that need not end: so many bytes are left of it */
 bool text_is_control(const char *at, size_t length);       /* a character of this length in bytes: C0, C1 or DEL */
-bool text_begins_character(char c);                        /* a byte of UTF-8 that is well-formed */
+/* Its code point where it is one that is not seen but moves or hides what is: it turns the direction of writing or has no width
+   [Unicode 15, Bidi_Control and Default_Ignorable_Code_Point, without the selectors of variants]. 0: it is none. */
+unsigned long text_unseen(const char *at, size_t length);
+bool text_begins_character(char c); /* a byte of UTF-8 that is well-formed */
 size_t text_characters(const char *at, const char *end);
 
 /* Adds to a text, as by printf, what has room in its `size` bytes. */

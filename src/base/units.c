@@ -98,6 +98,7 @@ static const unit table[] = {
 
     {DIM_VOLUME_FLOW, LITRE / MINUTE, 0.0, {"L/min", "l/min"}},
     {DIM_VOLUME_FLOW, 1e-6 / MINUTE, 0.0, {"mL/min", "ml/min"}},
+    {DIM_VOLUME_FLOW, LITRE / HOUR, 0.0, {"L/h", "l/h", "L/hr", "l/hr"}},
     {DIM_VOLUME_FLOW, GALLON / HOUR, 0.0, {"gal/h", "gal/hr", "gph"}},
     {DIM_VOLUME_FLOW, GALLON / MINUTE, 0.0, {"gal/min", "gpm"}},
 

@@ -36,7 +36,7 @@ static void complain(const value *v)
         program_complain("%s: %s", v->name, v->messages.list[0].text);
 }
 
-static bool ends_within(value *v, const quantity *q, const bounds *within)
+static bool ends_within(value *v, quantity *q, const bounds *within)
 {
     return cursor_expect_end(&v->at) && quantity_within(&v->at, v->option->name, q, within);
 }
@@ -45,7 +45,8 @@ static bool quantity_taken(value *v, double *si)
 {
     const option *o = v->option;
     quantity q;
-    bool good = o->kind != OPTION_QUANTITY     ? quantity_factor(&v->at, o->name, &q)
+    bool good = o->kind == OPTION_COUNT        ? quantity_count(&v->at, o->name, &q)
+                : o->kind != OPTION_QUANTITY   ? quantity_factor(&v->at, o->name, &q)
                 : o->dimension == DIM_FRACTION ? quantity_share(&v->at, o->name, &q)
                                                : quantity_read(&v->at, o->name, UNIT_OF(o->dimension), &q);
     if (!good || !ends_within(v, &q, &o->within))

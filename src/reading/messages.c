@@ -93,7 +93,7 @@ static void make_printable(char *text, size_t length)
         size_t blank = words_blank(at, end), n = text_character_within(at, (size_t)(end - at));
         if (blank > 0) {
             *to++ = ' ';
-        } else if (n == 0 || text_is_control(at, n)) {
+        } else if (n == 0 || text_is_control(at, n) || text_unseen(at, n) > 0) {
             *to++ = '?';
         } else {
             memmove(to, at, n);

@@ -335,19 +335,29 @@ bool quantity_share(cursor *c, const char *what, quantity *q)
     return true;
 }
 
-bool quantity_factor(cursor *c, const char *what, quantity *q)
+static bool bare(cursor *c, const char *what, const char *example, quantity *q)
 {
     cursor_done(c);
     const char *start = c->at;
-    if (!number_read(c, what, "1.0", &q->si))
+    if (!number_read(c, what, example, &q->si))
         return false;
     if (!cursor_done(c) && *c->at != ',')
-        return cursor_error(c, c->at, "'%s' is a bare number, for example 1.0, without '%s'", what,
+        return cursor_error(c, c->at, "'%s' is a bare number, for example %s, without '%s'", what, example,
                             words_quoted(c->at, cursor_token(c)).text);
     q->dimension = DIM_COUNT;
     q->unit = NULL;
     mark_text(q, start, c);
     return true;
+}
+
+bool quantity_factor(cursor *c, const char *what, quantity *q)
+{
+    return bare(c, what, "1.0", q);
+}
+
+bool quantity_count(cursor *c, const char *what, quantity *q)
+{
+    return bare(c, what, "16", q);
 }
 
 static bool colon(cursor *c)
@@ -434,13 +444,23 @@ bool quantity_when(cursor *c, const char *what, quantity *q)
     return quantity_read(c, what, UNIT_OF(DIM_TIME), q);
 }
 
-bool quantity_within(const cursor *c, const char *what, const quantity *q, const bounds *b)
+/* -40 degC is 233.15 K, and not 233.14999999999998. */
+static bool is_end(quantity *q, double end)
+{
+    char text[32];
+    if (!(fabs(q->si - end) <= 1e-12 * fabs(end)))
+        return false;
+    snprintf(text, sizeof text, "%.12g", end);
+    q->si = strtod(text, NULL);
+    return true;
+}
+
+bool quantity_within(const cursor *c, const char *what, quantity *q, const bounds *b)
 {
     const char *spelling = b->unit != NULL ? b->unit : "", *gap = b->unit != NULL ? " " : "";
     double low = b->unit != NULL ? unit_to_si(q->dimension, b->unit, b->low) : b->low;
     double high = b->unit != NULL ? unit_to_si(q->dimension, b->unit, b->high) : b->high;
-    /* The ends themselves, written in another unit, may be off by rounding. */
-    if (q->si >= low - 1e-12 * fabs(low) && q->si <= high + 1e-12 * fabs(high))
+    if (is_end(q, low) || is_end(q, high) || (q->si > low && q->si < high))
         return true;
     char own[80] = "";
     if (q->unit != NULL && unit_to_si(q->dimension, b->unit, 1) != unit_to_si(q->dimension, q->unit->spellings[0], 1)) {
@@ -448,8 +468,8 @@ bool quantity_within(const cursor *c, const char *what, const quantity *q, const
         snprintf(own, sizeof own, " (%.4g %s to %.4g %s)", unit_from_si(q->dimension, u, low), u,
                  unit_from_si(q->dimension, u, high), u);
     }
-    return cursor_error(c, q->text, "'%s' must be between %g%s%s and %g%s%s, got '%s'%s", what, b->low, gap, spelling, b->high,
-                        gap, spelling, words_quoted(q->text, q->length).text, own);
+    return cursor_error(c, q->text, "'%s' must be between %.10g%s%s and %.10g%s%s, got '%s'%s", what, b->low, gap, spelling,
+                        b->high, gap, spelling, words_quoted(q->text, q->length).text, own);
 }
 
 words_quote quantity_echo(const quantity *q)

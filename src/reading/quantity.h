@@ -28,6 +28,7 @@ bool quantity_comes(cursor c, unsigned dimensions);                             
 bool quantity_number(cursor *c, const char *what, double *value);                   /* 2, 0.5, 1/2, 1 1/2 */
 bool quantity_share(cursor *c, const char *what, quantity *q);                      /* 60 %, as 0.6 */
 bool quantity_factor(cursor *c, const char *what, quantity *q);                     /* a bare number */
+bool quantity_count(cursor *c, const char *what, quantity *q);                      /* likewise, for what is whole */
 bool quantity_turndown(cursor *c, const char *what, quantity *q);                   /* 4 to 1, or 4:1, as 4 */
 bool quantity_price(cursor *c, const char *what, unsigned dimensions, quantity *q); /* "6 per 1000 gal", by the SI unit */
 bool quantity_clock(cursor *c, const char *what, quantity *q);                      /* 1:30 or 1:30:00, in s */
@@ -36,8 +37,9 @@ bool quantity_when(cursor *c, const char *what, quantity *q);                   
 /* As written, for reports; a whole number with a fraction as the one number that was read: "1 1/2 in" as "1.5 in". */
 words_quote quantity_echo(const quantity *q);
 
-/* Says so when a quantity lies outside: the bounds as documented and in the person's own unit. */
-bool quantity_within(const cursor *c, const char *what, const quantity *q, const bounds *b);
+/* Says so when a quantity lies outside: the bounds as documented and in the person's own unit. One that is off an end by the
+   rounding of its unit becomes that end, to twelve digits: as whoever else asks for it has it. */
+bool quantity_within(const cursor *c, const char *what, quantity *q, const bounds *b);
 
 /* A dry blend of salts: "80 % NaOH, 15 % NaNO3, 5 % NaNO2", by mass. */
 

@@ -88,10 +88,14 @@ static bool check_line(const source *s, size_t number, messages *m)
     for (size_t i = 0; i < l->length;) {
         const char *at = l->text + i;
         size_t n = text_character_within(at, l->length - i);
-        if (n > 0 && !is_refused(at, n)) {
+        unsigned long unseen = n > 0 ? text_unseen(at, n) : 0;
+        if (n > 0 && unseen == 0 && !is_refused(at, n)) {
             i += n;
             continue;
         }
+        if (unseen > 0)
+            return messages_add(m, s, number, at,
+                                "character U+%04lX is not seen, but hides or turns round what is: take it out", unseen);
         if (n == 0)
             return messages_add(m, s, number, at, "byte 0x%02X is not UTF-8 text; save the file as UTF-8",
                                 (unsigned char)at[0]);

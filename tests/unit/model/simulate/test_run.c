@@ -28,6 +28,26 @@ static boil_run_options quick(void)
     return o;
 }
 
+/* Whatever its interval: the last row is the state that the summary tells of. */
+static void a_trace_ends_where_the_run_does(void **state)
+{
+    (void)state;
+    const double every_s[] = {37, 60, 7, 1000};
+    boil_plant p = pinned_plant();
+    boil_run_options o = central();
+    for (size_t i = 0; i < sizeof every_s / sizeof every_s[0]; i++) {
+        o.row_interval_s = every_s[i];
+        boil_action one = plate_action(60, 1);
+        boil_history h = run_actions(&p, 900, &o, &one, 1);
+        const boil_row *last = &h.rows[h.rows_count - 1];
+        assert_int_equal(h.rows_count, (size_t)ceil(900 / every_s[i]) + 1);
+        assert_close(last->time_s, h.end_s, 0, 0);
+        assert_close(last->temperature_K, h.summary.temperature_end_K, 1e-12, 0);
+        assert_close(last->still_level_m, h.summary.still_level_end_m, 1e-12, 0);
+        boil_history_free(&h);
+    }
+}
+
 /* Energy the steel takes over the heat: 43.4 s for one load, four times that for four. */
 static void load_gives_the_boil_back_when_its_heat_is_made_up(void **state)
 {
@@ -493,6 +513,7 @@ int main(void)
 {
     gsl_set_error_handler_off();
     const struct CMUnitTest tests[] = {
+        cmocka_unit_test(a_trace_ends_where_the_run_does),
         cmocka_unit_test(load_gives_the_boil_back_when_its_heat_is_made_up),
         cmocka_unit_test(with_losses_made_up_one_load_is_back_in_two_minutes_and_four_are_not),
         cmocka_unit_test(two_bodies_follow_the_closed_form),

@@ -162,6 +162,8 @@ static void the_longest_spelling_wins(void **state)
     assert_string_equal(scanned(UNIT_OF(DIM_LENGTH), "min", &used), "none");
     assert_string_equal(scanned(UNIT_OF(DIM_VOLUME), "gal/h", &used), "none");
     assert_string_equal(scanned(flow, "gal/h", &used), "gal/h");
+    assert_string_equal(scanned(flow, "l/hr", &used), "L/h");
+    assert_close(unit_to_si(DIM_VOLUME_FLOW, "L/h", 3600), 1e-3, 1e-15, 0);
     assert_string_equal(scanned(all, "lb/gal", &used), "lb/gal");
     assert_string_equal(scanned(UNIT_OF(DIM_COEFFICIENT), "Btu/(h \t ft2 F) x", &used), "Btu/hft2F");
     assert_int_equal(used, 15);

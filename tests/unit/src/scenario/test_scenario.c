@@ -1268,6 +1268,41 @@ static void opposites_are_not_proposed(void **state)
                                            "mean 'unload'?");
 }
 
+/* By their code points in Unicode 15: an override, a space of no width, a mark of byte order inside, an isolate, a tag; a variant of a
+   sign, an accent beside its letter and right-to-left letters are text like any other. */
+static void what_is_not_seen_is_refused(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    EXPECT("title = a\u202Eb\ntitle = \u200Bc\ntitle = dd\uFEFF\ntitle = \u2066\nti\U000E0041tle = e\n",
+           "1:10: character U+202E is not seen, but hides or turns round what is: take it out", "2:9: character U+200B is not",
+           "3:11: character U+FEFF is not", "4:9: character U+2066 is not", "5:3: character U+E0041 is not");
+    read_good("title = \u26A0\uFE0F e\u0301 \u05E9\u05DC\u05D5\u05DD\n" PLANT, &s, &m);
+    assert_string_equal(s.title, "\u26A0\uFE0F e\u0301 \u05E9\u05DC\u05D5\u05DD");
+    forget(&s, &m);
+}
+
+/* -40 degC is 233.15 K, 392 degF 200 degC, 140 degF 60 degC, 212 degF 100 degC; 1.1 bar 1100 hPa. */
+static void an_end_is_allowed_in_any_unit(void **state)
+{
+    (void)state;
+    scenario s;
+    messages m;
+    read_good(
+        "[room]\ntemperature = 140 degF\nstation pressure = 1.1 bar\n[limits]\nboiling point = 212 degF to 392 degF\n" SCHEDULE
+        "0:10 load 10 lb, plate 1/4 in, at -40 degC, for 5 min\n0:20 load 10 lb, plate 1/4 in, at -40 degF, for 5 min\n"
+        "0:30 load 10 lb, plate 1/4 in, at 392 degF, for 5 min\n0:40 load 10 lb, plate 1/4 in, at 200 degC, for 5 min\n",
+        &s, &m);
+    for (size_t i = 0; i < 4; i++)
+        assert_close(s.schedule.actions[i].is.load.temperature_K, i < 2 ? 233.15 : 473.15, 0, 0);
+    assert_close(s.plant.ambient.temperature_K, 333.15, 0, 0);
+    assert_close(s.plant.ambient.pressure_Pa, 110000, 0, 0);
+    forget(&s, &m);
+    expect_one(SCHEDULE "0:10 load 10 lb, plate 1/4 in, at -40.01 degC, for 5 min\n",
+               "12:35: 'at' must be between -40 degC and 200");
+}
+
 static void what_is_no_text_is_refused(void **state)
 {
     (void)state;
@@ -1479,6 +1514,8 @@ int main(void)
         cmocka_unit_test(prices_are_by_any_amount),
         cmocka_unit_test(a_late_first_act_is_remarked),
         cmocka_unit_test(opposites_are_not_proposed),
+        cmocka_unit_test(what_is_not_seen_is_refused),
+        cmocka_unit_test(an_end_is_allowed_in_any_unit),
         cmocka_unit_test(what_is_no_text_is_refused),
         cmocka_unit_test(messages_show_line_and_caret),
         cmocka_unit_test(mutations_never_hurt),
