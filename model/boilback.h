@@ -747,7 +747,8 @@ typedef struct {
                                            that leaves less than the freeboard asked for; NaN, 0: never */
 } boil_quiet_result;
 
-typedef enum { BOIL_RUN_DONE, BOIL_RUN_OUT_OF_RANGE, BOIL_RUN_FAILED, BOIL_RUN_INTERRUPTED } boil_run_end;
+/* Full: the still surface is at the rim. What is put in from then on, or as much of the bath, runs over, and is not modelled. */
+typedef enum { BOIL_RUN_DONE, BOIL_RUN_OUT_OF_RANGE, BOIL_RUN_FAILED, BOIL_RUN_INTERRUPTED, BOIL_RUN_FULL } boil_run_end;
 
 /* Extremes and the moment of each. */
 typedef struct {

@@ -53,6 +53,7 @@ void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BO
     g[BOIL_GUARD_LAYER_GONE] = ending ? BOIL_BATH_LAYER_GONE - v->layer.mass_kg / v->solution.mass_kg : -1;
     g[BOIL_GUARD_RANGE] = -v->solution.range.margin;
     g[BOIL_GUARD_RIM] = v->levels.upper_m - b->plant->tank.depth_m;
+    g[BOIL_GUARD_FULL] = v->levels.still_m - b->plant->tank.depth_m;
     const boil_water_control *c = &b->plant->control;
     double half = c->differential_K / 2;
     g[BOIL_GUARD_VALVE] = c->mode != BOIL_WATER_CONTROL_ON_OFF ? -1

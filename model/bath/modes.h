@@ -23,6 +23,7 @@ enum {
     BOIL_GUARD_HIGH_LIMIT,
     BOIL_GUARD_POCKET, /* water trapped in hollows comes to its boil */
     BOIL_GUARD_GOAL,   /* a gauge shows what a pour is to reach */
+    BOIL_GUARD_FULL,   /* the still surface is at the rim */
     BOIL_GUARDS
 };
 double boil_modes_boils_from(const boil_rates_view *v); /* K, where a quiet bath begins to boil: higher under a crust */

@@ -166,6 +166,14 @@ static const char *transport_problem(const boil_transport *t)
     return NULL;
 }
 
+const char *boil_plant_heat_problem(const boil_plant *p)
+{
+    const double most_W_m2 = 3e6, water_boils_K = 373.15;
+    if (boil_heater_output(&p->heater, 1, water_boils_K) > most_W_m2 * boil_tank_area(&p->tank))
+        return "heat to the tank must be at most 3 MW for each m2 of its surface: no boil takes up more";
+    return NULL;
+}
+
 const char *boil_plant_problem(const boil_plant *p)
 {
     if (p == NULL)
@@ -179,12 +187,10 @@ const char *boil_plant_problem(const boil_plant *p)
     for (size_t i = 0; i < sizeof found / sizeof found[0]; i++)
         if (found[i])
             return found[i];
-    const char *afloat = boil_plant_afloat_problem(p);
-    if (afloat)
-        return afloat;
-    const char *crust = boil_plant_crust_problem(p);
-    if (crust)
-        return crust;
+    const char *more[] = {boil_plant_heat_problem(p), boil_plant_afloat_problem(p), boil_plant_crust_problem(p)};
+    for (size_t i = 0; i < sizeof more / sizeof more[0]; i++)
+        if (more[i])
+            return more[i];
     if (!(p->elevation_factor >= 0.85 && p->elevation_factor <= 1.10))
         return "elevation factor must be between 0.85 and 1.10";
     return NULL;

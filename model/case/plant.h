@@ -21,4 +21,8 @@ const char *boil_plant_crust_problem(const boil_plant *p);
 
 double boil_plant_mixer_power(const boil_plant *p); /* W: as stated, or 0.2 W per litre of starting bath */
 
+/* NULL, or that the heater gives more than 3 MW to each m2 of the tank's surface. Nucleate boiling of water at 1 atm carries at most
+   1.1 MW/m2 off what heats it [Zuber, critical heat flux, 1959, from memory]; elements and coils may have some three times the tank's area. */
+const char *boil_plant_heat_problem(const boil_plant *p);
+
 #endif

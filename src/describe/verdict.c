@@ -41,6 +41,8 @@ verdict verdict_stop_reason(const carried_out *o, unit_system s)
     verdict v = {""};
     if (h->end == BOIL_RUN_OUT_OF_RANGE)
         add_out_of_range(&v, h, s);
+    else if (h->end == BOIL_RUN_FULL)
+        TEXT_ADD(v.text, "the tank is full");
     else if (h->end != BOIL_RUN_DONE)
         TEXT_ADD(v.text, h->end == BOIL_RUN_FAILED ? "the integration failed" : "interrupted");
     return v;

@@ -576,6 +576,8 @@ static void ask_model(draft *d)
     if (!messages_any(d->messages))
         report_setting(d, "bath", "crust", boil_plant_crust_problem(p));
     if (!messages_any(d->messages))
+        report_problem(d, "heat", boil_plant_heat_problem(p));
+    if (!messages_any(d->messages))
         report_problem(d, "bath", boil_plant_problem(p));
     if (!messages_any(d->messages))
         report_charge(d);

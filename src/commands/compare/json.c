@@ -11,7 +11,7 @@ WRITES(stopped, carried_out, bool, carried_out_stopped(r))
 
 static const field side[] = {
     SCENARIO_FIELD, TITLE_FIELD, GIVEN(FIELD_TEXT, "verdict", NULL, verdict_in_si, "the run in one line"),
-    GIVEN(FIELD_BOOL, "stopped", NULL, stopped, "it left what is known of the bath before its end"), FIELDS_END};
+    GIVEN(FIELD_BOOL, "stopped", NULL, stopped, "it left what is known of the bath, or the tank was full, before its end"), FIELDS_END};
 /* clang-format on */
 
 static void side_a(json *j, const char *name, const void *record)

@@ -47,7 +47,7 @@ typedef struct {
 
 /* Results of a row, in this order: the fixed ones, the findings' severities (0: not found, 1 to 4), then those of each load. */
 typedef enum {
-    EXPLORE_DONE,              /* 1: the run reached its end; 0: it left what is known of the bath, or there was no such bath */
+    EXPLORE_DONE, /* 1: the run reached its end, or the tank was full; 0: it left what is known of the bath, or there was no such bath */
     EXPLORE_SLOWEST_S,         /* slowest recovery of a load; NaN when one never recovered */
     EXPLORE_BACK_SHARE,        /* of the loads back within the limit */
     EXPLORE_QUIET_S,           /* time without boil */

@@ -106,7 +106,7 @@ void explore_csv_write(const void *answer, FILE *to)
 const field explore_csv_fields[] = {
     {.kind = FIELD_COUNT, .key = "row", .meaning = "number of the row in the whole study"},
     COLUMN("INPUT", "the number stepped over by --grid, then one column each of what varies, under its own name, in SI"),
-    COLUMN("done", "1: the run reached its end; 0: it left what is known of the bath, or there was no such bath"),
+    COLUMN("done", "1: the run reached its end, or the tank was full; 0: it left what is known of the bath, or there was no such bath"),
     COLUMN("slowest_recovery_s", "slowest recovery of a load; empty: one never recovered"),
     COLUMN("loads_back_share", "share of the loads back within the limit"), COLUMN("quiet_s", "time without boil"),
     COLUMN("freeboard_min_m", "least freeboard"), COLUMN("level_max_m", "highest level, swelled"),

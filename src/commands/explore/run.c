@@ -57,7 +57,7 @@ static void keep_loads(const explore_answer *s, const boil_schedule *schedule, d
 static void keep_summary(double *row, const boil_history *h)
 {
     const boil_summary *m = &h->summary;
-    row[EXPLORE_DONE] = h->end == BOIL_RUN_DONE;
+    row[EXPLORE_DONE] = h->end == BOIL_RUN_DONE || h->end == BOIL_RUN_FULL; /* of a full tank all is known that counts */
     row[EXPLORE_QUIET_S] = (1 - m->boiling_share) * h->end_s;
     row[EXPLORE_FREEBOARD_M] = m->freeboard_min_m.value;
     row[EXPLORE_LEVEL_M] = m->level_max_m.value;

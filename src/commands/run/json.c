@@ -171,7 +171,7 @@ static void acts(json *j, const char *name, const void *record)
 
 #define RECORD carried_out
 static const field stopped[] = {
-    NUMBER("time_s", central.end_s, "when"), GIVEN(FIELD_TEXT, "reason", NULL, reason, "what left the known range"),
+    NUMBER("time_s", central.end_s, "when"), GIVEN(FIELD_TEXT, "reason", NULL, reason, "what left the known range, or that the tank is full"),
     FIELDS_END};
 
 #undef RECORD
@@ -265,7 +265,7 @@ static const field answer[] = {
     VERSION_FIELD, SCENARIO_FIELD, TITLE_FIELD, SAME(tolerance, "error per step relative to each unknown's size"),
     NUMBER("end_s", central.end_s, "when the run ended"),
     {.kind = FIELD_OBJECT, .key = "stopped", .inside = stopped, .when = is_stopped,
-     .meaning = "where the run left what is known of the bath; null: it reached its end"},
+     .meaning = "where the run left what is known of the bath, or the tank was full; null: it reached its end"},
     NUMBER("overflow_s", central.summary.overflow_s, "when the level first was at the rim; null: never"),
     GIVEN(FIELD_LIST, "acts", act_fields, acts, "the schedule, act by act, and when each was done"),
     LIST("loads", central.loads, central.loads_count, load, "what became of each load"),

@@ -226,6 +226,9 @@ static void a_stopped_run_says_so_first(void **state)
     the.done.central.stop_unit = "kg/kg";
     assert_verdict("STOPPED at 7:10: sodium hydroxide strength reached 0.7 kg/kg, where the known range ends; 1 of 1 loads "
                    "back within 2 min; least freeboard 7.1 in at 7:22; nothing above NOTICE");
+    the.done.central.end = BOIL_RUN_FULL;
+    assert_verdict("STOPPED at 7:10: the tank is full; 1 of 1 loads back within 2 min; least freeboard 7.1 in at 7:22; nothing "
+                   "above NOTICE");
 }
 
 static void a_bath_that_never_boils_says_what_it_needs(void **state)
