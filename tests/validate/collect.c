@@ -95,5 +95,10 @@ void validate_collect(validate_answer *answer)
     collect_list(answer, validate_mixture());
     collect_list(answer, validate_heats());
     collect_list(answer, validate_single_heats());
+    collect_list(answer, validate_conduction());
+    collect_list(answer, validate_convection());
+    collect_list(answer, validate_evaporation());
+    collect_list(answer, validate_pool());
     collect_list(answer, validate_whole_bath());
+    collect_list(answer, validate_facts());
 }

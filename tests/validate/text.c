@@ -155,13 +155,14 @@ static void put_head(const validate_answer *answer, FILE *to)
     for (size_t i = 0; i < answer->count; i++) {
         compared += validate_compared(&answer->rows[i]);
         out += outside(&answer->rows[i]);
-        works += validate_compared(&answer->rows[i]) && validate_first_of_work(answer, i);
+        works += validate_first_of_work(answer, i);
         by_status[(unsigned char)answer->rows[i].status & 127]++;
     }
     fprintf(to, "%zu values of %zu works, %zu of them outside of their source's uncertainty.\n", compared, works, out);
     fprintf(to, "V: read in a source, %zu; L: evaluated from a printed formula, a closed form or\n", by_status['V']);
-    fprintf(to, "a general library, %zu; M: from memory of the source, %zu. An L row checks\n", by_status['L'], by_status['M']);
-    fprintf(to, "arithmetic as much as physics. off: ours less printed; band: the source's own.\n");
+    fprintf(to, "a general library, %zu; M: from memory of the source, %zu; -: no source. An L\n", by_status['L'],
+            by_status['M']);
+    fprintf(to, "row checks arithmetic as much as physics. off: ours less printed; band: the\nsource's own.\n");
     fprintf(to, "A pinned row is also held where it lies today (tests/published/pins.csv).\n");
 }
 

@@ -67,7 +67,7 @@ static void there_are_enough(void **state)
     for (size_t i = 0; i < answer->count; i++) {
         const bool compared = validate_compared(&answer->rows[i]);
         values += compared;
-        works += compared && validate_first_of_work(answer, i);
+        works += validate_first_of_work(answer, i);
         baths += compared && strncmp(answer->rows[i].group, "whole-bath", 10) == 0;
     }
     print_message("%zu values, %zu works, %zu of whole baths\n", values, works, baths);

@@ -20,6 +20,8 @@ void validate_work_of(const char *source, char *work, size_t size)
 
 bool validate_first_of_work(const validate_answer *answer, size_t at)
 {
+    if (answer->rows[at].status == '-')
+        return false;
     for (size_t i = 0; i < at; i++)
         if (strcmp(answer->rows[i].work, answer->rows[at].work) == 0)
             return false;

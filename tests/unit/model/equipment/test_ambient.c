@@ -16,15 +16,6 @@ static void ambient_refuses_what_is_out_of_range(void **state)
     ASSERT_RANGE(r, boil_ambient_problem, draught_m_s, -0.01, 0, 3, 3.01, "draught", "0 m/s and 3 m/s");
 }
 
-/* [International Standard Atmosphere, ISO 2533:1975: pressure at geopotential altitude, printed to 1 Pa] */
-static void pressure_falls_with_altitude(void **state)
-{
-    (void)state;
-    const double table[][2] = {{0, 101325}, {1000, 89875}, {2000, 79495}, {3000, 70109}};
-    for (size_t i = 0; i < sizeof table / sizeof table[0]; i++)
-        assert_close(boil_ambient_pressure_at_altitude(table[i][0]), table[i][1], 0, 1);
-}
-
 static void humidity_is_a_share_of_saturation(void **state)
 {
     (void)state;
@@ -39,7 +30,6 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(ambient_refuses_what_is_out_of_range),
-        cmocka_unit_test(pressure_falls_with_altitude),
         cmocka_unit_test(humidity_is_a_share_of_saturation),
     };
     return cmocka_run_group_tests_name("ambient", tests, NULL, NULL);

@@ -52,17 +52,6 @@ static void working_baths(void **state)
     print_message(" degC\n");
 }
 
-/* A mole of nitrate in a kg of water saturated with NaOH at 25 degC throws out 12 mol of NaOH.H2O [J.G. Reynolds et
-   al., Fluid Phase Equilibria 532 (2021), abstract]: 28.2 mol/kg become 20.7 with 1.3 of nitrate, saturated at 25 degC
-   still. The law is made from this value. */
-static void nitrate_beside_saturated_caustic(void **state)
-{
-    (void)state;
-    const double hydroxide = 20.7 * BOIL_NAOH_MOLAR_MASS, nitrate = 1.3 * boil_salt_molar_mass(BOIL_NANO3);
-    const boil_mixture m = {1, {hydroxide, nitrate, 0}};
-    assert_close(boil_solubility_above_liquidus(&m, KELVIN(25)), 0, 0, 1);
-}
-
 /* A saturated solution of nitrate boils at 120 degC with 222 g per 100 g of water [boiling table, from memory]; straight
    on from 80 and 100 degC it is 203: less is counted as dissolved than is. A boiling bath of half nitrate is clear. */
 static void hot_baths_hold_more(void **state)
@@ -126,10 +115,10 @@ static void solids_dissolve_to_saturation(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(caustic_drives_nitrate_out),       cmocka_unit_test(a_bath_cools),
-        cmocka_unit_test(solids_dissolve_to_saturation),    cmocka_unit_test(working_baths),
-        cmocka_unit_test(nitrate_beside_saturated_caustic), cmocka_unit_test(hot_baths_hold_more),
-        cmocka_unit_test(monotone_and_continuous),          cmocka_unit_test(weak_baths_have_none),
+        cmocka_unit_test(caustic_drives_nitrate_out),    cmocka_unit_test(a_bath_cools),
+        cmocka_unit_test(solids_dissolve_to_saturation), cmocka_unit_test(working_baths),
+        cmocka_unit_test(hot_baths_hold_more),           cmocka_unit_test(monotone_and_continuous),
+        cmocka_unit_test(weak_baths_have_none),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("saturation", tests, NULL, NULL);

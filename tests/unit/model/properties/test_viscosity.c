@@ -1,34 +1,9 @@
-/* Viscosity of water and of salt solutions. */
+/* Viscosity of water and of salt solutions. Published values: tests/validate. */
 #include "support/brine.h"
 
 #include "properties/viscosity.h"
 
 static const double mixed[BOIL_SALTS] = {0.8, 0.15, 0.05};
-
-/* Viscosity of liquid water at 0.1 MPa, IAPWS R12-08, from memory: 1.0016, 0.8900, 0.4660, 0.2816 mPa s. */
-static void water(void **state)
-{
-    (void)state;
-    const double values[][2] = {{20, 1.0016}, {25, 0.8900}, {60, 0.4660}, {100, 0.2816}};
-    double worst = 0;
-    for (int i = 0; i < 4; i++) {
-        const double mu = boil_viscosity_water(KELVIN(values[i][0])) * 1e3;
-        assert_close(mu, values[i][1], 0.01, 0);
-        worst = fmax(worst, fabs(mu / values[i][1] - 1));
-    }
-    print_message("water: worst %.2g\n", worst);
-}
-
-/* Handbook values of NaOH at 20 degC, from memory: 30 % 13.5, 40 % 36 mPa s; 50 % "near room temperature" 78 (an encyclopedia, read). */
-static void hydroxide_at_room_temperature(void **state)
-{
-    (void)state;
-    const double values[][3] = {{30, 13.5, 0.03}, {40, 36, 0.04}, {50, 78, 0.06}};
-    for (int i = 0; i < 3; i++) {
-        const boil_mixture m = brine_of_caustic(values[i][0]);
-        assert_close(boil_viscosity_solution(&m, KELVIN(20)) * 1e3, values[i][1], values[i][2], 0);
-    }
-}
 
 /* The same rule evaluated independently, mPa s, three or four digits: arithmetic. */
 static void over_temperature(void **state)
@@ -77,8 +52,6 @@ static void order(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(water),
-        cmocka_unit_test(hydroxide_at_room_temperature),
         cmocka_unit_test(over_temperature),
         cmocka_unit_test(ends_in_water_and_holds_beyond_its_range),
         cmocka_unit_test(order),

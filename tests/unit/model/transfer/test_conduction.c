@@ -1,4 +1,4 @@
-/* Conduction in a body of constant properties against the exact series, and the heat balance. */
+/* Conduction in a body of constant properties against the exact series, and the heat balance. Textbook examples: tests/validate. */
 #include "transfer/conduction.h"
 
 #include <gsl/gsl_eigen.h>
@@ -53,87 +53,19 @@ static void series_gives_the_published_tables(void **state)
     print_message("series: Table 4-2 within %.1e, mean temperatures within %.1e\n", worst_root, worst_mean);
 }
 
-/* P_k at the centre, xi = 0: (-1)^k times the binomial of k + d/2 - 1 over k. */
-static double centre_value(int dimension, int k)
-{
-    double p = 1;
-    for (int i = 1; i <= k; i++)
-        p *= -(i + 0.5 * dimension - 1) / i;
-    return p;
-}
-
-static double centre_temperature(const heating *h)
-{
-    const int n = h->body.unknowns;
-    double at_surface = 0, at_centre = 0;
-    for (int k = 0; k < n; k++) {
-        at_surface += h->y[k];
-        at_centre += h->y[k] * centre_value(h->body.dimension, k);
-    }
-    const double surface = boil_conduction_surface_temperature(&h->body, h->y, h->fluid_K, h->coefficient_W_m2K);
-    return at_centre + (surface - at_surface) * centre_value(h->body.dimension, n);
-}
-
-static heating textbook_case(published *p, int unknowns)
-{
-    boil_conduction_body b = constant_body((int)published_number(p, "dimension"), published_number(p, "radius_m"),
-                                           published_number(p, "conductivity_W_mK"), published_number(p, "volumetric_J_m3K"));
-    b.unknowns = unknowns;
-    heating h = heating_start(&b, published_number(p, "start_C"), published_number(p, "fluid_C"),
-                              published_number(p, "coefficient_W_m2K"));
-    heating_advance(&h, published_number(p, "time_s"));
-    return h;
-}
-
-/* Surface and centre, the hardest places for a polynomial: the full expansion keeps within 0.01 K and the source's own
-   uncertainty; fewer unknowns within the share of the whole change printed. */
-static void textbook_examples_at_surface_and_centre(void **state)
+/* A part taken at one temperature has no resistance inside. With the metal's own, r/((d+2)k) is in series and the answer slower by
+   h r/((d+2)k). */
+static void resistance_inside_is_in_series(void **state)
 {
     (void)state;
-    published *p = published_open("tests/published/conduction_examples.csv");
-    while (published_next(p)) {
-        const double want = published_number(p, "value");
-        double off[BOIL_CONDUCTION_UNKNOWNS_MAX];
-        for (int n = 1; n <= BOIL_CONDUCTION_UNKNOWNS_MAX; n++) {
-            const heating h = textbook_case(p, n);
-            const double got = strcmp(published_text(p, "quantity"), "centre") == 0
-                                   ? centre_temperature(&h)
-                                   : boil_conduction_surface_temperature(&h.body, h.y, h.fluid_K, h.coefficient_W_m2K);
-            off[n - 1] = got - want;
-        }
-        print_message("%s %s: %+.2f, %+.3f, %+.3f K with 1, 2, 3 unknowns\n", published_text(p, "id"),
-                      published_text(p, "quantity"), off[0], off[1], off[2]);
-        assert_close(off[BOIL_CONDUCTION_UNKNOWNS_MAX - 1], 0, 0, 0.01 + published_number(p, "band"));
-    }
-    published_close(p);
-}
-
-/* The books take the whole part at one temperature: infinite conductivity. With the metal's own, the resistance
-   r/((d+2)k) is in series and the answer slower by h r/((d+2)k). */
-static void lumped_textbook_examples(void **state)
-{
-    (void)state;
-    published *p = published_open("tests/published/conduction_lumped.csv");
-    while (published_next(p)) {
-        const double start = published_number(p, "start_K"), fluid = published_number(p, "fluid_K");
-        const double h = published_number(p, "coefficient_W_m2K"), k = published_number(p, "conductivity_W_mK");
-        const double r = published_number(p, "radius_m");
-        boil_conduction_body b = constant_body(3, r, k, published_number(p, "volumetric_J_m3K"));
-        double y[1], slower[1], rate[1];
-        boil_conduction_init(&b, start, y);
-        boil_conduction_rates(&b, y, fluid, h, 1, slower);
-        b.conductivity_W_mK = HUGE_VAL;
-        boil_conduction_rates(&b, y, fluid, h, 1, rate);
-        assert_close(rate[0] / slower[0], 1 + h * r / (5 * k), 1e-14, 0);
-
-        const double per_s = rate[0] / (fluid - start);
-        const bool is_rate = strcmp(published_text(p, "quantity"), "rate") == 0;
-        const double got = is_rate ? per_s : fluid + (start - fluid) * exp(-per_s * published_number(p, "time_s"));
-        print_message("%s: %.6g, published %s\n", published_text(p, "id"), got, published_text(p, "value"));
-        const double allowed = published_number(p, "band");
-        assert_close(got, published_number(p, "value"), is_rate ? allowed : 0, is_rate ? 0 : allowed);
-    }
-    published_close(p);
+    const double r = 0.0254, k = 43.3, h = 11.36;
+    boil_conduction_body b = constant_body(3, r, k, 3615249.4);
+    double y[1], slower[1], rate[1];
+    boil_conduction_init(&b, START_K, y);
+    boil_conduction_rates(&b, y, FLUID_K, h, 1, slower);
+    b.conductivity_W_mK = HUGE_VAL;
+    boil_conduction_rates(&b, y, FLUID_K, h, 1, rate);
+    assert_close(rate[0] / slower[0], 1 + h * r / (5 * k), 1e-14, 0);
 }
 
 /* Worst deviation of the mean temperature from the series, as a share of the rise, from a Fourier number on. */
@@ -292,8 +224,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(series_gives_the_published_tables),
-        cmocka_unit_test(textbook_examples_at_surface_and_centre),
-        cmocka_unit_test(lumped_textbook_examples),
+        cmocka_unit_test(resistance_inside_is_in_series),
         cmocka_unit_test(mean_follows_the_series),
         cmocka_unit_test(no_unknown_is_fast),
         cmocka_unit_test(thin_sheet_is_slowed_to_the_limit),

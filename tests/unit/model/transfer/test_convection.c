@@ -1,52 +1,7 @@
-/* The bath-side coefficient: published values, limits, smoothness. */
+/* The bath-side coefficient: limits, smoothness. Published values: tests/validate. */
 #include "transfer/convection.h"
 
 #include "support/close.h"
-#include "support/published.h"
-
-/* Viscosity and diffusivity are kinematic: density 1 and conductivity k leave mu = nu, c = k/alpha. */
-static void natural_convection_gives_the_published_values(void **state)
-{
-    (void)state;
-    published *p = published_open("tests/published/natural_convection.csv");
-    while (published_next(p)) {
-        const double k = published_number(p, "conductivity_W_mK"), height = published_number(p, "height_m");
-        const double difference = published_number(p, "difference_K");
-        const boil_convection_liquid f = {.density_kg_m3 = 1,
-                                          .heat_capacity_J_kgK = k / published_number(p, "diffusivity_m2_s"),
-                                          .viscosity_Pa_s = published_number(p, "viscosity_m2_s"),
-                                          .conductivity_W_mK = k,
-                                          .expansion_1_K = published_number(p, "expansion_1_K")};
-        const double h = boil_convection_natural(&f, height, difference);
-        const double got = strcmp(published_text(p, "quantity"), "nusselt") == 0
-                               ? h * height / k
-                               : h * height * published_number(p, "width_m") * difference;
-        const double want = published_number(p, "value");
-        print_message("%s: %.6g, published %g, %+.2g %%\n", published_text(p, "id"), got, want, 100 * (got / want - 1));
-        assert_close(got, want, published_number(p, "band"), 0);
-    }
-    published_close(p);
-}
-
-/* From memory of the source: a check of the arithmetic. */
-static void gas_stirred_liquid_gives_the_evaluated_values(void **state)
-{
-    (void)state;
-    double worst = 0;
-    published *p = published_open("tests/published/gas_stirred.csv");
-    while (published_next(p)) {
-        const boil_convection_liquid f = {.density_kg_m3 = published_number(p, "density_kg_m3"),
-                                          .heat_capacity_J_kgK = published_number(p, "heat_capacity_J_kgK"),
-                                          .viscosity_Pa_s = published_number(p, "viscosity_Pa_s"),
-                                          .conductivity_W_mK = published_number(p, "conductivity_W_mK")};
-        const double got = boil_convection_stirred(&f, published_number(p, "gas_velocity_m_s"));
-        const double want = published_number(p, "value");
-        worst = fmax(worst, fabs(got / want - 1));
-        assert_close(got, want, 0, published_number(p, "band"));
-    }
-    published_close(p);
-    print_message("gas-stirred (from memory): within %.1e\n", worst);
-}
 
 /* A caustic bath near 141 degC, round numbers. */
 static boil_convection_liquid bath(void)
@@ -116,8 +71,6 @@ static void more_difference_or_gas_is_more_heat(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(natural_convection_gives_the_published_values),
-        cmocka_unit_test(gas_stirred_liquid_gives_the_evaluated_values),
         cmocka_unit_test(blend_tends_to_its_two_limits),
         cmocka_unit_test(nothing_moves_and_all_stays_finite),
         cmocka_unit_test(first_gas_meets_a_finite_slope),

@@ -1,86 +1,7 @@
 /* Losses through surface and walls: published tables, then what the solver must hold to. */
 #include "support/close.h"
+#include "support/exchange.h"
 #include "support/pins.h"
-
-#include "boilback.h"
-#include "base/constants.h"
-#include "properties/water.h"
-#include "transfer/skin.h"
-#include "transfer/surface.h"
-
-#define BTU_H_FT2 3.15459 /* W/m2 */
-#define SKIN_OFF 1e9      /* W/m2K: the surface has the bath's temperature */
-
-static double kelvin(double fahrenheit)
-{
-    return BOIL_ZERO_CELSIUS + (fahrenheit - 32) / 1.8;
-}
-
-/* Water that a salt has weakened by an activity, which more of it lowers by a power; counts how often it is asked. */
-typedef struct {
-    double activity, power;
-    long asked;
-} liquor;
-
-static double liquor_pressure(void *of, double temperature_K, double log_stronger, double *by_K, double *by_log_stronger)
-{
-    liquor *l = of;
-    double p = boil_water_saturation_pressure(temperature_K);
-    l->asked++;
-    *by_K = boil_water_saturation_pressure_slope(temperature_K) / p;
-    *by_log_stronger = -l->power;
-    return log(l->activity * p) - l->power * log_stronger;
-}
-
-/* Everything an exchange is made of, with its answer. */
-typedef struct {
-    boil_losses losses;
-    boil_ambient ambient;
-    double activity, power, area_m2, liquid_K, steam_kg_s;
-    double salt_fraction, water_below_J_kg; /* the last: how far the water in the liquid lies below water */
-    boil_surface_flow flow;
-    long asked;
-    int outcome;
-} exchange;
-
-static exchange exchange_default(void)
-{
-    return (exchange){
-        .losses = boil_losses_default(), .ambient = boil_ambient_default(), .activity = 1, .area_m2 = 1, .liquid_K = 350};
-}
-
-static boil_surface_liquid liquid_of(const exchange *x, liquor *l)
-{
-    double boils_Pa = fmin(2e7, x->ambient.pressure_Pa / x->activity), boils_K = boil_water_saturation_temperature(boils_Pa);
-    return (boil_surface_liquid){.temperature_K = x->liquid_K,
-                                 .boiling_K = boils_K,
-                                 .boiling_by_log_stronger_K = x->power * boils_K * boils_K / 5500,
-                                 .water_J_kg = boil_water_enthalpy(x->liquid_K) - x->water_below_J_kg,
-                                 .density_kg_m3 = 1438,
-                                 .salt_fraction = x->salt_fraction,
-                                 .salt_transfer_m_s = x->losses.salt_transfer_m_s,
-                                 .log_strongest = log(1.8),
-                                 .log_pressure = liquor_pressure,
-                                 .of = l};
-}
-
-static void exchange_solve(exchange *x)
-{
-    liquor l = {x->activity, x->power, 0};
-    boil_surface_liquid liquid = liquid_of(x, &l);
-    x->outcome = boil_surface_exchange(&x->losses, &x->ambient, &liquid, x->area_m2, x->steam_kg_s, &x->flow);
-    x->asked = l.asked;
-}
-
-static double latent_heat(double temperature_K)
-{
-    return boil_water_vapour_enthalpy(temperature_K) - boil_water_enthalpy(temperature_K);
-}
-
-static double evaporation_W(const exchange *x)
-{
-    return x->flow.evaporation_kg_s * latent_heat(x->flow.skin_K);
-}
 
 /* A strong bath at its boiling point, 141 degC at 1 atm. */
 static exchange boiling_bath(void)
@@ -93,69 +14,37 @@ static exchange boiling_bath(void)
 
 /* ---- published ---- */
 
-/* Without a skin the rows have pins of their own. */
-static void assert_deviation(double deviation, const char *id, bool skin, double uncertainty)
-{
-    char row[32];
-    snprintf(row, sizeof row, "%s%s", id, skin ? "" : " without skin");
-    pins_hold("open_tank_losses", row, deviation, -uncertainty, uncertainty);
-}
-
-/* Room and bath of the table's row, skin on or nearly off; humidity below 0: as stated. */
-static exchange exchange_of_row(published *table, bool skin, double humidity)
-{
-    exchange x = exchange_default();
-    x.liquid_K = kelvin(published_number(table, "liquid_F"));
-    x.ambient.temperature_K = kelvin(published_number(table, "air_F"));
-    x.ambient.relative_humidity = humidity < 0 ? published_number(table, "humidity") : humidity;
-    x.ambient.draught_m_s = published_number(table, "air_ft_min") * 0.00508;
-    if (!skin)
-        x.losses.liquid_coefficient_W_m2K = SKIN_OFF;
-    return x;
-}
-
-static double row_W_m2(published *table)
-{
-    return published_number(table, "value") * BTU_H_FT2;
-}
-
-/* Compares all rows of a quantity and prints the range of deviations. */
-static void compare_surface(const char *quantity, bool skin, double humidity, double (*heat)(const exchange *x))
+/* The surface at the bath's own temperature has pins of its own, "without skin"; with the model's skin: tests/validate/evaporation.c. */
+static void compare_without_skin(const char *quantity, double humidity, double (*heat)(const exchange *x))
 {
     published *table = published_open("tests/published/open_tank_losses.csv");
     double least = HUGE_VAL, most = -HUGE_VAL;
-    int rows = 0;
     while (published_next(table)) {
         if (strcmp(published_text(table, "quantity"), quantity) != 0)
             continue;
-        exchange x = exchange_of_row(table, skin, humidity);
+        char row[32];
+        exchange x = exchange_of_row(table, false, humidity);
         exchange_solve(&x);
         assert_int_equal(x.outcome, BOIL_OK);
-        double deviation = heat(&x) / row_W_m2(table) - 1;
-        assert_deviation(deviation, published_text(table, "id"), skin, published_number(table, "band"));
+        const double deviation = heat(&x) / exchange_row_W_m2(table) - 1, band = published_number(table, "band");
+        snprintf(row, sizeof row, "%s without skin", published_text(table, "id"));
+        pins_hold("open_tank_losses", row, deviation, -band, band);
         least = fmin(least, deviation);
         most = fmax(most, deviation);
-        rows++;
     }
     published_close(table);
-    assert_true(rows > 0);
-    print_message("%s, skin %s: %d rows, %+.1f %% to %+.1f %%\n", quantity, skin ? "on" : "off", rows, 100 * least, 100 * most);
-}
-
-static void evaporation_agrees_with_a_handbook(void **state)
-{
-    (void)state;
-    compare_surface("evaporation", true, -1, evaporation_W);
-    compare_surface("evaporation", false, -1, evaporation_W);
+    print_message("%s, skin off: %+.1f %% to %+.1f %%\n", quantity, 100 * least, 100 * most);
+    assert_true(most >= least);
 }
 
 /* The tip sheet says dry air. Its losses fall as the air warms, though, as they do where the air's humidity, not its
    vapour pressure, is the same: with half humidity all its rows agree within 10 %. */
-static void evaporation_agrees_with_the_tip_sheet_at_half_humidity(void **state)
+static void losses_without_a_skin(void **state)
 {
     (void)state;
-    compare_surface("evaporation, dry", true, 0.5, evaporation_W);
-    compare_surface("evaporation, dry", false, 0.5, evaporation_W);
+    compare_without_skin("evaporation", -1, exchange_evaporation_W);
+    compare_without_skin("evaporation, dry", 0.5, exchange_evaporation_W);
+    compare_without_skin("radiation and convection", -1, exchange_air_W);
 }
 
 /* As stated, dry: far too much over the coolest water in the warmest air, as pinned, to a little less. */
@@ -169,50 +58,13 @@ static void evaporation_into_dry_air_departs_as_documented(void **state)
             continue;
         exchange x = exchange_of_row(table, false, 0);
         exchange_solve(&x);
-        least = fmin(least, evaporation_W(&x) / row_W_m2(table) - 1);
-        most = fmax(most, evaporation_W(&x) / row_W_m2(table) - 1);
+        least = fmin(least, exchange_evaporation_W(&x) / exchange_row_W_m2(table) - 1);
+        most = fmax(most, exchange_evaporation_W(&x) / exchange_row_W_m2(table) - 1);
     }
     published_close(table);
     print_message("evaporation, dry, as stated, skin off: %+.1f %% to %+.1f %%\n", 100 * least, 100 * most);
     pins_hold("evaporation into dry air", "most", most, -0.1, 0.1);
     assert_close(least, 0, 0, 0.1);
-}
-
-static double air_W(const exchange *x)
-{
-    return x->flow.radiation_W + x->flow.convection_W;
-}
-
-static void radiation_and_convection_agree_with_a_handbook(void **state)
-{
-    (void)state;
-    compare_surface("radiation and convection", true, -1, air_W);
-    compare_surface("radiation and convection", false, -1, air_W);
-}
-
-/* A room of 1e9 Pa makes any flux a low one, ln[...] = (pw - pa)/p, and leaves Carrier's plain formula. The SI
-   constants are rounded: 0.089 and 0.0782 for 0.08850 and 0.07793 (exact conversion of 95 and 0.425), so the rows are
-   off by 0.3 to 0.6 %. */
-static void low_flux_is_the_plain_formula(void **state)
-{
-    (void)state;
-    published *table = published_open("tests/published/open_tank_losses.csv");
-    int rows = 0;
-    double worst = 0;
-    while (published_next(table)) {
-        if (strcmp(published_text(table, "quantity"), "formula") != 0)
-            continue;
-        exchange x = exchange_of_row(table, false, -1);
-        x.ambient.pressure_Pa = 1e9;
-        x.losses.convection_factor = 0;
-        exchange_solve(&x);
-        worst = fmax(worst, fabs(evaporation_W(&x) / row_W_m2(table) - 1));
-        assert_close(evaporation_W(&x), row_W_m2(table), published_number(table, "band"), 0);
-        rows++;
-    }
-    published_close(table);
-    assert_int_equal(rows, 10);
-    print_message("formula at low flux: %d rows, at most %.2f %%\n", rows, 100 * worst);
 }
 
 /* Still and active swimming pools evaporate 0.74 and 1.26 of the formula [Smith, Lof & Jones, ASHRAE Trans. 104
@@ -226,9 +78,10 @@ static void a_pool_lies_between_still_and_active_ones(void **state)
     exchange_solve(&x);
     double plain =
         (89 + 78.2 * 0.3) * 1e-3 * (boil_water_saturation_pressure(301.15) - boil_ambient_vapour_pressure(&x.ambient));
-    print_message("pool at 28 degC: %.3f of the plain formula (measured 0.74 still, 1.26 active)\n", evaporation_W(&x) / plain);
-    assert_true(evaporation_W(&x) / plain > 0.74);
-    assert_true(evaporation_W(&x) / plain < 1.26);
+    print_message("pool at 28 degC: %.3f of the plain formula (measured 0.74 still, 1.26 active)\n",
+                  exchange_evaporation_W(&x) / plain);
+    assert_true(exchange_evaporation_W(&x) / plain > 0.74);
+    assert_true(exchange_evaporation_W(&x) / plain < 1.26);
 }
 
 /* "More than twice the still-air loss" at 3 mph. [US Department of Energy, Steam Tip Sheet 19] */
@@ -236,38 +89,12 @@ static void wind_doubles_the_loss(void **state)
 {
     (void)state;
     exchange still = exchange_default(), windy = still;
-    still.liquid_K = windy.liquid_K = kelvin(130);
+    still.liquid_K = windy.liquid_K = exchange_kelvin(130);
     still.ambient.draught_m_s = 0;
     windy.ambient.draught_m_s = 1.341;
     exchange_solve(&still);
     exchange_solve(&windy);
-    assert_true(evaporation_W(&windy) / evaporation_W(&still) > 2);
-}
-
-/* [Cengel, Heat Transfer, example 14-13: bath of 3.5 m x 1 m at 50 degC, air 25 degC, 52 %, 92 kPa, surroundings 20
-   degC, emissivity 0.95; inputs as printed, natural-convection analogy evaluated anew with a general-purpose library]
-   */
-static void a_hot_bath_agrees_with_the_textbook(void **state)
-{
-    (void)state;
-    exchange x = exchange_default();
-    x.area_m2 = 3.5;
-    x.liquid_K = 323.15;
-    x.ambient = (boil_ambient){92e3, 293.15, 0.52, 0};
-    x.losses.liquid_coefficient_W_m2K = SKIN_OFF;
-    exchange_solve(&x);
-    assert_close(x.flow.radiation_W, 663, 0.002, 0);
-    x.ambient.temperature_K = 298.15;
-    exchange_solve(&x);
-    double coefficient = x.flow.convection_W / 3.5 / 25, kg_h = 3600 * x.flow.evaporation_kg_s;
-    /* The textbook leaves both high-flux corrections out, of the vapour and of the heat it takes along. */
-    coefficient /= boil_skin_convection_factor(x.flow.evaporation_kg_s / 3.5, 1950, 5.126);
-    double p = 92e3, pw = boil_water_saturation_pressure(323.15), pa = boil_ambient_vapour_pressure(&x.ambient);
-    double correction = p * log((p - pa) / (p - pw)) / (pw - pa);
-    print_message("textbook bath: convection %+.1f %%, evaporation %+.1f %%, at low flux %+.1f %%\n",
-                  100 * (coefficient / 5.126 - 1), 100 * (kg_h / 5.08 - 1), 100 * (kg_h / correction / 5.08 - 1));
-    assert_close(coefficient, 5.126, 0.02, 0);
-    assert_close(kg_h / correction, 5.08, 0.03, 0);
+    assert_true(exchange_evaporation_W(&windy) / exchange_evaporation_W(&still) > 2);
 }
 
 static void walls_agree_with_a_handbook(void **state)
@@ -282,7 +109,7 @@ static void walls_agree_with_a_handbook(void **state)
         boil_tank t = boil_tank_default();
         t.insulation_m = published_number(table, "insulation_in") * 0.0254;
         double U = boil_wall_coefficient(&x.losses, &t, &x.ambient, x.liquid_K);
-        double deviation = U * (x.liquid_K - x.ambient.temperature_K) / row_W_m2(table) - 1;
+        double deviation = U * (x.liquid_K - x.ambient.temperature_K) / exchange_row_W_m2(table) - 1;
         /* The judged 20 % is wide: the rows are rounded to 3 % at most, and we were fitted to them. */
         assert_true(fabs(deviation) <= 0.04);
         int i = t.insulation_m > 0;
@@ -295,26 +122,6 @@ static void walls_agree_with_a_handbook(void **state)
                   100 * least[1], 100 * most[1]);
 }
 
-/* [A web handbook's worked tank: water 150 degF, 10 ft2 of surface, 50 ft2 of bare wall, air 60 degF: 19 400 Btu/h] */
-static void a_whole_tank_agrees_with_the_worked_example(void **state)
-{
-    (void)state;
-    exchange x = exchange_default();
-    x.liquid_K = kelvin(150);
-    x.ambient.temperature_K = kelvin(60);
-    x.ambient.draught_m_s = 0;
-    x.area_m2 = 10 * 0.09290304;
-    exchange_solve(&x);
-    boil_tank t = boil_tank_default();
-    t.insulation_m = 0;
-    t.length_m = 5 * 0.3048;
-    t.width_m = 2 * 0.3048;
-    t.level_m = 50.0 / 14 * 0.3048;
-    double loss = evaporation_W(&x) + air_W(&x) + boil_wall_loss(&x.losses, &t, &x.ambient, x.liquid_K);
-    print_message("worked tank: %+.1f %%\n", 100 * (loss / (19400 * 0.29307107) - 1));
-    assert_close(loss, 19400 * 0.29307107, 0.2, 0);
-}
-
 /* ---- what the solver must hold to ---- */
 
 /* (1) to (5) solved anew, the plain way: e by bisection, and for each e the skin by bisection on (3). */
@@ -322,7 +129,7 @@ static void a_whole_tank_agrees_with_the_worked_example(void **state)
 static double air_coefficient(const exchange *x, double skin_K, double vapour_kg_m2s)
 {
     const double by_film = 28.96 / 18.015 * 1007 * cbrt(0.87 * 0.87);
-    double g = (0.089 + 0.0782 * x->ambient.draught_m_s) * x->ambient.pressure_Pa / latent_heat(skin_K);
+    double g = (0.089 + 0.0782 * x->ambient.draught_m_s) * x->ambient.pressure_Pa / exchange_latent_heat(skin_K);
     double h = x->losses.convection_factor * g * by_film;
     return h > 0 ? h * boil_skin_convection_factor(vapour_kg_m2s, 1950, h) : 0;
 }
@@ -352,7 +159,7 @@ static double plain_skin(const exchange *x, double e, double w)
 static double plain_film(const exchange *x, double e, double w)
 {
     double skin_K = plain_skin(x, e, w), p = x->ambient.pressure_Pa, pa = boil_ambient_vapour_pressure(&x->ambient);
-    double g = x->losses.evaporation_factor * (0.089 + 0.0782 * x->ambient.draught_m_s) * p / latent_heat(skin_K);
+    double g = x->losses.evaporation_factor * (0.089 + 0.0782 * x->ambient.draught_m_s) * p / exchange_latent_heat(skin_K);
     double there = boil_skin_salt_fraction(x->salt_fraction, e, 1438, x->losses.salt_transfer_m_s), more = 0;
     if (x->salt_fraction > 0)
         more = there < 1 ? fmin(log(1.8), log(there / x->salt_fraction * (1 - x->salt_fraction) / (1 - there))) : log(1.8);
@@ -415,7 +222,7 @@ static void a_boiling_bath_has_a_finite_loss(void **state)
     (void)state;
     exchange x = boiling_bath();
     exchange_solve(&x);
-    double loss = evaporation_W(&x) + air_W(&x);
+    double loss = exchange_evaporation_W(&x) + exchange_air_W(&x);
     print_message("bath at 141 degC, 0.3 m/s: skin %.1f degC, loss %.1f kW/m2\n", x.flow.skin_K - BOIL_ZERO_CELSIUS,
                   loss / 1e3);
     assert_true(loss > 12e3 && loss < 22e3);
@@ -445,7 +252,7 @@ static void steam_takes_the_place_of_evaporation(void **state)
         last = x.flow.evaporation_kg_s;
     }
     assert_close(last, 0, 0, 0);
-    assert_close(2000 * (x.liquid_K - x.flow.skin_K), air_W(&x), 1e-6, 0);
+    assert_close(2000 * (x.liquid_K - x.flow.skin_K), exchange_air_W(&x), 1e-6, 0);
 }
 
 /* Steps in temperature from quiet to past the boiling point, with and without steam: no step in the flow. */
@@ -516,7 +323,7 @@ static void no_area_no_flow(void **state)
     exchange_solve(&x);
     assert_int_equal(x.outcome, BOIL_OK);
     assert_close(x.flow.evaporation_kg_s, 0, 0, 0);
-    assert_close(air_W(&x), 0, 0, 0);
+    assert_close(exchange_air_W(&x), 0, 0, 0);
     x = whole;
     x.area_m2 = 2.5;
     exchange_solve(&x);
@@ -631,7 +438,7 @@ static void any_input_has_an_answer(void **state)
         exchange x = random_exchange(&seed);
         exchange_solve(&x);
         assert_int_equal(x.outcome, BOIL_OK);
-        assert_true(isfinite(x.flow.evaporation_kg_s) && isfinite(air_W(&x)) && isfinite(x.flow.skin_K));
+        assert_true(isfinite(x.flow.evaporation_kg_s) && isfinite(exchange_air_W(&x)) && isfinite(x.flow.skin_K));
         if (i < solved_anew)
             worst = fmax(worst, off(&x));
         asked += x.asked;
@@ -715,16 +522,11 @@ static void losses_refuse_what_is_out_of_range(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(evaporation_agrees_with_a_handbook),
-        cmocka_unit_test(evaporation_agrees_with_the_tip_sheet_at_half_humidity),
+        cmocka_unit_test(losses_without_a_skin),
         cmocka_unit_test(evaporation_into_dry_air_departs_as_documented),
-        cmocka_unit_test(radiation_and_convection_agree_with_a_handbook),
-        cmocka_unit_test(low_flux_is_the_plain_formula),
         cmocka_unit_test(a_pool_lies_between_still_and_active_ones),
         cmocka_unit_test(wind_doubles_the_loss),
-        cmocka_unit_test(a_hot_bath_agrees_with_the_textbook),
         cmocka_unit_test(walls_agree_with_a_handbook),
-        cmocka_unit_test(a_whole_tank_agrees_with_the_worked_example),
         cmocka_unit_test(flows_obey_the_equations),
         cmocka_unit_test(a_boiling_bath_has_a_finite_loss),
         cmocka_unit_test(steam_takes_the_place_of_evaporation),
