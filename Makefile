@@ -122,9 +122,10 @@ sanitize: test-tools
 layering:
 	@tests/layering.sh
 
-# The table, to read; beside it as CSV.
+# The table, to read; beside it as CSV and, where gnuplot is, a picture.
 validate: $(VALIDATE)
 	@VALIDATE_TO=$(BUILD)/validate $(VALIDATE) >$(BUILD)/validate.log 2>&1; ended=$$?; cat $(BUILD)/validate.txt; \
+	if command -v gnuplot >/dev/null; then gnuplot -c plots/validate.gp $(BUILD)/validate.csv $(BUILD)/validate.svg 2>/dev/null || ended=1; fi; \
 	if [ $$ended -ne 0 ]; then cat $(BUILD)/validate.log >&2; fi; exit $$ended
 
 $(VALIDATE): $(VALIDATE_OBJ) $(PARTS_OBJ) $(LIBRARY)

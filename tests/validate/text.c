@@ -1,5 +1,5 @@
-/* validate/text.c -- the table to read: what lies outside first, then all rows by group, then the works; within 80 columns where a
-   row can. */
+/* validate/text.c -- the table to read: what lies outside first, then all rows by group, the works, and what was left out; within 80
+   columns where a row can. */
 #include "validate/validate.h"
 
 enum { WIDTH = 79, WHAT = 33 };
@@ -95,14 +95,12 @@ static void put_reason(const validate_row *r, FILE *to)
 }
 
 /* A reason stands once, under the last of the rows in a row that share it. */
-static void put_outside(const validate_answer *answer, FILE *to)
+static const validate_row *put_outside_of(const validate_answer *answer, const char *group, const validate_row *before,
+                                          FILE *to)
 {
-    const validate_row *before = NULL;
-    fprintf(to, "\nOUTSIDE OF THE SOURCE'S UNCERTAINTY, AND WHY\n\n");
-    put_heading(to);
     for (size_t i = 0; i < answer->count; i++) {
         const validate_row *r = &answer->rows[i];
-        if (!outside(r))
+        if (!outside(r) || strcmp(r->group, group) != 0)
             continue;
         if (before != NULL && strcmp(before->reason, r->reason) != 0)
             put_reason(before, to);
@@ -110,8 +108,18 @@ static void put_outside(const validate_answer *answer, FILE *to)
         put_row(r, to);
         before = r;
     }
-    if (before != NULL)
-        put_reason(before, to);
+    return before;
+}
+
+static void put_outside(const validate_answer *answer, FILE *to)
+{
+    const validate_row *last = NULL;
+    fprintf(to, "\nOUTSIDE OF THE SOURCE'S UNCERTAINTY, AND WHY\n\n");
+    put_heading(to);
+    for (size_t i = 0; validate_group(i) != NULL; i++)
+        last = put_outside_of(answer, validate_group(i), last, to);
+    if (last != NULL)
+        put_reason(last, to);
 }
 
 static void put_group(const validate_answer *answer, const char *group, FILE *to)
@@ -149,6 +157,19 @@ static void put_works(const validate_answer *answer, FILE *to)
     }
 }
 
+static void put_not_compared(FILE *to)
+{
+    published *table = published_open("tests/published/not_compared.csv");
+    fprintf(to, "\nREAD, BUT NOT COMPARED, AND WHY\n\n");
+    while (published_next(table)) {
+        char line[900];
+        snprintf(line, sizeof line, "- %s [%s]: %s", published_text(table, "what"), published_text(table, "source"),
+                 published_text(table, "why"));
+        put_wrapped(to, 0, 2, line);
+    }
+    published_close(table);
+}
+
 static void put_head(const validate_answer *answer, FILE *to)
 {
     size_t compared = 0, out = 0, works = 0, by_status[128] = {0};
@@ -173,4 +194,5 @@ void validate_text(const validate_answer *answer, FILE *to)
     for (size_t i = 0; validate_group(i) != NULL; i++)
         put_group(answer, validate_group(i), to);
     put_works(answer, to);
+    put_not_compared(to);
 }
