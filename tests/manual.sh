@@ -194,6 +194,7 @@ expect "the output page is sound" sound "$output_page"
 
 expect "the scenario page is sound" sound "$scenario_page"
 expect "the guide is sound" sound "$share/man/man7/boilback-guide.7"
+expect "the limits are sound" sound "$share/man/man7/boilback-limits.7"
 expect "the example of the scenario page is right" example_is_right
 defaults_taken >"$work/defaults"
 expect "defaults were found" [ "$(grep -c . "$work/defaults")" -ge 15 ]

@@ -1,5 +1,5 @@
 #!/bin/sh
-# readme.sh [--write] -- run every command of the console blocks of README.md and of the guide, in a folder of its own, and compare with the output that
+# readme.sh [--write] -- run every command of the console blocks of README.md, of the guide and of the limits, in a folder of its own, and compare with the output that
 # stands below it there, and the pictures it draws with those in plots/; with --write, put the real ones there. A command is a line
 # that begins with "$ "; its output runs to the next one or to the end of the block. Pictures need gnuplot, and are compared
 # with the version they were drawn with; same_text.sh says what
@@ -10,7 +10,7 @@ top=$PWD
 . tests/same_text.sh
 place=$(mktemp -d) || exit 2
 trap 'rm -rf "$place"' EXIT
-texts="README.md src/manual/guide.md"
+texts="README.md src/manual/guide.md src/manual/limits.md"
 mkdir "$place/plots" && ln -s "$top/build" "$top/scenarios" "$place"
 can_draw=no
 command -v gnuplot >/dev/null 2>&1 && can_draw=yes

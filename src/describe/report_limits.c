@@ -1,13 +1,13 @@
 #include "describe/report.h"
 
-/* README says the same in the same words. */
+/* boilback-limits(7) shows it as it is printed. */
 const char report_purpose[] = "One well-mixed bath in one of two states: quiet, with its temperature free, or boiling, with "
                               "its temperature locked to the boiling point of what it contains; and beside it the few things "
                               "that are not mixed and make the trouble: water floating on top, steam held in the pool, and the "
                               "steel. Mass and energy close to 1e-9 in every run; the closure is printed and tested.";
 
 const char *const report_limits[] = {
-    "Measured data of the mixed salts exist (model/properties/solution.h says where) and could not be compared. At a given "
+    "Measured data of the mixed salts exist (boilback-limits(7) says where) and could not be compared. At a given "
     "strength the real boiling point may lie 5 K lower or 3 K higher (much nitrate: 6 and 4; plain NaOH: 4 and 2); elevation "
     "factor corrects for a shop that knows both. Given the boiling point, most predictions hardly depend on it.",
     "Published laws differ up to tenfold in how fast floating water turns over, sixfold in how much heat reaches it "

@@ -100,7 +100,8 @@ static void see_also(FILE *to, const command *self)
             reference(to, name_of(c).text, 1, ",");
     reference(to, PROGRAM_NAME "-output", 5, ",");
     reference(to, PROGRAM_NAME "-scenario", 5, ",");
-    reference(to, PROGRAM_NAME "-guide", 7, "");
+    reference(to, PROGRAM_NAME "-guide", 7, ",");
+    reference(to, PROGRAM_NAME "-limits", 7, "");
 }
 
 void page_command(const command *c, FILE *to)

@@ -51,6 +51,7 @@ static const page_at pages[] = {
     {"man/man5/" PROGRAM_NAME "-scenario.5", page_scenario},
     {"man/man5/" PROGRAM_NAME "-output.5", page_output},
     {"man/man7/" PROGRAM_NAME "-guide.7", page_guide},
+    {"man/man7/" PROGRAM_NAME "-limits.7", page_of_limits},
 };
 
 static const page_at completions[] = {

@@ -53,6 +53,7 @@ void text_with_parts(FILE *to, const char *file, const text_part *parts);
 void page_program(FILE *to);
 void page_command(const command *c, FILE *to);
 void page_guide(FILE *to);
+void page_of_limits(FILE *to);
 void page_scenario(FILE *to); /* writes nothing, with a complaint, when the defaults cannot be had */
 
 void page_output(FILE *to);

@@ -187,11 +187,24 @@ void text_with_parts(FILE *to, const char *file, const text_part *parts)
     free(line);
 }
 
-void page_guide(FILE *to)
+/* A page of section 7 that nothing of the program's tables goes into. */
+static void page_of_words(FILE *to, const char *name, const char *summary, const char *see_also)
 {
     static const text_part none[] = {{0}};
-    static const text_page guide = {"guide", 7, "from a first run to a fitted model, by examples", none};
-    page_of_text(to, &guide, NULL);
+    const text_page page = {name, 7, summary, none};
+    page_of_text(to, &page, NULL);
     roff_section(to, "SEE ALSO");
-    fputs(".BR " PROGRAM_NAME " (1),\n.BR " PROGRAM_NAME "\\-scenario (5)\n", to);
+    fputs(see_also, to);
+}
+
+void page_guide(FILE *to)
+{
+    page_of_words(to, "guide", "from a first run to a fitted model, by examples",
+                  ".BR " PROGRAM_NAME " (1),\n.BR " PROGRAM_NAME "\\-scenario (5),\n.BR " PROGRAM_NAME "\\-limits (7)\n");
+}
+
+void page_of_limits(FILE *to)
+{
+    page_of_words(to, "limits", "what the model is and cannot know, and how it was compared",
+                  ".BR " PROGRAM_NAME " (1),\n.BR " PROGRAM_NAME "\\-guide (7)\n");
 }
