@@ -62,17 +62,18 @@ static void put_ours(const validate_row *r, char *text, size_t size)
 
 static void put_row(const validate_row *r, FILE *to)
 {
-    char what[240], ours[32], deviation[16], band[16];
+    char what[240], value[32], ours[32], deviation[16], band[16];
     snprintf(what, sizeof what, "%s%s%s", r->what, strcmp(r->unit, "1") == 0 ? "" : ", ",
              strcmp(r->unit, "1") == 0 ? "" : r->unit);
+    snprintf(value, sizeof value, "%.6g", r->value);
     put_ours(r, ours, sizeof ours);
     put_deviation(r, deviation, sizeof deviation);
     put_band(r, band, sizeof band);
     const bool fits = strlen(what) <= WHAT;
     if (!fits)
         fprintf(to, "%-4s %c %s\n", r->id, r->status, what);
-    fprintf(to, "%-4s %c %-*s %9.6g %9s %8s %6s%s\n", fits ? r->id : "", fits ? r->status : ' ', WHAT, fits ? what : "",
-            r->value, ours, deviation, band, outside(r) ? " OUT" : "");
+    fprintf(to, "%-4s %c %-*s %9s %9s %8s %6s%s\n", fits ? r->id : "", fits ? r->status : ' ', WHAT, fits ? what : "",
+            isnan(r->value) ? "-" : value, ours, deviation, band, outside(r) ? " OUT" : "");
 }
 
 static void put_heading(FILE *to)

@@ -59,6 +59,46 @@ static void each_row_has_a_name_of_its_own(void **state)
                 fail_msg("%s: twice, in %s and %s", answer->rows[i].id, answer->rows[i].table, answer->rows[k].table);
 }
 
+/* A row of value 10, band 1, with what the model gives and a reason. */
+static validate_row row_of(double ours, const char *reason)
+{
+    validate_row r = {.value = 10, .band = 1, .ours = {ours, ours}, .kind = "absolute"};
+    snprintf(r.reason, sizeof r.reason, "%s", reason);
+    r.deviation = evidence_deviation(r.kind, r.value, r.ours);
+    r.distance = evidence_distance(r.kind, r.value, r.band, r.ours);
+    return r;
+}
+
+/* Only two kinds of rows are right: inside without a reason, and outside with one, where its pin holds it. */
+static void wrong_rows_are_found(void **state)
+{
+    (void)state;
+    const validate_row inside = row_of(10.9, ""), listed = row_of(12, "because"), unlisted = row_of(12, "");
+    const validate_row back = row_of(10.9, "because"), lost = row_of((double)NAN, "because");
+    validate_row astray = listed, none = row_of(3, "");
+    astray.pinned = astray.astray = true;
+    none.distance = (double)NAN;
+    assert_null(validate_wrong(&inside));
+    assert_null(validate_wrong(&listed));
+    assert_null(validate_wrong(&none));
+    assert_non_null(validate_wrong(&unlisted));
+    assert_non_null(validate_wrong(&back));
+    assert_non_null(validate_wrong(&lost));
+    assert_non_null(validate_wrong(&astray));
+}
+
+static void bands_are_measured_as_they_are_said(void **state)
+{
+    (void)state;
+    const evidence ours = {12, 12}, around = {9, 12};
+    assert_true(fabs(evidence_distance("relative", 10, 0.1, ours) - 2) < 1e-12);
+    assert_true(fabs(evidence_distance("absolute", 10, 4, ours) - 0.5) < 1e-12);
+    assert_true(fabs(evidence_distance("factor", 24, 2, ours) + 1) < 1e-12);
+    assert_true(evidence_distance("encloses", 10, 0, around) == 0);
+    assert_true(evidence_distance("encloses", 8, 0, around) == 2 && evidence_distance("encloses", 13, 0, around) == -2);
+    assert_true(isnan(evidence_distance("none", (double)NAN, 0, ours)));
+}
+
 /* What the table promises. */
 static void there_are_enough(void **state)
 {
@@ -89,6 +129,8 @@ int main(void)
         cmocka_unit_test(rows_are_as_their_tables_say),
         cmocka_unit_test(each_row_has_a_name_of_its_own),
         cmocka_unit_test(there_are_enough),
+        cmocka_unit_test(wrong_rows_are_found),
+        cmocka_unit_test(bands_are_measured_as_they_are_said),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("validate", tests, collect, give_back);

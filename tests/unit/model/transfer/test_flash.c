@@ -1,4 +1,5 @@
-/* Steam from water that mixes with the hot bath: how much, from which mixture, and from which bath on. Numbers without another source
+/* Steam from water that mixes with the hot bath: how much, from which mixture, and from which bath on. A textbook's flash:
+   tests/validate/heats.c. Numbers without another source
    come from an independent calculation on the same correlations: they check arithmetic, not physics. */
 #include "support/brine.h"
 
@@ -18,26 +19,6 @@ static boil_flash_bath bath(const double blend[BOIL_SALTS], double salt_fraction
                          .dilution_factor = 1};
     b.temperature_K = brine_boils_at(&b.air, &b.mixture, NULL) - below_K;
     return b;
-}
-
-/* Himmelblau & Riggs, Basic Principles, example 28.3: 600 lb of 10 % NaOH at 200 degF and 400 lb of 50 % at its boil flash 32.8 lb and
-   come to 232 degF. The chart is read to 5 % of the steam. Its boiling point of 26 % NaOH, +-3 degF, lies 4.7 degF below the
-   correlation of Olsson et al., a known deviation (see tests/published/boiling_points.csv), here enclosed by 0.3 degF. */
-static void textbook_flash_on_dilution(void **state)
-{
-    (void)state;
-    const boil_conditions air = boil_conditions_at(BOIL_STANDARD_ATMOSPHERE, 1);
-    const boil_mixture weak = boil_mixture_scaled(&(boil_mixture){0.9, {0.1, 0, 0}}, 600);
-    const boil_mixture strong = boil_mixture_scaled(&(boil_mixture){0.5, {0.5, 0, 0}}, 400);
-    const double enthalpy = boil_solution_heat(&weak, KELVIN((200 - 32) / 1.8)).enthalpy_J +
-                            boil_solution_heat(&strong, brine_boils_at(&air, &strong, NULL)).enthalpy_J;
-    boil_mixture both = boil_mixture_sum(&weak, &strong);
-    const double steam = boil_flash_steam(&air, &both, enthalpy);
-    assert_close(steam, 32.8, 0.05, 0);
-    both.water -= steam;
-    const double degF = (brine_boils_at(&air, &both, NULL) - BOIL_ZERO_CELSIUS) * 1.8 + 32;
-    assert_close(degF, 232, 0, 5);
-    print_message("flash on dilution: %.1f of 32.8 lb, %.1f of 232 degF\n", steam, degF);
 }
 
 /* What is left is at its boil and the books balance; a mixture that already boils gives nothing, one below it lacks some. */
@@ -335,7 +316,6 @@ static void search_on_salt_finds_the_largest(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(textbook_flash_on_dilution),
         cmocka_unit_test(flash_conserves_enthalpy),
         cmocka_unit_test(limit_at_the_boil),
         cmocka_unit_test(heat_of_dilution_is_a_range),
