@@ -191,6 +191,7 @@ static void put_head(const validate_answer *answer, FILE *to)
 void validate_text(const validate_answer *answer, FILE *to)
 {
     put_head(answer, to);
+    validate_summary(answer, to);
     put_outside(answer, to);
     for (size_t i = 0; validate_group(i) != NULL; i++)
         put_group(answer, validate_group(i), to);

@@ -76,6 +76,9 @@ void validate_work_of(const char *source, char *work, size_t size);
 bool validate_first_of_work(const validate_answer *answer, size_t at);
 size_t validate_rows_of_work(const validate_answer *answer, const char *work);
 
+/* summary.c: a line a group. */
+void validate_summary(const validate_answer *answer, FILE *to);
+
 /* text.c, csv.c: the table, to read and to reckon with. */
 void validate_text(const validate_answer *answer, FILE *to);
 void validate_csv(const validate_answer *answer, FILE *to);
