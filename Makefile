@@ -10,7 +10,7 @@ BUILD   ?= build
 
 # Nothing here is switched off. A warning stops the build of the tests; it does not stop the program of somebody whose compiler
 # knows one more.
-WERROR := $(if $(filter check test sanitize $(BUILD)/tests/%,$(MAKECMDGOALS)),-Werror)
+WERROR := $(if $(filter check test sanitize random $(BUILD)/tests/%,$(MAKECMDGOALS)),-Werror)
 WARN := -Wall -Wextra -Wpedantic $(WERROR) \
         -Wconversion -Wsign-conversion -Wshadow -Wdouble-promotion \
         -Wstrict-prototypes -Wmissing-prototypes -Wold-style-definition \
@@ -35,6 +35,9 @@ SAY   := @$(if $(V),:,echo)
 MODEL_SRC := $(sort $(shell find model -name "*.c"))
 PROG_SRC  := $(sort $(shell find src -name "*.c" -not -path "src/manual/*"))
 TEST_SRC  := $(sort $(shell find tests/unit -name "test_*.c"))
+# Drawn scenarios: one test of many files, the longest, so that it begins first.
+RANDOM_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard tests/random/*.c)))
+RANDOM    := $(BUILD)/tests/random/test_random
 
 MODEL_OBJ := $(MODEL_SRC:%.c=$(BUILD)/%.o)
 PROG_OBJ  := $(PROG_SRC:%.c=$(BUILD)/%.o)
@@ -43,7 +46,7 @@ PARTS_OBJ := $(filter-out $(BUILD)/src/main.o,$(PROG_OBJ))
 # The model against what others print and measured: one table of all, and a test.
 VALIDATE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard tests/validate/*.c)))
 VALIDATE  := $(BUILD)/tests/validate/validate
-TESTS     := $(TEST_SRC:tests/%.c=$(BUILD)/tests/%) $(VALIDATE)
+TESTS     := $(RANDOM) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%) $(VALIDATE)
 PROGRAM   := $(BUILD)/boilback
 LIBRARY   := $(BUILD)/libboilback.a
 # Its name carries what may change in an incompatible way: until 1.0.0 that is the minor number.
@@ -53,7 +56,7 @@ SHARED_LIBRARY := $(BUILD)/$(SHARED)
 WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
 WRITE     := $(BUILD)/src/manual/write
 
-.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden
+.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden random
 
 # Two cores are the least we plan for; a -j of the caller's own is left alone.
 JOBS = $(if $(filter -j% --jobserver%,$(MAKEFLAGS)),,-j2)
@@ -80,6 +83,9 @@ $(BUILD)/tests/%: $(BUILD)/tests/%.o $(PARTS_OBJ) $(LIBRARY)
 	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $< $(PARTS_OBJ) $(LIBRARY) $(LDLIBS) -lcmocka -o $@
 
 $(BUILD)/tests/%.o: BASE += -Isrc -Itests
+
+$(RANDOM): $(RANDOM_OBJ) $(PARTS_OBJ) $(LIBRARY)
+	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $^ $(LDLIBS) -lcmocka -o $@
 
 # Allocations of the library go through the test.
 $(BUILD)/tests/unit/model/test_refused_memory: private LDFLAGS += -Wl,--wrap=malloc,--wrap=calloc,--wrap=realloc,--wrap=free
@@ -134,6 +140,10 @@ $(VALIDATE): $(VALIDATE_OBJ) $(PARTS_OBJ) $(LIBRARY)
 golden: $(PROGRAM)
 	@tests/run_cli.sh --golden $(PROGRAM)
 
+# SEEDS=0-2000 make random; without it as the tests have it.
+random: $(PROGRAM) $(RANDOM)
+	$(RANDOM)
+
 bench: tools $(BUILD)/tests/bench
 	$(BUILD)/tests/bench
 
@@ -168,4 +178,4 @@ clean:
 # Objects of tests are kept between builds.
 .SECONDARY:
 
--include $(MODEL_OBJ:.o=.d) $(VALIDATE_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d) $(BUILD)/tests/bench.d
+-include $(MODEL_OBJ:.o=.d) $(VALIDATE_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d) $(RANDOM_OBJ:.o=.d) $(BUILD)/tests/bench.d

@@ -11,16 +11,17 @@
 /* bath/rates_water.c -- the water afloat, what leaves through the surface, and what goes in. */
 
 /* Temperature of the layer. While it has next to no mass it is that of the water that began it; and where an attempted step takes it
-   below what counts as gone, no water is colder than its melting point or hotter than its boil, whatever is left of its heat. */
+   below what counts as gone, no water is colder than its melting point or much hotter than its boil, whatever is left of its heat. So
+   much hotter it must be able to get: what drips from a lid floats as thinly for hours, and is found to boil by passing its boil. */
 static double layer_temperature(const boil_bath *b, const double y[], double gone_kg)
 {
-    const double seed_kg = 1e-6, melts_K = 273.15;
+    const double seed_kg = 1e-6, melts_K = 273.15, over_boil_K = 1;
     if (b->layer == BOIL_WATER_LAYER_BOILS)
         return b->air.saturation_K;
     double m = fmax(0, y[BOIL_STATE_LAYER_MASS]), fresh = b->layer_fresh_J_kg;
     double h = (m > 0 ? y[BOIL_STATE_LAYER_HEAT] + seed_kg * fresh : fresh * seed_kg) / (m + seed_kg);
     double temperature_K = boil_water_temperature(h);
-    return m < gone_kg ? fmin(fmax(temperature_K, melts_K), b->air.saturation_K) : temperature_K;
+    return m < gone_kg ? fmin(fmax(temperature_K, melts_K), b->air.saturation_K + over_boil_K) : temperature_K;
 }
 
 /* Speed of the plumes of a heated bath, that stir the interface. */

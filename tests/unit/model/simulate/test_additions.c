@@ -318,6 +318,30 @@ static void a_lid_saves_heat_and_makes_a_layer(void **state)
     boil_history_free(&lidded);
 }
 
+/* What drips back onto a boil floats as a film of a few tenths of a gram, which boils off: its heat goes with the vapour, and does not
+   gather in it. Later water finds it as it should be. */
+static void what_drips_onto_a_boil_boils(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(8.5e3);
+    boil_run_options o = boil_run_options_default();
+    p.tank.length_m = 0.7;
+    p.fittings.lid_on = true;
+    o.row_interval_s = 60;
+    boil_action water = two_gallons_action(1500, 60);
+    boil_history h = run_actions(&p, 1800, &o, &water, 1);
+    assert_int_equal(h.end, BOIL_RUN_DONE);
+    size_t dripping = 0;
+    for (size_t i = 1; i < h.rows_count && h.rows[i].time_s < 1500; i++)
+        if (h.rows[i].boiling && h.rows[i].layer_kg > 0) {
+            assert_close(h.rows[i].layer_K, boil_water_saturation_temperature(p.ambient.pressure_Pa), 0, 0.1);
+            dripping++;
+        }
+    print_message("%zu minutes with a film of condensate, all at its boil\n", dripping);
+    assert_true(dripping > 20);
+    boil_history_free(&h);
+}
+
 static void the_exhaust_costs_heat_and_the_mixer_stirs_the_layer_in(void **state)
 {
     (void)state;
@@ -414,6 +438,7 @@ int main(void)
         cmocka_unit_test(drag_out_takes_bath_liquid),
         cmocka_unit_test(a_steam_coil_heats_exponentially),
         cmocka_unit_test(a_lid_saves_heat_and_makes_a_layer),
+        cmocka_unit_test(what_drips_onto_a_boil_boils),
         cmocka_unit_test(the_exhaust_costs_heat_and_the_mixer_stirs_the_layer_in),
         cmocka_unit_test(crystals_fall_where_the_table_says),
         cmocka_unit_test(more_heat_never_hurts_and_more_steel_never_helps),
