@@ -25,7 +25,9 @@ typedef struct {
 static bool depth_read(cursor *c, void *into)
 {
     quantity q;
-    if (!cursor_take(c, "level") || !quantity_read(c, "level", UNIT_OF(DIM_LENGTH), &q))
+    if (!cursor_take(c, "level"))
+        return cursor_error(c, c->at, "the depth begins with 'level'");
+    if (!quantity_read(c, "level", UNIT_OF(DIM_LENGTH), &q))
         return false;
     *(double *)into = q.si;
     return cursor_expect_end(c);

@@ -225,7 +225,7 @@ static void the_nearest_word_is_found(void **state)
 static void text_outside_ascii_keeps_its_place(void **state)
 {
     (void)state;
-    refuses(temperature, "\u00a0 285 \u00b0 G\u00e9", 7, "'\u00b0' is no unit");
+    refuses(temperature, "\u00a0 285 \u00b0 G\u00e9", 7, "'\u00b0' does not say whose degree");
     refuses(length,
             "\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9\u00e9"
             "\u00e9\u00e9"
