@@ -192,6 +192,13 @@ while IFS= read -r key; do
 done <"$work/keys"
 expect "the output page is sound" sound "$output_page"
 
+plain "$share/man/man7/boilback-guide.7" >"$work/guide"
+choices run | sed -n 's/^of //p' | tr '|' '\n' >"$work/runs"
+expect "the runs of the set were found" [ "$(grep -c . "$work/runs")" -ge 9 ]
+while IFS= read -r run; do
+    expect "the guide tells the run '$run'" grep -q "^$run: [a-z]" "$work/guide"
+done <"$work/runs"
+
 expect "the scenario page is sound" sound "$scenario_page"
 expect "the guide is sound" sound "$share/man/man7/boilback-guide.7"
 expect "the limits are sound" sound "$share/man/man7/boilback-limits.7"

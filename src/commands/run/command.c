@@ -21,7 +21,8 @@ static const option options[] = {
     OUTPUT_HTML(request, "one page to read and to print: findings, run sheet by the clock, picture (if gnuplot is "
                          "there), all inputs; '-' writes it instead of the report"),
     {"of", "likely|likely-wide|grave|sudden|sudden-3|sudden-8|mild|mild-8|trigger",
-     "trace another run of the set that a case is judged by; rows then every 1 s, and every 0.05 s while the level moves fast",
+     "trace another run of the set that a case is judged by, which the guide tells one by one; rows then every 1 s, and every 0.05 s "
+     "while the level moves fast",
      OPTION_CHOICE, INTO(of)},
     {"step", "TIME", "time between rows of the trace; default 10 s", OPTION_QUANTITY,
      INTO(run.row_interval_s), DIM_TIME, .within = {"s", 0.1, 3600}},
