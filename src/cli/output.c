@@ -13,6 +13,14 @@ static bool is_terminal(const plot *p)
     return p->path != NULL && p->format == PICTURE_TERMINAL;
 }
 
+static void plot_look(plot *p)
+{
+    picture_problem problem;
+    p->impossible = p->path != NULL && !picture_can_be(&problem);
+    if (p->impossible)
+        program_complain("could not draw '%s': %s", p->path, problem.text);
+}
+
 bool output_agrees(output *o, const given *g)
 {
     const char *path = o->plot.path;
@@ -34,7 +42,10 @@ bool output_agrees(output *o, const given *g)
             first = outputs[i].words;
     }
     o->colour = program_colour(stdout);
-    return output_files_agree(o, g);
+    if (!output_files_agree(o, g))
+        return false;
+    plot_look(&o->plot);
+    return true;
 }
 
 static bool csv_write(const output_writers *w, const output *o, const void *answer)
@@ -50,6 +61,8 @@ static bool plot_write(const output_writers *w, const output *o, const void *ans
 {
     picture_drawn drawn = {0};
     picture_problem problem = {"out of memory"};
+    if (o->plot.impossible)
+        return false;
     if (!w->draw(answer, o, o->plot.format, &drawn, &problem))
         return !memory_was_refused() && program_complain("could not draw '%s': %s", o->plot.path, problem.text);
     if (is_terminal(&o->plot) && w->above != NULL)

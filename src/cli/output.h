@@ -13,6 +13,7 @@
 typedef struct {
     const char *path; /* NULL: not asked for */
     picture_format format;
+    bool impossible; /* said so before the work */
 } plot;
 
 /* Where it goes: a part of a command's record. A file's name NULL: not asked for; "-": standard output, instead of the
@@ -53,7 +54,7 @@ typedef struct {
     void (*html)(const void *answer, const output *o, const picture_drawn *drawn, const picture_problem *problem, FILE *to);
 } output_writers;
 
-/* Completes what the options said. False, with a complaint, when two would write to standard output or into one file, or one
+/* Completes what the options said; that no picture can be drawn is said before the work, not after it. False, with a complaint, when two would write to standard output or into one file, or one
    over a FILE of the command line, or no format of a picture is meant. */
 bool output_agrees(output *o, const given *g);
 

@@ -60,6 +60,25 @@ bool picture_format_of(const char *path, picture_format *format)
     return false;
 }
 
+static bool not_installed(picture_problem *problem)
+{
+    return fail(problem, "gnuplot is not installed; on Debian, as root: apt-get install gnuplot-nox");
+}
+
+bool picture_can_be(picture_problem *problem)
+{
+    const char *at = getenv("PATH");
+    for (size_t n; at != NULL; at = at[n] == ':' ? at + n + 1 : NULL) {
+        n = strcspn(at, ":");
+        char *path = text_printed("%.*s/gnuplot", n > 0 ? (int)n : 1, n > 0 ? at : ".");
+        bool there = path == NULL || access(path, X_OK) == 0; /* without memory nothing is known */
+        free(path);
+        if (there)
+            return true;
+    }
+    return not_installed(problem);
+}
+
 /* One of its own, to be freed; NULL, with the problem, when there is none. */
 static char *folder_made(picture_problem *problem)
 {
@@ -281,7 +300,7 @@ static bool draw(const char *folder, const char *script, const format_entry *f, 
     child_end end = carry_out(folder, place, f, before, &status);
     free(place);
     if (end == CHILD_EXITED && status == NOT_FOUND)
-        return fail(problem, "gnuplot is not installed; on Debian, as root: apt-get install gnuplot-nox");
+        return not_installed(problem);
     *drawn = contents(folder, f->file);
     if (end == CHILD_EXITED && status == 0 && is_whole(drawn, f))
         return true;

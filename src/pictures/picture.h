@@ -32,6 +32,9 @@ typedef struct {
    without blanks at its end, quotes and backslashes in octal. A script turns it back with strcol(n)[2:*]. */
 void picture_text(FILE *to, const char *text);
 
+/* Whether gnuplot is there, to be asked before long work; false, with the problem, when it is not. */
+bool picture_can_be(picture_problem *problem);
+
 /* Carries the script out. False with the problem when an input cannot be written, gnuplot is missing or fails, or what it wrote
    is not whole. The bytes are freed with picture_forget. */
 bool picture_draw(const char *script, picture_format format, const picture_input inputs[], picture_drawn *drawn,
