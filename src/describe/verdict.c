@@ -57,10 +57,19 @@ static const boil_finding *named(const boil_findings *f, const char *id)
     return NULL;
 }
 
-static void add_never_boils(verdict *v, const carried_out *o, unit_system s)
+static bool is_never_boils(const boil_finding *f)
+{
+    return f != NULL && strcmp(f->id, "never-boils") == 0;
+}
+
+/* Behind the headline, which may say it already. */
+static void add_never_boils(verdict *v, const carried_out *o, const boil_finding *headline, unit_system s)
 {
     const boil_finding *f = named(&o->found, "never-boils");
-    TEXT_ADD(v->text, "the bath never boils");
+    if (!is_never_boils(headline)) {
+        add_separator(v);
+        TEXT_ADD(v->text, "the bath never boils");
+    }
     if (f != NULL && f->needed_W > 0)
         TEXT_ADD(v->text, ": it needs %s to the tank", format_quantity(s, DIM_POWER, f->needed_W).text);
 }
@@ -101,14 +110,12 @@ verdict verdict_of(const carried_out *o, unit_system s)
     const boil_finding *f = headline_of(o);
     if (carried_out_stopped(o))
         TEXT_ADD(v.text, "STOPPED at %s: %s", carried_out_clock(o, o->central.end_s).text, verdict_stop_reason(o, s).text);
-    if (!(o->central.summary.boiling_share > 0) && o->central.end_s > 0) {
-        add_separator(&v);
-        add_never_boils(&v, o, s);
-    }
-    if (f != NULL && strcmp(f->id, "never-boils") != 0) {
+    if (f != NULL) {
         add_separator(&v);
         add_headline(&v, o, f);
     }
+    if (!(o->central.summary.boiling_share > 0) && o->central.end_s > 0)
+        add_never_boils(&v, o, f, s);
     if (o->central.loads_count > 0 && o->central.summary.boiling_share > 0) {
         add_separator(&v);
         add_loads(&v, o);

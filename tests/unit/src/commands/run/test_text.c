@@ -239,7 +239,10 @@ static void a_bath_that_never_boils_says_what_it_needs(void **state)
     boil_finding f = finding("never-boils", "the bath never boils", BOIL_SEVERITY_WARNING, 0);
     f.needed_W = 87921.3;
     set_found(&the, f);
-    assert_verdict("the bath never boils: it needs 300 kBtu/h to the tank; least freeboard 7.1 in at 7:22");
+    assert_verdict("WARNING at 6:00: the bath never boils: it needs 300 kBtu/h to the tank; least freeboard 7.1 in at 7:22");
+    set_possible(&the, finding("overflow", "the boiling surface reaches the rim", BOIL_SEVERITY_DANGER, 5000));
+    assert_verdict("DANGER (possible) at 7:23: the boiling surface reaches the rim; the bath never boils: it needs 300 kBtu/h "
+                   "to the tank; least freeboard 7.1 in at 7:22");
 }
 
 static void the_sheet_has_a_line_a_load_and_an_addition(void **state)
