@@ -150,8 +150,7 @@ static void end_line(const writing *w, const char *name, const boil_window_end *
         quantity_line(w, name, DIM_POWER, e->heat_W, "with more it boils over");
     else
         listing_both(w->to, name, "any", "any",
-                     e->rim == BOIL_RIM_NEVER ? "it never boils over"
-                                              : "until the bath leaves what is known of it, boiled too strong");
+                     e->rim == BOIL_RIM_NEVER ? "it never boils over" : "until it has boiled too strong to be known");
 }
 
 static void window(const writing *w)
