@@ -24,7 +24,7 @@ static void line(FILE *to, const char *name, const char *a, const char *b, const
     text_line(to, text);
 }
 
-/* The line that decides, and which scenario that is. */
+/* The line that decides, which scenario that is, and what to do about it first. */
 static void side(const carried_out *o, const char *letter, const output *how, FILE *to)
 {
     gist g = gist_of(o, how->system);
@@ -38,6 +38,8 @@ static void side(const carried_out *o, const char *letter, const output *how, FI
     else
         fputc('\n', to);
     text_wrapped(to, text_plain(o->scenario->title != NULL ? o->scenario->title : "").text, 0, 3, REPORT_WIDTH);
+    if (g.headline != NULL)
+        text_wrapped(to, g.headline->advice, fprintf(to, "   do first:"), 4, REPORT_WIDTH);
     if (carried_out_stopped(o))
         text_wrapped(to, verdict_stop_reason(o, how->system).text, fprintf(to, "   STOPPED:"), 4, REPORT_WIDTH);
 }
