@@ -67,7 +67,7 @@ boil_outcome boil_rates_of_solution(const boil_bath *b, const double y[], boil_r
     for (int i = BOIL_STATE_BATH_WATER; i <= BOIL_STATE_BATH_NANO2; i++)
         if (!(y[i] >= 0) || !(y[BOIL_STATE_BATH_WATER] > 0))
             return BOIL_NOT_FINITE;
-    boil_outcome outcome = boil_solution_boiling_point_near(&b->air, &s->mixture, &g->boiling, &s->boiling_point_K, &s->slope);
+    boil_outcome outcome = boil_boiling_curve_at(&g->curve, &b->air, &s->mixture, &g->boiling, &s->boiling_point_K, &s->slope);
     if (outcome != BOIL_OK)
         return outcome;
     if (b->boiling) {

@@ -5,6 +5,7 @@
 
 #include "boilback.h"
 #include "bath/bath.h"
+#include "properties/boiling_curve.h"
 #include "transfer/flash.h"
 
 /* Within which water soaks into dry salt, s: judgement, 1 to 10. */
@@ -15,6 +16,7 @@ typedef struct {
     boil_solution_guess boiling; /* zero: a cold start */
     double temperature_K;        /* of the bath */
     boil_flash_table flash;      /* of the bath whose layer lets go */
+    boil_boiling_curve curve;    /* of the run's air: filled as it goes, from nothing else */
 } boil_rates_guess;
 
 /* The bath's solution, at its mode's temperature. */

@@ -8,16 +8,14 @@
 #include "properties/naoh.h"
 #include "properties/water.h"
 
-#define WATER_MOLAR_MASS 0.01801528 /* kg/mol */
-#define NITRITE_ACTIVITY 1.10       /* estimate; 1.0 to 1.2 */
-#define NITRATE_SHARE 0.33          /* of a mole of NaOH in the enthalpy's effective molality */
+#define NITRATE_SHARE 0.33 /* of a mole of NaOH in the enthalpy's effective molality */
 #define NITRITE_SHARE 0.36
 #define REFERENCE_K 298.15
 #define NITRITE_VOLUME 0.47e-3 /* m3/kg, estimate */
 #define CROWDING_MOLALITY 4.6  /* mol/kg, n0 of (3) */
 #define HOTTEST_BOIL_K (BOIL_ZERO_CELSIUS + 250)
 
-static const double MOLAR_MASS[BOIL_SALTS] = {BOIL_NAOH_MOLAR_MASS, 0.0849947, 0.0689953};
+static const double MOLAR_MASS[BOIL_SALTS] = {BOIL_NAOH_MOLAR_MASS, BOIL_NANO3_MOLAR_MASS, BOIL_NANO2_MOLAR_MASS};
 /* Apparent heat capacities in strong hot solution, J/kgK; nitrite by analogy per mole. */
 static const double APPARENT_CP[BOIL_SALTS] = {0, 1350, 1450};
 /* d of (3), J/mol. Nitrate, with n0: the measured differential heats to 10.4 mol/kg [J. Solution Chem., see
@@ -89,52 +87,16 @@ boil_conditions boil_conditions_at(double pressure_Pa, double elevation_factor)
     return (boil_conditions){pressure_Pa, boil_water_saturation_temperature(pressure_Pa), elevation_factor};
 }
 
-/* mol per kg of water. */
-typedef struct {
-    double hydroxide, nitrate, nitrite;
-    double others; /* c of (1) */
-} molalities;
-
-static molalities molalities_of(const boil_mixture *m)
-{
-    molalities n = {m->salt[BOIL_NAOH] / (MOLAR_MASS[BOIL_NAOH] * m->water),
-                    m->salt[BOIL_NANO3] / (MOLAR_MASS[BOIL_NANO3] * m->water),
-                    m->salt[BOIL_NANO2] / (MOLAR_MASS[BOIL_NANO2] * m->water), 0};
-    n.others = 2 * WATER_MOLAR_MASS * (n.nitrate + NITRITE_ACTIVITY * n.nitrite);
-    return n;
-}
-
-/* ln a of a NaOH solution of molality M with derivatives by M and T. */
-static double log_activity(double M, double T, double *by_M, double *by_T)
-{
-    double water = 1 / (1 + BOIL_NAOH_MOLAR_MASS * M), by_log_x;
-    double ln_a = boil_naoh_log_activity(log(water), T, &by_log_x, by_T);
-    *by_M = -by_log_x * BOIL_NAOH_MOLAR_MASS * water;
-    return ln_a;
-}
-
-/* M/s with its derivative by ln a at constant M; in water itself s ~ M vanishes, and the limit is taken from the slope. */
-static double molality_over_s(double M, double ln_a, double by_M, double *s, double *by_ln_a)
-{
-    *s = expm1(-ln_a);
-    if (M < 1e-9) {
-        *by_ln_a = 0;
-        return -1 / by_M;
-    }
-    *by_ln_a = M * (1 + *s) / (*s * *s);
-    return M / *s;
-}
-
 /* Equation (1) at a fixed temperature by Newton on M, until a step is within a share of it: what is left in ln a then, carried on
    along its slope, is of second order in that step. */
-static boil_outcome equivalent_molality(const molalities *n, double T, double within, double *M, double *ln_a, double *by_M,
-                                        double *by_T)
+static boil_outcome equivalent_molality(const boil_molalities *n, double T, double within, double *M, double *ln_a,
+                                        double *by_M, double *by_T)
 {
     double x = *M > 0 ? *M : n->hydroxide + 0.4 * (n->nitrate + n->nitrite);
     for (int i = 0; i < 60; i++) {
         double s, ratio_a;
-        *ln_a = log_activity(x, T, by_M, by_T);
-        double ratio = molality_over_s(x, *ln_a, *by_M, &s, &ratio_a);
+        *ln_a = boil_activity_log(x, T, by_M, by_T);
+        double ratio = boil_activity_ratio(x, *ln_a, *by_M, &s, &ratio_a);
         double f = x - n->hydroxide - n->others * ratio;
         double slope = 1 - n->others * (x < 1e-9 ? 0 : 1 / s + ratio_a * *by_M);
         double step = f / (slope > 0.05 ? slope : 0.05);
@@ -151,27 +113,17 @@ static boil_outcome equivalent_molality(const molalities *n, double T, double wi
     return BOIL_NO_ROOT;
 }
 
-/* ln of the activity that boils at T under the conditions, (2), and its derivative. */
-static double boiling_log_activity(const boil_conditions *c, double T, double *by_T)
-{
-    double lowered = T - (T - c->saturation_K) / c->elevation_factor;
-    double lowered_by_K, by_K, low = boil_water_log_saturation_pressure(lowered, &lowered_by_K);
-    double ln_a = low - boil_water_log_saturation_pressure(T, &by_K);
-    *by_T = lowered_by_K * (1 - 1 / c->elevation_factor) - by_K;
-    return ln_a;
-}
-
 /* Residuals of (1) and (2) in (M, T) with their Jacobian. */
 typedef struct {
     double f1, f2, f1_M, f1_T, f2_M, f2_T, ratio;
 } boil_residual;
 
-static boil_residual boil_residual_at(const boil_conditions *c, const molalities *n, double M, double T)
+static boil_residual boil_residual_at(const boil_conditions *c, const boil_molalities *n, double M, double T)
 {
     double by_M, by_T, boil_T, s, ratio_a;
-    double ln_a = log_activity(M, T, &by_M, &by_T);
-    double ratio = molality_over_s(M, ln_a, by_M, &s, &ratio_a);
-    double f1 = ln_a - boiling_log_activity(c, T, &boil_T);
+    double ln_a = boil_activity_log(M, T, &by_M, &by_T);
+    double ratio = boil_activity_ratio(M, ln_a, by_M, &s, &ratio_a);
+    double f1 = ln_a - boil_activity_boiling(c, T, &boil_T);
     return (boil_residual){f1,
                            M - n->hydroxide - n->others * ratio,
                            by_M,
@@ -182,7 +134,7 @@ static boil_residual boil_residual_at(const boil_conditions *c, const molalities
 }
 
 /* Newton on both at once. Steps are limited: far from the answer the correlation is not to be trusted. */
-static boil_outcome boil_newton(const boil_conditions *c, const molalities *n, double *M, double *T, boil_residual *r)
+static boil_outcome boil_newton(const boil_conditions *c, const boil_molalities *n, double *M, double *T, boil_residual *r)
 {
     for (int i = 0; i < 50; i++) {
         *r = boil_residual_at(c, n, *M, *T);
@@ -203,24 +155,17 @@ static boil_outcome boil_newton(const boil_conditions *c, const molalities *n, d
     return fabs(r->f1) < 1e-9 && fabs(r->f2) < 1e-9 * (1 + *M) ? BOIL_OK : BOIL_NO_ROOT;
 }
 
-/* Implicit function theorem on (1), (2): only f2 depends on the masses, through hydroxide (-1) and others (-M/s). */
-static boil_slope boil_slope_of(const boil_mixture *m, const molalities *n, const boil_residual *r)
+/* Implicit function theorem on (1), (2): only f2 depends on the masses. */
+static boil_slope boil_slope_of(const boil_mixture *m, const boil_molalities *n, const boil_residual *r)
 {
     double det = r->f1_M * r->f2_T - r->f1_T * r->f2_M;
-    double by_f2 = -r->f1_M / det; /* dT for a unit of f2 */
-    double by_hydroxide = -by_f2, by_others = -by_f2 * r->ratio;
-    boil_slope s;
-    s.salt[BOIL_NAOH] = by_hydroxide / (MOLAR_MASS[BOIL_NAOH] * m->water);
-    s.salt[BOIL_NANO3] = by_others * 2 * WATER_MOLAR_MASS / (MOLAR_MASS[BOIL_NANO3] * m->water);
-    s.salt[BOIL_NANO2] = by_others * 2 * WATER_MOLAR_MASS * NITRITE_ACTIVITY / (MOLAR_MASS[BOIL_NANO2] * m->water);
-    s.water = -(by_hydroxide * n->hydroxide + by_others * n->others) / m->water;
-    return s;
+    return boil_activity_slope(m, n, r->f1_M / det, r->ratio);
 }
 
 boil_outcome boil_solution_boiling_point_near(const boil_conditions *c, const boil_mixture *m, boil_solution_guess *guess,
                                               double *boiling_point_K, boil_slope *slope)
 {
-    molalities n = molalities_of(m);
+    boil_molalities n = boil_molalities_of(m);
     boil_residual r;
     double M = guess->equivalent_molality, T = guess->boiling_point_K;
     int warm = M > 0 && T > 0 && boil_newton(c, &n, &M, &T, &r) == BOIL_OK;
@@ -240,7 +185,7 @@ boil_outcome boil_solution_boiling_point_near(const boil_conditions *c, const bo
 double boil_solution_activity_near(const boil_mixture *m, double temperature_K, boil_solution_guess *guess)
 {
     const double within = 1e-11; /* above the rounding of the correlation near its end */
-    molalities n = molalities_of(m);
+    boil_molalities n = boil_molalities_of(m);
     double M = guess->equivalent_molality, ln_a, by_M, by_T;
     if (equivalent_molality(&n, temperature_K, within, &M, &ln_a, &by_M, &by_T) != BOIL_OK)
         return (double)NAN;
@@ -263,12 +208,12 @@ double boil_solution_log_vapour_pressure(const boil_conditions *c, const boil_mi
                                          double *molality, double *by_T, double *by_strength)
 {
     const double within = 1e-6; /* 1e-12 of ln a */
-    molalities n = molalities_of(m);
+    boil_molalities n = boil_molalities_of(m);
     double ln_a, by_M, activity_T, s, ratio_a;
     if (equivalent_molality(&n, temperature_K, within, molality, &ln_a, &by_M, &activity_T) != BOIL_OK)
         return (double)NAN;
     double psat_T, ln_psat = boil_water_log_saturation_pressure(temperature_K, &psat_T), M = *molality;
-    molality_over_s(M, ln_a, by_M, &s, &ratio_a);
+    boil_activity_ratio(M, ln_a, by_M, &s, &ratio_a);
     /* Along (1): M moves with the activity, and with the strength as it does itself. */
     double stiffness = 1 - n.others * (M < 1e-9 ? 0 : 1 / s + ratio_a * by_M);
     *by_T = psat_T + activity_T + by_M * n.others * ratio_a * activity_T / stiffness;

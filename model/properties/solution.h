@@ -37,6 +37,7 @@
 #define BOIL_PROPERTIES_SOLUTION_H
 
 #include "boilback.h"
+#include "properties/activity.h"
 
 boil_mixture boil_mixture_sum(const boil_mixture *a, const boil_mixture *b);
 boil_mixture boil_mixture_scaled(const boil_mixture *m, double times);
@@ -46,12 +47,6 @@ typedef struct {
     double equivalent_molality; /* M of (1), mol/kg water */
     double boiling_point_K;
 } boil_solution_guess;
-
-/* Derivatives of the boiling point with respect to each mass, K/kg. */
-typedef struct {
-    double water;
-    double salt[BOIL_SALTS];
-} boil_slope;
 
 /* Boiling point, K. slope may be NULL. guess is read and updated; a good one costs one or two Newton steps. BOIL_NO_ROOT
    when there is none below 250 degC; BOIL_OK says nothing about the correlation's range: see boil_solution_range_at. */

@@ -62,6 +62,7 @@ const char *boil_losses_problem(const boil_losses *l)
 typedef struct {
     const boil_surface_liquid *liquid;
     double pressure_Pa, log_pressure, air_vapour_Pa, room_K;
+    double log_dry;      /* ln[(p - pa)/p], below 0 */
     double film_W_m2;    /* g L of (2) */
     double air_W_m2;     /* h_c of (4) times L, per J/kg */
     double grey;         /* of radiation, W/m2K4 */
@@ -87,6 +88,10 @@ static double stronger(const boil_surface_liquid *l, double e, double *slope)
     *slope = 0;
     if (!(bulk > 0) || isinf(transfer))
         return 0;
+    if (e == 0 && l->log_strongest > 0) {
+        *slope = 1 / (transfer * (1 - bulk));
+        return 0;
+    }
     double there = boil_skin_salt_fraction(bulk, e, l->density_kg_m3, l->salt_transfer_m_s);
     double more = there < 1 ? log(there * (1 - bulk) / (bulk * (1 - there))) : HUGE_VAL;
     if (!(more < l->log_strongest))
@@ -159,13 +164,12 @@ static skin_line line_of(const balance *b)
 /* What the film carries, (1), where ln pw is straight along the line: ln pw = ln[p - (p - pa) exp(-u)], u = (e + w)/g. The left
    side falls with e, the right one rises and bends down, whatever the bath's temperature: one root, and Newton finds it. Its last
    step, a share of the answer, is squared in what is left. */
-static double film_carries(const surroundings *s, const skin *at, const skin_liquid *f, const skin_line *line)
+static double film_carries(const surroundings *s, const skin *at, const skin_liquid *f, const skin_line *line, double near)
 {
-    const double near = 1e-3;
     double p = s->pressure_Pa, dry = p - s->air_vapour_Pa, w = s->steam_kg_m2s, e0 = at->evaporation_kg_m2s;
     double start = f->log_Pa + f->by_K * line->move_K, slope = f->by_K * line->by_evaporation + f->by_evaporation;
     double latent = f->latent_J_kg + LATENT_SLOPE * line->move_K, latent_e = LATENT_SLOPE * line->by_evaporation;
-    double least = s->film_W_m2 / latent * log(dry / p) - w; /* that would take all moisture up */
+    double least = s->film_W_m2 / latent * s->log_dry - w; /* that would take all moisture up */
     double e = fmax(e0, least + 0.05 * s->film_W_m2 / latent);
     for (int i = 0; i < 100; i++) {
         double L = latent + latent_e * (e - e0), left = dry * exp(-(e + w) * L / s->film_W_m2), q = p - left;
@@ -178,12 +182,13 @@ static double film_carries(const surroundings *s, const skin *at, const skin_liq
     return e;
 }
 
-/* One step of the whole. Returns how far the skin moved, K; a change of e in its tenth counts as much as a kelvin. */
-static double improve(const surroundings *s, skin_liquid *f, skin *at)
+/* One step of the whole, its evaporation to a share. Returns how far the skin moved, K; a change of e in its tenth counts as much as
+   a kelvin. */
+static double improve(const surroundings *s, skin_liquid *f, skin *at, double near)
 {
     balance b = balance_of(s, at, f->latent_J_kg, f->vapour_J_kg);
     skin_line line = line_of(&b);
-    double e = film_carries(s, at, f, &line), more = e - at->evaporation_kg_m2s;
+    double e = film_carries(s, at, f, &line, near), more = e - at->evaporation_kg_m2s;
     double moved_K = fmin(fmax(line.move_K + line.by_evaporation * more, 150 - at->skin_K), 600 - at->skin_K);
     *at = (skin){at->skin_K + moved_K, e};
     f->latent_J_kg += LATENT_SLOPE * moved_K;
@@ -194,11 +199,11 @@ static double improve(const surroundings *s, skin_liquid *f, skin *at)
 /* From a skin near it. What a step leaves is of second order: 1e-4 of a kelvin after the last one. */
 static bool evaporates(const surroundings *s, skin *at, skin_liquid *f)
 {
-    const double near_K = 0.2;
+    const double near_K = 0.2, near = 1e-3;
     for (int i = 0; i < 60; i++) {
         *f = liquid_at(s, at);
         f->vapour_J_kg = boil_water_enthalpy(at->skin_K) + f->latent_J_kg;
-        double moved = improve(s, f, at);
+        double moved = improve(s, f, at, near);
         if (!(moved > near_K))
             return isfinite(moved);
     }
@@ -231,12 +236,13 @@ static bool steam_fills(const surroundings *s, const skin_liquid *dry)
 static bool find_skin(surroundings *s, skin *at, skin_liquid *f)
 {
     const int rough_steps = 2;
+    const double near[] = {0.1, 0.02};
     double w = s->steam_kg_m2s;
     *at = (skin){s->liquid->temperature_K, 0};
     bool dry = s->film_W_m2 == 0;
     for (int i = 0; i < rough_steps && !dry; i++) {
         *f = rough_liquid(s, at);
-        improve(s, f, at);
+        improve(s, f, at, near[i]);
         dry = w > 0 && at->evaporation_kg_m2s <= 0;
     }
     if (!dry && (!evaporates(s, at, f) || w == 0 || at->evaporation_kg_m2s >= 0))
@@ -258,10 +264,12 @@ boil_outcome boil_surface_exchange(const boil_losses *l, const boil_ambient *amb
     if (!isfinite(area_m2) || !isfinite(steam_leaving_kg_s) || !isfinite(liquid->temperature_K))
         return BOIL_NO_ROOT;
     double film = (STILL_AIR + MOVING_AIR * ambient->draught_m_s) * ambient->pressure_Pa;
+    double air_vapour_Pa = boil_ambient_vapour_pressure(ambient);
     surroundings s = {.liquid = liquid,
                       .pressure_Pa = ambient->pressure_Pa,
                       .log_pressure = log(ambient->pressure_Pa),
-                      .air_vapour_Pa = boil_ambient_vapour_pressure(ambient),
+                      .air_vapour_Pa = air_vapour_Pa,
+                      .log_dry = log1p(-air_vapour_Pa / ambient->pressure_Pa),
                       .room_K = ambient->temperature_K,
                       .film_W_m2 = l->evaporation_factor * film,
                       .air_W_m2 = l->convection_factor * film * AIR_BY_FILM,

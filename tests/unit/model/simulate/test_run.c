@@ -315,7 +315,7 @@ static void a_run_that_gets_nowhere_ends(void **state)
     (void)state;
     boil_plant p = open_plant(58e3);
     boil_run_options o = boil_run_options_default();
-    o.tolerance = 1e-19;
+    o.tolerance = 1e-23;
     boil_history h = run_actions(&p, 600, &o, NULL, 0);
     assert_int_equal(h.end, BOIL_RUN_FAILED);
     assert_true(h.end_s < 600);
