@@ -13,6 +13,7 @@
 /* T at which the bath holds the enthalpy H. */
 static boil_outcome quiet_temperature(const boil_bath *b, const double y[], double *temperature_K, boil_bath_heat *heat)
 {
+    const double near_K = 1e-6;
     double T = *temperature_K;
     for (int i = 0; i < 30; i++) {
         *heat = boil_bath_heat_at(b, y, T);
@@ -20,7 +21,7 @@ static boil_outcome quiet_temperature(const boil_bath *b, const double y[], doub
         T += fmax(-40, fmin(40, step));
         if (!(T > 200 && T < 600))
             return BOIL_NO_ROOT;
-        if (fabs(step) < 1e-9) { /* the next correction is of second order in this one */
+        if (fabs(step) < near_K) { /* the next correction is of second order in this one */
             *temperature_K = T;
             return BOIL_OK;
         }
@@ -222,7 +223,7 @@ static double held_superheat(const boil_bath *b, const boil_rates_solution *s, d
 {
     const double most_K = 30; /* judgement: thicker than that it is a frozen bath */
     double molality = g->boiling.equivalent_molality, by_K, by_strength;
-    boil_solution_log_vapour_pressure(&b->air, &s->mixture, s->boiling_point_K, &molality, &by_K, &by_strength);
+    boil_solution_log_vapour_pressure(&b->air, &s->mixture, s->boiling_point_K, 1e-6, &molality, &by_K, &by_strength);
     return by_K > 0 ? fmin(most_K, holds_Pa / (b->air.pressure_Pa * by_K)) : 0;
 }
 

@@ -116,22 +116,23 @@ static boil_surface_liquid layer_surface(const boil_bath *b, const boil_rates_la
 typedef struct {
     const boil_conditions *air;
     const boil_mixture *mixture;
-    double molality, log_stronger;
+    double molality, by_log_stronger, log_stronger; /* how ln of it rises at the boil: it only aims the search */
 } solution_surface;
 
 static double solution_pressure(void *of, double T, double log_stronger, double *by_K, double *by_log_stronger)
 {
+    const double within = 1e-3; /* leaves 1e-5 K of the skin */
     solution_surface *s = of;
     boil_mixture m = *s->mixture;
     m.water *= exp(-log_stronger);
-    s->molality *= exp(log_stronger - s->log_stronger);
+    s->molality *= exp(s->by_log_stronger * (log_stronger - s->log_stronger));
     s->log_stronger = log_stronger;
-    return boil_solution_log_vapour_pressure(s->air, &m, T, &s->molality, by_K, by_log_stronger);
+    return boil_solution_log_vapour_pressure(s->air, &m, T, within, &s->molality, by_K, by_log_stronger);
 }
 
 static boil_surface_liquid bath_surface(const boil_bath *b, const boil_rates_solution *s, double bath_K, solution_surface *of)
 {
-    *of = (solution_surface){&b->air, &s->mixture, s->equivalent_molality, 0};
+    *of = (solution_surface){&b->air, &s->mixture, s->equivalent_molality, s->slope.molality, 0};
     return (boil_surface_liquid){.temperature_K = bath_K,
                                  .boiling_K = s->boiling_point_K,
                                  .boiling_by_log_stronger_K = -s->mixture.water * s->slope.water,
@@ -166,14 +167,13 @@ static boil_outcome open_surface(const boil_bath *b, const boil_rates_solution *
                                  double steam_leaving_kg_s, boil_rates_surface *out)
 {
     const boil_losses *losses = &b->plant->losses;
+    const boil_surface_air air = boil_surface_air_of(&b->ambient);
     solution_surface of;
     boil_surface_liquid bath = bath_surface(b, s, bath_K, &of), water = layer_surface(b, layer);
     double cover = layer->cover, open = 1 - cover;
-    boil_outcome outcome =
-        boil_surface_exchange(losses, &b->ambient, &bath, b->area_m2 * open, steam_leaving_kg_s * open, &out->bath);
+    boil_outcome outcome = boil_surface_exchange(losses, &air, &bath, b->area_m2 * open, steam_leaving_kg_s * open, &out->bath);
     if (outcome == BOIL_OK)
-        outcome =
-            boil_surface_exchange(losses, &b->ambient, &water, b->area_m2 * cover, steam_leaving_kg_s * cover, &out->layer);
+        outcome = boil_surface_exchange(losses, &air, &water, b->area_m2 * cover, steam_leaving_kg_s * cover, &out->layer);
     return outcome;
 }
 

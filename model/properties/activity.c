@@ -48,13 +48,14 @@ double boil_activity_boiling(const boil_conditions *c, double T, double *by_T)
     return ln_a;
 }
 
-boil_slope boil_activity_slope(const boil_mixture *m, const boil_molalities *n, double by_hydroxide, double ratio)
+boil_slope boil_activity_slope(const boil_mixture *m, const boil_molalities *n, double T_M, double M_hydroxide, double ratio)
 {
-    double by_others = by_hydroxide * ratio;
+    double by_hydroxide = T_M * M_hydroxide, by_others = by_hydroxide * ratio;
     boil_slope s;
     s.salt[BOIL_NAOH] = by_hydroxide / (BOIL_NAOH_MOLAR_MASS * m->water);
     s.salt[BOIL_NANO3] = by_others * 2 * WATER_MOLAR_MASS / (BOIL_NANO3_MOLAR_MASS * m->water);
     s.salt[BOIL_NANO2] = by_others * 2 * WATER_MOLAR_MASS * NITRITE_ACTIVITY / (BOIL_NANO2_MOLAR_MASS * m->water);
     s.water = -(by_hydroxide * n->hydroxide + by_others * n->others) / m->water;
+    s.molality = M_hydroxide;
     return s;
 }

@@ -14,6 +14,7 @@
 typedef struct {
     double water;
     double salt[BOIL_SALTS];
+    double molality; /* of ln M at the boiling point by ln of all molalities */
 } boil_slope;
 
 /* mol per kg of water. */
@@ -33,8 +34,8 @@ double boil_activity_ratio(double M, double ln_a, double by_M, double *s, double
 /* ln of the activity that boils at T under the conditions, (2), and its derivative, 1/K. */
 double boil_activity_boiling(const boil_conditions *c, double T, double *by_T);
 
-/* Of the boiling point by each mass, from that by the hydroxide's molality, K kg/mol, and M/s: only (1) depends on the masses, through
+/* From dT_b/dM along (2), K kg/mol, how M rises with the hydroxide's molality, and M/s: only (1) depends on the masses, through
    hydroxide (1) and others (M/s). */
-boil_slope boil_activity_slope(const boil_mixture *m, const boil_molalities *n, double by_hydroxide, double ratio);
+boil_slope boil_activity_slope(const boil_mixture *m, const boil_molalities *n, double T_M, double M_hydroxide, double ratio);
 
 #endif

@@ -101,6 +101,6 @@ boil_outcome boil_boiling_curve_at(boil_boiling_curve *b, const boil_conditions 
     guess->equivalent_molality = M;
     guess->boiling_point_K = *boiling_point_K = cubic(b->T_K[at], place - (int)place, &T_M);
     if (slope)
-        *slope = boil_activity_slope(m, &n, T_M * by_hydroxide, ratio);
+        *slope = boil_activity_slope(m, &n, T_M, by_hydroxide, ratio);
     return BOIL_OK;
 }

@@ -159,7 +159,7 @@ static boil_outcome boil_newton(const boil_conditions *c, const boil_molalities 
 static boil_slope boil_slope_of(const boil_mixture *m, const boil_molalities *n, const boil_residual *r)
 {
     double det = r->f1_M * r->f2_T - r->f1_T * r->f2_M;
-    return boil_activity_slope(m, n, r->f1_M / det, r->ratio);
+    return boil_activity_slope(m, n, -r->f1_M / r->f1_T, -r->f1_T / det, r->ratio);
 }
 
 boil_outcome boil_solution_boiling_point_near(const boil_conditions *c, const boil_mixture *m, boil_solution_guess *guess,
@@ -197,17 +197,17 @@ double boil_solution_activity_near(const boil_mixture *m, double temperature_K, 
 static double elevated(double factor, double temperature_K, double ln_p, double *by_T, double *by_strength)
 {
     double p = exp(ln_p), t = boil_water_saturation_temperature(p), lowered = temperature_K - factor * (temperature_K - t);
-    double t_ln_p = p / boil_water_saturation_pressure_slope(t), low = boil_water_saturation_pressure(lowered);
-    double slope = boil_water_saturation_pressure_slope(lowered) / low;
+    double there, slope, low = boil_water_log_saturation_pressure(lowered, &slope);
+    boil_water_log_saturation_pressure(t, &there);
+    double t_ln_p = 1 / there;
     *by_T = slope * (1 - factor + factor * t_ln_p * *by_T);
     *by_strength *= slope * factor * t_ln_p;
-    return log(low);
+    return low;
 }
 
-double boil_solution_log_vapour_pressure(const boil_conditions *c, const boil_mixture *m, double temperature_K,
+double boil_solution_log_vapour_pressure(const boil_conditions *c, const boil_mixture *m, double temperature_K, double within,
                                          double *molality, double *by_T, double *by_strength)
 {
-    const double within = 1e-6; /* 1e-12 of ln a */
     boil_molalities n = boil_molalities_of(m);
     double ln_a, by_M, activity_T, s, ratio_a;
     if (equivalent_molality(&n, temperature_K, within, molality, &ln_a, &by_M, &activity_T) != BOIL_OK)
@@ -230,7 +230,7 @@ static void add_crowding(const boil_mixture *m, boil_heat *h)
         depth += m->salt[i] / MOLAR_MASS[i] * CROWDING[i];
         u += m->salt[i] / (MOLAR_MASS[i] * m->water * CROWDING_MOLALITY);
     }
-    double reached = -expm1(-u), by_u = depth * exp(-u);
+    double reached = -expm1(-u), by_u = depth * (1 - reached);
     h->enthalpy_J += depth * reached;
     h->water -= by_u * u / m->water;
     for (int i = 0; i < BOIL_SALTS; i++)

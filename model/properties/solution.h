@@ -56,9 +56,10 @@ boil_outcome boil_solution_boiling_point_near(const boil_conditions *c, const bo
 /* Water activity at T, and optionally the equivalent molality through guess. NaN when (1) has no root. */
 double boil_solution_activity_near(const boil_mixture *m, double temperature_K, boil_solution_guess *guess);
 
-/* ln of the vapour pressure at T, Pa, with its slopes: by T at constant composition, 1/K, and by ln of all molalities. Good to 1e-9.
-   The equivalent molality is read and updated: 0 for a cold start, a fair one costs one or two evaluations. NaN as above. */
-double boil_solution_log_vapour_pressure(const boil_conditions *c, const boil_mixture *m, double temperature_K,
+/* ln of the vapour pressure at T, Pa, with its slopes: by T at constant composition, 1/K, and by ln of all molalities. The
+   equivalent molality is read and updated: 0 for a cold start. It is found to a share `within` of itself, and what that leaves is
+   of second order: 1e-6 makes the answer good to 1e-9, 1e-3, which a fair start mostly is, to 1e-6. NaN as above. */
+double boil_solution_log_vapour_pressure(const boil_conditions *c, const boil_mixture *m, double temperature_K, double within,
                                          double *equivalent_molality, double *by_T, double *by_strength);
 
 /* Temperature, K, at which the solution holds enthalpy_J, by Newton from guess_K. NaN when there is none from -50 to

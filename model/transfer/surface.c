@@ -61,8 +61,7 @@ const char *boil_losses_problem(const boil_losses *l)
 /* What stays while the skin is sought, per square metre. */
 typedef struct {
     const boil_surface_liquid *liquid;
-    double pressure_Pa, log_pressure, air_vapour_Pa, room_K;
-    double log_dry;      /* ln[(p - pa)/p], below 0 */
+    const boil_surface_air *air;
     double film_W_m2;    /* g L of (2) */
     double air_W_m2;     /* h_c of (4) times L, per J/kg */
     double grey;         /* of radiation, W/m2K4 */
@@ -110,7 +109,7 @@ static skin_liquid rough_liquid(const surroundings *s, const skin *at)
     double heat_K = water_K + by_elevation * (boils_K - water_boils_K) + by_cooling * cooler;
     double more = stronger(s->liquid, at->evaporation_kg_m2s, &by_e);
     double lowering = s->liquid->boiling_by_log_stronger_K * heat_K / (boils_K * boils_K);
-    return (skin_liquid){.log_Pa = s->log_pressure - heat_K * cooler / (boils_K * T) - (lowering + bend * more) * more,
+    return (skin_liquid){.log_Pa = s->air->log_pressure - heat_K * cooler / (boils_K * T) - (lowering + bend * more) * more,
                          .by_K = (heat_K + by_cooling * cooler) / (T * T),
                          .by_evaporation = -(lowering + 2 * bend * more) * by_e,
                          .latent_J_kg = 2.257e6 + LATENT_SLOPE * warm,
@@ -136,7 +135,8 @@ typedef struct {
 
 static balance balance_of(const surroundings *s, const skin *at, double latent_J_kg, double vapour_J_kg)
 {
-    double K = at->skin_K, warmer = K - s->room_K, K3 = K * K * K, room2 = s->room_K * s->room_K, e = at->evaporation_kg_m2s;
+    double K = at->skin_K, warmer = K - s->air->room_K, K3 = K * K * K, room2 = s->air->room_K * s->air->room_K,
+           e = at->evaporation_kg_m2s;
     double still = s->air_W_m2 / latent_J_kg, air = 0, by_vapour = 0, taken_J_kg = vapour_J_kg - s->liquid->water_J_kg;
     if (still > 0) {
         double vapour = e + s->steam_kg_m2s, phi = vapour * VAPOUR_J_KGK / still;
@@ -166,10 +166,10 @@ static skin_line line_of(const balance *b)
    step, a share of the answer, is squared in what is left. */
 static double film_carries(const surroundings *s, const skin *at, const skin_liquid *f, const skin_line *line, double near)
 {
-    double p = s->pressure_Pa, dry = p - s->air_vapour_Pa, w = s->steam_kg_m2s, e0 = at->evaporation_kg_m2s;
+    double p = s->air->pressure_Pa, dry = p - s->air->vapour_Pa, w = s->steam_kg_m2s, e0 = at->evaporation_kg_m2s;
     double start = f->log_Pa + f->by_K * line->move_K, slope = f->by_K * line->by_evaporation + f->by_evaporation;
     double latent = f->latent_J_kg + LATENT_SLOPE * line->move_K, latent_e = LATENT_SLOPE * line->by_evaporation;
-    double least = s->film_W_m2 / latent * s->log_dry - w; /* that would take all moisture up */
+    double least = s->film_W_m2 / latent * s->air->log_dry - w; /* that would take all moisture up */
     double e = fmax(e0, least + 0.05 * s->film_W_m2 / latent);
     for (int i = 0; i < 100; i++) {
         double L = latent + latent_e * (e - e0), left = dry * exp(-(e + w) * L / s->film_W_m2), q = p - left;
@@ -213,7 +213,7 @@ static bool evaporates(const surroundings *s, skin *at, skin_liquid *f)
 /* The skin where nothing evaporates, and the liquid there. */
 static skin_liquid dry_skin(const surroundings *s, skin *at)
 {
-    const double near_K = 1e-3;
+    const double near_K = 0.02; /* leaves 1e-8 */
     *at = (skin){s->liquid->temperature_K, 0};
     double latent = boil_water_latent_heat(at->skin_K), move = HUGE_VAL;
     for (int i = 0; i < 60 && fabs(move) > near_K; i++) {
@@ -228,8 +228,15 @@ static skin_liquid dry_skin(const surroundings *s, skin *at)
 /* Whether the steam that leaves is all that the film carries from a dry skin, where it carries anything outwards. */
 static bool steam_fills(const surroundings *s, const skin_liquid *dry)
 {
-    double left = (s->pressure_Pa - s->air_vapour_Pa) * exp(-s->steam_kg_m2s * dry->latent_J_kg / s->film_W_m2);
-    return dry->log_Pa <= log(s->pressure_Pa - left) && dry->log_Pa >= log(s->air_vapour_Pa);
+    double left = (s->air->pressure_Pa - s->air->vapour_Pa) * exp(-s->steam_kg_m2s * dry->latent_J_kg / s->film_W_m2);
+    return dry->log_Pa <= log(s->air->pressure_Pa - left) && dry->log_Pa >= s->air->log_vapour;
+}
+
+/* As good as certain, before any search: a skin as warm as the bath would not let anything evaporate. */
+static bool fills_before(const surroundings *s, const skin *at)
+{
+    skin_liquid warm = rough_liquid(s, at);
+    return steam_fills(s, &warm);
 }
 
 /* Writes the skin and the liquid there. */
@@ -239,7 +246,7 @@ static bool find_skin(surroundings *s, skin *at, skin_liquid *f)
     const double near[] = {0.1, 0.02};
     double w = s->steam_kg_m2s;
     *at = (skin){s->liquid->temperature_K, 0};
-    bool dry = s->film_W_m2 == 0;
+    bool dry = s->film_W_m2 == 0 || (w > 0 && fills_before(s, at));
     for (int i = 0; i < rough_steps && !dry; i++) {
         *f = rough_liquid(s, at);
         improve(s, f, at, near[i]);
@@ -250,12 +257,24 @@ static bool find_skin(surroundings *s, skin *at, skin_liquid *f)
     *f = dry_skin(s, at);
     if (s->film_W_m2 == 0 || steam_fills(s, f))
         return isfinite(at->skin_K);
-    if (f->log_Pa < log(s->air_vapour_Pa))
+    if (f->log_Pa < s->air->log_vapour)
         s->steam_kg_m2s = 0; /* moisture is taken up whatever leaves */
     return evaporates(s, at, f);
 }
 
-boil_outcome boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_surface_liquid *liquid,
+boil_surface_air boil_surface_air_of(const boil_ambient *ambient)
+{
+    double p = ambient->pressure_Pa, vapour_Pa = boil_ambient_vapour_pressure(ambient);
+    return (boil_surface_air){.pressure_Pa = p,
+                              .log_pressure = log(p),
+                              .room_K = ambient->temperature_K,
+                              .vapour_Pa = vapour_Pa,
+                              .log_vapour = log(vapour_Pa),
+                              .log_dry = log1p(-vapour_Pa / p),
+                              .film_W_m2 = (STILL_AIR + MOVING_AIR * ambient->draught_m_s) * p};
+}
+
+boil_outcome boil_surface_exchange(const boil_losses *l, const boil_surface_air *air, const boil_surface_liquid *liquid,
                                    double area_m2, double steam_leaving_kg_s, boil_surface_flow *out)
 {
     *out = (boil_surface_flow){.skin_K = liquid->temperature_K};
@@ -263,16 +282,10 @@ boil_outcome boil_surface_exchange(const boil_losses *l, const boil_ambient *amb
         return BOIL_OK;
     if (!isfinite(area_m2) || !isfinite(steam_leaving_kg_s) || !isfinite(liquid->temperature_K))
         return BOIL_NO_ROOT;
-    double film = (STILL_AIR + MOVING_AIR * ambient->draught_m_s) * ambient->pressure_Pa;
-    double air_vapour_Pa = boil_ambient_vapour_pressure(ambient);
     surroundings s = {.liquid = liquid,
-                      .pressure_Pa = ambient->pressure_Pa,
-                      .log_pressure = log(ambient->pressure_Pa),
-                      .air_vapour_Pa = air_vapour_Pa,
-                      .log_dry = log1p(-air_vapour_Pa / ambient->pressure_Pa),
-                      .room_K = ambient->temperature_K,
-                      .film_W_m2 = l->evaporation_factor * film,
-                      .air_W_m2 = l->convection_factor * film * AIR_BY_FILM,
+                      .air = air,
+                      .film_W_m2 = l->evaporation_factor * air->film_W_m2,
+                      .air_W_m2 = l->convection_factor * air->film_W_m2 * AIR_BY_FILM,
                       .grey = l->radiation_factor * l->emissivity * BOIL_STEFAN_BOLTZMANN,
                       .liquid_W_m2K = l->liquid_coefficient_W_m2K,
                       .steam_kg_m2s = fmax(0, steam_leaving_kg_s) / area_m2};

@@ -51,11 +51,20 @@ typedef struct {
     double skin_K;      /* Ts */
 } boil_surface_flow;
 
+/* The air over a surface, worked out once for all of it that it lies on. */
+typedef struct {
+    double pressure_Pa, log_pressure, room_K;
+    double vapour_Pa, log_vapour, log_dry; /* pa, ln pa, and ln[(p - pa)/p], below 0 */
+    double film_W_m2;                      /* g L of (2) where f_e is 1 */
+} boil_surface_air;
+
+boil_surface_air boil_surface_air_of(const boil_ambient *ambient);
+
 /* Solve (1) to (5) for the skin. It starts from the liquid alone and asks for two or three vapour pressures: no answer depends on
    one before. Flows are continuous in bath temperature and steam; a bath at or above its boiling point is no exception. area 0
    gives zero flow and the bath's temperature. Writes *out; returns BOIL_OK or BOIL_NO_ROOT (only for values out of range or not
    finite). */
-boil_outcome boil_surface_exchange(const boil_losses *l, const boil_ambient *ambient, const boil_surface_liquid *liquid,
+boil_outcome boil_surface_exchange(const boil_losses *l, const boil_surface_air *air, const boil_surface_liquid *liquid,
                                    double area_m2, double steam_leaving_kg_s, boil_surface_flow *out);
 
 /* Heat through the walls, W: cooled area times U (T - T_room). U is the scenario's, or 1/(1/h_o + insulation/k) with

@@ -73,7 +73,8 @@ static inline void exchange_solve(exchange *x)
 {
     liquor l = {x->activity, x->power, 0};
     boil_surface_liquid liquid = exchange_liquid(x, &l);
-    x->outcome = boil_surface_exchange(&x->losses, &x->ambient, &liquid, x->area_m2, x->steam_kg_s, &x->flow);
+    const boil_surface_air air = boil_surface_air_of(&x->ambient);
+    x->outcome = boil_surface_exchange(&x->losses, &air, &liquid, x->area_m2, x->steam_kg_s, &x->flow);
     x->asked = l.asked;
 }
 

@@ -71,18 +71,18 @@ static void pressure_slope_is_the_derivative(void **state)
         const brine_bath b = brine_draw_bath(&seed);
         const double T = b.T - 60 * brine_draw(&seed);
         double molality = 0, by_T, by_strength, none;
-        const double log_p = boil_solution_log_vapour_pressure(&b.c, &b.m, T, &molality, &by_T, &by_strength);
+        const double log_p = boil_solution_log_vapour_pressure(&b.c, &b.m, T, 1e-6, &molality, &by_T, &by_strength);
         assert_true(isfinite(log_p));
         if (boil_solution_range_at(T, molality).margin <= 0)
             continue;
-        const double above = boil_solution_log_vapour_pressure(&b.c, &b.m, T + step, &molality, &none, &none);
-        const double below = boil_solution_log_vapour_pressure(&b.c, &b.m, T - step, &molality, &none, &none);
+        const double above = boil_solution_log_vapour_pressure(&b.c, &b.m, T + step, 1e-6, &molality, &none, &none);
+        const double below = boil_solution_log_vapour_pressure(&b.c, &b.m, T - step, 1e-6, &molality, &none, &none);
         assert_close(by_T, (above - below) / (2 * step), 1e-6, 1e-8);
         boil_mixture strong = b.m, weak = b.m;
         strong.water *= exp(-share);
         weak.water *= exp(share);
-        const double stronger = boil_solution_log_vapour_pressure(&b.c, &strong, T, &molality, &none, &none);
-        const double weaker = boil_solution_log_vapour_pressure(&b.c, &weak, T, &molality, &none, &none);
+        const double stronger = boil_solution_log_vapour_pressure(&b.c, &strong, T, 1e-6, &molality, &none, &none);
+        const double weaker = boil_solution_log_vapour_pressure(&b.c, &weak, T, 1e-6, &molality, &none, &none);
         assert_close(by_strength, (stronger - weaker) / (2 * share), 1e-5, 1e-7);
         compared++;
         worst = fmax(worst, fabs(by_T * 2 * step / (above - below) - 1));

@@ -16,7 +16,7 @@ static void every_property_is_that_of_water(void **state)
         const boil_conditions c = boil_conditions_at(BOIL_STANDARD_ATMOSPHERE, 1);
         boil_heat h = boil_solution_heat(&water, T);
         assert_true(boil_solution_activity_near(&water, T, &guess) == 1);
-        assert_close(boil_solution_log_vapour_pressure(&c, &water, T, &molality, &by_T, &by_strength),
+        assert_close(boil_solution_log_vapour_pressure(&c, &water, T, 1e-6, &molality, &by_T, &by_strength),
                      boil_water_log_saturation_pressure(T, &water_by_T), 1e-15, 0);
         assert_close(by_T, water_by_T, 1e-14, 0);
         assert_true(by_strength == 0);
