@@ -810,8 +810,10 @@ typedef struct {
     bool steam_more_than; /* the peak of steam was that or more: above twice what lifts the bath to the rim no law holds */
     boil_extreme temperature_max_K, temperature_min_K; /* while boiling: the band finding; NaN if it never boiled */
     boil_extreme surge_peak_kg_s;                      /* most steam over the steady steam of that moment */
-    double steam_steady_kg_s;                          /* at the start if boiling, else at the first minute of boil; NaN */
-    double swell_spread_m;                             /* upper less lower level at the highest */
+    double
+        surge_freeboard_m; /* least while the steam over that is more than the steady steam, and for a minute after; NaN: it never is */
+    double steam_steady_kg_s; /* at the start if boiling, else at the first minute of boil; NaN */
+    double swell_spread_m;    /* upper less lower level at the highest */
     double steam_total_kg, vented_total_kg, evaporated_total_kg, layer_boiled_total_kg;
     double water_added_kg, rinse_added_kg; /* by hand; with the parts, on their surface */
     double trapped_kg, released_kg;        /* in their hollows, and of that what let go in the bath */

@@ -77,11 +77,13 @@ static void count_what_floats(const boil_judged *j, boil_sighting *s, double *le
     }
 }
 
-/* Many times the calm steam harms only where the freeboard runs short: within the limit, or a quarter above it (judgement). */
+/* Many times the calm steam harms only where the freeboard runs short meanwhile: within the limit, or a quarter above it (judgement).
+   What a load displaces an hour later is no matter of a surge. */
 void boil_judge_surge(boil_judged *j)
 {
     const boil_summary *of = &j->history->summary;
-    double limit = j->plant->limits.freeboard_m, least_m = of->freeboard_min_m.value;
+    double limit = j->plant->limits.freeboard_m;
+    double least_m = isnan(of->surge_freeboard_m) ? of->freeboard_min_m.value : of->surge_freeboard_m;
     boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_SURGE, 0, 1);
     count_what_floats(j, &s, &least_m);
     s.most = least_m < limit ? BOIL_AT_WARNING : least_m < 1.25 * limit ? BOIL_AT_CAUTION : BOIL_AT_NOTICE;

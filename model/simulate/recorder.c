@@ -20,6 +20,7 @@ boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const 
                          .plant = p,
                          .row_unit_s = finer ? o->row_fast_s : o->row_interval_s,
                          .row_units = finer ? (size_t)lround(o->row_interval_s / o->row_fast_s) : 1,
+                         .surged_s = -(double)INFINITY,
                          .boil_began_s = b->boiling ? 0 : NEVER,
                          .within_level_m = NEVER,
                          .within_steam_kg_s = NEVER,

@@ -47,6 +47,7 @@ typedef struct {
     double surface_boils_since_s, surface_shows;     /* NaN: it does not; by how much it shows, above 0 it does */
     double afloat_left_m;                            /* of this moment, as left_m of a quiet spell; NaN: nothing floats */
     boil_potential_known yield;
+    double surged_s;                          /* when steam last was over twice the steady steam; -infinity: never */
     double within_level_m, within_steam_kg_s; /* the most inside the last step; NaN: it was not looked into */
     boil_recorder_step step;                  /* zero: none since the last restart */
     double *unknowns;                         /* room for a state between two steps */

@@ -54,6 +54,7 @@ void boil_recorder_summary_begin(boil_summary *s, const boil_bath *b, const boil
     s->dry_steam_kg_s = none;
     s->dry_wetted_s = s->high_limit_s = NEVER;
     s->time_to_boil_s = s->overflow_s = s->still_overflow_s = s->layer_boil_s = NEVER;
+    s->surge_freeboard_m = NEVER;
     s->temperature_start_K = v->solution.temperature_K;
     s->boiling_point_start_K = v->solution.boiling_point_K;
     s->salt_fraction_start = boil_mixture_salt_fraction(&v->solution.mixture);
@@ -62,6 +63,18 @@ void boil_recorder_summary_begin(boil_summary *s, const boil_bath *b, const boil
     s->still_level_start_m = v->levels.still_m;
     s->steam_steady_kg_s = b->boiling ? v->steam.formed_kg_s : NEVER;
     s->stored_rise_m = stored_rise_m(b, v);
+}
+
+/* A surge is followed until what it lifted has settled: bubbles rise for seconds, waves run for as long. */
+static void watch_surge(boil_recorder *r, double t, const boil_rates_view *v, const boil_recorder_peak *peak)
+{
+    const double settles_s = 60;
+    boil_summary *s = &r->history->summary;
+    double excess = peak->steam_kg_s - v->steam.calm_kg_s;
+    if (excess > fmin(v->steam.calm_kg_s, s->steam_steady_kg_s))
+        r->surged_s = t;
+    if (t <= r->surged_s + settles_s)
+        s->surge_freeboard_m = fmin(s->surge_freeboard_m, r->plant->tank.depth_m - peak->level_m);
 }
 
 static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
@@ -78,6 +91,7 @@ static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const
     s->steam_more_than = s->steam_more_than || peak->steam_more_than;
     highest(&s->layer_max_kg, v->layer.mass_kg, t);
     highest(&s->surge_peak_kg_s, peak->steam_kg_s - v->steam.calm_kg_s, t);
+    watch_surge(r, t, v, peak);
     if (b->boiling) {
         highest(&s->temperature_max_K, peak->hottest_K, t);
         lowest(&s->temperature_min_K, peak->coolest_K, t);

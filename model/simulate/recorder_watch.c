@@ -4,6 +4,7 @@
 
 #include "case/grading.h"
 #include "equipment/tank.h"
+#include "transfer/dissolution.h"
 
 /* simulate/recorder_watch.c -- what is followed from moment to moment by a measure that grows with the harm: when it first passes
    each break point, its worst, how long and how often it was beyond the first. Crossings are located inside the step; time beyond is
@@ -87,14 +88,14 @@ static double parts_bare(const moment *m)
     return boil_tank_parts_top(&m->record->plant->tank) - m->view->levels.still_m;
 }
 
-/* A bed of 2200 kg/m3 and 0.8 W/mK over the whole floor, were all that crystallised to lie there: an upper bound. A mixer holds in
-   suspension what no crust holds fast. */
+/* A bed of 2200 kg/m3 over the whole floor, were all that crystallised to lie there: an upper bound. A mixer holds in suspension what
+   no crust holds fast. */
 static double under_crystals(const moment *m)
 {
-    const double kg_m3 = 2200, conductivity_W_mK = 0.8;
+    const double kg_m3 = 2200;
     bool suspended = boil_bath_is_stirred(m->bath) && !(m->view->salts.crust_kg > 0);
     double area_m2 = m->bath->area_m2, thickness_m = m->crystals_kg / (kg_m3 * area_m2);
-    return from_below(m) && !suspended ? m->view->heater.heat_W / area_m2 * thickness_m / conductivity_W_mK : 0;
+    return from_below(m) && !suspended ? boil_dissolution_bed_superheat(thickness_m, m->view->heater.heat_W / area_m2) : 0;
 }
 
 /* A first haze of crystals is none. */

@@ -32,11 +32,11 @@ static double bath_kg(const boil_row *r)
     return r->water_kg + r->naoh_kg + r->nano3_kg + r->nano2_kg;
 }
 
-/* By the written rule: 2200 kg/m3 and 0.8 W/mK over the floor; not with a mixer on, which rows do not show. */
+/* By the written rule: 2200 kg/m3 and 0.8 W/mK over the floor, at most 300 K; not with a mixer on, which rows do not show. */
 static double under_crystals(const traced *of, const boil_row *r)
 {
     double area = boil_tank_area(&of->plant->tank);
-    return r->heater_W / area * (r->crystals_kg / (2200 * area)) / 0.8;
+    return fmin(300, r->heater_W / area * (r->crystals_kg / (2200 * area)) / 0.8);
 }
 
 static double surface_boils(traced *of, const boil_row *r)

@@ -31,6 +31,8 @@ static const promise promises[] = {
     {"salt-sifted.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
     {"liquid-makeup.bath", BOIL_SEVERITY_CAUTION, BOIL_SEVERITY_NOTICE},
     {"weekend.bath", BOIL_SEVERITY_WARNING, BOIL_SEVERITY_WARNING}, /* what drips from the lid, let go */
+    {"dried-out.bath", BOIL_SEVERITY_DANGER, BOIL_SEVERITY_WARNING},
+    {"hollow-parts.bath", BOIL_SEVERITY_DANGER, BOIL_SEVERITY_DANGER},
     {"uncertain-shift.bath", BOIL_SEVERITY_NOTICE, BOIL_SEVERITY_NOTICE},
 };
 

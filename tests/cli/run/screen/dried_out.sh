@@ -1,0 +1,1 @@
+boilback run "$BOILBACK_DATA/scenarios/dried-out.bath"

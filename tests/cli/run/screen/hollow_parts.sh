@@ -1,0 +1,1 @@
+boilback run "$BOILBACK_DATA/scenarios/hollow-parts.bath"
