@@ -194,7 +194,7 @@ static void between(size_t n, double s, double step, const double y0[], const do
         y[i] = h00 * y0[i] + h10 * d0[i] + h01 * y1[i] + h11 * d1[i];
 }
 
-/* In the last step: three hundredths of the depth a second. */
+/* In the last step three hundredths of the depth a second. */
 static bool moves_fast(const boil_recorder *r)
 {
     const boil_recorder_turn *l = &r->level;
@@ -287,7 +287,8 @@ boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil
 {
     if (!(r->row_unit_s > 0))
         return BOIL_OK;
-    bool fast = moves_fast(r);
+    bool moves = moves_fast(r), fast = moves || r->moved_fast; /* where a fast rise turns it is slow at its highest */
+    r->moved_fast = moves;
     begin_rows(r, fast, step->t0);
     r->step = *step;
     boil_outcome outcome = reserve_unknowns(r, boil_bath_unknowns(b));

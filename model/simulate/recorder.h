@@ -34,6 +34,7 @@ typedef struct {
     const boil_plant *plant;
     double row_unit_s, next_row_s; /* rows stand at whole counts of the unit, 0 s: no trace */
     size_t row_count, row_units;   /* of the next one; from one to the next while nothing moves fast */
+    bool moved_fast;               /* in the step before */
     size_t action;                 /* that is being carried out */
     size_t acts_capacity, loads_capacity, additions_capacity, takes_capacity, quiet_capacity, rows_capacity, valve_capacity;
     bool valve_was_open;
@@ -124,7 +125,7 @@ void boil_recorder_watch_begin(boil_recorder *r);
 void boil_recorder_watch(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
                          const boil_recorder_peak *peak);
 
-/* kg of crystals in a bath, those of its crust among them; 0 for a hot one: they are not looked for above 140 degC. */
+/* kg of crystals in a bath, those of its crust among them; 0 for a hot one: above 140 degC they are looked for only under a crust. */
 double boil_recorder_crystals(const boil_rates_view *v);
 
 /* simulate/recorder_summary.c */

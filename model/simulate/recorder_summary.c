@@ -11,13 +11,19 @@
 
 static const double NEVER = (double)NAN;
 
-/* Above it nothing of a bath crystallises that is known of. */
-#define COOL_K (BOIL_ZERO_CELSIUS + 140)
+/* Above it nothing crystallises of a bath that works; of one that has boiled far down it does, and then a crust shows it. */
+static bool is_cool(const boil_rates_view *v)
+{
+    return v->solution.temperature_K <= BOIL_ZERO_CELSIUS + 140;
+}
 
+/* While it is hot as much as its crust shows: that is half of it (transfer/dissolution.h). */
 double boil_recorder_crystals(const boil_rates_view *v)
 {
-    bool cool = v->solution.temperature_K <= COOL_K;
-    return cool ? boil_solubility_excess(&v->solution.mixture, v->solution.temperature_K) + v->salts.crust_kg : 0;
+    if (!is_cool(v) && !(v->salts.crust_kg > 0))
+        return 0;
+    double all = boil_solubility_excess(&v->solution.mixture, v->solution.temperature_K) + v->salts.crust_kg;
+    return is_cool(v) ? all : fmin(all, 2 * v->salts.crust_kg);
 }
 
 static void highest(boil_extreme *e, double value, double t)
@@ -111,7 +117,7 @@ static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const
 static void watch_crystals(boil_recorder *r, double t, const boil_rates_view *v)
 {
     boil_summary *s = &r->history->summary;
-    if (v->solution.temperature_K > COOL_K)
+    if (!is_cool(v) && !(v->salts.crust_kg > 0))
         return;
     double crystals = boil_recorder_crystals(v);
     if (!(crystals > 0 || boil_solubility_above_liquidus(&v->solution.mixture, v->solution.temperature_K) < 0))

@@ -98,10 +98,11 @@ static double under_crystals(const moment *m)
     return from_below(m) && !suspended ? boil_dissolution_bed_superheat(thickness_m, m->view->heater.heat_W / area_m2) : 0;
 }
 
-/* A first haze of crystals is none. */
+/* A first haze of crystals is none; from there to twice as much they count the more, so that when they begin to is found inside a step. */
 static double restart(const moment *m)
 {
-    return m->crystals_kg > BOIL_GRADING_HAZE * m->record->history->summary.bath_mass_start_kg ? under_crystals(m) : NEVER;
+    double haze_kg = BOIL_GRADING_HAZE * m->record->history->summary.bath_mass_start_kg;
+    return under_crystals(m) * fmin(1, fmax(0, m->crystals_kg / haze_kg - 1));
 }
 
 static double salt_bed(const moment *m)
