@@ -146,7 +146,7 @@ static void no_crust_changes_nothing(void **state)
     boil_history_free(&asked);
 }
 
-/* Boiled down for seven hours, left for the night, heated again under its crust, and watered before that breaks. */
+/* Boiled down for hours, left for the night, heated again under its crust, and watered before that breaks. */
 static boil_history dried_out(double heat_off_s, boil_closures closures)
 {
     boil_plant p = open_plant(53e3);
