@@ -56,7 +56,7 @@ SHARED_LIBRARY := $(BUILD)/$(SHARED)
 WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
 WRITE     := $(BUILD)/src/manual/write
 
-.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden random
+.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden random mutate coverage
 
 # Two cores are the least we plan for; a -j of the caller's own is left alone.
 JOBS = $(if $(filter -j% --jobserver%,$(MAKEFLAGS)),,-j2)
@@ -143,6 +143,13 @@ golden: $(PROGRAM)
 # SEEDS=0-2000 make random; without it as the tests have it.
 random: $(PROGRAM) $(RANDOM)
 	$(RANDOM)
+
+# make mutate FILES="model/case/grading.c": what wrong operators and constants the tests let pass. By hand, as is coverage.
+mutate: test-tools
+	@tests/mutate/mutate.sh $(BUILD) $(FILES)
+
+coverage: test-tools
+	@MAKE="$(MAKE)" tests/coverage/coverage.sh $(BUILD)
 
 bench: tools $(BUILD)/tests/bench
 	$(BUILD)/tests/bench

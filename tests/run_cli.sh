@@ -4,7 +4,7 @@
 #     run_cli.sh PROGRAM            compares; the last line is "N passed, N failed, N skipped"
 # A case that ends with 77 lacks what it needs, and is skipped; same_text.sh says what the same is.
 #     run_cli.sh --golden PROGRAM   rewrites what is expected; a person reads the difference
-# CASES='^(run|compare)/' in the environment takes only the names that it matches.
+# CASES='^(run|compare)/' in the environment takes only the names that it matches; STOP=yes ends at the first that fails.
 golden=no
 if [ "$1" = --golden ]; then
     golden=yes
@@ -60,6 +60,7 @@ worker() { # 0 or 1
         echo "$name" | grep -Eq "${CASES:-.}" || continue
         number=$((number + 1))
         [ $((number % 2)) -eq "$1" ] || continue
+        if [ "${STOP:-no}" = yes ] && grep -qs failed "$work"/[01]/results; then break; fi
         run_case "$name" "$work/$1"
         if grep -qx 77 "$work/$1/got.exit"; then
             echo "SKIPPED: tests/cli/$name"
