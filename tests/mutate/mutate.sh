@@ -4,7 +4,7 @@
 # of its own name before the others, then command-line tests. What all of them let pass survives, and is shown.
 #     SEED=1      which mutants are drawn
 #     MUTANTS=50  at most so many of all files together; 0: all
-#     TESTS="..." unit tests, as tests/unit/model/case/test_grading, in place of those
+#     UNIT="..."  unit tests, as tests/unit/model/case/test_grading, in place of those
 #     CASES=...   command-line tests, as run_cli.sh takes them; those of the file's command, or of run, unless it says so
 # A test that takes longer than 30 s has met an endless loop: the mutant is killed. A test that does so on the sound tree is left
 # out. What the compiler refuses is no mutant.
@@ -27,8 +27,8 @@ cd "$tree" || exit 2
 build_all() { ${MAKE:-make} --no-print-directory -s BUILD=build WERROR= build/boilback "$@" >"$work/build.log" 2>&1; }
 
 tests_of() { # file: its unit tests, the nearest first
-    if [ -n "${TESTS:-}" ]; then
-        echo "$TESTS" | tr ' ' '\n' | sed 's,^,build/,'
+    if [ -n "${UNIT:-}" ]; then
+        echo "$UNIT" | tr ' ' '\n' | sed 's,^,build/,'
         return
     fi
     folder=tests/unit/$(dirname "$1")
