@@ -56,7 +56,7 @@ SHARED_LIBRARY := $(BUILD)/$(SHARED)
 WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
 WRITE     := $(BUILD)/src/manual/write
 
-.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden random mutate coverage
+.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden faults random mutate coverage
 
 # Two cores are the least we plan for; a -j of the caller's own is left alone.
 JOBS = $(if $(filter -j% --jobserver%,$(MAKEFLAGS)),,-j2)
@@ -112,7 +112,7 @@ check: test-tools layering
 	tests/count.sh $(BUILD) $(BUILD)/sanitize || status=1; exit $$status
 
 # What the papers show and name, and the checks themselves: the same whatever the build.
-PAPERS := readme checks developers
+PAPERS := readme checks developers faults
 
 test: $(PROGRAM) $(TESTS)
 	@tests/run_tests.sh $(BUILD) "$(PAPERS)" $(TESTS)
@@ -124,6 +124,11 @@ packaged: stage
 
 sanitize: test-tools
 	@$(MAKE) --no-print-directory $(JOBS) BUILD=$(BUILD)/sanitize PAPERS= CFLAGS="-O1 -g $(SANITIZE)" test
+
+# Every allocation refused, every call for a file failing, every file cut off at every byte, a signal at every moment, for every
+# command: an hour; `make test` tries a few of each.
+faults: $(PROGRAM)
+	@tests/faults.sh --whole
 
 layering:
 	@tests/layering.sh

@@ -1,13 +1,13 @@
 #!/bin/sh
 # run_tests.sh BUILD PAPERS TEST... -- run every unit test, two at a time, then the command-line tests and beside them PAPERS: of the
-# commands that README and guide show (readme), the tests of the checks themselves (checks) and what DEVELOPERS.md names (developers)
-# those that are asked for. Says what failed; leaves counts for count.sh in BUILD/tests/results.
+# commands that README and guide show (readme), the tests of the checks themselves (checks), what DEVELOPERS.md names (developers) and
+# what goes wrong around the program (faults) those that are asked for. Says what failed; leaves counts for count.sh in BUILD/tests/results.
 build=$1
 papers=$2
 shift 2
 results=$build/tests/results
 mkdir -p "$results"
-rm -f "$results/unit" "$results/cli" "$results/readme" "$results/checks" "$results/developers"
+rm -f "$results/unit" "$results/cli" "$results/readme" "$results/checks" "$results/developers" "$results/faults"
 status=0
 
 unit() {

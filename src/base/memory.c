@@ -43,7 +43,7 @@ FILE *memory_stream(char **text, size_t *size)
 bool memory_stream_close(FILE *to, char **text)
 {
     bool good = to != NULL && errno != ENOMEM;
-    good = to != NULL && fclose(to) == 0 && good;
+    good = to != NULL && fclose(to) == 0 && *text != NULL && good; /* its last step may be refused its memory, and says nothing */
     if (good)
         return true;
     memory_refused();

@@ -101,6 +101,8 @@ bool place_within(const char *path, const char *folder)
     char *place = realpath(path, NULL);
     bool missing = place == NULL && errno != ENOMEM;
     char *in = realpath(folder, NULL);
+    if ((place == NULL && !missing) || (in == NULL && errno == ENOMEM))
+        memory_refused();
     size_t length = in != NULL ? strlen(in) : 0;
     bool within = missing || (place != NULL && in != NULL && strncmp(place, in, length) == 0 &&
                               (place[length] == '/' || strcmp(in, "/") == 0));

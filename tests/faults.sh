@@ -1,0 +1,195 @@
+#!/bin/sh
+# faults.sh [--whole] -- what goes wrong around the program: every allocation refused, every call for a file failing, every file cut
+# off at every length, signals at every one of those moments, full disks, closed streams. For each command, each try must end as if
+# nothing had happened, or say so with exit status 1; a file under its own name is whole or as it was before, and nothing
+# is left beside. Without --whole only some of the moments, spread over all. tests/faults/faults.c makes the faults.
+. "$(dirname "$0")/expect.sh"
+top=$PWD
+program=$top/${BUILD:-build}/boilback
+whole=no
+[ "$1" = --whole ] && whole=yes
+shim=$work/faults.so
+LC_ALL=C
+BOILBACK_DATA=$top
+export LC_ALL BOILBACK_DATA
+unset FAULT_MEMORY FAULT_CALL FAULT_SIGNAL FAULT_BYTES FAULT_COUNT
+
+# Programs that come with the person, also for pictures: a stand-in, as the real one is slow and not ours to break.
+mkdir "$work/bin"
+cat >"$work/bin/gnuplot" <<'END'
+#!/bin/sh
+{ echo '<?xml version="1.0"?><svg>'; cat ./*.tsv ./*.txt ./*.csv 2>/dev/null | head -c 3000 | tr -d '<&'; echo '</svg>'; } >"$5"
+END
+chmod +x "$work/bin/gnuplot"
+PATH=$work/bin:$PATH
+
+commands="check small.bath
+check small.bath --json
+run small.bath --full --csv out.csv --step 10s
+run small.bath --json --html out.html
+run small.bath --brief --plot out.svg
+compare small.bath other.bath --csv out.csv
+charge small.bath --json
+correct small.bath --reads 284degF --level 15in
+size small.bath --csv out.csv --table
+size small.bath
+explore small.bath --samples 16 --threads 1 --csv out.csv
+explore --merge rows.csv --json
+fit small.bath log.csv --json
+solution --salts 100%NaOH --salt-fraction 50%
+solution --salts 100%NaOH --table --from 40% --to 50% --step 1% --csv out.csv"
+
+anew() { # a folder as it is before
+    rm -rf "$work/here" "$work/tmp"
+    mkdir "$work/here" "$work/tmp"
+    cp "$top"/tests/faults/*.bath "$top"/tests/faults/*.csv "$work/here"
+    cp "$work/here/small.bath" "$work/here/other.bath"
+    [ ! -e "$work/rows.csv" ] || cp "$work/rows.csv" "$work/here"
+    for name in out.csv out.html out.svg; do echo before >"$work/here/$name"; done
+}
+
+# Words are the command's own, and hold no blanks: they are split here.
+go() { # NAME=value for the faults, command: what it says into $work/said, how it ends into $ended
+    anew
+    # shellcheck disable=SC2086
+    (cd "$work/here" && TMPDIR=$work/tmp && export TMPDIR && exec env $1 LD_PRELOAD="$shim" "$program" $2) \
+        >"$work/stdout" 2>"$work/said" </dev/null
+    ended=$?
+}
+
+keep() { # as the reference
+    rm -rf "$work/whole"
+    cp -r "$work/here" "$work/whole"
+    cp "$work/stdout" "$work/whole.stdout"
+    whole_ended=$ended
+}
+
+files_are_whole() { # those of the reference or those from before, and no others
+    [ -z "$(ls "$work/tmp")" ] || { echo "left in TMPDIR: $(ls "$work/tmp")"; return 1; }
+    [ "$(ls -A "$work/here")" = "$(ls -A "$work/whole")" ] || { echo "left: $(ls -A "$work/here")"; return 1; }
+    for name in out.csv out.html out.svg; do
+        cmp -s "$work/here/$name" "$work/whole/$name" || [ "$(cat "$work/here/$name")" = before ] ||
+            { [ $name = out.html ] && grep -q 'no picture in' "$work/said" && grep -q '</html>' "$work/here/$name"; } ||
+            { echo "half: $name"; return 1; }
+    done
+}
+
+is_as_ever() {
+    [ $ended -eq $whole_ended ] && cmp -s "$work/stdout" "$work/whole.stdout" && diff -r "$work/here" "$work/whole" >/dev/null
+}
+
+says_why() { # pattern: exit status 1 and a reason, or a page without its picture
+    { [ $ended -eq 1 ] || grep -q 'no picture in' "$work/said"; } && grep -qi "$1" "$work/said"
+}
+
+# Nothing was handed out, but for a study's rows that were made already.
+fares_without_memory() { # command
+    says_why 'out of memory' && { [ ! -s "$work/stdout" ] || [ "${1%% *}" = explore ]; }
+}
+
+# Those that run a scenario again and again.
+is_slow() {
+    case $1 in
+    size* | explore\ s* | fit*) ;;
+    *) false ;;
+    esac
+}
+
+# Of a command, in all or in short.
+tries_of() {
+    if [ $whole = yes ]; then echo 100000000; elif is_slow "$1"; then echo 1; else echo 4; fi
+}
+
+each() { # what, how many, fault, judge, command: every moment or some, spread evenly
+    step=$(($2 / $(tries_of "$5") + 1))
+    moment=$((1 + $2 % step / 2))
+    while [ $moment -le "$2" ]; do
+        go "$3=$moment $extra" "$5"
+        { is_as_ever || $4 "$5"; } && { files_are_whole || [ "${5%% *}" = explore ] && [ -z "$(ls "$work/tmp")" ]; } || {
+            echo "$3=$moment $extra: $5: exit $ended: $(head -c 300 "$work/said")"
+            return 1
+        }
+        moment=$((moment + step))
+    done
+}
+
+is_ended_by_signal() {
+    [ $ended -eq $((128 + signal)) ] || { [ "${1%% *}" = explore ] && says_why stopped; }
+}
+
+signals() { # how many, fault, command: each signal at some of the moments
+    [ $whole = yes ] || all_signals=15
+    for signal in ${all_signals:-1 2 15}; do
+        extra=FAULT_SIGNAL=$signal
+        each signals "$1" "$2" is_ended_by_signal "$3" || return 1
+    done
+}
+
+could_not() {
+    says_why 'could not\|no picture\|no temporary\|cannot be\|not where the program' ||
+        { [ $ended -eq 2 ] && grep -q 'a run sheet lies in' "$work/said"; } # whoever cannot tell where it lies refuses it
+}
+
+command_fares() { # command
+    extra=
+    go "FAULT_COUNT=$work/count" "$1"
+    keep
+    read -r allocations calls <"$work/count"
+    longest=$(cat "$work/stdout" "$work/here"/out.* | wc -c)
+    expect "memory refused: $1" each memory "$allocations" FAULT_MEMORY fares_without_memory "$1"
+    if [ $whole = no ] && is_slow "$1"; then return; fi
+    expect "calls fail: $1" each calls "$calls" FAULT_CALL could_not "$1"
+    expect "cut off: $1" each bytes "$longest" FAULT_BYTES could_not "$1"
+    expect "signals: $1" signals "$allocations" FAULT_MEMORY "$1"
+    expect "signals between files: $1" signals "$calls" FAULT_CALL "$1"
+}
+
+streams() { # all three closed in turn, and a full disk: files are whole, and what could not be said is said
+    words="run small.bath --csv out.csv"
+    go "" "$words"
+    keep
+    for closed in '<&-' '2>&-' '<&- 2>&-'; do
+        (cd "$work/here" && eval "\"$program\" $words >\"$work/stdout\" $closed")
+        ended=$?
+        { is_as_ever && files_are_whole; } || return 1
+    done
+    for closed in '>&-' '>/dev/full' '>&- 2>&-' '<&- >&- 2>&-'; do
+        (cd "$work/here" && eval "\"$program\" $words 2>\"$work/said\" $closed")
+        ended=$?
+        [ $ended -eq 1 ] && files_are_whole && cmp "$work/here/out.csv" "$work/whole/out.csv" || return 1
+    done
+    for full in csv html; do
+        (cd "$work/here" && "$program" run small.bath --$full /dev/full >"$work/stdout" 2>"$work/said")
+        ended=$?
+        could_not && [ $ended -eq 1 ] && files_are_whole || return 1
+    done
+}
+
+# The superuser may write anywhere but here.
+places() { # where nothing can be written
+    for place in /proc/out.csv missing/out.csv small.bath/out.csv .; do
+        (cd "$work/here" && "$program" run small.bath --csv "$place" >"$work/stdout" 2>"$work/said")
+        ended=$?
+        could_not && [ $ended -eq 1 ] && cmp "$work/stdout" "$work/whole.stdout" && files_are_whole || return 1
+    done
+}
+
+# Faults are put before the program by the loader; where that cannot be, they are skipped.
+if ! ${CC:-cc} -std=c17 -O1 -shared -fPIC -o "$shim" "$top/tests/faults/faults.c" -ldl 2>"$work/log" ||
+    ! LD_PRELOAD=$shim "$program" --version >/dev/null 2>&1; then
+    skip "faults: no library can be put before the program here"
+    finish
+    exit
+fi
+go "" "explore small.bath --samples 16 --threads 1 --csv out.csv"
+cp "$work/here/out.csv" "$work/rows.csv"
+IFS='
+'
+set -f
+set -- $commands
+set +f
+unset IFS
+for command in "$@"; do command_fares "$command"; done
+expect "closed streams and full disks" streams
+expect "places where nothing can be written" places
+finish
