@@ -1,6 +1,7 @@
 /* actions/action_take.c -- bath liquid is bailed or drained, and what was kept of it runs back in. */
 
 #include <math.h>
+#include <string.h>
 
 #include "actions/action.h"
 #include "actions/pour_hangs.h"
@@ -196,7 +197,8 @@ static bool parse_return(action_reader *r, cursor *c, boil_action *a, action_lin
     name.end = words_trim(name.at, c->at);
     if (name.at == name.end || !cursor_take(c, "over"))
         return cursor_error(&name, name.at, "say what and how slowly: 'return drum 1 over 10 min'");
-    snprintf(line->words, sizeof line->words, "return %s", words_quoted(name.at, (size_t)(c->end - name.at)).text);
+    const char *comma = memchr(name.at, ',', (size_t)(c->end - name.at)), *said = comma != NULL ? comma : c->end;
+    snprintf(line->words, sizeof line->words, "return %s", words_quoted(name.at, (size_t)(said - name.at)).text);
     const char *start = name.at;
     words_quote quoted = words_quoted(name.at, (size_t)(name.end - name.at));
     a->name = load_names_read(&r->names, &name);

@@ -24,7 +24,9 @@ action_text run_action_clock(const carried_out *o, const run_action *r)
 {
     double start = o->scenario->start_s;
     action_text t = {""};
-    TEXT_ADD(t.text, "%s", format_clock_exact(start, r->time_s).text);
+    const boil_load *l = action_load_of(&o->scenario->schedule.actions[r->action]);
+    bool found = r->lifting && l->at_boil; /* by the run: to the second nobody knows it */
+    TEXT_ADD(t.text, "%s", (found ? format_clock(start, r->time_s) : format_clock_exact(start, r->time_s)).text);
     if (r->times == 1)
         return t;
     double every_s = (r->last_s - r->time_s) / (double)(r->times - 1);

@@ -144,6 +144,13 @@ static void lane(strip *s, const char *name)
     writing(s, s->f->left - 4, s->y + BAR - 3, "end", name);
 }
 
+/* Out of the tank: told by its letter. */
+static void taken(const strip *s, double from_s, double to_s)
+{
+    bar(s, from_s, to_s, "#fff");
+    writing(s, x_at(s, to_s) + 2, s->y + BAR - 3, "start", "b");
+}
+
 static void bars(strip *s)
 {
     const boil_history *c = &s->o->central;
@@ -156,6 +163,8 @@ static void bars(strip *s)
         bar(s, c->additions[i].time_s, c->additions[i].time_s + c->additions[i].over_s, "#bbb");
     for (size_t i = 0; i < c->valve_count; i += 2)
         bar(s, c->valve_s[i], i + 1 < c->valve_count ? c->valve_s[i + 1] : (double)NAN, "#ddd");
+    for (size_t i = 0; i < c->takes_count; i++)
+        taken(s, c->takes[i].time_s, c->takes[i].time_s + c->takes[i].over_s);
     s->y += BAR + 4;
     lane(s, "loads");
     for (size_t i = 0; i < c->loads_count; i++)
@@ -213,7 +222,8 @@ void page_strip(html *h, const carried_out *o, const boil_history *trace, unit_s
     html_open(h, "figure", NULL);
     for (size_t i = 0; i < sizeof forms / sizeof forms[0]; i++)
         draw(h, o, trace, s, &forms[i]);
-    html_element(h, "figcaption", NULL, "Black: the bath is quiet.%s",
+    html_element(h, "figcaption", NULL, "Black: the bath is quiet.%s%s",
+                 o->central.takes_count > 0 ? " b: bailed or drained." : "",
                  isnan(o->central.summary.overflow_s) ? "" : " After the first overflow it is no prediction.");
     html_close(h);
 }

@@ -43,15 +43,16 @@ const char page_style[] =
     "\n.sheet,.sheet tbody,.sheet tr{display:block}.sheet thead tr+tr{display:none}.sheet thead,.sheet thead td{display:block}"
     "\n.sheet tbody tr{border:1px solid var(--line);margin:.5rem 0;padding:.3rem}"
     "\n.sheet tbody td,.sheet tbody th{display:inline;border:0;width:auto;padding:.1rem .3rem}"
-    "\n.sheet tbody .expect,.sheet tbody .reading{display:block}.sheet tbody .reading{border-bottom:1px solid var(--line);"
+    "\n.sheet tbody .expect,.sheet tbody .reading,.sheet caption{display:block;width:auto}.sheet tbody "
+    ".reading{border-bottom:1px solid var(--line);"
     "height:2rem}}";
 
 const char page_style_paper[] =
     "\n@media print{:root{color-scheme:light;--ink:#000;--paper:#fff;--line:#666;--soft:#eee;--dim:#333}"
     "\nbody{max-width:none;padding:0 1px;font-size:9pt;line-height:1.25}th,td{padding:.5mm 1.2mm}"
-    "\nh1{font-size:15pt}h2{font-size:11pt;break-after:avoid;margin:2mm 0 .5mm}p{margin:1mm 0}"
+    "\nh1{font-size:15pt}h2{font-size:11pt;break-after:avoid;margin:1.2mm 0 .3mm}p{margin:.7mm 0}"
     "\n.verdict{font-size:11pt}.gist{gap:.3mm 3mm;grid-template-columns:18mm 1fr}.wide{overflow:visible;margin:1mm 0}"
-    "\nthead{display:table-header-group}caption{break-after:avoid}"
+    "\nthead{display:table-header-group}caption{break-after:avoid;padding:.2mm 0}"
     "\ntr,.numbers,figure,.caution-box,.sign,li{break-inside:avoid}.new-page{break-before:page}"
     "\n.caution-box,.rule{padding:1mm 2mm}.tank svg{max-width:none;max-height:88mm}.strip{max-height:82mm}"
     "\n.sheet tbody tr{height:8.2mm}.sheet th,.sheet td{padding:.2mm 1mm;line-height:1.12}"
@@ -60,7 +61,10 @@ const char page_style_paper[] =
     "\n.numbers{font-size:8pt}.numbers th,.numbers td{padding:.1mm 1.2mm}.findings{font-size:8pt}"
     "\n[aria-labelledby=loads] .wide{columns:2;column-gap:6mm}[aria-labelledby=loads] "
     ".numbers{break-inside:auto;width:100%;font-size:7.5pt}"
-    "\n[aria-labelledby=summary]{columns:2;column-gap:6mm;font-size:8pt}#summary{column-span:all}"
-    "\n.cautions{columns:2;column-gap:4mm;margin:1mm 0;font-size:8pt}.given{columns:2;font-size:8pt}.inputs{min-width:0}"
+    "\n[aria-labelledby=summary]{display:grid;grid-template-columns:2fr 3fr;column-gap:6mm;align-items:start;font-size:7.5pt}"
+    "#summary{grid-column:1/-1}#summary~p{grid-column:1;margin:.4mm 0}"
+    "#summary~.wide~.wide{grid-column:2;grid-row:2/span 12}"
+    "\n.cautions{columns:2;column-gap:4mm;margin:1mm 0;font-size:8pt}.given{columns:3;font-size:7.5pt;line-height:1.15}.given "
+    "div{gap:1mm}.inputs{min-width:0}"
     "\n#limits~*{font-size:7pt;line-height:1.1;margin:0;padding-left:4mm}.given~p{display:none}details,footer{display:none}"
     "\n.signal{background:none;color:#000;border:1px solid #000;padding:0 1mm}small,figcaption{font-size:8pt}}\n";
