@@ -22,8 +22,11 @@ boil_load boil_correct_next_load(const boil_plant *p, const boil_schedule *s)
             (heaviest == NULL || l->mass_kg + l->basket_kg > heaviest->mass_kg + heaviest->basket_kg))
             heaviest = l;
     }
-    if (heaviest != NULL)
-        return *heaviest;
+    if (heaviest != NULL) {
+        boil_load next = *heaviest;
+        next.latest_s = 0; /* of a clock that is not that of the correction */
+        return next;
+    }
     boil_load plate = boil_load_default();
     plate.mass_kg = p->limits.load_per_volume_kg_m3 * boil_tank_area(&p->tank) * p->tank.level_m;
     plate.size_m = 6.35e-3;

@@ -131,6 +131,7 @@ boil_outcome boil_load_size_repeated(const boil_load *l, double interval_s, doub
     boil_action action = {.kind = BOIL_ACTION_LOAD, .is.load = *l};
     if (!isfinite(l->immersed_s))
         action.is.load.immersed_s = interval_s;
+    action.is.load.latest_s = 0; /* of a clock that is not this schedule's */
     double count = 8 + ceil(action.is.load.immersed_s / interval_s);
     if (!(count <= most))
         return BOIL_BAD_INPUT;

@@ -273,6 +273,26 @@ static void test_interval_of_the_ideal_case(void **state)
     assert_close(interval, ideal, 0.03, 0);
 }
 
+/* The last moment of its own shift says nothing of a load that is repeated, or comes next: it would stay out. */
+static void test_a_moment_of_another_clock_is_forgotten(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(25e3);
+    boil_action a = plate_action(0, 4);
+    a.is.load.at_boil = true;
+    a.is.load.immersed_s = 600;
+    a.is.load.latest_s = 700;
+    boil_schedule shift, repeated;
+    boil_schedule_init(&shift, 3600);
+    assert_int_equal(boil_schedule_add(&shift, &a), BOIL_OK);
+    assert_int_equal(boil_load_size_repeated(&a.is.load, 120, 60, &repeated), BOIL_OK);
+    for (size_t i = 0; i < repeated.count; i++)
+        assert_true(repeated.actions[i].is.load.at_boil && repeated.actions[i].is.load.latest_s == 0);
+    assert_close(boil_correct_next_load(&p, &shift).latest_s, 0, 0, 0);
+    boil_schedule_free(&shift);
+    boil_schedule_free(&repeated);
+}
+
 static void test_never_short_enough(void **state)
 {
     (void)state;
@@ -331,6 +351,7 @@ int main(void)
         cmocka_unit_test(test_no_heat_does_both),
         cmocka_unit_test(test_heaviest_holds_and_one_per_cent_more_does_not),
         cmocka_unit_test(test_interval_of_the_ideal_case),
+        cmocka_unit_test(test_a_moment_of_another_clock_is_forgotten),
         cmocka_unit_test(test_never_short_enough),
         cmocka_unit_test(test_calm_ideal),
         cmocka_unit_test(test_heat_up),
