@@ -127,6 +127,15 @@ static const char *colon(const cursor *c, const char *section)
     return at;
 }
 
+/* One of a key's own words is meant as it stands. */
+static bool is_own_word(const key *k, const cursor *value)
+{
+    for (size_t i = 0; k->choices != NULL && k->choices[i] != NULL; i++)
+        if (words_same(value->at, (size_t)(value->end - value->at), k->choices[i]))
+            return true;
+    return false;
+}
+
 static void note_setting(draft *d, cursor *c, const char *section)
 {
     const char *equals = memchr(c->at, '=', (size_t)(c->end - c->at));
@@ -152,7 +161,7 @@ static void note_setting(draft *d, cursor *c, const char *section)
     line->value.at = words_skip(equals + 1, c->end);
     if (k->kind == KEY_TITLE)
         whole_line(&line->value);
-    else if (k->kind != KEY_PATH && k->kind != KEY_WORD)
+    else if (k->kind != KEY_PATH && k->kind != KEY_WORD && !is_own_word(k, &line->value))
         habits_of_value(&line->value);
 }
 

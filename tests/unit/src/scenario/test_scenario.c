@@ -470,6 +470,9 @@ static void propane_may_be_said_by_its_flow(void **state)
     read_good(TANK "[heat]\nfuel = propane\ninput = 330 kBtu/h\n[prices]\ngas = 1.20 per therm\n", &s, &m);
     assert_int_equal(s.fuel, FUEL_PROPANE);
     forget(&s, &m);
+    read_good(TANK "[heat]\nsource = natural gas\nfuel = natural gas\ninput = 330 kBtu/h\n", &s, &m);
+    assert_true(s.fuel == FUEL_NATURAL_GAS && m.remarks == 1); /* about the source */
+    forget(&s, &m);
     EXPECT(TANK "[heat]\ninput = 3.6 gal/h\n[prices]\ngas = 2.50 per gal\n", "10:9: a flow is an input of liquid propane alone",
            "12:7: natural gas is priced by its heat");
     EXPECT(TANK "[heat]\nsource = electric\nfuel = propane\ninput = 50 kW\n", "11:1: 'fuel' belongs to source = gas");
