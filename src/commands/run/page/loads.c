@@ -4,6 +4,7 @@
 #include <stdlib.h>
 
 #define LISTED_MAX ((size_t)60)
+#define MANY 10 /* on paper they stand in two columns; of fewer the second would have no head */
 
 static void row(html *h, const carried_out *o, const carried_out_line *l, unit_system s)
 {
@@ -31,7 +32,8 @@ void page_loads(html *h, const carried_out *o, unit_system s)
     snprintf(lowest, sizeof lowest, "Lowest, %s", format_unit(s, DIM_TEMPERATURE));
     const char *const heads[] = {"In", "Load", "Boil lost", "Back after", lowest, "Hot after", NULL};
     if (o->central.loads_count > 0) {
-        html_open(h, "section", "aria-labelledby=\"loads\"");
+        html_open(h, "section",
+                  o->central.loads_count < MANY ? "aria-labelledby=\"loads\"" : "aria-labelledby=\"loads\" class=\"many\"");
         html_element(h, "h2", "id=\"loads\"", "Every load");
         html_table(h, "What became of each", "class=\"numbers\"", heads);
         for (size_t i = 0; i < count; i++)
