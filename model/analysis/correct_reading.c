@@ -43,6 +43,7 @@ static void set_start(boil_correct_work *c, const boil_plant *p, const boil_corr
     start->charge.value = asked->reads_K;
     start->charge.temperature_K = 0;
     start->afloat.mass_kg = 0;
+    start->crust_kg = 0;
     start->tank.level_m = asked->level_m;
 }
 

@@ -185,12 +185,12 @@ static void float_water(boil_bath *b, const boil_water_afloat *a, double y[])
     y[BOIL_STATE_LAYER_HEAT] = a->mass_kg * fresh;
 }
 
-/* Out of what is dissolved, in the charge's proportion of the two that crystallise. */
+/* Out of what is dissolved, in the charge's proportion of the two that crystallise; case/plant.c sees to it that there is enough. */
 static void hang_crust(double crust_kg, double y[])
 {
     static const int of[] = {BOIL_NANO3, BOIL_NANO2};
     double both_kg = y[BOIL_STATE_BATH_NANO3] + y[BOIL_STATE_BATH_NANO2];
-    if (!(crust_kg > 0))
+    if (!(crust_kg > 0 && crust_kg < both_kg))
         return;
     for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
         double kg = crust_kg * y[BOIL_STATE_BATH_NAOH + of[i]] / both_kg;

@@ -61,6 +61,22 @@ static void it_is_what_a_night_leaves(void **state)
     boil_history_free(&h);
 }
 
+/* What is worked out of a bath at its boil, or of one that is charged anew, has no crust. */
+static void a_trial_at_the_boil_has_none(void **state)
+{
+    (void)state;
+    boil_plant p = cold_plant(20), bare = cold_plant(0);
+    boil_steady_state a, b;
+    boil_run_options o = boil_run_options_default();
+    double with_s, bare_s;
+    assert_int_equal(boil_steady_state_at(&p, 50e3, &a), BOIL_OK);
+    assert_int_equal(boil_steady_state_at(&bare, 50e3, &b), BOIL_OK);
+    assert_memory_equal(&a, &b, sizeof a);
+    assert_int_equal(boil_steady_state_heat_up(&p, &o, 50e3, &with_s), BOIL_OK);
+    assert_int_equal(boil_steady_state_heat_up(&bare, &o, 50e3, &bare_s), BOIL_OK);
+    assert_close(with_s, bare_s, 0, 0);
+}
+
 static void what_cannot_be_is_refused(void **state)
 {
     (void)state;
@@ -86,6 +102,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(it_is_of_the_charge),
         cmocka_unit_test(it_is_what_a_night_leaves),
+        cmocka_unit_test(a_trial_at_the_boil_has_none),
         cmocka_unit_test(what_cannot_be_is_refused),
     };
     return cmocka_run_group_tests_name("found crust", tests, NULL, NULL);
