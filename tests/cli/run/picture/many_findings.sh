@@ -7,7 +7,7 @@ duration = 3 h
 [tank]
 length = 30 in
 width = 20 in
-depth = 60 in
+depth = 80 in
 level = 55 in
 [bath]
 salts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2
