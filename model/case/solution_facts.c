@@ -1,5 +1,7 @@
 #include "case/solution_facts.h"
 
+#include <math.h>
+
 #include "base/constants.h"
 #include "properties/solution.h"
 
@@ -32,7 +34,8 @@ boil_outcome boil_solution_facts_of(const boil_plant *p, boil_solution_facts *ou
     out->density_kg_m3 = boil_solution_density(&kilogram, out->temperature_K);
     out->hot_kg_m3 = boil_solution_density(&kilogram, out->boiling_point_K);
     out->cold_kg_m3 = boil_solution_density(&kilogram, BOIL_ZERO_CELSIUS + 20);
-    out->gravity_60F = boil_solution_density(&kilogram, SIXTY_DEGF_K) / boil_water_density(SIXTY_DEGF_K);
+    /* No salt makes it lighter: water by itself is 1, whatever is rounded. */
+    out->gravity_60F = fmax(1, boil_solution_density(&kilogram, SIXTY_DEGF_K) / boil_water_density(SIXTY_DEGF_K));
     out->water_activity = boil_solution_activity_near(&kilogram, out->temperature_K, &guess);
     out->heat = boil_solution_heat(&kilogram, out->temperature_K);
     out->dilution_J_kg = boil_water_enthalpy(out->temperature_K) - out->heat.water;
