@@ -6,14 +6,18 @@
    dilution, k_L salt from the surface (transfer/skin.h; where the skin is as strong as the bath, "none", more evaporates and the boil
    stays away longer, the grave side):
 
-                    C                       eta    x     m     C_d     path, mm   K              L1       k_L
-       likely       the plant's             0.05   1     1     0.2     3          the plant's    1        the plant's
-       likely, wide                    as likely                                  pool law       1        the plant's
-       grave        0.3                     0.20   0.3   0     none    1.3        to 1.53        1.055    none
-       sudden       10 until a boil is      0.20   0.3   0     none    1.3, 3     to 1.53        1.055    none
+                    C                       eta    x     m     C_d     path, mm   K              L1       k_L          f
+       likely       the plant's             0.05   1     1     0.2     3          the plant's    1        the plant's  the plant's
+       likely, wide                    as likely                                  pool law       1        the plant's  the plant's
+       grave        0.3                     0.20   0.3   0     none    1.3        to 1.53        1.055    none         graver
+       sudden       10 until a boil is      0.20   0.3   0     none    1.3, 3     to 1.53        1.055    none         graver
                     back, 0.3 for a minute                     or 8
-       mild         3                       0.02   3     1     all     3 or 8     5              0.89     the plant's
-       trigger      0.3                     0.20   10    1     all     1.3        to 1.53        1.055    none
+       mild         3                       0.02   3     1     all     3 or 8     5              0.89     the plant's  the plant's
+       trigger      0.3                     0.20   10    1     all     1.3        to 1.53        1.055    none         graver
+
+   f, elevation factor: at a given strength a working bath boils up to 5 K lower or 3 K higher than the correlations have it, an eighth
+   and a fourteenth of how far it boils above water (properties/solution.h). Where the boiling point is given the graver is 0.88: the bath is the
+   stronger, and water finds more heat in it; where the strength is, 1.07: it is the hotter. Where there is no such bath, the plant's.
 
    Trigger is how a sudden run goes on from a moment at which what floats may let go although the bath does not boil: steam of partial
    mixtures then escapes and stirs (transfer/overturn.h (4)), where in all others it is taken to condense in the layer. As a law

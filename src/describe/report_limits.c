@@ -9,7 +9,8 @@ const char report_purpose[] = "One well-mixed bath in one of two states: quiet, 
 const char *const report_limits[] = {
     "Measured data of the mixed salts exist (boilback-limits(7) says where) and could not be compared. At a given "
     "strength the real boiling point may lie 5 K lower or 3 K higher (much nitrate: 6 and 4; plain NaOH: 4 and 2); elevation "
-    "factor corrects for a shop that knows both. Given the boiling point, most predictions hardly depend on it.",
+    "factor corrects for a shop that knows both. Given the boiling point, most predictions hardly depend on it; the grave runs "
+    "have the graver end of it.",
     "Published laws differ up to tenfold in how fast floating water turns over, sixfold in how much heat reaches it "
     "and threefold in how far steam swells a bath, and no one number errs on the side of the warning. So a case is run with "
     "several sets of these laws: what only some of them show is called possible. "
