@@ -191,7 +191,7 @@ boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_
     if (v->layer.soaking_kg_s > 0)
         boil_rates_soak_salts(y, v->layer.soaking_kg_s * v->layer.wetted.dissolved, &v->salts);
     if (outcome == BOIL_OK)
-        outcome = boil_rates_of_surface(b, &v->solution, &v->salts, &v->layer, v->pool.leaving_kg_s, &v->surface);
+        outcome = boil_rates_of_surface(b, &v->solution, &v->salts, &v->layer, v->pool.leaving_kg_s, g, &v->surface);
     if (outcome != BOIL_OK)
         return outcome;
     v->inflow = boil_rates_of_inflow(b, v->control.valve_kg_s, &v->surface);

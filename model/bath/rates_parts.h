@@ -26,7 +26,8 @@ boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[],
                                  const boil_rates_pool *pool, const boil_rates_salts *salts, double heater_W,
                                  boil_rates_guess *g, boil_rates_layer *out);
 boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_salts *salts,
-                                   const boil_rates_layer *layer, double steam_leaving_kg_s, boil_rates_surface *out);
+                                   const boil_rates_layer *layer, double steam_leaving_kg_s, boil_rates_guess *g,
+                                   boil_rates_surface *out);
 boil_rates_inflow boil_rates_of_inflow(const boil_bath *b, double valve_kg_s, const boil_rates_surface *surface);
 boil_rates_outflow boil_rates_of_outflow(const boil_bath *b, const double y[], const boil_rates_solution *s,
                                          const boil_rates_salts *salts, const boil_rates_layer *layer);

@@ -7,6 +7,7 @@
 #include "bath/bath.h"
 #include "properties/boiling_curve.h"
 #include "transfer/flash.h"
+#include "transfer/surface.h"
 
 /* Within which water soaks into dry salt, s: judgement, 1 to 10. */
 #define BOIL_RATES_SOAKS_S 2.0
@@ -17,6 +18,7 @@ typedef struct {
     double temperature_K;        /* of the bath */
     boil_flash_table flash;      /* of the bath whose layer lets go */
     boil_boiling_curve curve;    /* of the run's air: filled as it goes, from nothing else */
+    boil_wall_table wall;        /* of the tank in its room, likewise */
 } boil_rates_guess;
 
 /* The bath's solution, at its mode's temperature. */

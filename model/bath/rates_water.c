@@ -184,10 +184,11 @@ static double surface_temperature(const boil_rates_solution *s, const boil_rates
 }
 
 boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_salts *salts,
-                                   const boil_rates_layer *layer, double steam_leaving_kg_s, boil_rates_surface *out)
+                                   const boil_rates_layer *layer, double steam_leaving_kg_s, boil_rates_guess *g,
+                                   boil_rates_surface *out)
 {
     const boil_plant *p = b->plant;
-    *out = (boil_rates_surface){.wall_W = boil_wall_loss(&p->losses, &p->tank, &b->ambient, s->temperature_K)};
+    *out = (boil_rates_surface){.wall_W = boil_wall_table_loss(&g->wall, &p->losses, &p->tank, &b->ambient, s->temperature_K)};
     double bath_K = surface_temperature(s, salts);
     boil_outcome outcome = open_surface(b, s, layer, bath_K, steam_leaving_kg_s, out);
     if (outcome != BOIL_OK)

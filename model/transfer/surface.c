@@ -344,3 +344,44 @@ double boil_wall_loss(const boil_losses *l, const boil_tank *t, const boil_ambie
 {
     return boil_wall_coefficient(l, t, ambient, liquid_K) * boil_tank_cooled_area(t) * (liquid_K - ambient->temperature_K);
 }
+
+/* U and its slope by the difference, W/m2K2, by differences of fourth order. */
+static double wall_point(const boil_losses *l, const boil_tank *t, const boil_ambient *ambient, double difference,
+                         double *slope)
+{
+    const double e = 0.1;
+    double u[5];
+    for (int i = 0; i < 5; i++)
+        u[i] = boil_wall_coefficient(l, t, ambient, ambient->temperature_K + difference + (i - 2) * e);
+    *slope = (8 * (u[3] - u[1]) - (u[4] - u[0])) / (12 * e);
+    return u[2];
+}
+
+static const double *wall_cell(boil_wall_table *w, const boil_losses *l, const boil_tank *t, const boil_ambient *ambient,
+                               int kelvin)
+{
+    int at = kelvin % BOIL_WALL_CELLS;
+    double *c = w->U[at], slope0, slope1;
+    if (w->kelvin[at] != kelvin) {
+        double u0 = wall_point(l, t, ambient, kelvin, &slope0), u1 = wall_point(l, t, ambient, kelvin + 1, &slope1);
+        w->kelvin[at] = kelvin;
+        c[0] = u0;
+        c[1] = slope0;
+        c[2] = 3 * (u1 - u0) - 2 * slope0 - slope1;
+        c[3] = 2 * (u0 - u1) + slope0 + slope1;
+    }
+    return c;
+}
+
+double boil_wall_table_loss(boil_wall_table *w, const boil_losses *l, const boil_tank *t, const boil_ambient *ambient,
+                            double liquid_K)
+{
+    const double least_K = 30, most_K = 400; /* below, the cube root bends too much */
+    double difference = liquid_K - ambient->temperature_K;
+    bool insulated = !(l->wall_coefficient_W_m2K >= 0) && t->wall_thickness_m > 0 && t->insulation_m > 0;
+    if (!insulated || !(difference >= least_K && difference < most_K))
+        return boil_wall_loss(l, t, ambient, liquid_K);
+    double u = difference - (int)difference;
+    const double *c = wall_cell(w, l, t, ambient, (int)difference);
+    return (c[0] + u * (c[1] + u * (c[2] + u * c[3]))) * boil_tank_cooled_area(t) * difference;
+}

@@ -73,4 +73,14 @@ boil_outcome boil_surface_exchange(const boil_losses *l, const boil_surface_air 
 double boil_wall_coefficient(const boil_losses *l, const boil_tank *t, const boil_ambient *ambient, double liquid_K); /* U */
 double boil_wall_loss(const boil_losses *l, const boil_tank *t, const boil_ambient *ambient, double liquid_K);        /* W */
 
+/* The same from a table of the insulated wall's U that a run fills where it comes by: cubics over a kelvin each, from there alone, so that
+   no answer hangs on another. Within 1e-8 of itself. Zero it for an empty one; it belongs to one tank in one room. */
+enum { BOIL_WALL_CELLS = 64 };
+typedef struct {
+    int kelvin[BOIL_WALL_CELLS]; /* of difference to the room, that a cell begins with; 0: empty */
+    double U[BOIL_WALL_CELLS][4];
+} boil_wall_table;
+double boil_wall_table_loss(boil_wall_table *w, const boil_losses *l, const boil_tank *t, const boil_ambient *ambient,
+                            double liquid_K);
+
 #endif

@@ -489,6 +489,32 @@ static void the_outside_of_the_insulation_is_in_balance(void **state)
     }
 }
 
+/* A table filled in any order gives the same to the last bit, and what the balance above gives to 1e-8. */
+static void a_table_of_the_wall_is_the_wall(void **state)
+{
+    (void)state;
+    boil_losses l = boil_losses_default();
+    boil_ambient r = boil_ambient_default();
+    boil_tank t = boil_tank_default();
+    double worst = 0;
+    t.length_m = t.width_m = 1;
+    t.level_m = 0.5;
+    for (t.insulation_m = 1e-3; t.insulation_m < 0.5; t.insulation_m *= 3) {
+        boil_wall_table up = {.kelvin = {0}}, down = {.kelvin = {0}};
+        for (double d = -30; d < 180; d += 0.317)
+            boil_wall_table_loss(&up, &l, &t, &r, r.temperature_K + d);
+        for (double d = 180; d > -30; d -= 0.317) {
+            double liquid_K = r.temperature_K + d, loss = boil_wall_table_loss(&down, &l, &t, &r, liquid_K);
+            assert_true(loss == boil_wall_table_loss(&up, &l, &t, &r, liquid_K));
+            double off = loss / boil_wall_loss(&l, &t, &r, liquid_K) - 1;
+            assert_true(isfinite(off));
+            worst = fmax(worst, fabs(off));
+        }
+    }
+    print_message("table of the wall within %.1e\n", worst);
+    assert_true(worst < 1e-8);
+}
+
 static void losses_refuse_what_is_out_of_range(void **state)
 {
     (void)state;
@@ -540,6 +566,7 @@ int main(void)
         cmocka_unit_test(any_input_has_an_answer),
         cmocka_unit_test(walls_lose_what_is_stated),
         cmocka_unit_test(the_outside_of_the_insulation_is_in_balance),
+        cmocka_unit_test(a_table_of_the_wall_is_the_wall),
         cmocka_unit_test(losses_refuse_what_is_out_of_range),
     };
     return cmocka_run_group_tests_name("surface", tests, NULL, NULL);
