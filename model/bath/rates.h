@@ -14,4 +14,7 @@ boil_rates_guess boil_rates_guess_at(double temperature_K); /* for a bath near a
 boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v,
                            double dydt[]);
 
+/* Of the bath's solution, Pa s. It costs more than its boiling point, and most moments need none: so it is no part of the view. */
+double boil_rates_viscosity(const boil_bath *b, const boil_rates_solution *s);
+
 #endif

@@ -5,6 +5,7 @@
 #include "properties/solubility.h"
 #include "properties/viscosity.h"
 #include "properties/water.h"
+#include "bath/rates.h"
 #include "bath/rates_parts.h"
 #include "transfer/dissolution.h"
 
@@ -57,9 +58,13 @@ static boil_range or_depth(boil_range range, double depth_m)
 static boil_convection_liquid to_convection(const boil_bath *b, const boil_rates_solution *s)
 {
     const boil_transport *x = &b->plant->transport;
-    return (boil_convection_liquid){s->density_kg_m3, s->heat.solution.heat_capacity_J_K / s->mass_kg,
-                                    x->viscosity_factor * boil_viscosity_solution(&s->mixture, s->temperature_K),
+    return (boil_convection_liquid){s->density_kg_m3, s->heat.solution.heat_capacity_J_K / s->mass_kg, (double)NAN,
                                     x->conductivity_W_mK, x->expansion_1_K};
+}
+
+double boil_rates_viscosity(const boil_bath *b, const boil_rates_solution *s)
+{
+    return b->plant->transport.viscosity_factor * boil_viscosity_solution(&s->mixture, s->temperature_K);
 }
 
 boil_outcome boil_rates_of_solution(const boil_bath *b, const double y[], boil_rates_guess *g, boil_rates_solution *s)
@@ -126,15 +131,15 @@ boil_rates_pool boil_rates_of_pool(const boil_bath *b, const double y[], const b
     return o;
 }
 
-static double body_heat(const boil_bath *b, const boil_bath_body *o, double t, const double y[], const boil_rates_solution *s,
-                        double agitation_m_s, double dydt[])
+static double body_heat(const boil_bath *b, const boil_bath_body *o, double t, const double y[],
+                        const boil_convection_liquid *liquid, double bath_K, double agitation_m_s, double dydt[])
 {
     const double *own = y + BOIL_STATE_FIXED + o->at;
     double rates[BOIL_CONDUCTION_UNKNOWNS_MAX], h = o->coefficient_W_m2K;
     if (!(h > 0))
         h = b->plant->pool.part_coefficient_factor *
-            boil_convection_bath_side(&s->convection, o->body.height_m, s->temperature_K - own[0], agitation_m_s);
-    double heat = boil_conduction_rates(&o->body, own, s->temperature_K, h, boil_bath_body_immersed(o, t), rates);
+            boil_convection_bath_side(liquid, o->body.height_m, bath_K - own[0], agitation_m_s);
+    double heat = boil_conduction_rates(&o->body, own, bath_K, h, boil_bath_body_immersed(o, t), rates);
     if (dydt)
         memcpy(dydt + BOIL_STATE_FIXED + o->at, rates, (size_t)o->body.unknowns * sizeof(double));
     return heat;
@@ -166,13 +171,16 @@ boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double 
                                      const boil_rates_pool *pool, double dydt[])
 {
     boil_rates_loads l = {0, 0, 0, -1e6};
+    boil_convection_liquid liquid = s->convection;
+    if (b->bodies_count > 0)
+        liquid.viscosity_Pa_s = boil_rates_viscosity(b, s);
     for (size_t i = 0; i < b->bodies_count; i++) {
         const boil_bath_body *o = &b->bodies[i];
         if (o->pocket_kg > 0) {
             add_pocket(b, o, t, y, s->temperature_K, dydt, &l);
             continue;
         }
-        l.heat_W += body_heat(b, o, t, y, s, pool->agitation_m_s, dydt);
+        l.heat_W += body_heat(b, o, t, y, &liquid, s->temperature_K, pool->agitation_m_s, dydt);
         l.displaced_m3 += o->displaced_m3 * boil_bath_body_immersed(o, t);
         if (o->lifting)
             l.drag_kg_s += o->drag_out_kg / (o->out_end_s - o->out_start_s);
@@ -192,7 +200,7 @@ static boil_dissolution_place dissolving_place(const boil_bath *b, const boil_ra
     return (boil_dissolution_place){.grain_m = b->plant->fittings.grain_m,
                                     .temperature_K = s->temperature_K,
                                     .liquid_kg_m3 = s->density_kg_m3,
-                                    .viscosity_Pa_s = s->convection.viscosity_Pa_s,
+                                    .viscosity_Pa_s = boil_rates_viscosity(b, s),
                                     .brine_kg_m3 = brine_kg_m3,
                                     .brine_viscosity_Pa_s = thicker * boil_viscosity_solution(&brine, s->temperature_K),
                                     .strength_difference_kg_m3 = fmax(0, stronger),

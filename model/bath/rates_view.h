@@ -29,7 +29,7 @@ typedef struct {
     boil_slope slope; /* of the boiling point */
     double equivalent_molality;
     boil_bath_heat heat;               /* of the solution, undissolved salts and tank steel */
-    boil_convection_liquid convection; /* the same liquid, to the laws of convection */
+    boil_convection_liquid convection; /* the same liquid, to the laws of convection, its viscosity NaN: boil_rates_viscosity */
     boil_range range;
 } boil_rates_solution;
 

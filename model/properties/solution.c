@@ -87,23 +87,26 @@ boil_conditions boil_conditions_at(double pressure_Pa, double elevation_factor)
     return (boil_conditions){pressure_Pa, boil_water_saturation_temperature(pressure_Pa), elevation_factor};
 }
 
+/* Where (1) holds: ln a with its slopes, that of M/s by it, and how much less than the masses' part M rises. */
+typedef struct {
+    double ln_a, by_M, by_T, ratio_a, stiffness;
+} equilibrium;
+
 /* Equation (1) at a fixed temperature by Newton on M, until a step is within a share of it: what is left in ln a then, carried on
-   along its slope, is of second order in that step. */
-static boil_outcome equivalent_molality(const boil_molalities *n, double T, double within, double *M, double *ln_a,
-                                        double *by_M, double *by_T)
+   along its slope, is of second order in that step. The slopes are those before it. */
+static boil_outcome equivalent_molality(const boil_molalities *n, double T, double within, double *M, equilibrium *e)
 {
     double x = *M > 0 ? *M : n->hydroxide + 0.4 * (n->nitrate + n->nitrite);
     for (int i = 0; i < 60; i++) {
-        double s, ratio_a;
-        *ln_a = boil_activity_log(x, T, by_M, by_T);
-        double ratio = boil_activity_ratio(x, *ln_a, *by_M, &s, &ratio_a);
-        double f = x - n->hydroxide - n->others * ratio;
-        double slope = 1 - n->others * (x < 1e-9 ? 0 : 1 / s + ratio_a * *by_M);
-        double step = f / (slope > 0.05 ? slope : 0.05);
+        double s;
+        e->ln_a = boil_activity_log(x, T, &e->by_M, &e->by_T);
+        double ratio = boil_activity_ratio(x, e->ln_a, e->by_M, &s, &e->ratio_a);
+        e->stiffness = 1 - n->others * (x < 1e-9 ? 0 : 1 / s + e->ratio_a * e->by_M);
+        double f = x - n->hydroxide - n->others * ratio, step = f / (e->stiffness > 0.05 ? e->stiffness : 0.05);
         double next = fmax(x - step, 0.3 * x);
         if (fabs(next - x) <= within * (1 + x)) {
             *M = next;
-            *ln_a += *by_M * (next - x);
+            e->ln_a += e->by_M * (next - x);
             return BOIL_OK;
         }
         x = next;
@@ -186,11 +189,12 @@ double boil_solution_activity_near(const boil_mixture *m, double temperature_K, 
 {
     const double within = 1e-11; /* above the rounding of the correlation near its end */
     boil_molalities n = boil_molalities_of(m);
-    double M = guess->equivalent_molality, ln_a, by_M, by_T;
-    if (equivalent_molality(&n, temperature_K, within, &M, &ln_a, &by_M, &by_T) != BOIL_OK)
+    double M = guess->equivalent_molality;
+    equilibrium e;
+    if (equivalent_molality(&n, temperature_K, within, &M, &e) != BOIL_OK)
         return (double)NAN;
     guess->equivalent_molality = M;
-    return exp(ln_a);
+    return exp(e.ln_a);
 }
 
 /* The elevation factor: p(T) = psat(T - f [T - Tsat(p)]), and its slopes. */
@@ -209,16 +213,13 @@ double boil_solution_log_vapour_pressure(const boil_conditions *c, const boil_mi
                                          double *molality, double *by_T, double *by_strength)
 {
     boil_molalities n = boil_molalities_of(m);
-    double ln_a, by_M, activity_T, s, ratio_a;
-    if (equivalent_molality(&n, temperature_K, within, molality, &ln_a, &by_M, &activity_T) != BOIL_OK)
+    equilibrium e;
+    if (equivalent_molality(&n, temperature_K, within, molality, &e) != BOIL_OK)
         return (double)NAN;
-    double psat_T, ln_psat = boil_water_log_saturation_pressure(temperature_K, &psat_T), M = *molality;
-    boil_activity_ratio(M, ln_a, by_M, &s, &ratio_a);
+    double psat_T, ln_p = boil_water_log_saturation_pressure(temperature_K, &psat_T) + e.ln_a;
     /* Along (1): M moves with the activity, and with the strength as it does itself. */
-    double stiffness = 1 - n.others * (M < 1e-9 ? 0 : 1 / s + ratio_a * by_M);
-    *by_T = psat_T + activity_T + by_M * n.others * ratio_a * activity_T / stiffness;
-    *by_strength = by_M * M / stiffness;
-    double ln_p = ln_psat + ln_a;
+    *by_T = psat_T + e.by_T + e.by_M * n.others * e.ratio_a * e.by_T / e.stiffness;
+    *by_strength = e.by_M * *molality / e.stiffness;
     return c->elevation_factor == 1 ? ln_p : elevated(c->elevation_factor, temperature_K, ln_p, by_T, by_strength);
 }
 

@@ -10,6 +10,7 @@
 #include "properties/viscosity.h"
 #include "properties/water.h"
 #include "bath/modes.h"
+#include "bath/rates.h"
 #include "transfer/entrainment.h"
 
 typedef boil_actions_moment moment;
@@ -187,7 +188,7 @@ static boil_outcome load(const boil_action *a, const moment *m)
     parts.displaced_m3 = boil_load_displaced(l) - basket.displaced_m3;
     parts.takes_share_s = takes_share(m, l);
     parts.drag_out_kg =
-        boil_drag_out(l, s->convection.viscosity_Pa_s, s->density_kg_m3, m->bath->plant->transport.surface_tension_N_m);
+        boil_drag_out(l, boil_rates_viscosity(m->bath, s), s->density_kg_m3, m->bath->plant->transport.surface_tension_N_m);
     boil_outcome outcome = boil_recorder_load(m->recorder, m->time_s, l, m->bath, m->view, &parts.load);
     basket.load = parts.load;
     if (outcome == BOIL_OK)
