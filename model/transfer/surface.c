@@ -242,14 +242,13 @@ static bool fills_before(const surroundings *s, const skin *at)
 /* Writes the skin and the liquid there. */
 static bool find_skin(surroundings *s, skin *at, skin_liquid *f)
 {
-    const int rough_steps = 2;
-    const double near[] = {0.1, 0.02};
+    const double near = 0.01;
     double w = s->steam_kg_m2s;
     *at = (skin){s->liquid->temperature_K, 0};
     bool dry = s->film_W_m2 == 0 || (w > 0 && fills_before(s, at));
-    for (int i = 0; i < rough_steps && !dry; i++) {
+    if (!dry) {
         *f = rough_liquid(s, at);
-        improve(s, f, at, near[i]);
+        improve(s, f, at, near);
         dry = w > 0 && at->evaporation_kg_m2s <= 0;
     }
     if (!dry && (!evaporates(s, at, f) || w == 0 || at->evaporation_kg_m2s >= 0))
