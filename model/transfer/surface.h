@@ -60,7 +60,7 @@ typedef struct {
 
 boil_surface_air boil_surface_air_of(const boil_ambient *ambient);
 
-/* Solve (1) to (5) for the skin. It starts from the liquid alone and asks for two or three vapour pressures: no answer depends on
+/* Solve (1) to (5) for the skin. It starts from the liquid alone and asks for one or two vapour pressures: no answer depends on
    one before. Flows are continuous in bath temperature and steam; a bath at or above its boiling point is no exception. area 0
    gives zero flow and the bath's temperature. Writes *out; returns BOIL_OK or BOIL_NO_ROOT (only for values out of range or not
    finite). */
