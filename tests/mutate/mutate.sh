@@ -3,10 +3,11 @@
 # each FILE of model/ or src/ (mutants.awk says what), and tests are run until one fails: first the unit tests of its folder, that
 # of its own name before the others, then command-line tests. What all of them let pass survives, and is shown.
 #     SEED=1      which mutants are drawn
+#     LIMIT=30    s a test has before it counts as an endless loop
 #     MUTANTS=50  at most so many of all files together; 0: all
 #     UNIT="..."  unit tests, as tests/unit/model/case/test_grading, in place of those
 #     CASES=...   command-line tests, as run_cli.sh takes them; those of the file's command, or of run, unless it says so
-# A test that takes longer than 30 s has met an endless loop: the mutant is killed. A test that does so on the sound tree is left
+# A test that takes longer than that has met an endless loop: the mutant is killed. A test that does so on the sound tree is left
 # out. What the compiler refuses is no mutant.
 here=$(cd "$(dirname "$0")" && pwd)
 top=$(cd "$here/../.." && pwd)
@@ -18,7 +19,14 @@ if [ $# -eq 0 ]; then
 fi
 tree=$build/mutate/tree
 mkdir -p "$tree"
-(cd "$top" && tar cf - Makefile README.md DEVELOPERS.md model src tests scenarios plots) | (cd "$tree" && tar xf -)
+# What differs is copied and so is newer than what was built of it: also what a mutation that was broken off has left.
+(cd "$top" && find Makefile README.md DEVELOPERS.md model src tests scenarios plots -type f) | while IFS= read -r name; do
+    if ! cmp -s "$top/$name" "$tree/$name"; then
+        mkdir -p "$tree/$(dirname "$name")"
+        cp -p "$top/$name" "$tree/$name"
+        touch "$tree/$name"
+    fi
+done
 tree=$(cd "$tree" && pwd)
 work=$(mktemp -d) || exit 2
 trap 'rm -rf "$work"' EXIT
@@ -61,7 +69,7 @@ apply() {
 
 killed() { # file: by what; nothing: it survives
     while IFS= read -r test; do
-        timeout 30 "$test" >/dev/null 2>&1 || { echo "$test" | sed 's,.*/,,'; return; }
+        timeout "${LIMIT:-30}" "$test" >/dev/null 2>&1 || { echo "$test" | sed 's,.*/,,'; return; }
     done <"$work/tests"
     CASES=$(cases_of "$1") STOP=yes timeout 300 tests/run_cli.sh build/boilback 2>&1 | tail -1 | grep -q ' 0 failed' ||
         echo "command line"
@@ -79,7 +87,7 @@ begin() { # file: its tests are built and tried on the sound tree
     build_all $(cat "$work/all") || { cat "$work/build.log" >&2; exit 2; }
     : >"$work/tests"
     while IFS= read -r test; do
-        if timeout 30 "$test" >/dev/null 2>&1; then echo "$test" >>"$work/tests"; else echo "mutate: $test is left out" >&2; fi
+        if timeout "${LIMIT:-30}" "$test" >/dev/null 2>&1; then echo "$test" >>"$work/tests"; else echo "mutate: $test is left out" >&2; fi
     done <"$work/all"
 }
 

@@ -65,15 +65,28 @@ static void break_points_are_as_a_shop_says_them(void **state)
         boil_severity severity;
         double x, side;
     } said[] = {
+        {BOIL_FOUND_NEVER_RETURNS, BOIL_SEVERITY_CAUTION, 1, 0.05},
+        {BOIL_FOUND_LAYER_OUTLASTS, BOIL_SEVERITY_DANGER, 1, 0.05},
+        {BOIL_FOUND_BOIL_LOST, BOIL_SEVERITY_NOTICE, 1, 0.05},
         {BOIL_FOUND_BOIL_LOST, BOIL_SEVERITY_CAUTION, 3, 0.15},
         {BOIL_FOUND_BOIL_LOST, BOIL_SEVERITY_WARNING, 15, 0.75},
+        {BOIL_FOUND_LIQUID_STOPS, BOIL_SEVERITY_NOTICE, 1, 0.05},
+        {BOIL_FOUND_LIQUID_STOPS, BOIL_SEVERITY_CAUTION, 3, 0.15},
+        {BOIL_FOUND_LIQUID_STOPS, BOIL_SEVERITY_WARNING, 15, 0.75},
+        {BOIL_FOUND_LOAD_HEAVY, BOIL_SEVERITY_NOTICE, 1, 0.05},
         {BOIL_FOUND_LOAD_HEAVY, BOIL_SEVERITY_CAUTION, 2, 0.1},
+        {BOIL_FOUND_LOAD_QUIET, BOIL_SEVERITY_CAUTION, 1, 0.05},
+        {BOIL_FOUND_LOAD_THROUGH, BOIL_SEVERITY_WARNING, 1.0 / 3, 0.017},
+        {BOIL_FOUND_LOAD_THROUGH, BOIL_SEVERITY_DANGER, 1, 0.05},
+        {BOIL_FOUND_LEFT_RANGE, BOIL_SEVERITY_WARNING, 0.5, 0.025},
         {BOIL_FOUND_WATER_QUIET, BOIL_SEVERITY_WARNING, 0.05 * LB, 0.0025 * LB},
         {BOIL_FOUND_SALT_QUIET, BOIL_SEVERITY_WARNING, 0.05 * LB, 0.0025 * LB},
         {BOIL_FOUND_VALVE_QUIET, BOIL_SEVERITY_WARNING, 0.05 * LB, 0.0025 * LB},
         {BOIL_FOUND_LAYER, BOIL_SEVERITY_CAUTION, 1.0 / 3, 0.017},
         {BOIL_FOUND_LAYER, BOIL_SEVERITY_WARNING, 2.0 / 3, 0.033},
         {BOIL_FOUND_LAYER, BOIL_SEVERITY_DANGER, 1, 0.05},
+        {BOIL_FOUND_WATER_SHORT, BOIL_SEVERITY_NOTICE, 0.5, 0.025},
+        {BOIL_FOUND_WATER_SHORT, BOIL_SEVERITY_CAUTION, 1, 0.05},
         {BOIL_FOUND_SURGE, BOIL_SEVERITY_NOTICE, 2, 0.1},
         {BOIL_FOUND_SURGE, BOIL_SEVERITY_WARNING, 3, 0.15},
         {BOIL_FOUND_FREEBOARD, BOIL_SEVERITY_CAUTION, 1.0 / 3, 0.017},
@@ -90,9 +103,15 @@ static void break_points_are_as_a_shop_says_them(void **state)
         {BOIL_FOUND_FLOOR_HOT, BOIL_SEVERITY_CAUTION, DEGF(400), 9.4 / 1.8},
         {BOIL_FOUND_FLOOR_HOT, BOIL_SEVERITY_WARNING, DEGF(500), 14.4 / 1.8},
         {BOIL_FOUND_FLOOR_HOT, BOIL_SEVERITY_DANGER, DEGF(650), 21.9 / 1.8},
+        {BOIL_FOUND_SUPERHEAT, BOIL_SEVERITY_CAUTION, 1, 0.05},
         {BOIL_FOUND_SUPERHEAT, BOIL_SEVERITY_WARNING, 3, 0.15},
         {BOIL_FOUND_TALL, BOIL_SEVERITY_NOTICE, 1.2, 0.06},
         {BOIL_FOUND_TALL, BOIL_SEVERITY_CAUTION, 2, 0.1},
+        {BOIL_FOUND_SALT_SLUG, BOIL_SEVERITY_WARNING, 1.0 / 3, 0.017},
+        {BOIL_FOUND_SALT_SLUG, BOIL_SEVERITY_DANGER, 1, 0.05},
+        {BOIL_FOUND_DRY_SALT, BOIL_SEVERITY_DANGER, 1, 0.05},
+        {BOIL_FOUND_SALT_MUCH, BOIL_SEVERITY_CAUTION, 1.0 / 3, 0.017},
+        {BOIL_FOUND_SALT_MUCH, BOIL_SEVERITY_WARNING, 1, 0.05},
         {BOIL_FOUND_SALT_BED, BOIL_SEVERITY_CAUTION, 10, 0.5},
         {BOIL_FOUND_SALT_BED, BOIL_SEVERITY_WARNING, 30, 1.5},
         {BOIL_FOUND_VALVE_HUNTS, BOIL_SEVERITY_NOTICE, 12, 0.6},
@@ -103,6 +122,14 @@ static void break_points_are_as_a_shop_says_them(void **state)
         {BOIL_FOUND_BOIL_SHORT, BOIL_SEVERITY_NOTICE, 60, 3},
         {BOIL_FOUND_RESTART, BOIL_SEVERITY_WARNING, 30, 1.5},
         {BOIL_FOUND_RESTART, BOIL_SEVERITY_DANGER, 200, 10},
+        {BOIL_FOUND_HOLLOWS, BOIL_SEVERITY_CAUTION, 1.0 / 3, 0.017},
+        {BOIL_FOUND_HOLLOWS, BOIL_SEVERITY_WARNING, 2.0 / 3, 0.033},
+        {BOIL_FOUND_HOLLOWS, BOIL_SEVERITY_DANGER, 1, 0.05},
+        {BOIL_FOUND_BAIL_HOT, BOIL_SEVERITY_WARNING, DEGF(150), 7.5 / 1.8},
+        {BOIL_FOUND_GOAL_MISSED, BOIL_SEVERITY_NOTICE, 1, 0.05},
+        {BOIL_FOUND_LEVEL_HIGH, BOIL_SEVERITY_NOTICE, 0.5 * IN, 0.1 * IN},
+        {BOIL_FOUND_LEVEL_HIGH, BOIL_SEVERITY_CAUTION, 1.5 * IN, 0.1 * IN},
+        {BOIL_FOUND_UNATTENDED, BOIL_SEVERITY_CAUTION, 1, 0.05},
     };
     for (size_t i = 0; i < sizeof said / sizeof said[0]; i++) {
         const boil_grading *g = &boil_gradings[said[i].kind];
@@ -111,6 +138,77 @@ static void break_points_are_as_a_shop_says_them(void **state)
         assert_true(inside == BOIL_SEVERITIES || inside < (int)said[i].severity);
         assert_int_equal(boil_grading_of(g, said[i].x + said[i].side, margin), said[i].severity);
     }
+}
+
+/* What is one as soon as there is anything of it, and how grave that first is. Common practice, no source. */
+static void some_are_found_as_soon_as_there_is_anything(void **state)
+{
+    (void)state;
+    const struct {
+        boil_found_kind kind;
+        boil_severity severity;
+    } at_once[] = {
+        {BOIL_FOUND_NEVER_BOILS, BOIL_SEVERITY_WARNING},    {BOIL_FOUND_NEVER_RETURNS, BOIL_SEVERITY_NOTICE},
+        {BOIL_FOUND_LAYER_OUTLASTS, BOIL_SEVERITY_WARNING}, {BOIL_FOUND_LOAD_QUIET, BOIL_SEVERITY_NOTICE},
+        {BOIL_FOUND_LOAD_THROUGH, BOIL_SEVERITY_CAUTION},   {BOIL_FOUND_LOAD_COLD, BOIL_SEVERITY_NOTICE},
+        {BOIL_FOUND_TUBES, BOIL_SEVERITY_CAUTION},          {BOIL_FOUND_NOT_RESOLVED, BOIL_SEVERITY_WARNING},
+        {BOIL_FOUND_LEFT_RANGE, BOIL_SEVERITY_NOTICE},      {BOIL_FOUND_LAYER, BOIL_SEVERITY_NOTICE},
+        {BOIL_FOUND_SURFACE_BOILS, BOIL_SEVERITY_WARNING},  {BOIL_FOUND_WATER_QUENCHES, BOIL_SEVERITY_WARNING},
+        {BOIL_FOUND_WATER_FAST, BOIL_SEVERITY_CAUTION},     {BOIL_FOUND_OVERFLOW, BOIL_SEVERITY_DANGER},
+        {BOIL_FOUND_OVERFLOW_STILL, BOIL_SEVERITY_DANGER},  {BOIL_FOUND_FREEBOARD, BOIL_SEVERITY_NOTICE},
+        {BOIL_FOUND_TOO_HOT, BOIL_SEVERITY_NOTICE},         {BOIL_FOUND_TOO_COOL, BOIL_SEVERITY_NOTICE},
+        {BOIL_FOUND_HEATER_BARE, BOIL_SEVERITY_WARNING},    {BOIL_FOUND_PARTS_BARE, BOIL_SEVERITY_NOTICE},
+        {BOIL_FOUND_SALT_SLUG, BOIL_SEVERITY_CAUTION},      {BOIL_FOUND_DRY_SALT, BOIL_SEVERITY_WARNING},
+        {BOIL_FOUND_SALT_BED, BOIL_SEVERITY_NOTICE},        {BOIL_FOUND_SALT_MUCH, BOIL_SEVERITY_NOTICE},
+        {BOIL_FOUND_VALVE_SHORT, BOIL_SEVERITY_CAUTION},    {BOIL_FOUND_RESTART, BOIL_SEVERITY_CAUTION},
+        {BOIL_FOUND_THERMOSTAT, BOIL_SEVERITY_CAUTION},     {BOIL_FOUND_HOLLOWS, BOIL_SEVERITY_NOTICE},
+        {BOIL_FOUND_UNATTENDED, BOIL_SEVERITY_NOTICE},
+    };
+    for (size_t i = 0; i < sizeof at_once / sizeof at_once[0]; i++) {
+        const boil_grading *g = &boil_gradings[at_once[i].kind];
+        double margin = boil_grading_margin(g, &limits), little = 1.05 * margin + 1e-6;
+        int without = (int)boil_grading_of(g, -1e-6, margin);
+        assert_true(without == BOIL_SEVERITIES || without < (int)at_once[i].severity);
+        assert_int_equal(boil_grading_of(g, little, margin), at_once[i].severity);
+    }
+}
+
+/* k of (1): hot caustic leaves the tank, something happens to bath or people, or a rule of thumb. */
+static void only_what_leaves_the_tank_weighs_two_and_rules_of_thumb_nothing(void **state)
+{
+    (void)state;
+    static const boil_found_kind thumb[] = {
+        BOIL_FOUND_LOAD_HEAVY, BOIL_FOUND_TUBES,       BOIL_FOUND_WATER_SHORT, BOIL_FOUND_TALL,
+        BOIL_FOUND_SALT_MUCH,  BOIL_FOUND_VALVE_HUNTS, BOIL_FOUND_VALVE_SHORT, BOIL_FOUND_THERMOSTAT,
+        BOIL_FOUND_BAIL_HOT,   BOIL_FOUND_GOAL_MISSED, BOIL_FOUND_LEVEL_HIGH,  BOIL_FOUND_UNATTENDED,
+    };
+    int weights[BOIL_FOUND_KINDS];
+    for (int k = 0; k < BOIL_FOUND_KINDS; k++)
+        weights[k] = 1;
+    weights[BOIL_FOUND_OVERFLOW] = weights[BOIL_FOUND_OVERFLOW_STILL] = 2;
+    for (size_t i = 0; i < sizeof thumb / sizeof thumb[0]; i++)
+        weights[thumb[i]] = 0;
+    for (int k = 0; k < BOIL_FOUND_KINDS; k++)
+        assert_int_equal(boil_gradings[k].weight, weights[k]);
+}
+
+/* What a person would not tell apart is no step over a limit: a second of recovery, a millimetre of freeboard, a twentieth of a kelvin,
+   a hundredth of calm steam. Nothing is granted at the rim. Judgement, no source. */
+static void margins_are_what_nobody_tells_apart(void **state)
+{
+    (void)state;
+    for (int k = 0; k < BOIL_FOUND_KINDS; k++) {
+        const boil_grading *g = &boil_gradings[k];
+        if (g->per == BOIL_PER_RECOVERY)
+            assert_close(boil_grading_margin(g, &limits), 1 / limits.recovery_s, 1e-12, 0);
+        else if (g->per == BOIL_PER_FREEBOARD)
+            assert_close(boil_grading_margin(g, &limits), 1e-3 / limits.freeboard_m, 1e-12, 0);
+        else
+            assert_true(g->margin >= 0 && g->margin <= 1);
+    }
+    assert_close(boil_grading_margin(&boil_gradings[BOIL_FOUND_TOO_HOT], &limits), 0.05, 1e-12, 0);
+    assert_close(boil_grading_margin(&boil_gradings[BOIL_FOUND_SURGE], &limits), 0.01, 1e-12, 0);
+    assert_close(boil_grading_margin(&boil_gradings[BOIL_FOUND_OVERFLOW], &limits), 0, 0, 0);
 }
 
 static void break_points_never_fall_and_all_has_a_scale(void **state)
@@ -205,6 +303,9 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(each_grade_changes_at_its_break_point),
         cmocka_unit_test(break_points_are_as_a_shop_says_them),
+        cmocka_unit_test(some_are_found_as_soon_as_there_is_anything),
+        cmocka_unit_test(only_what_leaves_the_tank_weighs_two_and_rules_of_thumb_nothing),
+        cmocka_unit_test(margins_are_what_nobody_tells_apart),
         cmocka_unit_test(break_points_never_fall_and_all_has_a_scale),
         cmocka_unit_test(a_larger_measure_never_ranks_lower),
         cmocka_unit_test(ranks_are_as_worked_by_hand),
