@@ -5,7 +5,9 @@
 #include <stdarg.h>
 #include <stdlib.h>
 #include <string.h>
+#include <sys/wait.h>
 
+#include "base/program.h"
 #include "describe/carried_out.h"
 
 typedef struct {
@@ -31,11 +33,13 @@ static char *slurped(const char *path, bool one_blank)
     return all;
 }
 
-static bool asked(const char *program, const char *path, const char *what, const char *ending)
+/* A run that stopped early is told, and the program says so by its status. */
+static bool asked(const char *program, const char *path, const char *what, const char *ending, bool stopped)
 {
     char command[1500];
     snprintf(command, sizeof command, "%s run %s %s >%s.%s 2>/dev/null", program, path, what, path, ending);
-    return system(command) == 0; /* NOLINT: the paths are the test's own */
+    int status = system(command); /* NOLINT: the paths are the test's own */
+    return WIFEXITED(status) && WEXITSTATUS(status) == (stopped ? STATUS_STOPPED : STATUS_DONE);
 }
 
 static char *part(const char *path, const char *ending, bool one_blank)
@@ -47,13 +51,13 @@ static char *part(const char *path, const char *ending, bool one_blank)
     return all;
 }
 
-static bool answered(const char *program, const char *path, answers *a)
+static bool answered(const char *program, const char *path, bool stopped, answers *a)
 {
     char json[700], text[700];
     snprintf(json, sizeof json, "--json --csv %s.csv", path);
     snprintf(text, sizeof text, "--full --units si --html %s.html", path);
-    bool good = asked(program, path, json, "json");
-    good = asked(program, path, text, "text") && good;
+    bool good = asked(program, path, json, "json", stopped);
+    good = asked(program, path, text, "text", stopped) && good;
     *a = (answers){part(path, "text", true), part(path, "json", true), part(path, "csv", false), part(path, "html", true)};
     return good && a->text != NULL && a->json != NULL && a->csv != NULL && a->page != NULL;
 }
@@ -158,7 +162,7 @@ told_text told_alike(const char *program, const char *path, const scenario *s)
         TEXT_ADD(t.text, "the set cannot be carried out");
         return t;
     }
-    if (!answered(program, path, &a))
+    if (!answered(program, path, carried_out_stopped(&c), &a))
         TEXT_ADD(t.text, "the program ends with an error");
     else {
         findings_told(&c.found, &a, &t);

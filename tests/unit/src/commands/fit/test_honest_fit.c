@@ -123,10 +123,10 @@ static void one_log(known *k, stream *r, tally *t)
 static int logs_asked(void)
 {
     const char *asked = getenv("LOGS");
-    return asked != NULL ? atoi(asked) : sampled(8, 1);
+    return asked != NULL ? atoi(asked) : sampled(4, 1);
 }
 
-/* 90 to 99 % of two hundred; of fewer, what is as unlikely. */
+/* 90 to 99 % of two hundred; of few, one in four may miss, and more would be less likely than one in fifty. */
 static void judge(const tally *t, int thing, const char *name)
 {
     double n = t->logs, held = t->held[thing] / n, mean = t->off[thing] / n;
@@ -136,7 +136,7 @@ static void judge(const tally *t, int thing, const char *name)
     if (t->logs >= 100)
         assert_true(held >= 0.90 && held <= 0.99);
     else
-        assert_true(t->logs - t->held[thing] <= 3);
+        assert_true(t->logs - t->held[thing] <= t->logs / 4);
     assert_true(fabs(mean) < fmax(0.01, 2 * error));
 }
 
