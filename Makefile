@@ -1,4 +1,4 @@
-# boilback -- see README.md. Targets: all demo check test validate sanitize bench install uninstall dist clean.
+# boilback -- see README.md. Targets: all demo check test validate sanitize faults fuzz bench install uninstall dist clean.
 .DEFAULT_GOAL := all
 # The version stands in the public header only; the date of it here.
 VERSION  := $(shell sed -n 's/^.define BOIL_VERSION_TEXT "\(.*\)"/\1/p' model/boilback.h)
@@ -56,7 +56,7 @@ SHARED_LIBRARY := $(BUILD)/$(SHARED)
 WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
 WRITE     := $(BUILD)/src/manual/write
 
-.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden faults random honest-fit mutate coverage
+.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden faults fuzz random honest-fit mutate coverage
 
 # Two cores are the least we plan for; a -j of the caller's own is left alone.
 JOBS = $(if $(filter -j% --jobserver%,$(MAKEFLAGS)),,-j2)
@@ -130,6 +130,20 @@ sanitize: test-tools
 faults: $(PROGRAM)
 	@tests/faults.sh --whole
 
+# Each target of tests/fuzz for so long: `make fuzz SECONDS=900`. For clang alone; it is installed only where this is asked for.
+FUZZERS := scenario quantity options csv run
+SECONDS ?= 30
+FUZZ_PACKAGES := $(PACKAGES) clang libclang-rt-14-dev
+
+fuzz:
+	@tests/install_tools.sh clang "gsl/gsl_odeiv2.h" "" "$(FUZZ_PACKAGES)"
+	@$(MAKE) --no-print-directory $(JOBS) BUILD=$(BUILD)/fuzz CC=clang OPENMP= CFLAGS="-O1 -g $(SANITIZE) -fsanitize=fuzzer-no-link" \
+	    $(FUZZERS:%=$(BUILD)/fuzz/tests/fuzz/%)
+	@tests/fuzz.sh $(BUILD)/fuzz $(SECONDS) $(FUZZERS)
+
+$(BUILD)/tests/fuzz/%: $(BUILD)/tests/fuzz/%.o $(PARTS_OBJ) $(LIBRARY)
+	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) -fsanitize=fuzzer $< $(PARTS_OBJ) $(LIBRARY) $(LDLIBS) -o $@
+
 layering:
 	@tests/layering.sh
 
@@ -195,4 +209,5 @@ clean:
 # Objects of tests are kept between builds.
 .SECONDARY:
 
--include $(MODEL_OBJ:.o=.d) $(VALIDATE_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d) $(RANDOM_OBJ:.o=.d) $(BUILD)/tests/bench.d
+-include $(MODEL_OBJ:.o=.d) $(VALIDATE_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d) $(RANDOM_OBJ:.o=.d) $(BUILD)/tests/bench.d \
+         $(FUZZERS:%=$(BUILD)/tests/fuzz/%.d)

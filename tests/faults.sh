@@ -97,7 +97,7 @@ is_slow() {
 
 # Of a command, in all or in short.
 tries_of() {
-    if [ $whole = yes ]; then echo 100000000; elif is_slow "$1"; then echo 1; else echo 3; fi
+    if [ $whole = yes ]; then echo 100000000; elif is_slow "$1"; then echo 1; else echo 2; fi
 }
 
 each() { # what, how many, fault, judge, command: every moment or some, spread evenly

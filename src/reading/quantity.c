@@ -448,7 +448,7 @@ bool quantity_when(cursor *c, const char *what, quantity *q)
 static bool is_end(quantity *q, double end)
 {
     char text[32];
-    if (!(fabs(q->si - end) <= 1e-12 * fabs(end)))
+    if (!isfinite(end) || !(fabs(q->si - end) <= 1e-12 * fabs(end)))
         return false;
     snprintf(text, sizeof text, "%.12g", end);
     q->si = strtod(text, NULL);

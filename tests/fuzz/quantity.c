@@ -1,0 +1,3 @@
+#include "fuzz/target.h"
+
+TARGET(quantity)
