@@ -34,7 +34,7 @@ static const char *const mutate_acts[] = {"0:04 salts 6 lb over 3 min\n",
                                           "0:04 load 30 lb, bar 1 in, at 40 degC, for 2 min\n"};
 
 /* A generator of its own: what was found is found again [xorshift, Marsaglia 2003]. */
-static uint32_t mutate_next(uint32_t *state)
+static inline uint32_t mutate_next(uint32_t *state)
 {
     *state ^= *state << 13;
     *state ^= *state >> 17;
@@ -42,13 +42,13 @@ static uint32_t mutate_next(uint32_t *state)
     return *state;
 }
 
-static size_t mutate_below(uint32_t *state, size_t n)
+static inline size_t mutate_below(uint32_t *state, size_t n)
 {
     return n > 0 ? mutate_next(state) % n : 0;
 }
 
 /* Puts `with` in place of some bytes, where there is room. */
-static size_t mutate_put(char *text, size_t size, size_t at, size_t length, const char *with)
+static inline size_t mutate_put(char *text, size_t size, size_t at, size_t length, const char *with)
 {
     size_t n = strlen(with);
     if (size - length + n > MUTATE_MAX)
@@ -59,7 +59,7 @@ static size_t mutate_put(char *text, size_t size, size_t at, size_t length, cons
 }
 
 /* The start of a line of the schedule, or its end. */
-static size_t mutate_line(const char *text, size_t size, uint32_t *state)
+static inline size_t mutate_line(const char *text, size_t size, uint32_t *state)
 {
     static const char head[] = "[schedule]\n";
     size_t first = 0;
@@ -72,7 +72,7 @@ static size_t mutate_line(const char *text, size_t size, uint32_t *state)
     return at;
 }
 
-static size_t mutate_number(char *text, size_t size, uint32_t *state)
+static inline size_t mutate_number(char *text, size_t size, uint32_t *state)
 {
     char number[40], with[40];
     size_t at = mutate_below(state, size), n = 0;
@@ -96,7 +96,7 @@ static size_t mutate_number(char *text, size_t size, uint32_t *state)
 }
 
 /* Up to MUTATE_MAX bytes; returns how many there are now. */
-static size_t mutate(char *text, size_t size, uint32_t seed)
+static inline size_t mutate(char *text, size_t size, uint32_t seed)
 {
     uint32_t state = seed != 0 ? seed : 1;
     if (size < 40 || mutate_below(&state, 8) == 0)

@@ -24,7 +24,7 @@ static struct {
     unsigned long tried, accepted;
 } fuzz_count;
 
-static void fuzz_demand(bool holds, const char *what)
+static inline void fuzz_demand(bool holds, const char *what)
 {
     if (holds)
         return;
@@ -35,7 +35,7 @@ static void fuzz_demand(bool holds, const char *what)
 /* Of its own: nothing else is in it but what is tried. */
 static char fuzz_folder[] = "/tmp/boilback-fuzz-XXXXXX";
 
-static void fuzz_end(void)
+static inline void fuzz_end(void)
 {
     static const char *const names[] = {"tried.bath", "sheet.csv"};
     char path[100];
@@ -46,13 +46,13 @@ static void fuzz_end(void)
     rmdir(fuzz_folder);
 }
 
-static void fuzz_begin(void)
+static inline void fuzz_begin(void)
 {
     gsl_set_error_handler_off();
     fuzz_demand(mkdtemp(fuzz_folder) != NULL, "there is a folder to work in");
 }
 
-static const char *fuzz_file(const char *name, const uint8_t *data, size_t size)
+static inline const char *fuzz_file(const char *name, const uint8_t *data, size_t size)
 {
     static char path[100];
     snprintf(path, sizeof path, "%s/%s", fuzz_folder, name);
@@ -62,7 +62,7 @@ static const char *fuzz_file(const char *name, const uint8_t *data, size_t size)
 }
 
 /* Each has a text, and a place in the file. */
-static void fuzz_messages(messages *m)
+static inline void fuzz_messages(messages *m)
 {
     fuzz_demand(!m->lost, "there is memory");
     for (size_t i = 0; i < m->count; i++)
@@ -70,7 +70,7 @@ static void fuzz_messages(messages *m)
     messages_free(m);
 }
 
-static bool fuzz_read(const char *path, scenario *s)
+static inline bool fuzz_read(const char *path, scenario *s)
 {
     messages m;
     messages_init(&m);
@@ -82,7 +82,7 @@ static bool fuzz_read(const char *path, scenario *s)
     return good;
 }
 
-static void fuzz_scenario(const uint8_t *data, size_t size)
+static inline void fuzz_scenario(const uint8_t *data, size_t size)
 {
     scenario s;
     const char *path = fuzz_file("tried.bath", data, size);
@@ -92,7 +92,7 @@ static void fuzz_scenario(const uint8_t *data, size_t size)
 }
 
 /* A line of bytes as each kind of quantity. */
-static void fuzz_quantity(const uint8_t *data, size_t size)
+static inline void fuzz_quantity(const uint8_t *data, size_t size)
 {
     static bool (*const plain[])(cursor *, const char *, quantity *) = {quantity_share,    quantity_factor, quantity_count,
                                                                         quantity_turndown, quantity_clock,  quantity_when};
@@ -115,7 +115,7 @@ static void fuzz_quantity(const uint8_t *data, size_t size)
 }
 
 /* Words between zero bytes, for each command: read, not carried out. */
-static void fuzz_options(const uint8_t *data, size_t size)
+static inline void fuzz_options(const uint8_t *data, size_t size)
 {
     char text[1024], *words[64];
     int count = 0;
@@ -136,7 +136,7 @@ static void fuzz_options(const uint8_t *data, size_t size)
 }
 
 /* As a log, and as a run sheet. */
-static void fuzz_csv(const uint8_t *data, size_t size)
+static inline void fuzz_csv(const uint8_t *data, size_t size)
 {
     static const char plant[] =
         "schedule = sheet.csv\nduration = 2 h\n[tank]\nlength = 60 in\nwidth = 30 in\ndepth = 36 in\n"
@@ -158,7 +158,7 @@ typedef struct {
     unsigned long left;
 } fuzz_patience;
 
-static bool fuzz_goes_on(void *context, double time_s)
+static inline bool fuzz_goes_on(void *context, double time_s)
 {
     fuzz_patience *p = context;
     (void)time_s;
@@ -166,7 +166,7 @@ static bool fuzz_goes_on(void *context, double time_s)
 }
 
 /* Nowhere a number that is none. */
-static void fuzz_tell(const carried_out *done)
+static inline void fuzz_tell(const carried_out *done)
 {
     static const output o = {.full = true, .verbose = true};
     char *text = NULL;
@@ -182,7 +182,7 @@ static void fuzz_tell(const carried_out *done)
 }
 
 /* Whole, but cut off where it takes long: a run that is interrupted tells what it has. */
-static void fuzz_run(const uint8_t *data, size_t size)
+static inline void fuzz_run(const uint8_t *data, size_t size)
 {
     scenario s;
     carried_out done;
