@@ -110,8 +110,10 @@ bar *picture_bars(const carried_out *o, size_t columns, size_t *count)
     carried_out_line *lines = carried_out_lines(o, &lines_count);
     bar *bars = memory_needed(malloc((lines_count + o->scenario->schedule.count + 1) * sizeof *bars));
     *count = 0;
-    for (const carried_out_line *l = lines; bars != NULL && l < lines + lines_count; l++)
+    for (size_t i = 0; bars != NULL && i < lines_count; i++) {
+        const carried_out_line *l = &lines[i];
         bars[(*count)++] = (bar){.kind = lane_of(o, l->action), .from_s = l->time_s, .to_s = end_of(o, l), .words = l->words};
+    }
     free(lines);
     if (bars == NULL)
         return NULL;
@@ -151,7 +153,8 @@ void picture_actions(const void *run, FILE *to)
     lanes_of(r, lanes);
     for (int k = 1; k < ACTION_LANES; k++)
         above[k] = above[k - 1] + lanes[k - 1];
-    for (const bar *b = r->bars; b < r->bars + r->bars_count; b++) {
+    for (size_t i = 0; i < r->bars_count; i++) {
+        const bar *b = &r->bars[i];
         fprintf(to, "%zu\t%.9g\t%.9g\t%d\t", above[b->kind] + b->lane + 1, b->from_s, b->to_s, (int)b->kind);
         picture_text(to, b->words.text);
         fputc('\n', to);

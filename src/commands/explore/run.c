@@ -42,7 +42,8 @@ static void keep_loads(const explore_answer *s, const boil_schedule *schedule, d
                        double limit_s)
 {
     boil_recoveries all = boil_history_recoveries(h, limit_s);
-    for (const boil_load_result *r = h->loads; r < h->loads + h->loads_count; r++) {
+    for (size_t k = 0; k < h->loads_count; k++) {
+        const boil_load_result *r = &h->loads[k];
         size_t i = place_of(schedule, r->action);
         if (i >= s->load_count)
             continue;

@@ -205,7 +205,8 @@ static bool went_as_written(const boil_action *a, const boil_addition_result *r)
 static void ended_print(const sheet *h, const carried_out_line *lines, size_t count)
 {
     const boil_schedule *s = &h->run->scenario->schedule;
-    for (const carried_out_line *l = lines; l < lines + count; l++) {
+    for (size_t i = 0; i < count; i++) {
+        const carried_out_line *l = &lines[i];
         const boil_action *a = &s->actions[l->action];
         if (l->addition != NULL && boil_tap_is_needed(&a->pour) && !went_as_written(a, l->addition))
             end_print(h, l->words.text, l->time_s, l->addition->over_s, l->addition->end);
