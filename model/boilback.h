@@ -588,6 +588,7 @@ BOIL_PUBLIC const char *boil_closures_name(boil_closures c); /* "likely", "likel
 
 typedef struct {
     boil_closures closures; /* the uncertain laws that it is made with */
+    bool own_elevation;     /* but with the plant's own boiling curve, whatever the laws have */
     double tolerance;       /* error per step relative to each unknown's size; 1e-4 to 1e-11 */
     bool use_rkc;           /* for studies of many runs: longer steps, in half the time, at a tolerance of 1e-4 */
     double row_interval_s;  /* rows of the trace, at most BOIL_MOST_ROWS; 0: no trace */
@@ -1016,17 +1017,18 @@ BOIL_PUBLIC boil_outcome boil_remedies_of(const boil_plant *p, const boil_schedu
 
 typedef struct {
     boil_closures closures;
-    bool continued;   /* beyond the schedule's end */
-    double let_go_s;  /* of a trigger run: when; else NaN */
-    bool refused;     /* it could not be carried out at all: its history is empty */
-    bool usual_drift; /* made with the usual drift in place of the scenario's own */
-    bool held_back;   /* the loads that go in through water afloat held back: model/findings/held_back.h */
+    bool continued;     /* beyond the schedule's end */
+    double let_go_s;    /* of a trigger run: when; else NaN */
+    bool refused;       /* it could not be carried out at all: its history is empty */
+    bool usual_drift;   /* made with the usual drift in place of the scenario's own */
+    bool held_back;     /* the loads that go in through water afloat held back: model/findings/held_back.h */
+    bool own_elevation; /* with the plant's own boiling curve, because the graver one left what is known */
     boil_history history;
 } boil_run_of_set;
 
 typedef struct {
-    boil_history likely;                                      /* as asked for, with its trace */
-    boil_run_of_set other[BOIL_CLOSURES + 2 * BOIL_TRIGGERS + 8]; /* last what is made without foam, and held back */
+    boil_history likely;                                           /* as asked for, with its trace */
+    boil_run_of_set other[BOIL_CLOSURES + 3 * BOIL_TRIGGERS + 12]; /* last what is made without foam, held back, and anew */
     size_t count;
 } boil_run_set;
 

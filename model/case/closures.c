@@ -37,7 +37,7 @@ static const closure_row rows[BOIL_CLOSURES] = {
     [BOIL_CLOSURES_SUDDEN_8] =    {"sudden-8",    0.3, 10, 0.20, 0.3, 0,   NOTHING, SLOW,  1.53, MORE, LEVEL, 0, true},
     [BOIL_CLOSURES_MILD] =        {"mild",        3,   0,  0.02, 3,   1,   ALL,     USUAL, BOIL_SWELL_POOL_MOST, LESS, OWN, 0, false},
     [BOIL_CLOSURES_MILD_8] =      {"mild-8",      3,   0,  0.02, 3,   1,   ALL,     SLOW,  BOIL_SWELL_POOL_MOST, LESS, OWN, 0, false},
-    [BOIL_CLOSURES_TRIGGER] =     {"trigger",     0.3, 0,  0.20, 10,  1,   ALL,     FAST,  1.53, MORE, LEVEL, 1, true},
+    [BOIL_CLOSURES_TRIGGER] =     {"trigger",     0.3, 0,  0.20, 10,  1,   ALL,     FAST,  1.53, MORE, LEVEL, 1, false},
 };
 /* clang-format on */
 

@@ -13,7 +13,7 @@
        sudden       10 until a boil is      0.20   0.3   0     none    1.3, 3     to 1.53        1.055    none         graver
                     back, 0.3 for a minute                     or 8
        mild         3                       0.02   3     1     all     3 or 8     5              0.89     the plant's  the plant's
-       trigger      0.3                     0.20   10    1     all     1.3        to 1.53        1.055    none         graver
+       trigger      0.3                     0.20   10    1     all     1.3        to 1.53        1.055    none         the sudden run's
 
    f, elevation factor: at a given strength a working bath boils up to 5 K lower or 3 K higher than the correlations have it, an eighth
    and a fourteenth of how far it boils above water (properties/solution.h). Where the boiling point is given the graver is 0.88: the bath is the

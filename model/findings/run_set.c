@@ -32,8 +32,9 @@ typedef struct {
     const boil_run_options *options;
     boil_run_set *set;
     boil_triggers triggers;
-    bool usual_drift; /* what is made now is, whatever the plant's */
-    bool held_back;   /* the schedule of what is made now has its loads held back */
+    bool usual_drift;   /* what is made now is, whatever the plant's */
+    bool held_back;     /* the schedule of what is made now has its loads held back */
+    bool own_elevation; /* what is made now has the plant's boiling curve */
 } making;
 
 /* Whether the run ends in a quiet spell in which water floated, enough to lower the freeboard had it let go. Even where it has
@@ -99,6 +100,7 @@ static boil_run_options options_of(const making *m, const wanted_run *w)
 {
     boil_run_options with = *m->options;
     with.closures = w->closures;
+    with.own_elevation = m->own_elevation;
     with.row_interval_s = is_traced(m, w) ? with.row_interval_s : 0;
     bool no_grade = w->closures == BOIL_CLOSURES_LIKELY_WIDE || boil_closures_is_mild(w->closures);
     if (no_grade && !adds_salts(m->schedule)) {
@@ -114,8 +116,11 @@ static boil_outcome add(making *m, const wanted_run *w)
     boil_run_of_set *r = &m->set->other[m->set->count];
     boil_triggers found = {.count = 0}, *triggers = w->triggers ? &found : NULL;
     bool is_likely = w->closures == BOIL_CLOSURES_LIKELY && !m->usual_drift;
-    *r = (boil_run_of_set){
-        .closures = w->closures, .let_go_s = (double)NAN, .usual_drift = m->usual_drift, .held_back = m->held_back};
+    *r = (boil_run_of_set){.closures = w->closures,
+                           .let_go_s = (double)NAN,
+                           .usual_drift = m->usual_drift,
+                           .held_back = m->held_back,
+                           .own_elevation = m->own_elevation};
     boil_outcome outcome = is_likely ? BOIL_OK : carry_out(m, m->schedule, &with, triggers, &r->history);
     const boil_history *seen = is_likely ? &m->set->likely : &r->history;
     if (outcome == BOIL_OK && w->further && unresolved(seen)) {
@@ -135,8 +140,10 @@ static boil_outcome add_triggers(making *m)
     boil_outcome outcome = BOIL_OK;
     for (size_t i = 0; i < m->triggers.count && outcome == BOIL_OK; i++) {
         boil_run_of_set *r = &m->set->other[m->set->count];
-        *r = (boil_run_of_set){
-            .closures = BOIL_CLOSURES_TRIGGER, .let_go_s = m->triggers.list[i].time_s, .held_back = m->held_back};
+        *r = (boil_run_of_set){.closures = BOIL_CLOSURES_TRIGGER,
+                               .let_go_s = m->triggers.list[i].time_s,
+                               .held_back = m->held_back,
+                               .own_elevation = m->own_elevation};
         outcome = or_refused(boil_trigger_follow(&m->triggers.list[i], m->schedule, &r->history), r);
         m->set->count += outcome == BOIL_OK;
     }
@@ -221,6 +228,31 @@ static boil_outcome add_usual_drift(making *m)
         if (is_made_usual(&wanted[i], own->pool.drift, usual.pool.drift))
             outcome = add_if_wanted(m, &wanted[i]);
     m->plant = own;
+    m->usual_drift = false;
+    return outcome;
+}
+
+static boil_outcome add_grave_again(making *m)
+{
+    boil_outcome outcome = BOIL_OK;
+    for (size_t i = 0; outcome == BOIL_OK && i < sizeof wanted / sizeof wanted[0]; i++)
+        if (is_grave(wanted[i].closures))
+            outcome = add_if_wanted(m, &wanted[i]);
+    return outcome == BOIL_OK ? add_triggers(m) : outcome;
+}
+
+/* The grave runs once more with the plant's own boiling curve, where one with the graver left what is known, and the likely run does
+   not: it says nothing of what would have come. */
+static boil_outcome add_own_elevation(making *m)
+{
+    bool left = false;
+    for (size_t i = 0; i < m->set->count; i++)
+        left = left || m->set->other[i].history.end == BOIL_RUN_OUT_OF_RANGE;
+    if (!left || m->set->likely.end == BOIL_RUN_OUT_OF_RANGE)
+        return BOIL_OK;
+    m->own_elevation = true;
+    boil_outcome outcome = add_grave_again(m);
+    m->own_elevation = false;
     return outcome;
 }
 
@@ -235,11 +267,7 @@ static boil_outcome add_held_back(making *m)
         return outcome;
     m->schedule = &lighter;
     m->held_back = true;
-    for (size_t i = 0; outcome == BOIL_OK && i < sizeof wanted / sizeof wanted[0]; i++)
-        if (is_grave(wanted[i].closures))
-            outcome = add_if_wanted(m, &wanted[i]);
-    if (outcome == BOIL_OK)
-        outcome = add_triggers(m);
+    outcome = add_grave_again(m);
     m->schedule = own;
     boil_schedule_free(&lighter);
     return outcome;
@@ -261,6 +289,8 @@ boil_outcome boil_run_set_of_unchecked(const boil_plant *p, const boil_schedule 
         outcome = add_usual_drift(&m);
     if (outcome == BOIL_OK)
         outcome = add_triggers(&m);
+    if (outcome == BOIL_OK)
+        outcome = add_own_elevation(&m);
     if (outcome == BOIL_OK)
         outcome = add_held_back(&m);
     boil_triggers_free(&m.triggers);

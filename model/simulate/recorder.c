@@ -287,8 +287,10 @@ boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil
 {
     if (!(r->row_unit_s > 0))
         return BOIL_OK;
-    bool moves = moves_fast(r), fast = moves || r->moved_fast; /* where a fast rise turns it is slow at its highest */
-    r->moved_fast = moves;
+    const double turns_s = 1; /* where a fast rise turns it is slow at its highest */
+    bool moves = moves_fast(r), fast = moves || step->t0 < r->fast_until_s;
+    if (moves)
+        r->fast_until_s = step->t1 + turns_s;
     begin_rows(r, fast, step->t0);
     r->step = *step;
     boil_outcome outcome = reserve_unknowns(r, boil_bath_unknowns(b));

@@ -34,7 +34,7 @@ typedef struct {
     const boil_plant *plant;
     double row_unit_s, next_row_s; /* rows stand at whole counts of the unit, 0 s: no trace */
     size_t row_count, row_units;   /* of the next one; from one to the next while nothing moves fast */
-    bool moved_fast;               /* in the step before */
+    double fast_until_s;           /* a second beyond the last step in which it did */
     size_t action;                 /* that is being carried out */
     size_t acts_capacity, loads_capacity, additions_capacity, takes_capacity, quiet_capacity, rows_capacity, valve_capacity;
     bool valve_was_open;

@@ -84,6 +84,8 @@ boil_outcome boil_simulation_begin(const boil_plant *p, const boil_schedule *s, 
     if (!r)
         return BOIL_NO_MEMORY;
     r->plant = boil_closures_put(o->closures, p);
+    if (o->own_elevation)
+        r->plant.elevation_factor = p->elevation_factor;
     r->held_again_s = r->let_go_s = r->lights_s = (double)INFINITY;
     r->schedule = s;
     r->options = *o;

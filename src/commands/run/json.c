@@ -148,6 +148,7 @@ static const field other_run[] = {
     BOOL("continued", continued, "it went on without actions beyond the schedule"),
     BOOL("usual_drift", usual_drift, "made with the usual drift in place of the scenario's"),
     BOOL("held_back", held_back, "made with the loads held back that go in through water afloat"),
+    BOOL("own_elevation", own_elevation, "made with the scenario's own boiling curve, the graver having left what is known"),
     SAME(let_go_s, "when what floats lets go before the bath boils, in a trigger run; null: another run"),
     BOOL("refused", refused, "it could not be carried out"),
     NUMBER("steam_peak_kg_s", history.summary.steam_peak_kg_s.value, "most steam"),

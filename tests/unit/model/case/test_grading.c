@@ -267,6 +267,8 @@ static const struct {
     {BOIL_FOUND_GOAL_MISSED, 5, 0},
     {BOIL_FOUND_LEVEL_HIGH, 0.0508, 1e-3},
     {BOIL_FOUND_UNATTENDED, 1, 0},
+    {BOIL_FOUND_BOIL_SHORT, 300, 1},
+    {BOIL_FOUND_PLACE_TAKEN, 1, 0},
 };
 
 static void scales_and_margins_are_as_entered_twice(void **state)

@@ -161,6 +161,7 @@ static boil_history dried_out(double heat_off_s, boil_closures closures)
     boil_run_options o = boil_run_options_default();
     o.row_interval_s = 30;
     o.closures = closures;
+    o.own_elevation = true; /* with the graver curve it dries beyond what is known of it */
     return run_actions(&p, 26 * 3600, &o, actions, sizeof actions / sizeof actions[0]);
 }
 

@@ -206,7 +206,7 @@ static boil_run_options traced_as(boil_closures c)
 {
     boil_run_options o = boil_run_options_default();
     o.row_interval_s = 1;
-    o.row_fast_s = 0.01; /* forty kilograms of water let go within a twentieth of a second */
+    o.row_fast_s = 0.002; /* forty kilograms of water let go within a twentieth of a second */
     o.closures = o.traced = c;
     return o;
 }
