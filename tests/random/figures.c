@@ -59,7 +59,11 @@ static void compare(const figure *f, const void *one, const void *other, const s
 {
     double a = *(const double *)(const void *)((const char *)one + f->where);
     double b = *(const double *)(const void *)((const char *)other + f->where);
-    double allowed = f->size == LEVELS ? s->more.level_m : f->size == MASSES ? s->more.mass_kg : 0;
+    const double more[SIZES] = {[MASSES] = s->more.mass_kg,
+                                [LEVELS] = s->more.level_m,
+                                [TIMES] = s->more.time_s,
+                                [SHARES] = s->more.time_s / s->of[TIMES]};
+    double allowed = more[f->size];
     double apart = isnan(a) && isnan(b)   ? 0
                    : isnan(a) != isnan(b) ? (double)INFINITY
                                           : (fabs(a - b) - allowed) / s->of[f->size];

@@ -11,9 +11,9 @@ typedef struct {
     double one, other;
 } figures_apart;
 
-/* What one has more in it than the other may make of masses and levels. */
+/* What one has more in it than the other may make of masses, levels and times. */
 typedef struct {
-    double mass_kg, level_m;
+    double mass_kg, level_m, time_s;
 } figures_more;
 
 /* Loads are not compared where there are more of them in one. */

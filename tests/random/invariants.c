@@ -124,19 +124,22 @@ static const boil_finding *lacking(const boil_findings *one, const boil_findings
 }
 
 /* From the room to the boil it takes 65 J: so much steam is not made, and while it is not, within the two seconds that 2 mm take, it
-   does not lift the bath. And what it displaces, which it lifts by. All this twice over, for it is reckoned roughly. */
+   does not lift the bath; a quiet spell lasts as much longer as the spare heat takes to make up for it. And what it displaces, which it lifts by. All this twice over, for it is reckoned roughly. */
 static figures_more of_a_gram(const trial *t)
 {
     const boil_summary *s = &t->h.summary;
     double heat_J = VARIANT_GRAM_KG * 500 * 130, heater_W = fmax(1, s->heater_total_J / t->h.end_s);
     double swell_m = s->level_max_m.value - s->still_level_min_m.value;
     double displaced_m = VARIANT_GRAM_KG / 7850 / boil_tank_area(&t->s.plant.tank);
-    return (figures_more){2 * heat_J / 2.2e6, 2 * (displaced_m + heat_J / 2 / heater_W * swell_m)};
+    double spare_W =
+        1 + s->steam_total_kg * 2.2e6 /
+                fmax(1, s->boiling_share * t->h.end_s); /* that makes steam, in the mean; as a boil returns a fifth of it */
+    return (figures_more){2 * heat_J / 2.2e6, 2 * (displaced_m + heat_J / 2 / heater_W * swell_m), 5 * heat_J / spare_W};
 }
 
 static void same_run(trial *t, const boil_schedule *s, const boil_history *h, invariant of)
 {
-    figures_more more = of == HOLDS_GRAM ? of_a_gram(t) : (figures_more){0, 0};
+    figures_more more = of == HOLDS_GRAM ? of_a_gram(t) : (figures_more){0, 0, 0};
     figures_apart apart = figures_compare(&t->s.plant, &t->h, h, more);
     boil_findings found;
     if (apart.apart > TOLERANCES * t->options.tolerance)

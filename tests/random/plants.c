@@ -2,6 +2,8 @@
 
 #include <string.h>
 
+#include "random/variants.h"
+
 #define CELSIUS(t) (273.15 + (t))
 /* Of what may be left out, one in four is said. */
 #define MAYBE(r) stream_chance(r, 0.25)
@@ -70,7 +72,7 @@ static void tank(stream *r, random_plant *p, draft *d)
     if (MAYBE(r))
         draft_set(d, "tank", "insulation = %s", MAYBE(r) ? "none" : OF(LENGTH, stream_between(r, 0.01, 0.15)));
     if ((p->positions = MAYBE(r)))
-        draft_set(d, "tank", "positions = 40");
+        draft_set(d, "tank", "positions = %d", VARIANT_LAST_PLACE);
     inside(r, p, d);
 }
 
@@ -108,7 +110,8 @@ static void bath(stream *r, random_plant *p, draft *d)
 {
     p->boiling_K = strength(r, d);
     p->bath_kg = 1350 * p->area_m2 * p->level_m;
-    if (stream_chance(r, 0.35)) {
+    bool cold = stream_chance(r, 0.35);
+    if (cold) {
         draft_set(d, "bath", "temperature = %s",
                   OF(TEMPERATURE, stream_rounded(p->boiling_K - stream_spread(r, 0.5, 90) - 273.15) + 273.15));
         double afloat_kg = stream_rounded(p->bath_kg * stream_spread(r, 0.0005, 0.03));
@@ -116,6 +119,9 @@ static void bath(stream *r, random_plant *p, draft *d)
         if (stream_chance(r, 0.4))
             draft_set(d, "bath", "water afloat = %s%s", MAYBE(r) ? OF(VOLUME, afloat_kg * 1e-3) : OF(MASS, afloat_kg), warm);
     }
+    if (cold && MAYBE(r))
+        draft_set(d, "bath", "crust = %s",
+                  MAYBE(r) ? OF(LENGTH, stream_spread(r, 1e-4, 3e-3)) : OF(MASS, stream_spread(r, 0.05, 5)));
     if (MAYBE(r))
         draft_set(d, "bath", "elevation factor = %.3g", stream_between(r, 0.9, 1.08));
 }
@@ -126,6 +132,8 @@ static void fuel(stream *r, const random_plant *p, draft *d)
     size_t source = stream_below(r, 3);
     if (source < 2)
         draft_set(d, "heat", "source = %s", sources[source]);
+    if (source != 1 && MAYBE(r))
+        draft_set(d, "heat", "fuel = %s", MAYBE(r) ? "propane" : "natural gas");
     draft_set(d, "heat", "input = %s",
               OF(POWER, stream_rounded(p->area_m2 * stream_spread(r, 6e3, 70e3) / (source == 1 ? 1 : 0.65))));
     if (MAYBE(r))
@@ -301,7 +309,7 @@ static void beside(stream *r, random_plant *p, draft *d)
 {
     static const char *const prices[] = {"gas = 1.2 per therm", "electricity = 0.15 per kWh", "steam = 30 per t",
                                          "salts = 1.9 per lb",  "liquid = 0.8 per L",         "labour = 30 per h",
-                                         "currency = EUR",      "water = 6 per 1000 gal"};
+                                         "currency = EUR",      "water = 6 per 1000 gal",     "waste = 2 per gal"};
     if (MAYBE(r))
         for (size_t i = 0; i < sizeof prices / sizeof prices[0]; i++)
             if (stream_chance(r, 0.7))

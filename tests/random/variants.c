@@ -123,6 +123,7 @@ bool variant_gram(const boil_schedule *s, const boil_history *h, boil_schedule *
     gram.is.load = boil_load_default();
     gram.is.load.mass_kg = VARIANT_GRAM_KG;
     gram.is.load.size_m = 0.002;
+    gram.position = VARIANT_LAST_PLACE; /* no other load is told, or comes, to hang there */
     gram.is.load.rinse_kg_m2 = gram.is.load.drag_out_kg_m2 = 0;
     for (size_t i = CALM_ROWS; i < h->rows_count; i++) {
         gram.time_s = h->rows[i].time_s;
