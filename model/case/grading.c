@@ -98,7 +98,8 @@ double boil_grading_margin(const boil_grading *g, const boil_limits *l)
 /* The rim is reached, not passed. */
 bool boil_grading_is_past(const boil_grading *g, boil_severity s, double x, double margin)
 {
-    return g->weight == 2 ? x >= g->from[s] : x > g->from[s] + margin;
+    const double rounding = 1e-9; /* or the unit something is written in decides at a break point */
+    return g->weight == 2 ? x >= g->from[s] : x > g->from[s] + margin * (1 + rounding) + rounding * fabs(g->from[s]);
 }
 
 boil_severity boil_grading_of(const boil_grading *g, double x, double margin)
