@@ -1,0 +1,36 @@
+/* integrate/jacobian.h -- how the fast unknowns of a system act on one another, A = df/dy as far as integrate/system.h names them,
+   and x = (I - w A)^-1 r. By differences: one look at the rates for each lead, and one for each place in a block, all blocks at
+   once. What a block does to the leads is left out, so that the leads are solved first, then each block by itself. Where the rates
+   refuse the look, the column is zero: whoever solves with A must bear with a wrong one (integrate/ark.h). */
+#ifndef BOIL_INTEGRATE_JACOBIAN_H
+#define BOIL_INTEGRATE_JACOBIAN_H
+
+#include "integrate/system.h"
+
+/* Doubles of room for each unknown, which the caller gives. */
+#define BOIL_JACOBIAN_ROOM (BOIL_SYSTEM_LEADS_MAX + 2 * BOIL_SYSTEM_BLOCK_MAX)
+
+typedef struct {
+    double lead[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX];    /* on one another; of a row, by column */
+    double inverse[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX]; /* of I - w A, of the leads */
+    double w;                                                     /* that it was worked out for; 0: for none */
+    double *by_lead;              /* of each unknown in a block: what the leads do to it, BOIL_SYSTEM_LEADS_MAX a row */
+    double *own, *blocks_inverse; /* of each unknown in a block: BOIL_SYSTEM_BLOCK_MAX a row */
+} boil_jacobian;
+
+void boil_jacobian_init(boil_jacobian *j, double *room, size_t unknowns);
+
+/* A at (t, y), whose rates are given; trial and dydt are room for a state and its rates. */
+void boil_jacobian_take(boil_jacobian *j, const boil_system *s, double t, const double y[], const double rates[],
+                        double trial[], double dydt[]);
+
+/* Make ready for w, in s. False: I - w A is singular. */
+bool boil_jacobian_factor(boil_jacobian *j, const boil_system *s, double w);
+
+/* r in place becomes x; unknowns that are neither leads nor in a block are left as they are. */
+void boil_jacobian_solve(const boil_jacobian *j, const boil_system *s, double x[]);
+
+/* Rate, 1/s, at which an unknown answers to itself: the diagonal of A; 0 where A says nothing. */
+double boil_jacobian_own(const boil_jacobian *j, const boil_system *s, size_t unknown);
+
+#endif

@@ -1,0 +1,295 @@
+#include "integrate/march_parts.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "integrate/ark.h"
+#include "integrate/fehlberg.h"
+
+enum { ROOM = BOIL_STEP_ROOM + 2 }; /* doubles for each unknown */
+
+static boil_outcome counted_rates(double t, const double y[], double dydt[], void *context)
+{
+    boil_march *m = context;
+    m->evaluations++;
+    return m->is.system.rates(t, y, dydt, m->is.system.context);
+}
+
+static size_t counted_block(size_t number, void *context)
+{
+    const boil_march *m = context;
+    return boil_system_block(&m->is.system, number);
+}
+
+static void set_room(boil_march *m)
+{
+    boil_step_init(&m->step, m->room, m->capacity);
+    m->slope0 = m->room + BOIL_STEP_ROOM * m->capacity;
+    m->slope1 = m->slope0 + m->capacity;
+}
+
+static boil_outcome reserve(boil_march *m, size_t unknowns)
+{
+    if (unknowns <= m->capacity)
+        return BOIL_OK;
+    size_t capacity = 2 * unknowns;
+    double *room = realloc(m->room, ROOM * capacity * sizeof *room);
+    if (!room)
+        return BOIL_NO_MEMORY;
+    memset(room, 0, ROOM * capacity * sizeof *room);
+    m->room = room;
+    m->capacity = capacity;
+    m->age = -1;
+    set_room(m);
+    return BOIL_OK;
+}
+
+boil_march *boil_march_create(void)
+{
+    boil_march *m = calloc(1, sizeof *m);
+    if (m)
+        m->age = -1;
+    return m;
+}
+
+void boil_march_free(boil_march *m)
+{
+    if (m)
+        free(m->room);
+    free(m);
+}
+
+boil_march *boil_march_copy(const boil_march *m)
+{
+    boil_march *copy = malloc(sizeof *copy);
+    if (!copy)
+        return NULL;
+    *copy = *m;
+    if (m->capacity == 0)
+        return copy;
+    size_t bytes = ROOM * m->capacity * sizeof(double);
+    copy->room = malloc(bytes);
+    if (!copy->room) {
+        free(copy);
+        return NULL;
+    }
+    memcpy(copy->room, m->room, bytes);
+    set_room(copy);
+    return copy;
+}
+
+static bool is_kept(const boil_march *m, const boil_march_problem *p)
+{
+    const boil_system *was = &m->is.system, *is = &p->system;
+    return was->unknowns == is->unknowns && m->is.kind == p->kind && was->leads == is->leads &&
+           memcmp(was->lead, is->lead, is->leads * sizeof is->lead[0]) == 0;
+}
+
+boil_outcome boil_march_begin(boil_march *m, const boil_march_problem *p, double t, const double y[])
+{
+    boil_outcome outcome = reserve(m, p->system.unknowns);
+    if (outcome != BOIL_OK)
+        return outcome;
+    if (!is_kept(m, p))
+        m->age = -1;
+    m->is = *p;
+    m->counted = p->system;
+    m->counted.rates = counted_rates;
+    m->counted.block = counted_block;
+    m->counted.context = m;
+    m->step.jacobian.w = 0; /* sizes may have changed */
+    m->rates_known = false;
+    m->first = true;
+    m->step_s = m->last_step_s = 0;
+    double g[BOIL_GUARDS_MAX];
+    m->guards.count = p->guards;
+    memcpy(m->guards.arm, p->arm, sizeof p->arm);
+    boil_march_guards_at(m, t, y, g);
+    boil_guards_begin(&m->guards, g);
+    return BOIL_OK;
+}
+
+void boil_march_guards_at(const boil_march *m, double t, const double y[], double g[])
+{
+    if (m->is.guards > 0)
+        m->is.guard(t, y, g, m->is.system.context);
+}
+
+static double largest(const boil_march *m, const double x[])
+{
+    double most = 0;
+    for (size_t i = 0; i < m->is.system.unknowns; i++) {
+        double of = fabs(x[i]) / m->is.system.size[i];
+        if (!(of <= most))
+            most = isfinite(of) ? of : HUGE_VAL;
+    }
+    return most;
+}
+
+static int order(const boil_march *m)
+{
+    return m->is.plain ? BOIL_FEHLBERG_ORDER : BOIL_ARK_ORDER;
+}
+
+/* How far to go at first: as slope and bend of the solution at its beginning allow, which one look at the rates a little on tells
+   [Hairer, Norsett & Wanner, Solving Ordinary Differential Equations I, II.4, from memory]. */
+static double first_step(boil_march *m, double t, double room_s)
+{
+    const double least_s = 1e-3, look_s = 0.5, look_change = 1e-3, most_s = 20;
+    boil_step *p = &m->step;
+    double change = largest(m, p->f0), look = fmin(fmin(room_s, look_s), look_change / fmax(change, 1e-12));
+    for (size_t i = 0; i < m->is.system.unknowns; i++)
+        p->y1[i] = p->y0[i] + look * p->f0[i];
+    if (!boil_system_rates(&m->counted, t + look, p->y1, p->f1))
+        return least_s;
+    for (size_t i = 0; i < m->is.system.unknowns; i++)
+        p->f1[i] = (p->f1[i] - p->f0[i]) / look;
+    double fast = fmax(change, largest(m, p->f1));
+    double h = fast > 0 ? pow(m->is.tolerance / fast, 1.0 / (order(m) + 1)) : most_s;
+    return fmin(fmin(fmax(h, least_s), 100 * look), most_s);
+}
+
+static void take_jacobian(boil_march *m, double t)
+{
+    if (m->is.plain)
+        return;
+    boil_jacobian_take(&m->step.jacobian, &m->counted, t, m->step.y0, m->step.f0, m->step.trial, m->step.error);
+    m->age = 0;
+}
+
+bool boil_march_try(boil_march *m, double t, double h)
+{
+    return m->is.plain ? boil_fehlberg_step(&m->step, &m->counted, t, h) : boil_ark_step(&m->step, &m->counted, t, h);
+}
+
+/* No sliver before the end. */
+static double fitting(double h, double left)
+{
+    return h >= left * (1 - 1e-12) ? left : h > left / 2 ? left / 2 : h;
+}
+
+/* After a step whose error was so much of what is allowed. Small changes are left alone: they keep the factors of I - w A. */
+static double next_step(const boil_march *m, double h, double off, bool again)
+{
+    const double safety = 0.9, most = m->first ? 100 : 8, worth = 1.1;
+    double grow = fmin(again ? 1 : most, fmax(0.2, safety * pow(fmax(off, 1e-12), -1.0 / order(m))));
+    return grow > 1 && grow < worth ? h : h * grow;
+}
+
+/* The step may end where the rates are told, and there only. */
+static bool is_accepted(boil_march *m, double off, double t1)
+{
+    return off <= 1 && boil_system_rates(&m->counted, t1, m->step.y1, m->step.f1);
+}
+
+/* A step toward `end`, as long as its error allows: its length, 0 where there is none. */
+static double advance(boil_march *m, double t, double end)
+{
+    const double safety = 0.9, least = 0.15, refused = 0.25;
+    double h = fmin(m->step_s, m->is.step_max_s);
+    for (int tries = 0; tries < 60; tries++) {
+        double use = fitting(h, end - t);
+        if (!(t + use > t))
+            return 0;
+        bool told = boil_march_try(m, t, use);
+        double off = told ? largest(m, m->step.error) / m->is.tolerance : 0;
+        if (told && is_accepted(m, off, use < end - t ? t + use : end)) {
+            m->step_s = next_step(m, use, off, tries > 0);
+            return use;
+        }
+        m->rejected++;
+        h = use * (off > 1 ? fmax(least, safety * pow(off, -1.0 / order(m))) : refused);
+        if (m->age > 0)
+            take_jacobian(m, t);
+    }
+    return 0;
+}
+
+static bool get_ready(boil_march *m, double t, double end)
+{
+    const int keep = 16;
+    boil_step *p = &m->step;
+    if (!m->rates_known && !boil_system_rates(&m->counted, t, p->y0, p->f0))
+        return false;
+    m->rates_known = true;
+    if (!(m->step_s > 0))
+        m->step_s = first_step(m, t, end - t);
+    if (m->age < 0 || m->age >= keep)
+        take_jacobian(m, t);
+    return true;
+}
+
+boil_march_news boil_march_step(boil_march *m, double *t, double y[], double end, size_t *guard)
+{
+    double start = *t, h, g[BOIL_GUARDS_MAX];
+    if (!(start < end))
+        return BOIL_MARCH_ARRIVED;
+    size_t bytes = m->is.system.unknowns * sizeof(double);
+    if (m->rates_known && m->last_step_s > 0)
+        memcpy(m->step.f0, m->step.f1, bytes);
+    memcpy(m->step.y0, y, bytes);
+    if (!get_ready(m, start, end) || !((h = advance(m, start, end)) > 0))
+        return BOIL_MARCH_FAILED;
+    m->steps++;
+    m->age++;
+    m->first = false;
+    double arrived = h < end - start ? start + h : end;
+    boil_march_guards_at(m, arrived, m->step.y1, g);
+    boil_march_news news = boil_march_find_event(m, start, &h, g, guard);
+    if (news == BOIL_MARCH_FAILED)
+        return news;
+    m->last_t = start;
+    m->last_step_s = h;
+    memcpy(y, m->step.y1, bytes);
+    *t = news == BOIL_MARCH_EVENT ? start + h : arrived;
+    if (news == BOIL_MARCH_EVENT)
+        return news;
+    boil_guards_note(&m->guards, g);
+    return *t < end ? BOIL_MARCH_STEPPED : BOIL_MARCH_ARRIVED;
+}
+
+/* Four times its own time within the step: it follows the others, and what its rates say is mostly its error. */
+static bool is_slaved(const boil_march *m, size_t i, double h)
+{
+    return fabs(boil_jacobian_own(&m->step.jacobian, &m->is.system, i)) * h > 4;
+}
+
+boil_hermite boil_march_cubic(boil_march *m, double t, double h)
+{
+    const boil_system *s = &m->is.system;
+    boil_step *p = &m->step;
+    memcpy(m->slope0, p->f0, s->unknowns * sizeof(double));
+    memcpy(m->slope1, p->f1, s->unknowns * sizeof(double));
+    for (size_t i = 0; i < s->unknowns && !m->is.plain; i++) {
+        bool sums = i >= s->sums_first && i < s->sums_end;
+        if (!sums && is_slaved(m, i, h))
+            boil_hermite_limit(p->y1[i] - p->y0[i], h, &m->slope0[i], &m->slope1[i]);
+    }
+    return (boil_hermite){t, t + h, p->y0, m->slope0, p->y1, m->slope1};
+}
+
+boil_hermite boil_march_within(boil_march *m)
+{
+    return boil_march_cubic(m, m->last_t, m->last_step_s);
+}
+
+size_t boil_march_steps(const boil_march *m)
+{
+    return m->steps;
+}
+
+size_t boil_march_evaluations(const boil_march *m)
+{
+    return m->evaluations;
+}
+
+size_t boil_march_rejected(const boil_march *m)
+{
+    return m->rejected;
+}
+
+double boil_march_last_step(const boil_march *m)
+{
+    return m->last_step_s;
+}

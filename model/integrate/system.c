@@ -1,0 +1,18 @@
+#include "integrate/system.h"
+
+#include <math.h>
+
+bool boil_system_rates(const boil_system *s, double t, const double y[], double dydt[])
+{
+    if (s->rates(t, y, dydt, s->context) != BOIL_OK)
+        return false;
+    for (size_t i = 0; i < s->unknowns; i++)
+        if (!isfinite(dydt[i]))
+            return false;
+    return true;
+}
+
+size_t boil_system_block(const boil_system *s, size_t number)
+{
+    return s->block != NULL ? s->block(number, s->context) : 0;
+}

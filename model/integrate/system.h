@@ -1,0 +1,33 @@
+/* integrate/system.h -- a system of ordinary differential equations, y' = f(t, y), and what is known of how it hangs together. It
+   knows nothing of baths. */
+#ifndef BOIL_INTEGRATE_SYSTEM_H
+#define BOIL_INTEGRATE_SYSTEM_H
+
+#include <stdbool.h>
+#include <stddef.h>
+
+#include "boilback.h"
+
+#define BOIL_SYSTEM_LEADS_MAX 20
+#define BOIL_SYSTEM_BLOCK_MAX 4
+
+/* Some unknowns answer faster than the solution moves. Of these the `leads` act on one another and on all others; the rest of them
+   stand in blocks at the end, each acting on itself alone. Sums only gather what the others do: no rate depends on them. */
+typedef struct {
+    size_t unknowns;
+    boil_outcome (*rates)(double t, const double y[], double dydt[], void *context); /* BOIL_OK, or a failure code */
+    void *context;
+    const double *size; /* typical magnitude of each unknown, > 0; kept by the caller */
+    size_t sums_first, sums_end;
+    size_t leads, lead[BOIL_SYSTEM_LEADS_MAX];
+    size_t blocks_first; /* from here to the end; `unknowns`: there are none */
+    size_t (*block)(size_t number,
+                    void *context); /* its unknowns, 1 to BOIL_SYSTEM_BLOCK_MAX; 0: there are no more. NULL: none */
+} boil_system;
+
+/* False: the rates refuse this state, or are not finite. */
+bool boil_system_rates(const boil_system *s, double t, const double y[], double dydt[]);
+
+size_t boil_system_block(const boil_system *s, size_t number); /* its unknowns; 0: there are no more */
+
+#endif

@@ -1,0 +1,311 @@
+/* From event to event: errors against exact solutions, events where they are known to be, a copy that goes on as the original, and
+   the cubic between two steps. */
+#include <string.h>
+
+#include "support/close.h"
+
+#include "integrate/march.h"
+
+enum { LAGS = 3, FIRST = 2, UNKNOWNS = FIRST + LAGS + 1 };
+
+/* A circle, c = cos t and s = sin t; lags, each of which follows the one before it, the first the cosine; and a sum: it gathers the
+   last. Exactly, in its cycle, a first lag is cos(t - d)/sqrt(1 + lag^2), d = atan(lag), and so on. */
+typedef struct {
+    double lag_s[LAGS];
+    double level; /* of the guard: the first lag - level */
+    size_t looks;
+    double refused_from; /* the rates are not told from this time on */
+} lags;
+
+static boil_outcome follow(double t, const double y[], double dydt[], void *context)
+{
+    lags *l = context;
+    l->looks++;
+    if (t >= l->refused_from)
+        return BOIL_OUT_OF_RANGE;
+    dydt[0] = -y[1];
+    dydt[1] = y[0];
+    for (int i = 0; i < LAGS; i++)
+        dydt[FIRST + i] = (y[i > 0 ? FIRST + i - 1 : 0] - y[FIRST + i]) / l->lag_s[i];
+    dydt[UNKNOWNS - 1] = y[FIRST + LAGS - 1];
+    return BOIL_OK;
+}
+
+static void above(double t, const double y[], double g[], void *context)
+{
+    (void)t;
+    g[0] = y[FIRST] - ((lags *)context)->level;
+}
+
+static const double sizes[UNKNOWNS] = {1, 1, 1, 1, 1, 1};
+
+static boil_march_problem problem(lags *l, double tolerance)
+{
+    return (boil_march_problem){.system = {.unknowns = UNKNOWNS,
+                                           .rates = follow,
+                                           .context = l,
+                                           .size = sizes,
+                                           .sums_first = UNKNOWNS - 1,
+                                           .sums_end = UNKNOWNS,
+                                           .leads = FIRST + LAGS,
+                                           .lead = {0, 1, 2, 3, 4},
+                                           .blocks_first = UNKNOWNS},
+                                .guards = 1,
+                                .guard = above,
+                                .tolerance = tolerance,
+                                .step_max_s = 1200};
+}
+
+/* When the start is forgotten. The sum is left alone. */
+static void in_cycle(const lags *l, double t, double y[])
+{
+    double share = 1, late = 0;
+    y[0] = cos(t);
+    y[1] = sin(t);
+    for (int i = 0; i < LAGS; i++) {
+        share /= sqrt(1 + l->lag_s[i] * l->lag_s[i]);
+        late += atan(l->lag_s[i]);
+        y[FIRST + i] = share * cos(t - late);
+    }
+}
+
+static boil_march *begin(lags *l, double tolerance, bool plain, double y[])
+{
+    boil_march *m = boil_march_create();
+    assert_non_null(m);
+    boil_march_problem p = problem(l, tolerance);
+    p.plain = plain;
+    in_cycle(l, 0, y);
+    y[UNKNOWNS - 1] = 0;
+    assert_int_equal(boil_march_begin(m, &p, 0, y), BOIL_OK);
+    return m;
+}
+
+static double worst_after(lags *l, double tolerance, bool plain, double end)
+{
+    double y[UNKNOWNS], exact[UNKNOWNS], t = 0, off = 0;
+    size_t guard;
+    boil_march *m = begin(l, tolerance, plain, y);
+    boil_march_news news;
+    while ((news = boil_march_step(m, &t, y, end, &guard)) == BOIL_MARCH_STEPPED)
+        ;
+    assert_int_equal(news, BOIL_MARCH_ARRIVED);
+    assert_true(t == end);
+    in_cycle(l, end, exact);
+    for (int i = 0; i < UNKNOWNS - 1; i++)
+        off = fmax(off, fabs(y[i] - exact[i]));
+    boil_march_free(m);
+    return off;
+}
+
+static const lags slow = {{1, 0.5, 2}, 10, 0, HUGE_VAL};
+
+/* The circle forgets no error. What a step tells is that of the lower order of the pair, and only in the limit more than its own: up to
+   six times as much is let pass, of six looks a step. */
+static void error_falls_with_the_tolerance(void **state)
+{
+    (void)state;
+    for (int plain = 0; plain < 2; plain++) {
+        double before = 1;
+        for (double tolerance = 1e-4; tolerance > 5e-11; tolerance /= 100) {
+            lags l = slow;
+            double off = worst_after(&l, tolerance, plain == 1, 50);
+            print_message("%s, tolerance %.0e: off by %.1e, %zu looks\n", plain == 1 ? "plain" : "implicit", tolerance, off,
+                          l.looks);
+            assert_true(off < (double)l.looks * tolerance && off < before / 10);
+            before = off;
+        }
+    }
+}
+
+/* A lag of a thousandth of a second: explicit steps are held to 0.003 s, the implicit ones are not. */
+static void steps_are_as_long_as_the_solution_allows(void **state)
+{
+    (void)state;
+    lags quick = {{1e-3, 1, 2}, 10, 0, HUGE_VAL}, plain = quick;
+    double off = worst_after(&quick, 1e-5, false, 50), off_plain = worst_after(&plain, 1e-5, true, 50);
+    print_message("stiff: %zu looks, off by %.1e; explicit %zu, %.1e\n", quick.looks, off, plain.looks, off_plain);
+    assert_true(off < (double)quick.looks * 1e-5 && off_plain < 50 * 1e-5);
+    assert_true(quick.looks < plain.looks / 5);
+}
+
+/* The first lag is cos(t - atan 1)/sqrt 2, and rises through `level` at t = 2 pi k + pi/4 - acos(level sqrt 2). */
+static void events_are_where_they_are(void **state)
+{
+    (void)state;
+    lags l = slow;
+    l.level = 0.3;
+    double y[UNKNOWNS], t = 0;
+    size_t guard = 9;
+    boil_march *m = begin(&l, 1e-9, false, y);
+    for (int k = 1; k < 6; k++) {
+        boil_march_news news;
+        while ((news = boil_march_step(m, &t, y, 100, &guard)) == BOIL_MARCH_STEPPED)
+            ;
+        assert_int_equal(news, BOIL_MARCH_EVENT);
+        assert_int_equal(guard, 0);
+        assert_true(y[FIRST] >= l.level);
+        double rises = 2 * k * acos(-1) + acos(-1) / 4 - acos(0.3 * sqrt(2));
+        print_message("event %d: off by %.1e s\n", k, t - rises);
+        assert_close(t, rises, 0, 2e-6);
+        boil_march_problem p = problem(&l, 1e-9);
+        assert_int_equal(boil_march_begin(m, &p, t, y), BOIL_OK);
+    }
+    boil_march_free(m);
+}
+
+/* A hump of time alone, which rates and state do not see: y' = 0 lets steps grow to 1200 s. */
+static boil_outcome still(double t, const double y[], double dydt[], void *context)
+{
+    (void)t;
+    (void)y;
+    (void)context;
+    dydt[0] = 0;
+    return BOIL_OK;
+}
+
+/* Above zero for the 400 s from 5000 s on. */
+static void hump(double t, const double y[], double g[], void *context)
+{
+    (void)y;
+    (void)context;
+    g[0] = 200 - fabs(t - 5200);
+}
+
+static void a_hump_within_a_long_step_is_seen(void **state)
+{
+    (void)state;
+    double y[1] = {1}, t = 0;
+    size_t guard = 9;
+    boil_march *m = boil_march_create();
+    const boil_march_problem p = {
+        .system = {.unknowns = 1, .rates = still, .size = sizes, .sums_first = 1, .sums_end = 1, .blocks_first = 1},
+        .guards = 1,
+        .guard = hump,
+        .tolerance = 1e-6,
+        .step_max_s = 1200};
+    assert_int_equal(boil_march_begin(m, &p, t, y), BOIL_OK);
+    boil_march_news news;
+    while ((news = boil_march_step(m, &t, y, 2e4, &guard)) == BOIL_MARCH_STEPPED)
+        ;
+    assert_int_equal(news, BOIL_MARCH_EVENT);
+    assert_close(t, 5000, 0, 1e-5);
+    boil_march_free(m);
+}
+
+/* Rests at zero within rounding, then falls, then rises. */
+static void a_guard_at_rest_must_clear_its_arm(void **state)
+{
+    (void)state;
+    boil_guards g = {.count = 1, .arm = {1e-8}};
+    const double rest[] = {1e-9}, below[] = {-1e-7};
+    boil_guards_begin(&g, rest);
+    assert_false(boil_guards_rises(&g, 0, 5e-9));
+    assert_true(boil_guards_rises(&g, 0, 2e-8));
+    boil_guards_note(&g, below);
+    assert_true(boil_guards_rises(&g, 0, 0));
+    const double beyond[] = {1e-3};
+    boil_guards_begin(&g, beyond);
+    assert_false(boil_guards_rises(&g, 0, 1));
+}
+
+/* Copied half-way: both go on alike, to the last bit; and so does a run made anew. */
+static void a_copy_goes_on_as_the_original(void **state)
+{
+    (void)state;
+    lags l = slow;
+    double y[UNKNOWNS], of_copy[UNKNOWNS], t = 0;
+    size_t guard;
+    boil_march *m = begin(&l, 1e-7, false, y);
+    while (boil_march_step(m, &t, y, 20, &guard) == BOIL_MARCH_STEPPED)
+        ;
+    boil_march *copy = boil_march_copy(m);
+    assert_non_null(copy);
+    memcpy(of_copy, y, sizeof y);
+    boil_march *both[] = {m, copy};
+    double *states[] = {y, of_copy};
+    for (int i = 0; i < 2; i++) {
+        boil_march_problem p = problem(&l, 1e-7);
+        double now = 20;
+        assert_int_equal(boil_march_begin(both[i], &p, now, states[i]), BOIL_OK);
+        while (boil_march_step(both[i], &now, states[i], 50, &guard) == BOIL_MARCH_STEPPED)
+            ;
+    }
+    assert_memory_equal(y, of_copy, sizeof y);
+    assert_int_equal(boil_march_evaluations(m), boil_march_evaluations(copy));
+    boil_march_free(m);
+    boil_march_free(copy);
+}
+
+static void between_steps_the_cubic_is_as_good_as_they_are(void **state)
+{
+    (void)state;
+    lags l = slow;
+    double y[UNKNOWNS], inside[UNKNOWNS], exact[UNKNOWNS], t = 0, off = 0;
+    size_t guard;
+    boil_march *m = begin(&l, 1e-7, false, y);
+    while (boil_march_step(m, &t, y, 50, &guard) == BOIL_MARCH_STEPPED) {
+        boil_hermite h = boil_march_within(m);
+        assert_true(h.t1 == t);
+        for (int k = 1; k < 4; k++) {
+            double at = h.t0 + (h.t1 - h.t0) * k / 4;
+            boil_hermite_at(&h, UNKNOWNS, at, inside);
+            in_cycle(&l, at, exact);
+            for (int i = 0; i < UNKNOWNS - 1; i++)
+                off = fmax(off, fabs(inside[i] - exact[i]));
+        }
+    }
+    print_message("between steps: off by %.1e\n", off);
+    assert_true(off < 1e-4);
+    boil_march_free(m);
+}
+
+/* The published limiter keeps a cubic between its ends. */
+static void a_limited_cubic_stays_between_its_ends(void **state)
+{
+    (void)state;
+    for (int k = 0; k < 200; k++) {
+        double slope0 = 20 * sin(k), slope1 = 20 * cos(3 * k), y0 = 0, y1 = k % 2 == 0 ? 1 : -1;
+        boil_hermite_limit(y1 - y0, 2, &slope0, &slope1);
+        const boil_hermite h = {0, 2, &y0, &slope0, &y1, &slope1};
+        for (double t = 0; t <= 2; t += 0.05) {
+            double y;
+            boil_hermite_at(&h, 1, t, &y);
+            assert_true(y * y1 >= -1e-12 && fabs(y) <= 1 + 1e-12);
+        }
+    }
+}
+
+static void where_rates_are_refused_it_stops_with_the_last_good_state(void **state)
+{
+    (void)state;
+    lags l = slow;
+    l.refused_from = 7;
+    double y[UNKNOWNS], exact[UNKNOWNS], t = 0;
+    size_t guard;
+    boil_march *m = begin(&l, 1e-7, false, y);
+    boil_march_news news;
+    while ((news = boil_march_step(m, &t, y, 50, &guard)) == BOIL_MARCH_STEPPED)
+        ;
+    assert_int_equal(news, BOIL_MARCH_FAILED);
+    assert_true(t < 7 && t > 6.9);
+    in_cycle(&l, t, exact);
+    assert_close(y[0], exact[0], 0, 1e-5);
+    boil_march_free(m);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(error_falls_with_the_tolerance),
+        cmocka_unit_test(steps_are_as_long_as_the_solution_allows),
+        cmocka_unit_test(events_are_where_they_are),
+        cmocka_unit_test(a_hump_within_a_long_step_is_seen),
+        cmocka_unit_test(a_guard_at_rest_must_clear_its_arm),
+        cmocka_unit_test(a_copy_goes_on_as_the_original),
+        cmocka_unit_test(between_steps_the_cubic_is_as_good_as_they_are),
+        cmocka_unit_test(a_limited_cubic_stays_between_its_ends),
+        cmocka_unit_test(where_rates_are_refused_it_stops_with_the_last_good_state),
+    };
+    return cmocka_run_group_tests_name("march", tests, NULL, NULL);
+}
