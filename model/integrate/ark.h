@@ -7,7 +7,8 @@
        y1 = y0 + h sum b_j f_j,   error = (I - w A)^-1 h sum (b_j - b^_j) f_j
    The splitting is exact for any A, so the order is four, and sums of unknowns that f keeps are kept to rounding, whether A is the
    Jacobian, a part of it, an old one or wrong: A decides on stability alone. The error is filtered as Hairer & Wanner, Solving
-   Ordinary Differential Equations II, IV.8, do it (from memory). */
+   Ordinary Differential Equations II, IV.8, do it (from memory); where y1 and the last stage are further apart than five times that, a
+   fifth of what lies between them is the error (judgement: it must not shorten smooth steps, and must not overlook a wrong A). */
 #ifndef BOIL_INTEGRATE_ARK_H
 #define BOIL_INTEGRATE_ARK_H
 

@@ -1,6 +1,6 @@
 /* integrate/jacobian.h -- how the fast unknowns of a system act on one another, A = df/dy as far as integrate/system.h names them,
-   and x = (I - w A)^-1 r. By differences: one look at the rates for each lead, and one for each place in a block, all blocks at
-   once. What a block does to the leads is left out, so that the leads are solved first, then each block by itself. Where the rates
+   and x = (I - w A)^-1 r. By differences, one look at the rates for each of them. Blocks act on the leads and are acted on by them,
+   not on one another; so each block is solved by itself, and the leads with what the blocks give back to them. Where the rates
    refuse the look, the column is zero: whoever solves with A must bear with a wrong one (integrate/ark.h). */
 #ifndef BOIL_INTEGRATE_JACOBIAN_H
 #define BOIL_INTEGRATE_JACOBIAN_H
@@ -8,14 +8,15 @@
 #include "integrate/system.h"
 
 /* Doubles of room for each unknown, which the caller gives. */
-#define BOIL_JACOBIAN_ROOM (BOIL_SYSTEM_LEADS_MAX + 2 * BOIL_SYSTEM_BLOCK_MAX)
+#define BOIL_JACOBIAN_ROOM (3 * BOIL_SYSTEM_LEADS_MAX + 2 * BOIL_SYSTEM_BLOCK_MAX)
 
 typedef struct {
     double lead[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX];    /* on one another; of a row, by column */
-    double inverse[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX]; /* of I - w A, of the leads */
+    double inverse[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX]; /* of what I - w A leaves of the leads */
     double w;                                                     /* that it was worked out for; 0: for none */
-    double *by_lead;              /* of each unknown in a block: what the leads do to it, BOIL_SYSTEM_LEADS_MAX a row */
-    double *own, *blocks_inverse; /* of each unknown in a block: BOIL_SYSTEM_BLOCK_MAX a row */
+    /* Of each unknown in a block, BOIL_SYSTEM_LEADS_MAX a row: what the leads do to it, it to the leads, and how it moves with them;
+       BOIL_SYSTEM_BLOCK_MAX a row: its block on it, and the inverse of that. */
+    double *by_leads, *on_leads, *with_leads, *own, *own_inverse;
 } boil_jacobian;
 
 void boil_jacobian_init(boil_jacobian *j, double *room, size_t unknowns);

@@ -49,7 +49,5 @@ boil_hermite boil_march_within(boil_march *m);
 
 size_t boil_march_steps(const boil_march *m); /* all there have been */
 size_t boil_march_evaluations(const boil_march *m);
-size_t boil_march_rejected(const boil_march *m);
-double boil_march_last_step(const boil_march *m); /* s */
 
 #endif

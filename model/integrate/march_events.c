@@ -63,41 +63,88 @@ static bool any_rises(const boil_march *m, const double g[])
     return false;
 }
 
-/* In a long step one may have risen and fallen again. */
-static void look_inside(boil_march *m, const boil_hermite *cubic, double h, crossing *c)
+/* In a long step one may have risen and fallen again: at *past the cubic is past it. */
+static void look_inside(boil_march *m, const boil_hermite *cubic, double h, crossing *c, double *past)
 {
     enum { PARTS = 4 };
     double g[BOIL_GUARDS_MAX];
     for (int k = 1; k < PARTS && !isfinite(c->high); k++) {
-        double x = h * k / PARTS;
-        boil_hermite_at(cubic, m->is.system.unknowns, cubic->t0 + x, m->step.trial);
-        boil_march_guards_at(m, cubic->t0 + x, m->step.trial, g);
-        close_in_on_first(m, cubic, x, g, c);
+        *past = h * k / PARTS;
+        boil_hermite_at(cubic, m->is.system.unknowns, cubic->t0 + *past, m->step.trial);
+        boil_march_guards_at(m, cubic->t0 + *past, m->step.trial, g);
+        close_in_on_first(m, cubic, *past, g, c);
     }
 }
 
-/* Steps anew from t, until one ends past the crossing by no more than a few microseconds: its length, at most `most`. 0: refused, or
-   even the longest is not past it. */
+/* What the cubic is past the solution may not be. */
+static bool is_past(boil_march *m, double t, double h, size_t which)
+{
+    return boil_march_try(m, t, h) && at(m, t + h, m->step.y1, which) >= 0;
+}
+
+/* From the end of a step, h long, a little further or back along its rates, too short for them to change. False: refused. */
+static bool nudge(boil_march *m, double t, double h, double by)
+{
+    boil_step *p = &m->step;
+    if (!boil_system_rates(&m->counted, t + h, p->y1, p->f1))
+        return false;
+    for (size_t i = 0; i < m->is.system.unknowns; i++)
+        p->y1[i] += by * p->f1[i];
+    return true;
+}
+
+/* Past by so little, as a time, lands: far below the 0.1 s anybody could ask for, above rounding at 1e6 s. */
+static const double close_s = 2e-6;
+
+/* A search by steps anew from t: between low and high the guard rises, x was tried last and left it at v. */
+typedef struct {
+    double low, high, x, v, slope, aim_s;
+} landing;
+
+/* After the first step the crossing is mostly so near that no second one is needed. */
+static bool lands_by_nudge(boil_march *m, double t, size_t which, const landing *l, double to)
+{
+    const double short_s = 2e-3;
+    if (!(fabs(to - l->x) < short_s) || !nudge(m, t, l->x, to - l->x))
+        return false;
+    double v = at(m, t + to, m->step.y1, which);
+    return v >= 0 && v <= close_s * l->slope;
+}
+
+/* Where to try next: along the slope to just past the crossing, further each time, for where the guard is flat it is passed all the
+   same; else in the middle. */
+static double next_try(landing *l, double x, double v)
+{
+    if (isfinite(l->v) && (v - l->v) / (x - l->x) > 0)
+        l->slope = (v - l->v) / (x - l->x);
+    l->x = x;
+    l->v = v;
+    l->aim_s *= 2;
+    if (l->high - l->low <= close_s)
+        return l->high;
+    double next = x - v / l->slope + l->aim_s;
+    return next > l->low && next < l->high ? next : (l->low + l->high) / 2;
+}
+
+/* Steps anew from t, until one ends just past the crossing: its length, at most `most`. 0: refused, or even the longest is not past
+   it. */
 static double land(boil_march *m, double t, const crossing *c, double most)
 {
-    const double aim_s = 2e-7, close_s = 2e-6;
-    double slope = (c->at_high - c->at_low) / (c->high - c->low), low = 0, high = most, before_x = 0, before_v = 0;
-    double x = fmin(most, c->low - c->at_low / slope + aim_s);
-    for (int i = 0; i < 60; i++) {
+    landing l = {.high = most, .v = HUGE_VAL, .slope = (c->at_high - c->at_low) / (c->high - c->low), .aim_s = 1e-7};
+    double x = fmin(most, c->low - c->at_low / l.slope + 2 * l.aim_s);
+    for (int i = 0; i < 80; i++) {
         if (!boil_march_try(m, t, x))
             return 0;
         double v = at(m, t + x, m->step.y1, c->which);
-        *(v >= 0 ? &high : &low) = x;
-        if (v >= 0 && (v <= close_s * slope || high - low <= close_s))
+        *(v >= 0 ? &l.high : &l.low) = x;
+        if (v >= 0 && (v <= close_s * l.slope || l.high - l.low <= close_s))
             return x;
         if (x >= most && v < 0)
             return 0;
-        if (i > 0 && (v - before_v) / (x - before_x) > 0)
-            slope = (v - before_v) / (x - before_x);
-        before_x = x;
-        before_v = v;
-        double next = high - low <= close_s ? high : x - v / slope + aim_s;
-        x = next > low && next <= high ? next : (low + high) / 2;
+        double next = next_try(&l, x, v);
+        if (i == 0 && lands_by_nudge(m, t, c->which, &l, next))
+            return next;
+        x = next;
     }
     return 0;
 }
@@ -108,24 +155,19 @@ boil_march_news boil_march_find_event(boil_march *m, double t, double *h, const 
     bool rises = any_rises(m, g);
     if (!rises && !(*h > long_s && boil_guards_near(&m->guards, g)))
         return BOIL_MARCH_STEPPED;
-    double full = *h;
+    double full = *h, most = full;
     boil_hermite cubic = boil_march_cubic(m, t, full);
     crossing first = {.high = HUGE_VAL};
     if (rises)
         close_in_on_first(m, &cubic, full, g, &first);
     else
-        look_inside(m, &cubic, full, &first);
+        look_inside(m, &cubic, full, &first, &most);
     if (!isfinite(first.high))
         return BOIL_MARCH_STEPPED;
     *guard = first.which;
-    *h = land(m, t, &first, rises ? full : first.high + (full - first.high) / 4);
-    bool landed = *h > 0;
-    if (!landed) { /* between two quarters the cubic came past, the solution does not */
-        *h = full;
-        if (rises || !boil_march_try(m, t, full))
-            return BOIL_MARCH_FAILED;
-    }
-    if (!boil_system_rates(&m->counted, t + *h, m->step.y1, m->step.f1))
+    bool is = rises || is_past(m, t, most, first.which);
+    *h = is ? land(m, t, &first, most) : full;
+    if (!(*h > 0) || !(is || boil_march_try(m, t, full)) || !boil_system_rates(&m->counted, t + *h, m->step.y1, m->step.f1))
         return BOIL_MARCH_FAILED;
-    return landed ? BOIL_MARCH_EVENT : BOIL_MARCH_STEPPED;
+    return is ? BOIL_MARCH_EVENT : BOIL_MARCH_STEPPED;
 }

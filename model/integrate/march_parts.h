@@ -17,7 +17,7 @@ struct boil_march {
     int age;         /* steps since the Jacobian was taken; negative: there is none */
     bool rates_known, first;
     double step_s, last_step_s, last_t; /* to be tried next; of the last step length and beginning */
-    size_t steps, evaluations, rejected;
+    size_t steps, evaluations;
 };
 
 /* A step from y0 of h; its error is within what is allowed, or not. False: refused. */

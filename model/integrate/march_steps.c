@@ -198,7 +198,6 @@ static double advance(boil_march *m, double t, double end)
             m->step_s = next_step(m, use, off, tries > 0);
             return use;
         }
-        m->rejected++;
         h = use * (off > 1 ? fmax(least, safety * pow(off, -1.0 / order(m))) : refused);
         if (m->age > 0)
             take_jacobian(m, t);
@@ -208,7 +207,7 @@ static double advance(boil_march *m, double t, double end)
 
 static bool get_ready(boil_march *m, double t, double end)
 {
-    const int keep = 16;
+    const int keep = 6;
     boil_step *p = &m->step;
     if (!m->rates_known && !boil_system_rates(&m->counted, t, p->y0, p->f0))
         return false;
@@ -282,14 +281,4 @@ size_t boil_march_steps(const boil_march *m)
 size_t boil_march_evaluations(const boil_march *m)
 {
     return m->evaluations;
-}
-
-size_t boil_march_rejected(const boil_march *m)
-{
-    return m->rejected;
-}
-
-double boil_march_last_step(const boil_march *m)
-{
-    return m->last_step_s;
 }

@@ -8,11 +8,11 @@
 
 #include "boilback.h"
 
-#define BOIL_SYSTEM_LEADS_MAX 20
+#define BOIL_SYSTEM_LEADS_MAX 18
 #define BOIL_SYSTEM_BLOCK_MAX 4
 
 /* Some unknowns answer faster than the solution moves. Of these the `leads` act on one another and on all others; the rest of them
-   stand in blocks at the end, each acting on itself alone. Sums only gather what the others do: no rate depends on them. */
+   stand in blocks at the end, each acting on itself and on the leads alone. Sums only gather what the others do: no rate depends on them. */
 typedef struct {
     size_t unknowns;
     boil_outcome (*rates)(double t, const double y[], double dydt[], void *context); /* BOIL_OK, or a failure code */
