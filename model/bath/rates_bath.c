@@ -163,7 +163,7 @@ static void add_pocket(const boil_bath *b, const boil_bath_body *o, double t, co
     double left;
     l->heat_W += pocket_heat(o, t, y, bath_K, dydt, &left);
     l->displaced_m3 += left * o->displaced_m3 * boil_bath_body_immersed(o, t);
-    if (isinf(o->released_s) && t < o->out_start_s)
+    if (isinf(o->released_s) && !o->lifting)
         l->pocket_J_kg = fmax(l->pocket_J_kg, y[BOIL_STATE_FIXED + o->at] - boil_water_enthalpy(b->air.saturation_K));
 }
 

@@ -78,14 +78,6 @@ static boil_outcome or_refused(boil_outcome outcome, boil_run_of_set *r)
     return BOIL_OK;
 }
 
-static bool adds_salts(const boil_schedule *s)
-{
-    for (size_t i = 0; i < s->count; i++)
-        if (s->actions[i].kind == BOIL_ACTION_SALTS)
-            return true;
-    return false;
-}
-
 /* A trigger run has the rows of the one that it comes of. */
 static bool is_traced(const making *m, const wanted_run *w)
 {
@@ -93,20 +85,13 @@ static bool is_traced(const making *m, const wanted_run *w)
     return w->closures == traced || (traced == BOIL_CLOSURES_TRIGGER && w->triggers);
 }
 
-/* Without a trace but the one that keeps it. Where bubbles rise fast steps are short; but the runs that have them, with the wide pool's drift and the mild ones,
-   decide on certainty alone, no grade: they go by the method for studies, within a millimetre and a hundredth of the peak. Dry salts
-   are not for it: at their end it leaves a millionth of the energy unaccounted for. */
+/* Without a trace but the one that keeps it. */
 static boil_run_options options_of(const making *m, const wanted_run *w)
 {
     boil_run_options with = *m->options;
     with.closures = w->closures;
     with.own_elevation = m->own_elevation;
     with.row_interval_s = is_traced(m, w) ? with.row_interval_s : 0;
-    bool no_grade = w->closures == BOIL_CLOSURES_LIKELY_WIDE || boil_closures_is_mild(w->closures);
-    if (no_grade && !adds_salts(m->schedule)) {
-        with.use_rkc = true;
-        with.tolerance = fmin(1e-4, 100 * with.tolerance);
-    }
     return with;
 }
 

@@ -7,7 +7,7 @@
 #include <stdbool.h>
 #include <stddef.h>
 
-#define BOIL_GUARDS_MAX 12
+#define BOIL_GUARDS_MAX 16
 
 typedef struct {
     size_t count;

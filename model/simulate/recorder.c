@@ -22,8 +22,6 @@ boil_outcome boil_recorder_begin(boil_recorder *r, boil_history *history, const 
                          .row_units = finer ? (size_t)lround(o->row_interval_s / o->row_fast_s) : 1,
                          .surged_s = -(double)INFINITY,
                          .boil_began_s = b->boiling ? 0 : NEVER,
-                         .within_level_m = NEVER,
-                         .within_steam_kg_s = NEVER,
                          .quiet_start = !b->boiling};
     boil_recorder_summary_begin(&history->summary, b, v);
     boil_recorder_watch_begin(r);
@@ -40,7 +38,7 @@ void boil_recorder_free(boil_recorder *r)
 void boil_recorder_restart(boil_recorder *r)
 {
     r->temperature.count = r->level.count = r->steam.count = 0;
-    r->step = (boil_recorder_step){.y0 = NULL};
+    r->step = (boil_recorder_step){.near = NULL};
 }
 
 /* Add a value; gives the extreme just passed, if one lies at the middle of the last three, else the value itself. */
@@ -70,9 +68,8 @@ static boil_recorder_peak peaks_of(boil_recorder *r, double t, const boil_bath *
     double T = turning(&r->temperature, t, v->solution.temperature_K);
     boil_overflow_pool pool = {b->area_m2, r->plant->tank.depth_m, v->levels.still_m, v->pool.vapour_kg_m3};
     boil_recorder_peak p = {.coolest_K = fmin(T, v->solution.temperature_K), .hottest_K = fmax(T, v->solution.temperature_K)};
-    p.level_m = fmax(r->within_level_m, fmax(v->levels.upper_m, turning(&r->level, t, v->levels.upper_m)));
-    p.steam_kg_s = fmax(r->within_steam_kg_s, fmax(v->steam.formed_kg_s, turning(&r->steam, t, v->steam.formed_kg_s)));
-    r->within_level_m = r->within_steam_kg_s = NEVER;
+    p.level_m = fmax(v->levels.upper_m, turning(&r->level, t, v->levels.upper_m));
+    p.steam_kg_s = fmax(v->steam.formed_kg_s, turning(&r->steam, t, v->steam.formed_kg_s));
     p.steam_more_than =
         p.steam_kg_s > 2 * boil_overflow_critical_steam_rate(&pool, &r->plant->pool, v->pool.drift_velocity_m_s);
     return p;
@@ -184,16 +181,6 @@ static boil_outcome add_row(boil_recorder *r, double t, const boil_bath *b, cons
     return BOIL_OK;
 }
 
-/* Cubic through values and slopes at both ends of a step. */
-static void between(size_t n, double s, double step, const double y0[], const double d0[], const double y1[], const double d1[],
-                    double y[])
-{
-    double h00 = (1 + 2 * s) * (1 - s) * (1 - s), h01 = s * s * (3 - 2 * s);
-    double h10 = s * (1 - s) * (1 - s) * step, h11 = -s * s * (1 - s) * step;
-    for (size_t i = 0; i < n; i++)
-        y[i] = h00 * y0[i] + h10 * d0[i] + h01 * y1[i] + h11 * d1[i];
-}
-
 /* In the last step three hundredths of the depth a second. */
 static bool moves_fast(const boil_recorder *r)
 {
@@ -224,8 +211,10 @@ static void begin_rows(boil_recorder *r, bool fast, double t0)
         put_row(r, first);
 }
 
-static boil_outcome reserve_unknowns(boil_recorder *r, size_t n)
+boil_outcome boil_recorder_enter(boil_recorder *r, const boil_bath *b, const boil_recorder_step *step)
 {
+    size_t n = boil_bath_unknowns(b);
+    r->step = *step;
     while (r->unknowns_capacity < n) {
         double *moved = boil_array_reserve(r->unknowns, &r->unknowns_capacity, r->unknowns_capacity, sizeof *moved);
         if (!moved)
@@ -235,44 +224,40 @@ static boil_outcome reserve_unknowns(boil_recorder *r, size_t n)
     return BOIL_OK;
 }
 
-/* Half as much again as calm, at one end or the other. */
-static bool surges(const boil_recorder *r, const boil_rates_view *v)
-{
-    double before = r->steam.count > 0 ? r->steam.value[r->steam.count - 1] : 0;
-    return fmax(before, v->steam.formed_kg_s) > 1.5 * fmax(0, v->steam.calm_kg_s);
-}
-
 boil_outcome boil_recorder_inside(boil_recorder *r, const boil_bath *b, double t, boil_rates_guess *guess, boil_rates_view *v)
 {
-    const boil_recorder_step *of = &r->step;
-    double part = of->t1 > of->t0 ? fmax(0, (t - of->t0) / (of->t1 - of->t0)) : 1;
-    between(boil_bath_unknowns(b), part, of->t1 - of->t0, of->y0, of->rates0, of->y1, of->rates1, r->unknowns);
+    boil_hermite_at(&r->step.cubic, boil_bath_unknowns(b), t, r->unknowns);
     return boil_rates_at(b, t, r->unknowns, guess, v, NULL);
 }
 
-boil_outcome boil_recorder_within(boil_recorder *r, const boil_bath *b, const boil_rates_view *v,
-                                  const boil_recorder_step *step)
+static double change(double a, double b, double much)
 {
-    enum { PARTS = 4 };
-    boil_rates_guess guess = *step->near;
-    boil_rates_view inside;
-    r->step = *step;
-    boil_outcome outcome = reserve_unknowns(r, boil_bath_unknowns(b));
-    for (int i = 1; i < PARTS && outcome == BOIL_OK && surges(r, v); i++) {
-        double t = step->t0 + (double)i / PARTS * (step->t1 - step->t0);
-        if (boil_recorder_inside(r, b, t, &guess, &inside) != BOIL_OK)
-            continue; /* beyond the properties: the run is about to stop there */
-        double level_m = inside.levels.upper_m, steam_kg_s = inside.steam.formed_kg_s;
-        r->within_level_m = fmax(r->within_level_m, fmax(level_m, turning(&r->level, t, level_m)));
-        r->within_steam_kg_s = fmax(r->within_steam_kg_s, fmax(steam_kg_s, turning(&r->steam, t, steam_kg_s)));
-    }
-    return outcome;
+    return fabs(b - a) / much;
+}
+
+/* So that what is fitted between two moments is as good as where steps are short: by how much what is watched changes. A surge goes
+   up and down within a step. */
+int boil_recorder_parts(const boil_recorder *r, const boil_rates_view *a, const boil_rates_view *b)
+{
+    const double much_K = 0.5, much_m = 1e-3, layer_m = 2e-4, steam_share = 0.05, surge = 1.5;
+    const double heat_share = 0.02, lag_share = 0.002;
+    enum { SURGING = 8, MOST = 16 };
+    double steam = fmax(fmax(a->steam.formed_kg_s, b->steam.formed_kg_s), fmax(a->steam.calm_kg_s, b->steam.calm_kg_s));
+    double full_W = boil_heater_output(&r->plant->heater, 1, b->solution.temperature_K);
+    double most = change(a->solution.temperature_K, b->solution.temperature_K, much_K);
+    most = fmax(most, change(a->levels.upper_m, b->levels.upper_m, much_m));
+    most = fmax(most, change(a->layer.thickness_m, b->layer.thickness_m, layer_m));
+    most = fmax(most, change(a->steam.formed_kg_s, b->steam.formed_kg_s, steam_share * fmax(steam, 1e-9)));
+    most = fmax(most, change(a->heater.heat_W, b->heater.heat_W, heat_share * full_W));
+    most = fmax(most, change(a->heater.heat_W, a->heater.target_W, lag_share * full_W));
+    bool surges = fmax(a->steam.formed_kg_s, b->steam.formed_kg_s) > surge * fmax(0, b->steam.calm_kg_s);
+    return 1 + (int)fmin(MOST - 1, fmax(surges ? SURGING - 1 : 0, most));
 }
 
 static boil_outcome due_rows(boil_recorder *r, const boil_bath *b, bool fast)
 {
     boil_rates_guess guess = *r->step.near;
-    for (; r->next_row_s <= r->step.t1; next_row(r, fast)) {
+    for (; r->next_row_s <= r->step.cubic.t1; next_row(r, fast)) {
         boil_rates_view v;
         if (boil_recorder_inside(r, b, r->next_row_s, &guess, &v) != BOIL_OK)
             return BOIL_OK; /* the state between is beyond the properties: the run is about to stop there */
@@ -288,12 +273,11 @@ boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil
     if (!(r->row_unit_s > 0))
         return BOIL_OK;
     const double turns_s = 1; /* where a fast rise turns it is slow at its highest */
-    bool moves = moves_fast(r), fast = moves || step->t0 < r->fast_until_s;
+    bool moves = moves_fast(r), fast = moves || step->cubic.t0 < r->fast_until_s;
     if (moves)
-        r->fast_until_s = step->t1 + turns_s;
-    begin_rows(r, fast, step->t0);
-    r->step = *step;
-    boil_outcome outcome = reserve_unknowns(r, boil_bath_unknowns(b));
+        r->fast_until_s = step->cubic.t1 + turns_s;
+    begin_rows(r, fast, step->cubic.t0);
+    boil_outcome outcome = boil_recorder_enter(r, b, step);
     return outcome == BOIL_OK ? due_rows(r, b, fast) : outcome;
 }
 

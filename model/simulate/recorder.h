@@ -12,6 +12,7 @@
 #include "boilback.h"
 #include "bath/potential.h"
 #include "bath/rates_view.h"
+#include "integrate/hermite.h"
 
 /* What takes no more of the freeboard than this, m, is no layer. */
 #define BOIL_RECORDER_NOTHING_M 1e-3
@@ -22,10 +23,9 @@ typedef struct {
     int count;
 } boil_recorder_turn;
 
-/* The step last taken, to look into: states and rates at its ends, and where the search for what is at t1 ended. */
+/* The step last taken, to look into, and where the search for what is at its end ended. */
 typedef struct {
-    double t0, t1;
-    const double *y0, *rates0, *y1, *rates1;
+    boil_hermite cubic;
     const boil_rates_guess *near;
 } boil_recorder_step;
 
@@ -48,10 +48,9 @@ typedef struct {
     double surface_boils_since_s, surface_shows;     /* NaN: it does not; by how much it shows, above 0 it does */
     double afloat_left_m;                            /* of this moment, as left_m of a quiet spell; NaN: nothing floats */
     boil_potential_known yield;
-    double surged_s;                          /* when steam last was over twice the steady steam; -infinity: never */
-    double within_level_m, within_steam_kg_s; /* the most inside the last step; NaN: it was not looked into */
-    boil_recorder_step step;                  /* zero: none since the last restart */
-    double *unknowns;                         /* room for a state between two steps */
+    double surged_s;         /* when steam last was over twice the steady steam; -infinity: never */
+    boil_recorder_step step; /* zero: none since the last restart */
+    double *unknowns;        /* room for a state between two steps */
     size_t unknowns_capacity;
 } boil_recorder;
 
@@ -94,12 +93,12 @@ boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil
 /* Of a close trace, a row as things are after a jump: beside that before it. */
 boil_outcome boil_recorder_row_now(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const double y[]);
 
-/* Inside the step from t0 to t1, before its end is told: while it surges, steps are too long for the ends alone to show how high.
-   BOIL_NO_MEMORY when there is no room for it. */
-boil_outcome boil_recorder_within(boil_recorder *r, const boil_bath *b, const boil_rates_view *v,
-                                  const boil_recorder_step *step);
+/* A step begins to be told: BOIL_NO_MEMORY when there is no room to look into it. Parts: in how many it is worth telling, one for its
+   end alone, from what is at its ends. */
+boil_outcome boil_recorder_enter(boil_recorder *r, const boil_bath *b, const boil_recorder_step *step);
+int boil_recorder_parts(const boil_recorder *r, const boil_rates_view *a, const boil_rates_view *b);
 
-/* The state at a moment of that step, by cubic Hermite interpolation, and all that follows from it. */
+/* The state at a moment of that step, into r->unknowns, by cubic Hermite interpolation, and all that follows from it. */
 boil_outcome boil_recorder_inside(boil_recorder *r, const boil_bath *b, double t, boil_rates_guess *guess, boil_rates_view *v);
 
 /* After the last step: closes what is open and fills the summary's end, and a trace ends there, whatever its interval.

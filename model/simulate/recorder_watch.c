@@ -19,6 +19,7 @@ typedef struct {
     const boil_rates_view *view;
     const boil_recorder_peak *peak;
     double crystals_kg; /* worked out once, as what follows: several measures ask for them */
+    bool inside;        /* a step, not at its end: nothing of it is kept */
     bool heated, fed;   /* the heat is on; water, salts or liquid runs in, or parts are being lowered */
 } moment;
 
@@ -137,7 +138,7 @@ static double surface_shows(const moment *m)
     return fmin(v->layer.thickness_m / film_m, (v->solution.boiling_point_K - v->solution.temperature_K) / near_K) - 1;
 }
 
-static double locate(const moment *m, measure *of, double before, double x, double at);
+static double locate(const moment *m, measure *of, double before, double x, double at, bool rising);
 
 static double surface_gone(const moment *m)
 {
@@ -153,28 +154,35 @@ static double surface_boils(const moment *m)
     if (boils && !(shows > 0) && !isnan(r->surface_boils_since_s)) { /* until within this step */
         double since_s = r->surface_boils_since_s;
         r->surface_boils_since_s = NEVER;
-        return locate(m, surface_gone, -before, -shows, 0) - since_s;
+        return locate(m, surface_gone, -before, -shows, 0, true) - since_s;
     }
     if (!boils || !(shows > 0))
         r->surface_boils_since_s = NEVER;
     else if (isnan(r->surface_boils_since_s))
-        r->surface_boils_since_s = locate(m, surface_shows, before, shows, 0);
+        r->surface_boils_since_s = locate(m, surface_shows, before, shows, 0, true);
     return m->time_s - r->surface_boils_since_s;
+}
+
+/* Freeboard used up were what floats to let go; nothing where it lowers the freeboard by next to nothing. */
+static double let_go(const moment *m, bool over_the_rim_counts)
+{
+    boil_potential_known known = m->record->yield, *yield = m->inside ? &known : &m->record->yield;
+    boil_potential p = boil_potential_of(m->bath, m->view, m->record->plant->limits.freeboard_m, yield);
+    bool counts = (over_the_rim_counts || p.without_m > 0) && p.left_m < p.without_m - BOIL_RECORDER_NOTHING_M;
+    return counts ? used_up(m, p.left_m) : NEVER;
 }
 
 /* Worked out with the quiet spells, before: simulate/recorder_spells.c. */
 static double layer(const moment *m)
 {
+    if (m->inside)
+        return !m->bath->boiling && m->view->layer.mass_kg > 0 ? let_go(m, false) : NEVER;
     return isnan(m->record->afloat_left_m) ? NEVER : used_up(m, m->record->afloat_left_m);
 }
 
 static double water_fast(const moment *m)
 {
-    if (!m->bath->boiling || !(m->view->layer.mass_kg > 0))
-        return NEVER;
-    double clear_m = m->record->plant->limits.freeboard_m;
-    boil_potential p = boil_potential_of(m->bath, m->view, clear_m, &m->record->yield);
-    return p.left_m < p.without_m - BOIL_RECORDER_NOTHING_M ? used_up(m, p.left_m) : NEVER;
+    return m->bath->boiling && m->view->layer.mass_kg > 0 ? let_go(m, true) : NEVER;
 }
 
 /* Calm is the steam of the boil at the start, or of the first minute of it; before, what the heat full on would boil off. */
@@ -238,9 +246,9 @@ static bool is_fed(double t, const boil_bath *b, const boil_rates_view *v)
 }
 
 static moment moment_of(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
-                        const boil_recorder_peak *peak)
+                        const boil_recorder_peak *peak, bool inside)
 {
-    return (moment){r, t, b, v, peak, boil_recorder_crystals(v), is_heated(r->plant, v), is_fed(t, b, v)};
+    return (moment){r, t, b, v, peak, boil_recorder_crystals(v), inside, is_heated(r->plant, v), is_fed(t, b, v)};
 }
 
 /* Following. ---------------------------------------------------------------------------------------------------------------- */
@@ -267,24 +275,25 @@ static double passes(double before, double x, double at)
     return isnan(before) || before == x ? 1 : fmin(1, fmax(0, (at - before) / (x - before)));
 }
 
-/* When in the last step a measure passes a value, to a fortieth of a second or by a straight line where it is no longer; a measure
-   that is told only at its ends by the line alone. */
-static double locate(const moment *m, measure *of, double before, double x, double at)
+/* When since the last moment a measure passes a value, rising or falling, to a fortieth of a second, or by a straight line where the
+   step is not there to be looked into; how long a surface has boiled grows by a second in each. */
+static double locate(const moment *m, measure *of, double before, double x, double at, bool rising)
 {
     const double close_s = 0.025;
     boil_recorder *r = m->record;
-    const boil_recorder_step *step = &r->step;
     double low = r->last_s, high = m->time_s, line = low + (high - low) * passes(before, x, at);
     boil_rates_view v;
-    if (of == layer || of == water_fast || of == surface_boils || isnan(before) || step->y0 == NULL || !(high > low))
+    if (of == surface_boils)
+        return rising ? high - (x - at) : line;
+    if (r->step.near == NULL || !(high > low))
         return isnan(before) ? high : line;
-    boil_rates_guess guess = *step->near;
+    boil_rates_guess guess = *r->step.near;
     while (high - low > close_s) {
         double t = (low + high) / 2;
         if (boil_recorder_inside(r, m->bath, t, &guess, &v) != BOIL_OK)
             return line;
-        const moment inside = moment_of(r, t, m->bath, &v, m->peak);
-        *(of(&inside) > at ? &high : &low) = t;
+        const moment inside = moment_of(r, t, m->bath, &v, m->peak, true);
+        *((of(&inside) > at) == rising ? &high : &low) = t;
     }
     return high;
 }
@@ -297,7 +306,7 @@ static void note_crossings(boil_watched *w, boil_watch_kind k, const moment *m, 
         if (!isnan(w->from_s[s]) || !boil_grading_is_past(g, (boil_severity)s, worst, margin))
             continue;
         double at = g->from[s] + margin;
-        w->from_s[s] = x > at ? locate(m, measures[k], before, x, at) : m->time_s;
+        w->from_s[s] = x > at ? locate(m, measures[k], before, x, at, true) : m->time_s;
     }
 }
 
@@ -309,21 +318,25 @@ static boil_severity lowest(const boil_grading *g)
     return (boil_severity)s;
 }
 
-/* Of a step, the part beyond a value. */
-static double beyond(double before, double x, double at)
+/* Of the time since the last moment, s, the part beyond a value. */
+static double beyond(const moment *m, boil_watch_kind k, double before, double x, double at)
 {
+    double from = m->record->last_s;
     bool was = before > at, is = x > at;
-    double share = passes(before, x, at);
-    return was && is ? 1 : is ? 1 - share : was ? (isnan(x) ? 0 : share) : 0;
+    if (was == is)
+        return is ? m->time_s - from : 0;
+    double passed = locate(m, measures[k], before, x, at, is);
+    return is ? m->time_s - passed : passed - from;
 }
 
-static void note_time(boil_watched *w, const boil_grading *g, const moment *m, double margin, double before, double x)
+static void note_time(boil_watched *w, boil_watch_kind k, const moment *m, double before, double x)
 {
-    double step_s = m->time_s - m->record->last_s, first = g->from[lowest(g)] + margin;
-    w->outside_s += step_s * beyond(before, x, first);
+    const boil_grading *g = &boil_gradings[boil_grading_watched[k]];
+    double margin = m->record->margin[k], first = g->from[lowest(g)] + margin;
+    w->outside_s += beyond(m, k, before, x, first);
     w->spells += x > first && !(before > first);
     if (m->heated)
-        w->heated_s += step_s * beyond(before, x, g->from[BOIL_SEVERITY_WARNING] + margin);
+        w->heated_s += beyond(m, k, before, x, g->from[BOIL_SEVERITY_WARNING] + margin);
 }
 
 static void note_fed(boil_watched *w, const boil_grading *g, const moment *m, double margin, double x)
@@ -339,7 +352,7 @@ static void follow(const moment *m, boil_watch_kind k)
     boil_watched *w = &r->history->summary.watched[k];
     const boil_grading *g = &boil_gradings[boil_grading_watched[k]];
     double x = measures[k](m), before = r->last[k], worst = isnan(x) ? NEVER : worst_of(m, k, x);
-    note_time(w, g, m, r->margin[k], before, x);
+    note_time(w, k, m, before, x);
     if (!isnan(x))
         note_crossings(w, k, m, x, worst);
     r->last[k] = x;
@@ -363,7 +376,7 @@ void boil_recorder_watch_begin(boil_recorder *r)
 void boil_recorder_watch(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
                          const boil_recorder_peak *peak)
 {
-    const moment m = moment_of(r, t, b, v, peak);
+    const moment m = moment_of(r, t, b, v, peak, false);
     for (int k = 0; k < BOIL_WATCHES; k++)
         follow(&m, (boil_watch_kind)k);
 }

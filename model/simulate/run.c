@@ -12,13 +12,15 @@
 
 boil_run_options boil_run_options_default(void)
 {
-    return (boil_run_options){.closures = BOIL_CLOSURES_LIKELY, .tolerance = 1e-7};
+    return (boil_run_options){.closures = BOIL_CLOSURES_LIKELY, .tolerance = 1e-5};
 }
 
 /* Between two stretches, or at the end. Where the properties refuse the state there is no going on. */
 static boil_outcome stretch(boil_simulation *r)
 {
-    boil_outcome outcome = boil_simulation_do_due(r);
+    boil_outcome outcome = r->march != NULL ? boil_simulation_settle_heat(r) : BOIL_OK;
+    if (outcome == BOIL_OK)
+        outcome = boil_simulation_do_due(r);
     r->evaluated = false;
     if (outcome != BOIL_OK || (outcome = boil_simulation_settle_mode(r)) != BOIL_OK ||
         (outcome = boil_simulation_restart(r)) != BOIL_OK)
@@ -36,7 +38,6 @@ boil_outcome boil_simulation_advance(boil_simulation *r, double until_s)
 {
     while (r->history.end == BOIL_RUN_DONE && !r->over && r->t < until_s) {
         boil_outcome outcome = stretch(r);
-        boil_simulation_end_stretch(r);
         if (outcome == BOIL_NO_MEMORY)
             return outcome;
         if (outcome != BOIL_OK)
@@ -67,7 +68,7 @@ static boil_outcome begin(boil_simulation *r)
     outcome = boil_recorder_begin(&r->record, &r->history, &r->plant, &r->options, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
         outcome =
-            boil_recorder_rows(&r->record, &r->bath, &(boil_recorder_step){0, 0, r->y, r->rates, r->y, r->rates, &r->guess});
+            boil_recorder_rows(&r->record, &r->bath, &(boil_recorder_step){{0, 0, r->y, r->rates, r->y, r->rates}, &r->guess});
     r->evaluated = false;
     const boil_water_control *c = &r->plant.control;
     if (outcome == BOIL_OK && c->mode == BOIL_WATER_CONTROL_ON_OFF &&
@@ -146,6 +147,8 @@ boil_outcome boil_simulation_copy(const boil_simulation *from, const boil_schedu
     r->schedule = s;
     r->bath.plant = r->record.plant = &r->plant;
     r->record.history = &r->history;
+    r->march = from->march != NULL ? boil_march_copy(from->march) : NULL;
+    done = r->march != NULL || from->march == NULL;
     r->record.unknowns = NULL; /* room for a row: it holds nothing between two steps */
     r->record.unknowns_capacity = 0;
     copy_lists(r, &done);
@@ -185,11 +188,16 @@ static boil_outcome close_history(boil_simulation *r)
         if (outcome != BOIL_OK)
             return outcome;
     }
+    boil_outcome outcome = boil_simulation_settle_heat(r);
+    if (outcome != BOIL_OK)
+        return outcome;
     boil_simulation_share_taken(r);
     boil_simulation_close_taps(r);
     boil_simulation_turn_stays(r);
-    boil_outcome outcome = boil_recorder_end(&r->record, r->t, &r->bath, r->y, &r->view);
+    outcome = boil_recorder_end(&r->record, r->t, &r->bath, r->y, &r->view);
     boil_simulation_balance(r);
+    r->history.steps = r->march != NULL ? boil_march_steps(r->march) : 0;
+    r->history.evaluations = r->march != NULL ? boil_march_evaluations(r->march) : 0;
     return outcome;
 }
 
@@ -210,7 +218,7 @@ void boil_simulation_free(boil_simulation *r)
 {
     if (!r)
         return;
-    boil_integrator_free(r->integrator);
+    boil_march_free(r->march);
     boil_bath_free(&r->bath);
     boil_recorder_free(&r->record);
     boil_history_free(&r->history);

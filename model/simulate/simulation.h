@@ -3,13 +3,13 @@
    automatic water (simulation_valve.c) and the fire (simulation_fire.c), steps and what follows from them
    (simulation_step.c), and the account of it all (balance.c). BOIL_OK or a failure throughout.
 
-   The run goes by stretches: what is due is done, the mode settles, the integrator starts anew and steps until something begins,
-   ends or changes. Between two stretches there is no integrator, and all that the rest of the run depends on is here. */
+   The run goes by stretches: what is due is done, the mode settles, the march begins anew and steps until something begins,
+   ends or changes. Between two stretches all that the rest of the run depends on is here. */
 #ifndef BOIL_SIMULATE_SIMULATION_H
 #define BOIL_SIMULATE_SIMULATION_H
 
 #include "acts/tap.h"
-#include "integrate/integrator.h"
+#include "integrate/march.h"
 #include "bath/modes.h"
 #include "simulate/recorder.h"
 
@@ -49,16 +49,16 @@ struct boil_simulation {
     boil_recorder record;
     boil_simulation_start start;
     double t, t_before; /* now, and before the last step */
-    /* The unknowns now and before the last step, their rates likewise, typical sizes, and the state last evaluated. */
-    double *y, *y_before, *rates, *rates_before, *size, *evaluated_y;
+    /* The unknowns now and before the last step, their rates, typical sizes, and the state last evaluated. */
+    double *y, *y_before, *rates, *size, *evaluated_y;
     size_t unknowns, unknowns_capacity; /* of each */
-    /* The last evaluation: guards, recorder and the integrator's end-of-step rates ask for the same one. */
+    /* The last evaluation: guards, recorder and the march's end-of-step rates ask for the same one. */
     bool evaluated;
     double evaluated_t;
     boil_rates_view view;
-    boil_integrator *integrator; /* within a stretch only */
-    size_t next_action;          /* of the schedule, whose time has not come */
-    size_t *waiting;             /* actions whose time has come and that still wait, in the order of the schedule */
+    boil_march *march;  /* NULL before the first stretch */
+    size_t next_action; /* of the schedule, whose time has not come */
+    size_t *waiting;    /* actions whose time has come and that still wait, in the order of the schedule */
     size_t waiting_count, waiting_capacity;
     boil_simulation_tap *taps; /* all there have been: feeds know them by their place */
     size_t taps_count, taps_capacity;
@@ -80,17 +80,28 @@ struct boil_simulation {
 /* The arrays of the unknowns: they grow, are copied and freed together. */
 #define BOIL_SIMULATION_ARRAYS(r)                                                                                              \
     {                                                                                                                          \
-        &(r)->y, &(r)->y_before, &(r)->rates, &(r)->rates_before, &(r)->size, &(r)->evaluated_y                                \
+        &(r)->y, &(r)->y_before, &(r)->rates, &(r)->size, &(r)->evaluated_y                                                    \
     }
 
 /* simulate/simulation_step.c. Evaluate: bring the view up to date with (t, y). Restart: begin a stretch. Step: once toward
    `stop`; *going: the stretch goes on. */
 boil_outcome boil_simulation_reserve(boil_simulation *r, size_t unknowns);
 boil_outcome boil_simulation_evaluate(boil_simulation *r, double t, const double y[]);
+boil_outcome boil_simulation_settle_heat(boil_simulation *r);
 boil_outcome boil_simulation_settle_mode(boil_simulation *r);
 boil_outcome boil_simulation_restart(boil_simulation *r);
 boil_outcome boil_simulation_step(boil_simulation *r, double stop, bool *going);
-void boil_simulation_end_stretch(boil_simulation *r);
+
+/* Over the rim, m, where what happens at once may leave the still surface: rounding is less. */
+#define BOIL_SIMULATION_FULL_BY_M 1e-6
+
+/* kg/s, what steam that is none may be after a change of mode. One bound for all who ask: a boil that may begin as far below nothing as
+   settle_mode lets it must not be beyond its guard by then, or it would never end. */
+double boil_simulation_steam_rounding(const boil_simulation *r);
+
+/* simulate/simulation_march.c: the march made ready for the stretch that begins; the view is up to date. */
+boil_outcome boil_simulation_begin_march(boil_simulation *r);
+void boil_simulation_size_step(boil_simulation *r); /* for the step that begins: what counts as its error */
 
 /* simulate/simulation_due.c. What has ended is cleared away, the valve moves, actions are carried out, and what moves in the
    coming stretch is marked; next: when something known begins or ends. */

@@ -9,8 +9,6 @@
 
 /* simulate/simulation_step.c -- the state evaluated, a stretch begun, a step taken, and what follows from it. */
 
-#define FULL_BY_M 1e-6 /* over the rim, where what happens at once may leave the still surface: rounding is less */
-
 boil_outcome boil_simulation_evaluate(boil_simulation *r, double t, const double y[])
 {
     size_t bytes = r->unknowns * sizeof(double);
@@ -24,52 +22,6 @@ boil_outcome boil_simulation_evaluate(boil_simulation *r, double t, const double
     r->evaluated_t = t;
     r->evaluated = true;
     return BOIL_OK;
-}
-
-static boil_outcome integrator_rates(double t, const double y[], double dydt[], void *context)
-{
-    boil_simulation *r = context;
-    boil_outcome outcome = boil_simulation_evaluate(r, t, y);
-    if (outcome == BOIL_OK)
-        memcpy(dydt, r->rates, r->unknowns * sizeof(double));
-    return outcome;
-}
-
-static void integrator_guards(double t, const double y[], double g[], void *context)
-{
-    boil_simulation *r = context;
-    if (boil_simulation_evaluate(r, t, y) == BOIL_OK) {
-        boil_modes_guards(&r->bath, &r->view, g);
-        return;
-    }
-    for (int i = 0; i < BOIL_GUARDS; i++)
-        g[i] = -1;
-    g[BOIL_GUARD_RANGE] = 1; /* the properties refuse this state: that is where the range ends */
-}
-
-/* Typical magnitudes for error control. The steam held takes no part in mass or energy; it may be a hundred times coarser
-   than the rest. */
-static void set_sizes(boil_simulation *r)
-{
-    double mass = r->history.summary.bath_mass_start_kg, *s = r->size;
-    double heat = r->view.solution.heat.capacity_J_K * 10;
-    for (size_t i = 0; i < BOIL_STATE_FIXED; i++)
-        s[i] = 0.1 * mass;
-    for (size_t i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
-        s[i] = heat;
-    s[BOIL_STATE_BATH_HEAT] = s[BOIL_STATE_HELD_HEAT] = heat;
-    s[BOIL_STATE_SENSOR] = s[BOIL_STATE_HEAT_SENSOR] = 100;
-    /* A layer is kept down to 1e-6 of the bath: no tolerance may let its error come near that, or it goes below zero. */
-    double least = r->options.use_rkc ? 1e-7 : 1e-8, layer = fmin(0.1, least / r->options.tolerance) * mass;
-    s[BOIL_STATE_LAYER_MASS] = layer;
-    s[BOIL_STATE_LAYER_HEAT] = layer * 2e5;
-    s[BOIL_STATE_STEAM_HELD] = 10 * r->view.solution.volume_m3 * r->view.pool.vapour_kg_m3;
-    s[BOIL_STATE_HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.solution.temperature_K));
-    for (size_t i = BOIL_STATE_FIXED; i < r->unknowns; i++)
-        s[i] = 100;
-    for (size_t i = 0; i < r->bath.bodies_count; i++)
-        if (r->bath.bodies[i].pocket_kg > 0)
-            s[BOIL_STATE_FIXED + r->bath.bodies[i].at] = 4e5;
 }
 
 boil_outcome boil_simulation_reserve(boil_simulation *r, size_t unknowns)
@@ -88,43 +40,26 @@ boil_outcome boil_simulation_reserve(boil_simulation *r, size_t unknowns)
     return BOIL_OK;
 }
 
-void boil_simulation_end_stretch(boil_simulation *r)
-{
-    if (!r->integrator)
-        return;
-    r->history.steps += boil_integrator_steps(r->integrator);
-    r->history.evaluations += boil_integrator_evaluations(r->integrator);
-    boil_integrator_free(r->integrator);
-    r->integrator = NULL;
-}
-
-/* kg/s, what steam that is none may be after a change of mode. One bound for all who ask: a boil that may begin as far below nothing as
-   settle_mode lets it must not be beyond its guard by then, or it would never end. */
-static double steam_rounding(const boil_simulation *r)
+double boil_simulation_steam_rounding(const boil_simulation *r)
 {
     return 1e-11 * r->view.solution.mass_kg;
 }
 
-static boil_outcome new_integrator(boil_simulation *r)
+/* While it boils the bath is as warm as its composition has it, and the heat carried along beside that parts from it by the error of
+   the steps. What is over has boiled off as a little more steam, what is lacking as a little less: so both balances close whatever
+   the tolerance. */
+boil_outcome boil_simulation_settle_heat(boil_simulation *r)
 {
-    set_sizes(r);
-    boil_integrator_problem c = {.unknowns = r->unknowns,
-                                 .guards = BOIL_GUARDS,
-                                 .rates = integrator_rates,
-                                 .guard = integrator_guards,
-                                 .context = r,
-                                 .size = r->size,
-                                 .tolerance = r->options.tolerance,
-                                 .use_rkc = r->options.use_rkc,
-                                 .step_max_s = 30,
-                                 .step_first_s = 0.05};
-    /* Rounding of the boiling point and of the enthalpy's inverse must not arm a guard. */
-    c.arm[BOIL_GUARD_MODE] = r->bath.boiling ? steam_rounding(r) : 1e-8;
-    c.arm[BOIL_GUARD_LAYER] = 1e-9;
-    c.arm[BOIL_GUARD_RIM] = 1e-9; /* nothing follows from the rim: found a rounding below it, it would be found without end */
-    c.arm[BOIL_GUARD_FULL] = FULL_BY_M; /* of a quiet bath the swelled surface is at the rim at the same moment */
-    r->integrator = boil_integrator_create(&c);
-    return r->integrator ? BOIL_OK : BOIL_NO_MEMORY;
+    boil_outcome outcome = boil_simulation_evaluate(r, r->t, r->y);
+    if (outcome != BOIL_OK || !r->bath.boiling)
+        return outcome;
+    double over_J = r->y[BOIL_STATE_BATH_HEAT] - r->view.solution.heat.total_J, steam_kg = over_J / r->view.heat.latent_J_kg;
+    double with_it_J = steam_kg * boil_bath_steam_enthalpy(&r->bath, r->view.solution.temperature_K);
+    r->y[BOIL_STATE_BATH_WATER] -= steam_kg;
+    r->y[BOIL_STATE_TOTAL_STEAM] += steam_kg;
+    r->y[BOIL_STATE_BATH_HEAT] -= with_it_J;
+    r->y[BOIL_STATE_HEAT_WITH_VAPOUR] += with_it_J;
+    return boil_simulation_evaluate(r, r->t, r->y);
 }
 
 /* The bath boils, or has stopped. A layer that was held back is let go as the boil comes back, for a minute whatever the boil does
@@ -132,14 +67,20 @@ static boil_outcome new_integrator(boil_simulation *r)
 static int change_mode(boil_simulation *r, bool boiling)
 {
     const double loose_s = 60;
+    int outcome = boil_simulation_settle_heat(r);
+    if (outcome != BOIL_OK)
+        return outcome;
     r->evaluated = false;
     r->since_s = r->t;
+    double *heat_J = &r->y[BOIL_STATE_BATH_HEAT], *held_J = &r->y[BOIL_STATE_HELD_HEAT], before_J = *heat_J + *held_J;
     boil_modes_change(&r->bath, r->y, &r->view, boiling);
+    if (boiling) /* what it was a microsecond past its boil goes into the boil: boil_simulation_settle_heat */
+        *heat_J += before_J - *heat_J - *held_J;
     if (boiling && r->bath.layer_held) {
         r->bath.layer_held = false;
         r->held_again_s = r->t + loose_s;
     }
-    int outcome = boil_simulation_evaluate(r, r->t, r->y);
+    outcome = boil_simulation_evaluate(r, r->t, r->y);
     return outcome == BOIL_OK ? boil_recorder_mode(&r->record, r->t, &r->bath, r->y, &r->view) : outcome;
 }
 
@@ -156,7 +97,7 @@ boil_outcome boil_simulation_settle_mode(boil_simulation *r)
             return outcome;
     }
     /* Right after a change of mode the steam is zero within rounding: that decides nothing. */
-    double rounding = steam_rounding(r);
+    double rounding = boil_simulation_steam_rounding(r);
     double spare_kg_s = r->view.steam.if_boiling_kg_s - r->view.steam.at_once_kg_s;
     bool at_boil = r->view.solution.temperature_K >= boil_modes_boils_from(&r->view) - 1e-8;
     bool boiling = r->bath.boiling ? spare_kg_s >= -rounding : at_boil && spare_kg_s > rounding;
@@ -177,21 +118,17 @@ static boil_outcome open_layer(boil_simulation *r)
 
 boil_outcome boil_simulation_restart(boil_simulation *r)
 {
-    r->evaluated = false;
     boil_outcome outcome = open_layer(r);
-    if (outcome != BOIL_OK || (outcome = new_integrator(r)) != BOIL_OK)
-        return outcome;
-    if ((outcome = boil_simulation_evaluate(r, r->t, r->y)) != BOIL_OK)
+    if (outcome != BOIL_OK || (outcome = boil_simulation_evaluate(r, r->t, r->y)) != BOIL_OK)
         return outcome;
     boil_simulation_see_goals(r);
-    if (r->view.levels.still_m > r->plant.tank.depth_m + FULL_BY_M)
+    if (r->view.levels.still_m > r->plant.tank.depth_m + BOIL_SIMULATION_FULL_BY_M)
         r->history.end = BOIL_RUN_FULL;
     boil_recorder_restart(&r->record);
     outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)
         outcome = boil_recorder_row_now(&r->record, r->t, &r->bath, &r->view, r->y);
-    boil_integrator_restart(r->integrator, r->t, r->y);
-    return outcome;
+    return outcome == BOIL_OK ? boil_simulation_begin_march(r) : outcome;
 }
 
 static void stop_out_of_range(boil_simulation *r)
@@ -257,14 +194,36 @@ static bool is_stuck(boil_simulation *r)
         r->counted_from_s = r->t;
         r->counted_changes = r->history.mode_changes;
     }
-    return r->history.mode_changes - r->counted_changes > most_changes ||
-           (double)(r->history.steps + boil_integrator_steps(r->integrator)) > most;
+    return r->history.mode_changes - r->counted_changes > most_changes || (double)boil_march_steps(r->march) > most;
 }
 
-static void note_heating(boil_simulation *r)
+static boil_outcome record(boil_simulation *r, double t, const double y[], const boil_rates_view *v)
 {
+    boil_outcome outcome = boil_recorder_moment(&r->record, t, &r->bath, y, v);
     for (size_t i = 0; i < r->bath.bodies_count; i++)
-        r->bath.bodies[i].unheated = boil_recorder_unheated(&r->bath.bodies[i], r->y, &r->view);
+        r->bath.bodies[i].unheated = boil_recorder_unheated(&r->bath.bodies[i], y, v);
+    return outcome;
+}
+
+/* The step just taken, told moment by moment. The last of them before its end takes the place of its beginning. */
+static boil_outcome record_step(boil_simulation *r, const boil_rates_view *before)
+{
+    const boil_recorder_step step = {boil_march_within(r->march), &r->guess};
+    boil_outcome outcome = boil_recorder_enter(&r->record, &r->bath, &step);
+    boil_rates_guess guess = r->guess;
+    int parts = boil_recorder_parts(&r->record, before, &r->view);
+    for (int i = 1; i < parts && outcome == BOIL_OK; i++) {
+        boil_rates_view inside;
+        double t = step.cubic.t0 + (step.cubic.t1 - step.cubic.t0) * i / parts;
+        if (boil_recorder_inside(&r->record, &r->bath, t, &guess, &inside) != BOIL_OK)
+            continue; /* beyond the properties: the run is about to stop there */
+        r->t_before = t;
+        memcpy(r->y_before, r->record.unknowns, r->unknowns * sizeof(double));
+        outcome = record(r, t, r->y_before, &inside);
+    }
+    if (outcome == BOIL_OK)
+        outcome = record(r, r->t, r->y, &r->view);
+    return outcome == BOIL_OK ? boil_recorder_rows(&r->record, &r->bath, &step) : outcome;
 }
 
 /* One step and what follows from it. */
@@ -274,11 +233,12 @@ boil_outcome boil_simulation_step(boil_simulation *r, double stop, bool *going)
     boil_outcome outcome = boil_simulation_evaluate(r, r->t, r->y);
     if (outcome != BOIL_OK)
         return outcome;
+    const boil_rates_view before = r->view;
     r->t_before = r->t;
     memcpy(r->y_before, r->y, r->unknowns * sizeof(double));
-    memcpy(r->rates_before, r->rates, r->unknowns * sizeof(double));
-    boil_integrator_status news = boil_integrator_step(r->integrator, &r->t, r->y, stop, &guard);
-    if (news == BOIL_INTEGRATOR_FAILED || is_stuck(r)) {
+    boil_simulation_size_step(r);
+    boil_march_news news = boil_march_step(r->march, &r->t, r->y, stop, &guard);
+    if (news == BOIL_MARCH_FAILED || is_stuck(r)) {
         r->history.end = BOIL_RUN_FAILED;
         r->evaluated = false;
         return boil_simulation_evaluate(r, r->t, r->y);
@@ -289,16 +249,10 @@ boil_outcome boil_simulation_step(boil_simulation *r, double stop, bool *going)
         r->t = r->t_before;
         return boil_simulation_evaluate(r, r->t, r->y);
     }
-    const boil_recorder_step step = {r->t_before, r->t, r->y_before, r->rates_before, r->y, r->rates, &r->guess};
-    outcome = boil_recorder_within(&r->record, &r->bath, &r->view, &step);
-    if (outcome == BOIL_OK)
-        outcome = boil_recorder_moment(&r->record, r->t, &r->bath, r->y, &r->view);
-    note_heating(r);
-    if (outcome == BOIL_OK)
-        outcome = boil_recorder_rows(&r->record, &r->bath, &step);
-    if (outcome == BOIL_OK && news == BOIL_INTEGRATOR_EVENT)
+    outcome = record_step(r, &before);
+    if (outcome == BOIL_OK && news == BOIL_MARCH_EVENT)
         outcome = event(r, guard);
-    *going = news == BOIL_INTEGRATOR_STEPPED;
+    *going = news == BOIL_MARCH_STEPPED;
     if (r->options.keep_going && !r->options.keep_going(r->options.context, r->t))
         r->history.end = BOIL_RUN_INTERRUPTED;
     return outcome;

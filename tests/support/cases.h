@@ -68,7 +68,6 @@ static inline boil_run_options coarse(void)
 {
     boil_run_options o = boil_run_options_default();
     o.tolerance = 1e-4;
-    o.use_rkc = true;
     return o;
 }
 

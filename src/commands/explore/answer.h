@@ -171,10 +171,6 @@ typedef struct {
     bool progress;        /* on standard error */
 } explore_work;
 
-/* How each row is run: against a run alone, recoveries differ by at most 0.05 s, levels by 1 mm, steam by 0.5 %, and
-   findings not at all, in every shipped scenario (tests/test_stabilised.c). */
-boil_run_options explore_run_options(void);
-
 typedef enum {
     EXPLORE_WHOLE,
     EXPLORE_INTERRUPTED, /* by a signal, interrupt or termination: the runs in hand are finished */

@@ -69,19 +69,11 @@ static void keep_summary(double *row, const boil_history *h)
     row[EXPLORE_VENTED_KG] = m->vented_total_kg;
 }
 
-boil_run_options explore_run_options(void)
-{
-    boil_run_options o = boil_run_options_default();
-    o.use_rkc = true;
-    o.tolerance = 3e-5;
-    return o;
-}
-
 static boil_outcome carry_out(const explore_answer *s, const scenario *c, double *row)
 {
     boil_history h;
     boil_findings found;
-    boil_run_options o = explore_run_options();
+    boil_run_options o = boil_run_options_default();
     boil_outcome outcome = boil_run(&c->plant, &c->schedule, &o, &h);
     if (outcome != BOIL_OK)
         return outcome;

@@ -171,7 +171,7 @@ static void a_thermostat_below_the_boil_stills_it(void **state)
     boil_history_free(&h);
 }
 
-/* Above the boiling point it is full fire, and the run that of the dial. */
+/* Above the boiling point it is full fire, and the run that of the dial, but for steps that a thermometer in use keeps shorter. */
 static void a_thermostat_above_the_boil_does_nothing(void **state)
 {
     (void)state;
@@ -180,8 +180,8 @@ static void a_thermostat_above_the_boil_does_nothing(void **state)
     p.heat_control.mode = BOIL_HEAT_CONTROL_THERMOSTAT;
     p.heat_control.set_point_K = CELSIUS(190);
     boil_history h = run_for(&p, 3600, 60, NULL, 0);
-    assert_close(h.summary.steam_total_kg, by_dial.summary.steam_total_kg, 1e-12, 0);
-    assert_close(h.summary.temperature_end_K, by_dial.summary.temperature_end_K, 0, 1e-9);
+    assert_close(h.summary.steam_total_kg, by_dial.summary.steam_total_kg, 1e-7, 0);
+    assert_close(h.summary.temperature_end_K, by_dial.summary.temperature_end_K, 0, 1e-5);
     boil_history_free(&h);
     boil_history_free(&by_dial);
 }

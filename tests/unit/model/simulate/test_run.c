@@ -28,7 +28,7 @@ static boil_run_options quick(void)
     return o;
 }
 
-/* Whatever its interval: the last row is the state that the summary tells of. */
+/* Whatever its interval: the last row is the state that the summary tells of, but for the steps' error that is settled at the end. */
 static void a_trace_ends_where_the_run_does(void **state)
 {
     (void)state;
@@ -42,8 +42,8 @@ static void a_trace_ends_where_the_run_does(void **state)
         const boil_row *last = &h.rows[h.rows_count - 1];
         assert_int_equal(h.rows_count, (size_t)ceil(900 / every_s[i]) + 1);
         assert_close(last->time_s, h.end_s, 0, 0);
-        assert_close(last->temperature_K, h.summary.temperature_end_K, 1e-12, 0);
-        assert_close(last->still_level_m, h.summary.still_level_end_m, 1e-12, 0);
+        assert_close(last->temperature_K, h.summary.temperature_end_K, 0, 1e-6);
+        assert_close(last->still_level_m, h.summary.still_level_end_m, 0, 1e-9);
         boil_history_free(&h);
     }
 }
@@ -246,7 +246,8 @@ static void cold_water_quenches_a_weak_bath_once(void **state)
         boil_history_free(&h);
         double calm = median(log.calm, log.calm_count), after = median(log.after, log.after_count);
         print_message("  median step %.2f s in calm boil, %.2f s after events\n", calm, after);
-        assert_true(after > calm / 2);
+        /* Modes that flutter leave steps of milliseconds; the pool's own time is two seconds. */
+        assert_true(after > 0.5 && calm > 5);
     }
 }
 
@@ -316,7 +317,11 @@ static void a_run_that_gets_nowhere_ends(void **state)
     boil_plant p = open_plant(58e3);
     boil_run_options o = boil_run_options_default();
     o.tolerance = 1e-23;
-    boil_history h = run_actions(&p, 600, &o, NULL, 0);
+    boil_schedule s;
+    boil_history h;
+    boil_schedule_init(&s, 600);
+    assert_int_equal(boil_run(&p, &s, &o, &h), BOIL_OK);
+    boil_schedule_free(&s);
     assert_int_equal(h.end, BOIL_RUN_FAILED);
     assert_true(h.end_s < 600);
     boil_history_free(&h);

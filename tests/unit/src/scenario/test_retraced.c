@@ -119,7 +119,8 @@ static double allowed(const traced *of, boil_watch_kind k, double worst)
 }
 
 typedef struct {
-    double worst, hides; /* what could hide between the worst row and those beside it */
+    double worst,
+        hides; /* what could hide beside the worst row: as much as it rises or falls from one row to the next nearby */
     double from_s[BOIL_SEVERITIES], spacing_s[BOIL_SEVERITIES];
 } retraced;
 
@@ -127,18 +128,22 @@ static retraced retrace(traced *of, boil_watch_kind k, const boil_grading *g, do
 {
     const boil_history *h = of->history;
     retraced found = {.worst = -(double)INFINITY};
-    double last = (double)NAN;
+    double last = (double)NAN, rise = 0;
+    size_t since_worst = 0;
     of->surface_since_s = (double)NAN;
     for (int s = 0; s < BOIL_SEVERITIES; s++)
         found.from_s[s] = (double)NAN;
     for (size_t i = 0; i < h->rows_count; i++) {
         double x = measure(of, k, &h->rows[i]), before_s = i > 0 ? h->rows[i - 1].time_s : h->rows[i].time_s;
-        if (last == found.worst)
-            found.hides = fmax(found.hides, fabs(last - x));
+        double change = fabs(x - last);
+        if (since_worst++ < 2)
+            found.hides = fmax(found.hides, change);
         if (x > found.worst) {
             found.worst = x;
-            found.hides = fabs(x - last);
+            found.hides = fmax(change, rise);
+            since_worst = 0;
         }
+        rise = change;
         last = x;
         for (int s = 0; s < BOIL_SEVERITIES; s++)
             if (isnan(found.from_s[s]) && boil_grading_is_past(g, (boil_severity)s, x, margin)) {
@@ -167,7 +172,9 @@ static void assert_same(traced *of, boil_watch_kind k)
         if (isnan(w->from_s[s]) || near)
             continue;
         double apart = found.from_s[s] - w->from_s[s];
-        double rows = k == BOIL_WATCH_LAYER || k == BOIL_WATCH_WATER_FAST ? 2 : 1; /* of what is told at ends of steps alone */
+        bool two = k == BOIL_WATCH_LAYER || k == BOIL_WATCH_WATER_FAST || k == BOIL_WATCH_SURFACE_BOILS;
+        double rows =
+            two ? 2 : 1; /* of a yield known so far only; of a time that begins, too, with the row that shows it first */
         double hidden_s = k == BOIL_WATCH_SURFACE_BOILS ? 30 : 0.05; /* a film that comes and goes within a step */
         if (!(apart >= -hidden_s && apart <= rows * found.spacing_s[s] + 0.05))
             fail_msg("%s, %s, %d: from %g s, of the rows %g s", of->name, of->run, (int)k, w->from_s[s], found.from_s[s]);

@@ -1,0 +1,135 @@
+#include <math.h>
+#include <string.h>
+
+#include "bath/rates.h"
+#include "simulate/simulation.h"
+
+/* simulate/simulation_march.c -- the bath as a system to be carried on: its rates and guards, sizes, and how it hangs together. */
+
+static boil_outcome rates(double t, const double y[], double dydt[], void *context)
+{
+    boil_simulation *r = context;
+    boil_outcome outcome = boil_simulation_evaluate(r, t, y);
+    if (outcome == BOIL_OK)
+        memcpy(dydt, r->rates, r->unknowns * sizeof(double));
+    return outcome;
+}
+
+static void guards(double t, const double y[], double g[], void *context)
+{
+    boil_simulation *r = context;
+    if (boil_simulation_evaluate(r, t, y) == BOIL_OK) {
+        boil_modes_guards(&r->bath, &r->view, g);
+        return;
+    }
+    for (int i = 0; i < BOIL_GUARDS; i++)
+        g[i] = -1;
+    g[BOIL_GUARD_RANGE] = 1; /* the properties refuse this state: that is where the range ends */
+}
+
+/* Typical magnitudes for error control. */
+static void set_sizes(boil_simulation *r)
+{
+    double mass = r->history.summary.bath_mass_start_kg, *s = r->size;
+    double heat = r->view.solution.heat.capacity_J_K * 10;
+    for (size_t i = 0; i < BOIL_STATE_FIXED; i++)
+        s[i] = 0.03 * mass;
+    for (size_t i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
+        s[i] = heat;
+    s[BOIL_STATE_BATH_HEAT] = s[BOIL_STATE_HELD_HEAT] = heat;
+    /* A thermometer that something hangs on must be right to 1e-4 K: it may pass its set point at as little a second. */
+    s[BOIL_STATE_SENSOR] = r->plant.control.mode != BOIL_WATER_CONTROL_NONE ? 10 : 100;
+    s[BOIL_STATE_HEAT_SENSOR] = r->plant.heat_control.mode != BOIL_HEAT_CONTROL_DIAL ? 10 : 100;
+    s[BOIL_STATE_HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.solution.temperature_K));
+    for (size_t i = BOIL_STATE_FIXED; i < r->unknowns; i++)
+        s[i] = 100;
+    for (size_t i = 0; i < r->bath.bodies_count; i++)
+        if (r->bath.bodies[i].pocket_kg > 0)
+            s[BOIL_STATE_FIXED + r->bath.bodies[i].at] = 4e5;
+}
+
+/* As far as a step may be off in what can come near nothing: so much, and a share of what is there. */
+static double size_near(double least, double share, double there, double tolerance)
+{
+    return (least + share * fmax(0, there)) / tolerance;
+}
+
+/* A layer is kept down to 1e-6 of the bath: no tolerance may let its error come near that, or it goes below zero, or its temperature,
+   of next to no mass, is anything. The steam of a boil that cold water all but quenches must not be lost in its error, or the modes
+   flutter; it takes no part in mass or energy. */
+void boil_simulation_size_step(boil_simulation *r)
+{
+    const double layer_least = 2e-8, layer_share = 1e-4, steam_least = 1e-7, steam_share = 2e-4, steam_most = 3;
+    double mass = r->history.summary.bath_mass_start_kg, full = r->view.solution.volume_m3 * r->view.pool.vapour_kg_m3;
+    double off = r->options.tolerance, *s = r->size;
+    s[BOIL_STATE_LAYER_MASS] = fmin(0.1 * mass, size_near(layer_least * mass, layer_share, r->y[BOIL_STATE_LAYER_MASS], off));
+    s[BOIL_STATE_LAYER_HEAT] = s[BOIL_STATE_LAYER_MASS] * 2e5;
+    s[BOIL_STATE_STEAM_HELD] =
+        fmin(steam_most * full, size_near(steam_least * full, steam_share, r->y[BOIL_STATE_STEAM_HELD], off));
+}
+
+static void lead(boil_system *s, bool is, size_t unknown)
+{
+    if (is)
+        s->lead[s->leads++] = unknown;
+}
+
+/* What answers within seconds or minutes, and the bath's water and heat, whose temperature all of that follows: without these two
+   steps are shorter by half. */
+static void set_leads(const boil_simulation *r, boil_system *s)
+{
+    const boil_plant *p = &r->plant;
+    bool layer = r->bath.layer != BOIL_WATER_LAYER_NONE;
+    lead(s, true, BOIL_STATE_BATH_WATER);
+    lead(s, true, BOIL_STATE_BATH_HEAT);
+    lead(s, layer, BOIL_STATE_LAYER_MASS);
+    lead(s, layer, BOIL_STATE_LAYER_HEAT);
+    lead(s, true, BOIL_STATE_STEAM_HELD);
+    lead(s, p->heater.lag_s > 0, BOIL_STATE_HEATER_OUTPUT);
+    lead(s, p->control.sensor_lag_s > 0, BOIL_STATE_SENSOR);
+    lead(s, p->heat_control.sensor_lag_s > 0, BOIL_STATE_HEAT_SENSOR);
+    lead(s, r->y[BOIL_STATE_HELD_HEAT] != 0, BOIL_STATE_HELD_HEAT);
+    const boil_rates_salts *v = &r->view.salts;
+    if (!(v->undissolved_kg > 0 || v->crust_kg > 0 || r->view.inflow.salts_kg_s > 0))
+        return;
+    for (size_t i = BOIL_STATE_BATH_NAOH; i <= BOIL_STATE_BATH_NANO2; i++)
+        lead(s, true, i);
+    for (size_t i = BOIL_STATE_SOLID_NAOH; i <= BOIL_STATE_CRUST_MASS; i++)
+        lead(s, true, i);
+}
+
+static size_t body(size_t number, void *context)
+{
+    const boil_simulation *r = context;
+    return number < r->bath.bodies_count ? (size_t)r->bath.bodies[number].body.unknowns : 0;
+}
+
+boil_outcome boil_simulation_begin_march(boil_simulation *r)
+{
+    boil_march_problem p = {.system = {.unknowns = r->unknowns,
+                                       .rates = rates,
+                                       .context = r,
+                                       .size = r->size,
+                                       .sums_first = BOIL_STATE_TOTAL_STEAM,
+                                       .sums_end = BOIL_STATE_FIXED,
+                                       .blocks_first = BOIL_STATE_FIXED,
+                                       .block = body},
+                            .kind = (r->bath.boiling ? 3 : 0) + (int)r->bath.layer,
+                            .guards = BOIL_GUARDS,
+                            .guard = guards,
+                            .tolerance = r->options.tolerance,
+                            .step_max_s = r->options.plain_steps ? 30 : 1200,
+                            .plain = r->options.plain_steps};
+    set_sizes(r);
+    boil_simulation_size_step(r);
+    set_leads(r, &p.system);
+    /* Rounding of the boiling point and of the enthalpy's inverse must not arm a guard. */
+    p.arm[BOIL_GUARD_MODE] = r->bath.boiling ? boil_simulation_steam_rounding(r) : 1e-8;
+    p.arm[BOIL_GUARD_LAYER] = 1e-9;
+    p.arm[BOIL_GUARD_RIM] = 1e-9; /* nothing follows from the rim: found a rounding below it, it would be found without end */
+    p.arm[BOIL_GUARD_FULL] =
+        BOIL_SIMULATION_FULL_BY_M; /* of a quiet bath the swelled surface is at the rim at the same moment */
+    if (r->march == NULL && (r->march = boil_march_create()) == NULL)
+        return BOIL_NO_MEMORY;
+    return boil_march_begin(r->march, &p, r->t, r->y);
+}
