@@ -32,6 +32,17 @@ static void look(const boil_system *s, size_t unknown, double t, const double ra
         dydt[i] = told ? (dydt[i] - rates[i]) / d : 0;
 }
 
+/* What a lead does. Of one that only follows it is known. */
+static void look_at_lead(const boil_system *s, size_t k, double t, const double rates[], double trial[], double dydt[])
+{
+    if (!(s->lag_s[k] > 0)) {
+        look(s, s->lead[k], t, rates, trial, dydt);
+        return;
+    }
+    memset(dydt, 0, s->unknowns * sizeof *dydt);
+    dydt[s->lead[k]] = -1 / s->lag_s[k];
+}
+
 static void take_block(boil_jacobian *j, const boil_system *s, size_t first, size_t count, double t, const double rates[],
                        double trial[], double dydt[])
 {
@@ -49,7 +60,7 @@ void boil_jacobian_take(boil_jacobian *j, const boil_system *s, double t, const 
 {
     memcpy(trial, y, s->unknowns * sizeof *y);
     for (size_t k = 0; k < s->leads; k++) {
-        look(s, s->lead[k], t, rates, trial, dydt);
+        look_at_lead(s, k, t, rates, trial, dydt);
         for (size_t i = 0; i < s->leads; i++)
             j->lead[i][k] = dydt[s->lead[i]];
         for (size_t i = s->blocks_first; i < s->unknowns; i++)

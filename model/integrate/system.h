@@ -20,7 +20,9 @@ typedef struct {
     const double *size; /* typical magnitude of each unknown, > 0; kept by the caller */
     size_t sums_first, sums_end;
     size_t leads, lead[BOIL_SYSTEM_LEADS_MAX];
-    size_t blocks_first; /* from here to the end; `unknowns`: there are none */
+    double
+        lag_s[BOIL_SYSTEM_LEADS_MAX]; /* of a lead that follows others by a first-order lag and acts on none; 0: of any other */
+    size_t blocks_first;              /* from here to the end; `unknowns`: there are none */
     size_t (*block)(size_t number,
                     void *context); /* its unknowns, 1 to BOIL_SYSTEM_BLOCK_MAX; 0: there are no more. NULL: none */
 } boil_system;

@@ -74,6 +74,13 @@ static void lead(boil_system *s, bool is, size_t unknown)
         s->lead[s->leads++] = unknown;
 }
 
+/* A thermometer that nothing listens to, or a control that changes its mind at moments of its own. */
+static void follower(boil_system *s, double lag_s, size_t unknown)
+{
+    s->lag_s[s->leads] = lag_s;
+    lead(s, lag_s > 0, unknown);
+}
+
 /* What answers within seconds or minutes, and the bath's water and heat, whose temperature all of that follows: without these two
    steps are shorter by half. */
 static void set_leads(const boil_simulation *r, boil_system *s)
@@ -86,8 +93,11 @@ static void set_leads(const boil_simulation *r, boil_system *s)
     lead(s, layer, BOIL_STATE_LAYER_HEAT);
     lead(s, true, BOIL_STATE_STEAM_HELD);
     lead(s, p->heater.lag_s > 0, BOIL_STATE_HEATER_OUTPUT);
-    lead(s, p->control.sensor_lag_s > 0, BOIL_STATE_SENSOR);
-    lead(s, p->heat_control.sensor_lag_s > 0, BOIL_STATE_HEAT_SENSOR);
+    follower(s, p->control.sensor_lag_s, BOIL_STATE_SENSOR);
+    if (r->bath.heat_controlled)
+        lead(s, p->heat_control.sensor_lag_s > 0, BOIL_STATE_HEAT_SENSOR);
+    else
+        follower(s, p->heat_control.sensor_lag_s, BOIL_STATE_HEAT_SENSOR);
     lead(s, r->y[BOIL_STATE_HELD_HEAT] != 0, BOIL_STATE_HELD_HEAT);
     const boil_rates_salts *v = &r->view.salts;
     if (!(v->undissolved_kg > 0 || v->crust_kg > 0 || r->view.inflow.salts_kg_s > 0))
