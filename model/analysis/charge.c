@@ -287,7 +287,8 @@ static boil_outcome add_actions(const boil_plant *p, const boil_charge_plan *pla
 boil_outcome boil_charge_run(const boil_plant *p, const boil_charge_plan *plan, const boil_run_options *o, double *begin_s,
                              boil_history *out)
 {
-    const double finest_s = 10, rows = 1000, after_s = isnan(plan->heat_up_s) ? 3600 : plan->heat_up_s;
+    const double later = 1.05; /* in one go the boil may come a little later than by parts */
+    const double finest_s = 10, rows = 1000, after_s = isnan(plan->heat_up_s) ? 3600 : later * plan->heat_up_s;
     boil_charge_plan begun = {.asked = plan->asked};
     boil_charge_work f = boil_charge_work_begin(p, o, &begun);
     const boil_charge_step *step = plan->steps;

@@ -46,7 +46,8 @@ typedef struct {
     boil_recorder_turn temperature, level, steam;
     double margin[BOIL_WATCHES], last[BOIL_WATCHES]; /* of what is watched: passing a break point, and as of the last moment */
     double surface_boils_since_s, surface_shows;     /* NaN: it does not; by how much it shows, above 0 it does */
-    double afloat_left_m;                            /* of this moment, as left_m of a quiet spell; NaN: nothing floats */
+    double afloat_left_m,
+        afloat_before_m; /* of this moment and the one before, as left_m of a quiet spell; NaN: nothing floats */
     boil_potential_known yield;
     double surged_s;         /* when steam last was over twice the steady steam; -infinity: never */
     boil_recorder_step step; /* zero: none since the last restart */

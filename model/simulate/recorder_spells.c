@@ -347,6 +347,15 @@ static void watch_feeds(boil_recorder *r, double t, const boil_bath *b)
     }
 }
 
+/* When what floats could first lift the bath over the rim: by a straight line from the moment before. Where it was the steam that was
+   lacking then, at that moment: a warning is never late. */
+static double may_overflow_from(const boil_recorder *r, double t, const boil_potential *now)
+{
+    double before_m = isnan(r->afloat_before_m) ? now->without_m : r->afloat_before_m;
+    double share = before_m > 0 && now->left_m < 0 ? before_m / (before_m - now->left_m) : 0;
+    return r->last_s + share * (t - r->last_s);
+}
+
 /* What floats on a quiet bath, and what it could do. Where the bath would be over the rim without it, it is not the water's doing. */
 static void watch_afloat(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, boil_quiet_result *q)
 {
@@ -364,7 +373,7 @@ static void watch_afloat(boil_recorder *r, double t, const boil_bath *b, const b
         return;
     r->afloat_left_m = now.left_m;
     if (now.overflows && isnan(q->may_overflow_s))
-        q->may_overflow_s = t;
+        q->may_overflow_s = fmax(q->start_s, may_overflow_from(r, t, &now));
     if (now.left_m < r->plant->limits.freeboard_m && now.gain > 1 && now.steam_kg > q->erupts_kg) {
         q->erupts_kg = now.steam_kg;
         q->erupts_s = t;
@@ -420,6 +429,7 @@ void boil_recorder_watch_spells(boil_recorder *r, double t, const boil_bath *b, 
 {
     watch_loads(r, t, b, y, v, peak);
     watch_level(r->history, peak);
+    r->afloat_before_m = r->afloat_left_m;
     r->afloat_left_m = NEVER;
     watch_additions(r, t, v, peak);
     watch_feeds(r, t, b);
