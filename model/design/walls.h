@@ -18,6 +18,7 @@
 #define BOIL_STEEL_STRESS 94.46e6   /* Pa, 13 700 psi: allowable, carbon steel, judgement; the code's value is the designer's */
 #define BOIL_STEEL_MODULUS 193.05e9 /* Pa, 28e6 psi, at a bath's temperature */
 #define BOIL_CORROSION 1.5875e-3    /* m, 1/16 in: allowance, judgement */
+#define BOIL_BASKET_SPACING 0.0762  /* m, 3 in between baskets; practice, judgement */
 #define BOIL_UNFRAMED_MOST 0.849505 /* m3, 30 ft3 */
 
 typedef struct {

@@ -29,6 +29,8 @@ static const habit habits[DIM_COUNT][2] = {
     [DIM_COEFFICIENT] = {{"Btu/hft2F", SIGNIFICANT}, {"W/m2K", SIGNIFICANT}},
     [DIM_VOLUME_PER_AREA] = {{"gal/1000ft2", SIGNIFICANT}, {"mL/m2", SIGNIFICANT}},
     [DIM_SPEED] = {{"ft/min", SIGNIFICANT}, {"m/s", SIGNIFICANT}},
+    [DIM_FLUX] = {{"W/in2", SIGNIFICANT}, {"kW/m2", SIGNIFICANT}},
+    [DIM_STRESS] = {{"ksi", SIGNIFICANT}, {"MPa", SIGNIFICANT}},
     [DIM_FRACTION] = {{"%", 1}, {"%", 1}},
 };
 

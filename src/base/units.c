@@ -122,6 +122,15 @@ static const unit table[] = {
     {DIM_SPEED, FOOT, 0.0, {"ft/s", "fps"}},
     {DIM_SPEED, 5280 * FOOT / HOUR, 0.0, {"mph"}},
 
+    {DIM_FLUX, 1.0, 0.0, {"W/m2"}},
+    {DIM_FLUX, 1e3, 0.0, {"kW/m2"}},
+    {DIM_FLUX, 1e4, 0.0, {"W/cm2"}},
+    {DIM_FLUX, 1.0 / (INCH * INCH), 0.0, {"W/in2"}},
+    {DIM_FLUX, 1e3 * BTU / (HOUR * FOOT * FOOT), 0.0, {"kBtu/hft2", "kBtu/h ft2", "kBtu/h/ft2"}},
+
+    {DIM_STRESS, 1e3 * PSI, 0.0, {"ksi"}},
+    {DIM_STRESS, 1e6, 0.0, {"MPa", "N/mm2"}},
+
     {DIM_FRACTION, 0.01, 0.0, {"%"}},
 };
 /* clang-format on */
@@ -152,6 +161,8 @@ static const dimension_facts facts[DIM_COUNT + 1] = {
     [DIM_COEFFICIENT] = {.si = "W/m2K", .name = "a heat transfer coefficient", .example = "500 W/m2K"},
     [DIM_VOLUME_PER_AREA] = {"m", "a volume per area", "50 mL/m2", true, DIM_VOLUME, DIM_AREA},
     [DIM_SPEED] = {"m/s", "a speed", "0.3 m/s", true, DIM_LENGTH, DIM_TIME},
+    [DIM_FLUX] = {.si = "W/m2", .name = "a heat flux", .example = "15 W/in2"},
+    [DIM_STRESS] = {.si = "Pa", .name = "a stress", .example = "13.7 ksi"},
     [DIM_FRACTION] = {.name = "a percentage", .example = "60 %"},
 };
 

@@ -19,11 +19,16 @@ static const char *const heat_controls[] = {"dial", "thermostat", "modulating", 
 static const char *const control_modes[] = {"none", "on/off", "time-proportioned", NULL};
 static const char *const no_yes[] = {"no", "yes", NULL};
 static const char *const marks[] = {"still", "boiling", NULL};
+static const char *const hoods[] = {"none", "lateral one side", "lateral two sides", "push-pull", "enclosing", NULL};
+static const char *const slots[] = {"length", "width", NULL};
+static const char *const hazards[] = {"as the bath", "A-1", "A-2", "A-3", "A-4", "B-1", "B-2", "B-3", "B-4", "C-1", "C-2", "C-3",
+                                      "C-4", "D-1", "D-2", "D-3", "D-4", NULL};
+static const char *const drafts[] = {"atmospheric", "fan", NULL};
 static const char *const off_on[] = {"off", "on", NULL};
 
 static const char *const sections[] = {"tank",          "bath",     "heat",   "losses",   "room",
                                        "water control", "fittings", "rinse",  "limits", "by hand",
-                                       "prices",        "measures", "breaks", "schedule", "uncertain", NULL};
+                                       "prices",        "exhaust",  "design", "measures", "breaks", "schedule", "uncertain", NULL};
 
 /* A row: its section, words and meaning, what may stand there, where it goes, and what else there is to say of it. */
 #define ROW(section, words, meaning, kind, dimension, unit, low, high, ...) \
@@ -34,6 +39,8 @@ static const char *const sections[] = {"tank",          "bath",     "heat",   "l
 #define PRICE(words, meaning, dimension, other_dimension, ...) \
     {"prices", words, meaning, KEY_PRICE, DIM_##dimension, {NULL, 0, 0}, .other = DIM_##other_dimension, \
      .otherwise = "not stated", .only = CASE_PRICES, .where = __VA_ARGS__}
+#define WISH(kind, words, meaning, dimension, unit, low, high, ...) \
+    {"design", words, meaning, KEY_##kind, DIM_##dimension, {unit, low, high}, .only = CASE_DESIGN, .where = __VA_ARGS__}
 #define FACTOR(section, words, meaning, ...) ROW(section, words, meaning, KEY_FACTOR, DIM_COUNT, NULL, __VA_ARGS__)
 #define WORD_OF(section, words, meaning, kind, list, ...) \
     {section, words, meaning, kind, DIM_COUNT, {NULL, 0, 0}, .choices = list, .where = __VA_ARGS__}
@@ -208,6 +215,49 @@ static const key table[] = {
     PRICE("waste", "of getting rid of what is bailed or drained and not run back", VOLUME, MASS, AT(prices.waste)),
     PRICE("labour", "of the whole shift", TIME, TIME, AT(prices.labour)),
     ROW("prices", "currency", "stands behind what it costs", KEY_WORD, DIM_COUNT, NULL, 0, 0, AT(prices.currency), .only = CASE_PRICES, .otherwise = "not stated"),
+
+    CHOICE("exhaust", "hood", "over the bath, for the designer's sheet", hoods, AT(exhaust.hood), .only = CASE_EXHAUST),
+    CHOICE("exhaust", "along", "side of a box that a slot runs along", slots, AT(exhaust.along), .only = CASE_EXHAUST),
+    SWITCH("exhaust", "baffled", "a wall or baffle behind, as long as the tank and as high above the rim as it is wide", no_yes,
+           AT(exhaust.baffled), .only = CASE_EXHAUST),
+    QUANTITY("exhaust", "set back", "of a slot behind the rim", LENGTH, "m", 0, 1, AT(exhaust.set_back_m), .only = CASE_EXHAUST),
+    QUANTITY("exhaust", "open area", "that an enclosing hood leaves open", AREA, "m2", 0.01, 100, AT(exhaust.open_area_m2),
+             .only = CASE_EXHAUST, .otherwise = "not stated"),
+    CHOICE("exhaust", "class", "of hazard and evolution; the bath's own by its caustic, its temperature and its boil", hazards,
+           AT(exhaust.hazard), .only = CASE_EXHAUST),
+    QUANTITY("exhaust", "winter air", "that comes in for what the hood draws", TEMPERATURE, "degC", -60, 60, AT(exhaust.winter_K),
+             .only = CASE_EXHAUST, .otherwise = "not stated"),
+    FACTOR("exhaust", "degree days", "of heating, in degrees Fahrenheit, a year", 0, 30000, AT(exhaust.degree_days_F),
+           .only = CASE_EXHAUST, .otherwise = "not stated"),
+
+    WISH(SHARE, "margin", "over the heat that is needed; 15 % covers the model's own doubt", FRACTION, "%", 0, 200, AT(design.margin)),
+    CHOICE("design", "draft", "of a gas burner", drafts, AT(design.draft), .only = CASE_DESIGN),
+    WISH(QUANTITY, "flue temperature", "of the flue gas as it leaves the tank", TEMPERATURE, "degC", 50, 1200, AT(design.flue_K), .otherwise = "not stated"),
+    WISH(SHARE, "flue oxygen", "in the dry flue gas, by volume", FRACTION, "%", 0, 14, AT(design.flue_oxygen),
+           .otherwise = "50 % excess air"),
+    WISH(SHARE, "casing loss", "of the fuel's heat, beside the flue gas", FRACTION, "%", 0, 30, AT(design.casing_loss)),
+    WISH(SHARE, "tube efficiency", "of a fired immersion tube in water of 180 degF", FRACTION, "%", 60, 80, AT(design.tube_efficiency)),
+    WISH(QUANTITY, "watt density", "at the face of an electric element", FLUX, "W/in2", 1, 100, AT(design.element_W_m2)),
+    WISH(SHARE, "heated share", "of the floor", FRACTION, "%", 1, 100, AT(design.heated_share)),
+    ROW("design", "peak flux", "over the mean one under a burner", KEY_FACTOR, DIM_COUNT, NULL, 1, 5, AT(design.peak_flux),
+        .only = CASE_DESIGN),
+    WISH(QUANTITY, "floor", "thickness of its steel", LENGTH, "m", 1e-3, 0.05, AT(design.floor_m), .otherwise = "as the walls"),
+    WISH(QUANTITY, "floor bars", "from one bar under the floor to the next", LENGTH, "m", 0, 20, AT(design.floor_bars_m), .zero = "none"),
+    WISH(QUANTITY, "scale", "of salt on the heated steel", LENGTH, "m", 0, 0.05, AT(design.scale_m)),
+    WISH(QUANTITY, "stress", "that the code allows the steel", STRESS, "ksi", 1, 40, AT(design.stress_Pa)),
+    WISH(QUANTITY, "corrosion allowance", "of walls and floor", LENGTH, "m", 0, 0.02, AT(design.corrosion_m)),
+    WISH(QUANTITY, "basket width", "of one that hangs in the bath", LENGTH, "m", 0.02, 10, AT(design.basket_m), .otherwise = "not stated"),
+    WISH(QUANTITY, "spacing", "between two baskets", LENGTH, "m", 0, 2, AT(design.spacing_m)),
+    WISH(QUANTITY, "water pressure", "before the makeup valve", GAUGE_PRESSURE, "psig", 1, 200, AT(design.water_gauge_Pa)),
+    WISH(QUANTITY, "water temperature", "of the makeup", TEMPERATURE, "degC", 0, 100, AT(design.water_K), .otherwise = "as the room"),
+    ROW("design", "rinse ratio", "how many times weaker than the bath the last rinse is", KEY_FACTOR, DIM_COUNT, NULL, 1, 1e6,
+        AT(design.rinse_ratio), .only = CASE_DESIGN),
+    ROW("design", "hours a year", "that the line works", KEY_FACTOR, DIM_COUNT, NULL, 1, 8784, AT(design.hours_a_year),
+        .only = CASE_DESIGN, .otherwise = "not stated"),
+    WISH(QUANTITY, "idle", "how long the bath stands between shifts", TIME, "h", 0.1, 168, AT(design.idle_s)),
+    {"design", "insulation price", "of what is put around the walls, by its volume", KEY_PRICE, DIM_VOLUME, {NULL, 0, 0},
+     .other = DIM_VOLUME, .otherwise = "not stated", .only = CASE_DESIGN, .where = AT(design.insulation_price)},
+    WISH(SHARE, "capital rate", "a year's share of what insulation costs", FRACTION, "%", 1, 100, AT(design.capital_rate)),
 };
 /* clang-format on */
 

@@ -50,6 +50,8 @@ typedef enum {
     CASE_MODULATING,
     CASE_RINSE,   /* a section [rinse] */
     CASE_PRICES,  /* a section [prices] */
+    CASE_EXHAUST, /* a section [exhaust] */
+    CASE_DESIGN,  /* a section [design] */
     CASE_CONTROL, /* a section [water control] */
     CASE_ON_OFF,  /* this mode of it, or none */
     CASE_PROPORTIONED

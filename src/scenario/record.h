@@ -3,6 +3,7 @@
 #ifndef SCENARIO_RECORD_H
 #define SCENARIO_RECORD_H
 
+#include "design/exhaust.h"
 #include "scenario/schedule.h"
 
 typedef enum {
@@ -27,6 +28,34 @@ typedef struct {
     char *currency; /* NULL: not stated */
 } scenario_prices;
 
+/* What only the designer's sheet asks: no run minds any of it. NaN: not stated. */
+typedef enum { SLOT_ALONG_LENGTH, SLOT_ALONG_WIDTH } slot_along;
+typedef enum { DRAFT_ATMOSPHERIC, DRAFT_FAN } burner_draft;
+
+typedef struct {
+    boil_hood hood;
+    slot_along along; /* of a box: the side that a slot runs along */
+    bool baffled;
+    double set_back_m;   /* of a slot behind the rim */
+    double open_area_m2; /* of an enclosing hood */
+    unsigned hazard;     /* 0: as the bath; else 4 letter + number, from A-1 as 1 */
+    double winter_K, degree_days_F;
+} scenario_exhaust;
+
+typedef struct {
+    double margin; /* over the need, as a share */
+    burner_draft draft;
+    double flue_K, flue_oxygen, casing_loss; /* of the burner; shares */
+    double tube_efficiency, element_W_m2;
+    double heated_share, peak_flux, floor_m, floor_bars_m, scale_m; /* floor_m NaN: as the walls; no bars: 0 */
+    double stress_Pa, corrosion_m;
+    double basket_m, spacing_m; /* width of a basket, and between two */
+    double water_gauge_Pa, water_K;
+    double rinse_ratio;
+    double hours_a_year, idle_s;
+    double insulation_price, capital_rate; /* of a m3; share a year */
+} scenario_design;
+
 typedef struct {
     char *path;            /* as messages show it */
     char *title;           /* default: the file's name without folder and ending */
@@ -39,6 +68,8 @@ typedef struct {
     double steam_gauge_Pa; /* of a coil's steam, over the room's pressure; NaN: not stated */
     heat_fuel fuel;        /* of a gas burner: for what its flow and its price say */
     scenario_prices prices;
+    scenario_exhaust exhaust;
+    scenario_design design;
     boil_plant plant;
     boil_schedule schedule; /* actions in order, "every" unrolled */
     schedule_wording wording;

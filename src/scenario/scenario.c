@@ -10,6 +10,11 @@
 #include "base/place.h"
 #include "base/words.h"
 #include "case/plant.h"
+#include "design/combustion.h"
+#include "design/floor_metal.h"
+#include "design/heaters.h"
+#include "design/makeup.h"
+#include "design/walls.h"
 #include "habits/habits.h"
 #include "transfer/dissolution.h"
 
@@ -263,6 +268,8 @@ static const struct {
     [CASE_MODULATING] = {"heat", "control", 1u << BOIL_HEAT_CONTROL_MODULATING, "belongs to control = modulating"},
     [CASE_RINSE] = {NULL, NULL, 0, "belongs to a section [rinse]"},
     [CASE_PRICES] = {NULL, NULL, 0, "belongs to a section [prices]"},
+    [CASE_EXHAUST] = {NULL, NULL, 0, "belongs to a section [exhaust]"},
+    [CASE_DESIGN] = {NULL, NULL, 0, "belongs to a section [design]"},
     [CASE_CONTROL] = {NULL, NULL, 0, "belongs to a section [water control]"},
     [CASE_ON_OFF] = {"water control", "mode", 1u << BOIL_WATER_CONTROL_NONE | 1u << BOIL_WATER_CONTROL_ON_OFF,
                      "belongs to mode = on/off; a time-proportioned valve has 'band' and 'period'"},
@@ -280,12 +287,19 @@ static bool has_rinse(const draft *d)
     return d->section_line[section_index("rinse")] > 0;
 }
 
+/* The section that a case is the presence of; NULL: it is none. */
+static const char *section_of_case(key_case only)
+{
+    static const char *const sections[CASE_CONTROL] = {
+        [CASE_RINSE] = "rinse", [CASE_PRICES] = "prices", [CASE_EXHAUST] = "exhaust", [CASE_DESIGN] = "design"};
+    return only >= CASE_CONTROL ? "water control" : sections[only];
+}
+
 static bool case_holds(const draft *d, key_case only)
 {
     unsigned word;
-    if ((only >= CASE_CONTROL && !has_control(d)) || (only == CASE_RINSE && !has_rinse(d)))
-        return false;
-    if (only == CASE_PRICES && d->section_line[section_index("prices")] == 0)
+    const char *section = section_of_case(only);
+    if (section != NULL && d->section_line[section_index(section)] == 0)
         return false;
     if (cases[only].words == NULL)
         return true;
@@ -774,6 +788,38 @@ static scenario_prices no_prices(void)
     return (scenario_prices){none, none, none, none, none, none, none, none, NULL};
 }
 
+/* What a designer who says nothing is taken to wish. */
+static scenario_exhaust no_hood(void)
+{
+    const double none = (double)NAN;
+    return (scenario_exhaust){.open_area_m2 = none, .winter_K = none, .degree_days_F = none};
+}
+
+static scenario_design usual_design(void)
+{
+    const double none = (double)NAN;
+    return (scenario_design){.margin = 0.15,
+                             .flue_K = none,
+                             .flue_oxygen = none,
+                             .casing_loss = BOIL_COMBUSTION_CASING_LOSS,
+                             .tube_efficiency = BOIL_TUBE_EFFICIENCY,
+                             .element_W_m2 = BOIL_ELEMENT_FLUX,
+                             .heated_share = 1,
+                             .peak_flux = BOIL_FLOOR_PEAK,
+                             .floor_m = none,
+                             .stress_Pa = BOIL_STEEL_STRESS,
+                             .corrosion_m = BOIL_CORROSION,
+                             .basket_m = none,
+                             .spacing_m = BOIL_BASKET_SPACING,
+                             .water_gauge_Pa = BOIL_MAKEUP_PRESSURE,
+                             .water_K = none,
+                             .rinse_ratio = 1000,
+                             .hours_a_year = none,
+                             .idle_s = 14 * 3600,
+                             .insulation_price = none,
+                             .capital_rate = 0.15};
+}
+
 boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, size_t count, scenario *out, messages *m)
 {
     draft d = {.messages = m,
@@ -789,6 +835,8 @@ boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, 
                       .turndown = (double)NAN,
                       .steam_gauge_Pa = (double)NAN};
     out->prices = no_prices();
+    out->exhaust = no_hood();
+    out->design = usual_design();
     read_all(&d, t->path);
     messages_sort(m);
     free(d.found);

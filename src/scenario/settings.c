@@ -8,7 +8,8 @@
 _Static_assert(sizeof(moment_count) == sizeof(unsigned) && sizeof(boil_tank_shape) == sizeof(unsigned) &&
                    sizeof(boil_tank_heated) == sizeof(unsigned) && sizeof(boil_heat_source) == sizeof(unsigned) &&
                    sizeof(boil_heat_control_mode) == sizeof(unsigned) && sizeof(boil_water_control_mode) == sizeof(unsigned) &&
-                   sizeof(heat_fuel) == sizeof(unsigned),
+                   sizeof(heat_fuel) == sizeof(unsigned) && sizeof(boil_hood) == sizeof(unsigned) &&
+                   sizeof(slot_along) == sizeof(unsigned) && sizeof(burner_draft) == sizeof(unsigned),
                "a choice is stored as an unsigned number");
 
 static void store(const key *k, scenario *out, const void *value, size_t size)
@@ -128,7 +129,7 @@ static const char *miscalled_as(const key *k, const char *text, size_t length)
 static bool read_choice(const key *k, cursor *c, scenario *out)
 {
     size_t length = (size_t)(c->end - c->at);
-    char known[120] = "";
+    char known[200] = "";
     words_nearest n = words_near(c->at, length);
     for (unsigned i = 0; k->choices[i] != NULL; i++) {
         if (words_same(c->at, length, k->choices[i])) {

@@ -40,7 +40,8 @@ const uncertain_thing *uncertain_constant(size_t index)
 
 static bool is_one_number(const key *k)
 {
-    return k->section[0] != '\0' &&
+    bool of_runs = k->only != CASE_EXHAUST && k->only != CASE_DESIGN;
+    return k->section[0] != '\0' && of_runs &&
            (k->kind == KEY_QUANTITY || k->kind == KEY_AFLOAT || k->kind == KEY_SHARE || k->kind == KEY_FACTOR);
 }
 

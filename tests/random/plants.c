@@ -326,6 +326,60 @@ static void beside(stream *r, random_plant *p, draft *d)
         draft_set(d, "uncertain", "mixing time factor = 0.34 | 1 | 3");
 }
 
+/* Drawn from a copy: no run minds any of it, and what else is drawn stays as it was. */
+static void hood(stream then, draft *d)
+{
+    static const char *const hoods[] = {"none", "lateral one side", "lateral two sides", "push-pull", "enclosing"};
+    stream *r = &then;
+    if (!MAYBE(r))
+        return;
+    draft_set(d, "exhaust", "hood = %s", hoods[stream_below(r, sizeof hoods / sizeof hoods[0])]);
+    draft_set(d, "exhaust", "along = %s", stream_chance(r, 0.5) ? "length" : "width");
+    draft_set(d, "exhaust", "baffled = %s", stream_chance(r, 0.5) ? "yes" : "no");
+    draft_set(d, "exhaust", "class = %s", stream_chance(r, 0.5) ? "as the bath" : "B-3");
+    draft_set(d, "exhaust", "set back = %s", OF(LENGTH, stream_between(r, 0, 0.2)));
+    draft_set(d, "exhaust", "open area = %s", OF(AREA, stream_between(r, 0.1, 5)));
+    draft_set(d, "exhaust", "winter air = %s", OF(TEMPERATURE, stream_between(r, 240, 300)));
+    draft_set(d, "exhaust", "degree days = %.0f", stream_between(r, 0, 9000));
+}
+
+static void wishes(stream then, draft *d)
+{
+    stream *r = &then;
+    if (!MAYBE(r))
+        return;
+    draft_set(d, "design", "margin = %s", OF(FRACTION, stream_between(r, 0, 1)));
+    draft_set(d, "design", "draft = %s", stream_chance(r, 0.5) ? "atmospheric" : "fan");
+    draft_set(d, "design", "flue temperature = %s", OF(TEMPERATURE, stream_between(r, 400, 1200)));
+    draft_set(d, "design", "flue oxygen = %s", OF(FRACTION, stream_between(r, 0, 0.13)));
+    draft_set(d, "design", "casing loss = %s", OF(FRACTION, stream_between(r, 0, 0.2)));
+    draft_set(d, "design", "tube efficiency = %s", OF(FRACTION, stream_between(r, 0.61, 0.79)));
+    draft_set(d, "design", "watt density = %s", OF(FLUX, stream_between(r, 1e4, 5e4)));
+    draft_set(d, "design", "heated share = %s", OF(FRACTION, stream_between(r, 0.2, 1)));
+    draft_set(d, "design", "peak flux = %.2f", stream_between(r, 1, 3));
+    draft_set(d, "design", "floor = %s", OF(LENGTH, stream_between(r, 0.003, 0.02)));
+    draft_set(d, "design", "floor bars = %s", OF(LENGTH, stream_between(r, 0.1, 1)));
+    draft_set(d, "design", "scale = %s", OF(LENGTH, stream_between(r, 0, 0.01)));
+    draft_set(d, "design", "stress = %s", OF(STRESS, stream_between(r, 5e7, 2e8)));
+    draft_set(d, "design", "corrosion allowance = %s", OF(LENGTH, stream_between(r, 0, 0.005)));
+    draft_set(d, "design", "basket width = %s", OF(LENGTH, stream_between(r, 0.1, 1)));
+    draft_set(d, "design", "spacing = %s", OF(LENGTH, stream_between(r, 0, 0.3)));
+}
+
+static void running(stream then, draft *d)
+{
+    stream *r = &then;
+    if (!MAYBE(r))
+        return;
+    draft_set(d, "design", "water pressure = %s", OF(GAUGE_PRESSURE, stream_between(r, 1e5, 5e5)));
+    draft_set(d, "design", "water temperature = %s", OF(TEMPERATURE, stream_between(r, 280, 340)));
+    draft_set(d, "design", "rinse ratio = %.0f", stream_between(r, 2, 5000));
+    draft_set(d, "design", "hours a year = %.0f", stream_between(r, 100, 8000));
+    draft_set(d, "design", "idle = %s", OF(TIME, stream_between(r, 600, 3e5)));
+    draft_set(d, "design", "insulation price = %.1f per m3", stream_between(r, 100, 3000));
+    draft_set(d, "design", "capital rate = %s", OF(FRACTION, stream_between(r, 0.02, 0.5)));
+}
+
 random_plant random_settings(stream *r, draft *d)
 {
     random_plant p = {.boiling_K = 0};
@@ -343,6 +397,9 @@ random_plant random_settings(stream *r, draft *d)
     limits(r, &p, d);
     by_hand(r, d);
     beside(r, &p, d);
+    hood(*r, d);
+    wishes(*r, d);
+    running(*r, d);
     return p;
 }
 

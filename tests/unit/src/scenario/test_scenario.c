@@ -1218,6 +1218,34 @@ static void a_shop_has_its_own_measures(void **state)
            "26:14: 'one every' needs a moment that the clock says");
 }
 
+static void wishes_stand_in_sections_of_their_own(void **state)
+{
+    scenario s;
+    messages m;
+    (void)state;
+    read_good(PLANT "[exhaust]\nhood = push-pull\nclass = C-1\ndegree days = 5000\n[design]\nmargin = 20 %\nstress = 15 ksi\n"
+                    "watt density = 12 W/in2\nfloor bars = 18 in\ninsulation price = 48 per ft3\n",
+              &s, &m);
+    assert_int_equal(s.exhaust.hood, BOIL_HOOD_PUSH_PULL);
+    assert_int_equal(s.exhaust.hazard, 9);
+    assert_close(s.exhaust.degree_days_F, 5000, 0, 0);
+    assert_close(s.design.margin, 0.2, 1e-12, 0);
+    assert_close(s.design.stress_Pa, 15000 * 6894.757293168, 1e-9, 0);
+    assert_close(s.design.element_W_m2, 12 / (0.0254 * 0.0254), 1e-12, 0);
+    assert_close(s.design.floor_bars_m, 0.4572, 1e-12, 0);
+    assert_close(s.design.insulation_price, 48 / 0.028316846592, 1e-9, 0);
+    assert_true(isnan(s.design.hours_a_year) && isnan(s.exhaust.winter_K));
+    forget(&s, &m);
+    read_good(PLANT, &s, &m);
+    assert_int_equal(s.exhaust.hood, BOIL_HOOD_NONE);
+    assert_close(s.design.margin, 0.15, 0, 0);
+    forget(&s, &m);
+    EXPECT(PLANT "[exhaust]\nhood = canopy\n[design]\nstress = 15 psi\nfloor = 5 mm\nflue oxygen = 15 %\n",
+           "12:8: 'hood' must be none or", "14:13: 'psi' does not say from where it counts",
+           "16:15: 'flue oxygen' must be between 0 % and 14 %");
+    EXPECT(PLANT "[uncertain]\ndesign margin = 10 % to 20 %\n", "12:1: 'design margin' is no number of a scenario");
+}
+
 static void prices_are_by_any_amount(void **state)
 {
     (void)state;
@@ -1515,6 +1543,7 @@ int main(void)
         cmocka_unit_test(breaks_and_exceptions_leave_out),
         cmocka_unit_test(a_shop_has_its_own_measures),
         cmocka_unit_test(prices_are_by_any_amount),
+        cmocka_unit_test(wishes_stand_in_sections_of_their_own),
         cmocka_unit_test(a_late_first_act_is_remarked),
         cmocka_unit_test(opposites_are_not_proposed),
         cmocka_unit_test(what_is_not_seen_is_refused),
