@@ -62,6 +62,7 @@ valid size "$scenarios/normal-shift.bath"
 valid size "$scenarios/too-heavy.bath"
 valid size "$scenarios/normal-shift.bath" --table
 valid size "$scenarios/normal-shift.bath" --heaviest
+valid size "$here/cli/baths/hooded.bath" --sheet
 valid size "$scenarios/normal-shift.bath" --interval
 bites size "the number of another document" 's/"interval_s"/"times"/'
 valid compare "$scenarios/water-while-quiet.bath" "$scenarios/water-while-boiling.bath"

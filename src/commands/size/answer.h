@@ -81,7 +81,7 @@ void size_heaviest_report(const void *answer, const output *o, FILE *to);
 void size_interval_report(const void *answer, const output *o, FILE *to);
 void size_table_report(const void *answer, const output *o, FILE *to);
 
-extern const document size_documents[]; /* of the same four, in that order, then: */
+extern const document size_documents[]; /* of the same four, in that order, the sheet, then: */
 void size_table_csv(const void *cells, FILE *to);
 
 bool size_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem);

@@ -1,12 +1,15 @@
+#include <stdlib.h>
+
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "commands/size/answer.h"
+#include "commands/size/sheet.h"
 
 typedef struct {
     double recover_s; /* 0: the scenario's */
     quantity load;    /* without text: the schedule's */
-    bool table, interval, heaviest;
+    bool table, interval, heaviest, sheet;
     output output;
 } request;
 
@@ -21,6 +24,7 @@ static const option options[] = {
     {"interval", NULL, "instead: the shortest interval between equal loads, with the scenario's heat", OPTION_FLAG,
      INTO(interval)},
     {"heaviest", NULL, "instead: the heaviest loads, with the scenario's heat", OPTION_FLAG, INTO(heaviest)},
+    {"sheet", NULL, "instead: the designer's sheet, what to order for this heat", OPTION_FLAG, INTO(sheet)},
     OUTPUT_CSV(request, "with --table: also write it as CSV, in SI units; '-' writes it instead of the report"),
     OUTPUT_PLOT_INSTEAD(request, "draw recovery against heat"),
     OUTPUT_UNITS(request, "report"),
@@ -37,6 +41,22 @@ static int answer_heat(const size_case *c, const output *o, int *status)
     if (result == BOIL_OK)
         *status = output_write(&writers, o, &a, STATUS_DONE);
     boil_heater_window_free(&a.heats);
+    return result;
+}
+
+static int answer_sheet(const size_case *c, const output *o, int *status)
+{
+    static const output_writers writers = {.text = sheet_report, .json = &size_documents[4]};
+    size_answer a;
+    sheet *s = malloc(sizeof *s);
+    int result = s != NULL ? size_answer_of(c, &a) : BOIL_NO_MEMORY;
+    if (result == BOIL_OK) {
+        result = sheet_of(&a, s);
+        if (result == BOIL_OK)
+            *status = output_write(&writers, o, s, STATUS_DONE);
+        boil_heater_window_free(&a.heats);
+    }
+    free(s);
     return result;
 }
 
@@ -83,7 +103,10 @@ static int answer(void *record, const scenario *s)
     else {
         result = size_case_of(s, limit_s, load, &c);
         if (result == BOIL_OK)
-            result = (r->interval ? answer_interval : r->heaviest ? answer_heaviest : answer_heat)(&c, &r->output, &status);
+            result = (r->sheet      ? answer_sheet
+                      : r->interval ? answer_interval
+                      : r->heaviest ? answer_heaviest
+                                    : answer_heat)(&c, &r->output, &status);
         size_case_free(&c);
     }
     return result == BOIL_OK ? status : command_scenario_refuse(s, result);
@@ -92,11 +115,11 @@ static int answer(void *record, const scenario *s)
 static bool one_question(const given *g)
 {
     bool table = options_given(g, "table");
-    int instead = table + options_given(g, "interval") + options_given(g, "heaviest");
+    int instead = table + options_given(g, "interval") + options_given(g, "heaviest") + options_given(g, "sheet");
     if (instead > 1)
-        return program_complain("give one of --table, --interval and --heaviest");
+        return program_complain("give one of --table, --interval, --heaviest and --sheet");
     if (instead > 0 && options_given(g, "plot"))
-        return program_complain("--plot draws recovery against heat: not with --table, --interval or --heaviest");
+        return program_complain("--plot draws recovery against heat: not with --table, --interval, --heaviest or --sheet");
     if (options_given(g, "csv") && !table)
         return program_complain("--csv goes with --table");
     return true;

@@ -1,6 +1,7 @@
 #include <math.h>
 
 #include "commands/size/answer.h"
+#include "commands/size/sheet.h"
 #include "describe/report.h"
 
 static const char *const founds[] = {
@@ -120,6 +121,7 @@ const document size_documents[] = {
     {"--json, with --heaviest", "the heaviest loads", heaviest, false},
     {"--json, with --interval", "the shortest interval", interval, false},
     {"--json, with --table", "the heat for loads and plates", table, false},
+    {"--json, with --sheet", "the designer's sheet", sheet_fields, false},
     {"--csv, with --table", "the same, a load and plate a line", cell, true},
     {0}};
 /* clang-format on */

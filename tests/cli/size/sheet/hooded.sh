@@ -1,0 +1,1 @@
+boilback size hooded.bath --sheet

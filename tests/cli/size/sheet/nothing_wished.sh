@@ -1,0 +1,1 @@
+boilback size trough.bath --sheet --units si
