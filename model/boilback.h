@@ -1081,11 +1081,14 @@ BOIL_PUBLIC const char *boil_severity_word(boil_severity s);
    nothing to free, but for schedules. On anything but BOIL_OK what was to be written is left or cleared, and means nothing. */
 
 typedef struct {
-    double losses_W;  /* least heat to the tank with which the bath boils at all */
+    double
+        losses_W; /* least heat to the tank with which the bath boils at all, nothing going in; to hold it: boil_steady_state_hold */
     double volume_m3; /* of still bath */
     double boiling_point_K;
     double steam_kg_s; /* formed in the pool; 0 when the heat does not carry the boil */
     double evaporated_kg_s;
+    double
+        makeup_kg_s; /* water as warm as the room, at least 0 degC, that holds strength and level: model/analysis/steady_state.h */
     double steam_m3_s; /* both, as steam at the boiling point and the room's pressure */
     double swell_m;    /* upper estimate of the level over the still one */
     double freeboard_m;
@@ -1240,6 +1243,11 @@ typedef struct {
 /* At the starting charge at its boil, with this heat to the tank. BOIL_OK or why there is no such bath; BOIL_NO_ROOT
    when nothing makes it boil. */
 BOIL_PUBLIC boil_outcome boil_steady_state_at(const boil_plant *p, double heat_W, boil_steady_state *out);
+
+/* Smallest heat to the tank, W, with which it boils on, fed at its makeup, or under its lid unfed for a night of 14 h, by the likely
+   laws and by the grave ones: to a per cent, from the upper side. `o`: tolerance only. BOIL_NO_ROOT when not even four times
+   the losses do. */
+BOIL_PUBLIC boil_outcome boil_steady_state_hold(const boil_plant *p, const boil_run_options *o, double *heat_W);
 
 /* Time, s, from the room's temperature (at least 0 degC) to the boil with this heat; NaN when it does not boil within
    two weeks. BOIL_OK, or a failure of the run. */

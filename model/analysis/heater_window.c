@@ -67,6 +67,14 @@ static boil_outcome find_opening(const sized_case *c, boil_heater_window *a)
                                                            : BOIL_OK;
 }
 
+static boil_outcome hold(const sized_case *c, boil_heater_window *a)
+{
+    boil_outcome result = boil_steady_state_hold(c->plant, c->run, &a->hold_W);
+    if (result != BOIL_OK)
+        a->hold_W = (double)NAN;
+    return result == BOIL_NO_MEMORY ? result : BOIL_OK;
+}
+
 /* Of a bath that cannot stand cold there is no time to tell. */
 static boil_outcome heat_up(const sized_case *c, boil_heater_window *a)
 {
@@ -86,6 +94,8 @@ static boil_outcome around_heat(const sized_case *c, boil_heater_window *a)
     if (result == BOIL_OK)
         result = heat_up(c, a);
     if (result == BOIL_OK)
+        result = hold(c, a);
+    if (result == BOIL_OK)
         result = carry_out(c, a->heat_W, &a->proof);
     if (result == BOIL_OK)
         result = carry_out(c, 0.99 * a->heat_W, &a->less);
@@ -101,7 +111,8 @@ boil_outcome boil_heater_window_of(const boil_plant *p, const boil_schedule *s, 
 {
     const double none = (double)NAN;
     const sized_case c = {p, s, o, limit_s};
-    *out = (boil_heater_window){.heat_W = none, .input_W = none, .heat_up_s = none, .opening_load = none, .opening_area = none};
+    *out = (boil_heater_window){
+        .heat_W = none, .input_W = none, .hold_W = none, .heat_up_s = none, .opening_load = none, .opening_area = none};
     boil_outcome result = boil_heater_size_for_recovery(p, s, o, limit_s, precision, &out->heat_W);
     if (is_no(result)) {
         out->found = result == BOIL_OUT_OF_RANGE ? BOIL_WINDOW_BEYOND : BOIL_WINDOW_NONE;

@@ -33,6 +33,7 @@ typedef struct {
     double input_W;                   /* fuel or current for it; NaN for a steam coil */
     double own_W;                     /* of the plant's own heater at full dial */
     boil_steady_state calm;           /* with heat_W */
+    double hold_W;                    /* boil_steady_state_hold; NaN: none was found */
     double heat_up_s;                 /* NaN: it never boils, or cannot stand cold */
     boil_history proof, less;         /* the run with heat_W, and with 1 % less */
     boil_window_end likely, possible; /* likely closures, grave ones */

@@ -9,6 +9,7 @@
 #include "bath/rates.h"
 
 static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
+static const double least_W_m2 = 1e-3;
 
 /* The plant at its boil, with a heater of a size at full dial. */
 static boil_plant heated(const boil_plant *p, double heat_W, double boiling_point_K)
@@ -23,51 +24,52 @@ static boil_plant heated(const boil_plant *p, double heat_W, double boiling_poin
     return trial;
 }
 
-typedef struct {
-    const boil_plant *plant;
-    double boiling_point_K;
-} boiling;
-
-static boil_outcome starts_boiling(void *context, double heat_W, bool *yes)
+/* All that follows from the bath as it begins, at its boil. */
+static boil_outcome first_moment(const boil_plant *p, double heat_W, double boiling_point_K, boil_rates_view *v,
+                                 double *steam_kg_m3)
 {
-    const boiling *c = context;
-    boil_plant trial = heated(c->plant, heat_W, c->boiling_point_K);
+    boil_plant trial = heated(p, heat_W, boiling_point_K);
     boil_bath b;
     boil_rates_guess guess;
     double y[BOIL_STATE_FIXED];
     boil_outcome outcome = boil_modes_start(&b, &trial, y, &guess);
-    *yes = outcome == BOIL_OK && b.boiling;
+    if (outcome == BOIL_OK)
+        outcome = boil_rates_at(&b, 0, y, &guess, v, NULL);
+    if (outcome == BOIL_OK)
+        *steam_kg_m3 = boil_bath_steam_density(&b, boiling_point_K);
     boil_bath_free(&b);
     return outcome;
 }
 
+static double feed_K(const boil_plant *p)
+{
+    return fmax(p->ambient.temperature_K, BOIL_ZERO_CELSIUS);
+}
+
+static double vapour_J_kg(const boil_rates_view *v)
+{
+    return v->heat.latent_J_kg + v->heat.mixing_J_kg + v->layer.enthalpy_J_kg;
+}
+
+/* (1), what is left over of the vapour for water to come in anew. */
+static double makeup(const boil_plant *p, const boil_rates_view *v)
+{
+    const boil_rates_surface *s = &v->surface;
+    double steam_J_kg = vapour_J_kg(v), e = s->bath.evaporation_kg_s;
+    double carried_W = v->heat.calm_W + e * (steam_J_kg - s->bath.vapour_J_kg);
+    double back_W = s->condensate_kg_s * (steam_J_kg - s->condensate_J_kg);
+    return fmax(0, (carried_W - back_W) / (steam_J_kg - boil_water_enthalpy(feed_K(p))));
+}
+
+/* Nothing boils off yet: what heat the rest takes. (2). */
 static boil_outcome losses(const boil_plant *p, double boiling_point_K, double *losses_W)
 {
-    boiling c = {p, boiling_point_K};
-    double area = boil_tank_area(&p->tank), no;
-    boil_bisection s = {starts_boiling, &c, 1e-3 * area, most_W_m2 * area, 2, 1e-4};
-    return boil_bisect(&s, &no, losses_W);
-}
-
-static boil_outcome evaluate(const boil_plant *trial, boil_steady_state *out)
-{
-    boil_bath b;
-    boil_rates_guess guess;
-    boil_rates_view v;
-    double y[BOIL_STATE_FIXED];
-    boil_outcome outcome = boil_modes_start(&b, trial, y, &guess);
+    boil_rates_view v = {0};
+    double none, area = boil_tank_area(&p->tank);
+    boil_outcome outcome = first_moment(p, 0, boiling_point_K, &v, &none);
     if (outcome == BOIL_OK)
-        outcome = boil_rates_at(&b, 0, y, &guess, &v, NULL);
-    if (outcome == BOIL_OK) {
-        out->steam_kg_s = v.steam.formed_kg_s;
-        out->evaporated_kg_s = v.surface.bath.evaporation_kg_s;
-        out->steam_m3_s =
-            (v.steam.formed_kg_s + v.surface.bath.evaporation_kg_s) / boil_bath_steam_density(&b, out->boiling_point_K);
-        out->swell_m = v.levels.upper_m - v.levels.still_m;
-        out->freeboard_m = trial->tank.depth_m - v.levels.upper_m;
-    }
-    boil_bath_free(&b);
-    return outcome;
+        *losses_W = fmax(least_W_m2 * area, v.heater.heat_W - v.heat.spare_W);
+    return outcome != BOIL_OK || *losses_W < most_W_m2 * area ? outcome : BOIL_NO_ROOT;
 }
 
 boil_outcome boil_steady_state_at(const boil_plant *p, double heat_W, boil_steady_state *out)
@@ -79,9 +81,20 @@ boil_outcome boil_steady_state_at(const boil_plant *p, double heat_W, boil_stead
     if (outcome != BOIL_OK)
         return outcome;
     *out = (boil_steady_state){.volume_m3 = c.volume_m3, .boiling_point_K = c.boiling_point_K};
-    boil_plant trial = heated(p, heat_W, c.boiling_point_K);
+    boil_rates_view v = {0};
+    double steam_kg_m3;
     outcome = losses(p, c.boiling_point_K, &out->losses_W);
-    return outcome == BOIL_OK ? evaluate(&trial, out) : outcome;
+    if (outcome == BOIL_OK)
+        outcome = first_moment(p, heat_W, c.boiling_point_K, &v, &steam_kg_m3);
+    if (outcome != BOIL_OK)
+        return outcome;
+    out->steam_kg_s = v.steam.formed_kg_s;
+    out->evaporated_kg_s = v.surface.bath.evaporation_kg_s;
+    out->makeup_kg_s = makeup(p, &v);
+    out->steam_m3_s = (v.steam.formed_kg_s + v.surface.bath.evaporation_kg_s) / steam_kg_m3;
+    out->swell_m = v.levels.upper_m - v.levels.still_m;
+    out->freeboard_m = p->tank.depth_m - v.levels.upper_m;
+    return BOIL_OK;
 }
 
 /* The same mass as at the boil: it stands lower when cold. */
@@ -93,7 +106,7 @@ static boil_outcome cold(const boil_plant *p, double heat_W, boil_plant *out)
         return outcome;
     *out = heated(p, heat_W, at_boil.boiling_point_K);
     outcome = boil_plant_initial(out, &at_boil);
-    out->charge.temperature_K = fmax(p->ambient.temperature_K, BOIL_ZERO_CELSIUS);
+    out->charge.temperature_K = feed_K(p);
     if (outcome == BOIL_OK)
         outcome = boil_plant_initial(out, &at_room);
     if (outcome == BOIL_OK)
@@ -148,4 +161,61 @@ boil_outcome boil_steady_state_heat_up(const boil_plant *p, const boil_run_optio
     *time_s = h.summary.time_to_boil_s;
     boil_history_free(&h);
     return BOIL_OK;
+}
+
+typedef struct {
+    const boil_plant *plant;
+    boil_run_options options;
+    double boiling_point_K;
+    double for_s;
+} held_case;
+
+/* Fed by a steady trickle; under a lid nobody feeds it. */
+static boil_outcome feed(const held_case *c, double heat_W, boil_schedule *s)
+{
+    boil_steady_state calm;
+    boil_action water = {.kind = BOIL_ACTION_WATER};
+    boil_schedule_init(s, c->for_s);
+    boil_outcome outcome = boil_steady_state_at(c->plant, heat_W, &calm);
+    water.is.water = (boil_action_water){calm.makeup_kg_s * c->for_s, c->for_s, feed_K(c->plant)};
+    if (outcome != BOIL_OK || c->plant->fittings.lid_on || !(water.is.water.mass_kg > 0))
+        return outcome;
+    return boil_schedule_add(s, &water);
+}
+
+static boil_outcome boils_on(void *context, double heat_W, bool *yes)
+{
+    const held_case *c = context;
+    boil_plant trial = heated(c->plant, heat_W, c->boiling_point_K);
+    boil_schedule s;
+    boil_history h;
+    boil_outcome outcome = feed(c, heat_W, &s);
+    if (outcome == BOIL_OK)
+        outcome = boil_run_unchecked(&trial, &s, &c->options, &h);
+    boil_schedule_free(&s);
+    if (outcome != BOIL_OK)
+        return outcome;
+    *yes = h.end == BOIL_RUN_DONE && h.quiet_count == 0;
+    boil_history_free(&h);
+    return BOIL_OK;
+}
+
+boil_outcome boil_steady_state_hold(const boil_plant *p, const boil_run_options *o, double *heat_W)
+{
+    static const boil_closures each[] = {BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_LIKELY};
+    if (heat_W == NULL || !boil_check_plant(p) || !boil_check_options(o))
+        return BOIL_BAD_INPUT;
+    boil_steady_state calm;
+    double no, most, night_s = 14 * 3600, settled_s = 2 * 3600;
+    boil_outcome outcome = boil_steady_state_at(p, 0, &calm);
+    held_case c = {p, *o, calm.boiling_point_K, p->fittings.lid_on ? night_s : settled_s};
+    c.options.row_interval_s = 0;
+    *heat_W = calm.losses_W;
+    most = 4 * calm.losses_W;
+    for (size_t i = 0; i < sizeof each / sizeof each[0] && outcome == BOIL_OK; i++) {
+        c.options.closures = each[i];
+        boil_bisection search = {boils_on, &c, *heat_W, most, 1.08, 0.01};
+        outcome = boil_bisect(&search, &no, heat_W);
+    }
+    return outcome;
 }

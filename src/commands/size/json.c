@@ -58,7 +58,8 @@ static const field end[] = {
 static const field calm[] = {
     SAME(losses_W, "least heat with which the bath boils at all"), NUMBER("bath_m3", volume_m3, "still bath"),
     SAME(boiling_point_K, "where it boils"), SAME(steam_kg_s, "steam formed in the bath"),
-    SAME(evaporated_kg_s, "water evaporated from the surface"), SAME(steam_m3_s, "both, as steam at the boiling point"),
+    SAME(evaporated_kg_s, "water evaporated from the surface"), SAME(makeup_kg_s, "water that holds strength and level, as warm as the room"),
+    SAME(steam_m3_s, "both, as steam at the boiling point"),
     SAME(swell_m, "boiling level over the still one, upper estimate"), SAME(freeboard_m, "freeboard as it boils"),
     FIELDS_END};
 #undef RECORD
@@ -69,6 +70,7 @@ static const field heat[] = {
     NUMBER("input_W", heats.input_W, "fuel or current for it; null for a steam coil"),
     NUMBER("own_heat_W", heats.own_W, "heat to the tank of the scenario's own heater at full dial"),
     WORKED_OUT("heat_per_bath_W_m3", heat_per_bath, "the heat per volume of still bath"),
+    NUMBER("hold_W", heats.hold_W, "heat with which the bath surely boils on, fed, or under its lid; null: none was found"),
     NUMBER("heat_up_s", heats.heat_up_s, "from the room's temperature to the boil; null: not within two weeks"),
     OBJECT("calm", heats.calm, calm, "the bath as it stands there boiling, nothing going in"),
     OBJECT("likely", heats.likely, end, "the window between recovery and rim, likely laws"),

@@ -117,7 +117,9 @@ static void heat(const writing *w)
         snprintf(note, sizeof note, "at %.4g %%", 100 * h->efficiency);
         up_line(w, h->source == BOIL_HEAT_GAS ? "fuel" : "electricity", a->heats.input_W, note);
     }
-    quantity_line(w, "calm losses", DIM_POWER, a->heats.calm.losses_W, "with less it does not boil at all");
+    quantity_line(w, "calm losses", DIM_POWER, a->heats.calm.losses_W, "likely; with less it does not boil");
+    if (!isnan(a->heats.hold_W))
+        up_line(w, "to hold the boil", a->heats.hold_W, "with less it may be lost");
     quantity_line(w, "in the scenario", DIM_POWER, a->heats.own_W, a->heats.own_W < a->heats.heat_W ? "too little" : "enough");
     if (!isnan(a->heats.heat_up_s))
         listing_one(w->to, "heating up", format_duration(a->heats.heat_up_s).text, "from a room-cold bath");
@@ -130,8 +132,8 @@ static void calm_boil(const writing *w)
     double vapour = c->steam_kg_s + c->evaporated_kg_s, water_kg_m3 = boil_water_density(BOIL_ZERO_CELSIUS + 20);
     fputs("\nCalm, boiling with that heat\n", w->to);
     quantity_line(w, "vapour given off", DIM_MASS_FLOW, vapour, "");
-    quantity_line(w, "makeup water", DIM_VOLUME_FLOW, vapour / water_kg_m3, "as much, to hold strength and level");
-    steam_line(w, "steam", c->steam_m3_s, "as it leaves; the exhaust must take it besides its air");
+    quantity_line(w, "makeup water", DIM_VOLUME_FLOW, c->makeup_kg_s / water_kg_m3, "to hold strength and level");
+    steam_line(w, "steam", c->steam_m3_s, "as it leaves: a small part of what a hood draws");
     quantity_line(w, "swell", DIM_LENGTH, c->swell_m, "upper estimate");
     quantity_line(w, "freeboard", DIM_LENGTH, c->freeboard_m, "");
 }
