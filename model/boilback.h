@@ -303,6 +303,8 @@ typedef struct {
     double
         crust_kg; /* of the charge's nitrate and nitrite, in its proportion: hangs over the bath as a crust at the start, not dissolved.
                         It begins quiet then, at a stated temperature below the boil of what is left dissolved. 0: none */
+    double bed_kg;    /* likewise, on the floor; both together less than the charge's */
+    bool salt_stated; /* somebody looked for crust and bed, if there be none: else a bath cold enough for them is a finding */
     boil_heater heater;
     boil_heat_control heat_control;
     boil_losses losses;
@@ -998,6 +1000,7 @@ typedef struct {
     bool of_mixing;   /* it depends on the laws in which the runs of a set differ: else its certainty says little */
     bool before_boil; /* a trigger run shows it as grave: it may come before the boil is back */
     bool more_than;   /* the value is one that no law holds for any more: it was that or more */
+    bool own_cause;   /* its advice is for what made it so: no other finding did */
 } boil_finding;
 
 typedef struct {

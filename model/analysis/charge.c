@@ -21,7 +21,8 @@ static boil_outcome set_wanted(boil_charge_work *f, boil_plant *wanted)
     boil_initial_state bath;
     wanted->charge.temperature_K = 0;
     wanted->afloat.mass_kg = 0;
-    wanted->crust_kg = 0;
+    wanted->crust_kg = wanted->bed_kg = 0;
+    wanted->salt_stated = true;
     boil_outcome outcome = boil_plant_initial(wanted, &bath);
     if (outcome != BOIL_OK)
         return outcome;

@@ -15,7 +15,8 @@ boil_charge_work boil_charge_work_begin(const boil_plant *p, const boil_run_opti
     f.air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     f.plant.heater.dial = 0;
     f.plant.afloat.mass_kg = 0;
-    f.plant.crust_kg = 0;
+    f.plant.crust_kg = f.plant.bed_kg = 0;
+    f.plant.salt_stated = true;
     f.plant.heat_control.mode = BOIL_HEAT_CONTROL_DIAL;
     f.plant.control.mode = BOIL_WATER_CONTROL_NONE;
     f.plant.fittings.mixer_on = true;

@@ -43,7 +43,8 @@ static void set_start(boil_correct_work *c, const boil_plant *p, const boil_corr
     start->charge.value = asked->reads_K;
     start->charge.temperature_K = 0;
     start->afloat.mass_kg = 0;
-    start->crust_kg = 0;
+    start->crust_kg = start->bed_kg = 0;
+    start->salt_stated = true;
     start->tank.level_m = asked->level_m;
 }
 

@@ -186,18 +186,19 @@ static void float_water(boil_bath *b, const boil_water_afloat *a, double y[])
 }
 
 /* Out of what is dissolved, in the charge's proportion of the two that crystallise; case/plant.c sees to it that there is enough. */
-static void hang_crust(double crust_kg, double y[])
+static void lay_out(double crust_kg, double bed_kg, double y[])
 {
     static const int of[] = {BOIL_NANO3, BOIL_NANO2};
-    double both_kg = y[BOIL_STATE_BATH_NANO3] + y[BOIL_STATE_BATH_NANO2];
-    if (!(crust_kg > 0 && crust_kg < both_kg))
+    double both_kg = y[BOIL_STATE_BATH_NANO3] + y[BOIL_STATE_BATH_NANO2], out_kg = crust_kg + bed_kg;
+    if (!(out_kg > 0 && out_kg < both_kg))
         return;
     for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
-        double kg = crust_kg * y[BOIL_STATE_BATH_NAOH + of[i]] / both_kg;
+        double kg = out_kg * y[BOIL_STATE_BATH_NAOH + of[i]] / both_kg;
         y[BOIL_STATE_BATH_NAOH + of[i]] -= kg;
         y[BOIL_STATE_SOLID_NAOH + of[i]] = kg;
     }
     y[BOIL_STATE_CRUST_MASS] = crust_kg;
+    y[BOIL_STATE_BED_MASS] = bed_kg;
 }
 
 boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot)
@@ -225,7 +226,7 @@ boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool 
     y[BOIL_STATE_BATH_WATER] = charge.mixture.water;
     for (int i = 0; i < BOIL_SALTS; i++)
         y[BOIL_STATE_BATH_NAOH + i] = charge.mixture.salt[i];
-    hang_crust(p->crust_kg, y);
+    lay_out(p->crust_kg, p->bed_kg, y);
     y[BOIL_STATE_BATH_HEAT] = boil_bath_heat_at(b, y, charge.temperature_K).total_J;
     y[BOIL_STATE_SENSOR] = y[BOIL_STATE_HEAT_SENSOR] = charge.temperature_K;
     *hot = charge.temperature_K >= charge.boiling_point_K - 1e-9;

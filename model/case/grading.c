@@ -59,6 +59,8 @@ const boil_grading boil_gradings[BOIL_FOUND_KINDS] = {
     [BOIL_FOUND_UNATTENDED]     = {{0,       1,       NONE,    NONE},   1,      0, 0,     BOIL_PER_ONE},       /* 1: a load comes out, 2: something is poured */
     [BOIL_FOUND_BOIL_SHORT]     = {{60,      NONE,    NONE,    NONE},   300,    1, 1,     BOIL_PER_ONE},       /* short of the time at the boil, s */
     [BOIL_FOUND_PLACE_TAKEN]    = {{NONE,    0,       NONE,    NONE},   1,      1, 0,     BOIL_PER_ONE},       /* 1: a load where another hangs */
+    [BOIL_FOUND_BREAK_QUIET]    = {{0,       1,       NONE,    NONE},   10,     1, 1,     BOIL_PER_RECOVERY},  /* quiet in breaks, in recovery limits */
+    [BOIL_FOUND_SALT_UNSTATED]  = {{NONE,    0,       NONE,    NONE},   10,     1, 0.05,  BOIL_PER_ONE},       /* start below where salts fall out, K */
 };
 /* clang-format on */
 

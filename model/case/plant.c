@@ -78,26 +78,28 @@ const char *boil_plant_afloat_problem(const boil_plant *p)
     return NULL;
 }
 
-/* Under it the bath begins quiet: below the boil of what is left dissolved. */
+/* With them the bath begins quiet: below the boil of what is left dissolved. */
 const char *boil_plant_crust_problem(const boil_plant *p)
 {
+    double out_kg = p->crust_kg + p->bed_kg;
     boil_initial_state bath;
     boil_conditions air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     double boils_K;
-    if (p->crust_kg == 0)
+    if (p->crust_kg == 0 && p->bed_kg == 0)
         return NULL;
-    if (!(p->crust_kg > 0 && p->crust_kg <= 1e5))
-        return "crust must be between 0 kg and 1e5 kg";
+    if (!(p->crust_kg >= 0 && p->crust_kg <= 1e5 && p->bed_kg >= 0 && p->bed_kg <= 1e5))
+        return "crust, and salt on the floor, must be between 0 kg and 1e5 kg";
     if (boil_plant_initial(p, &bath) != BOIL_OK)
         return NULL; /* which is said of the charge */
     double both_kg = bath.mixture.salt[BOIL_NANO3] + bath.mixture.salt[BOIL_NANO2];
-    if (!(p->crust_kg < both_kg))
-        return "crust must be less than the nitrate and nitrite of the bath";
-    double left = 1 - p->crust_kg / both_kg;
+    if (!(out_kg < both_kg))
+        return "crust and salt on the floor must be less than the nitrate and nitrite of the bath";
+    double left = 1 - out_kg / both_kg;
     bath.mixture.salt[BOIL_NANO3] *= left;
     bath.mixture.salt[BOIL_NANO2] *= left;
     bool below = boil_solution_boiling_point(&air, &bath.mixture, &boils_K) == BOIL_OK && bath.temperature_K < boils_K;
-    return below ? NULL : "bath under a crust must be colder than the boiling point of what is left dissolved";
+    return below ? NULL
+                 : "bath with crust or salt on the floor must be colder than the boiling point of what is left dissolved";
 }
 
 static const char *rinse_problem(const boil_rinse *r)

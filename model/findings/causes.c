@@ -16,6 +16,7 @@ static const struct {
     {BOIL_FOUND_NEARLY_DRY, BOIL_FOUND_WATER_SHORT},   {BOIL_FOUND_TOO_HOT, BOIL_FOUND_WATER_SHORT},
     {BOIL_FOUND_FLOOR_HOT, BOIL_FOUND_SALT_BED},       {BOIL_FOUND_FLOOR_HOT, BOIL_FOUND_RESTART},
     {BOIL_FOUND_RESTART, BOIL_FOUND_CRYSTALS},         {BOIL_FOUND_CRUST, BOIL_FOUND_CRYSTALS},
+    {BOIL_FOUND_LOAD_QUIET, BOIL_FOUND_NEVER_BOILS},
 };
 
 static const char *found_id(const boil_findings *f, boil_found_kind kind)
@@ -30,7 +31,7 @@ static void fill(boil_findings *of, const boil_findings *found, const boil_findi
 {
     for (size_t i = 0; of != NULL && i < of->count; i++)
         for (size_t k = 0; k < sizeof leads / sizeof leads[0] && of->list[i].because == NULL; k++)
-            if (leads[k].effect == of->list[i].kind) {
+            if (leads[k].effect == of->list[i].kind && !of->list[i].own_cause) {
                 const char *likely = found_id(found, leads[k].cause);
                 of->list[i].because = likely != NULL ? likely : found_id(possible, leads[k].cause);
             }

@@ -98,6 +98,17 @@ void boil_judge_crystals(boil_judged *j)
     boil_find(j, &s);
 }
 
+/* Nobody has looked: what fell out overnight lies and hangs there as the run begins. */
+void boil_judge_salt_unstated(boil_judged *j)
+{
+    boil_initial_state bath;
+    if (j->plant->salt_stated || boil_plant_initial(j->plant, &bath) != BOIL_OK)
+        return;
+    double falls_out_K = boil_solubility_crystals_from(&bath.mixture);
+    boil_find(j, &(boil_sighting){
+                     .x = falls_out_K - bath.temperature_K, .value = bath.temperature_K, .limit = falls_out_K, .per_x = -1});
+}
+
 /* A warning is for who puts anything onto it. */
 void boil_judge_crust(boil_judged *j)
 {

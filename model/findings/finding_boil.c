@@ -36,6 +36,26 @@ void boil_judge_never_boils(boil_judged *j)
                                   .needed_W = needed_W});
 }
 
+/* For what stopped it; NULL: loads did, and the row's advice is for them. */
+static const char *advice_for(boil_quiet_cause cause)
+{
+    switch (cause) {
+    case BOIL_QUIET_WATER:
+        return "No water until the boil is steady; then a thinner stream.";
+    case BOIL_QUIET_LIQUID:
+        return "Add it in smaller portions, each after the boil is back.";
+    case BOIL_QUIET_SALTS:
+        return "No salts until the boil is steady; then many times more slowly.";
+    case BOIL_QUIET_LOSSES:
+        return "Nothing goes in until the boil is back: more heat, or a lid.";
+    case BOIL_QUIET_START:
+    case BOIL_QUIET_HEAT:
+    case BOIL_QUIET_LOAD:
+        break;
+    }
+    return NULL;
+}
+
 static bool is_loaded(const boil_history *h)
 {
     for (size_t i = 0; i < h->loads_count; i++)
@@ -58,7 +78,8 @@ void boil_judge_never_returns(boil_judged *j)
                                   .worst_s = j->history->end_s,
                                   .outside_s = lasted,
                                   .least = is_loaded(j->history) ? BOIL_AT_CAUTION : BOIL_AT_NOTICE,
-                                  .needed_W = j->needed.heat_W});
+                                  .needed_W = j->needed.heat_W,
+                                  .advice = advice_for(q->cause)});
 }
 
 /* Then the liquid's finding says it. */
@@ -85,7 +106,8 @@ void boil_judge_boil_lost(boil_judged *j)
                                       .per_x = limit,
                                       .time_s = q->start_s,
                                       .worst_s = end_s,
-                                      .outside_s = lasted - limit});
+                                      .outside_s = lasted - limit,
+                                      .advice = advice_for(q->cause)});
     }
 }
 

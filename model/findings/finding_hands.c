@@ -48,6 +48,29 @@ static bool is_in_break(const boil_schedule *s, double from_s, double to_s)
     return false;
 }
 
+/* Somebody may have turned it down for the break, which is well: but nobody sees that it is quiet. One that has not boiled yet is
+   expected to be. */
+static void find_quiet_in(boil_judged *j, const boil_quiet_result *q, const boil_break *b)
+{
+    double limit = j->plant->limits.recovery_s, end_s = isnan(q->end_s) ? j->history->end_s : q->end_s;
+    double from_s = fmax(q->start_s, b->from_s), to_s = fmin(end_s, b->to_s);
+    if (to_s > from_s)
+        boil_find(j, &(boil_sighting){.x = (to_s - from_s) / limit,
+                                      .value = to_s - from_s,
+                                      .limit = (double)NAN,
+                                      .per_x = limit,
+                                      .time_s = from_s,
+                                      .worst_s = to_s});
+}
+
+void boil_judge_break_quiet(boil_judged *j)
+{
+    const boil_history *h = j->history;
+    for (size_t i = 0; i < h->quiet_count; i++)
+        for (size_t k = 0; k < j->schedule->breaks_count && h->quiet[i].cause != BOIL_QUIET_START; k++)
+            find_quiet_in(j, &h->quiet[i], &j->schedule->breaks[k]);
+}
+
 static void find_unattended(boil_judged *j, double x, double time_s)
 {
     boil_find(j, &(boil_sighting){.x = x, .value = (double)NAN, .limit = (double)NAN, .time_s = time_s});

@@ -16,7 +16,8 @@ static void find_may_overflow(boil_judged *j)
                                       .limit = j->plant->tank.depth_m,
                                       .per_x = 1,
                                       .time_s = over_s,
-                                      .least = BOIL_AT_DANGER});
+                                      .least = BOIL_AT_DANGER,
+                                      .advice = boil_finding_advice_afloat(j)});
 }
 
 void boil_judge_overflow(boil_judged *j)
@@ -24,6 +25,7 @@ void boil_judge_overflow(boil_judged *j)
     boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_OVERFLOW, j->plant->tank.depth_m, 1);
     s.time_s = j->history->summary.overflow_s;
     s.least = BOIL_AT_DANGER;
+    s.advice = boil_finding_advice_afloat(j);
     if (!isnan(s.time_s))
         boil_find(j, &s);
     else if (j->only_may)

@@ -46,15 +46,24 @@ void boil_judge_tubes(boil_judged *j)
     }
 }
 
+/* Of a bath that has not come to its boil yet it is no matter of the load before. */
+static const char *advice_before_boil(const boil_load_result *r)
+{
+    const double rounding_s = 1;
+    return r->time_s - r->quiet_before_s < rounding_s ? "The bath is not up yet: no load until it boils steadily." : NULL;
+}
+
 void boil_judge_load_quiet(boil_judged *j)
 {
     double limit = j->plant->limits.recovery_s;
     for (size_t n = 0; n < j->history->loads_count; n++) {
         const boil_load_result *r = &j->history->loads[n];
         if (r->was_quiet)
-            boil_find(
-                j, &(boil_sighting){
-                       .x = r->quiet_before_s / limit, .value = r->quiet_before_s, .limit = (double)NAN, .time_s = r->time_s});
+            boil_find(j, &(boil_sighting){.x = r->quiet_before_s / limit,
+                                          .value = r->quiet_before_s,
+                                          .limit = (double)NAN,
+                                          .time_s = r->time_s,
+                                          .advice = advice_before_boil(r)});
     }
 }
 
@@ -69,13 +78,32 @@ void boil_judge_load_through(boil_judged *j)
     }
 }
 
+/* Whether most of the loads that came out were short by more than anybody would wait through: what never got hot is not black. */
+static bool most_are_cold(const boil_history *h)
+{
+    const double wait_s = 60;
+    size_t out = 0, cold = 0;
+    for (size_t n = 0; n < h->loads_count; n++) {
+        bool lifted = !isnan(h->loads[n].lifted_s);
+        out += lifted ? 1 : 0;
+        cold += lifted && h->loads[n].short_s > wait_s ? 1 : 0;
+    }
+    return 2 * cold > out;
+}
+
 void boil_judge_load_cold(boil_judged *j)
 {
+    bool most = most_are_cold(j->history);
     for (size_t n = 0; n < j->history->loads_count; n++) {
         const boil_load_result *r = &j->history->loads[n];
         if (!isnan(r->lifted_s))
-            boil_find(j, &(boil_sighting){
-                             .x = r->short_s, .value = r->short_s, .limit = (double)NAN, .per_x = 1, .time_s = r->lifted_s});
+            boil_find(j, &(boil_sighting){.x = r->short_s,
+                                          .value = r->short_s,
+                                          .limit = (double)NAN,
+                                          .per_x = 1,
+                                          .time_s = r->lifted_s,
+                                          .least = most && r->short_s > 0 ? BOIL_AT_CAUTION : BOIL_UNBOUND,
+                                          .advice = most ? "They will not be black: leave them in until hot through." : NULL});
     }
 }
 

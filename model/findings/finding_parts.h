@@ -53,6 +53,7 @@ typedef struct {
     boil_finding_bound least, most; /* what else was so makes it at least, at most */
     double needed_W, needed_kg;
     size_t spells;
+    const char *advice; /* for what made it so; NULL: the row's */
 } boil_sighting;
 
 /* Graded by the row of the kind being judged; nothing is found when no break point is passed, and nothing makes it any. Finds of a kind
@@ -83,6 +84,12 @@ double boil_finding_may_overflow(const boil_history *h);
 /* findings/causes.c: fills `because` in both lists; possible may be NULL. */
 void boil_finding_causes(boil_findings *found, boil_findings *possible);
 
+/* findings/advice.c: in both lists what one finding advises gives way to a graver one that forbids it; possible may be NULL. */
+void boil_finding_advice(boil_findings *found, boil_findings *possible);
+
+/* Of a bath that starts under water afloat, and so cold that it may be bailed off; NULL: of any other. */
+const char *boil_finding_advice_afloat(const boil_judged *j);
+
 extern boil_judge boil_judge_never_boils, boil_judge_never_returns, boil_judge_layer_outlasts, boil_judge_boil_lost,
     boil_judge_liquid_stops, boil_judge_load_heavy, boil_judge_load_quiet, boil_judge_load_through, boil_judge_load_cold,
     boil_judge_tubes, boil_judge_not_resolved, boil_judge_left_range, boil_judge_water_quiet, boil_judge_layer,
@@ -92,6 +99,7 @@ extern boil_judge boil_judge_never_boils, boil_judge_never_returns, boil_judge_l
     boil_judge_superheat, boil_judge_tall, boil_judge_salt_quiet, boil_judge_salt_slug, boil_judge_dry_salt,
     boil_judge_salt_bed, boil_judge_salt_much, boil_judge_valve_hunts, boil_judge_valve_short, boil_judge_valve_quiet,
     boil_judge_crystals, boil_judge_crust, boil_judge_restart, boil_judge_thermostat, boil_judge_hollows, boil_judge_bail_hot,
-    boil_judge_goal_missed, boil_judge_level_high, boil_judge_unattended, boil_judge_boil_short, boil_judge_place_taken;
+    boil_judge_goal_missed, boil_judge_level_high, boil_judge_unattended, boil_judge_boil_short, boil_judge_place_taken,
+    boil_judge_break_quiet, boil_judge_salt_unstated;
 
 #endif

@@ -12,6 +12,15 @@ const boil_quiet_result *boil_finding_least_left(const boil_history *h)
     return least;
 }
 
+/* Under 150 degF it may be bailed: case/grading.c. */
+const char *boil_finding_advice_afloat(const boil_judged *j)
+{
+    boil_initial_state bath;
+    bool cold = j->plant->afloat.mass_kg > 0 && boil_plant_initial(j->plant, &bath) == BOIL_OK &&
+                bath.temperature_K < boil_gradings[BOIL_FOUND_BAIL_HOT].from[BOIL_SEVERITY_CAUTION];
+    return cold ? "Before heat: take the water off ('bail ..., from the surface')." : NULL;
+}
+
 double boil_finding_may_overflow(const boil_history *h)
 {
     double over_s = (double)NAN;
@@ -33,6 +42,7 @@ void boil_judge_layer(boil_judged *j)
     s.from_s = from_s;
     s.most = isnan(over_s) ? BOIL_AT_WARNING : BOIL_AT_DANGER;
     s.least = isnan(over_s) ? BOIL_UNBOUND : BOIL_AT_DANGER;
+    s.advice = boil_finding_advice_afloat(j);
     boil_find(j, &s);
 }
 

@@ -209,6 +209,14 @@ static const boil_finding_row rows[BOIL_FOUND_KINDS] = {
      BOIL_UNIT_RATIO, boil_judge_place_taken, false,
      "Keep it out until the other is out, or give it a place.",
      NULL, NULL},
+    [BOIL_FOUND_BREAK_QUIET] = {"quiet-in-break", "the bath is quiet in a break",
+     BOIL_UNIT_TIME, boil_judge_break_quiet, false,
+     "No water and no load until somebody is back and it boils steadily.",
+     "quiet for", NULL},
+    [BOIL_FOUND_SALT_UNSTATED] = {"salt-not-stated", "it starts below where its salts fall out",
+     BOIL_UNIT_TEMPERATURE, boil_judge_salt_unstated, false,
+     "Before heat: look for a crust, feel the floor with a rod; state both.",
+     "bath at", NULL},
 };
 /* clang-format on */
 

@@ -216,6 +216,7 @@ boil_outcome boil_findings_of_unchecked(const boil_plant *p, const boil_schedule
         sort(possible);
     }
     boil_finding_causes(found, possible);
+    boil_finding_advice(found, possible);
     if (outcome != BOIL_OK) {
         boil_findings_free(found);
         boil_findings_free(possible);

@@ -41,6 +41,7 @@ typedef struct {
     double valve_open_s;
     double last_below_K;                    /* the boiling point, as of the last moment */
     double boiling_s, boil_began_s, last_s; /* for the share of time, and the steady steam after a cold start */
+    double most_fire;                       /* asked of the fire so far, of all it can give */
     bool quiet_start;
     size_t first_load, first_addition; /* before these all is settled: a long schedule costs no more a step */
     boil_recorder_turn temperature, level, steam;

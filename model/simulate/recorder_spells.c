@@ -151,12 +151,28 @@ boil_outcome boil_recorder_take(boil_recorder *r, double t, boil_action_kind kin
     return BOIL_OK;
 }
 
+/* What is asked of the fire, of all it can give: 1 at the most. */
+static double fire_of(const boil_recorder *r, const boil_rates_view *v)
+{
+    double full_W = boil_heater_output(&r->plant->heater, 1, v->solution.temperature_K);
+    return full_W > 0 ? v->heater.target_W / full_W : 0;
+}
+
+/* By how much the fire is turned down from the most that was asked of it so far, W; 0 where it would still hold the boil but for what
+   else takes from it: then that stops the boil, whatever the dial stood at in the morning. */
+static double dimmed_W(const boil_recorder *r, const boil_rates_view *v)
+{
+    double others_W =
+        v->loads.heat_W + v->layer.heat_W + v->heat.water_cooling_W + v->heat.liquid_cooling_W + v->heat.salts_cooling_W;
+    double alone_W = v->heat.spare_W + others_W + v->heater.target_W - v->heater.heat_W;
+    double full_W = boil_heater_output(&r->plant->heater, 1, v->solution.temperature_K);
+    return alone_W > 0 ? 0 : r->most_fire * full_W - v->heater.target_W;
+}
+
 static boil_quiet_cause cause_of(const boil_recorder *r, double t, const boil_rates_view *v)
 {
     if (t <= 0)
         return BOIL_QUIET_START;
-    const boil_heater *h = &r->plant->heater;
-    double dimmed = boil_heater_output(h, h->dial, v->solution.temperature_K) - v->heater.target_W;
     const struct {
         boil_quiet_cause cause;
         double takes_W;
@@ -164,7 +180,7 @@ static boil_quiet_cause cause_of(const boil_recorder *r, double t, const boil_ra
                   {BOIL_QUIET_WATER, v->heat.water_cooling_W},
                   {BOIL_QUIET_LIQUID, v->heat.liquid_cooling_W},
                   {BOIL_QUIET_SALTS, v->heat.salts_cooling_W},
-                  {BOIL_QUIET_HEAT, dimmed}};
+                  {BOIL_QUIET_HEAT, dimmed_W(r, v)}};
     size_t most = 0;
     for (size_t i = 1; i < sizeof takers / sizeof takers[0]; i++)
         if (takers[i].takes_W > takers[most].takes_W)
@@ -427,6 +443,7 @@ static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const bo
 void boil_recorder_watch_spells(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v,
                                 const boil_recorder_peak *peak)
 {
+    r->most_fire = fmax(r->most_fire, fire_of(r, v));
     watch_loads(r, t, b, y, v, peak);
     watch_level(r->history, peak);
     r->afloat_before_m = r->afloat_left_m;

@@ -63,7 +63,8 @@ static boil_outcome begin(boil_simulation *r)
     if (outcome != BOIL_OK)
         return outcome;
     r->start = (boil_simulation_start){r->view.solution.mixture.water + r->y[BOIL_STATE_LAYER_MASS],
-                                       boil_mixture_salts(&r->view.solution.mixture) + r->view.salts.crust_kg,
+                                       boil_mixture_salts(&r->view.solution.mixture) + r->view.salts.crust_kg +
+                                           r->view.salts.undissolved_kg,
                                        boil_modes_inventory(&r->bath, r->y, &r->view)};
     outcome = boil_recorder_begin(&r->record, &r->history, &r->plant, &r->options, &r->bath, r->y, &r->view);
     if (outcome == BOIL_OK)

@@ -16,7 +16,7 @@ typedef struct {
     boil_action *action;
     quantity amount, pace;
     pour_hangs hangs;
-    bool at_rate, named;
+    bool at_rate, named, of_surface;
 } reading;
 
 static const char *keyword(const reading *t)
@@ -86,8 +86,10 @@ static bool read_clause(cursor *part, reading *t)
     if (cursor_take(part, "at most"))
         return pour_hangs_most(t->reader, part, start, UNIT_OF(DIM_VOLUME), &t->hangs) &&
                quantity_within(part, "at most", &t->hangs.most, &taken_volume);
-    if (cursor_take(part, "from the surface") && t->action->kind == BOIL_ACTION_BAIL)
-        return cursor_expect_end(part); /* as it does anyway */
+    if (cursor_take(part, "from the surface") && t->action->kind == BOIL_ACTION_BAIL) {
+        t->of_surface = true; /* as it is anyway: said, it stands on the sheet */
+        return cursor_expect_end(part);
+    }
     return cursor_error(part, start, "expected 'as' and a name%s, got '%s'",
                         t->hangs.goal != NULL ? ", 'at' and a flow, or 'at most' and a volume" : "",
                         words_quoted(start, (size_t)(part->end - start)).text);
@@ -121,6 +123,8 @@ static bool parse(action_reader *r, cursor *c, boil_action *a, action_line *line
     bool good = read_how_much(&part, &t);
     while (cursor_part(c, &part))
         good = read_clause(&part, &t) && good;
+    if (t.of_surface)
+        TEXT_ADD(line->words, ", from the surface");
     return good && settle(&place, &t);
 }
 

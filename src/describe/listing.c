@@ -160,7 +160,9 @@ listing_charge listing_charge_of(const scenario *s)
     double crystals_K = boil_solubility_crystals_from(&c.mixture);
     if (!isnan(crystals_K))
         add(&p, "salts fall out at", DIM_TEMPERATURE, crystals_K,
-            crystals_K > c.temperature_K ? "and below: they do at the start" : "and below");
+            crystals_K <= c.temperature_K ? "and below"
+            : plant->salt_stated          ? "and below: they do at the start"
+                                          : "and below: they do at the start; state 'crust' and 'salt on the floor'");
     add(&p, "density", DIM_CONCENTRATION, c.density_kg_m3, "");
     add(&p, "volume of bath", DIM_VOLUME, c.volume_m3, "still");
     add(&p, "mass of bath", DIM_MASS, boil_mixture_mass(&c.mixture), "");
@@ -170,6 +172,8 @@ listing_charge listing_charge_of(const scenario *s)
         add(&p, "water afloat at", DIM_TEMPERATURE, plant->afloat.temperature_K, "");
     if (plant->crust_kg > 0)
         add(&p, "crust of salt", DIM_MASS, plant->crust_kg, "of these salts, over the bath");
+    if (plant->bed_kg > 0)
+        add(&p, "salt on the floor", DIM_MASS, plant->bed_kg, "of these salts, not dissolved");
     add(&p, "freeboard", DIM_LENGTH, plant->tank.depth_m - plant->tank.level_m, "still, before anything goes in");
     if (plant->heater.source == BOIL_HEAT_STEAM)
         add(&p, "steam in the coil", DIM_TEMPERATURE, plant->heater.steam_K, "");

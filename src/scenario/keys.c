@@ -91,7 +91,9 @@ static const key table[] = {
     ROW("bath", "water afloat", "on a bath below its boil at the start; as warm as the room unless it says so", KEY_AFLOAT, DIM_MASS,
         "kg", 0, 1e4, PLANT(afloat.mass_kg), .other = DIM_VOLUME, .within_other = {"L", 0, 1e4}, .otherwise = "none"),
     QUANTITY("bath", "crust", "of salt over a cold bath at the start, out of what the bath holds: how much, or how thick", MASS, "kg", 0,
-             1e5, PLANT(crust_kg), .other = DIM_LENGTH, .within_other = {"mm", 0, 500}, .otherwise = "none"),
+             1e5, PLANT(crust_kg), .other = DIM_LENGTH, .within_other = {"mm", 0, 500}, .otherwise = "none", .zero = "none"),
+    QUANTITY("bath", "salt on the floor", "of a cold bath at the start, out of what the bath holds: how much, or how thick", MASS, "kg", 0,
+             1e5, PLANT(bed_kg), .other = DIM_LENGTH, .within_other = {"mm", 0, 500}, .otherwise = "none", .zero = "none"),
     FACTOR("bath", "elevation factor", "boiling point's rise above water's, relative to the correlation", 0.85, 1.10,
            PLANT(elevation_factor)),
 

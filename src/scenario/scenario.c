@@ -458,12 +458,19 @@ static void report_problem(draft *d, const char *section, const char *problem)
         messages_add(d->messages, d->text, line, cursor_of_line(d->text, line, d->messages).at, "%s", problem);
 }
 
-/* A plate of salt, with its pores, over the whole bath. */
-static void settle_crust(draft *d)
+/* A plate of salt, with its pores, over the whole bath or its floor. */
+static void settle_plate(draft *d, const char *words, double *kg)
+{
+    if (line_of(d, "bath", words)->good && setting_of(d, "bath", words)->dimension == DIM_LENGTH)
+        *kg = boil_dissolution_crust_mass(*kg, boil_tank_area(&d->out->plant.tank));
+}
+
+static void settle_fallen_out(draft *d)
 {
     boil_plant *p = &d->out->plant;
-    if (line_of(d, "bath", "crust")->good && setting_of(d, "bath", "crust")->dimension == DIM_LENGTH)
-        p->crust_kg = boil_dissolution_crust_mass(p->crust_kg, boil_tank_area(&p->tank));
+    settle_plate(d, "crust", &p->crust_kg);
+    settle_plate(d, "salt on the floor", &p->bed_kg);
+    p->salt_stated = line_of(d, "bath", "crust")->found || line_of(d, "bath", "salt on the floor")->found;
 }
 
 /* What is wrong with a setting that stands in the file, or was put in its place. */
@@ -526,7 +533,7 @@ static void settle(draft *d)
     settle_control(d);
     settle_steam(d);
     settle_afloat(d);
-    settle_crust(d);
+    settle_fallen_out(d);
     settle_fuel(d);
     if (has_rinse(d) && !line_of(d, "rinse", "temperature")->found)
         out->plant.rinse.temperature_K = fmax(out->plant.ambient.temperature_K, BOIL_ZERO_CELSIUS);
@@ -597,7 +604,7 @@ static void ask_model(draft *d)
     report_problem(d, "water control", boil_water_control_problem(&p->control));
     report_setting(d, "bath", "water afloat", boil_plant_afloat_problem(p));
     if (!messages_any(d->messages))
-        report_setting(d, "bath", "crust", boil_plant_crust_problem(p));
+        report_setting(d, "bath", p->crust_kg > 0 ? "crust" : "salt on the floor", boil_plant_crust_problem(p));
     if (!messages_any(d->messages))
         report_problem(d, "heat", boil_plant_heat_problem(p));
     if (!messages_any(d->messages))

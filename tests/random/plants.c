@@ -122,6 +122,11 @@ static void bath(stream *r, random_plant *p, draft *d)
     if (cold && MAYBE(r))
         draft_set(d, "bath", "crust = %s",
                   MAYBE(r) ? OF(LENGTH, stream_spread(r, 1e-4, 3e-3)) : OF(MASS, stream_spread(r, 0.05, 5)));
+    if (cold && MAYBE(r))
+        draft_set(d, "bath", "salt on the floor = %s",
+                  MAYBE(r) ? OF(LENGTH, stream_spread(r, 1e-4, 3e-3)) : OF(MASS, stream_spread(r, 0.05, 5)));
+    else if (stream_chance(r, 0.1))
+        draft_set(d, "bath", "salt on the floor = none");
     if (MAYBE(r))
         draft_set(d, "bath", "elevation factor = %.3g", stream_between(r, 0.9, 1.08));
 }

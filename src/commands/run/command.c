@@ -51,13 +51,15 @@ static void above(const void *answer, const output *o, FILE *to)
 
 static const output_writers writers = {run_report, run_documents, csv, run_picture, above, run_page};
 
+/* What was found before it stopped counts for who asks by --strict. */
 static int status_of(const request *r, const carried_out *o)
 {
-    if (carried_out_stopped(o)) {
+    bool stopped = carried_out_stopped(o);
+    if (stopped)
         program_complain("%s: the run stopped early", o->scenario->path);
-        return STATUS_STOPPED;
-    }
-    return r->strict && carried_out_gravest(o) >= BOIL_SEVERITY_WARNING ? STATUS_FOUND : STATUS_DONE;
+    if (r->strict && carried_out_gravest(o) >= BOIL_SEVERITY_WARNING)
+        return STATUS_FOUND;
+    return stopped ? STATUS_STOPPED : STATUS_DONE;
 }
 
 /* Of another run as closely as its surges want it. */

@@ -165,6 +165,7 @@ static void some_are_found_as_soon_as_there_is_anything(void **state)
         {BOIL_FOUND_VALVE_SHORT, BOIL_SEVERITY_CAUTION},    {BOIL_FOUND_RESTART, BOIL_SEVERITY_CAUTION},
         {BOIL_FOUND_THERMOSTAT, BOIL_SEVERITY_CAUTION},     {BOIL_FOUND_HOLLOWS, BOIL_SEVERITY_NOTICE},
         {BOIL_FOUND_UNATTENDED, BOIL_SEVERITY_NOTICE},      {BOIL_FOUND_PLACE_TAKEN, BOIL_SEVERITY_CAUTION},
+        {BOIL_FOUND_BREAK_QUIET, BOIL_SEVERITY_NOTICE},     {BOIL_FOUND_SALT_UNSTATED, BOIL_SEVERITY_CAUTION},
     };
     for (size_t i = 0; i < sizeof at_once / sizeof at_once[0]; i++) {
         const boil_grading *g = &boil_gradings[at_once[i].kind];
@@ -269,6 +270,8 @@ static const struct {
     {BOIL_FOUND_UNATTENDED, 1, 0},
     {BOIL_FOUND_BOIL_SHORT, 300, 1},
     {BOIL_FOUND_PLACE_TAKEN, 1, 0},
+    {BOIL_FOUND_BREAK_QUIET, 10, 1},
+    {BOIL_FOUND_SALT_UNSTATED, 10, 0.05},
 };
 
 static void scales_and_margins_are_as_entered_twice(void **state)

@@ -61,6 +61,16 @@ static const boil_finding *must_find(const boil_findings *f, const char *id, boi
     return it;
 }
 
+static boil_severity grade_of(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char *id)
+{
+    boil_findings f;
+    assert_int_equal(boil_findings_of(p, s, NULL, h, NULL, 0, &f, NULL), BOIL_OK);
+    const boil_finding *it = found(&f, id);
+    boil_severity severity = it != NULL ? it->severity : BOIL_SEVERITIES;
+    boil_findings_free(&f);
+    return severity;
+}
+
 /* A plant that is well: enough heat, shallow, band around its boiling point. */
 static boil_plant good_plant(void)
 {
@@ -242,6 +252,55 @@ static void a_heater_turned_down_is_nobodys_fault(void **state)
     boil_action off = {.time_s = 600, .kind = BOIL_ACTION_HEAT};
     judged j = judge(&p, 3000, &off, 1);
     assert_null(found(&j.likely, "boil-never-returns"));
+    judged_free(&j);
+}
+
+/* Turned down to less than holds the boil it is the fire that stops it, whatever the dial stood at in the morning; and left to itself in
+   a break it is found. */
+static void what_turned_the_boil_off_is_no_matter_of_the_first_dial(void **state)
+{
+    (void)state;
+    static const double dials[] = {0.1, 0.29, 0.31, 1};
+    double first_s = 0;
+    for (size_t i = 0; i < sizeof dials / sizeof dials[0]; i++) {
+        boil_plant p = good_plant();
+        p.heater.dial = dials[i];
+        p.charge.temperature_K = CELSIUS(136);
+        boil_action actions[3] = {
+            {.time_s = 0, .kind = BOIL_ACTION_HEAT, .is.heat = {.order = BOIL_HEAT_TURN, .dial = 1}},
+            {.time_s = 3600, .kind = BOIL_ACTION_HEAT, .is.heat = {.order = BOIL_HEAT_TURN, .dial = 0.15}},
+            {.time_s = 5400, .kind = BOIL_ACTION_HEAT, .is.heat = {.order = BOIL_HEAT_TURN, .dial = 1}}};
+        boil_schedule s;
+        boil_schedule_init(&s, 9000);
+        for (int k = 0; k < 3; k++)
+            assert_int_equal(boil_schedule_add(&s, &actions[k]), BOIL_OK);
+        judged j = judge(&p, 9000, actions, 3);
+        assert_int_equal(j.central.quiet_count, 2);
+        assert_int_equal(j.central.quiet[1].cause, BOIL_QUIET_HEAT);
+        assert_int_equal(grade_of(&p, &s, &j.central, "boil-lost-long"), BOIL_SEVERITIES);
+        assert_int_equal(grade_of(&p, &s, &j.central, "quiet-in-break"), BOIL_SEVERITIES);
+        first_s = i == 0 ? j.central.quiet[1].start_s : first_s;
+        assert_close(j.central.quiet[1].start_s, first_s, 1e-6, 0);
+        assert_int_equal(boil_schedule_add_break(&s, 3600, j.central.quiet[1].start_s + 119), BOIL_OK);
+        assert_int_equal(grade_of(&p, &s, &j.central, "quiet-in-break"), BOIL_SEVERITY_NOTICE);
+        assert_int_equal(boil_schedule_add_break(&s, j.central.quiet[1].start_s + 200, 5500), BOIL_OK);
+        assert_int_equal(grade_of(&p, &s, &j.central, "quiet-in-break"), BOIL_SEVERITY_CAUTION);
+        boil_schedule_free(&s);
+        judged_free(&j);
+    }
+}
+
+/* A fire that would hold the boil by itself did not stop it, though it was higher before: the load did. */
+static void a_load_on_a_lower_fire_is_not_the_fires_doing(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_action actions[2] = {{.time_s = 300, .kind = BOIL_ACTION_HEAT, .is.heat = {.order = BOIL_HEAT_TURN, .dial = 0.5}},
+                              hung(1800, 40)};
+    judged j = judge(&p, 5400, actions, 2);
+    assert_true(j.central.quiet_count > 0);
+    assert_int_equal(j.central.quiet[0].cause, BOIL_QUIET_LOAD);
+    assert_non_null(found(&j.likely, "boil-lost-long"));
     judged_free(&j);
 }
 
@@ -462,6 +521,132 @@ static void the_valve_is_judged(void **state)
     judged_free(&j);
 }
 
+/* A bath one kelvin above where its salts fall out, and one below; and what is stated, be it none, is looked at no more. */
+static void salt_that_nobody_looked_for_is_found(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_initial_state c;
+    p.charge.blend[0] = 0.65;
+    p.charge.blend[1] = 0.35;
+    p.charge.blend[2] = 0;
+    p.heater.dial = 0;
+    assert_int_equal(boil_plant_initial(&p, &c), BOIL_OK);
+    double falls_out_K = boil_solubility_crystals_from(&c.mixture);
+    p.charge.temperature_K = falls_out_K + 1;
+    judged above = judge(&p, 60, NULL, 0);
+    assert_null(found(&above.likely, "salt-not-stated"));
+    p.charge.temperature_K = falls_out_K - 1;
+    judged below = judge(&p, 60, NULL, 0);
+    const boil_finding *f = must_find(&below.likely, "salt-not-stated", BOIL_SEVERITY_CAUTION);
+    assert_close(f->limit, falls_out_K, 1e-9, 0);
+    p.salt_stated = true;
+    judged stated = judge(&p, 60, NULL, 0);
+    assert_null(found(&stated.likely, "salt-not-stated"));
+    judged_free(&above);
+    judged_free(&below);
+    judged_free(&stated);
+}
+
+/* Boiled down for hours: what says "add water" elsewhere says no water here, at whatever grade the dryness is. */
+static void no_water_is_advised_on_a_bath_that_is_nearly_dry(void **state)
+{
+    (void)state;
+    static const char *const others[] = {"bath-too-hot", "water-short"};
+    boil_plant p = open_plant(60e3);
+    p.tank.depth_m = 0.9;
+    judged j = judge(&p, 4 * 3600, NULL, 0);
+    const boil_finding *dry = found(&j.likely, "bath-nearly-dry");
+    assert_non_null(dry);
+    for (size_t i = 0; i < sizeof others / sizeof others[0]; i++) {
+        const boil_finding *f = found(&j.likely, others[i]);
+        assert_non_null(f);
+        assert_string_equal(f->advice, dry->advice);
+        assert_true(isnan(f->needed_kg));
+    }
+    judged_free(&j);
+}
+
+/* Salt on a heated floor, and a bath that does not come up: no more heat, and no figure that would do. */
+static void no_heat_is_advised_over_salt_on_the_floor(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.charge.temperature_K = CELSIUS(100);
+    p.heater.dial = 0.3;
+    judged bare = judge(&p, 3600, NULL, 0);
+    p.bed_kg = 20;
+    judged bed = judge(&p, 3600, NULL, 0);
+    assert_non_null(strstr(found(&bare.likely, "never-boils")->advice, "more heat, a lid"));
+    assert_non_null(found(&bed.likely, "salt-bed"));
+    const boil_finding *f = found(&bed.likely, "never-boils");
+    assert_non_null(strstr(f->advice, "No more heat"));
+    assert_true(isnan(f->needed_W) && isnan(f->limit));
+    judged_free(&bare);
+    judged_free(&bed);
+}
+
+/* Before the fire is lit what floats comes off; on a hot bath it cannot. */
+static void water_afloat_comes_off_a_cold_bath_before_the_heat(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.charge.temperature_K = CELSIUS(30);
+    p.afloat = (boil_water_afloat){10, CELSIUS(20)};
+    judged cold = judge(&p, 4 * 3600, NULL, 0);
+    p.charge.temperature_K = CELSIUS(120);
+    judged hot = judge(&p, 3600, NULL, 0);
+    const boil_finding *f = found(&cold.likely, "water-layer"), *other = found(&hot.likely, "water-layer");
+    assert_non_null(f != NULL ? f : found(&cold.possible, "water-layer"));
+    assert_non_null(strstr((f != NULL ? f : found(&cold.possible, "water-layer"))->advice, "from the surface"));
+    assert_null(strstr((other != NULL ? other : found(&hot.possible, "water-layer"))->advice, "from the surface"));
+    judged_free(&cold);
+    judged_free(&hot);
+}
+
+/* What never got hot is not black: most of the loads short by more than a minute, or one of three. */
+static void most_loads_not_hot_are_a_caution(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    boil_action actions[3] = {hung(300, 10), hung(1800, 10), hung(3300, 10)};
+    boil_schedule s;
+    judged j = judge(&p, 5400, actions, 3);
+    boil_history h = j.central;
+    boil_load_result loads[3];
+    boil_schedule_init(&s, 5400);
+    for (int i = 0; i < 3; i++) {
+        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
+        loads[i] = j.central.loads[i];
+        loads[i].short_s = 0;
+    }
+    h.loads = loads;
+    assert_int_equal(grade_of(&p, &s, &h, "load-not-hot"), BOIL_SEVERITIES);
+    loads[0].short_s = 63;
+    assert_int_equal(grade_of(&p, &s, &h, "load-not-hot"), BOIL_SEVERITY_NOTICE);
+    loads[2].short_s = 57;
+    assert_int_equal(grade_of(&p, &s, &h, "load-not-hot"), BOIL_SEVERITY_NOTICE);
+    loads[2].short_s = 63;
+    assert_int_equal(grade_of(&p, &s, &h, "load-not-hot"), BOIL_SEVERITY_CAUTION);
+    boil_schedule_free(&s);
+    judged_free(&j);
+}
+
+/* In a bath that has not come up it is no matter of the load before; and its cause is that. */
+static void a_load_before_the_first_boil_has_its_own_advice(void **state)
+{
+    (void)state;
+    boil_plant p = good_plant();
+    p.charge.temperature_K = CELSIUS(60);
+    p.heater.dial = 0.2;
+    boil_action load = hung(1800, 10);
+    judged j = judge(&p, 3600, &load, 1);
+    const boil_finding *f = found(&j.likely, "load-on-quiet-bath");
+    assert_non_null(f);
+    assert_non_null(strstr(f->advice, "not up yet"));
+    judged_free(&j);
+}
+
 static void crystals_and_heat_under_them_are_found(void **state)
 {
     (void)state;
@@ -534,16 +719,6 @@ static void without_runs_what_would_be_enough_is_unknown(void **state)
     boil_findings_free(&f);
     boil_schedule_free(&s);
     judged_free(&j);
-}
-
-static boil_severity grade_of(const boil_plant *p, const boil_schedule *s, const boil_history *h, const char *id)
-{
-    boil_findings f;
-    assert_int_equal(boil_findings_of(p, s, NULL, h, NULL, 0, &f, NULL), BOIL_OK);
-    const boil_finding *it = found(&f, id);
-    boil_severity severity = it != NULL ? it->severity : BOIL_SEVERITIES;
-    boil_findings_free(&f);
-    return severity;
 }
 
 /* On a run whose results are then changed by hand: water in hollows by the freeboard it would leave, a bail by the bath's heat, a goal
@@ -727,6 +902,14 @@ int main(void)
         cmocka_unit_test(a_boil_that_does_not_return_names_the_heat_that_would_bring_it),
         cmocka_unit_test(a_heater_turned_down_is_nobodys_fault),
         cmocka_unit_test(the_tank_itself_is_judged),
+        cmocka_unit_test(what_turned_the_boil_off_is_no_matter_of_the_first_dial),
+        cmocka_unit_test(a_load_on_a_lower_fire_is_not_the_fires_doing),
+        cmocka_unit_test(salt_that_nobody_looked_for_is_found),
+        cmocka_unit_test(no_water_is_advised_on_a_bath_that_is_nearly_dry),
+        cmocka_unit_test(no_heat_is_advised_over_salt_on_the_floor),
+        cmocka_unit_test(water_afloat_comes_off_a_cold_bath_before_the_heat),
+        cmocka_unit_test(most_loads_not_hot_are_a_caution),
+        cmocka_unit_test(a_load_before_the_first_boil_has_its_own_advice),
         cmocka_unit_test(stored_steam_is_judged_by_the_room_above),
         cmocka_unit_test(freeboard_level_and_band_have_limits),
         cmocka_unit_test(too_much_water_overflows_even_when_still),

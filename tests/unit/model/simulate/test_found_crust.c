@@ -45,6 +45,31 @@ static void it_is_of_the_charge(void **state)
     boil_history_free(&bare);
 }
 
+/* On the floor it is of the charge likewise, dissolves from there, and insulates it: against grains that fall, and against none. */
+static void salt_may_lie_on_the_floor(void **state)
+{
+    (void)state;
+    boil_plant p = cold_plant(0), both = cold_plant(20);
+    boil_initial_charge *c = &p.charge;
+    p.bed_kg = 60;
+    both.bed_kg = 40;
+    boil_initial_state charge;
+    assert_int_equal(boil_plant_initial(&p, &charge), BOIL_OK);
+    boil_history h = heated(&p, 0, 0.5), with_crust = heated(&both, 0, 0.1);
+    assert_close(h.balance.salts.start_kg, boil_mixture_salts(&charge.mixture), 1e-12, 0);
+    assert_close(h.rows[0].nano3_kg, charge.mixture.salt[BOIL_NANO3] - 60 * c->blend[1] / (c->blend[1] + c->blend[2]), 1e-9, 0);
+    assert_close(with_crust.rows[0].nano3_kg, h.rows[0].nano3_kg, 1e-12, 0);
+    assert_true(h.summary.bed_max_m > 0.02 && h.summary.undissolved_max_kg >= 60);
+    assert_true(h.summary.watched[BOIL_WATCH_SALT_BED].worst.value > 30); /* at full fire */
+    assert_close(h.balance.salts.closure, 0, 0, 1e-9);
+    assert_close(h.balance.energy.closure, 0, 0, 1e-9);
+    p.bed_kg = 1e4;
+    assert_string_equal(boil_plant_problem(&p),
+                        "crust and salt on the floor must be less than the nitrate and nitrite of the bath");
+    boil_history_free(&h);
+    boil_history_free(&with_crust);
+}
+
 /* Stated as heavy as the run itself makes it in an hour without heat, it holds back as much. */
 static void it_is_what_a_night_leaves(void **state)
 {
@@ -66,6 +91,7 @@ static void a_trial_at_the_boil_has_none(void **state)
 {
     (void)state;
     boil_plant p = cold_plant(20), bare = cold_plant(0);
+    p.bed_kg = 5;
     boil_steady_state a, b;
     boil_run_options o = boil_run_options_default();
     double with_s, bare_s;
@@ -81,28 +107,29 @@ static void what_cannot_be_is_refused(void **state)
 {
     (void)state;
     boil_plant p = cold_plant(1e4);
-    assert_string_equal(boil_plant_problem(&p), "crust must be less than the nitrate and nitrite of the bath");
+    assert_string_equal(boil_plant_problem(&p),
+                        "crust and salt on the floor must be less than the nitrate and nitrite of the bath");
     p = cold_plant(20);
     p.charge.temperature_K = 0; /* at its boil */
     assert_string_equal(boil_plant_problem(&p),
-                        "bath under a crust must be colder than the boiling point of what is left dissolved");
+                        "bath with crust or salt on the floor must be colder than the boiling point of what is left dissolved");
     p = cold_plant(-1);
-    assert_string_equal(boil_plant_problem(&p), "crust must be between 0 kg and 1e5 kg");
+    assert_string_equal(boil_plant_problem(&p), "crust, and salt on the floor, must be between 0 kg and 1e5 kg");
     p = cold_plant((double)NAN);
-    assert_string_equal(boil_plant_problem(&p), "crust must be between 0 kg and 1e5 kg");
+    assert_string_equal(boil_plant_problem(&p), "crust, and salt on the floor, must be between 0 kg and 1e5 kg");
     p = cold_plant(1);
     p.charge.blend[BOIL_NAOH] = 1;
     p.charge.blend[BOIL_NANO3] = p.charge.blend[BOIL_NANO2] = 0;
-    assert_string_equal(boil_plant_problem(&p), "crust must be less than the nitrate and nitrite of the bath");
+    assert_string_equal(boil_plant_problem(&p),
+                        "crust and salt on the floor must be less than the nitrate and nitrite of the bath");
 }
 
 int main(void)
 {
     gsl_set_error_handler_off();
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(it_is_of_the_charge),
-        cmocka_unit_test(it_is_what_a_night_leaves),
-        cmocka_unit_test(a_trial_at_the_boil_has_none),
+        cmocka_unit_test(it_is_of_the_charge),       cmocka_unit_test(salt_may_lie_on_the_floor),
+        cmocka_unit_test(it_is_what_a_night_leaves), cmocka_unit_test(a_trial_at_the_boil_has_none),
         cmocka_unit_test(what_cannot_be_is_refused),
     };
     return cmocka_run_group_tests_name("found crust", tests, NULL, NULL);

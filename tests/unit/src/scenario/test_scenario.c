@@ -451,10 +451,33 @@ static void a_crust_may_hang_already(void **state)
     double solid_kg = 0.5 * INCH * 60 * INCH * 30 * INCH * 2200;
     assert_true(s.plant.crust_kg > 0.5 * solid_kg && s.plant.crust_kg < 0.7 * solid_kg);
     forget(&s, &m);
-    EXPECT(COLD "4000 lb" COLD_TANK, "5:9: crust must be less than the nitrate and nitrite of the bath");
+    EXPECT(COLD "4000 lb" COLD_TANK, "5:9: crust and salt on the floor must be less than the nitrate and nitrite of the bath");
     EXPECT(COLD "2 gal" COLD_TANK, "5:11: 'gal' is a volume, but 'crust' is a length or a mass");
     EXPECT("[bath]\nsalts = 60 % NaOH, 30 % NaNO3, 10 % NaNO2\nboiling point = 285 degF\ncrust = 40 lb" COLD_TANK,
-           "4:9: bath under a crust must be colder than the boiling point of what is left dissolved");
+           "4:9: bath with crust or salt on the floor must be colder than the boiling point of what is left dissolved");
+}
+
+/* The same plate on the floor; "none" is a statement too, and silence is none. */
+static void salt_may_lie_on_the_floor_already(void **state)
+{
+    (void)state;
+    scenario s, crusted;
+    messages m, n;
+    read_good(COLD "none\nsalt on the floor = 1/2 in" COLD_TANK, &s, &m);
+    read_good(COLD "1/2 in" COLD_TANK, &crusted, &n);
+    assert_close(s.plant.bed_kg, crusted.plant.crust_kg, 1e-12, 0);
+    assert_true(s.plant.crust_kg == 0 && s.plant.salt_stated);
+    forget(&s, &m);
+    forget(&crusted, &n);
+    read_good(COLD "none" COLD_TANK, &s, &m);
+    assert_true(s.plant.salt_stated);
+    forget(&s, &m);
+    read_good("[bath]\nsalts = 60 % NaOH, 30 % NaNO3, 10 % NaNO2\nboiling point = 285 degF\ntemperature = 80 degF" COLD_TANK,
+              &s, &m);
+    assert_false(s.plant.salt_stated);
+    forget(&s, &m);
+    EXPECT(COLD "200 lb\nsalt on the floor = 4000 lb" COLD_TANK,
+           "5:9: crust and salt on the floor must be less than the nitrate and nitrite of the bath");
 }
 
 /* 91.5 kBtu a gallon, from memory. */
@@ -1514,6 +1537,7 @@ int main(void)
         cmocka_unit_test(water_may_float_already),
         cmocka_unit_test(parts_come_from_a_rinse),
         cmocka_unit_test(a_crust_may_hang_already),
+        cmocka_unit_test(salt_may_lie_on_the_floor_already),
         cmocka_unit_test(propane_may_be_said_by_its_flow),
         cmocka_unit_test(what_is_taken_may_be_counted),
         cmocka_unit_test(a_stay_may_count_at_the_boil),
