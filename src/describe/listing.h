@@ -8,7 +8,7 @@
 #include "scenario/scenario.h"
 
 #define PLAN_ACTIONS_MAX ((size_t)40)
-#define PLAN_CHARGE_MAX 16
+#define PLAN_CHARGE_MAX 18
 
 typedef struct {
     const char *name;
