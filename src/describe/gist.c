@@ -125,6 +125,15 @@ static void stopped(const teller *t)
              format_duration(t->o->scenario->schedule.duration_s).text, verdict_stop_reason(t->o, t->system).text);
 }
 
+/* Of a quiet start: who comes in early asks for nothing else. */
+static void first_boil(const teller *t)
+{
+    double boils_s = t->summary->time_to_boil_s;
+    if (!isnan(boils_s))
+        TEXT_ADD(begin(t, "first boil")->says.text, "after %s, at %s", format_duration(boils_s).text,
+                 carried_out_clock(t->o, boils_s).text);
+}
+
 /* The slowest against the limit, in digits that tell them apart. */
 static void slowest(const teller *t, gist_row *r, const boil_recoveries *back)
 {
@@ -266,6 +275,7 @@ gist gist_of(const carried_out *o, unit_system s)
         worst(&t, g.headline);
     else if (o->central.end_s > 0)
         nearest(&t);
+    first_boil(&t);
     loads(&t);
     water(&t);
     boils_at(&t);
