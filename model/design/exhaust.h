@@ -55,6 +55,7 @@ typedef struct {
     double slot_m, plenum_m, duct_m; /* slot's height and plenum's depth along the hood's length; duct's diameter */
     double duct_m_s, loss_Pa;
 } boil_exhaust_duct;
+/* hood_m: of slots on two sides both together. */
 boil_exhaust_duct boil_exhaust_duct_of(double air_m3_s, double hood_m);
 
 #endif

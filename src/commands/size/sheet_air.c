@@ -99,10 +99,12 @@ static void unlisted(sheet *s)
 
 static void duct(sheet *s, double air)
 {
-    boil_exhaust_duct d = boil_exhaust_duct_of(air, pool_of(s).along_m);
-    if (s->facts.scenario->exhaust.hood == BOIL_HOOD_ENCLOSING)
+    boil_hood h = s->facts.scenario->exhaust.hood;
+    boil_exhaust_duct d = boil_exhaust_duct_of(air, pool_of(s).along_m * (h == BOIL_HOOD_TWO_SIDES ? 2 : 1));
+    if (h == BOIL_HOOD_ENCLOSING)
         d.slot_m = d.plenum_m = (double)NAN;
-    sheet_row *r = sheet_add(s, SHEET_LENGTH, SHEET_UNREAD, "slot / plenum / duct");
+    sheet_row *r = sheet_add(s, SHEET_LENGTH, SHEET_UNREAD,
+                             h == BOIL_HOOD_TWO_SIDES ? "each slot / plenum / one duct" : "slot / plenum / duct");
     sheet_put(r, d.slot_m);
     sheet_put(r, d.plenum_m);
     sheet_put(r, d.duct_m);

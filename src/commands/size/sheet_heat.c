@@ -287,7 +287,7 @@ static void coil(sheet *s, double steam_K, const char *steam)
     sheet_row *r = sheet_add(s, SHEET_AREA, SHEET_FORMULA, "%s, coil at U 80", name);
     r->assumed = true;
     sheet_put(r, size.area_m2);
-    sheet_put(sheet_add(s, SHEET_STEAM, SHEET_FORMULA, " its steam; condensate line for twice that"), size.steam_kg_s);
+    sheet_put(sheet_add(s, SHEET_STEAM, SHEET_FORMULA, " its steam; condensate line for 2 x"), size.steam_kg_s);
 }
 
 void sheet_heaters(sheet *s)
