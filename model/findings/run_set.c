@@ -37,12 +37,12 @@ typedef struct {
     bool own_elevation; /* what is made now has the plant's boiling curve */
 } making;
 
-/* Whether the run ends in a quiet spell in which water floated, enough to lower the freeboard had it let go. Even where it has
-   mixed in by the end, what it cooled and the boil that comes back over it are not seen yet. */
+/* Whether the run ends in a quiet spell in which water floated, enough to lower the freeboard had it let go, or that anything was put
+   into. Even where it has mixed in by the end, what it cooled and the boil that comes back over it are not seen yet. */
 static bool unresolved(const boil_history *h)
 {
     const boil_quiet_result *last = h->quiet_count > 0 ? &h->quiet[h->quiet_count - 1] : NULL;
-    return h->end == BOIL_RUN_DONE && last != NULL && isnan(last->end_s) && !isnan(last->left_hot_m);
+    return h->end == BOIL_RUN_DONE && last != NULL && isnan(last->end_s) && (!isnan(last->left_hot_m) || last->met > 0);
 }
 
 /* Without room for triggers none are looked for. */

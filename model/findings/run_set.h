@@ -4,7 +4,7 @@
    Likely, likely with the wide pool's drift, grave and sudden always; the slower heat paths only where water afloat on a quiet
    bath, were it at its boil, would leave less than the freeboard asked for: elsewhere they change no grade; the mild ones only
    where the likely run says something that they might not, the second only where the first says it too: they decide on
-   certainty alone. A run that ends in a quiet spell in which water floated, or one that was cut there, is not the end of it:
+   certainty alone. A run that ends in a quiet spell in which water floated or anything was put, or one that was cut there, is not the end of it:
    likely, grave and sudden runs then go on without further actions, for an hour at most, and are judged by what comes
    (`continued`).
    Where the scenario's own drift is that of a foam, grave and sudden runs are made without it too. Last, from the worst moments
