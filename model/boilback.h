@@ -1188,6 +1188,9 @@ typedef enum {
     BOIL_CORRECT_DONE,         /* there is a plan */
     BOIL_CORRECT_NO_BATH,      /* no bath of these salts boils at the reading, or at the set point */
     BOIL_CORRECT_NO_SALTS,     /* the scenario's bath is plain water: it has no set point to come back to */
+    BOIL_CORRECT_NO_FULL_BOIL, /* reads so far below band and set point that it was surely not at a full boil */
+    BOIL_CORRECT_NEARLY_DRY, /* nearly dry, by the reading or the high end of its uncertainty: nothing goes in while it is hot */
+    BOIL_CORRECT_NO_BAILING,   /* something has to be bailed out, and it never cools for that or never boils again */
     BOIL_CORRECT_NO_BOIL,      /* the heat does not keep it boiling: the reading is none of a boiling point */
     BOIL_CORRECT_NO_FREEBOARD, /* no bath at the set point, however low, keeps the freeboard with the next load in */
     BOIL_CORRECT_NO_POUR_RATE, /* an addition does harm at any pace: see `pace` of that step; or the whole: see `harm` */
@@ -1198,7 +1201,7 @@ typedef enum {
 typedef enum {
     BOIL_BAIL_NOTHING,
     BOIL_BAIL_FOR_LOAD, /* the next load would not leave the freeboard */
-    BOIL_BAIL_FOR_POUR  /* at no pace does the addition leave it */
+    BOIL_BAIL_FOR_POUR  /* at no pace does the addition leave it, however low a level is aimed at */
 } boil_bail;
 
 /* By balance alone, without what boils off. Negative water: to be boiled off. */
@@ -1225,8 +1228,12 @@ typedef struct {
     double most_level_m;   /* highest still level at the set point that keeps the freeboard with the next load in */
     /* Before anything else. */
     boil_bail bail;
-    double bail_kg, bail_m3;  /* of the bath as it is */
+    double bail_kg, bail_m3;  /* of the bath when it has cooled for that */
     double unbailed_level_m;  /* still level that it would come to without */
+    double cool_s, cold_K;    /* heat off from 0 until then: as warm as this */
+    double relight_s, back_s; /* bailed out, heat on again; and boiling again: the plan's clock starts then */
+    double crystals_from_K;   /* of the cooled bath: salts fall out below; NaN: not above 0 degC */
+    double lowered_from_m;    /* level that was given up so that nothing has to be bailed out; 0: none was */
     double bail_to_wanted_m3; /* what to bail out in all so that it ends at the level wanted; 0: it does */
     /* The plan, from the bath that is left. */
     boil_plant start;

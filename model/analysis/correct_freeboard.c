@@ -11,6 +11,7 @@ boil_outcome boil_correct_loaded(const boil_correction *a, double still_level_m,
 {
     boil_action load = {.kind = BOIL_ACTION_LOAD, .time_s = LOAD_AFTER_S, .is.load = a->asked.next_load};
     *plant = a->start;
+    plant->charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
     plant->charge.value = a->set_point_K;
     plant->tank.level_m = still_level_m;
     boil_schedule_init(out, LOAD_AFTER_S + LOAD_FOLLOWED_S + load.is.load.lowering_s);
@@ -72,7 +73,7 @@ boil_correct_amounts boil_correct_balance(double fraction, double mass_kg, doubl
 }
 
 /* To the level wanted, or where too much salt for it puts the level. */
-static boil_correct_amounts amounts_of(const boil_correct_work *c, double fraction, double mass_kg, double level_m)
+boil_correct_amounts boil_correct_work_amounts_of(const boil_correct_work *c, double fraction, double mass_kg, double level_m)
 {
     double full_kg_m = c->set_density_kg_m3 * c->area_m2;
     boil_correct_amounts m = boil_correct_balance(fraction, mass_kg, c->set_fraction, c->set_fraction * full_kg_m * level_m,
@@ -82,32 +83,17 @@ static boil_correct_amounts amounts_of(const boil_correct_work *c, double fracti
 }
 
 /* As a bath of another strength would weigh at the same level: the level was measured, not the mass. */
-boil_correct_amounts boil_correct_work_amounts_if(const boil_correct_work *c, double fraction, double level_m)
+boil_correct_amounts boil_correct_work_amounts_if(const boil_correct_work *c, double fraction, double still_m, double level_m)
 {
-    const boil_plant *start = &c->a->start;
-    boil_mixture kilogram = boil_mixture_of(start->charge.blend, fraction);
-    double mass = boil_solution_density(&kilogram, c->a->asked.reads_K) * c->area_m2 * start->tank.level_m;
-    return amounts_of(c, fraction, mass, level_m);
-}
-
-/* So much is bailed out that the level is this in the end, with nothing but water added. */
-void boil_correct_work_bail_to(boil_correct_work *c, double level_m, boil_bail why)
-{
-    boil_correction *a = c->a;
-    double left = level_m / a->unbailed_level_m;
-    a->bail = why;
-    a->bail_kg = (1 - left) * a->mass_kg;
-    a->bail_m3 = (1 - left) * c->area_m2 * a->still_level_m;
-    a->start.tank.level_m = a->still_level_m * left;
-    a->amounts = boil_correct_work_amounts_if(c, a->salt_fraction, fmin(level_m, a->wanted_level_m));
+    boil_mixture kilogram = boil_mixture_of(c->a->start.charge.blend, fraction);
+    double mass = boil_solution_density(&kilogram, c->a->asked.reads_K) * c->area_m2 * still_m;
+    return boil_correct_work_amounts_of(c, fraction, mass, level_m);
 }
 
 void boil_correct_work_find_amounts(boil_correct_work *c)
 {
     boil_correction *a = c->a;
     double level = fmin(a->wanted_level_m, a->most_level_m);
-    a->amounts = boil_correct_work_amounts_if(c, a->salt_fraction, level);
+    a->amounts = boil_correct_work_amounts_if(c, a->salt_fraction, a->still_level_m, level);
     a->unbailed_level_m = a->amounts.level_m;
-    if (a->amounts.level_m > a->most_level_m * (1 + 1e-9))
-        boil_correct_work_bail_to(c, a->most_level_m, BOIL_BAIL_FOR_LOAD);
 }

@@ -2,6 +2,7 @@
 
 #include "analysis/correct_parts.h"
 #include "analysis/steady_state.h"
+#include "case/grading.h"
 
 static boil_outcome fraction_at(const boil_correct_work *c, double boiling_point_K, double *fraction)
 {
@@ -48,6 +49,12 @@ static void set_start(boil_correct_work *c, const boil_plant *p, const boil_corr
     start->tank.level_m = asked->level_m;
 }
 
+/* From the least grade on at which a run finds it so. */
+bool boil_correct_is_nearly_dry(double salt_fraction)
+{
+    return salt_fraction - 1 > boil_gradings[BOIL_FOUND_NEARLY_DRY].from[BOIL_SEVERITY_CAUTION];
+}
+
 static boil_outcome describe_bath(boil_correct_work *c)
 {
     boil_correction *a = c->a;
@@ -67,7 +74,9 @@ static boil_outcome describe_bath(boil_correct_work *c)
     a->mass_kg = boil_mixture_mass(&there.mixture);
     a->freeboard_now_m = calm.freeboard_m;
     c->vent_kg_s = calm.vented_kg_s;
-    if (!(calm.boiling && calm.steam_kg_s > 0))
+    if (boil_correct_is_nearly_dry(fmax(a->salt_fraction, a->salt_fraction_high)))
+        a->end = BOIL_CORRECT_NEARLY_DRY;
+    else if (!(calm.boiling && calm.steam_kg_s > 0))
         a->end = BOIL_CORRECT_NO_BOIL;
     return BOIL_OK;
 }
@@ -93,7 +102,11 @@ static boil_outcome set_wanted(boil_correct_work *c, const boil_plant *p)
 
 boil_outcome boil_correct_work_reading(boil_correct_work *c, const boil_plant *p)
 {
-    set_start(c, p, &c->a->asked);
+    const boil_correct_case *asked = &c->a->asked;
+    set_start(c, p, asked);
     boil_outcome outcome = set_wanted(c, p);
+    double full_K = fmin(p->limits.boiling_point_low_K, c->a->set_point_K) - BOIL_CORRECT_NO_FULL_BOIL_K;
+    if (outcome == BOIL_OK && c->a->end == BOIL_CORRECT_DONE && asked->reads_K + asked->uncertain_K < full_K)
+        c->a->end = BOIL_CORRECT_NO_FULL_BOIL;
     return outcome == BOIL_OK && c->a->end == BOIL_CORRECT_DONE ? describe_bath(c) : outcome;
 }

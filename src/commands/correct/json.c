@@ -23,7 +23,7 @@ static const field amounts[] = {
 
 #define RECORD boil_correct_step
 static const field step[] = {
-    SAME(mass_kg, "how much"), SAME(start_s, "when its pour begins"), SAME(over_s, "how long it is poured"),
+    SAME(mass_kg, "how much"), SAME(start_s, "when its pour begins, from boils_again_s"), SAME(over_s, "how long it is poured"),
     NUMBER("rate_kg_s", pace.rate_kg_s, "fastest pace that does no harm"),
     GIVEN(FIELD_TEXT, "limited_by", NULL, limited_by, "the finding, or what else, that a faster pace raises; null: nothing"),
     FIELDS_END};
@@ -42,7 +42,7 @@ static const field there[] = {
     NUMBER("freeboard_m", plan.freeboard_now_m, "freeboard as it boils"), FIELDS_END};
 
 static const field end[] = {
-    NUMBER("time_s", plan.done_s, "when it is done"),
+    NUMBER("time_s", plan.done_s, "when it is done, from boils_again_s"),
     NUMBER("boiled_off_kg", plan.boiled_off_kg, "boiled and evaporated until then"),
     NUMBER("boiling_point_K", plan.end_K, "where it boils"),
     NUMBER("salt_fraction", plan.end_fraction, "salts by mass"),
@@ -59,10 +59,15 @@ static const field plan[] = {
     NUMBER("wanted_level_m", plan.wanted_level_m, "still level wanted"),
     NUMBER("most_level_m", plan.most_level_m, "highest still level that keeps the freeboard with the next load in"),
     WORD("bail_for", plan.bail, bails, "why something has to be bailed out first; null: nothing has to"),
-    NUMBER("bail_kg", plan.bail_kg, "what to bail out first"),
-    NUMBER("bail_m3", plan.bail_m3, "the same as volume of the bath as it is"),
+    NUMBER("bail_kg", plan.bail_kg, "what to bail out first, heat off, when it has cooled for that"),
+    NUMBER("bail_m3", plan.bail_m3, "the same as volume of the cooled bath"),
+    NUMBER("cooled_s", plan.cool_s, "when it is bailed out, the heat off from 0"),
+    NUMBER("cooled_K", plan.cold_K, "as warm as this then"),
+    NUMBER("relight_s", plan.relight_s, "when the heat is on again"),
+    NUMBER("boils_again_s", plan.back_s, "when it boils again; 0: nothing has to be bailed out"),
+    NUMBER("lowered_from_m", plan.lowered_from_m, "still level given up so that nothing is bailed out; 0: none"),
     NUMBER("bail_to_wanted_level_m3", plan.bail_to_wanted_m3, "to bail out in all so that it ends at the level wanted"),
-    NUMBER("boil_down_s", plan.boil_down_s, "how long to boil down first"),
+    NUMBER("boil_down_s", plan.boil_down_s, "how long to boil down first, from boils_again_s"),
     OBJECT_IF("water", plan.water, step, is_there, "the water to pour; null: none"),
     OBJECT_IF("salts", plan.salts, step, is_there, "the dry salts to sift in; null: none"),
     OBJECT_IF("liquid", plan.liquid, step, is_there, "the ready-mixed liquid to run in; null: none"),
@@ -80,33 +85,41 @@ typedef struct {
 
 #define RECORD line
 static const field line_fields[] = {
-    TEXT("step", what, "bail out, boil down, water, salts or liquid"),
-    SAME(mass_kg, "how much; empty for boiling down"), SAME(start_s, "when it begins; empty: before the clock starts"),
-    SAME(over_s, "how long it takes; empty for bailing out"), SAME(rate_kg_s, "fastest pace that does no harm"),
+    TEXT("step", what, "cool, bail out, heat up, boil down, water, salts or liquid"),
+    SAME(mass_kg, "how much; empty where nothing goes in or out"), SAME(start_s, "when it begins"),
+    SAME(over_s, "how long it takes"), SAME(rate_kg_s, "fastest pace that does no harm"),
     TEXT("limited_by", limited_by, "the finding, or what else, that a faster pace raises"), FIELDS_END};
 /* clang-format on */
 
 const document correct_documents[] = {
     {"--json", "the plan", plan, false}, {"--csv", "the steps, one a line", line_fields, true}, {0}};
 
-static void pour(FILE *to, const char *what, const boil_correct_step *s)
+static void pour(FILE *to, const char *what, const boil_correct_step *s, double from_s)
 {
-    line l = {what, limit_of(s), s->mass_kg, s->start_s, s->over_s, s->pace.rate_kg_s};
+    line l = {what, limit_of(s), s->mass_kg, from_s + s->start_s, s->over_s, s->pace.rate_kg_s};
     if (is_there(s))
         csv_record(to, line_fields, &l);
+}
+
+static void bail(FILE *to, const boil_correction *p)
+{
+    const double none = (double)NAN;
+    const line lines[] = {{"cool", NULL, none, 0, p->cool_s, none},
+                          {"bail out", bails[p->bail], p->bail_kg, p->cool_s, p->relight_s - p->cool_s, none},
+                          {"heat up", NULL, none, p->relight_s, p->back_s - p->relight_s, none}};
+    for (size_t i = 0; i < sizeof lines / sizeof lines[0] && p->bail != BOIL_BAIL_NOTHING; i++)
+        csv_record(to, line_fields, &lines[i]);
 }
 
 void correct_csv(const void *answer, FILE *to)
 {
     const correct_answer *a = answer;
     const boil_correction *p = &a->plan;
-    const double none = (double)NAN;
     csv_header(to, line_fields);
-    if (p->bail != BOIL_BAIL_NOTHING)
-        csv_record(to, line_fields, &(line){"bail out", bails[p->bail], p->bail_kg, none, none, none});
+    bail(to, p);
     if (p->boil_down_s > 0)
-        csv_record(to, line_fields, &(line){"boil down", NULL, none, 0, p->boil_down_s, none});
-    pour(to, "water", &p->water);
-    pour(to, "salts", &p->salts);
-    pour(to, "liquid", &p->liquid);
+        csv_record(to, line_fields, &(line){"boil down", NULL, (double)NAN, p->back_s, p->boil_down_s, (double)NAN});
+    pour(to, "water", &p->water, p->back_s);
+    pour(to, "salts", &p->salts, p->back_s);
+    pour(to, "liquid", &p->liquid, p->back_s);
 }

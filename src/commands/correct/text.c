@@ -6,6 +6,8 @@
 #include "describe/listing.h"
 #include "describe/report.h"
 
+#define BAIL_BELOW_K 338.7 /* 150 degF, as the finding of hot bailing says */
+
 typedef struct {
     const boil_correction *p;
     const scenario *scenario;
@@ -41,11 +43,40 @@ static void refuse_pace(const correct_answer *a)
                      remedy(a, !(p->salts.mass_kg + p->liquid.mass_kg > 0)));
 }
 
+/* Readings that nothing is to be planned on: the first in the words in which a run finds it. */
+static bool refuse_reading(const correct_answer *a, unit_system s)
+{
+    const boil_correction *p = &a->plan;
+    const char *path = a->scenario->path;
+    if (p->end == BOIL_CORRECT_NEARLY_DRY)
+        program_complain("%s: at %s the bath is nearly dry, or may be: %s salts. Heat off. No water on it: let it cool, then "
+                         "make it up by plan: 'charge --from'",
+                         path, SHOWN(s, TEMPERATURE, p->asked.reads_K + p->asked.uncertain_K),
+                         SHOWN(s, FRACTION, fmax(p->salt_fraction, p->salt_fraction_high)));
+    else if (p->end == BOIL_CORRECT_NO_FULL_BOIL)
+        program_complain(
+            "%s: %s is so far below the band, which begins at %s, that it was surely not at a full boil; a quiet bath "
+            "is cooler, not weaker. Add nothing: get a full boil all over, and read again. If it does boil all "
+            "over there, let it boil down, adding nothing, and read again",
+            path, SHOWN(s, TEMPERATURE, p->asked.reads_K),
+            SHOWN(s, TEMPERATURE, a->scenario->plant.limits.boiling_point_low_K));
+    else
+        return false;
+    return true;
+}
+
 void correct_refuse(const correct_answer *a, unit_system s)
 {
     const boil_correction *p = &a->plan;
     const char *path = a->scenario->path;
-    if (p->end == BOIL_CORRECT_NO_BATH)
+    if (refuse_reading(a, s))
+        return;
+    if (p->end == BOIL_CORRECT_NO_BAILING)
+        program_complain(
+            "%s: some of it has to be bailed out, which is done under %s, and it does not cool to that, or with this "
+            "heat does not boil again after it: more heat, or a lower level in the scenario",
+            path, SHOWN(s, TEMPERATURE, BAIL_BELOW_K));
+    else if (p->end == BOIL_CORRECT_NO_BATH)
         program_complain("%s: no bath of these salts that is known of boils at %s there: read again, and look at altitude or "
                          "pressure, and at the blend",
                          path, SHOWN(s, TEMPERATURE, p->asked.reads_K));
@@ -77,7 +108,9 @@ static void verdict(const writing *w)
     const char *joint = "";
     char text[400] = "";
     if (p->bail != BOIL_BAIL_NOTHING) {
-        TEXT_ADD(text, "Bail out %s first", SHOWN(w->system, VOLUME, p->bail_m3));
+        TEXT_ADD(text, "Heat off; cool under %s, %s; bail out %s; heat on, the boil back, read again",
+                 SHOWN(w->system, TEMPERATURE, BAIL_BELOW_K), format_duration(p->cool_s).text,
+                 SHOWN(w->system, VOLUME, p->bail_m3));
         joint = "; then ";
     }
     if (p->boil_down_s > 0) {
@@ -95,10 +128,27 @@ static void verdict(const writing *w)
         TEXT_ADD(text, "%s%s of %s over %s", joint, SHOWN(w->system, MASS, makeup->mass_kg),
                  makeup == &p->salts ? "dry salts" : "liquid", format_duration(makeup->over_s).text);
     if (anything)
-        TEXT_ADD(text, ": at %s after %s", SHOWN(w->system, TEMPERATURE, p->end_K), format_duration(p->done_s).text);
+        TEXT_ADD(text, ": at %s after %s", SHOWN(w->system, TEMPERATURE, p->end_K),
+                 format_duration(p->back_s + p->done_s).text);
     else
         TEXT_ADD(text, "%s", p->bail != BOIL_BAIL_NOTHING ? "; nothing to add" : "Nothing to add: it is at the set point");
     report_verdict(w->to, "%s", text);
+}
+
+/* A level that is given up, so that nothing is bailed out. */
+static void lowered(const writing *w)
+{
+    const boil_correction *p = w->p;
+    if (p->bail != BOIL_BAIL_NOTHING)
+        return;
+    if (p->lowered_from_m > 0)
+        report_paragraph(w->to,
+                         "It comes to %s, not to the %s wanted: with more, what goes in would at no pace leave the freeboard. "
+                         "So nothing has to be bailed out.",
+                         SHOWN(w->system, LENGTH, p->end_still_m), SHOWN(w->system, LENGTH, p->wanted_level_m));
+    else if (p->end_still_m < p->wanted_level_m - 5e-3)
+        report_paragraph(w->to, "It comes to %s, not to the %s wanted: higher, the next load would not leave the freeboard.",
+                         SHOWN(w->system, LENGTH, p->end_still_m), SHOWN(w->system, LENGTH, p->wanted_level_m));
 }
 
 static void bath(const writing *w)
@@ -148,7 +198,7 @@ static void pour(const writing *w, const boil_correct_step *s, const char *what,
     snprintf(text, sizeof text, "%s of %s over %s, no faster than %s a minute",
              format_quantity(w->system, d, s->mass_kg * per_kg).text, what, format_duration(s->over_s).text,
              format_quantity(w->system, d, 60 * s->pace.rate_kg_s * per_kg).text);
-    step_head(w, s->start_s, text);
+    step_head(w, w->p->back_s + s->start_s, text);
     if (s->pace.limited_by != NULL)
         snprintf(limit, sizeof limit, "Faster: %s.", s->pace.limited_by);
     else
@@ -157,20 +207,51 @@ static void pour(const writing *w, const boil_correct_step *s, const char *what,
     caution(w, beware);
 }
 
+/* Salts that fell out while it cooled lie in the way of rod, dipper and heat. */
+static void cold_salts(const writing *w)
+{
+    const boil_correction *p = w->p;
+    char text[300];
+    if (!(p->crystals_from_K > p->cold_K))
+        return;
+    snprintf(text, sizeof text,
+             "DANGER: salts fall out from %s down. Stir it while it cools; feel with a rod for a crust and for salt on the "
+             "floor, and no heat while there is either.",
+             SHOWN(w->system, TEMPERATURE, p->crystals_from_K));
+    caution(w, text);
+}
+
+static void cool(const writing *w)
+{
+    const boil_correction *p = w->p;
+    char text[300];
+    snprintf(text, sizeof text, "heat off; let it cool under %s: about %s", SHOWN(w->system, TEMPERATURE, BAIL_BELOW_K),
+             format_duration(p->cool_s).text);
+    step_head(w, 0, text);
+    snprintf(text, sizeof text, "It will not fit: it would come to %s, and %s.", SHOWN(w->system, LENGTH, p->unbailed_level_m),
+             p->bail == BOIL_BAIL_FOR_LOAD ? "the next load would not leave the freeboard"
+                                           : "at no pace would the additions leave the freeboard");
+    caution(w, text);
+    caution(w, "Nothing goes in meanwhile: no water, no salts, no load.");
+    cold_salts(w);
+}
+
 static void bail(const writing *w)
 {
     const boil_correction *p = w->p;
     char text[300];
     if (p->bail == BOIL_BAIL_NOTHING)
         return;
+    cool(w);
     snprintf(text, sizeof text, "bail out %s, %s of the bath", SHOWN(w->system, VOLUME, p->bail_m3),
              SHOWN(w->system, MASS, p->bail_kg));
-    step_head(w, 0, text);
-    snprintf(text, sizeof text, "It will not fit: it would come to %s, and %s.", SHOWN(w->system, LENGTH, p->unbailed_level_m),
-             p->bail == BOIL_BAIL_FOR_LOAD ? "the next load would not leave the freeboard"
-                                           : "at no pace would the additions leave the freeboard");
-    caution(w, text);
-    caution(w, "Heat off; with a steel dipper into a dry, closed steel vessel; nobody else near. Then the boil back first.");
+    step_head(w, p->cool_s, text);
+    caution(w,
+            "Read the thermometer first. With a steel dipper, long handle, into a dry, closed steel vessel; nobody else near.");
+    step_head(w, p->relight_s, "heat on, as before");
+    caution(w, "Nothing goes in until it boils all over.");
+    step_head(w, p->back_s, "it boils: read boiling point and level, and ask 'correct' again");
+    caution(w, "What stands below is a forecast from the reading before: go by the new one.");
 }
 
 static void steps(const writing *w)
@@ -179,13 +260,13 @@ static void steps(const writing *w)
     fputs("\nSteps, from 0:00\n", w->to);
     bail(w);
     if (p->boil_down_s > 0) {
-        step_head(w, 0, "boil down, adding nothing");
+        step_head(w, p->back_s, "boil down, adding nothing");
         caution(w, "Fumes: exhaust on. Watch the level against the heater and the parts.");
     }
     pour(w, &p->water, "water", "Only while it boils, in a thin stream; stop when the boil stops.");
     pour(w, &p->salts, "dry salts", "Sifted, never a lump; no water until they have dissolved.");
     pour(w, &p->liquid, "ready-mixed liquid", "Under the surface; stop when the boil stops.");
-    step_head(w, p->done_s, "done: read the boiling point again");
+    step_head(w, p->back_s + p->done_s, "done: read the boiling point again");
 }
 
 static void range_line(const writing *w, const char *name, double low, double central, double high)
@@ -226,21 +307,30 @@ static void after(const writing *w)
     listing_line(w->to, "", DIM_LENGTH, p->end_loaded_m, "highest as the next load goes in, at the gravest");
     if (p->bail_to_wanted_m3 > 0)
         listing_line(w->to, "too full by salts", DIM_VOLUME, p->bail_to_wanted_m3,
-                     "to bail out first, in all, for the level wanted");
+                     "to bail out in all, when cold, for the level wanted");
     listing_line(w->to, "next load", DIM_MASS, p->asked.next_load.mass_kg + p->asked.next_load.basket_kg, "the heaviest");
     listing_line(w->to, "least freeboard", DIM_LENGTH, p->freeboard_min_m, "until then, at the gravest");
 }
 
-/* A bath that only simmers is read too low, and what is then put in makes it far too strong. */
+/* A bath that only simmers is read too low, and what is then put in makes it far too strong; one that does not boil under a crust,
+   water or a still surface may be far hotter than its boil, and what goes in then erupts. */
 static void doubt(const writing *w)
 {
-    double reads_K = w->p->asked.reads_K, low_K = w->scenario->plant.limits.boiling_point_low_K;
-    if (reads_K < low_K)
+    const boil_limits *l = &w->scenario->plant.limits;
+    double reads_K = w->p->asked.reads_K;
+    if (reads_K < l->boiling_point_low_K)
         report_paragraph(
             w->to,
             "WARNING: %s is below the band, which begins at %s. Was it read at a full boil? A quiet bath is cooler, "
             "not weaker: if it did not boil all over, add nothing, let it boil, and read again.",
-            SHOWN(w->system, TEMPERATURE, reads_K), SHOWN(w->system, TEMPERATURE, low_K));
+            SHOWN(w->system, TEMPERATURE, reads_K), SHOWN(w->system, TEMPERATURE, l->boiling_point_low_K));
+    if (reads_K > l->boiling_point_high_K)
+        report_paragraph(
+            w->to,
+            "WARNING: %s is above the band, which ends at %s. Was it read at a full boil, away from heater and floor? "
+            "What is quiet there is overheated, and whatever goes in sets it off: if it did not boil all over, heat off, "
+            "put nothing in, keep away, and let it cool.",
+            SHOWN(w->system, TEMPERATURE, reads_K), SHOWN(w->system, TEMPERATURE, l->boiling_point_high_K));
 }
 
 void correct_report(const void *answer, const output *o, FILE *to)
@@ -249,8 +339,9 @@ void correct_report(const void *answer, const output *o, FILE *to)
     writing w = {&a->plan, a->scenario, o->system, to};
     boil_initial_charge as = a->scenario->plant.charge;
     as.basis = BOIL_INITIAL_BY_BOILING_POINT;
-    verdict(&w);
     doubt(&w);
+    verdict(&w);
+    lowered(&w);
     report_title(to, a->scenario->title);
     bath(&w);
     steps(&w);

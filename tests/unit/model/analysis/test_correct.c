@@ -109,11 +109,14 @@ static void ends_as_wanted(const boil_correction *a, tally *t)
     boil_schedule_free(&s);
 }
 
-/* Without bailing, the plan's level is the scenario's, or lies above it because there is too much salt for it. */
+/* Without bailing, the plan's level is the scenario's, lies above it because there is too much salt for it, or was lowered. */
 static void level_is_as_promised(const boil_correction *a)
 {
     assert_true(a->amounts.level_m <= a->most_level_m + 1e-9);
-    if (a->bail == BOIL_BAIL_NOTHING && a->salts.mass_kg + a->liquid.mass_kg > 0)
+    if (a->lowered_from_m > 0) {
+        assert_int_equal(a->bail, BOIL_BAIL_NOTHING);
+        assert_true(a->amounts.level_m < a->lowered_from_m);
+    } else if (a->bail == BOIL_BAIL_NOTHING && a->salts.mass_kg + a->liquid.mass_kg > 0)
         assert_close(a->amounts.level_m, a->wanted_level_m, 1e-9, 0);
 }
 
@@ -122,8 +125,8 @@ static void loaded_to(const boil_correction *a, double still_level_m, bool harms
     boil_plant p;
     boil_schedule s;
     assert_int_equal(boil_correct_loaded(a, still_level_m, &p, &s), BOIL_OK);
-    bool low = has_finding(&p, &s, BOIL_CLOSURES_GRAVE, "freeboard-low") ||
-               has_finding(&p, &s, BOIL_CLOSURES_GRAVE, "overflow");
+    bool low =
+        has_finding(&p, &s, BOIL_CLOSURES_GRAVE, "freeboard-low") || has_finding(&p, &s, BOIL_CLOSURES_GRAVE, "overflow");
     assert_int_equal(low, harms);
     boil_schedule_free(&s);
 }
@@ -359,7 +362,7 @@ static void refusals(void **unused)
     (void)unused;
     boil_plant p = plant_of(&(state){0, 0, 0, 0, 0});
     assert_int_equal(correction_of(&p, 240, 0.5, 0).end, BOIL_CORRECT_NO_BATH);
-    assert_int_equal(correction_of(&p, 90, 0.5, 0).end, BOIL_CORRECT_NO_BATH);
+    assert_int_equal(correction_of(&p, 90, 0.5, 0).end, BOIL_CORRECT_NO_FULL_BOIL);
     boil_correction weak = correction_of(&p, 143, 0.40, 0.25);
     assert_int_equal(weak.end, BOIL_CORRECT_TOO_WEAK);
     boil_correction low = correction_of(&p, 140.5, 0.06, 0);
@@ -376,6 +379,101 @@ static void refusals(void **unused)
     p.heater.input_W = 30e3;
     p.limits.freeboard_m = 0.795;
     assert_int_equal(correction_of(&p, 142, 0.5, 0).end, BOIL_CORRECT_NO_FREEBOARD);
+}
+
+/* Refused as nearly dry is found to be so by a run. Less than one water to each hydroxide, NaOH.H2O, 69 % by mass, is a melt (the
+   monohydrate is a compound of the published diagrams of soda and water): that is always refused, and half as much again is not. */
+static void dry_as_a_run_finds_it(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 1, 0});
+    const double monohydrate = 39.997 / 58.012;
+    int dry = 0, tried = 0;
+    for (double reads_C = 146.2; reads_C < 185; reads_C += 9.4, tried++) {
+        boil_correction a = correction_of(&p, reads_C, 0.45, 0);
+        boil_plant then = p;
+        then.charge.value = CELSIUS(reads_C) + 0.5;
+        boil_schedule nothing;
+        boil_schedule_init(&nothing, 1);
+        if (a.salt_fraction > monohydrate)
+            assert_int_equal(a.end, BOIL_CORRECT_NEARLY_DRY);
+        if (a.salt_fraction < 39.997 / (39.997 + 1.5 * 18.015))
+            assert_int_not_equal(a.end, BOIL_CORRECT_NEARLY_DRY);
+        if (a.end == BOIL_CORRECT_NEARLY_DRY)
+            assert_true(has_finding(&then, &nothing, BOIL_CLOSURES_GRAVE, "bath-nearly-dry"));
+        dry += a.end == BOIL_CORRECT_NEARLY_DRY;
+    }
+    assert_true(dry > 1 && dry < tried);
+}
+
+/* A quiet bath is cooler, not weaker: no amounts on a reading 25 degF below the band (judgement), unless its own set point is
+   as low. */
+static void far_below_the_band(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 1, 0});
+    double full_C = p.limits.boiling_point_low_K - 273.15 - 13.9;
+    boil_correction a = correction_of(&p, full_C - 0.6, 0.45, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_NO_FULL_BOIL);
+    assert_close(a.salts.mass_kg + a.water.mass_kg + a.amounts.salts_kg, 0, 0, 0);
+    assert_int_equal(correction_of(&p, full_C - 0.4, 0.45, 0).end, BOIL_CORRECT_DONE);
+    p.charge.value = CELSIUS(125);
+    assert_int_equal(correction_of(&p, full_C - 0.6, 0.45, 0).end, BOIL_CORRECT_DONE);
+}
+
+/* A tank of 48 by 24 by 30 in with 200 kBtu/h, whose wanted level of 22 in leaves no room for what goes in. */
+static boil_plant brimful(void)
+{
+    boil_plant p = plant_of(&(state){0, 0, 0, 1, 0});
+    const double blend[BOIL_SALTS] = {0.80, 0.15, 0.05};
+    for (int i = 0; i < BOIL_SALTS; i++)
+        p.charge.blend[i] = blend[i];
+    p.tank.length_m = 1.2192;
+    p.tank.width_m = 0.6096;
+    p.tank.depth_m = 0.762;
+    p.tank.level_m = 0.5588;
+    p.heater.input_W = 58.6e3;
+    return p;
+}
+
+static void add(boil_schedule *s, boil_action action)
+{
+    assert_int_equal(boil_schedule_add(s, &action), BOIL_OK);
+}
+
+/* The whole in one run: cold as it is bailed (150 degF, as the finding of hot bailing has it), boiling again when it says, and at the
+   set point in the end. */
+static void bailed_cold(void **unused)
+{
+    (void)unused;
+    boil_plant p = brimful();
+    boil_correction a = correction_of(&p, 143.3, 0.5588, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_int_equal(a.bail, BOIL_BAIL_FOR_LOAD);
+    boil_plant whole = a.start;
+    whole.charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
+    whole.charge.value = a.asked.reads_K;
+    whole.tank.level_m = a.still_level_m;
+    boil_schedule s;
+    boil_schedule_init(&s, a.back_s + a.done_s + 60);
+    add(&s, (boil_action){.kind = BOIL_ACTION_HEAT});
+    add(&s, (boil_action){.kind = BOIL_ACTION_BAIL,
+                          .time_s = a.cool_s,
+                          .is.take = {.volume_m3 = a.bail_m3, .over_s = a.relight_s - a.cool_s}});
+    add(&s, (boil_action){.kind = BOIL_ACTION_HEAT, .time_s = a.relight_s, .is.heat.dial = p.heater.dial});
+    boil_action water = {.kind = BOIL_ACTION_WATER, .time_s = a.back_s + 60, .is.water.temperature_K = CELSIUS(20)};
+    boil_action_pour(&water, a.water.mass_kg, a.water.pace.rate_kg_s);
+    add(&s, water);
+    assert_false(has_finding(&whole, &s, BOIL_CLOSURES_GRAVE, "bailing-hot"));
+    assert_false(has_finding(&whole, &s, BOIL_CLOSURES_GRAVE, "water-on-quiet-bath"));
+    boil_history h = run_of(&whole, &s, BOIL_CLOSURES_LIKELY);
+    assert_int_equal(h.takes_count, 1);
+    assert_close(h.takes[0].mass_kg, a.bail_kg, 0.02, 0);
+    assert_true(h.additions_count == 1 && h.additions[0].boiling_point_K > a.asked.reads_K);
+    assert_close(h.summary.boiling_point_end_K, a.set_point_K, 0, 0.7);
+    assert_close(h.summary.still_level_end_m, a.end_still_m, 0, 4e-3);
+    boil_history_free(&h);
+    boil_schedule_free(&s);
 }
 
 static void published_balances(void **unused)
@@ -404,7 +502,8 @@ int main(void)
         cmocka_unit_test(swell_is_taken_out), cmocka_unit_test(uncertainty_is_carried),
         cmocka_unit_test(whole_is_judged),    cmocka_unit_test(boiling_over_is_bailed),
         cmocka_unit_test(too_much_salt),      cmocka_unit_test(noise_is_left_alone),
-        cmocka_unit_test(refusals),
+        cmocka_unit_test(refusals),           cmocka_unit_test(dry_as_a_run_finds_it),
+        cmocka_unit_test(far_below_the_band), cmocka_unit_test(bailed_cold),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("correct", tests, NULL, NULL);

@@ -1,0 +1,1 @@
+boilback correct trough.bath --reads '335 degF' --level '15 in'
