@@ -58,7 +58,7 @@ static const struct {
     {"exhaust off", "exhaust off", BOIL_ACTION_EXHAUST, 0},
     {"crust broken", "crust broken up", BOIL_ACTION_CRUST, 0},
     {"bail 5 gal over 5 min, as drum 1", "bail 5 gal over 5 min", BOIL_ACTION_BAIL, 0},
-    {"bail 1 gal over 2 min, from the surface", "bail 1 gal over 2 min", BOIL_ACTION_BAIL, 0},
+    {"bail 1 gal over 2 min, from the surface", "bail 1 gal over 2 min, from the surface", BOIL_ACTION_BAIL, 0},
     {"drain 5 gal at 2 gal/min", "drain 5 gal at 2 gal/min", BOIL_ACTION_DRAIN, 0},
     {"stir for 2 min", "stir for 2 min", BOIL_ACTION_STIR, 120},
     {"return drum 1 over 10 min", "return drum 1 over 10 min", BOIL_ACTION_RETURN, 600},
