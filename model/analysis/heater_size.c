@@ -5,7 +5,9 @@
 #include "analysis/steady_state.h"
 #include "base/bisection.h"
 #include "case/checks.h"
+#include "case/closures.h"
 #include "case/schedule.h"
+#include "sizing/turning.h"
 
 static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
 
@@ -13,12 +15,11 @@ typedef struct {
     const boil_plant *plant;
     const boil_schedule *schedule;
     boil_run_options options;
-    double limit_s;
 } sized_case;
 
-static sized_case case_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s)
+static sized_case case_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o)
 {
-    sized_case c = {p, s, *o, limit_s};
+    sized_case c = {p, s, *o};
     c.options.row_interval_s = 0;
     return c;
 }
@@ -61,7 +62,7 @@ static boil_outcome ends_boiling(void *context, double heat_W, bool *yes)
 
 boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W)
 {
-    sized_case c = case_of(p, s, o, 0);
+    sized_case c = case_of(p, s, o);
     double area = boil_tank_area(&p->tank), no;
     boil_initial_state bath;
     boil_outcome outcome = boil_plant_initial(p, &bath);
@@ -80,30 +81,74 @@ bool boil_heater_size_meets(const boil_history *h, double limit_s)
     return h->end == BOIL_RUN_DONE;
 }
 
-static boil_outcome meets(void *context, double heat_W, bool *yes)
+typedef struct {
+    boil_holding_case of;
+    boil_closures laws;
+    double freeboard_m;
+    bool beyond; /* whether the last run left what is known */
+} held_case;
+
+static boil_outcome enough(void *context, double heat_W, bool *yes)
 {
-    const sized_case *c = context;
-    boil_history h;
-    boil_outcome outcome = run_with(c, heat_W, &h);
+    held_case *c = context;
+    boil_holding a;
+    boil_outcome outcome = boil_holding_by(&c->of, heat_W, c->laws, &a);
+    if (outcome == BOIL_OK) {
+        *yes = !(a.breaks & BOIL_BREAKS_SLOW);
+        c->beyond = a.breaks & BOIL_BREAKS_KNOWN;
+    }
+    return outcome;
+}
+
+/* From the losses up, by the grave laws. */
+static boil_outcome first_guess(held_case *c, double precision, double *heat_W)
+{
+    const boil_plant *p = c->of.plant;
+    boil_plant grave = boil_closures_put(BOIL_CLOSURES_GRAVE, p);
+    double area = boil_tank_area(&p->tank), no;
+    boil_steady_state calm;
+    boil_outcome outcome = boil_steady_state_at(&grave, 0, &calm);
     if (outcome != BOIL_OK)
         return outcome;
-    *yes = boil_heater_size_meets(&h, c->limit_s);
-    outcome = end_of(&h);
-    boil_history_free(&h);
+    boil_bisection search = {enough, c, fmax(calm.losses_W, 100 * area), most_W_m2 * area, 1.2, precision};
+    outcome = boil_bisect(&search, &no, heat_W);
+    return outcome == BOIL_NO_ROOT && c->beyond ? BOIL_OUT_OF_RANGE : outcome;
+}
+
+/* With the whole schedule, near what its beginning needs; then as much as the other laws ask for besides. */
+static boil_outcome settle(held_case *c, double precision, double *heat_W)
+{
+    static const boil_closures each[] = {BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_LIKELY};
+    boil_outcome outcome = BOIL_OK;
+    double most_W = most_W_m2 * boil_tank_area(&c->of.plant->tank);
+    for (size_t i = 0; i < sizeof each / sizeof each[0] && outcome == BOIL_OK; i++) {
+        bool yes = false;
+        c->laws = each[i];
+        boil_turning t = {enough, c, *heat_W, i == 0 ? *heat_W / 2 : *heat_W, most_W, true, precision};
+        if (i > 0)
+            outcome = enough(c, *heat_W, &yes);
+        if (outcome == BOIL_OK && !yes)
+            outcome = boil_turning_find(&t, heat_W);
+    }
     return outcome;
 }
 
 boil_outcome boil_heater_size_for_recovery_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                                      double limit_s, double precision, double *heat_W)
 {
-    sized_case c = case_of(p, s, o, limit_s);
-    double area = boil_tank_area(&p->tank), no;
-    boil_steady_state calm;
-    boil_outcome outcome = boil_steady_state_at(p, 0, &calm);
-    if (outcome != BOIL_OK)
-        return outcome;
-    boil_bisection search = {meets, &c, fmax(calm.losses_W, 100 * area), most_W_m2 * area, 1.2, precision};
-    return boil_bisect(&search, &no, heat_W);
+    boil_schedule held, brief = {0};
+    boil_outcome outcome = boil_holding_schedule(p, s, &held);
+    held_case c = {.of = {p, &brief, *o, limit_s, false}, .laws = BOIL_CLOSURES_GRAVE};
+    if (outcome == BOIL_OK)
+        outcome = boil_holding_brief(&held, limit_s, &brief);
+    if (outcome == BOIL_OK)
+        outcome = first_guess(&c, precision, heat_W);
+    c.of.schedule = &held;
+    if (outcome == BOIL_OK)
+        outcome = settle(&c, precision, heat_W);
+    boil_schedule_free(&brief);
+    boil_schedule_free(&held);
+    return outcome;
 }
 
 boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
@@ -112,6 +157,29 @@ boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_sched
     if (heat_W == NULL || !boil_check_case(p, s, o) || !(limit_s > 0) || !(precision >= 1e-6 && precision <= 0.5))
         return BOIL_BAD_INPUT;
     return boil_heater_size_for_recovery_unchecked(p, s, o, limit_s, precision, heat_W);
+}
+
+static boil_outcome leaves_too_little(void *context, double heat_W, bool *yes)
+{
+    held_case *c = context;
+    boil_holding a;
+    boil_outcome outcome = boil_holding_by(&c->of, heat_W, c->laws, &a);
+    if (outcome != BOIL_OK)
+        return outcome;
+    *yes = a.freeboard_min_m < c->freeboard_m;
+    return !*yes && a.breaks & BOIL_BREAKS_KNOWN ? BOIL_OUT_OF_RANGE : BOIL_OK;
+}
+
+boil_outcome boil_heater_size_leaving(const boil_holding_case *of, boil_closures laws, double from_W, double freeboard_m,
+                                      double *heat_W)
+{
+    held_case c = {.of = *of, .laws = laws, .freeboard_m = freeboard_m};
+    double over;
+    boil_bisection search = {leaves_too_little, &c, from_W, most_W_m2 * boil_tank_area(&of->plant->tank), 1.3, 0.01};
+    boil_outcome outcome = boil_bisect(&search, heat_W, &over);
+    if (outcome == BOIL_OK && isnan(*heat_W))
+        *heat_W = 0;
+    return outcome;
 }
 
 static boil_outcome boils_over(void *context, double heat_W, bool *yes)
@@ -138,7 +206,7 @@ boil_outcome boil_heater_size_staying_below(const boil_plant *p, const boil_sche
 {
     if (heat_W == NULL || !boil_check_case(p, s, o) || !(from_W > 0 && isfinite(from_W)))
         return BOIL_BAD_INPUT;
-    sized_case c = case_of(p, s, o, 0);
+    sized_case c = case_of(p, s, o);
     double no;
     boil_bisection search = {stays_below, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
     return boil_bisect(&search, &no, heat_W);
@@ -149,7 +217,7 @@ boil_outcome boil_heater_size_below_rim(const boil_plant *p, const boil_schedule
 {
     if (heat_W == NULL || !boil_check_case(p, s, o) || !(from_W > 0 && isfinite(from_W)))
         return BOIL_BAD_INPUT;
-    sized_case c = case_of(p, s, o, 0);
+    sized_case c = case_of(p, s, o);
     double over;
     boil_bisection search = {boils_over, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
     boil_outcome outcome = boil_bisect(&search, heat_W, &over);

@@ -2,6 +2,8 @@
 
 #include <math.h>
 
+#include "analysis/heater_size.h"
+
 static const double precision = 0.002;
 
 /* A case to be sized for. */
@@ -17,38 +19,60 @@ static bool is_no(int result)
     return result == BOIL_NO_ROOT || result == BOIL_OUT_OF_RANGE;
 }
 
-/* To four digits. */
-static double rounded_up(double heat_W)
+double boil_heater_rounded_up(double heat_W)
 {
     double digit = pow(10, floor(log10(heat_W)) - 3);
     return ceil(heat_W / digit - 1e-9) * digit;
 }
 
-static boil_outcome carry_out(const sized_case *c, double heat_W, boil_history *h)
+static boil_holding_case holding_of(const sized_case *c, const boil_schedule *held)
 {
-    boil_plant sized;
-    boil_outcome result = boil_heater_size_plant(c->plant, heat_W, &sized);
-    return result == BOIL_OK ? boil_run(&sized, c->schedule, c->run, h) : result;
+    return (boil_holding_case){c->plant, held, *c->run, c->limit_s, false};
 }
 
-static boil_outcome find_end(const sized_case *c, boil_closures closures, double heat_W, boil_window_end *end)
+/* NaN: no heat is too much, as far as is known. */
+static boil_outcome most(const boil_holding_case *of, boil_closures laws, double from_W, double freeboard_m,
+                         boil_window_end *end)
 {
-    const boil_plant *p = c->plant;
-    boil_run_options o = *c->run;
-    o.closures = closures;
-    *end = (boil_window_end){BOIL_RIM_AT, (double)NAN, (double)NAN};
-    boil_outcome result = boil_heater_size_staying_below(p, c->schedule, &o, heat_W, &end->from_W);
-    if (is_no(result)) {
-        end->from_W = (double)NAN;
-        return BOIL_OK;
-    }
-    end->from_W = end->from_W > heat_W ? rounded_up(end->from_W) : heat_W;
+    boil_outcome result = boil_heater_size_leaving(of, laws, from_W, freeboard_m, &end->heat_W);
+    end->rim = BOIL_RIM_AT;
+    if (!is_no(result))
+        return result;
+    end->rim = result == BOIL_OUT_OF_RANGE ? BOIL_RIM_BEYOND : BOIL_RIM_NEVER;
+    end->heat_W = (double)NAN;
+    return BOIL_OK;
+}
+
+static boil_outcome find_end(const boil_holding_case *of, boil_closures laws, double heat_W, boil_window_end *end,
+                             boil_window_end *leaving)
+{
+    double limit_m = of->plant->limits.freeboard_m;
+    boil_holding at;
+    boil_outcome result = boil_holding_by(of, heat_W, laws, &at);
+    if (result != BOIL_OK)
+        return result;
+    end->from_W = at.freeboard_min_m < 0 ? (double)NAN : heat_W;
+    leaving->from_W = at.breaks & BOIL_BREAKS_FREEBOARD ? (double)NAN : heat_W;
+    if (!isnan(end->from_W))
+        result = most(of, laws, heat_W, 0, end);
+    if (result == BOIL_OK && !isnan(leaving->from_W))
+        result = most(of, laws, heat_W, limit_m, leaving);
+    return result;
+}
+
+/* Of the schedule's beginning: its later loads swell no higher. */
+static boil_outcome find_ends(const sized_case *c, const boil_schedule *held, boil_heater_window *a)
+{
+    boil_schedule brief;
+    boil_outcome result = boil_holding_brief(held, c->limit_s, &brief);
+    const boil_holding_case of = holding_of(c, &brief);
+    const boil_window_end none = {BOIL_RIM_AT, (double)NAN, (double)NAN};
+    a->likely = a->possible = a->leaves_likely = a->leaves_possible = none;
     if (result == BOIL_OK)
-        result = boil_heater_size_below_rim(p, c->schedule, &o, end->from_W, &end->heat_W);
-    if (is_no(result)) {
-        end->rim = result == BOIL_OUT_OF_RANGE ? BOIL_RIM_BEYOND : BOIL_RIM_NEVER;
-        return BOIL_OK;
-    }
+        result = find_end(&of, BOIL_CLOSURES_LIKELY, a->heat_W, &a->likely, &a->leaves_likely);
+    if (result == BOIL_OK)
+        result = find_end(&of, BOIL_CLOSURES_GRAVE, a->heat_W, &a->possible, &a->leaves_possible);
+    boil_schedule_free(&brief);
     return result;
 }
 
@@ -84,7 +108,7 @@ static boil_outcome heat_up(const sized_case *c, boil_heater_window *a)
     return result == BOIL_NO_MEMORY ? result : BOIL_OK;
 }
 
-static boil_outcome around_heat(const sized_case *c, boil_heater_window *a)
+static boil_outcome calm_of(const sized_case *c, boil_heater_window *a)
 {
     const boil_plant *p = c->plant;
     bool fuel = p->heater.source != BOIL_HEAT_STEAM;
@@ -93,16 +117,25 @@ static boil_outcome around_heat(const sized_case *c, boil_heater_window *a)
     a->own_W = boil_heater_output(&p->heater, 1, a->calm.boiling_point_K);
     if (result == BOIL_OK)
         result = heat_up(c, a);
+    return result == BOIL_OK ? hold(c, a) : result;
+}
+
+static boil_outcome around_heat(const sized_case *c, boil_heater_window *a)
+{
+    boil_schedule held;
+    boil_outcome result = boil_holding_schedule(c->plant, c->schedule, &held);
+    const boil_holding_case of = holding_of(c, &held);
     if (result == BOIL_OK)
-        result = hold(c, a);
+        result = calm_of(c, a);
     if (result == BOIL_OK)
-        result = carry_out(c, a->heat_W, &a->proof);
+        result = boil_holding_by_all(&of, a->heat_W, &a->at);
     if (result == BOIL_OK)
-        result = carry_out(c, 0.99 * a->heat_W, &a->less);
+        result = boil_holding_run(&of, a->heat_W, BOIL_CLOSURES_GRAVE, &a->proof);
     if (result == BOIL_OK)
-        result = find_end(c, BOIL_CLOSURES_LIKELY, a->heat_W, &a->likely);
+        result = boil_holding_run(&of, 0.99 * a->heat_W, BOIL_CLOSURES_GRAVE, &a->less);
     if (result == BOIL_OK)
-        result = find_end(c, BOIL_CLOSURES_GRAVE, a->heat_W, &a->possible);
+        result = find_ends(c, &held, a);
+    boil_schedule_free(&held);
     return result == BOIL_OK && boil_heater_window_shut(a) ? find_opening(c, a) : result;
 }
 
@@ -118,7 +151,7 @@ boil_outcome boil_heater_window_of(const boil_plant *p, const boil_schedule *s, 
         out->found = result == BOIL_OUT_OF_RANGE ? BOIL_WINDOW_BEYOND : BOIL_WINDOW_NONE;
         result = find_opening(&c, out);
     } else if (result == BOIL_OK) {
-        out->heat_W = rounded_up(out->heat_W);
+        out->heat_W = boil_heater_rounded_up(out->heat_W);
         result = around_heat(&c, out);
     }
     if (result != BOIL_OK)
@@ -137,14 +170,9 @@ bool boil_window_end_shut(const boil_window_end *e)
     return isnan(e->from_W);
 }
 
-bool boil_window_end_surges(const boil_window_end *e, double heat_W)
-{
-    return e->from_W > heat_W;
-}
-
 bool boil_heater_window_shut(const boil_heater_window *a)
 {
-    return a->found != BOIL_WINDOW_FOUND || boil_window_end_shut(&a->likely);
+    return a->found != BOIL_WINDOW_FOUND || a->at.breaks != 0;
 }
 
 bool boil_heater_window_never_stops(const boil_heater_window *a)
@@ -168,20 +196,35 @@ static void set_range(const boil_heater_window *a, double losses_W, boil_heater_
     c->to_W = fmax(seen_W, 1.3 * need_W);
 }
 
-static boil_outcome add(const sized_case *s, double heat_W, boil_heater_curve *c)
+static boil_outcome add(const boil_holding_case *of, double heat_W, boil_heater_curve *c)
 {
-    boil_history h;
-    boil_outcome result = carry_out(s, heat_W, &h);
+    boil_holding at;
+    boil_outcome result = boil_holding_by(of, heat_W, BOIL_CLOSURES_GRAVE, &at);
     if (result != BOIL_OK)
         return result;
-    boil_curve_point *p = &c->points[c->count++];
-    bool over = !isnan(h.summary.overflow_s) || !isnan(h.summary.still_overflow_s), whole = h.end == BOIL_RUN_DONE;
-    *p = (boil_curve_point){heat_W, whole || over ? boil_history_recoveries(&h, s->limit_s).slowest_s : (double)NAN,
-                            over    ? BOIL_CURVE_OVER
-                            : whole ? BOIL_CURVE_BELOW
-                                    : BOIL_CURVE_BEYOND};
-    boil_history_free(&h);
+    bool over = at.freeboard_min_m < 0, beyond = at.breaks & BOIL_BREAKS_KNOWN;
+    c->points[c->count++] = (boil_curve_point){heat_W, beyond && !over ? (double)NAN : at.slowest_s,
+                                               over     ? BOIL_CURVE_OVER
+                                               : beyond ? BOIL_CURVE_BEYOND
+                                                        : BOIL_CURVE_BELOW};
     return BOIL_OK;
+}
+
+static boil_outcome add_all(const boil_holding_case *of, double own_W, boil_heater_curve *out)
+{
+    const int even = BOIL_CURVE_POINTS - 1;
+    double step = pow(out->to_W / out->from_W, 1.0 / (even - 1));
+    boil_outcome result = BOIL_OK;
+    for (int i = 0; i < even && result == BOIL_OK; i++) {
+        double heat_W = out->from_W * pow(step, i);
+        if (own_W > 0 && own_W <= heat_W) {
+            result = add(of, own_W, out);
+            own_W = 0;
+        }
+        if (result == BOIL_OK)
+            result = add(of, heat_W, out);
+    }
+    return result;
 }
 
 boil_outcome boil_heater_curve_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
@@ -189,21 +232,19 @@ boil_outcome boil_heater_curve_of(const boil_plant *p, const boil_schedule *s, c
 {
     const sized_case sized = {p, s, o, limit_s};
     boil_steady_state calm;
+    boil_schedule held = {0}, brief = {0};
+    const boil_holding_case of = holding_of(&sized, &brief);
     boil_outcome result = boil_steady_state_at(p, 0, &calm);
     *out = (boil_heater_curve){0};
     if (result != BOIL_OK)
         return result;
     set_range(w, calm.losses_W, out);
-    const int even = BOIL_CURVE_POINTS - 1;
-    double step = pow(out->to_W / out->from_W, 1.0 / (even - 1)), own_W = w->found == BOIL_WINDOW_FOUND ? w->heat_W : 0;
-    for (int i = 0; i < even && result == BOIL_OK; i++) {
-        double heat_W = out->from_W * pow(step, i);
-        if (own_W > 0 && own_W <= heat_W) {
-            result = add(&sized, own_W, out);
-            own_W = 0;
-        }
-        if (result == BOIL_OK)
-            result = add(&sized, heat_W, out);
-    }
+    result = boil_holding_schedule(p, s, &held);
+    if (result == BOIL_OK)
+        result = boil_holding_brief(&held, limit_s, &brief);
+    if (result == BOIL_OK)
+        result = add_all(&of, w->found == BOIL_WINDOW_FOUND ? w->heat_W : 0, out);
+    boil_schedule_free(&brief);
+    boil_schedule_free(&held);
     return result;
 }

@@ -1,12 +1,13 @@
 /* analysis/heater_window.h -- the window of heats of a case: the smallest with which every boil is back in time, the most with
-   which it stays below the rim, and what would open a window that is shut. Found by running the case itself. Heat is that to
-   the tank at full dial, W. */
+   which it leaves the freeboard and stays below the rim, and what would open a window that is shut. Found by running the case
+   itself, held as sizing/holding.h has it. Heat is that to the tank at full dial, W. */
 #ifndef BOIL_ANALYSIS_HEATER_WINDOW_H
 #define BOIL_ANALYSIS_HEATER_WINDOW_H
 
 #include <stdbool.h>
 
 #include "boilback.h"
+#include "sizing/holding.h"
 
 typedef enum {
     BOIL_WINDOW_FOUND,
@@ -20,8 +21,8 @@ typedef enum {
     BOIL_RIM_BEYOND /* the run leaves what is known of the bath before it does */
 } boil_window_rim;
 
-/* Of one run: from from_W, at least the heat that brings the boil back, to heat_W it stays below the rim. from_W NaN: with
-   none. It is the greater where the smallest heat still lets water float that surges over the rim. */
+/* By some laws: from from_W, the heat that brings the boil back, to heat_W it stays below the rim, or leaves the freeboard. from_W NaN:
+   it does not with that heat. */
 typedef struct {
     boil_window_rim rim;
     double from_W, heat_W;
@@ -35,8 +36,10 @@ typedef struct {
     boil_steady_state calm;           /* with heat_W */
     double hold_W;                    /* boil_steady_state_hold; NaN: none was found */
     double heat_up_s;                 /* NaN: it never boils, or cannot stand cold */
-    boil_history proof, less;         /* the run with heat_W, and with 1 % less */
-    boil_window_end likely, possible; /* likely closures, grave ones */
+    boil_history proof, less;         /* the grave run with heat_W, and with 1 % less */
+    boil_holding at;                  /* with heat_W, by all laws */
+    boil_window_end likely, possible; /* below the rim, by the likely laws and by the grave ones */
+    boil_window_end leaves_likely, leaves_possible; /* likewise, with the freeboard that is asked for */
     double opening_load,
         opening_area; /* where it is shut: what would open it (boil_load_size_opening_...); NaN: nothing tried */
 } boil_heater_window;
@@ -46,9 +49,9 @@ boil_outcome boil_heater_window_of(const boil_plant *p, const boil_schedule *s, 
                                    boil_heater_window *out);
 void boil_heater_window_free(boil_heater_window *w);
 
-bool boil_window_end_shut(const boil_window_end *e);                  /* with no heat it stays below the rim */
-bool boil_window_end_surges(const boil_window_end *e, double heat_W); /* with heat_W it boils over, with more it does not */
-bool boil_heater_window_shut(const boil_heater_window *w); /* no heat brings the boil back in time and stays below the rim */
+double boil_heater_rounded_up(double heat_W);                     /* to four digits */
+bool boil_window_end_shut(const boil_window_end *e);              /* with no heat it stays below the rim */
+bool boil_heater_window_shut(const boil_heater_window *w);        /* with heat_W, or any, it does not hold: at.breaks */
 bool boil_heater_window_never_stops(const boil_heater_window *w); /* with heat_W no load stops the boil at all */
 
 /* How recovery and rim go with the heat: the case carried out with many. */

@@ -3,11 +3,11 @@
 #include <math.h>
 
 #include "analysis/heater_size.h"
-#include "analysis/steady_state.h"
 #include "base/bisection.h"
-#include "base/constants.h"
 #include "case/checks.h"
 #include "case/schedule.h"
+#include "sizing/holding.h"
+#include "sizing/turning.h"
 
 typedef struct {
     const boil_plant *plant;
@@ -15,6 +15,7 @@ typedef struct {
     const boil_load *load;
     boil_run_options options;
     double limit_s;
+    bool by_all; /* laws; else by the grave ones */
 } capacity_case;
 
 static capacity_case case_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s)
@@ -22,11 +23,6 @@ static capacity_case case_of(const boil_plant *p, const boil_schedule *s, const 
     capacity_case c = {.plant = p, .schedule = s, .options = *o, .limit_s = limit_s};
     c.options.row_interval_s = 0;
     return c;
-}
-
-static bool below_rim(const boil_history *h)
-{
-    return isnan(h->summary.overflow_s) && isnan(h->summary.still_overflow_s);
 }
 
 boil_outcome boil_load_size_scaled(const boil_schedule *s, double times, boil_schedule *out)
@@ -37,6 +33,7 @@ boil_outcome boil_load_size_scaled(const boil_schedule *s, double times, boil_sc
             out->actions[i].is.load.mass_kg *= times;
             out->actions[i].is.load.area_m2 *= times;
             out->actions[i].is.load.trapped_kg *= times;
+            out->actions[i].is.load.basket_kg *= fmax(1, times);
         }
     return outcome;
 }
@@ -52,48 +49,61 @@ boil_plant boil_load_size_widened(const boil_plant *p, double times)
 
 /* Heaviest -------------------------------------------------------------------------------------------------------- */
 
-static boil_outcome holds(const capacity_case *c, double times, bool *yes)
+static boil_outcome scaled_holds(const capacity_case *c, double times, boil_holding *a)
 {
     boil_schedule trial;
-    boil_history h;
     boil_outcome outcome = boil_load_size_scaled(c->schedule, times, &trial);
+    const boil_holding_case of = {c->plant, &trial, c->options, c->limit_s, false};
     if (outcome == BOIL_OK)
-        outcome = boil_run_unchecked(c->plant, &trial, &c->options, &h);
+        outcome = c->by_all ? boil_holding_by_all(&of, 0, a) : boil_holding_by(&of, 0, BOIL_CLOSURES_GRAVE, a);
     boil_schedule_free(&trial);
-    if (outcome != BOIL_OK)
-        return outcome;
-    *yes = boil_heater_size_meets(&h, c->limit_s) && below_rim(&h);
-    outcome = h.end == BOIL_RUN_DONE ? BOIL_OK : BOIL_OUT_OF_RANGE;
-    boil_history_free(&h);
     return outcome;
 }
 
-static boil_outcome ask_holds(void *context, double times, bool *yes)
+static boil_outcome holds(void *context, double times, bool *yes)
 {
-    return holds(context, times, yes);
-}
-
-static boil_outcome ask_too_heavy(void *context, double times, bool *yes)
-{
-    bool held = false;
-    boil_outcome outcome = holds(context, times, &held);
-    *yes = !held;
+    boil_holding a;
+    boil_outcome outcome = scaled_holds(context, times, &a);
+    *yes = outcome == BOIL_OK && a.breaks == 0;
     return outcome;
 }
 
+boil_outcome boil_load_size_holds(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+                                  double times, boil_holding *out)
+{
+    boil_schedule held;
+    boil_outcome outcome = boil_holding_schedule(p, s, &held);
+    capacity_case c = case_of(p, &held, o, limit_s);
+    c.by_all = true;
+    if (outcome == BOIL_OK)
+        outcome = scaled_holds(&c, times, out);
+    boil_schedule_free(&held);
+    return outcome;
+}
+
+/* The beginning of the schedule tells about where. */
 boil_outcome boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                                      double *times)
 {
+    const double least = 0.001, most = 1000, precision = 0.002;
     if (times == NULL || !boil_check_case(p, s, o) || !(limit_s > 0))
         return BOIL_BAD_INPUT;
-    capacity_case c = case_of(p, s, o, limit_s);
-    boil_bisection heavier = {ask_too_heavy, &c, 1, 1000, 1.2, 0.002}, lighter = {ask_holds, &c, 1, 0.001, 0.8, 0.002};
-    bool held = false;
-    double other;
-    boil_outcome outcome = holds(&c, 1, &held);
-    if (outcome != BOIL_OK)
-        return outcome;
-    return held ? boil_bisect(&heavier, times, &other) : boil_bisect(&lighter, &other, times);
+    boil_schedule held, brief = {0};
+    boil_outcome outcome = boil_holding_schedule(p, s, &held);
+    if (outcome == BOIL_OK)
+        outcome = boil_holding_brief(&held, limit_s, &brief);
+    capacity_case c = case_of(p, &brief, o, limit_s);
+    boil_turning t = {holds, &c, 1, least, most, false, precision};
+    if (outcome == BOIL_OK)
+        outcome = boil_turning_find(&t, times);
+    c.schedule = &held;
+    c.by_all = true;
+    t.near = *times;
+    if (outcome == BOIL_OK)
+        outcome = boil_turning_find(&t, times);
+    boil_schedule_free(&brief);
+    boil_schedule_free(&held);
+    return outcome;
 }
 
 /* Repetition ------------------------------------------------------------------------------------------------------ */
@@ -102,22 +112,7 @@ boil_outcome boil_load_size_watered(const boil_plant *p, boil_plant *out)
 {
     if (out == NULL || !boil_check_plant(p))
         return BOIL_BAD_INPUT;
-    boil_initial_state bath;
-    boil_steady_state calm;
-    *out = *p;
-    if (p->control.mode != BOIL_WATER_CONTROL_NONE)
-        return BOIL_OK;
-    boil_outcome outcome = boil_plant_initial(p, &bath);
-    if (outcome == BOIL_OK)
-        outcome = boil_steady_state_at(p, boil_heater_output(&p->heater, 1, bath.boiling_point_K), &calm);
-    if (outcome != BOIL_OK)
-        return outcome;
-    out->control = boil_water_control_default();
-    out->control.mode = BOIL_WATER_CONTROL_ON_OFF;
-    out->control.set_point_K = bath.boiling_point_K;
-    out->control.rate_kg_s = 3 * fmax(calm.steam_kg_s + calm.evaporated_kg_s, 1e-5);
-    out->control.water_K = fmax(p->ambient.temperature_K, BOIL_ZERO_CELSIUS);
-    return BOIL_OK;
+    return boil_holding_plant(p, 0, out);
 }
 
 boil_outcome boil_load_size_repeated(const boil_load *l, double interval_s, double limit_s, boil_schedule *out)
@@ -144,34 +139,38 @@ boil_outcome boil_load_size_repeated(const boil_load *l, double interval_s, doub
     return outcome;
 }
 
-static bool in_band(const boil_summary *s, const boil_limits *l)
+static boil_outcome repeated_holds(const capacity_case *c, double interval_s, boil_holding *a)
 {
-    return s->temperature_min_K.value >= l->boiling_point_low_K && s->temperature_max_K.value <= l->boiling_point_high_K;
-}
-
-static bool none_meets_quiet(const boil_history *h)
-{
-    for (size_t i = 0; i < h->loads_count; i++)
-        if (h->loads[i].was_quiet)
-            return false;
-    return true;
+    boil_schedule s;
+    boil_outcome outcome = boil_load_size_repeated(c->load, interval_s, c->limit_s, &s);
+    const boil_holding_case of = {c->plant, &s, c->options, c->limit_s, true};
+    if (outcome == BOIL_OK)
+        outcome = c->by_all ? boil_holding_by_all(&of, 0, a) : boil_holding_by(&of, 0, BOIL_CLOSURES_GRAVE, a);
+    boil_schedule_free(&s);
+    return outcome;
 }
 
 static boil_outcome repeats(void *context, double interval_s, bool *yes)
 {
-    const capacity_case *c = context;
-    boil_schedule s;
-    boil_history h;
-    boil_outcome outcome = boil_load_size_repeated(c->load, interval_s, c->limit_s, &s);
-    if (outcome == BOIL_OK)
-        outcome = boil_run_unchecked(c->plant, &s, &c->options, &h);
-    boil_schedule_free(&s);
-    if (outcome != BOIL_OK)
-        return outcome;
-    *yes = boil_heater_size_meets(&h, c->limit_s) && below_rim(&h) && none_meets_quiet(&h) &&
-           in_band(&h.summary, &c->plant->limits);
-    boil_history_free(&h);
-    return BOIL_OK;
+    boil_holding a;
+    boil_outcome outcome = repeated_holds(context, interval_s, &a);
+    *yes = outcome == BOIL_OK && a.breaks == 0;
+    return outcome;
+}
+
+boil_outcome boil_load_size_interval_holds(const boil_plant *p, const boil_load *l, const boil_run_options *o, double limit_s,
+                                           double interval_s, boil_holding *out)
+{
+    capacity_case c = case_of(p, NULL, o, limit_s);
+    c.load = l;
+    c.by_all = true;
+    return repeated_holds(&c, interval_s, out);
+}
+
+double boil_load_size_soonest(const boil_plant *p, const boil_load *l)
+{
+    double stays_s = l->immersed_s + l->lowering_s, least_s = fmax(30, l->lowering_s);
+    return p->tank.positions > 0 && isfinite(stays_s) ? fmax(least_s, stays_s / p->tank.positions) : least_s;
 }
 
 boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load *l, const boil_run_options *o, double limit_s,
@@ -180,34 +179,53 @@ boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load 
     if (interval_s == NULL || !boil_check_plant(watered) || !boil_check_options(o) || l == NULL || boil_load_problem(l) ||
         !(limit_s > 0))
         return BOIL_BAD_INPUT;
+    const double longest_s = 12 * 3600, precision = 0.01;
     capacity_case c = case_of(watered, NULL, o, limit_s);
-    double too_short;
+    double too_short, soonest_s = boil_load_size_soonest(watered, l);
+    bool yes = false;
     c.load = l;
-    boil_bisection s = {repeats, &c, fmax(30, l->lowering_s), 12 * 3600, 1.25, 0.01};
-    return boil_bisect(&s, &too_short, interval_s);
+    boil_bisection s = {repeats, &c, soonest_s, longest_s, 1.25, precision};
+    boil_outcome outcome = boil_bisect(&s, &too_short, interval_s);
+    c.by_all = true;
+    boil_turning t = {repeats, &c, *interval_s, soonest_s, longest_s, true, precision};
+    if (outcome == BOIL_OK)
+        outcome = repeats(&c, *interval_s, &yes);
+    return outcome == BOIL_OK && !yes ? boil_turning_find(&t, interval_s) : outcome;
 }
 
 /* Opening the window ---------------------------------------------------------------------------------------------- */
 
-/* Whether the smallest heat that brings the boil back in time stays below the rim. Where no heat does, it does not. */
+/* Whether the smallest heat that brings the boil back in time leaves the freeboard. Where no heat does, it does not. */
 static boil_outcome opens(const capacity_case *c, const boil_plant *p, const boil_schedule *s, bool *yes)
 {
     double heat;
-    boil_plant sized;
-    boil_history h;
+    boil_holding a;
+    const boil_holding_case of = {p, s, c->options, c->limit_s, false};
     *yes = false;
     boil_outcome outcome = boil_heater_size_for_recovery_unchecked(p, s, &c->options, c->limit_s, 0.02, &heat);
     if (outcome == BOIL_NO_ROOT || outcome == BOIL_OUT_OF_RANGE)
         return BOIL_OK;
     if (outcome == BOIL_OK)
-        outcome = boil_heater_size_plant(p, heat, &sized);
+        outcome = boil_holding_by_all(&of, heat, &a);
+    *yes = outcome == BOIL_OK && !(a.breaks & BOIL_BREAKS_FREEBOARD);
+    return outcome;
+}
+
+/* Of the schedule's beginning, as held. */
+static boil_outcome open_by(const boil_plant *p, const boil_schedule *s, capacity_case *c, const boil_bisection *search,
+                            double *answer)
+{
+    boil_schedule held, brief = {0};
+    double no;
+    boil_outcome outcome = boil_holding_schedule(p, s, &held);
     if (outcome == BOIL_OK)
-        outcome = boil_run_unchecked(&sized, s, &c->options, &h);
-    if (outcome != BOIL_OK)
-        return outcome;
-    *yes = below_rim(&h);
-    boil_history_free(&h);
-    return BOIL_OK;
+        outcome = boil_holding_brief(&held, c->limit_s, &brief);
+    c->schedule = &brief;
+    if (outcome == BOIL_OK)
+        outcome = boil_bisect(search, &no, answer);
+    boil_schedule_free(&brief);
+    boil_schedule_free(&held);
+    return outcome;
 }
 
 static boil_outcome opens_with_load(void *context, double times, bool *yes)
@@ -234,9 +252,8 @@ boil_outcome boil_load_size_opening_load(const boil_plant *p, const boil_schedul
     if (share == NULL || !boil_check_case(p, s, o) || !(limit_s > 0))
         return BOIL_BAD_INPUT;
     capacity_case c = case_of(p, s, o, limit_s);
-    double too_heavy;
     boil_bisection search = {opens_with_load, &c, 0.9, 0.01, 0.75, 0.02};
-    return boil_bisect(&search, &too_heavy, share);
+    return open_by(p, s, &c, &search, share);
 }
 
 boil_outcome boil_load_size_opening_area(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
@@ -245,7 +262,6 @@ boil_outcome boil_load_size_opening_area(const boil_plant *p, const boil_schedul
     if (times == NULL || !boil_check_case(p, s, o) || !(limit_s > 0))
         return BOIL_BAD_INPUT;
     capacity_case c = case_of(p, s, o, limit_s);
-    double too_small;
     boil_bisection search = {opens_with_area, &c, 1.1, 16, 1.3, 0.02};
-    return boil_bisect(&search, &too_small, times);
+    return open_by(p, s, &c, &search, times);
 }

@@ -17,8 +17,13 @@ boil_outcome size_answer_of(const size_case *c, size_answer *out)
 
 int size_heaviest_of(const size_case *c, size_heaviest *out)
 {
-    *out = (size_heaviest){.size = c};
-    int result = boil_load_size_heaviest(&c->scenario->plant, &c->schedule, &c->run, c->limit_s, &out->times);
+    const boil_plant *p = &c->scenario->plant;
+    *out = (size_heaviest){.size = c, .usual_kg = size_case_plate(c->scenario, NULL, c->load.size_m).mass_kg};
+    int result = boil_load_size_heaviest(p, &c->schedule, &c->run, c->limit_s, &out->times);
+    if (result == BOIL_OK)
+        result = boil_load_size_holds(p, &c->schedule, &c->run, c->limit_s, out->times, &out->at);
+    if (result == BOIL_OK)
+        result = boil_load_size_holds(p, &c->schedule, &c->run, c->limit_s, 1.01 * out->times, &out->beyond);
     if (!is_no(result))
         return result;
     out->times = 0;
@@ -27,19 +32,26 @@ int size_heaviest_of(const size_case *c, size_heaviest *out)
 
 static int prove(const boil_plant *watered, size_interval *i)
 {
+    const size_case *c = i->size;
+    boil_run_options grave = c->run;
     boil_schedule s;
-    int result = boil_load_size_repeated(&i->size->load, i->interval_s, i->size->limit_s, &s);
+    grave.closures = BOIL_CLOSURES_GRAVE;
+    int result = boil_load_size_repeated(&c->load, i->interval_s, c->limit_s, &s);
     if (result == BOIL_OK)
-        result = boil_run(watered, &s, &i->size->run, &i->proof);
+        result = boil_run(watered, &s, &grave, &i->proof);
     boil_schedule_free(&s);
+    if (result == BOIL_OK)
+        result = boil_load_size_interval_holds(watered, &c->load, &c->run, c->limit_s, i->interval_s, &i->at);
+    if (result == BOIL_OK)
+        result = boil_load_size_interval_holds(watered, &c->load, &c->run, c->limit_s, i->interval_s / 1.01, &i->beyond);
     return result;
 }
 
 int size_interval_of(const size_case *c, size_interval *out)
 {
     boil_plant watered;
-    *out = (size_interval){.size = c};
-    int result = boil_load_size_watered(&c->scenario->plant, &watered);
+    *out = (size_interval){.size = c, .soonest_s = boil_load_size_soonest(&c->plant, &c->load)};
+    int result = boil_load_size_watered(&c->plant, &watered);
     if (result == BOIL_OK)
         result = boil_load_size_interval(&watered, &c->load, &c->run, c->limit_s, &out->interval_s);
     if (result == BOIL_OK)
@@ -58,16 +70,23 @@ void size_interval_free(size_interval *i)
 static const double times[SIZE_CELL_LOADS] = {0.5, 1, 2};
 static const double inches[SIZE_CELL_PLATES] = {0.125, 0.25, 0.5, 0.75, 1};
 
-static int heat_of(const scenario *s, double limit_s, const boil_load *l, double *heat_W)
+static int heat_of(const scenario *s, double limit_s, const boil_load *l, size_cell *cell)
 {
     size_case c;
+    boil_holding at = {0};
     int result = size_case_one(s, limit_s, l, &c);
+    const boil_holding_case of = {&s->plant, &c.schedule, c.run, limit_s, false};
     if (result == BOIL_OK)
-        result = boil_heater_size_for_recovery(&s->plant, &c.schedule, &c.run, limit_s, precision, heat_W);
+        result = boil_heater_size_for_recovery(&s->plant, &c.schedule, &c.run, limit_s, precision, &cell->heat_W);
+    if (result == BOIL_OK) {
+        cell->heat_W = boil_heater_rounded_up(cell->heat_W);
+        result = boil_holding_by_all(&of, cell->heat_W, &at);
+    }
     size_case_free(&c);
+    cell->holds = result == BOIL_OK && at.breaks == 0;
     if (!is_no(result))
         return result;
-    *heat_W = (double)NAN;
+    cell->heat_W = (double)NAN;
     return BOIL_OK;
 }
 
@@ -78,9 +97,10 @@ int size_cells_of(const scenario *s, double limit_s, const quantity *heaviness, 
         for (int k = 0; k < SIZE_CELL_PLATES; k++) {
             size_cell *c = &out->cells[out->count++];
             c->plate_m = unit_to_si(DIM_LENGTH, "in", inches[k]);
-            boil_load l = size_case_plate(s, heaviness, c->plate_m);
-            l.mass_kg = c->load_kg = times[i] * l.mass_kg;
-            int result = heat_of(s, limit_s, &l, &c->heat_W);
+            quantity heavy = {.dimension = DIM_MASS, .si = times[i] * size_case_plate(s, heaviness, c->plate_m).mass_kg};
+            boil_load l = size_case_plate(s, &heavy, c->plate_m);
+            c->load_kg = l.mass_kg;
+            int result = heat_of(s, limit_s, &l, c);
             if (result != BOIL_OK)
                 return result;
         }

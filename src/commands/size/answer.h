@@ -4,6 +4,7 @@
 #define COMMANDS_SIZE_ANSWER_H
 
 #include "analysis/heater_window.h"
+#include "analysis/load_size.h"
 #include "base/format.h"
 #include "boilback.h"
 #include "cli/output.h"
@@ -17,9 +18,15 @@ typedef struct {
     boil_schedule schedule; /* the one load's; else the scenario's own, which stays its own */
     double limit_s;         /* longest the boil may be lost */
     boil_run_options run;   /* as everything here is run */
+    boil_plant plant;       /* the scenario's, with as many positions as are counted on */
+    bool counted;           /* their number is worked out from the tank's longer side, not said */
 } size_case;
 
-/* One load of steel plate, at 20 degC: of that mass, or of that mass per volume of bath. */
+/* Baskets of 12 in, 3 in apart and 4 in from the ends, along the longer side [judgement, as shops hang them]; at least one. */
+double size_case_positions(const boil_tank *t);
+void size_case_place(size_case *c, double asked); /* 0: as the scenario says, or as worked out */
+
+/* One load of steel plate, at 20 degC, or as cold as the schedule's first load, and in its basket: of that mass, or of that mass per volume of bath. */
 boil_load size_case_plate(const scenario *s, const quantity *heaviness, double thickness_m);
 
 /* A quarter of an inch thick. `heaviness` NULL: the schedule's loads, or, without any, one as heavy as the scenario's limit.
@@ -43,6 +50,7 @@ enum { SIZE_CELL_LOADS = 3, SIZE_CELL_PLATES = 5 };
 typedef struct {
     double load_kg, plate_m;
     double heat_W; /* NaN: none does */
+    bool holds;    /* and with it the freeboard is left, and the bath in its band */
 } size_cell;
 
 /* The heat for loads of several weights, each in plates of several thicknesses. */
@@ -59,7 +67,9 @@ int size_cells_of(const scenario *s, double limit_s, const quantity *heaviness, 
 
 typedef struct {
     const size_case *size;
-    double times; /* as heavy as planned all loads may be; 0: not even the lightest holds */
+    double times;            /* as heavy as planned all loads may be; 0: not even the lightest holds */
+    boil_holding at, beyond; /* with such loads, and with 1 % heavier ones */
+    double usual_kg;         /* the rule of thumb for so much bath */
 } size_heaviest;
 
 /* BOIL_OK, or a failure. */
@@ -67,8 +77,10 @@ int size_heaviest_of(const size_case *c, size_heaviest *out);
 
 typedef struct {
     const size_case *size;
-    double interval_s;  /* NaN: however long one waits, it does not hold */
-    boil_history proof; /* loads at that interval; none when there is no interval */
+    double interval_s; /* NaN: however long one waits, it does not hold */
+    double soonest_s;  /* for which there is room */
+    boil_holding at, beyond;
+    boil_history proof; /* loads at that interval, by the grave laws; none when there is no interval */
 } size_interval;
 
 /* BOIL_OK, or a failure after which nothing is left to free. */
@@ -88,7 +100,8 @@ bool size_picture(const void *answer, const output *o, picture_format format, pi
 
 /* Four digits, never less than the value: "41.38 kW". */
 formatted_text size_shown_up(unit_system s, unit_dimension d, double si);
-formatted_text size_number_up(unit_system s, unit_dimension d, double si); /* without the unit */
+formatted_text size_shown_down(unit_system s, unit_dimension d, double si); /* three, never more */
+formatted_text size_number_up(unit_system s, unit_dimension d, double si);  /* without the unit */
 
 /* The head of every answer about a case: its title, and what its loads are. */
 void size_report_case(const size_case *c, unit_system s, FILE *to);

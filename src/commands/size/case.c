@@ -1,8 +1,18 @@
 #include "commands/size/answer.h"
 
+#include <math.h>
+
 #include "base/constants.h"
 
 #define QUARTER_INCH_M 6.35e-3
+
+static const boil_action *first_load(const boil_schedule *s)
+{
+    for (size_t i = 0; i < s->count; i++)
+        if (action_load_of(&s->actions[i]) != NULL)
+            return &s->actions[i];
+    return NULL;
+}
 
 boil_load size_case_plate(const scenario *s, const quantity *heaviness, double thickness_m)
 {
@@ -15,15 +25,13 @@ boil_load size_case_plate(const scenario *s, const quantity *heaviness, double t
     l.size_m = thickness_m;
     l.temperature_K = BOIL_ZERO_CELSIUS + 20;
     l.immersed_s = 20 * 60;
+    const boil_action *first = first_load(&s->schedule);
+    if (first != NULL) {
+        const boil_load *own = &first->is.load;
+        l.temperature_K = fmin(l.temperature_K, own->temperature_K);
+        l.basket_kg = own->basket_kg * fmax(1, l.mass_kg / own->mass_kg);
+    }
     return l;
-}
-
-static const boil_action *first_load(const boil_schedule *s)
-{
-    for (size_t i = 0; i < s->count; i++)
-        if (action_load_of(&s->actions[i]) != NULL)
-            return &s->actions[i];
-    return NULL;
 }
 
 /* After a minute of boil, and followed until its boil must be back. */
@@ -32,6 +40,7 @@ boil_outcome size_case_one(const scenario *s, double limit_s, const boil_load *l
     const double first_s = 60;
     boil_action action = {.time_s = first_s, .kind = BOIL_ACTION_LOAD, .is.load = *load};
     *out = (size_case){.scenario = s, .one_load = true, .load = *load, .limit_s = limit_s, .run = boil_run_options_default()};
+    size_case_place(out, 0);
     boil_schedule_init(&out->schedule, first_s + load->immersed_s + limit_s + 60);
     return boil_schedule_add(&out->schedule, &action);
 }
@@ -45,6 +54,7 @@ boil_outcome size_case_of(const scenario *s, double limit_s, const quantity *hea
     }
     *out = (size_case){
         .scenario = s, .load = first->is.load, .schedule = s->schedule, .limit_s = limit_s, .run = boil_run_options_default()};
+    size_case_place(out, 0);
     return BOIL_OK;
 }
 
@@ -54,11 +64,30 @@ void size_case_free(size_case *c)
         boil_schedule_free(&c->schedule);
 }
 
+double size_case_positions(const boil_tank *t)
+{
+    const double inch_m = 0.0254, basket_m = 12 * inch_m, apart_m = 3 * inch_m, end_m = 4 * inch_m;
+    double side_m = t->shape == BOIL_TANK_BOX ? fmax(t->length_m, t->width_m) : t->diameter_m;
+    double places = floor((side_m - 2 * end_m + apart_m) / (basket_m + apart_m) + 1e-9);
+    return fmin(BOIL_POSITIONS_MAX, fmax(1, places));
+}
+
+void size_case_place(size_case *c, double asked)
+{
+    double own = c->scenario->plant.tank.positions;
+    c->plant = c->scenario->plant;
+    c->counted = !(asked > 0 || own > 0);
+    c->plant.tank.positions = asked > 0 ? asked : own > 0 ? own : size_case_positions(&c->plant.tank);
+}
+
 static action_name plate_words(const boil_load *l, unit_system system)
 {
     action_name w;
-    snprintf(w.text, sizeof w.text, "%.20s of %.20s plate at %.20s", SHOWN(system, MASS, l->mass_kg),
-             format_exact(system, DIM_LENGTH, l->size_m).text, SHOWN(system, TEMPERATURE, l->temperature_K));
+    char basket[40] = "";
+    if (l->basket_kg > 0)
+        snprintf(basket, sizeof basket, ", basket %.20s", SHOWN(system, MASS, l->basket_kg));
+    snprintf(w.text, sizeof w.text, "%.20s of %.20s plate at %.20s%s", SHOWN(system, MASS, l->mass_kg),
+             format_exact(system, DIM_LENGTH, l->size_m).text, SHOWN(system, TEMPERATURE, l->temperature_K), basket);
     return w;
 }
 

@@ -7,8 +7,9 @@
 #include "commands/size/sheet.h"
 
 typedef struct {
-    double recover_s; /* 0: the scenario's */
-    quantity load;    /* without text: the schedule's */
+    double recover_s;        /* 0: the scenario's */
+    quantity load;           /* without text: the schedule's */
+    unsigned long positions; /* 0: the scenario's */
     bool table, interval, heaviest, sheet;
     output output;
 } request;
@@ -25,6 +26,8 @@ static const option options[] = {
      INTO(interval)},
     {"heaviest", NULL, "instead: the heaviest loads, with the scenario's heat", OPTION_FLAG, INTO(heaviest)},
     {"sheet", NULL, "instead: the designer's sheet, what to order for this heat", OPTION_FLAG, INTO(sheet)},
+    {"positions", "COUNT", "with --interval: places for loads side by side, instead of the scenario's", OPTION_COUNT,
+     INTO(positions), .within = {"", 1, BOIL_POSITIONS_MAX}},
     OUTPUT_CSV(request, "with --table: also write it as CSV, in SI units; '-' writes it instead of the report"),
     OUTPUT_PLOT_INSTEAD(request, "draw recovery against heat"),
     OUTPUT_UNITS(request, "report"),
@@ -103,6 +106,8 @@ static int answer(void *record, const scenario *s)
     else {
         result = size_case_of(s, limit_s, load, &c);
         if (result == BOIL_OK)
+            size_case_place(&c, (double)r->positions);
+        if (result == BOIL_OK)
             result = (r->sheet      ? answer_sheet
                       : r->interval ? answer_interval
                       : r->heaviest ? answer_heaviest
@@ -120,6 +125,8 @@ static bool one_question(const given *g)
         return program_complain("give one of --table, --interval, --heaviest and --sheet");
     if (instead > 0 && options_given(g, "plot"))
         return program_complain("--plot draws recovery against heat: not with --table, --interval, --heaviest or --sheet");
+    if (options_given(g, "positions") && !options_given(g, "interval"))
+        return program_complain("--positions goes with --interval");
     if (options_given(g, "csv") && !table)
         return program_complain("--csv goes with --table");
     return true;
@@ -137,8 +144,10 @@ const command command_size = {
     .summary = "how much heat the loads need, and how much boils over",
     .description =
         "Runs the scenario again and again, from the calm losses up, to the smallest heat to the tank with which every load "
-        "has the boil back in time; then up to where the bath boils over. A scenario without loads is sized for one: a "
-        "quarter-inch plate of its usual heaviest load. Says so when no heat does both, and what would.",
+        "has the boil back in time, by the likely laws and by the grave ones; then up to where the freeboard is used up, and "
+        "where the bath boils over. The bath begins at its boil and is held as a shop holds it: a valve that holds the "
+        "boiling point takes the place of the schedule's water. A scenario without loads is sized for one: a quarter-inch "
+        "plate of its usual heaviest load. Says so when no heat does both, and what would.",
     .example = PROGRAM_NAME " size tank.bath --recover 2min --load '1 lb per 2 gal'",
     COMMAND_PARTS(size_documents),
 };

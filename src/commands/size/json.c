@@ -20,6 +20,8 @@ WRITES(never_stops, size_answer, bool, boil_heater_window_never_stops(&r->heats)
 TELLS(double, heat_per_bath, size_answer, r->heats.heat_W / r->heats.calm.volume_m3)
 TELLS(bool, is_found, size_answer, r->heats.found == BOIL_WINDOW_FOUND)
 TELLS(double, heaviest_load, size_heaviest, r->times * r->size->load.mass_kg)
+TELLS(double, places, size_interval, r->size->plant.tank.positions)
+WRITES(counted, size_interval, bool, r->size->counted)
 TELLS(double, equal_load, size_interval, r->size->load.mass_kg)
 
 typedef struct {
@@ -50,7 +52,7 @@ static void loads(json *j, const char *name, const void *record)
 /* clang-format off */
 #define RECORD boil_window_end
 static const field end[] = {
-    GIVEN(FIELD_TEXT, "rim", NULL, rim, "boils over above, boils over (whatever the heat), never, or out of range"),
+    GIVEN(FIELD_TEXT, "rim", NULL, rim, "boils over above (or too little freeboard), boils over (whatever the heat), never, or out of range"),
     SAME(from_W, "least heat of the window; null: there is none"), SAME(heat_W, "most heat of the window"), FIELDS_END};
 #undef RECORD
 
@@ -64,6 +66,12 @@ static const field calm[] = {
     FIELDS_END};
 #undef RECORD
 
+#define RECORD boil_holding
+static const field holding[] = {
+    SAME(slowest_s, "slowest return of the boil; null: not back"), SAME(freeboard_min_m, "least freeboard"),
+    SAME(end_K, "boiling point at the end"), SAME(end_level_m, "still level at the end"), FIELDS_END};
+#undef RECORD
+
 #define RECORD size_answer
 static const field heat[] = {
     NUMBER("heat_W", heats.heat_W, "heat to the tank that suffices"),
@@ -75,8 +83,11 @@ static const field heat[] = {
     OBJECT("calm", heats.calm, calm, "the bath as it stands there boiling, nothing going in"),
     OBJECT("likely", heats.likely, end, "the window between recovery and rim, likely laws"),
     OBJECT("possible", heats.possible, end, "the same, with the grave laws"),
+    OBJECT("freeboard_likely", heats.leaves_likely, end, "the window between recovery and the freeboard asked for, likely laws"),
+    OBJECT("freeboard_possible", heats.leaves_possible, end, "the same, with the grave laws"),
+    OBJECT("at", heats.at, holding, "with that heat, all laws"),
     GIVEN(FIELD_BOOL, "never_stops_the_boil", NULL, never_stops, "with this heat no load stops the boil at all"),
-    NUMBER("freeboard_min_m", heats.proof.summary.freeboard_min_m.value, "least freeboard with this heat"),
+    NUMBER("freeboard_min_m", heats.at.freeboard_min_m, "least freeboard with this heat"),
     NUMBER("steam_peak_kg_s", heats.proof.summary.steam_peak_kg_s.value, "most steam with this heat"),
     GIVEN(FIELD_LIST, "loads", load_fields, loads, "the loads with this heat"), FIELDS_END};
 
@@ -88,7 +99,7 @@ static const field heat[] = {
 static const field answer[] = {
     CASE_FIELDS, GIVEN(FIELD_BOOL, "one_load", NULL, one_load, "one load into the steady boil, not the schedule's"),
     WORD("found", heats.found, founds, "whether a heat brings every boil back in time"),
-    GIVEN(FIELD_BOOL, "window_shut", NULL, window_shut, "no heat brings the boil back in time and stays below the rim"),
+    GIVEN(FIELD_BOOL, "window_shut", NULL, window_shut, "no heat brings the boil back in time and leaves the freeboard"),
     PART_IF(heat, is_found),
     NUMBER("opening_load_share", heats.opening_load,
            "where the window is shut: share of the load that opens it; null: none tried"),
@@ -98,19 +109,25 @@ static const field answer[] = {
 #define RECORD size_heaviest
 static const field heaviest[] = {
     CASE_FIELDS, NUMBER("times", times, "all loads may be so many times as heavy; 0: not even the lightest"),
-    WORKED_OUT("heaviest_kg", heaviest_load, "the first load then"), FIELDS_END};
+    WORKED_OUT("heaviest_kg", heaviest_load, "the first load then"), OBJECT("at", at, holding, "with such loads, all laws"),
+    OBJECT("beyond", beyond, holding, "with 1 % heavier ones"), FIELDS_END};
 #undef RECORD
 
 #define RECORD size_interval
 static const field interval[] = {
     CASE_FIELDS, NUMBER("interval_s", interval_s, "shortest time between equal loads; null: however long, none does"),
-    WORKED_OUT("load_kg", equal_load, "one of them"), FIELDS_END};
+    WORKED_OUT("load_kg", equal_load, "one of them"), WORKED_OUT("positions", places, "places for loads"),
+    GIVEN(FIELD_BOOL, "positions_worked_out", NULL, counted, "from the tank's longer side, since nothing says"),
+    SAME(soonest_s, "shortest time between loads for which there is room"),
+    OBJECT("at", at, holding, "with loads at that interval, all laws"), OBJECT("beyond", beyond, holding, "1 % sooner"),
+    FIELDS_END};
 #undef RECORD
 
 #define RECORD size_cell
 static const field cell[] = {
     SAME(load_kg, "mass of one load"), SAME(plate_m, "thickness of its plate"),
-    SAME(heat_W, "heat to the tank that brings the boil back in time; null or empty: none does"), FIELDS_END};
+    SAME(heat_W, "heat to the tank that brings the boil back in time; null or empty: none does"),
+    SAME(holds, "whether that leaves the freeboard as well"), FIELDS_END};
 #undef RECORD
 
 #define RECORD size_cells

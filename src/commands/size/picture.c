@@ -21,10 +21,7 @@ static void say(const writing *w, FILE *to)
     else if (a->heats.found != BOIL_WINDOW_FOUND)
         snprintf(text, sizeof text, "No heat brings the boil back within %s after every load", limit.text);
     else if (boil_heater_window_shut(&a->heats))
-        snprintf(text, sizeof text, "No heat does both: back within %s, and below the rim", limit.text);
-    else if (boil_window_end_surges(&a->heats.likely, a->heats.heat_W))
-        snprintf(text, sizeof text, "%s to the tank bring every boil back within %s and stay below the rim",
-                 size_shown_up(w->system, DIM_POWER, a->heats.likely.from_W).text, limit.text);
+        snprintf(text, sizeof text, "No heat does both: back within %s, and the freeboard left", limit.text);
     else
         snprintf(text, sizeof text, "%s to the tank bring every boil back within %s",
                  size_shown_up(w->system, DIM_POWER, a->heats.heat_W).text, limit.text);
@@ -42,11 +39,6 @@ static void end_rows(const writing *w, FILE *to, const char *name, const boil_wi
                                                    : "boils too strong to be known before it boils over";
     snprintf(text, sizeof text, "%s: %s%s%s", run, words, at ? " " : "", at ? SHOWN(w->system, POWER, e->heat_W) : "");
     picture_row(to, name, e->from_W, at ? e->heat_W : (double)NAN, text);
-    if (!boil_window_end_surges(e, w->a->heats.heat_W))
-        return;
-    snprintf(text, sizeof text, "%s: boils over below %s, from water afloat", run,
-             size_shown_up(w->system, DIM_POWER, e->from_W).text);
-    picture_row(to, "surge", e->from_W, 0, text);
 }
 
 static void lines(const writing *w, FILE *to)

@@ -26,6 +26,19 @@ formatted_text size_number_up(unit_system s, unit_dimension d, double si)
     return t;
 }
 
+formatted_text size_shown_down(unit_system s, unit_dimension d, double si)
+{
+    formatted_text t;
+    double x = unit_from_si(d, format_unit(s, d), si);
+    if (!(isfinite(x) && x > 0))
+        return (formatted_text){"-"};
+    int decimals = 2 - (int)floor(log10(x));
+    double scale = pow(10, decimals);
+    snprintf(t.text, sizeof t.text, "%.*f %.12s", decimals > 0 ? decimals : 0, floor(x * scale + 1e-6) / scale,
+             format_unit(s, d));
+    return t;
+}
+
 formatted_text size_shown_up(unit_system s, unit_dimension d, double si)
 {
     formatted_text t;
@@ -46,7 +59,19 @@ static void verdict_shut(const writing *w)
 {
     const size_answer *a = w->a;
     formatted_text limit = format_duration(a->size->limit_s);
-    if (a->heats.found == BOIL_WINDOW_FOUND)
+    const boil_holding *at = &a->heats.at;
+    if (a->heats.found == BOIL_WINDOW_FOUND && !(at->breaks & BOIL_BREAKS_FREEBOARD))
+        report_verdict(w->to,
+                       "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that the "
+                       "water does not hold the strength",
+                       heat_words(w, a->heats.heat_W).text, limit.text);
+    else if (a->heats.found == BOIL_WINDOW_FOUND && at->freeboard_min_m > 0)
+        report_verdict(w->to,
+                       "No heat does both: it takes %s to the tank to bring every boil back within %s, and that leaves %s "
+                       "of freeboard, not %s",
+                       heat_words(w, a->heats.heat_W).text, limit.text, SHOWN(w->system, LENGTH, at->freeboard_min_m),
+                       SHOWN(w->system, LENGTH, a->size->scenario->plant.limits.freeboard_m));
+    else if (a->heats.found == BOIL_WINDOW_FOUND)
         report_verdict(w->to,
                        "No heat does both: it takes %s to the tank to bring every boil back within %s, and with that it "
                        "boils over",
@@ -61,17 +86,10 @@ static void verdict_shut(const writing *w)
 static void verdict_open(const writing *w)
 {
     const size_answer *a = w->a;
-    const boil_window_end *e = &a->heats.possible;
+    const boil_window_end *e = &a->heats.leaves_possible;
     char over[120] = "";
-    if (boil_window_end_surges(&a->heats.likely, a->heats.heat_W))
-        TEXT_ADD(over, ", but with that it boils over: it takes %s",
-                 size_shown_up(w->system, DIM_POWER, a->heats.likely.from_W).text);
-    else if (boil_window_end_shut(e))
-        TEXT_ADD(over, "; with that it may boil over");
-    else if (boil_window_end_surges(e, a->heats.heat_W))
-        TEXT_ADD(over, "; with less than %s it may boil over", size_shown_up(w->system, DIM_POWER, e->from_W).text);
-    else if (e->rim == BOIL_RIM_AT)
-        TEXT_ADD(over, "; it may boil over above %s", SHOWN(w->system, POWER, e->heat_W));
+    if (e->rim == BOIL_RIM_AT)
+        TEXT_ADD(over, "; above %s too little freeboard may be left", size_shown_down(w->system, DIM_POWER, e->heat_W).text);
     report_verdict(w->to, "%s to the tank bring every boil back within %s%s", heat_words(w, a->heats.heat_W).text,
                    format_duration(a->size->limit_s).text, over);
 }
@@ -138,28 +156,28 @@ static void calm_boil(const writing *w)
     quantity_line(w, "freeboard", DIM_LENGTH, c->freeboard_m, "");
 }
 
-static void end_line(const writing *w, const char *name, const boil_window_end *e)
+static void end_line(const writing *w, const char *name, const boil_window_end *e, const char *more)
 {
-    char least[40];
-    snprintf(least, sizeof least, "%.20s, at least", name);
-    if (boil_window_end_shut(e)) {
-        listing_both(w->to, name, "none", "none", "it boils over with the heat above already, and with more");
-        return;
-    }
-    if (boil_window_end_surges(e, w->a->heats.heat_W))
-        up_line(w, least, e->from_W, "with less, water that floats surges over the rim");
-    if (e->rim == BOIL_RIM_AT)
-        quantity_line(w, name, DIM_POWER, e->heat_W, "with more it boils over");
+    if (boil_window_end_shut(e))
+        listing_both(w->to, name, "none", "none", "the heat above is too much already");
+    else if (e->rim == BOIL_RIM_AT)
+        listing_both(w->to, name, size_shown_down(UNITS_US, DIM_POWER, e->heat_W).text,
+                     size_shown_down(UNITS_SI, DIM_POWER, e->heat_W).text, more);
     else
         listing_both(w->to, name, "any", "any",
-                     e->rim == BOIL_RIM_NEVER ? "it never boils over" : "until it has boiled too strong to be known");
+                     e->rim == BOIL_RIM_NEVER ? "never too much" : "until it has boiled too strong to be known");
 }
 
 static void window(const writing *w)
 {
+    const boil_heater_window *h = &w->a->heats;
+    fprintf(w->to, "\nMost heat to the tank that leaves %s of freeboard\n",
+            SHOWN(w->system, LENGTH, w->a->size->scenario->plant.limits.freeboard_m));
+    end_line(w, "likely", &h->leaves_likely, "");
+    end_line(w, "possible", &h->leaves_possible, "count on this one");
     fputs("\nMost heat to the tank that stays below the rim\n", w->to);
-    end_line(w, "likely", &w->a->heats.likely);
-    end_line(w, "possible", &w->a->heats.possible);
+    end_line(w, "likely", &h->likely, "with more it boils over");
+    end_line(w, "possible", &h->possible, "with more it may boil over");
     report_paragraph(w->to, "Likely: with the likely laws of mixing; possible: with the grave ones.");
 }
 
@@ -200,7 +218,7 @@ static formatted_text back_words(const boil_load_result *r)
 static void proof(const writing *w)
 {
     const size_answer *a = w->a;
-    fputs("\nThe run at that heat\n", w->to);
+    fputs("\nThe gravest run at that heat\n", w->to);
     fprintf(w->to, " %8s  %-40s %10s %12s\n", "time", "load", "back after", "at 1 % less");
     for (size_t i = 0; i < a->heats.proof.loads_count && i < LOADS_LISTED; i++)
         fprintf(w->to, " %8s  %s %10s %12s\n",
@@ -210,9 +228,10 @@ static void proof(const writing *w)
     if (a->heats.proof.loads_count > LOADS_LISTED)
         fprintf(w->to, " ... and %zu loads more; slowest %s\n", a->heats.proof.loads_count - LOADS_LISTED,
                 format_duration(boil_history_recoveries(&a->heats.proof, a->size->limit_s).slowest_s).text);
-    report_paragraph(w->to, "least freeboard %s; most steam %s",
-                     SHOWN(w->system, LENGTH, a->heats.proof.summary.freeboard_min_m.value),
-                     SHOWN(w->system, MASS_FLOW, a->heats.proof.summary.steam_peak_kg_s.value));
+    report_paragraph(w->to, "least freeboard %s; most steam %s; ends boiling at %s with %s in the tank, at rest",
+                     SHOWN(w->system, LENGTH, a->heats.at.freeboard_min_m),
+                     SHOWN(w->system, MASS_FLOW, a->heats.proof.summary.steam_peak_kg_s.value),
+                     SHOWN(w->system, TEMPERATURE, a->heats.at.end_K), SHOWN(w->system, LENGTH, a->heats.at.end_level_m));
     if (boil_heater_window_never_stops(&a->heats))
         report_paragraph(w->to, "With this heat the load never stops the boil: it takes heat more slowly than the bath can "
                                 "spare it. With 1 %% less the boil is lost, and comes back only when the steel is nearly hot.");
@@ -225,6 +244,9 @@ void size_report_case(const size_case *c, unit_system s, FILE *to)
         report_paragraph(to, "one load into the steady boil: %s", text_plain(size_case_words(c, s, 0).text).text);
     else
         report_paragraph(to, "with all that is done in the scenario");
+    report_paragraph(to, c->scenario->plant.control.mode == BOIL_WATER_CONTROL_NONE
+                             ? "From the boil on, held by a valve that holds the boiling point, in place of any water poured"
+                             : "From the boil on, held by the scenario's own valve and what it pours");
 }
 
 void size_report(const void *answer, const output *o, FILE *to)
@@ -262,9 +284,10 @@ void size_table_report(const void *answer, const output *o, FILE *to)
     for (size_t i = 0; i < t->count; i++) {
         if (i % SIZE_CELL_PLATES == 0)
             fprintf(to, "\n %-14s", SHOWN(s, MASS, t->cells[i].load_kg));
-        fprintf(to, " %10s", size_number_up(s, DIM_POWER, t->cells[i].heat_W).text);
+        fprintf(to, " %9s%c", size_number_up(s, DIM_POWER, t->cells[i].heat_W).text,
+                !isnan(t->cells[i].heat_W) && !t->cells[i].holds ? '*' : ' ');
     }
     fputs("\n\n", to);
-    report_paragraph(to, "The rim is not looked at here; 'size' without --table does. A dash: no heat does.");
+    report_paragraph(to, "A star: with that heat less freeboard is left than is asked for. A dash: no heat does.");
     report_caution(to);
 }

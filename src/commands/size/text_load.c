@@ -16,8 +16,36 @@ static void heaviest_lines(const size_heaviest *h, unit_system s, FILE *to)
         if (action_load_of(a) == NULL)
             continue;
         fprintf(to, " %8s  %s %12s\n", format_clock(c->one_load ? 0 : c->scenario->start_s, a->time_s).text,
-                text_fitted(size_case_words(c, s, load++).text, 44).text, SHOWN(s, MASS, h->times * a->is.load.mass_kg));
+                text_fitted(size_case_words(c, s, load++).text, 44).text,
+                size_shown_down(s, DIM_MASS, h->times * a->is.load.mass_kg).text);
     }
+}
+
+/* Finer than elsewhere: the two that are told stand close. */
+static formatted_text slowest(const boil_holding *a)
+{
+    formatted_text t;
+    if (!(a->slowest_s < 600))
+        return isnan(a->slowest_s) ? (formatted_text){"not back"} : format_duration(a->slowest_s);
+    snprintf(t.text, sizeof t.text, "%.1f s", a->slowest_s);
+    return t;
+}
+
+/* A limit that little more steel leaps far over is no place to stand. */
+static void edge(const boil_holding *at, const boil_holding *beyond, double limit_s, const char *more, unit_system s, FILE *to)
+{
+    bool cliff = !(beyond->slowest_s <= 1.25 * limit_s);
+    report_paragraph(
+        to, "Slowest back after %s, least freeboard %s; %s: %s, %s%s. Ends boiling at %s with %s in the tank, at rest.",
+        slowest(at).text, SHOWN(s, LENGTH, at->freeboard_min_m), more, slowest(beyond).text,
+        SHOWN(s, LENGTH, beyond->freeboard_min_m), cliff ? ": a cliff, so stay well away from it" : "",
+        SHOWN(s, TEMPERATURE, at->end_K), SHOWN(s, LENGTH, at->end_level_m));
+}
+
+static void thumb(double mass_kg, double usual_kg, const char *what, unit_system s, FILE *to)
+{
+    if (mass_kg > usual_kg)
+        report_paragraph(to, "%s is more than the rule of thumb for so much bath, %s.", what, SHOWN(s, MASS, usual_kg));
 }
 
 void size_heaviest_report(const void *answer, const output *o, FILE *to)
@@ -26,13 +54,18 @@ void size_heaviest_report(const void *answer, const output *o, FILE *to)
     unit_system s = o->system;
     formatted_text limit = format_duration(h->size->limit_s);
     if (h->times > 0)
-        report_verdict(to, "All loads may be x%.3f as heavy: up to %s, back within %s and below the rim",
-                       floor(h->times * 1000) / 1000, SHOWN(s, MASS, h->times * h->size->load.mass_kg), limit.text);
+        report_verdict(to, "All loads may be x%.3f as heavy: up to %s, back within %s and with the freeboard left",
+                       floor(h->times * 1000) / 1000, size_shown_down(s, DIM_MASS, h->times * h->size->load.mass_kg).text,
+                       limit.text);
     else
-        report_verdict(to, "With this heat not even the lightest load has the boil back within %s below the rim", limit.text);
+        report_verdict(to, "With this heat not even the lightest load has the boil back within %s with the freeboard left",
+                       limit.text);
     size_report_case(h->size, s, to);
-    if (h->times > 0)
+    if (h->times > 0) {
         heaviest_lines(h, s, to);
+        edge(&h->at, &h->beyond, h->size->limit_s, "1 % heavier", s, to);
+        thumb(h->times * h->size->load.mass_kg, h->usual_kg, "That", s, to);
+    }
     report_caution(to);
 }
 
@@ -42,9 +75,27 @@ static void interval_proof(const boil_history *h, unit_system s, FILE *to)
     for (size_t i = h->loads_count - REPEATS_LISTED; i < h->loads_count; i++)
         fprintf(to, " %8s %10s\n", format_duration(h->loads[i].time_s).text,
                 isnan(h->loads[i].boil_lost_s) ? "kept" : format_duration(h->loads[i].recovery_s).text);
-    report_paragraph(to, "boiling between %s and %s; water %s in all, let in by a valve that holds the boiling point",
-                     SHOWN(s, TEMPERATURE, h->summary.temperature_min_K.value),
-                     SHOWN(s, TEMPERATURE, h->summary.temperature_max_K.value), SHOWN(s, MASS, h->summary.water_controlled_kg));
+    report_paragraph(
+        to, "By the gravest run: boiling between %s and %s; water %s in all, let in by a valve that holds the boiling point",
+        SHOWN(s, TEMPERATURE, h->summary.temperature_min_K.value), SHOWN(s, TEMPERATURE, h->summary.temperature_max_K.value),
+        SHOWN(s, MASS, h->summary.water_controlled_kg));
+}
+
+static void places(const size_interval *i, unit_system s, FILE *to)
+{
+    const size_case *c = i->size;
+    double stay_s = c->load.immersed_s, usual_kg = size_case_plate(c->scenario, NULL, c->load.size_m).mass_kg;
+    if (!(i->interval_s > 0) || !isfinite(stay_s))
+        return;
+    double in = ceil((stay_s + c->load.lowering_s) / i->interval_s - 1e-6);
+    report_paragraph(
+        to, "%.0f places%s, each load in for %s: %.0f in at once, %.3g loads and %s of parts an hour. %s",
+        c->plant.tank.positions,
+        c->counted ? " (12 in baskets along the longer side, since neither [tank] positions nor --positions says)" : "",
+        format_duration(stay_s).text, in, 3600 / i->interval_s, SHOWN(s, MASS, 3600 / i->interval_s * c->load.mass_kg),
+        i->interval_s <= 1.001 * i->soonest_s ? "The places set the interval, not the heat."
+                                              : "The heat sets the interval, not the places.");
+    thumb(in * c->load.mass_kg, usual_kg, "All that is in at once", s, to);
 }
 
 void size_interval_report(const void *answer, const output *o, FILE *to)
@@ -53,20 +104,18 @@ void size_interval_report(const void *answer, const output *o, FILE *to)
     unit_system s = o->system;
     formatted_text limit = format_duration(i->size->limit_s);
     if (i->interval_s > 0)
-        report_verdict(to, "A load every %s, and no sooner, has the boil back within %s each time and stays in the band",
+        report_verdict(to, "A load every %s, and no sooner, has the boil back within %s each time",
                        format_duration(i->interval_s).text, limit.text);
     else
-        report_verdict(to, "However long one waits between them, such loads do not have the boil back within %s in the band",
-                       limit.text);
+        report_verdict(
+            to, "However long one waits between them, such loads do not hold: back within %s, in the band, the freeboard left",
+            limit.text);
     report_title(to, i->size->scenario->title);
     report_paragraph(to, "equal loads: %s", text_plain(size_case_words(i->size, s, 0).text).text);
-    double stay_s = i->size->load.immersed_s;
-    if (i->interval_s < stay_s && isfinite(stay_s))
-        report_paragraph(to,
-                         "Each stays in for %s, so that %.0f are in at once: if they do not fit, the tank and not the heat "
-                         "sets the interval.",
-                         format_duration(stay_s).text, ceil(stay_s / i->interval_s));
+    places(i, s, to);
     if (i->interval_s > 0)
         interval_proof(&i->proof, s, to);
+    if (i->interval_s > 0)
+        edge(&i->at, &i->beyond, i->size->limit_s, "1 % sooner", s, to);
     report_caution(to);
 }

@@ -1,0 +1,154 @@
+#include "sizing/holding.h"
+
+#include <math.h>
+
+#include "base/constants.h"
+#include "case/schedule.h"
+#include "equipment/heater.h"
+#include "equipment/water_control.h"
+#include "properties/water.h"
+#include "simulate/run.h"
+
+static bool is_followed(const boil_schedule *s, const boil_action *a)
+{
+    for (size_t i = 0; i < s->count; i++)
+        if (s->actions[i].wait.follows && s->actions[i].wait.after == a->order)
+            return true;
+    return false;
+}
+
+/* What another action follows stays, as a drop. */
+boil_outcome boil_holding_schedule(const boil_plant *p, const boil_schedule *s, boil_schedule *out)
+{
+    const double drop_kg = 1e-6;
+    boil_outcome outcome = boil_schedule_copy(s, out);
+    if (outcome != BOIL_OK || p->control.mode != BOIL_WATER_CONTROL_NONE)
+        return outcome;
+    size_t kept = 0;
+    for (size_t i = 0; i < out->count; i++) {
+        boil_action a = out->actions[i];
+        bool water = a.kind == BOIL_ACTION_WATER;
+        if (water && !is_followed(s, &a))
+            continue;
+        if (water)
+            a.is.water.mass_kg = drop_kg;
+        out->actions[kept++] = a;
+    }
+    out->count = kept;
+    return BOIL_OK;
+}
+
+boil_outcome boil_holding_brief(const boil_schedule *held, double limit_s, boil_schedule *out)
+{
+    const boil_action *heaviest = NULL;
+    boil_outcome outcome = boil_schedule_copy(held, out);
+    for (size_t i = 0; i < out->count; i++) {
+        const boil_action *a = &out->actions[i];
+        if (a->kind == BOIL_ACTION_LOAD && (heaviest == NULL || a->is.load.mass_kg > heaviest->is.load.mass_kg))
+            heaviest = a;
+    }
+    if (outcome != BOIL_OK || heaviest == NULL || heaviest->wait.state != BOIL_WAIT_NONE || heaviest->wait.follows)
+        return outcome;
+    double stay_s = fmin(heaviest->is.load.immersed_s, 30 * 60) + 2 * heaviest->is.load.lowering_s;
+    out->duration_s = fmin(out->duration_s, heaviest->time_s + fmax(stay_s, limit_s) + 60);
+    while (out->count > 0 && out->actions[out->count - 1].time_s > out->duration_s)
+        out->count--;
+    return BOIL_OK;
+}
+
+static boil_water_control valve(const boil_plant *p, double heat_W, double boiling_point_K)
+{
+    boil_water_control c = boil_water_control_default();
+    double water_K = fmax(p->ambient.temperature_K, BOIL_ZERO_CELSIUS);
+    double vapour_J_kg = boil_water_enthalpy(boiling_point_K) + boil_water_latent_heat(boiling_point_K);
+    c.mode = BOIL_WATER_CONTROL_ON_OFF;
+    c.set_point_K = boiling_point_K;
+    c.rate_kg_s = fmin(10, fmax(3e-5, 3 * heat_W / (vapour_J_kg - boil_water_enthalpy(water_K))));
+    c.water_K = water_K;
+    return c;
+}
+
+boil_outcome boil_holding_plant(const boil_plant *p, double heat_W, boil_plant *out)
+{
+    boil_initial_state bath;
+    *out = *p;
+    out->charge.temperature_K = 0;
+    out->afloat.mass_kg = out->crust_kg = 0;
+    boil_outcome outcome = boil_plant_initial(out, &bath);
+    if (outcome != BOIL_OK)
+        return outcome;
+    if (heat_W > 0)
+        out->heater = boil_heater_sized(&p->heater, heat_W, bath.boiling_point_K);
+    if (p->control.mode == BOIL_WATER_CONTROL_NONE)
+        out->control = valve(p, boil_heater_output(&out->heater, 1, bath.boiling_point_K), bath.boiling_point_K);
+    return BOIL_OK;
+}
+
+boil_outcome boil_holding_run(const boil_holding_case *c, double heat_W, boil_closures laws, boil_history *out)
+{
+    boil_plant held;
+    boil_run_options o = c->run;
+    o.closures = laws;
+    o.row_interval_s = 0;
+    boil_outcome outcome = boil_holding_plant(c->plant, heat_W, &held);
+    return outcome == BOIL_OK ? boil_run_unchecked(&held, c->schedule, &o, out) : outcome;
+}
+
+static unsigned recoveries(const boil_holding_case *c, const boil_history *h)
+{
+    for (size_t i = 0; i < h->loads_count; i++)
+        if (!(h->loads[i].recovery_s <= c->limit_s) || (c->spaced && h->loads[i].was_quiet))
+            return BOIL_BREAKS_RECOVERY;
+    return 0;
+}
+
+/* One that was charged beyond its band is held where it was. */
+static unsigned band(const boil_limits *l, const boil_summary *s)
+{
+    const double swings_K = 3, began_K = s->boiling_point_start_K;
+    double low = fmin(l->boiling_point_low_K, began_K - swings_K), high = fmax(l->boiling_point_high_K, began_K + swings_K);
+    return (s->temperature_min_K.value < low ? BOIL_BREAKS_WEAK : 0) |
+           (s->temperature_max_K.value > high ? BOIL_BREAKS_STRONG : 0);
+}
+
+static boil_holding told(const boil_holding_case *c, const boil_history *h)
+{
+    const boil_summary *s = &h->summary;
+    boil_holding a = {.slowest_s = boil_history_recoveries(h, c->limit_s).slowest_s,
+                      .freeboard_min_m = s->freeboard_min_m.value,
+                      .end_K = s->boiling_point_end_K,
+                      .end_level_m = s->still_level_end_m};
+    a.breaks = recoveries(c, h) | band(&c->plant->limits, s);
+    if (!(a.freeboard_min_m >= c->plant->limits.freeboard_m))
+        a.breaks |= BOIL_BREAKS_FREEBOARD;
+    if (h->end != BOIL_RUN_DONE)
+        a.breaks |= BOIL_BREAKS_RECOVERY | (h->end == BOIL_RUN_FULL ? BOIL_BREAKS_FREEBOARD : BOIL_BREAKS_KNOWN);
+    return a;
+}
+
+boil_outcome boil_holding_by(const boil_holding_case *c, double heat_W, boil_closures laws, boil_holding *out)
+{
+    boil_history h;
+    boil_outcome outcome = boil_holding_run(c, heat_W, laws, &h);
+    if (outcome != BOIL_OK)
+        return outcome;
+    *out = told(c, &h);
+    boil_history_free(&h);
+    return BOIL_OK;
+}
+
+boil_outcome boil_holding_by_all(const boil_holding_case *c, double heat_W, boil_holding *out)
+{
+    static const boil_closures others[] = {BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_LIKELY};
+    boil_outcome outcome = boil_holding_by(c, heat_W, BOIL_CLOSURES_GRAVE, out);
+    for (size_t i = 0; i < sizeof others / sizeof others[0] && outcome == BOIL_OK; i++) {
+        boil_holding other;
+        outcome = boil_holding_by(c, heat_W, others[i], &other);
+        if (outcome != BOIL_OK)
+            return outcome;
+        out->breaks |= other.breaks;
+        out->slowest_s = isnan(other.slowest_s) || isnan(out->slowest_s) ? (double)NAN : fmax(out->slowest_s, other.slowest_s);
+        out->freeboard_min_m = fmin(out->freeboard_min_m, other.freeboard_min_m);
+    }
+    return outcome;
+}

@@ -1,0 +1,1 @@
+boilback size trough.bath --positions 3
