@@ -1310,13 +1310,17 @@ BOIL_PUBLIC boil_outcome boil_heater_size_below_rim(const boil_plant *p, const b
 BOIL_PUBLIC boil_outcome boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                                         double from_W, double *heat_W);
 
-/* Largest number of times as heavy as planned all loads may be so that it holds; to 0.2 %, from the lower side.
+/* Sizes are judged as model/sizing/holding.h says: the bath held at its strength by a valve, by the grave laws as by the likely ones,
+   recovery, freeboard and band of each.
+
+   Largest number of times as heavy as planned all loads may be (and their baskets, where they get heavier) so that it holds; to
+   0.2 %, from the lower side.
    BOIL_NO_ROOT when not even a thousandth does; BOIL_OUT_OF_RANGE when a run leaves the properties' range first. */
 BOIL_PUBLIC boil_outcome boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                                  double limit_s, double *times);
 
-/* Shortest interval, s, between loads like this, on the watered plant, so that it holds, no load meets a quiet bath, and the
-   boiling bath stays in its temperature band; to 1 %, from the upper side. BOIL_NO_ROOT when twelve hours are too short. */
+/* Shortest interval, s, between loads like this, on the watered plant, so that it holds, no load meets a quiet bath and none lacks a
+   place ([tank] positions); to 1 %, from the upper side. BOIL_NO_ROOT when twelve hours are too short. */
 BOIL_PUBLIC boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load *l, const boil_run_options *o,
                                                  double limit_s, double *interval_s);
 

@@ -14,6 +14,23 @@
 /* Of evaporation, draught, the parts' temperature and the boiling point over their ranges, on a trough: sqrt(9.6^2 + 7.2^2 + 5.2^2 + 0.8^2) %. */
 static const double margin_of_doubt = 0.131;
 
+static bool is_below(const boil_window_end *e, double heat_W)
+{
+    return e->rim == BOIL_RIM_AT && e->heat_W < heat_W;
+}
+
+static void rim_with(sheet *s, const boil_heater_window *w, double design_W)
+{
+    if (boil_window_end_shut(&w->likely))
+        sheet_say(s, SHEET_WARNING, "with the heat that is needed it boils over: see 'size' without --sheet");
+    else if (is_below(&w->likely, design_W))
+        sheet_say(s, SHEET_WARNING, "with the design heat it boils over: a higher rim or lighter loads");
+    else if (boil_window_end_shut(&w->leaves_likely) || is_below(&w->leaves_likely, design_W))
+        sheet_say(s, SHEET_WARNING, "with the design heat too little freeboard is left: a higher rim or lighter loads");
+    else if (boil_window_end_shut(&w->possible) || is_below(&w->possible, design_W))
+        sheet_say(s, SHEET_NOTICE, "with the design heat it may boil over: see 'size' without --sheet");
+}
+
 static void own_heat(sheet *s)
 {
     const sheet_facts *f = &s->facts;
@@ -22,13 +39,7 @@ static void own_heat(sheet *s)
         sheet_say(s, SHEET_WARNING, "the scenario's own heater gives less than is needed");
     else if (own < f->design_W)
         sheet_say(s, SHEET_NOTICE, "the scenario's own heater gives less than the design heat");
-    if (boil_window_end_shut(&f->size->heats.likely))
-        sheet_say(s, SHEET_WARNING, "with the heat that is needed it boils over: see 'size' without --sheet");
-    else if (boil_window_end_surges(&f->size->heats.likely, f->design_W) ||
-             (f->size->heats.likely.rim == BOIL_RIM_AT && f->size->heats.likely.heat_W < f->design_W))
-        sheet_say(s, SHEET_WARNING, "with the design heat it boils over: a higher rim or lighter loads");
-    else if (f->size->heats.possible.rim == BOIL_RIM_AT && !(f->size->heats.possible.heat_W >= f->design_W))
-        sheet_say(s, SHEET_NOTICE, "with the design heat it may boil over: see 'size' without --sheet");
+    rim_with(s, &f->size->heats, f->design_W);
 }
 
 void sheet_heat(sheet *s)

@@ -225,11 +225,12 @@ static boil_outcome heaviest(const boil_plant *p, const boil_schedule *s, const 
 
 static boil_outcome interval(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *answer)
 {
-    boil_plant watered;
+    boil_plant tall = *p, watered; /* the low one leaves no freeboard */
     boil_load l = s->actions[0].is.load;
+    tall.tank.depth_m += 0.5;
     l.mass_kg /= 4;
     l.immersed_s = 60;
-    boil_outcome outcome = boil_load_size_watered(p, &watered);
+    boil_outcome outcome = boil_load_size_watered(&tall, &watered);
     return outcome == BOIL_OK ? boil_load_size_interval(&watered, &l, o, 120, answer) : outcome;
 }
 
