@@ -199,7 +199,12 @@ static void unknown_metal(const cursor *c, size_t length)
     for (size_t i = 0; i < REFUSED; i++)
         words_consider(&n, refused[i].name);
     const char *reason = n.word != NULL ? reason_of(n.word, strlen(n.word)) : NULL;
-    if (reason != NULL)
+    if (words_taken(c->at, c->end, "of") > 0)
+        cursor_error(c, c->at,
+                     "'%s': a load is told by its shape, not by what the parts are: ', plate 1/8 in' (brackets and sheet, as "
+                     "thick as the steel is), ', bar', ', ball' or ', tube'; a name goes behind 'as'",
+                     q.text);
+    else if (reason != NULL)
         cursor_error(c, c->at, "unknown metal '%s'; if %s is meant: it %s", q.text, n.word, reason);
     else
         cursor_error(c, c->at, "unknown metal '%s'; only steel and iron may enter%s", q.text, words_suggestion(&n).text);

@@ -25,7 +25,7 @@ static void fill_schedule(boil_schedule *s, double late_s, double late_kg)
     boil_action tap = two_gallons_action(40, 400);
     tap.pour.while_boiling = true;
     boil_action bail = {.time_s = 320, .kind = BOIL_ACTION_BAIL, .name = 2, .is = {.take = {0.01, 60}}};
-    boil_action run_back = {.time_s = 500, .kind = BOIL_ACTION_RETURN, .name = 2, .is = {.back = {60}}};
+    boil_action run_back = {.time_s = 500, .kind = BOIL_ACTION_RETURN, .name = 2, .is = {.back = {.over_s = 60}}};
     boil_action all[] = {load, water, salts, dial, late, quiet, back, tap, bail, run_back};
     boil_schedule_init(s, 1.5 * HOUR);
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)

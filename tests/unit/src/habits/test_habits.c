@@ -118,6 +118,8 @@ static const row table[] = {
     {42, ACT, "0:05 load 80 lb brass, plate 1/4 in, for 20 min", REFUSED,
      "'brass' holds copper and zinc and contaminates the bath and spoils the finish of everything after it"},
     {43, ACT, "0:05 load 80 lb, bar 1/2 in, as galvanized bolts, for 20 min", REFUSED, "'galvanized' is coated with zinc, which dissolves"},
+    {43, ACT, "0:05 load 60 lb of small brackets for 20 min", REFUSED,
+     "'of small brackets': a load is told by its shape"},
     {43, ACT, "0:05 load 80 lb, bar 1/2 in, as aluminum brackets, for 20 min", REFUSED, "'aluminum' dissolves violently"},
     {43, ACT, "0:05 load 80 lb, bar 1/2 in, as galvanized bolts (stripped), for 20 min", SILENT,
      "0:05 load 80 lb, bar 1/2 in, as galvanized bolts (stripped), for 20 min"},
