@@ -196,6 +196,8 @@ static void opening(const writing *w)
     }
     if (isnan(a->heats.opening_area)) {
         fputs(" a wider tank: not even sixteen times the area does\n", w->to);
+        if (isnan(a->heats.opening_load))
+            fputs(" so neither is to blame: lower the level, or raise the rim\n", w->to);
     } else {
         char note[120];
         snprintf(note, sizeof note, "in place of %s, of the same depth and level", SHOWN(w->system, AREA, area));
