@@ -5,7 +5,7 @@
 build=$1/coverage
 if [ "${JUDGE:-}" != no ]; then
     find "$build" -name '*.gcda' -exec rm -f {} + 2>/dev/null
-    ${MAKE:-make} --no-print-directory BUILD="$build" PAPERS= CFLAGS="-O1 -fno-inline -g --coverage" LDFLAGS=--coverage test ||
+    ${MAKE:-make} --no-print-directory BUILD="$build" PAPERS= CFLAGS="-O1 -fno-inline -g --coverage" test ||
         echo "coverage: a test failed: what it did not reach does not count" >&2
 fi
 
