@@ -12,7 +12,7 @@
 typedef struct {
     const boil_plant *plant;
     const boil_schedule *schedule;
-    const boil_load *load;
+    const boil_load *repeated; /* NULL: the schedule's loads are asked about */
     boil_run_options options;
     double limit_s;
     bool by_all; /* laws; else by the grave ones */
@@ -47,26 +47,29 @@ boil_plant boil_load_size_widened(const boil_plant *p, double times)
     return wide;
 }
 
-/* Heaviest -------------------------------------------------------------------------------------------------------- */
-
-static boil_outcome scaled_holds(const capacity_case *c, double times, boil_holding *a)
+/* With all loads so many times as heavy; where loads like one are repeated, with so many seconds between them. */
+static boil_outcome judge(const capacity_case *c, double x, boil_holding *a)
 {
     boil_schedule trial;
-    boil_outcome outcome = boil_load_size_scaled(c->schedule, times, &trial);
-    const boil_holding_case of = {c->plant, &trial, c->options, c->limit_s, false};
+    const bool repeated = c->repeated != NULL;
+    boil_outcome outcome =
+        repeated ? boil_load_size_repeated(c->repeated, x, c->limit_s, &trial) : boil_load_size_scaled(c->schedule, x, &trial);
+    const boil_holding_case of = {c->plant, &trial, c->options, c->limit_s, repeated};
     if (outcome == BOIL_OK)
         outcome = c->by_all ? boil_holding_by_all(&of, 0, a) : boil_holding_by(&of, 0, BOIL_CLOSURES_GRAVE, a);
     boil_schedule_free(&trial);
     return outcome;
 }
 
-static boil_outcome holds(void *context, double times, bool *yes)
+static boil_outcome holds(void *context, double x, bool *yes)
 {
     boil_holding a;
-    boil_outcome outcome = scaled_holds(context, times, &a);
+    boil_outcome outcome = judge(context, x, &a);
     *yes = outcome == BOIL_OK && a.breaks == 0;
     return outcome;
 }
+
+/* Heaviest -------------------------------------------------------------------------------------------------------- */
 
 boil_outcome boil_load_size_holds(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                                   double times, boil_holding *out)
@@ -76,7 +79,7 @@ boil_outcome boil_load_size_holds(const boil_plant *p, const boil_schedule *s, c
     capacity_case c = case_of(p, &held, o, limit_s);
     c.by_all = true;
     if (outcome == BOIL_OK)
-        outcome = scaled_holds(&c, times, out);
+        outcome = judge(&c, times, out);
     boil_schedule_free(&held);
     return outcome;
 }
@@ -139,32 +142,13 @@ boil_outcome boil_load_size_repeated(const boil_load *l, double interval_s, doub
     return outcome;
 }
 
-static boil_outcome repeated_holds(const capacity_case *c, double interval_s, boil_holding *a)
-{
-    boil_schedule s;
-    boil_outcome outcome = boil_load_size_repeated(c->load, interval_s, c->limit_s, &s);
-    const boil_holding_case of = {c->plant, &s, c->options, c->limit_s, true};
-    if (outcome == BOIL_OK)
-        outcome = c->by_all ? boil_holding_by_all(&of, 0, a) : boil_holding_by(&of, 0, BOIL_CLOSURES_GRAVE, a);
-    boil_schedule_free(&s);
-    return outcome;
-}
-
-static boil_outcome repeats(void *context, double interval_s, bool *yes)
-{
-    boil_holding a;
-    boil_outcome outcome = repeated_holds(context, interval_s, &a);
-    *yes = outcome == BOIL_OK && a.breaks == 0;
-    return outcome;
-}
-
 boil_outcome boil_load_size_interval_holds(const boil_plant *p, const boil_load *l, const boil_run_options *o, double limit_s,
                                            double interval_s, boil_holding *out)
 {
     capacity_case c = case_of(p, NULL, o, limit_s);
-    c.load = l;
+    c.repeated = l;
     c.by_all = true;
-    return repeated_holds(&c, interval_s, out);
+    return judge(&c, interval_s, out);
 }
 
 double boil_load_size_soonest(const boil_plant *p, const boil_load *l)
@@ -183,13 +167,13 @@ boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load 
     capacity_case c = case_of(watered, NULL, o, limit_s);
     double too_short, soonest_s = boil_load_size_soonest(watered, l);
     bool yes = false;
-    c.load = l;
-    boil_bisection s = {repeats, &c, soonest_s, longest_s, 1.25, precision};
+    c.repeated = l;
+    boil_bisection s = {holds, &c, soonest_s, longest_s, 1.25, precision};
     boil_outcome outcome = boil_bisect(&s, &too_short, interval_s);
     c.by_all = true;
-    boil_turning t = {repeats, &c, *interval_s, soonest_s, longest_s, true, precision};
+    boil_turning t = {holds, &c, *interval_s, soonest_s, longest_s, true, precision};
     if (outcome == BOIL_OK)
-        outcome = repeats(&c, *interval_s, &yes);
+        outcome = holds(&c, *interval_s, &yes);
     return outcome == BOIL_OK && !yes ? boil_turning_find(&t, interval_s) : outcome;
 }
 
