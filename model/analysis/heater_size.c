@@ -73,14 +73,6 @@ boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *
     return boil_bisect(&search, &no, heat_W);
 }
 
-bool boil_heater_size_meets(const boil_history *h, double limit_s)
-{
-    for (size_t i = 0; i < h->loads_count; i++)
-        if (!(h->loads[i].recovery_s <= limit_s))
-            return false;
-    return h->end == BOIL_RUN_DONE;
-}
-
 typedef struct {
     boil_holding_case of;
     boil_closures laws;

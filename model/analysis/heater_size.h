@@ -14,9 +14,6 @@
    run leaves the properties' range first. */
 boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W);
 
-/* Whether every load of a run that reached its end had the boil back within the limit. */
-bool boil_heater_size_meets(const boil_history *h, double limit_s);
-
 /* Largest mass, kg, of the addition of ready-mixed liquid that is action `index`, poured over the same time, after which the
    boil is not lost for longer than limit_s: bracketed to one per cent, given from the lower side. BOIL_NO_ROOT when even a
    thousandth of it is too much. */
