@@ -58,11 +58,6 @@ double boil_combustion_flue_temperature(double available, double air_K, double e
     return high;
 }
 
-double boil_combustion_dry_oxygen(double excess_air)
-{
-    return 2 * excess_air / (1 + 2 * excess_air + 7.52 * (1 + excess_air));
-}
-
 double boil_combustion_excess_of(double dry_oxygen)
 {
     return 8.52 * dry_oxygen / (2 - 9.52 * dry_oxygen);

@@ -20,8 +20,7 @@ double boil_combustion_available(double flue_K, double air_K, double excess_air)
 /* Flue gas temperature, K, at which (1) is a share; NaN where that is none between the air's and 1600 K. */
 double boil_combustion_flue_temperature(double available, double air_K, double excess_air);
 
-double boil_combustion_dry_oxygen(double excess_air); /* (2), by volume */
-double boil_combustion_excess_of(double dry_oxygen);  /* its inverse; 0 to below 0.21 */
+double boil_combustion_excess_of(double dry_oxygen); /* x of (2), by volume; 0 to below 0.21 */
 
 /* Air that a burner takes, m3/s at 60 degF and 1 atm: 10 ft3 for each 1000 Btu and the excess; a rule of combustion handbooks,
    from memory, 6 % above methane's own need. */
