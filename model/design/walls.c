@@ -6,7 +6,6 @@
 #include "base/constants.h"
 #include "design/published_units.h"
 
-#define LIMIT_SHARE (1.0 / 500)
 #define PANEL_SHARE (1.0 / 200)
 
 /* Straight lines between the rows; below the first the first. Beyond the last nothing is known. */
@@ -29,23 +28,43 @@ static const double longness[PANELS] = {1.0, 1.2, 1.4, 1.6, 1.8, 2.0, 3.0, 4.0, 
 static const double panel_beta[PANELS] = {.2874, .3762, .4530, .5172, .5688, .6102, .7134, .7410, .7476, .7500};
 static const double panel_alpha[PANELS] = {.0444, .0616, .0770, .0906, .1017, .1110, .1335, .1400, .1417, .1421};
 
+/* Its side is L of a wall and b of a floor, its pressure that of the whole depth. */
+typedef struct {
+    double beta, alpha, pressure_Pa, side_m;
+} plate;
+
+static plate wall_of(double side_m, double depth_m, double density_kg_m3)
+{
+    double tall = depth_m / side_m;
+    return (plate){between(tallness, wall_beta, WALLS, tall), between(tallness, wall_alpha, WALLS, tall),
+                   density_kg_m3 * BOIL_GRAVITY * depth_m, side_m};
+}
+
+static plate floor_of(double long_m, double short_m, double pressure_Pa)
+{
+    double ratio = fmin(long_m / short_m, longness[PANELS - 1]);
+    return (plate){between(longness, panel_beta, PANELS, ratio), between(longness, panel_alpha, PANELS, ratio), pressure_Pa,
+                   short_m};
+}
+
+static boil_plate_strain strain(const plate *p, double thickness_m)
+{
+    boil_plate_strain s;
+    s.stress_Pa = p->beta * p->pressure_Pa * pow(p->side_m / thickness_m, 2);
+    s.bulge_m = p->alpha * p->pressure_Pa * pow(p->side_m, 4) / (BOIL_STEEL_MODULUS * pow(thickness_m, 3));
+    return s;
+}
+
 boil_plate_strain boil_wall_strain(double side_m, double depth_m, double density_kg_m3, double thickness_m)
 {
-    double head = density_kg_m3 * BOIL_GRAVITY * depth_m, tall = depth_m / side_m;
-    boil_plate_strain s;
-    s.stress_Pa = between(tallness, wall_beta, WALLS, tall) * head * pow(side_m / thickness_m, 2);
-    s.bulge_m = between(tallness, wall_alpha, WALLS, tall) * head * pow(side_m, 4) / (BOIL_STEEL_MODULUS * pow(thickness_m, 3));
-    return s;
+    plate p = wall_of(side_m, depth_m, density_kg_m3);
+    return strain(&p, thickness_m);
 }
 
 boil_plate_strain boil_floor_strain(double long_m, double short_m, double pressure_Pa, double thickness_m)
 {
-    double ratio = fmin(long_m / short_m, longness[PANELS - 1]);
-    boil_plate_strain s;
-    s.stress_Pa = between(longness, panel_beta, PANELS, ratio) * pressure_Pa * pow(short_m / thickness_m, 2);
-    s.bulge_m = between(longness, panel_alpha, PANELS, ratio) * pressure_Pa * pow(short_m, 4) /
-                (BOIL_STEEL_MODULUS * pow(thickness_m, 3));
-    return s;
+    plate p = floor_of(long_m, short_m, pressure_Pa);
+    return strain(&p, thickness_m);
 }
 
 static bool bears(boil_plate_strain s, double stress_Pa, double bulge_m)
@@ -53,26 +72,27 @@ static bool bears(boil_plate_strain s, double stress_Pa, double bulge_m)
     return s.stress_Pa <= stress_Pa && s.bulge_m <= bulge_m;
 }
 
-enum { SIXTEENTHS = 32 };
-
-double boil_wall_order(double side_m, double depth_m, double density_kg_m3, double stress_Pa, double corrosion_m)
+static double order(const plate *p, double stress_Pa, double bulge_m, double corrosion_m)
 {
-    for (int i = 1; i <= SIXTEENTHS; i++) {
-        double t = i * BOIL_INCH / 16, worn = t - corrosion_m;
-        if (worn > 0 && bears(boil_wall_strain(side_m, depth_m, density_kg_m3, worn), stress_Pa, side_m * LIMIT_SHARE))
-            return t;
+    const int sixteenths = 32;
+    for (int i = 1; i <= sixteenths; i++) {
+        double thickness_m = i * BOIL_INCH / 16, worn_m = thickness_m - corrosion_m;
+        if (worn_m > 0 && bears(strain(p, worn_m), stress_Pa, bulge_m))
+            return thickness_m;
     }
     return (double)NAN;
 }
 
+double boil_wall_order(double side_m, double depth_m, double density_kg_m3, double stress_Pa, double corrosion_m)
+{
+    plate p = wall_of(side_m, depth_m, density_kg_m3);
+    return order(&p, stress_Pa, side_m * BOIL_WALL_BULGE_MOST, corrosion_m);
+}
+
 double boil_floor_order(double long_m, double short_m, double pressure_Pa, double stress_Pa, double corrosion_m)
 {
-    for (int i = 1; i <= SIXTEENTHS; i++) {
-        double t = i * BOIL_INCH / 16, worn = t - corrosion_m;
-        if (worn > 0 && bears(boil_floor_strain(long_m, short_m, pressure_Pa, worn), stress_Pa, short_m * PANEL_SHARE))
-            return t;
-    }
-    return (double)NAN;
+    plate p = floor_of(long_m, short_m, pressure_Pa);
+    return order(&p, stress_Pa, short_m * PANEL_SHARE, corrosion_m);
 }
 
 double boil_rim_load(double depth_m, double density_kg_m3)
@@ -82,5 +102,5 @@ double boil_rim_load(double depth_m, double density_kg_m3)
 
 double boil_rim_inertia(double side_m, double load_N_m)
 {
-    return 5 * load_N_m * pow(side_m, 4) / (384 * BOIL_STEEL_MODULUS * side_m * LIMIT_SHARE);
+    return 5 * load_N_m * pow(side_m, 4) / (384 * BOIL_STEEL_MODULUS * side_m * BOIL_WALL_BULGE_MOST);
 }

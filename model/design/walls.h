@@ -19,7 +19,8 @@
 #define BOIL_STEEL_MODULUS 193.05e9 /* Pa, 28e6 psi, at a bath's temperature */
 #define BOIL_CORROSION 1.5875e-3    /* m, 1/16 in: allowance, judgement */
 #define BOIL_BASKET_SPACING 0.0762  /* m, 3 in between baskets; practice, judgement */
-#define BOIL_UNFRAMED_MOST 0.849505 /* m3, 30 ft3 */
+#define BOIL_WALL_BULGE_MOST (1.0 / 500) /* of its side */
+#define BOIL_UNFRAMED_MOST 0.849505      /* m3, 30 ft3 */
 
 typedef struct {
     double stress_Pa, bulge_m;

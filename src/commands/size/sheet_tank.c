@@ -87,7 +87,7 @@ static void wall_rows(sheet *s, const char *name, double side_m)
     sheet_put(r, t);
     r = sheet_add(s, SHEET_LENGTH, SHEET_UNREAD, " worn: bulge, limit");
     sheet_put(r, boil_wall_strain(side_m, depth, f->density_kg_m3, t - d->corrosion_m).bulge_m);
-    sheet_put(r, side_m / 500);
+    sheet_put(r, side_m * BOIL_WALL_BULGE_MOST);
 }
 
 static void rim_rows(sheet *s, double long_m)
