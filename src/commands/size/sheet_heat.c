@@ -190,12 +190,17 @@ static void chart(sheet *s, double wetted_K)
                   "volume; no copper, zinc, aluminium");
 }
 
+static boil_floor_liquid liquid_of(const sheet_facts *f)
+{
+    return (boil_floor_liquid){f->boiling_K,   f->plant.ambient.pressure_Pa,          f->density_kg_m3, f->vapour_kg_m3,
+                               f->latent_J_kg, f->plant.transport.surface_tension_N_m};
+}
+
 static boil_floor floor_at(const sheet *s, double flux_W_m2)
 {
     const sheet_facts *f = &s->facts;
     const scenario_design *d = &f->scenario->design;
-    boil_floor_liquid l = {f->boiling_K,   f->plant.ambient.pressure_Pa,          f->density_kg_m3, f->vapour_kg_m3,
-                           f->latent_J_kg, f->plant.transport.surface_tension_N_m};
+    boil_floor_liquid l = liquid_of(f);
     return (boil_floor){.flux_W_m2 = flux_W_m2,
                         .bath_K = f->boiling_K,
                         .head_K = boil_floor_head_rise(&l, f->plant.tank.level_m),
@@ -244,8 +249,7 @@ void sheet_floor(sheet *s)
     r->assumed = true;
     sheet_put(r, boil_floor_per_metre_of_scale(mean) * 1e-3);
     sheet_put(r, boil_floor_per_metre_of_scale(peak) * 1e-3);
-    boil_floor_liquid l = {f->boiling_K,   f->plant.ambient.pressure_Pa,          f->density_kg_m3, f->vapour_kg_m3,
-                           f->latent_J_kg, f->plant.transport.surface_tension_N_m};
+    boil_floor_liquid l = liquid_of(f);
     sheet_put(sheet_add(s, SHEET_SHARE, SHEET_FORMULA, "peak, of the critical flux"), peak / boil_floor_critical_flux(&l));
     floor_warnings(s, peak, faces.outer_K);
     chart(s, faces.inner_K);
@@ -287,8 +291,6 @@ static void coil(sheet *s, double steam_K, const char *steam)
     boil_floor at = floor_at(s, 0);
     boil_coil c = {f->design_W, at.bath_K + at.head_K, steam_K, BOIL_COIL_COEFFICIENT};
     boil_coil_size size = boil_coil_size_of(&c);
-    char name[80];
-    snprintf(name, sizeof name, "steam of %s", steam);
     if (size.verdict != BOIL_COIL_SIZED) {
         sheet_row *r = sheet_add(s, SHEET_DIFFERENCE, SHEET_TABLE, "steam of %s, over the bath", steam);
         sheet_put(r, size.difference_K);
@@ -297,7 +299,7 @@ static void coil(sheet *s, double steam_K, const char *steam)
                                                    : "such steam is too near the bath: no area is worth its name");
         return;
     }
-    sheet_row *r = sheet_add(s, SHEET_AREA, SHEET_FORMULA, "%s, coil at U 80", name);
+    sheet_row *r = sheet_add(s, SHEET_AREA, SHEET_FORMULA, "steam of %s, coil at U 80", steam);
     r->assumed = true;
     sheet_put(r, size.area_m2);
     sheet_put(sheet_add(s, SHEET_STEAM, SHEET_FORMULA, " its steam; condensate line for 2 x"), size.steam_kg_s);
