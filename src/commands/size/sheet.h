@@ -7,7 +7,7 @@
 
 typedef struct {
     double end_K;    /* of the bath as the heat comes on again */
-    double reheat_s; /* from then to the boil, with the design heat; NaN: not within a day */
+    double reheat_s; /* from then to the boil, with the design heat; NaN: not within six hours */
 } sheet_idle;
 
 typedef struct {

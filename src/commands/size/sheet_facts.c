@@ -96,11 +96,10 @@ static int calm(sheet_facts *f)
 /* From the last moment of rest on. */
 static double back_s(const boil_history *h, double from_s)
 {
-    double back = 0;
     for (size_t i = 0; i < h->quiet_count; i++)
         if (!(h->quiet[i].end_s < from_s))
             return h->quiet[i].end_s - from_s;
-    return back;
+    return 0;
 }
 
 static int rest_for(const boil_plant *p, const boil_run_options *run, double idle_s, double then_s, boil_history *h)
@@ -121,7 +120,7 @@ static int rest_for(const boil_plant *p, const boil_run_options *run, double idl
 
 static int rest(sheet_facts *f, bool lid, sheet_idle *out)
 {
-    const double day_s = 86400, idle_s = f->scenario->design.idle_s;
+    const double then_s = 6 * 3600, idle_s = f->scenario->design.idle_s;
     boil_plant p = calm_plant(f, lid), sized;
     boil_history h;
     *out = (sheet_idle){(double)NAN, (double)NAN};
@@ -134,7 +133,7 @@ static int rest(sheet_facts *f, bool lid, sheet_idle *out)
     if (h.end == BOIL_RUN_DONE)
         out->end_K = h.summary.temperature_end_K;
     boil_history_free(&h);
-    result = rest_for(&sized, &f->size->size->run, idle_s, day_s / 4, &h);
+    result = rest_for(&sized, &f->size->size->run, idle_s, then_s, &h);
     if (result != BOIL_OK)
         return result;
     out->reheat_s = back_s(&h, idle_s);
