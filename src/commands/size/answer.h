@@ -103,6 +103,9 @@ formatted_text size_shown_up(unit_system s, unit_dimension d, double si);
 formatted_text size_shown_down(unit_system s, unit_dimension d, double si); /* three, never more */
 formatted_text size_number_up(unit_system s, unit_dimension d, double si);  /* without the unit */
 
+/* "23.4 s", finer than elsewhere: what is told beside it stands one per cent away. NaN: "not back". */
+formatted_text size_back_after(double recovery_s);
+
 /* The head of every answer about a case: its title, and what its loads are. */
 void size_report_case(const size_case *c, unit_system s, FILE *to);
 

@@ -205,16 +205,18 @@ static void opening(const writing *w)
     }
 }
 
-/* Finer than elsewhere: it is about one per cent. */
-static formatted_text back_words(const boil_load_result *r)
+formatted_text size_back_after(double recovery_s)
 {
     formatted_text t;
-    if (isnan(r->boil_lost_s))
-        return (formatted_text){"kept"};
-    if (!(r->recovery_s < 600))
-        return isnan(r->recovery_s) ? (formatted_text){"not back"} : format_duration(r->recovery_s);
-    snprintf(t.text, sizeof t.text, "%.1f s", r->recovery_s);
+    if (!(recovery_s < 600))
+        return isnan(recovery_s) ? (formatted_text){"not back"} : format_duration(recovery_s);
+    snprintf(t.text, sizeof t.text, "%.1f s", recovery_s);
     return t;
+}
+
+static formatted_text back_words(const boil_load_result *r)
+{
+    return isnan(r->boil_lost_s) ? (formatted_text){"kept"} : size_back_after(r->recovery_s);
 }
 
 static void proof(const writing *w)

@@ -21,25 +21,16 @@ static void heaviest_lines(const size_heaviest *h, unit_system s, FILE *to)
     }
 }
 
-/* Finer than elsewhere: the two that are told stand close. */
-static formatted_text slowest(const boil_holding *a)
-{
-    formatted_text t;
-    if (!(a->slowest_s < 600))
-        return isnan(a->slowest_s) ? (formatted_text){"not back"} : format_duration(a->slowest_s);
-    snprintf(t.text, sizeof t.text, "%.1f s", a->slowest_s);
-    return t;
-}
-
 /* A limit that little more steel leaps far over is no place to stand. */
 static void edge(const boil_holding *at, const boil_holding *beyond, double limit_s, const char *more, unit_system s, FILE *to)
 {
     bool cliff = !(beyond->slowest_s <= 1.25 * limit_s);
     report_paragraph(
         to, "Slowest back after %s, least freeboard %s; %s: %s, %s%s. Ends boiling at %s with %s in the tank, at rest.",
-        slowest(at).text, SHOWN(s, LENGTH, at->freeboard_min_m), more, slowest(beyond).text,
-        SHOWN(s, LENGTH, beyond->freeboard_min_m), cliff ? ": a cliff, so stay well away from it" : "",
-        SHOWN(s, TEMPERATURE, at->end_K), SHOWN(s, LENGTH, at->end_level_m));
+        size_back_after(at->slowest_s).text, SHOWN(s, LENGTH, at->freeboard_min_m), more,
+        size_back_after(beyond->slowest_s).text, SHOWN(s, LENGTH, beyond->freeboard_min_m),
+        cliff ? ": a cliff, so stay well away from it" : "", SHOWN(s, TEMPERATURE, at->end_K),
+        SHOWN(s, LENGTH, at->end_level_m));
 }
 
 static void thumb(double mass_kg, double usual_kg, const char *what, unit_system s, FILE *to)
