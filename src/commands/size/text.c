@@ -14,28 +14,33 @@ typedef struct {
     FILE *to;
 } writing;
 
-formatted_text size_number_up(unit_system s, unit_dimension d, double si)
+/* Positive: to so many digits, never less, or never more, than the value. */
+static formatted_text rounded(double x, int digits, bool up)
 {
     formatted_text t;
-    double x = unit_from_si(d, format_unit(s, d), si);
-    if (!(isfinite(x) && x > 0))
-        return (formatted_text){"-"};
-    int decimals = 3 - (int)floor(log10(x));
-    double scale = pow(10, decimals);
-    snprintf(t.text, sizeof t.text, "%.*f", decimals > 0 ? decimals : 0, ceil(x * scale - 1e-6) / scale);
+    int decimals = digits - 1 - (int)floor(log10(x));
+    double scale = pow(10, decimals), whole = up ? ceil(x * scale - 1e-6) : floor(x * scale + 1e-6);
+    snprintf(t.text, sizeof t.text, "%.*f", decimals > 0 ? decimals : 0, whole / scale);
     return t;
+}
+
+static bool is_shown(double x)
+{
+    return isfinite(x) && x > 0;
+}
+
+formatted_text size_number_up(unit_system s, unit_dimension d, double si)
+{
+    double x = unit_from_si(d, format_unit(s, d), si);
+    return is_shown(x) ? rounded(x, 4, true) : (formatted_text){"-"};
 }
 
 formatted_text size_shown_down(unit_system s, unit_dimension d, double si)
 {
-    formatted_text t;
+    formatted_text t = {"-"};
     double x = unit_from_si(d, format_unit(s, d), si);
-    if (!(isfinite(x) && x > 0))
-        return (formatted_text){"-"};
-    int decimals = 2 - (int)floor(log10(x));
-    double scale = pow(10, decimals);
-    snprintf(t.text, sizeof t.text, "%.*f %.12s", decimals > 0 ? decimals : 0, floor(x * scale + 1e-6) / scale,
-             format_unit(s, d));
+    if (is_shown(x))
+        snprintf(t.text, sizeof t.text, "%.24s %.12s", rounded(x, 3, false).text, format_unit(s, d));
     return t;
 }
 
