@@ -128,9 +128,11 @@ static boil_outcome around_heat(const sized_case *c, boil_heater_window *a)
     if (result == BOIL_OK)
         result = calm_of(c, a);
     if (result == BOIL_OK)
-        result = boil_holding_by_all(&of, a->heat_W, &a->at);
-    if (result == BOIL_OK)
         result = boil_holding_run(&of, a->heat_W, BOIL_CLOSURES_GRAVE, &a->proof);
+    if (result == BOIL_OK) {
+        a->at = boil_holding_told(&of, &a->proof);
+        result = boil_holding_by_others(&of, a->heat_W, &a->at);
+    }
     if (result == BOIL_OK)
         result = boil_holding_run(&of, 0.99 * a->heat_W, BOIL_CLOSURES_GRAVE, &a->less);
     if (result == BOIL_OK)

@@ -111,7 +111,7 @@ static unsigned band(const boil_limits *l, const boil_summary *s)
            (s->temperature_max_K.value > high ? BOIL_BREAKS_STRONG : 0);
 }
 
-static boil_holding told(const boil_holding_case *c, const boil_history *h)
+boil_holding boil_holding_told(const boil_holding_case *c, const boil_history *h)
 {
     const boil_summary *s = &h->summary;
     boil_holding a = {.slowest_s = boil_history_recoveries(h, c->limit_s).slowest_s,
@@ -132,15 +132,15 @@ boil_outcome boil_holding_by(const boil_holding_case *c, double heat_W, boil_clo
     boil_outcome outcome = boil_holding_run(c, heat_W, laws, &h);
     if (outcome != BOIL_OK)
         return outcome;
-    *out = told(c, &h);
+    *out = boil_holding_told(c, &h);
     boil_history_free(&h);
     return BOIL_OK;
 }
 
-boil_outcome boil_holding_by_all(const boil_holding_case *c, double heat_W, boil_holding *out)
+boil_outcome boil_holding_by_others(const boil_holding_case *c, double heat_W, boil_holding *out)
 {
     static const boil_closures others[] = {BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_LIKELY};
-    boil_outcome outcome = boil_holding_by(c, heat_W, BOIL_CLOSURES_GRAVE, out);
+    boil_outcome outcome = BOIL_OK;
     for (size_t i = 0; i < sizeof others / sizeof others[0] && outcome == BOIL_OK; i++) {
         boil_holding other;
         outcome = boil_holding_by(c, heat_W, others[i], &other);
@@ -151,4 +151,10 @@ boil_outcome boil_holding_by_all(const boil_holding_case *c, double heat_W, boil
         out->freeboard_min_m = fmin(out->freeboard_min_m, other.freeboard_min_m);
     }
     return outcome;
+}
+
+boil_outcome boil_holding_by_all(const boil_holding_case *c, double heat_W, boil_holding *out)
+{
+    boil_outcome outcome = boil_holding_by(c, heat_W, BOIL_CLOSURES_GRAVE, out);
+    return outcome == BOIL_OK ? boil_holding_by_others(c, heat_W, out) : outcome;
 }

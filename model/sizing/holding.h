@@ -49,11 +49,15 @@ boil_outcome boil_holding_brief(const boil_schedule *held, double limit_s, boil_
 /* The plant with so much heat to the tank at full dial (0: its own), and its valve. */
 boil_outcome boil_holding_plant(const boil_plant *p, double heat_W, boil_plant *out);
 
-/* The run itself; and what it says. */
+/* The run itself; what it says; and both. */
 boil_outcome boil_holding_run(const boil_holding_case *c, double heat_W, boil_closures laws, boil_history *out);
+boil_holding boil_holding_told(const boil_holding_case *c, const boil_history *h);
 boil_outcome boil_holding_by(const boil_holding_case *c, double heat_W, boil_closures laws, boil_holding *out);
 
 /* By the grave laws, the sudden and the likely ones: all that any breaks, the worst of each number, the end by the grave ones. */
 boil_outcome boil_holding_by_all(const boil_holding_case *c, double heat_W, boil_holding *out);
+
+/* The same where *out is already what the grave run says. */
+boil_outcome boil_holding_by_others(const boil_holding_case *c, double heat_W, boil_holding *out);
 
 #endif
