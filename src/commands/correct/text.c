@@ -3,10 +3,9 @@
 #include <math.h>
 
 #include "base/program.h"
+#include "case/grading.h"
 #include "describe/listing.h"
 #include "describe/report.h"
-
-#define BAIL_BELOW_K 338.7 /* 150 degF, as the finding of hot bailing says */
 
 typedef struct {
     const boil_correction *p;
@@ -14,6 +13,12 @@ typedef struct {
     unit_system system;
     FILE *to;
 } writing;
+
+/* Hotter, a run finds it bailed out hot. */
+static double bail_below_K(void)
+{
+    return boil_gradings[BOIL_FOUND_BAIL_HOT].from[BOIL_SEVERITY_CAUTION];
+}
 
 /* What helps where water finds no room or boils off, and where salts or liquid would lie, stop the boil, or boil the bath down
    before they are in. */
@@ -75,7 +80,7 @@ void correct_refuse(const correct_answer *a, unit_system s)
         program_complain(
             "%s: some of it has to be bailed out, which is done under %s, and it does not cool to that, or with this "
             "heat does not boil again after it: more heat, or a lower level in the scenario",
-            path, SHOWN(s, TEMPERATURE, BAIL_BELOW_K));
+            path, SHOWN(s, TEMPERATURE, bail_below_K()));
     else if (p->end == BOIL_CORRECT_NO_BATH)
         program_complain("%s: no bath of these salts that is known of boils at %s there: read again, and look at altitude or "
                          "pressure, and at the blend",
@@ -109,7 +114,7 @@ static void verdict(const writing *w)
     char text[400] = "";
     if (p->bail != BOIL_BAIL_NOTHING) {
         TEXT_ADD(text, "Heat off; cool under %s, %s; bail out %s; heat on, the boil back, read again",
-                 SHOWN(w->system, TEMPERATURE, BAIL_BELOW_K), format_duration(p->cool_s).text,
+                 SHOWN(w->system, TEMPERATURE, bail_below_K()), format_duration(p->cool_s).text,
                  SHOWN(w->system, VOLUME, p->bail_m3));
         joint = "; then ";
     }
@@ -225,7 +230,7 @@ static void cool(const writing *w)
 {
     const boil_correction *p = w->p;
     char text[300];
-    snprintf(text, sizeof text, "heat off; let it cool under %s: about %s", SHOWN(w->system, TEMPERATURE, BAIL_BELOW_K),
+    snprintf(text, sizeof text, "heat off; let it cool under %s: about %s", SHOWN(w->system, TEMPERATURE, bail_below_K()),
              format_duration(p->cool_s).text);
     step_head(w, 0, text);
     snprintf(text, sizeof text, "It will not fit: it would come to %s, and %s.", SHOWN(w->system, LENGTH, p->unbailed_level_m),
