@@ -22,8 +22,8 @@ typedef struct {
     bool counted;           /* their number is worked out from the tank's longer side, not said */
 } size_case;
 
-/* Baskets of 12 in, 3 in apart and 4 in from the ends, along the longer side [judgement, as shops hang them]; at least one. */
-double size_case_positions(const boil_tank *t);
+/* Whole baskets so far apart, and 4 in from the ends, along a side [judgement, as shops hang them]; 0 or less: none. */
+double size_places(double side_m, double basket_m, double apart_m);
 void size_case_place(size_case *c, double asked); /* 0: as the scenario says, or as worked out */
 
 /* One load of steel plate, at 20 degC, or as cold as the schedule's first load, and in its basket: of that mass, or of that mass per volume of bath. */

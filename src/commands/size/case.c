@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "base/constants.h"
+#include "design/published_units.h"
 
 #define QUARTER_INCH_M 6.35e-3
 
@@ -64,12 +65,17 @@ void size_case_free(size_case *c)
         boil_schedule_free(&c->schedule);
 }
 
-double size_case_positions(const boil_tank *t)
+double size_places(double side_m, double basket_m, double apart_m)
 {
-    const double inch_m = 0.0254, basket_m = 12 * inch_m, apart_m = 3 * inch_m, end_m = 4 * inch_m;
+    const double end_m = 4 * BOIL_INCH;
+    return floor((side_m - 2 * end_m + apart_m) / (basket_m + apart_m) + 1e-9);
+}
+
+/* Of baskets of 12 in, 3 in apart, along the longer side; at least one. */
+static double positions_of(const boil_tank *t)
+{
     double side_m = t->shape == BOIL_TANK_BOX ? fmax(t->length_m, t->width_m) : t->diameter_m;
-    double places = floor((side_m - 2 * end_m + apart_m) / (basket_m + apart_m) + 1e-9);
-    return fmin(BOIL_POSITIONS_MAX, fmax(1, places));
+    return fmin(BOIL_POSITIONS_MAX, fmax(1, size_places(side_m, 12 * BOIL_INCH, 3 * BOIL_INCH)));
 }
 
 void size_case_place(size_case *c, double asked)
@@ -77,7 +83,7 @@ void size_case_place(size_case *c, double asked)
     double own = c->scenario->plant.tank.positions;
     c->plant = c->scenario->plant;
     c->counted = !(asked > 0 || own > 0);
-    c->plant.tank.positions = asked > 0 ? asked : own > 0 ? own : size_case_positions(&c->plant.tank);
+    c->plant.tank.positions = asked > 0 ? asked : own > 0 ? own : positions_of(&c->plant.tank);
 }
 
 static action_name plate_words(const boil_load *l, unit_system system)

@@ -5,7 +5,6 @@
 #include "base/constants.h"
 #include "commands/size/sheet.h"
 #include "design/idle.h"
-#include "design/published_units.h"
 #include "design/rinse.h"
 #include "design/room_air.h"
 #include "design/walls.h"
@@ -123,7 +122,6 @@ static void floor_rows(sheet *s, double long_m, double short_m)
 
 static void baskets(sheet *s, double long_m)
 {
-    const double end_m = 4 * BOIL_INCH;
     const scenario_design *d = &s->facts.scenario->design;
     if (isnan(d->basket_m)) {
         sheet_missing(s, "baskets side by side", "give [design] basket width");
@@ -131,7 +129,7 @@ static void baskets(sheet *s, double long_m)
     }
     sheet_row *r = sheet_add(s, SHEET_COUNT, SHEET_PRACTICE, "baskets side by side");
     r->assumed = true;
-    sheet_put(r, fmax(0, floor((long_m - 2 * end_m + d->spacing_m) / (d->basket_m + d->spacing_m) + 1e-9)));
+    sheet_put(r, fmax(0, size_places(long_m, d->basket_m, d->spacing_m)));
 }
 
 void sheet_tank(sheet *s)
