@@ -8,11 +8,11 @@
    fastest pace that its own run allows (analysis/pour_rate.h). Water and duration are then corrected until the run of the whole
    ends at the set point.
 
-   It fits, and nothing has to be bailed out, when the bath as it will be keeps the freeboard with the next load going
-   in, mixing fast, and each addition keeps it too. Where an addition does not, a
-   lower level is aimed at; where that does not help either, or too much is there for the load, the bath cools with the heat
-   off, is bailed out, and comes back to the boil: the plan begins there, with what has evaporated. Automatic water is shut meanwhile; nothing is dragged out. The
-   mixer, the dial and the lid stay as the scenario has them at the start. */
+   It fits, and nothing has to be bailed out, when the bath as it will be keeps the freeboard with the next load going in,
+   mixing fast, and each addition keeps it too. Where an addition does not, a lower level is aimed at; where that does not help
+   either, or too much is there for the load, the bath cools with the heat off, is bailed out, and comes back to the boil: the
+   plan begins there, with what has evaporated. Automatic water is shut meanwhile; nothing is dragged out. The mixer, the dial
+   and the lid stay as the scenario has them at the start. */
 #ifndef BOIL_ANALYSIS_CORRECT_H
 #define BOIL_ANALYSIS_CORRECT_H
 

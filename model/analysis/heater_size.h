@@ -10,8 +10,8 @@
 #include "sizing/holding.h"
 
 /* Smallest heat to the tank at full dial, W, with which the run ends boiling, bracketed to half a per cent and given from the
-   upper side: at *heat_W it does. BOIL_NO_ROOT when not even a hundred times the surface's losses would, BOIL_OUT_OF_RANGE when the
-   run leaves the properties' range first. */
+   upper side: at *heat_W it does. BOIL_NO_ROOT when not even a hundred times the surface's losses would, BOIL_OUT_OF_RANGE when
+   the run leaves the properties' range first. */
 boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W);
 
 /* Largest mass, kg, of the addition of ready-mixed liquid that is action `index`, poured over the same time, after which the
@@ -24,8 +24,8 @@ boil_outcome boil_heater_size_largest_liquid(const boil_plant *p, const boil_sch
 boil_outcome boil_heater_size_for_recovery_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                                      double limit_s, double precision, double *heat_W);
 
-/* Most heat, W, from from_W up, that leaves so much freeboard, m, by these laws, to a per cent from the lower side: 0 when from_W
-   is too much already. BOIL_NO_ROOT when none is too much, BOIL_OUT_OF_RANGE when the run leaves what is known first. */
+/* Most heat, W, from from_W up, that leaves so much freeboard, m, by these laws, to a per cent from the lower side: 0 when
+   from_W is too much already. BOIL_NO_ROOT when none is too much, BOIL_OUT_OF_RANGE when the run leaves what is known first. */
 boil_outcome boil_heater_size_leaving(const boil_holding_case *of, boil_closures laws, double from_W, double freeboard_m,
                                       double *heat_W);
 

@@ -21,8 +21,8 @@ typedef enum {
     BOIL_RIM_BEYOND /* the run leaves what is known of the bath before it does */
 } boil_window_rim;
 
-/* By some laws: from from_W, the heat that brings the boil back, to heat_W it stays below the rim, or leaves the freeboard. from_W NaN:
-   it does not with that heat. */
+/* By some laws: from from_W, the heat that brings the boil back, to heat_W it stays below the rim, or leaves the freeboard.
+   from_W NaN: it does not with that heat. */
 typedef struct {
     boil_window_rim rim;
     double from_W, heat_W;

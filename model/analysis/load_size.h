@@ -17,7 +17,8 @@ boil_outcome boil_load_size_holds(const boil_plant *p, const boil_schedule *s, c
 boil_outcome boil_load_size_interval_holds(const boil_plant *p, const boil_load *l, const boil_run_options *o, double limit_s,
                                            double interval_s, boil_holding *out);
 
-/* The shortest time, s, between equal loads for which there is room: of the tank's positions, and of the hand that lowers them. */
+/* The shortest time, s, between equal loads for which there is room: of the tank's positions, and of the hand that lowers
+   them. */
 double boil_load_size_soonest(const boil_plant *p, const boil_load *l);
 
 /* The tank with so many times the area, of the same shape, depth and level. */

@@ -2,17 +2,18 @@
    what water holds it so.
 
    Strength and level are steady where as much water comes in as leaves, and the heat that is not lost dry warms it and makes it
-   vapour. Feed m, vapour e evaporated and s of steam, condensate d back from a lid, h_v of steam at the boil, h_e of what evaporates,
-   h_c and h_w of liquid water, Q_dry to walls, radiation and convection:
+   vapour. Feed m, vapour e evaporated and s of steam, condensate d back from a lid, h_v of steam at the boil, h_e of what
+   evaporates, h_c and h_w of liquid water, Q_dry to walls, radiation and convection:
        m + d = s + e,   Q - Q_dry = s h_v + e h_e - d h_c - m h_w
        m = [Q - Q_dry + e (h_v - h_e) - d (h_v - h_c)]/(h_v - h_w).                                                    (1)
    The heat of dilution is not in it: what goes in comes out. A bath that nobody feeds gives off less, since part of its heat
    warms it to its rising boil.
    The losses are the heat that leaves none for steam, K of water as the boiling bath counts it (bath/bath.h):
        Q = Q_dry + e (h_e - K).                                                                                         (2)
-   To hold the boil takes more by the grave laws: nothing then keeps what evaporates down (transfer/skin.h), and what floats, cold feed
-   or the drip of a lid, stays afloat while little stirs it. Off its boil a covered bath loses more than boiling: the drip floats on the
-   hotter bath, boils there and leaves past the lid, which by the model condenses no more than before. So a hold is found by runs. */
+   To hold the boil takes more by the grave laws: nothing then keeps what evaporates down (transfer/skin.h), and what floats,
+   cold feed or the drip of a lid, stays afloat while little stirs it. Off its boil a covered bath loses more than boiling: the
+   drip floats on the hotter bath, boils there and leaves past the lid, which by the model condenses no more than before. So a
+   hold is found by runs. */
 #ifndef BOIL_ANALYSIS_STEADY_STATE_H
 #define BOIL_ANALYSIS_STEADY_STATE_H
 

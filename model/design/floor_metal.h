@@ -8,8 +8,8 @@
        q_c = C L sqrt(rho_v) [sigma g (rho_l - rho_v)]^(1/4), the flux at which boiling gives way to a film of steam; C 0.131
        [Zuber 1959, from memory].                                                                                   (4)
 
-   Salt or scale of thickness s resists with s/0.8 W/mK, the bed's own conductivity elsewhere in the model (0.6 to 1.0, judgement).
-   Range: horizontal steel, boiling, 5 to 100 kW/m2; a clean floor's superheat is good to x/1.7. */
+   Salt or scale of thickness s resists with s/0.8 W/mK, the bed's own conductivity elsewhere in the model (0.6 to 1.0,
+   judgement). Range: horizontal steel, boiling, 5 to 100 kW/m2; a clean floor's superheat is good to x/1.7. */
 #ifndef BOIL_DESIGN_FLOOR_METAL_H
 #define BOIL_DESIGN_FLOOR_METAL_H
 

@@ -2,18 +2,20 @@
 #ifndef BOIL_DESIGN_HEATERS_H
 #define BOIL_DESIGN_HEATERS_H
 
-/* A tube fired from within. Length, ft = c sqrt(heat, kBtu/h), c 0.75, 0.95, 1.21, 1.55, 2.00 at 60, 65, 70, 75, 80 %: a fit within
-   4 % to a sizing table for water at 180 degF and 300 to 2000 kBtu/h; beyond that it extrapolates. [The table was read in part, and
-   prints no formula.] NaN for a share outside 60 to 80 %. */
+/* A tube fired from within. Length, ft = c sqrt(heat, kBtu/h), c 0.75, 0.95, 1.21, 1.55, 2.00 at 60, 65, 70, 75, 80 %: a fit
+   within 4 % to a sizing table for water at 180 degF and 300 to 2000 kBtu/h; beyond that it extrapolates. [The table was read
+   in part, and prints no formula.] NaN for a share outside 60 to 80 %. */
 double boil_tube_length(double heat_W, double efficiency); /* m, along its middle */
 
-/* The share of its fuel that the same tube gives a bath at a temperature: 2 points less for each 105 degF above 180 degF, worked out. */
+/* The share of its fuel that the same tube gives a bath at a temperature: 2 points less for each 105 degF above 180 degF,
+   worked out. */
 double boil_tube_efficiency_at(double efficiency, double bath_K);
 
 #define BOIL_TUBE_EFFICIENCY 0.70 /* in water at 180 degF, judgement; 0.60 to 0.80 */
 
-/* Flux at an element's face, W/m2. Tables that heater handbooks reprint have 25 W/in2 for 10 % caustic to 210 degF and for 75 % to 180 degF [from
-   memory], and 22 for a steel sheath in alkaline cleaners [a vocational training text of 2024]: none is for 50 % at 285 degF. */
+/* Flux at an element's face, W/m2. Tables that heater handbooks reprint have 25 W/in2 for 10 % caustic to 210 degF and for 75 %
+   to 180 degF [from memory], and 22 for a steel sheath in alkaline cleaners [a vocational training text of 2024]: none is for
+   50 % at 285 degF. */
 #define BOIL_ELEMENT_FLUX 23250.0       /* 15 W/in2: 10 to 20, judgement, for what salt crusts on it */
 #define BOIL_ELEMENT_STEEL_MOST 34100.0 /* 22 W/in2, a steel sheath */
 #define BOIL_ELEMENT_MOST 38750.0       /* 25 W/in2, any */

@@ -1,5 +1,5 @@
-/* design/published_units.h -- what the units are in which the tables of this folder were published, in SI. Rates per area have a
-   velocity's unit: a cubic foot a minute through a square foot is a foot a minute. */
+/* design/published_units.h -- what the units are in which the tables of this folder were published, in SI. Rates per area have
+   a velocity's unit: a cubic foot a minute through a square foot is a foot a minute. */
 #ifndef BOIL_DESIGN_PUBLISHED_UNITS_H
 #define BOIL_DESIGN_PUBLISHED_UNITS_H
 

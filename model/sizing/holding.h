@@ -1,10 +1,10 @@
-/* sizing/holding.h -- does this plant hold with these loads? All answers about sizes ask this, with another heat, other loads or
-   another time between them, so that none can say what another one denies.
+/* sizing/holding.h -- does this plant hold with these loads? All answers about sizes ask this, with another heat, other loads
+   or another time between them, so that none can say what another one denies.
 
    The bath is held as a shop holds it: where the plant has no automatic water, the schedule's own pours are left out, and an
    on/off valve of three times the steady makeup lets in water as warm as the room while it boils, at the boiling point that the
-   bath was charged to. It begins at its boil with
-   nothing afloat and no crust; how long that takes from the cold is another question. Everything else of the schedule is done. It holds where
+   bath was charged to. It begins at its boil with nothing afloat and no crust; how long that takes from the cold is another
+   question. Everything else of the schedule is done. It holds where
      - every load has the boil back within the limit (and, of loads spaced evenly, none goes into a quiet bath),
      - the swelled surface leaves the freeboard asked for,
      - the boiling bath stays in its band; one that was charged at an end of it or beyond, near where it began.
@@ -54,7 +54,8 @@ boil_outcome boil_holding_run(const boil_holding_case *c, double heat_W, boil_cl
 boil_holding boil_holding_told(const boil_holding_case *c, const boil_history *h);
 boil_outcome boil_holding_by(const boil_holding_case *c, double heat_W, boil_closures laws, boil_holding *out);
 
-/* By the grave laws, the sudden and the likely ones: all that any breaks, the worst of each number, the end by the grave ones. */
+/* By the grave laws, the sudden and the likely ones: all that any breaks, the worst of each number, the end by the grave
+   ones. */
 boil_outcome boil_holding_by_all(const boil_holding_case *c, double heat_W, boil_holding *out);
 
 /* The same where *out is already what the grave run says. */
