@@ -1294,9 +1294,14 @@ BOIL_PUBLIC boil_outcome boil_correct_schedule(const boil_correction *a, boil_sc
 /* The plant with a heater that gives so much heat, W, to the tank at full dial. BOIL_OK, or there is no such bath. */
 BOIL_PUBLIC boil_outcome boil_heater_size_plant(const boil_plant *p, double heat_W, boil_plant *out);
 
-/* Smallest heat to the tank at full dial, W, with which every load has the boil back within limit_s: scanned up from what the calm
-   bath loses, then bracketed to `precision` (0.002; 1e-6 to 0.5) and given from the upper side. BOIL_NO_ROOT when not even a hundred
-   times the losses would, BOIL_OUT_OF_RANGE when a run leaves the properties' range first. */
+/* Sizes are judged as model/sizing/holding.h says: the bath held at its strength by a valve, by the grave laws as by the likely
+   ones, recovery, freeboard and band of each. The two searches for the rim alone run what they are given instead, by the laws of
+   `o`.
+
+   Smallest heat to the tank at full dial, W, with which every load has the boil back within limit_s and none weakens the bath
+   below its band: scanned up from what the calm bath loses, then bracketed to `precision` (0.002; 1e-6 to 0.5) and given from the
+   upper side. BOIL_NO_ROOT when not even a hundred times the losses would, BOIL_OUT_OF_RANGE when a run leaves the properties'
+   range first. */
 BOIL_PUBLIC boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                                        double limit_s, double precision, double *heat_W);
 
@@ -1310,10 +1315,7 @@ BOIL_PUBLIC boil_outcome boil_heater_size_below_rim(const boil_plant *p, const b
 BOIL_PUBLIC boil_outcome boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                                         double from_W, double *heat_W);
 
-/* Sizes are judged as model/sizing/holding.h says: the bath held at its strength by a valve, by the grave laws as by the likely ones,
-   recovery, freeboard and band of each.
-
-   Largest number of times as heavy as planned all loads may be (and their baskets, where they get heavier) so that it holds; to
+/* Largest number of times as heavy as planned all loads may be (and their baskets, where they get heavier) so that it holds; to
    0.2 %, from the lower side.
    BOIL_NO_ROOT when not even a thousandth does; BOIL_OUT_OF_RANGE when a run leaves the properties' range first. */
 BOIL_PUBLIC boil_outcome boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
@@ -1324,15 +1326,16 @@ BOIL_PUBLIC boil_outcome boil_load_size_heaviest(const boil_plant *p, const boil
 BOIL_PUBLIC boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load *l, const boil_run_options *o,
                                                  double limit_s, double *interval_s);
 
-/* A plant whose water is made up automatically: its own control if it has one, else an on/off valve of three times the calm
-   boil-off, cold, at the starting boiling point, shut while the bath does not boil. */
+/* The plant at its boil, nothing afloat and no crust, its water made up automatically: by its own control if it has one, else by
+   an on/off valve of three times what its full heat would boil off, as warm as the room, at the starting boiling point, shut while
+   the bath does not boil. */
 BOIL_PUBLIC boil_outcome boil_load_size_watered(const boil_plant *p, boil_plant *out);
 
 /* One load like this every interval_s, eight more than are in the bath at once, ten thousand at most; one without a time of its own
    stays in until the next. To be freed by boil_schedule_free, also after a failure. */
 BOIL_PUBLIC boil_outcome boil_load_size_repeated(const boil_load *l, double interval_s, double limit_s, boil_schedule *out);
 
-/* Where no heat brings the boil back in time and stays below the rim, the change that makes one do both, to 2 %: the largest
+/* Where no heat brings the boil back in time and leaves the freeboard, the change that makes one do both, to 2 %: the largest
    share of the loads' mass, or the smallest number of times the tank's area. BOIL_NO_ROOT: not even a hundredth, or
    sixteen times. */
 BOIL_PUBLIC boil_outcome boil_load_size_opening_load(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,

@@ -14,7 +14,7 @@ typedef struct {
     double near;
     double least, most; /* not sought beyond */
     bool rising;        /* yes above, no below */
-    double precision;   /* the bracket's width, relative to `near` */
+    double precision;   /* the bracket's width, relative to its end that is no */
 } boil_turning;
 
 /* The end of the bracket that is yes, asked itself. BOIL_NO_ROOT: no yes between least and most. */
