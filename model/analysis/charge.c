@@ -9,6 +9,7 @@
 #include "properties/solubility.h"
 #include "properties/water.h"
 #include "case/checks.h"
+#include "case/plant.h"
 
 #define WORTH_ADDING 1e-6 /* share of the bath */
 #define WARMING_K 1.0     /* a bath so little below its boil need not be heated up */
@@ -20,9 +21,7 @@ static boil_outcome set_wanted(boil_charge_work *f, boil_plant *wanted)
     boil_charge_plan *plan = f->plan;
     boil_initial_state bath;
     wanted->charge.temperature_K = 0;
-    wanted->afloat.mass_kg = 0;
-    wanted->crust_kg = wanted->bed_kg = 0;
-    wanted->salt_stated = true;
+    boil_plant_bare(wanted);
     boil_outcome outcome = boil_plant_initial(wanted, &bath);
     if (outcome != BOIL_OK)
         return outcome;

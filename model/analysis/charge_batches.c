@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "analysis/pour_rate.h"
+#include "case/plant.h"
 #include "properties/water.h"
 
 #define ROOM_25_K 298.15
@@ -14,9 +15,7 @@ boil_charge_work boil_charge_work_begin(const boil_plant *p, const boil_run_opti
     boil_charge_work f = {.plan = plan, .plant = *p, .options = *o, .area_m2 = boil_tank_area(&p->tank)};
     f.air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     f.plant.heater.dial = 0;
-    f.plant.afloat.mass_kg = 0;
-    f.plant.crust_kg = f.plant.bed_kg = 0;
-    f.plant.salt_stated = true;
+    boil_plant_bare(&f.plant);
     f.plant.heat_control.mode = BOIL_HEAT_CONTROL_DIAL;
     f.plant.control.mode = BOIL_WATER_CONTROL_NONE;
     f.plant.fittings.mixer_on = true;

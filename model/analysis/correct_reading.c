@@ -3,6 +3,7 @@
 #include "analysis/correct_parts.h"
 #include "analysis/steady_state.h"
 #include "case/grading.h"
+#include "case/plant.h"
 
 static boil_outcome fraction_at(const boil_correct_work *c, double boiling_point_K, double *fraction)
 {
@@ -43,9 +44,7 @@ static void set_start(boil_correct_work *c, const boil_plant *p, const boil_corr
     start->charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
     start->charge.value = asked->reads_K;
     start->charge.temperature_K = 0;
-    start->afloat.mass_kg = 0;
-    start->crust_kg = start->bed_kg = 0;
-    start->salt_stated = true;
+    boil_plant_bare(start);
     start->tank.level_m = asked->level_m;
 }
 

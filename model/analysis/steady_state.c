@@ -5,6 +5,7 @@
 #include "base/bisection.h"
 #include "base/constants.h"
 #include "case/checks.h"
+#include "case/plant.h"
 #include "bath/modes.h"
 #include "bath/rates.h"
 
@@ -16,9 +17,7 @@ static boil_plant heated(const boil_plant *p, double heat_W, double boiling_poin
 {
     boil_plant trial = *p;
     trial.charge.temperature_K = 0;
-    trial.afloat.mass_kg = 0;
-    trial.crust_kg = trial.bed_kg = 0;
-    trial.salt_stated = true;
+    boil_plant_bare(&trial);
     trial.heater = boil_heater_sized(&p->heater, heat_W, boiling_point_K);
     trial.heater.dial = 1;
     trial.heat_control.mode = BOIL_HEAT_CONTROL_DIAL;

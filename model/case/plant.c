@@ -29,6 +29,12 @@ boil_plant boil_plant_default(void)
     };
 }
 
+void boil_plant_bare(boil_plant *p)
+{
+    p->afloat.mass_kg = p->crust_kg = p->bed_kg = 0;
+    p->salt_stated = true;
+}
+
 double boil_plant_mixer_power(const boil_plant *p)
 {
     const double usual_W_m3 = 200; /* gentle agitation of open tanks, judgement */

@@ -19,6 +19,9 @@
 const char *boil_plant_afloat_problem(const boil_plant *p);
 const char *boil_plant_crust_problem(const boil_plant *p);
 
+/* Nothing afloat, no crust, no salt on the floor, and known to be so: what is worked out for the bath alone begins like this. */
+void boil_plant_bare(boil_plant *p);
+
 double boil_plant_mixer_power(const boil_plant *p); /* W: as stated, or 0.2 W per litre of starting bath */
 
 /* NULL, or that the heater gives more than 3 MW to each m2 of the tank's surface. Nucleate boiling of water at 1 atm carries at most
