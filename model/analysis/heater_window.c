@@ -73,6 +73,10 @@ static boil_outcome find_ends(const sized_case *c, const boil_schedule *held, bo
     if (result == BOIL_OK)
         result = find_end(&of, BOIL_CLOSURES_GRAVE, a->heat_W, &a->possible, &a->leaves_possible);
     boil_schedule_free(&brief);
+    if (a->at.breaks & BOIL_BREAKS_FREEBOARD) /* by any law, in all of the schedule: more than was asked here */
+        a->leaves_possible = none;
+    if (a->at.freeboard_min_m < 0)
+        a->possible = none;
     return result;
 }
 
