@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "base/constants.h"
+#include "case/plant.h"
 #include "case/schedule.h"
 #include "equipment/heater.h"
 #include "equipment/water_control.h"
@@ -73,7 +74,7 @@ boil_outcome boil_holding_plant(const boil_plant *p, double heat_W, boil_plant *
     boil_initial_state bath;
     *out = *p;
     out->charge.temperature_K = 0;
-    out->afloat.mass_kg = out->crust_kg = 0;
+    boil_plant_bare(out);
     boil_outcome outcome = boil_plant_initial(out, &bath);
     if (outcome != BOIL_OK)
         return outcome;

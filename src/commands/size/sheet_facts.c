@@ -4,6 +4,7 @@
 
 #include "analysis/steady_state.h"
 #include "base/constants.h"
+#include "case/plant.h"
 #include "commands/size/sheet.h"
 #include "properties/solution.h"
 #include "properties/water.h"
@@ -63,7 +64,7 @@ static boil_plant calm_plant(const sheet_facts *f, bool lid)
 {
     boil_plant p = f->plant;
     p.charge.temperature_K = 0;
-    p.afloat.mass_kg = p.crust_kg = 0;
+    boil_plant_bare(&p);
     p.control.mode = BOIL_WATER_CONTROL_NONE;
     p.heat_control.mode = BOIL_HEAT_CONTROL_DIAL;
     p.fittings.lid_on = lid;
