@@ -4,24 +4,27 @@
 #include <stdarg.h>
 #include <string.h>
 
-void report_paragraph(FILE *to, const char *format, ...)
+__attribute__((format(printf, 3, 0))) static void write_wrapped(FILE *to, int indent, const char *format, va_list values)
 {
     char text[1200];
+    vsnprintf(text, sizeof text, format, values);
+    text_wrapped(to, text, 0, indent, REPORT_WIDTH);
+}
+
+void report_paragraph(FILE *to, const char *format, ...)
+{
     va_list values;
     va_start(values, format);
-    vsnprintf(text, sizeof text, format, values);
+    write_wrapped(to, 1, format, values);
     va_end(values);
-    text_wrapped(to, text, 0, 1, REPORT_WIDTH);
 }
 
 void report_verdict(FILE *to, const char *format, ...)
 {
-    char text[1200];
     va_list values;
     va_start(values, format);
-    vsnprintf(text, sizeof text, format, values);
+    write_wrapped(to, 0, format, values);
     va_end(values);
-    text_wrapped(to, text, 0, 0, REPORT_WIDTH);
 }
 
 void report_title(FILE *to, const char *title)
