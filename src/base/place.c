@@ -21,6 +21,16 @@ static int folder_length(const char *path)
     return slash != NULL ? (int)(slash - path) + 1 : 0;
 }
 
+char *place_beside(const char *path, const char *other)
+{
+    return text_printed("%.*s%s", other[0] == '/' ? 0 : folder_length(path), path, other);
+}
+
+char *place_folder(const char *path)
+{
+    return place_beside(path, ".");
+}
+
 /* What the link says, as seen from where its path is seen from; NULL when it is no link. */
 static char *target_of(const char *path)
 {
@@ -29,7 +39,7 @@ static char *target_of(const char *path)
     if (length < 0)
         return NULL;
     target[length] = '\0';
-    return text_printed("%.*s%s", target[0] == '/' ? 0 : folder_length(path), path, target);
+    return place_beside(path, target);
 }
 
 /* A link to nothing leads to where a file is made when one is written through it. */
@@ -63,7 +73,7 @@ static bool same(const struct stat *a, const struct stat *b)
 
 static bool folder_stat(const char *place, struct stat *s)
 {
-    char *folder = text_printed("%.*s.", folder_length(place), place);
+    char *folder = place_folder(place);
     bool good = memory_needed(folder) != NULL && stat(folder, s) == 0;
     free(folder);
     return good;

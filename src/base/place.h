@@ -7,6 +7,10 @@
 /* Links followed, also one that leads to nothing yet; to be freed. NULL, with errno, when it leads nowhere. */
 char *place_of(const char *path);
 
+/* `other`, as it is seen from the folder that `path` lies in; and that folder, "here/.". To be freed; NULL when memory is refused. */
+char *place_beside(const char *path, const char *other);
+char *place_folder(const char *path);
+
 /* Two names of one regular file, or of one that is not there yet: whatever the links, and wherever its folder is named from. */
 bool place_same(const char *path, const char *other);
 bool place_within(const char *path,

@@ -613,23 +613,10 @@ static void ask_model(draft *d)
         report_charge(d);
 }
 
-/* Bytes of the folder that a path begins with. */
-static int folder_length(const char *path)
-{
-    const char *slash = strrchr(path, '/');
-    return slash != NULL ? (int)(slash - path) + 1 : 0;
-}
-
-/* A path as seen from the scenario's folder; NULL when memory is refused. */
-static char *beside(const char *scenario_path, const char *path)
-{
-    return text_printed("%.*s%s", path[0] == '/' ? 0 : folder_length(scenario_path), scenario_path, path);
-}
-
 /* A scenario from somebody else must not show what it likes of any file: messages echo what they are about. */
 static bool may_be_read(draft *d, const setting_line *line, const char *path, const char *scenario_path)
 {
-    char *folder = text_printed("%.*s.", folder_length(scenario_path), scenario_path);
+    char *folder = place_folder(scenario_path);
     if (folder == NULL)
         messages_lost(d->messages);
     bool may = folder != NULL && (d->sheet_anywhere || place_within(path, folder));
@@ -647,7 +634,7 @@ static void read_run_sheet(draft *d, schedule_draft *a, const char *scenario_pat
         cursor_error(&line->value, line->key_at, "the acts are in a file or in [schedule], not in both");
         return;
     }
-    char *path = beside(scenario_path, d->out->run_sheet);
+    char *path = place_beside(scenario_path, d->out->run_sheet);
     if (path == NULL)
         messages_lost(d->messages);
     else if (d->sheet->bytes != NULL ||
