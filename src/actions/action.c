@@ -41,6 +41,14 @@ bool action_clause_first(const cursor *part, const char *at, const char *words, 
     return !said;
 }
 
+bool action_latest_read(const action_reader *r, cursor *part, const char *start, const char **later, double *s)
+{
+    if (!action_clause_first(part, start, "no later than", *later != NULL))
+        return false;
+    *later = start;
+    return r->moment(r->moments, part, "no later than", s) && cursor_expect_end(part);
+}
+
 action_clause_end action_clause_read(cursor *part, const action_clause *clauses, size_t count, quantity *said, boil_action *a)
 {
     const char *start = part->at;

@@ -75,6 +75,10 @@ typedef struct {
     void *moments;
 } action_reader;
 
+/* The moment behind 'no later than', s from the start, whose clause stands at `start`, and there goes to *later, NULL until then. False,
+   with a message, on a mistake. */
+bool action_latest_read(const action_reader *r, cursor *part, const char *start, const char **later, double *s);
+
 /* An action as the person wrote it; one of "every" stands for many. */
 typedef struct {
     cursor place;      /* of its doing */

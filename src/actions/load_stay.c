@@ -28,19 +28,11 @@ static bool counts_at_boil(cursor *part)
     return false;
 }
 
-static bool read_later(cursor *part, const char *start, const action_reader *r, load_stay *s, boil_load *l)
-{
-    if (!action_clause_first(part, start, "no later than", s->later != NULL))
-        return false;
-    s->later = start;
-    return r->moment(r->moments, part, "no later than", &l->latest_s) && cursor_expect_end(part);
-}
-
 action_clause_end load_stay_read(cursor *part, const action_reader *r, load_stay *s, boil_load *l)
 {
     const char *start = part->at;
     if (cursor_take(part, "no later than"))
-        return read_later(part, start, r, s, l) ? ACTION_CLAUSE_READ : ACTION_CLAUSE_WRONG;
+        return action_latest_read(r, part, start, &s->later, &l->latest_s) ? ACTION_CLAUSE_READ : ACTION_CLAUSE_WRONG;
     if (words_taken(part->at, part->end, "for") > 0 && counts_at_boil(part))
         l->at_boil = true;
     return ACTION_CLAUSE_UNKNOWN;

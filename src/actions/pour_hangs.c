@@ -46,14 +46,6 @@ static bool take_once(const cursor *part, const char *at, const char *words, boo
     return first && cursor_expect_end(&(cursor){part->messages, part->source, part->line, part->at, part->end});
 }
 
-static bool read_later(const action_reader *r, cursor *part, const char *start, pour_hangs *h, boil_pour *p)
-{
-    if (!action_clause_first(part, start, "no later than", h->later != NULL))
-        return false;
-    h->later = start;
-    return r->moment(r->moments, part, "no later than", &p->no_later_s) && cursor_expect_end(part);
-}
-
 bool pour_hangs_most(const action_reader *r, cursor *part, const char *start, unsigned amounts, pour_hangs *h)
 {
     const own_measure *measure;
@@ -70,7 +62,7 @@ bool pour_hangs_clause(const action_reader *r, cursor *part, unsigned amounts, p
     if (cursor_take(part, "at most"))
         return pour_hangs_most(r, part, start, amounts, h);
     if (cursor_take(part, "no later than"))
-        return read_later(r, part, start, h, &a->pour);
+        return action_latest_read(r, part, start, &h->later, &a->pour.no_later_s);
     if (cursor_take(part, "while boiling"))
         return take_once(part, start, "while boiling", &a->pour.while_boiling);
     if (cursor_take(part, "stop with the boil"))
