@@ -80,12 +80,12 @@ static bool read_clause(cursor *part, reading *t)
     const char *start = part->at;
     if (cursor_take(part, "as"))
         return action_clause_first(part, start, "as", t->named) && read_name(part, t);
-    if (words_taken(part->at, part->end, "at most") == 0 && cursor_take(part, "at"))
-        return action_clause_first(part, start, "at", t->at_rate || t->amount.text != NULL) && read_rate(part, t) &&
-               cursor_expect_end(part);
     if (cursor_take(part, "at most"))
         return pour_hangs_most(t->reader, part, start, UNIT_OF(DIM_VOLUME), &t->hangs) &&
                quantity_within(part, "at most", &t->hangs.most, &taken_volume);
+    if (cursor_take(part, "at"))
+        return action_clause_first(part, start, "at", t->at_rate || t->amount.text != NULL) && read_rate(part, t) &&
+               cursor_expect_end(part);
     if (cursor_take(part, "from the surface") && t->action->kind == BOIL_ACTION_BAIL) {
         t->of_surface = true; /* as it is anyway: said, it stands on the sheet */
         return cursor_expect_end(part);
