@@ -88,7 +88,8 @@ bool headline_is_possible(const carried_out *o, const boil_finding *f)
 
 const boil_finding *headline_cause(const carried_out *o, const boil_finding *f)
 {
-    for (size_t i = 0; f->because != NULL && i < count_of(o); i++)
+    bool asked = f->severity > BOIL_SEVERITY_NOTICE && f->because != NULL;
+    for (size_t i = 0; asked && i < count_of(o); i++)
         if (strcmp(at(o, i)->id, f->because) == 0)
             return at(o, i);
     return NULL;

@@ -16,6 +16,6 @@ const boil_finding *headline_of(const carried_out *o);
 const boil_finding *headline_first_out(const carried_out *o, double *time_s);
 
 bool headline_is_possible(const carried_out *o, const boil_finding *f); /* only other runs of the set show it, or so grave */
-const boil_finding *headline_cause(const carried_out *o, const boil_finding *f); /* NULL: none is known */
+const boil_finding *headline_cause(const carried_out *o, const boil_finding *f); /* NULL: none is known, or it is a NOTICE */
 
 #endif

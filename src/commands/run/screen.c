@@ -71,7 +71,7 @@ static void add(finding_words *w, const char *text)
 static finding_words told_of(const carried_out *o, const boil_finding *f, unit_system s, finding_depth depth)
 {
     finding_words w = finding_facts_of(o, f, s), grades = finding_grades_of(o, f);
-    const boil_finding *cause = f->severity > BOIL_SEVERITY_NOTICE ? headline_cause(o, f) : NULL;
+    const boil_finding *cause = headline_cause(o, f);
     bool in_gist = f == headline_of(o) && depth != FINDING_WHOLE;
     if (depth == FINDING_WHOLE && grades.text[0] != '\0')
         add(&w, grades.text);

@@ -21,7 +21,7 @@ void page_severity(html *h, boil_severity s, bool only_possible)
 static void finding(html *h, const carried_out *o, const boil_finding *f, unit_system s)
 {
     finding_words grades = finding_grades_of(o, f);
-    const boil_finding *cause = f->severity > BOIL_SEVERITY_NOTICE ? headline_cause(o, f) : NULL;
+    const boil_finding *cause = headline_cause(o, f);
     html_open(h, "tr", NULL);
     html_open(h, "th", "scope=\"row\"");
     page_severity(h, f->severity, headline_is_possible(o, f));
