@@ -15,18 +15,16 @@ static const char *as_written(const scenario *s, const char *section, const char
 }
 
 /* No fire holds a boil: what the boil holds is its boiling point. */
-static void low_thermostat(const scenario *s, remarks *r)
+static void low_thermostat(const scenario *s, const boil_initial_state *bath, remarks *r)
 {
     const boil_heat_control *c = &s->plant.heat_control;
-    boil_initial_state bath;
-    if (c->mode == BOIL_HEAT_CONTROL_DIAL || !memory_good(boil_plant_initial(&s->plant, &bath)) ||
-        c->set_point_K >= bath.boiling_point_K)
+    if (c->mode == BOIL_HEAT_CONTROL_DIAL || c->set_point_K >= bath->boiling_point_K)
         return;
     const char *written = as_written(s, "heat", "set point");
     TEXT_ADD(r->list[r->count++].text,
              "the thermostat (%s) is below the boiling point (%s): the bath will not stay at the boil",
              text_plain(written).text,
-             format_quantity(strstr(written, "degF") ? UNITS_US : UNITS_SI, DIM_TEMPERATURE, bath.boiling_point_K).text);
+             format_quantity(strstr(written, "degF") ? UNITS_US : UNITS_SI, DIM_TEMPERATURE, bath->boiling_point_K).text);
 }
 
 /* By an act that stands behind it. */
@@ -113,13 +111,10 @@ static bool past_level(const scenario *s, const boil_action *a, const char *word
 typedef bool wrong_side(const scenario *s, const boil_action *a, const char *words, const boil_initial_state *bath, remark *r);
 
 /* The first act of its kind is told. */
-static void goals(const scenario *s, wrong_side *is_wrong, remarks *r)
+static void goals(const scenario *s, const boil_initial_state *bath, wrong_side *is_wrong, remarks *r)
 {
-    boil_initial_state bath;
-    if (boil_plant_initial(&s->plant, &bath) != BOIL_OK)
-        return;
     for (size_t i = 0; i < s->schedule.count; i++)
-        if (is_wrong(s, &s->schedule.actions[i], action_name_of(s, i).text, &bath, &r->list[r->count])) {
+        if (is_wrong(s, &s->schedule.actions[i], action_name_of(s, i).text, bath, &r->list[r->count])) {
             r->count++;
             return;
         }
@@ -128,10 +123,15 @@ static void goals(const scenario *s, wrong_side *is_wrong, remarks *r)
 remarks remarks_of(const scenario *s)
 {
     remarks r = {.count = 0};
-    low_thermostat(s, &r);
+    boil_initial_state bath;
+    bool known = memory_good(boil_plant_initial(&s->plant, &bath));
+    if (known)
+        low_thermostat(s, &bath, &r);
     never_lifted(s, &r);
     endless_load(s, &r);
-    goals(s, below_goal, &r);
-    goals(s, past_level, &r);
+    if (known) {
+        goals(s, &bath, below_goal, &r);
+        goals(s, &bath, past_level, &r);
+    }
     return r;
 }
