@@ -8,7 +8,7 @@ const char *validate_group(size_t index)
     static const char *const names[] = {"water and steam",  "solution",   "heats",  "conduction", "convection",
                                         "evaporation",      "swell",      "mixing", "layer",      "whole-bath rates",
                                         "whole-bath times", "trade facts"};
-    return index < sizeof names / sizeof *names ? names[index] : NULL;
+    return index < COUNT(names) ? names[index] : NULL;
 }
 
 static const validate_quantity *quantity_of(const validate_table *table, published *row)

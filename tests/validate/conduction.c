@@ -4,8 +4,6 @@
 #include "support/close.h"
 #include "support/heating.h"
 
-#define COUNT(a) (sizeof(a) / sizeof *(a))
-
 static double number(published *row, const char *column)
 {
     return published_number(row, column);

@@ -3,8 +3,6 @@
 
 #include "transfer/convection.h"
 
-#define COUNT(a) (sizeof(a) / sizeof *(a))
-
 /* Viscosity and diffusivity are kinematic: density 1 and conductivity k leave mu = nu, c = k/alpha. */
 static double coefficient(published *row)
 {

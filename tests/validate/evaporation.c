@@ -4,8 +4,6 @@
 #include "support/close.h"
 #include "support/exchange.h"
 
-#define COUNT(a) (sizeof(a) / sizeof *(a))
-
 static exchange solved(published *row, bool skin, double humidity)
 {
     exchange x = exchange_of_row(row, skin, humidity);

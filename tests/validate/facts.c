@@ -8,7 +8,6 @@
 #include "support/brine.h"
 #include "support/cases.h"
 
-#define COUNT(a) (sizeof(a) / sizeof *(a))
 #define LB_GAL 119.826427 /* kg/m3 */
 
 static double at(published *row)

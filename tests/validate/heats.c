@@ -6,7 +6,6 @@
 #include "support/brine.h"
 #include "transfer/flash.h"
 
-#define COUNT(a) (sizeof(a) / sizeof *(a))
 #define WATER_MOLAR_MASS 0.01801528
 
 static double enthalpy_kJ(double wt_pct, double celsius)

@@ -76,7 +76,7 @@ validate_list validate_mixture(void)
          NULL},
     };
     static const validate_table tables[] = {
-        {"tests/published/mixture.csv", quantities, sizeof quantities / sizeof *quantities},
+        {"tests/published/mixture.csv", quantities, COUNT(quantities)},
     };
     return (validate_list){tables, 1};
 }

@@ -5,8 +5,6 @@
 #include "transfer/overturn.h"
 #include "transfer/swell.h"
 
-#define COUNT(a) (sizeof(a) / sizeof *(a))
-
 /* Without the law's constant, 1.53. */
 static double drift_velocity(published *row)
 {

@@ -4,8 +4,6 @@
 #include "properties/solubility.h"
 #include "support/brine.h"
 
-#define COUNT(a) (sizeof(a) / sizeof *(a))
-
 static double density(published *row)
 {
     const boil_mixture m = brine_of_caustic(published_number(row, "wt_pct"));

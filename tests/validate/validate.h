@@ -5,6 +5,8 @@
 
 #include "support/evidence.h"
 
+#define COUNT(list) (sizeof(list) / sizeof *(list))
+
 /* How the rows of a quantity are worked out. */
 typedef struct {
     const char *group;    /* NULL: the row's column says it */

@@ -105,7 +105,7 @@ static const struct {
 static evidence work(published *row)
 {
     const char *id = published_text(row, "id");
-    for (size_t i = 0; i < sizeof works / sizeof *works; i++)
+    for (size_t i = 0; i < COUNT(works); i++)
         if (strcmp(works[i].id, id) == 0)
             return works[i].value != NULL ? evidence_of(works[i].value()) : works[i].estimates();
     fail_msg("%s: nothing works out row %s", row->path, id);
