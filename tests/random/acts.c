@@ -1,7 +1,5 @@
 #include "random/plants.h"
 
-#define CELSIUS(t) (273.15 + (t))
-#define MAYBE(r) stream_chance(r, 0.25)
 #define ACTS "schedule"
 
 typedef struct {

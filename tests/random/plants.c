@@ -4,10 +4,6 @@
 
 #include "random/variants.h"
 
-#define CELSIUS(t) (273.15 + (t))
-/* Of what may be left out, one in four is said. */
-#define MAYBE(r) stream_chance(r, 0.25)
-
 static const char *const off_on[] = {"off", "on"};
 
 static void above(stream *r, random_plant *p, draft *d)
@@ -394,8 +390,7 @@ random_plant random_settings(stream *r, draft *d)
     heat(r, &p, d);
     losses(r, d);
     room(r, d);
-    p.control = stream_chance(r, 0.2);
-    if (p.control)
+    if (stream_chance(r, 0.2))
         valve(r, &p, d);
     fittings(r, &p, d);
     rinse(r, &p, d);
