@@ -37,21 +37,13 @@ static bool asks(const trial *t, invariant of)
     return t->asked == HOLDS_ALL || t->asked == of;
 }
 
-/* The likely run is held to 1e-9. The grave ones may change their mode some dozen times, each time with a ten-thousandth of a millionth
-   or so of the heat along the curve of boiling points. Those of a set that decide on certainty alone go by the method for studies,
-   which errs along that curve as much as tests/unit/model/integrate/test_integrator_rkc.c grants it. */
-static double most_energy(boil_closures c)
-{
-    bool no_grade = c == BOIL_CLOSURES_LIKELY_WIDE || (c >= BOIL_CLOSURES_MILD && c <= BOIL_CLOSURES_MILD_8);
-    return c == BOIL_CLOSURES_LIKELY ? 1e-9 : no_grade ? 1e-5 : 1e-8;
-}
+#define CLOSES_TO 1e-9
 
 static void closed(trial *t, boil_closures c, const boil_history *h, invariant of)
 {
     const char *which = boil_closures_name(c);
-    double most = most_energy(c);
     const boil_balance *b = &h->balance;
-    if (!(fabs(b->water.closure) <= 1e-9 && fabs(b->salts.closure) <= 1e-9 && fabs(b->energy.closure) <= most))
+    if (!(fabs(b->water.closure) <= CLOSES_TO && fabs(b->salts.closure) <= CLOSES_TO && fabs(b->energy.closure) <= CLOSES_TO))
         BROKEN(t, of, "%s: water %.2g, salts %.2g, energy %.2g, after %zu changes of mode", which, b->water.closure,
                b->salts.closure, b->energy.closure, h->mode_changes);
 }
