@@ -109,10 +109,16 @@ static inline double written_plate(const written_bath *b, double dt, double T, w
     return area * faces[WRITTEN_CELLS] * (T - K[WRITTEN_CELLS - 1]);
 }
 
-/* model/transfer/swell.h (1): the speed at which held steam rises, m/s. */
+/* model/transfer/swell.h (1): how fast bubbles rise through still liquid, m/s. */
+static inline double written_drift_m_s(const boil_plant *p, double rho, double rho_v)
+{
+    return p->pool.drift * pow(p->transport.surface_tension_N_m * WRITTEN_G * (rho - rho_v) / (rho * rho), 0.25);
+}
+
+/* The same: the speed at which held steam rises, m/s. */
 static inline double written_steam_m_s(const boil_plant *p, double rho, double rho_v, double held_m3, double liquid_m3)
 {
-    double v = p->pool.drift * pow(p->transport.surface_tension_N_m * WRITTEN_G * (rho - rho_v) / (rho * rho), 0.25);
+    double v = written_drift_m_s(p, rho, rho_v);
     double alpha = held_m3 / (held_m3 + liquid_m3);
     return alpha * v / (1 - p->pool.distribution * alpha);
 }
@@ -254,9 +260,8 @@ static inline written_bath written_begin(const boil_plant *p)
     }
     if (b.boiling) {
         double rho_v = boil_steam_density(K, p->ambient.pressure_Pa);
-        double rho = boil_solution_density(&s.mixture, K), v;
+        double rho = boil_solution_density(&s.mixture, K), v = written_drift_m_s(p, rho, rho_v);
         b.formed_kg_s = written_steam(&b, 0.05, b.heat_W, 0, 0.01);
-        v = p->pool.drift * pow(p->transport.surface_tension_N_m * WRITTEN_G * (rho - rho_v) / (rho * rho), 0.25);
         double j = b.formed_kg_s / b.area_m2 / rho_v, alpha = j / (p->pool.distribution * j + v);
         b.steam_kg = rho_v * alpha / (1 - alpha) * boil_mixture_mass(&s.mixture) / rho;
     }
