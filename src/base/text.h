@@ -26,9 +26,9 @@ size_t text_characters(const char *at, const char *end);
 void text_add(char *text, size_t size, const char *format, ...) __attribute__((format(printf, 3, 4)));
 #define TEXT_ADD(array, ...) text_add(array, sizeof(array), __VA_ARGS__)
 
-/* Writes a text broken at blanks, a number kept by its unit, from column `used` of a line on, each further line from column `indent` on: no line is over
-   `width` columns, and a word that has no room on a line of its own is broken. How many lines end in it. To NULL: only
-   counts them. */
+/* Writes a text broken at blanks, a number kept by its unit, from column `used` of a line on, each further line from column `indent`
+   on: no line is over `width` columns, and a word that has no room on a line of its own is broken. How many lines end in it. To
+   NULL: only counts them. */
 int text_wrapped(FILE *to, const char *text, int used, int indent, int width);
 
 /* A text of exactly `width` columns (at most 100), padded with blanks. One that is too long ends in "...", cut behind a

@@ -54,8 +54,8 @@ typedef struct {
     void (*html)(const void *answer, const output *o, const picture_drawn *drawn, const picture_problem *problem, FILE *to);
 } output_writers;
 
-/* Completes what the options said; that no picture can be drawn is said before the work, not after it. False, with a complaint, when two would write to standard output or into one file, or one
-   over a FILE of the command line, or no format of a picture is meant. */
+/* Completes what the options said; that no picture can be drawn is said before the work, not after it. False, with a complaint, when
+   two would write to standard output or into one file, or one over a FILE of the command line, or no format of a picture is meant. */
 bool output_agrees(output *o, const given *g);
 
 /* Parts of it. No output is this file that is read, whatever the links between them; `what`: "the run sheet". */

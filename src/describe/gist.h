@@ -1,5 +1,5 @@
-/* describe/gist.h -- a run in the few lines that decide: what is worst and what to do about that first, loads, water, where it boils, level and freeboard, and what
-   was first out of order. The same in the text, on the page and in `compare`. */
+/* describe/gist.h -- a run in the few lines that decide: what is worst and what to do about that first, loads, water, where it boils,
+   level and freeboard, and what was first out of order. The same in the text, on the page and in `compare`. */
 #ifndef DESCRIBE_GIST_H
 #define DESCRIBE_GIST_H
 

@@ -6,7 +6,8 @@
 #include "scenario/uncertain.h"
 
 /* Reads a scenario file ("-": standard input) and its run sheet. BOIL_OK, or BOIL_BAD_INPUT with everything that is
-   wrong in `m`, sorted by place, or BOIL_NO_MEMORY, when what is in `m` may be wrong. `out` must be freed either way; it is complete only after BOIL_OK. */
+   wrong in `m`, sorted by place, or BOIL_NO_MEMORY, when what is in `m` may be wrong. `out` must be freed either way; it
+   is complete only after BOIL_OK. */
 boil_outcome scenario_read(const char *path, scenario *out, messages *m);
 bool scenario_names_salts(const scenario *s); /* a bath of plain water need not */
 void scenario_free(scenario *s);

@@ -124,7 +124,8 @@ static const boil_finding *lacking(const boil_findings *one, const boil_findings
 }
 
 /* From the room to the boil it takes 65 J: so much steam is not made, and while it is not, within the two seconds that 2 mm take, it
-   does not lift the bath; a quiet spell lasts as much longer as the spare heat takes to make up for it. And what it displaces, which it lifts by. All this twice over, for it is reckoned roughly. */
+   does not lift the bath; a quiet spell lasts as much longer as the spare heat takes to make up for it. And what it displaces, which
+   it lifts by. All this twice over, for it is reckoned roughly. */
 static figures_more of_a_gram(const trial *t)
 {
     const boil_summary *s = &t->h.summary;
