@@ -74,7 +74,7 @@ void validate_label(const char *label, published *row, char *text, size_t size);
 /* works.c: the work that a source belongs to, by the longest beginning in tests/published/works.csv; fails the test where none is.
    At most size characters. */
 void validate_work_of(const char *source, char *work, size_t size);
-/* Whether the row is the first of its work that is compared (common practice is none), and how many rows are of it. */
+/* Whether the row is the first of its work (common practice is none), compared or not, and how many rows are of it. */
 bool validate_first_of_work(const validate_answer *answer, size_t at);
 size_t validate_rows_of_work(const validate_answer *answer, const char *work);
 
