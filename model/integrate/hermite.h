@@ -4,7 +4,7 @@
 
 #include <stddef.h>
 
-/* Values and slopes at t0 and t1 > t0; kept by the caller. */
+/* Values and slopes at t0 and t1 >= t0, a moment being its end; kept by the caller. */
 typedef struct {
     double t0, t1;
     const double *y0, *slope0, *y1, *slope1;

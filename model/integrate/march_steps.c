@@ -99,8 +99,6 @@ boil_outcome boil_march_begin(boil_march *m, const boil_march_problem *p, double
     m->counted.block = counted_block;
     m->counted.context = m;
     m->step.jacobian.w = 0; /* sizes may have changed */
-    m->rates_known = false;
-    m->first = true;
     m->step_s = m->last_step_s = 0;
     double g[BOIL_GUARDS_MAX];
     m->guards.count = p->guards;
@@ -172,7 +170,7 @@ static double fitting(double h, double left)
 /* After a step whose error was so much of what is allowed. Small changes are left alone: they keep the factors of I - w A. */
 static double next_step(const boil_march *m, double h, double off, bool again)
 {
-    const double safety = 0.9, most = m->first ? 100 : 8, worth = 1.1;
+    const double safety = 0.9, most = m->last_step_s > 0 ? 8 : 100, worth = 1.1;
     double grow = fmin(again ? 1 : most, fmax(0.2, safety * pow(fmax(off, 1e-12), -1.0 / order(m))));
     return grow > 1 && grow < worth ? h : h * grow;
 }
@@ -209,9 +207,10 @@ static bool get_ready(boil_march *m, double t, double end)
 {
     const int keep = 6;
     boil_step *p = &m->step;
-    if (!m->rates_known && !boil_system_rates(&m->counted, t, p->y0, p->f0))
+    if (m->last_step_s > 0) /* that step's end */
+        memcpy(p->f0, p->f1, m->is.system.unknowns * sizeof(double));
+    else if (!boil_system_rates(&m->counted, t, p->y0, p->f0))
         return false;
-    m->rates_known = true;
     if (!(m->step_s > 0))
         m->step_s = first_step(m, t, end - t);
     if (m->age < 0 || m->age >= keep)
@@ -225,14 +224,11 @@ boil_march_news boil_march_step(boil_march *m, double *t, double y[], double end
     if (!(start < end))
         return BOIL_MARCH_ARRIVED;
     size_t bytes = m->is.system.unknowns * sizeof(double);
-    if (m->rates_known && m->last_step_s > 0)
-        memcpy(m->step.f0, m->step.f1, bytes);
     memcpy(m->step.y0, y, bytes);
     if (!get_ready(m, start, end) || !((h = advance(m, start, end)) > 0))
         return BOIL_MARCH_FAILED;
     m->steps++;
     m->age++;
-    m->first = false;
     double arrived = h < end - start ? start + h : end;
     boil_march_guards_at(m, arrived, m->step.y1, g);
     boil_march_news news = boil_march_find_event(m, start, &h, g, guard);
