@@ -32,9 +32,7 @@ typedef struct {
     const boil_run_options *options;
     boil_run_set *set;
     boil_triggers triggers;
-    bool usual_drift;   /* what is made now is, whatever the plant's */
-    bool held_back;     /* the schedule of what is made now has its loads held back */
-    bool own_elevation; /* what is made now has the plant's boiling curve */
+    boil_run_of_set as; /* how what is made now differs from what was asked for */
 } making;
 
 /* Whether the run ends in a quiet spell in which water floated, enough to lower the freeboard had it let go, or that anything was put
@@ -90,22 +88,27 @@ static boil_run_options options_of(const making *m, const wanted_run *w)
 {
     boil_run_options with = *m->options;
     with.closures = w->closures;
-    with.own_elevation = m->own_elevation;
+    with.own_elevation = m->as.own_elevation;
     with.row_interval_s = is_traced(m, w) ? with.row_interval_s : 0;
     return with;
+}
+
+/* The next of the set; it counts once it is made. */
+static boil_run_of_set *next(const making *m, boil_closures c, double let_go_s)
+{
+    boil_run_of_set *r = &m->set->other[m->set->count];
+    *r = m->as;
+    r->closures = c;
+    r->let_go_s = let_go_s;
+    return r;
 }
 
 static boil_outcome add(making *m, const wanted_run *w)
 {
     boil_run_options with = options_of(m, w);
-    boil_run_of_set *r = &m->set->other[m->set->count];
+    boil_run_of_set *r = next(m, w->closures, (double)NAN);
     boil_triggers found = {.count = 0}, *triggers = w->triggers ? &found : NULL;
-    bool is_likely = w->closures == BOIL_CLOSURES_LIKELY && !m->usual_drift;
-    *r = (boil_run_of_set){.closures = w->closures,
-                           .let_go_s = (double)NAN,
-                           .usual_drift = m->usual_drift,
-                           .held_back = m->held_back,
-                           .own_elevation = m->own_elevation};
+    bool is_likely = w->closures == BOIL_CLOSURES_LIKELY && !m->as.usual_drift;
     boil_outcome outcome = is_likely ? BOIL_OK : carry_out(m, m->schedule, &with, triggers, &r->history);
     const boil_history *seen = is_likely ? &m->set->likely : &r->history;
     if (outcome == BOIL_OK && w->further && unresolved(seen)) {
@@ -124,11 +127,7 @@ static boil_outcome add_triggers(making *m)
 {
     boil_outcome outcome = BOIL_OK;
     for (size_t i = 0; i < m->triggers.count && outcome == BOIL_OK; i++) {
-        boil_run_of_set *r = &m->set->other[m->set->count];
-        *r = (boil_run_of_set){.closures = BOIL_CLOSURES_TRIGGER,
-                               .let_go_s = m->triggers.list[i].time_s,
-                               .held_back = m->held_back,
-                               .own_elevation = m->own_elevation};
+        boil_run_of_set *r = next(m, BOIL_CLOSURES_TRIGGER, m->triggers.list[i].time_s);
         outcome = or_refused(boil_trigger_follow(&m->triggers.list[i], m->schedule, &r->history), r);
         m->set->count += outcome == BOIL_OK;
     }
@@ -187,42 +186,43 @@ static boil_outcome add_if_wanted(making *m, const wanted_run *w)
     return outcome == BOIL_OK && yes ? add(m, w) : outcome;
 }
 
-static bool is_grave(boil_closures c)
+/* Those of the table from one to another. */
+static boil_outcome add_those(making *m, boil_closures from, boil_closures to)
 {
-    return c >= BOIL_CLOSURES_GRAVE && c <= BOIL_CLOSURES_SUDDEN_8;
+    boil_outcome outcome = BOIL_OK;
+    for (size_t i = 0; outcome == BOIL_OK && i < sizeof wanted / sizeof wanted[0]; i++)
+        if (wanted[i].closures >= from && wanted[i].closures <= to)
+            outcome = add_if_wanted(m, &wanted[i]);
+    return outcome;
 }
 
-/* Whether a run is made once more with the usual drift: foam makes the bath rise higher and the water mix in sooner, and that may be
-   the milder, so the grave runs of a scenario that foams; and of one that says its bath lets steam go quickly the likely run. */
-static bool is_made_usual(const wanted_run *w, double drift, double usual)
+static boil_outcome add_grave(making *m)
 {
-    return drift < usual ? is_grave(w->closures) : w->closures == BOIL_CLOSURES_LIKELY;
+    return add_those(m, BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_SUDDEN_8);
 }
 
+/* Foam makes the bath rise higher and the water mix in sooner, and that may be the milder: so the grave runs of a scenario that foams
+   are made once more with the usual drift; and of one that says its bath lets steam go quickly the likely run. */
 static boil_outcome add_usual_drift(making *m)
 {
     const boil_plant *own = m->plant;
     boil_plant usual = *own;
-    boil_outcome outcome = BOIL_OK;
     usual.pool.drift = boil_swell_default().drift;
     if (own->pool.drift == usual.pool.drift)
         return BOIL_OK;
     m->plant = &usual;
-    m->usual_drift = true;
-    for (size_t i = 0; outcome == BOIL_OK && i < sizeof wanted / sizeof wanted[0]; i++)
-        if (is_made_usual(&wanted[i], own->pool.drift, usual.pool.drift))
-            outcome = add_if_wanted(m, &wanted[i]);
+    m->as.usual_drift = true;
+    boil_outcome outcome =
+        own->pool.drift < usual.pool.drift ? add_grave(m) : add_those(m, BOIL_CLOSURES_LIKELY, BOIL_CLOSURES_LIKELY);
     m->plant = own;
-    m->usual_drift = false;
+    m->as.usual_drift = false;
     return outcome;
 }
 
+/* The grave runs once more, and what lets go in them. */
 static boil_outcome add_grave_again(making *m)
 {
-    boil_outcome outcome = BOIL_OK;
-    for (size_t i = 0; outcome == BOIL_OK && i < sizeof wanted / sizeof wanted[0]; i++)
-        if (is_grave(wanted[i].closures))
-            outcome = add_if_wanted(m, &wanted[i]);
+    boil_outcome outcome = add_grave(m);
     return outcome == BOIL_OK ? add_triggers(m) : outcome;
 }
 
@@ -235,13 +235,13 @@ static boil_outcome add_own_elevation(making *m)
         left = left || m->set->other[i].history.end == BOIL_RUN_OUT_OF_RANGE;
     if (!left || m->set->likely.end == BOIL_RUN_OUT_OF_RANGE)
         return BOIL_OK;
-    m->own_elevation = true;
+    m->as.own_elevation = true;
     boil_outcome outcome = add_grave_again(m);
-    m->own_elevation = false;
+    m->as.own_elevation = false;
     return outcome;
 }
 
-/* The grave runs once more where loads go through what floats, and what lets go in them. */
+/* Where loads go through what floats. */
 static boil_outcome add_held_back(making *m)
 {
     const boil_schedule *own = m->schedule;
@@ -251,25 +251,23 @@ static boil_outcome add_held_back(making *m)
     if (outcome != BOIL_OK || !any)
         return outcome;
     m->schedule = &lighter;
-    m->held_back = true;
+    m->as.held_back = true;
     outcome = add_grave_again(m);
     m->schedule = own;
+    m->as.held_back = false;
     boil_schedule_free(&lighter);
     return outcome;
 }
 
-boil_outcome boil_run_set_of_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                       boil_run_set *out)
+static boil_outcome make(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, boil_run_set *out)
 {
     making m = {.plant = p, .schedule = s, .options = o, .set = out};
     boil_run_options likely = *o;
     likely.closures = BOIL_CLOSURES_LIKELY;
-    *out = (boil_run_set){.count = 0};
     boil_outcome outcome = boil_run_unchecked(p, s, &likely, &out->likely);
     if (outcome != BOIL_OK)
         return outcome;
-    for (size_t i = 0; outcome == BOIL_OK && i < sizeof wanted / sizeof wanted[0]; i++)
-        outcome = add_if_wanted(&m, &wanted[i]);
+    outcome = add_those(&m, BOIL_CLOSURES_LIKELY, BOIL_CLOSURES_MILD_8);
     if (outcome == BOIL_OK)
         outcome = add_usual_drift(&m);
     if (outcome == BOIL_OK)
@@ -289,7 +287,7 @@ boil_outcome boil_run_set_of(const boil_plant *p, const boil_schedule *s, const 
     if (out == NULL)
         return BOIL_BAD_INPUT;
     *out = (boil_run_set){.count = 0};
-    return boil_check_case(p, s, o) ? boil_run_set_of_unchecked(p, s, o, out) : BOIL_BAD_INPUT;
+    return boil_check_case(p, s, o) ? make(p, s, o, out) : BOIL_BAD_INPUT;
 }
 
 const boil_history *boil_run_set_least_freeboard(const boil_run_set *set)

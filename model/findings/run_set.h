@@ -4,11 +4,13 @@
    Likely, likely with the wide pool's drift, grave and sudden always; the slower heat paths only where water afloat on a quiet
    bath, were it at its boil, would leave less than the freeboard asked for: elsewhere they change no grade; the mild ones only
    where the likely run says something that they might not, the second only where the first says it too: they decide on
-   certainty alone. A run that ends in a quiet spell in which water floated or anything was put, or one that was cut there, is not the end of it:
-   likely, grave and sudden runs then go on without further actions, for an hour at most, and are judged by what comes
-   (`continued`).
-   Where the scenario's own drift is that of a foam, grave and sudden runs are made without it too. Last, from the worst moments
-   of the sudden runs, those in which what floats lets go of itself (findings/trigger.h).
+   certainty alone. A run that ends in a quiet spell in which water floated or anything was put, or one that was cut there, is not
+   the end of it: likely, grave and sudden runs then go on without further actions, for an hour at most, and are judged by what
+   comes (`continued`).
+   Where the scenario's own drift is that of a foam, grave and sudden runs are made with the usual one too; where bubbles rise faster
+   than usual, the likely one. Then, from the worst moments of the sudden runs, those in which what floats lets go of itself
+   (findings/trigger.h). Grave and sudden runs, and what lets go in them, are made once more with the plant's own boiling curve where
+   the graver one left what is known, and last where loads went through what floats, with those held back (findings/held_back.h).
 
    No run is left out: one that cannot be carried out, or does not come to its end, is found as not resolved.
 
@@ -18,10 +20,6 @@
 #define BOIL_FINDINGS_RUN_SET_H
 
 #include "boilback.h"
-
-/* boil_run_set_of for a part of a search, whose case need not stand by itself. */
-boil_outcome boil_run_set_of_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                       boil_run_set *out);
 
 /* Its run with the least freeboard, the mild ones apart. */
 const boil_history *boil_run_set_least_freeboard(const boil_run_set *set);

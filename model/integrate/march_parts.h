@@ -13,8 +13,8 @@ struct boil_march {
     boil_step step;
     double *room; /* of one piece: the step's, then slopes */
     double *slope0, *slope1;
-    size_t capacity; /* unknowns that it has room for */
-    int age;         /* steps since the Jacobian was taken; negative: there is none */
+    size_t capacity;                    /* unknowns that it has room for */
+    int age;                            /* steps since the Jacobian was taken; negative: there is none */
     double step_s, last_step_s, last_t; /* to be tried next; of the last step length, 0 before the first, and beginning */
     size_t steps, evaluations;
 };
