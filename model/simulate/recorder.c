@@ -268,17 +268,16 @@ static boil_outcome due_rows(boil_recorder *r, const boil_bath *b, bool fast)
     return BOIL_OK;
 }
 
-boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_recorder_step *step)
+boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b)
 {
     if (!(r->row_unit_s > 0))
         return BOIL_OK;
     const double turns_s = 1; /* where a fast rise turns it is slow at its highest */
-    bool moves = moves_fast(r), fast = moves || step->cubic.t0 < r->fast_until_s;
+    bool moves = moves_fast(r), fast = moves || r->step.cubic.t0 < r->fast_until_s;
     if (moves)
-        r->fast_until_s = step->cubic.t1 + turns_s;
-    begin_rows(r, fast, step->cubic.t0);
-    boil_outcome outcome = boil_recorder_enter(r, b, step);
-    return outcome == BOIL_OK ? due_rows(r, b, fast) : outcome;
+        r->fast_until_s = r->step.cubic.t1 + turns_s;
+    begin_rows(r, fast, r->step.cubic.t0);
+    return due_rows(r, b, fast);
 }
 
 boil_outcome boil_recorder_row_now(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const double y[])

@@ -86,14 +86,8 @@ boil_outcome boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b
 /* What the mean of a body lacks of the way from its entry to the bath, 1 to 0: of a moment it keeps that of the one before. */
 double boil_recorder_unheated(const boil_bath_body *o, const double y[], const boil_rates_view *v);
 
-/* The integrator restarts: what comes next may have a kink, so nothing is fitted across it. */
+/* The march begins anew: what comes next may have a kink, so nothing is fitted across it. */
 void boil_recorder_restart(boil_recorder *r);
-
-/* Rows due in (t0, t1], by cubic Hermite interpolation of the state; call before anything changes at t1. */
-boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b, const boil_recorder_step *step);
-
-/* Of a close trace, a row as things are after a jump: beside that before it. */
-boil_outcome boil_recorder_row_now(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const double y[]);
 
 /* A step begins to be told: BOIL_NO_MEMORY when there is no room to look into it. Parts: in how many it is worth telling, one for its
    end alone, from what is at its ends. */
@@ -102,6 +96,12 @@ int boil_recorder_parts(const boil_recorder *r, const boil_rates_view *a, const 
 
 /* The state at a moment of that step, into r->unknowns, by cubic Hermite interpolation, and all that follows from it. */
 boil_outcome boil_recorder_inside(boil_recorder *r, const boil_bath *b, double t, boil_rates_guess *guess, boil_rates_view *v);
+
+/* Rows due in (t0, t1] of that step; call before anything changes at t1. */
+boil_outcome boil_recorder_rows(boil_recorder *r, const boil_bath *b);
+
+/* Of a close trace, a row as things are after a jump: beside that before it. */
+boil_outcome boil_recorder_row_now(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v, const double y[]);
 
 /* After the last step: closes what is open and fills the summary's end, and a trace ends there, whatever its interval.
    BOIL_NO_MEMORY when there is no room for that row. */

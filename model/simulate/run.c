@@ -67,9 +67,11 @@ static boil_outcome begin(boil_simulation *r)
                                            r->view.salts.undissolved_kg,
                                        boil_modes_inventory(&r->bath, r->y, &r->view)};
     outcome = boil_recorder_begin(&r->record, &r->history, &r->plant, &r->options, &r->bath, r->y, &r->view);
+    const boil_recorder_step none = {{0, 0, r->y, r->rates, r->y, r->rates}, &r->guess};
     if (outcome == BOIL_OK)
-        outcome =
-            boil_recorder_rows(&r->record, &r->bath, &(boil_recorder_step){{0, 0, r->y, r->rates, r->y, r->rates}, &r->guess});
+        outcome = boil_recorder_enter(&r->record, &r->bath, &none);
+    if (outcome == BOIL_OK)
+        outcome = boil_recorder_rows(&r->record, &r->bath);
     r->evaluated = false;
     const boil_water_control *c = &r->plant.control;
     if (outcome == BOIL_OK && c->mode == BOIL_WATER_CONTROL_ON_OFF &&

@@ -64,10 +64,10 @@ boil_outcome boil_simulation_settle_heat(boil_simulation *r)
 
 /* The bath boils, or has stopped. A layer that was held back is let go as the boil comes back, for a minute whatever the boil does
    meanwhile: else a bath that cold water quenches would lose its boil and find it without end. */
-static int change_mode(boil_simulation *r, bool boiling)
+static boil_outcome change_mode(boil_simulation *r, bool boiling)
 {
     const double loose_s = 60;
-    int outcome = boil_simulation_settle_heat(r);
+    boil_outcome outcome = boil_simulation_settle_heat(r);
     if (outcome != BOIL_OK)
         return outcome;
     r->evaluated = false;
@@ -223,7 +223,7 @@ static boil_outcome record_step(boil_simulation *r, const boil_rates_view *befor
     }
     if (outcome == BOIL_OK)
         outcome = record(r, r->t, r->y, &r->view);
-    return outcome == BOIL_OK ? boil_recorder_rows(&r->record, &r->bath, &step) : outcome;
+    return outcome == BOIL_OK ? boil_recorder_rows(&r->record, &r->bath) : outcome;
 }
 
 /* One step and what follows from it. */
