@@ -1,7 +1,8 @@
 /* simulate/simulation.h -- a run under way, for the files that carry it out: simulate/run.c (from start to end), what is due at a
-   moment (simulation_due.c), of it what the schedule asks for (simulation_acts.c), how long loads stay (simulation_stays.c), the
-   automatic water (simulation_valve.c) and the fire (simulation_fire.c), steps and what follows from them
-   (simulation_step.c), and the account of it all (balance.c). BOIL_OK or a failure throughout.
+   moment (simulation_due.c), of it what the schedule asks for (simulation_acts.c), pours that hang on something
+   (simulation_taps.c), what was bailed and drained (simulation_drums.c), how long loads stay (simulation_stays.c), the automatic
+   water (simulation_valve.c) and the fire (simulation_fire.c), the bath as a system to be carried on (simulation_march.c), steps
+   and what follows from them (simulation_step.c), and the account of it all (balance.c). BOIL_OK or a failure throughout.
 
    The run goes by stretches: what is due is done, the mode settles, the march begins anew and steps until something begins,
    ends or changes. Between two stretches all that the rest of the run depends on is here. */

@@ -31,11 +31,9 @@ boil_outcome boil_simulation_add_tap(boil_simulation *r, size_t action)
     const boil_action *a = &r->schedule->actions[action];
     if (boil_action_takes(a->kind) && a->name > 0 && boil_simulation_kept(r, a->name) == NULL)
         return BOIL_NO_MEMORY;
-    const boil_action_water *w = &a->is.water;
-    list[r->taps_count] = (boil_simulation_tap){.tap = boil_tap_shut(w->mass_kg, w->over_s, r->t), .action = action};
-    if (boil_action_takes(a->kind))
-        list[r->taps_count].tap = boil_tap_shut(a->is.take.volume_m3, a->is.take.over_s, r->t);
-    r->taps_count++;
+    boil_tap tap = boil_action_takes(a->kind) ? boil_tap_shut(a->is.take.volume_m3, a->is.take.over_s, r->t)
+                                              : boil_tap_shut(a->is.water.mass_kg, a->is.water.over_s, r->t);
+    list[r->taps_count++] = (boil_simulation_tap){.tap = tap, .action = action};
     return BOIL_OK;
 }
 
@@ -121,6 +119,15 @@ static void never_began(boil_simulation *r, const boil_simulation_tap *t)
                                                                     : BOIL_ACT_TOO_LATE;
 }
 
+/* What the result says by now; of one that has none, why it never will have. */
+static void tell(boil_simulation *r, const boil_simulation_tap *t)
+{
+    if (t->addition > 0)
+        write_down(r, t);
+    else if (!goes_on(t))
+        never_began(r, t);
+}
+
 static boil_outcome turn(boil_simulation *r, boil_simulation_tap *t)
 {
     const boil_pour *p = &action_of(r, t)->pour;
@@ -129,18 +136,16 @@ static boil_outcome turn(boil_simulation *r, boil_simulation_tap *t)
     boil_outcome outcome = BOIL_OK;
     boil_tap_pass(&t->tap, r->t);
     boil_tap_turn(&t->tap, p, &r->plant.by_hand, &bath, r->t);
-    if (t->tap.open && !was_open && (has_arrived(r, t) || boil_simulation_is_idle(r, r->t))) {
+    bool opens = t->tap.open && !was_open, arrived = opens && has_arrived(r, t);
+    if (arrived || (opens && boil_simulation_is_idle(r, r->t))) {
         t->tap.open = false;
-        t->tap.end = has_arrived(r, t) ? BOIL_POUR_GOAL : BOIL_POUR_TIME;
-    }
-    if (t->tap.open && !was_open)
+        t->tap.end = arrived ? BOIL_POUR_GOAL : BOIL_POUR_TIME;
+    } else if (opens)
         outcome = open_tap(r, t);
     if (was_open && !t->tap.open)
         shut_feed(r, (size_t)(t - r->taps) + 1);
-    if (outcome == BOIL_OK && t->addition > 0)
-        write_down(r, t);
-    else if (!goes_on(t))
-        never_began(r, t);
+    if (outcome == BOIL_OK)
+        tell(r, t);
     return outcome;
 }
 
@@ -184,10 +189,7 @@ void boil_simulation_next_of_line(boil_simulation *r, int line)
         t->tap.open = false;
         t->tap.end = BOIL_POUR_NEXT;
         shut_feed(r, i + 1);
-        if (t->addition > 0)
-            write_down(r, t);
-        else
-            never_began(r, t);
+        tell(r, t);
     }
 }
 
