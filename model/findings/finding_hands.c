@@ -6,7 +6,7 @@
 /* A warning while it boils, or with water on it. */
 void boil_judge_bail_hot(boil_judged *j)
 {
-    const double film_kg = 0.0227;
+    const double film_kg = boil_gradings[BOIL_FOUND_WATER_QUIET].from[BOIL_SEVERITY_WARNING];
     const boil_history *h = j->history;
     for (size_t i = 0; i < h->takes_count; i++) {
         const boil_take_result *t = &h->takes[i];
@@ -71,7 +71,8 @@ void boil_judge_break_quiet(boil_judged *j)
             find_quiet_in(j, &h->quiet[i], &j->schedule->breaks[k]);
 }
 
-static void find_unattended(boil_judged *j, double x, double time_s)
+/* Of what is so or not, and in no unit. */
+static void find_so(boil_judged *j, double x, double time_s)
 {
     boil_find(j, &(boil_sighting){.x = x, .value = (double)NAN, .limit = (double)NAN, .time_s = time_s});
 }
@@ -84,12 +85,12 @@ void boil_judge_unattended(boil_judged *j)
     for (size_t i = 0; i < h->additions_count; i++) {
         const boil_addition_result *a = &h->additions[i];
         if (is_in_break(j->schedule, a->time_s, a->time_s + a->over_s))
-            find_unattended(j, pours, a->time_s);
+            find_so(j, pours, a->time_s);
     }
     for (size_t i = 0; i < h->loads_count; i++) {
         double out_s = h->loads[i].lifted_s;
         if (is_in_break(j->schedule, out_s, out_s))
-            find_unattended(j, lifts, out_s);
+            find_so(j, lifts, out_s);
     }
 }
 
@@ -122,6 +123,6 @@ void boil_judge_place_taken(boil_judged *j)
         const boil_action *a = &j->schedule->actions[r->action];
         double out_s = isnan(r->lifted_s) ? (double)INFINITY : r->lifted_s + a->is.load.lowering_s;
         if (!take_place(&p, a->position, r->time_s, out_s))
-            boil_find(j, &(boil_sighting){.x = 1, .value = (double)NAN, .limit = (double)NAN, .time_s = r->time_s});
+            find_so(j, 1, r->time_s);
     }
 }
