@@ -17,6 +17,12 @@ boil_molalities boil_molalities_of(const boil_mixture *m)
     return n;
 }
 
+double boil_molalities_about(const boil_molalities *n)
+{
+    const double counts = 0.4;
+    return n->hydroxide + counts * (n->nitrate + n->nitrite);
+}
+
 /* ln a of a NaOH solution of molality M with derivatives by M and T. */
 double boil_activity_log(double M, double T, double *by_M, double *by_T)
 {

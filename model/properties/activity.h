@@ -25,6 +25,9 @@ typedef struct {
 
 boil_molalities boil_molalities_of(const boil_mixture *m);
 
+/* Where a search for the equivalent molality begins: a mole of the others counts some 0.4 of one of hydroxide at the boil. */
+double boil_molalities_about(const boil_molalities *n);
+
 /* ln a of a NaOH solution of molality M with derivatives by M and T, 1/K. */
 double boil_activity_log(double M, double T, double *by_M, double *by_T);
 

@@ -3,12 +3,13 @@
 #include <math.h>
 #include <stdbool.h>
 
+#include "base/constants.h"
 #include "properties/activity.h"
 
 static const double SPACING = 0.05; /* mol/kg */
 /* Below 3 mol/kg the curve bends too much; 80 is beyond the correlation. */
 static const int FIRST_KNOT = 60, LAST_KNOT = 1600;
-static const double HOTTEST_K = 273.15 + 245;
+static const double HOTTEST_K = BOIL_ZERO_CELSIUS + 245;
 
 /* Where (2) holds at a knot, with slopes by M along it. */
 typedef struct {
@@ -69,10 +70,10 @@ static double cubic(const double c[4], double u, double *by_M)
 static int solve_blend(boil_boiling_curve *b, const boil_conditions *c, const boil_molalities *n, double *M, double *ratio,
                        double *by_hydroxide)
 {
-    const double near = 1e-13, counts = 0.4; /* of a mole of hydroxide, for one of the others, at the boil */
+    const double near = 1e-13;
     double step = HUGE_VAL;
     int at = -1;
-    *M = n->hydroxide + counts * (n->nitrate + n->nitrite);
+    *M = boil_molalities_about(n);
     for (int i = 0; i < 30; i++) {
         double place = *M * (1 / SPACING), ratio_M;
         if (!(place > FIRST_KNOT && place < LAST_KNOT) || (at = cell_of(b, c, (int)place)) < 0)

@@ -96,7 +96,7 @@ typedef struct {
    along its slope, is of second order in that step. The slopes are those before it. */
 static boil_outcome equivalent_molality(const boil_molalities *n, double T, double within, double *M, equilibrium *e)
 {
-    double x = *M > 0 ? *M : n->hydroxide + 0.4 * (n->nitrate + n->nitrite);
+    double x = *M > 0 ? *M : boil_molalities_about(n);
     for (int i = 0; i < 60; i++) {
         double s;
         e->ln_a = boil_activity_log(x, T, &e->by_M, &e->by_T);
@@ -172,8 +172,8 @@ boil_outcome boil_solution_boiling_point_near(const boil_conditions *c, const bo
     boil_residual r;
     double M = guess->equivalent_molality, T = guess->boiling_point_K;
     int warm = M > 0 && T > 0 && boil_newton(c, &n, &M, &T, &r) == BOIL_OK;
-    if (!warm) { /* nitrate and nitrite count for about a third of their moles of NaOH at the boil; 2 K per mol/kg */
-        M = n.hydroxide + 0.4 * (n.nitrate + n.nitrite) + 1e-12;
+    if (!warm) { /* 2 K per mol/kg */
+        M = boil_molalities_about(&n) + 1e-12;
         T = c->saturation_K + 2 * M;
         if (boil_newton(c, &n, &M, &T, &r) != BOIL_OK)
             return BOIL_NO_ROOT;
