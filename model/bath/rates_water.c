@@ -257,19 +257,23 @@ boil_rates_inflow boil_rates_of_inflow(const boil_bath *b, double valve_kg_s, co
 }
 
 /* A vessel dips into what floats: all but what it takes in two seconds is gone first, so that nothing ends at once. */
-static double bailed_layer(const boil_rates_layer *layer, double rate_m3_s)
+static void bail(const boil_rates_solution *s, const boil_rates_layer *layer, double rate_m3_s, boil_rates_outflow *o)
 {
     const double dips_s = 2;
     double water_kg_m3 = layer->mass_kg > 0 ? boil_water_density(layer->temperature_K) : 1;
     double floats_m3 = layer->mass_kg / water_kg_m3;
-    return floats_m3 > 0 ? rate_m3_s * floats_m3 / (floats_m3 + dips_s * rate_m3_s) * water_kg_m3 : 0;
+    double layer_kg_s = floats_m3 > 0 ? rate_m3_s * floats_m3 / (floats_m3 + dips_s * rate_m3_s) * water_kg_m3 : 0;
+    o->layer_kg_s += layer_kg_s;
+    o->liquid_kg_s += (rate_m3_s - layer_kg_s / water_kg_m3) * s->density_kg_m3;
 }
 
 /* Undissolved salt goes with the liquid in the share that it has of both, a crust apart. */
-static void drained_salt(const double y[], const boil_rates_solution *s, const boil_rates_salts *salts, double liquid_kg_s,
-                         boil_rates_outflow *o)
+static void drain(const double y[], const boil_rates_solution *s, const boil_rates_salts *salts, double rate_m3_s,
+                  boil_rates_outflow *o)
 {
+    double liquid_kg_s = rate_m3_s * s->density_kg_m3;
     double all = salts->undissolved_kg + salts->crust_kg, share_s = liquid_kg_s / s->mass_kg;
+    o->liquid_kg_s += liquid_kg_s;
     if (!(salts->undissolved_kg > 0))
         return;
     for (int i = 0; i < BOIL_SALTS; i++)
@@ -283,15 +287,10 @@ boil_rates_outflow boil_rates_of_outflow(const boil_bath *b, const double y[], c
     boil_rates_outflow o = {0};
     for (size_t i = 0; i < b->feeds_count; i++) {
         const boil_bath_feed *f = &b->feeds[i];
-        if (f->kind == BOIL_FEED_BAIL) {
-            double layer_kg_s = bailed_layer(layer, f->rate_kg_s);
-            double of_it = layer_kg_s > 0 ? layer_kg_s / boil_water_density(layer->temperature_K) : 0;
-            o.layer_kg_s += layer_kg_s;
-            o.liquid_kg_s += (f->rate_kg_s - of_it) * s->density_kg_m3;
-        } else if (f->kind == BOIL_FEED_DRAIN) {
-            o.liquid_kg_s += f->rate_kg_s * s->density_kg_m3;
-            drained_salt(y, s, salts, f->rate_kg_s * s->density_kg_m3, &o);
-        }
+        if (f->kind == BOIL_FEED_BAIL)
+            bail(s, layer, f->rate_kg_s, &o);
+        else if (f->kind == BOIL_FEED_DRAIN)
+            drain(y, s, salts, f->rate_kg_s, &o);
     }
     return o;
 }
