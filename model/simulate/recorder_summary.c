@@ -17,10 +17,15 @@ static bool is_cool(const boil_rates_view *v)
     return v->solution.temperature_K <= BOIL_ZERO_CELSIUS + 140;
 }
 
+static bool may_crystallise(const boil_rates_view *v)
+{
+    return is_cool(v) || v->salts.crust_kg > 0;
+}
+
 /* While it is hot as much as its crust shows: that is half of it (transfer/dissolution.h). */
 double boil_recorder_crystals(const boil_rates_view *v)
 {
-    if (!is_cool(v) && !(v->salts.crust_kg > 0))
+    if (!may_crystallise(v))
         return 0;
     double all = boil_solubility_excess(&v->solution.mixture, v->solution.temperature_K) + v->salts.crust_kg;
     return is_cool(v) ? all : fmin(all, 2 * v->salts.crust_kg);
@@ -117,7 +122,7 @@ static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const
 static void watch_crystals(boil_recorder *r, double t, const boil_rates_view *v)
 {
     boil_summary *s = &r->history->summary;
-    if (!is_cool(v) && !(v->salts.crust_kg > 0))
+    if (!may_crystallise(v))
         return;
     double crystals = boil_recorder_crystals(v);
     if (!(crystals > 0 || boil_solubility_above_liquidus(&v->solution.mixture, v->solution.temperature_K) < 0))
