@@ -95,7 +95,7 @@ PACKAGES := build-essential libgsl-dev
 TEST_PACKAGES := $(PACKAGES) libcmocka-dev gnuplot-nox pkg-config python3
 
 tools:
-	@tests/install_tools.sh "$(CC)" "gsl/gsl_odeiv2.h" "" "$(PACKAGES)"
+	@tests/install_tools.sh "$(CC)" "gsl/gsl_roots.h" "" "$(PACKAGES)"
 
 test-tools:
 	@tests/install_tools.sh "$(CC)" "gsl/gsl_odeiv2.h cmocka.h" "gnuplot pkg-config python3" "$(TEST_PACKAGES)"
@@ -136,7 +136,7 @@ SECONDS ?= 30
 FUZZ_PACKAGES := $(PACKAGES) clang libclang-rt-14-dev
 
 fuzz:
-	@tests/install_tools.sh clang "gsl/gsl_odeiv2.h" "" "$(FUZZ_PACKAGES)"
+	@tests/install_tools.sh clang "gsl/gsl_roots.h" "" "$(FUZZ_PACKAGES)"
 	@$(MAKE) --no-print-directory $(JOBS) BUILD=$(BUILD)/fuzz CC=clang OPENMP= CFLAGS="-O1 -g $(SANITIZE) -fsanitize=fuzzer-no-link" \
 	    $(FUZZERS:%=$(BUILD)/fuzz/tests/fuzz/%)
 	@tests/fuzz.sh $(BUILD)/fuzz $(SECONDS) $(FUZZERS)

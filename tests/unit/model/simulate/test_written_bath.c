@@ -158,11 +158,11 @@ static found found_at(double tolerance)
 static void the_error_falls_with_the_tolerance(void **state)
 {
     (void)state;
-    found best = found_at(1e-11), coarse = found_at(1e-5), usual = found_at(1e-7), fine = found_at(1e-9);
-    double off[3] = {fabs(coarse.back_s - best.back_s), fabs(usual.back_s - best.back_s), fabs(fine.back_s - best.back_s)};
+    found best = found_at(1e-11), usual = found_at(1e-5), fine = found_at(1e-7), finer = found_at(1e-9);
+    double off[3] = {fabs(usual.back_s - best.back_s), fabs(fine.back_s - best.back_s), fabs(finer.back_s - best.back_s)};
     print_message("tolerance 1e-5, 1e-7, 1e-9: boil back within %.2g, %.2g, %.2g s, steam within %.2g, %.2g, %.2g kg\n", off[0],
-                  off[1], off[2], fabs(coarse.steam_kg - best.steam_kg), fabs(usual.steam_kg - best.steam_kg),
-                  fabs(fine.steam_kg - best.steam_kg));
+                  off[1], off[2], fabs(usual.steam_kg - best.steam_kg), fabs(fine.steam_kg - best.steam_kg),
+                  fabs(finer.steam_kg - best.steam_kg));
     assert_true(off[1] < off[0] / 10);
     assert_true(off[2] < off[1] / 10);
 }
