@@ -132,7 +132,7 @@ static void watch_crystals(boil_recorder *r, double t, const boil_rates_view *v)
         s->crystals_from_K = boil_solubility_crystals_from(&v->solution.mixture);
     }
     s->crystals_max_kg = fmax(s->crystals_max_kg, crystals);
-    if (v->heater.heat_W > 0.02 * boil_heater_output(&r->plant->heater, 1, v->solution.temperature_K))
+    if (boil_recorder_is_heated(r, v))
         highest(&s->heated_crystals_kg, crystals, t);
 }
 

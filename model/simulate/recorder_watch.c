@@ -229,10 +229,10 @@ static measure *const measures[BOIL_WATCHES] = {
 
 /* Moments. ---------------------------------------------------------------------------------------------------------------- */
 
-static bool is_heated(const boil_plant *p, const boil_rates_view *v)
+bool boil_recorder_is_heated(const boil_recorder *r, const boil_rates_view *v)
 {
     const double spark = 0.02;
-    return v->heater.heat_W > spark * boil_heater_output(&p->heater, 1, v->solution.temperature_K);
+    return v->heater.heat_W > spark * boil_heater_output(&r->plant->heater, 1, v->solution.temperature_K);
 }
 
 static bool is_fed(double t, const boil_bath *b, const boil_rates_view *v)
@@ -248,7 +248,7 @@ static bool is_fed(double t, const boil_bath *b, const boil_rates_view *v)
 static moment moment_of(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
                         const boil_recorder_peak *peak, bool inside)
 {
-    return (moment){r, t, b, v, peak, boil_recorder_crystals(v), inside, is_heated(r->plant, v), is_fed(t, b, v)};
+    return (moment){r, t, b, v, peak, boil_recorder_crystals(v), inside, boil_recorder_is_heated(r, v), is_fed(t, b, v)};
 }
 
 /* Following. ---------------------------------------------------------------------------------------------------------------- */
