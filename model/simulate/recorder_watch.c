@@ -89,14 +89,19 @@ static double parts_bare(const moment *m)
     return boil_tank_parts_top(&m->record->plant->tank) - m->view->levels.still_m;
 }
 
-/* A bed of 2200 kg/m3 over the whole floor, were all that crystallised to lie there: an upper bound. A mixer holds in suspension what
-   no crust holds fast. */
-static double under_crystals(const moment *m)
+/* So thick is salt over the whole tank without any pores: thinner than transfer/dissolution.h has it, which counts them. */
+static double spread_m(const moment *m, double salt_kg)
 {
     const double kg_m3 = 2200;
+    return salt_kg / (kg_m3 * m->bath->area_m2);
+}
+
+/* Were all that crystallised to lie on the floor. A mixer holds in suspension what no crust holds fast. */
+static double under_crystals(const moment *m)
+{
     bool suspended = boil_bath_is_stirred(m->bath) && !(m->view->salts.crust_kg > 0);
-    double area_m2 = m->bath->area_m2, thickness_m = m->crystals_kg / (kg_m3 * area_m2);
-    return from_below(m) && !suspended ? boil_dissolution_bed_superheat(thickness_m, m->view->heater.heat_W / area_m2) : 0;
+    double flux_W_m2 = m->view->heater.heat_W / m->bath->area_m2;
+    return from_below(m) && !suspended ? boil_dissolution_bed_superheat(spread_m(m, m->crystals_kg), flux_W_m2) : 0;
 }
 
 /* A first haze of crystals is none; from there to twice as much they count the more, so that when they begin to is found inside a step. */
@@ -119,8 +124,8 @@ static double floor_hot(const moment *m)
 
 static double crust(const moment *m)
 {
-    const double kg_m3 = 2200;
-    return (m->heated || m->fed) && m->view->salts.crust_kg > 0 ? m->view->salts.crust_kg / (kg_m3 * m->bath->area_m2) : NEVER;
+    double kg = m->view->salts.crust_kg;
+    return (m->heated || m->fed) && kg > 0 ? spread_m(m, kg) : NEVER;
 }
 
 static double crystals(const moment *m)
