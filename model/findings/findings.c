@@ -51,6 +51,7 @@ static boil_outcome keep(boil_findings *f, const boil_finding *one, boil_certain
             return BOIL_NO_MEMORY;
         f->list = list;
         same = &list[f->count++];
+        *same = (boil_finding){.kind = one->kind};
     } else if (same->severity > one->severity || (same->severity == one->severity && !(same->measure < one->measure))) {
         same->before_boil = same->before_boil || (one->before_boil && same->severity == one->severity);
         return BOIL_OK;
