@@ -736,6 +736,7 @@ typedef struct {
     double spent_s, refilled_s;   /* when it is that much below, and no longer: the spell, had the store been full; NaN never */
     double layer_s;               /* when a layer of 1 mm first floated in it; NaN never */
     double layer_max_m;           /* thickest water layer while quiet */
+    double layer_max_kg;          /* and heaviest */
     double layer_at_return_kg;    /* water floating when the boil came back; 0 if never */
     double steam_peak_after_kg_s; /* in it, or within ten minutes of its end, or until the next spell; 0 if never back */
     double level_max_after_m;     /* within ten minutes of its end, or until the next spell; 0 if never back */
@@ -851,6 +852,7 @@ typedef struct {
     double crust_max_kg;                /* of these, the most that hung over the bath */
     boil_extreme crust_superheat_K;     /* furthest over its boiling point that the bath was heated under it; NaN never */
     boil_extreme heated_crystals_kg;    /* the most that lay there while the heat was on; NaN none */
+    boil_extreme crystals_fire;         /* most of the full heat that was on while any lay there, a share; NaN: none lay */
     double time_to_boil_s;              /* from a quiet start; NaN otherwise */
     double boiling_share;               /* of the time */
     double overflow_s;                  /* level first at the rim; NaN never */

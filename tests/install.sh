@@ -23,7 +23,7 @@ expected_files() {
     echo share/boilback/installed
     for file in plots/*.gp; do [ "$file" = plots/validate.gp ] || echo "share/boilback/$file"; done
     echo share/doc/boilback/README.md
-    for file in scenarios/*; do echo "share/boilback/$file"; done
+    find scenarios -type f | sed 's,^,share/boilback/,'
     echo share/man/man1/boilback.1
     echo share/man/man5/boilback-output.5
     echo share/man/man5/boilback-scenario.5

@@ -230,6 +230,7 @@ const char *boil_finding_listed(size_t index, const char **title)
     const boil_finding_row *r = boil_finding_row_at(index);
     if (r == NULL)
         return NULL;
-    *title = r->title;
+    if (title != NULL)
+        *title = r->title;
     return r->id;
 }

@@ -430,6 +430,7 @@ static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const bo
         if (isnan(q->layer_s) && v->layer.thickness_m >= 1e-3)
             q->layer_s = t;
         q->layer_max_m = fmax(q->layer_max_m, v->layer.thickness_m);
+        q->layer_max_kg = fmax(q->layer_max_kg, v->layer.mass_kg);
         watch_store(r, t, v, q);
         watch_afloat(r, t, b, v, q);
         if (v->steam.formed_kg_s > 0)

@@ -60,7 +60,7 @@ void boil_recorder_summary_begin(boil_summary *s, const boil_bath *b, const boil
     boil_extreme none = {NEVER, NEVER};
     s->level_max_m = s->freeboard_min_m = s->still_level_min_m = s->steam_peak_kg_s = s->layer_max_kg = none;
     s->temperature_max_K = s->temperature_min_K = s->surge_peak_kg_s = s->bed_superheat_max_K = none;
-    s->heated_crystals_kg = s->crust_superheat_K = none;
+    s->heated_crystals_kg = s->crystals_fire = s->crust_superheat_K = none;
     s->crystals_from_K = s->crystals_s = NEVER;
     s->dry_steam_kg_s = none;
     s->dry_wetted_s = s->high_limit_s = NEVER;
@@ -134,6 +134,8 @@ static void watch_crystals(boil_recorder *r, double t, const boil_rates_view *v)
     s->crystals_max_kg = fmax(s->crystals_max_kg, crystals);
     if (boil_recorder_is_heated(r, v))
         highest(&s->heated_crystals_kg, crystals, t);
+    if (crystals > 0)
+        highest(&s->crystals_fire, boil_recorder_fire(r, v), t);
 }
 
 static void watch_solids(boil_recorder *r, double t, const boil_rates_view *v)

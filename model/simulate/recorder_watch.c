@@ -234,10 +234,16 @@ static measure *const measures[BOIL_WATCHES] = {
 
 /* Moments. ---------------------------------------------------------------------------------------------------------------- */
 
+double boil_recorder_fire(const boil_recorder *r, const boil_rates_view *v)
+{
+    double full_W = boil_heater_output(&r->plant->heater, 1, v->solution.temperature_K);
+    return full_W > 0 ? v->heater.heat_W / full_W : 0;
+}
+
 bool boil_recorder_is_heated(const boil_recorder *r, const boil_rates_view *v)
 {
     const double spark = 0.02;
-    return v->heater.heat_W > spark * boil_heater_output(&r->plant->heater, 1, v->solution.temperature_K);
+    return boil_recorder_fire(r, v) > spark;
 }
 
 static bool is_fed(double t, const boil_bath *b, const boil_rates_view *v)

@@ -35,9 +35,9 @@ static const char *instead(const scenario *s, const scenario_setting *set)
 {
     if (set->state == SETTING_GIVEN)
         return set->given != NULL ? set->given : "";
-    if (set->key->kind == KEY_TITLE)
-        return s->title;
-    return set->key->otherwise != NULL ? set->key->otherwise : "none";
+    if (set->key->otherwise != NULL)
+        return set->key->otherwise;
+    return set->key->kind == KEY_TITLE ? s->title : "none";
 }
 
 setting_words setting_words_of(const scenario *s, size_t index, unit_system system)

@@ -35,6 +35,7 @@ put 644 lib "$build/libboilback.a" "$build/$shared"
 ln -s "$shared" "$stage/lib/libboilback.so"
 put 644 include model/boilback.h
 put 644 share/boilback/scenarios scenarios/*
+put 644 share/boilback/scenarios/lessons scenarios/lessons/*
 for script in plots/*.gp; do # one draws what only the tests write
     [ "$script" = plots/validate.gp ] || put 644 share/boilback/plots "$script"
 done

@@ -28,7 +28,8 @@ static const char *const off_on[] = {"off", "on", NULL};
 
 static const char *const sections[] = {"tank",          "bath",     "heat",   "losses",   "room",
                                        "water control", "fittings", "rinse",  "limits", "by hand",
-                                       "prices",        "exhaust",  "design", "measures", "breaks", "schedule", "uncertain", NULL};
+                                       "prices",        "exhaust",  "design", "measures", "breaks", "schedule", "uncertain",
+                                       "lesson",        "choices",  "careful", "reckless", "idle", "must name", NULL};
 
 /* A row: its section, words and meaning, what may stand there, where it goes, and what else there is to say of it. */
 #define ROW(section, words, meaning, kind, dimension, unit, low, high, ...) \
@@ -41,6 +42,8 @@ static const char *const sections[] = {"tank",          "bath",     "heat",   "l
      .otherwise = "not stated", .only = CASE_PRICES, .where = __VA_ARGS__}
 #define WISH(kind, words, meaning, dimension, unit, low, high, ...) \
     {"design", words, meaning, KEY_##kind, DIM_##dimension, {unit, low, high}, .only = CASE_DESIGN, .where = __VA_ARGS__}
+#define SAYING(words, meaning, ...) \
+    {"lesson", words, meaning, KEY_TITLE, DIM_COUNT, {NULL, 0, 0}, .only = CASE_LESSON, .where = __VA_ARGS__}
 #define FACTOR(section, words, meaning, ...) ROW(section, words, meaning, KEY_FACTOR, DIM_COUNT, NULL, __VA_ARGS__)
 #define WORD_OF(section, words, meaning, kind, list, ...) \
     {section, words, meaning, kind, DIM_COUNT, {NULL, 0, 0}, .choices = list, .where = __VA_ARGS__}
@@ -257,6 +260,12 @@ static const key table[] = {
     WISH(PRICE, "insulation price", "of what is put around the walls, by its volume", VOLUME, NULL, 0, 0, AT(design.insulation_price),
          .other = DIM_VOLUME, .otherwise = "not stated"),
     WISH(SHARE, "capital rate", "a year's share of what insulation costs", FRACTION, "%", 1, 100, AT(design.capital_rate)),
+
+    SAYING("goal", "what it teaches", AT(lesson.goal), .need = NEED_ALWAYS),
+    SAYING("question", "what is asked of whoever does it", AT(lesson.question), .need = NEED_ALWAYS),
+    SAYING("hint", "one line, shown after the first failure", AT(lesson.hint), .otherwise = "none"),
+    SAYING("debrief", "one line, shown when it is over", AT(lesson.debrief), .otherwise = "none"),
+    SAYING("done with care", "one line beside the shift that is done with care", AT(lesson.care), .otherwise = "none"),
 };
 /* clang-format on */
 

@@ -52,6 +52,7 @@ typedef enum {
     CASE_PRICES,  /* a section [prices] */
     CASE_EXHAUST, /* a section [exhaust] */
     CASE_DESIGN,  /* a section [design] */
+    CASE_LESSON,  /* a section [lesson] */
     CASE_CONTROL, /* a section [water control] */
     CASE_ON_OFF,  /* this mode of it, or none */
     CASE_PROPORTIONED

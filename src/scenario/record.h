@@ -4,6 +4,7 @@
 #define SCENARIO_RECORD_H
 
 #include "design/exhaust.h"
+#include "lesson/lesson.h"
 #include "scenario/schedule.h"
 
 typedef enum {
@@ -56,6 +57,12 @@ typedef struct {
     double insulation_price, capital_rate; /* of a m3; share a year */
 } scenario_design;
 
+/* The acts of a script or choice of a lesson, those of [schedule] among them. */
+typedef struct {
+    boil_schedule schedule;
+    schedule_wording wording;
+} scenario_script;
+
 typedef struct {
     char *path;            /* as messages show it */
     char *title;           /* default: the file's name without folder and ending */
@@ -76,6 +83,9 @@ typedef struct {
     scenario_setting *settings;  /* one per key of the table, in its order */
     struct uncertain *uncertain; /* as [uncertain] says; the plant has what the file says elsewhere */
     size_t uncertain_count;
+    lesson lesson;                               /* as [lesson], [choices] and [must name] say */
+    scenario_script scripts[LESSON_SCRIPTS];     /* empty where it is no lesson */
+    scenario_script choices[LESSON_CHOICES_MAX]; /* of lesson.choices */
 } scenario;
 
 #endif

@@ -16,6 +16,7 @@
 #include "design/makeup.h"
 #include "design/walls.h"
 #include "habits/habits.h"
+#include "scenario/scripts.h"
 #include "transfer/dissolution.h"
 
 #define SECTIONS_MAX 24
@@ -35,10 +36,14 @@ typedef struct {
     struct draft_lines {
         size_t *list;
         size_t count, capacity;
-    } actions, uncertain, breaks, measures;
+    } actions, uncertain, breaks, measures, passes, choices, names, scripts[LESSON_SCRIPTS];
 } draft;
 
 #define SCHEDULE "schedule"
+#define LESSON "lesson"
+#define PASS "pass"
+#define CHOICES "choices"
+#define NAMES "must name"
 
 static int section_index(const char *section)
 {
@@ -98,7 +103,9 @@ static void unknown_key(draft *d, const cursor *c, const char *section, size_t l
             words_consider(&n, key_at(i)->words);
     if (called != NULL)
         n.word = called->means;
-    if (n.word != NULL)
+    if (strcmp(section, LESSON) == 0)
+        words_consider(&n, PASS);
+    if (n.word != NULL && key_find(section, n.word, strlen(n.word)) != NULL)
         d->meant[key_index(key_find(section, n.word, strlen(n.word)))] = true;
     if (called != NULL && called->answer == NULL)
         d->volume = *c;
@@ -141,6 +148,23 @@ static bool is_own_word(const key *k, const cursor *value)
     return false;
 }
 
+static void note_line(draft *d, struct draft_lines *noted, const cursor *c)
+{
+    size_t *lines = boil_array_reserve(noted->list, &noted->capacity, noted->count, sizeof *lines);
+    if (lines == NULL) {
+        messages_lost(d->messages);
+        return;
+    }
+    noted->list = lines;
+    lines[noted->count++] = c->line;
+}
+
+/* The only key that a section may hold more than once: all its terms have to hold. */
+static bool is_pass(const char *section, const char *at, size_t length)
+{
+    return strcmp(section, LESSON) == 0 && words_same(at, length, PASS);
+}
+
 static void note_setting(draft *d, cursor *c, const char *section)
 {
     const char *equals = memchr(c->at, '=', (size_t)(c->end - c->at));
@@ -152,6 +176,10 @@ static void note_setting(draft *d, cursor *c, const char *section)
     }
     const char *key_at_text = c->at;
     size_t length = (size_t)(words_trim(c->at, equals) - c->at);
+    if (is_pass(section, c->at, length)) {
+        note_line(d, &d->passes, c);
+        return;
+    }
     const key *k = key_find(section, c->at, length);
     if (k == NULL) {
         unknown_key(d, c, section, length);
@@ -170,24 +198,17 @@ static void note_setting(draft *d, cursor *c, const char *section)
         habits_of_value(&line->value);
 }
 
-static void note_line(draft *d, struct draft_lines *noted, const cursor *c)
-{
-    size_t *lines = boil_array_reserve(noted->list, &noted->capacity, noted->count, sizeof *lines);
-    if (lines == NULL) {
-        messages_lost(d->messages);
-        return;
-    }
-    noted->list = lines;
-    lines[noted->count++] = c->line;
-}
-
 /* Sections of lines that are no settings; NULL for those of settings. */
 static struct draft_lines *lines_of(draft *d, const char *section)
 {
     struct {
         const char *section;
         struct draft_lines *lines;
-    } all[] = {{SCHEDULE, &d->actions}, {"uncertain", &d->uncertain}, {"breaks", &d->breaks}, {"measures", &d->measures}};
+    } all[] = {{SCHEDULE, &d->actions},    {"uncertain", &d->uncertain}, {"breaks", &d->breaks},
+               {"measures", &d->measures}, {CHOICES, &d->choices},       {NAMES, &d->names}};
+    for (size_t i = 0; i < LESSON_SCRIPTS; i++)
+        if (strcmp(section, lesson_script_words[i]) == 0)
+            return &d->scripts[i];
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
         if (strcmp(section, all[i].section) == 0)
             return all[i].lines;
@@ -270,6 +291,7 @@ static const struct {
     [CASE_PRICES] = {NULL, NULL, 0, "belongs to a section [prices]"},
     [CASE_EXHAUST] = {NULL, NULL, 0, "belongs to a section [exhaust]"},
     [CASE_DESIGN] = {NULL, NULL, 0, "belongs to a section [design]"},
+    [CASE_LESSON] = {NULL, NULL, 0, "belongs to a section [lesson]"},
     [CASE_CONTROL] = {NULL, NULL, 0, "belongs to a section [water control]"},
     [CASE_ON_OFF] = {"water control", "mode", 1u << BOIL_WATER_CONTROL_NONE | 1u << BOIL_WATER_CONTROL_ON_OFF,
                      "belongs to mode = on/off; a time-proportioned valve has 'band' and 'period'"},
@@ -290,8 +312,11 @@ static bool has_rinse(const draft *d)
 /* The section that a case is the presence of; NULL: it is none. */
 static const char *section_of_case(key_case only)
 {
-    static const char *const sections[CASE_CONTROL] = {
-        [CASE_RINSE] = "rinse", [CASE_PRICES] = "prices", [CASE_EXHAUST] = "exhaust", [CASE_DESIGN] = "design"};
+    static const char *const sections[CASE_CONTROL] = {[CASE_RINSE] = "rinse",
+                                                       [CASE_PRICES] = "prices",
+                                                       [CASE_EXHAUST] = "exhaust",
+                                                       [CASE_DESIGN] = "design",
+                                                       [CASE_LESSON] = "lesson"};
     return only >= CASE_CONTROL ? "water control" : sections[only];
 }
 
@@ -664,6 +689,64 @@ static void read_measures(draft *d, measure_list *all)
     }
 }
 
+static size_t line_of_section(const draft *d, const char *section)
+{
+    return d->section_line[section_index(section)];
+}
+
+/* What belongs to a lesson, in a scenario that is none. */
+static void refuse_without_lesson(draft *d)
+{
+    const char *const of_lesson[] = {CHOICES, lesson_script_words[LESSON_CAREFUL], lesson_script_words[LESSON_RECKLESS],
+                                     lesson_script_words[LESSON_IDLE], NAMES};
+    for (size_t i = 0; i < sizeof of_lesson / sizeof of_lesson[0]; i++)
+        if (line_of_section(d, of_lesson[i]) > 0)
+            report_problem(d, of_lesson[i], "this section belongs to a lesson: a section [lesson] is missing");
+}
+
+static void read_terms(draft *d)
+{
+    lesson *l = &d->out->lesson;
+    for (size_t i = 0; i < d->passes.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->passes.list[i], d->messages);
+        c.at = (const char *)memchr(c.at, '=', (size_t)(c.end - c.at)) + 1;
+        lesson_term_read(&c, l);
+    }
+    for (size_t i = 0; i < d->names.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->names.list[i], d->messages);
+        lesson_names_read(&c, l);
+    }
+    if (d->passes.count == 0)
+        missing(d, LESSON, "at least one 'pass = ...'");
+    if (!line_of(d, "", "duration")->found)
+        missing(d, LESSON, "a 'duration' above the first section: all its scripts are judged at the same moment");
+}
+
+/* Once [schedule] is read, and before it is finished. */
+static void read_lesson(draft *d, const schedule_draft *common)
+{
+    scenario *out = d->out;
+    const script_reader r = {common,     d->text, d->actions.list, d->actions.count, d->sheet, !messages_any(d->messages),
+                             d->messages};
+    out->lesson.given = line_of_section(d, LESSON) > 0;
+    if (!out->lesson.given) {
+        refuse_without_lesson(d);
+        return;
+    }
+    read_terms(d);
+    for (size_t i = 0; i < LESSON_SCRIPTS; i++) {
+        const char *section = lesson_script_words[i];
+        script_section s = {section, line_of_section(d, section), d->scripts[i].list, d->scripts[i].count};
+        if (s.header == 0 && i != LESSON_IDLE)
+            missing(d, section, "what is done then");
+        s.header = s.header > 0 ? s.header : line_of_section(d, LESSON);
+        script_read(&r, &s, &out->scripts[i]);
+    }
+    if (line_of_section(d, CHOICES) > 0)
+        script_choices_read(&r, &(script_section){CHOICES, line_of_section(d, CHOICES), d->choices.list, d->choices.count},
+                            out);
+}
+
 static void read_actions(draft *d, const char *path)
 {
     const setting_line *duration = line_of(d, "", "duration");
@@ -686,6 +769,7 @@ static void read_actions(draft *d, const char *path)
         habits_of_line(&c);
         schedule_read(&a, &c, &c);
     }
+    read_lesson(d, &a);
     if (!schedule_finish(&a, &d->out->schedule, &d->out->wording))
         messages_lost(d->messages);
     schedule_draft_free(&a);
@@ -839,6 +923,11 @@ boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, 
     free(d.uncertain.list);
     free(d.breaks.list);
     free(d.measures.list);
+    free(d.passes.list);
+    free(d.choices.list);
+    free(d.names.list);
+    for (size_t i = 0; i < LESSON_SCRIPTS; i++)
+        free(d.scripts[i].list);
     return m->lost ? BOIL_NO_MEMORY : messages_any(m) ? BOIL_BAD_INPUT : BOIL_OK;
 }
 
@@ -858,6 +947,14 @@ bool scenario_names_salts(const scenario *s)
     return s->settings[key_index(key_named("bath", "salts"))].state == SETTING_GIVEN;
 }
 
+void scenario_take_script(scenario *s, scenario_script *with)
+{
+    scenario_script own = {s->schedule, s->wording};
+    s->schedule = with->schedule;
+    s->wording = with->wording;
+    *with = own;
+}
+
 void scenario_free(scenario *s)
 {
     for (size_t i = 0; s->settings != NULL && i < key_count(); i++)
@@ -870,5 +967,10 @@ void scenario_free(scenario *s)
     free(s->prices.currency);
     free(s->uncertain);
     boil_schedule_free(&s->schedule);
+    for (size_t i = 0; i < LESSON_SCRIPTS; i++)
+        script_free(&s->scripts[i]);
+    for (size_t i = 0; i < LESSON_CHOICES_MAX; i++)
+        script_free(&s->choices[i]);
+    lesson_free(&s->lesson);
     *s = (scenario){0};
 }

@@ -12,6 +12,9 @@ boil_outcome scenario_read(const char *path, scenario *out, messages *m);
 bool scenario_names_salts(const scenario *s); /* a bath of plain water need not */
 void scenario_free(scenario *s);
 
+/* Changes the schedule for another one, and that for it: done twice, all is as it was. */
+void scenario_take_script(scenario *s, scenario_script *with);
+
 /* The text of a scenario and of its run sheet, kept to be read again with other numbers in it. */
 typedef struct {
     const char *path;    /* the caller's */

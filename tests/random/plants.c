@@ -381,6 +381,28 @@ static void running(stream then, draft *d)
     draft_set(d, "design", "capital rate = %s", OF(FRACTION, stream_between(r, 0.02, 0.5)));
 }
 
+/* Scripts that are done beside what is drawn of the shift. */
+static void lessons(stream then, const random_plant *p, draft *d)
+{
+    stream *r = &then;
+    int asked = draft_group(d);
+    if (!stream_chance(r, 0.2))
+        return;
+    draft_set(d, "lesson", "goal = To see what %.0f is", stream_between(r, 0, 100));
+    draft_set(d, "lesson", "question = What now?");
+    draft_set(d, "lesson", "hint = Look.");
+    draft_set(d, "lesson", "debrief = That was it.");
+    draft_set(d, "lesson", "done with care = The same, slower.");
+    draft_set(d, "lesson", "pass = rim >= %s", OF(LENGTH, stream_between(r, 0, 0.3)));
+    draft_set(d, "lesson", "pass = quiet <= %s", OF(TIME, stream_between(r, 0, 900)));
+    draft_set(d, "careful", "%s heat 50 %%", AT(floor(0.5 * p->duration_s)));
+    draft_set(d, "reckless", "%s heat 100 %%", AT(floor(0.5 * p->duration_s)));
+    draft_add(d, "choices", asked, "at %s ask How much heat?", AT(floor(0.4 * p->duration_s)));
+    draft_add(d, "choices", asked, "choice None = %s heat off", AT(floor(0.4 * p->duration_s)));
+    draft_add(d, "choices", asked, "choice As it is =");
+    draft_set(d, "must name", "steam-surge");
+}
+
 random_plant random_settings(stream *r, draft *d)
 {
     random_plant p = {.boiling_K = 0};
@@ -398,6 +420,7 @@ random_plant random_settings(stream *r, draft *d)
     by_hand(r, d);
     beside(r, &p, d);
     hood(*r, d);
+    lessons(*r, &p, d);
     wishes(*r, d);
     running(*r, d);
     return p;

@@ -1,0 +1,85 @@
+#include "lesson/lesson.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "base/format.h"
+
+/* Five loads of 60 lb are 300 lb but for the rounding of their sum. */
+static bool reaches(double value, double limit)
+{
+    return value >= limit - 1e-9 * fabs(limit);
+}
+
+static bool holds(const lesson_term *t, double value)
+{
+    return reaches(value, t->low) && reaches(-value, -t->high);
+}
+
+static bool is_in_vain(const boil_act_result *a)
+{
+    return a->end == BOIL_ACT_WAITING || a->end == BOIL_ACT_LAPSED || a->end == BOIL_ACT_TOO_LATE;
+}
+
+lesson_verdict lesson_judge(const lesson *l, const boil_plant *p, const boil_history *h)
+{
+    lesson_verdict v = {.stopped = h->end != BOIL_RUN_DONE};
+    for (size_t i = 0; i < l->terms_count; i++) {
+        v.value[i] = l->terms[i].measure->of(p, h);
+        v.holds[i] = holds(&l->terms[i], v.value[i]);
+        v.failed += !v.holds[i];
+    }
+    for (size_t i = 0; i < h->acts_count; i++)
+        v.waited += is_in_vain(&h->acts[i]);
+    v.passed = v.failed == 0 && v.waited == 0 && !v.stopped;
+    return v;
+}
+
+lesson_text lesson_value_text(const lesson_term *t, double value, unit_system system)
+{
+    lesson_text w = {""};
+    if (t->measure->holds)
+        TEXT_ADD(w.text, "%s", value > 0 ? "yes" : "no");
+    else if (isinf(value))
+        TEXT_ADD(w.text, "never back");
+    else if (t->measure->dimension == DIM_COUNT)
+        TEXT_ADD(w.text, "%.1f", value);
+    else if (t->measure->dimension == DIM_LENGTH && value < 0)
+        TEXT_ADD(w.text, "over the rim");
+    else
+        TEXT_ADD(w.text, "%s", format_quantity(system, t->measure->dimension, value).text);
+    return w;
+}
+
+lesson_text lesson_limit_text(const lesson_term *t)
+{
+    lesson_text w = {""};
+    if (t->measure->holds)
+        TEXT_ADD(w.text, "yes");
+    else if (isinf(t->high))
+        TEXT_ADD(w.text, "at least %s", t->low_words.text);
+    else if (isinf(t->low))
+        TEXT_ADD(w.text, "at most %s", t->high_words.text);
+    else if (t->high == t->low)
+        TEXT_ADD(w.text, "none");
+    else
+        TEXT_ADD(w.text, "%s to %s", t->low_words.text, t->high_words.text);
+    return w;
+}
+
+lesson_text lesson_term_text(const lesson_term *t)
+{
+    lesson_text w = {""};
+    TEXT_ADD(w.text, "%s", t->measure->words);
+    if (!t->measure->holds)
+        TEXT_ADD(w.text, " %s", lesson_limit_text(t).text);
+    return w;
+}
+
+bool lesson_names(const boil_findings *f, const char *id)
+{
+    for (size_t i = 0; i < f->count; i++)
+        if (strcmp(f->list[i].id, id) == 0)
+            return true;
+    return false;
+}
