@@ -168,7 +168,8 @@ HONEST := $(BUILD)/tests/unit/src/commands/fit/test_honest_fit
 honest-fit: $(HONEST)
 	LOGS=200 $(HONEST)
 
-# make mutate FILES="model/case/grading.c": what wrong operators and constants the tests let pass. By hand, as is coverage.
+# make mutate FILES="model/case/grading.c": what wrong operators and constants the tests let pass; without FILES of 200 of all, which
+# takes hours and goes on where it was broken off. By hand, as is coverage.
 mutate: test-tools
 	@tests/mutate/mutate.sh $(BUILD) $(FILES)
 

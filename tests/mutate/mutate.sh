@@ -1,25 +1,25 @@
 #!/bin/sh
-# mutate.sh BUILD FILE... -- how sharp the tests are: in a copy of the tree, in BUILD/mutate, one thing at a time is made wrong in
-# each FILE of model/ or src/ (mutants.awk says what), and tests are run until one fails: first the unit tests of its folder, that
-# of its own name before the others, then command-line tests. What all of them let pass survives, and is shown.
+# mutate.sh BUILD [FILE...] -- how sharp the tests are: one thing at a time is made wrong in one FILE of model/ or src/ (mutants.awk
+# says what), and tests are run until one fails: first the unit test of its own name, then those of its folder, then those that
+# include its header, and last command-line tests. What all of them let pass survives, and is shown. Without a FILE: 200 of the model
+# and of what grades and prints (whole.sh), two hours of a processor.
 #     SEED=1      which mutants are drawn
-#     LIMIT=30    s a test has before it counts as an endless loop
+#     LIMIT=60    s of the processor a test has before it counts as an endless loop
 #     MUTANTS=50  at most so many of all files together; 0: all
+#     ONLY=comparisons   no other mutants than those of < <= > >= == !=
 #     UNIT="..."  unit tests, as tests/unit/model/case/test_grading, in place of those
 #     CASES=...   command-line tests, as run_cli.sh takes them; those of the file's command, or of run, unless it says so
-# A test that takes longer than that has met an endless loop: the mutant is killed. A test that does so on the sound tree is left
-# out. What the compiler refuses is no mutant.
+#     AGAIN=yes   what survived is tried once more
+# What has been tried stands in BUILD/mutate/tried.*, a line each as it ends, in a drawn order: broken off, it is a fair sample, and the
+# same call goes on from there. A test that fails on the sound program is left out. What the compiler refuses, or makes the same object
+# of, is no mutant. A survivor that no test can kill, or that none need, stands in `survivors` with the reason, and counts apart.
 here=$(cd "$(dirname "$0")" && pwd)
 top=$(cd "$here/../.." && pwd)
 build=$1
 shift
-if [ $# -eq 0 ]; then
-    echo 'usage: make mutate FILES="model/case/grading.c ..."' >&2
-    exit 2
-fi
 tree=$build/mutate/tree
 mkdir -p "$tree"
-# What differs is copied and so is newer than what was built of it: also what a mutation that was broken off has left.
+# What differs is copied and so is newer than what was built of it: the tree that is worked in may change meanwhile.
 (cd "$top" && find Makefile README.md DEVELOPERS.md model src tests scenarios plots -type f) | while IFS= read -r name; do
     if ! cmp -s "$top/$name" "$tree/$name"; then
         mkdir -p "$tree/$(dirname "$name")"
@@ -27,85 +27,132 @@ mkdir -p "$tree"
         touch "$tree/$name"
     fi
 done
-tree=$(cd "$tree" && pwd)
+(cd "$tree" && find model src tests -type f) | while IFS= read -r name; do [ -e "$top/$name" ] || rm -f "$tree/$name"; done
+made=$(cd "$build/mutate" && pwd)
+cd "$tree" || exit 2
 work=$(mktemp -d) || exit 2
 trap 'rm -rf "$work"' EXIT
-cd "$tree" || exit 2
 
-build_all() { ${MAKE:-make} --no-print-directory -s BUILD=build WERROR= build/boilback "$@" >"$work/build.log" 2>&1; }
+make_it() { ${MAKE:-make} --no-print-directory -s BUILD=build WERROR= "$@" >"$work/build.log" 2>&1; }
 
-tests_of() { # file: its unit tests, the nearest first
-    if [ -n "${UNIT:-}" ]; then
-        echo "$UNIT" | tr ' ' '\n' | sed 's,^,build/,'
-        return
-    fi
+variable() { printf 'show:;@echo $(%s)\n' "$1" | ${MAKE:-make} --no-print-directory -s -f Makefile -f - show; }
+
+exist() { awk '!seen[$0]++' | while IFS= read -r test; do if [ -e "$test" ]; then echo "${test%.c}"; fi; done; }
+
+# The unit tests of a file, by how near they are. The one that refuses memory needs a link of its own.
+nearest() { # file, rank 1 to 3
     folder=tests/unit/$(dirname "$1")
-    {
-        echo "$folder/test_$(basename "$1")"
-        find "$folder" -maxdepth 1 -name 'test_*.c' 2>/dev/null | LC_ALL=C sort
-        grep -l "\"$(echo "${1%.c}.h" | sed 's,^[^/]*/,,')\"" -r tests/unit --include='test_*.c' | LC_ALL=C sort
-    } | awk '!seen[$0]++' | while IFS= read -r test; do
-        if [ -e "$test" ]; then echo "build/${test%.c}"; fi
-    done
+    case ${UNIT:+own}$2 in
+    own1) echo "$UNIT" | tr ' ' '\n' | sed 's,$,.c,' ;;
+    own*) ;;
+    1) echo "$folder/test_$(basename "$1")" ;;
+    2) find "$folder" -maxdepth 1 -name 'test_*.c' 2>/dev/null | LC_ALL=C sort ;;
+    3) grep -l "\"$(echo "${1%.c}.h" | sed 's,^[^/]*/,,')\"" -r tests/unit --include='test_*.c' | LC_ALL=C sort ;;
+    esac | grep -v test_refused_memory | exist
 }
 
 cases_of() { # file
-    if [ -n "${CASES:-}" ]; then
-        echo "$CASES"
-    else
-        case $1 in
-        src/commands/*) echo "$1" | sed 's,src/commands/\([a-z]*\)/.*,^\1/,' ;;
-        *) echo '^run/(report|json|screen)/' ;;
-        esac
-    fi
+    case $1 in
+    src/commands/*) echo "${CASES:-$(echo "$1" | sed 's,src/commands/\([a-z]*\)/.*,^\1/,')}" ;;
+    *) echo "${CASES:-^run/(report|json|screen)/}" ;;
+    esac
 }
 
-# The mutant's line, column, length and text are put into the file.
-apply() {
-    awk -v line="$1" -v column="$2" -v long="$3" -v text="$4" '
-        NR == line { $0 = substr($0, 1, column - 1) text substr($0, column + long) }
-        { print }' "$top/$file" >"$file"
+# The processor's time, since others may want it as well; by the clock only what hangs.
+within() { (
+    ulimit -t "${LIMIT:-60}"
+    timeout 3600 "$@" >"$work/said" 2>&1
+); }
+
+by_cases() { # program, cases
+    CASES=$2 STOP=yes within tests/run_cli.sh "$1"
+    tail -1 "$work/said" | grep -q ' 0 failed'
+}
+
+# A test is tried on the sound program once, when it has failed on another.
+is_sound() { # name, command...
+    name=$1
+    shift
+    grep -Fqx -- "$name" "$work/sound" && return 0
+    if "$@"; then echo "$name" >>"$work/sound"; return 0; fi
+    echo "mutate: $name is left out" >&2
+    echo "$name" >>"$work/out"
+    return 1
+}
+
+fails_unit() { # test
+    grep -Fqx -- "$1" "$work/out" && return 1
+    if [ ! -e "build/$1" ]; then make_it "build/$1" || { cat "$work/build.log" >&2; return 1; }; fi
+    $link "build/$1.o" "$work/mutant.o" "$made/parts.a" build/libboilback.a $libraries -lcmocka -o "$work/test" || return 1
+    ! within "$work/test" && is_sound "$1" within "build/$1"
+}
+
+fails_cases() { # cases
+    grep -Fqx -- "$1" "$work/out" && return 1
+    mkdir -p "$work/bin"
+    $link build/src/main.o "$work/mutant.o" "$made/parts.a" build/libboilback.a $libraries -o "$work/bin/boilback" || return 1
+    ! by_cases "$work/bin/boilback" "$1" && is_sound "$1" by_cases build/boilback "$1"
 }
 
 killed() { # file: by what; nothing: it survives
-    while IFS= read -r test; do
-        timeout "${LIMIT:-30}" "$test" >/dev/null 2>&1 || { echo "$test" | sed 's,.*/,,'; return; }
-    done <"$work/tests"
-    CASES=$(cases_of "$1") STOP=yes timeout 300 tests/run_cli.sh build/boilback 2>&1 | tail -1 | grep -q ' 0 failed' ||
-        echo "command line"
+    tried_now=
+    for rank in 1 2 3; do
+        for test in $(nearest "$1" $rank); do
+            case " $tried_now " in *" $test "*) continue ;; esac
+            tried_now="$tried_now $test"
+            if fails_unit "$test"; then echo "${test##*/}"; return; fi
+        done
+    done
+    if [ "${CASES:-}" != none ] && fails_cases "$(cases_of "$1")"; then echo "command line"; fi
 }
 
 draw() { # all mutants of all files, shuffled by the seed, the first so many of them
-    for name in "$@"; do awk -f "$here/mutants.awk" "$top/$name" | sed "s,^,$name ,"; done |
+    for name in "$@"; do awk -f "$here/mutants.awk" "$name" | sed "s,^,$name ,"; done |
+        if [ "${ONLY:-}" = comparisons ]; then grep -E ' (<|<=|>|>=|==|!=)$'; else cat; fi |
         awk -v seed="${SEED:-1}" 'BEGIN { srand(seed) } { print rand() "\t" $0 }' | LC_ALL=C sort | cut -f2- |
-        awk -v most="${MUTANTS:-50}" 'most == 0 || NR <= most' | LC_ALL=C sort -s -k1,1
+        awk -v most="${MUTANTS:-50}" 'most == 0 || NR <= most'
 }
 
-begin() { # file: its tests are built and tried on the sound tree
-    tests_of "$1" >"$work/all"
-    # shellcheck disable=SC2046 # one word a test
-    build_all $(cat "$work/all") || { cat "$work/build.log" >&2; exit 2; }
-    : >"$work/tests"
-    while IFS= read -r test; do
-        if timeout "${LIMIT:-30}" "$test" >/dev/null 2>&1; then echo "$test" >>"$work/tests"; else echo "mutate: $test is left out" >&2; fi
-    done <"$work/all"
+mutated() { # file line column length text: the file as it becomes
+    awk -v line="$2" -v column="$3" -v long="$4" -v text="$5" '
+        NR == line { $0 = substr($0, 1, column - 1) text substr($0, column + long) }
+        { print }' "$1"
 }
 
-draw "$@" >"$work/mutants"
-: >"$work/ends"
-last=
-while read -r file line column long text; do
-    if [ "$file" != "$last" ]; then begin "$file"; fi
-    last=$file
-    apply "$line" "$column" "$long" "$text"
-    # shellcheck disable=SC2046
-    if build_all $(cat "$work/tests"); then
-        by=$(killed "$file" </dev/null)
-        echo "${by:-survived}" >>"$work/ends"
-        if [ -z "$by" ]; then
-            echo "SURVIVED $file:$line: $(sed -n "${line}s/^ *//p" "$file")"
-        fi
+# Beside the headers that it includes. Without -g, or a column would make an object of its own.
+try() { # file line column length text: how it ended
+    cp "$1" "$work/mutant.c"
+    $compile -I"$(dirname "$1")" -c "$work/mutant.c" -o "$work/sound.o"
+    mutated "$@" >"$work/mutant.c"
+    if ! $compile -I"$(dirname "$1")" -c "$work/mutant.c" -o "$work/mutant.o" 2>"$work/build.log" ||
+        cmp -s "$work/mutant.o" "$work/sound.o"; then
+        echo none
+        return
     fi
-    cp "$top/$file" "$file"
-done <"$work/mutants"
-awk '{ all++; if ($0 == "survived") left++ } END { printf "%d mutants, %d killed, %d survived: %.0f %%\n", all, all - left, left, all ? 100 * (all - left) / all : 0 }' "$work/ends"
+    by=$(killed "$1" </dev/null)
+    if [ -n "$by" ]; then echo "killed by $by"; else echo survived; fi
+}
+
+make_it build/boilback || { cat "$work/build.log" >&2; exit 2; }
+compile="$(variable CC) $(variable BASE) -Isrc -O2 -w"
+link="$(variable CC) -s"
+libraries=$(variable LDLIBS)
+rm -f "$made/parts.a"
+find build/src -name '*.o' -not -name main.o -not -path 'build/src/manual/*' | LC_ALL=C sort | xargs ar rcs "$made/parts.a"
+: >"$work/sound"
+: >"$work/out"
+# shellcheck disable=SC2046 # one word a file
+if [ $# -gt 0 ]; then draw "$@"; else MUTANTS=${MUTANTS:-200} && draw $("$here/whole.sh"); fi >"$work/mutants"
+while read -r file line column long text; do
+    name=$(mutated "$file" "$line" "$column" "$long" "$text" | sed -n "${line}{s/^ *//;p;q;}")
+    printf '%s\t%s: %s\n' "$file $line $column $long $text" "$file" "$name"
+done <"$work/mutants" >"$work/named"
+tried=$made/tried.$(cksum <"$work/named" | cut -d' ' -f1)
+touch "$tried"
+if [ "${AGAIN:-no}" = yes ]; then grep -v '^survived' "$tried" >"$work/kept"; cp "$work/kept" "$tried"; fi
+while IFS='	' read -r where name; do
+    grep -Fq -- "	$where	" "$tried" && continue
+    # shellcheck disable=SC2086 # its parts
+    printf '%s\t%s\t%s\n' "$(set -f; try $where)" "$where" "$name" >>"$tried"
+done <"$work/named"
+awk -f "$here/score.awk" "$here/survivors" "$tried"
