@@ -27,16 +27,25 @@ static double yield_bound(const boil_rates_view *v, double layer_K)
     return spare * fmax(0, (warmer - v->heat.mixing_J_kg) / v->heat.latent_J_kg);
 }
 
+/* Near enough to the moment it was worked out for; or there was none, and all warmed too little since for any. It rises by at most
+   0.033 a kelvin of the bath (tests/unit/model/transfer/test_flash.c). */
+static bool is_known(const boil_potential_known *k, double layer_K, double bath_K, double boils_K)
+{
+    const double near_K = 0.5, most_per_K = 0.02;
+    double layer = layer_K - k->layer_K, bath = 2 * (bath_K - k->bath_K), boils = 2 * fabs(boils_K - k->boiling_point_K);
+    bool none = k->yield + most_per_K * (fmax(0, layer) + fmax(0, bath) + boils) <= 0;
+    return fabs(layer) + fabs(bath) + boils <= near_K || (none && k->layer_K > 0);
+}
+
 static double yield_of(const boil_bath *b, const boil_rates_view *v, boil_potential_known *known)
 {
-    const double near_K = 0.5, spare = 1.2e-3; /* kg/kg, what the yield changes by over that */
+    const double spare = 1.2e-3; /* kg/kg, what the yield changes by over near_K */
     double layer_K = v->layer.temperature_K, bath_K = v->solution.temperature_K, boils_K = v->solution.boiling_point_K;
-    if (fabs(layer_K - known->layer_K) + 2 * fabs(bath_K - known->bath_K) + 2 * fabs(boils_K - known->boiling_point_K) >
-        near_K) {
+    if (!is_known(known, layer_K, bath_K, boils_K)) {
         boil_flash_bath bath = {b->air, v->solution.mixture, bath_K, b->plant->dilution_factor};
         double share = known->bath_share, y = boil_flash_yield_near(&bath, layer_K, &share);
         /* beyond the correlation: err on the side of steam */
-        *known = (boil_potential_known){layer_K, bath_K, boils_K, isfinite(y) ? y : yield_bound(v, layer_K), share};
+        *known = (boil_potential_known){layer_K, bath_K, boils_K, share, isfinite(y) ? y : yield_bound(v, layer_K)};
     }
     return known->yield > 0 ? known->yield + spare : 0;
 }

@@ -20,7 +20,8 @@ typedef struct {
 
 /* The last yield worked out, and for what: it costs as much as a hundred evaluations of the rates, and changes slowly. */
 typedef struct {
-    double layer_K, bath_K, boiling_point_K, yield, bath_share; /* zero: none yet */
+    double layer_K, bath_K, boiling_point_K, bath_share; /* zero: none yet */
+    double yield;                                        /* below 0: so far from any */
 } boil_potential_known;
 
 /* Of a state in which the bath is quiet and water floats on it. What leaves more than `clear_m` of freeboard by an upper bound of

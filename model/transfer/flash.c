@@ -55,7 +55,8 @@ typedef struct {
 static double steam_of(const boil_conditions *air, const boil_mixture *mixed, double enthalpy_J, const dilution *d,
                        near_by *near)
 {
-    double kilograms = boil_mixture_mass(mixed), flash = near->steam * kilograms;
+    const double vapour_J_kgK = 2000; /* it only aims the steps */
+    double kilograms = boil_mixture_mass(mixed), flash = near->steam * kilograms, near_kg = 1e-7 * mixed->water;
     for (int i = 0; i < 40; i++) {
         boil_mixture m = *mixed;
         m.water -= flash;
@@ -66,9 +67,9 @@ static double steam_of(const boil_conditions *air, const boil_mixture *mixed, do
         boil_heat h = boil_solution_heat(&m, T);
         double more_J = dilution_heat(d, &m, &more_K), steam_J = boil_steam_enthalpy(T, air->pressure_Pa);
         double surplus = enthalpy_J - h.enthalpy_J - more_J - flash * steam_J;
-        double step = surplus / (steam_J - h.water - more_K - h.heat_capacity_J_K * slope.water);
+        double step = surplus / (steam_J - h.water - more_K - (h.heat_capacity_J_K + flash * vapour_J_kgK) * slope.water);
         flash += step;
-        if (fabs(step) < 1e-10 * mixed->water) { /* the next is of second order in this one */
+        if (fabs(step) < near_kg) { /* the next is of ten thousand times less */
             near->steam = flash / kilograms;
             return flash;
         }
@@ -182,19 +183,22 @@ static double largest(const boil_flash_bath *b, prepared *p, double layer_K, dou
     return good ? -least : (double)NAN;
 }
 
-double boil_flash_yield(const boil_flash_bath *b, double layer_K, double *bath_share)
+/* Of the signed curve. */
+static double top_of(const boil_flash_bath *b, double layer_K, double *bath_share)
 {
     prepared p;
-    double at;
     if (prepare(b, &p) != BOIL_OK)
         return (double)NAN;
-    double y = largest(b, &p, layer_K, &at), end = yield_at(b, &p, layer_K, MOST_BATH_SHARE);
-    if (end > y) { /* the top of a bath at its boil lies there */
-        at = MOST_BATH_SHARE;
-        y = end;
-    }
-    if (bath_share)
-        *bath_share = at;
+    double y = largest(b, &p, layer_K, bath_share), end = yield_at(b, &p, layer_K, MOST_BATH_SHARE);
+    if (!(end > y))
+        return y;
+    *bath_share = MOST_BATH_SHARE; /* the top of a bath at its boil lies there */
+    return end;
+}
+
+double boil_flash_yield(const boil_flash_bath *b, double layer_K, double *bath_share)
+{
+    double at, y = top_of(b, layer_K, bath_share ? bath_share : &at);
     return y < 0 ? 0 : y; /* not fmax, which would hide a NaN */
 }
 
@@ -205,13 +209,13 @@ double boil_flash_yield_near(const boil_flash_bath *b, double layer_K, double *b
     double phi = *bath_share;
     prepared p;
     if (!(phi - apart > LEAST_BATH_SHARE && phi + apart < MOST_BATH_SHARE) || prepare(b, &p) != BOIL_OK)
-        return boil_flash_yield(b, layer_K, bath_share);
+        return top_of(b, layer_K, bath_share);
     double less = yield_at(b, &p, layer_K, phi - apart), y = yield_at(b, &p, layer_K, phi);
     double more = yield_at(b, &p, layer_K, phi + apart);
     if (!(y > less && y > more))
-        return boil_flash_yield(b, layer_K, bath_share);
+        return top_of(b, layer_K, bath_share);
     *bath_share = phi + apart / 2 * (less - more) / (less - 2 * y + more);
-    return fmax(0, fmax(y, yield_at(b, &p, layer_K, *bath_share)));
+    return fmax(y, yield_at(b, &p, layer_K, *bath_share));
 }
 
 boil_flash_table boil_flash_table_of(const boil_flash_bath *b)

@@ -54,7 +54,8 @@ double boil_flash_superheat(const boil_flash_bath *b, double layer_K, double bat
 double boil_flash_yield_at(const boil_flash_bath *b, double layer_K, double bath_share);
 double boil_flash_yield(const boil_flash_bath *b, double layer_K, double *bath_share);
 
-/* y* within 1e-5 of it, from a phi that is near where it lies, or 0; what it was found at is left there. */
+/* The maximum of (2) itself, below 0 too, within 1e-5, from a phi that is near where it lies, or 0; what it was found at is left
+   there. */
 double boil_flash_yield_near(const boil_flash_bath *b, double layer_K, double *bath_share);
 
 /* y_inf of (3), of a bath taken at its boil, kg/kg; negative where the water quenches. NaN as above. */
