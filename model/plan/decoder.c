@@ -1,0 +1,261 @@
+#include "plan/decoder.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "plan/pours.h"
+#include "plan/value.h"
+
+enum { MOST_TRIES = 3000 };
+#define NOTHING_LEFT_J 1000.0 /* judgement: a hundredth of what 10 lb of steel take */
+#define LATER_BY_S 1.0        /* at least, where a wait is only estimated */
+
+boil_outcome boil_plan_decoder_begin(boil_plan_decoder *d, const boil_plan_case *of)
+{
+    size_t n = of->parts_count + 1;
+    *d = (boil_plan_decoder){.of = of};
+    d->table.dips = malloc(n * sizeof *d->table.dips);
+    d->table.parts = malloc(n * sizeof *d->table.parts);
+    d->table.pours = malloc((n + 1) * sizeof *d->table.pours);
+    d->hanging = malloc((n + of->problem->inside_count) * sizeof *d->hanging);
+    if (d->table.dips != NULL && d->table.parts != NULL && d->table.pours != NULL && d->hanging != NULL)
+        return BOIL_OK;
+    boil_plan_decoder_free(d);
+    return BOIL_NO_MEMORY;
+}
+
+void boil_plan_decoder_free(boil_plan_decoder *d)
+{
+    free(d->table.dips);
+    free(d->table.parts);
+    free(d->table.pours);
+    free(d->hanging);
+    *d = (boil_plan_decoder){.of = NULL};
+}
+
+/* In a dip with others the boil is back later, and a part that is heated by it hot later: by half of that, at most a minute. Half is
+   judgement: trials showed -10 to 36 s, the median 0. */
+static double later_hot(const boil_plan_case *c, const boil_plan_dip *d, const boil_plan_part *p)
+{
+    const double most_s = 60, share = 0.5;
+    return fmin(most_s, share * (d->heat_J - p->heat_J) / c->bath->quiet_W);
+}
+
+static void stay_of(const boil_plan_case *c, const size_t parts[], boil_plan_dip *d)
+{
+    boil_plan_lesson known = boil_plan_lesson_of(c->lessons, boil_plan_lesson_key(parts, d->count));
+    d->stay_least_s = BOIL_PLAN_CLEAR_S;
+    d->stay_most_s = HUGE_VAL;
+    for (size_t i = 0; i < d->count; i++) {
+        const boil_plan_part *p = &c->parts[parts[i]];
+        const boil_plan_job *j = boil_plan_job_of(c, parts[i]);
+        double hot_s = p->hot_s + later_hot(c, d, p) + known.more_s;
+        d->stay_least_s = fmax(d->stay_least_s, hot_s + j->least_s);
+        d->stay_most_s = fmin(d->stay_most_s, hot_s + j->most_s);
+    }
+}
+
+/* What it is, before it has a time. */
+static boil_plan_dip dip_of(const boil_plan_case *c, const size_t parts[], size_t first, size_t count)
+{
+    boil_plan_dip d = {.first = first, .count = count, .enters_s = c->problem->begin_s, .reason = BOIL_PLAN_FIRST};
+    for (size_t i = 0; i < count; i++) {
+        const boil_plan_part *p = &c->parts[parts[i]];
+        d.mass_kg += boil_plan_part_mass(p);
+        d.heat_J += p->heat_J;
+        d.lag_s = fmax(d.lag_s, p->lag_s);
+        d.enters_s = fmax(d.enters_s, boil_plan_job_of(c, parts[i])->earliest_s);
+    }
+    stay_of(c, parts, &d);
+    return d;
+}
+
+/* Heat that what hangs at a moment will still take, the least of its time constants, and when the first of it leaves. */
+typedef struct {
+    double left_J, lag_s, leaves_s;
+} warming;
+
+static void add_warming(warming *w, double left_J, double lag_s, double leaves_s)
+{
+    w->left_J += left_J;
+    w->lag_s = fmin(w->lag_s, lag_s);
+    w->leaves_s = fmin(w->leaves_s, leaves_s);
+}
+
+static warming warming_at(const boil_plan_decoder *d, size_t k, double t)
+{
+    const boil_plan_problem *p = d->of->problem;
+    warming w = {0, HUGE_VAL, HUGE_VAL};
+    for (size_t i = d->warm_from; i < k; i++) {
+        const boil_plan_dip *before = &d->table.dips[i];
+        if (before->leaves_s > t)
+            add_warming(&w, before->heat_J * exp(-(t - before->enters_s) / before->lag_s), before->lag_s, before->leaves_s);
+    }
+    for (size_t i = 0; i < p->inside_count; i++) {
+        const boil_plan_inside *in = &p->inside[i];
+        if (in->leaves_s > t && in->heat_J > 0)
+            add_warming(&w, in->heat_J * exp(-(t - p->begin_s) / in->lag_s), in->lag_s, in->leaves_s);
+    }
+    return w;
+}
+
+/* Each of these gives the time to try next, or the same where nothing stands in the way. */
+
+static double after_hands(const boil_plan_decoder *d, boil_plan_dip *dip)
+{
+    const boil_plan_hands hands = {d->of->problem, d->hanging, d->hanging_count};
+    double hoist_s = d->of->problem->hoist_s;
+    bool is_break;
+    double busy_s = boil_plan_hands_busy(&hands, dip->enters_s - hoist_s, dip->enters_s + BOIL_PLAN_CLEAR_S, &is_break);
+    if (isnan(busy_s))
+        return dip->enters_s;
+    dip->reason = is_break ? BOIL_PLAN_BREAK : BOIL_PLAN_HOIST;
+    return busy_s + hoist_s;
+}
+
+static double after_places(const boil_plan_decoder *d, boil_plan_dip *dip)
+{
+    double free_s = HUGE_VAL, hoist_s = d->of->problem->hoist_s;
+    size_t in = 0;
+    for (size_t i = 0; i < d->hanging_count; i++) {
+        double out_s = d->hanging[i].leaves_s + hoist_s;
+        if (out_s <= dip->enters_s)
+            continue;
+        in++;
+        free_s = fmin(free_s, out_s);
+    }
+    if (in < d->of->problem->positions)
+        return dip->enters_s;
+    dip->reason = BOIL_PLAN_PLACE;
+    return free_s;
+}
+
+/* What hangs there cools the bath less and less: at least so long until it leaves room, or some of it leaves. */
+static double after_recovery(const boil_plan_decoder *d, size_t k, const boil_plan_lesson *known, boil_plan_dip *dip)
+{
+    const boil_plan_bath *b = d->of->bath;
+    warming w = warming_at(d, k, dip->enters_s);
+    double most = b->quiet_W * (BOIL_PLAN_LIMIT_SHARE * b->limit_s / known->factor - b->offset_s), room = most - dip->heat_J;
+    dip->recovery_s = fmax(0, known->factor * (b->offset_s + (dip->heat_J + w.left_J) / b->quiet_W));
+    dip->too_cold = room < 0;
+    if (w.left_J <= room || w.left_J < NOTHING_LEFT_J)
+        return dip->enters_s;
+    double wait_s = w.lag_s * log(w.left_J / fmax(room, NOTHING_LEFT_J));
+    dip->reason = BOIL_PLAN_WARM;
+    return fmin(w.leaves_s, dip->enters_s + fmax(LATER_BY_S, wait_s));
+}
+
+static double after_stay(const boil_plan_decoder *d, boil_plan_dip *dip)
+{
+    const boil_plan_hands hands = {d->of->problem, d->hanging, d->hanging_count};
+    dip->leaves_s = boil_plan_hands_lift(&hands, dip->enters_s + dip->stay_least_s);
+    if (dip->leaves_s - dip->enters_s <= dip->stay_most_s)
+        return dip->enters_s;
+    dip->reason = BOIL_PLAN_STAY;
+    return fmax(dip->leaves_s - dip->stay_most_s, dip->enters_s + LATER_BY_S);
+}
+
+/* Water missing as this dip goes in, if all is poured that can be; and when its boil is back. */
+static double after_water(const boil_plan_decoder *d, boil_plan_dip *dip)
+{
+    const boil_plan_bath *b = d->of->bath;
+    double missing = boil_plan_missing(d->of, d->back_s, dip->enters_s, d->missing_kg);
+    double over = missing + b->dries_kg_s * dip->recovery_s - b->strongest_kg, net_kg_s = b->flow_kg_s - b->boils_off_kg_s;
+    dip->too_strong = over > 0 && !(net_kg_s > 0);
+    if (b->valve || !(over > 0) || dip->too_strong)
+        return dip->enters_s;
+    dip->reason = BOIL_PLAN_WATER;
+    return dip->enters_s + fmax(LATER_BY_S, over / net_kg_s);
+}
+
+static double later(const boil_plan_decoder *d, size_t k, const boil_plan_lesson *known, boil_plan_dip *dip)
+{
+    double t = dip->enters_s;
+    if ((t = after_hands(d, dip)) > dip->enters_s || (t = after_places(d, dip)) > dip->enters_s ||
+        (t = after_recovery(d, k, known, dip)) > dip->enters_s || (t = after_stay(d, dip)) > dip->enters_s)
+        return t;
+    return after_water(d, dip);
+}
+
+/* What cannot hold the hoist or a place any more is forgotten; and what takes no more heat. */
+static void forget(boil_plan_decoder *d, size_t k, double t)
+{
+    size_t kept = 0;
+    for (size_t i = 0; i < d->hanging_count; i++)
+        if (d->hanging[i].leaves_s + d->of->problem->hoist_s > t - d->of->problem->hoist_s)
+            d->hanging[kept++] = d->hanging[i];
+    d->hanging_count = kept;
+    while (d->warm_from < k) {
+        const boil_plan_dip *oldest = &d->table.dips[d->warm_from];
+        if (oldest->leaves_s > t && oldest->heat_J * exp(-(t - oldest->enters_s) / oldest->lag_s) > 0.1 * NOTHING_LEFT_J)
+            break;
+        d->warm_from++;
+    }
+}
+
+static void begin_after_the_last(const boil_plan_decoder *d, size_t k, boil_plan_dip *dip)
+{
+    const boil_plan_problem *p = d->of->problem;
+    double own_s = fmax(dip->enters_s, p->begin_s + p->hoist_s), boil_s = d->back_s + (k > 0 ? p->settle_s : 0);
+    double hoist_s = k > 0 ? d->entered_s + 2 * p->hoist_s : own_s;
+    dip->reason = k == 0                                 ? BOIL_PLAN_FIRST
+                  : boil_s >= own_s && boil_s >= hoist_s ? BOIL_PLAN_BOIL
+                  : hoist_s >= own_s                     ? BOIL_PLAN_HOIST
+                                                         : BOIL_PLAN_EARLIEST;
+    dip->enters_s = fmax(own_s, fmax(boil_s, hoist_s));
+}
+
+static void settle(boil_plan_decoder *d, size_t k, const boil_plan_dip *dip)
+{
+    const boil_plan_bath *b = d->of->bath;
+    d->missing_kg = boil_plan_missing(d->of, d->back_s, dip->enters_s, d->missing_kg) + b->dries_kg_s * dip->recovery_s;
+    d->back_s = dip->back_s;
+    d->entered_s = dip->enters_s;
+    d->hanging[d->hanging_count++] = (boil_plan_hanging){dip->enters_s, dip->leaves_s};
+    d->table.dips[k] = *dip;
+}
+
+static void place(boil_plan_decoder *d, size_t k, size_t first, size_t count)
+{
+    const size_t *parts = d->table.parts + first;
+    boil_plan_lesson known = boil_plan_lesson_of(d->of->lessons, boil_plan_lesson_key(parts, count));
+    boil_plan_dip dip = dip_of(d->of, parts, first, count);
+    begin_after_the_last(d, k, &dip);
+    forget(d, k, dip.enters_s);
+    dip.unplaced = true;
+    for (int tries = 0; tries < MOST_TRIES && dip.unplaced; tries++) {
+        double t = later(d, k, &known, &dip);
+        dip.unplaced = t > dip.enters_s;
+        dip.enters_s = t;
+    }
+    dip.unplaced = dip.unplaced || dip.stay_least_s > dip.stay_most_s;
+    if (dip.unplaced)
+        dip.leaves_s = dip.enters_s + dip.stay_least_s;
+    dip.back_s = dip.enters_s + dip.recovery_s;
+    settle(d, k, &dip);
+}
+
+static void begin(boil_plan_decoder *d, const boil_plan_order *o)
+{
+    const boil_plan_problem *p = d->of->problem;
+    memcpy(d->table.parts, o->parts, o->parts_count * sizeof *o->parts);
+    d->table.dips_count = o->dips_count;
+    d->hanging_count = p->inside_count;
+    for (size_t i = 0; i < p->inside_count; i++)
+        d->hanging[i] = (boil_plan_hanging){-HUGE_VAL, p->inside[i].leaves_s};
+    d->warm_from = 0;
+    d->back_s = fmax(p->begin_s, d->of->bath->ready_s);
+    d->entered_s = p->begin_s;
+    d->missing_kg = d->of->bath->missing_kg;
+}
+
+const boil_plan_timetable *boil_plan_decode(boil_plan_decoder *d, const boil_plan_order *o)
+{
+    begin(d, o);
+    for (size_t k = 0; k < o->dips_count; k++)
+        place(d, k, o->first[k], boil_plan_order_size(o, k));
+    boil_plan_pours_of(d->of, &d->table);
+    d->table.value = boil_plan_value_of(d->of, &d->table);
+    return &d->table;
+}

@@ -1,0 +1,101 @@
+#include "plan/pours.h"
+
+#include <math.h>
+
+#include "plan/hands.h"
+
+/* Nothing where it would be too short. */
+static boil_break window(const boil_plan_case *c, double back_s, double until_s)
+{
+    const boil_plan_bath *b = c->bath;
+    boil_break w = boil_plan_hands_longest(c->problem, back_s + b->steady_s, until_s - b->guard_s);
+    return w.to_s - w.from_s >= BOIL_PLAN_POUR_LEAST_S && b->flow_kg_s > 0 ? w : (boil_break){w.from_s, w.from_s};
+}
+
+/* In the window of a gap, all through it, and so slowly that nothing is missing at its end. */
+static double pourable(const boil_plan_bath *b, const boil_break *w, double back_s, double missing_kg)
+{
+    double there = missing_kg + b->boils_off_kg_s * (w->to_s - back_s);
+    return fmax(0, fmin(there, b->flow_kg_s * (w->to_s - w->from_s)));
+}
+
+double boil_plan_missing(const boil_plan_case *c, double back_s, double t, double missing_kg)
+{
+    const boil_plan_bath *b = c->bath;
+    if (b->valve)
+        return missing_kg;
+    boil_break w = window(c, back_s, t);
+    return missing_kg + b->boils_off_kg_s * fmax(0, t - back_s) - pourable(b, &w, back_s, missing_kg);
+}
+
+/* The gap before dip k, or behind the last. */
+typedef struct {
+    double back_s, enters_s, recovery_s;
+} gap;
+
+static gap gap_of(const boil_plan_case *c, const boil_plan_timetable *t, size_t k)
+{
+    double ready_s = fmax(c->problem->begin_s, c->bath->ready_s);
+    gap g = {k > 0 ? t->dips[k - 1].back_s : ready_s, HUGE_VAL, 0};
+    if (k < t->dips_count) {
+        g.enters_s = t->dips[k].enters_s;
+        g.recovery_s = t->dips[k].recovery_s;
+    }
+    return g;
+}
+
+static double growth_of(const boil_plan_bath *b, const gap *g)
+{
+    return b->boils_off_kg_s * fmax(0, g->enters_s - g->back_s) + b->dries_kg_s * g->recovery_s;
+}
+
+/* (1), from the gap behind the last dip to the first, into the masses of the pours, which hold nothing yet. */
+static void find_bounds(const boil_plan_case *c, boil_plan_timetable *t)
+{
+    double room = c->bath->strongest_kg;
+    t->pours[t->dips_count].mass_kg = room;
+    for (size_t k = t->dips_count; k-- > 0;) {
+        gap g = gap_of(c, t, k);
+        boil_break w = window(c, g.back_s, g.enters_s);
+        double most = c->bath->flow_kg_s * (w.to_s - w.from_s);
+        t->pours[k].mass_kg = fmin(room, t->pours[k + 1].mass_kg - growth_of(c->bath, &g) + most);
+    }
+}
+
+/* After the last dip: once, for as long as it takes, not over a break. A flow that gains nothing is left open for an hour at most. */
+static void restore(const boil_plan_case *c, boil_plan_timetable *t, double missing)
+{
+    const boil_plan_bath *b = c->bath;
+    const double longest_s = 3600;
+    gap g = gap_of(c, t, t->dips_count);
+    double start_s = g.back_s + b->steady_s, over_s = 0;
+    for (size_t i = 0; i <= c->problem->breaks_count; i++) {
+        double net = b->flow_kg_s - b->boils_off_kg_s, there = missing + b->boils_off_kg_s * (start_s - g.back_s);
+        const boil_break *next = i < c->problem->breaks_count ? &c->problem->breaks[i] : NULL;
+        over_s = net > 0 ? fmin(longest_s, there / net) : longest_s;
+        if (next != NULL && next->from_s < start_s + over_s && start_s < next->to_s)
+            start_s = next->to_s;
+    }
+    if (over_s >= BOIL_PLAN_POUR_LEAST_S)
+        t->pours[t->pours_count++] = (boil_plan_pour){start_s, over_s, over_s * b->flow_kg_s};
+}
+
+void boil_plan_pours_of(const boil_plan_case *c, boil_plan_timetable *t)
+{
+    const boil_plan_bath *b = c->bath;
+    double missing = b->missing_kg;
+    t->pours_count = 0;
+    if (b->valve || !(b->flow_kg_s > 0) || t->dips_count == 0)
+        return;
+    find_bounds(c, t);
+    for (size_t k = 0; k < t->dips_count; k++) { /* no more are kept than gaps were passed: the bounds ahead still stand */
+        gap g = gap_of(c, t, k);
+        boil_break w = window(c, g.back_s, g.enters_s);
+        double grown = missing + growth_of(b, &g), next = t->pours[k + 1].mass_kg;
+        double poured = grown > next ? pourable(b, &w, g.back_s, missing) : 0;
+        if (poured > 0)
+            t->pours[t->pours_count++] = (boil_plan_pour){w.from_s, w.to_s - w.from_s, poured};
+        missing = grown - poured;
+    }
+    restore(c, t, missing);
+}

@@ -1,0 +1,268 @@
+/* The decoder against a checker that knows nothing of it: every limit of plan/plan.h, asked of the finished timetable alone. */
+#include "support/close.h"
+#include "lists.h"
+
+enum { LISTS = 10000, SMALL_LISTS = 300 };
+
+#define ROUNDING_S 1e-6
+
+/* Both ends open. */
+static bool meet(double a, double b, double from, double to)
+{
+    return a < to - ROUNDING_S && from < b - ROUNDING_S;
+}
+
+static bool in_break(const boil_plan_problem *p, double from, double to)
+{
+    for (size_t i = 0; i < p->breaks_count; i++)
+        if (meet(p->breaks[i].from_s, p->breaks[i].to_s, from, to))
+            return true;
+    return false;
+}
+
+/* The two moves of a dip: in 0, out 1. */
+static boil_break move_of(const boil_plan_problem *p, const boil_plan_dip *d, int which)
+{
+    return which == 0 ? (boil_break){d->enters_s - p->hoist_s, d->enters_s + 10}
+                      : (boil_break){d->leaves_s, d->leaves_s + p->hoist_s};
+}
+
+static void check_hoist(const boil_plan_problem *p, const boil_plan_timetable *t)
+{
+    for (size_t i = 0; i < 2 * t->dips_count; i++) {
+        boil_break a = move_of(p, &t->dips[i / 2], (int)(i % 2));
+        if (t->dips[i / 2].unplaced)
+            continue;
+        assert_false(in_break(p, a.from_s, a.to_s));
+        for (size_t k = 0; k < i; k++) {
+            boil_break b = move_of(p, &t->dips[k / 2], (int)(k % 2));
+            assert_false(!t->dips[k / 2].unplaced && meet(a.from_s, a.to_s, b.from_s, b.to_s));
+        }
+    }
+}
+
+static void check_places(const boil_plan_problem *p, const boil_plan_timetable *t)
+{
+    for (size_t i = 0; i < t->dips_count; i++) {
+        size_t in = 0;
+        for (size_t k = 0; k < t->dips_count; k++)
+            in += t->dips[k].enters_s <= t->dips[i].enters_s &&
+                  t->dips[i].enters_s < t->dips[k].leaves_s + p->hoist_s - ROUNDING_S;
+        assert_true(t->dips[i].unplaced || in <= p->positions);
+    }
+}
+
+static void check_stays(const boil_plan_case *c, const boil_plan_timetable *t)
+{
+    for (size_t i = 0; i < t->dips_count; i++) {
+        const boil_plan_dip *d = &t->dips[i];
+        double stay = d->leaves_s - d->enters_s;
+        for (size_t k = 0; k < d->count && !d->unplaced; k++) {
+            const boil_plan_part *part = &c->parts[t->parts[d->first + k]];
+            const boil_plan_job *j = &c->problem->jobs[part->job];
+            assert_true(d->enters_s >= j->earliest_s && d->enters_s >= c->problem->hoist_s);
+            assert_true(stay >= part->hot_s + j->least_s - ROUNDING_S);
+            assert_true(stay <= part->hot_s + 60 + j->most_s + ROUNDING_S); /* in company it may be hot a minute later */
+            assert_true(d->count == 1 || j->may_share);
+        }
+    }
+}
+
+/* (1) of plan/plan.h, over all dips. */
+static double recovery_of(const boil_plan_case *c, const boil_plan_timetable *t, size_t i)
+{
+    double heat = t->dips[i].heat_J;
+    for (size_t k = 0; k < i; k++)
+        if (t->dips[k].leaves_s > t->dips[i].enters_s)
+            heat += t->dips[k].heat_J * exp(-(t->dips[i].enters_s - t->dips[k].enters_s) / t->dips[k].lag_s);
+    return fmax(0, c->bath->offset_s + heat / c->bath->quiet_W);
+}
+
+static void check_boil(const boil_plan_case *c, const boil_plan_timetable *t)
+{
+    const double forgotten_s = 1000 / c->bath->quiet_W * (double)t->dips_count;
+    for (size_t i = 0; i < t->dips_count; i++) {
+        const boil_plan_dip *d = &t->dips[i];
+        double r = recovery_of(c, t, i);
+        assert_close(d->recovery_s, r, 0, forgotten_s);
+        assert_close(d->back_s, d->enters_s + d->recovery_s, 0, ROUNDING_S);
+        if (d->unplaced)
+            continue;
+        assert_true(d->too_cold || r <= 0.97 * c->bath->limit_s + forgotten_s);
+        assert_true(i == 0 || d->enters_s >= t->dips[i - 1].back_s + c->problem->settle_s - ROUNDING_S);
+    }
+}
+
+/* The gap in which it pours: a dip's number, or that behind the last. */
+static size_t gap_of_pour(const boil_plan_timetable *t, const boil_plan_pour *w)
+{
+    size_t k = 0;
+    while (k < t->dips_count && t->dips[k].enters_s < w->start_s)
+        k++;
+    return k;
+}
+
+static void check_pours(const boil_plan_case *c, const boil_plan_timetable *t)
+{
+    for (size_t i = 0; i < t->pours_count; i++) {
+        const boil_plan_pour *w = &t->pours[i];
+        size_t k = gap_of_pour(t, w);
+        double end = w->start_s + w->over_s;
+        assert_true(w->mass_kg > 0 && w->mass_kg <= c->bath->flow_kg_s * w->over_s * (1 + 1e-9));
+        assert_true(w->start_s >= (k > 0 ? t->dips[k - 1].back_s : 0) + c->bath->steady_s - ROUNDING_S);
+        assert_true(k == t->dips_count || end <= t->dips[k].enters_s - c->bath->guard_s + ROUNDING_S);
+        assert_false(in_break(c->problem, w->start_s, end));
+        assert_true(i == 0 || gap_of_pour(t, w - 1) < k);
+    }
+}
+
+/* Water missing at t, by what went off and what was poured until then. */
+static double missing_at(const boil_plan_case *c, const boil_plan_timetable *t, double at)
+{
+    double boiling = at, quiet = 0, poured = 0;
+    for (size_t i = 0; i < t->dips_count; i++)
+        quiet += fmax(0, fmin(at, t->dips[i].back_s) - fmin(at, t->dips[i].enters_s));
+    for (size_t i = 0; i < t->pours_count; i++)
+        poured += t->pours[i].mass_kg * fmax(0, fmin(1, (at - t->pours[i].start_s) / t->pours[i].over_s));
+    boiling -= quiet;
+    return c->bath->boils_off_kg_s * boiling + c->bath->dries_kg_s * quiet - poured;
+}
+
+static void check_band(const boil_plan_case *c, const boil_plan_timetable *t)
+{
+    const double spare_kg = 1e-6;
+    bool marked = c->bath->valve;
+    for (size_t i = 0; i < t->dips_count; i++) {
+        marked = marked || t->dips[i].too_strong || t->dips[i].unplaced;
+        assert_true(marked || missing_at(c, t, t->dips[i].enters_s) <= c->bath->strongest_kg + spare_kg);
+        assert_true(marked || missing_at(c, t, t->dips[i].back_s) <= c->bath->strongest_kg + spare_kg);
+    }
+    for (size_t i = 0; i < t->pours_count && !marked; i++)
+        assert_true(missing_at(c, t, t->pours[i].start_s + t->pours[i].over_s) >= -spare_kg);
+}
+
+static void check_value(const boil_plan_case *c, const boil_plan_timetable *t)
+{
+    double over = 0, last = 0;
+    for (size_t i = 0; i < t->dips_count; i++) {
+        const boil_plan_dip *d = &t->dips[i];
+        last = fmax(last, d->leaves_s);
+        over += fmax(0, d->leaves_s - c->problem->end_s);
+        for (size_t k = 0; k < d->count; k++) {
+            const boil_plan_job *j = &c->problem->jobs[c->parts[t->parts[d->first + k]].job];
+            over += j->priority == BOIL_PLAN_MUST ? fmax(0, d->leaves_s - j->due_s) : 0;
+        }
+    }
+    assert_close(t->value.of[BOIL_PLAN_LAST_OUT_S], last, 0, 0.5 + ROUNDING_S);
+    assert_true(boil_plan_holds(&t->value) ? over <= ROUNDING_S : true);
+    assert_close(t->value.of[BOIL_PLAN_OVERDUE_S], over, 0, 1);
+}
+
+static void check_parts(const boil_plan_case *c, const boil_plan_timetable *t)
+{
+    size_t seen[LIST_JOBS] = {0}, count = 0;
+    for (size_t i = 0; i < t->dips_count; i++)
+        for (size_t k = 0; k < t->dips[i].count; k++, count++)
+            seen[t->parts[t->dips[i].first + k]]++;
+    assert_int_equal(count, c->parts_count);
+    for (size_t i = 0; i < c->parts_count; i++)
+        assert_int_equal(seen[i], 1);
+}
+
+static void no_limit_is_broken_unmarked(void **state)
+{
+    (void)state;
+    size_t placed = 0, dips = 0, shared = 0, poured = 0, held = 0;
+    for (uint64_t seed = 1; seed <= LISTS; seed++) {
+        static drawn_list l;
+        boil_plan_order o;
+        boil_plan_decoder d;
+        boil_stream s = boil_stream_begin(seed, 5);
+        draw_list(&l, seed, LIST_JOBS);
+        assert_int_equal(boil_plan_order_begin(&o, l.of.parts_count), BOIL_OK);
+        assert_int_equal(boil_plan_decoder_begin(&d, &l.of), BOIL_OK);
+        draw_order(&s, &l.of, &o);
+        const boil_plan_timetable *t = boil_plan_decode(&d, &o);
+        check_parts(&l.of, t);
+        check_hoist(&l.problem, t);
+        check_places(&l.problem, t);
+        check_stays(&l.of, t);
+        check_boil(&l.of, t);
+        check_pours(&l.of, t);
+        check_band(&l.of, t);
+        check_value(&l.of, t);
+        for (size_t i = 0; i < t->dips_count; i++)
+            placed += !t->dips[i].unplaced;
+        dips += t->dips_count;
+        shared += l.of.parts_count - t->dips_count;
+        poured += t->pours_count;
+        held += boil_plan_holds(&t->value);
+        boil_plan_decoder_free(&d);
+        boil_plan_order_free(&o);
+    }
+    assert_true(placed > 0.95 * (double)dips && shared > LISTS / 2 && poured > LISTS && held > LISTS / 10);
+}
+
+/* Whether the dip k, alone in its basket, could have gone in at `enters`, given those before it: by looking at every second. */
+static bool could_enter(const boil_plan_case *c, boil_plan_timetable *t, size_t k, double enters)
+{
+    const boil_plan_problem *p = c->problem;
+    const boil_plan_part *part = &c->parts[t->parts[t->dips[k].first]];
+    const boil_plan_job *j = &p->jobs[part->job];
+    boil_plan_dip kept = t->dips[k];
+    size_t in = 0;
+    t->dips[k].enters_s = enters;
+    bool good = recovery_of(c, t, k) <= 0.97 * c->bath->limit_s, lifted = false;
+    t->dips[k] = kept;
+    if (!good || in_break(p, enters - p->hoist_s, enters + 10))
+        return false;
+    for (size_t i = 0; i < 2 * k; i++) {
+        boil_break m = move_of(p, &t->dips[i / 2], (int)(i % 2));
+        in += i % 2 == 0 && t->dips[i / 2].leaves_s + p->hoist_s > enters;
+        good = good && !meet(m.from_s, m.to_s, enters - p->hoist_s, enters + 10);
+    }
+    for (double out = enters + part->hot_s + j->least_s; out <= enters + part->hot_s + j->most_s && !lifted; out++) {
+        lifted = !in_break(p, out, out + p->hoist_s);
+        for (size_t i = 0; i < 2 * k && lifted; i++) {
+            boil_break m = move_of(p, &t->dips[i / 2], (int)(i % 2));
+            lifted = !meet(m.from_s, m.to_s, out, out + p->hoist_s);
+        }
+    }
+    return good && lifted && in < p->positions;
+}
+
+/* Each dip of an order goes in at the first moment that its limits leave: no second before would have done. */
+static void no_dip_could_go_in_earlier(void **state)
+{
+    (void)state;
+    size_t waited = 0;
+    for (uint64_t seed = 1; seed <= SMALL_LISTS; seed++) {
+        static drawn_list l;
+        boil_plan_order o;
+        boil_plan_decoder d;
+        draw_list(&l, seed, LIST_JOBS);
+        l.bath.valve = true;
+        assert_int_equal(boil_plan_order_begin(&o, l.of.parts_count), BOIL_OK);
+        assert_int_equal(boil_plan_decoder_begin(&d, &l.of), BOIL_OK);
+        boil_plan_decode(&d, &o);
+        for (size_t k = 1; k < d.table.dips_count; k++) {
+            const boil_plan_dip *dip = &d.table.dips[k], *before = dip - 1;
+            double from = fmax(before->back_s + l.problem.settle_s, before->enters_s + 2 * l.problem.hoist_s);
+            from = fmax(from, l.jobs[l.parts[d.table.parts[dip->first]].job].earliest_s);
+            for (double at = from; at < dip->enters_s - 1 - ROUNDING_S && !dip->unplaced && !dip->too_cold; at++, waited++)
+                assert_false(could_enter(&l.of, &d.table, k, at));
+        }
+        boil_plan_decoder_free(&d);
+        boil_plan_order_free(&o);
+    }
+    assert_true(waited > 1000 * SMALL_LISTS);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(no_limit_is_broken_unmarked),
+        cmocka_unit_test(no_dip_could_go_in_earlier),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}

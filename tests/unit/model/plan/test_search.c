@@ -1,0 +1,133 @@
+/* The search against all orders there are, on lists so small that they can be counted; and that it depends on nothing but its seed. */
+#include "support/close.h"
+#include "lists.h"
+#include "plan/search.h"
+#include "plan/starts.h"
+
+#include <string.h>
+
+enum { SMALL_LISTS = 100, SMALL_JOBS = 5, LARGE_LISTS = 8, TRIES = 3000 };
+
+/* The ordered partitions of the parts, one after the other: a permutation, and behind each part whether its dip ends. */
+typedef struct {
+    const boil_plan_case *of;
+    boil_plan_decoder decoder;
+    boil_plan_order order;
+    boil_plan_value best;
+    size_t tried;
+} counting;
+
+static bool allowed(const boil_plan_case *c, const boil_plan_order *o)
+{
+    for (size_t k = 0; k < o->dips_count; k++)
+        for (size_t i = 1; i < boil_plan_order_size(o, k); i++)
+            if (!boil_plan_may_share(c, o->parts + o->first[k], i, o->parts[o->first[k] + i]))
+                return false;
+    return true;
+}
+
+/* Within a dip only ascending parts, so that each set comes once. */
+static void try_cuts(counting *c)
+{
+    size_t n = c->of->parts_count;
+    for (unsigned cuts = 0; cuts < 1u << (n - 1); cuts++) {
+        bool ascending = true;
+        c->order.dips_count = 1;
+        c->order.first[0] = 0;
+        for (size_t i = 1; i < n; i++)
+            if (cuts >> (i - 1) & 1)
+                c->order.first[c->order.dips_count++] = i;
+            else
+                ascending = ascending && c->order.parts[i - 1] < c->order.parts[i];
+        c->order.first[c->order.dips_count] = n;
+        if (!ascending || !allowed(c->of, &c->order))
+            continue;
+        boil_plan_value v = boil_plan_decode(&c->decoder, &c->order)->value;
+        if (c->tried++ == 0 || boil_plan_better(&v, &c->best))
+            c->best = v;
+    }
+}
+
+static void try_all(counting *c, size_t from)
+{
+    size_t n = c->of->parts_count;
+    if (from == n)
+        try_cuts(c);
+    for (size_t i = from; i < n; i++) {
+        size_t kept = c->order.parts[from];
+        c->order.parts[from] = c->order.parts[i];
+        c->order.parts[i] = kept;
+        try_all(c, from + 1);
+        c->order.parts[i] = c->order.parts[from];
+        c->order.parts[from] = kept;
+    }
+}
+
+static boil_plan_value sought(const boil_plan_case *c, uint64_t seed, uint64_t chain, boil_plan_order *o)
+{
+    boil_plan_value v;
+    boil_plan_search s = {.seed = seed, .chain = chain, .tries = TRIES};
+    boil_plan_start(c, BOIL_PLAN_BY_LIST, false, o);
+    assert_int_equal(boil_plan_search_run(c, &s, o, &v), BOIL_OK);
+    return v;
+}
+
+static void it_finds_the_best_of_all_orders(void **state)
+{
+    (void)state;
+    size_t best = 0, listed = 0;
+    for (uint64_t seed = 1; seed <= SMALL_LISTS; seed++) {
+        static drawn_list l;
+        boil_plan_order o;
+        draw_list(&l, seed, SMALL_JOBS);
+        counting c = {.of = &l.of};
+        assert_int_equal(boil_plan_decoder_begin(&c.decoder, &l.of), BOIL_OK);
+        assert_int_equal(boil_plan_order_begin(&c.order, l.of.parts_count), BOIL_OK);
+        assert_int_equal(boil_plan_order_begin(&o, l.of.parts_count), BOIL_OK);
+        boil_plan_value first = boil_plan_decode(&c.decoder, &o)->value;
+        try_all(&c, 0);
+        boil_plan_value v = sought(&l.of, seed, 0, &o);
+        assert_false(boil_plan_better(&v, &c.best)); /* nothing is better than all */
+        assert_false(boil_plan_better(&first, &v));  /* nor is it ever worse than the list's own order */
+        best += !boil_plan_better(&c.best, &v);
+        listed += !boil_plan_better(&c.best, &first);
+        boil_plan_decoder_free(&c.decoder);
+        boil_plan_order_free(&c.order);
+        boil_plan_order_free(&o);
+    }
+    assert_true(best >= 99);
+    assert_true(listed < 70); /* the lists are worth a search */
+}
+
+static void the_same_seed_gives_the_same_order(void **state)
+{
+    (void)state;
+    size_t differ = 0;
+    for (uint64_t seed = 1; seed <= LARGE_LISTS; seed++) {
+        static drawn_list l;
+        boil_plan_order a, b, c;
+        draw_list(&l, seed, LIST_JOBS);
+        size_t n = l.of.parts_count;
+        assert_true(boil_plan_order_begin(&a, n) == BOIL_OK && boil_plan_order_begin(&b, n) == BOIL_OK &&
+                    boil_plan_order_begin(&c, n) == BOIL_OK);
+        boil_plan_value x = sought(&l.of, seed, 1, &a), y = sought(&l.of, seed, 1, &b);
+        sought(&l.of, seed, 2, &c);
+        assert_memory_equal(&x, &y, sizeof x);
+        assert_int_equal(a.dips_count, b.dips_count);
+        assert_memory_equal(a.parts, b.parts, n * sizeof *a.parts);
+        differ += memcmp(a.parts, c.parts, n * sizeof *a.parts) != 0;
+        boil_plan_order_free(&a);
+        boil_plan_order_free(&b);
+        boil_plan_order_free(&c);
+    }
+    assert_true(differ > 0); /* chains are apart */
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(it_finds_the_best_of_all_orders),
+        cmocka_unit_test(the_same_seed_gives_the_same_order),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
