@@ -35,6 +35,7 @@ trap 'rm -rf "$work"' EXIT
 
 make_it() { ${MAKE:-make} --no-print-directory -s BUILD=build WERROR= "$@" >"$work/build.log" 2>&1; }
 
+# shellcheck disable=SC2016 # for make
 variable() { printf 'show:;@echo $(%s)\n' "$1" | ${MAKE:-make} --no-print-directory -s -f Makefile -f - show; }
 
 exist() { awk '!seen[$0]++' | while IFS= read -r test; do if [ -e "$test" ]; then echo "${test%.c}"; fi; done; }
@@ -60,6 +61,7 @@ cases_of() { # file
 
 # The processor's time, since others may want it as well; by the clock only what hangs.
 within() { (
+    # shellcheck disable=SC3045 # every shell that is sh has it
     ulimit -t "${LIMIT:-60}"
     timeout 3600 "$@" >"$work/said" 2>&1
 ); }
@@ -83,6 +85,7 @@ is_sound() { # name, command...
 fails_unit() { # test
     grep -Fqx -- "$1" "$work/out" && return 1
     if [ ! -e "build/$1" ]; then make_it "build/$1" || { cat "$work/build.log" >&2; return 1; }; fi
+    # shellcheck disable=SC2086 # one word a library
     $link "build/$1.o" "$work/mutant.o" "$made/parts.a" build/libboilback.a $libraries -lcmocka -o "$work/test" || return 1
     ! within "$work/test" && is_sound "$1" within "build/$1"
 }
@@ -90,6 +93,7 @@ fails_unit() { # test
 fails_cases() { # cases
     grep -Fqx -- "$1" "$work/out" && return 1
     mkdir -p "$work/bin"
+    # shellcheck disable=SC2086 # one word a library
     $link build/src/main.o "$work/mutant.o" "$made/parts.a" build/libboilback.a $libraries -o "$work/bin/boilback" || return 1
     ! by_cases "$work/bin/boilback" "$1" && is_sound "$1" by_cases build/boilback "$1"
 }
