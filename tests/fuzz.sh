@@ -7,7 +7,7 @@ status=0
 
 seeds_of() { # target, folder
     case $1 in
-    scenario) cp scenarios/*.bath tests/cli/baths/*.bath "$2" ;;
+    scenario) cp scenarios/*.bath scenarios/lessons/*.bath tests/cli/baths/*.bath "$2" ;;
     csv) cp scenarios/*.csv tests/faults/sheet.csv tests/faults/log.csv "$2" ;;
     run) cp tests/faults/*.bath "$2" ;;
     quantity) for text in '1 1/2 in' '285 degF' '60 %' '4 to 1' '1:30:05' '1 lb per 2 gal' '-3.5 kPa'; do

@@ -30,22 +30,31 @@ static const char *measure_end(const cursor *c)
     return at;
 }
 
+static void unknown_measure(const cursor *c, const char *at, size_t length)
+{
+    TEXT_OF(240) known = {""};
+    words_nearest n = words_near(at, length);
+    const lesson_measure *m;
+    for (size_t i = 0; (m = lesson_measure_listed(i)) != NULL; i++) {
+        TEXT_ADD(known.text, "%s%s", i == 0 ? "" : lesson_measure_listed(i + 1) != NULL ? ", " : " and ", m->words);
+        words_consider(&n, m->words);
+    }
+    cursor_error(c, at, "nothing is measured as '%s'; known are %s%s", words_quoted(at, length).text, known.text,
+                 words_suggestion(&n).text);
+}
+
 /* NULL, with a message: it is none. */
 static const lesson_measure *read_measure(cursor *c)
 {
     const char *start = c->at, *end = measure_end(c);
     size_t length = (size_t)(words_trim(start, end) - start);
-    words_nearest n = words_near(start, length);
-    const lesson_measure *m;
+    const lesson_measure *m = NULL;
     c->at = end;
-    for (size_t i = 0; (m = lesson_measure_listed(i)) != NULL; i++) {
-        if (words_same(start, length, m->words))
-            return m;
-        words_consider(&n, m->words);
-    }
-    cursor_error(c, start, "nothing is measured as '%s'%s; boilback help lesson lists what is",
-                 words_quoted(start, length).text, words_suggestion(&n).text);
-    return NULL;
+    for (size_t i = 0; (m = lesson_measure_listed(i)) != NULL && !words_same(start, length, m->words); i++)
+        ;
+    if (m == NULL)
+        unknown_measure(c, start, length);
+    return m;
 }
 
 static sign read_sign(cursor *c)
@@ -130,7 +139,7 @@ static bool read_limit(cursor *c, lesson_term *t)
 
 bool lesson_term_read(cursor *c, lesson *l)
 {
-    lesson_term t = {.low = -(double)INFINITY, .high = (double)INFINITY};
+    lesson_term t = {.line = c->line, .low = -(double)INFINITY, .high = (double)INFINITY};
     if (cursor_done(c))
         return cursor_error(c, c->at, "'pass' has no value");
     const char *start = c->at;

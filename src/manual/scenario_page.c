@@ -145,6 +145,21 @@ static void constants(FILE *to, const void *about)
     }
 }
 
+static void measures(FILE *to, const void *about)
+{
+    (void)about;
+    const lesson_measure *m;
+    for (size_t i = 0; (m = lesson_measure_listed(i)) != NULL; i++) {
+        roff_between(to, ".TP\n\\fB", m->words, "\\fR ");
+        if (!m->holds)
+            roff_form(to, m->dimension == DIM_COUNT      ? "NUMBER"
+                          : m->dimension == DIM_FRACTION ? "PERCENTAGE"
+                                                         : key_dimension_form(m->dimension).text);
+        fputc('\n', to);
+        roff_sentence(to, m->meaning);
+    }
+}
+
 /* "in (inch, inches)" */
 static void spellings(FILE *to, const unit *u)
 {
@@ -185,9 +200,17 @@ static void units(FILE *to, const void *about)
 
 void page_scenario(FILE *to)
 {
-    static const text_part parts[] = {
-        {"settings", settings}, {"acts", acts},         {"shapes", shapes},       {"clauses", clauses}, {"stays", stays},
-        {"carried", carried},   {"words", other_words}, {"constants", constants}, {"units", units},     {0}};
+    static const text_part parts[] = {{"settings", settings},
+                                      {"acts", acts},
+                                      {"shapes", shapes},
+                                      {"clauses", clauses},
+                                      {"stays", stays},
+                                      {"carried", carried},
+                                      {"measures", measures},
+                                      {"words", other_words},
+                                      {"constants", constants},
+                                      {"units", units},
+                                      {0}};
     static const text_page page = {"scenario", 5, "a tank of boiling caustic salt solution and what is done with it", parts};
     defaults d;
     if (!defaults_read(&d))

@@ -947,12 +947,12 @@ bool scenario_names_salts(const scenario *s)
     return s->settings[key_index(key_named("bath", "salts"))].state == SETTING_GIVEN;
 }
 
-void scenario_take_script(scenario *s, scenario_script *with)
+scenario scenario_with(const scenario *s, const scenario_script *with)
 {
-    scenario_script own = {s->schedule, s->wording};
-    s->schedule = with->schedule;
-    s->wording = with->wording;
-    *with = own;
+    scenario other = *s;
+    other.schedule = with->schedule;
+    other.wording = with->wording;
+    return other;
 }
 
 void scenario_free(scenario *s)

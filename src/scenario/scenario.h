@@ -12,8 +12,8 @@ boil_outcome scenario_read(const char *path, scenario *out, messages *m);
 bool scenario_names_salts(const scenario *s); /* a bath of plain water need not */
 void scenario_free(scenario *s);
 
-/* Changes the schedule for another one, and that for it: done twice, all is as it was. */
-void scenario_take_script(scenario *s, scenario_script *with);
+/* The same with the acts of a script or choice in place of its own: it holds what s holds, and is not to be freed. */
+scenario scenario_with(const scenario *s, const scenario_script *with);
 
 /* The text of a scenario and of its run sheet, kept to be read again with other numbers in it. */
 typedef struct {

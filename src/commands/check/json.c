@@ -122,6 +122,54 @@ static void remarks_list(json *j, const char *name, const void *record)
     json_close(j);
 }
 
+typedef struct {
+    const char *script, *measure;
+    double value, low, high;
+    bool holds;
+} term;
+
+/* clang-format off */
+#define RECORD proof_script
+static const field script_fields[] = {
+    BOOL("passes", likely.passed, "every term holds in the likely run, nothing is waited for in vain, and it reaches its end"),
+    BOOL("as_wanted", as_wanted, "careful passes, reckless and idle do not"),
+    COUNT("others", others, "other runs of the set that reach the same end"),
+    COUNT("others_that_pass", passed, "how many of them pass"), FIELDS_END};
+#undef RECORD
+
+#define RECORD term
+static const field term_fields[] = {
+    TEXT("script", script, "careful, reckless or idle"), TEXT("measure", measure, "what is asked for"),
+    SAME(value, "of the likely run, in SI; null: without bound, as of a boil that is not back"),
+    SAME(low, "it has to be that at least; null: no such limit"), SAME(high, "and that at most; null likewise"),
+    BOOL("holds", holds, "whether it is"), FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+static void scripts(json *j, const char *name, const void *record)
+{
+    const checked *c = record;
+    json_object(j, name);
+    for (size_t i = 0; c->scenario.lesson.given && i < LESSON_SCRIPTS; i++)
+        json_record(j, lesson_script_words[i], script_fields, &c->proof.script[i]);
+    json_close(j);
+}
+
+static void terms(json *j, const char *name, const void *record)
+{
+    const checked *c = record;
+    const lesson *l = &c->scenario.lesson;
+    json_list(j, name);
+    for (size_t i = 0; l->given && i < LESSON_SCRIPTS; i++)
+        for (size_t k = 0; k < l->terms_count; k++) {
+            const lesson_verdict *v = &c->proof.script[i].likely;
+            term t = {lesson_script_words[i], l->terms[k].measure->words, v->value[k],
+                      l->terms[k].low,        l->terms[k].high,           v->holds[k]};
+            json_record(j, NULL, term_fields, &t);
+        }
+    json_close(j);
+}
+
 /* clang-format off */
 #define RECORD uncertain
 static const field uncertain_fields[] = {
@@ -138,7 +186,9 @@ static const field scenario_fields[] = {
     GIVEN(FIELD_LIST, "charge", charge_fields, charge, "what that comes to"),
     GIVEN(FIELD_LIST, "acts", action_fields, actions, "what is done, one by one"),
     GIVEN(FIELD_LIST, "remarks", remark_fields, remarks_list, "what is no mistake, but worth a second look"),
-    LIST("uncertain", uncertain, uncertain_count, uncertain_fields, "what is not known well"), FIELDS_END};
+    LIST("uncertain", uncertain, uncertain_count, uncertain_fields, "what is not known well"),
+    GIVEN(FIELD_MAP, "lesson", script_fields, scripts, "of a lesson: what becomes of each script"),
+    GIVEN(FIELD_LIST, "lesson_terms", term_fields, terms, "and of each term in it"), FIELDS_END};
 /* clang-format on */
 
 const document check_documents[] = {{"--json", "the scenario laid open", scenario_fields, false},

@@ -3,9 +3,14 @@
 #define COMMANDS_CHECK_OUTPUT_H
 
 #include "cli/output.h"
-#include "scenario/scenario.h"
+#include "describe/proof.h"
 
-/* The answer is the scenario. */
+/* The answer. It begins with the scenario, which is not its own to free: so rows that tell of a scenario read it as one. */
+typedef struct {
+    scenario scenario;
+    proof proof; /* of a lesson */
+} checked;
+
 void check_report(const void *answer, const output *o, FILE *to); /* both systems of units side by side */
 void check_csv(const void *answer, FILE *to);                     /* its settings */
 extern const document check_documents[];

@@ -1,6 +1,7 @@
 #include "actions/action.h"
 #include "commands/check/output.h"
 #include "describe/listing.h"
+#include "describe/proof.h"
 #include "describe/remarks.h"
 #include "describe/report.h"
 
@@ -27,7 +28,8 @@ static void add_others(const scenario *s, check_head *h)
 
 void check_report(const void *answer, const output *o, FILE *to)
 {
-    const scenario *s = answer;
+    const checked *c = answer;
+    const scenario *s = &c->scenario;
     check_head head = {""};
     (void)o;
     TEXT_ADD(head.text, "%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
@@ -43,6 +45,8 @@ void check_report(const void *answer, const output *o, FILE *to)
     if (r.count > 0)
         fputc('\n', to);
     listing_print(s, to);
+    if (s->lesson.given)
+        proof_print(s, &c->proof, to);
     fputc('\n', to);
     report_uncertainty(&s->plant.charge, UNITS_SI, to);
     report_caution(to);

@@ -1,3 +1,5 @@
+#include <stdlib.h>
+
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
@@ -9,9 +11,15 @@
 typedef struct {
     boil_run_options run;
     bool strict;
+    unsigned script;  /* SCRIPTS: none asked for */
     boil_closures of; /* BOIL_CLOSURES: not asked */
     output output;
 } request;
+
+/* In the order of the option's words. */
+enum { SCRIPTS = LESSON_SCRIPTS + LESSON_CHOICES_MAX };
+static const char *const script_words[SCRIPTS] = {"careful",  "reckless", "idle",    "answer 1",
+                                                  "answer 2", "answer 3", "answer 4"};
 
 /* clang-format off */
 static const option options[] = {
@@ -24,6 +32,9 @@ static const option options[] = {
      "trace another run of the set that a case is judged by, which the guide tells one by one; rows then every 1 s, and every 0.05 s "
      "while the level moves fast",
      OPTION_CHOICE, INTO(of)},
+    {"script", "careful|reckless|idle|choice-1|choice-2|choice-3|choice-4",
+     "of a lesson: the acts of this script, or of this answer to its question, beside those of [schedule]", OPTION_CHOICE,
+     INTO(script)},
     {"step", "TIME", "time between rows of the trace; default 10 s", OPTION_QUANTITY,
      INTO(run.row_interval_s), DIM_TIME, .within = {"s", 0.1, 3600}},
     OUTPUT_UNITS(request, "report"),
@@ -80,9 +91,28 @@ static int not_made(const scenario *s, boil_closures of, carried_out *done)
     return STATUS_STOPPED;
 }
 
-static int answer(void *record, const scenario *s)
+/* Careful, reckless, idle, and then the choices. */
+static const scenario_script *script_of(const scenario *s, unsigned which)
 {
-    request *r = record;
+    if (!s->lesson.given)
+        return NULL;
+    if (which < LESSON_SCRIPTS)
+        return &s->scripts[which];
+    return which - LESSON_SCRIPTS < s->lesson.choices_count ? &s->choices[which - LESSON_SCRIPTS] : NULL;
+}
+
+static int no_script(const scenario *s, unsigned which)
+{
+    if (!s->lesson.given)
+        program_complain("%s: it is no lesson, so it has no scripts: leave '--script' away", s->path);
+    else
+        program_complain("%s: [choices] has no answer %u: it has %zu", s->path, which - LESSON_SCRIPTS + 1,
+                         s->lesson.choices_count);
+    return STATUS_USAGE;
+}
+
+static int carry_out(request *r, const scenario *s)
+{
     carried_out done;
     set_trace(r);
     int result = carried_out_of(s, &r->run, &done);
@@ -95,9 +125,28 @@ static int answer(void *record, const scenario *s)
     return status;
 }
 
+static int answer(void *record, const scenario *s)
+{
+    request *r = record;
+    if (r->script == SCRIPTS && s->lesson.given)
+        program_complain("%s: a lesson, of which [schedule] alone is carried out; '--script careful' adds that script's acts",
+                         s->path);
+    if (r->script == SCRIPTS)
+        return carry_out(r, s);
+    const scenario_script *script = script_of(s, r->script);
+    if (script == NULL)
+        return no_script(s, r->script);
+    scenario with = scenario_with(s, script);
+    char *title = text_printed("%s: %s", s->title, script_words[r->script]);
+    with.title = title != NULL ? title : s->title;
+    int status = carry_out(r, &with);
+    free(title);
+    return status;
+}
+
 static int run(const given *g)
 {
-    request r = {.run = boil_run_options_default()};
+    request r = {.run = boil_run_options_default(), .script = SCRIPTS};
     r.of = BOIL_CLOSURES;
     return command_scenario_answer(g, &r, &r.output, answer);
 }

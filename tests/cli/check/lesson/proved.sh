@@ -1,0 +1,4 @@
+# What a lesson comes to, and what its scripts prove.
+cp "$BOILBACK_DATA"/scenarios/lessons/01-*.bath lesson.bath
+boilback check lesson.bath | sed -n "/^What the lesson/,/^$/p"
+boilback check lesson.bath --json | sed -n "/^  \"lesson\"/,\$p"

@@ -1,0 +1,1 @@
+boilback check wrong_lesson.bath

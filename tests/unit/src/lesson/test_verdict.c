@@ -1,0 +1,150 @@
+/* unit/src/lesson/test_verdict.c -- what a lesson asks for is what its history says, term by term: every measure against a history
+   made by hand, where it is known. */
+#include <string.h>
+
+#include "support/close.h"
+
+#include "lesson/lesson.h"
+
+static boil_plant plant;
+
+static double measured(const char *words, const boil_history *h)
+{
+    const lesson_measure *m;
+    for (size_t i = 0; (m = lesson_measure_listed(i)) != NULL; i++)
+        if (strcmp(m->words, words) == 0)
+            return m->of(&plant, h);
+    fail_msg("nothing is measured as '%s'", words);
+    return 0;
+}
+
+static void what_a_summary_holds(void **state)
+{
+    (void)state;
+    const boil_history h = {.summary = {.water_added_kg = 1,
+                                        .steel_kg = 2,
+                                        .salts_added_kg = 3,
+                                        .freeboard_min_m = {4, 0},
+                                        .layer_max_kg = {5, 0},
+                                        .undissolved_max_kg = 6,
+                                        .boiling_point_end_K = 7,
+                                        .still_level_end_m = 8,
+                                        .crystals_fire = {0.9, 0}}};
+    static const char *const words[] = {"water", "steel", "salts", "rim", "afloat", "lying", "boils at", "level"};
+    for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
+        assert_close(measured(words[i], &h), (double)(i + 1), 0, 0);
+    assert_close(measured("crust heat", &h), 0.9, 0, 0);
+}
+
+static void quiet_spells(void **state)
+{
+    (void)state;
+    const double never = (double)NAN;
+    boil_quiet_result spells[] = {{.start_s = 10, .end_s = 40, .layer_max_kg = 0.5, .left_m = never},
+                                  {.start_s = 100, .end_s = never, .layer_max_kg = 2, .left_m = -0.1}};
+    boil_history h = {.quiet = spells, .quiet_count = 2, .end_s = 160, .summary = {.freeboard_min_m = {0.2, 0}}};
+    assert_close(measured("quiet", &h), 30 + 60, 0, 0);
+    assert_close(measured("afloat quiet", &h), 2, 0, 0);
+    assert_close(measured("left", &h), -0.1, 0, 0);
+    assert_close(measured("boils", &h), 0, 0, 0);
+    h.quiet_count = 1;
+    assert_close(measured("left", &h), 0.2, 0, 0);
+    assert_close(measured("boils", &h), 1, 0, 0);
+    h.quiet_count = 0;
+    assert_close(measured("quiet", &h), 0, 0, 0);
+    assert_close(measured("afloat quiet", &h), 0, 0, 0);
+    assert_close(measured("boils", &h), 1, 0, 0);
+}
+
+static void loads_and_additions(void **state)
+{
+    (void)state;
+    boil_load_result loads[] = {{.recovery_s = 60}, {.recovery_s = 90}, {.recovery_s = (double)NAN}};
+    boil_addition_result additions[] = {{.steam_before_kg_s = 0.01, .steam_peak_kg_s = 0.02},
+                                        {.steam_before_kg_s = 0, .steam_peak_kg_s = 0.06}};
+    boil_history h = {.loads = loads,
+                      .loads_count = 2,
+                      .additions = additions,
+                      .additions_count = 2,
+                      .summary = {.steam_steady_kg_s = 0.02, .crystals_fire = {(double)NAN, (double)NAN}}};
+    assert_close(measured("slowest", &h), 90, 0, 0);
+    assert_close(measured("surge", &h), 3, 1e-12, 0);
+    h.loads_count = 3;
+    assert_true(isinf(measured("slowest", &h)));
+    h.summary.steam_steady_kg_s = (double)NAN; /* it never boiled */
+    assert_close(measured("surge", &h), 2, 1e-12, 0);
+    assert_close(measured("crust heat", &h), 0, 0, 0);
+    h.loads_count = 0;
+    assert_close(measured("slowest", &h), 0, 0, 0);
+}
+
+static const lesson_measure *measure(const char *words)
+{
+    const lesson_measure *m = NULL;
+    for (size_t i = 0; (m = lesson_measure_listed(i)) != NULL && strcmp(m->words, words) != 0; i++)
+        ;
+    assert_non_null(m);
+    return m;
+}
+
+/* Each term fails alone, and nothing else that makes a run fail is forgotten. */
+static void any_term_fails_the_whole(void **state)
+{
+    (void)state;
+    const double any = (double)INFINITY;
+    lesson l = {.terms = {{.measure = measure("water"), .low = 7.5, .high = any},
+                          {.measure = measure("afloat"), .low = -any, .high = 0.2},
+                          {.measure = measure("boils at"), .low = 411, .high = 417},
+                          {.measure = measure("boils"), .low = 1, .high = any}},
+                .terms_count = 4};
+    boil_quiet_result spell = {.end_s = (double)NAN};
+    boil_act_result act = {.end = BOIL_ACT_DONE};
+    const boil_history good = {.summary = {.water_added_kg = 7.5, .layer_max_kg = {0.2, 0}, .boiling_point_end_K = 417},
+                               .quiet = &spell,
+                               .acts = &act,
+                               .acts_count = 1};
+    assert_true(lesson_judge(&l, &plant, &good).passed);
+    boil_history bad[7] = {good, good, good, good, good, good, good};
+    bad[0].summary.water_added_kg = 7.4;
+    bad[1].summary.layer_max_kg.value = 0.21;
+    bad[2].summary.boiling_point_end_K = 417.1;
+    bad[3].quiet_count = 1;
+    for (size_t i = 0; i < 4; i++) {
+        lesson_verdict v = lesson_judge(&l, &plant, &bad[i]);
+        assert_false(v.passed);
+        assert_int_equal(v.failed, 1);
+        assert_false(v.holds[i]);
+    }
+    bad[4].end = BOIL_RUN_OUT_OF_RANGE;
+    assert_true(lesson_judge(&l, &plant, &bad[4]).stopped);
+    assert_false(lesson_judge(&l, &plant, &bad[4]).passed);
+    bad[5].summary.layer_max_kg.value = (double)NAN;
+    assert_false(lesson_judge(&l, &plant, &bad[5]).passed);
+    act.end = BOIL_ACT_WAITING;
+    assert_int_equal(lesson_judge(&l, &plant, &bad[6]).waited, 1);
+    assert_false(lesson_judge(&l, &plant, &bad[6]).passed);
+}
+
+/* Five times 60 lb are 300 lb, whatever the last bit of their sum says. */
+static void a_sum_keeps_its_limit(void **state)
+{
+    (void)state;
+    lesson l = {.terms = {{.measure = measure("steel"), .low = 300 * 0.45359237, .high = (double)INFINITY}}, .terms_count = 1};
+    double sum = 0;
+    for (int i = 0; i < 5; i++)
+        sum += 60 * 0.45359237;
+    boil_history h = {.summary = {.steel_kg = sum}};
+    assert_true(lesson_judge(&l, &plant, &h).passed);
+    h.summary.steel_kg = sum - 1e-6;
+    assert_false(lesson_judge(&l, &plant, &h).passed);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(what_a_summary_holds),  cmocka_unit_test(quiet_spells),
+        cmocka_unit_test(loads_and_additions),   cmocka_unit_test(any_term_fails_the_whole),
+        cmocka_unit_test(a_sum_keeps_its_limit),
+    };
+    return cmocka_run_group_tests_name("verdict", tests, NULL, NULL);
+}
