@@ -41,6 +41,9 @@ RANDOM    := $(BUILD)/tests/random/test_random
 
 MODEL_OBJ := $(MODEL_SRC:%.c=$(BUILD)/%.o)
 PROG_OBJ  := $(PROG_SRC:%.c=$(BUILD)/%.o)
+# What the program writes into a page, each file as a list of its lines: src/x/y.js is `const char *const y_js[]`.
+PAGE_SRC  := $(sort $(shell find src -name "*.js" -o -name "*.css" -o -name "stage.html"))
+PROG_OBJ  += $(PAGE_SRC:%=$(BUILD)/%.o)
 # What tests of src/ link: everything but main.
 PARTS_OBJ := $(filter-out $(BUILD)/src/main.o,$(PROG_OBJ))
 # The model against what others print and measured: one table of all, and a test.
@@ -78,6 +81,14 @@ $(BUILD)/%.o: %.c Makefile
 	@mkdir -p $(@D)
 	$(SAY) cc $<
 	$(QUIET)$(CC) $(BASE) $(CFLAGS) -MMD -MP -c $< -o $@
+
+$(PAGE_SRC:%=$(BUILD)/%.c): $(BUILD)/%.c: % Makefile
+	@mkdir -p $(@D)
+	$(QUIET){ name=$$(echo $(<F) | tr . _); echo "extern const char *const $$name[];"; echo "const char *const $$name[] = {"; \
+	sed 's/\\/\\\\/g; s/"/\\"/g; s/^ *//; s/.*/"&\\n",/' $<; echo "NULL};"; } | sed '1i #include <stddef.h>' >$@
+
+$(PAGE_SRC:%=$(BUILD)/%.o): %.o: %.c
+	$(QUIET)$(CC) $(BASE) $(CFLAGS) -c $< -o $@
 
 $(BUILD)/tests/%: $(BUILD)/tests/%.o $(PARTS_OBJ) $(LIBRARY)
 	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $< $(PARTS_OBJ) $(LIBRARY) $(LDLIBS) -lcmocka -o $@

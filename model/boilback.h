@@ -595,7 +595,7 @@ typedef struct {
     bool plain_steps;       /* explicit ones of at most 30 s: several times as many, to measure the usual ones against */
     double row_interval_s;  /* rows of the trace, at most BOIL_MOST_ROWS; 0: no trace */
     double row_fast_s;      /* rows while the level moves by over BOIL_FAST_LEVEL of the depth a second; 0: no closer */
-    boil_closures traced;   /* of a set: the run that keeps its trace besides the likely one */
+    boil_closures traced;   /* of a set: the run that keeps its trace besides the likely one; BOIL_CLOSURES: all */
     bool (*keep_going)(void *context,
                        double time_s); /* told after each step, may be NULL; false ends the run as "interrupted" */
     void *context;

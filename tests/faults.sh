@@ -29,6 +29,7 @@ run small.bath --full --csv out.csv --step 10s
 run small.bath --json --html out.html
 run small.bath --brief --plot out.svg
 compare small.bath other.bath --csv out.csv
+lesson small.bath other.bath --html out.html
 charge small.bath --json
 correct small.bath --reads 284degF --level 15in
 size small.bath --csv out.csv --table

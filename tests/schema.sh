@@ -68,6 +68,9 @@ bites size "the number of another document" 's/"interval_s"/"times"/'
 valid compare "$scenarios/water-while-quiet.bath" "$scenarios/water-while-boiling.bath"
 valid compare "$scenarios/too-heavy.bath" "$scenarios/weak-bath.bath"
 bites compare "a side that is missing" '/^  "a": {/,/^  },/d'
+valid lesson "$scenarios/water-while-quiet.bath"
+valid lesson "$scenarios/water-while-quiet.bath" "$scenarios/water-while-boiling.bath"
+bites lesson "an event without its words" '/"words"/d'
 valid solution --salts "$blend" --boiling-point '285 degF'
 valid solution --salts "$blend" --table --from '40 %' --to '60 %' --step '5 %'
 bites solution "true for a number" 's/"salt_fraction": .*,/"salt_fraction": true,/'

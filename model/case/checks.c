@@ -102,7 +102,7 @@ bool boil_check_schedule(const boil_schedule *s)
 bool boil_check_options(const boil_run_options *o)
 {
     return o != NULL && (unsigned)o->closures < BOIL_CLOSURES && within(o->tolerance, 1e-30, 1e-2) && o->row_interval_s >= 0 &&
-           isfinite(o->row_interval_s) && o->row_fast_s >= 0 && isfinite(o->row_fast_s) && (unsigned)o->traced < BOIL_CLOSURES;
+           isfinite(o->row_interval_s) && o->row_fast_s >= 0 && isfinite(o->row_fast_s) && (unsigned)o->traced <= BOIL_CLOSURES;
 }
 
 bool boil_check_case(const boil_plant *p, const boil_schedule *s, const boil_run_options *o)

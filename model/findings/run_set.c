@@ -80,7 +80,7 @@ static boil_outcome or_refused(boil_outcome outcome, boil_run_of_set *r)
 static bool is_traced(const making *m, const wanted_run *w)
 {
     boil_closures traced = m->options->traced;
-    return w->closures == traced || (traced == BOIL_CLOSURES_TRIGGER && w->triggers);
+    return w->closures == traced || traced == BOIL_CLOSURES || (traced == BOIL_CLOSURES_TRIGGER && w->triggers);
 }
 
 /* Without a trace but the one that keeps it. */

@@ -72,13 +72,13 @@ static bool plot_write(const output_writers *w, const output *o, const void *ans
     return good;
 }
 
-/* The page is whole without its picture: it says why there is none. */
+/* A page that has a picture is whole without it: it says why there is none. */
 static bool html_write(const output_writers *w, const output *o, const void *answer)
 {
     picture_drawn drawn = {0};
     picture_problem problem = {"out of memory"};
     whole_file f;
-    if (!w->draw(answer, o, PICTURE_SVG, &drawn, &problem) && !memory_was_refused())
+    if (w->draw != NULL && !w->draw(answer, o, PICTURE_SVG, &drawn, &problem) && !memory_was_refused())
         program_complain("no picture in '%s': %s", o->html, problem.text);
     bool good = whole_file_open(&f, o->html);
     if (good)

@@ -11,9 +11,11 @@ for bath in names.bath word.bath; do
     look correct $bath --reads '280 degF' --level '26 in' --units si
     look compare $bath calm.bath
     look compare calm.bath $bath --full --units si
+    look lesson $bath calm.bath
+    look lesson $bath --units si
 done
 look solution --salts '78.12 % NaOH, 16.34 % NaNO3, 5.54 % NaNO2' --boiling-point '285 degF'
 look solution --salts '80 % NaOH, 15 % NaNO3, 5 % NaNO2' --table --from '215 degF' --to '350 degF' --step '5 degF'
-for command in run check charge correct size compare explore fit solution; do look $command --help; done
+for command in run check charge correct size compare lesson explore fit solution; do look $command --help; done
 look --help
 look --version

@@ -1,0 +1,106 @@
+#include "base/program.h"
+#include "commands/lesson/parts.h"
+
+static void lines(FILE *to, const char *const list[])
+{
+    for (size_t i = 0; list[i] != NULL; i++)
+        fputs(list[i], to);
+}
+
+static void titles(html *h, const lesson_answer *a)
+{
+    for (size_t i = 0; i < a->count; i++) {
+        html_text(h, i > 0 ? " / " : "");
+        html_text(h, a->runs[i].done.scenario->title);
+    }
+}
+
+static void head(html *h, const lesson_answer *a)
+{
+    html_open(h, "head", NULL);
+    html_empty(h, "meta", "charset=\"utf-8\"");
+    html_empty(h, "meta",
+               "http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; script-src "
+               "'unsafe-inline'\"");
+    html_empty(h, "meta", "name=\"viewport\" content=\"width=device-width, initial-scale=1\"");
+    html_empty(h, "meta", "name=\"color-scheme\" content=\"light dark\"");
+    fputc('\n', h->to);
+    html_open(h, "title", NULL);
+    titles(h, a);
+    html_close(h);
+    html_open(h, "style", NULL);
+    lines(h->to, page_css);
+    html_close(h);
+    html_close(h);
+}
+
+/* The script stands in a section of XML's that takes "<" as it is. */
+static void script(html *h)
+{
+    const char *const *const files[] = {data_js,   picture_js,  reading_js, strip_js, time_js,
+                                        events_js, question_js, keys_js,    start_js};
+    html_open(h, "script", NULL);
+    fputs("/*<![CDATA[*/\n", h->to);
+    for (size_t i = 0; i < sizeof files / sizeof files[0]; i++)
+        lines(h->to, files[i]);
+    fputs("/*]]>*/", h->to);
+    html_close(h);
+}
+
+static void foot(html *h, const lesson_answer *a)
+{
+    html_open(h, "footer", "class=\"legend\"");
+    html_open(h, "p", NULL);
+    html_text(
+        h,
+        "Tanks, levels and floating water are to scale, beside the tank the water ten times as thick; each box of the "
+        "ladder doubles the steam; loads, bubbles and flames are marks. Hatched and hollow: possible. Written by " PROGRAM_NAME
+        " " BOIL_VERSION_TEXT " from ");
+    for (size_t i = 0; i < a->count; i++) {
+        html_text(h, i > 0 ? ", " : "");
+        html_text(h, a->runs[i].done.scenario->path);
+    }
+    html_text(h, a->runs[0].replay.slack > 1 ? "; figures coarser than usual, to keep the page small." : ".");
+    html_close(h);
+    html_close(h);
+}
+
+static void body(html *h, const lesson_answer *a)
+{
+    html_open(h, "body", NULL);
+    lesson_patterns(h->to);
+    html_open(h, "header", NULL);
+    html_open(h, "h1", NULL);
+    titles(h, a);
+    html_close(h);
+    html_element(
+        h, "p", "class=\"rule\"",
+        "Hot caustic maims. This replays a prediction; a prediction is never a permission. Face shield, apron, gloves, "
+        "boots. Water only while the bath boils.");
+    html_close(h);
+    html_open(h, "main", NULL);
+    fputc('\n', h->to);
+    lines(h->to, stage_html);
+    lesson_sheet(h, a);
+    html_close(h);
+    foot(h, a);
+    html_open(h, "script", "id=\"data\" type=\"application/json\"");
+    fputc('\n', h->to);
+    lesson_data(a, h->to);
+    html_close(h);
+    script(h);
+    html_close(h);
+}
+
+void lesson_page(const void *answer, const output *o, const picture_drawn *drawn, const picture_problem *problem, FILE *to)
+{
+    html h = html_to(to);
+    (void)o;
+    (void)drawn;
+    (void)problem;
+    fputs("<!DOCTYPE html>", to);
+    html_open(&h, "html", "xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"");
+    head(&h, answer);
+    body(&h, answer);
+    html_close(&h);
+}

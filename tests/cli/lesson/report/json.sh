@@ -1,0 +1,1 @@
+boilback lesson calm.bath --json | grep -v version | head -20
