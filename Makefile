@@ -59,7 +59,7 @@ SHARED_LIBRARY := $(BUILD)/$(SHARED)
 WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
 WRITE     := $(BUILD)/src/manual/write
 
-.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden faults fuzz random honest-fit mutate coverage
+.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden faults fuzz random honest-fit mutate coverage browser
 
 # Two cores are the least we plan for; a -j of the caller's own is left alone.
 JOBS = $(if $(filter -j% --jobserver%,$(MAKEFLAGS)),,-j2)
@@ -157,6 +157,10 @@ $(BUILD)/tests/fuzz/%: $(BUILD)/tests/fuzz/%.o $(PARTS_OBJ) $(LIBRARY)
 
 layering:
 	@tests/layering.sh
+
+# The replay as a browser shows it; PICTURES=FOLDER keeps what it looked like, for a person to look at.
+browser: $(PROGRAM)
+	@tests/browser.sh $(BUILD) $(PICTURES)
 
 # The table, to read; beside it as CSV and, where gnuplot is, a picture.
 validate: $(VALIDATE)

@@ -128,6 +128,6 @@ const command command_lesson = {
         "page on which the tanks boil, rise and come over the rim before one's eyes, A beside B on one clock. The page "
         "is one file, fetches nothing, slows down by itself where it matters, and prints as a handout of two pages. "
         "A prediction is never a permission: nothing learned there allows anything at a real tank.",
-    .example = PROGRAM_NAME " lesson water-while-quiet.bath water-while-boiling.bath --html water.html",
+    .example = PROGRAM_NAME " lesson quiet.bath boiling.bath --html water.html",
     COMMAND_PARTS(lesson_documents),
 };

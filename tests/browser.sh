@@ -1,0 +1,34 @@
+#!/bin/sh
+# browser.sh BUILD [FOLDER] -- what `boilback lesson --html` writes, in a browser: figures, keys, slow motion, names for a screen reader,
+# paper, size, cost. Node and Chromium of the distribution; without them it is skipped. FOLDER gets pictures for a person to look at.
+# The last line is "N passed, N failed, N skipped".
+build=$(cd "$1" && pwd) || exit 2
+here=$(cd "$(dirname "$0")" && pwd)
+scenarios=$here/../scenarios
+for browser in "${BROWSER_PROGRAM:-}" chromium chromium-browser; do
+    [ -n "$browser" ] && command -v "$browser" >/dev/null && break
+    browser=
+done
+if [ -z "$browser" ] || ! command -v node >/dev/null; then
+    echo "SKIPPED: the page in a browser (no node, or no chromium)"
+    echo "0 passed, 0 failed, 1 skipped"
+    exit 0
+fi
+work=$(mktemp -d) || exit 2
+trap 'rm -rf "$work"' EXIT
+page() { # name file...
+    name=$1
+    shift
+    "$build/boilback" lesson "$@" --html "$work/$name.html" >/dev/null || exit 2
+}
+page pair "$scenarios/water-while-quiet.bath" "$scenarios/water-while-boiling.bath"
+page alone "$scenarios/normal-shift.bath"
+page tall "$scenarios/tall-narrow.bath" "$scenarios/normal-shift.bath"
+page days "$scenarios/weekend.bath"
+page si "$scenarios/salt-slug.bath" "$scenarios/salt-sifted.bath" --units si
+sed 's|^title *=.*|title = </script><img src=x onerror=alert(1)> ليل '"$(printf 'x%.0s' $(seq 200))"'|' "$scenarios/water-while-quiet.bath" >"$work/hostile.bath"
+page hostile "$work/hostile.bath"
+for run in quiet boiling; do
+    "$build/boilback" run "$scenarios/water-while-$run.bath" --step '0.1 s' --csv "$work/$run.csv" >/dev/null || exit 2
+done
+BROWSER_PROGRAM=$browser timeout 300 node "$here/browser/check.mjs" "$work" "${2:-}"

@@ -1,0 +1,200 @@
+// check.mjs FOLDER [PICTURES] -- the pages in FOLDER, as tests/browser.sh wrote them.
+import fs from "node:fs";
+import path from "node:path";
+import { call, close, evaluate, key, open, picture, sheets, sleep, troubles } from "./browser.mjs";
+
+const [folder, pictures] = process.argv.slice(2), page = name => path.join(folder, name + ".html");
+let passed = 0, failed = 0;
+function check(good, what) {
+    if (good) passed++;
+    else failed++;
+    if (!good) console.log("FAILED: " + what);
+}
+const text = id => evaluate(`document.getElementById("${id}").textContent`);
+const paper = { letter: [8.5, 11], A4: [8.27, 11.69] };
+
+async function fits() {
+    for (const name of ["pair", "alone", "tall", "days", "si", "hostile"])
+        for (const width of [320, 390, 768, 1280, 1920]) {
+            await open(page(name), width, 900);
+            const wide = await evaluate("document.documentElement.scrollWidth");
+            check(wide <= width, `${name} at ${width} px scrolls sideways to ${wide}`);
+        }
+    await open(page("pair"), 1280, 900);
+    check((await evaluate("document.getElementById('scrub').getBoundingClientRect().bottom")) <= 900, "scrubber below the fold at 1280 x 900");
+}
+
+// Figures on the page against the trace of `run`, at ten times, both tanks.
+async function figures() {
+    await open(page("pair"), 1280, 900);
+    const within = { level: ["level_m", 0.56e-3], still: ["still_level_m", 0.56e-3], temperature: ["temperature_K", 0.036], boiling: ["boiling_point_K", 0.036], layer: ["layer_m", 4e-5], afloat: ["layer_kg", 0.18] };
+    for (const [run, file] of [[0, "quiet"], [1, "boiling"]]) {
+        const rows = fs.readFileSync(path.join(folder, file + ".csv"), "utf8").trim().split("\n").map(l => l.split(","));
+        for (const t of [0, 299.9, 312, 340, 380, 381.5, 382, 390, 700, 1799]) {
+            const s = await evaluate(`stateAt(DATA.runs[${run}], ${t})`), row = rows[1 + Math.round(t * 10)];
+            for (const name in within) {
+                const [column, off] = within[name], want = Number(row[rows[0].indexOf(column)]);
+                check(Math.abs(s[name] - want) <= Math.max(off, name === "afloat" ? 0.011 * want : 0, name === "layer" ? 0.011 * want : 0), `${file} at ${t}: ${name} ${s[name]}, run ${want}`);
+            }
+        }
+    }
+}
+
+async function keys() {
+    await open(page("pair"), 1280, 900);
+    const time = () => evaluate("time");
+    await evaluate("document.getElementById('stage').focus()");
+    await key("End");
+    check((await time()) === 1800, "End");
+    await key("Home");
+    check((await time()) === 0, "Home");
+    await key("ArrowRight");
+    check(Math.abs((await time()) - 5) < 1e-9, "Right: five seconds");
+    await key(".");
+    await key(",");
+    check(Math.abs((await time()) - 5) < 1e-9, "a tenth on and back");
+    await key("ArrowRight", 8);
+    check(Math.abs((await time()) - 300.06) < 0.01, "Shift Right: next event");
+    await key("ArrowLeft", 8);
+    check((await time()) === 0, "Shift Left: event before");
+    await key("<");
+    check((await evaluate("speed")) === 5, "slower");
+    await key("s");
+    check(/to the rim/.test(await text("said")), "S says how it stands");
+    await key("m");
+    check(await evaluate("still"), "M: less movement");
+    await evaluate("document.getElementById('letters').checked = false");
+    await key("m");
+    check(await evaluate("still"), "letters can be switched off");
+    await evaluate("document.getElementById('letters').checked = true; less(false); document.body.tabIndex = -1; document.body.focus()");
+    await key("m");
+    check(!(await evaluate("still")), "letters are dead outside the replay");
+}
+
+// The slow span is entered at its edge, lasts about twelve seconds, and its alert is spoken.
+async function slowMotion() {
+    await open(page("pair"), 1280, 900);
+    const [from, to] = await evaluate("spans[0]");
+    await evaluate(`go(${from} - 10); play(true)`);
+    let alarm = "", entered = null, began = 0;
+    for (let i = 0; i < 400 && (await evaluate("playing")); i++) {
+        const t = await evaluate("time");
+        if (entered === null && t >= from) [entered, began] = [t, Date.now()];
+        if (t >= to) break;
+        alarm += await text("alarm");
+        await sleep(50);
+    }
+    const took = (Date.now() - began) / 1000, costs = (await evaluate("costs.slice()")).sort((a, b) => a - b);
+    await evaluate("play(false)");
+    check(entered !== null && entered - from < 0.3, `slow span entered at ${entered}, begins at ${from}`);
+    check(took > 8 && took < 16, `slow span took ${took} s`);
+    check(/over the rim/i.test(alarm), "over the rim was an alert");
+    check(costs[Math.floor(0.95 * costs.length)] < 8, `95 % of frames under 8 ms, got ${costs[Math.floor(0.95 * costs.length)]}`);
+}
+
+async function nothingJumps() {
+    await open(page("pair"), 1280, 900);
+    const place = () => evaluate("[...document.querySelectorAll('.reading, .picture')].map(e => { const b = e.getBoundingClientRect(); return [b.top, b.height].join() }).join(' ')");
+    const first = await place();
+    for (const t of [0, 301, 330, 340, 381, 382, 383, 386, 700, 1800]) {
+        await evaluate(`jump(${t})`);
+        check((await place()) === first, `tank and panel stand elsewhere at ${t}`);
+        const cut = await evaluate("[...document.querySelectorAll('.now, .room')].filter(e => e.scrollHeight > e.clientHeight + 1).length");
+        check(cut === 0, `words cut at ${t}`);
+    }
+    await evaluate("jump(382.1)");
+    check(/OVER THE RIM/.test(await evaluate("panels[0].sign.textContent")) && (await evaluate("panels[0].room.classList.contains('over')")), "A over the rim: words and frame");
+    await evaluate("jump(382.4)");
+    check(/^>/.test(await evaluate("panels[0].number.textContent")) && (await evaluate("panels[0].picture.edge.getAttribute('visibility')")) === "visible", "A: beyond the law a broken edge and more than");
+    check((await evaluate("panels[1].sign.textContent")) === "", "B never over the rim");
+    await evaluate("jump(360)");
+    check(/OVER/.test(await evaluate("panels[0].risk.textContent")), "A is warned of before it lets go");
+}
+
+async function lessMovement() {
+    await call("Emulation.setEmulatedMedia", { features: [{ name: "prefers-reduced-motion", value: "reduce" }] });
+    await open(page("pair"), 1280, 900);
+    await evaluate("play(true)");
+    await sleep(400);
+    const stands = await evaluate("time");
+    await sleep(1200);
+    check((await evaluate("time")) === stands && Math.abs(stands - 300.06) < 0.01, `less movement stands on an event, at ${stands}`);
+    await evaluate("play(false)");
+    await call("Emulation.setEmulatedMedia", { features: [] });
+}
+
+async function names() {
+    await open(page("pair"), 1280, 900);
+    await evaluate("jump(360)");
+    const nodes = (await call("Accessibility.getFullAXTree")).nodes.filter(n => !n.ignored);
+    const roles = ["button", "slider", "combobox", "image", "region", "group", "figure", "checkbox"];
+    const nameless = nodes.filter(n => roles.includes(n.role?.value) && !n.name?.value);
+    check(nameless.length === 0, "without a name: " + nameless.map(n => n.role.value));
+    check(nodes.some(n => n.role?.value === "image" && /^A: quiet.*lets go now: over the rim/.test(n.name?.value)), "the picture says its state");
+    const small = await evaluate("[...document.querySelectorAll('#controls button, #controls select')].filter(e => { const b = e.getBoundingClientRect(); return b.width < 44 || b.height < 44 }).length");
+    check(small === 0, "targets under 44 px");
+}
+
+async function onPaper() {
+    for (const name of ["pair", "alone", "tall", "si"]) {
+        await open(page(name), 1280, 900);
+        for (const size in paper) check((await sheets(paper[size])) === 2, `${name} on ${size} is not two sheets`);
+    }
+}
+
+async function withoutScript() {
+    await call("Emulation.setScriptExecutionDisabled", { value: true });
+    await open(page("pair"), 1280, 900).catch(() => 0);
+    await sleep(300);
+    await call("Emulation.setScriptExecutionDisabled", { value: false });
+    check((await evaluate("getComputedStyle(document.getElementById('sheet')).display")) !== "none", "no script: the sheet is there");
+    check((await evaluate("document.querySelectorAll('#sheet svg').length")) === 8 && (await evaluate("document.querySelectorAll('#sheet tbody tr').length")) > 8, "no script: stills and table");
+    check(await evaluate("document.getElementById('stage').hidden"), "no script: no dead controls");
+}
+
+async function others() {
+    await open(page("days"), 1280, 900);
+    await evaluate("jump(DATA.end)");
+    check(/\+3d$/.test(await text("clock")), "the clock says the day");
+    await open(page("hostile"), 1280, 900);
+    check((await evaluate("document.querySelectorAll('img').length")) === 0 && (await evaluate("panels[0].figure.querySelector('h2').textContent")).includes("</script><img"), "a title is text");
+    await open(page("tall"), 1280, 900);
+    await evaluate("jump(shown[0].over + 1)");
+    check((await evaluate("panels.map(p => p.picture.svg.getBoundingClientRect().height)")).every(h => h > 100), "two tanks of different size");
+    await open(page("si"), 1280, 900);
+    check(/cm|mm/.test(await evaluate("panels[0].number.textContent")), "SI units");
+    for (const name of ["pair", "alone", "tall", "days", "si"]) check(fs.statSync(page(name)).size <= 204800, name + " is over 200 KiB");
+}
+
+async function pictured() {
+    const at = { pair: 382.2, tall: 400, si: 605, alone: 3000, days: 240000 };
+    for (const name in at)
+        for (const [width, height] of [[1280, 900], [390, 844], [320, 700], [1920, 1080]]) {
+            await open(page(name), width, height);
+            await evaluate(`jump(${at[name]})`);
+            await picture(path.join(pictures, `${name}-${width}.png`));
+        }
+    await open(page("pair"), 1280, 900);
+    await evaluate("jump(382.2)");
+    await call("Emulation.setEmulatedVisionDeficiency", { type: "achromatopsia" });
+    await picture(path.join(pictures, "grey.png"));
+    await call("Emulation.setEmulatedVisionDeficiency", { type: "none" });
+    for (const [name, feature, value] of [["forced", "forced-colors", "active"], ["dark", "prefers-color-scheme", "dark"]]) {
+        await call("Emulation.setEmulatedMedia", { features: [{ name: feature, value }] });
+        await sleep(100);
+        await picture(path.join(pictures, name + ".png"));
+        await call("Emulation.setEmulatedMedia", { features: [] });
+    }
+    for (const name of ["pair", "alone"]) {
+        await open(page(name), 1280, 900);
+        await sheets(paper.letter, path.join(pictures, name + ".pdf"));
+    }
+}
+
+for (const part of [fits, figures, keys, slowMotion, nothingJumps, lessMovement, names, onPaper, withoutScript, others])
+    await part().catch(e => check(false, part.name + ": " + e.message));
+if (pictures) await pictured();
+check(troubles.length === 0, troubles.join("; "));
+await close();
+console.log(`${passed} passed, ${failed} failed, 0 skipped`);
+process.exit(failed > 0 ? 1 : 0);
