@@ -170,6 +170,16 @@ boil_simulation_place boil_simulation_at(const boil_simulation *r)
                                    h->quiet_count > 0 ? &h->quiet[h->quiet_count - 1] : NULL};
 }
 
+const boil_history *boil_simulation_so_far(const boil_simulation *r)
+{
+    return &r->history;
+}
+
+void boil_simulation_end_trace(boil_simulation *r)
+{
+    r->record.row_unit_s = 0;
+}
+
 double boil_simulation_erupts(boil_simulation *r)
 {
     return boil_simulation_evaluate(r, r->t, r->y) == BOIL_OK ? boil_potential_erupts(&r->bath, &r->view) : 0;

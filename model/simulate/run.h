@@ -42,6 +42,13 @@ typedef struct {
 } boil_simulation_place;
 boil_simulation_place boil_simulation_at(const boil_simulation *r);
 
+/* What happened until there, rows and all; what closes a history at its end (balances, the end's own values) is not yet in it. Good
+   until it goes on or is freed. */
+const boil_history *boil_simulation_so_far(const boil_simulation *r);
+
+/* No more rows from here on: for who asks only what came of it. */
+void boil_simulation_end_trace(boil_simulation *r);
+
 /* The steam, kg, that what floats now could give by itself, where that would leave less than the freeboard asked for; else 0. */
 double boil_simulation_erupts(boil_simulation *r);
 

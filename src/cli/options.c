@@ -116,6 +116,14 @@ static bool asks_for_help(int count, char *const words[])
     return false;
 }
 
+bool options_given(const given *g, const char *name)
+{
+    for (size_t i = 0; i < g->command->options_count; i++)
+        if (strcmp(g->command->options[i].name, name) == 0)
+            return g->values[i] != NULL;
+    return false;
+}
+
 options_outcome options_read(const command *c, int count, char *const words[], given *g, options_problem *problem)
 {
     reading r = {.command = c, .count = count, .words = words, .given = g, .problem = problem};
@@ -132,19 +140,12 @@ options_outcome options_read(const command *c, int count, char *const words[], g
         else if (!(is_option ? option_read(&r, word) : argument_read(&r, word)))
             return OPTIONS_WRONG;
     }
-    if (c->argument != NULL && g->argument == NULL) {
+    bool without = c->without != NULL && options_given(g, c->without);
+    if (c->argument != NULL && g->argument == NULL && !without) {
         wrong(&r, "'%s' needs a %s", c->name, c->argument);
         return OPTIONS_WRONG;
     }
     return OPTIONS_READ;
-}
-
-bool options_given(const given *g, const char *name)
-{
-    for (size_t i = 0; i < g->command->options_count; i++)
-        if (strcmp(g->command->options[i].name, name) == 0)
-            return g->values[i] != NULL;
-    return false;
 }
 
 option_expects options_expects(const option *o)

@@ -41,6 +41,7 @@ typedef struct given given;
 typedef struct {
     const char *name;
     const char *argument;    /* "FILE"; NULL: it takes none */
+    const char *without;     /* the option beside which it is not needed; NULL: there is none */
     const char *several;     /* how help shows that it takes more than one: "FILE FILE"; NULL: it does not */
     const char *summary;     /* one line, no full stop */
     const char *description; /* a few sentences */

@@ -86,9 +86,11 @@ static void list(void)
         puts(completions[i].place);
     for (size_t i = 0; i < PAGES; i++)
         puts(pages[i].place);
-    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++)
-        printf("%s%s%s\n%s%s%s\n", command_page.before, c->name, command_page.behind, command_schema.before, c->name,
-               command_schema.behind);
+    for (size_t i = 0; (c = commands_listed(i)) != NULL; i++) {
+        printf("%s%s%s\n", command_page.before, c->name, command_page.behind);
+        if (c->documents[0].option != NULL)
+            printf("%s%s%s\n", command_schema.before, c->name, command_schema.behind);
+    }
 }
 
 /* False when there is none of that name. */

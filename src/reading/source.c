@@ -115,6 +115,14 @@ static bool check(const source *s, messages *m)
     return good;
 }
 
+/* Takes the bytes over. */
+static bool take(source *s, size_t length, messages *m)
+{
+    if (length > SOURCE_BYTES_MAX)
+        return messages_add(m, s, 0, NULL, "is longer than 1 MiB");
+    return split(s, length) ? check(s, m) : messages_lost(m);
+}
+
 bool source_read(source *s, const char *path, int order, messages *m)
 {
     size_t length = 0;
@@ -125,7 +133,13 @@ bool source_read(source *s, const char *path, int order, messages *m)
         return messages_lost(m);
     if (s->bytes == NULL)
         return messages_add(m, s, 0, NULL, "cannot be read: %s", strerror(errno));
-    if (length > SOURCE_BYTES_MAX)
-        return messages_add(m, s, 0, NULL, "is longer than 1 MiB");
-    return split(s, length) ? check(s, m) : messages_lost(m);
+    return take(s, length, m);
+}
+
+bool source_of_bytes(source *s, const char *name, char *bytes, size_t length, messages *m)
+{
+    *s = (source){.name = text_copy(name, strlen(name)), .bytes = bytes};
+    if (s->name == NULL || bytes == NULL)
+        return messages_lost(m);
+    return take(s, length, m);
 }

@@ -93,4 +93,7 @@ void messages_print(const messages *m, FILE *to, const char *program);
    that say where and why, when it cannot be read, is longer than 1 MiB, or holds control characters or invalid UTF-8. */
 bool source_read(source *s, const char *path, int order, messages *m);
 
+/* The same of a text in memory, which it takes over and frees; NULL: memory was refused for it. */
+bool source_of_bytes(source *s, const char *name, char *bytes, size_t length, messages *m);
+
 #endif

@@ -1,0 +1,178 @@
+#include "practise/journal.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/array.h"
+#include "base/memory.h"
+#include "base/words.h"
+#include "scenario/keys.h"
+
+#define SCHEDULE "schedule"
+
+static bool is_given(const scenario *s, const char *words)
+{
+    return s->settings[key_index(key_find("", words, strlen(words)))].state == SETTING_GIVEN;
+}
+
+static bool opens_schedule(const cursor *c)
+{
+    const char *name = words_skip(c->at + 1, c->end), *close = memchr(c->at, ']', (size_t)(c->end - c->at));
+    return close != NULL && close >= name && words_same(name, (size_t)(words_trim(name, close) - name), SCHEDULE);
+}
+
+/* "schedule = acts.csv", above the first section. */
+static bool names_sheet(const cursor *c)
+{
+    const char *equals = memchr(c->at, '=', (size_t)(c->end - c->at));
+    return equals != NULL && words_same(c->at, (size_t)(words_trim(c->at, equals) - c->at), SCHEDULE);
+}
+
+/* What a file without the acts is written from, line by line. */
+typedef struct {
+    const scenario *read;
+    FILE *above, *below, *to;
+    bool in_section, in_schedule;
+} parting;
+
+static void part_section(parting *p, const cursor *c)
+{
+    if (!p->in_section && !is_given(p->read, "duration"))
+        fprintf(p->to, "duration = %.0f s\n\n", p->read->schedule.duration_s);
+    p->in_section = true;
+    p->in_schedule = opens_schedule(c);
+}
+
+/* The acts and what stands between them stay behind; their header goes with what is above. */
+static void part_line(parting *p, const source *file, size_t line)
+{
+    messages none;
+    messages_init(&none);
+    cursor c = cursor_of_line(file, line, &none);
+    bool done = cursor_done(&c), header = !done && *c.at == '[';
+    if (header)
+        part_section(p, &c);
+    bool sheet = !done && !p->in_section && names_sheet(&c);
+    if (!sheet && (header || !p->in_schedule))
+        fprintf(p->to, "%.*s\n", (int)file->lines[line - 1].length, file->lines[line - 1].text);
+    if (header && p->in_schedule)
+        p->to = p->below;
+}
+
+static bool part(journal *j, const source *file, const scenario *read)
+{
+    size_t above, below;
+    parting p = {.read = read, .above = memory_stream(&j->above, &above), .below = memory_stream(&j->below, &below)};
+    if (p.above != NULL && p.below != NULL) {
+        p.to = p.above;
+        for (size_t line = 1; line <= file->count; line++)
+            part_line(&p, file, line);
+        if (p.to == p.above)
+            fputs("\n[" SCHEDULE "]\n", p.above);
+    }
+    bool good = p.above != NULL && memory_stream_close(p.above, &j->above);
+    return p.below != NULL && memory_stream_close(p.below, &j->below) && good;
+}
+
+bool journal_begin(journal *j, const source *file, const scenario *read)
+{
+    *j = (journal){.name = text_copy(file->name, strlen(file->name)),
+                   .frame = {read->times, is_given(read, "start"), read->start_s, read->schedule.duration_s},
+                   .left_out = read->schedule.count};
+    return j->name != NULL && part(j, file, read);
+}
+
+static void free_act(journal_act *a)
+{
+    free(a->doing);
+    free(a->asked);
+}
+
+void journal_free(journal *j)
+{
+    for (size_t i = 0; i < j->count; i++)
+        free_act(&j->acts[i]);
+    free(j->acts);
+    free(j->name);
+    free(j->above);
+    free(j->below);
+    *j = (journal){0};
+}
+
+bool journal_add(journal *j, double time_s, const char *doing, const char *asked)
+{
+    journal_act a = {time_s, text_copy(doing, strlen(doing)), asked != NULL ? text_copy(asked, strlen(asked)) : NULL};
+    journal_act *acts = boil_array_reserve(j->acts, &j->capacity, j->count, sizeof *acts);
+    if (acts != NULL)
+        j->acts = acts;
+    if (acts == NULL || a.doing == NULL || (asked != NULL && a.asked == NULL)) {
+        free_act(&a);
+        return false;
+    }
+    acts[j->count++] = a;
+    return true;
+}
+
+void journal_drop(journal *j)
+{
+    if (j->count > 0)
+        free_act(&j->acts[--j->count]);
+}
+
+moment_text journal_moment(const journal *j, double s)
+{
+    return moment_words(&j->frame, s);
+}
+
+static void write_all(const journal *j, FILE *to)
+{
+    fputs(j->above, to);
+    for (size_t i = 0; i < j->count; i++) {
+        const journal_act *a = &j->acts[i];
+        if (a->asked != NULL)
+            fprintf(to, "# %s\n", a->asked);
+        fprintf(to, "%s %s\n", journal_moment(j, a->time_s).text, a->doing);
+    }
+    if (j->below[0] != '\0')
+        fputc('\n', to);
+    fputs(j->below, to);
+}
+
+char *journal_text(const journal *j, size_t *length)
+{
+    char *text = NULL;
+    FILE *to = memory_stream(&text, length);
+    if (to == NULL)
+        return NULL;
+    write_all(j, to);
+    return memory_stream_close(to, &text) ? text : NULL;
+}
+
+boil_outcome journal_read(const journal *j, scenario *out, messages *m)
+{
+    scenario_text t = {.path = j->name};
+    size_t length = 0;
+    char *text = journal_text(j, &length);
+    *out = (scenario){0};
+    boil_outcome outcome = BOIL_BAD_INPUT;
+    if (source_of_bytes(&t.text, j->name, text, length, m))
+        outcome = scenario_of_text(&t, NULL, 0, out, m);
+    scenario_text_free(&t);
+    return m->lost ? BOIL_NO_MEMORY : outcome;
+}
+
+static size_t lines_in(const char *text)
+{
+    size_t n = 0;
+    for (; *text != '\0'; text++)
+        n += *text == '\n';
+    return n;
+}
+
+size_t journal_last_line(const journal *j)
+{
+    size_t line = lines_in(j->above);
+    for (size_t i = 0; i < j->count; i++)
+        line += j->acts[i].asked != NULL ? 2 : 1;
+    return line;
+}

@@ -1,0 +1,42 @@
+/* practise/journal.h -- a shift as it is being worked, as the scenario it would be: the file as it was read, with the acts as they were
+   done in place of its schedule. What is saved is what was carried out: both are read from this text. */
+#ifndef PRACTISE_JOURNAL_H
+#define PRACTISE_JOURNAL_H
+
+#include "scenario/scenario.h"
+
+typedef struct {
+    double time_s; /* from the start, whole */
+    char *doing;   /* "water 2 gal over 1 min" */
+    char *asked;   /* "when boiling for 1 min", for what it waited; NULL: for nothing */
+} journal_act;
+
+typedef struct {
+    char *name;          /* of the file, for messages */
+    char *above, *below; /* its lines before and behind the acts, each with its end */
+    moment_frame frame;  /* by which they are written */
+    journal_act *acts;   /* in the order of time */
+    size_t count, capacity;
+    size_t left_out; /* acts of the file's own schedule, which are left to whoever practises */
+} journal;
+
+/* Of a file and what was read from it. False when memory is refused; to be freed either way. */
+bool journal_begin(journal *j, const source *file, const scenario *read);
+void journal_free(journal *j);
+
+/* The act goes behind all others. False when memory is refused: it is as it was. */
+bool journal_add(journal *j, double time_s, const char *doing, const char *asked);
+void journal_drop(journal *j); /* the last one, if there is any */
+
+moment_text journal_moment(const journal *j, double s); /* "0:05:20": as the schedule writes it */
+
+/* The scenario's text, to be freed; NULL when memory is refused. */
+char *journal_text(const journal *j, size_t *length);
+
+/* The scenario itself. BOIL_OK; BOIL_BAD_INPUT with what is wrong in `m`; BOIL_NO_MEMORY. To be freed either way. */
+boil_outcome journal_read(const journal *j, scenario *out, messages *m);
+
+/* Of the last act in that text, from 1. */
+size_t journal_last_line(const journal *j);
+
+#endif

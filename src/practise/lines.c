@@ -1,0 +1,295 @@
+#include "practise/lines.h"
+
+#include <errno.h>
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/program.h"
+#include "practise/debrief.h"
+#include "practise/happened.h"
+#include "practise/order.h"
+#include "practise/panel.h"
+
+/* How long the clock goes on before it is looked at what was found: a minute, or a twentieth of the time in which nothing changes. */
+#define LOOK_S 60.0
+#define LOOKS 20.0
+
+typedef struct {
+    shift *shift;
+    const lines_options *o;
+    const char *name; /* of the orders, for messages */
+    size_t number;    /* of the line */
+    happened_findings found;
+    lines_outcome outcome;
+    bool done;
+} talk;
+
+static bool memory(talk *t, bool good)
+{
+    t->outcome.refused = t->outcome.refused || !good;
+    t->done = t->done || !good;
+    return good;
+}
+
+static void say(const talk *t, double time_s, const char *words)
+{
+    fprintf(t->o->to, "%s %s\n", shift_clock(t->shift, time_s).text, words);
+}
+
+/* What happened since, and how many lines that is. */
+static size_t tell(talk *t, double from_s)
+{
+    happenings h = {0};
+    bool good = happened_since(t->shift, from_s, t->o->units, &h) && happened_found(t->shift, from_s, &t->found, &h);
+    if (memory(t, good))
+        for (size_t i = 0; i < h.count; i++)
+            say(t, h.list[i].time_s, h.list[i].text.text);
+    size_t count = h.count;
+    happenings_free(&h);
+    fflush(t->o->to);
+    return count;
+}
+
+static double next_look_s(const talk *t, double until_s)
+{
+    double change_s = shift_next_change_s(t->shift), now_s = t->shift->now_s;
+    return fmin(until_s, fmin(change_s, now_s + fmax(LOOK_S, (change_s - now_s) / LOOKS)));
+}
+
+static void go_on(talk *t, double until_s, bool to_next)
+{
+    size_t told = 0;
+    while (!t->done && t->shift->now_s < until_s && !shift_is_over(t->shift) && !(to_next && told > 0)) {
+        double from_s = t->shift->now_s;
+        if (memory(t, shift_go_on(t->shift, next_look_s(t, until_s)) == BOIL_OK))
+            told += tell(t, from_s);
+    }
+}
+
+/* Whether what is waited for came. */
+static bool wait_for(talk *t, const boil_wait *w)
+{
+    bool due = false;
+    double asked_s = t->shift->now_s;
+    while (!t->done && !due && !shift_is_over(t->shift)) {
+        double from_s = t->shift->now_s;
+        if (memory(t, shift_go_on_when(t->shift, next_look_s(t, (double)INFINITY), w, asked_s, &due) == BOIL_OK))
+            tell(t, from_s);
+    }
+    return due;
+}
+
+static void show_state(const talk *t)
+{
+    panel p = panel_of(t->shift, shift_history(t->shift), t->shift->now_s);
+    say(t, t->shift->now_s, panel_line_of(&p, t->o->units).text);
+}
+
+/* By the line that was typed; `line`: the one of the journal in which it was read, 0: in none. Remarks on others were made before. */
+static void complain(talk *t, const messages *m, size_t line)
+{
+    for (size_t i = 0; i < m->count; i++) {
+        const message *g = &m->list[i];
+        bool here = line == 0 || g->line == line;
+        if (g->remark && !here)
+            continue;
+        fprintf(stderr, "%s: %s:%zu: %s\n", PROGRAM_NAME, t->name, t->number, g->text);
+        if (here && g->echo != NULL)
+            fprintf(stderr, "    %s\n    %*s^\n", g->echo, (int)g->caret, "");
+    }
+    memory(t, !m->lost);
+    t->outcome.mistaken = t->outcome.mistaken || messages_any(m);
+}
+
+static void do_act(talk *t, const order *o)
+{
+    messages m;
+    char *doing = text_copy(o->doing.at, (size_t)(o->doing.end - o->doing.at));
+    messages_init(&m);
+    bool asked = o->asked.text[0] != '\0';
+    size_t line = journal_last_line(&t->shift->journal) + (asked ? 2 : 1);
+    boil_outcome outcome = doing != NULL ? shift_act(t->shift, doing, asked ? o->asked.text : NULL, &m) : BOIL_NO_MEMORY;
+    complain(t, &m, line);
+    if (outcome == BOIL_OK)
+        fprintf(t->o->to, "%s done: %s\n", shift_clock(t->shift, t->shift->now_s).text, text_plain(doing).text);
+    memory(t, outcome != BOIL_NO_MEMORY);
+    messages_free(&m);
+    free(doing);
+    fflush(t->o->to);
+}
+
+static void act(talk *t, const order *o)
+{
+    if (!isnan(o->at_s))
+        go_on(t, ceil(o->at_s), false);
+    if (o->wait.state != BOIL_WAIT_NONE && !wait_for(t, &o->wait) && !t->done) {
+        fprintf(stderr, "%s: %s:%zu: '%s' never came: it was not done\n", PROGRAM_NAME, t->name, t->number, o->asked.text);
+        t->outcome.never = true;
+        return;
+    }
+    go_on(t, ceil(t->shift->now_s), false);
+    if (t->done)
+        return;
+    if (!shift_is_over(t->shift)) {
+        do_act(t, o);
+        return;
+    }
+    fprintf(stderr, "%s: %s:%zu: the shift is over: nothing can be done any more, but go 'back'\n", PROGRAM_NAME, t->name,
+            t->number);
+    t->outcome.mistaken = true;
+}
+
+static void help(const talk *t)
+{
+    const order_word *w;
+    const action_type *type;
+    fputs(" acts, with or without a time: 0:05 load ..., when boiling for 1 min water ..., +2 min heat 30 %\n", t->o->to);
+    for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++)
+        fprintf(t->o->to, "   %-8s %s\n", type->keyword, type->meaning);
+    fputs(" the clock\n", t->o->to);
+    for (size_t i = 0; (w = order_word_at(i)) != NULL; i++)
+        fprintf(t->o->to, "   %-10s %s\n", w->form, w->meaning);
+}
+
+static void show_acts(const talk *t)
+{
+    const journal *j = &t->shift->journal;
+    for (size_t i = 0; i < j->count; i++)
+        fprintf(t->o->to, " %s %s\n", journal_moment(j, j->acts[i].time_s).text, text_plain(j->acts[i].doing).text);
+    if (j->count == 0)
+        fputs(" nothing was done yet\n", t->o->to);
+}
+
+static void go_back(talk *t)
+{
+    bool any = t->shift->journal.count > 0;
+    if (memory(t, shift_go_back(t->shift) == BOIL_OK))
+        say(t, t->shift->now_s, any ? "back: the last act is undone" : "back: at the start, nothing is done yet");
+    t->found = (happened_findings){{0}};
+}
+
+static void carry_out(talk *t, const order *o)
+{
+    switch (o->kind) {
+    case ORDER_NOTHING:
+        break;
+    case ORDER_ACT:
+        act(t, o);
+        break;
+    case ORDER_WAIT:
+        go_on(t, o->at_s, false);
+        show_state(t);
+        break;
+    case ORDER_NEXT:
+        go_on(t, (double)INFINITY, true);
+        break;
+    case ORDER_STATE:
+        show_state(t);
+        break;
+    case ORDER_BACK:
+        go_back(t);
+        break;
+    case ORDER_ACTS:
+        show_acts(t);
+        break;
+    case ORDER_HELP:
+        help(t);
+        break;
+    case ORDER_END:
+        t->done = true;
+        break;
+    case ORDER_QUIT:
+        t->done = t->outcome.left = true;
+        break;
+    }
+}
+
+static void take_line(talk *t, const char *text, size_t length)
+{
+    messages m;
+    source line;
+    order o;
+    const journal *j = &t->shift->journal;
+    order_clock clock = {j->frame, t->shift->now_s, j->count > 0 ? j->acts[j->count - 1].time_s : (double)NAN};
+    messages_init(&m);
+    t->number++;
+    bool good = source_of_bytes(&line, t->name, text_copy(text, length), length, &m);
+    cursor c = good ? cursor_of_line(&line, 1, &m) : (cursor){0};
+    good = good && order_read(&c, &clock, &o);
+    complain(t, &m, 0);
+    if (good && !t->done)
+        carry_out(t, &o);
+    source_free(&line);
+    messages_free(&m);
+}
+
+/* The line without its end; one that has no end, as where somebody cuts it off, is a line all the same. */
+static bool next_line(FILE *from, char **line, size_t *capacity, size_t *length)
+{
+    ssize_t got = getline(line, capacity, from);
+    if (got < 0)
+        return false;
+    *length = (size_t)got;
+    while (*length > 0 && ((*line)[*length - 1] == '\n' || (*line)[*length - 1] == '\r'))
+        --*length;
+    return true;
+}
+
+static void listen(talk *t, FILE *from)
+{
+    char *line = NULL;
+    size_t capacity = 0, length;
+    while (!t->done) {
+        if (t->o->asks) {
+            fprintf(t->o->to, "%s > ", shift_clock(t->shift, t->shift->now_s).text);
+            fflush(t->o->to);
+        }
+        if (!next_line(from, &line, &capacity, &length))
+            break;
+        take_line(t, line, length);
+    }
+    free(line);
+}
+
+static void begin(talk *t)
+{
+    const journal *j = &t->shift->journal;
+    fprintf(t->o->to, "%s\n", text_plain(t->shift->scenario->title).text);
+    fputs("This is a prediction on a screen. Nothing learned here allows anything at a real tank.\n", t->o->to);
+    if (j->left_out > 0)
+        fprintf(t->o->to, "The file's own schedule, %s, is left to you: nothing is done by itself.\n",
+                format_count(j->left_out, "act", "acts").text);
+    show_state(t);
+    fflush(t->o->to);
+}
+
+static void finish(talk *t)
+{
+    t->done = false;
+    go_on(t, (double)INFINITY, false);
+    if (t->done)
+        return;
+    t->outcome.stopped = t->shift->now_s < shift_end_s(t->shift);
+    say(t, t->shift->now_s, t->outcome.stopped ? "the run ends early" : "the shift is over");
+    memory(t, debrief_write(t->shift, t->o->units, t->o->to) != BOIL_NO_MEMORY);
+}
+
+lines_outcome lines_practise(shift *s, const lines_options *o)
+{
+    bool standard = strcmp(o->orders, "-") == 0;
+    talk t = {.shift = s, .o = o, .name = standard ? "standard input" : o->orders};
+    FILE *from = standard ? stdin : fopen(o->orders, "r");
+    if (from == NULL) {
+        program_complain("%s: cannot be read: %s", o->orders, strerror(errno));
+        t.outcome.unread = true;
+        return t.outcome;
+    }
+    begin(&t);
+    listen(&t, from);
+    if (!standard)
+        fclose(from);
+    if (!t.outcome.left && !t.outcome.refused)
+        finish(&t);
+    return t.outcome;
+}

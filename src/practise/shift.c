@@ -1,0 +1,246 @@
+#include "practise/shift.h"
+
+#include <math.h>
+#include <stdlib.h>
+
+#include "acts/wait.h"
+
+/* Rows to look at: every second, of a long shift as many in all; as close as an eruption wants while the level moves fast. */
+#define ROWS_MOST 20000.0
+#define ROW_LEAST_S 1.0
+#define ROW_FAST_S 0.05
+
+static boil_outcome stretch(boil_simulation *r)
+{
+    double t = boil_simulation_at(r).time_s;
+    return boil_simulation_advance(r, nextafter(t, (double)INFINITY));
+}
+
+static double at(const boil_simulation *r)
+{
+    return boil_simulation_at(r).time_s;
+}
+
+static bool ends(const boil_simulation *r)
+{
+    return boil_simulation_at(r).over;
+}
+
+/* So that one stands at or before now, and the other beyond it. */
+static boil_outcome keep_up(shift *s)
+{
+    boil_outcome outcome = BOIL_OK;
+    while (outcome == BOIL_OK && at(s->ahead) <= s->now_s && !ends(s->ahead)) {
+        if (at(s->ahead) > at(s->stands))
+            outcome = boil_simulation_advance(s->stands, at(s->ahead));
+        if (outcome == BOIL_OK)
+            outcome = stretch(s->ahead);
+    }
+    return outcome;
+}
+
+static void let_go(shift *s)
+{
+    boil_simulation_free(s->stands);
+    boil_simulation_free(s->ahead);
+    s->stands = s->ahead = NULL;
+}
+
+/* From where it stands, by another schedule that is the same until now. */
+static boil_outcome stand(shift *s, const boil_simulation *from, const boil_schedule *schedule)
+{
+    boil_simulation *stands, *ahead = NULL;
+    boil_outcome outcome = boil_simulation_copy(from, schedule, &stands);
+    if (outcome == BOIL_OK)
+        outcome = boil_simulation_copy(stands, schedule, &ahead);
+    if (outcome != BOIL_OK) {
+        boil_simulation_free(stands);
+        return outcome;
+    }
+    let_go(s);
+    s->stands = stands;
+    s->ahead = ahead;
+    return keep_up(s);
+}
+
+static boil_outcome start(shift *s)
+{
+    boil_simulation *first;
+    boil_outcome outcome = boil_simulation_begin(&s->scenario->plant, &s->scenario->schedule, &s->options, &first);
+    if (outcome != BOIL_OK)
+        return outcome;
+    outcome = stand(s, first, &s->scenario->schedule);
+    boil_simulation_free(first);
+    return outcome;
+}
+
+static void free_scenario(scenario *s)
+{
+    if (s != NULL)
+        scenario_free(s);
+    free(s);
+}
+
+/* The journal's scenario; NULL where something is wrong with it. */
+static boil_outcome read_journal(const shift *s, messages *m, scenario **out)
+{
+    *out = calloc(1, sizeof **out);
+    boil_outcome outcome = *out != NULL ? journal_read(&s->journal, *out, m) : BOIL_NO_MEMORY;
+    if (outcome == BOIL_OK)
+        return outcome;
+    free_scenario(*out);
+    *out = NULL;
+    return outcome;
+}
+
+boil_outcome shift_begin(shift *s, const source *file, const scenario *read)
+{
+    messages m;
+    *s = (shift){.options = boil_run_options_default()};
+    s->options.row_interval_s = fmax(ROW_LEAST_S, ceil(read->schedule.duration_s / ROWS_MOST));
+    s->options.row_fast_s = ROW_FAST_S;
+    if (!journal_begin(&s->journal, file, read))
+        return BOIL_NO_MEMORY;
+    messages_init(&m);
+    boil_outcome outcome = read_journal(s, &m, &s->scenario);
+    messages_free(&m);
+    return outcome == BOIL_OK ? start(s) : outcome;
+}
+
+void shift_free(shift *s)
+{
+    let_go(s);
+    free_scenario(s->scenario);
+    journal_free(&s->journal);
+    *s = (shift){0};
+}
+
+double shift_end_s(const shift *s)
+{
+    return s->scenario->schedule.duration_s;
+}
+
+bool shift_is_over(const shift *s)
+{
+    return ends(s->ahead) && s->now_s >= at(s->ahead);
+}
+
+double shift_next_change_s(const shift *s)
+{
+    return at(s->ahead);
+}
+
+boil_outcome shift_go_on(shift *s, double until_s)
+{
+    boil_outcome outcome = BOIL_OK;
+    while (outcome == BOIL_OK && s->now_s < until_s && !shift_is_over(s)) {
+        s->now_s = fmin(until_s, at(s->ahead));
+        outcome = keep_up(s);
+    }
+    return outcome;
+}
+
+/* As the bath is from now to where the model stands ahead: within a stretch it does not change. */
+static boil_wait_bath bath_now(const shift *s)
+{
+    const boil_history *h = boil_simulation_so_far(s->ahead);
+    double then = (s->now_s + at(s->ahead)) / 2;
+    boil_wait_bath b = {true, -(double)INFINITY};
+    for (size_t i = h->quiet_count; i > 0; i--) {
+        const boil_quiet_result *q = &h->quiet[i - 1];
+        if (q->start_s > then)
+            continue;
+        b.boiling = q->end_s <= then;
+        b.since_s = b.boiling ? q->end_s : q->start_s;
+        break;
+    }
+    return b;
+}
+
+boil_outcome shift_go_on_when(shift *s, double until_s, const boil_wait *w, double asked_s, bool *due)
+{
+    boil_outcome outcome = BOIL_OK;
+    *due = false;
+    while (outcome == BOIL_OK && !*due && !shift_is_over(s)) {
+        boil_wait_bath b = bath_now(s);
+        b.since_s = fmax(b.since_s, asked_s);
+        double due_s = fmax(s->now_s, boil_wait_due(w, asked_s, &s->scenario->plant.by_hand, &b));
+        *due = due_s < at(s->ahead) && due_s <= until_s;
+        double next_s = *due ? due_s : fmin(until_s, at(s->ahead));
+        outcome = shift_go_on(s, next_s);
+        if (next_s >= until_s)
+            break;
+    }
+    return outcome;
+}
+
+boil_outcome shift_act(shift *s, const char *doing, const char *asked, messages *m)
+{
+    scenario *then;
+    boil_outcome outcome = shift_go_on(s, ceil(s->now_s));
+    if (outcome != BOIL_OK)
+        return outcome;
+    if (!journal_add(&s->journal, s->now_s, doing, asked))
+        return BOIL_NO_MEMORY;
+    outcome = read_journal(s, m, &then);
+    if (outcome == BOIL_OK)
+        outcome = stand(s, s->stands, &then->schedule);
+    if (outcome != BOIL_OK) {
+        journal_drop(&s->journal);
+        free_scenario(then);
+        return outcome;
+    }
+    free_scenario(s->scenario);
+    s->scenario = then;
+    return BOIL_OK;
+}
+
+boil_outcome shift_go_back(shift *s)
+{
+    scenario *then;
+    messages m;
+    double to_s = s->journal.count > 0 ? s->journal.acts[s->journal.count - 1].time_s : 0;
+    journal_drop(&s->journal);
+    messages_init(&m);
+    boil_outcome outcome = read_journal(s, &m, &then);
+    messages_free(&m);
+    if (outcome != BOIL_OK)
+        return outcome;
+    let_go(s);
+    free_scenario(s->scenario);
+    s->scenario = then;
+    s->now_s = to_s;
+    return start(s);
+}
+
+const boil_history *shift_history(const shift *s)
+{
+    return boil_simulation_so_far(s->ahead);
+}
+
+boil_outcome shift_so_far(const shift *s, boil_history *out)
+{
+    boil_simulation *until;
+    boil_schedule cut = s->scenario->schedule;
+    cut.duration_s = s->now_s;
+    *out = (boil_history){.end = BOIL_RUN_DONE};
+    boil_outcome outcome = boil_simulation_copy(s->stands, &cut, &until);
+    if (outcome == BOIL_OK) {
+        boil_simulation_end_trace(until);
+        outcome = boil_simulation_finish(until, out);
+    }
+    boil_simulation_free(until);
+    return outcome;
+}
+
+shift_clock_text shift_clock(const shift *s, double time_s)
+{
+    shift_clock_text t;
+    double tenths = floor(time_s * 10 + 1e-6), whole = floor(tenths / 10);
+    snprintf(t.text, sizeof t.text, "%s", journal_moment(&s->journal, whole).text);
+    if (fmod(whole, 60) == 0 && tenths > whole * 10)
+        TEXT_ADD(t.text, ":00");
+    if (tenths > whole * 10)
+        TEXT_ADD(t.text, ".%.0f", tenths - whole * 10);
+    return t;
+}

@@ -1,0 +1,3 @@
+boilback practise --help
+boilback practise
+boilback practise gallons.bath --scrpt x
