@@ -219,8 +219,7 @@ boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool 
                      .heat_set_K = p->heat_control.set_point_K,
                      .mixer_on = p->fittings.mixer_on,
                      .lid_on = p->fittings.lid_on};
-    if (!p->fittings.exhaust_on)
-        b->ambient.draught_m_s = p->fittings.still_draught_m_s;
+    boil_bath_set_draught(b, p->fittings.exhaust_on ? p->ambient.draught_m_s : p->fittings.still_draught_m_s);
     fit_steam(b);
     memset(y, 0, BOIL_STATE_FIXED * sizeof *y);
     y[BOIL_STATE_BATH_WATER] = charge.mixture.water;
@@ -235,6 +234,12 @@ boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool 
     y[BOIL_STATE_HEATER_OUTPUT] =
         *hot ? boil_heater_output(&p->heater, boil_bath_fire(b, charge.temperature_K), charge.temperature_K) : 0;
     return BOIL_OK;
+}
+
+void boil_bath_set_draught(boil_bath *b, double draught_m_s)
+{
+    b->ambient.draught_m_s = draught_m_s;
+    b->over = boil_surface_air_of(&b->ambient);
 }
 
 double boil_bath_fire(const boil_bath *b, double sensor_K)

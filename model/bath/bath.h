@@ -33,6 +33,7 @@
 #include "case/plant.h"
 #include "case/schedule.h"
 #include "properties/dilution.h"
+#include "transfer/surface.h"
 
 /* Of the bath, kg/kg: water afloat that is no more counts as gone. */
 #define BOIL_BATH_LAYER_GONE 1e-6
@@ -147,6 +148,7 @@ typedef struct {
     double layer_since_s;       /* when the present layer began */
     double layer_fresh_J_kg;    /* enthalpy of the water that began it: the temperature of a layer of no mass */
     boil_ambient ambient;       /* with the draught of the moment */
+    boil_surface_air over;      /* what follows from that for its surface */
     double dial;                /* of the heater, 0 to 1 */
     bool heat_cut;              /* by the low-level cut-off */
     bool heat_controlled;       /* the control sets the fire, not the dial */
@@ -169,6 +171,8 @@ typedef struct {
    *hot: it starts at its boiling point. BOIL_OUT_OF_RANGE: no such bath. See boil_modes_start of bath/modes.h. */
 boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool *hot);
 void boil_bath_free(boil_bath *b);
+
+void boil_bath_set_draught(boil_bath *b, double draught_m_s); /* of the air over it */
 
 /* Share of full fire that dial, control and cut-offs ask for, the control's thermometer reading so much: 0 to 1. */
 double boil_bath_fire(const boil_bath *b, double sensor_K);

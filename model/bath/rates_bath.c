@@ -193,20 +193,24 @@ static boil_dissolution_place dissolving_place(const boil_bath *b, const boil_ra
                                                double stirring_W_kg)
 {
     const boil_mixture brine = boil_solubility_saturated(&s->mixture, solid, s->temperature_K);
-    const double thicker = b->plant->transport.viscosity_factor;
+    const double thicker = b->plant->transport.viscosity_factor, viscosity_Pa_s = boil_rates_viscosity(b, s);
+    const bool none_dissolves =
+        brine.water == s->mixture.water && boil_mixture_salts(&brine) == boil_mixture_salts(&s->mixture);
     double brine_kg_m3 = boil_solution_density(&brine, s->temperature_K);
     double stronger =
         boil_mixture_salt_fraction(&brine) * brine_kg_m3 - boil_mixture_salt_fraction(&s->mixture) * s->density_kg_m3;
-    return (boil_dissolution_place){.grain_m = b->plant->fittings.grain_m,
-                                    .temperature_K = s->temperature_K,
-                                    .liquid_kg_m3 = s->density_kg_m3,
-                                    .viscosity_Pa_s = boil_rates_viscosity(b, s),
-                                    .brine_kg_m3 = brine_kg_m3,
-                                    .brine_viscosity_Pa_s = thicker * boil_viscosity_solution(&brine, s->temperature_K),
-                                    .strength_difference_kg_m3 = fmax(0, stronger),
-                                    .stirring_W_kg = stirring_W_kg,
-                                    .area_m2 = b->area_m2,
-                                    .depth_m = s->volume_m3 / b->area_m2};
+    return (boil_dissolution_place){
+        .grain_m = b->plant->fittings.grain_m,
+        .temperature_K = s->temperature_K,
+        .liquid_kg_m3 = s->density_kg_m3,
+        .viscosity_Pa_s = viscosity_Pa_s,
+        .brine_kg_m3 = brine_kg_m3,
+
+        .brine_viscosity_Pa_s = none_dissolves ? viscosity_Pa_s : thicker * boil_viscosity_solution(&brine, s->temperature_K),
+        .strength_difference_kg_m3 = fmax(0, stronger),
+        .stirring_W_kg = stirring_W_kg,
+        .area_m2 = b->area_m2,
+        .depth_m = s->volume_m3 / b->area_m2};
 }
 
 /* kg of nitrate and nitrite, each, that the bath holds beyond its saturation. A boiling bath is taken to hold none. */
@@ -295,6 +299,8 @@ static double lowering_surge(const boil_bath *b, double depth_m)
         if (o->lowering)
             flow += o->displaced_m3 / (o->in_end_s - o->in_start_s);
     }
+    if (!(flow > 0))
+        return 0;
     double period = 2 * BOIL_PI / sqrt(BOIL_GRAVITY * BOIL_PI / L * tanh(BOIL_PI * depth_m / L));
     return 1.5 * flow / b->area_m2 * period;
 }

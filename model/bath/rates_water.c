@@ -167,13 +167,13 @@ static boil_outcome open_surface(const boil_bath *b, const boil_rates_solution *
                                  double steam_leaving_kg_s, boil_rates_surface *out)
 {
     const boil_losses *losses = &b->plant->losses;
-    const boil_surface_air air = boil_surface_air_of(&b->ambient);
     solution_surface of;
     boil_surface_liquid bath = bath_surface(b, s, bath_K, &of), water = layer_surface(b, layer);
     double cover = layer->cover, open = 1 - cover;
-    boil_outcome outcome = boil_surface_exchange(losses, &air, &bath, b->area_m2 * open, steam_leaving_kg_s * open, &out->bath);
+    boil_outcome outcome =
+        boil_surface_exchange(losses, &b->over, &bath, b->area_m2 * open, steam_leaving_kg_s * open, &out->bath);
     if (outcome == BOIL_OK)
-        outcome = boil_surface_exchange(losses, &air, &water, b->area_m2 * cover, steam_leaving_kg_s * cover, &out->layer);
+        outcome = boil_surface_exchange(losses, &b->over, &water, b->area_m2 * cover, steam_leaving_kg_s * cover, &out->layer);
     return outcome;
 }
 

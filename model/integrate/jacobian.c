@@ -72,88 +72,99 @@ void boil_jacobian_take(boil_jacobian *j, const boil_system *s, double t, const 
     j->w = 0;
 }
 
-/* Row of a square matrix of n columns with its inverse to come beside it. */
-typedef double double_row[2 * LEADS];
-
-static bool eliminate(double_row a[], size_t n, size_t k)
+/* Rows of a square matrix that lie `stride` apart become its factors L U, the row that each pivot was taken from noted. */
+static bool eliminate(double a[], size_t stride, size_t n, size_t pivot[], size_t k)
 {
     size_t best = k;
     for (size_t i = k + 1; i < n; i++)
-        if (fabs(a[i][k]) > fabs(a[best][k]))
+        if (fabs(a[i * stride + k]) > fabs(a[best * stride + k]))
             best = i;
-    if (!(fabs(a[best][k]) > 0))
+    double *row = a + k * stride, *from = a + best * stride;
+    pivot[k] = best;
+    if (!(fabs(from[k]) > 0))
         return false;
-    for (size_t c = 0; c < 2 * n && best != k; c++) {
-        double other = a[best][c];
-        a[best][c] = a[k][c];
-        a[k][c] = other;
+    for (size_t c = 0; c < n && best != k; c++) {
+        double other = from[c];
+        from[c] = row[c];
+        row[c] = other;
     }
-    double pivot = 1 / a[k][k];
-    for (size_t c = k; c < 2 * n; c++)
-        a[k][c] *= pivot;
-    for (size_t i = 0; i < n; i++) {
-        double of = a[i][k];
-        for (size_t c = k; c < 2 * n && i != k && of != 0; c++)
-            a[i][c] -= of * a[k][c];
+    double by = 1 / row[k];
+    for (size_t i = k + 1; i < n; i++) {
+        double of = a[i * stride + k] *= by;
+        for (size_t c = k + 1; c < n && of != 0; c++)
+            a[i * stride + c] -= of * row[c];
     }
+    row[k] = by; /* what solving multiplies with */
     return true;
 }
 
-/* By Gauss and Jordan; the matrix stands in the left half. */
-static bool invert(double_row a[], size_t n)
+static bool factor(double a[], size_t stride, size_t n, size_t pivot[])
 {
-    for (size_t i = 0; i < n; i++)
-        for (size_t c = 0; c < n; c++)
-            a[i][n + c] = i == c;
     for (size_t k = 0; k < n; k++)
-        if (!eliminate(a, n, k))
+        if (!eliminate(a, stride, n, pivot, k))
             return false;
     return true;
 }
 
+static void solve(const double a[], size_t stride, size_t n, const size_t pivot[], double x[])
+{
+    for (size_t i = 0; i < n; i++) {
+        double r = x[pivot[i]];
+        x[pivot[i]] = x[i];
+        for (size_t c = 0; c < i; c++)
+            r -= a[i * stride + c] * x[c];
+        x[i] = r;
+    }
+    for (size_t i = n; i-- > 0;) {
+        double r = x[i];
+        for (size_t c = i + 1; c < n; c++)
+            r -= a[i * stride + c] * x[c];
+        x[i] = r * a[i * stride + i];
+    }
+}
+
 static bool factor_block(boil_jacobian *j, const boil_system *s, size_t first, size_t n, double w)
 {
-    double_row a[BLOCK];
+    double a[BLOCK * BLOCK], *inverse = j->own_inverse + first * BLOCK;
+    size_t pivot[BLOCK];
     for (size_t i = 0; i < n; i++)
         for (size_t c = 0; c < n; c++)
-            a[i][c] = (i == c) - w * j->own[(first + i) * BLOCK + c];
-    if (!invert(a, n))
+            a[i * BLOCK + c] = (i == c) - w * j->own[(first + i) * BLOCK + c];
+    if (!factor(a, BLOCK, n, pivot))
         return false;
-    for (size_t i = 0; i < n; i++) {
-        memcpy(j->own_inverse + (first + i) * BLOCK, a[i] + n, n * sizeof(double));
+    for (size_t c = 0; c < n; c++) {
+        double column[BLOCK] = {0};
+        column[c] = 1;
+        solve(a, BLOCK, n, pivot, column);
+        for (size_t i = 0; i < n; i++)
+            inverse[i * BLOCK + c] = column[i];
+    }
+    for (size_t i = 0; i < n; i++)
         for (size_t k = 0; k < s->leads; k++) {
             double sum = 0;
             for (size_t c = 0; c < n; c++)
-                sum += a[i][n + c] * j->by_leads[(first + c) * LEADS + k];
+                sum += inverse[i * BLOCK + c] * j->by_leads[(first + c) * LEADS + k];
             j->with_leads[(first + i) * LEADS + k] = w * sum;
         }
-    }
     return true;
 }
 
-/* I - w A of the leads, less what the blocks give back. */
-static double left_of(const boil_jacobian *j, const boil_system *s, size_t row, size_t column, double w)
-{
-    double sum = j->lead[row][column];
-    for (size_t i = s->blocks_first; i < s->unknowns; i++)
-        sum += j->on_leads[i * LEADS + row] * j->with_leads[i * LEADS + column];
-    return (row == column) - w * sum;
-}
-
-/* Scaled by the sizes: joules stand beside kilograms. */
+/* I - w A of the leads, less what the blocks give back; scaled by the sizes, for joules stand beside kilograms. */
 static bool factor_leads(boil_jacobian *j, const boil_system *s, double w)
 {
-    double_row a[LEADS];
+    double(*a)[LEADS] = j->factors;
     size_t n = s->leads;
+    memcpy(a, j->lead, sizeof j->factors);
+    for (size_t k = s->blocks_first; k < s->unknowns; k++)
+        for (size_t i = 0; i < n; i++) {
+            double on = j->on_leads[k * LEADS + i];
+            for (size_t c = 0; c < n && on != 0; c++)
+                a[i][c] += on * j->with_leads[k * LEADS + c];
+        }
     for (size_t i = 0; i < n; i++)
         for (size_t c = 0; c < n; c++)
-            a[i][c] = left_of(j, s, i, c, w) * s->size[s->lead[c]] / s->size[s->lead[i]];
-    if (!invert(a, n))
-        return false;
-    for (size_t i = 0; i < n; i++)
-        for (size_t c = 0; c < n; c++)
-            j->inverse[i][c] = a[i][n + c] * s->size[s->lead[i]] / s->size[s->lead[c]];
-    return true;
+            a[i][c] = (i == c) - w * a[i][c] * s->size[s->lead[c]] / s->size[s->lead[i]];
+    return factor(a[0], LEADS, n, j->pivot);
 }
 
 bool boil_jacobian_factor(boil_jacobian *j, const boil_system *s, double w)
@@ -181,41 +192,47 @@ static void solve_block(const boil_jacobian *j, size_t first, size_t n, double x
     }
 }
 
-static void solve_leads(const boil_jacobian *j, const boil_system *s, double x[])
+/* What the leads move by, in the order of the leads. */
+static void solve_leads(const boil_jacobian *j, const boil_system *s, const double x[], double lead[])
 {
-    double r[LEADS];
-    for (size_t i = 0; i < s->leads; i++) {
-        r[i] = x[s->lead[i]];
-        for (size_t k = s->blocks_first; k < s->unknowns; k++)
-            r[i] += j->w * j->on_leads[k * LEADS + i] * x[k];
+    for (size_t i = 0; i < s->leads; i++)
+        lead[i] = x[s->lead[i]];
+    for (size_t k = s->blocks_first; k < s->unknowns; k++) {
+        double moves = j->w * x[k];
+        for (size_t i = 0; i < s->leads; i++)
+            lead[i] += moves * j->on_leads[k * LEADS + i];
     }
-    for (size_t i = 0; i < s->leads; i++) {
-        double sum = 0;
-        for (size_t c = 0; c < s->leads; c++)
-            sum += j->inverse[i][c] * r[c];
-        x[s->lead[i]] = sum;
-    }
+    for (size_t i = 0; i < s->leads; i++)
+        lead[i] /= s->size[s->lead[i]];
+    solve(j->factors[0], LEADS, s->leads, j->pivot, lead);
+    for (size_t i = 0; i < s->leads; i++)
+        lead[i] *= s->size[s->lead[i]];
 }
 
 void boil_jacobian_solve(const boil_jacobian *j, const boil_system *s, double x[])
 {
     size_t count;
+    double lead[LEADS];
     for (size_t b = 0, first = s->blocks_first; (count = boil_system_block(s, b)) > 0; b++, first += count)
         solve_block(j, first, count, x);
-    solve_leads(j, s, x);
-    for (size_t i = s->blocks_first; i < s->unknowns; i++)
+    solve_leads(j, s, x, lead);
+    for (size_t i = 0; i < s->leads; i++)
+        x[s->lead[i]] = lead[i];
+    for (size_t i = s->blocks_first; i < s->unknowns; i++) {
+        double sum = x[i];
         for (size_t c = 0; c < s->leads; c++)
-            x[i] += j->with_leads[i * LEADS + c] * x[s->lead[c]];
+            sum += j->with_leads[i * LEADS + c] * lead[c];
+        x[i] = sum;
+    }
 }
 
-double boil_jacobian_own(const boil_jacobian *j, const boil_system *s, size_t unknown)
+void boil_jacobian_own(const boil_jacobian *j, const boil_system *s, double own[])
 {
+    memset(own, 0, s->unknowns * sizeof *own);
     for (size_t i = 0; i < s->leads; i++)
-        if (s->lead[i] == unknown)
-            return j->lead[i][i];
+        own[s->lead[i]] = j->lead[i][i];
     size_t count;
     for (size_t b = 0, first = s->blocks_first; (count = boil_system_block(s, b)) > 0; b++, first += count)
-        if (unknown >= first && unknown < first + count)
-            return j->own[unknown * BLOCK + (unknown - first)];
-    return 0;
+        for (size_t i = 0; i < count; i++)
+            own[first + i] = j->own[(first + i) * BLOCK + i];
 }

@@ -12,7 +12,8 @@
 
 typedef struct {
     double lead[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX];    /* on one another; of a row, by column */
-    double inverse[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX]; /* of what I - w A leaves of the leads */
+    double factors[BOIL_SYSTEM_LEADS_MAX][BOIL_SYSTEM_LEADS_MAX]; /* L U of what I - w A leaves of the leads, ... */
+    size_t pivot[BOIL_SYSTEM_LEADS_MAX];                          /* ... and the row that each pivot was taken from */
     double w;                                                     /* that it was worked out for; 0: for none */
     /* Of each unknown in a block, BOIL_SYSTEM_LEADS_MAX a row: what the leads do to it, it to the leads, and how it moves with them;
        BOIL_SYSTEM_BLOCK_MAX a row: its block on it, and the inverse of that. */
@@ -31,7 +32,7 @@ bool boil_jacobian_factor(boil_jacobian *j, const boil_system *s, double w);
 /* r in place becomes x; unknowns that are neither leads nor in a block are left as they are. */
 void boil_jacobian_solve(const boil_jacobian *j, const boil_system *s, double x[]);
 
-/* Rate, 1/s, at which an unknown answers to itself: the diagonal of A; 0 where A says nothing. */
-double boil_jacobian_own(const boil_jacobian *j, const boil_system *s, size_t unknown);
+/* Rate, 1/s, at which each unknown answers to itself: the diagonal of A; 0 where A says nothing. */
+void boil_jacobian_own(const boil_jacobian *j, const boil_system *s, double own[]);
 
 #endif

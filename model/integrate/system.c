@@ -1,15 +1,13 @@
 #include "integrate/system.h"
 
-#include <math.h>
-
 bool boil_system_rates(const boil_system *s, double t, const double y[], double dydt[])
 {
     if (s->rates(t, y, dydt, s->context) != BOIL_OK)
         return false;
+    double sum = 0; /* stays so unless one is not finite */
     for (size_t i = 0; i < s->unknowns; i++)
-        if (!isfinite(dydt[i]))
-            return false;
-    return true;
+        sum += 0 * dydt[i];
+    return sum == 0;
 }
 
 size_t boil_system_block(const boil_system *s, size_t number)

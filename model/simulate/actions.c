@@ -286,7 +286,7 @@ static boil_outcome lid(const boil_action *a, const moment *m)
 static boil_outcome exhaust(const boil_action *a, const moment *m)
 {
     const boil_plant *p = m->bath->plant;
-    m->bath->ambient.draught_m_s = a->is.on ? p->ambient.draught_m_s : p->fittings.still_draught_m_s;
+    boil_bath_set_draught(m->bath, a->is.on ? p->ambient.draught_m_s : p->fittings.still_draught_m_s);
     return BOIL_OK;
 }
 

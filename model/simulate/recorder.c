@@ -235,16 +235,25 @@ static double change(double a, double b, double much)
     return fabs(b - a) / much;
 }
 
+/* Near the boil what floats can do hangs on half a kelvin; far below it on a sixteenth of the way. */
+static double much_warmer(const boil_rates_view *a, const boil_rates_view *b)
+{
+    const double least_K = 0.5, share = 0.0625;
+    double below_K =
+        fmin(a->solution.boiling_point_K - a->solution.temperature_K, b->solution.boiling_point_K - b->solution.temperature_K);
+    return fmax(least_K, share * below_K);
+}
+
 /* So that what is fitted between two moments is as good as where steps are short: by how much what is watched changes. A surge goes
    up and down within a step. */
 int boil_recorder_parts(const boil_recorder *r, const boil_rates_view *a, const boil_rates_view *b)
 {
-    const double much_K = 0.5, much_m = 2e-3, layer_m = 4e-4, steam_share = 0.1, surge = 1.5;
+    const double much_m = 2e-3, layer_m = 4e-4, steam_share = 0.1, surge = 1.5;
     const double heat_share = 0.02, lag_share = 0.002;
     enum { SURGING = 8, MOST = 16 };
     double steam = fmax(fmax(a->steam.formed_kg_s, b->steam.formed_kg_s), fmax(a->steam.calm_kg_s, b->steam.calm_kg_s));
     double full_W = boil_heater_output(&r->plant->heater, 1, b->solution.temperature_K);
-    double most = change(a->solution.temperature_K, b->solution.temperature_K, much_K);
+    double most = change(a->solution.temperature_K, b->solution.temperature_K, much_warmer(a, b));
     most = fmax(most, change(a->levels.upper_m, b->levels.upper_m, much_m));
     most = fmax(most, change(a->layer.thickness_m, b->layer.thickness_m, layer_m));
     most = fmax(most, change(a->steam.formed_kg_s, b->steam.formed_kg_s, steam_share * fmax(steam, 1e-9)));

@@ -37,12 +37,13 @@ static void set_sizes(boil_simulation *r)
     for (size_t i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
         s[i] = heat;
     s[BOIL_STATE_BATH_HEAT] = s[BOIL_STATE_HELD_HEAT] = heat;
-    /* A thermometer that something hangs on must be right to 1e-4 K: it may pass its set point at as little a second. */
-    s[BOIL_STATE_SENSOR] = r->plant.control.mode != BOIL_WATER_CONTROL_NONE ? 10 : 100;
-    s[BOIL_STATE_HEAT_SENSOR] = r->plant.heat_control.mode != BOIL_HEAT_CONTROL_DIAL ? 10 : 100;
+    /* A thermometer that something hangs on must be right to 1e-4 K: it may pass its set point at as little a second. Any other is
+       only shown. */
+    s[BOIL_STATE_SENSOR] = r->plant.control.mode != BOIL_WATER_CONTROL_NONE ? 10 : 1000;
+    s[BOIL_STATE_HEAT_SENSOR] = r->plant.heat_control.mode != BOIL_HEAT_CONTROL_DIAL ? 10 : 1000;
     s[BOIL_STATE_HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.solution.temperature_K));
     for (size_t i = BOIL_STATE_FIXED; i < r->unknowns; i++)
-        s[i] = 100;
+        s[i] = 300;
     for (size_t i = 0; i < r->bath.bodies_count; i++)
         if (r->bath.bodies[i].pocket_kg > 0)
             s[BOIL_STATE_FIXED + r->bath.bodies[i].at] = 4e5;
@@ -128,7 +129,7 @@ boil_outcome boil_simulation_begin_march(boil_simulation *r)
                             .guards = BOIL_GUARDS,
                             .guard = guards,
                             .tolerance = r->options.tolerance,
-                            .step_max_s = r->options.plain_steps ? 30 : 1200,
+                            .step_max_s = r->options.plain_steps ? 30 : 3600,
                             .plain = r->options.plain_steps};
     set_sizes(r);
     boil_simulation_size_step(r);

@@ -116,9 +116,9 @@ boil_dissolution_flow boil_dissolution_exchange(const boil_dissolution_place *p,
     double kept_up = boil_dissolution_kept_up(p), each_m_s = boil_dissolution_fall(p);
     double falls_s = falls_within(p, each_m_s + cloud_fall(p, suspended_kg));
     double thickness = bed_thickness(p, bed_kg), covered = -expm1(-thickness / p->grain_m);
-    double lying = stirred_besides(p, boil_dissolution_lying(p));
+    double lying = covered > 0 ? stirred_besides(p, boil_dissolution_lying(p)) : 0;
     return (boil_dissolution_flow){
-        .from_suspension_kg_s = suspended_kg / boil_dissolution_time(p),
+        .from_suspension_kg_s = suspended_kg > 0 ? suspended_kg / boil_dissolution_time(p) : 0,
         .from_bed_kg_s = lying * p->strength_difference_kg_m3 * p->area_m2 * covered,
         .settling_kg_s = suspended_kg * (1 - kept_up) / falls_s,
         .stirred_up_kg_s = bed_kg * kept_up / falls_within(p, each_m_s),
@@ -138,12 +138,13 @@ boil_dissolution_crust boil_dissolution_crust_of(const boil_dissolution_place *p
                                                  double undissolved_kg)
 {
     double s = bed_thickness(p, crust_kg), cover = -expm1(-s / p->grain_m), kept_up = boil_dissolution_kept_up(p);
+    double dissolves = p->strength_difference_kg_m3 * p->area_m2 * cover;
     double missing = CRUST_SHARE * (excess_kg + undissolved_kg) - undissolved_kg;
     return (boil_dissolution_crust){
         .thickness_m = s,
         .cover = cover,
         .growing_kg_s = excess_kg > 0 ? fmax(0, missing) * (1 - kept_up) / CRUST_GROWS_S : 0,
-        .dissolving_kg_s = stirred_besides(p, hanging(p)) * p->strength_difference_kg_m3 * p->area_m2 * cover,
+        .dissolving_kg_s = dissolves > 0 ? stirred_besides(p, hanging(p)) * dissolves : 0,
         .broken_kg_s = crust_kg * kept_up / CRUST_BREAKS_S,
         .holds_Pa = s * (GRAIN_DENSITY * (1 - BED_VOID) * BOIL_GRAVITY + 3.25 * CRUST_STRENGTH_PA * s / p->area_m2),
     };

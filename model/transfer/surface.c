@@ -162,8 +162,8 @@ static skin_line line_of(const balance *b)
 }
 
 /* What the film carries, (1), where ln pw is straight along the line: ln pw = ln[p - (p - pa) exp(-u)], u = (e + w)/g. The left
-   side falls with e, the right one rises and bends down, whatever the bath's temperature: one root, and Newton finds it. Its last
-   step, a share of the answer, is squared in what is left. */
+   side falls with e, the right one rises and bends down, whatever the bath's temperature: one root, and Halley's steps find it: of the last one, a
+   share of the answer, the cube is left. The bend is without that of L, and a step at most twice Newton's: both only aim. */
 static double film_carries(const surroundings *s, const skin *at, const skin_liquid *f, const skin_line *line, double near)
 {
     double p = s->air->pressure_Pa, dry = p - s->air->vapour_Pa, w = s->steam_kg_m2s, e0 = at->evaporation_kg_m2s;
@@ -173,8 +173,9 @@ static double film_carries(const surroundings *s, const skin *at, const skin_liq
     double e = fmax(e0, least + 0.05 * s->film_W_m2 / latent);
     for (int i = 0; i < 100; i++) {
         double L = latent + latent_e * (e - e0), left = dry * exp(-(e + w) * L / s->film_W_m2), q = p - left;
-        double excess = start + slope * (e - e0) - log(q);
-        double step = -excess / (slope - left / q * (L + (e + w) * latent_e) / s->film_W_m2);
+        double by_e = (L + (e + w) * latent_e) / s->film_W_m2, rise = left / q * by_e, tilt = slope - rise;
+        double newton = -(start + slope * (e - e0) - log(q)) / tilt;
+        double step = newton / fmax(0.5, 1 + newton * rise * (by_e + rise) / (2 * tilt));
         e += fmax(step, 0.9 * (least - e));
         if (fabs(step) <= near * (fabs(e) + w))
             break;
@@ -199,7 +200,7 @@ static double improve(const surroundings *s, skin_liquid *f, skin *at, double ne
 /* From a skin near it. What a step leaves is of second order: 1e-4 of a kelvin after the last one. */
 static bool evaporates(const surroundings *s, skin *at, skin_liquid *f)
 {
-    const double near_K = 0.2, near = 1e-3;
+    const double near_K = 0.2, near = 5e-3;
     for (int i = 0; i < 60; i++) {
         *f = liquid_at(s, at);
         f->vapour_J_kg = boil_water_enthalpy(at->skin_K) + f->latent_J_kg;
@@ -242,7 +243,7 @@ static bool fills_before(const surroundings *s, const skin *at)
 /* Writes the skin and the liquid there. */
 static bool find_skin(surroundings *s, skin *at, skin_liquid *f)
 {
-    const double near = 0.01;
+    const double near = 0.05;
     double w = s->steam_kg_m2s;
     *at = (skin){s->liquid->temperature_K, 0};
     bool dry = s->film_W_m2 == 0 || (w > 0 && fills_before(s, at));

@@ -272,8 +272,10 @@ static void jacobian_solves_what_it_says(void **state)
     for (int i = 0; i < 7; i++)
         if (i != 2)
             assert_close(x[i] - w * back[i], r[i], 0, 1e-5);
-    assert_close(boil_jacobian_own(&p->jacobian, &chain, 4), -40, 1e-5, 0);
-    assert_true(boil_jacobian_own(&p->jacobian, &chain, 2) == 0);
+    double own[7];
+    boil_jacobian_own(&p->jacobian, &chain, own);
+    assert_close(own[4], -40, 1e-5, 0);
+    assert_true(own[2] == 0);
     free(s.room);
 }
 
