@@ -1297,8 +1297,7 @@ BOIL_PUBLIC boil_outcome boil_correct_schedule(const boil_correction *a, boil_sc
 BOIL_PUBLIC boil_outcome boil_heater_size_plant(const boil_plant *p, double heat_W, boil_plant *out);
 
 /* Sizes are judged as model/sizing/holding.h says: the bath held at its strength by a valve, by the grave laws as by the likely
-   ones, recovery, freeboard and band of each. The two searches for the rim alone run what they are given instead, by the laws of
-   `o`.
+   ones, recovery, freeboard and band of each.
 
    Smallest heat to the tank at full dial, W, with which every load has the boil back within limit_s and none weakens the bath
    below its band: scanned up from what the calm bath loses, then bracketed to `precision` (0.002; 1e-6 to 0.5) and given from the
@@ -1306,16 +1305,6 @@ BOIL_PUBLIC boil_outcome boil_heater_size_plant(const boil_plant *p, double heat
    range first. */
 BOIL_PUBLIC boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                                        double limit_s, double precision, double *heat_W);
-
-/* Largest heat from from_W up with which the run stays below the rim, to 0.2 % from the lower side: 0 when from_W is too much
-   already. BOIL_NO_ROOT when it never boils over, BOIL_OUT_OF_RANGE when the run leaves the properties' range first. */
-BOIL_PUBLIC boil_outcome boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                                    double from_W, double *heat_W);
-
-/* Smallest heat from from_W up with which the run stays below the rim, to 0.2 % from the upper side: from_W itself, unless
-   water poured while the boil is away surges over the rim when it returns, and more heat keeps the boil. Outcomes as above. */
-BOIL_PUBLIC boil_outcome boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                                        double from_W, double *heat_W);
 
 /* Largest number of times as heavy as planned all loads may be (and their baskets, where they get heavier) so that it holds; to
    0.2 %, from the lower side.

@@ -73,18 +73,47 @@ boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *
     return boil_bisect(&search, &no, heat_W);
 }
 
+/* What was asked is not asked twice: of the last so many. */
+enum { ASKED_KEPT = 16 };
+
+typedef struct {
+    double heat_W;
+    boil_closures laws;
+    boil_holding is;
+} asked;
+
 typedef struct {
     boil_holding_case of;
     boil_closures laws;
     double freeboard_m;
     bool beyond; /* whether the last run left what is known */
+    asked kept[ASKED_KEPT];
+    size_t count; /* ever kept */
 } held_case;
+
+static void keep(held_case *c, double heat_W, const boil_holding *is)
+{
+    c->kept[c->count++ % ASKED_KEPT] = (asked){heat_W, c->laws, *is};
+}
+
+static boil_outcome held_with(held_case *c, double heat_W, boil_holding *out)
+{
+    for (size_t i = 0; i < c->count && i < ASKED_KEPT; i++)
+        if (c->kept[i].heat_W == heat_W && c->kept[i].laws == c->laws) {
+            *out = c->kept[i].is;
+            return BOIL_OK;
+        }
+    boil_outcome outcome = boil_holding_by(&c->of, heat_W, c->laws, out);
+    if (outcome == BOIL_OK)
+        keep(c, heat_W, out);
+    return outcome;
+}
 
 static boil_outcome enough(void *context, double heat_W, bool *yes)
 {
     held_case *c = context;
     boil_holding a;
-    boil_outcome outcome = boil_holding_by(&c->of, heat_W, c->laws, &a);
+    boil_outcome outcome = held_with(c, heat_W, &a);
     if (outcome == BOIL_OK) {
         *yes = !(a.breaks & BOIL_BREAKS_SLOW);
         c->beyond = a.breaks & BOIL_BREAKS_KNOWN;
@@ -107,16 +136,15 @@ static boil_outcome first_guess(held_case *c, double precision, double *heat_W)
     return outcome == BOIL_NO_ROOT && c->beyond ? BOIL_OUT_OF_RANGE : outcome;
 }
 
-/* With the whole schedule, near what its beginning needs; then as much as the other laws ask for besides. */
-static boil_outcome settle(held_case *c, double precision, double *heat_W)
+/* With the whole schedule, near what its beginning needs, and from least_W on; then as much as the other laws ask for besides. */
+static boil_outcome settle(held_case *c, size_t laws, double precision, double least_W, double *heat_W)
 {
-    static const boil_closures each[] = {BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_LIKELY};
     boil_outcome outcome = BOIL_OK;
     double most_W = most_W_m2 * boil_tank_area(&c->of.plant->tank);
-    for (size_t i = 0; i < sizeof each / sizeof each[0] && outcome == BOIL_OK; i++) {
+    for (size_t i = 0; i < laws && outcome == BOIL_OK; i++) {
         bool yes = false;
-        c->laws = each[i];
-        boil_turning t = {enough, c, *heat_W, i == 0 ? *heat_W / 2 : *heat_W, most_W, true, precision};
+        c->laws = boil_holding_laws[i];
+        boil_turning t = {enough, c, *heat_W, i == 0 ? least_W : *heat_W, most_W, true, precision};
         if (i > 0)
             outcome = enough(c, *heat_W, &yes);
         if (outcome == BOIL_OK && !yes)
@@ -125,19 +153,30 @@ static boil_outcome settle(held_case *c, double precision, double *heat_W)
     return outcome;
 }
 
-boil_outcome boil_heater_size_for_recovery_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                                     double limit_s, double precision, double *heat_W)
+boil_outcome boil_heater_size_near(const boil_holding_case *brief, double near_W, double precision, double *heat_W)
 {
+    held_case c = {.of = *brief, .laws = BOIL_CLOSURES_GRAVE};
+    *heat_W = near_W;
+    if (!(near_W > 0))
+        return first_guess(&c, precision, heat_W);
+    return settle(&c, 1, precision, 100 * boil_tank_area(&brief->plant->tank), heat_W);
+}
+
+boil_outcome boil_heater_size_for_recovery_unchecked(const boil_holding_case *of, double precision, double *heat_W)
+{
+    const boil_plant *p = of->plant;
     boil_schedule held, brief = {0};
-    boil_outcome outcome = boil_holding_schedule(p, s, &held);
-    held_case c = {.of = {p, &brief, *o, limit_s, false}, .laws = BOIL_CLOSURES_GRAVE};
+    boil_outcome outcome = boil_holding_schedule(p, of->schedule, &held);
+    held_case c = {.of = *of, .laws = BOIL_CLOSURES_GRAVE};
+    c.of.schedule = &brief;
     if (outcome == BOIL_OK)
-        outcome = boil_holding_brief(&held, limit_s, &brief);
+        outcome = boil_holding_brief(&held, of->limit_s, &brief);
     if (outcome == BOIL_OK)
         outcome = first_guess(&c, precision, heat_W);
     c.of.schedule = &held;
+    c.count = 0;
     if (outcome == BOIL_OK)
-        outcome = settle(&c, precision, heat_W);
+        outcome = settle(&c, BOIL_HOLDING_LAWS, precision, *heat_W / 2, heat_W);
     boil_schedule_free(&brief);
     boil_schedule_free(&held);
     return outcome;
@@ -148,70 +187,28 @@ boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_sched
 {
     if (heat_W == NULL || !boil_check_case(p, s, o) || !(limit_s > 0) || !(precision >= 1e-6 && precision <= 0.5))
         return BOIL_BAD_INPUT;
-    return boil_heater_size_for_recovery_unchecked(p, s, o, limit_s, precision, heat_W);
+    const boil_holding_case of = {p, s, *o, limit_s, false};
+    return boil_heater_size_for_recovery_unchecked(&of, precision, heat_W);
 }
 
 static boil_outcome leaves_too_little(void *context, double heat_W, bool *yes)
 {
     held_case *c = context;
     boil_holding a;
-    boil_outcome outcome = boil_holding_by(&c->of, heat_W, c->laws, &a);
+    boil_outcome outcome = held_with(c, heat_W, &a);
     if (outcome != BOIL_OK)
         return outcome;
     *yes = a.freeboard_min_m < c->freeboard_m;
     return !*yes && a.breaks & BOIL_BREAKS_KNOWN ? BOIL_OUT_OF_RANGE : BOIL_OK;
 }
 
-boil_outcome boil_heater_size_leaving(const boil_holding_case *of, boil_closures laws, double from_W, double freeboard_m,
-                                      double *heat_W)
+boil_outcome boil_heater_size_leaving(const boil_holding_case *of, boil_closures laws, double from_W, const boil_holding *at,
+                                      double freeboard_m, double *heat_W)
 {
     held_case c = {.of = *of, .laws = laws, .freeboard_m = freeboard_m};
     double over;
+    keep(&c, from_W, at);
     boil_bisection search = {leaves_too_little, &c, from_W, most_W_m2 * boil_tank_area(&of->plant->tank), 1.3, 0.01};
-    boil_outcome outcome = boil_bisect(&search, heat_W, &over);
-    if (outcome == BOIL_OK && isnan(*heat_W))
-        *heat_W = 0;
-    return outcome;
-}
-
-static boil_outcome boils_over(void *context, double heat_W, bool *yes)
-{
-    boil_history h;
-    boil_outcome outcome = run_with(context, heat_W, &h);
-    if (outcome != BOIL_OK)
-        return outcome;
-    *yes = !isnan(h.summary.overflow_s) || !isnan(h.summary.still_overflow_s);
-    outcome = *yes ? BOIL_OK : end_of(&h);
-    boil_history_free(&h);
-    return outcome;
-}
-
-static boil_outcome stays_below(void *context, double heat_W, bool *yes)
-{
-    boil_outcome outcome = boils_over(context, heat_W, yes);
-    *yes = !*yes;
-    return outcome;
-}
-
-boil_outcome boil_heater_size_staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                            double from_W, double *heat_W)
-{
-    if (heat_W == NULL || !boil_check_case(p, s, o) || !(from_W > 0 && isfinite(from_W)))
-        return BOIL_BAD_INPUT;
-    sized_case c = case_of(p, s, o);
-    double no;
-    boil_bisection search = {stays_below, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
-    return boil_bisect(&search, &no, heat_W);
-}
-
-boil_outcome boil_heater_size_below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double from_W,
-                                        double *heat_W)
-{
-    if (heat_W == NULL || !boil_check_case(p, s, o) || !(from_W > 0 && isfinite(from_W)))
-        return BOIL_BAD_INPUT;
-    sized_case c = case_of(p, s, o);
-    double over;
-    boil_bisection search = {boils_over, &c, from_W, most_W_m2 * boil_tank_area(&p->tank), 1.1, 0.002};
     boil_outcome outcome = boil_bisect(&search, heat_W, &over);
     if (outcome == BOIL_OK && isnan(*heat_W))
         *heat_W = 0;

@@ -20,13 +20,15 @@ boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *
 boil_outcome boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                              size_t index, double limit_s, double *mass_kg);
 
-/* boil_heater_size_for_recovery for a part of a search, whose case need not stand by itself. */
-boil_outcome boil_heater_size_for_recovery_unchecked(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
-                                                     double limit_s, double precision, double *heat_W);
+/* boil_heater_size_for_recovery for a part of a search, whose case need not stand by itself; its schedule as yet not held. */
+boil_outcome boil_heater_size_for_recovery_unchecked(const boil_holding_case *of, double precision, double *heat_W);
+
+/* By the grave laws alone, of a schedule that is held, and begun near a heat that another trial needed, W (0: none is known). */
+boil_outcome boil_heater_size_near(const boil_holding_case *of, double near_W, double precision, double *heat_W);
 
 /* Most heat, W, from from_W up, that leaves so much freeboard, m, by these laws, to a per cent from the lower side: 0 when
-   from_W is too much already. BOIL_NO_ROOT when none is too much, BOIL_OUT_OF_RANGE when the run leaves what is known first. */
-boil_outcome boil_heater_size_leaving(const boil_holding_case *of, boil_closures laws, double from_W, double freeboard_m,
-                                      double *heat_W);
+   from_W, with which it is *at by them, is too much already. BOIL_NO_ROOT when none is too much, BOIL_OUT_OF_RANGE when the run leaves what is known first. */
+boil_outcome boil_heater_size_leaving(const boil_holding_case *of, boil_closures laws, double from_W, const boil_holding *at,
+                                      double freeboard_m, double *heat_W);
 
 #endif

@@ -31,10 +31,10 @@ static boil_holding_case holding_of(const sized_case *c, const boil_schedule *he
 }
 
 /* NaN: no heat is too much, as far as is known. */
-static boil_outcome most(const boil_holding_case *of, boil_closures laws, double from_W, double freeboard_m,
+static boil_outcome most(const boil_holding_case *of, boil_closures laws, const boil_holding *at, double freeboard_m,
                          boil_window_end *end)
 {
-    boil_outcome result = boil_heater_size_leaving(of, laws, from_W, freeboard_m, &end->heat_W);
+    boil_outcome result = boil_heater_size_leaving(of, laws, end->from_W, at, freeboard_m, &end->heat_W);
     end->rim = BOIL_RIM_AT;
     if (!is_no(result))
         return result;
@@ -54,9 +54,9 @@ static boil_outcome find_end(const boil_holding_case *of, boil_closures laws, do
     end->from_W = at.freeboard_min_m < 0 ? (double)NAN : heat_W;
     leaving->from_W = at.breaks & BOIL_BREAKS_FREEBOARD ? (double)NAN : heat_W;
     if (!isnan(end->from_W))
-        result = most(of, laws, heat_W, 0, end);
+        result = most(of, laws, &at, 0, end);
     if (result == BOIL_OK && !isnan(leaving->from_W))
-        result = most(of, laws, heat_W, limit_m, leaving);
+        result = most(of, laws, &at, limit_m, leaving);
     return result;
 }
 

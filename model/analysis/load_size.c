@@ -157,56 +157,120 @@ double boil_load_size_soonest(const boil_plant *p, const boil_load *l)
     return p->tank.positions > 0 && isfinite(stays_s) ? fmax(least_s, stays_s / p->tank.positions) : least_s;
 }
 
+boil_outcome boil_load_size_alone(const boil_plant *p, const boil_load *l, const boil_run_options *o, double limit_s,
+                                  boil_holding *out)
+{
+    const double first_s = 60;
+    double stays_s = fmin(l->immersed_s, 30 * 60) + 2 * l->lowering_s;
+    boil_action action = {.time_s = first_s, .kind = BOIL_ACTION_LOAD, .is.load = *l};
+    action.is.load.latest_s = 0;
+    boil_schedule one;
+    boil_schedule_init(&one, first_s + fmax(stays_s, limit_s) + 60);
+    const boil_holding_case of = {p, &one, *o, limit_s, true};
+    boil_outcome outcome = boil_schedule_add(&one, &action);
+    if (outcome == BOIL_OK)
+        outcome = boil_holding_by_all(&of, 0, out);
+    boil_schedule_free(&one);
+    return outcome;
+}
+
+/* What one load alone breaks, none of many mends: the first of them is that one. */
+static boil_outcome search_interval(capacity_case *c, double soonest_s, double *interval_s)
+{
+    const double longest_s = BOIL_LOAD_SIZE_LONGEST, precision = 0.01;
+    double too_short;
+    bool yes = false;
+    boil_holding one;
+    boil_schedule soonest;
+    boil_outcome outcome = boil_load_size_repeated(c->repeated, soonest_s, c->limit_s, &soonest);
+    boil_schedule_free(&soonest);
+    if (outcome != BOIL_OK)
+        return outcome;
+    outcome = boil_load_size_alone(c->plant, c->repeated, &c->options, c->limit_s, &one);
+    if (outcome == BOIL_OK && one.breaks & (BOIL_BREAKS_SLOW | BOIL_BREAKS_FREEBOARD))
+        return BOIL_NO_ROOT;
+    boil_bisection s = {holds, c, soonest_s, longest_s, 1.25, precision};
+    if (outcome == BOIL_OK)
+        outcome = boil_bisect(&s, &too_short, interval_s);
+    c->by_all = true;
+    boil_turning t = {holds, c, *interval_s, soonest_s, longest_s, true, precision};
+    if (outcome == BOIL_OK)
+        outcome = holds(c, *interval_s, &yes);
+    return outcome == BOIL_OK && !yes ? boil_turning_find(&t, interval_s) : outcome;
+}
+
 boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load *l, const boil_run_options *o, double limit_s,
                                      double *interval_s)
 {
     if (interval_s == NULL || !boil_check_plant(watered) || !boil_check_options(o) || l == NULL || boil_load_problem(l) ||
         !(limit_s > 0))
         return BOIL_BAD_INPUT;
-    const double longest_s = 12 * 3600, precision = 0.01;
     capacity_case c = case_of(watered, NULL, o, limit_s);
-    double too_short, soonest_s = boil_load_size_soonest(watered, l);
-    bool yes = false;
     c.repeated = l;
-    boil_bisection s = {holds, &c, soonest_s, longest_s, 1.25, precision};
-    boil_outcome outcome = boil_bisect(&s, &too_short, interval_s);
-    c.by_all = true;
-    boil_turning t = {holds, &c, *interval_s, soonest_s, longest_s, true, precision};
-    if (outcome == BOIL_OK)
-        outcome = holds(&c, *interval_s, &yes);
-    return outcome == BOIL_OK && !yes ? boil_turning_find(&t, interval_s) : outcome;
+    *interval_s = (double)NAN;
+    return search_interval(&c, boil_load_size_soonest(watered, l), interval_s);
 }
 
 /* Opening the window ---------------------------------------------------------------------------------------------- */
 
-/* Whether the smallest heat that brings the boil back in time leaves the freeboard. Where no heat does, it does not. */
-static boil_outcome opens(const capacity_case *c, const boil_plant *p, const boil_schedule *s, bool *yes)
+typedef struct {
+    const boil_plant *plant;
+    const boil_schedule *brief, *held; /* its beginning, and all of it */
+    boil_run_options options;
+    double limit_s;
+    double near_W; /* the heat that the trial before needed; 0: none is known */
+    bool sure;     /* as the heat is sized by itself, by all laws; else by the grave ones */
+} opening_case;
+
+/* Whether the smallest heat that brings the boil back in time holds in all else. Where no heat does, it does not. */
+static boil_outcome opens(opening_case *c, const boil_plant *p, const boil_schedule *brief, const boil_schedule *held,
+                          bool *yes)
 {
-    double heat;
+    double heat_W;
     boil_holding a;
-    const boil_holding_case of = {p, s, c->options, c->limit_s, false};
+    const boil_holding_case all = {p, held, c->options, c->limit_s, false}, first = {p, brief, c->options, c->limit_s, false};
     *yes = false;
-    boil_outcome outcome = boil_heater_size_for_recovery_unchecked(p, s, &c->options, c->limit_s, 0.02, &heat);
+    boil_outcome outcome = c->sure ? boil_heater_size_for_recovery_unchecked(&all, 0.002, &heat_W)
+                                   : boil_heater_size_near(&first, c->near_W, 0.02, &heat_W);
     if (outcome == BOIL_NO_ROOT || outcome == BOIL_OUT_OF_RANGE)
         return BOIL_OK;
     if (outcome == BOIL_OK)
-        outcome = boil_holding_by_all(&of, heat, &a);
-    *yes = outcome == BOIL_OK && !(a.breaks & BOIL_BREAKS_FREEBOARD);
-    return outcome;
+        outcome = c->sure ? boil_holding_by_all(&all, heat_W, &a) : boil_holding_by(&all, heat_W, BOIL_CLOSURES_GRAVE, &a);
+    if (outcome != BOIL_OK)
+        return outcome;
+    c->near_W = heat_W;
+    *yes = !(c->sure ? a.breaks : a.breaks & ~(unsigned)BOIL_BREAKS_SLOW);
+    return BOIL_OK;
 }
 
-/* Of the schedule's beginning, as held. */
-static boil_outcome open_by(const boil_plant *p, const boil_schedule *s, capacity_case *c, const boil_bisection *search,
-                            double *answer)
+/* The search follows one of the heats that bring the boil back, and by some laws alone: further on by ever longer steps until
+   it is so. */
+static boil_outcome confirm(const boil_bisection *search, opening_case *c, double *answer)
+{
+    double step = search->ratio > 1 ? 1 + search->precision : 1 - search->precision;
+    c->sure = true;
+    for (; search->ratio > 1 ? *answer <= search->most : *answer >= search->most; *answer *= step, step *= step) {
+        bool yes = false;
+        boil_outcome outcome = search->ask(c, *answer, &yes);
+        if (outcome != BOIL_OK || yes)
+            return outcome;
+    }
+    return BOIL_NO_ROOT;
+}
+
+static boil_outcome opening(opening_case *c, const boil_schedule *s, const boil_bisection *search, double *answer)
 {
     boil_schedule held, brief = {0};
     double no;
-    boil_outcome outcome = boil_holding_schedule(p, s, &held);
+    boil_outcome outcome = boil_holding_schedule(c->plant, s, &held);
     if (outcome == BOIL_OK)
         outcome = boil_holding_brief(&held, c->limit_s, &brief);
-    c->schedule = &brief;
+    c->brief = &brief;
+    c->held = &held;
     if (outcome == BOIL_OK)
         outcome = boil_bisect(search, &no, answer);
+    if (outcome == BOIL_OK)
+        outcome = confirm(search, c, answer);
     boil_schedule_free(&brief);
     boil_schedule_free(&held);
     return outcome;
@@ -214,20 +278,23 @@ static boil_outcome open_by(const boil_plant *p, const boil_schedule *s, capacit
 
 static boil_outcome opens_with_load(void *context, double times, bool *yes)
 {
-    const capacity_case *c = context;
-    boil_schedule s;
-    boil_outcome outcome = boil_load_size_scaled(c->schedule, times, &s);
+    opening_case *c = context;
+    boil_schedule brief, held = {0};
+    boil_outcome outcome = boil_load_size_scaled(c->brief, times, &brief);
     if (outcome == BOIL_OK)
-        outcome = opens(c, c->plant, &s, yes);
-    boil_schedule_free(&s);
+        outcome = boil_load_size_scaled(c->held, times, &held);
+    if (outcome == BOIL_OK)
+        outcome = opens(c, c->plant, &brief, &held, yes);
+    boil_schedule_free(&held);
+    boil_schedule_free(&brief);
     return outcome;
 }
 
 static boil_outcome opens_with_area(void *context, double times, bool *yes)
 {
-    const capacity_case *c = context;
+    opening_case *c = context;
     boil_plant p = boil_load_size_widened(c->plant, times);
-    return opens(c, &p, c->schedule, yes);
+    return opens(c, &p, c->brief, c->held, yes);
 }
 
 boil_outcome boil_load_size_opening_load(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
@@ -235,9 +302,9 @@ boil_outcome boil_load_size_opening_load(const boil_plant *p, const boil_schedul
 {
     if (share == NULL || !boil_check_case(p, s, o) || !(limit_s > 0))
         return BOIL_BAD_INPUT;
-    capacity_case c = case_of(p, s, o, limit_s);
+    opening_case c = {.plant = p, .options = *o, .limit_s = limit_s};
     boil_bisection search = {opens_with_load, &c, 0.9, 0.01, 0.75, 0.02};
-    return open_by(p, s, &c, &search, share);
+    return opening(&c, s, &search, share);
 }
 
 boil_outcome boil_load_size_opening_area(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
@@ -245,7 +312,7 @@ boil_outcome boil_load_size_opening_area(const boil_plant *p, const boil_schedul
 {
     if (times == NULL || !boil_check_case(p, s, o) || !(limit_s > 0))
         return BOIL_BAD_INPUT;
-    capacity_case c = case_of(p, s, o, limit_s);
+    opening_case c = {.plant = p, .options = *o, .limit_s = limit_s};
     boil_bisection search = {opens_with_area, &c, 1.1, 16, 1.3, 0.02};
-    return open_by(p, s, &c, &search, times);
+    return opening(&c, s, &search, times);
 }

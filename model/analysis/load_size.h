@@ -17,6 +17,12 @@ boil_outcome boil_load_size_holds(const boil_plant *p, const boil_schedule *s, c
 boil_outcome boil_load_size_interval_holds(const boil_plant *p, const boil_load *l, const boil_run_options *o, double limit_s,
                                            double interval_s, boil_holding *out);
 
+/* One such load alone, into the steady boil: by all laws. */
+boil_outcome boil_load_size_alone(const boil_plant *p, const boil_load *l, const boil_run_options *o, double limit_s,
+                                  boil_holding *out);
+
+#define BOIL_LOAD_SIZE_LONGEST (12.0 * 3600) /* s: longer intervals are not sought */
+
 /* The shortest time, s, between equal loads for which there is room: of the tank's positions, and of the hand that lowers
    them. */
 double boil_load_size_soonest(const boil_plant *p, const boil_load *l);

@@ -52,13 +52,13 @@ static double vapour_J_kg(const boil_rates_view *v)
 }
 
 /* (1), what is left over of the vapour for water to come in anew. */
-static double makeup(const boil_plant *p, const boil_rates_view *v)
+static double makeup(const boil_rates_view *v, double water_K)
 {
     const boil_rates_surface *s = &v->surface;
     double steam_J_kg = vapour_J_kg(v), e = s->bath.evaporation_kg_s;
     double carried_W = v->heat.calm_W + e * (steam_J_kg - s->bath.vapour_J_kg);
     double back_W = s->condensate_kg_s * (steam_J_kg - s->condensate_J_kg);
-    return fmax(0, (carried_W - back_W) / (steam_J_kg - boil_water_enthalpy(feed_K(p))));
+    return fmax(0, (carried_W - back_W) / (steam_J_kg - boil_water_enthalpy(water_K)));
 }
 
 /* Nothing boils off yet: what heat the rest takes. (2). */
@@ -90,11 +90,24 @@ boil_outcome boil_steady_state_at(const boil_plant *p, double heat_W, boil_stead
         return outcome;
     out->steam_kg_s = v.steam.formed_kg_s;
     out->evaporated_kg_s = v.surface.bath.evaporation_kg_s;
-    out->makeup_kg_s = makeup(p, &v);
+    out->makeup_kg_s = makeup(&v, feed_K(p));
     out->steam_m3_s = (v.steam.formed_kg_s + v.surface.bath.evaporation_kg_s) / steam_kg_m3;
     out->swell_m = v.levels.upper_m - v.levels.still_m;
     out->freeboard_m = p->tank.depth_m - v.levels.upper_m;
     return BOIL_OK;
+}
+
+boil_outcome boil_steady_state_makeup(const boil_plant *p, double heat_W, double water_K, double *makeup_kg_s)
+{
+    boil_initial_state c;
+    boil_rates_view v = {0};
+    double steam_kg_m3;
+    boil_outcome outcome = boil_plant_initial(p, &c);
+    if (outcome == BOIL_OK)
+        outcome = first_moment(p, heat_W, c.boiling_point_K, &v, &steam_kg_m3);
+    if (outcome == BOIL_OK)
+        *makeup_kg_s = makeup(&v, water_K);
+    return outcome;
 }
 
 /* The same mass as at the boil: it stands lower when cold. */

@@ -20,6 +20,10 @@
 #include "boilback.h"
 #include "simulate/run.h"
 
+/* (1) with that heat to the tank, W, and water of that temperature, 273 to 373 K: kg/s. BOIL_OK or why there is no such
+   bath. */
+boil_outcome boil_steady_state_makeup(const boil_plant *p, double heat_W, double water_K, double *makeup_kg_s);
+
 /* The plant as it stands, its own dial, lid and mixer: the first moment of its run. */
 boil_outcome boil_steady_state_first_row(const boil_plant *p, const boil_run_options *o, boil_row *out);
 

@@ -4,12 +4,6 @@
 
 #include "base/constants.h"
 
-double boil_idle_reheat_share(double time_s, double time_constant_s)
-{
-    double n = time_s / time_constant_s;
-    return n > 0 ? -expm1(-n) / n : 1;
-}
-
 double boil_insulation_economic(const boil_wall_insulation *w, double hours_a_year, double heat_price, double thickness_price)
 {
     double year = hours_a_year * 3600 * heat_price * w->conductivity_W_mK * (w->bath_K - w->room_K);

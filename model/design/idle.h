@@ -1,10 +1,6 @@
-/* design/idle.h -- a bath that stands over night, and the insulation around it. SI units. */
+/* design/idle.h -- what to put around a bath that stands hot. SI units. */
 #ifndef BOIL_DESIGN_IDLE_H
 #define BOIL_DESIGN_IDLE_H
-
-/* Heat to cool and reheat over heat to hold, with constant UA: (tau/n)(1 - exp(-n/tau)), n the time, tau = C/UA. Never above 1:
-   a hold saves no fuel. */
-double boil_idle_reheat_share(double time_s, double time_constant_s);
 
 /* What a wall's insulation has to do with. */
 typedef struct {

@@ -2,14 +2,7 @@
 
 #include <math.h>
 
-#include "boilback.h"
 #include "design/published_units.h"
-#include "properties/water.h"
-
-double boil_makeup(double heat_W, double dry_W, double bath_K, double pressure_Pa, double water_K)
-{
-    return fmax(0, heat_W - dry_W) / (boil_steam_enthalpy(bath_K, pressure_Pa) - boil_water_enthalpy(water_K));
-}
 
 double boil_makeup_valve(double flow_m3_s, double pressure_Pa)
 {

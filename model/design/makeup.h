@@ -1,13 +1,6 @@
-/* design/makeup.h -- the water that holds a boiling bath's strength and level, and the valve for it. SI units.
-
-   Steady, what boils out is what goes in, and the heat of dilution does not appear:
-
-       m = (Q - Q_dry)/[h_v(T_bath, p) - h_w(T_water)],    Q_dry what leaves the bath otherwise than as vapour.     (1) */
+/* design/makeup.h -- the valve for the water that holds a boiling bath's strength and level. SI units. */
 #ifndef BOIL_DESIGN_MAKEUP_H
 #define BOIL_DESIGN_MAKEUP_H
-
-/* kg/s, (1); 0 where the heat does not exceed the dry. Bath to 473 K, water 273 to 373 K. */
-double boil_makeup(double heat_W, double dry_W, double bath_K, double pressure_Pa, double water_K);
 
 #define BOIL_MAKEUP_HAND 1.5          /* valve over what is needed, for a trickle set by hand: judgement */
 #define BOIL_MAKEUP_ON_OFF 3.0        /* for a valve that is opened and shut, as the automatic one is */

@@ -138,18 +138,23 @@ boil_outcome boil_holding_by(const boil_holding_case *c, double heat_W, boil_clo
     return BOIL_OK;
 }
 
+const boil_closures boil_holding_laws[BOIL_HOLDING_LAWS] = {BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_LIKELY};
+
+void boil_holding_worsen(boil_holding *out, const boil_holding *other)
+{
+    out->breaks |= other->breaks;
+    out->slowest_s = isnan(other->slowest_s) || isnan(out->slowest_s) ? (double)NAN : fmax(out->slowest_s, other->slowest_s);
+    out->freeboard_min_m = fmin(out->freeboard_min_m, other->freeboard_min_m);
+}
+
 boil_outcome boil_holding_by_others(const boil_holding_case *c, double heat_W, boil_holding *out)
 {
-    static const boil_closures others[] = {BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_LIKELY};
     boil_outcome outcome = BOIL_OK;
-    for (size_t i = 0; i < sizeof others / sizeof others[0] && outcome == BOIL_OK; i++) {
+    for (size_t i = 1; i < BOIL_HOLDING_LAWS && outcome == BOIL_OK; i++) {
         boil_holding other;
-        outcome = boil_holding_by(c, heat_W, others[i], &other);
-        if (outcome != BOIL_OK)
-            return outcome;
-        out->breaks |= other.breaks;
-        out->slowest_s = isnan(other.slowest_s) || isnan(out->slowest_s) ? (double)NAN : fmax(out->slowest_s, other.slowest_s);
-        out->freeboard_min_m = fmin(out->freeboard_min_m, other.freeboard_min_m);
+        outcome = boil_holding_by(c, heat_W, boil_holding_laws[i], &other);
+        if (outcome == BOIL_OK)
+            boil_holding_worsen(out, &other);
     }
     return outcome;
 }

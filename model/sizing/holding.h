@@ -54,6 +54,11 @@ boil_outcome boil_holding_run(const boil_holding_case *c, double heat_W, boil_cl
 boil_holding boil_holding_told(const boil_holding_case *c, const boil_history *h);
 boil_outcome boil_holding_by(const boil_holding_case *c, double heat_W, boil_closures laws, boil_holding *out);
 
+/* Which laws are asked, the grave ones first; and *out told by some laws made as bad as what others say. */
+enum { BOIL_HOLDING_LAWS = 3 };
+extern const boil_closures boil_holding_laws[BOIL_HOLDING_LAWS];
+void boil_holding_worsen(boil_holding *out, const boil_holding *other);
+
 /* By the grave laws, the sudden and the likely ones: all that any breaks, the worst of each number, the end by the grave
    ones. */
 boil_outcome boil_holding_by_all(const boil_holding_case *c, double heat_W, boil_holding *out);

@@ -10,6 +10,9 @@ typedef struct {
     double reheat_s; /* from then to the boil, with the design heat; NaN: not within six hours */
 } sheet_idle;
 
+/* Heats that water is made up at. */
+typedef enum { SHEET_HOLD, SHEET_NEED, SHEET_DESIGN, SHEET_HEATS } sheet_heat_of;
+
 typedef struct {
     const size_answer *size;
     const scenario *scenario;
@@ -17,8 +20,9 @@ typedef struct {
     double need_W, hood_need_W, design_W; /* hood_need_W NaN: no hood, or none whose velocity is known */
     bool hood_beyond;                     /* with the hood's draught no heat does */
     double control_m_s;                   /* of the hood; NaN likewise */
-    double calm_W[2];                     /* lid off, on */
-    double dry_W;                         /* of the calm losses, what is no vapour */
+    double calm_W[2], hold_W[2];          /* lid off, on; hold_W NaN: none was found */
+    double water_K;                       /* of what is made up */
+    double makeup_kg_s[SHEET_HEATS];      /* lid off */
     double vapour_kg_s;                   /* boiled and evaporated with the design heat */
     double rim_m;                         /* least, that leaves the freeboard wanted with the design heat */
     double bed_K;                         /* most that a bed of salt lay hotter than the bath; NaN: none */
@@ -115,8 +119,7 @@ formatted_text sheet_shown(const sheet_row *r, unit_system system); /* "120 / 7.
 
 boil_exhaust_class sheet_class(const scenario *s, double boiling_K); /* as the bath's, or as wished */
 double sheet_fuel_share(const sheet *s); /* of the fuel or current that reaches the bath: as stated, or less by the flue gas */
-double sheet_water_kg_s(const sheet *s, double heat_W); /* makeup with that heat */
-double sheet_air_m3_s(const sheet *s);                  /* of the hood; NaN: none, or none that the tables know */
+double sheet_air_m3_s(const sheet *s);   /* of the hood; NaN: none, or none that the tables know */
 
 void sheet_report(const void *answer, const output *o, FILE *to);
 extern const field sheet_fields[];

@@ -122,7 +122,7 @@ static void replaced_air(sheet *s, double air)
     else
         sheet_put(sheet_add(s, SHEET_HEAT, SHEET_UNREAD, "heat for make-up air in winter"),
                   boil_room_air_heat(air, room->pressure_Pa, fmax(0, room->temperature_K - e->winter_K)));
-    double vapour = fmax(f->vapour_kg_s, sheet_water_kg_s(s, f->design_W));
+    double vapour = fmax(f->vapour_kg_s, f->makeup_kg_s[SHEET_DESIGN]);
     sheet_put(sheet_add(s, SHEET_TEMPERATURE, SHEET_FORMULA, "dew point in the duct, to be drained"),
               boil_room_air_dew_point(air, room->pressure_Pa, room->temperature_K, boil_ambient_vapour_pressure(room), vapour));
 }
@@ -161,21 +161,9 @@ void sheet_exhaust(sheet *s)
         s->rows[i].doubted = doubted;
 }
 
-static double water_K(const sheet *s)
+static double flow(const sheet *s, sheet_heat_of of)
 {
-    double wished = s->facts.scenario->design.water_K;
-    return fmax(273.15, isnan(wished) ? s->facts.plant.ambient.temperature_K : wished);
-}
-
-double sheet_water_kg_s(const sheet *s, double heat_W)
-{
-    const sheet_facts *f = &s->facts;
-    return boil_makeup(heat_W, f->dry_W, f->boiling_K, f->plant.ambient.pressure_Pa, water_K(s));
-}
-
-static double flow(const sheet *s, double heat_W)
-{
-    return sheet_water_kg_s(s, heat_W) / boil_water_density(water_K(s));
+    return s->facts.makeup_kg_s[of] / boil_water_density(s->facts.water_K);
 }
 
 static void valve(sheet *s, const char *what, double flow_m3_s)
@@ -194,14 +182,13 @@ static void valve(sheet *s, const char *what, double flow_m3_s)
 
 void sheet_water(sheet *s)
 {
-    const sheet_facts *f = &s->facts;
     s->group = "WATER";
-    sheet_row *r = sheet_add(s, SHEET_TRICKLE, SHEET_FORMULA, "makeup at calm / need / design");
-    sheet_put(r, flow(s, f->calm_W[0]));
-    sheet_put(r, flow(s, fmax(f->need_W, f->hood_need_W)));
-    sheet_put(r, flow(s, f->design_W));
-    valve(s, "valve by hand, 1.5 x design", BOIL_MAKEUP_HAND * flow(s, f->design_W));
-    valve(s, "valve on/off, 3 x design", BOIL_MAKEUP_ON_OFF * flow(s, f->design_W));
+    sheet_row *r = sheet_add(s, SHEET_TRICKLE, SHEET_FORMULA, "makeup at hold / need / design");
+    sheet_put(r, flow(s, SHEET_HOLD));
+    sheet_put(r, flow(s, SHEET_NEED));
+    sheet_put(r, flow(s, SHEET_DESIGN));
+    valve(s, "valve by hand, 1.5 x design", BOIL_MAKEUP_HAND * flow(s, SHEET_DESIGN));
+    valve(s, "valve on/off, 3 x design", BOIL_MAKEUP_ON_OFF * flow(s, SHEET_DESIGN));
     sheet_say(s, SHEET_WARNING,
               "never a ball valve of a half inch: it lets through a hundred times as much. Air gap by the plumbing code, "
               "and the valve shut while the bath does not boil");

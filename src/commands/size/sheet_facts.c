@@ -82,15 +82,34 @@ static int calm(sheet_facts *f)
         if (lid == 0)
             f->vapour_kg_s = s.steam_kg_s + s.evaporated_kg_s;
     }
-    if (result != BOIL_OK)
-        return result;
-    boil_row row;
-    boil_plant p = calm_plant(f, false), sized;
-    result = boil_heater_size_plant(&p, f->design_W, &sized);
-    if (result == BOIL_OK)
-        result = boil_steady_state_first_row(&sized, &f->size->size->run, &row);
-    if (result == BOIL_OK)
-        f->dry_W = row.wall_W + row.surface_W;
+    return result;
+}
+
+/* Under its lid as without. None that holds is no failure. */
+static int hold(sheet_facts *f)
+{
+    for (int lid = 0; lid < 2; lid++) {
+        boil_plant p = calm_plant(f, lid == 1);
+        int result = boil_steady_state_hold(&p, &f->size->size->run, &f->hold_W[lid]);
+        if (result == BOIL_NO_MEMORY)
+            return result;
+        if (result != BOIL_OK)
+            f->hold_W[lid] = (double)NAN;
+    }
+    return BOIL_OK;
+}
+
+static int made_up(sheet_facts *f)
+{
+    const double heats[SHEET_HEATS] = {[SHEET_HOLD] = fmax(f->calm_W[0], f->hold_W[0]),
+                                       [SHEET_NEED] = fmax(f->need_W, f->hood_need_W),
+                                       [SHEET_DESIGN] = f->design_W};
+    double wished = f->scenario->design.water_K;
+    boil_plant p = calm_plant(f, false);
+    int result = BOIL_OK;
+    f->water_K = fmax(BOIL_ZERO_CELSIUS, isnan(wished) ? f->plant.ambient.temperature_K : wished);
+    for (size_t i = 0; i < SHEET_HEATS && result == BOIL_OK; i++)
+        result = boil_steady_state_makeup(&p, heats[i], f->water_K, &f->makeup_kg_s[i]);
     return result;
 }
 
@@ -197,6 +216,10 @@ int sheet_facts_of(const size_answer *a, sheet_facts *f)
     if (result != BOIL_OK || f->hood_beyond)
         return result;
     result = calm(f);
+    if (result == BOIL_OK)
+        result = hold(f);
+    if (result == BOIL_OK)
+        result = made_up(f);
     for (int lid = 0; lid < 2 && result == BOIL_OK; lid++)
         result = rest(f, lid == 1, &f->idle[lid]);
     return result == BOIL_OK ? worked(f) : result;

@@ -67,8 +67,9 @@ void sheet_heat(sheet *s)
     r = sheet_add(s, SHEET_HEAT, SHEET_RUN, "calm losses, lid off / on");
     sheet_put(r, f->calm_W[0]);
     sheet_put(r, f->calm_W[1]);
-    if (!isnan(f->size->heats.hold_W))
-        sheet_put(sheet_add(s, SHEET_HEAT, SHEET_RUN, "to hold the boil, made up"), f->size->heats.hold_W);
+    r = sheet_add(s, SHEET_HEAT, SHEET_RUN, "to hold the boil, lid off / on");
+    sheet_put(r, f->hold_W[0]);
+    sheet_put(r, f->hold_W[1]);
     own_heat(s);
 }
 
@@ -162,7 +163,7 @@ void sheet_burner(sheet *s)
         r->assumed = true;
     }
     sheet_put(sheet_add(s, SHEET_RATIO, SHEET_FORMULA, "turndown, full fire to what holds"),
-              boil_burner_turndown(f->design_W, fmax(f->calm_W[0], f->size->heats.hold_W)));
+              boil_burner_turndown(f->design_W, fmax(f->calm_W[0], f->hold_W[0])));
     if (f->scenario->exhaust.hood != BOIL_HOOD_NONE && d->draft == DRAFT_ATMOSPHERIC)
         sheet_say(s, SHEET_WARNING,
                   "the hood can pull flue gas into the room: combustion air from outside, and the draft proved "

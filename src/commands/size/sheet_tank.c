@@ -66,7 +66,7 @@ void sheet_standby(sheet *s)
         sheet_put(r, f->idle[lid].end_K);
         sheet_put(sheet_add(s, SHEET_HOUR, SHEET_RUN, " back at the boil after, design heat"), f->idle[lid].reheat_s);
         r = sheet_add(s, SHEET_ENERGY, SHEET_RUN, " hold at the boil / reheat");
-        sheet_put(r, f->calm_W[lid] * idle_s);
+        sheet_put(r, f->hold_W[lid] * idle_s);
         sheet_put(r, f->design_W * f->idle[lid].reheat_s);
     }
     insulation(s);
@@ -177,7 +177,7 @@ static double fuel_year(sheet *s, double hours_s)
     sheet_row *r = sheet_add(s, SHEET_YEAR, SHEET_FORMULA, "fuel, full dial / just enough");
     sheet_put(r, full);
     if (!isnan(f->steel_W))
-        sheet_put(r, fmin(full, (f->calm_W[0] + f->steel_W) / share * hours_s));
+        sheet_put(r, fmin(full, (fmax(f->calm_W[0], f->hold_W[0]) + f->steel_W) / share * hours_s));
     return money(s, "full dial", full * fuel_price(s));
 }
 
@@ -246,7 +246,7 @@ void sheet_year(sheet *s)
         return;
     }
     sheet_put(sheet_add(s, SHEET_HOUR, SHEET_YOURS, "works"), hours_s);
-    double sum = fuel_year(s, hours_s), water = sheet_water_kg_s(s, f->design_W) * hours_s;
+    double sum = fuel_year(s, hours_s), water = f->makeup_kg_s[SHEET_DESIGN] * hours_s;
     sheet_put(sheet_add(s, SHEET_VOLUME, SHEET_FORMULA, "water, with the design heat"), water / boil_water_density(293.15));
     sum += money(s, "water", water_cost(s, water));
     if (isnan(f->drag_out_salts_kg_s))

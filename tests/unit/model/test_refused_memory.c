@@ -208,16 +208,6 @@ static boil_outcome for_recovery(const boil_plant *p, const boil_schedule *s, co
     return boil_heater_size_for_recovery(p, s, o, 60, 0.1, answer);
 }
 
-static boil_outcome below_rim(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *answer)
-{
-    return boil_heater_size_below_rim(p, s, o, 60e3, answer);
-}
-
-static boil_outcome staying_below(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *answer)
-{
-    return boil_heater_size_staying_below(p, s, o, 60e3, answer);
-}
-
 static boil_outcome heaviest(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *answer)
 {
     return boil_load_size_heaviest(p, s, o, 120, answer);
@@ -266,16 +256,6 @@ static boil_outcome pour_rate(const boil_plant *p, const boil_schedule *s, const
 static boil_outcome ask_for_recovery(void)
 {
     return sized(for_recovery);
-}
-
-static boil_outcome ask_below_rim(void)
-{
-    return sized(below_rim);
-}
-
-static boil_outcome ask_staying_below(void)
-{
-    return sized(staying_below);
 }
 
 static boil_outcome ask_heaviest(void)
@@ -358,8 +338,6 @@ TEST_OF(findings, 100)
 TEST_OF(charge, 4)
 TEST_OF(correct, 4)
 TEST_OF(for_recovery, 4)
-TEST_OF(below_rim, 4)
-TEST_OF(staying_below, 4)
 TEST_OF(heaviest, 4)
 TEST_OF(interval, 4)
 TEST_OF(opening_load, 4)
@@ -373,12 +351,11 @@ TEST_OF(least_squares, 100)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(run_says_so),           cmocka_unit_test(findings_says_so),     cmocka_unit_test(charge_says_so),
-        cmocka_unit_test(correct_says_so),       cmocka_unit_test(for_recovery_says_so), cmocka_unit_test(below_rim_says_so),
-        cmocka_unit_test(staying_below_says_so), cmocka_unit_test(heaviest_says_so),     cmocka_unit_test(interval_says_so),
-        cmocka_unit_test(opening_load_says_so),  cmocka_unit_test(opening_area_says_so), cmocka_unit_test(heat_up_says_so),
-        cmocka_unit_test(pour_rate_says_so),     cmocka_unit_test(repeated_says_so),     cmocka_unit_test(sampling_says_so),
-        cmocka_unit_test(least_squares_says_so),
+        cmocka_unit_test(run_says_so),      cmocka_unit_test(findings_says_so),      cmocka_unit_test(charge_says_so),
+        cmocka_unit_test(correct_says_so),  cmocka_unit_test(for_recovery_says_so),  cmocka_unit_test(heaviest_says_so),
+        cmocka_unit_test(interval_says_so), cmocka_unit_test(opening_load_says_so),  cmocka_unit_test(opening_area_says_so),
+        cmocka_unit_test(heat_up_says_so),  cmocka_unit_test(pour_rate_says_so),     cmocka_unit_test(repeated_says_so),
+        cmocka_unit_test(sampling_says_so), cmocka_unit_test(least_squares_says_so),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -5,6 +5,7 @@
 
 #include "support/close.h"
 
+#include "analysis/steady_state.h"
 #include "boilback.h"
 #include "support/cases.h"
 #include "support/shop.h"
@@ -97,7 +98,7 @@ static void test_the_hold_keeps_the_boil(void **state)
 }
 
 /* Losses off, all heat makes vapour of the feed: m = Q/(h_v - h_w), 2757 - 83.9 kJ/kg at 140.6 and 20 degC and 1 atm [steam tables,
-   from memory; 0.3 %]. A factor on what evaporates changes it by less than 1 %: what boils off less evaporates more. */
+   from memory; 0.3 %]; a kilogram of water holds 100.2 kJ at 23.9 degC and 419.1 at 100. A factor on what evaporates changes it by less than 1 %: what boils off less evaporates more. */
 static void test_makeup_is_heat_over_vapour(void **state)
 {
     (void)state;
@@ -105,6 +106,10 @@ static void test_makeup_is_heat_over_vapour(void **state)
     boil_steady_state c, as_much;
     assert_int_equal(boil_steady_state_at(&p, 30e3, &c), BOIL_OK);
     assert_close(c.makeup_kg_s, 30e3 / (2757e3 - 83.9e3), 3e-3, 0);
+    double cold, warm;
+    assert_int_equal(boil_steady_state_makeup(&open, 60e3, 297.05, &cold), BOIL_OK);
+    assert_int_equal(boil_steady_state_makeup(&open, 60e3, 373.15, &warm), BOIL_OK);
+    assert_close(warm / cold, (2757 - 100.2) / (2757 - 419.1), 2e-3, 0);
     assert_int_equal(boil_steady_state_at(&open, 60e3, &c), BOIL_OK);
     open.losses.evaporation_factor = 0.5;
     assert_int_equal(boil_steady_state_at(&open, 60e3, &as_much), BOIL_OK);

@@ -1,19 +1,10 @@
-/* A bath over night, and what is around it. */
+/* What is put around a bath that stands hot. */
 #include "support/close.h"
 
 #include "design/idle.h"
 #include "design/published_units.h"
 
 static const boil_wall_insulation wall = {0.070, 10, 413.7, 297.04};
-
-static void a_hold_never_saves_heat(void **state)
-{
-    (void)state;
-    assert_true(boil_idle_reheat_share(0, 3600) == 1);
-    for (double n = 1; n < 1e7; n *= 1.5)
-        assert_true(boil_idle_reheat_share(n, 1.9e5) < 1 && boil_idle_reheat_share(n, 1.9e5) > 0);
-    assert_close(boil_idle_reheat_share(100, 1e-3), 1e-5, 1e-9, 0);
-}
 
 /* 2000 h, 10 $/MBtu at 60 %, 254 $ a m2, m and year: 2.1 in; without a price nothing pays. */
 static void insulation_pays_as_worked_out(void **state)
@@ -43,7 +34,6 @@ static void insulation_keeps_hands_whole(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(a_hold_never_saves_heat),
         cmocka_unit_test(insulation_pays_as_worked_out),
         cmocka_unit_test(insulation_keeps_hands_whole),
     };

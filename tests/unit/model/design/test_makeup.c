@@ -1,4 +1,4 @@
-/* Water in: how much, and through what valve; and what goes to the rinse. */
+/* Water in, through what valve; and what goes to the rinse. */
 #include "support/close.h"
 
 #include "design/makeup.h"
@@ -6,18 +6,6 @@
 #include "design/rinse.h"
 
 static const double gallon_hour = 3.785411784e-3 / 3600;
-
-/* Steam at 140.6 degC and 98 kPa has 2757 kJ/kg, water at 23.9 degC 100.2 (IAPWS): 172.3 kBtu/h of which 7 % are dry boil 63.6 kg/h. */
-static void makeup_is_what_the_heat_boils(void **state)
-{
-    (void)state;
-    const double heat = 172.3 * BOIL_KBTU_H, bath = 413.75;
-    assert_close(boil_makeup(heat, 0.07 * heat, bath, 98e3, 297.05) * 3600, 63.6, 0.003, 0);
-    assert_true(boil_makeup(heat, heat, bath, 98e3, 297.05) == 0);
-    assert_true(boil_makeup(heat, 2 * heat, bath, 98e3, 297.05) == 0);
-    const double warm = boil_makeup(heat, 0, bath, 98e3, 373.15) / boil_makeup(heat, 0, bath, 98e3, 297.05);
-    assert_close(warm, 1.136, 0.002, 0);
-}
 
 /* NFPA 291 (from memory): 2.5 in, 10 psi, coefficient 1: 590 gpm. */
 static void a_hole_lets_through_what_the_standard_says(void **state)
@@ -56,7 +44,6 @@ static void rinses_are_never_short_of_the_exact_flow(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(makeup_is_what_the_heat_boils),
         cmocka_unit_test(a_hole_lets_through_what_the_standard_says),
         cmocka_unit_test(rinses_are_never_short_of_the_exact_flow),
     };
