@@ -49,13 +49,17 @@ anew() { # a folder as it is before
     for name in out.csv out.html out.svg; do echo before >"$work/here/$name"; done
 }
 
-# Words are the command's own, and hold no blanks: they are split here.
+# Words are the command's own, and hold no blanks: they are split here. What it says goes through a pipe, which no limit of a file's
+# length cuts off.
 go() { # NAME=value for the faults, command: what it says into $work/said, how it ends into $ended
     anew
     # shellcheck disable=SC2086
-    (cd "$work/here" && TMPDIR=$work/tmp && export TMPDIR && exec env $1 LD_PRELOAD="$shim" "$program" $2) \
-        >"$work/stdout" 2>"$work/said" </dev/null
-    ended=$?
+    (
+        cd "$work/here" && TMPDIR=$work/tmp && export TMPDIR || exit
+        env $1 LD_PRELOAD="$shim" "$program" $2 2>&1 >"$work/stdout" </dev/null
+        echo $? >"$work/ended"
+    ) 2>/dev/null | cat >"$work/said"
+    read -r ended <"$work/ended"
 }
 
 keep() { # as the reference
