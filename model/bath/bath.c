@@ -230,7 +230,8 @@ boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool 
     y[BOIL_STATE_SENSOR] = y[BOIL_STATE_HEAT_SENSOR] = charge.temperature_K;
     *hot = charge.temperature_K >= charge.boiling_point_K - 1e-9;
     float_water(b, &p->afloat, y);
-    b->fire_wanted = b->fire_lit = *hot && charge.temperature_K < boil_heat_control_out(&p->heat_control, b->heat_set_K);
+    double out_K = boil_heat_control_out(&p->heat_control, b->heat_set_K);
+    b->fire_wanted = b->fire_lit = *hot && charge.temperature_K < out_K - BOIL_BATH_READING_K;
     y[BOIL_STATE_HEATER_OUTPUT] =
         *hot ? boil_heater_output(&p->heater, boil_bath_fire(b, charge.temperature_K), charge.temperature_K) : 0;
     return BOIL_OK;

@@ -173,6 +173,8 @@ boil_outcome boil_bath_fill(boil_bath *b, const boil_plant *p, double y[], bool 
 void boil_bath_free(boil_bath *b);
 
 void boil_bath_set_draught(boil_bath *b, double draught_m_s); /* of the air over it */
+/* So near, K, a reading has reached the threshold of a control: a bath may begin right at one, and rounding must not decide there. */
+#define BOIL_BATH_READING_K 1e-6
 
 /* Share of full fire that dial, control and cut-offs ask for, the control's thermometer reading so much: 0 to 1. */
 double boil_bath_fire(const boil_bath *b, double sensor_K);

@@ -39,10 +39,10 @@ void boil_recorder_restart(boil_recorder *r)
 {
     r->temperature.count = r->level.count = r->steam.count = 0;
     r->step = (boil_recorder_step){.near = NULL};
+    r->inside = (boil_extreme){NEVER, NEVER};
 }
 
-/* Add a value; gives the extreme just passed, if one lies at the middle of the last three, else the value itself. */
-static double turning(boil_recorder_turn *w, double t, double x)
+static void note(boil_recorder_turn *w, double t, double x)
 {
     if (w->count == 3) {
         w->time_s[0] = w->time_s[1];
@@ -53,6 +53,12 @@ static double turning(boil_recorder_turn *w, double t, double x)
     }
     w->time_s[w->count] = t;
     w->value[w->count++] = x;
+}
+
+/* Add a value; gives the extreme just passed, if one lies at the middle of the last three, else the value itself. */
+static double turning(boil_recorder_turn *w, double t, double x)
+{
+    note(w, t, x);
     if (w->count < 3)
         return x;
     double a = w->time_s[0] - w->time_s[1], b = t - w->time_s[1];
@@ -68,7 +74,14 @@ static boil_recorder_peak peaks_of(boil_recorder *r, double t, const boil_bath *
     double T = turning(&r->temperature, t, v->solution.temperature_K);
     boil_overflow_pool pool = {b->area_m2, r->plant->tank.depth_m, v->levels.still_m, v->pool.vapour_kg_m3};
     boil_recorder_peak p = {.coolest_K = fmin(T, v->solution.temperature_K), .hottest_K = fmax(T, v->solution.temperature_K)};
-    p.level_m = fmax(v->levels.upper_m, turning(&r->level, t, v->levels.upper_m));
+    note(&r->level, t, v->levels.upper_m);
+    p.level_m = v->levels.upper_m;
+    p.level_s = t;
+    if (r->inside.value > p.level_m) {
+        p.level_m = r->inside.value;
+        p.level_s = r->inside.time_s;
+    }
+    r->inside = (boil_extreme){NEVER, NEVER};
     p.steam_kg_s = fmax(v->steam.formed_kg_s, turning(&r->steam, t, v->steam.formed_kg_s));
     p.steam_more_than =
         p.steam_kg_s > 2 * boil_overflow_critical_steam_rate(&pool, &r->plant->pool, v->pool.drift_velocity_m_s);
@@ -135,6 +148,7 @@ static double row_left(const boil_recorder *r, const boil_bath *b, const boil_ra
 static boil_row row_of(const boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v)
 {
     double evaporated = v->surface.bath.evaporation_kg_s + v->layer_vapour.evaporated_kg_s;
+    double steam = fmax(0, v->steam.formed_kg_s); /* what a dying boil condenses (bath/modes.h) is none that forms */
     return (boil_row){.time_s = t,
                       .boiling = b->boiling,
                       .temperature_K = v->solution.temperature_K,
@@ -144,8 +158,8 @@ static boil_row row_of(const boil_recorder *r, double t, const boil_bath *b, con
                       .naoh_kg = y[BOIL_STATE_BATH_NAOH],
                       .nano3_kg = y[BOIL_STATE_BATH_NANO3],
                       .nano2_kg = y[BOIL_STATE_BATH_NANO2],
-                      .steam_kg_s = v->steam.formed_kg_s,
-                      .vented_kg_s = v->steam.formed_kg_s + evaporated + v->layer_vapour.boiled_kg_s,
+                      .steam_kg_s = steam,
+                      .vented_kg_s = steam + evaporated + v->layer_vapour.boiled_kg_s,
                       .evaporated_kg_s = evaporated,
                       .heater_W = v->heater.heat_W,
                       .wall_W = v->surface.wall_W,

@@ -95,8 +95,8 @@ static void watch_extremes(boil_recorder *r, double t, const boil_bath *b, const
     double depth = r->plant->tank.depth_m;
     if (!(peak->level_m <= s->level_max_m.value))
         s->swell_spread_m = v->levels.upper_m - v->levels.lower_m;
-    highest(&s->level_max_m, peak->level_m, t);
-    lowest(&s->freeboard_min_m, depth - peak->level_m, t);
+    highest(&s->level_max_m, peak->level_m, peak->level_s);
+    lowest(&s->freeboard_min_m, depth - peak->level_m, peak->level_s);
     lowest(&s->still_level_min_m, v->levels.still_m, t);
     highest(&s->steam_peak_kg_s, peak->steam_kg_s, t);
     s->steam_more_than = s->steam_more_than || peak->steam_more_than;

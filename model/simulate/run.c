@@ -75,7 +75,7 @@ static boil_outcome begin(boil_simulation *r)
     r->evaluated = false;
     const boil_water_control *c = &r->plant.control;
     if (outcome == BOIL_OK && c->mode == BOIL_WATER_CONTROL_ON_OFF &&
-        r->view.control.sensor_K >= c->set_point_K + c->differential_K / 2)
+        r->view.control.sensor_K >= c->set_point_K + c->differential_K / 2 - BOIL_BATH_READING_K)
         outcome = boil_simulation_decide_valve(r);
     return outcome;
 }

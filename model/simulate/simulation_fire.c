@@ -10,9 +10,9 @@
 static void decide(boil_bath *b, double sensor_K)
 {
     const boil_heat_control *c = &b->plant->heat_control;
-    if (b->fire_wanted && sensor_K >= boil_heat_control_out(c, b->heat_set_K))
+    if (b->fire_wanted && sensor_K >= boil_heat_control_out(c, b->heat_set_K) - BOIL_BATH_READING_K)
         b->fire_wanted = false;
-    else if (!b->fire_wanted && sensor_K <= boil_heat_control_lights(c, b->heat_set_K))
+    else if (!b->fire_wanted && sensor_K <= boil_heat_control_lights(c, b->heat_set_K) + BOIL_BATH_READING_K)
         b->fire_wanted = true;
 }
 
@@ -28,7 +28,7 @@ void boil_simulation_settle_fire(boil_simulation *r)
     boil_bath *b = &r->bath;
     const boil_heat_control *c = &r->plant.heat_control;
     double sensor_K = r->view.heater.sensor_K;
-    if (c->high_limit_K > 0 && !b->high_limit_out && sensor_K > c->high_limit_K)
+    if (c->high_limit_K > 0 && !b->high_limit_out && sensor_K >= c->high_limit_K - BOIL_BATH_READING_K)
         boil_simulation_trip(r);
     if (b->heat_controlled)
         decide(b, sensor_K);

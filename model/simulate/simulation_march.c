@@ -60,7 +60,7 @@ static double size_near(double least, double share, double there, double toleran
    flutter; it takes no part in mass or energy. */
 void boil_simulation_size_step(boil_simulation *r)
 {
-    const double layer_least = 2e-8, layer_share = 1e-4, steam_least = 1e-7, steam_share = 2e-4, steam_most = 3;
+    const double layer_least = 2e-8, layer_share = 1e-4, steam_least = 1e-9, steam_share = 2e-4, steam_most = 3;
     double mass = r->history.summary.bath_mass_start_kg, full = r->view.solution.volume_m3 * r->view.pool.vapour_kg_m3;
     double off = r->options.tolerance, *s = r->size;
     s[BOIL_STATE_LAYER_MASS] = fmin(0.1 * mass, size_near(layer_least * mass, layer_share, r->y[BOIL_STATE_LAYER_MASS], off));

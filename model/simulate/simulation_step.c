@@ -100,7 +100,8 @@ boil_outcome boil_simulation_settle_mode(boil_simulation *r)
     double rounding = boil_simulation_steam_rounding(r);
     double spare_kg_s = r->view.steam.if_boiling_kg_s - r->view.steam.at_once_kg_s;
     bool at_boil = r->view.solution.temperature_K >= boil_modes_boils_from(&r->view) - 1e-8;
-    bool boiling = r->bath.boiling ? spare_kg_s >= -rounding : at_boil && spare_kg_s > rounding;
+    bool boiling =
+        r->bath.boiling ? spare_kg_s >= -rounding - boil_modes_condenses(&r->view) : at_boil && spare_kg_s > rounding;
     return boiling == r->bath.boiling ? BOIL_OK : change_mode(r, boiling);
 }
 
@@ -221,8 +222,10 @@ static boil_outcome record_step(boil_simulation *r, const boil_rates_view *befor
         memcpy(r->y_before, r->record.unknowns, r->unknowns * sizeof(double));
         outcome = record(r, t, r->y_before, &inside);
     }
-    if (outcome == BOIL_OK)
-        outcome = record(r, r->t, r->y, &r->view);
+    if (outcome != BOIL_OK)
+        return outcome;
+    boil_recorder_look_inside(&r->record, &r->bath, before, &r->view);
+    outcome = record(r, r->t, r->y, &r->view);
     return outcome == BOIL_OK ? boil_recorder_rows(&r->record, &r->bath) : outcome;
 }
 

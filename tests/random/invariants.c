@@ -80,6 +80,9 @@ static void rim(trial *t)
         const boil_row *r = &t->h.rows[i];
         if (r->freeboard_m < -1e-9 && (over == NULL || over->time_s > r->time_s + 1e-9))
             BROKEN(t, HOLDS_RIM, "row at %.0f s lies %.3g m over the rim, no such finding by then", r->time_s, -r->freeboard_m);
+        if (r->level_m > s->level_max_m.value * (1 + 1e-8))
+            BROKEN(t, HOLDS_RIM, "row at %.0f s lies %.3g m above the highest level, of %.1f s", r->time_s,
+                   r->level_m - s->level_max_m.value, s->level_max_m.time_s);
         if (!(r->water_kg >= 0) || !(r->layer_kg >= 0) || !isfinite(r->temperature_K) || !isfinite(r->level_m))
             BROKEN(t, HOLDS_SOUND, "row at %.0f s: water %g kg, layer %g kg, %g K, level %g m", r->time_s, r->water_kg,
                    r->layer_kg, r->temperature_K, r->level_m);

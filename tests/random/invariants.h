@@ -10,7 +10,7 @@ typedef enum {
     HOLDS_RUN,     /* it can be carried out, and ends in one of the ways that are no failure */
     HOLDS_CLOSED,  /* what came in, went out and is there: to 1e-9 */
     HOLDS_SOUND,   /* nothing is infinite, and no mass, flow or time below zero */
-    HOLDS_RIM,     /* no level over the rim without a finding that says so, by then */
+    HOLDS_RIM,     /* no level over the rim without a finding that says so, by then; none above the highest */
     HOLDS_HEAT,    /* more heat lengthens no recovery */
     HOLDS_LOAD,    /* a heavier load shortens none */
     HOLDS_UNITS,   /* other units ... */

@@ -1,0 +1,112 @@
+/* A boil that dies while water is stirred into it, a level that is highest between two steps, and a control that finds its bath right
+   at a threshold: what is told of them is the run's, not its steps' nor its rounding's. Against the same run by other steps, down to
+   short explicit ones of many digits, and against rows of the trace. */
+#include <gsl/gsl_errno.h>
+#include <string.h>
+
+#include "support/close.h"
+
+#include "support/cases.h"
+
+static boil_run_options by(double tolerance)
+{
+    boil_run_options o = boil_run_options_default();
+    o.tolerance = tolerance;
+    return o;
+}
+
+static boil_action water(double time_s, double mass_kg, double over_s)
+{
+    boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_WATER};
+    a.is.water.mass_kg = mass_kg;
+    a.is.water.over_s = over_s;
+    a.is.water.temperature_K = CELSIUS(20);
+    return a;
+}
+
+static boil_action out(double time_s)
+{
+    boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_HEAT};
+    a.is.heat.order = BOIL_HEAT_TURN;
+    a.is.heat.dial = 0;
+    return a;
+}
+
+/* The fire goes out under a slow pour: what forms comes to be the small difference of the heat left and of what the water takes, and
+   the steam that stirs it is as little. */
+static void a_boil_dies_once(void **state)
+{
+    (void)state;
+    const double tolerances[] = {1e-4, 1e-5, 1e-6, 1e-7};
+    const boil_action acts[] = {water(60, 24, 600), out(120)};
+    boil_plant p = open_plant(60e3);
+    p.charge.value = CELSIUS(113); /* weak: cold water quenches it */
+    p.heater.lag_s = 60;
+    boil_run_options plain = by(1e-8);
+    plain.plain_steps = true;
+    boil_history exact = run_actions(&p, 600, &plain, acts, 2);
+    for (size_t i = 0; i < sizeof tolerances / sizeof tolerances[0]; i++) {
+        boil_run_options o = by(tolerances[i]);
+        boil_history h = run_actions(&p, 600, &o, acts, 2);
+        print_message("  at %.0e: %zu changes, lost at %.3f s\n", tolerances[i], h.mode_changes, h.quiet[0].start_s);
+        assert_int_equal(h.mode_changes, exact.mode_changes);
+        assert_close(h.quiet[0].start_s, exact.quiet[0].start_s, 0, 0.05);
+        boil_history_free(&h);
+    }
+    assert_int_equal(exact.mode_changes, 1);
+    boil_history_free(&exact);
+}
+
+/* Dry salt quenches the boil and then lets it come back: the level has its crest within a long step. */
+static void no_row_stands_above_the_highest_level(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(90e3);
+    boil_action salts = {.time_s = 60, .kind = BOIL_ACTION_SALTS};
+    salts.is.salts.mass_kg = 10;
+    salts.is.salts.over_s = 60;
+    salts.is.salts.temperature_K = CELSIUS(20);
+    memcpy(salts.is.salts.blend, p.charge.blend, sizeof p.charge.blend);
+    boil_run_options o = by(1e-5);
+    boil_history untraced = run_actions(&p, 900, &o, &salts, 1);
+    o.row_interval_s = 0.25;
+    boil_history h = run_actions(&p, 900, &o, &salts, 1);
+    const boil_extreme *most = &h.summary.level_max_m;
+    size_t highest = 0;
+    for (size_t i = 0; i < h.rows_count; i++)
+        highest = h.rows[i].level_m > h.rows[highest].level_m ? i : highest;
+    print_message("  highest %.9f m at %.3f s, of the rows %.9f m at %.3f s\n", most->value, most->time_s,
+                  h.rows[highest].level_m, h.rows[highest].time_s);
+    assert_true(h.rows[highest].level_m <= most->value * (1 + 1e-8));
+    assert_close(h.rows[highest].time_s, most->time_s, 0, 0.25);
+    assert_true(untraced.summary.level_max_m.value == most->value);
+    boil_history_free(&untraced);
+    boil_history_free(&h);
+}
+
+/* It boils where its thermostat puts the fire out, to some roundings either way. */
+static void rounding_does_not_light_a_fire(void **state)
+{
+    (void)state;
+    boil_run_options o = by(1e-5);
+    for (int roundings = -4; roundings <= 4; roundings++) {
+        boil_plant p = open_plant(9e3);
+        p.heat_control.mode = BOIL_HEAT_CONTROL_THERMOSTAT;
+        p.heat_control.differential_K = 4;
+        p.heat_control.set_point_K = CELSIUS(138.5) + roundings * 1e-10;
+        boil_history h = run_actions(&p, 300, &o, NULL, 0);
+        assert_true(h.summary.heater_total_J < 9e3 * 60);
+        boil_history_free(&h);
+    }
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(a_boil_dies_once),
+        cmocka_unit_test(no_row_stands_above_the_highest_level),
+        cmocka_unit_test(rounding_does_not_light_a_fire),
+    };
+    gsl_set_error_handler_off();
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
