@@ -125,9 +125,7 @@ static void join(boil_finding *had, const boil_finding *more)
     if (is_graver(more, had))
         *had = *more;
     had->count = old.count + more->count;
-    had->outside_s = isnan(old.outside_s)     ? more->outside_s
-                     : isnan(more->outside_s) ? old.outside_s
-                                              : old.outside_s + more->outside_s;
+    had->outside_s = old.outside_s + more->outside_s; /* both known, or neither */
     for (int i = 0; i < BOIL_SEVERITIES; i++)
         had->grades[i].from_s = fmin(old.grades[i].from_s, more->grades[i].from_s);
     had->time_s = isnan(had->time_s) ? had->time_s : had->grades[had->severity].from_s;

@@ -296,7 +296,13 @@ static void low_freeboard_is_told_unless_it_is_gone(void **state)
     f = hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "freeboard-low");
     assert_true(f.severity == BOIL_SEVERITY_WARNING && f.value == 0.048 && f.time_s == 222 && f.worst_s == 222);
     assert_grade(&m, "freeboard-low", BOIL_SEVERITY_CAUTION); /* not of the likely run */
-    watch(&m, BOIL_WATCH_FREEBOARD, 0.8, 700);                /* which did worse */
+    m.history.quiet_count = 2;                                /* of two that leave as much the first is told */
+    m.quiet[1] = m.quiet[0];
+    m.quiet[1].left_s = 333;
+    assert_true(hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "freeboard-low").worst_s == 222);
+    watch(&m, BOIL_WATCH_FREEBOARD, 1 - 0.048 / 0.15, 700); /* the run did as much itself */
+    assert_true(hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "freeboard-low").worst_s == 700);
+    watch(&m, BOIL_WATCH_FREEBOARD, 0.8, 700); /* which did worse */
     f = hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "freeboard-low");
     assert_true(f.worst_s == 700);
     assert_close(f.value, 0.03, 1e-12, 0);

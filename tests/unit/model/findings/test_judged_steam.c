@@ -40,8 +40,8 @@ static void water_on_a_bath_not_too_warm_to_bail_comes_off_first(void **state)
     hand_made_begin(&m);
     watch(&m, BOIL_WATCH_LAYER, 0.7, 0);
     m.plant.heater.dial = 0;
-    const double at_K[] = {338, 339.5, 338}, afloat_kg[] = {5, 5, 0}; /* 150 degF: case/grading.c */
-    for (int i = 0; i < 3; i++) {
+    const double at_K[] = {338, 338.7, 339.5, 338}, afloat_kg[] = {5, 5, 5, 0}; /* 150 degF: case/grading.c */
+    for (int i = 0; i < 4; i++) {
         m.plant.charge.temperature_K = at_K[i];
         m.plant.afloat = (boil_water_afloat){afloat_kg[i], 293};
         boil_finding f = hand_made_find(&m, "water-layer");
@@ -134,13 +134,16 @@ static void what_floats_counts_as_a_surge_where_it_only_may_be_so(void **state)
     m.quiet[0] =
         (boil_quiet_result){.left_m = 0.049, .left_s = 480, .surge_kg_s = 0.04, .may_overflow_s = UNKNOWN, .end_s = 500};
     m.quiet[1] = m.quiet[0];
-    m.quiet[1].left_m = 0.05;
+    m.quiet[1].left_m = 0.15 / 3;
     m.quiet[1].surge_kg_s = 0.09;
     watch(&m, BOIL_WATCH_SURGE, 2.5, 640);
     assert_grade(&m, "steam-surge", BOIL_SEVERITY_NOTICE);
     boil_finding f = hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "steam-surge");
     assert_true(f.severity == BOIL_SEVERITY_WARNING && f.time_s == 480 && f.worst_s == 480);
     assert_close(f.value, 1 + 0.04 / 0.01, 1e-12, 0);
+    watch(&m, BOIL_WATCH_SURGE, 1 + 0.04 / 0.01, 640); /* the run did as much itself */
+    assert_true(hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "steam-surge").worst_s == 640);
+    watch(&m, BOIL_WATCH_SURGE, 2.5, 640);
     assert_int_equal(hand_made_possible(&m, BOIL_CLOSURES_LIKELY, "steam-surge").severity, BOIL_SEVERITIES);
     m.quiet[1].left_m = 0.048; /* worse, and later */
     m.quiet[1].left_s = 481;
@@ -229,7 +232,7 @@ static void a_valve_that_runs_on_a_quiet_bath_is_found(void **state)
     assert_grade(&m, "control-on-quiet-bath", BOIL_SEVERITY_CAUTION);
     m.history.quiet_count = 1;
     m.quiet[0].end_s = 100;
-    m.quiet[0].left_m = 0.1;
+    m.quiet[0].left_m = 0.15 * 2 / 3;
     assert_grade(&m, "control-on-quiet-bath", BOIL_SEVERITY_CAUTION);
     m.quiet[0].left_m = 0.0999;
     assert_grade(&m, "control-on-quiet-bath", BOIL_SEVERITY_WARNING);
