@@ -201,6 +201,8 @@ const char *boil_plant_problem(const boil_plant *p)
             return more[i];
     if (!(p->elevation_factor >= 0.85 && p->elevation_factor <= 1.10))
         return "elevation factor must be between 0.85 and 1.10";
+    if (!(p->dilution_factor >= 0.85 && p->dilution_factor <= 1.10))
+        return "dilution factor must be between 0.85 and 1.10";
     return NULL;
 }
 
