@@ -84,7 +84,10 @@ is_sound() { # name, command...
 
 fails_unit() { # test
     grep -Fqx -- "$1" "$work/out" && return 1
-    if [ ! -e "build/$1" ]; then make_it "build/$1" || { cat "$work/build.log" >&2; return 1; }; fi
+    if ! grep -Fqx -- "$1" "$work/made"; then
+        make_it "build/$1" || { cat "$work/build.log" >&2; return 1; }
+        echo "$1" >>"$work/made"
+    fi
     # shellcheck disable=SC2086 # one word a library
     $link "build/$1.o" "$work/mutant.o" "$made/parts.a" build/libboilback.a $libraries -lcmocka -o "$work/test" || return 1
     ! within "$work/test" && is_sound "$1" within "build/$1"
@@ -143,6 +146,7 @@ link="$(variable CC) -s"
 libraries=$(variable LDLIBS)
 rm -f "$made/parts.a"
 find build/src -name '*.o' -not -name main.o -not -path 'build/src/manual/*' | LC_ALL=C sort | xargs ar rcs "$made/parts.a"
+: >"$work/made"
 : >"$work/sound"
 : >"$work/out"
 # shellcheck disable=SC2046 # one word a file
