@@ -1,0 +1,249 @@
+/* unit/model/findings/test_run_set.c -- which runs a case is judged by: those that model/boilback.h says, beside the likely one; and
+   which moments are kept to set off what floats. */
+#include <gsl/gsl_errno.h>
+#include <string.h>
+
+#include "support/close.h"
+
+#include "case/closures.h"
+#include "findings/run_set.h"
+#include "findings/trigger.h"
+#include "support/cases.h"
+
+#define MOST_ACTIONS 3
+
+static boil_run_set set_of(const boil_plant *p, const boil_run_options *o, double duration_s, const boil_action *actions,
+                           size_t count)
+{
+    boil_run_set set;
+    boil_schedule s;
+    boil_schedule_init(&s, duration_s);
+    for (size_t i = 0; i < count; i++)
+        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
+    assert_int_equal(boil_run_set_of(p, &s, o, &set), BOIL_OK);
+    boil_schedule_free(&s);
+    return set;
+}
+
+static size_t count_of(const boil_run_set *set, boil_closures c)
+{
+    size_t count = 0;
+    for (size_t i = 0; i < set->count; i++)
+        count += set->other[i].closures == c;
+    return count;
+}
+
+static const boil_run_of_set *first_of(const boil_run_set *set, boil_closures c)
+{
+    for (size_t i = 0; i < set->count; i++)
+        if (set->other[i].closures == c)
+            return &set->other[i];
+    return NULL;
+}
+
+static boil_plant shallow_plant(void)
+{
+    boil_plant p = open_plant(34e3);
+    p.tank.depth_m = 0.86;
+    return p;
+}
+
+static boil_action load_of(double time_s, double kg)
+{
+    boil_action a = plate_action(time_s, kg / 22.68);
+    a.is.load.coefficient_W_m2K = 0;
+    a.is.load.immersed_s = 1200;
+    a.is.load.lowering_s = 10;
+    return a;
+}
+
+/* Nothing floats and nothing hangs on mixing: the likely run, the wide drift, and two grave ones. */
+static void a_calm_bath_is_judged_by_four_runs(void **state)
+{
+    (void)state;
+    boil_plant p = shallow_plant();
+    boil_run_options o = coarse();
+    boil_run_set set = set_of(&p, &o, 120, NULL, 0);
+    const boil_closures made[] = {BOIL_CLOSURES_LIKELY_WIDE, BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_SUDDEN};
+    assert_int_equal(set.count, 3);
+    for (size_t i = 0; i < 3; i++) {
+        assert_int_equal(set.other[i].closures, made[i]);
+        assert_true(isnan(set.other[i].let_go_s) && !set.other[i].continued && !set.other[i].refused);
+        assert_int_equal(set.other[i].history.rows_count, 0);
+    }
+    boil_run_set_free(&set);
+}
+
+/* Cut while the water floats: what may be grave goes on beyond the end and does nothing more then, mild and wide ones do not. */
+static void a_run_cut_while_water_floats_goes_on(void **state)
+{
+    (void)state;
+    boil_plant p = shallow_plant();
+    boil_run_options o = coarse();
+    boil_action actions[MOST_ACTIONS] = {load_of(300, 40), two_gallons_action(330, 60), two_gallons_action(450, 60)};
+    boil_run_set set = set_of(&p, &o, 400, actions, MOST_ACTIONS);
+    const boil_closures further[] = {BOIL_CLOSURES_LIKELY, BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_SUDDEN_3,
+                                     BOIL_CLOSURES_SUDDEN_8};
+    assert_close(set.likely.end_s, 400, 1e-12, 0);
+    for (size_t i = 0; i < sizeof further / sizeof further[0]; i++) {
+        const boil_run_of_set *r = first_of(&set, further[i]);
+        assert_non_null(r);
+        assert_true(r->continued && r->history.end_s > 400);
+        assert_int_equal(r->history.additions_count, 1);
+    }
+    const boil_run_of_set *wide = first_of(&set, BOIL_CLOSURES_LIKELY_WIDE);
+    assert_true(!wide->continued && wide->history.end_s == 400);
+    assert_true(first_of(&set, BOIL_CLOSURES_MILD) == NULL || !first_of(&set, BOIL_CLOSURES_MILD)->continued);
+    size_t triggers = count_of(&set, BOIL_CLOSURES_TRIGGER);
+    assert_true(triggers > 0 && triggers <= BOIL_TRIGGERS);
+    for (size_t i = 0; i < set.count; i++)
+        if (set.other[i].closures == BOIL_CLOSURES_TRIGGER) {
+            assert_true(set.other[i].let_go_s >= 330);
+            assert_true(set.other[i].history.end_s <= set.other[i].let_go_s + 60 + 1e-6); /* for a minute */
+            assert_int_equal(set.other[i].history.additions_count, 1);
+        }
+    boil_run_set_free(&set);
+}
+
+/* A load put into the quiet at the end is reason enough to see the boil come back; the one that stilled it is none. */
+static void what_met_a_quiet_bath_is_followed_to_its_boil(void **state)
+{
+    (void)state;
+    boil_plant p = shallow_plant();
+    boil_run_options o = coarse();
+    boil_action loads[2] = {load_of(300, 60), load_of(315, 5)};
+    boil_run_set alone = set_of(&p, &o, 340, loads, 1);
+    assert_true(alone.likely.quiet_count == 1 && isnan(alone.likely.quiet[0].end_s));
+    assert_null(first_of(&alone, BOIL_CLOSURES_LIKELY));
+    boil_run_set_free(&alone);
+    boil_run_set met = set_of(&p, &o, 340, loads, 2);
+    assert_non_null(first_of(&met, BOIL_CLOSURES_LIKELY));
+    assert_int_equal(count_of(&met, BOIL_CLOSURES_SUDDEN_8), 0);
+    boil_run_set_free(&met);
+    p.charge.temperature_K = CELSIUS(100);
+    boil_run_set cold = set_of(&p, &o, 60, NULL, 0);
+    assert_null(first_of(&cold, BOIL_CLOSURES_LIKELY));
+    assert_int_equal(cold.likely.quiet_count, 1);
+    boil_run_set_free(&cold);
+}
+
+/* A bath that foams is judged by the usual drift as well, in its grave runs; one that lets steam go quickly in its likely one. */
+static void another_drift_is_held_against_the_usual(void **state)
+{
+    (void)state;
+    const double usual = boil_swell_default().drift, drifts[] = {0.8 * usual, usual, 1.1 * usual};
+    for (int i = 0; i < 3; i++) {
+        boil_plant p = shallow_plant();
+        boil_run_options o = coarse();
+        p.pool.drift = drifts[i];
+        assert_null(boil_plant_problem(&p));
+        boil_run_set set = set_of(&p, &o, 120, NULL, 0);
+        size_t grave = 0, likely = 0, all = 0;
+        for (size_t k = 0; k < set.count; k++)
+            if (set.other[k].usual_drift) {
+                grave += set.other[k].closures == BOIL_CLOSURES_GRAVE || set.other[k].closures == BOIL_CLOSURES_SUDDEN;
+                likely += set.other[k].closures == BOIL_CLOSURES_LIKELY;
+                all++;
+            }
+        assert_int_equal(grave, i == 0 ? 2 : 0);
+        assert_int_equal(likely, i == 2 ? 1 : 0);
+        assert_int_equal(all, i == 0 ? 2 : i == 2 ? 1 : 0);
+        boil_run_set_free(&set);
+    }
+}
+
+/* A load through water that would leave less than is asked for: its case is judged as if it had been held back, too. */
+static void a_load_through_water_is_judged_held_back_as_well(void **state)
+{
+    (void)state;
+    boil_plant p = shallow_plant();
+    boil_run_options o = coarse();
+    boil_action actions[MOST_ACTIONS] = {load_of(300, 40), two_gallons_action(330, 60), load_of(395, 10)};
+    boil_run_set set = set_of(&p, &o, 600, actions, MOST_ACTIONS);
+    size_t held = 0;
+    for (size_t i = 0; i < set.count; i++)
+        if (set.other[i].held_back) {
+            held++;
+            assert_false(boil_closures_is_mild(set.other[i].closures));
+            for (size_t k = 0; k < set.other[i].history.loads_count; k++)
+                assert_true(set.other[i].history.loads[k].mass_kg == (k == 0 ? actions[0].is.load.mass_kg : 1e-3));
+        }
+    assert_true(held >= 4);
+    boil_run_set_free(&set);
+}
+
+/* Of a set only one is traced, and of triggers those. */
+static void one_run_of_a_set_keeps_its_rows(void **state)
+{
+    (void)state;
+    const boil_closures traced[] = {BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_TRIGGER};
+    boil_plant p = shallow_plant();
+    boil_action actions[2] = {load_of(300, 40), two_gallons_action(330, 60)};
+    for (int i = 0; i < 2; i++) {
+        boil_run_options o = coarse();
+        o.row_interval_s = 30;
+        o.traced = traced[i];
+        boil_run_set set = set_of(&p, &o, 400, actions, 2);
+        assert_true(set.likely.rows_count > 0);
+        for (size_t k = 0; k < set.count; k++) {
+            boil_closures c = set.other[k].closures;
+            bool rows = c == traced[i] || (i == 1 && (c == BOIL_CLOSURES_SUDDEN || c == BOIL_CLOSURES_SUDDEN_8));
+            assert_int_equal(set.other[k].history.rows_count > 0, rows);
+        }
+        boil_run_set_free(&set);
+    }
+}
+
+static void a_set_of_no_case_is_refused(void **state)
+{
+    (void)state;
+    boil_plant p = shallow_plant();
+    boil_run_options o = coarse();
+    boil_schedule s;
+    boil_run_set set;
+    boil_schedule_init(&s, 60);
+    assert_int_equal(boil_run_set_of(&p, &s, &o, NULL), BOIL_BAD_INPUT);
+    assert_int_equal(boil_run_set_of(NULL, &s, &o, &set), BOIL_BAD_INPUT);
+    assert_int_equal(set.count, 0);
+    boil_run_set_free(NULL);
+}
+
+/* The largest first, so many and no more; the next set's take their places among them. */
+static void the_largest_moments_are_kept(void **state)
+{
+    (void)state;
+    const double first_kg[BOIL_TRIGGERS + 2] = {3, 1, 7, 5}, more_kg[2] = {4, 9};
+    boil_triggers to = {.count = 0};
+    for (size_t i = 0; i < 4; i++) {
+        boil_triggers from = {.list = {{NULL, 10 * (double)i, first_kg[i]}}, .count = 1};
+        boil_triggers_move(&to, &from);
+        assert_int_equal(from.count, 0);
+    }
+    boil_triggers more = {.list = {{NULL, 100, more_kg[0]}, {NULL, 110, more_kg[1]}}, .count = 2};
+    boil_triggers_move(&to, &more);
+    const double sorted[] = {9, 7, 5, 4, 3, 1};
+    assert_int_equal(to.count, BOIL_TRIGGERS < 6 ? BOIL_TRIGGERS : 6);
+    for (size_t i = 0; i < to.count; i++)
+        assert_true(to.list[i].steam_kg == sorted[i]);
+    boil_triggers same = {.list = {{NULL, 200, 9}}, .count = 1}; /* of two as large the first comes first */
+    boil_triggers_move(&to, &same);
+    assert_true(to.list[0].time_s == 110 && to.list[1].time_s == 200);
+    boil_triggers_free(&to);
+    assert_int_equal(to.count, 0);
+}
+
+int main(void)
+{
+    gsl_set_error_handler_off();
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(a_calm_bath_is_judged_by_four_runs),
+        cmocka_unit_test(a_run_cut_while_water_floats_goes_on),
+        cmocka_unit_test(what_met_a_quiet_bath_is_followed_to_its_boil),
+        cmocka_unit_test(another_drift_is_held_against_the_usual),
+        cmocka_unit_test(a_load_through_water_is_judged_held_back_as_well),
+        cmocka_unit_test(one_run_of_a_set_keeps_its_rows),
+        cmocka_unit_test(a_set_of_no_case_is_refused),
+        cmocka_unit_test(the_largest_moments_are_kept),
+    };
+    return cmocka_run_group_tests_name("run set", tests, NULL, NULL);
+}
