@@ -100,7 +100,7 @@ static inline boil_finding hand_made_in(const boil_findings *f, const char *id)
 
 /* Before and behind each list stands what would be found, grave: who looks past an end finds it. */
 typedef struct {
-    boil_action actions[OF_EACH + 1];
+    boil_action actions[OF_EACH + 2];
     boil_act_result acts[OF_EACH + 1];
     boil_load_result loads[OF_EACH + 1];
     boil_addition_result additions[OF_EACH + 1];
@@ -108,14 +108,14 @@ typedef struct {
     boil_quiet_result quiet[1 + OF_EACH + 1];
 } hand_made_lists;
 
-static inline boil_load_result hand_made_grave_load(void)
+static inline boil_load_result hand_made_grave_load(double lifted_s)
 {
-    return (boil_load_result){.action = OF_EACH,
+    return (boil_load_result){.action = OF_EACH + 1,
                               .was_quiet = true,
                               .quiet_before_s = 1e5,
                               .left_m = -1,
                               .may_overflow = true,
-                              .lifted_s = 1100,
+                              .lifted_s = lifted_s,
                               .short_s = 1e5,
                               .boil_short_s = 1e5,
                               .pockets_kg = 1,
@@ -138,18 +138,18 @@ static inline boil_quiet_result hand_made_grave_quiet(void)
 static inline boil_history hand_made_enclose(const hand_made *m, boil_action_kind poured, hand_made_lists *l)
 {
     boil_history h = m->history;
-    const boil_quiet_result *first = h.quiet_count > 0 ? &h.quiet[0] : NULL;
-    double spell_s = first != NULL ? first->start_s : 0;
+    double spell_s = h.quiet_count > 0 ? h.quiet[0].start_s : 0;
     memcpy(l->actions, m->actions, sizeof m->actions);
     memcpy(l->acts, m->acts, sizeof m->acts);
     memcpy(l->loads, m->loads, sizeof m->loads);
     memcpy(l->additions, m->additions, sizeof m->additions);
     memcpy(l->takes, m->takes, sizeof m->takes);
     memcpy(l->quiet + 1, m->quiet, sizeof m->quiet);
-    l->actions[OF_EACH] = plate_action(1, 100);
-    l->actions[OF_EACH].is.load.shape = BOIL_SHAPE_TUBE;
+    l->actions[OF_EACH] = (boil_action){.kind = BOIL_ACTION_WATER, .is.water = {1, 1, 200}};
+    l->actions[OF_EACH + 1] = plate_action(1, 100);
+    l->actions[OF_EACH + 1].is.load.shape = BOIL_SHAPE_TUBE;
     l->acts[h.acts_count].done_s = h.summary.watched[BOIL_WATCH_WATER_FAST].worst.time_s;
-    l->loads[h.loads_count] = hand_made_grave_load();
+    l->loads[h.loads_count] = hand_made_grave_load(poured == BOIL_ACTION_SALTS ? UNKNOWN : 1100);
     l->additions[h.additions_count] = (boil_addition_result){.kind = poured,
                                                              .over_s = 1e4,
                                                              .quiet_poured_kg = 50,
@@ -167,6 +167,14 @@ static inline boil_history hand_made_enclose(const hand_made *m, boil_action_kin
     return h;
 }
 
+static inline boil_schedule hand_made_schedule(const hand_made *m, hand_made_lists *l)
+{
+    boil_schedule s = m->schedule;
+    s.actions = l->actions;
+    s.breaks[s.breaks_count] = (boil_break){0, 1e9};
+    return s;
+}
+
 /* Of that name; of severity BOIL_SEVERITIES: it is not found. The same whatever stands behind the lists. */
 static inline boil_finding hand_made_find(const hand_made *m, const char *id)
 {
@@ -176,8 +184,7 @@ static inline boil_finding hand_made_find(const hand_made *m, const char *id)
         boil_findings f;
         hand_made_lists lists;
         boil_history h = hand_made_enclose(m, kinds[i], &lists);
-        boil_schedule s = m->schedule;
-        s.actions = lists.actions;
+        boil_schedule s = hand_made_schedule(m, &lists);
         assert_int_equal(boil_findings_of_unchecked(&m->plant, &s, &m->needed, &h, NULL, 0, &f, NULL), BOIL_OK);
         boil_finding found = hand_made_in(&f, id);
         first = i == 0 ? found : first;
@@ -192,11 +199,13 @@ static inline boil_finding hand_made_find(const hand_made *m, const char *id)
 static inline boil_finding hand_made_possible(const hand_made *m, boil_closures closures, const char *id)
 {
     hand_made calm;
+    hand_made_lists lists;
     hand_made_begin(&calm);
-    boil_run_of_set other = {.closures = closures, .let_go_s = UNKNOWN, .history = m->history};
+    boil_history h = hand_made_enclose(m, BOIL_ACTION_WATER, &lists);
+    boil_schedule s = hand_made_schedule(m, &lists);
+    boil_run_of_set other = {.closures = closures, .let_go_s = UNKNOWN, .history = h};
     boil_findings f, possible;
-    assert_int_equal(boil_findings_of_unchecked(&m->plant, &m->schedule, &m->needed, &calm.history, &other, 1, &f, &possible),
-                     BOIL_OK);
+    assert_int_equal(boil_findings_of_unchecked(&m->plant, &s, &m->needed, &calm.history, &other, 1, &f, &possible), BOIL_OK);
     boil_finding found = hand_made_in(&possible, id);
     boil_findings_free(&f);
     boil_findings_free(&possible);

@@ -123,6 +123,8 @@ static void a_bath_that_water_quenches_is_graver_once_it_is_poured(void **state)
     m.additions[0].time_s = 50;
     m.additions[1].time_s = 70;
     assert_grade(&m, "water-quenches", BOIL_SEVERITY_CAUTION);
+    m.additions[1].boiling_point_K = turns_K; /* it takes the water as it is */
+    assert_grade(&m, "water-quenches", BOIL_SEVERITY_CAUTION);
     m.additions[1].boiling_point_K = turns_K - 1;
     f = hand_made_find(&m, "water-quenches");
     assert_true(f.severity == BOIL_SEVERITY_WARNING && f.time_s == 70 && f.worst_s == 300);
@@ -287,7 +289,7 @@ static void low_freeboard_is_told_unless_it_is_gone(void **state)
     m.history.summary.freeboard_min_m.value = 1e-6;
     assert_grade(&m, "freeboard-low", BOIL_SEVERITY_CAUTION);
     m.history.quiet_count = 1;
-    m.quiet[0].left_m = 0.05; /* a third of the limit: no warning yet */
+    m.quiet[0].left_m = 0.15 / 3; /* a third of the limit: no warning yet */
     m.quiet[0].left_s = 222;
     assert_close(hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "freeboard-low").value, 0.09, 1e-12, 0);
     m.quiet[0].left_m = 0.0499;
