@@ -10,7 +10,7 @@ BUILD   ?= build
 
 # Nothing here is switched off. A warning stops the build of the tests; it does not stop the program of somebody whose compiler
 # knows one more.
-WERROR := $(if $(filter check test sanitize random honest-fit $(BUILD)/tests/%,$(MAKECMDGOALS)),-Werror)
+WERROR := $(if $(filter check test sanitize random random-sizes honest-fit $(BUILD)/tests/%,$(MAKECMDGOALS)),-Werror)
 WARN := -Wall -Wextra -Wpedantic $(WERROR) \
         -Wconversion -Wsign-conversion -Wshadow -Wdouble-promotion \
         -Wstrict-prototypes -Wmissing-prototypes -Wold-style-definition \
@@ -59,7 +59,7 @@ SHARED_LIBRARY := $(BUILD)/$(SHARED)
 WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
 WRITE     := $(BUILD)/src/manual/write
 
-.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden faults fuzz random honest-fit mutate coverage browser
+.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden faults fuzz random random-sizes honest-fit mutate coverage browser
 
 # Two cores are the least we plan for; a -j of the caller's own is left alone.
 JOBS = $(if $(filter -j% --jobserver%,$(MAKEFLAGS)),,-j2)
@@ -177,6 +177,11 @@ golden: $(PROGRAM)
 # SEEDS=0-2000 make random; without it as the tests have it.
 random: $(PROGRAM) $(RANDOM)
 	$(RANDOM)
+
+# Whether what `size` answers holds, and no answer denies another, on 200 plants: a quarter of an hour.
+SIZES := $(BUILD)/tests/unit/src/commands/size/test_random_sizes
+random-sizes: $(SIZES)
+	PLANTS=200 $(SIZES)
 
 # Whether fit's intervals hold the truth as often as they say, on 200 logs: three minutes.
 HONEST := $(BUILD)/tests/unit/src/commands/fit/test_honest_fit
