@@ -7,9 +7,11 @@
 #include <unistd.h>
 
 #include "base/memory.h"
+#include "base/patience.h"
 
 bool program_complain(const char *format, ...)
 {
+    patience_end();
     va_list values;
     fputs(PROGRAM_NAME ": ", stderr);
     va_start(values, format);

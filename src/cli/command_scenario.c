@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "base/memory.h"
+#include "base/patience.h"
 #include "base/program.h"
 
 bool command_scenario_told(bool good, messages *m)
@@ -39,7 +40,12 @@ int command_scenario_answer(const given *g, void *record, output *o, int (*answe
     scenario s;
     if (!options_take(g, record) || !output_agrees(o, g))
         return STATUS_USAGE;
-    int status = command_scenario_read(o, g->argument, &s) ? answer(record, &s) : STATUS_USAGE;
+    int status = STATUS_USAGE;
+    if (command_scenario_read(o, g->argument, &s)) {
+        patience_begin();
+        status = answer(record, &s);
+        patience_end();
+    }
     scenario_free(&s);
     return status;
 }

@@ -3,6 +3,7 @@
 #include <string.h>
 
 #include "base/memory.h"
+#include "base/patience.h"
 #include "base/program.h"
 #include "base/whole_file.h"
 #include "base/words.h"
@@ -89,6 +90,7 @@ static bool html_write(const output_writers *w, const output *o, const void *ans
 
 int output_write(const output_writers *w, const output *o, const void *answer, int status)
 {
+    patience_end();
     bool rows = o->csv == NULL || csv_write(w, o, answer);
     bool drawn = o->plot.path == NULL || plot_write(w, o, answer);
     bool page = o->html == NULL || html_write(w, o, answer);

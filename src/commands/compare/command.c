@@ -1,3 +1,4 @@
+#include "base/patience.h"
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
@@ -29,6 +30,7 @@ static int answer(const output *to, const scenario *s, const scenario *t)
 {
     carried_out a, b;
     boil_run_options o = boil_run_options_default();
+    patience_begin();
     int result = carried_out_of(s, &o, &a);
     if (result != BOIL_OK)
         return command_scenario_refuse(s, result);

@@ -1,4 +1,5 @@
 #include "base/memory.h"
+#include "base/patience.h"
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
@@ -51,6 +52,7 @@ static int refuse(const fit_answer *f, fit_end end, const scenario *s)
 static int answer(const request *r, scenario_text *written, const scenario *s, const fit_log *l, const char *log_path)
 {
     fit_answer f;
+    patience_begin();
     fit_end end = fit_run(written, s, l, &r->weights, &f);
     f.log_path = log_path;
     int status = end == FITTING_DONE ? output_write(&writers, &r->output, &f, f.fit.converged ? STATUS_DONE : STATUS_STOPPED)
