@@ -33,7 +33,7 @@ const lesson_measure *lesson_measure_listed(size_t index); /* in the order of th
 /* "rim >= 6 in", "boils at = 281 degF to 291 degF", "quiet = 0", "boils". It holds where low <= value <= high. */
 typedef struct {
     const lesson_measure *measure;
-    size_t line; /* of the file */
+    size_t line;                       /* of the file */
     double low, high;                  /* SI; infinite where there is no such limit */
     words_quote low_words, high_words; /* as written, "" likewise */
 } lesson_term;
