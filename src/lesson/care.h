@@ -26,7 +26,7 @@ typedef struct {
     unsigned steps;      /* of the dial */
     double less_kg;      /* water: what had gone off */
     double gone_s;       /* gentle: when the crystals were gone; infinity: not yet known */
-    const char *because; /* id of the gravest finding that belongs to it, as it was done; NULL: it was a good act */
+    const char *because; /* id of the finding that care was first taken for; NULL: it was a good act */
 } debrief_care;
 
 debrief_change debrief_change_of(const debrief_care *c);
