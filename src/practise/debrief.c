@@ -61,7 +61,7 @@ static void act(const carried_out *o, const shift *s, size_t action, const carri
         addition_words(line->addition, u, &t);
     else if (isnan(carried_out_done_s(o, action)))
         TEXT_ADD(t.text, "%s", carried_out_why_not(o, action));
-    shift_clock_text clock = shift_clock(s, s->scenario->schedule.actions[action].time_s);
+    formatted_text clock = format_clock_exact(s->scenario->start_s, s->scenario->schedule.actions[action].time_s);
     action_name name = action_name_of(s->scenario, action);
     if (t.text[0] == '\0') {
         fprintf(to, " %8s %s\n", clock.text, text_plain(name.text).text);

@@ -13,6 +13,26 @@ void happenings_free(happenings *h)
     *h = (happenings){0};
 }
 
+static bool insert(happenings *o, const happening *one)
+{
+    happening *list = boil_array_reserve(o->list, &o->capacity, o->count, sizeof *list);
+    if (list == NULL)
+        return false;
+    o->list = list;
+    size_t i = o->count++;
+    for (; i > 0 && list[i - 1].time_s > one->time_s; i--)
+        list[i] = list[i - 1];
+    list[i] = *one;
+    return true;
+}
+
+bool happened_add(happenings *h, double time_s, const char *words)
+{
+    happening one = {.time_s = time_s};
+    snprintf(one.text.text, sizeof one.text.text, "%s", words);
+    return insert(h, &one);
+}
+
 /* What a collector of happenings knows. */
 typedef struct {
     const shift *shift;
@@ -25,16 +45,7 @@ typedef struct {
 
 static void add(collecting *c, const happening *one)
 {
-    happenings *o = c->out;
-    happening *list = boil_array_reserve(o->list, &o->capacity, o->count, sizeof *list);
-    c->good = c->good && list != NULL;
-    if (list == NULL)
-        return;
-    o->list = list;
-    size_t i = o->count++;
-    for (; i > 0 && list[i - 1].time_s > one->time_s; i--)
-        list[i] = list[i - 1];
-    list[i] = *one;
+    c->good = insert(c->out, one) && c->good;
 }
 
 __attribute__((format(printf, 3, 4))) static void say(collecting *c, double time_s, const char *format, ...)
@@ -159,8 +170,8 @@ static void find(collecting *c, const boil_finding *f, happened_findings *told)
     happening one = {.time_s = since > c->from_s && since <= c->to_s ? since : c->to_s,
                      .finding = true,
                      .severity = f->severity,
-                     .id = f->id};
-    snprintf(one.text.text, sizeof one.text.text, "%s %s: %s", boil_severity_word(f->severity), f->title, f->advice);
+                     .advice = f->advice};
+    snprintf(one.text.text, sizeof one.text.text, "%s", f->title);
     add(c, &one);
 }
 

@@ -6,13 +6,13 @@
 #include "case/grading.h"
 #include "practise/shift.h"
 
-typedef TEXT_OF(200) happening_text;
+typedef TEXT_OF(300) happening_text;
 
 typedef struct {
     double time_s;
     bool finding;
     boil_severity severity; /* of a finding */
-    const char *id;         /* of a finding, static; else NULL */
+    const char *advice;     /* of a finding, static; else NULL */
     happening_text text;
 } happening;
 
@@ -22,6 +22,7 @@ typedef struct {
 } happenings;
 
 void happenings_free(happenings *h);
+bool happened_add(happenings *h, double time_s, const char *words); /* by its time; false when memory is refused */
 
 /* How grave each finding was when it was last told, plus one; 0: it was not. */
 typedef struct {

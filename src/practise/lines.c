@@ -37,6 +37,16 @@ static void say(const talk *t, double time_s, const char *words)
     fprintf(t->o->to, "%s %s\n", shift_clock(t->shift, time_s).text, words);
 }
 
+static void tell_one(const talk *t, const happening *one)
+{
+    if (!one->finding) {
+        say(t, one->time_s, one->text.text);
+        return;
+    }
+    fprintf(t->o->to, "%s %s %s: %s\n", shift_clock(t->shift, one->time_s).text, boil_severity_word(one->severity),
+            one->text.text, one->advice);
+}
+
 /* What happened since, and how many lines that is. */
 static size_t tell(talk *t, double from_s)
 {
@@ -44,7 +54,7 @@ static size_t tell(talk *t, double from_s)
     bool good = happened_since(t->shift, from_s, t->o->units, &h) && happened_found(t->shift, from_s, &t->found, &h);
     if (memory(t, good))
         for (size_t i = 0; i < h.count; i++)
-            say(t, h.list[i].time_s, h.list[i].text.text);
+            tell_one(t, &h.list[i]);
     size_t count = h.count;
     happenings_free(&h);
     fflush(t->o->to);

@@ -1,4 +1,5 @@
 #include <errno.h>
+#include <signal.h>
 #include <stdlib.h>
 #include <string.h>
 #include <unistd.h>
@@ -10,18 +11,40 @@
 #include "base/words.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
-#include "practise/lines.h"
+#include "practise/screen.h"
+#include "terminal/terminal.h"
+
+#define SPEED_USUAL 20.0
+#define SPEED_MOST 3600.0
 
 typedef struct {
     const char *orders, *save;
     bool lines;
+    double speed;
     output output;
 } request;
+
+/* "20x", or "20". */
+static bool read_speed(cursor *c, void *into)
+{
+    double times;
+    cursor number = *c;
+    if (number.end > number.at && number.end[-1] == 'x')
+        number.end--;
+    if (!quantity_number(&number, "speed", &times))
+        return false;
+    if (!(times >= 1 && times <= SPEED_MOST))
+        return cursor_error(c, c->at, "must be 1x to %gx", SPEED_MOST);
+    memcpy(into, &times, sizeof times);
+    c->at = c->end;
+    return true;
+}
 
 /* clang-format off */
 static const option options[] = {
     {"script", "FILE", "orders from a file, a line each, in place of keys; '-' reads them from standard input", OPTION_FILE, INTO(orders)},
     {"lines", NULL, "no screen: orders in, what happens out, a line each", OPTION_FLAG, INTO(lines)},
+    {"speed", "TIMES", "of the clock on the screen, times as fast as a real one: 20x; that is the default", OPTION_READ, INTO(speed), .read = read_speed},
     {"save", "FILE", "at the end write the shift as it was worked: a scenario like any other", OPTION_FILE, INTO(save)},
     OUTPUT_UNITS(request, "screen"),
     INPUT_SHEET(request),
@@ -88,34 +111,52 @@ static bool save(const shift *s, const char *path)
     return good;
 }
 
-static int status_of(const lines_outcome *o, bool saved)
+static int by_lines(const request *r, shift *s)
 {
-    if (o->refused)
+    const lines_options o = {r->orders != NULL ? r->orders : "-", r->orders == NULL && isatty(STDIN_FILENO) == 1,
+                             r->output.system, stdout};
+    lines_outcome end = lines_practise(s, &o);
+    bool saved = r->save == NULL || end.unread || end.refused || save(s, r->save);
+    if (end.refused)
         memory_refused();
-    if (o->unread || o->mistaken)
+    if (end.unread || end.mistaken)
         return STATUS_USAGE;
-    return o->never || o->stopped || o->refused || !saved ? STATUS_STOPPED : STATUS_DONE;
+    return end.never || end.stopped || end.refused || !saved ? STATUS_STOPPED : STATUS_DONE;
 }
 
-static int practise(const request *r, const scenario_text *text, const scenario *read)
+/* What ended it ends the program, once the shift is kept and the terminal as it was. */
+static int by_screen(const request *r, const char *file, shift *s)
+{
+    const screen_options o = {r->output.system, r->speed, r->save};
+    screen_outcome end = screen_practise(s, &o);
+    if (end.refused)
+        memory_refused();
+    if (end.unusable)
+        return by_lines(r, s);
+    const char *path = end.save.text;
+    bool asked = path[0] != '\0';
+    bool saved = !asked || (spares(path, file, "FILE") && save(s, path));
+    if (asked && saved && !end.refused)
+        printf("kept in %s: " PROGRAM_NAME " run tells it all\n", path);
+    fflush(stdout);
+    if (end.signal != 0)
+        raise(end.signal);
+    return end.refused || end.stopped || !saved ? STATUS_STOPPED : STATUS_DONE;
+}
+
+static int practise(const request *r, const char *file, const scenario_text *text, const scenario *read)
 {
     shift s;
     boil_outcome outcome = shift_begin(&s, &text->text, read);
-    if (outcome != BOIL_OK) {
-        shift_free(&s);
-        return command_scenario_refuse(read, outcome);
-    }
-    const lines_options o = {r->orders != NULL ? r->orders : "-", r->orders == NULL && isatty(STDIN_FILENO) == 1,
-                             r->output.system, stdout};
-    lines_outcome end = lines_practise(&s, &o);
-    bool saved = r->save == NULL || end.unread || end.refused || save(&s, r->save);
+    bool shown = r->orders == NULL && !r->lines && terminal_is_there();
+    int status = outcome != BOIL_OK ? command_scenario_refuse(read, outcome) : shown ? by_screen(r, file, &s) : by_lines(r, &s);
     shift_free(&s);
-    return status_of(&end, saved);
+    return status;
 }
 
 static int run(const given *g)
 {
-    request r = {.lines = false};
+    request r = {.speed = SPEED_USUAL};
     scenario_text text;
     scenario read;
     if (!options_take(g, &r) || !output_agrees(&r.output, g) || !agrees(&r, g->argument))
@@ -123,7 +164,7 @@ static int run(const given *g)
     bool good = command_scenario_text(&r.output, g->argument, &text, &read);
     if (good && r.save != NULL && text.sheet.name != NULL)
         good = spares(r.save, text.sheet.name, "run sheet");
-    int status = good ? practise(&r, &text, &read) : STATUS_USAGE;
+    int status = good ? practise(&r, g->argument, &text, &read) : STATUS_USAGE;
     scenario_free(&read);
     scenario_text_free(&text);
     return status;

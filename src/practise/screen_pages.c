@@ -1,0 +1,85 @@
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/memory.h"
+#include "practise/debrief.h"
+#include "practise/screen_parts.h"
+
+static const char *const keys[][2] = {
+    {"w l u s", "water, load, lift, salts: the act, filled in with a usual amount; change it, Enter does it"},
+    {"r h m i e", "ready-mixed liquid, heat, mixer, lid, exhaust likewise"},
+    {"a", "any other act, or one that waits: when boiling for 1 min water 2 gal over 4 min"},
+    {"x", "what waits is not done"},
+    {"space", "the clock runs, or stands; . is one second"},
+    {"n", "it goes on until something happens"},
+    {"< >", "slower, faster: 1, 5, 20, 60, 300 times"},
+    {"b", "back to just before the last act, which is undone"},
+    {"d", "debrief: what came of each act, as if nothing more were done"},
+    {"q", "leave; the shift can be kept in a file, and run like any other"},
+};
+
+/* Opens what was written into memory as pages. */
+static void open_page(screen *s, char *text)
+{
+    if (!screen_memory(s, text != NULL))
+        return;
+    free(s->page);
+    s->page = text;
+    s->page_line = 0;
+    s->mode = SCREEN_READING;
+    s->running = false;
+}
+
+void screen_show_keys(screen *s)
+{
+    char *text;
+    size_t size;
+    const action_type *type;
+    FILE *to = memory_stream(&text, &size);
+    if (!screen_memory(s, to != NULL))
+        return;
+    for (size_t i = 0; i < sizeof keys / sizeof keys[0]; i++)
+        fprintf(to, " %-10s %s\n", keys[i][0], keys[i][1]);
+    fputs("\n acts are written as in a schedule\n", to);
+    for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++)
+        text_wrapped(to, type->meaning, fprintf(to, " %-10s ", type->keyword), 12, CANVAS_COLUMNS - 1);
+    open_page(s, memory_stream_close(to, &text) ? text : NULL);
+}
+
+void screen_show_debrief(screen *s)
+{
+    char *text;
+    size_t size;
+    FILE *to = memory_stream(&text, &size);
+    if (!screen_memory(s, to != NULL))
+        return;
+    if (!shift_is_over(s->shift))
+        fputs("Debrief, as if nothing more were done until the end\n", to);
+    boil_outcome outcome = debrief_write(s->shift, s->o->units, to);
+    screen_memory(s, outcome != BOIL_NO_MEMORY);
+    open_page(s, memory_stream_close(to, &text) ? text : NULL);
+}
+
+/* The line of a text, from 0; NULL behind the last. */
+static const char *line_at(const char *text, size_t line)
+{
+    for (; line > 0 && text != NULL; line--) {
+        text = strchr(text, '\n');
+        text = text != NULL ? text + 1 : NULL;
+    }
+    return text != NULL && *text != '\0' ? text : NULL;
+}
+
+void screen_draw_page(screen *s)
+{
+    const char *line = line_at(s->page, s->page_line);
+    int row = 0;
+    for (; line != NULL && row < CANVAS_ROWS - 1; row++) {
+        const char *end = strchr(line, '\n');
+        canvas_print(&s->canvas, row, 0, CANVAS_PLAIN, "%.*s", end != NULL ? (int)(end - line) : (int)strlen(line), line);
+        line = end != NULL && end[1] != '\0' ? end + 1 : NULL;
+    }
+    canvas_put(&s->canvas, CANVAS_ROWS - 1, 1, CANVAS_REVERSE,
+               line != NULL ? " space: more   -: back   Enter: to the bath   b: undo the last act   q: leave "
+                            : " -: back   Enter: to the bath   b: undo the last act   q: leave ");
+}
