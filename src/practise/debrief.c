@@ -75,7 +75,7 @@ static void acts(const carried_out *o, const shift *s, unit_system u, FILE *to)
 {
     size_t count;
     carried_out_line *lines = carried_out_lines(o, &count);
-    fputs(o->scenario->schedule.count > 0 ? "\nwhat you did, and what the bath did\n" : "\nyou did nothing\n", to);
+    fputs(o->scenario->schedule.count > 0 ? "\nwhat was done, and what the bath did\n" : "\nnothing was done\n", to);
     for (size_t i = 0; i < o->scenario->schedule.count; i++)
         act(o, s, i, result_of(lines, count, i), u, to);
     free(lines);
@@ -111,8 +111,47 @@ static void range(const carried_out *o, unit_system u, FILE *to)
     else
         snprintf(text, sizeof text, "least to the rim in all runs of the set: %s to %s", SHOWN(u, LENGTH, low),
                  SHOWN(u, LENGTH, high));
-    fputc(' ', to);
-    text_wrapped(to, text, 1, 1, REPORT_WIDTH);
+    text_wrapped(to, text, 0, 1, REPORT_WIDTH);
+}
+
+static void term(const lesson_term *t, double value, bool holds, unit_system u, FILE *to)
+{
+    fprintf(to, " %c %-42s %-14s %s\n", holds ? '.' : 'x', t->measure->title, lesson_value_text(t, value, u).text,
+            lesson_limit_text(t).text);
+}
+
+/* Failed ones first. */
+static void terms(const lesson *l, const lesson_verdict *v, unit_system u, FILE *to)
+{
+    for (int holds = 0; holds <= 1; holds++)
+        for (size_t i = 0; i < l->terms_count; i++)
+            if (v->holds[i] == (holds == 1))
+                term(&l->terms[i], v->value[i], v->holds[i], u, to);
+}
+
+static void sentence(const char *label, const char *words, FILE *to)
+{
+    if (words != NULL)
+        text_wrapped(to, text_plain(words).text, fprintf(to, "%s", label), 1, REPORT_WIDTH);
+}
+
+/* The likely run decides; that it would go over the rim in another is said beside it. */
+static void verdict_of_lesson(const carried_out *o, unit_system u, FILE *to)
+{
+    const lesson *l = &o->scenario->lesson;
+    lesson_verdict v = lesson_judge(l, &o->scenario->plant, &o->central);
+    if (!l->given)
+        return;
+    fprintf(to, "\n%s: %zu of %zu hold\n", v.passed ? "PASSED" : "NOT PASSED", l->terms_count - v.failed, l->terms_count);
+    terms(l, &v, u, to);
+    if (v.stopped)
+        fputs(" x the run ended before the shift: what came then is not known\n", to);
+    if (v.passed && o->bands.level_max_m.high >= o->scenario->plant.tank.depth_m)
+        fputs(" In some run of the set it comes over the rim: in a real shop take it as\n not passed.\n", to);
+    sentence("", l->debrief, to);
+    sentence(" Done with care:", l->care, to);
+    if (!v.passed)
+        sentence(" Hint:", l->hint, to);
 }
 
 boil_outcome debrief_write(const shift *s, unit_system u, FILE *to)
@@ -122,6 +161,7 @@ boil_outcome debrief_write(const shift *s, unit_system u, FILE *to)
     boil_outcome outcome = carried_out_of(s->scenario, &options, &o);
     if (outcome != BOIL_OK)
         return outcome;
+    verdict_of_lesson(&o, u, to);
     fputc('\n', to);
     text_wrapped(to, verdict_of(&o, u).text, 0, 0, REPORT_WIDTH);
     range(&o, u, to);

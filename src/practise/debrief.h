@@ -1,4 +1,5 @@
-/* practise/debrief.h -- what came of a shift that is over: each act with what the bath did, and what was found. */
+/* practise/debrief.h -- what came of a shift that is over: of a lesson whether it passed; each act with what
+   the bath did, and what was found. */
 #ifndef PRACTISE_DEBRIEF_H
 #define PRACTISE_DEBRIEF_H
 

@@ -32,18 +32,20 @@ static bool names_sheet(const cursor *c)
 typedef struct {
     const scenario *read;
     FILE *above, *below, *to;
-    bool in_section, in_schedule;
+    bool keeps, in_section, in_schedule;
 } parting;
 
 static void part_section(parting *p, const cursor *c)
 {
     if (!p->in_section && !is_given(p->read, "duration"))
         fprintf(p->to, "duration = %.0f s\n\n", p->read->schedule.duration_s);
+    if (p->in_schedule)
+        p->to = p->below;
     p->in_section = true;
     p->in_schedule = opens_schedule(c);
 }
 
-/* The acts and what stands between them stay behind; their header goes with what is above. */
+/* The acts and what stands between them are left out, unless they are kept: with their header they go with what is above. */
 static void part_line(parting *p, const source *file, size_t line)
 {
     messages none;
@@ -52,22 +54,23 @@ static void part_line(parting *p, const source *file, size_t line)
     bool done = cursor_done(&c), header = !done && *c.at == '[';
     if (header)
         part_section(p, &c);
-    bool sheet = !done && !p->in_section && names_sheet(&c);
-    if (!sheet && (header || !p->in_schedule))
+    bool left_out = p->in_section ? p->in_schedule && !header && !p->keeps : !done && names_sheet(&c);
+    if (!left_out)
         fprintf(p->to, "%.*s\n", (int)file->lines[line - 1].length, file->lines[line - 1].text);
-    if (header && p->in_schedule)
-        p->to = p->below;
 }
 
 static bool part(journal *j, const source *file, const scenario *read)
 {
     size_t above, below;
-    parting p = {.read = read, .above = memory_stream(&j->above, &above), .below = memory_stream(&j->below, &below)};
+    parting p = {.read = read,
+                 .keeps = j->kept > 0,
+                 .above = memory_stream(&j->above, &above),
+                 .below = memory_stream(&j->below, &below)};
     if (p.above != NULL && p.below != NULL) {
         p.to = p.above;
         for (size_t line = 1; line <= file->count; line++)
             part_line(&p, file, line);
-        if (p.to == p.above)
+        if (p.to == p.above && !p.in_schedule)
             fputs("\n[" SCHEDULE "]\n", p.above);
     }
     bool good = p.above != NULL && memory_stream_close(p.above, &j->above);
@@ -76,9 +79,11 @@ static bool part(journal *j, const source *file, const scenario *read)
 
 bool journal_begin(journal *j, const source *file, const scenario *read)
 {
+    bool keeps = read->lesson.given && read->run_sheet == NULL;
     *j = (journal){.name = text_copy(file->name, strlen(file->name)),
                    .frame = {read->times, is_given(read, "start"), read->start_s, read->schedule.duration_s},
-                   .left_out = read->schedule.count};
+                   .kept = keeps ? read->schedule.count : 0,
+                   .left_out = keeps ? 0 : read->schedule.count};
     return j->name != NULL && part(j, file, read);
 }
 
@@ -99,13 +104,19 @@ void journal_free(journal *j)
     *j = (journal){0};
 }
 
-bool journal_add(journal *j, double time_s, const char *doing, const char *asked)
+static char *copy_of(const char *text)
 {
-    journal_act a = {time_s, text_copy(doing, strlen(doing)), asked != NULL ? text_copy(asked, strlen(asked)) : NULL};
-    journal_act *acts = boil_array_reserve(j->acts, &j->capacity, j->count, sizeof *acts);
+    return text != NULL ? text_copy(text, strlen(text)) : NULL;
+}
+
+bool journal_add(journal *j, const journal_act *act)
+{
+    journal_act a = *act, *acts = boil_array_reserve(j->acts, &j->capacity, j->count, sizeof *acts);
+    a.doing = copy_of(act->doing);
+    a.asked = copy_of(act->asked);
     if (acts != NULL)
         j->acts = acts;
-    if (acts == NULL || a.doing == NULL || (asked != NULL && a.asked == NULL)) {
+    if (acts == NULL || a.doing == NULL || (act->asked != NULL && a.asked == NULL)) {
         free_act(&a);
         return false;
     }
@@ -131,7 +142,7 @@ static void write_all(const journal *j, FILE *to)
         const journal_act *a = &j->acts[i];
         if (a->asked != NULL)
             fprintf(to, "# %s\n", a->asked);
-        fprintf(to, "%s %s\n", journal_moment(j, a->time_s).text, a->doing);
+        fprintf(to, "%s%s%s\n", a->planned ? "" : journal_moment(j, a->time_s).text, a->planned ? "" : " ", a->doing);
     }
     if (j->below[0] != '\0')
         fputc('\n', to);

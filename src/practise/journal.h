@@ -1,5 +1,6 @@
 /* practise/journal.h -- a shift as it is being worked, as the scenario it would be: the file as it was read, with the acts as they were
-   done in place of its schedule. What is saved is what was carried out: both are read from this text. */
+   done in place of its schedule; of a lesson behind it, for what its schedule says happens in any case. What is saved is what was
+   carried out: both are read from this text. */
 #ifndef PRACTISE_JOURNAL_H
 #define PRACTISE_JOURNAL_H
 
@@ -8,6 +9,7 @@
 typedef struct {
     double time_s; /* from the start, whole */
     char *doing;   /* "water 2 gal over 1 min" */
+    bool planned;  /* the line says itself when: "every 30 min from 0:30 load ..."; time_s is when it was given */
     char *asked;   /* "when boiling for 1 min", for what it waited; NULL: for nothing */
 } journal_act;
 
@@ -17,15 +19,16 @@ typedef struct {
     moment_frame frame;  /* by which they are written */
     journal_act *acts;   /* in the order of time */
     size_t count, capacity;
-    size_t left_out; /* acts of the file's own schedule, which are left to whoever practises */
+    size_t kept;     /* acts of a lesson's own schedule: they are done in any case */
+    size_t left_out; /* acts of any other file's, which are left to whoever practises */
 } journal;
 
 /* Of a file and what was read from it. False when memory is refused; to be freed either way. */
 bool journal_begin(journal *j, const source *file, const scenario *read);
 void journal_free(journal *j);
 
-/* The act goes behind all others. False when memory is refused: it is as it was. */
-bool journal_add(journal *j, double time_s, const char *doing, const char *asked);
+/* A copy goes behind all others. False when memory is refused: it is as it was. */
+bool journal_add(journal *j, const journal_act *act);
 void journal_drop(journal *j); /* the last one, if there is any */
 
 moment_text journal_moment(const journal *j, double s); /* "0:05:20": as the schedule writes it */

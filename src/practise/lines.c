@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/program.h"
+#include "practise/briefing.h"
 #include "practise/debrief.h"
 #include "practise/happened.h"
 #include "practise/order.h"
@@ -112,24 +113,26 @@ static void complain(talk *t, const messages *m, size_t line)
     t->outcome.mistaken = t->outcome.mistaken || messages_any(m);
 }
 
-static void do_act(talk *t, const order *o)
+static void do_act(talk *t, order *o)
 {
     messages m;
     char *doing = text_copy(o->doing.at, (size_t)(o->doing.end - o->doing.at));
     messages_init(&m);
     bool asked = o->asked.text[0] != '\0';
     size_t line = journal_last_line(&t->shift->journal) + (asked ? 2 : 1);
-    boil_outcome outcome = doing != NULL ? shift_act(t->shift, doing, asked ? o->asked.text : NULL, &m) : BOIL_NO_MEMORY;
+    const journal_act act = {.doing = doing, .planned = o->planned, .asked = asked ? o->asked.text : NULL};
+    boil_outcome outcome = doing != NULL ? shift_act(t->shift, &act, &m) : BOIL_NO_MEMORY;
     complain(t, &m, line);
     if (outcome == BOIL_OK)
-        fprintf(t->o->to, "%s done: %s\n", shift_clock(t->shift, t->shift->now_s).text, text_plain(doing).text);
+        fprintf(t->o->to, "%s %s: %s\n", shift_clock(t->shift, t->shift->now_s).text, o->planned ? "planned" : "done",
+                text_plain(doing).text);
     memory(t, outcome != BOIL_NO_MEMORY);
     messages_free(&m);
     free(doing);
     fflush(t->o->to);
 }
 
-static void act(talk *t, const order *o)
+static void act(talk *t, order *o)
 {
     if (!isnan(o->at_s))
         go_on(t, ceil(o->at_s), false);
@@ -166,7 +169,8 @@ static void show_acts(const talk *t)
 {
     const journal *j = &t->shift->journal;
     for (size_t i = 0; i < j->count; i++)
-        fprintf(t->o->to, " %s %s\n", journal_moment(j, j->acts[i].time_s).text, text_plain(j->acts[i].doing).text);
+        fprintf(t->o->to, " %s %s\n", j->acts[i].planned ? "" : journal_moment(j, j->acts[i].time_s).text,
+                text_plain(j->acts[i].doing).text);
     if (j->count == 0)
         fputs(" nothing was done yet\n", t->o->to);
 }
@@ -179,7 +183,7 @@ static void go_back(talk *t)
     t->found = (happened_findings){{0}};
 }
 
-static void carry_out(talk *t, const order *o)
+static void carry_out(talk *t, order *o)
 {
     switch (o->kind) {
     case ORDER_NOTHING:
@@ -264,12 +268,7 @@ static void listen(talk *t, FILE *from)
 
 static void begin(talk *t)
 {
-    const journal *j = &t->shift->journal;
-    fprintf(t->o->to, "%s\n", text_plain(t->shift->scenario->title).text);
-    fputs("This is a prediction on a screen. Nothing learned here allows anything at a real tank.\n", t->o->to);
-    if (j->left_out > 0)
-        fprintf(t->o->to, "The file's own schedule, %s, is left to you: nothing is done by itself.\n",
-                format_count(j->left_out, "act", "acts").text);
+    briefing_write(t->shift, t->o->to);
     show_state(t);
     fflush(t->o->to);
 }

@@ -134,11 +134,28 @@ static bool is_mistyped(const cursor *c)
     return !cursor_error(c, ahead.at, "unknown word '%s'%s", words_quoted(ahead.at, length).text, words_suggestion(&n).text);
 }
 
+/* Again and again from a moment on that has not passed; the rest is for the reader of schedules. */
+static bool read_every(cursor *c, cursor behind, const order_clock *k, order *o)
+{
+    quantity q;
+    double from_s;
+    o->planned = true;
+    o->doing = *c;
+    if (!quantity_when(&behind, "every", &q))
+        return false;
+    cursor_done(&behind);
+    if (!cursor_take(&behind, "from"))
+        return cursor_error(c, behind.at, "say from when on, as it is %s: every 15 min from 0:30 ...",
+                            moment_words(&k->frame, floor(k->now_s)).text);
+    return read_moment(&behind, k, "from", &from_s);
+}
+
 static bool read_act(cursor *c, const order_clock *k, order *o)
 {
     o->kind = ORDER_ACT;
-    if (cursor_take(&(cursor){c->messages, c->source, c->line, c->at, c->end}, "every"))
-        return cursor_error(c, c->at, "acts are done one by one here: leave 'every' away");
+    cursor ahead = *c;
+    if (cursor_take(&ahead, "every"))
+        return read_every(c, ahead, k, o);
     if (!read_when(c, k, o))
         return false;
     o->doing = *c;

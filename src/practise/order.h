@@ -23,6 +23,7 @@ typedef struct {
     order_kind kind;
     double at_s;        /* of a wait or an act, from the start; NaN: now */
     boil_wait wait;     /* of an act; it follows nothing: `at_s` has that */
+    bool planned;       /* "every 30 min from 0:30 ...": again and again, and not now; all of it is `doing` */
     cursor doing;       /* of an act: what is to be done */
     TEXT_OF(160) asked; /* "when boiling for 1 min"; empty: it waits for nothing */
 } order;

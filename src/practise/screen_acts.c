@@ -73,16 +73,16 @@ static void complain(screen *s, const messages *m)
         }
 }
 
-static void do_act(screen *s, const char *doing, const char *asked)
+static void do_act(screen *s, const journal_act *act)
 {
     messages m;
     messages_init(&m);
     double from_s = s->shift->now_s;
-    boil_outcome outcome = shift_act(s->shift, doing, asked, &m);
+    boil_outcome outcome = shift_act(s->shift, act, &m);
     screen_memory(s, outcome != BOIL_NO_MEMORY && happened_since(s->shift, from_s, s->o->units, &s->happened));
     complain(s, &m);
     if (outcome == BOIL_OK) {
-        screen_note(s, doing);
+        screen_note(s, act->doing);
         s->mode = SCREEN_WATCHING;
         s->running = true;
         s->message.text[0] = '\0';
@@ -93,7 +93,8 @@ static void do_act(screen *s, const char *doing, const char *asked)
 void screen_do_waiting(screen *s)
 {
     s->waits = false;
-    do_act(s, s->waiting.text, s->waited.asked.text);
+    const journal_act act = {.doing = s->waiting.text, .asked = s->waited.asked.text};
+    do_act(s, &act);
 }
 
 /* An act is done, or waits; the words of lines that are no acts are keys here. */
@@ -114,7 +115,8 @@ static void carry_out(screen *s, order *o)
     }
     snprintf(doing, sizeof doing, "%.*s", (int)(o->doing.end - o->doing.at), o->doing.at);
     if (o->wait.state == BOIL_WAIT_NONE) {
-        do_act(s, doing, NULL);
+        const journal_act act = {.doing = doing, .planned = o->planned};
+        do_act(s, &act);
         return;
     }
     snprintf(s->waiting.text, sizeof s->waiting.text, "%s", doing);

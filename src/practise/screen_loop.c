@@ -48,6 +48,7 @@ static void listen(screen *s, double until_wall_s)
 static void run(screen *s)
 {
     double before_s = wall_s();
+    screen_show_briefing(s);
     while (!s->done) {
         double now_s = wall_s(), passed_s = now_s - before_s;
         before_s = now_s;

@@ -2,6 +2,7 @@
 #include <string.h>
 
 #include "base/memory.h"
+#include "practise/briefing.h"
 #include "practise/debrief.h"
 #include "practise/screen_parts.h"
 
@@ -43,6 +44,20 @@ void screen_show_keys(screen *s)
     fputs("\n acts are written as in a schedule\n", to);
     for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++)
         text_wrapped(to, type->meaning, fprintf(to, " %-10s ", type->keyword), 12, CANVAS_COLUMNS - 1);
+    open_page(s, memory_stream_close(to, &text) ? text : NULL);
+}
+
+void screen_show_briefing(screen *s)
+{
+    char *text;
+    size_t size;
+    FILE *to = memory_stream(&text, &size);
+    if (!screen_memory(s, to != NULL))
+        return;
+    briefing_write(s->shift, to);
+    fputs("\nSpace or Enter goes to the bath, and Space then lets the clock run.\n"
+          "A key opens an act, which you may change: w water, l load, h heat.\n? shows all keys.\n",
+          to);
     open_page(s, memory_stream_close(to, &text) ? text : NULL);
 }
 

@@ -68,6 +68,7 @@ void screen_press(screen *s, int pressed);
 void screen_draw(screen *s);
 void screen_draw_page(screen *s);
 void screen_show_keys(screen *s);
+void screen_show_briefing(screen *s);
 void screen_show_debrief(screen *s);
 
 typedef TEXT_OF(24) screen_clock_text;

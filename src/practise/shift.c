@@ -174,13 +174,15 @@ boil_outcome shift_go_on_when(shift *s, double until_s, const boil_wait *w, doub
     return outcome;
 }
 
-boil_outcome shift_act(shift *s, const char *doing, const char *asked, messages *m)
+boil_outcome shift_act(shift *s, const journal_act *act, messages *m)
 {
+    journal_act done = *act;
     scenario *then;
     boil_outcome outcome = shift_go_on(s, ceil(s->now_s));
     if (outcome != BOIL_OK)
         return outcome;
-    if (!journal_add(&s->journal, s->now_s, doing, asked))
+    done.time_s = s->now_s;
+    if (!journal_add(&s->journal, &done))
         return BOIL_NO_MEMORY;
     outcome = read_journal(s, m, &then);
     if (outcome == BOIL_OK)

@@ -35,9 +35,8 @@ boil_outcome shift_go_on_when(shift *s, double until_s, const boil_wait *w, doub
 /* When the bath next may change of itself, or something begins or ends; beyond now unless it is over. */
 double shift_next_change_s(const shift *s);
 
-/* Goes on to a whole second, and does it there. `asked`: for what it waited; NULL: for nothing. BOIL_BAD_INPUT with what is wrong in
-   `m`, and nothing is done. */
-boil_outcome shift_act(shift *s, const char *doing, const char *asked, messages *m);
+/* Goes on to a whole second, and does it there; its time is put in. BOIL_BAD_INPUT with what is wrong in `m`, and nothing is done. */
+boil_outcome shift_act(shift *s, const journal_act *act, messages *m);
 
 /* Back to just before the last act, which is undone; without acts to the start. */
 boil_outcome shift_go_back(shift *s);

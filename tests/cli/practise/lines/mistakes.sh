@@ -4,6 +4,7 @@ watr 2 gal over 1 min
 water 2 gal ovr 1 min
 water 2 lb over 0 s
 every 5 min water 1 gal over 2 min
+every 5 min from 0:05 watr 1 gal
 wiat 2 min
 wait
 wait two minutes

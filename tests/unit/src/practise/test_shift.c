@@ -46,8 +46,11 @@ static void end(worked *w)
 static boil_outcome act(worked *w, const char *doing)
 {
     messages m;
+    char words[200];
+    const journal_act done = {.doing = words, .planned = strncmp(doing, "every", 5) == 0};
+    snprintf(words, sizeof words, "%s", doing);
     messages_init(&m);
-    boil_outcome outcome = shift_act(&w->shift, doing, NULL, &m);
+    boil_outcome outcome = shift_act(&w->shift, &done, &m);
     messages_free(&m);
     return outcome;
 }
@@ -86,6 +89,22 @@ static void is_its_run(worked *w)
     assert_true(run.summary.vented_total_kg == so_far.summary.vented_total_kg);
     boil_history_free(&run);
     boil_history_free(&so_far);
+}
+
+/* What is planned is done at its times, and what is done between stands behind it. */
+static void what_is_planned_comes(void **state)
+{
+    (void)state;
+    worked w = {.read = {0}};
+    begin(&w, TOP PLANT);
+    go_on(&w, 60, 60);
+    assert_int_equal(act(&w, "every 8 min from 0:05 load 20 lb, plate 1/4 in, for 5 min"), BOIL_OK);
+    go_on(&w, 400.5, 70);
+    assert_int_equal(act(&w, "heat 80 %"), BOIL_OK);
+    go_on(&w, (double)INFINITY, 300);
+    assert_int_equal(shift_history(&w.shift)->loads_count, 4);
+    is_its_run(&w);
+    end(&w);
 }
 
 static void is_the_run_of_what_is_saved(void **state)
@@ -180,9 +199,8 @@ int main(void)
 {
     gsl_set_error_handler_off();
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(is_the_run_of_what_is_saved),
-        cmocka_unit_test(what_is_taken_back_leaves_no_trace),
-        cmocka_unit_test(a_wait_counts_from_when_it_was_asked),
+        cmocka_unit_test(is_the_run_of_what_is_saved),        cmocka_unit_test(what_is_planned_comes),
+        cmocka_unit_test(what_is_taken_back_leaves_no_trace), cmocka_unit_test(a_wait_counts_from_when_it_was_asked),
         cmocka_unit_test(the_journal_keeps_the_file),
     };
     return cmocka_run_group_tests_name("a shift that is practised", tests, scratch_begin, scratch_end);
