@@ -147,7 +147,9 @@ static void quiet_spells(replay *r)
 static void crossed(replay *r, double time_s, double before_s, bool over)
 {
     double peak = r->of->central.summary.steam_peak_kg_s.value / fmax(r->calm_kg_s, 1e-9);
-    if (over)
+    if (over && peak < 2)
+        say(r, time_s, true, "It comes over the rim.");
+    else if (over)
         say(r, time_s, true, "It comes over the rim. At the most the steam is %s%.0f times as usual.",
             r->of->central.summary.steam_more_than ? "more than " : "", floor(peak));
     else

@@ -68,7 +68,7 @@ static void foot(html *h, const lesson_answer *a)
 static void body(html *h, const lesson_answer *a)
 {
     html_open(h, "body", NULL);
-    lesson_patterns(h->to);
+    lesson_patterns(a, h->to);
     html_open(h, "header", NULL);
     html_open(h, "h1", NULL);
     titles(h, a);

@@ -20,7 +20,7 @@ typedef struct {
 lesson_view lesson_view_of(const lesson_answer *a);
 
 /* Patterns that all pictures share, once. */
-void lesson_patterns(FILE *to);
+void lesson_patterns(const lesson_answer *a, FILE *to);
 
 /* The tank at a moment: all its parts, those that are not there hidden. */
 void lesson_picture(html *h, const lesson_answer *a, size_t run, double time_s);

@@ -37,20 +37,27 @@ lesson_view lesson_view_of(const lesson_answer *a)
     return (lesson_view){-deep - up, down, -190 * mm, wide + 290 * mm, mm};
 }
 
-void lesson_patterns(FILE *to)
+static void pattern(FILE *to, const char *name, double size, double scale, int turned, const char *what)
 {
-    fputs("\n<svg id=\"patterns\" aria-hidden=\"true\"><defs>"
-          "<pattern id=\"water\" width=\"14\" height=\"14\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\">"
-          "<rect width=\"14\" height=\"14\" fill=\"var(--paper)\"/><rect width=\"7\" height=\"14\" "
-          "fill=\"var(--water)\"/></pattern>"
-          "<pattern id=\"maybe\" width=\"16\" height=\"16\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(-45)\">"
-          "<rect width=\"3\" height=\"16\" fill=\"var(--warn)\"/></pattern>"
-          "<pattern id=\"past\" width=\"60\" height=\"60\" patternUnits=\"userSpaceOnUse\" patternTransform=\"rotate(45)\">"
-          "<path d=\"M0 0H60M0 0V60\" stroke=\"var(--line)\" stroke-width=\"3\"/></pattern>"
-          "<pattern id=\"grains\" width=\"24\" height=\"24\" patternUnits=\"userSpaceOnUse\">"
-          "<rect width=\"24\" height=\"24\" fill=\"var(--paper)\"/><circle cx=\"6\" cy=\"6\" r=\"4\" fill=\"var(--ink)\"/>"
-          "<circle cx=\"18\" cy=\"17\" r=\"4\" fill=\"var(--ink)\"/></pattern></defs></svg>",
-          to);
+    fprintf(to,
+            "\n<pattern id=\"%s\" width=\"%.0f\" height=\"%.0f\" patternUnits=\"userSpaceOnUse\" "
+            "patternTransform=\"rotate(%d) scale(%.3f)\">%s</pattern>",
+            name, size, size, turned, scale, what);
+}
+
+void lesson_patterns(const lesson_answer *a, FILE *to)
+{
+    double mm = lesson_view_of(a).unit;
+    fputs("\n<svg id=\"patterns\" aria-hidden=\"true\"><defs>", to);
+    pattern(to, "water", 14, mm, 45,
+            "<rect width=\"14\" height=\"14\" fill=\"var(--paper)\"/><rect width=\"7\" height=\"14\" fill=\"var(--water)\"/>");
+    pattern(to, "maybe", 16, mm, -45, "<rect width=\"3\" height=\"16\" fill=\"var(--warn)\"/>");
+    pattern(to, "band", 7, 1, -45, "<rect width=\"1.5\" height=\"7\" fill=\"var(--warn)\"/>");
+    pattern(to, "past", 60, mm, 45, "<path d=\"M0 0H60M0 0V60\" stroke=\"var(--line)\" stroke-width=\"3\"/>");
+    pattern(to, "grains", 24, mm, 0,
+            "<rect width=\"24\" height=\"24\" fill=\"var(--paper)\"/><circle cx=\"6\" cy=\"6\" r=\"4\" fill=\"var(--ink)\"/>"
+            "<circle cx=\"18\" cy=\"17\" r=\"4\" fill=\"var(--ink)\"/>");
+    fputs("</defs></svg>", to);
 }
 
 static const char *shown(bool is)
@@ -81,7 +88,7 @@ static void edge(const picture *p, bool is)
     fprintf(p->to, "<path data-part=\"edge\" fill=\"var(--paper)\" stroke=\"var(--ink)\" stroke-width=\"4\"%s d=\"M0 %.1f",
             shown(is), p->y - 2);
     for (int i = 0; i < 12; i++)
-        fprintf(p->to, "l%.1f 40l%.1f -40", p->wide / 24, p->wide / 24);
+        fprintf(p->to, "l%.1f %.0fl%.1f %.0f", p->wide / 24, 40 * p->view.unit, p->wide / 24, -40 * p->view.unit);
     fputs("z\"/>", p->to);
 }
 
@@ -221,6 +228,7 @@ static void steam(const picture *p)
 static void heat(const picture *p)
 {
     double full_W = boil_heater_output(&p->of->of->scenario->plant.heater, 1, p->s.temperature_K), u = p->view.unit;
+    double half = fmin(22 * u, 0.05 * p->wide);
     long n = full_W > 0 ? lround(FLAMES * p->s.heater_W / full_W) : 0;
     fputs("<g data-part=\"heat\" fill=\"none\" stroke=\"var(--ink)\" stroke-width=\"5\">", p->to);
     for (int i = 0; i < FLAMES; i++)
@@ -275,10 +283,11 @@ void lesson_picture(html *h, const lesson_answer *a, size_t run, double time_s)
     p.s = replay_at(r, time_s);
     p.band = replay_band_at(r, time_s);
     fprintf(h->to,
-            "\n<svg xmlns=\"http://www.w3.org/2000/svg\" data-run=\"%zu\" viewBox=\"%.0f %.0f %.0f %.0f\" role=\"img\" "
+            "\n<svg xmlns=\"http://www.w3.org/2000/svg\" data-run=\"%zu\" viewBox=\"%.0f %.0f %.0f %.0f\" style=\"--w:%.2f\" "
+            "role=\"img\" "
             "aria-label=\"%s: %s\">",
-            run, p.view.left, p.view.top, p.view.right - p.view.left, p.view.bottom - p.view.top, a->runs[run].name,
-            replay_state(r, time_s).text);
+            run, p.view.left, p.view.top, p.view.right - p.view.left, p.view.bottom - p.view.top, p.view.unit,
+            a->runs[run].name, replay_state(r, time_s).text);
     parts(&p);
     fputs("</svg>", h->to);
 }

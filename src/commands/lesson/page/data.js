@@ -54,7 +54,7 @@ function clockOf(time) {
     const s = Math.floor(DATA.start + time + 1e-6), day = Math.floor(s / 86400);
     return Math.floor(s / 3600) % 24 + ":" + pad(Math.floor(s / 60) % 60) + ":" + pad(s % 60) + (day > 0 ? "+" + day + "d" : "");
 }
-const length = (m, places = 1) => DATA.us ? (m / 0.0254).toFixed(places) + " in" : (m * 100).toFixed(places) + " cm";
+const length = (m, places = 1) => DATA.us ? (m / 0.0254).toFixed(places) + " in" : (m * 1000).toFixed(places - 1) + " mm";
 const mass = kg => DATA.us ? (kg / 0.45359237).toFixed(1) + " lb" : kg.toFixed(1) + " kg";
 const degrees = K => DATA.us ? ((K - 273.15) * 1.8 + 32).toFixed(1) + " °F" : (K - 273.15).toFixed(1) + " °C";
 const difference = K => DATA.us ? (K * 1.8).toFixed(1) + " °F" : K.toFixed(1) + " °C";

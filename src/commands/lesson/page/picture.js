@@ -38,8 +38,9 @@ function body(p, s) {
     put(p.possible, "y", most.toFixed(1));
     put(p.possible, "height", Math.max(0, y - most).toFixed(1));
     show(p.edge, cut);
+    const tooth = (40 * DATA.view.unit).toFixed(0);
     let d = "M0 " + (y - 2).toFixed(1);
-    for (let i = 0; i < 12; i++) d += "l" + (wide / 24).toFixed(1) + " 40l" + (wide / 24).toFixed(1) + " -40";
+    for (let i = 0; i < 12; i++) d += "l" + (wide / 24).toFixed(1) + " " + tooth + "l" + (wide / 24).toFixed(1) + " -" + tooth;
     if (cut) put(p.edge, "d", d + "z");
     put(p.still, "y1", (-s.still * 1000).toFixed(1));
     put(p.still, "y2", (-s.still * 1000).toFixed(1));

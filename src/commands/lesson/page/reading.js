@@ -3,13 +3,13 @@ function roomOf(run, s) {
     const room = run.depth - s.level;
     if (room >= 0) return [length(room), "to the rim"];
     if (run.law !== null && s.level > run.law)
-        return ["> " + (DATA.us ? Math.floor((run.law - run.depth) / 0.0254) + " in" : Math.floor((run.law - run.depth) * 100) + " cm"), "OVER the rim, or more"];
+        return ["> " + (DATA.us ? Math.floor((run.law - run.depth) / 0.0254) + " in" : Math.floor((run.law - run.depth) * 1000) + " mm"), "OVER, or more"];
     return [length(-room), "OVER the rim"];
 }
 
 /* After it came over nothing more is foretold. */
 function risk(run, s) {
-    if (s.past) return "";
+    if (s.past || (s.boils && s.afloat < AFLOAT_KG)) return "";
     if (s.left < 0) return "If it lets go now: OVER THE RIM";
     return s.left < run.limit ? "If it lets go now: " + length(s.left) + " left" : "";
 }

@@ -34,7 +34,7 @@ function stripOf(svg, runs, from, to) {
     for (const run of runs) {
         const band = cutOut(run.band, ["lo", "hi"], from, Math.min(to, run.end));
         const up = line(band.t, band.hi, x, y), down = line(band.t.slice().reverse(), band.lo.slice().reverse(), x, y).replace("M", "L");
-        part("path", {d: up + down + "z", fill: "url(#maybe)"}, svg);
+        part("path", {d: up + down + "z", fill: "url(#band)"}, svg);
         part("path", {...plain, d: "M0 " + y(run.depth) + "H" + wide, "stroke-width": 1.5}, svg);
     }
     runs.forEach((run, i) => {
