@@ -14,7 +14,7 @@ const text = id => evaluate(`document.getElementById("${id}").textContent`);
 const paper = { letter: [8.5, 11], A4: [8.27, 11.69] };
 
 async function fits() {
-    for (const name of ["pair", "alone", "tall", "days", "si", "hostile"])
+    for (const name of ["pair", "alone", "tall", "days", "si", "hostile", "asks"])
         for (const width of [320, 390, 768, 1280, 1920]) {
             await open(page(name), width, 900);
             const wide = await evaluate("document.documentElement.scrollWidth");
@@ -111,6 +111,43 @@ async function nothingJumps() {
     check(/OVER/.test(await evaluate("panels[0].risk.textContent")), "A is warned of before it lets go");
 }
 
+// A lesson stops two seconds before its act, asks, and goes on with the answer; what came of it is told at the end.
+async function asks() {
+    const stop = async () => {
+        await open(page("asks"), 1280, 900);
+        await evaluate("go(DATA.stops[0].at - 1); play(true)");
+        await sleep(400);
+        return evaluate("({asked: !document.getElementById('question').hidden, focus: document.activeElement.id, playing, time, at: DATA.stops[0].at, answers: DATA.stops[0].choices.map(c => c.text)})");
+    };
+    const first = await stop();
+    check(first.asked && !first.playing && first.time === first.at, "the clock stands at the question");
+    check(first.focus === "question", "focus is on the question");
+    check(!/over the rim/i.test(await text("events")) && /decide/.test(await evaluate("panels[0].figure.textContent")), "nothing beyond the question is shown");
+    for (let i = 0; i < first.answers.length; i++)
+        for (const byKey of [true, false]) {
+            await stop();
+            if (byKey) await key(String(i + 1));
+            else await evaluate(`document.querySelectorAll("#answers button")[${i}].click()`);
+            await sleep(100);
+            const after = await evaluate("({playing, title: panels[0].run.title, same: shown[0] === DATA.runs[DATA.stops[0].choices[" + i + "].run], focus: document.activeElement.id})");
+            check(after.playing && after.same && after.title === first.answers[i] && after.focus === "play", `answer ${i + 1} leads to its run`);
+        }
+    await evaluate("jump(DATA.end)");
+    check((await text("outcome")).includes(await evaluate("shown[0].outcome")) && (await evaluate("shown[0].outcome")).length > 5, "the outcome is told at the end");
+    await stop();
+    await key("Escape");
+    check(await evaluate("document.getElementById('question').hidden && document.activeElement.id === 'play'"), "Escape leaves the question");
+    await evaluate("jump(DATA.stops[0].at + 100)");
+    check(await evaluate("document.getElementById('question').hidden"), "scrubbing past does not ask");
+    for (const width of [320, 390, 1280]) {
+        await open(page("asks"), width, 844);
+        await evaluate("go(DATA.stops[0].at - 1); play(true)");
+        await sleep(300);
+        check((await evaluate("document.getElementById('question').getBoundingClientRect().bottom")) <= 844, `question below the fold at ${width}`);
+        check((await evaluate("panels[0].number.getBoundingClientRect().top")) >= 0, `A's number is out of sight at ${width}`);
+    }
+}
+
 async function lessMovement() {
     await call("Emulation.setEmulatedMedia", { features: [{ name: "prefers-reduced-motion", value: "reduce" }] });
     await open(page("pair"), 1280, 900);
@@ -136,7 +173,7 @@ async function names() {
 }
 
 async function onPaper() {
-    for (const name of ["pair", "alone", "tall", "si"]) {
+    for (const name of ["pair", "alone", "tall", "si", "asks"]) {
         await open(page(name), 1280, 900);
         for (const size in paper) check((await sheets(paper[size])) === 2, `${name} on ${size} is not two sheets`);
     }
@@ -163,7 +200,7 @@ async function others() {
     check((await evaluate("panels.map(p => p.picture.svg.getBoundingClientRect().height)")).every(h => h > 100), "two tanks of different size");
     await open(page("si"), 1280, 900);
     check(/cm|mm/.test(await evaluate("panels[0].number.textContent")), "SI units");
-    for (const name of ["pair", "alone", "tall", "days", "si"]) check(fs.statSync(page(name)).size <= 204800, name + " is over 200 KiB");
+    for (const name of ["pair", "alone", "tall", "days", "si", "asks"]) check(fs.statSync(page(name)).size <= 204800, name + " is over 200 KiB");
 }
 
 async function pictured() {
@@ -191,7 +228,7 @@ async function pictured() {
     }
 }
 
-for (const part of [fits, figures, keys, slowMotion, nothingJumps, lessMovement, names, onPaper, withoutScript, others])
+for (const part of [fits, figures, keys, slowMotion, nothingJumps, asks, lessMovement, names, onPaper, withoutScript, others])
     await part().catch(e => check(false, part.name + ": " + e.message));
 if (pictures) await pictured();
 check(troubles.length === 0, troubles.join("; "));

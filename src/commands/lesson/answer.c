@@ -4,13 +4,119 @@
 #include <stdlib.h>
 
 #include "base/memory.h"
+#include "case/closures.h"
+
+static boil_outcome add(lesson_answer *a, const scenario *s, const scenario_script *with, const char *name, const char *title)
+{
+    lesson_run *r = &a->runs[a->count + a->choices];
+    *r = (lesson_run){.name = name, .title = title, .as = *s};
+    if (with != NULL) {
+        r->as.schedule = with->schedule;
+        r->as.wording = with->wording;
+    }
+    boil_run_options o = replay_options(&r->as.schedule);
+    boil_outcome outcome = carried_out_of(&r->as, &o, &r->done);
+    if (outcome == BOIL_OK && a->of != NULL)
+        r->verdict = lesson_judge(a->of, &r->as.plant, &r->done.central);
+    return outcome;
+}
+
+static boil_outcome scripts_of(const scenario *s, lesson_answer *a)
+{
+    boil_outcome outcome = add(a, s, &s->scripts[LESSON_RECKLESS], "A", "Recklessly");
+    a->count += outcome == BOIL_OK;
+    if (outcome == BOIL_OK)
+        outcome = add(a, s, &s->scripts[LESSON_CAREFUL], "B", "With care");
+    a->count += outcome == BOIL_OK && a->count == 1;
+    for (size_t i = 0; i < a->of->choices_count && outcome == BOIL_OK; i++) {
+        outcome = add(a, s, &s->choices[i], "A", a->of->choices[i].says);
+        a->choices += outcome == BOIL_OK;
+    }
+    return outcome;
+}
+
+boil_outcome lesson_answer_of(const scenario *s, size_t count, lesson_answer *out, const scenario **failed)
+{
+    static const char *const names[LESSON_SHOWN] = {"A", "B"};
+    boil_outcome outcome = BOIL_OK;
+    *out = (lesson_answer){.scenario = s, .of = count == 1 && s->lesson.given ? &s->lesson : NULL};
+    *failed = s;
+    if (out->of != NULL)
+        return scripts_of(s, out);
+    while (out->count < count && outcome == BOIL_OK) {
+        *failed = &s[out->count];
+        outcome = add(out, *failed, NULL, names[out->count], (*failed)->title);
+        out->count += outcome == BOIL_OK;
+    }
+    return outcome;
+}
+
+void lesson_answer_free(lesson_answer *a)
+{
+    for (size_t i = 0; i < a->count + a->choices; i++) {
+        replay_free(&a->runs[i].replay);
+        carried_out_free(&a->runs[i].done);
+    }
+    a->count = a->choices = 0;
+}
+
+bool lesson_replays(lesson_answer *a, unit_system s, double slack)
+{
+    bool good = true;
+    for (size_t i = 0; i < a->count + a->choices && good; i++) {
+        replay_free(&a->runs[i].replay);
+        good = replay_of(&a->runs[i].done, s, slack, &a->runs[i].replay);
+    }
+    return good;
+}
+
+bool lesson_stopped(const lesson_answer *a)
+{
+    bool stopped = false;
+    for (size_t i = 0; i < a->count; i++)
+        stopped = stopped || carried_out_stopped(&a->runs[i].done);
+    return stopped;
+}
 
 double lesson_end(const lesson_answer *a)
 {
     double end_s = 0;
-    for (size_t i = 0; i < a->count; i++)
+    for (size_t i = 0; i < a->count + a->choices; i++)
         end_s = fmax(end_s, a->runs[i].done.central.end_s);
     return end_s;
+}
+
+/* Whether a graver run of the set comes over the rim. */
+static bool may_come_over(const carried_out *o)
+{
+    for (size_t i = 0; i < o->set.count; i++)
+        if (!boil_closures_is_mild(o->set.other[i].closures) && o->set.other[i].history.summary.overflow_s >= 0)
+            return true;
+    return false;
+}
+
+lesson_words lesson_outcome(const lesson_answer *a, const lesson_run *r)
+{
+    lesson_words w = {""};
+    if (a->of == NULL)
+        return w;
+    if (r->verdict.passed && may_come_over(&r->done))
+        TEXT_ADD(w.text,
+                 "Passed, but in one of the runs it is judged by it comes over the rim: take it as not passed in a real shop.");
+    else if (r->verdict.passed)
+        TEXT_ADD(w.text, "Passed; no run it is judged by comes over the rim.");
+    else
+        TEXT_ADD(w.text, "Not passed");
+    for (size_t i = 0, told = 0; i < a->of->terms_count && !r->verdict.passed; i++)
+        if (!r->verdict.holds[i])
+            TEXT_ADD(w.text, "%s %s %s, %s", told++ > 0 ? ";" : ":", a->of->terms[i].measure->title,
+                     lesson_value_text(&a->of->terms[i], r->verdict.value[i], r->replay.system).text,
+                     lesson_limit_text(&a->of->terms[i]).text);
+    if (r->verdict.waited > 0)
+        TEXT_ADD(w.text, "; what was waited for did not come");
+    if (!r->verdict.passed)
+        TEXT_ADD(w.text, ".");
+    return w;
 }
 
 /* The run whose next event comes first; count: none has one. */
@@ -28,7 +134,7 @@ static size_t first_of(const lesson_answer *a, const size_t next[])
 
 lesson_line *lesson_lines(const lesson_answer *a, size_t *count)
 {
-    size_t most = 1, next[LESSON_RUNS] = {0}, first;
+    size_t most = 1, next[LESSON_SHOWN] = {0}, first;
     for (size_t i = 0; i < a->count; i++)
         most += a->runs[i].replay.events_count;
     lesson_line *lines = memory_needed(calloc(most, sizeof *lines));

@@ -1,32 +1,53 @@
-/* commands/lesson/answer.h -- one or two scenarios carried out, to be seen beside each other on one clock. The writers are given the
-   whole, and work nothing out. */
+/* commands/lesson/answer.h -- runs to be seen beside each other on one clock: one or two scenarios, or what is done recklessly and with
+   care in a lesson. The writers are given the whole, and work nothing out. */
 #ifndef COMMANDS_LESSON_ANSWER_H
 #define COMMANDS_LESSON_ANSWER_H
 
 #include "base/html.h"
 #include "cli/output.h"
+#include "lesson/lesson.h"
 #include "replay/replay.h"
 
-#define LESSON_RUNS 2
+#define LESSON_SHOWN 2
+#define LESSON_RUNS (LESSON_SHOWN + LESSON_CHOICES_MAX)
 
 typedef struct {
-    const char *name; /* "A", "B" */
+    const char *name;  /* "A", "B"; a choice takes A's place */
+    const char *title; /* "Recklessly", "With care", the answer chosen; else the scenario's */
+    scenario as;       /* the scenario with this run's acts: lent, not to be freed */
     carried_out done;
     replay replay;
+    lesson_verdict verdict; /* of a lesson */
 } lesson_run;
 
 typedef struct {
-    lesson_run runs[LESSON_RUNS];
-    size_t count; /* 1 or more */
+    const scenario *scenario;     /* the first */
+    const lesson *of;             /* NULL: no lesson */
+    lesson_run runs[LESSON_RUNS]; /* those shown from the start, then a lesson's choices */
+    size_t count;                 /* of those shown: 1 or more */
+    size_t choices;
 } lesson_answer;
 
-double lesson_end(const lesson_answer *a); /* of the longest, s */
+/* Carries out `count` scenarios, 1 or 2, or the scripts and choices of one that is a lesson; `s` must outlive the answer. A failure
+   of the model names in *failed the scenario it came of. To be freed either way. */
+boil_outcome lesson_answer_of(const scenario *s, size_t count, lesson_answer *out, const scenario **failed);
+void lesson_answer_free(lesson_answer *a);
+
+/* False when memory is refused. Slack: of the bounds of what a page leaves out (replay/replay.h). */
+bool lesson_replays(lesson_answer *a, unit_system s, double slack);
+
+bool lesson_stopped(const lesson_answer *a); /* one of those shown did not reach its end */
+double lesson_end(const lesson_answer *a);   /* of the longest, s */
+
+/* "Passed.", or what did not hold; and what that is worth: "Not passed: rim over the rim, at least 6 in.". "" where it is no lesson. */
+typedef TEXT_OF(600) lesson_words;
+lesson_words lesson_outcome(const lesson_answer *a, const lesson_run *r);
 
 /* What is told of several runs on one clock: the events of each at the same second. */
 typedef struct {
     double time_s;
-    const replay_event *of[LESSON_RUNS]; /* the first */
-    size_t count[LESSON_RUNS];           /* 0: none */
+    const replay_event *of[LESSON_SHOWN]; /* the first */
+    size_t count[LESSON_SHOWN];           /* 0: none */
 } lesson_line;
 
 /* In the order of time, to be freed; NULL where memory is refused. */
@@ -35,5 +56,8 @@ lesson_line *lesson_lines(const lesson_answer *a, size_t *count);
 void lesson_report(const void *answer, const output *o, FILE *to);
 extern const document lesson_documents[];
 void lesson_page(const void *answer, const output *o, const picture_drawn *drawn, const picture_problem *problem, FILE *to);
+
+/* Finds the bounds by which the page is no larger than 200 KiB; false, with a complaint, where none are. */
+bool lesson_page_fits(lesson_answer *a, const output *o);
 
 #endif

@@ -168,13 +168,15 @@ static void tank(FILE *to, const replay *r)
     number(to, "full", fmax(1, boil_heater_output(&p->heater, 1, r->of->central.summary.boiling_point_start_K)));
 }
 
-static void run(FILE *to, const lesson_run *of, size_t index)
+static void run(FILE *to, const lesson_answer *a, size_t index)
 {
+    const lesson_run *of = &a->runs[index];
     const replay *r = &of->replay;
     const carried_out *o = &of->done;
-    fprintf(to, "%s\n{\"tank\":%zu,", index > 0 ? "," : "", index);
+    fprintf(to, "%s\n{\"tank\":%zu,", index > 0 ? "," : "", index < a->count ? index : 0);
     named(to, "name", of->name);
-    named(to, "title", o->scenario->title != NULL ? o->scenario->title : "");
+    named(to, "title", of->title != NULL ? of->title : "");
+    named(to, "outcome", lesson_outcome(a, of).text);
     named(to, "verdict", verdict_of(o, r->system).text);
     named(to, "sure", sure_of(o));
     tank(to, r);
@@ -201,15 +203,47 @@ static void units(FILE *to)
     fputs("},\n", to);
 }
 
+/* Where it stops and asks; each answer is a run of its own. */
+static void stops(FILE *to, const lesson_answer *a)
+{
+    const lesson *l = a->of;
+    fputs("\"stops\":[", to);
+    for (size_t i = 0; l != NULL && i < l->stops_count; i++) {
+        bool first = true;
+        fprintf(to, "%s\n{\"at\":%.2f,", i > 0 ? "," : "", l->stops[i].at_s);
+        named(to, "text", l->stops[i].asks);
+        fputs("\"choices\":[", to);
+        for (size_t k = 0; k < a->choices; k++) {
+            if (l->choices[k].stop != i)
+                continue;
+            fprintf(to, "%s{", first ? "" : ",");
+            named(to, "text", l->choices[k].says);
+            fprintf(to, "\"run\":%zu}", a->count + k);
+            first = false;
+        }
+        fputs("]}", to);
+    }
+    fputs("],\n", to);
+}
+
+static void said(FILE *to, const lesson *l)
+{
+    named(to, "hint", l != NULL && l->hint != NULL ? l->hint : "");
+    named(to, "debrief", l != NULL && l->debrief != NULL ? l->debrief : "");
+    named(to, "care", l != NULL && l->care != NULL ? l->care : "");
+}
+
 void lesson_data(const lesson_answer *a, FILE *to)
 {
     lesson_view v = lesson_view_of(a);
     fprintf(to, "{\"us\":%s,\"start\":%.0f,\"end\":%.2f,", a->runs[0].replay.system == UNITS_US ? "true" : "false",
-            a->runs[0].done.scenario->start_s, lesson_end(a));
+            a->scenario->start_s, lesson_end(a));
     fprintf(to, "\"view\":{\"top\":%.0f,\"unit\":%.3f},", v.top, v.unit);
     units(to);
-    fprintf(to, "\"shown\":[0%s],\"stops\":[],\n\"runs\":[", a->count > 1 ? ",1" : "");
-    for (size_t i = 0; i < a->count; i++)
-        run(to, &a->runs[i], i);
+    stops(to, a);
+    said(to, a->of);
+    fprintf(to, "\"shown\":[0%s],\n\"runs\":[", a->count > 1 ? ",1" : "");
+    for (size_t i = 0; i < a->count + a->choices; i++)
+        run(to, a, i);
     fputs("]}\n", to);
 }

@@ -8,11 +8,9 @@ static const field event_fields[] = {
     CHARS("words", text.text, "what is done, or what comes of it"), FIELDS_END};
 #undef RECORD
 
-WRITES(title, lesson_run, text, r->done.scenario->title)
-
 #define RECORD lesson_run
 static const field run_fields[] = {
-    TEXT("name", name, "A or B"), GIVEN(FIELD_TEXT, "title", NULL, title, "of the scenario"),
+    TEXT("name", name, "A or B"), TEXT("title", title, "of the scenario; of a lesson which of its scripts"),
     LIST("events", replay.events, replay.events_count, event_fields, "in the order of time"), FIELDS_END};
 #undef RECORD
 

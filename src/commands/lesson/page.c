@@ -1,3 +1,6 @@
+#include <stdlib.h>
+
+#include "base/memory.h"
 #include "base/program.h"
 #include "commands/lesson/parts.h"
 
@@ -9,9 +12,11 @@ static void lines(FILE *to, const char *const list[])
 
 static void titles(html *h, const lesson_answer *a)
 {
-    for (size_t i = 0; i < a->count; i++) {
+    if (a->of != NULL)
+        html_text(h, a->of->goal);
+    for (size_t i = 0; i < a->count && a->of == NULL; i++) {
         html_text(h, i > 0 ? " / " : "");
-        html_text(h, a->runs[i].done.scenario->title);
+        html_text(h, a->runs[i].title);
     }
 }
 
@@ -56,7 +61,7 @@ static void foot(html *h, const lesson_answer *a)
         "Tanks, levels and floating water are to scale, beside the tank the water ten times as thick; each box of the "
         "ladder doubles the steam; loads, bubbles and flames are marks. Hatched and hollow: possible. Written by " PROGRAM_NAME
         " " BOIL_VERSION_TEXT " from ");
-    for (size_t i = 0; i < a->count; i++) {
+    for (size_t i = 0; i < (a->of != NULL ? 1 : a->count); i++) {
         html_text(h, i > 0 ? ", " : "");
         html_text(h, a->runs[i].done.scenario->path);
     }
@@ -73,6 +78,11 @@ static void body(html *h, const lesson_answer *a)
     html_open(h, "h1", NULL);
     titles(h, a);
     html_close(h);
+    if (a->of != NULL) {
+        html_open(h, "p", NULL);
+        html_text(h, a->of->question);
+        html_close(h);
+    }
     html_element(
         h, "p", "class=\"rule\"",
         "Hot caustic maims. This replays a prediction; a prediction is never a permission. Face shield, apron, gloves, "
@@ -103,4 +113,35 @@ void lesson_page(const void *answer, const output *o, const picture_drawn *drawn
     head(&h, answer);
     body(&h, answer);
     html_close(&h);
+}
+
+/* Bounds of what a page leaves out: wider where it would be too large to be sent about, bytes. */
+static const double slacks[] = {1, 2, 4, 8};
+static const size_t page_most = 200 * 1024;
+
+static size_t page_size(const lesson_answer *a, const output *o)
+{
+    char *text;
+    size_t size = 0;
+    FILE *to = memory_stream(&text, &size);
+    if (to == NULL)
+        return 0;
+    lesson_page(a, o, NULL, NULL, to);
+    memory_stream_close(to, &text);
+    free(text);
+    return size;
+}
+
+bool lesson_page_fits(lesson_answer *a, const output *o)
+{
+    size_t size = 0;
+    for (size_t i = 0; i < sizeof slacks / sizeof slacks[0]; i++) {
+        if (!lesson_replays(a, o->system, slacks[i]))
+            return false;
+        size = o->html != NULL ? page_size(a, o) : 0;
+        if (size <= page_most)
+            return true;
+    }
+    return program_complain("the page would have %zu KiB, over the %zu that a page may have: give it a shorter shift",
+                            size / 1024, page_most / 1024);
 }

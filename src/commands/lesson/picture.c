@@ -232,8 +232,8 @@ static void heat(const picture *p)
     long n = full_W > 0 ? lround(FLAMES * p->s.heater_W / full_W) : 0;
     fputs("<g data-part=\"heat\" fill=\"none\" stroke=\"var(--ink)\" stroke-width=\"5\">", p->to);
     for (int i = 0; i < FLAMES; i++)
-        fprintf(p->to, "<path d=\"M%.0f %.0fl%.0f %.0fl%.0f %.0fz\"%s/>", p->wide * (0.12 + 0.15 * i), 92 * u, 22 * u, -66 * u,
-                22 * u, 66 * u, shown(i < n));
+        fprintf(p->to, "<path d=\"M%.0f %.0fl%.0f %.0fl%.0f %.0fz\"%s/>", p->wide * (0.12 + 0.15 * i), 92 * u, half, -66 * u,
+                half, 66 * u, shown(i < n));
     fputs("</g>", p->to);
 }
 

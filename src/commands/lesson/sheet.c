@@ -8,6 +8,7 @@
 #define MOMENTS 4
 #define LINES_ON_PAPER 16
 
+/* A lesson asks its own question first. */
 static const char *const questions[] = {
     "At which moment could it still have been kept from happening, and how?",
     "What did the tank look like just before? What would have told you?",
@@ -107,7 +108,7 @@ static void table(html *h, const lesson_answer *a)
         html_open(h, "th", "scope=\"col\"");
         html_text(h, a->runs[k].name);
         html_text(h, "  ");
-        html_text(h, a->runs[k].done.scenario->title);
+        html_text(h, a->runs[k].title);
         html_close(h);
     }
     html_close(h);
@@ -127,7 +128,7 @@ static void back(html *h, const lesson_answer *a)
     table(h, a);
     html_element(h, "h2", NULL, "In your own words");
     for (size_t i = 0; i < sizeof questions / sizeof questions[0]; i++) {
-        html_element(h, "p", NULL, "%zu. %s", i + 1, questions[i]);
+        html_element(h, "p", NULL, "%zu. %.900s", i + 1, i == 0 && a->of != NULL ? a->of->question : questions[i]);
         html_open(h, "div", "class=\"answer\"");
         html_close(h);
     }

@@ -6,8 +6,13 @@
 
 static void heading(const lesson_answer *a, FILE *to)
 {
+    if (a->of != NULL) {
+        text_wrapped(to, text_plain(a->of->goal).text, 0, 0, REPORT_WIDTH);
+        text_wrapped(to, text_plain(a->of->question).text, 0, 0, REPORT_WIDTH);
+        fputc('\n', to);
+    }
     for (size_t i = 0; i < a->count; i++) {
-        const char *title = a->runs[i].done.scenario->title;
+        const char *title = a->runs[i].title;
         text_wrapped(to, text_plain(title != NULL ? title : "").text, fprintf(to, "%s ", a->runs[i].name), 3, REPORT_WIDTH);
     }
     fputc('\n', to);
@@ -33,6 +38,19 @@ static void told(const lesson_line *l, size_t of, const char *who, const char *c
     }
 }
 
+/* What came of each, those that may be chosen as well. */
+static void outcomes(const lesson_answer *a, FILE *to)
+{
+    for (size_t i = 0; a->of != NULL && i < a->count + a->choices; i++) {
+        const lesson_run *r = &a->runs[i];
+        int used =
+            fprintf(to, "%s%s:", i == 0 ? "\n" : "", text_fitted(r->title, strlen(r->title) < 60 ? strlen(r->title) : 60).text);
+        text_wrapped(to, lesson_outcome(a, r).text, used - (i == 0), 3, REPORT_WIDTH);
+    }
+    if (a->of != NULL && a->of->debrief != NULL)
+        text_wrapped(to, text_plain(a->of->debrief).text, 0, 0, REPORT_WIDTH);
+}
+
 void lesson_report(const void *answer, const output *o, FILE *to)
 {
     const lesson_answer *a = answer;
@@ -41,7 +59,7 @@ void lesson_report(const void *answer, const output *o, FILE *to)
     (void)o;
     heading(a, to);
     for (size_t i = 0; i < count; i++) {
-        formatted_text clock = format_clock_exact(a->runs[0].done.scenario->start_s, lines[i].time_s);
+        formatted_text clock = format_clock_exact(a->scenario->start_s, lines[i].time_s);
         bool same = a->count > 1 && is_same(a, &lines[i]), first = true;
         for (size_t k = 0; k < (same ? 1 : a->count); k++) {
             told(&lines[i], k, same ? "A B" : a->count > 1 ? a->runs[k].name : "", first ? clock.text : "", to);
@@ -49,6 +67,7 @@ void lesson_report(const void *answer, const output *o, FILE *to)
         }
     }
     free(lines);
+    outcomes(a, to);
     fputc('\n', to);
     text_wrapped(to, report_caution_words, 0, 0, REPORT_WIDTH);
 }

@@ -17,7 +17,7 @@ function collect() {
             else list.push({time: at, text, grave: !!grave, names: [run.name]});
         }
     for (const stop of DATA.stops) list.push({time: stop.at, text: "The question: " + stop.text, names: [], stop});
-    return list.sort((a, b) => a.time - b.time);
+    return list.filter(e => e.time <= horizon).sort((a, b) => a.time - b.time);
 }
 
 const spoken = e => (e.names.length && shown.length > 1 ? e.names.join(" and ") + ": " : "") + e.text;

@@ -28,11 +28,27 @@ function answer(i) {
     const stop = asking, choice = stop.choices[i];
     leave();
     shown[0] = DATA.runs[choice.run];
+    stop.chosen = choice.text;
+    horizon = DATA.end;
     begin();
     go(stop.at + 0.1);
-    byId("outcome").hidden = false;
-    byId("outcome").textContent = "You chose: " + choice.text + ". What comes of it: " + shown[0].verdict;
     play(true);
     spokeAt = performance.now();
     write(byId("said"), "You chose: " + choice.text);
+}
+
+/* Once all is over: what came of each, and the sentence to take home. */
+function tellOutcome() {
+    const over = time >= DATA.end, told = shown.map(run => (shown.length > 1 ? run.name + ": " : "") + (run.outcome || run.verdict));
+    const chosen = DATA.stops.filter(stop => stop.chosen).map(stop => "You chose: " + stop.chosen + ".");
+    const failed = DATA.stops.some(stop => stop.chosen) && /^Not/.test(shown[0].outcome);
+    byId("outcome").hidden = !over || DATA.stops.length === 0;
+    write(byId("outcome"), [...chosen, ...told, failed ? DATA.hint : "", DATA.debrief, DATA.care].filter(Boolean).join(" "));
+    byId("again").hidden = byId("outcome").hidden;
+}
+
+function askAgain() {
+    const stop = DATA.stops[0];
+    jump(stop.at);
+    ask(stop);
 }

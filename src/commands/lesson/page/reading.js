@@ -21,7 +21,7 @@ function sign(run, s, time) {
 }
 
 function steamOf(run, s) {
-    if (!s.boils) return "steam: none from boiling";
+    if (!s.boils) return difference(Math.max(0, s.boiling - s.temperature)) + " below boiling, no steam";
     const times = run.calm > 0 ? s.steam / run.calm : 1;
     if (times < 1.5) return "steam as usual";
     return "steam " + (times >= 10 ? "more than " + Math.floor(times) : times.toFixed(1)) + " times as usual";
@@ -38,7 +38,7 @@ function sentence(run, s) {
 function panelOf(run) {
     const figure = document.createElement("figure"), title = document.createElement("h2"), reading = document.createElement("div");
     title.id = "title-" + run.name;
-    title.textContent = run.name + "  " + run.title;
+    title.textContent = run.name + "  " + (horizon < DATA.end && run === shown[0] ? "Yours to decide" : run.title);
     figure.setAttribute("aria-labelledby", title.id);
     reading.className = "reading";
     reading.innerHTML = '<p class="room"><b></b><span></span></p><p class="now"><b></b><span></span><span></span></p><p class="sign"></p><p class="sign"></p>';
@@ -75,7 +75,7 @@ function read(panel, s, time) {
     write(panel.number, number);
     write(panel.what, what);
     panel.room.classList.toggle("over", s.level > run.depth);
-    write(panel.boil, (s.boils ? "● BOILS  " : "○ QUIET  ") + degrees(s.temperature) + (s.boils ? "" : ", " + difference(below) + " below"));
+    write(panel.boil, (s.boils ? "● BOILS  " : "○ QUIET  ") + degrees(s.temperature));
     write(panel.steam, steamOf(run, s));
     write(panel.floats, s.afloat >= AFLOAT_KG ? mass(s.afloat) + " of water float" : s.crystals > 1 ? mass(s.crystals) + " of crystals" : "");
     warn(panel.risk, risk(run, s));

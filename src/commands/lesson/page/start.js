@@ -16,7 +16,7 @@ function begin() {
 }
 
 function strips() {
-    const fast = decisive();
+    const fast = horizon < DATA.end ? null : decisive();
     byId("close").style.display = fast ? "" : "none";
     cursors = [stripOf(byId("whole"), shown, 0, DATA.end)];
     if (fast) cursors.push(stripOf(byId("close"), shown, fast[0], fast[1]));
@@ -30,6 +30,7 @@ function connect() {
     click("back", () => jump(time - 5));
     click("on", () => jump(time + 5));
     click("leave", leave);
+    click("again", askAgain);
     click("help", () => {
         byId("keys").hidden = !byId("keys").hidden;
         byId("help").setAttribute("aria-expanded", String(!byId("keys").hidden));

@@ -29,16 +29,16 @@ function stripOf(svg, runs, from, to) {
     svg.textContent = "";
     svg.setAttribute("viewBox", "0 0 " + wide + " 100");
     for (const span of spans)
-        if (span[1] > from && span[0] < to && svg.id === "whole")
+        if (span[1] > from && span[0] < Math.min(to, horizon) && svg.id === "whole")
             part("rect", {x: x(span[0]), width: Math.max(6, x(span[1]) - x(span[0])), y: 1, height: 98, fill: "none", stroke: "var(--line)", "stroke-dasharray": "2 2", "vector-effect": "non-scaling-stroke"}, svg);
     for (const run of runs) {
-        const band = cutOut(run.band, ["lo", "hi"], from, Math.min(to, run.end));
+        const band = cutOut(run.band, ["lo", "hi"], from, Math.min(to, run.end, horizon));
         const up = line(band.t, band.hi, x, y), down = line(band.t.slice().reverse(), band.lo.slice().reverse(), x, y).replace("M", "L");
         part("path", {d: up + down + "z", fill: "url(#band)"}, svg);
         part("path", {...plain, d: "M0 " + y(run.depth) + "H" + wide, "stroke-width": 1.5}, svg);
     }
     runs.forEach((run, i) => {
-        const rows = cutOut(run.rows, ["l"], from, Math.min(to, run.end));
+        const rows = cutOut(run.rows, ["l"], from, Math.min(to, run.end, horizon));
         part("path", {...plain, d: line(rows.t, rows.l, x, y), "stroke-width": i ? 2 : 3.5, "stroke-dasharray": i ? "7 4" : "none"}, svg);
     });
     const cursor = part("line", {...plain, y1: 0, y2: 100, stroke: "var(--water)", "stroke-width": 3}, svg);

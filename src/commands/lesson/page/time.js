@@ -3,6 +3,9 @@ let time = 0, playing = false, speed = 20, still = matchMedia("(prefers-reduced-
 let shown = DATA.shown.map(i => DATA.runs[i]), panels = [], spans = [], events = [], cursors = [], passed = -1, lastFrame = 0, holds = 0, lateFrames = 0;
 const costs = [];
 
+/* Until a question is answered, or passed by hand, nothing beyond it is shown anywhere. */
+let horizon = DATA.stops.length > 0 ? DATA.stops[0].at : DATA.end;
+
 const spanAt = t => spans.find(x => t >= x[0] && t < x[1]);
 
 function paint() {
@@ -15,6 +18,7 @@ function paint() {
     byId("slowed").classList.toggle("on", !!spanAt(time));
     byId("scrub").value = Math.round(time * 10);
     for (const cursor of cursors) cursor(time);
+    tellOutcome();
     markEvent();
 }
 
@@ -29,6 +33,10 @@ function rename() {
 
 function go(to) {
     time = Math.max(0, Math.min(DATA.end, to));
+    if (time > horizon) {
+        horizon = DATA.end;
+        begin();
+    }
     paint();
 }
 

@@ -1,0 +1,131 @@
+#include "commands/lesson/deck.h"
+
+#include <errno.h>
+#include <stdlib.h>
+#include <string.h>
+#include <sys/stat.h>
+
+#include "base/memory.h"
+#include "base/place.h"
+#include "base/program.h"
+#include "base/whole_file.h"
+#include "cli/command_scenario.h"
+
+/* "01-water.html" of "scenarios/lessons/01-water.bath". */
+static char *page_name(const char *path)
+{
+    const char *name = strrchr(path, '/') != NULL ? strrchr(path, '/') + 1 : path, *ending = strrchr(name, '.');
+    size_t length = ending != NULL && ending > name ? (size_t)(ending - name) : strlen(name);
+    return memory_needed(text_printed("%.*s.html", (int)length, name));
+}
+
+static bool write_page(const lesson_answer *a, const output *o, const char *path)
+{
+    whole_file f;
+    if (!whole_file_open(&f, path))
+        return false;
+    lesson_page(a, o, NULL, NULL, f.to);
+    return whole_file_close(&f);
+}
+
+static bool put(lesson_answer *a, const output *o, const char *folder, const char *name, html *index)
+{
+    output to = *o;
+    char *path = memory_needed(text_printed("%s/%s", folder, name));
+    to.html = path;
+    bool good = path != NULL && output_spares(&to, a->scenario->path, "the lesson it reads") && lesson_page_fits(a, &to) &&
+                write_page(a, &to, path);
+    if (good)
+        lesson_index_add(index, a, name);
+    free(path);
+    return good;
+}
+
+static int add(const scenario *s, const output *o, const char *folder, html *index)
+{
+    lesson_answer *a = memory_needed(calloc(1, sizeof *a));
+    char *name = page_name(s->path);
+    const scenario *failed;
+    int status = STATUS_STOPPED;
+    if (a != NULL && name != NULL) {
+        boil_outcome outcome = lesson_answer_of(s, 1, a, &failed);
+        if (outcome != BOIL_OK)
+            status = command_scenario_refuse(failed, outcome);
+        else if (put(a, o, folder, name, index))
+            status = STATUS_DONE;
+        lesson_answer_free(a);
+    }
+    free(name);
+    free(a);
+    return status;
+}
+
+/* Two files of one name would write one page. */
+static bool names_differ(const given *g)
+{
+    for (size_t i = 0; i < g->arguments_count; i++)
+        for (size_t k = 0; k < i; k++) {
+            char *a = page_name(g->arguments[i]), *b = page_name(g->arguments[k]);
+            bool same = a != NULL && b != NULL && (strcmp(a, b) == 0 || strcmp(a, "index.html") == 0);
+            free(a);
+            free(b);
+            if (same)
+                return program_complain("%s and %s would write the same page: name one of them otherwise", g->arguments[k],
+                                        g->arguments[i]);
+        }
+    return true;
+}
+
+static int each(const given *g, const output *o, const char *folder, html *index)
+{
+    int status = STATUS_DONE;
+    for (size_t i = 0; i < g->arguments_count && status == STATUS_DONE; i++) {
+        scenario s;
+        bool good = command_scenario_read(o, g->arguments[i], &s);
+        if (good && !s.lesson.given)
+            good =
+                program_complain("%s: no lesson: it has no section [lesson]; leave it out, or replay it without --all", s.path);
+        status = good ? add(&s, o, folder, index) : STATUS_USAGE;
+        scenario_free(&s);
+    }
+    return status;
+}
+
+static bool folder_is_there(const char *folder)
+{
+    return mkdir(folder, 0777) == 0 || errno == EEXIST ||
+           program_complain("could not make the folder '%s': %s", folder, strerror(errno));
+}
+
+/* The index is written once all its pages are. */
+static bool index_write(const char *folder, const char *text)
+{
+    whole_file f;
+    char *path = memory_needed(text_printed("%s/index.html", folder));
+    bool good = path != NULL && whole_file_open(&f, path);
+    if (good) {
+        fputs(text, f.to);
+        good = whole_file_close(&f) && printf("%s\n", path) > 0;
+    }
+    free(path);
+    return good;
+}
+
+int lesson_deck(const given *g, const output *o, const char *folder)
+{
+    char *text;
+    size_t size;
+    if (!names_differ(g))
+        return STATUS_USAGE;
+    FILE *to = folder_is_there(folder) ? memory_stream(&text, &size) : NULL;
+    if (to == NULL)
+        return STATUS_STOPPED;
+    html index = html_to(to);
+    lesson_index_begin(&index);
+    int status = each(g, o, folder, &index);
+    lesson_index_end(&index);
+    if (!memory_stream_close(to, &text) || (status == STATUS_DONE && !index_write(folder, text)))
+        status = STATUS_STOPPED;
+    free(text);
+    return status;
+}
