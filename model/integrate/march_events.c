@@ -126,9 +126,9 @@ static double next_try(landing *l, double x, double v)
     return next > l->low && next < l->high ? next : (l->low + l->high) / 2;
 }
 
-/* Steps anew from t, until one ends just past the crossing: its length, at most `most`. 0: refused, or even the longest is not past
-   it. */
-static double land(boil_march *m, double t, const crossing *c, double most)
+/* Steps anew from t, until one ends just past the crossing: its length, at most `most`; *is false where even the longest is not past
+   it, which a guard may do that is a small difference of large rates. 0: refused. */
+static double land(boil_march *m, double t, const crossing *c, double most, bool *is)
 {
     landing l = {.high = most, .v = HUGE_VAL, .slope = (c->at_high - c->at_low) / (c->high - c->low), .aim_s = 1e-7};
     double x = fmin(most, c->low - c->at_low / l.slope + 2 * l.aim_s);
@@ -139,8 +139,9 @@ static double land(boil_march *m, double t, const crossing *c, double most)
         *(v >= 0 ? &l.high : &l.low) = x;
         if (v >= 0 && (v <= close_s * l.slope || l.high - l.low <= close_s))
             return x;
-        if (x >= most && v < 0)
-            return 0;
+        *is = x < most || v >= 0;
+        if (!*is)
+            return most;
         double next = next_try(&l, x, v);
         if (i == 0 && lands_by_nudge(m, t, c->which, &l, next))
             return next;
@@ -166,7 +167,8 @@ boil_march_news boil_march_find_event(boil_march *m, double t, double *h, const 
         return BOIL_MARCH_STEPPED;
     *guard = first.which;
     bool is = rises || is_past(m, t, most, first.which);
-    *h = is ? land(m, t, &first, most) : full;
+    *h = is ? land(m, t, &first, most, &is) : full;
+    *h = is ? *h : full;
     if (!(*h > 0) || !(is || boil_march_try(m, t, full)) || !boil_system_rates(&m->counted, t + *h, m->step.y1, m->step.f1))
         return BOIL_MARCH_FAILED;
     return is ? BOIL_MARCH_EVENT : BOIL_MARCH_STEPPED;

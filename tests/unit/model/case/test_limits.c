@@ -395,7 +395,9 @@ static void options_have_their_ends(void **state)
     o.closures = BOIL_CLOSURES;
     assert_false(boil_check_options(&o));
     o.closures = BOIL_CLOSURES_LIKELY;
-    o.traced = BOIL_CLOSURES;
+    o.traced = BOIL_CLOSURES; /* all */
+    assert_true(boil_check_options(&o));
+    o.traced = (boil_closures)(BOIL_CLOSURES + 1);
     assert_false(boil_check_options(&o));
     assert_false(boil_check_options(NULL));
     boil_plant p = open_plant(34e3);

@@ -35,8 +35,10 @@ static void said(int to, int from, double wait_s, char *text, size_t size)
     int status = 1;
     assert_true(waitpid(child, &status, 0) == child && status == 0);
     assert_int_equal(fcntl(from, F_SETFL, O_NONBLOCK), 0);
-    ssize_t length = read(from, text, size - 1);
-    text[length > 0 ? length : 0] = '\0';
+    size_t length = 0; /* a terminal may hand it over in parts */
+    for (ssize_t got; (got = read(from, text + length, size - 1 - length)) > 0;)
+        length += (size_t)got;
+    text[length] = '\0';
 }
 
 static void a_terminal_is_told_after_a_second(void **state)
