@@ -19,9 +19,10 @@ seeds_of() { # target, folder
 for target in "$@"; do
     mkdir -p "$build/corpus/$target" "$build/seeds/$target"
     seeds_of "$target" "$build/seeds/$target"
-    "$build/tests/fuzz/$target" -max_total_time="$seconds" -max_len=8000 -timeout=60 -rss_limit_mb=2048 -print_final_stats=1 \
+    "$build/tests/fuzz/$target" -max_total_time="$seconds" -max_len=8000 -timeout=300 -rss_limit_mb=2048 -print_final_stats=1 \
         -artifact_prefix="$build/$target-" "$build/corpus/$target" "$build/seeds/$target" >"$build/$target.log" 2>&1 || status=1
-    echo "$target: $(sed -n 's/^stat::number_of_executed_units: */runs /p; s/^tried/, &/p' "$build/$target.log" | tr -d '\n')"
+    awk -v target="$target" '/^tried [0-9]/ { printf "%s: %d tried, %d accepted, %.1f %%\n", target, $2, $4, 100 * $4 / ($2 > 0 ? $2 : 1) }' \
+        "$build/$target.log"
     grep -a -A12 -e '^==.*ERROR' -e '^not so' -e 'runtime error' "$build/$target.log"
 done
 exit $status

@@ -19,10 +19,16 @@
 #include "scenario/scenario.h"
 #include "scenario/uncertain.h"
 
-/* Told at the end. */
+/* Inputs, told at the end; accepted: by whoever might read it. */
 static struct {
     unsigned long tried, accepted;
 } fuzz_count;
+
+static inline void fuzz_counts(bool accepted)
+{
+    fuzz_count.tried++;
+    fuzz_count.accepted += accepted;
+}
 
 static inline void fuzz_demand(bool holds, const char *what)
 {
@@ -77,8 +83,6 @@ static inline bool fuzz_read(const char *path, scenario *s)
     bool good = scenario_read(path, s, &m) == BOIL_OK;
     fuzz_demand(good != messages_any(&m), "what is refused is complained about");
     fuzz_messages(&m);
-    fuzz_count.tried++;
-    fuzz_count.accepted += good;
     return good;
 }
 
@@ -86,9 +90,10 @@ static inline void fuzz_scenario(const uint8_t *data, size_t size)
 {
     scenario s;
     const char *path = fuzz_file("tried.bath", data, size);
-    if (fuzz_read(path, &s))
-        fuzz_demand(boil_plant_problem(&s.plant) == NULL, "what is accepted makes sense to the model");
+    bool good = fuzz_read(path, &s);
+    fuzz_demand(!good || boil_plant_problem(&s.plant) == NULL, "what is accepted makes sense to the model");
     scenario_free(&s);
+    fuzz_counts(good);
 }
 
 /* A line of bytes as each kind of quantity. */
@@ -98,6 +103,7 @@ static inline void fuzz_quantity(const uint8_t *data, size_t size)
                                                                         quantity_turndown, quantity_clock,  quantity_when};
     source_line line = {(const char *)data, size};
     source text = {.name = (char[]){"tried"}, .lines = &line, .count = 1};
+    bool any = false;
     for (unsigned of = 0; of < sizeof plain / sizeof plain[0] + DIM_COUNT; of++) {
         messages m;
         messages_init(&m);
@@ -109,9 +115,9 @@ static inline void fuzz_quantity(const uint8_t *data, size_t size)
         fuzz_demand(good != messages_any(&m), "what is refused is complained about");
         fuzz_demand(!good || isfinite(q.si), "what is accepted is a number");
         fuzz_messages(&m);
-        fuzz_count.tried++;
-        fuzz_count.accepted += good;
+        any = any || good;
     }
+    fuzz_counts(any);
 }
 
 /* Words between zero bytes, for each command: read, not carried out. */
@@ -125,14 +131,15 @@ static inline void fuzz_options(const uint8_t *data, size_t size)
     for (size_t at = 0; at < size && count < 64; at += strlen(text + at) + 1)
         words[count++] = text + at;
     const command *c;
+    bool any = false;
     for (size_t i = 0; (c = commands_listed(i)) != NULL; i++) {
         given g;
         options_problem problem;
         options_outcome outcome = options_read(c, count, words, &g, &problem);
         fuzz_demand((outcome == OPTIONS_WRONG) == (problem.text[0] != '\0'), "what is refused is complained about");
-        fuzz_count.tried++;
-        fuzz_count.accepted += outcome != OPTIONS_WRONG;
+        any = any || outcome != OPTIONS_WRONG;
     }
+    fuzz_counts(any);
 }
 
 /* As a log, and as a run sheet. */
@@ -150,8 +157,9 @@ static inline void fuzz_csv(const uint8_t *data, size_t size)
     fuzz_demand(good != messages_any(&m), "what is refused is complained about");
     fuzz_messages(&m);
     fit_log_free(&l);
-    fuzz_read(fuzz_file("tried.bath", (const uint8_t *)plant, sizeof plant - 1), &s);
+    bool sheet = fuzz_read(fuzz_file("tried.bath", (const uint8_t *)plant, sizeof plant - 1), &s);
     scenario_free(&s);
+    fuzz_counts(good || sheet);
 }
 
 typedef struct {
@@ -192,7 +200,9 @@ static inline void fuzz_run(const uint8_t *data, size_t size)
     o.keep_going = fuzz_goes_on;
     o.context = &patience;
     const char *path = fuzz_file("tried.bath", data, size);
-    if (fuzz_read(path, &s)) {
+    bool good = fuzz_read(path, &s);
+    fuzz_counts(good);
+    if (good) {
         boil_outcome outcome = carried_out_of(&s, &o, &done);
         fuzz_demand(outcome == BOIL_OK || outcome == BOIL_OUT_OF_RANGE || outcome == BOIL_NO_ROOT || outcome == BOIL_NOT_FINITE,
                     "a case that was accepted is no bad input");

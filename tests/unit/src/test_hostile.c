@@ -6,7 +6,8 @@
 #include <stdint.h>
 #include <cmocka.h>
 
-#include "fuzz/mutate.h"
+#include "fuzz/mutate_table.h"
+#include "fuzz/mutate_words.h"
 #include "fuzz/targets.h"
 
 static int begin(void **state)
@@ -23,38 +24,49 @@ static int end(void **state)
     return 0;
 }
 
-/* Of the same seed, changed again and again. */
-static void changed(void (*target)(const uint8_t *data, size_t size), size_t times)
+/* Changed again and again, and begun anew every eighth time. At least a quarter is what it is to be. */
+static void changed(size_t (*change)(char *text, size_t size, uint32_t seed), void (*target)(const uint8_t *data, size_t size),
+                    size_t times)
 {
     char text[MUTATE_MAX];
     size_t size = 0;
     fuzz_count.tried = fuzz_count.accepted = 0;
     for (uint32_t i = 1; i <= times; i++) {
-        size = i % 8 == 1 ? mutate_put(text, size, 0, size, mutate_seed) : size;
-        size = mutate(text, size, i * 2654435761u);
+        size = change(text, i % 8 == 1 ? 0 : size, i * 2654435761u);
         target((const uint8_t *)text, size);
     }
     print_message("%lu tried, %lu accepted\n", fuzz_count.tried, fuzz_count.accepted);
+    assert_true(fuzz_count.tried == times && 4 * fuzz_count.accepted >= fuzz_count.tried);
 }
 
 static void changed_scenarios_are_run_or_refused(void **state)
 {
     (void)state;
-    changed(fuzz_run, 40);
-    assert_true(4 * fuzz_count.accepted >= fuzz_count.tried);
+    changed(mutate, fuzz_run, 40);
 }
 
 static void changed_scenarios_are_read_or_refused(void **state)
 {
     (void)state;
-    changed(fuzz_scenario, 1000);
-    assert_true(4 * fuzz_count.accepted >= fuzz_count.tried);
+    changed(mutate, fuzz_scenario, 1000);
 }
 
-static void scenarios_are_no_tables(void **state)
+static void changed_tables_are_read_or_refused(void **state)
 {
     (void)state;
-    changed(fuzz_csv, 100);
+    changed(mutate_table, fuzz_csv, 300);
+}
+
+static void changed_quantities_are_read_or_refused(void **state)
+{
+    (void)state;
+    changed(mutate_quantity, fuzz_quantity, 2000);
+}
+
+static void changed_command_lines_are_read_or_refused(void **state)
+{
+    (void)state;
+    changed(mutate_options, fuzz_options, 3000);
 }
 
 /* Bytes from what the language is made of, and some from outside it. */
@@ -81,7 +93,9 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(bytes_are_read_or_refused),
-        cmocka_unit_test(scenarios_are_no_tables),
+        cmocka_unit_test(changed_quantities_are_read_or_refused),
+        cmocka_unit_test(changed_command_lines_are_read_or_refused),
+        cmocka_unit_test(changed_tables_are_read_or_refused),
         cmocka_unit_test(changed_scenarios_are_read_or_refused),
         cmocka_unit_test(changed_scenarios_are_run_or_refused),
     };
