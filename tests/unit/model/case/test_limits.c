@@ -8,6 +8,7 @@
 #include "case/plant.h"
 #include "case/schedule.h"
 #include "support/cases.h"
+#include "transfer/interface_heat.h"
 
 typedef struct {
     size_t offset;
@@ -93,6 +94,144 @@ static void each_range_of_a_plant_has_its_ends(void **state)
     p.rinse.film_m3_m2 = nextafter(1e-3, 1);
     assert_string_equal(boil_plant_problem(&p), "film from the rinse must be at most 1e-3 m3/m2");
     assert_string_equal(boil_plant_problem(NULL), "there is no plant");
+}
+
+/* Of steam, with a valve and a thermostat, so that all of it counts. */
+static void each_range_of_the_equipment_has_its_ends(void **state)
+{
+    (void)state;
+    static const range all[] = {
+        PLANT(ambient.pressure_Pa, 60e3, 110e3,
+              "station pressure must be between 60000 Pa and 110000 Pa (not reduced to sea level)"),
+        PLANT(ambient.temperature_K, 243, 333.15, "room temperature must be between 243 K and 333.15 K"),
+        PLANT(ambient.relative_humidity, 0, 1, "relative humidity must be between 0 and 1"),
+        PLANT(ambient.draught_m_s, 0, 3, "draught must be between 0 m/s and 3 m/s"),
+        PLANT(heat_control.set_point_K, 273.15, 473.15, "set point of the heat must be between 273.15 K and 473.15 K"),
+        PLANT(heat_control.differential_K, 0.1, 50, "differential of the heat's control must be between 0.1 K and 50 K"),
+        PLANT(heat_control.band_K, 0.2, 50, "band of the heat's control must be between 0.2 K and 50 K"),
+        PLANT(heat_control.minimum_fire, 0, 1, "minimum fire must be between 0 and 1"),
+        PLANT(heat_control.sensor_lag_s, 0, 600, "sensor lag of the heat's control must be between 0 s and 600 s"),
+        PLANT(heat_control.relight_s, 0, 600, "time to relight must be between 0 s and 600 s"),
+        PLANT(heat_control.high_limit_K, 273.15, 573.15, "high limit must be between 273.15 K and 573.15 K"),
+        PLANT(heater.efficiency, 0.05, 1, "heater efficiency must be between 0.05 and 1"),
+        PLANT(heater.coil_area_m2, 0.01, 100, "area of the steam coil must be between 0.01 m2 and 100 m2"),
+        PLANT(heater.coil_W_m2K, 60, 1700, "coefficient of the steam coil must be between 60 W/m2K and 1700 W/m2K"),
+        PLANT(heater.steam_K, 373.15, 473.15, "temperature of the steam must be between 373.15 K and 473.15 K"),
+        PLANT(heater.lag_s, 0, 3600, "heater lag must be between 0 s and 3600 s"),
+        PLANT(heater.dial, 0, 1, "heater dial must be between 0 and 1"),
+        PLANT(tank.length_m, 0.1, 20, "length of the tank must be between 0.1 m and 20 m"),
+        PLANT(tank.width_m, 0.1, 20, "width of the tank must be between 0.1 m and 20 m"),
+        PLANT(tank.depth_m, 0.1, 5, "depth of the tank must be between 0.1 m and 5 m"),
+        PLANT(tank.wall_thickness_m, 0, 0.05, "wall thickness must be between 0 m and 0.05 m"),
+        PLANT(tank.insulation_m, 0, 0.5, "insulation must be between 0 m and 0.5 m"),
+        PLANT(control.set_point_K, 373.15, 473.15, "set point of the water control must be between 373.15 K and 473.15 K"),
+        PLANT(control.differential_K, 0.1, 20, "differential of the water control must be between 0.1 K and 20 K"),
+        PLANT(control.band_K, 0.2, 20, "band of the water control must be between 0.2 K and 20 K"),
+        PLANT(control.period_s, 10, 3600, "period of the water control must be between 10 s and 3600 s"),
+        PLANT(control.water_K, 273.15, 373.15, "temperature of the water must be between 273.15 K and 373.15 K"),
+        PLANT(control.dead_time_s, 0, 600, "dead time of the water control must be between 0 s and 600 s"),
+        PLANT(control.sensor_lag_s, 0, 600, "sensor lag of the water control must be between 0 s and 600 s"),
+        PLANT(control.low_level_m, 0, 5, "low level of the water control must be between 0 m and 5 m"),
+    };
+    boil_plant p = open_plant(34e3);
+    p.heater = boil_heater_default(BOIL_HEAT_STEAM);
+    p.tank.length_m = p.tank.width_m = 5; /* room for the largest coil */
+    p.heater.coil_area_m2 = 0.1;
+    p.heater.steam_K = 430;
+    p.control.mode = BOIL_WATER_CONTROL_ON_OFF;
+    p.control.rate_kg_s = 0.03;
+    p.control.set_point_K = 413;
+    p.heat_control.mode = BOIL_HEAT_CONTROL_THERMOSTAT;
+    p.heat_control.set_point_K = 413;
+    p.tank.level_m = 0.02;
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
+        asks_range(&p, sizeof p, of_plant, &all[i]);
+}
+
+static void each_range_of_a_law_has_its_ends(void **state)
+{
+    (void)state;
+    static const range all[] = {
+        PLANT(losses.evaporation_factor, 0, 3, "evaporation factor must be between 0 and 3"),
+        PLANT(losses.convection_factor, 0, 3, "convection factor must be between 0 and 3"),
+        PLANT(losses.radiation_factor, 0, 3, "radiation factor must be between 0 and 3"),
+        PLANT(losses.emissivity, 0.90, 0.96, "emissivity of the surface must be between 0.90 and 0.96"),
+        PLANT(losses.liquid_coefficient_W_m2K, 1000, 3000,
+              "bath-side coefficient of the surface must be between 1000 W/m2K and 3000 W/m2K"),
+        PLANT(losses.insulation_conductivity_W_mK, 0.04, 0.08,
+              "conductivity of the insulation must be between 0.04 W/mK and 0.08 W/mK"),
+        PLANT(pool.distribution, 1, 1.5, "distribution parameter of the drift flux must be between 1.0 and 1.5"),
+        PLANT(pool.drift, 0.3, 5, "drift coefficient must be between 0.3 and 5"),
+        PLANT(pool.part_coefficient_factor, 0.5, 2, "part coefficient factor must be between 0.5 and 2"),
+        PLANT(layer.turnover_factor, 0.3, 3, "mixing time factor must be between 0.3 and 3"),
+        PLANT(layer.mixing_efficiency, 0.02, 0.2, "mixing efficiency must be between 0.02 and 0.2"),
+        PLANT(layer.erosion_factor, 0.3, 3, "erosion factor of a water layer must be between 0.3 and 3"),
+        PLANT(layer.mixer_share, 0, 1, "the share of a mixer that stirs the layer must be 0 to 1"),
+        PLANT(layer.path_m, BOIL_INTERFACE_PATH_FAST, BOIL_INTERFACE_PATH_SLOW,
+              "heat path into a water layer must be between 1.3 mm and 8 mm"),
+        PLANT(layer.cover_m, 1e-3, 10e-3, "cover thickness of a water layer must be between 1 mm and 10 mm"),
+    };
+    boil_plant p = open_plant(34e3);
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
+        asks_range(&p, sizeof p, of_plant, &all[i]);
+    const double transfers[] = {3e-5, 1e-4, HUGE_VAL, 2.9e-5, 1.1e-4, (double)NAN};
+    for (int i = 0; i < 6; i++) {
+        p.losses.salt_transfer_m_s = transfers[i];
+        assert_int_equal(boil_plant_problem(&p) == NULL, i < 3);
+    }
+}
+
+/* What stands below the rim stands below it, not at it; and places are counted. */
+static void a_tank_holds_what_stands_in_it(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(34e3);
+    double *heights[] = {&p.tank.level_m, &p.tank.mark_m, &p.tank.heater_top_m, &p.tank.parts_top_m};
+    for (size_t i = 0; i < sizeof heights / sizeof heights[0]; i++) {
+        const double kept = *heights[i], at_m[] = {p.tank.depth_m * 0.999, p.tank.depth_m, -1e-9, (double)NAN};
+        for (int k = 0; k < 4; k++) {
+            *heights[i] = at_m[k];
+            assert_int_equal(boil_plant_problem(&p) == NULL, k == 0);
+        }
+        *heights[i] = kept;
+    }
+    p.tank.level_m = nextafter(0.02, 0);
+    assert_string_equal(boil_plant_problem(&p), "level must be between 0.02 m and the rim (the depth of the tank)");
+    p.tank.level_m = 0.02;
+    const double places[] = {0, BOIL_POSITIONS_MAX, 2.5, BOIL_POSITIONS_MAX + 1, -1};
+    for (int i = 0; i < 5; i++) {
+        p.tank.positions = places[i];
+        assert_int_equal(boil_plant_problem(&p) == NULL, i < 2);
+    }
+    p.tank.positions = 0;
+    p.tank.shape = BOIL_TANK_UPRIGHT_CYLINDER;
+    p.heater.input_W = 1e3;
+    const double across_m[] = {0.1, 20, 0.0999, 20.1};
+    for (int i = 0; i < 4; i++) {
+        p.tank.diameter_m = across_m[i];
+        assert_int_equal(boil_plant_problem(&p) == NULL, i < 2);
+    }
+}
+
+/* What goes with a state that somebody may not have, is not asked for without it. */
+static void what_is_switched_off_is_not_asked_for(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(34e3);
+    p.heater.coil_area_m2 = p.heater.steam_K = (double)NAN;
+    p.heat_control.mode = BOIL_HEAT_CONTROL_DIAL;
+    p.heat_control.set_point_K = (double)NAN;
+    p.heat_control.high_limit_K = 0;
+    p.afloat = (boil_water_afloat){0, (double)NAN};
+    p.losses.wall_coefficient_W_m2K = -1;
+    assert_null(boil_plant_problem(&p));
+    p.afloat.mass_kg = 1e-6;
+    assert_non_null(boil_plant_problem(&p));
+    p.afloat.mass_kg = 0;
+    p.losses.wall_coefficient_W_m2K = 50;
+    assert_null(boil_plant_problem(&p));
+    p.losses.wall_coefficient_W_m2K = 50.1;
+    assert_non_null(boil_plant_problem(&p));
 }
 
 static void the_band_rises_and_a_load_has_a_limit(void **state)
@@ -414,6 +553,10 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(each_range_of_a_plant_has_its_ends),
+        cmocka_unit_test(each_range_of_the_equipment_has_its_ends),
+        cmocka_unit_test(each_range_of_a_law_has_its_ends),
+        cmocka_unit_test(a_tank_holds_what_stands_in_it),
+        cmocka_unit_test(what_is_switched_off_is_not_asked_for),
         cmocka_unit_test(the_band_rises_and_a_load_has_a_limit),
         cmocka_unit_test(the_blend_adds_up),
         cmocka_unit_test(heat_beyond_what_a_boil_takes_is_refused),

@@ -3,11 +3,13 @@
    model/case/grading.h. */
 #include "support/hand_made.h"
 
+#include "case/grading.h"
+
 #define MOST_RUNS 4
 
 typedef struct {
     hand_made likely, run[MOST_RUNS];
-    boil_run_of_set other[MOST_RUNS];
+    boil_run_of_set other[MOST_RUNS + 1];
     size_t count;
     boil_findings found, possible;
 } joined;
@@ -36,13 +38,29 @@ static void join_begin(joined *j, double used_up)
     floats(&j->likely, used_up, 50);
 }
 
-static void join(joined *j)
+static void join_once(joined *j)
 {
     boil_findings_free(&j->found);
     boil_findings_free(&j->possible);
     assert_int_equal(boil_findings_of_unchecked(&j->likely.plant, &j->likely.schedule, NULL, &j->likely.history, j->other,
                                                 j->count, &j->found, &j->possible),
                      BOIL_OK);
+}
+
+/* The same whatever run stands behind the last. */
+static void join(joined *j)
+{
+    hand_made grave;
+    hand_made_begin(&grave);
+    floats(&grave, 1.5, 1);
+    j->other[j->count] = (boil_run_of_set){.closures = BOIL_CLOSURES_GRAVE, .let_go_s = UNKNOWN, .history = grave.history};
+    join_once(j);
+    size_t found = j->found.count, possible = j->possible.count;
+    boil_certainty first = found > 0 ? j->found.list[0].certainty : BOIL_LIKELY;
+    j->other[j->count].closures = BOIL_CLOSURES_MILD;
+    join_once(j);
+    assert_true(j->found.count == found && j->possible.count == possible);
+    assert_true(found == 0 || j->found.list[0].certainty == first);
 }
 
 static void join_free(joined *j)
@@ -155,6 +173,7 @@ static void the_wide_drift_takes_what_is_likely_back(void **state)
         bool gone = all[i].found == BOIL_SEVERITIES; /* then what it shows instead is likely */
         assert_int_equal(hand_made_in(&j.found, "steam-surge").severity, gone ? BOIL_SEVERITY_NOTICE : BOIL_SEVERITIES);
         bool milder = all[i].possible != BOIL_SEVERITIES;
+        assert_int_equal(j.found.count, 2);
         if (of_likely.severity != BOIL_SEVERITIES)
             assert_true(of_likely.measure == (milder ? all[i].wide : all[i].likely) && of_likely.certainty == BOIL_LIKELY);
         join_free(&j);
@@ -170,6 +189,7 @@ static void with_trigger(joined *j, double used_up, double overflow_s)
     m->quiet[0].end_s = 200;
     m->quiet[1].start_s = 600;
     m->quiet[1].end_s = 900;
+    m->quiet[2].end_s = 2000; /* behind the last */
     m->history.summary.overflow_s = overflow_s;
     m->history.summary.watched[BOIL_WATCH_OVERFLOW].worst = (boil_extreme){0.01, overflow_s};
     boil_run_of_set *r = &j->other[j->count - 1];
@@ -183,8 +203,8 @@ static void what_lets_go_before_the_boil_is_marked(void **state)
     const struct {
         double overflow_s, let_go_s;
         bool before;
-    } all[] = {{699.9, 700, false}, {700, 700, true},  {900, 700, true}, {900.1, 700, false},
-               {650, 600, true},    {950, 900, false}, {901, 901, true}};
+    } all[] = {{699.9, 700, false}, {700, 700, true},  {900, 700, true},  {900.1, 700, false},
+               {650, 600, true},    {950, 600, false}, {950, 900, false}, {901, 901, true}};
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
         joined j;
         join_begin(&j, 0.4);
@@ -286,6 +306,52 @@ static void the_list_goes_by_rank_and_time(void **state)
     join_free(&j);
 }
 
+/* At the rim as the still surface is, at the same moment: as they are listed, whichever run shows which. */
+static void what_is_as_grave_at_once_goes_as_it_is_listed(void **state)
+{
+    (void)state;
+    for (int i = 0; i < 2; i++) {
+        joined j;
+        join_begin(&j, 0);
+        hand_made *swelled = with(&j, i == 0 ? BOIL_CLOSURES_GRAVE : BOIL_CLOSURES_SUDDEN, 0);
+        hand_made *still = with(&j, i == 0 ? BOIL_CLOSURES_SUDDEN : BOIL_CLOSURES_GRAVE, 0);
+        boil_summary *of = &swelled->history.summary;
+        of->overflow_s = 500;
+        of->watched[BOIL_WATCH_OVERFLOW].worst = (boil_extreme){0, 500};
+        still->history.summary.watched[BOIL_WATCH_OVERFLOW_STILL].worst = (boil_extreme){0, 500};
+        j.other[0].history = (i == 0 ? swelled : still)->history;
+        j.other[1].history = (i == 0 ? still : swelled)->history;
+        join(&j);
+        assert_int_equal(j.possible.count, 2);
+        const boil_finding *f = j.possible.list;
+        assert_true(f[0].rank == f[1].rank && f[0].time_s == f[1].time_s);
+        assert_true(f[0].kind == BOIL_FOUND_OVERFLOW && f[1].kind == BOIL_FOUND_OVERFLOW_STILL);
+        assert_close(f[0].rank, boil_grading_rank(&boil_gradings[f[0].kind], 0, BOIL_SEVERITY_DANGER, false), 1e-12, 0);
+        join_free(&j);
+    }
+}
+
+/* One that its row has not is told from the moment that made it so; one that it has not, below it, from none. */
+static void a_grade_that_was_raised_is_told_from_its_moment(void **state)
+{
+    (void)state;
+    hand_made m;
+    hand_made_begin(&m);
+    m.history.quiet_count = 1;
+    m.quiet[0].end_s = UNKNOWN;
+    m.quiet[0].end_left_m = 0.2;
+    boil_finding f = hand_made_find(&m, "layer-outlasts-run");
+    assert_true(f.severity == BOIL_SEVERITY_NOTICE && f.grades[BOIL_SEVERITY_NOTICE].from_s == 3600);
+    assert_true(isnan(f.grades[BOIL_SEVERITY_WARNING].from_s) && isnan(f.needed_W) && isnan(f.needed_kg));
+    m.quiet[0].end_left_m = 0.1;
+    f = hand_made_find(&m, "layer-outlasts-run");
+    assert_true(f.severity == BOIL_SEVERITY_WARNING && f.grades[BOIL_SEVERITY_WARNING].from_s == 3600);
+    assert_true(isnan(f.grades[BOIL_SEVERITY_NOTICE].from_s) && isnan(f.grades[BOIL_SEVERITY_CAUTION].from_s));
+    boil_watched *w = &m.history.summary.watched[BOIL_WATCH_TOO_HOT];
+    *w = (boil_watched){.worst = {3, 900}, .from_s = {100, UNKNOWN, UNKNOWN, UNKNOWN}};
+    assert_true(hand_made_find(&m, "bath-too-hot").time_s == 100); /* when it was first out, for want of a better one */
+}
+
 static void grades_are_told_from_the_lowest_to_the_one_reached(void **state)
 {
     (void)state;
@@ -378,6 +444,8 @@ int main(void)
         cmocka_unit_test(a_mark_goes_with_its_grade),
         cmocka_unit_test(a_refused_run_is_not_resolved_and_nothing_else),
         cmocka_unit_test(the_list_goes_by_rank_and_time),
+        cmocka_unit_test(what_is_as_grave_at_once_goes_as_it_is_listed),
+        cmocka_unit_test(a_grade_that_was_raised_is_told_from_its_moment),
         cmocka_unit_test(grades_are_told_from_the_lowest_to_the_one_reached),
         cmocka_unit_test(finds_of_a_kind_are_one),
         cmocka_unit_test(what_cannot_be_judged_is_refused),

@@ -168,6 +168,8 @@ static void a_load_through_water_is_judged_held_back_as_well(void **state)
             for (size_t k = 0; k < set.other[i].history.loads_count; k++)
                 assert_true(set.other[i].history.loads[k].mass_kg == (k == 0 ? actions[0].is.load.mass_kg : 1e-3));
         }
+    for (size_t i = 0; i < set.count; i++)
+        if (set.other[i].closures == BOIL_CLOSURES_TRIGGER) print_message("trigger held %d let go %.9g\n", set.other[i].held_back, set.other[i].let_go_s);
     assert_true(held >= 4);
     boil_run_set_free(&set);
 }

@@ -14,9 +14,11 @@ typedef struct {
     boil_findings all;
 } told;
 
+/* The last of the kinds stands behind the list. */
 static told of_kinds(size_t count, const boil_found_kind kinds[])
 {
-    told t = {.all = {.count = count}};
+    told t = {.all = {.count = count - 1}};
+    assert_true(count <= MOST);
     for (size_t i = 0; i < count; i++)
         t.list[i] = (boil_finding){.kind = kinds[i],
                                    .id = boil_finding_row_at(kinds[i])->id,
@@ -33,8 +35,8 @@ static told of_kinds(size_t count, const boil_found_kind kinds[])
 static void a_cause_is_named_where_it_is_found(void **state)
 {
     (void)state;
-    told found = OF_KINDS(BOIL_FOUND_OVERFLOW, BOIL_FOUND_TALL, BOIL_FOUND_TOO_HOT),
-         possible = OF_KINDS(BOIL_FOUND_SURGE, BOIL_FOUND_LAYER);
+    told found = OF_KINDS(BOIL_FOUND_OVERFLOW, BOIL_FOUND_TALL, BOIL_FOUND_TOO_HOT, BOIL_FOUND_SALT_SLUG),
+         possible = OF_KINDS(BOIL_FOUND_SURGE, BOIL_FOUND_LAYER, BOIL_FOUND_SURGE);
     found.all.list = found.list;
     possible.all.list = possible.list;
     boil_finding_causes(&found.all, NULL);
@@ -44,6 +46,7 @@ static void a_cause_is_named_where_it_is_found(void **state)
     boil_finding_causes(&found.all, &possible.all); /* the first that the table names, likely or not */
     assert_string_equal(found.list[0].because, "water-layer");
     assert_string_equal(possible.list[0].because, "water-layer");
+    assert_true(possible.list[1].because == NULL && possible.list[2].because == NULL);
     found.list[0].because = NULL;
     found.list[0].own_cause = true;
     boil_finding_causes(&found.all, &possible.all);
@@ -85,8 +88,10 @@ static void advice_gives_way_to_what_forbids_it(void **state)
                {BOIL_FOUND_LAYER, BOIL_FOUND_OVERFLOW, "stand back"}};
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
         for (int way = 0; way < 3; way++) { /* both found; the graver one possible; both possible */
-            told one = OF_KINDS(BOIL_FOUND_TUBES, all[i].kind), other = OF_KINDS(all[i].graver);
-            told both = OF_KINDS(BOIL_FOUND_TUBES, all[i].kind, all[i].graver), none = OF_KINDS(BOIL_FOUND_TALL);
+            told one = OF_KINDS(BOIL_FOUND_TUBES, all[i].kind, BOIL_FOUND_FLOOR_HOT),
+                 other = OF_KINDS(all[i].graver, BOIL_FOUND_FLOOR_HOT);
+            told both = OF_KINDS(BOIL_FOUND_TUBES, all[i].kind, all[i].graver, BOIL_FOUND_FLOOR_HOT),
+                 none = OF_KINDS(BOIL_FOUND_TALL, BOIL_FOUND_FLOOR_HOT);
             told *found = way == 0 ? &both : way == 1 ? &one : &none, *possible = way == 0 ? NULL : way == 1 ? &other : &both;
             found->all.list = found->list;
             if (possible != NULL)
@@ -104,17 +109,19 @@ static void advice_gives_way_to_what_forbids_it(void **state)
 static void what_gives_way_names_no_amount(void **state)
 {
     (void)state;
-    told found = OF_KINDS(BOIL_FOUND_NEVER_BOILS, BOIL_FOUND_SALT_BED);
+    told found = OF_KINDS(BOIL_FOUND_NEVER_BOILS, BOIL_FOUND_SALT_BED, BOIL_FOUND_BOIL_LOST);
     found.all.list = found.list;
     found.list[0].limit = found.list[0].needed_W = 30e3;
     boil_finding_advice(&found.all, NULL);
     assert_true(isnan(found.list[0].limit) && isnan(found.list[0].needed_W) && found.list[1].needed_kg == 7);
-    found = OF_KINDS(BOIL_FOUND_LAYER, BOIL_FOUND_OVERFLOW);
+    assert_true(found.list[2].needed_kg == 7); /* behind the list */
+    found = OF_KINDS(BOIL_FOUND_LAYER, BOIL_FOUND_OVERFLOW, BOIL_FOUND_LAYER);
     found.all.list = found.list;
     found.list[0].own_cause = true;
     boil_finding_advice(&found.all, NULL);
     assert_null(strstr(found.list[0].advice, "stand back"));
-    found = OF_KINDS(BOIL_FOUND_TOO_HOT, BOIL_FOUND_NEARLY_DRY); /* of anything else its own cause is no matter */
+    found =
+        OF_KINDS(BOIL_FOUND_TOO_HOT, BOIL_FOUND_NEARLY_DRY, BOIL_FOUND_TALL); /* of anything else its own cause is no matter */
     found.all.list = found.list;
     found.list[0].own_cause = true;
     boil_finding_advice(&found.all, NULL);
@@ -194,6 +201,9 @@ static void loads_through_water_are_held_back(void **state)
     set.likely.loads_count = 2;
     set.other[0].history.loads = other;
     set.other[0].history.loads_count = 1;
+    boil_load_result behind = {.action = 1, .left_m = 0.01};
+    set.other[1].history.loads = &behind;
+    set.other[1].history.loads_count = 1;
     assert_int_equal(boil_held_back(&set, &s, 0.15, &lighter, &any), BOIL_OK);
     assert_true(!any && lighter.actions == NULL);
     set.other[0].history.loads_count = 3; /* the last of no action */
