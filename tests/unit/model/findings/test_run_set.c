@@ -152,6 +152,87 @@ static void another_drift_is_held_against_the_usual(void **state)
     }
 }
 
+/* Strong enough for the curve with the graver elevation to leave what is known, and not for its own: the grave runs are made once more
+   with that. Where the likely run leaves it as well it says so itself. */
+static void what_the_graver_curve_hides_is_looked_at_with_the_own(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(60e3);
+    boil_run_options o = coarse();
+    p.tank.depth_m = 1.2;
+    p.charge.value = CELSIUS(192);
+    for (int i = 0; i < 2; i++) {
+        boil_run_set set = set_of(&p, &o, i == 0 ? 520 : 1200, NULL, 0);
+        assert_int_equal(set.likely.end, i == 0 ? BOIL_RUN_DONE : BOIL_RUN_OUT_OF_RANGE);
+        size_t own = 0, out = 0;
+        for (size_t k = 0; k < set.count; k++) {
+            own += set.other[k].own_elevation && set.other[k].history.end == BOIL_RUN_DONE;
+            out += !set.other[k].own_elevation && set.other[k].history.end == BOIL_RUN_OUT_OF_RANGE;
+        }
+        assert_int_equal(own, i == 0 ? 2 : 0);
+        assert_int_equal(out, i == 0 ? 2 : 3);
+        boil_run_set_free(&set);
+    }
+}
+
+static bool is_certain(const boil_findings *f, boil_certainty least)
+{
+    bool any = false;
+    for (size_t i = 0; i < f->count; i++)
+        any = any || (f->list[i].of_mixing && f->list[i].certainty >= least);
+    return any;
+}
+
+/* Judged by the runs of the set but those: a mild one is made where the likely run says anything that hangs on mixing, and the second
+   where the first leaves some of that certain. */
+static void mild_runs_are_made_where_they_could_take_certainty(void **state)
+{
+    (void)state;
+    boil_plant p = shallow_plant();
+    boil_run_options o = coarse();
+    const double pours_kg[] = {0, 1.5, 3, 7.5};
+    for (size_t i = 0; i < sizeof pours_kg / sizeof pours_kg[0]; i++) {
+        boil_action actions[2] = {load_of(300, 40), two_gallons_action(330, 60)};
+        actions[1].is.water.mass_kg = pours_kg[i];
+        boil_schedule s = {.actions = actions, .count = pours_kg[i] > 0 ? 2 : 1, .duration_s = 600};
+        boil_run_set set = set_of(&p, &o, 600, actions, s.count);
+        size_t mild = 0;
+        while (mild < set.count && set.other[mild].closures != BOIL_CLOSURES_MILD &&
+               set.other[mild].closures != BOIL_CLOSURES_TRIGGER)
+            mild++;
+        boil_findings found, possible;
+        assert_int_equal(boil_findings_of(&p, &s, NULL, &set.likely, set.other, mild, &found, &possible), BOIL_OK);
+        bool made = mild < set.count && set.other[mild].closures == BOIL_CLOSURES_MILD;
+        assert_int_equal(made, is_certain(&found, BOIL_LIKELY));
+        boil_findings_free(&found);
+        boil_findings_free(&possible);
+        if (made && count_of(&set, BOIL_CLOSURES_SUDDEN_8) > 0) { /* something floats */
+            assert_int_equal(boil_findings_of(&p, &s, NULL, &set.likely, set.other, mild + 1, &found, &possible), BOIL_OK);
+            assert_int_equal(count_of(&set, BOIL_CLOSURES_MILD_8), is_certain(&found, BOIL_CERTAIN));
+            boil_findings_free(&found);
+            boil_findings_free(&possible);
+        }
+        boil_run_set_free(&set);
+    }
+}
+
+/* Water afloat from the start and nothing to do: gone on with all the same; what is due as the run ends is still done. */
+static void what_is_due_at_the_end_is_done(void **state)
+{
+    (void)state;
+    boil_plant p = shallow_plant();
+    boil_run_options o = coarse();
+    p.charge.temperature_K = CELSIUS(120);
+    p.afloat = (boil_water_afloat){5, CELSIUS(30)};
+    boil_run_set idle = set_of(&p, &o, 60, NULL, 0);
+    assert_true(first_of(&idle, BOIL_CLOSURES_LIKELY) != NULL && first_of(&idle, BOIL_CLOSURES_LIKELY)->continued);
+    boil_run_set_free(&idle);
+    boil_action stir = {.time_s = 60, .kind = BOIL_ACTION_STIR, .is.stir_s = 20};
+    boil_run_set stirred = set_of(&p, &o, 60, &stir, 1);
+    assert_int_equal(first_of(&stirred, BOIL_CLOSURES_GRAVE)->history.acts_count, 1);
+    boil_run_set_free(&stirred);
+}
+
 /* A load through water that would leave less than is asked for: its case is judged as if it had been held back, too. */
 static void a_load_through_water_is_judged_held_back_as_well(void **state)
 {
@@ -168,9 +249,14 @@ static void a_load_through_water_is_judged_held_back_as_well(void **state)
             for (size_t k = 0; k < set.other[i].history.loads_count; k++)
                 assert_true(set.other[i].history.loads[k].mass_kg == (k == 0 ? actions[0].is.load.mass_kg : 1e-3));
         }
-    for (size_t i = 0; i < set.count; i++)
-        if (set.other[i].closures == BOIL_CLOSURES_TRIGGER) print_message("trigger held %d let go %.9g\n", set.other[i].held_back, set.other[i].let_go_s);
     assert_true(held >= 4);
+    size_t lowering[2] = {0, 0}, grave[2] = {0, 0}; /* as the load is lowered, and of itself: in both */
+    for (size_t i = 0; i < set.count; i++)
+        if (set.other[i].closures == BOIL_CLOSURES_TRIGGER) {
+            lowering[set.other[i].held_back] += set.other[i].let_go_s == 395;
+            grave[set.other[i].held_back] += set.other[i].let_go_s > 395;
+        }
+    assert_true(lowering[0] > 0 && lowering[1] > 0 && grave[0] > 0 && grave[1] > 0);
     boil_run_set_free(&set);
 }
 
@@ -243,6 +329,9 @@ int main(void)
         cmocka_unit_test(what_met_a_quiet_bath_is_followed_to_its_boil),
         cmocka_unit_test(another_drift_is_held_against_the_usual),
         cmocka_unit_test(a_load_through_water_is_judged_held_back_as_well),
+        cmocka_unit_test(what_the_graver_curve_hides_is_looked_at_with_the_own),
+        cmocka_unit_test(mild_runs_are_made_where_they_could_take_certainty),
+        cmocka_unit_test(what_is_due_at_the_end_is_done),
         cmocka_unit_test(one_run_of_a_set_keeps_its_rows),
         cmocka_unit_test(a_set_of_no_case_is_refused),
         cmocka_unit_test(the_largest_moments_are_kept),
