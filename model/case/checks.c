@@ -25,7 +25,7 @@ static bool is_blend(const double blend[BOIL_SALTS])
 {
     double sum = 0;
     for (int i = 0; i < BOIL_SALTS; i++) {
-        if (!within(blend[i], 0, 1 + 1e-6))
+        if (!(blend[i] >= 0))
             return false;
         sum += blend[i];
     }
