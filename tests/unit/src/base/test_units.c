@@ -109,6 +109,108 @@ static void millimetre_of_mercury_is_not_the_torr(void **state)
     assert_close(unit_to_si(DIM_PRESSURE, "mmHg", 25.4), unit_to_si(DIM_PRESSURE, "inHg", 1), 1e-15, 0);
 }
 
+/* Each unit by what it is defined as: inch 25.4 mm, pound 0.45359237 kg, US gallon 231 cubic inches, British thermal unit (IT)
+   1055.05585262 J, standard gravity 9.80665 m/s2, mercury at 0 degC 13595.1 kg/m3 [NIST SP 811 (2008), appendix B, from memory]. None of
+   the table is left out. */
+static const struct {
+    unit_dimension dimension;
+    const char *spelling;
+    double si;
+} defined[] = {
+    {DIM_LENGTH, "m", 1},
+    {DIM_LENGTH, "cm", 0.01},
+    {DIM_LENGTH, "mm", 0.001},
+    {DIM_LENGTH, "in", 0.0254},
+    {DIM_LENGTH, "ft", 0.3048},
+    {DIM_AREA, "m2", 1},
+    {DIM_AREA, "ft2", 0.09290304},
+    {DIM_AREA, "in2", 6.4516e-4},
+    {DIM_VOLUME, "L", 1e-3},
+    {DIM_VOLUME, "mL", 1e-6},
+    {DIM_VOLUME, "m3", 1},
+    {DIM_VOLUME, "gal", 3.785411784e-3},
+    {DIM_VOLUME, "qt", 9.46352946e-4},
+    {DIM_VOLUME, "pt", 4.73176473e-4},
+    {DIM_VOLUME, "UKgal", 4.54609e-3},
+    {DIM_VOLUME, "ft3", 0.028316846592},
+    {DIM_MASS, "kg", 1},
+    {DIM_MASS, "g", 1e-3},
+    {DIM_MASS, "t", 1000},
+    {DIM_MASS, "lb", 0.45359237},
+    {DIM_MASS, "oz", 0.028349523125},
+    {DIM_TIME, "s", 1},
+    {DIM_TIME, "min", 60},
+    {DIM_TIME, "h", 3600},
+    {DIM_TEMPERATURE, "degC", 274.15},
+    {DIM_TEMPERATURE, "degF", 460.67 / 1.8},
+    {DIM_TEMPERATURE, "K", 1},
+    {DIM_DIFFERENCE, "K", 1},
+    {DIM_DIFFERENCE, "degC", 1},
+    {DIM_DIFFERENCE, "degF", 1 / 1.8},
+    {DIM_GAUGE_PRESSURE, "psig", 0.45359237 * 9.80665 / 6.4516e-4},
+    {DIM_GAUGE_PRESSURE, "barg", 1e5},
+    {DIM_PRESSURE, "Pa", 1},
+    {DIM_PRESSURE, "kPa", 1000},
+    {DIM_PRESSURE, "bar", 1e5},
+    {DIM_PRESSURE, "mbar", 100},
+    {DIM_PRESSURE, "hPa", 100},
+    {DIM_PRESSURE, "psia", 0.45359237 * 9.80665 / 6.4516e-4},
+    {DIM_PRESSURE, "inHg", 13595.1 * 9.80665 * 0.0254},
+    {DIM_PRESSURE, "mmHg", 13595.1 * 9.80665 * 0.001},
+    {DIM_PRESSURE, "atm", 101325},
+    {DIM_POWER, "W", 1},
+    {DIM_POWER, "kW", 1000},
+    {DIM_POWER, "Btu/h", 1055.05585262 / 3600},
+    {DIM_POWER, "kBtu/h", 1055.05585262 / 3.6},
+    {DIM_POWER, "MMBtu/h", 1055.05585262 / 3.6e-3},
+    {DIM_ENERGY, "J", 1},
+    {DIM_ENERGY, "MJ", 1e6},
+    {DIM_ENERGY, "kWh", 3.6e6},
+    {DIM_ENERGY, "kBtu", 1055055.85262},
+    {DIM_ENERGY, "MMBtu", 1055055852.62},
+    {DIM_ENERGY, "therm", 105505585.262},
+    {DIM_CONCENTRATION, "g/L", 1},
+    {DIM_CONCENTRATION, "kg/m3", 1},
+    {DIM_CONCENTRATION, "lb/gal", 0.45359237 / 3.785411784e-3},
+    {DIM_CONCENTRATION, "oz/gal", 0.028349523125 / 3.785411784e-3},
+    {DIM_VOLUME_FLOW, "L/min", 1e-3 / 60},
+    {DIM_VOLUME_FLOW, "mL/min", 1e-6 / 60},
+    {DIM_VOLUME_FLOW, "L/h", 1e-3 / 3600},
+    {DIM_VOLUME_FLOW, "gal/h", 3.785411784e-3 / 3600},
+    {DIM_VOLUME_FLOW, "gal/min", 3.785411784e-3 / 60},
+    {DIM_MASS_FLOW, "kg/h", 1. / 3600},
+    {DIM_MASS_FLOW, "kg/min", 1. / 60},
+    {DIM_MASS_FLOW, "lb/h", 0.45359237 / 3600},
+    {DIM_COEFFICIENT, "W/m2K", 1},
+    {DIM_COEFFICIENT, "Btu/hft2F", 1055.05585262 / 3600 / 0.09290304 * 1.8},
+    {DIM_VOLUME_PER_AREA, "mL/m2", 1e-6},
+    {DIM_VOLUME_PER_AREA, "gal/1000ft2", 3.785411784e-3 / 92.90304},
+    {DIM_SPEED, "m/s", 1},
+    {DIM_SPEED, "ft/min", 0.00508},
+    {DIM_SPEED, "ft/s", 0.3048},
+    {DIM_SPEED, "mph", 0.44704},
+    {DIM_FLUX, "W/m2", 1},
+    {DIM_FLUX, "kW/m2", 1000},
+    {DIM_FLUX, "W/cm2", 1e4},
+    {DIM_FLUX, "W/in2", 1 / 6.4516e-4},
+    {DIM_FLUX, "kBtu/hft2", 1055.05585262 / 3.6 / 0.09290304},
+    {DIM_STRESS, "ksi", 1000 * 0.45359237 * 9.80665 / 6.4516e-4},
+    {DIM_STRESS, "MPa", 1e6},
+    {DIM_FRACTION, "%", 0.01},
+};
+
+static void every_unit_is_what_it_is_defined_as(void **state)
+{
+    (void)state;
+    size_t count = 0;
+    for (size_t i = 0; i < sizeof defined / sizeof defined[0]; i++)
+        assert_close(unit_to_si(defined[i].dimension, defined[i].spelling, 1), defined[i].si, 1e-14, 0);
+    for (unsigned d = 0; d < DIM_COUNT; d++)
+        for (size_t i = 0; unit_listed((unit_dimension)d, i) != NULL; i++)
+            count++;
+    assert_int_equal(count, sizeof defined / sizeof defined[0]);
+}
+
 static void every_spelling_goes_there_and_back(void **state)
 {
     (void)state;
@@ -222,6 +324,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(factors_are_the_published_ones),
         cmocka_unit_test(millimetre_of_mercury_is_not_the_torr),
+        cmocka_unit_test(every_unit_is_what_it_is_defined_as),
         cmocka_unit_test(every_spelling_goes_there_and_back),
         cmocka_unit_test(a_difference_has_no_offset),
         cmocka_unit_test(what_is_no_unit_is_not_a_number),
