@@ -11,9 +11,9 @@
    The losses are the heat that leaves none for steam, K of water as the boiling bath counts it (bath/bath.h):
        Q = Q_dry + e (h_e - K).                                                                                         (2)
    To hold the boil takes more by the grave laws: nothing then keeps what evaporates down (transfer/skin.h), and what floats,
-   cold feed or the drip of a lid, stays afloat while little stirs it. Off its boil a covered bath loses more than boiling: the
-   drip floats on the hotter bath, boils there and leaves past the lid, which by the model condenses no more than before. So a
-   hold is found by runs. */
+   cold feed or the drip of a lid, stays afloat while little stirs it. A covered bath that just lost its boil loses more than a
+   boiling one, as the drip floats on it and boils there; a degree further down no more (bath/rates_water.c). So a hold is
+   found by runs. */
 #ifndef BOIL_ANALYSIS_STEADY_STATE_H
 #define BOIL_ANALYSIS_STEADY_STATE_H
 

@@ -148,16 +148,29 @@ static boil_surface_liquid bath_surface(const boil_bath *b, const boil_rates_sol
 
 /* A lid takes the place of the open air. It condenses what its own loss to the room carries away, UA (T - T_room)/latent, at
    most what there is; a share drips back as water, the rest leaks out. No more evaporates than it condenses; steam that boils
-   off lifts it and leaves. Nothing radiates past it. */
-static void put_lid_on(const boil_bath *b, double bath_K, double leaving_kg_s, boil_rates_surface *s)
+   off lifts it and leaves. Nothing radiates past it.
+
+   Off the boil the drip floats on the hotter bath and boils there. That is condensed as well, and under its steam the bath
+   evaporates only the rest: it loses no more than a boiling one. Within a degree of its boil [judgement] less and less so: else a
+   bath that just lost its boil would lose less than before, boil again at once, and so on. */
+static double beside_drip(const boil_rates_solution *s, double bath_K, double bath_kg_s, double boils_kg_s, double takes_kg_s)
+{
+    const double near_K = 1;
+    double far = fmin(1, fmax(0, s->boiling_point_K - bath_K) / near_K);
+    return bath_kg_s - far * fmax(0, bath_kg_s + boils_kg_s - takes_kg_s);
+}
+
+static void put_lid_on(const boil_bath *b, const boil_rates_solution *solution, const boil_rates_layer *l, double bath_K,
+                       double leaving_kg_s, boil_rates_surface *s)
 {
     const boil_fittings *f = &b->plant->fittings;
-    double T = fmin(bath_K, b->air.saturation_K);
-    double lost = f->lid_W_m2K * b->area_m2 * fmax(0, bath_K - b->ambient.temperature_K);
-    double takes = lost / boil_water_latent_heat(T);
+    double T = fmin(bath_K, b->air.saturation_K), latent = boil_water_latent_heat(T);
+    double takes = f->lid_W_m2K * b->area_m2 * fmax(0, bath_K - b->ambient.temperature_K) / latent;
     double bath = fmax(0, s->bath.evaporation_kg_s), layer = fmax(0, s->layer.evaporation_kg_s);
     double open = bath + layer, share = open > takes ? takes / open : 1;
-    s->bath = (boil_surface_flow){bath * share, 0, 0, s->bath.vapour_J_kg, s->bath.skin_K};
+    double boils = b->layer == BOIL_WATER_LAYER_BOILS ? fmin(takes, fmax(0, l->heat_W) / latent) : 0;
+    double evaporates = beside_drip(solution, bath_K, bath * share, boils, takes);
+    s->bath = (boil_surface_flow){evaporates, 0, 0, s->bath.vapour_J_kg, s->bath.skin_K};
     s->layer = (boil_surface_flow){layer * share, 0, 0, s->layer.vapour_J_kg, s->layer.skin_K};
     s->condensate_kg_s = f->lid_return * fmin(takes, open * share + leaving_kg_s);
     s->condensate_J_kg = boil_water_enthalpy(T);
@@ -195,7 +208,7 @@ boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution
         return outcome;
     out->bath.evaporation_kg_s *= 1 - salts->crust_cover;
     if (b->lid_on)
-        put_lid_on(b, bath_K, steam_leaving_kg_s, out);
+        put_lid_on(b, s, layer, bath_K, steam_leaving_kg_s, out);
     out->air_W = out->bath.radiation_W + out->bath.convection_W + out->layer.radiation_W + out->layer.convection_W;
     return BOIL_OK;
 }

@@ -97,6 +97,22 @@ static void test_the_hold_keeps_the_boil(void **state)
         }
 }
 
+/* What the lid condenses leaves, whatever it comes from: with 3 % less heat than the losses a covered bath stands a little below
+   its boil a night long, where it loses as much less. */
+static void test_a_covered_bath_loses_no_more_off_its_boil(void **state)
+{
+    (void)state;
+    boil_plant p = shop_plant(1);
+    boil_steady_state calm;
+    p.fittings.lid_on = true;
+    assert_int_equal(boil_steady_state_at(&p, 0, &calm), BOIL_OK);
+    boil_history h = run_for(&p, BOIL_CLOSURES_LIKELY, 0.97 * calm.losses_W, 0, 14 * 3600);
+    double below_K = h.summary.boiling_point_end_K - h.summary.temperature_end_K;
+    print_message("with 3 %% less than its losses %.2f K below its boil\n", below_K);
+    assert_true(below_K > 0 && below_K < 3);
+    boil_history_free(&h);
+}
+
 /* Losses off, all heat makes vapour of the feed: m = Q/(h_v - h_w), 2757 - 83.9 kJ/kg at 140.6 and 20 degC and 1 atm [steam tables,
    from memory; 0.3 %]; a kilogram of water holds 100.2 kJ at 23.9 degC and 419.1 at 100. A factor on what evaporates changes it by less than 1 %: what boils off less evaporates more. */
 static void test_makeup_is_heat_over_vapour(void **state)
@@ -121,6 +137,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(test_fed_at_the_makeup_it_stands_still),
         cmocka_unit_test(test_the_hold_keeps_the_boil),
+        cmocka_unit_test(test_a_covered_bath_loses_no_more_off_its_boil),
         cmocka_unit_test(test_makeup_is_heat_over_vapour),
     };
     gsl_set_error_handler_off();

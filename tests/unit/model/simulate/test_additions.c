@@ -305,9 +305,9 @@ static void a_lid_saves_heat_and_makes_a_layer(void **state)
     boil_plant p = open_plant(30e3);
     boil_run_options o = every(60);
     boil_action off[2] = {dial_action(0, 0), switch_action(60, BOIL_ACTION_LID, true)};
-    boil_history open = run_actions(&p, 12 * 3600, &o, off, 1), lidded = run_actions(&p, 12 * 3600, &o, off, 2);
+    boil_history open = run_actions(&p, 24 * 3600, &o, off, 1), lidded = run_actions(&p, 24 * 3600, &o, off, 2);
     print_message(
-        "twelve hours off: open %.1f degC and %.1f kg lost; under a lid %.1f degC, %.1f kg lost, %.1f kg dripped back, "
+        "a day off: open %.1f degC and %.1f kg lost; under a lid %.1f degC, %.1f kg lost, %.1f kg dripped back, "
         "layer %.1f kg\n",
         open.summary.temperature_end_K - 273.15, open.summary.vented_total_kg, lidded.summary.temperature_end_K - 273.15,
         lidded.summary.vented_total_kg, lidded.summary.condensate_kg, lidded.summary.layer_max_kg.value);
