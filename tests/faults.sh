@@ -30,6 +30,7 @@ run small.bath --json --html out.html
 run small.bath --brief --plot out.svg
 compare small.bath other.bath --csv out.csv
 lesson small.bath other.bath --html out.html
+plan list.bath --csv out.csv --threads 1
 charge small.bath --json
 correct small.bath --reads 284degF --level 15in
 size small.bath --csv out.csv --table

@@ -65,6 +65,8 @@ valid size "$scenarios/normal-shift.bath" --heaviest
 valid size "$here/cli/baths/hooded.bath" --sheet
 valid size "$scenarios/normal-shift.bath" --interval
 bites size "the number of another document" 's/"interval_s"/"times"/'
+valid plan "$scenarios/plan/five-jobs.bath"
+bites plan "a number for a reason" 's/"reason": .*,/"reason": 1,/'
 valid compare "$scenarios/water-while-quiet.bath" "$scenarios/water-while-boiling.bath"
 valid compare "$scenarios/too-heavy.bath" "$scenarios/weak-bath.bath"
 bites compare "a side that is missing" '/^  "a": {/,/^  },/d'

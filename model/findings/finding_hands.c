@@ -94,22 +94,26 @@ void boil_judge_unattended(boil_judged *j)
     }
 }
 
-/* Since when each place is free, as loads go in one by one. */
+/* Since when each place is free, as loads go in one by one, and when one that states it took it; -1: none did. */
 typedef struct {
-    double free_s[BOIL_POSITIONS_MAX];
+    double free_s[BOIL_POSITIONS_MAX], stated_s[BOIL_POSITIONS_MAX];
     size_t count;
 } places;
 
-/* The place that a load takes, stated or the lowest that is free; false: it is not free, or none is. */
+/* The place that a load takes, stated or the lowest that is free; false: it is not free, or none is. Those that go in at one moment and
+   state one place hang there together. */
 static bool take_place(places *p, int stated, double time_s, double out_s)
 {
     const double rounding_s = 1e-6;
     size_t first = stated > 0 ? (size_t)stated - 1 : 0, end = stated > 0 ? first + 1 : p->count;
-    for (size_t i = first; i < end && i < p->count; i++)
-        if (p->free_s[i] <= time_s + rounding_s) {
-            p->free_s[i] = out_s;
+    for (size_t i = first; i < end && i < p->count; i++) {
+        bool together = stated > 0 && p->free_s[i] > 0 && fabs(p->stated_s[i] - time_s) <= rounding_s;
+        if (p->free_s[i] <= time_s + rounding_s || together) {
+            p->free_s[i] = together ? fmax(p->free_s[i], out_s) : out_s;
+            p->stated_s[i] = stated > 0 ? time_s : -1;
             return true;
         }
+    }
     return false;
 }
 

@@ -110,7 +110,8 @@ static double after_hands(const boil_plan_decoder *d, boil_plan_dip *dip)
     double busy_s = boil_plan_hands_busy(&hands, dip->enters_s - hoist_s, dip->enters_s + BOIL_PLAN_CLEAR_S, &is_break);
     if (isnan(busy_s))
         return dip->enters_s;
-    dip->reason = is_break ? BOIL_PLAN_BREAK : BOIL_PLAN_HOIST;
+    if (is_break || dip->reason != BOIL_PLAN_PLACE) /* a place that comes free needs the hoist first */
+        dip->reason = is_break ? BOIL_PLAN_BREAK : BOIL_PLAN_HOIST;
     return busy_s + hoist_s;
 }
 
@@ -136,14 +137,26 @@ static double after_recovery(const boil_plan_decoder *d, size_t k, const boil_pl
 {
     const boil_plan_bath *b = d->of->bath;
     warming w = warming_at(d, k, dip->enters_s);
-    double most = b->quiet_W * (BOIL_PLAN_LIMIT_SHARE * b->limit_s / known->factor - b->offset_s), room = most - dip->heat_J;
-    dip->recovery_s = fmax(0, known->factor * (b->offset_s + (dip->heat_J + w.left_J) / b->quiet_W));
+    double most = b->quiet_W * (BOIL_PLAN_LIMIT_SHARE * b->limit_s - known->later_s - b->offset_s), room = most - dip->heat_J;
+    dip->recovery_s = fmax(0, known->later_s + fmax(0, b->offset_s + (dip->heat_J + w.left_J) / b->quiet_W));
     dip->too_cold = room < 0;
     if (w.left_J <= room || w.left_J < NOTHING_LEFT_J)
         return dip->enters_s;
     double wait_s = w.lag_s * log(w.left_J / fmax(room, NOTHING_LEFT_J));
     dip->reason = BOIL_PLAN_WARM;
     return fmin(w.leaves_s, dip->enters_s + fmax(LATER_BY_S, wait_s));
+}
+
+/* Nobody leaves for a break before the boil is back: a quiet bath is watched. */
+static double after_watch(const boil_plan_decoder *d, boil_plan_dip *dip)
+{
+    const boil_plan_hands nobody = {d->of->problem, NULL, 0};
+    bool is_break;
+    double busy_s = boil_plan_hands_busy(&nobody, dip->enters_s, dip->enters_s + dip->recovery_s, &is_break);
+    if (isnan(busy_s))
+        return dip->enters_s;
+    dip->reason = BOIL_PLAN_BREAK;
+    return busy_s + d->of->problem->hoist_s;
 }
 
 static double after_stay(const boil_plan_decoder *d, boil_plan_dip *dip)
@@ -172,8 +185,9 @@ static double after_water(const boil_plan_decoder *d, boil_plan_dip *dip)
 static double later(const boil_plan_decoder *d, size_t k, const boil_plan_lesson *known, boil_plan_dip *dip)
 {
     double t = dip->enters_s;
-    if ((t = after_hands(d, dip)) > dip->enters_s || (t = after_places(d, dip)) > dip->enters_s ||
-        (t = after_recovery(d, k, known, dip)) > dip->enters_s || (t = after_stay(d, dip)) > dip->enters_s)
+    if ((t = after_places(d, dip)) > dip->enters_s || (t = after_hands(d, dip)) > dip->enters_s ||
+        (t = after_recovery(d, k, known, dip)) > dip->enters_s || (t = after_watch(d, dip)) > dip->enters_s ||
+        (t = after_stay(d, dip)) > dip->enters_s)
         return t;
     return after_water(d, dip);
 }
@@ -197,13 +211,14 @@ static void forget(boil_plan_decoder *d, size_t k, double t)
 static void begin_after_the_last(const boil_plan_decoder *d, size_t k, boil_plan_dip *dip)
 {
     const boil_plan_problem *p = d->of->problem;
-    double own_s = fmax(dip->enters_s, p->begin_s + p->hoist_s), boil_s = d->back_s + (k > 0 ? p->settle_s : 0);
+    double own_s = fmax(dip->enters_s, p->begin_s + p->hoist_s),
+           boil_s = d->back_s + (k > 0 ? fmax(p->settle_s, d->of->bath->steady_s) : 0);
     double hoist_s = k > 0 ? d->entered_s + 2 * p->hoist_s : own_s;
     dip->reason = k == 0                                 ? BOIL_PLAN_FIRST
                   : boil_s >= own_s && boil_s >= hoist_s ? BOIL_PLAN_BOIL
                   : hoist_s >= own_s                     ? BOIL_PLAN_HOIST
                                                          : BOIL_PLAN_EARLIEST;
-    dip->enters_s = fmax(own_s, fmax(boil_s, hoist_s));
+    dip->enters_s = boil_plan_hands_second(fmax(own_s, fmax(boil_s, hoist_s)));
 }
 
 static void settle(boil_plan_decoder *d, size_t k, const boil_plan_dip *dip)
@@ -225,13 +240,13 @@ static void place(boil_plan_decoder *d, size_t k, size_t first, size_t count)
     forget(d, k, dip.enters_s);
     dip.unplaced = true;
     for (int tries = 0; tries < MOST_TRIES && dip.unplaced; tries++) {
-        double t = later(d, k, &known, &dip);
+        double t = boil_plan_hands_second(later(d, k, &known, &dip));
         dip.unplaced = t > dip.enters_s;
         dip.enters_s = t;
     }
     dip.unplaced = dip.unplaced || dip.stay_least_s > dip.stay_most_s;
     if (dip.unplaced)
-        dip.leaves_s = dip.enters_s + dip.stay_least_s;
+        dip.leaves_s = boil_plan_hands_second(dip.enters_s + dip.stay_least_s);
     dip.back_s = dip.enters_s + dip.recovery_s;
     settle(d, k, &dip);
 }

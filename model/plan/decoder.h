@@ -1,4 +1,4 @@
-/* plan/decoder.h -- from an order of dips to a timetable: each dip goes in as early as its limits allow, in that order, by what
+/* plan/decoder.h -- from an order of dips to a timetable: each dip goes in as early as its limits allow, to the whole second, in that order, by what
    plan/plan.h (1) says of the boil. A limit that no time meets is marked, not hidden, and the dip is placed all the same. */
 #ifndef BOIL_PLAN_DECODER_H
 #define BOIL_PLAN_DECODER_H

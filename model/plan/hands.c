@@ -27,12 +27,18 @@ double boil_plan_hands_busy(const boil_plan_hands *h, double from_s, double to_s
     return (double)NAN;
 }
 
+double boil_plan_hands_second(double s)
+{
+    const double rounding_s = 1e-6;
+    return ceil(s - rounding_s);
+}
+
 double boil_plan_hands_lift(const boil_plan_hands *h, double from_s)
 {
     bool is_break;
-    double free_s = from_s, busy_s;
+    double free_s = boil_plan_hands_second(from_s), busy_s;
     while (!isnan(busy_s = boil_plan_hands_busy(h, free_s, free_s + h->problem->hoist_s, &is_break)))
-        free_s = busy_s;
+        free_s = boil_plan_hands_second(busy_s);
     return free_s;
 }
 

@@ -18,7 +18,10 @@ typedef struct {
 /* The end of what keeps the hoist from moving all through [from, to]; NaN: nothing does. In *is_break whether that is a break. */
 double boil_plan_hands_busy(const boil_plan_hands *h, double from_s, double to_s, bool *is_break);
 
-/* The first moment from from_s on at which a lift can be made. */
+/* The next whole second; one that a rounding misses is it. */
+double boil_plan_hands_second(double s);
+
+/* The first whole second from from_s on at which a lift can be made. */
 double boil_plan_hands_lift(const boil_plan_hands *h, double from_s);
 
 /* The longest stretch of [from, to] that no break cuts; its length is 0 or more. */

@@ -9,7 +9,7 @@
 
 typedef struct {
     uint64_t parts; /* boil_plan_lesson_key; 0: nothing is kept here */
-    double factor;  /* on the recovery of (1) of plan/plan.h */
+    double later_s; /* that its boil is back later than by (1) of plan/plan.h; less than 0: sooner */
     double more_s;  /* that it has to stay beyond what its parts alone said */
 } boil_plan_lesson;
 
@@ -21,7 +21,7 @@ typedef struct {
 /* Of a set of parts in any order; never 0. */
 uint64_t boil_plan_lesson_key(const size_t parts[], size_t count);
 
-/* What is known; a factor of 1 and nothing more where there is none. */
+/* What is known; zeros where there is none. */
 boil_plan_lesson boil_plan_lesson_of(const boil_plan_lessons *l, uint64_t parts);
 
 /* Takes the place of an older one. BOIL_OK or BOIL_NO_MEMORY. */

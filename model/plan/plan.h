@@ -8,7 +8,7 @@
        H2 no part goes in before its job's earliest, none hangs shorter or longer than its job allows once it is hot through
        H3 no more dips hang than there are positions; one is free again when the basket has been carried off
        H4 the hoist makes one move at a time, none in a break: in, from the move before entry to CLEAR_S after it; out, from the
-          beginning of the lift for one move
+          beginning of the lift for one move; and nobody leaves for a break before the boil is back
        H5 the boiling point stays within its band
        H6 water is poured only while the bath boils, not in a break, and stops so long before a load that it has mixed in
        H7 no dip, baskets too, is heavier than the usual load of the bath
@@ -55,7 +55,7 @@ typedef struct {
     size_t jobs_count;        /* 1 to BOIL_PLAN_JOBS_MAX */
     size_t positions;         /* 1 to BOIL_POSITIONS_MAX */
     double hoist_s;           /* one move, in or out; above 0 */
-    double settle_s;          /* from the boil's return to the next entry; 0 or more */
+    double settle_s;          /* from the boil's return to the next entry; 0 or more. Never less than the bath's steady_s */
     double end_s;             /* of the shift; infinity: open */
     double water_kg_s;        /* the most that is poured by hand; 0: none is */
     double begin_s;           /* nothing is done before */
@@ -75,7 +75,7 @@ typedef struct {
     double hot_s;  /* from entry until it is hot through, in by itself */
 } boil_plan_part;
 
-/* What the search knows of the bath (plan/probe.h): two numbers for the boil's return,
+/* What the search knows of the bath (model/planning/probe.h): two numbers for the boil's return,
        r = offset + (Q + Q_left)/quiet,   Q_left = sum Q_j exp(-(t - t_j)/lag_j) of what hangs there already                     (1)
    and two for its water. */
 typedef struct {

@@ -8,7 +8,8 @@
 static boil_break window(const boil_plan_case *c, double back_s, double until_s)
 {
     const boil_plan_bath *b = c->bath;
-    boil_break w = boil_plan_hands_longest(c->problem, back_s + b->steady_s, until_s - b->guard_s);
+    boil_break w = boil_plan_hands_longest(c->problem, boil_plan_hands_second(back_s + b->steady_s), until_s - b->guard_s);
+    w.to_s = isfinite(w.to_s) ? floor(w.to_s) : w.to_s;
     return w.to_s - w.from_s >= BOIL_PLAN_POUR_LEAST_S && b->flow_kg_s > 0 ? w : (boil_break){w.from_s, w.from_s};
 }
 
@@ -62,22 +63,40 @@ static void find_bounds(const boil_plan_case *c, boil_plan_timetable *t)
     }
 }
 
-/* After the last dip: once, for as long as it takes, not over a break. A flow that gains nothing is left open for an hour at most. */
+static double last_out_s(const boil_plan_timetable *t)
+{
+    double last = 0;
+    for (size_t k = 0; k < t->dips_count; k++)
+        last = fmax(last, t->dips[k].leaves_s);
+    return last;
+}
+
+/* So much water, from so much on: until the last dip is out where that leaves time, else for as long as it takes. A flow that gains
+   nothing is left open for an hour at most. */
+static boil_plan_pour restoring(const boil_plan_bath *b, double start_s, double there_kg, double until_s)
+{
+    const double longest_s = 3600;
+    double net_kg_s = b->flow_kg_s - b->boils_off_kg_s,
+           needed_s = net_kg_s > 0 ? fmin(longest_s, there_kg / net_kg_s) : longest_s;
+    double over_s = floor(fmax(needed_s, until_s - start_s));
+    return (boil_plan_pour){start_s, over_s, fmin(b->flow_kg_s * over_s, there_kg + b->boils_off_kg_s * over_s)};
+}
+
+/* After the last dip once more; not over a break. */
 static void restore(const boil_plan_case *c, boil_plan_timetable *t, double missing)
 {
     const boil_plan_bath *b = c->bath;
-    const double longest_s = 3600;
     gap g = gap_of(c, t, t->dips_count);
-    double start_s = g.back_s + b->steady_s, over_s = 0;
+    double start_s = boil_plan_hands_second(g.back_s + b->steady_s), until_s = last_out_s(t);
+    boil_plan_pour w = {start_s, 0, 0};
     for (size_t i = 0; i <= c->problem->breaks_count; i++) {
-        double net = b->flow_kg_s - b->boils_off_kg_s, there = missing + b->boils_off_kg_s * (start_s - g.back_s);
         const boil_break *next = i < c->problem->breaks_count ? &c->problem->breaks[i] : NULL;
-        over_s = net > 0 ? fmin(longest_s, there / net) : longest_s;
-        if (next != NULL && next->from_s < start_s + over_s && start_s < next->to_s)
+        w = restoring(b, start_s, missing + b->boils_off_kg_s * (start_s - g.back_s), until_s);
+        if (next != NULL && next->from_s < start_s + w.over_s && start_s < next->to_s)
             start_s = next->to_s;
     }
-    if (over_s >= BOIL_PLAN_POUR_LEAST_S)
-        t->pours[t->pours_count++] = (boil_plan_pour){start_s, over_s, over_s * b->flow_kg_s};
+    if (w.over_s >= BOIL_PLAN_POUR_LEAST_S && w.mass_kg > 0)
+        t->pours[t->pours_count++] = w;
 }
 
 void boil_plan_pours_of(const boil_plan_case *c, boil_plan_timetable *t)

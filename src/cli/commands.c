@@ -6,8 +6,8 @@
 
 /* clang-format off */
 static const command *const commands[] = {
-    &command_run, &command_check, &command_charge, &command_correct, &command_size, &command_compare,
-    &command_lesson, &command_practise, &command_explore, &command_fit, &command_solution,
+    &command_run,    &command_check,    &command_charge,  &command_correct, &command_plan,     &command_size, &command_compare,
+    &command_lesson, &command_practise, &command_explore, &command_fit,     &command_solution,
 };
 
 const command *commands_listed(size_t index)

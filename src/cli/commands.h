@@ -4,8 +4,8 @@
 
 #include "cli/options.h"
 
-extern const command command_run, command_check, command_charge, command_correct, command_size, command_compare, command_lesson,
-    command_practise, command_explore, command_fit, command_solution;
+extern const command command_run, command_check, command_charge, command_correct, command_plan, command_size, command_compare,
+    command_lesson, command_practise, command_explore, command_fit, command_solution;
 
 const command *commands_listed(size_t index);    /* NULL beyond the last */
 const command *commands_named(const char *name); /* NULL: there is none */

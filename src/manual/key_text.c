@@ -168,7 +168,7 @@ key_text key_needed(const key *k)
 static const struct {
     const char *source, *text;
 } shortest[DEFAULTS_CASES] = {
-    {"gas", BOX BATH CONTROL "[rinse]\n[heat]\ninput = 100 kW\n[prices]\n[exhaust]\n[design]\n"},
+    {"gas", BOX BATH CONTROL "[rinse]\n[heat]\ninput = 100 kW\n[prices]\n[exhaust]\n[design]\n[plan]\n"},
     {"electric", CYLINDER BATH CONTROL "[heat]\nsource = electric\ninput = 100 kW\n"},
     {"steam", BOX BATH CONTROL "mode = time-proportioned\n"
                                "[heat]\nsource = steam\nsteam temperature = 180 degC\ncoil area = 2 m2\n"

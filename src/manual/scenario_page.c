@@ -97,6 +97,32 @@ static void stays(FILE *to, const void *about)
     }
 }
 
+/* What a job may say beyond a load. */
+static void jobs(FILE *to, const void *about)
+{
+    (void)about;
+    job_clause c;
+    for (size_t i = 0; (c = job_clause_listed(i)).form != NULL; i++) {
+        roff_term(to, c.form);
+        roff_sentence(to, c.meaning);
+    }
+}
+
+static void columns(FILE *to, const void *about)
+{
+    (void)about;
+    job_column c;
+    for (size_t i = 0; (c = job_column_listed(i)).name != NULL; i++) {
+        char form[80];
+        snprintf(form, sizeof form, "%s%s%s%s", c.name, c.unit != NULL ? " [" : "", c.unit != NULL ? c.unit : "",
+                 c.unit != NULL ? "]" : "");
+        roff_term(to, form);
+        roff_sentence(to, c.meaning);
+        if (c.needed)
+            remark(to, "", "required");
+    }
+}
+
 static void carried(FILE *to, const void *about)
 {
     (void)about;
@@ -205,6 +231,8 @@ void page_scenario(FILE *to)
                                       {"shapes", shapes},
                                       {"clauses", clauses},
                                       {"stays", stays},
+                                      {"jobs", jobs},
+                                      {"columns", columns},
                                       {"carried", carried},
                                       {"measures", measures},
                                       {"words", other_words},

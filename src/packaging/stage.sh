@@ -36,6 +36,7 @@ ln -s "$shared" "$stage/lib/libboilback.so"
 put 644 include model/boilback.h
 put 644 share/boilback/scenarios scenarios/*
 put 644 share/boilback/scenarios/lessons scenarios/lessons/*
+put 644 share/boilback/scenarios/plan scenarios/plan/*
 for script in plots/*.gp; do # one draws what only the tests write
     [ "$script" = plots/validate.gp ] || put 644 share/boilback/plots "$script"
 done

@@ -28,8 +28,8 @@ static const char *const off_on[] = {"off", "on", NULL};
 
 static const char *const sections[] = {"tank",          "bath",     "heat",   "losses",   "room",
                                        "water control", "fittings", "rinse",  "limits", "by hand",
-                                       "prices",        "exhaust",  "design", "measures", "breaks", "schedule", "uncertain",
-                                       "lesson",        "choices",  "careful", "reckless", "idle", "must name", NULL};
+                                       "prices",        "exhaust",  "design", "measures", "plan", "jobs", "breaks", "schedule",
+                                       "uncertain",     "lesson",   "choices", "careful", "reckless", "idle", "must name", NULL};
 
 /* A row: its section, words and meaning, what may stand there, where it goes, and what else there is to say of it. */
 #define ROW(section, words, meaning, kind, dimension, unit, low, high, ...) \
@@ -266,6 +266,17 @@ static const key table[] = {
     SAYING("hint", "one line, shown after the first failure", AT(lesson.hint), .otherwise = "none"),
     SAYING("debrief", "one line, shown when it is over", AT(lesson.debrief), .otherwise = "none"),
     SAYING("done with care", "one line beside the shift that is done with care", AT(lesson.care), .otherwise = "none"),
+
+    QUANTITY("plan", "hoist", "one move of it, in or out", TIME, "s", 1, 3600, AT(plan.hoist_s), .only = CASE_PLAN),
+    QUANTITY("plan", "settle", "from the boil's return to the next load; never less than 'steady' of [by hand]", TIME, "s", 0, 86400,
+             AT(plan.settle_s), .only = CASE_PLAN),
+    QUANTITY("plan", "water", "the most that is poured by hand, by mass or volume; slower where the bath does not bear it", MASS_FLOW,
+             "kg/min", 0.001, 60, AT(plan.water_kg_s), .only = CASE_PLAN, .other = DIM_VOLUME_FLOW, .within_other = {"L/min", 0.001, 60},
+             .zero = "none"),
+    ROW("plan", "end", "of the shift, by the clock: all is lifted by then", KEY_CLOCK, DIM_TIME, NULL, 0, 0, AT(plan.end_s),
+        .only = CASE_PLAN, .otherwise = "open"),
+    ROW("plan", "jobs", "a CSV list of jobs, instead of a [jobs] section", KEY_PATH, DIM_COUNT, NULL, 0, 0, AT(plan.jobs_file),
+        .only = CASE_PLAN, .otherwise = "in [jobs]"),
 };
 /* clang-format on */
 

@@ -53,6 +53,7 @@ typedef enum {
     CASE_EXHAUST, /* a section [exhaust] */
     CASE_DESIGN,  /* a section [design] */
     CASE_LESSON,  /* a section [lesson] */
+    CASE_PLAN,    /* a section [plan] */
     CASE_CONTROL, /* a section [water control] */
     CASE_ON_OFF,  /* this mode of it, or none */
     CASE_PROPORTIONED

@@ -40,12 +40,16 @@ bool positions_take(positions *p, size_t count, const load_names *names, const m
     const double rounding_s = 1e-6;
     size_t asked = (size_t)load->position, first = asked > 0 ? asked - 1 : 0, end = asked > 0 ? asked : count;
     *why = (positions_text){""};
-    for (size_t i = first; i < end; i++)
-        if (p->in[i].load == NULL || load->time_s >= p->in[i].out_s - rounding_s) {
+    for (size_t i = first; i < end; i++) {
+        bool is_free = p->in[i].load == NULL || load->time_s >= p->in[i].out_s - rounding_s;
+        bool together = !is_free && asked > 0 && p->in[i].stated && load->time_s <= p->in[i].load->time_s + rounding_s;
+        if (is_free || together) {
+            p->in[i].out_s = fmax(together ? p->in[i].out_s : 0, lifts_s + load->is.load.lowering_s);
             p->in[i].load = load;
-            p->in[i].out_s = lifts_s + load->is.load.lowering_s;
+            p->in[i].stated = asked > 0;
             load->position = (int)i + 1;
             return true;
         }
+    }
     return taken(p, first, end, names, frame, load, why);
 }

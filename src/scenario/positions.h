@@ -1,4 +1,5 @@
-/* scenario/positions.h -- the places of a tank, and which load hangs in which. A place is free again when its load is out. */
+/* scenario/positions.h -- the places of a tank, and which load hangs in which. A place is free again when its load is out. Loads that go
+   in at one moment and state one position hang there together. */
 #ifndef SCENARIO_POSITIONS_H
 #define SCENARIO_POSITIONS_H
 
@@ -9,6 +10,7 @@ typedef struct {
     struct {
         const boil_action *load; /* NULL: empty since the start */
         double out_s;            /* when it is free again; infinity: not before it is lifted */
+        bool stated;
     } in[BOIL_POSITIONS_MAX];
 } positions;
 

@@ -4,6 +4,7 @@
 #define SCENARIO_RECORD_H
 
 #include "design/exhaust.h"
+#include "jobs/jobs.h"
 #include "lesson/lesson.h"
 #include "scenario/schedule.h"
 
@@ -63,6 +64,15 @@ typedef struct {
     schedule_wording wording;
 } scenario_script;
 
+/* What only a plan asks: no run minds any of it. */
+typedef struct {
+    double hoist_s, settle_s;
+    double water_kg_s; /* the most, by hand */
+    double end_s;      /* of the shift, from the start; infinity: open */
+    double odds;       /* that the plan is to hold with; 0: not asked for */
+    char *jobs_file;   /* CSV file of the jobs, as written; NULL: none */
+} scenario_plan;
+
 typedef struct {
     char *path;            /* as messages show it */
     char *title;           /* default: the file's name without folder and ending */
@@ -77,6 +87,8 @@ typedef struct {
     scenario_prices prices;
     scenario_exhaust exhaust;
     scenario_design design;
+    scenario_plan plan;
+    scenario_jobs jobs;
     boil_plant plant;
     boil_schedule schedule; /* actions in order, "every" unrolled */
     schedule_wording wording;

@@ -4,6 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "analysis/pour_rate.h"
 #include "base/array.h"
 #include "base/constants.h"
 #include "base/format.h"
@@ -19,13 +20,13 @@
 #include "scenario/scripts.h"
 #include "transfer/dissolution.h"
 
-#define SECTIONS_MAX 24
+#define SECTIONS_MAX 32
 
 /* What is known of a file while it is being read. */
 typedef struct {
     messages *messages;
     scenario *out;
-    source *text, *sheet;
+    source *text, *sheet, *jobs;
     bool sheet_anywhere;
     const scenario_change *changes;
     size_t change_count;
@@ -36,7 +37,7 @@ typedef struct {
     struct draft_lines {
         size_t *list;
         size_t count, capacity;
-    } actions, uncertain, breaks, measures, passes, choices, names, scripts[LESSON_SCRIPTS];
+    } actions, uncertain, breaks, measures, passes, choices, names, job_lines, scripts[LESSON_SCRIPTS];
 } draft;
 
 #define SCHEDULE "schedule"
@@ -204,7 +205,7 @@ static struct draft_lines *lines_of(draft *d, const char *section)
     struct {
         const char *section;
         struct draft_lines *lines;
-    } all[] = {{SCHEDULE, &d->actions},    {"uncertain", &d->uncertain}, {"breaks", &d->breaks},
+    } all[] = {{SCHEDULE, &d->actions},    {"uncertain", &d->uncertain}, {"breaks", &d->breaks}, {"jobs", &d->job_lines},
                {"measures", &d->measures}, {CHOICES, &d->choices},       {NAMES, &d->names}};
     for (size_t i = 0; i < LESSON_SCRIPTS; i++)
         if (strcmp(section, lesson_script_words[i]) == 0)
@@ -292,6 +293,7 @@ static const struct {
     [CASE_EXHAUST] = {NULL, NULL, 0, "belongs to a section [exhaust]"},
     [CASE_DESIGN] = {NULL, NULL, 0, "belongs to a section [design]"},
     [CASE_LESSON] = {NULL, NULL, 0, "belongs to a section [lesson]"},
+    [CASE_PLAN] = {NULL, NULL, 0, "belongs to a section [plan]"},
     [CASE_CONTROL] = {NULL, NULL, 0, "belongs to a section [water control]"},
     [CASE_ON_OFF] = {"water control", "mode", 1u << BOIL_WATER_CONTROL_NONE | 1u << BOIL_WATER_CONTROL_ON_OFF,
                      "belongs to mode = on/off; a time-proportioned valve has 'band' and 'period'"},
@@ -312,11 +314,9 @@ static bool has_rinse(const draft *d)
 /* The section that a case is the presence of; NULL: it is none. */
 static const char *section_of_case(key_case only)
 {
-    static const char *const sections[CASE_CONTROL] = {[CASE_RINSE] = "rinse",
-                                                       [CASE_PRICES] = "prices",
-                                                       [CASE_EXHAUST] = "exhaust",
-                                                       [CASE_DESIGN] = "design",
-                                                       [CASE_LESSON] = "lesson"};
+    static const char *const sections[CASE_CONTROL] = {[CASE_RINSE] = "rinse",   [CASE_PRICES] = "prices",
+                                                       [CASE_EXHAUST] = "exhaust", [CASE_DESIGN] = "design",
+                                                       [CASE_LESSON] = "lesson",   [CASE_PLAN] = "plan"};
     return only >= CASE_CONTROL ? "water control" : sections[only];
 }
 
@@ -538,6 +538,18 @@ static void settle_steam(draft *d)
     out->plant.heater.steam_K = boil_water_saturation_temperature(out->steam_gauge_Pa + ambient);
 }
 
+/* The next time that the clock shows the shift's end; water as warm as the room. */
+static void settle_plan(draft *d)
+{
+    const double day_s = 86400;
+    scenario_plan *p = &d->out->plan;
+    double water_K = fmax(d->out->plant.ambient.temperature_K, BOIL_ZERO_CELSIUS);
+    if (line_of(d, "plan", "end")->good)
+        p->end_s += p->end_s > d->out->start_s ? -d->out->start_s : day_s - d->out->start_s;
+    if (setting_of(d, "plan", "water")->dimension == DIM_VOLUME_FLOW)
+        p->water_kg_s *= boil_water_density(water_K);
+}
+
 /* What several keys share, or what is no field of the plant. */
 static void settle(draft *d)
 {
@@ -560,6 +572,7 @@ static void settle(draft *d)
     settle_afloat(d);
     settle_fallen_out(d);
     settle_fuel(d);
+    settle_plan(d);
     if (has_rinse(d) && !line_of(d, "rinse", "temperature")->found)
         out->plant.rinse.temperature_K = fmax(out->plant.ambient.temperature_K, BOIL_ZERO_CELSIUS);
 }
@@ -639,7 +652,7 @@ static void ask_model(draft *d)
 }
 
 /* A scenario from somebody else must not show what it likes of any file: messages echo what they are about. */
-static bool may_be_read(draft *d, const setting_line *line, const char *path, const char *scenario_path)
+static bool may_be_read(draft *d, const setting_line *line, const char *path, const char *scenario_path, const char *what)
 {
     char *folder = place_folder(scenario_path);
     if (folder == NULL)
@@ -647,7 +660,7 @@ static bool may_be_read(draft *d, const setting_line *line, const char *path, co
     bool may = folder != NULL && (d->sheet_anywhere || place_within(path, folder));
     if (folder != NULL && !may)
         cursor_error(&line->value, line->value.at,
-                     "a run sheet lies in its scenario's folder or below it: move it there, or say --sheet-anywhere");
+                     "a %s lies in its scenario's folder or below it: move it there, or say --sheet-anywhere", what);
     free(folder);
     return may;
 }
@@ -663,9 +676,41 @@ static void read_run_sheet(draft *d, schedule_draft *a, const char *scenario_pat
     if (path == NULL)
         messages_lost(d->messages);
     else if (d->sheet->bytes != NULL ||
-             (may_be_read(d, line, path, scenario_path) && source_read(d->sheet, path, 1, d->messages)))
+             (may_be_read(d, line, path, scenario_path, "run sheet") && source_read(d->sheet, path, 1, d->messages)))
         run_sheet_read(d->sheet, a, d->messages);
     free(path);
+}
+
+/* The rows of the file, which is read once. */
+static void read_jobs_file(draft *d, const job_reader *r, const char *scenario_path)
+{
+    const setting_line *line = line_of(d, "plan", "jobs");
+    char *path = place_beside(scenario_path, d->out->plan.jobs_file);
+    if (d->job_lines.count > 0)
+        cursor_error(&line->value, line->key_at, "the jobs are in a file or in [jobs], not in both");
+    else if (path == NULL)
+        messages_lost(d->messages);
+    else if (d->jobs->bytes != NULL || (may_be_read(d, line, path, scenario_path, "list of jobs") &&
+                                        source_read(d->jobs, path, 2, d->messages)))
+        jobs_read_csv(r, d->jobs, d->messages);
+    free(path);
+}
+
+static void read_jobs(draft *d, schedule_draft *a, const char *scenario_path)
+{
+    scenario *out = d->out;
+    const job_reader r = {schedule_reader(a), out->start_s, out->plan.end_s, &out->jobs};
+    if (out->plan.jobs_file != NULL)
+        read_jobs_file(d, &r, scenario_path);
+    for (size_t i = 0; i < d->job_lines.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->job_lines.list[i], d->messages);
+        if (out->plan.jobs_file == NULL)
+            jobs_read_line(&r, &c);
+    }
+    const char *file = out->plan.jobs_file != NULL && d->jobs->name != NULL ? d->jobs->name : d->text->name;
+    out->jobs.file = text_copy(file, strlen(file));
+    if (out->jobs.file == NULL)
+        messages_lost(d->messages);
 }
 
 static bool is_act(const char *word)
@@ -762,6 +807,7 @@ static void read_actions(draft *d, const char *path)
         cursor c = cursor_of_line(d->text, d->breaks.list[i], d->messages);
         break_read(&frame, &c, &a.breaks);
     }
+    read_jobs(d, &a, path);
     if (d->out->run_sheet != NULL)
         read_run_sheet(d, &a, path);
     for (size_t i = 0; i < d->actions.count && !messages_full(d->messages); i++) {
@@ -857,6 +903,7 @@ void scenario_text_free(scenario_text *t)
 {
     source_free(&t->text);
     source_free(&t->sheet);
+    source_free(&t->jobs);
     *t = (scenario_text){0};
 }
 
@@ -864,6 +911,12 @@ static scenario_prices no_prices(void)
 {
     const double none = (double)NAN;
     return (scenario_prices){none, none, none, none, none, none, none, none, NULL};
+}
+
+/* A minute for a basket, and for the boil to settle: judgement. As much water as half a garden hose gives. */
+static scenario_plan usual_plan(void)
+{
+    return (scenario_plan){.hoist_s = 60, .settle_s = 60, .water_kg_s = BOIL_POUR_RATE_WATER_KG_S, .end_s = HUGE_VAL};
 }
 
 /* What a designer who says nothing is taken to wish. */
@@ -904,6 +957,7 @@ boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, 
                .out = out,
                .text = &t->text,
                .sheet = &t->sheet,
+               .jobs = &t->jobs,
                .sheet_anywhere = t->sheet_anywhere,
                .changes = changes,
                .change_count = count};
@@ -915,6 +969,7 @@ boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, 
     out->prices = no_prices();
     out->exhaust = no_hood();
     out->design = usual_design();
+    out->plan = usual_plan();
     read_all(&d, t->path);
     messages_sort(m);
     free(d.found);
@@ -928,6 +983,7 @@ boil_outcome scenario_of_text(scenario_text *t, const scenario_change *changes, 
     free(d.names.list);
     for (size_t i = 0; i < LESSON_SCRIPTS; i++)
         free(d.scripts[i].list);
+    free(d.job_lines.list);
     return m->lost ? BOIL_NO_MEMORY : messages_any(m) ? BOIL_BAD_INPUT : BOIL_OK;
 }
 
@@ -964,6 +1020,8 @@ void scenario_free(scenario *s)
     free(s->path);
     free(s->title);
     free(s->run_sheet);
+    free(s->plan.jobs_file);
+    scenario_jobs_free(&s->jobs);
     free(s->prices.currency);
     free(s->uncertain);
     boil_schedule_free(&s->schedule);

@@ -18,8 +18,8 @@ scenario scenario_with(const scenario *s, const scenario_script *with);
 /* The text of a scenario and of its run sheet, kept to be read again with other numbers in it. */
 typedef struct {
     const char *path;    /* the caller's */
-    source text, sheet;  /* the sheet is read with the first scenario of this text */
-    bool sheet_anywhere; /* it may lie elsewhere than in the scenario's folder, or below it */
+    source text, sheet, jobs; /* the sheet and the list of jobs are read with the first scenario of this text */
+    bool sheet_anywhere;      /* they may lie elsewhere than in the scenario's folder, or below it */
 } scenario_text;
 
 typedef struct {

@@ -215,6 +215,13 @@ static bool read_moment_of(void *draft, cursor *c, const char *what, double *s)
     return read_moment(draft, c, what, s);
 }
 
+action_reader *schedule_reader(schedule_draft *a)
+{
+    a->reader.moment = read_moment_of;
+    a->reader.moments = a;
+    return &a->reader;
+}
+
 static void enter(schedule_draft *a, const cursor *place, const timing *t, boil_action *action)
 {
     bool is_load = action_load_of(action) != NULL;
@@ -259,11 +266,9 @@ static void read_line(schedule_draft *a, cursor *when, cursor *doing)
     cursor place = *doing;
     action_line *line = new_line(a, &place);
     action.wait = t.wait;
-    a->reader.moment = read_moment_of;
-    a->reader.moments = a;
     if (line == NULL)
         messages_lost(place.messages);
-    else if (action_read(&a->reader, doing, &action, line))
+    else if (action_read(schedule_reader(a), doing, &action, line))
         enter(a, &place, &t, &action);
 }
 
@@ -392,7 +397,7 @@ static void lift(attendance *t, const schedule_planned *p)
 /* Once it is known when each load comes out. Of what waits nobody knows when it goes in. */
 static void hang(schedule_draft *a)
 {
-    positions places = {{{NULL, 0}}};
+    positions places = {{{NULL, 0, false}}};
     positions_text why;
     bool unsure = false; /* from here on the run knows who hangs where */
     for (size_t i = 0; a->reader.positions > 0 && i < a->count; i++) {

@@ -62,6 +62,9 @@ typedef struct {
 schedule_draft schedule_begin(const boil_plant *plant, bool plant_good, const moment_frame *frame);
 void schedule_draft_free(schedule_draft *d);
 
+/* What other lines of its scenario read loads and moments by: good as long as the draft stays where it is. */
+action_reader *schedule_reader(schedule_draft *d);
+
 /* Reads one action: "when doing" on one cursor, or the time and the doing on two (the cells of a run sheet). */
 void schedule_read(schedule_draft *d, cursor *when, cursor *doing);
 

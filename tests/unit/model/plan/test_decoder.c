@@ -89,7 +89,8 @@ static void check_boil(const boil_plan_case *c, const boil_plan_timetable *t)
         if (d->unplaced)
             continue;
         assert_true(d->too_cold || r <= 0.97 * c->bath->limit_s + forgotten_s);
-        assert_true(i == 0 || d->enters_s >= t->dips[i - 1].back_s + c->problem->settle_s - ROUNDING_S);
+        assert_false(in_break(c->problem, d->enters_s, d->back_s));
+        assert_true(i == 0 || d->enters_s >= t->dips[i - 1].back_s + fmax(30, c->problem->settle_s) - ROUNDING_S);
     }
 }
 
@@ -212,7 +213,8 @@ static bool could_enter(const boil_plan_case *c, boil_plan_timetable *t, size_t 
     boil_plan_dip kept = t->dips[k];
     size_t in = 0;
     t->dips[k].enters_s = enters;
-    bool good = recovery_of(c, t, k) <= 0.97 * c->bath->limit_s, lifted = false;
+    double r = recovery_of(c, t, k);
+    bool good = r <= 0.97 * c->bath->limit_s && !in_break(p, enters, enters + r), lifted = false;
     t->dips[k] = kept;
     if (!good || in_break(p, enters - p->hoist_s, enters + 10))
         return false;
@@ -221,7 +223,7 @@ static bool could_enter(const boil_plan_case *c, boil_plan_timetable *t, size_t 
         in += i % 2 == 0 && t->dips[i / 2].leaves_s + p->hoist_s > enters;
         good = good && !meet(m.from_s, m.to_s, enters - p->hoist_s, enters + 10);
     }
-    for (double out = enters + part->hot_s + j->least_s; out <= enters + part->hot_s + j->most_s && !lifted; out++) {
+    for (double out = ceil(enters + part->hot_s + j->least_s); out <= enters + part->hot_s + j->most_s && !lifted; out++) {
         lifted = !in_break(p, out, out + p->hoist_s);
         for (size_t i = 0; i < 2 * k && lifted; i++) {
             boil_break m = move_of(p, &t->dips[i / 2], (int)(i % 2));
@@ -247,9 +249,9 @@ static void no_dip_could_go_in_earlier(void **state)
         boil_plan_decode(&d, &o);
         for (size_t k = 1; k < d.table.dips_count; k++) {
             const boil_plan_dip *dip = &d.table.dips[k], *before = dip - 1;
-            double from = fmax(before->back_s + l.problem.settle_s, before->enters_s + 2 * l.problem.hoist_s);
+            double from = fmax(before->back_s + fmax(30, l.problem.settle_s), before->enters_s + 2 * l.problem.hoist_s);
             from = fmax(from, l.jobs[l.parts[d.table.parts[dip->first]].job].earliest_s);
-            for (double at = from; at < dip->enters_s - 1 - ROUNDING_S && !dip->unplaced && !dip->too_cold; at++, waited++)
+            for (double at = ceil(from); at < dip->enters_s - 1 - ROUNDING_S && !dip->unplaced && !dip->too_cold; at++, waited++)
                 assert_false(could_enter(&l.of, &d.table, k, at));
         }
         boil_plan_decoder_free(&d);

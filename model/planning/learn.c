@@ -1,0 +1,100 @@
+#include "planning/learn.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "plan/decoder.h"
+
+#define SPARE_S 2.0 /* of a stay, and of a boil's return: a little more than the steps of a run; judgement */
+
+/* A finding that water makes, and what then helps. */
+static const struct {
+    const char *id;
+    double guard_s, flow, boils_off; /* added; times */
+} remedies[] = {
+    {"water-layer", 45, 1, 1},        {"water-on-quiet-bath", 45, 1, 1}, {"layer-outlasts-run", 45, 1, 1},
+    {"load-through-layer", 45, 1, 1}, {"surface-boils", 45, 0.8, 1},     {"water-too-fast", 0, 0.8, 1},
+    {"steam-surge", 0, 0.8, 1},       {"freeboard-low", 0, 0.8, 1},      {"overflow", 0, 0.6, 1},
+    {"boil-lost-long", 0, 0.8, 1},    {"bath-too-hot", 0, 1, 1.04},      {"bath-too-cool", 0, 1, 0.97},
+    {"level-high", 0, 1, 0.97},       {"water-short", 0, 1, 1.04},
+};
+
+static void heed_finding(boil_plan_bath *b, const char *id)
+{
+    for (size_t i = 0; i < sizeof remedies / sizeof remedies[0]; i++)
+        if (strcmp(remedies[i].id, id) == 0) {
+            b->guard_s += remedies[i].guard_s;
+            b->flow_kg_s *= remedies[i].flow;
+            b->boils_off_kg_s *= remedies[i].boils_off;
+        }
+}
+
+static void learn_bath(boil_plan_bath *b, const boil_plan_proof *p)
+{
+    const double tells = 0.02; /* less is no news; judgement */
+    if (fabs(p->boils_off_kg_s - b->boils_off_kg_s) > tells * b->boils_off_kg_s)
+        b->boils_off_kg_s = p->boils_off_kg_s;
+    b->boils_off_kg_s *= p->over_K > 0 ? 1.04 : p->under_K > 0 ? 0.97 : 1;
+    for (size_t i = 0; i < p->broken_count && i < BOIL_PLAN_BREAKS_KEPT; i++)
+        if (p->broken[i].what == BOIL_PLAN_BREAKS_FINDING)
+            heed_finding(b, p->broken[i].id);
+}
+
+/* What it was planned with, corrected by what was seen. A boil that never was back, or steel that never was hot, says no number. */
+static boil_plan_lesson lesson_of(const boil_planning *g, const boil_plan_proof *p, size_t k)
+{
+    const double never_s = 60;
+    const boil_plan_dip *d = &p->table.dips[k];
+    const boil_plan_seen *s = &p->seen[k];
+    uint64_t key = boil_plan_lesson_key(p->table.parts + d->first, d->count);
+    boil_plan_lesson l = boil_plan_lesson_of(&g->lessons, key);
+    double away_s = isfinite(s->gravest_s) ? s->gravest_s : g->bath.limit_s;
+    l.later_s += away_s + SPARE_S - d->recovery_s;
+    l.more_s += isfinite(s->stay_least_s) ? s->stay_least_s + SPARE_S - d->stay_least_s : never_s;
+    return l;
+}
+
+boil_outcome boil_plan_learn(boil_planning *g, const boil_plan_proof *p)
+{
+    boil_outcome outcome = BOIL_OK;
+    for (size_t k = 0; k < p->table.dips_count && outcome == BOIL_OK; k++) {
+        boil_plan_lesson l = lesson_of(g, p, k);
+        outcome = boil_plan_lesson_learn(&g->lessons, &l);
+    }
+    learn_bath(&g->bath, p);
+    return outcome;
+}
+
+/* What it is the proof of, after the lessons so far. */
+static boil_outcome prove_order(const boil_planning *g, const boil_plan_order *o, boil_plan_proof *out)
+{
+    boil_plan_case c = boil_planning_case(g);
+    boil_plan_decoder d;
+    boil_outcome outcome = boil_plan_decoder_begin(&d, &c);
+    if (outcome != BOIL_OK)
+        return outcome;
+    outcome = boil_plan_prove(g, boil_plan_decode(&d, o), out);
+    boil_plan_decoder_free(&d);
+    return outcome;
+}
+
+boil_outcome boil_plan_settle(boil_planning *g, const boil_plan_order *o, boil_plan_proof *best, size_t *rounds)
+{
+    bool holds = false;
+    for (int i = 0; i < BOIL_PLAN_ROUNDS && !holds; i++) {
+        boil_plan_proof p;
+        boil_outcome outcome = prove_order(g, o, &p);
+        if (outcome != BOIL_OK)
+            return outcome;
+        ++*rounds;
+        holds = boil_plan_proof_holds(&p);
+        outcome = boil_plan_learn(g, &p);
+        bool better = boil_plan_proof_better(&p, best);
+        boil_plan_proof_free(better ? best : &p);
+        if (better)
+            *best = p;
+        if (outcome != BOIL_OK)
+            return outcome;
+    }
+    return BOIL_OK;
+}

@@ -1,0 +1,28 @@
+/* planning/planning.h -- a plan in the making: what is known of bath and parts, and what proofs taught. */
+#ifndef BOIL_PLANNING_PLANNING_H
+#define BOIL_PLANNING_PLANNING_H
+
+#include "plan/case.h"
+#include "plan/order.h"
+#include "plan/parts.h"
+
+typedef struct {
+    const boil_plant *plant;
+    const boil_plan_problem *problem;
+    boil_run_options options; /* tolerance and whom to tell; all else is the plan's own */
+    boil_plan_bath bath;
+    double bath_K;
+    boil_plan_parts parts;
+    boil_plan_lessons lessons;
+} boil_planning;
+
+/* Probes the bath and each part. Plant and problem are kept by reference. BOIL_BAD_INPUT: the problem is wrong, or comes to more than
+   BOIL_PLAN_PARTS_MAX parts; else as boil_plan_probe_bath. Nothing is to be freed then. */
+boil_outcome boil_planning_begin(const boil_plant *p, const boil_plan_problem *of, const boil_run_options *o,
+                                 boil_planning *out);
+void boil_planning_free(boil_planning *g);
+
+/* Good until the planning learns or is freed. */
+boil_plan_case boil_planning_case(const boil_planning *g);
+
+#endif

@@ -1,0 +1,185 @@
+#include "planning/probe.h"
+
+#include <math.h>
+
+#include "analysis/pour_rate.h"
+#include "base/constants.h"
+#include "plan/parts.h"
+#include "simulate/run.h"
+
+#define STILL_S 1200.0
+#define ENTRY_S 60.0
+
+/* One load, or none, and what came of it. */
+typedef struct {
+    boil_load_result load; /* time 0: none */
+    boil_summary summary;
+} trial;
+
+static boil_outcome run(const boil_plant *p, const boil_load *l, double for_s, boil_closures by, const boil_run_options *o,
+                        trial *out)
+{
+    boil_run_options with = *o;
+    boil_schedule s;
+    boil_history h;
+    boil_action a = {.kind = BOIL_ACTION_LOAD, .time_s = ENTRY_S};
+    with.closures = by;
+    with.row_interval_s = 0;
+    boil_schedule_init(&s, for_s);
+    if (l != NULL)
+        a.is.load = *l;
+    boil_outcome outcome = l != NULL ? boil_schedule_add(&s, &a) : BOIL_OK;
+    if (outcome == BOIL_OK)
+        outcome = boil_run_unchecked(p, &s, &with, &h);
+    if (outcome == BOIL_OK) {
+        *out = (trial){.summary = h.summary};
+        if (h.loads_count > 0)
+            out->load = h.loads[0];
+        boil_history_free(&h);
+    }
+    boil_schedule_free(&s);
+    return outcome;
+}
+
+/* The plant boiling, whatever it begins as: what it is once it is up. */
+static boil_plant at_boil(const boil_plant *p)
+{
+    boil_plant hot = *p;
+    hot.charge.temperature_K = 0;
+    hot.afloat.mass_kg = hot.crust_kg = hot.bed_kg = 0;
+    return hot;
+}
+
+static boil_outcome find_ready(const boil_plant *p, const boil_run_options *o, boil_plan_bath *b)
+{
+    const double longest_s = 86400;
+    trial t;
+    if (!(p->charge.temperature_K > 0) && !(p->afloat.mass_kg > 0) && !(p->crust_kg > 0))
+        return BOIL_OK;
+    boil_outcome outcome = run(p, NULL, longest_s, BOIL_CLOSURES_LIKELY, o, &t);
+    b->ready_s = t.summary.time_to_boil_s;
+    return outcome == BOIL_OK && isnan(b->ready_s) ? BOIL_NO_ROOT : outcome;
+}
+
+/* A quarter-inch plate as warm as the room. */
+static boil_plan_part plate(const boil_plant *p, double mass_kg, double bath_K)
+{
+    boil_plan_part part = {.of = 1, .load = boil_load_default()};
+    part.load.mass_kg = mass_kg;
+    part.load.size_m = 0.00635;
+    part.load.temperature_K = p->ambient.temperature_K;
+    boil_plan_part_estimate(&part, bath_K);
+    return part;
+}
+
+static boil_outcome find_heat(const boil_plant *p, const boil_run_options *o, double bath_K, boil_plan_bath *b)
+{
+    const double share[] = {0.4, 0.8, 1.1};
+    double heat[3], back[3], for_s = ENTRY_S + STILL_S + 2 * b->limit_s;
+    trial t;
+    for (int i = 0; i < 3; i++) {
+        boil_plan_part part = plate(p, share[i] * b->most_kg, bath_K);
+        boil_outcome outcome = run(p, &part.load, for_s, BOIL_CLOSURES_SUDDEN, o, &t);
+        if (outcome != BOIL_OK)
+            return outcome;
+        heat[i] = part.heat_J;
+        back[i] = t.load.recovery_s;
+    }
+    b->quiet_W = (heat[2] - heat[0]) / (back[2] - back[0]);
+    b->offset_s = back[1] - heat[1] / b->quiet_W;
+    double lost = b->boils_off_kg_s * for_s - t.summary.vented_total_kg;
+    b->dries_kg_s = fmin(b->boils_off_kg_s, fmax(0, b->boils_off_kg_s - fmax(0, lost) / back[2]));
+    return isfinite(b->quiet_W) && b->quiet_W > 0 && isfinite(b->offset_s) ? BOIL_OK : BOIL_NO_ROOT;
+}
+
+/* Water that the bath would have lost at another boiling point, kg; less than 0: gained. NaN where none is known. */
+static double lost_at(const boil_conditions *c, const boil_plant *p, const boil_initial_state *s, double boiling_point_K)
+{
+    double fraction, salts = boil_mixture_salts(&s->mixture);
+    if (boil_solution_fraction_boiling_at(c, p->charge.blend, boiling_point_K, &fraction) != BOIL_OK)
+        return (double)NAN;
+    return boil_mixture_mass(&s->mixture) - salts / fraction;
+}
+
+static void find_band(const boil_plant *p, const boil_initial_state *s, boil_plan_bath *b)
+{
+    const double up = 0.85, down = 0.8;
+    boil_conditions c = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
+    double t = s->boiling_point_K, high = p->limits.boiling_point_high_K, low = p->limits.boiling_point_low_K;
+    double here = lost_at(&c, p, s, t);
+    b->strongest_kg = high > 0 ? lost_at(&c, p, s, t + up * (high - t)) - here : HUGE_VAL;
+    b->weakest_kg = low > 0 ? here - lost_at(&c, p, s, t + down * (low - t)) : HUGE_VAL;
+    if (isnan(b->strongest_kg))
+        b->strongest_kg = HUGE_VAL;
+    if (isnan(b->weakest_kg))
+        b->weakest_kg = HUGE_VAL;
+}
+
+static boil_outcome find_flow(const boil_plant *p, const boil_plan_problem *of, const boil_run_options *o, boil_plan_bath *b)
+{
+    const double tried_s = 600;
+    double water_K = fmax(p->ambient.temperature_K, BOIL_ZERO_CELSIUS);
+    boil_pour_rate fastest;
+    b->flow_kg_s = 0;
+    if (!(of->water_kg_s > 0) || b->valve)
+        return BOIL_OK;
+    boil_action a = boil_pour_rate_action(BOIL_ACTION_WATER, tried_s * of->water_kg_s, p->charge.blend, 0, water_K);
+    boil_outcome outcome = boil_pour_rate_fastest(p, &a, 0, o, &fastest);
+    if (outcome == BOIL_OK)
+        b->flow_kg_s = fmin(of->water_kg_s, fastest.rate_kg_s);
+    return outcome == BOIL_NO_ROOT ? BOIL_OK : outcome;
+}
+
+static void find_fire(const boil_plant *p, double bath_K, boil_plan_bath *b)
+{
+    bool steam = p->heater.source == BOIL_HEAT_STEAM;
+    double full = boil_heater_output(&p->heater, 1, bath_K);
+    b->efficiency = steam ? 1 : p->heater.efficiency;
+    b->fire_W = full / b->efficiency;
+    b->calm_W = p->heat_control.mode == BOIL_HEAT_CONTROL_DIAL ? 0 : fmax(0, full - b->quiet_W) / b->efficiency;
+}
+
+boil_outcome boil_plan_probe_bath(const boil_plant *p, const boil_plan_problem *of, const boil_run_options *o,
+                                  boil_plan_bath *out, double *bath_K)
+{
+    boil_plant hot = at_boil(p);
+    boil_initial_state s;
+    trial still;
+    boil_outcome outcome = boil_plant_initial(&hot, &s);
+    if (outcome != BOIL_OK)
+        return outcome;
+    *bath_K = s.boiling_point_K;
+    *out = (boil_plan_bath){.limit_s = p->limits.recovery_s,
+                            .most_kg = p->limits.load_per_volume_kg_m3 * s.volume_m3,
+                            .steady_s = p->by_hand.steady_s,
+                            .guard_s = BOIL_PLAN_GUARD_S,
+                            .valve = p->control.mode != BOIL_WATER_CONTROL_NONE};
+    outcome = find_ready(p, o, out);
+    if (outcome == BOIL_OK)
+        outcome = run(&hot, NULL, STILL_S, BOIL_CLOSURES_LIKELY, o, &still);
+    if (outcome != BOIL_OK)
+        return outcome;
+    out->boils_off_kg_s = still.summary.vented_total_kg / STILL_S;
+    find_band(&hot, &s, out);
+    outcome = find_heat(&hot, o, *bath_K, out);
+    if (outcome == BOIL_OK)
+        outcome = find_flow(&hot, of, o, out);
+    find_fire(&hot, *bath_K, out);
+    return outcome;
+}
+
+boil_outcome boil_plan_probe_part(const boil_plant *p, const boil_plan_bath *b, const boil_run_options *o, boil_plan_part *part)
+{
+    const double constants = 6, least_s = 900;
+    boil_plant hot = at_boil(p);
+    double for_s = ENTRY_S + fmax(least_s, constants * part->lag_s) + 2 * b->limit_s;
+    trial t;
+    boil_outcome outcome = run(&hot, &part->load, for_s, BOIL_CLOSURES_LIKELY, o, &t);
+    if (outcome != BOIL_OK)
+        return outcome;
+    part->hot_s = isnan(t.load.hot_s) ? for_s : t.load.hot_s;
+    outcome = run(&hot, &part->load, for_s, BOIL_CLOSURES_SUDDEN, o, &t);
+    if (outcome == BOIL_OK && t.load.recovery_s > 0)
+        part->heat_J = b->quiet_W * (t.load.recovery_s - b->offset_s);
+    return outcome;
+}

@@ -1,0 +1,26 @@
+/* planning/probe.h -- what the search has to know of a bath and of its parts, from short runs of it: so it follows every change of the
+   plant. Recoveries by the law under which a boil stays away longest (BOIL_CLOSURES_SUDDEN), since the gravest run of a set decides;
+   all else by the likely one.
+
+   Plates of a quarter inch, at 0.4, 0.8 and 1.1 of the heaviest usual load: r1, r2, r3 of Q1, Q2, Q3. In (1) of plan/plan.h
+       quiet = (Q3 - Q1)/(r3 - r1),   offset = r2 - Q2/quiet.
+   Boil-off from a still boiling run of 20 min; of the quiet bath from what the plates' runs gave off less. Room in the band: the water
+   whose loss, or gain, takes the boiling point 0.85, or 0.8, of the way to its ends (judgement: the rest is for what is not known).
+   A pour's flow: the least of what may be poured and what pour_rate.h finds, by the grave laws. */
+#ifndef BOIL_PLANNING_PROBE_H
+#define BOIL_PLANNING_PROBE_H
+
+#include "plan/plan.h"
+
+#define BOIL_PLAN_GUARD_S 75.0 /* three mixing times of a trough: judgement; proofs make it longer */
+
+/* Positions, hoist and all else of the problem but its jobs is heeded. *bath_K: at which parts are hot. BOIL_OK; BOIL_NO_ROOT: the bath
+   does not come to its boil, or not back to it; or a failure of a run. */
+boil_outcome boil_plan_probe_bath(const boil_plant *p, const boil_plan_problem *of, const boil_run_options *o,
+                                  boil_plan_bath *out, double *bath_K);
+
+/* A part alone: until it is hot, and the heat by which (1) gives its recovery where it stops the boil. */
+boil_outcome boil_plan_probe_part(const boil_plant *p, const boil_plan_bath *b, const boil_run_options *o,
+                                  boil_plan_part *part);
+
+#endif

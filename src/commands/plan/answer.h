@@ -1,0 +1,77 @@
+/* commands/plan/answer.h -- a plan for the jobs of a scenario, and beside it what comes of their own order. */
+#ifndef COMMANDS_PLAN_ANSWER_H
+#define COMMANDS_PLAN_ANSWER_H
+
+#include "cli/output.h"
+#include "planning/learn.h"
+#include "scenario/scenario.h"
+
+typedef struct {
+    const scenario *scenario;
+    boil_plan_problem problem; /* of the scenario */
+    boil_plan_job *jobs;
+    boil_break breaks[BOIL_BREAKS_MAX];
+    boil_planning planning;
+    boil_plan_proof plan, listed; /* what was sought, and first come, first served */
+    const boil_plan_proof *best;  /* the better of the two */
+    unsigned long seed;
+    size_t tried;  /* timetables */
+    size_t proofs; /* sets of runs, and the runs in them */
+    size_t runs;
+    bool stopped; /* somebody ended the search */
+} plan_answer;
+
+/* How it is sought. */
+typedef struct {
+    unsigned long seed, threads; /* threads 0: as many as there are processors; they change nothing but the time */
+    bool progress;
+} plan_work;
+
+/* The problem of a scenario, and what is known of its bath. False, with complaints, all of them, where no plan can be asked for: to be
+   freed either way. *result: BOIL_OK, or the failure of a probe. */
+bool plan_begin(plan_answer *a, const scenario *s, boil_outcome *result);
+void plan_free(plan_answer *a);
+
+/* Complaints about jobs that the bath bears in no way; false when there are any. */
+bool plan_jobs_fit(const plan_answer *a);
+
+/* Seeks and proves it. BOIL_OK, or a failure. */
+boil_outcome plan_seek(plan_answer *a, const plan_work *w);
+
+/* What hangs in a part or a dip: "frames 1/2 + clips". */
+typedef TEXT_OF(160) plan_names;
+plan_names plan_part_name(const plan_answer *a, size_t part);
+plan_names plan_dip_names(const plan_answer *a, const boil_plan_timetable *t, size_t dip);
+
+/* Why it goes in then, a few words: when something of it is due, else what it waited for. */
+plan_names plan_dip_reason(const plan_answer *a, const boil_plan_timetable *t, size_t dip);
+
+/* One line of the run sheet. */
+typedef enum { PLAN_IN, PLAN_OUT, PLAN_WATER, PLAN_BREAK } plan_line_kind;
+typedef struct {
+    plan_line_kind kind;
+    double time_s, until_s;
+    size_t which; /* dip, pour or break */
+} plan_line;
+
+/* All of a timetable by time, to be freed; NULL when memory is refused. */
+plan_line *plan_lines(const plan_answer *a, const boil_plan_timetable *t, size_t *count);
+
+double plan_slowest_s(const boil_plan_proof *p); /* of all boils, by the gravest run; infinity: one is not back */
+
+/* What a proof says is broken, one by one, as many as are kept: a sentence without full stop. */
+size_t plan_broken_told(const boil_plan_proof *p);
+typedef TEXT_OF(240) plan_words;
+plan_words plan_broken(const plan_answer *a, const boil_plan_proof *p, size_t index);
+
+typedef TEXT_OF(16) plan_clock;
+plan_clock plan_clock_at(const plan_answer *a, double s); /* "6:01:00" */
+
+void plan_report(const void *answer, const output *o, FILE *to);
+void plan_csv(const void *of, FILE *to); /* the run sheet */
+extern const document plan_documents[];
+
+/* The scenario that carries the plan out, from the text that was read. False, with a complaint, when it cannot be written. */
+bool plan_write(const plan_answer *a, const scenario_text *read, unit_system s, const char *path);
+
+#endif

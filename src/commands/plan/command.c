@@ -1,0 +1,91 @@
+#include <unistd.h>
+
+#include "base/program.h"
+#include "cli/command_scenario.h"
+#include "cli/commands.h"
+#include "commands/plan/answer.h"
+
+typedef struct {
+    unsigned long seed, threads;
+    const char *write;
+    output output;
+} request;
+
+/* clang-format off */
+static const option options[] = {
+    {"write", "FILE", "write the scenario that carries the plan out, for 'run'", OPTION_FILE, INTO(write)},
+    {"seed", "NUMBER", "of the search; default 1", OPTION_COUNT, INTO(seed), .within = {NULL, 1, 4294967295.0}},
+    {"threads", "NUMBER", "chains of the search at a time; default as many as there are processors", OPTION_COUNT, INTO(threads),
+     .within = {NULL, 1, 1024}},
+    OUTPUT_JSON(request, "the plan and the list's own order as JSON, in SI units"),
+    OUTPUT_CSV(request, "also write the run sheet as CSV, in SI units; '-' writes it instead of the report"),
+    OUTPUT_UNITS(request, "report"),
+    {"full", NULL, "also what the list's own order breaks", OPTION_FLAG, INTO(output.full)},
+    INPUT_SHEET(request),
+};
+/* clang-format on */
+
+static const output_writers writers = {.text = plan_report, .json = plan_documents, .csv = plan_csv};
+
+/* What is written and what is read are not one file. */
+static bool files_agree(const request *r, const given *g)
+{
+    output as_csv = r->output;
+    if (r->write == NULL)
+        return true;
+    as_csv.csv = r->write;
+    return output_files_agree(&as_csv, g);
+}
+
+static int hand_out(const request *r, const scenario_text *text, const plan_answer *a)
+{
+    bool holds = boil_plan_proof_holds(a->best);
+    bool written = r->write == NULL || plan_write(a, text, r->output.system, r->write);
+    return output_write(&writers, &r->output, a, holds && written && !a->stopped ? STATUS_DONE : STATUS_STOPPED);
+}
+
+static int answer(const request *r, const scenario_text *text, const scenario *s)
+{
+    plan_answer a;
+    boil_outcome outcome;
+    plan_work w = {r->seed, r->threads, isatty(STDERR_FILENO) == 1};
+    int status = STATUS_USAGE;
+    bool good = plan_begin(&a, s, &outcome) && plan_jobs_fit(&a);
+    if (good)
+        outcome = plan_seek(&a, &w);
+    if (outcome != BOIL_OK && outcome != BOIL_NO_ROOT && outcome != BOIL_BAD_INPUT)
+        status = command_scenario_refuse(s, outcome);
+    else if (good && outcome == BOIL_OK)
+        status = hand_out(r, text, &a);
+    plan_free(&a);
+    return status;
+}
+
+static int run(const given *g)
+{
+    request r = {.seed = 1};
+    scenario_text text;
+    scenario s;
+    if (!options_take(g, &r) || !output_agrees(&r.output, g) || !files_agree(&r, g))
+        return STATUS_USAGE;
+    int status = command_scenario_text(&r.output, g->argument, &text, &s) ? answer(&r, &text, &s) : STATUS_USAGE;
+    scenario_free(&s);
+    scenario_text_free(&text);
+    return status;
+}
+
+const command command_plan = {
+    .name = "plan",
+    .argument = "FILE",
+    .summary = "from a list of jobs to a run sheet that holds",
+    .description =
+        "Finds for the jobs of a scenario, in [jobs] or in the file that [plan] names, which hang together in a dip, when each "
+        "dip goes "
+        "in and comes out, and when water is poured, so that the last is out as soon as may be: within positions, hoist, "
+        "breaks, due "
+        "times and the limits of the bath. What is found is carried out by all the runs that judge a case, and stands beside "
+        "the "
+        "list's own order. That none was found does not mean that there is none. A prediction is never a permission.",
+    .example = PROGRAM_NAME " plan short-morning.bath --write morning.bath",
+    COMMAND_PARTS(plan_documents),
+};

@@ -1,0 +1,210 @@
+#include <math.h>
+#include <stdlib.h>
+
+#include "commands/plan/answer.h"
+#include "describe/report.h"
+
+/* A line of the run sheet, for both. */
+typedef struct {
+    double time_s;
+    plan_clock clock;
+    const char *act;
+    plan_names names, reason;
+    double mass_kg, until_s, back_s;
+} act;
+
+/* clang-format off */
+#define RECORD act
+static const field act_fields[] = {
+    SAME(time_s, "when, from the start"), CHARS("clock", clock, "the same on the wall"),
+    TEXT("act", act, "in, out, water or break"), CHARS("names", names, "of what hangs in the dip"),
+    SAME(mass_kg, "steel and baskets, or water; nothing: neither"), SAME(until_s, "it hangs, runs or lasts until then"),
+    SAME(back_s, "in: the boil is back by then, by the gravest of all runs"), CHARS("reason", reason, "in: what it waited for"),
+    FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+static act act_of(const plan_answer *a, const boil_plan_proof *p, const plan_line *l)
+{
+    static const char *const words[] = {[PLAN_IN] = "in", [PLAN_OUT] = "out", [PLAN_WATER] = "water", [PLAN_BREAK] = "break"};
+    const double none = (double)NAN;
+    act x = {.time_s = l->time_s,
+             .clock = plan_clock_at(a, l->time_s),
+             .act = words[l->kind],
+             .mass_kg = none,
+             .until_s = l->until_s,
+             .back_s = none};
+    if (l->kind == PLAN_IN || l->kind == PLAN_OUT) {
+        x.names = plan_dip_names(a, &p->table, l->which);
+        x.mass_kg = p->table.dips[l->which].mass_kg;
+    }
+    if (l->kind == PLAN_IN) {
+        x.reason = plan_dip_reason(a, &p->table, l->which);
+        x.back_s = l->time_s + p->seen[l->which].gravest_s;
+    }
+    if (l->kind == PLAN_WATER)
+        x.mass_kg = p->table.pours[l->which].mass_kg;
+    return x;
+}
+
+typedef struct {
+    const char *job;
+    double number, of, mass_kg, pieces;
+} part;
+
+typedef struct {
+    plan_names names;
+    double enters_s, leaves_s, likely_back_s, back_s, mass_kg;
+    plan_names reason;
+    part *parts;
+    size_t parts_count;
+} dip;
+
+typedef struct {
+    plan_words words;
+} breach;
+
+/* clang-format off */
+#define RECORD part
+static const field part_fields[] = {
+    TEXT("job", job, "its name"), SAME(number, "which of its parts, from 1"), SAME(of, "how many there are"),
+    SAME(mass_kg, "of the steel"), SAME(pieces, "how many; null: not counted"), FIELDS_END};
+#undef RECORD
+
+#define RECORD dip
+static const field dip_fields[] = {
+    CHARS("names", names, "of what hangs together"), SAME(enters_s, "goes in, from the start"), SAME(leaves_s, "its lift begins"),
+    SAME(likely_back_s, "the boil is back, by the likely run"), SAME(back_s, "by the gravest of all; null: not"),
+    SAME(mass_kg, "baskets too"), CHARS("reason", reason, "what it waited for"),
+    LIST("parts", parts, parts_count, part_fields, "baskets"), FIELDS_END};
+#undef RECORD
+
+#define RECORD boil_plan_pour
+static const field pour_fields[] = {
+    SAME(start_s, "begins, from the start"), SAME(over_s, "for so long"), SAME(mass_kg, "all of it"), FIELDS_END};
+#undef RECORD
+
+#define RECORD breach
+static const field breach_fields[] = {CHARS("words", words, "what is broken, and by how much"), FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+static void fill_parts(const plan_answer *a, const boil_plan_timetable *t, size_t k, dip *d)
+{
+    for (size_t i = 0; i < t->dips[k].count; i++) {
+        const boil_plan_part *p = &a->planning.parts.list[t->parts[t->dips[k].first + i]];
+        d->parts[d->parts_count++] = (part){a->scenario->jobs.list[p->job].name, (double)p->number + 1, (double)p->of,
+                                            p->load.mass_kg, p->load.pieces > 0 ? p->load.pieces : (double)NAN};
+    }
+}
+
+/* What was sought and what came of the list's own order are told alike. */
+typedef struct {
+    const plan_answer *answer;
+    const boil_plan_proof *proof;
+} told;
+
+static void dips(json *j, const char *name, const void *record)
+{
+    const told *t = record;
+    static part parts[BOIL_PLAN_PARTS_MAX];
+    json_list(j, name);
+    for (size_t k = 0; k < t->proof->table.dips_count; k++) {
+        const boil_plan_dip *d = &t->proof->table.dips[k];
+        dip x = {.names = plan_dip_names(t->answer, &t->proof->table, k),
+                 .enters_s = d->enters_s,
+                 .leaves_s = d->leaves_s,
+                 .likely_back_s = d->enters_s + t->proof->seen[k].likely_s,
+                 .back_s = d->enters_s + t->proof->seen[k].gravest_s,
+                 .mass_kg = d->mass_kg,
+                 .reason = plan_dip_reason(t->answer, &t->proof->table, k),
+                 .parts = parts};
+        fill_parts(t->answer, &t->proof->table, k, &x);
+        json_record(j, NULL, dip_fields, &x);
+    }
+    json_close(j);
+}
+
+static void pours(json *j, const char *name, const void *record)
+{
+    const boil_plan_timetable *t = &((const told *)record)->proof->table;
+    json_records(j, name, pour_fields, t->pours, t->pours_count, sizeof *t->pours);
+}
+
+static void broken(json *j, const char *name, const void *record)
+{
+    const told *t = record;
+    json_list(j, name);
+    for (size_t i = 0; i < plan_broken_told(t->proof); i++) {
+        breach b = {plan_broken(t->answer, t->proof, i)};
+        json_record(j, NULL, breach_fields, &b);
+    }
+    json_close(j);
+}
+
+/* clang-format off */
+WRITES(holds, told, bool, boil_plan_proof_holds(r->proof))
+TELLS(double, last_out_s, told, r->proof->table.value.of[BOIL_PLAN_LAST_OUT_S])
+TELLS(double, lateness_s, told, r->proof->table.value.of[BOIL_PLAN_LATENESS_S])
+TELLS(double, slowest_s, told, plan_slowest_s(r->proof))
+TELLS(double, boils_end_K, told, r->proof->boils_end_K)
+TELLS(double, freeboard_m, told, r->proof->freeboard_m)
+TELLS(double, fuel_J, told, r->proof->fuel_J)
+
+static const field told_fields[] = {
+    GIVEN(FIELD_BOOL, "holds", NULL, holds, "it breaks no limit, and nothing above NOTICE is found in any run"),
+    WORKED_OUT("last_out_s", last_out_s, "the last lift begins, from the start"),
+    WORKED_OUT("lateness_s", lateness_s, "of what need not be out, weighed: 3 for normal, 1 for low"),
+    WORKED_OUT("slowest_back_s", slowest_s, "longest that a boil is away, by the gravest of all runs; null: one is not back"),
+    WORKED_OUT("boils_end_K", boils_end_K, "boiling point at the end, by the likely run"),
+    WORKED_OUT("freeboard_min_m", freeboard_m, "least of all runs"),
+    WORKED_OUT("input_J", fuel_J, "fuel or current, by the likely run"),
+    GIVEN(FIELD_LIST, "dips", dip_fields, dips, "in the order in which they go in"),
+    GIVEN(FIELD_LIST, "pours", pour_fields, pours, "water by hand, only while it boils"),
+    GIVEN(FIELD_LIST, "broken", breach_fields, broken, "limits that it breaks"), FIELDS_END};
+/* clang-format on */
+
+static void best(json *j, const char *name, const void *record)
+{
+    const plan_answer *a = record;
+    told t = {a, a->best};
+    json_record(j, name, told_fields, &t);
+}
+
+static void listed(json *j, const char *name, const void *record)
+{
+    const plan_answer *a = record;
+    told t = {a, &a->listed};
+    json_record(j, name, told_fields, &t);
+}
+
+/* clang-format off */
+TELLS(double, limit_s, plan_answer, r->planning.bath.limit_s)
+TELLS(double, seed, plan_answer, (double)r->seed)
+
+#define RECORD plan_answer
+static const field answer[] = {
+    VERSION_FIELD, SCENARIO_FIELD, TITLE_FIELD,
+    WORKED_OUT("recovery_limit_s", limit_s, "longest that a boil may be away"), WORKED_OUT("seed", seed, "of the search"),
+    COUNT("timetables", tried, "that were tried"), COUNT("proofs", proofs, "of them that were carried out by all runs"),
+    BOOL("stopped", stopped, "somebody ended the search"),
+    GIVEN(FIELD_OBJECT, "plan", told_fields, best, "the best that was found"),
+    GIVEN(FIELD_OBJECT, "list_order", told_fields, listed, "the jobs in their own order, each alone"), FIELDS_END};
+#undef RECORD
+
+const document plan_documents[] = {
+    {"--json", "the plan", answer, false}, {"--csv", "the run sheet, an act a line", act_fields, true}, {0}};
+/* clang-format on */
+
+void plan_csv(const void *of, FILE *to)
+{
+    const plan_answer *a = of;
+    size_t n;
+    plan_line *lines = plan_lines(a, &a->best->table, &n);
+    csv_header(to, act_fields);
+    for (size_t i = 0; i < n; i++) {
+        act x = act_of(a, a->best, &lines[i]);
+        csv_record(to, act_fields, &x);
+    }
+    free(lines);
+}

@@ -1,0 +1,197 @@
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/program.h"
+#include "commands/plan/answer.h"
+#include "describe/report.h"
+
+enum { WHAT_WIDTH = 26, PLAN_WIDTH = 14, NAMES_WIDTH = 25, BACK_WIDTH = 8, OUT_WIDTH = 6 };
+
+static void verdict(const plan_answer *a, const boil_plan_proof *p, FILE *to)
+{
+    double last_s = p->table.value.of[BOIL_PLAN_LAST_OUT_S], spare_s = a->problem.end_s - last_s;
+    TEXT_OF(160) end = {""};
+    if (isfinite(spare_s))
+        TEXT_ADD(end.text, ", %s before the end of the shift (%s)", format_duration(floor(spare_s / 60) * 60).text,
+                 format_clock(a->scenario->start_s, a->problem.end_s).text);
+    if (boil_plan_proof_holds(p)) {
+        report_verdict(to, "%s, last out %s%s; every boil back within %.0f s of %.0f s; nothing above NOTICE",
+                       format_count(p->table.dips_count, "dip", "dips").text, format_clock(a->scenario->start_s, last_s).text,
+                       end.text, ceil(plan_slowest_s(p)), a->planning.bath.limit_s);
+        return;
+    }
+    report_verdict(to, "NO PLAN THAT HOLDS was found%s in %zu tries. The best breaks %s:",
+                   a->stopped ? " before it was stopped" : "", a->tried, format_count(p->broken_count, "limit", "limits").text);
+    for (size_t i = 0; i < plan_broken_told(p); i++)
+        report_paragraph(to, "- %s", plan_broken(a, p, i).text);
+}
+
+static void row(FILE *to, const char *what, const char *plan, const char *listed, const char *behind)
+{
+    char line[700];
+    snprintf(line, sizeof line, " %s %*s %*s   %s", text_fitted(what, WHAT_WIDTH).text, PLAN_WIDTH, plan, PLAN_WIDTH, listed,
+             behind);
+    text_line(to, line);
+}
+
+typedef TEXT_OF(40) cell;
+
+static cell seconds(double s)
+{
+    cell c = {"not back"};
+    if (isfinite(s))
+        snprintf(c.text, sizeof c.text, "%.0f s", ceil(s));
+    return c;
+}
+
+static cell counts(const boil_plan_timetable *t)
+{
+    cell c;
+    snprintf(c.text, sizeof c.text, "%zu, %zu", t->dips_count, t->pours_count);
+    return c;
+}
+
+static cell count(size_t n)
+{
+    cell c;
+    snprintf(c.text, sizeof c.text, "%zu", n);
+    return c;
+}
+
+static void compared(const plan_answer *a, unit_system s, FILE *to)
+{
+    const boil_plan_proof *p = a->best, *l = &a->listed;
+    cell limit;
+    snprintf(limit.text, sizeof limit.text, "limit %.0f s", a->planning.bath.limit_s);
+    fputc('\n', to);
+    row(to, "", "plan", "list order", "");
+    row(to, "last out", plan_clock_at(a, p->table.value.of[BOIL_PLAN_LAST_OUT_S]).text,
+        plan_clock_at(a, l->table.value.of[BOIL_PLAN_LAST_OUT_S]).text, "");
+    row(to, "slowest boil back", seconds(plan_slowest_s(p)).text, seconds(plan_slowest_s(l)).text, limit.text);
+    row(to, "limits broken", count(p->broken_count).text, count(l->broken_count).text,
+        l->broken_count > 0 ? "list order: see --full" : "");
+    row(to, "dips, pours", counts(&p->table).text, counts(&l->table).text, "");
+    row(to, "boils at the end", SHOWN(s, TEMPERATURE, p->boils_end_K), SHOWN(s, TEMPERATURE, l->boils_end_K), "");
+}
+
+static void in_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, unit_system s, FILE *to)
+{
+    const boil_plan_dip *d = &p->table.dips[l->which];
+    char what[240], line[800];
+    snprintf(what, sizeof what, "%s, %s", plan_dip_names(a, &p->table, l->which).text,
+             format_quantity(s, DIM_MASS, d->mass_kg).text);
+    snprintf(line, sizeof line, " [ ] %8s  IN    %s %8s %6s  %s", plan_clock_at(a, l->time_s).text,
+             text_fitted(what, NAMES_WIDTH).text, plan_clock_at(a, ceil(d->enters_s + p->seen[l->which].gravest_s)).text,
+             format_clock(a->scenario->start_s, d->leaves_s).text, plan_dip_reason(a, &p->table, l->which).text);
+    text_line(to, line);
+}
+
+/* As one turns a tap: by the minute. */
+static cell flow_words(unit_system s, double m3_s)
+{
+    const char *by = s == UNITS_US ? "gal/min" : "L/min";
+    cell c;
+    snprintf(c.text, sizeof c.text, "%.2f %s", unit_from_si(DIM_VOLUME_FLOW, by, m3_s), by);
+    return c;
+}
+
+static void water_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, unit_system s, FILE *to)
+{
+    const boil_plan_pour *w = &p->table.pours[l->which];
+    double water_K = a->scenario->plant.ambient.temperature_K,
+           volume_m3 = w->mass_kg / boil_water_density(fmax(water_K, 273.15));
+    char line[240];
+    snprintf(line, sizeof line, " [ ] %8s  WATER %s, %s, to %s, while it boils", plan_clock_at(a, l->time_s).text,
+             format_quantity(s, DIM_VOLUME, volume_m3).text, flow_words(s, volume_m3 / w->over_s).text,
+             plan_clock_at(a, l->until_s).text);
+    text_line(to, line);
+}
+
+static void other_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, FILE *to)
+{
+    char line[300];
+    if (l->kind == PLAN_OUT)
+        snprintf(line, sizeof line, " [ ] %8s  OUT   %s", plan_clock_at(a, l->time_s).text,
+                 plan_dip_names(a, &p->table, l->which).text);
+    else
+        snprintf(line, sizeof line, "     %8s  ----- break to %s", plan_clock_at(a, l->time_s).text,
+                 plan_clock_at(a, l->until_s).text);
+    text_line(to, text_fitted(line, REPORT_WIDTH).text);
+}
+
+static void run_sheet(const plan_answer *a, unit_system s, FILE *to)
+{
+    size_t n;
+    const boil_plan_proof *p = a->best;
+    plan_line *lines = plan_lines(a, &p->table, &n);
+    char head[600];
+    snprintf(head, sizeof head, "\n     %8s  %-5s %s %8s %6s  why now", "clock", "do", text_fitted("", NAMES_WIDTH).text,
+             "back by", "out");
+    fputs(head, to);
+    fputc('\n', to);
+    for (size_t i = 0; i < n; i++)
+        if (lines[i].kind == PLAN_IN)
+            in_line(a, p, &lines[i], s, to);
+        else if (lines[i].kind == PLAN_WATER)
+            water_line(a, p, &lines[i], s, to);
+        else
+            other_line(a, p, &lines[i], to);
+    free(lines);
+}
+
+/* How often each thing held an entry back. */
+static void bound(const plan_answer *a, FILE *to)
+{
+    static const char *const by[BOIL_PLAN_REASONS] = {
+        [BOIL_PLAN_BOIL] = "the boil of the dip before",
+        [BOIL_PLAN_HOIST] = "the hoist",
+        [BOIL_PLAN_BREAK] = "a break",
+        [BOIL_PLAN_PLACE] = "a position",
+        [BOIL_PLAN_EARLIEST] = "a job's earliest",
+        [BOIL_PLAN_WARM] = "steel that still warmed",
+        [BOIL_PLAN_STAY] = "a time to lift it",
+        [BOIL_PLAN_WATER] = "water",
+    };
+    const boil_plan_timetable *t = &a->best->table;
+    TEXT_OF(400) all = {""};
+    for (int r = 0; r < BOIL_PLAN_REASONS; r++) {
+        size_t n = 0;
+        for (size_t k = 0; k < t->dips_count; k++)
+            n += (int)t->dips[k].reason == r;
+        if (n > 0 && by[r] != NULL)
+            TEXT_ADD(all.text, "%s%s %zu", all.text[0] != '\0' ? ", " : "", by[r], n);
+    }
+    if (all.text[0] != '\0')
+        report_paragraph(to, "What dips waited for, and how many: %s.", all.text);
+}
+
+static void list_breaks(const plan_answer *a, FILE *to)
+{
+    if (a->listed.broken_count == 0)
+        return;
+    fputs("\n The list's own order breaks:\n", to);
+    for (size_t i = 0; i < plan_broken_told(&a->listed); i++)
+        report_paragraph(to, "- %s", plan_broken(a, &a->listed, i).text);
+}
+
+void plan_report(const void *answer, const output *o, FILE *to)
+{
+    const plan_answer *a = answer;
+    verdict(a, a->best, to);
+    report_title(to, a->scenario->title);
+    compared(a, o->system, to);
+    run_sheet(a, o->system, to);
+    fputc('\n', to);
+    report_paragraph(
+        to,
+        "Water only while it boils, shut at once when it stops. Boil not back at the time above: no water, no load, "
+        "wait, then plan again.%s",
+        boil_plan_proof_holds(a->best) ? "" : " This sheet breaks limits: it is no plan to work by.");
+    bound(a, to);
+    if (o->full)
+        list_breaks(a, to);
+    report_caution(to);
+    fprintf(to, "\n" PROGRAM_NAME " " BOIL_VERSION_TEXT ", seed %lu, %zu timetables, %zu proofs, tolerance %g\n", a->seed,
+            a->tried, a->proofs, a->planning.options.tolerance);
+}

@@ -1,0 +1,89 @@
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/memory.h"
+#include "base/whole_file.h"
+#include "base/words.h"
+#include "commands/plan/answer.h"
+
+/* Sections whose lines were the plan's question. */
+static bool is_question(const char *at, const char *end)
+{
+    static const char *const sections[] = {"[plan]", "[jobs]", "[schedule]"};
+    for (size_t i = 0; i < sizeof sections / sizeof sections[0]; i++)
+        if (words_same(at, (size_t)(end - at), sections[i]))
+            return true;
+    return false;
+}
+
+/* The scenario as it stands, without what was asked and with a duration. */
+static void write_settings(const plan_answer *a, const source *text, FILE *to)
+{
+    bool left_out = false, above = true;
+    fprintf(to, "duration = %.0f s\n", ceil(a->best->carried.schedule.duration_s));
+    for (size_t i = 0; i < text->count; i++) {
+        const source_line *l = &text->lines[i];
+        const char *at = words_skip(l->text, l->text + l->length), *end = words_trim(at, l->text + l->length);
+        if (at < end && *at == '[') {
+            const char *comment = cursor_comment(at, end);
+            left_out = is_question(at, words_trim(at, comment));
+            above = false;
+        }
+        if (!left_out && !(above && words_taken(at, end, "duration") > 0))
+            fprintf(to, "%.*s\n", (int)l->length, l->text);
+    }
+}
+
+static void write_load(const plan_answer *a, const boil_action *act, size_t part, unit_system s, FILE *to)
+{
+    const boil_plan_part *p = &a->planning.parts.list[part];
+    const char *measure = format_unit(s, DIM_MASS);
+    fprintf(to, "%s  when boiling load %.7g %s%s", plan_clock_at(a, act->time_s).text,
+            unit_from_si(DIM_MASS, measure, p->load.mass_kg), measure, a->scenario->jobs.list[p->job].steel);
+    if (p->load.pieces > 0)
+        fprintf(to, ", %.0f pieces", p->load.pieces);
+    fprintf(to, ", for %.0f s, position %d\n", act->is.load.immersed_s, act->position);
+}
+
+static void write_water(const plan_answer *a, const boil_action *act, unit_system s, FILE *to)
+{
+    const char *measure = format_unit(s, DIM_MASS);
+    fprintf(to, "%s  when boiling water %.5g %s over %.0f s, while boiling, no later than %s\n",
+            plan_clock_at(a, act->time_s).text, unit_from_si(DIM_MASS, measure, act->is.water.mass_kg), measure,
+            act->is.water.over_s, plan_clock_at(a, act->pour.no_later_s).text);
+}
+
+static void write_acts(const plan_answer *a, unit_system s, FILE *to)
+{
+    const boil_plan_carried *c = &a->best->carried;
+    size_t told = (size_t)-1;
+    fputs("\n[schedule]\n", to);
+    for (size_t i = 0; i < c->schedule.count; i++) {
+        const boil_plan_act *act = &c->acts[i];
+        if (!act->is_pour && act->dip != told) {
+            told = act->dip;
+            fprintf(to, "# dip %zu: %s, %s\n", act->dip + 1, plan_dip_names(a, &a->best->table, act->dip).text,
+                    plan_dip_reason(a, &a->best->table, act->dip).text);
+        }
+        if (act->is_pour)
+            write_water(a, &c->schedule.actions[i], s, to);
+        else
+            write_load(a, &c->schedule.actions[i], act->part, s, to);
+    }
+}
+
+bool plan_write(const plan_answer *a, const scenario_text *read, unit_system s, const char *path)
+{
+    whole_file f;
+    if (!whole_file_open(&f, path))
+        return false;
+    if (!boil_plan_proof_holds(a->best)) {
+        fputs("# This is no plan to work by. It breaks:\n", f.to);
+        for (size_t i = 0; i < plan_broken_told(a->best); i++)
+            fprintf(f.to, "# - %s\n", plan_broken(a, a->best, i).text);
+    }
+    write_settings(a, &read->text, f.to);
+    write_acts(a, s, f.to);
+    return whole_file_close(&f);
+}

@@ -1,0 +1,31 @@
+/* jobs/list.h -- a list of jobs as it was read. */
+#ifndef JOBS_LIST_H
+#define JOBS_LIST_H
+
+#include "actions/action.h"
+#include "plan/plan.h"
+
+typedef struct {
+    boil_plan_job job;
+    char *name;
+    char *steel; /* the words of its load behind the mass, without its pieces: ", plate 1/4 in, basket 12 lb" */
+    size_t line;
+} scenario_job;
+
+typedef struct {
+    scenario_job *list;
+    size_t count, capacity;
+    char *file; /* that they stand in, as messages show it; NULL: none was read */
+} scenario_jobs;
+
+void scenario_jobs_free(scenario_jobs *j);
+
+/* What jobs are read against. */
+typedef struct {
+    action_reader *reader; /* its moments too */
+    double start_s;        /* of the wall clock */
+    double end_s;          /* of the shift, from the start; infinity: open */
+    scenario_jobs *into;
+} job_reader;
+
+#endif
