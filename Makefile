@@ -59,7 +59,7 @@ SHARED_LIBRARY := $(BUILD)/$(SHARED)
 WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
 WRITE     := $(BUILD)/src/manual/write
 
-.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden faults fuzz random random-sizes honest-fit mutate coverage browser
+.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden terminal faults fuzz random random-sizes honest-fit mutate coverage browser
 
 # Two cores are the least we plan for; a -j of the caller's own is left alone.
 JOBS = $(if $(filter -j% --jobserver%,$(MAKEFLAGS)),,-j2)
@@ -170,6 +170,10 @@ validate: $(VALIDATE)
 
 $(VALIDATE): $(VALIDATE_OBJ) $(PARTS_OBJ) $(LIBRARY)
 	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $^ $(LDLIBS) -lcmocka -o $@
+
+# The screen of practise, in terminals: half a minute, where tmux is.
+terminal: $(PROGRAM)
+	@tests/terminal.sh $(PROGRAM)
 
 golden: $(PROGRAM)
 	@tests/run_cli.sh --golden $(PROGRAM)

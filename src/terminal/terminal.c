@@ -101,17 +101,19 @@ static bool fill(terminal *t, int wait_ms, bool *gone)
     return got > 0;
 }
 
-/* What follows an escape at once belongs to it: "[A", "OP", "[200~". Of which the last is the start of a paste. */
+/* What follows an escape at once, begun by "[" or "O", belongs to it: "[A", "OP", "[200~". Of these the last begins a paste. */
 static int sequence(terminal *t)
 {
     char text[16] = "";
     size_t length = 0;
     bool gone;
     while (fill(t, 20, &gone) && length < sizeof text - 1) {
-        unsigned char byte = t->bytes[t->at++];
+        unsigned char byte = t->bytes[t->at];
+        if (length == 0 && byte != '[' && byte != 'O')
+            return KEY_ESCAPE;
+        t->at++;
         text[length++] = (char)byte;
-        bool opens = length == 1 && (byte == '[' || byte == 'O');
-        if (!opens && byte >= '@')
+        if (length > 1 && byte >= '@')
             break;
     }
     if (length == 0)

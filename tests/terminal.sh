@@ -1,0 +1,161 @@
+#!/bin/sh
+# terminal.sh PROGRAM -- the screen of `practise` in terminals of several sizes and kinds: what it shows, what keys do, and that the
+# terminal is given back as it was, whatever ends it. Needs tmux, and is skipped where there is none. The last line is
+# "N passed, N failed, N skipped".
+program=$(cd "$(dirname "${1:-build/boilback}")" && pwd)/boilback
+. "$(dirname "$0")/expect.sh"
+bath=$PWD/scenarios/lessons/01-water-while-it-boils.bath
+if ! command -v tmux >/dev/null; then
+    skip "the screen of practise (no tmux)"
+    finish
+    exit
+fi
+mux() { tmux -S "$work/socket" -f /dev/null "$@"; }
+trap 'mux kill-server 2>/dev/null; rm -rf "$work"' EXIT
+
+begin() { # columns rows: a shell in an empty folder
+    mux kill-session -t t 2>/dev/null
+    rm -rf "$work/here"
+    mkdir "$work/here"
+    mux new-session -d -s t -x "$1" -y "$2" -c "$work/here" "PS1='ready ' TERM=screen sh"
+    seen ready
+}
+
+press() { mux send-keys -t t "$@"; }
+show() { mux capture-pane -p -t t; }
+
+seen() { # pattern: within five seconds
+    for _ in 1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16 17 18 19 20 21 22 23 24 25; do
+        show >"$work/pane"
+        if grep -q -e "$1" "$work/pane"; then return 0; fi
+        sleep 0.2
+    done
+    cat "$work/pane"
+    return 1
+}
+
+practise() { # options: begun, with the terminal's state noted
+    press "clear; stty -g >before" Enter "$program practise $bath $*" Enter
+    seen "^Goal: Water only" && press Enter && seen "PAUSED"
+}
+
+is_given_back() { # exit status: the same state, cursor and main screen
+    seen "ready *$" && press "echo ended \$?; stty -g >after" Enter && seen "^ended $1$" && sleep 0.2 && cmp "$work/here/before" "$work/here/after" &&
+        [ "$(mux display -p -t t '#{cursor_flag}#{alternate_on}')" = 10 ]
+}
+
+process() { mux list-panes -t t -F '#{pane_pid}' | xargs -I PID pgrep -P PID -x boilback; }
+
+is_plain() { # no line over 80 columns, nothing but ASCII
+    show >"$work/pane"
+    ! awk 'length($0) > 80' "$work/pane" | grep -q . && ! LC_ALL=C grep -q '[^ -~]' "$work/pane"
+}
+
+begin 80 24
+expect "it begins with what it is about, and stands" practise
+expect "it is plain" is_plain
+press Space
+expect "the clock runs" seen "9:00:[1-9].* running"
+press Space
+expect "and stands" seen "PAUSED"
+press w
+expect "a key opens an act" seen "what: water 2 gal over 4 min_"
+press C-u "watr 2 gal" Enter
+expect "a mistake is said, and the line kept" seen "unknown act 'watr'"
+press C-u "when boiling for 1 min water 1 gal over 2 min" Enter
+expect "what waits is shown" seen "waits when boiling for 1 min: water 1 gal"
+expect "and done" seen "9:0[0-9:]*  water 1 gal over 2 min"
+press n
+expect "until something happens" seen "the water is in\|the load stops the boil"
+press b
+expect "back" seen "Back to just before it"
+press "?"
+expect "keys" seen "ready-mixed liquid"
+press Enter q f C-u "kept.bath" Enter q
+expect "left, and kept" is_given_back 0
+expect "what is kept is a scenario" grep -q '^pass' "$work/here/kept.bath"
+
+for key in running typing asking; do
+    begin 80 24
+    practise
+    case $key in running) press Space ;; typing) press w ;; asking) press q ;; esac
+    sleep 0.3
+    press C-c
+    expect "Ctrl-C while $key" is_given_back 130
+done
+
+for signal in 15 1 2; do
+    begin 80 24
+    practise
+    press Space
+    kill -$signal "$(process)"
+    expect "ended by signal $signal" is_given_back $((128 + signal))
+done
+
+begin 80 24
+practise
+press Space
+sleep 0.3
+press C-z
+expect "stopped: the shell has its terminal" seen "^ready *$"
+press "stty -g >stopped" Enter
+sleep 0.3
+expect "stopped: as it was" cmp "$work/here/before" "$work/here/stopped"
+press "fg" Enter
+expect "gone on with: drawn anew, and paused" seen "PAUSED"
+press q q
+expect "and left" is_given_back 0
+
+begin 60 20
+press "$program practise $bath" Enter
+expect "too small: said" seen "needs 80 by 24, here 60 by 20"
+mux resize-window -t t -x 80 -y 24
+expect "and drawn when it fits" seen "^Goal: Water only"
+press Enter w
+expect "an act is typed" seen "what: water"
+mux resize-window -t t -x 70 -y 24
+expect "too small while it is typed" seen "needs 80 by 24, here 70 by 24"
+mux resize-window -t t -x 200 -y 50
+expect "and goes on at the top left of a large one" seen "what: water 2 gal over 4 min_"
+expect "which is plain" is_plain
+press Escape q q
+sleep 0.3
+
+begin 80 24
+practise
+head -c 10240 /dev/urandom | od -An -tx1 | tr -d ' ' >"$work/long"
+mux load-buffer -b long "$work/long"
+mux paste-buffer -p -b long -t t
+expect "what is pasted is no keys" seen "What was pasted was not taken"
+press a
+mux paste-buffer -p -b long -t t
+sleep 0.5
+press Escape q q
+expect "nor too long a line" is_given_back 0
+
+begin 80 24
+press "TERM=dumb $program practise $bath </dev/null | head -1; echo over" Enter
+expect "a pipe gets lines" seen "^Two gallons, and a load"
+press "TERM=dumb $program practise $bath" Enter
+expect "a dumb terminal gets lines" seen "0:00 > *$"
+press "wait 1 min" Enter
+expect "and goes on by them" seen "^0:01 boils"
+press "quit" Enter
+press "clear; unset TERM; $program practise $bath --lines" Enter
+expect "lines are asked for" seen "0:00 > *$"
+press "quit" Enter
+
+begin 80 24
+press "TERM=vt100 NO_COLOR=1 $program practise $bath" Enter
+expect "another kind of terminal" seen "^Goal: Water only"
+press Enter
+expect "the same picture" seen "rim =|"
+press Space
+used() { awk '{ print $14 + $15 }' "/proc/$1/stat"; }
+running=$(process)
+before=$(used "$running")
+sleep 10
+after=$(used "$running")
+expect "under a tenth of a core at 20 times: $((after - before)) of $(($(getconf CLK_TCK) * 10)) ticks" [ $((after - before)) -lt "$(getconf CLK_TCK)" ]
+press q q
+finish
