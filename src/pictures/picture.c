@@ -12,6 +12,7 @@
 #include <unistd.h>
 
 #include "base/memory.h"
+#include "base/shipped.h"
 #include "base/signals.h"
 #include "base/whole_file.h"
 #include "pictures/child.h"
@@ -142,46 +143,6 @@ void picture_text(FILE *to, const char *text)
     }
 }
 
-/* The folder of the running program, without a slash at its end; NULL when it cannot be told. */
-static char *program_folder(void)
-{
-    char path[PATH_MAX];
-    ssize_t length = readlink("/proc/self/exe", path, sizeof path - 1);
-    if (length <= 0)
-        return NULL;
-    path[length] = '\0';
-    char *slash = strrchr(path, '/');
-    if (slash == NULL)
-        return NULL;
-    *slash = '\0';
-    return memory_needed(strdup(path));
-}
-
-/* The whole path, so that it begins with a slash and is nothing but a file to gnuplot. */
-static char *script_in(const char *folder, const char *below, const char *script)
-{
-    char *path = text_printed("%s/%s/%s", folder, below, script), *found = path != NULL ? realpath(path, NULL) : NULL;
-    if (path == NULL || (found == NULL && errno == ENOMEM))
-        memory_refused();
-    free(path);
-    return found;
-}
-
-/* BOILBACK_DATA/plots; else beside an installed program; else in the source tree it was built in. */
-static char *script_place(const char *script)
-{
-    const char *data = getenv("BOILBACK_DATA");
-    if (data != NULL && data[0] != '\0')
-        return script_in(data, "plots", script);
-    char *folder = program_folder(), *found = NULL;
-    if (folder != NULL)
-        found = script_in(folder, "../share/boilback/plots", script);
-    if (folder != NULL && found == NULL)
-        found = script_in(folder, "../plots", script);
-    free(folder);
-    return found;
-}
-
 /* In the child: everything said goes to a file, nothing can be asked, and no setting of the person's own changes the
    picture (-d: no start-up files). Words on the command line are our own. It leads a group, so that it can be ended with all that
    it starts. */
@@ -291,7 +252,9 @@ static bool draw(const char *folder, const char *script, const format_entry *f, 
                  picture_problem *problem)
 {
     int status = 0;
-    char *place = script_place(script);
+    char *wanted = memory_needed(text_printed("plots/%s", script));
+    char *place = wanted != NULL ? shipped_place(wanted) : NULL;
+    free(wanted);
     if (place == NULL)
         return fail(problem,
                     "plots/%s is not where the program looks for it; set BOILBACK_DATA to the folder that "

@@ -11,6 +11,7 @@
 #include "base/words.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
+#include "commands/practise/lessons.h"
 #include "practise/screen.h"
 #include "terminal/terminal.h"
 
@@ -19,7 +20,7 @@
 
 typedef struct {
     const char *orders, *save;
-    bool lines;
+    bool lines, lessons;
     double speed;
     output output;
 } request;
@@ -45,6 +46,7 @@ static const option options[] = {
     {"script", "FILE", "orders from a file, a line each, in place of keys; '-' reads them from standard input", OPTION_FILE, INTO(orders)},
     {"lines", NULL, "no screen: orders in, what happens out, a line each", OPTION_FLAG, INTO(lines)},
     {"speed", "TIMES", "of the clock on the screen, times as fast as a real one: 20x; that is the default", OPTION_READ, INTO(speed), .read = read_speed},
+    {"lessons", NULL, "list the lessons that come with the program, and where they are", OPTION_FLAG, INTO(lessons)},
     {"save", "FILE", "at the end write the shift as it was worked: a scenario like any other", OPTION_FILE, INTO(save)},
     OUTPUT_UNITS(request, "screen"),
     INPUT_SHEET(request),
@@ -159,7 +161,11 @@ static int run(const given *g)
     request r = {.speed = SPEED_USUAL};
     scenario_text text;
     scenario read;
-    if (!options_take(g, &r) || !output_agrees(&r.output, g) || !agrees(&r, g->argument))
+    if (!options_take(g, &r))
+        return STATUS_USAGE;
+    if (r.lessons)
+        return practise_lessons(stdout);
+    if (!output_agrees(&r.output, g) || !agrees(&r, g->argument))
         return STATUS_USAGE;
     bool good = command_scenario_text(&r.output, g->argument, &text, &read);
     if (good && r.save != NULL && text.sheet.name != NULL)
@@ -173,6 +179,7 @@ static int run(const given *g)
 const command command_practise = {
     .name = "practise",
     .argument = "FILE",
+    .without = "lessons",
     .summary = "work a shift yourself, act by act, and see what comes of it",
     .description =
         "Keeps the clock of a bath, and does what it is told: water, loads, salts, heat. Acts are written as a schedule "
