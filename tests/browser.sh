@@ -28,6 +28,7 @@ page days "$scenarios/weekend.bath"
 page si "$scenarios/salt-slug.bath" "$scenarios/salt-sifted.bath" --units si
 sed 's|^title *=.*|title = </script><img src=x onerror=alert(1)> ليل '"$(printf 'x%.0s' $(seq 200))"'|' "$scenarios/water-while-quiet.bath" >"$work/hostile.bath"
 page hostile "$work/hostile.bath"
+page monday "$scenarios"/lessons/*monday-morning.bath
 page asks "$scenarios"/lessons/*water-while-it-boils.bath
 for run in quiet boiling; do
     "$build/boilback" run "$scenarios/water-while-$run.bath" --step '0.1 s' --csv "$work/$run.csv" >/dev/null || exit 2

@@ -14,7 +14,7 @@ const text = id => evaluate(`document.getElementById("${id}").textContent`);
 const paper = { letter: [8.5, 11], A4: [8.27, 11.69] };
 
 async function fits() {
-    for (const name of ["pair", "alone", "tall", "days", "si", "hostile", "asks"])
+    for (const name of ["pair", "alone", "tall", "days", "si", "hostile", "asks", "monday"])
         for (const width of [320, 390, 768, 1280, 1920]) {
             await open(page(name), width, 900);
             const wide = await evaluate("document.documentElement.scrollWidth");
@@ -90,6 +90,24 @@ async function slowMotion() {
     check(took > 8 && took < 16, `slow span took ${took} s`);
     check(/over the rim/i.test(alarm), "over the rim was an alert");
     check(costs[Math.floor(0.95 * costs.length)] < 8, `95 % of frames under 8 ms, got ${costs[Math.floor(0.95 * costs.length)]}`);
+}
+
+// One message in three seconds, alerts apart.
+async function speaksSeldom() {
+    await open(page("alone"), 1280, 900);
+    await evaluate("window.heard = []; new MutationObserver(() => heard.push(performance.now())).observe(document.getElementById('said'), {childList: true, characterData: true, subtree: true}); speed = 300; play(true)");
+    await sleep(8000);
+    const heard = await evaluate("play(false), heard");
+    check(heard.length >= 2 && heard.slice(1, -1).every((t, i) => t - heard[i] > 2990), `spoken at ${heard}`);
+}
+
+// Drawing a moment, layout and all, on a processor a quarter as fast.
+async function slowMachine() {
+    await open(page("pair"), 1280, 900);
+    await call("Emulation.setCPUThrottlingRate", { rate: 4 });
+    const cost = await evaluate("(() => { const from = performance.now(); for (let i = 0; i < 200; i++) { time = 381 + i * 0.02; paint(); } return (performance.now() - from) / 200 })()");
+    await call("Emulation.setCPUThrottlingRate", { rate: 1 });
+    check(cost < 16, `a frame costs ${cost} ms of script on a slow machine`);
 }
 
 async function nothingJumps() {
@@ -198,6 +216,9 @@ async function others() {
     await open(page("tall"), 1280, 900);
     await evaluate("jump(shown[0].over + 1)");
     check((await evaluate("panels.map(p => p.picture.svg.getBoundingClientRect().height)")).every(h => h > 100), "two tanks of different size");
+    await open(page("monday"), 1280, 900);
+    await evaluate("go(DATA.stops[0].at + 1); jump(shown[0].rows.t[shown[0].rows.l.indexOf(Math.max(...shown[0].rows.l))])");
+    check(/^> \d+ in$/.test(await evaluate("panels[0].number.textContent")), "Monday: over by more than the law knows, got " + (await evaluate("panels[0].number.textContent")));
     await open(page("si"), 1280, 900);
     check(/cm|mm/.test(await evaluate("panels[0].number.textContent")), "SI units");
     for (const name of ["pair", "alone", "tall", "days", "si", "asks"]) check(fs.statSync(page(name)).size <= 204800, name + " is over 200 KiB");
@@ -228,7 +249,7 @@ async function pictured() {
     }
 }
 
-for (const part of [fits, figures, keys, slowMotion, nothingJumps, asks, lessMovement, names, onPaper, withoutScript, others])
+for (const part of [fits, figures, keys, slowMotion, speaksSeldom, slowMachine, nothingJumps, asks, lessMovement, names, onPaper, withoutScript, others])
     await part().catch(e => check(false, part.name + ": " + e.message));
 if (pictures) await pictured();
 check(troubles.length === 0, troubles.join("; "));

@@ -6,7 +6,6 @@
 #include "case/grading.h"
 #include "commands/lesson/parts.h"
 #include "describe/verdict.h"
-#include "equipment/tank.h"
 
 typedef struct {
     const char *key;
@@ -160,11 +159,10 @@ static void tank(FILE *to, const replay *r)
     const boil_plant *p = &r->of->scenario->plant;
     bool box = p->tank.shape == BOIL_TANK_BOX;
     double wide_m = box ? p->tank.length_m : p->tank.diameter_m;
-    const double grains_kg_m3 = 1200; /* of a bed, pores and all: judgement */
     number(to, "depth", p->tank.depth_m);
     number(to, "width", wide_m);
     number(to, "limit", p->limits.freeboard_m);
-    number(to, "heap", 1 / (boil_tank_area(&p->tank) * grains_kg_m3));
+    number(to, "heap", lesson_heap_m_kg(r));
     number(to, "full", fmax(1, boil_heater_output(&p->heater, 1, r->of->central.summary.boiling_point_start_K)));
 }
 

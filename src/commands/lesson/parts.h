@@ -19,6 +19,9 @@ typedef struct {
 
 lesson_view lesson_view_of(const lesson_answer *a);
 
+/* How high salt lies on the floor, m a kg. */
+double lesson_heap_m_kg(const replay *r);
+
 /* Patterns that all pictures share, once. */
 void lesson_patterns(const lesson_answer *a, FILE *to);
 

@@ -2,13 +2,14 @@
 #include <math.h>
 
 #include "commands/lesson/parts.h"
+#include "equipment/tank.h"
 
 #define BUBBLES 60
 #define BOXES 8
 #define FLAMES 6
 #define BARS 5
 
-static const double afloat_kg = 0.19; /* less is not drawn */
+static const double afloat_kg = 0.19, lies_kg = 0.5; /* less is not drawn */
 
 typedef struct {
     FILE *to;
@@ -58,6 +59,12 @@ void lesson_patterns(const lesson_answer *a, FILE *to)
             "<rect width=\"24\" height=\"24\" fill=\"var(--paper)\"/><circle cx=\"6\" cy=\"6\" r=\"4\" fill=\"var(--ink)\"/>"
             "<circle cx=\"18\" cy=\"17\" r=\"4\" fill=\"var(--ink)\"/>");
     fputs("</defs></svg>", to);
+}
+
+double lesson_heap_m_kg(const replay *r)
+{
+    const double grains_kg_m3 = 1200; /* of a bed, pores and all: judgement */
+    return 1 / (boil_tank_area(&r->of->scenario->plant.tank) * grains_kg_m3);
 }
 
 static const char *shown(bool is)
@@ -111,6 +118,7 @@ static void contents(picture *p)
 {
     double law_m = p->of->law_m, top_m = fmin(p->s.level_m, isnan(law_m) ? 99 : law_m), most = drawn_y(p, p->band.high_m);
     bool floats = p->s.layer_kg >= afloat_kg;
+    double heap = fmax(6 * p->view.unit, 1000 * lesson_heap_m_kg(p->of) * (p->s.undissolved_kg + p->s.crystals_kg));
     p->y = drawn_y(p, top_m);
     band(p, "possible", most, p->y - most, "url(#maybe)", true);
     fprintf(p->to,
@@ -120,7 +128,7 @@ static void contents(picture *p)
     band(p, "past", p->y, -p->y, "url(#past)", is_past(p));
     edge(p, p->s.level_m > top_m);
     bubbles(p);
-    band(p, "salt", -fmax(6, 1000 * p->s.undissolved_kg), fmax(6, 0), "url(#grains)", false);
+    band(p, "salt", -heap, heap, "url(#grains)", p->s.undissolved_kg + p->s.crystals_kg > lies_kg);
     band(p, "layer", p->y, fmax(6 * p->view.unit, 1000 * p->s.layer_m), "url(#water)", floats);
     fprintf(p->to,
             "<line data-part=\"still\" x1=\"0\" x2=\"%.0f\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"var(--ink)\" stroke-width=\"4\" "
@@ -165,9 +173,11 @@ static void tank(const picture *p)
     fprintf(p->to, "<path d=\"M0 %.0fV0H%.0fV%.0f\" fill=\"none\" stroke=\"var(--ink)\" stroke-width=\"12\"/>", rim, p->wide,
             rim);
     fprintf(p->to,
-            "<path data-part=\"spill\" d=\"M-8 %.0fc-40 0 -44 60 -44 %.0fM%.0f %.0fc40 0 44 60 44 %.0f\" fill=\"none\" "
+            "<path data-part=\"spill\" d=\"M%.0f %.0fc%.0f 0 %.0f %.0f %.0f %.0fM%.0f %.0fc%.0f 0 %.0f %.0f %.0f %.0f\" "
+            "fill=\"none\" "
             "stroke=\"var(--warn)\" stroke-width=\"20\" stroke-dasharray=\"26 12\"%s/>",
-            rim, 0.8 * p->deep, p->wide + 8, rim, 0.8 * p->deep, shown(p->s.level_m > p->deep / 1000));
+            -8 * u, rim, -40 * u, -44 * u, 60 * u, -44 * u, 0.8 * p->deep, p->wide + 8 * u, rim, 40 * u, 44 * u, 60 * u, 44 * u,
+            0.8 * p->deep, shown(p->s.level_m > p->deep / 1000));
     fprintf(p->to, "<path d=\"M-60 %.0fH%.0f\" stroke=\"var(--ink)\" stroke-width=\"5\"/>", rim, p->wide + 60 * u);
     fprintf(p->to, "<path d=\"M%.0f %.0fh%.0f\" stroke=\"var(--ink)\" stroke-width=\"4\" stroke-dasharray=\"14 8\"/>", p->wide,
             limit, 60 * u);

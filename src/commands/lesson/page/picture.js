@@ -77,9 +77,10 @@ function marks(p, s, time) {
     }
     show(p.pour, !!pours);
     if (pours) p.poured.textContent = pours[2];
-    show(p.salt, s.salt > 0.1);
-    put(p.salt, "height", Math.max(6, p.run.heap * s.salt * 1000).toFixed(0));
-    put(p.salt, "y", (-Math.max(6, p.run.heap * s.salt * 1000)).toFixed(0));
+    const lies = s.salt + s.crystals, heap = Math.max(6 * DATA.view.unit, run.heap * lies * 1000);
+    show(p.salt, lies > 0.5);
+    put(p.salt, "height", heap.toFixed(0));
+    put(p.salt, "y", (-heap).toFixed(0));
     [...p.ladder.children].forEach((box, i) => put(box, "fill", i < steps ? "var(--ink)" : "var(--paper)"));
     [...p.heat.children].forEach((flame, i) => show(flame, i < Math.round(s.heat / run.full * 6)));
     show(p.spill, s.level > run.depth);

@@ -27,6 +27,12 @@ function steamOf(run, s) {
     return "steam " + (times >= 10 ? "more than " + Math.floor(times) : times.toFixed(1)) + " times as usual";
 }
 
+function inIt(s) {
+    if (s.afloat >= AFLOAT_KG) return mass(s.afloat) + " of water float";
+    if (s.salt > 0.5) return mass(s.salt) + " of salt on the floor";
+    return s.crystals > 0.5 ? mass(s.crystals) + " of crystals" : "";
+}
+
 function sentence(run, s) {
     let text = run.name + ": " + (s.boils ? "boils" : "quiet, " + difference(Math.max(0, s.boiling - s.temperature)) + " below boiling");
     text += s.level > run.depth ? "; over the rim" : "; " + length(run.depth - s.level) + " to the rim";
@@ -77,7 +83,7 @@ function read(panel, s, time) {
     panel.room.classList.toggle("over", s.level > run.depth);
     write(panel.boil, (s.boils ? "● BOILS  " : "○ QUIET  ") + degrees(s.temperature));
     write(panel.steam, steamOf(run, s));
-    write(panel.floats, s.afloat >= AFLOAT_KG ? mass(s.afloat) + " of water float" : s.crystals > 1 ? mass(s.crystals) + " of crystals" : "");
+    write(panel.floats, inIt(s));
     warn(panel.risk, risk(run, s));
     warn(panel.sign, sign(run, s, time));
     put(panel.gauge, "d", "M" + (250 - Math.min(1, below / (DATA.us ? 10 / 1.8 : 5)) * 246).toFixed(1) + " 17l-7 -15h14z");

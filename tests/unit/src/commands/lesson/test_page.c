@@ -1,0 +1,193 @@
+/* The page of a replay: its figures are those of the replay, what people wrote stays text, and of a lesson it has each answer. */
+#include "support/close.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "commands/lesson/parts.h"
+#include "support/printed.h"
+#include "support/shipped.h"
+
+typedef struct {
+    scenario s[LESSON_SHOWN];
+    size_t count;
+    lesson_answer *a;
+} shown;
+
+static void show(shown *p, const char *first, const char *second)
+{
+    const scenario *failed;
+    p->count = second != NULL ? 2 : 1;
+    p->a = calloc(1, sizeof *p->a);
+    assert_non_null(p->a);
+    read_shipped(first, &p->s[0]);
+    if (second != NULL)
+        read_shipped(second, &p->s[1]);
+    assert_int_equal(lesson_answer_of(p->s, p->count, p->a, &failed), BOIL_OK);
+    assert_true(lesson_page_fits(p->a, &(output){.system = UNITS_US, .html = "page.html"}));
+}
+
+static void hide(shown *p)
+{
+    lesson_answer_free(p->a);
+    free(p->a);
+    for (size_t i = 0; i < p->count; i++)
+        scenario_free(&p->s[i]);
+}
+
+static char *data_of(const lesson_answer *a)
+{
+    printed p;
+    printed_begin(&p);
+    lesson_data(a, p.to);
+    return printed_end(&p);
+}
+
+static char *page_of(const lesson_answer *a)
+{
+    printed p;
+    printed_begin(&p);
+    lesson_page(a, &(output){.system = UNITS_US}, NULL, NULL, p.to);
+    return printed_end(&p);
+}
+
+/* Behind the nth text of that kind, counted from 0. */
+static const char *behind(const char *text, const char *words, size_t nth)
+{
+    for (size_t i = 0; text != NULL && i <= nth; i++) {
+        text = strstr(text, words);
+        text = text != NULL ? text + strlen(words) : NULL;
+    }
+    return text;
+}
+
+/* The first and then differences, in a one: half of one off at the most. */
+static void assert_column(const char *at, const replay *r, size_t where, double one)
+{
+    long sum = 0;
+    assert_non_null(at);
+    for (size_t i = 0; i < r->rows_count; i++) {
+        char *end;
+        double value;
+        memcpy(&value, (const char *)&r->rows[i] + where, sizeof value);
+        sum += strtol(at, &end, 10);
+        assert_true(end > at && *end == (i + 1 < r->rows_count ? ',' : ']'));
+        assert_close((double)sum * one, value, 0, 0.5001 * one);
+        at = end + 1;
+    }
+}
+
+static void figures_are_the_replays(void **state)
+{
+    (void)state;
+    shown p;
+    show(&p, "water-while-quiet.bath", "water-while-boiling.bath");
+    char *data = data_of(p.a);
+    for (size_t i = 0; i < 2; i++) {
+        const char *rows = behind(data, "\"rows\":{", i);
+        assert_column(behind(rows, "\"t\":[", 0), &p.a->runs[i].replay, offsetof(boil_row, time_s), 0.01);
+        assert_column(behind(rows, "\"l\":[", 0), &p.a->runs[i].replay, offsetof(boil_row, level_m), 1e-4);
+        assert_column(behind(rows, "\"T\":[", 0), &p.a->runs[i].replay, offsetof(boil_row, temperature_K), 0.01);
+    }
+    assert_null(strpbrk(data, "<>&'"));
+    free(data);
+    hide(&p);
+}
+
+/* Both on one clock: every event of either is on a line of its second, and lines rise. */
+static void lines_hold_every_event(void **state)
+{
+    (void)state;
+    shown p;
+    size_t count, told[2] = {0};
+    show(&p, "water-while-quiet.bath", "water-while-boiling.bath");
+    lesson_line *lines = lesson_lines(p.a, &count);
+    for (size_t i = 0; i < count; i++) {
+        assert_true(i == 0 || floor(lines[i].time_s) > floor(lines[i - 1].time_s));
+        for (size_t k = 0; k < 2; k++)
+            for (size_t n = 0; n < lines[i].count[k]; n++, told[k]++)
+                assert_close(floor(lines[i].of[k][n].time_s), floor(lines[i].time_s), 0, 0);
+    }
+    for (size_t k = 0; k < 2; k++)
+        assert_int_equal(told[k], p.a->runs[k].replay.events_count);
+    free(lines);
+    hide(&p);
+}
+
+static size_t times(const char *text, const char *part)
+{
+    size_t n = 0;
+    for (; (text = strstr(text, part)) != NULL; text += strlen(part))
+        n++;
+    return n;
+}
+
+/* One file: a style, the data and the script, nothing that is fetched; four moments a tank; no larger than 200 KiB. */
+static void a_page_is_whole(void **state)
+{
+    (void)state;
+    shown p;
+    show(&p, "water-while-quiet.bath", "water-while-boiling.bath");
+    char *page = page_of(p.a);
+    assert_int_equal(times(page, "<script"), 2);
+    assert_int_equal(times(page, "<style>"), 1);
+    assert_int_equal(times(page, "default-src 'none'"), 1);
+    assert_int_equal(times(page, " src="), 0);
+    assert_int_equal(times(page, "url(http"), 0);
+    assert_int_equal(times(page, "data-run=\"0\""), 4);
+    assert_int_equal(times(page, "data-run=\"1\""), 4);
+    assert_true(strlen(page) <= 200 * 1024);
+    free(page);
+    hide(&p);
+}
+
+/* A is the reckless script, B the careful one, and each choice a run; what came of each is what the terms say. */
+static void a_lesson_has_each_answer(void **state)
+{
+    (void)state;
+    shown p;
+    show(&p, "lessons/01-water-while-it-boils.bath", NULL);
+    const lesson_answer *a = p.a;
+    assert_int_equal(a->count, 2);
+    assert_int_equal(a->choices, p.s[0].lesson.choices_count);
+    assert_false(a->runs[0].verdict.passed);
+    assert_true(a->runs[1].verdict.passed);
+    assert_non_null(strstr(lesson_outcome(a, &a->runs[0]).text, "Not passed: "));
+    assert_non_null(strstr(lesson_outcome(a, &a->runs[0]).text, "over the rim"));
+    assert_non_null(strstr(lesson_outcome(a, &a->runs[1]).text, "Passed"));
+    char *data = data_of(a);
+    assert_int_equal(times(data, "\"tank\":"), 2 + a->choices);
+    assert_int_equal(times(data, "\"tank\":1,"), 1);
+    assert_int_equal(times(data, "\"run\":"), a->choices);
+    for (size_t i = 0; i < a->choices; i++)
+        assert_int_equal(strtol(behind(data, "\"run\":", i), NULL, 10), (long)(2 + i));
+    assert_close(strtod(behind(data, "\"at\":", 0), NULL), p.s[0].lesson.stops[0].at_s, 0, 1e-9);
+    free(data);
+    hide(&p);
+}
+
+/* What the careful script and the choice of the same acts give is one and the same run. */
+static void an_answer_is_a_run_of_its_own(void **state)
+{
+    (void)state;
+    shown p;
+    show(&p, "lessons/01-water-while-it-boils.bath", NULL);
+    const boil_summary *reckless = &p.a->runs[0].done.central.summary, *first = &p.a->runs[2].done.central.summary;
+    assert_string_equal(p.a->runs[2].title, p.s[0].lesson.choices[0].says);
+    assert_close(first->level_max_m.value, reckless->level_max_m.value, 1e-12, 0);
+    assert_close(first->overflow_s, reckless->overflow_s, 1e-12, 0);
+    hide(&p);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(figures_are_the_replays),
+        cmocka_unit_test(lines_hold_every_event),
+        cmocka_unit_test(a_page_is_whole),
+        cmocka_unit_test(a_lesson_has_each_answer),
+        cmocka_unit_test(an_answer_is_a_run_of_its_own),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
