@@ -262,6 +262,23 @@ static void first_out(const teller *t)
                  headline_is_possible(t->o, f) ? " (possible)" : "");
 }
 
+/* Of a lesson: whether these acts pass, and what does not hold. */
+static void lesson_told(const teller *t)
+{
+    const lesson *l = &t->o->scenario->lesson;
+    if (!l->given)
+        return;
+    gist_row *r = begin(t, "lesson");
+    lesson_verdict v = lesson_judge(l, &t->o->scenario->plant, &t->o->central);
+    TEXT_ADD(r->says.text, "%s", v.passed ? "passed" : "not passed");
+    for (size_t i = 0; i < l->terms_count; i++)
+        if (!v.holds[i])
+            TEXT_ADD(r->says.text, "; %s %s, %s", l->terms[i].measure->title,
+                     lesson_value_text(&l->terms[i], v.value[i], t->system).text, lesson_limit_text(&l->terms[i]).text);
+    if (v.waited > 0)
+        TEXT_ADD(r->says.text, "; %s in vain", format_count(v.waited, "act waits", "acts wait").text);
+}
+
 gist gist_of(const carried_out *o, unit_system s)
 {
     gist g = {.rows_count = 0};
@@ -282,5 +299,6 @@ gist gist_of(const carried_out *o, unit_system s)
     level(&t);
     freeboard(&t);
     first_out(&t);
+    lesson_told(&t);
     return g;
 }

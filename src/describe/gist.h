@@ -11,7 +11,7 @@ typedef struct {
     TEXT_OF(300) says; /* "least 7.9 in at 6:25, limit 6.0" */
 } gist_row;
 
-#define GIST_ROWS 10 /* one more than usual of a run that stopped early, and of one that starts quiet */
+#define GIST_ROWS 11 /* one more than usual of a run that stopped early, of one that starts quiet, and of a lesson */
 
 typedef struct {
     const boil_finding *headline; /* NULL: nothing is above NOTICE */

@@ -213,7 +213,6 @@ static void action_line_print(const scenario *s, size_t index, FILE *to)
 static void actions_print(const scenario *s, FILE *to)
 {
     size_t count = s->schedule.count, listed = count < PLAN_ACTIONS_MAX ? count : PLAN_ACTIONS_MAX;
-    fputs("\nWhat is done\n", to);
     for (size_t i = 0; i < listed; i++)
         action_line_print(s, i, to);
     if (count > listed)
@@ -231,10 +230,38 @@ static void breaks_print(const scenario *s, FILE *to)
         text_value_line(to, scenario_break_time(s, i).text, s->wording.breaks[i].text, "");
 }
 
+/* Of a lesson: all that is done in each script that does more than [schedule]. */
+static void scripts_print(const scenario *s, FILE *to)
+{
+    for (size_t i = 0; i < LESSON_SCRIPTS; i++) {
+        scenario script = scenario_with(s, &s->scripts[i]);
+        if (script.schedule.count <= s->schedule.count)
+            continue;
+        fprintf(to, "\nWhat is done in [%s]\n", lesson_script_words[i]);
+        actions_print(&script, to);
+    }
+}
+
+static void questions_print(const scenario *s, FILE *to)
+{
+    const lesson *l = &s->lesson;
+    for (size_t i = 0; i < l->stops_count; i++) {
+        fputs("\nWhat is asked\n", to);
+        text_wrapped(to, text_plain(l->stops[i].asks).text,
+                     fprintf(to, " %8s", format_clock_exact(s->start_s, l->stops[i].at_s).text), ACTS_AT, REPORT_WIDTH);
+        for (size_t k = 0; k < l->choices_count; k++)
+            if (l->choices[k].stop == i)
+                text_wrapped(to, text_plain(l->choices[k].says).text, fprintf(to, " %8zu", k + 1), ACTS_AT, REPORT_WIDTH);
+    }
+}
+
 void listing_print(const scenario *s, FILE *to)
 {
     settings_print(s, to);
     breaks_print(s, to);
     charge_print(s, to);
+    fputs("\nWhat is done\n", to);
     actions_print(s, to);
+    scripts_print(s, to);
+    questions_print(s, to);
 }

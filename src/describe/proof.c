@@ -105,7 +105,7 @@ void proof_print(const scenario *s, const proof *p, FILE *to)
     for (size_t i = 0; i < LESSON_SCRIPTS; i++) {
         const proof_script *of = &p->script[i];
         bool passed = of->likely.passed;
-        fprintf(to, " %-11s %s in the likely run, and in %zu of the %zu others it is judged by\n", lesson_script_words[i],
+        fprintf(to, " %-11s %s; in %zu of %zu other runs as well\n", lesson_script_words[i],
                 passed ? "passes" : "does not pass", passed ? of->passed : of->others - of->passed, of->others);
         print_failed(&s->lesson, &of->likely, to);
     }

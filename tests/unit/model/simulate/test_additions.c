@@ -376,6 +376,46 @@ static void crystals_fall_where_the_table_says(void **state)
     assert_close(row_at(&h, &o, h.summary.crystals_s)->temperature_K, h.summary.crystals_from_K, 0, 1);
     assert_true(h.summary.crystals_max_kg > 1);
     assert_true(h.summary.heated_crystals_kg.value != h.summary.heated_crystals_kg.value); /* NaN: none */
+    assert_close(h.summary.crystals_fire.value, 0, 0, 1e-6);
+    boil_history_free(&h);
+}
+
+/* The most of the fire that was on while crystals lay there: what the dial said then, not what it says later. Without any, none. */
+static void fire_over_crystals_is_as_the_dial(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(45e3);
+    p.charge = (boil_initial_charge){{0.65, 0.35, 0}, BOIL_INITIAL_BY_BOILING_POINT, CELSIUS(140.5), CELSIUS(40)};
+    p.heater.dial = 0.1;
+    boil_run_options o = every(60);
+    boil_action turned[2] = {dial_action(1800, 0.3), dial_action(7 * 3600, 1)};
+    boil_history h = run_actions(&p, 8 * 3600, &o, turned, 2);
+    assert_true(row_at(&h, &o, 1800)->crystals_kg > 1);
+    assert_close(row_at(&h, &o, 7 * 3600 - 60)->crystals_kg, 0, 0, 0);
+    assert_close(h.summary.crystals_fire.value, 0.3, 1e-3, 0);
+    assert_true(h.summary.crystals_fire.time_s > 1800);
+    boil_history_free(&h);
+    p.charge.temperature_K = 0;
+    h = run_actions(&p, 1800, &o, turned, 1);
+    assert_true(isnan(h.summary.crystals_fire.value));
+    boil_history_free(&h);
+}
+
+/* What floats in a quiet spell at the most is what its rows show at the most: the spell's own, not that of the boil. */
+static void a_spell_keeps_its_heaviest_layer(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(45e3);
+    p.charge.temperature_K = CELSIUS(120);
+    p.heater.dial = 0.3;
+    boil_run_options o = every(1);
+    boil_action a[2] = {two_gallons_action(60, 60), dial_action(300, 1)};
+    boil_history h = run_actions(&p, 3600, &o, a, 2);
+    double most_kg = 0;
+    for (size_t i = 0; i < h.rows_count; i++)
+        most_kg = h.rows[i].boiling ? most_kg : fmax(most_kg, h.rows[i].layer_kg);
+    assert_true(h.quiet_count > 0 && most_kg > 5);
+    assert_close(h.quiet[0].layer_max_kg, most_kg, 1e-3, 0);
     boil_history_free(&h);
 }
 
@@ -441,6 +481,8 @@ int main(void)
         cmocka_unit_test(what_drips_onto_a_boil_boils),
         cmocka_unit_test(the_exhaust_costs_heat_and_the_mixer_stirs_the_layer_in),
         cmocka_unit_test(crystals_fall_where_the_table_says),
+        cmocka_unit_test(fire_over_crystals_is_as_the_dial),
+        cmocka_unit_test(a_spell_keeps_its_heaviest_layer),
         cmocka_unit_test(more_heat_never_hurts_and_more_steel_never_helps),
     };
     return cmocka_run_group_tests_name("additions", tests, NULL, NULL);

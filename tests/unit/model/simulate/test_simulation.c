@@ -81,6 +81,7 @@ static void assert_same_lists(const boil_history *a, const boil_history *b)
     for (size_t i = 0; i < a->quiet_count; i++) {
         const boil_quiet_result *p = &a->quiet[i], *q = &b->quiet[i];
         SAME(p, q, start_s), SAME(p, q, end_s), SAME(p, q, lowest_temperature_K), SAME(p, q, cause), SAME(p, q, layer_max_m);
+        SAME(p, q, layer_max_kg);
     }
     for (size_t i = 0; i < a->takes_count; i++)
         SAME(&a->takes[i], &b->takes[i], mass_kg), SAME(&a->takes[i], &b->takes[i], over_s);
