@@ -80,7 +80,9 @@ export async function key(name, modifiers = 0) {
 }
 
 export async function close() {
+    const ended = new Promise(done => child.once("exit", done));
     await send("Browser.close");
-    await sleep(200);
+    await Promise.race([ended, sleep(5000)]);
+    child.kill();
     fs.rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
 }
