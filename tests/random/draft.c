@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "random/stream.h"
+#include "scenario/keys.h"
 
 draft_token draft_quantity(unit_dimension d, double si)
 {
@@ -152,4 +153,43 @@ bool draft_write_file(const draft *d, const draft_style *s, const char *path)
         return false;
     draft_write(d, s, to);
     return fclose(to) == 0;
+}
+
+void draft_keep(const draft *d, FILE *to)
+{
+    fprintf(to, "%.17g %d %d\n", d->start_s, d->by_clock, d->groups);
+    for (size_t i = 0; i < d->count; i++)
+        fprintf(to, "[%s]%d %s\n", d->lines[i].section, d->lines[i].group, d->lines[i].line.text);
+}
+
+/* The names that a draft may hold are static text. */
+static const char *section_named(const char *name, size_t length)
+{
+    for (size_t i = 0; i < key_count(); i++)
+        if (strlen(key_at(i)->section) == length && strncmp(key_at(i)->section, name, length) == 0)
+            return key_at(i)->section;
+    static const char *const others[] = {"", "schedule", "breaks", "measures", "uncertain"};
+    for (size_t i = 0; i < sizeof others / sizeof others[0]; i++)
+        if (strlen(others[i]) == length && strncmp(others[i], name, length) == 0)
+            return others[i];
+    return NULL;
+}
+
+bool draft_kept(FILE *from, draft *d)
+{
+    char text[400];
+    int by_clock = 0, group = 0, start = 0;
+    *d = (draft){.count = 0};
+    if (fgets(text, sizeof text, from) == NULL || sscanf(text, "%lf %d %d", &d->start_s, &by_clock, &d->groups) != 3)
+        return false;
+    d->by_clock = by_clock != 0;
+    while (fgets(text, sizeof text, from) != NULL) {
+        char *end = strchr(text, ']');
+        const char *section = text[0] == '[' && end != NULL ? section_named(text + 1, (size_t)(end - text - 1)) : NULL;
+        text[strcspn(text, "\n")] = '\0';
+        if (section == NULL || sscanf(end + 1, "%d%n", &group, &start) != 1)
+            return false;
+        draft_add(d, section, group, "%s", end + 1 + start + 1);
+    }
+    return d->count > 0;
 }

@@ -3,7 +3,9 @@
        SEEDS=0-2000   in the environment: these seeds, each with all its runs; without it a few
        SEEDS=17       that one
        SHRINK=no      what fails is kept as it was drawn
-   A scenario of which something does not hold is made as short as it stays so, and kept in the folder of the build. */
+   A scenario of which something does not hold is made as short as it stays so, and left in the folder of the build: as a scenario,
+   and beside it as tests/random/kept holds those that once failed. */
+#include <dirent.h>
 #include <gsl/gsl_errno.h>
 #include <stdlib.h>
 #include <string.h>
@@ -110,6 +112,12 @@ static void keep(const draft *d, uint64_t seed, const invariant_means *m, invari
     fprintf(to, "# seed %llu, %s: %s\n", (unsigned long long)seed, invariant_words[broken], why);
     draft_write(&least, &(draft_style){0}, to);
     fclose(to);
+    strcpy(strrchr(path, '.'), ".kept");
+    if ((to = fopen(path, "w")) == NULL)
+        return;
+    fprintf(to, "%s\n", invariant_words[broken]);
+    draft_keep(&least, to);
+    fclose(to);
 }
 
 typedef struct {
@@ -132,15 +140,71 @@ static void one_seed(uint64_t seed, invariant_means *m, tally *t)
         }
 }
 
+#define KEPT "tests/random/kept"
+
+static invariant invariant_named(FILE *from)
+{
+    char words[40] = "";
+    assert_non_null(fgets(words, sizeof words, from));
+    words[strcspn(words, "\n")] = '\0';
+    for (int i = 0; i < HOLDS_ALL; i++)
+        if (strcmp(words, invariant_words[i]) == 0)
+            return (invariant)i;
+    fail_msg("no invariant is called %s", words);
+    return HOLDS_ALL;
+}
+
+static void holds_again(const char *name, invariant_means *m)
+{
+    char path[300];
+    draft d;
+    verdict_of v;
+    snprintf(path, sizeof path, KEPT "/%s", name);
+    FILE *from = fopen(path, "r");
+    assert_non_null(from);
+    invariant of = invariant_named(from);
+    m->whole = of == HOLDS_SET || of == HOLDS_PROGRAM;
+    if (!draft_kept(from, &d))
+        fail_msg("%s holds no draft", path);
+    fclose(from);
+    invariants_judge(&d, m, of, &v);
+    if (!v.valid || v.broken[of])
+        fail_msg("%s: %s", path, v.valid ? v.why[of] : "is refused");
+}
+
+static invariant_means means(char *program, char *scratch, size_t size)
+{
+    snprintf(program, size, "%s/../../boilback", folder);
+    snprintf(scratch, size, "%s/trial-%ld", folder, (long)getpid());
+    return (invariant_means){.program = program, .scratch = scratch};
+}
+
+static void what_once_failed_holds(void **state)
+{
+    (void)state;
+    char program[700], scratch[700];
+    invariant_means m = means(program, scratch, sizeof program);
+    DIR *kept = opendir(KEPT);
+    size_t count = 0;
+    assert_non_null(kept);
+    for (struct dirent *entry; (entry = readdir(kept)) != NULL;)
+        if (strstr(entry->d_name, ".kept") != NULL) {
+            holds_again(entry->d_name, &m);
+            count++;
+        }
+    closedir(kept);
+    strcat(scratch, ".bath");
+    remove(scratch);
+    assert_true(count > 0);
+}
+
 static void what_must_hold_holds(void **state)
 {
     (void)state;
     char program[700], scratch[700];
     range r = seeds();
     tally t = {0, 0, 0, 0};
-    snprintf(program, sizeof program, "%s/../../boilback", folder);
-    snprintf(scratch, sizeof scratch, "%s/trial-%ld", folder, (long)getpid());
-    invariant_means m = {.program = program, .scratch = scratch};
+    invariant_means m = means(program, scratch, sizeof program);
     for (uint64_t seed = r.from; seed < r.to; seed++) {
         m.whole = seed % r.whole_every == 0;
         one_seed(seed, &m, &t);
@@ -158,6 +222,7 @@ int main(int count, char *words[])
     char *slash = count > 0 ? strrchr(words[0], '/') : NULL;
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(the_whole_language_is_drawn),
+        cmocka_unit_test(what_once_failed_holds),
         cmocka_unit_test(what_must_hold_holds),
     };
     if (slash == NULL)
