@@ -50,14 +50,15 @@ static void join_once(joined *j)
 /* The same whatever run stands behind the last. */
 static void join(joined *j)
 {
-    hand_made grave;
-    hand_made_begin(&grave);
-    floats(&grave, 1.5, 1);
-    j->other[j->count] = (boil_run_of_set){.closures = BOIL_CLOSURES_GRAVE, .let_go_s = UNKNOWN, .history = grave.history};
+    hand_made behind;
+    hand_made_begin(&behind);
+    floats(&behind, 1.5, 1);
+    j->other[j->count] = (boil_run_of_set){.closures = BOIL_CLOSURES_GRAVE, .let_go_s = UNKNOWN, .history = behind.history};
     join_once(j);
     size_t found = j->found.count, possible = j->possible.count;
     boil_certainty first = found > 0 ? j->found.list[0].certainty : BOIL_LIKELY;
-    j->other[j->count].closures = BOIL_CLOSURES_MILD;
+    hand_made_begin(&behind);
+    j->other[j->count] = (boil_run_of_set){.closures = BOIL_CLOSURES_MILD, .let_go_s = UNKNOWN, .history = behind.history};
     join_once(j);
     assert_true(j->found.count == found && j->possible.count == possible);
     assert_true(found == 0 || j->found.list[0].certainty == first);
