@@ -108,6 +108,24 @@ static void assert_input_has(const picture_run *r, void (*input)(const void *run
     free(text);
 }
 
+/* Of what nothing was done there is no lane. */
+static void lanes_are_of_what_was_done(void **state)
+{
+    (void)state;
+    scenario_run c;
+    picture_run r;
+    printed p;
+    carry_out(&c, "scenarios/water-while-quiet.bath", 0);
+    assert_true(picture_run_begin(&r, &c.o, UNITS_US, PICTURE_SVG, 1800));
+    printed_begin(&p);
+    picture_lanes(&r, p.to);
+    char *text = printed_end(&p);
+    assert_string_equal(text, "1\txloads\n2\txwater\n");
+    free(text);
+    picture_run_end(&r);
+    forget(&c);
+}
+
 static void inputs_are_in_the_units_asked_for(void **state)
 {
     (void)state;
@@ -123,7 +141,6 @@ static void inputs_are_in_the_units_asked_for(void **state)
     assert_input_has(&r, picture_frame, "title\t0\t0\txa \\042title\\042\n");
     assert_input_has(&r, picture_frame, "overflow\t");
     assert_input_has(&r, picture_frame, "verdict\t0\t0\txDANGER at 9:06:22: the boiling surface reaches the rim;");
-    assert_input_has(&r, picture_lanes, "1\txloads\n2\txwater\n");
     assert_input_has(&r, picture_actions, "2\t320\t380\t1\tx2 gal of water over 1 min\n");
     assert_input_has(&r, picture_marks, "x9:05:33\txwater afloat on the quiet bath");
     picture_run_end(&r);
@@ -206,6 +223,7 @@ int main(void)
         cmocka_unit_test(long_texts_are_cut),
         cmocka_unit_test(bars_hold_what_fits),
         cmocka_unit_test(bars_too_close_to_tell_apart_are_one),
+        cmocka_unit_test(lanes_are_of_what_was_done),
         cmocka_unit_test(inputs_are_in_the_units_asked_for),
         cmocka_unit_test(the_folder_is_private_and_goes),
         cmocka_unit_test(an_input_that_cannot_be_written_is_told),
