@@ -8,7 +8,6 @@
 #include <gsl/gsl_cdf.h>
 #include <gsl/gsl_qrng.h>
 #include <gsl/gsl_rng.h>
-#include <gsl/gsl_sort.h>
 #include <gsl/gsl_statistics_double.h>
 
 /* ---- one input ---- */
@@ -257,29 +256,6 @@ boil_odds boil_odds_of(size_t yes, size_t count)
     o.low = low_end(yes, count);
     o.high = 1 - low_end(count - yes, count);
     return o;
-}
-
-boil_odds boil_sampling_odds(const boil_sampling_results *r, size_t output)
-{
-    size_t yes = 0, count = 0;
-    for (size_t draw = 0; draw < boil_sampling_draws(r->design); draw++) {
-        const double f = result_at(r, output, draw / 2, draw % 2);
-        count += isfinite(f) ? 1 : 0;
-        yes += isfinite(f) && f != 0 ? 1 : 0;
-    }
-    return boil_odds_of(yes, count);
-}
-
-size_t boil_sampling_sort(const boil_sampling_results *r, size_t output, double sorted[])
-{
-    size_t count = 0;
-    for (size_t draw = 0; draw < boil_sampling_draws(r->design); draw++) {
-        const double f = result_at(r, output, draw / 2, draw % 2);
-        if (isfinite(f))
-            sorted[count++] = f;
-    }
-    gsl_sort(sorted, 1, count);
-    return count;
 }
 
 double boil_sampling_quantile(const double sorted[], size_t count, double share)

@@ -28,10 +28,4 @@ void boil_spread_moments(const boil_spread *s, double *mean, double *deviation);
 /* Whether a row is one of the draws, A or B. */
 bool boil_sampling_is_draw(const boil_sampling *s, size_t row);
 
-/* Odds that an output is not zero, among the draws where it is a number. */
-boil_odds boil_sampling_odds(const boil_sampling_results *r, size_t output);
-
-/* Writes the output's draws that are numbers, ascending; room for boil_sampling_draws(). Returns how many. */
-size_t boil_sampling_sort(const boil_sampling_results *r, size_t output, double sorted[]);
-
 #endif
