@@ -96,10 +96,10 @@ boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[],
     return BOIL_OK;
 }
 
-static double water_pressure(void *nothing, double T, double log_stronger, double *by_K, double *by_log_stronger)
+static double water_pressure(void *nothing, double T, double stronger, double *by_K, double *by_log_stronger)
 {
     (void)nothing;
-    (void)log_stronger;
+    (void)stronger;
     *by_log_stronger = 0;
     return boil_water_log_saturation_pressure(T, by_K);
 }
@@ -116,23 +116,23 @@ static boil_surface_liquid layer_surface(const boil_bath *b, const boil_rates_la
 typedef struct {
     const boil_conditions *air;
     const boil_mixture *mixture;
-    double molality, by_log_stronger, log_stronger; /* how ln of it rises at the boil: it only aims the search */
+    double molality, by_log_stronger, stronger; /* how ln of it rises at the boil: it only aims the search */
 } solution_surface;
 
-static double solution_pressure(void *of, double T, double log_stronger, double *by_K, double *by_log_stronger)
+static double solution_pressure(void *of, double T, double stronger, double *by_K, double *by_log_stronger)
 {
     const double within = 1e-3; /* leaves 1e-5 K of the skin */
     solution_surface *s = of;
     boil_mixture m = *s->mixture;
-    m.water *= exp(-log_stronger);
-    s->molality *= exp(s->by_log_stronger * (log_stronger - s->log_stronger));
-    s->log_stronger = log_stronger;
+    m.water /= stronger;
+    s->molality *= 1 + s->by_log_stronger * (stronger / s->stronger - 1);
+    s->stronger = stronger;
     return boil_solution_log_vapour_pressure(s->air, &m, T, within, &s->molality, by_K, by_log_stronger);
 }
 
 static boil_surface_liquid bath_surface(const boil_bath *b, const boil_rates_solution *s, double bath_K, solution_surface *of)
 {
-    *of = (solution_surface){&b->air, &s->mixture, s->equivalent_molality, s->slope.molality, 0};
+    *of = (solution_surface){&b->air, &s->mixture, s->equivalent_molality, s->slope.molality, 1};
     return (boil_surface_liquid){.temperature_K = bath_K,
                                  .boiling_K = s->boiling_point_K,
                                  .boiling_by_log_stronger_K = -s->mixture.water * s->slope.water,
@@ -140,8 +140,7 @@ static boil_surface_liquid bath_surface(const boil_bath *b, const boil_rates_sol
                                  .density_kg_m3 = s->density_kg_m3,
                                  .salt_fraction = 1 - s->mixture.water / s->mass_kg,
                                  .salt_transfer_m_s = b->plant->losses.salt_transfer_m_s,
-                                 .log_strongest =
-                                     log(boil_solution_strongest_molality(s->temperature_K) / s->equivalent_molality),
+                                 .strongest = boil_solution_strongest_molality(s->temperature_K) / s->equivalent_molality,
                                  .log_pressure = solution_pressure,
                                  .of = of};
 }

@@ -101,16 +101,6 @@ typedef struct {
     double low, high, x, v, slope, aim_s;
 } landing;
 
-/* After the first step the crossing is mostly so near that no second one is needed. */
-static bool lands_by_nudge(boil_march *m, double t, size_t which, const landing *l, double to)
-{
-    const double short_s = 2e-3;
-    if (!(fabs(to - l->x) < short_s) || !nudge(m, t, l->x, to - l->x))
-        return false;
-    double v = at(m, t + to, m->step.y1, which);
-    return v >= 0 && v <= close_s * l->slope;
-}
-
 /* Where to try next: along the slope to just past the crossing, further each time, for where the guard is flat it is passed all the
    same; else in the middle. */
 static double next_try(landing *l, double x, double v)
@@ -124,6 +114,20 @@ static double next_try(landing *l, double x, double v)
         return l->high;
     double next = x - v / l->slope + l->aim_s;
     return next > l->low && next < l->high ? next : (l->low + l->high) / 2;
+}
+
+/* After the first step the crossing is mostly so near that no second one is needed: from its end on, to *to. */
+static bool lands_by_nudges(boil_march *m, double t, size_t which, landing l, double *to)
+{
+    const double short_s = 2e-3;
+    for (int i = 0; i < 4 && fabs(*to - l.x) < short_s && nudge(m, t, l.x, *to - l.x); i++) {
+        double v = at(m, t + *to, m->step.y1, which);
+        if (v >= 0 && v <= close_s * l.slope)
+            return true;
+        *(v >= 0 ? &l.high : &l.low) = *to;
+        *to = next_try(&l, *to, v);
+    }
+    return false;
 }
 
 /* Steps anew from t, until one ends just past the crossing: its length, at most `most`; *is false where even the longest is not past
@@ -142,9 +146,9 @@ static double land(boil_march *m, double t, const crossing *c, double most, bool
         *is = x < most || v >= 0;
         if (!*is)
             return most;
-        double next = next_try(&l, x, v);
-        if (i == 0 && lands_by_nudge(m, t, c->which, &l, next))
-            return next;
+        double next = next_try(&l, x, v), nudged = next;
+        if (i == 0 && lands_by_nudges(m, t, c->which, l, &nudged))
+            return nudged;
         x = next;
     }
     return 0;

@@ -357,20 +357,26 @@ static void note_fed(boil_watched *w, const boil_grading *g, const moment *m, do
         w->fed = (int)s + 1;
 }
 
+static void note_past(boil_watched *w, boil_watch_kind k, const moment *m, double x, double worst)
+{
+    note_time(w, k, m, m->record->last[k], x);
+    if (isnan(x))
+        return;
+    note_crossings(w, k, m, x, worst);
+    note_fed(w, &boil_gradings[boil_grading_watched[k]], m, m->record->margin[k], x);
+}
+
+/* Most are below their first break point all the time. */
 static void follow(const moment *m, boil_watch_kind k)
 {
     boil_recorder *r = m->record;
     boil_watched *w = &r->history->summary.watched[k];
     const boil_grading *g = &boil_gradings[boil_grading_watched[k]];
-    double x = measures[k](m), before = r->last[k], worst = isnan(x) ? NEVER : worst_of(m, k, x);
-    note_time(w, k, m, before, x);
-    if (!isnan(x))
-        note_crossings(w, k, m, x, worst);
+    double x = measures[k](m), worst = isnan(x) ? NEVER : worst_of(m, k, x), first = g->from[lowest(g)];
+    if (r->last[k] >= first || x >= first || worst >= first)
+        note_past(w, k, m, x, worst);
     r->last[k] = x;
-    if (isnan(x))
-        return;
-    note_fed(w, g, m, r->margin[k], x);
-    if (!(worst <= w->worst.value))
+    if (!isnan(x) && !(worst <= w->worst.value))
         w->worst = (boil_extreme){worst, m->time_s};
 }
 

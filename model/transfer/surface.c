@@ -80,38 +80,37 @@ typedef struct {
     double latent_J_kg, vapour_J_kg;
 } skin_liquid;
 
-/* ln of the skin's molality over the bath's, with its slope by e. */
+/* The skin's molality over the bath's, with the slope of its logarithm by e. */
 static double stronger(const boil_surface_liquid *l, double e, double *slope)
 {
     double bulk = l->salt_fraction, transfer = l->density_kg_m3 * l->salt_transfer_m_s;
     *slope = 0;
     if (!(bulk > 0) || isinf(transfer))
-        return 0;
-    if (e == 0 && l->log_strongest > 0) {
+        return 1;
+    if (e == 0 && l->strongest > 1) {
         *slope = 1 / (transfer * (1 - bulk));
-        return 0;
+        return 1;
     }
     double there = boil_skin_salt_fraction(bulk, e, l->density_kg_m3, l->salt_transfer_m_s);
-    double more = there < 1 ? log(there * (1 - bulk) / (bulk * (1 - there))) : HUGE_VAL;
-    if (!(more < l->log_strongest))
-        return fmax(0, l->log_strongest);
+    double times = there < 1 ? there * (1 - bulk) / (bulk * (1 - there)) : HUGE_VAL;
+    if (!(times < l->strongest))
+        return fmax(1, l->strongest);
     *slope = 1 / (transfer * (1 - there));
-    return more;
+    return times;
 }
 
-/* Near enough to start from, and a function of the bath alone: ln p by Clausius and Clapeyron from the boiling point, with a heat
-   that grows with the elevation, and by how the boiling point rises with strength. Fitted to 0.5 % from water to 60 %, and only an
-   aim. */
-static skin_liquid rough_liquid(const surroundings *s, const skin *at)
+/* Of a skin as warm as the bath, from which nothing evaporates: near enough to start from, and a function of the bath alone. ln p by
+   Clausius and Clapeyron from the boiling point, with a heat that grows with the elevation, and by how the boiling point rises with
+   strength. Fitted to 0.5 % from water to 60 %, and only an aim. */
+static skin_liquid rough_liquid(const surroundings *s)
 {
-    const double water_K = 4969, by_elevation = 16.3, by_cooling = 2.3, bend = 0.35, water_boils_K = 373.1;
-    double boils_K = s->liquid->boiling_K, T = at->skin_K, cooler = boils_K - T, warm = T - water_boils_K, by_e;
+    const double water_K = 4969, by_elevation = 16.3, by_cooling = 2.3, water_boils_K = 373.1;
+    double boils_K = s->liquid->boiling_K, T = s->liquid->temperature_K, cooler = boils_K - T, warm = T - water_boils_K, by_e;
     double heat_K = water_K + by_elevation * (boils_K - water_boils_K) + by_cooling * cooler;
-    double more = stronger(s->liquid, at->evaporation_kg_m2s, &by_e);
-    double lowering = s->liquid->boiling_by_log_stronger_K * heat_K / (boils_K * boils_K);
-    return (skin_liquid){.log_Pa = s->air->log_pressure - heat_K * cooler / (boils_K * T) - (lowering + bend * more) * more,
+    stronger(s->liquid, 0, &by_e);
+    return (skin_liquid){.log_Pa = s->air->log_pressure - heat_K * cooler / (boils_K * T),
                          .by_K = (heat_K + by_cooling * cooler) / (T * T),
-                         .by_evaporation = -(lowering + 2 * bend * more) * by_e,
+                         .by_evaporation = -s->liquid->boiling_by_log_stronger_K * heat_K / (boils_K * boils_K) * by_e,
                          .latent_J_kg = 2.257e6 + LATENT_SLOPE * warm,
                          .vapour_J_kg = 2.676e6 + VAPOUR_SLOPE * warm};
 }
@@ -119,9 +118,9 @@ static skin_liquid rough_liquid(const surroundings *s, const skin *at)
 static skin_liquid liquid_at(const surroundings *s, const skin *at)
 {
     const boil_surface_liquid *l = s->liquid;
-    double by_e, by_log, more = stronger(l, at->evaporation_kg_m2s, &by_e);
+    double by_e, by_log, times = stronger(l, at->evaporation_kg_m2s, &by_e);
     skin_liquid f = {.latent_J_kg = boil_water_latent_heat(at->skin_K)};
-    f.log_Pa = l->log_pressure(l->of, at->skin_K, more, &f.by_K, &by_log);
+    f.log_Pa = l->log_pressure(l->of, at->skin_K, times, &f.by_K, &by_log);
     f.by_evaporation = by_log * by_e;
     return f;
 }
@@ -170,13 +169,13 @@ static double film_carries(const surroundings *s, const skin *at, const skin_liq
     double start = f->log_Pa + f->by_K * line->move_K, slope = f->by_K * line->by_evaporation + f->by_evaporation;
     double latent = f->latent_J_kg + LATENT_SLOPE * line->move_K, latent_e = LATENT_SLOPE * line->by_evaporation;
     double least = s->film_W_m2 / latent * s->air->log_dry - w; /* that would take all moisture up */
-    double e = fmax(e0, least + 0.05 * s->film_W_m2 / latent);
+    double from = least + 0.05 * s->film_W_m2 / latent, e = e0 > from ? e0 : from;
     for (int i = 0; i < 100; i++) {
         double L = latent + latent_e * (e - e0), left = dry * exp(-(e + w) * L / s->film_W_m2), q = p - left;
         double by_e = (L + (e + w) * latent_e) / s->film_W_m2, rise = left / q * by_e, tilt = slope - rise;
         double newton = -(start + slope * (e - e0) - log(q)) / tilt;
-        double step = newton / fmax(0.5, 1 + newton * rise * (by_e + rise) / (2 * tilt));
-        e += fmax(step, 0.9 * (least - e));
+        double bent = 1 + newton * rise * (by_e + rise) / (2 * tilt), step = newton / (bent > 0.5 ? bent : 0.5);
+        e += step > 0.9 * (least - e) ? step : 0.9 * (least - e);
         if (fabs(step) <= near * (fabs(e) + w))
             break;
     }
@@ -233,22 +232,15 @@ static bool steam_fills(const surroundings *s, const skin_liquid *dry)
     return dry->log_Pa <= log(s->air->pressure_Pa - left) && dry->log_Pa >= s->air->log_vapour;
 }
 
-/* As good as certain, before any search: a skin as warm as the bath would not let anything evaporate. */
-static bool fills_before(const surroundings *s, const skin *at)
-{
-    skin_liquid warm = rough_liquid(s, at);
-    return steam_fills(s, &warm);
-}
-
 /* Writes the skin and the liquid there. */
 static bool find_skin(surroundings *s, skin *at, skin_liquid *f)
 {
     const double near = 0.05;
     double w = s->steam_kg_m2s;
     *at = (skin){s->liquid->temperature_K, 0};
-    bool dry = s->film_W_m2 == 0 || (w > 0 && fills_before(s, at));
+    *f = rough_liquid(s);
+    bool dry = s->film_W_m2 == 0 || (w > 0 && steam_fills(s, f)); /* then as good as certain */
     if (!dry) {
-        *f = rough_liquid(s, at);
         improve(s, f, at, near);
         dry = w > 0 && at->evaporation_kg_m2s <= 0;
     }

@@ -31,16 +31,16 @@
 
 boil_losses boil_losses_default(void);
 
-/* The liquid below a surface. ln of the vapour pressure at the skin, Pa, where every molality is exp(log_stronger) times that of the
-   liquid, and its slopes by temperature, 1/K, and by log_stronger. */
+/* The liquid below a surface. ln of the vapour pressure at the skin, Pa, where every molality is so many times that of the liquid, and
+   its slopes by temperature, 1/K, and by ln of that. */
 typedef struct {
     double temperature_K;
     double boiling_K, boiling_by_log_stronger_K; /* boiling point and its slope: they only aim the search */
     double water_J_kg;                           /* H_w: the partial enthalpy of its water */
     double density_kg_m3, salt_fraction;
     double salt_transfer_m_s; /* k_L of (5); infinite: the skin is as strong as the liquid */
-    double log_strongest;     /* the skin is held at this log_stronger */
-    double (*log_pressure)(void *of, double temperature_K, double log_stronger, double *by_K, double *by_log_stronger);
+    double strongest;         /* the skin is held at so many times */
+    double (*log_pressure)(void *of, double temperature_K, double stronger, double *by_K, double *by_log_stronger);
     void *of;
 } boil_surface_liquid;
 

@@ -26,7 +26,7 @@ typedef struct {
     long asked;
 } liquor;
 
-static inline double exchange_liquor_pressure(void *of, double temperature_K, double log_stronger, double *by_K,
+static inline double exchange_liquor_pressure(void *of, double temperature_K, double stronger, double *by_K,
                                               double *by_log_stronger)
 {
     liquor *l = of;
@@ -34,7 +34,7 @@ static inline double exchange_liquor_pressure(void *of, double temperature_K, do
     l->asked++;
     *by_K = boil_water_saturation_pressure_slope(temperature_K) / p;
     *by_log_stronger = -l->power;
-    return log(l->activity * p) - l->power * log_stronger;
+    return log(l->activity * p) - l->power * log(stronger);
 }
 
 /* Everything an exchange is made of, with its answer. */
@@ -64,7 +64,7 @@ static inline boil_surface_liquid exchange_liquid(const exchange *x, liquor *l)
                                  .density_kg_m3 = 1438,
                                  .salt_fraction = x->salt_fraction,
                                  .salt_transfer_m_s = x->losses.salt_transfer_m_s,
-                                 .log_strongest = log(1.8),
+                                 .strongest = 1.8,
                                  .log_pressure = exchange_liquor_pressure,
                                  .of = l};
 }
