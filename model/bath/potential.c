@@ -27,27 +27,31 @@ static double yield_bound(const boil_rates_view *v, double layer_K)
     return spare * fmax(0, (warmer - v->heat.mixing_J_kg) / v->heat.latent_J_kg);
 }
 
-/* Near enough to the moment it was worked out for; or there was none, and all warmed too little since for any. It rises by at most
-   0.033 a kelvin of the bath (tests/unit/model/transfer/test_flash.c). */
-static bool is_known(const boil_potential_known *k, double layer_K, double bath_K, double boils_K)
+/* Near enough to the moment it was worked out for, the nearer to its boil the bath was then; or there was none, and all warmed too
+   little since for any: it rises by at most 0.033 a kelvin of the bath (both: tests/unit/model/transfer/test_flash.c). */
+static bool is_known(const boil_potential_known *k, double layer, double bath, double boils)
 {
-    const double near_K = 0.5, most_per_K = 0.02;
-    double layer = layer_K - k->layer_K, bath = 2 * (bath_K - k->bath_K), boils = 2 * fabs(boils_K - k->boiling_point_K);
-    bool none = k->yield + most_per_K * (fmax(0, layer) + fmax(0, bath) + boils) <= 0;
-    return fabs(layer) + fabs(bath) + boils <= near_K || (none && k->layer_K > 0);
+    const double least_K = 0.5, most_K = 6, share = 0.25, most_per_K = 0.02;
+    double moved = fabs(layer) + 2 * fabs(bath) + 2 * fabs(boils);
+    double warmed = fmax(0, layer) + 2 * fmax(0, bath) + 2 * fabs(boils);
+    return k->layer_K > 0 && (moved <= fmin(most_K, fmax(least_K, share * (k->boiling_point_K - k->bath_K))) ||
+                              k->top.yield + most_per_K * warmed <= 0);
 }
 
 static double yield_of(const boil_bath *b, const boil_rates_view *v, boil_potential_known *known)
 {
-    const double spare = 1.2e-3; /* kg/kg, what the yield changes by over near_K */
+    const double spare = 1.2e-3; /* kg/kg, for what it is off that near */
     double layer_K = v->layer.temperature_K, bath_K = v->solution.temperature_K, boils_K = v->solution.boiling_point_K;
-    if (!is_known(known, layer_K, bath_K, boils_K)) {
-        boil_flash_bath bath = {b->air, v->solution.mixture, bath_K, b->plant->dilution_factor};
-        double share = known->bath_share, y = boil_flash_yield_near(&bath, layer_K, &share);
-        /* beyond the correlation: err on the side of steam */
-        *known = (boil_potential_known){layer_K, bath_K, boils_K, share, isfinite(y) ? y : yield_bound(v, layer_K)};
+    double layer = layer_K - known->layer_K, bath = bath_K - known->bath_K;
+    if (!is_known(known, layer, bath, boils_K - known->boiling_point_K)) {
+        boil_flash_bath at = {b->air, v->solution.mixture, bath_K, b->plant->dilution_factor};
+        *known = (boil_potential_known){layer_K, bath_K, boils_K, boil_flash_top_near(&at, layer_K, known->top.bath_share)};
+        layer = bath = 0;
+        if (!isfinite(known->top.yield)) /* beyond the correlation: err on the side of steam */
+            known->top = (boil_flash_top){.yield = yield_bound(v, layer_K), .bath_share = known->top.bath_share};
     }
-    return known->yield > 0 ? known->yield + spare : 0;
+    double yield = known->top.yield + known->top.by_layer_K * layer + known->top.by_bath_K * bath;
+    return yield > 0 ? yield + spare : 0;
 }
 
 static boil_potential judged(const boil_bath *b, const boil_rates_view *v, double yield)
@@ -92,7 +96,7 @@ boil_potential boil_potential_of_hollows(const boil_bath *b, const boil_rates_vi
 
 double boil_potential_erupts(const boil_bath *b, const boil_rates_view *v)
 {
-    boil_potential_known none = {0, 0, 0, 0, 0};
+    boil_potential_known none = {.layer_K = 0};
     if (b->boiling || !(v->layer.mass_kg > 0))
         return 0;
     boil_potential now = boil_potential_of(b, v, b->plant->limits.freeboard_m, &none);

@@ -7,6 +7,7 @@
 #define BOIL_BATH_POTENTIAL_H
 
 #include "bath/rates.h"
+#include "transfer/flash.h"
 
 typedef struct {
     double steam_kg;      /* that the layer can give */
@@ -20,8 +21,8 @@ typedef struct {
 
 /* The last yield worked out, and for what: it costs as much as a hundred evaluations of the rates, and changes slowly. */
 typedef struct {
-    double layer_K, bath_K, boiling_point_K, bath_share; /* zero: none yet */
-    double yield;                                        /* below 0: so far from any */
+    double layer_K, bath_K, boiling_point_K; /* zero: none yet */
+    boil_flash_top top;
 } boil_potential_known;
 
 /* Of a state in which the bath is quiet and water floats on it. What leaves more than `clear_m` of freeboard by an upper bound of

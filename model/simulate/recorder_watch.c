@@ -286,27 +286,53 @@ static double passes(double before, double x, double at)
     return isnan(before) || before == x ? 1 : fmin(1, fmax(0, (at - before) / (x - before)));
 }
 
+/* Where between two moments a measure passes a value: below it at low, not at high; NaN: unknown there. */
+typedef struct {
+    double low, at_low, high, at_high;
+} passing;
+
+/* By a straight line, or in the middle; off the ends, so that both of them close in. */
+static double between(const passing *p, double close_s)
+{
+    double share = p->at_low / (p->at_low - p->at_high);
+    double t = p->low + (p->high - p->low) * (share > 0 && share < 1 ? share : 0.5);
+    return fmin(fmax(t, p->low + close_s / 2), p->high - close_s / 2);
+}
+
+/* The end that stays twice counts half [Dowell & Jarratt, BIT 11 (1971) 168, from memory]. */
+static void narrow(passing *p, double t, double x, int *side)
+{
+    int to = x > 0 ? 1 : -1;
+    *(to > 0 ? &p->high : &p->low) = t;
+    *(to > 0 ? &p->at_high : &p->at_low) = x;
+    if (to == *side)
+        *(to > 0 ? &p->at_low : &p->at_high) /= 2;
+    *side = to;
+}
+
 /* When since the last moment a measure passes a value, rising or falling, to a fortieth of a second, or by a straight line where the
    step is not there to be looked into; how long a surface has boiled grows by a second in each. */
 static double locate(const moment *m, measure *of, double before, double x, double at, bool rising)
 {
-    const double close_s = 0.025;
+    const double close_s = 0.025, up = rising ? 1 : -1;
     boil_recorder *r = m->record;
-    double low = r->last_s, high = m->time_s, line = low + (high - low) * passes(before, x, at);
+    passing p = {r->last_s, up * (before - at), m->time_s, up * (x - at)};
+    double line = p.low + (p.high - p.low) * passes(before, x, at);
     boil_rates_view v;
     if (of == surface_boils)
-        return rising ? high - (x - at) : line;
-    if (r->step.near == NULL || !(high > low))
-        return isnan(before) ? high : line;
+        return rising ? p.high - (x - at) : line;
+    if (r->step.near == NULL || !(p.high > p.low))
+        return isnan(before) ? p.high : line;
     boil_rates_guess guess = *r->step.near;
-    while (high - low > close_s) {
-        double t = (low + high) / 2;
+    for (int side = 0; p.high - p.low > close_s;) {
+        double t = between(&p, close_s);
         if (boil_recorder_inside(r, m->bath, t, &guess, &v) != BOIL_OK)
             return line;
         const moment inside = moment_of(r, t, m->bath, &v, m->peak, true);
-        *((of(&inside) > at) == rising ? &high : &low) = t;
+        double value = of(&inside);
+        narrow(&p, t, isnan(value) ? -up : up * (value - at), &side); /* nothing to measure is not past it */
     }
-    return high;
+    return p.high;
 }
 
 static void note_crossings(boil_watched *w, boil_watch_kind k, const moment *m, double x, double worst)

@@ -45,10 +45,10 @@ static double dilution_heat(const dilution *d, const boil_mixture *m, double *by
     return d->more * (beyond_water(&h, m, d->temperature_K) - d->start_J);
 }
 
-/* Where the last search ended: boiling point, and steam per kilogram of mixture. */
+/* Where the last search ended: boiling point, steam per kilogram of mixture, and kg of it that a joule more would give. */
 typedef struct {
     boil_solution_guess boiling;
-    double steam;
+    double steam, steam_J;
 } near_by;
 
 /* (1) by Newton on the steam: what a kilogram of it takes is hv - K. */
@@ -67,7 +67,8 @@ static double steam_of(const boil_conditions *air, const boil_mixture *mixed, do
         boil_heat h = boil_solution_heat(&m, T);
         double more_J = dilution_heat(d, &m, &more_K), steam_J = boil_steam_enthalpy(T, air->pressure_Pa);
         double surplus = enthalpy_J - h.enthalpy_J - more_J - flash * steam_J;
-        double step = surplus / (steam_J - h.water - more_K - (h.heat_capacity_J_K + flash * vapour_J_kgK) * slope.water);
+        near->steam_J = 1 / (steam_J - h.water - more_K - (h.heat_capacity_J_K + flash * vapour_J_kgK) * slope.water);
+        double step = surplus * near->steam_J;
         flash += step;
         if (fabs(step) < near_kg) { /* the next is of ten thousand times less */
             near->steam = flash / kilograms;
@@ -87,7 +88,7 @@ double boil_flash_steam(const boil_conditions *air, const boil_mixture *m, doubl
 /* The bath as a kilogram at its temperature. */
 typedef struct {
     boil_mixture kilogram;
-    double enthalpy_J;
+    double enthalpy_J, capacity_J_kgK; /* none above its boil */
     dilution dilution;
     near_by near;
 } prepared;
@@ -99,8 +100,11 @@ static boil_outcome prepare(const boil_flash_bath *b, prepared *p)
     p->kilogram = boil_mixture_scaled(&b->mixture, 1 / boil_mixture_mass(&b->mixture));
     if (boil_solution_boiling_point_near(&b->air, &p->kilogram, &p->near.boiling, &T, NULL) != BOIL_OK)
         return BOIL_NO_ROOT;
+    bool boils = T <= b->temperature_K;
     T = fmin(T, b->temperature_K);
-    p->enthalpy_J = boil_solution_heat(&p->kilogram, T).enthalpy_J;
+    boil_heat h = boil_solution_heat(&p->kilogram, T);
+    p->enthalpy_J = h.enthalpy_J;
+    p->capacity_J_kgK = boils ? 0 : h.heat_capacity_J_K;
     p->dilution = dilution_from(&p->kilogram, T, b->dilution_factor);
     return BOIL_OK;
 }
@@ -183,13 +187,10 @@ static double largest(const boil_flash_bath *b, prepared *p, double layer_K, dou
     return good ? -least : (double)NAN;
 }
 
-/* Of the signed curve. */
-static double top_of(const boil_flash_bath *b, double layer_K, double *bath_share)
+/* Of the signed curve, from anywhere. */
+static double top_of(const boil_flash_bath *b, prepared *p, double layer_K, double *bath_share)
 {
-    prepared p;
-    if (prepare(b, &p) != BOIL_OK)
-        return (double)NAN;
-    double y = largest(b, &p, layer_K, bath_share), end = yield_at(b, &p, layer_K, MOST_BATH_SHARE);
+    double y = largest(b, p, layer_K, bath_share), end = yield_at(b, p, layer_K, MOST_BATH_SHARE);
     if (!(end > y))
         return y;
     *bath_share = MOST_BATH_SHARE; /* the top of a bath at its boil lies there */
@@ -198,24 +199,52 @@ static double top_of(const boil_flash_bath *b, double layer_K, double *bath_shar
 
 double boil_flash_yield(const boil_flash_bath *b, double layer_K, double *bath_share)
 {
-    double at, y = top_of(b, layer_K, bath_share ? bath_share : &at);
+    prepared p;
+    double at, y = prepare(b, &p) == BOIL_OK ? top_of(b, &p, layer_K, &at) : (double)NAN;
+    if (bath_share)
+        *bath_share = at;
     return y < 0 ? 0 : y; /* not fmax, which would hide a NaN */
 }
 
-/* The top of the parabola through three points about it, where they enclose one. */
-double boil_flash_yield_near(const boil_flash_bath *b, double layer_K, double *bath_share)
+/* From a phi uphill until three points enclose the top, and that of the parabola through them. */
+static double top_near(const boil_flash_bath *b, prepared *p, double layer_K, double *bath_share)
 {
     const double apart = 0.02;
-    double phi = *bath_share;
+    double phi = *bath_share, y[3];
+    if (!(phi - apart > LEAST_BATH_SHARE && phi + apart < MOST_BATH_SHARE))
+        return top_of(b, p, layer_K, bath_share);
+    for (int i = 0; i < 3; i++)
+        y[i] = yield_at(b, p, layer_K, phi + (i - 1) * apart);
+    while (y[2] > y[1] && phi + 2 * apart < MOST_BATH_SHARE) {
+        phi += apart;
+        y[0] = y[1];
+        y[1] = y[2];
+        y[2] = yield_at(b, p, layer_K, phi + apart);
+    }
+    while (y[0] > y[1] && phi - 2 * apart > LEAST_BATH_SHARE) {
+        phi -= apart;
+        y[2] = y[1];
+        y[1] = y[0];
+        y[0] = yield_at(b, p, layer_K, phi - apart);
+    }
+    if (!(y[1] > y[0] && y[1] > y[2]))
+        return top_of(b, p, layer_K, bath_share);
+    *bath_share = phi + apart / 2 * (y[0] - y[2]) / (y[0] - 2 * y[1] + y[2]);
+    return fmax(y[1], yield_at(b, p, layer_K, *bath_share));
+}
+
+boil_flash_top boil_flash_top_near(const boil_flash_bath *b, double layer_K, double bath_share)
+{
     prepared p;
-    if (!(phi - apart > LEAST_BATH_SHARE && phi + apart < MOST_BATH_SHARE) || prepare(b, &p) != BOIL_OK)
-        return top_of(b, layer_K, bath_share);
-    double less = yield_at(b, &p, layer_K, phi - apart), y = yield_at(b, &p, layer_K, phi);
-    double more = yield_at(b, &p, layer_K, phi + apart);
-    if (!(y > less && y > more))
-        return top_of(b, layer_K, bath_share);
-    *bath_share = phi + apart / 2 * (less - more) / (less - 2 * y + more);
-    return fmax(y, yield_at(b, &p, layer_K, *bath_share));
+    boil_flash_top t = {(double)NAN, bath_share, 0, 0};
+    if (prepare(b, &p) != BOIL_OK)
+        return t;
+    t.yield = top_near(b, &p, layer_K, &t.bath_share);
+    if (t.bath_share < MOST_BATH_SHARE) { /* where it lies it does not change with phi */
+        t.by_layer_K = p.near.steam_J * boil_water_heat_capacity(layer_K);
+        t.by_bath_K = p.near.steam_J * p.capacity_J_kgK * t.bath_share / (1 - t.bath_share);
+    }
+    return t;
 }
 
 boil_flash_table boil_flash_table_of(const boil_flash_bath *b)

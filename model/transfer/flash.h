@@ -54,9 +54,13 @@ double boil_flash_superheat(const boil_flash_bath *b, double layer_K, double bat
 double boil_flash_yield_at(const boil_flash_bath *b, double layer_K, double bath_share);
 double boil_flash_yield(const boil_flash_bath *b, double layer_K, double *bath_share);
 
-/* The maximum of (2) itself, below 0 too, within 1e-5, from a phi that is near where it lies, or 0; what it was found at is left
-   there. */
-double boil_flash_yield_near(const boil_flash_bath *b, double layer_K, double *bath_share);
+/* The maximum of (2) itself, below 0 too, within 1e-5, where it lies, and how it rises with both temperatures, 1/K; that of a bath at
+   its boil is steeper than any line, and counts as level. */
+typedef struct {
+    double yield, bath_share, by_bath_K, by_layer_K;
+} boil_flash_top;
+boil_flash_top boil_flash_top_near(const boil_flash_bath *b, double layer_K,
+                                   double bath_share); /* it lies near there; 0: unknown */
 
 /* y_inf of (3), of a bath taken at its boil, kg/kg; negative where the water quenches. NaN as above. */
 double boil_flash_yield_limit(const boil_flash_bath *b, double layer_K);

@@ -153,15 +153,37 @@ static void warmth_brings_steam_no_faster(void **state)
         for (double below = 0.25; below < 60; below *= 1.5) {
             for (double layer = 5; layer < 96; layer += 30) {
                 const boil_flash_bath b = bath(mixed, salt, below), warmer = bath(mixed, salt, below - 0.1);
-                double phi = 0;
-                const double y = boil_flash_yield_near(&b, KELVIN(layer), &phi);
-                if (!(y < 0))
+                const boil_flash_top top = boil_flash_top_near(&b, KELVIN(layer), 0);
+                if (!(top.yield < 0))
                     continue;
-                assert_true(boil_flash_yield_near(&warmer, KELVIN(layer), &phi) < y + 4e-3);
-                assert_true(boil_flash_yield_near(&b, KELVIN(layer + 0.1), &phi) < y + 2e-3);
+                assert_true(boil_flash_top_near(&warmer, KELVIN(layer), top.bath_share).yield < top.yield + 4e-3);
+                assert_true(boil_flash_top_near(&b, KELVIN(layer + 0.1), top.bath_share).yield < top.yield + 2e-3);
             }
         }
     }
+}
+
+/* A sixteenth of the way to its boil, at most 1.5 K, colder or warmer, and the layer as far: the line is no lower than a thousandth. */
+static void near_by_the_top_follows_its_slopes(void **state)
+{
+    (void)state;
+    double worst = 0;
+    for (double salt = 0.45; salt < 0.6; salt += 0.05) {
+        for (double below = 4; below < 60; below *= 1.4) {
+            for (double layer = 10; layer < 96; layer += 20) {
+                for (int side = -1; side < 2; side += 2) {
+                    const double moved_K = side * fmin(1.5, below / 16);
+                    const boil_flash_bath b = bath(mixed, salt, below), then = bath(mixed, salt, below - moved_K);
+                    const boil_flash_top top = boil_flash_top_near(&b, KELVIN(layer), 0);
+                    const double y = boil_flash_top_near(&then, KELVIN(layer + moved_K), top.bath_share).yield;
+                    if (y > 0)
+                        worst = fmax(worst, y - (top.yield + (top.by_bath_K + top.by_layer_K) * moved_K));
+                }
+            }
+        }
+    }
+    print_message("yield above the line: at most %.5f\n", worst);
+    assert_true(worst < 1.2e-3);
 }
 
 /* Against all of the curve; nothing is found where it is negative everywhere. */
@@ -177,8 +199,7 @@ static void search_finds_the_largest(void **state)
                 dense = fmax(dense, boil_flash_yield_at(&b, KELVIN(layer), phi));
             assert_true(y >= dense - 1e-9 && y <= dense + 1e-3);
             for (double off = -0.06; off < 0.07; off += 0.01) { /* near it or not, it is found */
-                double phi = at + off;
-                assert_close(fmax(0, boil_flash_yield_near(&b, KELVIN(layer), &phi)), y, 0, 1e-5);
+                assert_close(fmax(0, boil_flash_top_near(&b, KELVIN(layer), at + off).yield), y, 0, 1e-5);
             }
         }
     }
@@ -344,6 +365,7 @@ int main(void)
         cmocka_unit_test(superheat_and_yield_agree),
         cmocka_unit_test(narrow_maxima_are_found),
         cmocka_unit_test(warmth_brings_steam_no_faster),
+        cmocka_unit_test(near_by_the_top_follows_its_slopes),
         cmocka_unit_test(search_finds_the_largest),
         cmocka_unit_test(second_calculation),
         cmocka_unit_test(bounds),
