@@ -49,6 +49,7 @@ PARTS_OBJ := $(filter-out $(BUILD)/src/main.o,$(PROG_OBJ))
 # The model against what others print and measured: one table of all, and a test.
 VALIDATE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard tests/validate/*.c)))
 VALIDATE  := $(BUILD)/tests/validate/validate
+BENCH_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard tests/bench/*.c)))
 TESTS     := $(RANDOM) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%) $(VALIDATE)
 PROGRAM   := $(BUILD)/boilback
 LIBRARY   := $(BUILD)/libboilback.a
@@ -200,11 +201,13 @@ mutate: test-tools
 coverage: test-tools
 	@MAKE="$(MAKE)" tests/coverage/coverage.sh $(BUILD)
 
-bench: tools $(BUILD)/tests/bench
-	$(BUILD)/tests/bench
+# Prints what runs, reading and studies cost, and writes it to $(BUILD)/bench.csv; instructions if valgrind is there.
+bench: tools $(BUILD)/tests/bench/bench
+	$(BUILD)/tests/bench/bench $(BUILD)/bench.csv
 
-$(BUILD)/tests/bench: $(BUILD)/tests/bench.o $(PARTS_OBJ) $(LIBRARY)
-	$(CC) $(CFLAGS) $(LDFLAGS) $< $(PARTS_OBJ) $(LIBRARY) $(LDLIBS) -o $@
+$(BUILD)/tests/bench/bench: private LDFLAGS += -Wl,--wrap=malloc,--wrap=calloc,--wrap=realloc
+$(BUILD)/tests/bench/bench: $(BENCH_OBJ) $(PARTS_OBJ) $(LIBRARY)
+	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $^ $(LDLIBS) -o $@
 
 # Nearly all of a run's time is spent in the model. With the flags of whoever sets his own.
 ifeq ($(origin CFLAGS),file)
@@ -238,5 +241,5 @@ clean:
 # Objects of tests are kept between builds.
 .SECONDARY:
 
--include $(MODEL_OBJ:.o=.d) $(VALIDATE_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d) $(RANDOM_OBJ:.o=.d) $(BUILD)/tests/bench.d \
+-include $(MODEL_OBJ:.o=.d) $(VALIDATE_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d) $(RANDOM_OBJ:.o=.d) $(BENCH_OBJ:.o=.d) \
          $(FUZZERS:%=$(BUILD)/tests/fuzz/%.d)
