@@ -1313,7 +1313,7 @@ BOIL_PUBLIC boil_outcome boil_load_size_heaviest(const boil_plant *p, const boil
                                                  double limit_s, double *times);
 
 /* Shortest interval, s, between loads like this, on the watered plant, so that it holds, no load meets a quiet bath and none lacks a
-   place ([tank] positions); to 1 %, from the upper side. BOIL_NO_ROOT when twelve hours are too short. */
+   place ([tank] positions); to 1 %, from the upper side. BOIL_NO_ROOT when four hours are too short. */
 BOIL_PUBLIC boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load *l, const boil_run_options *o,
                                                  double limit_s, double *interval_s);
 

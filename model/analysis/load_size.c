@@ -88,7 +88,7 @@ boil_outcome boil_load_size_holds(const boil_plant *p, const boil_schedule *s, c
 boil_outcome boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                                      double *times)
 {
-    const double least = 0.001, most = 1000, precision = 0.002;
+    const double least = BOIL_LOAD_SIZE_LIGHTEST, most = 1000, precision = 0.002;
     if (times == NULL || !boil_check_case(p, s, o) || !(limit_s > 0))
         return BOIL_BAD_INPUT;
     boil_schedule held, brief = {0};

@@ -21,7 +21,8 @@ boil_outcome boil_load_size_interval_holds(const boil_plant *p, const boil_load 
 boil_outcome boil_load_size_alone(const boil_plant *p, const boil_load *l, const boil_run_options *o, double limit_s,
                                   boil_holding *out);
 
-#define BOIL_LOAD_SIZE_LONGEST (12.0 * 3600) /* s: longer intervals are not sought */
+#define BOIL_LOAD_SIZE_LONGEST (4.0 * 3600) /* s: longer intervals are not sought */
+#define BOIL_LOAD_SIZE_LIGHTEST 0.001       /* of the loads that were planned: lighter ones neither */
 
 /* The shortest time, s, between equal loads for which there is room: of the tank's positions, and of the hand that lowers
    them. */

@@ -27,7 +27,8 @@ int size_heaviest_of(const size_case *c, size_heaviest *out)
     if (!is_no(result))
         return result;
     out->times = 0;
-    return BOIL_OK;
+    result = boil_load_size_holds(p, &c->schedule, &c->run, c->limit_s, BOIL_LOAD_SIZE_LIGHTEST, &out->at);
+    return result == BOIL_NO_MEMORY ? result : BOIL_OK;
 }
 
 static int prove(const boil_plant *watered, size_interval *i)
@@ -47,6 +48,17 @@ static int prove(const boil_plant *watered, size_interval *i)
     return result;
 }
 
+/* What stands in the way of every interval: one load alone shows it, or the longest. */
+static int show_none(const boil_plant *watered, size_interval *i)
+{
+    const size_case *c = i->size;
+    i->interval_s = (double)NAN;
+    int result = boil_load_size_alone(watered, &c->load, &c->run, c->limit_s, &i->at);
+    if (result == BOIL_OK && i->at.breaks == 0)
+        result = boil_load_size_interval_holds(watered, &c->load, &c->run, c->limit_s, BOIL_LOAD_SIZE_LONGEST, &i->at);
+    return result == BOIL_NO_MEMORY ? result : BOIL_OK;
+}
+
 int size_interval_of(const size_case *c, size_interval *out)
 {
     boil_plant watered;
@@ -56,8 +68,7 @@ int size_interval_of(const size_case *c, size_interval *out)
         result = boil_load_size_interval(&watered, &c->load, &c->run, c->limit_s, &out->interval_s);
     if (result == BOIL_OK)
         return prove(&watered, out);
-    out->interval_s = (double)NAN;
-    return is_no(result) ? BOIL_OK : result;
+    return is_no(result) ? show_none(&watered, out) : result;
 }
 
 void size_interval_free(size_interval *i)

@@ -68,7 +68,7 @@ int size_cells_of(const scenario *s, double limit_s, const quantity *heaviness, 
 typedef struct {
     const size_case *size;
     double times;            /* as heavy as planned all loads may be; 0: not even the lightest holds */
-    boil_holding at, beyond; /* with such loads, and with 1 % heavier ones */
+    boil_holding at, beyond; /* with such loads, or the lightest, and with 1 % heavier ones */
     double usual_kg;         /* the rule of thumb for so much bath */
 } size_heaviest;
 
@@ -77,7 +77,7 @@ int size_heaviest_of(const size_case *c, size_heaviest *out);
 
 typedef struct {
     const size_case *size;
-    double interval_s; /* NaN: however long one waits, it does not hold */
+    double interval_s; /* NaN: not even four hours apart they hold, and *at says why not */
     double soonest_s;  /* for which there is room */
     boil_holding at, beyond;
     boil_history proof; /* loads at that interval, by the grave laws; none when there is no interval */

@@ -109,7 +109,7 @@ static const field answer[] = {
 #define RECORD size_heaviest
 static const field heaviest[] = {
     CASE_FIELDS, NUMBER("times", times, "all loads may be so many times as heavy; 0: not even the lightest"),
-    WORKED_OUT("heaviest_kg", heaviest_load, "the first load then"), OBJECT("at", at, holding, "with such loads, all laws"),
+    WORKED_OUT("heaviest_kg", heaviest_load, "the first load then"), OBJECT("at", at, holding, "with such loads, or the lightest, all laws"),
     OBJECT("beyond", beyond, holding, "with 1 % heavier ones"), FIELDS_END};
 #undef RECORD
 
@@ -119,7 +119,7 @@ static const field interval[] = {
     WORKED_OUT("load_kg", equal_load, "one of them"), WORKED_OUT("positions", places, "places for loads"),
     GIVEN(FIELD_BOOL, "positions_worked_out", NULL, counted, "from the tank's longer side, since nothing says"),
     SAME(soonest_s, "shortest time between loads for which there is room"),
-    OBJECT("at", at, holding, "with loads at that interval, all laws"), OBJECT("beyond", beyond, holding, "1 % sooner"),
+    OBJECT("at", at, holding, "with loads at that interval, or as far apart as are tried, all laws"), OBJECT("beyond", beyond, holding, "1 % sooner"),
     FIELDS_END};
 #undef RECORD
 

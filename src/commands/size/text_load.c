@@ -39,6 +39,29 @@ static void thumb(double mass_kg, double usual_kg, const char *what, unit_system
         report_paragraph(to, "%s is more than the rule of thumb for so much bath, %s.", what, SHOWN(s, MASS, usual_kg));
 }
 
+/* Why not even the lightest loads hold, or those furthest apart. */
+static void in_the_way(const boil_holding *at, const size_case *c, const char *with, unit_system s, FILE *to)
+{
+    char words[240] = "";
+    if (at->breaks & BOIL_BREAKS_RECOVERY && isnan(at->slowest_s))
+        TEXT_ADD(words, "; a boil is not back");
+    else if (at->breaks & BOIL_BREAKS_RECOVERY)
+        TEXT_ADD(words, "; a boil is back after %s", size_back_after(at->slowest_s).text);
+    if (at->breaks & BOIL_BREAKS_FREEBOARD && at->freeboard_min_m < 0)
+        TEXT_ADD(words, "; it boils over");
+    else if (at->breaks & BOIL_BREAKS_FREEBOARD)
+        TEXT_ADD(words, "; %s of freeboard is left, not %s", SHOWN(s, LENGTH, at->freeboard_min_m),
+                 SHOWN(s, LENGTH, c->plant.limits.freeboard_m));
+    if (at->breaks & BOIL_BREAKS_WEAK)
+        TEXT_ADD(words, "; it boils below its band");
+    if (at->breaks & BOIL_BREAKS_STRONG)
+        TEXT_ADD(words, "; it boils above its band");
+    if (at->breaks & BOIL_BREAKS_KNOWN)
+        TEXT_ADD(words, "; it leaves what is known of such baths");
+    if (words[0] != '\0')
+        report_paragraph(to, "%s: %s.", with, words + 2);
+}
+
 void size_heaviest_report(const void *answer, const output *o, FILE *to)
 {
     const size_heaviest *h = answer;
@@ -56,6 +79,8 @@ void size_heaviest_report(const void *answer, const output *o, FILE *to)
         heaviest_lines(h, s, to);
         edge(&h->at, &h->beyond, h->size->limit_s, "1 % heavier", s, to);
         thumb(h->times * h->size->load.mass_kg, h->usual_kg, "That", s, to);
+    } else {
+        in_the_way(&h->at, h->size, "With the lightest", s, to);
     }
     report_caution(to);
 }
@@ -89,6 +114,17 @@ static void places(const size_interval *i, unit_system s, FILE *to)
     thumb(in * c->load.mass_kg, usual_kg, "All that is in at once", s, to);
 }
 
+/* Never less than it is. */
+static formatted_text no_sooner(double interval_s)
+{
+    formatted_text t;
+    if (interval_s < 600)
+        snprintf(t.text, sizeof t.text, "%.0f s", ceil(interval_s - 1e-6));
+    else
+        snprintf(t.text, sizeof t.text, "%.1f min", ceil(interval_s / 6 - 1e-6) / 10);
+    return t;
+}
+
 void size_interval_report(const void *answer, const output *o, FILE *to)
 {
     const size_interval *i = answer;
@@ -96,11 +132,10 @@ void size_interval_report(const void *answer, const output *o, FILE *to)
     formatted_text limit = format_duration(i->size->limit_s);
     if (i->interval_s > 0)
         report_verdict(to, "A load every %s, and no sooner, has the boil back within %s each time",
-                       format_duration(i->interval_s).text, limit.text);
+                       no_sooner(i->interval_s).text, limit.text);
     else
-        report_verdict(
-            to, "However long one waits between them, such loads do not hold: back within %s, in the band, the freeboard left",
-            limit.text);
+        report_verdict(to, "Not even four hours apart such loads hold: back within %s, in the band, the freeboard left",
+                       limit.text);
     report_title(to, i->size->scenario->title);
     report_paragraph(to, "equal loads: %s", text_plain(size_case_words(i->size, s, 0).text).text);
     places(i, s, to);
@@ -108,5 +143,7 @@ void size_interval_report(const void *answer, const output *o, FILE *to)
         interval_proof(&i->proof, s, to);
     if (i->interval_s > 0)
         edge(&i->at, &i->beyond, i->size->limit_s, "1 % sooner", s, to);
+    else
+        in_the_way(&i->at, i->size, "So far apart", s, to);
     report_caution(to);
 }
