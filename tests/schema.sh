@@ -47,6 +47,8 @@ for scenario in "$scenarios"/*.bath "$here"/cli/baths/brimful.bath; do
     valid check "$scenario"
     valid run "$scenario"
 done
+valid check "$scenarios"/lessons/01-*.bath
+bites check "a term that neither holds nor does not" 's/"holds": true/"holds": "so so"/'
 valid charge "$scenarios/liquid-makeup.bath" --liquid
 valid charge "$scenarios/normal-shift.bath"
 bites charge "a word that is none" 's/"kind": "water"/"kind": "milk"/'

@@ -28,6 +28,7 @@ void debrief_free(debrief *d)
 {
     forget_run(d);
     free(d->acts);
+    free(d->alone_m);
     *d = (debrief){.acts = NULL};
 }
 
@@ -143,6 +144,27 @@ static void count_bad(debrief *d)
         d->bad += debrief_change_of(&d->acts[i]) != DEBRIEF_SAME;
 }
 
+/* What each does by itself, where there are several. */
+static boil_outcome try_alone(const work *w)
+{
+    debrief *d = w->out;
+    if (d->bad < 2 || d->bad > DEBRIEF_ALONE_MOST)
+        return BOIL_OK;
+    d->alone_m = calloc(d->acts_count, sizeof *d->alone_m);
+    boil_outcome outcome = d->alone_m != NULL ? BOIL_OK : BOIL_NO_MEMORY;
+    for (size_t i = 0; i < d->acts_count && outcome == BOIL_OK; i++) {
+        boil_history h;
+        d->alone_m[i] = (double)NAN;
+        if (debrief_change_of(&d->acts[i]) == DEBRIEF_SAME)
+            continue;
+        outcome = debrief_alone(w->plant, w->schedule, d, i, &h);
+        if (outcome == BOIL_OK)
+            d->alone_m[i] = h.summary.freeboard_min_m.value;
+        boil_history_free(&h);
+    }
+    return outcome;
+}
+
 boil_outcome debrief_of(const lesson *l, const boil_plant *p, const boil_schedule *s, const boil_history *h,
                         const boil_findings *found, const boil_findings *possible, debrief *out)
 {
@@ -157,11 +179,14 @@ boil_outcome debrief_of(const lesson *l, const boil_plant *p, const boil_schedul
         outcome = with_care(&w);
     else
         out->holds = gravest(found) < BOIL_SEVERITY_WARNING;
+    if (outcome == BOIL_OK) {
+        count_bad(out);
+        outcome = try_alone(&w);
+    }
     if (outcome != BOIL_OK) {
         debrief_free(out);
         return outcome;
     }
-    count_bad(out);
     if (l != NULL && bad)
         out->cared = lesson_judge(l, p, &out->history);
     out->holds = out->holds && (l == NULL || out->cared.passed);

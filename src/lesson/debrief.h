@@ -9,13 +9,17 @@
 #include "lesson/care.h"
 #include "lesson/lesson.h"
 
+#define DEBRIEF_ALONE_MOST 8
+
 typedef struct {
     debrief_care *acts; /* of the schedule as done, in its order */
     size_t acts_count, bad;
-    boil_schedule care;          /* the same shift with all bad acts done with care; empty where none was */
-    size_t *origin;              /* which act each of its acts comes of; NULL likewise */
-    boil_history history;        /* of that, likely run, no trace; empty likewise */
-    boil_severity gravest;       /* found in it, likely or possible */
+    boil_schedule care;    /* the same shift with all bad acts done with care; empty where none was */
+    size_t *origin;        /* which act each of its acts comes of; NULL likewise */
+    boil_history history;  /* of that, likely run, no trace; empty likewise */
+    double *alone_m;       /* by act: least room to the rim with that bad act alone done with care; NaN of others. NULL: one was
+                                    bad, or none, or more than DEBRIEF_ALONE_MOST */
+    boil_severity gravest; /* found in it, likely or possible */
     lesson_verdict yours, cared; /* without a lesson: nothing */
     bool holds;                  /* the likely run of it gives no WARNING, and passes where there is a lesson */
 } debrief;

@@ -46,12 +46,12 @@ static void add_boil(words *w, double lost_s, double recovery_s)
         TEXT_ADD(w->text, "the boil was lost, and back in %s", format_duration(recovery_s).text);
 }
 
-static void add_room(words *w, double freeboard_m, unit_system s)
+static void add_room(words *w, const char *before, double freeboard_m, unit_system s)
 {
     if (freeboard_m > 0)
-        TEXT_ADD(w->text, "; least room to the rim %s", SHOWN(s, LENGTH, freeboard_m));
+        TEXT_ADD(w->text, "%sleast room to the rim %s", before, SHOWN(s, LENGTH, freeboard_m));
     else
-        TEXT_ADD(w->text, "; over the rim");
+        TEXT_ADD(w->text, "%sover the rim", before);
 }
 
 static void add_addition(words *w, const boil_addition_result *a, unit_system s)
@@ -65,7 +65,7 @@ static void add_addition(words *w, const boil_addition_result *a, unit_system s)
     if (a->steam_before_kg_s > 0 && a->steam_peak_kg_s > much * a->steam_before_kg_s)
         TEXT_ADD(w->text, "; steam %s%.1f times that before", a->steam_more_than ? "more than " : "",
                  a->steam_peak_kg_s / a->steam_before_kg_s);
-    add_room(w, a->freeboard_min_m, s);
+    add_room(w, "; ", a->freeboard_min_m, s);
 }
 
 static words bath_did(const debrief_shift *of, size_t act)
@@ -163,6 +163,11 @@ static void print_act(const debrief *d, const debrief_shift *of, size_t act, FIL
         return;
     line(to, "found: ", c->because != NULL ? title_of(c->because) : "");
     line(to, "with care: ", with_care(d, of, act).text);
+    if (d->alone_m != NULL) {
+        words alone = {"that alone: "};
+        add_room(&alone, "", d->alone_m[act], of->system);
+        line(to, "", alone.text);
+    }
 }
 
 static void print_shifts(const debrief *d, const debrief_shift *of, FILE *to)

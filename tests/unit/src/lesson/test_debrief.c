@@ -141,11 +141,15 @@ static void one_act_alone(void **state)
     assert_int_equal(debrief_alone(&x.s.plant, &x.s.scripts[LESSON_RECKLESS].schedule, &x.d, 1, &h), BOIL_OK);
     assert_close(h.summary.freeboard_min_m.value, x.d.history.summary.freeboard_min_m.value, 1e-9, 0);
     boil_history_free(&h);
+    assert_null(x.d.alone_m);
     forget(&x);
     look_back("06", LESSON_RECKLESS, &x);
     assert_int_equal(debrief_alone(&x.s.plant, &x.s.scripts[LESSON_RECKLESS].schedule, &x.d, 1, &h), BOIL_OK);
     assert_true(h.summary.freeboard_min_m.value > x.set.likely.summary.freeboard_min_m.value);
     assert_true(h.summary.freeboard_min_m.value < x.d.history.summary.freeboard_min_m.value);
+    assert_non_null(x.d.alone_m);
+    assert_close(x.d.alone_m[1], h.summary.freeboard_min_m.value, 1e-9, 0);
+    assert_true(isnan(x.d.alone_m[0]));
     boil_history_free(&h);
     forget(&x);
 }
