@@ -30,26 +30,47 @@ static void look_for_names(const lesson *l, const carried_out *o, proof *out)
             out->unnamed[out->unnamed_count++] = l->must_name[i];
 }
 
-boil_outcome proof_of(const scenario *s, proof *out)
+static boil_outcome judge_schedule(const scenario *s, proof *out)
 {
     boil_run_options options = boil_run_options_default();
-    *out = (proof){.holds = true};
-    for (size_t i = 0; i < LESSON_SCRIPTS; i++) {
-        scenario script = scenario_with(s, &s->scripts[i]);
-        carried_out done;
-        boil_outcome outcome = carried_out_of(&script, &options, &done);
-        if (outcome != BOIL_OK)
-            return outcome;
-        proof_script *p = &out->script[i];
-        judge(s, &done, p);
-        p->as_wanted = p->likely.passed == (i == LESSON_CAREFUL) && !p->likely.stopped;
-        if (i == LESSON_RECKLESS)
-            look_for_names(&s->lesson, &done, out);
-        out->holds = out->holds && p->as_wanted && p->likely.waited == 0;
-        carried_out_free(&done);
-    }
-    out->holds = out->holds && out->unnamed_count == 0;
+    carried_out done;
+    boil_outcome outcome = carried_out_of(s, &options, &done);
+    if (outcome != BOIL_OK)
+        return outcome;
+    judge(s, &done, &out->own);
+    out->own.as_wanted = true;
+    carried_out_free(&done);
     return BOIL_OK;
+}
+
+static boil_outcome judge_script(const scenario *s, lesson_script which, proof *out)
+{
+    boil_run_options options = boil_run_options_default();
+    scenario script = scenario_with(s, &s->scripts[which]);
+    carried_out done;
+    boil_outcome outcome = carried_out_of(&script, &options, &done);
+    if (outcome != BOIL_OK)
+        return outcome;
+    proof_script *p = &out->script[which];
+    judge(s, &done, p);
+    p->as_wanted = p->likely.passed == (which == LESSON_CAREFUL) && !p->likely.stopped;
+    if (which == LESSON_RECKLESS)
+        look_for_names(&s->lesson, &done, out);
+    out->holds = out->holds && p->as_wanted && p->likely.waited == 0;
+    carried_out_free(&done);
+    return BOIL_OK;
+}
+
+boil_outcome proof_of(const scenario *s, proof *out)
+{
+    boil_outcome outcome = BOIL_OK;
+    *out = (proof){.holds = true};
+    if (!s->lesson.scripted)
+        return judge_schedule(s, out);
+    for (size_t i = 0; i < LESSON_SCRIPTS && outcome == BOIL_OK; i++)
+        outcome = judge_script(s, (lesson_script)i, out);
+    out->holds = out->holds && out->unnamed_count == 0;
+    return outcome;
 }
 
 static unit_system system_of(const lesson_term *t)
@@ -99,16 +120,21 @@ static void print_names(const lesson *l, const proof *p, FILE *to)
         fputc('\n', to);
 }
 
+static void print_script(const lesson *l, const char *script, const proof_script *of, FILE *to)
+{
+    bool passed = of->likely.passed;
+    fprintf(to, " %-11s %s; in %zu of %zu other runs as well\n", script, passed ? "passes" : "does not pass",
+            passed ? of->passed : of->others - of->passed, of->others);
+    print_failed(l, &of->likely, to);
+}
+
 void proof_print(const scenario *s, const proof *p, FILE *to)
 {
-    fputs("\nWhat the lesson proves\n", to);
-    for (size_t i = 0; i < LESSON_SCRIPTS; i++) {
-        const proof_script *of = &p->script[i];
-        bool passed = of->likely.passed;
-        fprintf(to, " %-11s %s; in %zu of %zu other runs as well\n", lesson_script_words[i],
-                passed ? "passes" : "does not pass", passed ? of->passed : of->others - of->passed, of->others);
-        print_failed(&s->lesson, &of->likely, to);
-    }
+    fputs(s->lesson.scripted ? "\nWhat the lesson proves\n" : "\nA lesson without scripts\n", to);
+    if (!s->lesson.scripted)
+        print_script(&s->lesson, "as worked", &p->own, to);
+    for (size_t i = 0; s->lesson.scripted && i < LESSON_SCRIPTS; i++)
+        print_script(&s->lesson, lesson_script_words[i], &p->script[i], to);
     print_names(&s->lesson, p, to);
 }
 
@@ -140,7 +166,7 @@ static void complain_script(const scenario *s, const proof_script *p, lesson_scr
 
 void proof_complain(const scenario *s, const proof *p)
 {
-    for (size_t i = 0; i < LESSON_SCRIPTS; i++)
+    for (size_t i = 0; s->lesson.scripted && i < LESSON_SCRIPTS; i++)
         complain_script(s, &p->script[i], (lesson_script)i);
     for (size_t i = 0; i < p->unnamed_count; i++)
         program_complain("%s: the run of [reckless] is not found for '%s': leave it out of [must name], or make it worse",

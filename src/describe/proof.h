@@ -14,6 +14,7 @@ typedef struct {
 } proof_script;
 
 typedef struct {
+    proof_script own; /* of one without scripts: its [schedule], which passes or not as it was worked */
     proof_script script[LESSON_SCRIPTS];
     const char *unnamed[LESSON_NAMES_MAX]; /* ids that the reckless script is not found for, likely or possible */
     size_t unnamed_count;

@@ -1,7 +1,7 @@
 /* lesson/lesson.h -- a lesson: a question about a shift, what has to hold at its end, and whether it did.
 
    A scenario becomes one by its section [lesson]. Its acts in [schedule] are done in any case; [careful], [reckless] and [idle] are
-   scripts, each with acts beside those: careful passes, the other two do not. Everything is judged from a run's own extremes, never
+   scripts, each with acts beside those: careful passes, the other two do not. Without scripts its [schedule] is judged. Everything is judged from a run's own extremes, never
    from its rows, which miss a surge of some seconds. */
 #ifndef LESSON_LESSON_H
 #define LESSON_LESSON_H
@@ -51,8 +51,9 @@ typedef struct {
 } lesson_choice;
 
 typedef struct {
-    bool given;                          /* the scenario is one; else all is empty */
-    char *goal, *question;               /* never NULL in a lesson; the others are where they are not stated */
+    bool given;            /* the scenario is one; else all is empty */
+    bool scripted;         /* it has scripts; a shift that was worked on one, and saved, has its acts in [schedule] and none */
+    char *goal, *question; /* never NULL in a lesson; the others are where they are not stated */
     char *hint, *debrief, *care;         /* a line each: after the first failure; after any; done with care */
     lesson_term terms[LESSON_TERMS_MAX]; /* all have to hold; one at least */
     size_t terms_count;

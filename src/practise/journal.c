@@ -15,10 +15,15 @@ static bool is_given(const scenario *s, const char *words)
     return s->settings[key_index(key_find("", words, strlen(words)))].state == SETTING_GIVEN;
 }
 
-static bool opens_schedule(const cursor *c)
+/* NULL: an unknown one. */
+static const char *section_opened(const cursor *c)
 {
     const char *name = words_skip(c->at + 1, c->end), *close = memchr(c->at, ']', (size_t)(c->end - c->at));
-    return close != NULL && close >= name && words_same(name, (size_t)(words_trim(name, close) - name), SCHEDULE);
+    const char *const *all = key_sections();
+    while (*all != NULL &&
+           !(close != NULL && close >= name && words_same(name, (size_t)(words_trim(name, close) - name), *all)))
+        all++;
+    return *all;
 }
 
 /* "schedule = acts.csv", above the first section. */
@@ -33,6 +38,7 @@ typedef struct {
     const scenario *read;
     FILE *above, *below, *to;
     bool keeps, in_section, in_schedule;
+    bool in_script; /* of a lesson: what others do with the shift is not done beside what was done */
 } parting;
 
 static void part_section(parting *p, const cursor *c)
@@ -41,8 +47,10 @@ static void part_section(parting *p, const cursor *c)
         fprintf(p->to, "duration = %.0f s\n\n", p->read->schedule.duration_s);
     if (p->in_schedule)
         p->to = p->below;
+    const char *section = section_opened(c);
     p->in_section = true;
-    p->in_schedule = opens_schedule(c);
+    p->in_schedule = section != NULL && strcmp(section, SCHEDULE) == 0;
+    p->in_script = section != NULL && key_section_is_script(section);
 }
 
 /* The acts and what stands between them are left out, unless they are kept: with their header they go with what is above. */
@@ -54,7 +62,7 @@ static void part_line(parting *p, const source *file, size_t line)
     bool done = cursor_done(&c), header = !done && *c.at == '[';
     if (header)
         part_section(p, &c);
-    bool left_out = p->in_section ? p->in_schedule && !header && !p->keeps : !done && names_sheet(&c);
+    bool left_out = p->in_section ? p->in_script || (p->in_schedule && !header && !p->keeps) : !done && names_sheet(&c);
     if (!left_out)
         fprintf(p->to, "%.*s\n", (int)file->lines[line - 1].length, file->lines[line - 1].text);
 }

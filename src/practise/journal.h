@@ -1,5 +1,5 @@
 /* practise/journal.h -- a shift as it is being worked, as the scenario it would be: the file as it was read, with the acts as they were
-   done in place of its schedule; of a lesson behind it, for what its schedule says happens in any case. What is saved is what was
+   done in place of its schedule; of a lesson behind it, for what its schedule says happens in any case, and without its scripts. What is saved is what was
    carried out: both are read from this text. */
 #ifndef PRACTISE_JOURNAL_H
 #define PRACTISE_JOURNAL_H

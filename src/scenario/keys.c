@@ -302,6 +302,15 @@ const char *const *key_sections(void)
     return sections;
 }
 
+bool key_section_is_script(const char *section)
+{
+    static const char *const scripts[] = {"choices", "careful", "reckless", "idle", "must name"};
+    for (size_t i = 0; i < sizeof scripts / sizeof scripts[0]; i++)
+        if (strcmp(section, scripts[i]) == 0)
+            return true;
+    return false;
+}
+
 size_t key_index(const key *k)
 {
     return (size_t)(k - table);

@@ -80,6 +80,7 @@ size_t key_count(void);
 const key *key_at(size_t index);
 
 const char *const *key_sections(void);                                     /* ends in NULL; the top is not one of them */
+bool key_section_is_script(const char *section); /* one that goes with a lesson's scripts: [careful], [choices], ... */
 const key *key_find(const char *section, const char *text, size_t length); /* NULL: not there */
 const key *key_find_elsewhere(const char *text, size_t length);            /* in any section */
 

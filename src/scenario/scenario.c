@@ -739,14 +739,37 @@ static size_t line_of_section(const draft *d, const char *section)
     return d->section_line[section_index(section)];
 }
 
-/* What belongs to a lesson, in a scenario that is none. */
+/* What belongs to a scripted lesson, in a scenario that is none. */
 static void refuse_without_lesson(draft *d)
 {
-    const char *const of_lesson[] = {CHOICES, lesson_script_words[LESSON_CAREFUL], lesson_script_words[LESSON_RECKLESS],
-                                     lesson_script_words[LESSON_IDLE], NAMES};
-    for (size_t i = 0; i < sizeof of_lesson / sizeof of_lesson[0]; i++)
-        if (line_of_section(d, of_lesson[i]) > 0)
-            report_problem(d, of_lesson[i], "this section belongs to a lesson: a section [lesson] is missing");
+    const char *const *all = key_sections();
+    for (size_t i = 0; all[i] != NULL; i++)
+        if (key_section_is_script(all[i]) && line_of_section(d, all[i]) > 0)
+            report_problem(d, all[i], "this section belongs to a lesson: a section [lesson] is missing");
+}
+
+static bool is_scripted(const draft *d)
+{
+    const char *const *all = key_sections();
+    for (size_t i = 0; all[i] != NULL; i++)
+        if (key_section_is_script(all[i]) && line_of_section(d, all[i]) > 0)
+            return true;
+    return false;
+}
+
+static void read_scripts(draft *d, const script_reader *r)
+{
+    scenario *out = d->out;
+    for (size_t i = 0; i < LESSON_SCRIPTS; i++) {
+        const char *section = lesson_script_words[i];
+        script_section s = {section, line_of_section(d, section), d->scripts[i].list, d->scripts[i].count};
+        if (s.header == 0 && i != LESSON_IDLE)
+            missing(d, section, "what is done then");
+        s.header = s.header > 0 ? s.header : line_of_section(d, LESSON);
+        script_read(r, &s, &out->scripts[i]);
+    }
+    if (line_of_section(d, CHOICES) > 0)
+        script_choices_read(r, &(script_section){CHOICES, line_of_section(d, CHOICES), d->choices.list, d->choices.count}, out);
 }
 
 static void read_terms(draft *d)
@@ -779,17 +802,9 @@ static void read_lesson(draft *d, const schedule_draft *common)
         return;
     }
     read_terms(d);
-    for (size_t i = 0; i < LESSON_SCRIPTS; i++) {
-        const char *section = lesson_script_words[i];
-        script_section s = {section, line_of_section(d, section), d->scripts[i].list, d->scripts[i].count};
-        if (s.header == 0 && i != LESSON_IDLE)
-            missing(d, section, "what is done then");
-        s.header = s.header > 0 ? s.header : line_of_section(d, LESSON);
-        script_read(&r, &s, &out->scripts[i]);
-    }
-    if (line_of_section(d, CHOICES) > 0)
-        script_choices_read(&r, &(script_section){CHOICES, line_of_section(d, CHOICES), d->choices.list, d->choices.count},
-                            out);
+    out->lesson.scripted = is_scripted(d);
+    if (out->lesson.scripted)
+        read_scripts(d, &r);
 }
 
 static void read_actions(draft *d, const char *path)

@@ -132,26 +132,37 @@ typedef struct {
 #define RECORD proof_script
 static const field script_fields[] = {
     BOOL("passes", likely.passed, "every term holds in the likely run, nothing is waited for in vain, and it reaches its end"),
-    BOOL("as_wanted", as_wanted, "careful passes, reckless and idle do not"),
+    BOOL("as_wanted", as_wanted, "careful passes, reckless and idle do not; of a schedule true"),
     COUNT("others", others, "other runs of the set that reach the same end"),
     COUNT("others_that_pass", passed, "how many of them pass"), FIELDS_END};
 #undef RECORD
 
 #define RECORD term
 static const field term_fields[] = {
-    TEXT("script", script, "careful, reckless or idle"), TEXT("measure", measure, "what is asked for"),
+    TEXT("script", script, "careful, reckless or idle; of one without scripts schedule"), TEXT("measure", measure, "what is asked for"),
     SAME(value, "of the likely run, in SI; null: without bound, as of a boil that is not back"),
     SAME(low, "it has to be that at least; null: no such limit"), SAME(high, "and that at most; null likewise"),
     BOOL("holds", holds, "whether it is"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
 
+/* By its scripts, or of one without by its schedule; NULL behind the last. */
+static const proof_script *judged(const checked *c, size_t i, const char **script)
+{
+    const lesson *l = &c->scenario.lesson;
+    if (!l->given || i >= (l->scripted ? (size_t)LESSON_SCRIPTS : 1))
+        return NULL;
+    *script = l->scripted ? lesson_script_words[i] : "schedule";
+    return l->scripted ? &c->proof.script[i] : &c->proof.own;
+}
+
 static void scripts(json *j, const char *name, const void *record)
 {
-    const checked *c = record;
+    const char *script = NULL;
+    const proof_script *of;
     json_object(j, name);
-    for (size_t i = 0; c->scenario.lesson.given && i < LESSON_SCRIPTS; i++)
-        json_record(j, lesson_script_words[i], script_fields, &c->proof.script[i]);
+    for (size_t i = 0; (of = judged(record, i, &script)) != NULL; i++)
+        json_record(j, script, script_fields, of);
     json_close(j);
 }
 
@@ -159,12 +170,13 @@ static void terms(json *j, const char *name, const void *record)
 {
     const checked *c = record;
     const lesson *l = &c->scenario.lesson;
+    const char *script = NULL;
+    const proof_script *of;
     json_list(j, name);
-    for (size_t i = 0; l->given && i < LESSON_SCRIPTS; i++)
+    for (size_t i = 0; (of = judged(c, i, &script)) != NULL; i++)
         for (size_t k = 0; k < l->terms_count; k++) {
-            const lesson_verdict *v = &c->proof.script[i].likely;
-            term t = {lesson_script_words[i], l->terms[k].measure->words, v->value[k],
-                      l->terms[k].low,        l->terms[k].high,           v->holds[k]};
+            term t = {script,          l->terms[k].measure->words, of->likely.value[k],
+                      l->terms[k].low, l->terms[k].high,           of->likely.holds[k]};
             json_record(j, NULL, term_fields, &t);
         }
     json_close(j);

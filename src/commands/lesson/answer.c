@@ -39,7 +39,7 @@ boil_outcome lesson_answer_of(const scenario *s, size_t count, lesson_answer *ou
 {
     static const char *const names[LESSON_SHOWN] = {"A", "B"};
     boil_outcome outcome = BOIL_OK;
-    *out = (lesson_answer){.scenario = s, .of = count == 1 && s->lesson.given ? &s->lesson : NULL};
+    *out = (lesson_answer){.scenario = s, .of = count == 1 && s->lesson.scripted ? &s->lesson : NULL};
     *failed = s;
     if (out->of != NULL)
         return scripts_of(s, out);

@@ -82,7 +82,7 @@ static int each(const given *g, const output *o, const char *folder, html *index
     for (size_t i = 0; i < g->arguments_count && status == STATUS_DONE; i++) {
         scenario s;
         bool good = command_scenario_read(o, g->arguments[i], &s);
-        if (good && !s.lesson.given)
+        if (good && !s.lesson.scripted)
             good =
                 program_complain("%s: no lesson: it has no section [lesson]; leave it out, or replay it without --all", s.path);
         status = good ? add(&s, o, folder, index) : STATUS_USAGE;

@@ -94,7 +94,7 @@ static int not_made(const scenario *s, boil_closures of, carried_out *done)
 /* Careful, reckless, idle, and then the choices. */
 static const scenario_script *script_of(const scenario *s, unsigned which)
 {
-    if (!s->lesson.given)
+    if (!s->lesson.scripted)
         return NULL;
     if (which < LESSON_SCRIPTS)
         return &s->scripts[which];
@@ -103,8 +103,8 @@ static const scenario_script *script_of(const scenario *s, unsigned which)
 
 static int no_script(const scenario *s, unsigned which)
 {
-    if (!s->lesson.given)
-        program_complain("%s: it is no lesson, so it has no scripts: leave '--script' away", s->path);
+    if (!s->lesson.scripted)
+        program_complain("%s: it has no scripts, as a lesson has: leave '--script' away", s->path);
     else
         program_complain("%s: [choices] has no answer %u: it has %zu", s->path, which - LESSON_SCRIPTS + 1,
                          s->lesson.choices_count);
@@ -128,7 +128,7 @@ static int carry_out(request *r, const scenario *s)
 static int answer(void *record, const scenario *s)
 {
     request *r = record;
-    if (r->script == SCRIPTS && s->lesson.given)
+    if (r->script == SCRIPTS && s->lesson.scripted)
         program_complain("%s: a lesson, of which [schedule] alone is carried out; '--script careful' adds that script's acts",
                          s->path);
     if (r->script == SCRIPTS)
