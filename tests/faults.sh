@@ -37,6 +37,7 @@ size small.bath --csv out.csv --table
 size small.bath
 explore small.bath --samples 16 --threads 1 --csv out.csv
 explore --merge rows.csv --json
+practise small.bath --script orders.csv --save out.csv
 fit small.bath log.csv --json
 solution --salts 100%NaOH --salt-fraction 50%
 solution --salts 100%NaOH --table --from 40% --to 50% --step 1% --csv out.csv"
@@ -88,9 +89,17 @@ says_why() { # pattern: exit status 1 and a reason, or a page without its pictur
     { [ $ended -eq 1 ] || grep -q 'no picture in' "$work/said"; } && grep -qi "$1" "$work/said"
 }
 
-# Nothing was handed out, but for a study's rows that were made already.
+# Those that hand out line by line what they have.
+goes_by_lines() {
+    case $1 in
+    explore* | practise*) ;;
+    *) false ;;
+    esac
+}
+
+# Nothing was handed out, but for a study's rows that were made already, and what a shift was told.
 fares_without_memory() { # command
-    says_why 'out of memory' && { [ ! -s "$work/stdout" ] || [ "${1%% *}" = explore ]; }
+    says_why 'out of memory' && { [ ! -s "$work/stdout" ] || goes_by_lines "$1"; }
 }
 
 # Those that run a scenario again and again.

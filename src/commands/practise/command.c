@@ -80,7 +80,7 @@ static bool has_room(const char *save)
     int why = errno;
     words_quote q;
     free(folder);
-    return good || program_complain("--save: nothing can be written beside '%s': %s", quoted(&q, save), strerror(why));
+    return good || program_complain("could not write beside '%s': %s", quoted(&q, save), strerror(why));
 }
 
 static bool agrees(const request *r, const char *file)
@@ -121,9 +121,11 @@ static int by_lines(const request *r, shift *s)
     bool saved = r->save == NULL || end.unread || end.refused || save(s, r->save);
     if (end.refused)
         memory_refused();
+    if (end.refused || !saved)
+        return STATUS_STOPPED;
     if (end.unread || end.mistaken)
         return STATUS_USAGE;
-    return end.never || end.stopped || end.refused || !saved ? STATUS_STOPPED : STATUS_DONE;
+    return end.never || end.stopped ? STATUS_STOPPED : STATUS_DONE;
 }
 
 /* What ended it ends the program, once the shift is kept and the terminal as it was. */
