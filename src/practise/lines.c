@@ -7,7 +7,7 @@
 
 #include "base/program.h"
 #include "practise/briefing.h"
-#include "practise/debrief.h"
+#include "practise/afterwards.h"
 #include "practise/happened.h"
 #include "practise/order.h"
 #include "practise/panel.h"
@@ -281,7 +281,7 @@ static void finish(talk *t)
         return;
     t->outcome.stopped = t->shift->now_s < shift_end_s(t->shift);
     say(t, t->shift->now_s, t->outcome.stopped ? "the run ends early" : "the shift is over");
-    memory(t, debrief_write(t->shift, t->o->units, t->o->to) != BOIL_NO_MEMORY);
+    memory(t, afterwards_write(t->shift, t->o->units, t->o->to) != BOIL_NO_MEMORY);
 }
 
 lines_outcome lines_practise(shift *s, const lines_options *o)

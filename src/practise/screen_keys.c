@@ -111,6 +111,16 @@ static void leaving(screen *s, int pressed)
         s->mode = SCREEN_WATCHING;
 }
 
+/* From the briefing on, by a key that lets the clock run or opens an act. */
+static void begin(screen *s, int pressed)
+{
+    const char *keyword = act_of(pressed);
+    if (keyword != NULL)
+        screen_open(s, keyword);
+    else
+        s->running = pressed == ' ' || pressed == ENTER || pressed == RETURN;
+}
+
 static size_t lines_of(const char *text)
 {
     size_t n = 0;
@@ -134,10 +144,14 @@ static void turn_page(screen *s, int pressed)
     }
     if (pressed == KEY_OTHER || pressed == KEY_PASTED)
         return;
+    bool begins = s->briefing;
     free(s->page);
     s->page = NULL;
+    s->briefing = false;
     s->mode = SCREEN_WATCHING;
-    if (pressed == 'q')
+    if (begins && pressed != 'q')
+        begin(s, pressed);
+    else if (pressed == 'q')
         s->mode = SCREEN_LEAVING;
     else if (pressed == 'b')
         go_back(s);

@@ -3,7 +3,7 @@
 
 #include "base/memory.h"
 #include "practise/briefing.h"
-#include "practise/debrief.h"
+#include "practise/afterwards.h"
 #include "practise/screen_parts.h"
 
 static const char *const keys[][2] = {
@@ -55,10 +55,12 @@ void screen_show_briefing(screen *s)
     if (!screen_memory(s, to != NULL))
         return;
     briefing_write(s->shift, to);
-    fputs("\nSpace or Enter goes to the bath, and Space then lets the clock run.\n"
-          "A key opens an act, which you may change: w water, l load, h heat.\n? shows all keys.\n",
+    fputs("\nSpace: the clock runs, twenty times as fast as a real one or as asked for.\n"
+          "w pours water, l puts a load in, h sets the heat: the key opens a line that you may\n"
+          "change, and Enter does it. The clock waits meanwhile. ? shows all keys.\n",
           to);
     open_page(s, memory_stream_close(to, &text) ? text : NULL);
+    s->briefing = true;
 }
 
 void screen_show_debrief(screen *s)
@@ -70,7 +72,7 @@ void screen_show_debrief(screen *s)
         return;
     if (!shift_is_over(s->shift))
         fputs("Debrief, as if nothing more were done until the end\n", to);
-    boil_outcome outcome = debrief_write(s->shift, s->o->units, to);
+    boil_outcome outcome = afterwards_write(s->shift, s->o->units, to);
     screen_memory(s, outcome != BOIL_NO_MEMORY);
     open_page(s, memory_stream_close(to, &text) ? text : NULL);
 }
@@ -94,7 +96,8 @@ void screen_draw_page(screen *s)
         canvas_print(&s->canvas, row, 0, CANVAS_PLAIN, "%.*s", end != NULL ? (int)(end - line) : (int)strlen(line), line);
         line = end != NULL && end[1] != '\0' ? end + 1 : NULL;
     }
-    canvas_put(&s->canvas, CANVAS_ROWS - 1, 1, CANVAS_REVERSE,
-               line != NULL ? " space: more   -: back   Enter: to the bath   b: undo the last act   q: leave "
-                            : " -: back   Enter: to the bath   b: undo the last act   q: leave ");
+    const char *words = s->briefing    ? " Space: begin   w l h: begin with an act   q: leave "
+                        : line != NULL ? " space: more   -: back   Enter: to the bath   b: undo the last act   q: leave "
+                                       : " -: back   Enter: to the bath   b: undo the last act   q: leave ";
+    canvas_put(&s->canvas, CANVAS_ROWS - 1, 1, CANVAS_REVERSE, words);
 }

@@ -44,6 +44,7 @@ typedef struct {
     order waited;
     double asked_s;
     TEXT_OF(SCREEN_LINE_MOST) line, waiting, message; /* being written; the act that waits; said below */
+    bool briefing;                                    /* the page is the one before the shift */
     char *page;                                       /* that is read */
     size_t page_line;                                 /* its first one that is shown */
 } screen;

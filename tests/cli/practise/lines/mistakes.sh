@@ -1,5 +1,5 @@
 # A mistake is pointed at, and the next line is read: the exit status is 2.
-boilback practise gallons.bath --script - <<'END' | sed '/is over/q'
+boilback practise gallons.bath --script - <<'END'
 watr 2 gal over 1 min
 water 2 gal ovr 1 min
 water 2 lb over 0 s
@@ -22,5 +22,7 @@ load 20 lb, plate 1/4 in, as rack 1
 # a comment, and an empty line:
 
 tabs	are	blanks
+wait 5 min
+quit
 END
-printf 'state\nwater 2 gal\033[2J over 1 min\nstate\377\n' | boilback practise gallons.bath --script - | sed -n 4,5p
+printf 'state\nwater 2 gal\033[2J over 1 min\nstate\377\nquit\n' | boilback practise gallons.bath --script - | sed -n 4,5p

@@ -10,4 +10,5 @@ boilback practise long.bath --script - <<'END'
 heat 100 %
 63:00 heat 0 %
 +1 s heat 50 %
+quit
 END
