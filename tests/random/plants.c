@@ -403,6 +403,19 @@ static void lessons(stream then, const random_plant *p, draft *d)
     draft_set(d, "must name", "steam-surge");
 }
 
+/* What only a plan asks for. */
+static void plans(stream then, draft *d)
+{
+    stream *r = &then;
+    if (!stream_chance(r, 0.2))
+        return;
+    draft_set(d, "plan", "hoist = %s", OF(TIME, stream_between(r, 5, 300)));
+    draft_set(d, "plan", "settle = %s", OF(TIME, stream_between(r, 0, 900)));
+    draft_set(d, "plan", "water = %s", OF(MASS_FLOW, stream_between(r, 0.01, 0.9)));
+    draft_set(d, "plan", "end = %s", AT(1800));
+    draft_add(d, "jobs", draft_group(d), "pins: 60 lb, bar 3/4 in, basket 15 lb, for 20 min");
+}
+
 random_plant random_settings(stream *r, draft *d)
 {
     random_plant p = {.boiling_K = 0};
@@ -423,6 +436,7 @@ random_plant random_settings(stream *r, draft *d)
     lessons(*r, &p, d);
     wishes(*r, d);
     running(*r, d);
+    plans(*r, d);
     return p;
 }
 
