@@ -63,6 +63,7 @@ bites correct "null where a plan must be" 's/"set_point_K": .*,/"set_point_K": {
 valid size "$scenarios/normal-shift.bath"
 valid size "$scenarios/too-heavy.bath"
 valid size "$scenarios/normal-shift.bath" --table
+valid size "$here/cli/baths/trough.bath" --table --down 'tank level = 14 in to 22 in : 2' --across 'room draught = 0.1 m/s to 0.3 m/s : 2'
 valid size "$scenarios/normal-shift.bath" --heaviest
 valid size "$here/cli/baths/hooded.bath" --sheet
 valid size "$scenarios/normal-shift.bath" --interval

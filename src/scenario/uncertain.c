@@ -45,7 +45,7 @@ static bool is_one_number(const key *k)
            (k->kind == KEY_QUANTITY || k->kind == KEY_AFLOAT || k->kind == KEY_SHARE || k->kind == KEY_FACTOR);
 }
 
-static uncertain_thing thing_of(const key *k)
+uncertain_thing uncertain_setting(const key *k)
 {
     uncertain_thing t = {
         .key = k, .meaning = k->meaning, .kind = k->kind, .dimension = k->dimension, .within = k->within, .where = k->where};
@@ -59,7 +59,7 @@ static bool unknown(const cursor *c, size_t length)
     words_nearest n = words_near(c->at, length);
     uncertain_thing *things = calloc(key_count(), sizeof *things);
     for (size_t i = 0; things != NULL && i < key_count(); i++) {
-        things[i] = thing_of(key_at(i));
+        things[i] = uncertain_setting(key_at(i));
         if (is_one_number(key_at(i)))
             words_consider(&n, things[i].words);
     }
@@ -81,7 +81,7 @@ static bool find(const cursor *c, size_t length, uncertain_thing *thing)
             return true;
         }
     for (size_t i = 0; i < key_count(); i++) {
-        *thing = thing_of(key_at(i));
+        *thing = uncertain_setting(key_at(i));
         if (is_one_number(key_at(i)) && words_same(c->at, length, thing->words))
             return true;
     }

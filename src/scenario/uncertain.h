@@ -33,6 +33,8 @@ typedef struct uncertain {
 
 const uncertain_thing *uncertain_constant(size_t index); /* for the manual; NULL beyond the last */
 
+uncertain_thing uncertain_setting(const key *k);
+
 bool uncertain_read(cursor *c, uncertain *out);
 
 /* "heat input = 200 kBtu/h to 500 kBtu/h : 7": evenly spaced steps, both ends included. */

@@ -76,6 +76,28 @@ void size_interval_free(size_interval *i)
     boil_history_free(&i->proof);
 }
 
+int size_need_of(const size_case *c, double *heat_W, boil_holding *at)
+{
+    const boil_plant *p = &c->scenario->plant;
+    boil_schedule held;
+    *heat_W = (double)NAN;
+    *at = (boil_holding){.breaks = BOIL_BREAKS_RECOVERY};
+    int result = boil_heater_size_for_recovery(p, &c->schedule, &c->run, c->limit_s, precision, heat_W);
+    if (is_no(result)) {
+        *heat_W = (double)NAN;
+        return BOIL_OK;
+    }
+    if (result == BOIL_OK)
+        result = boil_holding_schedule(p, &c->schedule, &held);
+    if (result != BOIL_OK)
+        return result;
+    const boil_holding_case of = {p, &held, c->run, c->limit_s, false};
+    *heat_W = boil_heater_rounded_up(*heat_W);
+    result = boil_holding_by_all(&of, *heat_W, at);
+    boil_schedule_free(&held);
+    return result;
+}
+
 /* The heat for many loads and plates. */
 
 static const double times[SIZE_CELL_LOADS] = {0.5, 1, 2};
@@ -84,21 +106,13 @@ static const double inches[SIZE_CELL_PLATES] = {0.125, 0.25, 0.5, 0.75, 1};
 static int heat_of(const scenario *s, double limit_s, const boil_load *l, size_cell *cell)
 {
     size_case c;
-    boil_holding at = {0};
+    boil_holding at;
     int result = size_case_one(s, limit_s, l, &c);
-    const boil_holding_case of = {&s->plant, &c.schedule, c.run, limit_s, false};
     if (result == BOIL_OK)
-        result = boil_heater_size_for_recovery(&s->plant, &c.schedule, &c.run, limit_s, precision, &cell->heat_W);
-    if (result == BOIL_OK) {
-        cell->heat_W = boil_heater_rounded_up(cell->heat_W);
-        result = boil_holding_by_all(&of, cell->heat_W, &at);
-    }
+        result = size_need_of(&c, &cell->heat_W, &at);
     size_case_free(&c);
     cell->holds = result == BOIL_OK && at.breaks == 0;
-    if (!is_no(result))
-        return result;
-    cell->heat_W = (double)NAN;
-    return BOIL_OK;
+    return result;
 }
 
 int size_cells_of(const scenario *s, double limit_s, const quantity *heaviness, size_cells *out)

@@ -45,6 +45,9 @@ typedef struct {
 
 boil_outcome size_answer_of(const size_case *c, size_answer *out);
 
+/* The heat alone, rounded up, and what it is with it by all laws; NaN: none does. BOIL_OK or a failure. */
+int size_need_of(const size_case *c, double *heat_W, boil_holding *at);
+
 enum { SIZE_CELL_LOADS = 3, SIZE_CELL_PLATES = 5 };
 
 typedef struct {
@@ -93,7 +96,7 @@ void size_heaviest_report(const void *answer, const output *o, FILE *to);
 void size_interval_report(const void *answer, const output *o, FILE *to);
 void size_table_report(const void *answer, const output *o, FILE *to);
 
-extern const document size_documents[]; /* of the same four, in that order, the sheet, then: */
+extern const document size_documents[]; /* of the same four, in that order, the sheet, the grid, then: */
 void size_table_csv(const void *cells, FILE *to);
 
 bool size_picture(const void *answer, const output *o, picture_format format, picture_drawn *drawn, picture_problem *problem);

@@ -1,9 +1,11 @@
 #include <stdlib.h>
 
+#include "base/patience.h"
 #include "base/program.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "commands/size/answer.h"
+#include "commands/size/grid.h"
 #include "commands/size/sheet.h"
 
 typedef struct {
@@ -11,6 +13,8 @@ typedef struct {
     quantity load;           /* without text: the schedule's */
     unsigned long positions; /* 0: the scenario's */
     bool table, interval, heaviest, sheet;
+    uncertain_grid down, across; /* of no steps: not asked */
+    bool same_volume;
     output output;
 } request;
 
@@ -22,6 +26,11 @@ static const option options[] = {
      "'1 lb per 2 gal', instead of the schedule's", OPTION_EITHER, INTO(load),
      DIM_MASS, {"kg", 0.001, 1e5}, DIM_CONCENTRATION, {"kg/m3", 0.001, 5000}},
     {"table", NULL, "the heat for loads and plates of several weights and thicknesses", OPTION_FLAG, INTO(table)},
+    {"down", "KEY = A to B : N", "with --table: over two numbers of the scenario instead, this one in N lines, such as 'tank level = "
+     "12 in to 28 in : 5'", OPTION_READ, INTO(down), .read = uncertain_grid_read},
+    {"across", "KEY = A to B : N", "and this one in N columns", OPTION_READ, INTO(across), .read = uncertain_grid_read},
+    {"same-volume", NULL, "with --down: the level follows the tank's other measures, or they it, and the rim goes with the level",
+     OPTION_FLAG, INTO(same_volume)},
     {"interval", NULL, "instead: the shortest interval between equal loads, with the scenario's heat", OPTION_FLAG,
      INTO(interval)},
     {"heaviest", NULL, "instead: the heaviest loads, with the scenario's heat", OPTION_FLAG, INTO(heaviest)},
@@ -94,6 +103,46 @@ static int answer_table(const scenario *s, double limit_s, const quantity *load,
     return result;
 }
 
+static int answer_grid(const request *r, scenario_text *text, const scenario *s)
+{
+    static const output_writers writers = {.text = size_grid_report, .json = &size_documents[5], .csv = size_grid_csv};
+    const size_grid_question q = {text,           &r->down,     &r->across,
+                                  r->same_volume, r->recover_s, r->load.text != NULL ? &r->load : NULL};
+    size_grid *a = malloc(sizeof *a);
+    int result = a != NULL ? size_grid_of(&q, s, a) : BOIL_NO_MEMORY;
+    int status = result == BOIL_OK ? output_write(&writers, &r->output, a, STATUS_DONE) : command_scenario_refuse(s, result);
+    free(a);
+    return status;
+}
+
+/* A number that this scenario has, and whose cells can be walked through. */
+static bool grid_fits(const scenario *s, const uncertain_grid *g)
+{
+    const uncertain_thing *t = &g->over.thing;
+    if (g->steps > SIZE_GRID_STEPS)
+        return program_complain("'%s': at most %d steps, each is a search", t->words, (int)SIZE_GRID_STEPS);
+    if (t->key != NULL && s->settings[key_index(t->key)].state == SETTING_ABSENT)
+        return program_complain("'%s' has no value in this scenario", t->words);
+    return true;
+}
+
+static int run_grid(const given *g, request *r)
+{
+    scenario_text text;
+    scenario s;
+    int status = STATUS_USAGE;
+    if (!options_take(g, r) || !output_agrees(&r->output, g))
+        return status;
+    bool good = command_scenario_text(&r->output, g->argument, &text, &s);
+    if (good && grid_fits(&s, &r->down) && grid_fits(&s, &r->across)) {
+        patience_begin();
+        status = answer_grid(r, &text, &s);
+    }
+    scenario_free(&s);
+    scenario_text_free(&text);
+    return status;
+}
+
 static int answer(void *record, const scenario *s)
 {
     const request *r = record;
@@ -127,6 +176,11 @@ static bool one_question(const given *g)
         return program_complain("--plot draws recovery against heat: not with --table, --interval, --heaviest or --sheet");
     if (options_given(g, "positions") && !options_given(g, "interval"))
         return program_complain("--positions goes with --interval");
+    bool down = options_given(g, "down"), across = options_given(g, "across");
+    if (down != across || (down && !table))
+        return program_complain("--table over two numbers takes both --down and --across");
+    if (options_given(g, "same-volume") && !down)
+        return program_complain("--same-volume goes with --down and --across");
     if (options_given(g, "csv") && !table)
         return program_complain("--csv goes with --table");
     return true;
@@ -135,7 +189,9 @@ static bool one_question(const given *g)
 static int run(const given *g)
 {
     request r = {0};
-    return one_question(g) ? command_scenario_answer(g, &r, &r.output, answer) : STATUS_USAGE;
+    if (!one_question(g))
+        return STATUS_USAGE;
+    return options_given(g, "down") ? run_grid(g, &r) : command_scenario_answer(g, &r, &r.output, answer);
 }
 
 const command command_size = {

@@ -1,6 +1,7 @@
 #include <math.h>
 
 #include "commands/size/answer.h"
+#include "commands/size/grid.h"
 #include "commands/size/sheet.h"
 #include "describe/report.h"
 
@@ -127,7 +128,7 @@ static const field interval[] = {
 static const field cell[] = {
     SAME(load_kg, "mass of one load"), SAME(plate_m, "thickness of its plate"),
     SAME(heat_W, "heat to the tank that brings the boil back in time; null or empty: none does"),
-    SAME(holds, "whether that leaves the freeboard as well"), FIELDS_END};
+    BOOL("holds", holds, "whether that leaves the freeboard as well"), FIELDS_END};
 #undef RECORD
 
 #define RECORD size_cells
@@ -141,7 +142,9 @@ const document size_documents[] = {
     {"--json, with --interval", "the shortest interval", interval, false},
     {"--json, with --table", "the heat for loads and plates", table, false},
     {"--json, with --sheet", "the designer's sheet", sheet_fields, false},
+    {"--json, with --down and --across", "the heat over two numbers", size_grid_fields, false},
     {"--csv, with --table", "the same, a load and plate a line", cell, true},
+    {"--csv, with --down and --across", "the same, a pair of values a line", size_grid_cell_fields, true},
     {0}};
 /* clang-format on */
 

@@ -207,6 +207,29 @@ static double freeboard(const boil_holding_case *of, double heat_W)
     return a.freeboard_min_m;
 }
 
+/* Down to a bolt: a lighter load needs no more heat, but for what the search leaves open, and never less than the calm losses. */
+static void test_tiny_loads_need_no_more(void **state)
+{
+    (void)state;
+    static const double times[] = {0.01, 0.1, 0.5, 1, 2, 5, 10};
+    const boil_plant p = open_plant(1);
+    const boil_run_options o = boil_run_options_default();
+    boil_steady_state calm;
+    double before_W;
+    assert_int_equal(boil_steady_state_at(&p, 0, &calm), BOIL_OK);
+    before_W = calm.losses_W;
+    for (size_t i = 0; i < sizeof times / sizeof times[0]; i++) {
+        const boil_action load = plate_action(60, times[i]);
+        boil_schedule s = one_load(&load, 400);
+        double heat_W;
+        assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &heat_W), BOIL_OK);
+        print_message("x%.3g: %.2f kW\n", times[i], heat_W / 1e3);
+        assert_true(heat_W >= 0.996 * before_W);
+        before_W = heat_W;
+        boil_schedule_free(&s);
+    }
+}
+
 /* the window ------------------------------------------------------------------------------------------------------ */
 
 static void test_rim_is_the_other_end(void **state)
@@ -399,6 +422,7 @@ int main(void)
         cmocka_unit_test(test_ideal_case),
         cmocka_unit_test(test_answer_meets_and_one_per_cent_less_does_not),
         cmocka_unit_test(test_slow_load_never_stops_the_boil),
+        cmocka_unit_test(test_tiny_loads_need_no_more),
         cmocka_unit_test(test_rim_is_the_other_end),
         cmocka_unit_test(test_a_surge_ends_with_more_heat),
         cmocka_unit_test(test_no_heat_does_both),
