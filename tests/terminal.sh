@@ -36,7 +36,7 @@ seen() { # pattern: within five seconds
 
 practise() { # options: begun, with the terminal's state noted
     press "clear; stty -g >before" Enter "$program practise $bath $*" Enter
-    seen "^Goal: Water only" && press Enter && seen "PAUSED"
+    seen "^Goal: Water only" && press Enter && seen "running" && press Space && seen "PAUSED"
 }
 
 is_given_back() { # exit status: the same state, cursor and main screen
@@ -150,7 +150,6 @@ press "TERM=vt100 NO_COLOR=1 $program practise $bath" Enter
 expect "another kind of terminal" seen "^Goal: Water only"
 press Enter
 expect "the same picture" seen "rim =|"
-press Space
 used() { awk '{ print $14 + $15 }' "/proc/$1/stat"; }
 running=$(process)
 before=$(used "$running")

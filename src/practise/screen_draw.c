@@ -199,7 +199,7 @@ static void waiting(screen *s)
     char text[500];
     snprintf(text, sizeof text, "waits %s: %s", s->waited.asked.text, s->waiting.text);
     if (s->waits)
-        canvas_put(&s->canvas, BELOW, 2, CANVAS_BOLD, text_fitted(text, 74).text);
+        canvas_print(&s->canvas, BELOW, 2, CANVAS_BOLD, " %.72s ", text_plain(text).text);
 }
 
 static void draw_bath(screen *s)

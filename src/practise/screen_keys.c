@@ -90,6 +90,8 @@ static void watch(screen *s, int pressed)
         screen_show_keys(s);
     else if (pressed == 'd')
         screen_show_debrief(s);
+    else if (pressed == 'g')
+        screen_show_briefing(s);
     else if (pressed == 'q')
         s->mode = SCREEN_LEAVING, s->running = false;
     else if (pressed == KEY_PASTED)

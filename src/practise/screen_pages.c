@@ -16,6 +16,7 @@ static const char *const keys[][2] = {
     {"< >", "slower, faster: 1, 5, 20, 60, 300 times"},
     {"b", "back to just before the last act, which is undone"},
     {"d", "debrief: what came of each act, as if nothing more were done"},
+    {"g", "what the shift is about, and what has to hold"},
     {"q", "leave; the shift can be kept in a file, and run like any other"},
 };
 
@@ -60,7 +61,7 @@ void screen_show_briefing(screen *s)
           "change, and Enter does it. The clock waits meanwhile. ? shows all keys.\n",
           to);
     open_page(s, memory_stream_close(to, &text) ? text : NULL);
-    s->briefing = true;
+    s->briefing = s->shift->now_s == 0;
 }
 
 void screen_show_debrief(screen *s)

@@ -101,13 +101,18 @@ static bool fill(terminal *t, int wait_ms, bool *gone)
     return got > 0;
 }
 
+/* How long an escape waits for what belongs to it; and one that has begun, which may come in two pieces, for its rest. */
+#define ESCAPE_MS 20
+#define SEQUENCE_MS 500
+#define SILENCE 10 /* looks in vain, after which nobody pastes any more */
+
 /* What follows an escape at once, begun by "[" or "O", belongs to it: "[A", "OP", "[200~". Of these the last begins a paste. */
 static int sequence(terminal *t)
 {
     char text[16] = "";
     size_t length = 0;
     bool gone;
-    while (fill(t, 20, &gone) && length < sizeof text - 1) {
+    while (length < sizeof text - 1 && fill(t, length == 0 ? ESCAPE_MS : SEQUENCE_MS, &gone)) {
         unsigned char byte = t->bytes[t->at];
         if (length == 0 && byte != '[' && byte != 'O')
             return KEY_ESCAPE;
@@ -128,8 +133,11 @@ static int sequence(terminal *t)
 int terminal_key(terminal *t, int wait_ms, bool writing)
 {
     bool gone;
-    if (!fill(t, wait_ms, &gone))
+    if (!fill(t, wait_ms, &gone)) {
+        t->pasting = t->pasting && ++t->silent < SILENCE;
         return gone ? KEY_GONE : KEY_NONE;
+    }
+    t->silent = 0;
     unsigned char byte = t->bytes[t->at++];
     if (byte == KEY_ESCAPE)
         return sequence(t);

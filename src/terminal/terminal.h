@@ -14,6 +14,7 @@ typedef struct {
     unsigned char bytes[512]; /* typed and not yet handed on */
     size_t at, count;
     bool pasting; /* between the marks of a paste */
+    int silent;   /* looks in vain since the last byte */
 } terminal;
 
 /* Keys beyond the characters. */
