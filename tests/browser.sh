@@ -30,6 +30,9 @@ sed 's|^title *=.*|title = </script><img src=x onerror=alert(1)> ليل '"$(prin
 page hostile "$work/hostile.bath"
 page monday "$scenarios"/lessons/*monday-morning.bath
 page asks "$scenarios"/lessons/*water-while-it-boils.bath
+for bath in "$scenarios"/*.bath "$here"/cli/baths/*.bath; do
+    "$build/boilback" lesson "$bath" --units si --html "$work/every-$(basename "$bath" .bath).html" >/dev/null 2>&1
+done
 for run in quiet boiling; do
     "$build/boilback" run "$scenarios/water-while-$run.bath" --step '0.1 s' --csv "$work/$run.csv" >/dev/null || exit 2
 done

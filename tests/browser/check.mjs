@@ -230,6 +230,16 @@ async function others() {
     for (const name of ["pair", "alone", "tall", "days", "si", "asks"]) check(fs.statSync(page(name)).size <= 204800, name + " is over 200 KiB");
 }
 
+// Every shipped scenario, at eleven moments: no figure that is none, in words or in the drawing.
+async function everyScenario() {
+    for (const file of fs.readdirSync(folder).filter(f => f.startsWith("every-"))) {
+        const before = troubles.length;
+        await open(path.join(folder, file), 1280, 900);
+        const bad = await evaluate(`(() => { const bad = []; for (let i = 0; i <= 10; i++) { jump(DATA.end * i / 10); const text = document.body.innerHTML; if (/NaN|undefined|Infinity/.test(text.replace(/<script[^]*/, ""))) bad.push(time) } return bad })()`);
+        check(bad.length === 0 && troubles.length === before, `${file}: no number at ${bad}; ${troubles.slice(before)}`);
+    }
+}
+
 async function pictured() {
     const at = { pair: 382.2, tall: 400, si: 605, alone: 3000, days: 240000 };
     for (const name in at)
@@ -255,7 +265,7 @@ async function pictured() {
     }
 }
 
-for (const part of [fits, figures, keys, slowMotion, speaksSeldom, isCheap, nothingJumps, asks, lessMovement, names, onPaper, withoutScript, others])
+for (const part of [fits, figures, keys, slowMotion, speaksSeldom, isCheap, nothingJumps, asks, lessMovement, names, onPaper, withoutScript, others, everyScenario])
     await part().catch(e => check(false, part.name + ": " + e.message));
 if (pictures) await pictured();
 check(troubles.length === 0, troubles.join("; "));
