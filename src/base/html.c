@@ -53,7 +53,8 @@ void html_empty(html *h, const char *tag, const char *attributes)
 static bool is_forbidden(const char *at, size_t length)
 {
     const unsigned char *b = (const unsigned char *)at;
-    return length == 0 || text_is_control(at, length) || (length == 3 && b[0] == 0xEF && b[1] == 0xBF && b[2] >= 0xBE);
+    return length == 0 || text_is_control(at, length) || text_unseen(at, length) > 0 ||
+           (length == 3 && b[0] == 0xEF && b[1] == 0xBF && b[2] >= 0xBE);
 }
 
 static const char *escape_of(char c)

@@ -19,7 +19,7 @@ void html_open(html *h, const char *tag, const char *attributes);  /* attributes
 void html_close(html *h);                                          /* the innermost element */
 void html_empty(html *h, const char *tag, const char *attributes); /* an element that can hold nothing: meta, br */
 
-/* Whatever is no UTF-8, and every control character, becomes U+FFFD. */
+/* Whatever is no UTF-8, every control character, and every one that is not seen but moves or hides what is, becomes U+FFFD. */
 void html_text(html *h, const char *text);
 
 /* An element with a text made as by printf, of at most 1000 bytes. */

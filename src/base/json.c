@@ -10,6 +10,19 @@ json json_to(FILE *to)
     return (json){.to = to};
 }
 
+/* What is not seen, or what a terminal obeys, by its number; one beyond the first 65536 is two of these. */
+static bool by_number(FILE *to, const char *at, size_t length)
+{
+    unsigned long code = text_unseen(at, length);
+    if (code == 0 && text_is_control(at, length))
+        code = (unsigned char)at[length - 1];
+    if (code > 0xFFFF)
+        fprintf(to, "\\u%04lx\\u%04lx", 0xD800 + ((code - 0x10000) >> 10), 0xDC00 + ((code - 0x10000) & 0x3FF));
+    else if (code > 0)
+        fprintf(to, "\\u%04lx", code);
+    return code > 0;
+}
+
 static void escaped(FILE *to, const char *text)
 {
     fputc('"', to);
@@ -20,9 +33,7 @@ static void escaped(FILE *to, const char *text)
             fputs("\\ufffd", to);
         else if (c == '"' || c == '\\')
             fprintf(to, "\\%c", c);
-        else if (c < 0x20 || c == 0x7F)
-            fprintf(to, "\\u%04x", c);
-        else
+        else if (!by_number(to, text, length))
             fwrite(text, 1, length, to);
         text += length > 0 ? length : 1;
     }

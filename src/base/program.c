@@ -8,15 +8,19 @@
 
 #include "base/memory.h"
 #include "base/patience.h"
+#include "base/text.h"
 
+/* One line, whatever is in it: what it names may hold line ends, and what a terminal obeys. */
 bool program_complain(const char *format, ...)
 {
-    patience_end();
+    char text[8192]; /* longer than any path */
     va_list values;
+    patience_end();
     fputs(PROGRAM_NAME ": ", stderr);
     va_start(values, format);
-    vfprintf(stderr, format, values);
+    vsnprintf(text, sizeof text, format, values);
     va_end(values);
+    text_show(stderr, text);
     fputc('\n', stderr);
     return false;
 }

@@ -127,6 +127,13 @@ text_cell text_plain(const char *text)
     return c;
 }
 
+void text_show(FILE *to, const char *text)
+{
+    char shown[4];
+    while (*text != '\0')
+        fwrite(shown, 1, copy_character(shown, &text), to);
+}
+
 /* The last comma or blank in the second half of a text, or its end. */
 static size_t natural_end(const char *text, size_t length)
 {

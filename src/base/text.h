@@ -43,4 +43,7 @@ char *text_printed(const char *format, ...) __attribute__((format(printf, 1, 2))
 
 text_cell text_plain(const char *text); /* only made printable; at most 400 bytes */
 
+/* Writes a text made printable, however long: a file's name may hold anything, line ends too. */
+void text_show(FILE *to, const char *text);
+
 #endif

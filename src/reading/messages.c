@@ -199,10 +199,14 @@ void messages_sort(messages *m)
 
 static void print(const message *g, FILE *to, const char *program)
 {
-    fprintf(to, "%s: %s:", program, g->file);
+    fprintf(to, "%s: ", program);
+    text_show(to, g->file);
+    fputc(':', to);
     if (g->line > 0)
         fprintf(to, "%zu:%zu:", g->line, g->column);
-    fprintf(to, " %s\n", g->text);
+    fputc(' ', to);
+    text_show(to, g->text);
+    fputc('\n', to);
     if (g->echo != NULL)
         fprintf(to, "    %s\n    %*s^\n", g->echo, (int)g->caret, "");
 }

@@ -13,7 +13,8 @@ typedef struct {
     const char *path;
     FILE *from;
     char *names, *line; /* the first line, and the one being read */
-    size_t capacity, number;
+    size_t number;
+    bool endless;
     explore_input *input; /* being described */
 } reading;
 
@@ -22,19 +23,20 @@ static bool complain(const reading *r, const char *what)
     return !memory_was_refused() && program_complain("%s:%zu: %s", text_plain(r->path).text, r->number, what);
 }
 
+/* A line may come from anywhere, and never end. False: there is none; `endless`: it is none of a study. */
 static bool next_line(reading *r)
 {
-    errno = 0;
-    ssize_t length = getline(&r->line, &r->capacity, r->from);
-    if (length <= 0) {
-        if (errno == ENOMEM)
-            memory_refused();
+    const size_t most = 1 << 20;
+    if (r->line == NULL && (r->line = memory_needed(malloc(most))) == NULL)
         return false;
-    }
+    if (r->endless || fgets(r->line, (int)most, r->from) == NULL)
+        return false;
     r->number++;
+    size_t length = strlen(r->line);
+    r->endless = (length == 0 || r->line[length - 1] != '\n') && !feof(r->from);
     while (length > 0 && (r->line[length - 1] == '\n' || r->line[length - 1] == '\r'))
         r->line[--length] = '\0';
-    return true;
+    return !r->endless;
 }
 
 static bool copy(char *to, size_t size, const char *from)
@@ -191,7 +193,6 @@ static bool read_head(reading *r)
         commas += *at == ',';
     r->names = r->line;
     r->line = NULL;
-    r->capacity = 0;
     char *plan = next_line(r) ? last_cell(r->line, commas) : NULL;
     if (plan == NULL)
         return complain(r, "the last cell of the first row must say what study it is: keep the first row first");
@@ -253,6 +254,8 @@ static bool read_rows(reading *r)
     bool more = r->line[0] != ',' || next_line(r); /* a share may be empty */
     for (; more; more = next_line(r)) {
         char *end;
+        if (r->number > explore_rows(s) + 1)
+            return complain(r, "the study has no more rows than stand above");
         errno = 0;
         unsigned long row = strtoul(r->line, &end, 10);
         if (errno != 0 || end == r->line || row >= explore_rows(s))
@@ -260,6 +263,8 @@ static bool read_rows(reading *r)
         if (!read_cells(s, end, explore_row(s, row)))
             return complain(r, "the row is broken, or stands in another file with other results");
     }
+    if (r->endless)
+        return complain(r, "the line is longer than 1 MiB, or no text");
     return !ferror(r->from) || complain(r, "cannot be read to its end");
 }
 

@@ -10,9 +10,10 @@ static void strings_are_escaped(void **state)
     printed p;
     printed_begin(&p);
     json j = json_to(p.to);
-    json_text(&j, NULL, "a \"quote\" \\ \n \x01 \x7f \u00b0F \xff \xed\xa0\x80");
+    json_text(&j, NULL, "a \"quote\" \\ \n \x01 \x7f \u00b0F \xff \xed\xa0\x80 \xc2\x9b \u202e \U000E0041");
     char *got = printed_end(&p);
-    assert_string_equal(got, "\"a \\\"quote\\\" \\\\ \\u000a \\u0001 \\u007f \u00b0F \\ufffd \\ufffd\\ufffd\\ufffd\"");
+    assert_string_equal(got, "\"a \\\"quote\\\" \\\\ \\u000a \\u0001 \\u007f \u00b0F \\ufffd \\ufffd\\ufffd\\ufffd \\u009b "
+                             "\\u202e \\udb40\\udc41\"");
     free(got);
 }
 
