@@ -216,6 +216,35 @@ static void mild_runs_are_made_where_they_could_take_certainty(void **state)
     }
 }
 
+static bool leaves_too_little(const boil_history *h, double freeboard_m)
+{
+    for (size_t i = 0; i < h->quiet_count; i++)
+        if (h->quiet[i].left_hot_m < freeboard_m)
+            return true;
+    return false;
+}
+
+/* Those of slow heat between the two are made where in any run what floats would, hot, leave less than is asked for: in none of them, in
+   the grave ones alone, in all. */
+static void runs_of_slow_heat_are_made_where_anything_floats(void **state)
+{
+    (void)state;
+    const double pours_kg[] = {0.4, 0.44, 0.5};
+    boil_plant p = shallow_plant();
+    boil_run_options o = coarse();
+    for (int i = 0; i < 3; i++) {
+        boil_action actions[2] = {load_of(300, 40), two_gallons_action(330, 60)};
+        actions[1].is.water.mass_kg = pours_kg[i];
+        boil_run_set set = set_of(&p, &o, 600, actions, 2);
+        const double limit_m = p.limits.freeboard_m;
+        assert_int_equal(leaves_too_little(&set.likely, limit_m), i == 2);
+        assert_int_equal(leaves_too_little(&first_of(&set, BOIL_CLOSURES_GRAVE)->history, limit_m), i >= 1);
+        assert_int_equal(count_of(&set, BOIL_CLOSURES_SUDDEN_3), i >= 1);
+        assert_int_equal(count_of(&set, BOIL_CLOSURES_SUDDEN_8), i >= 1);
+        boil_run_set_free(&set);
+    }
+}
+
 /* Water afloat from the start and nothing to do: gone on with all the same; what is due as the run ends is still done. */
 static void what_is_due_at_the_end_is_done(void **state)
 {
@@ -331,6 +360,7 @@ int main(void)
         cmocka_unit_test(a_load_through_water_is_judged_held_back_as_well),
         cmocka_unit_test(what_the_graver_curve_hides_is_looked_at_with_the_own),
         cmocka_unit_test(mild_runs_are_made_where_they_could_take_certainty),
+        cmocka_unit_test(runs_of_slow_heat_are_made_where_anything_floats),
         cmocka_unit_test(what_is_due_at_the_end_is_done),
         cmocka_unit_test(one_run_of_a_set_keeps_its_rows),
         cmocka_unit_test(a_set_of_no_case_is_refused),
