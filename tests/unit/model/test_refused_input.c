@@ -1,12 +1,18 @@
 /* unit/model/test_refused_input.c -- what makes no sense is refused, and what is missing is not asked: each answer of model/boilback.h,
    of nothing and of numbers beyond its ranges, says BOIL_BAD_INPUT or is not a number. Nothing is run for it. */
 #include <gsl/gsl_errno.h>
+#include <stdint.h>
 #include <string.h>
 
 #include "support/close.h"
 
+#include "acts/tap.h"
+#include "acts/wait.h"
+#include "base/array.h"
 #include "base/bisection.h"
 #include "base/root.h"
+#include "case/load.h"
+#include "case/schedule.h"
 #include "support/cases.h"
 
 #define REFUSED(asked) assert_int_equal((asked), BOIL_BAD_INPUT)
@@ -285,6 +291,163 @@ static void statistics(void **state)
     assert_true(isnan(boil_sampling_quantile(value, 1, -0.1)) && isnan(boil_odds_of(2, 1).chance));
 }
 
+/* Each number of what is asked at its ends, set to what lies beyond and put back. */
+typedef struct {
+    double *number, wrong[3];
+} beyond_end;
+
+static void charge_and_reading_have_their_ends(void **state)
+{
+    (void)state;
+    given g = begin();
+    boil_charge_case c = {0, 0.1, 0.5, 330, 293, 293};
+    boil_charge_plan plan;
+    const beyond_end charge[] = {
+        {&c.liquid_fraction, {-1e-9, 0.9, (double)NAN}},  {&c.from_level_m, {-1e-9, HUGE_VAL, (double)NAN}},
+        {&c.from_fraction, {-1e-9, 1, (double)NAN}},      {&c.from_K, {HUGE_VAL, -HUGE_VAL, (double)NAN}},
+        {&c.added_K, {HUGE_VAL, -HUGE_VAL, (double)NAN}}, {&c.liquid_K, {HUGE_VAL, -HUGE_VAL, (double)NAN}}};
+    boil_correct_case r = {413, 0.5, 0.5, false, 0, 293, 293, plate_action(0, 1).is.load};
+    boil_correction a;
+    const beyond_end reading[] = {
+        {&r.reads_K, {HUGE_VAL, -HUGE_VAL, (double)NAN}},  {&r.uncertain_K, {-1e-9, HUGE_VAL, (double)NAN}},
+        {&r.level_m, {0, HUGE_VAL, (double)NAN}},          {&r.liquid_fraction, {-1e-9, 0.9, (double)NAN}},
+        {&r.added_K, {HUGE_VAL, -HUGE_VAL, (double)NAN}},  {&r.liquid_K, {HUGE_VAL, -HUGE_VAL, (double)NAN}},
+        {&r.next_load.mass_kg, {0, HUGE_VAL, (double)NAN}}};
+    for (int k = 0; k < 3; k++) {
+        for (size_t i = 0; i < sizeof charge / sizeof charge[0]; i++) {
+            const double kept = *charge[i].number;
+            *charge[i].number = charge[i].wrong[k];
+            REFUSED(boil_charge_plan_of(&g.plant, &c, &g.options, &plan));
+            *charge[i].number = kept;
+        }
+        for (size_t i = 0; i < sizeof reading / sizeof reading[0]; i++) {
+            const double kept = *reading[i].number;
+            *reading[i].number = reading[i].wrong[k];
+            REFUSED(boil_correct(&g.plant, &r, &g.options, &a));
+            *reading[i].number = kept;
+        }
+    }
+}
+
+static void waits_and_taps_have_their_ends(void **state)
+{
+    (void)state;
+    boil_wait w = {.state = BOIL_WAIT_BOILING};
+    boil_pour p = {.goal = BOIL_GOAL_LEVEL, .goal_value = 0.5};
+    assert_true(boil_wait_is_sound(&w) && boil_tap_is_sound(&p));
+    const double wrong[] = {-1e-9, HUGE_VAL, (double)NAN};
+    double *waits[] = {&w.for_s, &w.delay_s}, *pours[] = {&p.no_later_s, &p.goal_value};
+    for (int k = 0; k < 3; k++)
+        for (int i = 0; i < 2; i++) {
+            const double kept = *waits[i], had = *pours[i];
+            *waits[i] = *pours[i] = wrong[k];
+            assert_false(boil_wait_is_sound(&w) || boil_tap_is_sound(&p));
+            *waits[i] = kept;
+            *pours[i] = had;
+        }
+    p.goal_value = 0;
+    assert_false(boil_tap_is_sound(&p));
+    p.goal = BOIL_GOAL_NONE; /* then it is not asked for */
+    assert_true(boil_tap_is_sound(&p));
+    p.goal = (boil_goal)(BOIL_GOAL_BOILING_POINT + 1);
+    assert_false(boil_tap_is_sound(&p));
+    w.state = (boil_wait_state)(BOIL_WAIT_BACK + 1);
+    assert_false(boil_wait_is_sound(&w));
+}
+
+static void equipment(void **state)
+{
+    (void)state;
+    assert_non_null(boil_tank_problem(NULL));
+    assert_non_null(boil_ambient_problem(NULL));
+    assert_non_null(boil_heater_problem(NULL));
+    assert_non_null(boil_losses_problem(NULL));
+    assert_non_null(boil_water_control_problem(NULL));
+    assert_true(isnan(boil_tank_area(NULL)) && isnan(boil_heater_output(NULL, 1, 400)) && isnan(boil_load_wetted(NULL)));
+    boil_schedule_init(NULL, 1);
+    boil_schedule_sort(NULL);
+    boil_history_free(NULL);
+}
+
+/* Of more items than there are addresses there is no list; the one there was stands. */
+static void a_list_does_not_outgrow_memory(void **state)
+{
+    (void)state;
+    size_t capacity = SIZE_MAX / 2 + 1;
+    char one;
+    assert_null(boil_array_reserve(&one, &capacity, SIZE_MAX / 2 + 1, 1));
+    capacity = 8;
+    assert_null(boil_array_reserve(&one, &capacity, SIZE_MAX / 4, 16));
+    assert_int_equal(capacity, 8);
+}
+
+static boil_outcome no_residuals(void *context, const double value[], double residual[])
+{
+    (void)context;
+    residual[0] = residual[1] = value[0];
+    return BOIL_OK;
+}
+
+static void spreads_have_their_ends(void **state)
+{
+    (void)state;
+    boil_spread s = {.kind = BOIL_SPREAD_TRIANGULAR, .low = 1, .high = 3, .likely = 2, .deviation = 1};
+    const beyond_end ends[] = {
+        {&s.low, {3, -HUGE_VAL, (double)NAN}}, {&s.high, {1, HUGE_VAL, (double)NAN}}, {&s.likely, {0.9, 3.1, (double)NAN}}};
+    for (int k = 0; k < 3; k++)
+        for (size_t i = 0; i < 3; i++) {
+            const double kept = *ends[i].number;
+            *ends[i].number = ends[i].wrong[k];
+            assert_non_null(boil_spread_problem(&s));
+            assert_true(isnan(boil_spread_at(&s, 0.5)));
+            *ends[i].number = kept;
+        }
+    assert_true(isnan(boil_spread_at(&s, -0.01)) && isnan(boil_spread_at(&s, 1.01)) && isnan(boil_spread_at(&s, (double)NAN)));
+    s.kind = BOIL_SPREAD_NORMAL;
+    const double deviations[] = {0, HUGE_VAL, (double)NAN};
+    for (int k = 0; k < 3; k++) {
+        s.deviation = deviations[k];
+        assert_non_null(boil_spread_problem(&s));
+    }
+    s.kind = (boil_spread_kind)9;
+    assert_non_null(boil_spread_problem(&s));
+}
+
+static void fits_have_their_ends(void **state)
+{
+    (void)state;
+    boil_least_squares fit;
+    boil_least_squares_problem p = {.residuals = no_residuals,
+                                    .parameters = 1,
+                                    .count = 2,
+                                    .start = {2},
+                                    .low = {1},
+                                    .high = {3},
+                                    .known = true,
+                                    .mean = {2},
+                                    .deviation = {1},
+                                    .difference = 1e-5};
+    const beyond_end numbers[] = {{&p.start[0], {0.9, 3.1, (double)NAN}},   {&p.low[0], {3, -HUGE_VAL, (double)NAN}},
+                                  {&p.high[0], {1, HUGE_VAL, (double)NAN}}, {&p.mean[0], {HUGE_VAL, -HUGE_VAL, (double)NAN}},
+                                  {&p.deviation[0], {0, -1, (double)NAN}},  {&p.difference, {0.99e-8, 0.11, (double)NAN}}};
+    for (int k = 0; k < 3; k++)
+        for (size_t i = 0; i < sizeof numbers / sizeof numbers[0]; i++) {
+            const double kept = *numbers[i].number;
+            *numbers[i].number = numbers[i].wrong[k];
+            REFUSED(boil_least_squares_run(&p, &fit));
+            *numbers[i].number = kept;
+        }
+    p.count = SIZE_MAX;
+    REFUSED(boil_least_squares_run(&p, &fit));
+    p.count = 1;
+    REFUSED(boil_least_squares_run(&p, &fit));
+    p.count = 20;
+    p.parameters = BOIL_LEAST_SQUARES_PARAMETERS + 1;
+    REFUSED(boil_least_squares_run(&p, &fit));
+    p.parameters = 0;
+    REFUSED(boil_least_squares_run(&p, &fit));
+}
+
 /* Every outcome has a text of its own, and what is none says so; the version is the header's. */
 static void the_library_says_who_it_is(void **state)
 {
@@ -315,6 +478,12 @@ int main(void)
         cmocka_unit_test(a_solution_has_an_activity_and_a_range),
         cmocka_unit_test(searches),
         cmocka_unit_test(statistics),
+        cmocka_unit_test(charge_and_reading_have_their_ends),
+        cmocka_unit_test(waits_and_taps_have_their_ends),
+        cmocka_unit_test(equipment),
+        cmocka_unit_test(a_list_does_not_outgrow_memory),
+        cmocka_unit_test(spreads_have_their_ends),
+        cmocka_unit_test(fits_have_their_ends),
         cmocka_unit_test(the_library_says_who_it_is),
     };
     return cmocka_run_group_tests_name("refused input", tests, NULL, NULL);

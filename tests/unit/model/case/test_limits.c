@@ -96,43 +96,44 @@ static void each_range_of_a_plant_has_its_ends(void **state)
     assert_string_equal(boil_plant_problem(NULL), "there is no plant");
 }
 
+static const range of_equipment[] = {
+    PLANT(ambient.pressure_Pa, 60e3, 110e3,
+          "station pressure must be between 60000 Pa and 110000 Pa (not reduced to sea level)"),
+    PLANT(ambient.temperature_K, 243, 333.15, "room temperature must be between 243 K and 333.15 K"),
+    PLANT(ambient.relative_humidity, 0, 1, "relative humidity must be between 0 and 1"),
+    PLANT(ambient.draught_m_s, 0, 3, "draught must be between 0 m/s and 3 m/s"),
+    PLANT(heat_control.set_point_K, 273.15, 473.15, "set point of the heat must be between 273.15 K and 473.15 K"),
+    PLANT(heat_control.differential_K, 0.1, 50, "differential of the heat's control must be between 0.1 K and 50 K"),
+    PLANT(heat_control.band_K, 0.2, 50, "band of the heat's control must be between 0.2 K and 50 K"),
+    PLANT(heat_control.minimum_fire, 0, 1, "minimum fire must be between 0 and 1"),
+    PLANT(heat_control.sensor_lag_s, 0, 600, "sensor lag of the heat's control must be between 0 s and 600 s"),
+    PLANT(heat_control.relight_s, 0, 600, "time to relight must be between 0 s and 600 s"),
+    PLANT(heat_control.high_limit_K, 273.15, 573.15, "high limit must be between 273.15 K and 573.15 K"),
+    PLANT(heater.efficiency, 0.05, 1, "heater efficiency must be between 0.05 and 1"),
+    PLANT(heater.coil_area_m2, 0.01, 100, "area of the steam coil must be between 0.01 m2 and 100 m2"),
+    PLANT(heater.coil_W_m2K, 60, 1700, "coefficient of the steam coil must be between 60 W/m2K and 1700 W/m2K"),
+    PLANT(heater.steam_K, 373.15, 473.15, "temperature of the steam must be between 373.15 K and 473.15 K"),
+    PLANT(heater.lag_s, 0, 3600, "heater lag must be between 0 s and 3600 s"),
+    PLANT(heater.dial, 0, 1, "heater dial must be between 0 and 1"),
+    PLANT(tank.length_m, 0.1, 20, "length of the tank must be between 0.1 m and 20 m"),
+    PLANT(tank.width_m, 0.1, 20, "width of the tank must be between 0.1 m and 20 m"),
+    PLANT(tank.depth_m, 0.1, 5, "depth of the tank must be between 0.1 m and 5 m"),
+    PLANT(tank.wall_thickness_m, 0, 0.05, "wall thickness must be between 0 m and 0.05 m"),
+    PLANT(tank.insulation_m, 0, 0.5, "insulation must be between 0 m and 0.5 m"),
+    PLANT(control.set_point_K, 373.15, 473.15, "set point of the water control must be between 373.15 K and 473.15 K"),
+    PLANT(control.differential_K, 0.1, 20, "differential of the water control must be between 0.1 K and 20 K"),
+    PLANT(control.band_K, 0.2, 20, "band of the water control must be between 0.2 K and 20 K"),
+    PLANT(control.period_s, 10, 3600, "period of the water control must be between 10 s and 3600 s"),
+    PLANT(control.water_K, 273.15, 373.15, "temperature of the water must be between 273.15 K and 373.15 K"),
+    PLANT(control.dead_time_s, 0, 600, "dead time of the water control must be between 0 s and 600 s"),
+    PLANT(control.sensor_lag_s, 0, 600, "sensor lag of the water control must be between 0 s and 600 s"),
+    PLANT(control.low_level_m, 0, 5, "low level of the water control must be between 0 m and 5 m"),
+};
+
 /* Of steam, with a valve and a thermostat, so that all of it counts. */
 static void each_range_of_the_equipment_has_its_ends(void **state)
 {
     (void)state;
-    static const range all[] = {
-        PLANT(ambient.pressure_Pa, 60e3, 110e3,
-              "station pressure must be between 60000 Pa and 110000 Pa (not reduced to sea level)"),
-        PLANT(ambient.temperature_K, 243, 333.15, "room temperature must be between 243 K and 333.15 K"),
-        PLANT(ambient.relative_humidity, 0, 1, "relative humidity must be between 0 and 1"),
-        PLANT(ambient.draught_m_s, 0, 3, "draught must be between 0 m/s and 3 m/s"),
-        PLANT(heat_control.set_point_K, 273.15, 473.15, "set point of the heat must be between 273.15 K and 473.15 K"),
-        PLANT(heat_control.differential_K, 0.1, 50, "differential of the heat's control must be between 0.1 K and 50 K"),
-        PLANT(heat_control.band_K, 0.2, 50, "band of the heat's control must be between 0.2 K and 50 K"),
-        PLANT(heat_control.minimum_fire, 0, 1, "minimum fire must be between 0 and 1"),
-        PLANT(heat_control.sensor_lag_s, 0, 600, "sensor lag of the heat's control must be between 0 s and 600 s"),
-        PLANT(heat_control.relight_s, 0, 600, "time to relight must be between 0 s and 600 s"),
-        PLANT(heat_control.high_limit_K, 273.15, 573.15, "high limit must be between 273.15 K and 573.15 K"),
-        PLANT(heater.efficiency, 0.05, 1, "heater efficiency must be between 0.05 and 1"),
-        PLANT(heater.coil_area_m2, 0.01, 100, "area of the steam coil must be between 0.01 m2 and 100 m2"),
-        PLANT(heater.coil_W_m2K, 60, 1700, "coefficient of the steam coil must be between 60 W/m2K and 1700 W/m2K"),
-        PLANT(heater.steam_K, 373.15, 473.15, "temperature of the steam must be between 373.15 K and 473.15 K"),
-        PLANT(heater.lag_s, 0, 3600, "heater lag must be between 0 s and 3600 s"),
-        PLANT(heater.dial, 0, 1, "heater dial must be between 0 and 1"),
-        PLANT(tank.length_m, 0.1, 20, "length of the tank must be between 0.1 m and 20 m"),
-        PLANT(tank.width_m, 0.1, 20, "width of the tank must be between 0.1 m and 20 m"),
-        PLANT(tank.depth_m, 0.1, 5, "depth of the tank must be between 0.1 m and 5 m"),
-        PLANT(tank.wall_thickness_m, 0, 0.05, "wall thickness must be between 0 m and 0.05 m"),
-        PLANT(tank.insulation_m, 0, 0.5, "insulation must be between 0 m and 0.5 m"),
-        PLANT(control.set_point_K, 373.15, 473.15, "set point of the water control must be between 373.15 K and 473.15 K"),
-        PLANT(control.differential_K, 0.1, 20, "differential of the water control must be between 0.1 K and 20 K"),
-        PLANT(control.band_K, 0.2, 20, "band of the water control must be between 0.2 K and 20 K"),
-        PLANT(control.period_s, 10, 3600, "period of the water control must be between 10 s and 3600 s"),
-        PLANT(control.water_K, 273.15, 373.15, "temperature of the water must be between 273.15 K and 373.15 K"),
-        PLANT(control.dead_time_s, 0, 600, "dead time of the water control must be between 0 s and 600 s"),
-        PLANT(control.sensor_lag_s, 0, 600, "sensor lag of the water control must be between 0 s and 600 s"),
-        PLANT(control.low_level_m, 0, 5, "low level of the water control must be between 0 m and 5 m"),
-    };
     boil_plant p = open_plant(34e3);
     p.heater = boil_heater_default(BOIL_HEAT_STEAM);
     p.tank.length_m = p.tank.width_m = 5; /* room for the largest coil */
@@ -144,8 +145,8 @@ static void each_range_of_the_equipment_has_its_ends(void **state)
     p.heat_control.mode = BOIL_HEAT_CONTROL_THERMOSTAT;
     p.heat_control.set_point_K = 413;
     p.tank.level_m = 0.02;
-    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
-        asks_range(&p, sizeof p, of_plant, &all[i]);
+    for (size_t i = 0; i < sizeof of_equipment / sizeof of_equipment[0]; i++)
+        asks_range(&p, sizeof p, of_plant, &of_equipment[i]);
 }
 
 static void each_range_of_a_law_has_its_ends(void **state)

@@ -57,40 +57,41 @@ static void a_cause_is_named_where_it_is_found(void **state)
     assert_string_equal(found.list[0].because, "tank-tall");
 }
 
+static const struct {
+    boil_found_kind kind, graver;
+    const char *says; /* NULL: its own advice stands */
+} forbidden[] = {{BOIL_FOUND_TOO_HOT, BOIL_FOUND_NEARLY_DRY, "No water on it"},
+                 {BOIL_FOUND_WATER_SHORT, BOIL_FOUND_NEARLY_DRY, "No water on it"},
+                 {BOIL_FOUND_VALVE_SHORT, BOIL_FOUND_NEARLY_DRY, "No water on it"},
+                 {BOIL_FOUND_HEATER_BARE, BOIL_FOUND_NEARLY_DRY, "No water on it"},
+                 {BOIL_FOUND_FLOOR_BARE, BOIL_FOUND_NEARLY_DRY, "No water on it"},
+                 {BOIL_FOUND_PARTS_BARE, BOIL_FOUND_NEARLY_DRY, "No water on it"},
+                 {BOIL_FOUND_SALT_MUCH, BOIL_FOUND_NEARLY_DRY, "No water on it"},
+                 {BOIL_FOUND_TOO_COOL, BOIL_FOUND_NEARLY_DRY, NULL},
+                 {BOIL_FOUND_NEVER_BOILS, BOIL_FOUND_FLOOR_HOT, "No more heat"},
+                 {BOIL_FOUND_NEVER_BOILS, BOIL_FOUND_SALT_BED, "No more heat"},
+                 {BOIL_FOUND_NEVER_BOILS, BOIL_FOUND_RESTART, "No more heat"},
+                 {BOIL_FOUND_NEVER_BOILS, BOIL_FOUND_CRUST, "No more heat"},
+                 {BOIL_FOUND_NEVER_RETURNS, BOIL_FOUND_FLOOR_HOT, "No more heat"},
+                 {BOIL_FOUND_NEVER_RETURNS, BOIL_FOUND_SALT_BED, "No more heat"},
+                 {BOIL_FOUND_NEVER_RETURNS, BOIL_FOUND_RESTART, "No more heat"},
+                 {BOIL_FOUND_NEVER_RETURNS, BOIL_FOUND_CRUST, "No more heat"},
+                 {BOIL_FOUND_BOIL_LOST, BOIL_FOUND_FLOOR_HOT, "No more heat"},
+                 {BOIL_FOUND_BOIL_LOST, BOIL_FOUND_SALT_BED, "No more heat"},
+                 {BOIL_FOUND_BOIL_LOST, BOIL_FOUND_RESTART, "No more heat"},
+                 {BOIL_FOUND_BOIL_LOST, BOIL_FOUND_CRUST, "No more heat"},
+                 {BOIL_FOUND_NEVER_BOILS, BOIL_FOUND_NEARLY_DRY, NULL},
+                 {BOIL_FOUND_LAYER, BOIL_FOUND_OVERFLOW, "stand back"}};
+
 /* No water on what is nearly dry, no heat under salt, no fire under what would go over the rim: likely or possible. */
 static void advice_gives_way_to_what_forbids_it(void **state)
 {
     (void)state;
-    const struct {
-        boil_found_kind kind, graver;
-        const char *says; /* NULL: its own advice stands */
-    } all[] = {{BOIL_FOUND_TOO_HOT, BOIL_FOUND_NEARLY_DRY, "No water on it"},
-               {BOIL_FOUND_WATER_SHORT, BOIL_FOUND_NEARLY_DRY, "No water on it"},
-               {BOIL_FOUND_VALVE_SHORT, BOIL_FOUND_NEARLY_DRY, "No water on it"},
-               {BOIL_FOUND_HEATER_BARE, BOIL_FOUND_NEARLY_DRY, "No water on it"},
-               {BOIL_FOUND_FLOOR_BARE, BOIL_FOUND_NEARLY_DRY, "No water on it"},
-               {BOIL_FOUND_PARTS_BARE, BOIL_FOUND_NEARLY_DRY, "No water on it"},
-               {BOIL_FOUND_SALT_MUCH, BOIL_FOUND_NEARLY_DRY, "No water on it"},
-               {BOIL_FOUND_TOO_COOL, BOIL_FOUND_NEARLY_DRY, NULL},
-               {BOIL_FOUND_NEVER_BOILS, BOIL_FOUND_FLOOR_HOT, "No more heat"},
-               {BOIL_FOUND_NEVER_BOILS, BOIL_FOUND_SALT_BED, "No more heat"},
-               {BOIL_FOUND_NEVER_BOILS, BOIL_FOUND_RESTART, "No more heat"},
-               {BOIL_FOUND_NEVER_BOILS, BOIL_FOUND_CRUST, "No more heat"},
-               {BOIL_FOUND_NEVER_RETURNS, BOIL_FOUND_FLOOR_HOT, "No more heat"},
-               {BOIL_FOUND_NEVER_RETURNS, BOIL_FOUND_SALT_BED, "No more heat"},
-               {BOIL_FOUND_NEVER_RETURNS, BOIL_FOUND_RESTART, "No more heat"},
-               {BOIL_FOUND_NEVER_RETURNS, BOIL_FOUND_CRUST, "No more heat"},
-               {BOIL_FOUND_BOIL_LOST, BOIL_FOUND_FLOOR_HOT, "No more heat"},
-               {BOIL_FOUND_BOIL_LOST, BOIL_FOUND_SALT_BED, "No more heat"},
-               {BOIL_FOUND_BOIL_LOST, BOIL_FOUND_RESTART, "No more heat"},
-               {BOIL_FOUND_BOIL_LOST, BOIL_FOUND_CRUST, "No more heat"},
-               {BOIL_FOUND_NEVER_BOILS, BOIL_FOUND_NEARLY_DRY, NULL},
-               {BOIL_FOUND_LAYER, BOIL_FOUND_OVERFLOW, "stand back"}};
-    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
+    for (size_t i = 0; i < sizeof forbidden / sizeof forbidden[0]; i++)
         for (int way = 0; way < 3; way++) { /* both found; the graver one possible; both possible */
-            told one = OF_KINDS(BOIL_FOUND_TUBES, all[i].kind, BOIL_FOUND_FLOOR_HOT),
-                 other = OF_KINDS(all[i].graver, BOIL_FOUND_FLOOR_HOT);
-            told both = OF_KINDS(BOIL_FOUND_TUBES, all[i].kind, all[i].graver, BOIL_FOUND_FLOOR_HOT),
+            told one = OF_KINDS(BOIL_FOUND_TUBES, forbidden[i].kind, BOIL_FOUND_FLOOR_HOT),
+                 other = OF_KINDS(forbidden[i].graver, BOIL_FOUND_FLOOR_HOT);
+            told both = OF_KINDS(BOIL_FOUND_TUBES, forbidden[i].kind, forbidden[i].graver, BOIL_FOUND_FLOOR_HOT),
                  none = OF_KINDS(BOIL_FOUND_TALL, BOIL_FOUND_FLOOR_HOT);
             told *found = way == 0 ? &both : way == 1 ? &one : &none, *possible = way == 0 ? NULL : way == 1 ? &other : &both;
             found->all.list = found->list;
@@ -98,9 +99,9 @@ static void advice_gives_way_to_what_forbids_it(void **state)
                 possible->all.list = possible->list;
             boil_finding_advice(&found->all, possible != NULL ? &possible->all : NULL);
             const boil_finding *f = way == 1 ? &one.list[1] : &both.list[1];
-            const char *own = boil_finding_row_at(all[i].kind)->advice;
-            assert_non_null(strstr(f->advice, all[i].says != NULL ? all[i].says : own));
-            assert_int_equal(isnan(f->needed_kg), all[i].says != NULL);
+            const char *own = boil_finding_row_at(forbidden[i].kind)->advice;
+            assert_non_null(strstr(f->advice, forbidden[i].says != NULL ? forbidden[i].says : own));
+            assert_int_equal(isnan(f->needed_kg), forbidden[i].says != NULL);
             assert_true(f->limit == 5);
         }
 }
