@@ -63,8 +63,8 @@ unsigned long text_unseen(const char *at, size_t length)
     } ranges[] = {{0xAD, 0xAD},     {0x34F, 0x34F},   {0x61C, 0x61C},   {0x115F, 0x1160},   {0x17B4, 0x17B5},
                   {0x180B, 0x180F}, {0x200B, 0x200F}, {0x2028, 0x202E}, {0x2060, 0x206F},   {0x3164, 0x3164},
                   {0xFEFF, 0xFEFF}, {0xFFA0, 0xFFA0}, {0xFFF0, 0xFFFB}, {0x1D173, 0x1D17A}, {0xE0000, 0xE0FFF}};
-    unsigned long code = code_point(at, length);
-    for (size_t i = 0; i < sizeof ranges / sizeof ranges[0]; i++)
+    unsigned long code = length > 1 ? code_point(at, length) : 0; /* all of them are longer */
+    for (size_t i = 0; code > 0 && i < sizeof ranges / sizeof ranges[0]; i++)
         if (code >= ranges[i].first && code <= ranges[i].last)
             return code;
     return 0;

@@ -197,7 +197,8 @@ static bool begins(const char *at, const char *end, const char *with)
 /* One step of the comparison: how far the text and the spelling advance; false when they differ. */
 static bool step(const char **at, const char *end, const char **spelling)
 {
-    for (size_t i = 0; i < sizeof signs / sizeof signs[0]; i++)
+    bool is_sign = *at < end && ((unsigned char)**at & 0x80) != 0;
+    for (size_t i = 0; i < sizeof signs / sizeof signs[0] && is_sign; i++)
         if (begins(*at, end, signs[i].sign)) {
             size_t reads = strlen(signs[i].reads);
             if (strncmp(*spelling, signs[i].reads, reads) != 0)
@@ -220,9 +221,17 @@ static bool unit_ends(const char *at, const char *end)
     return at == end || words_blank(at, end) > 0 || strchr(",|+", *at) != NULL;
 }
 
+/* Anything but a sign begins as its spelling does. */
+static bool may_begin(const char *spelling, const char *text, const char *end)
+{
+    return text < end && (*text == *spelling || ((unsigned char)*text & 0x80) != 0);
+}
+
 static size_t spelling_length(const char *spelling, const char *text, const char *end)
 {
     const char *at = text;
+    if (!may_begin(spelling, text, end))
+        return 0;
     while (*spelling != '\0')
         if (!step(&at, end, &spelling))
             return 0;
@@ -256,8 +265,13 @@ const unit *unit_scan(unsigned dimensions, const char *text, size_t length, size
     return best;
 }
 
+/* A spelling of our own is mostly one of the table's, letter by letter. */
 static const unit *spelt(unit_dimension d, const char *spelling)
 {
+    for (size_t i = 0; i < UNITS; i++)
+        for (size_t k = 0; table[i].dimension == d && k < UNIT_SPELLINGS && table[i].spellings[k] != NULL; k++)
+            if (strcmp(table[i].spellings[k], spelling) == 0)
+                return &table[i];
     size_t used, length = strlen(spelling);
     const unit *u = unit_scan(UNIT_OF(d), spelling, length, &used);
     return used == length ? u : NULL;

@@ -92,9 +92,17 @@ bool habit_listed(size_t index, const char **typed, const char **read, unsigned 
     return true;
 }
 
+/* Whether in small letters or large; some signs count as alike, too, and are told apart by the whole. */
+static bool begins_alike(char a, char b)
+{
+    return (((unsigned char)a ^ (unsigned char)b) & ~0x20u) == 0;
+}
+
 bool habit_replace(reword *w, size_t at, unsigned place)
 {
     for (size_t i = 0; i < sizeof table / sizeof table[0]; i++) {
+        if (!begins_alike(w->text[at], table[i].typed[0]))
+            continue;
         size_t taken = (table[i].where & place) != 0 ? reword_taken(w, at, table[i].typed) : 0;
         if (taken == 0 || (table[i].before == NUMBER && !reword_number_at(w, at + taken)))
             continue;

@@ -95,9 +95,9 @@ bool moment_read(const moment_frame *f, cursor *c, const char *what, quantity *q
 
 bool moment_within(const moment_frame *f, const cursor *c, const char *at, double s)
 {
-    moment_text wall = wall_text(f, s), end = moment_words(f, f->end_s), meant = clock_text(s - f->start_s);
     if (s <= f->end_s)
         return true;
+    moment_text wall = wall_text(f, s), end = moment_words(f, f->end_s), meant = clock_text(s - f->start_s);
     if (f->count == MOMENTS_BY_CLOCK || !f->start_said)
         return cursor_error(c, at, "%s is after the end, %s. For a longer shift: duration = %.0f h", moment_words(f, s).text,
                             end.text, ceil(s / 3600));
