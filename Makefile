@@ -60,7 +60,7 @@ SHARED_LIBRARY := $(BUILD)/$(SHARED)
 WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
 WRITE     := $(BUILD)/src/manual/write
 
-.PHONY: all demo check test validate sanitize bench install uninstall stage dist clean tools test-tools packaged layering golden terminal faults fuzz random random-sizes honest-fit mutate coverage browser
+.PHONY: all demo check test validate sanitize bench bench-peer install uninstall stage dist clean tools test-tools packaged layering golden terminal faults fuzz random random-sizes honest-fit mutate coverage browser
 
 # Two cores are the least we plan for; a -j of the caller's own is left alone.
 JOBS = $(if $(filter -j% --jobserver%,$(MAKEFLAGS)),,-j2)
@@ -209,6 +209,23 @@ $(BUILD)/tests/bench/bench: private LDFLAGS += -Wl,--wrap=malloc,--wrap=calloc,-
 $(BUILD)/tests/bench/bench: $(BENCH_OBJ) $(PARTS_OBJ) $(LIBRARY)
 	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $^ $(LDLIBS) -o $@
 
+# The same runs by the library's steps and by an integrator of the distribution, if it has its development files (libsundials-dev):
+# work and precision, to $(BUILD)/peer.csv, drawn if gnuplot is there.
+PEER     := $(BUILD)/tests/peer/march.o $(BUILD)/tests/peer/trace.o
+PEERLIBS := -lsundials_cvode -lsundials_nvecserial -lsundials_sunmatrixdense -lsundials_sunlinsoldense
+bench-peer: tools
+	@if echo '#include <cvode/cvode.h>' | $(CC) $(CFLAGS) -E - >/dev/null 2>&1; then \
+		$(MAKE) --no-print-directory $(BUILD)/tests/peer/ours $(BUILD)/tests/peer/peer && \
+		tests/peer/peer.sh $(BUILD)/tests/peer/ours $(BUILD)/tests/peer/peer $(BUILD)/peer.csv && \
+		{ ! command -v gnuplot >/dev/null || gnuplot -c plots/peer.gp $(BUILD)/peer.csv $(BUILD)/peer.svg; }; \
+	else echo "bench-peer: no cvode/cvode.h, so there is nothing to compare with"; fi
+
+$(BUILD)/tests/peer/ours: $(BUILD)/tests/peer/trace.o $(PARTS_OBJ) $(LIBRARY)
+	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $^ $(LDLIBS) -o $@
+
+$(BUILD)/tests/peer/peer: $(PEER) $(PARTS_OBJ) $(LIBRARY)
+	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $^ $(PEERLIBS) $(LDLIBS) -o $@
+
 # Nearly all of a run's time is spent in the model. With the flags of whoever sets his own.
 ifeq ($(origin CFLAGS),file)
 $(MODEL_OBJ): CFLAGS := -O3 -g
@@ -241,5 +258,5 @@ clean:
 # Objects of tests are kept between builds.
 .SECONDARY:
 
--include $(MODEL_OBJ:.o=.d) $(VALIDATE_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d) $(RANDOM_OBJ:.o=.d) $(BENCH_OBJ:.o=.d) \
+-include $(MODEL_OBJ:.o=.d) $(VALIDATE_OBJ:.o=.d) $(PROG_OBJ:.o=.d) $(WRITE_OBJ:.o=.d) $(TEST_SRC:tests/%.c=$(BUILD)/tests/%.d) $(RANDOM_OBJ:.o=.d) $(BENCH_OBJ:.o=.d) $(wildcard $(BUILD)/tests/peer/*.d) \
          $(FUZZERS:%=$(BUILD)/tests/fuzz/%.d)
