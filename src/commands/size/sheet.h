@@ -24,7 +24,7 @@ typedef struct {
     double water_K;                       /* of what is made up */
     double makeup_kg_s[SHEET_HEATS];      /* lid off */
     double vapour_kg_s;                   /* boiled and evaporated with the design heat */
-    double rim_m;                         /* least, that leaves the freeboard wanted with the design heat */
+    double rim_m;                         /* least, that leaves the freeboard wanted with the design heat, by all laws */
     double bed_K;                         /* most that a bed of salt lay hotter than the bath; NaN: none */
     double drag_out_kg_s, drag_out_salts_kg_s, steel_W; /* mean over the schedule; NaN: no loads in it */
     sheet_idle idle[2];                                 /* lid off, on */

@@ -171,6 +171,7 @@ static void valve(sheet *s, const char *what, double flow_m3_s)
     double gauge = s->facts.scenario->design.water_gauge_Pa;
     bool assumed = !sheet_given(s, "design", "water pressure");
     sheet_row *r = sheet_add(s, SHEET_FLOW, SHEET_FORMULA, "%s", what);
+    r->assumed = true;
     sheet_put(r, flow_m3_s);
     r = sheet_add(s, SHEET_NUMBER, SHEET_FORMULA, " its Cv at %.0f psi", gauge / BOIL_PSI);
     r->assumed = assumed;

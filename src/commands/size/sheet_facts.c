@@ -184,6 +184,23 @@ static void carried(sheet_facts *f, const boil_history *h)
     f->drag_out_salts_kg_s = h->summary.drag_out_salts_kg / s->duration_s;
 }
 
+/* Held as for its size, by the laws that swell it most. */
+static int rim(sheet_facts *f)
+{
+    const size_case *c = f->size->size;
+    boil_schedule held;
+    boil_holding at;
+    int result = boil_holding_schedule(&f->plant, &c->schedule, &held);
+    if (result != BOIL_OK)
+        return result;
+    const boil_holding_case of = {&f->plant, &held, c->run, c->limit_s, false};
+    result = boil_holding_by_all(&of, f->design_W, &at);
+    boil_schedule_free(&held);
+    if (result == BOIL_OK)
+        f->rim_m = f->plant.tank.depth_m - at.freeboard_min_m + f->plant.limits.freeboard_m;
+    return result;
+}
+
 /* The case itself with the design heat. */
 static int worked(sheet_facts *f)
 {
@@ -195,7 +212,6 @@ static int worked(sheet_facts *f)
     if (result != BOIL_OK)
         return result;
     if (h.end == BOIL_RUN_DONE) {
-        f->rim_m = sized.tank.depth_m - h.summary.freeboard_min_m.value + sized.limits.freeboard_m;
         f->bed_K = h.summary.bed_superheat_max_K.value;
         carried(f, &h);
     }
@@ -222,5 +238,7 @@ int sheet_facts_of(const size_answer *a, sheet_facts *f)
         result = made_up(f);
     for (int lid = 0; lid < 2 && result == BOIL_OK; lid++)
         result = rest(f, lid == 1, &f->idle[lid]);
+    if (result == BOIL_OK)
+        result = rim(f);
     return result == BOIL_OK ? worked(f) : result;
 }

@@ -138,15 +138,39 @@ static void rating(sheet *s, double fuel)
     }
 }
 
+static void element(sheet *s)
+{
+    const sheet_facts *f = &s->facts;
+    double density = f->scenario->design.element_W_m2;
+    if (density > BOIL_ELEMENT_MOST * 1.001) {
+        sheet_missing(s, "electric", "refused, over 25 W/in2 in caustic: a lower watt density");
+        return;
+    }
+    sheet_row *r = sheet_add(s, SHEET_AREA, SHEET_FORMULA, "electric, face at %.3g W/in2", density / BOIL_WATT_A_SQUARE_INCH);
+    r->assumed = !sheet_given(s, "design", "watt density");
+    sheet_put(r, boil_element_area(f->design_W, density));
+    if (density > BOIL_ELEMENT_STEEL_MOST * 1.001)
+        sheet_say(s, SHEET_WARNING, "over 22 W/in2, the most for a steel sheath in alkali");
+}
+
+static void current(sheet *s)
+{
+    const sheet_facts *f = &s->facts;
+    double efficiency = f->plant.heater.efficiency;
+    s->group = "ELECTRICITY";
+    sheet_row *r = sheet_add(s, SHEET_HEAT, SHEET_YOURS, "power at %.4g %%", 100 * efficiency);
+    r->assumed = !sheet_given(s, "heat", "efficiency");
+    sheet_put(r, f->design_W / efficiency);
+    element(s);
+    sheet_say(s, SHEET_REMARK, "An element that comes out of the bath burns out: a low-level cut-off above its top.");
+}
+
 void sheet_burner(sheet *s)
 {
     const sheet_facts *f = &s->facts;
     const scenario_design *d = &f->scenario->design;
-    if (f->plant.heater.source == BOIL_HEAT_ELECTRIC) {
-        s->group = "ELECTRICITY";
-        sheet_put(sheet_add(s, SHEET_HEAT, SHEET_YOURS, "current at %.4g %%", 100 * f->plant.heater.efficiency),
-                  f->design_W / f->plant.heater.efficiency);
-    }
+    if (f->plant.heater.source == BOIL_HEAT_ELECTRIC)
+        current(s);
     if (f->plant.heater.source != BOIL_HEAT_GAS)
         return;
     s->group = "BURNER, gas";
@@ -271,21 +295,6 @@ static void tube(sheet *s)
         sheet_say(s, SHEET_NOTICE, "the tube's table is for 300 to 2000 kBtu/h and water: this extrapolates");
 }
 
-static void element(sheet *s)
-{
-    const sheet_facts *f = &s->facts;
-    double density = f->scenario->design.element_W_m2;
-    if (density > BOIL_ELEMENT_MOST * 1.001) {
-        sheet_missing(s, "electric", "refused, over 25 W/in2 in caustic: a lower watt density");
-        return;
-    }
-    sheet_row *r = sheet_add(s, SHEET_AREA, SHEET_FORMULA, "electric, face at %.3g W/in2", density / BOIL_WATT_A_SQUARE_INCH);
-    r->assumed = !sheet_given(s, "design", "watt density");
-    sheet_put(r, boil_element_area(f->design_W, density));
-    if (density > BOIL_ELEMENT_STEEL_MOST * 1.001)
-        sheet_say(s, SHEET_WARNING, "over 22 W/in2, the most for a steel sheath in alkali");
-}
-
 static void coil(sheet *s, double steam_K, const char *steam)
 {
     const sheet_facts *f = &s->facts;
@@ -314,7 +323,8 @@ void sheet_heaters(sheet *s)
     double room = f->plant.ambient.pressure_Pa;
     s->group = "OTHER HEATERS for the design heat";
     tube(s);
-    element(s);
+    if (f->plant.heater.source != BOIL_HEAT_ELECTRIC)
+        element(s);
     for (size_t i = 0; i < 2; i++) {
         char words[32];
         snprintf(words, sizeof words, "%.0f psig", gauges[i]);

@@ -63,6 +63,7 @@ void sheet_standby(sheet *s)
     for (int lid = 1; lid >= 0; lid--) {
         sheet_row *r =
             sheet_add(s, SHEET_TEMPERATURE, SHEET_RUN, "%.20s off, %s: then at", format_duration(idle_s).text, lids[lid]);
+        r->assumed = !sheet_given(s, "design", "idle");
         sheet_put(r, f->idle[lid].end_K);
         sheet_put(sheet_add(s, SHEET_HOUR, SHEET_RUN, " back at the boil after, design heat"), f->idle[lid].reheat_s);
         r = sheet_add(s, SHEET_ENERGY, SHEET_RUN, " hold at the boil / reheat");
@@ -143,7 +144,7 @@ void sheet_tank(sheet *s)
     r->doubted = !(f->rim_m <= t->depth_m);
     if (r->doubted)
         sheet_say(s, SHEET_WARNING, "with the design heat this tank does not keep the freeboard that is wanted");
-    r = sheet_add(s, SHEET_MASS, SHEET_FORMULA, "bath at level / brimful, for supports");
+    r = sheet_add(s, SHEET_MASS, SHEET_FORMULA, "bath at level / brimful, no steel");
     sheet_put(r, f->density_kg_m3 * area * t->level_m);
     sheet_put(r, f->density_kg_m3 * area * t->depth_m);
     sheet_put(sheet_add(s, SHEET_VOLUME, SHEET_FORMULA, "second containment, brimful"), area * t->depth_m);
@@ -166,7 +167,8 @@ static double money(sheet *s, const char *name, double cost)
 {
     if (isnan(cost))
         return 0;
-    sheet_put(sheet_add(s, SHEET_NUMBER, SHEET_YOURS, " %s, cost", name), cost);
+    const char *currency = s->facts.scenario->prices.currency;
+    sheet_put(sheet_add(s, SHEET_NUMBER, SHEET_YOURS, " %s, %.8s", name, currency != NULL ? currency : "cost"), cost);
     return cost;
 }
 
@@ -174,7 +176,10 @@ static double fuel_year(sheet *s, double hours_s)
 {
     const sheet_facts *f = &s->facts;
     double share = sheet_fuel_share(s), full = f->design_W / share * hours_s;
-    sheet_row *r = sheet_add(s, SHEET_YEAR, SHEET_FORMULA, "fuel, full dial / just enough");
+    sheet_row *r = sheet_add(s, SHEET_YEAR, SHEET_FORMULA, "%s, full dial / just enough",
+                             f->plant.heater.source == BOIL_HEAT_GAS        ? "fuel"
+                             : f->plant.heater.source == BOIL_HEAT_ELECTRIC ? "current"
+                                                                            : "steam's heat");
     sheet_put(r, full);
     if (!isnan(f->steel_W))
         sheet_put(r, fmin(full, (fmax(f->calm_W[0], f->hold_W[0]) + f->steel_W) / share * hours_s));
@@ -214,7 +219,8 @@ static double air_year(sheet *s, double hours)
     double heat = boil_room_air_year(air, f->plant.ambient.pressure_Pa, hours / 50, days / 1.8);
     sheet_row *r = sheet_add(s, SHEET_YEAR, SHEET_UNREAD, "heat for make-up air, 50 weeks");
     sheet_put(r, heat);
-    return money(s, "make-up air at 80 %", heat / 0.8 * fuel_price(s));
+    bool burnt = f->plant.heater.source == BOIL_HEAT_GAS;
+    return money(s, burnt ? "make-up air at 80 %" : "make-up air", heat / (burnt ? 0.8 : 1) * fuel_price(s));
 }
 
 /* By volume or by mass, as its price is stated. */
@@ -255,7 +261,7 @@ void sheet_year(sheet *s)
         sum += salts_year(s, hours_s);
     sum += air_year(s, hours);
     if (sum > 0)
-        sheet_put(sheet_add(s, SHEET_NUMBER, SHEET_YOURS, "all that has a price, cost"), sum);
+        sheet_put(sheet_add(s, SHEET_NUMBER, SHEET_YOURS, "all that has a price, at full dial"), sum);
     else
         sheet_missing(s, "cost", "give [prices]");
     dump(s);

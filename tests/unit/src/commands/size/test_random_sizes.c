@@ -9,6 +9,7 @@
 
 #include "analysis/heater_size.h"
 #include "commands/size/answer.h"
+#include "commands/size/sheet.h"
 #include "random/stream.h"
 #include "support/shop.h"
 
@@ -167,6 +168,30 @@ static void table_agrees(const shop *s, size_t number)
     size_case_free(&one);
 }
 
+/* A tank as deep as the sheet says leaves the freeboard with the design heat, one an inch lower does not. */
+static void sheet_agrees(const shop *s, size_t number)
+{
+    scenario scene = {.plant = s->plant, .schedule = s->schedule};
+    scene.design.margin = 0.15;
+    scene.design.idle_s = 3600;
+    scene.design.water_K = (double)NAN;
+    size_case all;
+    size_answer a;
+    sheet_facts f;
+    assert_int_equal(size_case_of(&scene, s->limit_s, NULL, &all), BOIL_OK);
+    assert_int_equal(size_answer_of(&all, &a), BOIL_OK);
+    assert_int_equal(sheet_facts_of(&a, &f), BOIL_OK);
+    expect(fabs(f.design_W / (1.15 * a.heats.heat_W) - 1) < 1e-9, number, "the design heat is not the need and its margin",
+           f.design_W);
+    shop deep = *s, low = *s;
+    deep.plant.tank.depth_m = f.rim_m + 1e-6;
+    low.plant.tank.depth_m = f.rim_m - 0.0254;
+    expect(runs_well(&deep, &s->schedule, f.design_W, false), number, "the sheet's rim does not leave the freeboard", f.rim_m);
+    expect(!runs_well(&low, &s->schedule, f.design_W, false), number, "an inch less rim leaves the freeboard", f.rim_m);
+    boil_heater_window_free(&a.heats);
+    size_case_free(&all);
+}
+
 static void opening_agrees(const shop *s, size_t number, const boil_heater_window *w)
 {
     boil_run_options o = boil_run_options_default();
@@ -203,6 +228,8 @@ static void one_shop(size_t number)
         expect(!runs_well(&s, &s.schedule, 0.98 * w.heat_W, false), number, "2 % less heat holds", w.heat_W);
         heaviest_agrees(&s, number, w.heat_W);
         interval_agrees(&s, number, w.heat_W);
+        if (number % 4 == 3)
+            sheet_agrees(&s, number);
     }
     if (number % 4 == 1)
         table_agrees(&s, number);
