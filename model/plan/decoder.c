@@ -50,10 +50,12 @@ static void stay_of(const boil_plan_case *c, const size_t parts[], boil_plan_dip
     for (size_t i = 0; i < d->count; i++) {
         const boil_plan_part *p = &c->parts[parts[i]];
         const boil_plan_job *j = boil_plan_job_of(c, parts[i]);
-        double hot_s = p->hot_s + later_hot(c, d, p) + known.more_s;
+        double hot_s = p->hot_s + later_hot(c, d, p);
         d->stay_least_s = fmax(d->stay_least_s, hot_s + j->least_s);
         d->stay_most_s = fmin(d->stay_most_s, hot_s + j->most_s);
     }
+    d->stay_least_s += known.more_s;
+    d->stay_most_s += known.most_s;
 }
 
 /* What it is, before it has a time. */
@@ -137,7 +139,8 @@ static double after_recovery(const boil_plan_decoder *d, size_t k, const boil_pl
 {
     const boil_plan_bath *b = d->of->bath;
     warming w = warming_at(d, k, dip->enters_s);
-    double most = b->quiet_W * (BOIL_PLAN_LIMIT_SHARE * b->limit_s - known->later_s - b->offset_s), room = most - dip->heat_J;
+    double limit_s = known->known ? b->limit_s : BOIL_PLAN_LIMIT_SHARE * b->limit_s;
+    double room = b->quiet_W * (limit_s - known->later_s - b->offset_s) - dip->heat_J;
     dip->recovery_s = fmax(0, known->later_s + fmax(0, b->offset_s + (dip->heat_J + w.left_J) / b->quiet_W));
     dip->too_cold = room < 0;
     if (w.left_J <= room || w.left_J < NOTHING_LEFT_J)
@@ -221,10 +224,11 @@ static void begin_after_the_last(const boil_plan_decoder *d, size_t k, boil_plan
     dip->enters_s = boil_plan_hands_second(fmax(own_s, fmax(boil_s, hoist_s)));
 }
 
-static void settle(boil_plan_decoder *d, size_t k, const boil_plan_dip *dip)
+static void settle(boil_plan_decoder *d, size_t k, boil_plan_dip *dip)
 {
     const boil_plan_bath *b = d->of->bath;
-    d->missing_kg = boil_plan_missing(d->of, d->back_s, dip->enters_s, d->missing_kg) + b->dries_kg_s * dip->recovery_s;
+    dip->missing_kg = boil_plan_missing(d->of, d->back_s, dip->enters_s, d->missing_kg) + b->dries_kg_s * dip->recovery_s;
+    d->missing_kg = dip->missing_kg;
     d->back_s = dip->back_s;
     d->entered_s = dip->enters_s;
     d->hanging[d->hanging_count++] = (boil_plan_hanging){dip->enters_s, dip->leaves_s};
@@ -251,24 +255,43 @@ static void place(boil_plan_decoder *d, size_t k, size_t first, size_t count)
     settle(d, k, &dip);
 }
 
-static void begin(boil_plan_decoder *d, const boil_plan_order *o)
+/* How many dips stand as they did in the order before: nothing that comes later moves them. */
+static size_t unchanged(const boil_plan_decoder *d, const boil_plan_order *o)
+{
+    size_t k = 0;
+    for (; k < d->table.dips_count && k < o->dips_count; k++) {
+        const boil_plan_dip *was = &d->table.dips[k];
+        if (was->first != o->first[k] || was->count != boil_plan_order_size(o, k) ||
+            memcmp(d->table.parts + was->first, o->parts + was->first, was->count * sizeof *o->parts) != 0)
+            break;
+    }
+    return k;
+}
+
+/* As it stood before dip k went in. */
+static void begin_at(boil_plan_decoder *d, size_t k)
 {
     const boil_plan_problem *p = d->of->problem;
-    memcpy(d->table.parts, o->parts, o->parts_count * sizeof *o->parts);
-    d->table.dips_count = o->dips_count;
-    d->hanging_count = p->inside_count;
+    const boil_plan_dip *before = k > 0 ? &d->table.dips[k - 1] : NULL;
+    d->hanging_count = 0;
     for (size_t i = 0; i < p->inside_count; i++)
-        d->hanging[i] = (boil_plan_hanging){-HUGE_VAL, p->inside[i].leaves_s};
+        d->hanging[d->hanging_count++] = (boil_plan_hanging){-HUGE_VAL, p->inside[i].leaves_s};
+    for (size_t i = 0; i < k; i++)
+        if (d->table.dips[i].leaves_s + 2 * p->hoist_s > before->enters_s)
+            d->hanging[d->hanging_count++] = (boil_plan_hanging){d->table.dips[i].enters_s, d->table.dips[i].leaves_s};
     d->warm_from = 0;
-    d->back_s = fmax(p->begin_s, d->of->bath->ready_s);
-    d->entered_s = p->begin_s;
-    d->missing_kg = d->of->bath->missing_kg;
+    d->back_s = before != NULL ? before->back_s : fmax(p->begin_s, d->of->bath->ready_s);
+    d->entered_s = before != NULL ? before->enters_s : p->begin_s;
+    d->missing_kg = before != NULL ? before->missing_kg : d->of->bath->missing_kg;
 }
 
 const boil_plan_timetable *boil_plan_decode(boil_plan_decoder *d, const boil_plan_order *o)
 {
-    begin(d, o);
-    for (size_t k = 0; k < o->dips_count; k++)
+    size_t from = unchanged(d, o);
+    memcpy(d->table.parts, o->parts, o->parts_count * sizeof *o->parts);
+    d->table.dips_count = o->dips_count;
+    begin_at(d, from);
+    for (size_t k = from; k < o->dips_count; k++)
         place(d, k, o->first[k], boil_plan_order_size(o, k));
     boil_plan_pours_of(d->of, &d->table);
     d->table.value = boil_plan_value_of(d->of, &d->table);

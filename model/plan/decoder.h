@@ -23,7 +23,8 @@ typedef struct {
 boil_outcome boil_plan_decoder_begin(boil_plan_decoder *d, const boil_plan_case *of);
 void boil_plan_decoder_free(boil_plan_decoder *d);
 
-/* The timetable of an order of all the case's parts, which stands in d->table until the next one. */
+/* The timetable of an order of all the case's parts, which stands in d->table until the next one: made from the first dip on in which it
+   differs from the order before, so the case stays as it is. */
 const boil_plan_timetable *boil_plan_decode(boil_plan_decoder *d, const boil_plan_order *o);
 
 #endif

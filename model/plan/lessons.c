@@ -23,7 +23,7 @@ static size_t place_of(const boil_plan_lessons *l, uint64_t parts)
 
 boil_plan_lesson boil_plan_lesson_of(const boil_plan_lessons *l, uint64_t parts)
 {
-    const boil_plan_lesson none = {parts, 0, 0};
+    const boil_plan_lesson none = {.parts = parts};
     if (l == NULL || l->count == 0)
         return none;
     boil_plan_lesson found = l->list[place_of(l, parts)];

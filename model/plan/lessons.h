@@ -11,6 +11,8 @@ typedef struct {
     uint64_t parts; /* boil_plan_lesson_key; 0: nothing is kept here */
     double later_s; /* that its boil is back later than by (1) of plan/plan.h; less than 0: sooner */
     double more_s;  /* that it has to stay beyond what its parts alone said */
+    double most_s;  /* and may stay */
+    bool known;     /* it was carried out */
 } boil_plan_lesson;
 
 typedef struct {

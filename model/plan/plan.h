@@ -27,7 +27,8 @@
 #define BOIL_PLAN_PARTS_MAX ((size_t)1000)
 #define BOIL_PLAN_CLEAR_S 10.0      /* from entry until the hoist has let go: as long as the usual lowering */
 #define BOIL_PLAN_MOST_MORE_S 900.0 /* a job that says no most may stay so much longer than its least; judgement */
-#define BOIL_PLAN_LIMIT_SHARE 0.97  /* of the limit of recovery that a dip is planned to; judgement */
+#define BOIL_PLAN_LIMIT_SHARE                                                                                                  \
+    0.97 /* of the limit of recovery that a dip is planned to until it was carried out once; judgement */
 #define BOIL_PLAN_WEIGHT_NORMAL 3.0 /* of a second's lateness; judgement */
 #define BOIL_PLAN_WEIGHT_LOW 1.0
 
@@ -118,6 +119,7 @@ typedef struct {
     double recovery_s, back_s; /* of the boil: how long it is away, and when it is back */
     double stay_least_s, stay_most_s;
     double mass_kg, heat_J, lag_s; /* baskets too */
+    double missing_kg;             /* water, as its boil is back, had all been poured that could be */
     boil_plan_reason reason;
     bool unplaced;   /* no time was found */
     bool too_cold;   /* it takes too much heat for H1 */

@@ -8,7 +8,7 @@ enum { LATE = 30, STALE = 1200, SHAKE_LEAST = 2, SHAKE_MOST = 6, TOLD_EVERY = 50
 
 size_t boil_plan_search_tries(size_t parts)
 {
-    const size_t few = 6000, each = 600, most = 60000;
+    const size_t few = 6000, each = 600, most = 40000;
     size_t tries = few + each * parts;
     return tries < most ? tries : most;
 }

@@ -18,7 +18,7 @@ typedef struct {
     void *context;
 } boil_plan_search;
 
-/* As many tries as a chain makes for so many parts: 6000 and 600 a part, 60 000 at most (judgement: trials). */
+/* As many tries as a chain makes for so many parts: 6000 and 600 a part, 40 000 at most (judgement: trials). */
 size_t boil_plan_search_tries(size_t parts);
 
 /* From an order, and what people would try first, to one that is no worse; it and its value take their places. BOIL_OK or

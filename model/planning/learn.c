@@ -10,13 +10,11 @@
 /* A finding that water makes, and what then helps. */
 static const struct {
     const char *id;
-    double guard_s, flow, boils_off; /* added; times */
+    double guard_s, flow; /* added; times */
 } remedies[] = {
-    {"water-layer", 45, 1, 1},        {"water-on-quiet-bath", 45, 1, 1}, {"layer-outlasts-run", 45, 1, 1},
-    {"load-through-layer", 45, 1, 1}, {"surface-boils", 45, 0.8, 1},     {"water-too-fast", 0, 0.8, 1},
-    {"steam-surge", 0, 0.8, 1},       {"freeboard-low", 0, 0.8, 1},      {"overflow", 0, 0.6, 1},
-    {"boil-lost-long", 0, 0.8, 1},    {"bath-too-hot", 0, 1, 1.04},      {"bath-too-cool", 0, 1, 0.97},
-    {"level-high", 0, 1, 0.97},       {"water-short", 0, 1, 1.04},
+    {"water-layer", 45, 1},     {"water-on-quiet-bath", 45, 1}, {"layer-outlasts-run", 45, 1}, {"load-through-layer", 45, 1},
+    {"surface-boils", 45, 0.8}, {"water-too-fast", 0, 0.8},     {"steam-surge", 0, 0.8},       {"freeboard-low", 0, 0.8},
+    {"overflow", 0, 0.6},       {"boil-lost-long", 0, 0.8},
 };
 
 static void heed_finding(boil_plan_bath *b, const char *id)
@@ -25,7 +23,6 @@ static void heed_finding(boil_plan_bath *b, const char *id)
         if (strcmp(remedies[i].id, id) == 0) {
             b->guard_s += remedies[i].guard_s;
             b->flow_kg_s *= remedies[i].flow;
-            b->boils_off_kg_s *= remedies[i].boils_off;
         }
 }
 
@@ -34,7 +31,7 @@ static void learn_bath(boil_plan_bath *b, const boil_plan_proof *p)
     const double tells = 0.02; /* less is no news; judgement */
     if (fabs(p->boils_off_kg_s - b->boils_off_kg_s) > tells * b->boils_off_kg_s)
         b->boils_off_kg_s = p->boils_off_kg_s;
-    b->boils_off_kg_s *= p->over_K > 0 ? 1.04 : p->under_K > 0 ? 0.97 : 1;
+    b->strongest_kg *= p->over_K > 0 ? 0.9 : 1; /* what is left of the band is kept for what is not known */
     for (size_t i = 0; i < p->broken_count && i < BOIL_PLAN_BREAKS_KEPT; i++)
         if (p->broken[i].what == BOIL_PLAN_BREAKS_FINDING)
             heed_finding(b, p->broken[i].id);
@@ -48,9 +45,12 @@ static boil_plan_lesson lesson_of(const boil_planning *g, const boil_plan_proof 
     const boil_plan_seen *s = &p->seen[k];
     uint64_t key = boil_plan_lesson_key(p->table.parts + d->first, d->count);
     boil_plan_lesson l = boil_plan_lesson_of(&g->lessons, key);
+    l.known = true;
     double away_s = isfinite(s->gravest_s) ? s->gravest_s : g->bath.limit_s;
     l.later_s += away_s + SPARE_S - d->recovery_s;
     l.more_s += isfinite(s->stay_least_s) ? s->stay_least_s + SPARE_S - d->stay_least_s : never_s;
+    if (isfinite(s->stay_most_s))
+        l.most_s += s->stay_most_s - SPARE_S - d->stay_most_s;
     return l;
 }
 
@@ -78,16 +78,28 @@ static boil_outcome prove_order(const boil_planning *g, const boil_plan_order *o
     return outcome;
 }
 
+/* What no later time of the same order mends. */
+static bool is_hopeless(const boil_plan_proof *p)
+{
+    for (size_t i = 0; i < p->broken_count && i < BOIL_PLAN_BREAKS_KEPT; i++)
+        if (p->broken[i].what <= BOIL_PLAN_BREAKS_END)
+            return true;
+    return false;
+}
+
 boil_outcome boil_plan_settle(boil_planning *g, const boil_plan_order *o, boil_plan_proof *best, size_t *rounds)
 {
+    const int patience = 2; /* rounds without hope: what was learned may still move the others */
     bool holds = false;
-    for (int i = 0; i < BOIL_PLAN_ROUNDS && !holds; i++) {
+    int hopeless = 0;
+    for (int i = 0; i < BOIL_PLAN_ROUNDS && !holds && hopeless < patience; i++) {
         boil_plan_proof p;
         boil_outcome outcome = prove_order(g, o, &p);
         if (outcome != BOIL_OK)
             return outcome;
         ++*rounds;
         holds = boil_plan_proof_holds(&p);
+        hopeless += is_hopeless(&p);
         outcome = boil_plan_learn(g, &p);
         bool better = boil_plan_proof_better(&p, best);
         boil_plan_proof_free(better ? best : &p);

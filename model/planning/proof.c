@@ -69,9 +69,11 @@ static void see_load(const boil_planning *g, boil_plan_proof *p, const boil_load
     seen->late_s = fmax(seen->late_s, r->time_s - p->carried.schedule.actions[r->action].time_s);
     if (!likely)
         return;
-    double hot_s = isnan(r->hot_s) ? HUGE_VAL : r->hot_s;
+    const boil_plan_job *j = &g->problem->jobs[g->parts.list[act->part].job];
+    double hot_s = isnan(r->hot_s) ? HUGE_VAL : r->hot_s, most_s = hot_s + j->most_s;
     seen->likely_s = fmax(seen->likely_s, away_s);
-    seen->stay_least_s = fmax(seen->stay_least_s, hot_s + g->problem->jobs[g->parts.list[act->part].job].least_s);
+    seen->stay_least_s = fmax(seen->stay_least_s, hot_s + j->least_s);
+    seen->stay_most_s = seen->stay_most_s > 0 ? fmin(seen->stay_most_s, most_s) : most_s;
 }
 
 /* All loads of all runs, but of those that are made to see worse than what was planned. */
@@ -166,16 +168,24 @@ static double past(const boil_summary *s, boil_watch_kind w)
     return isnan(s->watched[w].worst.value) ? 0 : fmax(0, s->watched[w].worst.value);
 }
 
+/* Boil-off by which the timetable's own times of boil and quiet, which are those of the gravest run, give what the likely run lost. */
+static double boils_off(const boil_planning *g, const boil_plan_timetable *t, const boil_summary *s, double end_s)
+{
+    double quiet_s = 0;
+    for (size_t k = 0; k < t->dips_count; k++)
+        quiet_s += t->dips[k].recovery_s;
+    double gone_kg = s->vented_total_kg - s->rinse_added_kg - g->bath.dries_kg_s * quiet_s;
+    return end_s > quiet_s ? fmax(0, gone_kg / (end_s - quiet_s)) : g->bath.boils_off_kg_s;
+}
+
 static void sum_up(const boil_planning *g, boil_plan_proof *p, const boil_run_set *set)
 {
     const boil_summary *s = &set->likely.summary;
-    double boiling_s = s->boiling_share * set->likely.end_s, quiet_s = set->likely.end_s - boiling_s;
-    double gone_kg = s->vented_total_kg - s->rinse_added_kg - g->bath.dries_kg_s * quiet_s;
     p->freeboard_m = boil_run_set_least_freeboard(set)->summary.freeboard_min_m.value;
     p->boils_end_K = s->boiling_point_end_K;
     p->over_K = past(s, BOIL_WATCH_TOO_HOT);
     p->under_K = past(s, BOIL_WATCH_TOO_COOL);
-    p->boils_off_kg_s = boiling_s > 0 ? fmax(0, gone_kg / boiling_s) : g->bath.boils_off_kg_s;
+    p->boils_off_kg_s = boils_off(g, &p->table, s, set->likely.end_s);
     p->fuel_J = s->input_total_J;
     p->runs = 1 + set->count;
 }

@@ -32,9 +32,9 @@ typedef struct {
 
 /* What the runs made of a dip. */
 typedef struct {
-    double likely_s, gravest_s; /* its boil's absence: by the likely run, by the gravest of all; infinity: never back */
-    double late_s;              /* that it went in later than planned, in any */
-    double stay_least_s;        /* that it had to stay, by the likely run; infinity: it was never hot */
+    double likely_s, gravest_s;       /* its boil's absence: by the likely run, by the gravest of all; infinity: never back */
+    double late_s;                    /* that it went in later than planned, in any */
+    double stay_least_s, stay_most_s; /* that it had to stay, and could, by the likely run; infinity: it was never hot */
 } boil_plan_seen;
 
 enum { BOIL_PLAN_BREAKS_KEPT = 40 };

@@ -65,7 +65,7 @@ typedef TEXT_OF(240) plan_words;
 plan_words plan_broken(const plan_answer *a, const boil_plan_proof *p, size_t index);
 
 typedef TEXT_OF(16) plan_clock;
-plan_clock plan_clock_at(const plan_answer *a, double s); /* "6:01:00" */
+plan_clock plan_clock_at(const plan_answer *a, double s); /* "6:01:00", "0:10:00+1d" */
 
 void plan_report(const void *answer, const output *o, FILE *to);
 void plan_csv(const void *of, FILE *to); /* the run sheet */

@@ -7,10 +7,10 @@
 #include "base/words.h"
 #include "commands/plan/answer.h"
 
-/* Sections whose lines were the plan's question. */
+/* Sections whose lines were the plan's question, or are written anew. */
 static bool is_question(const char *at, const char *end)
 {
-    static const char *const sections[] = {"[plan]", "[jobs]", "[schedule]"};
+    static const char *const sections[] = {"[plan]", "[jobs]", "[schedule]", "[breaks]"};
     for (size_t i = 0; i < sizeof sections / sizeof sections[0]; i++)
         if (words_same(at, (size_t)(end - at), sections[i]))
             return true;
@@ -32,6 +32,22 @@ static void write_settings(const plan_answer *a, const source *text, FILE *to)
         }
         if (!left_out && !(above && words_taken(at, end, "duration") > 0))
             fprintf(to, "%.*s\n", (int)l->length, l->text);
+    }
+}
+
+/* Those that begin before it is over. */
+static void write_breaks(const plan_answer *a, FILE *to)
+{
+    const scenario *s = a->scenario;
+    double over_s = a->best->carried.schedule.duration_s;
+    bool any = false;
+    for (size_t i = 0; i < s->schedule.breaks_count; i++) {
+        const boil_break *b = &s->schedule.breaks[i];
+        if (b->from_s >= over_s)
+            continue;
+        fprintf(to, "%s%s to %s %s\n", any ? "" : "\n[breaks]\n", plan_clock_at(a, b->from_s).text,
+                plan_clock_at(a, fmin(b->to_s, floor(over_s))).text, s->wording.breaks[i].text);
+        any = true;
     }
 }
 
@@ -58,6 +74,7 @@ static void write_acts(const plan_answer *a, unit_system s, FILE *to)
 {
     const boil_plan_carried *c = &a->best->carried;
     size_t told = (size_t)-1;
+    write_breaks(a, to);
     fputs("\n[schedule]\n", to);
     for (size_t i = 0; i < c->schedule.count; i++) {
         const boil_plan_act *act = &c->acts[i];

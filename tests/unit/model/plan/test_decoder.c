@@ -251,7 +251,8 @@ static void no_dip_could_go_in_earlier(void **state)
             const boil_plan_dip *dip = &d.table.dips[k], *before = dip - 1;
             double from = fmax(before->back_s + fmax(30, l.problem.settle_s), before->enters_s + 2 * l.problem.hoist_s);
             from = fmax(from, l.jobs[l.parts[d.table.parts[dip->first]].job].earliest_s);
-            for (double at = ceil(from); at < dip->enters_s - 1 - ROUNDING_S && !dip->unplaced && !dip->too_cold; at++, waited++)
+            for (double at = ceil(from); at < dip->enters_s - 1 - ROUNDING_S && !dip->unplaced && !dip->too_cold;
+                 at++, waited++)
                 assert_false(could_enter(&l.of, &d.table, k, at));
         }
         boil_plan_decoder_free(&d);
@@ -260,11 +261,43 @@ static void no_dip_could_go_in_earlier(void **state)
     assert_true(waited > 1000 * SMALL_LISTS);
 }
 
+/* A decoder that goes on from what it knows and one that begins anew agree to the last bit. */
+static void going_on_is_beginning_anew(void **state)
+{
+    (void)state;
+    for (uint64_t seed = 1; seed <= SMALL_LISTS; seed++) {
+        static drawn_list l;
+        boil_plan_order o;
+        boil_plan_decoder kept;
+        boil_stream s = boil_stream_begin(seed, 9);
+        draw_list(&l, seed, LIST_JOBS);
+        assert_int_equal(boil_plan_order_begin(&o, l.of.parts_count), BOIL_OK);
+        assert_int_equal(boil_plan_decoder_begin(&kept, &l.of), BOIL_OK);
+        for (int i = 0; i < 10; i++) {
+            boil_plan_decoder anew;
+            boil_plan_order_move(&o, boil_stream_below(&s, o.dips_count), boil_stream_below(&s, o.dips_count));
+            if (i % 3 == 0)
+                draw_order(&s, &l.of, &o);
+            assert_int_equal(boil_plan_decoder_begin(&anew, &l.of), BOIL_OK);
+            const boil_plan_timetable *x = boil_plan_decode(&kept, &o), *y = boil_plan_decode(&anew, &o);
+            assert_int_equal(x->dips_count, y->dips_count);
+            assert_memory_equal(x->value.of, y->value.of, sizeof x->value.of);
+            for (size_t k = 0; k < x->dips_count; k++)
+                assert_true(x->dips[k].enters_s == y->dips[k].enters_s && x->dips[k].leaves_s == y->dips[k].leaves_s &&
+                            x->dips[k].back_s == y->dips[k].back_s && x->dips[k].missing_kg == y->dips[k].missing_kg);
+            boil_plan_decoder_free(&anew);
+        }
+        boil_plan_decoder_free(&kept);
+        boil_plan_order_free(&o);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(no_limit_is_broken_unmarked),
         cmocka_unit_test(no_dip_could_go_in_earlier),
+        cmocka_unit_test(going_on_is_beginning_anew),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
