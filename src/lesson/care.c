@@ -10,7 +10,7 @@
 #define MOST_SLOWER 5u
 #define MOST_LESS 5u
 #define MOST_STEPS 19u
-#define MOST_PARTS 12u
+#define MOST_PARTS 12.0
 
 static bool raise_to(unsigned *count, unsigned first, unsigned most)
 {
@@ -26,12 +26,16 @@ static bool set(bool *is)
     return !was;
 }
 
-/* As many equal parts as the rule of thumb wants, two at least. */
-static unsigned parts_wanted(const boil_plant *p, const boil_load *l)
+/* Into one part more; at first as many equal parts as the rule of thumb wants, two at least, and never more than there are pieces. */
+static bool split(const boil_plant *p, const boil_load *l, debrief_care *c)
 {
     double usual_kg = p->limits.load_per_volume_kg_m3 * boil_tank_area(&p->tank) * p->tank.level_m;
-    double parts = ceil((l->mass_kg + l->basket_kg) / usual_kg - 1e-9);
-    return (unsigned)fmin(MOST_PARTS, fmax(2, parts));
+    double most = l->pieces > 0 ? fmin(MOST_PARTS, floor(l->pieces)) : MOST_PARTS;
+    double parts = c->parts > 0 ? c->parts + 1 : fmax(2, ceil((l->mass_kg + l->basket_kg) / usual_kg - 1e-9));
+    unsigned before = c->parts;
+    if (most >= 2)
+        c->parts = (unsigned)fmin(most, parts);
+    return c->parts != before;
 }
 
 static bool care_of_load(const boil_plant *p, const boil_action *a, size_t kind, debrief_care *c)
@@ -47,7 +51,7 @@ static bool care_of_load(const boil_plant *p, const boil_action *a, size_t kind,
     case BOIL_FOUND_LOAD_HEAVY:
     case BOIL_FOUND_BOIL_LOST:
     case BOIL_FOUND_NEVER_RETURNS:
-        return raise_to(&c->parts, parts_wanted(p, &a->is.load), MOST_PARTS);
+        return split(p, &a->is.load, c);
     case BOIL_FOUND_LOAD_QUIET:
     case BOIL_FOUND_LOAD_THROUGH:
         return set(&c->waits);

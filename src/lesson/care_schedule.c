@@ -23,6 +23,8 @@ debrief_change debrief_change_of(const debrief_care *c)
                            : DEBRIEF_SAME;
 }
 
+#define NOWHERE SIZE_MAX /* it would come after the end */
+
 /* What is being written, and what stands where in it. Acts are known by their order. */
 typedef struct {
     boil_schedule *out;
@@ -166,8 +168,12 @@ static void write_with_care(writing *w, const boil_plant *p, const boil_schedule
 {
     boil_action a = s->actions[w->from];
     w->from_order = a.order;
-    if (a.wait.follows)
+    if (a.wait.follows && w->place[a.wait.after] == NOWHERE)
+        return;
+    if (a.wait.follows) { /* which may be later now: nothing follows what comes after it */
         a.wait.after = w->place[a.wait.after];
+        a.time_s = fmax(a.time_s, w->out->actions[a.wait.after].time_s);
+    }
     switch (a.kind) {
     case BOIL_ACTION_LOAD:
         write_load(w, s, a, c);
@@ -204,6 +210,8 @@ boil_outcome care_schedule(const boil_plant *p, const boil_schedule *s, const de
     out->idle_after_s = s->idle_after_s;
     w.origin = calloc(w.room, sizeof *w.origin);
     w.place = calloc(s->count + 1, sizeof *w.place);
+    for (size_t i = 0; w.place != NULL && i <= s->count; i++)
+        w.place[i] = NOWHERE;
     w.outcome = w.origin != NULL && w.place != NULL ? BOIL_OK : BOIL_NO_MEMORY;
     for (size_t i = 0; i < s->breaks_count && w.outcome == BOIL_OK; i++)
         w.outcome = boil_schedule_add_break(out, s->breaks[i].from_s, s->breaks[i].to_s);

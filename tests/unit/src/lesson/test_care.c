@@ -1,0 +1,209 @@
+/* unit/src/lesson/test_care.c -- the schedule that care makes of a shift: each act in its place, what follows an act behind all that
+   came of it, and always one that can be carried out. */
+#include "support/close.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+#include "case/checks.h"
+#include "lesson/care.h"
+
+#define ACTS 5
+enum { LOAD, WATER, LIFT, HEAT, SALTS };
+
+typedef struct {
+    boil_plant plant;
+    boil_schedule done, care;
+    debrief_care acts[ACTS];
+    size_t *origin;
+} made;
+
+/* A load until it is lifted, water a minute after its boil is back, heat twenty seconds after that, and salts. */
+static void make(made *m, double duration_s)
+{
+    *m = (made){.plant = boil_plant_default()};
+    m->plant.tank.length_m = m->plant.tank.width_m = m->plant.tank.level_m = 1;
+    boil_action acts[ACTS] = {[LOAD] = {.time_s = 100, .kind = BOIL_ACTION_LOAD, .position = 2, .is.load = boil_load_default()},
+                              [WATER] = {.time_s = 170,
+                                         .kind = BOIL_ACTION_WATER,
+                                         .is.water = {7, 60, 290},
+                                         .wait = {.state = BOIL_WAIT_BACK, .follows = true, .after = LOAD, .for_s = 60}},
+                              [LIFT] = {.time_s = 400, .kind = BOIL_ACTION_LIFT},
+                              [HEAT] = {.time_s = 420,
+                                        .kind = BOIL_ACTION_HEAT,
+                                        .is.heat = {BOIL_HEAT_TURN, 0.9, 0},
+                                        .wait = {.follows = true, .after = LIFT, .delay_s = 20}},
+                              [SALTS] = {.time_s = 500, .kind = BOIL_ACTION_SALTS, .is.salts = {40, 20, 290, {1, 0, 0}}}};
+    acts[LOAD].is.load.mass_kg = 90;
+    acts[LOAD].is.load.basket_kg = 9;
+    acts[LOAD].is.load.size_m = 6e-3;
+    boil_schedule_init(&m->done, duration_s);
+    for (size_t i = 0; i < ACTS; i++)
+        assert_int_equal(boil_schedule_add(&m->done, &acts[i]), BOIL_OK);
+    assert_true(boil_check_schedule(&m->done));
+}
+
+static void with_care(made *m)
+{
+    assert_int_equal(care_schedule(&m->plant, &m->done, m->acts, &m->care, &m->origin), BOIL_OK);
+    assert_true(boil_check_schedule(&m->care));
+}
+
+static void forget(made *m)
+{
+    boil_schedule_free(&m->done);
+    boil_schedule_free(&m->care);
+    free(m->origin);
+}
+
+static const boil_action *first_of(const made *m, size_t act)
+{
+    for (size_t i = 0; i < m->care.count; i++)
+        if (m->origin[i] == act)
+            return &m->care.actions[i];
+    fail_msg("nothing comes of act %zu", act);
+    return NULL;
+}
+
+static void without_care_all_is_the_same(void **state)
+{
+    (void)state;
+    made m;
+    make(&m, 3600);
+    with_care(&m);
+    assert_int_equal(m.care.count, ACTS);
+    for (size_t i = 0; i < ACTS; i++) {
+        assert_int_equal(m.origin[i], i);
+        assert_int_equal(debrief_change_of(&m.acts[i]), DEBRIEF_SAME);
+        assert_memory_equal(&m.care.actions[i].is, &m.done.actions[i].is, sizeof m.done.actions[i].is);
+        assert_close(m.care.actions[i].time_s, m.done.actions[i].time_s, 0, 0);
+    }
+    forget(&m);
+}
+
+/* Three parts of a third each, in as long as the whole was; the water follows the last. */
+static void a_load_in_parts(void **state)
+{
+    (void)state;
+    made m;
+    double mass_kg = 0, last_s = 0;
+    size_t parts = 0;
+    make(&m, 3600);
+    m.acts[LOAD].parts = 3;
+    with_care(&m);
+    for (size_t i = 0; i < m.care.count; i++) {
+        const boil_action *a = &m.care.actions[i];
+        if (a->kind != BOIL_ACTION_LOAD)
+            continue;
+        assert_int_equal(m.origin[i], LOAD);
+        assert_close(a->is.load.immersed_s, 300, 1e-12, 0);
+        assert_close(a->is.load.basket_kg, 3, 1e-12, 0);
+        assert_int_equal(a->wait.state, parts == 0 ? BOIL_WAIT_NONE : BOIL_WAIT_BACK);
+        mass_kg += a->is.load.mass_kg;
+        last_s = a->time_s;
+        parts++;
+    }
+    assert_int_equal(parts, 3);
+    assert_close(mass_kg, 90, 1e-12, 0);
+    const boil_action *water = first_of(&m, WATER);
+    assert_int_equal(m.care.actions[0].kind, BOIL_ACTION_LOAD);
+    assert_true(water->time_s >= last_s);
+    assert_int_equal(debrief_change_of(&m.acts[LOAD]), DEBRIEF_SPLIT);
+    forget(&m);
+}
+
+/* What the shift has no time for is left out, and what follows it. */
+static void what_has_no_time_left(void **state)
+{
+    (void)state;
+    made m;
+    make(&m, 3600);
+    m.done.duration_s = 250;
+    m.done.count = WATER + 1;
+    m.acts[LOAD].parts = 12;
+    with_care(&m);
+    for (size_t i = 0; i < m.care.count; i++)
+        assert_true(m.care.actions[i].time_s <= 250);
+    assert_int_equal(m.care.actions[m.care.count - 1].kind, BOIL_ACTION_WATER);
+    forget(&m);
+}
+
+/* Half a gallon a minute at most, four times as long once more than that was wrong, and 2.5 lb a minute for each 250 gal of bath:
+   judgement, the figures of lesson/care.h. */
+static void pours_are_thinner(void **state)
+{
+    (void)state;
+    made m;
+    const double gallon_m3 = 3.785411784e-3, pound_kg = 0.45359237;
+    make(&m, 3600);
+    m.acts[WATER].waits = m.acts[SALTS].sifted = true;
+    with_care(&m);
+    double thin_s = 7 / (0.5 * gallon_m3 / 60 * boil_water_density(290));
+    assert_close(first_of(&m, WATER)->is.water.over_s, thin_s, 1e-12, 0);
+    assert_int_equal(first_of(&m, WATER)->wait.state, BOIL_WAIT_BACK); /* it waits for the boil as it is */
+    assert_close(first_of(&m, SALTS)->is.salts.over_s, 40 / (2.5 * pound_kg / 60 / (250 * gallon_m3)), 1e-12, 0);
+    assert_int_equal(first_of(&m, SALTS)->wait.state, BOIL_WAIT_BOILING);
+    boil_schedule_free(&m.care);
+    free(m.origin);
+    m.acts[WATER] = (debrief_care){.slower = 2};
+    m.acts[SALTS] = (debrief_care){.slower = 1};
+    with_care(&m);
+    assert_close(first_of(&m, WATER)->is.water.over_s, 8 * 60, 1e-12, 0);
+    assert_close(first_of(&m, SALTS)->is.salts.over_s, 4 * 20, 1e-12, 0);
+    assert_int_equal(debrief_change_of(&m.acts[SALTS]), DEBRIEF_SLOWER);
+    forget(&m);
+}
+
+static void less_is_less(void **state)
+{
+    (void)state;
+    made m;
+    make(&m, 3600);
+    m.acts[WATER] = (debrief_care){.less = 1, .less_kg = 5};
+    m.acts[HEAT].steps = 3;
+    with_care(&m);
+    assert_close(first_of(&m, WATER)->is.water.mass_kg, 5, 1e-12, 0);
+    assert_close(first_of(&m, HEAT)->is.heat.dial, 0.75, 1e-12, 0);
+    m.acts[WATER].less_kg = 50; /* never more than was given */
+    m.acts[HEAT].steps = 19;
+    boil_schedule_free(&m.care);
+    free(m.origin);
+    with_care(&m);
+    assert_close(first_of(&m, WATER)->is.water.mass_kg, 7, 1e-12, 0);
+    assert_close(first_of(&m, HEAT)->is.heat.dial, 0.05, 1e-12, 0);
+    forget(&m);
+}
+
+/* A quarter and the mixer; and the fire as it was once the crystals are gone. */
+static void gently_over_crystals(void **state)
+{
+    (void)state;
+    made m;
+    make(&m, 3600);
+    m.acts[HEAT] = (debrief_care){.gentle = true, .gone_s = (double)INFINITY};
+    with_care(&m);
+    assert_int_equal(m.care.count, ACTS + 1);
+    assert_int_equal(first_of(&m, HEAT)->kind, BOIL_ACTION_MIXER);
+    boil_schedule_free(&m.care);
+    free(m.origin);
+    m.acts[HEAT].gone_s = 2000;
+    with_care(&m);
+    const boil_action *last = &m.care.actions[m.care.count - 1];
+    assert_int_equal(m.care.count, ACTS + 2);
+    assert_close(last->time_s, 2000, 0, 0);
+    assert_close(last->is.heat.dial, 0.9, 0, 0);
+    forget(&m);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(without_care_all_is_the_same),
+        cmocka_unit_test(a_load_in_parts),
+        cmocka_unit_test(what_has_no_time_left),
+        cmocka_unit_test(pours_are_thinner),
+        cmocka_unit_test(less_is_less),
+        cmocka_unit_test(gently_over_crystals),
+    };
+    return cmocka_run_group_tests_name("care", tests, NULL, NULL);
+}
