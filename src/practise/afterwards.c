@@ -99,15 +99,29 @@ static boil_outcome tell(const carried_out *o, unit_system u, FILE *to)
     return outcome;
 }
 
-boil_outcome afterwards_write(const shift *s, unit_system u, FILE *to)
+static boil_outcome judge(const scenario *s, unit_system u, FILE *to)
 {
     carried_out o;
     boil_run_options options = boil_run_options_default();
     options.row_interval_s = ROWS_S;
-    boil_outcome outcome = carried_out_of(s->scenario, &options, &o);
+    boil_outcome outcome = carried_out_of(s, &options, &o);
     if (outcome != BOIL_OK)
         return outcome;
     outcome = tell(&o, u, to);
     carried_out_free(&o);
+    return outcome;
+}
+
+/* Where the reader of schedules will not have what waited as it was asked (a load in whose place another may still hang), as done. */
+boil_outcome afterwards_write(const shift *s, unit_system u, FILE *to)
+{
+    scenario asked;
+    messages m;
+    messages_init(&m);
+    boil_outcome outcome = journal_read(&s->journal, JOURNAL_ASKED, &asked, &m);
+    messages_free(&m);
+    if (outcome != BOIL_NO_MEMORY)
+        outcome = judge(outcome == BOIL_OK ? &asked : s->scenario, u, to);
+    scenario_free(&asked);
     return outcome;
 }

@@ -1,5 +1,6 @@
 #include "practise/journal.h"
 
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -143,35 +144,43 @@ moment_text journal_moment(const journal *j, double s)
     return moment_words(&j->frame, s);
 }
 
-static void write_all(const journal *j, FILE *to)
+static void write_act(const journal *j, const journal_act *a, journal_view v, FILE *to)
+{
+    if (a->asked != NULL && v == JOURNAL_ASKED) {
+        fprintf(to, "%s when %s for %g s %s\n", journal_moment(j, a->time_s).text, a->quiet ? "quiet" : "boiling",
+                fmax(a->for_s, 1), a->doing);
+        return;
+    }
+    if (a->asked != NULL)
+        fprintf(to, "# %s\n", a->asked);
+    fprintf(to, "%s%s%s\n", a->planned ? "" : journal_moment(j, a->time_s).text, a->planned ? "" : " ", a->doing);
+}
+
+static void write_all(const journal *j, journal_view v, FILE *to)
 {
     fputs(j->above, to);
-    for (size_t i = 0; i < j->count; i++) {
-        const journal_act *a = &j->acts[i];
-        if (a->asked != NULL)
-            fprintf(to, "# %s\n", a->asked);
-        fprintf(to, "%s%s%s\n", a->planned ? "" : journal_moment(j, a->time_s).text, a->planned ? "" : " ", a->doing);
-    }
+    for (size_t i = 0; i < j->count; i++)
+        write_act(j, &j->acts[i], v, to);
     if (j->below[0] != '\0')
         fputc('\n', to);
     fputs(j->below, to);
 }
 
-char *journal_text(const journal *j, size_t *length)
+char *journal_text(const journal *j, journal_view v, size_t *length)
 {
     char *text = NULL;
     FILE *to = memory_stream(&text, length);
     if (to == NULL)
         return NULL;
-    write_all(j, to);
+    write_all(j, v, to);
     return memory_stream_close(to, &text) ? text : NULL;
 }
 
-boil_outcome journal_read(const journal *j, scenario *out, messages *m)
+boil_outcome journal_read(const journal *j, journal_view v, scenario *out, messages *m)
 {
     scenario_text t = {.path = j->name};
     size_t length = 0;
-    char *text = journal_text(j, &length);
+    char *text = journal_text(j, v, &length);
     *out = (scenario){0};
     boil_outcome outcome = BOIL_BAD_INPUT;
     if (source_of_bytes(&t.text, j->name, text, length, m))

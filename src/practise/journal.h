@@ -11,6 +11,8 @@ typedef struct {
     char *doing;   /* "water 2 gal over 1 min" */
     bool planned;  /* the line says itself when: "every 30 min from 0:30 load ..."; time_s is when it was given */
     char *asked;   /* "when boiling for 1 min", for what it waited; NULL: for nothing */
+    bool quiet;    /* that is a bath that is quiet; else one that boils */
+    double for_s;  /* for so long */
 } journal_act;
 
 typedef struct {
@@ -33,11 +35,15 @@ void journal_drop(journal *j); /* the last one, if there is any */
 
 moment_text journal_moment(const journal *j, double s); /* "0:05:20": as the schedule writes it */
 
+/* As done: each act at its time, so that the run is the shift; what it waited for is a comment. As asked: what waited does not
+   come before that either, but waits in other runs of a set, in which the boil is back later: whoever waited for it would have. */
+typedef enum { JOURNAL_DONE, JOURNAL_ASKED } journal_view;
+
 /* The scenario's text, to be freed; NULL when memory is refused. */
-char *journal_text(const journal *j, size_t *length);
+char *journal_text(const journal *j, journal_view v, size_t *length);
 
 /* The scenario itself. BOIL_OK; BOIL_BAD_INPUT with what is wrong in `m`; BOIL_NO_MEMORY. To be freed either way. */
-boil_outcome journal_read(const journal *j, scenario *out, messages *m);
+boil_outcome journal_read(const journal *j, journal_view v, scenario *out, messages *m);
 
 /* Of the last act in that text, from 1. */
 size_t journal_last_line(const journal *j);

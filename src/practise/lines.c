@@ -120,7 +120,7 @@ static void do_act(talk *t, order *o)
     messages_init(&m);
     bool asked = o->asked.text[0] != '\0';
     size_t line = journal_last_line(&t->shift->journal) + (asked ? 2 : 1);
-    const journal_act act = {.doing = doing, .planned = o->planned, .asked = asked ? o->asked.text : NULL};
+    const journal_act act = order_act(o, doing, &t->shift->scenario->plant.by_hand);
     boil_outcome outcome = doing != NULL ? shift_act(t->shift, &act, &m) : BOIL_NO_MEMORY;
     complain(t, &m, line);
     if (outcome == BOIL_OK)

@@ -32,6 +32,18 @@ const order_word *order_word_at(size_t index)
     return index < WORDS ? &words[index].shown : NULL;
 }
 
+journal_act order_act(order *o, char *doing, const boil_by_hand *hand)
+{
+    const boil_wait *w = &o->wait;
+    double usual_s = w->state == BOIL_WAIT_QUIET ? hand->reaction_s : hand->steady_s;
+    double for_s = w->state == BOIL_WAIT_BACK ? fmax(w->for_s, usual_s) : w->for_s > 0 ? w->for_s : usual_s;
+    return (journal_act){.doing = doing,
+                         .planned = o->planned,
+                         .asked = w->state != BOIL_WAIT_NONE ? o->asked.text : NULL,
+                         .quiet = w->state == BOIL_WAIT_QUIET,
+                         .for_s = for_s};
+}
+
 static bool has_passed(const cursor *c, const char *at, const order_clock *k, double s)
 {
     if (s >= floor(k->now_s))

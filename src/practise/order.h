@@ -4,7 +4,7 @@
 #define PRACTISE_ORDER_H
 
 #include "boilback.h"
-#include "scenario/moment.h"
+#include "practise/journal.h"
 
 typedef enum {
     ORDER_NOTHING, /* an empty line, or a comment */
@@ -39,6 +39,9 @@ typedef struct {
     moment_frame frame;
     double now_s, last_s;
 } order_clock;
+
+/* The act, to be done now; its words are the order's and `doing`. */
+journal_act order_act(order *o, char *doing, const boil_by_hand *hand);
 
 /* False, with a message, on a mistake. */
 bool order_read(cursor *c, const order_clock *k, order *o);

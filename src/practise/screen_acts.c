@@ -93,7 +93,7 @@ static void do_act(screen *s, const journal_act *act)
 void screen_do_waiting(screen *s)
 {
     s->waits = false;
-    const journal_act act = {.doing = s->waiting.text, .asked = s->waited.asked.text};
+    const journal_act act = order_act(&s->waited, s->waiting.text, &s->shift->scenario->plant.by_hand);
     do_act(s, &act);
 }
 
@@ -115,7 +115,7 @@ static void carry_out(screen *s, order *o)
     }
     snprintf(doing, sizeof doing, "%.*s", (int)(o->doing.end - o->doing.at), o->doing.at);
     if (o->wait.state == BOIL_WAIT_NONE) {
-        const journal_act act = {.doing = doing, .planned = o->planned};
+        const journal_act act = order_act(o, doing, &s->shift->scenario->plant.by_hand);
         do_act(s, &act);
         return;
     }

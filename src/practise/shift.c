@@ -85,7 +85,7 @@ static void free_scenario(scenario *s)
 static boil_outcome read_journal(const shift *s, messages *m, scenario **out)
 {
     *out = calloc(1, sizeof **out);
-    boil_outcome outcome = *out != NULL ? journal_read(&s->journal, *out, m) : BOIL_NO_MEMORY;
+    boil_outcome outcome = *out != NULL ? journal_read(&s->journal, JOURNAL_DONE, *out, m) : BOIL_NO_MEMORY;
     if (outcome == BOIL_OK)
         return outcome;
     free_scenario(*out);

@@ -103,7 +103,7 @@ static bool save(const shift *s, const char *path)
 {
     whole_file to;
     size_t length;
-    char *text = journal_text(&s->journal, &length);
+    char *text = journal_text(&s->journal, JOURNAL_DONE, &length);
     bool good = text != NULL && whole_file_open(&to, path);
     if (good) {
         fwrite(text, 1, length, to.to);

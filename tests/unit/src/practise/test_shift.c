@@ -167,10 +167,38 @@ static void a_wait_counts_from_when_it_was_asked(void **state)
     end(&w);
 }
 
+/* Judged by a set of runs, what waited waits in each: in the likely one it is done where it was. */
+static void what_waited_waits_where_it_is_judged(void **state)
+{
+    (void)state;
+    worked w = {.read = {0}};
+    bool due;
+    char asked[] = "when boiling for 1 min", water[] = "water 2 gal over 4 min";
+    const boil_wait boils = {.state = BOIL_WAIT_BOILING, .for_s = 60};
+    const journal_act waited = {.doing = water, .asked = asked, .for_s = 60};
+    scenario judged;
+    boil_history h;
+    messages m;
+    begin(&w, TOP PLANT);
+    go_on(&w, 300, 300);
+    assert_int_equal(act(&w, "load 42 lb, plate 1/4 in, at 70 degF, for 15 min"), BOIL_OK);
+    assert_int_equal(shift_go_on_when(&w.shift, 1e9, &boils, 300, &due), BOIL_OK);
+    messages_init(&m);
+    assert_int_equal(shift_act(&w.shift, &waited, &m), BOIL_OK);
+    assert_int_equal(journal_read(&w.shift.journal, JOURNAL_ASKED, &judged, &m), BOIL_OK);
+    messages_free(&m);
+    assert_int_equal(boil_run(&judged.plant, &judged.schedule, &w.shift.options, &h), BOIL_OK);
+    assert_true(h.acts[1].done_s == w.shift.now_s);
+    assert_true(h.acts[1].done_s > 400);
+    boil_history_free(&h);
+    scenario_free(&judged);
+    end(&w);
+}
+
 static bool holds(const worked *w, const char *words)
 {
     size_t length;
-    char *text = journal_text(&w->shift.journal, &length);
+    char *text = journal_text(&w->shift.journal, JOURNAL_DONE, &length);
     assert_non_null(text);
     bool found = strstr(text, words) != NULL;
     free(text);
@@ -199,9 +227,9 @@ int main(void)
 {
     gsl_set_error_handler_off();
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(is_the_run_of_what_is_saved),        cmocka_unit_test(what_is_planned_comes),
-        cmocka_unit_test(what_is_taken_back_leaves_no_trace), cmocka_unit_test(a_wait_counts_from_when_it_was_asked),
-        cmocka_unit_test(the_journal_keeps_the_file),
+        cmocka_unit_test(is_the_run_of_what_is_saved),          cmocka_unit_test(what_is_planned_comes),
+        cmocka_unit_test(what_is_taken_back_leaves_no_trace),   cmocka_unit_test(a_wait_counts_from_when_it_was_asked),
+        cmocka_unit_test(what_waited_waits_where_it_is_judged), cmocka_unit_test(the_journal_keeps_the_file),
     };
     return cmocka_run_group_tests_name("a shift that is practised", tests, scratch_begin, scratch_end);
 }
