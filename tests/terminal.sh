@@ -106,6 +106,18 @@ expect "gone on with: drawn anew, and paused" seen "PAUSED"
 press q q
 expect "and left" is_given_back 0
 
+begin 80 24
+practise --speed 60x
+press Space n a C-u "water 2 gal over 20 s" Enter
+expect "what may let go is said beside the room to the rim" seen "if it lets go now: OVER"
+expect "an eruption is shown slowly" seen "0.5x *SLOW"
+expect "over the rim" seen "OVER THE RIM"
+expect "and no prediction" seen "NOT A PREDICTION"
+expect "it stands when it is under the rim again" seen "PAUSED  NOT A PREDICTION"
+press d
+expect "what came of it" seen "Not passed: [0-9] of 4 terms hold"
+press q q
+
 begin 60 20
 press "$program practise $bath" Enter
 expect "too small: said" seen "needs 80 by 24, here 60 by 20"

@@ -31,7 +31,7 @@ void screen_forget(screen *s)
     happenings_free(&s->warned);
     s->found = (happened_findings){{0}};
     s->found_s = -1;
-    s->slow = s->met_rim = s->waits = false;
+    s->slow = s->erupts = s->met_rim = s->waits = false;
     const journal *j = &s->shift->journal;
     double now_s = s->shift->now_s;
     screen_memory(s, happened_since(s->shift, -1, s->o->units, &s->happened));
@@ -51,22 +51,29 @@ static panel now(const screen *s)
     return panel_of(s->shift, shift_history(s->shift), s->shift->now_s);
 }
 
-/* What floats is about to let go, or does: from here on slowly. */
+/* For the first time that it comes over the rim the clock stands when it is under it again, or the slow span is over. */
+static void stand_once(screen *s)
+{
+    s->running = s->running && s->met_rim;
+    s->met_rim = true;
+}
+
+/* As what floats begins to let go, or the bath comes over the rim: for a while slowly. */
 static void slow_down(screen *s, bool was_over)
 {
     panel p = now(s);
-    bool lets_go = p.row.boiling && p.row.layer_kg > FLOATS_KG && p.row.left_m < p.limit_m;
     bool over = p.row.freeboard_m <= 0;
-    if (lets_go || over) {
+    bool erupts = over || (p.row.boiling && p.row.layer_kg > FLOATS_KG && p.row.left_m < p.limit_m);
+    bool ends = s->slow && s->shift->now_s > s->slow_until_s;
+    if (erupts && !s->erupts) {
         s->slow = true;
         s->slow_until_s = s->shift->now_s + SLOW_S;
-    } else if (s->slow && s->shift->now_s > s->slow_until_s) {
+    } else if (ends) {
         s->slow = false;
     }
-    if (was_over && !over && !s->met_rim) {
-        s->met_rim = true;
-        s->running = false;
-    }
+    s->erupts = erupts;
+    if ((was_over && !over) || (ends && over))
+        stand_once(s);
 }
 
 /* The first row in which it is over the rim, from now to then; then, if it is in none. */

@@ -118,10 +118,10 @@ static void notes(screen *s)
     }
 }
 
-/* What to do about the gravest of what was found of late. */
-static const happening *advised(const screen *s)
+/* What to do about the gravest of what was found of late, or while the bath is over the rim. */
+static const happening *advised(const screen *s, bool over)
 {
-    const double late_s = 300;
+    const double late_s = over ? (double)INFINITY : 300;
     const happening *gravest = NULL;
     for (size_t i = s->warned.count; i > 0 && s->warned.list[i - 1].time_s > s->shift->now_s - late_s; i--)
         if (gravest == NULL || s->warned.list[i - 1].severity > gravest->severity)
@@ -152,7 +152,7 @@ static const char *prompt(const screen *s)
     if (shift_is_over(s->shift))
         return "The shift is over.   d: what came of it   b: before the last act   q: leave";
     if (s->met_rim && !s->running)
-        return "It was over the rim.  Space: go on   b: undo the last act   d: debrief";
+        return "Over the rim.  Space: go on   b: undo the last act   d: debrief";
     if (s->waits)
         return "x: do not wait any longer";
     if (!s->running && s->shift->now_s == 0)
@@ -160,11 +160,11 @@ static const char *prompt(const screen *s)
     return "";
 }
 
-static void prompt_or_advice(screen *s)
+static void prompt_or_advice(screen *s, const panel *p)
 {
     char text[300];
     const char *words = prompt(s);
-    const happening *one = words[0] == '\0' ? advised(s) : NULL;
+    const happening *one = words[0] == '\0' ? advised(s, p->row.freeboard_m <= 0) : NULL;
     snprintf(text, sizeof text, "%s%s%s", one != NULL ? boil_severity_word(one->severity) : words, one != NULL ? ": " : "",
              one != NULL ? one->advice : "");
     canvas_put(&s->canvas, MESSAGE, 1, CANVAS_BOLD, text_fitted(text, CANVAS_COLUMNS - 2).text);
@@ -190,7 +190,7 @@ static void below(screen *s, const panel *p)
     if (s->message.text[0] != '\0' && s->mode != SCREEN_LEAVING)
         canvas_put(c, MESSAGE, 1, CANVAS_BOLD, text_fitted(s->message.text, CANVAS_COLUMNS - 2).text);
     else
-        prompt_or_advice(s);
+        prompt_or_advice(s, p);
     canvas_put(c, KEYS, 1, CANVAS_PLAIN, "w water  l load  s salts  h heat  a other act  space pause  <> speed  ? keys");
 }
 

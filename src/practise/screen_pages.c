@@ -41,10 +41,10 @@ void screen_show_keys(screen *s)
     if (!screen_memory(s, to != NULL))
         return;
     for (size_t i = 0; i < sizeof keys / sizeof keys[0]; i++)
-        fprintf(to, " %-10s %s\n", keys[i][0], keys[i][1]);
+        text_wrapped(to, keys[i][1], fprintf(to, " %-10s", keys[i][0]), 12, CANVAS_COLUMNS - 1);
     fputs("\n acts are written as in a schedule\n", to);
     for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++)
-        text_wrapped(to, type->meaning, fprintf(to, " %-10s ", type->keyword), 12, CANVAS_COLUMNS - 1);
+        text_wrapped(to, type->meaning, fprintf(to, " %-10s", type->keyword), 12, CANVAS_COLUMNS - 1);
     open_page(s, memory_stream_close(to, &text) ? text : NULL);
 }
 
@@ -57,8 +57,8 @@ void screen_show_briefing(screen *s)
         return;
     briefing_write(s->shift, to);
     fputs("\nSpace: the clock runs, twenty times as fast as a real one or as asked for.\n"
-          "w pours water, l puts a load in, h sets the heat: the key opens a line that you may\n"
-          "change, and Enter does it. The clock waits meanwhile. ? shows all keys.\n",
+          "w pours water, l puts a load in, h sets the heat: the key opens a line, which\n"
+          "you may change, and Enter does it; the clock waits meanwhile. ? shows all keys.\n",
           to);
     open_page(s, memory_stream_close(to, &text) ? text : NULL);
     s->briefing = s->shift->now_s == 0;

@@ -37,7 +37,7 @@ typedef struct {
     double found_s;  /* of the shift, until when it was */
     happened_findings found;
     happenings happened, warned; /* what the bath did and was done to it; what was found */
-    bool slow;                   /* an eruption is shown slowly */
+    bool erupts, slow;           /* it is coming over, or what floats lets go; shown slowly */
     double slow_until_s;         /* of the shift: not before */
     bool met_rim;                /* the clock has been stopped for it */
     bool waits;                  /* an act waits for the bath */
