@@ -204,6 +204,12 @@ set -f
 set -- $commands
 set +f
 unset IFS
+each_is_tried() { # of the commands that help lists
+    for name in $("$program" --help | sed -n 's/^  \([a-z][a-z]*\) .*/\1/p'); do
+        printf '%s\n' "$commands" | grep -q "^$name " || { echo "nothing goes wrong around $name"; return 1; }
+    done
+}
+expect "every command is tried" each_is_tried
 for command in "$@"; do
     # As a table it does the same for several heats.
     if [ $whole = yes ] || [ "$command" != "size small.bath" ]; then command_fares "$command"; fi

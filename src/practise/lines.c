@@ -105,7 +105,7 @@ static void complain(talk *t, const messages *m, size_t line)
         bool here = line == 0 || g->line == line;
         if (g->remark && !here)
             continue;
-        fprintf(stderr, "%s: %s:%zu: %s\n", PROGRAM_NAME, t->name, t->number, g->text);
+        program_complain("%s:%zu: %s", t->name, t->number, g->text);
         if (here && g->echo != NULL)
             fprintf(stderr, "    %s\n    %*s^\n", g->echo, (int)g->caret, "");
     }
@@ -137,7 +137,7 @@ static void act(talk *t, order *o)
     if (!isnan(o->at_s))
         go_on(t, ceil(o->at_s), false);
     if (o->wait.state != BOIL_WAIT_NONE && !wait_for(t, &o->wait) && !t->done) {
-        fprintf(stderr, "%s: %s:%zu: '%s' never came: it was not done\n", PROGRAM_NAME, t->name, t->number, o->asked.text);
+        program_complain("%s:%zu: '%s' never came: it was not done", t->name, t->number, o->asked.text);
         t->outcome.never = true;
         return;
     }
@@ -148,8 +148,7 @@ static void act(talk *t, order *o)
         do_act(t, o);
         return;
     }
-    fprintf(stderr, "%s: %s:%zu: the shift is over: nothing can be done any more, but go 'back'\n", PROGRAM_NAME, t->name,
-            t->number);
+    program_complain("%s:%zu: the shift is over: nothing can be done any more, but go 'back'", t->name, t->number);
     t->outcome.mistaken = true;
 }
 

@@ -23,3 +23,7 @@ said run "$name" --csv "$name"
 said run "$name" --full
 said run "$name" --json
 said check "$name"
+said lesson "missing$name"
+said plan "missing$name"
+printf 'nonsense\n' >"$name.orders"
+said practise calm.bath --script "$name.orders"
