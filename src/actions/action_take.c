@@ -209,8 +209,10 @@ static bool parse_return(action_reader *r, cursor *c, boil_action *a, action_lin
     if (a->name > 0 && !r->names.kept[a->name])
         return cursor_error(&name, start, "nothing is kept as '%s' before this: 'bail 5 gal over 5 min, as %s'", quoted.text,
                             quoted.text);
-    bool good = cursor_part(c, &part) && quantity_read(&part, "over", UNIT_OF(DIM_TIME), &q) &&
-                quantity_within(&part, "over", &q, &taken_time) && cursor_expect_end(&part);
+    part = *c; /* where nothing follows */
+    cursor_part(c, &part);
+    bool good = quantity_read(&part, "over", UNIT_OF(DIM_TIME), &q) && quantity_within(&part, "over", &q, &taken_time) &&
+                cursor_expect_end(&part);
     a->is.back.over_s = good ? q.si : 1;
     return good && a->name > 0 && read_back_at(c, a);
 }
