@@ -219,32 +219,47 @@ typedef struct {
     boil_run_options options;
     double limit_s;
     double near_W; /* the heat that the trial before needed; 0: none is known */
-    bool sure;     /* as the heat is sized by itself, by all laws; else by the grave ones */
+    bool sure;     /* as the heat is sized by itself too */
 } opening_case;
 
-/* Whether the smallest heat that brings the boil back in time holds in all else. Where no heat does, it does not. */
+/* Whether it holds with that heat in all but what more heat mends. */
+static boil_outcome room_for(const boil_holding_case *of, double heat_W, unsigned heeded, bool *yes)
+{
+    boil_holding a;
+    boil_outcome outcome = boil_holding_by(of, heat_W, BOIL_CLOSURES_GRAVE, &a);
+    if (outcome == BOIL_OK && !(a.breaks & heeded))
+        outcome = boil_holding_by_others(of, heat_W, &a);
+    *yes = outcome == BOIL_OK && !(a.breaks & heeded);
+    return outcome;
+}
+
+static boil_outcome none_is_no(boil_outcome outcome)
+{
+    return outcome == BOIL_NO_ROOT || outcome == BOIL_OUT_OF_RANGE ? BOIL_OK : outcome;
+}
+
+/* Whether the smallest heat that brings the boil back in time holds in all else. Where no heat does, it does not; nor where what
+   the grave laws need leaves too little room already. */
 static boil_outcome opens(opening_case *c, const boil_plant *p, const boil_schedule *brief, const boil_schedule *held,
                           bool *yes)
 {
-    double heat_W;
-    boil_holding a;
     const boil_holding_case all = {p, held, c->options, c->limit_s, false}, first = {p, brief, c->options, c->limit_s, false};
+    double heat_W;
     *yes = false;
-    boil_outcome outcome = c->sure ? boil_heater_size_for_recovery_unchecked(&all, 0.002, &heat_W)
-                                   : boil_heater_size_near(&first, c->near_W, 0.02, &heat_W);
-    if (outcome == BOIL_NO_ROOT || outcome == BOIL_OUT_OF_RANGE)
-        return BOIL_OK;
-    if (outcome == BOIL_OK)
-        outcome = c->sure ? boil_holding_by_all(&all, heat_W, &a) : boil_holding_by(&all, heat_W, BOIL_CLOSURES_GRAVE, &a);
+    boil_outcome outcome = boil_heater_size_near(&first, c->near_W, 0.02, &heat_W);
     if (outcome != BOIL_OK)
-        return outcome;
+        return none_is_no(outcome);
     c->near_W = heat_W;
-    *yes = !(c->sure ? a.breaks : a.breaks & ~(unsigned)BOIL_BREAKS_SLOW);
-    return BOIL_OK;
+    outcome = room_for(&all, heat_W, ~(unsigned)BOIL_BREAKS_SLOW, yes);
+    if (outcome != BOIL_OK || !*yes || !c->sure)
+        return outcome;
+    *yes = false;
+    outcome = boil_heater_size_for_recovery_unchecked(&all, 0.002, &heat_W);
+    return outcome == BOIL_OK ? room_for(&all, heat_W, ~0u, yes) : none_is_no(outcome);
 }
 
-/* The search follows one of the heats that bring the boil back, and by some laws alone: further on by ever longer steps until
-   it is so. */
+/* The search follows one of the heats that bring the boil back, the grave laws' own: further on by ever longer steps until it
+   holds as its heat is sized by itself. */
 static boil_outcome confirm(const boil_bisection *search, opening_case *c, double *answer)
 {
     double step = search->ratio > 1 ? 1 + search->precision : 1 - search->precision;

@@ -294,12 +294,12 @@ static void test_no_heat_does_both(void **state)
     print_message("shut at %.2f kW; opens with x%.3f the load or x%.3f the area\n", heat / 1000, share, times);
     assert_true(share < 1 && times > 1);
     assert_int_equal(boil_load_size_scaled(&s, share, &lighter), BOIL_OK);
-    assert_int_equal(boil_heater_size_for_recovery(&p, &lighter, &o, 120, 0.02, &heat), BOIL_OK);
+    assert_int_equal(boil_heater_size_for_recovery(&p, &lighter, &o, 120, 0.002, &heat), BOIL_OK);
     assert_true(leaves_freeboard(&p, &lighter, heat));
     boil_schedule_free(&lighter);
     boil_plant wide = boil_load_size_widened(&p, times), less_wide = boil_load_size_widened(&p, 0.9 * times);
     assert_close(boil_tank_area(&wide.tank), times * boil_tank_area(&p.tank), 1e-12, 0);
-    assert_int_equal(boil_heater_size_for_recovery(&wide, &s, &o, 120, 0.02, &heat), BOIL_OK);
+    assert_int_equal(boil_heater_size_for_recovery(&wide, &s, &o, 120, 0.002, &heat), BOIL_OK);
     assert_true(leaves_freeboard(&wide, &s, heat));
     assert_int_equal(boil_heater_size_for_recovery(&less_wide, &s, &o, 120, 0.02, &heat), BOIL_OK);
     assert_false(leaves_freeboard(&less_wide, &s, heat));

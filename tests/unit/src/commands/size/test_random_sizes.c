@@ -38,7 +38,8 @@ static range plants(void)
     return r;
 }
 
-/* One to three loads, from a tenth of the rule of thumb to half as much again. */
+/* One to three loads, from a tenth of the rule of thumb to half as much again; every third tank with most of what stands above its
+   level wanted as freeboard, so that its window may be shut. */
 static shop drawn(size_t number)
 {
     stream r = {number + 1000};
@@ -51,6 +52,8 @@ static shop drawn(size_t number)
     load.is.load.size_m = stream_spread(&r, 3e-3, 25e-3);
     load.is.load.temperature_K = s.plant.ambient.temperature_K;
     load.is.load.immersed_s = 600;
+    if (number % 3 == 1)
+        s.plant.limits.freeboard_m = 0.85 * (t->depth_m - t->level_m);
     s.limit_s = stream_spread(&r, 60, 600);
     boil_schedule_init(&s.schedule, 300 + (double)count * every_s);
     for (size_t i = 0; i < count; i++, load.time_s += every_s) {
