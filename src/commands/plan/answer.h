@@ -3,6 +3,8 @@
 #define COMMANDS_PLAN_ANSWER_H
 
 #include "cli/output.h"
+#include "plan/conditions.h"
+#include "plan/relax.h"
 #include "planning/learn.h"
 #include "scenario/scenario.h"
 
@@ -18,7 +20,11 @@ typedef struct {
     size_t tried;  /* timetables */
     size_t proofs; /* sets of runs, and the runs in them */
     size_t runs;
-    bool stopped; /* somebody ended the search */
+    bool stopped;                                         /* somebody ended the search */
+    boil_plan_condition failed[BOIL_PLAN_CONDITIONS_MAX]; /* why there can be none, */
+    size_t failed_count;
+    boil_plan_relaxation gives[BOIL_PLAN_RELAXATIONS_MAX]; /* and what would have to give; both where none was found */
+    size_t gives_count;
 } plan_answer;
 
 /* How it is sought. */
@@ -37,6 +43,9 @@ bool plan_jobs_fit(const plan_answer *a);
 
 /* Seeks and proves it. BOIL_OK, or a failure. */
 boil_outcome plan_seek(plan_answer *a, const plan_work *w);
+
+/* Why there is none, and what would have to give. BOIL_OK or BOIL_NO_MEMORY. */
+boil_outcome plan_explain(plan_answer *a);
 
 /* What hangs in a part or a dip: "frames 1/2 + clips". */
 typedef TEXT_OF(160) plan_names;
@@ -63,6 +72,10 @@ double plan_slowest_s(const boil_plan_proof *p); /* of all boils, by the gravest
 size_t plan_broken_told(const boil_plan_proof *p);
 typedef TEXT_OF(240) plan_words;
 plan_words plan_broken(const plan_answer *a, const boil_plan_proof *p, size_t index);
+
+plan_words plan_failed(const plan_answer *a, size_t index); /* of a->failed, likewise */
+plan_words plan_gives(const plan_answer *a, size_t index);  /* of a->gives: what gives, a few words */
+void plan_none_report(const plan_answer *a, FILE *to);      /* both; nothing where a plan holds */
 
 typedef TEXT_OF(16) plan_clock;
 plan_clock plan_clock_at(const plan_answer *a, double s); /* "6:01:00", "0:10:00+1d" */

@@ -53,6 +53,8 @@ static int answer(const request *r, const scenario_text *text, const scenario *s
     bool good = plan_begin(&a, s, &outcome) && plan_jobs_fit(&a);
     if (good)
         outcome = plan_seek(&a, &w);
+    if (good && outcome == BOIL_OK)
+        outcome = plan_explain(&a);
     if (outcome != BOIL_OK && outcome != BOIL_NO_ROOT && outcome != BOIL_BAD_INPUT)
         status = command_scenario_refuse(s, outcome);
     else if (good && outcome == BOIL_OK)

@@ -178,6 +178,42 @@ static void listed(json *j, const char *name, const void *record)
     json_record(j, name, told_fields, &t);
 }
 
+typedef struct {
+    plan_words words;
+    bool works;
+    double last_out_s;
+} gives_line;
+
+/* clang-format off */
+#define RECORD gives_line
+static const field gives_fields[] = {
+    CHARS("words", words, "what gives"), BOOL("works", works, "a plan was found with it, by what the search knows"),
+    SAME(last_out_s, "the last lift begins then; null: it does not work"), FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+static void failed(json *j, const char *name, const void *record)
+{
+    const plan_answer *a = record;
+    json_list(j, name);
+    for (size_t i = 0; i < a->failed_count; i++) {
+        breach b = {plan_failed(a, i)};
+        json_record(j, NULL, breach_fields, &b);
+    }
+    json_close(j);
+}
+
+static void gives(json *j, const char *name, const void *record)
+{
+    const plan_answer *a = record;
+    json_list(j, name);
+    for (size_t i = 0; i < a->gives_count; i++) {
+        gives_line g = {plan_gives(a, i), a->gives[i].works, a->gives[i].works ? a->gives[i].last_out_s : (double)NAN};
+        json_record(j, NULL, gives_fields, &g);
+    }
+    json_close(j);
+}
+
 /* clang-format off */
 TELLS(double, limit_s, plan_answer, r->planning.bath.limit_s)
 TELLS(double, seed, plan_answer, (double)r->seed)
@@ -189,7 +225,9 @@ static const field answer[] = {
     COUNT("timetables", tried, "that were tried"), COUNT("proofs", proofs, "of them that were carried out by all runs"),
     BOOL("stopped", stopped, "somebody ended the search"),
     GIVEN(FIELD_OBJECT, "plan", told_fields, best, "the best that was found"),
-    GIVEN(FIELD_OBJECT, "list_order", told_fields, listed, "the jobs in their own order, each alone"), FIELDS_END};
+    GIVEN(FIELD_OBJECT, "list_order", told_fields, listed, "the jobs in their own order, each alone"),
+    GIVEN(FIELD_LIST, "failed", breach_fields, failed, "why there is no plan, whatever the order; empty: nothing says so"),
+    GIVEN(FIELD_LIST, "gives", gives_fields, gives, "where none was found: what would have to give, one at a time"), FIELDS_END};
 #undef RECORD
 
 const document plan_documents[] = {

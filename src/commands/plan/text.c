@@ -21,7 +21,8 @@ static void verdict(const plan_answer *a, const boil_plan_proof *p, FILE *to)
                        end.text, ceil(plan_slowest_s(p)), a->planning.bath.limit_s);
         return;
     }
-    report_verdict(to, "NO PLAN THAT HOLDS was found%s in %zu tries. The best breaks %s:",
+    report_verdict(to, "%s%s: the best of %zu tries breaks %s",
+                   a->failed_count > 0 ? "THERE IS NO PLAN" : "NO PLAN THAT HOLDS was found",
                    a->stopped ? " before it was stopped" : "", a->tried, format_count(p->broken_count, "limit", "limits").text);
     for (size_t i = 0; i < plan_broken_told(p); i++)
         report_paragraph(to, "- %s", plan_broken(a, p, i).text);
@@ -179,6 +180,7 @@ void plan_report(const void *answer, const output *o, FILE *to)
 {
     const plan_answer *a = answer;
     verdict(a, a->best, to);
+    plan_none_report(a, to);
     report_title(to, a->scenario->title);
     compared(a, o->system, to);
     run_sheet(a, o->system, to);

@@ -1,6 +1,7 @@
 /* The search against all orders there are, on lists so small that they can be counted; and that it depends on nothing but its seed. */
 #include "support/close.h"
 #include "lists.h"
+#include "plan/conditions.h"
 #include "plan/search.h"
 #include "plan/starts.h"
 
@@ -72,10 +73,18 @@ static boil_plan_value sought(const boil_plan_case *c, uint64_t seed, uint64_t c
     return v;
 }
 
+static size_t conditions_that_fail(const boil_plan_case *c)
+{
+    boil_plan_condition failed[BOIL_PLAN_CONDITIONS_MAX];
+    size_t count;
+    assert_int_equal(boil_plan_conditions_failed(c, failed, &count), BOIL_OK);
+    return count;
+}
+
 static void it_finds_the_best_of_all_orders(void **state)
 {
     (void)state;
-    size_t best = 0, listed = 0;
+    size_t best = 0, listed = 0, impossible = 0;
     for (uint64_t seed = 1; seed <= SMALL_LISTS; seed++) {
         static drawn_list l;
         boil_plan_order o;
@@ -90,12 +99,15 @@ static void it_finds_the_best_of_all_orders(void **state)
         assert_false(boil_plan_better(&v, &c.best)); /* nothing is better than all */
         assert_false(boil_plan_better(&first, &v));  /* nor is it ever worse than the list's own order */
         best += !boil_plan_better(&c.best, &v);
+        size_t failing = conditions_that_fail(&l.of);
+        assert_false(failing > 0 && boil_plan_holds(&c.best)); /* none of all orders holds where it is said that none can */
+        impossible += failing > 0;
         listed += !boil_plan_better(&c.best, &first);
         boil_plan_decoder_free(&c.decoder);
         boil_plan_order_free(&c.order);
         boil_plan_order_free(&o);
     }
-    assert_true(best >= 99);
+    assert_true(best >= 99 && impossible > 0);
     assert_true(listed < 70); /* the lists are worth a search */
 }
 

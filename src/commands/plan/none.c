@@ -1,0 +1,129 @@
+#include <math.h>
+#include <stdlib.h>
+
+#include "case/plant.h"
+#include "commands/plan/answer.h"
+#include "describe/report.h"
+#include "plan/order.h"
+
+static void copy_order(const boil_plan_timetable *t, boil_plan_order *o)
+{
+    o->dips_count = t->dips_count;
+    for (size_t k = 0; k < t->dips_count; k++)
+        o->first[k] = t->dips[k].first;
+    o->first[t->dips_count] = o->parts_count;
+    for (size_t i = 0; i < o->parts_count; i++)
+        o->parts[i] = t->parts[i];
+}
+
+/* What must fail is said first; only where nothing must, what would have to give. Where times and masses hold and the runs find
+   something, neither has anything to say. */
+boil_outcome plan_explain(plan_answer *a)
+{
+    const boil_plant *p = &a->scenario->plant;
+    boil_plan_case c = boil_planning_case(&a->planning);
+    boil_plan_order o;
+    if (boil_plan_proof_holds(a->best) || boil_plan_holds(&a->best->table.value) || a->stopped)
+        return BOIL_OK;
+    boil_outcome outcome = boil_plan_conditions_failed(&c, a->failed, &a->failed_count);
+    if (outcome == BOIL_OK)
+        outcome = boil_plan_order_begin(&o, c.parts_count);
+    if (outcome != BOIL_OK)
+        return outcome;
+    copy_order(&a->best->table, &o);
+    outcome =
+        boil_plan_relax(&c, &o, boil_heater_output(&p->heater, 1, a->planning.bath_K), a->seed, a->gives, &a->gives_count);
+    boil_plan_order_free(&o);
+    return outcome;
+}
+
+plan_words plan_failed(const plan_answer *a, size_t index)
+{
+    const boil_plan_condition *f = &a->failed[index];
+    plan_words w = {""};
+    switch (f->what) {
+    case BOIL_PLAN_NEEDS_TIME:
+        TEXT_ADD(w.text, "%s, alone in the tank, is out at %s at the earliest, and should be by %s",
+                 plan_part_name(a, f->part).text, plan_clock_at(a, f->value).text,
+                 format_clock(a->scenario->start_s, f->limit).text);
+        break;
+    case BOIL_PLAN_NEEDS_WINDOW:
+        TEXT_ADD(w.text, "%s, alone in the tank, finds no time between the breaks at which it can be lifted",
+                 plan_part_name(a, f->part).text);
+        break;
+    case BOIL_PLAN_NEEDS_PLACES:
+        TEXT_ADD(w.text, "all stays together take %s of the positions, which have %s until the end",
+                 format_duration(f->value).text, format_duration(f->limit).text);
+        break;
+    case BOIL_PLAN_NEEDS_HEAT:
+        TEXT_ADD(w.text, "one boil after the other is back in %s at the least, and there are %s until the end",
+                 format_duration(f->value).text, format_duration(f->limit).text);
+        break;
+    case BOIL_PLAN_NEEDS_WATER:
+        TEXT_ADD(w.text, "%s of water would be missing before the last job may go in, the band bears %s",
+                 format_quantity(UNITS_US, DIM_MASS, f->value).text, format_quantity(UNITS_US, DIM_MASS, f->limit).text);
+        break;
+    }
+    return w;
+}
+
+plan_words plan_gives(const plan_answer *a, size_t index)
+{
+    const boil_plan_relaxation *r = &a->gives[index];
+    const char *job = r->what == BOIL_PLAN_GIVES_MUST || r->what == BOIL_PLAN_GIVES_JOB
+                          ? text_plain(a->scenario->jobs.list[r->job].name).text
+                          : "";
+    plan_words w = {""};
+    switch (r->what) {
+    case BOIL_PLAN_GIVES_END:
+        TEXT_ADD(w.text, "an open end");
+        break;
+    case BOIL_PLAN_GIVES_MUST:
+        TEXT_ADD(w.text, "%.60s need not be out when due", job);
+        break;
+    case BOIL_PLAN_GIVES_JOB:
+        TEXT_ADD(w.text, "%.60s left out", job);
+        break;
+    case BOIL_PLAN_GIVES_POSITIONS:
+        TEXT_ADD(w.text, "%.0f positions", r->value);
+        break;
+    case BOIL_PLAN_GIVES_HEAT:
+        TEXT_ADD(w.text, "%.2f times the heat", r->value);
+        break;
+    case BOIL_PLAN_GIVES_LIMIT:
+        TEXT_ADD(w.text, "recovery in %s, and dips as much heavier", format_duration(r->value).text);
+        break;
+    case BOIL_PLAN_GIVES_HOIST:
+        TEXT_ADD(w.text, "a move of the hoist in %s", format_duration(r->value).text);
+        break;
+    }
+    return w;
+}
+
+static void list_gives(const plan_answer *a, FILE *to)
+{
+    char not [1200] = "";
+    bool any = false;
+    for (size_t i = 0; i < a->gives_count; i++) {
+        const boil_plan_relaxation *r = &a->gives[i];
+        if (!r->works) {
+            TEXT_ADD(not, "%s%s", not [0] != '\0' ? "; " : "", plan_gives(a, i).text);
+            continue;
+        }
+        if (!any)
+            report_paragraph(to, "One of these would do, by what the search knows; plan it anew before you count on it:");
+        any = true;
+        report_paragraph(to, "- %s: last out %s", plan_gives(a, i).text, plan_clock_at(a, r->last_out_s).text);
+    }
+    if (not [0] != '\0')
+        report_paragraph(to, "%sound no help in: %s.", any ? "F" : "It f", not );
+}
+
+void plan_none_report(const plan_answer *a, FILE *to)
+{
+    if (a->failed_count > 0)
+        fputs("\n There is none, in whatever order:\n", to);
+    for (size_t i = 0; i < a->failed_count; i++)
+        report_paragraph(to, "- %s", plan_failed(a, i).text);
+    list_gives(a, to);
+}
