@@ -148,7 +148,9 @@ static void act(talk *t, order *o)
         do_act(t, o);
         return;
     }
-    program_complain("%s:%zu: the shift is over: nothing can be done any more, but go 'back'", t->name, t->number);
+    bool early = t->shift->now_s < shift_end_s(t->shift);
+    program_complain("%s:%zu: %s: nothing can be done any more, but go 'back'", t->name, t->number,
+                     early ? "the run ended early, where nothing more is known" : "the shift is over");
     t->outcome.mistaken = true;
 }
 

@@ -2,6 +2,7 @@
 
 #include <math.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include "acts/wait.h"
 
@@ -239,10 +240,13 @@ shift_clock_text shift_clock(const shift *s, double time_s)
 {
     shift_clock_text t;
     double tenths = floor(time_s * 10 + 1e-6), whole = floor(tenths / 10);
-    snprintf(t.text, sizeof t.text, "%s", journal_moment(&s->journal, whole).text);
+    moment_text moment = journal_moment(&s->journal, whole);
+    size_t clock = strcspn(moment.text, "+");
+    snprintf(t.text, sizeof t.text, "%.*s", (int)clock, moment.text);
     if (fmod(whole, 60) == 0 && tenths > whole * 10)
         TEXT_ADD(t.text, ":00");
     if (tenths > whole * 10)
         TEXT_ADD(t.text, ".%.0f", tenths - whole * 10);
+    TEXT_ADD(t.text, "%s", moment.text + clock);
     return t;
 }

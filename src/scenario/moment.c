@@ -52,14 +52,23 @@ static bool half_of_day(cursor *c, const moment_frame *f, const quantity *q)
         clock_text(q->si).text, wall_text(f, q->si).text, clock_text(wall - f->start_s).text);
 }
 
-/* "+1d" behind a clock on the wall, which then counts from the start. */
-static bool from_wall(cursor *c, const moment_frame *f, quantity *q)
+/* "+1d" or "+10d", if that comes next: the days. */
+static double take_days(cursor *c)
 {
     double days = 0;
-    if (c->at + 2 < c->end && c->at[0] == '+' && c->at[1] >= '0' && c->at[1] <= '9' && c->at[2] == 'd') {
-        days = c->at[1] - '0';
-        c->at += 3;
-    }
+    const char *at = c->at + 1;
+    for (; at < c->end && at < c->at + 3 && *at >= '0' && *at <= '9'; at++)
+        days = 10 * days + (*at - '0');
+    if (c->at == c->end || *c->at != '+' || at == c->at + 1 || at == c->end || *at != 'd')
+        return 0;
+    c->at = at + 1;
+    return days;
+}
+
+/* A clock on the wall, with the days behind it, which then counts from the start. */
+static bool from_wall(cursor *c, const moment_frame *f, quantity *q)
+{
+    double days = take_days(c);
     double s = q->si + days * DAY_S - f->start_s;
     if (s < 0)
         return cursor_error(c, q->text, "'by the clock' %s is before the start, %s; the next morning is '%s+1d'",

@@ -1172,6 +1172,9 @@ static void times_count_by_the_clock(void **state)
     assert_close(s.schedule.actions[2].time_s, 3600, 0, 0);
     assert_close(s.schedule.actions[11].time_s, 11.5 * 3600, 0, 0);
     forget(&s, &m);
+    read_good("start = 18:00\nduration = 300 h\ntimes = by the clock\n" SCHEDULE "9:00+10d heat on\n", &s, &m);
+    assert_close(s.schedule.actions[0].time_s, (10 * 24 - 9) * 3600, 0, 0);
+    forget(&s, &m);
     EXPECT("times = by the clock\n" SCHEDULE "0:05 heat on\n", "1:9: 'by the clock' needs 'start', the clock at the start");
     EXPECT("start = 6:00\nduration = 4 h\ntimes = by the clock\n" SCHEDULE "5:30 heat on\n10:30 heat on\n6:05 pm heat on\n"
            "6:10 load 80 lb, plate 1/4 in, for 20 min, as A\n6:20 load 80 lb, plate 1/4 in, as A\n",
