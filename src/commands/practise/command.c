@@ -141,7 +141,7 @@ static int by_screen(const request *r, const char *file, shift *s)
     bool asked = path[0] != '\0';
     bool saved = !asked || (spares(path, file, "FILE") && save(s, path));
     if (asked && saved && !end.refused)
-        printf("kept in %s: " PROGRAM_NAME " run tells it all\n", path);
+        printf("kept in %s; as a page to look back on: " PROGRAM_NAME " lesson FILE --html page.html\n", text_plain(path).text);
     fflush(stdout);
     if (end.signal != 0)
         raise(end.signal);
