@@ -130,17 +130,12 @@ static void loads(FILE *to, const replay *r)
     fputs("],\n\"pours\":[", to);
 }
 
-static const char *word_of(boil_action_kind kind)
-{
-    return kind == BOIL_ACTION_WATER ? "water" : kind == BOIL_ACTION_SALTS ? "salt" : "liquid";
-}
-
 static void pours(FILE *to, const replay *r)
 {
     const boil_history *h = &r->of->central;
     for (size_t i = 0; i < h->additions_count; i++) {
         const boil_addition_result *a = &h->additions[i];
-        fprintf(to, "%s[%.2f,%.2f,\"%s\"]", i > 0 ? "," : "", a->time_s, a->time_s + a->over_s, word_of(a->kind));
+        fprintf(to, "%s[%.2f,%.2f,\"%s\"]", i > 0 ? "," : "", a->time_s, a->time_s + a->over_s, lesson_poured(a->kind));
     }
     fputs("]}", to);
 }

@@ -22,6 +22,9 @@ lesson_view lesson_view_of(const lesson_answer *a);
 /* How high salt lies on the floor, m a kg. */
 double lesson_heap_m_kg(const replay *r);
 
+/* "water", "salt", "liquid": the word beside a pour. */
+const char *lesson_poured(boil_action_kind kind);
+
 /* Patterns that all pictures share, once. */
 void lesson_patterns(const lesson_answer *a, FILE *to);
 

@@ -247,27 +247,40 @@ static void heat(const picture *p)
     fputs("</g>", p->to);
 }
 
-/* Ten times as thick as it is, beside the tank. */
+/* Ten times as thick as it is, beside the tank, where there is room for that: else it is thick enough to be seen. */
 static void lens(const picture *p)
 {
-    double u = p->view.unit, x = p->wide + 66 * u, y = -0.58 * p->deep;
-    fprintf(p->to, "<g data-part=\"lens\"%s>", shown(p->s.layer_kg >= afloat_kg));
+    double u = p->view.unit, x = p->wide + 66 * u, y = -0.58 * p->deep, thick = fmax(4, 10000 * p->s.layer_m);
+    bool floats = p->s.layer_kg >= afloat_kg;
+    fprintf(p->to, "<g data-part=\"tenfold\"%s>", shown(floats && thick < -y));
     write_text(p, "", x, y - 14 * u, 44, "x10");
     fprintf(p->to,
             "<rect data-part=\"lensed\" x=\"%.0f\" y=\"%.0f\" width=\"%.0f\" height=\"%.0f\" fill=\"url(#water)\" "
             "stroke=\"var(--ink)\" stroke-width=\"4\"/>",
-            x, y, 60 * u, fmax(4, 10000 * p->s.layer_m));
+            x, y, 60 * u, thick);
+    fprintf(p->to, "</g><g data-part=\"lens\"%s>", shown(floats));
     write_text(p, "inches", x + 66 * u, y + 34 * u, 40, SHOWN(p->of->system, LENGTH, p->s.layer_m));
     fputs("</g>", p->to);
 }
 
+const char *lesson_poured(boil_action_kind kind)
+{
+    return kind == BOIL_ACTION_WATER ? "water" : kind == BOIL_ACTION_SALTS ? "salt" : "liquid";
+}
+
+/* Dashes from above while anything is poured. */
 static void pour(const picture *p)
 {
+    const boil_history *h = &p->of->of->central;
+    const boil_addition_result *now = NULL;
     double u = p->view.unit;
-    fputs("<g data-part=\"pour\" visibility=\"hidden\">", p->to);
+    for (size_t i = 0; i < h->additions_count; i++)
+        if (h->additions[i].time_s <= p->time_s && p->time_s < h->additions[i].time_s + h->additions[i].over_s)
+            now = &h->additions[i];
+    fprintf(p->to, "<g data-part=\"pour\"%s>", shown(now != NULL));
     fprintf(p->to, "<path d=\"M%.0f %.0fV%.0f\" stroke=\"var(--water)\" stroke-width=\"14\" stroke-dasharray=\"30 14\"/>",
             0.16 * p->wide, p->view.top, -p->deep * 0.98);
-    write_text(p, "poured", 0.18 * p->wide, p->view.top + 60 * u, 46, "");
+    write_text(p, "poured", 0.18 * p->wide, p->view.top + 60 * u, 46, now != NULL ? lesson_poured(now->kind) : "");
     fputs("</g>", p->to);
 }
 

@@ -6,20 +6,20 @@
 #include "describe/report.h"
 
 #define MOMENTS 4
-#define LINES_ON_PAPER 16
 
-/* A lesson asks its own question first. */
+/* The first is a lesson's own, or for a shift in which nothing happened. */
 static const char *const questions[] = {
     "At which moment could it still have been kept from happening, and how?",
     "What did the tank look like just before? What would have told you?",
     "You find water floating on a quiet bath. What do you do first?",
 };
+static const char calm_question[] = "When was there the least room at the rim, and what took it up?";
 
 typedef struct {
     double s[MOMENTS];
 } moments;
 
-/* Of the first run: the start, the fullest layer, the highest level, the end; without a layer a minute before the highest. */
+/* Of the first run: the start or just before the first load, the fullest layer, the highest level, the end; without a layer a minute before the highest. */
 static moments moments_of(const lesson_answer *a)
 {
     const carried_out *o = &a->runs[0].done;
@@ -27,7 +27,7 @@ static moments moments_of(const lesson_answer *a)
     double high_s = s->level_max_m.time_s, layer_s = s->layer_max_kg.value > 0.19 ? s->layer_max_kg.time_s : (double)NAN;
     double before_s = layer_s < high_s ? layer_s : fmax(0, high_s - 60);
     moments m = {{0, before_s, high_s, o->central.end_s}};
-    for (size_t i = 0; i < o->central.loads_count && o->central.loads[i].time_s < before_s; i++)
+    if (o->central.loads_count > 0 && o->central.loads[0].time_s < before_s)
         m.s[0] = fmax(0, o->central.loads[0].time_s - 1);
     return m;
 }
@@ -81,10 +81,11 @@ static bool is_grave(const lesson_answer *a, const lesson_line *l)
     return false;
 }
 
-/* Where paper has no room for all: the first, what is grave, and the last. */
+/* Where paper has no room for all: the first, what is grave, and the last. A tank alone has wider cells. */
 static bool is_on_paper(const lesson_answer *a, const lesson_line *l, size_t index, size_t count)
 {
-    return count <= LINES_ON_PAPER || index < LINES_ON_PAPER / 2 || index + 2 >= count || is_grave(a, l);
+    size_t room = a->count > 1 ? 16 : 28;
+    return count <= room || index + 4 < room || index + 2 >= count || is_grave(a, l);
 }
 
 static void line(html *h, const lesson_answer *a, const lesson_line *l, bool on_paper)
@@ -98,7 +99,7 @@ static void line(html *h, const lesson_answer *a, const lesson_line *l, bool on_
 
 static void table(html *h, const lesson_answer *a)
 {
-    size_t count;
+    size_t count, left = 0;
     lesson_line *lines = lesson_lines(a, &count);
     html_open(h, "table", NULL);
     html_open(h, "thead", NULL);
@@ -114,11 +115,24 @@ static void table(html *h, const lesson_answer *a)
     html_close(h);
     html_close(h);
     html_open(h, "tbody", NULL);
-    for (size_t i = 0; i < count; i++)
-        line(h, a, &lines[i], is_on_paper(a, &lines[i], i, count));
+    for (size_t i = 0; i < count; i++) {
+        bool on_paper = is_on_paper(a, &lines[i], i, count);
+        line(h, a, &lines[i], on_paper);
+        left += !on_paper;
+    }
     html_close(h);
     html_close(h);
+    if (left > 0)
+        html_element(h, "p", "class=\"left\"", "%zu lines more on the screen.", left);
     free(lines);
+}
+
+static const char *first_question(const lesson_answer *a)
+{
+    bool calm = true;
+    for (size_t i = 0; i < a->count; i++)
+        calm = calm && carried_out_gravest(&a->runs[i].done) < BOIL_SEVERITY_WARNING;
+    return a->of != NULL ? a->of->question : calm ? calm_question : questions[0];
 }
 
 static void back(html *h, const lesson_answer *a)
@@ -128,7 +142,7 @@ static void back(html *h, const lesson_answer *a)
     table(h, a);
     html_element(h, "h2", NULL, "In your own words");
     for (size_t i = 0; i < sizeof questions / sizeof questions[0]; i++) {
-        html_element(h, "p", NULL, "%zu. %.900s", i + 1, i == 0 && a->of != NULL ? a->of->question : questions[i]);
+        html_element(h, "p", NULL, "%zu. %.900s", i + 1, i == 0 ? first_question(a) : questions[i]);
         html_open(h, "div", "class=\"answer\"");
         html_close(h);
     }

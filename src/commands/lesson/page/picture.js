@@ -59,6 +59,7 @@ function layer(p, s, y) {
     const floats = s.afloat >= AFLOAT_KG, thick = Math.max(6 * DATA.view.unit, s.layer * 1000);
     show(p.layer, floats);
     show(p.lens, floats);
+    show(p.tenfold, floats && s.layer * 10 < 0.58 * p.run.depth);
     if (!floats) return;
     put(p.layer, "y", y.toFixed(1));
     put(p.layer, "height", thick.toFixed(1));

@@ -21,10 +21,10 @@ function sign(run, s, time) {
 }
 
 function steamOf(run, s) {
-    if (!s.boils) return difference(Math.max(0, s.boiling - s.temperature)) + " below boiling, no steam";
+    if (!s.boils) return difference(Math.max(0, s.boiling - s.temperature)) + " below boiling";
     const times = run.calm > 0 ? s.steam / run.calm : 1;
     if (times < 1.5) return "steam as usual";
-    return "steam " + (times >= 10 ? "more than " + Math.floor(times) : times.toFixed(1)) + " times as usual";
+    return "steam " + (times >= 10 ? "> " + Math.floor(times) : times.toFixed(1)) + " x usual";
 }
 
 function inIt(s) {
