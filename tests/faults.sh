@@ -115,12 +115,16 @@ tries_of() {
     if [ $whole = yes ]; then echo 100000000; elif is_slow "$1"; then echo 1; else echo 2; fi
 }
 
+is_handed_out() { # what there was by then
+    { [ "${1%% *}" = explore ] || [ "${1%% *}" = plan ]; } && [ -z "$(ls "$work/tmp")" ]
+}
+
 each() { # what, how many, fault, judge, command: every moment or some, spread evenly
     step=$(($2 / $(tries_of "$5") + 1))
     moment=$((1 + $2 % step / 2))
     while [ $moment -le "$2" ]; do
         go "$3=$moment $extra" "$5"
-        { is_as_ever || $4 "$5"; } && { files_are_whole || [ "${5%% *}" = explore ] && [ -z "$(ls "$work/tmp")" ]; } || {
+        { is_as_ever || $4 "$5"; } && { files_are_whole || is_handed_out "$5"; } || {
             echo "$3=$moment $extra: $5: exit $ended: $(head -c 300 "$work/said")"
             return 1
         }
@@ -129,7 +133,8 @@ each() { # what, how many, fault, judge, command: every moment or some, spread e
 }
 
 is_ended_by_signal() {
-    [ $ended -eq $((128 + signal)) ] || { [ "${1%% *}" = explore ] && says_why stopped; }
+    [ $ended -eq $((128 + signal)) ] ||
+        { { [ "${1%% *}" = explore ] || [ "${1%% *}" = plan ]; } && says_why stopped; } # and hands out what it has
 }
 
 signals() { # how many, fault, command: each signal at some of the moments

@@ -40,6 +40,8 @@ static bool files_agree(const request *r, const given *g)
 static int hand_out(const request *r, const scenario_text *text, const plan_answer *a)
 {
     bool holds = boil_plan_proof_holds(a->best);
+    if (a->stopped)
+        program_complain("%s: stopped: this is what was found by then", a->scenario->path);
     bool written = r->write == NULL || plan_write(a, text, r->output.system, r->write);
     return output_write(&writers, &r->output, a, holds && written && !a->stopped ? STATUS_DONE : STATUS_STOPPED);
 }
