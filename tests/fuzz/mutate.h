@@ -99,7 +99,7 @@ static inline size_t mutate_number(char *text, size_t size, uint32_t *state)
 static inline size_t mutate(char *text, size_t size, uint32_t seed)
 {
     uint32_t state = seed != 0 ? seed : 1;
-    if (size < 40 || mutate_below(&state, 8) == 0)
+    if (size < 40 || mutate_below(&state, 4) == 0)
         size = mutate_put(text, size, 0, size, mutate_seed);
     for (size_t n = 1 + mutate_below(&state, 2); n > 0; n--) {
         size_t line = mutate_line(text, size, &state), what = mutate_below(&state, 40), length = 0;

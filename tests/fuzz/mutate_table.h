@@ -77,7 +77,7 @@ static inline size_t mutate_table_once(char *text, size_t size, uint32_t *state)
 static inline size_t mutate_table(char *text, size_t size, uint32_t seed)
 {
     uint32_t state = seed != 0 ? seed : 1;
-    if (size < 8 || mutate_below(&state, 4) == 0)
+    if (size < 8 || mutate_below(&state, 3) == 0)
         size = mutate_put(text, size, 0, size,
                           mutate_tables[mutate_below(&state, sizeof mutate_tables / sizeof mutate_tables[0])]);
     for (size_t n = 1 + mutate_below(&state, 2); n > 0; n--)
