@@ -176,17 +176,14 @@ static void rates_of(const boil_bath *b, const double y[], const boil_rates_view
     dydt[BOIL_STATE_HEAT_SENSOR] = lagging(v->solution.temperature_K, y[BOIL_STATE_HEAT_SENSOR], p->heat_control.sensor_lag_s);
 }
 
-/* What is in the tank, before anything leaves it. */
-static boil_outcome contents_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v,
-                                double dydt[])
+/* The liquid in the tank and what floats on it. */
+static boil_outcome liquid_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v)
 {
     boil_outcome outcome = boil_rates_of_solution(b, y, g, &v->solution);
     if (outcome != BOIL_OK)
         return outcome;
     v->heater = boil_rates_of_heater(b, y, v->solution.temperature_K);
-    v->control = boil_rates_of_control(b, y, v->solution.temperature_K);
     v->pool = boil_rates_of_pool(b, y, &v->solution);
-    v->loads = boil_rates_of_loads(b, t, y, &v->solution, &v->pool, dydt);
     v->salts = boil_rates_of_salts(b, y, &v->solution, &v->pool, v->heater.heat_W, g);
     return boil_rates_of_layer(b, t, y, &v->solution, &v->pool, &v->salts, v->heater.heat_W, g, &v->layer);
 }
@@ -194,18 +191,22 @@ static boil_outcome contents_at(const boil_bath *b, double t, const double y[], 
 boil_outcome boil_rates_upper_level(const boil_bath *b, double t, const double y[], boil_rates_guess *g, double *level_m)
 {
     boil_rates_view v;
-    boil_outcome outcome = contents_at(b, t, y, g, &v, NULL);
-    if (outcome == BOIL_OK)
-        *level_m = boil_rates_of_levels(b, &v).upper_m;
-    return outcome;
+    boil_outcome outcome = liquid_at(b, t, y, g, &v);
+    if (outcome != BOIL_OK)
+        return outcome;
+    v.loads.displaced_m3 = boil_rates_displaced(b, t);
+    *level_m = boil_rates_of_levels(b, &v).upper_m;
+    return BOIL_OK;
 }
 
 boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v,
                            double dydt[])
 {
-    boil_outcome outcome = contents_at(b, t, y, g, v, dydt);
+    boil_outcome outcome = liquid_at(b, t, y, g, v);
     if (outcome != BOIL_OK)
         return outcome;
+    v->control = boil_rates_of_control(b, y, v->solution.temperature_K);
+    v->loads = boil_rates_of_loads(b, t, y, &v->solution, &v->pool, dydt);
     if (v->layer.soaking_kg_s > 0)
         boil_rates_soak_salts(y, v->layer.soaking_kg_s * v->layer.wetted.dissolved, &v->salts);
     outcome = boil_rates_of_surface(b, &v->solution, &v->salts, &v->layer, v->pool.leaving_kg_s, g, &v->surface);

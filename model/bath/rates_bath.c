@@ -146,12 +146,11 @@ static double body_heat(const boil_bath *b, const boil_bath_body *o, double t, c
 }
 
 /* Water trapped in hollows of parts; when all of it has let go they hold what the bath holds. */
-static double pocket_heat(const boil_bath_body *o, double t, const double y[], double bath_K, double dydt[], double *left)
+static double pocket_heat(const boil_bath_body *o, double t, const double y[], double bath_K, double dydt[])
 {
     const double *own = y + BOIL_STATE_FIXED + o->at;
     bool holds = isinf(o->released_s);
     double heat = holds ? o->pocket_W_K * (bath_K - boil_water_temperature(own[0])) * boil_bath_body_immersed(o, t) : 0;
-    *left = holds ? 1 : fmax(0, 1 - (t - o->released_s) / o->release_s);
     if (dydt)
         dydt[BOIL_STATE_FIXED + o->at] = heat / o->pocket_kg;
     return heat;
@@ -160,17 +159,28 @@ static double pocket_heat(const boil_bath_body *o, double t, const double y[], d
 static void add_pocket(const boil_bath *b, const boil_bath_body *o, double t, const double y[], double bath_K, double dydt[],
                        boil_rates_loads *l)
 {
-    double left;
-    l->heat_W += pocket_heat(o, t, y, bath_K, dydt, &left);
-    l->displaced_m3 += left * o->displaced_m3 * boil_bath_body_immersed(o, t);
+    l->heat_W += pocket_heat(o, t, y, bath_K, dydt);
     if (isinf(o->released_s) && !o->lifting)
         l->pocket_J_kg = fmax(l->pocket_J_kg, y[BOIL_STATE_FIXED + o->at] - boil_water_enthalpy(b->air.saturation_K));
+}
+
+/* Of water in a hollow what is left of it displaces, of steel all that is immersed. */
+double boil_rates_displaced(const boil_bath *b, double t)
+{
+    double m3 = 0;
+    for (size_t i = 0; i < b->bodies_count; i++) {
+        const boil_bath_body *o = &b->bodies[i];
+        bool whole = !(o->pocket_kg > 0) || isinf(o->released_s);
+        double left = whole ? 1 : fmax(0, 1 - (t - o->released_s) / o->release_s);
+        m3 += left * o->displaced_m3 * boil_bath_body_immersed(o, t);
+    }
+    return m3;
 }
 
 boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
                                      const boil_rates_pool *pool, double dydt[])
 {
-    boil_rates_loads l = {0, 0, 0, -1e6};
+    boil_rates_loads l = {0, boil_rates_displaced(b, t), 0, -1e6};
     boil_convection_liquid liquid = s->convection;
     if (b->bodies_count > 0)
         liquid.viscosity_Pa_s = boil_rates_viscosity(b, s);
@@ -181,7 +191,6 @@ boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double 
             continue;
         }
         l.heat_W += body_heat(b, o, t, y, &liquid, s->temperature_K, pool->agitation_m_s, dydt);
-        l.displaced_m3 += o->displaced_m3 * boil_bath_body_immersed(o, t);
         if (o->lifting)
             l.drag_kg_s += o->drag_out_kg / (o->out_end_s - o->out_start_s);
     }

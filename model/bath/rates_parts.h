@@ -13,6 +13,7 @@ boil_outcome boil_rates_of_solution(const boil_bath *b, const double y[], boil_r
 boil_rates_heater boil_rates_of_heater(const boil_bath *b, const double y[], double bath_K);
 boil_rates_control boil_rates_of_control(const boil_bath *b, const double y[], double bath_K);
 boil_rates_pool boil_rates_of_pool(const boil_bath *b, const double y[], const boil_rates_solution *s);
+double boil_rates_displaced(const boil_bath *b, double t); /* by all that hangs in it, m3 */
 boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
                                      const boil_rates_pool *pool, double dydt[]);
 boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const boil_rates_solution *s,

@@ -20,10 +20,10 @@ static double level(search *s, double t)
     return boil_rates_upper_level(s->bath, t, y, &s->guess, &level_m) == BOIL_OK ? level_m : -(double)INFINITY;
 }
 
-/* Between low and high there is one crest: by the golden section to a few millionths of the step, where it is flat. */
+/* Between low and high there is one crest: by the golden section to a thousandth of the step, where it is flat. */
 static boil_extreme crest(search *s, double low, double high)
 {
-    enum { TIMES = 24 };
+    enum { TIMES = 14 };
     const double golden = 0.6180339887498949;
     double left = high - golden * (high - low), right = low + golden * (high - low);
     double at_left = level(s, left), at_right = level(s, right);
