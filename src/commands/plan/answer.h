@@ -80,8 +80,22 @@ void plan_none_report(const plan_answer *a, FILE *to);      /* both; nothing whe
 typedef TEXT_OF(16) plan_clock;
 plan_clock plan_clock_at(const plan_answer *a, double s); /* "6:01:00", "0:10:00+1d" */
 
+/* What decides, in a line; and what holds all through the sheet. */
+plan_words plan_verdict(const plan_answer *a);
+extern const char plan_rule[];
+
+/* A line of the run sheet in words, each "" where there is nothing to say. */
+typedef struct {
+    const char *act;
+    plan_words what;
+    plan_clock back, out; /* the boil by the gravest run; the dip, or the tap shut, or the break over */
+    plan_names why;
+} plan_sheet_words;
+plan_sheet_words plan_sheet_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, unit_system s);
+
 void plan_report(const void *answer, const output *o, FILE *to);
 void plan_csv(const void *of, FILE *to); /* the run sheet */
+void plan_page(const void *answer, const output *o, const picture_drawn *drawn, const picture_problem *problem, FILE *to);
 extern const document plan_documents[];
 
 /* The scenario that carries the plan out, from the text that was read. False, with a complaint, when it cannot be written. */

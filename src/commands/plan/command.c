@@ -19,13 +19,14 @@ static const option options[] = {
      .within = {NULL, 1, 1024}},
     OUTPUT_JSON(request, "the plan and the list's own order as JSON, in SI units"),
     OUTPUT_CSV(request, "also write the run sheet as CSV, in SI units; '-' writes it instead of the report"),
+    OUTPUT_HTML(request, "also write a page to print: run sheet with boxes to tick, positions by the clock; '-' writes it instead of the report"),
     OUTPUT_UNITS(request, "report"),
     {"full", NULL, "also what the list's own order breaks", OPTION_FLAG, INTO(output.full)},
     INPUT_SHEET(request),
 };
 /* clang-format on */
 
-static const output_writers writers = {.text = plan_report, .json = plan_documents, .csv = plan_csv};
+static const output_writers writers = {.text = plan_report, .json = plan_documents, .csv = plan_csv, .html = plan_page};
 
 /* What is written and what is read are not one file. */
 static bool files_agree(const request *r, const given *g)

@@ -8,24 +8,11 @@
 
 enum { WHAT_WIDTH = 26, PLAN_WIDTH = 14, NAMES_WIDTH = 25, BACK_WIDTH = 8, OUT_WIDTH = 6 };
 
-static void verdict(const plan_answer *a, const boil_plan_proof *p, FILE *to)
+static void verdict(const plan_answer *a, FILE *to)
 {
-    double last_s = p->table.value.of[BOIL_PLAN_LAST_OUT_S], spare_s = a->problem.end_s - last_s;
-    TEXT_OF(160) end = {""};
-    if (isfinite(spare_s))
-        TEXT_ADD(end.text, ", %s before the end of the shift (%s)", format_duration(floor(spare_s / 60) * 60).text,
-                 format_clock(a->scenario->start_s, a->problem.end_s).text);
-    if (boil_plan_proof_holds(p)) {
-        report_verdict(to, "%s, last out %s%s; every boil back within %.0f s of %.0f s; nothing above NOTICE",
-                       format_count(p->table.dips_count, "dip", "dips").text, format_clock(a->scenario->start_s, last_s).text,
-                       end.text, ceil(plan_slowest_s(p)), a->planning.bath.limit_s);
-        return;
-    }
-    report_verdict(to, "%s%s: the best of %zu tries breaks %s",
-                   a->failed_count > 0 ? "THERE IS NO PLAN" : "NO PLAN THAT HOLDS was found",
-                   a->stopped ? " before it was stopped" : "", a->tried, format_count(p->broken_count, "limit", "limits").text);
-    for (size_t i = 0; i < plan_broken_told(p); i++)
-        report_paragraph(to, "- %s", plan_broken(a, p, i).text);
+    report_verdict(to, "%s", plan_verdict(a).text);
+    for (size_t i = 0; i < plan_broken_told(a->best); i++)
+        report_paragraph(to, "- %s", plan_broken(a, a->best, i).text);
 }
 
 static void row(FILE *to, const char *what, const char *plan, const char *listed, const char *behind)
@@ -76,68 +63,34 @@ static void compared(const plan_answer *a, unit_system s, FILE *to)
     row(to, "boils at the end", SHOWN(s, TEMPERATURE, p->boils_end_K), SHOWN(s, TEMPERATURE, l->boils_end_K), "");
 }
 
-static void in_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, unit_system s, FILE *to)
+static void sheet_line(const plan_answer *a, const plan_line *l, unit_system s, FILE *to)
 {
-    const boil_plan_dip *d = &p->table.dips[l->which];
-    char what[240], line[800];
-    snprintf(what, sizeof what, "%s, %s", plan_dip_names(a, &p->table, l->which).text,
-             format_quantity(s, DIM_MASS, d->mass_kg).text);
-    snprintf(line, sizeof line, " [ ] %8s  IN    %s %8s %6s  %s", plan_clock_at(a, l->time_s).text,
-             text_fitted(what, NAMES_WIDTH).text, plan_clock_at(a, ceil(d->enters_s + p->seen[l->which].gravest_s)).text,
-             format_clock(a->scenario->start_s, d->leaves_s).text, plan_dip_reason(a, &p->table, l->which).text);
-    text_line(to, line);
-}
-
-/* As one turns a tap: by the minute. */
-static cell flow_words(unit_system s, double m3_s)
-{
-    const char *by = s == UNITS_US ? "gal/min" : "L/min";
-    cell c;
-    snprintf(c.text, sizeof c.text, "%.2f %s", unit_from_si(DIM_VOLUME_FLOW, by, m3_s), by);
-    return c;
-}
-
-static void water_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, unit_system s, FILE *to)
-{
-    const boil_plan_pour *w = &p->table.pours[l->which];
-    double water_K = a->scenario->plant.ambient.temperature_K,
-           volume_m3 = w->mass_kg / boil_water_density(fmax(water_K, 273.15));
-    char line[240];
-    snprintf(line, sizeof line, " [ ] %8s  WATER %s, %s, to %s, while it boils", plan_clock_at(a, l->time_s).text,
-             format_quantity(s, DIM_VOLUME, volume_m3).text, flow_words(s, volume_m3 / w->over_s).text,
-             plan_clock_at(a, l->until_s).text);
-    text_line(to, line);
-}
-
-static void other_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, FILE *to)
-{
-    char line[300];
-    if (l->kind == PLAN_OUT)
-        snprintf(line, sizeof line, " [ ] %8s  OUT   %s", plan_clock_at(a, l->time_s).text,
-                 plan_dip_names(a, &p->table, l->which).text);
+    plan_sheet_words w = plan_sheet_line(a, a->best, l, s);
+    const char *box = l->kind == PLAN_BREAK ? "   " : "[ ]";
+    char line[1200];
+    int used = snprintf(line, sizeof line, " %s %8s  %-5s ", box, plan_clock_at(a, l->time_s).text, w.act);
+    size_t left = sizeof line - (size_t)used;
+    if (l->kind == PLAN_IN)
+        snprintf(line + used, left, "%s %8s %6s  %s", text_fitted(w.what.text, NAMES_WIDTH).text, w.back.text, w.out.text,
+                 w.why.text);
     else
-        snprintf(line, sizeof line, "     %8s  ----- break to %s", plan_clock_at(a, l->time_s).text,
-                 plan_clock_at(a, l->until_s).text);
+        snprintf(line + used, left, "%s%s%s%s%s", w.what.text,
+                 w.out.text[0] != '\0' ? (l->kind == PLAN_WATER ? ", to " : " to ") : "", w.out.text,
+                 w.why.text[0] != '\0' ? ", " : "", w.why.text);
     text_line(to, text_fitted(line, REPORT_WIDTH).text);
 }
 
 static void run_sheet(const plan_answer *a, unit_system s, FILE *to)
 {
     size_t n;
-    const boil_plan_proof *p = a->best;
-    plan_line *lines = plan_lines(a, &p->table, &n);
+    plan_line *lines = plan_lines(a, &a->best->table, &n);
     char head[600];
     snprintf(head, sizeof head, "\n     %8s  %-5s %s %8s %6s  why now", "clock", "do", text_fitted("", NAMES_WIDTH).text,
              "back by", "out");
     fputs(head, to);
     fputc('\n', to);
     for (size_t i = 0; i < n; i++)
-        if (lines[i].kind == PLAN_IN)
-            in_line(a, p, &lines[i], s, to);
-        else if (lines[i].kind == PLAN_WATER)
-            water_line(a, p, &lines[i], s, to);
-        else
-            other_line(a, p, &lines[i], to);
+        sheet_line(a, &lines[i], s, to);
     free(lines);
 }
 
@@ -179,17 +132,14 @@ static void list_breaks(const plan_answer *a, FILE *to)
 void plan_report(const void *answer, const output *o, FILE *to)
 {
     const plan_answer *a = answer;
-    verdict(a, a->best, to);
+    verdict(a, to);
     plan_none_report(a, to);
     report_title(to, a->scenario->title);
     compared(a, o->system, to);
     run_sheet(a, o->system, to);
     fputc('\n', to);
-    report_paragraph(
-        to,
-        "Water only while it boils, shut at once when it stops. Boil not back at the time above: no water, no load, "
-        "wait, then plan again.%s",
-        boil_plan_proof_holds(a->best) ? "" : " This sheet breaks limits: it is no plan to work by.");
+    report_paragraph(to, "%s%s", plan_rule,
+                     boil_plan_proof_holds(a->best) ? "" : " This sheet breaks limits: it is no plan to work by.");
     bound(a, to);
     if (o->full)
         list_breaks(a, to);

@@ -1,0 +1,73 @@
+#include <math.h>
+#include <stdlib.h>
+
+#include "base/constants.h"
+#include "commands/plan/answer.h"
+
+const char plan_rule[] =
+    "Water only while it boils, shut at once when it stops. Boil not back at the time above: no water, no load, wait, "
+    "then plan again.";
+
+plan_words plan_verdict(const plan_answer *a)
+{
+    const boil_plan_proof *p = a->best;
+    double last_s = p->table.value.of[BOIL_PLAN_LAST_OUT_S], spare_s = a->problem.end_s - last_s;
+    plan_words w = {""};
+    if (!boil_plan_proof_holds(p)) {
+        TEXT_ADD(w.text, "%s%s: the best of %zu tries breaks %s",
+                 a->failed_count > 0 ? "THERE IS NO PLAN" : "NO PLAN THAT HOLDS was found",
+                 a->stopped ? " before it was stopped" : "", a->tried, format_count(p->broken_count, "limit", "limits").text);
+        return w;
+    }
+    TEXT_ADD(w.text, "%s, last out %s", format_count(p->table.dips_count, "dip", "dips").text,
+             format_clock(a->scenario->start_s, last_s).text);
+    if (isfinite(spare_s))
+        TEXT_ADD(w.text, ", %s before the end of the shift (%s)", format_duration(floor(spare_s / 60) * 60).text,
+                 format_clock(a->scenario->start_s, a->problem.end_s).text);
+    TEXT_ADD(w.text, "; every boil back within %.0f s of %.0f s; nothing above NOTICE", ceil(plan_slowest_s(p)),
+             a->planning.bath.limit_s);
+    return w;
+}
+
+static void dip_words(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, unit_system s, plan_sheet_words *w)
+{
+    const boil_plan_dip *d = &p->table.dips[l->which];
+    w->act = l->kind == PLAN_IN ? "IN" : "OUT";
+    TEXT_ADD(w->what.text, "%s", plan_dip_names(a, &p->table, l->which).text);
+    if (l->kind == PLAN_OUT)
+        return;
+    TEXT_ADD(w->what.text, ", %s", format_quantity(s, DIM_MASS, d->mass_kg).text);
+    if (isfinite(p->seen[l->which].gravest_s))
+        w->back = plan_clock_at(a, ceil(d->enters_s + p->seen[l->which].gravest_s));
+    else
+        TEXT_ADD(w->back.text, "never");
+    TEXT_ADD(w->out.text, "%s", format_clock(a->scenario->start_s, d->leaves_s).text);
+    w->why = plan_dip_reason(a, &p->table, l->which);
+}
+
+/* As one turns a tap: by the minute. */
+static void water_words(const plan_answer *a, const boil_plan_pour *pour, unit_system s, plan_sheet_words *w)
+{
+    const char *by = s == UNITS_US ? "gal/min" : "L/min";
+    double water_K = fmax(a->scenario->plant.ambient.temperature_K, BOIL_ZERO_CELSIUS);
+    double volume_m3 = pour->mass_kg / boil_water_density(water_K);
+    w->act = "WATER";
+    TEXT_ADD(w->what.text, "%s, %.2f %s", format_quantity(s, DIM_VOLUME, volume_m3).text,
+             unit_from_si(DIM_VOLUME_FLOW, by, volume_m3 / pour->over_s), by);
+    w->out = plan_clock_at(a, pour->start_s + pour->over_s);
+    TEXT_ADD(w->why.text, "while it boils");
+}
+
+plan_sheet_words plan_sheet_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, unit_system s)
+{
+    plan_sheet_words w = {.act = "-----"};
+    if (l->kind == PLAN_IN || l->kind == PLAN_OUT)
+        dip_words(a, p, l, s, &w);
+    else if (l->kind == PLAN_WATER)
+        water_words(a, &p->table.pours[l->which], s, &w);
+    else {
+        TEXT_ADD(w.what.text, "break");
+        w.out = plan_clock_at(a, l->until_s);
+    }
+    return w;
+}
