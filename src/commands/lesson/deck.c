@@ -60,9 +60,12 @@ static int add(const scenario *s, const output *o, const char *folder, html *ind
     return status;
 }
 
-/* Two files of one name would write one page. */
+/* Two files of one name would write one page, and standard input has none. */
 static bool names_differ(const given *g)
 {
+    for (size_t i = 0; i < g->arguments_count; i++)
+        if (strcmp(g->arguments[i], "-") == 0)
+            return program_complain("--all names its pages as their files: standard input has no name");
     for (size_t i = 0; i < g->arguments_count; i++)
         for (size_t k = 0; k < i; k++) {
             char *a = page_name(g->arguments[i]), *b = page_name(g->arguments[k]);
@@ -76,16 +79,28 @@ static bool names_differ(const given *g)
     return true;
 }
 
+/* Looked at before the first is carried out: either all become pages, or none. */
+static bool all_are_lessons(const given *g, const output *o)
+{
+    bool good = true;
+    for (size_t i = 0; i < g->arguments_count; i++) {
+        scenario s;
+        bool readable = command_scenario_read(o, g->arguments[i], &s);
+        good = readable && good;
+        if (readable && !s.lesson.given)
+            good =
+                program_complain("%s: no lesson: it has no section [lesson]; leave it out, or replay it without --all", s.path);
+        scenario_free(&s);
+    }
+    return good;
+}
+
 static int each(const given *g, const output *o, const char *folder, html *index)
 {
     int status = STATUS_DONE;
     for (size_t i = 0; i < g->arguments_count && status == STATUS_DONE; i++) {
         scenario s;
-        bool good = command_scenario_read(o, g->arguments[i], &s);
-        if (good && !s.lesson.scripted)
-            good =
-                program_complain("%s: no lesson: it has no section [lesson]; leave it out, or replay it without --all", s.path);
-        status = good ? add(&s, o, folder, index) : STATUS_USAGE;
+        status = command_scenario_read(o, g->arguments[i], &s) ? add(&s, o, folder, index) : STATUS_USAGE;
         scenario_free(&s);
     }
     return status;
@@ -115,7 +130,7 @@ int lesson_deck(const given *g, const output *o, const char *folder)
 {
     char *text;
     size_t size;
-    if (!names_differ(g))
+    if (!names_differ(g) || !all_are_lessons(g, o))
         return STATUS_USAGE;
     FILE *to = folder_is_there(folder) ? memory_stream(&text, &size) : NULL;
     if (to == NULL)
