@@ -84,6 +84,7 @@ boil_potential boil_potential_hot(const boil_bath *b, const boil_rates_view *v)
 
 boil_potential boil_potential_of_hollows(const boil_bath *b, const boil_rates_view *v, double water_kg, double displaced_m3)
 {
+    const double rounding = 1e-9; /* water in a bath of water flashes not at all */
     boil_flash_bath bath = {b->air, v->solution.mixture, v->solution.boiling_point_K, b->plant->dilution_factor};
     double saturation_K = b->air.saturation_K, y = boil_flash_yield(&bath, saturation_K, NULL);
     boil_rates_view then = *v;
@@ -91,7 +92,7 @@ boil_potential boil_potential_of_hollows(const boil_bath *b, const boil_rates_vi
     then.layer.temperature_K = saturation_K;
     then.levels.still_m += displaced_m3 / b->area_m2;
     then.levels.upper_m = then.levels.still_m;
-    return judged(b, &then, isfinite(y) ? fmax(0, y) : yield_bound(v, saturation_K));
+    return judged(b, &then, isfinite(y) ? (y > rounding ? y : 0) : yield_bound(v, saturation_K));
 }
 
 double boil_potential_erupts(const boil_bath *b, const boil_rates_view *v)

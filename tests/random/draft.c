@@ -168,7 +168,8 @@ static const char *section_named(const char *name, size_t length)
     for (size_t i = 0; i < key_count(); i++)
         if (strlen(key_at(i)->section) == length && strncmp(key_at(i)->section, name, length) == 0)
             return key_at(i)->section;
-    static const char *const others[] = {"", "schedule", "breaks", "measures", "uncertain"};
+    static const char *const others[] = {"",        "schedule", "breaks",  "measures", "uncertain", "lesson",
+                                         "careful", "reckless", "choices", "jobs",     "plan",      "must name"};
     for (size_t i = 0; i < sizeof others / sizeof others[0]; i++)
         if (strlen(others[i]) == length && strncmp(others[i], name, length) == 0)
             return others[i];

@@ -140,6 +140,28 @@ static void one_seed(uint64_t seed, invariant_means *m, tally *t)
         }
 }
 
+/* Every section that is drawn has a place in what is kept. */
+static void what_is_kept_is_read_back(void **state)
+{
+    (void)state;
+    for (uint64_t seed = 0; seed < 200; seed++) {
+        draft d = random_draft(seed), back;
+        FILE *kept = tmpfile();
+        assert_non_null(kept);
+        draft_keep(&d, kept);
+        rewind(kept);
+        if (!draft_kept(kept, &back))
+            fail_msg("seed %llu is not read back", (unsigned long long)seed);
+        fclose(kept);
+        assert_int_equal(back.count, d.count);
+        for (size_t i = 0; i < d.count; i++) {
+            assert_string_equal(back.lines[i].section, d.lines[i].section);
+            assert_string_equal(back.lines[i].line.text, d.lines[i].line.text);
+            assert_int_equal(back.lines[i].group, d.lines[i].group);
+        }
+    }
+}
+
 #define KEPT "tests/random/kept"
 
 static invariant invariant_named(FILE *from)
@@ -222,6 +244,7 @@ int main(int count, char *words[])
     char *slash = count > 0 ? strrchr(words[0], '/') : NULL;
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(the_whole_language_is_drawn),
+        cmocka_unit_test(what_is_kept_is_read_back),
         cmocka_unit_test(what_once_failed_holds),
         cmocka_unit_test(what_must_hold_holds),
     };
