@@ -119,6 +119,7 @@ static void what_met_a_quiet_bath_is_followed_to_its_boil(void **state)
     boil_run_set met = set_of(&p, &o, 340, loads, 2);
     assert_non_null(first_of(&met, BOIL_CLOSURES_LIKELY));
     assert_int_equal(count_of(&met, BOIL_CLOSURES_SUDDEN_8), 0);
+    assert_int_equal(count_of(&met, BOIL_CLOSURES_TRIGGER), 0); /* lowered through nothing */
     boil_run_set_free(&met);
     p.charge.temperature_K = CELSIUS(100);
     boil_run_set cold = set_of(&p, &o, 60, NULL, 0);
