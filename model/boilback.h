@@ -1111,6 +1111,7 @@ typedef struct {
     double from_fraction, from_K; /* of that bath */
     double added_K;               /* temperature of water and salts */
     double liquid_K;              /* of the liquid */
+    double weighed_kg;            /* batches of salts are whole numbers of it, but for the last; 0: any mass */
 } boil_charge_case;
 
 typedef enum {

@@ -90,6 +90,17 @@ static bool goes_in(const boil_charge_work *f, boil_action_kind kind, const boil
     return T <= f->temperature_K + BOIL_CHARGE_RISE_K && T <= boil_charge_work_boils_at(f, &then) - BOIL_CHARGE_MARGIN_K;
 }
 
+/* Of salts what a scale can weigh, whole pounds say: more than all alike where that still goes in; the rest is the last batch. */
+static double weighed_share(const boil_charge_work *f, const boil_mixture *all, double alike, double left)
+{
+    double step = f->plan->asked.weighed_kg / boil_mixture_mass(all);
+    if (!(step > 0) || !(alike < left * (1 - 1e-9)))
+        return alike;
+    double up = ceil(alike / step - 1e-9) * step, down = floor(alike / step + 1e-9) * step;
+    boil_mixture more = boil_mixture_scaled(all, up);
+    return up < left && goes_in(f, BOIL_ACTION_SALTS, &more) ? up : down > 0 ? down : alike;
+}
+
 /* Share of what is left for the next batch: the largest that goes in, then all of them alike. */
 static double batch_share(const boil_charge_work *f, boil_action_kind kind, const boil_mixture *all, double left)
 {
@@ -103,7 +114,10 @@ static double batch_share(const boil_charge_work *f, boil_action_kind kind, cons
         }
         largest = small;
     }
-    return largest > 0 ? left / ceil(left / largest * (1 - 1e-9)) : 0;
+    if (!(largest > 0))
+        return 0;
+    double alike = left / ceil(left / largest * (1 - 1e-9));
+    return kind == BOIL_ACTION_SALTS ? weighed_share(f, all, alike, left) : alike;
 }
 
 /* Equation (1) of analysis/charge.h, and no faster than anyone pours. */

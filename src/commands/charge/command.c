@@ -39,6 +39,7 @@ static bool fill_in(request *r, const scenario *s)
     boil_charge_case *c = &r->asked;
     boil_initial_state bath;
     double room_K = s->plant.ambient.temperature_K;
+    c->weighed_kg = r->output.system == UNITS_US ? unit_to_si(DIM_MASS, "lb", 1) : 0.5;
     c->added_K = room_K > BOIL_ZERO_CELSIUS ? room_K : BOIL_ZERO_CELSIUS;
     c->liquid_K = boil_pour_rate_liquid_temperature(s->plant.charge.blend, c->liquid_fraction, c->added_K);
     if (isnan(c->from_K))

@@ -110,6 +110,23 @@ static void batches_stay_below_the_boil(void **unused)
     }
 }
 
+/* By half kilograms, the last batch the rest, and no more than without. */
+static void batches_can_be_weighed(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(brine_blends[0]);
+    boil_charge_plan any = plan_of(&p, (boil_charge_case){0}), a = plan_of(&p, (boil_charge_case){.weighed_kg = 0.5});
+    assert_int_equal(a.end, BOIL_CHARGE_DONE);
+    assert_close(poured(&a, BOIL_ACTION_SALTS), poured(&any, BOIL_ACTION_SALTS), 1e-9, 0);
+    assert_true(a.steps_count <= any.steps_count + 1);
+    for (size_t i = 0; i + 1 < a.steps_count; i++) {
+        double halves = 2 * a.steps[i].mass_kg;
+        assert_true(a.steps[i].kind != BOIL_ACTION_SALTS || a.steps[i + 1].kind != BOIL_ACTION_SALTS ||
+                    fabs(halves - round(halves)) < 1e-6);
+    }
+    pace_is_of_the_zone(&p, &a);
+}
+
 /* Isothermal heat and adiabatic end of the whole make-up from water at 25 degC, on the model's own scale of enthalpy, whose
    heats of solution unit/model/properties/test_heat.c holds to published ones: about 669 kJ/kg and 119 degC, 385 and 97.5. */
 static void first_make_up_is_hot(void **unused)
@@ -452,6 +469,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(batches_stay_below_the_boil),
+        cmocka_unit_test(batches_can_be_weighed),
         cmocka_unit_test(first_make_up_is_hot),
         cmocka_unit_test(heat_is_the_published_one),
         cmocka_unit_test(simulation_makes_the_same_bath),
