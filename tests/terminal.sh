@@ -107,6 +107,13 @@ press q q
 expect "and left" is_given_back 0
 
 begin 80 24
+press "$program practise $bath --speed 300x" Enter
+expect "it begins" seen "^Goal: Water only"
+press Enter
+expect "a lesson asks, and the clock stands" seen "Two gallons stand ready"
+expect "at its moment" seen "9:05:18 .*PAUSED"
+
+begin 80 24
 practise --speed 60x
 press Space n a C-u "water 2 gal over 20 s" Enter
 expect "what may let go is said beside the room to the rim" seen "if it lets go now: OVER"

@@ -7,8 +7,9 @@
 
 typedef struct {
     unit_system units;
-    double speed;     /* of the clock, times as fast as a real one; 1 to 3600 */
-    const char *save; /* where the shift is to be kept; NULL: it is asked for */
+    const lesson *lesson; /* of the file: what it asks; a shift that is worked keeps none of that */
+    double speed;         /* of the clock, times as fast as a real one; 1 to 3600 */
+    const char *save;     /* where the shift is to be kept; NULL: it is asked for */
 } screen_options;
 
 typedef struct {

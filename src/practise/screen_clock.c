@@ -25,6 +25,13 @@ void screen_look(screen *s)
     s->found_s = s->shift->now_s;
 }
 
+/* The moment of a lesson at which it asks, and has not yet; infinite: there is none. */
+static double next_question(const screen *s)
+{
+    const lesson *l = s->o->lesson;
+    return s->asked < l->stops_count ? l->stops[s->asked].at_s : (double)INFINITY;
+}
+
 void screen_forget(screen *s)
 {
     happenings_free(&s->happened);
@@ -33,7 +40,9 @@ void screen_forget(screen *s)
     s->found_s = -1;
     s->slow = s->erupts = s->met_rim = s->waits = false;
     const journal *j = &s->shift->journal;
-    double now_s = s->shift->now_s;
+    const double now_s = s->shift->now_s;
+    for (s->asked = 0; next_question(s) < now_s;)
+        s->asked++;
     screen_memory(s, happened_since(s->shift, -1, s->o->units, &s->happened));
     for (size_t i = 0; i < j->count; i++)
         screen_memory(s, happened_add(&s->happened, j->acts[i].time_s, j->acts[i].doing));
@@ -89,12 +98,27 @@ static double until_rim(const screen *s, double then_s)
     return then_s;
 }
 
-/* To a moment, but no further than to the next change of the bath, or to the rim. */
+/* The clock stands, and what is asked stands below and among what happened. Who has just done something has answered. */
+static void ask(screen *s)
+{
+    const double just_s = 120;
+    const journal *j = &s->shift->journal;
+    if (j->count > 0 && j->acts[j->count - 1].time_s > s->shift->now_s - just_s) {
+        s->asked++;
+        return;
+    }
+    const char *words = s->o->lesson->stops[s->asked++].asks;
+    snprintf(s->message.text, sizeof s->message.text, "%s", words);
+    screen_note(s, words);
+    s->running = false;
+}
+
+/* To a moment, but no further than to the next change of the bath, to the rim, or to a question. */
 static void step(screen *s, double until_s)
 {
     double from_s = s->shift->now_s;
     bool due = false, was_over = now(s).row.freeboard_m <= 0;
-    double next_s = fmin(until_s, shift_next_change_s(s->shift));
+    double question_s = next_question(s), next_s = fmin(fmin(until_s, question_s), shift_next_change_s(s->shift));
     if (!was_over)
         next_s = until_rim(s, next_s);
     boil_outcome outcome =
@@ -104,6 +128,8 @@ static void step(screen *s, double until_s)
     if (due)
         screen_do_waiting(s);
     slow_down(s, was_over);
+    if (s->shift->now_s >= question_s)
+        ask(s);
 }
 
 void screen_advance(screen *s, double wall_s, double now_wall_s)

@@ -42,6 +42,7 @@ typedef struct {
     bool met_rim;                /* the clock has been stopped for it */
     bool waits;                  /* an act waits for the bath */
     order waited;
+    size_t asked; /* questions of the lesson so far */
     double asked_s;
     TEXT_OF(SCREEN_LINE_MOST) line, waiting, message; /* being written; the act that waits; said below */
     bool briefing;                                    /* the page is the one before the shift */

@@ -129,9 +129,9 @@ static int by_lines(const request *r, shift *s)
 }
 
 /* What ended it ends the program, once the shift is kept and the terminal as it was. */
-static int by_screen(const request *r, const char *file, shift *s)
+static int by_screen(const request *r, const char *file, const lesson *asks, shift *s)
 {
-    const screen_options o = {r->output.system, r->speed, r->save};
+    const screen_options o = {r->output.system, asks, r->speed, r->save};
     screen_outcome end = screen_practise(s, &o);
     if (end.refused)
         memory_refused();
@@ -153,7 +153,9 @@ static int practise(const request *r, const char *file, const scenario_text *tex
     shift s;
     boil_outcome outcome = shift_begin(&s, &text->text, read);
     bool shown = r->orders == NULL && !r->lines && terminal_is_there();
-    int status = outcome != BOIL_OK ? command_scenario_refuse(read, outcome) : shown ? by_screen(r, file, &s) : by_lines(r, &s);
+    int status = outcome != BOIL_OK ? command_scenario_refuse(read, outcome)
+                 : shown            ? by_screen(r, file, &read->lesson, &s)
+                                    : by_lines(r, &s);
     shift_free(&s);
     return status;
 }
