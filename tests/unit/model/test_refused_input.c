@@ -300,7 +300,7 @@ static void charge_and_reading_have_their_ends(void **state)
 {
     (void)state;
     given g = begin();
-    boil_charge_case c = {0, 0.1, 0.5, 330, 293, 293};
+    boil_charge_case c = {.from_level_m = 0.1, .from_fraction = 0.5, .from_K = 330, .added_K = 293, .liquid_K = 293};
     boil_charge_plan plan;
     const beyond_end charge[] = {
         {&c.liquid_fraction, {-1e-9, 0.9, (double)NAN}},  {&c.from_level_m, {-1e-9, HUGE_VAL, (double)NAN}},
