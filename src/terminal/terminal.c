@@ -141,7 +141,10 @@ int terminal_key(terminal *t, int wait_ms, bool writing)
     unsigned char byte = t->bytes[t->at++];
     if (byte == KEY_ESCAPE)
         return sequence(t);
-    return t->pasting && !writing ? KEY_PASTED : byte;
+    bool ends_line = byte == '\r' || byte == '\n';
+    if (t->pasting && !writing)
+        return KEY_PASTED;
+    return t->pasting && ends_line ? ' ' : byte;
 }
 
 void terminal_size(int *rows, int *columns)

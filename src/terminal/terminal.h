@@ -32,7 +32,8 @@ bool terminal_is_there(void);
 bool terminal_enter(terminal *t); /* false: it cannot be made a screen, and is as it was */
 void terminal_leave(terminal *t);
 
-/* The next key, waiting for at most so many ms. `writing`: what is pasted counts as typed. */
+/* The next key, waiting for at most so many ms. `writing`: what is pasted counts as typed, but its lines
+   are one, so that nothing is done before somebody has read it. */
 int terminal_key(terminal *t, int wait_ms, bool writing);
 
 int terminal_signal(terminal *t); /* that came in since: one that ends, stops or goes on; 0: none */
