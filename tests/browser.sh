@@ -36,4 +36,4 @@ done
 for run in quiet boiling; do
     "$build/boilback" run "$scenarios/water-while-$run.bath" --step '0.1 s' --csv "$work/$run.csv" >/dev/null || exit 2
 done
-BROWSER_PROGRAM=$browser timeout 300 node "$here/browser/check.mjs" "$work" "${2:-}"
+BROWSER_PROGRAM=$browser timeout 900 node "$here/browser/check.mjs" "$work" "${2:-}"
