@@ -92,7 +92,6 @@ typedef struct {
     double dries_kg_s;     /* while it is quiet */
     double missing_kg;     /* water, against the boiling point aimed at, at begin_s; less than 0: too much */
     double strongest_kg;   /* that may be missing, by the band's upper end */
-    double weakest_kg;     /* that may be there too much, by its lower end */
     bool valve;            /* water comes by itself */
     double fire_W;         /* fuel at full dial */
     double efficiency;     /* above 0 */
@@ -146,8 +145,6 @@ typedef enum {
 typedef struct {
     double of[BOIL_PLAN_AIMS];
 } boil_plan_value;
-
-#define BOIL_PLAN_POURS_MAX (BOIL_PLAN_PARTS_MAX + 1)
 
 typedef struct {
     boil_plan_dip *dips; /* in the order in which they enter */

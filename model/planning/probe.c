@@ -103,16 +103,13 @@ static double lost_at(const boil_conditions *c, const boil_plant *p, const boil_
 
 static void find_band(const boil_plant *p, const boil_initial_state *s, boil_plan_bath *b)
 {
-    const double up = 0.85, down = 0.8;
+    const double up = 0.85;
     boil_conditions c = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
-    double t = s->boiling_point_K, high = p->limits.boiling_point_high_K, low = p->limits.boiling_point_low_K;
+    double t = s->boiling_point_K, high = p->limits.boiling_point_high_K;
     double here = lost_at(&c, p, s, t);
     b->strongest_kg = high > 0 ? lost_at(&c, p, s, t + up * (high - t)) - here : HUGE_VAL;
-    b->weakest_kg = low > 0 ? here - lost_at(&c, p, s, t + down * (low - t)) : HUGE_VAL;
     if (isnan(b->strongest_kg))
         b->strongest_kg = HUGE_VAL;
-    if (isnan(b->weakest_kg))
-        b->weakest_kg = HUGE_VAL;
 }
 
 static boil_outcome find_flow(const boil_plant *p, const boil_plan_problem *of, const boil_run_options *o, boil_plan_bath *b)

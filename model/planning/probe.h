@@ -5,7 +5,7 @@
    Plates of a quarter inch, at 0.4, 0.8 and 1.1 of the heaviest usual load: r1, r2, r3 of Q1, Q2, Q3. In (1) of plan/plan.h
        quiet = (Q3 - Q1)/(r3 - r1),   offset = r2 - Q2/quiet.
    Boil-off from a still boiling run of 20 min; of the quiet bath from what the plates' runs gave off less. Room in the band: the water
-   whose loss, or gain, takes the boiling point 0.85, or 0.8, of the way to its ends (judgement: the rest is for what is not known).
+   whose loss takes the boiling point 0.85 of the way to its upper end (judgement: the rest is for what is not known).
    A pour's flow: the least of what may be poured and what pour_rate.h finds, by the grave laws. */
 #ifndef BOIL_PLANNING_PROBE_H
 #define BOIL_PLANNING_PROBE_H

@@ -48,7 +48,6 @@ typedef struct {
     double freeboard_m;                  /* the least of all runs */
     double boils_end_K, over_K, under_K; /* of the likely run: its boil at the end, and how far it left the band; 0: not */
     double boils_off_kg_s, fuel_J;       /* likewise, while it boils, water on the parts taken off */
-    size_t runs;
 } boil_plan_proof;
 
 /* BOIL_OK, whatever it breaks; to be freed then. */

@@ -69,7 +69,6 @@ typedef struct {
     double hoist_s, settle_s;
     double water_kg_s; /* the most, by hand */
     double end_s;      /* of the shift, from the start; infinity: open */
-    double odds;       /* that the plan is to hold with; 0: not asked for */
     char *jobs_file;   /* CSV file of the jobs, as written; NULL: none */
 } scenario_plan;
 

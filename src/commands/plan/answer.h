@@ -17,9 +17,8 @@ typedef struct {
     boil_plan_proof plan, listed; /* what was sought, and first come, first served */
     const boil_plan_proof *best;  /* the better of the two */
     unsigned long seed;
-    size_t tried;  /* timetables */
-    size_t proofs; /* sets of runs, and the runs in them */
-    size_t runs;
+    size_t tried;                                         /* timetables */
+    size_t proofs;                                        /* sets of runs */
     bool stopped;                                         /* somebody ended the search */
     boil_plan_condition failed[BOIL_PLAN_CONDITIONS_MAX]; /* why there can be none, */
     size_t failed_count;

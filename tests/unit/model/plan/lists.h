@@ -65,7 +65,6 @@ static inline void draw_list(drawn_list *l, uint64_t seed, size_t most_jobs)
     l->bath.boils_off_kg_s = between(&s, 0.005, 0.03);
     l->bath.dries_kg_s = l->bath.boils_off_kg_s / 2;
     l->bath.strongest_kg = between(&s, 30, 120);
-    l->bath.weakest_kg = 30;
     l->bath.valve = boil_stream_below(&s, 5) == 0;
     l->bath.efficiency = 1;
     l->bath.fire_W = 1e5;
