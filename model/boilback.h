@@ -591,11 +591,11 @@ BOIL_PUBLIC const char *boil_closures_name(boil_closures c); /* "likely", "likel
 typedef struct {
     boil_closures closures; /* the uncertain laws that it is made with */
     bool own_elevation;     /* but with the plant's own boiling curve, whatever the laws have */
-    double tolerance;       /* error per step relative to each unknown's size; 1e-4 to 1e-11 */
-    bool plain_steps;       /* explicit ones of at most 30 s: several times as many, to measure the usual ones against */
-    double row_interval_s;  /* rows of the trace, at most BOIL_MOST_ROWS; 0: no trace */
-    double row_fast_s;      /* rows while the level moves by over BOIL_FAST_LEVEL of the depth a second; 0: no closer */
-    boil_closures traced;   /* of a set: the run that keeps its trace besides the likely one; BOIL_CLOSURES: all */
+    double tolerance;      /* error per step relative to each unknown's size; 1e-4 to 1e-11, and refused beyond 1e-2 or 1e-30 */
+    bool plain_steps;      /* explicit ones of at most 30 s: several times as many, to measure the usual ones against */
+    double row_interval_s; /* rows of the trace, at most BOIL_MOST_ROWS; 0: no trace */
+    double row_fast_s;     /* rows while the level moves by over BOIL_FAST_LEVEL of the depth a second; 0: no closer */
+    boil_closures traced;  /* of a set: the run that keeps its trace besides the likely one; BOIL_CLOSURES: all */
     bool (*keep_going)(void *context,
                        double time_s); /* told after each step, may be NULL; false ends the run as "interrupted" */
     void *context;
