@@ -6,7 +6,7 @@
 #include "actions/action.h"
 #include "base/words.h"
 #include "habits/habits.h"
-#include "scenario/waiting.h"
+#include "schedule/waiting.h"
 
 /* clang-format off */
 static const struct {

@@ -3,7 +3,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "scenario/waiting.h"
+#include "schedule/waiting.h"
 
 /* The words kept of a load do not name it as one; those of the other actions speak for themselves. */
 action_name action_name_of(const scenario *s, size_t action)

@@ -6,7 +6,7 @@
 #include "design/exhaust.h"
 #include "jobs/jobs.h"
 #include "lesson/lesson.h"
-#include "scenario/schedule.h"
+#include "schedule/schedule.h"
 
 typedef enum {
     SETTING_GIVEN,

@@ -1,4 +1,4 @@
-#include "scenario/waiting.h"
+#include "schedule/waiting.h"
 
 static const bounds waiting_time = {"s", 1, 14 * 86400.0};
 static const bounds delay_time = {"s", 0, 14 * 86400.0};

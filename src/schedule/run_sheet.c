@@ -1,4 +1,4 @@
-#include "scenario/schedule.h"
+#include "schedule/schedule.h"
 
 #include <string.h>
 

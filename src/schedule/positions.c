@@ -1,4 +1,4 @@
-#include "scenario/positions.h"
+#include "schedule/positions.h"
 
 #include <math.h>
 

@@ -1,6 +1,6 @@
-/* scenario/waiting.h -- what an act waits for beyond the clock, as it is written. False, with a message, on a mistake. */
-#ifndef SCENARIO_WAITING_H
-#define SCENARIO_WAITING_H
+/* schedule/waiting.h -- what an act waits for beyond the clock, as it is written. False, with a message, on a mistake. */
+#ifndef SCHEDULE_WAITING_H
+#define SCHEDULE_WAITING_H
 
 #include "boilback.h"
 #include "reading/quantity.h"

@@ -1,4 +1,4 @@
-#include "scenario/breaks.h"
+#include "schedule/breaks.h"
 
 /* "8:00 to 8:15" */
 static bool read_span(const moment_frame *f, cursor *c, const char *what, boil_break *span)

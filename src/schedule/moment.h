@@ -1,9 +1,12 @@
-/* scenario/moment.h -- moments as a schedule writes them: counted from the start, or by the clock on the wall. */
-#ifndef SCENARIO_MOMENT_H
-#define SCENARIO_MOMENT_H
+/* schedule/moment.h -- moments as a schedule writes them: counted from the start, or by the clock on the wall. */
+#ifndef SCHEDULE_MOMENT_H
+#define SCHEDULE_MOMENT_H
 
 #include "base/text.h"
 #include "reading/quantity.h"
+
+/* No act is later, and no shift longer: 14 days. */
+#define SCHEDULE_LATEST_S (14 * 86400.0)
 
 typedef enum { MOMENTS_FROM_START, MOMENTS_BY_CLOCK } moment_count; /* in the order of the key's words */
 
@@ -20,6 +23,9 @@ bool moment_read(const moment_frame *f, cursor *c, const char *what, quantity *q
 
 /* False, with a message, when it lies after the end. */
 bool moment_within(const moment_frame *f, const cursor *c, const char *at, double s);
+
+/* The same two, for its value alone: `*s` is unchanged where it is false. */
+bool moment_read_within(const moment_frame *f, cursor *c, const char *what, double *s);
 
 /* "1:30" from the start, or "7:30", "5:30+1d" by the clock: as the schedule would write it. */
 typedef TEXT_OF(32) moment_text;

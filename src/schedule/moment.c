@@ -1,4 +1,4 @@
-#include "scenario/moment.h"
+#include "schedule/moment.h"
 
 #include <math.h>
 #include <string.h>
@@ -117,6 +117,15 @@ bool moment_within(const moment_frame *f, const cursor *c, const char *at, doubl
                             clock_text(s).text, end.text, wall.text, clock_text(s).text, meant.text);
     return cursor_error(c, at, "%s is after the end, %s; by the clock it is %s. For a longer shift: duration = %.0f h",
                         clock_text(s).text, end.text, wall.text, ceil(s / 3600));
+}
+
+bool moment_read_within(const moment_frame *f, cursor *c, const char *what, double *s)
+{
+    quantity q;
+    if (!moment_read(f, c, what, &q) || !moment_within(f, c, q.text, q.si))
+        return false;
+    *s = q.si;
+    return true;
 }
 
 void moment_remark_late(const moment_frame *f, const cursor *c, double s)

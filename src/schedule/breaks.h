@@ -1,10 +1,10 @@
-/* scenario/breaks.h -- spells of a shift: breaks, in which nobody stands at the tank, and what an "every" leaves out. */
-#ifndef SCENARIO_BREAKS_H
-#define SCENARIO_BREAKS_H
+/* schedule/breaks.h -- spells of a shift: breaks, in which nobody stands at the tank, and what an "every" leaves out. */
+#ifndef SCHEDULE_BREAKS_H
+#define SCHEDULE_BREAKS_H
 
 #include "base/words.h"
 #include "boilback.h"
-#include "scenario/moment.h"
+#include "schedule/moment.h"
 
 typedef struct {
     boil_break list[BOIL_BREAKS_MAX];

@@ -1,17 +1,11 @@
-/* scenario/schedule.h -- what is done, and when.
+/* schedule/schedule.h -- what is done, and when.
 
    An action is read against the finished plant (water and parts are as warm as the room unless they say so); once all are
    read, "every" is unrolled, the actions are put in order, and the comings and goings of named loads are checked. */
-#ifndef SCENARIO_SCHEDULE_H
-#define SCENARIO_SCHEDULE_H
+#ifndef SCHEDULE_SCHEDULE_H
+#define SCHEDULE_SCHEDULE_H
 
-#include "actions/action.h"
-#include "scenario/breaks.h"
-
-/* All repetitions of all "every" together. */
-#define SCHEDULE_ACTIONS_MAX 100000.0
-/* No action is later, and no shift longer: 14 days. */
-#define SCHEDULE_LATEST_S (14 * 86400.0)
+#include "schedule/draft.h"
 
 /* An action as the person wrote it; one of "every" stands for many. */
 typedef struct {
@@ -30,33 +24,6 @@ typedef struct {
 } schedule_wording;
 
 void schedule_wording_free(schedule_wording *w);
-
-typedef struct {
-    boil_action action;
-    size_t line;    /* index of its action_line */
-    double lifts_s; /* a load: when its lifting begins, where its time counts at the boil at the latest; infinity: never */
-    double least_s; /* and at the earliest, unless it is lifted before; the same for any other */
-} schedule_planned;
-
-/* Of one line, as long as the list stands in the order of the file. */
-typedef struct {
-    bool any; /* such a line stands there; without occurrences it has a mistake */
-    size_t first, count;
-} schedule_occurrences;
-
-typedef struct {
-    action_reader reader;
-    moment_frame frame; /* an infinite end: 30 min after the last action */
-    double first_s;     /* of the acts read so far; infinity: none */
-    bool first_is_clock;
-    cursor first; /* where it is written */
-    action_line *lines;
-    size_t line_count, line_capacity;
-    schedule_planned *list;
-    size_t count, capacity;
-    schedule_occurrences last, last_load; /* of the line before, and of the load before, in the order of the file */
-    break_list breaks;                    /* read before the first act */
-} schedule_draft;
 
 /* plant_good: the plant was read without a mistake. */
 schedule_draft schedule_begin(const boil_plant *plant, bool plant_good, const moment_frame *frame);

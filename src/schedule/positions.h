@@ -1,10 +1,10 @@
-/* scenario/positions.h -- the places of a tank, and which load hangs in which. A place is free again when its load is out. Loads that go
+/* schedule/positions.h -- the places of a tank, and which load hangs in which. A place is free again when its load is out. Loads that go
    in at one moment and state one position hang there together. */
-#ifndef SCENARIO_POSITIONS_H
-#define SCENARIO_POSITIONS_H
+#ifndef SCHEDULE_POSITIONS_H
+#define SCHEDULE_POSITIONS_H
 
 #include "actions/action.h"
-#include "scenario/moment.h"
+#include "schedule/moment.h"
 
 typedef struct {
     struct {
