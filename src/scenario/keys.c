@@ -329,6 +329,11 @@ const key *key_find(const char *section, const char *text, size_t length)
     return NULL;
 }
 
+const key *key_named(const char *section, const char *words)
+{
+    return key_find(section, words, strlen(words));
+}
+
 /* clang-format off */
 static const key_misnomer misnomers[] = {
     {"bath", "boils at", "boiling point", "is called 'boiling point' here"},

@@ -79,9 +79,10 @@ typedef struct key {
 size_t key_count(void);
 const key *key_at(size_t index);
 
-const char *const *key_sections(void);                                     /* ends in NULL; the top is not one of them */
+const char *const *key_sections(void);           /* ends in NULL; the top is not one of them */
 bool key_section_is_script(const char *section); /* one that goes with a lesson's scripts: [careful], [choices], ... */
 const key *key_find(const char *section, const char *text, size_t length); /* NULL: not there */
+const key *key_named(const char *section, const char *words);              /* one that is there */
 const key *key_find_elsewhere(const char *text, size_t length);            /* in any section */
 
 /* A name that other people give to a key; NULL: it is none. The answer follows the name in a message. */

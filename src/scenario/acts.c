@@ -1,0 +1,121 @@
+#include "scenario/draft.h"
+
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+#include "base/place.h"
+#include "base/words.h"
+#include "habits/habits.h"
+
+/* A scenario from somebody else must not show what it likes of any file: messages echo what they are about. */
+static bool may_be_read(draft *d, const setting_line *line, const char *path, const char *scenario_path, const char *what)
+{
+    char *folder = place_folder(scenario_path);
+    if (folder == NULL)
+        messages_lost(d->messages);
+    bool may = folder != NULL && (d->sheet_anywhere || place_within(path, folder));
+    if (folder != NULL && !may)
+        cursor_error(&line->value, line->value.at,
+                     "a %s lies in its scenario's folder or below it: move it there, or say --sheet-anywhere", what);
+    free(folder);
+    return may;
+}
+
+static void read_run_sheet(draft *d, schedule_draft *a, const char *scenario_path)
+{
+    const setting_line *line = draft_line(d, "", DRAFT_SCHEDULE);
+    if (d->actions.count > 0) {
+        cursor_error(&line->value, line->key_at, "the acts are in a file or in [schedule], not in both");
+        return;
+    }
+    char *path = place_beside(scenario_path, d->out->run_sheet);
+    if (path == NULL)
+        messages_lost(d->messages);
+    else if (d->sheet->bytes != NULL ||
+             (may_be_read(d, line, path, scenario_path, "run sheet") && source_read(d->sheet, path, 1, d->messages)))
+        run_sheet_read(d->sheet, a, d->messages);
+    free(path);
+}
+
+/* The rows of the file, which is read once. */
+static void read_jobs_file(draft *d, const job_reader *r, const char *scenario_path)
+{
+    const setting_line *line = draft_line(d, "plan", "jobs");
+    char *path = place_beside(scenario_path, d->out->plan.jobs_file);
+    if (d->job_lines.count > 0)
+        cursor_error(&line->value, line->key_at, "the jobs are in a file or in [jobs], not in both");
+    else if (path == NULL)
+        messages_lost(d->messages);
+    else if (d->jobs->bytes != NULL ||
+             (may_be_read(d, line, path, scenario_path, "list of jobs") && source_read(d->jobs, path, 2, d->messages)))
+        jobs_read_csv(r, d->jobs, d->messages);
+    free(path);
+}
+
+static void read_jobs(draft *d, schedule_draft *a, const char *scenario_path)
+{
+    scenario *out = d->out;
+    const job_reader r = {schedule_reader(a), out->start_s, out->plan.end_s, &out->jobs};
+    if (out->plan.jobs_file != NULL)
+        read_jobs_file(d, &r, scenario_path);
+    for (size_t i = 0; i < d->job_lines.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->job_lines.list[i], d->messages);
+        if (out->plan.jobs_file == NULL)
+            jobs_read_line(&r, &c);
+    }
+    const char *file = out->plan.jobs_file != NULL && d->jobs->name != NULL ? d->jobs->name : d->text->name;
+    out->jobs.file = text_copy(file, strlen(file));
+    if (out->jobs.file == NULL)
+        messages_lost(d->messages);
+}
+
+static bool is_act(const char *word)
+{
+    const action_type *type;
+    for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++)
+        if (words_same(word, strlen(word), type->keyword))
+            return true;
+    return false;
+}
+
+static void read_measures(draft *d, measure_list *all)
+{
+    for (size_t i = 0; i < d->measures.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->measures.list[i], d->messages);
+        const char *word = c.at;
+        if (measure_read(&c, all) && is_act(all->list[all->count - 1].word)) {
+            all->count--;
+            cursor_error(&c, word, "'%s' is an act: take another word", all->list[all->count].word);
+        }
+    }
+}
+
+void draft_read_actions(draft *d, const char *path)
+{
+    const setting_line *duration = draft_line(d, "", "duration");
+    const setting_line *start = draft_line(d, "", "start"), *times = draft_line(d, "", "times");
+    double end_s = duration->good ? d->out->schedule.duration_s : duration->found ? SCHEDULE_LATEST_S : HUGE_VAL;
+    moment_frame frame = {d->out->times, start->good, d->out->start_s, end_s};
+    if (frame.count == MOMENTS_BY_CLOCK && !start->found)
+        cursor_error(&times->value, times->value.at, "'by the clock' needs 'start', the clock at the start");
+    schedule_draft a = schedule_begin(&d->out->plant, !messages_any(d->messages), &frame);
+    a.reader.positions = (size_t)d->out->plant.tank.positions;
+    read_measures(d, &a.reader.measures);
+    for (size_t i = 0; i < d->breaks.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->breaks.list[i], d->messages);
+        break_read(&frame, &c, &a.breaks);
+    }
+    read_jobs(d, &a, path);
+    if (d->out->run_sheet != NULL)
+        read_run_sheet(d, &a, path);
+    for (size_t i = 0; i < d->actions.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->actions.list[i], d->messages);
+        habits_of_line(&c);
+        schedule_read(&a, &c, &c);
+    }
+    draft_read_lesson(d, &a);
+    if (!schedule_finish(&a, &d->out->schedule, &d->out->wording))
+        messages_lost(d->messages);
+    schedule_draft_free(&a);
+}

@@ -1,0 +1,74 @@
+#include "scenario/draft.h"
+
+#include <string.h>
+
+#include "scenario/scripts.h"
+
+/* What belongs to a scripted lesson, in a scenario that is none. */
+static void refuse_without_lesson(draft *d)
+{
+    const char *const *all = key_sections();
+    for (size_t i = 0; all[i] != NULL; i++)
+        if (key_section_is_script(all[i]) && draft_has(d, all[i]))
+            draft_report(d, all[i], "this section belongs to a lesson: a section [lesson] is missing");
+}
+
+static bool is_scripted(const draft *d)
+{
+    const char *const *all = key_sections();
+    for (size_t i = 0; all[i] != NULL; i++)
+        if (key_section_is_script(all[i]) && draft_has(d, all[i]))
+            return true;
+    return false;
+}
+
+static void read_scripts(draft *d, const script_reader *r)
+{
+    scenario *out = d->out;
+    for (size_t i = 0; i < LESSON_SCRIPTS; i++) {
+        const char *section = lesson_script_words[i];
+        script_section s = {section, draft_section_line(d, section), d->scripts[i].list, d->scripts[i].count};
+        if (s.header == 0 && i != LESSON_IDLE)
+            draft_missing(d, section, "what is done then");
+        s.header = s.header > 0 ? s.header : draft_section_line(d, DRAFT_LESSON);
+        script_read(r, &s, &out->scripts[i]);
+    }
+    if (draft_has(d, DRAFT_CHOICES))
+        script_choices_read(
+            r, &(script_section){DRAFT_CHOICES, draft_section_line(d, DRAFT_CHOICES), d->choices.list, d->choices.count}, out);
+}
+
+static void read_terms(draft *d)
+{
+    lesson *l = &d->out->lesson;
+    for (size_t i = 0; i < d->passes.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->passes.list[i], d->messages);
+        c.at = (const char *)memchr(c.at, '=', (size_t)(c.end - c.at)) + 1;
+        lesson_term_read(&c, l);
+    }
+    for (size_t i = 0; i < d->names.count && !messages_full(d->messages); i++) {
+        cursor c = cursor_of_line(d->text, d->names.list[i], d->messages);
+        lesson_names_read(&c, l);
+    }
+    if (d->passes.count == 0)
+        draft_missing(d, DRAFT_LESSON, "at least one 'pass = ...'");
+    if (!draft_line(d, "", "duration")->found)
+        draft_missing(d, DRAFT_LESSON, "a 'duration' above the first section: all its scripts are judged at the same moment");
+}
+
+/* Once [schedule] is read, and before it is finished. */
+void draft_read_lesson(draft *d, const schedule_draft *common)
+{
+    scenario *out = d->out;
+    const script_reader r = {common,     d->text, d->actions.list, d->actions.count, d->sheet, !messages_any(d->messages),
+                             d->messages};
+    out->lesson.given = draft_has(d, DRAFT_LESSON);
+    if (!out->lesson.given) {
+        refuse_without_lesson(d);
+        return;
+    }
+    read_terms(d);
+    out->lesson.scripted = is_scripted(d);
+    if (out->lesson.scripted)
+        read_scripts(d, &r);
+}
