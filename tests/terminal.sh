@@ -58,6 +58,8 @@ press Space
 expect "the clock runs" seen "9:00:[1-9].* running"
 press Space
 expect "and stands" seen "PAUSED"
+press 7
+expect "a key that does nothing is said, and how to leave" seen "No such key: ? shows the keys, q leaves"
 press w
 expect "a key opens an act" seen "what: water 2 gal over 4 min_"
 press C-u "watr 2 gal" Enter

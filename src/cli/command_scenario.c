@@ -24,7 +24,8 @@ bool command_scenario_text(const output *o, const char *path, scenario_text *t, 
     bool good = scenario_text_read(path, t, &m);
     t->sheet_anywhere = o->sheet_anywhere;
     good = command_scenario_told(good && scenario_of_text(t, NULL, 0, s, &m) == BOIL_OK, &m);
-    return good && (t->sheet.name == NULL || output_spares(o, t->sheet.name, "the run sheet it reads"));
+    return good && (t->sheet.name == NULL || output_spares(o, t->sheet.name, "the run sheet it reads")) &&
+           (t->jobs.name == NULL || output_spares(o, t->jobs.name, "the list of jobs it reads"));
 }
 
 bool command_scenario_read(const output *o, const char *path, scenario *s)
@@ -32,6 +33,9 @@ bool command_scenario_read(const output *o, const char *path, scenario *s)
     scenario_text t;
     bool good = command_scenario_text(o, path, &t, s);
     scenario_text_free(&t);
+    if (good && s->jobs.count > 0)
+        program_complain("%s: its jobs are in no run before they are planned; 'plan FILE --write OUT' writes what has them",
+                         s->path);
     return good;
 }
 

@@ -9,10 +9,11 @@
    the end (base/memory.h): they may be wrong. */
 bool command_scenario_told(bool good, messages *m);
 
-/* Reads FILE; what is wrong with it goes to standard error, also that an output is its run sheet. To be freed either way. */
+/* Reads FILE; what is wrong with it goes to standard error, also that an output is its run sheet or list of
+   jobs, and that jobs are only planned, for what looks calm without them. To be freed either way. */
 bool command_scenario_read(const output *o, const char *path, scenario *s);
 
-/* The same, with its text kept, to be read again with other numbers in it. */
+/* The same, without a word on jobs, with its text kept, to be read again with other numbers in it. */
 bool command_scenario_text(const output *o, const char *path, scenario_text *t, scenario *s);
 
 /* Takes the options into the command's record, whose output `o` is, reads FILE, and hands it on with the record: the exit

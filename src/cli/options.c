@@ -142,7 +142,8 @@ options_outcome options_read(const command *c, int count, char *const words[], g
     }
     bool without = c->without != NULL && options_given(g, c->without);
     if (c->argument != NULL && g->argument == NULL && !without) {
-        wrong(&r, "'%s' needs a %s", c->name, c->argument);
+        wrong(&r, "'%s' needs a %s%s%s", c->name, c->argument, c->without != NULL ? ", or --" : "",
+              c->without != NULL ? c->without : "");
         return OPTIONS_WRONG;
     }
     return OPTIONS_READ;

@@ -34,7 +34,8 @@ bool output_agrees(output *o, const given *g)
     } outputs[] = {{o->json, "--json"},
                    {whole_file_is_stdout(o->csv), "--csv -"},
                    {is_terminal(&o->plot), "--plot -"},
-                   {whole_file_is_stdout(o->html), "--html -"}};
+                   {whole_file_is_stdout(o->html), "--html -"},
+                   {whole_file_is_stdout(o->write), "--write -"}};
     const char *first = NULL;
     for (size_t i = 0; i < sizeof outputs / sizeof outputs[0]; i++) {
         if (outputs[i].there && first != NULL)
@@ -94,7 +95,8 @@ int output_write(const output_writers *w, const output *o, const void *answer, i
     bool rows = o->csv == NULL || csv_write(w, o, answer);
     bool drawn = o->plot.path == NULL || plot_write(w, o, answer);
     bool page = o->html == NULL || html_write(w, o, answer);
-    bool replaced = whole_file_is_stdout(o->csv) || whole_file_is_stdout(o->html) || (is_terminal(&o->plot) && drawn);
+    bool replaced = whole_file_is_stdout(o->csv) || whole_file_is_stdout(o->html) || whole_file_is_stdout(o->write) ||
+                    (is_terminal(&o->plot) && drawn);
     if (o->json)
         json_document(w->json->fields, answer, stdout);
     else if (w->text != NULL && !replaced)

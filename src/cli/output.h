@@ -21,6 +21,7 @@ typedef struct {
 typedef struct {
     bool json;
     const char *csv, *html;
+    const char *write; /* a scenario that the answer amounts to; written by the command itself */
     plot plot;
     unit_system system;
     bool colour, verbose, full, brief; /* of the report */
@@ -58,7 +59,7 @@ typedef struct {
    two would write to standard output or into one file, or one over a FILE of the command line, or no format of a picture is meant. */
 bool output_agrees(output *o, const given *g);
 
-/* Parts of it. No output is this file that is read, whatever the links between them; `what`: "the run sheet". */
+/* Parts of it. No output is this file that is read, whatever the links between them; `what`: "the run sheet it reads". */
 bool output_spares(const output *o, const char *read, const char *what);
 bool output_files_agree(const output *o, const given *g);
 

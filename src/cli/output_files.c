@@ -12,7 +12,7 @@ typedef struct {
     const char *option, *path; /* path NULL: no file, or not asked for */
 } output_file;
 
-enum { FILES = 3 };
+enum { FILES = 4 };
 
 typedef struct {
     output_file list[FILES];
@@ -25,7 +25,10 @@ static const char *a_file(const char *path)
 
 static output_files files_of(const output *o)
 {
-    return (output_files){{{"--csv", a_file(o->csv)}, {"--plot", a_file(o->plot.path)}, {"--html", a_file(o->html)}}};
+    return (output_files){{{"--csv", a_file(o->csv)},
+                           {"--plot", a_file(o->plot.path)},
+                           {"--html", a_file(o->html)},
+                           {"--write", a_file(o->write)}}};
 }
 
 static const char *quoted(words_quote *q, const char *path)

@@ -73,6 +73,20 @@ static bool is_blank(const cursor *cell)
     return cell->at == cell->end;
 }
 
+/* What lists call some of them. */
+static const char *column_meant(const char *name, size_t length)
+{
+    static const struct {
+        const char *word, *column;
+    } others[] = {{"weight", "mass"},    {"thickness", "size"},  {"diameter", "size"}, {"job", "name"},
+                  {"part", "name"},      {"quantity", "pieces"}, {"qty", "pieces"},    {"time", "minutes"},
+                  {"metal", "material"}, {"deadline", "due"}};
+    for (size_t i = 0; i < sizeof others / sizeof others[0]; i++)
+        if (words_same(name, length, others[i].word))
+            return others[i].column;
+    return NULL;
+}
+
 static int column_named(const cursor *cell, const char *name, size_t length)
 {
     words_nearest n = words_near(name, length);
@@ -81,7 +95,11 @@ static int column_named(const cursor *cell, const char *name, size_t length)
             return i;
         words_consider(&n, columns[i].say.name);
     }
-    cursor_error(cell, name, "unknown column '%s'%s", words_quoted(name, length).text, words_suggestion(&n).text);
+    const char *meant = column_meant(name, length);
+    if (meant != NULL)
+        cursor_error(cell, name, "unknown column '%s': write '%s'", words_quoted(name, length).text, meant);
+    else
+        cursor_error(cell, name, "unknown column '%s'%s", words_quoted(name, length).text, words_suggestion(&n).text);
     return -1;
 }
 

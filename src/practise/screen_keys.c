@@ -96,6 +96,8 @@ static void watch(screen *s, int pressed)
         s->mode = SCREEN_LEAVING, s->running = false;
     else if (pressed == KEY_PASTED)
         snprintf(s->message.text, sizeof s->message.text, "What was pasted was not taken: press a, then paste one act.");
+    else
+        snprintf(s->message.text, sizeof s->message.text, "No such key: ? shows the keys, q leaves.");
 }
 
 static void leaving(screen *s, int pressed)

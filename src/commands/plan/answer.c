@@ -2,6 +2,7 @@
 
 #include <math.h>
 #include <stdlib.h>
+#include <string.h>
 
 #include "base/memory.h"
 #include "base/program.h"
@@ -104,10 +105,11 @@ static bool job_fits(const plan_answer *a, const boil_plan_part *p)
     size_t could = boil_plan_parts_needed(&split, b, a->planning.bath_K);
     if (needed > 0 || p->number > 0)
         return true;
+    bool in_list = strcmp(a->scenario->jobs.file, a->scenario->path) != 0;
     formatted_text most = format_quantity(UNITS_US, DIM_MASS, most_steel_kg(a, p));
     if (could > 0)
-        return program_complain("%s:%zu: '%s': a dip bears %s of it; say 'may split' (%zu parts)", a->scenario->jobs.file,
-                                j->line, j->name, most.text, could);
+        return program_complain("%s:%zu: '%s': a dip bears %s of it; %s (%zu parts)", a->scenario->jobs.file, j->line, j->name,
+                                most.text, in_list ? "write 'yes' in column 'split'" : "say 'may split'", could);
     return program_complain("%s:%zu: '%s': a dip bears %s of it, and its pieces are heavier", a->scenario->jobs.file, j->line,
                             j->name, most.text);
 }

@@ -7,13 +7,13 @@
 
 typedef struct {
     unsigned long seed, threads;
-    const char *write;
     output output;
 } request;
 
 /* clang-format off */
 static const option options[] = {
-    {"write", "FILE", "write the scenario that carries the plan out, for 'run'", OPTION_FILE, INTO(write)},
+    {"write", "FILE", "write the scenario that carries the plan out, for 'run'; '-' writes it instead of the report", OPTION_FILE,
+     INTO(output.write)},
     {"seed", "NUMBER", "of the search; default 1", OPTION_COUNT, INTO(seed), .within = {NULL, 1, 4294967295.0}},
     {"threads", "NUMBER", "chains of the search at a time; default as many as there are processors", OPTION_COUNT, INTO(threads),
      .within = {NULL, 1, 1024}},
@@ -28,22 +28,13 @@ static const option options[] = {
 
 static const output_writers writers = {.text = plan_report, .json = plan_documents, .csv = plan_csv, .html = plan_page};
 
-/* What is written and what is read are not one file. */
-static bool files_agree(const request *r, const given *g)
-{
-    output as_csv = r->output;
-    if (r->write == NULL)
-        return true;
-    as_csv.csv = r->write;
-    return output_files_agree(&as_csv, g);
-}
-
 static int hand_out(const request *r, const scenario_text *text, const plan_answer *a)
 {
     bool holds = boil_plan_proof_holds(a->best);
     if (a->stopped)
         program_complain("%s: stopped: this is what was found by then", a->scenario->path);
-    bool written = r->write == NULL || plan_write(a, text, r->output.system, r->write);
+    const char *to = r->output.write;
+    bool written = to == NULL || plan_write(a, text, r->output.system, to);
     return output_write(&writers, &r->output, a, holds && written && !a->stopped ? STATUS_DONE : STATUS_STOPPED);
 }
 
@@ -71,7 +62,7 @@ static int run(const given *g)
     request r = {.seed = 1};
     scenario_text text;
     scenario s;
-    if (!options_take(g, &r) || !output_agrees(&r.output, g) || !files_agree(&r, g))
+    if (!options_take(g, &r) || !output_agrees(&r.output, g))
         return STATUS_USAGE;
     int status = command_scenario_text(&r.output, g->argument, &text, &s) ? answer(&r, &text, &s) : STATUS_USAGE;
     scenario_free(&s);

@@ -174,6 +174,8 @@ static int run(const given *g)
     bool good = command_scenario_text(&r.output, g->argument, &text, &read);
     if (good && r.save != NULL && text.sheet.name != NULL)
         good = spares(r.save, text.sheet.name, "run sheet");
+    if (good && r.save != NULL && text.jobs.name != NULL)
+        good = spares(r.save, text.jobs.name, "list of jobs");
     int status = good ? practise(&r, g->argument, &text, &read) : STATUS_USAGE;
     scenario_free(&read);
     scenario_text_free(&text);
