@@ -96,7 +96,7 @@ static void watch(screen *s, int pressed)
         s->mode = SCREEN_LEAVING, s->running = false;
     else if (pressed == KEY_PASTED)
         snprintf(s->message.text, sizeof s->message.text, "What was pasted was not taken: press a, then paste one act.");
-    else
+    else if (pressed != KEY_OTHER) /* nor the end of a paste, which would hide that it was not taken */
         snprintf(s->message.text, sizeof s->message.text, "No such key: ? shows the keys, q leaves.");
 }
 
