@@ -75,7 +75,7 @@ valid compare "$scenarios/too-heavy.bath" "$scenarios/weak-bath.bath"
 bites compare "a side that is missing" '/^  "a": {/,/^  },/d'
 valid lesson "$scenarios/water-while-quiet.bath"
 valid lesson "$scenarios/water-while-quiet.bath" "$scenarios/water-while-boiling.bath"
-bites lesson "an event without its words" '/"words"/d'
+bites lesson "an event without its words" 's/"words"/"sounds"/'
 valid solution --salts "$blend" --boiling-point '285 degF'
 valid solution --salts "$blend" --table --from '40 %' --to '60 %' --step '5 %'
 bites solution "true for a number" 's/"salt_fraction": .*,/"salt_fraction": true,/'
@@ -86,6 +86,11 @@ valid fit "$scenarios/uncertain-shift.bath" "$scenarios/uncertain-shift-log.csv"
 bites fit "a correlation that is text" 's/"correlation": \[/"correlation": ["much",/'
 
 for command in $("$program" --help | sed -n '/^commands:/,/^$/s/^  \([a-z][a-z-]*\).*/\1/p'); do
+    # What is worked line by line has no answer to be a document.
+    if [ "$command" = practise ]; then
+        expect "$command has no schema" [ ! -e "$schemas/$command.json" ]
+        continue
+    fi
     expect "$command has --json" sh -c '"$1" "$2" --help | grep -q "^  --json "' sh "$program" "$command"
     expect "$command has a schema" [ -s "$schemas/$command.json" ]
 done
