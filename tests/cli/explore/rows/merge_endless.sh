@@ -1,6 +1,6 @@
 # Rows that never end are refused, and do not fill the memory: one line without an end, and the same rows again and again.
 # Where the program starts with so little: under the address sanitizer it does not.
-little() { (ulimit -v 400000; boilback --version) >/dev/null 2>&1 && ulimit -v 400000; }
+little() { sh -c 'ulimit -v 400000; boilback --version; exit $?' >/dev/null 2>&1 && ulimit -v 400000; }
 boilback explore uncertain.bath --samples 16 --threads 1 --csv rows.csv >/dev/null
 endless() { "$@" | (little; timeout 60 boilback explore --merge /dev/stdin >/dev/null); }
 (little; timeout 60 boilback explore --merge /dev/zero) >/dev/null
