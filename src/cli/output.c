@@ -5,7 +5,7 @@
 #include "base/memory.h"
 #include "base/patience.h"
 #include "base/program.h"
-#include "base/whole_file.h"
+#include "files/whole_file.h"
 #include "base/words.h"
 
 /* The picture stands in for the report. */

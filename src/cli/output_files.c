@@ -2,9 +2,9 @@
 #include <string.h>
 #include <unistd.h>
 
-#include "base/place.h"
+#include "files/place.h"
 #include "base/program.h"
-#include "base/whole_file.h"
+#include "files/whole_file.h"
 #include "base/words.h"
 #include "cli/output.h"
 

@@ -12,9 +12,9 @@
 #include <unistd.h>
 
 #include "base/memory.h"
-#include "base/shipped.h"
+#include "files/shipped.h"
 #include "base/signals.h"
-#include "base/whole_file.h"
+#include "files/whole_file.h"
 #include "pictures/child.h"
 
 /* What a script is told on its command line, the file it writes, and how that file begins and ends. */

@@ -4,7 +4,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "base/place.h"
+#include "files/place.h"
 #include "base/words.h"
 #include "habits/habits.h"
 

@@ -6,9 +6,9 @@
 #include <sys/stat.h>
 
 #include "base/memory.h"
-#include "base/place.h"
+#include "files/place.h"
 #include "base/program.h"
-#include "base/whole_file.h"
+#include "files/whole_file.h"
 #include "cli/command_scenario.h"
 
 /* "01-water.html" of "scenarios/lessons/01-water.bath". */

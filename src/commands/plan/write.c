@@ -3,7 +3,7 @@
 #include <string.h>
 
 #include "base/memory.h"
-#include "base/whole_file.h"
+#include "files/whole_file.h"
 #include "base/words.h"
 #include "commands/plan/answer.h"
 

@@ -5,9 +5,9 @@
 #include <unistd.h>
 
 #include "base/memory.h"
-#include "base/place.h"
+#include "files/place.h"
 #include "base/program.h"
-#include "base/whole_file.h"
+#include "files/whole_file.h"
 #include "base/words.h"
 #include "cli/command_scenario.h"
 #include "cli/commands.h"

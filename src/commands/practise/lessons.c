@@ -6,7 +6,7 @@
 
 #include "base/memory.h"
 #include "base/program.h"
-#include "base/shipped.h"
+#include "files/shipped.h"
 #include "scenario/scenario.h"
 
 static int is_bath(const struct dirent *entry)

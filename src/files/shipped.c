@@ -1,6 +1,6 @@
 /* realpath is in XSI, beyond base POSIX */
 #define _XOPEN_SOURCE 700
-#include "base/shipped.h"
+#include "files/shipped.h"
 
 #include <errno.h>
 #include <limits.h>

@@ -1,7 +1,7 @@
-/* base/whole_file.h -- a file that appears whole or not at all: written beside its place, and renamed when all of it is on
+/* files/whole_file.h -- a file that appears whole or not at all: written beside its place, and renamed when all of it is on
    disk. "-" is standard output. What is there and no regular file (a pipe, a device) is written straight away. */
-#ifndef BASE_WHOLE_FILE_H
-#define BASE_WHOLE_FILE_H
+#ifndef FILES_WHOLE_FILE_H
+#define FILES_WHOLE_FILE_H
 
 #include <stdbool.h>
 #include <stdio.h>

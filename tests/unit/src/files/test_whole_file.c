@@ -9,7 +9,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include "base/whole_file.h"
+#include "files/whole_file.h"
 
 static char folder[] = "/tmp/boilback-test-XXXXXX";
 

@@ -1,6 +1,6 @@
-/* base/place.h -- where a path leads, and whether two lead to the same file. */
-#ifndef BASE_PLACE_H
-#define BASE_PLACE_H
+/* files/place.h -- where a path leads, and whether two lead to the same file. */
+#ifndef FILES_PLACE_H
+#define FILES_PLACE_H
 
 #include <stdbool.h>
 

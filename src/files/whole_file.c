@@ -1,4 +1,4 @@
-#include "base/whole_file.h"
+#include "files/whole_file.h"
 
 #include <errno.h>
 #include <stdlib.h>
@@ -7,7 +7,7 @@
 #include <unistd.h>
 
 #include "base/memory.h"
-#include "base/place.h"
+#include "files/place.h"
 #include "base/program.h"
 #include "base/text.h"
 
