@@ -70,19 +70,17 @@ plan_words plan_failed(const plan_answer *a, size_t index)
 plan_words plan_gives(const plan_answer *a, size_t index)
 {
     const boil_plan_relaxation *r = &a->gives[index];
-    const char *job = r->what == BOIL_PLAN_GIVES_MUST || r->what == BOIL_PLAN_GIVES_JOB
-                          ? text_plain(a->scenario->jobs.list[r->job].name).text
-                          : "";
+    const text_cell job = text_plain(a->scenario->jobs.list[r->job].name); /* of those that concern no job: not said */
     plan_words w = {""};
     switch (r->what) {
     case BOIL_PLAN_GIVES_END:
         TEXT_ADD(w.text, "an open end");
         break;
     case BOIL_PLAN_GIVES_MUST:
-        TEXT_ADD(w.text, "%.60s need not be out when due", job);
+        TEXT_ADD(w.text, "%.60s need not be out when due", job.text);
         break;
     case BOIL_PLAN_GIVES_JOB:
-        TEXT_ADD(w.text, "%.60s left out", job);
+        TEXT_ADD(w.text, "%.60s left out", job.text);
         break;
     case BOIL_PLAN_GIVES_POSITIONS:
         TEXT_ADD(w.text, "%.0f positions", r->value);
