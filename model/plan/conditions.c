@@ -57,7 +57,7 @@ static void judge_places(failing *f)
 {
     const boil_plan_case *c = f->of;
     const boil_plan_problem *p = c->problem;
-    double needed = 0, open = (double)p->positions * (p->end_s - p->begin_s + p->hoist_s);
+    double needed = 0, open = (double)p->positions * (p->end_s + p->hoist_s);
     for (size_t i = 0; i < c->parts_count; i++) {
         const boil_plan_job *j = boil_plan_job_of(c, i);
         double share = j->may_share ? fmin(1, boil_plan_part_mass(&c->parts[i]) / c->bath->most_kg) : 1;
@@ -79,9 +79,8 @@ static void judge_heat(failing *f)
     }
     double dips = ceil(heat_J / most - 1e-9), each_s = fmax(c->problem->settle_s, b->steady_s);
     double needed = fmax(0, (dips - 1) * (b->offset_s + each_s) + (heat_J - most) / b->quiet_W) + last_s;
-    double open = c->problem->end_s - c->problem->begin_s;
-    if (needed > open)
-        add(f, BOIL_PLAN_NEEDS_HEAT, 0, needed, open);
+    if (needed > c->problem->end_s)
+        add(f, BOIL_PLAN_NEEDS_HEAT, 0, needed, c->problem->end_s);
 }
 
 /* Until the last may go in the bath has to hold its band, were water poured all the time. */
@@ -90,8 +89,8 @@ static void judge_water(failing *f)
     const boil_plan_bath *b = f->of->bath;
     double open_s = 0, least_kg_s = fmin(b->boils_off_kg_s, b->dries_kg_s);
     for (size_t i = 0; i < f->of->parts_count; i++)
-        open_s = fmax(open_s, boil_plan_job_of(f->of, i)->earliest_s - f->of->problem->begin_s);
-    double missing = b->missing_kg + (least_kg_s - b->flow_kg_s) * open_s;
+        open_s = fmax(open_s, boil_plan_job_of(f->of, i)->earliest_s);
+    double missing = (least_kg_s - b->flow_kg_s) * open_s;
     if (!b->valve && missing > b->strongest_kg)
         add(f, BOIL_PLAN_NEEDS_WATER, 0, missing, b->strongest_kg);
 }

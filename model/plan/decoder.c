@@ -18,7 +18,7 @@ boil_outcome boil_plan_decoder_begin(boil_plan_decoder *d, const boil_plan_case 
     d->table.dips = malloc(n * sizeof *d->table.dips);
     d->table.parts = malloc(n * sizeof *d->table.parts);
     d->table.pours = malloc((n + 1) * sizeof *d->table.pours);
-    d->hanging = malloc((n + of->problem->inside_count) * sizeof *d->hanging);
+    d->hanging = malloc(n * sizeof *d->hanging);
     if (d->table.dips != NULL && d->table.parts != NULL && d->table.pours != NULL && d->hanging != NULL)
         return BOIL_OK;
     boil_plan_decoder_free(d);
@@ -61,7 +61,7 @@ static void stay_of(const boil_plan_case *c, const size_t parts[], boil_plan_dip
 /* What it is, before it has a time. */
 static boil_plan_dip dip_of(const boil_plan_case *c, const size_t parts[], size_t first, size_t count)
 {
-    boil_plan_dip d = {.first = first, .count = count, .enters_s = c->problem->begin_s, .reason = BOIL_PLAN_FIRST};
+    boil_plan_dip d = {.first = first, .count = count, .reason = BOIL_PLAN_FIRST};
     for (size_t i = 0; i < count; i++) {
         const boil_plan_part *p = &c->parts[parts[i]];
         d.mass_kg += boil_plan_part_mass(p);
@@ -78,26 +78,16 @@ typedef struct {
     double left_J, lag_s, leaves_s;
 } warming;
 
-static void add_warming(warming *w, double left_J, double lag_s, double leaves_s)
-{
-    w->left_J += left_J;
-    w->lag_s = fmin(w->lag_s, lag_s);
-    w->leaves_s = fmin(w->leaves_s, leaves_s);
-}
-
 static warming warming_at(const boil_plan_decoder *d, size_t k, double t)
 {
-    const boil_plan_problem *p = d->of->problem;
     warming w = {0, HUGE_VAL, HUGE_VAL};
     for (size_t i = d->warm_from; i < k; i++) {
         const boil_plan_dip *before = &d->table.dips[i];
-        if (before->leaves_s > t)
-            add_warming(&w, before->heat_J * exp(-(t - before->enters_s) / before->lag_s), before->lag_s, before->leaves_s);
-    }
-    for (size_t i = 0; i < p->inside_count; i++) {
-        const boil_plan_inside *in = &p->inside[i];
-        if (in->leaves_s > t && in->heat_J > 0)
-            add_warming(&w, in->heat_J * exp(-(t - p->begin_s) / in->lag_s), in->lag_s, in->leaves_s);
+        if (before->leaves_s <= t)
+            continue;
+        w.left_J += before->heat_J * exp(-(t - before->enters_s) / before->lag_s);
+        w.lag_s = fmin(w.lag_s, before->lag_s);
+        w.leaves_s = fmin(w.leaves_s, before->leaves_s);
     }
     return w;
 }
@@ -214,8 +204,7 @@ static void forget(boil_plan_decoder *d, size_t k, double t)
 static void begin_after_the_last(const boil_plan_decoder *d, size_t k, boil_plan_dip *dip)
 {
     const boil_plan_problem *p = d->of->problem;
-    double own_s = fmax(dip->enters_s, p->begin_s + p->hoist_s),
-           boil_s = d->back_s + (k > 0 ? fmax(p->settle_s, d->of->bath->steady_s) : 0);
+    double own_s = fmax(dip->enters_s, p->hoist_s), boil_s = d->back_s + (k > 0 ? fmax(p->settle_s, d->of->bath->steady_s) : 0);
     double hoist_s = k > 0 ? d->entered_s + 2 * p->hoist_s : own_s;
     dip->reason = k == 0                                 ? BOIL_PLAN_FIRST
                   : boil_s >= own_s && boil_s >= hoist_s ? BOIL_PLAN_BOIL
@@ -274,15 +263,13 @@ static void begin_at(boil_plan_decoder *d, size_t k)
     const boil_plan_problem *p = d->of->problem;
     const boil_plan_dip *before = k > 0 ? &d->table.dips[k - 1] : NULL;
     d->hanging_count = 0;
-    for (size_t i = 0; i < p->inside_count; i++)
-        d->hanging[d->hanging_count++] = (boil_plan_hanging){-HUGE_VAL, p->inside[i].leaves_s};
     for (size_t i = 0; i < k; i++)
         if (d->table.dips[i].leaves_s + 2 * p->hoist_s > before->enters_s)
             d->hanging[d->hanging_count++] = (boil_plan_hanging){d->table.dips[i].enters_s, d->table.dips[i].leaves_s};
     d->warm_from = 0;
-    d->back_s = before != NULL ? before->back_s : fmax(p->begin_s, d->of->bath->ready_s);
-    d->entered_s = before != NULL ? before->enters_s : p->begin_s;
-    d->missing_kg = before != NULL ? before->missing_kg : d->of->bath->missing_kg;
+    d->back_s = before != NULL ? before->back_s : d->of->bath->ready_s;
+    d->entered_s = before != NULL ? before->enters_s : 0;
+    d->missing_kg = before != NULL ? before->missing_kg : 0;
 }
 
 const boil_plan_timetable *boil_plan_decode(boil_plan_decoder *d, const boil_plan_order *o)

@@ -20,11 +20,11 @@ const char *boil_plan_problem_wrong(const boil_plan_problem *p)
 {
     if (p->jobs_count < 1 || p->jobs_count > BOIL_PLAN_JOBS_MAX)
         return "there must be 1 to 500 jobs";
-    if (p->positions < 1 || p->positions > BOIL_POSITIONS_MAX || p->inside_count > p->positions)
-        return "there must be 1 to 40 positions, and no more in the tank";
+    if (p->positions < 1 || p->positions > BOIL_POSITIONS_MAX)
+        return "there must be 1 to 40 positions";
     if (!(p->hoist_s > 0 && p->hoist_s <= 3600) || !(p->settle_s >= 0 && p->settle_s <= 86400))
         return "a move of the hoist takes from above 0 to an hour, and the boil settles within a day";
-    if (!(p->end_s > 0) || !(p->water_kg_s >= 0 && isfinite(p->water_kg_s)) || !(p->begin_s >= 0 && isfinite(p->begin_s)))
+    if (!(p->end_s > 0) || !(p->water_kg_s >= 0 && isfinite(p->water_kg_s)))
         return "the shift must end after its start, and water not be less than nothing";
     if (!breaks_ordered(p))
         return "breaks must be in the order of time, none over another";

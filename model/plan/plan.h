@@ -44,13 +44,6 @@ typedef struct {
     bool may_share;
 } boil_plan_job;
 
-/* A basket that hangs in the bath as the plan begins. */
-typedef struct {
-    double leaves_s; /* its lift begins */
-    double heat_J;   /* that it will still take */
-    double lag_s;    /* time constant of that */
-} boil_plan_inside;
-
 typedef struct {
     const boil_plan_job *jobs;
     size_t jobs_count;        /* 1 to BOIL_PLAN_JOBS_MAX */
@@ -59,11 +52,8 @@ typedef struct {
     double settle_s;          /* from the boil's return to the next entry; 0 or more. Never less than the bath's steady_s */
     double end_s;             /* of the shift; infinity: open */
     double water_kg_s;        /* the most that is poured by hand; 0: none is */
-    double begin_s;           /* nothing is done before */
     const boil_break *breaks; /* in the order of time, none over another */
     size_t breaks_count;
-    const boil_plan_inside *inside;
-    size_t inside_count; /* at most positions */
 } boil_plan_problem;
 
 /* What hangs in one basket. */
@@ -90,8 +80,7 @@ typedef struct {
     double flow_kg_s;      /* of a pour; 0: none is made */
     double boils_off_kg_s; /* while it boils */
     double dries_kg_s;     /* while it is quiet */
-    double missing_kg;     /* water, against the boiling point aimed at, at begin_s; less than 0: too much */
-    double strongest_kg;   /* that may be missing, by the band's upper end */
+    double strongest_kg;   /* water that may be missing, by the band's upper end; at the start none is */
     bool valve;            /* water comes by itself */
     double fire_W;         /* fuel at full dial */
     double efficiency;     /* above 0 */

@@ -36,8 +36,7 @@ typedef struct {
 
 static gap gap_of(const boil_plan_case *c, const boil_plan_timetable *t, size_t k)
 {
-    double ready_s = fmax(c->problem->begin_s, c->bath->ready_s);
-    gap g = {k > 0 ? t->dips[k - 1].back_s : ready_s, HUGE_VAL, 0};
+    gap g = {k > 0 ? t->dips[k - 1].back_s : c->bath->ready_s, HUGE_VAL, 0};
     if (k < t->dips_count) {
         g.enters_s = t->dips[k].enters_s;
         g.recovery_s = t->dips[k].recovery_s;
@@ -102,7 +101,7 @@ static void restore(const boil_plan_case *c, boil_plan_timetable *t, double miss
 void boil_plan_pours_of(const boil_plan_case *c, boil_plan_timetable *t)
 {
     const boil_plan_bath *b = c->bath;
-    double missing = b->missing_kg;
+    double missing = 0;
     t->pours_count = 0;
     if (b->valve || !(b->flow_kg_s > 0) || t->dips_count == 0)
         return;
