@@ -42,9 +42,8 @@ static double later_hot(const boil_plan_case *c, const boil_plan_dip *d, const b
     return fmin(most_s, share * (d->heat_J - p->heat_J) / c->bath->quiet_W);
 }
 
-static void stay_of(const boil_plan_case *c, const size_t parts[], boil_plan_dip *d)
+static void stay_of(const boil_plan_case *c, const size_t parts[], const boil_plan_lesson *known, boil_plan_dip *d)
 {
-    boil_plan_lesson known = boil_plan_lesson_of(c->lessons, boil_plan_lesson_key(parts, d->count));
     d->stay_least_s = BOIL_PLAN_CLEAR_S;
     d->stay_most_s = HUGE_VAL;
     for (size_t i = 0; i < d->count; i++) {
@@ -54,12 +53,13 @@ static void stay_of(const boil_plan_case *c, const size_t parts[], boil_plan_dip
         d->stay_least_s = fmax(d->stay_least_s, hot_s + j->least_s);
         d->stay_most_s = fmin(d->stay_most_s, hot_s + j->most_s);
     }
-    d->stay_least_s += known.more_s;
-    d->stay_most_s += known.most_s;
+    d->stay_least_s += known->more_s;
+    d->stay_most_s += known->most_s;
 }
 
 /* What it is, before it has a time. */
-static boil_plan_dip dip_of(const boil_plan_case *c, const size_t parts[], size_t first, size_t count)
+static boil_plan_dip dip_of(const boil_plan_case *c, const size_t parts[], size_t first, size_t count,
+                            const boil_plan_lesson *known)
 {
     boil_plan_dip d = {.first = first, .count = count, .reason = BOIL_PLAN_FIRST};
     for (size_t i = 0; i < count; i++) {
@@ -69,7 +69,7 @@ static boil_plan_dip dip_of(const boil_plan_case *c, const size_t parts[], size_
         d.lag_s = fmax(d.lag_s, p->lag_s);
         d.enters_s = fmax(d.enters_s, boil_plan_job_of(c, parts[i])->earliest_s);
     }
-    stay_of(c, parts, &d);
+    stay_of(c, parts, known, &d);
     return d;
 }
 
@@ -228,7 +228,7 @@ static void place(boil_plan_decoder *d, size_t k, size_t first, size_t count)
 {
     const size_t *parts = d->table.parts + first;
     boil_plan_lesson known = boil_plan_lesson_of(d->of->lessons, boil_plan_lesson_key(parts, count));
-    boil_plan_dip dip = dip_of(d->of, parts, first, count);
+    boil_plan_dip dip = dip_of(d->of, parts, first, count, &known);
     begin_after_the_last(d, k, &dip);
     forget(d, k, dip.enters_s);
     dip.unplaced = true;
