@@ -108,12 +108,12 @@ static void note(chain *c, const boil_plan_order *o, const boil_plan_value *v)
     c->since_best = 0;
 }
 
-static void go_on_from_best(chain *c)
+static void go_on_from(chain *c, const boil_plan_order *o, const boil_plan_value *v)
 {
-    boil_plan_order_copy(&c->best, &c->now);
-    c->now_value = c->best_value;
+    boil_plan_order_copy(o, &c->now);
+    c->now_value = *v;
     for (int i = 0; i < LATE; i++)
-        c->late[i] = c->best_value;
+        c->late[i] = *v;
     c->since_best = 0;
 }
 
@@ -123,12 +123,9 @@ static void shake(chain *c)
     boil_plan_order_copy(&c->best, &c->trial);
     while (changes-- > 0)
         change(c);
-    go_on_from_best(c);
-    boil_plan_order_copy(&c->trial, &c->now);
-    c->now_value = value_of(c, &c->now);
-    for (int i = 0; i < LATE; i++)
-        c->late[i] = c->now_value;
-    note(c, &c->now, &c->now_value);
+    boil_plan_value v = value_of(c, &c->trial);
+    go_on_from(c, &c->trial, &v);
+    note(c, &c->trial, &v);
 }
 
 static void step(chain *c)
@@ -157,7 +154,7 @@ static void try_starts(chain *c)
             boil_plan_value v = value_of(c, &c->trial);
             note(c, &c->trial, &v);
         }
-    go_on_from_best(c);
+    go_on_from(c, &c->best, &c->best_value);
 }
 
 static bool told(const boil_plan_search *s, const chain *c)
