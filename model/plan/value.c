@@ -15,11 +15,11 @@ bool boil_plan_holds(const boil_plan_value *v)
     return v->of[BOIL_PLAN_UNPLACED] == 0 && v->of[BOIL_PLAN_BREACHES] == 0 && v->of[BOIL_PLAN_OVERDUE_S] == 0;
 }
 
-/* The latest of each job counts, and each part of it is out by then: the parts are summed. */
+/* Of a job in parts each counts by itself. */
 static void add_due(const boil_plan_case *c, const boil_plan_timetable *t, const boil_plan_dip *d, boil_plan_value *v)
 {
     for (size_t i = 0; i < d->count; i++) {
-        const boil_plan_job *j = &c->problem->jobs[c->parts[t->parts[d->first + i]].job];
+        const boil_plan_job *j = boil_plan_job_of(c, t->parts[d->first + i]);
         double late_s = fmax(0, d->leaves_s - j->due_s);
         if (j->priority == BOIL_PLAN_MUST)
             v->of[BOIL_PLAN_OVERDUE_S] += late_s;

@@ -52,6 +52,12 @@ void boil_plan_proof_free(boil_plan_proof *p)
     *p = (boil_plan_proof){.broken_count = 0};
 }
 
+static const boil_plan_job *job_of(const boil_planning *g, size_t part)
+{
+    const boil_plan_case c = boil_planning_case(g);
+    return boil_plan_job_of(&c, part);
+}
+
 static void note(boil_plan_proof *p, const boil_plan_break *b)
 {
     if (p->broken_count < BOIL_PLAN_BREAKS_KEPT)
@@ -69,7 +75,7 @@ static void see_load(const boil_planning *g, boil_plan_proof *p, const boil_load
     seen->late_s = fmax(seen->late_s, r->time_s - p->carried.schedule.actions[r->action].time_s);
     if (!likely)
         return;
-    const boil_plan_job *j = &g->problem->jobs[g->parts.list[act->part].job];
+    const boil_plan_job *j = job_of(g, act->part);
     double hot_s = isnan(r->hot_s) ? HUGE_VAL : r->hot_s, most_s = hot_s + j->most_s;
     seen->likely_s = fmax(seen->likely_s, away_s);
     seen->stay_least_s = fmax(seen->stay_least_s, hot_s + j->least_s);
@@ -106,7 +112,7 @@ static void judge_stays(const boil_planning *g, boil_plan_proof *p, const boil_h
     for (size_t k = 0; k < h->loads_count; k++) {
         const boil_load_result *r = &h->loads[k];
         const boil_plan_act *act = &p->carried.acts[r->action];
-        const boil_plan_job *j = &g->problem->jobs[g->parts.list[act->part].job];
+        const boil_plan_job *j = job_of(g, act->part);
         double in_s = r->lifted_s - r->time_s, had_s = isnan(r->hot_s) ? 0 : in_s - r->hot_s;
         if (!(had_s >= j->least_s - STAY_ROUNDING))
             note(p,
@@ -144,7 +150,7 @@ static void judge_dip(const boil_planning *g, boil_plan_proof *p, size_t k)
         note(p, &(boil_plan_break){.what = BOIL_PLAN_BREAKS_MASS, .dip = k, .value = d->mass_kg, .limit = g->bath.most_kg});
     for (size_t i = 0; i < d->count; i++) {
         size_t part = p->table.parts[d->first + i];
-        const boil_plan_job *j = &g->problem->jobs[g->parts.list[part].job];
+        const boil_plan_job *j = job_of(g, part);
         if (j->priority == BOIL_PLAN_MUST && d->leaves_s > j->due_s)
             note(p, &(boil_plan_break){
                         .what = BOIL_PLAN_BREAKS_DUE, .dip = k, .part = part, .value = d->leaves_s, .limit = j->due_s});
@@ -153,11 +159,9 @@ static void judge_dip(const boil_planning *g, boil_plan_proof *p, size_t k)
 
 static void judge_table(const boil_planning *g, boil_plan_proof *p)
 {
-    double last_s = 0;
-    for (size_t k = 0; k < p->table.dips_count; k++) {
+    const double last_s = p->table.value.of[BOIL_PLAN_LAST_OUT_S];
+    for (size_t k = 0; k < p->table.dips_count; k++)
         judge_dip(g, p, k);
-        last_s = fmax(last_s, p->table.dips[k].leaves_s);
-    }
     if (last_s > g->problem->end_s)
         note(p, &(boil_plan_break){.what = BOIL_PLAN_BREAKS_END, .value = last_s, .limit = g->problem->end_s});
 }
