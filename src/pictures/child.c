@@ -6,14 +6,8 @@
 #include <sys/wait.h>
 #include <time.h>
 
+#include "base/clock.h"
 #include "base/signals.h"
-
-static double now_s(void)
-{
-    struct timespec t;
-    clock_gettime(CLOCK_MONOTONIC, &t);
-    return (double)t.tv_sec + 1e-9 * (double)t.tv_nsec;
-}
 
 static int collect(pid_t child, int options, pid_t *which)
 {
@@ -44,7 +38,7 @@ static bool interrupted(void)
 
 child_end child_wait(pid_t child, double limit_s, int *status)
 {
-    double begun_s = now_s();
+    double begun_s = clock_now_s();
     for (;;) {
         pid_t which;
         int ended = collect(child, WNOHANG, &which);
@@ -54,7 +48,7 @@ child_end child_wait(pid_t child, double limit_s, int *status)
         }
         if (interrupted())
             return end_all(child, CHILD_INTERRUPTED);
-        if (now_s() - begun_s > limit_s)
+        if (clock_now_s() - begun_s > limit_s)
             return end_all(child, CHILD_TOO_LONG);
     }
 }

@@ -1,18 +1,11 @@
 #include <stdlib.h>
-#include <time.h>
 
+#include "base/clock.h"
 #include "practise/screen_parts.h"
 
 /* Ten drawings a second; none can stand for more of the clock than this, whatever held it up. */
 #define FRAME_MS 100
 #define FRAME_MOST_S 0.25
-
-static double wall_s(void)
-{
-    struct timespec now;
-    clock_gettime(CLOCK_MONOTONIC, &now);
-    return (double)now.tv_sec + 1e-9 * (double)now.tv_nsec;
-}
 
 /* What came in from outside: it ends, stops or goes on. */
 static void heed(screen *s)
@@ -34,23 +27,23 @@ static void heed(screen *s)
 /* All keys that have come, until it is time for the next drawing. */
 static void listen(screen *s, double until_wall_s)
 {
-    double left_s = until_wall_s - wall_s();
+    double left_s = until_wall_s - clock_now_s();
     do {
         int wait_ms = left_s > 0 ? (int)(1000 * left_s) + 1 : 0;
         int pressed = terminal_key(&s->terminal, wait_ms, s->mode == SCREEN_WRITING || s->mode == SCREEN_NAMING);
         if (pressed != KEY_NONE)
             screen_press(s, pressed);
         heed(s);
-        left_s = until_wall_s - wall_s();
+        left_s = until_wall_s - clock_now_s();
     } while (left_s > 0 && !s->done);
 }
 
 static void run(screen *s)
 {
-    double before_s = wall_s();
+    double before_s = clock_now_s();
     screen_show_briefing(s);
     while (!s->done) {
-        double now_s = wall_s(), passed_s = now_s - before_s;
+        double now_s = clock_now_s(), passed_s = now_s - before_s;
         before_s = now_s;
         if (s->running && s->fits)
             screen_advance(s, passed_s < FRAME_MOST_S ? passed_s : FRAME_MOST_S, now_s);

@@ -1,21 +1,11 @@
 #include "commands/explore/answer.h"
 
 #include <math.h>
-#include <signal.h>
 #include <stdatomic.h>
 #include <string.h>
-#include <time.h>
-#include <unistd.h>
 
-#include "base/signals.h"
-
-static volatile sig_atomic_t asked_to_stop;
-
-static void ask_to_stop(int signal_number)
-{
-    (void)signal_number;
-    asked_to_stop = 1;
-}
+#include "base/clock.h"
+#include "base/threads.h"
 
 static void keep_findings(double *row, const boil_findings *found)
 {
@@ -111,23 +101,17 @@ static bool make(explore_answer *s, scenario_text *text, const explore_work *w, 
 }
 
 typedef struct {
+    threads threads;
     size_t done, all;
     double begun_s, shown_s;
     bool wanted;
     atomic_bool refused; /* memory, for a run: the rest is left */
 } progress;
 
-static double now_s(void)
-{
-    struct timespec t;
-    clock_gettime(CLOCK_MONOTONIC, &t);
-    return (double)t.tv_sec + 1e-9 * (double)t.tv_nsec;
-}
-
 static void progress_step(progress *p)
 {
     enum { WIDTH = 40 };
-    double now = now_s(), often_s = 0.2;
+    double now = clock_now_s(), often_s = 0.2;
     p->done++;
     if (!p->wanted || (now - p->shown_s < often_s && p->done < p->all))
         return;
@@ -145,22 +129,14 @@ static bool is_mine(const explore_answer *s, const explore_work *w, size_t row)
     return row % w->shards == w->shard && explore_needs(s, row);
 }
 
-#ifdef _OPENMP
-static int threads_of(const explore_work *w)
-{
-    long processors = sysconf(_SC_NPROCESSORS_ONLN);
-    return w->threads > 0 ? w->threads : processors > 1 ? (int)processors : 1;
-}
-#endif
-
 static void make_all(explore_answer *s, scenario_text *text, const explore_work *w, progress *p)
 {
     size_t rows = explore_rows(s);
 #ifdef _OPENMP
-#pragma omp parallel for schedule(dynamic) num_threads(threads_of(w))
+#pragma omp parallel for schedule(dynamic) num_threads(p->threads.count)
 #endif
     for (size_t row = 0; row < rows; row++) {
-        if (asked_to_stop || atomic_load(&p->refused) || !is_mine(s, w, row))
+        if (threads_asked_to_stop() || atomic_load(&p->refused) || !is_mine(s, w, row))
             continue;
         if (!make(s, text, w, row)) {
             atomic_store(&p->refused, true);
@@ -173,34 +149,14 @@ static void make_all(explore_answer *s, scenario_text *text, const explore_work 
     }
 }
 
-/* Signals that end the program are for the thread that began: it holds them back where something would be left behind, and
-   these threads stay until it ends. */
-static void begin_threads(const explore_work *w)
-{
-#ifdef _OPENMP
-    sigset_t before;
-    signals_hold(&before);
-#pragma omp parallel num_threads(threads_of(w))
-    (void)0;
-    signals_release(&before);
-#else
-    (void)w;
-#endif
-}
-
 explore_end explore_run(explore_answer *s, scenario_text *text, const explore_work *w)
 {
-    struct sigaction stop = {.sa_handler = ask_to_stop}, old_interrupt, old_terminate;
-    progress p = {.begun_s = now_s(), .wanted = w->progress};
-    begin_threads(w);
+    progress p = {.begun_s = clock_now_s(), .wanted = w->progress};
     for (size_t row = 0; row < explore_rows(s); row++)
         p.all += is_mine(s, w, row);
-    asked_to_stop = 0;
-    sigaction(SIGINT, &stop, &old_interrupt);
-    sigaction(SIGTERM, &stop, &old_terminate);
+    threads_begin(&p.threads, (unsigned long)w->threads);
     make_all(s, text, w, &p);
-    sigaction(SIGINT, &old_interrupt, NULL);
-    sigaction(SIGTERM, &old_terminate, NULL);
+    threads_end(&p.threads);
     if (p.wanted && p.done < p.all)
         fputc('\n', stderr);
     return p.refused ? EXPLORE_NO_MEMORY : p.done == p.all ? EXPLORE_WHOLE : EXPLORE_INTERRUPTED;

@@ -1,10 +1,7 @@
-#include <math.h>
-#include <signal.h>
-#include <stdlib.h>
-#include <time.h>
-#include <unistd.h>
+#include <stdio.h>
 
-#include "base/signals.h"
+#include "base/clock.h"
+#include "base/threads.h"
 #include "commands/plan/answer.h"
 #include "plan/search.h"
 #include "plan/starts.h"
@@ -12,16 +9,9 @@
 /* Searches, each with what the proofs of those before taught. The first is right as a rule: the others are shorter. */
 enum { PASSES = 3, SHORTER = 4 };
 
-static volatile sig_atomic_t asked_to_stop;
-
-static void ask_to_stop(int signal_number)
-{
-    (void)signal_number;
-    asked_to_stop = 1;
-}
-
-/* The line that a person at a terminal sees. */
+/* The threads, and the line that a person at a terminal sees. */
 typedef struct {
+    threads threads;
     const plan_answer *answer;
     bool wanted;
     double begun_s, shown_s;
@@ -33,17 +23,10 @@ typedef struct {
     int chain;
 } chain_progress;
 
-static double now_s(void)
-{
-    struct timespec t;
-    clock_gettime(CLOCK_MONOTONIC, &t);
-    return (double)t.tv_sec + 1e-9 * (double)t.tv_nsec;
-}
-
 static void show(progress *p, const boil_plan_value *best)
 {
     const double quiet_s = 1, often_s = 0.3;
-    double now = now_s();
+    double now = clock_now_s();
     size_t tried = p->before;
     if (!p->wanted || now - p->begun_s < quiet_s || now - p->shown_s < often_s)
         return;
@@ -65,16 +48,8 @@ static bool keep_going(void *context, const boil_plan_value *best, size_t tried)
         c->of->tried[c->chain] = tried;
         show(c->of, best);
     }
-    return !asked_to_stop;
+    return !threads_asked_to_stop();
 }
-
-#ifdef _OPENMP
-static int threads_of(const plan_work *w)
-{
-    long processors = sysconf(_SC_NPROCESSORS_ONLN);
-    return w->threads > 0 ? (int)w->threads : processors > 1 ? (int)processors : 1;
-}
-#endif
 
 typedef struct {
     boil_plan_order order;
@@ -82,10 +57,10 @@ typedef struct {
     boil_outcome outcome;
 } chain_end;
 
-static void run_chain(const boil_plan_case *c, const plan_work *w, int pass, progress *p, int chain, chain_end *end)
+static void run_chain(const boil_plan_case *c, unsigned long seed, int pass, progress *p, int chain, chain_end *end)
 {
     chain_progress told = {p, chain};
-    boil_plan_search s = {.seed = w->seed,
+    boil_plan_search s = {.seed = seed,
                           .chain = (uint64_t)(pass * BOIL_PLAN_CHAINS + chain),
                           .tries = boil_plan_search_tries(c->parts_count) / (pass > 0 ? SHORTER : 1),
                           .keep_going = keep_going,
@@ -94,7 +69,7 @@ static void run_chain(const boil_plan_case *c, const plan_work *w, int pass, pro
 }
 
 /* All chains from one order; the best of them, of equal ones the first, takes its place. */
-static boil_outcome search(plan_answer *a, const plan_work *w, int pass, progress *p, boil_plan_order *o)
+static boil_outcome search(const plan_answer *a, int pass, progress *p, boil_plan_order *o)
 {
     boil_plan_case c = boil_planning_case(&a->planning);
     chain_end ends[BOIL_PLAN_CHAINS];
@@ -107,11 +82,11 @@ static boil_outcome search(plan_answer *a, const plan_work *w, int pass, progres
             boil_plan_order_copy(o, &ends[i].order);
     }
 #ifdef _OPENMP
-#pragma omp parallel for schedule(dynamic) num_threads(threads_of(w))
+#pragma omp parallel for schedule(dynamic) num_threads(p->threads.count)
 #endif
     for (int i = 0; i < BOIL_PLAN_CHAINS; i++)
         if (ends[i].outcome == BOIL_OK)
-            run_chain(&c, w, pass, p, i, &ends[i]);
+            run_chain(&c, a->seed, pass, p, i, &ends[i]);
     for (int i = 0; i < BOIL_PLAN_CHAINS; i++) {
         outcome = outcome == BOIL_OK ? ends[i].outcome : outcome;
         if (boil_plan_better(&ends[i].value, &ends[best].value))
@@ -135,14 +110,14 @@ static boil_outcome prove_list(plan_answer *a, const boil_plan_order *o)
     return outcome;
 }
 
-/* As long as a search finds something better, or what was found does not hold. */
-static boil_outcome seek(plan_answer *a, const plan_work *w, progress *p, boil_plan_order *o)
+/* Once more with what the first proofs taught, and again where what was found does not hold. */
+static boil_outcome seek(plan_answer *a, progress *p, boil_plan_order *o)
 {
     boil_plan_case c = boil_planning_case(&a->planning);
     boil_plan_start(&c, BOIL_PLAN_BY_LIST, false, o);
     boil_outcome outcome = prove_list(a, o);
-    for (int pass = 0; pass < PASSES && outcome == BOIL_OK && !asked_to_stop; pass++) {
-        outcome = search(a, w, pass, p, o);
+    for (int pass = 0; pass < PASSES && outcome == BOIL_OK && !threads_asked_to_stop(); pass++) {
+        outcome = search(a, pass, p, o);
         if (outcome == BOIL_OK)
             outcome = boil_plan_settle(&a->planning, o, &a->plan, &a->proofs);
         if (boil_plan_proof_holds(&a->plan) && pass > 0)
@@ -151,39 +126,20 @@ static boil_outcome seek(plan_answer *a, const plan_work *w, progress *p, boil_p
     return outcome;
 }
 
-/* Signals that end the program are for the thread that began. */
-static void begin_threads(const plan_work *w)
-{
-#ifdef _OPENMP
-    sigset_t before;
-    signals_hold(&before);
-#pragma omp parallel num_threads(threads_of(w))
-    (void)0;
-    signals_release(&before);
-#else
-    (void)w;
-#endif
-}
-
 boil_outcome plan_seek(plan_answer *a, const plan_work *w)
 {
-    struct sigaction stop = {.sa_handler = ask_to_stop}, old_interrupt, old_terminate;
-    progress p = {.answer = a, .wanted = w->progress, .begun_s = now_s()};
+    progress p = {.answer = a, .wanted = w->progress, .begun_s = clock_now_s()};
     boil_plan_order o;
-    begin_threads(w);
     a->seed = w->seed;
     boil_outcome outcome = boil_plan_order_begin(&o, a->planning.parts.count);
     if (outcome != BOIL_OK)
         return outcome;
-    asked_to_stop = 0;
-    sigaction(SIGINT, &stop, &old_interrupt);
-    sigaction(SIGTERM, &stop, &old_terminate);
-    outcome = seek(a, w, &p, &o);
-    sigaction(SIGINT, &old_interrupt, NULL);
-    sigaction(SIGTERM, &old_terminate, NULL);
+    threads_begin(&p.threads, w->threads);
+    outcome = seek(a, &p, &o);
+    threads_end(&p.threads);
     if (p.shown_s > 0)
         fputc('\n', stderr);
-    a->stopped = asked_to_stop != 0;
+    a->stopped = threads_asked_to_stop();
     a->tried = p.before;
     a->best = boil_plan_proof_better(&a->listed, &a->plan) ? &a->listed : &a->plan;
     boil_plan_order_free(&o);

@@ -1,0 +1,22 @@
+/* base/threads.h -- work that is shared by threads and that a person may stop: SIGINT and SIGTERM do not end the program then, it ends
+   with what it has. One such work at a time. */
+#ifndef BASE_THREADS_H
+#define BASE_THREADS_H
+
+#include <signal.h>
+#include <stdbool.h>
+
+typedef struct {
+    int count;                             /* for OpenMP's num_threads; 1 where the compiler has none */
+    struct sigaction interrupt, terminate; /* as they were before */
+} threads;
+
+/* Asked 0: as many as there are processors. */
+void threads_begin(threads *t, unsigned long asked);
+
+/* Whether somebody did since the last beginning; after the end too. */
+bool threads_asked_to_stop(void);
+
+void threads_end(const threads *t);
+
+#endif
