@@ -139,32 +139,35 @@ formatted_text format_duration(double s)
     return with_unit(few(unit_from_si(DIM_TIME, "h", s)), "h");
 }
 
-formatted_text format_clock(double start_s, double t)
+/* Cut to the minute, or with its seconds. */
+static formatted_text clock_of(double whole, bool seconds)
 {
     formatted_text out;
-    double minutes = floor((start_s + t) / 60 + 1e-9); /* an action at 7:05 is not at 7:04 for a rounding error */
-    if (!is_there(minutes))
+    double day = floor(whole / 86400), of_day = whole - 86400 * day;
+    if (!is_there(whole))
         return (formatted_text){"-"};
-    double day = floor(minutes / 1440), of_day = minutes - 1440 * day;
-    int n = snprintf(out.text, sizeof out.text, "%.0f:%02.0f", floor(of_day / 60), fmod(of_day, 60));
+    snprintf(out.text, sizeof out.text, "%.0f:%02.0f", floor(of_day / 3600), floor(fmod(of_day, 3600) / 60));
+    if (seconds)
+        TEXT_ADD(out.text, ":%02.0f", fmod(of_day, 60));
     if (day > 0)
-        snprintf(out.text + n, sizeof out.text - (size_t)n, "+%.0fd", day);
+        TEXT_ADD(out.text, "+%.0fd", day);
     return out;
+}
+
+formatted_text format_clock(double start_s, double t)
+{
+    return clock_of(60 * floor((start_s + t) / 60 + 1e-9), false); /* an action at 7:05 is not at 7:04 for a rounding error */
+}
+
+formatted_text format_clock_seconds(double start_s, double t)
+{
+    return clock_of(floor(start_s + t + 1e-6), true);
 }
 
 formatted_text format_clock_exact(double start_s, double t)
 {
-    double whole = floor(start_s + t + 1e-6), seconds = fmod(whole, 60);
-    formatted_text out = format_clock(0, whole);
-    char day[16];
-    if (!is_there(whole) || !(seconds > 0))
-        return out;
-    char *plus = strchr(out.text, '+');
-    snprintf(day, sizeof day, "%.12s", plus != NULL ? plus : "");
-    if (plus != NULL)
-        *plus = '\0';
-    TEXT_ADD(out.text, ":%02.0f%s", seconds, day);
-    return out;
+    double whole = floor(start_s + t + 1e-6);
+    return clock_of(whole, fmod(whole, 60) > 0);
 }
 
 bool format_same(unit_dimension d, double a, double b)

@@ -32,10 +32,11 @@ bool format_same(unit_dimension d, double a, double b);
 
 formatted_text format_bare(unit_system s, unit_dimension d, double si); /* format_number, without ".0" */
 
-formatted_text format_duration(double s);                    /* "45 s", "2 min", "4.5 min", "2.5 h" */
-formatted_text format_clock(double start_s, double t);       /* "7:22", cut to the minute; "0:10+1d" on the next day */
-formatted_text format_clock_exact(double start_s, double t); /* "9:06:31", the seconds only where there are any */
-formatted_text format_ratio(double ratio);                   /* "x1.3" */
+formatted_text format_duration(double s);                      /* "45 s", "2 min", "4.5 min", "2.5 h" */
+formatted_text format_clock(double start_s, double t);         /* "7:22", cut to the minute; "0:10+1d" on the next day */
+formatted_text format_clock_exact(double start_s, double t);   /* "9:06:31", the seconds only where there are any */
+formatted_text format_clock_seconds(double start_s, double t); /* "9:06:00", "0:10:00+1d" */
+formatted_text format_ratio(double ratio);                     /* "x1.3" */
 formatted_text format_count(size_t n, const char *one, const char *many); /* "1 load", "2 loads" */
 
 #endif

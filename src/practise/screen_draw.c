@@ -7,25 +7,13 @@
 enum { PANEL = 46, TITLE = 0, RULE = 1, BELOW = 18, NOTES = 19, MESSAGE = 22, KEYS = 23 };
 
 #define FLOATS_KG 0.045
-#define DAY_S 86400.0
-
-screen_clock_text screen_clock(const screen *s, double time_s)
-{
-    screen_clock_text t;
-    double wall = floor(s->shift->scenario->start_s + time_s + 1e-6), days = floor(wall / DAY_S), of_day = fmod(wall, DAY_S);
-    snprintf(t.text, sizeof t.text, "%.0f:%02.0f:%02.0f", floor(of_day / 3600), floor(fmod(of_day, 3600) / 60),
-             fmod(of_day, 60));
-    if (days > 0)
-        TEXT_ADD(t.text, "+%.0fd", days);
-    return t;
-}
 
 static void title(screen *s)
 {
     canvas *c = &s->canvas;
     const char *state = shift_is_over(s->shift) ? "OVER" : s->slow && s->running ? "SLOW" : s->running ? "running" : "PAUSED";
     double over_s = shift_history(s->shift)->summary.overflow_s;
-    canvas_print(c, TITLE, 1, CANVAS_BOLD, "%s", screen_clock(s, s->shift->now_s).text);
+    canvas_print(c, TITLE, 1, CANVAS_BOLD, "%s", format_clock_seconds(s->shift->scenario->start_s, s->shift->now_s).text);
     canvas_put(c, TITLE, 14, CANVAS_PLAIN, text_fitted(s->shift->scenario->title, 34).text);
     canvas_print(c, TITLE, 50, CANVAS_PLAIN, "%gx", s->slow && s->running ? fmin(0.5, s->speed) : s->speed);
     canvas_put(c, TITLE, 56, s->running ? CANVAS_PLAIN : CANVAS_REVERSE, state);
@@ -97,9 +85,9 @@ static void readings(canvas *c, const screen *s, const panel *p)
 
 static void note(screen *s, const happening *one, int row)
 {
-    char text[450];
+    char text[480];
     bool grave = one->finding && one->severity >= BOIL_SEVERITY_WARNING;
-    snprintf(text, sizeof text, "%s  %s%s%s", screen_clock(s, one->time_s).text,
+    snprintf(text, sizeof text, "%s  %s%s%s", format_clock_seconds(s->shift->scenario->start_s, one->time_s).text,
              one->finding ? boil_severity_word(one->severity) : "", one->finding ? "  " : "", text_plain(one->text.text).text);
     canvas_put(&s->canvas, row, 1, grave ? CANVAS_BOLD : CANVAS_PLAIN, text_fitted(text, CANVAS_COLUMNS - 2).text);
 }

@@ -73,7 +73,4 @@ void screen_show_keys(screen *s);
 void screen_show_briefing(screen *s);
 void screen_show_debrief(screen *s);
 
-typedef TEXT_OF(24) screen_clock_text;
-screen_clock_text screen_clock(const screen *s, double time_s); /* on the wall, to the second */
-
 #endif

@@ -205,14 +205,7 @@ double plan_slowest_s(const boil_plan_proof *p)
     return slowest;
 }
 
-plan_clock plan_clock_at(const plan_answer *a, double s)
+formatted_text plan_clock_at(const plan_answer *a, double s)
 {
-    const double day_s = 86400;
-    double whole = floor(a->scenario->start_s + s + 0.5), days = floor(whole / day_s), of_day = whole - days * day_s;
-    plan_clock t;
-    snprintf(t.text, sizeof t.text, "%.0f:%02.0f:%02.0f", floor(of_day / 3600), floor(fmod(of_day, 3600) / 60),
-             fmod(of_day, 60));
-    if (days > 0)
-        TEXT_ADD(t.text, "+%.0fd", fmin(days, 99));
-    return t;
+    return format_clock_seconds(a->scenario->start_s, s + 0.5);
 }

@@ -76,8 +76,7 @@ plan_words plan_failed(const plan_answer *a, size_t index); /* of a->failed, lik
 plan_words plan_gives(const plan_answer *a, size_t index);  /* of a->gives: what gives, a few words */
 void plan_none_report(const plan_answer *a, FILE *to);      /* both; nothing where a plan holds */
 
-typedef TEXT_OF(16) plan_clock;
-plan_clock plan_clock_at(const plan_answer *a, double s); /* "6:01:00", "0:10:00+1d" */
+formatted_text plan_clock_at(const plan_answer *a, double s); /* on the wall, to the nearest second */
 
 /* What decides, in a line; and what holds all through the sheet. */
 plan_words plan_verdict(const plan_answer *a);
@@ -87,7 +86,7 @@ extern const char plan_rule[];
 typedef struct {
     const char *act;
     plan_words what;
-    plan_clock back, out; /* the boil by the gravest run; the dip, or the tap shut, or the break over */
+    formatted_text back, out; /* the boil by the gravest run; the dip, or the tap shut, or the break over */
     plan_names why;
 } plan_sheet_words;
 plan_sheet_words plan_sheet_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, unit_system s);

@@ -7,7 +7,7 @@
 /* A line of the run sheet, for both. */
 typedef struct {
     double time_s;
-    plan_clock clock;
+    formatted_text clock;
     const char *act;
     plan_names names, reason;
     double mass_kg, until_s, back_s;

@@ -170,6 +170,8 @@ static void clocks_have_seconds_where_there_are_any(void **state)
     assert_string_equal(format_clock_exact(32400, 360).text, "9:06");
     assert_string_equal(format_clock_exact(32400, 359.9999999).text, "9:06"); /* an act at 9:06 is not at 9:05:59 */
     assert_string_equal(format_clock_exact(79200, 8405).text, "0:20:05+1d");
+    assert_string_equal(format_clock_seconds(32400, 360).text, "9:06:00");
+    assert_string_equal(format_clock_seconds(79200, 8400).text, "0:20:00+1d");
     assert_string_equal(format_bare(UNITS_US, DIM_TEMPERATURE, (295.0 - 32) / 1.8 + 273.15).text, "295");
     assert_string_equal(format_bare(UNITS_SI, DIM_TEMPERATURE, 419.26).text, "146.1");
 }
