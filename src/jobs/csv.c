@@ -58,7 +58,7 @@ job_column job_column_listed(size_t index)
 
 /* The header: which column stands where, and its unit. */
 typedef struct {
-    int column[2 * COLUMNS];
+    int column[COLUMNS];
     size_t count;
     size_t line;
     struct {
@@ -150,7 +150,7 @@ static bool read_header(cursor row, header *h)
         return cursor_error(&row, row.at, "%s between cells: save with commas (decimal commas are not read either)",
                             memchr(row.at, ';', length) != NULL ? "semicolons" : "tabs");
     h->line = row.line;
-    while (row.at < row.end && h->count < 2 * COLUMNS) {
+    while (row.at < row.end) {
         if (!csv_cell(&row, ',', &cell))
             return false;
         good = read_title(&cell, h) && good;
@@ -247,14 +247,14 @@ static bool read_word(const cursor cells[], int column, const char *const words[
 
 static bool read_said(const job_reader *r, const cursor cells[], header *h, job_said *said)
 {
-    static const char *const yes[] = {"no", "yes", NULL}, *const priorities[] = {"normal", "must", "low", NULL};
+    static const char *const yes[] = {"no", "yes", NULL};
     unsigned priority, split, share;
     *said = (job_said){.name_at = cells[NAME].at, .name_length = (size_t)(cells[NAME].end - cells[NAME].at)};
     bool good = read_time(cells, MINUTES, h, &said->least);
     good = read_time(cells, AT_MOST, h, &said->most) && good;
     good = read_moment(r, cells, EARLIEST, &said->from) && good;
     good = read_moment(r, cells, DUE, &said->due) && good;
-    good = read_word(cells, PRIORITY, priorities, &priority) && good;
+    good = read_word(cells, PRIORITY, job_priorities, &priority) && good;
     good = read_word(cells, SPLIT, yes, &split) && good;
     good = read_word(cells, SHARE, yes, &share) && good;
     if (!good)
@@ -284,22 +284,24 @@ static bool read_cells(cursor *row, const header *h, cursor cells[])
     return true;
 }
 
+static bool has_needed(const cursor *row, const cursor cells[])
+{
+    bool good = true;
+    for (int i = 0; i < COLUMNS; i++)
+        if (columns[i].say.needed && is_blank(&cells[i]))
+            good = cursor_error(row, cells[i].at, "empty cell '%s'", columns[i].say.name);
+    return good;
+}
+
 static void read_row(const job_reader *r, cursor row, header *h)
 {
     const cursor place = row;
     cursor cells[COLUMNS];
     job_said said;
     job_text load = job_text_begin(row.at);
-    bool good = read_cells(&row, h, cells);
-    for (int i = 0; i < COLUMNS && good; i++)
-        if (columns[i].say.needed && is_blank(&cells[i]))
-            cursor_error(&place, cells[i].at, "empty cell '%s'", columns[i].say.name);
-    for (int i = 0; i < COLUMNS && good; i++)
-        if (columns[i].say.needed && is_blank(&cells[i]))
-            return;
-    if (!good)
+    if (!read_cells(&row, h, cells) || !has_needed(&place, cells))
         return;
-    good = load_words(&load, cells, h);
+    bool good = load_words(&load, cells, h);
     if (read_said(r, cells, h, &said) && good)
         job_finish(r, &place, &load, &said);
 }

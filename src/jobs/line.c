@@ -37,13 +37,9 @@ static bool read_stay(cursor *part, job_said *said)
 
 static bool read_priority(cursor *part, job_said *said)
 {
-    static const struct {
-        const char *word;
-        boil_plan_priority priority;
-    } words[] = {{"must", BOIL_PLAN_MUST}, {"normal", BOIL_PLAN_NORMAL}, {"low", BOIL_PLAN_LOW}};
-    for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
-        if (cursor_take(part, words[i].word)) {
-            said->priority = words[i].priority;
+    for (unsigned i = 0; job_priorities[i] != NULL; i++)
+        if (cursor_take(part, job_priorities[i])) {
+            said->priority = (boil_plan_priority)i;
             return cursor_expect_end(part);
         }
     return false;

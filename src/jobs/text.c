@@ -8,6 +8,7 @@
 #include "base/words.h"
 #include "habits/habits.h"
 
+const char *const job_priorities[] = {[BOIL_PLAN_NORMAL] = "normal", [BOIL_PLAN_MUST] = "must", [BOIL_PLAN_LOW] = "low", NULL};
 const bounds job_stay_bounds = {"h", 1.0 / 60, 48};
 
 job_text job_text_begin(const char *typed)

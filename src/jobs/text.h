@@ -32,7 +32,8 @@ typedef struct {
     bool may_split, may_share;
 } job_said;
 
-extern const bounds job_stay_bounds; /* of how long a job hangs */
+extern const char *const job_priorities[]; /* words, by boil_plan_priority; NULL after the last */
+extern const bounds job_stay_bounds;       /* of how long a job hangs */
 
 /* A moment of a job. */
 bool job_moment_read(const job_reader *r, cursor *c, const char *what, quantity *q);
