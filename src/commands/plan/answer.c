@@ -70,12 +70,13 @@ bool plan_begin(plan_answer *a, const scenario *s, boil_outcome *result)
         return false;
     }
     a->problem = problem_of(a, s);
-    *result = boil_planning_begin(&s->plant, &a->problem, &o, &a->planning);
-    if (*result == BOIL_NO_ROOT)
-        program_complain("%s: this heat does not bring the boil back: 'size' says what would", s->path);
-    else if (*result == BOIL_BAD_INPUT)
-        program_complain("%s: the jobs come to more than %zu baskets", s->path, BOIL_PLAN_PARTS_MAX);
-    return *result == BOIL_OK;
+    boil_outcome outcome = boil_planning_begin(&s->plant, &a->problem, &o, &a->planning);
+    if (outcome == BOIL_NO_ROOT)
+        return program_complain("%s: this heat does not bring the boil back: 'size' says what would", s->path);
+    if (outcome == BOIL_BAD_INPUT)
+        return program_complain("%s: the jobs come to more than %zu baskets", s->path, BOIL_PLAN_PARTS_MAX);
+    *result = outcome;
+    return outcome == BOIL_OK;
 }
 
 void plan_free(plan_answer *a)

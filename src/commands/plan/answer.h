@@ -32,8 +32,8 @@ typedef struct {
     bool progress;
 } plan_work;
 
-/* The problem of a scenario, and what is known of its bath. False, with complaints, all of them, where no plan can be asked for: to be
-   freed either way. *result: BOIL_OK, or the failure of a probe. */
+/* The problem of a scenario, and what is known of its bath; to be freed either way. False: with *result BOIL_OK where no plan can be
+   asked for, and all complaints were made; else with what failed, and nothing said. */
 bool plan_begin(plan_answer *a, const scenario *s, boil_outcome *result);
 void plan_free(plan_answer *a);
 

@@ -49,9 +49,9 @@ static int answer(const request *r, const scenario_text *text, const scenario *s
         outcome = plan_seek(&a, &w);
     if (good && outcome == BOIL_OK)
         outcome = plan_explain(&a);
-    if (outcome != BOIL_OK && outcome != BOIL_NO_ROOT && outcome != BOIL_BAD_INPUT)
+    if (outcome != BOIL_OK)
         status = command_scenario_refuse(s, outcome);
-    else if (good && outcome == BOIL_OK)
+    else if (good)
         status = hand_out(r, text, &a);
     plan_free(&a);
     return status;
