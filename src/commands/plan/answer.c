@@ -100,12 +100,11 @@ static bool job_fits(const plan_answer *a, const boil_plan_part *p)
 {
     const boil_plan_bath *b = &a->planning.bath;
     const scenario_job *j = &a->scenario->jobs.list[p->job];
-    size_t needed = boil_plan_parts_needed(&j->job, b, a->planning.bath_K);
     boil_plan_job split = j->job;
+    if (p->number > 0 || boil_plan_parts_needed(&j->job, b, a->planning.bath_K) > 0)
+        return true;
     split.may_split = true;
     size_t could = boil_plan_parts_needed(&split, b, a->planning.bath_K);
-    if (needed > 0 || p->number > 0)
-        return true;
     bool in_list = strcmp(a->scenario->jobs.file, a->scenario->path) != 0;
     formatted_text most = format_quantity(UNITS_US, DIM_MASS, most_steel_kg(a, p));
     if (could > 0)
