@@ -57,10 +57,10 @@ static boil_plan_problem problem_of(plan_answer *a, const scenario *s)
                                .breaks_count = merge_breaks(&s->schedule, a->breaks)};
 }
 
-bool plan_begin(plan_answer *a, const scenario *s, boil_outcome *result)
+bool plan_begin(plan_answer *a, const scenario *s, unit_system told, boil_outcome *result)
 {
     boil_run_options o = boil_run_options_default();
-    *a = (plan_answer){.scenario = s};
+    *a = (plan_answer){.scenario = s, .system = told};
     *result = BOIL_OK;
     if (!can_be_planned(s))
         return false;
@@ -106,7 +106,7 @@ static bool job_fits(const plan_answer *a, const boil_plan_part *p)
     split.may_split = true;
     size_t could = boil_plan_parts_needed(&split, b, a->planning.bath_K);
     bool in_list = strcmp(a->scenario->jobs.file, a->scenario->path) != 0;
-    formatted_text most = format_quantity(UNITS_US, DIM_MASS, most_steel_kg(a, p));
+    formatted_text most = format_quantity(a->system, DIM_MASS, most_steel_kg(a, p));
     if (could > 0)
         return program_complain("%s:%zu: '%s': a dip bears %s of it; %s (%zu parts)", a->scenario->jobs.file, j->line, j->name,
                                 most.text, in_list ? "write 'yes' in column 'split'" : "say 'may split'", could);

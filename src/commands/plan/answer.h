@@ -10,6 +10,7 @@
 
 typedef struct {
     const scenario *scenario;
+    unit_system system;        /* of what is told */
     boil_plan_problem problem; /* of the scenario */
     boil_plan_job *jobs;
     boil_break breaks[BOIL_BREAKS_MAX];
@@ -34,7 +35,7 @@ typedef struct {
 
 /* The problem of a scenario, and what is known of its bath; to be freed either way. False: with *result BOIL_OK where no plan can be
    asked for, and all complaints were made; else with what failed, and nothing said. */
-bool plan_begin(plan_answer *a, const scenario *s, boil_outcome *result);
+bool plan_begin(plan_answer *a, const scenario *s, unit_system told, boil_outcome *result);
 void plan_free(plan_answer *a);
 
 /* Complaints about jobs that the bath bears in no way; false when there are any. */
@@ -89,7 +90,7 @@ typedef struct {
     formatted_text back, out; /* the boil by the gravest run; the dip, or the tap shut, or the break over */
     plan_names why;
 } plan_sheet_words;
-plan_sheet_words plan_sheet_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, unit_system s);
+plan_sheet_words plan_sheet_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l);
 
 void plan_report(const void *answer, const output *o, FILE *to);
 void plan_csv(const void *of, FILE *to); /* the run sheet */
@@ -97,6 +98,6 @@ void plan_page(const void *answer, const output *o, const picture_drawn *drawn, 
 extern const document plan_documents[];
 
 /* The scenario that carries the plan out, from the text that was read. False, with a complaint, when it cannot be written. */
-bool plan_write(const plan_answer *a, const scenario_text *read, unit_system s, const char *path);
+bool plan_write(const plan_answer *a, const scenario_text *read, const char *path);
 
 #endif

@@ -18,7 +18,7 @@ static void add_about_dip(const plan_answer *a, const boil_plan_proof *p, const 
         TEXT_ADD(w->text, "takes more heat than lets the boil come back in time");
         break;
     case BOIL_PLAN_BREAKS_MASS:
-        TEXT_ADD(w->text, "is heavier than the bath bears, %s", format_quantity(UNITS_US, DIM_MASS, b->limit).text);
+        TEXT_ADD(w->text, "is heavier than the bath bears, %s", format_quantity(a->system, DIM_MASS, b->limit).text);
         break;
     case BOIL_PLAN_BREAKS_WATER:
         TEXT_ADD(w->text, "is in as the bath runs short of water");
@@ -55,7 +55,7 @@ plan_words plan_broken(const plan_answer *a, const boil_plan_proof *p, size_t in
         TEXT_ADD(w.text, "the last is out at %s, the shift ends at %s", plan_clock_at(a, b->value).text,
                  format_clock(a->scenario->start_s, b->limit).text);
     else if (b->what == BOIL_PLAN_BREAKS_BAND)
-        TEXT_ADD(w.text, "the bath boils %s %s its band", format_quantity(UNITS_US, DIM_DIFFERENCE, fabs(b->value)).text,
+        TEXT_ADD(w.text, "the bath boils %s %s its band", format_quantity(a->system, DIM_DIFFERENCE, fabs(b->value)).text,
                  b->value > 0 ? "above" : "below");
     else if (b->what == BOIL_PLAN_BREAKS_FINDING)
         TEXT_ADD(w.text, "%s: %s%s%s", boil_severity_word(b->severity), b->title, isnan(b->value) ? "" : ", ",

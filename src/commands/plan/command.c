@@ -34,7 +34,7 @@ static int hand_out(const request *r, const scenario_text *text, const plan_answ
     if (a->stopped)
         program_complain("%s: stopped: this is what was found by then", a->scenario->path);
     const char *to = r->output.write;
-    bool written = to == NULL || plan_write(a, text, r->output.system, to);
+    bool written = to == NULL || plan_write(a, text, to);
     return output_write(&writers, &r->output, a, holds && written && !a->stopped ? STATUS_DONE : STATUS_STOPPED);
 }
 
@@ -44,7 +44,7 @@ static int answer(const request *r, const scenario_text *text, const scenario *s
     boil_outcome outcome;
     plan_work w = {r->seed, r->threads, isatty(STDERR_FILENO) == 1};
     int status = STATUS_USAGE;
-    bool good = plan_begin(&a, s, &outcome) && plan_jobs_fit(&a);
+    bool good = plan_begin(&a, s, r->output.system, &outcome) && plan_jobs_fit(&a);
     if (good)
         outcome = plan_seek(&a, &w);
     if (good && outcome == BOIL_OK)

@@ -61,7 +61,7 @@ plan_words plan_failed(const plan_answer *a, size_t index)
         break;
     case BOIL_PLAN_NEEDS_WATER:
         TEXT_ADD(w.text, "%s of water would be missing before the last job may go in, the band bears %s",
-                 format_quantity(UNITS_US, DIM_MASS, f->value).text, format_quantity(UNITS_US, DIM_MASS, f->limit).text);
+                 format_quantity(a->system, DIM_MASS, f->value).text, format_quantity(a->system, DIM_MASS, f->limit).text);
         break;
     }
     return w;

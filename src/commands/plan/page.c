@@ -110,10 +110,10 @@ static void bars(html *h, const plan_answer *a)
     html_close(h);
 }
 
-static void sheet_row(html *h, const plan_answer *a, const plan_line *l, unit_system s)
+static void sheet_row(html *h, const plan_answer *a, const plan_line *l)
 {
     const boil_plan_proof *p = a->best;
-    plan_sheet_words w = plan_sheet_line(a, p, l, s);
+    plan_sheet_words w = plan_sheet_line(a, p, l);
     html_open(h, "tr", NULL);
     html_open(h, "td", NULL);
     if (l->kind != PLAN_BREAK)
@@ -130,14 +130,14 @@ static void sheet_row(html *h, const plan_answer *a, const plan_line *l, unit_sy
     html_close(h);
 }
 
-static void sheet(html *h, const plan_answer *a, unit_system s)
+static void sheet(html *h, const plan_answer *a)
 {
     static const char *const heads[] = {"done", "clock", "do", "boil back by", "out, shut", "why now", NULL};
     size_t n;
     plan_line *lines = plan_lines(a, &a->best->table, &n);
     html_table(h, "run sheet", NULL, heads);
     for (size_t i = 0; i < n; i++)
-        sheet_row(h, a, &lines[i], s);
+        sheet_row(h, a, &lines[i]);
     html_table_end(h);
     free(lines);
 }
@@ -146,6 +146,7 @@ void plan_page(const void *answer, const output *o, const picture_drawn *drawn, 
 {
     const plan_answer *a = answer;
     html h = html_to(to);
+    (void)o;
     (void)drawn;
     (void)problem;
     fputs("<!DOCTYPE html>", to);
@@ -165,7 +166,7 @@ void plan_page(const void *answer, const output *o, const picture_drawn *drawn, 
         html_element(&h, "p", NULL, "- %s", plan_broken(a, a->best, i).text);
     html_element(&h, "p", "class=\"rule\"", "%s", plan_rule);
     bars(&h, a);
-    sheet(&h, a, o->system);
+    sheet(&h, a);
     html_element(&h, "p", NULL, "%s", report_caution_words);
     html_element(&h, "footer", NULL, PROGRAM_NAME " " BOIL_VERSION_TEXT ", seed %lu, %zu timetables, %zu proofs", a->seed,
                  a->tried, a->proofs);

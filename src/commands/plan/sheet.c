@@ -29,14 +29,14 @@ plan_words plan_verdict(const plan_answer *a)
     return w;
 }
 
-static void dip_words(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, unit_system s, plan_sheet_words *w)
+static void dip_words(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, plan_sheet_words *w)
 {
     const boil_plan_dip *d = &p->table.dips[l->which];
     w->act = l->kind == PLAN_IN ? "IN" : "OUT";
     TEXT_ADD(w->what.text, "%s", plan_dip_names(a, &p->table, l->which).text);
     if (l->kind == PLAN_OUT)
         return;
-    TEXT_ADD(w->what.text, ", %s", format_quantity(s, DIM_MASS, d->mass_kg).text);
+    TEXT_ADD(w->what.text, ", %s", format_quantity(a->system, DIM_MASS, d->mass_kg).text);
     if (isfinite(p->seen[l->which].gravest_s))
         w->back = plan_clock_at(a, ceil(d->enters_s + p->seen[l->which].gravest_s));
     else
@@ -46,25 +46,25 @@ static void dip_words(const plan_answer *a, const boil_plan_proof *p, const plan
 }
 
 /* As one turns a tap: by the minute. */
-static void water_words(const plan_answer *a, const boil_plan_pour *pour, unit_system s, plan_sheet_words *w)
+static void water_words(const plan_answer *a, const boil_plan_pour *pour, plan_sheet_words *w)
 {
-    const char *by = s == UNITS_US ? "gal/min" : "L/min";
+    const char *by = a->system == UNITS_US ? "gal/min" : "L/min";
     double water_K = fmax(a->scenario->plant.ambient.temperature_K, BOIL_ZERO_CELSIUS);
     double volume_m3 = pour->mass_kg / boil_water_density(water_K);
     w->act = "WATER";
-    TEXT_ADD(w->what.text, "%s, %.2f %s", format_quantity(s, DIM_VOLUME, volume_m3).text,
+    TEXT_ADD(w->what.text, "%s, %.2f %s", format_quantity(a->system, DIM_VOLUME, volume_m3).text,
              unit_from_si(DIM_VOLUME_FLOW, by, volume_m3 / pour->over_s), by);
     w->out = plan_clock_at(a, pour->start_s + pour->over_s);
     TEXT_ADD(w->why.text, "while it boils");
 }
 
-plan_sheet_words plan_sheet_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l, unit_system s)
+plan_sheet_words plan_sheet_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l)
 {
     plan_sheet_words w = {.act = "-----"};
     if (l->kind == PLAN_IN || l->kind == PLAN_OUT)
-        dip_words(a, p, l, s, &w);
+        dip_words(a, p, l, &w);
     else if (l->kind == PLAN_WATER)
-        water_words(a, &p->table.pours[l->which], s, &w);
+        water_words(a, &p->table.pours[l->which], &w);
     else {
         TEXT_ADD(w.what.text, "break");
         w.out = plan_clock_at(a, l->until_s);

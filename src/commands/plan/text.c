@@ -47,7 +47,7 @@ static cell count(size_t n)
     return c;
 }
 
-static void compared(const plan_answer *a, unit_system s, FILE *to)
+static void compared(const plan_answer *a, FILE *to)
 {
     const boil_plan_proof *p = a->best, *l = &a->listed;
     cell limit;
@@ -60,12 +60,13 @@ static void compared(const plan_answer *a, unit_system s, FILE *to)
     row(to, "limits broken", count(p->broken_count).text, count(l->broken_count).text,
         l->broken_count > 0 ? "list order: see --full" : "");
     row(to, "dips, pours", counts(&p->table).text, counts(&l->table).text, "");
-    row(to, "boils at the end", SHOWN(s, TEMPERATURE, p->boils_end_K), SHOWN(s, TEMPERATURE, l->boils_end_K), "");
+    row(to, "boils at the end", SHOWN(a->system, TEMPERATURE, p->boils_end_K), SHOWN(a->system, TEMPERATURE, l->boils_end_K),
+        "");
 }
 
-static void sheet_line(const plan_answer *a, const plan_line *l, unit_system s, FILE *to)
+static void sheet_line(const plan_answer *a, const plan_line *l, FILE *to)
 {
-    plan_sheet_words w = plan_sheet_line(a, a->best, l, s);
+    plan_sheet_words w = plan_sheet_line(a, a->best, l);
     const char *box = l->kind == PLAN_BREAK ? "   " : "[ ]";
     char line[1200];
     int used = snprintf(line, sizeof line, " %s %8s  %-5s ", box, plan_clock_at(a, l->time_s).text, w.act);
@@ -80,7 +81,7 @@ static void sheet_line(const plan_answer *a, const plan_line *l, unit_system s, 
     text_line(to, text_fitted(line, REPORT_WIDTH).text);
 }
 
-static void run_sheet(const plan_answer *a, unit_system s, FILE *to)
+static void run_sheet(const plan_answer *a, FILE *to)
 {
     size_t n;
     plan_line *lines = plan_lines(a, &a->best->table, &n);
@@ -90,7 +91,7 @@ static void run_sheet(const plan_answer *a, unit_system s, FILE *to)
     fputs(head, to);
     fputc('\n', to);
     for (size_t i = 0; i < n; i++)
-        sheet_line(a, &lines[i], s, to);
+        sheet_line(a, &lines[i], to);
     free(lines);
 }
 
@@ -135,8 +136,8 @@ void plan_report(const void *answer, const output *o, FILE *to)
     verdict(a, to);
     plan_none_report(a, to);
     report_title(to, a->scenario->title);
-    compared(a, o->system, to);
-    run_sheet(a, o->system, to);
+    compared(a, to);
+    run_sheet(a, to);
     fputc('\n', to);
     report_paragraph(to, "%s%s", plan_rule,
                      boil_plan_proof_holds(a->best) ? "" : " This sheet breaks limits: it is no plan to work by.");

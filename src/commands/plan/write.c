@@ -51,10 +51,10 @@ static void write_breaks(const plan_answer *a, FILE *to)
     }
 }
 
-static void write_load(const plan_answer *a, const boil_action *act, size_t part, unit_system s, FILE *to)
+static void write_load(const plan_answer *a, const boil_action *act, size_t part, FILE *to)
 {
     const boil_plan_part *p = &a->planning.parts.list[part];
-    const char *measure = format_unit(s, DIM_MASS);
+    const char *measure = format_unit(a->system, DIM_MASS);
     fprintf(to, "%s  when boiling load %.7g %s%s", plan_clock_at(a, act->time_s).text,
             unit_from_si(DIM_MASS, measure, p->load.mass_kg), measure, a->scenario->jobs.list[p->job].steel);
     if (p->load.pieces > 0)
@@ -62,15 +62,15 @@ static void write_load(const plan_answer *a, const boil_action *act, size_t part
     fprintf(to, ", for %.0f s, position %d\n", act->is.load.immersed_s, act->position);
 }
 
-static void write_water(const plan_answer *a, const boil_action *act, unit_system s, FILE *to)
+static void write_water(const plan_answer *a, const boil_action *act, FILE *to)
 {
-    const char *measure = format_unit(s, DIM_MASS);
+    const char *measure = format_unit(a->system, DIM_MASS);
     fprintf(to, "%s  when boiling water %.5g %s over %.0f s, while boiling, no later than %s\n",
             plan_clock_at(a, act->time_s).text, unit_from_si(DIM_MASS, measure, act->is.water.mass_kg), measure,
             act->is.water.over_s, plan_clock_at(a, act->pour.no_later_s).text);
 }
 
-static void write_acts(const plan_answer *a, unit_system s, FILE *to)
+static void write_acts(const plan_answer *a, FILE *to)
 {
     const boil_plan_carried *c = &a->best->carried;
     size_t told = (size_t)-1;
@@ -84,13 +84,13 @@ static void write_acts(const plan_answer *a, unit_system s, FILE *to)
                     plan_dip_reason(a, &a->best->table, act->dip).text);
         }
         if (act->is_pour)
-            write_water(a, &c->schedule.actions[i], s, to);
+            write_water(a, &c->schedule.actions[i], to);
         else
-            write_load(a, &c->schedule.actions[i], act->part, s, to);
+            write_load(a, &c->schedule.actions[i], act->part, to);
     }
 }
 
-bool plan_write(const plan_answer *a, const scenario_text *read, unit_system s, const char *path)
+bool plan_write(const plan_answer *a, const scenario_text *read, const char *path)
 {
     whole_file f;
     if (!whole_file_open(&f, path))
@@ -101,6 +101,6 @@ bool plan_write(const plan_answer *a, const scenario_text *read, unit_system s, 
             fprintf(f.to, "# - %s\n", plan_broken(a, a->best, i).text);
     }
     write_settings(a, &read->text, f.to);
-    write_acts(a, s, f.to);
+    write_acts(a, f.to);
     return whole_file_close(&f);
 }
