@@ -157,19 +157,20 @@ static void try_starts(chain *c)
     go_on_from(c, &c->best, &c->best_value);
 }
 
-static bool told(const boil_plan_search *s, const chain *c)
+static bool tell(const boil_plan_search *s, const chain *c)
 {
-    return s->keep_going == NULL || c->tried % TOLD_EVERY != 0 || s->keep_going(s->context, &c->best_value, c->tried);
+    return s->keep_going == NULL || s->keep_going(s->context, &c->best_value, c->tried);
 }
 
 static void run(chain *c, const boil_plan_search *s)
 {
     try_starts(c);
-    while (c->tried < s->tries && c->of->parts_count > 1 && told(s, c))
+    while (c->tried < s->tries && c->of->parts_count > 1 && (c->tried % TOLD_EVERY != 0 || tell(s, c)))
         if (c->since_best >= STALE)
             shake(c);
         else
             step(c);
+    tell(s, c);
 }
 
 static void end(chain *c)

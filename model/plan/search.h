@@ -13,8 +13,9 @@ enum { BOIL_PLAN_CHAINS = 4 }; /* of one search: equally long, apart from each o
 
 typedef struct {
     uint64_t seed, chain;
-    size_t tries;                                                                 /* timetables made */
-    bool (*keep_going)(void *context, const boil_plan_value *best, size_t tried); /* told every few hundred; may be NULL */
+    size_t tries; /* timetables made */
+    /* Told every few hundred, and of all at the end; may be NULL. */
+    bool (*keep_going)(void *context, const boil_plan_value *best, size_t tried);
     void *context;
 } boil_plan_search;
 
