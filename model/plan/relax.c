@@ -7,6 +7,7 @@
 #include "plan/search.h"
 #include "plan/starts.h"
 
+/* Judgement: half of the shortest search, a value to a 32nd of its span, and no more jobs than a person reads of. */
 enum { TRIES = 3000, HALVINGS = 5, MUSTS = 20, JOBS = 30 };
 #define MOST_TIMES 2.0 /* nobody doubles a burner, or a limit, for one shift */
 
@@ -109,12 +110,9 @@ static boil_outcome ask(const asking *a, boil_plan_relaxation *r)
     if (outcome != BOIL_OK)
         return outcome;
     give(&t, a, r);
-    r->works = false;
-    if (t.of.parts_count > 0) {
-        outcome = seek(&t, a->best, a->seed, &v);
-        r->works = outcome == BOIL_OK && boil_plan_holds(&v);
-        r->last_out_s = v.of[BOIL_PLAN_LAST_OUT_S];
-    }
+    outcome = seek(&t, a->best, a->seed, &v);
+    r->works = outcome == BOIL_OK && boil_plan_holds(&v);
+    r->last_out_s = outcome == BOIL_OK ? v.of[BOIL_PLAN_LAST_OUT_S] : 0;
     trial_free(&t);
     return outcome;
 }
@@ -147,7 +145,8 @@ static boil_outcome ask_jobs(const asking *a, boil_plan_relaxation list[], size_
             list[*count] = (boil_plan_relaxation){.what = BOIL_PLAN_GIVES_MUST, .job = j};
             outcome = ask(a, &list[(*count)++]);
         }
-    for (size_t j = 0; p->jobs_count <= JOBS && j < p->jobs_count && outcome == BOIL_OK; j++) {
+    bool some_left = p->jobs_count > 1 && p->jobs_count <= JOBS;
+    for (size_t j = 0; some_left && j < p->jobs_count && outcome == BOIL_OK; j++) {
         list[*count] = (boil_plan_relaxation){.what = BOIL_PLAN_GIVES_JOB, .job = j};
         outcome = ask(a, &list[(*count)++]);
     }
