@@ -47,6 +47,12 @@ static act act_of(const plan_answer *a, const boil_plan_proof *p, const plan_lin
     return x;
 }
 
+/* What was sought and what came of the list's own order are told alike. */
+typedef struct {
+    const plan_answer *answer;
+    const boil_plan_proof *proof;
+} told;
+
 typedef struct {
     const char *job;
     double number, of, mass_kg, pieces;
@@ -56,8 +62,8 @@ typedef struct {
     plan_names names;
     double enters_s, leaves_s, likely_back_s, back_s, mass_kg;
     plan_names reason;
-    part *parts;
-    size_t parts_count;
+    const told *of;
+    size_t index;
 } dip;
 
 typedef struct {
@@ -70,13 +76,33 @@ static const field part_fields[] = {
     TEXT("job", job, "its name"), SAME(number, "which of its parts, from 1"), SAME(of, "how many there are"),
     SAME(mass_kg, "of the steel"), SAME(pieces, "how many; null: not counted"), FIELDS_END};
 #undef RECORD
+/* clang-format on */
 
+static void parts(json *j, const char *name, const void *record)
+{
+    const dip *d = record;
+    const plan_answer *a = d->of->answer;
+    const boil_plan_timetable *t = &d->of->proof->table;
+    json_list(j, name);
+    for (size_t i = 0; i < t->dips[d->index].count; i++) {
+        const boil_plan_part *p = &a->planning.parts.list[t->parts[t->dips[d->index].first + i]];
+        const part x = {.job = a->scenario->jobs.list[p->job].name,
+                        .number = (double)p->number + 1,
+                        .of = (double)p->of,
+                        .mass_kg = p->load.mass_kg,
+                        .pieces = p->load.pieces > 0 ? p->load.pieces : (double)NAN};
+        json_record(j, NULL, part_fields, &x);
+    }
+    json_close(j);
+}
+
+/* clang-format off */
 #define RECORD dip
 static const field dip_fields[] = {
     CHARS("names", names, "of what hangs together"), SAME(enters_s, "goes in, from the start"), SAME(leaves_s, "its lift begins"),
     SAME(likely_back_s, "the boil is back, by the likely run"), SAME(back_s, "by the gravest of all; null: not"),
     SAME(mass_kg, "baskets too"), CHARS("reason", reason, "what it waited for"),
-    LIST("parts", parts, parts_count, part_fields, "baskets"), FIELDS_END};
+    GIVEN(FIELD_LIST, "parts", part_fields, parts, "baskets"), FIELDS_END};
 #undef RECORD
 
 #define RECORD boil_plan_pour
@@ -89,25 +115,9 @@ static const field breach_fields[] = {CHARS("words", words, "what is broken, and
 #undef RECORD
 /* clang-format on */
 
-static void fill_parts(const plan_answer *a, const boil_plan_timetable *t, size_t k, dip *d)
-{
-    for (size_t i = 0; i < t->dips[k].count; i++) {
-        const boil_plan_part *p = &a->planning.parts.list[t->parts[t->dips[k].first + i]];
-        d->parts[d->parts_count++] = (part){a->scenario->jobs.list[p->job].name, (double)p->number + 1, (double)p->of,
-                                            p->load.mass_kg, p->load.pieces > 0 ? p->load.pieces : (double)NAN};
-    }
-}
-
-/* What was sought and what came of the list's own order are told alike. */
-typedef struct {
-    const plan_answer *answer;
-    const boil_plan_proof *proof;
-} told;
-
 static void dips(json *j, const char *name, const void *record)
 {
     const told *t = record;
-    static part parts[BOIL_PLAN_PARTS_MAX];
     json_list(j, name);
     for (size_t k = 0; k < t->proof->table.dips_count; k++) {
         const boil_plan_dip *d = &t->proof->table.dips[k];
@@ -118,8 +128,8 @@ static void dips(json *j, const char *name, const void *record)
                  .back_s = d->enters_s + t->proof->seen[k].gravest_s,
                  .mass_kg = d->mass_kg,
                  .reason = plan_dip_reason(t->answer, &t->proof->table, k),
-                 .parts = parts};
-        fill_parts(t->answer, &t->proof->table, k, &x);
+                 .of = t,
+                 .index = k};
         json_record(j, NULL, dip_fields, &x);
     }
     json_close(j);
