@@ -7,8 +7,8 @@
 #include "plan/pours.h"
 #include "plan/value.h"
 
-enum { MOST_TRIES = 3000 };
-#define NOTHING_LEFT_J 1000.0 /* judgement: a hundredth of what 10 lb of steel take */
+enum { MOST_TRIES = 3000 };   /* of a dip, then it is unplaced: judgement */
+#define NOTHING_LEFT_J 1000.0 /* judgement: 10 lb of steel take 260 kJ, from 24 to 141 degC at 490 J/kgK */
 #define LATER_BY_S 1.0        /* at least, where a wait is only estimated */
 
 boil_outcome boil_plan_decoder_begin(boil_plan_decoder *d, const boil_plan_case *of)

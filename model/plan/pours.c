@@ -71,7 +71,7 @@ static double last_out_s(const boil_plan_timetable *t)
 }
 
 /* So much water, from so much on: until the last dip is out where that leaves time, else for as long as it takes. A flow that gains
-   nothing is left open for an hour at most. */
+   nothing is left open for an hour at most: judgement. */
 static boil_plan_pour restoring(const boil_plan_bath *b, double start_s, double there_kg, double until_s)
 {
     const double longest_s = 3600;

@@ -4,6 +4,8 @@
 #include "plan/starts.h"
 #include "statistics/stream.h"
 
+/* All judgement, from trials: steps back that are compared, steps without gain before a shake, its changes, steps between two reports, and
+   dips that are asked to take a part. */
 enum { LATE = 30, STALE = 1200, SHAKE_LEAST = 2, SHAKE_MOST = 6, TOLD_EVERY = 500, FIT_TRIES = 8 };
 
 size_t boil_plan_search_tries(size_t parts)

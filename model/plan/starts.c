@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-enum { LAST_DIPS = 6 };
+enum { LAST_DIPS = 6 }; /* that are asked to take a part: judgement */
 
 typedef struct {
     double first, second;

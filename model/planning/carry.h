@@ -6,7 +6,7 @@
 #include "plan/case.h"
 
 #define BOIL_PLAN_AFTER_S                                                                                                      \
-    300.0 /* of the run behind the last act: runs that are not resolved by then go on (findings/run_set.h) */
+    300.0 /* of the run behind the last act: judgement, for runs that are not resolved by then go on (findings/run_set.h) */
 
 /* Which dip or pour an act is. */
 typedef struct {

@@ -7,7 +7,7 @@
 
 #define SPARE_S 2.0 /* of a stay, and of a boil's return: a little more than the steps of a run; judgement */
 
-/* A finding that water makes, and what then helps. */
+/* A finding that water makes, and what then helps: by how much is judgement, and rounds repeat what was too little. */
 static const struct {
     const char *id;
     double guard_s, flow; /* added; times */
@@ -31,7 +31,7 @@ static void learn_bath(boil_plan_bath *b, const boil_plan_proof *p)
     const double tells = 0.02; /* less is no news; judgement */
     if (fabs(p->boils_off_kg_s - b->boils_off_kg_s) > tells * b->boils_off_kg_s)
         b->boils_off_kg_s = p->boils_off_kg_s;
-    b->strongest_kg *= p->over_K > 0 ? 0.9 : 1; /* what is left of the band is kept for what is not known */
+    b->strongest_kg *= p->over_K > 0 ? 0.9 : 1; /* what is left of the band is kept for what is not known: judgement */
     for (size_t i = 0; i < p->broken_count && i < BOIL_PLAN_BREAKS_KEPT; i++)
         if (p->broken[i].what == BOIL_PLAN_BREAKS_FINDING)
             heed_finding(b, p->broken[i].id);
@@ -40,7 +40,7 @@ static void learn_bath(boil_plan_bath *b, const boil_plan_proof *p)
 /* What it was planned with, corrected by what was seen. A boil that never was back, or steel that never was hot, says no number. */
 static boil_plan_lesson lesson_of(const boil_planning *g, const boil_plan_proof *p, size_t k)
 {
-    const double never_s = 60;
+    const double never_s = 60; /* longer, where it never was hot: judgement */
     const boil_plan_dip *d = &p->table.dips[k];
     const boil_plan_seen *s = &p->seen[k];
     uint64_t key = boil_plan_lesson_key(p->table.parts + d->first, d->count);
@@ -89,7 +89,7 @@ static bool is_hopeless(const boil_plan_proof *p)
 
 boil_outcome boil_plan_settle(boil_planning *g, const boil_plan_order *o, boil_plan_proof *best, size_t *rounds)
 {
-    const int patience = 2; /* rounds without hope: what was learned may still move the others */
+    const int patience = 2; /* rounds without hope: what was learned may still move the others; judgement */
     bool holds = false;
     int hopeless = 0;
     for (int i = 0; i < BOIL_PLAN_ROUNDS && !holds && hopeless < patience; i++) {

@@ -8,7 +8,7 @@
 #include "simulate/run.h"
 
 #define STILL_S 1200.0
-#define ENTRY_S 60.0
+#define ENTRY_S 60.0 /* of a load into a steady boil: judgement */
 
 /* One load, or none, and what came of it. */
 typedef struct {
@@ -114,7 +114,7 @@ static void find_band(const boil_plant *p, const boil_initial_state *s, boil_pla
 
 static boil_outcome find_flow(const boil_plant *p, const boil_plan_problem *of, const boil_run_options *o, boil_plan_bath *b)
 {
-    const double tried_s = 600;
+    const double tried_s = 600; /* a pour of so long: judgement */
     double water_K = fmax(p->ambient.temperature_K, BOIL_ZERO_CELSIUS);
     boil_pour_rate fastest;
     b->flow_kg_s = 0;
@@ -167,7 +167,7 @@ boil_outcome boil_plan_probe_bath(const boil_plant *p, const boil_plan_problem *
 
 boil_outcome boil_plan_probe_part(const boil_plant *p, const boil_plan_bath *b, const boil_run_options *o, boil_plan_part *part)
 {
-    const double constants = 6, least_s = 900;
+    const double constants = 6, least_s = 900; /* twice what the estimate takes to be hot: judgement */
     boil_plant hot = at_boil(p);
     double for_s = ENTRY_S + fmax(least_s, constants * part->lag_s) + 2 * b->limit_s;
     trial t;
