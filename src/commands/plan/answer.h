@@ -81,7 +81,7 @@ formatted_text plan_clock_at(const plan_answer *a, double s); /* on the wall, to
 
 /* What decides, in a line; and what holds all through the sheet. */
 plan_words plan_verdict(const plan_answer *a);
-extern const char plan_rule[];
+plan_words plan_rule(const plan_answer *a);
 
 /* A line of the run sheet in words, each "" where there is nothing to say. */
 typedef struct {

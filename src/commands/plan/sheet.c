@@ -4,9 +4,15 @@
 #include "base/constants.h"
 #include "commands/plan/answer.h"
 
-const char plan_rule[] =
-    "Water only while it boils, shut at once when it stops. Boil not back at the time above: no water, no load, wait, "
-    "then plan again.";
+plan_words plan_rule(const plan_answer *a)
+{
+    plan_words w = {
+        "Water only while it boils, shut at once when it stops. Boil not back at the time above: no water, no load, "
+        "wait, then plan again."};
+    if (!boil_plan_proof_holds(a->best))
+        TEXT_ADD(w.text, " This sheet breaks limits: it is no plan to work by.");
+    return w;
+}
 
 plan_words plan_verdict(const plan_answer *a)
 {

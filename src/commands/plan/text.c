@@ -139,8 +139,7 @@ void plan_report(const void *answer, const output *o, FILE *to)
     compared(a, to);
     run_sheet(a, to);
     fputc('\n', to);
-    report_paragraph(to, "%s%s", plan_rule,
-                     boil_plan_proof_holds(a->best) ? "" : " This sheet breaks limits: it is no plan to work by.");
+    report_paragraph(to, "%s", plan_rule(a).text);
     bound(a, to);
     if (o->full)
         list_breaks(a, to);
