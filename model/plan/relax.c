@@ -5,7 +5,6 @@
 #include <string.h>
 
 #include "plan/search.h"
-#include "plan/starts.h"
 
 /* Judgement: half of the shortest search, a value to a 32nd of its span, and no more jobs than a person reads of. */
 enum { TRIES = 3000, HALVINGS = 5, MUSTS = 20, JOBS = 30 };

@@ -1,6 +1,5 @@
 #include "planning/planning.h"
 
-#include <math.h>
 #include <string.h>
 
 #include "planning/probe.h"

@@ -4,7 +4,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "case/closures.h"
 #include "findings/findings.h"
 #include "findings/run_set.h"
 

@@ -1,7 +1,5 @@
 #include "jobs/jobs.h"
 
-#include <string.h>
-
 #include "base/words.h"
 #include "jobs/text.h"
 

@@ -1,7 +1,3 @@
-#include <math.h>
-#include <stdlib.h>
-
-#include "case/plant.h"
 #include "commands/plan/answer.h"
 #include "describe/report.h"
 #include "plan/order.h"

@@ -1,5 +1,4 @@
 #include <math.h>
-#include <stdlib.h>
 
 #include "base/constants.h"
 #include "commands/plan/answer.h"

@@ -1,11 +1,8 @@
 #include <math.h>
-#include <stdlib.h>
-#include <string.h>
 
-#include "base/memory.h"
-#include "files/whole_file.h"
 #include "base/words.h"
 #include "commands/plan/answer.h"
+#include "files/whole_file.h"
 
 /* Sections whose lines were the plan's question, or are written anew. */
 static bool is_question(const char *at, const char *end)
