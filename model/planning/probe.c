@@ -57,8 +57,10 @@ static boil_outcome find_ready(const boil_plant *p, const boil_run_options *o, b
     if (!(p->charge.temperature_K > 0) && !(p->afloat.mass_kg > 0) && !(p->crust_kg > 0))
         return BOIL_OK;
     boil_outcome outcome = run(p, NULL, longest_s, BOIL_CLOSURES_LIKELY, o, &t);
+    if (outcome != BOIL_OK)
+        return outcome;
     b->ready_s = t.summary.time_to_boil_s;
-    return outcome == BOIL_OK && isnan(b->ready_s) ? BOIL_NO_ROOT : outcome;
+    return isnan(b->ready_s) ? BOIL_NO_ROOT : BOIL_OK;
 }
 
 /* A quarter-inch plate as warm as the room. */
