@@ -33,21 +33,25 @@ static bool read_stay(cursor *part, job_said *said)
     return cursor_expect_end(part);
 }
 
-static bool read_priority(cursor *part, job_said *said)
-{
-    for (unsigned i = 0; job_priorities[i] != NULL; i++)
-        if (cursor_take(part, job_priorities[i])) {
-            said->priority = (boil_plan_priority)i;
-            return cursor_expect_end(part);
-        }
-    return false;
-}
-
 typedef enum { JOB_CLAUSE, JOB_CLAUSE_WRONG, JOB_CLAUSE_OF_LOAD } clause_end;
 
 static clause_end ended(bool good)
 {
     return good ? JOB_CLAUSE : JOB_CLAUSE_WRONG;
+}
+
+static clause_end read_priority(cursor *part, job_said *said)
+{
+    const cursor place = *part;
+    for (unsigned i = 0; job_priorities[i] != NULL; i++)
+        if (cursor_take(part, job_priorities[i])) {
+            if (said->ranked)
+                return ended(cursor_error(&place, place.at, "'%s' is a second priority: say one", job_priorities[i]));
+            said->ranked = true;
+            said->priority = (boil_plan_priority)i;
+            return ended(cursor_expect_end(part));
+        }
+    return JOB_CLAUSE_OF_LOAD;
 }
 
 static clause_end read_clause(const job_reader *r, cursor *part, job_said *said)
@@ -62,8 +66,7 @@ static clause_end read_clause(const job_reader *r, cursor *part, job_said *said)
         return ended((said->may_split = cursor_expect_end(part)));
     if (cursor_take(part, "may share"))
         return ended((said->may_share = cursor_expect_end(part)));
-    cursor priority = *part;
-    return read_priority(&priority, said) ? JOB_CLAUSE : JOB_CLAUSE_OF_LOAD;
+    return read_priority(part, said);
 }
 
 /* Where its mass begins: the first word that could be one; NULL when none could. */

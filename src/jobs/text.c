@@ -55,6 +55,8 @@ bool job_text_cursor(job_text *t, const cursor *line, cursor *c)
 bool job_moment_read(const job_reader *r, cursor *c, const char *what, quantity *q)
 {
     cursor_done(c);
+    if (q->text != NULL)
+        return cursor_error(c, c->at, "'%s' is said twice", what);
     q->text = c->at;
     return r->reader->moment(r->reader->moments, c, what, &q->si) && cursor_expect_end(c);
 }

@@ -29,6 +29,7 @@ typedef struct {
     quantity least, most; /* text NULL: not said */
     quantity from, due;   /* likewise; from the start */
     boil_plan_priority priority;
+    bool ranked; /* a word of it was said */
     bool may_split, may_share;
 } job_said;
 
