@@ -24,8 +24,8 @@ begin() { # columns rows: a shell in an empty folder
 press() { mux send-keys -t t "$@"; }
 show() { mux capture-pane -p -t t; }
 
-seen() { # pattern: within five seconds
-    for _ in 1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16 17 18 19 20 21 22 23 24 25; do
+seen() { # pattern: within ten seconds; an eruption shown at half speed takes six
+    for _ in $(seq 50); do
         show >"$work/pane"
         if grep -q -e "$1" "$work/pane"; then return 0; fi
         sleep 0.2
@@ -85,6 +85,26 @@ for key in running typing asking; do
     press C-c
     expect "Ctrl-C while $key" is_given_back 130
 done
+
+begin 80 24
+practise
+press w Enter
+expect "an act is done" seen "water 2 gal over 4 min"
+press "?"
+expect "keys" seen "ready-mixed liquid"
+press C-c
+expect "Ctrl-C asks before what was done is lost" seen "^ Leave?   q: leave   f: keep the shift in a file"
+press Escape
+expect "and who stays is at the bath" seen "w water  l load"
+press C-c f Enter C-c
+expect "kept first" is_given_back 130
+expect "in a file" test -s "$work/here/worked.bath"
+begin 80 24
+practise
+press w Enter
+expect "an act is done" seen "water 2 gal over 4 min"
+press C-c C-c
+expect "twice leaves" is_given_back 130
 
 for signal in 15 1 2; do
     begin 80 24

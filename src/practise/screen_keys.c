@@ -67,6 +67,20 @@ static void one_second(screen *s)
     s->running = false;
 }
 
+static void close_page(screen *s)
+{
+    free(s->page);
+    s->page = NULL;
+    s->briefing = false;
+}
+
+static void ask_to_leave(screen *s)
+{
+    close_page(s);
+    s->mode = SCREEN_LEAVING;
+    s->running = false;
+}
+
 static void watch(screen *s, int pressed)
 {
     const char *keyword = act_of(pressed);
@@ -93,7 +107,7 @@ static void watch(screen *s, int pressed)
     else if (pressed == 'g')
         screen_show_briefing(s);
     else if (pressed == 'q')
-        s->mode = SCREEN_LEAVING, s->running = false;
+        ask_to_leave(s);
     else if (pressed == KEY_PASTED)
         snprintf(s->message.text, sizeof s->message.text, "What was pasted was not taken: press a, then paste one act.");
     else if (pressed != KEY_OTHER) /* nor the end of a paste, which would hide that it was not taken */
@@ -149,21 +163,27 @@ static void turn_page(screen *s, int pressed)
     if (pressed == KEY_OTHER || pressed == KEY_PASTED)
         return;
     bool begins = s->briefing;
-    free(s->page);
-    s->page = NULL;
-    s->briefing = false;
+    close_page(s);
     s->mode = SCREEN_WATCHING;
-    if (begins && pressed != 'q')
+    if (pressed == 'q')
+        ask_to_leave(s);
+    else if (begins)
         begin(s, pressed);
-    else if (pressed == 'q')
-        s->mode = SCREEN_LEAVING;
     else if (pressed == 'b')
         go_back(s);
 }
 
+/* Acts were done that no file would have, and nobody has been asked whether one should. */
+static bool would_lose(const screen *s)
+{
+    return s->shift->journal.count > 0 && s->outcome.save.text[0] == '\0' && s->mode != SCREEN_LEAVING;
+}
+
 void screen_press(screen *s, int pressed)
 {
-    if (pressed == KEY_GONE || pressed == CTRL_C) {
+    if (pressed == CTRL_C && would_lose(s)) {
+        ask_to_leave(s);
+    } else if (pressed == KEY_GONE || pressed == CTRL_C) {
         s->outcome.signal = pressed == CTRL_C ? SIGINT : SIGHUP;
         s->done = true;
     } else if (pressed == CTRL_L) {
