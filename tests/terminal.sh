@@ -106,6 +106,16 @@ expect "an act is done" seen "water 2 gal over 4 min"
 press C-c C-c
 expect "twice leaves" is_given_back 130
 
+begin 80 24
+practise
+press w Enter
+expect "an act is done" seen "water 2 gal over 4 min"
+press q f C-u "none/there.bath" Enter q
+expect "where it cannot be kept another place is asked for" seen "^keep the shift in (empty: nowhere):"
+press "there.bath" Enter
+expect "and the shift not lost" seen "^kept in there.bath"
+expect "left as ever" is_given_back 0
+
 for signal in 15 1 2; do
     begin 80 24
     practise

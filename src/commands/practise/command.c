@@ -19,7 +19,7 @@
 #define SPEED_MOST 3600.0
 
 typedef struct {
-    const char *orders, *save;
+    const char *file, *orders, *save;
     bool lines, lessons;
     double speed;
     output output;
@@ -72,6 +72,13 @@ static bool spares(const char *save, const char *read, const char *what)
                             quoted(&q, standard ? save : read));
 }
 
+/* Nor over what the scenario names. */
+static bool spares_parts(const char *save, const scenario_text *t)
+{
+    return (t->sheet.name == NULL || spares(save, t->sheet.name, "run sheet")) &&
+           (t->jobs.name == NULL || spares(save, t->jobs.name, "list of jobs"));
+}
+
 /* Said before the shift, not after it. */
 static bool has_room(const char *save)
 {
@@ -83,9 +90,9 @@ static bool has_room(const char *save)
     return good || program_complain("could not write beside '%s': %s", quoted(&q, save), strerror(why));
 }
 
-static bool agrees(const request *r, const char *file)
+static bool agrees(const request *r)
 {
-    bool file_is_standard = strcmp(file, "-") == 0;
+    bool file_is_standard = strcmp(r->file, "-") == 0;
     if (r->save != NULL && whole_file_is_stdout(r->save))
         return program_complain("--save needs the name of a file");
     if (file_is_standard && (r->orders == NULL || strcmp(r->orders, "-") == 0))
@@ -95,7 +102,8 @@ static bool agrees(const request *r, const char *file)
         return true;
     if (place_is_open(r->save, STDOUT_FILENO))
         return program_complain("--save would write over the file that standard output goes to: name another file");
-    return has_room(r->save) && spares(r->save, file, "FILE") && spares(r->save, r->orders != NULL ? r->orders : "-", "orders");
+    return has_room(r->save) && spares(r->save, r->file, "FILE") &&
+           spares(r->save, r->orders != NULL ? r->orders : "-", "orders");
 }
 
 /* The shift as it was worked. */
@@ -128,8 +136,26 @@ static int by_lines(const request *r, shift *s)
     return end.never || end.stopped ? STATUS_STOPPED : STATUS_DONE;
 }
 
+/* Where it could not be kept as was asked, another place is asked for: a shift is not lost for a name. */
+static bool keep(const shift *s, const request *r, const scenario_text *t, screen_outcome *end)
+{
+    char *path = end->save.text;
+    while (!(spares(path, r->file, "FILE") && spares_parts(path, t) && save(s, path))) {
+        if (end->signal != 0 || end->refused)
+            return false;
+        fputs("keep the shift in (empty: nowhere): ", stdout);
+        fflush(stdout);
+        if (fgets(path, sizeof end->save.text, stdin) == NULL)
+            return false;
+        path[strcspn(path, "\n")] = '\0';
+        if (path[0] == '\0')
+            return false;
+    }
+    return true;
+}
+
 /* What ended it ends the program, once the shift is kept and the terminal as it was. */
-static int by_screen(const request *r, const char *file, const lesson *asks, shift *s)
+static int by_screen(const request *r, const scenario_text *text, const lesson *asks, shift *s)
 {
     const screen_options o = {r->output.system, asks, r->speed, r->save};
     screen_outcome end = screen_practise(s, &o);
@@ -137,24 +163,24 @@ static int by_screen(const request *r, const char *file, const lesson *asks, shi
         memory_refused();
     if (end.unusable)
         return by_lines(r, s);
-    const char *path = end.save.text;
-    bool asked = path[0] != '\0';
-    bool saved = !asked || (spares(path, file, "FILE") && save(s, path));
+    bool asked = end.save.text[0] != '\0';
+    bool saved = !asked || keep(s, r, text, &end);
     if (asked && saved && !end.refused)
-        printf("kept in %s; as a page to look back on: " PROGRAM_NAME " lesson FILE --html page.html\n", text_plain(path).text);
+        printf("kept in %s; as a page to look back on: " PROGRAM_NAME " lesson FILE --html page.html\n",
+               text_plain(end.save.text).text);
     fflush(stdout);
     if (end.signal != 0)
         raise(end.signal);
     return end.refused || end.stopped || !saved ? STATUS_STOPPED : STATUS_DONE;
 }
 
-static int practise(const request *r, const char *file, const scenario_text *text, const scenario *read)
+static int practise(const request *r, const scenario_text *text, const scenario *read)
 {
     shift s;
     boil_outcome outcome = shift_begin(&s, &text->text, read);
     bool shown = r->orders == NULL && !r->lines && terminal_is_there();
     int status = outcome != BOIL_OK ? command_scenario_refuse(read, outcome)
-                 : shown            ? by_screen(r, file, &read->lesson, &s)
+                 : shown            ? by_screen(r, text, &read->lesson, &s)
                                     : by_lines(r, &s);
     shift_free(&s);
     return status;
@@ -162,21 +188,18 @@ static int practise(const request *r, const char *file, const scenario_text *tex
 
 static int run(const given *g)
 {
-    request r = {.speed = SPEED_USUAL};
+    request r = {.file = g->argument, .speed = SPEED_USUAL};
     scenario_text text;
     scenario read;
     if (!options_take(g, &r))
         return STATUS_USAGE;
     if (r.lessons)
         return practise_lessons(stdout);
-    if (!output_agrees(&r.output, g) || !agrees(&r, g->argument))
+    if (!output_agrees(&r.output, g) || !agrees(&r))
         return STATUS_USAGE;
     bool good = command_scenario_text(&r.output, g->argument, &text, &read);
-    if (good && r.save != NULL && text.sheet.name != NULL)
-        good = spares(r.save, text.sheet.name, "run sheet");
-    if (good && r.save != NULL && text.jobs.name != NULL)
-        good = spares(r.save, text.jobs.name, "list of jobs");
-    int status = good ? practise(&r, g->argument, &text, &read) : STATUS_USAGE;
+    good = good && (r.save == NULL || spares_parts(r.save, &text));
+    int status = good ? practise(&r, &text, &read) : STATUS_USAGE;
     scenario_free(&read);
     scenario_text_free(&text);
     return status;
