@@ -2,7 +2,6 @@
 
 #include <stdarg.h>
 #include <stdlib.h>
-#include <string.h>
 
 #include "base/array.h"
 #include "findings/findings.h"
@@ -154,11 +153,7 @@ bool happened_since(const shift *s, double from_s, unit_system u, happenings *ou
 /* It needs the whole shift. */
 static bool needs_the_end(const boil_finding *f)
 {
-    static const char *const ids[] = {"never-boils", "boil-never-returns", "layer-outlasts-run"};
-    for (size_t i = 0; i < sizeof ids / sizeof ids[0]; i++)
-        if (strcmp(f->id, ids[i]) == 0)
-            return true;
-    return false;
+    return f->kind == BOIL_FOUND_NEVER_BOILS || f->kind == BOIL_FOUND_NEVER_RETURNS || f->kind == BOIL_FOUND_LAYER_OUTLASTS;
 }
 
 static void find(collecting *c, const boil_finding *f, happened_findings *told)
