@@ -5,6 +5,7 @@
 
 #include "base/array.h"
 #include "findings/findings.h"
+#include "practise/panel.h"
 
 void happenings_free(happenings *h)
 {
@@ -80,7 +81,7 @@ static void quiet_spells(collecting *c)
         if (q->start_s > 0)
             say(c, q->start_s, "%s", lost_words(q));
         say(c, q->layer_s, "water floats on the quiet bath");
-        if (q->layer_at_return_kg > 0.045)
+        if (q->layer_at_return_kg > PANEL_LEAST_KG)
             say(c, q->end_s, "the boil is back after %s, and %s of water on top mix in",
                 format_duration(q->end_s - q->start_s).text, SHOWN(c->units, MASS, q->layer_at_return_kg));
         else

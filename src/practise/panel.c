@@ -6,16 +6,14 @@
 
 #include "analysis/trace.h"
 
-/* Floating water that is worth a word: a tenth of a pound. */
-#define FLOATS_KG 0.045
 #define MOST_RATIO 100.0
 #define LEAST_STEAM 0.005 /* of the usual */
 
 /* clang-format off */
 static const size_t between[] = {
     offsetof(boil_row, temperature_K), offsetof(boil_row, boiling_point_K), offsetof(boil_row, salt_fraction),
-    offsetof(boil_row, steam_kg_s), offsetof(boil_row, heater_W), offsetof(boil_row, layer_kg), offsetof(boil_row, layer_m),
-    offsetof(boil_row, still_level_m), offsetof(boil_row, level_m), offsetof(boil_row, freeboard_m),
+    offsetof(boil_row, steam_kg_s), offsetof(boil_row, heater_W), offsetof(boil_row, layer_kg),
+    offsetof(boil_row, level_m), offsetof(boil_row, freeboard_m),
     offsetof(boil_row, void_fraction), offsetof(boil_row, left_m), offsetof(boil_row, calm_kg_s),
     offsetof(boil_row, crystals_kg), offsetof(boil_row, undissolved_kg), offsetof(boil_row, coldest_load_K),
 };
@@ -56,7 +54,8 @@ panel panel_of(const shift *s, const boil_history *h, double time_s)
         memcpy((char *)&p.row + between[i], &value, sizeof value);
     }
     p.row.time_s = time_s;
-    p.full_W = boil_heater_output(&plant->heater, 1, p.row.temperature_K);
+    double full_W = boil_heater_output(&plant->heater, 1, p.row.temperature_K);
+    p.heat = full_W > 0 ? p.row.heater_W / full_W : 0;
     p.bed_kg = p.row.undissolved_kg + p.row.crystals_kg;
     count_loads(&p, s, h, time_s);
     return p;
@@ -78,7 +77,7 @@ formatted_text panel_steam(const panel *p)
 formatted_text panel_lets_go(const panel *p, unit_system u)
 {
     formatted_text t = {""};
-    if (p->row.layer_kg < FLOATS_KG || isnan(p->row.left_m))
+    if (p->row.layer_kg < PANEL_LEAST_KG || isnan(p->row.left_m))
         return t;
     if (p->row.left_m <= 0)
         snprintf(t.text, sizeof t.text, "OVER");
@@ -110,11 +109,10 @@ panel_line panel_line_of(const panel *p, unit_system u)
     TEXT_ADD(t.text, " at %s; ", SHOWN(u, TEMPERATURE, r->temperature_K));
     add_rim(p, u, &t);
     TEXT_ADD(t.text, "; steam %s; ", panel_steam(p).text);
-    if (r->layer_kg >= FLOATS_KG)
+    if (r->layer_kg >= PANEL_LEAST_KG)
         TEXT_ADD(t.text, "%s water floats; ", SHOWN(u, MASS, r->layer_kg));
-    TEXT_ADD(t.text, "salts %s; heat %.0f %%", SHOWN(u, FRACTION, r->salt_fraction),
-             p->full_W > 0 ? 100 * r->heater_W / p->full_W : 0);
-    if (p->bed_kg >= FLOATS_KG)
+    TEXT_ADD(t.text, "salts %s; heat %.0f %%", SHOWN(u, FRACTION, r->salt_fraction), 100 * p->heat);
+    if (p->bed_kg >= PANEL_LEAST_KG)
         TEXT_ADD(t.text, "; %s salt not dissolved", SHOWN(u, MASS, p->bed_kg));
     if (p->loads > 0)
         TEXT_ADD(t.text, "; %s in, %s, coldest %s", format_count(p->loads, "load", "loads").text, SHOWN(u, MASS, p->loads_kg),

@@ -5,10 +5,13 @@
 #include "base/format.h"
 #include "practise/shift.h"
 
+/* Less water that floats, or salt that lies, is not worth a word: a tenth of a pound, judgement. */
+#define PANEL_LEAST_KG 0.045
+
 typedef struct {
     boil_row row;    /* at the moment; between two rows of the trace straight between them */
     double limit_m;  /* of the freeboard */
-    double full_W;   /* heat to the tank at full dial */
+    double heat;     /* to the tank, of that at full dial: 0 to 1 */
     double bed_kg;   /* salt not dissolved */
     size_t loads;    /* in the bath */
     double loads_kg; /* their parts */

@@ -6,7 +6,6 @@
 /* How slowly an eruption is shown, and how long at the least, s of the shift. */
 #define SLOW_SPEED 0.5
 #define SLOW_S 6.0
-#define FLOATS_KG 0.045
 #define LOOK_WALL_S 1.0
 #define LOOK_S 60.0
 #define LOOKS 20.0
@@ -72,7 +71,7 @@ static void slow_down(screen *s, bool was_over)
 {
     panel p = now(s);
     bool over = p.row.freeboard_m <= 0;
-    bool erupts = over || (p.row.boiling && p.row.layer_kg > FLOATS_KG && p.row.left_m < p.limit_m);
+    bool erupts = over || (p.row.boiling && p.row.layer_kg > PANEL_LEAST_KG && p.row.left_m < p.limit_m);
     bool ends = s->slow && s->shift->now_s > s->slow_until_s;
     if (erupts && !s->erupts) {
         s->slow = true;

@@ -6,8 +6,6 @@
 
 enum { PANEL = 46, TITLE = 0, RULE = 1, BELOW = 18, NOTES = 19, MESSAGE = 22, KEYS = 23 };
 
-#define FLOATS_KG 0.045
-
 static void title(screen *s)
 {
     canvas *c = &s->canvas;
@@ -69,12 +67,12 @@ static void readings(canvas *c, const screen *s, const panel *p)
     canvas_print(c, 10, PANEL, CANVAS_PLAIN, "boils at     %s", SHOWN(u, TEMPERATURE, r->boiling_point_K));
     canvas_print(c, 11, PANEL, CANVAS_PLAIN, "salts        %s", SHOWN(u, FRACTION, r->salt_fraction));
     canvas_print(c, 12, PANEL, CANVAS_PLAIN, "steam        %s", panel_steam(p).text);
-    if (r->layer_kg >= FLOATS_KG)
+    if (r->layer_kg >= PANEL_LEAST_KG)
         canvas_print(c, 13, PANEL, CANVAS_BOLD, "floats       %s of water", SHOWN(u, MASS, r->layer_kg));
     else
         canvas_put(c, 13, PANEL, CANVAS_PLAIN, "floats       nothing");
-    canvas_print(c, 14, PANEL, CANVAS_PLAIN, "heat         %.0f %%", p->full_W > 0 ? 100 * r->heater_W / p->full_W : 0);
-    if (p->bed_kg >= FLOATS_KG)
+    canvas_print(c, 14, PANEL, CANVAS_PLAIN, "heat         %.0f %%", 100 * p->heat);
+    if (p->bed_kg >= PANEL_LEAST_KG)
         canvas_print(c, 15, PANEL, CANVAS_BOLD, "undissolved  %s of salt", SHOWN(u, MASS, p->bed_kg));
     if (p->loads > 0)
         canvas_print(c, 16, PANEL, CANVAS_PLAIN, "in the bath: %s in %s", SHOWN(u, MASS, p->loads_kg),

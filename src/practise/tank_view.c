@@ -4,7 +4,6 @@
 
 #define RIGHT (TANK_LEFT + TANK_INSIDE + 1)
 #define DEPTH_ROWS (TANK_FLOOR - TANK_RIM)
-#define FLOATS_KG 0.045
 #define FIRES 6
 
 /* Height over the floor, in rows; above it all lies beyond the picture. */
@@ -82,13 +81,13 @@ static void loads(canvas *c, const panel *p)
 static void on_the_floor(canvas *c, const panel *p, double bath_kg)
 {
     int count = (int)ceil(fmin(p->bed_kg / (0.05 * bath_kg), 1) * TANK_INSIDE);
-    for (int i = 0; i < count && p->bed_kg > FLOATS_KG; i++)
+    for (int i = 0; i < count && p->bed_kg > PANEL_LEAST_KG; i++)
         canvas_put(c, TANK_FLOOR - 1, TANK_LEFT + 1 + i, CANVAS_PLAIN, ":");
 }
 
 static void fire(canvas *c, const panel *p)
 {
-    int count = p->full_W > 0 ? (int)ceil(FIRES * fmin(p->row.heater_W / p->full_W, 1) - 0.05) : 0;
+    int count = (int)ceil(FIRES * fmin(p->heat, 1) - 0.05);
     for (int i = 0; i < count; i++)
         canvas_put(c, TANK_FLOOR + 1, TANK_LEFT + 3 + i * 5, CANVAS_PLAIN, "^");
 }
@@ -110,7 +109,7 @@ void tank_view_draw(canvas *c, const shift *s, const panel *p, unsigned moment, 
     double bath_kg = p->row.water_kg + p->row.naoh_kg + p->row.nano3_kg + p->row.nano2_kg;
     vessel(c, s, p, u);
     double level = rows_of(s, p->row.level_m);
-    surface(c, fmax(level, 0), p->row.layer_kg > FLOATS_KG, &top);
+    surface(c, fmax(level, 0), p->row.layer_kg > PANEL_LEAST_KG, &top);
     if (p->row.void_fraction > 0)
         bubbles(c, p, top, moment);
     loads(c, p);

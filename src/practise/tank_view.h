@@ -1,4 +1,4 @@
-/* practise/tank_view.h -- the tank in characters: still and swelled bath, what floats, bubbles, loads, salt on the floor, fire. */
+/* practise/tank_view.h -- the tank in characters: how high the bath stands, what floats, bubbles, loads, salt on the floor, fire. */
 #ifndef PRACTISE_TANK_VIEW_H
 #define PRACTISE_TANK_VIEW_H
 
