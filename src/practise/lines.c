@@ -225,8 +225,7 @@ static void take_line(talk *t, const char *text, size_t length)
     messages m;
     source line;
     order o;
-    const journal *j = &t->shift->journal;
-    order_clock clock = {j->frame, t->shift->now_s, j->count > 0 ? j->acts[j->count - 1].time_s : (double)NAN};
+    const order_clock clock = order_clock_of(&t->shift->journal, t->shift->now_s);
     messages_init(&m);
     t->number++;
     bool good = source_of_bytes(&line, t->name, text_copy(text, length), length, &m);

@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "actions/action.h"
+#include "acts/wait.h"
 #include "base/words.h"
 #include "habits/habits.h"
 #include "schedule/waiting.h"
@@ -35,13 +36,17 @@ const order_word *order_word_at(size_t index)
 journal_act order_act(order *o, char *doing, const boil_by_hand *hand)
 {
     const boil_wait *w = &o->wait;
-    double usual_s = w->state == BOIL_WAIT_QUIET ? hand->reaction_s : hand->steady_s;
-    double for_s = w->state == BOIL_WAIT_BACK ? fmax(w->for_s, usual_s) : w->for_s > 0 ? w->for_s : usual_s;
+    const boil_wait_bath so_from_the_start = {.boiling = w->state != BOIL_WAIT_QUIET};
     return (journal_act){.doing = doing,
                          .planned = o->planned,
                          .asked = w->state != BOIL_WAIT_NONE ? o->asked.text : NULL,
                          .quiet = w->state == BOIL_WAIT_QUIET,
-                         .for_s = for_s};
+                         .for_s = boil_wait_due(w, 0, hand, &so_from_the_start)};
+}
+
+order_clock order_clock_of(const journal *j, double now_s)
+{
+    return (order_clock){j->frame, now_s, j->count > 0 ? j->acts[j->count - 1].time_s : (double)NAN};
 }
 
 static bool has_passed(const cursor *c, const char *at, const order_clock *k, double s)
@@ -65,7 +70,7 @@ static bool read_moment(cursor *c, const order_clock *k, const char *what, doubl
 
 static bool read_wait(cursor *c, const order_clock *k, order *o)
 {
-    static const bounds within = {"s", 0, 14 * 86400.0};
+    static const bounds within = {"s", 0, SCHEDULE_LATEST_S};
     quantity q;
     if (cursor_take(c, "until"))
         return read_moment(c, k, "wait until", &o->at_s) && cursor_expect_end(c);

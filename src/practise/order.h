@@ -39,6 +39,7 @@ typedef struct {
     moment_frame frame;
     double now_s, last_s;
 } order_clock;
+order_clock order_clock_of(const journal *j, double now_s);
 
 /* The act, to be done now; its words are the order's and `doing`. */
 journal_act order_act(order *o, char *doing, const boil_by_hand *hand);

@@ -131,8 +131,7 @@ static void enter(screen *s)
     messages m;
     source line;
     order o;
-    const journal *j = &s->shift->journal;
-    order_clock clock = {j->frame, s->shift->now_s, j->count > 0 ? j->acts[j->count - 1].time_s : (double)NAN};
+    const order_clock clock = order_clock_of(&s->shift->journal, s->shift->now_s);
     size_t length = strlen(s->line.text);
     messages_init(&m);
     s->message.text[0] = '\0';
