@@ -1,5 +1,6 @@
 #include "practise/happened.h"
 
+#include <math.h>
 #include <stdarg.h>
 #include <stdlib.h>
 
@@ -149,6 +150,13 @@ bool happened_since(const shift *s, double from_s, unit_system u, happenings *ou
     loads(&c);
     rim(&c);
     return c.good;
+}
+
+double happened_next_look_s(const shift *s)
+{
+    const double least_s = 60, looks = 20;
+    double change_s = shift_next_change_s(s);
+    return fmin(change_s, s->now_s + fmax(least_s, (change_s - s->now_s) / looks));
 }
 
 /* It needs the whole shift. */

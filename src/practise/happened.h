@@ -32,6 +32,10 @@ typedef struct {
 /* All that happens after `from_s`, until now, behind what is in the list. False when memory is refused. */
 bool happened_since(const shift *s, double from_s, unit_system u, happenings *out);
 
+/* Until when the clock goes on before it is looked at what was found: the next change at most, and before that a minute or a twentieth
+   of the time until then (judgement: a minute is seen to pass, and a look costs more the longer a shift is). */
+double happened_next_look_s(const shift *s);
+
 /* What is found of the shift so far, and was not yet, or less grave; likewise. What can only be said of a shift that is over is left
    to its end. */
 bool happened_found(const shift *s, double from_s, happened_findings *f, happenings *out);

@@ -12,10 +12,6 @@
 #include "practise/order.h"
 #include "practise/panel.h"
 
-/* How long the clock goes on before it is looked at what was found: a minute, or a twentieth of the time in which nothing changes. */
-#define LOOK_S 60.0
-#define LOOKS 20.0
-
 typedef struct {
     shift *shift;
     const lines_options *o;
@@ -62,18 +58,12 @@ static size_t tell(talk *t, double from_s)
     return count;
 }
 
-static double next_look_s(const talk *t, double until_s)
-{
-    double change_s = shift_next_change_s(t->shift), now_s = t->shift->now_s;
-    return fmin(until_s, fmin(change_s, now_s + fmax(LOOK_S, (change_s - now_s) / LOOKS)));
-}
-
 static void go_on(talk *t, double until_s, bool to_next)
 {
     size_t told = 0;
     while (!t->done && t->shift->now_s < until_s && !shift_is_over(t->shift) && !(to_next && told > 0)) {
         double from_s = t->shift->now_s;
-        if (memory(t, shift_go_on(t->shift, next_look_s(t, until_s)) == BOIL_OK))
+        if (memory(t, shift_go_on(t->shift, fmin(until_s, happened_next_look_s(t->shift))) == BOIL_OK))
             told += tell(t, from_s);
     }
 }
@@ -85,7 +75,7 @@ static bool wait_for(talk *t, const boil_wait *w)
     double asked_s = t->shift->now_s;
     while (!t->done && !due && !shift_is_over(t->shift)) {
         double from_s = t->shift->now_s;
-        if (memory(t, shift_go_on_when(t->shift, next_look_s(t, (double)INFINITY), w, asked_s, &due) == BOIL_OK))
+        if (memory(t, shift_go_on_when(t->shift, happened_next_look_s(t->shift), w, asked_s, &due) == BOIL_OK))
             tell(t, from_s);
     }
     return due;

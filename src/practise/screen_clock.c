@@ -3,12 +3,15 @@
 
 #include "practise/screen_parts.h"
 
-/* How slowly an eruption is shown, and how long at the least, s of the shift. */
+/* How slowly an eruption is shown, and how long at the least, s of the shift: judgement, so that the eye can follow. */
 #define SLOW_SPEED 0.5
 #define SLOW_S 6.0
-#define LOOK_WALL_S 1.0
-#define LOOK_S 60.0
-#define LOOKS 20.0
+#define LOOK_WALL_S 1.0 /* between two looks at what is found: each judges the whole shift */
+
+double screen_speed(const screen *s)
+{
+    return s->slow && s->running ? fmin(SLOW_SPEED, s->speed) : s->speed;
+}
 
 bool screen_memory(screen *s, bool good)
 {
@@ -134,7 +137,7 @@ static void step(screen *s, double until_s)
 void screen_advance(screen *s, double wall_s, double now_wall_s)
 {
     bool was_slow = s->slow;
-    double until_s = s->shift->now_s + wall_s * (was_slow ? fmin(SLOW_SPEED, s->speed) : s->speed);
+    double until_s = s->shift->now_s + wall_s * screen_speed(s);
     while (!s->done && s->running && s->slow == was_slow && s->shift->now_s < until_s && !shift_is_over(s->shift))
         step(s, until_s);
     if (shift_is_over(s->shift))
@@ -150,8 +153,7 @@ void screen_to_next(screen *s)
 {
     size_t before = s->happened.count + s->warned.count;
     while (!s->done && s->happened.count + s->warned.count == before && !shift_is_over(s->shift)) {
-        double now_s = s->shift->now_s;
-        step(s, now_s + fmax(LOOK_S, (shift_next_change_s(s->shift) - now_s) / LOOKS));
+        step(s, happened_next_look_s(s->shift));
         screen_look(s);
     }
     s->running = false;

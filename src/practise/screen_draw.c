@@ -13,7 +13,7 @@ static void title(screen *s)
     double over_s = shift_history(s->shift)->summary.overflow_s;
     canvas_print(c, TITLE, 1, CANVAS_BOLD, "%s", format_clock_seconds(s->shift->scenario->start_s, s->shift->now_s).text);
     canvas_put(c, TITLE, 14, CANVAS_PLAIN, text_fitted(s->shift->scenario->title, 34).text);
-    canvas_print(c, TITLE, 50, CANVAS_PLAIN, "%gx", s->slow && s->running ? fmin(0.5, s->speed) : s->speed);
+    canvas_print(c, TITLE, 50, CANVAS_PLAIN, "%gx", screen_speed(s));
     canvas_put(c, TITLE, 56, s->running ? CANVAS_PLAIN : CANVAS_REVERSE, state);
     if (over_s <= s->shift->now_s)
         canvas_put(c, TITLE, 64, CANVAS_BOLD, "NOT A PREDICTION");
