@@ -49,14 +49,24 @@ static void range(const carried_out *o, unit_system u, FILE *to)
                 format_clock_exact(of->start_s, floor(o->central.summary.overflow_s)).text);
 }
 
-/* The names of the acts, to be freed with their list; NULL when memory is refused. */
+static void free_names(char **names)
+{
+    for (char **one = names; *one != NULL; one++)
+        free(*one);
+    free(names);
+}
+
+/* The names of the acts, and NULL behind the last; NULL when memory is refused. */
 static char **names_of(const scenario *s)
 {
     size_t count = s->schedule.count;
     char **names = calloc(count + 1, sizeof *names);
     for (size_t i = 0; names != NULL && i < count; i++) {
-        action_name name = action_name_of(s, i);
-        names[i] = text_printed("%s", text_plain(name.text).text);
+        names[i] = text_printed("%s", text_plain(action_name_of(s, i).text).text);
+        if (names[i] == NULL) {
+            free_names(names);
+            return NULL;
+        }
     }
     return names;
 }
@@ -93,9 +103,7 @@ static boil_outcome tell(const carried_out *o, unit_system u, FILE *to)
     boil_outcome outcome = look_back(o, names, u, to);
     findings(o, u, to);
     report_caution(to);
-    for (size_t i = 0; i < o->scenario->schedule.count; i++)
-        free(names[i]);
-    free(names);
+    free_names(names);
     return outcome;
 }
 
