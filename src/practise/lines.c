@@ -274,18 +274,42 @@ static void finish(talk *t)
     memory(t, afterwards_write(t->shift, t->o->units, t->o->to) != BOIL_NO_MEMORY);
 }
 
+/* A folder opens as a file does, and only cannot be read: said before the shift is begun. */
+static FILE *open_orders(const char *path)
+{
+    FILE *from = fopen(path, "r");
+    if (from == NULL)
+        return NULL;
+    ungetc(getc(from), from);
+    if (!ferror(from))
+        return from;
+    int why = errno;
+    fclose(from);
+    errno = why;
+    return NULL;
+}
+
+static void complain_unread(const talk *t)
+{
+    program_complain("%s: cannot be read: %s", t->name, strerror(errno));
+}
+
 lines_outcome lines_practise(shift *s, const lines_options *o)
 {
     bool standard = strcmp(o->orders, "-") == 0;
     talk t = {.shift = s, .o = o, .name = standard ? "standard input" : o->orders};
-    FILE *from = standard ? stdin : fopen(o->orders, "r");
+    FILE *from = standard ? stdin : open_orders(o->orders);
     if (from == NULL) {
-        program_complain("%s: cannot be read: %s", o->orders, strerror(errno));
+        complain_unread(&t);
         t.outcome.unread = true;
         return t.outcome;
     }
     begin(&t);
     listen(&t, from);
+    if (ferror(from)) {
+        complain_unread(&t);
+        t.outcome.mistaken = true;
+    }
     if (!standard)
         fclose(from);
     if (!t.outcome.left && !t.outcome.refused)

@@ -1,0 +1,5 @@
+# Orders that cannot be read are no orders: a folder is told before the shift, a standard input that breaks off when it does.
+mkdir folder
+boilback practise gallons.bath --script folder
+echo "exit $?"
+boilback practise gallons.bath --lines <folder | tail -1
