@@ -236,6 +236,14 @@ char *text_copy(const char *text, size_t length)
     return copy;
 }
 
+size_t text_lines(const char *text)
+{
+    size_t n = 0;
+    for (; *text != '\0'; text++)
+        n += *text == '\n';
+    return n;
+}
+
 char *text_printed(const char *format, ...)
 {
     va_list values;

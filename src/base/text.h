@@ -36,6 +36,8 @@ int text_wrapped(FILE *to, const char *text, int used, int indent, int width);
 typedef TEXT_OF(412) text_cell;
 text_cell text_fitted(const char *text, size_t width);
 
+size_t text_lines(const char *text); /* that end in it */
+
 void text_line(FILE *to, const char *line); /* without the blanks at its end, and a line's end */
 
 char *text_copy(const char *text, size_t length); /* ends in NUL, to be freed; NULL when memory is refused */

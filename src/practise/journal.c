@@ -189,17 +189,9 @@ boil_outcome journal_read(const journal *j, journal_view v, scenario *out, messa
     return m->lost ? BOIL_NO_MEMORY : outcome;
 }
 
-static size_t lines_in(const char *text)
-{
-    size_t n = 0;
-    for (; *text != '\0'; text++)
-        n += *text == '\n';
-    return n;
-}
-
 size_t journal_last_line(const journal *j)
 {
-    size_t line = lines_in(j->above);
+    size_t line = text_lines(j->above);
     for (size_t i = 0; i < j->count; i++)
         line += j->acts[i].asked != NULL ? 2 : 1;
     return line;

@@ -139,19 +139,11 @@ static void begin(screen *s, int pressed)
         s->running = pressed == ' ' || pressed == ENTER || pressed == RETURN;
 }
 
-static size_t lines_of(const char *text)
-{
-    size_t n = 0;
-    for (; *text != '\0'; text++)
-        n += *text == '\n';
-    return n;
-}
-
 /* By pages, to the end; from there, and by escape, back to the bath. */
 static void turn_page(screen *s, int pressed)
 {
     const size_t shown = CANVAS_ROWS - 1;
-    bool more = s->page_line + shown < lines_of(s->page);
+    bool more = s->page_line + shown < text_lines(s->page);
     if (pressed == ' ' && more) {
         s->page_line += shown - 1;
         return;
