@@ -4,7 +4,7 @@
 
 #include "practise/screen_parts.h"
 
-/* What a key fills in where neither the shift nor the file has such an act yet: usual amounts, common practice, no source. */
+/* What a key fills in where the shift has no such act yet: usual amounts, common practice, no source. */
 static const struct {
     const char *keyword, *us, *si;
 } usual[] = {

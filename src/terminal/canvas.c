@@ -3,6 +3,8 @@
 #include <stdarg.h>
 #include <string.h>
 
+#include "base/text.h"
+
 void canvas_clear(canvas *c)
 {
     for (int row = 0; row < CANVAS_ROWS; row++)
@@ -12,8 +14,11 @@ void canvas_clear(canvas *c)
 
 void canvas_put(canvas *c, int row, int column, canvas_look look, const char *text)
 {
-    for (; *text != '\0' && column < CANVAS_COLUMNS; text++, column++) {
+    for (size_t bytes; *text != '\0' && column < CANVAS_COLUMNS; text += bytes, column++) {
         bool shown = *text >= ' ' && *text <= '~';
+        bytes = text_character(text);
+        if (bytes == 0)
+            bytes = 1;
         if (row >= 0 && row < CANVAS_ROWS && column >= 0)
             c->cell[row][column] = (canvas_cell){shown ? *text : '?', (unsigned char)look};
     }
@@ -21,7 +26,7 @@ void canvas_put(canvas *c, int row, int column, canvas_look look, const char *te
 
 void canvas_print(canvas *c, int row, int column, canvas_look look, const char *format, ...)
 {
-    char text[CANVAS_COLUMNS + 1];
+    char text[4 * CANVAS_COLUMNS + 1]; /* bytes of a character: up to four */
     va_list values;
     va_start(values, format);
     vsnprintf(text, sizeof text, format, values);

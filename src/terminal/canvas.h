@@ -23,7 +23,7 @@ typedef struct {
 
 void canvas_clear(canvas *c); /* to blanks, to be drawn on anew */
 
-/* A text at a place, cut off at the right edge; what is no printable ASCII becomes "?". */
+/* A text at a place, cut off at the right edge; a character that is no printable ASCII becomes one "?". */
 void canvas_put(canvas *c, int row, int column, canvas_look look, const char *text);
 void canvas_print(canvas *c, int row, int column, canvas_look look, const char *format, ...)
     __attribute__((format(printf, 5, 6)));
