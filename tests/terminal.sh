@@ -99,11 +99,13 @@ expect "and who stays is at the bath" seen "w water  l load"
 press C-c f Enter C-c
 expect "kept first" is_given_back 130
 expect "in a file" test -s "$work/here/worked.bath"
-begin 80 24
+press "clear" Enter
 practise
 press w Enter
 expect "an act is done" seen "water 2 gal over 4 min"
-press C-c C-c
+press C-c f
+expect "and the next one in another" seen "file: worked-2.bath_"
+press Escape C-c C-c
 expect "twice leaves" is_given_back 130
 
 begin 80 24

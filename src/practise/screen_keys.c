@@ -1,5 +1,6 @@
 #include <stdlib.h>
 #include <string.h>
+#include <unistd.h>
 
 #include "practise/screen_parts.h"
 
@@ -114,14 +115,22 @@ static void watch(screen *s, int pressed)
         snprintf(s->message.text, sizeof s->message.text, "No such key: ? shows the keys, q leaves.");
 }
 
+/* Where it is to be kept already, or a file that is not there: one shift is not kept over another for pressing Enter. */
+static void propose_file(screen *s)
+{
+    const char *known = s->outcome.save.text;
+    bool short_enough = known[0] != '\0' && strlen(known) < sizeof s->line.text;
+    snprintf(s->line.text, sizeof s->line.text, "%.*s", SCREEN_LINE_MOST - 1, short_enough ? known : "worked.bath");
+    for (int i = 2; !short_enough && i < 1000 && access(s->line.text, F_OK) == 0; i++)
+        snprintf(s->line.text, sizeof s->line.text, "worked-%d.bath", i);
+}
+
 static void leaving(screen *s, int pressed)
 {
     if (pressed == 'q' || pressed == ENTER || pressed == RETURN)
         s->done = true;
     else if (pressed == 'f') {
-        const char *known = s->outcome.save.text;
-        bool short_enough = known[0] != '\0' && strlen(known) < sizeof s->line.text;
-        snprintf(s->line.text, sizeof s->line.text, "%.*s", SCREEN_LINE_MOST - 1, short_enough ? known : "worked.bath");
+        propose_file(s);
         s->mode = SCREEN_NAMING;
     } else if (pressed == 'd')
         screen_show_debrief(s);
