@@ -31,22 +31,14 @@ static output_files files_of(const output *o)
                            {"--write", a_file(o->write)}}};
 }
 
-static const char *quoted(words_quote *q, const char *path)
-{
-    *q = words_quoted(path, strlen(path));
-    return q->text;
-}
-
 bool output_spares(const output *o, const char *read, const char *what)
 {
     const output_files all = files_of(o);
-    words_quote q;
     for (size_t i = 0; i < FILES; i++) {
-        const char *path = all.list[i].path;
-        bool is_input = strcmp(read, "-") == 0;
-        if (path != NULL && (is_input ? place_is_open(path, STDIN_FILENO) : place_same(path, read)))
+        const char *path = all.list[i].path, *named = strcmp(read, "-") == 0 ? path : read;
+        if (path != NULL && place_is_read(path, read))
             return program_complain("%s would write over %s, '%s': name another file", all.list[i].option, what,
-                                    quoted(&q, is_input ? path : read));
+                                    words_quoted(named, strlen(named)).text);
     }
     return true;
 }
@@ -54,13 +46,12 @@ bool output_spares(const output *o, const char *read, const char *what)
 static bool all_differ(const output *o)
 {
     const output_files all = files_of(o);
-    words_quote q;
     for (size_t i = 0; i < FILES; i++) {
         const char *path = all.list[i].path;
         for (size_t k = 0; k < i && path != NULL; k++)
             if (all.list[k].path != NULL && place_same(path, all.list[k].path))
                 return program_complain("%s and %s would write the same file, '%s': name two", all.list[k].option,
-                                        all.list[i].option, quoted(&q, path));
+                                        all.list[i].option, words_quoted(path, strlen(path)).text);
         if (path != NULL && place_is_open(path, STDOUT_FILENO))
             return program_complain("%s would write over the file that standard output goes to: %s - writes it there",
                                     all.list[i].option, all.list[i].option);

@@ -106,6 +106,11 @@ bool place_is_open(const char *path, int file)
     return stat(path, &a) == 0 && fstat(file, &b) == 0 && S_ISREG(a.st_mode) && same(&a, &b);
 }
 
+bool place_is_read(const char *path, const char *read)
+{
+    return strcmp(read, "-") == 0 ? place_is_open(path, STDIN_FILENO) : place_same(path, read);
+}
+
 bool place_within(const char *path, const char *folder)
 {
     char *place = realpath(path, NULL);

@@ -16,5 +16,6 @@ bool place_same(const char *path, const char *other);
 bool place_within(const char *path,
                   const char *folder);          /* links followed; so is what is not there: it is for its reader to miss */
 bool place_is_open(const char *path, int file); /* the regular file that is open there */
+bool place_is_read(const char *path, const char *read); /* one that is read is the same; "-" is standard input */
 
 #endif

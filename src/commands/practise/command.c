@@ -55,21 +55,12 @@ static const option options[] = {
 
 static const document none[] = {{0}};
 
-static const char *quoted(words_quote *q, const char *path)
-{
-    *q = words_quoted(path, strlen(path));
-    return q->text;
-}
-
 /* What is saved is written over nothing that is read. */
 static bool spares(const char *save, const char *read, const char *what)
 {
-    words_quote q;
-    bool standard = strcmp(read, "-") == 0;
-    if (standard ? !place_is_open(save, STDIN_FILENO) : !place_same(save, read))
-        return true;
-    return program_complain("--save would write over the %s it reads, '%s': name another file", what,
-                            quoted(&q, standard ? save : read));
+    const char *named = strcmp(read, "-") == 0 ? save : read;
+    return !place_is_read(save, read) || program_complain("--save would write over the %s it reads, '%s': name another file",
+                                                          what, words_quoted(named, strlen(named)).text);
 }
 
 /* Nor over what the scenario names. */
@@ -85,9 +76,8 @@ static bool has_room(const char *save)
     char *folder = memory_needed(place_folder(save));
     bool good = folder != NULL && access(folder, W_OK) == 0;
     int why = errno;
-    words_quote q;
     free(folder);
-    return good || program_complain("could not write beside '%s': %s", quoted(&q, save), strerror(why));
+    return good || program_complain("could not write beside '%s': %s", words_quoted(save, strlen(save)).text, strerror(why));
 }
 
 static bool agrees(const request *r)
