@@ -228,28 +228,33 @@ static void take_line(talk *t, const char *text, size_t length)
     messages_free(&m);
 }
 
-/* The line without its end; one that has no end, as where somebody cuts it off, is a line all the same. */
-static bool next_line(FILE *from, char **line, size_t *capacity, size_t *length)
+#define LINE_MOST (SOURCE_BYTES_MAX + 1)
+
+/* The line without its end; one that has no end, as where somebody cuts it off, is a line all the same. Of one that never ends as
+   much as is too long for a reader. */
+static bool next_line(FILE *from, char line[LINE_MOST], size_t *length)
 {
-    ssize_t got = getline(line, capacity, from);
-    if (got < 0)
-        return false;
-    *length = (size_t)got;
-    while (*length > 0 && ((*line)[*length - 1] == '\n' || (*line)[*length - 1] == '\r'))
+    int c = EOF;
+    *length = 0;
+    while (*length < LINE_MOST && (c = getc(from)) != EOF && c != '\n')
+        line[(*length)++] = (char)c;
+    bool any = c != EOF || *length > 0;
+    while (*length > 0 && line[*length - 1] == '\r')
         --*length;
-    return true;
+    return any;
 }
 
 static void listen(talk *t, FILE *from)
 {
-    char *line = NULL;
-    size_t capacity = 0, length;
-    while (!t->done) {
+    char *line = malloc(LINE_MOST);
+    size_t length = 0;
+    memory(t, line != NULL);
+    while (!t->done && length < LINE_MOST) {
         if (t->o->asks) {
             fprintf(t->o->to, "%s > ", shift_clock(t->shift, t->shift->now_s).text);
             fflush(t->o->to);
         }
-        if (!next_line(from, &line, &capacity, &length))
+        if (!next_line(from, line, &length))
             break;
         take_line(t, line, length);
     }
