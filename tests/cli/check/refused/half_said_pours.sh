@@ -1,27 +1,5 @@
 # Pours and times: each line lacks a number, a unit, a word or an end, and is told which.
-cat >half.bath <<'END'
-title    = Half said
-start    = 6:00
-duration = 3 h
-
-[tank]
-length    = 60 in
-width     = 30 in
-depth     = 40 in
-level     = 26 in
-positions = 4
-
-[bath]
-salts         = 80 % NaOH, 15 % NaNO3, 5 % NaNO2
-boiling point = 285 degF
-
-[heat]
-input = 300 kBtu/h
-
-[measures]
-bag  = 50 lb
-
-[schedule]
+cat >>half.bath <<'END'
 0:20  water 5 gal over 5 min, one every 2 min
 0:20  salts 2 bags, one every
 0:20  salts 2 bags, one every 5 lb

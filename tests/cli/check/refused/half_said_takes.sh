@@ -1,27 +1,5 @@
 # What is taken and run back: each line lacks a number, a unit, a word or an end, and is told which.
-cat >half.bath <<'END'
-title    = Half said
-start    = 6:00
-duration = 3 h
-
-[tank]
-length    = 60 in
-width     = 30 in
-depth     = 40 in
-level     = 26 in
-positions = 4
-
-[bath]
-salts         = 80 % NaOH, 15 % NaNO3, 5 % NaNO2
-boiling point = 285 degF
-
-[heat]
-input = 300 kBtu/h
-
-[measures]
-bag  = 50 lb
-
-[schedule]
+cat >>half.bath <<'END'
 0:05  bail
 0:05  bail 5 gal
 0:05  bail 5 gal at
