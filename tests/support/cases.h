@@ -86,12 +86,28 @@ static inline boil_action plate_action(double time_s, double times)
     return a;
 }
 
+/* The same plate as it is hung in a shop: in over ten seconds, for twenty minutes, heated as its pool heats it. */
+static inline boil_action hung_plate_action(double time_s, double kg)
+{
+    boil_action a = plate_action(time_s, kg / 22.68);
+    a.is.load.coefficient_W_m2K = 0;
+    a.is.load.immersed_s = 1200;
+    a.is.load.lowering_s = 10;
+    return a;
+}
+
+/* At 20 degC. */
+static inline boil_action water_action(double time_s, double kg, double over_s)
+{
+    boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_WATER};
+    a.is.water = (boil_action_water){kg, over_s, CELSIUS(20)};
+    return a;
+}
+
 /* Two US gallons at 20 degC. */
 static inline boil_action two_gallons_action(double time_s, double over_s)
 {
-    boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_WATER};
-    a.is.water = (boil_action_water){2 * 3.785411784e-3 * 998.2, over_s, CELSIUS(20)};
-    return a;
+    return water_action(time_s, 2 * 3.785411784e-3 * 998.2, over_s);
 }
 
 /* Run a plant with up to three actions (kind LOAD without mass: none) and check what must always hold. */

@@ -81,10 +81,7 @@ static boil_plant good_plant(void)
 
 static boil_action hung(double time_s, double kg)
 {
-    boil_action a = plate_action(time_s, kg / 22.68);
-    a.is.load.coefficient_W_m2K = 0;
-    a.is.load.immersed_s = 1200;
-    a.is.load.lowering_s = 10;
+    boil_action a = hung_plate_action(time_s, kg);
     a.is.load.rinse_kg_m2 = 0.05;
     return a;
 }

@@ -48,15 +48,6 @@ static boil_plant shallow_plant(void)
     return p;
 }
 
-static boil_action load_of(double time_s, double kg)
-{
-    boil_action a = plate_action(time_s, kg / 22.68);
-    a.is.load.coefficient_W_m2K = 0;
-    a.is.load.immersed_s = 1200;
-    a.is.load.lowering_s = 10;
-    return a;
-}
-
 /* Nothing floats and nothing hangs on mixing: the likely run, the wide drift, and two grave ones. */
 static void a_calm_bath_is_judged_by_four_runs(void **state)
 {
@@ -80,7 +71,7 @@ static void a_run_cut_while_water_floats_goes_on(void **state)
     (void)state;
     boil_plant p = shallow_plant();
     boil_run_options o = coarse();
-    boil_action actions[MOST_ACTIONS] = {load_of(300, 40), two_gallons_action(330, 60), two_gallons_action(450, 60)};
+    boil_action actions[MOST_ACTIONS] = {hung_plate_action(300, 40), two_gallons_action(330, 60), two_gallons_action(450, 60)};
     boil_run_set set = set_of(&p, &o, 400, actions, MOST_ACTIONS);
     const boil_closures further[] = {BOIL_CLOSURES_LIKELY, BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_SUDDEN_3,
                                      BOIL_CLOSURES_SUDDEN_8};
@@ -111,7 +102,7 @@ static void what_met_a_quiet_bath_is_followed_to_its_boil(void **state)
     (void)state;
     boil_plant p = shallow_plant();
     boil_run_options o = coarse();
-    boil_action loads[2] = {load_of(300, 60), load_of(315, 5)};
+    boil_action loads[2] = {hung_plate_action(300, 60), hung_plate_action(315, 5)};
     boil_run_set alone = set_of(&p, &o, 340, loads, 1);
     assert_true(alone.likely.quiet_count == 1 && isnan(alone.likely.quiet[0].end_s));
     assert_null(first_of(&alone, BOIL_CLOSURES_LIKELY));
@@ -193,7 +184,7 @@ static void mild_runs_are_made_where_they_could_take_certainty(void **state)
     boil_run_options o = coarse();
     const double pours_kg[] = {0, 1.5, 3, 7.5};
     for (size_t i = 0; i < sizeof pours_kg / sizeof pours_kg[0]; i++) {
-        boil_action actions[2] = {load_of(300, 40), two_gallons_action(330, 60)};
+        boil_action actions[2] = {hung_plate_action(300, 40), two_gallons_action(330, 60)};
         actions[1].is.water.mass_kg = pours_kg[i];
         boil_schedule s = {.actions = actions, .count = pours_kg[i] > 0 ? 2 : 1, .duration_s = 600};
         boil_run_set set = set_of(&p, &o, 600, actions, s.count);
@@ -234,7 +225,7 @@ static void runs_of_slow_heat_are_made_where_anything_floats(void **state)
     boil_plant p = shallow_plant();
     boil_run_options o = coarse();
     for (int i = 0; i < 3; i++) {
-        boil_action actions[2] = {load_of(300, 40), two_gallons_action(330, 60)};
+        boil_action actions[2] = {hung_plate_action(300, 40), two_gallons_action(330, 60)};
         actions[1].is.water.mass_kg = pours_kg[i];
         boil_run_set set = set_of(&p, &o, 600, actions, 2);
         const double limit_m = p.limits.freeboard_m;
@@ -269,7 +260,7 @@ static void a_load_through_water_is_judged_held_back_as_well(void **state)
     (void)state;
     boil_plant p = shallow_plant();
     boil_run_options o = coarse();
-    boil_action actions[MOST_ACTIONS] = {load_of(300, 40), two_gallons_action(330, 60), load_of(395, 10)};
+    boil_action actions[MOST_ACTIONS] = {hung_plate_action(300, 40), two_gallons_action(330, 60), hung_plate_action(395, 10)};
     boil_run_set set = set_of(&p, &o, 600, actions, MOST_ACTIONS);
     size_t held = 0;
     for (size_t i = 0; i < set.count; i++)
@@ -296,7 +287,7 @@ static void one_run_of_a_set_keeps_its_rows(void **state)
     (void)state;
     const boil_closures traced[] = {BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_TRIGGER};
     boil_plant p = shallow_plant();
-    boil_action actions[2] = {load_of(300, 40), two_gallons_action(330, 60)};
+    boil_action actions[2] = {hung_plate_action(300, 40), two_gallons_action(330, 60)};
     for (int i = 0; i < 2; i++) {
         boil_run_options o = coarse();
         o.row_interval_s = 30;

@@ -23,13 +23,6 @@ static boil_action salts_action(double time_s, double kg, double over_s)
     return a;
 }
 
-static boil_action water_action(double time_s, double kg, double over_s)
-{
-    boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_WATER};
-    a.is.water = (boil_action_water){kg, over_s, CELSIUS(20)};
-    return a;
-}
-
 static boil_action mixer_on(double time_s)
 {
     boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_MIXER};

@@ -15,15 +15,6 @@ static boil_run_options by(double tolerance)
     return o;
 }
 
-static boil_action water(double time_s, double mass_kg, double over_s)
-{
-    boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_WATER};
-    a.is.water.mass_kg = mass_kg;
-    a.is.water.over_s = over_s;
-    a.is.water.temperature_K = CELSIUS(20);
-    return a;
-}
-
 static boil_action out(double time_s)
 {
     boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_HEAT};
@@ -38,7 +29,7 @@ static void a_boil_dies_once(void **state)
 {
     (void)state;
     const double tolerances[] = {1e-4, 1e-5, 1e-6, 1e-7};
-    const boil_action acts[] = {water(60, 24, 600), out(120)};
+    const boil_action acts[] = {water_action(60, 24, 600), out(120)};
     boil_plant p = open_plant(60e3);
     p.charge.value = CELSIUS(113); /* weak: cold water quenches it */
     p.heater.lag_s = 60;
