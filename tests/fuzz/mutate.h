@@ -47,6 +47,8 @@ static inline size_t mutate_below(uint32_t *state, size_t n)
     return n > 0 ? mutate_next(state) % n : 0;
 }
 
+#define MUTATE_ONE_OF(state, list) (list)[mutate_below(state, sizeof(list) / sizeof(list)[0])]
+
 /* Puts `with` in place of some bytes, where there is room. */
 static inline size_t mutate_put(char *text, size_t size, size_t at, size_t length, const char *with)
 {
@@ -108,8 +110,7 @@ static inline size_t mutate(char *text, size_t size, uint32_t seed)
         if (what < 28)
             size = mutate_number(text, size, &state);
         else if (what < 35)
-            size =
-                mutate_put(text, size, line, 0, mutate_acts[mutate_below(&state, sizeof mutate_acts / sizeof mutate_acts[0])]);
+            size = mutate_put(text, size, line, 0, MUTATE_ONE_OF(&state, mutate_acts));
         else if (what < 39)
             size = mutate_put(text, size, line, line + length < size ? length + 1 : length, "");
         else

@@ -61,25 +61,21 @@ static inline size_t mutate_table_once(char *text, size_t size, uint32_t *state)
     if (what < 18)
         return mutate_number(text, size, state);
     if (what < 25 && sheet)
-        return mutate_put(text, size, line, 0,
-                          mutate_sheet_rows[mutate_below(state, sizeof mutate_sheet_rows / sizeof mutate_sheet_rows[0])]);
+        return mutate_put(text, size, line, 0, MUTATE_ONE_OF(state, mutate_sheet_rows));
     if (what < 25)
-        return mutate_put(text, size, size, 0,
-                          mutate_log_rows[mutate_below(state, sizeof mutate_log_rows / sizeof mutate_log_rows[0])]);
+        return mutate_put(text, size, size, 0, MUTATE_ONE_OF(state, mutate_log_rows));
     if (what < 31)
         return mutate_put(text, size, line, length, "");
     if (what < 36)
         return mutate_repeat(text, size, line, length);
-    return mutate_put(text, size, mutate_below(state, size + 1), 0,
-                      absurd[mutate_below(state, sizeof absurd / sizeof absurd[0])]);
+    return mutate_put(text, size, mutate_below(state, size + 1), 0, MUTATE_ONE_OF(state, absurd));
 }
 
 static inline size_t mutate_table(char *text, size_t size, uint32_t seed)
 {
     uint32_t state = seed != 0 ? seed : 1;
     if (size < 8 || mutate_below(&state, 3) == 0)
-        size = mutate_put(text, size, 0, size,
-                          mutate_tables[mutate_below(&state, sizeof mutate_tables / sizeof mutate_tables[0])]);
+        size = mutate_put(text, size, 0, size, MUTATE_ONE_OF(&state, mutate_tables));
     for (size_t n = 1 + mutate_below(&state, 2); n > 0; n--)
         size = mutate_table_once(text, size, &state);
     return size;

@@ -4,8 +4,6 @@
 
 #include "fuzz/mutate.h"
 
-#define MUTATE_ONE_OF(state, list) (list)[mutate_below(state, sizeof(list) / sizeof(list)[0])]
-
 /* A byte or two of it become something else. */
 static inline size_t mutate_spoil(char *text, size_t size, uint32_t *state)
 {
