@@ -89,6 +89,14 @@ says_why() { # pattern: exit status 1 and a reason, or a page without its pictur
     { [ $ended -eq 1 ] || grep -q 'no picture in' "$work/said"; } && grep -qi "$1" "$work/said"
 }
 
+# Those that seek, and broken off hand out what they have by then.
+seeks() {
+    case $1 in
+    explore* | plan*) ;;
+    *) false ;;
+    esac
+}
+
 # Those that hand out line by line what they have.
 goes_by_lines() {
     case $1 in
@@ -116,7 +124,7 @@ tries_of() {
 }
 
 is_handed_out() { # what there was by then
-    { [ "${1%% *}" = explore ] || [ "${1%% *}" = plan ]; } && [ -z "$(ls "$work/tmp")" ]
+    seeks "$1" && [ -z "$(ls "$work/tmp")" ]
 }
 
 each() { # what, how many, fault, judge, command: every moment or some, spread evenly
@@ -133,8 +141,7 @@ each() { # what, how many, fault, judge, command: every moment or some, spread e
 }
 
 is_ended_by_signal() {
-    [ $ended -eq $((128 + signal)) ] ||
-        { { [ "${1%% *}" = explore ] || [ "${1%% *}" = plan ]; } && says_why stopped; } # and hands out what it has
+    [ $ended -eq $((128 + signal)) ] || { seeks "$1" && says_why stopped; }
 }
 
 signals() { # how many, fault, command: each signal at some of the moments
