@@ -4,6 +4,11 @@
 
 #include "bench.h"
 
+void bench_row(FILE *csv, const char *name, const char *what, double value)
+{
+    fprintf(csv, "%s,%s,%.9g\n", name, what, value);
+}
+
 int main(int count, char **words)
 {
     gsl_set_error_handler_off();

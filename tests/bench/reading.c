@@ -53,5 +53,5 @@ void bench_reading(FILE *csv)
     }
     unlink(path);
     printf("a scenario of a mebibyte is read in %.0f ms\n\n", 1e3 * best);
-    fprintf(csv, "scenario of a mebibyte,user time ms,%.9g\n", 1e3 * best);
+    bench_row(csv, "scenario of a mebibyte", "user time ms", 1e3 * best);
 }

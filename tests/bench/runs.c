@@ -74,11 +74,6 @@ static counts count(const scenario *c, const boil_run_options *o)
     return n;
 }
 
-static void row(FILE *csv, const char *name, const char *what, double value)
-{
-    fprintf(csv, "%s,%s,%.9g\n", name, what, value);
-}
-
 static void one(FILE *csv, const char *self, const char *name, const char *path)
 {
     scenario c;
@@ -93,13 +88,13 @@ static void one(FILE *csv, const char *self, const char *name, const char *path)
     double millions = bench_instructions(self, "--run", path), ms = median_ms(&c, &o);
     printf("%-28s %11zu %6zu %9zu %10.1f %11.1f %12.1f %7zu %6zu\n", name, h.evaluations, h.steps, n.stretches, millions,
            1e3 * millions / (double)h.evaluations, ms, n.allocations, n.later);
-    row(csv, name, "evaluations", (double)h.evaluations);
-    row(csv, name, "steps", (double)h.steps);
-    row(csv, name, "restarts", (double)n.stretches);
-    row(csv, name, "million instructions", millions);
-    row(csv, name, "user time ms", ms);
-    row(csv, name, "allocations", (double)n.allocations);
-    row(csv, name, "allocations after the start", (double)n.later);
+    bench_row(csv, name, "evaluations", (double)h.evaluations);
+    bench_row(csv, name, "steps", (double)h.steps);
+    bench_row(csv, name, "restarts", (double)n.stretches);
+    bench_row(csv, name, "million instructions", millions);
+    bench_row(csv, name, "user time ms", ms);
+    bench_row(csv, name, "allocations", (double)n.allocations);
+    bench_row(csv, name, "allocations after the start", (double)n.later);
     boil_history_free(&h);
     scenario_free(&c);
 }
@@ -114,5 +109,5 @@ void bench_runs(FILE *csv, const char *self)
     one(csv, self, "a weekend", "scenarios/weekend.bath");
     getrusage(RUSAGE_SELF, &used);
     printf("peak memory %ld kB\n\n", used.ru_maxrss);
-    row(csv, "these runs", "peak memory kB", (double)used.ru_maxrss);
+    bench_row(csv, "these runs", "peak memory kB", (double)used.ru_maxrss);
 }

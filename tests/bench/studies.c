@@ -1,4 +1,4 @@
-/* studies.c -- a study of a shift, as explore makes it, each in a process of its own. */
+/* studies.c -- studies of a shift, as explore makes them, each in a process of its own. */
 #include <math.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
@@ -8,7 +8,6 @@
 #include "boilback.h"
 #include "commands/explore/answer.h"
 
-/* A study of a shift, as explore makes it: runs a second, or peak memory, each in a process of its own. */
 typedef struct {
     double runs_s;
     double processor_s; /* of all runs together: on a busy machine it tells more than the clock */
@@ -37,8 +36,7 @@ static void explore_in_child(const char *path, size_t points, int threads, int t
     explore_run(&s, &text, &work);
     double took = bench_now() - start;
     getrusage(RUSAGE_SELF, &used);
-    double processor_s = (double)used.ru_utime.tv_sec + 1e-6 * (double)used.ru_utime.tv_usec;
-    studied r = {(double)explore_rows(&s) / took, processor_s,
+    studied r = {(double)explore_rows(&s) / took, bench_user_now(),
                  used.ru_maxrss - (long)(explore_rows(&s) * s.outputs * sizeof(double) / 1024)};
     _exit(write(to, &r, sizeof r) == sizeof r ? 0 : 1);
 }
@@ -71,8 +69,8 @@ void bench_studies(FILE *csv)
            two.runs_s / one.runs_s, 10000 / two.runs_s / 60);
     printf("processor time on two threads %.2f times that on one: 1 is no loss, whatever else the machine does\n",
            two.processor_s / one.processor_s);
-    fprintf(csv, "a study,runs a second on one thread,%.9g\n", one.runs_s);
-    fprintf(csv, "a study,runs a second on two threads,%.9g\n", two.runs_s);
+    bench_row(csv, "a study", "runs a second on one thread", one.runs_s);
+    bench_row(csv, "a study", "runs a second on two threads", two.runs_s);
     studied few = explore_of(short_path, 16, 2), many = explore_of(short_path, 128, 2);
     printf("peak memory besides the rows: %ld kB with 256 samples, %ld kB with 2048\n", few.peak_kB, many.peak_kB);
 }
