@@ -1,9 +1,10 @@
-/* support/printed.h -- what a function writes to a stream, as text. */
+/* support/printed.h -- what a function writes to a stream, as text, and how often it says something. */
 #ifndef SUPPORT_PRINTED_H
 #define SUPPORT_PRINTED_H
 
 #include <stdio.h>
 #include <stdlib.h>
+#include <string.h>
 
 typedef struct {
     char *text;
@@ -24,6 +25,14 @@ static inline char *printed_end(printed *p)
 {
     fclose(p->to);
     return p->text;
+}
+
+static inline size_t printed_times(const char *text, const char *part)
+{
+    size_t n = 0;
+    for (; (text = strstr(text, part)) != NULL; text += strlen(part))
+        n++;
+    return n;
 }
 
 #endif

@@ -1,4 +1,4 @@
-/* support/shipped.h -- every scenario that is shipped, read and handed to a test. */
+/* support/shipped.h -- every scenario that is shipped, or every lesson, read and handed to a test. */
 #ifndef SUPPORT_SHIPPED_H
 #define SUPPORT_SHIPPED_H
 
@@ -13,7 +13,7 @@
 
 static inline void read_shipped(const char *name, scenario *s)
 {
-    char path[300];
+    char path[320];
     messages m;
     snprintf(path, sizeof path, "scenarios/%s", name);
     messages_init(&m);
@@ -21,10 +21,12 @@ static inline void read_shipped(const char *name, scenario *s)
     messages_free(&m);
 }
 
-/* Of all of them each `every`th; how many there are in all. */
-static inline size_t each_shipped(void (*test)(const char *name, const scenario *s), size_t every)
+/* Of all in the folder below scenarios (its name ends with a slash, or is empty) each `every`th; how many there are in all. */
+static inline size_t each_shipped_in(const char *below, void (*test)(const char *name, const scenario *s), size_t every)
 {
-    DIR *folder = opendir("scenarios");
+    char path[300];
+    snprintf(path, sizeof path, "scenarios/%s", below);
+    DIR *folder = opendir(path);
     assert_non_null(folder);
     size_t count = 0;
     for (struct dirent *entry; (entry = readdir(folder)) != NULL;) {
@@ -32,12 +34,23 @@ static inline size_t each_shipped(void (*test)(const char *name, const scenario 
         if (ending == NULL || strcmp(ending, ".bath") != 0 || count++ % every != 0)
             continue;
         scenario s;
-        read_shipped(entry->d_name, &s);
-        test(entry->d_name, &s);
+        snprintf(path, sizeof path, "%s%s", below, entry->d_name);
+        read_shipped(path, &s);
+        test(path, &s);
         scenario_free(&s);
     }
     closedir(folder);
     return count;
+}
+
+static inline size_t each_shipped(void (*test)(const char *name, const scenario *s), size_t every)
+{
+    return each_shipped_in("", test, every);
+}
+
+static inline size_t each_lesson(void (*test)(const char *name, const scenario *s))
+{
+    return each_shipped_in("lessons/", test, 1);
 }
 
 #endif

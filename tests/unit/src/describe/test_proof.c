@@ -2,39 +2,12 @@
    found for is found, and no verdict stands on the edge of a limit. By how much a limit may move is our own rule: judgement. */
 #include <gsl/gsl_errno.h>
 
-#include <dirent.h>
 #include <string.h>
 
-#include "support/close.h"
-
 #include "describe/proof.h"
-#include "reading/source.h"
+#include "support/shipped.h"
 
-#define FOLDER "scenarios/lessons"
 #define LESSONS 10
-
-static void each_lesson(void (*test)(const char *name, const scenario *s))
-{
-    DIR *folder = opendir(FOLDER);
-    assert_non_null(folder);
-    size_t count = 0;
-    for (struct dirent *entry; (entry = readdir(folder)) != NULL;) {
-        char path[300];
-        messages m;
-        scenario s;
-        if (strstr(entry->d_name, ".bath") == NULL)
-            continue;
-        snprintf(path, sizeof path, FOLDER "/%s", entry->d_name);
-        messages_init(&m);
-        assert_int_equal(scenario_read(path, &s, &m), BOIL_OK);
-        test(entry->d_name, &s);
-        messages_free(&m);
-        scenario_free(&s);
-        count++;
-    }
-    closedir(folder);
-    assert_int_equal(count, LESSONS);
-}
 
 static void prove(const char *name, const scenario *s)
 {
@@ -54,7 +27,7 @@ static void prove(const char *name, const scenario *s)
 static void every_lesson_is_proved(void **state)
 {
     (void)state;
-    each_lesson(prove);
+    assert_int_equal(each_lesson(prove), LESSONS);
 }
 
 /* 5 % of a length of room, a time, a mass afloat or lying, a share or a ratio; a degree Fahrenheit; a quarter inch of level. What is given
@@ -125,7 +98,7 @@ static void hold_margins(const char *name, const scenario *s)
 static void no_verdict_stands_on_an_edge(void **state)
 {
     (void)state;
-    each_lesson(hold_margins);
+    assert_int_equal(each_lesson(hold_margins), LESSONS);
 }
 
 /* An answer is a run like any other: it ends, and its balances close. */
@@ -146,7 +119,7 @@ static void run_answers(const char *name, const scenario *s)
 static void every_answer_can_be_carried_out(void **state)
 {
     (void)state;
-    each_lesson(run_answers);
+    assert_int_equal(each_lesson(run_answers), LESSONS);
 }
 
 int main(void)

@@ -2,45 +2,25 @@
    the careful one has none. What care does is common practice, no source: that it is enough the model says. */
 #include <gsl/gsl_errno.h>
 
-#include <dirent.h>
 #include <stdlib.h>
 #include <string.h>
 
-#include "support/close.h"
-
 #include "lesson/debrief.h"
-#include "reading/source.h"
-#include "scenario/scenario.h"
-
-#define FOLDER "scenarios/lessons"
+#include "support/printed.h"
+#include "support/shipped.h"
 
 typedef struct {
     scenario s;
-    messages m;
     boil_run_set set;
     boil_findings found, possible;
     debrief d;
 } shift;
 
-/* The lesson whose file begins so. */
-static void read_lesson(const char *begins, scenario *s, messages *m)
-{
-    DIR *folder = opendir(FOLDER);
-    char path[300] = "";
-    assert_non_null(folder);
-    for (struct dirent *entry; (entry = readdir(folder)) != NULL;)
-        if (strncmp(entry->d_name, begins, strlen(begins)) == 0)
-            snprintf(path, sizeof path, FOLDER "/%s", entry->d_name);
-    closedir(folder);
-    messages_init(m);
-    assert_int_equal(scenario_read(path, s, m), BOIL_OK);
-}
-
-static void look_back(const char *begins, lesson_script script, shift *x)
+static void look_back(const char *name, lesson_script script, shift *x)
 {
     boil_run_options o = boil_run_options_default();
     boil_remedies needed;
-    read_lesson(begins, &x->s, &x->m);
+    read_shipped(name, &x->s);
     const boil_plant *p = &x->s.plant;
     const boil_schedule *acts = &x->s.scripts[script].schedule;
     assert_int_equal(boil_run_set_of(p, acts, &o, &x->set), BOIL_OK);
@@ -56,9 +36,10 @@ static void forget(shift *x)
     boil_findings_free(&x->found);
     boil_findings_free(&x->possible);
     boil_run_set_free(&x->set);
-    messages_free(&x->m);
     scenario_free(&x->s);
 }
+
+static const char pour[] = "lessons/01-water-while-it-boils.bath", creep[] = "lessons/06-creeping-level.bath";
 
 /* What care makes of the acts that are changed, in their order; behind the last DEBRIEF_SAME. */
 static const struct {
@@ -66,18 +47,18 @@ static const struct {
     debrief_change changes[6];
     const char *because; /* of the first */
 } reckless[] = {
-    {"01", {DEBRIEF_WHEN_BOILING}, "water-on-quiet-bath"},
-    {"02", {DEBRIEF_SLOWER}, "steam-surge"},
-    {"03", {DEBRIEF_SPLIT}, "load-heavy"},
-    {"04", {DEBRIEF_SIFTED}, "salt-on-quiet-bath"},
-    {"05", {DEBRIEF_LESS_HEAT}, "overflow"},
-    {"06",
+    {pour, {DEBRIEF_WHEN_BOILING}, "water-on-quiet-bath"},
+    {"lessons/02-slow-or-dumped.bath", {DEBRIEF_SLOWER}, "steam-surge"},
+    {"lessons/03-heavy-load.bath", {DEBRIEF_SPLIT}, "load-heavy"},
+    {"lessons/04-drum-of-salt.bath", {DEBRIEF_SIFTED}, "salt-on-quiet-bath"},
+    {"lessons/05-tall-tank.bath", {DEBRIEF_LESS_HEAT}, "overflow"},
+    {creep,
      {DEBRIEF_LESS_WATER, DEBRIEF_LESS_WATER, DEBRIEF_LESS_WATER, DEBRIEF_LESS_WATER, DEBRIEF_LESS_WATER},
      "bath-too-cool"},
-    {"07", {DEBRIEF_GENTLE}, "restart-over-crystals"},
-    {"08", {DEBRIEF_WHEN_BOILING}, "water-on-quiet-bath"},
-    {"09", {DEBRIEF_DRAINED}, "pockets"},
-    {"10", {DEBRIEF_WHEN_BOILING}, "water-on-quiet-bath"},
+    {"lessons/07-crusted-restart.bath", {DEBRIEF_GENTLE}, "restart-over-crystals"},
+    {"lessons/08-weak-bath.bath", {DEBRIEF_WHEN_BOILING}, "water-on-quiet-bath"},
+    {"lessons/09-tubes-full-of-rinse-water.bath", {DEBRIEF_DRAINED}, "pockets"},
+    {"lessons/10-monday-morning.bath", {DEBRIEF_WHEN_BOILING}, "water-on-quiet-bath"},
 };
 #define LESSONS (sizeof reckless / sizeof reckless[0])
 
@@ -137,13 +118,13 @@ static void one_act_alone(void **state)
     (void)state;
     shift x;
     boil_history h;
-    look_back("01", LESSON_RECKLESS, &x);
+    look_back(pour, LESSON_RECKLESS, &x);
     assert_int_equal(debrief_alone(&x.s.plant, &x.s.scripts[LESSON_RECKLESS].schedule, &x.d, 1, &h), BOIL_OK);
     assert_close(h.summary.freeboard_min_m.value, x.d.history.summary.freeboard_min_m.value, 1e-9, 0);
     boil_history_free(&h);
     assert_null(x.d.alone_m);
     forget(&x);
-    look_back("06", LESSON_RECKLESS, &x);
+    look_back(creep, LESSON_RECKLESS, &x);
     assert_int_equal(debrief_alone(&x.s.plant, &x.s.scripts[LESSON_RECKLESS].schedule, &x.d, 1, &h), BOIL_OK);
     assert_true(h.summary.freeboard_min_m.value > x.set.likely.summary.freeboard_min_m.value);
     assert_true(h.summary.freeboard_min_m.value < x.d.history.summary.freeboard_min_m.value);
@@ -159,12 +140,12 @@ static void it_lets_go_within_a_range(void **state)
 {
     (void)state;
     shift x;
-    look_back("01", LESSON_RECKLESS, &x);
+    look_back(pour, LESSON_RECKLESS, &x);
     debrief_range r = debrief_lets_go(&x.s.plant, &x.set);
     double likely_s = x.set.likely.quiet[0].end_s;
     assert_true(r.earliest_s <= likely_s && likely_s <= r.latest_s && r.latest_s - r.earliest_s < 300);
     forget(&x);
-    look_back("01", LESSON_CAREFUL, &x);
+    look_back(pour, LESSON_CAREFUL, &x);
     assert_true(isnan(debrief_lets_go(&x.s.plant, &x.set).latest_s));
     forget(&x);
 }
@@ -208,16 +189,12 @@ static void it_reads_well(void **state)
                                         " Nothing happens while you pour.",
                                         " In the runs of the set it lets go between 9:0",
                                         " A prediction is never a permission.\n"};
-    char text[6000];
+    printed p;
     shift x;
-    FILE *to = tmpfile();
-    assert_non_null(to);
-    look_back("01", LESSON_RECKLESS, &x);
-    print(&x, LESSON_RECKLESS, to);
-    rewind(to);
-    size_t n = fread(text, 1, sizeof text - 1, to);
-    text[n] = '\0';
-    fclose(to);
+    printed_begin(&p);
+    look_back(pour, LESSON_RECKLESS, &x);
+    print(&x, LESSON_RECKLESS, p.to);
+    char *text = printed_end(&p);
     const char *at = text;
     for (size_t i = 0; i < sizeof parts / sizeof parts[0]; i++) {
         at = strstr(at, parts[i]);
@@ -226,6 +203,7 @@ static void it_reads_well(void **state)
     }
     for (char *line = strtok(text, "\n"); line != NULL; line = strtok(NULL, "\n"))
         assert_true(strlen(line) <= 79);
+    free(text);
     forget(&x);
 }
 

@@ -8,14 +8,19 @@
 
 static boil_plant plant;
 
-static double measured(const char *words, const boil_history *h)
+static const lesson_measure *measure(const char *words)
 {
     const lesson_measure *m;
     for (size_t i = 0; (m = lesson_measure_listed(i)) != NULL; i++)
         if (strcmp(m->words, words) == 0)
-            return m->of(&plant, h);
+            return m;
     fail_msg("nothing is measured as '%s'", words);
-    return 0;
+    return NULL;
+}
+
+static double measured(const char *words, const boil_history *h)
+{
+    return measure(words)->of(&plant, h);
 }
 
 static void what_a_summary_holds(void **state)
@@ -76,15 +81,6 @@ static void loads_and_additions(void **state)
     assert_close(measured("crust heat", &h), 0, 0, 0);
     h.loads_count = 0;
     assert_close(measured("slowest", &h), 0, 0, 0);
-}
-
-static const lesson_measure *measure(const char *words)
-{
-    const lesson_measure *m = NULL;
-    for (size_t i = 0; (m = lesson_measure_listed(i)) != NULL && strcmp(m->words, words) != 0; i++)
-        ;
-    assert_non_null(m);
-    return m;
 }
 
 /* Each term fails alone, and nothing else that makes a run fail is forgotten. */

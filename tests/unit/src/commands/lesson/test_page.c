@@ -115,14 +115,6 @@ static void lines_hold_every_event(void **state)
     hide(&p);
 }
 
-static size_t times(const char *text, const char *part)
-{
-    size_t n = 0;
-    for (; (text = strstr(text, part)) != NULL; text += strlen(part))
-        n++;
-    return n;
-}
-
 /* One file: a style, the data and the script, nothing that is fetched; four moments a tank; no larger than 200 KiB. */
 static void a_page_is_whole(void **state)
 {
@@ -130,13 +122,13 @@ static void a_page_is_whole(void **state)
     shown p;
     show(&p, "water-while-quiet.bath", "water-while-boiling.bath");
     char *page = page_of(p.a);
-    assert_int_equal(times(page, "<script"), 2);
-    assert_int_equal(times(page, "<style>"), 1);
-    assert_int_equal(times(page, "default-src 'none'"), 1);
-    assert_int_equal(times(page, " src="), 0);
-    assert_int_equal(times(page, "url(http"), 0);
-    assert_int_equal(times(page, "data-run=\"0\""), 4);
-    assert_int_equal(times(page, "data-run=\"1\""), 4);
+    assert_int_equal(printed_times(page, "<script"), 2);
+    assert_int_equal(printed_times(page, "<style>"), 1);
+    assert_int_equal(printed_times(page, "default-src 'none'"), 1);
+    assert_int_equal(printed_times(page, " src="), 0);
+    assert_int_equal(printed_times(page, "url(http"), 0);
+    assert_int_equal(printed_times(page, "data-run=\"0\""), 4);
+    assert_int_equal(printed_times(page, "data-run=\"1\""), 4);
     assert_true(strlen(page) <= 200 * 1024);
     free(page);
     hide(&p);
@@ -159,9 +151,9 @@ static void a_lesson_has_each_answer(void **state)
     assert_string_equal(a->runs[2].title, p.s[0].lesson.choices[0].says); /* the acts of the reckless script */
     assert_close(a->runs[2].done.central.summary.overflow_s, a->runs[0].done.central.summary.overflow_s, 1e-12, 0);
     char *data = data_of(a);
-    assert_int_equal(times(data, "\"tank\":"), 2 + a->choices);
-    assert_int_equal(times(data, "\"tank\":1,"), 1);
-    assert_int_equal(times(data, "\"run\":"), a->choices);
+    assert_int_equal(printed_times(data, "\"tank\":"), 2 + a->choices);
+    assert_int_equal(printed_times(data, "\"tank\":1,"), 1);
+    assert_int_equal(printed_times(data, "\"run\":"), a->choices);
     for (size_t i = 0; i < a->choices; i++)
         assert_int_equal(strtol(behind(data, "\"run\":", i), NULL, 10), (long)(2 + i));
     assert_close(strtod(behind(data, "\"at\":", 0), NULL), p.s[0].lesson.stops[0].at_s, 0, 1e-9);
