@@ -1,6 +1,4 @@
 /* The steady boil's own numbers, each run as it says: fed at the makeup it stands still, at the hold it boils on. */
-#include <stdlib.h>
-
 #include <gsl/gsl_errno.h>
 
 #include "support/close.h"
@@ -8,13 +6,10 @@
 #include "analysis/steady_state.h"
 #include "boilback.h"
 #include "support/cases.h"
+#include "support/numbers.h"
 #include "support/shop.h"
 
-static size_t plants(void)
-{
-    const char *asked = getenv("PLANTS");
-    return asked != NULL ? strtoul(asked, NULL, 10) : 3;
-}
+static const drawn_numbers usual = {0, 3};
 
 static boil_history run_for(const boil_plant *p, boil_closures laws, double heat_W, double feed_kg_s, double duration_s)
 {
@@ -39,18 +34,19 @@ static void test_fed_at_the_makeup_it_stands_still(void **state)
 {
     (void)state;
     double worst_K = 0, worst_m = 0;
-    for (size_t i = 0; i < plants(); i++) {
-        boil_plant p = shop_plant(i);
+    const drawn_numbers tried = numbers_asked("PLANTS", usual);
+    for (int i = tried.from; i < tried.to; i++) {
+        boil_plant p = shop_plant((size_t)i);
         boil_steady_state least, calm;
         double heat_W;
         assert_int_equal(boil_steady_state_at(&p, 0, &least), BOIL_OK);
         p.fittings.lid_on = i % 5 == 4;
-        heat_W = least.losses_W * (1.2 + 0.2 * (double)(i % 7));
+        heat_W = least.losses_W * (1.2 + 0.2 * (i % 7));
         assert_int_equal(boil_steady_state_at(&p, heat_W, &calm), BOIL_OK);
         boil_history h = run_for(&p, BOIL_CLOSURES_LIKELY, heat_W, calm.makeup_kg_s, 8 * 3600);
         double off_K = h.summary.boiling_point_end_K - h.summary.boiling_point_start_K;
         double off_m = h.summary.still_level_end_m - h.summary.still_level_start_m;
-        print_message("plant %zu%s: %.3g kW, %.4g kg/h: after 8 h %+.2f K, %+.1f mm\n", i, p.fittings.lid_on ? ", lid" : "",
+        print_message("plant %d%s: %.3g kW, %.4g kg/h: after 8 h %+.2f K, %+.1f mm\n", i, p.fittings.lid_on ? ", lid" : "",
                       heat_W / 1e3, calm.makeup_kg_s * 3600, off_K, 1e3 * off_m);
         assert_int_equal(h.end, BOIL_RUN_DONE);
         worst_K = fmax(worst_K, fabs(off_K));
@@ -82,16 +78,17 @@ static void test_the_hold_keeps_the_boil(void **state)
 {
     (void)state;
     boil_run_options o = boil_run_options_default();
-    for (size_t i = 0; i < plants(); i++)
+    const drawn_numbers tried = numbers_asked("PLANTS", usual);
+    for (int i = tried.from; i < tried.to; i++)
         for (int lid = 0; lid < 2; lid++) {
-            boil_plant p = shop_plant(i);
+            boil_plant p = shop_plant((size_t)i);
             boil_steady_state calm;
             double hold_W;
             p.fittings.lid_on = lid;
             assert_int_equal(boil_steady_state_at(&p, 0, &calm), BOIL_OK);
             assert_int_equal(boil_steady_state_hold(&p, &o, &hold_W), BOIL_OK);
             bool held = surely_boils_on(&p, hold_W), less = surely_boils_on(&p, 0.97 * hold_W);
-            print_message("plant %zu, lid %s: losses %.4g kW, hold x%.3f: %s; 3 %% less: %s\n", i, lid ? "on" : "off",
+            print_message("plant %d, lid %s: losses %.4g kW, hold x%.3f: %s; 3 %% less: %s\n", i, lid ? "on" : "off",
                           calm.losses_W / 1e3, hold_W / calm.losses_W, held ? "boils on" : "lost", less ? "boils on" : "lost");
             assert_true(held && !less);
         }
@@ -114,7 +111,8 @@ static void test_a_covered_bath_loses_no_more_off_its_boil(void **state)
 }
 
 /* Losses off, all heat makes vapour of the feed: m = Q/(h_v - h_w), 2757 - 83.9 kJ/kg at 140.6 and 20 degC and 1 atm [steam tables,
-   from memory; 0.3 %]; a kilogram of water holds 100.2 kJ at 23.9 degC and 419.1 at 100. A factor on what evaporates changes it by less than 1 %: what boils off less evaporates more. */
+   from memory; 0.3 %]; a kilogram of water holds 100.2 kJ at 23.9 degC and 419.1 at 100 [the same]. A factor on what evaporates changes
+   it by less than 1 %: what boils off less evaporates more. */
 static void test_makeup_is_heat_over_vapour(void **state)
 {
     (void)state;

@@ -11,6 +11,7 @@
 
 #include "findings/findings.h"
 #include "support/cases.h"
+#include "support/numbers.h"
 #include "support/sampled.h"
 
 enum { DRAWN = 12, LAYER = 0, SURGE, LEVEL, JUDGED, IDS = 5 };
@@ -43,17 +44,9 @@ typedef struct {
     bool quiet; /* the likely run had water on a quiet bath */
 } grades;
 
-typedef struct {
-    int from, to;
-} range;
-
-static range plants(int usual, int sanitized)
+static drawn_numbers plants(int usual, int sanitized)
 {
-    const char *asked = getenv("PLANTS");
-    range r = {0, sampled(usual, sanitized)};
-    if (asked != NULL && sscanf(asked, "%d-%d", &r.from, &r.to) != 2)
-        r = (range){0, atoi(asked)};
-    return r;
+    return numbers_asked("PLANTS", (drawn_numbers){0, sampled(usual, sanitized)});
 }
 
 static double between(double low, double high, double share)
@@ -238,7 +231,7 @@ static void no_grade_falls(void **unused)
 {
     (void)unused;
     gsl_qrng *q = gsl_qrng_alloc(gsl_qrng_sobol, DRAWN);
-    range tried = plants(8, 2);
+    drawn_numbers tried = plants(8, 2);
     int fell = 0, grave[6] = {0};
     for (int i = 0; i < tried.to; i++) {
         double u[DRAWN];
@@ -305,8 +298,8 @@ static void a_full_boil_takes_its_water(void **unused)
 {
     (void)unused;
     gsl_qrng *q = gsl_qrng_alloc(gsl_qrng_sobol, 7);
-    range tried = plants(8, 2);
-    tried = getenv("PLANTS") != NULL ? (range){tried.from / 10, tried.to / 10} : tried;
+    drawn_numbers tried = plants(8, 2);
+    tried = getenv("PLANTS") != NULL ? (drawn_numbers){tried.from / 10, tried.to / 10} : tried;
     const int notice = 1 + (int)BOIL_SEVERITY_NOTICE;
     int likely = 0, possible = 0, grave = 0;
     for (int i = 0; i < tried.to; i++) {

@@ -163,7 +163,8 @@ static void warmth_brings_steam_no_faster(void **state)
     }
 }
 
-/* A sixteenth of the way to its boil, at most 1.5 K, colder or warmer, and the layer as far: the line is no lower than a thousandth. */
+/* A sixteenth of the way to its boil, at most 1.5 K, colder or warmer, and the layer as far: the line is lower by less than the
+   1.2e-3 kg/kg that bath/potential.c adds to it. */
 static void near_by_the_top_follows_its_slopes(void **state)
 {
     (void)state;

@@ -3,7 +3,6 @@
    from outside: it is the answers against runs, and against each other.
    PLANTS=200 in the environment tries as many (a quarter of an hour), PLANTS=17-18 that one; without it one. */
 #include <gsl/gsl_errno.h>
-#include <stdlib.h>
 
 #include "support/close.h"
 
@@ -11,6 +10,7 @@
 #include "commands/size/answer.h"
 #include "commands/size/sheet.h"
 #include "random/stream.h"
+#include "support/numbers.h"
 #include "support/shop.h"
 
 typedef struct {
@@ -18,25 +18,6 @@ typedef struct {
     boil_schedule schedule;
     double limit_s;
 } shop;
-
-typedef struct {
-    size_t from, to;
-} range;
-
-static range plants(void)
-{
-    const char *asked = getenv("PLANTS");
-    range r = {2, 3};
-    if (asked == NULL)
-        return r;
-    char *end;
-    r.to = strtoul(asked, &end, 10);
-    if (*end == '-') {
-        r.from = r.to;
-        r.to = strtoul(end + 1, NULL, 10);
-    }
-    return r;
-}
 
 /* One to three loads, from a tenth of the rule of thumb to half as much again; every third tank with most of what stands above its
    level wanted as freeboard, so that its window may be shut. */
@@ -249,10 +230,10 @@ static void one_shop(size_t number)
 static void answers_hold_and_agree(void **state)
 {
     (void)state;
-    range r = plants();
-    for (size_t i = r.from; i < r.to; i++)
-        one_shop(i);
-    print_message("%zu plants, %d times something did not hold\n", r.to - r.from, broken);
+    const drawn_numbers tried = numbers_asked("PLANTS", (drawn_numbers){2, 3});
+    for (int i = tried.from; i < tried.to; i++)
+        one_shop((size_t)i);
+    print_message("%d plants, %d times something did not hold\n", tried.to - tried.from, broken);
     assert_int_equal(broken, 0);
 }
 
