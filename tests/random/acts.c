@@ -83,7 +83,7 @@ static draft_text load(drawing *g)
 /* What water, salts and liquid hang on. */
 static void hangs(drawing *g, draft_text *t)
 {
-    double share = stream_share(g->r);
+    double share = boil_stream_share(g->r);
     if (share < 0.15)
         say(t, "while boiling");
     else if (share < 0.3)
@@ -220,7 +220,7 @@ static draft_text taken(drawing *g, const char *kept)
 static draft_token when(drawing *g)
 {
     draft_token t = draft_moment(g->at_s);
-    double share = stream_share(g->r);
+    double share = boil_stream_share(g->r);
     if (share < 0.08)
         TEXT_ADD(t.text, " when boiling");
     else if (share < 0.12)
@@ -280,7 +280,7 @@ static void every_act(drawing *g, int group)
 static void act(drawing *g)
 {
     int group = draft_group(g->d);
-    double share = stream_share(g->r);
+    double share = boil_stream_share(g->r);
     if (share < 0.35)
         load_act(g, group);
     else if (share < 0.45)
@@ -303,7 +303,7 @@ void random_acts(stream *r, const random_plant *p, draft *d)
     size_t count = 1 + stream_below(r, 8);
     for (size_t i = 0; i < count; i++) {
         /* No two at one moment: which is first of these is by the file's order, and may matter. */
-        g.at_s = 30 + 7 * (double)i + 10 * floor(stream_share(r) * (0.85 * p->duration_s - 60) / 10);
+        g.at_s = 30 + 7 * (double)i + 10 * floor(boil_stream_share(r) * (0.85 * p->duration_s - 60) / 10);
         act(&g);
     }
 }

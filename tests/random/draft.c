@@ -41,7 +41,7 @@ void draft_add(draft *d, const char *section, int group, const char *format, ...
 static uint64_t mixed(uint64_t a, uint64_t b)
 {
     stream r = {a ^ (b * UINT64_C(0x2545f4914f6cdd1d))};
-    return stream_next(&r);
+    return boil_stream_next(&r);
 }
 
 static const unit *unit_for(unit_dimension d, uint64_t chosen)

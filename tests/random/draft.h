@@ -50,10 +50,10 @@ void draft_add(draft *d, const char *section, int group, const char *format, ...
 #define draft_set(d, section, ...) draft_add(d, section, draft_group(d), __VA_ARGS__)
 
 void draft_write(const draft *d, const draft_style *s, FILE *to);
+bool draft_write_file(const draft *d, const draft_style *s, const char *path); /* false: it could not be */
 
 /* As it is, to be kept: no change in how scenarios are drawn changes it. False: the file holds no draft. */
 void draft_keep(const draft *d, FILE *to);
 bool draft_kept(FILE *from, draft *d);
-bool draft_write_file(const draft *d, const draft_style *s, const char *path); /* false: it could not be */
 
 #endif

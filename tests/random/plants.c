@@ -84,7 +84,7 @@ static void blend(stream *r, draft *d)
 
 static double strength(stream *r, draft *d)
 {
-    double share = stream_share(r);
+    double share = boil_stream_share(r);
     if (share < 0.05) {
         draft_set(d, "bath", "salt fraction = 0 %%");
         return CELSIUS(95);

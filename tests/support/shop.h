@@ -21,7 +21,7 @@ static inline boil_plant shop_plant(size_t number)
     p.charge = (boil_initial_charge){
         {0.80, 0.15, 0.05}, BOIL_INITIAL_BY_BOILING_POINT, BOIL_ZERO_CELSIUS + stream_between(&r, 132, 146), 0};
     p.ambient.temperature_K = BOIL_ZERO_CELSIUS + stream_between(&r, 2, 35);
-    p.ambient.relative_humidity = stream_share(&r);
+    p.ambient.relative_humidity = boil_stream_share(&r);
     p.ambient.draught_m_s = stream_between(&r, 0.05, 0.6);
     p.ambient.pressure_Pa = boil_ambient_pressure_at_altitude(stream_between(&r, 0, 2000));
     p.heater = boil_heater_default(BOIL_HEAT_ELECTRIC);

@@ -6,8 +6,8 @@
 #include "plan/starts.h"
 #include "planning/learn.h"
 #include "planning/probe.h"
+#include "random/stream.h"
 #include "simulate/run.h"
-#include "statistics/stream.h"
 
 enum { DIPS = 30, JOBS = 4, LISTS = 4 };
 
@@ -32,19 +32,14 @@ static boil_plant trough(double input_W)
     return p;
 }
 
-static double between(boil_stream *s, double low, double high)
-{
-    return low + (high - low) * boil_stream_share(s);
-}
-
 static boil_load drawn_load(boil_stream *s)
 {
     boil_load l = boil_load_default();
     l.shape = (boil_shape)boil_stream_below(s, 2);
-    l.mass_kg = between(s, 8, 40);
-    l.size_m = between(s, 0.002, 0.03);
-    l.basket_kg = between(s, 0, 6);
-    l.temperature_K = between(s, 283, 303);
+    l.mass_kg = stream_evenly(s, 8, 40);
+    l.size_m = stream_evenly(s, 0.002, 0.03);
+    l.basket_kg = stream_evenly(s, 0, 6);
+    l.temperature_K = stream_evenly(s, 283, 303);
     return l;
 }
 
@@ -68,7 +63,7 @@ static void two_numbers_say_when_the_boil_is_back(void **state)
         static boil_plan_bath b;
         double bath_K;
         if (i % 10 == 0) {
-            p = trough(between(&s, 85000, 140000));
+            p = trough(stream_evenly(&s, 85000, 140000));
             assert_int_equal(boil_plan_probe_bath(&p, &none, &o, &b, &bath_K), BOIL_OK);
         }
         boil_plan_part part = {.of = 1, .load = drawn_load(&s)};
@@ -85,8 +80,8 @@ static void two_numbers_say_when_the_boil_is_back(void **state)
 static void draw_jobs(boil_stream *s, boil_plan_job jobs[JOBS])
 {
     for (int i = 0; i < JOBS; i++) {
-        jobs[i] =
-            (boil_plan_job){.load = drawn_load(s), .least_s = between(s, 300, 900), .due_s = HUGE_VAL, .may_share = i % 2 == 0};
+        jobs[i] = (boil_plan_job){
+            .load = drawn_load(s), .least_s = stream_evenly(s, 300, 900), .due_s = HUGE_VAL, .may_share = i % 2 == 0};
         jobs[i].most_s = jobs[i].least_s + 600;
     }
 }

@@ -61,7 +61,7 @@ static double normal(stream *r, double cut)
 {
     double z;
     do
-        z = sqrt(-2 * log(1 - stream_share(r))) * cos(6.283185307179586 * stream_share(r));
+        z = sqrt(-2 * log(1 - boil_stream_share(r))) * cos(6.283185307179586 * boil_stream_share(r));
     while (fabs(z) > cut);
     return z;
 }
