@@ -60,9 +60,10 @@ static void end(known *k)
 static double normal(stream *r, double cut)
 {
     double z;
-    do
-        z = sqrt(-2 * log(1 - boil_stream_share(r))) * cos(6.283185307179586 * boil_stream_share(r));
-    while (fabs(z) > cut);
+    do {
+        double length = sqrt(-2 * log(1 - boil_stream_share(r))); /* first, whatever the compiler */
+        z = length * cos(6.283185307179586 * boil_stream_share(r));
+    } while (fabs(z) > cut);
     return z;
 }
 
