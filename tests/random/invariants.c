@@ -37,6 +37,7 @@ static bool asks(const trial *t, invariant of)
     return t->asked == HOLDS_ALL || t->asked == of;
 }
 
+/* Of what there was or crossed: what a day of rounding adds up to, with room; judgement. Of every run of a set. */
 #define CLOSES_TO 1e-9
 
 static void closed(trial *t, boil_closures c, const boil_history *h, invariant of)
@@ -66,6 +67,9 @@ static void sound(trial *t, const char *which, const boil_history *h, invariant 
             BROKEN(t, of, "%s: mass %zu is %g kg", which, i, masses[i]);
 }
 
+/* Rows come from the cubic of a step, the highest level from where it is level: what the two may lie apart, relative; judgement. */
+#define CREST 1e-8
+
 static void rim(trial *t)
 {
     const boil_finding *over = NULL;
@@ -80,7 +84,7 @@ static void rim(trial *t)
         const boil_row *r = &t->h.rows[i];
         if (r->freeboard_m < -1e-9 && (over == NULL || over->time_s > r->time_s + 1e-9))
             BROKEN(t, HOLDS_RIM, "row at %.0f s lies %.3g m over the rim, no such finding by then", r->time_s, -r->freeboard_m);
-        if (r->level_m > s->level_max_m.value * (1 + 1e-8))
+        if (r->level_m > s->level_max_m.value * (1 + CREST))
             BROKEN(t, HOLDS_RIM, "row at %.0f s lies %.3g m above the highest level, of %.1f s", r->time_s,
                    r->level_m - s->level_max_m.value, s->level_max_m.time_s);
         if (!(r->water_kg >= 0) || !(r->layer_kg >= 0) || !isfinite(r->temperature_K) || !isfinite(r->level_m))
