@@ -67,7 +67,7 @@ static void sound(trial *t, const char *which, const boil_history *h, invariant 
             BROKEN(t, of, "%s: mass %zu is %g kg", which, i, masses[i]);
 }
 
-/* Rows come from the cubic of a step, the highest level from where it is level: what the two may lie apart, relative; judgement. */
+/* What a row, of the cubic of a step, and the highest level, of where that is level, may lie apart, relative; judgement. */
 #define CREST 1e-8
 
 static void rim(trial *t)

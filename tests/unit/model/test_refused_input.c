@@ -20,6 +20,23 @@
 static const double beyond[] = {(double)NAN, HUGE_VAL, -HUGE_VAL};
 enum { BEYOND = sizeof beyond / sizeof beyond[0] };
 
+/* A number of what is asked, and what lies beyond its ends. */
+typedef struct {
+    double *number, wrong[3];
+} beyond_end;
+
+/* Each number set to what lies beyond, one at a time, asked with and put back. */
+#define WITH_EACH_BEYOND(ends, asked)                                                                                          \
+    do {                                                                                                                       \
+        for (size_t at = 0; at < sizeof(ends) / sizeof(ends)[0]; at++)                                                         \
+            for (int which = 0; which < 3; which++) {                                                                          \
+                const double kept = *(ends)[at].number;                                                                        \
+                *(ends)[at].number = (ends)[at].wrong[which];                                                                  \
+                asked;                                                                                                         \
+                *(ends)[at].number = kept;                                                                                     \
+            }                                                                                                                  \
+    } while (0)
+
 typedef struct {
     boil_plant plant, no_plant; /* the other: a tank without a depth */
     boil_run_options options, no_options;
@@ -238,17 +255,13 @@ static void searches(void **state)
     (void)state;
     double no, yes, far = (double)NAN;
     boil_bisection good = {above_one, NULL, 0.1, 100, 1.5, 0.01};
-    double *fields[] = {&good.from, &good.most, &good.ratio, &good.precision};
-    const double wrong[][3] = {{0, -1, HUGE_VAL}, {(double)NAN, HUGE_VAL, -HUGE_VAL}, {0, 1, -2}, {0, -1, (double)NAN}};
+    const beyond_end ends[] = {{&good.from, {0, -1, HUGE_VAL}},
+                               {&good.most, {(double)NAN, HUGE_VAL, -HUGE_VAL}},
+                               {&good.ratio, {0, 1, -2}},
+                               {&good.precision, {0, -1, (double)NAN}}};
     assert_int_equal(boil_bisect(&good, &no, &yes), BOIL_OK);
     assert_true(no <= 1 && yes > 1 && yes - no <= 0.01 * yes);
-    for (int i = 0; i < 4; i++)
-        for (int k = 0; k < 3; k++) {
-            const double kept = *fields[i];
-            *fields[i] = wrong[i][k];
-            REFUSED(boil_bisect(&good, &no, &yes));
-            *fields[i] = kept;
-        }
+    WITH_EACH_BEYOND(ends, REFUSED(boil_bisect(&good, &no, &yes)));
     boil_root r;
     assert_true(boil_root_begin(&r, itself, &far, -1, 2) && boil_root_step(&r));
     assert_false(boil_root_begin(&r, itself, &far, 2, -1));  /* from above */
@@ -291,11 +304,6 @@ static void statistics(void **state)
     assert_true(isnan(boil_sampling_quantile(value, 1, -0.1)) && isnan(boil_odds_of(2, 1).chance));
 }
 
-/* Each number of what is asked at its ends, set to what lies beyond and put back. */
-typedef struct {
-    double *number, wrong[3];
-} beyond_end;
-
 static void charge_and_reading_have_their_ends(void **state)
 {
     (void)state;
@@ -313,20 +321,8 @@ static void charge_and_reading_have_their_ends(void **state)
         {&r.level_m, {0, HUGE_VAL, (double)NAN}},          {&r.liquid_fraction, {-1e-9, 0.9, (double)NAN}},
         {&r.added_K, {HUGE_VAL, -HUGE_VAL, (double)NAN}},  {&r.liquid_K, {HUGE_VAL, -HUGE_VAL, (double)NAN}},
         {&r.next_load.mass_kg, {0, HUGE_VAL, (double)NAN}}};
-    for (int k = 0; k < 3; k++) {
-        for (size_t i = 0; i < sizeof charge / sizeof charge[0]; i++) {
-            const double kept = *charge[i].number;
-            *charge[i].number = charge[i].wrong[k];
-            REFUSED(boil_charge_plan_of(&g.plant, &c, &g.options, &plan));
-            *charge[i].number = kept;
-        }
-        for (size_t i = 0; i < sizeof reading / sizeof reading[0]; i++) {
-            const double kept = *reading[i].number;
-            *reading[i].number = reading[i].wrong[k];
-            REFUSED(boil_correct(&g.plant, &r, &g.options, &a));
-            *reading[i].number = kept;
-        }
-    }
+    WITH_EACH_BEYOND(charge, REFUSED(boil_charge_plan_of(&g.plant, &c, &g.options, &plan)));
+    WITH_EACH_BEYOND(reading, REFUSED(boil_correct(&g.plant, &r, &g.options, &a)));
 }
 
 static void waits_and_taps_have_their_ends(void **state)
@@ -394,14 +390,7 @@ static void spreads_have_their_ends(void **state)
     boil_spread s = {.kind = BOIL_SPREAD_TRIANGULAR, .low = 1, .high = 3, .likely = 2, .deviation = 1};
     const beyond_end ends[] = {
         {&s.low, {3, -HUGE_VAL, (double)NAN}}, {&s.high, {1, HUGE_VAL, (double)NAN}}, {&s.likely, {0.9, 3.1, (double)NAN}}};
-    for (int k = 0; k < 3; k++)
-        for (size_t i = 0; i < 3; i++) {
-            const double kept = *ends[i].number;
-            *ends[i].number = ends[i].wrong[k];
-            assert_non_null(boil_spread_problem(&s));
-            assert_true(isnan(boil_spread_at(&s, 0.5)));
-            *ends[i].number = kept;
-        }
+    WITH_EACH_BEYOND(ends, assert_non_null(boil_spread_problem(&s)); assert_true(isnan(boil_spread_at(&s, 0.5))));
     assert_true(isnan(boil_spread_at(&s, -0.01)) && isnan(boil_spread_at(&s, 1.01)) && isnan(boil_spread_at(&s, (double)NAN)));
     s.kind = BOIL_SPREAD_NORMAL;
     const double deviations[] = {0, HUGE_VAL, (double)NAN};
@@ -430,13 +419,7 @@ static void fits_have_their_ends(void **state)
     const beyond_end numbers[] = {{&p.start[0], {0.9, 3.1, (double)NAN}},   {&p.low[0], {3, -HUGE_VAL, (double)NAN}},
                                   {&p.high[0], {1, HUGE_VAL, (double)NAN}}, {&p.mean[0], {HUGE_VAL, -HUGE_VAL, (double)NAN}},
                                   {&p.deviation[0], {0, -1, (double)NAN}},  {&p.difference, {0.99e-8, 0.11, (double)NAN}}};
-    for (int k = 0; k < 3; k++)
-        for (size_t i = 0; i < sizeof numbers / sizeof numbers[0]; i++) {
-            const double kept = *numbers[i].number;
-            *numbers[i].number = numbers[i].wrong[k];
-            REFUSED(boil_least_squares_run(&p, &fit));
-            *numbers[i].number = kept;
-        }
+    WITH_EACH_BEYOND(numbers, REFUSED(boil_least_squares_run(&p, &fit)));
     p.count = SIZE_MAX;
     REFUSED(boil_least_squares_run(&p, &fit));
     p.count = 1;
