@@ -53,6 +53,11 @@ static inline size_t mutate_options(char *text, size_t size, uint32_t seed)
         {"--full|", "--json|", "--plot|x.svg|", "--units|si|", "--csv=x.csv|", "b.bath|", "a.bath|"},
         {"--grid|4|", "--samples|64|", "--seed|7|", "--threads|2|", "--shard|1/4|", "--csv|x.csv|", "a.bath|"},
         {"--thermometer|1 degF|", "--dipstick|1/4 in|", "--json|", "--csv|x|", "--units|si|", "l.csv|", "a.bath|"},
+        {"--table|", "--down|tank level = 14 in to 22 in : 2|", "--across|room draught = 0.1 m/s to 0.3 m/s : 2|",
+         "--same-volume|", "--sheet|", "--csv|-|", "a.bath|"},
+        {"--write|x.bath|", "--seed|7|", "--threads=2|", "--csv|-|", "--html|x.html|", "--full|", "a.bath|"},
+        {"--html|x.html|", "--all|x|", "--json|", "--units|si|", "--sheet-anywhere|", "b.bath|", "a.bath|"},
+        {"--script|-|", "--lines|", "--speed|10x|", "--save|x.bath|", "--units=us|", "--lessons|", "a.bath|"},
         {"--salts|100 % NaOH|", "--salt-fraction|50 %|", "--strength|6 lb/gal|", "--temperature|200 degF|",
          "--altitude|500 ft|", "--table|", "--pressure|1 bar|"},
     };
