@@ -110,15 +110,22 @@ static inline boil_action two_gallons_action(double time_s, double over_s)
     return water_action(time_s, 2 * 3.785411784e-3 * 998.2, over_s);
 }
 
+/* To be freed. */
+static inline boil_schedule schedule_with(double duration_s, const boil_action *actions, size_t count)
+{
+    boil_schedule s;
+    boil_schedule_init(&s, duration_s);
+    for (size_t i = 0; i < count; i++)
+        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
+    return s;
+}
+
 /* Run a plant with up to three actions (kind LOAD without mass: none) and check what must always hold. */
 static inline boil_history run_actions(const boil_plant *p, double duration_s, const boil_run_options *o,
                                        const boil_action *actions, size_t count)
 {
-    boil_schedule s;
+    boil_schedule s = schedule_with(duration_s, actions, count);
     boil_history h;
-    boil_schedule_init(&s, duration_s);
-    for (size_t i = 0; i < count; i++)
-        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
     boil_schedule_sort(&s);
     assert_null(boil_plant_problem(p));
     assert_int_equal(boil_run(p, &s, o, &h), BOIL_OK);

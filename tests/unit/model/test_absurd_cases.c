@@ -88,11 +88,8 @@ static void expect_refusals(const char *name, const answered a[ASKED], size_t fr
 
 static boil_schedule one_load(void)
 {
-    boil_schedule s;
     const boil_action load = plate_action(10, 2);
-    boil_schedule_init(&s, 240);
-    assert_int_equal(boil_schedule_add(&s, &load), BOIL_OK);
-    return s;
+    return schedule_with(240, &load, 1);
 }
 
 static void a_plant_that_is_none_is_refused(void **state)

@@ -11,11 +11,8 @@ static const double limit_s = 120;
 
 static boil_schedule one_load(double times)
 {
-    boil_schedule s;
-    boil_action load = plate_action(60, times);
-    boil_schedule_init(&s, 400);
-    assert_int_equal(boil_schedule_add(&s, &load), BOIL_OK);
-    return s;
+    const boil_action load = plate_action(60, times);
+    return schedule_with(400, &load, 1);
 }
 
 /* Whether every load of a run that reached its end had the boil back in time. */

@@ -15,14 +15,6 @@
 #include "scenario/scenario.h"
 #include "support/cases.h"
 
-static boil_schedule one_load(const boil_action *load, double duration_s)
-{
-    boil_schedule s;
-    boil_schedule_init(&s, duration_s);
-    assert_int_equal(boil_schedule_add(&s, load), BOIL_OK);
-    return s;
-}
-
 static boil_history run_with(const boil_plant *p, const boil_schedule *s, double heat_W)
 {
     boil_plant sized;
@@ -142,7 +134,7 @@ static void test_ideal_case(void **state)
     for (size_t i = 0; i < sizeof limits_s / sizeof limits_s[0]; i++) {
         boil_action load = plate_action(10, 1);
         load.is.load.size_m = 0.5e-3;
-        boil_schedule s = one_load(&load, 400 + limits_s[i]);
+        boil_schedule s = schedule_with(400 + limits_s[i], &load, 1);
         double heat, boil_K = (285 - 32) / 1.8 + BOIL_ZERO_CELSIUS;
         assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, limits_s[i], 0.002, &heat), BOIL_OK);
         double taken_J =
@@ -162,7 +154,7 @@ static void test_answer_meets_and_one_per_cent_less_does_not(void **state)
     const double loads[] = {0.5, 1, 3};
     for (size_t i = 0; i < 3; i++) {
         boil_action load = plate_action(60, loads[i]);
-        boil_schedule s = one_load(&load, 600);
+        boil_schedule s = schedule_with(600, &load, 1);
         double heat;
         assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &heat), BOIL_OK);
         print_message("%.1f kg back in 2 min: %.2f kW\n", load.is.load.mass_kg, heat / 1000);
@@ -184,7 +176,7 @@ static void test_slow_load_never_stops_the_boil(void **state)
     boil_action load = plate_action(60, 4);
     load.is.load.size_m = 0.08;
     load.is.load.coefficient_W_m2K = 30;
-    boil_schedule s = one_load(&load, 2 * 3600);
+    boil_schedule s = schedule_with(2 * 3600, &load, 1);
     double heat;
     assert_int_equal(boil_steady_state_at(&grave, 0, &calm), BOIL_OK);
     assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &heat), BOIL_OK);
@@ -220,7 +212,7 @@ static void test_tiny_loads_need_no_more(void **state)
     before_W = calm.losses_W;
     for (size_t i = 0; i < sizeof times / sizeof times[0]; i++) {
         const boil_action load = plate_action(60, times[i]);
-        boil_schedule s = one_load(&load, 400);
+        boil_schedule s = schedule_with(400, &load, 1);
         double heat_W;
         assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &heat_W), BOIL_OK);
         print_message("x%.3g: %.2f kW\n", times[i], heat_W / 1e3);
@@ -238,7 +230,7 @@ static void test_rim_is_the_other_end(void **state)
     boil_plant p = open_plant(1);
     boil_run_options o = boil_run_options_default();
     boil_action load = plate_action(60, 1);
-    boil_schedule s = one_load(&load, 600);
+    boil_schedule s = schedule_with(600, &load, 1);
     double low, high;
     p.tank.depth_m = 0.62;
     assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &low), BOIL_OK);
@@ -288,7 +280,7 @@ static void test_no_heat_does_both(void **state)
     boil_plant p = open_plant(1);
     boil_run_options o = boil_run_options_default();
     boil_action load = plate_action(60, 2);
-    boil_schedule s = one_load(&load, 400), lighter;
+    boil_schedule s = schedule_with(400, &load, 1), lighter;
     double heat, high, share, times;
     p.tank.depth_m = 0.523;
     p.limits.freeboard_m = 0;
@@ -324,7 +316,7 @@ static void test_heaviest_holds_and_one_per_cent_more_does_not(void **state)
     boil_run_options o = boil_run_options_default();
     for (double planned = 0.2; planned < 6; planned *= 20) { /* from below and from above */
         boil_action load = plate_action(60, planned);
-        boil_schedule s = one_load(&load, 600), at, beyond;
+        boil_schedule s = schedule_with(600, &load, 1), at, beyond;
         double times;
         assert_int_equal(boil_load_size_heaviest(&p, &s, &o, 120, &times), BOIL_OK);
         print_message("40 kW: at most %.2f kg\n", times * load.is.load.mass_kg);

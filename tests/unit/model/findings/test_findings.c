@@ -21,11 +21,8 @@ typedef struct {
 static judged judge(const boil_plant *p, double duration_s, const boil_action *actions, size_t count)
 {
     judged j;
-    boil_schedule s;
+    boil_schedule s = schedule_with(duration_s, actions, count);
     boil_run_options o = boil_run_options_default();
-    boil_schedule_init(&s, duration_s);
-    for (size_t i = 0; i < count; i++)
-        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
     assert_null(boil_plant_problem(p));
     assert_int_equal(boil_run_set_of(p, &s, &o, &j.set), BOIL_OK);
     j.central = j.set.likely;
@@ -267,10 +264,7 @@ static void what_turned_the_boil_off_is_no_matter_of_the_first_dial(void **state
             {.time_s = 0, .kind = BOIL_ACTION_HEAT, .is.heat = {.order = BOIL_HEAT_TURN, .dial = 1}},
             {.time_s = 3600, .kind = BOIL_ACTION_HEAT, .is.heat = {.order = BOIL_HEAT_TURN, .dial = 0.15}},
             {.time_s = 5400, .kind = BOIL_ACTION_HEAT, .is.heat = {.order = BOIL_HEAT_TURN, .dial = 1}}};
-        boil_schedule s;
-        boil_schedule_init(&s, 9000);
-        for (int k = 0; k < 3; k++)
-            assert_int_equal(boil_schedule_add(&s, &actions[k]), BOIL_OK);
+        boil_schedule s = schedule_with(9000, actions, 3);
         judged j = judge(&p, 9000, actions, 3);
         assert_int_equal(j.central.quiet_count, 2);
         assert_int_equal(j.central.quiet[1].cause, BOIL_QUIET_HEAT);
@@ -607,13 +601,11 @@ static void most_loads_not_hot_are_a_caution(void **state)
     (void)state;
     boil_plant p = good_plant();
     boil_action actions[3] = {hung(300, 10), hung(1800, 10), hung(3300, 10)};
-    boil_schedule s;
+    boil_schedule s = schedule_with(5400, actions, 3);
     judged j = judge(&p, 5400, actions, 3);
     boil_history h = j.central;
     boil_load_result loads[3];
-    boil_schedule_init(&s, 5400);
     for (int i = 0; i < 3; i++) {
-        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
         loads[i] = j.central.loads[i];
         loads[i].short_s = 0;
     }
@@ -725,11 +717,8 @@ static void what_hands_do_has_its_own_words(void **state)
     (void)state;
     boil_plant p = good_plant();
     boil_action actions[2] = {hung(300, 20), two_gallons_action(700, 500)};
-    boil_schedule s;
+    boil_schedule s = schedule_with(3000, actions, 2);
     judged j = judge(&p, 3000, actions, 2);
-    boil_schedule_init(&s, 3000);
-    for (int i = 0; i < 2; i++)
-        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
     boil_history h = j.central;
     boil_load_result load = h.loads[0];
     boil_addition_result water = h.additions[0];
@@ -786,10 +775,7 @@ static void a_place_is_taken_until_its_load_is_out(void **state)
     boil_plant p = good_plant();
     boil_action actions[2] = {hung(300, 20), hung(900, 20)};
     actions[0].is.load.immersed_s = 800;
-    boil_schedule s;
-    boil_schedule_init(&s, 3000);
-    for (int i = 0; i < 2; i++)
-        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
+    boil_schedule s = schedule_with(3000, actions, 2);
     judged j = judge(&p, 3000, actions, 2);
     const struct {
         double positions;

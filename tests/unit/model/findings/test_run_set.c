@@ -16,10 +16,7 @@ static boil_run_set set_of(const boil_plant *p, const boil_run_options *o, doubl
                            size_t count)
 {
     boil_run_set set;
-    boil_schedule s;
-    boil_schedule_init(&s, duration_s);
-    for (size_t i = 0; i < count; i++)
-        assert_int_equal(boil_schedule_add(&s, &actions[i]), BOIL_OK);
+    boil_schedule s = schedule_with(duration_s, actions, count);
     assert_int_equal(boil_run_set_of(p, &s, o, &set), BOIL_OK);
     boil_schedule_free(&s);
     return set;
