@@ -10,5 +10,5 @@ echo | boilback practise "$lessons/10-monday-morning.bath" --script - | grep -A5
 boilback practise "$lessons/01-water-while-it-boils.bath" --script - --save worked.bath <<'END' >/dev/null
 0:06 when boiling for 1 min water 2 gal over 4 min, at 60 degF
 END
-sed -n '/In\|in any case/,/reckless/p' worked.bath
+sed -n '/in any case/,/reckless/p' worked.bath
 boilback run worked.bath --brief
