@@ -5,17 +5,16 @@
 build=$(cd "$1" && pwd) || exit 2
 here=$(cd "$(dirname "$0")" && pwd)
 scenarios=$here/../scenarios
+. "$here/expect.sh"
 for browser in "${BROWSER_PROGRAM:-}" chromium chromium-browser; do
     [ -n "$browser" ] && command -v "$browser" >/dev/null && break
     browser=
 done
 if [ -z "$browser" ] || ! command -v node >/dev/null; then
-    echo "SKIPPED: the page in a browser (no node, or no chromium)"
-    echo "0 passed, 0 failed, 1 skipped"
-    exit 0
+    skip "the page in a browser (no node, or no chromium)"
+    finish
+    exit
 fi
-work=$(mktemp -d) || exit 2
-trap 'rm -rf "$work"' EXIT
 page() { # name file...
     name=$1
     shift
