@@ -43,8 +43,11 @@ static void make(made *m, double duration_s)
     assert_true(boil_check_schedule(&m->done));
 }
 
+/* In place of what was made of it before. */
 static void with_care(made *m)
 {
+    boil_schedule_free(&m->care);
+    free(m->origin);
     assert_int_equal(care_schedule(&m->plant, &m->done, m->acts, &m->care, &m->origin), BOIL_OK);
     assert_true(boil_check_schedule(&m->care));
 }
@@ -143,8 +146,6 @@ static void pours_are_thinner(void **state)
     assert_int_equal(first_of(&m, WATER)->wait.state, BOIL_WAIT_BACK); /* it waits for the boil as it is */
     assert_close(first_of(&m, SALTS)->is.salts.over_s, 40 / (2.5 * pound_kg / 60 / (250 * gallon_m3)), 1e-12, 0);
     assert_int_equal(first_of(&m, SALTS)->wait.state, BOIL_WAIT_BOILING);
-    boil_schedule_free(&m.care);
-    free(m.origin);
     m.acts[WATER] = (debrief_care){.slower = 2};
     m.acts[SALTS] = (debrief_care){.slower = 1};
     with_care(&m);
@@ -166,8 +167,6 @@ static void less_is_less(void **state)
     assert_close(first_of(&m, HEAT)->is.heat.dial, 0.75, 1e-12, 0);
     m.acts[WATER].less_kg = 50; /* never more than was given */
     m.acts[HEAT].steps = 19;
-    boil_schedule_free(&m.care);
-    free(m.origin);
     with_care(&m);
     assert_close(first_of(&m, WATER)->is.water.mass_kg, 7, 1e-12, 0);
     assert_close(first_of(&m, HEAT)->is.heat.dial, 0.05, 1e-12, 0);
@@ -184,8 +183,6 @@ static void gently_over_crystals(void **state)
     with_care(&m);
     assert_int_equal(m.care.count, ACTS + 1);
     assert_int_equal(first_of(&m, HEAT)->kind, BOIL_ACTION_MIXER);
-    boil_schedule_free(&m.care);
-    free(m.origin);
     m.acts[HEAT].gone_s = 2000;
     with_care(&m);
     const boil_action *last = &m.care.actions[m.care.count - 1];
