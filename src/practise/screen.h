@@ -13,11 +13,11 @@ typedef struct {
 } screen_options;
 
 typedef struct {
-    bool refused;      /* memory */
-    bool unusable;     /* the terminal cannot be made a screen: nothing was begun */
-    int signal;        /* that ended it; 0: none */
-    bool stopped;      /* the run ended before the shift */
-    TEXT_OF(400) save; /* where it is to be kept; empty: nowhere */
+    bool refused;       /* memory */
+    bool unusable;      /* the terminal cannot be made a screen: nothing was begun */
+    int signal;         /* that ended it; 0: none */
+    bool stopped;       /* the run ended before the shift */
+    TEXT_OF(4096) save; /* where it is to be kept; empty: nowhere. No longer path can be opened (Linux, PATH_MAX) */
 } screen_outcome;
 
 screen_outcome screen_practise(shift *s, const screen_options *o);
