@@ -73,40 +73,32 @@ boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *
     return boil_bisect(&search, &no, heat_W);
 }
 
-/* What was asked is not asked twice: of the last so many. */
-enum { ASKED_KEPT = 16 };
-
 typedef struct {
-    double heat_W;
+    double heat_W; /* 0: none yet */
     boil_closures laws;
     boil_holding is;
 } asked;
 
+/* A search begins where the one before it ended: what was asked last is not asked again. */
 typedef struct {
     boil_holding_case of;
     boil_closures laws;
     double freeboard_m;
     bool beyond; /* whether the last run left what is known */
-    asked kept[ASKED_KEPT];
-    size_t count; /* ever kept */
+    asked last;
 } held_case;
-
-static void keep(held_case *c, double heat_W, const boil_holding *is)
-{
-    c->kept[c->count++ % ASKED_KEPT] = (asked){heat_W, c->laws, *is};
-}
 
 static boil_outcome held_with(held_case *c, double heat_W, boil_holding *out)
 {
-    for (size_t i = 0; i < c->count && i < ASKED_KEPT; i++)
-        if (c->kept[i].heat_W == heat_W && c->kept[i].laws == c->laws) {
-            *out = c->kept[i].is;
-            return BOIL_OK;
-        }
-    boil_outcome outcome = boil_holding_by(&c->of, heat_W, c->laws, out);
-    if (outcome == BOIL_OK)
-        keep(c, heat_W, out);
-    return outcome;
+    if (c->last.heat_W != heat_W || c->last.laws != c->laws) {
+        asked now = {.heat_W = heat_W, .laws = c->laws};
+        boil_outcome outcome = boil_holding_by(&c->of, heat_W, c->laws, &now.is);
+        if (outcome != BOIL_OK)
+            return outcome;
+        c->last = now;
+    }
+    *out = c->last.is;
+    return BOIL_OK;
 }
 
 static boil_outcome enough(void *context, double heat_W, bool *yes)
@@ -174,7 +166,7 @@ boil_outcome boil_heater_size_for_recovery_unchecked(const boil_holding_case *of
     if (outcome == BOIL_OK)
         outcome = first_guess(&c, precision, heat_W);
     c.of.schedule = &held;
-    c.count = 0;
+    c.last.heat_W = 0; /* of the brief one */
     if (outcome == BOIL_OK)
         outcome = settle(&c, BOIL_HOLDING_LAWS, precision, *heat_W / 2, heat_W);
     boil_schedule_free(&brief);
@@ -205,9 +197,8 @@ static boil_outcome leaves_too_little(void *context, double heat_W, bool *yes)
 boil_outcome boil_heater_size_leaving(const boil_holding_case *of, boil_closures laws, double from_W, const boil_holding *at,
                                       double freeboard_m, double *heat_W)
 {
-    held_case c = {.of = *of, .laws = laws, .freeboard_m = freeboard_m};
+    held_case c = {.of = *of, .laws = laws, .freeboard_m = freeboard_m, .last = {from_W, laws, *at}};
     double over;
-    keep(&c, from_W, at);
     boil_bisection search = {leaves_too_little, &c, from_W, most_W_m2 * boil_tank_area(&of->plant->tank), 1.3, 0.01};
     boil_outcome outcome = boil_bisect(&search, heat_W, &over);
     if (outcome == BOIL_OK && isnan(*heat_W))
