@@ -17,13 +17,6 @@ typedef struct {
     boil_run_options options;
 } sized_case;
 
-static sized_case case_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o)
-{
-    sized_case c = {p, s, *o};
-    c.options.row_interval_s = 0;
-    return c;
-}
-
 boil_outcome boil_heater_size_plant(const boil_plant *p, double heat_W, boil_plant *out)
 {
     if (out == NULL || p == NULL || !(heat_W >= 0 && isfinite(heat_W)))
@@ -36,33 +29,26 @@ boil_outcome boil_heater_size_plant(const boil_plant *p, double heat_W, boil_pla
     return outcome;
 }
 
-static boil_outcome run_with(const sized_case *c, double heat_W, boil_history *h)
-{
-    boil_plant trial;
-    boil_outcome outcome = boil_heater_size_plant(c->plant, heat_W, &trial);
-    return outcome == BOIL_OK ? boil_run_unchecked(&trial, c->schedule, &c->options, h) : outcome;
-}
-
-static boil_outcome end_of(const boil_history *h)
-{
-    return h->end == BOIL_RUN_DONE ? BOIL_OK : BOIL_OUT_OF_RANGE;
-}
-
 static boil_outcome ends_boiling(void *context, double heat_W, bool *yes)
 {
+    const sized_case *c = context;
+    boil_plant trial;
     boil_history h;
-    boil_outcome outcome = run_with(context, heat_W, &h);
+    boil_outcome outcome = boil_heater_size_plant(c->plant, heat_W, &trial);
+    if (outcome == BOIL_OK)
+        outcome = boil_run_unchecked(&trial, c->schedule, &c->options, &h);
     if (outcome != BOIL_OK)
         return outcome;
     *yes = h.quiet_count == 0 || !isnan(h.quiet[h.quiet_count - 1].end_s);
-    outcome = end_of(&h);
+    outcome = h.end == BOIL_RUN_DONE ? BOIL_OK : BOIL_OUT_OF_RANGE;
     boil_history_free(&h);
     return outcome;
 }
 
 boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double *heat_W)
 {
-    sized_case c = case_of(p, s, o);
+    sized_case c = {p, s, *o};
+    c.options.row_interval_s = 0;
     double area = boil_tank_area(&p->tank), no;
     boil_initial_state bath;
     boil_outcome outcome = boil_plant_initial(p, &bath);

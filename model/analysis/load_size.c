@@ -18,13 +18,6 @@ typedef struct {
     bool by_all; /* laws; else by the grave ones */
 } capacity_case;
 
-static capacity_case case_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s)
-{
-    capacity_case c = {.plant = p, .schedule = s, .options = *o, .limit_s = limit_s};
-    c.options.row_interval_s = 0;
-    return c;
-}
-
 boil_outcome boil_load_size_scaled(const boil_schedule *s, double times, boil_schedule *out)
 {
     boil_outcome outcome = boil_schedule_copy(s, out);
@@ -76,8 +69,7 @@ boil_outcome boil_load_size_holds(const boil_plant *p, const boil_schedule *s, c
 {
     boil_schedule held;
     boil_outcome outcome = boil_holding_schedule(p, s, &held);
-    capacity_case c = case_of(p, &held, o, limit_s);
-    c.by_all = true;
+    capacity_case c = {.plant = p, .schedule = &held, .options = *o, .limit_s = limit_s, .by_all = true};
     if (outcome == BOIL_OK)
         outcome = judge(&c, times, out);
     boil_schedule_free(&held);
@@ -95,7 +87,7 @@ boil_outcome boil_load_size_heaviest(const boil_plant *p, const boil_schedule *s
     boil_outcome outcome = boil_holding_schedule(p, s, &held);
     if (outcome == BOIL_OK)
         outcome = boil_holding_brief(&held, limit_s, &brief);
-    capacity_case c = case_of(p, &brief, o, limit_s);
+    capacity_case c = {.plant = p, .schedule = &brief, .options = *o, .limit_s = limit_s};
     boil_turning t = {holds, &c, 1, least, most, false, precision};
     if (outcome == BOIL_OK)
         outcome = boil_turning_find(&t, times);
@@ -145,9 +137,7 @@ boil_outcome boil_load_size_repeated(const boil_load *l, double interval_s, doub
 boil_outcome boil_load_size_interval_holds(const boil_plant *p, const boil_load *l, const boil_run_options *o, double limit_s,
                                            double interval_s, boil_holding *out)
 {
-    capacity_case c = case_of(p, NULL, o, limit_s);
-    c.repeated = l;
-    c.by_all = true;
+    capacity_case c = {.plant = p, .repeated = l, .options = *o, .limit_s = limit_s, .by_all = true};
     return judge(&c, interval_s, out);
 }
 
@@ -205,8 +195,7 @@ boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load 
     if (interval_s == NULL || !boil_check_plant(watered) || !boil_check_options(o) || l == NULL || boil_load_problem(l) ||
         !(limit_s > 0))
         return BOIL_BAD_INPUT;
-    capacity_case c = case_of(watered, NULL, o, limit_s);
-    c.repeated = l;
+    capacity_case c = {.plant = watered, .repeated = l, .options = *o, .limit_s = limit_s};
     *interval_s = (double)NAN;
     return search_interval(&c, boil_load_size_soonest(watered, l), interval_s);
 }
