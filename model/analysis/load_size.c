@@ -151,11 +151,10 @@ boil_outcome boil_load_size_alone(const boil_plant *p, const boil_load *l, const
                                   boil_holding *out)
 {
     const double first_s = 60;
-    double stays_s = fmin(l->immersed_s, 30 * 60) + 2 * l->lowering_s;
     boil_action action = {.time_s = first_s, .kind = BOIL_ACTION_LOAD, .is.load = *l};
     action.is.load.latest_s = 0;
     boil_schedule one;
-    boil_schedule_init(&one, first_s + fmax(stays_s, limit_s) + 60);
+    boil_schedule_init(&one, first_s + boil_holding_watched(l, limit_s));
     const boil_holding_case of = {p, &one, *o, limit_s, true};
     boil_outcome outcome = boil_schedule_add(&one, &action);
     if (outcome == BOIL_OK)

@@ -39,6 +39,13 @@ boil_outcome boil_holding_schedule(const boil_plant *p, const boil_schedule *s, 
     return BOIL_OK;
 }
 
+/* In half an hour, judgement, no load takes heat any more that a boil would miss; and a minute, that the end is seen. */
+double boil_holding_watched(const boil_load *l, double limit_s)
+{
+    const double most_s = 30 * 60, seen_s = 60;
+    return fmax(fmin(l->immersed_s, most_s) + 2 * l->lowering_s, limit_s) + seen_s;
+}
+
 boil_outcome boil_holding_brief(const boil_schedule *held, double limit_s, boil_schedule *out)
 {
     const boil_action *heaviest = NULL;
@@ -50,8 +57,7 @@ boil_outcome boil_holding_brief(const boil_schedule *held, double limit_s, boil_
     }
     if (outcome != BOIL_OK || heaviest == NULL || heaviest->wait.state != BOIL_WAIT_NONE || heaviest->wait.follows)
         return outcome;
-    double stay_s = fmin(heaviest->is.load.immersed_s, 30 * 60) + 2 * heaviest->is.load.lowering_s;
-    out->duration_s = fmin(out->duration_s, heaviest->time_s + fmax(stay_s, limit_s) + 60);
+    out->duration_s = fmin(out->duration_s, heaviest->time_s + boil_holding_watched(&heaviest->is.load, limit_s));
     while (out->count > 0 && out->actions[out->count - 1].time_s > out->duration_s)
         out->count--;
     return BOIL_OK;
@@ -140,7 +146,7 @@ boil_outcome boil_holding_by(const boil_holding_case *c, double heat_W, boil_clo
 
 const boil_closures boil_holding_laws[BOIL_HOLDING_LAWS] = {BOIL_CLOSURES_GRAVE, BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_LIKELY};
 
-void boil_holding_worsen(boil_holding *out, const boil_holding *other)
+static void worsen(boil_holding *out, const boil_holding *other)
 {
     out->breaks |= other->breaks;
     out->slowest_s = isnan(other->slowest_s) || isnan(out->slowest_s) ? (double)NAN : fmax(out->slowest_s, other->slowest_s);
@@ -154,7 +160,7 @@ boil_outcome boil_holding_by_others(const boil_holding_case *c, double heat_W, b
         boil_holding other;
         outcome = boil_holding_by(c, heat_W, boil_holding_laws[i], &other);
         if (outcome == BOIL_OK)
-            boil_holding_worsen(out, &other);
+            worsen(out, &other);
     }
     return outcome;
 }

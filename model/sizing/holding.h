@@ -43,7 +43,10 @@ typedef struct {
 /* A copy without the pours of water that the valve takes over. To be freed, also after BOIL_NO_MEMORY. */
 boil_outcome boil_holding_schedule(const boil_plant *p, const boil_schedule *s, boil_schedule *out);
 
-/* A copy that ends where the heaviest load must have its boil back: a fraction of the work, and nearly the same answer. */
+/* How long, s, a load is watched from when it goes in: until it is out again, half an hour of a longer stay, and its boil was due. */
+double boil_holding_watched(const boil_load *l, double limit_s);
+
+/* A copy that ends where the heaviest load was watched: a fraction of the work, and nearly the same answer. */
 boil_outcome boil_holding_brief(const boil_schedule *held, double limit_s, boil_schedule *out);
 
 /* The plant with so much heat to the tank at full dial (0: its own), and its valve. */
@@ -54,10 +57,9 @@ boil_outcome boil_holding_run(const boil_holding_case *c, double heat_W, boil_cl
 boil_holding boil_holding_told(const boil_holding_case *c, const boil_history *h);
 boil_outcome boil_holding_by(const boil_holding_case *c, double heat_W, boil_closures laws, boil_holding *out);
 
-/* Which laws are asked, the grave ones first; and *out told by some laws made as bad as what others say. */
+/* Which laws are asked, the grave ones first. */
 enum { BOIL_HOLDING_LAWS = 3 };
 extern const boil_closures boil_holding_laws[BOIL_HOLDING_LAWS];
-void boil_holding_worsen(boil_holding *out, const boil_holding *other);
 
 /* By the grave laws, the sudden and the likely ones: all that any breaks, the worst of each number, the end by the grave
    ones. */
