@@ -9,7 +9,6 @@ typedef struct {
     const boil_plant *plant;
     const boil_schedule *schedule;
     const boil_history *history;
-    const boil_finding *finding;
     double before_s; /* what caused it was begun by then */
     bool *acts;
 } asked;
@@ -246,7 +245,7 @@ static size_t mark_of_kind(const asked *q, size_t kind)
 size_t boil_finding_belongs(const boil_plant *p, const boil_schedule *s, const boil_history *h, const boil_finding *f,
                             bool acts[])
 {
-    asked q = {p, s, h, f, isnan(f->worst_s) ? (double)INFINITY : f->worst_s, acts};
+    asked q = {p, s, h, isnan(f->worst_s) ? (double)INFINITY : f->worst_s, acts};
     size_t count = mark_of_kind(&q, cause_of(f));
     return count > 0 ? count : mark_of_kind(&q, f->kind);
 }
