@@ -20,8 +20,7 @@ static boil_outcome set_wanted(boil_charge_work *f, boil_plant *wanted)
 {
     boil_charge_plan *plan = f->plan;
     boil_initial_state bath;
-    wanted->charge.temperature_K = 0;
-    boil_plant_bare(wanted);
+    boil_plant_at_boil(wanted);
     boil_outcome outcome = boil_plant_initial(wanted, &bath);
     if (outcome != BOIL_OK)
         return outcome;

@@ -43,8 +43,7 @@ static void set_start(boil_correct_work *c, const boil_plant *p, const boil_corr
     start->heat_control.mode = BOIL_HEAT_CONTROL_DIAL;
     start->charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
     start->charge.value = asked->reads_K;
-    start->charge.temperature_K = 0;
-    boil_plant_bare(start);
+    boil_plant_at_boil(start);
     start->tank.level_m = asked->level_m;
 }
 

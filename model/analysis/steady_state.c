@@ -16,8 +16,7 @@ static const double least_W_m2 = 1e-3;
 static boil_plant heated(const boil_plant *p, double heat_W, double boiling_point_K)
 {
     boil_plant trial = *p;
-    trial.charge.temperature_K = 0;
-    boil_plant_bare(&trial);
+    boil_plant_at_boil(&trial);
     trial.heater = boil_heater_sized(&p->heater, heat_W, boiling_point_K);
     trial.heater.dial = 1;
     trial.heat_control.mode = BOIL_HEAT_CONTROL_DIAL;

@@ -35,6 +35,12 @@ void boil_plant_bare(boil_plant *p)
     p->salt_stated = true;
 }
 
+void boil_plant_at_boil(boil_plant *p)
+{
+    boil_plant_bare(p);
+    p->charge.temperature_K = 0;
+}
+
 double boil_plant_mixer_power(const boil_plant *p)
 {
     const double usual_W_m3 = 200; /* gentle agitation of open tanks, judgement */

@@ -21,6 +21,7 @@ const char *boil_plant_crust_problem(const boil_plant *p);
 
 /* Nothing afloat, no crust, no salt on the floor, and known to be so: what is worked out for the bath alone begins like this. */
 void boil_plant_bare(boil_plant *p);
+void boil_plant_at_boil(boil_plant *p); /* bare, and at its boil */
 
 double boil_plant_mixer_power(const boil_plant *p); /* W: as stated, or 0.2 W per litre of starting bath */
 

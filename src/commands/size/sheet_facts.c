@@ -63,8 +63,7 @@ static int liquid(sheet_facts *f)
 static boil_plant calm_plant(const sheet_facts *f, bool lid)
 {
     boil_plant p = f->plant;
-    p.charge.temperature_K = 0;
-    boil_plant_bare(&p);
+    boil_plant_at_boil(&p);
     p.control.mode = BOIL_WATER_CONTROL_NONE;
     p.heat_control.mode = BOIL_HEAT_CONTROL_DIAL;
     p.fittings.lid_on = lid;
