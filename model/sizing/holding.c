@@ -5,6 +5,7 @@
 #include "base/constants.h"
 #include "case/plant.h"
 #include "case/schedule.h"
+#include "design/makeup.h"
 #include "equipment/heater.h"
 #include "equipment/water_control.h"
 #include "properties/water.h"
@@ -65,12 +66,13 @@ boil_outcome boil_holding_brief(const boil_schedule *held, double limit_s, boil_
 
 static boil_water_control valve(const boil_plant *p, double heat_W, double boiling_point_K)
 {
+    const double least_kg_s = 3e-5, most_kg_s = 10; /* above 0, and no more than equipment/water_control.c takes */
     boil_water_control c = boil_water_control_default();
     double water_K = fmax(p->ambient.temperature_K, BOIL_ZERO_CELSIUS);
     double vapour_J_kg = boil_water_enthalpy(boiling_point_K) + boil_water_latent_heat(boiling_point_K);
     c.mode = BOIL_WATER_CONTROL_ON_OFF;
     c.set_point_K = boiling_point_K;
-    c.rate_kg_s = fmin(10, fmax(3e-5, 3 * heat_W / (vapour_J_kg - boil_water_enthalpy(water_K))));
+    c.rate_kg_s = fmin(most_kg_s, fmax(least_kg_s, BOIL_MAKEUP_ON_OFF * heat_W / (vapour_J_kg - boil_water_enthalpy(water_K))));
     c.water_K = water_K;
     return c;
 }
@@ -79,8 +81,7 @@ boil_outcome boil_holding_plant(const boil_plant *p, double heat_W, boil_plant *
 {
     boil_initial_state bath;
     *out = *p;
-    out->charge.temperature_K = 0;
-    boil_plant_bare(out);
+    boil_plant_at_boil(out);
     boil_outcome outcome = boil_plant_initial(out, &bath);
     if (outcome != BOIL_OK)
         return outcome;
@@ -112,7 +113,7 @@ static unsigned recoveries(const boil_holding_case *c, const boil_history *h)
 /* One that was charged beyond its band is held where it was. */
 static unsigned band(const boil_limits *l, const boil_summary *s)
 {
-    const double swings_K = 3, began_K = s->boiling_point_start_K;
+    const double swings_K = 3 /* judgement */, began_K = s->boiling_point_start_K;
     double low = fmin(l->boiling_point_low_K, began_K - swings_K), high = fmax(l->boiling_point_high_K, began_K + swings_K);
     return (s->temperature_min_K.value < low ? BOIL_BREAKS_WEAK : 0) |
            (s->temperature_max_K.value > high ? BOIL_BREAKS_STRONG : 0);
