@@ -203,7 +203,7 @@ static boil_dissolution_place dissolving_place(const boil_bath *b, const boil_ra
 {
     const boil_mixture brine = boil_solubility_saturated(&s->mixture, solid, s->temperature_K);
     const double thicker = b->plant->transport.viscosity_factor, viscosity_Pa_s = boil_rates_viscosity(b, s);
-    const bool none_dissolves =
+    const bool none_dissolves = /* the brine is the bath */
         brine.water == s->mixture.water && boil_mixture_salts(&brine) == boil_mixture_salts(&s->mixture);
     double brine_kg_m3 = boil_solution_density(&brine, s->temperature_K);
     double stronger =
@@ -214,7 +214,6 @@ static boil_dissolution_place dissolving_place(const boil_bath *b, const boil_ra
         .liquid_kg_m3 = s->density_kg_m3,
         .viscosity_Pa_s = viscosity_Pa_s,
         .brine_kg_m3 = brine_kg_m3,
-
         .brine_viscosity_Pa_s = none_dissolves ? viscosity_Pa_s : thicker * boil_viscosity_solution(&brine, s->temperature_K),
         .strength_difference_kg_m3 = fmax(0, stronger),
         .stirring_W_kg = stirring_W_kg,
