@@ -3,6 +3,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "base/false_position.h"
+
 /* integrate/march_events.c -- where a guard rises within a step. */
 
 /* A crossing between two places of a step, s from its beginning, and how far the guard is past there: below 0 at low, not at
@@ -19,26 +21,22 @@ static double at(const boil_march *m, double t, const double y[], size_t which)
     return boil_guards_beyond(&m->guards, which, g[which]);
 }
 
-/* On the cubic, to a thousandth of the bracket it was given, by false position with the Illinois change of the end that
-   stays [Dowell & Jarratt, BIT 11 (1971) 168, from memory]. */
+/* On the cubic, to a thousandth of the bracket it was given. */
 static void close_in(boil_march *m, const boil_hermite *cubic, crossing *c)
 {
     const double fine = 1e-3 * (c->high - c->low);
-    double *y = m->step.trial, pull_low = c->at_low, pull_high = c->at_high;
-    int side = 0;
-    for (int i = 0; i < 40 && c->high - c->low > fine; i++) {
-        double x = c->low + (c->high - c->low) * pull_low / (pull_low - pull_high);
-        if (!(x > c->low && x < c->high))
-            x = (c->low + c->high) / 2;
+    double *y = m->step.trial;
+    boil_false_position f = {c->low, c->at_low, c->high, c->at_high, 0};
+    for (int i = 0; i < 40 && f.high - f.low > fine; i++) {
+        double x = boil_false_position_next(&f);
         boil_hermite_at(cubic, m->is.system.unknowns, cubic->t0 + x, y);
         double v = at(m, cubic->t0 + x, y, c->which);
         bool past = v >= 0;
-        *(past ? &c->high : &c->low) = x;
+        boil_false_position_narrow(&f, x, v, past);
         *(past ? &c->at_high : &c->at_low) = v;
-        pull_low = past ? (side > 0 ? pull_low / 2 : pull_low) : v;
-        pull_high = past ? v : (side < 0 ? pull_high / 2 : pull_high);
-        side = past ? 1 : -1;
     }
+    c->low = f.low;
+    c->high = f.high;
 }
 
 /* The earliest of the guards that rise to what they are at `high`; its crossing in *c, high infinite when there is none. */

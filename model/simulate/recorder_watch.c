@@ -2,6 +2,7 @@
 
 #include <math.h>
 
+#include "base/false_position.h"
 #include "case/grading.h"
 #include "equipment/tank.h"
 #include "transfer/dissolution.h"
@@ -286,37 +287,13 @@ static double passes(double before, double x, double at)
     return isnan(before) || before == x ? 1 : fmin(1, fmax(0, (at - before) / (x - before)));
 }
 
-/* Where between two moments a measure passes a value: below it at low, not at high; NaN: unknown there. */
-typedef struct {
-    double low, at_low, high, at_high;
-} passing;
-
-/* By a straight line, or in the middle; off the ends, so that both of them close in. */
-static double between(const passing *p, double close_s)
-{
-    double share = p->at_low / (p->at_low - p->at_high);
-    double t = p->low + (p->high - p->low) * (share > 0 && share < 1 ? share : 0.5);
-    return fmin(fmax(t, p->low + close_s / 2), p->high - close_s / 2);
-}
-
-/* The end that stays twice counts half [Dowell & Jarratt, BIT 11 (1971) 168, from memory]. */
-static void narrow(passing *p, double t, double x, int *side)
-{
-    int to = x > 0 ? 1 : -1;
-    *(to > 0 ? &p->high : &p->low) = t;
-    *(to > 0 ? &p->at_high : &p->at_low) = x;
-    if (to == *side)
-        *(to > 0 ? &p->at_low : &p->at_high) /= 2;
-    *side = to;
-}
-
 /* When since the last moment a measure passes a value, rising or falling, to a fortieth of a second, or by a straight line where the
    step is not there to be looked into; how long a surface has boiled grows by a second in each. */
 static double locate(const moment *m, measure *of, double before, double x, double at, bool rising)
 {
     const double close_s = 0.025, up = rising ? 1 : -1;
     boil_recorder *r = m->record;
-    passing p = {r->last_s, up * (before - at), m->time_s, up * (x - at)};
+    boil_false_position p = {r->last_s, up * (before - at), m->time_s, up * (x - at), 0};
     double line = p.low + (p.high - p.low) * passes(before, x, at);
     boil_rates_view v;
     if (of == surface_boils)
@@ -324,13 +301,13 @@ static double locate(const moment *m, measure *of, double before, double x, doub
     if (r->step.near == NULL || !(p.high > p.low))
         return isnan(before) ? p.high : line;
     boil_rates_guess guess = *r->step.near;
-    for (int side = 0; p.high - p.low > close_s;) {
-        double t = between(&p, close_s);
+    while (p.high - p.low > close_s) { /* off the ends, so that both of them close in */
+        double t = fmin(fmax(boil_false_position_next(&p), p.low + close_s / 2), p.high - close_s / 2);
         if (boil_recorder_inside(r, m->bath, t, &guess, &v) != BOIL_OK)
             return line;
         const moment inside = moment_of(r, t, m->bath, &v, m->peak, true);
-        double value = of(&inside);
-        narrow(&p, t, isnan(value) ? -up : up * (value - at), &side); /* nothing to measure is not past it */
+        double value = of(&inside), over = isnan(value) ? -up : up * (value - at); /* nothing to measure is not past it */
+        boil_false_position_narrow(&p, t, over, over > 0);
     }
     return p.high;
 }
