@@ -7,6 +7,7 @@
 
 #include "base/bisection.h"
 #include "base/constants.h"
+#include "base/golden.h"
 #include "properties/solubility.h"
 #include "properties/water.h"
 
@@ -320,8 +321,9 @@ static double blend_enthalpy(const double blend[BOIL_SALTS], double T)
 }
 
 /* f of (4) with so much salt; none beyond the correlation. */
-static double wetted_with(wetting *w, double salt_kg)
+static double wetted_with(double salt_kg, void *context)
 {
+    wetting *w = context;
     const dilution none = {0, 0, 0};
     near_by near = w->near;
     boil_mixture m = {1, {salt_kg * w->blend[0], salt_kg * w->blend[1], salt_kg * w->blend[2]}};
@@ -336,27 +338,12 @@ static double wetted_with(wetting *w, double salt_kg)
     return f;
 }
 
-/* By the golden section: the curve has one top. */
+/* The curve has one top. */
 static double most_steam(wetting *w, double most_kg)
 {
-    const double share = (sqrt(5) - 1) / 2;
-    double low = 0, high = most_kg, left = high - share * high, right = share * high;
-    double f_left = wetted_with(w, left), f_right = wetted_with(w, right), end = wetted_with(w, most_kg);
-    for (int i = 0; i < 22; i++) {
-        bool up = f_right > f_left;
-        if (up) {
-            low = left;
-            left = right;
-            f_left = f_right;
-            f_right = wetted_with(w, right = low + share * (high - low));
-        } else {
-            high = right;
-            right = left;
-            f_right = f_left;
-            f_left = wetted_with(w, left = high - share * (high - low));
-        }
-    }
-    return fmax(0, fmax(end, fmax(f_left, f_right)));
+    const int to_most = 22; /* a bracket of 3e-5 */
+    double top = boil_golden_top(wetted_with, w, 0, most_kg, to_most).value;
+    return fmax(0, fmax(top, wetted_with(most_kg, w)));
 }
 
 static boil_flash_wetted on_blend(const boil_conditions *air, const double solid[BOIL_SALTS], double sum, double salt_K,
