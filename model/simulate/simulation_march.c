@@ -38,12 +38,12 @@ static void set_sizes(boil_simulation *r)
         s[i] = heat;
     s[BOIL_STATE_BATH_HEAT] = s[BOIL_STATE_HELD_HEAT] = heat;
     /* A thermometer that something hangs on must be right to 1e-4 K: it may pass its set point at as little a second. Any other is
-       only shown. */
+       only shown, and right to 0.01 K. */
     s[BOIL_STATE_SENSOR] = r->plant.control.mode != BOIL_WATER_CONTROL_NONE ? 10 : 1000;
     s[BOIL_STATE_HEAT_SENSOR] = r->plant.heat_control.mode != BOIL_HEAT_CONTROL_DIAL ? 10 : 1000;
     s[BOIL_STATE_HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.solution.temperature_K));
     for (size_t i = BOIL_STATE_FIXED; i < r->unknowns; i++)
-        s[i] = 300;
+        s[i] = 300; /* steel: right to 3e-3 K */
     for (size_t i = 0; i < r->bath.bodies_count; i++)
         if (r->bath.bodies[i].pocket_kg > 0)
             s[BOIL_STATE_FIXED + r->bath.bodies[i].at] = 4e5;
