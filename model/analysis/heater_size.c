@@ -9,7 +9,8 @@
 #include "case/schedule.h"
 #include "sizing/turning.h"
 
-static const double most_W_m2 = 2e6; /* a hundred times what an open surface loses at 140 degC */
+static const double most_W_m2 = 2e6;  /* a hundred times what an open surface loses at 140 degC */
+static const double least_W_m2 = 100; /* a two-hundredth of it: no search goes below, judgement */
 
 typedef struct {
     const boil_plant *plant;
@@ -109,7 +110,7 @@ static boil_outcome first_guess(held_case *c, double precision, double *heat_W)
     boil_outcome outcome = boil_steady_state_at(&grave, 0, &calm);
     if (outcome != BOIL_OK)
         return outcome;
-    boil_bisection search = {enough, c, fmax(calm.losses_W, 100 * area), most_W_m2 * area, 1.2, precision};
+    boil_bisection search = {enough, c, fmax(calm.losses_W, least_W_m2 * area), most_W_m2 * area, 1.2, precision};
     outcome = boil_bisect(&search, &no, heat_W);
     return outcome == BOIL_NO_ROOT && c->beyond ? BOIL_OUT_OF_RANGE : outcome;
 }
@@ -137,7 +138,7 @@ boil_outcome boil_heater_size_near(const boil_holding_case *brief, double near_W
     *heat_W = near_W;
     if (!(near_W > 0))
         return first_guess(&c, precision, heat_W);
-    return settle(&c, 1, precision, 100 * boil_tank_area(&brief->plant->tank), heat_W);
+    return settle(&c, 1, precision, least_W_m2 * boil_tank_area(&brief->plant->tank), heat_W);
 }
 
 boil_outcome boil_heater_size_for_recovery_unchecked(const boil_holding_case *of, double precision, double *heat_W)
