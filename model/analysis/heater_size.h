@@ -27,7 +27,8 @@ boil_outcome boil_heater_size_for_recovery_unchecked(const boil_holding_case *of
 boil_outcome boil_heater_size_near(const boil_holding_case *of, double near_W, double precision, double *heat_W);
 
 /* Most heat, W, from from_W up, that leaves so much freeboard, m, by these laws, to a per cent from the lower side: 0 when
-   from_W, with which it is *at by them, is too much already. BOIL_NO_ROOT when none is too much, BOIL_OUT_OF_RANGE when the run leaves what is known first. */
+   from_W, with which it is *at by them, is too much already. BOIL_NO_ROOT when none is too much, BOIL_OUT_OF_RANGE when the run
+   leaves what is known first. */
 boil_outcome boil_heater_size_leaving(const boil_holding_case *of, boil_closures laws, double from_W, const boil_holding *at,
                                       double freeboard_m, double *heat_W);
 

@@ -1,5 +1,6 @@
-/* base/false_position.h -- a bracket about where a function passes a value, closed in on by false position with the Illinois change of
-   the end that stays [Dowell & Jarratt, BIT 11 (1971) 168, from memory]. For who asks himself, and looks at more than the number. */
+/* base/false_position.h -- a bracket about where a function passes a value, closed in on by false position with the Illinois
+   change of the end that stays [Dowell & Jarratt, BIT 11 (1971) 168, from memory]. For who asks himself, and looks at more than
+   the number. */
 #ifndef BOIL_BASE_FALSE_POSITION_H
 #define BOIL_BASE_FALSE_POSITION_H
 

@@ -27,10 +27,10 @@ enum {
     BOIL_GUARDS
 };
 double boil_modes_boils_from(const boil_rates_view *v); /* K, where a quiet bath begins to boil: higher under a crust */
-/* kg/s of held steam that a boil condenses before it counts as lost: as much as leaves it anyway, and no more than a few hundredths of a
-   millimetre of the bath give in an hour. Of a boil that cold water all but quenches what forms is the small difference of large heats,
-   and follows the steam held within hundredths of a second: ended where it first comes to nothing it would be lost and found a hundred
-   times in its last seconds, at moments that the last digit decides. */
+/* kg/s of held steam that a boil condenses before it counts as lost: as much as leaves it anyway, and no more than a few
+   hundredths of a millimetre of the bath give in an hour. Of a boil that cold water all but quenches what forms is the small
+   difference of large heats, and follows the steam held within hundredths of a second: ended where it first comes to nothing it
+   would be lost and found a hundred times in its last seconds, at moments that the last digit decides. */
 double boil_modes_condenses(const boil_rates_view *v);
 void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS]);
 

@@ -130,9 +130,10 @@ static int order(const boil_march *m)
     return m->is.plain ? BOIL_FEHLBERG_ORDER : BOIL_ARK_ORDER;
 }
 
-/* How far to go at first: as slope and bend of the solution at its beginning allow, which one look at the rates a little on tells
-   [Hairer, Norsett & Wanner, Solving Ordinary Differential Equations I, II.4, from memory]; five times as far where the system is of the kind it
-   was: at a kink a first step errs by a thousandth of what is allowed (seen where loads go in and water begins or ends). */
+/* How far to go at first: as slope and bend of the solution at its beginning allow, which one look at the rates a little on
+   tells [Hairer, Norsett & Wanner, Solving Ordinary Differential Equations I, II.4, from memory]; five times as far where the
+   system is of the kind it was: at a kink a first step errs by a thousandth of what is allowed (seen where loads go in and
+   water begins or ends). */
 static double first_step(boil_march *m, double t, double room_s)
 {
     const double least_s = 1e-3, look_s = 0.5, look_change = 1e-3, most_s = 20, further = m->age < 0 ? 1 : 5;

@@ -4,8 +4,9 @@
 #include "bath/rates.h"
 #include "simulate/recorder.h"
 
-/* simulate/recorder_inside.c -- the highest level between the ends of a step, on the cubic between them, as the rows of a trace are. A
-   parabola through moments that lie as far apart as the pool takes to answer puts a crest half a millimetre too low or too high. */
+/* simulate/recorder_inside.c -- the highest level between the ends of a step, on the cubic between them, as the rows of a trace
+   are. A parabola through moments that lie as far apart as the pool takes to answer puts a crest half a millimetre too low or
+   too high. */
 
 typedef struct {
     boil_recorder *record;

@@ -3,8 +3,8 @@
 
    The bath is held as a shop holds it: where the plant has no automatic water, the schedule's own pours are left out, and an
    on/off valve of three times what the full heat would boil off lets in water as warm as the room while it boils, at the
-   boiling point that the bath was charged to. It begins at its boil with nothing afloat, no
-   crust and no salt on its floor; how long that takes from the cold is another question. Everything else of the schedule is done. It holds where
+   boiling point that the bath was charged to. It begins at its boil with nothing afloat, no crust and no salt on its floor; how
+   long that takes from the cold is another question. Everything else of the schedule is done. It holds where
      - every load has the boil back within the limit (and, of loads spaced evenly, none goes into a quiet bath),
      - the swelled surface leaves the freeboard asked for,
      - the boiling bath stays in its band; one that was charged at an end of it or beyond, near where it began.
@@ -43,7 +43,8 @@ typedef struct {
 /* A copy without the pours of water that the valve takes over. To be freed, also after BOIL_NO_MEMORY. */
 boil_outcome boil_holding_schedule(const boil_plant *p, const boil_schedule *s, boil_schedule *out);
 
-/* How long, s, a load is watched from when it goes in: until it is out again, half an hour of a longer stay, and its boil was due. */
+/* How long, s, a load is watched from when it goes in: until it is out again, half an hour of a longer stay, and its boil was
+   due. */
 double boil_holding_watched(const boil_load *l, double limit_s);
 
 /* A copy that ends where the heaviest load was watched: a fraction of the work, and nearly the same answer. */

@@ -161,8 +161,9 @@ static skin_line line_of(const balance *b)
 }
 
 /* What the film carries, (1), where ln pw is straight along the line: ln pw = ln[p - (p - pa) exp(-u)], u = (e + w)/g. The left
-   side falls with e, the right one rises and bends down, whatever the bath's temperature: one root, and Halley's steps find it: of the last one, a
-   share of the answer, the cube is left. The bend is without that of L, and a step at most twice Newton's: both only aim. */
+   side falls with e, the right one rises and bends down, whatever the bath's temperature: one root, and Halley's steps find it:
+   of the last one, a share of the answer, the cube is left. The bend is without that of L, and a step at most twice Newton's:
+   both only aim. */
 static double film_carries(const surroundings *s, const skin *at, const skin_liquid *f, const skin_line *line, double near)
 {
     double p = s->air->pressure_Pa, dry = p - s->air->vapour_Pa, w = s->steam_kg_m2s, e0 = at->evaporation_kg_m2s;
