@@ -133,7 +133,7 @@ void boil_recorder_watch_begin(boil_recorder *r);
 void boil_recorder_watch(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
                          const boil_recorder_peak *peak);
 
-double boil_recorder_fire(const boil_recorder *r, const boil_rates_view *v);    /* heat that is on, of the full heat */
+double boil_recorder_fire(const boil_recorder *r, const boil_rates_view *v, double heat_W); /* so much, of the full heat */
 bool boil_recorder_is_heated(const boil_recorder *r, const boil_rates_view *v); /* more than what is left of a fire gives */
 
 /* kg of crystals in a bath, those of its crust among them; 0 for a hot one: above 140 degC they are looked for only under a crust. */

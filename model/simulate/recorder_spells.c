@@ -151,13 +151,6 @@ boil_outcome boil_recorder_take(boil_recorder *r, double t, boil_action_kind kin
     return BOIL_OK;
 }
 
-/* What is asked of the fire, of all it can give: 1 at the most. */
-static double fire_of(const boil_recorder *r, const boil_rates_view *v)
-{
-    double full_W = boil_heater_output(&r->plant->heater, 1, v->solution.temperature_K);
-    return full_W > 0 ? v->heater.target_W / full_W : 0;
-}
-
 /* By how much the fire is turned down from the most that was asked of it so far, W; 0 where it would still hold the boil but for what
    else takes from it: then that stops the boil, whatever the dial stood at in the morning. */
 static double dimmed_W(const boil_recorder *r, const boil_rates_view *v)
@@ -444,7 +437,7 @@ static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const bo
 void boil_recorder_watch_spells(boil_recorder *r, double t, const boil_bath *b, const double y[], const boil_rates_view *v,
                                 const boil_recorder_peak *peak)
 {
-    r->most_fire = fmax(r->most_fire, fire_of(r, v));
+    r->most_fire = fmax(r->most_fire, boil_recorder_fire(r, v, v->heater.target_W));
     watch_loads(r, t, b, y, v, peak);
     watch_level(r->history, peak);
     r->afloat_before_m = r->afloat_left_m;

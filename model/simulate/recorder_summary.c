@@ -135,7 +135,7 @@ static void watch_crystals(boil_recorder *r, double t, const boil_rates_view *v)
     if (boil_recorder_is_heated(r, v))
         highest(&s->heated_crystals_kg, crystals, t);
     if (crystals > 0)
-        highest(&s->crystals_fire, boil_recorder_fire(r, v), t);
+        highest(&s->crystals_fire, boil_recorder_fire(r, v, v->heater.heat_W), t);
 }
 
 static void watch_solids(boil_recorder *r, double t, const boil_rates_view *v)

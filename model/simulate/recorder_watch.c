@@ -235,16 +235,16 @@ static measure *const measures[BOIL_WATCHES] = {
 
 /* Moments. ---------------------------------------------------------------------------------------------------------------- */
 
-double boil_recorder_fire(const boil_recorder *r, const boil_rates_view *v)
+double boil_recorder_fire(const boil_recorder *r, const boil_rates_view *v, double heat_W)
 {
     double full_W = boil_heater_output(&r->plant->heater, 1, v->solution.temperature_K);
-    return full_W > 0 ? v->heater.heat_W / full_W : 0;
+    return full_W > 0 ? heat_W / full_W : 0;
 }
 
 bool boil_recorder_is_heated(const boil_recorder *r, const boil_rates_view *v)
 {
     const double spark = 0.02;
-    return boil_recorder_fire(r, v) > spark;
+    return boil_recorder_fire(r, v, v->heater.heat_W) > spark;
 }
 
 static bool is_fed(double t, const boil_bath *b, const boil_rates_view *v)
