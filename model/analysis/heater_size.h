@@ -20,7 +20,7 @@ boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *
 boil_outcome boil_heater_size_largest_liquid(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
                                              size_t index, double limit_s, double *mass_kg);
 
-/* boil_heater_size_for_recovery for a part of a search, whose case need not stand by itself; its schedule as yet not held. */
+/* boil_heater_size_for_recovery for a part of a search, whose case need not stand by itself; its schedule held or not yet. */
 boil_outcome boil_heater_size_for_recovery_unchecked(const boil_holding_case *of, double precision, double *heat_W);
 
 /* By the grave laws alone, of a schedule that is held, and begun near a heat that another trial needed, W (0: none is known). */

@@ -203,7 +203,7 @@ boil_outcome boil_load_size_interval(const boil_plant *watered, const boil_load 
 
 typedef struct {
     const boil_plant *plant;
-    const boil_schedule *brief, *held; /* its beginning, and all of it */
+    const boil_schedule *held;
     boil_run_options options;
     double limit_s;
     double near_W; /* the heat that the trial before needed; 0: none is known */
@@ -228,13 +228,16 @@ static boil_outcome none_is_no(boil_outcome outcome)
 
 /* Whether the smallest heat that brings the boil back in time holds in all else. Where no heat does, it does not; nor where what
    the grave laws need leaves too little room already. */
-static boil_outcome opens(opening_case *c, const boil_plant *p, const boil_schedule *brief, const boil_schedule *held,
-                          bool *yes)
+static boil_outcome opens(opening_case *c, const boil_plant *p, const boil_schedule *held, bool *yes)
 {
-    const boil_holding_case all = {p, held, c->options, c->limit_s, false}, first = {p, brief, c->options, c->limit_s, false};
+    boil_schedule brief;
+    const boil_holding_case all = {p, held, c->options, c->limit_s, false}, first = {p, &brief, c->options, c->limit_s, false};
     double heat_W;
     *yes = false;
-    boil_outcome outcome = boil_heater_size_near(&first, c->near_W, 0.02, &heat_W);
+    boil_outcome outcome = boil_holding_brief(held, c->limit_s, &brief);
+    if (outcome == BOIL_OK)
+        outcome = boil_heater_size_near(&first, c->near_W, 0.02, &heat_W);
+    boil_schedule_free(&brief);
     if (outcome != BOIL_OK)
         return none_is_no(outcome);
     c->near_W = heat_W;
@@ -263,18 +266,14 @@ static boil_outcome confirm(const boil_bisection *search, opening_case *c, doubl
 
 static boil_outcome opening(opening_case *c, const boil_schedule *s, const boil_bisection *search, double *answer)
 {
-    boil_schedule held, brief = {0};
+    boil_schedule held;
     double no;
     boil_outcome outcome = boil_holding_schedule(c->plant, s, &held);
-    if (outcome == BOIL_OK)
-        outcome = boil_holding_brief(&held, c->limit_s, &brief);
-    c->brief = &brief;
     c->held = &held;
     if (outcome == BOIL_OK)
         outcome = boil_bisect(search, &no, answer);
     if (outcome == BOIL_OK)
         outcome = confirm(search, c, answer);
-    boil_schedule_free(&brief);
     boil_schedule_free(&held);
     return outcome;
 }
@@ -282,14 +281,11 @@ static boil_outcome opening(opening_case *c, const boil_schedule *s, const boil_
 static boil_outcome opens_with_load(void *context, double times, bool *yes)
 {
     opening_case *c = context;
-    boil_schedule brief, held = {0};
-    boil_outcome outcome = boil_load_size_scaled(c->brief, times, &brief);
+    boil_schedule held;
+    boil_outcome outcome = boil_load_size_scaled(c->held, times, &held);
     if (outcome == BOIL_OK)
-        outcome = boil_load_size_scaled(c->held, times, &held);
-    if (outcome == BOIL_OK)
-        outcome = opens(c, c->plant, &brief, &held, yes);
+        outcome = opens(c, c->plant, &held, yes);
     boil_schedule_free(&held);
-    boil_schedule_free(&brief);
     return outcome;
 }
 
@@ -297,7 +293,7 @@ static boil_outcome opens_with_area(void *context, double times, bool *yes)
 {
     opening_case *c = context;
     boil_plant p = boil_load_size_widened(c->plant, times);
-    return opens(c, &p, c->brief, c->held, yes);
+    return opens(c, &p, c->held, yes);
 }
 
 boil_outcome boil_load_size_opening_load(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
