@@ -14,8 +14,6 @@ load common
 
 title = ""; program = ""; said = ""; source = ""; efficiency = NaN
 need = NaN; likely_from = NaN; likely = NaN; possible_from = NaN; possible = NaN; own = NaN; limit = NaN
-surges = 0
-array surge[2] = [NaN, NaN]; array surge_text[2] = ["", ""]
 need_text = ""; likely_text = ""; possible_text = ""; own_text = ""; limit_text = ""
 
 stats "frame.tsv" using ( \
@@ -25,7 +23,6 @@ stats "frame.tsv" using ( \
     is("need") ? (need = $2, need_text = text(4), 0) : \
     is("likely") ? (likely_from = $2, likely = $3, likely_text = text(4), 0) : \
     is("possible") ? (possible_from = $2, possible = $3, possible_text = text(4), 0) : \
-    is("surge") ? (surges = surges + 1, surge[surges] = $2, surge_text[surges] = text(4), 0) : \
     is("own") ? (own = $2, own_text = text(4), 0) : \
     is("limit") ? (limit = $2, limit_text = text(4), 0) : \
     is("said") ? (said = text(4), 0) : \
@@ -53,7 +50,7 @@ open_likely = known(likely_from) && in_likely > likely_from
 open_both = known(from_both) && in_both > from_both
 
 narrower = open_likely && !(open_both && in_both == in_likely && from_both == likely_from)
-rows = surges + (narrower && !terminal_form) + fine + over + above + 1 + (need_text ne "") + (likely_text ne "") + (possible_text ne "") + 1.3 * (likely_text ne "") + (own_text ne "") \
+rows = (narrower && !terminal_form) + fine + over + above + 1 + (need_text ne "") + (likely_text ne "") + (possible_text ne "") + 1.3 * (likely_text ne "") + (own_text ne "") \
     + (open_both && !terminal_form) + (known(beyond) ? 1 : 0)
 
 # Paper: everything is measured in lines of text ------------------------------------------------------------------------
@@ -81,9 +78,7 @@ set style line 1 lc rgb "#000000" lw 1.5 dt (8, 4)
 set style line 2 lc rgb "#009e73" lw 2.5 dt solid
 set style line 3 lc rgb "#d55e00" lw 2 dt solid
 set style line 4 lc rgb "#e69f00" lw 2 dt (4, 3)
-set style line 5 lc rgb "#cc79a7" lw 2 dt (2, 2)
-set style line 6 lc rgb "#cc79a7" lw 2 dt (2, 2)
-set style line 7 lc rgb "#000000" lw 1 dt (2, 3)
+set style line 5 lc rgb "#000000" lw 1 dt (2, 3)
 array area_colour[2] = [0xcfe6d8, 0xe8e8e8]
 
 # The page --------------------------------------------------------------------------------------------------------------
@@ -93,7 +88,7 @@ load common
 set label 1 title at screen 0.5, at(terminal_form ? 0.5 : 0.9) center noenhanced font big
 set label 2 said at screen 0.5, at(terminal_form ? 1.5 : 2.4) center noenhanced
 if (likely_text ne "") {
-    set label 7 "Likely: at the central mixing time; possible: mixing three times faster." at screen terminal_form ? name_x : left, at(total - foot_lines - 0.5) left noenhanced
+    set label 7 "Likely: with the likely laws of mixing; possible: with the grave ones." at screen terminal_form ? name_x : left, at(total - foot_lines - 0.5) left noenhanced
 }
 set label 3 program . warning at screen left, at(total - 0.7) left noenhanced
 set label 4 "Slowest recovery, " . unit_name at screen name_x, at(title_lines + head / 2) left noenhanced
@@ -133,10 +128,10 @@ if (known(beyond)) {
     set label 100 + row sign("?") at screen middle_x, at_row[row] center @SQUARE
     set label 200 + row "one that leaves what is known of the bath" at screen words_x, at_row[row] left
 }
-array line_text[7] = [limit_text, need_text, likely_text, possible_text, surge_text[1], surge_text[2], own_text]
-array line_sign[7] = ["-", "|", "#", ":", ";", ";", "."]
-array line_there[7] = [limit, need, likely, possible, surge[1], surge[2], own]
-do for [i = 1:7] {
+array line_text[5] = [limit_text, need_text, likely_text, possible_text, own_text]
+array line_sign[5] = ["-", "|", "#", ":", "."]
+array line_there[5] = [limit, need, likely, possible, own]
+do for [i = 1:5] {
     if (line_text[i] ne "") {
         row = row + 1
         set label 200 + row line_text[i] at screen words_x, at_row[row] left noenhanced
@@ -145,7 +140,7 @@ do for [i = 1:7] {
     }
 }
 array area_text[2] = [open_both ? "the window: back in time, and below the rim in both" : "", \
-    narrower ? "only likely: back in time, and below the rim at the central mixing time" : ""]
+    narrower ? "only likely: back in time, and below the rim by the likely laws" : ""]
 if (!terminal_form) {
     do for [i = 1:2] {
         if (area_text[i] ne "") {
@@ -182,7 +177,6 @@ if (terminal_form) {
     plot [low:end] \
         '+' using (upright(own)):(across($1)) with points pt "." notitle, \
         '+' using (upright(possible)):(across($1)) with points pt ":" notitle, \
-        for [i = 1:2] '+' using (upright(surge[i])):(across($1)) with points pt ";" notitle, \
         '+' using (upright(likely)):(across($1)) with points pt "#" notitle, \
         '+' using (upright(need)):(across($1)) with points pt "|" notitle, \
         for [i = 0:66] '+' using (low + (end - low) * i / 66.0):(Y(limit)) every ::0::0 with points pt "-" notitle, \
@@ -204,8 +198,7 @@ if (terminal_form) {
         "points.tsv" using (upright(need)):(post($0)) with lines ls 2 notitle, \
         "points.tsv" using (upright(likely)):(post($0)) with lines ls 3 notitle, \
         "points.tsv" using (upright(possible)):(post($0)) with lines ls 4 notitle, \
-        for [i = 1:2] "points.tsv" using (upright(surge[i])):(post($0)) with lines ls 5 notitle, \
-        "points.tsv" using (upright(own)):(post($0)) with lines ls 7 notitle, \
+        "points.tsv" using (upright(own)):(post($0)) with lines ls 5 notitle, \
         "points.tsv" using (P($1)):($3 == 0 && $2 <= high ? Y($2) : NaN) with points pt 7 ps 0.7 lc rgb "#0072b2" notitle, \
         "points.tsv" using (P($1)):($3 == 0 && !($2 <= high) ? Y(high) : NaN) with points pt 8 ps 0.8 lc rgb "#0072b2" notitle, \
         "points.tsv" using (P($1)):($3 == 1 ? held($2) : NaN) with points pt 2 ps 1 lw 1.5 lc rgb "#d55e00" notitle, \

@@ -54,11 +54,11 @@ bool boil_window_end_shut(const boil_window_end *e);              /* with the he
 bool boil_heater_window_shut(const boil_heater_window *w);        /* with heat_W, or any, it does not hold: at.breaks */
 bool boil_heater_window_never_stops(const boil_heater_window *w); /* with heat_W no load stops the boil at all */
 
-/* How recovery and rim go with the heat: the case carried out with many. */
+/* How recovery and rim go with the heat: the beginning of the case with many, by the grave laws. */
 
 typedef enum {
     BOIL_CURVE_BELOW, /* stays below the rim */
-    BOIL_CURVE_OVER,  /* boils over, with the likely laws */
+    BOIL_CURVE_OVER,  /* boils over */
     BOIL_CURVE_BEYOND /* left what is known of the bath before its end */
 } boil_curve_kind;
 
