@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "case/grading.h"
+#include "case/load.h"
 
 typedef struct {
     const boil_plant *plant;
@@ -139,10 +140,9 @@ static bool is_short(const asked *q, const boil_load_result *l)
 /* By what it displaces: without it there would have been room. */
 static bool lifts_level(const asked *q, const boil_load_result *l)
 {
-    const boil_load *load = &act_of(q, l)->is.load;
-    double displaced_m3 = load->mass_kg / load->metal.density_kg_m3 + load->basket_kg / boil_carbon_steel().density_kg_m3;
+    double rise_m = boil_load_displaced(&act_of(q, l)->is.load) / boil_tank_area(&q->plant->tank);
     double over_m = l->level_max_m - (q->plant->tank.depth_m - q->plant->limits.freeboard_m);
-    return over_m > 0 && over_m <= displaced_m3 / boil_tank_area(&q->plant->tank);
+    return over_m > 0 && over_m <= rise_m;
 }
 
 /* Switches. ---------------------------------------------------------------------------------------------------------------- */
