@@ -5,7 +5,6 @@
 #include "case/closures.h"
 #include "replay/abreast.h"
 #include "replay/replay.h"
-#include "replay/thin.h"
 
 static double left_of(const boil_row *row)
 {
@@ -47,21 +46,33 @@ static void add(replay_band *b, size_t count, const boil_history *other, const a
     }
 }
 
-static size_t thinned(replay *r, size_t count)
+static const thin_column columns[] = {{offsetof(replay_band, low_m), 3e-3, 0},
+                                      {offsetof(replay_band, high_m), 3e-3, 0.005},
+                                      {offsetof(replay_band, left_m), 5e-3, 0.01}};
+
+thin_table replay_band_table(const replay *r)
 {
-    static const thin_column columns[] = {{offsetof(replay_band, low_m), 3e-3, 0},
-                                          {offsetof(replay_band, high_m), 3e-3, 0.005},
-                                          {offsetof(replay_band, left_m), 5e-3, 0.01}};
-    bool *kept = memory_needed(calloc(count, sizeof *kept));
-    size_t n = 0;
+    return (thin_table){.rows = r->band,
+                        .count = r->band_count,
+                        .size = sizeof *r->band,
+                        .time = offsetof(replay_band, time_s),
+                        .columns = columns,
+                        .columns_count = sizeof columns / sizeof columns[0],
+                        .slack = r->slack};
+}
+
+static void thin(replay *r)
+{
+    const thin_table all = replay_band_table(r);
+    bool *kept = memory_needed(calloc(all.count + 1, sizeof *kept));
+    r->band_count = 0;
     if (kept == NULL)
-        return 0;
-    thin_mark(&(thin_table){r->band, count, sizeof *r->band, offsetof(replay_band, time_s), columns, 3, r->slack}, kept);
-    for (size_t i = 0; i < count; i++)
+        return;
+    thin_mark(&all, kept);
+    for (size_t i = 0; i < all.count; i++)
         if (kept[i])
-            r->band[n++] = r->band[i];
+            r->band[r->band_count++] = r->band[i];
     free(kept);
-    return n;
 }
 
 bool replay_band_make(replay *r, const boil_history *likely)
@@ -80,6 +91,7 @@ bool replay_band_make(replay *r, const boil_history *likely)
         add(r->band, count, &other->history, &clock);
         abreast_free(&clock);
     }
-    r->band_count = thinned(r, count);
+    r->band_count = count;
+    thin(r);
     return !memory_was_refused();
 }

@@ -5,7 +5,6 @@
 #include <string.h>
 
 #include "base/memory.h"
-#include "replay/thin.h"
 
 static const double row_s = 1, fast_s = 0.05, rows_most = 20000, fast_rows_most = 5e6;
 
@@ -27,6 +26,17 @@ static const thin_column columns[] = {
     {offsetof(boil_row, left_m), 2e-3, 0.01},     {offsetof(boil_row, coldest_load_K), 0.5, 0},
     {offsetof(boil_row, heater_W), 100, 0.01},    {offsetof(boil_row, undissolved_kg), 0.1, 0},
     {offsetof(boil_row, crystals_kg), 0.1, 0.01}};
+
+thin_table replay_rows_table(const replay *r)
+{
+    return (thin_table){.rows = r->rows,
+                        .count = r->rows_count,
+                        .size = sizeof *r->rows,
+                        .time = offsetof(boil_row, time_s),
+                        .columns = columns,
+                        .columns_count = sizeof columns / sizeof columns[0],
+                        .slack = r->slack};
+}
 
 /* What is not there gets a number, which is never in between: both sides of each such change are kept. */
 static bool fill(double *value, double with, bool *is_there)
@@ -84,9 +94,8 @@ static bool rows_make(replay *r, const boil_history *likely)
     r->rows_count = count;
     keep_changes(r, kept);
     keep_extremes(r, &likely->summary, kept);
-    thin_mark(&(thin_table){r->rows, count, sizeof *r->rows, offsetof(boil_row, time_s), columns,
-                            sizeof columns / sizeof columns[0], r->slack},
-              kept);
+    const thin_table table = replay_rows_table(r);
+    thin_mark(&table, kept);
     for (size_t i = 0; i < count; i++)
         if (kept[i])
             r->rows[n++] = r->rows[i];

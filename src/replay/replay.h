@@ -6,6 +6,7 @@
 #include "base/format.h"
 #include "base/text.h"
 #include "describe/carried_out.h"
+#include "replay/thin.h"
 
 /* What floats nothing leaves as it is: a freeboard that no tank has. */
 #define REPLAY_NOTHING_M 9.99
@@ -73,6 +74,8 @@ typedef TEXT_OF(300) replay_words;
 replay_words replay_state(const replay *r, double time_s);
 
 /* Between the files of this folder. */
+thin_table replay_rows_table(const replay *r);
+thin_table replay_band_table(const replay *r);
 bool replay_band_make(replay *r, const boil_history *likely);
 bool replay_spans_make(replay *r, const boil_history *likely);
 bool replay_tide_make(replay *r);

@@ -13,10 +13,15 @@ typedef struct {
     slopes cone[THIN_COLUMNS];
 } thinning;
 
+static const char *row_at(const thin_table *t, size_t row)
+{
+    return (const char *)t->rows + row * t->size;
+}
+
 static double number(const thin_table *t, size_t row, size_t where)
 {
     double value;
-    memcpy(&value, (const char *)t->rows + row * t->size + where, sizeof value);
+    memcpy(&value, row_at(t, row) + where, sizeof value);
     return value;
 }
 
@@ -80,5 +85,33 @@ void thin_mark(const thin_table *t, bool *kept)
             begin_at(&s, i);
         else
             narrow(&s, i);
+    }
+}
+
+static size_t last_before(const thin_table *t, double time)
+{
+    size_t low = 0, high = t->count;
+    while (high > low + 1) {
+        size_t middle = low + (high - low) / 2;
+        if (number(t, middle, t->time) <= time)
+            low = middle;
+        else
+            high = middle;
+    }
+    return low;
+}
+
+void thin_at(const thin_table *t, double time, void *row)
+{
+    if (t->count == 0)
+        return;
+    size_t i = last_before(t, time), k = i + 1 < t->count ? i + 1 : i;
+    double from = number(t, i, t->time), to = number(t, k, t->time);
+    double share = to > from ? fmin(1, fmax(0, (time - from) / (to - from))) : 0;
+    memcpy(row, row_at(t, i), t->size);
+    for (size_t c = 0; c < t->columns_count; c++) {
+        size_t where = t->columns[c].where;
+        double a = number(t, i, where), value = a + share * (number(t, k, where) - a);
+        memcpy((char *)row + where, &value, sizeof value);
     }
 }

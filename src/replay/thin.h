@@ -1,5 +1,5 @@
 /* replay/thin.h -- of a table of numbers over time only the rows that must be kept so that straight lines between them miss none
-   of those left out by more than is seen. */
+   of those left out by more than is seen; and a moment between them. */
 #ifndef REPLAY_THIN_H
 #define REPLAY_THIN_H
 
@@ -27,5 +27,9 @@ typedef struct {
    has a cone of slopes that miss none of the rows since. The bound holds at every row. Rows at one time are both kept where
    they differ. */
 void thin_mark(const thin_table *t, bool *kept);
+
+/* The row as it is at a time: its columns on the straight lines between the rows around, or as the first or last has them; all else as
+   in the last row not after it. Without rows it is left as it is. */
+void thin_at(const thin_table *t, double time, void *row);
 
 #endif

@@ -90,13 +90,36 @@ static void marks_stay(void **state)
     assert_true(kept[0] && kept[5] && kept[10] && !kept[4] && !kept[6]);
 }
 
+/* Between rows straight, at a jump as behind it, outside as the end; what is no column as in the row before. */
+static void a_moment_between_rows(void **state)
+{
+    (void)state;
+    const row rows[] = {{0, 1, 10}, {4, 3, 10}, {4, 7, 20}, {8, 7, 40}};
+    const thin_column a = {offsetof(row, a), 0, 0};
+    thin_table t = table_of(rows, 4);
+    row at = {-1, -1, -1};
+    thin_at(&t, 1, &at);
+    assert_close(at.a, 1.5, 0, 1e-12);
+    thin_at(&t, 4, &at);
+    assert_close(at.a, 7, 0, 1e-12);
+    thin_at(&t, 99, &at);
+    assert_close(at.b, 40, 0, 1e-12);
+    thin_at(&t, -3, &at);
+    assert_close(at.a, 1, 0, 1e-12);
+    t.columns = &a;
+    t.columns_count = 1;
+    thin_at(&t, 6, &at);
+    assert_close(at.b, 20, 0, 1e-12);
+    t.count = 0;
+    thin_at(&t, 1, &at);
+    assert_close(at.b, 20, 0, 1e-12);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(corners_are_kept),
-        cmocka_unit_test(a_jump_stays_a_jump),
-        cmocka_unit_test(nothing_is_missed),
-        cmocka_unit_test(marks_stay),
+        cmocka_unit_test(corners_are_kept), cmocka_unit_test(a_jump_stays_a_jump),   cmocka_unit_test(nothing_is_missed),
+        cmocka_unit_test(marks_stay),       cmocka_unit_test(a_moment_between_rows),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
