@@ -11,7 +11,6 @@
 #include "replay/abreast.h"
 #include "replay/replay.h"
 
-static const double afloat_kg = 0.19; /* the least water that shows in the gravest run of a small tank: 0.05 gal */
 static const double lies_kg = 2;
 static const double again_s = 10; /* over the rim sooner again it was never below it */
 
@@ -98,7 +97,7 @@ static void afloat(replay *r, const boil_quiet_result *q)
 {
     double end_s = isnan(q->end_s) ? r->of->central.end_s : q->end_s;
     const boil_row *most = fullest(r, q->start_s, end_s);
-    if (most != NULL && most->layer_kg >= afloat_kg)
+    if (most != NULL && most->layer_kg >= REPLAY_AFLOAT_KG)
         say(r, most->time_s, false, "%s of water float on the quiet bath, %s deep. It looks calm.",
             SHOWN(r->system, MASS, most->layer_kg), SHOWN(r->system, LENGTH, most->layer_m));
     say(r, q->may_overflow_s, true, "If it lets go now it comes over the rim. It still looks calm.");
@@ -136,7 +135,7 @@ static void quiet_spells(replay *r)
             say(r, q->start_s, false, "The boil is lost.");
         afloat(r, q);
         clock_range(r, i);
-        if (q->layer_at_return_kg >= afloat_kg)
+        if (q->layer_at_return_kg >= REPLAY_AFLOAT_KG)
             say(r, q->end_s, false, "The boil is back after %s: %s of water mix in at once.",
                 format_duration(q->end_s - q->start_s).text, SHOWN(r->system, MASS, q->layer_at_return_kg));
         else

@@ -11,6 +11,10 @@
 /* What floats nothing leaves as it is: a freeboard that no tank has. */
 #define REPLAY_NOTHING_M 9.99
 
+/* The least water that is shown and told as floating: it shows in the gravest run of a small tank. 0.05 gal, judgement. The page's
+   script has it again (data.js). */
+#define REPLAY_AFLOAT_KG 0.19
+
 /* Of all runs of the set but the mild ones, each laid abreast of the likely one (replay/abreast.h): what is highest may lie anywhere
    between the rows around. */
 typedef struct {

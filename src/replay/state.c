@@ -34,9 +34,9 @@ replay_words replay_state(const replay *r, double time_s)
         TEXT_ADD(w.text, "; over the rim");
     else
         TEXT_ADD(w.text, "; %s to the rim", SHOWN(r->system, LENGTH, depth_m - s.level_m));
-    if (s.layer_kg >= 0.19)
+    if (s.layer_kg >= REPLAY_AFLOAT_KG)
         TEXT_ADD(w.text, "; %s of water float", SHOWN(r->system, MASS, s.layer_kg));
-    if (time_s >= r->of->central.summary.overflow_s || (s.boiling && s.layer_kg < 0.19))
+    if (time_s >= r->of->central.summary.overflow_s || (s.boiling && s.layer_kg < REPLAY_AFLOAT_KG))
         return w;
     if (left_m < 0)
         TEXT_ADD(w.text, "; if it lets go now: over the rim");

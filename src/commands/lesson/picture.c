@@ -9,7 +9,7 @@
 #define FLAMES 6
 #define BARS 5
 
-static const double afloat_kg = 0.19, lies_kg = 0.5; /* less is not drawn */
+static const double lies_kg = 0.5; /* less is not drawn */
 
 typedef struct {
     FILE *to;
@@ -117,7 +117,7 @@ static bool is_past(const picture *p)
 static void contents(picture *p)
 {
     double law_m = p->of->law_m, top_m = fmin(p->s.level_m, isnan(law_m) ? 99 : law_m), most = drawn_y(p, p->band.high_m);
-    bool floats = p->s.layer_kg >= afloat_kg;
+    bool floats = p->s.layer_kg >= REPLAY_AFLOAT_KG;
     double heap = fmax(6 * p->view.unit, 1000 * lesson_heap_m_kg(p->of) * (p->s.undissolved_kg + p->s.crystals_kg));
     p->y = drawn_y(p, top_m);
     band(p, "possible", most, p->y - most, "url(#maybe)", true);
@@ -251,7 +251,7 @@ static void heat(const picture *p)
 static void lens(const picture *p)
 {
     double u = p->view.unit, x = p->wide + 66 * u, y = -0.58 * p->deep, thick = fmax(4, 10000 * p->s.layer_m);
-    bool floats = p->s.layer_kg >= afloat_kg;
+    bool floats = p->s.layer_kg >= REPLAY_AFLOAT_KG;
     fprintf(p->to, "<g data-part=\"tenfold\"%s>", shown(floats && thick < -y));
     write_text(p, "", x, y - 14 * u, 44, "x10");
     fprintf(p->to,

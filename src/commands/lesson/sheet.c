@@ -24,7 +24,8 @@ static moments moments_of(const lesson_answer *a)
 {
     const carried_out *o = &a->runs[0].done;
     const boil_summary *s = &o->central.summary;
-    double high_s = s->level_max_m.time_s, layer_s = s->layer_max_kg.value > 0.19 ? s->layer_max_kg.time_s : (double)NAN;
+    double high_s = s->level_max_m.time_s;
+    double layer_s = s->layer_max_kg.value > REPLAY_AFLOAT_KG ? s->layer_max_kg.time_s : (double)NAN;
     double before_s = layer_s < high_s ? layer_s : fmax(0, high_s - 60);
     moments m = {{0, before_s, high_s, o->central.end_s}};
     if (o->central.loads_count > 0 && o->central.loads[0].time_s < before_s)
