@@ -90,7 +90,6 @@ lesson_verdict lesson_judge(const lesson *l, const boil_plant *p, const boil_his
 typedef TEXT_OF(120) lesson_text;
 lesson_text lesson_value_text(const lesson_term *t, double value, unit_system system);
 lesson_text lesson_limit_text(const lesson_term *t);
-lesson_text lesson_term_text(const lesson_term *t); /* "rim at least 6 in": the measure, too */
 
 /* Whether a finding of that id is in a list. */
 bool lesson_names(const boil_findings *f, const char *id);

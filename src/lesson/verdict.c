@@ -67,15 +67,6 @@ lesson_text lesson_limit_text(const lesson_term *t)
     return w;
 }
 
-lesson_text lesson_term_text(const lesson_term *t)
-{
-    lesson_text w = {""};
-    TEXT_ADD(w.text, "%s", t->measure->words);
-    if (!t->measure->holds)
-        TEXT_ADD(w.text, " %s", lesson_limit_text(t).text);
-    return w;
-}
-
 bool lesson_names(const boil_findings *f, const char *id)
 {
     for (size_t i = 0; i < f->count; i++)

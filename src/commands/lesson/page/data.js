@@ -1,7 +1,6 @@
 "use strict";
 /* What the program wrote: differences of whole numbers, in the unit of each column. Between rows lie straight lines. */
 const DATA = JSON.parse(document.getElementById("data").textContent);
-const NOTHING = 9.9;
 const AFLOAT_KG = 0.19;
 const byId = id => document.getElementById(id);
 
@@ -44,7 +43,7 @@ function stateAt(run, time) {
         boils: run.rows.m[rowAt(run.rows.t, time)] > 0.5,
         temperature: row("T"), boiling: row("b"), steam: row("s"), afloat: row("g"), layer: row("y"), still: row("h"),
         level: row("l"), void: row("v"), load: row("c"), heat: row("q"), salt: row("u"), crystals: row("x"),
-        low: band("lo"), high: band("hi"), left: band("left"), tide: tide[1], most: tide[2],
+        high: band("hi"), left: band("left"), tide: tide[1], most: tide[2],
         past: run.over !== null && time >= run.over
     };
 }

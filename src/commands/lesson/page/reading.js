@@ -14,7 +14,7 @@ function risk(run, s) {
     return s.left < run.limit ? "If it lets go now: " + length(s.left) + " left" : "";
 }
 
-function sign(run, s, time) {
+function sign(run, s) {
     if (s.level > run.depth) return "OVER THE RIM (" + run.sure + ")";
     if (s.past) return "Was over the rim: no prediction";
     return s.high > run.depth ? "△ Possible: over the rim" : "";
@@ -76,7 +76,7 @@ function warn(e, text) {
     e.classList.toggle("on", text !== "");
 }
 
-function read(panel, s, time) {
+function read(panel, s) {
     const run = panel.run, [number, what] = roomOf(run, s), below = Math.max(0, s.boiling - s.temperature);
     write(panel.number, number);
     write(panel.what, what);
@@ -85,6 +85,6 @@ function read(panel, s, time) {
     write(panel.steam, steamOf(run, s));
     write(panel.floats, inIt(s));
     warn(panel.risk, risk(run, s));
-    warn(panel.sign, sign(run, s, time));
+    warn(panel.sign, sign(run, s));
     put(panel.gauge, "d", "M" + (250 - Math.min(1, below / (DATA.us ? 10 / 1.8 : 5)) * 246).toFixed(1) + " 17l-7 -15h14z");
 }

@@ -12,7 +12,7 @@ function paint() {
     for (const panel of panels) {
         const s = stateAt(panel.run, Math.min(time, panel.run.end));
         draw(panel.picture, s, still ? 0 : time);
-        read(panel, s, time);
+        read(panel, s);
     }
     write(byId("clock"), clockOf(time));
     byId("slowed").classList.toggle("on", !!spanAt(time));
