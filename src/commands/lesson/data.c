@@ -152,10 +152,8 @@ static const char *sure_of(const carried_out *o)
 static void tank(FILE *to, const replay *r)
 {
     const boil_plant *p = &r->of->scenario->plant;
-    bool box = p->tank.shape == BOIL_TANK_BOX;
-    double wide_m = box ? p->tank.length_m : p->tank.diameter_m;
     number(to, "depth", p->tank.depth_m);
-    number(to, "width", wide_m);
+    number(to, "width", lesson_wide_m(&p->tank));
     number(to, "limit", p->limits.freeboard_m);
     number(to, "heap", lesson_heap_m_kg(r));
     number(to, "full", fmax(1, boil_heater_output(&p->heater, 1, r->of->central.summary.boiling_point_start_K)));

@@ -19,6 +19,8 @@ typedef struct {
 
 lesson_view lesson_view_of(const lesson_answer *a);
 
+double lesson_wide_m(const boil_tank *t); /* the side that is drawn */
+
 /* How high salt lies on the floor, m a kg. */
 double lesson_heap_m_kg(const replay *r);
 
@@ -36,9 +38,8 @@ void lesson_data(const lesson_answer *a, FILE *to); /* all runs, as JSON that ho
 
 /* The page's own files, a line a text, NULL behind the last (Makefile). */
 extern const char *const page_css[], *const stage_html[];
-extern const char *const data_js[],
-    *const picture_js[], *const reading_js[], *const strip_js[], *const time_js[], *const events_js[],
-                                                                                       *const question_js[],
-                                                                                           *const keys_js[], *const start_js[];
+extern const char *const data_js[], *const picture_js[], *const reading_js[];
+extern const char *const strip_js[], *const time_js[], *const events_js[];
+extern const char *const question_js[], *const keys_js[], *const start_js[];
 
 #endif

@@ -21,9 +21,9 @@ typedef struct {
     double time_s, y; /* of the surface as drawn */
 } picture;
 
-static double wide_of(const boil_tank *t)
+double lesson_wide_m(const boil_tank *t)
 {
-    return 1000 * (t->shape == BOIL_TANK_BOX ? t->length_m : t->diameter_m);
+    return t->shape == BOIL_TANK_BOX ? t->length_m : t->diameter_m;
 }
 
 lesson_view lesson_view_of(const lesson_answer *a)
@@ -31,7 +31,7 @@ lesson_view lesson_view_of(const lesson_answer *a)
     double wide = 0, deep = 0;
     for (size_t i = 0; i < a->count; i++) {
         const boil_tank *t = &a->runs[i].done.scenario->plant.tank;
-        wide = fmax(wide, wide_of(t));
+        wide = fmax(wide, 1000 * lesson_wide_m(t));
         deep = fmax(deep, 1000 * t->depth_m);
     }
     double up = fmin(0.5 * deep, 0.5 * wide), down = 0.16 * deep, mm = (deep + up + down) / 1033;
@@ -114,9 +114,10 @@ static bool is_past(const picture *p)
     return p->time_s >= p->of->of->central.summary.overflow_s && 1000 * p->s.level_m <= p->deep;
 }
 
+/* Nothing is drawn higher than the law of swell knows: where it knows all, NaN, the level is the lesser. */
 static void contents(picture *p)
 {
-    double law_m = p->of->law_m, top_m = fmin(p->s.level_m, isnan(law_m) ? 99 : law_m), most = drawn_y(p, p->band.high_m);
+    double top_m = fmin(p->s.level_m, p->of->law_m), most = drawn_y(p, p->band.high_m);
     bool floats = p->s.layer_kg >= REPLAY_AFLOAT_KG;
     double heap = fmax(6 * p->view.unit, 1000 * lesson_heap_m_kg(p->of) * (p->s.undissolved_kg + p->s.crystals_kg));
     p->y = drawn_y(p, top_m);
@@ -197,14 +198,13 @@ static void sign(const picture *p, const char *part, const char *fill, double le
 /* The highest so far: filled likely, hollow possible. */
 static void tide(const picture *p)
 {
-    double likely_m = 0, possible_m = 0, law_m = p->of->law_m;
+    double likely_m = 0, possible_m = 0;
     for (size_t i = 0; i < p->of->tide_count && p->of->tide[i].time_s <= p->time_s; i++) {
         likely_m = p->of->tide[i].likely_m;
         possible_m = p->of->tide[i].possible_m;
     }
-    likely_m = fmin(likely_m, isnan(law_m) ? 99 : law_m);
     sign(p, "utmost", "none\" stroke=\"var(--warn)\" stroke-width=\"6", possible_m);
-    sign(p, "highest", "var(--ink)", likely_m);
+    sign(p, "highest", "var(--ink)", fmin(likely_m, p->of->law_m));
 }
 
 static int boxes(const picture *p)
@@ -301,8 +301,12 @@ void lesson_picture(html *h, const lesson_answer *a, size_t run, double time_s)
 {
     const replay *r = &a->runs[run].replay;
     const boil_tank *t = &r->of->scenario->plant.tank;
-    picture p = {
-        .to = h->to, .of = r, .view = lesson_view_of(a), .wide = wide_of(t), .deep = 1000 * t->depth_m, .time_s = time_s};
+    picture p = {.to = h->to,
+                 .of = r,
+                 .view = lesson_view_of(a),
+                 .wide = 1000 * lesson_wide_m(t),
+                 .deep = 1000 * t->depth_m,
+                 .time_s = time_s};
     p.s = replay_at(r, time_s);
     p.band = replay_band_at(r, time_s);
     fprintf(h->to,
