@@ -145,7 +145,7 @@ static void quiet_spells(replay *r)
 
 static void crossed(replay *r, double time_s, double before_s, bool over)
 {
-    double peak = r->of->central.summary.steam_peak_kg_s.value / fmax(r->calm_kg_s, 1e-9);
+    double peak = r->calm_kg_s > 0 ? r->of->central.summary.steam_peak_kg_s.value / r->calm_kg_s : 0;
     if (over && peak < 2)
         say(r, time_s, true, "It comes over the rim.");
     else if (over)

@@ -57,7 +57,7 @@ typedef struct {
     size_t tide_count;
     replay_event *events;
     size_t events_count, events_capacity;
-    double calm_kg_s; /* steam as usual: as the boil is steady; 0: it never boiled */
+    double calm_kg_s; /* steam as usual: as the boil is steady; 0: it never boiled for a minute, and nothing is usual */
     double law_m;     /* level where a void of a half ends what the law of swell knows; NaN: it stays below */
 } replay;
 

@@ -207,9 +207,10 @@ static void tide(const picture *p)
     sign(p, "highest", "var(--ink)", fmin(likely_m, p->of->law_m));
 }
 
+/* All of them where nothing is usual: what boils for the first time may be an eruption. */
 static int boxes(const picture *p)
 {
-    double times = p->of->calm_kg_s > 0 ? p->s.steam_kg_s / p->of->calm_kg_s : 1;
+    double times = p->of->calm_kg_s > 0 ? p->s.steam_kg_s / p->of->calm_kg_s : (double)INFINITY;
     return p->s.boiling && p->s.steam_kg_s > 1e-6 ? (int)fmax(1, fmin(BOXES, floor(1 + log2(fmax(1, times))))) : 0;
 }
 

@@ -103,7 +103,7 @@ function tide(p, s) {
     put(p.utmost, "transform", high(s.most));
 }
 
-/* The steam ladder: the first box is steam as usual, each further one doubles it. */
+/* The steam ladder: the first box is steam as usual, each further one doubles it; all, by a division by 0, where nothing is usual. */
 const boxes = (run, s) => s.boils && s.steam > 1e-6 ? Math.max(1, Math.min(8, Math.floor(1 + Math.log2(Math.max(1, s.steam / run.calm))))) : 0;
 
 let thrifty = false;

@@ -22,7 +22,8 @@ function sign(run, s) {
 
 function steamOf(run, s) {
     if (!s.boils) return difference(Math.max(0, s.boiling - s.temperature)) + " below boiling";
-    const times = run.calm > 0 ? s.steam / run.calm : 1;
+    if (!(run.calm > 0)) return "steam: nothing to compare";
+    const times = s.steam / run.calm;
     if (times < 1.5) return "steam as usual";
     return "steam " + (times >= 10 ? "> " + Math.floor(times) : times.toFixed(1)) + " x usual";
 }
