@@ -65,6 +65,11 @@ static void add_needed(finding_words *w, const boil_finding *f, unit_system s)
         TEXT_ADD(w->text, "; it may erupt before it boils");
 }
 
+bool finding_is_certain_in_band(const boil_finding *f)
+{
+    return f->of_mixing && f->certainty == BOIL_CERTAIN;
+}
+
 /* The title, then pieces that may be missing. */
 finding_words finding_words_of(const carried_out *o, const boil_finding *f, unit_system s)
 {
@@ -77,7 +82,7 @@ finding_words finding_words_of(const carried_out *o, const boil_finding *f, unit
         add_value(&w, f, s, "");
     }
     add_needed(&w, f, s);
-    if (f->of_mixing && f->certainty == BOIL_CERTAIN)
+    if (finding_is_certain_in_band(f))
         TEXT_ADD(w.text, "; certain in the band");
     if (f->time_s > o->central.summary.overflow_s)
         TEXT_ADD(w.text, " (after overflow: not a prediction)");

@@ -20,6 +20,9 @@ finding_words finding_worst_of(const carried_out *o, const boil_finding *f, unit
 /* "CAUTION from 9:38, WARNING from 10:48"; nothing where it had one grade only. */
 finding_words finding_grades_of(const carried_out *o, const boil_finding *f);
 
+/* It depends on the laws of mixing, and holds by each of them: "certain in the band". */
+bool finding_is_certain_in_band(const boil_finding *f);
+
 /* A moment of it: to the second when the run is under an hour, or it lasts under two minutes. */
 formatted_text finding_moment(const carried_out *o, const boil_finding *f, double t);
 formatted_text finding_clock(const carried_out *o, const boil_finding *f); /* "9:05"; nothing when it holds for the whole run */

@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/memory.h"
+#include "describe/finding_words.h"
 #include "describe/headline.h"
 #include "describe/verdict.h"
 #include "replay/abreast.h"
@@ -210,9 +211,7 @@ static void findings(replay *r)
     const carried_out *o = r->of;
     for (const boil_finding *f = headline_next(o, NULL); f != NULL; f = headline_next(o, f)) {
         bool possible = headline_is_possible(o, f);
-        const char *sure = possible                                       ? "possible"
-                           : f->certainty == BOIL_CERTAIN && f->of_mixing ? "certain in the band"
-                                                                          : "likely";
+        const char *sure = possible ? "possible" : finding_is_certain_in_band(f) ? "certain in the band" : "likely";
         if (f->severity >= BOIL_SEVERITY_WARNING && !isnan(f->time_s))
             say(r, f->time_s, f->severity == BOIL_SEVERITY_DANGER && !possible, "%s (%s): %s. %s",
                 boil_severity_word(f->severity), sure, f->title, f->advice);

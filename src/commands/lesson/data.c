@@ -5,6 +5,7 @@
 #include "base/text.h"
 #include "case/grading.h"
 #include "commands/lesson/parts.h"
+#include "describe/finding_words.h"
 #include "describe/verdict.h"
 
 typedef struct {
@@ -144,7 +145,7 @@ static void pours(FILE *to, const replay *r)
 static const char *sure_of(const carried_out *o)
 {
     for (size_t i = 0; i < o->found.count; i++)
-        if (o->found.list[i].kind == BOIL_FOUND_OVERFLOW && o->found.list[i].certainty == BOIL_CERTAIN)
+        if (o->found.list[i].kind == BOIL_FOUND_OVERFLOW && finding_is_certain_in_band(&o->found.list[i]))
             return "certain in the band";
     return "likely";
 }

@@ -75,7 +75,7 @@ static finding_words told_of(const carried_out *o, const boil_finding *f, unit_s
     bool in_gist = f == headline_of(o) && depth != FINDING_WHOLE;
     if (depth == FINDING_WHOLE && grades.text[0] != '\0')
         add(&w, grades.text);
-    if (depth == FINDING_WHOLE && f->of_mixing && f->certainty == BOIL_CERTAIN)
+    if (depth == FINDING_WHOLE && finding_is_certain_in_band(f))
         add(&w, "Certain in the band");
     if (depth != FINDING_BARE && cause != NULL && !in_gist) {
         add(&w, "Cause: ");
