@@ -1,14 +1,10 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "base/units.h"
 #include "lesson/care.h"
 
-#define STEADY_S 60.0            /* of boil, before anything goes in */
-#define GALLON_M3 3.785411784e-3 /* US */
-#define POUND_KG 0.45359237
-#define THIN_STREAM_M3_S (0.5 * GALLON_M3 / 60) /* half a gallon a minute */
-#define SIFTED_KG_S (2.5 * POUND_KG / 60)       /* in a bath of ... */
-#define SIFTED_BATH_M3 (250 * GALLON_M3)
+#define STEADY_S 60.0 /* of boil, before anything goes in */
 
 debrief_change debrief_change_of(const debrief_care *c)
 {
@@ -75,21 +71,32 @@ static double slower(const debrief_care *c)
     return c->slower > 0 ? 2 * pow(2, c->slower) : 1;
 }
 
+/* Water as a thin stream, half a gallon a minute. */
+static double thin_s(const boil_action_water *a)
+{
+    return a->mass_kg / (unit_to_si(DIM_VOLUME_FLOW, "gal/min", 0.5) * boil_water_density(a->temperature_K));
+}
+
+/* Salts sifted in, 2.5 lb a minute for each 250 gal of bath. */
+static double sifted_s(const boil_action_salts *a, const boil_tank *t)
+{
+    double baths = boil_tank_area(t) * t->level_m / unit_to_si(DIM_VOLUME, "gal", 250);
+    return a->mass_kg / (unit_to_si(DIM_MASS_FLOW, "lb/h", 150) * baths);
+}
+
 static void write_addition(writing *w, const boil_plant *p, boil_action a, const debrief_care *c)
 {
-    double thin_kg_s = THIN_STREAM_M3_S * boil_water_density(a.is.water.temperature_K);
-    double bath_m3 = boil_tank_area(&p->tank) * p->tank.level_m;
     if (c->waits || c->sifted)
         wait_for_boil(&a);
     if (a.kind == BOIL_ACTION_SALTS) {
-        double least_s = c->sifted ? a.is.salts.mass_kg / (SIFTED_KG_S * bath_m3 / SIFTED_BATH_M3) : 0;
+        double least_s = c->sifted ? sifted_s(&a.is.salts, &p->tank) : 0;
         a.is.salts.over_s = fmax(a.is.salts.over_s, least_s) * slower(c);
     } else if (a.kind == BOIL_ACTION_LIQUID) {
         a.is.liquid.over_s *= slower(c);
     } else {
         if (c->less > 0)
             a.is.water.mass_kg = fmin(a.is.water.mass_kg, fmax(1e-3, c->less_kg * pow(0.8, c->less - 1)));
-        double least_s = c->waits ? a.is.water.mass_kg / thin_kg_s : 0;
+        double least_s = c->waits ? thin_s(&a.is.water) : 0;
         a.is.water.over_s = fmax(a.is.water.over_s, least_s) * slower(c);
     }
     write_now(w, &a);
