@@ -43,9 +43,10 @@ static void outcomes(const lesson_answer *a, FILE *to)
 {
     for (size_t i = 0; a->of != NULL && i < a->count + a->choices; i++) {
         const lesson_run *r = &a->runs[i];
-        int used =
-            fprintf(to, "%s%s:", i == 0 ? "\n" : "", text_fitted(r->title, strlen(r->title) < 60 ? strlen(r->title) : 60).text);
-        text_wrapped(to, lesson_outcome(a, r).text, used - (i == 0), 3, REPORT_WIDTH);
+        size_t wide = text_characters(r->title, r->title + strlen(r->title));
+        wide = wide < 60 ? wide : 60;
+        fprintf(to, "%s%s:", i == 0 ? "\n" : "", text_fitted(r->title, wide).text);
+        text_wrapped(to, lesson_outcome(a, r).text, (int)wide + 1, 3, REPORT_WIDTH);
     }
     if (a->of != NULL && a->of->debrief != NULL)
         text_wrapped(to, text_plain(a->of->debrief).text, 0, 0, REPORT_WIDTH);
