@@ -64,6 +64,19 @@ static const char *escape_of(char c)
     return c != '\0' && sign != NULL ? escapes[sign - signs] : NULL;
 }
 
+void html_page(html *h, bool scripted)
+{
+    fputs("<!DOCTYPE html>", h->to);
+    html_open(h, "html", "xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"");
+    html_open(h, "head", NULL);
+    html_empty(h, "meta", "charset=\"utf-8\"");
+    html_empty(h, "meta",
+               scripted ? "http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; "
+                          "script-src 'unsafe-inline'\""
+                        : "http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"");
+    html_empty(h, "meta", "name=\"viewport\" content=\"width=device-width, initial-scale=1\"");
+}
+
 void html_text(html *h, const char *text)
 {
     while (*text != '\0') {

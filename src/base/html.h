@@ -4,6 +4,7 @@
 #ifndef BASE_HTML_H
 #define BASE_HTML_H
 
+#include <stdbool.h>
 #include <stdio.h>
 
 #define HTML_DEPTH 16
@@ -15,6 +16,11 @@ typedef struct {
 } html;
 
 html html_to(FILE *to);
+
+/* Begins a page in English, its html and its head: one file, which fetches nothing and by its own policy may not; of scripts only those
+   that stand in it run, where it has any [W3C Content Security Policy Level 3]. */
+void html_page(html *h, bool scripted);
+
 void html_open(html *h, const char *tag, const char *attributes);  /* attributes: "class=\"wide\"", or NULL */
 void html_close(html *h);                                          /* the innermost element */
 void html_empty(html *h, const char *tag, const char *attributes); /* an element that can hold nothing: meta, br */

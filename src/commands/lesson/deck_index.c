@@ -12,12 +12,7 @@ static const char style[] =
 
 void lesson_index_begin(html *h)
 {
-    fputs("<!DOCTYPE html>", h->to);
-    html_open(h, "html", "xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"");
-    html_open(h, "head", NULL);
-    html_empty(h, "meta", "charset=\"utf-8\"");
-    html_empty(h, "meta", "http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"");
-    html_empty(h, "meta", "name=\"viewport\" content=\"width=device-width, initial-scale=1\"");
+    html_page(h, false);
     html_element(h, "title", NULL, "Lessons at the tank");
     html_open(h, "style", NULL);
     fputs(style, h->to);

@@ -22,12 +22,7 @@ static void titles(html *h, const lesson_answer *a)
 
 static void head(html *h, const lesson_answer *a)
 {
-    html_open(h, "head", NULL);
-    html_empty(h, "meta", "charset=\"utf-8\"");
-    html_empty(h, "meta",
-               "http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; script-src "
-               "'unsafe-inline'\"");
-    html_empty(h, "meta", "name=\"viewport\" content=\"width=device-width, initial-scale=1\"");
+    html_page(h, true);
     html_empty(h, "meta", "name=\"color-scheme\" content=\"light dark\"");
     fputc('\n', h->to);
     html_open(h, "title", NULL);
@@ -108,8 +103,6 @@ void lesson_page(const void *answer, const output *o, const picture_drawn *drawn
     (void)o;
     (void)drawn;
     (void)problem;
-    fputs("<!DOCTYPE html>", to);
-    html_open(&h, "html", "xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"");
     head(&h, answer);
     body(&h, answer);
     html_close(&h);

@@ -36,10 +36,7 @@ static void paper(html *h, const carried_out *o)
 
 static void head(html *h, const carried_out *o)
 {
-    html_open(h, "head", NULL);
-    html_empty(h, "meta", "charset=\"utf-8\"");
-    html_empty(h, "meta", "http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\"");
-    html_empty(h, "meta", "name=\"viewport\" content=\"width=device-width, initial-scale=1\"");
+    html_page(h, false);
     html_empty(h, "meta", "name=\"color-scheme\" content=\"light dark\"");
     fputc('\n', h->to);
     html_open(h, "title", NULL);
@@ -129,8 +126,6 @@ void run_page(const void *answer, const output *how, const picture_drawn *drawn,
     html h = html_to(to);
     boil_history fine;
     const boil_history *trace = trace_or_rows(o, &fine);
-    fputs("<!DOCTYPE html>", to);
-    html_open(&h, "html", "xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"");
     head(&h, o);
     body(&h, o, trace, how->system, drawn, problem);
     html_close(&h);
