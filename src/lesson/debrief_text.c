@@ -177,9 +177,7 @@ static void print_shifts(const debrief *d, const debrief_shift *of, FILE *to)
     fputc('\n', to);
     row(to, "", "The same shift", "as done", "with care");
     for (size_t k = 0; k < sizeof shown / sizeof shown[0]; k++) {
-        const lesson_measure *m;
-        for (size_t i = 0; (m = lesson_measure_listed(i)) != NULL && strcmp(m->words, shown[k]) != 0; i++)
-            ;
+        const lesson_measure *m = lesson_measure_named(shown[k], strlen(shown[k]));
         const lesson_term t = {.measure = m};
         double one = m->of(of->plant, of->history), other = m->of(of->plant, &d->history);
         if (one != 0 || other != 0)

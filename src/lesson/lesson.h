@@ -30,6 +30,8 @@ typedef struct {
 
 const lesson_measure *lesson_measure_listed(size_t index); /* in the order of the manual; NULL beyond the last */
 
+const lesson_measure *lesson_measure_named(const char *words, size_t length); /* NULL: none is */
+
 /* "rim >= 6 in", "boils at = 281 degF to 291 degF", "quiet = 0", "boils". It holds where low <= value <= high. */
 typedef struct {
     const lesson_measure *measure;

@@ -2,6 +2,8 @@
 
 #include <math.h>
 
+#include "base/words.h"
+
 const char *const lesson_script_words[LESSON_SCRIPTS + 1] = {"careful", "reckless", "idle", NULL};
 
 static double water(const boil_plant *p, const boil_history *h)
@@ -141,4 +143,12 @@ static const lesson_measure table[] = {
 const lesson_measure *lesson_measure_listed(size_t index)
 {
     return index < sizeof table / sizeof table[0] ? &table[index] : NULL;
+}
+
+const lesson_measure *lesson_measure_named(const char *words, size_t length)
+{
+    for (size_t i = 0; i < sizeof table / sizeof table[0]; i++)
+        if (words_same(words, length, table[i].words))
+            return &table[i];
+    return NULL;
 }

@@ -48,10 +48,8 @@ static const lesson_measure *read_measure(cursor *c)
 {
     const char *start = c->at, *end = measure_end(c);
     size_t length = (size_t)(words_trim(start, end) - start);
-    const lesson_measure *m = NULL;
+    const lesson_measure *m = lesson_measure_named(start, length);
     c->at = end;
-    for (size_t i = 0; (m = lesson_measure_listed(i)) != NULL && !words_same(start, length, m->words); i++)
-        ;
     if (m == NULL)
         unknown_measure(c, start, length);
     return m;

@@ -10,12 +10,9 @@ static boil_plant plant;
 
 static const lesson_measure *measure(const char *words)
 {
-    const lesson_measure *m;
-    for (size_t i = 0; (m = lesson_measure_listed(i)) != NULL; i++)
-        if (strcmp(m->words, words) == 0)
-            return m;
-    fail_msg("nothing is measured as '%s'", words);
-    return NULL;
+    const lesson_measure *m = lesson_measure_named(words, strlen(words));
+    assert_non_null(m);
+    return m;
 }
 
 static double measured(const char *words, const boil_history *h)
