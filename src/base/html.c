@@ -49,12 +49,11 @@ void html_empty(html *h, const char *tag, const char *attributes)
     fputs(" />", h->to);
 }
 
-/* Control characters, and the two that XML excludes, U+FFFE and U+FFFF. */
-static bool is_forbidden(const char *at, size_t length)
+bool html_forbids(const char *at, size_t length)
 {
     const unsigned char *b = (const unsigned char *)at;
-    return length == 0 || text_is_control(at, length) || text_unseen(at, length) > 0 ||
-           (length == 3 && b[0] == 0xEF && b[1] == 0xBF && b[2] >= 0xBE);
+    bool excluded = length == 3 && b[0] == 0xEF && b[1] == 0xBF && b[2] >= 0xBE; /* U+FFFE and U+FFFF */
+    return length == 0 || text_is_control(at, length) || text_unseen(at, length) > 0 || excluded;
 }
 
 static const char *escape_of(char c)
@@ -82,7 +81,7 @@ void html_text(html *h, const char *text)
     while (*text != '\0') {
         size_t length = text_character(text);
         const char *escape = escape_of(*text);
-        if (is_forbidden(text, length))
+        if (html_forbids(text, length))
             fputs("\xEF\xBF\xBD", h->to);
         else if (escape != NULL)
             fputs(escape, h->to);

@@ -25,8 +25,10 @@ void html_open(html *h, const char *tag, const char *attributes);  /* attributes
 void html_close(html *h);                                          /* the innermost element */
 void html_empty(html *h, const char *tag, const char *attributes); /* an element that can hold nothing: meta, br */
 
-/* Whatever is no UTF-8, every control character, and every one that is not seen but moves or hides what is, becomes U+FFFD. */
+/* Whatever is no UTF-8, every control character, every one that is not seen but moves or hides what is, and the two that XML excludes
+   become U+FFFD. */
 void html_text(html *h, const char *text);
+bool html_forbids(const char *at, size_t length); /* a character of this length in bytes, 0 where it is none */
 
 /* An element with a text made as by printf, of at most 1000 bytes. */
 void html_element(html *h, const char *tag, const char *attributes, const char *format, ...)

@@ -34,7 +34,7 @@ static void quoted(FILE *to, const char *text)
     fputc('"', to);
     while (*text != '\0') {
         size_t length = text_character(text);
-        if (length == 0 || text_is_control(text, length))
+        if (html_forbids(text, length))
             fputs("\\ufffd", to);
         else if (length == 1 && strchr("<>&\"\\'", *text) != NULL)
             fprintf(to, "\\u%04x", (unsigned)*text);

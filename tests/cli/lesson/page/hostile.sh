@@ -16,5 +16,6 @@ pair() { # title title
 pair '</title></style></h1><script>alert(1)</script>' '" onload="alert(1)'
 pair "' style='x" '&lt;script&gt; &#60;script&#62; &amp;'
 pair '--><![CDATA[<script>' "$(printf 'x%.0s' $(seq 200))"
+pair "$(printf 'no characters \357\277\276 \357\277\277')" "$(printf '\357\277\276')"
 pair ']]></script>' 'Härten 水 😀 ليل'
 exit 0
