@@ -6,10 +6,11 @@
 #include <sys/stat.h>
 
 #include "base/memory.h"
-#include "files/place.h"
 #include "base/program.h"
-#include "files/whole_file.h"
 #include "cli/command_scenario.h"
+#include "files/whole_file.h"
+
+static const char index_name[] = "index.html";
 
 /* "01-water.html" of "scenarios/lessons/01-water.bath". */
 static char *page_name(const char *path)
@@ -60,23 +61,33 @@ static int add(const scenario *s, const output *o, const char *folder, html *ind
     return status;
 }
 
-/* Two files of one name would write one page, and standard input has none. */
+static bool is_page(const char *name, const char *path)
+{
+    char *page = page_name(path);
+    bool is = name != NULL && page != NULL && strcmp(page, name) == 0;
+    free(page);
+    return is;
+}
+
+/* Standard input has no name, the page that leads to them one of its own, and two files of one name would write one page. */
 static bool names_differ(const given *g)
 {
-    for (size_t i = 0; i < g->arguments_count; i++)
-        if (strcmp(g->arguments[i], "-") == 0)
-            return program_complain("--all names its pages as their files: standard input has no name");
-    for (size_t i = 0; i < g->arguments_count; i++)
-        for (size_t k = 0; k < i; k++) {
-            char *a = page_name(g->arguments[i]), *b = page_name(g->arguments[k]);
-            bool same = a != NULL && b != NULL && (strcmp(a, b) == 0 || strcmp(a, "index.html") == 0);
-            free(a);
-            free(b);
-            if (same)
-                return program_complain("%s and %s would write the same page: name one of them otherwise", g->arguments[k],
-                                        g->arguments[i]);
-        }
-    return true;
+    bool good = true;
+    for (size_t i = 0; i < g->arguments_count && good; i++) {
+        const char *path = g->arguments[i];
+        char *page = page_name(path);
+        if (strcmp(path, "-") == 0)
+            good = program_complain("--all names its pages as their files: standard input has no name");
+        else if (is_page(index_name, path))
+            good =
+                program_complain("%s would be written where the page that leads to the lessons goes: name it otherwise", path);
+        for (size_t k = 0; k < i && good; k++)
+            if (is_page(page, g->arguments[k]))
+                good =
+                    program_complain("%s and %s would write the same page: name one of them otherwise", g->arguments[k], path);
+        free(page);
+    }
+    return good;
 }
 
 /* Looked at before the first is carried out: either all become pages, or none. */
@@ -116,7 +127,7 @@ static bool folder_is_there(const char *folder)
 static bool index_write(const char *folder, const char *text)
 {
     whole_file f;
-    char *path = memory_needed(text_printed("%s/index.html", folder));
+    char *path = memory_needed(text_printed("%s/%s", folder, index_name));
     bool good = path != NULL && whole_file_open(&f, path);
     if (good) {
         fputs(text, f.to);
