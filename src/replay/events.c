@@ -3,7 +3,6 @@
 #include <math.h>
 #include <stdarg.h>
 #include <stdlib.h>
-#include <string.h>
 
 #include "base/memory.h"
 #include "describe/finding_words.h"
@@ -37,7 +36,7 @@ static void say(replay *r, double time_s, bool grave, const char *format, ...)
     replay_event *e = came ? next(r) : NULL;
     if (e == NULL)
         return;
-    *e = (replay_event){.time_s = time_s, .grave = grave};
+    *e = (replay_event){.time_s = time_s, .grave = grave, .order = r->events_count};
     va_list arguments;
     va_start(arguments, format);
     vsnprintf(e->text.text, sizeof e->text.text, format, arguments);
@@ -226,33 +225,13 @@ static void end(replay *r)
         carried_out_stopped(o) ? verdict_stop_reason(o, r->system).text : verdict_of(o, r->system).text);
 }
 
-typedef struct {
-    const replay_event *event;
-    size_t order;
-} placed;
-
+/* Of one moment in the order in which they were told. */
 static int by_time(const void *left, const void *right)
 {
-    const placed *a = left, *b = right;
-    if (a->event->time_s != b->event->time_s)
-        return a->event->time_s < b->event->time_s ? -1 : 1;
+    const replay_event *a = left, *b = right;
+    if (a->time_s != b->time_s)
+        return a->time_s < b->time_s ? -1 : 1;
     return (a->order > b->order) - (a->order < b->order);
-}
-
-static void sort(replay *r)
-{
-    placed *list = memory_needed(malloc((r->events_count + 1) * sizeof *list));
-    replay_event *sorted = memory_needed(malloc((r->events_count + 1) * sizeof *sorted));
-    if (list != NULL && sorted != NULL) {
-        for (size_t i = 0; i < r->events_count; i++)
-            list[i] = (placed){&r->events[i], i};
-        qsort(list, r->events_count, sizeof *list, by_time);
-        for (size_t i = 0; i < r->events_count; i++)
-            sorted[i] = *list[i].event;
-        memcpy(r->events, sorted, r->events_count * sizeof *sorted);
-    }
-    free(list);
-    free(sorted);
 }
 
 void replay_events_make(replay *r)
@@ -267,5 +246,5 @@ void replay_events_make(replay *r)
     findings(r);
     end(r);
     if (r->events_count > 0)
-        sort(r);
+        qsort(r->events, r->events_count, sizeof *r->events, by_time);
 }

@@ -39,7 +39,8 @@ typedef struct {
 
 typedef struct {
     double time_s;
-    bool grave; /* over the rim, or it would be */
+    bool grave;   /* over the rim, or it would be */
+    size_t order; /* in which they were told: of one moment the first comes first */
     TEXT_OF(300) text;
 } replay_event;
 

@@ -6,6 +6,8 @@
 #include "base/memory.h"
 #include "case/closures.h"
 
+static const char *const names[LESSON_SHOWN] = {"A", "B"};
+
 static boil_outcome add(lesson_answer *a, const scenario *s, const scenario_script *with, const char *name, const char *title)
 {
     lesson_run *r = &a->runs[a->count + a->choices];
@@ -23,13 +25,15 @@ static boil_outcome add(lesson_answer *a, const scenario *s, const scenario_scri
 
 static boil_outcome scripts_of(const scenario *s, lesson_answer *a)
 {
-    boil_outcome outcome = add(a, s, &s->scripts[LESSON_RECKLESS], "A", "Recklessly");
-    a->count += outcome == BOIL_OK;
-    if (outcome == BOIL_OK)
-        outcome = add(a, s, &s->scripts[LESSON_CAREFUL], "B", "With care");
-    a->count += outcome == BOIL_OK && a->count == 1;
+    static const lesson_script scripts[LESSON_SHOWN] = {LESSON_RECKLESS, LESSON_CAREFUL};
+    static const char *const titles[LESSON_SHOWN] = {"Recklessly", "With care"};
+    boil_outcome outcome = BOIL_OK;
+    while (a->count < LESSON_SHOWN && outcome == BOIL_OK) {
+        outcome = add(a, s, &s->scripts[scripts[a->count]], names[a->count], titles[a->count]);
+        a->count += outcome == BOIL_OK;
+    }
     for (size_t i = 0; i < a->of->choices_count && outcome == BOIL_OK; i++) {
-        outcome = add(a, s, &s->choices[i], "A", a->of->choices[i].says);
+        outcome = add(a, s, &s->choices[i], names[0], a->of->choices[i].says);
         a->choices += outcome == BOIL_OK;
     }
     return outcome;
@@ -37,7 +41,6 @@ static boil_outcome scripts_of(const scenario *s, lesson_answer *a)
 
 boil_outcome lesson_answer_of(const scenario *s, size_t count, lesson_answer *out, const scenario **failed)
 {
-    static const char *const names[LESSON_SHOWN] = {"A", "B"};
     boil_outcome outcome = BOIL_OK;
     *out = (lesson_answer){.scenario = s, .of = count == 1 && s->lesson.scripted ? &s->lesson : NULL};
     *failed = s;
