@@ -137,20 +137,25 @@ static void contents(picture *p)
             p->wide, -1000 * p->s.still_level_m, -1000 * p->s.still_level_m);
 }
 
-static const boil_load_result *last_load(const picture *p)
+/* The last of those that hang in it, and how many do; NULL: none. */
+static const boil_load_result *last_load(const picture *p, size_t *count)
 {
     const boil_history *h = &p->of->of->central;
     const boil_load_result *in = NULL;
+    *count = 0;
     for (size_t i = 0; i < h->loads_count; i++)
-        if (h->loads[i].time_s <= p->time_s && !(h->loads[i].lifted_s <= p->time_s))
+        if (h->loads[i].time_s <= p->time_s && !(h->loads[i].lifted_s <= p->time_s)) {
             in = &h->loads[i];
+            ++*count;
+        }
     return in;
 }
 
 /* A mark, not to scale: bars filled as far as the coldest part has come from its start to boiling. */
 static void load(const picture *p)
 {
-    const boil_load_result *in = last_load(p);
+    size_t count;
+    const boil_load_result *in = last_load(p, &count);
     const boil_action *all = p->of->of->scenario->schedule.actions;
     double from_K = in != NULL ? all[in->action].is.load.temperature_K : 0;
     double hot = in != NULL ? (p->s.coldest_load_K - from_K) / fmax(1, p->s.boiling_point_K - from_K) : 0;
@@ -164,7 +169,9 @@ static void load(const picture *p)
                 hot > (i + 0.5) / BARS ? "steel" : "paper");
     fputs("</g>", p->to);
     write_text(p, "pounds", 0.6 * p->wide, p->view.top + 60 * p->view.unit, 46,
-               in != NULL ? SHOWN(p->of->system, MASS, in->mass_kg) : "");
+               count > 1    ? format_count(count, "load", "loads").text
+               : in != NULL ? SHOWN(p->of->system, MASS, in->mass_kg)
+                            : "");
     fputs("</g>", p->to);
 }
 
