@@ -76,26 +76,28 @@ void size_interval_free(size_interval *i)
     boil_history_free(&i->proof);
 }
 
+int size_held_of(const size_case *c, const boil_plant *p, double heat_W, boil_holding *at)
+{
+    boil_schedule held;
+    int result = boil_holding_schedule(p, &c->schedule, &held);
+    const boil_holding_case of = {p, &held, c->run, c->limit_s, false};
+    if (result == BOIL_OK)
+        result = boil_holding_by_all(&of, heat_W, at);
+    boil_schedule_free(&held);
+    return result;
+}
+
 int size_need_of(const size_case *c, double *heat_W, boil_holding *at)
 {
     const boil_plant *p = &c->scenario->plant;
-    boil_schedule held;
+    double need_W;
     *heat_W = (double)NAN;
     *at = (boil_holding){.breaks = BOIL_BREAKS_RECOVERY};
-    int result = boil_heater_size_for_recovery(p, &c->schedule, &c->run, c->limit_s, precision, heat_W);
-    if (is_no(result)) {
-        *heat_W = (double)NAN;
-        return BOIL_OK;
-    }
-    if (result == BOIL_OK)
-        result = boil_holding_schedule(p, &c->schedule, &held);
+    int result = boil_heater_size_for_recovery(p, &c->schedule, &c->run, c->limit_s, precision, &need_W);
     if (result != BOIL_OK)
-        return result;
-    const boil_holding_case of = {p, &held, c->run, c->limit_s, false};
-    *heat_W = boil_heater_rounded_up(*heat_W);
-    result = boil_holding_by_all(&of, *heat_W, at);
-    boil_schedule_free(&held);
-    return result;
+        return is_no(result) ? BOIL_OK : result;
+    *heat_W = boil_heater_rounded_up(need_W);
+    return size_held_of(c, p, *heat_W, at);
 }
 
 /* The heat for many loads and plates. */

@@ -45,6 +45,9 @@ typedef struct {
 
 boil_outcome size_answer_of(const size_case *c, size_answer *out);
 
+/* What it is with this plant and so much heat to its tank, held as for every size, by all laws. BOIL_OK or a failure. */
+int size_held_of(const size_case *c, const boil_plant *p, double heat_W, boil_holding *at);
+
 /* The heat alone, rounded up, and what it is with it by all laws; NaN: none does. BOIL_OK or a failure. */
 int size_need_of(const size_case *c, double *heat_W, boil_holding *at);
 

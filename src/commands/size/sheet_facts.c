@@ -186,15 +186,8 @@ static void carried(sheet_facts *f, const boil_history *h)
 /* Held as for its size, by the laws that swell it most. */
 static int rim(sheet_facts *f)
 {
-    const size_case *c = f->size->size;
-    boil_schedule held;
     boil_holding at;
-    int result = boil_holding_schedule(&f->plant, &c->schedule, &held);
-    if (result != BOIL_OK)
-        return result;
-    const boil_holding_case of = {&f->plant, &held, c->run, c->limit_s, false};
-    result = boil_holding_by_all(&of, f->design_W, &at);
-    boil_schedule_free(&held);
+    int result = size_held_of(f->size->size, &f->plant, f->design_W, &at);
     if (result == BOIL_OK)
         f->rim_m = f->plant.tank.depth_m - at.freeboard_min_m + f->plant.limits.freeboard_m;
     return result;
