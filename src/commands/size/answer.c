@@ -2,7 +2,7 @@
 
 #include <math.h>
 
-static const double precision = 0.002;
+static const double precision = 0.002, beyond = 1.01; /* one per cent, as the texts say */
 
 static bool is_no(int result)
 {
@@ -23,7 +23,7 @@ int size_heaviest_of(const size_case *c, size_heaviest *out)
     if (result == BOIL_OK)
         result = boil_load_size_holds(p, &c->schedule, &c->run, c->limit_s, out->times, &out->at);
     if (result == BOIL_OK)
-        result = boil_load_size_holds(p, &c->schedule, &c->run, c->limit_s, 1.01 * out->times, &out->beyond);
+        result = boil_load_size_holds(p, &c->schedule, &c->run, c->limit_s, beyond * out->times, &out->beyond);
     if (!is_no(result))
         return result;
     out->times = 0;
@@ -44,7 +44,7 @@ static int prove(const boil_plant *watered, size_interval *i)
     if (result == BOIL_OK)
         result = boil_load_size_interval_holds(watered, &c->load, &c->run, c->limit_s, i->interval_s, &i->at);
     if (result == BOIL_OK)
-        result = boil_load_size_interval_holds(watered, &c->load, &c->run, c->limit_s, i->interval_s / 1.01, &i->beyond);
+        result = boil_load_size_interval_holds(watered, &c->load, &c->run, c->limit_s, i->interval_s / beyond, &i->beyond);
     return result;
 }
 
@@ -98,6 +98,12 @@ int size_need_of(const size_case *c, double *heat_W, boil_holding *at)
         return is_no(result) ? BOIL_OK : result;
     *heat_W = boil_heater_rounded_up(need_W);
     return size_held_of(c, p, *heat_W, at);
+}
+
+bool size_is_cliff(double recovery_s, double limit_s)
+{
+    const double far = 1.25; /* judgement: a limit is overshot by some per cent on any slope */
+    return !(recovery_s <= far * limit_s);
 }
 
 /* The heat for many loads and plates. */

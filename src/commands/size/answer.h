@@ -109,6 +109,10 @@ formatted_text size_shown_up(unit_system s, unit_dimension d, double si);
 formatted_text size_shown_down(unit_system s, unit_dimension d, double si); /* three, never more */
 formatted_text size_number_up(unit_system s, unit_dimension d, double si);  /* without the unit */
 
+/* Whether the boil comes back so long after the limit, one per cent beyond what holds, that the limit is no place to stand. NaN: not
+   back, which is. */
+bool size_is_cliff(double recovery_s, double limit_s);
+
 /* "23.4 s", finer than elsewhere: what is told beside it stands one per cent away. NaN: "not back". */
 formatted_text size_back_after(double recovery_s);
 

@@ -244,7 +244,7 @@ static void proof(const writing *w)
     if (boil_heater_window_never_stops(&a->heats))
         report_paragraph(w->to, "With this heat the load never stops the boil: it takes heat more slowly than the bath can "
                                 "spare it. With 1 %% less the boil is lost, and comes back only when the steel is nearly hot.");
-    else if (!(boil_history_recoveries(&a->heats.less, a->size->limit_s).slowest_s <= 1.25 * a->size->limit_s))
+    else if (size_is_cliff(boil_history_recoveries(&a->heats.less, a->size->limit_s).slowest_s, a->size->limit_s))
         report_paragraph(w->to,
                          "A cliff, so stay well away from it: with 1 %% less heat the boil is back long after the limit.");
 }

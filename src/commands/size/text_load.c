@@ -21,16 +21,15 @@ static void heaviest_lines(const size_heaviest *h, unit_system s, FILE *to)
     }
 }
 
-/* A limit that little more steel leaps far over is no place to stand. */
+/* How it is at the limit, and one per cent beyond it. */
 static void edge(const boil_holding *at, const boil_holding *beyond, double limit_s, const char *more, unit_system s, FILE *to)
 {
-    bool cliff = !(beyond->slowest_s <= 1.25 * limit_s);
     report_paragraph(
         to, "Slowest back after %s, least freeboard %s; %s: %s, %s%s. Ends boiling at %s with %s in the tank, at rest.",
         size_back_after(at->slowest_s).text, SHOWN(s, LENGTH, at->freeboard_min_m), more,
         size_back_after(beyond->slowest_s).text, SHOWN(s, LENGTH, beyond->freeboard_min_m),
-        cliff ? ": a cliff, so stay well away from it" : "", SHOWN(s, TEMPERATURE, at->end_K),
-        SHOWN(s, LENGTH, at->end_level_m));
+        size_is_cliff(beyond->slowest_s, limit_s) ? ": a cliff, so stay well away from it" : "",
+        SHOWN(s, TEMPERATURE, at->end_K), SHOWN(s, LENGTH, at->end_level_m));
 }
 
 static void thumb(double mass_kg, double usual_kg, const char *what, unit_system s, FILE *to)
