@@ -87,7 +87,7 @@ static bool either_taken(value *v, quantity *q)
 static bool setting_taken(value *v, scenario *into)
 {
     const option *o = v->option;
-    const key *k = key_find(o->section, o->key, strlen(o->key));
+    const key *k = key_named(o->section, o->key);
     return setting_read(k, &(setting_line){.found = true, .key_at = v->at.at, .value = v->at}, into);
 }
 

@@ -16,7 +16,7 @@ typedef struct {
 
 static price price_of(const scenario *s, const char *words)
 {
-    const key *k = key_find("prices", words, strlen(words));
+    const key *k = key_named("prices", words);
     if (s->settings == NULL) /* a scenario that was not read */
         return (price){(double)NAN, DIM_COUNT};
     price p = {.per = s->settings[key_index(k)].dimension};

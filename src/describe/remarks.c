@@ -10,7 +10,7 @@
 /* In the unit it was written in: "280 degF". */
 static const char *as_written(const scenario *s, const char *section, const char *words)
 {
-    const scenario_setting *set = &s->settings[key_index(key_find(section, words, strlen(words)))];
+    const scenario_setting *set = scenario_setting_of(s, section, words);
     return set->given != NULL ? set->given : "";
 }
 

@@ -4,9 +4,19 @@
 
 #include "scenario/scripts.h"
 
+const scenario_setting *scenario_setting_of(const scenario *s, const char *section, const char *words)
+{
+    return &s->settings[key_index(key_named(section, words))];
+}
+
+bool scenario_has(const scenario *s, const uncertain_thing *t)
+{
+    return t->key == NULL || s->settings[key_index(t->key)].state != SETTING_ABSENT;
+}
+
 bool scenario_names_salts(const scenario *s)
 {
-    return s->settings[key_index(key_named("bath", "salts"))].state == SETTING_GIVEN;
+    return scenario_setting_of(s, "bath", "salts")->state == SETTING_GIVEN;
 }
 
 scenario scenario_with(const scenario *s, const scenario_script *with)

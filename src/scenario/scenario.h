@@ -10,6 +10,10 @@
    is complete only after BOIL_OK. */
 boil_outcome scenario_read(const char *path, scenario *out, messages *m);
 bool scenario_names_salts(const scenario *s); /* a bath of plain water need not */
+
+/* Of a key that is in the table; and whether a thing has a value in this scenario, as a constant always has. */
+const scenario_setting *scenario_setting_of(const scenario *s, const char *section, const char *words);
+bool scenario_has(const scenario *s, const uncertain_thing *t);
 void scenario_free(scenario *s);
 
 /* The same with the acts of a script or choice in place of its own: it holds what s holds, and is not to be freed. */
@@ -17,7 +21,7 @@ scenario scenario_with(const scenario *s, const scenario_script *with);
 
 /* The text of a scenario and of its run sheet, kept to be read again with other numbers in it. */
 typedef struct {
-    const char *path;    /* the caller's */
+    const char *path;         /* the caller's */
     source text, sheet, jobs; /* the sheet and the list of jobs are read with the first scenario of this text */
     bool sheet_anywhere;      /* they may lie elsewhere than in the scenario's folder, or below it */
 } scenario_text;

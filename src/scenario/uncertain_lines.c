@@ -8,7 +8,7 @@
 static bool may_be_uncertain(const draft *d, const cursor *c, const uncertain_thing *t)
 {
     const scenario *out = d->out;
-    if (t->key != NULL && out->settings[key_index(t->key)].state == SETTING_ABSENT)
+    if (!scenario_has(out, t))
         return cursor_error(c, c->at, "'%s' has no value in this scenario that could be uncertain", t->words);
     if (t->key != NULL && t->key->need == NEED_STRENGTH && !scenario_names_salts(out))
         return cursor_error(c, c->at, "where '%s' is uncertain there may be salts: name them in [bath]", t->words);

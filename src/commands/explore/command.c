@@ -102,7 +102,7 @@ static void add_loads(explore_answer *s, const scenario *c)
 
 static bool grid_fits(const scenario *c, const uncertain_thing *t)
 {
-    if (t->key != NULL && c->settings[key_index(t->key)].state == SETTING_ABSENT)
+    if (!scenario_has(c, t))
         return program_complain("--grid: '%s' has no value in this scenario", t->words);
     if (t->key != NULL && t->key->need == NEED_STRENGTH && !scenario_names_salts(c))
         return program_complain("--grid: where '%s' varies there may be salts: name them in [bath] of %s", t->words, c->path);

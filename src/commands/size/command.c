@@ -121,7 +121,7 @@ static bool grid_fits(const scenario *s, const uncertain_grid *g)
     const uncertain_thing *t = &g->over.thing;
     if (g->steps > SIZE_GRID_STEPS)
         return program_complain("'%s': at most %d steps, each is a search", t->words, (int)SIZE_GRID_STEPS);
-    if (t->key != NULL && s->settings[key_index(t->key)].state == SETTING_ABSENT)
+    if (!scenario_has(s, t))
         return program_complain("'%s' has no value in this scenario", t->words);
     return true;
 }

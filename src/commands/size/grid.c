@@ -39,7 +39,7 @@ static bool varies(const changed *c, const char *words, double *si)
 
 static void follow(changed *c, const char *words, double si)
 {
-    uncertain_thing t = uncertain_setting(key_find("tank", words, strlen(words)));
+    uncertain_thing t = uncertain_setting(key_named("tank", words));
     change(c, &t, si);
 }
 

@@ -17,7 +17,8 @@ static void say(const writing *w, FILE *to)
     char text[160];
     formatted_text limit = format_duration(a->size->limit_s);
     if (a->heats.found == BOIL_WINDOW_BEYOND)
-        snprintf(text, sizeof text, "It needs water, not heat: before the boil is back within %s it boils too strong", limit.text);
+        snprintf(text, sizeof text, "It needs water, not heat: before the boil is back within %s it boils too strong",
+                 limit.text);
     else if (a->heats.found != BOIL_WINDOW_FOUND)
         snprintf(text, sizeof text, "No heat brings the boil back within %s after every load", limit.text);
     else if (boil_heater_window_shut(&a->heats))

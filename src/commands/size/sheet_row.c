@@ -123,6 +123,5 @@ void sheet_missing(sheet *s, const char *name, const char *words)
 
 bool sheet_given(const sheet *s, const char *section, const char *words)
 {
-    const key *k = key_find(section, words, strlen(words));
-    return s->facts.scenario->settings[key_index(k)].state == SETTING_GIVEN;
+    return scenario_setting_of(s->facts.scenario, section, words)->state == SETTING_GIVEN;
 }

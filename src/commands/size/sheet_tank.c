@@ -14,8 +14,7 @@
 static double fuel_price(const sheet *s)
 {
     const scenario *scene = s->facts.scenario;
-    const key *k = key_find("prices", "gas", 3);
-    bool volume = scene->settings[key_index(k)].dimension == DIM_VOLUME;
+    bool volume = scenario_setting_of(scene, "prices", "gas")->dimension == DIM_VOLUME;
     switch (scene->plant.heater.source) {
     case BOIL_HEAT_GAS:
         return scene->prices.gas / (volume ? BOIL_PROPANE_J_M3 : 1);
@@ -227,8 +226,7 @@ static double air_year(sheet *s, double hours)
 static double water_cost(const sheet *s, double kg)
 {
     const scenario *scene = s->facts.scenario;
-    const key *k = key_find("prices", "water", 5);
-    bool mass = scene->settings[key_index(k)].dimension == DIM_MASS;
+    bool mass = scenario_setting_of(scene, "prices", "water")->dimension == DIM_MASS;
     return scene->prices.water * (mass ? kg : kg / boil_water_density(293.15));
 }
 
@@ -236,8 +234,7 @@ static double water_cost(const sheet *s, double kg)
 static void dump(sheet *s)
 {
     const sheet_facts *f = &s->facts;
-    const key *k = key_find("prices", "waste", 5);
-    bool mass = f->scenario->settings[key_index(k)].dimension == DIM_MASS;
+    bool mass = scenario_setting_of(f->scenario, "prices", "waste")->dimension == DIM_MASS;
     double m3 = boil_tank_area(&f->plant.tank) * f->plant.tank.level_m;
     money(s, "each bath thrown away", f->scenario->prices.waste * (mass ? f->density_kg_m3 : 1) * m3);
 }
