@@ -16,10 +16,8 @@ typedef struct {
     output output;
 } request;
 
-/* In the order of the option's words. */
+/* In the order of the option's words: scripts, then choices. */
 enum { SCRIPTS = LESSON_SCRIPTS + LESSON_CHOICES_MAX };
-static const char *const script_words[SCRIPTS] = {"careful",  "reckless", "idle",    "answer 1",
-                                                  "answer 2", "answer 3", "answer 4"};
 
 /* clang-format off */
 static const option options[] = {
@@ -91,7 +89,6 @@ static int not_made(const scenario *s, boil_closures of, carried_out *done)
     return STATUS_STOPPED;
 }
 
-/* Careful, reckless, idle, and then the choices. */
 static const scenario_script *script_of(const scenario *s, unsigned which)
 {
     if (!s->lesson.scripted)
@@ -99,6 +96,13 @@ static const scenario_script *script_of(const scenario *s, unsigned which)
     if (which < LESSON_SCRIPTS)
         return &s->scripts[which];
     return which - LESSON_SCRIPTS < s->lesson.choices_count ? &s->choices[which - LESSON_SCRIPTS] : NULL;
+}
+
+/* "Two gallons: careful", "Two gallons: answer 2"; NULL when memory is refused. */
+static char *script_title(const scenario *s, unsigned which)
+{
+    return which < LESSON_SCRIPTS ? text_printed("%s: %s", s->title, lesson_script_words[which])
+                                  : text_printed("%s: answer %u", s->title, which - LESSON_SCRIPTS + 1);
 }
 
 static int no_script(const scenario *s, unsigned which)
@@ -137,7 +141,7 @@ static int answer(void *record, const scenario *s)
     if (script == NULL)
         return no_script(s, r->script);
     scenario with = scenario_with(s, script);
-    char *title = text_printed("%s: %s", s->title, script_words[r->script]);
+    char *title = script_title(s, r->script);
     with.title = title != NULL ? title : s->title;
     int status = carry_out(r, &with);
     free(title);
