@@ -22,35 +22,45 @@ static bool may_be_read(draft *d, const setting_line *line, const char *path, co
     return may;
 }
 
+/* A file that a setting names, as seen from its scenario's folder. */
+typedef struct {
+    const setting_line *line;
+    const char *path, *what;
+    int order;    /* of its messages, among the files of a scenario */
+    source *text; /* read once */
+} named_file;
+
+static bool read_named(draft *d, const named_file *f, const char *scenario_path)
+{
+    if (f->text->bytes != NULL)
+        return true;
+    char *path = place_beside(scenario_path, f->path);
+    if (path == NULL)
+        messages_lost(d->messages);
+    bool good = path != NULL && may_be_read(d, f->line, path, scenario_path, f->what) &&
+                source_read(f->text, path, f->order, d->messages);
+    free(path);
+    return good;
+}
+
 static void read_run_sheet(draft *d, schedule_draft *a, const char *scenario_path)
 {
     const setting_line *line = draft_line(d, "", DRAFT_SCHEDULE);
-    if (d->actions.count > 0) {
+    const named_file sheet = {line, d->out->run_sheet, "run sheet", 1, d->sheet};
+    if (d->actions.count > 0)
         cursor_error(&line->value, line->key_at, "the acts are in a file or in [schedule], not in both");
-        return;
-    }
-    char *path = place_beside(scenario_path, d->out->run_sheet);
-    if (path == NULL)
-        messages_lost(d->messages);
-    else if (d->sheet->bytes != NULL ||
-             (may_be_read(d, line, path, scenario_path, "run sheet") && source_read(d->sheet, path, 1, d->messages)))
+    else if (read_named(d, &sheet, scenario_path))
         run_sheet_read(d->sheet, a, d->messages);
-    free(path);
 }
 
-/* The rows of the file, which is read once. */
 static void read_jobs_file(draft *d, const job_reader *r, const char *scenario_path)
 {
     const setting_line *line = draft_line(d, "plan", "jobs");
-    char *path = place_beside(scenario_path, d->out->plan.jobs_file);
+    const named_file jobs = {line, d->out->plan.jobs_file, "list of jobs", 2, d->jobs};
     if (d->job_lines.count > 0)
         cursor_error(&line->value, line->key_at, "the jobs are in a file or in [jobs], not in both");
-    else if (path == NULL)
-        messages_lost(d->messages);
-    else if (d->jobs->bytes != NULL ||
-             (may_be_read(d, line, path, scenario_path, "list of jobs") && source_read(d->jobs, path, 2, d->messages)))
+    else if (read_named(d, &jobs, scenario_path))
         jobs_read_csv(r, d->jobs, d->messages);
-    free(path);
 }
 
 static void read_jobs(draft *d, schedule_draft *a, const char *scenario_path)
