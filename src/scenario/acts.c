@@ -47,7 +47,7 @@ static void read_run_sheet(draft *d, schedule_draft *a, const char *scenario_pat
 {
     const setting_line *line = draft_line(d, "", DRAFT_SCHEDULE);
     const named_file sheet = {line, d->out->run_sheet, "run sheet", 1, d->sheet};
-    if (d->actions.count > 0)
+    if (d->lines[DRAFT_ACTS].count > 0)
         cursor_error(&line->value, line->key_at, "the acts are in a file or in [schedule], not in both");
     else if (read_named(d, &sheet, scenario_path))
         run_sheet_read(d->sheet, a, d->messages);
@@ -57,7 +57,7 @@ static void read_jobs_file(draft *d, const job_reader *r, const char *scenario_p
 {
     const setting_line *line = draft_line(d, "plan", "jobs");
     const named_file jobs = {line, d->out->plan.jobs_file, "list of jobs", 2, d->jobs};
-    if (d->job_lines.count > 0)
+    if (d->lines[DRAFT_JOBS].count > 0)
         cursor_error(&line->value, line->key_at, "the jobs are in a file or in [jobs], not in both");
     else if (read_named(d, &jobs, scenario_path))
         jobs_read_csv(r, d->jobs, d->messages);
@@ -69,11 +69,9 @@ static void read_jobs(draft *d, schedule_draft *a, const char *scenario_path)
     const job_reader r = {schedule_reader(a), out->start_s, out->plan.end_s, &out->jobs};
     if (out->plan.jobs_file != NULL)
         read_jobs_file(d, &r, scenario_path);
-    for (size_t i = 0; i < d->job_lines.count && !messages_full(d->messages); i++) {
-        cursor c = cursor_of_line(d->text, d->job_lines.list[i], d->messages);
-        if (out->plan.jobs_file == NULL)
-            jobs_read_line(&r, &c);
-    }
+    cursor c;
+    for (size_t next = 0; out->plan.jobs_file == NULL && draft_next_line(d, DRAFT_JOBS, &next, &c);)
+        jobs_read_line(&r, &c);
     const char *file = out->plan.jobs_file != NULL && d->jobs->name != NULL ? d->jobs->name : d->text->name;
     out->jobs.file = text_copy(file, strlen(file));
     if (out->jobs.file == NULL)
@@ -91,8 +89,8 @@ static bool is_act(const char *word)
 
 static void read_measures(draft *d, measure_list *all)
 {
-    for (size_t i = 0; i < d->measures.count && !messages_full(d->messages); i++) {
-        cursor c = cursor_of_line(d->text, d->measures.list[i], d->messages);
+    cursor c;
+    for (size_t next = 0; draft_next_line(d, DRAFT_MEASURES, &next, &c);) {
         const char *word = c.at;
         if (measure_read(&c, all) && is_act(all->list[all->count - 1].word)) {
             all->count--;
@@ -112,15 +110,13 @@ void draft_read_actions(draft *d, const char *path)
     schedule_draft a = schedule_begin(&d->out->plant, !messages_any(d->messages), &frame);
     a.reader.positions = (size_t)d->out->plant.tank.positions;
     read_measures(d, &a.reader.measures);
-    for (size_t i = 0; i < d->breaks.count && !messages_full(d->messages); i++) {
-        cursor c = cursor_of_line(d->text, d->breaks.list[i], d->messages);
+    cursor c;
+    for (size_t next = 0; draft_next_line(d, DRAFT_BREAKS, &next, &c);)
         break_read(&frame, &c, &a.breaks);
-    }
     read_jobs(d, &a, path);
     if (d->out->run_sheet != NULL)
         read_run_sheet(d, &a, path);
-    for (size_t i = 0; i < d->actions.count && !messages_full(d->messages); i++) {
-        cursor c = cursor_of_line(d->text, d->actions.list[i], d->messages);
+    for (size_t next = 0; draft_next_line(d, DRAFT_ACTS, &next, &c);) {
         habits_of_line(&c);
         schedule_read(&a, &c, &c);
     }

@@ -32,6 +32,15 @@ scenario_setting *draft_setting(draft *d, const char *section, const char *words
     return &d->out->settings[key_index(key_named(section, words))];
 }
 
+bool draft_next_line(const draft *d, draft_kind kind, size_t *next, cursor *c)
+{
+    const draft_lines *l = &d->lines[kind];
+    if (*next == l->count || messages_full(d->messages))
+        return false;
+    *c = cursor_of_line(d->text, l->list[(*next)++], d->messages);
+    return true;
+}
+
 void draft_missing(const draft *d, const char *section, const char *what)
 {
     size_t line = draft_section_line(d, section);

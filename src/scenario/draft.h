@@ -8,6 +8,25 @@
 
 #define DRAFT_SECTIONS_MAX 32
 
+/* Lines that are no settings, by what they say: those of a section each, a lesson's scripts, its 'pass', which stands among settings. */
+typedef enum {
+    DRAFT_ACTS,
+    DRAFT_UNCERTAIN,
+    DRAFT_BREAKS,
+    DRAFT_MEASURES,
+    DRAFT_JOBS,
+    DRAFT_ANSWERS,
+    DRAFT_NAMES,
+    DRAFT_SCRIPTS,
+    DRAFT_PASSES = DRAFT_SCRIPTS + LESSON_SCRIPTS,
+    DRAFT_KINDS
+} draft_kind;
+
+typedef struct {
+    size_t *list; /* their numbers */
+    size_t count, capacity;
+} draft_lines;
+
 /* What is known of a file while it is being read. */
 typedef struct {
     messages *messages;
@@ -20,10 +39,7 @@ typedef struct {
     bool *meant;                             /* per key: a misspelt one was taken for it */
     cursor volume;                           /* a line that says how much is in the tank; at NULL: there is none */
     size_t section_line[DRAFT_SECTIONS_MAX]; /* 0: not there */
-    struct draft_lines {
-        size_t *list;
-        size_t count, capacity;
-    } actions, uncertain, breaks, measures, passes, choices, names, job_lines, scripts[LESSON_SCRIPTS];
+    draft_lines lines[DRAFT_KINDS];
 } draft;
 
 /* Sections that more than one of these files names. */
@@ -38,6 +54,8 @@ bool draft_has(const draft *d, const char *section);
 /* Of a key that is in the table: as found, and as it is told. */
 const setting_line *draft_line(const draft *d, const char *section, const char *words);
 scenario_setting *draft_setting(draft *d, const char *section, const char *words);
+/* Steps to the next line of a kind, *next being how many were read; false behind the last, or where no more messages are taken. */
+bool draft_next_line(const draft *d, draft_kind kind, size_t *next, cursor *c);
 /* Complains about something that is not there: at its section, or at the end of the file. */
 void draft_missing(const draft *d, const char *section, const char *what);
 /* What is wrong with a section, or with a setting that stands in the file or was put in its place; NULL: nothing. */

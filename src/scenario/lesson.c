@@ -27,30 +27,30 @@ static void read_scripts(draft *d, const script_reader *r)
     scenario *out = d->out;
     for (size_t i = 0; i < LESSON_SCRIPTS; i++) {
         const char *section = lesson_script_words[i];
-        script_section s = {section, draft_section_line(d, section), d->scripts[i].list, d->scripts[i].count};
+        const draft_lines *lines = &d->lines[DRAFT_SCRIPTS + i];
+        script_section s = {section, draft_section_line(d, section), lines->list, lines->count};
         if (s.header == 0 && i != LESSON_IDLE)
             draft_missing(d, section, "what is done then");
         s.header = s.header > 0 ? s.header : draft_section_line(d, DRAFT_LESSON);
         script_read(r, &s, &out->scripts[i]);
     }
+    const draft_lines *answers = &d->lines[DRAFT_ANSWERS];
+    const script_section choices = {DRAFT_CHOICES, draft_section_line(d, DRAFT_CHOICES), answers->list, answers->count};
     if (draft_has(d, DRAFT_CHOICES))
-        script_choices_read(
-            r, &(script_section){DRAFT_CHOICES, draft_section_line(d, DRAFT_CHOICES), d->choices.list, d->choices.count}, out);
+        script_choices_read(r, &choices, out);
 }
 
 static void read_terms(draft *d)
 {
     lesson *l = &d->out->lesson;
-    for (size_t i = 0; i < d->passes.count && !messages_full(d->messages); i++) {
-        cursor c = cursor_of_line(d->text, d->passes.list[i], d->messages);
+    cursor c;
+    for (size_t next = 0; draft_next_line(d, DRAFT_PASSES, &next, &c);) {
         c.at = (const char *)memchr(c.at, '=', (size_t)(c.end - c.at)) + 1;
         lesson_term_read(&c, l);
     }
-    for (size_t i = 0; i < d->names.count && !messages_full(d->messages); i++) {
-        cursor c = cursor_of_line(d->text, d->names.list[i], d->messages);
+    for (size_t next = 0; draft_next_line(d, DRAFT_NAMES, &next, &c);)
         lesson_names_read(&c, l);
-    }
-    if (d->passes.count == 0)
+    if (d->lines[DRAFT_PASSES].count == 0)
         draft_missing(d, DRAFT_LESSON, "at least one 'pass = ...'");
     if (!draft_line(d, "", "duration")->found)
         draft_missing(d, DRAFT_LESSON, "a 'duration' above the first section: all its scripts are judged at the same moment");
@@ -60,8 +60,8 @@ static void read_terms(draft *d)
 void draft_read_lesson(draft *d, const schedule_draft *common)
 {
     scenario *out = d->out;
-    const script_reader r = {common,     d->text, d->actions.list, d->actions.count, d->sheet, !messages_any(d->messages),
-                             d->messages};
+    const draft_lines *acts = &d->lines[DRAFT_ACTS];
+    const script_reader r = {common, d->text, acts->list, acts->count, d->sheet, !messages_any(d->messages), d->messages};
     out->lesson.given = draft_has(d, DRAFT_LESSON);
     if (!out->lesson.given) {
         refuse_without_lesson(d);

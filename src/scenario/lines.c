@@ -8,7 +8,6 @@
 #include "habits/habits.h"
 
 #define PASS "pass"
-#define NAMES "must name"
 
 static const char *known_section(const cursor *c, const char *text, size_t length)
 {
@@ -104,7 +103,7 @@ static bool is_own_word(const key *k, const cursor *value)
     return false;
 }
 
-static void note_line(draft *d, struct draft_lines *noted, const cursor *c)
+static void note_line(draft *d, draft_lines *noted, const cursor *c)
 {
     size_t *lines = boil_array_reserve(noted->list, &noted->capacity, noted->count, sizeof *lines);
     if (lines == NULL) {
@@ -133,7 +132,7 @@ static void note_setting(draft *d, cursor *c, const char *section)
     const char *key_at_text = c->at;
     size_t length = (size_t)(words_trim(c->at, equals) - c->at);
     if (is_pass(section, c->at, length)) {
-        note_line(d, &d->passes, c);
+        note_line(d, &d->lines[DRAFT_PASSES], c);
         return;
     }
     const key *k = key_find(section, c->at, length);
@@ -155,33 +154,31 @@ static void note_setting(draft *d, cursor *c, const char *section)
 }
 
 /* Sections of lines that are no settings; NULL for those of settings. */
-static struct draft_lines *lines_of(draft *d, const char *section)
+static draft_lines *lines_of(draft *d, const char *section)
 {
-    struct {
-        const char *section;
-        struct draft_lines *lines;
-    } all[] = {{DRAFT_SCHEDULE, &d->actions}, {"uncertain", &d->uncertain}, {"breaks", &d->breaks}, {"jobs", &d->job_lines},
-               {"measures", &d->measures},    {DRAFT_CHOICES, &d->choices}, {NAMES, &d->names}};
-    for (size_t i = 0; i < LESSON_SCRIPTS; i++)
-        if (strcmp(section, lesson_script_words[i]) == 0)
-            return &d->scripts[i];
-    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
-        if (strcmp(section, all[i].section) == 0)
-            return all[i].lines;
+    static const char *const sections[DRAFT_SCRIPTS] = {
+        [DRAFT_ACTS] = DRAFT_SCHEDULE, [DRAFT_UNCERTAIN] = "uncertain", [DRAFT_BREAKS] = "breaks",
+        [DRAFT_MEASURES] = "measures", [DRAFT_JOBS] = "jobs",           [DRAFT_ANSWERS] = DRAFT_CHOICES,
+        [DRAFT_NAMES] = "must name"};
+    for (size_t i = 0; i < DRAFT_PASSES; i++)
+        if (strcmp(section, i < DRAFT_SCRIPTS ? sections[i] : lesson_script_words[i - DRAFT_SCRIPTS]) == 0)
+            return &d->lines[i];
     return NULL;
 }
 
 void draft_read_lines(draft *d)
 {
     const char *section = "";
+    draft_lines *lines = NULL; /* the section's, where it holds no settings */
     for (size_t line = 1; line <= d->text->count && !messages_full(d->messages); line++) {
         cursor c = cursor_of_line(d->text, line, d->messages);
         if (cursor_done(&c))
             continue;
-        if (*c.at == '[')
+        if (*c.at == '[') {
             section = open_section(d, &c);
-        else if (section != NULL && lines_of(d, section) != NULL)
-            note_line(d, lines_of(d, section), &c);
+            lines = section != NULL ? lines_of(d, section) : NULL;
+        } else if (lines != NULL)
+            note_line(d, lines, &c);
         else if (section != NULL)
             note_setting(d, &c, section);
     }

@@ -62,16 +62,8 @@ static void draft_free(draft *d)
 {
     free(d->found);
     free(d->meant);
-    free(d->actions.list);
-    free(d->uncertain.list);
-    free(d->breaks.list);
-    free(d->measures.list);
-    free(d->passes.list);
-    free(d->choices.list);
-    free(d->names.list);
-    for (size_t i = 0; i < LESSON_SCRIPTS; i++)
-        free(d->scripts[i].list);
-    free(d->job_lines.list);
+    for (size_t i = 0; i < DRAFT_KINDS; i++)
+        free(d->lines[i].list);
 }
 
 static void read_all(draft *d, const char *path)

@@ -23,11 +23,12 @@ static bool may_be_uncertain(const draft *d, const cursor *c, const uncertain_th
 void draft_read_uncertain(draft *d)
 {
     scenario *out = d->out;
-    out->uncertain = d->uncertain.count > 0 ? calloc(BOIL_SAMPLING_INPUTS, sizeof *out->uncertain) : NULL;
-    if (d->uncertain.count > 0 && out->uncertain == NULL)
+    bool any = d->lines[DRAFT_UNCERTAIN].count > 0;
+    out->uncertain = any ? calloc(BOIL_SAMPLING_INPUTS, sizeof *out->uncertain) : NULL;
+    if (any && out->uncertain == NULL)
         messages_lost(d->messages);
-    for (size_t i = 0; out->uncertain != NULL && i < d->uncertain.count && !messages_full(d->messages); i++) {
-        cursor start = cursor_of_line(d->text, d->uncertain.list[i], d->messages), c;
+    cursor start, c;
+    for (size_t next = 0; out->uncertain != NULL && draft_next_line(d, DRAFT_UNCERTAIN, &next, &start);) {
         uncertain u;
         habits_of_value(&start);
         c = start;
