@@ -21,9 +21,9 @@ void json_list(json *j, const char *key);
 void json_close(json *j); /* the innermost object or list; a line's end after the outermost */
 
 void json_number(json *j, const char *key, double x); /* nine significant digits; null when it is not finite */
-void json_text(
-    json *j, const char *key,
-    const char *text); /* NULL: null. Bytes that are not UTF-8 become U+FFFD; what is not seen stands by its number */
+
+/* NULL: null. Bytes that are not UTF-8 become U+FFFD; what is not seen stands by its number. */
+void json_text(json *j, const char *key, const char *text);
 void json_bool(json *j, const char *key, bool is);
 
 #endif

@@ -5,8 +5,8 @@
 #include "base/memory.h"
 #include "base/patience.h"
 #include "base/program.h"
-#include "files/whole_file.h"
 #include "base/words.h"
+#include "files/whole_file.h"
 
 /* The picture stands in for the report. */
 static bool is_terminal(const plot *p)

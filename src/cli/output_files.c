@@ -2,11 +2,11 @@
 #include <string.h>
 #include <unistd.h>
 
-#include "files/place.h"
 #include "base/program.h"
-#include "files/whole_file.h"
 #include "base/words.h"
 #include "cli/output.h"
+#include "files/place.h"
+#include "files/whole_file.h"
 
 typedef struct {
     const char *option, *path; /* path NULL: no file, or not asked for */

@@ -7,9 +7,9 @@
 #include <unistd.h>
 
 #include "base/memory.h"
-#include "files/place.h"
 #include "base/program.h"
 #include "base/text.h"
+#include "files/place.h"
 
 /* Of what memory was refused for the program speaks when it ends. */
 static bool complain(const whole_file *w, int why)

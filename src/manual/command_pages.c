@@ -156,7 +156,9 @@ void page_program(FILE *to)
         option_term(to, &help_program_options[i]);
     statuses(to);
     roff_section(to, "ENVIRONMENT");
-    fputs(".TP\nBOILBACK_DATA\nFolder that holds the scripts of pictures in plots/ and the lessons in scenarios/lessons/, in place of the one installed.\n", to);
+    fputs(".TP\nBOILBACK_DATA\nFolder that holds the scripts of pictures in plots/ and the lessons in scenarios/lessons/, in "
+          "place of the one installed.\n",
+          to);
     fputs(".TP\nNO_COLOR\nWhen it is set and not empty, no colour is sent to a terminal.\n", to);
     caution(to);
     licence(to);

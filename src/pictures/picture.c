@@ -12,8 +12,8 @@
 #include <unistd.h>
 
 #include "base/memory.h"
-#include "files/shipped.h"
 #include "base/signals.h"
+#include "files/shipped.h"
 #include "files/whole_file.h"
 #include "pictures/child.h"
 

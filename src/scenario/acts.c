@@ -4,8 +4,8 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "files/place.h"
 #include "base/words.h"
+#include "files/place.h"
 #include "habits/habits.h"
 
 /* A scenario from somebody else must not show what it likes of any file: messages echo what they are about. */

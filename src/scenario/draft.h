@@ -8,7 +8,8 @@
 
 #define DRAFT_SECTIONS_MAX 32
 
-/* Lines that are no settings, by what they say: those of a section each, a lesson's scripts, its 'pass', which stands among settings. */
+/* Lines that are no settings, by what they say: those of a section each, the last a lesson's scripts; and its 'pass', which stands
+   among settings. */
 typedef enum {
     DRAFT_ACTS,
     DRAFT_UNCERTAIN,
@@ -54,7 +55,8 @@ bool draft_has(const draft *d, const char *section);
 /* Of a key that is in the table: as found, and as it is told. */
 const setting_line *draft_line(const draft *d, const char *section, const char *words);
 scenario_setting *draft_setting(draft *d, const char *section, const char *words);
-/* Steps to the next line of a kind, *next being how many were read; false behind the last, or where no more messages are taken. */
+/* Steps to the next line of a kind, *next being how many were read; false behind the last, or where no more messages are
+   taken. */
 bool draft_next_line(const draft *d, draft_kind kind, size_t *next, cursor *c);
 /* Complains about something that is not there: at its section, or at the end of the file. */
 void draft_missing(const draft *d, const char *section, const char *what);

@@ -67,10 +67,10 @@ static bool nothing_on_it(const scenario *s)
             "slowly, and read it when it has boiled all over for some minutes; then take the line out",
             s->path);
     if (s->plant.bed_kg > 0)
-        return program_complain("%s: salt lies on the floor of its bath ('salt on the floor' under [bath]): stir it up, heat "
-                                "slowly, and read it when all "
-                                "of it is dissolved and it has boiled all over for some minutes; then take the line out",
-                                s->path);
+        return program_complain(
+            "%s: salt lies on the floor of its bath ('salt on the floor' under [bath]): stir it up, heat slowly, and "
+            "read it when all of it is dissolved and it has boiled all over for some minutes; then take the line out",
+            s->path);
     if (!(s->plant.afloat.mass_kg > 0))
         return true;
     return program_complain(

@@ -26,7 +26,8 @@ typedef struct {
 double size_places(double side_m, double basket_m, double apart_m);
 void size_case_place(size_case *c, double asked); /* 0: as the scenario says, or as worked out */
 
-/* One load of steel plate, at 20 degC, or as cold as the schedule's first load, and in its basket: of that mass, or of that mass per volume of bath. */
+/* One load of steel plate, at 20 degC, or as cold as the schedule's first load, and in its basket: of that mass, or of that
+   mass per volume of bath. */
 boil_load size_case_plate(const scenario *s, const quantity *heaviness, double thickness_m);
 
 /* A quarter of an inch thick. `heaviness` NULL: the schedule's loads, or, without any, one as heavy as the scenario's limit.
@@ -109,8 +110,8 @@ formatted_text size_shown_up(unit_system s, unit_dimension d, double si);
 formatted_text size_shown_down(unit_system s, unit_dimension d, double si); /* three, never more */
 formatted_text size_number_up(unit_system s, unit_dimension d, double si);  /* without the unit */
 
-/* Whether the boil comes back so long after the limit, one per cent beyond what holds, that the limit is no place to stand. NaN: not
-   back, which is. */
+/* Whether the boil comes back so long after the limit, one per cent beyond what holds, that the limit is no place to stand.
+   NaN: not back, which is. */
 bool size_is_cliff(double recovery_s, double limit_s);
 
 /* "23.4 s", finer than elsewhere: what is told beside it stands one per cent away. NaN: "not back". */
