@@ -100,6 +100,11 @@ int size_need_of(const size_case *c, double *heat_W, boil_holding *at)
     return size_held_of(c, p, *heat_W, at);
 }
 
+bool size_is_beyond(const boil_window_end *e, double heat_W)
+{
+    return boil_window_end_shut(e) || (e->rim == BOIL_RIM_AT && e->heat_W < heat_W);
+}
+
 bool size_is_cliff(double recovery_s, double limit_s)
 {
     const double far = 1.25; /* judgement: a limit is overshot by some per cent on any slope */

@@ -110,6 +110,9 @@ formatted_text size_shown_up(unit_system s, unit_dimension d, double si);
 formatted_text size_shown_down(unit_system s, unit_dimension d, double si); /* three, never more */
 formatted_text size_number_up(unit_system s, unit_dimension d, double si);  /* without the unit */
 
+/* Whether so much heat is more than an end allows, or than any where it is shut. */
+bool size_is_beyond(const boil_window_end *e, double heat_W);
+
 /* Whether the boil comes back so long after the limit, one per cent beyond what holds, that the limit is no place to stand.
    NaN: not back, which is. */
 bool size_is_cliff(double recovery_s, double limit_s);

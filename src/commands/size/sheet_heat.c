@@ -14,20 +14,15 @@
 /* Of evaporation, draught, the parts' temperature and the boiling point over their ranges, on a trough: sqrt(9.6^2 + 7.2^2 + 5.2^2 + 0.8^2) %. */
 static const double margin_of_doubt = 0.131;
 
-static bool is_below(const boil_window_end *e, double heat_W)
-{
-    return e->rim == BOIL_RIM_AT && e->heat_W < heat_W;
-}
-
 static void rim_with(sheet *s, const boil_heater_window *w, double design_W)
 {
     if (boil_window_end_shut(&w->likely))
         sheet_say(s, SHEET_WARNING, "with the heat that is needed it boils over: see 'size' without --sheet");
-    else if (is_below(&w->likely, design_W))
+    else if (size_is_beyond(&w->likely, design_W))
         sheet_say(s, SHEET_WARNING, "with the design heat it boils over: a higher rim or lighter loads");
-    else if (boil_window_end_shut(&w->leaves_likely) || is_below(&w->leaves_likely, design_W))
+    else if (size_is_beyond(&w->leaves_likely, design_W))
         sheet_say(s, SHEET_WARNING, "with the design heat too little freeboard is left: a higher rim or lighter loads");
-    else if (boil_window_end_shut(&w->possible) || is_below(&w->possible, design_W))
+    else if (size_is_beyond(&w->possible, design_W))
         sheet_say(s, SHEET_NOTICE, "with the design heat it may boil over: see 'size' without --sheet");
 }
 

@@ -128,6 +128,14 @@ static void steam_line(const writing *w, const char *name, double m3_s, const ch
     listing_both(w->to, name, us.text, si.text, note);
 }
 
+/* Of the scenario's own heater. */
+static const char *own_words(const boil_heater_window *h)
+{
+    if (h->own_W < h->heat_W)
+        return "too little";
+    return size_is_beyond(&h->leaves_possible, h->own_W) ? "enough, but may leave too little freeboard" : "enough";
+}
+
 static void heat(const writing *w)
 {
     const size_answer *a = w->a;
@@ -143,7 +151,7 @@ static void heat(const writing *w)
     quantity_line(w, "calm losses", DIM_POWER, a->heats.calm.losses_W, "likely; with less it does not boil");
     if (!isnan(a->heats.hold_W))
         up_line(w, "to hold the boil", a->heats.hold_W, "with less it may be lost");
-    quantity_line(w, "in the scenario", DIM_POWER, a->heats.own_W, a->heats.own_W < a->heats.heat_W ? "too little" : "enough");
+    quantity_line(w, "in the scenario", DIM_POWER, a->heats.own_W, own_words(&a->heats));
     if (!isnan(a->heats.heat_up_s))
         listing_one(w->to, "heating up", format_duration(a->heats.heat_up_s).text, "from a room-cold bath");
 }
