@@ -88,8 +88,6 @@ static void follow(schedule_draft *a, const cursor *c, const timing *t, boil_act
             return;
         if (action->time_s > a->frame.end_s)
             continue;
-        if (isinf(a->frame.end_s) && waiting_is_open(&action->wait))
-            cursor_error(c, c->at, "nobody knows when this will be: set a 'duration' above the first section");
         if ((double)a->count >= SCHEDULE_ACTIONS_MAX)
             cursor_error(c, c->at, "there are more than %.0f acts", SCHEDULE_ACTIONS_MAX);
         if ((double)a->count >= SCHEDULE_ACTIONS_MAX || !plan(a, c, action, a->line_count - 1))

@@ -55,7 +55,7 @@ bool timing_read(const moment_frame *f, const break_list *b, cursor *c, timing *
     *t = (timing){0};
     if (!(cursor_take(c, "every") ? read_every(f, b, c, t) : read_once(f, c, t)) || !waiting_state_read(c, &t->wait))
         return false;
-    if (waiting_is_open(&t->wait) && t->wait.state != BOIL_WAIT_NONE && isinf(f->end_s))
+    if (t->wait.state != BOIL_WAIT_NONE && isinf(f->end_s))
         return cursor_error(c, start, "nobody knows when this will be: set a 'duration' above the first section");
     return true;
 }
