@@ -23,7 +23,7 @@ boil_load boil_correct_next_load(const boil_plant *p, const boil_schedule *s)
         return next;
     }
     boil_load plate = boil_load_default();
-    plate.mass_kg = p->limits.load_per_volume_kg_m3 * boil_tank_area(&p->tank) * p->tank.level_m;
+    plate.mass_kg = boil_plant_usual_load(p);
     plate.size_m = 6.35e-3;
     plate.temperature_K = p->ambient.temperature_K;
     plate.immersed_s = 20 * 60;

@@ -48,6 +48,11 @@ double boil_plant_mixer_power(const boil_plant *p)
     return p->fittings.mixer_W > 0 ? p->fittings.mixer_W : usual_W_m3 * volume_m3;
 }
 
+double boil_plant_usual_load(const boil_plant *p)
+{
+    return p->limits.load_per_volume_kg_m3 * boil_tank_area(&p->tank) * p->tank.level_m;
+}
+
 static bool is_plain_water(const boil_initial_charge *c)
 {
     return c->basis != BOIL_INITIAL_BY_BOILING_POINT && c->value == 0;

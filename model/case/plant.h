@@ -24,6 +24,7 @@ void boil_plant_bare(boil_plant *p);
 void boil_plant_at_boil(boil_plant *p); /* bare, and at its boil */
 
 double boil_plant_mixer_power(const boil_plant *p); /* W: as stated, or 0.2 W per litre of starting bath */
+double boil_plant_usual_load(const boil_plant *p);  /* kg, the heaviest, by its limit per volume of starting bath */
 
 /* NULL, or that the heater gives more than 3 MW to each m2 of the tank's surface. Nucleate boiling of water at 1 atm carries at most
    1.1 MW/m2 off what heats it [Zuber, critical heat flux, 1959, from memory]; elements and coils may have some three times the tank's area. */

@@ -5,6 +5,7 @@
 
 #include "case/grading.h"
 #include "case/load.h"
+#include "case/plant.h"
 
 typedef struct {
     const boil_plant *plant;
@@ -105,8 +106,7 @@ static bool is_heavy(const asked *q, const boil_load_result *l)
         if (fabs(q->history->loads[i].time_s - l->time_s) < together_s)
             mass_kg += with->mass_kg + with->basket_kg;
     }
-    const boil_tank *t = &q->plant->tank;
-    return mass_kg > q->plant->limits.load_per_volume_kg_m3 * boil_tank_area(t) * t->level_m;
+    return mass_kg > boil_plant_usual_load(q->plant);
 }
 
 static bool is_in_quiet(const asked *q, const boil_load_result *l)

@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "case/grading.h"
+#include "case/plant.h"
 #include "findings/belongs.h"
 
 #define MOST_SLOWER 5u
@@ -29,7 +30,7 @@ static bool set(bool *is)
 /* Into one part more; at first as many equal parts as the rule of thumb wants, two at least, and never more than there are pieces. */
 static bool split(const boil_plant *p, const boil_load *l, debrief_care *c)
 {
-    double usual_kg = p->limits.load_per_volume_kg_m3 * boil_tank_area(&p->tank) * p->tank.level_m;
+    double usual_kg = boil_plant_usual_load(p);
     double most = l->pieces > 0 ? fmin(MOST_PARTS, floor(l->pieces)) : MOST_PARTS;
     double parts = c->parts > 0 ? c->parts + 1 : fmax(2, ceil((l->mass_kg + l->basket_kg) / usual_kg - 1e-9));
     unsigned before = c->parts;

@@ -39,19 +39,19 @@ static const char *last_of(const screen *s, const char *keyword)
 }
 
 /* What is on is offered off, and the other way round. */
-static const char *turned(const char *last, const char *keyword, const char *otherwise)
+static const char *turned(const char *last, const char *keyword)
 {
     static const char *const both[][2] = {{"mixer on", "mixer off"}, {"lid on", "lid off"}, {"exhaust on", "exhaust off"}};
     for (size_t i = 0; i < sizeof both / sizeof both[0]; i++)
-        if (strncmp(both[i][0], keyword, strlen(keyword)) == 0 && keyword[0] != '\0')
+        if (strncmp(both[i][0], keyword, strlen(keyword)) == 0)
             return strcmp(last, both[i][0]) == 0 ? both[i][1] : both[i][0];
-    return otherwise;
+    return last;
 }
 
 void screen_open(screen *s, const char *keyword)
 {
     const char *last = keyword[0] != '\0' ? last_of(s, keyword) : NULL;
-    const char *text = last != NULL ? turned(last, keyword, last) : usual_of(s, keyword);
+    const char *text = last != NULL ? turned(last, keyword) : usual_of(s, keyword);
     if (shift_is_over(s->shift)) {
         snprintf(s->message.text, sizeof s->message.text, "The shift is over.  b: before the last act   d: debrief   q: leave");
         return;

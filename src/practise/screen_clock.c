@@ -20,7 +20,8 @@ bool screen_memory(screen *s, bool good)
     return good;
 }
 
-void screen_look(screen *s)
+/* What is found now. */
+static void look(screen *s)
 {
     if (s->shift->now_s > s->found_s)
         screen_memory(s, happened_found(s->shift, s->found_s, &s->found, &s->warned));
@@ -49,7 +50,7 @@ void screen_forget(screen *s)
     for (size_t i = 0; i < j->count; i++)
         screen_memory(s, happened_add(&s->happened, j->acts[i].time_s, j->acts[i].doing));
     if (now_s > 0)
-        screen_look(s);
+        look(s);
 }
 
 void screen_note(screen *s, const char *words)
@@ -145,7 +146,7 @@ void screen_advance(screen *s, double wall_s, double now_wall_s)
     if (now_wall_s - s->looked_s < LOOK_WALL_S && s->running)
         return;
     s->looked_s = now_wall_s;
-    screen_look(s);
+    look(s);
 }
 
 /* In strides, each looked at. */
@@ -154,7 +155,7 @@ void screen_to_next(screen *s)
     size_t before = s->happened.count + s->warned.count;
     while (!s->done && s->happened.count + s->warned.count == before && !shift_is_over(s->shift)) {
         step(s, happened_next_look_s(s->shift));
-        screen_look(s);
+        look(s);
     }
     s->running = false;
 }

@@ -55,7 +55,6 @@ void screen_advance(screen *s, double wall_s, double now_wall_s);
 void screen_to_next(screen *s);
 double screen_speed(const screen *s);           /* of the clock as it is shown: slower while it erupts */
 void screen_note(screen *s, const char *words); /* what was done, now */
-void screen_look(screen *s);                    /* what is found now */
 void screen_forget(screen *s);                  /* after going back: what happened is gathered anew */
 bool screen_memory(screen *s, bool good);       /* hands it on; refused, it ends */
 

@@ -90,6 +90,21 @@ static inline void hand_made_begin(hand_made *m)
     hand_made_summary(&m->history.summary, &m->plant);
 }
 
+/* One quiet spell more. */
+static inline void hand_made_spell(hand_made *m, double start_s, double end_s, boil_quiet_cause cause)
+{
+    boil_quiet_result *q = &m->quiet[m->history.quiet_count++];
+    q->start_s = start_s;
+    q->end_s = end_s;
+    q->cause = cause;
+}
+
+/* Of what is watched, its worst. */
+static inline void hand_made_watch(hand_made *m, boil_watch_kind k, double worst, double time_s)
+{
+    m->history.summary.watched[k].worst = (boil_extreme){worst, time_s};
+}
+
 static inline boil_finding hand_made_in(const boil_findings *f, const char *id)
 {
     for (size_t i = 0; i < f->count; i++)

@@ -18,7 +18,7 @@ boil_outcome size_answer_of(const size_case *c, size_answer *out)
 int size_heaviest_of(const size_case *c, size_heaviest *out)
 {
     const boil_plant *p = &c->scenario->plant;
-    *out = (size_heaviest){.size = c, .usual_kg = size_case_plate(c->scenario, NULL, c->load.size_m).mass_kg};
+    *out = (size_heaviest){.size = c};
     int result = boil_load_size_heaviest(p, &c->schedule, &c->run, c->limit_s, &out->times);
     if (result == BOIL_OK)
         result = boil_load_size_holds(p, &c->schedule, &c->run, c->limit_s, out->times, &out->at);

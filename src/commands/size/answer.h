@@ -76,7 +76,6 @@ typedef struct {
     const size_case *size;
     double times;            /* as heavy as planned all loads may be; 0: not even the lightest holds */
     boil_holding at, beyond; /* with such loads, or the lightest, and with 1 % heavier ones */
-    double usual_kg;         /* the rule of thumb for so much bath */
 } size_heaviest;
 
 /* BOIL_OK, or a failure. */

@@ -1,6 +1,7 @@
 /* text_load.c -- how much steel the heat that is there carries, in words. */
 #include <math.h>
 
+#include "case/plant.h"
 #include "commands/size/answer.h"
 #include "describe/report.h"
 
@@ -32,8 +33,9 @@ static void edge(const boil_holding *at, const boil_holding *beyond, double limi
         SHOWN(s, TEMPERATURE, at->end_K), SHOWN(s, LENGTH, at->end_level_m));
 }
 
-static void thumb(double mass_kg, double usual_kg, const char *what, unit_system s, FILE *to)
+static void thumb(const size_case *c, double mass_kg, const char *what, unit_system s, FILE *to)
 {
+    double usual_kg = boil_plant_usual_load(&c->scenario->plant);
     if (mass_kg > usual_kg)
         report_paragraph(to, "%s is more than the rule of thumb for so much bath, %s.", what, SHOWN(s, MASS, usual_kg));
 }
@@ -77,7 +79,7 @@ void size_heaviest_report(const void *answer, const output *o, FILE *to)
     if (h->times > 0) {
         heaviest_lines(h, s, to);
         edge(&h->at, &h->beyond, h->size->limit_s, "1 % heavier", s, to);
-        thumb(h->times * h->size->load.mass_kg, h->usual_kg, "That", s, to);
+        thumb(h->size, h->times * h->size->load.mass_kg, "That", s, to);
     } else {
         in_the_way(&h->at, h->size, "With the lightest", s, to);
     }
@@ -99,7 +101,7 @@ static void interval_proof(const boil_history *h, unit_system s, FILE *to)
 static void places(const size_interval *i, unit_system s, FILE *to)
 {
     const size_case *c = i->size;
-    double stay_s = c->load.immersed_s, usual_kg = size_case_plate(c->scenario, NULL, c->load.size_m).mass_kg;
+    double stay_s = c->load.immersed_s;
     if (!(i->interval_s > 0) || !isfinite(stay_s))
         return;
     double in = ceil((stay_s + c->load.lowering_s) / i->interval_s - 1e-6);
@@ -110,7 +112,7 @@ static void places(const size_interval *i, unit_system s, FILE *to)
         format_duration(stay_s).text, in, 3600 / i->interval_s, SHOWN(s, MASS, 3600 / i->interval_s * c->load.mass_kg),
         i->interval_s <= 1.001 * i->soonest_s ? "The places set the interval, not the heat."
                                               : "The heat sets the interval, not the places.");
-    thumb(in * c->load.mass_kg, usual_kg, "All that is in at once", s, to);
+    thumb(c, in * c->load.mass_kg, "All that is in at once", s, to);
 }
 
 /* Never less than it is. */

@@ -71,6 +71,15 @@ static void a_mixer_of_no_stated_power_has_a_usual_one(void **state)
     assert_true(boil_plant_mixer_power(&p) == 55);
 }
 
+/* A pound to two gallons: common practice, no source. */
+static void the_heaviest_usual_load_goes_with_the_bath(void **state)
+{
+    (void)state;
+    const double gallon_m3 = 3.785411784e-3, pound_kg = 0.45359237;
+    boil_plant p = open_plant(34e3);
+    assert_close(boil_plant_usual_load(&p), 1.5 * 0.6 * 0.5 / gallon_m3 / 2 * pound_kg, 1e-5, 0);
+}
+
 static void water_afloat_is_no_hotter_than_its_boil(void **state)
 {
     (void)state;
@@ -172,6 +181,7 @@ int main(void)
         cmocka_unit_test(a_charge_fills_its_tank),
         cmocka_unit_test(a_fraction_lies_between_nothing_and_what_is_known),
         cmocka_unit_test(a_mixer_of_no_stated_power_has_a_usual_one),
+        cmocka_unit_test(the_heaviest_usual_load_goes_with_the_bath),
         cmocka_unit_test(water_afloat_is_no_hotter_than_its_boil),
         cmocka_unit_test(salt_that_is_out_is_less_than_there_is),
         cmocka_unit_test(crust_and_bed_have_their_ends),

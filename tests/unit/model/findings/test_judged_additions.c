@@ -16,12 +16,6 @@ static boil_addition_result poured(double time_s, double over_s, double kg)
                                   .freeboard_min_m = 0.3};
 }
 
-static void spell(hand_made *m, double start_s, double end_s)
-{
-    m->quiet[m->history.quiet_count].start_s = start_s;
-    m->quiet[m->history.quiet_count++].end_s = end_s;
-}
-
 static void what_is_poured_in_one_spell_is_one_amount(void **state)
 {
     (void)state;
@@ -32,7 +26,7 @@ static void what_is_poured_in_one_spell_is_one_amount(void **state)
     for (size_t i = 0; i < sizeof pours / sizeof pours[0]; i++) {
         hand_made m;
         hand_made_begin(&m);
-        spell(&m, 600, 1200);
+        hand_made_spell(&m, 600, 1200, BOIL_QUIET_LOAD);
         m.additions[0] = poured(pours[i].time_s, pours[i].over_s, 2);
         m.additions[1] = poured(800, 10, 3);
         m.additions[2] = poured(610, 10, 0); /* none of it onto the quiet bath */
@@ -49,7 +43,7 @@ static void a_spell_that_goes_on_has_all_that_follows(void **state)
     (void)state;
     hand_made m;
     hand_made_begin(&m);
-    spell(&m, 600, UNKNOWN);
+    hand_made_spell(&m, 600, UNKNOWN, BOIL_QUIET_LOAD);
     m.additions[0] = poured(3000, 10, 2);
     m.history.additions_count = 1;
     assert_grade(&m, "water-on-quiet-bath", BOIL_SEVERITY_CAUTION);
@@ -65,7 +59,7 @@ static void what_floats_or_lies_makes_a_pour_graver(void **state)
     (void)state;
     hand_made m;
     hand_made_begin(&m);
-    spell(&m, 600, 1200);
+    hand_made_spell(&m, 600, 1200, BOIL_QUIET_LOAD);
     m.additions[0] = poured(700, 10, 2);
     m.history.additions_count = 1;
     m.quiet[0].left_m = 0.15 * 2 / 3;
@@ -90,8 +84,8 @@ static void pours_in_two_spells_are_two_of_which_the_worse_is_told(void **state)
     (void)state;
     hand_made m;
     hand_made_begin(&m);
-    spell(&m, 600, 1200);
-    spell(&m, 1800, 2400);
+    hand_made_spell(&m, 600, 1200, BOIL_QUIET_LOAD);
+    hand_made_spell(&m, 1800, 2400, BOIL_QUIET_LOAD);
     m.additions[0] = poured(700, 10, 2);
     m.additions[1] = poured(1900, 10, 5);
     m.history.additions_count = 2;
@@ -209,7 +203,7 @@ static void liquid_that_stops_the_boil_is_told_once(void **state)
     hand_made m;
     hand_made_begin(&m);
     m.needed.liquid_kg = 12;
-    spell(&m, 500, 700);
+    hand_made_spell(&m, 500, 700, BOIL_QUIET_LOAD);
     m.quiet[0].cause = BOIL_QUIET_LIQUID;
     m.history.additions_count = 1;
     m.additions[0] = of_liquid(500, 200);

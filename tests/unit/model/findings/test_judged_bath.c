@@ -7,11 +7,6 @@
 #include "properties/solubility.h"
 #include "transfer/flash.h"
 
-static void watch(hand_made *m, boil_watch_kind k, double worst, double time_s)
-{
-    m->history.summary.watched[k].worst = (boil_extreme){worst, time_s};
-}
-
 /* Each is its measure past a zero of its own, and told as the value itself. */
 static void what_is_watched_is_told_as_the_value_itself(void **state)
 {
@@ -39,7 +34,7 @@ static void what_is_watched_is_told_as_the_value_itself(void **state)
                {BOIL_WATCH_CRYSTALS, "crystals", 0.02, 0.02, 1e-3, BOIL_SEVERITY_CAUTION}};
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
         assert_no_find(&m, all[i].id);
-        watch(&m, all[i].k, all[i].x, 100 + (double)i);
+        hand_made_watch(&m, all[i].k, all[i].x, 100 + (double)i);
         boil_finding f = hand_made_find(&m, all[i].id);
         assert_int_equal(f.severity, all[i].severity);
         assert_close(f.value, all[i].value, 1e-12, 0);
@@ -55,7 +50,7 @@ static void what_meets_a_melt_is_a_danger(void **state)
     (void)state;
     hand_made m;
     hand_made_begin(&m);
-    watch(&m, BOIL_WATCH_NEARLY_DRY, -0.3, 200);
+    hand_made_watch(&m, BOIL_WATCH_NEARLY_DRY, -0.3, 200);
     m.history.summary.watched[BOIL_WATCH_NEARLY_DRY].fed = BOIL_SEVERITY_WARNING;
     assert_grade(&m, "bath-nearly-dry", BOIL_SEVERITY_WARNING);
     m.history.summary.watched[BOIL_WATCH_NEARLY_DRY].fed = BOIL_SEVERITY_WARNING + 1;
@@ -73,7 +68,7 @@ static double turning_K(const hand_made *m, double water_K)
 
 static void boils_at_least_at(hand_made *m, double least_K)
 {
-    watch(m, BOIL_WATCH_TOO_COOL, m->plant.limits.boiling_point_low_K - least_K, 300);
+    hand_made_watch(m, BOIL_WATCH_TOO_COOL, m->plant.limits.boiling_point_low_K - least_K, 300);
 }
 
 /* By the coldest water at hand: of the hose, of the valve, else of the room, where it is not frozen. */
@@ -170,7 +165,7 @@ static void heat_under_crystals_is_told_by_what_it_may_do(void **state)
     hand_made m;
     hand_made_begin(&m);
     boil_summary *of = &m.history.summary;
-    watch(&m, BOIL_WATCH_RESTART, 20, 500);
+    hand_made_watch(&m, BOIL_WATCH_RESTART, 20, 500);
     assert_no_find(&m, "restart-over-crystals");
     of->heated_crystals_kg.value = 1e-3 * 500;
     assert_no_find(&m, "restart-over-crystals");
@@ -185,7 +180,7 @@ static void heat_under_crystals_is_told_by_what_it_may_do(void **state)
     assert_grade(&m, "restart-over-crystals", BOIL_SEVERITY_DANGER);
     of->watched[BOIL_WATCH_RESTART].fed = 0;
     of->crust_superheat_K.value = UNKNOWN;
-    watch(&m, BOIL_WATCH_RESTART, -5, 500); /* the floor stays cold: heated from the side */
+    hand_made_watch(&m, BOIL_WATCH_RESTART, -5, 500); /* the floor stays cold: heated from the side */
     assert_grade(&m, "restart-over-crystals", BOIL_SEVERITY_CAUTION);
 }
 
@@ -194,7 +189,7 @@ static void a_crust_is_a_warning_for_who_puts_anything_onto_it(void **state)
     (void)state;
     hand_made m;
     hand_made_begin(&m);
-    watch(&m, BOIL_WATCH_CRUST, 7e-3, 400);
+    hand_made_watch(&m, BOIL_WATCH_CRUST, 7e-3, 400);
     m.history.summary.watched[BOIL_WATCH_CRUST].fed = BOIL_SEVERITY_CAUTION;
     assert_grade(&m, "crust", BOIL_SEVERITY_CAUTION);
     m.history.summary.watched[BOIL_WATCH_CRUST].fed = BOIL_SEVERITY_CAUTION + 1;
@@ -233,17 +228,17 @@ static void a_surface_at_the_rim_is_a_danger(void **state)
     (void)state;
     hand_made m;
     hand_made_begin(&m);
-    watch(&m, BOIL_WATCH_OVERFLOW, -0.01, 900);
+    hand_made_watch(&m, BOIL_WATCH_OVERFLOW, -0.01, 900);
     assert_no_find(&m, "overflow");
     m.history.summary.overflow_s = 800;
     boil_finding f = hand_made_find(&m, "overflow");
     assert_true(f.severity == BOIL_SEVERITY_DANGER && f.time_s == 800 && f.worst_s == 900);
     assert_close(f.value, 0.89, 1e-12, 0);
-    watch(&m, BOIL_WATCH_OVERFLOW_STILL, -1e-9, 950);
+    hand_made_watch(&m, BOIL_WATCH_OVERFLOW_STILL, -1e-9, 950);
     assert_no_find(&m, "overflow-still");
-    watch(&m, BOIL_WATCH_OVERFLOW_STILL, 0, 950);
+    hand_made_watch(&m, BOIL_WATCH_OVERFLOW_STILL, 0, 950);
     assert_grade(&m, "overflow-still", BOIL_SEVERITY_DANGER);
-    watch(&m, BOIL_WATCH_OVERFLOW_STILL, 1e-7, 950);
+    hand_made_watch(&m, BOIL_WATCH_OVERFLOW_STILL, 1e-7, 950);
     f = hand_made_find(&m, "overflow-still");
     assert_true(f.severity == BOIL_SEVERITY_DANGER && f.value == 0.9 && f.measure == 0 && f.limit == 0.9);
 }
@@ -268,7 +263,7 @@ static void what_may_overflow_counts_where_it_only_may_be_so(void **state)
     assert_close(f.value, 0.92, 1e-12, 0);
     assert_close(f.limit, 0.9, 1e-12, 0);
     m.history.summary.overflow_s = 900; /* it did so: then that is told */
-    watch(&m, BOIL_WATCH_OVERFLOW, 0.05, 950);
+    hand_made_watch(&m, BOIL_WATCH_OVERFLOW, 0.05, 950);
     f = hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "overflow");
     assert_true(f.time_s == 900);
     assert_close(f.value, 0.95, 1e-12, 0);
@@ -279,7 +274,7 @@ static void low_freeboard_is_told_unless_it_is_gone(void **state)
     (void)state;
     hand_made m;
     hand_made_begin(&m);
-    watch(&m, BOIL_WATCH_FREEBOARD, 0.4, 700);
+    hand_made_watch(&m, BOIL_WATCH_FREEBOARD, 0.4, 700);
     boil_finding f = hand_made_find(&m, "freeboard-low");
     assert_int_equal(f.severity, BOIL_SEVERITY_CAUTION);
     assert_close(f.value, 0.09, 1e-12, 0);
@@ -302,9 +297,9 @@ static void low_freeboard_is_told_unless_it_is_gone(void **state)
     m.quiet[1] = m.quiet[0];
     m.quiet[1].left_s = 333;
     assert_true(hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "freeboard-low").worst_s == 222);
-    watch(&m, BOIL_WATCH_FREEBOARD, 1 - 0.048 / 0.15, 700); /* the run did as much itself */
+    hand_made_watch(&m, BOIL_WATCH_FREEBOARD, 1 - 0.048 / 0.15, 700); /* the run did as much itself */
     assert_true(hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "freeboard-low").worst_s == 700);
-    watch(&m, BOIL_WATCH_FREEBOARD, 0.8, 700); /* which did worse */
+    hand_made_watch(&m, BOIL_WATCH_FREEBOARD, 0.8, 700); /* which did worse */
     f = hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "freeboard-low");
     assert_true(f.worst_s == 700);
     assert_close(f.value, 0.03, 1e-12, 0);
@@ -316,7 +311,7 @@ static void an_element_bare_for_a_minute_is_a_danger(void **state)
     (void)state;
     hand_made m;
     hand_made_begin(&m);
-    watch(&m, BOIL_WATCH_HEATER_BARE, -0.01, 700);
+    hand_made_watch(&m, BOIL_WATCH_HEATER_BARE, -0.01, 700);
     m.history.summary.watched[BOIL_WATCH_HEATER_BARE].heated_s = 60;
     assert_grade(&m, "heater-uncovered", BOIL_SEVERITY_CAUTION);
     m.history.summary.watched[BOIL_WATCH_HEATER_BARE].heated_s = 60.1;

@@ -5,21 +5,13 @@
 
 #include "equipment/tank.h"
 
-static void spell(hand_made *m, double start_s, double end_s, boil_quiet_cause cause)
-{
-    boil_quiet_result *q = &m->quiet[m->history.quiet_count++];
-    q->start_s = start_s;
-    q->end_s = end_s;
-    q->cause = cause;
-}
-
 /* Without anything due in it a cold bath is nobody's danger. */
 static void a_bath_that_never_boils_is_graver_with_something_due(void **state)
 {
     (void)state;
     hand_made m;
     hand_made_begin(&m);
-    spell(&m, 0, UNKNOWN, BOIL_QUIET_START);
+    hand_made_spell(&m, 0, UNKNOWN, BOIL_QUIET_START);
     m.needed.heat_W = 68e3; /* of 34 kW */
     boil_finding f = hand_made_find(&m, "never-boils");
     assert_int_equal(f.severity, BOIL_SEVERITY_WARNING);
@@ -51,8 +43,8 @@ static void a_boil_that_does_not_return_is_told_by_how_long(void **state)
     (void)state;
     hand_made m;
     hand_made_begin(&m);
-    spell(&m, 100, 200, BOIL_QUIET_START);
-    spell(&m, 3540, UNKNOWN, BOIL_QUIET_WATER);
+    hand_made_spell(&m, 100, 200, BOIL_QUIET_START);
+    hand_made_spell(&m, 3540, UNKNOWN, BOIL_QUIET_WATER);
     boil_finding f = hand_made_find(&m, "boil-never-returns");
     assert_int_equal(f.severity, BOIL_SEVERITY_NOTICE);
     assert_true(f.value == 60 && f.limit == 120 && f.time_s == 3540 && f.worst_s == 3600 && f.outside_s == 60);
@@ -95,7 +87,7 @@ static void a_lost_boil_is_told_by_how_long_and_by_what(void **state)
                   {361.1, BOIL_SEVERITY_CAUTION}, {1800.9, BOIL_SEVERITY_CAUTION}, {1801.1, BOIL_SEVERITY_WARNING}};
     hand_made m;
     hand_made_begin(&m);
-    spell(&m, 300, 300, BOIL_QUIET_LOAD);
+    hand_made_spell(&m, 300, 300, BOIL_QUIET_LOAD);
     for (size_t i = 0; i < sizeof spells / sizeof spells[0]; i++) {
         m.quiet[0].end_s = 300 + spells[i].lasted_s;
         assert_grade(&m, "boil-lost-long", spells[i].severity);

@@ -3,11 +3,6 @@
    follow them is what is asserted. */
 #include "support/hand_made.h"
 
-static void watch(hand_made *m, boil_watch_kind k, double worst, double time_s)
-{
-    m->history.summary.watched[k].worst = (boil_extreme){worst, time_s};
-}
-
 /* Over the rim only where the surge can get there, and then from that moment. */
 static void a_layer_is_told_by_what_it_would_leave(void **state)
 {
@@ -18,18 +13,18 @@ static void a_layer_is_told_by_what_it_would_leave(void **state)
     boil_watched *w = &m.history.summary.watched[BOIL_WATCH_LAYER];
     for (int i = 0; i < BOIL_SEVERITIES; i++)
         w->from_s[i] = 100 * (i + 1);
-    watch(&m, BOIL_WATCH_LAYER, 0.7, 350);
+    hand_made_watch(&m, BOIL_WATCH_LAYER, 0.7, 350);
     boil_finding f = hand_made_find(&m, "water-layer");
     assert_true(f.severity == BOIL_SEVERITY_WARNING && f.time_s == 300 && f.worst_s == 350);
     assert_close(f.value, 0.3 * 0.15, 1e-9, 0);
     assert_close(f.limit, 0.15, 1e-9, 0);
-    watch(&m, BOIL_WATCH_LAYER, 1.5, 350);
+    hand_made_watch(&m, BOIL_WATCH_LAYER, 1.5, 350);
     assert_grade(&m, "water-layer", BOIL_SEVERITY_WARNING);
     m.quiet[0].may_overflow_s = 340;
     m.quiet[1].may_overflow_s = 345;
     f = hand_made_find(&m, "water-layer");
     assert_true(f.severity == BOIL_SEVERITY_DANGER && f.time_s == 340);
-    watch(&m, BOIL_WATCH_LAYER, 0.2, 350); /* another moment was worse for the surge */
+    hand_made_watch(&m, BOIL_WATCH_LAYER, 0.2, 350); /* another moment was worse for the surge */
     assert_grade(&m, "water-layer", BOIL_SEVERITY_DANGER);
 }
 
@@ -38,7 +33,7 @@ static void water_on_a_bath_not_too_warm_to_bail_comes_off_first(void **state)
     (void)state;
     hand_made m;
     hand_made_begin(&m);
-    watch(&m, BOIL_WATCH_LAYER, 0.7, 0);
+    hand_made_watch(&m, BOIL_WATCH_LAYER, 0.7, 0);
     m.plant.heater.dial = 0;
     const double at_K[] = {338, 338.7, 339.5, 338}, afloat_kg[] = {5, 5, 5, 0}; /* 150 degF: case/grading.c */
     for (int i = 0; i < 4; i++) {
@@ -84,9 +79,9 @@ static void a_surface_that_boils_is_graver_under_heat_and_feed(void **state)
     hand_made m;
     hand_made_begin(&m);
     boil_watched *w = &m.history.summary.watched[BOIL_WATCH_SURFACE_BOILS];
-    watch(&m, BOIL_WATCH_SURFACE_BOILS, 0.9, 350);
+    hand_made_watch(&m, BOIL_WATCH_SURFACE_BOILS, 0.9, 350);
     assert_no_find(&m, "surface-boils");
-    watch(&m, BOIL_WATCH_SURFACE_BOILS, 40, 350);
+    hand_made_watch(&m, BOIL_WATCH_SURFACE_BOILS, 40, 350);
     boil_finding f = hand_made_find(&m, "surface-boils");
     assert_true(f.severity == BOIL_SEVERITY_CAUTION && f.value == 40 && isnan(f.limit));
     w->heated_s = 1;
@@ -110,7 +105,7 @@ static void a_surge_is_told_by_the_freeboard_it_leaves(void **state)
     hand_made m;
     hand_made_begin(&m);
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
-        watch(&m, BOIL_WATCH_SURGE, all[i].steam, 640);
+        hand_made_watch(&m, BOIL_WATCH_SURGE, all[i].steam, 640);
         m.history.summary.surge_freeboard_m = all[i].least_m;
         assert_grade(&m, "steam-surge", all[i].severity);
         m.history.summary.surge_freeboard_m = UNKNOWN; /* then by the run's least */
@@ -122,7 +117,7 @@ static void a_surge_is_told_by_the_freeboard_it_leaves(void **state)
     assert_true(f.value == 3.02 && f.limit == 3 && f.worst_s == 640 && !f.more_than);
     m.history.summary.steam_more_than = true;
     assert_true(hand_made_find(&m, "steam-surge").more_than);
-    watch(&m, BOIL_WATCH_TOO_HOT, 5, 1);
+    hand_made_watch(&m, BOIL_WATCH_TOO_HOT, 5, 1);
     assert_false(hand_made_find(&m, "bath-too-hot").more_than);
 }
 
@@ -138,24 +133,24 @@ static void what_floats_counts_as_a_surge_where_it_only_may_be_so(void **state)
     m.quiet[0] = m.quiet[1];
     m.quiet[0].left_m = 0.15 / 3; /* a third is left: no warning by itself */
     m.quiet[0].surge_kg_s = 0.09;
-    watch(&m, BOIL_WATCH_SURGE, 2.5, 640);
+    hand_made_watch(&m, BOIL_WATCH_SURGE, 2.5, 640);
     assert_grade(&m, "steam-surge", BOIL_SEVERITY_NOTICE);
     boil_finding f = hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "steam-surge");
     assert_true(f.severity == BOIL_SEVERITY_WARNING && f.time_s == 480 && f.worst_s == 480);
     assert_close(f.value, 1 + 0.04 / 0.01, 1e-12, 0);
-    watch(&m, BOIL_WATCH_SURGE, 1 + 0.04 / 0.01, 640); /* the run did as much itself */
+    hand_made_watch(&m, BOIL_WATCH_SURGE, 1 + 0.04 / 0.01, 640); /* the run did as much itself */
     assert_true(hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "steam-surge").worst_s == 640);
-    watch(&m, BOIL_WATCH_SURGE, 2.5, 640);
+    hand_made_watch(&m, BOIL_WATCH_SURGE, 2.5, 640);
     assert_int_equal(hand_made_possible(&m, BOIL_CLOSURES_LIKELY, "steam-surge").severity, BOIL_SEVERITIES);
     m.quiet[0].left_m = 0.0495; /* both count, in their order, by the larger surge */
     m.quiet[0].left_s = 481;
     f = hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "steam-surge");
     assert_true(f.worst_s == 481);
     assert_close(f.value, 10, 1e-12, 0);
-    watch(&m, BOIL_WATCH_SURGE, 12, 640); /* the run's own is more: and the room is what floats leaves */
+    hand_made_watch(&m, BOIL_WATCH_SURGE, 12, 640); /* the run's own is more: and the room is what floats leaves */
     f = hand_made_possible(&m, BOIL_CLOSURES_GRAVE, "steam-surge");
     assert_true(f.severity == BOIL_SEVERITY_WARNING && f.value == 12 && f.worst_s == 640);
-    watch(&m, BOIL_WATCH_SURGE, 2.5, 640);
+    hand_made_watch(&m, BOIL_WATCH_SURGE, 2.5, 640);
     const double calm[] = {UNKNOWN, 0}; /* it has no calm steam to be counted in */
     for (int i = 0; i < 2; i++) {
         m.history.summary.steam_steady_kg_s = calm[i];
@@ -291,7 +286,7 @@ static void water_too_fast_is_graver_when_a_load_or_the_fire_meets_it(void **sta
     hand_made m;
     hand_made_begin(&m);
     m.history.acts_count = 2;
-    watch(&m, BOIL_WATCH_WATER_FAST, 0.5, 600);
+    hand_made_watch(&m, BOIL_WATCH_WATER_FAST, 0.5, 600);
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
         m.acts[1].done_s = all[i].done_s;
         m.actions[1].kind = all[i].kind;
