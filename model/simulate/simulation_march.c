@@ -27,6 +27,13 @@ static void guards(double t, const double y[], double g[], void *context)
     g[BOIL_GUARD_RANGE] = 1; /* the properties refuse this state: that is where the range ends */
 }
 
+/* A thermometer that something hangs on must be right to 1e-4 K: it may pass its set point at as little a second. Any other is only
+   shown, and right to 0.01 K. */
+static double sensor_size(bool is_heeded)
+{
+    return is_heeded ? 10 : 1000;
+}
+
 /* Typical magnitudes for error control. */
 static void set_sizes(boil_simulation *r)
 {
@@ -37,10 +44,7 @@ static void set_sizes(boil_simulation *r)
     for (size_t i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
         s[i] = heat;
     s[BOIL_STATE_BATH_HEAT] = s[BOIL_STATE_HELD_HEAT] = heat;
-    /* A thermometer that something hangs on must be right to 1e-4 K: it may pass its set point at as little a second. Any other is
-       only shown, and right to 0.01 K. */
-    s[BOIL_STATE_SENSOR] = r->plant.control.mode != BOIL_WATER_CONTROL_NONE ? 10 : 1000;
-    s[BOIL_STATE_HEAT_SENSOR] = r->plant.heat_control.mode != BOIL_HEAT_CONTROL_DIAL ? 10 : 1000;
+    s[BOIL_STATE_SENSOR] = sensor_size(r->plant.control.mode != BOIL_WATER_CONTROL_NONE);
     s[BOIL_STATE_HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.solution.temperature_K));
     for (size_t i = BOIL_STATE_FIXED; i < r->unknowns; i++)
         s[i] = 300; /* steel: right to 3e-3 K */
@@ -65,6 +69,7 @@ void boil_simulation_size_step(boil_simulation *r)
     double off = r->options.tolerance, *s = r->size;
     s[BOIL_STATE_LAYER_MASS] = fmin(0.1 * mass, size_near(layer_least * mass, layer_share, r->y[BOIL_STATE_LAYER_MASS], off));
     s[BOIL_STATE_LAYER_HEAT] = s[BOIL_STATE_LAYER_MASS] * 2e5;
+    s[BOIL_STATE_HEAT_SENSOR] = sensor_size(r->bath.heat_controlled || r->plant.heat_control.high_limit_K > 0);
     s[BOIL_STATE_STEAM_HELD] =
         fmin(steam_most * full, size_near(steam_least * full, steam_share, r->y[BOIL_STATE_STEAM_HELD], off));
 }

@@ -84,8 +84,7 @@ static void write_line(const draft *d, const draft_style *s, const draft_line *l
             continue;
         }
         if (c[1] == '^') {
-            write_wall_clock(d->start_s + s->later_s, to);
-            end = strchr(c, '}');
+            write_wall_clock(d->start_s + s->later_s + strtod(c + 2, &end), to);
         } else if (c[1] == '@') {
             write_moment(d, s, strtod(c + 2, &end), to);
         } else {

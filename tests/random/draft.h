@@ -12,7 +12,7 @@
 #define DRAFT_LINES 200
 
 /* A text in which {0 0.5} stands for half a metre, the number before it being the dimension, {@ 90} for a moment, s from the
-   start, and {^} for the wall clock of the start. */
+   start, and {^ 90} for the wall clock then, to a minute. */
 typedef TEXT_OF(320) draft_text;
 typedef TEXT_OF(48) draft_token;
 

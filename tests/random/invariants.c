@@ -67,9 +67,6 @@ static void sound(trial *t, const char *which, const boil_history *h, invariant 
             BROKEN(t, of, "%s: mass %zu is %g kg", which, i, masses[i]);
 }
 
-/* What a row, of the cubic of a step, and the highest level, of where that is level, may lie apart, relative; judgement. */
-#define CREST 1e-8
-
 static void rim(trial *t)
 {
     const boil_finding *over = NULL;
@@ -84,7 +81,7 @@ static void rim(trial *t)
         const boil_row *r = &t->h.rows[i];
         if (r->freeboard_m < -1e-9 && (over == NULL || over->time_s > r->time_s + 1e-9))
             BROKEN(t, HOLDS_RIM, "row at %.0f s lies %.3g m over the rim, no such finding by then", r->time_s, -r->freeboard_m);
-        if (r->level_m > s->level_max_m.value * (1 + CREST))
+        if (r->level_m > s->level_max_m.value * (1 + TOLD_CREST))
             BROKEN(t, HOLDS_RIM, "row at %.0f s lies %.3g m above the highest level, of %.1f s", r->time_s,
                    r->level_m - s->level_max_m.value, s->level_max_m.time_s);
         if (!(r->water_kg >= 0) || !(r->layer_kg >= 0) || !isfinite(r->temperature_K) || !isfinite(r->level_m))

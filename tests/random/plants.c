@@ -17,7 +17,7 @@ static void above(stream *r, random_plant *p, draft *d)
     draft_set(d, "", "duration = %s", OF(TIME, p->duration_s));
     if (d->by_clock)
         draft_set(d, "", "times = by the clock");
-    draft_set(d, "", "start = {^}");
+    draft_set(d, "", "start = {^ 0}");
 }
 
 static void shape(stream *r, random_plant *p, draft *d)
@@ -412,7 +412,7 @@ static void plans(stream then, draft *d)
     draft_set(d, "plan", "hoist = %s", OF(TIME, stream_between(r, 5, 300)));
     draft_set(d, "plan", "settle = %s", OF(TIME, stream_between(r, 0, 900)));
     draft_set(d, "plan", "water = %s", OF(MASS_FLOW, stream_between(r, 0.01, 0.9)));
-    draft_set(d, "plan", "end = %s", AT(1800));
+    draft_set(d, "plan", "end = {^ 1800}");
     draft_add(d, "jobs", draft_group(d), "pins: 60 lb, bar 3/4 in, basket 15 lb, for 20 min");
 }
 

@@ -144,7 +144,7 @@ static void numbers_told(const boil_history *h, const answers *a, told_text *t)
                  s->level_max_m.value);
     if (h->end == BOIL_RUN_DONE && (!same_number(time.last, h->end_s) || !same_number(bath.last, end_K)))
         TEXT_ADD(t->text, "CSV ends at %.9g s, %.9g K; ", time.last, bath.last);
-    if (level.most > most_m * (1 + 1e-8))
+    if (level.most > most_m * (1 + TOLD_CREST))
         TEXT_ADD(t->text, "CSV has a level of %.9g m, JSON %.9g m at most; ", level.most, most_m);
     snprintf(shown, sizeof shown, "-> %s", format_number(UNITS_SI, DIM_LENGTH, s->still_level_end_m).text);
     if (strstr(a->text, shown) == NULL)

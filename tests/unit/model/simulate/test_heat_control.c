@@ -216,6 +216,25 @@ static void a_high_limit_puts_the_heat_out_until_it_is_switched_on(void **state)
     boil_history_free(&h);
 }
 
+/* A bath that grows stronger creeps towards its limit at half a hundredth of a degree a second: a thermometer that is a few
+   thousandths off trips a second off. The exact moment is that of steps a thousand times finer. */
+static void a_limit_that_is_crept_upon_trips_at_its_moment(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(105e3);
+    p.heat_control.mode = BOIL_HEAT_CONTROL_DIAL;
+    p.heat_control.sensor_lag_s = 30;
+    p.heat_control.high_limit_K = CELSIUS(144);
+    boil_run_options o = boil_run_options_default();
+    boil_history h = run_actions(&p, 1800, &o, NULL, 0);
+    o.tolerance /= 1000;
+    boil_history fine = run_actions(&p, 1800, &o, NULL, 0);
+    assert_in_range(fine.summary.high_limit_s, 600, 1700);
+    assert_close(h.summary.high_limit_s, fine.summary.high_limit_s, 0, 0.05);
+    boil_history_free(&fine);
+    boil_history_free(&h);
+}
+
 static void a_control_refuses_what_is_out_of_range(void **state)
 {
     (void)state;
@@ -243,6 +262,7 @@ int main(void)
         cmocka_unit_test(a_thermostat_above_the_boil_does_nothing),
         cmocka_unit_test(whoever_was_ordered_last_has_the_say),
         cmocka_unit_test(a_high_limit_puts_the_heat_out_until_it_is_switched_on),
+        cmocka_unit_test(a_limit_that_is_crept_upon_trips_at_its_moment),
         cmocka_unit_test(a_control_refuses_what_is_out_of_range),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
