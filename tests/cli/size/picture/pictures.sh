@@ -11,4 +11,5 @@ title='"; system("touch pwned") # `touch pwned` $(touch pwned) @m {/Bold x} a_b^
 sed "s|^title.*|title = $(printf '%s' "$title" | sed 's/[&\\|]/\\&/g')|" calm.bath >hostile.bath
 boilback size hostile.bath --plot out.svg >/dev/null && magic out.svg '<?xml'
 grep '<script' out.svg
+grep -q 'kBtu/h to the tank bring every boil back within 2 min' out.svg || echo "the heat is not told"
 find . -name pwned

@@ -113,12 +113,32 @@ static void test_the_curve_agrees_with_its_window(void **state)
     boil_schedule_free(&s);
 }
 
+/* Without a window up to four times the losses are shown; the scenario's own heat too, unless that is three times as much again. */
+static void test_the_curve_shows_the_own_heat(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(40e3);
+    boil_schedule s = one_load(1);
+    boil_run_options o = boil_run_options_default();
+    boil_steady_state calm;
+    boil_heater_curve c;
+    assert_int_equal(boil_steady_state_at(&p, 0, &calm), BOIL_OK);
+    boil_heater_window w = {.found = BOIL_WINDOW_NONE, .own_W = 6 * calm.losses_W};
+    assert_int_equal(boil_heater_curve_of(&p, &s, &o, limit_s, &w, &c), BOIL_OK);
+    assert_true(c.to_W > w.own_W && c.to_W < 1.1 * w.own_W);
+    w.own_W = 20 * calm.losses_W;
+    assert_int_equal(boil_heater_curve_of(&p, &s, &o, limit_s, &w, &c), BOIL_OK);
+    assert_close(c.to_W, 4 * calm.losses_W, 1e-12, 0);
+    boil_schedule_free(&s);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(test_an_open_window_ends_where_it_says),
         cmocka_unit_test(test_a_shut_window_says_what_opens_it),
         cmocka_unit_test(test_the_curve_agrees_with_its_window),
+        cmocka_unit_test(test_the_curve_shows_the_own_heat),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("heater window", tests, NULL, NULL);

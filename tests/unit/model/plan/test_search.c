@@ -135,11 +135,39 @@ static void the_same_seed_gives_the_same_order(void **state)
     assert_true(differ > 0); /* chains are apart */
 }
 
+/* A rule moves no job before one that it ranks the same: what a person wrote first stays first. */
+static void what_ranks_the_same_stays_in_the_lists_order(void **state)
+{
+    (void)state;
+    static drawn_list l;
+    boil_plan_order o;
+    boil_stream s = boil_stream_begin(1, 1);
+    for (size_t i = 0; i < 4; i++) {
+        draw_job(&s, &l.jobs[i], &l.parts[i], i);
+        l.jobs[i] = l.jobs[0];
+        l.parts[i] = l.parts[0];
+        l.parts[i].job = i;
+    }
+    l.jobs[2].due_s = l.jobs[2].earliest_s = 0; /* before the others by each of these */
+    l.jobs[0].due_s = l.jobs[1].due_s = l.jobs[3].due_s = 7200;
+    l.jobs[0].earliest_s = l.jobs[1].earliest_s = l.jobs[3].earliest_s = 600;
+    l.problem = (boil_plan_problem){.jobs = l.jobs, .jobs_count = 4, .positions = 1};
+    l.of = (boil_plan_case){&l.problem, &l.bath, l.parts, 4, NULL};
+    static const boil_plan_rule by[] = {BOIL_PLAN_BY_DUE, BOIL_PLAN_BY_EARLIEST_AND_DUE, BOIL_PLAN_BY_EARLIEST_AND_LONGEST};
+    assert_int_equal(boil_plan_order_begin(&o, 4), BOIL_OK);
+    for (size_t i = 0; i < sizeof by / sizeof by[0]; i++) {
+        boil_plan_start(&l.of, by[i], false, &o);
+        assert_memory_equal(o.parts, ((const size_t[]){2, 0, 1, 3}), 4 * sizeof *o.parts);
+    }
+    boil_plan_order_free(&o);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(it_finds_the_best_of_all_orders),
         cmocka_unit_test(the_same_seed_gives_the_same_order),
+        cmocka_unit_test(what_ranks_the_same_stays_in_the_lists_order),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -291,6 +291,19 @@ static void table_follows_the_search(void **state)
     assert_true(boil_flash_table_yield(&forth, KELVIN(120), 0) == boil_flash_table_yield(&forth, KELVIN(100), 0));
 }
 
+/* A cold bath so strong that no mixture of it has a boiling point: in the table it counts as one at its boil, whose yield no other
+   exceeds. 10^2/4 K below is a node. */
+static void beyond_the_correlation_the_table_has_the_limit(void **state)
+{
+    (void)state;
+    const boil_flash_bath b = bath(caustic, 0.8, 0);
+    boil_flash_bath cold = b;
+    cold.temperature_K -= 25;
+    boil_flash_table t = boil_flash_table_of(&b);
+    assert_true(isnan(boil_flash_yield(&cold, KELVIN(60), NULL)));
+    assert_close(boil_flash_table_yield(&t, KELVIN(60), 25), boil_flash_yield_limit(&b, KELVIN(60)), 1e-12, 0);
+}
+
 /* Hot hydroxide wetted by cold water, by hand: 1 kg of water at 25 degC and 0.555 kg of 3.2 kg of salt at 145 degC, 4 mol of water a
    mol. Heat of solution 34.43 + 44.5 - 42.89 = 36.04 kJ/mol [Felder & Rousseau, Table B.11, taken from infinite dilution as in
    tests/published/heat_of_solution.csv]: 500 kJ. From memory: 36 % boils at 121 degC and holds 3.4 kJ/kgK, the solid 1.6 kJ/kgK. */
@@ -372,6 +385,7 @@ int main(void)
         cmocka_unit_test(bounds),
         cmocka_unit_test(bath_that_cold_water_quenches),
         cmocka_unit_test(table_follows_the_search),
+        cmocka_unit_test(beyond_the_correlation_the_table_has_the_limit),
         cmocka_unit_test(turning_point_is_where_the_yield_begins),
         cmocka_unit_test(hot_hydroxide_by_hand),
         cmocka_unit_test(wetted_salt_dissolves_to_saturation),

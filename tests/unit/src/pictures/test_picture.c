@@ -148,6 +148,39 @@ static void inputs_are_in_the_units_asked_for(void **state)
     forget(&c);
 }
 
+/* A row for each, numbered in their order, the likely ones first. */
+static void every_finding_has_its_mark(void **state)
+{
+    (void)state;
+    scenario_run c;
+    picture_run r;
+    printed p;
+    carry_out(&c, "scenarios/water-while-quiet.bath", 0);
+    const size_t likely = c.o.found.count, all = likely + c.o.possible.count;
+    assert_true(likely > 1 && all <= MARKS_MAX);
+    assert_true(picture_run_begin(&r, &c.o, UNITS_US, PICTURE_SVG, 1800));
+    printed_begin(&p);
+    picture_marks(&r, p.to);
+    char *text = printed_end(&p), *row = text;
+    for (size_t i = 0; i < all; i++) {
+        const boil_finding *f = i < likely ? &c.o.found.list[i] : &c.o.possible.list[i - likely];
+        size_t lane, number = strtoul(row, &row, 10);
+        double time_s = strtod(row, &row);
+        lane = strtoul(row, &row, 10);
+        assert_true(number == i + 1 && lane < all);
+        assert_true(isnan(f->time_s) ? isnan(time_s) : fabs(time_s - f->time_s) < 1e-3);
+        assert_int_equal(strtoul(row, &row, 10), f->severity);
+        assert_int_equal(strtoul(row, &row, 10), i < likely);
+        do
+            row = strchr(row, '\n') + 1;
+        while (strncmp(row, "0\t", 2) == 0); /* goes on in the next one */
+    }
+    assert_string_equal(row, "");
+    free(text);
+    picture_run_end(&r);
+    forget(&c);
+}
+
 /* The folder of a file that is open for writing, seen while an input is written. */
 static char folder_seen[300];
 static mode_t folder_mode;
@@ -192,6 +225,53 @@ static void an_input_that_cannot_be_written_is_told(void **state)
     unsetenv("TMPDIR");
 }
 
+static void write_program(const char *path, const char *text)
+{
+    FILE *f = fopen(path, "w");
+    assert_non_null(f);
+    fputs(text, f);
+    assert_int_equal(fclose(f), 0);
+    assert_int_equal(chmod(path, 0700), 0);
+}
+
+/* Only what ends well and is whole is a picture. The program that is asked says what it likes. */
+static void half_a_picture_is_none(void **state)
+{
+    (void)state;
+    /* clang-format off */
+    static const struct {
+        const char *does;
+        bool good;
+    } programs[] = {
+        {"echo '<?xml a picture </svg>' >$5", true},
+        {"echo '<?xml a picture </svg>' >$5; exit 1", false},
+        {"echo '<?xml a picture' >$5", false},
+        {"echo 'a picture </svg>' >$5", false},
+        {"exit 0", false},
+    };
+    /* clang-format on */
+    char folder[] = "/tmp/boilback-test-XXXXXX", program[sizeof folder + 8], path[1000], *old = getenv("PATH");
+    assert_non_null(mkdtemp(folder));
+    snprintf(program, sizeof program, "%s/gnuplot", folder);
+    snprintf(path, sizeof path, "%s", old);
+    assert_int_equal(setenv("PATH", folder, 1), 0);
+    for (size_t i = 0; i < sizeof programs / sizeof programs[0]; i++) {
+        char text[200];
+        picture_problem problem = {""};
+        picture_drawn drawn;
+        const picture_input none[] = {{0}};
+        snprintf(text, sizeof text, "#!/bin/sh\n%s\n", programs[i].does);
+        write_program(program, text);
+        assert_int_equal(picture_draw("run.gp", PICTURE_SVG, none, &drawn, &problem), programs[i].good);
+        assert_string_equal(problem.text, programs[i].good ? "" : "gnuplot failed");
+        assert_true((drawn.bytes != NULL) == programs[i].good);
+        picture_forget(&drawn);
+    }
+    assert_int_equal(setenv("PATH", path, 1), 0);
+    assert_int_equal(unlink(program), 0);
+    assert_int_equal(rmdir(folder), 0);
+}
+
 static bool has_gnuplot(void)
 {
     return system("command -v gnuplot >/dev/null") == 0;
@@ -225,8 +305,10 @@ int main(void)
         cmocka_unit_test(bars_too_close_to_tell_apart_are_one),
         cmocka_unit_test(lanes_are_of_what_was_done),
         cmocka_unit_test(inputs_are_in_the_units_asked_for),
+        cmocka_unit_test(every_finding_has_its_mark),
         cmocka_unit_test(the_folder_is_private_and_goes),
         cmocka_unit_test(an_input_that_cannot_be_written_is_told),
+        cmocka_unit_test(half_a_picture_is_none),
         cmocka_unit_test(the_shipped_runs_can_be_drawn),
     };
     setenv("BOILBACK_DATA", ".", 1); /* tests are run from the top folder */

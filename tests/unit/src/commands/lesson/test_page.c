@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "commands/lesson/parts.h"
+#include "support/json.h"
 #include "support/printed.h"
 #include "support/shipped.h"
 
@@ -41,7 +42,9 @@ static char *data_of(const lesson_answer *a)
     printed p;
     printed_begin(&p);
     lesson_data(a, p.to);
-    return printed_end(&p);
+    char *data = printed_end(&p);
+    assert_true(is_json(data));
+    return data;
 }
 
 static char *page_of(const lesson_answer *a)

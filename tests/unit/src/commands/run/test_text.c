@@ -9,6 +9,8 @@
 #include "describe/report.h"
 #include "describe/trace.h"
 #include "describe/verdict.h"
+#include "scenario/keys.h"
+#include "support/json.h"
 #include "support/printed.h"
 
 #define NEVER ((double)NAN)
@@ -394,6 +396,30 @@ static void the_account_names_all_that_there_was(void **state)
     free(text);
 }
 
+/* By hand: 36 an hour for four hours and eight loads. A short word stands beside each amount, a longer one once. */
+static void costs_say_their_currency(void **state)
+{
+    (void)state;
+    char four[] = "Euro", five[] = "Euros";
+    shift_begin(&the, 8);
+    the.scenario.settings = calloc(key_count(), sizeof *the.scenario.settings);
+    assert_non_null(the.scenario.settings);
+    the.done.central.summary.steel_kg = 45.359237;
+    the.scenario.prices.labour = 36.0 / 3600;
+    the.scenario.prices.currency = four;
+    char *text = printed_by(account_print);
+    assert_says(text, " cost of labour                    144.00 Euro   18.00 Euro         144.00 Euro\n");
+    assert_says(text, " cost in all                       144.00 Euro   18.00 Euro         144.00 Euro\n");
+    assert_null(strstr(text, "Costs are in"));
+    free(text);
+    the.scenario.prices.currency = five;
+    text = printed_by(account_print);
+    assert_says(text, " cost in all                            144.00        18.00              144.00\n");
+    assert_says(text, "Costs are in Euros.\n");
+    free(text);
+    free(the.scenario.settings);
+}
+
 static void a_long_shift_stays_readable(void **state)
 {
     (void)state;
@@ -545,6 +571,7 @@ static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
     printed_begin(&p);
     json_document(run_documents->fields, &the.done, p.to);
     char *text = printed_end(&p);
+    assert_true(is_json(text));
     assert_says(text, "\"hot_s\": null");
     assert_says(text, "\"stopped\": null");
     assert_says(text, "\"overflow_s\": null");
@@ -581,6 +608,7 @@ int main(void)
         cmocka_unit_test(the_sheet_folds_what_went_alike),
         cmocka_unit_test(the_account_is_in_all_per_load_and_per_hundredweight),
         cmocka_unit_test(the_account_names_all_that_there_was),
+        cmocka_unit_test(costs_say_their_currency),
         cmocka_unit_test(a_long_shift_stays_readable),
         cmocka_unit_test(what_follows_an_overflow_is_marked),
         cmocka_unit_test(the_strip_fits_a_terminal),
