@@ -21,6 +21,29 @@ static int unknown_command(const char *name)
     return STATUS_USAGE;
 }
 
+static bool has_option(const command *c, const char *name, size_t length)
+{
+    for (size_t i = 0; i < c->options_count; i++)
+        if (words_same(name, length, c->options[i].name))
+            return true;
+    return false;
+}
+
+/* Where one command alone has an option that another was given, that one may be meant. */
+static void point_to_owner(const command *asked, const char *word)
+{
+    const char *name = word + strspn(word, "-");
+    const command *c, *owner = NULL;
+    size_t owners = 0, length = strcspn(name, "=");
+    for (size_t i = 0; (c = commands_listed(i)) != NULL && !has_option(asked, name, length); i++)
+        if (has_option(c, name, length)) {
+            owner = c;
+            owners++;
+        }
+    if (owners == 1)
+        program_complain("'--%s' is an option of '%s'", words_quoted(name, length).text, owner->name);
+}
+
 static int carry_out(const command *c, int count, char *const words[])
 {
     given g;
@@ -35,6 +58,9 @@ static int carry_out(const command *c, int count, char *const words[])
         break;
     }
     program_complain("%s", problem.text);
+    for (int i = 0; i < count; i++)
+        if (strncmp(words[i], "--", 2) == 0)
+            point_to_owner(c, words[i]);
     help_usage(c, stderr);
     return STATUS_USAGE;
 }

@@ -28,14 +28,20 @@ bool command_scenario_text(const output *o, const char *path, scenario_text *t, 
            (t->jobs.name == NULL || output_spares(o, t->jobs.name, "the list of jobs it reads"));
 }
 
+void command_scenario_jobs(const scenario *s)
+{
+    if (s->jobs.count > 0)
+        program_complain("%s: its jobs are in no run before they are planned; 'plan FILE --write OUT' writes what has them",
+                         s->path);
+}
+
 bool command_scenario_read(const output *o, const char *path, scenario *s)
 {
     scenario_text t;
     bool good = command_scenario_text(o, path, &t, s);
     scenario_text_free(&t);
-    if (good && s->jobs.count > 0)
-        program_complain("%s: its jobs are in no run before they are planned; 'plan FILE --write OUT' writes what has them",
-                         s->path);
+    if (good)
+        command_scenario_jobs(s);
     return good;
 }
 

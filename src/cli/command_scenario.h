@@ -13,6 +13,9 @@ bool command_scenario_told(bool good, messages *m);
    jobs, and that jobs are only planned, for what looks calm without them. To be freed either way. */
 bool command_scenario_read(const output *o, const char *path, scenario *s);
 
+/* Says it of jobs alone, where there are any. */
+void command_scenario_jobs(const scenario *s);
+
 /* The same, without a word on jobs, with its text kept, to be read again with other numbers in it. */
 bool command_scenario_text(const output *o, const char *path, scenario_text *t, scenario *s);
 

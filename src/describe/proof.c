@@ -83,7 +83,7 @@ static unit_system system_of(const lesson_term *t)
     return UNITS_US;
 }
 
-static lesson_text value_text(const lesson_term *t, double value)
+static lesson_text value_text(const lesson_term *t, lesson_value value)
 {
     return lesson_value_text(t, value, system_of(t));
 }

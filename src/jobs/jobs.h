@@ -10,6 +10,8 @@
 void jobs_read_line(const job_reader *r, cursor *line);
 void jobs_read_csv(const job_reader *r, const source *s, messages *m);
 
+bool jobs_is_header(const cursor *row); /* of such a file: it names three of its columns or more */
+
 /* What can be said in a job beyond a load's own clauses, for the manual; form NULL beyond the last. */
 typedef struct {
     const char *form, *meaning;

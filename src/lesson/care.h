@@ -32,6 +32,7 @@ typedef struct {
 debrief_change debrief_change_of(const debrief_care *c);
 
 #define CARE_GENTLE_DIAL 0.25 /* heat over crystals */
+#define CARE_STEADY_S 60.0    /* of boil, before anything goes in: common practice, no source */
 
 /* A run in which findings were made, and what it is of. */
 typedef struct {

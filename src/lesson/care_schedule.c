@@ -4,8 +4,6 @@
 #include "base/units.h"
 #include "lesson/care.h"
 
-#define STEADY_S 60.0 /* of boil, before anything goes in */
-
 debrief_change debrief_change_of(const debrief_care *c)
 {
     return c->drained      ? DEBRIEF_DRAINED
@@ -63,7 +61,7 @@ static void wait_for_boil(boil_action *a)
     if (a->wait.state == BOIL_WAIT_BACK)
         return;
     a->wait.state = BOIL_WAIT_BOILING;
-    a->wait.for_s = fmax(a->wait.for_s, STEADY_S);
+    a->wait.for_s = fmax(a->wait.for_s, CARE_STEADY_S);
 }
 
 static double slower(const debrief_care *c)
@@ -128,8 +126,8 @@ static void write_load(writing *w, const boil_schedule *s, boil_action a, const 
     a.is.load.pieces /= parts;
     bool in = write_now(w, &a);
     for (unsigned i = 1; i < parts && in; i++) {
-        a.wait = (boil_wait){.state = BOIL_WAIT_BACK, .follows = true, .after = w->out->count - 1, .for_s = STEADY_S};
-        a.time_s += a.is.load.lowering_s + STEADY_S;
+        a.wait = (boil_wait){.state = BOIL_WAIT_BACK, .follows = true, .after = w->out->count - 1, .for_s = CARE_STEADY_S};
+        a.time_s += a.is.load.lowering_s + CARE_STEADY_S;
         a.position = 0;
         a.line = 0; /* none takes another's place */
         in = write_now(w, &a);

@@ -54,6 +54,24 @@ static void add_room(words *w, const char *before, double freeboard_m, unit_syst
         TEXT_ADD(w->text, "%sover the rim", before);
 }
 
+/* How long the bath had boiled again as it went in; infinite: it was never quiet before, or was as it went in. */
+static double steady_s(const boil_history *h, const boil_addition_result *a)
+{
+    double since_s = -(double)INFINITY;
+    for (size_t i = 0; i < h->quiet_count && !a->was_quiet_before; i++)
+        if (h->quiet[i].end_s <= a->time_s)
+            since_s = fmax(since_s, h->quiet[i].end_s);
+    return a->time_s - since_s;
+}
+
+static void add_steady(words *w, double steady_s)
+{
+    const double rounding_s = 0.5;
+    if (steady_s < CARE_STEADY_S - rounding_s)
+        TEXT_ADD(w->text, "; it went in %s after the boil came back: wait for a minute of steady boil",
+                 format_duration(steady_s).text);
+}
+
 static void add_addition(words *w, const boil_addition_result *a, unit_system s)
 {
     const double nothing_kg = 0.005, much = 2;
@@ -76,8 +94,10 @@ static words bath_did(const debrief_shift *of, size_t act)
         if (h->loads[i].action == act)
             add_boil(&w, h->loads[i].boil_lost_s, h->loads[i].recovery_s);
     for (size_t i = 0; i < h->additions_count; i++)
-        if (h->additions[i].action == act)
+        if (h->additions[i].action == act) {
             add_addition(&w, &h->additions[i], of->system);
+            add_steady(&w, steady_s(h, &h->additions[i]));
+        }
     return w;
 }
 
@@ -179,8 +199,8 @@ static void print_shifts(const debrief *d, const debrief_shift *of, FILE *to)
     for (size_t k = 0; k < sizeof shown / sizeof shown[0]; k++) {
         const lesson_measure *m = lesson_measure_named(shown[k], strlen(shown[k]));
         const lesson_term t = {.measure = m};
-        double one = m->of(of->plant, of->history), other = m->of(of->plant, &d->history);
-        if (one != 0 || other != 0)
+        lesson_value one = lesson_measured(m, of->plant, of->history), other = lesson_measured(m, of->plant, &d->history);
+        if (one.si != 0 || other.si != 0)
             row(to, "", m->title, lesson_value_text(&t, one, of->system).text, lesson_value_text(&t, other, of->system).text);
     }
 }

@@ -26,7 +26,16 @@ typedef struct {
     unit_dimension dimension;                                 /* of a bare number DIM_COUNT, of a share DIM_FRACTION */
     bool holds;                                               /* it holds or not, 1 or 0, and stands alone: "boils" */
     double (*of)(const boil_plant *p, const boil_history *h); /* in SI; infinite: without bound, as a boil that never is back */
+    bool (*more_than)(const boil_history *h);                 /* that or more: no law holds so far up; NULL: never so */
 } lesson_measure;
+
+/* What a history says of a measure. */
+typedef struct {
+    double si;      /* as lesson_measure.of */
+    bool more_than; /* that or more */
+} lesson_value;
+
+lesson_value lesson_measured(const lesson_measure *m, const boil_plant *p, const boil_history *h);
 
 const lesson_measure *lesson_measure_listed(size_t index); /* in the order of the manual; NULL beyond the last */
 
@@ -78,19 +87,19 @@ bool lesson_names_read(cursor *c, lesson *l);
 
 /* How a history answers the terms. */
 typedef struct {
-    double value[LESSON_TERMS_MAX]; /* of each term's measure */
-    bool holds[LESSON_TERMS_MAX];
-    size_t failed; /* terms that do not hold */
-    size_t waited; /* acts of the schedule that were waited for in vain: any of them fails the whole */
-    bool stopped;  /* the run ended early: what came then is not known, and fails the whole */
+    lesson_value value[LESSON_TERMS_MAX]; /* of each term's measure */
+    bool holds[LESSON_TERMS_MAX];         /* what is that or more is under no limit */
+    size_t failed;                        /* terms that do not hold */
+    size_t waited;                        /* acts of the schedule that were waited for in vain: any of them fails the whole */
+    bool stopped;                         /* the run ended early: what came then is not known, and fails the whole */
     bool passed;
 } lesson_verdict;
 
 lesson_verdict lesson_judge(const lesson *l, const boil_plant *p, const boil_history *h);
 
-/* A value, and its limit as the lesson has it: "7.1 in", "at least 6 in". */
+/* A value, and its limit as the lesson has it: "7.1 in", "more than 30.2", "at least 6 in". */
 typedef TEXT_OF(120) lesson_text;
-lesson_text lesson_value_text(const lesson_term *t, double value, unit_system system);
+lesson_text lesson_value_text(const lesson_term *t, lesson_value value, unit_system system);
 lesson_text lesson_limit_text(const lesson_term *t);
 
 /* Whether a finding of that id is in a list. */

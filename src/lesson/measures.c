@@ -88,6 +88,15 @@ static double surge(const boil_plant *p, const boil_history *h)
     return most;
 }
 
+/* Any of them may be the one that is more than all others. */
+static bool surge_is_more(const boil_history *h)
+{
+    bool more = false;
+    for (size_t i = 0; i < h->additions_count; i++)
+        more = more || h->additions[i].steam_more_than;
+    return more;
+}
+
 static double lying(const boil_plant *p, const boil_history *h)
 {
     (void)p;
@@ -120,29 +129,34 @@ static double crust_heat(const boil_plant *p, const boil_history *h)
 
 /* clang-format off */
 static const lesson_measure table[] = {
-    {"water", "water given by hand", "water given", DIM_MASS, false, water},
-    {"steel", "parts worked, without their baskets", "steel worked", DIM_MASS, false, steel},
-    {"salts", "dry salts given", "salts given", DIM_MASS, false, salts},
-    {"rim", "least room from the surface, steam in it, to the rim", "least room to the rim", DIM_LENGTH, false, rim},
+    {"water", "water given by hand", "water given", DIM_MASS, false, water, NULL},
+    {"steel", "parts worked, without their baskets", "steel worked", DIM_MASS, false, steel, NULL},
+    {"salts", "dry salts given", "salts given", DIM_MASS, false, salts, NULL},
+    {"rim", "least room from the surface, steam in it, to the rim", "least room to the rim", DIM_LENGTH, false, rim, NULL},
     {"left", "least of that room that would have been left, had what floated let go", "left had it let go", DIM_LENGTH, false,
-     left},
-    {"afloat", "most water afloat", "most water afloat", DIM_MASS, false, afloat},
-    {"afloat quiet", "most water afloat while the bath did not boil", "afloat on a quiet bath", DIM_MASS, false, afloat_quiet},
-    {"quiet", "time in all in which the bath did not boil", "quiet in all", DIM_TIME, false, quiet},
-    {"slowest", "longest that a load stopped the boil", "slowest boil back", DIM_TIME, false, slowest},
-    {"surge", "most steam after an addition, of that before it", "steam, times that before", DIM_COUNT, false, surge},
-    {"lying", "most salt that lay undissolved", "most salt lying", DIM_MASS, false, lying},
-    {"boils at", "boiling point at the end", "boils at the end at", DIM_TEMPERATURE, false, boils_at},
-    {"level", "still level at the end", "level at the end", DIM_LENGTH, false, level},
-    {"boils", "the bath boils at the end; it stands alone", "boils at the end", DIM_COUNT, true, boils},
+     left, NULL},
+    {"afloat", "most water afloat", "most water afloat", DIM_MASS, false, afloat, NULL},
+    {"afloat quiet", "most water afloat while the bath did not boil", "afloat on a quiet bath", DIM_MASS, false, afloat_quiet, NULL},
+    {"quiet", "time in all in which the bath did not boil", "quiet in all", DIM_TIME, false, quiet, NULL},
+    {"slowest", "longest that a load stopped the boil", "slowest boil back", DIM_TIME, false, slowest, NULL},
+    {"surge", "most steam after an addition, of that before it", "steam, times that before", DIM_COUNT, false, surge, surge_is_more},
+    {"lying", "most salt that lay undissolved", "most salt lying", DIM_MASS, false, lying, NULL},
+    {"boils at", "boiling point at the end", "boils at the end at", DIM_TEMPERATURE, false, boils_at, NULL},
+    {"level", "still level at the end", "level at the end", DIM_LENGTH, false, level, NULL},
+    {"boils", "the bath boils at the end; it stands alone", "boils at the end", DIM_COUNT, true, boils, NULL},
     {"crust heat", "most of the full heat that was on while crystals lay in the bath", "heat under crystals", DIM_FRACTION, false,
-     crust_heat},
+     crust_heat, NULL},
 };
 /* clang-format on */
 
 const lesson_measure *lesson_measure_listed(size_t index)
 {
     return index < sizeof table / sizeof table[0] ? &table[index] : NULL;
+}
+
+lesson_value lesson_measured(const lesson_measure *m, const boil_plant *p, const boil_history *h)
+{
+    return (lesson_value){m->of(p, h), m->more_than != NULL && m->more_than(h)};
 }
 
 const lesson_measure *lesson_measure_named(const char *words, size_t length)

@@ -11,9 +11,9 @@ static bool reaches(double value, double limit)
     return value >= limit - 1e-9 * fabs(limit);
 }
 
-static bool holds(const lesson_term *t, double value)
+static bool holds(const lesson_term *t, lesson_value value)
 {
-    return reaches(value, t->low) && reaches(-value, -t->high);
+    return reaches(value.si, t->low) && reaches(-value.si, -t->high) && !(value.more_than && isfinite(t->high));
 }
 
 static bool is_in_vain(const boil_act_result *a)
@@ -25,7 +25,7 @@ lesson_verdict lesson_judge(const lesson *l, const boil_plant *p, const boil_his
 {
     lesson_verdict v = {.stopped = h->end != BOIL_RUN_DONE};
     for (size_t i = 0; i < l->terms_count; i++) {
-        v.value[i] = l->terms[i].measure->of(p, h);
+        v.value[i] = lesson_measured(l->terms[i].measure, p, h);
         v.holds[i] = holds(&l->terms[i], v.value[i]);
         v.failed += !v.holds[i];
     }
@@ -35,15 +35,16 @@ lesson_verdict lesson_judge(const lesson *l, const boil_plant *p, const boil_his
     return v;
 }
 
-lesson_text lesson_value_text(const lesson_term *t, double value, unit_system system)
+lesson_text lesson_value_text(const lesson_term *t, lesson_value of, unit_system system)
 {
     lesson_text w = {""};
+    const double value = of.si;
     if (t->measure->holds)
         TEXT_ADD(w.text, "%s", value > 0 ? "yes" : "no");
     else if (isinf(value))
         TEXT_ADD(w.text, "never back");
     else if (t->measure->dimension == DIM_COUNT)
-        TEXT_ADD(w.text, "%.1f", value);
+        TEXT_ADD(w.text, "%s%.1f", of.more_than ? "more than " : "", value);
     else if (t->measure->dimension == DIM_LENGTH && value < 0)
         TEXT_ADD(w.text, "over the rim");
     else

@@ -1,5 +1,7 @@
 #include "practise/briefing.h"
 
+#include <string.h>
+
 #include "describe/report.h"
 
 static void sentence(FILE *to, const char *label, const char *words)
@@ -28,7 +30,34 @@ static void has_to_hold(const lesson *l, FILE *to)
         fprintf(to, "  %-40s %s\n", l->terms[i].measure->title, lesson_limit_text(&l->terms[i]).text);
 }
 
-void briefing_write(const shift *s, FILE *to)
+/* As they stand in the file, to be typed one by one; so many that a screen holds the whole. */
+static void print_lines(const char *lines, FILE *to)
+{
+    size_t count = 0, most = 10;
+    for (const char *at = lines, *end; *at != '\0'; at = end + 1) {
+        TEXT_OF(400) line = {""};
+        end = strchr(at, '\n');
+        TEXT_ADD(line.text, "%.*s", (int)(end - at), at);
+        if (count++ < most)
+            text_wrapped(to, line.text, fprintf(to, "  "), 6, REPORT_WIDTH);
+    }
+    if (count > most)
+        fprintf(to, "   ... and %zu lines more\n", count - most);
+}
+
+/* Of a shift that is no lesson: what the file has done and planned, and nobody does now. */
+static void left_to_you(const shift *s, const scenario *read, FILE *to)
+{
+    const journal *j = &s->journal;
+    if (j->left_out > 0)
+        fprintf(to, "The file's own schedule, %s, is left to you: nothing is done by itself%s\n",
+                format_count(j->left_out, "act", "acts").text, j->left[0] != '\0' ? ":" : ".");
+    print_lines(j->left, to);
+    if (read->jobs.count > 0)
+        fprintf(to, "%s in no plan yet: load them yourself.\n", format_count(read->jobs.count, "job is", "jobs are").text);
+}
+
+void briefing_write(const shift *s, const scenario *read, FILE *to)
 {
     const lesson *l = &s->scenario->lesson;
     text_wrapped(to, text_plain(s->scenario->title).text, 0, 0, REPORT_WIDTH);
@@ -38,7 +67,5 @@ void briefing_write(const shift *s, FILE *to)
     in_any_case(s, to);
     if (l->given)
         has_to_hold(l, to);
-    if (s->journal.left_out > 0)
-        fprintf(to, "The file's own schedule, %s, is left to you: nothing is done by itself.\n",
-                format_count(s->journal.left_out, "act", "acts").text);
+    left_to_you(s, read, to);
 }

@@ -16,6 +16,21 @@ static bool is_given(const scenario *s, const char *words)
     return s->settings[key_index(key_find("", words, strlen(words)))].state == SETTING_GIVEN;
 }
 
+/* Of jobs that nobody has planned a schedule says no end: as long as the plan may be, an open one a shift of eight hours, common practice,
+   no source; and as long as any job asks for. */
+static double lasts_s(const scenario *s)
+{
+    const double shift_s = 8 * 3600;
+    if (s->jobs.count == 0 || is_given(s, "duration"))
+        return s->schedule.duration_s;
+    double end_s = isfinite(s->plan.end_s) ? s->plan.end_s : shift_s;
+    for (size_t i = 0; i < s->jobs.count; i++) {
+        const boil_plan_job *j = &s->jobs.list[i].job;
+        end_s = fmax(end_s, fmax(j->earliest_s + j->most_s, isfinite(j->due_s) ? j->due_s : 0));
+    }
+    return ceil(end_s);
+}
+
 /* NULL: an unknown one. */
 static const char *section_opened(const cursor *c)
 {
@@ -37,7 +52,7 @@ static bool names_sheet(const cursor *c)
 /* What a file without the acts is written from, line by line. */
 typedef struct {
     const scenario *read;
-    FILE *above, *below, *to;
+    FILE *above, *below, *left, *to;
     bool keeps, in_section, in_schedule;
     bool in_script; /* of a lesson: what others do with the shift is not done beside what was done */
 } parting;
@@ -45,7 +60,7 @@ typedef struct {
 static void part_section(parting *p, const cursor *c)
 {
     if (!p->in_section && !is_given(p->read, "duration"))
-        fprintf(p->to, "duration = %.0f s\n\n", p->read->schedule.duration_s);
+        fprintf(p->to, "duration = %.0f s\n\n", lasts_s(p->read));
     if (p->in_schedule)
         p->to = p->below;
     const char *section = section_opened(c);
@@ -64,18 +79,21 @@ static void part_line(parting *p, const source *file, size_t line)
     if (header)
         part_section(p, &c);
     bool left_out = p->in_section ? p->in_script || (p->in_schedule && !header && !p->keeps) : !done && names_sheet(&c);
+    if (left_out && p->in_schedule && !done)
+        fprintf(p->left, "%.*s\n", (int)(c.end - c.at), c.at);
     if (!left_out)
         fprintf(p->to, "%.*s\n", (int)file->lines[line - 1].length, file->lines[line - 1].text);
 }
 
 static bool part(journal *j, const source *file, const scenario *read)
 {
-    size_t above, below;
+    size_t above, below, left;
     parting p = {.read = read,
                  .keeps = j->kept > 0,
                  .above = memory_stream(&j->above, &above),
-                 .below = memory_stream(&j->below, &below)};
-    if (p.above != NULL && p.below != NULL) {
+                 .below = memory_stream(&j->below, &below),
+                 .left = memory_stream(&j->left, &left)};
+    if (p.above != NULL && p.below != NULL && p.left != NULL) {
         p.to = p.above;
         for (size_t line = 1; line <= file->count; line++)
             part_line(&p, file, line);
@@ -83,14 +101,15 @@ static bool part(journal *j, const source *file, const scenario *read)
             fputs("\n[" SCHEDULE "]\n", p.above);
     }
     bool good = p.above != NULL && memory_stream_close(p.above, &j->above);
-    return p.below != NULL && memory_stream_close(p.below, &j->below) && good;
+    good = p.below != NULL && memory_stream_close(p.below, &j->below) && good;
+    return p.left != NULL && memory_stream_close(p.left, &j->left) && good;
 }
 
 bool journal_begin(journal *j, const source *file, const scenario *read)
 {
     bool keeps = read->lesson.given && read->run_sheet == NULL;
     *j = (journal){.name = text_copy(file->name, strlen(file->name)),
-                   .frame = {read->times, is_given(read, "start"), read->start_s, read->schedule.duration_s},
+                   .frame = {read->times, is_given(read, "start"), read->start_s, lasts_s(read)},
                    .kept = keeps ? read->schedule.count : 0,
                    .left_out = keeps ? 0 : read->schedule.count};
     return j->name != NULL && part(j, file, read);
@@ -110,6 +129,7 @@ void journal_free(journal *j)
     free(j->name);
     free(j->above);
     free(j->below);
+    free(j->left);
     *j = (journal){0};
 }
 

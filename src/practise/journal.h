@@ -23,6 +23,7 @@ typedef struct {
     size_t count, capacity;
     size_t kept;     /* acts of a lesson's own schedule: they are done in any case */
     size_t left_out; /* acts of any other file's, which are left to whoever practises */
+    char *left;      /* their lines, each with its end; of a run sheet none */
 } journal;
 
 /* Of a file and what was read from it. False when memory is refused; to be freed either way. */

@@ -263,7 +263,7 @@ static void listen(talk *t, FILE *from)
 
 static void begin(talk *t)
 {
-    briefing_write(t->shift, t->o->to);
+    briefing_write(t->shift, t->o->read, t->o->to);
     show_state(t);
     fflush(t->o->to);
 }

@@ -9,6 +9,7 @@ typedef struct {
     const char *orders; /* file of orders; "-": standard input */
     bool asks;          /* somebody types: a sign to go on is shown */
     unit_system units;
+    const scenario *read; /* of which the shift was begun */
     FILE *to;
 } lines_options;
 

@@ -7,7 +7,7 @@
 
 typedef struct {
     unit_system units;
-    const lesson *lesson; /* of the file: what it asks; a shift that is worked keeps none of that */
+    const scenario *read; /* of which the shift was begun, which keeps no question of a lesson */
     double speed;         /* of the clock, times as fast as a real one; 1 to 3600 */
     const char *save;     /* where the shift is to be kept; NULL: it is asked for */
 } screen_options;

@@ -31,7 +31,7 @@ static void look(screen *s)
 /* The moment of a lesson at which it asks, and has not yet; infinite: there is none. */
 static double next_question(const screen *s)
 {
-    const lesson *l = s->o->lesson;
+    const lesson *l = &s->o->read->lesson;
     return s->asked < l->stops_count ? l->stops[s->asked].at_s : (double)INFINITY;
 }
 
@@ -110,7 +110,7 @@ static void ask(screen *s)
         s->asked++;
         return;
     }
-    const char *words = s->o->lesson->stops[s->asked++].asks;
+    const char *words = s->o->read->lesson.stops[s->asked++].asks;
     snprintf(s->message.text, sizeof s->message.text, "%s", words);
     screen_note(s, words);
     s->running = false;

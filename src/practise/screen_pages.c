@@ -55,7 +55,7 @@ void screen_show_briefing(screen *s)
     FILE *to = memory_stream(&text, &size);
     if (!screen_memory(s, to != NULL))
         return;
-    briefing_write(s->shift, to);
+    briefing_write(s->shift, s->o->read, to);
     fputs("\nSpace: the clock runs, twenty times as fast as a real one or as asked for.\n"
           "w pours water, l puts a load in, h sets the heat: the key opens a line, which\n"
           "you may change, and Enter does it; the clock waits meanwhile. ? shows all keys.\n",
@@ -97,7 +97,9 @@ void screen_draw_page(screen *s)
         canvas_print(&s->canvas, row, 0, CANVAS_PLAIN, "%.*s", end != NULL ? (int)(end - line) : (int)strlen(line), line);
         line = end != NULL && end[1] != '\0' ? end + 1 : NULL;
     }
-    const char *words = s->briefing    ? " Space: begin   w l h: begin with an act   q: leave "
+    bool begins = s->briefing && line == NULL;
+    const char *words = begins         ? " Space: begin   w l h: begin with an act   q: leave "
+                        : s->briefing  ? " space: more   Enter: begin   w l h: begin with an act   q: leave "
                         : line != NULL ? " space: more   -: back   Enter: to the bath   b: undo the last act   q: leave "
                                        : " -: back   Enter: to the bath   b: undo the last act   q: leave ";
     canvas_put(&s->canvas, CANVAS_ROWS - 1, 1, CANVAS_REVERSE, words);

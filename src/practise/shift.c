@@ -98,14 +98,16 @@ boil_outcome shift_begin(shift *s, const source *file, const scenario *read)
 {
     messages m;
     *s = (shift){.options = boil_run_options_default()};
-    s->options.row_interval_s = fmax(ROW_LEAST_S, ceil(read->schedule.duration_s / ROWS_MOST));
-    s->options.row_fast_s = ROW_FAST_S;
     if (!journal_begin(&s->journal, file, read))
         return BOIL_NO_MEMORY;
     messages_init(&m);
     boil_outcome outcome = read_journal(s, &m, &s->scenario);
     messages_free(&m);
-    return outcome == BOIL_OK ? start(s) : outcome;
+    if (outcome != BOIL_OK)
+        return outcome;
+    s->options.row_interval_s = fmax(ROW_LEAST_S, ceil(shift_end_s(s) / ROWS_MOST));
+    s->options.row_fast_s = ROW_FAST_S;
+    return start(s);
 }
 
 void shift_free(shift *s)

@@ -64,11 +64,12 @@ void draft_missing(const draft *d, const char *section, const char *what);
 void draft_report(draft *d, const char *section, const char *problem);
 void draft_report_setting(draft *d, const char *section, const char *words, const char *problem);
 
-void draft_read_lines(draft *d);  /* lines.c */
-void draft_check_needs(draft *d); /* needs.c */
-void draft_settle(draft *d);      /* settle.c: what several keys share, or what is no field of the plant */
-void draft_ask_model(draft *d);   /* problems.c: what the model will not take */
-scenario scenario_usual(void);    /* usual.c: before the file is read */
+bool draft_is_table(const draft *d); /* table.c: no scenario but a sheet that one may name; says so */
+void draft_read_lines(draft *d);     /* lines.c */
+void draft_check_needs(draft *d);    /* needs.c */
+void draft_settle(draft *d);         /* settle.c: what several keys share, or what is no field of the plant */
+void draft_ask_model(draft *d);      /* problems.c: what the model will not take */
+scenario scenario_usual(void);       /* usual.c: before the file is read */
 
 /* acts.c. Jobs, breaks, measures and acts; `path` of the scenario, which run sheet and list of jobs lie beside. */
 void draft_read_actions(draft *d, const char *path);

@@ -73,6 +73,8 @@ static void read_all(draft *d, const char *path)
         return;
     }
     d->out->path = text_copy(d->text->name, strlen(d->text->name));
+    if (draft_is_table(d))
+        return;
     draft_read_lines(d);
     read_settings(d);
     draft_check_needs(d);

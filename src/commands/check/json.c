@@ -125,7 +125,7 @@ static void remarks_list(json *j, const char *name, const void *record)
 typedef struct {
     const char *script, *measure;
     double value, low, high;
-    bool holds;
+    bool more_than, holds;
 } term;
 
 /* clang-format off */
@@ -141,6 +141,7 @@ static const field script_fields[] = {
 static const field term_fields[] = {
     TEXT("script", script, "careful, reckless or idle; of one without scripts schedule"), TEXT("measure", measure, "what is asked for"),
     SAME(value, "of the likely run, in SI; null: without bound, as of a boil that is not back"),
+    BOOL("more_than", more_than, "it was that or more: no law holds so far above what lifts the bath to the rim"),
     SAME(low, "it has to be that at least; null: no such limit"), SAME(high, "and that at most; null likewise"),
     BOOL("holds", holds, "whether it is"), FIELDS_END};
 #undef RECORD
@@ -175,8 +176,9 @@ static void terms(json *j, const char *name, const void *record)
     json_list(j, name);
     for (size_t i = 0; (of = judged(c, i, &script)) != NULL; i++)
         for (size_t k = 0; k < l->terms_count; k++) {
-            term t = {script,          l->terms[k].measure->words, of->likely.value[k],
-                      l->terms[k].low, l->terms[k].high,           of->likely.holds[k]};
+            const lesson_term *asked = &l->terms[k];
+            lesson_value value = of->likely.value[k];
+            term t = {script, asked->measure->words, value.si, asked->low, asked->high, value.more_than, of->likely.holds[k]};
             json_record(j, NULL, term_fields, &t);
         }
     json_close(j);

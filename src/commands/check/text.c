@@ -32,8 +32,10 @@ void check_report(const void *answer, const output *o, FILE *to)
     const scenario *s = &c->scenario;
     check_head head = {""};
     (void)o;
-    TEXT_ADD(head.text, "%s: no mistakes found; %s and %s of water", text_plain(s->path).text,
-             format_count(actions_of(s, &action_load), "load", "loads").text,
+    TEXT_ADD(head.text, "%s: no mistakes found; ", text_plain(s->path).text);
+    if (s->jobs.count > 0)
+        TEXT_ADD(head.text, "%s that nobody has planned yet; ", format_count(s->jobs.count, "job", "jobs").text);
+    TEXT_ADD(head.text, "%s and %s of water", format_count(actions_of(s, &action_load), "load", "loads").text,
              format_count(actions_of(s, &action_water), "addition", "additions").text);
     add_others(s, &head);
     report_verdict(to, "%s in %s from %s", head.text, format_duration(s->schedule.duration_s).text,

@@ -155,6 +155,7 @@ static int make(request *r, bool shard, scenario_text *written, const scenario *
 {
     explore_answer s;
     int status = STATUS_USAGE;
+    command_scenario_jobs(c);
     if (explore_set_up(&s, r, c)) {
         explore_end end = explore_run(&s, written, &r->work);
         bool whole = end == EXPLORE_WHOLE;

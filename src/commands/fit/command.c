@@ -79,8 +79,10 @@ static int run(const given *g)
                               "standard input can hold one of the two only") ||
         !options_take(g, &r) || !output_agrees(&r.output, g))
         return STATUS_USAGE;
-    if (command_scenario_text(&r.output, g->arguments[0], &written, &s) && log_read(g->arguments[1], &s, &l))
+    if (command_scenario_text(&r.output, g->arguments[0], &written, &s) && log_read(g->arguments[1], &s, &l)) {
+        command_scenario_jobs(&s);
         status = answer(&r, &written, &s, &l, g->arguments[1]);
+    }
     fit_log_free(&l);
     scenario_free(&s);
     scenario_text_free(&written);

@@ -31,7 +31,9 @@ static bool can_be_planned(const scenario *s)
 {
     bool good = true;
     if (s->jobs.count == 0)
-        good = program_complain("%s: no jobs: list them in [jobs], or name a file: 'jobs = FILE.csv' in [plan]", s->path);
+        good = program_complain("%s: no jobs: list them in [jobs], or name a file: 'jobs = FILE.csv' in [plan], as "
+                                "'scenarios/plan/short-morning.bath' does, which comes with the program",
+                                s->path);
     if (s->times != MOMENTS_BY_CLOCK)
         good = program_complain(
             "%s: a plan counts by the clock: set 'times = by the clock' and 'start' above the first section", s->path);

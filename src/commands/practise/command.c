@@ -111,10 +111,10 @@ static bool save(const shift *s, const char *path)
     return good;
 }
 
-static int by_lines(const request *r, shift *s)
+static int by_lines(const request *r, const scenario *read, shift *s)
 {
     const lines_options o = {r->orders != NULL ? r->orders : "-", r->orders == NULL && isatty(STDIN_FILENO) == 1,
-                             r->output.system, stdout};
+                             r->output.system, read, stdout};
     lines_outcome end = lines_practise(s, &o);
     bool saved = r->save == NULL || end.unread || end.refused || save(s, r->save);
     if (end.refused)
@@ -145,14 +145,14 @@ static bool keep(const shift *s, const request *r, const scenario_text *t, scree
 }
 
 /* What ended it ends the program, once the shift is kept and the terminal as it was. */
-static int by_screen(const request *r, const scenario_text *text, const lesson *asks, shift *s)
+static int by_screen(const request *r, const scenario_text *text, const scenario *read, shift *s)
 {
-    const screen_options o = {r->output.system, asks, r->speed, r->save};
+    const screen_options o = {r->output.system, read, r->speed, r->save};
     screen_outcome end = screen_practise(s, &o);
     if (end.refused)
         memory_refused();
     if (end.unusable)
-        return by_lines(r, s);
+        return by_lines(r, read, s);
     bool asked = end.save.text[0] != '\0';
     bool saved = !asked || keep(s, r, text, &end);
     if (asked && saved && !end.refused)
@@ -170,10 +170,17 @@ static int practise(const request *r, const scenario_text *text, const scenario 
     boil_outcome outcome = shift_begin(&s, &text->text, read);
     bool shown = r->orders == NULL && !r->lines && terminal_is_there();
     int status = outcome != BOIL_OK ? command_scenario_refuse(read, outcome)
-                 : shown            ? by_screen(r, text, &read->lesson, &s)
-                                    : by_lines(r, &s);
+                 : shown            ? by_screen(r, text, read, &s)
+                                    : by_lines(r, read, &s);
     shift_free(&s);
     return status;
+}
+
+/* Who looks for the lessons by name. */
+static void point_to_lessons(const char *file)
+{
+    if ((words_same(file, strlen(file), "lesson") || words_same(file, strlen(file), "lessons")) && access(file, F_OK) != 0)
+        program_complain("the lessons that come with the program are listed by '" PROGRAM_NAME " practise --lessons'");
 }
 
 static int run(const given *g)
@@ -188,6 +195,7 @@ static int run(const given *g)
     if (!output_agrees(&r.output, g) || !agrees(&r))
         return STATUS_USAGE;
     bool good = command_scenario_text(&r.output, g->argument, &text, &read);
+    point_to_lessons(g->argument);
     good = good && (r.save == NULL || spares_parts(r.save, &text));
     int status = good ? practise(&r, &text, &read) : STATUS_USAGE;
     scenario_free(&read);

@@ -1,5 +1,5 @@
 # Two days and more by a few lines; the last one comes too late.
-boilback practise waits.bath --script - <<'END' | head -12
+boilback practise waits.bath --script - <<'END' | head -19
 help
 END
 sed 's/^duration.*/duration = 63 h/' gallons.bath >long.bath

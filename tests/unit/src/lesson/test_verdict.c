@@ -118,6 +118,26 @@ static void any_term_fails_the_whole(void **state)
     assert_false(lesson_judge(&l, &plant, &bad[6]).passed);
 }
 
+/* Steam past the law is that or more: said so, and under no limit, however high, though not short of one. */
+static void what_is_more_than_it_says_is_under_no_limit(void **state)
+{
+    (void)state;
+    const double any = (double)INFINITY;
+    lesson l = {.terms = {{.measure = measure("surge"), .low = -any, .high = 100}}, .terms_count = 1};
+    boil_addition_result additions[] = {{.steam_before_kg_s = 0.01, .steam_peak_kg_s = 0.02},
+                                        {.steam_before_kg_s = 0.01, .steam_peak_kg_s = 0.015}};
+    const boil_history h = {.additions = additions, .additions_count = 2};
+    lesson_verdict v = lesson_judge(&l, &plant, &h);
+    assert_true(v.passed);
+    assert_string_equal(lesson_value_text(&l.terms[0], v.value[0], UNITS_US).text, "2.0");
+    additions[1].steam_more_than = true; /* it may be more than the first */
+    v = lesson_judge(&l, &plant, &h);
+    assert_false(v.passed);
+    assert_string_equal(lesson_value_text(&l.terms[0], v.value[0], UNITS_US).text, "more than 2.0");
+    l.terms[0] = (lesson_term){.measure = measure("surge"), .low = 2, .high = any};
+    assert_true(lesson_judge(&l, &plant, &h).passed);
+}
+
 /* Five times 60 lb are 300 lb, whatever the last bit of their sum says. */
 static void a_sum_keeps_its_limit(void **state)
 {
@@ -137,7 +157,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(what_a_summary_holds),  cmocka_unit_test(quiet_spells),
         cmocka_unit_test(loads_and_additions),   cmocka_unit_test(any_term_fails_the_whole),
-        cmocka_unit_test(a_sum_keeps_its_limit),
+        cmocka_unit_test(a_sum_keeps_its_limit), cmocka_unit_test(what_is_more_than_it_says_is_under_no_limit),
     };
     return cmocka_run_group_tests_name("verdict", tests, NULL, NULL);
 }
