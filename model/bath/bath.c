@@ -10,8 +10,9 @@
 
 boil_mixture boil_bath_mixture(const double y[])
 {
-    return (boil_mixture){y[BOIL_STATE_BATH_WATER],
-                          {y[BOIL_STATE_BATH_NAOH], y[BOIL_STATE_BATH_NANO3], y[BOIL_STATE_BATH_NANO2]}};
+    return (boil_mixture){
+        y[BOIL_STATE_BATH_WATER],
+        {fmax(0, y[BOIL_STATE_BATH_NAOH]), fmax(0, y[BOIL_STATE_BATH_NANO3]), fmax(0, y[BOIL_STATE_BATH_NANO2])}};
 }
 
 static double quadratic(const double c[3], double x)

@@ -202,7 +202,7 @@ typedef struct {
 } boil_bath_heat;
 boil_bath_heat boil_bath_heat_at(const boil_bath *b, const double y[], double temperature_K);
 
-boil_mixture boil_bath_mixture(const double y[]); /* what is dissolved */
+boil_mixture boil_bath_mixture(const double y[]); /* what is dissolved; a salt below nothing, by rounding, is none */
 
 /* A layer begins, of water of the given enthalpy. Nothing happens when there is one. */
 void boil_bath_begin_layer(boil_bath *b, double t, double enthalpy_J_kg);

@@ -69,9 +69,10 @@ double boil_rates_viscosity(const boil_bath *b, const boil_rates_solution *s)
 
 boil_outcome boil_rates_of_solution(const boil_bath *b, const double y[], boil_rates_guess *g, boil_rates_solution *s)
 {
+    const double rounding = 1e-15; /* of a salt that is not there, beside the water */
     s->mixture = boil_bath_mixture(y);
     for (int i = BOIL_STATE_BATH_WATER; i <= BOIL_STATE_BATH_NANO2; i++)
-        if (!(y[i] >= 0) || !(y[BOIL_STATE_BATH_WATER] > 0))
+        if (!(y[BOIL_STATE_BATH_WATER] > 0) || !(y[i] >= -rounding * y[BOIL_STATE_BATH_WATER]))
             return BOIL_NOT_FINITE;
     boil_outcome outcome = boil_boiling_curve_at(&g->curve, &b->air, &s->mixture, &g->boiling, &s->boiling_point_K, &s->slope);
     if (outcome != BOIL_OK)

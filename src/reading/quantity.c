@@ -463,7 +463,9 @@ bool quantity_within(const cursor *c, const char *what, quantity *q, const bound
     if (is_end(q, low) || is_end(q, high) || (q->si > low && q->si < high))
         return true;
     char own[80] = "";
-    if (q->unit != NULL && unit_to_si(q->dimension, b->unit, 1) != unit_to_si(q->dimension, q->unit->spellings[0], 1)) {
+    bool in_another = q->unit != NULL && b->unit != NULL &&
+                      unit_to_si(q->dimension, b->unit, 1) != unit_to_si(q->dimension, q->unit->spellings[0], 1);
+    if (in_another) {
         const char *u = q->unit->spellings[0];
         snprintf(own, sizeof own, " (%.4g %s to %.4g %s)", unit_from_si(q->dimension, u, low), u,
                  unit_from_si(q->dimension, u, high), u);

@@ -198,6 +198,12 @@ static void bounds_are_named_in_both_units(void **state)
     assert_false(quantity_within(&b.cursor, "depth", &q, &depth));
     assert_string_equal(b.messages.list[0].text, "'depth' must be between 0.1 m and 5 m, got '5.01 m'");
     messages_free(&b.messages);
+    const bounds bare = {NULL, -1, 1};
+    bench_open(&b, "1.5 m");
+    assert_true(length(&b.cursor, "depth", &q));
+    assert_false(quantity_within(&b.cursor, "depth", &q, &bare));
+    assert_string_equal(b.messages.list[0].text, "'depth' must be between -1 and 1, got '1.5 m'");
+    messages_free(&b.messages);
 }
 
 static const char *nearest(const char *text, const char *const *known)
