@@ -174,6 +174,7 @@ static void one_state(const state *s, tally *t, bool whole)
     bool adds = a.water.mass_kg + a.salts.mass_kg > 0;
     t->added += adds;
     t->boiled_down += a.boil_down_s > 0;
+    assert_false(a.boil_down_s > 0 && a.water.mass_kg > 0); /* nobody pours what has to boil off */
     t->bailed += a.bail != BOIL_BAIL_NOTHING;
     if (!whole)
         return;

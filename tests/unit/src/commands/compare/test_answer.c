@@ -2,10 +2,12 @@
 #include "support/scenario_run.h"
 #include "support/close.h"
 
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
 #include "commands/compare/answer.h"
+#include "support/shipped.h"
 
 typedef struct {
     scenario_run of[2];
@@ -85,11 +87,47 @@ static void the_other_tank_differs_in_its_shape(void **state)
     forget_both(&p);
 }
 
+/* A change that the words of a load leave out, of a hundred-thousandth, tells the two apart in each of its numbers. */
+static void a_load_differs_in_each_number(void **state)
+{
+    (void)state;
+    static const size_t numbers[] = {
+        offsetof(boil_load, mass_kg),           offsetof(boil_load, size_m),        offsetof(boil_load, tube_wall_m),
+        offsetof(boil_load, packed_depth_m),    offsetof(boil_load, temperature_K), offsetof(boil_load, immersed_s),
+        offsetof(boil_load, latest_s),          offsetof(boil_load, basket_kg),     offsetof(boil_load, lowering_s),
+        offsetof(boil_load, coefficient_W_m2K), offsetof(boil_load, area_m2),       offsetof(boil_load, rinse_kg_m2),
+        offsetof(boil_load, drag_out_kg_m2),
+    };
+    scenario s[2];
+    for (int i = 0; i < 2; i++)
+        read_shipped("normal-shift.bath", &s[i]);
+    const carried_out a = {.scenario = &s[0]}, b = {.scenario = &s[1]};
+    const compare_answer c = {&a, &b};
+    for (size_t i = 0; i < sizeof numbers / sizeof numbers[0]; i++) {
+        double *one[2], kept, set;
+        for (int k = 0; k < 2; k++)
+            one[k] = (double *)(void *)((char *)&s[k].schedule.actions[0].is.load + numbers[i]);
+        kept = *one[0];
+        set = isfinite(kept) && kept != 0 ? kept : 1;
+        for (int differs = 0; differs < 2; differs++) {
+            size_t n;
+            *one[0] = set;
+            *one[1] = set * (1 + 1e-5 * differs);
+            free(compare_actions(&c, &n));
+            assert_int_equal(n, 2 * differs);
+        }
+        *one[0] = *one[1] = kept;
+    }
+    scenario_free(&s[0]);
+    scenario_free(&s[1]);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(one_water_action_tells_the_pair_apart),
         cmocka_unit_test(nothing_differs_from_itself),
+        cmocka_unit_test(a_load_differs_in_each_number),
         cmocka_unit_test(the_other_tank_differs_in_its_shape),
     };
     return cmocka_run_group_tests_name("contrast", tests, NULL, NULL);

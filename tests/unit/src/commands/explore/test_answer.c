@@ -338,6 +338,40 @@ static void any_words_come_back(void **state)
     explore_free(&s);
 }
 
+/* A grid of a single step is one, with its column. */
+static void a_grid_of_one_step_is_told(void **state)
+{
+    (void)state;
+    explore_answer s = {.title = "A study", .path = "a.bath", .plan = {.points = 0}, .grid = {.count = 1}};
+    strcpy(s.grid.input.words, "heat input");
+    strcpy(s.grid.input.as_written, "1 to 1");
+    s.grid.input.spread = (boil_spread){.kind = BOIL_SPREAD_UNIFORM, .low = 1, .high = 1};
+    char *plan = explore_csv_plan(&s);
+    assert_int_equal(printed_times(plan, "grid = heat input\nsaid = 1 to 1\n"), 1);
+    assert_int_equal(printed_times(plan, "\nsteps = 1\n"), 1);
+    free(plan);
+}
+
+/* What a load is stands once above those alike that follow each other. */
+static void loads_stand_under_what_they_are(void **state)
+{
+    (void)state;
+    explore_answer s;
+    begin(&s, 1, 0, 1, 2, 4);
+    fill(&s, itself);
+    static const char *const words[] = {"bolts", "bolts", "plates", "bolts"};
+    for (size_t i = 0; i < 4; i++)
+        strcpy(s.loads[i].words, words[i]);
+    printed p;
+    printed_begin(&p);
+    explore_report(&s, &(output){.system = UNITS_US}, p.to);
+    char *text = printed_end(&p);
+    assert_int_equal(printed_times(text, "bolts\n"), 2);
+    assert_int_equal(printed_times(text, "plates\n"), 1);
+    free(text);
+    explore_free(&s);
+}
+
 static void broken_files_are_refused(void **state)
 {
     (void)state;
@@ -427,6 +461,7 @@ int main(void)
         cmocka_unit_test(never_is_later_than_all),        cmocka_unit_test(failed_and_missing_rows_are_told_apart),
         cmocka_unit_test(gravest_finding_comes_first),    cmocka_unit_test(mixing_is_known_to_vary),
         cmocka_unit_test(shards_merge_to_the_same_bytes), cmocka_unit_test(any_words_come_back),
+        cmocka_unit_test(a_grid_of_one_step_is_told),     cmocka_unit_test(loads_stand_under_what_they_are),
         cmocka_unit_test(broken_files_are_refused),       cmocka_unit_test(no_file_does_harm),
         cmocka_unit_test(absurd_values_are_reported),
     };

@@ -137,6 +137,24 @@ static void a_page_is_whole(void **state)
     hide(&p);
 }
 
+/* Of runs in which nothing happened the page does not ask how it could have been kept from happening. */
+static void it_asks_of_what_happened(void **state)
+{
+    (void)state;
+    static const char grave[] = "kept from happening", calm[] = "the least room at the rim";
+    const char *const names[] = {"water-while-quiet.bath", "water-while-boiling.bath"};
+    for (size_t i = 0; i < 2; i++) {
+        shown p;
+        show(&p, names[i], NULL);
+        assert_int_equal(carried_out_gravest(&p.a->runs[0].done) >= BOIL_SEVERITY_WARNING, i == 0);
+        char *page = page_of(p.a);
+        assert_int_equal(printed_times(page, grave), i == 0);
+        assert_int_equal(printed_times(page, calm), i == 1);
+        free(page);
+        hide(&p);
+    }
+}
+
 /* A is the reckless script, B the careful one, and each choice a run; what came of each is what the terms say. */
 static void a_lesson_has_each_answer(void **state)
 {
@@ -167,9 +185,8 @@ static void a_lesson_has_each_answer(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(figures_are_the_replays),
-        cmocka_unit_test(lines_hold_every_event),
-        cmocka_unit_test(a_page_is_whole),
+        cmocka_unit_test(figures_are_the_replays),  cmocka_unit_test(lines_hold_every_event),
+        cmocka_unit_test(a_page_is_whole),          cmocka_unit_test(it_asks_of_what_happened),
         cmocka_unit_test(a_lesson_has_each_answer),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

@@ -308,6 +308,34 @@ static void a_load_is_lifted_by_the_clock(void **state)
     forget(&c);
 }
 
+/* What comes out makes room for what goes in at that moment; else it stays as the scenario says it. */
+static void a_load_comes_out_before_another_goes_in(void **state)
+{
+    (void)state;
+    boil_load for_a_minute = boil_load_default();
+    for_a_minute.immersed_s = 60;
+    boil_action actions[] = {{.time_s = 60, .kind = BOIL_ACTION_LOAD, .is.load = for_a_minute},
+                             {.time_s = 120, .kind = BOIL_ACTION_LOAD, .is.load = for_a_minute},
+                             {.time_s = 120, .kind = BOIL_ACTION_WATER}};
+    boil_act_result acts[] = {{60, BOIL_ACT_DONE}, {120, BOIL_ACT_DONE}, {120, BOIL_ACT_DONE}};
+    scenario s = {.schedule = {.actions = actions, .count = 3, .duration_s = 300}};
+    carried_out o = {.scenario = &s, .central = {.acts = acts, .acts_count = 3, .end_s = 300}};
+    size_t n;
+    run_action *list = run_actions_of(&o, &n);
+    assert_int_equal(n, 5);
+    const struct {
+        double time_s;
+        size_t action;
+        bool lifting;
+    } order[] = {{60, 0, false}, {120, 0, true}, {120, 1, false}, {120, 2, false}, {180, 1, true}};
+    for (size_t i = 0; i < n; i++) {
+        assert_close(list[i].time_s, order[i].time_s, 0, 1e-9);
+        assert_int_equal(list[i].action, order[i].action);
+        assert_int_equal(list[i].lifting, order[i].lifting);
+    }
+    free(list);
+}
+
 static void write_many(const char *path)
 {
     FILE *f = fopen(path, "w");
@@ -356,6 +384,7 @@ int main(void)
         cmocka_unit_test(the_lines_that_decide_are_those_of_the_text),
         cmocka_unit_test(the_tank_is_to_scale),
         cmocka_unit_test(a_load_is_lifted_by_the_clock),
+        cmocka_unit_test(a_load_comes_out_before_another_goes_in),
         cmocka_unit_test(many_alike_are_one_order),
     };
     return cmocka_run_group_tests_name("html", tests, NULL, NULL);
