@@ -385,6 +385,10 @@ static void the_account_names_all_that_there_was(void **state)
     assert_says(text, "Cooling: below 194.0 degF salts crystallise, here from 6:00+1d on; nitrate and\n"
                       " nitrite up to 110 lb.\n");
     free(text);
+    s->bed_max_m = the.scenario.plant.fittings.grain_m; /* thinner is none */
+    text = printed_by(account_print);
+    assert_says(text, "on the floor a bed of up to");
+    free(text);
     s->valve_quiet_kg = 3;
     s->valve_openings = 1;
     s->bed_max_m = 0.0005; /* half a grain */
