@@ -256,6 +256,19 @@ static void whole_is_judged(void **unused)
     boil_schedule_free(&s);
 }
 
+/* One that is only fuller than it should be does so by itself: nothing is bailed. */
+static void too_full_boils_down(void **unused)
+{
+    (void)unused;
+    boil_plant p = open_plant(30e3);
+    p.tank.depth_m = 0.8;
+    boil_correction a = correction_of(&p, 137, 0.62, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_true(a.freeboard_now_m > 0 && a.freeboard_now_m < p.limits.freeboard_m);
+    assert_true(a.boil_down_s > 0 && a.water.mass_kg == 0);
+    assert_int_equal(a.bail, BOIL_BAIL_NOTHING);
+}
+
 /* A bath that would boil over before it has boiled down is bailed out for that. */
 static void boiling_over_is_bailed(void **unused)
 {
@@ -498,13 +511,21 @@ static void published_balances(void **unused)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(published_balances), cmocka_unit_test(states_of_every_kind),
-        cmocka_unit_test(no_pace_is_true),    cmocka_unit_test(liquid_does_it_too),
-        cmocka_unit_test(swell_is_taken_out), cmocka_unit_test(uncertainty_is_carried),
-        cmocka_unit_test(whole_is_judged),    cmocka_unit_test(boiling_over_is_bailed),
-        cmocka_unit_test(too_much_salt),      cmocka_unit_test(noise_is_left_alone),
-        cmocka_unit_test(refusals),           cmocka_unit_test(dry_as_a_run_finds_it),
-        cmocka_unit_test(far_below_the_band), cmocka_unit_test(bailed_cold),
+        cmocka_unit_test(published_balances),
+        cmocka_unit_test(states_of_every_kind),
+        cmocka_unit_test(no_pace_is_true),
+        cmocka_unit_test(liquid_does_it_too),
+        cmocka_unit_test(swell_is_taken_out),
+        cmocka_unit_test(uncertainty_is_carried),
+        cmocka_unit_test(whole_is_judged),
+        cmocka_unit_test(boiling_over_is_bailed),
+        cmocka_unit_test(too_much_salt),
+        cmocka_unit_test(noise_is_left_alone),
+        cmocka_unit_test(refusals),
+        cmocka_unit_test(dry_as_a_run_finds_it),
+        cmocka_unit_test(far_below_the_band),
+        cmocka_unit_test(bailed_cold),
+        cmocka_unit_test(too_full_boils_down),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("correct", tests, NULL, NULL);

@@ -237,6 +237,69 @@ static void a_copy_goes_on_as_the_original(void **state)
     boil_march_free(copy);
 }
 
+/* A circle, and eight that follow its cosine, each a block of its own. */
+enum { FOLLOWERS = 8, ROUND = 2 + FOLLOWERS };
+
+static boil_outcome follow_round(double t, const double y[], double dydt[], void *context)
+{
+    const size_t *unknowns = context;
+    (void)t;
+    dydt[0] = -y[1];
+    dydt[1] = y[0];
+    for (size_t i = 2; i < *unknowns; i++)
+        dydt[i] = (y[0] - y[i]) * (double)i;
+    return BOIL_OK;
+}
+
+static size_t each_alone(size_t number, void *context)
+{
+    const size_t *unknowns = context;
+    return number + 2 < *unknowns;
+}
+
+/* To `end`, looked into after each step. */
+static void go_round(boil_march *m, size_t unknowns, double end, double y[ROUND])
+{
+    static const double ones[ROUND] = {1, 1, 1, 1, 1, 1, 1, 1, 1, 1};
+    double t = 0, inside[ROUND];
+    size_t guard;
+    boil_march_problem p = {.system = {.unknowns = unknowns,
+                                       .rates = follow_round,
+                                       .context = &unknowns,
+                                       .size = ones,
+                                       .leads = 2,
+                                       .lead = {0, 1},
+                                       .blocks_first = 2,
+                                       .block = each_alone},
+                            .tolerance = 1e-8,
+                            .step_max_s = 1200};
+    memset(y, 0, ROUND * sizeof *y);
+    y[0] = 1;
+    assert_int_equal(boil_march_begin(m, &p, t, y), BOIL_OK);
+    while (boil_march_step(m, &t, y, end, &guard) == BOIL_MARCH_STEPPED) {
+        boil_hermite h = boil_march_within(m);
+        boil_hermite_at(&h, unknowns, (h.t0 + h.t1) / 2, inside);
+    }
+}
+
+/* To the last bit as one that never marched before, also where it takes more room than that which was begun with. */
+static void one_that_marched_before_goes_as_a_new_one(void **state)
+{
+    (void)state;
+    double after[ROUND], anew[ROUND];
+    boil_march *used = boil_march_create(), *fresh = boil_march_create();
+    assert_true(used != NULL && fresh != NULL);
+    go_round(used, ROUND / 2, 10, after);
+    size_t before = boil_march_evaluations(used);
+    go_round(used, ROUND, 10, after);
+    go_round(fresh, ROUND, 10, anew);
+    assert_memory_equal(after, anew, sizeof anew);
+    assert_int_equal(boil_march_evaluations(used) - before, boil_march_evaluations(fresh));
+    assert_close(anew[0], cos(10), 0, 1e-5);
+    boil_march_free(used);
+    boil_march_free(fresh);
+}
+
 static void between_steps_the_cubic_is_as_good_as_they_are(void **state)
 {
     (void)state;
@@ -303,6 +366,7 @@ int main(void)
         cmocka_unit_test(a_hump_within_a_long_step_is_seen),
         cmocka_unit_test(a_guard_at_rest_must_clear_its_arm),
         cmocka_unit_test(a_copy_goes_on_as_the_original),
+        cmocka_unit_test(one_that_marched_before_goes_as_a_new_one),
         cmocka_unit_test(between_steps_the_cubic_is_as_good_as_they_are),
         cmocka_unit_test(a_limited_cubic_stays_between_its_ends),
         cmocka_unit_test(where_rates_are_refused_it_stops_with_the_last_good_state),

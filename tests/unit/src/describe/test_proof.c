@@ -2,9 +2,12 @@
    found for is found, and no verdict stands on the edge of a limit. By how much a limit may move is our own rule: judgement. */
 #include <gsl/gsl_errno.h>
 
+#include <stdlib.h>
 #include <string.h>
+#include <unistd.h>
 
 #include "describe/proof.h"
+#include "support/printed.h"
 #include "support/shipped.h"
 
 #define LESSONS 10
@@ -122,12 +125,56 @@ static void every_answer_can_be_carried_out(void **state)
     assert_int_equal(each_lesson(run_answers), LESSONS);
 }
 
+/* What is said on standard error of a proof, to be freed. */
+static char *complaints_of(const scenario *s, const proof *p)
+{
+    char *text = calloc(1, 4000);
+    FILE *to = tmpfile();
+    int own = dup(STDERR_FILENO);
+    assert_true(text != NULL && to != NULL && own >= 0);
+    fflush(stderr);
+    dup2(fileno(to), STDERR_FILENO);
+    proof_complain(s, p);
+    fflush(stderr);
+    dup2(own, STDERR_FILENO);
+    close(own);
+    rewind(to);
+    assert_true(fread(text, 1, 3999, to) < 3999);
+    fclose(to);
+    return text;
+}
+
+/* Of the careful script each term that fails at its line, of the others that they pass; of one that is a lesson nothing. */
+static void each_term_that_fails_is_complained_of(void **state)
+{
+    (void)state;
+    scenario s;
+    read_shipped("lessons/01-water-while-it-boils.bath", &s);
+    proof p = {.holds = false};
+    lesson_verdict *careful = &p.script[LESSON_CAREFUL].likely;
+    for (size_t i = 0; i < s.lesson.terms_count; i++)
+        careful->holds[i] = true;
+    char *none = complaints_of(&s, &p), want[100];
+    assert_string_equal(none, "");
+    free(none);
+    careful->holds[1] = false;
+    p.script[LESSON_RECKLESS].likely.passed = true;
+    char *two = complaints_of(&s, &p);
+    snprintf(want, sizeof want, ".bath:%zu: [careful] does not pass: ", s.lesson.terms[1].line);
+    assert_int_equal(printed_times(two, "\n"), 2);
+    assert_int_equal(printed_times(two, want), 1);
+    assert_int_equal(printed_times(two, ".bath: [reckless] passes: "), 1);
+    free(two);
+    scenario_free(&s);
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(every_lesson_is_proved),
         cmocka_unit_test(no_verdict_stands_on_an_edge),
+        cmocka_unit_test(each_term_that_fails_is_complained_of),
         cmocka_unit_test(every_answer_can_be_carried_out),
     };
     return cmocka_run_group_tests_name("proof", tests, NULL, NULL);

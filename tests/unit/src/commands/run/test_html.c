@@ -12,6 +12,7 @@
 #include "commands/run/parts.h"
 #include "commands/run/output.h"
 #include "describe/gist.h"
+#include "properties/water.h"
 #include "support/printed.h"
 
 static void texts_are_escaped(void **state)
@@ -247,6 +248,32 @@ static void the_lines_that_decide_are_those_of_the_text(void **state)
     }
 }
 
+/* By hand, in four hours of boil: a gallon an hour is four in all, and less than a twentieth an hour, up or down, is none. */
+static void water_is_told_by_the_hour(void **state)
+{
+    (void)state;
+    static const struct {
+        double given_gal, taken_gal;
+        const char *says;
+    } cases[] = {{4, 8, "1.0 gal/h given, steam takes 2.0: 4.0 gal short in 4 h"},
+                 {4, 4, "1.0 gal/h given, steam takes 1.0: even"},
+                 {0, -0.1, "0.0 gal/h given, steam takes 0.0: 0.1 gal over in 4 h"}};
+    scenario_run c;
+    carry_out(&c, "scenarios/normal-shift.bath", 0);
+    const double gal_kg = unit_to_si(DIM_VOLUME, "gal", 1) * boil_water_density(c.s.plant.ambient.temperature_K);
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        c.o.central.balance.water =
+            (boil_water_balance){.by_hand_kg = cases[i].given_gal * gal_kg, .steam_kg = cases[i].taken_gal * gal_kg};
+        gist g = gist_of(&c.o, UNITS_US);
+        size_t k = 0;
+        while (k < g.rows_count && strcmp(g.rows[k].label, "water") != 0)
+            k++;
+        assert_true(k < g.rows_count);
+        assert_string_equal(g.rows[k].says.text, cases[i].says);
+    }
+    forget(&c);
+}
+
 /* What is said behind words in a text, as a number. */
 static double number_behind(const char *text, const char *element, const char *words)
 {
@@ -284,6 +311,11 @@ static void the_tank_is_to_scale(void **state)
                          printed_times(text, "class=\"swelled\""),
                      3);
     assert_close(number_behind(text, "class=\"bath\"", "width=\"") / scale, c.s.plant.tank.length_m, 0, 5e-4);
+    char *figure = strstr(text, "<figure class=\"tank\"");
+    *strstr(figure, "</figure>") = '\0';
+    assert_close(depth_m, 30 * 0.0254, 1e-12, 0);
+    assert_int_equal(printed_times(figure, "text-anchor=\"end\""), 6); /* 0 to 30 in: nothing finer has eight marks at most */
+    assert_int_equal(printed_times(figure, ">30</text>"), 1);
     free(text);
     forget(&c);
 }
@@ -382,6 +414,7 @@ int main(void)
         cmocka_unit_test(a_hostile_title_is_only_a_title),
         cmocka_unit_test(a_picture_stands_in_the_page),
         cmocka_unit_test(the_lines_that_decide_are_those_of_the_text),
+        cmocka_unit_test(water_is_told_by_the_hour),
         cmocka_unit_test(the_tank_is_to_scale),
         cmocka_unit_test(a_load_is_lifted_by_the_clock),
         cmocka_unit_test(a_load_comes_out_before_another_goes_in),

@@ -1,0 +1,40 @@
+/* What is sized for: how many baskets hang in a tank of which nobody said so. Sizes and gaps are the header's own: judgement. */
+#include "support/close.h"
+
+#include "commands/size/answer.h"
+#include "support/shipped.h"
+
+#define INCH 0.0254
+
+/* 4 in from either end, baskets of 12 in and 3 in between: 20 in hold one, 35 in hold two, 72 in four. */
+static void baskets_hang_along_the_longer_side(void **state)
+{
+    (void)state;
+    static const double sides_in[] = {10, 20, 34.9, 35, 72}, places[] = {1, 1, 1, 2, 4};
+    scenario s;
+    read_shipped("normal-shift.bath", &s);
+    size_case c = {.scenario = &s};
+    for (size_t i = 0; i < sizeof places / sizeof places[0]; i++)
+        for (int turned = 0; turned < 2; turned++) {
+            s.plant.tank.length_m = turned ? 5 * INCH : sides_in[i] * INCH;
+            s.plant.tank.width_m = turned ? sides_in[i] * INCH : 5 * INCH;
+            size_case_place(&c, 0);
+            assert_close(c.plant.tank.positions, places[i], 0, 0);
+            assert_true(c.counted);
+        }
+    size_case_place(&c, 7); /* as it is asked for */
+    assert_close(c.plant.tank.positions, 7, 0, 0);
+    s.plant.tank.positions = 3; /* as the scenario says */
+    size_case_place(&c, 0);
+    assert_close(c.plant.tank.positions, 3, 0, 0);
+    assert_false(c.counted);
+    scenario_free(&s);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(baskets_hang_along_the_longer_side),
+    };
+    return cmocka_run_group_tests_name("case of a size", tests, NULL, NULL);
+}
