@@ -110,6 +110,14 @@ static void batches_stay_below_the_boil(void **unused)
     }
 }
 
+static double first_salts(const boil_charge_plan *a)
+{
+    size_t i = 0;
+    while (i + 1 < a->steps_count && a->steps[i].kind != BOIL_ACTION_SALTS)
+        i++;
+    return a->steps[i].mass_kg;
+}
+
 /* By half kilograms, the last batch the rest, and no more than without. */
 static void batches_can_be_weighed(void **unused)
 {
@@ -125,6 +133,8 @@ static void batches_can_be_weighed(void **unused)
                     fabs(halves - round(halves)) < 1e-6);
     }
     pace_is_of_the_zone(&p, &a);
+    double alike_kg = first_salts(&any), first_kg = first_salts(&a); /* rounded up, since so much goes in as well */
+    assert_true(first_kg > alike_kg && first_kg < alike_kg + 0.5);
 }
 
 /* Isothermal heat and adiabatic end of the whole make-up from water at 25 degC, on the model's own scale of enthalpy, whose

@@ -132,13 +132,26 @@ static void test_the_curve_shows_the_own_heat(void **state)
     boil_schedule_free(&s);
 }
 
+/* It never stops where no load stills it, be it the only one. */
+static void test_one_load_that_stills_it_is_enough(void **state)
+{
+    (void)state;
+    const double never = (double)NAN;
+    for (size_t stilled = 0; stilled <= 3; stilled++) { /* 3: none of them */
+        boil_load_result loads[3] = {{.boil_lost_s = never}, {.boil_lost_s = never}, {.boil_lost_s = never}};
+        if (stilled < 3)
+            loads[stilled].boil_lost_s = 100;
+        const boil_heater_window w = {.proof = {.loads = loads, .loads_count = 3}};
+        assert_int_equal(boil_heater_window_never_stops(&w), stilled == 3);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(test_an_open_window_ends_where_it_says),
-        cmocka_unit_test(test_a_shut_window_says_what_opens_it),
-        cmocka_unit_test(test_the_curve_agrees_with_its_window),
-        cmocka_unit_test(test_the_curve_shows_the_own_heat),
+        cmocka_unit_test(test_an_open_window_ends_where_it_says), cmocka_unit_test(test_a_shut_window_says_what_opens_it),
+        cmocka_unit_test(test_the_curve_agrees_with_its_window),  cmocka_unit_test(test_the_curve_shows_the_own_heat),
+        cmocka_unit_test(test_one_load_that_stills_it_is_enough),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("heater window", tests, NULL, NULL);

@@ -97,6 +97,34 @@ static void bars_too_close_to_tell_apart_are_one(void **state)
     forget(&c);
 }
 
+/* Each load takes the first lane that is free, and the last one where none is; a lane is free again as its load comes out. */
+static void loads_at_once_take_lanes_of_their_own(void **state)
+{
+    (void)state;
+    enum { LOADS = 5 };
+    static const double in_s[LOADS] = {0, 100, 200, 300, 1000}, out_s[LOADS] = {900, 950, 980, 2000, 1500};
+    static const size_t lanes[LOADS] = {0, 1, 2, 2, 0};
+    boil_action actions[LOADS];
+    boil_act_result acts[LOADS];
+    boil_load_result loads[LOADS];
+    for (size_t i = 0; i < LOADS; i++) {
+        actions[i] = (boil_action){.time_s = in_s[i], .kind = BOIL_ACTION_LOAD, .is.load = boil_load_default()};
+        acts[i] = (boil_act_result){in_s[i], BOIL_ACT_DONE};
+        loads[i] = (boil_load_result){.action = i, .time_s = in_s[i], .lifted_s = out_s[i]};
+    }
+    scenario s = {.schedule = {.actions = actions, .count = LOADS, .duration_s = 2000}};
+    carried_out o = {.scenario = &s,
+                     .central = {.acts = acts, .acts_count = LOADS, .loads = loads, .loads_count = LOADS, .end_s = 2000}};
+    size_t n;
+    bar *bars = picture_bars(&o, 100, &n);
+    assert_int_equal(n, LOADS);
+    for (size_t i = 0; i < LOADS; i++) {
+        assert_close(bars[i].from_s, in_s[i], 0, 0);
+        assert_int_equal(bars[i].lane, lanes[i]);
+    }
+    free(bars);
+}
+
 static void assert_input_has(const picture_run *r, void (*input)(const void *run, FILE *to), const char *part)
 {
     printed p;
@@ -303,6 +331,7 @@ int main(void)
         cmocka_unit_test(long_texts_are_cut),
         cmocka_unit_test(bars_hold_what_fits),
         cmocka_unit_test(bars_too_close_to_tell_apart_are_one),
+        cmocka_unit_test(loads_at_once_take_lanes_of_their_own),
         cmocka_unit_test(lanes_are_of_what_was_done),
         cmocka_unit_test(inputs_are_in_the_units_asked_for),
         cmocka_unit_test(every_finding_has_its_mark),

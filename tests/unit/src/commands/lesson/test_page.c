@@ -155,6 +155,40 @@ static void it_asks_of_what_happened(void **state)
     }
 }
 
+/* What the tank looks like at a moment: the part of that name, up to its end. */
+static void assert_part(const lesson_answer *a, double time_s, const char *part, const char *has, bool any)
+{
+    printed p;
+    printed_begin(&p);
+    html h = html_to(p.to);
+    lesson_picture(&h, a, 0, time_s);
+    char *text = printed_end(&p), name[40];
+    snprintf(name, sizeof name, "data-part=\"%s\"", part);
+    char *from = strstr(text, name);
+    assert_non_null(from);
+    *strstr(from, "</g>") = '\0';
+    assert_int_equal(strstr(from, has) != NULL, any);
+    free(text);
+}
+
+/* No bubble in a quiet bath. */
+static void bubbles_are_of_the_boil(void **state)
+{
+    (void)state;
+    shown p;
+    show(&p, "water-while-quiet.bath", NULL);
+    const replay *r = &p.a->runs[0].replay;
+    size_t told[2] = {0};
+    for (size_t i = 0; i < r->rows_count; i++) {
+        const boil_row *row = &r->rows[i];
+        if (told[row->boiling]++ > 0 || replay_at(r, row->time_s).boiling != row->boiling)
+            continue;
+        assert_part(p.a, row->time_s, "bubbles", "<circle", row->boiling);
+    }
+    assert_true(told[0] > 0 && told[1] > 0);
+    hide(&p);
+}
+
 /* A is the reckless script, B the careful one, and each choice a run; what came of each is what the terms say. */
 static void a_lesson_has_each_answer(void **state)
 {
@@ -186,8 +220,8 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(figures_are_the_replays),  cmocka_unit_test(lines_hold_every_event),
-        cmocka_unit_test(a_page_is_whole),          cmocka_unit_test(it_asks_of_what_happened),
-        cmocka_unit_test(a_lesson_has_each_answer),
+        cmocka_unit_test(a_page_is_whole),          cmocka_unit_test(bubbles_are_of_the_boil),
+        cmocka_unit_test(it_asks_of_what_happened), cmocka_unit_test(a_lesson_has_each_answer),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -316,6 +316,16 @@ static void the_tank_is_to_scale(void **state)
     assert_close(depth_m, 30 * 0.0254, 1e-12, 0);
     assert_int_equal(printed_times(figure, "text-anchor=\"end\""), 6); /* 0 to 30 in: nothing finer has eight marks at most */
     assert_int_equal(printed_times(figure, ">30</text>"), 1);
+    double wall = number_behind(figure, "class=\"bath\"", "x=\"") + number_behind(figure, "class=\"bath\"", "width=\"");
+    static const char *const labels[] = {" rim</text>", " still surface</text>", " swelled surface</text>",
+                                         " freeboard limit</text>"};
+    for (size_t i = 0; i < sizeof labels / sizeof labels[0]; i++) { /* beside the tank */
+        const char *at = strstr(figure, labels[i]);
+        assert_non_null(at);
+        while (strncmp(at, "<text", 5) != 0)
+            at--;
+        assert_true(number_behind(at, "<text", "x=\"") > wall);
+    }
     free(text);
     forget(&c);
 }
