@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "describe/listing.h"
+#include "support/printed.h"
 #include "support/shipped.h"
 
 static double row_of(const listing_charge *c, const char *name)
@@ -33,10 +34,31 @@ static void the_charge_fills_the_tank_to_its_level(void **state)
     scenario_free(&s);
 }
 
+/* Each setting of a line of [breaks], in the words of the file. */
+static void every_break_is_listed(void **state)
+{
+    (void)state;
+    scenario s;
+    printed p;
+    read_shipped("plan/short-morning.bath", &s);
+    assert_true(s.schedule.breaks_count > 0);
+    printed_begin(&p);
+    listing_print(&s, p.to);
+    char *text = printed_end(&p), *at = strstr(text, "\n[breaks]\n");
+    for (size_t i = 0; i < s.schedule.breaks_count; i++) {
+        assert_non_null(at);
+        at = strstr(at, s.wording.breaks[i].text);
+    }
+    assert_non_null(at);
+    free(text);
+    scenario_free(&s);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(the_charge_fills_the_tank_to_its_level),
+        cmocka_unit_test(every_break_is_listed),
     };
     return cmocka_run_group_tests_name("listing", tests, NULL, NULL);
 }
