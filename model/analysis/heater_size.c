@@ -12,6 +12,11 @@
 static const double most_W_m2 = 2e6;  /* a hundred times what an open surface loses at 140 degC */
 static const double least_W_m2 = 100; /* a two-hundredth of it: no search goes below, judgement */
 
+double boil_heater_size_most(const boil_plant *p)
+{
+    return most_W_m2 * boil_tank_area(&p->tank);
+}
+
 typedef struct {
     const boil_plant *plant;
     const boil_schedule *schedule;
@@ -62,42 +67,41 @@ boil_outcome boil_heater_size_to_boil(const boil_plant *p, const boil_schedule *
 
 typedef struct {
     double heat_W; /* 0: none yet */
-    boil_closures laws;
-    boil_holding is;
+    unsigned breaks;
 } asked;
 
-/* A search begins where the one before it ended: what was asked last is not asked again. */
+/* What was answered is not asked again: the last, and by each law the last heat that is enough, where a search ends. */
 typedef struct {
     boil_holding_case of;
-    boil_closures laws;
-    double freeboard_m;
-    bool beyond; /* whether the last run left what is known */
-    asked last;
+    size_t law;
+    asked last, enough[BOIL_HOLDING_LAWS];
 } held_case;
 
-static boil_outcome held_with(held_case *c, double heat_W, boil_holding *out)
+static boil_outcome is_enough(void *context, double heat_W, bool *yes)
 {
-    if (c->last.heat_W != heat_W || c->last.laws != c->laws) {
-        asked now = {.heat_W = heat_W, .laws = c->laws};
-        boil_outcome outcome = boil_holding_by(&c->of, heat_W, c->laws, &now.is);
+    held_case *c = context;
+    asked *enough = &c->enough[c->law];
+    if (enough->heat_W == heat_W)
+        c->last = *enough;
+    else if (c->last.heat_W != heat_W) {
+        asked now = {.heat_W = heat_W};
+        boil_outcome outcome = boil_holding_breaks(&c->of, heat_W, boil_holding_laws[c->law], BOIL_BREAKS_SLOW, &now.breaks);
         if (outcome != BOIL_OK)
             return outcome;
         c->last = now;
     }
-    *out = c->last.is;
+    *yes = !(c->last.breaks & BOIL_BREAKS_SLOW);
+    if (*yes)
+        *enough = c->last;
     return BOIL_OK;
 }
 
-static boil_outcome enough(void *context, double heat_W, bool *yes)
+/* Whether the run with the most heat that was asked leaves what is known. */
+static boil_outcome none_does(const held_case *c)
 {
-    held_case *c = context;
     boil_holding a;
-    boil_outcome outcome = held_with(c, heat_W, &a);
-    if (outcome == BOIL_OK) {
-        *yes = !(a.breaks & BOIL_BREAKS_SLOW);
-        c->beyond = a.breaks & BOIL_BREAKS_KNOWN;
-    }
-    return outcome;
+    boil_outcome outcome = boil_holding_by(&c->of, c->last.heat_W, boil_holding_laws[c->law], &a);
+    return outcome != BOIL_OK ? outcome : a.breaks & BOIL_BREAKS_KNOWN ? BOIL_OUT_OF_RANGE : BOIL_NO_ROOT;
 }
 
 /* From the losses up, by the grave laws. */
@@ -110,54 +114,88 @@ static boil_outcome first_guess(held_case *c, double precision, double *heat_W)
     boil_outcome outcome = boil_steady_state_at(&grave, 0, &calm);
     if (outcome != BOIL_OK)
         return outcome;
-    boil_bisection search = {enough, c, fmax(calm.losses_W, least_W_m2 * area), most_W_m2 * area, 1.2, precision};
+    boil_bisection search = {is_enough, c, fmax(calm.losses_W, least_W_m2 * area), most_W_m2 * area, 1.2, precision};
     outcome = boil_bisect(&search, &no, heat_W);
-    return outcome == BOIL_NO_ROOT && c->beyond ? BOIL_OUT_OF_RANGE : outcome;
+    return outcome == BOIL_NO_ROOT ? none_does(c) : outcome;
 }
 
-/* With the whole schedule, near what its beginning needs, and from least_W on; then as much as the other laws ask for besides. */
-static boil_outcome settle(held_case *c, size_t laws, double precision, double least_W, double *heat_W)
+/* By one law, near that heat and from least_W on. */
+static boil_outcome settle(held_case *c, size_t law, double precision, double least_W, double *heat_W)
 {
+    bool yes = false;
+    boil_turning t = {is_enough, c, *heat_W, least_W, boil_heater_size_most(c->of.plant), true, precision};
     boil_outcome outcome = BOIL_OK;
-    double most_W = most_W_m2 * boil_tank_area(&c->of.plant->tank);
-    for (size_t i = 0; i < laws && outcome == BOIL_OK; i++) {
-        bool yes = false;
-        c->laws = boil_holding_laws[i];
-        boil_turning t = {enough, c, *heat_W, i == 0 ? least_W : *heat_W, most_W, true, precision};
-        if (i > 0)
-            outcome = enough(c, *heat_W, &yes);
-        if (outcome == BOIL_OK && !yes)
-            outcome = boil_turning_find(&t, heat_W);
-    }
-    return outcome;
+    c->law = law;
+    c->last.heat_W = 0; /* by another */
+    if (law > 0)
+        outcome = is_enough(c, *heat_W, &yes);
+    return outcome == BOIL_OK && !yes ? boil_turning_find(&t, heat_W) : outcome;
 }
 
 boil_outcome boil_heater_size_near(const boil_holding_case *brief, double near_W, double precision, double *heat_W)
 {
-    held_case c = {.of = *brief, .laws = BOIL_CLOSURES_GRAVE};
+    held_case c = {.of = *brief};
     *heat_W = near_W;
     if (!(near_W > 0))
         return first_guess(&c, precision, heat_W);
-    return settle(&c, 1, precision, least_W_m2 * boil_tank_area(&brief->plant->tank), heat_W);
+    return settle(&c, 0, precision, least_W_m2 * boil_tank_area(&brief->plant->tank), heat_W);
+}
+
+/* About where: what the schedule's beginning needs by the grave laws. */
+static boil_outcome begin_with(const held_case *c, double precision, double *heat_W)
+{
+    boil_schedule brief;
+    held_case first = {.of = c->of};
+    boil_outcome outcome = boil_holding_brief(c->of.schedule, c->of.limit_s, &brief);
+    first.of.schedule = &brief;
+    if (outcome == BOIL_OK)
+        outcome = first_guess(&first, precision, heat_W);
+    boil_schedule_free(&brief);
+    return outcome;
+}
+
+/* With the whole schedule what the grave laws need near that; then as much as the other laws ask for besides. Where anything heeded is
+   broken by the grave laws with what they need, no further. */
+static boil_outcome size(held_case *c, double precision, unsigned heeded, double *heat_W)
+{
+    boil_outcome outcome = begin_with(c, precision, heat_W);
+    for (size_t i = 0; i < BOIL_HOLDING_LAWS && outcome == BOIL_OK && !(c->enough[0].breaks & heeded); i++)
+        outcome = settle(c, i, precision, i == 0 ? *heat_W / 2 : *heat_W, heat_W);
+    return outcome;
 }
 
 boil_outcome boil_heater_size_for_recovery_unchecked(const boil_holding_case *of, double precision, double *heat_W)
 {
-    const boil_plant *p = of->plant;
-    boil_schedule held, brief = {0};
-    boil_outcome outcome = boil_holding_schedule(p, of->schedule, &held);
-    held_case c = {.of = *of, .laws = BOIL_CLOSURES_GRAVE};
-    c.of.schedule = &brief;
-    if (outcome == BOIL_OK)
-        outcome = boil_holding_brief(&held, of->limit_s, &brief);
-    if (outcome == BOIL_OK)
-        outcome = first_guess(&c, precision, heat_W);
+    boil_schedule held;
+    held_case c = {.of = *of};
+    boil_outcome outcome = boil_holding_schedule(of->plant, of->schedule, &held);
     c.of.schedule = &held;
-    c.last.heat_W = 0; /* of the brief one */
     if (outcome == BOIL_OK)
-        outcome = settle(&c, BOIL_HOLDING_LAWS, precision, *heat_W / 2, heat_W);
-    boil_schedule_free(&brief);
+        outcome = size(&c, precision, 0, heat_W);
     boil_schedule_free(&held);
+    return outcome;
+}
+
+/* What the search did not ask of the heat where it ended. */
+boil_outcome boil_heater_size_holds(const boil_holding_case *of, double precision, size_t *first, bool *yes)
+{
+    held_case c = {.of = *of};
+    double heat_W = 0;
+    bool breaks = false;
+    boil_outcome outcome = size(&c, precision, ~0u, &heat_W);
+    *yes = false;
+    for (size_t i = 0; i < BOIL_HOLDING_LAWS && outcome == BOIL_OK; i++)
+        breaks = breaks || c.enough[i].breaks != 0;
+    for (size_t i = 0; i < BOIL_HOLDING_LAWS && outcome == BOIL_OK && !breaks; i++) {
+        size_t law = (*first + i) % BOIL_HOLDING_LAWS;
+        unsigned all = c.enough[law].breaks;
+        if (c.enough[law].heat_W != heat_W)
+            outcome = boil_holding_breaks(of, heat_W, boil_holding_laws[law], ~0u, &all);
+        breaks = all != 0;
+        if (breaks)
+            *first = law;
+    }
+    *yes = outcome == BOIL_OK && !breaks;
     return outcome;
 }
 
@@ -168,29 +206,6 @@ boil_outcome boil_heater_size_for_recovery(const boil_plant *p, const boil_sched
         return BOIL_BAD_INPUT;
     const boil_holding_case of = {p, s, *o, limit_s, false};
     return boil_heater_size_for_recovery_unchecked(&of, precision, heat_W);
-}
-
-static boil_outcome leaves_too_little(void *context, double heat_W, bool *yes)
-{
-    held_case *c = context;
-    boil_holding a;
-    boil_outcome outcome = held_with(c, heat_W, &a);
-    if (outcome != BOIL_OK)
-        return outcome;
-    *yes = a.freeboard_min_m < c->freeboard_m;
-    return !*yes && a.breaks & BOIL_BREAKS_KNOWN ? BOIL_OUT_OF_RANGE : BOIL_OK;
-}
-
-boil_outcome boil_heater_size_leaving(const boil_holding_case *of, boil_closures laws, double from_W, const boil_holding *at,
-                                      double freeboard_m, double *heat_W)
-{
-    held_case c = {.of = *of, .laws = laws, .freeboard_m = freeboard_m, .last = {from_W, laws, *at}};
-    double over;
-    boil_bisection search = {leaves_too_little, &c, from_W, most_W_m2 * boil_tank_area(&of->plant->tank), 1.3, 0.01};
-    boil_outcome outcome = boil_bisect(&search, heat_W, &over);
-    if (outcome == BOIL_OK && isnan(*heat_W))
-        *heat_W = 0;
-    return outcome;
 }
 
 /* Is the boil back within the limit after each liquid addition at this action's time? `before`: the run up to then. */

@@ -9,6 +9,9 @@
 #include "simulate/run.h"
 #include "sizing/holding.h"
 
+/* No heat, W, is sought beyond: a hundred times what the surface loses. */
+double boil_heater_size_most(const boil_plant *p);
+
 /* Smallest heat to the tank at full dial, W, with which the run ends boiling, bracketed to half a per cent and given from the
    upper side: at *heat_W it does. BOIL_NO_ROOT when not even a hundred times the surface's losses would, BOIL_OUT_OF_RANGE when
    the run leaves the properties' range first. */
@@ -26,10 +29,8 @@ boil_outcome boil_heater_size_for_recovery_unchecked(const boil_holding_case *of
 /* By the grave laws alone, of a schedule that is held, and begun near a heat that another trial needed, W (0: none is known). */
 boil_outcome boil_heater_size_near(const boil_holding_case *of, double near_W, double precision, double *heat_W);
 
-/* Most heat, W, from from_W up, that leaves so much freeboard, m, by these laws, to a per cent from the lower side: 0 when
-   from_W, with which it is *at by them, is too much already. BOIL_NO_ROOT when none is too much, BOIL_OUT_OF_RANGE when the run
-   leaves what is known first. */
-boil_outcome boil_heater_size_leaving(const boil_holding_case *of, boil_closures laws, double from_W, const boil_holding *at,
-                                      double freeboard_m, double *heat_W);
+/* Whether, with that heat, of a schedule that is held, it holds in all by all laws; *first as of boil_holding_breaks_by_any. No where
+   the grave laws' own heat, which is less, breaks something already. Outcomes as of boil_heater_size_for_recovery. */
+boil_outcome boil_heater_size_holds(const boil_holding_case *of, double precision, size_t *first, bool *yes);
 
 #endif

@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "analysis/heater_size.h"
+#include "sizing/leaving.h"
 
 static const double precision = 0.002;
 
@@ -31,10 +32,10 @@ static boil_holding_case holding_of(const sized_case *c, const boil_schedule *he
 }
 
 /* NaN: no heat is too much, as far as is known. */
-static boil_outcome most(const boil_holding_case *of, boil_closures laws, const boil_holding *at, double freeboard_m,
-                         boil_window_end *end)
+static boil_outcome most(boil_leaving *l, double freeboard_m, boil_window_end *end)
 {
-    boil_outcome result = boil_heater_size_leaving(of, laws, end->from_W, at, freeboard_m, &end->heat_W);
+    double most_W = boil_heater_size_most(l->of->plant);
+    boil_outcome result = boil_leaving_most(l, end->from_W, most_W, freeboard_m, &end->heat_W);
     end->rim = BOIL_RIM_AT;
     if (!is_no(result))
         return result;
@@ -47,16 +48,17 @@ static boil_outcome find_end(const boil_holding_case *of, boil_closures laws, do
                              boil_window_end *leaving)
 {
     double limit_m = of->plant->limits.freeboard_m;
-    boil_holding at;
-    boil_outcome result = boil_holding_by(of, heat_W, laws, &at);
+    boil_leaving l = {.of = of, .laws = laws};
+    boil_left at;
+    boil_outcome result = boil_leaving_at(&l, heat_W, &at);
     if (result != BOIL_OK)
         return result;
-    end->from_W = at.freeboard_min_m < 0 ? (double)NAN : heat_W;
-    leaving->from_W = at.breaks & BOIL_BREAKS_FREEBOARD ? (double)NAN : heat_W;
+    end->from_W = at.freeboard_m < 0 ? (double)NAN : heat_W;
+    leaving->from_W = at.freeboard_m >= limit_m ? heat_W : (double)NAN;
     if (!isnan(end->from_W))
-        result = most(of, laws, &at, 0, end);
+        result = most(&l, 0, end);
     if (result == BOIL_OK && !isnan(leaving->from_W))
-        result = most(of, laws, &at, limit_m, leaving);
+        result = most(&l, limit_m, leaving);
     return result;
 }
 

@@ -15,7 +15,8 @@ typedef struct {
     const boil_load *repeated; /* NULL: the schedule's loads are asked about */
     boil_run_options options;
     double limit_s;
-    bool by_all; /* laws; else by the grave ones */
+    bool by_all;  /* laws; else by the grave ones */
+    size_t first; /* of the laws to be asked: what broke one trial breaks the next */
 } capacity_case;
 
 boil_outcome boil_load_size_scaled(const boil_schedule *s, double times, boil_schedule *out)
@@ -40,25 +41,42 @@ boil_plant boil_load_size_widened(const boil_plant *p, double times)
     return wide;
 }
 
-/* With all loads so many times as heavy; where loads like one are repeated, with so many seconds between them. */
+/* With all loads so many times as heavy; where loads like one are repeated, with so many seconds between them. Its schedule is to be
+   freed, whatever the outcome. */
+static boil_outcome trial_of(const capacity_case *c, double x, boil_schedule *trial, boil_holding_case *of)
+{
+    const bool repeated = c->repeated != NULL;
+    *of = (boil_holding_case){c->plant, trial, c->options, c->limit_s, repeated};
+    return repeated ? boil_load_size_repeated(c->repeated, x, c->limit_s, trial) : boil_load_size_scaled(c->schedule, x, trial);
+}
+
 static boil_outcome judge(const capacity_case *c, double x, boil_holding *a)
 {
     boil_schedule trial;
-    const bool repeated = c->repeated != NULL;
-    boil_outcome outcome =
-        repeated ? boil_load_size_repeated(c->repeated, x, c->limit_s, &trial) : boil_load_size_scaled(c->schedule, x, &trial);
-    const boil_holding_case of = {c->plant, &trial, c->options, c->limit_s, repeated};
+    boil_holding_case of;
+    boil_outcome outcome = trial_of(c, x, &trial, &of);
     if (outcome == BOIL_OK)
-        outcome = c->by_all ? boil_holding_by_all(&of, 0, a) : boil_holding_by(&of, 0, BOIL_CLOSURES_GRAVE, a);
+        outcome = boil_holding_by_all(&of, 0, a);
     boil_schedule_free(&trial);
     return outcome;
 }
 
 static boil_outcome holds(void *context, double x, bool *yes)
 {
-    boil_holding a;
-    boil_outcome outcome = judge(context, x, &a);
-    *yes = outcome == BOIL_OK && a.breaks == 0;
+    capacity_case *c = context;
+    boil_schedule trial;
+    boil_holding_case of;
+    bool breaks = true;
+    unsigned grave = 0;
+    boil_outcome outcome = trial_of(c, x, &trial, &of);
+    if (outcome == BOIL_OK && c->by_all)
+        outcome = boil_holding_breaks_by_any(&of, 0, ~0u, &c->first, &breaks);
+    else if (outcome == BOIL_OK) {
+        outcome = boil_holding_breaks(&of, 0, BOIL_CLOSURES_GRAVE, ~0u, &grave);
+        breaks = grave != 0;
+    }
+    *yes = outcome == BOIL_OK && !breaks;
+    boil_schedule_free(&trial);
     return outcome;
 }
 
@@ -69,7 +87,7 @@ boil_outcome boil_load_size_holds(const boil_plant *p, const boil_schedule *s, c
 {
     boil_schedule held;
     boil_outcome outcome = boil_holding_schedule(p, s, &held);
-    capacity_case c = {.plant = p, .schedule = &held, .options = *o, .limit_s = limit_s, .by_all = true};
+    capacity_case c = {.plant = p, .schedule = &held, .options = *o, .limit_s = limit_s};
     if (outcome == BOIL_OK)
         outcome = judge(&c, times, out);
     boil_schedule_free(&held);
@@ -137,7 +155,7 @@ boil_outcome boil_load_size_repeated(const boil_load *l, double interval_s, doub
 boil_outcome boil_load_size_interval_holds(const boil_plant *p, const boil_load *l, const boil_run_options *o, double limit_s,
                                            double interval_s, boil_holding *out)
 {
-    capacity_case c = {.plant = p, .repeated = l, .options = *o, .limit_s = limit_s, .by_all = true};
+    capacity_case c = {.plant = p, .repeated = l, .options = *o, .limit_s = limit_s};
     return judge(&c, interval_s, out);
 }
 
@@ -208,18 +226,8 @@ typedef struct {
     double limit_s;
     double near_W; /* the heat that the trial before needed; 0: none is known */
     bool sure;     /* as the heat is sized by itself too */
+    size_t first;  /* of the laws to be asked */
 } opening_case;
-
-/* Whether it holds with that heat in all but what more heat mends. */
-static boil_outcome room_for(const boil_holding_case *of, double heat_W, unsigned heeded, bool *yes)
-{
-    boil_holding a;
-    boil_outcome outcome = boil_holding_by(of, heat_W, BOIL_CLOSURES_GRAVE, &a);
-    if (outcome == BOIL_OK && !(a.breaks & heeded))
-        outcome = boil_holding_by_others(of, heat_W, &a);
-    *yes = outcome == BOIL_OK && !(a.breaks & heeded);
-    return outcome;
-}
 
 static boil_outcome none_is_no(boil_outcome outcome)
 {
@@ -228,25 +236,33 @@ static boil_outcome none_is_no(boil_outcome outcome)
 
 /* Whether the smallest heat that brings the boil back in time holds in all else. Where no heat does, it does not; nor where what
    the grave laws need leaves too little room already. */
-static boil_outcome opens(opening_case *c, const boil_plant *p, const boil_schedule *held, bool *yes)
+static boil_outcome seems_open(opening_case *c, const boil_holding_case *all, bool *yes)
 {
     boil_schedule brief;
-    const boil_holding_case all = {p, held, c->options, c->limit_s, false}, first = {p, &brief, c->options, c->limit_s, false};
+    boil_holding_case first = *all;
     double heat_W;
+    bool breaks = true;
     *yes = false;
-    boil_outcome outcome = boil_holding_brief(held, c->limit_s, &brief);
+    boil_outcome outcome = boil_holding_brief(all->schedule, c->limit_s, &brief);
+    first.schedule = &brief;
     if (outcome == BOIL_OK)
         outcome = boil_heater_size_near(&first, c->near_W, 0.02, &heat_W);
     boil_schedule_free(&brief);
     if (outcome != BOIL_OK)
         return none_is_no(outcome);
     c->near_W = heat_W;
-    outcome = room_for(&all, heat_W, ~(unsigned)BOIL_BREAKS_SLOW, yes);
-    if (outcome != BOIL_OK || !*yes || !c->sure)
-        return outcome;
+    outcome = boil_holding_breaks_by_any(all, heat_W, ~(unsigned)BOIL_BREAKS_SLOW, &c->first, &breaks);
+    *yes = outcome == BOIL_OK && !breaks;
+    return outcome;
+}
+
+static boil_outcome opens(opening_case *c, const boil_plant *p, const boil_schedule *held, bool *yes)
+{
+    const boil_holding_case all = {p, held, c->options, c->limit_s, false};
+    if (!c->sure)
+        return seems_open(c, &all, yes);
     *yes = false;
-    outcome = boil_heater_size_for_recovery_unchecked(&all, 0.002, &heat_W);
-    return outcome == BOIL_OK ? room_for(&all, heat_W, ~0u, yes) : none_is_no(outcome);
+    return none_is_no(boil_heater_size_holds(&all, 0.002, &c->first, yes));
 }
 
 /* The search follows one of the heats that bring the boil back, the grave laws' own: further on by ever longer steps until it

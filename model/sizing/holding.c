@@ -92,12 +92,18 @@ boil_outcome boil_holding_plant(const boil_plant *p, double heat_W, boil_plant *
     return BOIL_OK;
 }
 
-boil_outcome boil_holding_run(const boil_holding_case *c, double heat_W, boil_closures laws, boil_history *out)
+static boil_run_options options(const boil_holding_case *c, boil_closures laws)
 {
-    boil_plant held;
     boil_run_options o = c->run;
     o.closures = laws;
     o.row_interval_s = 0;
+    return o;
+}
+
+boil_outcome boil_holding_run(const boil_holding_case *c, double heat_W, boil_closures laws, boil_history *out)
+{
+    boil_plant held;
+    boil_run_options o = options(c, laws);
     boil_outcome outcome = boil_holding_plant(c->plant, heat_W, &held);
     return outcome == BOIL_OK ? boil_run_unchecked(&held, c->schedule, &o, out) : outcome;
 }
@@ -170,4 +176,69 @@ boil_outcome boil_holding_by_all(const boil_holding_case *c, double heat_W, boil
 {
     boil_outcome outcome = boil_holding_by(c, heat_W, BOIL_CLOSURES_GRAVE, out);
     return outcome == BOIL_OK ? boil_holding_by_others(c, heat_W, out) : outcome;
+}
+
+/* Of a run under way, what its rest cannot mend: extremes only widen, and a boil that is away for too long already will be back too
+   late or never. */
+static unsigned broken_so_far(const boil_holding_case *c, const boil_simulation *r)
+{
+    const boil_history *h = boil_simulation_so_far(r);
+    double now_s = boil_simulation_at(r).time_s;
+    unsigned breaks = band(&c->plant->limits, &h->summary);
+    if (h->summary.freeboard_min_m.value < c->plant->limits.freeboard_m)
+        breaks |= BOIL_BREAKS_FREEBOARD;
+    for (size_t i = 0; i < h->loads_count; i++) {
+        const boil_load_result *l = &h->loads[i];
+        double away_s = isnan(l->recovery_s) ? now_s - l->boil_lost_s : l->recovery_s;
+        if (away_s > c->limit_s || (c->spaced && l->was_quiet))
+            breaks |= BOIL_BREAKS_RECOVERY;
+    }
+    return breaks;
+}
+
+/* A stretch at a time. */
+static boil_outcome carry_until_broken(const boil_holding_case *c, boil_simulation *r, unsigned heeded, unsigned *breaks)
+{
+    boil_outcome outcome = BOIL_OK;
+    for (*breaks = 0; outcome == BOIL_OK && !(*breaks & heeded) && !boil_simulation_at(r).over;) {
+        outcome = boil_simulation_advance(r, nextafter(boil_simulation_at(r).time_s, (double)INFINITY));
+        *breaks = broken_so_far(c, r);
+    }
+    return outcome;
+}
+
+boil_outcome boil_holding_breaks(const boil_holding_case *c, double heat_W, boil_closures laws, unsigned heeded,
+                                 unsigned *breaks)
+{
+    boil_plant held;
+    boil_simulation *r = NULL;
+    boil_history h;
+    boil_run_options o = options(c, laws);
+    boil_outcome outcome = boil_holding_plant(c->plant, heat_W, &held);
+    if (outcome == BOIL_OK)
+        outcome = boil_simulation_begin(&held, c->schedule, &o, &r);
+    if (outcome == BOIL_OK)
+        outcome = carry_until_broken(c, r, heeded, breaks);
+    if (outcome == BOIL_OK && !(*breaks & heeded) && (outcome = boil_simulation_finish(r, &h)) == BOIL_OK) {
+        *breaks = boil_holding_told(c, &h).breaks;
+        boil_history_free(&h);
+    }
+    boil_simulation_free(r);
+    return outcome;
+}
+
+boil_outcome boil_holding_breaks_by_any(const boil_holding_case *c, double heat_W, unsigned heeded, size_t *first, bool *breaks)
+{
+    boil_outcome outcome = BOIL_OK;
+    const size_t from = *first;
+    *breaks = false;
+    for (size_t i = 0; i < BOIL_HOLDING_LAWS && outcome == BOIL_OK && !*breaks; i++) {
+        size_t law = (from + i) % BOIL_HOLDING_LAWS;
+        unsigned all = 0;
+        outcome = boil_holding_breaks(c, heat_W, boil_holding_laws[law], heeded, &all);
+        *breaks = all & heeded;
+        if (*breaks)
+            *first = law;
+    }
+    return outcome;
 }

@@ -12,6 +12,9 @@
 #ifndef BOIL_SIZING_HOLDING_H
 #define BOIL_SIZING_HOLDING_H
 
+#include <stdbool.h>
+#include <stddef.h>
+
 #include "boilback.h"
 
 typedef struct {
@@ -68,5 +71,15 @@ boil_outcome boil_holding_by_all(const boil_holding_case *c, double heat_W, boil
 
 /* The same where *out is already what the grave run says. */
 boil_outcome boil_holding_by_others(const boil_holding_case *c, double heat_W, boil_holding *out);
+
+/* What it breaks: all of it where it breaks nothing that is heeded; else what it had broken when the first of that was, since no run
+   goes on then. */
+boil_outcome boil_holding_breaks(const boil_holding_case *c, double heat_W, boil_closures laws, unsigned heeded,
+                                 unsigned *breaks);
+
+/* Whether it breaks anything heeded by any of the laws: the one of number *first is asked first, and *first becomes the one that
+   breaks it, after which no other is asked. */
+boil_outcome boil_holding_breaks_by_any(const boil_holding_case *c, double heat_W, unsigned heeded, size_t *first,
+                                        bool *breaks);
 
 #endif

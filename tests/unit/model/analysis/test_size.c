@@ -9,6 +9,7 @@
 #include "base/bisection.h"
 #include "case/closures.h"
 #include "sizing/holding.h"
+#include "sizing/leaving.h"
 #include "sizing/turning.h"
 #include "boilback.h"
 #include "base/constants.h"
@@ -235,9 +236,8 @@ static void test_rim_is_the_other_end(void **state)
     p.tank.depth_m = 0.62;
     assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &low), BOIL_OK);
     const boil_holding_case of = {&p, &s, o, 120, false};
-    boil_holding at;
-    assert_int_equal(boil_holding_by(&of, low, BOIL_CLOSURES_LIKELY, &at), BOIL_OK);
-    assert_int_equal(boil_heater_size_leaving(&of, BOIL_CLOSURES_LIKELY, low, &at, 0, &high), BOIL_OK);
+    boil_leaving leaving = {.of = &of, .laws = BOIL_CLOSURES_LIKELY};
+    assert_int_equal(boil_leaving_most(&leaving, low, boil_heater_size_most(&p), 0, &high), BOIL_OK);
     print_message("window from %.2f to %.2f kW\n", low / 1000, high / 1000);
     assert_true(high > low);
     assert_true(freeboard(&of, high) >= 0 && freeboard(&of, 1.02 * high) < 0);
@@ -286,9 +286,8 @@ static void test_no_heat_does_both(void **state)
     p.limits.freeboard_m = 0;
     assert_int_equal(boil_heater_size_for_recovery(&p, &s, &o, 120, 0.002, &heat), BOIL_OK);
     const boil_holding_case of = {&p, &s, o, 120, false};
-    boil_holding at;
-    assert_int_equal(boil_holding_by(&of, heat, BOIL_CLOSURES_LIKELY, &at), BOIL_OK);
-    assert_int_equal(boil_heater_size_leaving(&of, BOIL_CLOSURES_LIKELY, heat, &at, 0, &high), BOIL_OK);
+    boil_leaving leaving = {.of = &of, .laws = BOIL_CLOSURES_LIKELY};
+    assert_int_equal(boil_leaving_most(&leaving, heat, boil_heater_size_most(&p), 0, &high), BOIL_OK);
     assert_true(high == 0);
     assert_int_equal(boil_load_size_opening_load(&p, &s, &o, 120, &share), BOIL_OK);
     assert_int_equal(boil_load_size_opening_area(&p, &s, &o, 120, &times), BOIL_OK);
