@@ -59,10 +59,13 @@ cases_of() { # file
     esac
 }
 
-# The processor's time, since others may want it as well; by the clock only what hangs.
+# The processor's time, since others may want it as well; by the clock only what hangs. 4 GB, or a mutant that gathers without end
+# takes all there is.
 within() { (
     # shellcheck disable=SC3045 # every shell that is sh has it
     ulimit -t "${LIMIT:-60}"
+    # shellcheck disable=SC3045 # likewise
+    ulimit -v 4000000
     timeout 3600 "$@" >"$work/said" 2>&1
 ); }
 
