@@ -151,17 +151,12 @@ static action_text known(void)
     return t;
 }
 
-bool action_read(action_reader *r, cursor *c, boil_action *a, action_line *line)
+static bool unknown(cursor *c)
 {
     size_t token = cursor_token(c);
     words_nearest n = words_near(c->at, token);
-    for (size_t i = 0; i < TYPES; i++) {
-        if (cursor_take(c, types[i]->keyword)) {
-            a->kind = (boil_action_kind)i;
-            return types[i]->parse(r, c, a, line);
-        }
+    for (size_t i = 0; i < TYPES; i++)
         words_consider(&n, types[i]->keyword);
-    }
     words_consider(&n, "unload"); /* which is near to its opposite */
     if (token == 0)
         cursor_error(c, c->at, "expected something to do: %s", known().text);
@@ -169,4 +164,14 @@ bool action_read(action_reader *r, cursor *c, boil_action *a, action_line *line)
         cursor_error(c, c->at, "unknown act '%s'; known are %s%s", words_quoted(c->at, token).text, known().text,
                      words_suggestion(&n).text);
     return false;
+}
+
+bool action_read(action_reader *r, cursor *c, boil_action *a, action_line *line)
+{
+    for (size_t i = 0; i < TYPES; i++)
+        if (cursor_take(c, types[i]->keyword)) {
+            a->kind = (boil_action_kind)i;
+            return types[i]->parse(r, c, a, line);
+        }
+    return unknown(c);
 }

@@ -91,37 +91,16 @@ static bool pass_number(cursor *c, double *number)
     return good;
 }
 
-/* A number and a measure, "2 bags", if that is what comes: the cursor passes it. NULL: it does not. */
-static const own_measure *taken_as(cursor *c, const measure_list *all, quantity *q, double *number)
+/* False, with a message, where what stands behind a number is commonly a measure, which is not said to be one here. */
+static bool is_known(const cursor *behind, size_t length, unsigned dimensions)
 {
-    cursor ahead = *c;
-    cursor_done(&ahead);
-    const char *start = ahead.at;
-    if (!pass_number(&ahead, number))
-        return NULL;
-    size_t length = cursor_token(&ahead);
-    const own_measure *m = length > 0 ? named(all, ahead.at, length) : NULL;
-    if (m == NULL)
-        return NULL;
-    c->at = ahead.at + length;
-    *q = (quantity){*number * m->si, m->dimension, NULL, start, (size_t)(c->at - start)};
-    return m;
-}
-
-/* False, with a message, where a number is counted in what is commonly a measure, which is not said to be one here. */
-static bool is_known(const cursor *c, unsigned dimensions)
-{
-    cursor ahead = *c;
-    double number;
-    if (!pass_number(&ahead, &number))
-        return true;
-    size_t length = cursor_token(&ahead), plain = length;
-    if (length > 1 && !is_among(ahead.at, length, common) && (ahead.at[length - 1] | ' ') == 's')
+    size_t plain = length;
+    if (length > 1 && (behind->at[length - 1] | ' ') == 's' && !is_among(behind->at, length, common))
         plain--;
-    if (!is_among(ahead.at, plain, common))
+    if (!is_among(behind->at, plain, common))
         return true;
-    words_quote word = words_quoted(ahead.at, plain);
-    return cursor_error(c, ahead.at, "'%s' is no measure yet: add '[measures]' with '%s = %s'", word.text, word.text,
+    words_quote word = words_quoted(behind->at, plain);
+    return cursor_error(behind, behind->at, "'%s' is no measure yet: add '[measures]' with '%s = %s'", word.text, word.text,
                         (dimensions & UNIT_OF(DIM_VOLUME)) != 0 ? "5 gal" : "50 lb");
 }
 
@@ -130,9 +109,14 @@ bool measure_amount(cursor *c, const measure_list *all, const char *act, unsigne
 {
     cursor_done(c);
     const char *start = c->at;
-    *counted = taken_as(c, all, q, number);
+    cursor behind = *c;
+    bool numbered = pass_number(&behind, number);
+    size_t length = cursor_token(&behind);
+    *counted = numbered && length > 0 ? named(all, behind.at, length) : NULL;
     if (*counted == NULL)
-        return is_known(c, dimensions) && quantity_read(c, act, dimensions, q);
+        return (!numbered || is_known(&behind, length, dimensions)) && quantity_read(c, act, dimensions, q);
+    c->at = behind.at + length;
+    *q = (quantity){*number * (*counted)->si, (*counted)->dimension, NULL, start, (size_t)(c->at - start)};
     if ((UNIT_OF((*counted)->dimension) & dimensions) != 0)
         return true;
     const char *word = (*counted)->word;

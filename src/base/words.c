@@ -69,18 +69,19 @@ size_t words_taken(const char *at, const char *end, const char *words)
     return ends ? (size_t)(rest - at) : 0;
 }
 
+static size_t least(size_t a, size_t b)
+{
+    return a < b ? a : b;
+}
+
 words_quote words_quoted(const char *text, size_t length)
 {
     words_quote q;
-    size_t most = sizeof q.text - sizeof "...";
-    const char *tail = "";
-    if (length > most) {
-        length = most;
-        while (length > 0 && ((unsigned char)text[length] & 0xC0) == 0x80)
-            length--;
-        tail = "...";
-    }
-    snprintf(q.text, sizeof q.text, "%.*s%s", (int)length, text, tail);
+    size_t most = sizeof q.text - sizeof "...", taken = least(length, most);
+    while (length > most && taken > 0 && ((unsigned char)text[taken] & 0xC0) == 0x80)
+        taken--;
+    memcpy(q.text, text, taken);
+    strcpy(q.text + taken, length > most ? "..." : "");
     return q;
 }
 
@@ -97,11 +98,6 @@ static size_t plain(const char *text, size_t length, char out[WORD_MAX])
         text = blank > 0 ? words_skip(text, end) : text + 1;
     }
     return n;
-}
-
-static size_t least(size_t a, size_t b)
-{
-    return a < b ? a : b;
 }
 
 /* Insertions, deletions, substitutions and swaps of neighbours that turn a into b (optimal string alignment). */

@@ -98,8 +98,16 @@ static bool begins_alike(char a, char b)
     return (((unsigned char)a ^ (unsigned char)b) & ~0x20u) == 0;
 }
 
+/* All of them begin with a letter, and half of what stands in a line does not. */
+static bool may_begin(char c)
+{
+    return (c | ' ') >= 'a' && (c | ' ') <= 'z';
+}
+
 bool habit_replace(reword *w, size_t at, unsigned place)
 {
+    if (!may_begin(w->text[at]))
+        return false;
     for (size_t i = 0; i < sizeof table / sizeof table[0]; i++) {
         if (!begins_alike(w->text[at], table[i].typed[0]))
             continue;

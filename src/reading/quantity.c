@@ -41,10 +41,34 @@ static size_t number_length(const char *start, const char *end)
     return (size_t)(at - start);
 }
 
+/* Digits with a point or none, so few that they and the power of ten are exact and their quotient is what strtod gives: nearly all
+   there are. False: others. */
+static bool short_value(const char *at, size_t length, double *value)
+{
+    double whole = 0, divisor = 0;
+    if (length > 15)
+        return false;
+    for (size_t i = 0; i < length; i++) {
+        if (at[i] == '.') {
+            divisor = 1;
+            continue;
+        }
+        if (at[i] < '0' || at[i] > '9')
+            return false;
+        whole = 10 * whole + (at[i] - '0');
+        divisor *= 10;
+    }
+    *value = divisor > 0 ? whole / divisor : whole;
+    return true;
+}
+
 /* The value of checked characters, so that strtod meets neither hex nor inf. NaN when there are too many. */
 static double value_of(const char *at, size_t length)
 {
     char copy[NUMBER_MAX + 1];
+    double value;
+    if (short_value(at, length, &value))
+        return value;
     if (length > NUMBER_MAX)
         return (double)NAN;
     memcpy(copy, at, length);
@@ -479,7 +503,8 @@ words_quote quantity_echo(const quantity *q)
     words_quote as_written = words_quoted(q->text, q->length), echo = {""};
     unsigned whole, part, of;
     int used = 0;
-    if (sscanf(as_written.text, "%6u %6u/%6u%n", &whole, &part, &of, &used) != 3 || of == 0)
+    if (strchr(as_written.text, '/') == NULL || sscanf(as_written.text, "%6u %6u/%6u%n", &whole, &part, &of, &used) != 3 ||
+        of == 0)
         return as_written;
     TEXT_ADD(echo.text, "%.6g%s", whole + (double)part / of, as_written.text + used);
     return echo;

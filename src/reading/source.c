@@ -81,11 +81,20 @@ static bool is_refused(const char *at, size_t length)
     return *at != '\t' && text_is_control(at, length);
 }
 
+/* How much of a text is plain ASCII, as nearly all is: nothing in that can be wrong. */
+static size_t plain(const char *text, size_t length)
+{
+    size_t n = 0;
+    while (n < length && text[n] >= ' ' && text[n] <= '~')
+        n++;
+    return n;
+}
+
 /* The first fault of a line, if any, is reported; false then. */
 static bool check_line(const source *s, size_t number, messages *m)
 {
     const source_line *l = &s->lines[number - 1];
-    for (size_t i = 0; i < l->length;) {
+    for (size_t i = 0; (i += plain(l->text + i, l->length - i)) < l->length;) {
         const char *at = l->text + i;
         size_t n = text_character_within(at, l->length - i);
         unsigned long unseen = n > 0 ? text_unseen(at, n) : 0;

@@ -1,6 +1,8 @@
 /* The numbers of the scenario language: what is accepted, with which value, and what is refused, with which words. */
 #include "support/close.h"
 
+#include <stdio.h>
+#include <stdlib.h>
 #include <string.h>
 
 #include "base/words.h"
@@ -239,11 +241,33 @@ static void text_outside_ascii_keeps_its_place(void **state)
             1, "\u00e9\u00e9...'");
 }
 
+/* Whatever its digits a number is what the C library's strtod, right to the last bit, makes of it. */
+static void every_number_is_the_nearest_there_is(void **state)
+{
+    (void)state;
+    unsigned long x = 1;
+    for (int i = 0; i < 20000; i++) {
+        char text[40];
+        bench b;
+        double value = -1;
+        x = x * 6364136223846793005ul + 1442695040888963407ul;
+        unsigned long digits = x >> 11;
+        for (int k = i % 16; k > 0; k--)
+            digits /= 10;
+        snprintf(text, sizeof text, "%lu.%0*lu", digits % 1000000000, 1 + i % 9, (x >> 40) % 1000000);
+        bench_open(&b, text);
+        assert_true(quantity_number(&b.cursor, "amount", &value));
+        assert_true(value == strtod(text, NULL));
+        messages_free(&b.messages);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(numbers_are_plain),
         cmocka_unit_test(fractions_are_read),
+        cmocka_unit_test(every_number_is_the_nearest_there_is),
         cmocka_unit_test(a_unit_is_needed_and_must_fit),
         cmocka_unit_test(per_divides),
         cmocka_unit_test(a_percentage_has_its_sign),
