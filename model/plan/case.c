@@ -4,7 +4,7 @@
 
 double boil_plan_most_heat(const boil_plan_bath *b)
 {
-    return b->quiet_W * (BOIL_PLAN_LIMIT_SHARE * b->limit_s - b->offset_s);
+    return b->quiet_W * (BOIL_PLAN_LIMIT_SHARE * b->limit_s / (1 + b->slower) - b->offset_s);
 }
 
 const boil_plan_job *boil_plan_job_of(const boil_plan_case *c, size_t part)

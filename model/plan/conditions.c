@@ -78,7 +78,8 @@ static void judge_heat(failing *f)
         last_s = fmin(last_s, c->parts[i].hot_s + boil_plan_job_of(c, i)->least_s);
     }
     double dips = ceil(heat_J / most - 1e-9), each_s = fmax(c->problem->settle_s, b->steady_s);
-    double needed = fmax(0, (dips - 1) * (b->offset_s + each_s) + (heat_J - most) / b->quiet_W) + last_s;
+    double back_s = (1 + b->slower) * ((dips - 1) * b->offset_s + (heat_J - most) / b->quiet_W);
+    double needed = fmax(0, (dips - 1) * each_s + back_s) + last_s;
     if (needed > c->problem->end_s)
         add(f, BOIL_PLAN_NEEDS_HEAT, 0, needed, c->problem->end_s);
 }

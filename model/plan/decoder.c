@@ -53,7 +53,7 @@ static void stay_of(const boil_plan_case *c, const size_t parts[], const boil_pl
         d->stay_least_s = fmax(d->stay_least_s, hot_s + j->least_s);
         d->stay_most_s = fmin(d->stay_most_s, hot_s + j->most_s);
     }
-    d->stay_least_s += known->more_s;
+    d->stay_least_s += known->more_s + c->bath->longer_s;
     d->stay_most_s += known->most_s;
 }
 
@@ -130,8 +130,8 @@ static double after_recovery(const boil_plan_decoder *d, size_t k, const boil_pl
     const boil_plan_bath *b = d->of->bath;
     warming w = warming_at(d, k, dip->enters_s);
     double limit_s = known->known ? b->limit_s : BOIL_PLAN_LIMIT_SHARE * b->limit_s;
-    double room = b->quiet_W * (limit_s - known->later_s - b->offset_s) - dip->heat_J;
-    dip->recovery_s = fmax(0, known->later_s + fmax(0, b->offset_s + (dip->heat_J + w.left_J) / b->quiet_W));
+    double times = 1 + b->slower, room = b->quiet_W * (limit_s / times - known->later_s - b->offset_s) - dip->heat_J;
+    dip->recovery_s = times * fmax(0, known->later_s + fmax(0, b->offset_s + (dip->heat_J + w.left_J) / b->quiet_W));
     dip->too_cold = room < 0;
     if (w.left_J <= room || w.left_J < NOTHING_LEFT_J)
         return dip->enters_s;

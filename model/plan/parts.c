@@ -9,15 +9,14 @@
 #include "properties/metal.h"
 #include "properties/water.h"
 
-/* Of so many equal ones; whole pieces where they were counted, the first parts one more. */
-static boil_load share_of(const boil_load *whole, size_t number, size_t of)
+boil_load boil_plan_part_load(const boil_plan_job *j, size_t number, size_t of)
 {
-    boil_load l = *whole;
+    boil_load l = j->load;
     double share = 1.0 / (double)of;
-    if (whole->pieces > 0) {
-        double least = floor(whole->pieces / (double)of), over = whole->pieces - least * (double)of;
+    if (l.pieces > 0) {
+        double least = floor(l.pieces / (double)of), over = l.pieces - least * (double)of, whole = l.pieces;
         l.pieces = least + ((double)number < over ? 1 : 0);
-        share = l.pieces / whole->pieces;
+        share = l.pieces / whole;
     }
     l.mass_kg *= share;
     l.area_m2 *= share;
@@ -61,7 +60,7 @@ void boil_plan_part_estimate(boil_plan_part *p, double bath_K)
 
 static boil_plan_part part_of(const boil_plan_job *jobs, size_t job, size_t number, size_t of, double bath_K)
 {
-    boil_plan_part p = {.job = job, .number = number, .of = of, .load = share_of(&jobs[job].load, number, of)};
+    boil_plan_part p = {.job = job, .number = number, .of = of, .load = boil_plan_part_load(&jobs[job], number, of)};
     boil_plan_part_estimate(&p, bath_K);
     return p;
 }

@@ -14,6 +14,9 @@ typedef struct {
    constants. */
 void boil_plan_part_estimate(boil_plan_part *p, double bath_K);
 
+/* What hangs in the basket `number`, from 0, of so many equal ones; whole pieces where they were counted, the first have one more. */
+boil_load boil_plan_part_load(const boil_plan_job *j, size_t number, size_t of);
+
 /* Every job split as it must be, by its mass and by the heat that a part may take; one that cannot be is whole.
    BOIL_OK; BOIL_BAD_INPUT: more than BOIL_PLAN_PARTS_MAX; BOIL_NO_MEMORY. Nothing is to be freed then. */
 boil_outcome boil_plan_parts_of(const boil_plan_problem *p, const boil_plan_bath *b, double bath_K, boil_plan_parts *out);

@@ -17,7 +17,7 @@ static const struct {
     {"overflow", 0, 0.6},       {"boil-lost-long", 0, 0.8},
 };
 
-static void heed_finding(boil_plan_bath *b, const char *id)
+void boil_plan_heed(boil_plan_bath *b, const char *id)
 {
     for (size_t i = 0; i < sizeof remedies / sizeof remedies[0]; i++)
         if (strcmp(remedies[i].id, id) == 0) {
@@ -34,7 +34,7 @@ static void learn_bath(boil_plan_bath *b, const boil_plan_proof *p)
     b->strongest_kg *= p->over_K > 0 ? 0.9 : 1; /* what is left of the band is kept for what is not known: judgement */
     for (size_t i = 0; i < p->broken_count && i < BOIL_PLAN_BREAKS_KEPT; i++)
         if (p->broken[i].what == BOIL_PLAN_BREAKS_FINDING)
-            heed_finding(b, p->broken[i].id);
+            boil_plan_heed(b, p->broken[i].id);
 }
 
 /* What it was planned with, corrected by what was seen. A boil that never was back, or steel that never was hot, says no number. */
@@ -47,8 +47,8 @@ static boil_plan_lesson lesson_of(const boil_planning *g, const boil_plan_proof 
     boil_plan_lesson l = boil_plan_lesson_of(&g->lessons, key);
     l.known = true;
     double away_s = isfinite(s->gravest_s) ? s->gravest_s : g->bath.limit_s;
-    l.later_s += away_s + SPARE_S - d->recovery_s;
-    l.more_s += isfinite(s->stay_least_s) ? s->stay_least_s + SPARE_S - d->stay_least_s : never_s;
+    l.later_s += away_s + SPARE_S - d->recovery_s / (1 + g->bath.slower);
+    l.more_s += isfinite(s->stay_least_s) ? s->stay_least_s + SPARE_S + g->bath.longer_s - d->stay_least_s : never_s;
     if (isfinite(s->stay_most_s))
         l.most_s += s->stay_most_s - SPARE_S - d->stay_most_s;
     return l;

@@ -6,6 +6,9 @@
 
 enum { BOIL_PLAN_ROUNDS = 8 }; /* of proof and learning, of one order */
 
+/* Where a finding is one that water makes, longer guards and slower pours; else nothing. */
+void boil_plan_heed(boil_plan_bath *b, const char *id);
+
 /* Takes over what one proof showed: of each dip its factor and stay, of the bath its boil-off; and where something is found that water
    makes, longer guards and slower pours. BOIL_OK or BOIL_NO_MEMORY. */
 boil_outcome boil_plan_learn(boil_planning *g, const boil_plan_proof *p);

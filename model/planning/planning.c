@@ -29,6 +29,16 @@ static boil_outcome probe_parts(boil_planning *g)
     return outcome;
 }
 
+static boil_outcome take_parts(boil_planning *g)
+{
+    boil_outcome outcome = boil_plan_parts_of(g->problem, &g->bath, g->bath_K, &g->parts);
+    if (outcome == BOIL_OK)
+        outcome = probe_parts(g);
+    if (outcome != BOIL_OK)
+        boil_planning_free(g);
+    return outcome;
+}
+
 boil_outcome boil_planning_begin(const boil_plant *p, const boil_plan_problem *of, const boil_run_options *o,
                                  boil_planning *out)
 {
@@ -36,13 +46,14 @@ boil_outcome boil_planning_begin(const boil_plant *p, const boil_plan_problem *o
     if (boil_plan_problem_wrong(of) != NULL)
         return BOIL_BAD_INPUT;
     boil_outcome outcome = boil_plan_probe_bath(p, of, o, &out->bath, &out->bath_K);
-    if (outcome == BOIL_OK)
-        outcome = boil_plan_parts_of(of, &out->bath, out->bath_K, &out->parts);
-    if (outcome == BOIL_OK)
-        outcome = probe_parts(out);
-    if (outcome != BOIL_OK)
-        boil_planning_free(out);
-    return outcome;
+    return outcome == BOIL_OK ? take_parts(out) : outcome;
+}
+
+boil_outcome boil_planning_again(const boil_planning *of, const boil_plan_bath *bath, boil_planning *out)
+{
+    *out = (boil_planning){
+        .plant = of->plant, .problem = of->problem, .options = of->options, .bath = *bath, .bath_K = of->bath_K};
+    return take_parts(out);
 }
 
 void boil_planning_free(boil_planning *g)

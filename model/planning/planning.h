@@ -20,6 +20,9 @@ typedef struct {
    BOIL_PLAN_PARTS_MAX parts; else as boil_plan_probe_bath. Nothing is to be freed then. */
 boil_outcome boil_planning_begin(const boil_plant *p, const boil_plan_problem *of, const boil_run_options *o,
                                  boil_planning *out);
+/* The same jobs, split and probed for another view of the same bath; what proofs taught of dips is left behind. As above. */
+boil_outcome boil_planning_again(const boil_planning *of, const boil_plan_bath *bath, boil_planning *out);
+
 void boil_planning_free(boil_planning *g);
 
 /* Good until the planning learns or is freed. */

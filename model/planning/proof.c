@@ -105,6 +105,16 @@ static void judge_boil(const boil_planning *g, boil_plan_proof *p)
         note(p, &(boil_plan_break){.what = BOIL_PLAN_BREAKS_BAND, .value = p->over_K > 0 ? p->over_K : -p->under_K});
 }
 
+double boil_plan_hot_for_s(const boil_load_result *r)
+{
+    return isnan(r->hot_s) ? 0 : r->lifted_s - r->time_s - r->hot_s;
+}
+
+bool boil_plan_minutes_hold(const boil_plan_job *j, double had_s)
+{
+    return had_s >= j->least_s - STAY_ROUNDING && had_s <= j->most_s + STAY_ROUNDING;
+}
+
 /* By the likely run: it is the work's quality, not danger. Parts that never were hot lack all. */
 static void judge_stays(const boil_planning *g, boil_plan_proof *p, const boil_history *h)
 {
@@ -112,12 +122,14 @@ static void judge_stays(const boil_planning *g, boil_plan_proof *p, const boil_h
         const boil_load_result *r = &h->loads[k];
         const boil_plan_act *act = &p->carried.acts[r->action];
         const boil_plan_job *j = job_of(g, act->part);
-        double in_s = r->lifted_s - r->time_s, had_s = isnan(r->hot_s) ? 0 : in_s - r->hot_s;
-        if (!(had_s >= j->least_s - STAY_ROUNDING))
+        double had_s = boil_plan_hot_for_s(r);
+        if (boil_plan_minutes_hold(j, had_s))
+            continue;
+        if (!(had_s > j->most_s))
             note(p,
                  &(boil_plan_break){
                      .what = BOIL_PLAN_BREAKS_SHORT, .dip = act->dip, .part = act->part, .value = had_s, .limit = j->least_s});
-        else if (had_s > j->most_s + STAY_ROUNDING)
+        else
             note(p, &(boil_plan_break){
                         .what = BOIL_PLAN_BREAKS_LONG, .dip = act->dip, .part = act->part, .value = had_s, .limit = j->most_s});
     }

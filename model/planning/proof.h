@@ -55,6 +55,11 @@ boil_outcome boil_plan_prove(const boil_planning *g, const boil_plan_timetable *
 void boil_plan_proof_free(boil_plan_proof *p); /* one that holds nothing is fine */
 bool boil_plan_proof_holds(const boil_plan_proof *p);
 
+/* What a load had of its minutes: since it was hot until its lift; 0: it never was. NaN: it was not lifted. And whether it is neither
+   less nor more than its job allows. */
+double boil_plan_hot_for_s(const boil_load_result *r);
+bool boil_plan_minutes_hold(const boil_plan_job *j, double had_s);
+
 /* Better than another: it breaks less, or as much and its timetable is better. */
 bool boil_plan_proof_better(const boil_plan_proof *x, const boil_plan_proof *y);
 

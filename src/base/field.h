@@ -56,6 +56,12 @@ typedef struct field {
     {FIELD_OF(FIELD_ARRAY, name, list, says), .inside = rows, .count = offsetof(RECORD, counted), \
      .size = sizeof ((RECORD *)0)->list[0]}
 #define NUMBERS(name, list, counted, says) {FIELD_OF(FIELD_NUMBERS, name, list, says), .count = offsetof(RECORD, counted)}
+/* Of a member that is boil_odds, "odds.", or of a record that is. */
+#define ODDS(member) \
+    NUMBER("chance", member chance, "share of the draws"), \
+    NUMBER("low", member low, "low end of its 95 % interval"), \
+    NUMBER("high", member high, "high end of its 95 % interval"), \
+    COUNT("count", member count, "draws made")
 /* Of the record as a whole. */
 #define FIXED(name, text, says) {.kind = FIELD_FIXED, .key = name, .words = text, .count = 1, .meaning = says}
 #define WORKED_OUT(name, function, says) {.kind = FIELD_NUMBER, .key = name, .number = function, .meaning = says}

@@ -115,6 +115,26 @@ formatted_text format_exact(unit_system s, unit_dimension d, double si)
     return with_unit(t, spelling);
 }
 
+formatted_text format_chance(double share)
+{
+    formatted_text t;
+    if (isnan(share))
+        return (formatted_text){"-"};
+    snprintf(t.text, sizeof t.text, "%.0f %%", 100 * share);
+    if (share > 0 && share < 0.005)
+        return (formatted_text){"<1 %"};
+    if (share < 1 && share >= 0.995)
+        return (formatted_text){">99 %"};
+    return t;
+}
+
+formatted_text format_odds(const boil_odds *o)
+{
+    formatted_text t;
+    snprintf(t.text, sizeof t.text, "%.10s to %.10s", format_chance(o->low).text, format_chance(o->high).text);
+    return t;
+}
+
 formatted_text format_count(size_t n, const char *one, const char *many)
 {
     formatted_text t;

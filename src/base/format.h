@@ -4,6 +4,7 @@
 
 #include "base/text.h"
 #include "base/units.h"
+#include "boilback.h"
 
 typedef enum { UNITS_US, UNITS_SI } unit_system; /* in the order of "us|si" */
 
@@ -37,6 +38,8 @@ formatted_text format_clock(double start_s, double t);         /* "7:22", cut to
 formatted_text format_clock_exact(double start_s, double t);   /* "9:06:31", the seconds only where there are any */
 formatted_text format_clock_seconds(double start_s, double t); /* "9:06:00", "0:10:00+1d" */
 formatted_text format_ratio(double ratio);                     /* "x1.3" */
+formatted_text format_chance(double share);     /* "23 %"; "<1 %", ">99 %": one is never made certain by rounding; NaN: "-" */
+formatted_text format_odds(const boil_odds *o); /* their interval: "18 % to 29 %" */
 formatted_text format_count(size_t n, const char *one, const char *many); /* "1 load", "2 loads" */
 
 #endif

@@ -14,11 +14,6 @@ static bool is_told(const explore_answer *s, size_t column)
 }
 
 /* clang-format off */
-#define ODDS(member) \
-    NUMBER("chance", member chance, "share of the draws"), \
-    NUMBER("low", member low, "low end of its 95 % interval"), \
-    NUMBER("high", member high, "high end of its 95 % interval"), \
-    COUNT("count", member count, "draws made")
 #define RECORD boil_odds
 static const field odds[] = {ODDS(), FIELDS_END};
 #undef RECORD

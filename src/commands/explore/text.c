@@ -15,27 +15,6 @@ typedef struct {
     FILE *to;
 } writing;
 
-/* "23 %", "<1 %", ">99 %": a chance is never made certain by rounding. */
-static formatted_text percent(double share)
-{
-    formatted_text t;
-    if (isnan(share))
-        return (formatted_text){"-"};
-    snprintf(t.text, sizeof t.text, "%.0f %%", 100 * share);
-    if (share > 0 && share < 0.005)
-        return (formatted_text){"<1 %"};
-    if (share < 1 && share >= 0.995)
-        return (formatted_text){">99 %"};
-    return t;
-}
-
-static formatted_text interval(const boil_odds *o)
-{
-    formatted_text t;
-    snprintf(t.text, sizeof t.text, "%.10s to %.10s", percent(o->low).text, percent(o->high).text);
-    return t;
-}
-
 static size_t ended_badly(const explore_answer *s)
 {
     size_t n = 0;
@@ -97,13 +76,13 @@ static void verdict(const writing *w)
     if (s->load_count > 0) {
         boil_odds back = explore_odds(s, 0, EXPLORE_BACK_SHARE, 1);
         TEXT_ADD(text, "All loads back within %s: %s of draws (%s); ", format_duration(s->limit_s).text,
-                 percent(back.chance).text, interval(&back).text);
+                 format_chance(back.chance).text, format_odds(&back).text);
     }
     if (likeliest == NULL)
         TEXT_ADD(text, "nothing above CAUTION");
     else
         TEXT_ADD(text, "%s: %s in %s", boil_severity_word(likeliest->gravest), likeliest->title,
-                 percent(likeliest->odds.chance).text);
+                 format_chance(likeliest->odds.chance).text);
     report_verdict(w->to, "%s", text);
 }
 
@@ -125,7 +104,8 @@ static void odds(const writing *w)
         fputc(' ', w->to);
         finding_severity_print(w->to, found[i].gravest, w->colour);
         fprintf(w->to, "%*s %s %7s  %s\n", 8 - (int)strlen(boil_severity_word(found[i].gravest)), "",
-                text_fitted(found[i].title, 45).text, percent(found[i].odds.chance).text, interval(&found[i].odds).text);
+                text_fitted(found[i].title, 45).text, format_chance(found[i].odds.chance).text,
+                format_odds(&found[i].odds).text);
     }
     if (n == 0)
         fputs(" none\n", w->to);
@@ -253,7 +233,7 @@ static void grid_line(const writing *w, size_t cell)
     const explore_answer *s = w->answer;
     boil_odds back = explore_odds(s, cell, EXPLORE_BACK_SHARE, 1), grave = explore_grave_odds(s, cell);
     fprintf(w->to, " %16s %8s %10s", explore_grid_words(s, w->system, cell).text,
-            s->load_count > 0 ? percent(back.chance).text : "-", percent(grave.chance).text);
+            s->load_count > 0 ? format_chance(back.chance).text : "-", format_chance(grave.chance).text);
     cells(w, cell, EXPLORE_SLOWEST_S, DIM_TIME, 7);
     cells(w, cell, EXPLORE_FREEBOARD_M, DIM_LENGTH, 7);
     fputc('\n', w->to);

@@ -90,12 +90,26 @@ void plan_free(plan_answer *a)
     *a = (plan_answer){.scenario = NULL};
 }
 
-/* The heaviest part of a job that the bath bears, kg of its steel without the basket. */
-static double most_steel_kg(const plan_answer *a, const boil_plan_part *p)
+double plan_part_bears_kg(const plan_answer *a, const boil_plan_part *p)
 {
     const boil_plan_bath *b = &a->planning.bath;
     double basket = p->load.basket_kg, by_heat = boil_plan_most_heat(b) / p->heat_J * boil_plan_part_mass(p);
     return fmax(0, fmin(by_heat, b->most_kg) - basket);
+}
+
+static bool part_fits(const plan_answer *a, const boil_plan_part *p)
+{
+    const boil_plan_bath *b = &a->planning.bath;
+    bool by_run = boil_plan_part_mass(p) <= b->most_kg && p->heat_J <= boil_plan_most_heat(b);
+    return by_run || p->number > 0 || boil_plan_parts_needed(&a->scenario->jobs.list[p->job].job, b, a->planning.bath_K) > 0;
+}
+
+const boil_plan_part *plan_part_unfit(const plan_answer *a)
+{
+    for (size_t i = 0; i < a->planning.parts.count; i++)
+        if (!part_fits(a, &a->planning.parts.list[i]))
+            return &a->planning.parts.list[i];
+    return NULL;
 }
 
 static bool job_fits(const plan_answer *a, const boil_plan_part *p)
@@ -103,12 +117,12 @@ static bool job_fits(const plan_answer *a, const boil_plan_part *p)
     const boil_plan_bath *b = &a->planning.bath;
     const scenario_job *j = &a->scenario->jobs.list[p->job];
     boil_plan_job split = j->job;
-    if (p->number > 0 || boil_plan_parts_needed(&j->job, b, a->planning.bath_K) > 0)
+    if (part_fits(a, p))
         return true;
     split.may_split = true;
     size_t could = boil_plan_parts_needed(&split, b, a->planning.bath_K);
     bool in_list = strcmp(a->scenario->jobs.file, a->scenario->path) != 0;
-    formatted_text most = format_quantity(a->system, DIM_MASS, most_steel_kg(a, p));
+    formatted_text most = format_quantity(a->system, DIM_MASS, plan_part_bears_kg(a, p));
     if (could > 0)
         return program_complain("%s:%zu: '%s': a dip bears %s of it; %s (%zu parts)", a->scenario->jobs.file, j->line, j->name,
                                 most.text, in_list ? "write 'yes' in column 'split'" : "say 'may split'", could);

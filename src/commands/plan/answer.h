@@ -1,12 +1,26 @@
-/* commands/plan/answer.h -- a plan for the jobs of a scenario, and beside it what comes of their own order. */
+/* commands/plan/answer.h -- a plan for the jobs of a scenario, and beside it what comes of their own order; where odds are asked for,
+   one that holds in that share of the draws of [uncertain]. */
 #ifndef COMMANDS_PLAN_ANSWER_H
 #define COMMANDS_PLAN_ANSWER_H
 
 #include "cli/output.h"
 #include "plan/conditions.h"
 #include "plan/relax.h"
+#include "planning/draws.h"
 #include "planning/learn.h"
 #include "scenario/scenario.h"
+
+typedef TEXT_OF(240) plan_words;
+
+/* In how many draws the plan that is told holds, each counted by draws that it was not made with. */
+typedef struct {
+    double asked;                    /* share of them; 0: nobody asked */
+    boil_plan_odds counted, without; /* of the plan that is told, and of the one that was found before its odds were counted */
+    double without_last_s;           /* last out of that */
+    bool met, replanned;             /* told is another than that */
+    size_t plans;                    /* that were counted */
+    plan_words lacks;                /* why the next did not do; "": it did, or none was made */
+} plan_odds;
 
 typedef struct {
     const scenario *scenario;
@@ -25,12 +39,14 @@ typedef struct {
     size_t failed_count;
     boil_plan_relaxation gives[BOIL_PLAN_RELAXATIONS_MAX]; /* and what would have to give; both where none was found */
     size_t gives_count;
+    plan_odds odds;
 } plan_answer;
 
 /* How it is sought. */
 typedef struct {
     unsigned long seed, threads; /* threads 0: as many as there are processors; they change nothing but the time */
     bool progress;
+    double odds; /* share of draws; 0: not asked */
 } plan_work;
 
 /* The problem of a scenario, and what is known of its bath; to be freed either way. False: with *result BOIL_OK where no plan can be
@@ -41,8 +57,21 @@ void plan_free(plan_answer *a);
 /* Complaints about jobs that the bath bears in no way; false when there are any. */
 bool plan_jobs_fit(const plan_answer *a);
 
+/* The first part that the bath bears in no way, NULL: none; and what it bears of such a one in a dip, kg of steel. */
+const boil_plan_part *plan_part_unfit(const plan_answer *a);
+double plan_part_bears_kg(const plan_answer *a, const boil_plan_part *p);
+
 /* Seeks and proves it. BOIL_OK, or a failure. */
 boil_outcome plan_seek(plan_answer *a, const plan_work *w);
+
+/* Then counts in how many draws it holds, and where those are fewer than asked for makes others that leave more time. BOIL_OK, or a
+   failure; false, with a complaint, where nothing is uncertain. */
+bool plan_odds_possible(const plan_answer *a);
+boil_outcome plan_seek_odds(plan_answer *a, scenario_text *text, const plan_work *w);
+
+/* What is said of odds, paragraph by paragraph: "" beyond the last. */
+plan_words plan_odds_told(const plan_answer *a, size_t index);
+bool plan_works(const plan_answer *a); /* a plan that holds, with the odds that were asked for */
 
 /* Why there is none, and what would have to give. BOIL_OK or BOIL_NO_MEMORY. */
 boil_outcome plan_explain(plan_answer *a);
@@ -70,7 +99,6 @@ double plan_slowest_s(const boil_plan_proof *p); /* of all boils, by the gravest
 
 /* What a proof says is broken, one by one, as many as are kept: a sentence without full stop. */
 size_t plan_broken_told(const boil_plan_proof *p);
-typedef TEXT_OF(240) plan_words;
 plan_words plan_broken(const plan_answer *a, const boil_plan_proof *p, size_t index);
 
 plan_words plan_failed(const plan_answer *a, size_t index); /* of a->failed, likewise */

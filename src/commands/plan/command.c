@@ -7,14 +7,28 @@
 
 typedef struct {
     unsigned long seed, threads;
+    double odds; /* 0: not asked */
     output output;
 } request;
+
+/* "95 %" */
+static bool odds_read(cursor *c, void *into)
+{
+    static const bounds within = {"%", 50, 99};
+    quantity q;
+    if (!quantity_share(c, "odds", &q) || !quantity_within(c, "odds", &q, &within))
+        return false;
+    *(double *)into = q.si;
+    return true;
+}
 
 /* clang-format off */
 static const option options[] = {
     {"write", "FILE", "write the scenario that carries the plan out, for 'run'; '-' writes it instead of the report", OPTION_FILE,
      INTO(output.write)},
-    {"seed", "NUMBER", "of the search; default 1", OPTION_COUNT, INTO(seed), .within = {NULL, 1, 4294967295.0}},
+    {"odds", "SHARE", "a plan that holds in this share, such as '95 %', of 128 draws of what is uncertain in [uncertain], and what it costs",
+     OPTION_READ, INTO(odds), .read = odds_read},
+    {"seed", "NUMBER", "of the search, and of the draws; default 1", OPTION_COUNT, INTO(seed), .within = {NULL, 1, 4294967295.0}},
     {"threads", "NUMBER", "chains of the search at a time; default as many as there are processors", OPTION_COUNT, INTO(threads),
      .within = {NULL, 1, 1024}},
     OUTPUT_JSON(request, "the plan and the list's own order as JSON, in SI units"),
@@ -30,23 +44,24 @@ static const output_writers writers = {.text = plan_report, .json = plan_documen
 
 static int hand_out(const request *r, const scenario_text *text, const plan_answer *a)
 {
-    bool holds = boil_plan_proof_holds(a->best);
     if (a->stopped)
         program_complain("%s: stopped: this is what was found by then", a->scenario->path);
     const char *to = r->output.write;
     bool written = to == NULL || plan_write(a, text, to);
-    return output_write(&writers, &r->output, a, holds && written && !a->stopped ? STATUS_DONE : STATUS_STOPPED);
+    return output_write(&writers, &r->output, a, plan_works(a) && written && !a->stopped ? STATUS_DONE : STATUS_STOPPED);
 }
 
-static int answer(const request *r, const scenario_text *text, const scenario *s)
+static int answer(const request *r, scenario_text *text, const scenario *s)
 {
     plan_answer a;
     boil_outcome outcome;
-    plan_work w = {r->seed, r->threads, isatty(STDERR_FILENO) == 1};
+    plan_work w = {r->seed, r->threads, isatty(STDERR_FILENO) == 1, r->odds};
     int status = STATUS_USAGE;
-    bool good = plan_begin(&a, s, r->output.system, &outcome) && plan_jobs_fit(&a);
+    bool good = plan_begin(&a, s, r->output.system, &outcome) && plan_jobs_fit(&a) && (!(w.odds > 0) || plan_odds_possible(&a));
     if (good)
         outcome = plan_seek(&a, &w);
+    if (good && outcome == BOIL_OK && w.odds > 0)
+        outcome = plan_seek_odds(&a, text, &w);
     if (good && outcome == BOIL_OK)
         outcome = plan_explain(&a);
     if (outcome != BOIL_OK)

@@ -224,7 +224,33 @@ static void gives(json *j, const char *name, const void *record)
     json_close(j);
 }
 
+static bool is_asked(const void *odds)
+{
+    return ((const plan_odds *)odds)->asked > 0;
+}
+
 /* clang-format off */
+#define RECORD boil_odds
+static const field chance[] = {ODDS(), FIELDS_END};
+#undef RECORD
+
+#define RECORD boil_plan_odds
+static const field counted[] = {
+    OBJECT("holds", holds, chance, "it holds: every boil is back in time, nothing above NOTICE is found, parts have their minutes "
+           "and are out when due"),
+    OBJECT("all_back", back, chance, "every boil is back in time"), FIELDS_END};
+#undef RECORD
+
+#define RECORD plan_odds
+static const field odds_fields[] = {
+    SAME(asked, "share of draws in which it should hold"), BOOL("met", met, "it does"),
+    COUNT("plans", plans, "that were counted, each by draws of its own; 0: none holds even without"),
+    OBJECT("plan", counted, counted, "of the plan that is told"), OBJECT("without", without, counted, "of the plan without odds"),
+    NUMBER("without_last_out_s", without_last_s, "the last lift of that begins, from the start"),
+    BOOL("replanned", replanned, "the plan that is told is another than that"),
+    CHARS("lacks", lacks, "why no further plan was made; empty: nothing said so"), FIELDS_END};
+#undef RECORD
+
 TELLS(double, limit_s, plan_answer, r->planning.bath.limit_s)
 TELLS(double, seed, plan_answer, (double)r->seed)
 
@@ -236,6 +262,7 @@ static const field answer[] = {
     BOOL("stopped", stopped, "somebody ended the search"),
     GIVEN(FIELD_OBJECT, "plan", told_fields, best, "the best that was found"),
     GIVEN(FIELD_OBJECT, "list_order", told_fields, listed, "the jobs in their own order, each alone"),
+    OBJECT_IF("odds", odds, odds_fields, is_asked, "in how many draws of what is uncertain it holds; null: not asked"),
     GIVEN(FIELD_LIST, "failed", breach_fields, failed, "why there is no plan, whatever the order; empty: nothing says so"),
     GIVEN(FIELD_LIST, "gives", gives_fields, gives, "where none was found: what would have to give, one at a time"), FIELDS_END};
 #undef RECORD

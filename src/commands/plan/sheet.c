@@ -3,6 +3,11 @@
 #include "base/constants.h"
 #include "commands/plan/answer.h"
 
+bool plan_works(const plan_answer *a)
+{
+    return boil_plan_proof_holds(a->best) && (!(a->odds.asked > 0) || a->odds.met);
+}
+
 plan_words plan_rule(const plan_answer *a)
 {
     plan_words w = {
@@ -10,6 +15,8 @@ plan_words plan_rule(const plan_answer *a)
         "wait, then plan again."};
     if (!boil_plan_proof_holds(a->best))
         TEXT_ADD(w.text, " This sheet breaks limits: it is no plan to work by.");
+    else if (!plan_works(a))
+        TEXT_ADD(w.text, " This sheet has not the odds that were asked for.");
     return w;
 }
 
@@ -24,6 +31,8 @@ plan_words plan_verdict(const plan_answer *a)
                  a->stopped ? " before it was stopped" : "", a->tried, format_count(p->broken_count, "limit", "limits").text);
         return w;
     }
+    if (!plan_works(a))
+        TEXT_ADD(w.text, "NO PLAN WITH THESE ODDS was found%s; the nearest: ", a->stopped ? " before it was stopped" : "");
     TEXT_ADD(w.text, "%s, last out %s", format_count(p->table.dips_count, "dip", "dips").text,
              format_clock(a->scenario->start_s, last_s).text);
     if (isfinite(spare_s))

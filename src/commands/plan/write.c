@@ -97,6 +97,8 @@ bool plan_write(const plan_answer *a, const scenario_text *read, const char *pat
         for (size_t i = 0; i < plan_broken_told(a->best); i++)
             fprintf(f.to, "# - %s\n", plan_broken(a, a->best, i).text);
     }
+    for (size_t i = 0; plan_odds_told(a, i).text[0] != '\0'; i++)
+        fprintf(f.to, "# %s\n", plan_odds_told(a, i).text);
     write_settings(a, &read->text, f.to);
     write_acts(a, f.to);
     return whole_file_close(&f);
