@@ -20,6 +20,7 @@ typedef struct {
     double need_W, hood_need_W, design_W; /* hood_need_W NaN: no hood, or none whose velocity is known */
     bool hood_beyond;                     /* with the hood's draught no heat does */
     double control_m_s;                   /* of the hood; NaN likewise */
+    double heat_up_s;                     /* from the room to the boil; NaN: it never boils, or cannot stand cold */
     double calm_W[2], hold_W[2];          /* lid off, on; hold_W NaN: none was found */
     double water_K;                       /* of what is made up */
     double makeup_kg_s[SHEET_HEATS];      /* lid off */

@@ -42,6 +42,22 @@ static int hood(sheet_facts *f)
     return f->hood_beyond ? BOIL_OK : result;
 }
 
+/* The fan draws while the bath heats: in the hood's draught with the need without it, the least heat that is named here, so the
+   longest. Where that never boils, with the hood's own. */
+static int heat_up(sheet_facts *f)
+{
+    const double heats[] = {f->need_W, f->hood_need_W};
+    const boil_run_options *run = &f->size->size->run;
+    boil_outcome result = BOIL_OK;
+    f->heat_up_s = f->size->heats.heat_up_s;
+    if (isnan(f->hood_need_W) || isnan(f->heat_up_s))
+        return BOIL_OK;
+    f->heat_up_s = (double)NAN;
+    for (size_t i = 0; i < 2 && isnan(f->heat_up_s) && result != BOIL_NO_MEMORY; i++)
+        result = boil_steady_state_heat_up(&f->plant, run, heats[i], &f->heat_up_s);
+    return result == BOIL_NO_MEMORY ? result : BOIL_OK;
+}
+
 static int liquid(sheet_facts *f)
 {
     boil_initial_state bath;
@@ -224,6 +240,8 @@ int sheet_facts_of(const size_answer *a, sheet_facts *f)
     if (result != BOIL_OK || f->hood_beyond)
         return result;
     result = calm(f);
+    if (result == BOIL_OK)
+        result = heat_up(f);
     if (result == BOIL_OK)
         result = hold(f);
     if (result == BOIL_OK)

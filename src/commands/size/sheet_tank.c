@@ -58,7 +58,7 @@ void sheet_standby(sheet *s)
     const sheet_facts *f = &s->facts;
     double idle_s = f->scenario->design.idle_s;
     s->group = "STANDBY";
-    sheet_put(sheet_add(s, SHEET_HOUR, SHEET_RUN, "heat-up from the room, with the need"), f->size->heats.heat_up_s);
+    sheet_put(sheet_add(s, SHEET_HOUR, SHEET_RUN, "heat-up from the room, with the need"), f->heat_up_s);
     for (int lid = 1; lid >= 0; lid--) {
         sheet_row *r =
             sheet_add(s, SHEET_TEMPERATURE, SHEET_RUN, "%.20s off, %s: then at", format_duration(idle_s).text, lids[lid]);
