@@ -81,11 +81,8 @@ static const own_measure *named(const measure_list *all, const char *text, size_
 static bool pass_number(cursor *c, double *number)
 {
     cursor ahead = *c;
-    messages unsaid;
-    messages_init(&unsaid);
-    ahead.messages = &unsaid;
+    ahead.messages = NULL;
     bool good = quantity_number(&ahead, "amount", number);
-    messages_free(&unsaid);
     if (good)
         c->at = ahead.at;
     return good;

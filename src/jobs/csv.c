@@ -310,16 +310,13 @@ bool jobs_is_header(const cursor *row)
 {
     cursor rest = *row, cell;
     size_t known = 0;
-    messages none;
-    messages_init(&none);
-    rest.messages = &none;
+    rest.messages = NULL;
     while (rest.at < rest.end && csv_cell(&rest, ',', &cell)) {
         const char *open = memchr(cell.at, '[', (size_t)(cell.end - cell.at));
         size_t length = (size_t)(words_trim(cell.at, open != NULL ? open : cell.end) - cell.at);
         for (int i = 0; i < COLUMNS; i++)
             known += words_same(cell.at, length, columns[i].say.name);
     }
-    messages_free(&none);
     return known >= 3;
 }
 

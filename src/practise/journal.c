@@ -72,9 +72,7 @@ static void part_section(parting *p, const cursor *c)
 /* The acts and what stands between them are left out, unless they are kept: with their header they go with what is above. */
 static void part_line(parting *p, const source *file, size_t line)
 {
-    messages none;
-    messages_init(&none);
-    cursor c = cursor_of_line(file, line, &none);
+    cursor c = cursor_of_line(file, line, NULL);
     bool done = cursor_done(&c), header = !done && *c.at == '[';
     if (header)
         part_section(p, &c);

@@ -100,14 +100,10 @@ static bool read_plus(cursor *c, const order_clock *k, order *o)
 /* "1 min after the boil is back": passed, if that is what comes next. */
 static bool take_back(cursor *c, order *o)
 {
-    messages none;
     quantity q;
-    messages_init(&none);
     cursor ahead = *c;
-    ahead.messages = &none;
-    bool comes = quantity_when(&ahead, "time", &q) && cursor_take(&ahead, "after the boil is back");
-    messages_free(&none);
-    if (!comes)
+    ahead.messages = NULL;
+    if (!quantity_when(&ahead, "time", &q) || !cursor_take(&ahead, "after the boil is back"))
         return false;
     o->wait = (boil_wait){.state = BOIL_WAIT_BACK, .for_s = q.si};
     c->at = ahead.at;

@@ -84,6 +84,8 @@ bool cursor_error(const cursor *c, const char *at, const char *format, ...)
 {
     char text[800];
     va_list values;
+    if (c->messages == NULL)
+        return false;
     va_start(values, format);
     vsnprintf(text, sizeof text, format, values);
     va_end(values);

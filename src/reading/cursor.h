@@ -5,7 +5,7 @@
 #include "reading/source.h"
 
 typedef struct {
-    messages *messages;
+    messages *messages; /* NULL: of what is only tried nothing is said */
     const source *source;
     size_t line; /* from 1 */
     const char *at, *end;
