@@ -157,6 +157,9 @@ expect "and no prediction" seen "NOT A PREDICTION"
 expect "it stands when it is under the rim again" seen "PAUSED  NOT A PREDICTION"
 press d
 expect "what came of it" seen "Not passed: [0-9] of 4 terms hold"
+press w
+expect "a page of it" seen "debrief.html is written: open it in a browser"
+expect "beside the same shift with care" grep -q '"title":"With care"' "$work/here/debrief.html"
 press q q
 
 begin 60 20

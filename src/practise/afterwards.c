@@ -120,16 +120,23 @@ static boil_outcome judge(const scenario *s, unit_system u, FILE *to)
     return outcome;
 }
 
-/* Where the reader of schedules will not have what waited as it was asked (a load in whose place another may still hang), as done. */
+boil_outcome afterwards_scenario(const shift *s, scenario *asked, const scenario **of)
+{
+    messages m;
+    messages_init(&m);
+    boil_outcome outcome = journal_read(&s->journal, JOURNAL_ASKED, asked, &m);
+    messages_free(&m);
+    *of = outcome == BOIL_OK ? asked : s->scenario;
+    return outcome == BOIL_NO_MEMORY ? outcome : BOIL_OK;
+}
+
 boil_outcome afterwards_write(const shift *s, unit_system u, FILE *to)
 {
     scenario asked;
-    messages m;
-    messages_init(&m);
-    boil_outcome outcome = journal_read(&s->journal, JOURNAL_ASKED, &asked, &m);
-    messages_free(&m);
-    if (outcome != BOIL_NO_MEMORY)
-        outcome = judge(outcome == BOIL_OK ? &asked : s->scenario, u, to);
+    const scenario *of;
+    boil_outcome outcome = afterwards_scenario(s, &asked, &of);
+    if (outcome == BOIL_OK)
+        outcome = judge(of, u, to);
     scenario_free(&asked);
     return outcome;
 }

@@ -5,6 +5,10 @@
 
 #include "practise/shift.h"
 
+/* The shift as it was asked for: what waited for the boil waits for it in each run of the set. Where the reader of schedules will
+   not have that (a load in whose place another may still hang), as done. `asked` is to be freed; *of is what counts. */
+boil_outcome afterwards_scenario(const shift *s, scenario *asked, const scenario **of);
+
 /* BOIL_OK, or a failure of the runs it is judged by, of which some words may have been written. */
 boil_outcome afterwards_write(const shift *s, unit_system u, FILE *to);
 

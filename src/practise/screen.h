@@ -10,6 +10,7 @@ typedef struct {
     const scenario *read; /* of which the shift was begun, which keeps no question of a lesson */
     double speed;         /* of the clock, times as fast as a real one; 1 to 3600 */
     const char *save;     /* where the shift is to be kept; NULL: it is asked for */
+    const char *page;     /* where the page is to be written; NULL: debrief.html */
 } screen_options;
 
 typedef struct {

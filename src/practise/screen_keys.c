@@ -72,7 +72,8 @@ static void close_page(screen *s)
 {
     free(s->page);
     s->page = NULL;
-    s->briefing = false;
+    s->briefing = s->debrief = false;
+    s->message.text[0] = '\0';
 }
 
 static void ask_to_leave(screen *s)
@@ -152,6 +153,11 @@ static void begin(screen *s, int pressed)
 static void turn_page(screen *s, int pressed)
 {
     const size_t shown = CANVAS_ROWS - 1;
+    if (pressed == 'w' && s->debrief) {
+        screen_write_debrief(s);
+        return;
+    }
+    s->message.text[0] = '\0';
     bool more = s->page_line + shown < text_lines(s->page);
     if (pressed == ' ' && more) {
         s->page_line += shown - 1;

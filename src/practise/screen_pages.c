@@ -1,9 +1,11 @@
 #include <stdlib.h>
 #include <string.h>
+#include <unistd.h>
 
 #include "base/memory.h"
 #include "practise/briefing.h"
 #include "practise/afterwards.h"
+#include "practise/back_page.h"
 #include "practise/screen_parts.h"
 
 static const char *const keys[][2] = {
@@ -15,7 +17,7 @@ static const char *const keys[][2] = {
     {"n", "it goes on until something happens"},
     {"< >", "slower, faster: 1, 5, 20, 60, 300 times"},
     {"b", "back to just before the last act, which is undone"},
-    {"d", "debrief: what came of each act, as if nothing more were done"},
+    {"d", "debrief: what came of each act, as if nothing more were done; w there writes it as a page"},
     {"g", "what the shift is about, and what has to hold"},
     {"q", "leave; the shift can be kept in a file, and run like any other"},
 };
@@ -28,6 +30,8 @@ static void open_page(screen *s, char *text)
     free(s->page);
     s->page = text;
     s->page_line = 0;
+    s->debrief = false;
+    s->message.text[0] = '\0';
     s->mode = SCREEN_READING;
     s->running = false;
 }
@@ -76,6 +80,22 @@ void screen_show_debrief(screen *s)
     boil_outcome outcome = afterwards_write(s->shift, s->o->units, to);
     screen_memory(s, outcome != BOIL_NO_MEMORY);
     open_page(s, memory_stream_close(to, &text) ? text : NULL);
+    s->debrief = s->page != NULL;
+}
+
+/* What is complained of goes to standard error, over the screen: it is drawn anew, and said below. */
+void screen_write_debrief(screen *s)
+{
+    TEXT_OF(24) free_name = {"debrief.html"};
+    bool written;
+    for (int i = 2; s->o->page == NULL && i < 1000 && access(free_name.text, F_OK) == 0; i++)
+        snprintf(free_name.text, sizeof free_name.text, "debrief-%d.html", i);
+    const char *path = s->o->page != NULL ? s->o->page : free_name.text;
+    boil_outcome outcome = back_page_write(s->shift, s->o->units, path, &written);
+    screen_memory(s, outcome != BOIL_NO_MEMORY);
+    s->canvas.known = false;
+    snprintf(s->message.text, sizeof s->message.text,
+             written ? " %.60s is written: open it in a browser " : " %.60s could not be written here ", path);
 }
 
 /* The line of a text, from 0; NULL behind the last. */
@@ -98,9 +118,12 @@ void screen_draw_page(screen *s)
         line = end != NULL && end[1] != '\0' ? end + 1 : NULL;
     }
     bool begins = s->briefing && line == NULL;
-    const char *words = begins         ? " Space: begin   w l h: begin with an act   q: leave "
-                        : s->briefing  ? " space: more   Enter: begin   w l h: begin with an act   q: leave "
+    const char *words = begins        ? " Space: begin   w l h: begin with an act   q: leave "
+                        : s->briefing ? " space: more   Enter: begin   w l h: begin with an act   q: leave "
+                        : s->debrief && line != NULL
+                            ? " space: more   -: back   w: write a page   Enter: to the bath   q: leave "
+                        : s->debrief   ? " -: back   w: write a page   Enter: to the bath   b: undo the last act   q: leave "
                         : line != NULL ? " space: more   -: back   Enter: to the bath   b: undo the last act   q: leave "
                                        : " -: back   Enter: to the bath   b: undo the last act   q: leave ";
-    canvas_put(&s->canvas, CANVAS_ROWS - 1, 1, CANVAS_REVERSE, words);
+    canvas_put(&s->canvas, CANVAS_ROWS - 1, 1, CANVAS_REVERSE, s->message.text[0] != '\0' ? s->message.text : words);
 }

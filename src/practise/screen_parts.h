@@ -45,7 +45,7 @@ typedef struct {
     size_t asked; /* questions of the lesson so far */
     double asked_s;
     TEXT_OF(SCREEN_LINE_MOST) line, waiting, message; /* being written; the act that waits; said below */
-    bool briefing;                                    /* the page is the one before the shift */
+    bool briefing, debrief;                           /* the page is the one before the shift, or what came of it */
     char *page;                                       /* that is read */
     size_t page_line;                                 /* its first one that is shown */
 } screen;
@@ -72,5 +72,6 @@ void screen_draw_page(screen *s);
 void screen_show_keys(screen *s);
 void screen_show_briefing(screen *s);
 void screen_show_debrief(screen *s);
+void screen_write_debrief(screen *s); /* as a page for a browser */
 
 #endif

@@ -5,6 +5,7 @@
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "commands/lesson/deck.h"
+#include "commands/lesson/output.h"
 
 typedef struct {
     const char *all; /* NULL: not asked for */

@@ -20,22 +20,13 @@ static char *page_name(const char *path)
     return memory_needed(text_printed("%.*s.html", (int)length, name));
 }
 
-static bool write_page(const lesson_answer *a, const output *o, const char *path)
-{
-    whole_file f;
-    if (!whole_file_open(&f, path))
-        return false;
-    lesson_page(a, o, NULL, NULL, f.to);
-    return whole_file_close(&f);
-}
-
 static bool put(lesson_answer *a, const output *o, const char *folder, const char *name, html *index)
 {
     output to = *o;
     char *path = memory_needed(text_printed("%s/%s", folder, name));
     to.html = path;
     bool good = path != NULL && output_spares(&to, a->scenario->path, "the lesson it reads") && lesson_page_fits(a, &to) &&
-                write_page(a, &to, path);
+                lesson_page_write(a, &to, path);
     if (good)
         lesson_index_add(index, a, name);
     free(path);

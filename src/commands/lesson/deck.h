@@ -2,7 +2,7 @@
 #ifndef COMMANDS_LESSON_DECK_H
 #define COMMANDS_LESSON_DECK_H
 
-#include "commands/lesson/answer.h"
+#include "replay/page/answer.h"
 
 /* Writes a page a lesson, named as its file, and index.html. An exit status; what is wrong goes to standard error. */
 int lesson_deck(const given *g, const output *o, const char *folder);

@@ -1,7 +1,7 @@
 /* deck_index.c -- the page that leads to the lessons, and the trainer's key. It needs no script. */
 #include "base/program.h"
 #include "commands/lesson/deck.h"
-#include "commands/lesson/parts.h"
+#include "replay/page/parts.h"
 #include "describe/report.h"
 
 static const char style[] =

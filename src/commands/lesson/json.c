@@ -1,4 +1,4 @@
-#include "commands/lesson/answer.h"
+#include "commands/lesson/output.h"
 #include "describe/report.h"
 
 /* clang-format off */

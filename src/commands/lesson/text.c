@@ -1,7 +1,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "commands/lesson/answer.h"
+#include "commands/lesson/output.h"
 #include "describe/report.h"
 
 static void heading(const lesson_answer *a, FILE *to)

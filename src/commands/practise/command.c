@@ -12,6 +12,7 @@
 #include "cli/command_scenario.h"
 #include "cli/commands.h"
 #include "commands/practise/lessons.h"
+#include "practise/back_page.h"
 #include "practise/screen.h"
 #include "terminal/terminal.h"
 
@@ -47,6 +48,7 @@ static const option options[] = {
     {"lines", NULL, "no screen: orders in, what happens out, a line each", OPTION_FLAG, INTO(lines)},
     {"speed", "TIMES", "of the clock on the screen, times as fast as a real one: 20x; that is the default", OPTION_READ, INTO(speed), .read = read_speed},
     {"lessons", NULL, "list the lessons that come with the program, and where they are", OPTION_FLAG, INTO(lessons)},
+    OUTPUT_HTML(request, "at the end write the shift as a page that replays it, beside the same shift done with care"),
     {"save", "FILE", "at the end write the shift as it was worked: a scenario like any other", OPTION_FILE, INTO(save)},
     OUTPUT_UNITS(request, "screen"),
     INPUT_SHEET(request),
@@ -56,18 +58,18 @@ static const option options[] = {
 static const document none[] = {{0}};
 
 /* What is saved is written over nothing that is read. */
-static bool spares(const char *save, const char *read, const char *what)
+static bool spares(const char *with, const char *path, const char *read, const char *what)
 {
-    const char *named = strcmp(read, "-") == 0 ? save : read;
-    return !place_is_read(save, read) || program_complain("--save would write over the %s it reads, '%s': name another file",
-                                                          what, words_quoted(named, strlen(named)).text);
+    const char *named = strcmp(read, "-") == 0 ? path : read;
+    return !place_is_read(path, read) || program_complain("--%s would write over the %s it reads, '%s': name another file",
+                                                          with, what, words_quoted(named, strlen(named)).text);
 }
 
 /* Nor over what the scenario names. */
 static bool spares_parts(const char *save, const scenario_text *t)
 {
-    return (t->sheet.name == NULL || spares(save, t->sheet.name, "run sheet")) &&
-           (t->jobs.name == NULL || spares(save, t->jobs.name, "list of jobs"));
+    return (t->sheet.name == NULL || spares("save", save, t->sheet.name, "run sheet")) &&
+           (t->jobs.name == NULL || spares("save", save, t->jobs.name, "list of jobs"));
 }
 
 /* Said before the shift, not after it. */
@@ -83,17 +85,21 @@ static bool has_room(const char *save)
 static bool agrees(const request *r)
 {
     bool file_is_standard = strcmp(r->file, "-") == 0;
-    if (r->save != NULL && whole_file_is_stdout(r->save))
-        return program_complain("--save needs the name of a file");
+    if (whole_file_is_stdout(r->save) || whole_file_is_stdout(r->output.html))
+        return program_complain("--%s needs the name of a file", whole_file_is_stdout(r->save) ? "save" : "html");
     if (file_is_standard && (r->orders == NULL || strcmp(r->orders, "-") == 0))
         return program_complain(
             "the scenario and the orders cannot both come from standard input: name a file for one of them");
+    const char *orders = r->orders != NULL ? r->orders : "-", *page = r->output.html;
+    if (page != NULL && !(has_room(page) && spares("html", page, orders, "orders")))
+        return false;
     if (r->save == NULL)
         return true;
+    if (page != NULL && place_same(page, r->save))
+        return program_complain("--save and --html would write the same file: name two");
     if (place_is_open(r->save, STDOUT_FILENO))
         return program_complain("--save would write over the file that standard output goes to: name another file");
-    return has_room(r->save) && spares(r->save, r->file, "FILE") &&
-           spares(r->save, r->orders != NULL ? r->orders : "-", "orders");
+    return has_room(r->save) && spares("save", r->save, r->file, "FILE") && spares("save", r->save, orders, "orders");
 }
 
 /* The shift as it was worked. */
@@ -111,12 +117,23 @@ static bool save(const shift *s, const char *path)
     return good;
 }
 
+/* Beside the same shift done with care; true also where none was asked for. */
+static bool write_page(const request *r, const shift *s)
+{
+    bool written = true;
+    boil_outcome outcome = r->output.html != NULL ? back_page_write(s, r->output.system, r->output.html, &written) : BOIL_OK;
+    if (outcome != BOIL_OK)
+        command_scenario_refuse(s->scenario, outcome);
+    return outcome == BOIL_OK && written;
+}
+
 static int by_lines(const request *r, const scenario *read, shift *s)
 {
     const lines_options o = {r->orders != NULL ? r->orders : "-", r->orders == NULL && isatty(STDIN_FILENO) == 1,
                              r->output.system, read, stdout};
     lines_outcome end = lines_practise(s, &o);
-    bool saved = r->save == NULL || end.unread || end.refused || save(s, r->save);
+    bool done = !end.unread && !end.refused, saved = !done || r->save == NULL || save(s, r->save);
+    saved = (!done || write_page(r, s)) && saved;
     if (end.refused)
         memory_refused();
     if (end.refused || !saved)
@@ -130,7 +147,7 @@ static int by_lines(const request *r, const scenario *read, shift *s)
 static bool keep(const shift *s, const request *r, const scenario_text *t, screen_outcome *end)
 {
     char *path = end->save.text;
-    while (!(spares(path, r->file, "FILE") && spares_parts(path, t) && save(s, path))) {
+    while (!(spares("save", path, r->file, "FILE") && spares_parts(path, t) && save(s, path))) {
         if (end->signal != 0 || end->refused)
             return false;
         fputs("keep the shift in (empty: nowhere): ", stdout);
@@ -147,7 +164,7 @@ static bool keep(const shift *s, const request *r, const scenario_text *t, scree
 /* What ended it ends the program, once the shift is kept and the terminal as it was. */
 static int by_screen(const request *r, const scenario_text *text, const scenario *read, shift *s)
 {
-    const screen_options o = {r->output.system, read, r->speed, r->save};
+    const screen_options o = {r->output.system, read, r->speed, r->save, r->output.html};
     screen_outcome end = screen_practise(s, &o);
     if (end.refused)
         memory_refused();
@@ -156,8 +173,8 @@ static int by_screen(const request *r, const scenario_text *text, const scenario
     bool asked = end.save.text[0] != '\0';
     bool saved = !asked || keep(s, r, text, &end);
     if (asked && saved && !end.refused)
-        printf("kept in %s; as a page to look back on: " PROGRAM_NAME " lesson FILE --html page.html\n",
-               text_plain(end.save.text).text);
+        printf("kept in %s\n", text_plain(end.save.text).text);
+    saved = (end.refused || write_page(r, s)) && saved;
     fflush(stdout);
     if (end.signal != 0)
         raise(end.signal);

@@ -1,7 +1,7 @@
 /* picture.c -- the tank from the side, to scale. The script finds its parts by their names and moves them. */
 #include <math.h>
 
-#include "commands/lesson/parts.h"
+#include "replay/page/parts.h"
 #include "equipment/tank.h"
 
 #define BUBBLES 60

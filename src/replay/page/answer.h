@@ -1,7 +1,7 @@
-/* commands/lesson/answer.h -- runs to be seen beside each other on one clock: one or two scenarios, or what is done recklessly and with
+/* replay/page/answer.h -- runs to be seen beside each other on one clock: one or two scenarios, or what is done recklessly and with
    care in a lesson. The writers are given the whole, and work nothing out. */
-#ifndef COMMANDS_LESSON_ANSWER_H
-#define COMMANDS_LESSON_ANSWER_H
+#ifndef REPLAY_PAGE_ANSWER_H
+#define REPLAY_PAGE_ANSWER_H
 
 #include "base/html.h"
 #include "cli/output.h"
@@ -31,6 +31,9 @@ typedef struct {
 /* Carries out `count` scenarios, 1 or 2, or the scripts and choices of one that is a lesson; `s` must outlive the answer. A failure
    of the model names in *failed the scenario it came of. To be freed either way. */
 boil_outcome lesson_answer_of(const scenario *s, size_t count, lesson_answer *out, const scenario **failed);
+
+/* A shift as it was done, and the same with care (NULL: there is nothing to do better); of a lesson with what it asks. As above. */
+boil_outcome lesson_answer_of_shift(const scenario *done, const scenario *cared, lesson_answer *out);
 void lesson_answer_free(lesson_answer *a);
 
 /* False when memory is refused. Slack: of the bounds of what a page leaves out (replay/replay.h). */
@@ -53,11 +56,12 @@ typedef struct {
 /* In the order of time, to be freed; NULL where memory is refused. */
 lesson_line *lesson_lines(const lesson_answer *a, size_t *count);
 
-void lesson_report(const void *answer, const output *o, FILE *to);
-extern const document lesson_documents[];
 void lesson_page(const void *answer, const output *o, const picture_drawn *drawn, const picture_problem *problem, FILE *to);
 
 /* Finds the bounds by which the page is no larger than 200 KiB; false, with a complaint, where none are. */
 bool lesson_page_fits(lesson_answer *a, const output *o);
+
+/* The page as a file; false, with a complaint, when it could not be written. */
+bool lesson_page_write(const lesson_answer *a, const output *o, const char *path);
 
 #endif

@@ -1,4 +1,4 @@
-/* commands/lesson/parts.h -- of what the page is made.
+/* replay/page/parts.h -- of what the page is made.
 
    One file that fetches nothing and forbids itself to, by its own policy in the head; XML too. Without its script it shows what
    paper does: four moments drawn, the events as a table. The script moves what the program drew and works nothing out. Nothing
@@ -6,10 +6,10 @@
 
    When a part has changed, look at it (make browser draws it): 1280, 390 and 320 px wide, on a projector, printed, grey, in forced
    colours, dark. */
-#ifndef COMMANDS_LESSON_PARTS_H
-#define COMMANDS_LESSON_PARTS_H
+#ifndef REPLAY_PAGE_PARTS_H
+#define REPLAY_PAGE_PARTS_H
 
-#include "commands/lesson/answer.h"
+#include "replay/page/answer.h"
 
 /* What all tanks of the page are drawn to: one scale, mm, floor at 0, up negative. */
 typedef struct {

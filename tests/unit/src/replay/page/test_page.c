@@ -5,7 +5,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "commands/lesson/parts.h"
+#include "replay/page/parts.h"
 #include "support/json.h"
 #include "support/printed.h"
 #include "support/shipped.h"

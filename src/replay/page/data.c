@@ -4,7 +4,7 @@
 
 #include "base/text.h"
 #include "case/grading.h"
-#include "commands/lesson/parts.h"
+#include "replay/page/parts.h"
 #include "describe/finding_words.h"
 #include "describe/verdict.h"
 

@@ -1,4 +1,4 @@
-#include "commands/lesson/answer.h"
+#include "replay/page/answer.h"
 
 #include <math.h>
 #include <stdlib.h>
@@ -51,6 +51,19 @@ boil_outcome lesson_answer_of(const scenario *s, size_t count, lesson_answer *ou
         outcome = add(out, *failed, NULL, names[out->count], (*failed)->title);
         out->count += outcome == BOIL_OK;
     }
+    return outcome;
+}
+
+boil_outcome lesson_answer_of_shift(const scenario *done, const scenario *cared, lesson_answer *out)
+{
+    const bool asks = done->lesson.given;
+    *out = (lesson_answer){.scenario = done, .of = asks ? &done->lesson : NULL};
+    boil_outcome outcome = add(out, done, NULL, names[0], asks ? "As done" : done->title);
+    out->count += outcome == BOIL_OK;
+    if (outcome != BOIL_OK || cared == NULL)
+        return outcome;
+    outcome = add(out, cared, NULL, names[1], asks ? "With care" : "The same shift, with care");
+    out->count += outcome == BOIL_OK;
     return outcome;
 }
 

@@ -2,7 +2,7 @@
 #include <math.h>
 #include <stdlib.h>
 
-#include "commands/lesson/parts.h"
+#include "replay/page/parts.h"
 #include "describe/report.h"
 
 #define MOMENTS 4

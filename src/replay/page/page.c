@@ -2,7 +2,8 @@
 
 #include "base/memory.h"
 #include "base/program.h"
-#include "commands/lesson/parts.h"
+#include "files/whole_file.h"
+#include "replay/page/parts.h"
 
 static void lines(FILE *to, const char *const list[])
 {
@@ -137,4 +138,13 @@ bool lesson_page_fits(lesson_answer *a, const output *o)
     }
     return program_complain("the page would have %zu KiB, over the %zu that a page may have: give it a shorter shift",
                             size / 1024, page_most / 1024);
+}
+
+bool lesson_page_write(const lesson_answer *a, const output *o, const char *path)
+{
+    whole_file f;
+    if (!whole_file_open(&f, path))
+        return false;
+    lesson_page(a, o, NULL, NULL, f.to);
+    return whole_file_close(&f);
 }
