@@ -3,6 +3,7 @@
 
 #include "actions/action.h"
 #include "base/format.h"
+#include "lesson/aftermath.h"
 #include "lesson/debrief.h"
 
 #define WIDTH 79
@@ -36,14 +37,15 @@ static void print_terms(const lesson *l, const lesson_verdict *v, unit_system sy
 
 /* What the bath did, by what was recorded of an act. ------------------------------------------------------------------------ */
 
-static void add_boil(words *w, double lost_s, double recovery_s)
+static void add_boil(words *w, bool was_quiet, double lost_s, double recovery_s)
 {
+    const char *lost = was_quiet ? "the bath was quiet" : "the boil was lost";
     if (isnan(lost_s))
         TEXT_ADD(w->text, "it boiled on");
     else if (isnan(recovery_s))
-        TEXT_ADD(w->text, "the boil was lost, and never came back");
+        TEXT_ADD(w->text, "%s, and never boiled%s", lost, was_quiet ? "" : " again");
     else
-        TEXT_ADD(w->text, "the boil was lost, and back in %s", format_duration(recovery_s).text);
+        TEXT_ADD(w->text, "%s, and %s %s", lost, was_quiet ? "boiled after" : "back in", format_duration(recovery_s).text);
 }
 
 static void add_room(words *w, const char *before, double freeboard_m, unit_system s)
@@ -72,18 +74,20 @@ static void add_steady(words *w, double steady_s)
                  format_duration(steady_s).text);
 }
 
-static void add_addition(words *w, const boil_addition_result *a, unit_system s)
+static void add_addition(words *w, const debrief_shift *of, const boil_addition_result *a)
 {
     const double nothing_kg = 0.005, much = 2;
+    const unit_system s = of->system;
+    const aftermath m = aftermath_of(of->plant, of->history, a);
     if (a->quiet_poured_kg > nothing_kg)
         TEXT_ADD(w->text, "%s went onto the quiet bath; ", SHOWN(s, MASS, a->quiet_poured_kg));
     if (a->kind == BOIL_ACTION_WATER && a->layer_peak_kg > nothing_kg)
         TEXT_ADD(w->text, "at most %s floated; ", SHOWN(s, MASS, a->layer_peak_kg));
-    add_boil(w, a->boil_lost_s, a->recovery_s);
-    if (a->steam_before_kg_s > 0 && a->steam_peak_kg_s > much * a->steam_before_kg_s)
-        TEXT_ADD(w->text, "; steam %s%.1f times that before", a->steam_more_than ? "more than " : "",
-                 a->steam_peak_kg_s / a->steam_before_kg_s);
-    add_room(w, "; ", a->freeboard_min_m, s);
+    add_boil(w, a->was_quiet_before, a->boil_lost_s, a->recovery_s);
+    if (a->steam_before_kg_s > 0 && m.steam_kg_s > much * a->steam_before_kg_s)
+        TEXT_ADD(w->text, "; steam %s times that before",
+                 lesson_times_text((lesson_value){m.steam_kg_s / a->steam_before_kg_s, m.more_than}).text);
+    add_room(w, "; ", m.freeboard_m, s);
 }
 
 static words bath_did(const debrief_shift *of, size_t act)
@@ -92,10 +96,10 @@ static words bath_did(const debrief_shift *of, size_t act)
     const boil_history *h = of->history;
     for (size_t i = 0; i < h->loads_count; i++)
         if (h->loads[i].action == act)
-            add_boil(&w, h->loads[i].boil_lost_s, h->loads[i].recovery_s);
+            add_boil(&w, h->loads[i].was_quiet, h->loads[i].boil_lost_s, h->loads[i].recovery_s);
     for (size_t i = 0; i < h->additions_count; i++)
         if (h->additions[i].action == act) {
-            add_addition(&w, &h->additions[i], of->system);
+            add_addition(&w, of, &h->additions[i]);
             add_steady(&w, steady_s(h, &h->additions[i]));
         }
     return w;

@@ -26,7 +26,7 @@ typedef struct {
     unit_dimension dimension;                                 /* of a bare number DIM_COUNT, of a share DIM_FRACTION */
     bool holds;                                               /* it holds or not, 1 or 0, and stands alone: "boils" */
     double (*of)(const boil_plant *p, const boil_history *h); /* in SI; infinite: without bound, as a boil that never is back */
-    bool (*more_than)(const boil_history *h);                 /* that or more: no law holds so far up; NULL: never so */
+    bool (*more_than)(const boil_plant *p, const boil_history *h); /* that or more: no law holds so far up; NULL: never so */
 } lesson_measure;
 
 /* What a history says of a measure. */
@@ -100,6 +100,7 @@ lesson_verdict lesson_judge(const lesson *l, const boil_plant *p, const boil_his
 /* A value, and its limit as the lesson has it: "7.1 in", "more than 30.2", "at least 6 in". */
 typedef TEXT_OF(120) lesson_text;
 lesson_text lesson_value_text(const lesson_term *t, lesson_value value, unit_system system);
+lesson_text lesson_times_text(lesson_value times); /* "6.2", "more than 30": never a digit that no law holds for */
 lesson_text lesson_limit_text(const lesson_term *t);
 
 /* Whether a finding of that id is in a list. */

@@ -3,6 +3,7 @@
 #include <math.h>
 
 #include "base/words.h"
+#include "lesson/aftermath.h"
 
 const char *const lesson_script_words[LESSON_SCRIPTS + 1] = {"careful", "reckless", "idle", NULL};
 
@@ -78,22 +79,21 @@ static double slowest(const boil_plant *p, const boil_history *h)
 static double surge(const boil_plant *p, const boil_history *h)
 {
     double most = 0;
-    (void)p;
     for (size_t i = 0; i < h->additions_count; i++) {
         const boil_addition_result *a = &h->additions[i];
         double before = a->steam_before_kg_s > 0 ? a->steam_before_kg_s : h->summary.steam_steady_kg_s;
         if (before > 0)
-            most = fmax(most, a->steam_peak_kg_s / before);
+            most = fmax(most, aftermath_of(p, h, a).steam_kg_s / before);
     }
     return most;
 }
 
 /* Any of them may be the one that is more than all others. */
-static bool surge_is_more(const boil_history *h)
+static bool surge_is_more(const boil_plant *p, const boil_history *h)
 {
     bool more = false;
     for (size_t i = 0; i < h->additions_count; i++)
-        more = more || h->additions[i].steam_more_than;
+        more = more || aftermath_of(p, h, &h->additions[i]).more_than;
     return more;
 }
 
@@ -156,7 +156,7 @@ const lesson_measure *lesson_measure_listed(size_t index)
 
 lesson_value lesson_measured(const lesson_measure *m, const boil_plant *p, const boil_history *h)
 {
-    return (lesson_value){m->of(p, h), m->more_than != NULL && m->more_than(h)};
+    return (lesson_value){m->of(p, h), m->more_than != NULL && m->more_than(p, h)};
 }
 
 const lesson_measure *lesson_measure_named(const char *words, size_t length)

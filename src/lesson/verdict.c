@@ -35,6 +35,17 @@ lesson_verdict lesson_judge(const lesson *l, const boil_plant *p, const boil_his
     return v;
 }
 
+lesson_text lesson_times_text(lesson_value times)
+{
+    const double most = 100; /* judgement: beyond it nobody can tell one from the other */
+    lesson_text w = {""};
+    if (times.more_than)
+        TEXT_ADD(w.text, "more than %.0f", floor(fmin(times.si, most)));
+    else
+        TEXT_ADD(w.text, "%.1f", times.si);
+    return w;
+}
+
 lesson_text lesson_value_text(const lesson_term *t, lesson_value of, unit_system system)
 {
     lesson_text w = {""};
@@ -44,7 +55,7 @@ lesson_text lesson_value_text(const lesson_term *t, lesson_value of, unit_system
     else if (isinf(value))
         TEXT_ADD(w.text, "never back");
     else if (t->measure->dimension == DIM_COUNT)
-        TEXT_ADD(w.text, "%s%.1f", of.more_than ? "more than " : "", value);
+        w = lesson_times_text(of);
     else if (t->measure->dimension == DIM_LENGTH && value < 0)
         TEXT_ADD(w.text, "over the rim");
     else

@@ -1,0 +1,6 @@
+# Every lesson worked recklessly, and looked back on: what was done, what came of it, and what care makes of it.
+for lesson in "$BOILBACK_DATA"/scenarios/lessons/*.bath; do
+    echo "== ${lesson##*/}"
+    sed -n '/^\[reckless\]/,/^\[/p' "$lesson" | grep -v '^\[' | boilback practise "$lesson" --script - |
+        sed -n '/^Not passed/,/^ A prediction is never/p'
+done
