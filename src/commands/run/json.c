@@ -275,6 +275,8 @@ static const field answer[] = {
     LIST("quiet", central.quiet, central.quiet_count, quiet, "spells in which the bath did not boil"),
     LIST("findings", found.list, found.count, finding, "what deserves a word: likely; gravest first"),
     LIST("possible", possible.list, possible.count, finding, "what only other runs of the set show, or show graver"),
+    GIVEN(FIELD_LIST, "belongs", run_belongs_fields, run_belongs, "which act each of these comes of, a pair a row; of a bath that was cold, tall or "
+          "deep from the start none"),
     ARRAY("runs", set.other, set.count, other_run, "the other runs that it is judged by"),
     OBJECT("bands", bands, bands, "how far the runs lie apart"),
     OBJECT("summary", central.summary, summary, "the run as a whole"),

@@ -13,4 +13,8 @@ extern const document run_documents[];
 /* `drawn`: the picture as SVG; without bytes the page says why there is none, from `problem`. */
 void run_page(const void *answer, const output *o, const picture_drawn *drawn, const picture_problem *problem, FILE *to);
 
+/* Which act each finding comes of: part of the JSON. */
+extern const field run_belongs_fields[];
+void run_belongs(json *j, const char *name, const void *record);
+
 #endif
