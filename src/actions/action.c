@@ -5,6 +5,7 @@
 #include <string.h>
 
 #include "base/array.h"
+#include "actions/misnomer.h"
 #include "base/words.h"
 
 action_amount action_amount_of(action_units u, unit_dimension d, double si)
@@ -158,7 +159,11 @@ static bool unknown(cursor *c)
     for (size_t i = 0; i < TYPES; i++)
         words_consider(&n, types[i]->keyword);
     words_consider(&n, "unload"); /* which is near to its opposite */
-    if (token == 0)
+    size_t called;
+    const char *answer = misnomer_answer(c, &called);
+    if (answer != NULL)
+        cursor_error(c, c->at, "no act is called '%s': %s", words_quoted(c->at, called).text, answer);
+    else if (token == 0)
         cursor_error(c, c->at, "expected something to do: %s", known().text);
     else
         cursor_error(c, c->at, "unknown act '%s'; known are %s%s", words_quoted(c->at, token).text, known().text,

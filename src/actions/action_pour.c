@@ -31,6 +31,12 @@ static bool read_amount(cursor *c, const action_reader *r, action_pour *p)
     const char *what = p->type->keyword;
     unsigned amounts = p->material->amounts;
     cursor_done(c);
+    cursor to = *c;
+    if (p->material->until && (cursor_take(&to, "to") || cursor_take(&to, "up to") || cursor_take(&to, "until")))
+        return cursor_error(c, c->at,
+                            "say how fast it goes there: '%s at 0.5 gal/min until the mark, at most 15 gal', or how much, "
+                            "'%s 2 gal over 4 min'",
+                            what, what);
     if (quantity_comes(*c, UNIT_OF(DIM_CONCENTRATION)))
         return cursor_error(
             c, c->at, "'%s' needs an amount; how strong it is stands behind it: 'liquid 5 gal over 5 min, strength 5 lb/gal'",

@@ -9,6 +9,18 @@ static const bounds dial_share = {"%", 0, 100};
 
 static const bounds set_point = {"degC", 0, 200};
 
+/* "low", "to low": a burner's own marks. */
+static bool is_fire(const cursor *c)
+{
+    static const char *const marks[] = {"low", "lowest", "minimum", "min", "medium", "half", "high", "highest"};
+    cursor at = *c;
+    cursor_take(&at, "to");
+    for (size_t i = 0; i < sizeof marks / sizeof marks[0]; i++)
+        if (cursor_take(&at, marks[i]))
+            return true;
+    return false;
+}
+
 /* "heat low", "heat 220 degF": what people say of a fire that is set back. */
 static bool no_share(const cursor *c)
 {
@@ -20,6 +32,11 @@ static bool no_share(const cursor *c)
     if (quantity_comes(*c, UNIT_OF(DIM_TEMPERATURE)))
         return cursor_error(c, start, "'heat %s' is a temperature, and the dial has a percentage: write 'heat thermostat %s'",
                             q.text, q.text);
+    if (is_fire(c))
+        return cursor_error(c, start,
+                            "'heat' takes a share of full fire, 'heat 30 %%' (how much '%s' is the burner says), or what the "
+                            "bath is held at, 'heat thermostat 250 degF'",
+                            q.text);
     return cursor_error(c, start,
                         "'heat' is set by its dial, 'heat 30 %%', by what the bath is held at, 'heat thermostat 250 degF', or "
                         "by 'heat on' and 'heat off', got '%s'",

@@ -169,6 +169,8 @@ static const dimension_facts facts[DIM_COUNT + 1] = {
 static const struct {
     const char *reason, *spellings[8]; /* NULL after the last */
 } refused[] = {
+    {"means inches: write in", {"\"", "\u2033", "\u201d", "''"}},
+    {"means feet: write ft", {"'", "\u2032", "\u2019"}},
     {"lacks its degree: write degF", {"F", "f"}},
     {"lacks its degree: write degC", {"C", "c"}},
     {"is written degF", {"Fahrenheit", "fahrenheit", "degf", "DEGF"}},

@@ -46,6 +46,18 @@ static bool plan_portions(schedule_draft *a, const cursor *c, boil_action *actio
     return true;
 }
 
+/* A load that is left out is work not done: said, and which. */
+static void remark_left_out(const schedule_draft *a, const cursor *c, size_t count, double first_s)
+{
+    char others[40] = "";
+    if (count > 1)
+        snprintf(others, sizeof others, " and %zu more", count - 1);
+    if (count > 0)
+        messages_remark(c->messages, c->source, c->line, c->at,
+                        "left out by 'except', and not done at another time: that of %s%s",
+                        moment_words(&a->frame, first_s).text, others);
+}
+
 /* "to" is included, though the sum of the periods may miss it by rounding. */
 static void unroll(schedule_draft *a, const cursor *c, const timing *t, boil_action *action)
 {
@@ -54,14 +66,20 @@ static void unroll(schedule_draft *a, const cursor *c, const timing *t, boil_act
         cursor_error(c, c->at, "there are more than %.0f acts", SCHEDULE_ACTIONS_MAX);
         return;
     }
-    size_t before = a->count;
+    size_t before = a->count, left_out = 0;
+    double first_s = 0;
     for (double i = 0; i < count; i++) {
         double s = fmin(t->from_s + i * t->period_s, t->to_s);
-        if (!exceptions_hold(&t->except, s) && !plan_portions(a, c, action, s))
+        bool is_left_out = exceptions_hold(&t->except, s);
+        if (is_left_out && left_out++ == 0)
+            first_s = s;
+        if (!is_left_out && !plan_portions(a, c, action, s))
             return;
     }
     if (a->count == before)
         cursor_error(c, c->at, "'except' left nothing of this line");
+    else
+        remark_left_out(a, c, left_out, first_s);
 }
 
 /* How much later than what it follows it is at the earliest. */

@@ -293,6 +293,8 @@ static void doubtful_units_are_refused_with_a_reason(void **state)
         assert_null(unit_scan(UNIT_OF(DIM_COUNT) - 1u, doubtful[i], strlen(doubtful[i]), &used));
     }
     assert_null(unit_refusal("psia", 4));
+    assert_string_equal(unit_refusal("\"", 1), "means inches: write in");
+    assert_string_equal(unit_refusal("\u2032", 3), "means feet: write ft");
     assert_string_equal(unit_refusal("degrees", 7), "does not say whose degree: write degF or degC");
 }
 

@@ -1200,6 +1200,9 @@ static void breaks_and_exceptions_leave_out(void **state)
     assert_close(s.schedule.breaks[0].from_s, 7200, 0, 0);
     assert_close(s.schedule.breaks[0].to_s, 9000, 0, 0);
     assert_string_equal(s.wording.breaks[0].text, "coffee and rolls");
+    assert_int_equal(m.count, 1);
+    assert_true(m.list[0].remark);
+    assert_string_equal(m.list[0].text, "left out by 'except', and not done at another time: that of 7:00 and 1 more");
     forget(&s, &m);
     EXPECT("duration = 4 h\n" SCHEDULE "every 30 min except breaks heat on\nevery 30 min except 3:15 to 3:00 heat on\n"
            "every 30 min from 1:00 to 2:00 except 0:30 to 2:01 heat on\nevery 1 h except 1:00 heat on\n",
@@ -1323,6 +1326,25 @@ static void opposites_are_not_proposed(void **state)
     EXPECT(SCHEDULE "0:05 unlod rack 1\n", "12:6: unknown act 'unlod'; known are load, lift, water, salts, liquid, heat, "
                                            "mixer, lid, exhaust, crust, bail, drain, return and stir; did you "
                                            "mean 'unload'?");
+}
+
+/* Words of shops that could mean two things, or nothing that is followed: what to write is said. */
+static void what_is_called_otherwise_is_answered(void **state)
+{
+    (void)state;
+    EXPECT(SCHEDULE "0:05 fill to the mark\n0:06 top up to 20 in\n0:07 remove the sludge\n0:08 low fire\n0:09 burner low\n"
+                    "0:10 heat to half\n0:11 water to the mark\n0:12 water up to the mark\n0:13 pour 2 gal\n0:14 top 2 gal\n"
+                    "0:15 heat full\n",
+           "12:6: no act is called 'fill': say how much and how fast, 'water 2 gal over 4 min', or up to where, 'water at 0.5 "
+           "gal/min until the mark, at most 15 gal'; only while it boils",
+           "13:6: no act is called 'top up': say how much",
+           "14:6: no act is called 'remove the sludge': sludge is not followed",
+           "15:6: no act is called 'low fire': set the dial by the share of full fire", "16:6: read as '0:09 heat low'",
+           "16:13: 'heat' takes a share of full fire, 'heat 30 %' (how much 'low' is the burner says), or what",
+           "17:11: 'heat' takes a share of full fire, 'heat 30 %' (how much 'to half' is the burner says), or what",
+           "18:12: say how fast it goes there: 'water at 0.5 gal/min until the mark, at most 15 gal'",
+           "19:12: say how fast it goes there", "20:6: no act is called 'pour': say of what and how fast",
+           "21:6: no act is called 'top': say how much", "22:11: 'heat' is set by its dial");
 }
 
 /* By their code points in Unicode 15: an override, a space of no width, a mark of byte order inside, an isolate, a tag; a variant of a
@@ -1573,6 +1595,7 @@ int main(void)
         cmocka_unit_test(wishes_stand_in_sections_of_their_own),
         cmocka_unit_test(a_late_first_act_is_remarked),
         cmocka_unit_test(opposites_are_not_proposed),
+        cmocka_unit_test(what_is_called_otherwise_is_answered),
         cmocka_unit_test(what_is_not_seen_is_refused),
         cmocka_unit_test(an_end_is_allowed_in_any_unit),
         cmocka_unit_test(what_is_no_text_is_refused),
