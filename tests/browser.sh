@@ -35,4 +35,15 @@ done
 for run in quiet boiling; do
     "$build/boilback" run "$scenarios/water-while-$run.bath" --step '0.1 s' --csv "$work/$run.csv" >/dev/null || exit 2
 done
+# Each answer of a lesson as a scenario of its own, carried out apart from the page.
+asks=$(ls "$scenarios"/lessons/*water-while-it-boils.bath)
+sed -n 's/^choice [^=]*= //p' "$asks" | tr ';' '\t' | while IFS= read -r acts; do
+    answer=$((${answer:-0} + 1))
+    {
+        sed '/^\[lesson\]/,$d' "$asks"
+        sed -n '/^\[schedule\]/,/^$/p' "$asks"
+        echo "$acts" | tr '\t' '\n'
+    } >"$work/answer-$answer.bath"
+    "$build/boilback" run "$work/answer-$answer.bath" --step '0.1 s' --csv "$work/answer-$answer.csv" --brief >"$work/answer-$answer.brief" || exit 2
+done
 BROWSER_PROGRAM=$browser timeout 900 node "$here/browser/check.mjs" "$work" "${2:-}"

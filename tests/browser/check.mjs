@@ -24,19 +24,35 @@ async function fits() {
     check((await evaluate("document.getElementById('scrub').getBoundingClientRect().bottom")) <= 900, "scrubber below the fold at 1280 x 900");
 }
 
-// Figures on the page against the trace of `run`, at ten times, both tanks.
+// What the page shows at a moment against the trace of a run.
+async function agrees(run, file, times) {
+    const within = { level: ["level_m", 0.56e-3], still: ["still_level_m", 0.56e-3], temperature: ["temperature_K", 0.036], boiling: ["boiling_point_K", 0.036], layer: ["layer_m", 4e-5], afloat: ["layer_kg", 0.18] };
+    const rows = fs.readFileSync(path.join(folder, file + ".csv"), "utf8").trim().split("\n").map(l => l.split(","));
+    for (const t of times) {
+        const s = await evaluate(`stateAt(DATA.runs[${run}], ${t})`), row = rows[1 + Math.round(t * 10)];
+        for (const name in within) {
+            const [column, off] = within[name], want = Number(row[rows[0].indexOf(column)]);
+            check(Math.abs(s[name] - want) <= Math.max(off, name === "afloat" ? 0.011 * want : 0, name === "layer" ? 0.011 * want : 0), `${file} at ${t}: ${name} ${s[name]}, run ${want}`);
+        }
+    }
+}
+
+// At ten times, both tanks.
 async function figures() {
     await open(page("pair"), 1280, 900);
-    const within = { level: ["level_m", 0.56e-3], still: ["still_level_m", 0.56e-3], temperature: ["temperature_K", 0.036], boiling: ["boiling_point_K", 0.036], layer: ["layer_m", 4e-5], afloat: ["layer_kg", 0.18] };
-    for (const [run, file] of [[0, "quiet"], [1, "boiling"]]) {
-        const rows = fs.readFileSync(path.join(folder, file + ".csv"), "utf8").trim().split("\n").map(l => l.split(","));
-        for (const t of [0, 299.9, 312, 340, 380, 381.5, 382, 390, 700, 1799]) {
-            const s = await evaluate(`stateAt(DATA.runs[${run}], ${t})`), row = rows[1 + Math.round(t * 10)];
-            for (const name in within) {
-                const [column, off] = within[name], want = Number(row[rows[0].indexOf(column)]);
-                check(Math.abs(s[name] - want) <= Math.max(off, name === "afloat" ? 0.011 * want : 0, name === "layer" ? 0.011 * want : 0), `${file} at ${t}: ${name} ${s[name]}, run ${want}`);
-            }
-        }
+    for (const [run, file] of [[0, "quiet"], [1, "boiling"]]) await agrees(run, file, [0, 299.9, 312, 340, 380, 381.5, 382, 390, 700, 1799]);
+}
+
+// Each answer leads to what a separate run of its acts gives: figures and verdict.
+async function answers() {
+    await open(page("asks"), 1280, 900);
+    const runs = await evaluate("DATA.stops[0].choices.map(c => c.run)"), verdicts = await evaluate("DATA.runs.map(r => r.verdict)");
+    check(runs.length === 4, `four answers, got ${runs.length}`);
+    for (const [i, run] of runs.entries()) {
+        await agrees(run, `answer-${i + 1}`, [0, 299.9, 312, 340, 380, 420, 450, 500, 700, 1799]);
+        const brief = fs.readFileSync(path.join(folder, `answer-${i + 1}.brief`), "utf8").split("\n")[0];
+        const found = brief.match(/^(\w+(?: \(possible\))?) +(\d+:\d+(?::\d+)?) +(.*?)(?: {2,}.*)?$/), wanted = found ? `${found[1]} at ${found[2]}: ${found[3]}` : "nothing above NOTICE";
+        check(verdicts[run].includes(wanted), `answer ${i + 1}: the page says '${verdicts[run]}', run '${brief}'`);
     }
 }
 
@@ -172,6 +188,29 @@ async function asks() {
     }
 }
 
+// B laid on A's boil: both are at their boil's return at once, each by its own clock, in tank, list and strip.
+async function laid() {
+    await open(page("monday"), 1280, 900);
+    check(await evaluate("document.getElementById('laying').hidden"), "not laid while a question stands");
+    await evaluate("go(DATA.stops[0].at + 1); jump(0)");
+    const [later, back] = await evaluate("[shown[0].later, shown[0].rows.t[shown[0].rows.m.indexOf(1)]]");
+    check(!(await evaluate("document.getElementById('laying').hidden")) && later > 60, `offered where B is far behind: ${later}`);
+    await evaluate(`jump(${back + 1})`);
+    check((await evaluate("panels[0].boil.textContent.includes('BOILS') && panels[1].boil.textContent.includes('QUIET')")), "by one clock B is quiet as A boils");
+    await evaluate("document.getElementById('laid').click()");
+    check((await evaluate("panels.every(p => p.boil.textContent.includes('BOILS'))")), "laid, both boil");
+    await evaluate(`jump(${back - 30})`);
+    check((await evaluate("panels.every(p => p.boil.textContent.includes('QUIET'))")), "and were quiet before");
+    const clocks = await evaluate("panels.map(p => p.clock.textContent)"), own = await evaluate(`clockOf(${back - 30} + shown[0].later)`);
+    check(clocks[1].includes(own) && / later$/.test(clocks[1]) && !/later/.test(clocks[0]), `both clocks stand over the tanks: ${clocks}`);
+    const [listed, happened] = await evaluate("(() => { const e = events.find(e => e.names[0] === 'B' && /boil is back/.test(e.text)); return [e.time, e.own] })()");
+    check(Math.abs(happened - listed - later) < 0.02 && Math.abs(listed - back) < 1, `B's boil is back beside A's in the list: ${listed}`);
+    await evaluate("jump(DATA.end)");
+    check(/^  10?[0-9:]+/.test(await evaluate("panels[1].clock.textContent")), "B ends where it ended");
+    await evaluate("document.getElementById('laid').click()");
+    check((await evaluate("panels[1].clock.textContent")) === "" && !(await evaluate("events.some(e => e.own)")), "and taken off again");
+}
+
 async function lessMovement() {
     await call("Emulation.setEmulatedMedia", { features: [{ name: "prefers-reduced-motion", value: "reduce" }] });
     await open(page("pair"), 1280, 900);
@@ -180,6 +219,7 @@ async function lessMovement() {
     const stands = await evaluate("time");
     await sleep(1200);
     check((await evaluate("time")) === stands && Math.abs(stands - 300.06) < 0.01, `less movement stands on an event, at ${stands}`);
+    check((await evaluate("panels[0].picture.load.getAttribute('visibility')")) === "visible", "less movement shows the load that is in");
     await evaluate("play(false)");
     await call("Emulation.setEmulatedMedia", { features: [] });
 }
@@ -265,7 +305,7 @@ async function pictured() {
     }
 }
 
-for (const part of [fits, figures, keys, slowMotion, speaksSeldom, isCheap, nothingJumps, asks, lessMovement, names, onPaper, withoutScript, others, everyScenario])
+for (const part of [fits, figures, answers, keys, slowMotion, speaksSeldom, isCheap, nothingJumps, asks, laid, lessMovement, names, onPaper, withoutScript, others, everyScenario])
     await part().catch(e => check(false, part.name + ": " + e.message));
 if (pictures) await pictured();
 check(troubles.length === 0, troubles.join("; "));

@@ -5,6 +5,7 @@
 
 #include "base/memory.h"
 #include "case/closures.h"
+#include "replay/abreast.h"
 
 static const char *const names[LESSON_SHOWN] = {"A", "B"};
 
@@ -133,6 +134,29 @@ lesson_words lesson_outcome(const lesson_answer *a, const lesson_run *r)
     if (!r->verdict.passed)
         TEXT_ADD(w.text, ".");
     return w;
+}
+
+/* Of a boil that came back. */
+static size_t decisive_spell(const boil_history *h)
+{
+    size_t best = h->quiet_count;
+    for (size_t i = 0; i < h->quiet_count; i++)
+        if (!isnan(h->quiet[i].end_s) &&
+            (best == h->quiet_count || h->quiet[i].layer_at_return_kg > h->quiet[best].layer_at_return_kg))
+            best = i;
+    return best;
+}
+
+double lesson_later(const lesson_answer *a, const lesson_run *r)
+{
+    const double apart_s = 60;
+    const boil_history *mine = &r->done.central;
+    size_t spell = decisive_spell(mine);
+    if (a->count < LESSON_SHOWN || r == &a->runs[1] || spell == mine->quiet_count)
+        return 0;
+    const boil_quiet_result *theirs = abreast_spell(mine, spell, &a->runs[1].done.central);
+    double later_s = theirs != NULL ? theirs->end_s - mine->quiet[spell].end_s : 0;
+    return fabs(later_s) >= apart_s ? later_s : 0; /* nor where it never came back */
 }
 
 /* The run whose next event comes first; count: none has one. */

@@ -46,6 +46,11 @@ double lesson_end(const lesson_answer *a);   /* of the longest, s */
 typedef TEXT_OF(600) lesson_words;
 lesson_words lesson_outcome(const lesson_answer *a, const lesson_run *r);
 
+/* How much later than in that run the boil comes back in B, s, from the quiet spell of it under which most water floated, or the first:
+   so far B may be shown ahead, that both erupt, or do not, at once. 0: no spell of B's answers to that one, or they are within a
+   minute of each other, or there is no B. Of a shift that is told by one clock it is nothing that anybody would see. */
+double lesson_later(const lesson_answer *a, const lesson_run *r);
+
 /* What is told of several runs on one clock: the events of each at the same second. */
 typedef struct {
     double time_s;

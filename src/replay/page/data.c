@@ -176,6 +176,7 @@ static void run(FILE *to, const lesson_answer *a, size_t index)
     number(to, "calm", r->calm_kg_s);
     number(to, "law", r->law_m);
     number(to, "over", o->central.summary.overflow_s);
+    number(to, "later", lesson_later(a, of));
     fputs("\"rows\":{", to);
     columns(to, row_columns, r->rows, r->rows_count, sizeof *r->rows);
     modes(to, r);

@@ -12,15 +12,15 @@ function collect() {
     const list = [];
     for (const run of shown)
         for (const [at, text, grave] of run.events) {
-            const same = list.find(e => e.text === text && Math.floor(e.time) === Math.floor(at));
+            const time = at - lagOf(run), same = list.find(e => e.text === text && Math.floor(e.time) === Math.floor(time));
             if (same) same.names.push(run.name);
-            else list.push({time: at, text, grave: !!grave, names: [run.name]});
+            else list.push({time, text, grave: !!grave, names: [run.name], own: lagOf(run) ? at : null});
         }
     for (const stop of DATA.stops) list.push({time: stop.at, text: "The question: " + stop.text, names: [], stop});
-    return list.filter(e => e.time <= horizon).sort((a, b) => a.time - b.time);
+    return list.filter(e => e.time >= 0 && e.time <= horizon).sort((a, b) => a.time - b.time);
 }
 
-const spoken = e => (e.names.length && shown.length > 1 ? e.names.join(" and ") + ": " : "") + e.text;
+const spoken = e => (e.names.length && shown.length > 1 ? e.names.join(" and ") + (e.own ? " (" + clockOf(e.own) + ")" : "") + ": " : "") + e.text;
 
 function listEvents() {
     byId("events").textContent = "";

@@ -107,11 +107,12 @@ function tide(p, s) {
 const boxes = (run, s) => s.boils && s.steam > 1e-6 ? Math.max(1, Math.min(8, Math.floor(1 + Math.log2(Math.max(1, s.steam / run.calm))))) : 0;
 
 let thrifty = false;
-function draw(p, s, time) {
-    const y = body(p, s);
-    bubbles(p, s, y, time);
+/* What only moves to be seen moving stands where less movement is asked for; what is done is shown all the same. */
+function draw(p, s, time, moves) {
+    const y = body(p, s), sway = moves ? time : 0;
+    bubbles(p, s, y, sway);
     layer(p, s, y);
     marks(p, s, time);
-    steam(p, s, y, time);
+    steam(p, s, y, sway);
     tide(p, s);
 }

@@ -46,13 +46,15 @@ function panelOf(run) {
     const figure = document.createElement("figure"), title = document.createElement("h2"), reading = document.createElement("div");
     title.id = "title-" + run.name;
     title.textContent = run.name + "  " + (horizon < DATA.end && run === shown[0] ? "Yours to decide" : run.title);
+    const clock = document.createElement("span");
+    title.append(clock);
     figure.setAttribute("aria-labelledby", title.id);
     reading.className = "reading";
     reading.innerHTML = '<p class="room"><b></b><span></span></p><p class="now"><b></b><span></span><span></span></p><p class="sign"></p><p class="sign"></p>';
     const p = pictureOf(run), room = reading.children[0], now = reading.children[1];
     figure.append(title, reading, p.svg);
     byId("tanks").append(figure);
-    return {run, figure, picture: p, room, number: room.children[0], what: room.children[1], boil: now.children[0],
+    return {run, figure, clock, picture: p, room, number: room.children[0], what: room.children[1], boil: now.children[0],
         steam: now.children[1], floats: now.children[2], risk: reading.children[2], sign: reading.children[3], gauge: gaugeOf(now)};
 }
 

@@ -1,14 +1,24 @@
 /* Where it slows down about the highest level of all that is shown; null: nowhere. */
 function decisive() {
-    const heights = shown.flatMap(run => run.rows.t.map((t, i) => [run.rows.l[i] / run.depth, t])), top = heights.reduce((a, b) => b[0] > a[0] ? b : a);
+    const heights = shown.flatMap(run => run.rows.t.map((t, i) => [run.rows.l[i] / run.depth, t - lagOf(run)])), top = heights.reduce((a, b) => b[0] > a[0] ? b : a);
     return spanAt(top[1]) || spans[0] || null;
+}
+
+/* Not before a question is answered: B would show what comes. */
+function offerLaying() {
+    const can = shown.length > 1 && shown[0].later !== 0 && horizon >= DATA.end;
+    laid = laid && can;
+    byId("laying").hidden = !can;
+    byId("laid").checked = laid;
+    if (can) write(byId("lag"), "B on A's boil: B is shown " + lagWords(shown[0].later));
 }
 
 function begin() {
     byId("tanks").textContent = "";
     panels = shown.map(panelOf);
     panels.slice(1).forEach(p => p.figure.classList.add("other"));
-    spans = shown.flatMap(run => run.slow).sort((a, b) => a[0] - b[0]);
+    offerLaying();
+    spans = shown.flatMap(run => run.slow.map(x => [x[0] - lagOf(run), x[1] - lagOf(run), x[2]])).sort((a, b) => a[0] - b[0]);
     listEvents();
     strips();
     paint();
@@ -35,6 +45,11 @@ function connect() {
         byId("keys").hidden = !byId("keys").hidden;
         byId("help").setAttribute("aria-expanded", String(!byId("keys").hidden));
     });
+    byId("laid").onchange = e => {
+        laid = e.target.checked;
+        begin();
+        say(howItStands());
+    };
     byId("still").onchange = e => less(e.target.checked);
     byId("speed").onchange = e => speed = Number(e.target.value);
     byId("scrub").oninput = e => jump(Number(e.target.value) / 10);

@@ -24,6 +24,9 @@ function cutOut(table, keys, from, to) {
     return out;
 }
 
+/* The run's own times of a stretch of the clock. */
+const within = (run, from, to) => [Math.max(0, from + lagOf(run)), Math.min(run.end, to + lagOf(run))];
+
 function stripOf(svg, runs, from, to) {
     const wide = svg.clientWidth || 1000, x = t => ((t - from) / (to - from) * wide).toFixed(1), y = heightOf(runs), plain = {"vector-effect": "non-scaling-stroke", fill: "none", stroke: "var(--ink)"};
     svg.textContent = "";
@@ -32,14 +35,14 @@ function stripOf(svg, runs, from, to) {
         if (span[1] > from && span[0] < Math.min(to, horizon) && svg.id === "whole")
             part("rect", {x: x(span[0]), width: Math.max(6, x(span[1]) - x(span[0])), y: 1, height: 98, fill: "none", stroke: "var(--line)", "stroke-dasharray": "2 2", "vector-effect": "non-scaling-stroke"}, svg);
     for (const run of runs) {
-        const band = cutOut(run.band, ["lo", "hi"], from, Math.min(to, run.end, horizon));
-        const up = line(band.t, band.hi, x, y), down = line(band.t.slice().reverse(), band.lo.slice().reverse(), x, y).replace("M", "L");
+        const band = cutOut(run.band, ["lo", "hi"], ...within(run, from, Math.min(to, horizon))), own = t => x(t - lagOf(run));
+        const up = line(band.t, band.hi, own, y), down = line(band.t.slice().reverse(), band.lo.slice().reverse(), own, y).replace("M", "L");
         part("path", {d: up + down + "z", fill: "url(#band)"}, svg);
         part("path", {...plain, d: "M0 " + y(run.depth) + "H" + wide, "stroke-width": 1.5}, svg);
     }
     runs.forEach((run, i) => {
-        const rows = cutOut(run.rows, ["l"], from, Math.min(to, run.end, horizon));
-        part("path", {...plain, d: line(rows.t, rows.l, x, y), "stroke-width": i ? 2 : 3.5, "stroke-dasharray": i ? "7 4" : "none"}, svg);
+        const rows = cutOut(run.rows, ["l"], ...within(run, from, Math.min(to, horizon))), own = t => x(t - lagOf(run));
+        part("path", {...plain, d: line(rows.t, rows.l, own, y), "stroke-width": i ? 2 : 3.5, "stroke-dasharray": i ? "7 4" : "none"}, svg);
     });
     const cursor = part("line", {...plain, y1: 0, y2: 100, stroke: "var(--water)", "stroke-width": 3}, svg);
     return time => {

@@ -3,6 +3,13 @@ let time = 0, playing = false, speed = 20, still = matchMedia("(prefers-reduced-
 let shown = DATA.shown.map(i => DATA.runs[i]), panels = [], spans = [], events = [], cursors = [], passed = -1, lastFrame = 0, holds = 0, lateFrames = 0;
 const costs = [];
 
+/* B may be laid on A's boil: shown as much later, or earlier, as its boil comes back. Both clocks stand over their tanks then. */
+let laid = false;
+const lagOf = run => laid && run === shown[1] ? shown[0].later : 0;
+const ownTime = run => Math.max(0, Math.min(time + lagOf(run), run.end));
+const tookWords = s => (s >= 60 ? Math.floor(s / 60) + " min " : "") + Math.floor(s % 60) + " s";
+const lagWords = s => tookWords(Math.abs(s)) + (s > 0 ? " later" : " earlier");
+
 /* Until a question is answered, or passed by hand, nothing beyond it is shown anywhere. */
 let horizon = DATA.stops.length > 0 ? DATA.stops[0].at : DATA.end;
 
@@ -10,8 +17,9 @@ const spanAt = t => spans.find(x => t >= x[0] && t < x[1]);
 
 function paint() {
     for (const panel of panels) {
-        const s = stateAt(panel.run, Math.min(time, panel.run.end));
-        draw(panel.picture, s, still ? 0 : time);
+        const s = stateAt(panel.run, ownTime(panel.run)), lag = lagOf(panel.run);
+        write(panel.clock, laid ? "  " + clockOf(ownTime(panel.run)) + (lag ? ", " + lagWords(lag) : "") : "");
+        draw(panel.picture, s, ownTime(panel.run), !still);
         read(panel, s);
     }
     write(byId("clock"), clockOf(time));
@@ -24,9 +32,9 @@ function paint() {
 
 /* After a moment was chosen by hand: what is seen is named anew. */
 function rename() {
-    for (const panel of panels) panel.picture.svg.setAttribute("aria-label", sentence(panel.run, stateAt(panel.run, Math.min(time, panel.run.end))));
+    for (const panel of panels) panel.picture.svg.setAttribute("aria-label", sentence(panel.run, stateAt(panel.run, ownTime(panel.run))));
     byId("scrub").setAttribute("aria-valuetext", clockOf(time) + ", " + panels.map(p => {
-        const s = stateAt(p.run, Math.min(time, p.run.end));
+        const s = stateAt(p.run, ownTime(p.run));
         return p.run.name + (s.level > p.run.depth ? " over the rim" : s.boils ? " boils" : " quiet");
     }).join(", "));
 }
@@ -41,7 +49,7 @@ function go(to) {
 }
 
 function howItStands() {
-    return clockOf(time) + ". " + panels.map(p => sentence(p.run, stateAt(p.run, Math.min(time, p.run.end)))).join(". ");
+    return clockOf(time) + ". " + panels.map(p => sentence(p.run, stateAt(p.run, ownTime(p.run)))).join(". ");
 }
 
 function play(on) {

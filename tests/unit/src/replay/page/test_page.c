@@ -118,6 +118,26 @@ static void lines_hold_every_event(void **state)
     hide(&p);
 }
 
+/* By as much as its boil is back later; nothing where that is under a minute, and none of B to itself. */
+static void b_may_be_laid_on_as_boil(void **state)
+{
+    (void)state;
+    shown p;
+    show(&p, "lessons/10-monday-morning.bath", NULL);
+    const boil_history *h[2] = {&p.a->runs[0].done.central, &p.a->runs[1].done.central};
+    double later_s = lesson_later(p.a, &p.a->runs[0]);
+    assert_true(later_s > 600);
+    assert_close(later_s, h[1]->quiet[0].end_s - h[0]->quiet[0].end_s, 0, 0);
+    assert_close(lesson_later(p.a, &p.a->runs[1]), 0, 0, 0);
+    hide(&p);
+    show(&p, "water-while-quiet.bath", "water-while-boiling.bath"); /* they boil again within seconds of each other */
+    assert_close(lesson_later(p.a, &p.a->runs[0]), 0, 0, 0);
+    hide(&p);
+    show(&p, "water-while-quiet.bath", NULL);
+    assert_close(lesson_later(p.a, &p.a->runs[0]), 0, 0, 0);
+    hide(&p);
+}
+
 /* One file: a style, the data and the script, nothing that is fetched; four moments a tank; no larger than 200 KiB. */
 static void a_page_is_whole(void **state)
 {
@@ -222,6 +242,7 @@ int main(void)
         cmocka_unit_test(figures_are_the_replays),  cmocka_unit_test(lines_hold_every_event),
         cmocka_unit_test(a_page_is_whole),          cmocka_unit_test(bubbles_are_of_the_boil),
         cmocka_unit_test(it_asks_of_what_happened), cmocka_unit_test(a_lesson_has_each_answer),
+        cmocka_unit_test(b_may_be_laid_on_as_boil),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
