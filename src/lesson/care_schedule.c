@@ -24,6 +24,7 @@ typedef struct {
     boil_schedule *out;
     size_t *origin, *place; /* by order in the new one; by order in the old one: the last that came of it */
     size_t room;            /* of origin */
+    size_t split;           /* in the new one: the last part of the load that was last put in in parts; NOWHERE: none was */
     size_t from;            /* act of the old one that is being done with care */
     size_t from_order;
     boil_outcome outcome;
@@ -56,10 +57,22 @@ static bool write_now(writing *w, const boil_action *a)
     return true;
 }
 
-static void wait_for_boil(boil_action *a)
+/* The parts of a load wait for the boil as well: what is added meanwhile would go in with the next of them. */
+static void wait_for_last_part(const writing *w, boil_action *a)
+{
+    const boil_action *part = &w->out->actions[w->split];
+    a->wait = (boil_wait){.state = BOIL_WAIT_BACK, .follows = true, .after = w->split, .for_s = CARE_STEADY_S};
+    a->time_s = fmax(a->time_s, part->time_s + part->is.load.lowering_s + CARE_STEADY_S);
+}
+
+static void wait_for_boil(const writing *w, boil_action *a)
 {
     if (a->wait.state == BOIL_WAIT_BACK)
         return;
+    if (w->split != NOWHERE && !a->wait.follows && a->kind != BOIL_ACTION_LOAD) {
+        wait_for_last_part(w, a);
+        return;
+    }
     a->wait.state = BOIL_WAIT_BOILING;
     a->wait.for_s = fmax(a->wait.for_s, CARE_STEADY_S);
 }
@@ -85,7 +98,7 @@ static double sifted_s(const boil_action_salts *a, const boil_tank *t)
 static void write_addition(writing *w, const boil_plant *p, boil_action a, const debrief_care *c)
 {
     if (c->waits || c->sifted)
-        wait_for_boil(&a);
+        wait_for_boil(w, &a);
     if (a.kind == BOIL_ACTION_SALTS) {
         double least_s = c->sifted ? sifted_s(&a.is.salts, &p->tank) : 0;
         a.is.salts.over_s = fmax(a.is.salts.over_s, least_s) * slower(c);
@@ -116,7 +129,7 @@ static void write_load(writing *w, const boil_schedule *s, boil_action a, const 
     if (c->drained)
         a.is.load.trapped_kg = 0;
     if (c->waits)
-        wait_for_boil(&a);
+        wait_for_boil(w, &a);
     if (parts > 1)
         a.is.load.immersed_s = stays_s(s, w->from);
     a.is.load.mass_kg /= parts;
@@ -132,6 +145,8 @@ static void write_load(writing *w, const boil_schedule *s, boil_action a, const 
         a.line = 0; /* none takes another's place */
         in = write_now(w, &a);
     }
+    if (parts > 1)
+        w->split = w->place[w->from_order];
 }
 
 static boil_action switched(const boil_action *like, double time_s, bool on)
@@ -210,7 +225,7 @@ static bool order_origin(const boil_schedule *s, size_t **origin)
 boil_outcome care_schedule(const boil_plant *p, const boil_schedule *s, const debrief_care *care, boil_schedule *out,
                            size_t **origin)
 {
-    writing w = {.out = out, .room = 2 * s->count + 1};
+    writing w = {.out = out, .split = NOWHERE, .room = 2 * s->count + 1};
     boil_schedule_init(out, s->duration_s);
     out->idle_after_s = s->idle_after_s;
     w.origin = calloc(w.room, sizeof *w.origin);

@@ -56,7 +56,7 @@ lesson_text lesson_value_text(const lesson_term *t, lesson_value of, unit_system
         TEXT_ADD(w.text, "never back");
     else if (t->measure->dimension == DIM_COUNT)
         w = lesson_times_text(of);
-    else if (t->measure->dimension == DIM_LENGTH && value < 0)
+    else if (t->measure->dimension == DIM_LENGTH && value <= 0)
         TEXT_ADD(w.text, "over the rim");
     else
         TEXT_ADD(w.text, "%s", format_quantity(system, t->measure->dimension, value).text);

@@ -2,6 +2,7 @@
    came of it, and always one that can be carried out. */
 #include "support/close.h"
 
+#include <math.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -115,6 +116,69 @@ static void a_load_in_parts(void **state)
     forget(&m);
 }
 
+/* What waits for the boil waits for the last part: at the boil between two of them the next part goes in. */
+static void what_waits_waits_for_the_last_part(void **state)
+{
+    (void)state;
+    made m;
+    make(&m, 3600);
+    m.acts[LOAD].parts = 3;
+    m.acts[SALTS].sifted = true;
+    with_care(&m);
+    const boil_action *salts = first_of(&m, SALTS), *last = NULL;
+    for (size_t i = 0; i < m.care.count; i++)
+        if (m.care.actions[i].kind == BOIL_ACTION_LOAD)
+            last = &m.care.actions[i];
+    assert_int_equal(salts->wait.state, BOIL_WAIT_BACK);
+    assert_true(salts->wait.follows);
+    assert_int_equal(salts->wait.after, last->order);
+    assert_close(salts->wait.for_s, 60, 0, 0);
+    assert_close(salts->time_s, 500, 0, 0); /* never before its own time */
+    m.done.actions[SALTS].time_s = 101;
+    with_care(&m);
+    for (size_t i = 0; i < m.care.count; i++)
+        if (m.care.actions[i].kind == BOIL_ACTION_LOAD)
+            last = &m.care.actions[i];
+    assert_close(first_of(&m, SALTS)->time_s, last->time_s + last->is.load.lowering_s + 60, 1e-9, 0);
+    forget(&m);
+}
+
+/* By trapezoids between rows, from the end of the pour before to its own; what was never done has none. */
+static void what_had_gone_off_before_each_pour(void **state)
+{
+    (void)state;
+    boil_action acts[] = {{.kind = BOIL_ACTION_WATER, .is.water = {9, 10, 290}},
+                          {.kind = BOIL_ACTION_HEAT},
+                          {.kind = BOIL_ACTION_WATER, .is.water = {9, 20, 290}},
+                          {.kind = BOIL_ACTION_WATER, .is.water = {9, 20, 290}}};
+    boil_act_result results[] = {{.done_s = 20}, {.done_s = 25}, {.done_s = 50}, {.done_s = (double)NAN}};
+    boil_row rows[10] = {{.time_s = 0}};
+    for (size_t i = 0; i < 10; i++)
+        rows[i] = (boil_row){.time_s = 10.0 * (double)i, .vented_kg_s = 0.1 * (double)i};
+    const boil_schedule s = {.actions = acts, .count = 4};
+    const boil_history h = {.rows = rows, .rows_count = 9, .acts = results, .acts_count = 4};
+    debrief_care care[4] = {{.less_kg = 7}, {.less_kg = 7}, {.less_kg = 7}, {.less_kg = 7}};
+    care_measure_water(&s, &h, care);
+    assert_close(care[0].less_kg, 0.5 * 0.3 * 30, 1e-12, 0);              /* 0 to 30 s */
+    assert_close(care[1].less_kg, 7, 0, 0);                               /* no water */
+    assert_close(care[2].less_kg, 0.5 * (0.7 * 70 - 0.3 * 30), 1e-12, 0); /* 30 to 70 s */
+    assert_close(care[3].less_kg, 7, 0, 0);
+}
+
+/* From the first row behind the last that has any. */
+static void when_crystals_are_gone(void **state)
+{
+    (void)state;
+    boil_row rows[] = {{.time_s = -10, .crystals_kg = 1}, {.time_s = 0},  {.time_s = 10, .crystals_kg = 2},
+                       {.time_s = 20, .crystals_kg = 1},  {.time_s = 30}, {.time_s = 40}};
+    boil_history h = {.rows = rows + 1, .rows_count = 5};
+    assert_close(care_crystals_gone(&h), 30, 0, 0);
+    h.rows_count = 3; /* not before its end */
+    assert_true(isinf(care_crystals_gone(&h)));
+    h.rows_count = 1; /* there were none: from the first row on, and what stands before it is not read */
+    assert_close(care_crystals_gone(&h), 0, 0, 0);
+}
+
 /* What the shift has no time for is left out, and what follows it. */
 static void what_has_no_time_left(void **state)
 {
@@ -198,6 +262,9 @@ int main(void)
         cmocka_unit_test(without_care_all_is_the_same),
         cmocka_unit_test(a_load_in_parts),
         cmocka_unit_test(what_has_no_time_left),
+        cmocka_unit_test(what_waits_waits_for_the_last_part),
+        cmocka_unit_test(what_had_gone_off_before_each_pour),
+        cmocka_unit_test(when_crystals_are_gone),
         cmocka_unit_test(pours_are_thinner),
         cmocka_unit_test(less_is_less),
         cmocka_unit_test(gently_over_crystals),

@@ -53,7 +53,10 @@ static void quiet_spells(void **state)
     h.quiet_count = 1;
     assert_close(measured("left", &h), 0.2, 0, 0);
     assert_close(measured("boils", &h), 1, 0, 0);
-    h.quiet_count = 0;
+    spells[0].left_m = 0.1;
+    assert_close(measured("left", &h), 0.1, 0, 0);
+    h.quiet_count = 0; /* what stands behind a list is no part of it */
+    assert_close(measured("left", &h), 0.2, 0, 0);
     assert_close(measured("quiet", &h), 0, 0, 0);
     assert_close(measured("afloat quiet", &h), 0, 0, 0);
     assert_close(measured("boils", &h), 1, 0, 0);
@@ -77,6 +80,17 @@ static void loads_and_additions(void **state)
     h.summary.steam_steady_kg_s = (double)NAN; /* it never boiled */
     assert_close(measured("surge", &h), 2, 1e-12, 0);
     assert_close(measured("crust heat", &h), 0, 0, 0);
+    h.summary.steam_steady_kg_s = 0; /* nor ever steamed: nothing surges */
+    additions[0].steam_before_kg_s = 0;
+    assert_close(measured("surge", &h), 0, 0, 0);
+    additions[0].steam_before_kg_s = 0.01;
+    h.additions_count = 1;
+    additions[1].steam_before_kg_s = 0.001;
+    assert_close(measured("surge", &h), 2, 1e-12, 0);
+    h.additions_count = 0;
+    assert_close(measured("surge", &h), 0, 0, 0);
+    h.loads_count = 1;
+    assert_close(measured("slowest", &h), 60, 0, 0);
     h.loads_count = 0;
     assert_close(measured("slowest", &h), 0, 0, 0);
 }
@@ -142,6 +156,9 @@ static void what_lets_go_later_is_the_pours(void **state)
     assert_false(aftermath_of(&tank, &h, &pour).more_than);
     h.summary.steam_more_than = true;
     assert_true(aftermath_of(&tank, &h, &pour).more_than);
+    h.quiet_count = 1; /* what stands behind the list is no part of it */
+    assert_close(aftermath_of(&tank, &h, &pour).steam_kg_s, 0.02, 0, 0);
+    h.quiet_count = 3;
     spells[1].start_s = 160; /* it began just as the pour ended */
     assert_close(aftermath_of(&tank, &h, &pour).steam_kg_s, 0.5, 0, 0);
     spells[1].start_s = 161;
@@ -174,6 +191,84 @@ static void what_is_more_than_it_says_is_under_no_limit(void **state)
     assert_true(lesson_judge(&l, &plant, &h).passed);
 }
 
+/* Each way in which an act waits in vain, and none of the others. */
+static void waiting_in_vain(void **state)
+{
+    (void)state;
+    static const struct {
+        boil_act_end end;
+        size_t waited;
+    } ends[] = {
+        {BOIL_ACT_DONE, 0}, {BOIL_ACT_WAITING, 1}, {BOIL_ACT_LAPSED, 1}, {BOIL_ACT_TOO_LATE, 1}, {BOIL_ACT_NOT_NEEDED, 0}};
+    const lesson none = {.terms_count = 0};
+    for (size_t i = 0; i < sizeof ends / sizeof ends[0]; i++) {
+        boil_act_result acts[] = {{.end = BOIL_ACT_DONE}, {.end = ends[i].end}, {.end = BOIL_ACT_WAITING}};
+        const boil_history h = {.acts = acts, .acts_count = 2};
+        assert_int_equal(lesson_judge(&none, &plant, &h).waited, ends[i].waited);
+        assert_int_equal(lesson_judge(&none, &plant, &h).passed, ends[i].waited == 0);
+    }
+}
+
+static const char *valued(const char *words, double si, unit_system u)
+{
+    static lesson_text t;
+    const lesson_term term = {.measure = measure(words)};
+    t = lesson_value_text(&term, (lesson_value){si, false}, u);
+    return t.text;
+}
+
+/* 0.2 m are 7.9 in, 7.5 kg 16.5 lb: by the definitions of inch and pound. */
+static void a_value_in_words(void **state)
+{
+    (void)state;
+    assert_string_equal(valued("rim", 0.2, UNITS_US), "7.9 in");
+    assert_string_equal(valued("rim", 0.2, UNITS_SI), "200 mm");
+    assert_string_equal(valued("rim", 0, UNITS_US), "over the rim");
+    assert_string_equal(valued("rim", -0.1, UNITS_US), "over the rim");
+    assert_string_equal(valued("water", 7.5, UNITS_US), "16.5 lb");
+    assert_string_equal(valued("slowest", (double)INFINITY, UNITS_US), "never back");
+    assert_string_equal(valued("surge", 6.24, UNITS_US), "6.2");
+    assert_string_equal(valued("boils", 1, UNITS_US), "yes");
+    assert_string_equal(valued("boils", 0, UNITS_US), "no");
+}
+
+static void a_limit_in_words(void **state)
+{
+    (void)state;
+    const double any = (double)INFINITY;
+    lesson_term t = {.measure = measure("rim"), .low = 0.1524, .high = any, .low_words = {"6 in"}};
+    assert_string_equal(lesson_limit_text(&t).text, "at least 6 in");
+    t = (lesson_term){.measure = measure("afloat"), .low = -any, .high = 0.2, .high_words = {"0.4 lb"}};
+    assert_string_equal(lesson_limit_text(&t).text, "at most 0.4 lb");
+    t = (lesson_term){
+        .measure = measure("boils at"), .low = 411, .high = 417, .low_words = {"281 degF"}, .high_words = {"291 degF"}};
+    assert_string_equal(lesson_limit_text(&t).text, "281 degF to 291 degF");
+    t = (lesson_term){.measure = measure("quiet")};
+    assert_string_equal(lesson_limit_text(&t).text, "none");
+    t = (lesson_term){.measure = measure("boils"), .low = 1, .high = any};
+    assert_string_equal(lesson_limit_text(&t).text, "yes");
+    assert_string_equal(lesson_times_text((lesson_value){99.96, true}).text, "more than 99");
+    assert_string_equal(lesson_times_text((lesson_value){15288.1, true}).text, "more than 100");
+}
+
+static void what_is_found_and_measured_by_name(void **state)
+{
+    (void)state;
+    boil_finding list[] = {{.id = "overflow"}, {.id = "steam-surge"}, {.id = "tubes"}};
+    const boil_findings f = {.list = list, .count = 2};
+    assert_true(lesson_names(&f, "overflow") && lesson_names(&f, "steam-surge"));
+    assert_false(lesson_names(&f, "tubes") || lesson_names(&f, "surge"));
+    size_t count = 0;
+    while (lesson_measure_listed(count) != NULL) {
+        const char *words = lesson_measure_listed(count)->words;
+        assert_ptr_equal(lesson_measure_named(words, strlen(words)), lesson_measure_listed(count));
+        count++;
+    }
+    assert_true(count > 0);
+    assert_ptr_equal(lesson_measure_listed(count - 1), measure("crust heat"));
+    assert_null(lesson_measure_named("nothing", 7));
+}
+
 /* Five times 60 lb are 300 lb, whatever the last bit of their sum says. */
 static void a_sum_keeps_its_limit(void **state)
 {
@@ -197,6 +292,10 @@ int main(void)
         cmocka_unit_test(any_term_fails_the_whole),
         cmocka_unit_test(a_sum_keeps_its_limit),
         cmocka_unit_test(what_lets_go_later_is_the_pours),
+        cmocka_unit_test(waiting_in_vain),
+        cmocka_unit_test(a_value_in_words),
+        cmocka_unit_test(a_limit_in_words),
+        cmocka_unit_test(what_is_found_and_measured_by_name),
         cmocka_unit_test(what_is_more_than_it_says_is_under_no_limit),
     };
     return cmocka_run_group_tests_name("verdict", tests, NULL, NULL);
