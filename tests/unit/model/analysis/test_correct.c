@@ -269,6 +269,24 @@ static void too_full_boils_down(void **unused)
     assert_int_equal(a.bail, BOIL_BAIL_NOTHING);
 }
 
+/* What is bailed out of this one is 6 % less than fits, which does not do yet, 12 %, which does, and then half-way, which does as well:
+   no more than it takes. Another 2 % of its mass has boiled off when it is cold. */
+static void no_more_is_bailed_than_it_takes(void **unused)
+{
+    (void)unused;
+    boil_plant p = open_plant(70e3);
+    p.tank.length_m = 0.6;
+    p.tank.width_m = 0.45;
+    p.tank.depth_m = 0.8;
+    p.limits.freeboard_m = 0.1;
+    boil_correction a = correction_of(&p, 137.5, 0.57, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_int_equal(a.bail, BOIL_BAIL_FOR_LOAD);
+    assert_true(ends_well(&a));
+    double left = 1 - a.bail_kg / a.mass_kg, of_what_fits = left * a.unbailed_level_m / a.most_level_m;
+    assert_in_range(lround(1000 * of_what_fits), 1000 - 90, 1000 - 60);
+}
+
 /* A bath that would boil over before it has boiled down is bailed out for that. */
 static void boiling_over_is_bailed(void **unused)
 {
@@ -526,6 +544,7 @@ int main(void)
         cmocka_unit_test(far_below_the_band),
         cmocka_unit_test(bailed_cold),
         cmocka_unit_test(too_full_boils_down),
+        cmocka_unit_test(no_more_is_bailed_than_it_takes),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("correct", tests, NULL, NULL);

@@ -173,36 +173,48 @@ static bool is_certain(const boil_findings *f, boil_certainty least)
 }
 
 /* Judged by the runs of the set but those: a mild one is made where the likely run says anything that hangs on mixing, and the second
-   where the first leaves some of that certain. */
+   where the first leaves some of that certain. Says how many there are. */
+static size_t check_mild_runs(const boil_plant *p, double duration_s, boil_action *actions, size_t count)
+{
+    boil_run_options o = coarse();
+    boil_schedule s = {.actions = actions, .count = count, .duration_s = duration_s};
+    boil_run_set set = set_of(p, &o, duration_s, actions, count);
+    size_t mild = 0;
+    while (mild < set.count && set.other[mild].closures != BOIL_CLOSURES_MILD &&
+           set.other[mild].closures != BOIL_CLOSURES_TRIGGER)
+        mild++;
+    boil_findings found, possible;
+    assert_int_equal(boil_findings_of(p, &s, NULL, &set.likely, set.other, mild, &found, &possible), BOIL_OK);
+    bool made = mild < set.count && set.other[mild].closures == BOIL_CLOSURES_MILD;
+    assert_int_equal(made, is_certain(&found, BOIL_LIKELY));
+    boil_findings_free(&found);
+    boil_findings_free(&possible);
+    size_t second = count_of(&set, BOIL_CLOSURES_MILD_8);
+    if (made && count_of(&set, BOIL_CLOSURES_SUDDEN_8) > 0) { /* something floats */
+        assert_int_equal(boil_findings_of(p, &s, NULL, &set.likely, set.other, mild + 1, &found, &possible), BOIL_OK);
+        assert_int_equal(second, is_certain(&found, BOIL_CERTAIN));
+        boil_findings_free(&found);
+        boil_findings_free(&possible);
+    }
+    boil_run_set_free(&set);
+    return made + second;
+}
+
 static void mild_runs_are_made_where_they_could_take_certainty(void **state)
 {
     (void)state;
     boil_plant p = shallow_plant();
-    boil_run_options o = coarse();
     const double pours_kg[] = {0, 1.5, 3, 7.5};
     for (size_t i = 0; i < sizeof pours_kg / sizeof pours_kg[0]; i++) {
         boil_action actions[2] = {hung_plate_action(300, 40), two_gallons_action(330, 60)};
         actions[1].is.water.mass_kg = pours_kg[i];
-        boil_schedule s = {.actions = actions, .count = pours_kg[i] > 0 ? 2 : 1, .duration_s = 600};
-        boil_run_set set = set_of(&p, &o, 600, actions, s.count);
-        size_t mild = 0;
-        while (mild < set.count && set.other[mild].closures != BOIL_CLOSURES_MILD &&
-               set.other[mild].closures != BOIL_CLOSURES_TRIGGER)
-            mild++;
-        boil_findings found, possible;
-        assert_int_equal(boil_findings_of(&p, &s, NULL, &set.likely, set.other, mild, &found, &possible), BOIL_OK);
-        bool made = mild < set.count && set.other[mild].closures == BOIL_CLOSURES_MILD;
-        assert_int_equal(made, is_certain(&found, BOIL_LIKELY));
-        boil_findings_free(&found);
-        boil_findings_free(&possible);
-        if (made && count_of(&set, BOIL_CLOSURES_SUDDEN_8) > 0) { /* something floats */
-            assert_int_equal(boil_findings_of(&p, &s, NULL, &set.likely, set.other, mild + 1, &found, &possible), BOIL_OK);
-            assert_int_equal(count_of(&set, BOIL_CLOSURES_MILD_8), is_certain(&found, BOIL_CERTAIN));
-            boil_findings_free(&found);
-            boil_findings_free(&possible);
-        }
-        boil_run_set_free(&set);
+        check_mild_runs(&p, 600, actions, pours_kg[i] > 0 ? 2 : 1);
     }
+    p.charge.temperature_K = CELSIUS(100); /* what floats as it begins: of little of it the first takes all certainty */
+    p.afloat = (boil_water_afloat){0.42, CELSIUS(30)};
+    assert_int_equal(check_mild_runs(&p, 60, NULL, 0), 1);
+    p.afloat.mass_kg = 0.6;
+    assert_int_equal(check_mild_runs(&p, 60, NULL, 0), 2);
 }
 
 static bool leaves_too_little(const boil_history *h, double freeboard_m)
@@ -300,6 +312,30 @@ static void one_run_of_a_set_keeps_its_rows(void **state)
     }
 }
 
+static boil_run_of_set with_freeboard(boil_closures c, double freeboard_m)
+{
+    return (boil_run_of_set){.closures = c, .history.summary.freeboard_min_m.value = freeboard_m};
+}
+
+/* Of those that count: neither mild nor refused, and of two alike the first. */
+static void the_least_freeboard_is_that_of_the_gravest(void **state)
+{
+    (void)state;
+    boil_run_set set = {.likely.summary.freeboard_min_m.value = 0.3, .count = 0};
+    assert_ptr_equal(boil_run_set_least_freeboard(&set), &set.likely);
+    set.other[0] = with_freeboard(BOIL_CLOSURES_GRAVE, 0.3);
+    set.other[1] = with_freeboard(BOIL_CLOSURES_SUDDEN, 0.2);
+    set.other[2] = with_freeboard(BOIL_CLOSURES_MILD, 0.1);
+    set.other[3] = with_freeboard(BOIL_CLOSURES_SUDDEN_3, 0.1);
+    set.other[3].refused = true;
+    set.other[4] = with_freeboard(BOIL_CLOSURES_TRIGGER, 0.2);
+    set.other[5] = with_freeboard(BOIL_CLOSURES_TRIGGER, 0.1); /* behind the last */
+    set.count = 1;
+    assert_ptr_equal(boil_run_set_least_freeboard(&set), &set.likely);
+    set.count = 5;
+    assert_ptr_equal(boil_run_set_least_freeboard(&set), &set.other[1].history);
+}
+
 static void a_set_of_no_case_is_refused(void **state)
 {
     (void)state;
@@ -338,6 +374,40 @@ static void the_largest_moments_are_kept(void **state)
     assert_int_equal(to.count, 0);
 }
 
+/* Each goes on from a run that stands at its moment or less than a stretch before it, in order of what lets go; that of a spell's
+   largest potential from before it was there. */
+static void check_bases(const boil_plant *p, const boil_action *actions, size_t count, size_t least)
+{
+    boil_run_options o = coarse();
+    o.closures = BOIL_CLOSURES_SUDDEN;
+    boil_schedule s = schedule_with(600, actions, count);
+    boil_triggers found = {.count = 0};
+    boil_history h;
+    assert_int_equal(boil_trigger_watch(p, &s, &o, &found, &h), BOIL_OK);
+    assert_true(found.count >= least);
+    for (size_t i = 0; i < found.count; i++) {
+        assert_true(boil_simulation_at(found.list[i].base).time_s <= found.list[i].time_s);
+        assert_true(i == 0 || found.list[i].steam_kg <= found.list[i - 1].steam_kg);
+    }
+    boil_triggers_free(&found);
+    boil_history_free(&h);
+    boil_schedule_free(&s);
+}
+
+/* In a spell that the boil ends, and in one that goes on long after what floats has mixed in. */
+static void what_lets_go_begins_before_its_moment(void **state)
+{
+    (void)state;
+    boil_plant p = shallow_plant(), cold = open_plant(17e3);
+    const boil_action actions[MOST_ACTIONS] = {hung_plate_action(300, 40), two_gallons_action(330, 60),
+                                               hung_plate_action(395, 10)};
+    check_bases(&p, actions, MOST_ACTIONS, 2);
+    cold.tank.depth_m = 0.86;
+    cold.charge.temperature_K = CELSIUS(120);
+    cold.afloat = (boil_water_afloat){5, CELSIUS(30)};
+    check_bases(&cold, NULL, 0, 1);
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
@@ -352,6 +422,8 @@ int main(void)
         cmocka_unit_test(runs_of_slow_heat_are_made_where_anything_floats),
         cmocka_unit_test(what_is_due_at_the_end_is_done),
         cmocka_unit_test(one_run_of_a_set_keeps_its_rows),
+        cmocka_unit_test(the_least_freeboard_is_that_of_the_gravest),
+        cmocka_unit_test(what_lets_go_begins_before_its_moment),
         cmocka_unit_test(a_set_of_no_case_is_refused),
         cmocka_unit_test(the_largest_moments_are_kept),
     };

@@ -138,6 +138,39 @@ static void b_may_be_laid_on_as_boil(void **state)
     hide(&p);
 }
 
+static char *escaped(const char *text)
+{
+    printed p;
+    printed_begin(&p);
+    html h = html_to(p.to);
+    html_text(&h, text);
+    return printed_end(&p);
+}
+
+/* What happens to one tank within a second stands in one cell, a blank between two. */
+static void events_of_a_second_share_a_cell(void **state)
+{
+    (void)state;
+    shown p;
+    size_t count, told = 0;
+    show(&p, "water-while-quiet.bath", NULL);
+    char *page = page_of(p.a);
+    lesson_line *lines = lesson_lines(p.a, &count);
+    for (size_t i = 0; i < count; i++) {
+        if (lines[i].count[0] < 2)
+            continue;
+        char *first = escaped(lines[i].of[0][0].text.text), *second = escaped(lines[i].of[0][1].text.text), both[1000];
+        snprintf(both, sizeof both, "<td>%s %s", first, second);
+        told += printed_times(page, both);
+        free(first);
+        free(second);
+    }
+    assert_true(told > 0);
+    free(lines);
+    free(page);
+    hide(&p);
+}
+
 /* One file: a style, the data and the script, nothing that is fetched; four moments a tank; no larger than 200 KiB. */
 static void a_page_is_whole(void **state)
 {
@@ -242,7 +275,7 @@ int main(void)
         cmocka_unit_test(figures_are_the_replays),  cmocka_unit_test(lines_hold_every_event),
         cmocka_unit_test(a_page_is_whole),          cmocka_unit_test(bubbles_are_of_the_boil),
         cmocka_unit_test(it_asks_of_what_happened), cmocka_unit_test(a_lesson_has_each_answer),
-        cmocka_unit_test(b_may_be_laid_on_as_boil),
+        cmocka_unit_test(b_may_be_laid_on_as_boil), cmocka_unit_test(events_of_a_second_share_a_cell),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
