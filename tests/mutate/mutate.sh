@@ -8,7 +8,7 @@
 #     MUTANTS=50  at most so many of all files together; 0: all
 #     ONLY=comparisons   no other mutants than those of < <= > >= == !=
 #     UNIT="..."  unit tests, as tests/unit/model/case/test_grading, in place of those
-#     CASES=...   command-line tests, as run_cli.sh takes them; those of the file's command, or of run, unless it says so
+#     CASES=...   command-line tests, as run_cli.sh takes them; those of the commands that show what the file does unless it says so
 #     AGAIN=yes   what survived is tried once more
 # What has been tried stands in BUILD/mutate/tried.*, a line each as it ends, in a drawn order: broken off, it is a fair sample, and the
 # same call goes on from there. A test that fails on the sound program is left out. What the compiler refuses, or makes the same object
@@ -53,9 +53,16 @@ nearest() { # file, rank 1 to 3
 }
 
 cases_of() { # file
+    if [ -n "${CASES:-}" ]; then echo "$CASES"; return; fi
     case $1 in
-    src/commands/*) echo "${CASES:-$(echo "$1" | sed 's,src/commands/\([a-z]*\)/.*,^\1/,')}" ;;
-    *) echo "${CASES:-^run/(report|json|screen)/}" ;;
+    src/commands/*) echo "$1" | sed 's,src/commands/\([a-z]*\)/.*,^\1/,' ;;
+    src/pictures/*) echo '^(run|size|explore)/picture/' ;;
+    src/base/*) echo '^(run|check|solution)/' ;;
+    src/describe/*) echo '^(check|run/(report|json|screen))/' ;;
+    model/analysis/* | model/sizing/* | model/design/*) echo '^(charge|correct|size)/' ;;
+    model/plan/* | model/planning/*) echo '^plan/' ;;
+    model/statistics/*) echo '^(explore|fit)/' ;;
+    *) echo '^run/(report|json|screen)/' ;;
     esac
 }
 
