@@ -40,9 +40,11 @@ variable() { printf 'show:;@echo $(%s)\n' "$1" | ${MAKE:-make} --no-print-direct
 
 exist() { awk '!seen[$0]++' | while IFS= read -r test; do if [ -e "$test" ]; then echo "${test%.c}"; fi; done; }
 
-# The unit tests of a file, by how near they are. The one that refuses memory needs a link of its own.
+# The unit tests of a file, by how near they are; of a folder without any those of the one it lies in. The one that refuses memory
+# needs a link of its own.
 nearest() { # file, rank 1 to 3
     folder=tests/unit/$(dirname "$1")
+    [ -d "$folder" ] || folder=$(dirname "$folder")
     case ${UNIT:+own}$2 in
     own1) echo "$UNIT" | tr ' ' '\n' | sed 's,$,.c,' ;;
     own*) ;;
