@@ -184,7 +184,7 @@ random: $(PROGRAM) $(RANDOM)
 	$(RANDOM)
 
 # Whether what `size` answers holds, and no answer denies another, on 200 plants: a quarter of an hour; and on 50 that what holds the
-# boil does and 3 % less does not, under a lid and without, and that the makeup keeps strength and level: some minutes.
+# boil does and 3 % less does not, under a lid and without, and that the makeup keeps strength and level: four seconds.
 SIZES := $(BUILD)/tests/unit/src/commands/size/test_random_sizes
 HOLDS := $(BUILD)/tests/unit/model/analysis/test_steady_state
 random-sizes: $(SIZES) $(HOLDS)

@@ -296,7 +296,7 @@ boil_outcome boil_charge_run(const boil_plant *p, const boil_charge_plan *plan, 
     size_t first = plan->asked.from_level_m > 0 ? 0 : 1;
     if (outcome == BOIL_OK && first > 0)
         outcome = put_part(&f, step->kind, step->mass_kg, step->kind == BOIL_ACTION_LIQUID ? plan->asked.liquid_fraction : 0);
-    *begin_s = f.time_s;
+    *begin_s = first < plan->steps_count ? plan->steps[first].start_s : plan->filled_s;
     boil_plant start = boil_charge_work_plant(&f);
     boil_schedule_init(&s, plan->filled_s + after_s - *begin_s);
     f.options.row_interval_s = fmax(finest_s, s.duration_s / rows);

@@ -218,12 +218,15 @@ static boil_charge_step *next_step(boil_charge_work *f, boil_action_kind kind, d
     return step;
 }
 
+/* The next begins on a whole minute of the clock that it is printed by: told a moment too early it would go in onto the one before.
+   What the bath cools meanwhile is left out. */
 static void note_step(boil_charge_work *f, boil_charge_step *step)
 {
     step->temperature_K = f->temperature_K;
     step->boils_K = boil_charge_work_boils_at(f, &f->there);
     step->level_m = boil_charge_work_level(f, &f->there, f->temperature_K);
-    f->time_s += step->over_s + step->wait_s;
+    f->time_s = 60 * ceil((f->time_s + step->over_s + step->wait_s) / 60 - 1e-9);
+    step->wait_s = f->time_s - step->start_s - step->over_s;
 }
 
 static boil_outcome put_batch(boil_charge_work *f, boil_action_kind kind, const boil_mixture *added, bool last)

@@ -63,13 +63,14 @@ static void note_end(boil_correction *a, const boil_history *h)
     a->end_still_m = s->still_level_end_m;
 }
 
-/* The boil-off hardly depends on the water that makes up for it: a few runs suffice. */
+/* The boil-off hardly depends on the water that makes up for it: a few runs suffice. The plan is the one that was run last. */
 static boil_outcome converge(boil_correct_work *c, double hold_s)
 {
     boil_correction *a = c->a;
     double wanted = a->amounts.level_m * c->set_density_kg_m3 * c->area_m2;
+    const int most = 6;
     boil_outcome outcome = BOIL_OK;
-    for (int i = 0; i < 6 && outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE; i++) {
+    for (int i = 1; outcome == BOIL_OK && a->end == BOIL_CORRECT_DONE; i++) {
         boil_history h;
         double before_s = a->done_s;
         boil_correct_work_place(a, hold_s);
@@ -82,7 +83,7 @@ static boil_outcome converge(boil_correct_work *c, double hold_s)
         double lacks = wanted - h.summary.bath_mass_end_kg;
         note_end(a, &h);
         boil_history_free(&h);
-        if (fabs(lacks) <= (boil_correct_work_adds(a) ? 1e-4 * wanted : 31 * c->vent_kg_s))
+        if (i == most || fabs(lacks) <= (boil_correct_work_adds(a) ? 1e-4 * wanted : 31 * c->vent_kg_s))
             break;
         if (!(boil_correct_work_adds(a) || a->boil_down_s > 0))
             break;

@@ -1,4 +1,5 @@
 #include "scenario/draft.h"
+#include "scenario/scenario.h"
 
 #include <stdio.h>
 #include <string.h>
@@ -118,10 +119,13 @@ static bool is_plain_water(const draft *d)
 
 static void require_salts(draft *d, const key *k)
 {
-    if (!is_plain_water(d))
-        require(d, k);
-    else if (!d->found[key_index(k)].found)
-        d->out->settings[key_index(k)].state = SETTING_ABSENT;
+    size_t i = key_index(k);
+    if (d->found[i].found || d->meant[i])
+        return;
+    if (is_plain_water(d))
+        d->out->settings[i].state = SETTING_ABSENT;
+    else
+        draft_missing(d, k->section, "'salts', such as " SCENARIO_SALTS_SUCH_AS);
 }
 
 void draft_check_needs(draft *d)

@@ -11,6 +11,9 @@
 boil_outcome scenario_read(const char *path, scenario *out, messages *m);
 bool scenario_names_salts(const scenario *s); /* a bath of plain water need not */
 
+/* What to write where no salts are named and some are asked for. */
+#define SCENARIO_SALTS_SUCH_AS "'salts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2'"
+
 /* Of a key that is in the table; and whether a thing has a value in this scenario, as a constant always has. */
 const scenario_setting *scenario_setting_of(const scenario *s, const char *section, const char *words);
 bool scenario_has(const scenario *s, const uncertain_thing *t);

@@ -61,6 +61,10 @@ static int answer(void *record, const scenario *s)
     request *r = record;
     charge_answer a = {.scenario = s};
     boil_run_options o = boil_run_options_default();
+    if (!scenario_names_salts(s) && (r->salts_first || r->asked.liquid_fraction > 0 || r->asked.from_fraction > 0)) {
+        charge_refuse_unnamed(s);
+        return STATUS_USAGE;
+    }
     if (!fill_in(r, s))
         return STATUS_USAGE;
     if (r->salts_first) {

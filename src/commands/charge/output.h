@@ -18,6 +18,7 @@ extern const document charge_documents[];
 
 /* The reason, on standard error. */
 void charge_refuse(const charge_answer *a, unit_system s);
+void charge_refuse_unnamed(const scenario *s); /* salts are asked for, and the bath names none */
 void charge_refuse_salts_first(const scenario *s, boil_charge_paste paste, unit_system system);
 
 #endif

@@ -21,6 +21,14 @@ static void caution(const writing *w, const char *text)
     text_wrapped(w->to, text, 0, CAUTIONS_AT, REPORT_WIDTH);
 }
 
+void charge_refuse_unnamed(const scenario *s)
+{
+    program_complain(
+        "%s: [bath] names no salts, so none can go in or be in the tank: write there of which the bath is, such as %s, "
+        "and how strong, such as 'boiling point = 285 degF'",
+        s->path, SCENARIO_SALTS_SUCH_AS);
+}
+
 void charge_refuse_salts_first(const scenario *s, boil_charge_paste paste, unit_system system)
 {
     program_complain("%s: never water onto dry salts: the first of it makes a solution of %s salts on the spot, at up to %s, "
@@ -155,7 +163,8 @@ static void last_steps(const writing *w)
     heat_on(w);
     if (isnan(p->heat_up_s))
         return;
-    fprintf(w->to, " [ ] %2zu %7s  it boils", p->steps_count + 2, format_clock(0, p->filled_s + p->heat_up_s).text);
+    double boils_s = 60 * ceil((p->filled_s + p->heat_up_s) / 60); /* told too early it would be a quiet bath */
+    fprintf(w->to, " [ ] %2zu %7s  it boils", p->steps_count + 2, format_clock(0, boils_s).text);
     if (p->water_to_add_kg >= 0) {
         fprintf(w->to, "; add %s of water that evaporated\n", SHOWN(w->system, MASS, p->water_to_add_kg));
         add_water(w);

@@ -87,8 +87,8 @@ void correct_refuse(const correct_answer *a, unit_system s)
                          path, SHOWN(s, TEMPERATURE, p->asked.reads_K));
     else if (p->end == BOIL_CORRECT_NO_SALTS)
         program_complain("%s: its bath is plain water, whose boiling point says nothing of its strength: name the bath that it "
-                         "shall be in [bath]",
-                         path);
+                         "shall be in [bath], such as %s and 'boiling point = 285 degF'",
+                         path, SCENARIO_SALTS_SUCH_AS);
     else if (p->end == BOIL_CORRECT_NO_BOIL)
         program_complain("%s: the heat does not keep it boiling at %s: a reading taken then says nothing of its strength, and "
                          "no water goes onto a bath that does not boil. More heat first",
@@ -182,9 +182,11 @@ static void bath(const writing *w)
 
 #define STEPS_AT 15 /* columns */
 
+/* A step told a moment too early would begin in the one before it. */
 static void step_head(const writing *w, double start_s, const char *text)
 {
-    text_wrapped(w->to, text, fprintf(w->to, " [ ] %8s ", format_clock(0, start_s).text), STEPS_AT, REPORT_WIDTH);
+    double whole_s = 60 * ceil(start_s / 60 - 1e-9);
+    text_wrapped(w->to, text, fprintf(w->to, " [ ] %8s ", format_clock(0, whole_s).text), STEPS_AT, REPORT_WIDTH);
 }
 
 static void caution(const writing *w, const char *text)

@@ -59,6 +59,18 @@ static void batches_are_small(const boil_charge_plan *a)
     }
 }
 
+/* Each begins when the one before it is in and has been waited out, on a minute, since a sheet's clock shows no more. */
+static void one_after_the_other(const boil_charge_plan *a)
+{
+    for (size_t i = 0; i < a->steps_count; i++) {
+        const boil_charge_step *s = &a->steps[i];
+        double next_s = i + 1 < a->steps_count ? a->steps[i + 1].start_s : a->filled_s;
+        assert_close(fmod(s->start_s, 60), 0, 0, 0);
+        assert_close(s->start_s + s->over_s + s->wait_s, next_s, 0, 1e-6);
+        assert_true(s->wait_s >= (i > 0 ? 60 : 0)); /* a look at thermometer and floor */
+    }
+}
+
 /* Equation (1) of analysis/charge.h again, from what the steps say: how much water is left follows from the boiling point. */
 static int pace_is_of_the_zone(const boil_plant *p, const boil_charge_plan *a)
 {
@@ -102,6 +114,7 @@ static void batches_stay_below_the_boil(void **unused)
         assert_close(poured(&a, BOIL_ACTION_WATER) + poured(&a, BOIL_ACTION_SALTS), boil_mixture_mass(&wanted.mixture), 1e-9,
                      0);
         batches_are_small(&a);
+        one_after_the_other(&a);
         pace_is_of_the_zone(&p, &a);
         assert_close(a.strength_kg_m3, strength_kg_m3, 1e-6, 0);
         assert_close(a.hot_level_m, p.tank.level_m, 1e-12, 0);
@@ -462,7 +475,8 @@ static void in_one_go_it_comes_to_the_same(void **unused)
         boil_history h;
         double begin_s;
         assert_int_equal(boil_charge_run(&p, &a, &o, &begin_s, &h), BOIL_OK);
-        assert_true(begin_s == (cases[k].from_level_m > 0 ? 0 : a.steps[0].over_s));
+        size_t first = cases[k].from_level_m > 0 ? 0 : 1;
+        assert_true(begin_s == (first < a.steps_count ? a.steps[first].start_s : a.filled_s));
         for (size_t i = cases[k].from_level_m > 0 ? 0 : 1; i < a.steps_count; i++) {
             const boil_charge_step *s = &a.steps[i];
             double over_s = s->start_s + s->over_s + s->wait_s - begin_s;

@@ -8,6 +8,7 @@
 
 #include "analysis/correct_parts.h"
 #include "findings/findings.h"
+#include "scenario/scenario.h"
 #include "support/cases.h"
 #include "support/published.h"
 #include "support/sampled.h"
@@ -164,6 +165,23 @@ static void pace_is_tight(const boil_correction *a, const boil_correct_step *ste
     t->limited++;
 }
 
+/* Salts never onto water that still floats, two minutes after it (judgement: some mixing times), on a minute, since a sheet's clock
+   shows no more; and never before it has boiled down. */
+static void one_after_the_other(const boil_correction *a)
+{
+    const boil_correct_step *then = a->salts.mass_kg > 0 ? &a->salts : &a->liquid;
+    double in_s = a->water.over_s + 120;
+    assert_true(a->water.start_s == 0 && !(a->water.mass_kg > 0 && a->boil_down_s > 0));
+    if (!(then->mass_kg > 0))
+        return;
+    if (a->water.mass_kg > 0) {
+        assert_true(then->start_s >= in_s - 1e-6 && then->start_s < in_s + 60);
+        assert_close(fmod(then->start_s, 60), 0, 0, 0);
+    } else
+        assert_close(then->start_s, a->boil_down_s, 0, 1e-6);
+    assert_true(a->done_s >= then->start_s + then->over_s);
+}
+
 static void one_state(const state *s, tally *t, bool whole)
 {
     boil_plant p = plant_of(s);
@@ -171,6 +189,7 @@ static void one_state(const state *s, tally *t, bool whole)
     assert_int_equal(a.end, BOIL_CORRECT_DONE);
     ends_as_wanted(&a, t);
     level_is_as_promised(&a);
+    one_after_the_other(&a);
     bool adds = a.water.mass_kg + a.salts.mass_kg > 0;
     t->added += adds;
     t->boiled_down += a.boil_down_s > 0;
@@ -343,6 +362,7 @@ static void liquid_does_it_too(void **unused)
         assert_close(a.salts.mass_kg, 0, 0, 0);
         ends_as_wanted(&a, &t);
         level_is_as_promised(&a);
+        one_after_the_other(&a);
         pace_is_tight(&a, &a.liquid, a.water.mass_kg > 0 ? 1 : 0, &t);
     }
 }
@@ -508,6 +528,60 @@ static void bailed_cold(void **unused)
     boil_schedule_free(&s);
 }
 
+/* The plan's steps with so many times as much put in, each so many times as fast, and what boils off meanwhile besides: the finding
+   that forbids them, NULL where none does, and the still level that they come to. */
+static const char *forbidden(const boil_correction *a, double more, double faster, double *level_m)
+{
+    boil_correction b = *a;
+    boil_schedule s;
+    const char *id, *title;
+    double later_s = (a->water.over_s + a->salts.over_s) * (more / faster - 1);
+    b.water.mass_kg = more * a->water.mass_kg + later_s * a->boiled_off_kg / a->done_s;
+    b.water.over_s *= b.water.mass_kg / a->water.mass_kg / faster;
+    b.salts.mass_kg *= more;
+    b.salts.over_s *= more / faster;
+    b.salts.start_s = 60 * ceil((b.water.over_s + 120) / 60);
+    b.done_s = b.salts.start_s + b.salts.over_s + 180;
+    assert_int_equal(boil_correct_schedule(&b, &s), BOIL_OK);
+    boil_history h = run_of(&b.start, &s, BOIL_CLOSURES_GRAVE);
+    assert_int_equal(boil_pour_rate_forbids(&b.start, &s, &h, &id, &title), BOIL_OK);
+    *level_m = h.summary.still_level_end_m;
+    boil_history_free(&h);
+    boil_schedule_free(&s);
+    return id;
+}
+
+/* A trough that is nearly empty: for the level wanted so much goes in that no pace leaves the freeboard, which a lower level does,
+   and with nothing bailed out. So full that there is nothing to lower, it is bailed out first, heat off, and cold. */
+static void a_lower_level_first_and_bailed_where_that_is_not_enough(void **unused)
+{
+    (void)unused;
+    scenario s;
+    messages m;
+    tally t = {0};
+    messages_init(&m);
+    assert_int_equal(scenario_read("tests/cli/baths/trough.bath", &s, &m), BOIL_OK);
+    boil_correction a = correction_of(&s.plant, 135, 0.127, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    assert_true(a.bail == BOIL_BAIL_NOTHING && a.bail_m3 == 0 && a.back_s == 0);
+    assert_true(a.amounts.level_m < a.lowered_from_m && a.lowered_from_m <= a.wanted_level_m + 1e-9);
+    ends_as_wanted(&a, &t);
+    one_after_the_other(&a);
+    double level_m;
+    assert_null(forbidden(&a, 1, 1, &level_m));
+    double more = (a.lowered_from_m - a.still_level_m) / (a.amounts.level_m - a.still_level_m);
+    for (double faster = 1; faster > 0.5; faster *= 0.8)
+        assert_non_null(forbidden(&a, more, faster, &level_m));
+    boil_correction full = correction_of(&s.plant, 143, 0.55, 0);
+    assert_int_equal(full.end, BOIL_CORRECT_DONE);
+    assert_true(full.bail != BOIL_BAIL_NOTHING && !(full.lowered_from_m > 0));
+    assert_true(full.bail_m3 > 0 && full.cool_s > 0 && full.relight_s > full.cool_s && full.back_s > full.relight_s);
+    assert_true(full.cold_K <= CELSIUS((150 - 32) / 1.8) && full.amounts.level_m <= full.most_level_m);
+    ends_as_wanted(&full, &t);
+    messages_free(&m);
+    scenario_free(&s);
+}
+
 static void published_balances(void **unused)
 {
     (void)unused;
@@ -545,6 +619,7 @@ int main(void)
         cmocka_unit_test(bailed_cold),
         cmocka_unit_test(too_full_boils_down),
         cmocka_unit_test(no_more_is_bailed_than_it_takes),
+        cmocka_unit_test(a_lower_level_first_and_bailed_where_that_is_not_enough),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("correct", tests, NULL, NULL);

@@ -963,7 +963,8 @@ static void what_belongs_together_is_checked(void **state)
     EXPECT("[tank]\nshape = upright cylinder\nlength = 1 m\n", "1:1: [tank] needs 'diameter'", "1:1: [tank] needs 'depth'",
            "1:1: [tank] needs 'level'",
            "3:1: 'length' does not belong to this shape of tank; an upright cylinder has a 'diameter'",
-           "3:13: a section [bath] with 'salts' is missing", "3:13: a section [heat] with 'input' is missing",
+           "3:13: a section [bath] with 'salts', such as 'salts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2' is missing",
+           "3:13: a section [heat] with 'input' is missing",
            "3:13: a section [bath] with one of 'boiling point', 'strength' and 'salt fraction' is missing");
     expect_one(PLANT "[room]\naltitude = 900 ft\nstation pressure = 1 atm\n",
                "13:1: 'station pressure' stands beside 'altitude' of line 12: give only one of them");
@@ -990,15 +991,17 @@ static void plain_water_is_a_bath(void **state)
         assert_int_equal(s.settings[salts].state, i < 2 ? SETTING_ABSENT : SETTING_GIVEN);
         forget(&s, &m);
     }
-    expect_one(WATER_TANK "salt fraction = 1 %\n", "8:1: [bath] needs 'salts'");
-    expect_one(WATER_TANK "boiling point = 100 degC\n", "8:1: [bath] needs 'salts'");
+    expect_one(WATER_TANK "salt fraction = 1 %\n",
+               "8:1: [bath] needs 'salts', such as 'salts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2'");
+    expect_one(WATER_TANK "boiling point = 100 degC\n",
+               "8:1: [bath] needs 'salts', such as 'salts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2'");
     EXPECT(WATER_TANK
            "salt fraction = 0 %\n[uncertain]\nbath salt fraction = 0 % to 2 %\n[schedule]\n0:10 salts 5 kg over 5 min\n"
            "0:20 liquid 5 gal over 5 min\n0:30 salts 5 kg over 5 min, blend 100 % NaOH\n",
            "11:1: where 'bath salt fraction' is uncertain there may be salts: name them in [bath]",
            "13:27: the bath names no salts: say which, for example ', blend 100 % NaOH'",
            "14:12: the bath names no salts that this liquid could be of: name them in [bath]");
-    EXPECT(WATER_TANK "salt fraction = -1 %\n", "8:1: [bath] needs 'salts'",
+    EXPECT(WATER_TANK "salt fraction = -1 %\n", "8:1: [bath] needs 'salts', such as 'salts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2'",
            "9:17: 'salt fraction' must be between 0 % and 89 %, got '-1 %'");
 }
 
