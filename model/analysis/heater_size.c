@@ -154,13 +154,18 @@ static boil_outcome begin_with(const held_case *c, double precision, double *hea
     return outcome;
 }
 
-/* With the whole schedule what the grave laws need near that; then as much as the other laws ask for besides. Where anything heeded is
-   broken by the grave laws with what they need, no further. */
-static boil_outcome size(held_case *c, double precision, unsigned heeded, double *heat_W)
+/* With the whole schedule what the grave laws need near so many times that; then as much as the other laws ask for besides. Where
+   anything heeded is broken by the grave laws with what they need, no further. */
+static boil_outcome size(held_case *c, double precision, unsigned heeded, double *more, double *heat_W)
 {
-    boil_outcome outcome = begin_with(c, precision, heat_W);
-    for (size_t i = 0; i < BOIL_HOLDING_LAWS && outcome == BOIL_OK && !(c->enough[0].breaks & heeded); i++)
-        outcome = settle(c, i, precision, i == 0 ? *heat_W / 2 : *heat_W, heat_W);
+    double begins_W = 0;
+    boil_outcome outcome = begin_with(c, precision, &begins_W);
+    *heat_W = *more * begins_W;
+    if (outcome == BOIL_OK)
+        outcome = settle(c, 0, precision, *heat_W / 2, heat_W);
+    *more = outcome == BOIL_OK ? *heat_W / begins_W : *more;
+    for (size_t i = 1; i < BOIL_HOLDING_LAWS && outcome == BOIL_OK && !(c->enough[0].breaks & heeded); i++)
+        outcome = settle(c, i, precision, *heat_W, heat_W);
     return outcome;
 }
 
@@ -168,21 +173,22 @@ boil_outcome boil_heater_size_for_recovery_unchecked(const boil_holding_case *of
 {
     boil_schedule held;
     held_case c = {.of = *of};
+    double more = 1;
     boil_outcome outcome = boil_holding_schedule(of->plant, of->schedule, &held);
     c.of.schedule = &held;
     if (outcome == BOIL_OK)
-        outcome = size(&c, precision, 0, heat_W);
+        outcome = size(&c, precision, 0, &more, heat_W);
     boil_schedule_free(&held);
     return outcome;
 }
 
 /* What the search did not ask of the heat where it ended. */
-boil_outcome boil_heater_size_holds(const boil_holding_case *of, double precision, size_t *first, bool *yes)
+boil_outcome boil_heater_size_holds(const boil_holding_case *of, double precision, double *more, size_t *first, bool *yes)
 {
     held_case c = {.of = *of};
     double heat_W = 0;
     bool breaks = false;
-    boil_outcome outcome = size(&c, precision, ~0u, &heat_W);
+    boil_outcome outcome = size(&c, precision, ~0u, more, &heat_W);
     *yes = false;
     for (size_t i = 0; i < BOIL_HOLDING_LAWS && outcome == BOIL_OK; i++)
         breaks = breaks || c.enough[i].breaks != 0;

@@ -30,7 +30,8 @@ boil_outcome boil_heater_size_for_recovery_unchecked(const boil_holding_case *of
 boil_outcome boil_heater_size_near(const boil_holding_case *of, double near_W, double precision, double *heat_W);
 
 /* Whether, with that heat, of a schedule that is held, it holds in all by all laws; *first as of boil_holding_breaks_by_any. No where
-   the grave laws' own heat, which is less, breaks something already. Outcomes as of boil_heater_size_for_recovery. */
-boil_outcome boil_heater_size_holds(const boil_holding_case *of, double precision, size_t *first, bool *yes);
+   the grave laws' own heat, which is less, breaks something already. *more: how many times what its beginning needs the whole is
+   thought to need, where the search begins, 1 for all that is known; and does, then. Outcomes as of boil_heater_size_for_recovery. */
+boil_outcome boil_heater_size_holds(const boil_holding_case *of, double precision, double *more, size_t *first, bool *yes);
 
 #endif

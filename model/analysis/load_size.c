@@ -70,7 +70,7 @@ static boil_outcome holds(void *context, double x, bool *yes)
     unsigned grave = 0;
     boil_outcome outcome = trial_of(c, x, &trial, &of);
     if (outcome == BOIL_OK && c->by_all)
-        outcome = boil_holding_breaks_by_any(&of, 0, ~0u, &c->first, &breaks);
+        outcome = boil_holding_breaks_by_any(&of, 0, BOIL_HOLDING_LAWS, ~0u, &c->first, &breaks);
     else if (outcome == BOIL_OK) {
         outcome = boil_holding_breaks(&of, 0, BOIL_CLOSURES_GRAVE, ~0u, &grave);
         breaks = grave != 0;
@@ -227,6 +227,7 @@ typedef struct {
     double near_W; /* the heat that the trial before needed; 0: none is known */
     bool sure;     /* as the heat is sized by itself too */
     size_t first;  /* of the laws to be asked */
+    double more;   /* as boil_heater_size_holds left it */
 } opening_case;
 
 static boil_outcome none_is_no(boil_outcome outcome)
@@ -235,10 +236,11 @@ static boil_outcome none_is_no(boil_outcome outcome)
 }
 
 /* Whether the smallest heat that brings the boil back in time holds in all else. Where no heat does, it does not; nor where what
-   the grave laws need leaves too little room already. */
+   the grave laws need leaves too little room already, by them or the sudden ones: the likely ones hardly do so alone. */
 static boil_outcome seems_open(opening_case *c, const boil_holding_case *all, bool *yes)
 {
     boil_schedule brief;
+    const size_t laws = 2;
     boil_holding_case first = *all;
     double heat_W;
     bool breaks = true;
@@ -251,7 +253,7 @@ static boil_outcome seems_open(opening_case *c, const boil_holding_case *all, bo
     if (outcome != BOIL_OK)
         return none_is_no(outcome);
     c->near_W = heat_W;
-    outcome = boil_holding_breaks_by_any(all, heat_W, ~(unsigned)BOIL_BREAKS_SLOW, &c->first, &breaks);
+    outcome = boil_holding_breaks_by_any(all, heat_W, laws, ~(unsigned)BOIL_BREAKS_SLOW, &c->first, &breaks);
     *yes = outcome == BOIL_OK && !breaks;
     return outcome;
 }
@@ -262,7 +264,7 @@ static boil_outcome opens(opening_case *c, const boil_plant *p, const boil_sched
     if (!c->sure)
         return seems_open(c, &all, yes);
     *yes = false;
-    return none_is_no(boil_heater_size_holds(&all, 0.002, &c->first, yes));
+    return none_is_no(boil_heater_size_holds(&all, 0.002, &c->more, &c->first, yes));
 }
 
 /* The search follows one of the heats that bring the boil back, the grave laws' own: further on by ever longer steps until it
@@ -317,7 +319,7 @@ boil_outcome boil_load_size_opening_load(const boil_plant *p, const boil_schedul
 {
     if (share == NULL || !boil_check_case(p, s, o) || !(limit_s > 0))
         return BOIL_BAD_INPUT;
-    opening_case c = {.plant = p, .options = *o, .limit_s = limit_s};
+    opening_case c = {.plant = p, .options = *o, .limit_s = limit_s, .more = 1};
     boil_bisection search = {opens_with_load, &c, 0.9, 0.01, 0.75, 0.02};
     return opening(&c, s, &search, share);
 }
@@ -327,7 +329,7 @@ boil_outcome boil_load_size_opening_area(const boil_plant *p, const boil_schedul
 {
     if (times == NULL || !boil_check_case(p, s, o) || !(limit_s > 0))
         return BOIL_BAD_INPUT;
-    opening_case c = {.plant = p, .options = *o, .limit_s = limit_s};
+    opening_case c = {.plant = p, .options = *o, .limit_s = limit_s, .more = 1};
     boil_bisection search = {opens_with_area, &c, 1.1, 16, 1.3, 0.02};
     return opening(&c, s, &search, times);
 }

@@ -227,13 +227,14 @@ boil_outcome boil_holding_breaks(const boil_holding_case *c, double heat_W, boil
     return outcome;
 }
 
-boil_outcome boil_holding_breaks_by_any(const boil_holding_case *c, double heat_W, unsigned heeded, size_t *first, bool *breaks)
+boil_outcome boil_holding_breaks_by_any(const boil_holding_case *c, double heat_W, size_t laws, unsigned heeded, size_t *first,
+                                        bool *breaks)
 {
     boil_outcome outcome = BOIL_OK;
     const size_t from = *first;
     *breaks = false;
-    for (size_t i = 0; i < BOIL_HOLDING_LAWS && outcome == BOIL_OK && !*breaks; i++) {
-        size_t law = (from + i) % BOIL_HOLDING_LAWS;
+    for (size_t i = 0; i < laws && outcome == BOIL_OK && !*breaks; i++) {
+        size_t law = (from + i) % laws;
         unsigned all = 0;
         outcome = boil_holding_breaks(c, heat_W, boil_holding_laws[law], heeded, &all);
         *breaks = all & heeded;

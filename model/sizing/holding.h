@@ -77,9 +77,9 @@ boil_outcome boil_holding_by_others(const boil_holding_case *c, double heat_W, b
 boil_outcome boil_holding_breaks(const boil_holding_case *c, double heat_W, boil_closures laws, unsigned heeded,
                                  unsigned *breaks);
 
-/* Whether it breaks anything heeded by any of the laws: the one of number *first is asked first, and *first becomes the one that
-   breaks it, after which no other is asked. */
-boil_outcome boil_holding_breaks_by_any(const boil_holding_case *c, double heat_W, unsigned heeded, size_t *first,
+/* Whether it breaks anything heeded by any of the first so many laws: that of number *first is asked first, and *first becomes the one
+   that breaks it, after which no other is asked. */
+boil_outcome boil_holding_breaks_by_any(const boil_holding_case *c, double heat_W, size_t laws, unsigned heeded, size_t *first,
                                         bool *breaks);
 
 #endif

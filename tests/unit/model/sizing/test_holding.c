@@ -86,7 +86,7 @@ static void test_any_law_breaks_it_whichever_is_asked_first(void **state)
         for (size_t law = 0; law < BOIL_HOLDING_LAWS; law++) {
             size_t first = law;
             bool breaks;
-            assert_int_equal(boil_holding_breaks_by_any(&c.of, heats_W[i], ~0u, &first, &breaks), BOIL_OK);
+            assert_int_equal(boil_holding_breaks_by_any(&c.of, heats_W[i], BOIL_HOLDING_LAWS, ~0u, &first, &breaks), BOIL_OK);
             assert_int_equal(breaks, all.breaks != 0);
             assert_int_equal(boil_holding_by(&c.of, heats_W[i], boil_holding_laws[first], &one), BOIL_OK);
             if (breaks)
