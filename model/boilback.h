@@ -1129,10 +1129,11 @@ typedef enum {
 
 typedef struct {
     boil_action_kind kind; /* water, salts or liquid */
-    double mass_kg, start_s, over_s, wait_s;
-    double heat_J;        /* released at 25 degC; negative: taken up */
-    double temperature_K; /* after the wait */
-    double hottest_K;     /* on the way */
+    double mass_kg, over_s;
+    double start_s, wait_s; /* on a whole minute, which wait_s fills, so that a printed clock is no earlier */
+    double heat_J;          /* released at 25 degC; negative: taken up */
+    double temperature_K;   /* after the wait */
+    double hottest_K;       /* on the way */
     double adiabatic_K;
     double boils_K;      /* the boiling point then */
     double next_below_K; /* nothing more goes in above that; NaN: the first thing into an empty tank */
@@ -1214,7 +1215,7 @@ typedef struct {
 } boil_correct_amounts;
 
 typedef struct {
-    double start_s, over_s, mass_kg; /* mass 0: there is no such step */
+    double start_s, over_s, mass_kg; /* mass 0: there is no such step; after water, on a whole minute */
     boil_pour_rate pace;
 } boil_correct_step;
 
