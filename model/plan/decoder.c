@@ -18,7 +18,7 @@ boil_outcome boil_plan_decoder_begin(boil_plan_decoder *d, const boil_plan_case 
     d->table.dips = malloc(n * sizeof *d->table.dips);
     d->table.parts = malloc(n * sizeof *d->table.parts);
     d->table.pours = malloc((n + 1) * sizeof *d->table.pours);
-    d->hanging = malloc(n * sizeof *d->hanging);
+    d->hanging = malloc((n + of->problem->hanging_count) * sizeof *d->hanging);
     if (d->table.dips != NULL && d->table.parts != NULL && d->table.pours != NULL && d->hanging != NULL)
         return BOIL_OK;
     boil_plan_decoder_free(d);
@@ -204,7 +204,9 @@ static void forget(boil_plan_decoder *d, size_t k, double t)
 static void begin_after_the_last(const boil_plan_decoder *d, size_t k, boil_plan_dip *dip)
 {
     const boil_plan_problem *p = d->of->problem;
-    double own_s = fmax(dip->enters_s, p->hoist_s), boil_s = d->back_s + (k > 0 ? fmax(p->settle_s, d->of->bath->steady_s) : 0);
+    bool boiled = k == 0 && !(d->of->bath->ready_s > 0);
+    double own_s = fmax(dip->enters_s, p->hoist_s);
+    double boil_s = d->back_s + (boiled ? 0 : fmax(p->settle_s, d->of->bath->steady_s));
     double hoist_s = k > 0 ? d->entered_s + 2 * p->hoist_s : own_s;
     dip->reason = k == 0                                 ? BOIL_PLAN_FIRST
                   : boil_s >= own_s && boil_s >= hoist_s ? BOIL_PLAN_BOIL
@@ -263,13 +265,16 @@ static void begin_at(boil_plan_decoder *d, size_t k)
     const boil_plan_problem *p = d->of->problem;
     const boil_plan_dip *before = k > 0 ? &d->table.dips[k - 1] : NULL;
     d->hanging_count = 0;
+    for (size_t i = 0; i < p->hanging_count; i++)
+        if (before == NULL || p->hanging[i].leaves_s + 2 * p->hoist_s > before->enters_s)
+            d->hanging[d->hanging_count++] = (boil_plan_hanging){-HUGE_VAL, p->hanging[i].leaves_s};
     for (size_t i = 0; i < k; i++)
         if (d->table.dips[i].leaves_s + 2 * p->hoist_s > before->enters_s)
             d->hanging[d->hanging_count++] = (boil_plan_hanging){d->table.dips[i].enters_s, d->table.dips[i].leaves_s};
     d->warm_from = 0;
     d->back_s = before != NULL ? before->back_s : d->of->bath->ready_s;
     d->entered_s = before != NULL ? before->enters_s : 0;
-    d->missing_kg = before != NULL ? before->missing_kg : 0;
+    d->missing_kg = before != NULL ? before->missing_kg : d->of->bath->missing_kg;
 }
 
 const boil_plan_timetable *boil_plan_decode(boil_plan_decoder *d, const boil_plan_order *o)

@@ -5,7 +5,7 @@
 static bool sane(const boil_plan_job *j)
 {
     return boil_load_problem(&j->load) == NULL && j->least_s > 0 && j->most_s >= j->least_s && isfinite(j->most_s) &&
-           j->earliest_s >= 0 && isfinite(j->earliest_s) && j->due_s >= 0 && (unsigned)j->priority <= BOIL_PLAN_LOW;
+           j->earliest_s >= 0 && isfinite(j->earliest_s) && !isnan(j->due_s) && (unsigned)j->priority <= BOIL_PLAN_LOW;
 }
 
 static bool breaks_ordered(const boil_plan_problem *p)
@@ -28,6 +28,8 @@ const char *boil_plan_problem_wrong(const boil_plan_problem *p)
         return "the shift must end after its start, and water not be less than nothing";
     if (!breaks_ordered(p))
         return "breaks must be in the order of time, none over another";
+    if (p->hanging_count > p->positions)
+        return "no more may hang there than there are positions";
     for (size_t i = 0; i < p->jobs_count; i++)
         if (!sane(&p->jobs[i]))
             return "a job needs steel that may go in, a time to stay from above 0 up, and times not before the start";

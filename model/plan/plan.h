@@ -38,11 +38,17 @@ typedef struct {
     boil_load load;         /* all its pieces; the basket is that of each part; how long it is immersed does not matter */
     double least_s, most_s; /* that it hangs once it is hot through: 0 < least <= most */
     double earliest_s;      /* 0 or more */
-    double due_s;           /* its lift begins; infinity: none */
+    double due_s;           /* its lift begins; infinity: none; less than 0: it should have been before the start */
     boil_plan_priority priority;
     bool may_split; /* between its pieces; where they were not counted, anywhere */
     bool may_share;
 } boil_plan_job;
+
+/* What hangs there at the start, in a shift that is planned on while it is under way. */
+typedef struct {
+    double leaves_s; /* its lift begins; 0 or more */
+    size_t number;   /* in which they are lifted, from 1 */
+} boil_plan_hanging_dip;
 
 typedef struct {
     const boil_plan_job *jobs;
@@ -54,6 +60,8 @@ typedef struct {
     double water_kg_s;        /* the most that is poured by hand; 0: none is */
     const boil_break *breaks; /* in the order of time, none over another */
     size_t breaks_count;
+    const boil_plan_hanging_dip *hanging; /* no two lifts at a time */
+    size_t hanging_count;                 /* 0 to positions */
 } boil_plan_problem;
 
 /* What hangs in one basket. */
@@ -82,7 +90,8 @@ typedef struct {
     double flow_kg_s; /* of a pour; 0: none is made */
     double boils_off_kg_s; /* while it boils */
     double dries_kg_s;     /* while it is quiet */
-    double strongest_kg;   /* water that may be missing, by the band's upper end; at the start none is */
+    double strongest_kg;   /* water that may be missing, by the band's upper end */
+    double missing_kg;     /* at the start; less than 0: too much is there */
     bool valve;            /* water comes by itself */
     double fire_W;         /* fuel at full dial */
     double efficiency;     /* above 0 */

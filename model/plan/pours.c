@@ -101,7 +101,7 @@ static void restore(const boil_plan_case *c, boil_plan_timetable *t, double miss
 void boil_plan_pours_of(const boil_plan_case *c, boil_plan_timetable *t)
 {
     const boil_plan_bath *b = c->bath;
-    double missing = 0;
+    double missing = b->missing_kg;
     t->pours_count = 0;
     if (b->valve || !(b->flow_kg_s > 0) || t->dips_count == 0)
         return;

@@ -53,11 +53,13 @@ static boil_outcome add_pour(const boil_plan_pour *w, size_t number, double room
     return add(out, &a, (boil_plan_act){.is_pour = true, .pour = number});
 }
 
-static double ends_s(const boil_plan_timetable *t)
+static double ends_s(const boil_plan_case *c, const boil_plan_timetable *t)
 {
     double end = 0;
     for (size_t i = 0; i < t->dips_count; i++)
         end = fmax(end, fmax(t->dips[i].leaves_s, t->dips[i].back_s));
+    for (size_t i = 0; i < c->problem->hanging_count; i++)
+        end = fmax(end, c->problem->hanging[i].leaves_s);
     for (size_t i = 0; i < t->pours_count; i++)
         end = fmax(end, t->pours[i].start_s + t->pours[i].over_s);
     return end;
@@ -67,6 +69,8 @@ static boil_outcome add_all(const boil_plan_case *c, const boil_plan_timetable *
 {
     boil_outcome outcome = BOIL_OK;
     places p = {.free_s = {0}};
+    for (size_t i = 0; i < c->problem->hanging_count; i++)
+        p.free_s[i] = c->problem->hanging[i].leaves_s + c->problem->hoist_s;
     size_t pour = 0;
     for (size_t k = 0; k <= t->dips_count && outcome == BOIL_OK; k++) {
         double until_s = k < t->dips_count ? t->dips[k].enters_s : HUGE_VAL;
@@ -83,7 +87,7 @@ static boil_outcome add_all(const boil_plan_case *c, const boil_plan_timetable *
 boil_outcome boil_plan_carry(const boil_plan_case *c, const boil_plan_timetable *t, double room_K, boil_plan_carried *out)
 {
     *out = (boil_plan_carried){.acts = calloc(c->parts_count + t->pours_count + 1, sizeof *out->acts)};
-    boil_schedule_init(&out->schedule, fmin(ends_s(t) + BOIL_PLAN_AFTER_S, BOIL_LONGEST_RUN_S));
+    boil_schedule_init(&out->schedule, fmin(ends_s(c, t) + BOIL_PLAN_AFTER_S, BOIL_LONGEST_RUN_S));
     boil_outcome outcome = out->acts != NULL ? add_all(c, t, room_K, out) : BOIL_NO_MEMORY;
     if (outcome != BOIL_OK)
         boil_plan_carried_free(out);

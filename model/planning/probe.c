@@ -41,8 +41,7 @@ static boil_outcome run(const boil_plant *p, const boil_load *l, double for_s, b
     return outcome;
 }
 
-/* The plant boiling, whatever it begins as: what it is once it is up. */
-static boil_plant at_boil(const boil_plant *p)
+boil_plant boil_plan_at_boil(const boil_plant *p)
 {
     boil_plant hot = *p;
     hot.charge.temperature_K = 0;
@@ -94,11 +93,11 @@ static boil_outcome find_heat(const boil_plant *p, const boil_run_options *o, do
     return isfinite(b->quiet_W) && b->quiet_W > 0 && isfinite(b->offset_s) ? BOIL_OK : BOIL_NO_ROOT;
 }
 
-/* Water that the bath would have lost at another boiling point, kg; less than 0: gained. NaN where none is known. */
-static double lost_at(const boil_conditions *c, const boil_plant *p, const boil_initial_state *s, double boiling_point_K)
+double boil_plan_water_lost(const boil_plant *p, const boil_initial_state *s, double boiling_point_K)
 {
+    boil_conditions c = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     double fraction, salts = boil_mixture_salts(&s->mixture);
-    if (boil_solution_fraction_boiling_at(c, p->charge.blend, boiling_point_K, &fraction) != BOIL_OK)
+    if (boil_solution_fraction_boiling_at(&c, p->charge.blend, boiling_point_K, &fraction) != BOIL_OK)
         return (double)NAN;
     return boil_mixture_mass(&s->mixture) - salts / fraction;
 }
@@ -106,10 +105,9 @@ static double lost_at(const boil_conditions *c, const boil_plant *p, const boil_
 static void find_band(const boil_plant *p, const boil_initial_state *s, boil_plan_bath *b)
 {
     const double up = 0.85;
-    boil_conditions c = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     double t = s->boiling_point_K, high = p->limits.boiling_point_high_K;
-    double here = lost_at(&c, p, s, t);
-    b->strongest_kg = high > 0 ? lost_at(&c, p, s, t + up * (high - t)) - here : HUGE_VAL;
+    double here = boil_plan_water_lost(p, s, t);
+    b->strongest_kg = high > 0 ? boil_plan_water_lost(p, s, t + up * (high - t)) - here : HUGE_VAL;
     if (isnan(b->strongest_kg))
         b->strongest_kg = HUGE_VAL;
 }
@@ -141,7 +139,7 @@ static void find_fire(const boil_plant *p, double bath_K, boil_plan_bath *b)
 boil_outcome boil_plan_probe_bath(const boil_plant *p, const boil_plan_problem *of, const boil_run_options *o,
                                   boil_plan_bath *out, double *bath_K)
 {
-    boil_plant hot = at_boil(p);
+    boil_plant hot = boil_plan_at_boil(p);
     boil_initial_state s;
     trial still;
     boil_outcome outcome = boil_plant_initial(&hot, &s);
@@ -170,7 +168,7 @@ boil_outcome boil_plan_probe_bath(const boil_plant *p, const boil_plan_problem *
 boil_outcome boil_plan_probe_part(const boil_plant *p, const boil_plan_bath *b, const boil_run_options *o, boil_plan_part *part)
 {
     const double constants = 6, least_s = 900; /* twice what the estimate takes to be hot: judgement */
-    boil_plant hot = at_boil(p);
+    boil_plant hot = boil_plan_at_boil(p);
     double for_s = ENTRY_S + fmax(least_s, constants * part->lag_s) + 2 * b->limit_s;
     trial t;
     boil_outcome outcome = run(&hot, &part->load, for_s, BOIL_CLOSURES_LIKELY, o, &t);

@@ -19,6 +19,12 @@
 boil_outcome boil_plan_probe_bath(const boil_plant *p, const boil_plan_problem *of, const boil_run_options *o,
                                   boil_plan_bath *out, double *bath_K);
 
+/* The plant boiling, whatever it begins as: what it is once it is up. */
+boil_plant boil_plan_at_boil(const boil_plant *p);
+
+/* Water that a bath would have lost at another boiling point, kg; less than 0: gained. NaN where none is known. */
+double boil_plan_water_lost(const boil_plant *p, const boil_initial_state *s, double boiling_point_K);
+
 /* A part alone: until it is hot, and the heat by which (1) gives its recovery where it stops the boil. */
 boil_outcome boil_plan_probe_part(const boil_plant *p, const boil_plan_bath *b, const boil_run_options *o,
                                   boil_plan_part *part);

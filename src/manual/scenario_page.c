@@ -108,6 +108,16 @@ static void jobs(FILE *to, const void *about)
     }
 }
 
+static void now(FILE *to, const void *about)
+{
+    (void)about;
+    now_line l;
+    for (size_t i = 0; (l = now_line_listed(i)).form != NULL; i++) {
+        roff_term(to, l.form);
+        roff_sentence(to, l.meaning);
+    }
+}
+
 static void columns(FILE *to, const void *about)
 {
     (void)about;
@@ -226,19 +236,13 @@ static void units(FILE *to, const void *about)
 
 void page_scenario(FILE *to)
 {
-    static const text_part parts[] = {{"settings", settings},
-                                      {"acts", acts},
-                                      {"shapes", shapes},
-                                      {"clauses", clauses},
-                                      {"stays", stays},
-                                      {"jobs", jobs},
-                                      {"columns", columns},
-                                      {"carried", carried},
-                                      {"measures", measures},
-                                      {"words", other_words},
-                                      {"constants", constants},
-                                      {"units", units},
-                                      {0}};
+    static const text_part parts[] = {{"settings", settings}, {"acts", acts},
+                                      {"shapes", shapes},     {"clauses", clauses},
+                                      {"stays", stays},       {"jobs", jobs},
+                                      {"columns", columns},   {"now", now},
+                                      {"carried", carried},   {"measures", measures},
+                                      {"words", other_words}, {"constants", constants},
+                                      {"units", units},       {0}};
     static const text_page page = {"scenario", 5, "a tank of boiling caustic salt solution and what is done with it", parts};
     defaults d;
     if (!defaults_read(&d))

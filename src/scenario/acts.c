@@ -63,6 +63,24 @@ static void read_jobs_file(draft *d, const job_reader *r, const char *scenario_p
         jobs_read_csv(r, d->jobs, d->messages);
 }
 
+/* Where the shift stands, by the names of the jobs. */
+static void read_now(draft *d, const job_reader *r)
+{
+    size_t header = draft_section_line(d, "now"), count = 0;
+    cursor *lines = header > 0 ? calloc(d->lines[DRAFT_NOW].count + 1, sizeof *lines) : NULL;
+    if (header == 0)
+        return;
+    if (lines == NULL) {
+        messages_lost(d->messages);
+        return;
+    }
+    cursor c, place = cursor_of_line(d->text, header, d->messages);
+    for (size_t next = 0; draft_next_line(d, DRAFT_NOW, &next, &c);)
+        lines[count++] = c;
+    now_read(r, &place, lines, count, &d->out->now);
+    free(lines);
+}
+
 static void read_jobs(draft *d, schedule_draft *a, const char *scenario_path)
 {
     scenario *out = d->out;
@@ -76,6 +94,7 @@ static void read_jobs(draft *d, schedule_draft *a, const char *scenario_path)
     out->jobs.file = text_copy(file, strlen(file));
     if (out->jobs.file == NULL)
         messages_lost(d->messages);
+    read_now(d, &r);
 }
 
 static bool is_act(const char *word)

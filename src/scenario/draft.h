@@ -16,6 +16,7 @@ typedef enum {
     DRAFT_BREAKS,
     DRAFT_MEASURES,
     DRAFT_JOBS,
+    DRAFT_NOW,
     DRAFT_ANSWERS,
     DRAFT_NAMES,
     DRAFT_SCRIPTS,

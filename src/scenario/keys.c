@@ -28,7 +28,7 @@ static const char *const off_on[] = {"off", "on", NULL};
 
 static const char *const sections[] = {"tank",          "bath",     "heat",   "losses",   "room",
                                        "water control", "fittings", "rinse",  "limits", "by hand",
-                                       "prices",        "exhaust",  "design", "measures", "plan", "jobs", "breaks", "schedule",
+                                       "prices",        "exhaust",  "design", "measures", "plan", "jobs", "now", "breaks", "schedule",
                                        "uncertain",     "lesson",   "choices", "careful", "reckless", "idle", "must name", NULL};
 
 /* A row: its section, words and meaning, what may stand there, where it goes, and what else there is to say of it. */

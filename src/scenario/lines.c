@@ -157,9 +157,9 @@ static void note_setting(draft *d, cursor *c, const char *section)
 static draft_lines *lines_of(draft *d, const char *section)
 {
     static const char *const sections[DRAFT_SCRIPTS] = {
-        [DRAFT_ACTS] = DRAFT_SCHEDULE, [DRAFT_UNCERTAIN] = "uncertain", [DRAFT_BREAKS] = "breaks",
-        [DRAFT_MEASURES] = "measures", [DRAFT_JOBS] = "jobs",           [DRAFT_ANSWERS] = DRAFT_CHOICES,
-        [DRAFT_NAMES] = "must name"};
+        [DRAFT_ACTS] = DRAFT_SCHEDULE,   [DRAFT_UNCERTAIN] = "uncertain", [DRAFT_BREAKS] = "breaks",
+        [DRAFT_MEASURES] = "measures",   [DRAFT_JOBS] = "jobs",           [DRAFT_NOW] = "now",
+        [DRAFT_ANSWERS] = DRAFT_CHOICES, [DRAFT_NAMES] = "must name"};
     for (size_t i = 0; i < DRAFT_PASSES; i++)
         if (strcmp(section, i < DRAFT_SCRIPTS ? sections[i] : lesson_script_words[i - DRAFT_SCRIPTS]) == 0)
             return &d->lines[i];

@@ -5,6 +5,7 @@
 
 #include "design/exhaust.h"
 #include "jobs/jobs.h"
+#include "jobs/now.h"
 #include "lesson/lesson.h"
 #include "schedule/schedule.h"
 
@@ -88,6 +89,7 @@ typedef struct {
     scenario_design design;
     scenario_plan plan;
     scenario_jobs jobs;
+    now_section now; /* as [now] says; a plan alone minds it, and only when asked */
     boil_plant plant;
     boil_schedule schedule; /* actions in order, "every" unrolled */
     schedule_wording wording;

@@ -38,6 +38,7 @@ void scenario_free(scenario *s)
     free(s->run_sheet);
     free(s->plan.jobs_file);
     scenario_jobs_free(&s->jobs);
+    now_free(&s->now);
     free(s->prices.currency);
     free(s->uncertain);
     boil_schedule_free(&s->schedule);

@@ -6,16 +6,19 @@
 
 #include "base/memory.h"
 #include "base/program.h"
+#include "plan/hands.h"
 
 /* In the order of time, one that begins in another taken into it. */
 static size_t merge_breaks(const boil_schedule *s, boil_break list[])
 {
     size_t count = 0;
     for (size_t i = 0; i < s->breaks_count; i++) {
+        if (!(s->breaks[i].to_s > 0)) /* over, as the rest of a shift begins */
+            continue;
         size_t at = count++;
-        for (; at > 0 && list[at - 1].from_s > s->breaks[i].from_s; at--)
+        for (; at > 0 && list[at - 1].from_s > fmax(0, s->breaks[i].from_s); at--)
             list[at] = list[at - 1];
-        list[at] = s->breaks[i];
+        list[at] = (boil_break){fmax(0, s->breaks[i].from_s), s->breaks[i].to_s};
     }
     size_t kept = 0;
     for (size_t i = 0; i < count; i++)
@@ -59,10 +62,26 @@ static boil_plan_problem problem_of(plan_answer *a, const scenario *s)
                                .breaks_count = merge_breaks(&s->schedule, a->breaks)};
 }
 
-bool plan_begin(plan_answer *a, const scenario *s, unit_system told, boil_outcome *result)
+/* What hangs there keeps its place until its lift, and what goes in waits until that is warm. */
+static boil_outcome resume(plan_answer *a)
+{
+    double warm_s;
+    a->hanging_count = a->rest->now->dips;
+    boil_outcome outcome = boil_plan_resume(&a->planning, a->rest->hung, a->rest->hung_count, a->rest->set_K, a->hanging,
+                                            a->hanging_count, &warm_s);
+    for (size_t i = 0; i < a->hanging_count && outcome == BOIL_OK; i++)
+        a->lifts[i] = a->hanging[i].dip;
+    for (size_t i = 0; i < a->problem.jobs_count && outcome == BOIL_OK; i++)
+        a->jobs[i].earliest_s = fmax(a->jobs[i].earliest_s, boil_plan_hands_second(warm_s));
+    a->problem.hanging = a->lifts;
+    a->problem.hanging_count = a->hanging_count;
+    return outcome;
+}
+
+bool plan_begin(plan_answer *a, const scenario *s, const plan_rest *rest, unit_system told, boil_outcome *result)
 {
     boil_run_options o = boil_run_options_default();
-    *a = (plan_answer){.scenario = s, .system = told};
+    *a = (plan_answer){.scenario = s, .system = told, .rest = rest};
     *result = BOIL_OK;
     if (!can_be_planned(s))
         return false;
@@ -77,6 +96,8 @@ bool plan_begin(plan_answer *a, const scenario *s, unit_system told, boil_outcom
         return program_complain("%s: this heat does not bring the boil back: 'size' says what would", s->path);
     if (outcome == BOIL_BAD_INPUT)
         return program_complain("%s: the jobs come to more than %zu baskets", s->path, BOIL_PLAN_PARTS_MAX);
+    if (outcome == BOIL_OK && rest != NULL)
+        outcome = resume(a);
     *result = outcome;
     return outcome == BOIL_OK;
 }
@@ -193,7 +214,7 @@ static int by_time(const void *left, const void *right)
 
 plan_line *plan_lines(const plan_answer *a, const boil_plan_timetable *t, size_t *count)
 {
-    size_t n = 0, most = 2 * t->dips_count + t->pours_count + a->problem.breaks_count;
+    size_t n = 0, most = 2 * t->dips_count + t->pours_count + a->problem.breaks_count + a->hanging_count;
     plan_line *list = memory_needed(malloc((most + 1) * sizeof *list));
     double last_s = t->value.of[BOIL_PLAN_LAST_OUT_S];
     *count = 0;
@@ -203,6 +224,8 @@ plan_line *plan_lines(const plan_answer *a, const boil_plan_timetable *t, size_t
         list[n++] = (plan_line){PLAN_IN, t->dips[i].enters_s, t->dips[i].leaves_s, i};
         list[n++] = (plan_line){PLAN_OUT, t->dips[i].leaves_s, t->dips[i].leaves_s, i};
     }
+    for (size_t i = 0; i < a->hanging_count; i++)
+        list[n++] = (plan_line){PLAN_LIFT, a->lifts[i].leaves_s, a->lifts[i].leaves_s, i};
     for (size_t i = 0; i < t->pours_count; i++)
         list[n++] = (plan_line){PLAN_WATER, t->pours[i].start_s, t->pours[i].start_s + t->pours[i].over_s, i};
     for (size_t i = 0; i < a->problem.breaks_count; i++)

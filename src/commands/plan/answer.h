@@ -4,6 +4,7 @@
 #define COMMANDS_PLAN_ANSWER_H
 
 #include "cli/output.h"
+#include "commands/plan/rest.h"
 #include "plan/conditions.h"
 #include "plan/relax.h"
 #include "planning/draws.h"
@@ -40,6 +41,10 @@ typedef struct {
     boil_plan_relaxation gives[BOIL_PLAN_RELAXATIONS_MAX]; /* and what would have to give; both where none was found */
     size_t gives_count;
     plan_odds odds;
+    const plan_rest *rest;                         /* planned is the rest of a shift; NULL: all of it */
+    boil_plan_resumed hanging[BOIL_POSITIONS_MAX]; /* then: what hangs, place by place, as [now] lists it */
+    boil_plan_hanging_dip lifts[BOIL_POSITIONS_MAX];
+    size_t hanging_count;
 } plan_answer;
 
 /* How it is sought. */
@@ -49,9 +54,9 @@ typedef struct {
     double odds; /* share of draws; 0: not asked */
 } plan_work;
 
-/* The problem of a scenario, and what is known of its bath; to be freed either way. False: with *result BOIL_OK where no plan can be
+/* The problem of a scenario, `rest` where it is that of the rest of a shift, else NULL, and what is known of its bath; to be freed either way. False: with *result BOIL_OK where no plan can be
    asked for, and all complaints were made; else with what failed, and nothing said. */
-bool plan_begin(plan_answer *a, const scenario *s, unit_system told, boil_outcome *result);
+bool plan_begin(plan_answer *a, const scenario *s, const plan_rest *rest, unit_system told, boil_outcome *result);
 void plan_free(plan_answer *a);
 
 /* Complaints about jobs that the bath bears in no way; false when there are any. */
@@ -69,7 +74,9 @@ boil_outcome plan_seek(plan_answer *a, const plan_work *w);
 bool plan_odds_possible(const plan_answer *a);
 boil_outcome plan_seek_odds(plan_answer *a, scenario_text *text, const plan_work *w);
 
-/* What is said of odds, paragraph by paragraph: "" beyond the last. */
+/* What is said of now and of odds, paragraph by paragraph: "" beyond the last. */
+plan_words plan_told(const plan_answer *a, size_t index);
+plan_words plan_now_told(const plan_answer *a, size_t index);
 plan_words plan_odds_told(const plan_answer *a, size_t index);
 bool plan_works(const plan_answer *a); /* a plan that holds, with the odds that were asked for */
 
@@ -81,15 +88,27 @@ typedef TEXT_OF(160) plan_names;
 plan_names plan_part_name(const plan_answer *a, size_t part);
 plan_names plan_dip_names(const plan_answer *a, const boil_plan_timetable *t, size_t dip);
 
+plan_names plan_hanging_name(const plan_answer *a, size_t dip); /* of what hung there already */
+
+bool plan_hanging_overdone(const plan_answer *a, size_t dip); /* it has had its most by its lift */
+double plan_hanging_late_s(const plan_answer *a,
+                           size_t dip); /* its lift, behind the due time of what hangs in it; 0: in time */
+
 /* Why it goes in then, a few words: when something of it is due, else what it waited for. */
 plan_names plan_dip_reason(const plan_answer *a, const boil_plan_timetable *t, size_t dip);
 
 /* One line of the run sheet. */
-typedef enum { PLAN_IN, PLAN_OUT, PLAN_WATER, PLAN_BREAK } plan_line_kind;
+typedef enum {
+    PLAN_IN,
+    PLAN_OUT,
+    PLAN_LIFT,
+    PLAN_WATER,
+    PLAN_BREAK
+} plan_line_kind; /* PLAN_LIFT: of what hung there already */
 typedef struct {
     plan_line_kind kind;
     double time_s, until_s;
-    size_t which; /* dip, pour or break */
+    size_t which; /* dip, place, pour or break */
 } plan_line;
 
 /* All of a timetable by time, to be freed; NULL when memory is refused. */

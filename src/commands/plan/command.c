@@ -8,6 +8,7 @@
 typedef struct {
     unsigned long seed, threads;
     double odds; /* 0: not asked */
+    bool now;
     output output;
 } request;
 
@@ -28,6 +29,7 @@ static const option options[] = {
      INTO(output.write)},
     {"odds", "SHARE", "a plan that holds in this share, such as '95 %', of 128 draws of what is uncertain in [uncertain], and what it costs",
      OPTION_READ, INTO(odds), .read = odds_read},
+    {"now", NULL, "plan the rest of the shift anew, from where [now] says that it stands", OPTION_FLAG, INTO(now)},
     {"seed", "NUMBER", "of the search, and of the draws; default 1", OPTION_COUNT, INTO(seed), .within = {NULL, 1, 4294967295.0}},
     {"threads", "NUMBER", "chains of the search at a time; default as many as there are processors", OPTION_COUNT, INTO(threads),
      .within = {NULL, 1, 1024}},
@@ -51,13 +53,14 @@ static int hand_out(const request *r, const scenario_text *text, const plan_answ
     return output_write(&writers, &r->output, a, plan_works(a) && written && !a->stopped ? STATUS_DONE : STATUS_STOPPED);
 }
 
-static int answer(const request *r, scenario_text *text, const scenario *s)
+static int answer(const request *r, scenario_text *text, const scenario *s, const plan_rest *rest)
 {
     plan_answer a;
     boil_outcome outcome;
     plan_work w = {r->seed, r->threads, isatty(STDERR_FILENO) == 1, r->odds};
     int status = STATUS_USAGE;
-    bool good = plan_begin(&a, s, r->output.system, &outcome) && plan_jobs_fit(&a) && (!(w.odds > 0) || plan_odds_possible(&a));
+    bool good =
+        plan_begin(&a, s, rest, r->output.system, &outcome) && plan_jobs_fit(&a) && (!(w.odds > 0) || plan_odds_possible(&a));
     if (good)
         outcome = plan_seek(&a, &w);
     if (good && outcome == BOIL_OK && w.odds > 0)
@@ -72,6 +75,19 @@ static int answer(const request *r, scenario_text *text, const scenario *s)
     return status;
 }
 
+static int answer_rest(const request *r, scenario_text *text, const scenario *s)
+{
+    plan_rest rest;
+    boil_outcome outcome;
+    int status = STATUS_USAGE;
+    if (plan_rest_of(s, &rest, &outcome))
+        status = answer(r, text, &rest.scenario, &rest);
+    else if (outcome != BOIL_OK)
+        status = command_scenario_refuse(s, outcome);
+    plan_rest_free(&rest);
+    return status;
+}
+
 static int run(const given *g)
 {
     request r = {.seed = 1};
@@ -79,7 +95,13 @@ static int run(const given *g)
     scenario s;
     if (!options_take(g, &r) || !output_agrees(&r.output, g))
         return STATUS_USAGE;
-    int status = command_scenario_text(&r.output, g->argument, &text, &s) ? answer(&r, &text, &s) : STATUS_USAGE;
+    if (r.now && r.odds > 0) {
+        program_complain("'--odds' counts draws of a whole shift: leave out --now or --odds");
+        return STATUS_USAGE;
+    }
+    int status = !command_scenario_text(&r.output, g->argument, &text, &s) ? STATUS_USAGE
+                 : r.now                                                   ? answer_rest(&r, &text, &s)
+                                                                           : answer(&r, &text, &s, NULL);
     scenario_free(&s);
     scenario_text_free(&text);
     return status;

@@ -26,7 +26,8 @@ static const field act_fields[] = {
 
 static act act_of(const plan_answer *a, const boil_plan_proof *p, const plan_line *l)
 {
-    static const char *const words[] = {[PLAN_IN] = "in", [PLAN_OUT] = "out", [PLAN_WATER] = "water", [PLAN_BREAK] = "break"};
+    static const char *const words[] = {
+        [PLAN_IN] = "in", [PLAN_OUT] = "out", [PLAN_LIFT] = "out", [PLAN_WATER] = "water", [PLAN_BREAK] = "break"};
     const double none = (double)NAN;
     act x = {.time_s = l->time_s,
              .clock = plan_clock_at(a, l->time_s),
@@ -38,6 +39,8 @@ static act act_of(const plan_answer *a, const boil_plan_proof *p, const plan_lin
         x.names = plan_dip_names(a, &p->table, l->which);
         x.mass_kg = p->table.dips[l->which].mass_kg;
     }
+    if (l->kind == PLAN_LIFT)
+        x.names = plan_hanging_name(a, l->which);
     if (l->kind == PLAN_IN) {
         x.reason = plan_dip_reason(a, &p->table, l->which);
         x.back_s = l->time_s + p->seen[l->which].gravest_s;
@@ -224,6 +227,66 @@ static void gives(json *j, const char *name, const void *record)
     json_close(j);
 }
 
+/* What hung there already. */
+typedef struct {
+    plan_names names;
+    double leaves_s, late_s;
+    bool overdone;
+} hung;
+
+/* Where the shift stood. */
+typedef struct {
+    const plan_answer *of;
+    double reads_K, set_K, ready_s, missing_kg;
+    bool boils;
+} standing;
+
+/* clang-format off */
+#define RECORD hung
+static const field hung_fields[] = {
+    CHARS("names", names, "of what hangs in one place"), SAME(leaves_s, "its lift begins"),
+    SAME(late_s, "behind its due time; 0: in time"), BOOL("overdone", overdone, "it hangs longer than it may"), FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+static void hanging(json *j, const char *name, const void *record)
+{
+    const plan_answer *a = ((const standing *)record)->of;
+    json_list(j, name);
+    for (size_t k = 0; k < a->hanging_count; k++) {
+        const hung x = {plan_hanging_name(a, k), a->lifts[k].leaves_s, plan_hanging_late_s(a, k), plan_hanging_overdone(a, k)};
+        json_record(j, NULL, hung_fields, &x);
+    }
+    json_close(j);
+}
+
+/* clang-format off */
+#define RECORD standing
+static const field standing_fields[] = {
+    SAME(reads_K, "what a thermometer read"), BOOL("boils", boils, "it boiled all over"),
+    SAME(set_K, "the boiling point as the shift began, which water is to bring back"),
+    SAME(ready_s, "it boils from then on; 0: it does"), SAME(missing_kg, "water; less than 0: there is too much"),
+    GIVEN(FIELD_LIST, "hanging", hung_fields, hanging, "in the tank already, place by place"), FIELDS_END};
+#undef RECORD
+/* clang-format on */
+
+static bool is_rest(const void *answer)
+{
+    return ((const plan_answer *)answer)->rest != NULL;
+}
+
+static void now(json *j, const char *name, const void *record)
+{
+    const plan_answer *a = record;
+    if (!is_rest(a)) {
+        json_text(j, name, NULL);
+        return;
+    }
+    const standing x = {
+        a, a->rest->now->reads_K, a->rest->set_K, a->planning.bath.ready_s, a->planning.bath.missing_kg, a->rest->now->boils};
+    json_record(j, name, standing_fields, &x);
+}
+
 static bool is_asked(const void *odds)
 {
     return ((const plan_odds *)odds)->asked > 0;
@@ -262,6 +325,8 @@ static const field answer[] = {
     BOOL("stopped", stopped, "somebody ended the search"),
     GIVEN(FIELD_OBJECT, "plan", told_fields, best, "the best that was found"),
     GIVEN(FIELD_OBJECT, "list_order", told_fields, listed, "the jobs in their own order, each alone"),
+    {.kind = FIELD_OBJECT, .key = "now", .inside = standing_fields, .when = is_rest, .by = now,
+     .meaning = "where the shift stood, and all times are from then; null: it is a whole one"},
     OBJECT_IF("odds", odds, odds_fields, is_asked, "in how many draws of what is uncertain it holds; null: not asked"),
     GIVEN(FIELD_LIST, "failed", breach_fields, failed, "why there is no plan, whatever the order; empty: nothing says so"),
     GIVEN(FIELD_LIST, "gives", gives_fields, gives, "where none was found: what would have to give, one at a time"), FIELDS_END};

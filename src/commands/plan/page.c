@@ -164,8 +164,8 @@ void plan_page(const void *answer, const output *o, const picture_drawn *drawn, 
     html_element(&h, "p", "class=\"verdict\"", "%s", plan_verdict(a).text);
     for (size_t i = 0; i < plan_broken_told(a->best); i++)
         html_element(&h, "p", NULL, "- %s", plan_broken(a, a->best, i).text);
-    for (size_t i = 0; plan_odds_told(a, i).text[0] != '\0'; i++)
-        html_element(&h, "p", NULL, "%s", plan_odds_told(a, i).text);
+    for (size_t i = 0; plan_told(a, i).text[0] != '\0'; i++)
+        html_element(&h, "p", NULL, "%s", plan_told(a, i).text);
     html_element(&h, "p", "class=\"rule\"", "%s", plan_rule(a).text);
     bars(&h, a);
     sheet(&h, a);

@@ -77,7 +77,10 @@ plan_sheet_words plan_sheet_line(const plan_answer *a, const boil_plan_proof *p,
     plan_sheet_words w = {.act = "-----"};
     if (l->kind == PLAN_IN || l->kind == PLAN_OUT)
         dip_words(a, p, l, &w);
-    else if (l->kind == PLAN_WATER)
+    else if (l->kind == PLAN_LIFT) {
+        w.act = "OUT";
+        TEXT_ADD(w.what.text, "%s", plan_hanging_name(a, l->which).text);
+    } else if (l->kind == PLAN_WATER)
         water_words(a, &p->table.pours[l->which], &w);
     else {
         TEXT_ADD(w.what.text, "break");

@@ -134,8 +134,8 @@ void plan_report(const void *answer, const output *o, FILE *to)
     const plan_answer *a = answer;
     verdict(a, to);
     plan_none_report(a, to);
-    for (size_t i = 0; plan_odds_told(a, i).text[0] != '\0'; i++)
-        report_paragraph(to, "%s", plan_odds_told(a, i).text);
+    for (size_t i = 0; plan_told(a, i).text[0] != '\0'; i++)
+        report_paragraph(to, "%s", plan_told(a, i).text);
     report_title(to, a->scenario->title);
     compared(a, to);
     run_sheet(a, to);

@@ -7,11 +7,54 @@
 /* Sections whose lines were the plan's question, or are written anew. */
 static bool is_question(const char *at, const char *end)
 {
-    static const char *const sections[] = {"[plan]", "[jobs]", "[schedule]", "[breaks]"};
+    static const char *const sections[] = {"[plan]", "[jobs]", "[now]", "[schedule]", "[breaks]"};
     for (size_t i = 0; i < sizeof sections / sizeof sections[0]; i++)
         if (words_same(at, (size_t)(end - at), sections[i]))
             return true;
     return false;
+}
+
+/* A setting that the rest of a shift begins with anew: where it begins, and how the bath is. */
+static bool is_begun_anew(const plan_answer *a, size_t line)
+{
+    static const char *const keys[][2] = {{"", "start"},
+                                          {"tank", "level"},
+                                          {"tank", "freeboard"},
+                                          {"bath", "boiling point"},
+                                          {"bath", "salt fraction"},
+                                          {"bath", "strength"},
+                                          {"bath", "temperature"}};
+    for (size_t i = 0; a->rest != NULL && i < sizeof keys / sizeof keys[0]; i++)
+        if (scenario_setting_of(a->scenario, keys[i][0], keys[i][1])->line == line)
+            return true;
+    return false;
+}
+
+static void write_quantity(const plan_answer *a, const char *words, unit_dimension d, double si, FILE *to)
+{
+    const char *measure = format_unit(a->system, d);
+    fprintf(to, "%s = %.7g %s\n", words, unit_from_si(d, measure, si), measure);
+}
+
+/* Behind the header of a section. */
+static void write_begun(const plan_answer *a, const char *at, const char *end, FILE *to)
+{
+    const boil_plant *p = &a->scenario->plant;
+    if (words_same(at, (size_t)(end - at), "[tank]"))
+        write_quantity(a, "level", DIM_LENGTH, p->tank.level_m, to);
+    if (!words_same(at, (size_t)(end - at), "[bath]"))
+        return;
+    write_quantity(a, "boiling point", DIM_TEMPERATURE, p->charge.value, to);
+    if (p->charge.temperature_K > 0)
+        write_quantity(a, "temperature", DIM_TEMPERATURE, p->charge.temperature_K, to);
+}
+
+/* What hangs there is lifted by the sheet: it takes no heat any more, and no run has to know of it. */
+static void write_hanging(const plan_answer *a, FILE *to)
+{
+    for (size_t i = 0; i < a->hanging_count; i++)
+        fprintf(to, "# in the tank already: %s, out at %s\n", plan_hanging_name(a, i).text,
+                plan_clock_at(a, a->lifts[i].leaves_s).text);
 }
 
 /* The scenario as it stands, without what was asked and with a duration. */
@@ -19,6 +62,8 @@ static void write_settings(const plan_answer *a, const source *text, FILE *to)
 {
     bool left_out = false, above = true;
     fprintf(to, "duration = %.0f s\n", ceil(a->best->carried.schedule.duration_s));
+    if (a->rest != NULL)
+        fprintf(to, "start = %s\n", plan_clock_at(a, 0).text);
     for (size_t i = 0; i < text->count; i++) {
         const source_line *l = &text->lines[i];
         const char *at = words_skip(l->text, l->text + l->length), *end = words_trim(at, l->text + l->length);
@@ -27,8 +72,11 @@ static void write_settings(const plan_answer *a, const source *text, FILE *to)
             left_out = is_question(at, words_trim(at, comment));
             above = false;
         }
-        if (!left_out && !(above && words_taken(at, end, "duration") > 0))
-            fprintf(to, "%.*s\n", (int)l->length, l->text);
+        if (left_out || (above && words_taken(at, end, "duration") > 0) || is_begun_anew(a, i + 1))
+            continue;
+        fprintf(to, "%.*s\n", (int)l->length, l->text);
+        if (a->rest != NULL && at < end && *at == '[')
+            write_begun(a, at, words_trim(at, cursor_comment(at, end)), to);
     }
 }
 
@@ -40,9 +88,9 @@ static void write_breaks(const plan_answer *a, FILE *to)
     bool any = false;
     for (size_t i = 0; i < s->schedule.breaks_count; i++) {
         const boil_break *b = &s->schedule.breaks[i];
-        if (b->from_s >= over_s)
+        if (b->from_s >= over_s || !(b->to_s > 0))
             continue;
-        fprintf(to, "%s%s to %s %s\n", any ? "" : "\n[breaks]\n", plan_clock_at(a, b->from_s).text,
+        fprintf(to, "%s%s to %s %s\n", any ? "" : "\n[breaks]\n", plan_clock_at(a, fmax(0, b->from_s)).text,
                 plan_clock_at(a, fmin(b->to_s, floor(over_s))).text, s->wording.breaks[i].text);
         any = true;
     }
@@ -73,6 +121,7 @@ static void write_acts(const plan_answer *a, FILE *to)
     size_t told = (size_t)-1;
     write_breaks(a, to);
     fputs("\n[schedule]\n", to);
+    write_hanging(a, to);
     for (size_t i = 0; i < c->schedule.count; i++) {
         const boil_plan_act *act = &c->acts[i];
         if (!act->is_pour && act->dip != told) {
@@ -97,8 +146,8 @@ bool plan_write(const plan_answer *a, const scenario_text *read, const char *pat
         for (size_t i = 0; i < plan_broken_told(a->best); i++)
             fprintf(f.to, "# - %s\n", plan_broken(a, a->best, i).text);
     }
-    for (size_t i = 0; plan_odds_told(a, i).text[0] != '\0'; i++)
-        fprintf(f.to, "# %s\n", plan_odds_told(a, i).text);
+    for (size_t i = 0; plan_told(a, i).text[0] != '\0'; i++)
+        fprintf(f.to, "# %s\n", plan_told(a, i).text);
     write_settings(a, &read->text, f.to);
     write_acts(a, f.to);
     return whole_file_close(&f);

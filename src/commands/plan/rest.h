@@ -1,0 +1,22 @@
+/* commands/plan/rest.h -- the rest of a shift as a scenario of its own, which begins now: by [now] of the scenario that it is of. */
+#ifndef COMMANDS_PLAN_REST_H
+#define COMMANDS_PLAN_REST_H
+
+#include "planning/resume.h"
+#include "scenario/scenario.h"
+
+/* It borrows all of the scenario that it is of, but its list of jobs: what is left of each, with the times from now. */
+typedef struct {
+    scenario scenario;
+    const now_section *now; /* of the other */
+    const scenario_job *of; /* its jobs */
+    boil_plan_hung *hung;   /* what hangs in the tank, with times from now */
+    size_t hung_count;
+    double set_K; /* the boiling point to hold: that at the start of the shift */
+} plan_rest;
+
+/* False, with complaints, where there is none; to be freed either way. */
+bool plan_rest_of(const scenario *s, plan_rest *out, boil_outcome *result);
+void plan_rest_free(plan_rest *r);
+
+#endif

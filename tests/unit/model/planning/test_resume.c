@@ -1,0 +1,150 @@
+/* A shift planned on: what a reading says of the water, against a run that lost it, and when what hangs is lifted. */
+#include "support/close.h"
+
+#include "plan/decoder.h"
+#include "planning/resume.h"
+#include "simulate/run.h"
+
+/* A trough of 72 in x 36 in x 30 in, 20 in deep, boiling at 285 degF. */
+static boil_plant trough(void)
+{
+    boil_plant p = boil_plant_default();
+    p.tank.length_m = 1.8288;
+    p.tank.width_m = 0.9144;
+    p.tank.depth_m = 0.762;
+    p.tank.level_m = 0.508;
+    p.tank.wall_thickness_m = 0.00635;
+    p.tank.insulation_m = 0.0508;
+    p.tank.positions = 2;
+    p.charge.blend[BOIL_NAOH] = 0.80;
+    p.charge.blend[BOIL_NANO3] = 0.15;
+    p.charge.blend[BOIL_NANO2] = 0.05;
+    p.charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
+    p.charge.value = 413.7;
+    p.heater.input_W = 97000;
+    p.heater.efficiency = 0.6;
+    p.limits.boiling_point_high_K = 419;
+    return p;
+}
+
+static boil_load plate(void)
+{
+    boil_load l = boil_load_default();
+    l.mass_kg = 30;
+    l.size_m = 0.00635;
+    l.temperature_K = 297;
+    return l;
+}
+
+/* A planning of one job, after what `p` was read as. */
+static void begin(const boil_plant *p, boil_plan_job *job, boil_plan_problem *of, boil_planning *g)
+{
+    boil_run_options o = boil_run_options_default();
+    *job = (boil_plan_job){.load = plate(), .least_s = 900, .most_s = 1500, .due_s = HUGE_VAL};
+    of->jobs = job;
+    of->jobs_count = 1;
+    of->positions = 2;
+    of->hoist_s = of->settle_s = 60;
+    of->end_s = HUGE_VAL;
+    of->water_kg_s = 0.05;
+    assert_int_equal(boil_planning_begin(p, of, &o, g), BOIL_OK);
+}
+
+/* By the run's own balance of water: what went off in an hour of boil is what the reading at its end says is missing, the level having
+   fallen by as much; and the band's room is smaller by it. */
+static void a_reading_says_how_much_water_is_missing(void **state)
+{
+    (void)state;
+    boil_plant p = trough(), later = trough();
+    boil_run_options o = boil_run_options_default();
+    boil_schedule s;
+    boil_history h;
+    boil_plan_job job;
+    boil_plan_problem of = {.jobs_count = 0};
+    boil_planning fresh, read;
+    double warm_s;
+    boil_schedule_init(&s, 3600);
+    assert_int_equal(boil_run(&p, &s, &o, &h), BOIL_OK);
+    later.charge.value = h.summary.boiling_point_end_K;
+    later.tank.level_m = h.summary.still_level_end_m;
+    assert_true(later.charge.value > p.charge.value + 4);
+    begin(&p, &job, &of, &fresh);
+    begin(&later, &job, &of, &read);
+    assert_int_equal(boil_plan_resume(&read, NULL, 0, p.charge.value, NULL, 0, &warm_s), BOIL_OK);
+    assert_close(read.bath.missing_kg, h.summary.vented_total_kg, 0.01, 0);
+    assert_close(read.bath.strongest_kg, fresh.bath.strongest_kg, 0.01, 0); /* counted from where none is missing */
+    assert_true(warm_s == 0);
+    boil_planning_free(&fresh);
+    boil_planning_free(&read);
+    boil_history_free(&h);
+    boil_schedule_free(&s);
+}
+
+/* One hoist: two lifts that are wanted at once are a move apart, the earlier first, and none is in a break; a load of ours waits for a
+   place and for what hangs to be warm. By H3 and H4 of plan/plan.h. */
+static void what_hangs_keeps_its_place_until_its_lift(void **state)
+{
+    (void)state;
+    static const boil_break breaks[] = {{300, 500}};
+    boil_plant p = trough();
+    boil_plan_job job;
+    boil_plan_problem of = {.breaks = breaks, .breaks_count = 1};
+    boil_planning g;
+    boil_plan_resumed out[2];
+    boil_plan_hanging_dip lifts[2];
+    boil_plan_decoder d;
+    boil_plan_order order;
+    double warm_s;
+    const boil_plan_hung hung[] = {{plate(), 900, 1500, -600, (double)NAN, 0}, {plate(), 900, 1500, -30, 290, 1}};
+    begin(&p, &job, &of, &g);
+    assert_int_equal(boil_plan_resume(&g, hung, 2, p.charge.value, out, 2, &warm_s), BOIL_OK);
+    assert_close(out[1].dip.leaves_s, 500, 0, 1e-6);          /* its lift would last into the break */
+    assert_close(out[0].dip.leaves_s, 560, 0, 1e-6);          /* which the other would as well */
+    assert_true(out[0].most_s > 900 && out[0].most_s < 1200); /* 25 min since it was hot, which took some minutes */
+    assert_true(warm_s > 0 && warm_s < 300);
+    for (int i = 0; i < 2; i++)
+        lifts[i] = out[i].dip;
+    of.hanging = lifts;
+    of.hanging_count = 2;
+    boil_plan_case c = boil_planning_case(&g);
+    assert_int_equal(boil_plan_order_begin(&order, 1), BOIL_OK);
+    assert_int_equal(boil_plan_decoder_begin(&d, &c), BOIL_OK);
+    const boil_plan_timetable *t = boil_plan_decode(&d, &order);
+    double first_s = fmin(lifts[0].leaves_s, lifts[1].leaves_s);
+    assert_true(t->dips[0].enters_s >= first_s + 60 && t->dips[0].reason != BOIL_PLAN_FIRST);
+    assert_true(t->value.of[BOIL_PLAN_LAST_OUT_S] >= fmax(lifts[0].leaves_s, lifts[1].leaves_s));
+    boil_plan_decoder_free(&d);
+    boil_plan_order_free(&order);
+    boil_planning_free(&g);
+}
+
+/* A bath that does not boil: minutes count from its boil, and what hangs there cold makes that come later. */
+static void a_quiet_bath_is_heated_first(void **state)
+{
+    (void)state;
+    boil_plant p = trough();
+    boil_plan_job job;
+    boil_plan_problem of = {.jobs_count = 0};
+    boil_planning g;
+    boil_plan_resumed out[1];
+    double warm_s;
+    const boil_plan_hung hung = {plate(), 900, 1500, -10, (double)NAN, 0};
+    p.charge.temperature_K = 405;
+    begin(&p, &job, &of, &g);
+    double empty_s = g.bath.ready_s;
+    assert_true(empty_s > 300);
+    assert_int_equal(boil_plan_resume(&g, &hung, 1, p.charge.value, out, 1, &warm_s), BOIL_OK);
+    assert_true(g.bath.ready_s > empty_s + 20);
+    assert_true(out[0].dip.leaves_s >= empty_s + 900);
+    boil_planning_free(&g);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(a_reading_says_how_much_water_is_missing),
+        cmocka_unit_test(what_hangs_keeps_its_place_until_its_lift),
+        cmocka_unit_test(a_quiet_bath_is_heated_first),
+    };
+    return cmocka_run_group_tests(tests, NULL, NULL);
+}
