@@ -69,6 +69,16 @@ static void dip_bars(html *h, const plan_answer *a)
     }
 }
 
+/* What hung there already, place by place as carried out. */
+static void hanging_bars(html *h, const plan_answer *a)
+{
+    for (size_t i = 0; i < a->hanging_count; i++) {
+        double y = TOP + ROW * (double)i;
+        bar(h, a, 0, a->lifts[i].leaves_s, y, "#dddddd");
+        words(h, x_of(a, 0) + 4, y + 16, plan_hanging_name(a, i).text);
+    }
+}
+
 static void hours(html *h, const plan_answer *a, double bottom)
 {
     const double hour_s = 3600, end_s = a->best->carried.schedule.duration_s;
@@ -101,6 +111,7 @@ static void bars(html *h, const plan_answer *a)
         words(h, 62, TOP + ROW * (double)i + 16, name.text);
     }
     words(h, 4, water_y + 16, "water, break");
+    hanging_bars(h, a);
     dip_bars(h, a);
     for (size_t i = 0; i < a->best->table.pours_count; i++) {
         const boil_plan_pour *w = &a->best->table.pours[i];
