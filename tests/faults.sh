@@ -2,7 +2,8 @@
 # faults.sh [--whole] -- what goes wrong around the program: every allocation refused, every call for a file failing, every file cut
 # off at every length, signals at every one of those moments, full disks, closed streams. For each command, each try must end as if
 # nothing had happened, or say so with exit status 1; a file under its own name is whole or as it was before, and nothing
-# is left beside. Without --whole only some of the moments, spread over all. tests/faults/faults.c makes the faults.
+# is left beside. Without --whole only some of the moments, spread over all; TRIES=20 in the environment takes so many of each, but
+# of signals, and more commands. tests/faults/faults.c makes the faults.
 . "$(dirname "$0")/expect.sh"
 top=$PWD
 program=$top/${BUILD:-build}/boilback
@@ -41,11 +42,34 @@ practise small.bath --script orders.csv --save out.csv
 fit small.bath log.csv --json
 solution --salts 100%NaOH --salt-fraction 50%
 solution --salts 100%NaOH --table --from 40% --to 50% --step 1% --csv out.csv"
+# What reads, and works out, by other ways than those.
+more="check names.bath
+check words.bath
+check hangs.bath
+check stays.bath
+check uncertain.bath
+check wrong.bath
+check wrong_hangs.bath
+check wrong_lesson.bath
+check wrong_takes.bath
+check wrong_waits.bath
+check lesson.bath
+run waits.bath --full
+run takes.bath --full
+lesson lesson.bath
+size small.bath --sheet
+size small.bath --interval --load 20lb
+size small.bath --load 20lb
+charge small.bath --plot out.svg
+correct small.bath --reads 287degF --level 17in"
+[ $whole = no ] && [ -z "$TRIES" ] || commands="$commands
+$more"
 
 anew() { # a folder as it is before
     rm -rf "$work/here" "$work/tmp"
     mkdir "$work/here" "$work/tmp"
-    cp "$top"/tests/faults/*.bath "$top"/tests/faults/*.csv "$work/here"
+    cp "$top"/tests/cli/baths/*.bath "$top"/tests/faults/*.bath "$top"/tests/faults/*.csv "$work/here"
+    cp "$top"/scenarios/lessons/03-*.bath "$work/here/lesson.bath"
     cp "$work/here/small.bath" "$work/here/other.bath"
     [ ! -e "$work/rows.csv" ] || cp "$work/rows.csv" "$work/here"
     for name in out.csv out.html out.svg; do echo before >"$work/here/$name"; done
@@ -119,8 +143,10 @@ is_slow() {
 }
 
 # Of a command, in all or in short.
-tries_of() {
-    if [ $whole = yes ]; then echo 100000000; elif is_slow "$1"; then echo 1; else echo 2; fi
+tries_of() { # command, what
+    if [ $whole = yes ]; then echo 100000000
+    elif [ -n "$TRIES" ] && [ "$2" != signals ]; then echo "$TRIES"
+    elif is_slow "$1"; then echo 1; else echo 2; fi
 }
 
 is_handed_out() { # what there was by then
@@ -128,7 +154,7 @@ is_handed_out() { # what there was by then
 }
 
 each() { # what, how many, fault, judge, command: every moment or some, spread evenly
-    step=$(($2 / $(tries_of "$5") + 1))
+    step=$(($2 / $(tries_of "$5" "$1") + 1))
     moment=$((1 + $2 % step / 2))
     while [ $moment -le "$2" ]; do
         go "$3=$moment $extra" "$5"
@@ -164,7 +190,7 @@ command_fares() { # command
     read -r allocations calls <"$work/count"
     longest=$(cat "$work/stdout" "$work/here"/out.* | wc -c)
     expect "memory refused: $1" each memory "$allocations" FAULT_MEMORY fares_without_memory "$1"
-    if [ $whole = no ] && is_slow "$1"; then return; fi
+    if [ $whole = no ] && [ -z "$TRIES" ] && is_slow "$1"; then return; fi
     expect "calls fail: $1" each calls "$calls" FAULT_CALL could_not "$1"
     expect "cut off: $1" each bytes "$longest" FAULT_BYTES could_not "$1"
     expect "signals: $1" signals "$allocations" FAULT_MEMORY "$1"

@@ -34,6 +34,16 @@ seen() { # pattern: within ten seconds; an eruption shown at half speed takes si
     return 1
 }
 
+seen_no() { # pattern: within ten seconds it is there no more
+    for _ in $(seq 50); do
+        show >"$work/pane"
+        if ! grep -q -e "$1" "$work/pane"; then return 0; fi
+        sleep 0.2
+    done
+    cat "$work/pane"
+    return 1
+}
+
 practise() { # options: begun, with the terminal's state noted
     press "clear; stty -g >before" Enter "$program practise $bath $*" Enter
     seen "^Goal: Water only" && press Enter && seen "running" && press Space && seen "PAUSED"
@@ -76,6 +86,66 @@ expect "keys" seen "ready-mixed liquid"
 press Enter q f C-u "kept.bath" Enter q
 expect "left, and kept" is_given_back 0
 expect "what is kept is a scenario" grep -q '^pass' "$work/here/kept.bath"
+
+begin 80 24
+practise --units si --speed 20
+press ">"
+expect "faster" seen " 60x"
+press "<" "<"
+expect "slower" seen " 5x"
+press "<" "<" "<" "."
+expect "a second at a time, at a speed that is not below the clock's" seen "9:00:0[1-9].* 1x *PAUSED"
+press ">" ">" ">" ">" ">" ">"
+expect "nor above what there is" seen " 300x"
+press m
+expect "what is off is offered on" seen "what: mixer on_"
+press Enter
+expect "it is done" seen "9:00:0[0-9]  mixer on"
+press Space m
+expect "what is on is offered off" seen "what: mixer off_"
+press Escape h Enter
+expect "the heat as usual" seen "  heat 50 %"
+press Space h C-w C-w "20 %" Enter
+expect "a word less, and another" seen "  heat 20 %"
+press Space h
+expect "the last of them is offered again" seen "what: heat 20 %_"
+press BSpace BSpace BSpace BSpace Escape l
+expect "what is usual is in the person's units" seen "what: load 20 kg, plate 6 mm, for 15 min_"
+press C-u "0:20 water 1 L" Enter
+expect "what is for later waits for something else than a time" seen "Acts are done now here"
+press C-u state Enter
+expect "what is a key is none of the acts" seen "Here that is a key"
+press C-u Enter
+expect "nothing is nothing" seen "w water  l load"
+press a "when boiling for 50 min water 1 L over 1 min" Enter
+expect "what waits is shown" seen "waits when boiling for 50 min: water 1 L"
+press x
+expect "and given up" seen_no "waits when"
+press Space g
+expect "the briefing again" seen "^Goal: Water only"
+press C-l q
+expect "from a page to the question" seen "^ Leave?"
+press d
+expect "from there to the debrief" seen "[0-9] of 4 terms hold"
+press Space - k q Enter
+expect "left" is_given_back 0
+
+begin 80 24
+practise --speed 300x
+expect_over() { # the clock stands at each question of the lesson, and at what is found
+    for _ in $(seq 20); do
+        show | grep -q '^ *9:30:00.*OVER' && return
+        press Space
+        sleep 1
+    done
+    show
+    return 1
+}
+expect "its end" expect_over
+press w
+expect "and nothing more is done" seen "The shift is over.  b: before the last act"
+press q q
+expect "left over" is_given_back 0
 
 for key in running typing asking; do
     begin 80 24

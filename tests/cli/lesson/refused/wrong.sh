@@ -6,5 +6,5 @@ boilback lesson calm.bath --html calm.bath
 boilback lesson calm.bath --html - --json
 boilback lesson calm.bath --html missing/page.html >/dev/null
 echo before >page.html
-(ulimit -f 4; trap '' XFSZ; boilback lesson calm.bath --html page.html >/dev/null)
+(ulimit -S -f 4; trap '' XFSZ; boilback lesson calm.bath --html page.html >/dev/null)
 cat page.html

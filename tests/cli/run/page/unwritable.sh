@@ -3,7 +3,7 @@ PATH=$PWD/bin:$PATH
 boilback run calm.bath --html missing/page.html >/dev/null
 echo $?
 echo before >page.html
-(ulimit -f 4; trap '' XFSZ; boilback run calm.bath --html page.html >/dev/null)
+(ulimit -S -f 4; trap '' XFSZ; boilback run calm.bath --html page.html >/dev/null)
 echo $?
 cat page.html
 ls | grep -v bath

@@ -190,6 +190,260 @@ static void every_row_has_room(void **state)
     unmake(m);
 }
 
+static const double square_foot_m2 = 0.3048 * 0.3048, cfm_m3_s = 0.028316846592 / 60;
+
+/* Push-pull draws 0.4 T + 15 cfm a square foot, T in degF (industrial ventilation's rule, from memory); an enclosing hood the
+   velocity through what it leaves open. */
+static void each_hood_draws_its_own(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    sheet *s = &m->sheet;
+    m->scene.exhaust.hood = BOIL_HOOD_PUSH_PULL;
+    sheet_exhaust(s);
+    assert_close(row_of(s, "air")->values[0], (0.4 * (413.7 * 1.8 - 459.67) + 15) * 18 * cfm_m3_s, 1e-9, 0);
+    assert_non_null(row_of(s, " its push"));
+    s->rows_count = 0;
+    m->scene.exhaust.hood = BOIL_HOOD_ENCLOSING;
+    m->scene.exhaust.open_area_m2 = (double)NAN;
+    sheet_exhaust(s);
+    assert_true(says(s, SHEET_MISSING, "give [exhaust] open area"));
+    s->rows_count = 0;
+    m->scene.exhaust.open_area_m2 = 4 * square_foot_m2;
+    sheet_exhaust(s);
+    assert_close(row_of(s, "air")->values[0], 75 * 4 * cfm_m3_s, 1e-9, 0);
+    assert_true(isnan(row_of(s, "slot / plenum")->values[0]) && row_of(s, "slot / plenum")->values[2] > 0);
+    unmake(m);
+}
+
+/* What no table gives is not ordered, and why is said. */
+static void a_hood_that_no_table_knows_is_not_ordered(void **state)
+{
+    static const struct {
+        boil_hood hood;
+        unsigned hazard;
+        double length_m, width_m;
+        int along;
+        const char *why;
+    } of[] = {{BOIL_HOOD_ONE_SIDE, 0, 2, 1, SLOT_ALONG_LENGTH, "too wide for such slots"},
+              {BOIL_HOOD_TWO_SIDES, 1, 1.8, 0.9, SLOT_ALONG_LENGTH, "is to be read in the book"},
+              {BOIL_HOOD_TWO_SIDES, 16, 1.8, 0.9, SLOT_ALONG_LENGTH, "general ventilation by this class"},
+              {BOIL_HOOD_ONE_SIDE, 0, 0.9, 0.3, SLOT_ALONG_WIDTH, "draws over twice its length"}};
+    (void)state;
+    for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
+        made_up *m = make_up();
+        m->scene.exhaust = (scenario_exhaust){.hood = of[i].hood, .hazard = of[i].hazard, .along = of[i].along};
+        m->sheet.facts.plant.tank.length_m = of[i].length_m;
+        m->sheet.facts.plant.tank.width_m = of[i].width_m;
+        m->sheet.facts.control_m_s = i == 1 ? (double)NAN : 0.5;
+        sheet_exhaust(&m->sheet);
+        assert_int_equal(row_of(&m->sheet, "air")->kind, SHEET_MISSING);
+        assert_true(says(&m->sheet, SHEET_MISSING, of[i].why));
+        unmake(m);
+    }
+}
+
+/* A slot further from the other side than it is long, and a round tank's, which is as far as it is long. */
+static void a_slot_that_draws_too_far_is_warned_of(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    m->scene.exhaust = (scenario_exhaust){.hood = BOIL_HOOD_ONE_SIDE, .along = SLOT_ALONG_WIDTH};
+    m->sheet.facts.plant.tank.length_m = 0.6;
+    m->sheet.facts.plant.tank.width_m = 0.4;
+    sheet_exhaust(&m->sheet);
+    assert_true(says(&m->sheet, SHEET_WARNING, "draws further than it is long"));
+    m->sheet.rows_count = 0;
+    m->sheet.facts.plant.tank.shape = BOIL_TANK_UPRIGHT_CYLINDER;
+    m->sheet.facts.plant.tank.diameter_m = 0.5;
+    sheet_exhaust(&m->sheet);
+    assert_false(says(&m->sheet, SHEET_WARNING, "draws further than it is long"));
+    assert_int_equal(row_of(&m->sheet, "air")->kind, SHEET_VALUE);
+    unmake(m);
+}
+
+static void what_the_heat_does_to_the_rim_is_said(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    boil_heater_window *w = &m->answer.heats;
+    m->scene.design.margin = 0.1;
+    w->leaves_likely = w->likely;
+    w->possible = (boil_window_end){BOIL_RIM_AT, 50.5e3, 57e3};
+    sheet_heat(&m->sheet);
+    assert_true(says(&m->sheet, SHEET_NOTICE, "the model's own doubt alone is 13 %"));
+    assert_true(says(&m->sheet, SHEET_NOTICE, "it may boil over"));
+    m->sheet.rows_count = 0;
+    w->leaves_likely = (boil_window_end){BOIL_RIM_AT, 50.5e3, 57e3};
+    sheet_heat(&m->sheet);
+    assert_true(says(&m->sheet, SHEET_WARNING, "too little freeboard is left"));
+    m->sheet.rows_count = 0;
+    w->likely = w->possible;
+    sheet_heat(&m->sheet);
+    assert_true(says(&m->sheet, SHEET_WARNING, "with the design heat it boils over"));
+    m->sheet.rows_count = 0;
+    w->likely.from_W = (double)NAN;
+    sheet_heat(&m->sheet);
+    assert_true(says(&m->sheet, SHEET_WARNING, "with the heat that is needed it boils over"));
+    unmake(m);
+}
+
+static void no_heat_is_ordered_against_a_draught_that_none_stands(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    m->sheet.facts.hood_beyond = true;
+    sheet_heat(&m->sheet);
+    assert_true(says(&m->sheet, SHEET_WARNING, "no order can be made"));
+    assert_null(row_of(&m->sheet, "design"));
+    m->sheet.rows_count = 0;
+    m->sheet.facts.hood_beyond = false;
+    m->scene.exhaust.hood = BOIL_HOOD_ENCLOSING;
+    sheet_heat(&m->sheet);
+    assert_true(says(&m->sheet, SHEET_MISSING, "no velocity is known for such a hood"));
+    unmake(m);
+}
+
+/* The heating value of methane, 802.3 kJ/mol at 273.15 K and 101325 Pa in 22.4 L (from memory), within 10 % of what gas is ordered by. */
+static void a_burner_is_warned_of_what_its_gas_takes_away(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    m->scene.design.flue_K = 1400;
+    m->scene.design.flue_oxygen = 0.14;
+    m->scene.altitude_m = (double)NAN;
+    m->scene.exhaust.hood = BOIL_HOOD_TWO_SIDES;
+    sheet_burner(&m->sheet);
+    assert_true(says(&m->sheet, SHEET_WARNING, "leaves next to nothing in the tank"));
+    assert_true(says(&m->sheet, SHEET_MISSING, "give [room] altitude"));
+    assert_true(says(&m->sheet, SHEET_WARNING, "pull flue gas into the room"));
+    assert_close(row_of(&m->sheet, "gas /")->values[0], 58.05e3 / 0.6 / (802.3e3 / 22.4e-3), 0.1, 0);
+    m->sheet.rows_count = 0;
+    m->scene.design.draft = DRAFT_FAN;
+    sheet_burner(&m->sheet);
+    assert_true(says(&m->sheet, SHEET_REMARK, "is its maker's"));
+    assert_false(says(&m->sheet, SHEET_WARNING, "pull flue gas into the room"));
+    unmake(m);
+}
+
+/* 22 and 25 W/in2 are the most for a steel sheath and for any in caustic (heaters' handbooks, from memory). */
+static void an_element_that_burns_the_bath_is_refused(void **state)
+{
+    static const double density[] = {20, 24, 26};
+    (void)state;
+    for (int i = 0; i < 3; i++) {
+        made_up *m = make_up();
+        m->sheet.facts.plant.heater.source = BOIL_HEAT_ELECTRIC;
+        m->scene.design.element_W_m2 = density[i] / (0.0254 * 0.0254);
+        sheet_burner(&m->sheet);
+        sheet_heaters(&m->sheet);
+        assert_int_equal(says(&m->sheet, SHEET_WARNING, "over 22 W/in2"), i == 1);
+        assert_int_equal(says(&m->sheet, SHEET_MISSING, "refused, over 25 W/in2"), i == 2);
+        assert_null(row_of(&m->sheet, "gas"));
+        unmake(m);
+    }
+}
+
+static void steam_of_its_own_is_sized_beside_the_usual(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    m->sheet.facts.plant.heater.source = BOIL_HEAT_STEAM;
+    m->sheet.facts.plant.heater.steam_K = 450;
+    m->sheet.facts.design_W = 150e3; /* 512 kBtu/h, which the tube's table holds */
+    sheet_burner(&m->sheet);
+    assert_int_equal(m->sheet.rows_count, 0);
+    sheet_heaters(&m->sheet);
+    assert_true(row_of(&m->sheet, "steam of the scenario")->values[0] > 0);
+    assert_false(says(&m->sheet, SHEET_NOTICE, "this extrapolates"));
+    assert_close(sheet_fuel_share(&m->sheet), 1, 0, 0);
+    unmake(m);
+}
+
+/* The caustic chart's lines are at 120 and 180 degF for 50 % (from memory): 49 and 82 degC. */
+static void the_floor_is_warned_of_by_its_metal(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    sheet *s = &m->sheet;
+    s->facts.design_W = 110e3;
+    s->facts.bed_K = 40;
+    m->scene.design.scale_m = 10e-3;
+    sheet_floor(s);
+    assert_true(says(s, SHEET_WARNING, "peak flux over 12 kBtu/h ft2"));
+    assert_true(says(s, SHEET_WARNING, "metal over 650 degF"));
+    assert_true(says(s, SHEET_WARNING, "in the run salt lies on the floor"));
+    assert_true(says(s, SHEET_WARNING, "past the chart's second line"));
+    s->rows_count = 0;
+    s->facts.plant.heater.source = BOIL_HEAT_ELECTRIC;
+    sheet_floor(s);
+    assert_close(row_of(s, "flux")->values[1], row_of(s, "flux")->values[0], 1e-12, 0);
+    s->rows_count = 0;
+    s->facts.plant.tank.heated = BOIL_TANK_HEATED_INSIDE;
+    s->facts.boiling_K = 273.15 + 65;
+    sheet_floor(s);
+    assert_int_equal(row_of(s, "flux and metal")->kind, SHEET_MISSING);
+    assert_true(says(s, SHEET_WARNING, "past the chart's first line"));
+    s->rows_count = 0;
+    s->facts.boiling_K = 273.15 + 40;
+    sheet_floor(s);
+    assert_false(says(s, SHEET_WARNING, "past the chart's"));
+    s->rows_count = 0;
+    s->facts.plant.charge.blend[BOIL_NAOH] = 0;
+    sheet_floor(s);
+    assert_null(row_of(s, "caustic chart"));
+    unmake(m);
+}
+
+/* What touches is held under 60 degC: in a room of 61 nothing keeps the wall from burning. */
+static void a_tank_that_cannot_be_built_is_not_ordered(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    sheet *s = &m->sheet;
+    s->facts.plant.ambient.temperature_K = 273.15 + 61;
+    s->facts.rim_m = 0.9;
+    s->facts.plant.tank.length_m = 30;
+    s->facts.plant.tank.width_m = 30;
+    s->facts.plant.tank.depth_m = 5;
+    sheet_standby(s);
+    s->facts.rim_m = 5.1;
+    sheet_tank(s);
+    assert_true(says(s, SHEET_WARNING, "no insulation keeps the wall from burning"));
+    assert_true(says(s, SHEET_WARNING, "does not keep the freeboard"));
+    assert_true(says(s, SHEET_MISSING, "no plate to 2 in without belts"));
+    assert_true(says(s, SHEET_MISSING, "none to 2 in: give [design] floor bars"));
+    s->rows_count = 0;
+    s->facts.plant.tank.shape = BOIL_TANK_UPRIGHT_CYLINDER;
+    s->facts.plant.tank.diameter_m = 1;
+    sheet_tank(s);
+    assert_true(says(s, SHEET_MISSING, "a box's alone are worked out"));
+    unmake(m);
+}
+
+/* A kWh at 0.10, ten hours of it at the design heat. */
+static void a_year_costs_what_it_uses(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    sheet *s = &m->sheet;
+    m->scene.design.hours_a_year = 10;
+    s->facts.plant.heater.source = m->scene.plant.heater.source = BOIL_HEAT_ELECTRIC;
+    s->facts.plant.heater.efficiency = 1;
+    s->facts.drag_out_salts_kg_s = s->facts.steel_W = (double)NAN;
+    m->scene.prices.electricity = 0.10 / 3.6e6;
+    sheet_year(s);
+    assert_non_null(row_of(s, "current, full dial"));
+    assert_close(row_of(s, "all that has a price")->values[0], 58.05 * 10 * 0.10, 1e-9, 0);
+    assert_true(says(s, SHEET_MISSING, "give loads in [schedule]"));
+    s->rows_count = 0;
+    s->facts.plant.heater.source = m->scene.plant.heater.source = BOIL_HEAT_STEAM;
+    sheet_year(s);
+    assert_non_null(row_of(s, "steam's heat"));
+    assert_true(says(s, SHEET_MISSING, "give [prices]"));
+    unmake(m);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -200,6 +454,17 @@ int main(void)
         cmocka_unit_test(the_burner_is_ordered_by_the_worse_efficiency),
         cmocka_unit_test(weak_steam_cannot),
         cmocka_unit_test(every_row_has_room),
+        cmocka_unit_test(each_hood_draws_its_own),
+        cmocka_unit_test(a_hood_that_no_table_knows_is_not_ordered),
+        cmocka_unit_test(a_slot_that_draws_too_far_is_warned_of),
+        cmocka_unit_test(what_the_heat_does_to_the_rim_is_said),
+        cmocka_unit_test(no_heat_is_ordered_against_a_draught_that_none_stands),
+        cmocka_unit_test(a_burner_is_warned_of_what_its_gas_takes_away),
+        cmocka_unit_test(an_element_that_burns_the_bath_is_refused),
+        cmocka_unit_test(steam_of_its_own_is_sized_beside_the_usual),
+        cmocka_unit_test(the_floor_is_warned_of_by_its_metal),
+        cmocka_unit_test(a_tank_that_cannot_be_built_is_not_ordered),
+        cmocka_unit_test(a_year_costs_what_it_uses),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
