@@ -58,6 +58,7 @@ cases_of() { # file
     if [ -n "${CASES:-}" ]; then echo "$CASES"; return; fi
     case $1 in
     src/commands/*) echo "$1" | sed 's,src/commands/\([a-z]*\)/.*,^\1/,' ;;
+    src/replay/*) echo '^(lesson|run/lesson)/' ;;
     src/pictures/*) echo '^(run|size|explore)/picture/' ;;
     src/base/*) echo '^(run|check|solution)/' ;;
     src/describe/*) echo '^(check|run/(report|json|screen))/' ;;

@@ -130,6 +130,17 @@ static void test_makeup_is_heat_over_vapour(void **state)
     assert_close(as_much.makeup_kg_s, c.makeup_kg_s, 1e-2, 0);
 }
 
+static void test_what_makes_no_sense_is_refused(void **state)
+{
+    (void)state;
+    boil_plant p = pinned_plant();
+    boil_steady_state c;
+    assert_int_equal(boil_steady_state_at(NULL, 30e3, &c), BOIL_BAD_INPUT);
+    assert_int_equal(boil_steady_state_at(&p, 30e3, NULL), BOIL_BAD_INPUT);
+    assert_int_equal(boil_steady_state_at(&p, (double)NAN, &c), BOIL_BAD_INPUT);
+    assert_int_equal(boil_steady_state_at(&p, (double)INFINITY, &c), BOIL_BAD_INPUT);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -137,6 +148,7 @@ int main(void)
         cmocka_unit_test(test_the_hold_keeps_the_boil),
         cmocka_unit_test(test_a_covered_bath_loses_no_more_off_its_boil),
         cmocka_unit_test(test_makeup_is_heat_over_vapour),
+        cmocka_unit_test(test_what_makes_no_sense_is_refused),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("steady state", tests, NULL, NULL);
