@@ -40,6 +40,9 @@ variable() { printf 'show:;@echo $(%s)\n' "$1" | ${MAKE:-make} --no-print-direct
 
 exist() { awk '!seen[$0]++' | while IFS= read -r test; do if [ -e "$test" ]; then echo "${test%.c}"; fi; done; }
 
+# What the whole model refuses is asked for in one place.
+refusals="tests/unit/model/test_refused_input.c tests/unit/model/case/test_limits.c"
+
 # The unit tests of a file, by how near they are; of a folder without any those of the one it lies in. The one that refuses memory
 # needs a link of its own.
 nearest() { # file, rank 1 to 3
@@ -50,7 +53,8 @@ nearest() { # file, rank 1 to 3
     own*) ;;
     1) echo "$folder/test_$(basename "$1")" ;;
     2) find "$folder" -maxdepth 1 -name 'test_*.c' 2>/dev/null | LC_ALL=C sort ;;
-    3) grep -l "\"$(echo "${1%.c}.h" | sed 's,^[^/]*/,,')\"" -r tests/unit --include='test_*.c' | LC_ALL=C sort ;;
+    3) case $1 in model/*) echo "$refusals" | tr ' ' '\n' ;; esac
+        grep -l "\"$(echo "${1%.c}.h" | sed 's,^[^/]*/,,')\"" -r tests/unit --include='test_*.c' | LC_ALL=C sort ;;
     esac | grep -v test_refused_memory | exist
 }
 

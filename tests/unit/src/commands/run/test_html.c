@@ -132,9 +132,40 @@ static char *page_of(const carried_out *o, const char *svg)
     return printed_end(&p);
 }
 
+/* The number behind each of those words from one place to another. */
+static void assert_numbers(const char *from, const char *to, const char *words, double most)
+{
+    for (const char *at = from; (at = strstr(at, words)) != NULL && at < to; at += strlen(words)) {
+        char *end;
+        double x = strtod(at + strlen(words), &end);
+        if (end > at + strlen(words) && !(x >= -0.1 && x <= most + 0.1))
+            fail_msg("%g is not between 0 and %g:\n%.200s", x, most, at);
+    }
+}
+
+/* Nothing is drawn beyond the frame of its picture. */
+static void assert_drawn_within(const char *text)
+{
+    static const char *const across[] = {" x=\"", " x1=\"", " x2=\"", " cx=\"", " d=\"M", "H"}, *const down[] = {
+                                                                                                    " y=\"", " y1=\"", " y2=\"",
+                                                                                                    " cy=\""};
+    static const char frame[] = "viewBox=\"0 0 ";
+    for (const char *at = text; (at = strstr(at, frame)) != NULL; at++) {
+        char *behind;
+        const char *end = strstr(at, "</svg>");
+        double width = strtod(at + strlen(frame), &behind), height = strtod(behind, NULL);
+        assert_true(end != NULL && width > 0 && height > 0);
+        for (size_t i = 0; i < sizeof across / sizeof across[0]; i++)
+            assert_numbers(at, end, across[i], width);
+        for (size_t i = 0; i < sizeof down / sizeof down[0]; i++)
+            assert_numbers(at, end, down[i], height);
+    }
+}
+
 static void assert_sound(const char *text)
 {
     assert_well_formed(text);
+    assert_drawn_within(text);
     assert_int_equal(printed_times(text, "<h1>"), 1);
     assert_int_equal(printed_times(text, "<main>"), 1);
     assert_int_equal(printed_times(text, "<table"), printed_times(text, "<caption>"));
