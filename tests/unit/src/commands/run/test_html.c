@@ -166,6 +166,7 @@ static void assert_sound(const char *text)
 {
     assert_well_formed(text);
     assert_drawn_within(text);
+    assert_int_equal(printed_times(text, "<p></p>"), 0);
     assert_int_equal(printed_times(text, "<h1>"), 1);
     assert_int_equal(printed_times(text, "<main>"), 1);
     assert_int_equal(printed_times(text, "<table"), printed_times(text, "<caption>"));
