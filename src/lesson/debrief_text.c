@@ -228,6 +228,16 @@ static void print_outlook(const debrief *d, const lesson *l, FILE *to)
         paragraph(to, text_plain(l->care).text);
 }
 
+/* For another try. */
+static void print_hint(const lesson *l, const lesson_verdict *v, FILE *to)
+{
+    words w = {"Hint: "};
+    if (l == NULL || l->hint == NULL || v->passed)
+        return;
+    TEXT_ADD(w.text, "%s", text_plain(l->hint).text);
+    paragraph(to, w.text);
+}
+
 void debrief_print(const debrief *d, const debrief_shift *of, FILE *to)
 {
     const lesson *l = of->lesson;
@@ -236,11 +246,14 @@ void debrief_print(const debrief *d, const debrief_shift *of, FILE *to)
     fputs("\nWhat was done, and what the bath did\n", to);
     for (size_t i = 0; i < of->schedule->count; i++)
         print_act(d, of, i, to);
+    if (of->schedule->count == 0)
+        fputs(" nothing was done\n", to);
     if (d->bad > 0)
         print_shifts(d, of, to);
     fputc('\n', to);
     if (l != NULL && l->debrief != NULL)
         paragraph(to, text_plain(l->debrief).text);
+    print_hint(l, &d->yours, to);
     print_outlook(d, l, to);
     if (of->lets_go.latest_s > of->lets_go.earliest_s + 1) {
         words w = {""};
