@@ -9,6 +9,8 @@
 static const char *taken_for(const cursor *header)
 {
     cursor row = *header, cell;
+    if (memchr(row.at, '=', (size_t)(row.end - row.at)) != NULL) /* a title may hold anything */
+        return NULL;
     row.messages = NULL;
     bool acts = csv_cell(&row, ',', &cell) && words_same(cell.at, (size_t)(cell.end - cell.at), "time") && row.at < row.end;
     if (acts)

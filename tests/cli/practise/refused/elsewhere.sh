@@ -10,3 +10,5 @@ printf 'time,act\n0:05,water 2 gal\n' >acts.csv
 boilback check acts.csv
 printf 'name,title\nlength,5\n' >neither.csv
 boilback check neither.csv 2>&1 | head -1
+{ echo 'title = mass, size, name, minutes'; cat gallons.bath; } | grep -v '= Two' >titled.bath
+boilback check titled.bath | head -1
