@@ -225,7 +225,9 @@ expect "an eruption is shown slowly" seen "0.5x *SLOW"
 expect "over the rim" seen "OVER THE RIM"
 expect "and no prediction" seen "NOT A PREDICTION"
 expect "it stands when it is under the rim again" seen "PAUSED  NOT A PREDICTION"
-press d
+press w
+expect "water so soon after the boil is back is warned of" seen "The boil is just back: wait for a minute of it."
+press Escape d
 expect "what came of it" seen "Not passed: [0-9] of 4 terms hold"
 press w
 expect "a page of it" seen "debrief.html is written: open it in a browser"

@@ -1,6 +1,7 @@
 #include <math.h>
 #include <string.h>
 
+#include "lesson/care.h"
 #include "practise/screen_parts.h"
 #include "practise/tank_view.h"
 
@@ -115,13 +116,26 @@ static const happening *advised(const screen *s, bool over)
     return gravest;
 }
 
+/* The boil came back less than a minute ago. */
+static bool just_back(const screen *s)
+{
+    const boil_history *h = shift_history(s->shift);
+    const double now_s = s->shift->now_s;
+    for (size_t i = 0; i < h->quiet_count; i++)
+        if (h->quiet[i].end_s <= now_s && h->quiet[i].end_s > now_s - CARE_STEADY_S)
+            return true;
+    return false;
+}
+
 /* What goes on a quiet bath floats, and salt sinks: said before it is done. */
 static const char *foresight(const screen *s, const panel *p)
 {
     const char *line = s->line.text;
     bool water = strstr(line, "water") != NULL, when = strstr(line, "when ") != NULL || strstr(line, "boil is back") != NULL;
-    if (p->row.boiling || when)
+    if (when)
         return "";
+    if (p->row.boiling)
+        return water && just_back(s) ? "The boil is just back: wait for a minute of it. " : "";
     if (water)
         return "The bath does not boil: the water will float. ";
     if (strncmp(line, "salts", 5) == 0)
