@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "case/checks.h"
+#include "case/grading.h"
 #include "lesson/care.h"
 
 #define ACTS 5
@@ -256,6 +257,186 @@ static void gently_over_crystals(void **state)
     forget(&m);
 }
 
+/* What care is taken of one act that a finding belongs to. ---------------------------------------------------------------- */
+
+typedef struct {
+    boil_plant plant;
+    boil_action act;
+    boil_schedule schedule;
+    boil_act_result done;
+    boil_addition_result addition;
+    boil_load_result load;
+    boil_history history;
+    debrief_care care;
+} one_act;
+
+/* Of a kind, and all that could be wrong with it is. The bath bears 50 kg of load at a time. */
+static void one(one_act *o, boil_action_kind kind)
+{
+    *o = (one_act){.plant = boil_plant_default(), .act = {.kind = kind}, .done = {.done_s = 0}};
+    o->plant.tank.length_m = o->plant.tank.width_m = o->plant.tank.level_m = 1;
+    o->plant.limits.load_per_volume_kg_m3 = 50;
+    o->addition = (boil_addition_result){.kind = kind,
+                                         .quiet_poured_kg = 1,
+                                         .freeboard_min_m = -1,
+                                         .level_rise_m = 0.1,
+                                         .steam_peak_kg_s = 1,
+                                         .boil_lost_s = 0,
+                                         .recovery_s = (double)NAN};
+    o->load = (boil_load_result){
+        .was_quiet = true, .left_m = -1, .pockets_kg = 1, .boil_lost_s = 0, .recovery_s = (double)NAN, .level_max_m = 0};
+    if (kind == BOIL_ACTION_LOAD) {
+        o->act.is.load = boil_load_default();
+        o->act.is.load.mass_kg = 90;
+        o->act.is.load.basket_kg = 20;
+        o->act.is.load.trapped_kg = 1;
+    } else if (kind == BOIL_ACTION_HEAT) {
+        o->act.is.heat = (boil_action_heat){BOIL_HEAT_TURN, 1, 0};
+    }
+    o->schedule = (boil_schedule){.actions = &o->act, .count = 1};
+    o->history = (boil_history){.acts = &o->done, .acts_count = 1};
+    if (kind == BOIL_ACTION_LOAD) {
+        o->history.loads = &o->load;
+        o->history.loads_count = 1;
+    } else if (kind != BOIL_ACTION_HEAT) {
+        o->history.additions = &o->addition;
+        o->history.additions_count = 1;
+    }
+}
+
+static bool taken(one_act *o, boil_found_kind kind, boil_severity severity, bool likely)
+{
+    boil_finding f = {.kind = kind, .id = "it", .severity = severity, .worst_s = 10};
+    const boil_findings found = {.list = &f, .count = 1}, none = {.count = 0};
+    const care_case c = {&o->plant, &o->schedule, &o->history, NULL, 1};
+    boil_outcome outcome = BOIL_OK;
+    bool changed = care_take(&c, likely ? &found : &none, likely ? &none : &found, &o->care, &outcome);
+    assert_int_equal(outcome, BOIL_OK);
+    return changed;
+}
+
+/* By lesson/care.h. */
+static void each_act_has_its_care(void **state)
+{
+    (void)state;
+    static const struct {
+        boil_action_kind act;
+        boil_found_kind found;
+        debrief_change change;
+    } cases[] = {
+        {BOIL_ACTION_WATER, BOIL_FOUND_WATER_QUIET, DEBRIEF_WHEN_BOILING},
+        {BOIL_ACTION_WATER, BOIL_FOUND_LAYER, DEBRIEF_WHEN_BOILING},
+        {BOIL_ACTION_WATER, BOIL_FOUND_LAYER_OUTLASTS, DEBRIEF_WHEN_BOILING},
+        {BOIL_ACTION_WATER, BOIL_FOUND_SURFACE_BOILS, DEBRIEF_WHEN_BOILING},
+        {BOIL_ACTION_WATER, BOIL_FOUND_BOIL_LOST, DEBRIEF_WHEN_BOILING},
+        {BOIL_ACTION_WATER, BOIL_FOUND_NEVER_RETURNS, DEBRIEF_WHEN_BOILING},
+        {BOIL_ACTION_WATER, BOIL_FOUND_TOO_COOL, DEBRIEF_LESS_WATER},
+        {BOIL_ACTION_WATER, BOIL_FOUND_SURGE, DEBRIEF_SLOWER},
+        {BOIL_ACTION_WATER, BOIL_FOUND_OVERFLOW, DEBRIEF_SLOWER},
+        {BOIL_ACTION_WATER, BOIL_FOUND_FREEBOARD, DEBRIEF_SLOWER},
+        {BOIL_ACTION_WATER, BOIL_FOUND_WATER_FAST, DEBRIEF_SLOWER},
+        {BOIL_ACTION_WATER, BOIL_FOUND_WATER_QUENCHES, DEBRIEF_SAME},
+        {BOIL_ACTION_WATER, BOIL_FOUND_SALT_QUIET, DEBRIEF_SAME},
+        {BOIL_ACTION_SALTS, BOIL_FOUND_SALT_QUIET, DEBRIEF_SIFTED},
+        {BOIL_ACTION_SALTS, BOIL_FOUND_SALT_SLUG, DEBRIEF_SIFTED},
+        {BOIL_ACTION_SALTS, BOIL_FOUND_SALT_BED, DEBRIEF_SIFTED},
+        {BOIL_ACTION_SALTS, BOIL_FOUND_SURGE, DEBRIEF_SIFTED},
+        {BOIL_ACTION_SALTS, BOIL_FOUND_OVERFLOW, DEBRIEF_SIFTED},
+        {BOIL_ACTION_SALTS, BOIL_FOUND_BOIL_LOST, DEBRIEF_WHEN_BOILING},
+        {BOIL_ACTION_LIQUID, BOIL_FOUND_LIQUID_STOPS, DEBRIEF_WHEN_BOILING},
+        {BOIL_ACTION_LIQUID, BOIL_FOUND_SURGE, DEBRIEF_SLOWER},
+        {BOIL_ACTION_LOAD, BOIL_FOUND_HOLLOWS, DEBRIEF_DRAINED},
+        {BOIL_ACTION_LOAD, BOIL_FOUND_LAYER, DEBRIEF_DRAINED},
+        {BOIL_ACTION_LOAD, BOIL_FOUND_LAYER_OUTLASTS, DEBRIEF_DRAINED},
+        {BOIL_ACTION_LOAD, BOIL_FOUND_SURGE, DEBRIEF_DRAINED},
+        {BOIL_ACTION_LOAD, BOIL_FOUND_OVERFLOW, DEBRIEF_DRAINED},
+        {BOIL_ACTION_LOAD, BOIL_FOUND_FREEBOARD, DEBRIEF_DRAINED},
+        {BOIL_ACTION_LOAD, BOIL_FOUND_LOAD_HEAVY, DEBRIEF_SPLIT},
+        {BOIL_ACTION_LOAD, BOIL_FOUND_BOIL_LOST, DEBRIEF_SPLIT},
+        {BOIL_ACTION_LOAD, BOIL_FOUND_NEVER_RETURNS, DEBRIEF_SPLIT},
+        {BOIL_ACTION_LOAD, BOIL_FOUND_LOAD_QUIET, DEBRIEF_WHEN_BOILING},
+        {BOIL_ACTION_LOAD, BOIL_FOUND_LOAD_THROUGH, DEBRIEF_WHEN_BOILING},
+        {BOIL_ACTION_HEAT, BOIL_FOUND_RESTART, DEBRIEF_GENTLE},
+        {BOIL_ACTION_HEAT, BOIL_FOUND_OVERFLOW, DEBRIEF_LESS_HEAT},
+        {BOIL_ACTION_HEAT, BOIL_FOUND_FREEBOARD, DEBRIEF_LESS_HEAT},
+        {BOIL_ACTION_HEAT, BOIL_FOUND_NEVER_RETURNS, DEBRIEF_SAME},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        one_act o;
+        one(&o, cases[i].act);
+        bool changes = cases[i].change != DEBRIEF_SAME;
+        if (taken(&o, cases[i].found, BOIL_SEVERITY_CAUTION, true) != changes)
+            fail_msg("case %zu: %s", i, changes ? "nothing was done" : "something was done");
+        assert_int_equal(debrief_change_of(&o.care), cases[i].change);
+        assert_int_equal(o.care.because != NULL, changes);
+    }
+}
+
+/* How often more care is taken before there is no more of it. */
+static void care_has_an_end(void **state)
+{
+    (void)state;
+    one_act o;
+    unsigned times = 0;
+    one(&o, BOIL_ACTION_WATER);
+    while (taken(&o, BOIL_FOUND_SURGE, BOIL_SEVERITY_CAUTION, true))
+        assert_int_equal(o.care.slower, ++times);
+    assert_int_equal(times, 5);
+    assert_true(taken(&o, BOIL_FOUND_WATER_QUIET, BOIL_SEVERITY_CAUTION, true)); /* it waits, and has no slower left */
+    assert_false(taken(&o, BOIL_FOUND_WATER_QUIET, BOIL_SEVERITY_CAUTION, true));
+    one(&o, BOIL_ACTION_WATER);
+    for (times = 0; taken(&o, BOIL_FOUND_TOO_COOL, BOIL_SEVERITY_CAUTION, true);)
+        assert_int_equal(o.care.less, ++times);
+    assert_int_equal(times, 5);
+    assert_false(taken(&o, BOIL_FOUND_SURGE, BOIL_SEVERITY_CAUTION, true)); /* less of it is slow enough */
+    one(&o, BOIL_ACTION_HEAT);
+    for (times = 0; taken(&o, BOIL_FOUND_OVERFLOW, BOIL_SEVERITY_CAUTION, true);)
+        assert_int_equal(o.care.steps, ++times);
+    assert_int_equal(times, 19);
+    one(&o, BOIL_ACTION_LOAD); /* 110 kg by 50 are three parts */
+    for (times = 3; taken(&o, BOIL_FOUND_LOAD_HEAVY, BOIL_SEVERITY_CAUTION, true); times++)
+        assert_int_equal(o.care.parts, times);
+    assert_int_equal(o.care.parts, 12);
+    one(&o, BOIL_ACTION_LOAD); /* never more parts than pieces, and one piece is none */
+    o.act.is.load.pieces = 2;
+    assert_true(taken(&o, BOIL_FOUND_LOAD_HEAVY, BOIL_SEVERITY_CAUTION, true));
+    assert_int_equal(o.care.parts, 2);
+    assert_false(taken(&o, BOIL_FOUND_LOAD_HEAVY, BOIL_SEVERITY_CAUTION, true));
+    one(&o, BOIL_ACTION_LOAD);
+    o.act.is.load.pieces = 1;
+    assert_false(taken(&o, BOIL_FOUND_LOAD_HEAVY, BOIL_SEVERITY_CAUTION, true));
+    one(&o, BOIL_ACTION_LOAD); /* nothing to empty */
+    o.act.is.load.trapped_kg = 0;
+    assert_false(taken(&o, BOIL_FOUND_HOLLOWS, BOIL_SEVERITY_CAUTION, true));
+    one(&o, BOIL_ACTION_HEAT); /* a quarter is gentle enough */
+    o.act.is.heat.dial = CARE_GENTLE_DIAL;
+    assert_false(taken(&o, BOIL_FOUND_RESTART, BOIL_SEVERITY_CAUTION, true));
+}
+
+/* A likely one of CAUTION, or over a limit at all; a possible one of WARNING. */
+static void what_is_grave_enough_for_care(void **state)
+{
+    (void)state;
+    static const struct {
+        boil_found_kind found;
+        boil_severity severity;
+        bool likely, taken;
+    } cases[] = {
+        {BOIL_FOUND_SURGE, BOIL_SEVERITY_NOTICE, true, false},      {BOIL_FOUND_SURGE, BOIL_SEVERITY_CAUTION, true, true},
+        {BOIL_FOUND_SURGE, BOIL_SEVERITY_CAUTION, false, false},    {BOIL_FOUND_SURGE, BOIL_SEVERITY_WARNING, false, true},
+        {BOIL_FOUND_TOO_COOL, BOIL_SEVERITY_NOTICE, true, true},    {BOIL_FOUND_TOO_COOL, BOIL_SEVERITY_CAUTION, false, false},
+        {BOIL_FOUND_BOIL_LOST, BOIL_SEVERITY_NOTICE, true, true},   {BOIL_FOUND_FREEBOARD, BOIL_SEVERITY_NOTICE, true, true},
+        {BOIL_FOUND_FREEBOARD, BOIL_SEVERITY_NOTICE, false, false},
+    };
+    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+        one_act o;
+        one(&o, BOIL_ACTION_WATER);
+        assert_int_equal(taken(&o, cases[i].found, cases[i].severity, cases[i].likely), cases[i].taken);
+    }
+    assert_true(care_mends(BOIL_FOUND_HOLLOWS) && care_mends(BOIL_FOUND_FREEBOARD));
+    assert_false(care_mends(BOIL_FOUND_WATER_QUENCHES) || care_mends(BOIL_FOUND_TUBES));
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -268,6 +449,9 @@ int main(void)
         cmocka_unit_test(pours_are_thinner),
         cmocka_unit_test(less_is_less),
         cmocka_unit_test(gently_over_crystals),
+        cmocka_unit_test(each_act_has_its_care),
+        cmocka_unit_test(care_has_an_end),
+        cmocka_unit_test(what_is_grave_enough_for_care),
     };
     return cmocka_run_group_tests_name("care", tests, NULL, NULL);
 }
