@@ -316,58 +316,59 @@ static bool taken(one_act *o, boil_found_kind kind, boil_severity severity, bool
 }
 
 /* By lesson/care.h. */
+static const struct {
+    boil_action_kind act;
+    boil_found_kind found;
+    debrief_change change;
+} cares[] = {
+    {BOIL_ACTION_WATER, BOIL_FOUND_WATER_QUIET, DEBRIEF_WHEN_BOILING},
+    {BOIL_ACTION_WATER, BOIL_FOUND_LAYER, DEBRIEF_WHEN_BOILING},
+    {BOIL_ACTION_WATER, BOIL_FOUND_LAYER_OUTLASTS, DEBRIEF_WHEN_BOILING},
+    {BOIL_ACTION_WATER, BOIL_FOUND_SURFACE_BOILS, DEBRIEF_WHEN_BOILING},
+    {BOIL_ACTION_WATER, BOIL_FOUND_BOIL_LOST, DEBRIEF_WHEN_BOILING},
+    {BOIL_ACTION_WATER, BOIL_FOUND_NEVER_RETURNS, DEBRIEF_WHEN_BOILING},
+    {BOIL_ACTION_WATER, BOIL_FOUND_TOO_COOL, DEBRIEF_LESS_WATER},
+    {BOIL_ACTION_WATER, BOIL_FOUND_SURGE, DEBRIEF_SLOWER},
+    {BOIL_ACTION_WATER, BOIL_FOUND_OVERFLOW, DEBRIEF_SLOWER},
+    {BOIL_ACTION_WATER, BOIL_FOUND_FREEBOARD, DEBRIEF_SLOWER},
+    {BOIL_ACTION_WATER, BOIL_FOUND_WATER_FAST, DEBRIEF_SLOWER},
+    {BOIL_ACTION_WATER, BOIL_FOUND_WATER_QUENCHES, DEBRIEF_SAME},
+    {BOIL_ACTION_WATER, BOIL_FOUND_SALT_QUIET, DEBRIEF_SAME},
+    {BOIL_ACTION_SALTS, BOIL_FOUND_SALT_QUIET, DEBRIEF_SIFTED},
+    {BOIL_ACTION_SALTS, BOIL_FOUND_SALT_SLUG, DEBRIEF_SIFTED},
+    {BOIL_ACTION_SALTS, BOIL_FOUND_SALT_BED, DEBRIEF_SIFTED},
+    {BOIL_ACTION_SALTS, BOIL_FOUND_SURGE, DEBRIEF_SIFTED},
+    {BOIL_ACTION_SALTS, BOIL_FOUND_OVERFLOW, DEBRIEF_SIFTED},
+    {BOIL_ACTION_SALTS, BOIL_FOUND_BOIL_LOST, DEBRIEF_WHEN_BOILING},
+    {BOIL_ACTION_LIQUID, BOIL_FOUND_LIQUID_STOPS, DEBRIEF_WHEN_BOILING},
+    {BOIL_ACTION_LIQUID, BOIL_FOUND_SURGE, DEBRIEF_SLOWER},
+    {BOIL_ACTION_LOAD, BOIL_FOUND_HOLLOWS, DEBRIEF_DRAINED},
+    {BOIL_ACTION_LOAD, BOIL_FOUND_LAYER, DEBRIEF_DRAINED},
+    {BOIL_ACTION_LOAD, BOIL_FOUND_LAYER_OUTLASTS, DEBRIEF_DRAINED},
+    {BOIL_ACTION_LOAD, BOIL_FOUND_SURGE, DEBRIEF_DRAINED},
+    {BOIL_ACTION_LOAD, BOIL_FOUND_OVERFLOW, DEBRIEF_DRAINED},
+    {BOIL_ACTION_LOAD, BOIL_FOUND_FREEBOARD, DEBRIEF_DRAINED},
+    {BOIL_ACTION_LOAD, BOIL_FOUND_LOAD_HEAVY, DEBRIEF_SPLIT},
+    {BOIL_ACTION_LOAD, BOIL_FOUND_BOIL_LOST, DEBRIEF_SPLIT},
+    {BOIL_ACTION_LOAD, BOIL_FOUND_NEVER_RETURNS, DEBRIEF_SPLIT},
+    {BOIL_ACTION_LOAD, BOIL_FOUND_LOAD_QUIET, DEBRIEF_WHEN_BOILING},
+    {BOIL_ACTION_LOAD, BOIL_FOUND_LOAD_THROUGH, DEBRIEF_WHEN_BOILING},
+    {BOIL_ACTION_HEAT, BOIL_FOUND_RESTART, DEBRIEF_GENTLE},
+    {BOIL_ACTION_HEAT, BOIL_FOUND_OVERFLOW, DEBRIEF_LESS_HEAT},
+    {BOIL_ACTION_HEAT, BOIL_FOUND_FREEBOARD, DEBRIEF_LESS_HEAT},
+    {BOIL_ACTION_HEAT, BOIL_FOUND_NEVER_RETURNS, DEBRIEF_SAME},
+};
+
 static void each_act_has_its_care(void **state)
 {
     (void)state;
-    static const struct {
-        boil_action_kind act;
-        boil_found_kind found;
-        debrief_change change;
-    } cases[] = {
-        {BOIL_ACTION_WATER, BOIL_FOUND_WATER_QUIET, DEBRIEF_WHEN_BOILING},
-        {BOIL_ACTION_WATER, BOIL_FOUND_LAYER, DEBRIEF_WHEN_BOILING},
-        {BOIL_ACTION_WATER, BOIL_FOUND_LAYER_OUTLASTS, DEBRIEF_WHEN_BOILING},
-        {BOIL_ACTION_WATER, BOIL_FOUND_SURFACE_BOILS, DEBRIEF_WHEN_BOILING},
-        {BOIL_ACTION_WATER, BOIL_FOUND_BOIL_LOST, DEBRIEF_WHEN_BOILING},
-        {BOIL_ACTION_WATER, BOIL_FOUND_NEVER_RETURNS, DEBRIEF_WHEN_BOILING},
-        {BOIL_ACTION_WATER, BOIL_FOUND_TOO_COOL, DEBRIEF_LESS_WATER},
-        {BOIL_ACTION_WATER, BOIL_FOUND_SURGE, DEBRIEF_SLOWER},
-        {BOIL_ACTION_WATER, BOIL_FOUND_OVERFLOW, DEBRIEF_SLOWER},
-        {BOIL_ACTION_WATER, BOIL_FOUND_FREEBOARD, DEBRIEF_SLOWER},
-        {BOIL_ACTION_WATER, BOIL_FOUND_WATER_FAST, DEBRIEF_SLOWER},
-        {BOIL_ACTION_WATER, BOIL_FOUND_WATER_QUENCHES, DEBRIEF_SAME},
-        {BOIL_ACTION_WATER, BOIL_FOUND_SALT_QUIET, DEBRIEF_SAME},
-        {BOIL_ACTION_SALTS, BOIL_FOUND_SALT_QUIET, DEBRIEF_SIFTED},
-        {BOIL_ACTION_SALTS, BOIL_FOUND_SALT_SLUG, DEBRIEF_SIFTED},
-        {BOIL_ACTION_SALTS, BOIL_FOUND_SALT_BED, DEBRIEF_SIFTED},
-        {BOIL_ACTION_SALTS, BOIL_FOUND_SURGE, DEBRIEF_SIFTED},
-        {BOIL_ACTION_SALTS, BOIL_FOUND_OVERFLOW, DEBRIEF_SIFTED},
-        {BOIL_ACTION_SALTS, BOIL_FOUND_BOIL_LOST, DEBRIEF_WHEN_BOILING},
-        {BOIL_ACTION_LIQUID, BOIL_FOUND_LIQUID_STOPS, DEBRIEF_WHEN_BOILING},
-        {BOIL_ACTION_LIQUID, BOIL_FOUND_SURGE, DEBRIEF_SLOWER},
-        {BOIL_ACTION_LOAD, BOIL_FOUND_HOLLOWS, DEBRIEF_DRAINED},
-        {BOIL_ACTION_LOAD, BOIL_FOUND_LAYER, DEBRIEF_DRAINED},
-        {BOIL_ACTION_LOAD, BOIL_FOUND_LAYER_OUTLASTS, DEBRIEF_DRAINED},
-        {BOIL_ACTION_LOAD, BOIL_FOUND_SURGE, DEBRIEF_DRAINED},
-        {BOIL_ACTION_LOAD, BOIL_FOUND_OVERFLOW, DEBRIEF_DRAINED},
-        {BOIL_ACTION_LOAD, BOIL_FOUND_FREEBOARD, DEBRIEF_DRAINED},
-        {BOIL_ACTION_LOAD, BOIL_FOUND_LOAD_HEAVY, DEBRIEF_SPLIT},
-        {BOIL_ACTION_LOAD, BOIL_FOUND_BOIL_LOST, DEBRIEF_SPLIT},
-        {BOIL_ACTION_LOAD, BOIL_FOUND_NEVER_RETURNS, DEBRIEF_SPLIT},
-        {BOIL_ACTION_LOAD, BOIL_FOUND_LOAD_QUIET, DEBRIEF_WHEN_BOILING},
-        {BOIL_ACTION_LOAD, BOIL_FOUND_LOAD_THROUGH, DEBRIEF_WHEN_BOILING},
-        {BOIL_ACTION_HEAT, BOIL_FOUND_RESTART, DEBRIEF_GENTLE},
-        {BOIL_ACTION_HEAT, BOIL_FOUND_OVERFLOW, DEBRIEF_LESS_HEAT},
-        {BOIL_ACTION_HEAT, BOIL_FOUND_FREEBOARD, DEBRIEF_LESS_HEAT},
-        {BOIL_ACTION_HEAT, BOIL_FOUND_NEVER_RETURNS, DEBRIEF_SAME},
-    };
-    for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+    for (size_t i = 0; i < sizeof cares / sizeof cares[0]; i++) {
         one_act o;
-        one(&o, cases[i].act);
-        bool changes = cases[i].change != DEBRIEF_SAME;
-        if (taken(&o, cases[i].found, BOIL_SEVERITY_CAUTION, true) != changes)
+        one(&o, cares[i].act);
+        bool changes = cares[i].change != DEBRIEF_SAME;
+        if (taken(&o, cares[i].found, BOIL_SEVERITY_CAUTION, true) != changes)
             fail_msg("case %zu: %s", i, changes ? "nothing was done" : "something was done");
-        assert_int_equal(debrief_change_of(&o.care), cases[i].change);
+        assert_int_equal(debrief_change_of(&o.care), cares[i].change);
         assert_int_equal(o.care.because != NULL, changes);
     }
 }
@@ -393,10 +394,34 @@ static void care_has_an_end(void **state)
     for (times = 0; taken(&o, BOIL_FOUND_OVERFLOW, BOIL_SEVERITY_CAUTION, true);)
         assert_int_equal(o.care.steps, ++times);
     assert_int_equal(times, 19);
+    one(&o, BOIL_ACTION_SALTS); /* sifted first, then slower and slower */
+    assert_true(taken(&o, BOIL_FOUND_SALT_BED, BOIL_SEVERITY_CAUTION, true));
+    for (times = 0; taken(&o, BOIL_FOUND_SALT_BED, BOIL_SEVERITY_CAUTION, true);)
+        assert_int_equal(o.care.slower, ++times);
+    assert_int_equal(times, 5);
+    one(&o, BOIL_ACTION_HEAT); /* a quarter is gentle enough */
+    o.act.is.heat.dial = CARE_GENTLE_DIAL;
+    assert_false(taken(&o, BOIL_FOUND_RESTART, BOIL_SEVERITY_CAUTION, true));
+}
+
+/* Into how many parts, and when it is no longer parted or emptied. */
+static void loads_are_parted_up_to_an_end(void **state)
+{
+    (void)state;
+    one_act o;
+    unsigned times;
     one(&o, BOIL_ACTION_LOAD); /* 110 kg by 50 are three parts */
     for (times = 3; taken(&o, BOIL_FOUND_LOAD_HEAVY, BOIL_SEVERITY_CAUTION, true); times++)
         assert_int_equal(o.care.parts, times);
     assert_int_equal(o.care.parts, 12);
+    static const double kg_and_parts[][2] = {
+        {9, 2}, {80, 2}, {80.01, 3}}; /* and a basket of 20 kg: two at least, and no more than needed */
+    for (size_t i = 0; i < 3; i++) {
+        one(&o, BOIL_ACTION_LOAD);
+        o.act.is.load.mass_kg = kg_and_parts[i][0];
+        assert_true(taken(&o, BOIL_FOUND_BOIL_LOST, BOIL_SEVERITY_CAUTION, true));
+        assert_close(o.care.parts, kg_and_parts[i][1], 0, 0);
+    }
     one(&o, BOIL_ACTION_LOAD); /* never more parts than pieces, and one piece is none */
     o.act.is.load.pieces = 2;
     assert_true(taken(&o, BOIL_FOUND_LOAD_HEAVY, BOIL_SEVERITY_CAUTION, true));
@@ -408,9 +433,6 @@ static void care_has_an_end(void **state)
     one(&o, BOIL_ACTION_LOAD); /* nothing to empty */
     o.act.is.load.trapped_kg = 0;
     assert_false(taken(&o, BOIL_FOUND_HOLLOWS, BOIL_SEVERITY_CAUTION, true));
-    one(&o, BOIL_ACTION_HEAT); /* a quarter is gentle enough */
-    o.act.is.heat.dial = CARE_GENTLE_DIAL;
-    assert_false(taken(&o, BOIL_FOUND_RESTART, BOIL_SEVERITY_CAUTION, true));
 }
 
 /* A likely one of CAUTION, or over a limit at all; a possible one of WARNING. */
@@ -451,6 +473,7 @@ int main(void)
         cmocka_unit_test(gently_over_crystals),
         cmocka_unit_test(each_act_has_its_care),
         cmocka_unit_test(care_has_an_end),
+        cmocka_unit_test(loads_are_parted_up_to_an_end),
         cmocka_unit_test(what_is_grave_enough_for_care),
     };
     return cmocka_run_group_tests_name("care", tests, NULL, NULL);
