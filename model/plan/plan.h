@@ -81,13 +81,14 @@ typedef struct {
     double limit_s; /* longest that a boil may be away */
     double quiet_W; /* heat that a quiet bath gains; above 0 */
     double offset_s;
-    double slower;    /* by this share of it the boil is back later than (1) says; 0: not. For baths that are not known well */
-    double longer_s;  /* and each dip hangs so much longer than its parts need here; 0: not */
-    double most_kg;   /* heaviest dip, baskets too */
-    double ready_s;   /* the bath boils from then on */
-    double steady_s;  /* of boil before anybody pours */
-    double guard_s;   /* from the end of a pour to the next load: until it has mixed in */
-    double flow_kg_s; /* of a pour; 0: none is made */
+    double slower;   /* by this share of it the boil is back later than (1) says; 0: not. For baths that are not known well */
+    double longer_s; /* and each dip hangs so much longer than its parts need here; 0: not */
+    double density_kg_m3;  /* of it, boiling: for what leaves with parts; above 0 where it is proved */
+    double most_kg;        /* heaviest dip, baskets too */
+    double ready_s;        /* the bath boils from then on */
+    double steady_s;       /* of boil before anybody pours */
+    double guard_s;        /* from the end of a pour to the next load: until it has mixed in */
+    double flow_kg_s;      /* of a pour; 0: none is made */
     double boils_off_kg_s; /* while it boils */
     double dries_kg_s;     /* while it is quiet */
     double strongest_kg;   /* water that may be missing, by the band's upper end */

@@ -32,7 +32,7 @@ static void learn_bath(boil_plan_bath *b, const boil_plan_proof *p)
     if (fabs(p->boils_off_kg_s - b->boils_off_kg_s) > tells * b->boils_off_kg_s)
         b->boils_off_kg_s = p->boils_off_kg_s;
     if (b->ready_s > 0 && p->table.dips_count > 0)
-        b->ready_s += p->seen[0].late_s; /* heating up took longer */
+        b->ready_s += p->seen[0].late_s;        /* heating up took longer */
     b->strongest_kg *= p->over_K > 0 ? 0.9 : 1; /* what is left of the band is kept for what is not known: judgement */
     for (size_t i = 0; i < p->broken_count && i < BOIL_PLAN_BREAKS_KEPT; i++)
         if (p->broken[i].what == BOIL_PLAN_BREAKS_FINDING)

@@ -147,6 +147,7 @@ boil_outcome boil_plan_probe_bath(const boil_plant *p, const boil_plan_problem *
         return outcome;
     *bath_K = s.boiling_point_K;
     *out = (boil_plan_bath){.limit_s = p->limits.recovery_s,
+                            .density_kg_m3 = boil_mixture_mass(&s.mixture) / s.volume_m3,
                             .most_kg = p->limits.load_per_volume_kg_m3 * s.volume_m3,
                             .steady_s = p->by_hand.steady_s,
                             .guard_s = BOIL_PLAN_GUARD_S,

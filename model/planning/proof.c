@@ -202,6 +202,9 @@ static void sum_up(const boil_planning *g, boil_plan_proof *p, const boil_run_se
     p->under_K = past(s, BOIL_WATCH_TOO_COOL);
     p->boils_off_kg_s = boils_off(g, &p->table, s, set->likely.end_s);
     p->fuel_J = s->input_total_J;
+    p->drag_out_kg = s->drag_out_kg;
+    p->drag_out_salts_kg = s->drag_out_salts_kg;
+    p->drag_out_m = s->drag_out_kg / g->bath.density_kg_m3 / boil_tank_area(&g->plant->tank);
 }
 
 static boil_outcome judge(const boil_planning *g, const boil_run_set *set, boil_plan_proof *p)

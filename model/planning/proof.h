@@ -47,7 +47,10 @@ typedef struct {
     size_t broken_count;                 /* more may be than are kept */
     double freeboard_m;                  /* the least of all runs */
     double boils_end_K, over_K, under_K; /* of the likely run: its boil at the end, and how far it left the band; 0: not */
-    double boils_off_kg_s, fuel_J;       /* likewise, while it boils, water on the parts taken off */
+    double drag_out_kg, drag_out_salts_kg,
+        drag_out_m;                /* likewise: bath liquid that left with parts, the salts in it, and by how
+                                                          much its volume lowers the level */
+    double boils_off_kg_s, fuel_J; /* likewise, while it boils, water on the parts taken off */
 } boil_plan_proof;
 
 /* BOIL_OK, whatever it breaks; to be freed then. */

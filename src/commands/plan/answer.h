@@ -74,9 +74,12 @@ boil_outcome plan_seek(plan_answer *a, const plan_work *w);
 bool plan_odds_possible(const plan_answer *a);
 boil_outcome plan_seek_odds(plan_answer *a, scenario_text *text, const plan_work *w);
 
-/* What is said of now and of odds, paragraph by paragraph: "" beyond the last. */
+/* What is said of now, of bath and valve and of odds, paragraph by paragraph: "" beyond the last. */
 plan_words plan_told(const plan_answer *a, size_t index);
 plan_words plan_now_told(const plan_answer *a, size_t index);
+plan_words plan_bath_told(const plan_answer *a, size_t index);
+bool plan_valve_unlocked(const plan_answer *a); /* a valve that may be open while the bath does not boil */
+bool plan_asks_for_salts(const plan_answer *a); /* parts carry out so much that the level falls by more than a quarter inch */
 plan_words plan_odds_told(const plan_answer *a, size_t index);
 bool plan_works(const plan_answer *a); /* a plan that holds, with the odds that were asked for */
 

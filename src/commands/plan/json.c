@@ -162,6 +162,9 @@ TELLS(double, lateness_s, told, r->proof->table.value.of[BOIL_PLAN_LATENESS_S])
 TELLS(double, slowest_s, told, plan_slowest_s(r->proof))
 TELLS(double, boils_end_K, told, r->proof->boils_end_K)
 TELLS(double, freeboard_m, told, r->proof->freeboard_m)
+TELLS(double, drag_out_kg, told, r->proof->drag_out_kg)
+TELLS(double, drag_out_salts_kg, told, r->proof->drag_out_salts_kg)
+TELLS(double, drag_out_m, told, r->proof->drag_out_m)
 TELLS(double, fuel_J, told, r->proof->fuel_J)
 
 static const field told_fields[] = {
@@ -171,6 +174,9 @@ static const field told_fields[] = {
     WORKED_OUT("slowest_back_s", slowest_s, "longest that a boil is away, by the gravest of all runs; null: one is not back"),
     WORKED_OUT("boils_end_K", boils_end_K, "boiling point at the end, by the likely run"),
     WORKED_OUT("freeboard_min_m", freeboard_m, "least of all runs"),
+    WORKED_OUT("drag_out_kg", drag_out_kg, "bath liquid that leaves with parts, by the likely run"),
+    WORKED_OUT("drag_out_salts_kg", drag_out_salts_kg, "the salts in it"),
+    WORKED_OUT("drag_out_m", drag_out_m, "by how much that lowers the level"),
     WORKED_OUT("input_J", fuel_J, "fuel or current, by the likely run"),
     GIVEN(FIELD_LIST, "dips", dip_fields, dips, "in the order in which they go in"),
     GIVEN(FIELD_LIST, "pours", pour_fields, pours, "water by hand, only while it boils"),
@@ -315,6 +321,7 @@ static const field odds_fields[] = {
 #undef RECORD
 
 TELLS(double, limit_s, plan_answer, r->planning.bath.limit_s)
+WRITES(valve_unlocked, plan_answer, bool, plan_valve_unlocked(r))
 TELLS(double, seed, plan_answer, (double)r->seed)
 
 #define RECORD plan_answer
@@ -325,6 +332,7 @@ static const field answer[] = {
     BOOL("stopped", stopped, "somebody ended the search"),
     GIVEN(FIELD_OBJECT, "plan", told_fields, best, "the best that was found"),
     GIVEN(FIELD_OBJECT, "list_order", told_fields, listed, "the jobs in their own order, each alone"),
+    GIVEN(FIELD_BOOL, "valve_unlocked", NULL, valve_unlocked, "a water valve may be open while the bath does not boil: it has no interlock"),
     {.kind = FIELD_OBJECT, .key = "now", .inside = standing_fields, .when = is_rest, .by = now,
      .meaning = "where the shift stood, and all times are from then; null: it is a whole one"},
     OBJECT_IF("odds", odds, odds_fields, is_asked, "in how many draws of what is uncertain it holds; null: not asked"),

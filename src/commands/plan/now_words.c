@@ -99,14 +99,6 @@ plan_words plan_now_told(const plan_answer *a, size_t index)
     return (plan_words){""};
 }
 
-plan_words plan_told(const plan_answer *a, size_t index)
-{
-    size_t now = 0;
-    while (plan_now_told(a, now).text[0] != '\0')
-        now++;
-    return index < now ? plan_now_told(a, index) : plan_odds_told(a, index - now);
-}
-
 plan_names plan_hanging_name(const plan_answer *a, size_t dip)
 {
     const now_section *n = a->rest->now;

@@ -1,0 +1,67 @@
+#include "commands/plan/answer.h"
+#include "planning/probe.h"
+
+#define ASKS_M 0.00635 /* a quarter inch of level: judgement */
+
+bool plan_valve_unlocked(const plan_answer *a)
+{
+    const boil_water_control *c = &a->scenario->plant.control;
+    return c->mode != BOIL_WATER_CONTROL_NONE && !c->only_while_boiling;
+}
+
+bool plan_asks_for_salts(const plan_answer *a)
+{
+    return a->best->drag_out_m > ASKS_M;
+}
+
+/* That the runs found it shut as a load went in is luck of the second. */
+static plan_words valve(const plan_answer *a)
+{
+    const boil_water_control *c = &a->scenario->plant.control;
+    plan_words w = {""};
+    if (plan_valve_unlocked(a))
+        TEXT_ADD(w.text,
+                 "THE VALVE HAS NO INTERLOCK: it may be open as a load goes in, and stays so for %s and more on a quiet bath. "
+                 "Shut it "
+                 "%s before each load, until the boil is back; better set 'only while boiling = yes'.",
+                 format_duration(c->dead_time_s + c->sensor_lag_s).text, format_duration(BOIL_PLAN_GUARD_S).text);
+    return w;
+}
+
+static plan_words salts(const plan_answer *a)
+{
+    plan_words w = {""};
+    if (plan_asks_for_salts(a))
+        TEXT_ADD(
+            w.text,
+            "Parts carry out %s of salts, which lowers the level by %s: no plan puts them back. After the last load read the "
+            "bath, and make it up as 'correct' says.",
+            format_quantity(a->system, DIM_MASS, a->best->drag_out_salts_kg).text,
+            format_quantity(a->system, DIM_LENGTH, a->best->drag_out_m).text);
+    return w;
+}
+
+plan_words plan_bath_told(const plan_answer *a, size_t index)
+{
+    static plan_words (*const all[])(const plan_answer *a) = {valve, salts};
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
+        plan_words w = all[i](a);
+        if (w.text[0] != '\0' && index-- == 0)
+            return w;
+    }
+    return (plan_words){""};
+}
+
+plan_words plan_told(const plan_answer *a, size_t index)
+{
+    static plan_words (*const all[])(const plan_answer *a, size_t index) = {plan_now_told, plan_bath_told, plan_odds_told};
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++)
+        for (size_t k = 0;; k++) {
+            plan_words w = all[i](a, k);
+            if (w.text[0] == '\0')
+                break;
+            if (index-- == 0)
+                return w;
+        }
+    return (plan_words){""};
+}
