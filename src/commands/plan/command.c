@@ -99,9 +99,12 @@ static int run(const given *g)
         program_complain("'--odds' counts draws of a whole shift: leave out --now or --odds");
         return STATUS_USAGE;
     }
-    int status = !command_scenario_text(&r.output, g->argument, &text, &s) ? STATUS_USAGE
-                 : r.now                                                   ? answer_rest(&r, &text, &s)
-                                                                           : answer(&r, &text, &s, NULL);
+    int status = STATUS_USAGE;
+    bool read = command_scenario_text(&r.output, g->argument, &text, &s);
+    if (read && !r.now && s.now.line > 0)
+        program_complain("%s:%zu: this plans the whole shift: '--now' plans the rest of it from [now]", s.path, s.now.line);
+    if (read)
+        status = r.now ? answer_rest(&r, &text, &s) : answer(&r, &text, &s, NULL);
     scenario_free(&s);
     scenario_text_free(&text);
     return status;

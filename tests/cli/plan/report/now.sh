@@ -29,6 +29,8 @@ END
 boilback plan shift.bath --now --write rest.bath | sed -n '1,/^ Water only/p'
 grep -v '^$' rest.bath | sed -n -e '1,4p' -e '/^\[tank\]/,/^shape/p' -e '/^\[bath\]/,/^salts/p' -e '/^\[breaks\]/,$p'
 boilback run rest.bath --strict | sed -n '1p;/boils at  /p'
+# Who forgets to say --now is told.
+boilback plan shift.bath 2>&1 >/dev/null
 # A bath that does not boil is heated up first.
 sed -e 's/^boils = .*/boils = no/' -e 's/^reads .*/reads = 270 degF/' -e 's/^urgent.*/last boiled = 286 degF/' shift.bath >quiet.bath
 boilback plan quiet.bath --now --json | sed -n '/^  "now"/,/^  }/p'
