@@ -313,7 +313,7 @@ static const field counted[] = {
 #define RECORD plan_odds
 static const field odds_fields[] = {
     SAME(asked, "share of draws in which it should hold"), BOOL("met", met, "it does"),
-    COUNT("plans", plans, "that were counted, each by draws of its own; 0: none holds even without"),
+    COUNT("plans", plans, "that were counted, each by draws of its own; 0: none holds even without, or somebody ended it"),
     OBJECT("plan", counted, counted, "of the plan that is told"), OBJECT("without", without, counted, "of the plan without odds"),
     NUMBER("without_last_out_s", without_last_s, "the last lift of that begins, from the start"),
     BOOL("replanned", replanned, "the plan that is told is another than that"),

@@ -31,6 +31,18 @@ static plan_words afloat(const plan_answer *a)
     return w;
 }
 
+/* No plan holds that begins with a limit broken. */
+static plan_words band(const plan_answer *a)
+{
+    const boil_limits *l = &a->scenario->plant.limits;
+    double at_K = a->scenario->plant.charge.value;
+    plan_words w = {""};
+    if ((l->boiling_point_high_K > 0 && at_K > l->boiling_point_high_K) || at_K < l->boiling_point_low_K)
+        TEXT_ADD(w.text,
+                 "It boils outside its band: bring it back first, as 'correct' says, read it again, and plan from there.");
+    return w;
+}
+
 static plan_words next(const plan_answer *a)
 {
     const boil_plan_timetable *t = &a->best->table;
@@ -90,7 +102,7 @@ static plan_words overdone(const plan_answer *a)
 
 plan_words plan_now_told(const plan_answer *a, size_t index)
 {
-    static plan_words (*const all[])(const plan_answer *a) = {stands, afloat, next, late, overdone};
+    static plan_words (*const all[])(const plan_answer *a) = {stands, afloat, band, next, late, overdone};
     for (size_t i = 0; a->rest != NULL && i < sizeof all / sizeof all[0]; i++) {
         plan_words w = all[i](a);
         if (w.text[0] != '\0' && index-- == 0)

@@ -115,7 +115,8 @@ static boil_outcome count_draws(plan_answer *a, size_t counted, scenario_text *t
     if (c.shown_s > 0)
         fputc('\n', stderr);
     a->stopped = a->stopped || threads_asked_to_stop();
-    a->odds.counted = boil_plan_odds_of(draws, DRAWS);
+    if (!a->stopped)
+        a->odds.counted = boil_plan_odds_of(draws, DRAWS);
     return c.refused ? BOIL_NO_MEMORY : BOIL_OK;
 }
 
@@ -169,7 +170,7 @@ static void take_over(plan_answer *a, plan_answer *next)
 static boil_outcome count_plan(plan_answer *a, scenario_text *text, const plan_work *w, boil_plan_draw draws[])
 {
     boil_outcome outcome = count_draws(a, a->odds.plans, text, w, draws);
-    a->odds.plans++;
+    a->odds.plans += !a->stopped;
     a->odds.met = !a->stopped && a->odds.counted.holds.chance >= a->odds.asked;
     return outcome;
 }
@@ -206,13 +207,14 @@ static boil_outcome one_more(plan_answer *a, scenario_text *text, const plan_wor
 boil_outcome plan_seek_odds(plan_answer *a, scenario_text *text, const plan_work *w)
 {
     bool on = true;
-    a->odds = (plan_odds){.asked = w->odds};
+    a->odds = (plan_odds){.asked = w->odds, .counted = boil_plan_odds_of(NULL, 0)};
+    a->odds.without = a->odds.counted;
+    a->odds.without_last_s = a->best->table.value.of[BOIL_PLAN_LAST_OUT_S];
     if (!boil_plan_proof_holds(a->best) || a->stopped)
         return BOIL_OK;
     boil_plan_draw *draws = malloc(DRAWS * sizeof *draws);
     boil_outcome outcome = draws != NULL ? count_plan(a, text, w, draws) : BOIL_NO_MEMORY;
     a->odds.without = a->odds.counted;
-    a->odds.without_last_s = a->best->table.value.of[BOIL_PLAN_LAST_OUT_S];
     for (int i = 0; i < TRIALS && on && outcome == BOIL_OK && !a->odds.met && !a->stopped; i++)
         outcome = one_more(a, text, w, draws, &on);
     free(draws);

@@ -16,3 +16,9 @@ boilback explore written.bath --seed 9 --samples 128 --json | sed -n '/"all_load
 number() { sed -n "s/.*\"$1\": \([0-9.]*\).*/\1/p" "$2" | sed -n "${3}p"; }
 awk -v low="$(number low odds.json 2)" -v high="$(number high odds.json 2)" -v again="$(number chance again.json 1)" \
     'BEGIN { print (low <= again && again <= high ? "as counted again" : low " to " high " against " again) }'
+# A job that may not split cannot have them: why is said, and what is shown are the odds that it has.
+sed 's/, may split//' one.bath >whole.bath
+boilback plan whole.bath --odds '95 %' >report
+status=$?
+sed -n '1,/^ What is known/p' report
+exit $status
