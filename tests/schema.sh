@@ -69,6 +69,19 @@ valid size "$here/cli/baths/hooded.bath" --sheet
 valid size "$scenarios/normal-shift.bath" --interval
 bites size "the number of another document" 's/"interval_s"/"times"/'
 valid plan "$scenarios/plan/five-jobs.bath"
+cp "$scenarios"/plan/five-jobs.* "$work"
+printf '[uncertain]\nheat efficiency = 55 %% to 65 %%\n' >>"$work/five-jobs.bath"
+valid plan "$work/five-jobs.bath" --odds '50 %'
+cat >>"$work/five-jobs.bath" <<'END'
+[now]
+clock = 7:01
+reads = 287 degF
+boils = yes
+level = 19.6 in
+in the tank = pins since 6:50
+out = brackets, covers, shims
+END
+valid plan "$work/five-jobs.bath" --now
 bites plan "a number for a reason" 's/"reason": .*,/"reason": 1,/'
 valid compare "$scenarios/water-while-quiet.bath" "$scenarios/water-while-boiling.bath"
 valid compare "$scenarios/too-heavy.bath" "$scenarios/weak-bath.bath"
