@@ -36,7 +36,7 @@ static const option options[] = {
     {"heaviest", NULL, "instead: the heaviest loads, with the scenario's heat", OPTION_FLAG, INTO(heaviest)},
     {"sheet", NULL, "instead: the designer's sheet, what to order for this heat", OPTION_FLAG, INTO(sheet)},
     {"positions", "COUNT", "with --interval: places for loads side by side, instead of the scenario's", OPTION_COUNT,
-     INTO(positions), .within = {"", 1, BOIL_POSITIONS_MAX}},
+     INTO(positions), .within = {NULL, 1, BOIL_POSITIONS_MAX}},
     OUTPUT_CSV(request, "with --table: also write it as CSV, in SI units; '-' writes it instead of the report"),
     OUTPUT_PLOT_INSTEAD(request, "draw recovery against heat"),
     OUTPUT_UNITS(request, "report"),

@@ -106,8 +106,8 @@ static void places(const size_interval *i, unit_system s, FILE *to)
         return;
     double in = ceil((stay_s + c->load.lowering_s) / i->interval_s - 1e-6);
     report_paragraph(
-        to, "%.0f places%s, each load in for %s: %.0f in at once, %.3g loads and %s of parts an hour. %s",
-        c->plant.tank.positions,
+        to, "%s%s, each load in for %s: %.0f in at once, %.3g loads and %s of parts an hour. %s",
+        format_count((size_t)c->plant.tank.positions, "place", "places").text,
         c->counted ? " (12 in baskets along the longer side, since neither [tank] positions nor --positions says)" : "",
         format_duration(stay_s).text, in, 3600 / i->interval_s, SHOWN(s, MASS, 3600 / i->interval_s * c->load.mass_kg),
         i->interval_s <= 1.001 * i->soonest_s ? "The places set the interval, not the heat."

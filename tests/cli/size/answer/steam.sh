@@ -1,0 +1,1 @@
+boilback size coil.bath --load '60 lb'
