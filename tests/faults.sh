@@ -2,8 +2,8 @@
 # faults.sh [--whole] -- what goes wrong around the program: every allocation refused, every call for a file failing, every file cut
 # off at every length, signals at every one of those moments, full disks, closed streams. For each command, each try must end as if
 # nothing had happened, or say so with exit status 1; a file under its own name is whole or as it was before, and nothing
-# is left beside. Without --whole only some of the moments, spread over all; TRIES=20 in the environment takes so many of each, but
-# of signals, and more commands. tests/faults/faults.c makes the faults.
+# is left beside. Without --whole only some of the moments, spread over all; TRIES=20 in the environment refuses so many allocations
+# of each, and of more commands. tests/faults/faults.c makes the faults.
 . "$(dirname "$0")/expect.sh"
 top=$PWD
 program=$top/${BUILD:-build}/boilback
@@ -142,11 +142,16 @@ is_slow() {
     esac
 }
 
-# Of a command, in all or in short.
+# Of a command, in all or in short. A table of sizes does the same for several heats.
 tries_of() { # command, what
-    if [ $whole = yes ]; then echo 100000000
-    elif [ -n "$TRIES" ] && [ "$2" != signals ]; then echo "$TRIES"
-    elif is_slow "$1"; then echo 1; else echo 2; fi
+    if [ $whole = yes ]; then
+        echo 100000000
+        return
+    fi
+    case $1 in
+    size*--table*) echo 1 ;;
+    *) if [ -n "$TRIES" ] && [ "$2" != bytes ] && [ "$2" != signals ]; then echo "$TRIES"; elif is_slow "$1"; then echo 1; else echo 2; fi ;;
+    esac
 }
 
 is_handed_out() { # what there was by then
@@ -190,7 +195,7 @@ command_fares() { # command
     read -r allocations calls <"$work/count"
     longest=$(cat "$work/stdout" "$work/here"/out.* | wc -c)
     expect "memory refused: $1" each memory "$allocations" FAULT_MEMORY fares_without_memory "$1"
-    if [ $whole = no ] && [ -z "$TRIES" ] && is_slow "$1"; then return; fi
+    if [ $whole = no ] && is_slow "$1"; then return; fi
     expect "calls fail: $1" each calls "$calls" FAULT_CALL could_not "$1"
     expect "cut off: $1" each bytes "$longest" FAULT_BYTES could_not "$1"
     expect "signals: $1" signals "$allocations" FAULT_MEMORY "$1"
@@ -249,8 +254,7 @@ each_is_tried() { # of the commands that help lists
 }
 expect "every command is tried" each_is_tried
 for command in "$@"; do
-    # As a table it does the same for several heats.
-    if [ $whole = yes ] || [ "$command" != "size small.bath" ]; then command_fares "$command"; fi
+    if [ $whole = yes ] || [ -n "$TRIES" ] || [ "$command" != "size small.bath" ]; then command_fares "$command"; fi
 done
 expect "closed streams and full disks" streams
 expect "places where nothing can be written" places

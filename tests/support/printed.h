@@ -27,6 +27,18 @@ static inline char *printed_end(printed *p)
     return p->text;
 }
 
+/* Blanks and line ends in a row as one blank, so that nothing hangs on where a line is wrapped. */
+static inline void printed_unwrap(char *text)
+{
+    char *to = text;
+    for (const char *from = text; *from != '\0'; from++)
+        if (*from != ' ' && *from != '\n')
+            *to++ = *from;
+        else if (to == text || to[-1] != ' ')
+            *to++ = ' ';
+    *to = '\0';
+}
+
 static inline size_t printed_times(const char *text, const char *part)
 {
     size_t n = 0;

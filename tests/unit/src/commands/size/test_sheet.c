@@ -223,7 +223,7 @@ static void a_hood_that_no_table_knows_is_not_ordered(void **state)
         boil_hood hood;
         unsigned hazard;
         double length_m, width_m;
-        int along;
+        slot_along along;
         const char *why;
     } of[] = {{BOIL_HOOD_ONE_SIDE, 0, 2, 1, SLOT_ALONG_LENGTH, "too wide for such slots"},
               {BOIL_HOOD_TWO_SIDES, 1, 1.8, 0.9, SLOT_ALONG_LENGTH, "is to be read in the book"},
