@@ -274,6 +274,22 @@ expect "lines are asked for" seen "0:00 > *$"
 press "quit" Enter
 
 begin 80 24
+press "clear; $program explore $PWD/tests/cli/baths/uncertain.bath --samples 48 >rows; $program explore $PWD/tests/cli/baths/uncertain.bath --samples 9999 >rows" Enter
+expect "a study shows how far it is" seen "^ \[##* *\] [0-9]* of [0-9]* runs, .* left"
+expect "and that it is through" seen "^ \[########################################\]"
+sleep 1
+press C-c
+expect "broken off it hands out what there is" seen "ready *$"
+press "clear; $program plan $PWD/scenarios/plan/five-jobs.bath >sheet" Enter
+expect "a plan shows what was found so far" seen "s  last out .* tried"
+press C-c
+expect "broken off likewise" seen "ready *$"
+press "clear; $program size $PWD/scenarios/full-day-automatic-water.bath --table >answer" Enter
+expect "a search says how long it has taken" seen "searching, *[1-9][0-9]* s"
+press C-c
+expect "broken off" seen "ready *$"
+
+begin 80 24
 press "TERM=vt100 NO_COLOR=1 $program practise $bath" Enter
 expect "another kind of terminal" seen "^Goal: Water only"
 press Enter
