@@ -2,8 +2,8 @@
 # faults.sh [--whole] -- what goes wrong around the program: every allocation refused, every call for a file failing, every file cut
 # off at every length, signals at every one of those moments, full disks, closed streams. For each command, each try must end as if
 # nothing had happened, or say so with exit status 1; a file under its own name is whole or as it was before, and nothing
-# is left beside. Without --whole only some of the moments, spread over all; TRIES=20 in the environment refuses so many allocations
-# of each, and of more commands. tests/faults/faults.c makes the faults.
+# is left beside. Without --whole only some of the moments, spread over all; TRIES=36 in the environment refuses so many allocations
+# of each, a third of the slow ones', and of more commands. tests/faults/faults.c makes the faults.
 . "$(dirname "$0")/expect.sh"
 top=$PWD
 program=$top/${BUILD:-build}/boilback
@@ -144,13 +144,12 @@ is_slow() {
 
 # Of a command, in all or in short. A table of sizes does the same for several heats.
 tries_of() { # command, what
-    if [ $whole = yes ]; then
-        echo 100000000
-        return
-    fi
-    case $1 in
-    size*--table*) echo 1 ;;
-    *) if [ -n "$TRIES" ] && [ "$2" != bytes ] && [ "$2" != signals ]; then echo "$TRIES"; elif is_slow "$1"; then echo 1; else echo 2; fi ;;
+    few=2 many=$TRIES
+    if is_slow "$1"; then few=1 many=${TRIES:+$((TRIES / 3 + 1))}; fi
+    case $whole$1$2 in
+    yes*) echo 100000000 ;;
+    nosize*--table* | no*bytes | no*signals) echo $few ;;
+    *) echo "${many:-$few}" ;;
     esac
 }
 
