@@ -145,13 +145,14 @@ static void whether_care_is_enough_is_told(void **state)
 
 static void a_lesson_that_waits_in_vain_or_stops_is_told(void **state)
 {
+    char debrief_words[] = "What it was about.", care_words[] = "Done with care.";
     made m;
     (void)state;
     make(&m);
     m.lesson.terms_count = 1;
     m.lesson.terms[0].measure = lesson_measure_named("rim", 3);
-    m.lesson.debrief = "What it was about.";
-    m.lesson.care = "Done with care.";
+    m.lesson.debrief = debrief_words;
+    m.lesson.care = care_words;
     m.d.yours = (lesson_verdict){.failed = 1, .waited = 2, .stopped = true};
     assert_true(told(&m, "Not passed: 0 of 1 term holds"));
     assert_true(told(&m, "2 acts wait in vain") && told(&m, "the run stopped early"));
