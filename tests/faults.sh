@@ -2,8 +2,8 @@
 # faults.sh [--whole] -- what goes wrong around the program: every allocation refused, every call for a file failing, every file cut
 # off at every length, signals at every one of those moments, full disks, closed streams. For each command, each try must end as if
 # nothing had happened, or say so with exit status 1; a file under its own name is whole or as it was before, and nothing
-# is left beside. Without --whole only some of the moments, spread over all; TRIES=36 in the environment refuses so many allocations
-# of each, a third of the slow ones', and of more commands. tests/faults/faults.c makes the faults.
+# is left beside. Without --whole only some of the moments, spread over all; TRIES=24 in the environment refuses so many allocations
+# of each and as many of the last, a third of the slow ones', and of more commands. tests/faults/faults.c makes the faults.
 . "$(dirname "$0")/expect.sh"
 top=$PWD
 program=$top/${BUILD:-build}/boilback
@@ -157,16 +157,21 @@ is_handed_out() { # what there was by then
     seeks "$1" && [ -z "$(ls "$work/tmp")" ]
 }
 
-each() { # what, how many, fault, judge, command: every moment or some, spread evenly
-    step=$(($2 / $(tries_of "$5" "$1") + 1))
-    moment=$((1 + $2 % step / 2))
-    while [ $moment -le "$2" ]; do
+# Spread evenly; where so many are asked for, also each of the last, in which what was found is handed out.
+moments() { # how many there are, what, command
+    tries=$(tries_of "$3" "$2")
+    step=$(($1 / tries + 1))
+    seq $((1 + $1 % step / 2)) $step "$1"
+    if [ $whole = no ] && [ -n "$TRIES" ] && [ "$2" = memory ]; then seq $(($1 > tries ? $1 - tries + 1 : 1)) "$1"; fi
+}
+
+each() { # what, how many, fault, judge, command: every moment or some
+    for moment in $(moments "$2" "$1" "$5"); do
         go "$3=$moment $extra" "$5"
         { is_as_ever || $4 "$5"; } && { files_are_whole || is_handed_out "$5"; } || {
             echo "$3=$moment $extra: $5: exit $ended: $(head -c 300 "$work/said")"
             return 1
         }
-        moment=$((moment + step))
     done
 }
 

@@ -9,7 +9,7 @@ if [ "${JUDGE:-}" != no ]; then
     mkdir -p "$build"
     ${CC:-cc} -std=c17 -O1 -D_POSIX_C_SOURCE=200809L -c tests/coverage/counts.c -o "$build/counts.o" || exit
     # tests/faults/faults.c has the counts of a program written that ends with its memory refused, by a function that it must see.
-    LDFLAGS="$build/counts.o -Wl,-u,__gcov_dump,--export-dynamic-symbol=__gcov_dump" TRIES=${TRIES:-36} \
+    LDFLAGS="$build/counts.o -Wl,--wrap=raise,-u,__gcov_dump,--export-dynamic-symbol=__gcov_dump" TRIES=${TRIES:-24} \
         ${MAKE:-make} --no-print-directory BUILD="$build" PAPERS=faults CFLAGS="-O1 -fno-inline -g --coverage" test ||
         echo "coverage: a test failed: what it did not reach does not count" >&2
     tests/terminal.sh "$build/boilback" || echo "coverage: a test of the screen failed" >&2
