@@ -152,6 +152,27 @@ static double land(boil_march *m, double t, const crossing *c, double most, bool
     return 0;
 }
 
+/* The rates at the end of a step just tried. */
+static bool is_told(boil_march *m, double t, double h)
+{
+    return boil_system_rates(&m->counted, t + h, m->step.y1, m->step.f1);
+}
+
+/* Where the rates refuse the step to the crossing, though not the whole one, a shorter one: from its end the crossing is sought anew.
+   Its length; 0: refused. */
+static double step_before(boil_march *m, double t, double most)
+{
+    double g[BOIL_GUARDS_MAX], h = most / 2;
+    for (int i = 0; i < 40 && t + h > t; i++, h /= 2) {
+        if (!boil_march_try(m, t, h) || !is_told(m, t, h))
+            continue;
+        boil_march_guards_at(m, t + h, m->step.y1, g);
+        if (!any_rises(m, g))
+            return h;
+    }
+    return 0;
+}
+
 boil_march_news boil_march_find_event(boil_march *m, double t, double *h, const double g[], size_t *guard)
 {
     const double long_s = 10;
@@ -169,9 +190,13 @@ boil_march_news boil_march_find_event(boil_march *m, double t, double *h, const 
         return BOIL_MARCH_STEPPED;
     *guard = first.which;
     bool is = rises || is_past(m, t, most, first.which);
-    *h = is ? land(m, t, &first, most, &is) : full;
-    *h = is ? *h : full;
-    if (!(*h > 0) || !(is || boil_march_try(m, t, full)) || !boil_system_rates(&m->counted, t + *h, m->step.y1, m->step.f1))
-        return BOIL_MARCH_FAILED;
-    return is ? BOIL_MARCH_EVENT : BOIL_MARCH_STEPPED;
+    double to = is ? land(m, t, &first, most, &is) : full;
+    if (is && to > 0 && is_told(m, t, to)) {
+        *h = to;
+        return BOIL_MARCH_EVENT;
+    }
+    if (!is && boil_march_try(m, t, full) && is_told(m, t, full))
+        return BOIL_MARCH_STEPPED;
+    *h = step_before(m, t, first.high);
+    return *h > 0 ? BOIL_MARCH_STEPPED : BOIL_MARCH_FAILED;
 }

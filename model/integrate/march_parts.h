@@ -28,7 +28,7 @@ void boil_march_guards_at(const boil_march *m, double t, const double y[], doubl
 boil_hermite boil_march_cubic(boil_march *m, double t, double h);
 
 /* integrate/march_events.c: does a guard rise in the step of *h just taken, whose end has the guards g? Then the step ends just past
-   that, *h long. FAILED: the rates refuse that step. STEPPED: none. */
+   that, *h long. FAILED: the rates refuse that step, and shorter ones. STEPPED: none, or none yet: *h is where that step ends. */
 boil_march_news boil_march_find_event(boil_march *m, double t, double *h, const double g[], size_t *guard);
 
 #endif

@@ -233,9 +233,15 @@ boil_march_news boil_march_step(boil_march *m, double *t, double y[], double end
     m->age++;
     double arrived = h < end - start ? start + h : end;
     boil_march_guards_at(m, arrived, m->step.y1, g);
+    const double whole = h;
     boil_march_news news = boil_march_find_event(m, start, &h, g, guard);
     if (news == BOIL_MARCH_FAILED)
         return news;
+    if (news == BOIL_MARCH_STEPPED && h < whole) {
+        arrived = start + h;
+        m->step_s = h;
+        boil_march_guards_at(m, arrived, m->step.y1, g);
+    }
     m->last_t = start;
     m->last_step_s = h;
     memcpy(y, m->step.y1, bytes);

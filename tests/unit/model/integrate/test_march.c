@@ -339,6 +339,52 @@ static void a_limited_cubic_stays_between_its_ends(void **state)
     }
 }
 
+/* A clock that from when it has been seen late is not told for two seconds before. */
+static boil_outcome tick(double t, const double y[], double dydt[], void *context)
+{
+    (void)y;
+    if (*(bool *)context && t > 43 && t < 45.5)
+        return BOIL_OUT_OF_RANGE;
+    dydt[0] = 1;
+    return BOIL_OK;
+}
+
+static void late(double t, const double y[], double g[], void *context)
+{
+    bool *seen = context;
+    (void)t;
+    g[0] = y[0] - 50.3;
+    *seen = *seen || g[0] >= 0;
+}
+
+/* A step that was taken whole may be refused as it is taken anew to an event within: a shorter one is not, and from there it goes on. */
+static void an_event_is_found_where_the_step_to_it_is_refused(void **state)
+{
+    (void)state;
+    const double size = 1, end = 120;
+    bool seen = false;
+    size_t guard = 9;
+    double t = 0, y = 0;
+    boil_march_problem p = {
+        .system =
+            {.unknowns = 1, .rates = tick, .context = &seen, .size = &size, .sums_first = 1, .sums_end = 1, .blocks_first = 1},
+        .guards = 1,
+        .guard = late,
+        .tolerance = 1e-5,
+        .step_max_s = 1200};
+    boil_march *m = boil_march_create();
+    assert_non_null(m);
+    assert_int_equal(boil_march_begin(m, &p, t, &y), BOIL_OK);
+    boil_march_news news = BOIL_MARCH_STEPPED;
+    for (int i = 0; i < 20 && news == BOIL_MARCH_STEPPED; i++)
+        news = boil_march_step(m, &t, &y, end, &guard);
+    assert_int_equal(news, BOIL_MARCH_EVENT);
+    assert_int_equal(guard, 0);
+    assert_close(t, 50.3, 0, 1e-5);
+    assert_close(y, t, 0, 1e-9);
+    boil_march_free(m);
+}
+
 static void where_rates_are_refused_it_stops_with_the_last_good_state(void **state)
 {
     (void)state;
@@ -369,6 +415,7 @@ int main(void)
         cmocka_unit_test(one_that_marched_before_goes_as_a_new_one),
         cmocka_unit_test(between_steps_the_cubic_is_as_good_as_they_are),
         cmocka_unit_test(a_limited_cubic_stays_between_its_ends),
+        cmocka_unit_test(an_event_is_found_where_the_step_to_it_is_refused),
         cmocka_unit_test(where_rates_are_refused_it_stops_with_the_last_good_state),
     };
     return cmocka_run_group_tests_name("march", tests, NULL, NULL);
