@@ -30,6 +30,11 @@ done
 (cd "$tree" && find model src tests -type f) | while IFS= read -r name; do [ -e "$top/$name" ] || rm -f "$tree/$name"; done
 made=$(cd "$build/mutate" && pwd)
 cd "$tree" || exit 2
+# What was built of files that are gone would be linked still.
+find build/src -name '*.o' 2>/dev/null | while IFS= read -r object; do
+    of=${object#build/}
+    [ -e "${of%.o}.c" ] || [ -e "${of%.o}" ] || rm -f "$object"
+done
 work=$(mktemp -d) || exit 2
 trap 'rm -rf "$work"' EXIT
 
