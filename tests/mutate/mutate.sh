@@ -33,7 +33,7 @@ cd "$tree" || exit 2
 # What was built of files that are gone would be linked still.
 find build/src -name '*.o' 2>/dev/null | while IFS= read -r object; do
     of=${object#build/}
-    [ -e "${of%.o}.c" ] || [ -e "${of%.o}" ] || rm -f "$object"
+    [ -f "${of%.o}.c" ] || [ -f "${of%.o}" ] || rm -f "$object"
 done
 work=$(mktemp -d) || exit 2
 trap 'rm -rf "$work"' EXIT

@@ -441,6 +441,7 @@ static void a_year_costs_what_it_uses(void **state)
     sheet_year(s);
     assert_non_null(row_of(s, "steam's heat"));
     assert_true(says(s, SHEET_MISSING, "give [prices]"));
+    assert_null(row_of(s, "all that has a price"));
     unmake(m);
 }
 
