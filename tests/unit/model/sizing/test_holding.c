@@ -159,6 +159,26 @@ static void test_a_run_cut_short_breaks_what_the_whole_one_does(void **state)
     boil_schedule_free(&c.schedule);
 }
 
+/* A run that ends with the boil away, and for less than the limit, has not shown that it comes back. */
+static void test_a_boil_that_is_not_back_at_the_end_is_late(void **state)
+{
+    (void)state;
+    const boil_action load = plate_action(60, 1);
+    held_case c;
+    unsigned breaks;
+    set_up(&c);
+    boil_schedule_free(&c.schedule);
+    c.schedule = schedule_with(120, &load, 1);
+    boil_history h;
+    assert_int_equal(boil_holding_run(&c.of, 22e3, BOIL_CLOSURES_GRAVE, &h), BOIL_OK);
+    assert_true(h.loads_count == 1 && !isnan(h.loads[0].boil_lost_s) && isnan(h.loads[0].recovery_s));
+    assert_true(120 - h.loads[0].boil_lost_s < c.of.limit_s);
+    assert_int_equal(boil_holding_breaks(&c.of, 22e3, BOIL_CLOSURES_GRAVE, ~0u, &breaks), BOIL_OK);
+    assert_int_equal(breaks, BOIL_BREAKS_RECOVERY);
+    boil_history_free(&h);
+    boil_schedule_free(&c.schedule);
+}
+
 /* No load may meet a quiet bath: 100 s apart the second does where the first takes longer than that. */
 static void test_a_quiet_bath_is_seen_at_once(void **state)
 {
@@ -298,6 +318,7 @@ int main(void)
         cmocka_unit_test(test_a_bath_is_held_in_its_band),
         cmocka_unit_test(test_pours_are_left_to_the_valve),
         cmocka_unit_test(test_a_run_cut_short_breaks_what_the_whole_one_does),
+        cmocka_unit_test(test_a_boil_that_is_not_back_at_the_end_is_late),
         cmocka_unit_test(test_a_quiet_bath_is_seen_at_once),
         cmocka_unit_test(test_any_law_breaks_it_whichever_is_asked_first),
         cmocka_unit_test(test_most_heat_that_leaves_a_freeboard),
