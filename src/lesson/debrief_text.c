@@ -43,7 +43,7 @@ static void add_boil(words *w, bool was_quiet, double lost_s, double recovery_s)
     if (isnan(lost_s))
         TEXT_ADD(w->text, "it boiled on");
     else if (isnan(recovery_s))
-        TEXT_ADD(w->text, "%s, and never boiled%s", lost, was_quiet ? "" : " again");
+        TEXT_ADD(w->text, "%s, and never %s", lost, was_quiet ? "boiled" : "came back");
     else
         TEXT_ADD(w->text, "%s, and %s %s", lost, was_quiet ? "boiled after" : "back in", format_duration(recovery_s).text);
 }

@@ -79,7 +79,7 @@ static void what_the_bath_did_is_told_act_by_act(void **state)
                                 .steam_before_kg_s = 0.01,
                                 .steam_peak_kg_s = 0.03,
                                 .freeboard_min_m = -0.1};
-    assert_true(told(&m, "2.00 kg went onto the quiet bath; at most 3.00 kg floated; the bath was quiet, and never boiled"));
+    assert_true(told(&m, "2.00 kg went onto the quiet bath; at most 3.00 kg floated; the boil was lost, and never came back"));
     assert_true(told(&m, "steam 3.0 times that before; over the rim"));
     a->steam_more_than = true;
     assert_true(told(&m, "steam more than 3.0 times that before"));
