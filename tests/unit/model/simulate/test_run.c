@@ -510,10 +510,26 @@ static void loads_are_paid_for_in_full(void **state)
     boil_history_free(&h);
 }
 
+/* A run of which no rows are asked has none, not even of its end; else its last is of its end. */
+static void rows_are_those_asked_for(void **state)
+{
+    (void)state;
+    boil_plant p = pinned_plant();
+    boil_run_options o = boil_run_options_default();
+    for (int i = 0; i < 2; i++) {
+        o.row_interval_s = i == 0 ? 0 : 25;
+        boil_history h = run_actions(&p, 60, &o, NULL, 0);
+        assert_true(i == 0 ? h.rows_count == 0 : h.rows_count >= 4);
+        assert_true(i == 0 || h.rows[h.rows_count - 1].time_s == 60);
+        boil_history_free(&h);
+    }
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
     const struct CMUnitTest tests[] = {
+        cmocka_unit_test(rows_are_those_asked_for),
         cmocka_unit_test(a_trace_ends_where_the_run_does),
         cmocka_unit_test(load_gives_the_boil_back_when_its_heat_is_made_up),
         cmocka_unit_test(with_losses_made_up_four_loads_are_not_back_in_two_minutes),
