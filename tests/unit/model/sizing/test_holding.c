@@ -280,7 +280,8 @@ static void test_the_beginning_ends_where_the_heaviest_was_watched(void **state)
                  {{3, 1, 2}, 120, 60 + 600 + 20 + 60, 9000, 1},
                  {{3, 1, 2}, 880, 60 + 880 + 60, 9000, 2},
                  {{1, 2, 3}, 120, 2600, 2600, 3},
-                 {{1, 2, 3}, 120, 2000 + 680, 9000, 3}};
+                 {{1, 2, 3}, 120, 2000 + 680, 9000, 3},
+                 {{3, 1, 2}, 120, 30, 30, 0}};
     for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
         boil_action loads[3];
         boil_schedule brief;
