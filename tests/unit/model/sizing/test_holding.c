@@ -299,6 +299,21 @@ static void test_the_beginning_ends_where_the_heaviest_was_watched(void **state)
     }
 }
 
+/* A run that left what is known with its freeboard still there says nothing of how much more heat would leave. */
+static void test_what_is_not_known_is_no_answer(void **state)
+{
+    (void)state;
+    held_case c;
+    double heat_W;
+    set_up(&c);
+    boil_leaving l = {.of = &c.of, .laws = BOIL_CLOSURES_LIKELY, .count = 1, .left = {{25e3, 0.5, true}}}, over = l;
+    assert_int_equal(boil_leaving_most(&l, 25e3, 2e6, 0, &heat_W), BOIL_OUT_OF_RANGE);
+    over.left[0].freeboard_m = -0.01; /* over the rim before it did */
+    assert_int_equal(boil_leaving_most(&over, 25e3, 2e6, 0, &heat_W), BOIL_OK);
+    assert_true(heat_W == 0);
+    boil_schedule_free(&c.schedule);
+}
+
 static void test_no_heat_uses_up_a_deep_tank_and_any_a_full_one(void **state)
 {
     (void)state;
@@ -325,6 +340,7 @@ int main(void)
         cmocka_unit_test(test_most_heat_that_leaves_a_freeboard),
         cmocka_unit_test(test_a_full_list_is_asked_again),
         cmocka_unit_test(test_the_beginning_ends_where_the_heaviest_was_watched),
+        cmocka_unit_test(test_what_is_not_known_is_no_answer),
         cmocka_unit_test(test_no_heat_uses_up_a_deep_tank_and_any_a_full_one),
     };
     gsl_set_error_handler_off();
