@@ -242,7 +242,7 @@ static void test_most_heat_that_leaves_a_freeboard(void **state)
             assert_true(at.freeboard_min_m >= freeboards_m[i] && over.freeboard_min_m < freeboards_m[i]);
         }
         print_message("%zu runs\n", l.count);
-        assert_in_range(l.count, 1, 24); /* a search that learns nothing asks 48 */
+        assert_in_range(l.count, 1, 20); /* of halving alone 23, of a search that learns nothing 48 */
     }
     boil_schedule_free(&c.schedule);
 }
