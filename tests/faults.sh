@@ -54,6 +54,7 @@ check wrong_lesson.bath
 check wrong_takes.bath
 check wrong_waits.bath
 check lesson.bath
+check five-jobs.bath
 run waits.bath --full
 run takes.bath --full
 lesson lesson.bath
@@ -69,6 +70,7 @@ anew() { # a folder as it is before
     rm -rf "$work/here" "$work/tmp"
     mkdir "$work/here" "$work/tmp"
     cp "$top"/tests/cli/baths/*.bath "$top"/tests/faults/*.bath "$top"/tests/faults/*.csv "$work/here"
+    cp "$top"/scenarios/plan/five-jobs.* "$work/here"
     cp "$top"/scenarios/lessons/03-*.bath "$work/here/lesson.bath"
     cp "$work/here/small.bath" "$work/here/other.bath"
     [ ! -e "$work/rows.csv" ] || cp "$work/rows.csv" "$work/here"
@@ -189,7 +191,7 @@ signals() { # how many, fault, command: each signal at some of the moments
 
 could_not() {
     says_why 'could not\|no picture\|no temporary\|cannot be\|not where the program' ||
-        { [ $ended -eq 2 ] && grep -q 'a run sheet lies in' "$work/said"; } # whoever cannot tell where it lies refuses it
+        { [ $ended -eq 2 ] && grep -q 'a run sheet lies in\|a list of jobs lies in' "$work/said"; } # whoever cannot tell where it lies refuses it
 }
 
 command_fares() { # command
