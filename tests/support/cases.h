@@ -53,6 +53,27 @@ static inline boil_plant low_plant(void)
     return p;
 }
 
+/* A trough of 72 in x 36 in x 30 in, 20 in deep, that boils near 285 degF: what plans are made for. */
+static inline boil_plant planned_trough(double input_W, double positions)
+{
+    boil_plant p = boil_plant_default();
+    p.tank.length_m = 1.8288;
+    p.tank.width_m = 0.9144;
+    p.tank.depth_m = 0.762;
+    p.tank.level_m = 0.508;
+    p.tank.wall_thickness_m = 0.00635;
+    p.tank.insulation_m = 0.0508;
+    p.tank.positions = positions;
+    p.charge.blend[BOIL_NAOH] = 0.80;
+    p.charge.blend[BOIL_NANO3] = 0.15;
+    p.charge.blend[BOIL_NANO2] = 0.05;
+    p.charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
+    p.charge.value = 413.7;
+    p.heater.input_W = input_W;
+    p.heater.efficiency = 0.6;
+    return p;
+}
+
 /* Half a cubic metre of plain caustic soda solution, at its boil. */
 static inline boil_plant caustic_of(double salt_fraction)
 {

@@ -3,6 +3,7 @@
 
 #include "planning/draws.h"
 #include "planning/learn.h"
+#include "support/cases.h"
 
 enum { DRAWS = 100 };
 
@@ -34,33 +35,12 @@ static void quantiles_of_draws_say_what_to_leave(void **state)
     assert_int_equal(boil_plan_spare(draws, DRAWS, 0.94, &proof, &bath), BOIL_OK);
 }
 
-/* A plate of 40 kg in a trough of 72 in x 36 in x 30 in, 20 in deep, for 15 min once it is hot. */
-static boil_plant trough(void)
-{
-    boil_plant p = boil_plant_default();
-    p.tank.length_m = 1.8288;
-    p.tank.width_m = 0.9144;
-    p.tank.depth_m = 0.762;
-    p.tank.level_m = 0.508;
-    p.tank.wall_thickness_m = 0.00635;
-    p.tank.insulation_m = 0.0508;
-    p.tank.positions = 1;
-    p.charge.blend[BOIL_NAOH] = 0.80;
-    p.charge.blend[BOIL_NANO3] = 0.15;
-    p.charge.blend[BOIL_NANO2] = 0.05;
-    p.charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
-    p.charge.value = 413.7;
-    p.heater.input_W = 97000;
-    p.heater.efficiency = 0.6;
-    return p;
-}
-
 /* The plan's own bath is a draw in which it holds; with a third less heat, by the balance of a quiet bath, the boil is away for so long that
    the same plan does not; a part that comes in colder, or must stay longer, is the draw's own. */
 static void draws_are_judged_as_they_are(void **state)
 {
     (void)state;
-    boil_plant p = trough(), weak = trough();
+    boil_plant p = planned_trough(97e3, 1), weak = p; /* a plate of 40 kg, for 15 min once it is hot */
     boil_run_options o = boil_run_options_default();
     boil_plan_job job = {.load = boil_load_default(), .least_s = 900, .most_s = 1500, .due_s = HUGE_VAL};
     boil_plan_problem of = {.jobs = &job, .jobs_count = 1, .positions = 1, .hoist_s = 60, .settle_s = 60, .end_s = HUGE_VAL};

@@ -8,29 +8,9 @@
 #include "planning/probe.h"
 #include "random/stream.h"
 #include "simulate/run.h"
+#include "support/cases.h"
 
 enum { DIPS = 30, JOBS = 4, LISTS = 4 };
-
-/* A trough of 72 in x 36 in x 30 in, 20 in deep. */
-static boil_plant trough(double input_W)
-{
-    boil_plant p = boil_plant_default();
-    p.tank.length_m = 1.8288;
-    p.tank.width_m = 0.9144;
-    p.tank.depth_m = 0.762;
-    p.tank.level_m = 0.508;
-    p.tank.wall_thickness_m = 0.00635;
-    p.tank.insulation_m = 0.0508;
-    p.tank.positions = 2;
-    p.charge.blend[BOIL_NAOH] = 0.80;
-    p.charge.blend[BOIL_NANO3] = 0.15;
-    p.charge.blend[BOIL_NANO2] = 0.05;
-    p.charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
-    p.charge.value = 413.7;
-    p.heater.input_W = input_W;
-    p.heater.efficiency = 0.6;
-    return p;
-}
 
 static boil_load drawn_load(boil_stream *s)
 {
@@ -63,7 +43,7 @@ static void two_numbers_say_when_the_boil_is_back(void **state)
         static boil_plan_bath b;
         double bath_K;
         if (i % 10 == 0) {
-            p = trough(stream_evenly(&s, 85000, 140000));
+            p = planned_trough(stream_evenly(&s, 85000, 140000), 2);
             assert_int_equal(boil_plan_probe_bath(&p, &none, &o, &b, &bath_K), BOIL_OK);
         }
         boil_plan_part part = {.of = 1, .load = drawn_load(&s)};
@@ -112,7 +92,7 @@ static void plans_hold_and_are_not_later_than_the_list(void **state)
     boil_run_options o = boil_run_options_default();
     boil_stream s = boil_stream_begin(9, 1);
     for (int i = 0; i < LISTS; i++) {
-        boil_plant p = trough(97000 + 20000 * i);
+        boil_plant p = planned_trough(97000 + 20000 * i, 2);
         boil_plan_job jobs[JOBS];
         boil_plan_problem of = empty_problem();
         boil_planning g;

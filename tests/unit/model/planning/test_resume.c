@@ -4,25 +4,11 @@
 #include "plan/decoder.h"
 #include "planning/resume.h"
 #include "simulate/run.h"
+#include "support/cases.h"
 
-/* A trough of 72 in x 36 in x 30 in, 20 in deep, boiling at 285 degF. */
-static boil_plant trough(void)
+static boil_plant at_285(void)
 {
-    boil_plant p = boil_plant_default();
-    p.tank.length_m = 1.8288;
-    p.tank.width_m = 0.9144;
-    p.tank.depth_m = 0.762;
-    p.tank.level_m = 0.508;
-    p.tank.wall_thickness_m = 0.00635;
-    p.tank.insulation_m = 0.0508;
-    p.tank.positions = 2;
-    p.charge.blend[BOIL_NAOH] = 0.80;
-    p.charge.blend[BOIL_NANO3] = 0.15;
-    p.charge.blend[BOIL_NANO2] = 0.05;
-    p.charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
-    p.charge.value = 413.7;
-    p.heater.input_W = 97000;
-    p.heater.efficiency = 0.6;
+    boil_plant p = planned_trough(97e3, 2);
     p.limits.boiling_point_high_K = 419;
     return p;
 }
@@ -55,7 +41,7 @@ static void begin(const boil_plant *p, boil_plan_job *job, boil_plan_problem *of
 static void a_reading_says_how_much_water_is_missing(void **state)
 {
     (void)state;
-    boil_plant p = trough(), later = trough();
+    boil_plant p = at_285(), later = p;
     boil_run_options o = boil_run_options_default();
     boil_schedule s;
     boil_history h;
@@ -86,7 +72,7 @@ static void what_hangs_keeps_its_place_until_its_lift(void **state)
 {
     (void)state;
     static const boil_break breaks[] = {{300, 500}};
-    boil_plant p = trough();
+    boil_plant p = at_285();
     boil_plan_job job;
     boil_plan_problem of = {.breaks = breaks, .breaks_count = 1};
     boil_planning g;
@@ -122,7 +108,7 @@ static void what_hangs_keeps_its_place_until_its_lift(void **state)
 static void a_quiet_bath_is_heated_first(void **state)
 {
     (void)state;
-    boil_plant p = trough();
+    boil_plant p = at_285();
     boil_plan_job job;
     boil_plan_problem of = {.jobs_count = 0};
     boil_planning g;
