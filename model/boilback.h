@@ -1116,13 +1116,14 @@ typedef struct {
 
 typedef enum {
     BOIL_CHARGE_DONE,
-    BOIL_CHARGE_NO_BATH,      /* no such bath is known */
-    BOIL_CHARGE_CRYSTALS,     /* the bath in the tank has crystallised: see from_crystals_K */
-    BOIL_CHARGE_TOO_MUCH,     /* it holds more salts than are wanted: see bail_m3 */
-    BOIL_CHARGE_TOO_HOT,      /* it boils, or is too hot for what is to go in: see too_hot_above_K */
-    BOIL_CHARGE_NO_FREEBOARD, /* the charge would leave less than the freeboard, still, before it has boiled down */
-    BOIL_CHARGE_NO_COOLING,   /* a batch would not be below its boil again within a day */
-    BOIL_CHARGE_NO_DISSOLVING /* nor dissolve: the bath is too cold to take it */
+    BOIL_CHARGE_NO_BATH,       /* no such bath is known */
+    BOIL_CHARGE_CRYSTALS,      /* the bath in the tank has crystallised: see from_crystals_K */
+    BOIL_CHARGE_TOO_MUCH,      /* it holds more salts than are wanted: see bail_m3 */
+    BOIL_CHARGE_TOO_HOT,       /* it boils, or is too hot for what is to go in: see too_hot_above_K */
+    BOIL_CHARGE_NO_FREEBOARD,  /* the charge would leave less than the freeboard, still, before it has boiled down */
+    BOIL_CHARGE_NO_COOLING,    /* a batch would not be below its boil again within a day */
+    BOIL_CHARGE_NO_DISSOLVING, /* nor dissolve: the bath is too cold to take it */
+    BOIL_CHARGE_HOT_LIQUID     /* the liquid is liquid only so hot that the water it meets would boil: see asked.liquid_K */
 } boil_charge_end;
 
 #define BOIL_CHARGE_STEPS 96

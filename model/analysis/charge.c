@@ -228,6 +228,8 @@ static boil_outcome carry_out(boil_charge_work *f, boil_plant *wanted)
         plan->end = BOIL_CHARGE_NO_BATH;
         return BOIL_OK;
     }
+    if (plan->end == BOIL_CHARGE_DONE && plan->asked.liquid_fraction > 0 && plan->asked.liquid_K > BOIL_CHARGE_WATER_HOT_K)
+        plan->end = BOIL_CHARGE_HOT_LIQUID;
     if (outcome == BOIL_OK && plan->end == BOIL_CHARGE_DONE)
         set_amounts(f);
     if (outcome == BOIL_OK && plan->end == BOIL_CHARGE_DONE)

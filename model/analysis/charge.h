@@ -14,8 +14,9 @@
 
 #include "boilback.h"
 
-#define BOIL_CHARGE_WATER_HOT_K 363.15 /* a bath as hot as this takes no water without boiling: 90 degC, judgement */
-#define BOIL_CHARGE_BY_HAND_W 50.0     /* that a person with a paddle gives the bath for long; 30 to 75, judgement */
+#define BOIL_CHARGE_WATER_HOT_K                                                                                                \
+    363.15 /* a bath as hot as this takes no water without boiling, nor is liquid as hot put in: 90 degC, judgement */
+#define BOIL_CHARGE_BY_HAND_W 50.0 /* that a person with a paddle gives the bath for long; 30 to 75, judgement */
 
 /* A plan that is done, carried out in one go: from the bath in the tank, or the first thing in an empty one, through every
    step with the heat off, then on full, to the boil; an hour beyond the last step where that is never. Rows stand a thousandth

@@ -65,6 +65,11 @@ void charge_refuse(const charge_answer *a, unit_system s)
     if (p->end == BOIL_CHARGE_NO_BATH)
         program_complain("%s: no such bath: what is wanted, or the bath in the tank, is beyond what is known of these salts",
                          path);
+    else if (p->end == BOIL_CHARGE_HOT_LIQUID)
+        program_complain(
+            "%s: of %.4g %% salts these are liquid only from %s up: the water they meet would flash to steam. Take weaker "
+            "liquid by --liquid-strength, or dry salts",
+            path, 100 * p->asked.liquid_fraction, SHOWN(s, TEMPERATURE, p->asked.liquid_K));
     else if (p->end == BOIL_CHARGE_NO_FREEBOARD)
         program_complain(
             "%s: it would stand %s deep, and only %s leaves the freeboard: use stronger liquid, or dry salts, or a lower level",
