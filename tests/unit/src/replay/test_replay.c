@@ -5,6 +5,7 @@
 #include <math.h>
 #include <stdlib.h>
 #include <string.h>
+#include <strings.h>
 
 #include "case/closures.h"
 #include "replay/abreast.h"
@@ -158,6 +159,30 @@ static void words_warn_before(void **state)
     assert_null(strstr(replay_state(&p->r, over_s + 60).text, "lets go"));
 }
 
+/* A finding of danger that is likely or certain stands out; no warning does, and none that is only possible. */
+static void only_danger_that_is_likely_is_grave(void **state)
+{
+    static const char *const names[] = {"water-while-quiet.bath", "water-while-boiling.bath"};
+    (void)state;
+    size_t told[2] = {0};
+    for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
+        replayed p;
+        make(&p, names[i]);
+        for (size_t k = 0; k < p.r.events_count; k++) {
+            const replay_event *e = &p.r.events[k];
+            bool danger = strncasecmp(e->text.text, "danger (", 8) == 0,
+                 warning = strncasecmp(e->text.text, "warning (", 9) == 0;
+            if (!danger && !warning)
+                continue;
+            bool grave = danger && strstr(e->text.text, "(possible)") == NULL;
+            assert_int_equal(e->grave, grave);
+            told[grave]++;
+        }
+        unmake(&p);
+    }
+    assert_true(told[0] > 0 && told[1] > 0);
+}
+
 static int begin(void **state)
 {
     replayed *p = calloc(1, sizeof *p);
@@ -177,9 +202,13 @@ static int end(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(what_is_shown_is_what_was),      cmocka_unit_test(the_highest_is_the_runs_own),
-        cmocka_unit_test(the_band_holds_every_run),       cmocka_unit_test(boils_come_back_abreast),
-        cmocka_unit_test(it_slows_down_where_it_matters), cmocka_unit_test(words_warn_before),
+        cmocka_unit_test(what_is_shown_is_what_was),
+        cmocka_unit_test(the_highest_is_the_runs_own),
+        cmocka_unit_test(the_band_holds_every_run),
+        cmocka_unit_test(boils_come_back_abreast),
+        cmocka_unit_test(it_slows_down_where_it_matters),
+        cmocka_unit_test(words_warn_before),
+        cmocka_unit_test(only_danger_that_is_likely_is_grave),
     };
     return cmocka_run_group_tests(tests, begin, end);
 }

@@ -269,6 +269,26 @@ static void a_lesson_has_each_answer(void **state)
     hide(&p);
 }
 
+/* The foot of the page names each file once: of a lesson the one that both scripts and all choices come from. */
+static void the_foot_names_each_file(void **state)
+{
+    (void)state;
+    static const char *const second[] = {"water-while-boiling.bath", NULL};
+    static const char *const first[] = {"water-while-quiet.bath", "lessons/01-water-while-it-boils.bath"};
+    for (size_t i = 0; i < 2; i++) {
+        shown p;
+        show(&p, first[i], second[i]);
+        char *page = page_of(p.a), *foot = strstr(page, "<footer");
+        assert_non_null(foot);
+        assert_int_equal(p.a->count, 2);
+        assert_int_equal(printed_times(foot, ".bath"), p.count);
+        for (size_t k = 0; k < p.count; k++)
+            assert_int_equal(printed_times(foot, p.s[k].path), 1);
+        free(page);
+        hide(&p);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -276,6 +296,7 @@ int main(void)
         cmocka_unit_test(a_page_is_whole),          cmocka_unit_test(bubbles_are_of_the_boil),
         cmocka_unit_test(it_asks_of_what_happened), cmocka_unit_test(a_lesson_has_each_answer),
         cmocka_unit_test(b_may_be_laid_on_as_boil), cmocka_unit_test(events_of_a_second_share_a_cell),
+        cmocka_unit_test(the_foot_names_each_file),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
