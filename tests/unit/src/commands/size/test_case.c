@@ -28,6 +28,9 @@ static void baskets_hang_along_the_longer_side(void **state)
     size_case_place(&c, 0);
     assert_close(c.plant.tank.positions, 3, 0, 0);
     assert_false(c.counted);
+    s.plant.tank.positions = 1; /* one is said as well */
+    size_case_place(&c, 0);
+    assert_close(c.plant.tank.positions, 1, 0, 0);
     scenario_free(&s);
 }
 
