@@ -183,6 +183,21 @@ static void only_danger_that_is_likely_is_grave(void **state)
     assert_true(told[0] > 0 && told[1] > 0);
 }
 
+/* Of a bath that nothing is done to a row a second is enough: closer they lie only where the surface moves fast. */
+static void rows_lie_close_only_where_it_moves(void **state)
+{
+    const replayed *p = *state;
+    const boil_history *h = &p->o.central;
+    double first_s = p->s.schedule.actions[0].time_s;
+    size_t calm = 0;
+    assert_true(first_s > 60);
+    while (h->rows[calm].time_s < first_s)
+        calm++;
+    print_message("%zu rows in %g s, then %zu in %g s\n", calm, first_s, h->rows_count - calm, h->end_s - first_s);
+    assert_true((double)calm <= first_s + 1);
+    assert_true((double)(h->rows_count - calm) > h->end_s - first_s + 20); /* it comes over the rim at twenty a second */
+}
+
 static int begin(void **state)
 {
     replayed *p = calloc(1, sizeof *p);
@@ -209,6 +224,7 @@ int main(void)
         cmocka_unit_test(it_slows_down_where_it_matters),
         cmocka_unit_test(words_warn_before),
         cmocka_unit_test(only_danger_that_is_likely_is_grave),
+        cmocka_unit_test(rows_lie_close_only_where_it_moves),
     };
     return cmocka_run_group_tests(tests, begin, end);
 }

@@ -362,6 +362,22 @@ static void the_tank_is_to_scale(void **state)
     forget(&c);
 }
 
+/* Water too thin to be seen in the tank is drawn beside it, ten times as thick, as is written there. */
+static void thin_water_is_magnified(void **state)
+{
+    (void)state;
+    scenario_run c;
+    carry_out(&c, "scenarios/afloat-left-alone.bath", 10);
+    char *text = page_of(&c.o, NULL);
+    double band = number_behind(text, "class=\"afloat\"", "height=\""),
+           lens = number_behind(text, "class=\"lens\"", "height=\"");
+    assert_true(band > 0.5);
+    assert_close(lens, 10 * band, 0, 0.06); /* both are written to a hundredth */
+    assert_int_equal(printed_times(text, ">x10</text>"), 1);
+    free(text);
+    forget(&c);
+}
+
 /* The run sheet --------------------------------------------------------------------------------------------------- */
 
 static void a_load_is_lifted_by_the_clock(void **state)
@@ -458,6 +474,7 @@ int main(void)
         cmocka_unit_test(the_lines_that_decide_are_those_of_the_text),
         cmocka_unit_test(water_is_told_by_the_hour),
         cmocka_unit_test(the_tank_is_to_scale),
+        cmocka_unit_test(thin_water_is_magnified),
         cmocka_unit_test(a_load_is_lifted_by_the_clock),
         cmocka_unit_test(a_load_comes_out_before_another_goes_in),
         cmocka_unit_test(many_alike_are_one_order),
