@@ -86,7 +86,7 @@ void screen_show_debrief(screen *s)
 /* What is complained of goes to standard error, over the screen: it is drawn anew, and said below. */
 void screen_write_debrief(screen *s)
 {
-    TEXT_OF(24) free_name = {"debrief.html"};
+    TEXT_OF(32) free_name = {"debrief.html"};
     bool written;
     for (int i = 2; s->o->page == NULL && i < 1000 && access(free_name.text, F_OK) == 0; i++)
         snprintf(free_name.text, sizeof free_name.text, "debrief-%d.html", i);

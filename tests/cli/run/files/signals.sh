@@ -7,8 +7,8 @@ TMPDIR=$PWD/tmp
 export PATH TMPDIR
 for signal in HUP INT TERM; do
     rm -f started
-    # A shell lets what runs beside it ignore interrupts; what env starts does not.
-    env --default-signal=INT boilback run calm.bath --plot a.svg >/dev/null 2>said &
+    # A shell lets what runs beside it ignore interrupts, and whoever started all this may ignore others; what env starts does not.
+    env --default-signal=HUP,INT,TERM boilback run calm.bath --plot a.svg >/dev/null 2>said &
     program=$!
     for wait in 1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16 17 18 19 20; do [ -s started ] || sleep 0.25; done
     kill -$signal $program
