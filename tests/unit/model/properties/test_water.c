@@ -49,6 +49,15 @@ static void if97_by_another_author(void **state)
         print_message("iapws.csv: %s within %.2g\n", bounds[i].name, bounds[i].worst);
 }
 
+/* Dense steam, where the highest powers tell: 700 K and 30 MPa, to the digits of IAPWS R7-97(2012), table 15. */
+static void dense_steam_has_every_term(void **state)
+{
+    (void)state;
+    assert_close(1 / boil_steam_density(700, 30e6), 0.542946619e-2, 1e-9, 0);
+    assert_close(boil_steam_enthalpy(700, 30e6), 2631.49474e3, 2e-9, 0);
+    assert_close(boil_steam_heat_capacity(700, 30e6), 10.3505092e3, 5e-9, 0);
+}
+
 /* --- The functions against each other --- */
 
 static void saturation_temperature_undoes_pressure(void **state)
@@ -147,6 +156,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(if97_by_another_author),
+        cmocka_unit_test(dense_steam_has_every_term),
         cmocka_unit_test(saturation_temperature_undoes_pressure),
         cmocka_unit_test(pressure_slope_is_the_derivative),
         cmocka_unit_test(heat_capacity_is_the_derivative),
