@@ -367,6 +367,25 @@ static void liquid_does_it_too(void **unused)
     }
 }
 
+/* A bench tank of twenty litres wants less than a kilogram of salts: they too have a pace, and end as wanted. */
+static void a_little_has_a_pace_as_well(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 0, 1, 0});
+    p.tank.length_m = 0.30;
+    p.tank.width_m = 0.20;
+    p.tank.depth_m = 0.50;
+    p.tank.level_m = 0.30;
+    p.heater.input_W = 3e3;
+    tally t = {0};
+    boil_correction a = correction_of(&p, 139.5, 0.29, 0);
+    assert_int_equal(a.end, BOIL_CORRECT_DONE);
+    print_message("%.3f kg of salts at %.3g kg/s\n", a.salts.mass_kg, a.salts.pace.rate_kg_s);
+    assert_true(a.salts.mass_kg > 0.1 && a.salts.mass_kg < 1);
+    assert_true(a.salts.pace.rate_kg_s > 0);
+    ends_as_wanted(&a, &t);
+}
+
 /* From the boiling surface as from the still one. */
 static void swell_is_taken_out(void **unused)
 {
@@ -607,6 +626,7 @@ int main(void)
         cmocka_unit_test(states_of_every_kind),
         cmocka_unit_test(no_pace_is_true),
         cmocka_unit_test(liquid_does_it_too),
+        cmocka_unit_test(a_little_has_a_pace_as_well),
         cmocka_unit_test(swell_is_taken_out),
         cmocka_unit_test(uncertainty_is_carried),
         cmocka_unit_test(whole_is_judged),
