@@ -107,12 +107,17 @@ static boil_outcome tell(const carried_out *o, unit_system u, FILE *to)
     return outcome;
 }
 
+boil_outcome afterwards_carried_out(const scenario *s, carried_out *o)
+{
+    boil_run_options options = boil_run_options_default();
+    options.row_interval_s = ROWS_S;
+    return carried_out_of(s, &options, o);
+}
+
 static boil_outcome judge(const scenario *s, unit_system u, FILE *to)
 {
     carried_out o;
-    boil_run_options options = boil_run_options_default();
-    options.row_interval_s = ROWS_S;
-    boil_outcome outcome = carried_out_of(s, &options, &o);
+    boil_outcome outcome = afterwards_carried_out(s, &o);
     if (outcome != BOIL_OK)
         return outcome;
     outcome = tell(&o, u, to);

@@ -8,8 +8,6 @@
 #include "practise/afterwards.h"
 #include "replay/page/answer.h"
 
-#define ROWS_S 10.0 /* of the run: how much had gone off before an act is read from them */
-
 typedef TEXT_OF(sizeof(((schedule_line *)NULL)->words)) act_words;
 
 static void add_time(act_words *w, double over_s)
@@ -80,9 +78,7 @@ static void forget_words(scenario *cared)
 static boil_outcome look_back(const scenario *s, debrief *d)
 {
     carried_out o;
-    boil_run_options options = boil_run_options_default();
-    options.row_interval_s = ROWS_S;
-    boil_outcome outcome = carried_out_of(s, &options, &o);
+    boil_outcome outcome = afterwards_carried_out(s, &o);
     if (outcome != BOIL_OK)
         return outcome;
     outcome = debrief_of(s->lesson.given ? &s->lesson : NULL, &s->plant, &s->schedule, &o.central, &o.found, &o.possible, d);
