@@ -20,6 +20,9 @@ typedef struct {
 
 void scenario_jobs_free(scenario_jobs *j);
 
+/* The job of that name, in whatever case; `count` where there is none. */
+size_t scenario_jobs_find(const scenario_jobs *j, const char *name, size_t length);
+
 /* What jobs are read against. */
 typedef struct {
     action_reader *reader; /* its moments too */

@@ -113,14 +113,12 @@ static bool find_job(const reading *n, const cursor *c, const char *end, now_job
 {
     const scenario_jobs *all = n->r->into;
     size_t length = (size_t)(end - c->at);
+    j->job = scenario_jobs_find(all, c->at, length);
+    if (j->job < all->count)
+        return true;
     words_nearest near = words_near(c->at, length);
-    for (size_t i = 0; i < all->count; i++) {
-        if (words_same(c->at, length, all->list[i].name)) {
-            j->job = i;
-            return true;
-        }
+    for (size_t i = 0; i < all->count; i++)
         words_consider(&near, all->list[i].name);
-    }
     return cursor_error(c, c->at, "'%s' is no job of the list%s", words_quoted(c->at, length).text,
                         words_suggestion(&near).text);
 }
@@ -154,10 +152,7 @@ static bool agrees(const reading *n, const cursor *c, const now_job *j)
 
 static bool is_name(const reading *n, const cursor *c)
 {
-    for (size_t i = 0; i < n->r->into->count; i++)
-        if (words_same(c->at, (size_t)(c->end - c->at), n->r->into->list[i].name))
-            return true;
-    return false;
+    return scenario_jobs_find(n->r->into, c->at, (size_t)(c->end - c->at)) < n->r->into->count;
 }
 
 /* A name, perhaps with which basket of it; what else is known of it is in *j. */

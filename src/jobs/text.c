@@ -89,11 +89,9 @@ static bool check_times(const job_reader *r, const cursor *place, const job_said
 
 static bool is_new(const job_reader *r, const cursor *place, const job_said *said)
 {
-    for (size_t i = 0; i < r->into->count; i++)
-        if (words_same(said->name_at, said->name_length, r->into->list[i].name))
-            return cursor_error(place, said->name_at, "name '%s' a second time (line %zu)",
-                                words_quoted(said->name_at, said->name_length).text, r->into->list[i].line);
-    return true;
+    size_t i = scenario_jobs_find(r->into, said->name_at, said->name_length);
+    return i == r->into->count || cursor_error(place, said->name_at, "name '%s' a second time (line %zu)",
+                                               words_quoted(said->name_at, said->name_length).text, r->into->list[i].line);
 }
 
 static boil_plan_job job_of(const job_said *said, const boil_load *load)
