@@ -2,6 +2,7 @@
 #ifndef SUPPORT_PRINTED_H
 #define SUPPORT_PRINTED_H
 
+#include <stdbool.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
@@ -37,6 +38,16 @@ static inline void printed_unwrap(char *text)
         else if (to == text || to[-1] != ' ')
             *to++ = ' ';
     *to = '\0';
+}
+
+/* Whether it says so, wherever its lines are wrapped; what was printed is freed. */
+static inline bool printed_says(printed *p, const char *words)
+{
+    char *text = printed_end(p);
+    printed_unwrap(text);
+    bool is = strstr(text, words) != NULL;
+    free(text);
+    return is;
 }
 
 static inline size_t printed_times(const char *text, const char *part)

@@ -57,11 +57,7 @@ static bool told(const made *m, const char *words)
     printed p;
     printed_begin(&p);
     debrief_print(&m->d, &of, p.to);
-    char *text = printed_end(&p);
-    printed_unwrap(text);
-    bool is = strstr(text, words) != NULL;
-    free(text);
-    return is;
+    return printed_says(&p, words);
 }
 
 static void what_the_bath_did_is_told_act_by_act(void **state)

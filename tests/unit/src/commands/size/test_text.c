@@ -46,11 +46,7 @@ static bool printed_by(void (*print)(const void *, const output *, FILE *), cons
     printed p;
     printed_begin(&p);
     print(answer, &o, p.to);
-    char *text = printed_end(&p);
-    printed_unwrap(text);
-    bool is = strstr(text, words) != NULL;
-    free(text);
-    return is;
+    return printed_says(&p, words);
 }
 
 static bool told(const made *m, const char *words)
