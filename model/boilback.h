@@ -1199,7 +1199,8 @@ typedef enum {
     BOIL_CORRECT_NO_BOIL,      /* the heat does not keep it boiling: the reading is none of a boiling point */
     BOIL_CORRECT_NO_FREEBOARD, /* no bath at the set point, however low, keeps the freeboard with the next load in */
     BOIL_CORRECT_NO_POUR_RATE, /* an addition does harm at any pace: see `pace` of that step; or the whole: see `harm` */
-    BOIL_CORRECT_TOO_WEAK      /* to make place for so weak a liquid the bath would first boil down too far: see makeup_K */
+    BOIL_CORRECT_TOO_WEAK,     /* to make place for so weak a liquid the bath would first boil down too far: see makeup_K */
+    BOIL_CORRECT_HOT_LIQUID    /* the liquid is hotter than the bath boils, and makes steam of it: see asked.liquid_K */
 } boil_correct_end;
 
 /* Why something has to be bailed out first. */

@@ -94,6 +94,8 @@ boil_outcome boil_correct(const boil_plant *p, const boil_correct_case *asked, c
     boil_correct_work c = {.a = out, .options = *o, .left = 1, .area_m2 = boil_tank_area(&p->tank)};
     c.air = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
     *out = (boil_correction){.asked = *asked, .most_level_m = (double)NAN, .crystals_from_K = (double)NAN};
+    if (asked->liquid_fraction > 0 && asked->liquid_K > asked->reads_K)
+        return ended(out, BOIL_CORRECT_HOT_LIQUID);
     boil_outcome outcome = boil_correct_work_reading(&c, p);
     if (is_no_bath(outcome))
         return ended(out, BOIL_CORRECT_NO_BATH);

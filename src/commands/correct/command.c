@@ -79,17 +79,6 @@ static bool nothing_on_it(const scenario *s)
         s->path);
 }
 
-/* Hotter than what it goes into, it makes steam of it. */
-static bool liquid_no_hotter(const boil_correct_case *c, unit_system system, const scenario *s)
-{
-    if (!(c->liquid_fraction > 0 && c->liquid_K > c->reads_K))
-        return true;
-    return program_complain(
-        "%s: of %.4g %% salts these are liquid only from %s up, hotter than the bath boils: take weaker liquid "
-        "by --liquid-strength, or dry salts",
-        s->path, 100 * c->liquid_fraction, SHOWN(system, TEMPERATURE, c->liquid_K));
-}
-
 static const output_writers writers = {.text = correct_report, .json = correct_documents, .csv = correct_csv};
 
 static int answer(void *record, const scenario *s)
@@ -104,7 +93,7 @@ static int answer(void *record, const scenario *s)
     c.added_K = room_K > BOIL_ZERO_CELSIUS ? room_K : BOIL_ZERO_CELSIUS;
     c.liquid_K = boil_pour_rate_liquid_temperature(s->plant.charge.blend, c.liquid_fraction, c.added_K);
     c.next_load = boil_correct_next_load(&s->plant, &s->schedule);
-    if (!level_below_rim(&c, r->output.system, s) || !nothing_on_it(s) || !liquid_no_hotter(&c, r->output.system, s))
+    if (!level_below_rim(&c, r->output.system, s) || !nothing_on_it(s))
         return STATUS_USAGE;
     int result = boil_correct(&s->plant, &c, &o, &a.plan);
     if (result != BOIL_OK)

@@ -76,7 +76,12 @@ void correct_refuse(const correct_answer *a, unit_system s)
     const char *path = a->scenario->path;
     if (refuse_reading(a, s))
         return;
-    if (p->end == BOIL_CORRECT_NO_BAILING)
+    if (p->end == BOIL_CORRECT_HOT_LIQUID)
+        program_complain(
+            "%s: of %.4g %% salts these are liquid only from %s up, hotter than the bath boils: take weaker liquid "
+            "by --liquid-strength, or dry salts",
+            path, 100 * p->asked.liquid_fraction, SHOWN(s, TEMPERATURE, p->asked.liquid_K));
+    else if (p->end == BOIL_CORRECT_NO_BAILING)
         program_complain(
             "%s: some of it has to be bailed out, which is done under %s, and it does not cool to that, or with this "
             "heat does not boil again after it: more heat, or a lower level in the scenario",
