@@ -13,14 +13,15 @@ load common
 # What the files say ---------------------------------------------------------------------------------------------------
 
 title = ""; program = ""; said = ""; source = ""; efficiency = NaN
-need = NaN; likely_from = NaN; likely = NaN; possible_from = NaN; possible = NaN; own = NaN; limit = NaN
-need_text = ""; likely_text = ""; possible_text = ""; own_text = ""; limit_text = ""
+need = NaN; leaves = NaN; likely_from = NaN; likely = NaN; possible_from = NaN; possible = NaN; own = NaN; limit = NaN
+need_text = ""; leaves_text = ""; likely_text = ""; possible_text = ""; own_text = ""; limit_text = ""
 
 stats "frame.tsv" using ( \
     is("power") ? (P_factor = $2, P_unit = text(4), 0) : \
     is("range") ? (from = $2, to = $3, 0) : \
     is("input") ? (efficiency = $2, source = text(4), 0) : \
     is("need") ? (need = $2, need_text = text(4), 0) : \
+    is("leaves") ? (leaves = $2, leaves_text = text(4), 0) : \
     is("likely") ? (likely_from = $2, likely = $3, likely_text = text(4), 0) : \
     is("possible") ? (possible_from = $2, possible = $3, possible_text = text(4), 0) : \
     is("own") ? (own = $2, own_text = text(4), 0) : \
@@ -46,11 +47,12 @@ stats "points.tsv" using ( \
 from_both = known(likely_from) && known(possible_from) ? (likely_from > possible_from ? likely_from : possible_from) : NaN
 in_likely = known(likely) ? likely : known(beyond) ? beyond : to
 in_both = known(possible) && possible < in_likely ? possible : in_likely
+in_both = known(leaves) && leaves < in_both ? leaves : in_both
 open_likely = known(likely_from) && in_likely > likely_from
 open_both = known(from_both) && in_both > from_both
 
 narrower = open_likely && !(open_both && in_both == in_likely && from_both == likely_from)
-rows = (narrower && !terminal_form) + fine + over + above + 1 + (need_text ne "") + (likely_text ne "") + (possible_text ne "") + 1.3 * (likely_text ne "") + (own_text ne "") \
+rows = (narrower && !terminal_form) + fine + over + above + 1 + (need_text ne "") + (leaves_text ne "") + (likely_text ne "") + (possible_text ne "") + 1.3 * (likely_text ne "") + (own_text ne "") \
     + (open_both && !terminal_form) + (known(beyond) ? 1 : 0)
 
 # Paper: everything is measured in lines of text ------------------------------------------------------------------------
@@ -79,6 +81,7 @@ set style line 2 lc rgb "#009e73" lw 2.5 dt solid
 set style line 3 lc rgb "#d55e00" lw 2 dt solid
 set style line 4 lc rgb "#e69f00" lw 2 dt (4, 3)
 set style line 5 lc rgb "#000000" lw 1 dt (2, 3)
+set style line 6 lc rgb "#cc79a7" lw 2 dt (8, 3, 2, 3)
 array area_colour[2] = [0xcfe6d8, 0xe8e8e8]
 
 # The page --------------------------------------------------------------------------------------------------------------
@@ -101,8 +104,8 @@ if (top_axis_lines > 0) {
 # distances in every terminal.
 key_y = total - foot_lines - per_row * rows
 row = 0
-array at_row[14]
-do for [i = 1:14] { at_row[i] = at(key_y + per_row * (i - 0.5)) }
+array at_row[15]
+do for [i = 1:15] { at_row[i] = at(key_y + per_row * (i - 0.5)) }
 from_x = terminal_form ? left : left + 0.01
 to_x = from_x + 0.03
 words_x = terminal_form ? left + 0.03 : to_x + 0.012
@@ -128,10 +131,10 @@ if (known(beyond)) {
     set label 100 + row sign("?") at screen middle_x, at_row[row] center @SQUARE
     set label 200 + row "one that leaves what is known of the bath" at screen words_x, at_row[row] left
 }
-array line_text[5] = [limit_text, need_text, likely_text, possible_text, own_text]
-array line_sign[5] = ["-", "|", "#", ":", "."]
-array line_there[5] = [limit, need, likely, possible, own]
-do for [i = 1:5] {
+array line_text[6] = [limit_text, need_text, likely_text, possible_text, own_text, leaves_text]
+array line_sign[6] = ["-", "|", "#", ":", ".", "/"]
+array line_there[6] = [limit, need, likely, possible, own, leaves]
+do for [i = 1:6] {
     if (line_text[i] ne "") {
         row = row + 1
         set label 200 + row line_text[i] at screen words_x, at_row[row] left noenhanced
@@ -139,8 +142,8 @@ do for [i = 1:5] {
         if (known(line_there[i]) && !terminal_form) { set arrow 100 + row from screen from_x, at_row[row] to screen to_x, at_row[row] nohead ls i }
     }
 }
-array area_text[2] = [open_both ? "the window: back in time, and below the rim in both" : "", \
-    narrower ? "only likely: back in time, and below the rim by the likely laws" : ""]
+array area_text[2] = [open_both ? "the window: back in time, the freeboard left, and below the rim in both" : "", \
+    narrower ? "back in time, but only likely below the rim, or too little freeboard may be left" : ""]
 if (!terminal_form) {
     do for [i = 1:2] {
         if (area_text[i] ne "") {
@@ -176,6 +179,7 @@ if (terminal_form) {
     set samples 16
     plot [low:end] \
         '+' using (upright(own)):(across($1)) with points pt "." notitle, \
+        '+' using (upright(leaves)):(across($1)) with points pt "/" notitle, \
         '+' using (upright(possible)):(across($1)) with points pt ":" notitle, \
         '+' using (upright(likely)):(across($1)) with points pt "#" notitle, \
         '+' using (upright(need)):(across($1)) with points pt "|" notitle, \
@@ -198,6 +202,7 @@ if (terminal_form) {
         "points.tsv" using (upright(need)):(post($0)) with lines ls 2 notitle, \
         "points.tsv" using (upright(likely)):(post($0)) with lines ls 3 notitle, \
         "points.tsv" using (upright(possible)):(post($0)) with lines ls 4 notitle, \
+        "points.tsv" using (upright(leaves)):(post($0)) with lines ls 6 notitle, \
         "points.tsv" using (upright(own)):(post($0)) with lines ls 5 notitle, \
         "points.tsv" using (P($1)):($3 == 0 && $2 <= high ? Y($2) : NaN) with points pt 7 ps 0.7 lc rgb "#0072b2" notitle, \
         "points.tsv" using (P($1)):($3 == 0 && !($2 <= high) ? Y(high) : NaN) with points pt 8 ps 0.8 lc rgb "#0072b2" notitle, \

@@ -42,6 +42,19 @@ static void end_rows(const writing *w, FILE *to, const char *name, const boil_wi
     picture_row(to, name, e->from_W, at ? e->heat_W : (double)NAN, text);
 }
 
+/* By the grave laws: the one to count on. */
+static void freeboard_row(const writing *w, FILE *to)
+{
+    char text[160];
+    const boil_window_end *e = &w->a->heats.leaves_possible;
+    bool shut = boil_window_end_shut(e);
+    if (e->rim != BOIL_RIM_AT)
+        return;
+    snprintf(text, sizeof text, "too little freeboard may be left %s%s", shut ? "with that heat and with more" : "above ",
+             shut ? "" : size_shown_down(w->system, DIM_POWER, e->heat_W).text);
+    picture_row(to, "leaves", shut ? w->a->heats.heat_W : e->heat_W, 0, text);
+}
+
 static void lines(const writing *w, FILE *to)
 {
     const size_answer *a = w->a;
@@ -57,6 +70,7 @@ static void lines(const writing *w, FILE *to)
     snprintf(text, sizeof text, "smallest heat that brings every boil back in time: %s",
              size_shown_up(w->system, DIM_POWER, a->heats.heat_W).text);
     picture_row(to, "need", a->heats.heat_W, 0, text);
+    freeboard_row(w, to);
     end_rows(w, to, "likely", &a->heats.likely, "likely");
     end_rows(w, to, "possible", &a->heats.possible, "possible");
 }

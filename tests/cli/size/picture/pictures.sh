@@ -6,6 +6,7 @@ boilback size brimful.bath --plot out.pdf --units si >/dev/null && magic out.pdf
 boilback size calm.bath --recover 3min --load "1 lb per 2 gal" --plot out.png >/dev/null && magic out.png "$(printf '\211PNG')"
 boilback size calm.bath --plot - >terminal
 grep -q 'Slowest recovery' terminal || echo "nothing in the terminal"
+grep -q '/ too little freeboard may be left' terminal || echo "the freeboard is not told"
 awk 'length > 80' terminal
 title='"; system("touch pwned") # `touch pwned` $(touch pwned) @m {/Bold x} a_b^c %s \n </text><script>'
 sed "s|^title.*|title = $(printf '%s' "$title" | sed 's/[&\\|]/\\&/g')|" calm.bath >hostile.bath
