@@ -225,7 +225,7 @@ static void note_step(boil_charge_work *f, boil_charge_step *step)
     step->temperature_K = f->temperature_K;
     step->boils_K = boil_charge_work_boils_at(f, &f->there);
     step->level_m = boil_charge_work_level(f, &f->there, f->temperature_K);
-    f->time_s = 60 * ceil((f->time_s + step->over_s + step->wait_s) / 60 - 1e-9);
+    f->time_s = boil_pour_rate_minute(f->time_s + step->over_s + step->wait_s);
     step->wait_s = f->time_s - step->start_s - step->over_s;
 }
 

@@ -50,7 +50,7 @@ void boil_correct_work_place(boil_correction *a, double hold_s)
     boil_correct_step *makeup = a->asked.liquid_fraction > 0 ? &a->liquid : &a->salts;
     double end = a->water.mass_kg > 0 ? placed(&a->water, 0) : a->boil_down_s;
     if (makeup->mass_kg > 0)
-        end = placed(makeup, a->water.mass_kg > 0 ? 60 * ceil((end + BOIL_CORRECT_SETTLE_S) / 60 - 1e-9) : end);
+        end = placed(makeup, a->water.mass_kg > 0 ? boil_pour_rate_minute(end + BOIL_CORRECT_SETTLE_S) : end);
     a->done_s = 60 * (boil_correct_work_adds(a) ? ceil((end + hold_s) / 60) : round(end / 60));
 }
 

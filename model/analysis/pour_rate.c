@@ -177,3 +177,9 @@ boil_outcome boil_pour_rate_fastest(const boil_plant *p, const boil_action *acti
         return halve(&c, by_hand, slowest, slowest / by_hand);
     return halve(&c, by_hand, slowest, 0.6);
 }
+
+double boil_pour_rate_minute(double s)
+{
+    const double rounding = 1e-9; /* of a minute */
+    return 60 * ceil(s / 60 - rounding);
+}

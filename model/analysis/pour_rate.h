@@ -31,6 +31,10 @@ double boil_pour_rate_by_hand(boil_action_kind kind); /* kg/s, as above */
 boil_action boil_pour_rate_action(boil_action_kind kind, double mass_kg, const double blend[BOIL_SALTS], double liquid_fraction,
                                   double temperature_K);
 
+/* The whole minute, s, at that moment or behind it: a printed clock shows no more, so a step that begins on one is not told too
+   early. A moment that passes one by rounding is that one. */
+double boil_pour_rate_minute(double s);
+
 double boil_action_mass(const boil_action *a); /* kg, of an action that adds something */
 void boil_action_pour(boil_action *a, double mass_kg, double rate_kg_s);
 

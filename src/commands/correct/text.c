@@ -2,6 +2,7 @@
 
 #include <math.h>
 
+#include "analysis/pour_rate.h"
 #include "base/program.h"
 #include "case/grading.h"
 #include "describe/listing.h"
@@ -190,7 +191,7 @@ static void bath(const writing *w)
 /* A step told a moment too early would begin in the one before it. */
 static void step_head(const writing *w, double start_s, const char *text)
 {
-    double whole_s = 60 * ceil(start_s / 60 - 1e-9);
+    double whole_s = boil_pour_rate_minute(start_s);
     text_wrapped(w->to, text, fprintf(w->to, " [ ] %8s ", format_clock(0, whole_s).text), STEPS_AT, REPORT_WIDTH);
 }
 
