@@ -4,6 +4,7 @@
 
 #include <errno.h>
 #include <limits.h>
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 #include <sys/stat.h>
@@ -124,4 +125,11 @@ bool place_within(const char *path, const char *folder)
     free(place);
     free(in);
     return within;
+}
+
+void place_unused(char *path, size_t size, const char *stem, const char *ending)
+{
+    snprintf(path, size, "%s%s", stem, ending);
+    for (int i = 2; i < 1000 && access(path, F_OK) == 0; i++)
+        snprintf(path, size, "%s-%d%s", stem, i, ending);
 }

@@ -1,7 +1,7 @@
 #include <stdlib.h>
 #include <string.h>
-#include <unistd.h>
 
+#include "files/place.h"
 #include "practise/screen_parts.h"
 
 enum { CTRL_C = 3, CTRL_L = 12, CTRL_Z = 26, ENTER = 10, RETURN = 13 };
@@ -121,9 +121,10 @@ static void propose_file(screen *s)
 {
     const char *known = s->outcome.save.text;
     bool short_enough = known[0] != '\0' && strlen(known) < sizeof s->line.text;
-    snprintf(s->line.text, sizeof s->line.text, "%.*s", SCREEN_LINE_MOST - 1, short_enough ? known : "worked.bath");
-    for (int i = 2; !short_enough && i < 1000 && access(s->line.text, F_OK) == 0; i++)
-        snprintf(s->line.text, sizeof s->line.text, "worked-%d.bath", i);
+    if (short_enough)
+        snprintf(s->line.text, sizeof s->line.text, "%.*s", SCREEN_LINE_MOST - 1, known);
+    else
+        place_unused(s->line.text, sizeof s->line.text, "worked", ".bath");
 }
 
 static void leaving(screen *s, int pressed)

@@ -1,8 +1,8 @@
 #include <stdlib.h>
 #include <string.h>
-#include <unistd.h>
 
 #include "base/memory.h"
+#include "files/place.h"
 #include "practise/briefing.h"
 #include "practise/afterwards.h"
 #include "practise/back_page.h"
@@ -86,11 +86,10 @@ void screen_show_debrief(screen *s)
 /* What is complained of goes to standard error, over the screen: it is drawn anew, and said below. */
 void screen_write_debrief(screen *s)
 {
-    TEXT_OF(32) free_name = {"debrief.html"};
+    TEXT_OF(32) unused;
     bool written;
-    for (int i = 2; s->o->page == NULL && i < 1000 && access(free_name.text, F_OK) == 0; i++)
-        snprintf(free_name.text, sizeof free_name.text, "debrief-%d.html", i);
-    const char *path = s->o->page != NULL ? s->o->page : free_name.text;
+    place_unused(unused.text, sizeof unused.text, "debrief", ".html");
+    const char *path = s->o->page != NULL ? s->o->page : unused.text;
     boil_outcome outcome = back_page_write(s->shift, s->o->units, path, &written);
     screen_memory(s, outcome != BOIL_NO_MEMORY);
     s->canvas.known = false;
