@@ -206,6 +206,22 @@ static void search_finds_the_largest(void **state)
     }
 }
 
+/* A bath ever colder yields most from ever less of it: once that is less than (2) begins with, no walk from anywhere leads there. */
+static void no_walk_leaves_the_range(void **state)
+{
+    (void)state;
+    for (double below = 66; below < 90; below += 2) {
+        const boil_flash_bath b = bath(mixed, 0.48, below);
+        const double y = boil_flash_yield_at(&b, KELVIN(100), 0.3);
+        assert_true(boil_flash_yield_at(&b, KELVIN(100), 0.305) < y);
+        for (double near = 0.31; near < 1; near += 0.053) {
+            const boil_flash_top top = boil_flash_top_near(&b, KELVIN(100), near);
+            assert_close(top.yield, y, 0, 1e-6);
+            assert_close(top.bath_share, 0.3, 0, 1e-3);
+        }
+    }
+}
+
 /* Pure NaOH by a script of its own on the same correlations, its bath 0.4 K hotter. */
 static void second_calculation(void **state)
 {
@@ -382,6 +398,7 @@ int main(void)
         cmocka_unit_test(warmth_brings_steam_no_faster),
         cmocka_unit_test(near_by_the_top_follows_its_slopes),
         cmocka_unit_test(search_finds_the_largest),
+        cmocka_unit_test(no_walk_leaves_the_range),
         cmocka_unit_test(second_calculation),
         cmocka_unit_test(bounds),
         cmocka_unit_test(bath_that_cold_water_quenches),

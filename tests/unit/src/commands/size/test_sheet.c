@@ -374,9 +374,12 @@ static void the_floor_is_warned_of_by_its_metal(void **state)
     assert_true(says(s, SHEET_WARNING, "metal over 650 degF"));
     assert_true(says(s, SHEET_WARNING, "in the run salt lies on the floor"));
     assert_true(says(s, SHEET_WARNING, "past the chart's second line"));
+    assert_string_equal(row_of(s, "metal at peak")->name, "metal at peak, in / outside");
+    m->scene.design.scale_m = 0;
     s->rows_count = 0;
     s->facts.plant.heater.source = BOIL_HEAT_ELECTRIC;
     sheet_floor(s);
+    assert_string_equal(row_of(s, "metal at peak")->name, "metal at peak, in / outside, clean");
     assert_close(row_of(s, "flux")->values[1], row_of(s, "flux")->values[0], 1e-12, 0);
     s->rows_count = 0;
     s->facts.plant.tank.heated = BOIL_TANK_HEATED_INSIDE;
