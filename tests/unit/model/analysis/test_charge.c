@@ -483,6 +483,7 @@ static void in_one_go_it_comes_to_the_same(void **unused)
             assert_close(boil_trace_at(&h, temperature, over_s), s->temperature_K, 0, 0.5);
             assert_close(boil_trace_at(&h, level, over_s), s->level_m, 0.01, 0);
         }
+        assert_close(h.end_s, a.filled_s + 1.05 * a.heat_up_s - begin_s, 1e-9, 0); /* a little late is not missed: judgement */
         assert_close(h.summary.time_to_boil_s, a.filled_s + a.heat_up_s - begin_s, 0.02, 0);
         assert_true(fabs(h.balance.energy.closure) < 1e-9 && fabs(h.balance.salts.closure) < 1e-9);
         boil_history_free(&h);

@@ -292,12 +292,106 @@ static void going_on_is_beginning_anew(void **state)
     }
 }
 
+/* Two plates into a bath that boils: a quarter of an hour each, whose moves and boils are told by hand. */
+typedef struct {
+    boil_plan_job jobs[2];
+    boil_plan_part parts[2];
+    boil_plan_problem problem;
+    boil_plan_bath bath;
+    boil_plan_case of;
+} two_dips;
+
+static void set_up_two(two_dips *l)
+{
+    *l = (two_dips){.problem = {l->jobs, 2, .positions = 2, .hoist_s = 60, .settle_s = 20, .end_s = HUGE_VAL}};
+    for (size_t i = 0; i < 2; i++) {
+        l->jobs[i] = (boil_plan_job){.load = {.mass_kg = 20}, .least_s = 300, .most_s = 400, .due_s = HUGE_VAL};
+        l->parts[i] = (boil_plan_part){.job = i, .of = 1, .load = {.mass_kg = 20}, .heat_J = 4e6, .lag_s = 200, .hot_s = 600};
+    }
+    l->bath = (boil_plan_bath){
+        .limit_s = 1000, .quiet_W = 40e3, .most_kg = 60, .strongest_kg = 50, .valve = true, .fire_W = 1e5, .efficiency = 1};
+    l->of = (boil_plan_case){&l->problem, &l->bath, l->parts, 2, NULL};
+}
+
+static boil_plan_dip second_of(const two_dips *l)
+{
+    boil_plan_order o;
+    boil_plan_decoder d;
+    assert_int_equal(boil_plan_order_begin(&o, 2), BOIL_OK);
+    assert_int_equal(boil_plan_decoder_begin(&d, &l->of), BOIL_OK);
+    boil_plan_dip dip = boil_plan_decode(&d, &o)->dips[1];
+    boil_plan_decoder_free(&d);
+    boil_plan_order_free(&o);
+    return dip;
+}
+
+static void expect_second(const two_dips *l, double enters_s, boil_plan_reason reason)
+{
+    boil_plan_dip dip = second_of(l);
+    assert_false(dip.unplaced);
+    assert_close(dip.enters_s, enters_s, 0, 1e-9);
+    assert_int_equal(dip.reason, reason);
+}
+
+/* The first goes in at 60 s, after one move. Its boil is back 100 s later and settles for 20; the hoist lets go and comes again in
+   120. What holds longest is named, and of two that hold as long the first of these: boil, hoist, earliest. */
+static void what_holds_a_dip_is_named(void **state)
+{
+    (void)state;
+    two_dips l;
+    set_up_two(&l);
+    expect_second(&l, 180, BOIL_PLAN_BOIL);
+    l.jobs[1].earliest_s = 180;
+    expect_second(&l, 180, BOIL_PLAN_BOIL);
+    l.jobs[1].earliest_s = 181;
+    expect_second(&l, 181, BOIL_PLAN_EARLIEST);
+    l.bath.steady_s = 30; /* the bath's own is longer than the shop's */
+    expect_second(&l, 190, BOIL_PLAN_BOIL);
+    l.parts[0].heat_J = 3.2e6;
+    expect_second(&l, 181, BOIL_PLAN_EARLIEST);
+    l.jobs[1].earliest_s = 180;
+    expect_second(&l, 180, BOIL_PLAN_HOIST);
+}
+
+/* By one position, by a break over its move, and by a break over its lift. */
+static void places_and_breaks_hold_a_dip(void **state)
+{
+    (void)state;
+    two_dips l;
+    boil_break away = {150, 300};
+    set_up_two(&l);
+    l.problem.positions = 1;
+    expect_second(&l, 60 + 900 + 60 + 60, BOIL_PLAN_PLACE);
+    l.problem.positions = 2;
+    l.problem.breaks = &away;
+    l.problem.breaks_count = 1;
+    l.parts[0].heat_J = 0.8e6; /* back before people leave */
+    expect_second(&l, 300 + 60, BOIL_PLAN_BREAK);
+    away = (boil_break){1050, 1300}; /* it hangs 1000 s at most */
+    expect_second(&l, 300, BOIL_PLAN_STAY);
+}
+
+/* What hangs there must leave room for what comes: heat that never goes into it is waited for until it is lifted, unless it is less
+   than a kilojoule. */
+static void what_still_warms_holds_a_dip(void **state)
+{
+    (void)state;
+    two_dips l;
+    set_up_two(&l);
+    l.parts[0].heat_J = 1000;
+    l.parts[0].lag_s = 1e30;
+    l.parts[1].heat_J = 40e3 * 0.97 * 1000;
+    expect_second(&l, 60 + 900 + 60 + 60, BOIL_PLAN_HOIST); /* which lifts the one and fetches the other */
+    l.parts[0].heat_J = 999;
+    expect_second(&l, 180, BOIL_PLAN_HOIST);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(no_limit_is_broken_unmarked),
-        cmocka_unit_test(no_dip_could_go_in_earlier),
-        cmocka_unit_test(going_on_is_beginning_anew),
+        cmocka_unit_test(no_limit_is_broken_unmarked),  cmocka_unit_test(no_dip_could_go_in_earlier),
+        cmocka_unit_test(going_on_is_beginning_anew),   cmocka_unit_test(what_holds_a_dip_is_named),
+        cmocka_unit_test(places_and_breaks_hold_a_dip), cmocka_unit_test(what_still_warms_holds_a_dip),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -1,0 +1,1 @@
+boilback size hooded.bath --interval --load '30 lb'
