@@ -39,6 +39,7 @@ size small.bath
 explore small.bath --samples 16 --threads 1 --csv out.csv
 explore --merge rows.csv --json
 practise small.bath --script orders.csv --save out.csv
+practise small.bath --script reckless.csv --html out.html
 fit small.bath log.csv --json
 solution --salts 100%NaOH --salt-fraction 50%
 solution --salts 100%NaOH --table --from 40% --to 50% --step 1% --csv out.csv"

@@ -216,6 +216,15 @@ static void draw_bath(screen *s)
     below(s, &p);
 }
 
+void screen_picture(screen *s)
+{
+    canvas_clear(&s->canvas);
+    if (s->mode == SCREEN_READING)
+        screen_draw_page(s);
+    else
+        draw_bath(s);
+}
+
 void screen_draw(screen *s)
 {
     int rows, columns;
@@ -230,10 +239,6 @@ void screen_draw(screen *s)
         return;
     }
     s->moment += s->running;
-    canvas_clear(&s->canvas);
-    if (s->mode == SCREEN_READING)
-        screen_draw_page(s);
-    else
-        draw_bath(s);
+    screen_picture(s);
     canvas_show(&s->canvas, stdout);
 }

@@ -121,7 +121,7 @@ void screen_draw_page(screen *s)
                         : s->briefing ? " space: more   Enter: begin   w l h: begin with an act   q: leave "
                         : s->debrief && line != NULL
                             ? " space: more   -: back   w: write a page   Enter: to the bath   q: leave "
-                        : s->debrief   ? " -: back   w: write a page   Enter: to the bath   b: undo the last act   q: leave "
+                        : s->debrief   ? " -: back   w: write a page   Enter: to the bath   b: undo last act   q: leave "
                         : line != NULL ? " space: more   -: back   Enter: to the bath   b: undo the last act   q: leave "
                                        : " -: back   Enter: to the bath   b: undo the last act   q: leave ";
     canvas_put(&s->canvas, CANVAS_ROWS - 1, 1, CANVAS_REVERSE, s->message.text[0] != '\0' ? s->message.text : words);

@@ -68,6 +68,7 @@ void screen_press(screen *s, int pressed);
 
 /* screen_draw.c, screen_pages.c */
 void screen_draw(screen *s);
+void screen_picture(screen *s); /* of the bath or a page, on the canvas alone */
 void screen_draw_page(screen *s);
 void screen_show_keys(screen *s);
 void screen_show_briefing(screen *s);

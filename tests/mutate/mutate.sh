@@ -68,6 +68,8 @@ cases_of() { # file
     case $1 in
     src/commands/*) echo "$1" | sed 's,src/commands/\([a-z]*\)/.*,^\1/,' ;;
     src/replay/*) echo '^(lesson|run/lesson)/' ;;
+    src/lesson/*) echo '^(lesson/report|check/lesson|practise/(lines|save))/' ;;
+    src/practise/*) echo '^practise/' ;;
     src/pictures/*) echo '^(run|size|explore)/picture/' ;;
     src/base/*) echo '^(run|check|solution)/' ;;
     src/describe/*) echo '^(check|run/(report|json|screen))/' ;;

@@ -1,59 +1,9 @@
 /* A shift that is practised is the run of the scenario that is saved of it, whenever it was looked at and whatever was taken back. */
 #include <gsl/gsl_errno.h>
 
-#include "support/close.h"
-#include "support/scratch.h"
+#include "support/worked.h"
 
 #include <math.h>
-#include <string.h>
-
-#include "practise/shift.h"
-
-#define PLANT                                                                                                                  \
-    "[tank]\nlength = 5 ft\nwidth = 2 ft\ndepth = 24.5 in\nlevel = 16 in\nwall = 3/16 in\ninsulation = 2 in\n"                 \
-    "[bath]\nsalts = 80 % NaOH, 15 % NaNO3, 5 % NaNO2\nboiling point = 285 degF\n"                                             \
-    "[heat]\nsource = gas\ninput = 190 kBtu/h\nefficiency = 60 %\nlag = 60 s\n"
-#define TOP "start = 9:00\nduration = 30 min\n"
-
-/* A file's text, what was read of it, and the shift that is worked. */
-typedef struct {
-    scenario_text text;
-    scenario read;
-    shift shift;
-} worked;
-
-static void begin(worked *w, const char *text)
-{
-    messages m;
-    FILE *f = fopen(scratch_path, "w");
-    assert_non_null(f);
-    fputs(text, f);
-    fclose(f);
-    messages_init(&m);
-    assert_true(scenario_text_read(scratch_path, &w->text, &m));
-    assert_int_equal(scenario_of_text(&w->text, NULL, 0, &w->read, &m), BOIL_OK);
-    messages_free(&m);
-    assert_int_equal(shift_begin(&w->shift, &w->text.text, &w->read), BOIL_OK);
-}
-
-static void end(worked *w)
-{
-    shift_free(&w->shift);
-    scenario_free(&w->read);
-    scenario_text_free(&w->text);
-}
-
-static boil_outcome act(worked *w, const char *doing)
-{
-    messages m;
-    char words[200];
-    const journal_act done = {.doing = words, .planned = strncmp(doing, "every", 5) == 0};
-    snprintf(words, sizeof words, "%s", doing);
-    messages_init(&m);
-    boil_outcome outcome = shift_act(&w->shift, &done, &m);
-    messages_free(&m);
-    return outcome;
-}
 
 /* In frames, each looked at: what is seen must not change what comes. */
 static void go_on(worked *w, double until_s, double frame_s)
@@ -96,54 +46,54 @@ static void what_is_planned_comes(void **state)
 {
     (void)state;
     worked w = {.read = {0}};
-    begin(&w, TOP PLANT);
+    worked_begin(&w, WORKED_TOP WORKED_PLANT);
     go_on(&w, 60, 60);
-    assert_int_equal(act(&w, "every 8 min from 0:05 load 20 lb, plate 1/4 in, for 5 min"), BOIL_OK);
+    assert_int_equal(worked_act(&w, "every 8 min from 0:05 load 20 lb, plate 1/4 in, for 5 min"), BOIL_OK);
     go_on(&w, 400.5, 70);
-    assert_int_equal(act(&w, "heat 80 %"), BOIL_OK);
+    assert_int_equal(worked_act(&w, "heat 80 %"), BOIL_OK);
     go_on(&w, (double)INFINITY, 300);
     assert_int_equal(shift_history(&w.shift)->loads_count, 4);
     is_its_run(&w);
-    end(&w);
+    worked_end(&w);
 }
 
 static void is_the_run_of_what_is_saved(void **state)
 {
     (void)state;
     worked w = {.read = {0}};
-    begin(&w, TOP PLANT);
+    worked_begin(&w, WORKED_TOP WORKED_PLANT);
     go_on(&w, 300, 3.7);
-    assert_int_equal(act(&w, "load 42 lb, plate 1/4 in, at 70 degF, for 15 min, basket 7 lb"), BOIL_OK);
+    assert_int_equal(worked_act(&w, "load 42 lb, plate 1/4 in, at 70 degF, for 15 min, basket 7 lb"), BOIL_OK);
     go_on(&w, 320, 0.9);
-    assert_int_equal(act(&w, "water 2 gal over 1 min, at 60 degF"), BOIL_OK);
+    assert_int_equal(worked_act(&w, "water 2 gal over 1 min, at 60 degF"), BOIL_OK);
     go_on(&w, 900.3, 21);
-    assert_int_equal(act(&w, "heat 40 %"), BOIL_OK);
+    assert_int_equal(worked_act(&w, "heat 40 %"), BOIL_OK);
     assert_true(w.shift.now_s == 901);
-    assert_int_equal(act(&w, "lift rack 1"), BOIL_BAD_INPUT);
+    assert_int_equal(worked_act(&w, "lift rack 1"), BOIL_BAD_INPUT);
     go_on(&w, (double)INFINITY, 47);
     assert_true(w.shift.now_s == 1800);
     is_its_run(&w);
-    end(&w);
+    worked_end(&w);
 }
 
 static void what_is_taken_back_leaves_no_trace(void **state)
 {
     (void)state;
     worked w = {.read = {0}};
-    begin(&w, TOP PLANT);
+    worked_begin(&w, WORKED_TOP WORKED_PLANT);
     go_on(&w, 300, 100);
-    assert_int_equal(act(&w, "load 42 lb, plate 1/4 in, at 70 degF, for 15 min"), BOIL_OK);
+    assert_int_equal(worked_act(&w, "load 42 lb, plate 1/4 in, at 70 degF, for 15 min"), BOIL_OK);
     go_on(&w, 320, 20);
-    assert_int_equal(act(&w, "water 2 gal over 1 min"), BOIL_OK);
+    assert_int_equal(worked_act(&w, "water 2 gal over 1 min"), BOIL_OK);
     go_on(&w, 500, 50);
     assert_int_equal(shift_go_back(&w.shift), BOIL_OK);
     assert_true(w.shift.now_s == 320);
     go_on(&w, 600, 50);
-    assert_int_equal(act(&w, "water 2 gal over 4 min"), BOIL_OK);
+    assert_int_equal(worked_act(&w, "water 2 gal over 4 min"), BOIL_OK);
     go_on(&w, (double)INFINITY, 500);
     is_its_run(&w);
     assert_int_equal(w.shift.journal.count, 2);
-    end(&w);
+    worked_end(&w);
 }
 
 /* Who waits for a boil of a minute sees it boil for a minute, and not the one before the load went in. */
@@ -153,18 +103,18 @@ static void a_wait_counts_from_when_it_was_asked(void **state)
     worked w = {.read = {0}};
     bool due;
     const boil_wait boils = {.state = BOIL_WAIT_BOILING, .for_s = 60}, quiet = {.state = BOIL_WAIT_QUIET, .for_s = 5};
-    begin(&w, TOP PLANT);
+    worked_begin(&w, WORKED_TOP WORKED_PLANT);
     go_on(&w, 300, 300);
     assert_int_equal(shift_go_on_when(&w.shift, 400, &boils, 300, &due), BOIL_OK);
     assert_true(due && w.shift.now_s == 360);
-    assert_int_equal(act(&w, "load 42 lb, plate 1/4 in, at 70 degF, for 15 min"), BOIL_OK);
+    assert_int_equal(worked_act(&w, "load 42 lb, plate 1/4 in, at 70 degF, for 15 min"), BOIL_OK);
     assert_int_equal(shift_go_on_when(&w.shift, 1e9, &boils, 360, &due), BOIL_OK);
     const boil_history *h = shift_history(&w.shift);
     assert_true(due && h->quiet_count == 1);
     assert_close(w.shift.now_s, h->quiet[0].end_s + 60, 1e-12, 1e-9);
     assert_int_equal(shift_go_on_when(&w.shift, 1e9, &quiet, w.shift.now_s, &due), BOIL_OK);
     assert_true(!due && shift_is_over(&w.shift)); /* it never is, as the heat is on */
-    end(&w);
+    worked_end(&w);
 }
 
 /* Judged by a set of runs, what waited waits in each: in the likely one it is done where it was. */
@@ -179,9 +129,9 @@ static void what_waited_waits_where_it_is_judged(void **state)
     scenario judged;
     boil_history h;
     messages m;
-    begin(&w, TOP PLANT);
+    worked_begin(&w, WORKED_TOP WORKED_PLANT);
     go_on(&w, 300, 300);
-    assert_int_equal(act(&w, "load 42 lb, plate 1/4 in, at 70 degF, for 15 min"), BOIL_OK);
+    assert_int_equal(worked_act(&w, "load 42 lb, plate 1/4 in, at 70 degF, for 15 min"), BOIL_OK);
     assert_int_equal(shift_go_on_when(&w.shift, 1e9, &boils, 300, &due), BOIL_OK);
     messages_init(&m);
     assert_int_equal(shift_act(&w.shift, &waited, &m), BOIL_OK);
@@ -192,7 +142,7 @@ static void what_waited_waits_where_it_is_judged(void **state)
     assert_true(h.acts[1].done_s > 400);
     boil_history_free(&h);
     scenario_free(&judged);
-    end(&w);
+    worked_end(&w);
 }
 
 static bool holds(const worked *w, const char *words)
@@ -209,18 +159,18 @@ static void the_journal_keeps_the_file(void **state)
 {
     (void)state;
     worked w = {.read = {0}};
-    begin(&w, "# Monday\nstart = 9:00\n" PLANT
-              "[schedule]\n0:05 water 1 gal over 4 min\n0:20 heat 50 %\n[room]\naltitude = 500 ft\n");
+    worked_begin(&w, "# Monday\nstart = 9:00\n" WORKED_PLANT
+                     "[schedule]\n0:05 water 1 gal over 4 min\n0:20 heat 50 %\n[room]\naltitude = 500 ft\n");
     assert_int_equal(w.shift.journal.left_out, 2);
     assert_int_equal(w.shift.scenario->schedule.count, 0);
     go_on(&w, 61, 61);
-    assert_int_equal(act(&w, "water 2 gal over 4 min # slowly"), BOIL_OK);
+    assert_int_equal(worked_act(&w, "water 2 gal over 4 min # slowly"), BOIL_OK);
     assert_true(holds(&w, "# Monday\nstart = 9:00\n"));
     assert_true(holds(&w, "duration = 3000 s\n")); /* as the file's own acts had it: half an hour behind the last */
     assert_true(holds(&w, "[schedule]\n0:01:01 water 2 gal over 4 min # slowly\n\n[room]\naltitude = 500 ft\n"));
     assert_false(holds(&w, "0:20"));
     assert_int_equal(w.shift.scenario->schedule.count, 1);
-    end(&w);
+    worked_end(&w);
 }
 
 int main(void)
