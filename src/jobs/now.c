@@ -100,8 +100,9 @@ static bool read_share(const cursor *c, const char **end, now_job *j)
     j->of = 1;
     if (slash == NULL || at == c->at)
         return true;
-    unsigned long number = strtoul(at, NULL, 10), of = strtoul(slash + 1, NULL, 10);
-    if (number < 1 || of < number || of > BOIL_PLAN_PARTS_MAX)
+    char *number_end, *of_end;
+    unsigned long number = strtoul(at, &number_end, 10), of = strtoul(slash + 1, &of_end, 10);
+    if (number_end != slash || of_end != *end || number < 1 || of < number || of > BOIL_PLAN_PARTS_MAX)
         return cursor_error(c, at, "write which basket of how many, such as 1/2");
     j->number = number - 1;
     j->of = of;

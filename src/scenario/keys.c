@@ -275,6 +275,8 @@ static const key table[] = {
              .zero = "none"),
     ROW("plan", "end", "of the shift, by the clock: all is lifted by then", KEY_CLOCK, DIM_TIME, NULL, 0, 0, AT(plan.end_s),
         .only = CASE_PLAN, .otherwise = "open"),
+    SHARE("plan", "odds", "a plan that holds in this share of 128 draws of what is uncertain in [uncertain]", 50, 99, AT(plan.odds),
+          .only = CASE_PLAN, .otherwise = "not asked"),
     ROW("plan", "jobs", "a CSV list of jobs, instead of a [jobs] section", KEY_PATH, DIM_COUNT, NULL, 0, 0, AT(plan.jobs_file),
         .only = CASE_PLAN, .otherwise = "in [jobs]"),
 };

@@ -70,6 +70,7 @@ typedef struct {
     double hoist_s, settle_s;
     double water_kg_s; /* the most, by hand */
     double end_s;      /* of the shift, from the start; infinity: open */
+    double odds;       /* share of the draws of [uncertain] in which it should hold; 0: not asked */
     char *jobs_file;   /* CSV file of the jobs, as written; NULL: none */
 } scenario_plan;
 

@@ -29,6 +29,7 @@ typedef struct uncertain {
     uncertain_thing thing;
     boil_spread spread;                 /* in SI */
     char as_written[UNCERTAIN_WRITTEN]; /* the spread as written */
+    size_t line;                        /* of the file */
 } uncertain;
 
 const uncertain_thing *uncertain_constant(size_t index); /* for the manual; NULL beyond the last */

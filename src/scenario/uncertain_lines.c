@@ -32,7 +32,9 @@ void draft_read_uncertain(draft *d)
         uncertain u;
         habits_of_value(&start);
         c = start;
-        if (uncertain_read(&c, &u) && may_be_uncertain(d, &start, &u.thing))
-            out->uncertain[out->uncertain_count++] = u;
+        if (!uncertain_read(&c, &u) || !may_be_uncertain(d, &start, &u.thing))
+            continue;
+        u.line = start.line;
+        out->uncertain[out->uncertain_count++] = u;
     }
 }

@@ -413,6 +413,7 @@ static void plans(stream then, draft *d)
     draft_set(d, "plan", "settle = %s", OF(TIME, stream_between(r, 0, 900)));
     draft_set(d, "plan", "water = %s", OF(MASS_FLOW, stream_between(r, 0.01, 0.9)));
     draft_set(d, "plan", "end = {^ 1800}");
+    draft_set(d, "plan", "odds = %.0f %%", stream_between(r, 50, 99));
     draft_add(d, "jobs", draft_group(d), "pins: 60 lb, bar 3/4 in, basket 15 lb, for 20 min");
 }
 

@@ -27,7 +27,7 @@ static bool odds_read(cursor *c, void *into)
 static const option options[] = {
     {"write", "FILE", "write the scenario that carries the plan out, for 'run'; '-' writes it instead of the report", OPTION_FILE,
      INTO(output.write)},
-    {"odds", "SHARE", "a plan that holds in this share, such as '95 %', of 128 draws of what is uncertain in [uncertain], and what it costs",
+    {"odds", "SHARE", "a plan that holds in this share, such as '95 %', of 128 draws of what is uncertain in [uncertain], and what it costs; default as [plan] says",
      OPTION_READ, INTO(odds), .read = odds_read},
     {"now", NULL, "plan the rest of the shift anew, from where [now] says that it stands", OPTION_FLAG, INTO(now)},
     {"seed", "NUMBER", "of the search, and of the draws; default 1", OPTION_COUNT, INTO(seed), .within = {NULL, 1, 4294967295.0}},
@@ -95,14 +95,12 @@ static int run(const given *g)
     scenario s;
     if (!options_take(g, &r) || !output_agrees(&r.output, g))
         return STATUS_USAGE;
-    if (r.now && r.odds > 0) {
-        program_complain("'--odds' counts draws of a whole shift: leave out --now or --odds");
-        return STATUS_USAGE;
-    }
     int status = STATUS_USAGE;
     bool read = command_scenario_text(&r.output, g->argument, &text, &s);
     if (read && !r.now && s.now.line > 0)
         program_complain("%s:%zu: this plans the whole shift: '--now' plans the rest of it from [now]", s.path, s.now.line);
+    if (read && !(r.odds > 0))
+        r.odds = s.plan.odds;
     if (read)
         status = r.now ? answer_rest(&r, &text, &s) : answer(&r, &text, &s, NULL);
     scenario_free(&s);

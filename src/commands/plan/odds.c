@@ -27,13 +27,34 @@ typedef struct {
     size_t done;
 } count_of;
 
+/* Not that of the bath, where it was read: the odds of what is left count from there. */
 bool plan_odds_possible(const plan_answer *a)
 {
-    if (a->scenario->uncertain_count > 0)
+    const scenario *s = a->scenario;
+    size_t drawn = 0;
+    for (size_t i = 0; i < s->uncertain_count; i++)
+        drawn += a->rest == NULL || !plan_rest_reads(s->uncertain[i].thing.key);
+    if (drawn > 0)
         return true;
-    return program_complain("%s: nothing is uncertain, so there are no odds: say what is in a section [uncertain], such as "
+    return program_complain("%s: nothing %sis uncertain, so there are no odds: say what is in a section [uncertain], such as "
                             "'heat efficiency = 55 %% to 65 %%'",
-                            a->scenario->path);
+                            s->path, s->uncertain_count > 0 ? "that [now] does not read " : "");
+}
+
+static boil_outcome carry_out(const plan_answer *a, const scenario *drawn, boil_plan_draw *out)
+{
+    boil_plant plant = drawn->plant;
+    boil_plan_job *jobs = calloc(a->problem.jobs_count, sizeof *jobs);
+    if (jobs == NULL)
+        return BOIL_NO_MEMORY;
+    if (a->rest != NULL)
+        plan_rest_drawn(a->rest, drawn, &plant, jobs);
+    else
+        for (size_t i = 0; i < a->problem.jobs_count; i++)
+            jobs[i] = drawn->jobs.list[i].job; /* of the same text: as many */
+    boil_outcome outcome = boil_plan_draw_of(&a->planning, &a->best->table, &plant, jobs, out);
+    free(jobs);
+    return outcome;
 }
 
 /* In its own scenario, with the numbers of a row of the design. */
@@ -52,14 +73,8 @@ static boil_outcome draw(const count_of *c, size_t row, boil_plan_draw *out)
     }
     messages_init(&m);
     boil_outcome outcome = scenario_of_text(c->text, changes, a->scenario->uncertain_count, &s, &m);
-    boil_plan_job *jobs = outcome == BOIL_OK ? calloc(a->problem.jobs_count, sizeof *jobs) : NULL;
-    for (size_t i = 0; jobs != NULL && i < a->problem.jobs_count; i++)
-        jobs[i] = s.jobs.list[i].job; /* of the same text: as many */
-    if (jobs != NULL)
-        outcome = boil_plan_draw_of(&a->planning, &a->best->table, &s.plant, jobs, out);
-    else if (outcome == BOIL_OK)
-        outcome = BOIL_NO_MEMORY;
-    free(jobs);
+    if (outcome == BOIL_OK)
+        outcome = carry_out(a, &s, out);
     messages_free(&m);
     scenario_free(&s);
     return outcome == BOIL_NO_MEMORY ? outcome : BOIL_OK; /* no such bath: it does not hold in it */

@@ -54,6 +54,21 @@ static plan_words measure(const plan_answer *a)
     return w;
 }
 
+/* A reading is a reading, in all of them. */
+static plan_words as_read(const plan_answer *a)
+{
+    plan_words w = {""};
+    for (size_t i = 0; a->rest != NULL && a->odds.plans > 0 && i < a->scenario->uncertain_count; i++) {
+        const uncertain_thing *t = &a->scenario->uncertain[i].thing;
+        if (plan_rest_reads(t->key))
+            TEXT_ADD(w.text, "%s'%s'", w.text[0] != '\0' ? ", " : "All draws begin with the bath as it was read, and not with ",
+                     t->words);
+    }
+    if (w.text[0] != '\0')
+        TEXT_ADD(w.text, " of [uncertain].");
+    return w;
+}
+
 static plan_words mixing(const plan_answer *a)
 {
     plan_words w = {""};
@@ -68,7 +83,7 @@ static plan_words mixing(const plan_answer *a)
 
 plan_words plan_odds_told(const plan_answer *a, size_t index)
 {
-    static plan_words (*const all[])(const plan_answer *a) = {counted, none, cost, measure, mixing};
+    static plan_words (*const all[])(const plan_answer *a) = {counted, none, cost, as_read, measure, mixing};
     for (size_t i = 0; a->odds.asked > 0 && i < sizeof all / sizeof all[0]; i++) {
         plan_words w = all[i](a);
         if (w.text[0] != '\0' && index-- == 0)

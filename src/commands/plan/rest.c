@@ -57,18 +57,47 @@ static void shift_times(const now_section *n, size_t job, boil_plan_job *j)
     j->earliest_s = fmax(0, j->earliest_s - n->clock_s);
 }
 
+/* What is left of a job of the list, as it is from now. False: nothing is. */
+static bool job_left(const scenario *s, size_t job, boil_plan_job *out)
+{
+    *out = s->jobs.list[job].job;
+    if (!rest_of_job(&s->now, job, out))
+        return false;
+    shift_times(&s->now, job, out);
+    return true;
+}
+
 static void take_jobs(const scenario *s, plan_rest *out)
 {
     scenario_jobs *left = &out->scenario.jobs;
     left->count = 0;
     for (size_t i = 0; i < s->jobs.count; i++) {
-        scenario_job *j = &left->list[left->count];
-        *j = s->jobs.list[i];
-        if (!rest_of_job(&s->now, i, &j->job))
+        boil_plan_job j;
+        if (!job_left(s, i, &j))
             continue;
-        shift_times(&s->now, i, &j->job);
-        left->count++;
+        left->list[left->count] = s->jobs.list[i];
+        left->list[left->count++].job = j;
     }
+}
+
+void plan_rest_drawn(const plan_rest *r, const scenario *drawn, boil_plant *plant, boil_plan_job jobs[])
+{
+    size_t left = 0;
+    *plant = drawn->plant;
+    plant->tank.level_m = r->scenario.plant.tank.level_m;
+    plant->charge = r->scenario.plant.charge;
+    for (size_t i = 0; i < drawn->jobs.count && left < r->scenario.jobs.count; i++)
+        left += job_left(drawn, i, &jobs[left]);
+}
+
+bool plan_rest_reads(const key *k)
+{
+    static const char *const read[][2] = {{"tank", "level"},         {"tank", "freeboard"}, {"bath", "boiling point"},
+                                          {"bath", "salt fraction"}, {"bath", "strength"},  {"bath", "temperature"}};
+    for (size_t i = 0; i < sizeof read / sizeof read[0]; i++)
+        if (k == key_named(read[i][0], read[i][1]))
+            return true;
+    return false;
 }
 
 static void take_hung(const scenario *s, plan_rest *out)

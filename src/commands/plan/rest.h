@@ -19,4 +19,10 @@ typedef struct {
 bool plan_rest_of(const scenario *s, plan_rest *out, boil_outcome *result);
 void plan_rest_free(plan_rest *r);
 
+/* The same in a scenario of the same text with other numbers: the bath as it was read, all else as it is there. Into jobs[] as many as
+   r->scenario has, with the times from now. */
+void plan_rest_drawn(const plan_rest *r, const scenario *drawn, boil_plant *plant, boil_plan_job jobs[]);
+
+bool plan_rest_reads(const key *k); /* a key in whose place [now] says how the bath is; of NULL, which is none: it does not */
+
 #endif

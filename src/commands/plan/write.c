@@ -14,18 +14,17 @@ static bool is_question(const char *at, const char *end)
     return false;
 }
 
-/* A setting that the rest of a shift begins with anew: where it begins, and how the bath is. */
+/* A setting that the rest of a shift begins with anew, where it begins and how the bath is; or how well that was known. */
 static bool is_begun_anew(const plan_answer *a, size_t line)
 {
-    static const char *const keys[][2] = {{"", "start"},
-                                          {"tank", "level"},
-                                          {"tank", "freeboard"},
-                                          {"bath", "boiling point"},
-                                          {"bath", "salt fraction"},
-                                          {"bath", "strength"},
-                                          {"bath", "temperature"}};
-    for (size_t i = 0; a->rest != NULL && i < sizeof keys / sizeof keys[0]; i++)
-        if (scenario_setting_of(a->scenario, keys[i][0], keys[i][1])->line == line)
+    const scenario *s = a->scenario;
+    if (a->rest == NULL)
+        return false;
+    for (size_t i = 0; i < key_count(); i++)
+        if (s->settings[i].line == line && (plan_rest_reads(key_at(i)) || key_at(i) == key_named("", "start")))
+            return true;
+    for (size_t i = 0; i < s->uncertain_count; i++)
+        if (s->uncertain[i].line == line && plan_rest_reads(s->uncertain[i].thing.key))
             return true;
     return false;
 }
@@ -90,8 +89,9 @@ static void write_breaks(const plan_answer *a, FILE *to)
         const boil_break *b = &s->schedule.breaks[i];
         if (b->from_s >= over_s || !(b->to_s > 0))
             continue;
-        fprintf(to, "%s%s to %s %s\n", any ? "" : "\n[breaks]\n", plan_clock_at(a, fmax(0, b->from_s)).text,
-                plan_clock_at(a, fmin(b->to_s, floor(over_s))).text, s->wording.breaks[i].text);
+        const char *name = s->wording.breaks[i].text;
+        fprintf(to, "%s%s to %s%s%s\n", any ? "" : "\n[breaks]\n", plan_clock_at(a, fmax(0, b->from_s)).text,
+                plan_clock_at(a, fmin(b->to_s, floor(over_s))).text, name[0] != '\0' ? " " : "", name);
         any = true;
     }
 }

@@ -30,3 +30,5 @@ echo 'out = frames, washers, spindles, hooks, shafts, clips, keys, plates, pulle
 now <rest.txt
 sed -i 's/^boiling point = 285.*/&\nwater afloat = 1 gal/' short-morning.bath
 printf '[now]\nclock = 7:00\nreads = 287 degF\nboils = yes\nlevel = 19 in\n' | now
+cp "$BOILBACK_DATA"/scenarios/plan/short-morning.bath .
+printf '[now]\nclock = 7:00\nreads = 287 degF\nboils = yes\nlevel = 19 in\nout = frames 1/2/3, frames /2, frames 1/, frames 1/2\n' | now
