@@ -27,7 +27,9 @@ static bool odds_read(cursor *c, void *into)
 static const option options[] = {
     {"write", "FILE", "write the scenario that carries the plan out, for 'run'; '-' writes it instead of the report", OPTION_FILE,
      INTO(output.write)},
-    {"odds", "SHARE", "a plan that holds in this share, such as '95 %', of 128 draws of what is uncertain in [uncertain], and what it costs; default as [plan] says",
+    {"odds", "SHARE",
+     "a plan that holds in this share, such as '95 %', of 128 draws of what is uncertain in [uncertain], and what it costs; default "
+     "as [plan] says",
      OPTION_READ, INTO(odds), .read = odds_read},
     {"now", NULL, "plan the rest of the shift anew, from where [now] says that it stands", OPTION_FLAG, INTO(now)},
     {"seed", "NUMBER", "of the search, and of the draws; default 1", OPTION_COUNT, INTO(seed), .within = {NULL, 1, 4294967295.0}},
