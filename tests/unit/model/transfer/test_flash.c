@@ -369,6 +369,24 @@ static void only_hot_hydroxide_flashes(void **state)
     assert_close(boil_flash_on_salt(&air, blend, KELVIN(150), KELVIN(20)).steam, 0, 0, 1e-6);
 }
 
+/* Grains lie side by side: as much of the water as there is hydroxide may meet hydroxide alone, and gives what it gives there; beside
+   nitrate, which cools, that is more than the blend does. */
+static void grains_of_hydroxide_flash_for_themselves(void **state)
+{
+    (void)state;
+    const boil_conditions air = boil_conditions_at(BOIL_STANDARD_ATMOSPHERE, 1);
+    for (double T = 120; T < 160; T += 20) {
+        const double alone = boil_flash_on_salt(&air, caustic, KELVIN(T), KELVIN(20)).steam;
+        assert_true(alone > 0.005);
+        for (double share = 0.1; share < 0.95; share += 0.2) {
+            const double blend[BOIL_SALTS] = {3 * share, 3 * (1 - share), 0};
+            assert_true(boil_flash_on_salt(&air, blend, KELVIN(T), KELVIN(20)).steam >= share * alone * (1 - 1e-9));
+        }
+        const double beside[BOIL_SALTS] = {1, 4, 0};
+        assert_close(boil_flash_on_salt(&air, beside, KELVIN(T), KELVIN(20)).steam, alone / 5, 1e-9, 0);
+    }
+}
+
 /* Salt no hotter than its brine boils gives by its heat of solution alone: the largest of a scan, whose balance is that of (1). */
 static void search_on_salt_finds_the_largest(void **state)
 {
@@ -408,6 +426,7 @@ int main(void)
         cmocka_unit_test(hot_hydroxide_by_hand),
         cmocka_unit_test(wetted_salt_dissolves_to_saturation),
         cmocka_unit_test(only_hot_hydroxide_flashes),
+        cmocka_unit_test(grains_of_hydroxide_flash_for_themselves),
         cmocka_unit_test(search_on_salt_finds_the_largest),
     };
     return cmocka_run_group_tests_name("flash", tests, NULL, NULL);
