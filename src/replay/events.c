@@ -189,7 +189,7 @@ static void limit(replay *r)
     for (size_t i = 0; i < r->rows_count && !high; i++) {
         high = r->rows[i].level_m > low_m;
         if (high)
-            say(r, r->rows[i].time_s, false, "Less than %s to the rim.", SHOWN(r->system, LENGTH, l->freeboard_m));
+            say(r, r->rows[i].time_s, true, "Less than %s to the rim.", SHOWN(r->system, LENGTH, l->freeboard_m));
     }
 }
 

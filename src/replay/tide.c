@@ -26,6 +26,7 @@ bool replay_tide_make(replay *r)
             so_far.likely_m = fmax(so_far.likely_m, r->rows[row].level_m);
         for (; band < r->band_count && r->band[band].time_s <= so_far.time_s; band++)
             so_far.possible_m = fmax(so_far.possible_m, r->band[band].high_m);
+        so_far.possible_m = fmax(so_far.possible_m, so_far.likely_m); /* thinned, the band may lie a few mm below */
         if (last == NULL || so_far.likely_m > last->likely_m + step_m || so_far.possible_m > last->possible_m + step_m) {
             r->tide[r->tide_count++] = so_far;
             last = &r->tide[r->tide_count - 1];

@@ -75,6 +75,21 @@ static void the_highest_is_the_runs_own(void **state)
     assert_close(p->r.tide[p->r.tide_count - 1].likely_m, most_m, 0, 2.1e-3);
 }
 
+/* What is possible is no less than what is likely, also where the band is thinned to a few millimetres. */
+static void what_is_likely_is_possible(void **state)
+{
+    static const char *const names[] = {"water-while-boiling.bath", "salt-sifted.bath", "lessons/04-drum-of-salt.bath"};
+    (void)state;
+    for (size_t i = 0; i < sizeof names / sizeof names[0]; i++) {
+        replayed p;
+        make(&p, names[i]);
+        assert_true(p.r.tide_count > 0);
+        for (size_t k = 0; k < p.r.tide_count; k++)
+            assert_true(p.r.tide[k].possible_m >= p.r.tide[k].likely_m);
+        unmake(&p);
+    }
+}
+
 /* Of each run but the mild ones the highest level lies within the band at the moment that answers to it. */
 static void the_band_holds_every_run(void **state)
 {
@@ -219,6 +234,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(what_is_shown_is_what_was),
         cmocka_unit_test(the_highest_is_the_runs_own),
+        cmocka_unit_test(what_is_likely_is_possible),
         cmocka_unit_test(the_band_holds_every_run),
         cmocka_unit_test(boils_come_back_abreast),
         cmocka_unit_test(it_slows_down_where_it_matters),
