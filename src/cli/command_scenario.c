@@ -1,10 +1,13 @@
 #include "cli/command_scenario.h"
 
+#include <stdlib.h>
 #include <string.h>
+#include <unistd.h>
 
 #include "base/memory.h"
 #include "base/patience.h"
 #include "base/program.h"
+#include "files/shipped.h"
 
 bool command_scenario_told(bool good, messages *m)
 {
@@ -16,6 +19,32 @@ bool command_scenario_told(bool good, messages *m)
     return good;
 }
 
+/* The scenario or lesson of that name, with or without its ending, that comes with the program; NULL: none does. */
+static char *shipped(const char *name)
+{
+    static const char *const folders[] = {"", "lessons/"}, *const endings[] = {"", ".bath"};
+    for (size_t i = 0; i < 4; i++) {
+        char *place = memory_needed(text_printed("scenarios/%s%s%s", folders[i / 2], name, endings[i % 2]));
+        char *found = place != NULL ? shipped_place(place) : NULL;
+        const char *ending = found != NULL ? strrchr(found, '.') : NULL;
+        free(place);
+        if (ending != NULL && strcmp(ending, ".bath") == 0)
+            return found;
+        free(found);
+    }
+    return NULL;
+}
+
+/* Said of a bare name that is nothing here. */
+static void point_to_shipped(const char *name)
+{
+    bool bare = name[0] != '\0' && strchr(name, '/') == NULL && strcmp(name, "-") != 0;
+    char *found = bare && access(name, F_OK) != 0 ? shipped(name) : NULL;
+    if (found != NULL)
+        program_complain("one of that name comes with the program: '%s'", text_plain(found).text);
+    free(found);
+}
+
 bool command_scenario_text(const output *o, const char *path, scenario_text *t, scenario *s)
 {
     messages m;
@@ -24,6 +53,8 @@ bool command_scenario_text(const output *o, const char *path, scenario_text *t, 
     bool good = scenario_text_read(path, t, &m);
     t->sheet_anywhere = o->sheet_anywhere;
     good = command_scenario_told(good && scenario_of_text(t, NULL, 0, s, &m) == BOIL_OK, &m);
+    if (!good)
+        point_to_shipped(path);
     return good && (t->sheet.name == NULL || output_spares(o, t->sheet.name, "the run sheet it reads")) &&
            (t->jobs.name == NULL || output_spares(o, t->jobs.name, "the list of jobs it reads"));
 }

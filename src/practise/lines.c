@@ -6,6 +6,7 @@
 #include <string.h>
 
 #include "base/program.h"
+#include "describe/report.h"
 #include "practise/briefing.h"
 #include "practise/afterwards.h"
 #include "practise/happened.h"
@@ -150,10 +151,10 @@ static void help(const talk *t)
     const action_type *type;
     fputs(" acts, with or without a time: 0:05 load ..., when boiling for 1 min water ..., +2 min heat 30 %\n", t->o->to);
     for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++)
-        fprintf(t->o->to, "   %-8s %s\n", type->keyword, type->meaning);
+        text_wrapped(t->o->to, type->meaning, fprintf(t->o->to, "   %-8s ", type->keyword), 14, REPORT_WIDTH);
     fputs(" the clock\n", t->o->to);
     for (size_t i = 0; (w = order_word_at(i)) != NULL; i++)
-        fprintf(t->o->to, "   %-10s %s\n", w->form, w->meaning);
+        text_wrapped(t->o->to, w->meaning, fprintf(t->o->to, "   %-10s ", w->form), 16, REPORT_WIDTH);
 }
 
 static void show_acts(const talk *t)
@@ -261,9 +262,23 @@ static void listen(talk *t, FILE *from)
     free(line);
 }
 
+/* What a lesson says, and what happens in any case, is told by the clock; acts may be written otherwise. */
+static void tell_clock(const talk *t)
+{
+    const double example_s = 300, start_s = t->shift->scenario->start_s;
+    formatted_text by_clock = format_clock_exact(start_s, example_s);
+    moment_text written = journal_moment(&t->shift->journal, example_s);
+    if (strcmp(by_clock.text, written.text) != 0)
+        fprintf(t->o->to, "Times here count from the start, which is at %s: %s is %s by the clock.\n",
+                format_clock_exact(start_s, 0).text, written.text, by_clock.text);
+}
+
 static void begin(talk *t)
 {
     briefing_write(t->shift, t->o->read, t->o->to);
+    tell_clock(t);
+    if (t->o->asks)
+        fputs("'help' tells what may be typed, 'next' lets the clock run until something happens.\n", t->o->to);
     show_state(t);
     fflush(t->o->to);
 }

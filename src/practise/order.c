@@ -28,6 +28,12 @@ static const struct {
 
 #define WORDS (sizeof words / sizeof words[0])
 
+/* What people type for one of those; help does not list them. */
+static const struct {
+    const char *word;
+    order_kind kind;
+} as_well[] = {{"?", ORDER_HELP}, {"q", ORDER_QUIT}, {"exit", ORDER_QUIT}};
+
 const order_word *order_word_at(size_t index)
 {
     return index < WORDS ? &words[index].shown : NULL;
@@ -184,6 +190,11 @@ bool order_read(cursor *c, const order_clock *k, order *o)
         if (cursor_take(c, words[i].word)) {
             o->kind = words[i].kind;
             return o->kind == ORDER_WAIT ? read_wait(c, k, o) : cursor_expect_end(c);
+        }
+    for (size_t i = 0; i < sizeof as_well / sizeof as_well[0]; i++)
+        if (cursor_take(c, as_well[i].word)) {
+            o->kind = as_well[i].kind;
+            return cursor_expect_end(c);
         }
     habits_of_line(c);
     if (is_mistyped(c))

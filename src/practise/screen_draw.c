@@ -152,7 +152,7 @@ static const char *prompt(const screen *s)
     if (shift_is_over(s->shift))
         return "The shift is over.   d: what came of it   b: before the last act   q: leave";
     if (s->met_rim && !s->running)
-        return "Over the rim.  Space: go on   b: undo the last act   d: debrief";
+        return "It came over the rim.  Space: go on   b: undo the last act   d: debrief";
     if (s->waits)
         return "x: do not wait any longer";
     if (!s->running && s->shift->now_s == 0)

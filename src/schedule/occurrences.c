@@ -54,7 +54,7 @@ static void remark_left_out(const schedule_draft *a, const cursor *c, size_t cou
         snprintf(others, sizeof others, " and %zu more", count - 1);
     if (count > 0)
         messages_remark(c->messages, c->source, c->line, c->at,
-                        "left out by 'except', and not done at another time: that of %s%s",
+                        "left out by 'except', and not done at another time: the act of %s%s",
                         moment_words(&a->frame, first_s).text, others);
 }
 

@@ -193,10 +193,12 @@ static int practise(const request *r, const scenario_text *text, const scenario 
     return status;
 }
 
-/* Who looks for the lessons by name. */
+/* Who looks for the lessons by that word, or for one by its number. */
 static void point_to_lessons(const char *file)
 {
-    if ((words_same(file, strlen(file), "lesson") || words_same(file, strlen(file), "lessons")) && access(file, F_OK) != 0)
+    size_t length = strlen(file);
+    bool word = words_same(file, length, "lesson") || words_same(file, length, "lessons");
+    if ((word || (length > 0 && strspn(file, "0123456789") == length)) && access(file, F_OK) != 0)
         program_complain("the lessons that come with the program are listed by '" PROGRAM_NAME " practise --lessons'");
 }
 

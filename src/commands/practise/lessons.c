@@ -31,6 +31,15 @@ static void one(const char *folder, const char *name, FILE *to)
     free(path);
 }
 
+/* As it may be typed, for whoever has ten minutes before a class. */
+static void how(const char *folder, const char *first, FILE *to)
+{
+    const text_cell in = text_plain(folder), file = text_plain(first);
+    fprintf(to, "\nTo work one:  " PROGRAM_NAME " practise '%s/%s'\n", in.text, file.text);
+    fprintf(to, "To show it:   " PROGRAM_NAME " lesson '%s/%s' --html page.html\n", in.text, file.text);
+    fprintf(to, "To teach all: " PROGRAM_NAME " lesson '%s'/*.bath --all deck\n", in.text);
+}
+
 int practise_lessons(FILE *to)
 {
     struct dirent **names;
@@ -43,11 +52,12 @@ int practise_lessons(FILE *to)
         return STATUS_STOPPED;
     }
     fprintf(to, "in %s\n", text_plain(folder).text);
-    for (int i = 0; i < count; i++) {
+    for (int i = 0; i < count; i++)
         one(folder, names[i]->d_name, to);
+    if (count > 0)
+        how(folder, names[0]->d_name, to);
+    for (int i = 0; i < count; i++)
         free(names[i]);
-    }
-    fputs("\nOne of them: " PROGRAM_NAME " practise FILE\n", to);
     free(names);
     free(folder);
     return STATUS_DONE;

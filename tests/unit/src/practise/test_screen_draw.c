@@ -343,7 +343,7 @@ static void what_can_be_done_is_said_below(void **state)
     t.s.mode = SCREEN_WATCHING;
     t.s.message.text[0] = '\0';
     t.s.met_rim = true;
-    says_below(&t, 22, " Over the rim.  Space: go on   b: undo the last act   d: debrief");
+    says_below(&t, 22, " It came over the rim.  Space: go on   b: undo the last act   d: debrief");
     t.s.running = true;
     assert_string_equal(worked_screen_row(&t, 22), "");
     t.s.running = t.s.met_rim = false;

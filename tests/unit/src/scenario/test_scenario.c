@@ -1205,7 +1205,7 @@ static void breaks_and_exceptions_leave_out(void **state)
     assert_string_equal(s.wording.breaks[0].text, "coffee and rolls");
     assert_int_equal(m.count, 1);
     assert_true(m.list[0].remark);
-    assert_string_equal(m.list[0].text, "left out by 'except', and not done at another time: that of 7:00 and 1 more");
+    assert_string_equal(m.list[0].text, "left out by 'except', and not done at another time: the act of 7:00 and 1 more");
     forget(&s, &m);
     EXPECT("duration = 4 h\n" SCHEDULE "every 30 min except breaks heat on\nevery 30 min except 3:15 to 3:00 heat on\n"
            "every 30 min from 1:00 to 2:00 except 0:30 to 2:01 heat on\nevery 1 h except 1:00 heat on\n",
