@@ -25,4 +25,4 @@ tabs	are	blanks
 wait 5 min
 quit
 END
-printf 'state\nwater 2 gal\033[2J over 1 min\nstate\377\nquit\n' | boilback practise gallons.bath --script - | sed -n 4,5p
+printf 'state\nwater 2 gal\033[2J over 1 min\nstate\377\nquit\n' | boilback practise gallons.bath --script - | sed -n 5,6p
