@@ -1,6 +1,6 @@
 #!/bin/sh
 # faults.sh [--whole] -- what goes wrong around the program: every allocation refused, every call for a file failing, every file cut
-# off at a thousand lengths, signals at many of those moments, full disks, closed streams. For each command, each try must end as if
+# off at some hundred lengths, signals at some of those moments, full disks, closed streams. For each command, each try must end as if
 # nothing had happened, or say so with exit status 1; a file under its own name is whole or as it was before, and nothing
 # is left beside. Without --whole only some of the moments, spread over all; TRIES=24 in the environment refuses so many allocations
 # of each and as many of the last, a third of the slow ones', and of more commands. ONLY='^plan' tries no commands but those it
@@ -153,8 +153,8 @@ tries_of() { # command, what
     if is_slow "$1"; then few=1 many=${TRIES:+$((TRIES / 3 + 1))}; fi
     case $whole$1$2 in
     yes*--table*memory) echo 1500 ;;
-    yes*bytes) echo 1000 ;;
-    yes*signals) echo 150 ;;
+    yes*bytes) echo 300 ;;
+    yes*signals) echo 40 ;;
     yes*) echo 100000000 ;;
     nosize*--table* | no*bytes | no*signals) echo $few ;;
     *) echo "${many:-$few}" ;;
