@@ -300,6 +300,38 @@ static void one_that_marched_before_goes_as_a_new_one(void **state)
     boil_march_free(fresh);
 }
 
+/* How far the first step from the start goes, of a march that has been refused all steps before, or of a new one. */
+static double first_step_of(bool refused_before, double *off)
+{
+    lags l = slow;
+    double y[UNKNOWNS], exact[UNKNOWNS], t = 0;
+    size_t guard;
+    l.level = 2;
+    l.refused_from = refused_before ? nextafter(0, 1) : HUGE_VAL;
+    boil_march *m = begin(&l, 1e-7, false, y);
+    if (refused_before) {
+        assert_int_equal(boil_march_step(m, &t, y, 50, &guard), BOIL_MARCH_FAILED);
+        l.refused_from = HUGE_VAL;
+        boil_march_problem p = problem(&l, 1e-7);
+        assert_int_equal(boil_march_begin(m, &p, t, y), BOIL_OK);
+    }
+    assert_int_equal(boil_march_step(m, &t, y, 50, &guard), BOIL_MARCH_STEPPED);
+    in_cycle(&l, t, exact);
+    *off = fabs(y[FIRST] - exact[FIRST]);
+    boil_march_free(m);
+    return t;
+}
+
+/* Of a kind that is known, though no step of it was ever taken, the first goes further; and errs no more than it may. */
+static void the_first_step_of_a_known_kind_goes_further(void **state)
+{
+    (void)state;
+    double off, off_new, known_s = first_step_of(true, &off), new_s = first_step_of(false, &off_new);
+    print_message("first step: %.3g s, of a known kind %.3g s; off by %.1e, %.1e\n", new_s, known_s, off_new, off);
+    assert_true(known_s > 2 * new_s);
+    assert_true(off < 1e-7 && off_new < 1e-7);
+}
+
 static void between_steps_the_cubic_is_as_good_as_they_are(void **state)
 {
     (void)state;
@@ -413,6 +445,7 @@ int main(void)
         cmocka_unit_test(a_guard_at_rest_must_clear_its_arm),
         cmocka_unit_test(a_copy_goes_on_as_the_original),
         cmocka_unit_test(one_that_marched_before_goes_as_a_new_one),
+        cmocka_unit_test(the_first_step_of_a_known_kind_goes_further),
         cmocka_unit_test(between_steps_the_cubic_is_as_good_as_they_are),
         cmocka_unit_test(a_limited_cubic_stays_between_its_ends),
         cmocka_unit_test(an_event_is_found_where_the_step_to_it_is_refused),
