@@ -1,0 +1,98 @@
+/* What would have to give, of lists whose sums are done by hand: parts that hang one after the other, each in its own time. */
+#include "plan/relax.h"
+#include "support/close.h"
+
+enum { JOBS = 3 };
+
+static const double stays_s[JOBS] = {600, 900, 1500};
+
+/* Hot at once, in a bath that needs nothing: one place, and a minute for each move. */
+typedef struct {
+    boil_plan_job jobs[JOBS];
+    boil_plan_part parts[JOBS];
+    boil_plan_problem problem;
+    boil_plan_bath bath;
+    boil_plan_case of;
+    boil_plan_relaxation list[BOIL_PLAN_RELAXATIONS_MAX];
+    size_t count;
+} listed;
+
+static void set_up(listed *l)
+{
+    *l = (listed){.problem = {.jobs = l->jobs, .jobs_count = JOBS, .positions = 1, .hoist_s = 60, .end_s = 2600}};
+    for (size_t i = 0; i < JOBS; i++) {
+        l->jobs[i] =
+            (boil_plan_job){.load = {.mass_kg = 20}, .least_s = stays_s[i], .most_s = stays_s[i] + 600, .due_s = HUGE_VAL};
+        l->parts[i] = (boil_plan_part){.job = i, .of = 1, .load = l->jobs[i].load, .heat_J = 1e5};
+    }
+    l->bath = (boil_plan_bath){.limit_s = 100, .quiet_W = 40e3, .most_kg = 60, .valve = true, .efficiency = 1, .fire_W = 1e5};
+    l->of = (boil_plan_case){&l->problem, &l->bath, l->parts, JOBS, NULL};
+}
+
+/* One thing at a time, in this order; whether it works, and when all are out then. */
+typedef struct {
+    boil_plan_gives what;
+    size_t job;
+    double value;
+    bool works;
+    double last_out_s;
+} expected;
+
+static void expect(listed *l, const expected of[], size_t count)
+{
+    boil_plan_order o;
+    assert_int_equal(boil_plan_order_begin(&o, JOBS), BOIL_OK);
+    assert_int_equal(boil_plan_relax(&l->of, &o, 50e3, 1, l->list, &l->count), BOIL_OK);
+    boil_plan_order_free(&o);
+    assert_int_equal(l->count, count);
+    for (size_t i = 0; i < count; i++) {
+        const boil_plan_relaxation *r = &l->list[i];
+        assert_true(r->what == of[i].what && r->job == of[i].job && r->works == of[i].works);
+        assert_close(r->value, of[i].value, 1e-12, 0);
+        assert_close(r->last_out_s, of[i].last_out_s, 1e-12, 0);
+    }
+}
+
+/* In after one move, then all stays, and two moves from one to the next: 60 + 3000 + 240 s. Without one of them its stay and two moves
+   are gone; at the end itself it is enough. Two places: the longest hangs while another does, and the third goes in after the first.
+   Neither heat nor a limit that is kept anyhow gives a second, half a move five of them. */
+static void each_gives_the_time_it_takes(void **state)
+{
+    (void)state;
+    listed l;
+    set_up(&l);
+    static const expected of[] = {
+        {BOIL_PLAN_GIVES_END, 0, 3300, true, 3300},     {BOIL_PLAN_GIVES_JOB, 0, 0, false, 3300 - 720},
+        {BOIL_PLAN_GIVES_JOB, 1, 0, true, 3300 - 1020}, {BOIL_PLAN_GIVES_JOB, 2, 0, true, 3300 - 1620},
+        {BOIL_PLAN_GIVES_POSITIONS, 0, 2, true, 1740},  {BOIL_PLAN_GIVES_HEAT, 0, 2, false, 3300},
+        {BOIL_PLAN_GIVES_LIMIT, 0, 200, false, 3300},   {BOIL_PLAN_GIVES_HOIST, 0, 30, false, 3300 - 5 * 30},
+    };
+    l.problem.end_s = 3300 - 1020;
+    expect(&l, of, sizeof of / sizeof of[0]);
+}
+
+/* What must be out sooner than it can hangs on itself alone: that it may be late gives, or that it is left out; here
+   half a move too, after which it is out at 930 s. */
+static void what_must_be_out_too_soon_gives(void **state)
+{
+    (void)state;
+    listed l;
+    set_up(&l);
+    static const expected of[] = {
+        {BOIL_PLAN_GIVES_END, 0, 3300, false, 3300},        {BOIL_PLAN_GIVES_MUST, 1, 0, true, 3300},
+        {BOIL_PLAN_GIVES_JOB, 0, 0, false, 3300 - 720},     {BOIL_PLAN_GIVES_JOB, 1, 0, true, 3300 - 1020},
+        {BOIL_PLAN_GIVES_JOB, 2, 0, false, 3300 - 1620},    {BOIL_PLAN_GIVES_POSITIONS, 0, 2, false, 1740},
+        {BOIL_PLAN_GIVES_HEAT, 0, 2, false, 3300},          {BOIL_PLAN_GIVES_LIMIT, 0, 200, false, 3300},
+        {BOIL_PLAN_GIVES_HOIST, 0, 30, true, 3300 - 5 * 30}};
+    l.jobs[1].priority = BOIL_PLAN_MUST;
+    l.jobs[1].due_s = 959;
+    l.problem.end_s = 4000;
+    expect(&l, of, sizeof of / sizeof of[0]);
+}
+
+int main(void)
+{
+    const struct CMUnitTest tests[] = {cmocka_unit_test(each_gives_the_time_it_takes),
+                                       cmocka_unit_test(what_must_be_out_too_soon_gives)};
+    return cmocka_run_group_tests_name("relax", tests, NULL, NULL);
+}
