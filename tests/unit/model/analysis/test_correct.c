@@ -288,6 +288,21 @@ static void too_full_boils_down(void **unused)
     assert_int_equal(a.bail, BOIL_BAIL_NOTHING);
 }
 
+/* What boils off in a minute or two, of a bath that lacks no salt, is left to do so: nothing is poured into it. */
+static void a_little_too_much_boils_off(void **unused)
+{
+    (void)unused;
+    boil_plant p = plant_of(&(state){0, 0, 1, 1, 0});
+    p.tank.level_m = 0.45;
+    for (int minutes = 1; minutes <= 2; minutes++) {
+        boil_correction a = correction_of(&p, minutes == 1 ? 140.34 : 140.20, 0.48, 0);
+        assert_int_equal(a.end, BOIL_CORRECT_DONE);
+        assert_true(a.water.mass_kg == 0 && a.salts.mass_kg == 0);
+        assert_close(a.done_s, 60 * minutes, 0, 0);
+        assert_close(a.boil_down_s, -a.amounts.water_kg * a.done_s / a.boiled_off_kg, 0.01, 0);
+    }
+}
+
 /* What is bailed out of this one is 6 % less than fits, which does not do yet, 12 %, which does, and then half-way, which does as well:
    no more than it takes. Another 2 % of its mass has boiled off when it is cold. */
 static void no_more_is_bailed_than_it_takes(void **unused)
@@ -638,6 +653,7 @@ int main(void)
         cmocka_unit_test(far_below_the_band),
         cmocka_unit_test(bailed_cold),
         cmocka_unit_test(too_full_boils_down),
+        cmocka_unit_test(a_little_too_much_boils_off),
         cmocka_unit_test(no_more_is_bailed_than_it_takes),
         cmocka_unit_test(a_lower_level_first_and_bailed_where_that_is_not_enough),
     };
