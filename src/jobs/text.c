@@ -9,7 +9,7 @@
 #include "habits/habits.h"
 
 const char *const job_priorities[] = {[BOIL_PLAN_NORMAL] = "normal", [BOIL_PLAN_MUST] = "must", [BOIL_PLAN_LOW] = "low", NULL};
-const bounds job_stay_bounds = {"h", 1.0 / 60, 48};
+const bounds job_stay_bounds = {"min", 1, 2880}; /* two days */
 
 job_text job_text_begin(const char *typed)
 {

@@ -8,7 +8,7 @@ size_t plan_broken_told(const boil_plan_proof *p)
 }
 
 /* Of one dip, or of a part of it. */
-static void add_about_dip(const plan_answer *a, const boil_plan_proof *p, const boil_plan_break *b, plan_words *w)
+static void add_about_dip(const plan_answer *a, const boil_plan_break *b, plan_words *w)
 {
     switch (b->what) {
     case BOIL_PLAN_BREAKS_PLACING:
@@ -26,11 +26,8 @@ static void add_about_dip(const plan_answer *a, const boil_plan_proof *p, const 
     case BOIL_PLAN_BREAKS_RECOVERY:
         TEXT_ADD(w->text, "may stop the boil for %.0f s, the limit is %.0f s", b->value, b->limit);
         break;
-    case BOIL_PLAN_BREAKS_LATE:
+    default: /* BOIL_PLAN_BREAKS_LATE */
         TEXT_ADD(w->text, "may have to wait %.0f s for the boil", b->value);
-        break;
-    default:
-        TEXT_ADD(w->text, "goes in at %s", plan_clock_at(a, p->table.dips[b->dip].enters_s).text);
         break;
     }
 }
@@ -65,7 +62,7 @@ plan_words plan_broken(const plan_answer *a, const boil_plan_proof *p, size_t in
         add_about_part(a, b, &w);
     } else {
         TEXT_ADD(w.text, "%s ", plan_dip_names(a, &p->table, b->dip).text);
-        add_about_dip(a, p, b, &w);
+        add_about_dip(a, b, &w);
     }
     return w;
 }

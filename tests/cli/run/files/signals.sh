@@ -10,7 +10,8 @@ for signal in HUP INT TERM; do
     # A shell lets what runs beside it ignore interrupts, and whoever started all this may ignore others; what env starts does not.
     env --default-signal=HUP,INT,TERM boilback run calm.bath --plot a.svg >/dev/null 2>said &
     program=$!
-    for wait in 1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16 17 18 19 20; do [ -s started ] || sleep 0.25; done
+    # Before that it is the shell that would be ended, or not at all: however slow the machine is.
+    for wait in $(seq 240); do [ -s started ] || sleep 0.25; done
     kill -$signal $program
     { wait $program; } 2>/dev/null
     echo "$signal: exit $?" && cat said && ls tmp
