@@ -60,6 +60,7 @@ check five-jobs.bath
 run waits.bath --full
 run takes.bath --full
 lesson lesson.bath
+plan odds.bath --odds 95% --threads 1
 size small.bath --sheet
 size small.bath --interval --load 20lb
 size small.bath --load 20lb
@@ -141,7 +142,7 @@ fares_without_memory() { # command
 # Those that run a scenario again and again.
 is_slow() {
     case $1 in
-    size* | explore\ s* | fit* | correct* | charge*) ;;
+    size* | explore\ s* | fit* | correct* | charge* | plan\ odds*) ;;
     *) false ;;
     esac
 }

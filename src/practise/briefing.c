@@ -42,7 +42,7 @@ static void print_lines(const char *lines, FILE *to)
             text_wrapped(to, line.text, fprintf(to, "  "), 6, REPORT_WIDTH);
     }
     if (count > most)
-        fprintf(to, "   ... and %zu lines more\n", count - most);
+        fprintf(to, "   ... and %s more\n", format_count(count - most, "line", "lines").text);
 }
 
 /* Of a shift that is no lesson: what the file has done and planned, and nobody does now. */
