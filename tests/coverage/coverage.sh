@@ -7,8 +7,9 @@ build=$1/coverage
 
 # tests/faults/faults.c has the counts of a program written that ends with its memory refused, by a function that it must see.
 counting() { # target: made, or tested, with counts
-    LDFLAGS="$build/counts.o -Wl,--wrap=raise,-u,__gcov_dump,--export-dynamic-symbol=__gcov_dump" TRIES=${TRIES:-24} \
-        ${MAKE:-make} --no-print-directory BUILD="$build" PAPERS=faults CFLAGS="-O1 -fno-inline -g --coverage" "$1"
+    wraps="-Wl,--wrap=raise,--wrap=execlp,--wrap=_exit,-u,__gcov_dump,--export-dynamic-symbol=__gcov_dump"
+    LDFLAGS="$build/counts.o $wraps" TRIES=${TRIES:-24} ${MAKE:-make} --no-print-directory BUILD="$build" PAPERS=faults \
+        CFLAGS="-O1 -fno-inline -g --coverage" "$1"
 }
 
 if [ "${JUDGE:-}" != no ]; then

@@ -257,6 +257,94 @@ static void gently_over_crystals(void **state)
     forget(&m);
 }
 
+/* Where a control has the fire, a quarter by hand meanwhile and then the control again; gone before the act, crystals hold up nothing. */
+static void gently_in_place_of_a_control(void **state)
+{
+    (void)state;
+    made m;
+    make(&m, 3600);
+    m.done.actions[HEAT].is.heat = (boil_action_heat){BOIL_HEAT_ON, 0, 0};
+    m.acts[HEAT] = (debrief_care){.gentle = true, .gone_s = 2000};
+    with_care(&m);
+    const boil_action *last = &m.care.actions[m.care.count - 1], *gently = last;
+    for (size_t i = 0; i < m.care.count && gently == last; i++)
+        if (m.care.actions[i].kind == BOIL_ACTION_HEAT)
+            gently = &m.care.actions[i];
+    assert_int_equal(gently->is.heat.order, BOIL_HEAT_TURN);
+    assert_close(gently->is.heat.dial, CARE_GENTLE_DIAL, 0, 0);
+    assert_int_equal(last->is.heat.order, BOIL_HEAT_ON);
+    assert_close(last->time_s, 2000, 0, 0);
+    m.acts[HEAT].gone_s = 300;
+    with_care(&m);
+    assert_int_equal(m.care.count, ACTS + 1);
+    forget(&m);
+}
+
+/* Until somebody lifts it by its name, or whatever hangs there; and a load that has to wait does so for the boil. */
+static void a_part_stays_until_its_lift(void **state)
+{
+    (void)state;
+    static const struct {
+        int lifted;
+        double stays_s;
+    } of[] = {{0, 300}, {3, 300}, {7, (double)INFINITY}};
+    for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
+        made m;
+        make(&m, 3600);
+        m.done.actions[LOAD].name = 3;
+        m.done.actions[LIFT].name = of[i].lifted;
+        m.acts[LOAD] = (debrief_care){.parts = 2, .waits = true};
+        with_care(&m);
+        assert_true(first_of(&m, LOAD)->is.load.immersed_s == of[i].stays_s);
+        assert_int_equal(first_of(&m, LOAD)->wait.state, BOIL_WAIT_BOILING);
+        assert_close(first_of(&m, LOAD)->wait.for_s, CARE_STEADY_S, 0, 0);
+        forget(&m);
+    }
+}
+
+/* More parts than the list began with; what waits for the last of them beyond the end is not done, nor what follows it. Breaks stay. */
+static void what_comes_too_late_takes_what_follows_it_along(void **state)
+{
+    (void)state;
+    made m;
+    make(&m, 700);
+    assert_int_equal(boil_schedule_add_break(&m.done, 40, 60), BOIL_OK);
+    m.done.actions[HEAT] = m.done.actions[SALTS];
+    m.done.actions[HEAT].order = HEAT;
+    m.done.actions[SALTS].wait = (boil_wait){.follows = true, .after = HEAT, .delay_s = 20};
+    m.acts[LOAD].parts = 40;
+    m.acts[HEAT].sifted = true;
+    with_care(&m);
+    size_t parts = 0;
+    for (size_t i = 0; i < m.care.count; i++) {
+        assert_true(m.origin[i] != HEAT && m.origin[i] != SALTS);
+        parts += m.origin[i] == LOAD;
+    }
+    assert_true(parts > 5 && m.care.count == parts + 2);
+    assert_int_equal(m.care.breaks_count, 1);
+    assert_close(m.care.breaks[0].to_s, 60, 0, 0);
+    m.done.duration_s = 36000; /* all forty, and all that waits */
+    with_care(&m);
+    assert_int_equal(m.care.count, 40 + ACTS - 1);
+    assert_true(first_of(&m, SALTS)->time_s >= first_of(&m, HEAT)->time_s);
+    forget(&m);
+}
+
+static void liquid_is_slower_and_waits(void **state)
+{
+    (void)state;
+    made m;
+    make(&m, 3600);
+    m.done.actions[SALTS] = (boil_action){.time_s = 500, .kind = BOIL_ACTION_LIQUID, .order = SALTS};
+    m.done.actions[SALTS].is.liquid = (boil_action_liquid){5, 30, 330, {1, 0, 0}, 0.3};
+    m.acts[SALTS] = (debrief_care){.slower = 1, .waits = true};
+    with_care(&m);
+    assert_close(first_of(&m, SALTS)->is.liquid.over_s, 4 * 30, 1e-12, 0);
+    assert_close(first_of(&m, SALTS)->is.liquid.mass_kg, 5, 0, 0);
+    assert_int_equal(first_of(&m, SALTS)->wait.state, BOIL_WAIT_BOILING);
+    forget(&m);
+}
+
 /* What care is taken of one act that a finding belongs to. ---------------------------------------------------------------- */
 
 typedef struct {
@@ -471,6 +559,10 @@ int main(void)
         cmocka_unit_test(pours_are_thinner),
         cmocka_unit_test(less_is_less),
         cmocka_unit_test(gently_over_crystals),
+        cmocka_unit_test(gently_in_place_of_a_control),
+        cmocka_unit_test(a_part_stays_until_its_lift),
+        cmocka_unit_test(what_comes_too_late_takes_what_follows_it_along),
+        cmocka_unit_test(liquid_is_slower_and_waits),
         cmocka_unit_test(each_act_has_its_care),
         cmocka_unit_test(care_has_an_end),
         cmocka_unit_test(loads_are_parted_up_to_an_end),

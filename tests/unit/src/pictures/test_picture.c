@@ -300,6 +300,91 @@ static void half_a_picture_is_none(void **state)
     assert_int_equal(rmdir(folder), 0);
 }
 
+/* A folder with the program that is asked, which alone is found then; and the path as it was. */
+typedef struct {
+    char folder[40], program[60], path[1000];
+} asked;
+
+static void ask_only(asked *a, const char *does)
+{
+    char text[300];
+    snprintf(a->folder, sizeof a->folder, "/tmp/boilback-test-XXXXXX");
+    assert_non_null(mkdtemp(a->folder));
+    snprintf(a->program, sizeof a->program, "%s/gnuplot", a->folder);
+    snprintf(a->path, sizeof a->path, "%s", getenv("PATH"));
+    snprintf(text, sizeof text, "#!/bin/sh\n%s\n", does);
+    write_program(a->program, text);
+    assert_int_equal(setenv("PATH", a->folder, 1), 0);
+}
+
+static void ask_all(const asked *a)
+{
+    assert_int_equal(setenv("PATH", a->path, 1), 0);
+    unlink(a->program);
+    assert_int_equal(rmdir(a->folder), 0);
+}
+
+/* The last line of what it said, whatever blanks stand behind. */
+static void what_it_said_last_is_told(void **state)
+{
+    static const struct {
+        const char *says, *told;
+    } of[] = {
+        {"echo 'a warning'; echo 'line 3: undefined function: foo  '; echo", "gnuplot failed: line 3: undefined function: foo"},
+        {"echo 'one line' >&2", "gnuplot failed: one line"},
+        {"echo; echo '  '", "gnuplot failed"}};
+    const picture_input none[] = {{0}};
+    (void)state;
+    for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
+        char does[200];
+        asked a;
+        picture_drawn drawn;
+        picture_problem problem = {""};
+        snprintf(does, sizeof does, "%s; exit 1", of[i].says);
+        ask_only(&a, does);
+        assert_false(picture_draw("run.gp", PICTURE_SVG, none, &drawn, &problem));
+        ask_all(&a);
+        assert_string_equal(problem.text, of[i].told);
+    }
+}
+
+static void what_is_not_installed_is_told(void **state)
+{
+    asked a;
+    picture_drawn drawn;
+    picture_problem asked_before = {""}, problem = {""};
+    const picture_input none[] = {{0}};
+    (void)state;
+    ask_only(&a, "exit 0");
+    assert_true(picture_can_be(&asked_before));
+    unlink(a.program);
+    assert_false(picture_can_be(&asked_before));
+    assert_false(picture_draw("run.gp", PICTURE_SVG, none, &drawn, &problem));
+    ask_all(&a);
+    assert_non_null(strstr(asked_before.text, "gnuplot is not installed"));
+    assert_string_equal(problem.text, asked_before.text);
+}
+
+/* For the terminal without its form feeds, blanks at the ends of lines, and empty lines at both ends. A folder that does not begin at
+   the root is none for it. */
+static void a_picture_in_the_terminal_is_tidied(void **state)
+{
+    asked a;
+    picture_drawn drawn;
+    picture_problem problem = {""};
+    const picture_input none[] = {{0}};
+    (void)state;
+    ask_only(&a, "printf '\\f\\n   \\n  a b   \\n\\n c\\n  \\n\\n' >$5");
+    assert_int_equal(setenv("TMPDIR", "nowhere", 1), 0);
+    bool good = picture_draw("run.gp", PICTURE_TERMINAL, none, &drawn, &problem);
+    unsetenv("TMPDIR");
+    ask_all(&a);
+    assert_true(good);
+    assert_string_equal(drawn.bytes, "  a b\n\n c\n");
+    assert_int_equal(drawn.length, strlen(drawn.bytes));
+    picture_forget(&drawn);
+}
+
 static bool has_gnuplot(void)
 {
     return system("command -v gnuplot >/dev/null") == 0;
@@ -338,6 +423,9 @@ int main(void)
         cmocka_unit_test(the_folder_is_private_and_goes),
         cmocka_unit_test(an_input_that_cannot_be_written_is_told),
         cmocka_unit_test(half_a_picture_is_none),
+        cmocka_unit_test(what_it_said_last_is_told),
+        cmocka_unit_test(what_is_not_installed_is_told),
+        cmocka_unit_test(a_picture_in_the_terminal_is_tidied),
         cmocka_unit_test(the_shipped_runs_can_be_drawn),
     };
     setenv("BOILBACK_DATA", ".", 1); /* tests are run from the top folder */
