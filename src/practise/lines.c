@@ -149,12 +149,13 @@ static void help(const talk *t)
 {
     const order_word *w;
     const action_type *type;
-    fputs(" acts, with or without a time: 0:05 load ..., when boiling for 1 min water ..., +2 min heat 30 %\n", t->o->to);
+    FILE *to = t->o->to;
+    fputs(" acts, with or without a time: 0:05 load ..., +2 min heat 30 %,\n when boiling for 1 min water ...\n", to);
     for (size_t i = 0; (type = action_type_listed(i)) != NULL; i++)
-        text_wrapped(t->o->to, type->meaning, fprintf(t->o->to, "   %-8s ", type->keyword), 14, REPORT_WIDTH);
-    fputs(" the clock\n", t->o->to);
+        text_wrapped(to, type->meaning, fprintf(to, "   %-8s", type->keyword), 12, REPORT_WIDTH);
+    fputs(" the clock\n", to);
     for (size_t i = 0; (w = order_word_at(i)) != NULL; i++)
-        text_wrapped(t->o->to, w->meaning, fprintf(t->o->to, "   %-10s ", w->form), 16, REPORT_WIDTH);
+        text_wrapped(to, w->meaning, fprintf(to, "   %-10s", w->form), 14, REPORT_WIDTH);
 }
 
 static void show_acts(const talk *t)
