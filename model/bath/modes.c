@@ -10,10 +10,20 @@ double boil_modes_boils_from(const boil_rates_view *v)
     return v->solution.boiling_point_K + v->salts.crust_holds_K;
 }
 
-double boil_modes_condenses(const boil_rates_view *v)
+static double trace(const boil_rates_view *v)
 {
     const double of_the_bath_s = 2e-8;
-    return fmin(v->pool.leaving_kg_s, of_the_bath_s * v->solution.mass_kg);
+    return of_the_bath_s * v->solution.mass_kg;
+}
+
+double boil_modes_condenses(const boil_rates_view *v)
+{
+    return fmin(v->pool.leaving_kg_s, trace(v));
+}
+
+bool boil_modes_is_faint(const boil_bath *b, const boil_rates_view *v)
+{
+    return b->boiling && v->pool.leaving_kg_s <= trace(v);
 }
 
 static double lacks(const boil_bath *b, const boil_rates_view *v, const boil_bath_feed *f)
@@ -48,10 +58,9 @@ static double goal_guard(const boil_bath *b, const boil_rates_view *v)
     return most;
 }
 
-void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS])
+void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double boils_by_kg_s, double g[BOIL_GUARDS])
 {
-    g[BOIL_GUARD_MODE] = b->boiling ? v->steam.at_once_kg_s - v->steam.formed_kg_s - boil_modes_condenses(v)
-                                    : v->solution.temperature_K - boil_modes_boils_from(v);
+    g[BOIL_GUARD_MODE] = b->boiling ? -boils_by_kg_s : v->solution.temperature_K - boil_modes_boils_from(v);
     g[BOIL_GUARD_LAYER] = b->layer == BOIL_WATER_LAYER_STILL   ? v->layer.temperature_K - b->air.saturation_K
                           : b->layer == BOIL_WATER_LAYER_BOILS ? -v->layer_vapour.boil_margin_W
                                                                : -1;

@@ -32,7 +32,12 @@ double boil_modes_boils_from(const boil_rates_view *v); /* K, where a quiet bath
    difference of large heats, and follows the steam held within hundredths of a second: ended where it first comes to nothing it
    would be lost and found a hundred times in its last seconds, at moments that the last digit decides. */
 double boil_modes_condenses(const boil_rates_view *v);
-void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double g[BOIL_GUARDS]);
+/* Whether so little steam leaves a boil that what it forms may be lost in the rounding of large heats. */
+bool boil_modes_is_faint(const boil_bath *b, const boil_rates_view *v);
+/* `boils_by_kg_s`: what a boil forms and condenses more than leaves at once; below zero it is lost. Of a faint one as well, if that is
+   more, what it would form held it no steam: where the least stirring mixes in the water that takes all the heat there is, that goes to
+   zero with the cause, and what forms only with what is held. */
+void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double boils_by_kg_s, double g[BOIL_GUARDS]);
 
 /* How far the level, m, has risen (of what is taken: fallen), or the boiling point, K, fallen beyond where a gauge shows a feed's goal, half a step before: below
    zero until then, and while there is nothing to read. What it still lacks to the goal itself, NaN for nothing. */

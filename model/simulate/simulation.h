@@ -51,7 +51,7 @@ struct boil_simulation {
     boil_simulation_start start;
     double t, t_before; /* now, and before the last step */
     /* The unknowns now and before the last step, their rates, typical sizes, and the state last evaluated. */
-    double *y, *y_before, *rates, *size, *evaluated_y;
+    double *y, *y_before, *rates, *size, *evaluated_y, *bubbleless_y;
     size_t unknowns, unknowns_capacity; /* of each */
     /* The last evaluation: guards, recorder and the march's end-of-step rates ask for the same one. */
     bool evaluated;
@@ -81,13 +81,14 @@ struct boil_simulation {
 /* The arrays of the unknowns: they grow, are copied and freed together. */
 #define BOIL_SIMULATION_ARRAYS(r)                                                                                              \
     {                                                                                                                          \
-        &(r)->y, &(r)->y_before, &(r)->rates, &(r)->size, &(r)->evaluated_y                                                    \
+        &(r)->y, &(r)->y_before, &(r)->rates, &(r)->size, &(r)->evaluated_y, &(r)->bubbleless_y                                \
     }
 
 /* simulate/simulation_step.c. Evaluate: bring the view up to date with (t, y). Restart: begin a stretch. Step: once toward
    `stop`; *going: the stretch goes on. */
 boil_outcome boil_simulation_reserve(boil_simulation *r, size_t unknowns);
 boil_outcome boil_simulation_evaluate(boil_simulation *r, double t, const double y[]);
+double boil_simulation_boils_by(boil_simulation *r, double t, const double y[]); /* of the state last evaluated: bath/modes.h */
 boil_outcome boil_simulation_settle_heat(boil_simulation *r);
 boil_outcome boil_simulation_settle_mode(boil_simulation *r);
 boil_outcome boil_simulation_restart(boil_simulation *r);

@@ -19,7 +19,7 @@ static void guards(double t, const double y[], double g[], void *context)
 {
     boil_simulation *r = context;
     if (boil_simulation_evaluate(r, t, y) == BOIL_OK) {
-        boil_modes_guards(&r->bath, &r->view, g);
+        boil_modes_guards(&r->bath, &r->view, boil_simulation_boils_by(r, t, y), g);
         return;
     }
     for (int i = 0; i < BOIL_GUARDS; i++)

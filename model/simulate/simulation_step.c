@@ -40,6 +40,21 @@ boil_outcome boil_simulation_reserve(boil_simulation *r, size_t unknowns)
     return BOIL_OK;
 }
 
+double boil_simulation_boils_by(boil_simulation *r, double t, const double y[])
+{
+    const boil_rates_view *v = &r->view;
+    double by_kg_s = v->steam.formed_kg_s - v->steam.at_once_kg_s + boil_modes_condenses(v);
+    if (!boil_modes_is_faint(&r->bath, v))
+        return by_kg_s;
+    boil_rates_guess guess = r->guess;
+    boil_rates_view bubbleless;
+    memcpy(r->bubbleless_y, y, r->unknowns * sizeof(double));
+    r->bubbleless_y[BOIL_STATE_STEAM_HELD] = 0;
+    if (boil_rates_at(&r->bath, t, r->bubbleless_y, &guess, &bubbleless, NULL) != BOIL_OK)
+        return by_kg_s;
+    return fmax(by_kg_s, bubbleless.steam.formed_kg_s - bubbleless.steam.at_once_kg_s);
+}
+
 double boil_simulation_steam_rounding(const boil_simulation *r)
 {
     return 1e-11 * r->view.solution.mass_kg;
@@ -100,8 +115,7 @@ boil_outcome boil_simulation_settle_mode(boil_simulation *r)
     double rounding = boil_simulation_steam_rounding(r);
     double spare_kg_s = r->view.steam.if_boiling_kg_s - r->view.steam.at_once_kg_s;
     bool at_boil = r->view.solution.temperature_K >= boil_modes_boils_from(&r->view) - 1e-8;
-    bool boiling =
-        r->bath.boiling ? spare_kg_s >= -rounding - boil_modes_condenses(&r->view) : at_boil && spare_kg_s > rounding;
+    bool boiling = r->bath.boiling ? boil_simulation_boils_by(r, r->t, r->y) >= -rounding : at_boil && spare_kg_s > rounding;
     return boiling == r->bath.boiling ? BOIL_OK : change_mode(r, boiling);
 }
 

@@ -53,7 +53,7 @@ static double mode_guard(boil_bath *b, double t, const double y[])
     boil_rates_view v;
     double g[BOIL_GUARDS];
     rates_at(b, t, y, &v, NULL);
-    boil_modes_guards(b, &v, g);
+    boil_modes_guards(b, &v, v.steam.formed_kg_s - v.steam.at_once_kg_s + boil_modes_condenses(&v), g);
     return g[BOIL_GUARD_MODE];
 }
 
