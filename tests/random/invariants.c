@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "random/figures.h"
+#include "random/moisture.h"
 #include "random/told.h"
 #include "random/variants.h"
 
@@ -49,16 +50,32 @@ static void closed(trial *t, boil_closures c, const boil_history *h, invariant o
                b->salts.closure, b->energy.closure, h->mode_changes);
 }
 
-/* Rounding may leave a mass a hair below nothing. */
+/* By which it is asked whether water may come from the air; of a run of the set the largest that there is. */
+static double elevation(const trial *t, invariant of)
+{
+    const double most = 1.10;
+    return of == HOLDS_SOUND ? t->s.plant.elevation_factor : most;
+}
+
+/* Rounding may leave a mass a hair below nothing, and a bath gives off less than nothing where it takes water from the air. */
 static void sound(trial *t, const char *which, const boil_history *h, invariant of)
 {
     const boil_summary *s = &h->summary;
-    double hair = 1e-9 * s->bath_mass_start_kg;
+    double hair = 1e-9 * s->bath_mass_start_kg, taken = moisture_most_kg(&t->s.plant, h, elevation(t, of));
     const double finite[] = {s->temperature_end_K,     s->bath_mass_end_kg, s->level_max_m.value,
                              s->freeboard_min_m.value, s->heater_total_J,   h->end_s};
-    const double masses[] = {s->bath_mass_end_kg, s->steam_total_kg,    s->vented_total_kg,       s->evaporated_total_kg,
-                             s->drag_out_kg,      s->drag_out_salts_kg, s->layer_boiled_total_kg, s->water_controlled_kg,
-                             s->condensate_kg,    s->taken_kg,          s->released_kg,           s->crystals_max_kg};
+    const double masses[] = {s->bath_mass_end_kg,
+                             s->steam_total_kg,
+                             s->vented_total_kg + taken,
+                             s->evaporated_total_kg + taken,
+                             s->drag_out_kg,
+                             s->drag_out_salts_kg,
+                             s->layer_boiled_total_kg,
+                             s->water_controlled_kg,
+                             s->condensate_kg,
+                             s->taken_kg,
+                             s->released_kg,
+                             s->crystals_max_kg};
     for (size_t i = 0; i < sizeof finite / sizeof finite[0]; i++)
         if (!isfinite(finite[i]))
             BROKEN(t, of, "%s: figure %zu is %g", which, i, finite[i]);
@@ -87,6 +104,8 @@ static void rim(trial *t)
         if (!(r->water_kg >= 0) || !(r->layer_kg >= 0) || !isfinite(r->temperature_K) || !isfinite(r->level_m))
             BROKEN(t, HOLDS_SOUND, "row at %.0f s: water %g kg, layer %g kg, %g K, level %g m", r->time_s, r->water_kg,
                    r->layer_kg, r->temperature_K, r->level_m);
+        if (r->evaporated_kg_s < 0 && !moisture_may_come(&t->s.plant, r, elevation(t, HOLDS_SOUND)))
+            BROKEN(t, HOLDS_SOUND, "row at %.0f s: %.2g kg/s come from air that is drier", r->time_s, -r->evaporated_kg_s);
     }
 }
 
@@ -210,7 +229,9 @@ static void changed(trial *t)
 static void whole_set(trial *t)
 {
     boil_run_set set;
-    if (!asks(t, HOLDS_SET) || boil_run_set_of(&t->s.plant, &t->s.schedule, &t->options, &set) != BOIL_OK)
+    boil_run_options traced = t->options;
+    traced.traced = BOIL_CLOSURES;
+    if (!asks(t, HOLDS_SET) || boil_run_set_of(&t->s.plant, &t->s.schedule, &traced, &set) != BOIL_OK)
         return;
     for (size_t i = 0; i < set.count; i++) {
         const char *name = boil_closures_name(set.other[i].closures);
