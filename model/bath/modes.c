@@ -1,6 +1,7 @@
 #include "bath/modes.h"
 
 #include <math.h>
+#include <stddef.h>
 
 #include "equipment/heat_control.h"
 #include "bath/rates.h"
@@ -10,20 +11,33 @@ double boil_modes_boils_from(const boil_rates_view *v)
     return v->solution.boiling_point_K + v->salts.crust_holds_K;
 }
 
-static double trace(const boil_rates_view *v)
+static double trace_kg_s(const boil_rates_view *v)
 {
     const double of_the_bath_s = 2e-8;
     return of_the_bath_s * v->solution.mass_kg;
 }
 
-double boil_modes_condenses(const boil_rates_view *v)
+static double forms_kg_s(const boil_rates_view *v)
 {
-    return fmin(v->pool.leaving_kg_s, trace(v));
+    return v->steam.formed_kg_s - v->steam.at_once_kg_s;
 }
 
-bool boil_modes_is_faint(const boil_bath *b, const boil_rates_view *v)
+/* Above zero as far as there is doubt. */
+static double doubt_kg_s(const boil_rates_view *v)
 {
-    return b->boiling && v->pool.leaving_kg_s <= trace(v);
+    const double traces = 10;
+    return forms_kg_s(v) + traces * trace_kg_s(v);
+}
+
+double boil_modes_boils_by(const boil_rates_view *v, const boil_rates_view *bubbleless)
+{
+    double by_kg_s = forms_kg_s(v) + fmin(v->pool.leaving_kg_s, trace_kg_s(v));
+    return bubbleless != NULL ? fmax(by_kg_s, fmin(forms_kg_s(bubbleless), doubt_kg_s(v))) : by_kg_s;
+}
+
+bool boil_modes_is_in_doubt(const boil_rates_view *v)
+{
+    return boil_modes_boils_by(v, NULL) < 0 && doubt_kg_s(v) > 0;
 }
 
 static double lacks(const boil_bath *b, const boil_rates_view *v, const boil_bath_feed *f)

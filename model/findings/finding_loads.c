@@ -78,25 +78,40 @@ void boil_judge_load_through(boil_judged *j)
     }
 }
 
-/* Whether most of the loads that came out were short by more than anybody would wait through: what never got hot is not black. */
-static bool most_are_cold(const boil_history *h)
+static bool is_out(const boil_judged *j, size_t result)
 {
-    const double wait_s = 60;
+    return !isnan(j->history->loads[result].lifted_s);
+}
+
+static double heaviest_out_kg(const boil_judged *j)
+{
+    double heaviest_kg = 0;
+    for (size_t n = 0; n < j->history->loads_count; n++)
+        heaviest_kg = is_out(j, n) ? fmax(heaviest_kg, load_of(j, n)->mass_kg) : heaviest_kg;
+    return heaviest_kg;
+}
+
+/* Whether most of the loads that came out were short by more than anybody would wait through: what never got hot is not black. One
+   of next to no steel beside another counts for none: a single screw turns no grade. */
+static bool most_are_cold(const boil_judged *j)
+{
+    const double wait_s = 60, next_to_none = 0.01;
+    double least_kg = next_to_none * heaviest_out_kg(j);
     size_t out = 0, cold = 0;
-    for (size_t n = 0; n < h->loads_count; n++) {
-        bool lifted = !isnan(h->loads[n].lifted_s);
-        out += lifted ? 1 : 0;
-        cold += lifted && h->loads[n].short_s > wait_s ? 1 : 0;
+    for (size_t n = 0; n < j->history->loads_count; n++) {
+        bool counts = is_out(j, n) && load_of(j, n)->mass_kg >= least_kg;
+        out += counts ? 1 : 0;
+        cold += counts && j->history->loads[n].short_s > wait_s ? 1 : 0;
     }
     return 2 * cold > out;
 }
 
 void boil_judge_load_cold(boil_judged *j)
 {
-    bool most = most_are_cold(j->history);
+    bool most = most_are_cold(j);
     for (size_t n = 0; n < j->history->loads_count; n++) {
         const boil_load_result *r = &j->history->loads[n];
-        if (!isnan(r->lifted_s))
+        if (is_out(j, n))
             boil_find(j, &(boil_sighting){.x = r->short_s,
                                           .value = r->short_s,
                                           .limit = (double)NAN,

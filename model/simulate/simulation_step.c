@@ -42,17 +42,14 @@ boil_outcome boil_simulation_reserve(boil_simulation *r, size_t unknowns)
 
 double boil_simulation_boils_by(boil_simulation *r, double t, const double y[])
 {
-    const boil_rates_view *v = &r->view;
-    double by_kg_s = v->steam.formed_kg_s - v->steam.at_once_kg_s + boil_modes_condenses(v);
-    if (!boil_modes_is_faint(&r->bath, v))
-        return by_kg_s;
+    if (!r->bath.boiling || !boil_modes_is_in_doubt(&r->view))
+        return boil_modes_boils_by(&r->view, NULL);
     boil_rates_guess guess = r->guess;
     boil_rates_view bubbleless;
     memcpy(r->bubbleless_y, y, r->unknowns * sizeof(double));
     r->bubbleless_y[BOIL_STATE_STEAM_HELD] = 0;
-    if (boil_rates_at(&r->bath, t, r->bubbleless_y, &guess, &bubbleless, NULL) != BOIL_OK)
-        return by_kg_s;
-    return fmax(by_kg_s, bubbleless.steam.formed_kg_s - bubbleless.steam.at_once_kg_s);
+    bool known = boil_rates_at(&r->bath, t, r->bubbleless_y, &guess, &bubbleless, NULL) == BOIL_OK;
+    return boil_modes_boils_by(&r->view, known ? &bubbleless : NULL);
 }
 
 double boil_simulation_steam_rounding(const boil_simulation *r)

@@ -117,6 +117,36 @@ static bool calm(const boil_history *h, size_t row)
     return true;
 }
 
+static bool in_break(const boil_schedule *s, double t)
+{
+    for (size_t i = 0; i < s->breaks_count; i++)
+        if (t >= s->breaks[i].from_s && t <= s->breaks[i].to_s)
+            return true;
+    return false;
+}
+
+/* Whoever lifts what hangs lifts the gram as well, and where that is in a break it is found: so it is out before. */
+static double first_lift_s(const boil_schedule *s, double after_s)
+{
+    double first_s = (double)INFINITY;
+    for (size_t i = 0; i < s->count; i++)
+        if (s->actions[i].kind == BOIL_ACTION_LIFT && s->actions[i].time_s > after_s)
+            first_s = fmin(first_s, s->actions[i].time_s);
+    return first_s;
+}
+
+/* The last calm moment at which it may come out, long hot by then: what is still in as a run ends quiet is a finding of itself, however
+   light. NaN: there is none. */
+static double out_s(const boil_schedule *s, const boil_history *h, size_t in_row)
+{
+    const double hot_s = 60;
+    double from_s = h->rows[in_row].time_s + hot_s, until_s = fmin(h->end_s - 60, first_lift_s(s, h->rows[in_row].time_s));
+    for (size_t i = h->rows_count - 1; i > in_row && h->rows[i].time_s >= from_s; i--)
+        if (h->rows[i].time_s < until_s && calm(h, i) && alone_at(s, h->rows[i].time_s) && !in_break(s, h->rows[i].time_s))
+            return h->rows[i].time_s;
+    return (double)NAN;
+}
+
 bool variant_gram(const boil_schedule *s, const boil_history *h, boil_schedule *out)
 {
     boil_action gram = {.kind = BOIL_ACTION_LOAD};
@@ -127,7 +157,10 @@ bool variant_gram(const boil_schedule *s, const boil_history *h, boil_schedule *
     gram.is.load.rinse_kg_m2 = gram.is.load.drag_out_kg_m2 = 0;
     for (size_t i = CALM_ROWS; i < h->rows_count; i++) {
         gram.time_s = h->rows[i].time_s;
-        if (calm(h, i) && alone_at(s, gram.time_s) && gram.time_s < h->end_s - 60)
+        if (!calm(h, i) || !alone_at(s, gram.time_s))
+            continue;
+        gram.is.load.immersed_s = out_s(s, h, i) - gram.time_s;
+        if (!isnan(gram.is.load.immersed_s))
             return copied(s, out) && added(out, &gram);
     }
     return false;

@@ -15,7 +15,8 @@ bool variant_two_pours(const boil_schedule *s, boil_schedule *out);
 #define VARIANT_GRAM_KG 1e-3
 #define VARIANT_LAST_PLACE 40 /* of the tanks that have places */
 
-/* A gram of steel goes in, where the bath boils with nothing afloat and no other load within a minute. False: it never does. */
+/* A gram of steel goes in, where the bath boils with nothing afloat and nobody does anything within a minute, and comes out where it
+   last does so. False: it never does. */
 bool variant_gram(const boil_schedule *s, const boil_history *h, boil_schedule *out);
 
 #endif

@@ -50,10 +50,13 @@ static void rk4(boil_bath *b, double t, double h, double y[])
 
 static double mode_guard(boil_bath *b, double t, const double y[])
 {
-    boil_rates_view v;
-    double g[BOIL_GUARDS];
+    boil_rates_view v, bubbleless;
+    double g[BOIL_GUARDS], without[MOST];
+    memcpy(without, y, boil_bath_unknowns(b) * sizeof(double));
+    without[BOIL_STATE_STEAM_HELD] = 0;
     rates_at(b, t, y, &v, NULL);
-    boil_modes_guards(b, &v, v.steam.formed_kg_s - v.steam.at_once_kg_s + boil_modes_condenses(&v), g);
+    rates_at(b, t, without, &bubbleless, NULL);
+    boil_modes_guards(b, &v, boil_modes_boils_by(&v, boil_modes_is_in_doubt(&v) ? &bubbleless : NULL), g);
     return g[BOIL_GUARD_MODE];
 }
 
