@@ -800,6 +800,7 @@ typedef struct {
     double heated_s;                /* the heat being on, past that of a WARNING */
     size_t spells;                  /* past the lowest */
     int fed;                        /* break points that were passed, at the most, as anything went into the tank */
+    bool met;                       /* a load went in or the heat was turned past the lowest, or within a minute after */
 } boil_watched;
 
 typedef struct {

@@ -22,22 +22,22 @@ static double forms_kg_s(const boil_rates_view *v)
     return v->steam.formed_kg_s - v->steam.at_once_kg_s;
 }
 
-/* Above zero as far as there is doubt. */
-static double doubt_kg_s(const boil_rates_view *v)
+/* So little that doubt is about it. */
+static double little_kg_s(const boil_rates_view *v)
 {
     const double traces = 10;
-    return forms_kg_s(v) + traces * trace_kg_s(v);
+    return traces * trace_kg_s(v);
 }
 
 double boil_modes_boils_by(const boil_rates_view *v, const boil_rates_view *bubbleless)
 {
     double by_kg_s = forms_kg_s(v) + fmin(v->pool.leaving_kg_s, trace_kg_s(v));
-    return bubbleless != NULL ? fmax(by_kg_s, fmin(forms_kg_s(bubbleless), doubt_kg_s(v))) : by_kg_s;
+    return bubbleless != NULL ? fmax(by_kg_s, fmin(forms_kg_s(bubbleless), forms_kg_s(v) + little_kg_s(v))) : by_kg_s;
 }
 
 bool boil_modes_is_in_doubt(const boil_rates_view *v)
 {
-    return boil_modes_boils_by(v, NULL) < 0 && doubt_kg_s(v) > 0;
+    return boil_modes_boils_by(v, NULL) < 0 && forms_kg_s(v) > -little_kg_s(v) && v->pool.leaving_kg_s < little_kg_s(v);
 }
 
 static double lacks(const boil_bath *b, const boil_rates_view *v, const boil_bath_feed *f)

@@ -69,25 +69,12 @@ void boil_judge_water_short(boil_judged *j)
                                   .needed_kg = s->restoring_water_kg});
 }
 
-/* Whether a load goes in, or the heat is turned, within a minute after the most floated. */
-static bool is_met(const boil_judged *j, double at_s)
-{
-    const double soon_s = 60;
-    for (size_t i = 0; i < j->history->acts_count; i++) {
-        boil_action_kind kind = j->schedule->actions[i].kind;
-        double done_s = j->history->acts[i].done_s;
-        if (done_s >= at_s && done_s <= at_s + soon_s && (kind == BOIL_ACTION_LOAD || kind == BOIL_ACTION_HEAT))
-            return true;
-    }
-    return false;
-}
-
+/* A caution where a load, which stirs it, or a turn of the heat met it. */
 void boil_judge_water_fast(boil_judged *j)
 {
-    double worst_s = j->history->summary.watched[BOIL_WATCH_WATER_FAST].worst.time_s;
     boil_sighting s =
         boil_sighting_watched(j, BOIL_WATCH_WATER_FAST, j->plant->limits.freeboard_m, -boil_finding_freeboard_unit(j));
-    s.most = is_met(j, worst_s) ? BOIL_AT_CAUTION : BOIL_AT_NOTICE;
+    s.most = j->history->summary.watched[BOIL_WATCH_WATER_FAST].met ? BOIL_AT_CAUTION : BOIL_AT_NOTICE;
     boil_find(j, &s);
 }
 

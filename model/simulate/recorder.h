@@ -47,6 +47,7 @@ typedef struct {
     size_t first_load, first_addition; /* before these all is settled: a long schedule costs no more a step */
     boil_recorder_turn temperature, level, steam;
     double margin[BOIL_WATCHES], last[BOIL_WATCHES]; /* of what is watched: passing a break point, and as of the last moment */
+    double past_s[BOIL_WATCHES];                     /* when last past the lowest of them; NaN: never */
     double surface_boils_since_s, surface_shows;     /* NaN: it does not; by how much it shows, above 0 it does */
     double afloat_left_m,
         afloat_before_m; /* of this moment and the one before, as left_m of a quiet spell; NaN: nothing floats */
@@ -74,6 +75,9 @@ boil_outcome boil_recorder_addition(boil_recorder *r, double t, boil_action_kind
 
 /* What was kept begins to run back in: the last addition. */
 void boil_recorder_run_back(boil_recorder *r, const boil_mixture *kept);
+
+/* A load goes in or the heat is turned: it meets what is watched. */
+void boil_recorder_meet(boil_recorder *r, double t);
 
 /* Bail or drain. */
 boil_outcome boil_recorder_take(boil_recorder *r, double t, boil_action_kind kind, const boil_bath *b,

@@ -366,6 +366,8 @@ static void note_past(boil_watched *w, boil_watch_kind k, const moment *m, doubl
     if (isnan(x))
         return;
     note_crossings(w, k, m, x, worst);
+    if (boil_grading_of(&boil_gradings[boil_grading_watched[k]], x, m->record->margin[k]) < BOIL_SEVERITIES)
+        m->record->past_s[k] = m->time_s;
     note_fed(w, &boil_gradings[boil_grading_watched[k]], m, m->record->margin[k], x);
 }
 
@@ -388,7 +390,7 @@ void boil_recorder_watch_begin(boil_recorder *r)
     r->surface_boils_since_s = r->surface_shows = NEVER;
     for (int k = 0; k < BOIL_WATCHES; k++) {
         r->margin[k] = boil_grading_margin(&boil_gradings[boil_grading_watched[k]], &r->plant->limits);
-        r->last[k] = NEVER;
+        r->last[k] = r->past_s[k] = NEVER;
         r->history->summary.watched[k] = (boil_watched){.worst = {NEVER, NEVER}, .from_s = {NEVER, NEVER, NEVER, NEVER}};
     }
 }
@@ -399,4 +401,12 @@ void boil_recorder_watch(boil_recorder *r, double t, const boil_bath *b, const b
     const moment m = moment_of(r, t, b, v, peak, false);
     for (int k = 0; k < BOIL_WATCHES; k++)
         follow(&m, (boil_watch_kind)k);
+}
+
+void boil_recorder_meet(boil_recorder *r, double t)
+{
+    const double soon_s = 60;
+    for (int k = 0; k < BOIL_WATCHES; k++)
+        if (t - r->past_s[k] <= soon_s)
+            r->history->summary.watched[k].met = true;
 }

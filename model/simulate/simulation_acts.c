@@ -53,6 +53,8 @@ static boil_outcome carry_out(boil_simulation *r, size_t action)
     bool nothing = a->kind == BOIL_ACTION_RETURN && !(boil_mixture_mass(m.kept) > 0);
     r->history.acts[action] = (boil_act_result){nothing ? (double)NAN : r->t, nothing ? BOIL_ACT_NOT_NEEDED : BOIL_ACT_DONE};
     r->record.action = action;
+    if (a->kind == BOIL_ACTION_LOAD || a->kind == BOIL_ACTION_HEAT)
+        boil_recorder_meet(&r->record, r->t);
     boil_outcome outcome = boil_actions_apply(a, &m);
     return outcome == BOIL_OK ? begin_bodies(r) : outcome;
 }

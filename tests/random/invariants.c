@@ -88,6 +88,7 @@ static void rim(trial *t)
 {
     const boil_finding *over = NULL;
     const boil_summary *s = &t->h.summary;
+    double rounding_kg_s = 1e-15 * s->bath_mass_start_kg;
     for (size_t i = 0; i < t->found.count; i++)
         if (strcmp(t->found.list[i].id, "overflow") == 0)
             over = &t->found.list[i];
@@ -104,7 +105,7 @@ static void rim(trial *t)
         if (!(r->water_kg >= 0) || !(r->layer_kg >= 0) || !isfinite(r->temperature_K) || !isfinite(r->level_m))
             BROKEN(t, HOLDS_SOUND, "row at %.0f s: water %g kg, layer %g kg, %g K, level %g m", r->time_s, r->water_kg,
                    r->layer_kg, r->temperature_K, r->level_m);
-        if (r->evaporated_kg_s < 0 && !moisture_may_come(&t->s.plant, r, elevation(t, HOLDS_SOUND)))
+        if (r->evaporated_kg_s < -rounding_kg_s && !moisture_may_come(&t->s.plant, r, elevation(t, HOLDS_SOUND)))
             BROKEN(t, HOLDS_SOUND, "row at %.0f s: %.2g kg/s come from air that is drier", r->time_s, -r->evaporated_kg_s);
     }
 }

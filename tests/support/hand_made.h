@@ -163,7 +163,6 @@ static inline boil_history hand_made_enclose(const hand_made *m, boil_action_kin
     l->actions[OF_EACH] = (boil_action){.kind = BOIL_ACTION_WATER, .is.water = {1, 1, 200}};
     l->actions[OF_EACH + 1] = plate_action(1, 100);
     l->actions[OF_EACH + 1].is.load.shape = BOIL_SHAPE_TUBE;
-    l->acts[h.acts_count].done_s = h.summary.watched[BOIL_WATCH_WATER_FAST].worst.time_s;
     l->loads[h.loads_count] = hand_made_grave_load(poured == BOIL_ACTION_SALTS ? UNKNOWN : 1100);
     l->additions[h.additions_count] = (boil_addition_result){.kind = poured,
                                                              .over_s = 1e4,

@@ -306,11 +306,11 @@ static void a_lid_saves_heat_and_makes_a_layer(void **state)
     boil_run_options o = every(60);
     boil_action off[2] = {dial_action(0, 0), switch_action(60, BOIL_ACTION_LID, true)};
     boil_history open = run_actions(&p, 24 * 3600, &o, off, 1), lidded = run_actions(&p, 24 * 3600, &o, off, 2);
-    print_message(
-        "a day off: open %.1f degC and %.1f kg lost; under a lid %.1f degC, %.1f kg lost, %.1f kg dripped back, "
-        "layer %.1f kg\n",
-        open.summary.temperature_end_K - 273.15, open.summary.vented_total_kg, lidded.summary.temperature_end_K - 273.15,
-        lidded.summary.vented_total_kg, lidded.summary.condensate_kg, lidded.summary.layer_max_kg.value);
+    print_message("a day off: open %.1f degC and %.1f kg lost; under a lid %.1f degC, %.1f kg lost, %.1f kg dripped back, "
+                  "layer %.1f kg\n",
+                  open.summary.temperature_end_K - 273.15, open.summary.vented_total_kg,
+                  lidded.summary.temperature_end_K - 273.15, lidded.summary.vented_total_kg, lidded.summary.condensate_kg,
+                  lidded.summary.layer_max_kg.value);
     assert_true(lidded.summary.temperature_end_K > open.summary.temperature_end_K + 5);
     assert_true(lidded.summary.condensate_kg > 1);
     assert_true(lidded.summary.layer_max_kg.value > 0.5);
@@ -462,6 +462,30 @@ static void more_heat_never_hurts_and_more_steel_never_helps(void **state)
     assert_true(compared > tried / 2);
 }
 
+/* Water floats for seconds on the boil that it is thrown into. A load meets it when it goes in with it, a little after or within the
+   minute; not when it goes in before, nor later. */
+static void a_load_meets_what_floated_within_a_minute(void **state)
+{
+    (void)state;
+    const struct {
+        double load_s;
+        bool met;
+    } all[] = {{110, false}, {122, true}, {170, true}, {260, false}};
+    boil_plant p = low_plant();
+    p.limits.freeboard_m = 0.3;
+    for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
+        const boil_action acts[] = {water_action(120, 4, 10), plate_action(all[i].load_s, 0.02)};
+        boil_run_options o = boil_run_options_default();
+        boil_history h = run_actions(&p, 400, &o, acts, 2);
+        const boil_watched *w = &h.summary.watched[BOIL_WATCH_WATER_FAST];
+        print_message("  load at %.0f s: worst %.2f at %.1f s, %.1f s\n", all[i].load_s, w->worst.value, w->worst.time_s,
+                      w->outside_s);
+        assert_true(w->worst.value > 0 && w->outside_s > 0);
+        assert_int_equal(w->met, all[i].met);
+        boil_history_free(&h);
+    }
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
@@ -484,6 +508,7 @@ int main(void)
         cmocka_unit_test(fire_over_crystals_is_as_the_dial),
         cmocka_unit_test(a_spell_keeps_its_heaviest_layer),
         cmocka_unit_test(more_heat_never_hurts_and_more_steel_never_helps),
+        cmocka_unit_test(a_load_meets_what_floated_within_a_minute),
     };
     return cmocka_run_group_tests_name("additions", tests, NULL, NULL);
 }
