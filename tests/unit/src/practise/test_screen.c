@@ -279,7 +279,7 @@ static void a_page_that_cannot_be_written_is_told(void **state)
     assert_int_equal(p.s.mode, SCREEN_READING);
     while (p.s.page_line + CANVAS_ROWS - 1 < text_lines(p.s.page))
         type(&p, " ");
-    assert_true(shows(&p, " -: back   w: write a page   Enter: to the bath   b: undo the last act"));
+    assert_true(shows(&p, " -: back   w: write a page   Enter: to the bath   b: undo last act"));
     type(&p, "b");
     assert_int_equal(p.shift.journal.count, 1);
     end(&p);
