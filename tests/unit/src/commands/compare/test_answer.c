@@ -122,6 +122,40 @@ static void a_load_differs_in_each_number(void **state)
     scenario_free(&s[1]);
 }
 
+/* So many actions that only one of both has, the second's first action so much later and heavier. */
+static size_t only_one_has(const compare_answer *c, scenario *b, double later_s, double heavier)
+{
+    size_t n;
+    boil_action *first = &b->schedule.actions[0];
+    const boil_action kept = *first;
+    first->time_s += later_s;
+    first->is.load.mass_kg *= heavier;
+    free(compare_actions(c, &n));
+    *first = kept;
+    return n;
+}
+
+/* At one time, to a microsecond, two that differ stay two and two that do not are one; further apart none answers for the other. */
+static void actions_answer_for_each_other_at_one_time(void **state)
+{
+    (void)state;
+    scenario s[2];
+    for (int i = 0; i < 2; i++) {
+        read_shipped("normal-shift.bath", &s[i]);
+        s[i].schedule.actions[0].time_s = 0; /* so that a microsecond is one */
+    }
+    const carried_out a = {.scenario = &s[0]}, b = {.scenario = &s[1]};
+    const compare_answer c = {&a, &b};
+    static const double later_s[] = {0, 0.5e-6, 1e-6};
+    for (size_t i = 0; i < sizeof later_s / sizeof later_s[0]; i++) {
+        assert_int_equal(only_one_has(&c, &s[1], later_s[i], 1), 0);
+        assert_int_equal(only_one_has(&c, &s[1], later_s[i], 2), 2);
+    }
+    assert_int_equal(only_one_has(&c, &s[1], 1.1e-6, 1), 2);
+    scenario_free(&s[0]);
+    scenario_free(&s[1]);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -129,6 +163,7 @@ int main(void)
         cmocka_unit_test(nothing_differs_from_itself),
         cmocka_unit_test(a_load_differs_in_each_number),
         cmocka_unit_test(the_other_tank_differs_in_its_shape),
+        cmocka_unit_test(actions_answer_for_each_other_at_one_time),
     };
     return cmocka_run_group_tests_name("contrast", tests, NULL, NULL);
 }

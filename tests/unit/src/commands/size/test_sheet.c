@@ -85,6 +85,8 @@ static void numbers_are_rounded_up(void **state)
     }
     sheet_row none = {.unit = SHEET_AIR, .values = {(double)NAN}, .count = 1};
     assert_string_equal(sheet_shown(&none, UNITS_US).text, "- cfm");
+    sheet_row bare = {.unit = SHEET_NUMBER, .values = {12.341}, .count = 1}; /* three digits, as most */
+    assert_string_equal(sheet_shown(&bare, UNITS_US).text, "12.4");
     sheet_row colder = {.unit = SHEET_DIFFERENCE, .values = {-22.32}, .count = 1};
     assert_string_equal(sheet_shown(&colder, UNITS_SI).text, "-22.3 K");
 }
