@@ -267,6 +267,20 @@ static void test_a_full_list_is_asked_again(void **state)
     boil_schedule_free(&c.schedule);
 }
 
+/* A load is watched while it hangs, half an hour at most, and is lowered and lifted, or until its boil is due; and a minute longer. */
+static void test_a_load_is_watched_for_half_an_hour_at_most(void **state)
+{
+    (void)state;
+    static const double immersed_s[] = {600, 1790, 1800, 1810, 86400}, watched_s[] = {680, 1870, 1880, 1880, 1880};
+    for (size_t i = 0; i < sizeof immersed_s / sizeof immersed_s[0]; i++) {
+        boil_load l = boil_load_default();
+        l.immersed_s = immersed_s[i];
+        l.lowering_s = 10;
+        assert_close(boil_holding_watched(&l, 120), watched_s[i], 1e-12, 0);
+        assert_close(boil_holding_watched(&l, 2000), 2060, 1e-12, 0);
+    }
+}
+
 /* Until the heaviest load, the first of two alike, is out or its boil was due, and a minute longer: what is done until then, that
    moment included. */
 static void test_the_beginning_ends_where_the_heaviest_was_watched(void **state)
@@ -339,6 +353,7 @@ int main(void)
         cmocka_unit_test(test_any_law_breaks_it_whichever_is_asked_first),
         cmocka_unit_test(test_most_heat_that_leaves_a_freeboard),
         cmocka_unit_test(test_a_full_list_is_asked_again),
+        cmocka_unit_test(test_a_load_is_watched_for_half_an_hour_at_most),
         cmocka_unit_test(test_the_beginning_ends_where_the_heaviest_was_watched),
         cmocka_unit_test(test_what_is_not_known_is_no_answer),
         cmocka_unit_test(test_no_heat_uses_up_a_deep_tank_and_any_a_full_one),
