@@ -144,23 +144,27 @@ draw() { # all mutants of all files, shuffled by the seed, the first so many of 
         awk -v most="${MUTANTS:-50}" 'most == 0 || NR <= most'
 }
 
+# By the environment, where a backslash stays one.
 mutated() { # file line column length text: the file as it becomes
-    awk -v line="$2" -v column="$3" -v long="$4" -v text="$5" '
-        NR == line { $0 = substr($0, 1, column - 1) text substr($0, column + long) }
+    text=$5 awk -v line="$2" -v column="$3" -v long="$4" '
+        NR == line { $0 = substr($0, 1, column - 1) ENVIRON["text"] substr($0, column + long) }
         { print }' "$1"
 }
 
 # Beside the headers that it includes. Without -g, or a column would make an object of its own.
-try() { # file line column length text: how it ended
-    cp "$1" "$work/mutant.c"
-    $compile -I"$(dirname "$1")" -c "$work/mutant.c" -o "$work/sound.o"
-    mutated "$@" >"$work/mutant.c"
-    if ! $compile -I"$(dirname "$1")" -c "$work/mutant.c" -o "$work/mutant.o" 2>"$work/build.log" ||
+try() { # file line column length text, whose blanks are its own: how it ended
+    read -r file line column long text <<END
+$1
+END
+    cp "$file" "$work/mutant.c"
+    $compile -I"$(dirname "$file")" -c "$work/mutant.c" -o "$work/sound.o"
+    mutated "$file" "$line" "$column" "$long" "$text" >"$work/mutant.c"
+    if ! $compile -I"$(dirname "$file")" -c "$work/mutant.c" -o "$work/mutant.o" 2>"$work/build.log" ||
         cmp -s "$work/mutant.o" "$work/sound.o"; then
         echo none
         return
     fi
-    by=$(killed "$1" </dev/null)
+    by=$(killed "$file" </dev/null)
     if [ -n "$by" ]; then echo "killed by $by"; else echo survived; fi
 }
 
@@ -184,7 +188,6 @@ touch "$tried"
 if [ "${AGAIN:-no}" = yes ]; then grep -v '^survived' "$tried" >"$work/kept"; cp "$work/kept" "$tried"; fi
 while IFS='	' read -r where name; do
     grep -Fq -- "	$where	" "$tried" && continue
-    # shellcheck disable=SC2086 # its parts
-    printf '%s\t%s\t%s\n' "$(set -f; try $where)" "$where" "$name" >>"$tried"
+    printf '%s\t%s\t%s\n' "$(try "$where")" "$where" "$name" >>"$tried"
 done <"$work/named"
 awk -f "$here/score.awk" "$here/survivors" "$tried"
