@@ -54,6 +54,22 @@ static void lateral_rates_are_those_of_the_table(void **state)
     }
 }
 
+/* 29 CFR 1926.57(i), its table of lateral exhaust, from memory. */
+static void each_rate_is_that_of_the_table(void **state)
+{
+    (void)state;
+    static const double across[] = {0.05, 0.1, 0.25, 0.5, 1}, control[] = {50, 75, 100};
+    static const double table[3][2][5] = {{{75, 90, 100, 110, 125}, {50, 60, 75, 90, 100}},
+                                          {{110, 130, 150, 170, 190}, {75, 90, 110, 130, 150}},
+                                          {{150, 175, 200, 225, 250}, {100, 125, 150, 175, 200}}};
+    for (int row = 0; row < 3; row++)
+        for (int baffled = 0; baffled < 2; baffled++)
+            for (int column = 0; column < 5; column++) {
+                double found = boil_exhaust_lateral_rate(control[row] * BOIL_FOOT_A_MINUTE, across[column], baffled == 1);
+                assert_close(found / BOIL_FOOT_A_MINUTE, table[row][baffled][column], 1e-12, 0);
+            }
+}
+
 /* (0.4 T + 15) cfm a square foot: 129 at 285 degF, 2322 cfm over 18 ft2; 182 cfm of push from 6 ft of a slot of 3/16 in. */
 static void push_pull_goes_with_the_temperature(void **state)
 {
@@ -118,6 +134,7 @@ int main(void)
         cmocka_unit_test(a_boiling_caustic_bath_is_class_c_1),
         cmocka_unit_test(what_needs_no_hood_or_is_not_read_has_no_velocity),
         cmocka_unit_test(lateral_rates_are_those_of_the_table),
+        cmocka_unit_test(each_rate_is_that_of_the_table),
         cmocka_unit_test(push_pull_goes_with_the_temperature),
         cmocka_unit_test(a_slot_draws_only_so_far),
         cmocka_unit_test(the_duct_is_the_published_one),

@@ -194,6 +194,22 @@ static void pages_of_shipped_scenarios_are_sound(void **state)
     }
 }
 
+/* A string of CSS, by its number what is behind a backslash [CSS Syntax Module Level 3, 4.3.7]. */
+static void assert_css_string(const char *at, const char *text)
+{
+    assert_true(*at++ == '"');
+    for (; *text != '\0'; text++) {
+        char number[7] = "", *end;
+        if (*at == '\\') {
+            snprintf(number, sizeof number, "%s", at + 1);
+            assert_int_equal(strtol(number, &end, 16), *text);
+            at += 1 + (end - number);
+        } else
+            assert_true(*at++ == *text);
+    }
+    assert_true(*at == '"');
+}
+
 static void a_hostile_title_is_only_a_title(void **state)
 {
     (void)state;
@@ -204,6 +220,7 @@ static void a_hostile_title_is_only_a_title(void **state)
                                           "\x01\x02\x1b[31m\x7f\xff\xfe\xc0\xaf \xe2\x80\xae",
                                           "' style='position:fixed",
                                           "%s%n%d"};
+    static const char foot[] = "@bottom-left{content:";
     static char title[80];
     scenario_run c;
     carry_out(&c, "scenarios/water-while-quiet.bath", 10);
@@ -216,6 +233,7 @@ static void a_hostile_title_is_only_a_title(void **state)
         assert_null(strstr(text, "onload=\""));
         assert_null(strstr(text, "style='"));
         assert_null(strstr(text, "\xe2\x80\xae")); /* U+202E turns the line round */
+        assert_css_string(strstr(text, foot) + strlen(foot), text_plain(title).text);
         free(text);
     }
     c.s.title = kept_title;
