@@ -131,9 +131,28 @@ static void what_the_lightest_load_breaks_is_told(void **state)
     unmake(&m);
 }
 
+/* Four digits and never less, three and never more; a millionth of the last digit is rounding. */
+static void numbers_are_rounded_to_the_safe_side(void **state)
+{
+    static const struct {
+        double mm;
+        const char *up, *down;
+    } of[] = {{1234, "1234", "1230 mm"},           {1234 + 0.9e-6, "1234", "1230 mm"},
+              {1234 + 1.05e-6, "1235", "1230 mm"}, {1240 - 0.9e-5, "1240", "1240 mm"},
+              {1240 - 1.05e-5, "1240", "1230 mm"}, {12.34, "12.34", "12.3 mm"},
+              {12.341, "12.35", "12.3 mm"},        {0, "-", "-"},
+              {(double)INFINITY, "-", "-"}};
+    (void)state;
+    for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
+        assert_string_equal(size_number_up(UNITS_SI, DIM_LENGTH, 1e-3 * of[i].mm).text, of[i].up);
+        assert_string_equal(size_shown_down(UNITS_SI, DIM_LENGTH, 1e-3 * of[i].mm).text, of[i].down);
+    }
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
+        cmocka_unit_test(numbers_are_rounded_to_the_safe_side),
         cmocka_unit_test(what_is_not_known_is_left_out),
         cmocka_unit_test(what_no_heat_does_is_told),
         cmocka_unit_test(a_cliff_is_told),
