@@ -137,10 +137,16 @@ killed() { # file: by what; nothing: it survives
     if [ "${CASES:-}" != none ] && fails_cases "$(cases_of "$1")"; then echo "command line"; fi
 }
 
-draw() { # all mutants of all files, shuffled by the seed, the first so many of them
-    for name in "$@"; do awk -f "$here/mutants.awk" "$name" | sed "s,^,$name ,"; done |
-        if [ "${ONLY:-}" = comparisons ]; then grep -E ' (<|<=|>|>=|==|!=)$'; else cat; fi |
-        awk -v seed="${SEED:-1}" 'BEGIN { srand(seed) } { print rand() "\t" $0 }' | LC_ALL=C sort | cut -f2- |
+# All mutants of all files, in an order that the seed and each one's own text give, the first so many of them: a line that changes
+# elsewhere draws no others.
+draw() {
+    for name in "$@"; do
+        awk -f "$here/mutants.awk" "$name" | awk -v name="$name" '
+            NR == FNR { of[FNR] = $0; next }
+            { print name, $0 "\t" of[$1] }' "$name" -
+    done |
+        if [ "${ONLY:-}" = comparisons ]; then grep -E ' (<|<=|>|>=|==|!=)	'; else cat; fi |
+        LC_ALL=C awk -v seed="${SEED:-1}" -f "$here/order.awk" | LC_ALL=C sort -n | cut -f2 |
         awk -v most="${MUTANTS:-50}" 'most == 0 || NR <= most'
 }
 
