@@ -97,14 +97,12 @@ void screen_write_debrief(screen *s)
              written ? " %.60s is written: open it in a browser " : " %.60s could not be written here ", path);
 }
 
-/* The line of a text, from 0; NULL behind the last. */
+/* The line of a text that has it, from 0. */
 static const char *line_at(const char *text, size_t line)
 {
-    for (; line > 0 && text != NULL; line--) {
-        text = strchr(text, '\n');
-        text = text != NULL ? text + 1 : NULL;
-    }
-    return text != NULL && *text != '\0' ? text : NULL;
+    for (; line > 0; line--)
+        text = strchr(text, '\n') + 1;
+    return text;
 }
 
 void screen_draw_page(screen *s)

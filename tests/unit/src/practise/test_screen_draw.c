@@ -47,6 +47,22 @@ __attribute__((format(printf, 3, 4))) static void reads(worked_screen *t, int ro
     assert_string_equal(part(t, row, PANEL), want);
 }
 
+/* What is sent to standard output, which is a file meanwhile. */
+static void printed_out(screen *s, char *text, size_t size)
+{
+    FILE *to = tmpfile();
+    int before = dup(STDOUT_FILENO);
+    fflush(stdout);
+    assert_true(to != NULL && before >= 0 && dup2(fileno(to), STDOUT_FILENO) >= 0);
+    screen_draw(s);
+    fflush(stdout);
+    dup2(before, STDOUT_FILENO);
+    close(before);
+    rewind(to);
+    text[fread(text, 1, size - 1, to)] = '\0';
+    fclose(to);
+}
+
 static void the_title_tells_clock_speed_and_state(void **state)
 {
     (void)state;
@@ -321,6 +337,8 @@ static void a_long_line_shows_its_end(void **state)
     assert_string_equal(worked_screen_row(&t, 22), want);
     snprintf(t.s.message.text, sizeof t.s.message.text, "no such act");
     assert_string_equal(worked_screen_row(&t, 23), " no such act");
+    snprintf(t.s.message.text, sizeof t.s.message.text, "%s%s", line, line);
+    assert_int_equal(strlen(worked_screen_row(&t, 23)), CANVAS_COLUMNS - 1);
     worked_screen_end(&t);
 }
 
@@ -361,6 +379,28 @@ static void what_can_be_done_is_said_below(void **state)
     worked_screen_end(&t);
 }
 
+/* Off a terminal, which says no size, it has room; only what has changed is sent. */
+static void what_is_drawn_is_sent(void **state)
+{
+    (void)state;
+    worked_screen t = {.row = ""};
+    char sent[8000], again[8000];
+    worked_screen_begin(&t, TEXT, UNITS_US);
+    t.s.running = true;
+    printed_out(&t.s, sent, sizeof sent);
+    assert_non_null(strstr(sent, "Two gallons, and a load"));
+    assert_true(t.s.fits && t.s.moment == 1);
+    t.s.running = false;
+    printed_out(&t.s, again, sizeof again);
+    assert_null(strstr(again, "Two gallons"));
+    assert_non_null(strstr(again, "PAUSED"));
+    assert_true(t.s.moment == 1);
+    t.s.fits = false; /* it was too small before: nothing of it is known */
+    printed_out(&t.s, again, sizeof again);
+    assert_non_null(strstr(again, "Two gallons"));
+    worked_screen_end(&t);
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
@@ -376,6 +416,7 @@ int main(void)
         cmocka_unit_test(what_an_act_would_do_is_said_before_it_is_done),
         cmocka_unit_test(a_long_line_shows_its_end),
         cmocka_unit_test(what_can_be_done_is_said_below),
+        cmocka_unit_test(what_is_drawn_is_sent),
     };
     return cmocka_run_group_tests_name("the bath on the screen", tests, scratch_begin, scratch_end);
 }
