@@ -10,7 +10,7 @@ BUILD   ?= build
 
 # Nothing here is switched off. A warning stops the build of the tests; it does not stop the program of somebody whose compiler
 # knows one more.
-WERROR := $(if $(filter check test sanitize random random-sizes honest-fit $(BUILD)/tests/%,$(MAKECMDGOALS)),-Werror)
+WERROR := $(if $(filter check test sanitize random random-sizes random-plans honest-fit $(BUILD)/tests/%,$(MAKECMDGOALS)),-Werror)
 WARN := -Wall -Wextra -Wpedantic $(WERROR) \
         -Wconversion -Wsign-conversion -Wshadow -Wdouble-promotion \
         -Wstrict-prototypes -Wmissing-prototypes -Wold-style-definition \
@@ -60,7 +60,7 @@ SHARED_LIBRARY := $(BUILD)/$(SHARED)
 WRITE_OBJ := $(patsubst %.c,$(BUILD)/%.o,$(sort $(wildcard src/manual/*.c)))
 WRITE     := $(BUILD)/src/manual/write
 
-.PHONY: all demo check test validate sanitize bench bench-peer install uninstall stage dist clean tools test-tools packaged layering golden terminal faults fuzz random random-sizes honest-fit mutate coverage browser
+.PHONY: all demo check test validate sanitize bench bench-peer install uninstall stage dist clean tools test-tools packaged layering golden terminal faults fuzz random random-sizes random-plans honest-fit mutate coverage browser
 
 # Two cores are the least we plan for; a -j of the caller's own is left alone.
 JOBS = $(if $(filter -j% --jobserver%,$(MAKEFLAGS)),,-j2)
@@ -190,6 +190,12 @@ HOLDS := $(BUILD)/tests/unit/model/analysis/test_steady_state
 random-sizes: $(SIZES) $(HOLDS)
 	PLANTS=200 $(SIZES)
 	PLANTS=50 $(HOLDS)
+
+# Whether what `plan` writes holds, for 100 lists of up to 30 jobs on 20 plants, and on 20 shifts that more positions, heat or time make it
+# no later: some ten minutes.
+PLANS := $(BUILD)/tests/unit/src/commands/plan/test_random_plans
+random-plans: $(PLANS)
+	LISTS=100 MORE=20 $(PLANS)
 
 # Whether fit's intervals hold the truth as often as they say, on 200 logs: three minutes.
 HONEST := $(BUILD)/tests/unit/src/commands/fit/test_honest_fit

@@ -17,7 +17,7 @@ boil_outcome boil_plan_decoder_begin(boil_plan_decoder *d, const boil_plan_case 
     *d = (boil_plan_decoder){.of = of};
     d->table.dips = malloc(n * sizeof *d->table.dips);
     d->table.parts = malloc(n * sizeof *d->table.parts);
-    d->table.pours = malloc((n + 1) * sizeof *d->table.pours);
+    d->table.pours = malloc((n + 1 + of->problem->breaks_count) * sizeof *d->table.pours);
     d->hanging = malloc((n + of->problem->hanging_count) * sizeof *d->hanging);
     if (d->table.dips != NULL && d->table.parts != NULL && d->table.pours != NULL && d->hanging != NULL)
         return BOIL_OK;

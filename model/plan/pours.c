@@ -70,32 +70,37 @@ static double last_out_s(const boil_plan_timetable *t)
     return last;
 }
 
-/* So much water, from so much on: until the last dip is out where that leaves time, else for as long as it takes. A flow that gains
-   nothing is left open for an hour at most: judgement. */
-static boil_plan_pour restoring(const boil_plan_bath *b, double start_s, double there_kg, double until_s)
+/* What is still missing poured in, until the last dip is out where that leaves time, else for as long as it takes, an hour at most:
+   judgement. A flow that gains nothing brings nothing back: it only keeps the band until then. */
+static double restored_s(const boil_plan_bath *b, double start_s, double there_kg, double until_s)
 {
     const double longest_s = 3600;
-    double net_kg_s = b->flow_kg_s - b->boils_off_kg_s,
-           needed_s = net_kg_s > 0 ? fmin(longest_s, there_kg / net_kg_s) : longest_s;
-    double over_s = floor(fmax(needed_s, until_s - start_s));
-    return (boil_plan_pour){start_s, over_s, fmin(b->flow_kg_s * over_s, there_kg + b->boils_off_kg_s * over_s)};
+    double net_kg_s = b->flow_kg_s - b->boils_off_kg_s;
+    double needed_s = net_kg_s > 0 ? fmin(longest_s, there_kg / net_kg_s) : 0;
+    return start_s + fmax(needed_s, until_s - start_s);
 }
 
-/* After the last dip once more; not over a break. */
+/* After the last dip once more; where a break cuts that, before it and after it. */
 static void restore(const boil_plan_case *c, boil_plan_timetable *t, double missing)
 {
     const boil_plan_bath *b = c->bath;
+    const boil_plan_problem *p = c->problem;
     gap g = gap_of(c, t, t->dips_count);
     double start_s = boil_plan_hands_second(g.back_s + b->steady_s), until_s = last_out_s(t);
-    boil_plan_pour w = {start_s, 0, 0};
-    for (size_t i = 0; i <= c->problem->breaks_count; i++) {
-        const boil_break *next = i < c->problem->breaks_count ? &c->problem->breaks[i] : NULL;
-        w = restoring(b, start_s, missing + b->boils_off_kg_s * (start_s - g.back_s), until_s);
-        if (next != NULL && next->from_s < start_s + w.over_s && start_s < next->to_s)
-            start_s = next->to_s;
+    missing += b->boils_off_kg_s * (start_s - g.back_s);
+    for (size_t i = 0; i <= p->breaks_count; i++) {
+        double shut_s = i < p->breaks_count ? p->breaks[i].from_s : HUGE_VAL, open_s = start_s;
+        double restored = restored_s(b, start_s, missing, until_s), over_s = floor(fmin(shut_s, restored) - start_s);
+        double kg = fmin(b->flow_kg_s * over_s, missing + b->boils_off_kg_s * over_s);
+        if (over_s >= BOIL_PLAN_POUR_LEAST_S && kg > 0) {
+            t->pours[t->pours_count++] = (boil_plan_pour){start_s, over_s, kg};
+            missing -= kg;
+        }
+        if (restored <= shut_s)
+            return;
+        start_s = fmax(start_s, p->breaks[i].to_s);
+        missing += b->boils_off_kg_s * (start_s - open_s);
     }
-    if (w.over_s >= BOIL_PLAN_POUR_LEAST_S && w.mass_kg > 0)
-        t->pours[t->pours_count++] = w;
 }
 
 void boil_plan_pours_of(const boil_plan_case *c, boil_plan_timetable *t)
