@@ -124,15 +124,37 @@ static double after_places(const boil_plan_decoder *d, boil_plan_dip *dip)
     return free_s;
 }
 
-/* What hangs there cools the bath less and less: at least so long until it leaves room, or some of it leaves. */
+/* Heat that the quiet bath gains as a dip goes in, all poured before it that could be. */
+static double quiet_at(const boil_plan_decoder *d, double t)
+{
+    const double least = 0.1; /* of it, so that what is asked stays a number: judgement */
+    const boil_plan_bath *b = d->of->bath;
+    double missing = b->weakens_W_kg > 0 ? fmax(0, boil_plan_missing(d->of, d->back_s, t, d->missing_kg)) : 0;
+    return fmax(least * b->quiet_W, b->quiet_W - b->weakens_W_kg * missing);
+}
+
+/* The longest that its boil may be away by (1). */
+static double away_most_s(const boil_plan_bath *b, const boil_plan_lesson *known)
+{
+    double limit_s = known->known ? b->limit_s : BOIL_PLAN_LIMIT_SHARE * b->limit_s;
+    return limit_s / (1 + b->slower) - known->later_s - b->offset_s;
+}
+
+/* What hangs there cools the bath less and less: at least so long until it leaves room, or some of it leaves. Where water would make
+   room it is poured first. */
 static double after_recovery(const boil_plan_decoder *d, size_t k, const boil_plan_lesson *known, boil_plan_dip *dip)
 {
     const boil_plan_bath *b = d->of->bath;
     warming w = warming_at(d, k, dip->enters_s);
-    double limit_s = known->known ? b->limit_s : BOIL_PLAN_LIMIT_SHARE * b->limit_s;
-    double times = 1 + b->slower, room = b->quiet_W * (limit_s / times - known->later_s - b->offset_s) - dip->heat_J;
-    dip->recovery_s = times * fmax(0, known->later_s + fmax(0, b->offset_s + (dip->heat_J + w.left_J) / b->quiet_W));
-    dip->too_cold = room < 0;
+    double most_s = away_most_s(b, known), quiet_W = quiet_at(d, dip->enters_s), room = quiet_W * most_s - dip->heat_J;
+    double watered_W = b->quiet_W - b->weakens_W_kg * b->boils_off_kg_s * (b->guard_s + LATER_BY_S); /* none is poured last */
+    double lacks_W = dip->heat_J / most_s - quiet_W, net_kg_s = b->flow_kg_s - b->boils_off_kg_s;
+    dip->recovery_s = (1 + b->slower) * fmax(0, known->later_s + fmax(0, b->offset_s + (dip->heat_J + w.left_J) / quiet_W));
+    dip->too_cold = room < 0 && (watered_W * most_s < dip->heat_J || b->valve || !(net_kg_s > 0));
+    if (room < 0 && !dip->too_cold) {
+        dip->reason = BOIL_PLAN_WATER;
+        return dip->enters_s + fmax(LATER_BY_S, lacks_W / b->weakens_W_kg / net_kg_s);
+    }
     if (w.left_J <= room || w.left_J < NOTHING_LEFT_J)
         return dip->enters_s;
     double wait_s = w.lag_s * log(w.left_J / fmax(room, NOTHING_LEFT_J));

@@ -115,7 +115,7 @@ void boil_plan_pours_of(const boil_plan_case *c, boil_plan_timetable *t)
         gap g = gap_of(c, t, k);
         boil_break w = window(c, g.back_s, g.enters_s);
         double grown = missing + growth_of(b, &g), next = t->pours[k + 1].mass_kg;
-        double poured = grown > next ? pourable(b, &w, g.back_s, missing) : 0;
+        double poured = grown > next || b->weakens_W_kg > 0 ? pourable(b, &w, g.back_s, missing) : 0;
         if (poured > 0)
             t->pours[t->pours_count++] = (boil_plan_pour){w.from_s, w.to_s - w.from_s, poured};
         missing = grown - poured;

@@ -7,7 +7,7 @@
    that may be missing at B so that pouring all one can from then on still keeps the band is, from the end backwards,
        R_k = min(room, R_(k+1) - growth_k + flow length_k)                                                                       (1)
    and a window is passed over as long as the next one begins with no more than its R. Going as far as one can and then filling up
-   needs the fewest stops. */
+   needs the fewest stops. A bath that water missing weakens (weakens_W_kg) is kept from missing any: it is poured in every window. */
 #ifndef BOIL_PLAN_POURS_H
 #define BOIL_PLAN_POURS_H
 

@@ -93,6 +93,27 @@ static boil_outcome find_heat(const boil_plant *p, const boil_run_options *o, do
     return isfinite(b->quiet_W) && b->quiet_W > 0 && isfinite(b->offset_s) ? BOIL_OK : BOIL_NO_ROOT;
 }
 
+/* What is left of it with as much water missing as may be, the hotter bath's own heat in it; less than a tenth is for proofs to teach. */
+static boil_outcome find_weakening(const boil_plant *p, const boil_run_options *o, double bath_K, boil_plan_bath *b)
+{
+    const double up = 0.85, share = 0.8, tells = 0.1; /* up: as find_band; judgement */
+    boil_plant strong = *p;
+    trial t;
+    double high_K = p->limits.boiling_point_high_K;
+    if (!(high_K > bath_K) || !isfinite(b->strongest_kg) || !(b->strongest_kg > 0))
+        return BOIL_OK;
+    strong.charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
+    strong.charge.value = bath_K + up * (high_K - bath_K);
+    boil_plan_part part = plate(p, share * b->most_kg, bath_K);
+    boil_outcome outcome = run(&strong, &part.load, ENTRY_S + STILL_S + 2 * b->limit_s, BOIL_CLOSURES_SUDDEN, o, &t);
+    if (outcome != BOIL_OK)
+        return outcome;
+    double left_W = isnan(t.load.recovery_s) ? 0 : part.heat_J / (t.load.recovery_s - b->offset_s);
+    if (left_W < (1 - tells) * b->quiet_W)
+        b->weakens_W_kg = (b->quiet_W - left_W) / b->strongest_kg;
+    return BOIL_OK;
+}
+
 double boil_plan_water_lost(const boil_plant *p, const boil_initial_state *s, double boiling_point_K)
 {
     boil_conditions c = boil_conditions_at(p->ambient.pressure_Pa, p->elevation_factor);
@@ -160,6 +181,8 @@ boil_outcome boil_plan_probe_bath(const boil_plant *p, const boil_plan_problem *
     out->boils_off_kg_s = still.summary.vented_total_kg / STILL_S;
     find_band(&hot, &s, out);
     outcome = find_heat(&hot, o, *bath_K, out);
+    if (outcome == BOIL_OK)
+        outcome = find_weakening(&hot, o, *bath_K, out);
     if (outcome == BOIL_OK)
         outcome = find_flow(&hot, of, o, out);
     find_fire(&hot, *bath_K, out);

@@ -6,8 +6,9 @@
 #include "plan/search.h"
 #include "plan/starts.h"
 
-/* Searches, each with what the proofs of those before taught. The first is right as a rule: the others are shorter. */
-enum { PASSES = 3, SHORTER = 4 };
+/* Searches, each with what the proofs of those before taught. The first is right as a rule: the others are shorter, one where it was right,
+   and more as long as a dip turns out to take more heat than was thought: its parts then have to hang otherwise. */
+enum { PASSES = 3, MOST_PASSES = 10, SHORTER = 4 };
 
 /* The threads, and the line that a person at a terminal sees. */
 typedef struct {
@@ -110,13 +111,24 @@ static boil_outcome prove_list(plan_answer *a, const boil_plan_order *o)
     return outcome;
 }
 
+/* Whether another order may hold where this one does not: a dip is too cold as it is made up. */
+static bool is_made_up_wrong(const boil_plan_proof *p)
+{
+    for (size_t k = 0; k < p->table.dips_count; k++)
+        if (p->table.dips[k].too_cold && p->table.dips[k].count > 1)
+            return true;
+    return false;
+}
+
 /* Once more with what the first proofs taught, and again where what was found does not hold. */
 static boil_outcome seek(plan_answer *a, progress *p, boil_plan_order *o)
 {
     boil_plan_case c = boil_planning_case(&a->planning);
     boil_plan_start(&c, BOIL_PLAN_BY_LIST, false, o);
     boil_outcome outcome = prove_list(a, o);
-    for (int pass = 0; pass < PASSES && outcome == BOIL_OK && !threads_asked_to_stop(); pass++) {
+    for (int pass = 0; outcome == BOIL_OK && !threads_asked_to_stop(); pass++) {
+        if (pass >= PASSES && (pass >= MOST_PASSES || !is_made_up_wrong(&a->plan)))
+            break;
         outcome = search(a, pass, p, o);
         if (outcome == BOIL_OK)
             outcome = boil_plan_settle(&a->planning, o, &a->plan, &a->proofs);

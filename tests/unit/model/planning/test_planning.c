@@ -57,6 +57,30 @@ static void two_numbers_say_when_the_boil_is_back(void **state)
     print_message("recovery: exact less guess %.1f s in the mean of %d\n", mean, DIPS);
 }
 
+/* A coil of steam gives less by its coefficient, area and the bath's rise, and the hotter bath loses more: at least that. A burner gives the
+   same, and what a hotter bath loses more is too little to heed. */
+static void steam_brings_a_stronger_bath_back_slower(void **state)
+{
+    (void)state;
+    const double up = 0.85, band_K = 5;
+    boil_run_options o = boil_run_options_default();
+    boil_plan_problem none = empty_problem();
+    boil_plan_bath b;
+    double bath_K;
+    boil_plant p = planned_trough(140000, 2);
+    p.limits.boiling_point_low_K = p.charge.value - band_K;
+    p.limits.boiling_point_high_K = p.charge.value + band_K;
+    assert_int_equal(boil_plan_probe_bath(&p, &none, &o, &b, &bath_K), BOIL_OK);
+    assert_true(b.weakens_W_kg == 0);
+    p.heater = boil_heater_default(BOIL_HEAT_STEAM);
+    p.heater.steam_K = 458;
+    p.heater.coil_area_m2 = 2.2;
+    assert_int_equal(boil_plan_probe_bath(&p, &none, &o, &b, &bath_K), BOIL_OK);
+    double less_W = p.heater.coil_W_m2K * p.heater.coil_area_m2 * up * band_K, all_W = b.weakens_W_kg * b.strongest_kg;
+    print_message("a coil gives %.0f W less, the bath gains %.0f W less of %.0f W\n", less_W, all_W, b.quiet_W);
+    assert_true(all_W > less_W && all_W < 2 * less_W);
+}
+
 static void draw_jobs(boil_stream *s, boil_plan_job jobs[JOBS])
 {
     for (int i = 0; i < JOBS; i++) {
@@ -124,6 +148,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(two_numbers_say_when_the_boil_is_back),
+        cmocka_unit_test(steam_brings_a_stronger_bath_back_slower),
         cmocka_unit_test(plans_hold_and_are_not_later_than_the_list),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);

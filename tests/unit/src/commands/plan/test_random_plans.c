@@ -273,15 +273,15 @@ static void check_boils(const sheet *s, const boil_history *h, bool likely)
     expect(h->end == BOIL_RUN_DONE && h->loads_count == s->count, s->number, "a run is not done", (double)h->loads_count);
     for (size_t i = 0; i < h->loads_count && i < s->count; i++) {
         const boil_load_result *r = &h->loads[i];
-        double back_s = isnan(r->boil_lost_s) ? r->time_s : r->boil_lost_s + r->recovery_s;
+        double lost_s = isnan(r->boil_lost_s) ? r->time_s : r->boil_lost_s, back_s = lost_s + r->recovery_s;
         expect(r->recovery_s <= s->list->recovery_s, s->number, "a boil is back late", r->recovery_s);
         expect(!r->was_quiet, s->number, "a load on a quiet bath", r->time_s);
         expect(fabs(r->time_s - enters(&s->all[i])) <= NEAR_S, s->number, "a load waits", r->time_s - enters(&s->all[i]));
         for (size_t k = 0; likely && k < h->loads_count; k++)
-            expect(h->loads[k].time_s <= r->time_s + NEAR_S || h->loads[k].time_s >= back_s + s->list->settle_s - NEAR_S,
+            expect(h->loads[k].time_s <= lost_s + NEAR_S || h->loads[k].time_s >= back_s + s->list->settle_s - NEAR_S,
                    s->number, "a load before the boil had settled", h->loads[k].time_s - back_s);
         for (int k = 0; likely && k < s->list->breaks_count; k++)
-            expect(!meet(r->time_s, back_s - NEAR_S, 60 * s->list->breaks_min[k][0], 60 * s->list->breaks_min[k][1]), s->number,
+            expect(!meet(lost_s, back_s - NEAR_S, 60 * s->list->breaks_min[k][0], 60 * s->list->breaks_min[k][1]), s->number,
                    "a quiet bath in a break", r->time_s);
     }
 }
