@@ -271,6 +271,22 @@ static void loads_that_are_not_hot_are_a_caution_when_most_are(void **state)
     }
 }
 
+/* Beside 22.68 kg that came out cold: of less than a hundredth of it what came out hot counts for nothing. */
+static void a_load_of_next_to_nothing_is_none_of_most(void **state)
+{
+    (void)state;
+    const double hot_kg[] = {1e-3, 0.2267, 0.2269, 22.68};
+    for (size_t i = 0; i < sizeof hot_kg / sizeof hot_kg[0]; i++) {
+        hand_made m;
+        hand_made_begin(&m);
+        m.history.loads_count = 2;
+        m.loads[0].lifted_s = m.loads[1].lifted_s = 1000;
+        m.loads[0].short_s = 300;
+        m.actions[1].is.load.mass_kg = hot_kg[i];
+        assert_grade(&m, "load-not-hot", i < 2 ? BOIL_SEVERITY_CAUTION : BOIL_SEVERITY_NOTICE);
+    }
+}
+
 static void the_time_at_the_boil_is_asked_for_at_the_end_too(void **state)
 {
     (void)state;
@@ -298,6 +314,7 @@ int main(void)
         cmocka_unit_test(a_load_before_the_boil_is_back_is_told_by_how_long),
         cmocka_unit_test(a_load_through_water_is_told_by_what_it_would_leave),
         cmocka_unit_test(loads_that_are_not_hot_are_a_caution_when_most_are),
+        cmocka_unit_test(a_load_of_next_to_nothing_is_none_of_most),
         cmocka_unit_test(the_time_at_the_boil_is_asked_for_at_the_end_too),
     };
     return cmocka_run_group_tests_name("judged boil and loads", tests, NULL, NULL);
