@@ -81,8 +81,7 @@ typedef struct {
     double limit_s; /* longest that a boil may be away */
     double quiet_W; /* heat that a quiet bath gains; above 0 */
     double offset_s;
-    double
-        weakens_W_kg; /* so much less of it for each kg of water missing, as steam heats a hotter bath worse; 0: not worth heeding */
+    double weakens_W_kg; /* of it for each kg of water missing, as steam heats a hotter bath worse; 0: not worth heeding */
     double slower;   /* by this share of it the boil is back later than (1) says; 0: not. For baths that are not known well */
     double longer_s; /* and each dip hangs so much longer than its parts need here; 0: not */
     double density_kg_m3;  /* of it, boiling: for what leaves with parts; above 0 where it is proved */
