@@ -99,8 +99,10 @@ $(BUILD)/tests/%.o: BASE += -Isrc -Itests
 $(RANDOM): $(RANDOM_OBJ) $(PARTS_OBJ) $(LIBRARY)
 	$(QUIET)$(CC) $(CFLAGS) $(LDFLAGS) $^ $(LDLIBS) -lcmocka -o $@
 
-# Allocations of the library go through the test.
-$(BUILD)/tests/unit/model/test_refused_memory: private LDFLAGS += -Wl,--wrap=malloc,--wrap=calloc,--wrap=realloc,--wrap=free
+# Allocations of the library, and of the program, go through the test.
+WRAPS := -Wl,--wrap=malloc,--wrap=calloc,--wrap=realloc,--wrap=free
+$(BUILD)/tests/unit/model/test_refused_memory: private LDFLAGS += $(WRAPS)
+$(BUILD)/tests/unit/src/test_refused_memory: private LDFLAGS += $(WRAPS),--wrap=open_memstream
 
 # What a bare Debian lacks is installed; where that is not allowed, it is named.
 PACKAGES := build-essential libgsl-dev

@@ -8,6 +8,7 @@
 #include "base/memory.h"
 #include "base/program.h"
 #include "cli/command_scenario.h"
+#include "files/place.h"
 #include "files/whole_file.h"
 
 static const char index_name[] = "index.html";
@@ -25,8 +26,7 @@ static bool put(lesson_answer *a, const output *o, const char *folder, const cha
     output to = *o;
     char *path = memory_needed(text_printed("%s/%s", folder, name));
     to.html = path;
-    bool good = path != NULL && output_spares(&to, a->scenario->path, "the lesson it reads") && lesson_page_fits(a, &to) &&
-                lesson_page_write(a, &to, path);
+    bool good = path != NULL && lesson_page_fits(a, &to) && lesson_page_write(a, &to, path);
     if (good)
         lesson_index_add(index, a, name);
     free(path);
@@ -60,10 +60,22 @@ static bool is_page(const char *name, const char *path)
     return is;
 }
 
-/* Standard input has no name, the page that leads to them one of its own, and two files of one name would write one page. */
-static bool names_differ(const given *g)
+/* A lesson may have the name of a page, or be what lies where one goes. */
+static bool spares(const given *g, const char *folder, const char *page)
 {
-    bool good = true;
+    char *to = page != NULL ? memory_needed(text_printed("%s/%s", folder, page)) : NULL;
+    bool good = to != NULL;
+    for (size_t i = 0; i < g->arguments_count && good; i++)
+        if (place_is_read(to, g->arguments[i]))
+            good = program_complain("--all would write over a lesson it reads, '%s': name another folder", g->arguments[i]);
+    free(to);
+    return good;
+}
+
+/* Standard input has no name, the page that leads to them one of its own, and two files of one name would write one page. */
+static bool names_differ(const given *g, const char *folder)
+{
+    bool good = spares(g, folder, index_name);
     for (size_t i = 0; i < g->arguments_count && good; i++) {
         const char *path = g->arguments[i];
         char *page = page_name(path);
@@ -72,6 +84,8 @@ static bool names_differ(const given *g)
         else if (is_page(index_name, path))
             good =
                 program_complain("%s would be written where the page that leads to the lessons goes: name it otherwise", path);
+        else
+            good = spares(g, folder, page);
         for (size_t k = 0; k < i && good; k++)
             if (is_page(page, g->arguments[k]))
                 good =
@@ -132,7 +146,7 @@ int lesson_deck(const given *g, const output *o, const char *folder)
 {
     char *text;
     size_t size;
-    if (!names_differ(g) || !all_are_lessons(g, o))
+    if (!names_differ(g, folder) || !all_are_lessons(g, o))
         return STATUS_USAGE;
     FILE *to = folder_is_there(folder) ? memory_stream(&text, &size) : NULL;
     if (to == NULL)

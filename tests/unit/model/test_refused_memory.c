@@ -5,84 +5,7 @@
 #include <stdlib.h>
 
 #include "support/cases.h"
-
-void *__real_malloc(size_t size);
-void *__real_calloc(size_t count, size_t size);
-void *__real_realloc(void *old, size_t size);
-void __real_free(void *old);
-void *__wrap_malloc(size_t size);
-void *__wrap_calloc(size_t count, size_t size);
-void *__wrap_realloc(void *old, size_t size);
-void __wrap_free(void *old);
-
-static const long never = -1;
-
-/* What the functions that stand for malloc and its like have to know. */
-static struct {
-    long left; /* allocations until the one that is refused; or never */
-    bool refused;
-    long held; /* not freed yet */
-} memory = {-1, false, 0};
-
-static bool refuses(void)
-{
-    if (memory.left == never)
-        return false;
-    memory.refused = memory.left-- == 0;
-    return memory.refused;
-}
-
-static void *given(void *block)
-{
-    memory.held += block != NULL ? 1 : 0;
-    return block;
-}
-
-void *__wrap_malloc(size_t size)
-{
-    return refuses() ? NULL : given(__real_malloc(size));
-}
-
-void *__wrap_calloc(size_t count, size_t size)
-{
-    return refuses() ? NULL : given(__real_calloc(count, size));
-}
-
-void *__wrap_realloc(void *old, size_t size)
-{
-    if (refuses())
-        return NULL;
-    return old == NULL ? given(__real_malloc(size)) : __real_realloc(old, size);
-}
-
-void __wrap_free(void *old)
-{
-    memory.held -= old != NULL ? 1 : 0;
-    __real_free(old);
-}
-
-/* The n-th, for every n up to some dozens, and from there on one in as many as `dense` tells: until nothing is refused. */
-static void refuse_each(boil_outcome (*ask)(void), long dense)
-{
-    long n = 0, times = 0;
-    for (;; n += 1 + n / dense, times++) {
-        const long held = memory.held;
-        memory.left = n;
-        memory.refused = false;
-        boil_outcome outcome = ask();
-        memory.left = never;
-        if (memory.held != held)
-            fail_msg("allocation %ld refused: %ld blocks are left behind", n, memory.held - held);
-        if (!memory.refused) {
-            assert_int_equal(outcome, BOIL_OK);
-            break;
-        }
-        if (outcome != BOIL_NO_MEMORY)
-            fail_msg("allocation %ld refused: the answer is %d", n, outcome);
-    }
-    assert_true(times > 0);
-    print_message("%ld refused of about %ld\n", times, n);
-}
+#include "support/refused.h"
 
 /* Cases: short ones, coarsely stepped. ------------------------------------------------------------------------------- */
 
@@ -143,13 +66,13 @@ static boil_outcome ask_findings(void)
     boil_schedule s;
     boil_history h;
     boil_findings likely, possible;
-    const long left = memory.left;
-    memory.left = never;
+    const long left = refusal.left;
+    refusal.left = refusal_never;
     assert_int_equal(busy_run(&p, &s, &h), BOIL_OK);
-    memory.left = left;
+    refusal.left = left;
     const boil_run_of_set other = {.closures = BOIL_CLOSURES_GRAVE, .history = h};
     boil_outcome outcome = boil_findings_of(&p, &s, NULL, &h, &other, 1, &likely, &possible);
-    memory.left = outcome == BOIL_OK ? memory.left : never;
+    refusal.left = outcome == BOIL_OK ? refusal.left : refusal_never;
     boil_findings_free(&likely);
     boil_findings_free(&possible);
     boil_history_free(&h);
