@@ -1,6 +1,6 @@
 /* plan/relax.h -- where no plan was found: what would have to give, one thing at a time, as little as will do. By the search's own
-   knowledge of the bath, with short searches from the best order: what works is to be planned anew and proved, and that something does
-   not help is not proved. */
+   knowledge of the bath, with short searches from the best order: what works is to be carried out (planning/relaxed.h), and that
+   something does not help is not proved. */
 #ifndef BOIL_PLAN_RELAX_H
 #define BOIL_PLAN_RELAX_H
 
@@ -19,12 +19,15 @@ typedef enum {
     BOIL_PLAN_GIVES_HOIST      /* one move in half the time, s */
 } boil_plan_gives;
 
+typedef enum { BOIL_PLAN_UNPROVED, BOIL_PLAN_PROVED, BOIL_PLAN_DISPROVED } boil_plan_proven;
+
 typedef struct {
     boil_plan_gives what;
     size_t job; /* of what concerns one */
     double value;
     bool works;
-    double last_out_s; /* then */
+    double last_out_s;      /* then */
+    boil_plan_proven proof; /* by runs; disproved: the plan that was made then does not hold */
 } boil_plan_relaxation;
 
 #define BOIL_PLAN_RELAXATIONS_MAX ((size_t)60)

@@ -199,14 +199,15 @@ static void listed(json *j, const char *name, const void *record)
 
 typedef struct {
     plan_words words;
-    bool works;
+    bool works, proved;
     double last_out_s;
 } gives_line;
 
 /* clang-format off */
 #define RECORD gives_line
 static const field gives_fields[] = {
-    CHARS("words", words, "what gives"), BOOL("works", works, "a plan was found with it, by what the search knows"),
+    CHARS("words", words, "what gives"), BOOL("works", works, "a plan was found with it, by what the search knows, and carried out it did not fail"),
+    BOOL("proved", proved, "it was carried out, and holds"),
     SAME(last_out_s, "the last lift begins then; null: it does not work"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
@@ -227,7 +228,9 @@ static void gives(json *j, const char *name, const void *record)
     const plan_answer *a = record;
     json_list(j, name);
     for (size_t i = 0; i < a->gives_count; i++) {
-        gives_line g = {plan_gives(a, i), a->gives[i].works, a->gives[i].works ? a->gives[i].last_out_s : (double)NAN};
+        const boil_plan_relaxation *r = &a->gives[i];
+        bool works = r->works && r->proof != BOIL_PLAN_DISPROVED;
+        gives_line g = {plan_gives(a, i), works, r->proof == BOIL_PLAN_PROVED, works ? r->last_out_s : (double)NAN};
         json_record(j, NULL, gives_fields, &g);
     }
     json_close(j);

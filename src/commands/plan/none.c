@@ -1,6 +1,8 @@
 #include "commands/plan/answer.h"
+#include "base/threads.h"
 #include "describe/report.h"
 #include "plan/order.h"
+#include "planning/relaxed.h"
 
 static void copy_order(const boil_plan_timetable *t, boil_plan_order *o)
 {
@@ -10,6 +12,24 @@ static void copy_order(const boil_plan_timetable *t, boil_plan_order *o)
     o->first[t->dips_count] = o->parts_count;
     for (size_t i = 0; i < o->parts_count; i++)
         o->parts[i] = t->parts[i];
+}
+
+/* Carried out are those of the shift and the plant first, of jobs the first few: each takes runs of a whole shift. */
+static boil_outcome prove_gives(plan_answer *a)
+{
+    const size_t most = 8; /* judgement: some seconds for thirty jobs */
+    boil_outcome outcome = BOIL_OK;
+    size_t proved = 0;
+    for (int of_jobs = 0; of_jobs < 2 && a->rest == NULL; of_jobs++)
+        for (size_t i = 0; i < a->gives_count && proved < most && outcome == BOIL_OK && !threads_asked_to_stop(); i++) {
+            boil_plan_relaxation *r = &a->gives[i];
+            bool of_job = r->what == BOIL_PLAN_GIVES_MUST || r->what == BOIL_PLAN_GIVES_JOB;
+            if (!r->works || of_job != (of_jobs == 1))
+                continue;
+            outcome = boil_planning_relaxed(&a->planning, a->seed, r);
+            proved++;
+        }
+    return outcome;
 }
 
 /* What must fail is said first; only where nothing must, what would have to give. Where times and masses hold and the runs find
@@ -30,7 +50,7 @@ boil_outcome plan_explain(plan_answer *a)
     outcome =
         boil_plan_relax(&c, &o, boil_heater_output(&p->heater, 1, a->planning.bath_K), a->seed, a->gives, &a->gives_count);
     boil_plan_order_free(&o);
-    return outcome;
+    return outcome == BOIL_OK ? prove_gives(a) : outcome;
 }
 
 plan_words plan_failed(const plan_answer *a, size_t index)
@@ -94,20 +114,33 @@ plan_words plan_gives(const plan_answer *a, size_t index)
     return w;
 }
 
+/* Those of one kind, behind what is said of them all. */
+static void list_working(const plan_answer *a, boil_plan_proven proof, const char *words, FILE *to)
+{
+    bool any = false;
+    for (size_t i = 0; i < a->gives_count; i++) {
+        const boil_plan_relaxation *r = &a->gives[i];
+        if (!r->works || r->proof != proof)
+            continue;
+        if (!any)
+            report_paragraph(to, "%s", words);
+        any = true;
+        report_paragraph(to, "- %s: last out %s", plan_gives(a, i).text, plan_clock_at(a, r->last_out_s).text);
+    }
+}
+
 static void list_gives(const plan_answer *a, FILE *to)
 {
     char not [1200] = "";
     bool any = false;
+    list_working(a, BOIL_PLAN_PROVED, "One of these would do; each was planned anew and carried out:", to);
+    list_working(a, BOIL_PLAN_UNPROVED,
+                 "By what the search knows one of these would do; plan it anew before you count on it:", to);
     for (size_t i = 0; i < a->gives_count; i++) {
         const boil_plan_relaxation *r = &a->gives[i];
-        if (!r->works) {
+        any = any || (r->works && r->proof != BOIL_PLAN_DISPROVED);
+        if (!r->works || r->proof == BOIL_PLAN_DISPROVED)
             TEXT_ADD(not, "%s%s", not [0] != '\0' ? "; " : "", plan_gives(a, i).text);
-            continue;
-        }
-        if (!any)
-            report_paragraph(to, "One of these would do, by what the search knows; plan it anew before you count on it:");
-        any = true;
-        report_paragraph(to, "- %s: last out %s", plan_gives(a, i).text, plan_clock_at(a, r->last_out_s).text);
     }
     if (not [0] != '\0')
         report_paragraph(to, "%sound no help in: %s.", any ? "F" : "It f", not );
