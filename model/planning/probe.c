@@ -93,7 +93,8 @@ static boil_outcome find_heat(const boil_plant *p, const boil_run_options *o, do
     return isfinite(b->quiet_W) && b->quiet_W > 0 && isfinite(b->offset_s) ? BOIL_OK : BOIL_NO_ROOT;
 }
 
-/* What is left of it with as much water missing as may be, the hotter bath's own heat in it; less than a tenth is for proofs to teach. */
+/* What is left of it with as much water missing as may be, what steel takes more up to the hotter bath in it; less than a tenth is for
+   proofs to teach. */
 static boil_outcome find_weakening(const boil_plant *p, const boil_run_options *o, double bath_K, boil_plan_bath *b)
 {
     const double up = 0.85, share = 0.8, tells = 0.1; /* up: as find_band; judgement */

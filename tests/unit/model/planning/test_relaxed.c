@@ -1,5 +1,5 @@
-/* What would have to give, planned with it and carried out. Against arithmetic alone: two stays of twenty minutes in one place take forty,
-   side by side twenty and what it takes to be hot. */
+/* What would have to give, planned with it and carried out. Against arithmetic alone: two stays of twenty minutes in one place take
+   forty, side by side twenty and what it takes to be hot. */
 #include "support/close.h"
 
 #include "planning/relaxed.h"

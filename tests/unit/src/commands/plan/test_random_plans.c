@@ -1,5 +1,5 @@
-/* Plans for lists of jobs drawn by number, on twenty plants: what `plan --write` writes is read like any scenario, carried out by all the runs
-   that judge a case, and held against the list line by line. What is asked of it is counted here once more, from times and masses
+/* Plans for lists of jobs drawn by number, on twenty plants: what `plan --write` writes is read like any scenario, carried out by all the
+   runs that judge a case, and held against the list line by line. What is asked of it is counted here once more, from times and masses
    alone: nothing of model/plan is called for that. Nothing here is known from outside.
    LISTS=100 in the environment tries as many lists of up to thirty jobs (make random-plans), LISTS=17-18 that one; MORE=20 as many
    shifts with a position, heat or time added to them; without them a short list of each. */
