@@ -153,6 +153,22 @@ static void what_waits_is_done_when_the_bath_is_so(void **state)
     assert_int_equal(t->w.shift.journal.count, 1);
 }
 
+/* An act is done at a whole second: what happens on the way there is told all the same. */
+static void what_happens_before_an_act_is_told(void **state)
+{
+    worked_screen *t = *state;
+    size_t told = 0;
+    worked_screen_do(t, "load 42 lb, plate 1/4 in, at 70 degF, for 15 min, lowered over 10 s");
+    t->s.speed = 1;
+    screen_advance(&t->s, 9.5, 1);
+    assert_true(t->w.shift.now_s == 9.5);
+    worked_screen_do(t, "heat 80 %");
+    assert_true(t->w.shift.now_s == 10);
+    for (size_t i = 0; i < t->s.happened.count; i++)
+        told += strcmp(t->s.happened.list[i].text.text, "42.0 lb of parts are in") == 0;
+    assert_int_equal(told, 1);
+}
+
 static void over_nothing_is_done_any_more(void **state)
 {
     worked_screen *t = *state;
@@ -186,7 +202,8 @@ int main(void)
         ANEW(the_last_of_its_kind_is_offered),      ANEW(what_is_on_is_offered_off),
         ANEW(a_line_is_written_as_on_any_terminal), ANEW(an_act_is_done_now_and_the_clock_goes_on),
         ANEW(a_mistake_is_said_and_the_line_kept),  ANEW(what_waits_is_done_when_the_bath_is_so),
-        ANEW(over_nothing_is_done_any_more),        ANEW(an_act_clears_what_was_said),
+        ANEW(what_happens_before_an_act_is_told),   ANEW(over_nothing_is_done_any_more),
+        ANEW(an_act_clears_what_was_said),
     };
     return cmocka_run_group_tests_name("acts on the screen", tests, scratch_begin, scratch_end);
 }

@@ -157,6 +157,8 @@ static void keys_are_shown_page_by_page(void **state)
     assert_false(t->s.running);
     assert_int_equal(worked_screen_find(t, " w l u s    water, load, lift, salts"), 0);
     assert_int_equal(worked_screen_find(t, " space: more   -: back   Enter: to the bath"), 23);
+    for (const char *line = t->s.page; *line != '\0'; line += strcspn(line, "\n") + 1)
+        assert_true(strcspn(line, "\n") < CANVAS_COLUMNS);
     press(t, '-');
     assert_int_equal(t->s.page_line, 0);
     press(t, ' ');

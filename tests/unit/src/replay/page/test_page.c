@@ -81,6 +81,19 @@ static void assert_column(const char *at, const replay *r, size_t where, double 
     }
 }
 
+/* Whether it boils, likewise in differences. */
+static void assert_modes(const char *at, const replay *r)
+{
+    long sum = 0;
+    assert_non_null(at);
+    for (size_t i = 0; i < r->rows_count; i++) {
+        char *end;
+        sum += strtol(at, &end, 10);
+        assert_int_equal(sum, r->rows[i].boiling);
+        at = end + 1;
+    }
+}
+
 static void figures_are_the_replays(void **state)
 {
     (void)state;
@@ -92,6 +105,7 @@ static void figures_are_the_replays(void **state)
         assert_column(behind(rows, "\"t\":[", 0), &p.a->runs[i].replay, offsetof(boil_row, time_s), 0.01);
         assert_column(behind(rows, "\"l\":[", 0), &p.a->runs[i].replay, offsetof(boil_row, level_m), 1e-4);
         assert_column(behind(rows, "\"T\":[", 0), &p.a->runs[i].replay, offsetof(boil_row, temperature_K), 0.01);
+        assert_modes(behind(rows, "\"m\":[", 0), &p.a->runs[i].replay);
     }
     assert_null(strpbrk(data, "<>&'"));
     free(data);
