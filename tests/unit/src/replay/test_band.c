@@ -38,6 +38,31 @@ static void what_is_left_out_is_near(void **state)
     assert_int_equal(kept_of(0.4, 0, 1, 10.2e-3), 3);
 }
 
+/* A surge of another run between two moments counts at both, however many of its rows lie between: not at the third. */
+static void a_surge_between_two_moments_counts_at_both(void **state)
+{
+    (void)state;
+    boil_row rows[] = {{.time_s = 0, .level_m = 0.4, .left_m = 0.3},
+                       {.time_s = 10, .level_m = 0.4, .left_m = 0.3},
+                       {.time_s = 20, .level_m = 0.4, .left_m = 0.3},
+                       {.time_s = 30, .level_m = 0.4, .left_m = 0.3}};
+    boil_row others[31];
+    for (int i = 0; i < 31; i++)
+        others[i] = (boil_row){.time_s = i, .level_m = i == 5 ? 0.7 : 0.4, .left_m = i == 5 ? 0.1 : 0.3};
+    const boil_history likely = {.rows = rows, .rows_count = 4, .end_s = 30};
+    const boil_run_of_set other = {.closures = BOIL_CLOSURES_GRAVE, .history = {.rows = others, .rows_count = 31, .end_s = 30}};
+    const carried_out o = {.set = {.other = {other}, .count = 1}};
+    replay r = {.of = &o, .slack = 1};
+    assert_true(replay_band_make(&r, &likely));
+    assert_int_equal(r.band_count, 4);
+    for (size_t i = 0; i < 4; i++) {
+        assert_close(r.band[i].high_m, i < 2 ? 0.7 : 0.4, 1e-12, 0);
+        assert_close(r.band[i].left_m, i < 2 ? 0.1 : 0.3, 1e-12, 0);
+        assert_close(r.band[i].low_m, 0.4, 1e-12, 0);
+    }
+    free(r.band);
+}
+
 static void nothing_afloat_leaves_what_no_tank_has(void **state)
 {
     (void)state;
@@ -55,6 +80,7 @@ static void nothing_afloat_leaves_what_no_tank_has(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {cmocka_unit_test(what_is_left_out_is_near),
+                                       cmocka_unit_test(a_surge_between_two_moments_counts_at_both),
                                        cmocka_unit_test(nothing_afloat_leaves_what_no_tank_has)};
     return cmocka_run_group_tests_name("band", tests, NULL, NULL);
 }
