@@ -125,13 +125,29 @@ static void the_next_of_a_line_ends_it(void **state)
     boil_history_free(&h);
 }
 
+/* What still pours as the run ends has been pouring until then, at its pace; it has not ended. */
+static void what_still_pours_at_the_end_is_counted(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(34e3);
+    boil_run_options o = boil_run_options_default();
+    boil_action all[] = {hanging(60, 90, (boil_pour){.while_boiling = true})};
+    boil_history h = run_actions(&p, 300, &o, all, 1);
+    assert_int_equal(h.additions_count, 1);
+    assert_int_equal(h.additions[0].end, BOIL_POUR_GOES_ON);
+    assert_close(h.additions[0].over_s, 240, 1e-12, 0);
+    assert_close(h.additions[0].mass_kg, 240 * pace_kg_s, 1e-12, 0);
+    assert_close(h.summary.water_added_kg, 240 * pace_kg_s, 1e-9, 0);
+    boil_history_free(&h);
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_pour_while_boiling_pauses), cmocka_unit_test(water_runs_until_the_gauge_shows_it),
         cmocka_unit_test(a_level_is_read_by_the_mark), cmocka_unit_test(what_is_not_reached_says_by_how_much),
-        cmocka_unit_test(the_next_of_a_line_ends_it),
+        cmocka_unit_test(the_next_of_a_line_ends_it),  cmocka_unit_test(what_still_pours_at_the_end_is_counted),
     };
     return cmocka_run_group_tests_name("taps", tests, NULL, NULL);
 }

@@ -108,6 +108,20 @@ static void of_two_at_one_time_the_other_runs_first_counts(void **state)
     }
 }
 
+/* What stands behind the last spell in memory is none, though the other run has one that would answer to it. */
+static void the_last_spell_is_the_last(void **state)
+{
+    (void)state;
+    static const double clocks[][2] = {{0, 0}, {100, 110}, {200, 260}, {2000, 1800}};
+    boil_quiet_result theirs[] = {{.start_s = 110, .end_s = 260, .cause = BOIL_QUIET_LOAD},
+                                  {.start_s = 1100, .end_s = 1500, .cause = BOIL_QUIET_WATER}};
+    const boil_history other = {.quiet = theirs, .quiet_count = 2, .end_s = 1800};
+    made_up m;
+    make_up(&m);
+    m.history.quiet_count = 1;
+    expect(&m.history, &other, clocks, COUNT(clocks));
+}
+
 static void without_moments_the_clocks_are_one(void **state)
 {
     (void)state;
@@ -122,6 +136,7 @@ int main(void)
         cmocka_unit_test(what_only_one_run_has_is_left_out),
         cmocka_unit_test(of_moments_that_contradict_the_earlier_counts),
         cmocka_unit_test(of_two_at_one_time_the_other_runs_first_counts),
+        cmocka_unit_test(the_last_spell_is_the_last),
         cmocka_unit_test(without_moments_the_clocks_are_one),
     };
     return cmocka_run_group_tests_name("abreast", tests, NULL, NULL);

@@ -115,6 +115,9 @@ static void what_is_left_to_do_at_the_boil_is_said(void **state)
     assert_true(told(&m, "faster: a finding"));
     m.answer.plan.water_pace = (boil_pour_rate){(double)NAN, NULL, NULL};
     assert_true(told(&m, "Too little to matter"));
+    m.answer.plan.water_pace = (boil_pour_rate){0, "a finding", "a-finding"};
+    assert_true(told(&m, "at no pace (a finding)"));
+    assert_false(told(&m, "no faster than"));
     m.answer.plan.water_to_add_kg = -5;
     assert_true(told(&m, "boil down 5.00 kg of water Adding nothing"));
     m.answer.plan.boil_down_s = 1800;

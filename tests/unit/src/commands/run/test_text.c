@@ -6,6 +6,7 @@
 #include "base/program.h"
 #include "commands/run/parts.h"
 #include "commands/run/output.h"
+#include "describe/gist.h"
 #include "describe/report.h"
 #include "describe/trace.h"
 #include "describe/verdict.h"
@@ -600,6 +601,39 @@ static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
     free(text);
 }
 
+/* The title ends the first line where two blanks at least lie between, the line then 79 columns wide; one character more is left out. */
+static void a_title_stands_where_it_has_room(void **state)
+{
+    (void)state;
+    char title[REPORT_WIDTH + 1];
+    printed p;
+    for (size_t more = 0; more < 2; more++) {
+        const output how = {.system = UNITS_US};
+        shift_begin(&the, 1);
+        const gist g = gist_of(&the.done, UNITS_US);
+        size_t left = strlen(g.word) + strlen(g.behind.text), right = REPORT_WIDTH - 2 - left + more;
+        memset(title, 'x', right);
+        title[right] = '\0';
+        the.scenario.title = title;
+        printed_begin(&p);
+        screen_head(&the.done, &how, p.to);
+        char *text = printed_end(&p);
+        assert_int_equal(strlen(text), more ? left + 1 : REPORT_WIDTH + 1);
+        assert_int_equal(strstr(text, title) != NULL, !more);
+        free(text);
+    }
+}
+
+/* Manual page and schema go through the list to its end. */
+static void a_run_is_written_as_two_documents(void **state)
+{
+    (void)state;
+    assert_string_equal(run_documents[0].option, "--json");
+    assert_string_equal(run_documents[1].option, "--csv");
+    assert_true(!run_documents[0].csv && run_documents[1].csv);
+    assert_null(run_documents[2].option);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -620,6 +654,8 @@ int main(void)
         cmocka_unit_test(a_report_says_what_it_must),
         cmocka_unit_test(uncertainty_falls_on_what_was_not_given),
         cmocka_unit_test(what_never_came_is_null_in_json_and_empty_in_csv),
+        cmocka_unit_test(a_run_is_written_as_two_documents),
+        cmocka_unit_test(a_title_stands_where_it_has_room),
     };
     return cmocka_run_group_tests_name("report", tests, NULL, NULL);
 }

@@ -132,6 +132,23 @@ static void lines_hold_every_event(void **state)
     hide(&p);
 }
 
+/* What stands behind the last event in memory is none, though it be of the same second. */
+static void the_last_event_is_the_last(void **state)
+{
+    (void)state;
+    replay_event events[3] = {{.time_s = 10}, {.time_s = 10.5}, {.time_s = 10.7}};
+    lesson_answer *a = calloc(1, sizeof *a);
+    size_t count;
+    assert_non_null(a);
+    a->count = 1;
+    a->runs[0].replay = (replay){.events = events, .events_count = 2};
+    lesson_line *lines = lesson_lines(a, &count);
+    assert_int_equal(count, 1);
+    assert_int_equal(lines[0].count[0], 2);
+    free(lines);
+    free(a);
+}
+
 /* By as much as its boil is back later; nothing where that is under a minute, and none of B to itself. */
 static void b_may_be_laid_on_as_boil(void **state)
 {
@@ -310,7 +327,7 @@ int main(void)
         cmocka_unit_test(a_page_is_whole),          cmocka_unit_test(bubbles_are_of_the_boil),
         cmocka_unit_test(it_asks_of_what_happened), cmocka_unit_test(a_lesson_has_each_answer),
         cmocka_unit_test(b_may_be_laid_on_as_boil), cmocka_unit_test(events_of_a_second_share_a_cell),
-        cmocka_unit_test(the_foot_names_each_file),
+        cmocka_unit_test(the_foot_names_each_file), cmocka_unit_test(the_last_event_is_the_last),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
