@@ -5,6 +5,7 @@
 
 #include "support/close.h"
 
+#include <stdatomic.h>
 #include <stdbool.h>
 #include <stdlib.h>
 
@@ -21,19 +22,19 @@ void __wrap_free(void *old);
 
 static const long refusal_never = -1;
 
-/* What the functions that stand for malloc and its like have to know. */
+/* What the functions that stand for malloc and its like have to know, of whichever thread calls them. */
 static struct {
-    long left; /* allocations until the one that is refused; or refusal_never */
-    bool refused;
-    long held; /* not freed yet */
+    atomic_long left; /* allocations until the one that is refused; below 0: none is */
+    atomic_bool refused;
+    atomic_long held; /* not freed yet */
 } refusal = {-1, false, 0};
 
 static bool refusal_now(void)
 {
-    if (refusal.left == refusal_never)
+    if (refusal.left < 0 || refusal.left-- != 0)
         return false;
-    refusal.refused = refusal.left-- == 0;
-    return refusal.refused;
+    refusal.refused = true;
+    return true;
 }
 
 static void *refusal_counted(void *block)
