@@ -130,6 +130,20 @@ static void test_makeup_is_heat_over_vapour(void **state)
     assert_close(as_much.makeup_kg_s, c.makeup_kg_s, 1e-2, 0);
 }
 
+/* An hour, two, four: the longest that is not over two weeks has 256. */
+static void test_a_cold_bath_is_given_two_weeks(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(0);
+    p.charge.temperature_K = CELSIUS(25);
+    boil_run_options o = boil_run_options_default();
+    boil_history h;
+    assert_int_equal(boil_steady_state_reached(&p, &o, false, &h), BOIL_OK);
+    assert_true(isnan(h.summary.time_to_boil_s));
+    assert_close(h.end_s, 256 * 3600, 1e-12, 0);
+    boil_history_free(&h);
+}
+
 static void test_what_makes_no_sense_is_refused(void **state)
 {
     (void)state;
@@ -148,6 +162,7 @@ int main(void)
         cmocka_unit_test(test_the_hold_keeps_the_boil),
         cmocka_unit_test(test_a_covered_bath_loses_no_more_off_its_boil),
         cmocka_unit_test(test_makeup_is_heat_over_vapour),
+        cmocka_unit_test(test_a_cold_bath_is_given_two_weeks),
         cmocka_unit_test(test_what_makes_no_sense_is_refused),
     };
     gsl_set_error_handler_off();

@@ -4,6 +4,8 @@
 
 #include "support/close.h"
 
+#include "integrate/march_parts.h"
+#include "simulate/simulation.h"
 #include "support/cases.h"
 
 #define HOUR 3600.0
@@ -189,6 +191,31 @@ static void hot_is_a_moment_within_a_step(void **state)
     boil_schedule_free(&s);
 }
 
+/* Where there is no such bath the range has ended, and nothing else has happened. */
+static void a_state_that_is_refused_is_out_of_range(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(34e3);
+    boil_schedule s;
+    boil_run_options o = boil_run_options_default();
+    boil_simulation *r;
+    boil_schedule_init(&s, HOUR);
+    assert_int_equal(boil_simulation_begin(&p, &s, &o, &r), BOIL_OK);
+    assert_int_equal(boil_simulation_advance(r, 60), BOIL_OK);
+    assert_non_null(r->march);
+    double y[BOIL_STATE_FIXED], g[BOIL_GUARDS_MAX];
+    assert_int_equal(r->unknowns, BOIL_STATE_FIXED); /* no parts */
+    memcpy(y, r->y, sizeof y);
+    y[BOIL_STATE_BATH_WATER] = -1;
+    for (size_t i = 0; i < BOIL_GUARDS_MAX; i++)
+        g[i] = 7;
+    boil_march_guards_at(r->march, r->t, y, g);
+    for (size_t i = 0; i < BOIL_GUARDS; i++)
+        assert_close(g[i], i == BOIL_GUARD_RANGE ? 1 : -1, 0, 0);
+    boil_simulation_free(r);
+    boil_schedule_free(&s);
+}
+
 int main(void)
 {
     gsl_set_error_handler_off();
@@ -196,6 +223,7 @@ int main(void)
         cmocka_unit_test(a_copy_goes_on_as_the_run_left_alone),
         cmocka_unit_test(variants_go_on_from_their_last_common_moment),
         cmocka_unit_test(hot_is_a_moment_within_a_step),
+        cmocka_unit_test(a_state_that_is_refused_is_out_of_range),
     };
     return cmocka_run_group_tests_name("simulation", tests, NULL, NULL);
 }

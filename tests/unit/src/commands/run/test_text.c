@@ -601,6 +601,28 @@ static void what_never_came_is_null_in_json_and_empty_in_csv(void **state)
     free(text);
 }
 
+/* The worst of the three, as the power of ten above it. */
+static void balances_close_to_a_power_of_ten(void **state)
+{
+    (void)state;
+    shift_begin(&the, 0);
+    boil_history *h = &the.done.central;
+    h->balance.energy.closure = 1e-12;
+    h->balance.water.closure = -3e-8;
+    h->balance.salts.closure = 2e-9;
+    char *text = printed_by(account_print);
+    assert_says(text, "close to 1e-07.");
+    free(text);
+    h->balance.water.closure = 0;
+    text = printed_by(account_print);
+    assert_says(text, "close to 1e-08.");
+    free(text);
+    h->balance.salts.closure = 1e-13;
+    text = printed_by(account_print);
+    assert_says(text, "close to 1e-09.");
+    free(text);
+}
+
 /* The title ends the first line where two blanks at least lie between, the line then 79 columns wide; one character more is left out. */
 static void a_title_stands_where_it_has_room(void **state)
 {
@@ -654,6 +676,7 @@ int main(void)
         cmocka_unit_test(a_report_says_what_it_must),
         cmocka_unit_test(uncertainty_falls_on_what_was_not_given),
         cmocka_unit_test(what_never_came_is_null_in_json_and_empty_in_csv),
+        cmocka_unit_test(balances_close_to_a_power_of_ten),
         cmocka_unit_test(a_run_is_written_as_two_documents),
         cmocka_unit_test(a_title_stands_where_it_has_room),
     };
