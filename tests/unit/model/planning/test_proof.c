@@ -126,12 +126,39 @@ static void a_stay_too_short_or_too_long_is_found(void **state)
     end(&p);
 }
 
+/* Of two parts in one dip the second must be out by its due time, and not a second later. */
+static void a_part_out_after_its_due_time_is_found(void **state)
+{
+    (void)state;
+    planned p;
+    begin(&p);
+    boil_plan_order_join(&p.order, 1, 0, 0);
+    const boil_plan_dip *both = boil_plan_decode(&p.decoder, &p.order)->dips;
+    assert_int_equal(p.decoder.table.dips_count, 1);
+    assert_int_equal(both->count, 2);
+    const size_t second = p.decoder.table.parts[both->first + 1]; /* a job a part */
+    p.jobs[second].priority = BOIL_PLAN_MUST;
+    for (int late = 0; late < 2; late++) {
+        p.jobs[second].due_s = both->leaves_s - late;
+        boil_plan_proof proof = prove(&p);
+        const boil_plan_break *b = broken(&proof, BOIL_PLAN_BREAKS_DUE, 0);
+        assert_int_equal(b != NULL, late);
+        if (late) {
+            assert_int_equal(b->part, second);
+            assert_close(b->value - b->limit, 1, 1e-9, 0);
+        }
+        boil_plan_proof_free(&proof);
+    }
+    end(&p);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_boil_away_for_too_long_is_found),
         cmocka_unit_test(a_dip_that_waits_is_late),
         cmocka_unit_test(a_stay_too_short_or_too_long_is_found),
+        cmocka_unit_test(a_part_out_after_its_due_time_is_found),
     };
     return cmocka_run_group_tests_name("proof", tests, NULL, NULL);
 }
