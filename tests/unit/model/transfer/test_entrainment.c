@@ -44,6 +44,9 @@ static void limits(void **state)
     p.layer_m = 0, p.layer_kg = 0;
     assert_true(boil_entrainment(&p, 1) == 0);
     p = lowered(0.1);
+    p.layer_m = 0; /* so thin that it is none, whatever is said to be in it */
+    assert_true(boil_entrainment(&p, 1) == 0 && boil_entrainment_clinging(&p) == 0);
+    p = lowered(0.1);
     p.wetted_m2 = p.displaced_m3 = 0;
     assert_true(boil_entrainment(&p, 1) == 0);
     p = lowered(0); /* stands still */

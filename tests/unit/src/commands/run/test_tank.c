@@ -62,6 +62,8 @@ static void the_worst_moment_is_drawn(void **state)
     expect(&d, "420 mm");
     d.finding.worst_s = 599.4;
     expect(&d, "420 mm");
+    d.finding.worst_s = 900; /* as far from one row as from the next: the earlier */
+    expect(&d, "420 mm");
     d.finding.worst_s = 1201; /* no moment of this run */
     expect(&d, "500 mm");
     d.finding.worst_s = (double)NAN;

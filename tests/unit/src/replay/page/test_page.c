@@ -320,6 +320,36 @@ static void the_foot_names_each_file(void **state)
     }
 }
 
+/* And says that figures are coarser only of a page that had to be made smaller. */
+static void the_foot_tells_coarser_figures(void **state)
+{
+    (void)state;
+    shown p;
+    show(&p, "water-while-quiet.bath", NULL);
+    for (int coarser = 0; coarser < 2; coarser++) {
+        p.a->runs[0].replay.slack = coarser ? 1.5 : 1;
+        char *page = page_of(p.a);
+        assert_int_equal(printed_times(page, "figures coarser than usual"), coarser);
+        free(page);
+    }
+    hide(&p);
+}
+
+/* One act waited for in vain is enough to be told; of none nothing is said. */
+static void what_was_waited_for_in_vain_is_told(void **state)
+{
+    (void)state;
+    lesson_answer *a = calloc(1, sizeof *a);
+    const lesson of = {.terms_count = 0};
+    assert_non_null(a);
+    a->of = &of;
+    for (size_t waited = 0; waited < 3; waited++) {
+        a->runs[0].verdict.waited = waited;
+        assert_int_equal(strstr(lesson_outcome(a, &a->runs[0]).text, "what was waited for did not come") != NULL, waited > 0);
+    }
+    free(a);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -328,6 +358,7 @@ int main(void)
         cmocka_unit_test(it_asks_of_what_happened), cmocka_unit_test(a_lesson_has_each_answer),
         cmocka_unit_test(b_may_be_laid_on_as_boil), cmocka_unit_test(events_of_a_second_share_a_cell),
         cmocka_unit_test(the_foot_names_each_file), cmocka_unit_test(the_last_event_is_the_last),
+        cmocka_unit_test(the_foot_tells_coarser_figures), cmocka_unit_test(what_was_waited_for_in_vain_is_told),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
