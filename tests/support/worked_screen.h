@@ -5,7 +5,7 @@
 
 #include "support/worked.h"
 
-#include "practise/screen_parts.h"
+#include "practise/screen/parts.h"
 
 typedef struct {
     worked w;

@@ -13,7 +13,7 @@
 #include "cli/commands.h"
 #include "commands/practise/lessons.h"
 #include "practise/back_page.h"
-#include "practise/screen.h"
+#include "practise/screen/screen.h"
 #include "terminal/terminal.h"
 
 #define SPEED_USUAL 20.0

@@ -8,7 +8,7 @@
 #include <fcntl.h>
 #include <string.h>
 
-#include "practise/screen_parts.h"
+#include "practise/screen/parts.h"
 #include "replay/page/answer.h"
 
 #define PLANT                                                                                                                  \

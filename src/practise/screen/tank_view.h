@@ -1,6 +1,6 @@
-/* practise/tank_view.h -- the tank in characters: how high the bath stands, what floats, bubbles, loads, salt on the floor, fire. */
-#ifndef PRACTISE_TANK_VIEW_H
-#define PRACTISE_TANK_VIEW_H
+/* practise/screen/tank_view.h -- the tank in characters: how high the bath stands, what floats, bubbles, loads, salt on the floor, fire. */
+#ifndef PRACTISE_SCREEN_TANK_VIEW_H
+#define PRACTISE_SCREEN_TANK_VIEW_H
 
 #include "terminal/canvas.h"
 #include "practise/panel.h"

@@ -8,7 +8,7 @@
 #include <fcntl.h>
 #include <string.h>
 
-#include "practise/screen_parts.h"
+#include "practise/screen/parts.h"
 
 #define PLANT                                                                                                                  \
     "[tank]\nlength = 5 ft\nwidth = 2 ft\ndepth = 24.5 in\nlevel = 16 in\nwall = 3/16 in\ninsulation = 2 in\n"                 \

@@ -2,8 +2,8 @@
 #include <string.h>
 
 #include "lesson/care.h"
-#include "practise/screen_parts.h"
-#include "practise/tank_view.h"
+#include "practise/screen/parts.h"
+#include "practise/screen/tank_view.h"
 
 enum { PANEL = 46, TITLE = 0, RULE = 1, BELOW = 18, NOTES = 19, MESSAGE = 22, KEYS = 23 };
 

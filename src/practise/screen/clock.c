@@ -1,7 +1,7 @@
 #include <math.h>
 #include <string.h>
 
-#include "practise/screen_parts.h"
+#include "practise/screen/parts.h"
 
 /* How slowly an eruption is shown, and how long at the least, s of the shift: judgement, so that the eye can follow. */
 #define SLOW_SPEED 0.5

@@ -2,7 +2,7 @@
 #include <string.h>
 
 #include "files/place.h"
-#include "practise/screen_parts.h"
+#include "practise/screen/parts.h"
 
 enum { CTRL_C = 3, CTRL_L = 12, CTRL_Z = 26, ENTER = 10, RETURN = 13 };
 

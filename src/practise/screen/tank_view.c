@@ -1,4 +1,4 @@
-#include "practise/tank_view.h"
+#include "practise/screen/tank_view.h"
 
 #include <math.h>
 

@@ -4,7 +4,7 @@
 
 #include "support/worked.h"
 
-#include "practise/tank_view.h"
+#include "practise/screen/tank_view.h"
 
 #define DEPTH_M (24.5 * 0.0254)
 #define ROW_M (DEPTH_M / 12)

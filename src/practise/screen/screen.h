@@ -1,7 +1,7 @@
-/* practise/screen.h -- practising on a terminal of 80 by 24: the clock runs, a key opens an act filled in with a usual amount, and what
-   the bath does is seen as it comes. */
-#ifndef PRACTISE_SCREEN_H
-#define PRACTISE_SCREEN_H
+/* practise/screen/screen.h -- practising on a terminal of 80 by 24: the clock runs, a key opens an act filled in with a usual amount,
+   and what the bath does is seen as it comes. */
+#ifndef PRACTISE_SCREEN_SCREEN_H
+#define PRACTISE_SCREEN_SCREEN_H
 
 #include "practise/lines.h"
 

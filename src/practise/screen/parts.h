@@ -1,6 +1,6 @@
-/* practise/screen_parts.h -- a shift on the screen, for the files that carry it out: screen_loop.c (the clock of the wall), screen_clock.c (time goes on,
-   what happens is noted), screen_keys.c (a key is pressed), screen_acts.c (an act is written and done), screen_draw.c and
-   screen_pages.c (what is shown). */
+/* practise/screen/parts.h -- a shift on the screen, for the files that carry it out: loop.c (the clock of the wall), clock.c (time
+   goes on, what happens is noted), keys.c (a key is pressed), acts.c (an act is written and done), draw.c and pages.c (what is
+   shown). */
 #ifndef PRACTISE_SCREEN_PARTS_H
 #define PRACTISE_SCREEN_PARTS_H
 
@@ -8,7 +8,7 @@
 #include "practise/happened.h"
 #include "practise/order.h"
 #include "practise/panel.h"
-#include "practise/screen.h"
+#include "practise/screen/screen.h"
 #include "terminal/terminal.h"
 
 typedef enum {
@@ -50,7 +50,7 @@ typedef struct {
     size_t page_line;                                 /* its first one that is shown */
 } screen;
 
-/* screen_clock.c. Moves the shift by so much of the wall clock; to_next: until something happens, at once. */
+/* clock.c. Moves the shift by so much of the wall clock; to_next: until something happens, at once. */
 void screen_advance(screen *s, double wall_s, double now_wall_s);
 void screen_to_next(screen *s);
 double screen_speed(const screen *s);           /* of the clock as it is shown: slower while it erupts */
@@ -58,15 +58,15 @@ void screen_note(screen *s, const char *words); /* what was done, now */
 void screen_forget(screen *s);                  /* after going back: what happened is gathered anew */
 bool screen_memory(screen *s, bool good);       /* hands it on; refused, it ends */
 
-/* screen_acts.c. */
+/* acts.c. */
 void screen_open(screen *s, const char *keyword); /* an act filled in; "": an empty line */
 void screen_write(screen *s, int pressed);
 void screen_do_waiting(screen *s); /* what was waited for has come */
 
-/* screen_keys.c */
+/* keys.c */
 void screen_press(screen *s, int pressed);
 
-/* screen_draw.c, screen_pages.c */
+/* draw.c, pages.c */
 void screen_draw(screen *s);
 void screen_picture(screen *s); /* of the bath or a page, on the canvas alone */
 void screen_draw_page(screen *s);

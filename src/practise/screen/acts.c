@@ -2,7 +2,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "practise/screen_parts.h"
+#include "practise/screen/parts.h"
 
 /* What a key fills in where the shift has no such act yet: usual amounts, common practice, no source. */
 static const struct {

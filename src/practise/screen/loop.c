@@ -1,7 +1,7 @@
 #include <stdlib.h>
 
 #include "base/clock.h"
-#include "practise/screen_parts.h"
+#include "practise/screen/parts.h"
 
 /* Ten drawings a second; none can stand for more of the clock than this, whatever held it up. */
 #define FRAME_MS 100

@@ -6,7 +6,7 @@
 #include "practise/briefing.h"
 #include "practise/afterwards.h"
 #include "practise/back_page.h"
-#include "practise/screen_parts.h"
+#include "practise/screen/parts.h"
 
 static const char *const keys[][2] = {
     {"w l u s", "water, load, lift, salts: the act, filled in with a usual amount; change it, Enter does it"},
