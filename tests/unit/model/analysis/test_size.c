@@ -223,6 +223,23 @@ static void test_tiny_loads_need_no_more(void **state)
     }
 }
 
+/* A bath that loses nothing keeps its boil with next to nothing: no search goes below 100 W/m2 of surface (judgement). */
+static void test_no_search_goes_below_the_least(void **state)
+{
+    (void)state;
+    boil_plant p = pinned_plant();
+    boil_schedule nothing;
+    p.tank.length_m = 3;
+    p.tank.width_m = 0.8;
+    boil_schedule_init(&nothing, 600);
+    const boil_holding_case of = {&p, &nothing, boil_run_options_default(), 120, false};
+    for (double near_W = 150; near_W < 2000; near_W *= 4) {
+        double heat_W;
+        assert_int_equal(boil_heater_size_near(&of, near_W, 0.02, &heat_W), BOIL_OK);
+        assert_close(heat_W, 100 * 2.4, 1e-12, 0);
+    }
+}
+
 /* the window ------------------------------------------------------------------------------------------------------ */
 
 static void test_rim_is_the_other_end(void **state)
@@ -422,7 +439,7 @@ int main(void)
         cmocka_unit_test(test_ideal_case),
         cmocka_unit_test(test_answer_meets_and_one_per_cent_less_does_not),
         cmocka_unit_test(test_slow_load_never_stops_the_boil),
-        cmocka_unit_test(test_tiny_loads_need_no_more),
+        cmocka_unit_test(test_tiny_loads_need_no_more), cmocka_unit_test(test_no_search_goes_below_the_least),
         cmocka_unit_test(test_rim_is_the_other_end),
         cmocka_unit_test(test_a_surge_ends_with_more_heat),
         cmocka_unit_test(test_no_heat_does_both),
