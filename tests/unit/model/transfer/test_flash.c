@@ -222,6 +222,22 @@ static void no_walk_leaves_the_range(void **state)
     }
 }
 
+/* A walk begins with a fiftieth to either side, inside of the range: begun where one of the two is its very end it is the search of all
+   the curve, to the last bit. */
+static void at_an_end_of_the_range_all_is_searched(void **state)
+{
+    (void)state;
+    const double last = 0.9999, apart = 0.02;
+    assert_true(last - apart + apart == last);
+    for (double below = 0.1; below < 2; below += 0.3) {
+        const boil_flash_bath b = bath(mixed, 0.512, below);
+        double at;
+        const double y = boil_flash_yield(&b, KELVIN(15.6), &at);
+        const boil_flash_top top = boil_flash_top_near(&b, KELVIN(15.6), last - apart);
+        assert_true(y > 0 && top.yield == y && top.bath_share == at);
+    }
+}
+
 /* Pure NaOH by a script of its own on the same correlations, its bath 0.4 K hotter. */
 static void second_calculation(void **state)
 {
@@ -417,6 +433,7 @@ int main(void)
         cmocka_unit_test(near_by_the_top_follows_its_slopes),
         cmocka_unit_test(search_finds_the_largest),
         cmocka_unit_test(no_walk_leaves_the_range),
+        cmocka_unit_test(at_an_end_of_the_range_all_is_searched),
         cmocka_unit_test(second_calculation),
         cmocka_unit_test(bounds),
         cmocka_unit_test(bath_that_cold_water_quenches),
