@@ -2,6 +2,7 @@
 #include "support/printed.h"
 #include "support/shipped.h"
 
+#include <stdlib.h>
 #include <string.h>
 
 #include "commands/plan/answer.h"
@@ -314,6 +315,37 @@ static void every_form_tells_it(void **state)
     end(&r.of);
 }
 
+/* Behind the words of that text on the page, how far down it stands. */
+static double down_at(const char *page, const char *words)
+{
+    const char *at = strstr(page, words), *y = NULL;
+    assert_non_null(at);
+    for (const char *next = strstr(page, " y=\""); next != NULL && next < at; next = strstr(next + 1, " y=\""))
+        y = next;
+    assert_non_null(y);
+    return strtod(y + strlen(" y=\""), NULL);
+}
+
+/* What hung there stands beside its position's number: the first dip by the first, the second by the second. */
+static void what_hung_there_stands_by_its_position(void **state)
+{
+    static const char *const of[][2] = {{">1 <", ">brackets + pins 2/2<"}, {">2 <", ">covers<"}};
+    made_rest r;
+    printed p;
+    const picture_drawn none = {0};
+    const picture_problem well = {""};
+    (void)state;
+    begin_rest(&r);
+    printed_begin(&p);
+    plan_page(&r.of.a, &(output){.system = UNITS_SI}, &none, &well, p.to);
+    char *text = printed_end(&p);
+    for (size_t i = 0; i < 2; i++)
+        assert_true(down_at(text, of[i][0]) == down_at(text, of[i][1]));
+    assert_true(down_at(text, of[1][0]) > down_at(text, of[0][0]));
+    free(text);
+    end(&r.of);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -324,6 +356,7 @@ int main(void)
         cmocka_unit_test(what_came_of_the_odds_is_told),
         cmocka_unit_test(the_verdict_says_what_it_is_worth),
         cmocka_unit_test(every_form_tells_it),
+        cmocka_unit_test(what_hung_there_stands_by_its_position),
     };
     return cmocka_run_group_tests_name("what a plan says", tests, NULL, NULL);
 }
