@@ -401,28 +401,6 @@ static void the_account_names_all_that_there_was(void **state)
     free(text);
 }
 
-/* Rounded up to a power of ten, by the worst of the three, whichever way it is off; below 1e-9 it is all one. */
-static void balances_close_to_a_power_of_ten(void **state)
-{
-    static const struct {
-        double energy, water, salts;
-        const char *words;
-    } of[] = {{0, 0, 0, "close to 1e-09."},
-              {2e-7, 0, -1e-8, "close to 1e-06."},
-              {1e-8, -3e-5, 2e-7, "close to 1e-04."},
-              {-1e-10, 1e-10, 7e-3, "close to 1e-02."}};
-    (void)state;
-    for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
-        shift_begin(&the, 0);
-        the.done.central.balance.energy.closure = of[i].energy;
-        the.done.central.balance.water.closure = of[i].water;
-        the.done.central.balance.salts.closure = of[i].salts;
-        char *text = printed_by(account_print);
-        assert_says(text, of[i].words);
-        free(text);
-    }
-}
-
 /* By hand: 36 an hour for four hours and eight loads. A short word stands beside each amount, a longer one once. */
 static void costs_say_their_currency(void **state)
 {
@@ -689,7 +667,6 @@ int main(void)
         cmocka_unit_test(the_sheet_tells_kinds_apart_and_what_parts_carry_out),
         cmocka_unit_test(the_sheet_folds_what_went_alike),
         cmocka_unit_test(the_account_is_in_all_per_load_and_per_hundredweight),
-        cmocka_unit_test(balances_close_to_a_power_of_ten),
         cmocka_unit_test(the_account_names_all_that_there_was),
         cmocka_unit_test(costs_say_their_currency),
         cmocka_unit_test(a_long_shift_stays_readable),
