@@ -320,6 +320,8 @@ lines_outcome lines_practise(shift *s, const lines_options *o)
     bool standard = strcmp(o->orders, "-") == 0;
     talk t = {.shift = s, .o = o, .name = standard ? "standard input" : o->orders};
     FILE *from = standard ? stdin : open_orders(o->orders);
+    if (from == NULL && !memory(&t, errno != ENOMEM)) /* no fault of the file's */
+        return t.outcome;
     if (from == NULL) {
         complain_unread(&t);
         t.outcome.unread = true;
