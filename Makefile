@@ -139,8 +139,8 @@ packaged: stage
 sanitize: test-tools
 	@$(MAKE) --no-print-directory $(JOBS) BUILD=$(BUILD)/sanitize PAPERS= CFLAGS="-O1 -g $(SANITIZE)" test
 
-# Every allocation refused, every call for a file failing, every file cut off at every byte, a signal at every moment, for every
-# command: an hour; `make test` tries a few of each.
+# Every allocation refused, every call for a file failing, every file cut off at some hundred lengths, signals at some moments, for
+# every command: hours; `make test` tries a few of each.
 faults: $(PROGRAM)
 	@tests/faults.sh --whole
 

@@ -73,31 +73,28 @@ static void leave_out(trial *t, size_t job)
     t->of.lessons = NULL; /* they are known by the numbers of parts */
 }
 
+void boil_plan_relax_shift(const boil_plan_relaxation *r, boil_plan_problem *p, boil_plan_job jobs[])
+{
+    if (r->what == BOIL_PLAN_GIVES_END)
+        p->end_s = HUGE_VAL;
+    else if (r->what == BOIL_PLAN_GIVES_MUST)
+        jobs[r->job].priority = BOIL_PLAN_NORMAL;
+    else if (r->what == BOIL_PLAN_GIVES_POSITIONS)
+        p->positions = (size_t)r->value;
+    else if (r->what == BOIL_PLAN_GIVES_HOIST)
+        p->hoist_s = r->value;
+}
+
 static void give(trial *t, const asking *a, const boil_plan_relaxation *r)
 {
-    switch (r->what) {
-    case BOIL_PLAN_GIVES_END:
-        t->problem.end_s = HUGE_VAL;
-        break;
-    case BOIL_PLAN_GIVES_MUST:
-        t->jobs[r->job].priority = BOIL_PLAN_NORMAL;
-        break;
-    case BOIL_PLAN_GIVES_JOB:
+    boil_plan_relax_shift(r, &t->problem, t->jobs);
+    if (r->what == BOIL_PLAN_GIVES_JOB) {
         leave_out(t, r->job);
-        break;
-    case BOIL_PLAN_GIVES_POSITIONS:
-        t->problem.positions = (size_t)r->value;
-        break;
-    case BOIL_PLAN_GIVES_HEAT:
+    } else if (r->what == BOIL_PLAN_GIVES_HEAT) {
         t->bath.quiet_W += (r->value - 1) * a->heater_W;
-        break;
-    case BOIL_PLAN_GIVES_LIMIT:
+    } else if (r->what == BOIL_PLAN_GIVES_LIMIT) {
         t->bath.most_kg *= r->value / t->bath.limit_s;
         t->bath.limit_s = r->value;
-        break;
-    case BOIL_PLAN_GIVES_HOIST:
-        t->problem.hoist_s = r->value;
-        break;
     }
 }
 

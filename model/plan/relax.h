@@ -32,6 +32,9 @@ typedef struct {
 
 #define BOIL_PLAN_RELAXATIONS_MAX ((size_t)60)
 
+/* Gives it in a problem and the jobs that it has; what is about the bath, or a job that is left out, is for the caller. */
+void boil_plan_relax_shift(const boil_plan_relaxation *r, boil_plan_problem *p, boil_plan_job jobs[]);
+
 /* heater_W: what the fire gives the tank. In the order of the kinds; jobs are tried only where that many have room. BOIL_OK or
    BOIL_NO_MEMORY. */
 boil_outcome boil_plan_relax(const boil_plan_case *c, const boil_plan_order *best, double heater_W, uint64_t seed,

@@ -1,6 +1,5 @@
 #include "planning/relaxed.h"
 
-#include <math.h>
 #include <stdlib.h>
 
 #include "plan/search.h"
@@ -32,32 +31,17 @@ static void more_heat(boil_heater *h, double times)
 
 static void give(relaxed *x, const boil_plan_relaxation *r)
 {
-    switch (r->what) {
-    case BOIL_PLAN_GIVES_END:
-        x->problem.end_s = HUGE_VAL;
-        break;
-    case BOIL_PLAN_GIVES_MUST:
-        x->jobs[r->job].priority = BOIL_PLAN_NORMAL;
-        break;
-    case BOIL_PLAN_GIVES_JOB:
+    boil_plan_relax_shift(r, &x->problem, x->jobs);
+    x->other_bath = r->what == BOIL_PLAN_GIVES_HEAT || r->what == BOIL_PLAN_GIVES_LIMIT;
+    if (r->what == BOIL_PLAN_GIVES_JOB) {
         leave_out(x, r->job);
-        break;
-    case BOIL_PLAN_GIVES_POSITIONS:
-        x->problem.positions = (size_t)r->value;
+    } else if (r->what == BOIL_PLAN_GIVES_POSITIONS) {
         x->plant.tank.positions = r->value;
-        break;
-    case BOIL_PLAN_GIVES_HEAT:
+    } else if (r->what == BOIL_PLAN_GIVES_HEAT) {
         more_heat(&x->plant.heater, r->value);
-        x->other_bath = true;
-        break;
-    case BOIL_PLAN_GIVES_LIMIT:
+    } else if (r->what == BOIL_PLAN_GIVES_LIMIT) {
         x->plant.limits.load_per_volume_kg_m3 *= r->value / x->plant.limits.recovery_s;
         x->plant.limits.recovery_s = r->value;
-        x->other_bath = true;
-        break;
-    case BOIL_PLAN_GIVES_HOIST:
-        x->problem.hoist_s = r->value;
-        break;
     }
 }
 

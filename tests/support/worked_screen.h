@@ -30,6 +30,24 @@ static inline void worked_screen_end(worked_screen *t)
     worked_end(&t->w);
 }
 
+#define WORKED_SCREEN_TEXT "title = Two gallons\n" WORKED_TOP WORKED_PLANT
+
+/* Before and after a test whose state it is. */
+static inline int worked_screen_set_up(void **state)
+{
+    static worked_screen t;
+    t = (worked_screen){.row = ""};
+    worked_screen_begin(&t, WORKED_SCREEN_TEXT, UNITS_US);
+    *state = &t;
+    return 0;
+}
+
+static inline int worked_screen_tear_down(void **state)
+{
+    worked_screen_end(*state);
+    return 0;
+}
+
 /* Drawn now: a row, without the blanks at its end; good until the next. */
 static inline const char *worked_screen_row(worked_screen *t, int row)
 {

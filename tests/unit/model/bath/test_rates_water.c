@@ -1,8 +1,8 @@
 /* What is bailed and drained takes of the water afloat, the bath and its undissolved salt: volumes and shares by hand. And what a lid
    condenses of a boil. */
+#include "support/begun.h"
 #include "support/close.h"
 
-#include "bath/modes.h"
 #include "bath/rates.h"
 #include "bath/rates_parts.h"
 #include "properties/water.h"
@@ -66,26 +66,22 @@ static void a_lid_condenses_what_it_loses(void **state)
     (void)state;
     boil_plant p = open_plant(60e3);
     p.fittings.lid_on = true;
-    boil_bath b;
-    boil_rates_guess guess;
-    boil_rates_view v;
-    double y[BOIL_STATE_FIXED];
-    assert_int_equal(boil_modes_start(&b, &p, y, &guess), BOIL_OK);
-    assert_int_equal(boil_rates_at(&b, 0, y, &guess, &v, NULL), BOIL_OK);
+    begun n;
+    begun_of(&n, &p);
     double loss_W = p.fittings.lid_W_m2K * p.tank.length_m * p.tank.width_m * (CELSIUS(140.5) - p.ambient.temperature_K);
     double takes_kg_s = loss_W / 2257e3, returned = p.fittings.lid_return;
     static const double times[] = {50, 0.5};
     for (size_t i = 0; i < 2; i++) {
         boil_rates_surface s;
-        assert_int_equal(boil_rates_of_surface(&b, &v.solution, &v.salts, &v.layer, times[i] * takes_kg_s, &guess, &s),
-                         BOIL_OK);
+        assert_int_equal(
+            boil_rates_of_surface(&n.b, &n.v.solution, &n.v.salts, &n.v.layer, times[i] * takes_kg_s, &n.guess, &s), BOIL_OK);
         double evaporates_kg_s = s.bath.evaporation_kg_s + s.layer.evaporation_kg_s;
         print_message("steam of %g times what it takes: %.3g kg/s evaporate, %.3g drip\n", times[i], evaporates_kg_s,
                       s.condensate_kg_s);
         assert_int_equal(evaporates_kg_s < 0.5 * takes_kg_s, i == 0);
         assert_close(s.condensate_kg_s, returned * takes_kg_s, 0.01, 0);
     }
-    boil_bath_free(&b);
+    boil_bath_free(&n.b);
 }
 
 int main(void)

@@ -4,12 +4,11 @@
 #include <gsl/gsl_qrng.h>
 #include <string.h>
 
+#include "support/begun.h"
 #include "support/close.h"
 
 #include "properties/solubility.h"
 #include "properties/water.h"
-#include "bath/modes.h"
-#include "bath/rates.h"
 #include "support/cases.h"
 #include "support/sampled.h"
 
@@ -165,17 +164,13 @@ static void automatic_water_holds_the_boiling_point(void **state)
     boil_history h = run_actions(&p, 8 * 3600, &o, NULL, 0);
     const boil_summary *s = &h.summary;
     const boil_water_control *c = &p.control;
-    boil_bath b;
-    boil_rates_guess guess;
-    boil_rates_view v;
-    double y[BOIL_STATE_FIXED];
-    assert_int_equal(boil_modes_start(&b, &p, y, &guess), BOIL_OK);
-    assert_int_equal(boil_rates_at(&b, 0, y, &guess, &v, NULL), BOIL_OK);
-    double slope = v.solution.slope.water;
+    begun n;
+    begun_of(&n, &p);
+    double slope = n.v.solution.slope.water;
     double off = s->vented_total_kg / h.end_s, r1 = -slope * off, r2 = -slope * (c->rate_kg_s * 1.1 - off);
     double late = c->dead_time_s + c->sensor_lag_s, mixing;
-    boil_overturn_pool pool = {boil_tank_area(&p.tank), v.solution.volume_m3 / boil_tank_area(&p.tank),
-                               v.solution.density_kg_m3, boil_water_density(c->water_K), v.pool.stirring_W_kg};
+    boil_overturn_pool pool = {boil_tank_area(&p.tank), n.v.solution.volume_m3 / boil_tank_area(&p.tank),
+                               n.v.solution.density_kg_m3, boil_water_density(c->water_K), n.v.pool.stirring_W_kg};
     mixing = boil_overturn_time(&(boil_overturn){p.layer.turnover_factor, p.layer.mixing_efficiency}, &pool);
     double top = c->set_point_K + c->differential_K / 2 + r1 * (late + mixing);
     double bottom = c->set_point_K - c->differential_K / 2 - r2 * (late + mixing);

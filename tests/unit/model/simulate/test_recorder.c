@@ -1,7 +1,7 @@
 /* How finely a step is told, and what is watched of a moment, of made-up views. */
+#include "support/begun.h"
 #include "support/close.h"
 
-#include "bath/modes.h"
 #include "bath/rates.h"
 #include "simulate/recorder.h"
 #include "support/cases.h"
@@ -37,19 +37,15 @@ static double restart_over_K(bool mixer, bool crust)
     p.charge = (boil_initial_charge){{0.5, 0.5, 0}, BOIL_INITIAL_BY_BOILING_POINT, CELSIUS(140.5), CELSIUS(50)};
     p.tank.heated = BOIL_TANK_HEATED_FROM_BELOW;
     p.fittings.mixer_on = mixer;
-    boil_bath b;
-    boil_rates_guess guess;
-    boil_rates_view v;
-    double y[BOIL_STATE_FIXED];
-    assert_int_equal(boil_modes_start(&b, &p, y, &guess), BOIL_OK);
-    assert_int_equal(boil_rates_at(&b, 0, y, &guess, &v, NULL), BOIL_OK);
-    v.heater.heat_W = 30e3;
-    v.salts.crust_kg = crust ? 50 : 0;
-    boil_history h = {.summary = {.bath_mass_start_kg = v.solution.mass_kg}};
+    begun n;
+    begun_of(&n, &p);
+    n.v.heater.heat_W = 30e3;
+    n.v.salts.crust_kg = crust ? 50 : 0;
+    boil_history h = {.summary = {.bath_mass_start_kg = n.v.solution.mass_kg}};
     boil_recorder r = {.plant = &p, .history = &h};
-    const boil_recorder_peak peak = {.level_m = v.levels.upper_m};
+    const boil_recorder_peak peak = {.level_m = n.v.levels.upper_m};
     boil_recorder_watch_begin(&r);
-    boil_recorder_watch(&r, 0, &b, &v, &peak);
+    boil_recorder_watch(&r, 0, &n.b, &n.v, &peak);
     return h.summary.watched[BOIL_WATCH_RESTART].worst.value;
 }
 

@@ -7,11 +7,10 @@
 #include <stdlib.h>
 #include <string.h>
 
+#include "support/begun.h"
 #include "support/close.h"
 
 #include "properties/water.h"
-#include "bath/modes.h"
-#include "bath/rates.h"
 #include "support/cases.h"
 
 static boil_run_options central(void)
@@ -123,15 +122,11 @@ static void slow_water_makes_the_bath_boil_harder(void **state)
     print_message("two gallons over four minutes: steam up %.1f %%, temperature down %.3f K\n",
                   100 * (row_at(&h, &o, 180)->steam_kg_s / steady - 1), fall);
     /* What came in less what boiled off, at dTb/dm of the bath on the way: all but the film afloat has mixed in. */
-    boil_bath b;
-    boil_rates_guess guess;
-    boil_rates_view v;
-    double y[BOIL_STATE_FIXED];
-    assert_int_equal(boil_modes_start(&b, &p, y, &guess), BOIL_OK);
-    assert_int_equal(boil_rates_at(&b, 0, y, &guess, &v, NULL), BOIL_OK);
+    begun n;
+    begun_of(&n, &p);
     double boiled = steady * (1 + 0.19 * 220.0 / 240) * 240, stays = slow.is.water.mass_kg - to->layer_kg - boiled;
-    print_message("  dTb/dm times what stays: %.3f K\n", -v.solution.slope.water * stays);
-    assert_close(fall, -v.solution.slope.water * stays, 0.03, 0);
+    print_message("  dTb/dm times what stays: %.3f K\n", -n.v.solution.slope.water * stays);
+    assert_close(fall, -n.v.solution.slope.water * stays, 0.03, 0);
     assert_int_equal(h.mode_changes, 0);
     boil_history_free(&h);
     h = run_actions(&p, 900, &o, &fast, 1);

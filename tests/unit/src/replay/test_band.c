@@ -1,8 +1,9 @@
-/* The band of a run that nothing else is laid beside: its own levels, thinned. */
+/* The band of a run: its own levels, thinned, and what the runs of its set that are laid beside it reach. */
 #include "support/close.h"
 
 #include <stdlib.h>
 
+#include "case/closures.h"
 #include "replay/replay.h"
 
 /* How many of three moments stay, the one in the middle so much off the line between the others, in m. */
@@ -38,31 +39,6 @@ static void what_is_left_out_is_near(void **state)
     assert_int_equal(kept_of(0.4, 0, 1, 10.2e-3), 3);
 }
 
-/* A surge of another run between two moments counts at both, however many of its rows lie between: not at the third. */
-static void a_surge_between_two_moments_counts_at_both(void **state)
-{
-    (void)state;
-    boil_row rows[] = {{.time_s = 0, .level_m = 0.4, .left_m = 0.3},
-                       {.time_s = 10, .level_m = 0.4, .left_m = 0.3},
-                       {.time_s = 20, .level_m = 0.4, .left_m = 0.3},
-                       {.time_s = 30, .level_m = 0.4, .left_m = 0.3}};
-    boil_row others[31];
-    for (int i = 0; i < 31; i++)
-        others[i] = (boil_row){.time_s = i, .level_m = i == 5 ? 0.7 : 0.4, .left_m = i == 5 ? 0.1 : 0.3};
-    const boil_history likely = {.rows = rows, .rows_count = 4, .end_s = 30};
-    const boil_run_of_set other = {.closures = BOIL_CLOSURES_GRAVE, .history = {.rows = others, .rows_count = 31, .end_s = 30}};
-    const carried_out o = {.set = {.other = {other}, .count = 1}};
-    replay r = {.of = &o, .slack = 1};
-    assert_true(replay_band_make(&r, &likely));
-    assert_int_equal(r.band_count, 4);
-    for (size_t i = 0; i < 4; i++) {
-        assert_close(r.band[i].high_m, i < 2 ? 0.7 : 0.4, 1e-12, 0);
-        assert_close(r.band[i].left_m, i < 2 ? 0.1 : 0.3, 1e-12, 0);
-        assert_close(r.band[i].low_m, 0.4, 1e-12, 0);
-    }
-    free(r.band);
-}
-
 static void nothing_afloat_leaves_what_no_tank_has(void **state)
 {
     (void)state;
@@ -77,10 +53,97 @@ static void nothing_afloat_leaves_what_no_tank_has(void **state)
     free(r.band);
 }
 
+enum { ROWS = 4, OTHERS = 7, HIGH = 3, AT = 1 };
+
+static const double told_s[ROWS] = {0, 5, 10, 15}, other_told_s[OTHERS] = {0, 5, 6, 7, 8, 10, 15};
+
+/* The likely run and one laid beside it, their clocks one: both stand at 0.4 m for 15 s. */
+typedef struct {
+    boil_row rows[ROWS], others[OTHERS];
+    boil_history likely;
+    carried_out o;
+    replay r;
+} made;
+
+static void make(made *m)
+{
+    *m = (made){.r = {.slack = 1}};
+    for (int i = 0; i < ROWS; i++)
+        m->rows[i] = (boil_row){.time_s = told_s[i], .level_m = 0.4, .left_m = 0.3};
+    for (int i = 0; i < OTHERS; i++)
+        m->others[i] = (boil_row){.time_s = other_told_s[i], .level_m = 0.4, .left_m = 0.3};
+    m->likely = (boil_history){.rows = m->rows, .rows_count = ROWS, .end_s = 15};
+    m->o.set.count = 1;
+    m->o.set.other[0].closures = BOIL_CLOSURES_GRAVE;
+    m->o.set.other[0].history = (boil_history){.rows = m->others, .rows_count = OTHERS, .end_s = 15};
+    m->r.of = &m->o;
+}
+
+static void band_of(made *m, replay_band b[ROWS])
+{
+    assert_true(replay_band_make(&m->r, &m->likely));
+    for (int i = 0; i < ROWS; i++)
+        b[i] = replay_band_at(&m->r, told_s[i]);
+    free(m->r.band);
+}
+
+/* Between two moments the other run's highest may lie at either; and so what floats in it. */
+static void what_lies_between_counts_at_both(void **state)
+{
+    (void)state;
+    made m;
+    replay_band b[ROWS];
+    make(&m);
+    m.others[HIGH].level_m = 0.6;
+    m.others[HIGH].left_m = 0.1;
+    band_of(&m, b);
+    assert_int_equal(m.r.band_count, ROWS); /* the surge thins none away */
+    for (int i = 0; i < ROWS; i++) {
+        bool beside = i == 1 || i == 2;
+        assert_close(b[i].high_m, beside ? 0.6 : 0.4, 1e-12, 0);
+        assert_close(b[i].left_m, beside ? 0.1 : 0.3, 1e-12, 0);
+        assert_close(b[i].low_m, 0.4, 1e-12, 0);
+    }
+}
+
+/* The lowest counts from its moment on, until the next is told. */
+static void the_lowest_counts_at_its_own(void **state)
+{
+    (void)state;
+    made m;
+    replay_band b[ROWS];
+    make(&m);
+    m.others[AT].level_m = 0.3;
+    band_of(&m, b);
+    for (int i = 0; i < ROWS; i++) {
+        assert_close(b[i].low_m, i == AT ? 0.3 : 0.4, 1e-12, 0);
+        assert_close(b[i].high_m, 0.4, 1e-12, 0);
+    }
+}
+
+static void mild_and_refused_runs_count_nowhere(void **state)
+{
+    (void)state;
+    for (int refused = 0; refused < 2; refused++) {
+        made m;
+        replay_band b[ROWS];
+        make(&m);
+        m.others[AT].level_m = 0.6;
+        m.o.set.other[0].refused = refused == 1;
+        m.o.set.other[0].closures = refused == 1 ? BOIL_CLOSURES_GRAVE : BOIL_CLOSURES_MILD;
+        band_of(&m, b);
+        assert_close(b[AT].high_m, 0.4, 1e-12, 0);
+    }
+}
+
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(what_is_left_out_is_near),
-                                       cmocka_unit_test(a_surge_between_two_moments_counts_at_both),
-                                       cmocka_unit_test(nothing_afloat_leaves_what_no_tank_has)};
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(what_is_left_out_is_near),
+        cmocka_unit_test(nothing_afloat_leaves_what_no_tank_has),
+        cmocka_unit_test(what_lies_between_counts_at_both),
+        cmocka_unit_test(the_lowest_counts_at_its_own),
+        cmocka_unit_test(mild_and_refused_runs_count_nowhere),
+    };
     return cmocka_run_group_tests_name("band", tests, NULL, NULL);
 }

@@ -3,34 +3,13 @@
 
 #include "support/worked_screen.h"
 
-#define TEXT "title = Two gallons\n" WORKED_TOP WORKED_PLANT
 enum { BACKSPACE = 8, RETURN = 13, KILL_LINE = 21, KILL_WORD = 23, DELETE = 127 };
-
-static int begin(void **state)
-{
-    static worked_screen t;
-    t = (worked_screen){.row = ""};
-    worked_screen_begin(&t, TEXT, UNITS_US);
-    *state = &t;
-    return 0;
-}
-
-static int end(void **state)
-{
-    worked_screen_end(*state);
-    return 0;
-}
-
-static void press(worked_screen *t, int pressed)
-{
-    screen_press(&t->s, pressed);
-}
 
 static void opens(worked_screen *t, int pressed, const char *line)
 {
-    press(t, pressed);
+    screen_press(&t->s, pressed);
     assert_string_equal(t->s.line.text, line);
-    press(t, KEY_ESCAPE);
+    screen_press(&t->s, KEY_ESCAPE);
 }
 
 /* What was done last is what is offered: who poured two gallons in 5 min is likely to again. */
@@ -68,29 +47,29 @@ static void what_is_on_is_offered_off(void **state)
 static void a_line_is_written_as_on_any_terminal(void **state)
 {
     worked_screen *t = *state;
-    press(t, 'a');
+    screen_press(&t->s, 'a');
     worked_screen_press(t, "water 2 gal  ~");
-    press(t, 31);
-    press(t, KEY_OTHER);
-    press(t, 200);
+    screen_press(&t->s, 31);
+    screen_press(&t->s, KEY_OTHER);
+    screen_press(&t->s, 200);
     assert_string_equal(t->s.line.text, "water 2 gal  ~");
-    press(t, BACKSPACE);
-    press(t, DELETE);
+    screen_press(&t->s, BACKSPACE);
+    screen_press(&t->s, DELETE);
     assert_string_equal(t->s.line.text, "water 2 gal ");
-    press(t, KILL_WORD);
+    screen_press(&t->s, KILL_WORD);
     assert_string_equal(t->s.line.text, "water 2 ");
-    press(t, KILL_WORD);
-    press(t, KILL_WORD);
+    screen_press(&t->s, KILL_WORD);
+    screen_press(&t->s, KILL_WORD);
     assert_string_equal(t->s.line.text, "");
-    press(t, KILL_WORD);
-    press(t, BACKSPACE);
+    screen_press(&t->s, KILL_WORD);
+    screen_press(&t->s, BACKSPACE);
     assert_string_equal(t->s.line.text, "");
     for (int i = 0; i < 2 * SCREEN_LINE_MOST; i++)
-        press(t, 'a' + i % 26);
+        screen_press(&t->s, 'a' + i % 26);
     assert_int_equal(strlen(t->s.line.text), SCREEN_LINE_MOST - 1);
-    press(t, KILL_LINE);
+    screen_press(&t->s, KILL_LINE);
     assert_string_equal(t->s.line.text, "");
-    press(t, RETURN); /* nothing is nothing */
+    screen_press(&t->s, RETURN); /* nothing is nothing */
     assert_int_equal(t->s.mode, SCREEN_WATCHING);
     assert_int_equal(t->w.shift.journal.count, 0);
 }
@@ -116,7 +95,7 @@ static void is_refused(worked_screen *t, const char *act, const char *why)
     assert_string_equal(t->s.line.text, act);
     if (strstr(t->s.message.text, why) == NULL)
         fail_msg("'%s' is not '%s'", t->s.message.text, why);
-    press(t, KEY_ESCAPE);
+    screen_press(&t->s, KEY_ESCAPE);
     assert_int_equal(t->s.mode, SCREEN_WATCHING);
     assert_string_equal(t->s.message.text, "");
     assert_int_equal(t->w.shift.journal.count, 0);
@@ -173,7 +152,7 @@ static void over_nothing_is_done_any_more(void **state)
 {
     worked_screen *t = *state;
     worked_screen_go_on(t, 3600);
-    press(t, 'w');
+    screen_press(&t->s, 'w');
     assert_int_equal(t->s.mode, SCREEN_WATCHING);
     assert_string_equal(t->s.message.text, "The shift is over.  b: before the last act   d: debrief   q: leave");
 }
@@ -181,19 +160,19 @@ static void over_nothing_is_done_any_more(void **state)
 static void an_act_clears_what_was_said(void **state)
 {
     worked_screen *t = *state;
-    press(t, '7');
+    screen_press(&t->s, '7');
     assert_string_not_equal(t->s.message.text, "");
-    press(t, 'w');
+    screen_press(&t->s, 'w');
     assert_string_equal(t->s.message.text, "");
-    press(t, KEY_ESCAPE);
+    screen_press(&t->s, KEY_ESCAPE);
     worked_screen_do(t, "watr");
-    press(t, KILL_LINE);
+    screen_press(&t->s, KILL_LINE);
     worked_screen_press(t, "heat 80 %\n");
     assert_string_equal(t->s.message.text, "");
     assert_int_equal(t->s.mode, SCREEN_WATCHING);
 }
 
-#define ANEW(test) cmocka_unit_test_setup_teardown(test, begin, end)
+#define ANEW(test) cmocka_unit_test_setup_teardown(test, worked_screen_set_up, worked_screen_tear_down)
 
 int main(void)
 {

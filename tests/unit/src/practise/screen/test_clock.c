@@ -6,14 +6,14 @@
 
 #include <math.h>
 
-#define TEXT "title = Two gallons\n" WORKED_TOP WORKED_PLANT
 #define LESSON                                                                                                                 \
-    TEXT "[lesson]\ngoal = Water only while it boils\nquestion = When?\npass = water >= 8 lb\n"                                \
-         "[schedule]\n0:05 load 42 lb, plate 1/4 in, at 70 degF, for 15 min\n"                                                 \
-         "[careful]\n0:08 water 1 gal over 4 min\n[reckless]\n0:05:20 water 1 gal over 1 min\n[idle]\n"                        \
-         "[choices]\nat 0:05:18 ask Pour now?\nchoice Yes = 0:05:20 water 1 gal over 1 min\nchoice No = 0:08 water 1 gal "     \
-         "over 1 min\n"                                                                                                        \
-         "at 0:10 ask And now?\nchoice Yes = 0:10 water 1 gal over 1 min\nchoice No = 0:12 water 1 gal over 1 min\n"
+    WORKED_SCREEN_TEXT                                                                                                         \
+        "[lesson]\ngoal = Water only while it boils\nquestion = When?\npass = water >= 8 lb\n"                                 \
+        "[schedule]\n0:05 load 42 lb, plate 1/4 in, at 70 degF, for 15 min\n"                                                  \
+        "[careful]\n0:08 water 1 gal over 4 min\n[reckless]\n0:05:20 water 1 gal over 1 min\n[idle]\n"                         \
+        "[choices]\nat 0:05:18 ask Pour now?\nchoice Yes = 0:05:20 water 1 gal over 1 min\nchoice No = 0:08 water 1 gal "      \
+        "over 1 min\n"                                                                                                         \
+        "at 0:10 ask And now?\nchoice Yes = 0:10 water 1 gal over 1 min\nchoice No = 0:12 water 1 gal over 1 min\n"
 #define LOAD "load 42 lb, plate 1/4 in, at 70 degF, for 15 min"
 
 static void begin(worked_screen *t, const char *text)
@@ -32,7 +32,7 @@ static void it_goes_so_many_times_as_fast(void **state)
 {
     (void)state;
     worked_screen t;
-    begin(&t, TEXT);
+    begin(&t, WORKED_SCREEN_TEXT);
     screen_advance(&t.s, 0.1, 0.1);
     assert_true(now_s(&t) == 2);
     t.s.speed = 300;
@@ -51,7 +51,7 @@ static void what_erupts_is_shown_slowly(void **state)
 {
     (void)state;
     worked_screen t;
-    begin(&t, TEXT);
+    begin(&t, WORKED_SCREEN_TEXT);
     assert_true(screen_speed(&t.s) == 20);
     t.s.slow = true;
     assert_true(screen_speed(&t.s) == 0.5);
@@ -74,7 +74,7 @@ static void it_stands_once_after_an_eruption(void **state)
 {
     (void)state;
     worked_screen t;
-    begin(&t, TEXT);
+    begin(&t, WORKED_SCREEN_TEXT);
     worked_screen_do(&t, LOAD);
     worked_screen_go_on(&t, 20);
     worked_screen_do(&t, "water 2 gal over 20 s");
@@ -107,7 +107,7 @@ static void a_calm_bath_is_not_slowed(void **state)
 {
     (void)state;
     worked_screen t;
-    begin(&t, TEXT);
+    begin(&t, WORKED_SCREEN_TEXT);
     worked_screen_do(&t, "water 2 gal over 4 min");
     double wall_s = 0;
     for (int i = 0; i < 300; i++) {
@@ -123,7 +123,7 @@ static void what_is_found_is_looked_at_once_a_second(void **state)
 {
     (void)state;
     worked_screen t;
-    begin(&t, TEXT);
+    begin(&t, WORKED_SCREEN_TEXT);
     t.s.looked_s = 10;
     screen_advance(&t.s, 0.1, 10.9);
     assert_true(t.s.found_s == -1 && t.s.looked_s == 10);
@@ -226,7 +226,7 @@ static void after_going_back_what_happened_is_gathered_anew(void **state)
 {
     (void)state;
     worked_screen t;
-    begin(&t, TEXT);
+    begin(&t, WORKED_SCREEN_TEXT);
     worked_screen_do(&t, LOAD);
     screen_advance(&t.s, 15, 15);
     worked_screen_do(&t, "water 1 gal over 20 s");
@@ -251,7 +251,7 @@ static void to_the_next_goes_on_until_something_happens(void **state)
 {
     (void)state;
     worked_screen t;
-    begin(&t, TEXT);
+    begin(&t, WORKED_SCREEN_TEXT);
     worked_screen_do(&t, "water 2 gal over 4 min");
     screen_to_next(&t.s);
     assert_true(now_s(&t) == 240 && !t.s.running);
@@ -265,7 +265,7 @@ static void refused_memory_ends_it(void **state)
 {
     (void)state;
     worked_screen t;
-    begin(&t, TEXT);
+    begin(&t, WORKED_SCREEN_TEXT);
     assert_true(screen_memory(&t.s, true));
     assert_false(t.s.done || t.s.outcome.refused);
     assert_false(screen_memory(&t.s, false));
