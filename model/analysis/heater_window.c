@@ -83,15 +83,17 @@ static boil_outcome find_ends(const sized_case *c, const boil_schedule *held, bo
 }
 
 /* Nothing that opens it is no failure. */
-static boil_outcome find_opening(const sized_case *c, boil_heater_window *a)
+boil_outcome boil_heater_window_opening(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+                                        boil_heater_window *w)
 {
-    const boil_plant *p = c->plant;
-    int by_load = boil_load_size_opening_load(p, c->schedule, c->run, c->limit_s, &a->opening_load);
-    int by_area = boil_load_size_opening_area(p, c->schedule, c->run, c->limit_s, &a->opening_area);
+    if (!boil_heater_window_shut(w))
+        return BOIL_OK;
+    int by_load = boil_load_size_opening_load(p, s, o, limit_s, &w->opening_load);
+    int by_area = boil_load_size_opening_area(p, s, o, limit_s, &w->opening_area);
     if (by_load == BOIL_NO_ROOT)
-        a->opening_load = (double)NAN;
+        w->opening_load = (double)NAN;
     if (by_area == BOIL_NO_ROOT)
-        a->opening_area = (double)NAN;
+        w->opening_area = (double)NAN;
     return by_load != BOIL_OK && by_load != BOIL_NO_ROOT   ? by_load
            : by_area != BOIL_OK && by_area != BOIL_NO_ROOT ? by_area
                                                            : BOIL_OK;
@@ -144,7 +146,7 @@ static boil_outcome around_heat(const sized_case *c, boil_heater_window *a)
     if (result == BOIL_OK)
         result = find_ends(c, &held, a);
     boil_schedule_free(&held);
-    return result == BOIL_OK && boil_heater_window_shut(a) ? find_opening(c, a) : result;
+    return result;
 }
 
 boil_outcome boil_heater_window_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
@@ -157,7 +159,7 @@ boil_outcome boil_heater_window_of(const boil_plant *p, const boil_schedule *s, 
     boil_outcome result = boil_heater_size_for_recovery(p, s, o, limit_s, precision, &out->heat_W);
     if (is_no(result)) {
         out->found = result == BOIL_OUT_OF_RANGE ? BOIL_WINDOW_BEYOND : BOIL_WINDOW_NONE;
-        result = find_opening(&c, out);
+        result = BOIL_OK;
     } else if (result == BOIL_OK) {
         out->heat_W = boil_heater_rounded_up(out->heat_W);
         result = around_heat(&c, out);

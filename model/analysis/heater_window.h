@@ -41,13 +41,17 @@ typedef struct {
     boil_window_end likely, possible; /* below the rim, by the likely laws and by the grave ones */
     boil_window_end leaves_likely, leaves_possible; /* likewise, with the freeboard that is asked for */
     double opening_load,
-        opening_area; /* where it is shut: what would open it (boil_load_size_opening_...); NaN: nothing tried */
+        opening_area; /* where it is shut: what would open it, as boil_heater_window_opening finds; NaN: nothing tried */
 } boil_heater_window;
 
 /* limit_s: the longest a boil may be away. BOIL_OK, or a failure after which nothing is left to free. */
 boil_outcome boil_heater_window_of(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                                    boil_heater_window *out);
 void boil_heater_window_free(boil_heater_window *w);
+
+/* Of a window that is shut: what would open it, which takes as long again. BOIL_OK or a failure. */
+boil_outcome boil_heater_window_opening(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
+                                        boil_heater_window *w);
 
 double boil_heater_rounded_up(double heat_W);                     /* to four digits */
 bool boil_window_end_shut(const boil_window_end *e);              /* with the heat that is needed it does not stay so */

@@ -195,21 +195,35 @@ static boil_outcome feed(const held_case *c, double heat_W, boil_schedule *s)
     return boil_schedule_add(s, &water);
 }
 
+/* As far as the first moment of rest. */
+static boil_outcome stays_awake(boil_simulation *r, bool *yes)
+{
+    boil_history h;
+    boil_outcome outcome = BOIL_OK;
+    while (outcome == BOIL_OK && boil_simulation_at(r).last_quiet == NULL && !boil_simulation_at(r).over)
+        outcome = boil_simulation_advance(r, nextafter(boil_simulation_at(r).time_s, (double)INFINITY));
+    *yes = boil_simulation_at(r).last_quiet == NULL;
+    if (outcome != BOIL_OK || !*yes || (outcome = boil_simulation_finish(r, &h)) != BOIL_OK)
+        return outcome;
+    *yes = h.end == BOIL_RUN_DONE && h.quiet_count == 0;
+    boil_history_free(&h);
+    return BOIL_OK;
+}
+
 static boil_outcome boils_on(void *context, double heat_W, bool *yes)
 {
     const held_case *c = context;
     boil_plant trial = heated(c->plant, heat_W, c->boiling_point_K);
     boil_schedule s;
-    boil_history h;
+    boil_simulation *r = NULL;
     boil_outcome outcome = feed(c, heat_W, &s);
     if (outcome == BOIL_OK)
-        outcome = boil_run_unchecked(&trial, &s, &c->options, &h);
+        outcome = boil_simulation_begin(&trial, &s, &c->options, &r);
+    if (outcome == BOIL_OK)
+        outcome = stays_awake(r, yes);
+    boil_simulation_free(r);
     boil_schedule_free(&s);
-    if (outcome != BOIL_OK)
-        return outcome;
-    *yes = h.end == BOIL_RUN_DONE && h.quiet_count == 0;
-    boil_history_free(&h);
-    return BOIL_OK;
+    return outcome;
 }
 
 boil_outcome boil_steady_state_hold(const boil_plant *p, const boil_run_options *o, double *heat_W)

@@ -15,6 +15,12 @@ boil_outcome size_answer_of(const size_case *c, size_answer *out)
     return boil_heater_window_of(&c->scenario->plant, &c->schedule, &c->run, c->limit_s, &out->heats);
 }
 
+boil_outcome size_opening_of(size_answer *a)
+{
+    const size_case *c = a->size;
+    return boil_heater_window_opening(&c->scenario->plant, &c->schedule, &c->run, c->limit_s, &a->heats);
+}
+
 int size_heaviest_of(const size_case *c, size_heaviest *out)
 {
     const boil_plant *p = &c->scenario->plant;

@@ -45,6 +45,7 @@ typedef struct {
 } size_answer;
 
 boil_outcome size_answer_of(const size_case *c, size_answer *out);
+boil_outcome size_opening_of(size_answer *a); /* and, where no heat does, what would open the window */
 
 /* What it is with this plant and so much heat to its tank, held as for every size, by all laws. BOIL_OK or a failure. */
 int size_held_of(const size_case *c, const boil_plant *p, double heat_W, boil_holding *at);

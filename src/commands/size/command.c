@@ -51,6 +51,8 @@ static int answer_heat(const size_case *c, const output *o, int *status)
     size_answer a;
     int result = size_answer_of(c, &a);
     if (result == BOIL_OK)
+        result = size_opening_of(&a);
+    if (result == BOIL_OK)
         *status = output_write(&writers, o, &a, STATUS_DONE);
     boil_heater_window_free(&a.heats);
     return result;
