@@ -216,7 +216,7 @@ static void actions_print(const scenario *s, FILE *to)
     for (size_t i = 0; i < listed; i++)
         action_line_print(s, i, to);
     if (count > listed)
-        fprintf(to, " ... and %zu acts more, the last at %s\n", count - listed,
+        fprintf(to, " ... and %s more, the last at %s\n", format_count(count - listed, "act", "acts").text,
                 format_clock(s->start_s, s->schedule.actions[count - 1].time_s).text);
     if (count == 0)
         fputs(" nothing\n", to);

@@ -87,7 +87,8 @@ static void add_loads(verdict *v, const carried_out *o)
     size_t loads = o->central.loads_count;
     double limit = o->scenario->plant.limits.recovery_s;
     boil_recoveries r = boil_history_recoveries(&o->central, limit);
-    TEXT_ADD(v->text, "%zu of %zu loads back within %s", r.back, loads, format_duration(limit).text);
+    TEXT_ADD(v->text, "%zu of %s back within %s", r.back, format_count(loads, "load", "loads").text,
+             format_duration(limit).text);
     if (r.never > 0)
         TEXT_ADD(v->text, ", %zu not at all", r.never);
     else if (r.back < loads)

@@ -142,8 +142,8 @@ static bool agrees(const reading *n, const cursor *c, const now_job *j)
         if (o->job != j->job || (urgent && (o->of > 1 || j->of > 1)))
             continue;
         if (o->of != j->of)
-            return cursor_error(c, c->at, "'%s' hangs in %zu baskets here and in %zu above", n->r->into->list[j->job].name,
-                                j->of, o->of);
+            return cursor_error(c, c->at, "'%s' hangs in %s here and in %zu above", n->r->into->list[j->job].name,
+                                format_count(j->of, "basket", "baskets").text, o->of);
         if (o->number == j->number)
             return cursor_error(c, c->at, "'%s' stands in [now] a second time",
                                 words_quoted(c->at, (size_t)(c->end - c->at)).text);

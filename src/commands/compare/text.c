@@ -197,7 +197,7 @@ static bool actions(const compare_answer *c, unit_system s, FILE *to)
     for (size_t i = 0; i < count && i < PLAN_ACTIONS_MAX; i++)
         action(&list[i], s, to);
     if (count > PLAN_ACTIONS_MAX)
-        fprintf(to, "   ... and %zu acts more\n", count - PLAN_ACTIONS_MAX);
+        fprintf(to, "   ... and %s more\n", format_count(count - PLAN_ACTIONS_MAX, "act", "acts").text);
     free(list);
     return count > 0;
 }

@@ -134,9 +134,9 @@ static void frame(const void *what, FILE *to)
     picture_names(to, w->format, s->title);
     const char *mixing = explore_varies_mixing(s) ? "" : ", all with the likely laws of mixing";
     if (made < needed)
-        snprintf(runs, sizeof runs, "%zu of %zu runs%s", made, needed, mixing);
+        snprintf(runs, sizeof runs, "%zu of %s%s", made, format_count(needed, "run", "runs").text, mixing);
     else
-        snprintf(runs, sizeof runs, "%zu runs%s", made, mixing);
+        snprintf(runs, sizeof runs, "%s%s", format_count(made, "run", "runs").text, mixing);
     picture_row(to, "said", 0, 0, runs);
     picture_row(to, "loads", (double)s->load_count, 0, "");
     picture_row(to, "limit", s->limit_s, 0, format_duration(s->limit_s).text);

@@ -28,7 +28,7 @@ static void head(const writing *w)
     const explore_answer *s = w->answer;
     size_t made = explore_count(s, true), needed = explore_count(s, false), bad = ended_badly(s);
     char runs[200] = "";
-    TEXT_ADD(runs, "%zu runs", made);
+    TEXT_ADD(runs, "%s", format_count(made, "run", "runs").text);
     if (made < needed)
         TEXT_ADD(runs, " of %zu: not all were made, and what follows is of those", needed);
     if (s->input_count > 0)
@@ -181,7 +181,7 @@ static void loads(const writing *w)
         fputc('\n', w->to);
     }
     if (s->load_count > listed)
-        fprintf(w->to, " ... and %zu loads more\n", s->load_count - listed);
+        fprintf(w->to, " ... and %s more\n", format_count(s->load_count - listed, "load", "loads").text);
 }
 
 static formatted_text index_text(const boil_estimate *e)

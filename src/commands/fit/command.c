@@ -33,8 +33,10 @@ static int refuse(const fit_answer *f, fit_end end, const scenario *s)
         return STATUS_STOPPED;
     switch (end) {
     case FITTING_FEW:
-        program_complain("%s: %zu readings within the scenario's time are too few to fit %zu numbers; %zu rows lie outside",
-                         text_plain(f->log_path).text, f->temperatures + f->levels, f->problem.parameters, f->left_out);
+        program_complain("%s: too few to fit %s: %s within the scenario's time, %s outside it", text_plain(f->log_path).text,
+                         format_count(f->problem.parameters, "number", "numbers").text,
+                         format_count(f->temperatures + f->levels, "reading", "readings").text,
+                         format_count(f->left_out, "row", "rows").text);
         return STATUS_USAGE;
     case FITTING_NO_CASE:
         program_complain("%s: with the guess, the middle of each range, the run cannot be made or stops early", s->path);

@@ -79,9 +79,10 @@ static void agreement(const writing *w)
     misses_line(w, "temperature", 0, DIM_DIFFERENCE);
     misses_line(w, "still level", 1, DIM_LENGTH);
     report_paragraph(w->to,
-                     "A reading errs like the one before it, by %.2f, so %zu readings tell as much as %.0f independent ones; "
+                     "A reading errs like the one before it, by %.2f, so %zu readings tell as much as %s; "
                      "the intervals are as wide as that makes them.",
-                     f->fit.serial, f->problem.count, f->fit.effective);
+                     f->fit.serial, f->problem.count,
+                     format_count((size_t)lround(f->fit.effective), "independent one", "independent ones").text);
 }
 
 static void alike(const writing *w)
@@ -129,7 +130,8 @@ static void reservations(const writing *w)
     if (!f->fit.converged)
         report_paragraph(w->to, "The search did not settle: narrower ranges, or fewer numbers, help.");
     if (f->left_out > 0)
-        report_paragraph(w->to, "%zu rows of the log lie before the start or after the end of the scenario.", f->left_out);
+        report_paragraph(w->to, "Before the start or after the end of the scenario: %s of the log, left out.",
+                         format_count(f->left_out, "row", "rows").text);
     report_paragraph(w->to, "A fitted number also carries whatever the model lacks: hold it against another day's log before "
                             "anything rests on it.");
 }

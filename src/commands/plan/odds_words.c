@@ -13,9 +13,9 @@ static plan_words counted(const plan_answer *a)
     if (o->plans == 0)
         TEXT_ADD(w.text, "Its odds were not counted.");
     else
-        TEXT_ADD(w.text, "Odds: it holds in %s of %zu draws (%s); %s were asked for. Every boil is back in time in %s (%s).",
-                 format_chance(holds->chance).text, holds->count, format_odds(holds).text, format_chance(o->asked).text,
-                 format_chance(back->chance).text, format_odds(back).text);
+        TEXT_ADD(w.text, "Odds: it holds in %s of %s (%s); %s were asked for. Every boil is back in time in %s (%s).",
+                 format_chance(holds->chance).text, format_count(holds->count, "draw", "draws").text, format_odds(holds).text,
+                 format_chance(o->asked).text, format_chance(back->chance).text, format_odds(back).text);
     return w;
 }
 

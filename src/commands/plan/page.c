@@ -181,8 +181,8 @@ void plan_page(const void *answer, const output *o, const picture_drawn *drawn, 
     bars(&h, a);
     sheet(&h, a);
     html_element(&h, "p", NULL, "%s", report_caution_words);
-    html_element(&h, "footer", NULL, PROGRAM_NAME " " BOIL_VERSION_TEXT ", seed %lu, %zu timetables, %zu proofs", a->seed,
-                 a->tried, a->proofs);
+    html_element(&h, "footer", NULL, PROGRAM_NAME " " BOIL_VERSION_TEXT ", seed %lu, %s, %s", a->seed,
+                 format_count(a->tried, "timetable", "timetables").text, format_count(a->proofs, "proof", "proofs").text);
     html_close(&h);
     html_close(&h);
 }

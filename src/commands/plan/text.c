@@ -145,6 +145,7 @@ void plan_report(const void *answer, const output *o, FILE *to)
     if (o->full)
         list_breaks(a, to);
     report_caution(to);
-    fprintf(to, "\n" PROGRAM_NAME " " BOIL_VERSION_TEXT ", seed %lu, %zu timetables, %zu proofs, tolerance %g\n", a->seed,
-            a->tried, a->proofs, a->planning.options.tolerance);
+    fprintf(to, "\n" PROGRAM_NAME " " BOIL_VERSION_TEXT ", seed %lu, %s, %s, tolerance %g\n", a->seed,
+            format_count(a->tried, "timetable", "timetables").text, format_count(a->proofs, "proof", "proofs").text,
+            a->planning.options.tolerance);
 }

@@ -243,7 +243,8 @@ static void proof(const writing *w)
                 text_fitted(size_case_words(a->size, w->system, i).text, 40).text, back_words(&a->heats.proof.loads[i]).text,
                 i < a->heats.less.loads_count ? back_words(&a->heats.less.loads[i]).text : "-");
     if (a->heats.proof.loads_count > LOADS_LISTED)
-        fprintf(w->to, " ... and %zu loads more; slowest %s\n", a->heats.proof.loads_count - LOADS_LISTED,
+        fprintf(w->to, " ... and %s more; slowest %s\n",
+                format_count(a->heats.proof.loads_count - LOADS_LISTED, "load", "loads").text,
                 format_duration(boil_history_recoveries(&a->heats.proof, a->size->limit_s).slowest_s).text);
     report_paragraph(w->to, "least freeboard %s; most steam %s; ends boiling at %s with %s in the tank, at rest",
                      SHOWN(w->system, LENGTH, a->heats.at.freeboard_min_m),

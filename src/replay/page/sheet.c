@@ -124,7 +124,7 @@ static void table(html *h, const lesson_answer *a)
     html_close(h);
     html_close(h);
     if (left > 0)
-        html_element(h, "p", "class=\"left\"", "%zu lines more on the screen.", left);
+        html_element(h, "p", "class=\"left\"", "%s more on the screen.", format_count(left, "line", "lines").text);
     free(lines);
 }
 

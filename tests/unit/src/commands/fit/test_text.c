@@ -79,7 +79,9 @@ static void what_is_not_told_is_said(void **state)
     assert_true(told(&m, "The log hardly tells 'losses evaporation factor'"));
     assert_true(told(&m, "This log cannot tell 'heat efficiency' from 'losses evaporation factor' (correlation -0.99)"));
     assert_true(told(&m, ": not settled, see below") && told(&m, "The search did not settle"));
-    assert_true(told(&m, "3 rows of the log lie before the start or after the end"));
+    assert_true(told(&m, "Before the start or after the end of the scenario: 3 rows of the log"));
+    m.answer.left_out = 1;
+    assert_true(told(&m, "Before the start or after the end of the scenario: 1 row of the log"));
     assert_false(told(&m, "evaporation factor = "));
     scenario_free(&m.scene);
 }

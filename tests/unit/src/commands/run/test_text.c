@@ -206,14 +206,14 @@ static void the_gravest_finding_comes_first(void **state)
     (void)state;
     shift_begin(&the, 1);
     set_found(&the, finding("freeboard-low", "freeboard below the limit", BOIL_SEVERITY_CAUTION, 4920));
-    assert_verdict("CAUTION at 7:22: freeboard below the limit; 1 of 1 loads back within 2 min; least freeboard 7.1 in at "
+    assert_verdict("CAUTION at 7:22: freeboard below the limit; 1 of 1 load back within 2 min; least freeboard 7.1 in at "
                    "7:22");
     set_possible(&the, finding("overflow", "the boiling surface reaches the rim", BOIL_SEVERITY_DANGER, 5000));
-    assert_verdict("DANGER (possible) at 7:23: the boiling surface reaches the rim; 1 of 1 loads back within 2 min; least "
+    assert_verdict("DANGER (possible) at 7:23: the boiling surface reaches the rim; 1 of 1 load back within 2 min; least "
                    "freeboard 7.1 in at 7:22");
     set_found(&the, finding("water-layer", "water floats on the quiet bath", BOIL_SEVERITY_DANGER, 4920));
     the.found.rank += 250; /* as likely, and what happens to the bath */
-    assert_verdict("DANGER at 7:22: water floats on the quiet bath; 1 of 1 loads back within 2 min; least freeboard 7.1 in "
+    assert_verdict("DANGER at 7:22: water floats on the quiet bath; 1 of 1 load back within 2 min; least freeboard 7.1 in "
                    "at 7:22");
 }
 
@@ -227,10 +227,10 @@ static void a_stopped_run_says_so_first(void **state)
     the.done.central.stop_value = 0.7000001;
     the.done.central.stop_limit = 0.7;
     the.done.central.stop_unit = "kg/kg";
-    assert_verdict("STOPPED at 7:10: sodium hydroxide strength reached 0.7 kg/kg, where the known range ends; 1 of 1 loads "
+    assert_verdict("STOPPED at 7:10: sodium hydroxide strength reached 0.7 kg/kg, where the known range ends; 1 of 1 load "
                    "back within 2 min; least freeboard 7.1 in at 7:22; nothing above NOTICE");
     the.done.central.end = BOIL_RUN_FULL;
-    assert_verdict("STOPPED at 7:10: the tank is full; 1 of 1 loads back within 2 min; least freeboard 7.1 in at 7:22; nothing "
+    assert_verdict("STOPPED at 7:10: the tank is full; 1 of 1 load back within 2 min; least freeboard 7.1 in at 7:22; nothing "
                    "above NOTICE");
 }
 
