@@ -112,5 +112,6 @@ void jobs_read_line(const job_reader *r, cursor *line)
     if (said.least.text == NULL && good)
         cursor_error(&place, place.at, "'%s' needs how long it hangs once it is hot, such as 'for 15 min to 25 min'",
                      words_quoted(said.name_at, said.name_length).text);
+    said.wrong = !good;
     job_finish(r, &place, &load, &said);
 }

@@ -15,7 +15,8 @@ typedef struct {
 typedef struct {
     scenario_job *list;
     size_t count, capacity;
-    char *file; /* that they stand in, as messages show it; NULL: none was read */
+    char *file;   /* that they stand in, as messages show it; NULL: none was read */
+    bool partial; /* something of the list is wrong: a job that is missing here may stand there all the same */
 } scenario_jobs;
 
 void scenario_jobs_free(scenario_jobs *j);

@@ -115,8 +115,8 @@ static bool find_job(const reading *n, const cursor *c, const char *end, now_job
     const scenario_jobs *all = n->r->into;
     size_t length = (size_t)(end - c->at);
     j->job = scenario_jobs_find(all, c->at, length);
-    if (j->job < all->count)
-        return true;
+    if (j->job < all->count || all->partial)
+        return j->job < all->count;
     words_nearest near = words_near(c->at, length);
     for (size_t i = 0; i < all->count; i++)
         words_consider(&near, all->list[i].name);
@@ -255,8 +255,9 @@ static void read_level(const reading *n, cursor *c)
 {
     static const bounds level = {"m", 0.02, 5};
     const char *at = c->at;
+    double depth_m = n->r->reader->plant->tank.depth_m; /* 0: it could not be read */
     read_number(c, "level", DIM_LENGTH, &level, &n->out->level_m);
-    if (n->out->level_m >= n->r->reader->plant->tank.depth_m)
+    if (depth_m > 0 && n->out->level_m >= depth_m)
         cursor_error(c, at, "the level must lie below the rim: see 'depth' of [tank]");
 }
 

@@ -157,7 +157,7 @@ void job_finish(const job_reader *r, const cursor *place, job_text *load, const 
     action_line line = {.place = c, .portions = 1};
     const cursor words = c;
     bool good = action_read(r->reader, &c, &a, &line) && is_free(place, &a, said);
-    good = is_new(r, place, said) && good;
+    good = is_new(r, place, said) && good && !said->wrong;
     if (r->into->count == BOIL_PLAN_JOBS_MAX && good)
         good = cursor_error(place, said->name_at, "there are more than %zu jobs", BOIL_PLAN_JOBS_MAX);
     if (!good || said->least.text == NULL)

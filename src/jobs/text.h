@@ -31,6 +31,7 @@ typedef struct {
     boil_plan_priority priority;
     bool ranked; /* a word of it was said */
     bool may_split, may_share;
+    bool wrong; /* a clause of it was complained about: what it says is not known */
 } job_said;
 
 extern const char *const job_priorities[]; /* words, by boil_plan_priority; NULL after the last */
@@ -39,7 +40,8 @@ extern const bounds job_stay_bounds;       /* of how long a job hangs */
 /* A moment of a job. */
 bool job_moment_read(const job_reader *r, cursor *c, const char *what, quantity *q);
 
-/* Reads the load's words, `load 190 lb, plate 1/4 in, ...`, checks the job as a whole and adds it to the list. `place`: its line. */
+/* Reads the load's words, `load 190 lb, plate 1/4 in, ...`, checks the job as a whole and adds it to the list. What is wrong
+   is said once: nothing is held against a clause that could not be read. `place`: its line. */
 void job_finish(const job_reader *r, const cursor *place, job_text *load, const job_said *said);
 
 #endif

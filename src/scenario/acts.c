@@ -85,11 +85,14 @@ static void read_jobs(draft *d, schedule_draft *a, const char *scenario_path)
 {
     scenario *out = d->out;
     const job_reader r = {schedule_reader(a), out->start_s, out->plan.end_s, &out->jobs};
+    const messages *m = d->messages;
+    size_t mistakes = m->count - m->remarks;
     if (out->plan.jobs_file != NULL)
         read_jobs_file(d, &r, scenario_path);
     cursor c;
     for (size_t next = 0; out->plan.jobs_file == NULL && draft_next_line(d, DRAFT_JOBS, &next, &c);)
         jobs_read_line(&r, &c);
+    out->jobs.partial = m->count - m->remarks > mistakes;
     const char *file = out->plan.jobs_file != NULL && d->jobs->name != NULL ? d->jobs->name : d->text->name;
     out->jobs.file = text_copy(file, strlen(file));
     if (out->jobs.file == NULL)
