@@ -52,12 +52,22 @@ static boil_outcome judge_alone(failing *f, size_t part)
     return outcome;
 }
 
-/* A part that may share takes of a place's time what its mass takes of a dip's. The last are carried off after the end. */
+/* What is open of the places until the last are carried off, after the end: from the boil on, and from where what hangs there is. */
+static double open_s(const boil_plan_case *c)
+{
+    const boil_plan_problem *p = c->problem;
+    double open = (double)(p->positions - p->hanging_count) * fmax(0, p->end_s + p->hoist_s - c->bath->ready_s);
+    for (size_t i = 0; i < p->hanging_count; i++)
+        open += fmax(0, p->end_s - fmax(p->hanging[i].leaves_s, c->bath->ready_s - p->hoist_s));
+    return open;
+}
+
+/* A part that may share takes of a place's time what its mass takes of a dip's. */
 static void judge_places(failing *f)
 {
     const boil_plan_case *c = f->of;
     const boil_plan_problem *p = c->problem;
-    double needed = 0, open = (double)p->positions * (p->end_s + p->hoist_s);
+    double needed = 0, open = open_s(c);
     for (size_t i = 0; i < c->parts_count; i++) {
         const boil_plan_job *j = boil_plan_job_of(c, i);
         double share = j->may_share ? fmin(1, boil_plan_part_mass(&c->parts[i]) / c->bath->most_kg) : 1;
@@ -79,7 +89,7 @@ static void judge_heat(failing *f)
     }
     double dips = ceil(heat_J / most - 1e-9), each_s = fmax(c->problem->settle_s, b->steady_s);
     double back_s = (1 + b->slower) * ((dips - 1) * b->offset_s + (heat_J - most) / b->quiet_W);
-    double needed = fmax(0, (dips - 1) * each_s + back_s) + last_s;
+    double needed = b->ready_s + fmax(0, (dips - 1) * each_s + back_s) + last_s;
     if (needed > c->problem->end_s)
         add(f, BOIL_PLAN_NEEDS_HEAT, 0, needed, c->problem->end_s);
 }
@@ -96,6 +106,16 @@ static void judge_water(failing *f)
         add(f, BOIL_PLAN_NEEDS_WATER, 0, missing, b->strongest_kg);
 }
 
+static void judge_start(failing *f)
+{
+    const boil_plan_problem *p = f->of->problem;
+    for (size_t i = 0; i < p->hanging_count; i++)
+        if (p->hanging[i].leaves_s > p->end_s)
+            add(f, BOIL_PLAN_NEEDS_LIFT, i, p->hanging[i].leaves_s, p->end_s);
+    if (f->of->bath->outside_K != 0)
+        add(f, BOIL_PLAN_NEEDS_BAND, 0, f->of->bath->outside_K, 0);
+}
+
 boil_outcome boil_plan_conditions_failed(const boil_plan_case *c, boil_plan_condition list[BOIL_PLAN_CONDITIONS_MAX],
                                          size_t *count)
 {
@@ -103,6 +123,7 @@ boil_outcome boil_plan_conditions_failed(const boil_plan_case *c, boil_plan_cond
     boil_outcome outcome = BOIL_OK;
     for (size_t i = 0; i < c->parts_count && outcome == BOIL_OK; i++)
         outcome = judge_alone(&f, i);
+    judge_start(&f);
     judge_places(&f);
     judge_heat(&f);
     judge_water(&f);

@@ -10,12 +10,14 @@ typedef enum {
     BOIL_PLAN_NEEDS_WINDOW, /* or finds no time at all between the breaks */
     BOIL_PLAN_NEEDS_PLACES, /* all stays, shared as far as masses allow, fill more than the positions have until the end, s */
     BOIL_PLAN_NEEDS_HEAT,   /* boils come back one after the other, and that takes longer than there is, s */
-    BOIL_PLAN_NEEDS_WATER   /* more boils off than may be poured, and the band is used up before the last job may go in, kg */
+    BOIL_PLAN_NEEDS_WATER,  /* more boils off than may be poured, and the band is used up before the last job may go in, kg */
+    BOIL_PLAN_NEEDS_LIFT,   /* what hangs there is lifted after the end: when, and the end */
+    BOIL_PLAN_NEEDS_BAND    /* the bath boils outside its band as it begins: by how much, K; the limit is 0 */
 } boil_plan_need;
 
 typedef struct {
     boil_plan_need what;
-    size_t part; /* of what concerns one */
+    size_t part; /* of what concerns one; of a lift, which of what hangs */
     double value, limit;
 } boil_plan_condition;
 

@@ -54,6 +54,15 @@ boil_outcome boil_plan_lesson_learn(boil_plan_lessons *l, const boil_plan_lesson
     return BOIL_OK;
 }
 
+boil_outcome boil_plan_lessons_add(const boil_plan_lessons *from, boil_plan_lessons *to)
+{
+    boil_outcome outcome = BOIL_OK;
+    for (size_t i = 0; i < from->room && outcome == BOIL_OK; i++)
+        if (from->list[i].parts != 0)
+            outcome = boil_plan_lesson_learn(to, &from->list[i]);
+    return outcome;
+}
+
 void boil_plan_lessons_free(boil_plan_lessons *l)
 {
     free(l->list);

@@ -29,6 +29,9 @@ boil_plan_lesson boil_plan_lesson_of(const boil_plan_lessons *l, uint64_t parts)
 /* Takes the place of an older one. BOIL_OK or BOIL_NO_MEMORY. */
 boil_outcome boil_plan_lesson_learn(boil_plan_lessons *l, const boil_plan_lesson *what);
 
+/* All of one to another, of the same parts. As above. */
+boil_outcome boil_plan_lessons_add(const boil_plan_lessons *from, boil_plan_lessons *to);
+
 void boil_plan_lessons_free(boil_plan_lessons *l);
 
 #endif

@@ -94,6 +94,7 @@ typedef struct {
     double dries_kg_s;     /* while it is quiet */
     double strongest_kg;   /* water that may be missing, by the band's upper end */
     double missing_kg;     /* at the start; less than 0: too much is there */
+    double outside_K;      /* likewise, that it boils above its band; less than 0: below; 0: neither */
     bool valve;            /* water comes by itself */
     double fire_W;         /* fuel at full dial */
     double efficiency;     /* above 0 */

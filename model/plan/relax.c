@@ -8,7 +8,6 @@
 
 /* Judgement: half of the shortest search, a value to a 32nd of its span, and no more jobs than a person reads of. */
 enum { TRIES = 3000, HALVINGS = 5, MUSTS = 20, JOBS = 30 };
-#define MOST_TIMES 2.0 /* nobody doubles a burner, or a limit, for one shift */
 
 /* A case that may be changed, of the same parts or fewer. */
 typedef struct {
@@ -17,6 +16,7 @@ typedef struct {
     boil_plan_bath bath;
     boil_plan_job *jobs;
     boil_plan_part *parts;
+    boil_plan_hanging_dip lifts[BOIL_POSITIONS_MAX];
 } trial;
 
 static void trial_free(trial *t)
@@ -85,13 +85,28 @@ void boil_plan_relax_shift(const boil_plan_relaxation *r, boil_plan_problem *p, 
         p->hoist_s = r->value;
 }
 
+/* A bath that does not boil comes up as much sooner, and from then on what hangs there has its minutes. */
+static void more_heat(trial *t, double more_W)
+{
+    boil_plan_bath *b = &t->bath;
+    double ready_s = b->ready_s * b->quiet_W / (b->quiet_W + more_W), sooner_s = b->ready_s - ready_s;
+    for (size_t i = 0; i < t->problem.hanging_count; i++) {
+        t->lifts[i] = t->problem.hanging[i];
+        if (t->lifts[i].leaves_s > b->ready_s)
+            t->lifts[i].leaves_s -= sooner_s;
+    }
+    t->problem.hanging = t->lifts;
+    b->ready_s = ready_s;
+    b->quiet_W += more_W;
+}
+
 static void give(trial *t, const asking *a, const boil_plan_relaxation *r)
 {
     boil_plan_relax_shift(r, &t->problem, t->jobs);
     if (r->what == BOIL_PLAN_GIVES_JOB) {
         leave_out(t, r->job);
     } else if (r->what == BOIL_PLAN_GIVES_HEAT) {
-        t->bath.quiet_W += (r->value - 1) * a->heater_W;
+        more_heat(t, (r->value - 1) * a->heater_W);
     } else if (r->what == BOIL_PLAN_GIVES_LIMIT) {
         t->bath.most_kg *= r->value / t->bath.limit_s;
         t->bath.limit_s = r->value;
@@ -158,8 +173,8 @@ boil_outcome boil_plan_relax(const boil_plan_case *c, const boil_plan_order *bes
         double least; /* NaN: there is nothing between */
     } others[] = {
         {{.what = BOIL_PLAN_GIVES_POSITIONS, .value = (double)c->problem->positions + 1}, (double)NAN},
-        {{.what = BOIL_PLAN_GIVES_HEAT, .value = MOST_TIMES}, 1},
-        {{.what = BOIL_PLAN_GIVES_LIMIT, .value = MOST_TIMES * c->bath->limit_s}, c->bath->limit_s},
+        {{.what = BOIL_PLAN_GIVES_HEAT, .value = BOIL_PLAN_GIVES_TIMES}, 1},
+        {{.what = BOIL_PLAN_GIVES_LIMIT, .value = BOIL_PLAN_GIVES_TIMES * c->bath->limit_s}, c->bath->limit_s},
         {{.what = BOIL_PLAN_GIVES_HOIST, .value = c->problem->hoist_s / 2}, (double)NAN},
     };
     list[0] = (boil_plan_relaxation){.what = BOIL_PLAN_GIVES_END};

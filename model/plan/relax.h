@@ -31,6 +31,7 @@ typedef struct {
 } boil_plan_relaxation;
 
 #define BOIL_PLAN_RELAXATIONS_MAX ((size_t)60)
+#define BOIL_PLAN_GIVES_TIMES 2.0 /* of heat, or of a limit, at the most: nobody gives more for one shift; judgement */
 
 /* Gives it in a problem and the jobs that it has; what is about the bath, or a job that is left out, is for the caller. */
 void boil_plan_relax_shift(const boil_plan_relaxation *r, boil_plan_problem *p, boil_plan_job jobs[]);

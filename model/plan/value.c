@@ -40,8 +40,11 @@ boil_plan_value boil_plan_value_of(const boil_plan_case *c, const boil_plan_time
 {
     boil_plan_value v = {.of = {[BOIL_PLAN_POURS] = (double)t->pours_count}};
     double steel_J = 0;
-    for (size_t i = 0; i < c->problem->hanging_count; i++)
-        v.of[BOIL_PLAN_LAST_OUT_S] = fmax(v.of[BOIL_PLAN_LAST_OUT_S], c->problem->hanging[i].leaves_s);
+    for (size_t i = 0; i < c->problem->hanging_count; i++) {
+        double leaves_s = c->problem->hanging[i].leaves_s;
+        v.of[BOIL_PLAN_OVERDUE_S] += fmax(0, leaves_s - c->problem->end_s);
+        v.of[BOIL_PLAN_LAST_OUT_S] = fmax(v.of[BOIL_PLAN_LAST_OUT_S], leaves_s);
+    }
     for (size_t k = 0; k < t->dips_count; k++) {
         const boil_plan_dip *d = &t->dips[k];
         v.of[BOIL_PLAN_UNPLACED] += d->unplaced;

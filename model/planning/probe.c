@@ -127,11 +127,12 @@ double boil_plan_water_lost(const boil_plant *p, const boil_initial_state *s, do
 static void find_band(const boil_plant *p, const boil_initial_state *s, boil_plan_bath *b)
 {
     const double up = 0.85;
-    double t = s->boiling_point_K, high = p->limits.boiling_point_high_K;
+    double t = s->boiling_point_K, high = p->limits.boiling_point_high_K, low = p->limits.boiling_point_low_K;
     double here = boil_plan_water_lost(p, s, t);
     b->strongest_kg = high > 0 ? boil_plan_water_lost(p, s, t + up * (high - t)) - here : HUGE_VAL;
     if (isnan(b->strongest_kg))
         b->strongest_kg = HUGE_VAL;
+    b->outside_K = high > 0 && t > high ? t - high : fmin(0, t - low);
 }
 
 static boil_outcome find_flow(const boil_plant *p, const boil_plan_problem *of, const boil_run_options *o, boil_plan_bath *b)

@@ -4,10 +4,19 @@
 #define BOIL_PLANNING_RELAXED_H
 
 #include "plan/relax.h"
-#include "planning/planning.h"
+#include "planning/resume.h"
 
-/* Sets `proof`, and `last_out_s` where it holds. Of a shift from its start alone. BOIL_OK, whether it holds or not; BOIL_NO_MEMORY, or a
-   failure of a run. */
-boil_outcome boil_planning_relaxed(const boil_planning *g, uint64_t seed, boil_plan_relaxation *r);
+typedef struct {
+    const boil_planning *of;
+    const boil_plan_under_way
+        *under_way;              /* it plans the rest of a shift, which is taken up again where the bath is another; NULL: a
+                                             shift from its start */
+    const boil_plan_order *best; /* that was found */
+    uint64_t seed;
+} boil_plan_asked;
+
+/* Sets `proof`, and `last_out_s` where it holds. Where a value does not do that could be more, the least that does is sought above it.
+   BOIL_OK, whether it holds or not; BOIL_NO_MEMORY, or a failure of a run. */
+boil_outcome boil_planning_relaxed(const boil_plan_asked *a, boil_plan_relaxation *r);
 
 #endif

@@ -71,20 +71,20 @@ static void find_lifts(const boil_planning *g, const need needs[], boil_plan_res
     }
 }
 
-boil_outcome boil_plan_resume(boil_planning *g, const boil_plan_hung hung[], size_t count, double set_K,
-                              boil_plan_resumed out[], size_t dips, double *warm_s)
+boil_outcome boil_plan_resume(boil_planning *g, const boil_plan_under_way *w, boil_plan_resumed out[], double *warm_s)
 {
+    const size_t dips = w->dips;
     need *needs = calloc(dips + 1, sizeof *needs);
     boil_plan_hanging *list = calloc(dips + 1, sizeof *list);
     double left_J = 0;
-    boil_outcome outcome = needs != NULL && list != NULL ? find_missing(g, set_K) : BOIL_NO_MEMORY;
+    boil_outcome outcome = needs != NULL && list != NULL ? find_missing(g, w->set_K) : BOIL_NO_MEMORY;
     *warm_s = 0;
     for (size_t k = 0; k < dips && outcome == BOIL_OK; k++) {
         needs[k] = (need){0, HUGE_VAL, (double)NAN};
         out[k] = (boil_plan_resumed){.most_s = HUGE_VAL};
     }
-    for (size_t i = 0; i < count && outcome == BOIL_OK; i++)
-        outcome = add_basket(g, &hung[i], &needs[hung[i].dip], &left_J, warm_s);
+    for (size_t i = 0; i < w->count && outcome == BOIL_OK; i++)
+        outcome = add_basket(g, &w->hung[i], &needs[w->hung[i].dip], &left_J, warm_s);
     if (outcome == BOIL_OK)
         find_lifts(g, needs, out, dips, list);
     if (outcome == BOIL_OK && g->bath.ready_s > 0)
@@ -92,4 +92,20 @@ boil_outcome boil_plan_resume(boil_planning *g, const boil_plan_hung hung[], siz
     free(needs);
     free(list);
     return outcome;
+}
+
+boil_outcome boil_plan_take_up(boil_planning *g, const boil_plan_under_way *w, boil_plan_problem *of, boil_plan_job jobs[],
+                               boil_plan_resumed out[], boil_plan_hanging_dip lifts[])
+{
+    double warm_s;
+    boil_outcome outcome = boil_plan_resume(g, w, out, &warm_s);
+    if (outcome != BOIL_OK)
+        return outcome;
+    for (size_t i = 0; i < w->dips; i++)
+        lifts[i] = out[i].dip;
+    for (size_t i = 0; i < of->jobs_count; i++)
+        jobs[i].earliest_s = fmax(jobs[i].earliest_s, boil_plan_hands_second(warm_s));
+    of->hanging = lifts;
+    of->hanging_count = w->dips;
+    return BOIL_OK;
 }

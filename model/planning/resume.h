@@ -17,15 +17,26 @@ typedef struct {
     size_t dip;             /* baskets of one number hang and leave together; the numbers run from 0 without a gap */
 } boil_plan_hung;
 
-/* Into *bath, found by boil_planning_begin for the plant as it was read, how much water is missing for the boiling point set_K; and that
-   the boil, where it is not there, comes later for what hangs. Into out[], a place for each dip, what decoders have to know of it, and
-   when each has had its most, from then on it is overdone; into *warm_s when the next load may go in. BOIL_OK, BOIL_NO_MEMORY, or a failure
-   of a run. */
+/* Where the shift stands, beside the bath as it was read. */
+typedef struct {
+    const boil_plan_hung *hung;
+    size_t count;
+    size_t dips;  /* that hang, 0 to the positions */
+    double set_K; /* the boiling point that is held */
+} boil_plan_under_way;
+
+/* Into g, begun for the plant as it was read, how much water is missing for the boiling point that is held; and that the boil, where it is
+   not there, comes later for what hangs. Into out[], a place for each dip, what decoders have to know of it, and when each has had
+   its most, from then on it is overdone; into *warm_s when the next load may go in. BOIL_OK, BOIL_NO_MEMORY, or a failure of a run. */
 typedef struct {
     boil_plan_hanging_dip dip;
     double most_s;
 } boil_plan_resumed;
-boil_outcome boil_plan_resume(boil_planning *g, const boil_plan_hung hung[], size_t count, double set_K,
-                              boil_plan_resumed out[], size_t dips, double *warm_s);
+boil_outcome boil_plan_resume(boil_planning *g, const boil_plan_under_way *w, boil_plan_resumed out[], double *warm_s);
+
+/* The same, and heeded in the problem and the jobs that g was begun for: lifts[], a place for each dip, hang there, and no job goes in
+   before the next load may. */
+boil_outcome boil_plan_take_up(boil_planning *g, const boil_plan_under_way *w, boil_plan_problem *of, boil_plan_job jobs[],
+                               boil_plan_resumed out[], boil_plan_hanging_dip lifts[]);
 
 #endif

@@ -62,22 +62,6 @@ static boil_plan_problem problem_of(plan_answer *a, const scenario *s)
                                .breaks_count = merge_breaks(&s->schedule, a->breaks)};
 }
 
-/* What hangs there keeps its place until its lift, and what goes in waits until that is warm. */
-static boil_outcome resume(plan_answer *a)
-{
-    double warm_s;
-    a->hanging_count = a->rest->now->dips;
-    boil_outcome outcome = boil_plan_resume(&a->planning, a->rest->hung, a->rest->hung_count, a->rest->set_K, a->hanging,
-                                            a->hanging_count, &warm_s);
-    for (size_t i = 0; i < a->hanging_count && outcome == BOIL_OK; i++)
-        a->lifts[i] = a->hanging[i].dip;
-    for (size_t i = 0; i < a->problem.jobs_count && outcome == BOIL_OK; i++)
-        a->jobs[i].earliest_s = fmax(a->jobs[i].earliest_s, boil_plan_hands_second(warm_s));
-    a->problem.hanging = a->lifts;
-    a->problem.hanging_count = a->hanging_count;
-    return outcome;
-}
-
 bool plan_begin(plan_answer *a, const scenario *s, const plan_rest *rest, unit_system told, boil_outcome *result)
 {
     boil_run_options o = boil_run_options_default();
@@ -97,7 +81,7 @@ bool plan_begin(plan_answer *a, const scenario *s, const plan_rest *rest, unit_s
     if (outcome == BOIL_BAD_INPUT)
         return program_complain("%s: the jobs come to more than %zu baskets", s->path, BOIL_PLAN_PARTS_MAX);
     if (outcome == BOIL_OK && rest != NULL)
-        outcome = resume(a);
+        outcome = boil_plan_take_up(&a->planning, &rest->under_way, &a->problem, a->jobs, a->hanging, a->lifts);
     *result = outcome;
     return outcome == BOIL_OK;
 }
@@ -214,7 +198,7 @@ static int by_time(const void *left, const void *right)
 
 plan_line *plan_lines(const plan_answer *a, const boil_plan_timetable *t, size_t *count)
 {
-    size_t n = 0, most = 2 * t->dips_count + t->pours_count + a->problem.breaks_count + a->hanging_count;
+    size_t n = 0, most = 2 * t->dips_count + t->pours_count + a->problem.breaks_count + a->problem.hanging_count;
     plan_line *list = memory_needed(malloc((most + 1) * sizeof *list));
     double last_s = t->value.of[BOIL_PLAN_LAST_OUT_S];
     *count = 0;
@@ -224,7 +208,7 @@ plan_line *plan_lines(const plan_answer *a, const boil_plan_timetable *t, size_t
         list[n++] = (plan_line){PLAN_IN, t->dips[i].enters_s, t->dips[i].leaves_s, i};
         list[n++] = (plan_line){PLAN_OUT, t->dips[i].leaves_s, t->dips[i].leaves_s, i};
     }
-    for (size_t i = 0; i < a->hanging_count; i++)
+    for (size_t i = 0; i < a->problem.hanging_count; i++)
         list[n++] = (plan_line){PLAN_LIFT, a->lifts[i].leaves_s, a->lifts[i].leaves_s, i};
     for (size_t i = 0; i < t->pours_count; i++)
         list[n++] = (plan_line){PLAN_WATER, t->pours[i].start_s, t->pours[i].start_s + t->pours[i].over_s, i};

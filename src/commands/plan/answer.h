@@ -41,10 +41,10 @@ typedef struct {
     boil_plan_relaxation gives[BOIL_PLAN_RELAXATIONS_MAX]; /* and what would have to give; both where none was found */
     size_t gives_count;
     plan_odds odds;
-    const plan_rest *rest;                         /* planned is the rest of a shift; NULL: all of it */
-    boil_plan_resumed hanging[BOIL_POSITIONS_MAX]; /* then: what hangs, place by place, as [now] lists it */
+    const plan_rest *rest; /* planned is the rest of a shift; NULL: all of it */
+    boil_plan_resumed
+        hanging[BOIL_POSITIONS_MAX]; /* then: what hangs, place by place, as [now] lists it; problem.hanging_count of it */
     boil_plan_hanging_dip lifts[BOIL_POSITIONS_MAX];
-    size_t hanging_count;
 } plan_answer;
 
 /* How it is sought. */

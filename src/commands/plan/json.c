@@ -262,7 +262,7 @@ static void hanging(json *j, const char *name, const void *record)
 {
     const plan_answer *a = ((const standing *)record)->of;
     json_list(j, name);
-    for (size_t k = 0; k < a->hanging_count; k++) {
+    for (size_t k = 0; k < a->problem.hanging_count; k++) {
         const hung x = {plan_hanging_name(a, k), a->lifts[k].leaves_s, plan_hanging_late_s(a, k), plan_hanging_overdone(a, k)};
         json_record(j, NULL, hung_fields, &x);
     }
@@ -291,8 +291,12 @@ static void now(json *j, const char *name, const void *record)
         json_text(j, name, NULL);
         return;
     }
-    const standing x = {
-        a, a->rest->now->reads_K, a->rest->set_K, a->planning.bath.ready_s, a->planning.bath.missing_kg, a->rest->now->boils};
+    const standing x = {a,
+                        a->rest->now->reads_K,
+                        a->rest->under_way.set_K,
+                        a->planning.bath.ready_s,
+                        a->planning.bath.missing_kg,
+                        a->rest->now->boils};
     json_record(j, name, standing_fields, &x);
 }
 

@@ -1,5 +1,7 @@
-#include "commands/plan/answer.h"
+#include <math.h>
+
 #include "base/threads.h"
+#include "commands/plan/answer.h"
 #include "describe/report.h"
 #include "plan/order.h"
 #include "planning/relaxed.h"
@@ -15,18 +17,19 @@ static void copy_order(const boil_plan_timetable *t, boil_plan_order *o)
 }
 
 /* Carried out are those of the shift and the plant first, of jobs the first few: each takes runs of a whole shift. */
-static boil_outcome prove_gives(plan_answer *a)
+static boil_outcome prove_gives(plan_answer *a, const boil_plan_order *best)
 {
+    const boil_plan_asked asked = {&a->planning, a->rest != NULL ? &a->rest->under_way : NULL, best, a->seed};
     const size_t most = 8; /* judgement: some seconds for thirty jobs */
     boil_outcome outcome = BOIL_OK;
     size_t proved = 0;
-    for (int of_jobs = 0; of_jobs < 2 && a->rest == NULL; of_jobs++)
+    for (int of_jobs = 0; of_jobs < 2; of_jobs++)
         for (size_t i = 0; i < a->gives_count && proved < most && outcome == BOIL_OK && !threads_asked_to_stop(); i++) {
             boil_plan_relaxation *r = &a->gives[i];
             bool of_job = r->what == BOIL_PLAN_GIVES_MUST || r->what == BOIL_PLAN_GIVES_JOB;
             if (!r->works || of_job != (of_jobs == 1))
                 continue;
-            outcome = boil_planning_relaxed(&a->planning, a->seed, r);
+            outcome = boil_planning_relaxed(&asked, r);
             proved++;
         }
     return outcome;
@@ -39,18 +42,26 @@ boil_outcome plan_explain(plan_answer *a)
     const boil_plant *p = &a->scenario->plant;
     boil_plan_case c = boil_planning_case(&a->planning);
     boil_plan_order o;
-    if (boil_plan_proof_holds(a->best) || boil_plan_holds(&a->best->table.value) || a->stopped)
+    if (boil_plan_proof_holds(a->best) || a->stopped)
         return BOIL_OK;
     boil_outcome outcome = boil_plan_conditions_failed(&c, a->failed, &a->failed_count);
-    if (outcome == BOIL_OK)
-        outcome = boil_plan_order_begin(&o, c.parts_count);
+    if (outcome != BOIL_OK || boil_plan_holds(&a->best->table.value))
+        return outcome;
+    outcome = boil_plan_order_begin(&o, c.parts_count);
     if (outcome != BOIL_OK)
         return outcome;
     copy_order(&a->best->table, &o);
     outcome =
         boil_plan_relax(&c, &o, boil_heater_output(&p->heater, 1, a->planning.bath_K), a->seed, a->gives, &a->gives_count);
+    if (outcome == BOIL_OK)
+        outcome = prove_gives(a, &o);
     boil_plan_order_free(&o);
-    return outcome == BOIL_OK ? prove_gives(a) : outcome;
+    return outcome;
+}
+
+static const char *alone(const plan_answer *a)
+{
+    return a->problem.hanging_count > 0 ? "if nothing else goes in" : "alone in the tank";
 }
 
 plan_words plan_failed(const plan_answer *a, size_t index)
@@ -59,13 +70,12 @@ plan_words plan_failed(const plan_answer *a, size_t index)
     plan_words w = {""};
     switch (f->what) {
     case BOIL_PLAN_NEEDS_TIME:
-        TEXT_ADD(w.text, "%s, alone in the tank, is out at %s at the earliest, and should be by %s",
-                 plan_part_name(a, f->part).text, plan_clock_at(a, f->value).text,
-                 format_clock(a->scenario->start_s, f->limit).text);
+        TEXT_ADD(w.text, "%s, %s, is out at %s at the earliest, and should be by %s", plan_part_name(a, f->part).text, alone(a),
+                 plan_clock_at(a, f->value).text, format_clock(a->scenario->start_s, f->limit).text);
         break;
     case BOIL_PLAN_NEEDS_WINDOW:
-        TEXT_ADD(w.text, "%s, alone in the tank, finds no time between the breaks at which it can be lifted",
-                 plan_part_name(a, f->part).text);
+        TEXT_ADD(w.text, "%s, %s, finds no time between the breaks at which it can be lifted", plan_part_name(a, f->part).text,
+                 alone(a));
         break;
     case BOIL_PLAN_NEEDS_PLACES:
         TEXT_ADD(w.text, "all stays together take %s of the positions, which have %s until the end",
@@ -78,6 +88,14 @@ plan_words plan_failed(const plan_answer *a, size_t index)
     case BOIL_PLAN_NEEDS_WATER:
         TEXT_ADD(w.text, "%s of water would be missing before the last job may go in, the band bears %s",
                  format_quantity(a->system, DIM_MASS, f->value).text, format_quantity(a->system, DIM_MASS, f->limit).text);
+        break;
+    case BOIL_PLAN_NEEDS_LIFT:
+        TEXT_ADD(w.text, "%s hangs there until %s, and should be out by %s", plan_hanging_name(a, f->part).text,
+                 plan_clock_at(a, f->value).text, format_clock(a->scenario->start_s, f->limit).text);
+        break;
+    case BOIL_PLAN_NEEDS_BAND:
+        TEXT_ADD(w.text, "the bath boils %s %s its band as it begins",
+                 format_quantity(a->system, DIM_DIFFERENCE, fabs(f->value)).text, f->value > 0 ? "above" : "below");
         break;
     }
     return w;

@@ -12,7 +12,7 @@ static plan_words stands(const plan_answer *a)
              format_quantity(a->system, DIM_TEMPERATURE, n->reads_K).text);
     if (n->boils)
         TEXT_ADD(w.text, " and boils; it boiled at %s as the shift began.",
-                 format_quantity(a->system, DIM_TEMPERATURE, a->rest->set_K).text);
+                 format_quantity(a->system, DIM_TEMPERATURE, a->rest->under_way.set_K).text);
     else
         TEXT_ADD(w.text,
                  " and DOES NOT BOIL. Heat it up first: it may boil from %s on. No water and no load before it boils all over.",
@@ -78,7 +78,7 @@ double plan_hanging_late_s(const plan_answer *a, size_t dip)
 static plan_words late(const plan_answer *a)
 {
     plan_words w = {""};
-    for (size_t k = 0; k < a->hanging_count; k++)
+    for (size_t k = 0; k < a->problem.hanging_count; k++)
         if (plan_hanging_late_s(a, k) > 0)
             TEXT_ADD(w.text, "%s%s by %s", w.text[0] == '\0' ? "IN THE TANK, AND LATE: " : ", ", plan_hanging_name(a, k).text,
                      format_duration(plan_hanging_late_s(a, k)).text);
@@ -91,7 +91,7 @@ static plan_words late(const plan_answer *a)
 static plan_words overdone(const plan_answer *a)
 {
     plan_words w = {""};
-    for (size_t k = 0; k < a->hanging_count; k++)
+    for (size_t k = 0; k < a->problem.hanging_count; k++)
         if (plan_hanging_overdone(a, k))
             TEXT_ADD(w.text, "%s%s", w.text[0] == '\0' ? "Longer in than it may be by its lift: " : ", ",
                      plan_hanging_name(a, k).text);

@@ -72,7 +72,7 @@ static void dip_bars(html *h, const plan_answer *a)
 /* What hung there already, place by place as carried out. */
 static void hanging_bars(html *h, const plan_answer *a)
 {
-    for (size_t i = 0; i < a->hanging_count; i++) {
+    for (size_t i = 0; i < a->problem.hanging_count; i++) {
         double y = TOP + ROW * (double)i;
         bar(h, a, 0, a->lifts[i].leaves_s, y, "#dddddd");
         words(h, x_of(a, 0) + 4, y + 16, plan_hanging_name(a, i).text);

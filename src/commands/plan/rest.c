@@ -106,12 +106,12 @@ static void take_hung(const scenario *s, plan_rest *out)
         const now_job *n = &s->now.list[i];
         const boil_plan_job *j = &s->jobs.list[n->job].job;
         if (n->kind == NOW_HANGS)
-            out->hung[out->hung_count++] = (boil_plan_hung){.load = boil_plan_part_load(j, n->number, n->of),
-                                                            .least_s = j->least_s,
-                                                            .most_s = j->most_s,
-                                                            .since_s = n->since_s - s->now.clock_s,
-                                                            .out_s = n->out_s - s->now.clock_s,
-                                                            .dip = n->dip};
+            out->hung[out->under_way.count++] = (boil_plan_hung){.load = boil_plan_part_load(j, n->number, n->of),
+                                                                 .least_s = j->least_s,
+                                                                 .most_s = j->most_s,
+                                                                 .since_s = n->since_s - s->now.clock_s,
+                                                                 .out_s = n->out_s - s->now.clock_s,
+                                                                 .dip = n->dip};
     }
 }
 
@@ -137,10 +137,10 @@ static bool take_bath(const scenario *s, plan_rest *out, boil_outcome *result)
     *result = boil_plant_initial(&hot, &state);
     if (*result != BOIL_OK)
         return false;
-    out->set_K = state.boiling_point_K;
+    out->under_way.set_K = state.boiling_point_K;
     p->tank.level_m = n->level_m;
     p->charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
-    p->charge.value = n->boils ? n->reads_K : isnan(n->boiled_K) ? out->set_K : n->boiled_K;
+    p->charge.value = n->boils ? n->reads_K : isnan(n->boiled_K) ? out->under_way.set_K : n->boiled_K;
     p->charge.temperature_K = n->boils ? 0 : n->reads_K;
     if (!n->boils && n->reads_K >= p->charge.value)
         return program_complain(
@@ -177,6 +177,8 @@ bool plan_rest_of(const scenario *s, plan_rest *out, boil_outcome *result)
     }
     take_jobs(s, out);
     take_hung(s, out);
+    out->under_way.hung = out->hung;
+    out->under_way.dips = s->now.dips;
     out->scenario.start_s = fmod(s->start_s + s->now.clock_s, day_s);
     out->scenario.plan.end_s -= s->now.clock_s;
     for (size_t i = 0; i < s->schedule.breaks_count; i++) {

@@ -8,11 +8,10 @@
 /* It borrows all of the scenario that it is of, but its list of jobs: what is left of each, with the times from now. */
 typedef struct {
     scenario scenario;
-    const now_section *now; /* of the other */
-    const scenario_job *of; /* its jobs */
-    boil_plan_hung *hung;   /* what hangs in the tank, with times from now */
-    size_t hung_count;
-    double set_K; /* the boiling point to hold: that at the start of the shift */
+    const now_section *now;        /* of the other */
+    const scenario_job *of;        /* its jobs */
+    boil_plan_hung *hung;          /* what hangs in the tank, with times from now */
+    boil_plan_under_way under_way; /* the same; held is the boiling point at the start of the shift */
 } plan_rest;
 
 /* False, with complaints, where there is none; to be freed either way. */

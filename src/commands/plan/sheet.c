@@ -37,7 +37,8 @@ plan_words plan_verdict(const plan_answer *a)
     TEXT_ADD(w.text, "%s, last out %s", format_count(p->table.dips_count, "dip", "dips").text,
              format_clock(a->scenario->start_s, last_s).text);
     if (isfinite(spare_s))
-        TEXT_ADD(w.text, ", %s before the end of the shift (%s)", format_duration(floor(spare_s / 60) * 60).text,
+        TEXT_ADD(w.text, ", %s before the end of the shift (%s)",
+                 format_duration(spare_s < 60 ? floor(spare_s) : floor(spare_s / 60) * 60).text,
                  format_clock(a->scenario->start_s, a->problem.end_s).text);
     TEXT_ADD(w.text, "; every boil back within %.0f s of %.0f s; nothing above NOTICE", ceil(plan_slowest_s(p)),
              a->planning.bath.limit_s);

@@ -51,7 +51,7 @@ static void write_begun(const plan_answer *a, const char *at, const char *end, F
 /* What hangs there is lifted by the sheet: it takes no heat any more, and no run has to know of it. */
 static void write_hanging(const plan_answer *a, FILE *to)
 {
-    for (size_t i = 0; i < a->hanging_count; i++)
+    for (size_t i = 0; i < a->problem.hanging_count; i++)
         fprintf(to, "# in the tank already: %s, out at %s\n", plan_hanging_name(a, i).text,
                 plan_clock_at(a, a->lifts[i].leaves_s).text);
 }

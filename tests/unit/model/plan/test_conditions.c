@@ -130,6 +130,57 @@ static void boils_come_back_too_late(void **state)
     expect(&l, true, BOIL_PLAN_NEEDS_HEAT, 180 + 1.25 * (-9 + (10.5 - 3.224) / 0.04) + 800, 1075);
 }
 
+/* What hangs there keeps its place until it is carried off; before the boil no place takes anything. Six stays and moves are 5760 s. */
+static void what_hangs_there_leaves_less_of_the_places(void **state)
+{
+    (void)state;
+    static const boil_plan_hanging_dip lift = {1000, 1};
+    listed l;
+    set_up(&l, 6);
+    l.problem.positions = 2;
+    l.problem.hanging = &lift;
+    l.problem.hanging_count = 1;
+    l.problem.end_s = 3349;
+    expect(&l, true, BOIL_PLAN_NEEDS_PLACES, 5760, 3349 + 60 + 3349 - 1000);
+    l.problem.end_s = 3350;
+    expect(&l, false, BOIL_PLAN_NEEDS_PLACES, 0, 0);
+    l.bath.ready_s = 1100; /* both are empty by then */
+    expect(&l, true, BOIL_PLAN_NEEDS_PLACES, 5760, 2 * (3350 + 60 - 1100));
+    l.problem.end_s = 3920;
+    expect(&l, false, BOIL_PLAN_NEEDS_PLACES, 0, 0);
+}
+
+/* A bath that boils after 400 s gains no heat for steel before. */
+static void the_first_boil_comes_first(void **state)
+{
+    (void)state;
+    listed l;
+    set_up(&l, 4);
+    for (size_t i = 0; i < 4; i++)
+        l.parts[i].heat_J = 1.94e6;
+    l.bath.ready_s = 400;
+    l.problem.end_s = 400 + 97 + 900 - 0.5;
+    expect(&l, true, BOIL_PLAN_NEEDS_HEAT, 400 + 97 + 900, l.problem.end_s);
+    l.problem.end_s += 0.5;
+    expect(&l, false, BOIL_PLAN_NEEDS_HEAT, 0, 0);
+}
+
+static void what_is_wrong_at_the_start_no_order_mends(void **state)
+{
+    (void)state;
+    static const boil_plan_hanging_dip lifts[] = {{100, 1}, {9001, 2}};
+    listed l;
+    set_up(&l, 2);
+    l.problem.hanging = lifts;
+    l.problem.hanging_count = 2;
+    expect(&l, true, BOIL_PLAN_NEEDS_LIFT, 9001, 9000);
+    assert_int_equal(l.failed[0].part, 1);
+    l.problem.end_s = 9001;
+    expect(&l, false, BOIL_PLAN_NEEDS_LIFT, 0, 0);
+    l.bath.outside_K = -2;
+    expect(&l, true, BOIL_PLAN_NEEDS_BAND, -2, 0);
+}
+
 /* Two dips full to the last joule are two. */
 static void what_fills_two_dips_takes_no_third(void **state)
 {
@@ -187,7 +238,8 @@ int main(void)
         cmocka_unit_test(a_part_alone_is_out_too_late),       cmocka_unit_test(a_part_finds_no_time_at_all),
         cmocka_unit_test(stays_fill_more_than_the_places),    cmocka_unit_test(boils_come_back_too_late),
         cmocka_unit_test(what_fills_two_dips_takes_no_third), cmocka_unit_test(the_bath_dries_before_the_last),
-        cmocka_unit_test(no_more_are_told_than_have_room),
+        cmocka_unit_test(no_more_are_told_than_have_room),    cmocka_unit_test(what_hangs_there_leaves_less_of_the_places),
+        cmocka_unit_test(the_first_boil_comes_first),         cmocka_unit_test(what_is_wrong_at_the_start_no_order_mends),
     };
     return cmocka_run_group_tests_name("conditions", tests, NULL, NULL);
 }

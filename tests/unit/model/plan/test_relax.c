@@ -90,9 +90,32 @@ static void what_must_be_out_too_soon_gives(void **state)
     expect(&l, of, sizeof of / sizeof of[0]);
 }
 
+/* A bath that boils after 1200 s: of 90 kW for 40 it does after 533 1/3 s. What hangs in the only place has its minutes 300 s after
+   that, and two moves later the first goes in: at 1620 s, and 3240 s later all are out. For 4500 s it must go in 360 s sooner, which is
+   0.3428.. of 50 kW more; at 1.34375 times it goes in at 1260 s. In two places the longest hangs from 1620 s on beside the others. */
+static void a_quiet_bath_comes_up_sooner_with_more_heat(void **state)
+{
+    (void)state;
+    static const boil_plan_hanging_dip lift = {1500, 1};
+    listed l;
+    set_up(&l);
+    static const expected of[] = {
+        {BOIL_PLAN_GIVES_END, 0, 4860, true, 4860},     {BOIL_PLAN_GIVES_JOB, 0, 0, true, 4860 - 720},
+        {BOIL_PLAN_GIVES_JOB, 1, 0, true, 4860 - 1020}, {BOIL_PLAN_GIVES_JOB, 2, 0, true, 4860 - 1620},
+        {BOIL_PLAN_GIVES_POSITIONS, 0, 2, true, 3120},  {BOIL_PLAN_GIVES_HEAT, 0, 1.34375, true, 4500},
+        {BOIL_PLAN_GIVES_LIMIT, 0, 200, false, 4860},   {BOIL_PLAN_GIVES_HOIST, 0, 30, false, 1560 + 3000 + 4 * 30},
+    };
+    l.problem.hanging = &lift;
+    l.problem.hanging_count = 1;
+    l.problem.end_s = 4500;
+    l.bath.ready_s = 1200;
+    expect(&l, of, sizeof of / sizeof of[0]);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {cmocka_unit_test(each_gives_the_time_it_takes),
-                                       cmocka_unit_test(what_must_be_out_too_soon_gives)};
+                                       cmocka_unit_test(what_must_be_out_too_soon_gives),
+                                       cmocka_unit_test(a_quiet_bath_comes_up_sooner_with_more_heat)};
     return cmocka_run_group_tests_name("relax", tests, NULL, NULL);
 }

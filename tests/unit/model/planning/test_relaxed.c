@@ -11,7 +11,10 @@
 static boil_plan_relaxation asked(const boil_planning *g, boil_plan_gives what, double value)
 {
     boil_plan_relaxation r = {.what = what, .job = 1, .value = value, .works = true};
-    assert_int_equal(boil_planning_relaxed(g, 1, &r), BOIL_OK);
+    boil_plan_order o;
+    assert_int_equal(boil_plan_order_begin(&o, g->parts.count), BOIL_OK);
+    assert_int_equal(boil_planning_relaxed(&(boil_plan_asked){g, NULL, &o, 1}, &r), BOIL_OK);
+    boil_plan_order_free(&o);
     return r;
 }
 
@@ -46,8 +49,78 @@ static void what_gives_is_carried_out(void **state)
     boil_planning_free(&g);
 }
 
+/* The rest of a shift, in a bath that does not boil: one basket hangs there, a job is to go in. */
+typedef struct {
+    boil_plant plant;
+    boil_plan_job job;
+    boil_plan_hung hung;
+    boil_plan_under_way under_way;
+    boil_plan_problem problem;
+    boil_plan_resumed hanging[1];
+    boil_plan_hanging_dip lifts[1];
+    boil_planning planning;
+} rest;
+
+static void begin_rest(rest *r, double end_s, double times)
+{
+    boil_run_options o = boil_run_options_default();
+    boil_load l = boil_load_default();
+    l.mass_kg = 15;
+    l.size_m = 0.005;
+    *r = (rest){.plant = planned_trough(97e3, 1), .hung = {l, 900, 2400, -600, (double)NAN, 0}};
+    r->plant.charge.temperature_K = 405;
+    r->plant.heater.input_W *= times;
+    r->job = (boil_plan_job){.load = l, .least_s = STAY_S, .most_s = 2 * STAY_S, .due_s = HUGE_VAL};
+    r->under_way = (boil_plan_under_way){&r->hung, 1, 1, r->plant.charge.value};
+    r->problem = (boil_plan_problem){
+        .jobs = &r->job, .jobs_count = 1, .positions = 1, .hoist_s = 60, .settle_s = 60, .end_s = end_s, .water_kg_s = 0.05};
+    assert_int_equal(boil_planning_begin(&r->plant, &r->problem, &o, &r->planning), BOIL_OK);
+    assert_int_equal(boil_plan_take_up(&r->planning, &r->under_way, &r->problem, &r->job, r->hanging, r->lifts), BOIL_OK);
+}
+
+static boil_plan_relaxation asked_rest(const rest *r, boil_plan_gives what, double value)
+{
+    boil_plan_relaxation a = {.what = what, .value = value, .works = true};
+    boil_plan_order o;
+    assert_int_equal(boil_plan_order_begin(&o, 1), BOIL_OK);
+    assert_int_equal(boil_planning_relaxed(&(boil_plan_asked){&r->planning, &r->under_way, &o, 1}, &a), BOIL_OK);
+    boil_plan_order_free(&o);
+    return a;
+}
+
+/* When all are out in a plant that has so much heat from the start. */
+static double out_s(double times)
+{
+    rest r;
+    begin_rest(&r, HUGE_VAL, times);
+    boil_plan_relaxation a = asked_rest(&r, BOIL_PLAN_GIVES_END, 0);
+    assert_int_equal(a.proof, BOIL_PLAN_PROVED);
+    boil_planning_free(&r.planning);
+    return a.last_out_s;
+}
+
+/* Against plants that have what gives: the shift ends between what a hundredth more heat and an eighth more does, which the search, that
+   thought a hundredth enough, is told. What hangs there has its minutes from the sooner boil. */
+static void the_rest_of_a_shift_is_taken_up_again(void **state)
+{
+    (void)state;
+    const double thought = 1.01, next = thought + (BOIL_PLAN_GIVES_TIMES - thought) / 8;
+    double little_s = out_s(thought), enough_s = out_s(next);
+    rest r;
+    assert_true(little_s > enough_s + 60);
+    begin_rest(&r, (little_s + enough_s) / 2, 1);
+    boil_plan_relaxation a = asked_rest(&r, BOIL_PLAN_GIVES_HEAT, thought);
+    assert_int_equal(a.proof, BOIL_PLAN_PROVED);
+    assert_close(a.value, next, 1e-12, 0);
+    assert_close(a.last_out_s, enough_s, 0, 1);
+    a = asked_rest(&r, BOIL_PLAN_GIVES_LIMIT, 121);
+    assert_true(a.proof == BOIL_PLAN_DISPROVED && a.value == BOIL_PLAN_GIVES_TIMES * r.plant.limits.recovery_s);
+    boil_planning_free(&r.planning);
+}
+
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(what_gives_is_carried_out)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(what_gives_is_carried_out),
+                                       cmocka_unit_test(the_rest_of_a_shift_is_taken_up_again)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -56,7 +56,7 @@ static void a_reading_says_how_much_water_is_missing(void **state)
     assert_true(later.charge.value > p.charge.value + 4);
     begin(&p, &job, &of, &fresh);
     begin(&later, &job, &of, &read);
-    assert_int_equal(boil_plan_resume(&read, NULL, 0, p.charge.value, NULL, 0, &warm_s), BOIL_OK);
+    assert_int_equal(boil_plan_resume(&read, &(boil_plan_under_way){.set_K = p.charge.value}, NULL, &warm_s), BOIL_OK);
     assert_close(read.bath.missing_kg, h.summary.vented_total_kg, 0.01, 0);
     assert_close(read.bath.strongest_kg, fresh.bath.strongest_kg, 0.01, 0); /* counted from where none is missing */
     assert_true(warm_s == 0);
@@ -83,7 +83,8 @@ static void what_hangs_keeps_its_place_until_its_lift(void **state)
     double warm_s;
     const boil_plan_hung hung[] = {{plate(), 900, 1500, -600, (double)NAN, 0}, {plate(), 900, 1500, -30, 290, 1}};
     begin(&p, &job, &of, &g);
-    assert_int_equal(boil_plan_resume(&g, hung, 2, p.charge.value, out, 2, &warm_s), BOIL_OK);
+    const boil_plan_under_way w = {hung, 2, 2, p.charge.value};
+    assert_int_equal(boil_plan_resume(&g, &w, out, &warm_s), BOIL_OK);
     assert_close(out[1].dip.leaves_s, 500, 0, 1e-6);          /* its lift would last into the break */
     assert_close(out[0].dip.leaves_s, 560, 0, 1e-6);          /* which the other would as well */
     assert_true(out[0].most_s > 900 && out[0].most_s < 1200); /* 25 min since it was hot, which took some minutes */
@@ -119,7 +120,8 @@ static void a_quiet_bath_is_heated_first(void **state)
     begin(&p, &job, &of, &g);
     double empty_s = g.bath.ready_s;
     assert_true(empty_s > 300);
-    assert_int_equal(boil_plan_resume(&g, &hung, 1, p.charge.value, out, 1, &warm_s), BOIL_OK);
+    const boil_plan_under_way w = {&hung, 1, 1, p.charge.value};
+    assert_int_equal(boil_plan_resume(&g, &w, out, &warm_s), BOIL_OK);
     assert_true(g.bath.ready_s > empty_s + 20);
     assert_true(out[0].dip.leaves_s >= empty_s + 900);
     boil_planning_free(&g);

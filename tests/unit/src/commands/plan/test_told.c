@@ -71,9 +71,9 @@ static void begin_rest(made_rest *r)
     r->hung[1] = (now_job){.kind = NOW_HANGS, .job = 1, .number = 1, .of = 2, .dip = 0};
     r->hung[2] = (now_job){.kind = NOW_HANGS, .job = 2, .of = 1, .dip = 1};
     r->now = (now_section){.reads_K = 410, .boils = true, .list = r->hung, .count = 3, .dips = 2};
-    r->rest = (plan_rest){.now = &r->now, .of = r->of.s.jobs.list, .set_K = 413.15};
+    r->rest = (plan_rest){.now = &r->now, .of = r->of.s.jobs.list, .under_way.set_K = 413.15};
     r->of.a.rest = &r->rest;
-    r->of.a.hanging_count = 2;
+    r->of.a.problem.hanging_count = 2;
     r->of.a.lifts[0] = (boil_plan_hanging_dip){.leaves_s = 300, .number = 1};
     r->of.a.lifts[1] = (boil_plan_hanging_dip){.leaves_s = 420, .number = 2};
     for (size_t i = 0; i < 2; i++)
@@ -107,7 +107,10 @@ static void each_reason_why_there_is_none_is_told(void **state)
          "one boil after the other is back in 2 h at the least, and there are 60 min until the end"},
         {{BOIL_PLAN_NEEDS_WATER, 0, 30, 20},
          "30.0 kg of water would be missing before the last job may go in, the band bears 20.0 kg"},
+        {{BOIL_PLAN_NEEDS_BAND, 0, 1.5, 0}, "the bath boils 1.5 K above its band as it begins"},
+        {{BOIL_PLAN_NEEDS_BAND, 0, -1.5, 0}, "the bath boils 1.5 K below its band as it begins"},
     };
+    made_rest r;
     made m;
     (void)state;
     begin(&m);
@@ -116,6 +119,13 @@ static void each_reason_why_there_is_none_is_told(void **state)
         assert_string_equal(plan_failed(&m.a, 0).text, of[i].words);
     }
     end(&m);
+    begin_rest(&r);
+    r.of.a.failed[0] = (boil_plan_condition){BOIL_PLAN_NEEDS_LIFT, 1, 3900, 3600};
+    assert_string_equal(plan_failed(&r.of.a, 0).text, "covers hangs there until 7:05:00, and should be out by 7:00");
+    r.of.a.failed[0] = (boil_plan_condition){BOIL_PLAN_NEEDS_TIME, 1, 3900, 3600};
+    assert_string_equal(plan_failed(&r.of.a, 0).text,
+                        "pins, if nothing else goes in, is out at 7:05:00 at the earliest, and should be by 7:00");
+    end(&r.of);
 }
 
 /* What would do stands by itself, each with when the last is out; all that would not in one sentence. */
@@ -295,7 +305,7 @@ static void every_form_tells_it(void **state)
     printed_unwrap(text);
     assert_int_equal(printed_times(text, "\"broken\": [ { \"words\": \"pins is in as the bath runs short of water\""), 1);
     assert_int_equal(printed_times(text, "\"broken\": [ { \"words\": \"brackets may have to wait 30 s for the boil\""), 1);
-    assert_int_equal(printed_times(text, "\"failed\": [ { \"words\": \"brackets, alone in the tank, finds no time"), 1);
+    assert_int_equal(printed_times(text, "\"failed\": [ { \"words\": \"brackets, if nothing else goes in, finds no time"), 1);
     assert_int_equal(printed_times(text, "\"gives\": [ { \"words\": \"an open end\", \"works\": false, \"proved\": false,"), 1);
     assert_int_equal(printed_times(text, "\"slowest_back_s\": null"), 2);
     free(text);
