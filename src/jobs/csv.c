@@ -128,8 +128,6 @@ static bool read_title(const cursor *cell, header *h)
     const char *name_end = words_trim(cell->at, open != NULL ? open : cell->end);
     const char *close = open != NULL ? memchr(open, ']', (size_t)(cell->end - open)) : NULL;
     int i = column_named(cell, cell->at, (size_t)(name_end - cell->at));
-    if (open != NULL && close == NULL)
-        return cursor_error(cell, cell->end, "a unit ends with ']'");
     if (i < 0)
         return false;
     if (h->of[i].there)
@@ -137,6 +135,8 @@ static bool read_title(const cursor *cell, header *h)
     h->of[i].there = true;
     h->of[i].at = cell->at;
     h->column[h->count++] = i;
+    if (open != NULL && close == NULL)
+        return cursor_error(cell, cell->end, "a unit ends with ']'");
     return open == NULL || read_unit(cell, words_skip(open + 1, close), words_trim(open + 1, close), i, h);
 }
 
@@ -177,8 +177,10 @@ static bool add_measured(job_text *t, const cursor *cell, int column, header *h)
                             columns[column].say.name, columns[column].units);
     }
     job_text_add(t, cell->at, end);
-    job_text_say(t, " ", cell->at);
-    job_text_say(t, measure, cell->at);
+    if (measure[0] != '\0') {
+        job_text_say(t, " ", cell->at);
+        job_text_say(t, measure, cell->at);
+    }
     return true;
 }
 

@@ -69,8 +69,8 @@ static bool check_times(const job_reader *r, const cursor *place, const job_said
         return cursor_error(place, said->most.text, "'%s' may stay no longer than %s, but needs %s", name,
                             format_duration(j->most_s).text, format_duration(j->least_s).text);
     if (j->least_s > open_s)
-        return cursor_error(place, said->least.text, "'%s' needs %s, the shift has %s from its earliest", name,
-                            format_duration(j->least_s).text, format_duration(fmax(0, open_s)).text);
+        return cursor_error(place, said->least.text, "'%s' needs %s, which is %s more than the shift has from its earliest",
+                            name, format_duration(j->least_s).text, format_duration(j->least_s - open_s).text);
     if (j->earliest_s + j->least_s > j->due_s)
         return cursor_error(place, said->due.text, "'%s' is due at %s: from %s on %s do not fit", name,
                             format_clock(r->start_s, j->due_s).text, format_clock(r->start_s, j->earliest_s).text,

@@ -70,6 +70,7 @@ cases_of() { # file
     src/replay/*) echo '^(lesson|run/lesson)/' ;;
     src/lesson/*) echo '^(lesson/report|check/lesson|practise/(lines|save))/' ;;
     src/practise/*) echo '^practise/' ;;
+    src/jobs/*) echo '^plan/' ;;
     src/pictures/*) echo '^(run|size|explore)/picture/' ;;
     src/base/*) echo '^(run|check|solution)/' ;;
     src/describe/*) echo '^(check|run/(report|json|screen))/' ;;

@@ -31,11 +31,9 @@ typedef struct {
 bool plan_odds_possible(const plan_answer *a)
 {
     const scenario *s = a->scenario;
-    size_t drawn = 0;
     for (size_t i = 0; i < s->uncertain_count; i++)
-        drawn += a->rest == NULL || !plan_rest_reads(s->uncertain[i].thing.key);
-    if (drawn > 0)
-        return true;
+        if (a->rest == NULL || !plan_rest_reads(s->uncertain[i].thing.key))
+            return true;
     return program_complain("%s: nothing %sis uncertain, so there are no odds: say what is in a section [uncertain], such as "
                             "'heat efficiency = 55 %% to 65 %%'",
                             s->path, s->uncertain_count > 0 ? "that [now] does not read " : "");

@@ -1,8 +1,10 @@
 /* What would have to give, of lists whose sums are done by hand: parts that hang one after the other, each in its own time. */
+#include "lists.h"
 #include "plan/relax.h"
+#include "plan/search.h"
 #include "support/close.h"
 
-enum { JOBS = 3 };
+enum { JOBS = 3, MANY = 31 };
 
 static const double stays_s[JOBS] = {600, 900, 1500};
 
@@ -112,10 +114,46 @@ static void a_quiet_bath_comes_up_sooner_with_more_heat(void **state)
     expect(&l, of, sizeof of / sizeof of[0]);
 }
 
+/* A shift that ends when the best of a long search is out: with a little more of anything it works, since each search begins there; none of
+   a few thousand tries that began elsewhere would get there. */
+static void each_search_begins_at_the_best(void **state)
+{
+    (void)state;
+    static drawn_list l;
+    static boil_plan_job jobs[MANY];
+    static boil_plan_part parts[MANY];
+    boil_plan_order o;
+    boil_plan_value v;
+    boil_plan_search search = {.seed = 1, .chain = 2, .tries = 60000};
+    boil_plan_relaxation list[BOIL_PLAN_RELAXATIONS_MAX];
+    boil_stream s = boil_stream_begin(1, 5);
+    size_t count;
+    draw_list(&l, 4, LIST_JOBS);
+    for (size_t i = 0; i < MANY; i++) {
+        draw_job(&s, &jobs[i], &parts[i], i);
+        jobs[i].priority = BOIL_PLAN_NORMAL;
+    }
+    l.bath.valve = true;
+    l.problem.jobs = jobs;
+    l.problem.jobs_count = l.of.parts_count = MANY;
+    l.of.parts = parts;
+    assert_int_equal(boil_plan_order_begin(&o, MANY), BOIL_OK);
+    assert_int_equal(boil_plan_search_run(&l.of, &search, &o, &v), BOIL_OK);
+    l.problem.end_s = v.of[BOIL_PLAN_LAST_OUT_S];
+    assert_true(boil_plan_holds(&v));
+    assert_int_equal(boil_plan_relax(&l.of, &o, 50e3, 1, list, &count), BOIL_OK);
+    assert_int_equal(count, 5); /* no jobs: they are too many */
+    assert_true(list[0].what == BOIL_PLAN_GIVES_END && list[0].works && list[0].value <= l.problem.end_s);
+    assert_true(list[2].what == BOIL_PLAN_GIVES_HEAT && list[2].works && list[2].value == 1 + 1.0 / 32);
+    assert_true(list[3].what == BOIL_PLAN_GIVES_LIMIT && list[3].works);
+    assert_close(list[3].value, (1 + 1.0 / 32) * l.bath.limit_s, 1e-12, 0);
+    boil_plan_order_free(&o);
+}
+
 int main(void)
 {
-    const struct CMUnitTest tests[] = {cmocka_unit_test(each_gives_the_time_it_takes),
-                                       cmocka_unit_test(what_must_be_out_too_soon_gives),
-                                       cmocka_unit_test(a_quiet_bath_comes_up_sooner_with_more_heat)};
+    const struct CMUnitTest tests[] = {
+        cmocka_unit_test(each_gives_the_time_it_takes), cmocka_unit_test(what_must_be_out_too_soon_gives),
+        cmocka_unit_test(a_quiet_bath_comes_up_sooner_with_more_heat), cmocka_unit_test(each_search_begins_at_the_best)};
     return cmocka_run_group_tests_name("relax", tests, NULL, NULL);
 }
