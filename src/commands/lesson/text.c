@@ -15,6 +15,8 @@ static void heading(const lesson_answer *a, FILE *to)
         const char *title = a->runs[i].title;
         text_wrapped(to, text_plain(title != NULL ? title : "").text, fprintf(to, "%s ", a->runs[i].name), 3, REPORT_WIDTH);
     }
+    if (a->apart.text[0] != '\0')
+        text_wrapped(to, a->apart.text, 0, 0, REPORT_WIDTH);
     fputc('\n', to);
 }
 
@@ -60,7 +62,7 @@ void lesson_report(const void *answer, const output *o, FILE *to)
     (void)o;
     heading(a, to);
     for (size_t i = 0; i < count; i++) {
-        formatted_text clock = format_clock_exact(a->scenario->start_s, lines[i].time_s);
+        formatted_text clock = format_clock_exact(a->start_s, lines[i].time_s);
         bool same = a->count > 1 && is_same(a, &lines[i]), first = true;
         for (size_t k = 0; k < (same ? 1 : a->count); k++) {
             told(&lines[i], k, same ? "A B" : a->count > 1 ? a->runs[k].name : "", first ? clock.text : "", to);

@@ -13,6 +13,7 @@ static boil_outcome add(lesson_answer *a, const scenario *s, const scenario_scri
 {
     lesson_run *r = &a->runs[a->count + a->choices];
     *r = (lesson_run){.name = name, .title = title, .as = *s};
+    r->as.start_s = a->start_s;
     if (with != NULL) {
         r->as.schedule = with->schedule;
         r->as.wording = with->wording;
@@ -43,8 +44,13 @@ static boil_outcome scripts_of(const scenario *s, lesson_answer *a)
 boil_outcome lesson_answer_of(const scenario *s, size_t count, lesson_answer *out, const scenario **failed)
 {
     boil_outcome outcome = BOIL_OK;
-    *out = (lesson_answer){.scenario = s, .of = count == 1 && s->lesson.scripted ? &s->lesson : NULL};
+    *out = (lesson_answer){.scenario = s, .start_s = s->start_s, .of = count == 1 && s->lesson.scripted ? &s->lesson : NULL};
     *failed = s;
+    if (count > 1 && s[1].start_s != s[0].start_s) {
+        out->start_s = 0;
+        TEXT_ADD(out->apart.text, "A starts at %s, B at %s: times are counted from the start of each.",
+                 format_clock_exact(s[0].start_s, 0).text, format_clock_exact(s[1].start_s, 0).text);
+    }
     if (out->of != NULL)
         return scripts_of(s, out);
     while (out->count < count && outcome == BOIL_OK) {
@@ -58,7 +64,7 @@ boil_outcome lesson_answer_of(const scenario *s, size_t count, lesson_answer *ou
 boil_outcome lesson_answer_of_shift(const scenario *done, const scenario *cared, lesson_answer *out)
 {
     const bool asks = done->lesson.given;
-    *out = (lesson_answer){.scenario = done, .of = asks ? &done->lesson : NULL};
+    *out = (lesson_answer){.scenario = done, .start_s = done->start_s, .of = asks ? &done->lesson : NULL};
     boil_outcome outcome = add(out, done, NULL, names[0], asks ? "As done" : done->title);
     out->count += outcome == BOIL_OK;
     if (outcome != BOIL_OK || cared == NULL)

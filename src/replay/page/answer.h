@@ -14,14 +14,19 @@
 typedef struct {
     const char *name;  /* "A", "B"; a choice takes A's place */
     const char *title; /* "Recklessly", "With care", the answer chosen; else the scenario's */
-    scenario as;       /* the scenario with this run's acts: lent, not to be freed */
+    scenario as;       /* the scenario with this run's acts, by the answer's clock: lent, not to be freed */
     carried_out done;
     replay replay;
     lesson_verdict verdict; /* of a lesson */
 } lesson_run;
 
+/* A sentence of what is seen. */
+typedef TEXT_OF(600) lesson_words;
+
 typedef struct {
     const scenario *scenario;     /* the first */
+    double start_s;               /* of the one clock, after midnight; 0 where two start at different times: from their start */
+    lesson_words apart;           /* says so; else "" */
     const lesson *of;             /* NULL: no lesson */
     lesson_run runs[LESSON_RUNS]; /* those shown from the start, then a lesson's choices */
     size_t count;                 /* of those shown: 1 or more */
@@ -43,7 +48,6 @@ bool lesson_stopped(const lesson_answer *a); /* one of those shown did not reach
 double lesson_end(const lesson_answer *a);   /* of the longest, s */
 
 /* "Passed.", or what did not hold; and what that is worth: "Not passed: rim over the rim, at least 6 in.". "" where it is no lesson. */
-typedef TEXT_OF(600) lesson_words;
 lesson_words lesson_outcome(const lesson_answer *a, const lesson_run *r);
 
 /* How much later than in that run the boil comes back in B, s, from the quiet spell of it under which most water floated, or the first:

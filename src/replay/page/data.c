@@ -229,8 +229,8 @@ static void said(FILE *to, const lesson *l)
 void lesson_data(const lesson_answer *a, FILE *to)
 {
     lesson_view v = lesson_view_of(a);
-    fprintf(to, "{\"us\":%s,\"start\":%.0f,\"end\":%.2f,", a->runs[0].replay.system == UNITS_US ? "true" : "false",
-            a->scenario->start_s, lesson_end(a));
+    fprintf(to, "{\"us\":%s,\"start\":%.0f,\"end\":%.2f,", a->runs[0].replay.system == UNITS_US ? "true" : "false", a->start_s,
+            lesson_end(a));
     fprintf(to, "\"view\":{\"top\":%.0f,\"unit\":%.3f},", v.top, v.unit);
     units(to);
     stops(to, a);

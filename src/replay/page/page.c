@@ -74,9 +74,10 @@ static void body(html *h, const lesson_answer *a)
     html_open(h, "h1", NULL);
     titles(h, a);
     html_close(h);
-    if (a->of != NULL) {
+    const char *below = a->of != NULL ? a->of->question : a->apart.text;
+    if (below[0] != '\0') {
         html_open(h, "p", NULL);
-        html_text(h, a->of->question);
+        html_text(h, below);
         html_close(h);
     }
     html_element(

@@ -39,7 +39,7 @@ static void still(html *h, const lesson_answer *a, size_t run, double time_s)
     html_open(h, "figure", NULL);
     lesson_picture(h, a, run, time_s);
     html_open(h, "figcaption", NULL);
-    html_element(h, "b", NULL, "%s %s", r->name, format_clock_exact(r->done.scenario->start_s, time_s).text);
+    html_element(h, "b", NULL, "%s %s", r->name, format_clock_exact(a->start_s, time_s).text);
     html_text(h, "  ");
     html_text(h, replay_state(&r->replay, time_s).text);
     html_text(h, ".");
@@ -92,7 +92,7 @@ static bool is_on_paper(const lesson_answer *a, const lesson_line *l, size_t ind
 static void line(html *h, const lesson_answer *a, const lesson_line *l, bool on_paper)
 {
     html_open(h, "tr", on_paper ? NULL : "class=\"more\"");
-    html_element(h, "th", "scope=\"row\"", "%s", format_clock_exact(a->runs[0].done.scenario->start_s, l->time_s).text);
+    html_element(h, "th", "scope=\"row\"", "%s", format_clock_exact(a->start_s, l->time_s).text);
     for (size_t k = 0; k < a->count; k++)
         cell(h, l->of[k], l->count[k]);
     html_close(h);
