@@ -1,6 +1,7 @@
 #!/bin/sh
 # browser.sh BUILD [FOLDER] -- what `boilback lesson --html` writes, in a browser: figures, keys, slow motion, names for a screen reader,
-# paper, size, cost. Node and Chromium of the distribution; without them it is skipped. FOLDER gets pictures for a person to look at.
+# paper, size, cost. Node and Chromium of the distribution; without them it is skipped. Firefox, of another engine, shows all but what
+# browser/check.mjs names; without it that is skipped. FOLDER gets pictures for a person to look at.
 # The last line is "N passed, N failed, N skipped".
 build=$(cd "$1" && pwd) || exit 2
 here=$(cd "$(dirname "$0")" && pwd)
@@ -46,4 +47,20 @@ sed -n 's/^choice [^=]*= //p' "$asks" | tr ';' '\t' | while IFS= read -r acts; d
     } >"$work/answer-$answer.bath"
     "$build/boilback" run "$work/answer-$answer.bath" --step '0.1 s' --csv "$work/answer-$answer.csv" --brief >"$work/answer-$answer.brief" || exit 2
 done
-BROWSER_PROGRAM=$browser timeout 900 node "$here/browser/check.mjs" "$work" "${2:-}"
+look() { # program, how it is spoken to, a word for node; pictures
+    BROWSER_PROGRAM=$1 BROWSER_SPEAKS=$2 timeout 900 node "$3" "$here/browser/check.mjs" "$work" "${4:-}" >"$work/looked"
+    sed '$d' "$work/looked"
+    counts=$(sed -n '$s/^\([0-9]*\) passed, \([0-9]*\) failed.*/\1 \2/p' "$work/looked")
+    [ -n "$counts" ] || { echo "FAILED: $1 ended early" && counts="0 1"; }
+    passed=$((passed + ${counts% *}))
+    failed=$((failed + ${counts#* }))
+}
+look "$browser" ./browser.mjs --no-warnings "${2:-}"
+if ! command -v firefox-esr >/dev/null; then
+    skip "the page in Firefox (no firefox-esr)"
+elif ! node --experimental-websocket -e 0 2>/dev/null; then
+    skip "the page in Firefox (an old node)"
+else
+    look firefox-esr ./bidi.mjs --experimental-websocket
+fi
+finish

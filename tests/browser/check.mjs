@@ -1,7 +1,7 @@
-// check.mjs FOLDER [PICTURES] -- the pages in FOLDER, as tests/browser.sh wrote them.
+// check.mjs FOLDER [PICTURES] -- the pages in FOLDER, as tests/browser.sh wrote them. BROWSER_SPEAKS: how it is spoken to.
 import fs from "node:fs";
 import path from "node:path";
-import { call, close, evaluate, key, open, picture, sheets, sleep, troubles } from "./browser.mjs";
+const { call, close, evaluate, key, open, picture, sheets, sleep, troubles } = await import(process.env.BROWSER_SPEAKS || "./browser.mjs");
 
 const [folder, pictures] = process.argv.slice(2), page = name => path.join(folder, name + ".html");
 let passed = 0, failed = 0;
@@ -305,7 +305,10 @@ async function pictured() {
     }
 }
 
-for (const part of [fits, figures, answers, keys, slowMotion, speaksSeldom, isCheap, nothingJumps, asks, laid, lessMovement, names, onPaper, withoutScript, others, everyScenario])
+// What only the debugging pipe tells: cost, what is asked of media, the tree that a screen reader reads, no script.
+const byPipe = [isCheap, lessMovement, names, withoutScript];
+const parts = [fits, figures, answers, keys, slowMotion, speaksSeldom, nothingJumps, asks, laid, onPaper, others, everyScenario];
+for (const part of call ? [...parts, ...byPipe] : parts)
     await part().catch(e => check(false, part.name + ": " + e.message));
 if (pictures) await pictured();
 check(troubles.length === 0, troubles.join("; "));
