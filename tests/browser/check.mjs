@@ -115,6 +115,10 @@ async function speaksSeldom() {
     await sleep(8000);
     const heard = await evaluate("play(false), heard");
     check(heard.length >= 2 && heard.slice(1, -1).every((t, i) => t - heard[i] > 2990), `spoken at ${heard}`);
+    await open(page("pair"), 1280, 900);
+    await evaluate("jump(383)");
+    const alarm = await text("alarm");
+    check(/It comes over the rim.*DANGER/.test(alarm) && !/lets go now/.test(alarm), `past several alerts at once the last counts: ${alarm}`);
 }
 
 // Drawing a moment, layout and all: 4 ms of processor, so that a machine a quarter as fast does it in a frame of 60 a second.

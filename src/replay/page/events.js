@@ -39,6 +39,13 @@ function listEvents() {
     passed = -1;
 }
 
+/* Of what is grave that of the last second alone: what was before is overtaken. */
+function sayOf(fresh) {
+    const grave = fresh.filter(e => e.grave), last = grave.length ? grave[grave.length - 1] : fresh[fresh.length - 1];
+    const told = grave.length ? grave.filter(e => clockOf(e.time) === clockOf(last.time)) : [last];
+    say(clockOf(last.time) + " " + told.map(spoken).join(" "), grave.length > 0);
+}
+
 function markEvent() {
     let now = -1;
     while (now + 1 < events.length && events[now + 1].time <= time) now++;
@@ -46,8 +53,7 @@ function markEvent() {
     const items = byId("events").children, fresh = events.slice(passed + 1, now + 1);
     if (items[passed]) items[passed].removeAttribute("aria-current");
     if (items[now]) items[now].setAttribute("aria-current", "step");
-    const worst = fresh.find(e => e.grave) || events[now];
-    if (worst && now > passed) say(clockOf(worst.time) + " " + spoken(worst), worst.grave);
+    if (now > passed) sayOf(fresh);
     passed = now;
 }
 
