@@ -32,7 +32,7 @@ static void say(replay *r, double time_s, bool grave, const char *format, ...) _
 /* What never came, or after the end, is not said. */
 static void say(replay *r, double time_s, bool grave, const char *format, ...)
 {
-    bool came = time_s >= 0 && time_s <= r->of->central.end_s;
+    bool came = time_s <= r->of->central.end_s;
     replay_event *e = came ? next(r) : NULL;
     if (e == NULL)
         return;

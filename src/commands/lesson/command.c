@@ -44,7 +44,7 @@ static int answer(const output *to, const scenario scenarios[], size_t count)
 
 static bool names_files(const given *g)
 {
-    if (g->arguments_count < 1 || g->arguments_count > LESSON_SHOWN)
+    if (g->arguments_count > LESSON_SHOWN)
         return program_complain("'lesson' needs one scenario, or two to be seen beside each other");
     return g->arguments_count == 1 || command_scenario_two(g, "", "standard input can hold one scenario only");
 }
