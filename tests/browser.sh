@@ -30,6 +30,7 @@ sed 's|^title *=.*|title = </script><img src=x onerror=alert(1)> ليل '"$(prin
 page hostile "$work/hostile.bath"
 page monday "$scenarios"/lessons/*monday-morning.bath
 page asks "$scenarios"/lessons/*water-while-it-boils.bath
+"$build/boilback" lesson "$scenarios"/lessons/*water-while-it-boils.bath --all "$work/deck" >/dev/null || exit 2
 for bath in "$scenarios"/*.bath "$here"/cli/baths/*.bath; do
     "$build/boilback" lesson "$bath" --units si --html "$work/every-$(basename "$bath" .bath).html" >/dev/null 2>&1
 done

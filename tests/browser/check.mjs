@@ -61,7 +61,7 @@ async function keys() {
     const time = () => evaluate("time");
     await evaluate("document.getElementById('stage').focus()");
     await key("End");
-    check((await time()) === 1800, "End");
+    check((await time()) === 1800 && (await evaluate("speed")) === 20, "End; half an hour is shown twenty times as fast");
     await key("Home");
     check((await time()) === 0, "Home");
     await key("ArrowRight");
@@ -247,6 +247,16 @@ async function onPaper() {
     }
 }
 
+// What leads to the lessons keeps each key shut, but on paper.
+async function keyOnPaper() {
+    const seen = () => evaluate("[...document.querySelectorAll('details')].map(e => getComputedStyle(e, '::details-content').contentVisibility).join()");
+    await open(page(path.join("deck", "index")), 1280, 900);
+    check((await seen()) === "hidden", "the key is shut on the screen");
+    await call("Emulation.setEmulatedMedia", { media: "print" });
+    check((await seen()) === "visible", "the key is open on paper");
+    await call("Emulation.setEmulatedMedia", { media: "" });
+}
+
 async function withoutScript() {
     await call("Emulation.setScriptExecutionDisabled", { value: true });
     await open(page("pair"), 1280, 900).catch(() => 0);
@@ -259,6 +269,7 @@ async function withoutScript() {
 
 async function others() {
     await open(page("days"), 1280, 900);
+    check((await evaluate("DATA.end / speed <= 300 && byId('speed').value === String(speed)")), "days are shown in five minutes");
     await evaluate("jump(DATA.end)");
     check(/\+3d$/.test(await text("clock")), "the clock says the day");
     await open(page("hostile"), 1280, 900);
@@ -310,7 +321,7 @@ async function pictured() {
 }
 
 // What only the debugging pipe tells: cost, what is asked of media, the tree that a screen reader reads, no script.
-const byPipe = [isCheap, lessMovement, names, withoutScript];
+const byPipe = [isCheap, lessMovement, names, keyOnPaper, withoutScript];
 const parts = [fits, figures, answers, keys, slowMotion, speaksSeldom, nothingJumps, asks, laid, onPaper, others, everyScenario];
 for (const part of call ? [...parts, ...byPipe] : parts)
     await part().catch(e => check(false, part.name + ": " + e.message));

@@ -8,7 +8,8 @@ static const char style[] =
     "\n:root{color-scheme:light dark}body{font:1rem/1.4 system-ui,sans-serif;max-width:60rem;margin:0 auto;"
     "padding:1rem}li{margin:.6rem 0}table{border-collapse:collapse}th,td{border:1px solid;padding:.2rem "
     ".5rem;text-align:left;vertical-align:top}.rule{border:2px solid;padding:.4rem .8rem}summary{min-height:"
-    "44px;padding:.6rem 0}a{display:inline-block;padding:.4rem 0}\n@media print{body{font-size:9pt}}\n";
+    "44px;padding:.6rem 0}a{display:inline-block;padding:.4rem 0}\n@media print{body{font-size:9pt}li{break-inside:avoid}"
+    "details::details-content{content-visibility:visible}}\n";
 
 void lesson_index_begin(html *h)
 {
@@ -24,8 +25,8 @@ void lesson_index_begin(html *h)
     html_element(
         h, "p", NULL,
         "Each page asks once, shows what comes of the answer beside the same shift done with care, and prints as a handout of "
-        "two sheets. The key is for who teaches: what has to hold, and what came of it. Look at a lesson, let them decide, "
-        "let them say why in their own words.");
+        "two sheets. The key is for who teaches: what has to hold, and what came of it; printed, this page holds every key. "
+        "Look at a lesson, let them decide, let them say why in their own words.");
     html_open(h, "ol", NULL);
 }
 

@@ -1,5 +1,5 @@
 /* The clock of the replay: one for both tanks, and the slower of the two rules. */
-let time = 0, playing = false, speed = 20, still = matchMedia("(prefers-reduced-motion: reduce)").matches;
+let time = 0, playing = false, speed = 0, still = matchMedia("(prefers-reduced-motion: reduce)").matches;
 let shown = DATA.shown.map(i => DATA.runs[i]), panels = [], spans = [], events = [], cursors = [], passed = -1, lastFrame = 0, holds = 0, lateFrames = 0;
 const costs = [];
 
