@@ -44,9 +44,11 @@ static void range(const carried_out *o, unit_system u, FILE *to)
         snprintf(text, sizeof text, "Least to the rim in all runs of the set: %s to %s.", SHOWN(u, LENGTH, low),
                  SHOWN(u, LENGTH, high));
     text_wrapped(to, text, 0, 0, REPORT_WIDTH);
-    if (!isnan(o->central.summary.overflow_s))
-        fprintf(to, "From %s on, after the overflow, nothing of this is a prediction.\n",
-                format_clock_exact(of->start_s, floor(o->central.summary.overflow_s)).text);
+    if (isnan(o->central.summary.overflow_s))
+        return;
+    snprintf(text, sizeof text, "As it was worked it came over the rim at %s; from there on no prediction.",
+             format_clock_exact(of->start_s, floor(o->central.summary.overflow_s)).text);
+    text_wrapped(to, text, 0, 0, REPORT_WIDTH);
 }
 
 static void free_names(char **names)
