@@ -29,9 +29,10 @@ static boil_outcome first_moment(const boil_plant *p, double heat_W, double boil
 {
     boil_plant trial = heated(p, heat_W, boiling_point_K);
     boil_bath b;
+    boil_rates_tables tables;
     boil_rates_guess guess;
     double y[BOIL_STATE_FIXED];
-    boil_outcome outcome = boil_modes_start(&b, &trial, y, &guess);
+    boil_outcome outcome = boil_modes_start(&b, &trial, y, &tables, &guess);
     if (outcome == BOIL_OK)
         outcome = boil_rates_at(&b, 0, y, &guess, v, NULL);
     if (outcome == BOIL_OK)

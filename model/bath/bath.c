@@ -54,6 +54,8 @@ double boil_bath_steam_density(const boil_bath *b, double temperature_K)
 
 double boil_bath_body_immersed(const boil_bath_body *b, double t)
 {
+    if (t >= b->in_end_s && !(t > b->out_start_s)) /* most of the time */
+        return 1;
     double in = (t - b->in_start_s) / (b->in_end_s - b->in_start_s);
     double out = isfinite(b->out_start_s) ? (t - b->out_start_s) / (b->out_end_s - b->out_start_s) : 0;
     return fmin(1, fmax(0, in)) - fmin(1, fmax(0, out));

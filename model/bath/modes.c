@@ -151,13 +151,14 @@ static boil_outcome steady_boil(boil_bath *b, double y[], boil_rates_guess *g, b
     return BOIL_OK;
 }
 
-boil_outcome boil_modes_start(boil_bath *b, const boil_plant *p, double y[], boil_rates_guess *g)
+boil_outcome boil_modes_start(boil_bath *b, const boil_plant *p, double y[], boil_rates_tables *tables, boil_rates_guess *g)
 {
     bool hot, boils = false;
     boil_outcome outcome = boil_bath_fill(b, p, y, &hot);
     if (outcome != BOIL_OK)
         return outcome;
-    *g = boil_rates_guess_at(y[BOIL_STATE_SENSOR]);
+    *tables = (boil_rates_tables){0};
+    *g = boil_rates_guess_at(y[BOIL_STATE_SENSOR], tables);
     if (hot && b->layer == BOIL_WATER_LAYER_NONE && (outcome = steady_boil(b, y, g, &boils)) != BOIL_OK)
         return outcome;
     b->boiling = boils;

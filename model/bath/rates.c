@@ -8,9 +8,9 @@
    (bath/rates_parts.h). The steam comes last: it takes the heat that everything else leaves, equation (1) of
    bath/bath.h. */
 
-boil_rates_guess boil_rates_guess_at(double temperature_K)
+boil_rates_guess boil_rates_guess_at(double temperature_K, boil_rates_tables *tables)
 {
-    return (boil_rates_guess){.temperature_K = temperature_K};
+    return (boil_rates_guess){.solution.temperature_K = temperature_K, .tables = tables};
 }
 
 /* What a kilogram of a component counts for in the boiling bath: K_i of bath/bath.h. */

@@ -7,7 +7,8 @@
 #include "boilback.h"
 #include "bath/rates_view.h"
 
-boil_rates_guess boil_rates_guess_at(double temperature_K); /* for a bath near a temperature */
+/* For a bath near a temperature; the tables are kept by reference. */
+boil_rates_guess boil_rates_guess_at(double temperature_K, boil_rates_tables *tables);
 
 /* What follows from (t, y); dydt may be NULL. BOIL_NO_ROOT, BOIL_NOT_FINITE: the properties refuse this state; the parts before
    the one that failed are filled in, `range` last of its part. */

@@ -11,11 +11,31 @@
 
 /* bath/rates_bath.c -- the bath itself, its heater and control, and the steel and the salt in it. */
 
-/* T at which the bath holds the enthalpy H. */
-static boil_outcome quiet_temperature(const boil_bath *b, const double y[], double *temperature_K, boil_bath_heat *heat)
+/* Where the temperature must be by now, from where it was found last: each component has brought its partial enthalpy there. */
+static double expected_temperature(const double y[], const boil_rates_guess *g)
+{
+    const double most_K = 5;
+    const boil_heat *h = &g->solution.heat.solution;
+    if (!(g->solution.mass_kg > 0))
+        return g->solution.temperature_K;
+    double more_J = y[BOIL_STATE_BATH_HEAT] - g->held[BOIL_STATE_BATH_HEAT] -
+                    h->water * (y[BOIL_STATE_BATH_WATER] - g->held[BOIL_STATE_BATH_WATER]);
+    for (int i = 0; i < BOIL_SALTS; i++) {
+        double solid_kg = y[BOIL_STATE_SOLID_NAOH + i] - g->held[BOIL_STATE_SOLID_NAOH + i];
+        more_J -= h->salt[i] * (y[BOIL_STATE_BATH_NAOH + i] - g->held[BOIL_STATE_BATH_NAOH + i]);
+        if (solid_kg != 0)
+            more_J -= solid_kg * boil_salt_solid_enthalpy(i, g->solution.temperature_K);
+    }
+    return g->solution.temperature_K + fmax(-most_K, fmin(most_K, more_J / g->solution.heat.capacity_J_K));
+}
+
+/* T at which the bath holds the enthalpy H. The partial enthalpies are those a ten-thousandth of a kelvin off, 1e-7 of a latent
+   heat. */
+static boil_outcome quiet_temperature(const boil_bath *b, const double y[], const boil_rates_guess *g, double *temperature_K,
+                                      boil_bath_heat *heat)
 {
     const double near_K = 1e-6;
-    double T = *temperature_K;
+    double T = expected_temperature(y, g);
     for (int i = 0; i < 30; i++) {
         *heat = boil_bath_heat_at(b, y, T);
         double step = (y[BOIL_STATE_BATH_HEAT] - heat->total_J) / heat->capacity_J_K;
@@ -67,31 +87,43 @@ double boil_rates_viscosity(const boil_bath *b, const boil_rates_solution *s)
     return b->plant->transport.viscosity_factor * boil_viscosity_solution(&s->mixture, s->temperature_K);
 }
 
-boil_outcome boil_rates_of_solution(const boil_bath *b, const double y[], boil_rates_guess *g, boil_rates_solution *s)
+static boil_outcome find_solution(const boil_bath *b, const double y[], boil_rates_guess *g, boil_rates_solution *s)
 {
     const double rounding = 1e-15; /* of a salt that is not there, beside the water */
     s->mixture = boil_bath_mixture(y);
     for (int i = BOIL_STATE_BATH_WATER; i <= BOIL_STATE_BATH_NANO2; i++)
         if (!(y[BOIL_STATE_BATH_WATER] > 0) || !(y[i] >= -rounding * y[BOIL_STATE_BATH_WATER]))
             return BOIL_NOT_FINITE;
-    boil_outcome outcome = boil_boiling_curve_at(&g->curve, &b->air, &s->mixture, &g->boiling, &s->boiling_point_K, &s->slope);
+    boil_outcome outcome =
+        boil_boiling_curve_at(&g->tables->curve, &b->air, &s->mixture, &g->boiling, &s->boiling_point_K, &s->slope);
     if (outcome != BOIL_OK)
         return outcome;
-    if (b->boiling) {
-        g->temperature_K = s->boiling_point_K;
+    s->temperature_K = s->boiling_point_K;
+    if (b->boiling)
         s->heat = boil_bath_heat_at(b, y, s->boiling_point_K);
-    } else {
-        outcome = quiet_temperature(b, y, &g->temperature_K, &s->heat);
-        if (outcome != BOIL_OK)
-            return outcome;
-    }
-    s->temperature_K = g->temperature_K;
+    else if ((outcome = quiet_temperature(b, y, g, &s->temperature_K, &s->heat)) != BOIL_OK)
+        return outcome;
     s->equivalent_molality = g->boiling.equivalent_molality;
     s->mass_kg = boil_mixture_mass(&s->mixture);
     s->density_kg_m3 = boil_solution_density(&s->mixture, s->temperature_K);
     s->volume_m3 = s->mass_kg / s->density_kg_m3;
     s->convection = to_convection(b, s);
     s->range = or_depth(range_of(&s->mixture, s->temperature_K, s->equivalent_molality), s->volume_m3 / b->area_m2);
+    return BOIL_OK;
+}
+
+boil_outcome boil_rates_of_solution(const boil_bath *b, const double y[], boil_rates_guess *g, boil_rates_solution *s)
+{
+    if (g->solution.mass_kg > 0 && g->boils == b->boiling && memcmp(g->held, y, sizeof g->held) == 0) {
+        *s = g->solution;
+        return BOIL_OK;
+    }
+    boil_outcome outcome = find_solution(b, y, g, s);
+    if (outcome != BOIL_OK)
+        return outcome;
+    memcpy(g->held, y, sizeof g->held);
+    g->boils = b->boiling;
+    g->solution = *s;
     return BOIL_OK;
 }
 

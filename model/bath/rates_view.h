@@ -12,14 +12,15 @@
 /* Within which water soaks into dry salt, s: judgement, 1 to 10. */
 #define BOIL_RATES_SOAKS_S 2.0
 
-/* Where the last searches ended, from which the next ones start. Whoever evaluates owns one; a copy serves as well. */
+/* Unknowns from BOIL_STATE_BATH_WATER to BOIL_STATE_SOLID_NANO2. */
+enum { BOIL_RATES_HELD = BOIL_STATE_SOLID_NANO2 + 1 };
+
+/* What a run tells over and over, filled where it comes by, from nothing but what is told: no answer hangs on another. Zero: empty. */
 typedef struct {
-    boil_solution_guess boiling; /* zero: a cold start */
-    double temperature_K;        /* of the bath */
-    boil_flash_table flash;      /* of the bath whose layer lets go */
-    boil_boiling_curve curve;    /* of the run's air: filled as it goes, from nothing else */
-    boil_wall_table wall;        /* of the tank in its room, likewise */
-} boil_rates_guess;
+    boil_boiling_curve curve; /* of the run's air */
+    boil_wall_table wall;     /* of the tank in its room */
+    boil_flash_table flash;   /* of the bath whose layer lets go, told once */
+} boil_rates_tables;
 
 /* The bath's solution, at its mode's temperature. */
 typedef struct {
@@ -93,6 +94,17 @@ typedef struct {
     double air_W; /* radiation and convection of both */
     double wall_W;
 } boil_rates_surface;
+
+/* Where the last searches ended, from which the next ones start; what is asked again, bit for bit, is told again. Whoever evaluates
+   owns one; a copy serves as well. */
+typedef struct {
+    boil_solution_guess boiling;        /* zero: a cold start */
+    double held[BOIL_RATES_HELD];       /* the bath's water, salts, heat and undissolved salts, as unknowns, */
+    bool boils;                         /* and its mode, */
+    boil_rates_solution solution;       /* when this was found; no mass: none was, and of it the temperature is a guess */
+    boil_surface_skin skin, layer_skin; /* of the bath, and of what floats */
+    boil_rates_tables *tables;          /* kept by reference, of one thread */
+} boil_rates_guess;
 
 /* Streams from outside. */
 typedef struct {

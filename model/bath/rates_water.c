@@ -87,8 +87,9 @@ boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[],
                                                out->cover, &out->mixing_slope_kg_s) +
                        taken_along(b, out->mass_kg);
     if (law->local_steam > 0 && !b->boiling)
-        out->flashing_kg_s = law->local_steam * out->mixing_kg_s *
-                             boil_flash_table_yield(&g->flash, out->temperature_K, s->boiling_point_K - s->temperature_K);
+        out->flashing_kg_s =
+            law->local_steam * out->mixing_kg_s *
+            boil_flash_table_yield(&g->tables->flash, out->temperature_K, s->boiling_point_K - s->temperature_K);
     out->heat_W = (s->temperature_K - out->temperature_K) * b->area_m2 * out->cover *
                   layer_conductance(b, t, s, out->temperature_K, water_kg_m3);
     if (salts->dry > 0)
@@ -176,16 +177,17 @@ static void put_lid_on(const boil_bath *b, const boil_rates_solution *solution, 
 }
 
 static boil_outcome open_surface(const boil_bath *b, const boil_rates_solution *s, const boil_rates_layer *layer, double bath_K,
-                                 double steam_leaving_kg_s, boil_rates_surface *out)
+                                 double steam_leaving_kg_s, boil_rates_guess *g, boil_rates_surface *out)
 {
     const boil_losses *losses = &b->plant->losses;
     solution_surface of;
     boil_surface_liquid bath = bath_surface(b, s, bath_K, &of), water = layer_surface(b, layer);
     double cover = layer->cover, open = 1 - cover;
     boil_outcome outcome =
-        boil_surface_exchange(losses, &b->over, &bath, b->area_m2 * open, steam_leaving_kg_s * open, &out->bath);
+        boil_surface_exchange(losses, &b->over, &bath, b->area_m2 * open, steam_leaving_kg_s * open, &g->skin, &out->bath);
     if (outcome == BOIL_OK)
-        outcome = boil_surface_exchange(losses, &b->over, &water, b->area_m2 * cover, steam_leaving_kg_s * cover, &out->layer);
+        outcome = boil_surface_exchange(losses, &b->over, &water, b->area_m2 * cover, steam_leaving_kg_s * cover,
+                                        &g->layer_skin, &out->layer);
     return outcome;
 }
 
@@ -200,9 +202,10 @@ boil_outcome boil_rates_of_surface(const boil_bath *b, const boil_rates_solution
                                    boil_rates_surface *out)
 {
     const boil_plant *p = b->plant;
-    *out = (boil_rates_surface){.wall_W = boil_wall_table_loss(&g->wall, &p->losses, &p->tank, &b->ambient, s->temperature_K)};
+    *out = (boil_rates_surface){
+        .wall_W = boil_wall_table_loss(&g->tables->wall, &p->losses, &p->tank, &b->ambient, s->temperature_K)};
     double bath_K = surface_temperature(s, salts);
-    boil_outcome outcome = open_surface(b, s, layer, bath_K, steam_leaving_kg_s, out);
+    boil_outcome outcome = open_surface(b, s, layer, bath_K, steam_leaving_kg_s, g, out);
     if (outcome != BOIL_OK)
         return outcome;
     out->bath.evaporation_kg_s *= 1 - salts->crust_cover;

@@ -31,7 +31,7 @@ double boil_viscosity_water(double temperature_K)
 
 static double log_salt(const coefficients *v, double log_salts, double t)
 {
-    return (v->v1 * exp(v->v2 * log_salts) + v->v3) / (v->v4 * t + 1) - log1p(v->v5 * exp(v->v6 * log_salts));
+    return (v->v1 * exp(v->v2 * log_salts) + v->v3) / (v->v4 * t + 1) - log(1 + v->v5 * exp(v->v6 * log_salts));
 }
 
 double boil_viscosity_solution(const boil_mixture *m, double temperature_K)

@@ -263,7 +263,7 @@ static double much_warmer(const boil_rates_view *a, const boil_rates_view *b)
 int boil_recorder_parts(const boil_recorder *r, const boil_rates_view *a, const boil_rates_view *b)
 {
     const double much_m = 2e-3, layer_m = 4e-4, steam_share = 0.1, surge = 1.5;
-    const double heat_share = 0.02, lag_share = 0.002;
+    const double heat_share = 0.05, lag_share = 0.05;
     enum { SURGING = 8, MOST = 16 };
     double steam = fmax(fmax(a->steam.formed_kg_s, b->steam.formed_kg_s), fmax(a->steam.calm_kg_s, b->steam.calm_kg_s));
     double full_W = boil_heater_output(&r->plant->heater, 1, b->solution.temperature_K);

@@ -49,7 +49,7 @@ boil_outcome boil_simulation_advance(boil_simulation *r, double until_s)
 static boil_outcome fill(boil_simulation *r)
 {
     boil_outcome outcome = boil_simulation_reserve(r, BOIL_STATE_FIXED);
-    if (outcome != BOIL_OK || (outcome = boil_modes_start(&r->bath, &r->plant, r->y, &r->guess)) != BOIL_OK)
+    if (outcome != BOIL_OK || (outcome = boil_modes_start(&r->bath, &r->plant, r->y, &r->tables, &r->guess)) != BOIL_OK)
         return outcome;
     r->unknowns = BOIL_STATE_FIXED;
     r->since_s = r->bath.boiling ? -(double)INFINITY : 0;
@@ -150,6 +150,7 @@ boil_outcome boil_simulation_copy(const boil_simulation *from, const boil_schedu
     r->schedule = s;
     r->bath.plant = r->record.plant = &r->plant;
     r->record.history = &r->history;
+    r->guess.tables = &r->tables;
     r->march = from->march != NULL ? boil_march_copy(from->march) : NULL;
     done = r->march != NULL || from->march == NULL;
     r->record.unknowns = NULL; /* room for a row: it holds nothing between two steps */

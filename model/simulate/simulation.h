@@ -45,8 +45,9 @@ struct boil_simulation {
     const boil_schedule *schedule;
     boil_run_options options;
     boil_bath bath;
-    boil_rates_guess guess;
-    boil_history history; /* the recorder writes it */
+    boil_rates_tables tables;
+    boil_rates_guess guess; /* of these tables */
+    boil_history history;   /* the recorder writes it */
     boil_recorder record;
     boil_simulation_start start;
     double t, t_before; /* now, and before the last step */

@@ -55,7 +55,7 @@ static void let_layer_go(boil_simulation *r)
     double *held = &r->y[BOIL_STATE_STEAM_HELD];
     *held = fmax(*held, nucleus * r->view.solution.volume_m3 * r->view.pool.vapour_kg_m3);
     boil_flash_bath bath = {r->bath.air, r->view.solution.mixture, r->view.solution.boiling_point_K, r->plant.dilution_factor};
-    r->guess.flash = boil_flash_table_of(&bath);
+    r->tables.flash = boil_flash_table_of(&bath);
     r->plant = boil_closures_put(BOIL_CLOSURES_TRIGGER, &r->plant);
     r->bath.layer_held = false;
     r->held_again_s = r->let_go_s = (double)INFINITY;

@@ -27,11 +27,11 @@ static void guards(double t, const double y[], double g[], void *context)
     g[BOIL_GUARD_RANGE] = 1; /* the properties refuse this state: that is where the range ends */
 }
 
-/* A thermometer that something hangs on must be right to 1e-4 K: it may pass its set point at as little a second. Any other is only
-   shown, and right to 0.01 K. */
+/* A thermometer that something hangs on must be right to 1e-5 K: it may pass its set point at a thousandth of a kelvin a second, and as
+   late as it is so are all switchings after it. Any other is only shown, and right to 0.01 K. */
 static double sensor_size(bool is_heeded)
 {
-    return is_heeded ? 10 : 1000;
+    return is_heeded ? 1 : 1000;
 }
 
 /* Typical magnitudes for error control. */

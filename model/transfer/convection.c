@@ -18,10 +18,8 @@ double boil_convection_natural(const boil_convection_liquid *f, double height_m,
     const double grashof = BOIL_GRAVITY * f->expansion_1_K * fabs(difference_K) * height_m * height_m * height_m /
                            (viscosity_m2_s * viscosity_m2_s);
     const double pr = prandtl(f);
-    const double half = sqrt(0.492 / pr), slip = 1 + half * sqrt(sqrt(sqrt(half))),
-                 ninth = boil_cube_root(boil_cube_root(slip));
-    const double part = boil_cube_root(ninth), part4 = part * part * part * part;
-    const double root = 0.825 + 0.387 * boil_cube_root(sqrt(grashof * pr)) / (part4 * part4);
+    const double half = sqrt(0.492 / pr), slip = 1 + half * sqrt(sqrt(sqrt(half)));
+    const double root = 0.825 + 0.387 * boil_cube_root(sqrt(grashof * pr)) / pow(slip, 8.0 / 27);
     return root * root * f->conductivity_W_mK / height_m;
 }
 

@@ -125,11 +125,13 @@ static skin_liquid liquid_at(const surroundings *s, const skin *at)
     return f;
 }
 
-/* Equation (3) at a skin. */
+/* Equation (3) at a skin, and how its terms move with it. */
 typedef struct {
     double radiation_W_m2, convection_W_m2;
+    double radiation_by_K, convection_by_K, convection_by_evaporation;
     double excess_W_m2;          /* left less right side */
     double by_K, by_evaporation; /* its slopes, both negative */
+    double rise, tilt;           /* of ln q and of (1) by e, along (3) */
 } balance;
 
 static balance balance_of(const surroundings *s, const skin *at, double latent_J_kg, double vapour_J_kg)
@@ -143,10 +145,14 @@ static balance balance_of(const surroundings *s, const skin *at, double latent_J
         air = still * factor;
         by_vapour = VAPOUR_J_KGK * (fabs(phi) < 1e-6 ? -0.5 : factor * (1 - factor - phi) / phi);
     }
-    balance b = {.radiation_W_m2 = s->grey * (K3 * K - room2 * room2), .convection_W_m2 = air * warmer};
+    balance b = {.radiation_W_m2 = s->grey * (K3 * K - room2 * room2),
+                 .convection_W_m2 = air * warmer,
+                 .radiation_by_K = 4 * s->grey * K3,
+                 .convection_by_K = air,
+                 .convection_by_evaporation = by_vapour * warmer};
     b.excess_W_m2 = s->liquid_W_m2K * (s->liquid->temperature_K - K) - e * taken_J_kg - b.radiation_W_m2 - b.convection_W_m2;
-    b.by_K = -s->liquid_W_m2K - e * VAPOUR_SLOPE - 4 * s->grey * K3 - air;
-    b.by_evaporation = -taken_J_kg - by_vapour * warmer;
+    b.by_K = -s->liquid_W_m2K - e * VAPOUR_SLOPE - b.radiation_by_K - b.convection_by_K;
+    b.by_evaporation = -taken_J_kg - b.convection_by_evaporation;
     return b;
 }
 
@@ -164,7 +170,8 @@ static skin_line line_of(const balance *b)
    side falls with e, the right one rises and bends down, whatever the bath's temperature: one root, and Halley's steps find it:
    of the last one, a share of the answer, the cube is left. The bend is without that of L, and a step at most twice Newton's:
    both only aim. */
-static double film_carries(const surroundings *s, const skin *at, const skin_liquid *f, const skin_line *line, double near)
+static double film_carries(const surroundings *s, const skin *at, const skin_liquid *f, const skin_line *line, double near,
+                           balance *b)
 {
     double p = s->air->pressure_Pa, dry = p - s->air->vapour_Pa, w = s->steam_kg_m2s, e0 = at->evaporation_kg_m2s;
     double start = f->log_Pa + f->by_K * line->move_K, slope = f->by_K * line->by_evaporation + f->by_evaporation;
@@ -173,7 +180,7 @@ static double film_carries(const surroundings *s, const skin *at, const skin_liq
     double from = least + 0.05 * s->film_W_m2 / latent, e = e0 > from ? e0 : from;
     for (int i = 0; i < 100; i++) {
         double L = latent + latent_e * (e - e0), left = dry * exp(-(e + w) * L / s->film_W_m2), q = p - left;
-        double by_e = (L + (e + w) * latent_e) / s->film_W_m2, rise = left / q * by_e, tilt = slope - rise;
+        double by_e = (L + (e + w) * latent_e) / s->film_W_m2, rise = b->rise = left / q * by_e, tilt = b->tilt = slope - rise;
         double newton = -(start + slope * (e - e0) - log(q)) / tilt;
         double bent = 1 + newton * rise * (by_e + rise) / (2 * tilt), step = newton / (bent > 0.5 ? bent : 0.5);
         e += step > 0.9 * (least - e) ? step : 0.9 * (least - e);
@@ -183,28 +190,36 @@ static double film_carries(const surroundings *s, const skin *at, const skin_liq
     return e;
 }
 
+/* What the air takes where the skin has moved a little. */
+static void carry_on(balance *b, double moved_K, double more_kg_m2s)
+{
+    b->radiation_W_m2 += b->radiation_by_K * moved_K;
+    b->convection_W_m2 += b->convection_by_K * moved_K + b->convection_by_evaporation * more_kg_m2s;
+}
+
 /* One step of the whole, its evaporation to a share. Returns how far the skin moved, K; a change of e in its tenth counts as much as
    a kelvin. */
-static double improve(const surroundings *s, skin_liquid *f, skin *at, double near)
+static double improve(const surroundings *s, skin_liquid *f, skin *at, double near, balance *b)
 {
-    balance b = balance_of(s, at, f->latent_J_kg, f->vapour_J_kg);
-    skin_line line = line_of(&b);
-    double e = film_carries(s, at, f, &line, near), more = e - at->evaporation_kg_m2s;
+    *b = balance_of(s, at, f->latent_J_kg, f->vapour_J_kg);
+    skin_line line = line_of(b);
+    double e = film_carries(s, at, f, &line, near, b), more = e - at->evaporation_kg_m2s;
     double moved_K = fmin(fmax(line.move_K + line.by_evaporation * more, 150 - at->skin_K), 600 - at->skin_K);
     *at = (skin){at->skin_K + moved_K, e};
     f->latent_J_kg += LATENT_SLOPE * moved_K;
     f->vapour_J_kg += VAPOUR_SLOPE * moved_K;
+    carry_on(b, moved_K, more);
     return fmax(fabs(moved_K), 10 * fabs(more) / (fabs(e) + 1e-6));
 }
 
 /* From a skin near it. What a step leaves is of second order: 1e-4 of a kelvin after the last one. */
-static bool evaporates(const surroundings *s, skin *at, skin_liquid *f)
+static bool evaporates(const surroundings *s, skin *at, skin_liquid *f, balance *b)
 {
-    const double near_K = 0.2, near = 5e-3;
+    const double near_K = 0.1, near = 5e-3;
     for (int i = 0; i < 60; i++) {
         *f = liquid_at(s, at);
         f->vapour_J_kg = boil_water_enthalpy(at->skin_K) + f->latent_J_kg;
-        double moved = improve(s, f, at, near);
+        double moved = improve(s, f, at, near, b);
         if (!(moved > near_K))
             return isfinite(moved);
     }
@@ -212,16 +227,17 @@ static bool evaporates(const surroundings *s, skin *at, skin_liquid *f)
 }
 
 /* The skin where nothing evaporates, and the liquid there. */
-static skin_liquid dry_skin(const surroundings *s, skin *at)
+static skin_liquid dry_skin(const surroundings *s, skin *at, balance *b)
 {
     const double near_K = 0.02; /* leaves 1e-8 */
     *at = (skin){s->liquid->temperature_K, 0};
     double latent = boil_water_latent_heat(at->skin_K), move = HUGE_VAL;
     for (int i = 0; i < 60 && fabs(move) > near_K; i++) {
-        balance b = balance_of(s, at, latent, 0);
-        move = line_of(&b).move_K;
+        *b = balance_of(s, at, latent, 0);
+        move = line_of(b).move_K;
         at->skin_K += move;
         latent += LATENT_SLOPE * move;
+        carry_on(b, move, 0);
     }
     return liquid_at(s, at);
 }
@@ -233,26 +249,54 @@ static bool steam_fills(const surroundings *s, const skin_liquid *dry)
     return dry->log_Pa <= log(s->air->pressure_Pa - left) && dry->log_Pa >= s->air->log_vapour;
 }
 
-/* Writes the skin and the liquid there. */
-static bool find_skin(surroundings *s, skin *at, skin_liquid *f)
+/* From where the last one was, or of the liquid alone. Whether it evaporates. */
+static bool start_skin(const surroundings *s, const boil_surface_skin *near, skin *at)
 {
-    const double near = 0.05;
-    double w = s->steam_kg_m2s;
-    *at = (skin){s->liquid->temperature_K, 0};
-    *f = rough_liquid(s);
-    bool dry = s->film_W_m2 == 0 || (w > 0 && steam_fills(s, f)); /* then as good as certain */
-    if (!dry) {
-        improve(s, f, at, near);
-        dry = w > 0 && at->evaporation_kg_m2s <= 0;
+    const double share = 0.05;
+    if (near->known && s->film_W_m2 > 0) {
+        double warmer = s->liquid->temperature_K - near->liquid_K, more = s->steam_kg_m2s - near->steam_kg_m2s;
+        *at = (skin){near->skin_K + near->skin_by_K * warmer + near->skin_by_steam * more,
+                     near->evaporation_kg_m2s + near->evaporation_by_K * warmer + near->evaporation_by_steam * more};
+        return true;
     }
-    if (!dry && (!evaporates(s, at, f) || w == 0 || at->evaporation_kg_m2s >= 0))
+    *at = (skin){s->liquid->temperature_K, 0};
+    skin_liquid rough = rough_liquid(s);
+    if (s->film_W_m2 == 0 || (s->steam_kg_m2s > 0 && steam_fills(s, &rough)))
+        return false; /* as good as certain */
+    balance b;
+    improve(s, &rough, at, share, &b);
+    return !(s->steam_kg_m2s > 0 && at->evaporation_kg_m2s <= 0);
+}
+
+/* Writes the skin, the liquid there and what the air takes. */
+static bool find_skin(surroundings *s, const boil_surface_skin *near, skin *at, skin_liquid *f, balance *b)
+{
+    double w = s->steam_kg_m2s;
+    bool dry = !start_skin(s, near, at);
+    if (!dry && (!evaporates(s, at, f, b) || w == 0 || at->evaporation_kg_m2s >= 0))
         return isfinite(at->evaporation_kg_m2s);
-    *f = dry_skin(s, at);
+    *f = dry_skin(s, at, b);
     if (s->film_W_m2 == 0 || steam_fills(s, f))
         return isfinite(at->skin_K);
     if (f->log_Pa < s->air->log_vapour)
         s->steam_kg_m2s = 0; /* moisture is taken up whatever leaves */
-    return evaporates(s, at, f);
+    return evaporates(s, at, f, b);
+}
+
+/* By (3) and (1) at the skin, in a liquid as strong. */
+static boil_surface_skin skin_found(const surroundings *s, const skin *at, const skin_liquid *f, const balance *b)
+{
+    double along = -b->by_evaporation / b->by_K, with_it = -s->liquid_W_m2K / b->by_K;
+    double by_K = -f->by_K * with_it / b->tilt, by_steam = b->rise / b->tilt;
+    return (boil_surface_skin){.liquid_K = s->liquid->temperature_K,
+                               .steam_kg_m2s = s->steam_kg_m2s,
+                               .skin_K = at->skin_K,
+                               .evaporation_kg_m2s = at->evaporation_kg_m2s,
+                               .skin_by_K = with_it + along * by_K,
+                               .skin_by_steam = along * by_steam,
+                               .evaporation_by_K = by_K,
+                               .evaporation_by_steam = by_steam,
+                               .known = true};
 }
 
 boil_surface_air boil_surface_air_of(const boil_ambient *ambient)
@@ -268,7 +312,7 @@ boil_surface_air boil_surface_air_of(const boil_ambient *ambient)
 }
 
 boil_outcome boil_surface_exchange(const boil_losses *l, const boil_surface_air *air, const boil_surface_liquid *liquid,
-                                   double area_m2, double steam_leaving_kg_s, boil_surface_flow *out)
+                                   double area_m2, double steam_leaving_kg_s, boil_surface_skin *near, boil_surface_flow *out)
 {
     *out = (boil_surface_flow){.skin_K = liquid->temperature_K};
     if (area_m2 == 0)
@@ -284,9 +328,13 @@ boil_outcome boil_surface_exchange(const boil_losses *l, const boil_surface_air 
                       .steam_kg_m2s = fmax(0, steam_leaving_kg_s) / area_m2};
     skin at;
     skin_liquid f;
-    if (!find_skin(&s, &at, &f))
+    balance b;
+    if (!find_skin(&s, near, &at, &f, &b)) {
+        near->known = false;
         return BOIL_NO_ROOT;
-    balance b = balance_of(&s, &at, f.latent_J_kg, f.vapour_J_kg);
+    }
+    if ((near->known = at.evaporation_kg_m2s != 0))
+        *near = skin_found(&s, &at, &f, &b);
     *out = (boil_surface_flow){.evaporation_kg_s = area_m2 * at.evaporation_kg_m2s,
                                .radiation_W = area_m2 * b.radiation_W_m2,
                                .convection_W = area_m2 * b.convection_W_m2,

@@ -25,6 +25,8 @@
 #ifndef BOIL_TRANSFER_SURFACE_H
 #define BOIL_TRANSFER_SURFACE_H
 
+#include <stdbool.h>
+
 #include "boilback.h"
 #include "equipment/ambient.h"
 #include "equipment/tank.h"
@@ -60,12 +62,21 @@ typedef struct {
 
 boil_surface_air boil_surface_air_of(const boil_ambient *ambient);
 
-/* Solve (1) to (5) for the skin. It starts from the liquid alone and asks for one or two vapour pressures: no answer depends on
-   one before. Flows are continuous in bath temperature and steam; a bath at or above its boiling point is no exception. area 0
-   gives zero flow and the bath's temperature. Writes *out; returns BOIL_OK or BOIL_NO_ROOT (only for values out of range or not
-   finite). */
+/* The evaporating skin that was found last: the next search starts from where it must be by now. Zero: from the liquid alone. */
+typedef struct {
+    double liquid_K, steam_kg_m2s;     /* what it was found for, w/A, */
+    double skin_K, evaporation_kg_m2s; /* Ts and e/A, */
+    double skin_by_K, skin_by_steam;   /* and how they move with it */
+    double evaporation_by_K, evaporation_by_steam;
+    bool known;
+} boil_surface_skin;
+
+/* Solve (1) to (5) for the skin, for one or two vapour pressures. The start moves the answer by less than 1e-3 K of the skin and 1e-4 of what is carried. Flows
+   are continuous in bath temperature and steam; a bath at or above its boiling point is no exception. area 0 gives zero flow and the
+   bath's temperature. Writes *out, and the skin to start from into *near; returns BOIL_OK or BOIL_NO_ROOT (only for values out of
+   range or not finite). */
 boil_outcome boil_surface_exchange(const boil_losses *l, const boil_surface_air *air, const boil_surface_liquid *liquid,
-                                   double area_m2, double steam_leaving_kg_s, boil_surface_flow *out);
+                                   double area_m2, double steam_leaving_kg_s, boil_surface_skin *near, boil_surface_flow *out);
 
 /* Heat through the walls, W: cooled area times U (T - T_room). U is the scenario's, or 1/(1/h_o + insulation/k) with
    h_o natural convection and radiation at the outside (whatever the draught). No steel wall: no loss unless a

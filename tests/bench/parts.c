@@ -72,9 +72,10 @@ static void looks(void)
     boil_plant p = trough();
     boil_bath b;
     boil_rates_view v;
+    boil_rates_tables tables;
     boil_rates_guess warm;
     double y[BOIL_STATE_FIXED], rates[BOIL_STATE_FIXED], T = 0;
-    if (boil_modes_start(&b, &p, y, &warm) != BOIL_OK)
+    if (boil_modes_start(&b, &p, y, &tables, &warm) != BOIL_OK)
         return;
     boil_mixture m = {y[BOIL_STATE_BATH_WATER], {y[BOIL_STATE_BATH_NAOH], y[BOIL_STATE_BATH_NANO3], y[BOIL_STATE_BATH_NANO2]}};
     boil_solution_guess guess = {0, 0};

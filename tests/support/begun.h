@@ -9,6 +9,7 @@
 
 typedef struct {
     boil_bath b;
+    boil_rates_tables tables;
     boil_rates_guess guess;
     boil_rates_view v;
     double y[BOIL_STATE_FIXED];
@@ -16,7 +17,7 @@ typedef struct {
 
 static inline void begun_of(begun *n, const boil_plant *p)
 {
-    assert_int_equal(boil_modes_start(&n->b, p, n->y, &n->guess), BOIL_OK);
+    assert_int_equal(boil_modes_start(&n->b, p, n->y, &n->tables, &n->guess), BOIL_OK);
     assert_int_equal(boil_rates_at(&n->b, 0, n->y, &n->guess, &n->v, NULL), BOIL_OK);
 }
 

@@ -69,13 +69,20 @@ static inline boil_surface_liquid exchange_liquid(const exchange *x, liquor *l)
                                  .of = l};
 }
 
-static inline void exchange_solve(exchange *x)
+/* From where a skin was found before. */
+static inline void exchange_solve_near(exchange *x, boil_surface_skin *near)
 {
     liquor l = {x->activity, x->power, 0};
     boil_surface_liquid liquid = exchange_liquid(x, &l);
     const boil_surface_air air = boil_surface_air_of(&x->ambient);
-    x->outcome = boil_surface_exchange(&x->losses, &air, &liquid, x->area_m2, x->steam_kg_s, &x->flow);
+    x->outcome = boil_surface_exchange(&x->losses, &air, &liquid, x->area_m2, x->steam_kg_s, near, &x->flow);
     x->asked = l.asked;
+}
+
+static inline void exchange_solve(exchange *x)
+{
+    boil_surface_skin near = {.known = false};
+    exchange_solve_near(x, &near);
 }
 
 static inline double exchange_latent_heat(double temperature_K)

@@ -11,6 +11,7 @@ typedef struct {
     boil_plant plant;
     boil_bath bath;
     double y[BOIL_STATE_FIXED];
+    boil_rates_tables tables;
     boil_rates_guess guess;
     boil_rates_view view;
 } pool;
@@ -26,7 +27,7 @@ static void make(pool *p, double floats_kg, double below_K)
     p->plant = open_plant(30e3);
     p->plant.limits.freeboard_m = 1.2;
     p->plant.charge.temperature_K = p->plant.charge.value - below_K;
-    assert_int_equal(boil_modes_start(&p->bath, &p->plant, p->y, &p->guess), BOIL_OK);
+    assert_int_equal(boil_modes_start(&p->bath, &p->plant, p->y, &p->tables, &p->guess), BOIL_OK);
     assert_false(p->bath.boiling);
     boil_bath_begin_layer(&p->bath, 0, boil_water_enthalpy(CELSIUS(60)));
     p->y[BOIL_STATE_LAYER_MASS] = floats_kg;

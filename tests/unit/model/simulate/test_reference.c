@@ -16,14 +16,16 @@
 /* A cold start every time: nothing may depend on what was evaluated before. */
 static void rates_at(const boil_bath *b, double t, const double y[], boil_rates_view *v, double dydt[])
 {
-    boil_rates_guess guess = boil_rates_guess_at(y[BOIL_STATE_SENSOR]);
+    boil_rates_tables tables = {0};
+    boil_rates_guess guess = boil_rates_guess_at(y[BOIL_STATE_SENSOR], &tables);
     assert_int_equal(boil_rates_at(b, t, y, &guess, v, dydt), BOIL_OK);
 }
 
 static void start(boil_bath *b, const boil_plant *p, double y[])
 {
+    boil_rates_tables tables;
     boil_rates_guess guess;
-    assert_int_equal(boil_modes_start(b, p, y, &guess), BOIL_OK);
+    assert_int_equal(boil_modes_start(b, p, y, &tables, &guess), BOIL_OK);
 }
 
 static void add(size_t n, const double y[], double h, const double k[], double out[])
@@ -204,7 +206,8 @@ static void rates_forget_the_guess(void **state)
     for (int quiet = 0; quiet < 2; quiet++, b.boiling = false) {
         rates_at(&b, 60, y, &v, cold);
         for (double off = -60; off <= 60; off += 7.5) {
-            boil_rates_guess guess = boil_rates_guess_at(v.solution.temperature_K + off);
+            boil_rates_tables tables = {0};
+            boil_rates_guess guess = boil_rates_guess_at(v.solution.temperature_K + off, &tables);
             guess.boiling.equivalent_molality = v.solution.equivalent_molality * exp(off / 60);
             guess.boiling.boiling_point_K = v.solution.boiling_point_K + off;
             assert_int_equal(boil_rates_at(&b, 60, y, &guess, &v, warm), BOIL_OK);

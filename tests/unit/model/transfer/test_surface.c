@@ -449,6 +449,54 @@ static void any_input_has_an_answer(void **state)
     assert_true(worst < 1e-4);
 }
 
+typedef struct {
+    double skin_K, share; /* of evaporation and steam */
+    long asked;
+} apart;
+
+/* How far the answer from there is from that of the liquid alone. */
+static apart apart_of(const exchange *of, boil_surface_skin near)
+{
+    exchange cold = *of, warm = *of;
+    exchange_solve(&cold);
+    exchange_solve_near(&warm, &near);
+    assert_int_equal(cold.outcome, BOIL_OK);
+    assert_int_equal(warm.outcome, BOIL_OK);
+    double carried = fabs(cold.flow.evaporation_kg_s) + cold.steam_kg_s + 1e-6;
+    return (apart){fabs(warm.flow.skin_K - cold.flow.skin_K),
+                   fabs(warm.flow.evaporation_kg_s - cold.flow.evaporation_kg_s) / carried, warm.asked};
+}
+
+static void widen(apart *most, apart a)
+{
+    most->skin_K = fmax(most->skin_K, a.skin_K);
+    most->share = fmax(most->share, a.share);
+    most->asked += a.asked;
+}
+
+/* The skin of the same bath a little before, and that of any other: one answer, and one look where it is near. */
+static void no_answer_hangs_on_the_one_before(void **state)
+{
+    (void)state;
+    uint64_t seed = 20240301;
+    const int tries = 20000;
+    apart beside = {0}, far = {0};
+    boil_surface_skin last = {.known = false};
+    for (int i = 0; i < tries; i++) {
+        boil_surface_skin near = {.known = false};
+        exchange x = random_exchange(&seed);
+        exchange_solve_near(&x, &near);
+        x.liquid_K += next_random(&seed) - 0.5;
+        x.steam_kg_s *= 0.95 + 0.1 * next_random(&seed);
+        widen(&beside, apart_of(&x, near));
+        widen(&far, apart_of(&x, last));
+        last = near;
+    }
+    print_message("from half a kelvin beside: skin within %.1e K, evaporation %.1e, %.2f looks; from any other: %.1e K, %.1e\n",
+                  beside.skin_K, beside.share, (double)beside.asked / tries, far.skin_K, far.share);
+    assert_true(fmax(beside.skin_K, far.skin_K) < 1e-3 && fmax(beside.share, far.share) < 1e-4);
+}
+
 /* ---- walls ---- */
 
 static void walls_lose_what_is_stated(void **state)
@@ -564,6 +612,7 @@ int main(void)
         cmocka_unit_test(few_vapour_pressures_do),
         cmocka_unit_test(nonsense_is_reported),
         cmocka_unit_test(any_input_has_an_answer),
+        cmocka_unit_test(no_answer_hangs_on_the_one_before),
         cmocka_unit_test(walls_lose_what_is_stated),
         cmocka_unit_test(the_outside_of_the_insulation_is_in_balance),
         cmocka_unit_test(a_table_of_the_wall_is_the_wall),
