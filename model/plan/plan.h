@@ -155,6 +155,7 @@ typedef struct {
     size_t *parts; /* of the case's parts, dip by dip */
     boil_plan_pour *pours;
     size_t pours_count;
+    double left_kg; /* water still missing once nobody pours any more */
     boil_plan_value value;
 } boil_plan_timetable;
 

@@ -49,19 +49,6 @@ static double growth_of(const boil_plan_bath *b, const gap *g)
     return b->boils_off_kg_s * fmax(0, g->enters_s - g->back_s) + b->dries_kg_s * g->recovery_s;
 }
 
-/* (1), from the gap behind the last dip to the first, into the masses of the pours, which hold nothing yet. */
-static void find_bounds(const boil_plan_case *c, boil_plan_timetable *t)
-{
-    double room = c->bath->strongest_kg;
-    t->pours[t->dips_count].mass_kg = room;
-    for (size_t k = t->dips_count; k-- > 0;) {
-        gap g = gap_of(c, t, k);
-        boil_break w = window(c, g.back_s, g.enters_s);
-        double most = c->bath->flow_kg_s * (w.to_s - w.from_s);
-        t->pours[k].mass_kg = fmin(room, t->pours[k + 1].mass_kg - growth_of(c->bath, &g) + most);
-    }
-}
-
 static double last_out_s(const boil_plan_timetable *t)
 {
     double last = 0;
@@ -70,14 +57,50 @@ static double last_out_s(const boil_plan_timetable *t)
     return last;
 }
 
+/* From then on nobody pours: the shift is over, and all is out. */
+static double closed_s(const boil_plan_case *c, const boil_plan_timetable *t)
+{
+    return fmax(c->problem->end_s, last_out_s(t));
+}
+
+/* Water that may be missing as the last boil is back, and all of it is poured in by the end of the shift. */
+static double restorable(const boil_plan_case *c, const boil_plan_timetable *t)
+{
+    const boil_plan_bath *b = c->bath;
+    const boil_plan_problem *p = c->problem;
+    gap g = gap_of(c, t, t->dips_count);
+    double end_s = closed_s(c, t), start_s = boil_plan_hands_second(g.back_s + b->steady_s), poured = 0;
+    if (!isfinite(end_s) || !(b->flow_kg_s > b->boils_off_kg_s))
+        return HUGE_VAL;
+    for (size_t i = 0; i <= p->breaks_count; i++) {
+        double over_s = floor(fmin(i < p->breaks_count ? p->breaks[i].from_s : HUGE_VAL, end_s) - start_s);
+        poured += over_s >= BOIL_PLAN_POUR_LEAST_S ? b->flow_kg_s * over_s : 0;
+        start_s = i < p->breaks_count ? fmax(start_s, p->breaks[i].to_s) : start_s;
+    }
+    return fmax(0, poured - b->boils_off_kg_s * fmax(0, end_s - g.back_s));
+}
+
+/* (1), from the gap behind the last dip to the first, into the masses of the pours, which hold nothing yet. */
+static void find_bounds(const boil_plan_case *c, boil_plan_timetable *t)
+{
+    double room = c->bath->strongest_kg;
+    t->pours[t->dips_count].mass_kg = fmin(room, restorable(c, t));
+    for (size_t k = t->dips_count; k-- > 0;) {
+        gap g = gap_of(c, t, k);
+        boil_break w = window(c, g.back_s, g.enters_s);
+        double most = c->bath->flow_kg_s * (w.to_s - w.from_s);
+        t->pours[k].mass_kg = fmin(room, t->pours[k + 1].mass_kg - growth_of(c->bath, &g) + most);
+    }
+}
+
 /* What is still missing poured in, until the last dip is out where that leaves time, else for as long as it takes, an hour at most:
-   judgement. A flow that gains nothing brings nothing back: it only keeps the band until then. */
-static double restored_s(const boil_plan_bath *b, double start_s, double there_kg, double until_s)
+   judgement; but not beyond the end of the shift. A flow that gains nothing brings nothing back: it only keeps the band until then. */
+static double restored_s(const boil_plan_case *c, const boil_plan_timetable *t, double start_s, double there_kg)
 {
     const double longest_s = 3600;
-    double net_kg_s = b->flow_kg_s - b->boils_off_kg_s;
+    double net_kg_s = c->bath->flow_kg_s - c->bath->boils_off_kg_s;
     double needed_s = net_kg_s > 0 ? fmin(longest_s, there_kg / net_kg_s) : 0;
-    return start_s + fmax(needed_s, until_s - start_s);
+    return fmin(closed_s(c, t), start_s + fmax(needed_s, last_out_s(t) - start_s));
 }
 
 /* After the last dip once more; where a break cuts that, before it and after it. */
@@ -86,21 +109,22 @@ static void restore(const boil_plan_case *c, boil_plan_timetable *t, double miss
     const boil_plan_bath *b = c->bath;
     const boil_plan_problem *p = c->problem;
     gap g = gap_of(c, t, t->dips_count);
-    double start_s = boil_plan_hands_second(g.back_s + b->steady_s), until_s = last_out_s(t);
-    missing += b->boils_off_kg_s * (start_s - g.back_s);
+    double start_s = boil_plan_hands_second(g.back_s + b->steady_s), as_of_s = g.back_s;
     for (size_t i = 0; i <= p->breaks_count; i++) {
-        double shut_s = i < p->breaks_count ? p->breaks[i].from_s : HUGE_VAL, open_s = start_s;
-        double restored = restored_s(b, start_s, missing, until_s), over_s = floor(fmin(shut_s, restored) - start_s);
-        double kg = fmin(b->flow_kg_s * over_s, missing + b->boils_off_kg_s * over_s);
+        double shut_s = i < p->breaks_count ? p->breaks[i].from_s : HUGE_VAL;
+        double there = missing + b->boils_off_kg_s * (start_s - as_of_s), restored = restored_s(c, t, start_s, there);
+        double over_s = floor(fmin(shut_s, restored) - start_s),
+               kg = fmin(b->flow_kg_s * over_s, there + b->boils_off_kg_s * over_s);
         if (over_s >= BOIL_PLAN_POUR_LEAST_S && kg > 0) {
             t->pours[t->pours_count++] = (boil_plan_pour){start_s, over_s, kg};
-            missing -= kg;
+            missing = there + b->boils_off_kg_s * over_s - kg;
+            as_of_s = start_s + over_s;
         }
         if (restored <= shut_s)
-            return;
+            break;
         start_s = fmax(start_s, p->breaks[i].to_s);
-        missing += b->boils_off_kg_s * (start_s - open_s);
     }
+    t->left_kg = fmax(0, missing + b->boils_off_kg_s * fmax(0, (isfinite(p->end_s) ? closed_s(c, t) : as_of_s) - as_of_s));
 }
 
 void boil_plan_pours_of(const boil_plan_case *c, boil_plan_timetable *t)
@@ -108,6 +132,7 @@ void boil_plan_pours_of(const boil_plan_case *c, boil_plan_timetable *t)
     const boil_plan_bath *b = c->bath;
     double missing = b->missing_kg;
     t->pours_count = 0;
+    t->left_kg = 0;
     if (b->valve || !(b->flow_kg_s > 0) || t->dips_count == 0)
         return;
     find_bounds(c, t);

@@ -18,8 +18,10 @@
 /* Water missing at t, kg, of a bath that boils since back_s and lacked missing_kg then, after all was poured that could be. */
 double boil_plan_missing(const boil_plan_case *c, double back_s, double t, double missing_kg);
 
-/* The pours of a timetable whose dips have their times. After the last dip one more brings the bath back to what is aimed at, and goes on
-   behind a break that cuts it; where it gains nothing, until the last dip is out. */
+/* The pours of a timetable whose dips have their times, and what is left. After the last dip one more brings the bath back to what is aimed
+   at, and goes on behind a break that cuts it; where it gains nothing, until the last dip is out. At the end of a shift nobody pours any
+   more: where that comes too soon for it, R of the gap behind the last dip is what can still be poured in by then, so that more is poured
+   before. */
 void boil_plan_pours_of(const boil_plan_case *c, boil_plan_timetable *t);
 
 #endif

@@ -165,6 +165,7 @@ TELLS(double, freeboard_m, told, r->proof->freeboard_m)
 TELLS(double, drag_out_kg, told, r->proof->drag_out_kg)
 TELLS(double, drag_out_salts_kg, told, r->proof->drag_out_salts_kg)
 TELLS(double, drag_out_m, told, r->proof->drag_out_m)
+TELLS(double, left_kg, told, r->proof->table.left_kg)
 TELLS(double, fuel_J, told, r->proof->fuel_J)
 
 static const field told_fields[] = {
@@ -177,6 +178,7 @@ static const field told_fields[] = {
     WORKED_OUT("drag_out_kg", drag_out_kg, "bath liquid that leaves with parts, by the likely run"),
     WORKED_OUT("drag_out_salts_kg", drag_out_salts_kg, "the salts in it"),
     WORKED_OUT("drag_out_m", drag_out_m, "by how much that lowers the level"),
+    WORKED_OUT("water_left_kg", left_kg, "water still missing as the shift ends"),
     WORKED_OUT("input_J", fuel_J, "fuel or current, by the likely run"),
     GIVEN(FIELD_LIST, "dips", dip_fields, dips, "in the order in which they go in"),
     GIVEN(FIELD_LIST, "pours", pour_fields, pours, "water by hand, only while it boils"),

@@ -1,4 +1,8 @@
+#include <math.h>
+
+#include "base/constants.h"
 #include "commands/plan/answer.h"
+#include "plan/pours.h"
 #include "planning/probe.h"
 
 #define ASKS_M 0.00635 /* a quarter inch of level: judgement */
@@ -41,9 +45,24 @@ static plan_words salts(const plan_answer *a)
     return w;
 }
 
+/* Nobody opens a tap for less than the shortest pour. */
+static plan_words water_left(const plan_answer *a)
+{
+    double left_kg = a->best->table.left_kg, flow_kg_s = a->planning.bath.flow_kg_s;
+    double water_K = fmax(a->scenario->plant.ambient.temperature_K, BOIL_ZERO_CELSIUS);
+    plan_words w = {""};
+    if (isfinite(a->problem.end_s) && left_kg > BOIL_PLAN_POUR_LEAST_S * flow_kg_s)
+        TEXT_ADD(
+            w.text,
+            "As the shift ends the bath still lacks %s of water: pour it after the end, only while it boils, or before the "
+            "next shift's first load.",
+            format_quantity(a->system, DIM_VOLUME, left_kg / boil_water_density(water_K)).text);
+    return w;
+}
+
 plan_words plan_bath_told(const plan_answer *a, size_t index)
 {
-    static plan_words (*const all[])(const plan_answer *a) = {valve, salts};
+    static plan_words (*const all[])(const plan_answer *a) = {valve, salts, water_left};
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
         plan_words w = all[i](a);
         if (w.text[0] != '\0' && index-- == 0)

@@ -143,6 +143,20 @@ static void check_band(const boil_plan_case *c, const boil_plan_timetable *t)
         assert_true(missing_at(c, t, t->pours[i].start_s + t->pours[i].over_s) >= -spare_kg);
 }
 
+/* By the end of a shift that has one, or once all is out where that comes later, somebody has poured what was poured; and what is missing
+   then is told. */
+static void check_end(const boil_plan_case *c, const boil_plan_timetable *t)
+{
+    const double spare_kg = 1e-6;
+    double close_s = c->problem->end_s;
+    for (size_t i = 0; i < t->dips_count; i++)
+        close_s = fmax(close_s, t->dips[i].leaves_s);
+    for (size_t i = 0; i < t->pours_count && isfinite(close_s); i++)
+        assert_true(t->pours[i].start_s + t->pours[i].over_s <= close_s + ROUNDING_S);
+    if (isfinite(close_s) && close_s > t->dips[t->dips_count - 1].back_s && c->bath->flow_kg_s > 0 && !c->bath->valve)
+        assert_close(t->left_kg, fmax(0, missing_at(c, t, close_s)), 0, spare_kg);
+}
+
 static void check_value(const boil_plan_case *c, const boil_plan_timetable *t)
 {
     double over = 0, last = 0;
@@ -192,6 +206,7 @@ static void no_limit_is_broken_unmarked(void **state)
         check_boil(&l.of, t);
         check_pours(&l.of, t);
         check_band(&l.of, t);
+        check_end(&l.of, t);
         check_value(&l.of, t);
         for (size_t i = 0; i < t->dips_count; i++)
             placed += !t->dips[i].unplaced;
@@ -387,12 +402,51 @@ static void what_still_warms_holds_a_dip(void **state)
     expect_second(&l, 180, BOIL_PLAN_HOIST);
 }
 
+/* Nobody may go in before 2000 s: 20.5 kg have boiled off as the second is in, back after 100 s and out after 900. From then on 0.01 kg/s
+   more is poured than boils off, which in 770 s does not bring all of it back: where the shift ends there, some is poured before. */
+static void what_the_end_leaves_no_time_for_is_poured_before(void **state)
+{
+    (void)state;
+    two_dips l;
+    boil_plan_order o;
+    boil_plan_decoder d;
+    set_up_two(&l);
+    l.jobs[1].earliest_s = 2000;
+    l.bath.valve = false;
+    l.bath.boils_off_kg_s = 0.01;
+    l.bath.flow_kg_s = 0.02;
+    l.bath.steady_s = 30;
+    assert_int_equal(boil_plan_order_begin(&o, 2), BOIL_OK);
+    for (int closed = 0; closed < 2; closed++) {
+        l.problem.end_s = closed ? 2900 : HUGE_VAL;
+        assert_int_equal(boil_plan_decoder_begin(&d, &l.of), BOIL_OK);
+        const boil_plan_timetable *t = boil_plan_decode(&d, &o);
+        const boil_plan_pour *last = &t->pours[t->pours_count - 1];
+        assert_int_equal(t->pours_count, 1 + closed);
+        assert_int_equal(last->start_s + last->over_s > 2900, !closed);
+        assert_close(t->left_kg, 0, 0, 1e-9);
+        boil_plan_decoder_free(&d);
+    }
+    l.jobs[1].earliest_s = 0; /* no window before: what is left then is told, that which boils off */
+    l.problem.end_s = 1130;
+    assert_int_equal(boil_plan_decoder_begin(&d, &l.of), BOIL_OK);
+    const boil_plan_timetable *t = boil_plan_decode(&d, &o);
+    assert_true(t->left_kg > 0.3);
+    assert_close(t->left_kg, missing_at(&l.of, t, 1130), 0, 1e-9);
+    boil_plan_decoder_free(&d);
+    boil_plan_order_free(&o);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(no_limit_is_broken_unmarked),  cmocka_unit_test(no_dip_could_go_in_earlier),
-        cmocka_unit_test(going_on_is_beginning_anew),   cmocka_unit_test(what_holds_a_dip_is_named),
-        cmocka_unit_test(places_and_breaks_hold_a_dip), cmocka_unit_test(what_still_warms_holds_a_dip),
+        cmocka_unit_test(no_limit_is_broken_unmarked),
+        cmocka_unit_test(no_dip_could_go_in_earlier),
+        cmocka_unit_test(going_on_is_beginning_anew),
+        cmocka_unit_test(what_holds_a_dip_is_named),
+        cmocka_unit_test(places_and_breaks_hold_a_dip),
+        cmocka_unit_test(what_still_warms_holds_a_dip),
+        cmocka_unit_test(what_the_end_leaves_no_time_for_is_poured_before),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -259,6 +259,8 @@ static void check_pours(const sheet *s, const boil_schedule *of, const boil_hist
             expect(!meet(a->time_s, a->time_s + a->is.water.over_s, 60 * s->list->breaks_min[k][0],
                          60 * s->list->breaks_min[k][1]),
                    s->number, "water in a break", a->time_s);
+        expect(s->list->end_min == 0 || a->time_s + a->is.water.over_s <= 60 * s->list->end_min + NEAR_S, s->number,
+               "water after the end", a->time_s);
         expect(a->is.water.mass_kg <= s->list->water_kg_min / 60 * a->is.water.over_s * 1.001, s->number,
                "water faster than stated", a->is.water.mass_kg);
     }

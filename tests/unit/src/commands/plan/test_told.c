@@ -215,6 +215,22 @@ static void what_hangs_too_long_is_told(void **state)
     end(&r.of);
 }
 
+/* Of a shift that has an end: more than the shortest pour, a minute of 0.05 kg/s, whatever is left. */
+static void water_that_the_end_leaves_no_time_for_is_told(void **state)
+{
+    made m;
+    (void)state;
+    begin(&m);
+    m.a.planning.bath.flow_kg_s = 0.05;
+    m.a.plan.table.left_kg = 3.1;
+    assert_false(is_told(plan_bath_told, &m.a, "lacks"));
+    m.a.problem.end_s = 3700;
+    assert_true(is_told(plan_bath_told, &m.a, "As the shift ends the bath still lacks 3.11 L of water: pour it after the end"));
+    m.a.plan.table.left_kg = 2.9;
+    assert_false(is_told(plan_bath_told, &m.a, "lacks"));
+    end(&m);
+}
+
 static void what_came_of_the_odds_is_told(void **state)
 {
     made m;
@@ -363,6 +379,7 @@ int main(void)
         cmocka_unit_test(what_would_have_to_give_is_told),
         cmocka_unit_test(where_the_shift_stands_is_told),
         cmocka_unit_test(what_hangs_too_long_is_told),
+        cmocka_unit_test(water_that_the_end_leaves_no_time_for_is_told),
         cmocka_unit_test(what_came_of_the_odds_is_told),
         cmocka_unit_test(the_verdict_says_what_it_is_worth),
         cmocka_unit_test(every_form_tells_it),
