@@ -4,7 +4,6 @@
 #include <stdlib.h>
 #include <string.h>
 
-#include "plan/pours.h"
 #include "plan/value.h"
 
 enum { MOST_TRIES = 3000 };   /* of a dip, then it is unplaced: judgement */
@@ -18,8 +17,10 @@ boil_outcome boil_plan_decoder_begin(boil_plan_decoder *d, const boil_plan_case 
     d->table.dips = malloc(n * sizeof *d->table.dips);
     d->table.parts = malloc(n * sizeof *d->table.parts);
     d->table.pours = malloc((n + 1 + of->problem->breaks_count) * sizeof *d->table.pours);
+    d->table.salts = malloc((n + 1) * sizeof *d->table.salts);
     d->hanging = malloc((n + of->problem->hanging_count) * sizeof *d->hanging);
-    if (d->table.dips != NULL && d->table.parts != NULL && d->table.pours != NULL && d->hanging != NULL)
+    if (d->table.dips != NULL && d->table.parts != NULL && d->table.pours != NULL && d->table.salts != NULL &&
+        d->hanging != NULL)
         return BOIL_OK;
     boil_plan_decoder_free(d);
     return BOIL_NO_MEMORY;
@@ -30,6 +31,7 @@ void boil_plan_decoder_free(boil_plan_decoder *d)
     free(d->table.dips);
     free(d->table.parts);
     free(d->table.pours);
+    free(d->table.salts);
     free(d->hanging);
     *d = (boil_plan_decoder){.of = NULL};
 }
@@ -66,6 +68,7 @@ static boil_plan_dip dip_of(const boil_plan_case *c, const size_t parts[], size_
         const boil_plan_part *p = &c->parts[parts[i]];
         d.mass_kg += boil_plan_part_mass(p);
         d.heat_J += p->heat_J;
+        d.drag_kg += p->drag_kg;
         d.lag_s = fmax(d.lag_s, p->lag_s);
         d.enters_s = fmax(d.enters_s, boil_plan_job_of(c, parts[i])->earliest_s);
     }
@@ -129,7 +132,7 @@ static double quiet_at(const boil_plan_decoder *d, double t)
 {
     const double least = 0.1; /* of it, so that what is asked stays a number: judgement */
     const boil_plan_bath *b = d->of->bath;
-    double missing = b->weakens_W_kg > 0 ? fmax(0, boil_plan_missing(d->of, d->back_s, t, d->missing_kg)) : 0;
+    double missing = b->weakens_W_kg > 0 ? fmax(0, boil_plan_missing(d->of, &d->calm, t)) : 0;
     return fmax(least * b->quiet_W, b->quiet_W - b->weakens_W_kg * missing);
 }
 
@@ -188,7 +191,7 @@ static double after_stay(const boil_plan_decoder *d, boil_plan_dip *dip)
 static double after_water(const boil_plan_decoder *d, boil_plan_dip *dip)
 {
     const boil_plan_bath *b = d->of->bath;
-    double missing = boil_plan_missing(d->of, d->back_s, dip->enters_s, d->missing_kg);
+    double missing = boil_plan_missing(d->of, &d->calm, dip->enters_s);
     double over = missing + b->dries_kg_s * dip->recovery_s - b->strongest_kg, net_kg_s = b->flow_kg_s - b->boils_off_kg_s;
     dip->too_strong = over > 0 && !(net_kg_s > 0);
     if (b->valve || !(over > 0) || dip->too_strong)
@@ -228,7 +231,7 @@ static void begin_after_the_last(const boil_plan_decoder *d, size_t k, boil_plan
     const boil_plan_problem *p = d->of->problem;
     bool boiled = k == 0 && !(d->of->bath->ready_s > 0);
     double own_s = fmax(dip->enters_s, p->hoist_s);
-    double boil_s = d->back_s + (boiled ? 0 : fmax(p->settle_s, d->of->bath->steady_s));
+    double boil_s = d->calm.back_s + (boiled ? 0 : fmax(p->settle_s, d->of->bath->steady_s));
     double hoist_s = k > 0 ? d->entered_s + 2 * p->hoist_s : own_s;
     dip->reason = k == 0                                 ? BOIL_PLAN_FIRST
                   : boil_s >= own_s && boil_s >= hoist_s ? BOIL_PLAN_BOIL
@@ -240,9 +243,9 @@ static void begin_after_the_last(const boil_plan_decoder *d, size_t k, boil_plan
 static void settle(boil_plan_decoder *d, size_t k, boil_plan_dip *dip)
 {
     const boil_plan_bath *b = d->of->bath;
-    dip->missing_kg = boil_plan_missing(d->of, d->back_s, dip->enters_s, d->missing_kg) + b->dries_kg_s * dip->recovery_s;
-    d->missing_kg = dip->missing_kg;
-    d->back_s = dip->back_s;
+    dip->missing_kg = boil_plan_missing(d->of, &d->calm, dip->enters_s) + b->dries_kg_s * dip->recovery_s;
+    dip->salts = boil_plan_sifting(d->of, &d->calm, dip->enters_s);
+    d->calm = (boil_plan_calm){dip->back_s, dip->missing_kg, d->table.dips, k + 1};
     d->entered_s = dip->enters_s;
     d->hanging[d->hanging_count++] = (boil_plan_hanging){dip->enters_s, dip->leaves_s};
     d->table.dips[k] = *dip;
@@ -294,9 +297,9 @@ static void begin_at(boil_plan_decoder *d, size_t k)
         if (d->table.dips[i].leaves_s + 2 * p->hoist_s > before->enters_s)
             d->hanging[d->hanging_count++] = (boil_plan_hanging){d->table.dips[i].enters_s, d->table.dips[i].leaves_s};
     d->warm_from = 0;
-    d->back_s = before != NULL ? before->back_s : d->of->bath->ready_s;
+    d->calm = before != NULL ? (boil_plan_calm){before->back_s, before->missing_kg, d->table.dips, k}
+                             : (boil_plan_calm){d->of->bath->ready_s, d->of->bath->missing_kg, d->table.dips, 0};
     d->entered_s = before != NULL ? before->enters_s : 0;
-    d->missing_kg = before != NULL ? before->missing_kg : d->of->bath->missing_kg;
 }
 
 const boil_plan_timetable *boil_plan_decode(boil_plan_decoder *d, const boil_plan_order *o)

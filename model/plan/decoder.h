@@ -6,6 +6,7 @@
 #include "plan/case.h"
 #include "plan/hands.h"
 #include "plan/order.h"
+#include "plan/pours.h"
 
 /* A decoder of one thread, and the timetable it last made. */
 typedef struct {
@@ -13,10 +14,9 @@ typedef struct {
     boil_plan_timetable table;
     boil_plan_hanging *hanging;
     size_t hanging_count;
-    size_t warm_from;  /* dips before it take no more heat */
-    double back_s;     /* the boil's last return */
-    double entered_s;  /* the last entry */
-    double missing_kg; /* of water at back_s, if all is poured that can be */
+    size_t warm_from;    /* dips before it take no more heat */
+    boil_plan_calm calm; /* since the boil's last return */
+    double entered_s;    /* the last entry */
 } boil_plan_decoder;
 
 /* BOIL_OK, or BOIL_NO_MEMORY with nothing to free. */

@@ -1,5 +1,5 @@
 /* plan/plan.h -- a list of jobs, and a timetable for them: which hang together in a dip, when each dip goes in and comes out, and
-   when water is poured. SI; times from the start of the shift, s.
+   when water is poured and salts are put back. SI; times from the start of the shift, s.
 
    A job is steel that needs some time at the bath's temperature. One that may be split is hung in several baskets; a basket of one
    job is a part. Parts that may share go in together: a dip. Dips enter one after the other, since the boil is one and the hoist is
@@ -10,7 +10,7 @@
        H4 the hoist makes one move at a time, none in a break: in, from the move before entry to CLEAR_S after it; out, from the
           beginning of the lift for one move; and nobody leaves for a break before the boil is back
        H5 the boiling point stays within its band
-       H6 water is poured only while the bath boils, not in a break, and stops so long before a load that it has mixed in
+       H6 water is poured and salts are sifted in only while the bath boils, not in a break, and so long before a load that they have mixed in
        H7 no dip, baskets too, is heavier than the usual load of the bath
        H8 what must be out by its due time is, and all is out by the end of the shift
    Beyond that, in this order and never one against another: last dip out; lateness of the others, weighed; pours; fuel; time that
@@ -69,14 +69,15 @@ typedef struct {
     size_t job;        /* of the problem */
     size_t number, of; /* which part of how many, from 0 */
     boil_load load;
-    double heat_J; /* that it takes up to the bath's temperature, basket and all */
-    double lag_s;  /* time constant of that */
-    double hot_s;  /* from entry until it is hot through, in by itself */
+    double heat_J;  /* that it takes up to the bath's temperature, basket and all */
+    double lag_s;   /* time constant of that */
+    double hot_s;   /* from entry until it is hot through, in by itself */
+    double drag_kg; /* salts that it carries out as it is lifted */
 } boil_plan_part;
 
 /* What the search knows of the bath (model/planning/probe.h): two numbers for the boil's return,
        r = offset + (Q + Q_left)/quiet,   Q_left = sum Q_j exp(-(t - t_j)/lag_j) of what hangs there already                     (1)
-   and two for its water. */
+   two for its water, and what its salts take. */
 typedef struct {
     double limit_s; /* longest that a boil may be away */
     double quiet_W; /* heat that a quiet bath gains; above 0 */
@@ -93,8 +94,12 @@ typedef struct {
     double boils_off_kg_s; /* while it boils */
     double dries_kg_s;     /* while it is quiet */
     double strongest_kg;   /* water that may be missing, by the band's upper end */
+    double weakest_kg;     /* water that may be too much, by its lower end; infinity: no such end */
     double missing_kg;     /* at the start; less than 0: too much is there */
     double outside_K;      /* likewise, that it boils above its band; less than 0: below; 0: neither */
+    double salt_fraction;  /* by mass */
+    double owes_kg;        /* salts that parts may carry out before they are put back: a quarter inch of level */
+    double sift_kg_s;      /* of salts; 0: none are put back */
     bool valve;            /* water comes by itself */
     double fire_W;         /* fuel at full dial */
     double efficiency;     /* above 0 */
@@ -115,6 +120,11 @@ typedef enum {
     BOIL_PLAN_REASONS
 } boil_plan_reason;
 
+/* Of water, or of salts. */
+typedef struct {
+    double start_s, over_s, mass_kg;
+} boil_plan_pour;
+
 typedef struct {
     size_t first, count; /* of the timetable's parts */
     double enters_s, leaves_s;
@@ -122,15 +132,13 @@ typedef struct {
     double stay_least_s, stay_most_s;
     double mass_kg, heat_J, lag_s; /* baskets too */
     double missing_kg;             /* water, as its boil is back, had all been poured that could be */
+    double drag_kg;                /* salts that it carries out */
+    boil_plan_pour salts;          /* sifted in before it goes in; mass 0: none */
     boil_plan_reason reason;
     bool unplaced;   /* no time was found */
     bool too_cold;   /* it takes too much heat for H1 */
     bool too_strong; /* the bath leaves its band for want of water */
 } boil_plan_dip;
-
-typedef struct {
-    double start_s, over_s, mass_kg;
-} boil_plan_pour;
 
 /* What is aimed at, the first first. Hard limits come before all else. */
 typedef enum {
@@ -139,7 +147,7 @@ typedef enum {
     BOIL_PLAN_OVERDUE_S,  /* musts over their due time and all over the end of the shift, summed */
     BOIL_PLAN_LAST_OUT_S, /* to the second, as all times here */
     BOIL_PLAN_LATENESS_S, /* of the others, weighed */
-    BOIL_PLAN_POURS,
+    BOIL_PLAN_POURS,      /* and siftings, more where salts are left to be put back afterwards */
     BOIL_PLAN_FUEL_KJ,
     BOIL_PLAN_OVERSTAY_S, /* beyond the least stay, of all dips */
     BOIL_PLAN_AIMS
@@ -155,7 +163,10 @@ typedef struct {
     size_t *parts; /* of the case's parts, dip by dip */
     boil_plan_pour *pours;
     size_t pours_count;
+    boil_plan_pour *salts; /* all that are sifted in */
+    size_t salts_count;
     double left_kg; /* water still missing once nobody pours any more */
+    double owed_kg; /* likewise: salts that were carried out and not put back; 0: so few that nobody would */
     boil_plan_value value;
 } boil_plan_timetable;
 

@@ -36,9 +36,16 @@ static double fuel_J(const boil_plan_bath *b, const boil_plan_value *v, double s
     return b->calm_W > 0 ? b->calm_W * open_s + steel_J / b->efficiency : b->fire_W * open_s;
 }
 
+/* Salts that are left to be put back afterwards are more work than what would have put them back: a sifting for each quarter inch, and one. */
+static double pours_of(const boil_plan_case *c, const boil_plan_timetable *t)
+{
+    double left = t->owed_kg > 0 ? ceil(t->owed_kg / c->bath->owes_kg) + 1 : 0;
+    return (double)(t->pours_count + t->salts_count) + left;
+}
+
 boil_plan_value boil_plan_value_of(const boil_plan_case *c, const boil_plan_timetable *t)
 {
-    boil_plan_value v = {.of = {[BOIL_PLAN_POURS] = (double)t->pours_count}};
+    boil_plan_value v = {.of = {[BOIL_PLAN_POURS] = pours_of(c, t)}};
     double steel_J = 0;
     for (size_t i = 0; i < c->problem->hanging_count; i++) {
         double leaves_s = c->problem->hanging[i].leaves_s;

@@ -3,6 +3,7 @@
 #include <math.h>
 #include <stdlib.h>
 
+#include "analysis/pour_rate.h"
 #include "base/constants.h"
 
 /* The places of the tank, and since when each is free. */
@@ -45,12 +46,20 @@ static boil_outcome add_dip(const boil_plan_case *c, const boil_plan_timetable *
     return outcome;
 }
 
-static boil_outcome add_pour(const boil_plan_pour *w, size_t number, double room_K, boil_plan_carried *out)
+/* Salts are a pour likewise, sifted. */
+static boil_outcome add_pour(const boil_plan_timetable *t, bool salts, size_t number, const boil_plant *plant,
+                             boil_plan_carried *out)
 {
-    boil_action a = {.kind = BOIL_ACTION_WATER, .time_s = w->start_s, .wait = {.state = BOIL_WAIT_BOILING}};
-    a.is.water = (boil_action_water){w->mass_kg, w->over_s, fmax(room_K, BOIL_ZERO_CELSIUS)};
+    const double coldest_K = 243.15; /* that salts may be */
+    const boil_plan_pour *w = salts ? &t->salts[number] : &t->pours[number];
+    double room_K = plant->ambient.temperature_K, as_warm_K = fmax(room_K, salts ? coldest_K : BOIL_ZERO_CELSIUS);
+    boil_action a =
+        boil_pour_rate_action(salts ? BOIL_ACTION_SALTS : BOIL_ACTION_WATER, w->mass_kg, plant->charge.blend, 0, as_warm_K);
+    boil_action_pour(&a, w->mass_kg, w->mass_kg / w->over_s);
+    a.time_s = w->start_s;
+    a.wait.state = BOIL_WAIT_BOILING;
     a.pour = (boil_pour){.no_later_s = w->start_s + w->over_s, .while_boiling = true};
-    return add(out, &a, (boil_plan_act){.is_pour = true, .pour = number});
+    return add(out, &a, (boil_plan_act){.is_pour = !salts, .is_salts = salts, .pour = number});
 }
 
 static double ends_s(const boil_plan_case *c, const boil_plan_timetable *t)
@@ -62,20 +71,25 @@ static double ends_s(const boil_plan_case *c, const boil_plan_timetable *t)
         end = fmax(end, c->problem->hanging[i].leaves_s);
     for (size_t i = 0; i < t->pours_count; i++)
         end = fmax(end, t->pours[i].start_s + t->pours[i].over_s);
+    for (size_t i = 0; i < t->salts_count; i++)
+        end = fmax(end, t->salts[i].start_s + t->salts[i].over_s);
     return end;
 }
 
-static boil_outcome add_all(const boil_plan_case *c, const boil_plan_timetable *t, double room_K, boil_plan_carried *out)
+static boil_outcome add_all(const boil_plan_case *c, const boil_plan_timetable *t, const boil_plant *plant,
+                            boil_plan_carried *out)
 {
     boil_outcome outcome = BOIL_OK;
     places p = {.free_s = {0}};
     for (size_t i = 0; i < c->problem->hanging_count; i++)
         p.free_s[i] = c->problem->hanging[i].leaves_s + c->problem->hoist_s;
-    size_t pour = 0;
+    size_t pour = 0, sifting = 0;
     for (size_t k = 0; k <= t->dips_count && outcome == BOIL_OK; k++) {
         double until_s = k < t->dips_count ? t->dips[k].enters_s : HUGE_VAL;
         for (; pour < t->pours_count && t->pours[pour].start_s < until_s && outcome == BOIL_OK; pour++)
-            outcome = add_pour(&t->pours[pour], pour, room_K, out);
+            outcome = add_pour(t, false, pour, plant, out);
+        for (; sifting < t->salts_count && t->salts[sifting].start_s < until_s && outcome == BOIL_OK; sifting++)
+            outcome = add_pour(t, true, sifting, plant, out);
         if (k < t->dips_count && outcome == BOIL_OK)
             outcome = add_dip(c, t, k, &p, out);
     }
@@ -84,11 +98,12 @@ static boil_outcome add_all(const boil_plan_case *c, const boil_plan_timetable *
     return outcome;
 }
 
-boil_outcome boil_plan_carry(const boil_plan_case *c, const boil_plan_timetable *t, double room_K, boil_plan_carried *out)
+boil_outcome boil_plan_carry(const boil_plan_case *c, const boil_plan_timetable *t, const boil_plant *plant,
+                             boil_plan_carried *out)
 {
-    *out = (boil_plan_carried){.acts = calloc(c->parts_count + t->pours_count + 1, sizeof *out->acts)};
+    *out = (boil_plan_carried){.acts = calloc(c->parts_count + t->pours_count + t->salts_count + 1, sizeof *out->acts)};
     boil_schedule_init(&out->schedule, fmin(ends_s(c, t) + BOIL_PLAN_AFTER_S, BOIL_LONGEST_RUN_S));
-    boil_outcome outcome = out->acts != NULL ? add_all(c, t, room_K, out) : BOIL_NO_MEMORY;
+    boil_outcome outcome = out->acts != NULL ? add_all(c, t, plant, out) : BOIL_NO_MEMORY;
     if (outcome != BOIL_OK)
         boil_plan_carried_free(out);
     return outcome;

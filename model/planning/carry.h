@@ -1,5 +1,5 @@
-/* planning/carry.h -- a timetable as the acts of a schedule, to be carried out. Loads wait for a steady boil, and water runs only while it
-   boils: where the boil is late the shift waits, as a person would. */
+/* planning/carry.h -- a timetable as the acts of a schedule, to be carried out. Loads wait for a steady boil, and water runs and salts are
+   sifted only while it boils: where the boil is late the shift waits, as a person would. */
 #ifndef BOIL_PLANNING_CARRY_H
 #define BOIL_PLANNING_CARRY_H
 
@@ -10,9 +10,10 @@
 
 /* Which dip or pour an act is. */
 typedef struct {
-    bool is_pour;
+    bool is_pour;     /* of water, or */
+    bool is_salts;    /* a sifting */
     size_t dip, part; /* of the timetable, and of the case's parts */
-    size_t pour;
+    size_t pour;      /* of its pours, or of its siftings */
 } boil_plan_act;
 
 typedef struct {
@@ -20,8 +21,9 @@ typedef struct {
     boil_plan_act *acts;    /* one for each of its actions */
 } boil_plan_carried;
 
-/* Water as warm as room_K, but not below freezing. BOIL_OK, or BOIL_NO_MEMORY with nothing to free. */
-boil_outcome boil_plan_carry(const boil_plan_case *c, const boil_plan_timetable *t, double room_K, boil_plan_carried *out);
+/* Water as warm as the plant's room, but not below freezing; its own salts. BOIL_OK, or BOIL_NO_MEMORY with nothing to free. */
+boil_outcome boil_plan_carry(const boil_plan_case *c, const boil_plan_timetable *t, const boil_plant *plant,
+                             boil_plan_carried *out);
 void boil_plan_carried_free(boil_plan_carried *c);
 
 #endif

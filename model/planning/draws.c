@@ -29,7 +29,7 @@ static boil_outcome carry(const boil_planning *g, const boil_plan_timetable *t, 
         parts[i].load = boil_plan_part_load(&jobs[parts[i].job], parts[i].number, parts[i].of);
     }
     c.parts = parts;
-    boil_outcome outcome = boil_plan_carry(&c, t, plant->ambient.temperature_K, out);
+    boil_outcome outcome = boil_plan_carry(&c, t, plant, out);
     free(parts);
     return outcome;
 }

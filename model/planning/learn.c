@@ -7,14 +7,16 @@
 
 #define SPARE_S 2.0 /* of a stay, and of a boil's return: a little more than the steps of a run; judgement */
 
-/* A finding that water makes, and what then helps: by how much is judgement, and rounds repeat what was too little. */
+/* A finding that water or salts make, and what then helps: by how much is judgement, and rounds repeat what was too little. */
 static const struct {
     const char *id;
-    double guard_s, flow; /* added; times */
+    double guard_s, flow, sifting; /* added; times */
 } remedies[] = {
-    {"water-layer", 45, 1},     {"water-on-quiet-bath", 45, 1}, {"layer-outlasts-run", 45, 1}, {"load-through-layer", 45, 1},
-    {"surface-boils", 45, 0.8}, {"water-too-fast", 0, 0.8},     {"steam-surge", 0, 0.8},       {"freeboard-low", 0, 0.8},
-    {"overflow", 0, 0.6},       {"boil-lost-long", 0, 0.8},
+    {"water-layer", 45, 1, 1},        {"water-on-quiet-bath", 45, 1, 1}, {"layer-outlasts-run", 45, 1, 1},
+    {"load-through-layer", 45, 1, 1}, {"surface-boils", 45, 0.8, 1},     {"water-too-fast", 0, 0.8, 1},
+    {"steam-surge", 0, 0.8, 0.8},     {"freeboard-low", 0, 0.8, 0.8},    {"overflow", 0, 0.6, 0.6},
+    {"boil-lost-long", 0, 0.8, 0.8},  {"salt-slug", 0, 1, 0.6},          {"salt-bed", 0, 1, 0.6},
+    {"salt-on-quiet-bath", 45, 1, 1}, {"water-on-dry-salt", 45, 1, 0.6},
 };
 
 void boil_plan_heed(boil_plan_bath *b, const char *id)
@@ -23,6 +25,7 @@ void boil_plan_heed(boil_plan_bath *b, const char *id)
         if (strcmp(remedies[i].id, id) == 0) {
             b->guard_s += remedies[i].guard_s;
             b->flow_kg_s *= remedies[i].flow;
+            b->sift_kg_s *= remedies[i].sifting;
         }
 }
 

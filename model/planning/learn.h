@@ -6,7 +6,7 @@
 
 enum { BOIL_PLAN_ROUNDS = 8 }; /* of proof and learning, of one order */
 
-/* Where a finding is one that water makes, longer guards and slower pours; else nothing. */
+/* Where a finding is one that water or salts make, longer guards, slower pours and siftings; else nothing. */
 void boil_plan_heed(boil_plan_bath *b, const char *id);
 
 /* Takes over what one proof showed: of each dip its factor and stay, of the bath its boil-off; and where something is found that water

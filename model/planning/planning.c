@@ -34,6 +34,8 @@ static boil_outcome take_parts(boil_planning *g)
     boil_outcome outcome = boil_plan_parts_of(g->problem, &g->bath, g->bath_K, &g->parts);
     if (outcome == BOIL_OK)
         outcome = probe_parts(g);
+    if (outcome == BOIL_OK)
+        outcome = boil_plan_probe_salts(g->plant, &g->options, g->parts.list, g->parts.count, &g->bath);
     if (outcome != BOIL_OK)
         boil_planning_free(g);
     return outcome;

@@ -4,7 +4,9 @@
 
 #include "analysis/pour_rate.h"
 #include "base/constants.h"
+#include "case/load.h"
 #include "plan/parts.h"
+#include "properties/viscosity.h"
 #include "simulate/run.h"
 
 #define STILL_S 1200.0
@@ -126,13 +128,16 @@ double boil_plan_water_lost(const boil_plant *p, const boil_initial_state *s, do
 
 static void find_band(const boil_plant *p, const boil_initial_state *s, boil_plan_bath *b)
 {
-    const double up = 0.85;
+    const double up = 0.85, down = 0.8;
     double t = s->boiling_point_K, high = p->limits.boiling_point_high_K, low = p->limits.boiling_point_low_K;
     double here = boil_plan_water_lost(p, s, t);
     b->strongest_kg = high > 0 ? boil_plan_water_lost(p, s, t + up * (high - t)) - here : HUGE_VAL;
     if (isnan(b->strongest_kg))
         b->strongest_kg = HUGE_VAL;
     b->outside_K = high > 0 && t > high ? t - high : fmin(0, t - low);
+    b->weakest_kg = low > 0 ? fmax(0, here - boil_plan_water_lost(p, s, t - down * (t - low))) : HUGE_VAL;
+    if (isnan(b->weakest_kg))
+        b->weakest_kg = 0;
 }
 
 static boil_outcome find_flow(const boil_plant *p, const boil_plan_problem *of, const boil_run_options *o, boil_plan_bath *b)
@@ -173,8 +178,10 @@ boil_outcome boil_plan_probe_bath(const boil_plant *p, const boil_plan_problem *
                             .density_kg_m3 = boil_mixture_mass(&s.mixture) / s.volume_m3,
                             .most_kg = p->limits.load_per_volume_kg_m3 * s.volume_m3,
                             .steady_s = p->by_hand.steady_s,
+                            .salt_fraction = boil_mixture_salts(&s.mixture) / boil_mixture_mass(&s.mixture),
                             .guard_s = BOIL_PLAN_GUARD_S,
                             .valve = p->control.mode != BOIL_WATER_CONTROL_NONE};
+    out->owes_kg = out->salt_fraction * out->density_kg_m3 * boil_tank_area(&p->tank) * BOIL_PLAN_ASKS_M;
     outcome = find_ready(p, o, out);
     if (outcome == BOIL_OK)
         outcome = run(&hot, NULL, STILL_S, BOIL_CLOSURES_LIKELY, o, &still);
@@ -205,4 +212,34 @@ boil_outcome boil_plan_probe_part(const boil_plant *p, const boil_plan_bath *b, 
     if (outcome == BOIL_OK && t.load.recovery_s > 0)
         part->heat_J = b->quiet_W * (t.load.recovery_s - b->offset_s);
     return outcome;
+}
+
+static boil_outcome find_sifting(const boil_plant *hot, const boil_run_options *o, boil_plan_bath *b)
+{
+    const double coldest_K = 243.15, spare = 0.5; /* spare: what just does is no pace to plan with; judgement */
+    boil_pour_rate fastest;
+    boil_action a =
+        boil_pour_rate_action(BOIL_ACTION_SALTS, b->owes_kg, hot->charge.blend, 0, fmax(hot->ambient.temperature_K, coldest_K));
+    boil_outcome outcome = boil_pour_rate_fastest(hot, &a, 0, o, &fastest);
+    b->sift_kg_s = outcome == BOIL_OK ? spare * fastest.rate_kg_s : 0;
+    return outcome == BOIL_NO_ROOT ? BOIL_OK : outcome;
+}
+
+boil_outcome boil_plan_probe_salts(const boil_plant *p, const boil_run_options *o, boil_plan_part parts[], size_t count,
+                                   boil_plan_bath *b)
+{
+    boil_plant hot = boil_plan_at_boil(p);
+    boil_initial_state s;
+    double all_kg = 0;
+    boil_outcome outcome = boil_plant_initial(&hot, &s);
+    if (outcome != BOIL_OK)
+        return outcome;
+    double viscosity_Pa_s = p->transport.viscosity_factor * boil_viscosity_solution(&s.mixture, s.boiling_point_K);
+    for (size_t i = 0; i < count; i++) {
+        double liquid_kg = boil_drag_out(&parts[i].load, viscosity_Pa_s, b->density_kg_m3, p->transport.surface_tension_N_m);
+        parts[i].drag_kg = b->salt_fraction * liquid_kg;
+        all_kg += parts[i].drag_kg;
+    }
+    bool is_known = b->sift_kg_s > 0, watered = b->valve || b->flow_kg_s > 0;
+    return all_kg > b->owes_kg && watered && !is_known ? find_sifting(&hot, o, b) : BOIL_OK;
 }

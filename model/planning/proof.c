@@ -38,7 +38,8 @@ static boil_outcome copy_table(const boil_plan_case *c, const boil_plan_timetabl
     to->dips = copied(from->dips, from->dips_count, sizeof *to->dips);
     to->parts = copied(from->parts, c->parts_count, sizeof *to->parts);
     to->pours = copied(from->pours, from->pours_count, sizeof *to->pours);
-    return to->dips != NULL && to->parts != NULL && to->pours != NULL ? BOIL_OK : BOIL_NO_MEMORY;
+    to->salts = copied(from->salts, from->salts_count, sizeof *to->salts);
+    return to->dips != NULL && to->parts != NULL && to->pours != NULL && to->salts != NULL ? BOIL_OK : BOIL_NO_MEMORY;
 }
 
 void boil_plan_proof_free(boil_plan_proof *p)
@@ -46,6 +47,7 @@ void boil_plan_proof_free(boil_plan_proof *p)
     free(p->table.dips);
     free(p->table.parts);
     free(p->table.pours);
+    free(p->table.salts);
     free(p->seen);
     boil_plan_carried_free(&p->carried);
     *p = (boil_plan_proof){.broken_count = 0};
@@ -235,7 +237,7 @@ boil_outcome boil_plan_prove(const boil_planning *g, const boil_plan_timetable *
     o.row_interval_s = 0;
     boil_outcome outcome = copy_table(&c, t, &out->table);
     if (outcome == BOIL_OK)
-        outcome = out->seen == NULL ? BOIL_NO_MEMORY : boil_plan_carry(&c, t, g->plant->ambient.temperature_K, &out->carried);
+        outcome = out->seen == NULL ? BOIL_NO_MEMORY : boil_plan_carry(&c, t, g->plant, &out->carried);
     if (outcome == BOIL_OK)
         outcome = boil_run_set_of(g->plant, &out->carried.schedule, &o, &set);
     if (outcome == BOIL_OK)

@@ -12,9 +12,9 @@
 /* Water for the set point, and the band counted from there. */
 static boil_outcome find_missing(boil_planning *g, double set_K)
 {
-    const double up = 0.85; /* as the probe takes it */
+    const double up = 0.85, down = 0.8; /* as the probe takes them */
     boil_initial_state s;
-    double high_K = g->plant->limits.boiling_point_high_K;
+    double high_K = g->plant->limits.boiling_point_high_K, low_K = g->plant->limits.boiling_point_low_K;
     boil_plant hot = boil_plan_at_boil(g->plant);
     boil_outcome outcome = boil_plant_initial(&hot, &s);
     if (outcome != BOIL_OK)
@@ -24,6 +24,9 @@ static boil_outcome find_missing(boil_planning *g, double set_K)
     double room = boil_plan_water_lost(&hot, &s, set_K + up * (high_K - set_K)) + g->bath.missing_kg;
     if (high_K > 0 && !isnan(room))
         g->bath.strongest_kg = room;
+    double below = -boil_plan_water_lost(&hot, &s, set_K - down * (set_K - low_K)) - g->bath.missing_kg;
+    if (low_K > 0)
+        g->bath.weakest_kg = below > 0 ? below : 0;
     return BOIL_OK;
 }
 

@@ -198,7 +198,8 @@ static int by_time(const void *left, const void *right)
 
 plan_line *plan_lines(const plan_answer *a, const boil_plan_timetable *t, size_t *count)
 {
-    size_t n = 0, most = 2 * t->dips_count + t->pours_count + a->problem.breaks_count + a->problem.hanging_count;
+    size_t n = 0,
+           most = 2 * t->dips_count + t->pours_count + t->salts_count + a->problem.breaks_count + a->problem.hanging_count;
     plan_line *list = memory_needed(malloc((most + 1) * sizeof *list));
     double last_s = t->value.of[BOIL_PLAN_LAST_OUT_S];
     *count = 0;
@@ -212,6 +213,8 @@ plan_line *plan_lines(const plan_answer *a, const boil_plan_timetable *t, size_t
         list[n++] = (plan_line){PLAN_LIFT, a->lifts[i].leaves_s, a->lifts[i].leaves_s, i};
     for (size_t i = 0; i < t->pours_count; i++)
         list[n++] = (plan_line){PLAN_WATER, t->pours[i].start_s, t->pours[i].start_s + t->pours[i].over_s, i};
+    for (size_t i = 0; i < t->salts_count; i++)
+        list[n++] = (plan_line){PLAN_SALTS, t->salts[i].start_s, t->salts[i].start_s + t->salts[i].over_s, i};
     for (size_t i = 0; i < a->problem.breaks_count; i++)
         if (a->breaks[i].from_s < last_s)
             list[n++] = (plan_line){PLAN_BREAK, a->breaks[i].from_s, a->breaks[i].to_s, i};

@@ -79,7 +79,6 @@ plan_words plan_told(const plan_answer *a, size_t index);
 plan_words plan_now_told(const plan_answer *a, size_t index);
 plan_words plan_bath_told(const plan_answer *a, size_t index);
 bool plan_valve_unlocked(const plan_answer *a); /* a valve that may be open while the bath does not boil */
-bool plan_asks_for_salts(const plan_answer *a); /* parts carry out so much that the level falls by more than a quarter inch */
 plan_words plan_odds_told(const plan_answer *a, size_t index);
 bool plan_works(const plan_answer *a); /* a plan that holds, with the odds that were asked for */
 
@@ -106,12 +105,13 @@ typedef enum {
     PLAN_OUT,
     PLAN_LIFT,
     PLAN_WATER,
+    PLAN_SALTS,
     PLAN_BREAK
 } plan_line_kind; /* PLAN_LIFT: of what hung there already */
 typedef struct {
     plan_line_kind kind;
     double time_s, until_s;
-    size_t which; /* dip, place, pour or break */
+    size_t which; /* dip, place, pour, sifting or break */
 } plan_line;
 
 /* All of a timetable by time, to be freed; NULL when memory is refused. */

@@ -116,8 +116,9 @@ const command command_plan = {
     .summary = "from a list of jobs to a run sheet that holds",
     .description =
         "Finds for the jobs of a scenario, in [jobs] or in the file that [plan] names, which hang together in a dip, when each "
-        "dip goes in and comes out, and when water is poured, so that the last is out as soon as may be: within positions, "
-        "hoist, breaks, due times and the limits of the bath. What is found is carried out by all the runs that judge a case, "
+        "dip goes in and comes out, and when water is poured and salts are put back that parts carry out, so that the last is "
+        "out as soon as may be: within positions, hoist, breaks, due times and the limits of the bath. What is found is "
+        "carried out by all the runs that judge a case, "
         "and stands beside the list's own order. That none was found does not mean that there is none. A prediction is never "
         "a permission.",
     .example = PROGRAM_NAME " plan short-morning.bath --write morning.bath",

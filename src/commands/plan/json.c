@@ -17,8 +17,8 @@ typedef struct {
 #define RECORD act
 static const field act_fields[] = {
     SAME(time_s, "when, from the start"), CHARS("clock", clock, "the same on the wall"),
-    TEXT("act", act, "in, out, water or break"), CHARS("names", names, "of what hangs in the dip"),
-    SAME(mass_kg, "steel and baskets, or water; nothing: neither"), SAME(until_s, "it hangs, runs or lasts until then"),
+    TEXT("act", act, "in, out, water, salts or break"), CHARS("names", names, "of what hangs in the dip"),
+    SAME(mass_kg, "steel and baskets, water, or salts; nothing: none of them"), SAME(until_s, "it hangs, runs or lasts until then"),
     SAME(back_s, "in: the boil is back by then, by the gravest of all runs"), CHARS("reason", reason, "in: what it waited for"),
     FIELDS_END};
 #undef RECORD
@@ -26,8 +26,8 @@ static const field act_fields[] = {
 
 static act act_of(const plan_answer *a, const boil_plan_proof *p, const plan_line *l)
 {
-    static const char *const words[] = {
-        [PLAN_IN] = "in", [PLAN_OUT] = "out", [PLAN_LIFT] = "out", [PLAN_WATER] = "water", [PLAN_BREAK] = "break"};
+    static const char *const words[] = {[PLAN_IN] = "in",       [PLAN_OUT] = "out",     [PLAN_LIFT] = "out",
+                                        [PLAN_WATER] = "water", [PLAN_SALTS] = "salts", [PLAN_BREAK] = "break"};
     const double none = (double)NAN;
     act x = {.time_s = l->time_s,
              .clock = plan_clock_at(a, l->time_s),
@@ -47,6 +47,8 @@ static act act_of(const plan_answer *a, const boil_plan_proof *p, const plan_lin
     }
     if (l->kind == PLAN_WATER)
         x.mass_kg = p->table.pours[l->which].mass_kg;
+    if (l->kind == PLAN_SALTS)
+        x.mass_kg = p->table.salts[l->which].mass_kg;
     return x;
 }
 
@@ -144,6 +146,12 @@ static void pours(json *j, const char *name, const void *record)
     json_records(j, name, pour_fields, t->pours, t->pours_count, sizeof *t->pours);
 }
 
+static void siftings(json *j, const char *name, const void *record)
+{
+    const boil_plan_timetable *t = &((const told *)record)->proof->table;
+    json_records(j, name, pour_fields, t->salts, t->salts_count, sizeof *t->salts);
+}
+
 static void broken(json *j, const char *name, const void *record)
 {
     const told *t = record;
@@ -166,6 +174,7 @@ TELLS(double, drag_out_kg, told, r->proof->drag_out_kg)
 TELLS(double, drag_out_salts_kg, told, r->proof->drag_out_salts_kg)
 TELLS(double, drag_out_m, told, r->proof->drag_out_m)
 TELLS(double, left_kg, told, r->proof->table.left_kg)
+TELLS(double, owed_kg, told, r->proof->table.owed_kg)
 TELLS(double, fuel_J, told, r->proof->fuel_J)
 
 static const field told_fields[] = {
@@ -179,9 +188,11 @@ static const field told_fields[] = {
     WORKED_OUT("drag_out_salts_kg", drag_out_salts_kg, "the salts in it"),
     WORKED_OUT("drag_out_m", drag_out_m, "by how much that lowers the level"),
     WORKED_OUT("water_left_kg", left_kg, "water still missing as the shift ends"),
+    WORKED_OUT("salts_owed_kg", owed_kg, "salts carried out and not put back by then, where they are worth putting back"),
     WORKED_OUT("input_J", fuel_J, "fuel or current, by the likely run"),
     GIVEN(FIELD_LIST, "dips", dip_fields, dips, "in the order in which they go in"),
     GIVEN(FIELD_LIST, "pours", pour_fields, pours, "water by hand, only while it boils"),
+    GIVEN(FIELD_LIST, "salts", pour_fields, siftings, "sifted in by hand, only while it boils, for what parts carry out"),
     GIVEN(FIELD_LIST, "broken", breach_fields, broken, "limits that it breaks"), FIELDS_END};
 /* clang-format on */
 

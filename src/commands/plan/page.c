@@ -51,7 +51,7 @@ static int position_of(const plan_answer *a, size_t dip)
 {
     const boil_plan_carried *c = &a->best->carried;
     for (size_t i = 0; i < c->schedule.count; i++)
-        if (!c->acts[i].is_pour && c->acts[i].dip == dip)
+        if (!c->acts[i].is_pour && !c->acts[i].is_salts && c->acts[i].dip == dip)
             return c->schedule.actions[i].position;
     return 1;
 }
@@ -116,6 +116,11 @@ static void bars(html *h, const plan_answer *a)
     for (size_t i = 0; i < a->best->table.pours_count; i++) {
         const boil_plan_pour *w = &a->best->table.pours[i];
         bar(h, a, w->start_s, w->start_s + w->over_s, water_y, "#7fb2e5");
+    }
+    for (size_t i = 0; i < a->best->table.salts_count; i++) {
+        const boil_plan_pour *s = &a->best->table.salts[i];
+        bar(h, a, s->start_s, s->start_s + s->over_s, water_y, "#e8d9a0");
+        words(h, x_of(a, s->start_s) + 4, water_y + 16, "salts");
     }
     html_close(h);
     html_close(h);

@@ -13,6 +13,8 @@ plan_words plan_rule(const plan_answer *a)
     plan_words w = {
         "Water only while it boils, shut at once when it stops. Boil not back at the time above: no water, no load, "
         "wait, then plan again."};
+    if (a->best->table.salts_count > 0)
+        TEXT_ADD(w.text, " Salts likewise, sifted, never all at once; no water onto them.");
     if (!boil_plan_proof_holds(a->best))
         TEXT_ADD(w.text, " This sheet breaks limits: it is no plan to work by.");
     else if (!plan_works(a))
@@ -74,6 +76,18 @@ static void water_words(const plan_answer *a, const boil_plan_pour *pour, plan_s
     TEXT_ADD(w->why.text, "while it boils");
 }
 
+/* As one sifts: by the scoop and the minute. */
+static void salts_words(const plan_answer *a, const boil_plan_pour *salts, plan_sheet_words *w)
+{
+    const double minute_s = 60;
+    const char *measure = format_unit(a->system, DIM_MASS);
+    w->act = "SALTS";
+    TEXT_ADD(w->what.text, "%s, %.2f %s/min", format_quantity(a->system, DIM_MASS, salts->mass_kg).text,
+             unit_from_si(DIM_MASS, measure, salts->mass_kg / salts->over_s * minute_s), measure);
+    w->out = plan_clock_at(a, salts->start_s + salts->over_s);
+    TEXT_ADD(w->why.text, "while it boils");
+}
+
 plan_sheet_words plan_sheet_line(const plan_answer *a, const boil_plan_proof *p, const plan_line *l)
 {
     plan_sheet_words w = {.act = "-----"};
@@ -84,6 +98,8 @@ plan_sheet_words plan_sheet_line(const plan_answer *a, const boil_plan_proof *p,
         TEXT_ADD(w.what.text, "%s", plan_hanging_name(a, l->which).text);
     } else if (l->kind == PLAN_WATER)
         water_words(a, &p->table.pours[l->which], &w);
+    else if (l->kind == PLAN_SALTS)
+        salts_words(a, &p->table.salts[l->which], &w);
     else {
         TEXT_ADD(w.what.text, "break");
         w.out = plan_clock_at(a, l->until_s);

@@ -59,6 +59,8 @@ static void compared(const plan_answer *a, FILE *to)
     row(to, "limits broken", count(p->broken_count).text, count(l->broken_count).text,
         l->broken_count > 0 ? "list order: see --full" : "");
     row(to, "dips, pours", counts(&p->table).text, counts(&l->table).text, "");
+    if (p->table.salts_count + l->table.salts_count > 0)
+        row(to, "times salts are sifted in", count(p->table.salts_count).text, count(l->table.salts_count).text, "");
     row(to, "boils at the end", SHOWN(a->system, TEMPERATURE, p->boils_end_K), SHOWN(a->system, TEMPERATURE, l->boils_end_K),
         "");
 }
@@ -75,7 +77,7 @@ static void sheet_line(const plan_answer *a, const plan_line *l, FILE *to)
                  w.why.text);
     else
         snprintf(line + used, left, "%s%s%s%s%s", w.what.text,
-                 w.out.text[0] != '\0' ? (l->kind == PLAN_WATER ? ", to " : " to ") : "", w.out.text,
+                 w.out.text[0] != '\0' ? (l->kind == PLAN_BREAK ? " to " : ", to ") : "", w.out.text,
                  w.why.text[0] != '\0' ? ", " : "", w.why.text);
     text_line(to, text_fitted(line, REPORT_WIDTH).text);
 }

@@ -5,17 +5,10 @@
 #include "plan/pours.h"
 #include "planning/probe.h"
 
-#define ASKS_M 0.00635 /* a quarter inch of level: judgement */
-
 bool plan_valve_unlocked(const plan_answer *a)
 {
     const boil_water_control *c = &a->scenario->plant.control;
     return c->mode != BOIL_WATER_CONTROL_NONE && !c->only_while_boiling;
-}
-
-bool plan_asks_for_salts(const plan_answer *a)
-{
-    return a->best->drag_out_m > ASKS_M;
 }
 
 /* That the runs found it shut as a load went in is luck of the second. */
@@ -34,14 +27,25 @@ static plan_words valve(const plan_answer *a)
 
 static plan_words salts(const plan_answer *a)
 {
+    const boil_plan_proof *p = a->best;
+    double given_kg = 0, left_m, gone_kg = p->drag_out_salts_kg;
     plan_words w = {""};
-    if (plan_asks_for_salts(a))
-        TEXT_ADD(
-            w.text,
-            "Parts carry out %s of salts, which lowers the level by %s: no plan puts them back. After the last load read the "
-            "bath, and make it up as 'correct' says.",
-            format_quantity(a->system, DIM_MASS, a->best->drag_out_salts_kg).text,
-            format_quantity(a->system, DIM_LENGTH, a->best->drag_out_m).text);
+    for (size_t i = 0; i < p->table.salts_count; i++)
+        given_kg += p->table.salts[i].mass_kg;
+    left_m = gone_kg > 0 ? p->drag_out_m * fmax(0, 1 - given_kg / gone_kg) : 0;
+    if (!(given_kg > 0) && !(left_m > BOIL_PLAN_ASKS_M))
+        return w;
+    TEXT_ADD(w.text, "Parts carry out %s of salts, which lowers the level by %s",
+             format_quantity(a->system, DIM_MASS, gone_kg).text, format_quantity(a->system, DIM_LENGTH, p->drag_out_m).text);
+    if (given_kg > 0)
+        TEXT_ADD(w.text, ": %s is sifted back in", format_quantity(a->system, DIM_MASS, given_kg).text);
+    else
+        TEXT_ADD(w.text, a->planning.bath.sift_kg_s > 0 ? ": there is no time to put them back"
+                                                        : ": at no pace do they go back in well");
+    if (left_m > BOIL_PLAN_ASKS_M)
+        TEXT_ADD(w.text, "%s. After the last load read the bath, and make it up as 'correct' says",
+                 given_kg > 0 ? ", not all" : "");
+    TEXT_ADD(w.text, ".");
     return w;
 }
 

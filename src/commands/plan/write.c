@@ -115,6 +115,14 @@ static void write_water(const plan_answer *a, const boil_action *act, FILE *to)
             act->is.water.over_s, plan_clock_at(a, act->pour.no_later_s).text);
 }
 
+static void write_salts(const plan_answer *a, const boil_action *act, FILE *to)
+{
+    const char *measure = format_unit(a->system, DIM_MASS);
+    fprintf(to, "%s  when boiling salts %.5g %s over %.0f s, while boiling, no later than %s\n",
+            plan_clock_at(a, act->time_s).text, unit_from_si(DIM_MASS, measure, act->is.salts.mass_kg), measure,
+            act->is.salts.over_s, plan_clock_at(a, act->pour.no_later_s).text);
+}
+
 static void write_acts(const plan_answer *a, FILE *to)
 {
     const boil_plan_carried *c = &a->best->carried;
@@ -124,13 +132,15 @@ static void write_acts(const plan_answer *a, FILE *to)
     write_hanging(a, to);
     for (size_t i = 0; i < c->schedule.count; i++) {
         const boil_plan_act *act = &c->acts[i];
-        if (!act->is_pour && act->dip != told) {
+        if (!act->is_pour && !act->is_salts && act->dip != told) {
             told = act->dip;
             fprintf(to, "# dip %zu: %s, %s\n", act->dip + 1, plan_dip_names(a, &a->best->table, act->dip).text,
                     plan_dip_reason(a, &a->best->table, act->dip).text);
         }
         if (act->is_pour)
             write_water(a, &c->schedule.actions[i], to);
+        else if (act->is_salts)
+            write_salts(a, &c->schedule.actions[i], to);
         else
             write_load(a, &c->schedule.actions[i], act->part, to);
     }

@@ -1,4 +1,4 @@
-# A valve without its interlock is not taken as shut because the runs found it so; and what parts carry out is not put back by a plan.
+# A valve without its interlock is not taken as shut because the runs found it so; and what parts carry out is put back.
 sed -e 's/^jobs .*//' -e 's/^positions .*/positions = 1/' "$BOILBACK_DATA/scenarios/plan/five-jobs.bath" >valve.bath
 cat >>valve.bath <<'END'
 

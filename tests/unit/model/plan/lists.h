@@ -35,6 +35,18 @@ static inline void draw_job(boil_stream *s, boil_plan_job *j, boil_plan_part *p,
     boil_plan_part_estimate(p, 414);
 }
 
+/* What parts carry out, in two lists of three: by numbers of its own, so that all else is as without. */
+static inline void draw_salts(drawn_list *l, uint64_t seed)
+{
+    boil_stream s = boil_stream_begin(seed, 78);
+    l->bath.salt_fraction = stream_evenly(&s, 0.4, 0.7);
+    l->bath.owes_kg = stream_evenly(&s, 2, 12);
+    l->bath.weakest_kg = stream_evenly(&s, 0, 20);
+    l->bath.sift_kg_s = boil_stream_below(&s, 3) == 0 ? 0 : stream_evenly(&s, 0.01, 0.1);
+    for (size_t i = 0; i < l->of.parts_count; i++)
+        l->parts[i].drag_kg = stream_evenly(&s, 0, 5);
+}
+
 static inline void draw_list(drawn_list *l, uint64_t seed, size_t most_jobs)
 {
     boil_stream s = boil_stream_begin(seed, 77);
@@ -65,6 +77,7 @@ static inline void draw_list(drawn_list *l, uint64_t seed, size_t most_jobs)
     l->bath.efficiency = 1;
     l->bath.fire_W = 1e5;
     l->of = (boil_plan_case){&l->problem, &l->bath, l->parts, jobs, NULL};
+    draw_salts(l, seed);
 }
 
 /* Dips put into any order, and some of them together where they may be. */

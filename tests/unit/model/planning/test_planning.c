@@ -144,12 +144,60 @@ static void plans_hold_and_are_not_later_than_the_list(void **state)
     }
 }
 
+/* Thin trays that go in dry and drain badly: the list in its own order, proved. What runs say they carry out is what the plan reckoned with, to
+   what the bath changes meanwhile; and it is put back, so that the level comes back with the boiling point. */
+static void what_parts_carry_out_is_put_back(void **state)
+{
+    const double quarter_inch_m = 0.00635;
+    (void)state;
+    boil_run_options o = boil_run_options_default();
+    boil_plant p = planned_trough(97e3, 2);
+    boil_plan_job jobs[JOBS];
+    boil_plan_problem of = empty_problem();
+    boil_planning g;
+    boil_plan_order order;
+    boil_plan_proof proof = {.broken_count = 0};
+    boil_history h;
+    size_t rounds = 0;
+    for (int i = 0; i < JOBS; i++) {
+        jobs[i] = (boil_plan_job){.load = boil_load_default(), .least_s = 900, .most_s = 1800, .due_s = HUGE_VAL};
+        jobs[i].load.mass_kg = 20;
+        jobs[i].load.size_m = 0.8e-3;
+        jobs[i].load.rinse_kg_m2 = 0;
+        jobs[i].load.drag_out_kg_m2 = 0.7;
+    }
+    of.jobs = jobs;
+    of.jobs_count = JOBS;
+    assert_int_equal(boil_planning_begin(&p, &of, &o, &g), BOIL_OK);
+    assert_int_equal(boil_plan_order_begin(&order, JOBS), BOIL_OK);
+    assert_int_equal(boil_plan_settle(&g, &order, &proof, &rounds), BOIL_OK);
+    assert_true(boil_plan_proof_holds(&proof) && proof.table.salts_count > 0);
+    assert_int_equal(boil_run(&p, &proof.carried.schedule, &o, &h), BOIL_OK);
+    double reckoned_kg = 0;
+    for (int i = 0; i < JOBS; i++)
+        reckoned_kg += g.parts.list[i].drag_kg;
+    print_message("salts carried out %.2f kg, reckoned %.2f kg, put back %.2f kg; level %.1f mm lower\n",
+                  h.summary.drag_out_salts_kg, reckoned_kg, h.summary.salts_added_kg,
+                  1000 * (h.summary.still_level_start_m - h.summary.restored_level_m));
+    assert_close(reckoned_kg, h.summary.drag_out_salts_kg, 0.05, 0);
+    assert_true(h.summary.drag_out_kg / g.bath.density_kg_m3 / boil_tank_area(&p.tank) > quarter_inch_m);
+    assert_true(h.summary.salts_added_kg > 0.5 * reckoned_kg && h.summary.salts_added_kg <= reckoned_kg * (1 + 1e-9));
+    assert_close(h.summary.restored_level_m, h.summary.still_level_start_m, 0, quarter_inch_m);
+    for (size_t i = 0; i < h.additions_count; i++)
+        assert_true(h.additions[i].quiet_poured_kg == 0);
+    boil_history_free(&h);
+    boil_plan_proof_free(&proof);
+    boil_plan_order_free(&order);
+    boil_planning_free(&g);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(two_numbers_say_when_the_boil_is_back),
         cmocka_unit_test(steam_brings_a_stronger_bath_back_slower),
         cmocka_unit_test(plans_hold_and_are_not_later_than_the_list),
+        cmocka_unit_test(what_parts_carry_out_is_put_back),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

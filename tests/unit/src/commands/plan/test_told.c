@@ -215,6 +215,33 @@ static void what_hangs_too_long_is_told(void **state)
     end(&r.of);
 }
 
+/* Ten kilograms that lower the level by half an inch: all of them, most, or none put back. */
+static void salts_that_parts_carry_out_are_told(void **state)
+{
+    made m;
+    boil_plan_pour sifted = {.start_s = 2000, .over_s = 300, .mass_kg = 9};
+    (void)state;
+    begin(&m);
+    m.a.plan.drag_out_salts_kg = 10;
+    m.a.plan.drag_out_m = 0.0063;
+    assert_false(is_told(plan_bath_told, &m.a, "carry out"));
+    m.a.plan.drag_out_m = 0.0127;
+    assert_true(
+        is_told(plan_bath_told, &m.a,
+                "Parts carry out 10.0 kg of salts, which lowers the level by 13 mm: at no pace do they go back in well. "
+                "After the last load read the bath, and make it up as 'correct' says."));
+    m.a.planning.bath.sift_kg_s = 0.03;
+    assert_true(is_told(plan_bath_told, &m.a, ": there is no time to put them back. After the last load"));
+    m.a.plan.table.salts = &sifted;
+    m.a.plan.table.salts_count = 1;
+    assert_true(is_told(plan_bath_told, &m.a, "by 13 mm: 9.00 kg is sifted back in."));
+    assert_false(is_told(plan_bath_told, &m.a, "correct"));
+    assert_non_null(strstr(plan_rule(&m.a).text, "Salts likewise, sifted"));
+    sifted.mass_kg = 4.9;
+    assert_true(is_told(plan_bath_told, &m.a, ": 4.90 kg is sifted back in, not all. After the last load"));
+    end(&m);
+}
+
 /* Of a shift that has an end: more than the shortest pour, a minute of 0.05 kg/s, whatever is left. */
 static void water_that_the_end_leaves_no_time_for_is_told(void **state)
 {
@@ -379,6 +406,7 @@ int main(void)
         cmocka_unit_test(what_would_have_to_give_is_told),
         cmocka_unit_test(where_the_shift_stands_is_told),
         cmocka_unit_test(what_hangs_too_long_is_told),
+        cmocka_unit_test(salts_that_parts_carry_out_are_told),
         cmocka_unit_test(water_that_the_end_leaves_no_time_for_is_told),
         cmocka_unit_test(what_came_of_the_odds_is_told),
         cmocka_unit_test(the_verdict_says_what_it_is_worth),
