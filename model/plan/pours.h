@@ -10,7 +10,7 @@
    needs the fewest stops. A bath that water missing weakens (weakens_W_kg) is kept from missing any: it is poured in every window.
 
    What parts carry out is bath liquid: the boiling point stays, the level falls. Once more salts are gone than owes_kg, what is gone
-   is sifted in at sift_kg_s in the next window, up to its end: as much as the window has time for and the band bears, but no less than that. Water comes before them, so that the bath is never
+   is sifted in at sift_kg_s in the next window, up to its end: as much as the window has time for and the band bears, but no less than half of that. Water comes before them, so that the bath is never
    stronger on the way, and rests, so that none meets undissolved salt; that which belongs to the salts comes ahead too, as far as the
    band's lower end allows. Behind the last dip, once the water is back and all is out, what is gone then follows. */
 #ifndef BOIL_PLAN_POURS_H

@@ -17,11 +17,13 @@ double boil_plan_owed(const boil_plan_dip dips[], size_t count, double by_s)
     return owed;
 }
 
-/* Of what is gone as much as the water allows that may be missing, or too much, for it; 0: too few to begin. */
-static double portion(const boil_plan_bath *b, double owed_kg, double water_kg)
+/* Of what is gone as much as there is time for, and as the water allows that may be missing, or too much, for it. 0: too few are gone, or
+   it would be less than half of that, an eighth of an inch, which no dipstick tells. */
+static double portion(const boil_plan_bath *b, double owed_kg, double time_s, double water_kg)
 {
-    double kg = fmin(owed_kg, fmax(0, water_kg) * b->salt_fraction / (1 - b->salt_fraction));
-    return b->sift_kg_s > 0 && kg > b->owes_kg ? kg : 0;
+    const double least = 0.5;
+    double kg = fmin(fmin(owed_kg, b->sift_kg_s * time_s), fmax(0, water_kg) * b->salt_fraction / (1 - b->salt_fraction));
+    return b->sift_kg_s > 0 && owed_kg > b->owes_kg && kg >= least * b->owes_kg ? kg : 0;
 }
 
 static boil_plan_pour sifted(const boil_plan_bath *b, double start_s, double kg)
@@ -41,7 +43,7 @@ boil_plan_pour boil_plan_sifting(const boil_plan_case *c, const boil_plan_calm *
     boil_break w = boil_plan_hands_longest(c->problem, from_s, until_s - b->guard_s);
     double missing = b->valve ? 0 : calm->missing_kg + b->boils_off_kg_s * (until_s - calm->back_s);
     double owed = boil_plan_owed(calm->dips, calm->dips_count, w.to_s), longest_s = floor(w.to_s) - w.from_s;
-    double kg = portion(b, fmin(owed, b->sift_kg_s * longest_s), b->strongest_kg - missing);
+    double kg = portion(b, owed, longest_s, b->strongest_kg - missing);
     boil_plan_pour s = sifted(b, 0, kg);
     s.start_s = floor(w.to_s) - s.over_s;
     return kg > 0 && s.start_s >= w.from_s ? s : none;
@@ -51,7 +53,7 @@ boil_plan_pour boil_plan_last_sifting(const boil_plan_case *c, const boil_plan_t
 {
     const boil_plan_problem *p = c->problem;
     double owed = boil_plan_owed(t->dips, t->dips_count, HUGE_VAL);
-    double kg = portion(c->bath, owed, c->bath->valve ? c->bath->strongest_kg : c->bath->weakest_kg);
+    double kg = portion(c->bath, owed, HUGE_VAL, c->bath->valve ? c->bath->strongest_kg : c->bath->weakest_kg);
     boil_plan_pour s = sifted(c->bath, boil_plan_hands_second(fmax(from_s, boil_plan_last_out(t) + p->hoist_s)), kg);
     for (size_t i = 0; i <= p->breaks_count && kg > 0; i++) {
         double shut_s = fmin(i < p->breaks_count ? p->breaks[i].from_s : HUGE_VAL, boil_plan_closes(c, t));

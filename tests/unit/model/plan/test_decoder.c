@@ -131,8 +131,9 @@ static void check_salts(const boil_plan_case *c, const boil_plan_timetable *t)
         gone = 0;
         for (size_t d = 0; d < t->dips_count; d++)
             gone += t->dips[d].leaves_s <= end ? t->dips[d].drag_kg : 0;
+        assert_true(gone - given > c->bath->owes_kg);
         given += s->mass_kg;
-        assert_true(s->mass_kg > c->bath->owes_kg && s->mass_kg <= c->bath->sift_kg_s * s->over_s * (1 + 1e-9));
+        assert_true(s->mass_kg >= c->bath->owes_kg / 2 && s->mass_kg <= c->bath->sift_kg_s * s->over_s * (1 + 1e-9));
         assert_true(s->over_s >= 60 && given <= gone + spare_kg);
         assert_true(s->start_s >= (k > 0 ? t->dips[k - 1].back_s : 0) + c->bath->steady_s - ROUNDING_S);
         assert_true(k == t->dips_count || end <= t->dips[k].enters_s - c->bath->guard_s + ROUNDING_S);
