@@ -4,6 +4,7 @@
 
 #include "analysis/heater_size.h"
 #include "sizing/leaving.h"
+#include "sizing/most_heat.h"
 
 static const double precision = 0.002;
 
@@ -62,12 +63,24 @@ static boil_outcome find_end(const boil_holding_case *of, boil_closures laws, do
     return result;
 }
 
-/* Of the schedule's beginning: its later loads swell no higher. */
+/* What the grave laws allow of the beginning, any of them may not in all that is done; and never more than the likely ones. */
+static boil_outcome settle(const boil_holding_case *all, double freeboard_m, double left_m, const boil_window_end *likely,
+                           boil_window_end *end)
+{
+    if (boil_window_end_shut(end) || end->rim != BOIL_RIM_AT)
+        return BOIL_OK;
+    boil_outcome result = boil_most_heat_leaving(all, freeboard_m, end->from_W, left_m, end->heat_W, &end->heat_W);
+    if (result == BOIL_OK && likely->rim == BOIL_RIM_AT && !boil_window_end_shut(likely))
+        end->heat_W = fmin(end->heat_W, likely->heat_W);
+    return result;
+}
+
+/* The likely end is of the schedule's beginning: its later loads hardly swell higher. */
 static boil_outcome find_ends(const sized_case *c, const boil_schedule *held, boil_heater_window *a)
 {
     boil_schedule brief;
     boil_outcome result = boil_holding_brief(held, c->limit_s, &brief);
-    const boil_holding_case of = holding_of(c, &brief);
+    const boil_holding_case of = holding_of(c, &brief), all = holding_of(c, held);
     const boil_window_end none = {BOIL_RIM_AT, (double)NAN, (double)NAN};
     a->likely = a->possible = a->leaves_likely = a->leaves_possible = none;
     if (result == BOIL_OK)
@@ -79,6 +92,21 @@ static boil_outcome find_ends(const sized_case *c, const boil_schedule *held, bo
         a->leaves_possible = none;
     if (a->at.freeboard_min_m < 0)
         a->possible = none;
+    if (result == BOIL_OK)
+        result = settle(&all, c->plant->limits.freeboard_m, a->at.freeboard_min_m, &a->leaves_likely, &a->leaves_possible);
+    return result == BOIL_OK ? settle(&all, 0, a->at.freeboard_min_m, &a->likely, &a->possible) : result;
+}
+
+/* A control of the plant's own may let in too little; one that is put in its place is as large as the heat asks. */
+static boil_outcome find_strength(const sized_case *c, const boil_schedule *held, boil_heater_window *a)
+{
+    const boil_holding_case all = holding_of(c, held);
+    const boil_window_end *e = &a->leaves_possible;
+    double most_W = e->rim == BOIL_RIM_AT ? e->heat_W : boil_heater_size_most(c->plant), band_W = most_W;
+    boil_outcome result = BOIL_OK;
+    if (c->plant->control.mode != BOIL_WATER_CONTROL_NONE && !boil_heater_window_shut(a))
+        result = boil_most_heat_in_band(&all, a->heat_W, most_W, &band_W);
+    a->strength_W = band_W < most_W ? band_W : (double)NAN;
     return result;
 }
 
@@ -145,6 +173,8 @@ static boil_outcome around_heat(const sized_case *c, boil_heater_window *a)
         result = boil_holding_run(&of, 0.99 * a->heat_W, BOIL_CLOSURES_GRAVE, &a->less);
     if (result == BOIL_OK)
         result = find_ends(c, &held, a);
+    if (result == BOIL_OK)
+        result = find_strength(c, &held, a);
     boil_schedule_free(&held);
     return result;
 }
@@ -154,8 +184,13 @@ boil_outcome boil_heater_window_of(const boil_plant *p, const boil_schedule *s, 
 {
     const double none = (double)NAN;
     const sized_case c = {p, s, o, limit_s};
-    *out = (boil_heater_window){
-        .heat_W = none, .input_W = none, .hold_W = none, .heat_up_s = none, .opening_load = none, .opening_area = none};
+    *out = (boil_heater_window){.heat_W = none,
+                                .input_W = none,
+                                .hold_W = none,
+                                .heat_up_s = none,
+                                .opening_load = none,
+                                .opening_area = none,
+                                .strength_W = none};
     boil_outcome result = boil_heater_size_for_recovery(p, s, o, limit_s, precision, &out->heat_W);
     if (is_no(result)) {
         out->found = result == BOIL_OUT_OF_RANGE ? BOIL_WINDOW_BEYOND : BOIL_WINDOW_NONE;

@@ -21,8 +21,8 @@ typedef enum {
     BOIL_RIM_BEYOND /* the run leaves what is known of the bath before it does */
 } boil_window_rim;
 
-/* By some laws: from from_W, the heat that brings the boil back, to heat_W it stays below the rim, or leaves the freeboard.
-   from_W NaN: it does not with that heat. */
+/* From from_W, the heat that brings the boil back, to heat_W it stays below the rim, or leaves the freeboard. from_W NaN: it does
+   not with that heat. */
 typedef struct {
     boil_window_rim rim;
     double from_W, heat_W;
@@ -30,16 +30,19 @@ typedef struct {
 
 typedef struct {
     boil_window_found found;
-    double heat_W;                    /* the smallest, rounded up to four digits; what follows is valid if found */
-    double input_W;                   /* fuel or current for it; NaN for a steam coil */
-    double own_W;                     /* of the plant's own heater at full dial */
-    boil_steady_state calm;           /* with heat_W */
-    double hold_W;                    /* boil_steady_state_hold; NaN: none was found */
-    double heat_up_s;                 /* NaN: it never boils, or cannot stand cold */
-    boil_history proof, less;         /* the grave run with heat_W, and with 1 % less */
-    boil_holding at;                  /* with heat_W, by all laws */
-    boil_window_end likely, possible; /* below the rim, by the likely laws and by the grave ones */
+    double heat_W;            /* the smallest, rounded up to four digits; what follows is valid if found */
+    double input_W;           /* fuel or current for it; NaN for a steam coil */
+    double own_W;             /* of the plant's own heater at full dial */
+    boil_steady_state calm;   /* with heat_W */
+    double hold_W;            /* boil_steady_state_hold; NaN: none was found */
+    double heat_up_s;         /* NaN: it never boils, or cannot stand cold */
+    boil_history proof, less; /* the grave run with heat_W, and with 1 % less */
+    boil_holding at;          /* with heat_W, by all laws */
+    /* Below the rim, by the likely laws as far as the heaviest load, and by all of them in all that is done. */
+    boil_window_end likely, possible;
     boil_window_end leaves_likely, leaves_possible; /* likewise, with the freeboard that is asked for */
+    double
+        strength_W; /* most with which a water control of the plant's own keeps the strength; NaN: any that leaves the freeboard */
     double opening_load,
         opening_area; /* where it is shut: what would open it, as boil_heater_window_opening finds; NaN: nothing tried */
 } boil_heater_window;

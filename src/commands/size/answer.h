@@ -36,6 +36,8 @@ boil_outcome size_case_of(const scenario *s, double limit_s, const quantity *hea
 boil_outcome size_case_one(const scenario *s, double limit_s, const boil_load *load, size_case *out);
 void size_case_free(size_case *c);
 
+double size_case_heaviest(const size_case *c); /* kg, of its loads, without basket */
+
 action_name size_case_words(const size_case *c, unit_system system, size_t load); /* the load of that number, from 0 */
 
 /* The heat that the case needs, and what comes with it. To be freed by boil_heater_window_free after BOIL_OK. */

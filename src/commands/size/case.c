@@ -65,6 +65,15 @@ void size_case_free(size_case *c)
         boil_schedule_free(&c->schedule);
 }
 
+double size_case_heaviest(const size_case *c)
+{
+    double heaviest_kg = 0;
+    for (size_t i = 0; i < c->schedule.count; i++)
+        if (action_load_of(&c->schedule.actions[i]) != NULL)
+            heaviest_kg = fmax(heaviest_kg, action_load_of(&c->schedule.actions[i])->mass_kg);
+    return heaviest_kg;
+}
+
 double size_places(double side_m, double basket_m, double apart_m)
 {
     const double end_m = 4 * BOIL_INCH;

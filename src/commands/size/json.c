@@ -20,7 +20,7 @@ WRITES(window_shut, size_answer, bool, boil_heater_window_shut(&r->heats))
 WRITES(never_stops, size_answer, bool, boil_heater_window_never_stops(&r->heats))
 TELLS(double, heat_per_bath, size_answer, r->heats.heat_W / r->heats.calm.volume_m3)
 TELLS(bool, is_found, size_answer, r->heats.found == BOIL_WINDOW_FOUND)
-TELLS(double, heaviest_load, size_heaviest, r->times * r->size->load.mass_kg)
+TELLS(double, heaviest_load, size_heaviest, r->times * size_case_heaviest(r->size))
 TELLS(double, places, size_interval, r->size->plant.tank.positions)
 WRITES(counted, size_interval, bool, r->size->counted)
 TELLS(double, equal_load, size_interval, r->size->load.mass_kg)
@@ -83,9 +83,10 @@ static const field heat[] = {
     NUMBER("heat_up_s", heats.heat_up_s, "from the room's temperature to the boil; null: not within two weeks"),
     OBJECT("calm", heats.calm, calm, "the bath as it stands there boiling, nothing going in"),
     OBJECT("likely", heats.likely, end, "the window between recovery and rim, likely laws"),
-    OBJECT("possible", heats.possible, end, "the same, with the grave laws"),
+    OBJECT("possible", heats.possible, end, "the same, by all laws and in all that is done"),
     OBJECT("freeboard_likely", heats.leaves_likely, end, "the window between recovery and the freeboard asked for, likely laws"),
-    OBJECT("freeboard_possible", heats.leaves_possible, end, "the same, with the grave laws"),
+    OBJECT("freeboard_possible", heats.leaves_possible, end, "the same, by all laws and in all that is done"),
+    NUMBER("strength_W", heats.strength_W, "most heat with which the scenario's own water control keeps the strength; null: any that leaves the freeboard"),
     OBJECT("at", heats.at, holding, "with that heat, all laws"),
     GIVEN(FIELD_BOOL, "never_stops_the_boil", NULL, never_stops, "with this heat no load stops the boil at all"),
     NUMBER("freeboard_min_m", heats.at.freeboard_min_m, "least freeboard with this heat"),
@@ -110,7 +111,7 @@ static const field answer[] = {
 #define RECORD size_heaviest
 static const field heaviest[] = {
     CASE_FIELDS, NUMBER("times", times, "all loads may be so many times as heavy; 0: not even the lightest"),
-    WORKED_OUT("heaviest_kg", heaviest_load, "the first load then"), OBJECT("at", at, holding, "with such loads, or the lightest, all laws"),
+    WORKED_OUT("heaviest_kg", heaviest_load, "the heaviest of them then"), OBJECT("at", at, holding, "with such loads, or the lightest, all laws"),
     OBJECT("beyond", beyond, holding, "with 1 % heavier ones"), FIELDS_END};
 #undef RECORD
 

@@ -42,7 +42,7 @@ static void end_rows(const writing *w, FILE *to, const char *name, const boil_wi
     picture_row(to, name, e->from_W, at ? e->heat_W : (double)NAN, text);
 }
 
-/* By the grave laws: the one to count on. */
+/* The one to count on. */
 static void freeboard_row(const writing *w, FILE *to)
 {
     char text[160];

@@ -35,6 +35,9 @@ static void own_heat(sheet *s)
     else if (own < f->design_W)
         sheet_say(s, SHEET_NOTICE, "the scenario's own heater gives less than the design heat");
     rim_with(s, &f->size->heats, f->design_W);
+    if (f->design_W > f->size->heats.strength_W)
+        sheet_say(s, SHEET_WARNING,
+                  "with the design heat the scenario's own water control does not hold the strength: a larger valve");
 }
 
 void sheet_heat(sheet *s)

@@ -93,7 +93,10 @@ static void verdict_open(const writing *w)
     const size_answer *a = w->a;
     const boil_window_end *e = &a->heats.leaves_possible;
     char over[120] = "";
-    if (e->rim == BOIL_RIM_AT)
+    if (!isnan(a->heats.strength_W))
+        TEXT_ADD(over, "; above %s its water does not hold the strength",
+                 size_shown_down(w->system, DIM_POWER, a->heats.strength_W).text);
+    else if (e->rim == BOIL_RIM_AT)
         TEXT_ADD(over, "; above %s too little freeboard may be left", size_shown_down(w->system, DIM_POWER, e->heat_W).text);
     report_verdict(w->to, "%s to the tank bring every boil back within %s%s", heat_words(w, a->heats.heat_W).text,
                    format_duration(a->size->limit_s).text, over);
@@ -133,6 +136,8 @@ static const char *own_words(const boil_heater_window *h)
 {
     if (h->own_W < h->heat_W)
         return "too little";
+    if (h->own_W > h->strength_W)
+        return "its water does not hold the strength";
     return size_is_beyond(&h->leaves_possible, h->own_W) ? "enough, but may leave too little freeboard" : "enough";
 }
 
@@ -187,11 +192,15 @@ static void window(const writing *w)
     fprintf(w->to, "\nMost heat to the tank that leaves %s of freeboard\n",
             SHOWN(w->system, LENGTH, w->a->size->scenario->plant.limits.freeboard_m));
     end_line(w, "likely", &h->leaves_likely, "");
-    end_line(w, "possible", &h->leaves_possible, "count on this one");
+    end_line(w, "possible", &h->leaves_possible, isnan(h->strength_W) ? "count on this one" : "");
+    if (!isnan(h->strength_W))
+        listing_both(w->to, "its water", size_shown_down(UNITS_US, DIM_POWER, h->strength_W).text,
+                     size_shown_down(UNITS_SI, DIM_POWER, h->strength_W).text,
+                     "count on this one: with more it leaves its band");
     fputs("\nMost heat to the tank that stays below the rim\n", w->to);
     end_line(w, "likely", &h->likely, "with more it boils over");
     end_line(w, "possible", &h->possible, "with more it may boil over");
-    report_paragraph(w->to, "Likely: with the likely laws of mixing; possible: with the grave ones.");
+    report_paragraph(w->to, "Likely: by the likely laws of mixing; possible: by any, in all that is done.");
 }
 
 static void opening(const writing *w)

@@ -70,7 +70,7 @@ void size_heaviest_report(const void *answer, const output *o, FILE *to)
     formatted_text limit = format_duration(h->size->limit_s);
     if (h->times > 0)
         report_verdict(to, "All loads may be x%.3f as heavy: up to %s, back within %s and with the freeboard left",
-                       floor(h->times * 1000) / 1000, size_shown_down(s, DIM_MASS, h->times * h->size->load.mass_kg).text,
+                       floor(h->times * 1000) / 1000, size_shown_down(s, DIM_MASS, h->times * size_case_heaviest(h->size)).text,
                        limit.text);
     else
         report_verdict(to, "With this heat not even the lightest load has the boil back within %s with the freeboard left",
@@ -79,7 +79,7 @@ void size_heaviest_report(const void *answer, const output *o, FILE *to)
     if (h->times > 0) {
         heaviest_lines(h, s, to);
         edge(&h->at, &h->beyond, h->size->limit_s, "1 % heavier", s, to);
-        thumb(h->size, h->times * h->size->load.mass_kg, "That", s, to);
+        thumb(h->size, h->times * size_case_heaviest(h->size), "That", s, to);
     } else {
         in_the_way(&h->at, h->size, "With the lightest", s, to);
     }

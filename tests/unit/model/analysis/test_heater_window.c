@@ -24,12 +24,20 @@ static bool meets(const boil_history *h)
     return h->end == BOIL_RUN_DONE;
 }
 
+/* By all laws, with so much heat. */
+static boil_holding all_with(const boil_plant *p, const boil_schedule *s, double heat_W)
+{
+    const boil_holding_case of = {p, s, boil_run_options_default(), limit_s, false};
+    boil_holding all;
+    assert_int_equal(boil_holding_by_all(&of, heat_W, &all), BOIL_OK);
+    return all;
+}
+
 /* With so much heat: whether the boil is back in time by all laws, and whether it stays below the rim by the likely ones. */
 static void run_with(const boil_plant *p, const boil_schedule *s, double heat_W, bool *back, bool *below)
 {
     const boil_holding_case of = {p, s, boil_run_options_default(), limit_s, false};
-    boil_holding all, likely;
-    assert_int_equal(boil_holding_by_all(&of, heat_W, &all), BOIL_OK);
+    boil_holding all = all_with(p, s, heat_W), likely;
     assert_int_equal(boil_holding_by(&of, heat_W, BOIL_CLOSURES_LIKELY, &likely), BOIL_OK);
     *back = !(all.breaks & BOIL_BREAKS_SLOW);
     *below = likely.freeboard_min_m >= 0;
@@ -64,6 +72,34 @@ static void test_an_open_window_ends_where_it_says(void **state)
     assert_close(w.own_W, p.heater.input_W * p.heater.efficiency, 1e-12, 0);
     assert_close(w.input_W, w.heat_W / p.heater.efficiency, 1e-12, 0);
     assert_true(meets(&w.proof) && !meets(&w.less));
+    boil_heater_window_free(&w);
+    boil_schedule_free(&s);
+}
+
+/* The possible ends hold by all laws in all that is done, and lie below the likely ones. A valve of
+   the plant's own, too small for more, ends it before the freeboard does; one that is put in its place never. */
+static void test_the_possible_ends_are_of_all_that_is_done(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(40e3), watered;
+    const boil_action loads[] = {plate_action(60, 1), plate_action(900, 1)};
+    boil_schedule s = schedule_with(2 * 3600, loads, 2);
+    boil_run_options o = boil_run_options_default();
+    boil_heater_window w;
+    p.tank.depth_m = 0.7;
+    p.limits.freeboard_m = 0.1;
+    assert_int_equal(boil_heater_window_of(&p, &s, &o, limit_s, &w), BOIL_OK);
+    assert_true(w.leaves_possible.heat_W <= w.leaves_likely.heat_W && w.possible.heat_W <= w.likely.heat_W);
+    assert_true(all_with(&p, &s, w.leaves_possible.heat_W).freeboard_min_m >= 0.1);
+    assert_true(all_with(&p, &s, w.possible.heat_W).freeboard_min_m >= 0);
+    assert_true(isnan(w.strength_W));
+    assert_int_equal(boil_holding_plant(&p, w.leaves_possible.heat_W, &watered), BOIL_OK);
+    watered.control.rate_kg_s = 0.5 * w.leaves_possible.heat_W / 2.65e6;
+    boil_heater_window_free(&w);
+    assert_int_equal(boil_heater_window_of(&watered, &s, &o, limit_s, &w), BOIL_OK);
+    assert_true(w.strength_W > w.heat_W && w.strength_W < w.leaves_possible.heat_W);
+    assert_int_equal(all_with(&watered, &s, w.strength_W).breaks, 0);
+    assert_true(all_with(&watered, &s, 1.021 * w.strength_W).breaks & BOIL_BREAKS_STRONG);
     boil_heater_window_free(&w);
     boil_schedule_free(&s);
 }
@@ -152,8 +188,11 @@ static void test_one_load_that_stills_it_is_enough(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(test_an_open_window_ends_where_it_says), cmocka_unit_test(test_a_shut_window_says_what_opens_it),
-        cmocka_unit_test(test_the_curve_agrees_with_its_window),  cmocka_unit_test(test_the_curve_shows_the_own_heat),
+        cmocka_unit_test(test_an_open_window_ends_where_it_says),
+        cmocka_unit_test(test_the_possible_ends_are_of_all_that_is_done),
+        cmocka_unit_test(test_a_shut_window_says_what_opens_it),
+        cmocka_unit_test(test_the_curve_agrees_with_its_window),
+        cmocka_unit_test(test_the_curve_shows_the_own_heat),
         cmocka_unit_test(test_one_load_that_stills_it_is_enough),
     };
     gsl_set_error_handler_off();

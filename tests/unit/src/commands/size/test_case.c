@@ -1,4 +1,4 @@
-/* What is sized for: how many baskets hang in a tank of which nobody said so. Sizes and gaps are the header's own: judgement. */
+/* What is sized for: its loads, and how many baskets hang in a tank of which nobody said so. Sizes and gaps are the header's own: judgement. */
 #include "support/close.h"
 
 #include "commands/size/answer.h"
@@ -34,10 +34,23 @@ static void baskets_hang_along_the_longer_side(void **state)
     scenario_free(&s);
 }
 
+/* Wherever it stands among what is done: the first is not it. */
+static void the_heaviest_load_is_found(void **state)
+{
+    (void)state;
+    boil_action acts[] = {{.kind = BOIL_ACTION_LOAD, .is.load.mass_kg = 20},
+                          {.kind = BOIL_ACTION_WATER, .is.water.mass_kg = 90},
+                          {.kind = BOIL_ACTION_LOAD, .is.load.mass_kg = 36},
+                          {.kind = BOIL_ACTION_LOAD, .is.load.mass_kg = 30}};
+    const size_case c = {.load = acts[0].is.load, .schedule = {.actions = acts, .count = 4}};
+    assert_close(size_case_heaviest(&c), 36, 0, 0);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(baskets_hang_along_the_longer_side),
+        cmocka_unit_test(the_heaviest_load_is_found),
     };
     return cmocka_run_group_tests_name("case of a size", tests, NULL, NULL);
 }

@@ -217,6 +217,9 @@ static void one_shop(size_t number)
     else {
         expect(runs_well(&s, &s.schedule, w.heat_W, false), number, "the heat does not hold", w.heat_W);
         expect(!runs_well(&s, &s.schedule, 0.98 * w.heat_W, false), number, "2 % less heat holds", w.heat_W);
+        if (w.leaves_possible.rim == BOIL_RIM_AT)
+            expect(runs_well(&s, &s.schedule, w.leaves_possible.heat_W, false), number, "the most heat does not hold",
+                   w.leaves_possible.heat_W);
         heaviest_agrees(&s, number, w.heat_W);
         interval_agrees(&s, number, w.heat_W);
         if (number % 4 == 3)

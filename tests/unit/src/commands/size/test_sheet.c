@@ -24,7 +24,8 @@ static made_up *make_up(void)
     assert_int_equal(scenario_read("scenarios/normal-shift.bath", &m->scene, &complaints), BOIL_OK);
     messages_free(&complaints);
     m->of = (size_case){.scenario = &m->scene, .limit_s = 120};
-    m->answer = (size_answer){.size = &m->of, .heats = {.found = BOIL_WINDOW_FOUND, .own_W = 58e3, .hold_W = 36e3}};
+    m->answer = (size_answer){.size = &m->of,
+                              .heats = {.found = BOIL_WINDOW_FOUND, .own_W = 58e3, .hold_W = 36e3, .strength_W = (double)NAN}};
     m->answer.heats.likely = m->answer.heats.possible = (boil_window_end){BOIL_RIM_NEVER, 50.5e3, (double)NAN};
     m->sheet.facts = (sheet_facts){.size = &m->answer,
                                    .scenario = &m->scene,
@@ -117,6 +118,20 @@ static void a_heater_too_small_is_warned_of(void **state)
         sheet_heat(&m->sheet);
         assert_int_equal(says(&m->sheet, SHEET_WARNING, "less than is needed"), i == 0);
         assert_int_equal(says(&m->sheet, SHEET_NOTICE, "less than the design heat"), i == 1);
+        unmake(m);
+    }
+}
+
+/* At 58.05 kW, the design heat, it is no larger than what it keeps. */
+static void a_water_control_too_small_is_warned_of(void **state)
+{
+    static const double keeps_W[] = {(double)NAN, 58.05e3, 58.0e3};
+    (void)state;
+    for (int i = 0; i < 3; i++) {
+        made_up *m = make_up();
+        m->answer.heats.strength_W = keeps_W[i];
+        sheet_heat(&m->sheet);
+        assert_int_equal(says(&m->sheet, SHEET_WARNING, "does not hold the strength"), i == 2);
         unmake(m);
     }
 }
@@ -456,6 +471,7 @@ int main(void)
         cmocka_unit_test(numbers_are_rounded_up),
         cmocka_unit_test(what_is_missing_is_said),
         cmocka_unit_test(a_heater_too_small_is_warned_of),
+        cmocka_unit_test(a_water_control_too_small_is_warned_of),
         cmocka_unit_test(a_draught_marks_every_row_of_the_exhaust),
         cmocka_unit_test(the_burner_is_ordered_by_the_worse_efficiency),
         cmocka_unit_test(weak_steam_cannot),

@@ -31,7 +31,7 @@ static void make(made *m)
     h->less = (boil_history){.loads = &m->less, .loads_count = 1};
     h->at = (boil_holding){.freeboard_min_m = 0.2, .end_K = 413.7, .end_level_m = 0.5};
     h->likely = h->possible = h->leaves_likely = h->leaves_possible = (boil_window_end){BOIL_RIM_NEVER, 50e3, NONE};
-    h->opening_load = h->opening_area = NONE;
+    h->opening_load = h->opening_area = h->strength_W = NONE;
 }
 
 static void unmake(made *m)
@@ -69,6 +69,23 @@ static void what_is_not_known_is_left_out(void **state)
     m.answer.heats.own_W = 60e3;
     m.answer.heats.leaves_possible = (boil_window_end){BOIL_RIM_AT, 50e3, 55e3};
     assert_true(told(&m, "enough, but may leave too little freeboard"));
+    unmake(&m);
+}
+
+/* A water control of its own that is too small sets the end before the freeboard does. */
+static void a_control_too_small_is_told(void **state)
+{
+    made m;
+    (void)state;
+    make(&m);
+    m.answer.heats.leaves_possible = (boil_window_end){BOIL_RIM_AT, 50e3, 65e3};
+    assert_true(told(&m, "; above 65.0 kW too little freeboard may be left") && told(&m, "65.0 kW count on this one"));
+    assert_true(told(&m, "60.0 kW enough ") && !told(&m, "its water"));
+    m.answer.heats.strength_W = 61.06e3;
+    assert_true(told(&m, "; above 61.0 kW its water does not hold the strength") && !told(&m, "65.0 kW count on this one"));
+    assert_true(told(&m, "61.0 kW count on this one: with more it leaves its band") && told(&m, "60.0 kW enough "));
+    m.answer.heats.strength_W = 59e3;
+    assert_true(told(&m, "60.0 kW its water does not hold the strength"));
     unmake(&m);
 }
 
@@ -154,6 +171,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(numbers_are_rounded_to_the_safe_side),
         cmocka_unit_test(what_is_not_known_is_left_out),
+        cmocka_unit_test(a_control_too_small_is_told),
         cmocka_unit_test(what_no_heat_does_is_told),
         cmocka_unit_test(a_cliff_is_told),
         cmocka_unit_test(what_the_lightest_load_breaks_is_told),
