@@ -29,6 +29,42 @@ static void a_boiling_caustic_bath_is_class_c_1(void **state)
     assert_close(boil_exhaust_control_velocity(boiling, BOIL_HOOD_ENCLOSING) / BOIL_FOOT_A_MINUTE, 75, 1e-9, 0);
 }
 
+/* The limits of the numbers, degF and degF below the boil, from memory: the worse of the two counts. */
+static void a_class_begins_where_it_says(void **state)
+{
+    static const double over_F[] = {200, 150, 94}, within_F[] = {20, 50, 100};
+    (void)state;
+    for (int i = 0; i < 3; i++) {
+        assert_int_equal(boil_exhaust_class_of(BOIL_FAHRENHEIT(over_F[i] + 0.1), 500).number, i + 1);
+        assert_int_equal(boil_exhaust_class_of(BOIL_FAHRENHEIT(over_F[i] - 0.1), 500).number, i + 2);
+        assert_int_equal(boil_exhaust_class_of(BOIL_FAHRENHEIT(0), (within_F[i] - 0.1) / 1.8).number, i + 1);
+        assert_int_equal(boil_exhaust_class_of(BOIL_FAHRENHEIT(0), (within_F[i] + 0.1) / 1.8).number, i + 2);
+    }
+}
+
+/* ft/min, by class and hood, from memory of the regulation; 0: none is given here. */
+static void each_class_has_its_velocity(void **state)
+{
+    static const struct {
+        int number;
+        boil_hazard letter;
+        double lateral, enclosing;
+    } table[] = {
+        {1, BOIL_HAZARD_A, 0, 100},  {2, BOIL_HAZARD_A, 0, 100},  {3, BOIL_HAZARD_A, 100, 75}, {4, BOIL_HAZARD_A, 50, 50},
+        {1, BOIL_HAZARD_B, 100, 75}, {2, BOIL_HAZARD_B, 100, 75}, {3, BOIL_HAZARD_B, 75, 65},  {4, BOIL_HAZARD_B, 0, 0},
+        {1, BOIL_HAZARD_C, 100, 75}, {2, BOIL_HAZARD_C, 75, 65},  {3, BOIL_HAZARD_C, 50, 50},  {4, BOIL_HAZARD_C, 0, 0},
+        {1, BOIL_HAZARD_D, 75, 65},  {2, BOIL_HAZARD_D, 50, 50},  {3, BOIL_HAZARD_D, 0, 0},    {4, BOIL_HAZARD_D, 0, 0}};
+    (void)state;
+    for (size_t i = 0; i < sizeof table / sizeof table[0]; i++) {
+        const boil_exhaust_class c = {table[i].letter, table[i].number};
+        const double slot = boil_exhaust_control_velocity(c, BOIL_HOOD_TWO_SIDES) / BOIL_FOOT_A_MINUTE,
+                     closed = boil_exhaust_control_velocity(c, BOIL_HOOD_ENCLOSING) / BOIL_FOOT_A_MINUTE;
+        assert_true(table[i].lateral > 0 ? fabs(slot - table[i].lateral) < 1e-9 : isnan(slot));
+        assert_true(table[i].enclosing > 0 ? fabs(closed - table[i].enclosing) < 1e-9 : isnan(closed));
+        assert_int_equal(boil_exhaust_general_only(c), table[i].enclosing == 0);
+    }
+}
+
 static void what_needs_no_hood_or_is_not_read_has_no_velocity(void **state)
 {
     (void)state;
@@ -76,6 +112,8 @@ static void push_pull_goes_with_the_temperature(void **state)
     (void)state;
     assert_close(boil_exhaust_pull_rate(BOIL_FAHRENHEIT(285)) / BOIL_FOOT_A_MINUTE, 129, 1e-9, 0);
     assert_close(boil_exhaust_pull_rate(BOIL_FAHRENHEIT(150)) / BOIL_FOOT_A_MINUTE, 75, 1e-9, 0);
+    assert_close(boil_exhaust_pull_rate(BOIL_FAHRENHEIT(150.5)) / BOIL_FOOT_A_MINUTE, 75.2, 1e-9, 0);
+    assert_close(boil_exhaust_pull_rate(BOIL_FAHRENHEIT(80)) / BOIL_FOOT_A_MINUTE, 75, 1e-9, 0);
     assert_close(boil_exhaust_push(3.0 / 16 * BOIL_INCH) * 6 * BOIL_FOOT / CFM, 182, 0.003, 0);
 }
 
@@ -84,10 +122,11 @@ static void a_slot_draws_only_so_far(void **state)
 {
     (void)state;
     assert_int_equal(boil_exhaust_width(BOIL_HOOD_ONE_SIDE, 20 * BOIL_INCH), BOIL_WIDTH_GOOD);
+    assert_int_equal(boil_exhaust_width(BOIL_HOOD_ONE_SIDE, 20.1 * BOIL_INCH), BOIL_WIDTH_TWO_BETTER);
     assert_int_equal(boil_exhaust_width(BOIL_HOOD_ONE_SIDE, 36 * BOIL_INCH), BOIL_WIDTH_TWO_BETTER);
-    assert_int_equal(boil_exhaust_width(BOIL_HOOD_ONE_SIDE, 37 * BOIL_INCH), BOIL_WIDTH_REFUSED);
+    assert_int_equal(boil_exhaust_width(BOIL_HOOD_ONE_SIDE, 36.1 * BOIL_INCH), BOIL_WIDTH_REFUSED);
     assert_int_equal(boil_exhaust_width(BOIL_HOOD_TWO_SIDES, 48 * BOIL_INCH), BOIL_WIDTH_GOOD);
-    assert_int_equal(boil_exhaust_width(BOIL_HOOD_TWO_SIDES, 49 * BOIL_INCH), BOIL_WIDTH_REFUSED);
+    assert_int_equal(boil_exhaust_width(BOIL_HOOD_TWO_SIDES, 48.1 * BOIL_INCH), BOIL_WIDTH_REFUSED);
     assert_int_equal(boil_exhaust_width(BOIL_HOOD_PUSH_PULL, 60 * BOIL_INCH), BOIL_WIDTH_GOOD);
 }
 
@@ -106,6 +145,11 @@ static void the_duct_is_the_published_one(void **state)
     assert_close(demo.loss_Pa / BOIL_INCH_OF_WATER, 0.85, 0, 0.01);
     for (double cfm = 100; cfm < 50000; cfm *= 1.1)
         assert_true(boil_exhaust_duct_of(cfm * CFM, 2).duct_m_s >= 2000 * BOIL_FOOT_A_MINUTE * (1 - 1e-6));
+    for (int inches = 2; inches <= 40; inches += 2) { /* just as wide as they ask; none is narrower than 2 in */
+        const double cfm = 2000 * 3.14159265358979 / 4 * inches * inches / 144;
+        assert_close(boil_exhaust_duct_of(cfm * CFM, 2).duct_m / BOIL_INCH, inches, 1e-9, 0);
+    }
+    assert_close(boil_exhaust_duct_of(CFM, 2).duct_m / BOIL_INCH, 2, 1e-9, 0);
 }
 
 /* 1.08 x 0.968 x 4050 cfm x 60 degF = 254 kBtu/h; 5000 degree-days, 40 h a week: 120.7 MBtu. */
@@ -126,12 +170,16 @@ static void the_duct_drips_below_its_dew_point(void **state)
     assert_close(wet * 1.8 - 459.67, 77, 0, 1.0);
     assert_close(boil_room_air_dew_point(4050 * CFM, 98e3, room_K, vapour_Pa, 0) * 1.8 - 459.67, 55.1, 0, 0.5);
     assert_true(isnan(boil_room_air_dew_point(0, 98e3, room_K, vapour_Pa, 0.01)));
+    const double hundredth = boil_room_air_dew_point(40.5 * CFM, 98e3, room_K, vapour_Pa, 1.87 * 0.45359237 / 3600);
+    assert_close(hundredth, wet, 1e-9, 0); /* the same air, and less of it */
 }
 
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_boiling_caustic_bath_is_class_c_1),
+        cmocka_unit_test(a_class_begins_where_it_says),
+        cmocka_unit_test(each_class_has_its_velocity),
         cmocka_unit_test(what_needs_no_hood_or_is_not_read_has_no_velocity),
         cmocka_unit_test(lateral_rates_are_those_of_the_table),
         cmocka_unit_test(each_rate_is_that_of_the_table),

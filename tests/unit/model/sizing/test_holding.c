@@ -313,6 +313,23 @@ static void test_the_beginning_ends_where_the_heaviest_was_watched(void **state)
     }
 }
 
+/* Where the heaviest load waits for something nobody knows when it goes in: all of the schedule is the beginning. */
+static void test_a_load_that_waits_has_no_beginning(void **state)
+{
+    (void)state;
+    for (int how = 0; how < 2; how++) {
+        boil_action loads[] = {plate_action(60, 1), plate_action(600, 3), plate_action(5000, 2)};
+        boil_schedule brief, whole;
+        loads[1].wait.state = how == 0 ? BOIL_WAIT_BOILING : BOIL_WAIT_NONE;
+        loads[1].wait.follows = how == 1;
+        whole = schedule_with(9000, loads, 3);
+        assert_int_equal(boil_holding_brief(&whole, 120, &brief), BOIL_OK);
+        assert_true(brief.count == 3 && brief.duration_s == 9000);
+        boil_schedule_free(&brief);
+        boil_schedule_free(&whole);
+    }
+}
+
 /* A run that left what is known with its freeboard still there says nothing of how much more heat would leave. */
 static void test_what_is_not_known_is_no_answer(void **state)
 {
@@ -355,6 +372,7 @@ int main(void)
         cmocka_unit_test(test_a_full_list_is_asked_again),
         cmocka_unit_test(test_a_load_is_watched_for_half_an_hour_at_most),
         cmocka_unit_test(test_the_beginning_ends_where_the_heaviest_was_watched),
+        cmocka_unit_test(test_a_load_that_waits_has_no_beginning),
         cmocka_unit_test(test_what_is_not_known_is_no_answer),
         cmocka_unit_test(test_no_heat_uses_up_a_deep_tank_and_any_a_full_one),
     };

@@ -1,10 +1,12 @@
 /* Rows of the designer's sheet from facts that are made up here: no run. What is behind the rows is tested in model/design. */
 #include "support/close.h"
+#include "support/printed.h"
 
 #include <stdlib.h>
 #include <string.h>
 
 #include "commands/size/sheet.h"
+#include "design/published_units.h"
 #include "reading/source.h"
 
 typedef struct {
@@ -132,6 +134,40 @@ static void a_water_control_too_small_is_warned_of(void **state)
         m->answer.heats.strength_W = keeps_W[i];
         sheet_heat(&m->sheet);
         assert_int_equal(says(&m->sheet, SHEET_WARNING, "does not hold the strength"), i == 2);
+        unmake(m);
+    }
+}
+
+/* The tube's table, from 300 to 2000 kBtu/h. */
+static void a_tube_beyond_its_table_is_told(void **state)
+{
+    static const double kBtu_h[] = {299.9, 300, 2000, 2000.1};
+    (void)state;
+    for (int i = 0; i < 4; i++) {
+        made_up *m = make_up();
+        m->sheet.facts.design_W = kBtu_h[i] * BOIL_KBTU_H;
+        sheet_heaters(&m->sheet);
+        assert_int_equal(says(&m->sheet, SHEET_NOTICE, "this extrapolates"), i == 0 || i == 3);
+        unmake(m);
+    }
+}
+
+/* A name as long as there is room for is not cut, be its value wide or not. */
+static void a_long_name_is_printed_whole(void **state)
+{
+    static const char name[] = "a name of thirty-seven characters, all";
+    (void)state;
+    for (int wide = 0; wide < 2; wide++) {
+        made_up *m = make_up();
+        const output o = {.system = UNITS_US};
+        printed p;
+        m->sheet.group = "GROUP";
+        sheet_row *r = sheet_add(&m->sheet, SHEET_HEAT, SHEET_RUN, "%.37s", name);
+        for (int i = 0; i <= 2 * wide; i++)
+            sheet_put(r, 1234.5e3);
+        printed_begin(&p);
+        sheet_report(&m->sheet, &o, p.to);
+        assert_true(printed_says(&p, wide ? "characters, al 4213 / 4213 / 4213 kBtu/h r" : "characters, al 4213 kBtu/h"));
         unmake(m);
     }
 }
@@ -472,6 +508,8 @@ int main(void)
         cmocka_unit_test(what_is_missing_is_said),
         cmocka_unit_test(a_heater_too_small_is_warned_of),
         cmocka_unit_test(a_water_control_too_small_is_warned_of),
+        cmocka_unit_test(a_tube_beyond_its_table_is_told),
+        cmocka_unit_test(a_long_name_is_printed_whole),
         cmocka_unit_test(a_draught_marks_every_row_of_the_exhaust),
         cmocka_unit_test(the_burner_is_ordered_by_the_worse_efficiency),
         cmocka_unit_test(weak_steam_cannot),
