@@ -98,7 +98,7 @@ int size_need_of(const size_case *c, double *heat_W, boil_holding *at)
     const boil_plant *p = &c->scenario->plant;
     double need_W;
     *heat_W = (double)NAN;
-    *at = (boil_holding){.breaks = BOIL_BREAKS_RECOVERY};
+    *at = (boil_holding){BOIL_BREAKS_RECOVERY, (double)NAN, (double)NAN, (double)NAN, (double)NAN};
     int result = boil_heater_size_for_recovery(p, &c->schedule, &c->run, c->limit_s, precision, &need_W);
     if (result != BOIL_OK)
         return is_no(result) ? BOIL_OK : result;
@@ -125,18 +125,18 @@ static const double inches[SIZE_CELL_PLATES] = {0.125, 0.25, 0.5, 0.75, 1};
 static int heat_of(const scenario *s, double limit_s, const boil_load *l, size_cell *cell)
 {
     size_case c;
-    boil_holding at;
     int result = size_case_one(s, limit_s, l, &c);
     if (result == BOIL_OK)
-        result = size_need_of(&c, &cell->heat_W, &at);
+        result = size_need_of(&c, &cell->heat_W, &cell->at);
     size_case_free(&c);
-    cell->holds = result == BOIL_OK && at.breaks == 0;
+    cell->holds = result == BOIL_OK && cell->at.breaks == 0;
     return result;
 }
 
 int size_cells_of(const scenario *s, double limit_s, const quantity *heaviness, size_cells *out)
 {
-    *out = (size_cells){.scenario = s, .limit_s = limit_s};
+    double thin_m = unit_to_si(DIM_LENGTH, "in", inches[0]);
+    *out = (size_cells){.scenario = s, .limit_s = limit_s, .parts_K = size_case_plate(s, heaviness, thin_m).temperature_K};
     for (int i = 0; i < SIZE_CELL_LOADS; i++)
         for (int k = 0; k < SIZE_CELL_PLATES; k++) {
             size_cell *c = &out->cells[out->count++];

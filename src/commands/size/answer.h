@@ -26,8 +26,8 @@ typedef struct {
 double size_places(double side_m, double basket_m, double apart_m);
 void size_case_place(size_case *c, double asked); /* 0: as the scenario says, or as worked out */
 
-/* One load of steel plate, at 20 degC, or as cold as the schedule's first load, and in its basket: of that mass, or of that
-   mass per volume of bath. */
+/* One load of steel plate, at 20 degC, or as cold as the room or the schedule's first load, and in its basket: of that mass, or of
+   that mass per volume of bath. */
 boil_load size_case_plate(const scenario *s, const quantity *heaviness, double thickness_m);
 
 /* A quarter of an inch thick. `heaviness` NULL: the schedule's loads, or, without any, one as heavy as the scenario's limit.
@@ -61,12 +61,14 @@ typedef struct {
     double load_kg, plate_m;
     double heat_W; /* NaN: none does */
     bool holds;    /* and with it the freeboard is left, and the bath in its band */
+    boil_holding at;
 } size_cell;
 
 /* The heat for loads of several weights, each in plates of several thicknesses. */
 typedef struct {
     const scenario *scenario;
     double limit_s;
+    double parts_K; /* as cold as they go in */
     size_cell cells[SIZE_CELL_LOADS * SIZE_CELL_PLATES];
     size_t count;
 } size_cells;

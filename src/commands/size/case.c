@@ -24,7 +24,7 @@ boil_load size_case_plate(const scenario *s, const quantity *heaviness, double t
         per_volume = heaviness->si;
     l.mass_kg = heaviness != NULL && heaviness->dimension == DIM_MASS ? heaviness->si : per_volume * volume_m3;
     l.size_m = thickness_m;
-    l.temperature_K = BOIL_ZERO_CELSIUS + 20;
+    l.temperature_K = fmin(BOIL_ZERO_CELSIUS + 20, s->plant.ambient.temperature_K);
     l.immersed_s = 20 * 60;
     const boil_action *first = first_load(&s->schedule);
     if (first != NULL) {

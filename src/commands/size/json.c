@@ -129,7 +129,9 @@ static const field interval[] = {
 static const field cell[] = {
     SAME(load_kg, "mass of one load"), SAME(plate_m, "thickness of its plate"),
     SAME(heat_W, "heat to the tank that brings the boil back in time; null or empty: none does"),
-    BOOL("holds", holds, "whether that leaves the freeboard as well"), FIELDS_END};
+    BOOL("holds", holds, "whether it holds in all else with that"),
+    NUMBER("freeboard_min_m", at.freeboard_min_m, "least freeboard with that"),
+    NUMBER("end_K", at.end_K, "boiling point at the end"), NUMBER("end_level_m", at.end_level_m, "still level at the end"), FIELDS_END};
 #undef RECORD
 
 #define RECORD size_cells

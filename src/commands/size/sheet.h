@@ -27,12 +27,20 @@ typedef struct {
     double vapour_kg_s;                   /* boiled and evaporated with the design heat */
     double rim_m;                         /* least, that leaves the freeboard wanted with the design heat, by all laws */
     double bed_K;                         /* most that a bed of salt lay hotter than the bath; NaN: none */
-    double drag_out_kg_s, drag_out_salts_kg_s, steel_W; /* mean over the schedule; NaN: no loads in it */
-    sheet_idle idle[2];                                 /* lid off, on */
+    double drag_out_kg_s, drag_out_salts_kg_s, steel_W, steel_kg_s; /* mean over the schedule; NaN: no loads in it */
+    sheet_idle idle[2];                                             /* lid off, on */
     double density_kg_m3, latent_J_kg, vapour_kg_m3, boiling_K;
 } sheet_facts;
 
-typedef enum { SHEET_RUN, SHEET_TABLE, SHEET_UNREAD, SHEET_FORMULA, SHEET_PRACTICE, SHEET_YOURS } sheet_origin;
+typedef enum {
+    SHEET_RUN,
+    SHEET_TABLE,
+    SHEET_UNREAD,
+    SHEET_FORMULA,
+    SHEET_REMEMBERED,
+    SHEET_PRACTICE,
+    SHEET_YOURS
+} sheet_origin;
 
 /* What a row is. */
 typedef enum { SHEET_VALUE, SHEET_MISSING, SHEET_REMARK, SHEET_WARNING, SHEET_NOTICE } sheet_kind;
@@ -121,6 +129,7 @@ formatted_text sheet_shown(const sheet_row *r, unit_system system); /* "120 / 7.
 boil_exhaust_class sheet_class(const scenario *s, double boiling_K); /* as the bath's, or as wished */
 double sheet_fuel_share(const sheet *s); /* of the fuel or current that reaches the bath: as stated, or less by the flue gas */
 double sheet_air_m3_s(const sheet *s);   /* of the hood; NaN: none, or none that the tables know */
+double sheet_slot_m(const sheet *s);     /* length of all its slots together */
 
 void sheet_report(const void *answer, const output *o, FILE *to);
 extern const field sheet_fields[];

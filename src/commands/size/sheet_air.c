@@ -97,10 +97,15 @@ static void unlisted(sheet *s)
         sheet_missing(s, "air", "the slot draws over twice its length");
 }
 
+double sheet_slot_m(const sheet *s)
+{
+    return pool_of(s).along_m * (s->facts.scenario->exhaust.hood == BOIL_HOOD_TWO_SIDES ? 2 : 1);
+}
+
 static void duct(sheet *s, double air)
 {
     boil_hood h = s->facts.scenario->exhaust.hood;
-    boil_exhaust_duct d = boil_exhaust_duct_of(air, pool_of(s).along_m * (h == BOIL_HOOD_TWO_SIDES ? 2 : 1));
+    boil_exhaust_duct d = boil_exhaust_duct_of(air, sheet_slot_m(s));
     if (h == BOIL_HOOD_ENCLOSING)
         d.slot_m = d.plenum_m = (double)NAN;
     sheet_row *r = sheet_add(s, SHEET_LENGTH, SHEET_UNREAD,
@@ -144,6 +149,10 @@ void sheet_exhaust(sheet *s)
         return;
     }
     sheet_put(sheet_add(s, SHEET_SPEED, SHEET_UNREAD, "control velocity"), f->control_m_s);
+    if (e->hood == BOIL_HOOD_ONE_SIDE || e->hood == BOIL_HOOD_TWO_SIDES) {
+        pool p = pool_of(s);
+        sheet_put(sheet_add(s, SHEET_NUMBER, SHEET_FORMULA, "W/L, width that a slot draws over"), across_of(&p, e->hood));
+    }
     bool doubted = draughty(s);
     sheet_row *r = sheet_add(s, SHEET_AIR, SHEET_UNREAD, "air%s", e->baffled ? ", baffled" : "");
     sheet_put(r, air);

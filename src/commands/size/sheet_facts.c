@@ -190,11 +190,14 @@ static void carried(sheet_facts *f, const boil_history *h)
     const boil_schedule *s = &f->size->size->schedule;
     if (f->size->size->one_load)
         return;
-    double sum = 0;
+    double heat_J = 0, parts_kg = 0;
     for (size_t i = 0; i < s->count; i++)
-        if (action_load_of(&s->actions[i]) != NULL)
-            sum += steel_J(action_load_of(&s->actions[i]), f->boiling_K);
-    f->steel_W = sum / s->duration_s;
+        if (action_load_of(&s->actions[i]) != NULL) {
+            heat_J += steel_J(action_load_of(&s->actions[i]), f->boiling_K);
+            parts_kg += action_load_of(&s->actions[i])->mass_kg;
+        }
+    f->steel_W = heat_J / s->duration_s;
+    f->steel_kg_s = parts_kg / s->duration_s;
     f->drag_out_kg_s = h->summary.drag_out_kg / s->duration_s;
     f->drag_out_salts_kg_s = h->summary.drag_out_salts_kg / s->duration_s;
 }
@@ -231,7 +234,8 @@ int sheet_facts_of(const size_answer *a, sheet_facts *f)
 {
     const double none = (double)NAN;
     *f = (sheet_facts){.size = a, .scenario = a->size->scenario, .plant = a->size->scenario->plant};
-    f->hood_need_W = f->control_m_s = f->rim_m = f->bed_K = f->drag_out_kg_s = f->drag_out_salts_kg_s = f->steel_W = none;
+    f->hood_need_W = f->control_m_s = f->rim_m = f->bed_K = f->drag_out_kg_s = f->drag_out_salts_kg_s = f->steel_W =
+        f->steel_kg_s = none;
     f->need_W = a->heats.heat_W;
     int result = liquid(f);
     if (result == BOIL_OK)

@@ -264,7 +264,7 @@ void sheet_floor(sheet *s)
     sheet_put(r, peak);
     boil_floor at = floor_at(s, peak);
     boil_floor_faces faces = boil_floor_faces_of(&at);
-    r = sheet_add(s, SHEET_TEMPERATURE, SHEET_FORMULA, "metal at peak, in / outside%s", d->scale_m > 0 ? "" : ", clean");
+    r = sheet_add(s, SHEET_TEMPERATURE, SHEET_REMEMBERED, "metal at peak, in / outside%s", d->scale_m > 0 ? "" : ", clean");
     r->assumed = true;
     sheet_put(r, faces.inner_K);
     sheet_put(r, faces.outer_K);
@@ -273,7 +273,7 @@ void sheet_floor(sheet *s)
     sheet_put(r, boil_floor_per_metre_of_scale(mean) * 1e-3);
     sheet_put(r, boil_floor_per_metre_of_scale(peak) * 1e-3);
     boil_floor_liquid l = liquid_of(f);
-    sheet_put(sheet_add(s, SHEET_SHARE, SHEET_FORMULA, "peak, of the critical flux"), peak / boil_floor_critical_flux(&l));
+    sheet_put(sheet_add(s, SHEET_SHARE, SHEET_REMEMBERED, "peak, of the critical flux"), peak / boil_floor_critical_flux(&l));
     floor_warnings(s, peak, faces.outer_K);
     chart(s, faces.inner_K);
 }
@@ -295,6 +295,7 @@ static void tube(sheet *s)
 
 static void coil(sheet *s, double steam_K, const char *steam)
 {
+    const double pipe_m = 1.9 * BOIL_INCH;
     const sheet_facts *f = &s->facts;
     boil_floor at = floor_at(s, 0);
     boil_coil c = {f->design_W, at.bath_K + at.head_K, steam_K, BOIL_COIL_COEFFICIENT};
@@ -310,6 +311,8 @@ static void coil(sheet *s, double steam_K, const char *steam)
     sheet_row *r = sheet_add(s, SHEET_AREA, SHEET_FORMULA, "steam of %s, coil at U 80", steam);
     r->assumed = true;
     sheet_put(r, size.area_m2);
+    sheet_put(sheet_add(s, SHEET_SHORT, SHEET_FORMULA, " as pipe, 1-1/2 in, 1.9 in outside"),
+              size.area_m2 / (BOIL_PI * pipe_m));
     sheet_put(sheet_add(s, SHEET_STEAM, SHEET_FORMULA, " its steam; condensate line for 2 x"), size.steam_kg_s);
 }
 

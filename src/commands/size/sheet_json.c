@@ -8,9 +8,13 @@ static const char *const kinds[] = {[SHEET_VALUE] = "value",
                                     [SHEET_WARNING] = "warning",
                                     [SHEET_NOTICE] = "notice"};
 
-static const char *const origins[] = {
-    [SHEET_RUN] = "run",         [SHEET_TABLE] = "table",       [SHEET_UNREAD] = "table not read",
-    [SHEET_FORMULA] = "formula", [SHEET_PRACTICE] = "practice", [SHEET_YOURS] = "yours"};
+static const char *const origins[] = {[SHEET_RUN] = "run",
+                                      [SHEET_TABLE] = "table",
+                                      [SHEET_UNREAD] = "table not read",
+                                      [SHEET_FORMULA] = "formula",
+                                      [SHEET_REMEMBERED] = "formula not read",
+                                      [SHEET_PRACTICE] = "practice",
+                                      [SHEET_YOURS] = "yours"};
 
 static const char *const si[SHEET_UNITS] = {
     [SHEET_HEAT] = "W",          [SHEET_FLUX] = "W/m2",    [SHEET_TEMPERATURE] = "K", [SHEET_DIFFERENCE] = "K",

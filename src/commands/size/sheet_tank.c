@@ -4,7 +4,9 @@
 
 #include "base/constants.h"
 #include "commands/size/sheet.h"
+#include "design/exhaust.h"
 #include "design/idle.h"
+#include "design/published_units.h"
 #include "design/rinse.h"
 #include "design/room_air.h"
 #include "design/walls.h"
@@ -24,6 +26,16 @@ static double fuel_price(const sheet *s)
         break;
     }
     return (double)NAN;
+}
+
+/* NaN: not stated. */
+static double money(sheet *s, const char *name, double cost)
+{
+    if (isnan(cost))
+        return 0;
+    const char *currency = s->facts.scenario->prices.currency;
+    sheet_put(sheet_add(s, SHEET_NUMBER, SHEET_YOURS, " %s, %.8s", name, currency != NULL ? currency : "cost"), cost);
+    return cost;
 }
 
 static void insulation(sheet *s)
@@ -52,6 +64,17 @@ static void insulation(sheet *s)
     sheet_put(r, fmax(touch, pays));
 }
 
+/* Of fuel, as it stands at the boil. */
+static void lid_saves(sheet *s)
+{
+    const sheet_facts *f = &s->facts;
+    double saves_W = fmax(0, f->hold_W[0] - f->hold_W[1]) / sheet_fuel_share(s);
+    if (isnan(f->hold_W[0] - f->hold_W[1]))
+        return;
+    sheet_put(sheet_add(s, SHEET_HEAT, SHEET_RUN, "a lid saves of fuel, held at the boil"), saves_W);
+    money(s, "an hour", saves_W * 3600 * fuel_price(s));
+}
+
 void sheet_standby(sheet *s)
 {
     static const char *const lids[] = {"lid off", "lid on"};
@@ -69,6 +92,7 @@ void sheet_standby(sheet *s)
         sheet_put(r, f->hold_W[lid] * idle_s);
         sheet_put(r, f->design_W * f->idle[lid].reheat_s);
     }
+    lid_saves(s);
     insulation(s);
 }
 
@@ -132,6 +156,23 @@ static void baskets(sheet *s, double long_m)
     sheet_put(r, fmax(0, size_places(long_m, d->basket_m, d->spacing_m)));
 }
 
+/* From one long side to the middle, past the plenum of a slot there. */
+static void reach(sheet *s, double short_m)
+{
+    const double arm_m = 24 * BOIL_INCH;
+    double air = sheet_air_m3_s(s), hood_m = 0;
+    if (!isnan(air) && s->facts.scenario->exhaust.hood == BOIL_HOOD_ONE_SIDE)
+        hood_m = boil_exhaust_duct_of(air, sheet_slot_m(s)).plenum_m;
+    sheet_row *r = sheet_add(s, SHEET_LENGTH, SHEET_PRACTICE, "reach to the middle, hood counted");
+    r->assumed = true;
+    sheet_put(r, short_m / 2 + hood_m);
+    if (short_m / 2 + hood_m > arm_m)
+        sheet_say(s, SHEET_NOTICE, "over 24 in from one side no arm reaches: a hoist");
+    sheet_say(s, SHEET_REMARK,
+              "Practice: the rim 34 to 42 in over the standing floor; parts covered by 3 in of bath, 3 in from the walls and "
+              "4 in off a heated floor.");
+}
+
 void sheet_tank(sheet *s)
 {
     const sheet_facts *f = &s->facts;
@@ -157,18 +198,9 @@ void sheet_tank(sheet *s)
     rim_rows(s, long_m);
     floor_rows(s, long_m, short_m);
     baskets(s, long_m);
+    reach(s, short_m);
     sheet_say(s, SHEET_REMARK,
               "Not a vessel design: supports, thermal stress, a hot floor, earthquakes and the hoist are not in it.");
-}
-
-/* NaN: not stated. */
-static double money(sheet *s, const char *name, double cost)
-{
-    if (isnan(cost))
-        return 0;
-    const char *currency = s->facts.scenario->prices.currency;
-    sheet_put(sheet_add(s, SHEET_NUMBER, SHEET_YOURS, " %s, %.8s", name, currency != NULL ? currency : "cost"), cost);
-    return cost;
 }
 
 static double fuel_year(sheet *s, double hours_s)
@@ -239,6 +271,20 @@ static void dump(sheet *s)
     money(s, "each bath thrown away", f->scenario->prices.waste * (mass ? f->density_kg_m3 : 1) * m3);
 }
 
+/* What it comes to for a shift as long as the schedule, and for the steel that goes through. */
+static void shares_of(sheet *s, double sum, double hours_s)
+{
+    const double hundred_lb_kg = 45.359237;
+    const sheet_facts *f = &s->facts;
+    double kg = f->steel_kg_s * hours_s;
+    if (isnan(kg))
+        return;
+    sheet_put(sheet_add(s, SHEET_NUMBER, SHEET_YOURS, " for a shift as in the schedule"),
+              sum * f->size->size->schedule.duration_s / hours_s);
+    sheet_put(sheet_add(s, SHEET_MASS, SHEET_YOURS, " steel, as in the schedule"), kg);
+    sheet_put(sheet_add(s, SHEET_NUMBER, SHEET_YOURS, " for 100 lb (45.4 kg) of steel"), sum * hundred_lb_kg / kg);
+}
+
 void sheet_year(sheet *s)
 {
     const sheet_facts *f = &s->facts;
@@ -257,9 +303,10 @@ void sheet_year(sheet *s)
     else
         sum += salts_year(s, hours_s);
     sum += air_year(s, hours);
-    if (sum > 0)
+    if (sum > 0) {
         sheet_put(sheet_add(s, SHEET_NUMBER, SHEET_YOURS, "all that has a price, at full dial"), sum);
-    else
+        shares_of(s, sum, hours_s);
+    } else
         sheet_missing(s, "cost", "give [prices]");
     dump(s);
     sheet_say(s, SHEET_REMARK,

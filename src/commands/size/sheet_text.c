@@ -1,8 +1,10 @@
 /* sheet_text.c -- the designer's sheet in words. */
+#include <math.h>
 #include <stdio.h>
 #include <string.h>
 
 #include "commands/size/sheet.h"
+#include "design/published_units.h"
 #include "describe/report.h"
 
 #define NAME 39
@@ -11,8 +13,9 @@
 /* A value that has no room in its column stands on a line of its own below. */
 static void value_line(const sheet_row *r, unit_system first, FILE *to)
 {
-    static const char *const letters[] = {[SHEET_RUN] = "r",     [SHEET_TABLE] = "t",    [SHEET_UNREAD] = "t?",
-                                          [SHEET_FORMULA] = "f", [SHEET_PRACTICE] = "p", [SHEET_YOURS] = "y"};
+    static const char *const letters[] = {
+        [SHEET_RUN] = "r",         [SHEET_TABLE] = "t",    [SHEET_UNREAD] = "t?", [SHEET_FORMULA] = "f",
+        [SHEET_REMEMBERED] = "f?", [SHEET_PRACTICE] = "p", [SHEET_YOURS] = "y"};
     formatted_text one = sheet_shown(r, first), two = sheet_shown(r, first == UNITS_US ? UNITS_SI : UNITS_US);
     bool same = strcmp(one.text, two.text) == 0, wide = strlen(one.text) >= VALUE || strlen(two.text) >= VALUE;
     char line[200], from[8];
@@ -60,25 +63,37 @@ static void rows(const sheet *s, unit_system first, FILE *to)
     }
 }
 
+/* "" where only the pressure is known. */
+static formatted_text altitude(const scenario *s, unit_system u)
+{
+    formatted_text t = {""};
+    if (!isnan(s->altitude_m))
+        snprintf(t.text, sizeof t.text, ", at %.0f %s", u == UNITS_US ? s->altitude_m / BOIL_FOOT : s->altitude_m,
+                 u == UNITS_US ? "ft" : "m");
+    return t;
+}
+
 static void head(const sheet *s, unit_system u, FILE *to)
 {
     const sheet_facts *f = &s->facts;
     const boil_tank *t = &f->plant.tank;
+    formatted_text high = altitude(f->scenario, u);
+    char bath[120];
+    snprintf(bath, sizeof bath, "level %.24s, %.24s, boils at %.24s%.24s", SHOWN(u, LENGTH, t->level_m),
+             SHOWN(u, VOLUME, boil_tank_area(t) * t->level_m), SHOWN(u, TEMPERATURE, f->boiling_K), high.text);
     if (t->shape == BOIL_TANK_BOX)
-        report_paragraph(to, "box %s x %s x %s, level %s, %s, boils at %s", SHOWN(u, LENGTH, t->length_m),
-                         SHOWN(u, LENGTH, t->width_m), SHOWN(u, LENGTH, t->depth_m), SHOWN(u, LENGTH, t->level_m),
-                         SHOWN(u, VOLUME, boil_tank_area(t) * t->level_m), SHOWN(u, TEMPERATURE, f->boiling_K));
+        report_paragraph(to, "box %s x %s x %s, %s", SHOWN(u, LENGTH, t->length_m), SHOWN(u, LENGTH, t->width_m),
+                         SHOWN(u, LENGTH, t->depth_m), bath);
     else
-        report_paragraph(to, "cylinder of %s, %s deep, level %s, %s, boils at %s", SHOWN(u, LENGTH, t->diameter_m),
-                         SHOWN(u, LENGTH, t->depth_m), SHOWN(u, LENGTH, t->level_m),
-                         SHOWN(u, VOLUME, boil_tank_area(t) * t->level_m), SHOWN(u, TEMPERATURE, f->boiling_K));
+        report_paragraph(to, "cylinder of %s, %s deep, %s", SHOWN(u, LENGTH, t->diameter_m), SHOWN(u, LENGTH, t->depth_m),
+                         bath);
 }
 
 static void ending(FILE *to)
 {
     fputc('\n', to);
     report_paragraph(
-        to, "r run, t published table, t? table or chart from memory, not read, f published formula, p practice, y yours; "
+        to, "r run, t published table, f published formula, t? and f? from memory, not read, p practice, y yours; "
             "* rests on a default or on judgement, ! doubted above. Rounded up. Heat by +-15 %%, areas by U x/1.7, lid "
             "x/1.6, drag-out x/2. Hood, burner, coil and plates are minimums.");
     report_paragraph(to, "Local codes, the makers of heater and hood, and licensed practice come first.");

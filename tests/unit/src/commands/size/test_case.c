@@ -34,6 +34,18 @@ static void baskets_hang_along_the_longer_side(void **state)
     scenario_free(&s);
 }
 
+/* 20 degC, or what the room, or the first load of the schedule, is below that. */
+static void parts_are_as_cold_as_they_may_be(void **state)
+{
+    (void)state;
+    static const double room_C[] = {30, 5, 30, 5, 5}, load_C[] = {30, 30, 4, 4, 6}, plate_C[] = {20, 5, 4, 4, 5};
+    for (size_t i = 0; i < sizeof room_C / sizeof room_C[0]; i++) {
+        boil_action load = {.kind = BOIL_ACTION_LOAD, .is.load = {.mass_kg = 10, .temperature_K = 273.15 + load_C[i]}};
+        scenario s = {.plant.ambient.temperature_K = 273.15 + room_C[i], .schedule = {.actions = &load, .count = 1}};
+        assert_close(size_case_plate(&s, NULL, 0.01).temperature_K, 273.15 + plate_C[i], 1e-12, 0);
+    }
+}
+
 /* Wherever it stands among what is done: the first is not it. */
 static void the_heaviest_load_is_found(void **state)
 {
@@ -51,6 +63,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(baskets_hang_along_the_longer_side),
         cmocka_unit_test(the_heaviest_load_is_found),
+        cmocka_unit_test(parts_are_as_cold_as_they_may_be),
     };
     return cmocka_run_group_tests_name("case of a size", tests, NULL, NULL);
 }

@@ -47,6 +47,7 @@ static made_up *make_up(void)
                                    .drag_out_kg_s = 2e-5,
                                    .drag_out_salts_kg_s = 1e-5,
                                    .steel_W = 1.3e3,
+                                   .steel_kg_s = 0.02,
                                    .idle = {{340, 6000}, {385, 2000}},
                                    .density_kg_m3 = 1444,
                                    .latent_J_kg = 2.6e6,
@@ -170,6 +171,112 @@ static void a_long_name_is_printed_whole(void **state)
         assert_true(printed_says(&p, wide ? "characters, al 4213 / 4213 / 4213 kBtu/h r" : "characters, al 4213 kBtu/h"));
         unmake(m);
     }
+}
+
+/* Pipe of 1-1/2 in has 0.497 ft2 outside a foot (pipe tables, from memory). */
+static void a_coil_is_so_much_pipe(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    sheet_heaters(&m->sheet);
+    assert_close(row_of(&m->sheet, "steam of 100")->values[0] / row_of(&m->sheet, " as pipe")->values[0], 0.497 * 0.3048, 1e-3,
+                 0);
+    unmake(m);
+}
+
+/* 72 x 36 in: a slot along the long side draws over half its length, each of two over a quarter; a jet has no such share. */
+static void how_far_a_slot_draws_is_told(void **state)
+{
+    static const struct {
+        boil_hood hood;
+        double share;
+    } of[] = {{BOIL_HOOD_ONE_SIDE, 0.5}, {BOIL_HOOD_TWO_SIDES, 0.25}, {BOIL_HOOD_PUSH_PULL, 0}};
+    (void)state;
+    for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
+        made_up *m = make_up();
+        m->scene.exhaust.hood = of[i].hood;
+        sheet_exhaust(&m->sheet);
+        const sheet_row *r = row_of(&m->sheet, "W/L");
+        assert_true(of[i].share > 0 ? fabs(r->values[0] - of[i].share) < 1e-9 : r == NULL);
+        unmake(m);
+    }
+}
+
+/* What the hold takes less under a lid, as fuel at 60 %; at 1e-8 a joule that is 2.02 an hour. */
+static void what_a_lid_saves_is_told(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    m->scene.prices.gas = 1e-8;
+    sheet_standby(&m->sheet);
+    assert_close(row_of(&m->sheet, "a lid saves")->values[0], (36e3 - 2.3e3) / 0.6, 1e-9, 0);
+    assert_close(row_of(&m->sheet, " an hour")->values[0], 2.022, 1e-9, 0);
+    m->sheet.rows_count = 0;
+    m->sheet.facts.hold_W[1] = (double)NAN;
+    sheet_standby(&m->sheet);
+    assert_null(row_of(&m->sheet, "a lid saves"));
+    unmake(m);
+}
+
+/* Half of 36 in and the plenum of 8.1 in, 4050 cfm at 1000 ft/min along 6 ft; without a hood on that side half the width. */
+static void an_arm_reaches_so_far(void **state)
+{
+    static const struct {
+        boil_hood hood;
+        double width_in, reach_in;
+    } of[] = {{BOIL_HOOD_ONE_SIDE, 36, 26.1},
+              {BOIL_HOOD_TWO_SIDES, 36, 18},
+              {BOIL_HOOD_NONE, 47.9, 23.95},
+              {BOIL_HOOD_NONE, 48.1, 24.05}};
+    (void)state;
+    for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
+        made_up *m = make_up();
+        m->scene.exhaust.hood = of[i].hood;
+        m->sheet.facts.plant.tank.width_m = of[i].width_in * 0.0254;
+        sheet_tank(&m->sheet);
+        assert_close(row_of(&m->sheet, "reach")->values[0], of[i].reach_in * 0.0254, 1e-9, 0);
+        assert_int_equal(says(&m->sheet, SHEET_NOTICE, "no arm reaches"), of[i].reach_in > 24);
+        unmake(m);
+    }
+}
+
+/* 2000 h of 0.02 kg/s are 144 t; the sum is shared out over them, and over shifts as long as the schedule. */
+static void a_year_is_shared_out(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    m->scene.design.hours_a_year = 2000;
+    m->scene.prices.gas = 1e-8;
+    m->of.schedule.duration_s = 4 * 3600;
+    sheet_year(&m->sheet);
+    const double sum = row_of(&m->sheet, "all that has a price")->values[0];
+    assert_close(sum, 58.05e3 / 0.6 * 2000 * 3600 * 1e-8, 1e-9, 0);
+    assert_close(row_of(&m->sheet, " for a shift")->values[0], sum / 500, 1e-9, 0);
+    assert_close(row_of(&m->sheet, " steel, as")->values[0], 144e3, 1e-9, 0);
+    assert_close(row_of(&m->sheet, " for 100 lb")->values[0], sum * 45.359237 / 144e3, 1e-9, 0);
+    m->sheet.rows_count = 0;
+    m->sheet.facts.steel_kg_s = (double)NAN;
+    sheet_year(&m->sheet);
+    assert_null(row_of(&m->sheet, " steel, as"));
+    unmake(m);
+}
+
+/* 274.32 m are 900 ft. */
+static void the_head_says_how_high_it_stands(void **state)
+{
+    static const char *const words[] = {"boils at 140.6 degC, at 274 m ", "boils at 285.0 degF, at 900 ft "};
+    (void)state;
+    made_up *m = make_up();
+    m->sheet.group = "GROUP";
+    sheet_put(sheet_add(&m->sheet, SHEET_HEAT, SHEET_RUN, "a"), 1);
+    for (int us = 0; us < 2; us++) {
+        const output o = {.system = us ? UNITS_US : UNITS_SI};
+        printed p;
+        printed_begin(&p);
+        sheet_report(&m->sheet, &o, p.to);
+        assert_true(printed_says(&p, words[us]));
+    }
+    unmake(m);
 }
 
 /* The exhaust tables hold below 50 ft/min, 0.254 m/s (from memory). */
@@ -508,6 +615,12 @@ int main(void)
         cmocka_unit_test(what_is_missing_is_said),
         cmocka_unit_test(a_heater_too_small_is_warned_of),
         cmocka_unit_test(a_water_control_too_small_is_warned_of),
+        cmocka_unit_test(a_coil_is_so_much_pipe),
+        cmocka_unit_test(how_far_a_slot_draws_is_told),
+        cmocka_unit_test(what_a_lid_saves_is_told),
+        cmocka_unit_test(an_arm_reaches_so_far),
+        cmocka_unit_test(a_year_is_shared_out),
+        cmocka_unit_test(the_head_says_how_high_it_stands),
         cmocka_unit_test(a_tube_beyond_its_table_is_told),
         cmocka_unit_test(a_long_name_is_printed_whole),
         cmocka_unit_test(a_draught_marks_every_row_of_the_exhaust),

@@ -148,6 +148,27 @@ static void what_the_lightest_load_breaks_is_told(void **state)
     unmake(&m);
 }
 
+/* The extremes of all that have a heat, and a star where one does not hold. */
+static void a_table_says_where_it_ends(void **state)
+{
+    made m;
+    (void)state;
+    make(&m);
+    size_cells t = {.scenario = &m.scene, .limit_s = 120, .parts_K = 278.15, .count = 3};
+    t.cells[0] = (size_cell){30, 0.01, 40e3, true, {0, 100, 0.2, 413.15, 0.51}};
+    t.cells[1] = (size_cell){30, 0.01, 50e3, false, {BOIL_BREAKS_FREEBOARD, 100, 0.1, 414.15, 0.50}};
+    t.cells[2] = (size_cell){30, 0.01, NONE, false, {0, 100, 0.1, 500, 0.1}};
+    for (size_t k = 0; k < SIZE_CELL_PLATES; k++)
+        t.cells[k].plate_m = 0.01;
+    assert_true(printed_by(size_table_report, &t, "after one load of plate at 5.0 degC"));
+    assert_true(
+        printed_by(size_table_report, &t, "Ends boiling at 140.0 degC to 141.0 degC with 500 mm to 510 mm in the tank"));
+    assert_true(printed_by(size_table_report, &t, "40.00 50.00* -"));
+    t.cells[0].heat_W = t.cells[1].heat_W = NONE;
+    assert_false(printed_by(size_table_report, &t, "Ends boiling"));
+    unmake(&m);
+}
+
 /* Four digits and never less, three and never more; a millionth of the last digit is rounding. */
 static void numbers_are_rounded_to_the_safe_side(void **state)
 {
@@ -172,6 +193,7 @@ int main(void)
         cmocka_unit_test(numbers_are_rounded_to_the_safe_side),
         cmocka_unit_test(what_is_not_known_is_left_out),
         cmocka_unit_test(a_control_too_small_is_told),
+        cmocka_unit_test(a_table_says_where_it_ends),
         cmocka_unit_test(what_no_heat_does_is_told),
         cmocka_unit_test(a_cliff_is_told),
         cmocka_unit_test(what_the_lightest_load_breaks_is_told),
