@@ -52,6 +52,7 @@ static void scale_adds_in_proportion(void **state)
     const double clean = boil_floor_faces_of(&one).inner_K;
     one.scale_m = 1e-3;
     two.scale_m = 2e-3;
+    assert_close(boil_floor_faces_of(&one).inner_K - clean, 30e3 / 0.8 * 1e-3, 1e-9, 0); /* its resistance over 0.8 W/mK */
     assert_close(boil_floor_faces_of(&two).inner_K - clean, 2 * (boil_floor_faces_of(&one).inner_K - clean), 1e-9, 0);
 }
 

@@ -76,6 +76,52 @@ static void the_rim_carries_its_share(void **state)
     assert_true(boil_rim_load(0, 1444) == 0);
 }
 
+/* Roark's Formulas, table 11.4, case 1a: sides, stress and sag; halfway between two rows the mean of both. From six times as long on a
+   panel counts as endless. */
+static void each_panel_is_that_of_the_table(void **state)
+{
+    static const double ratio[] = {1.0, 1.2, 1.4, 1.6, 1.8, 2.0, 3.0, 4.0, 5.0, 6.0};
+    static const double beta[] = {.2874, .3762, .4530, .5172, .5688, .6102, .7134, .7410, .7476, .7500};
+    static const double alpha[] = {.0444, .0616, .0770, .0906, .1017, .1110, .1335, .1400, .1417, .1421};
+    const double q = 10e3, b = 0.5, t = 0.01, stress = q * b * b / t / t,
+                 sag = q * pow(b, 4) / (BOIL_STEEL_MODULUS * pow(t, 3));
+    (void)state;
+    for (int i = 0; i < 10; i++) {
+        assert_close(boil_floor_strain(ratio[i] * b, b, q, t).stress_Pa, beta[i] * stress, 1e-9, 0);
+        assert_close(boil_floor_strain(ratio[i] * b, b, q, t).bulge_m, alpha[i] * sag, 1e-9, 0);
+        if (i > 0) {
+            const boil_plate_strain mean = boil_floor_strain((ratio[i] + ratio[i - 1]) / 2 * b, b, q, t);
+            assert_close(mean.stress_Pa, (beta[i] + beta[i - 1]) / 2 * stress, 1e-9, 0);
+            assert_close(mean.bulge_m, (alpha[i] + alpha[i - 1]) / 2 * sag, 1e-9, 0);
+        }
+    }
+}
+
+/* Megyesy's beta and alpha by height over length: the first pair read, the others from memory. Lower walls as the first, of higher ones
+   nothing is known. */
+static void each_wall_is_that_of_the_table(void **state)
+{
+    static const double tall[] = {0.25, 0.286, 0.333, 0.4, 0.5, 0.667, 1.0, 1.5, 2.0};
+    static const double beta[] = {.024, .031, .041, .056, .080, .116, .16, .26, .34};
+    static const double alpha[] = {.00027, .00046, .00083, .0016, .0035, .0083, .022, .043, .060};
+    const double L = 2, t = 0.01, head = 1000 * 9.80665;
+    (void)state;
+    for (int i = 0; i < 9; i++) {
+        const double H = tall[i] * L, stress = head * H * L * L / t / t,
+                     bulge = head * H * pow(L, 4) / (BOIL_STEEL_MODULUS * pow(t, 3));
+        assert_close(boil_wall_strain(L, H, 1000, t).stress_Pa, beta[i] * stress, 1e-9, 0);
+        assert_close(boil_wall_strain(L, H, 1000, t).bulge_m, alpha[i] * bulge, 1e-9, 0);
+        if (i > 0) {
+            const double between = (tall[i] + tall[i - 1]) / 2, share = between / tall[i];
+            const boil_plate_strain mean = boil_wall_strain(L, between * L, 1000, t);
+            assert_close(mean.stress_Pa, (beta[i] + beta[i - 1]) / 2 * stress * share, 1e-9, 0);
+            assert_close(mean.bulge_m, (alpha[i] + alpha[i - 1]) / 2 * bulge * share, 1e-9, 0);
+        }
+    }
+    assert_close(boil_wall_strain(L, 0.2, 1000, t).stress_Pa, .024 * head * 0.2 * L * L / t / t, 1e-9, 0);
+    assert_true(isnan(boil_wall_strain(L, 4.001, 1000, t).stress_Pa));
+}
+
 static void plates_scale_as_plates_do(void **state)
 {
     (void)state;
@@ -95,6 +141,8 @@ int main(void)
         cmocka_unit_test(what_is_ordered_still_holds_when_worn),
         cmocka_unit_test(a_floor_on_bars_is_as_worked_out),
         cmocka_unit_test(the_rim_carries_its_share),
+        cmocka_unit_test(each_panel_is_that_of_the_table),
+        cmocka_unit_test(each_wall_is_that_of_the_table),
         cmocka_unit_test(plates_scale_as_plates_do),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
