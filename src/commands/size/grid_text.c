@@ -27,13 +27,26 @@ static double level(const size_grid_cell *c)
     return c->level_m;
 }
 
-/* "60.0 in"; of a share or a factor "0.6". */
+/* "60.0", without the unit, which the verdict says; of a share or a factor "0.6". */
 static formatted_text value_words(const uncertain_grid *g, size_t step, unit_system s)
 {
     formatted_text t;
+    if (g->over.thing.dimension >= DIM_COUNT) {
+        snprintf(t.text, sizeof t.text, "%.4g", size_grid_value(g, step));
+        return t;
+    }
+    t = format_quantity(s, g->over.thing.dimension, size_grid_value(g, step));
+    t.text[strcspn(t.text, " ")] = '\0';
+    return t;
+}
+
+/* "tank level, in". */
+static formatted_text name_words(const uncertain_grid *g, unit_system s)
+{
+    formatted_text t = {""};
+    TEXT_ADD(t.text, "%.40s", g->over.thing.words);
     if (g->over.thing.dimension < DIM_COUNT)
-        return format_quantity(s, g->over.thing.dimension, size_grid_value(g, step));
-    snprintf(t.text, sizeof t.text, "%.4g", size_grid_value(g, step));
+        TEXT_ADD(t.text, ", %.12s", format_unit(s, g->over.thing.dimension));
     return t;
 }
 
@@ -63,7 +76,8 @@ void size_grid_report(const void *answer, const output *o, FILE *to)
 {
     const size_grid *a = answer;
     const size_grid_question *q = a->question;
-    report_verdict(to, "Heat to the tank by %s (down) and %s (across)", q->down->over.thing.words, q->across->over.thing.words);
+    report_verdict(to, "Heat to the tank; down: %s; across: %s", name_words(q->down, o->system).text,
+                   name_words(q->across, o->system).text);
     report_title(to, a->scenario->title);
     if (q->same_volume)
         report_paragraph(to, "the bath's volume kept, %s, and the rim as far above it",
