@@ -202,8 +202,9 @@ const command command_size = {
     .summary = "how much heat the loads need, and how much boils over",
     .description =
         "Runs the scenario again and again, from the calm losses up, to the smallest heat to the tank with which every load "
-        "has the boil back in time, by the likely laws and by the grave ones; then up to where the freeboard is used up, and "
-        "where the bath boils over. The bath begins at its boil and is held as a shop holds it: a valve that holds the "
+        "has the boil back in time, by all laws of mixing; then up to where the freeboard is used up, where a water control "
+        "of its own lets in too little, and where the bath boils over. The bath begins at its boil and is held as a shop holds "
+        "it: a valve that holds the "
         "boiling point takes the place of the schedule's water. A scenario without loads is sized for one: a quarter-inch "
         "plate of its usual heaviest load. Says so when no heat does both, and what would.",
     .example = PROGRAM_NAME " size tank.bath --recover 2min --load '1 lb per 2 gal'",
