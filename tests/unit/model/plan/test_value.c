@@ -57,6 +57,8 @@ static void what_is_in_time_costs_fuel_and_minutes_alone(void **state)
     assert_true(holds(&m));
     m.bath.calm_W = 6e4;
     expect(&m, BOIL_PLAN_FUEL_KJ, 180e3 + 3e3 / 0.5);
+    m.bath.calm_W = 1;
+    expect(&m, BOIL_PLAN_FUEL_KJ, 3 + 3e3 / 0.5);
 }
 
 /* A must is overdue by what it is late, the others weigh three and one. */
@@ -66,15 +68,20 @@ static void what_is_late_is_weighed(void **state)
     made m;
     set_up(&m);
     for (size_t i = 0; i < 3; i++)
-        m.jobs[i].due_s -= 10;
+        m.jobs[i].due_s -= 10 * (double)(i + 1);
     expect(&m, BOIL_PLAN_OVERDUE_S, 10);
-    expect(&m, BOIL_PLAN_LATENESS_S, 3 * 10 + 10);
+    expect(&m, BOIL_PLAN_LATENESS_S, 3 * 20 + 30);
     assert_false(holds(&m));
     m.jobs[0].due_s = 999.75; /* a part of a second is too late as well */
     expect(&m, BOIL_PLAN_OVERDUE_S, 1);
     m.jobs[0].due_s = 1000;
     expect(&m, BOIL_PLAN_OVERDUE_S, 0);
     assert_true(holds(&m));
+    m.in[1] = 2;
+    m.in[2] = 1;
+    m.dips[1].count = 2; /* the others in one dip, out at 2000 s, and the low one's due time is 2970 s */
+    m.table.dips_count = 2;
+    expect(&m, BOIL_PLAN_LATENESS_S, 3 * 20);
 }
 
 /* All over the end of the shift counts, of what hangs there already as well. */
