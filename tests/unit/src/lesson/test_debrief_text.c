@@ -93,6 +93,8 @@ static void what_goes_in_too_soon_is_told(void **state)
     m.of.quiet[0].end_s = 100;
     m.of.additions[0].time_s = 161;
     assert_false(told(&m, "after the boil came back"));
+    m.of.additions[0].time_s = 100;
+    assert_true(told(&m, "it went in 0 s after the boil came back"));
     m.of.additions[0].time_s = 120;
     assert_true(told(&m, "it went in 20 s after the boil came back: wait for a minute of steady boil"));
 }
