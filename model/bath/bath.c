@@ -8,11 +8,17 @@
 #include "equipment/heat_control.h"
 #include "properties/water.h"
 
+/* As fmax(0, x), which is a call. */
+static double at_least_none(double x)
+{
+    return x > 0 ? x : 0;
+}
+
 boil_mixture boil_bath_mixture(const double y[])
 {
-    return (boil_mixture){
-        y[BOIL_STATE_BATH_WATER],
-        {fmax(0, y[BOIL_STATE_BATH_NAOH]), fmax(0, y[BOIL_STATE_BATH_NANO3]), fmax(0, y[BOIL_STATE_BATH_NANO2])}};
+    return (boil_mixture){y[BOIL_STATE_BATH_WATER],
+                          {at_least_none(y[BOIL_STATE_BATH_NAOH]), at_least_none(y[BOIL_STATE_BATH_NANO3]),
+                           at_least_none(y[BOIL_STATE_BATH_NANO2])}};
 }
 
 static double quadratic(const double c[3], double x)

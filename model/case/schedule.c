@@ -78,8 +78,17 @@ static int earlier(const void *a, const void *b)
     return x->order < y->order ? -1 : x->order > y->order;
 }
 
+/* As most are written. */
+static bool is_in_order(const boil_schedule *s)
+{
+    size_t i = 1;
+    while (i < s->count && earlier(&s->actions[i - 1], &s->actions[i]) <= 0)
+        i++;
+    return i >= s->count;
+}
+
 void boil_schedule_sort(boil_schedule *s)
 {
-    if (s != NULL && s->actions != NULL && s->count > 1)
+    if (s != NULL && s->actions != NULL && !is_in_order(s))
         qsort(s->actions, s->count, sizeof *s->actions, earlier);
 }

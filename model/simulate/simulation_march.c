@@ -27,11 +27,12 @@ static void guards(double t, const double y[], double g[], void *context)
     g[BOIL_GUARD_RANGE] = 1; /* the properties refuse this state: that is where the range ends */
 }
 
-/* A thermometer that something hangs on must be right to 1e-5 K: it may pass its set point at a thousandth of a kelvin a second, and as
-   late as it is so are all switchings after it. Any other is only shown, and right to 0.01 K. */
-static double sensor_size(bool is_heeded)
+/* A thermometer that something is switched by must be right to 1e-5 K: it may pass its set point at a thousandth of a kelvin a second,
+   and as late as it is so are all switchings after it. One that may trip once, to 1e-4 K. Any other is only shown, and right to
+   0.01 K. */
+static double sensor_size(bool switches, bool trips)
 {
-    return is_heeded ? 1 : 1000;
+    return switches ? 1 : trips ? 10 : 1000;
 }
 
 /* Typical magnitudes for error control. */
@@ -44,7 +45,7 @@ static void set_sizes(boil_simulation *r)
     for (size_t i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
         s[i] = heat;
     s[BOIL_STATE_BATH_HEAT] = s[BOIL_STATE_HELD_HEAT] = heat;
-    s[BOIL_STATE_SENSOR] = sensor_size(r->plant.control.mode != BOIL_WATER_CONTROL_NONE);
+    s[BOIL_STATE_SENSOR] = sensor_size(r->plant.control.mode != BOIL_WATER_CONTROL_NONE, false);
     s[BOIL_STATE_HEATER_OUTPUT] = fmax(1e3, boil_heater_output(&r->plant.heater, 1, r->view.solution.temperature_K));
     for (size_t i = BOIL_STATE_FIXED; i < r->unknowns; i++)
         s[i] = 300; /* steel: right to 3e-3 K */
@@ -69,7 +70,7 @@ void boil_simulation_size_step(boil_simulation *r)
     double off = r->options.tolerance, *s = r->size;
     s[BOIL_STATE_LAYER_MASS] = fmin(0.1 * mass, size_near(layer_least * mass, layer_share, r->y[BOIL_STATE_LAYER_MASS], off));
     s[BOIL_STATE_LAYER_HEAT] = s[BOIL_STATE_LAYER_MASS] * 2e5;
-    s[BOIL_STATE_HEAT_SENSOR] = sensor_size(r->bath.heat_controlled || r->plant.heat_control.high_limit_K > 0);
+    s[BOIL_STATE_HEAT_SENSOR] = sensor_size(r->bath.heat_controlled, r->plant.heat_control.high_limit_K > 0);
     s[BOIL_STATE_STEAM_HELD] =
         fmin(steam_most * full, size_near(steam_least * full, steam_share, r->y[BOIL_STATE_STEAM_HELD], off));
 }

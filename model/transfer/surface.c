@@ -260,8 +260,10 @@ static bool start_skin(const surroundings *s, const boil_surface_skin *near, ski
         return true;
     }
     *at = (skin){s->liquid->temperature_K, 0};
+    if (s->film_W_m2 == 0 || (near->dry && s->steam_kg_m2s > 0))
+        return false;
     skin_liquid rough = rough_liquid(s);
-    if (s->film_W_m2 == 0 || (s->steam_kg_m2s > 0 && steam_fills(s, &rough)))
+    if (s->steam_kg_m2s > 0 && steam_fills(s, &rough))
         return false; /* as good as certain */
     balance b;
     improve(s, &rough, at, share, &b);
@@ -330,11 +332,10 @@ boil_outcome boil_surface_exchange(const boil_losses *l, const boil_surface_air 
     skin_liquid f;
     balance b;
     if (!find_skin(&s, near, &at, &f, &b)) {
-        near->known = false;
+        *near = (boil_surface_skin){.known = false};
         return BOIL_NO_ROOT;
     }
-    if ((near->known = at.evaporation_kg_m2s != 0))
-        *near = skin_found(&s, &at, &f, &b);
+    *near = at.evaporation_kg_m2s != 0 ? skin_found(&s, &at, &f, &b) : (boil_surface_skin){.dry = true};
     *out = (boil_surface_flow){.evaporation_kg_s = area_m2 * at.evaporation_kg_m2s,
                                .radiation_W = area_m2 * b.radiation_W_m2,
                                .convection_W = area_m2 * b.convection_W_m2,

@@ -62,13 +62,15 @@ typedef struct {
 
 boil_surface_air boil_surface_air_of(const boil_ambient *ambient);
 
-/* The evaporating skin that was found last: the next search starts from where it must be by now. Zero: from the liquid alone. */
+/* The skin that was found last: where it evaporates, the next search starts from where it must be by now. Zero: from the liquid
+   alone. */
 typedef struct {
     double liquid_K, steam_kg_m2s;     /* what it was found for, w/A, */
     double skin_K, evaporation_kg_m2s; /* Ts and e/A, */
     double skin_by_K, skin_by_steam;   /* and how they move with it */
     double evaporation_by_K, evaporation_by_steam;
-    bool known;
+    bool known; /* all that */
+    bool dry;   /* nothing evaporated under the steam */
 } boil_surface_skin;
 
 /* Solve (1) to (5) for the skin, for one or two vapour pressures. The start moves the answer by less than 1e-3 K of the skin and 1e-4 of what is carried. Flows
