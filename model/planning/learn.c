@@ -4,6 +4,7 @@
 #include <string.h>
 
 #include "plan/decoder.h"
+#include "planning/idle.h"
 
 #define SPARE_S 2.0 /* of a stay, and of a boil's return: a little more than the steps of a run; judgement */
 
@@ -18,6 +19,14 @@ static const struct {
     {"boil-lost-long", 0, 0.8, 0.8},  {"salt-slug", 0, 1, 0.6},          {"salt-bed", 0, 1, 0.6},
     {"salt-on-quiet-bath", 45, 1, 1}, {"water-on-dry-salt", 45, 1, 0.6},
 };
+
+static bool is_mended(const char *id)
+{
+    for (size_t i = 0; i < sizeof remedies / sizeof remedies[0]; i++)
+        if (strcmp(remedies[i].id, id) == 0)
+            return true;
+    return false;
+}
 
 void boil_plan_heed(boil_plan_bath *b, const char *id)
 {
@@ -83,21 +92,36 @@ static boil_outcome prove_order(const boil_planning *g, const boil_plan_order *o
     return outcome;
 }
 
-/* What no later time of the same order mends. */
+/* What no later time of the same order mends: it breaks a limit by its make-up, or nothing that is broken teaches the next round anything. */
 static bool is_hopeless(const boil_plan_proof *p)
 {
-    for (size_t i = 0; i < p->broken_count && i < BOIL_PLAN_BREAKS_KEPT; i++)
-        if (p->broken[i].what <= BOIL_PLAN_BREAKS_END)
+    bool teaches = p->broken_count == 0 || p->broken_count > BOIL_PLAN_BREAKS_KEPT;
+    for (size_t i = 0; i < p->broken_count && i < BOIL_PLAN_BREAKS_KEPT; i++) {
+        const boil_plan_break *b = &p->broken[i];
+        if (b->what <= BOIL_PLAN_BREAKS_END)
             return true;
-    return false;
+        teaches = teaches || b->what != BOIL_PLAN_BREAKS_FINDING || is_mended(b->id);
+    }
+    return !teaches;
+}
+
+/* What is there before anything goes in. */
+static boil_outcome look_for_faults(boil_planning *g, const boil_plan_proof *p, bool *any)
+{
+    bool found = false;
+    for (size_t i = 0; i < p->broken_count && i < BOIL_PLAN_BREAKS_KEPT; i++)
+        found = found || p->broken[i].what == BOIL_PLAN_BREAKS_FINDING;
+    boil_outcome outcome = found ? boil_plan_look_idle(g) : BOIL_OK;
+    *any = g->idle_count > 0;
+    return outcome;
 }
 
 boil_outcome boil_plan_settle(boil_planning *g, const boil_plan_order *o, boil_plan_proof *best, size_t *rounds)
 {
     const int patience = 2; /* rounds without hope: what was learned may still move the others; judgement */
-    bool holds = false;
+    bool holds = false, is_faulty = false;
     int hopeless = 0;
-    for (int i = 0; i < BOIL_PLAN_ROUNDS && !holds && hopeless < patience; i++) {
+    for (int i = 0; i < BOIL_PLAN_ROUNDS && !holds && !is_faulty && hopeless < patience; i++) {
         boil_plan_proof p;
         boil_outcome outcome = prove_order(g, o, &p);
         if (outcome != BOIL_OK)
@@ -105,7 +129,9 @@ boil_outcome boil_plan_settle(boil_planning *g, const boil_plan_order *o, boil_p
         ++*rounds;
         holds = boil_plan_proof_holds(&p);
         hopeless += is_hopeless(&p);
-        outcome = boil_plan_learn(g, &p);
+        outcome = look_for_faults(g, &p, &is_faulty);
+        if (outcome == BOIL_OK)
+            outcome = boil_plan_learn(g, &p);
         bool better = boil_plan_proof_better(&p, best);
         boil_plan_proof_free(better ? best : &p);
         if (better)

@@ -6,6 +6,14 @@
 #include "plan/order.h"
 #include "plan/parts.h"
 
+/* What is found of a bath above NOTICE; static text. */
+typedef struct {
+    const char *title;
+    boil_severity severity;
+} boil_plan_fault;
+
+enum { BOIL_PLAN_IDLE_KEPT = 8 };
+
 typedef struct {
     const boil_plant *plant;
     const boil_plan_problem *problem;
@@ -14,6 +22,9 @@ typedef struct {
     double bath_K;
     boil_plan_parts parts;
     boil_plan_lessons lessons;
+    boil_plan_fault idle[BOIL_PLAN_IDLE_KEPT]; /* before anything goes in, once it was looked at (planning/idle.h) */
+    size_t idle_count;
+    bool was_idle;
 } boil_planning;
 
 /* Probes the bath and each part. Plant and problem are kept by reference. BOIL_BAD_INPUT: the problem is wrong, or comes to more than

@@ -123,7 +123,8 @@ double plan_slowest_s(const boil_plan_proof *p); /* of all boils, by the gravest
 size_t plan_broken_told(const boil_plan_proof *p);
 plan_words plan_broken(const plan_answer *a, const boil_plan_proof *p, size_t index);
 
-plan_words plan_failed(const plan_answer *a, size_t index); /* of a->failed, likewise */
+size_t plan_failed_count(const plan_answer *a);
+plan_words plan_failed(const plan_answer *a, size_t index); /* of a->planning.idle and a->failed, likewise */
 plan_words plan_gives(const plan_answer *a, size_t index);  /* of a->gives: what gives, a few words */
 void plan_none_report(const plan_answer *a, FILE *to);      /* both; nothing where a plan holds */
 

@@ -229,7 +229,7 @@ static void failed(json *j, const char *name, const void *record)
 {
     const plan_answer *a = record;
     json_list(j, name);
-    for (size_t i = 0; i < a->failed_count; i++) {
+    for (size_t i = 0; i < plan_failed_count(a); i++) {
         breach b = {plan_failed(a, i)};
         json_record(j, NULL, breach_fields, &b);
     }

@@ -42,7 +42,7 @@ boil_outcome plan_explain(plan_answer *a)
     const boil_plant *p = &a->scenario->plant;
     boil_plan_case c = boil_planning_case(&a->planning);
     boil_plan_order o;
-    if (boil_plan_proof_holds(a->best) || a->stopped)
+    if (boil_plan_proof_holds(a->best) || a->planning.idle_count > 0 || a->stopped)
         return BOIL_OK;
     boil_outcome outcome = boil_plan_conditions_failed(&c, a->failed, &a->failed_count);
     if (outcome != BOIL_OK || boil_plan_holds(&a->best->table.value))
@@ -66,8 +66,14 @@ static const char *alone(const plan_answer *a)
 
 plan_words plan_failed(const plan_answer *a, size_t index)
 {
-    const boil_plan_condition *f = &a->failed[index];
     plan_words w = {""};
+    if (index < a->planning.idle_count) {
+        const boil_plan_fault *bath = &a->planning.idle[index];
+        TEXT_ADD(w.text, "the bath by itself, before anything goes in: %s: %s", boil_severity_word(bath->severity),
+                 bath->title);
+        return w;
+    }
+    const boil_plan_condition *f = &a->failed[index - a->planning.idle_count];
     switch (f->what) {
     case BOIL_PLAN_NEEDS_TIME:
         TEXT_ADD(w.text, "%s, %s, is out at %s at the earliest, and should be by %s", plan_part_name(a, f->part).text, alone(a),
@@ -164,11 +170,30 @@ static void list_gives(const plan_answer *a, FILE *to)
         report_paragraph(to, "%sound no help in: %s.", any ? "F" : "It f", not );
 }
 
+/* The bath first, then the jobs. */
+size_t plan_failed_count(const plan_answer *a)
+{
+    return a->planning.idle_count + a->failed_count;
+}
+
+/* Times and masses hold, and the bath by itself: all that is broken is found by runs. */
+static bool is_found_alone(const plan_answer *a)
+{
+    for (size_t i = 0; i < plan_broken_told(a->best); i++)
+        if (a->best->broken[i].what != BOIL_PLAN_BREAKS_FINDING)
+            return false;
+    return !boil_plan_proof_holds(a->best) && plan_failed_count(a) == 0 && !a->stopped;
+}
+
 void plan_none_report(const plan_answer *a, FILE *to)
 {
-    if (a->failed_count > 0)
+    if (plan_failed_count(a) > 0)
         fputs("\n There is none, in whatever order:\n", to);
-    for (size_t i = 0; i < a->failed_count; i++)
+    for (size_t i = 0; i < plan_failed_count(a); i++)
         report_paragraph(to, "- %s", plan_failed(a, i).text);
+    if (is_found_alone(a))
+        report_paragraph(
+            to, "No order that was tried mends what the runs find: look at parts, bath and limits. Of what '--write' writes "
+                "'run' says more.");
     list_gives(a, to);
 }

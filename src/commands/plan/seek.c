@@ -120,13 +120,13 @@ static bool is_made_up_wrong(const boil_plan_proof *p)
     return false;
 }
 
-/* Once more with what the first proofs taught, and again where what was found does not hold. */
+/* Once more with what the first proofs taught, and again where what was found does not hold; not at all where the bath by itself does not. */
 static boil_outcome seek(plan_answer *a, progress *p, boil_plan_order *o)
 {
     boil_plan_case c = boil_planning_case(&a->planning);
     boil_plan_start(&c, BOIL_PLAN_BY_LIST, false, o);
     boil_outcome outcome = prove_list(a, o);
-    for (int pass = 0; outcome == BOIL_OK && !threads_asked_to_stop(); pass++) {
+    for (int pass = 0; outcome == BOIL_OK && a->planning.idle_count == 0 && !threads_asked_to_stop(); pass++) {
         if (pass >= PASSES && (pass >= MOST_PASSES || !is_made_up_wrong(&a->plan)))
             break;
         outcome = search(a, pass, p, o);

@@ -28,10 +28,13 @@ plan_words plan_verdict(const plan_answer *a)
     double last_s = p->table.value.of[BOIL_PLAN_LAST_OUT_S], spare_s = a->problem.end_s - last_s;
     plan_words w = {""};
     if (!boil_plan_proof_holds(p)) {
-        TEXT_ADD(w.text, "%s%s: the best of %s breaks %s",
-                 a->failed_count > 0 ? "THERE IS NO PLAN" : "NO PLAN THAT HOLDS was found",
-                 a->stopped ? " before it was stopped" : "", format_count(a->tried, "try", "tries").text,
-                 format_count(p->broken_count, "limit", "limits").text);
+        TEXT_ADD(w.text, "%s%s: ", plan_failed_count(a) > 0 ? "THERE IS NO PLAN" : "NO PLAN THAT HOLDS was found",
+                 a->stopped ? " before it was stopped" : "");
+        if (a->tried > 0)
+            TEXT_ADD(w.text, "the best of %s", format_count(a->tried, "try", "tries").text);
+        else
+            TEXT_ADD(w.text, "the list's own order");
+        TEXT_ADD(w.text, " breaks %s", format_count(p->broken_count, "limit", "limits").text);
         return w;
     }
     if (!plan_works(a))

@@ -118,6 +118,11 @@ static void each_reason_why_there_is_none_is_told(void **state)
         m.a.failed[0] = of[i].is;
         assert_string_equal(plan_failed(&m.a, 0).text, of[i].words);
     }
+    m.a.planning.idle[0] = (boil_plan_fault){"freeboard below the limit", BOIL_SEVERITY_CAUTION};
+    m.a.planning.idle_count = 1;
+    assert_string_equal(plan_failed(&m.a, 0).text,
+                        "the bath by itself, before anything goes in: CAUTION: freeboard below the limit");
+    assert_string_equal(plan_failed(&m.a, 1).text, of[sizeof of / sizeof of[0] - 1].words);
     end(&m);
     begin_rest(&r);
     r.of.a.failed[0] = (boil_plan_condition){BOIL_PLAN_NEEDS_LIFT, 1, 3900, 3600};
@@ -308,6 +313,9 @@ static void the_verdict_says_what_it_is_worth(void **state)
     assert_string_equal(plan_verdict(&m.a).text,
                         "NO PLAN THAT HOLDS was found before it was stopped: the best of 7 tries breaks 1 limit");
     assert_non_null(strstr(plan_rule(&m.a).text, "This sheet breaks limits: it is no plan to work by."));
+    m.a.tried = 0;
+    assert_non_null(strstr(plan_verdict(&m.a).text, ": the list's own order breaks 1 limit"));
+    m.a.tried = 7;
     m.a.stopped = false;
     m.a.failed_count = 1;
     assert_string_equal(plan_verdict(&m.a).text, "THERE IS NO PLAN: the best of 7 tries breaks 1 limit");
