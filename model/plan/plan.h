@@ -97,6 +97,7 @@ typedef struct {
     double weakest_kg;     /* water that may be too much, by its lower end; infinity: no such end */
     double missing_kg;     /* at the start; less than 0: too much is there */
     double outside_K;      /* likewise, that it boils above its band; less than 0: below; 0: neither */
+    double owed_kg;        /* salts that parts carried out before the start; 0 or more */
     double salt_fraction;  /* by mass */
     double owes_kg;        /* salts that parts may carry out before they are put back: a quarter inch of level */
     double sift_kg_s;      /* of salts; 0: none are put back */

@@ -230,7 +230,7 @@ boil_outcome boil_plan_probe_salts(const boil_plant *p, const boil_run_options *
 {
     boil_plant hot = boil_plan_at_boil(p);
     boil_initial_state s;
-    double all_kg = 0;
+    double all_kg = b->owed_kg;
     boil_outcome outcome = boil_plant_initial(&hot, &s);
     if (outcome != BOIL_OK)
         return outcome;

@@ -30,7 +30,7 @@ double boil_plan_water_lost(const boil_plant *p, const boil_initial_state *s, do
 boil_outcome boil_plan_probe_part(const boil_plant *p, const boil_plan_bath *b, const boil_run_options *o,
                                   boil_plan_part *part);
 
-/* What each carries out; and where that is more than a quarter inch of level, how fast salts may be sifted in, if that is not known: at no
+/* What each carries out; and where that and what is owed already is more than a quarter inch of level, how fast salts may be sifted in, if that is not known: at no
    pace, or with no water to go with them, none are. BOIL_OK, or a failure of a run. */
 boil_outcome boil_plan_probe_salts(const boil_plant *p, const boil_run_options *o, boil_plan_part parts[], size_t count,
                                    boil_plan_bath *b);

@@ -9,8 +9,8 @@
 
 #define WORTH_S 1.0 /* of a recovery, by the heat that is still taken: judgement */
 
-/* Water for the set point, and the band counted from there. */
-static boil_outcome find_missing(boil_planning *g, double set_K)
+/* Water for the set point, the band counted from there, and salts. */
+static boil_outcome find_missing(boil_planning *g, double set_K, double salts_kg)
 {
     const double up = 0.85, down = 0.8; /* as the probe takes them */
     boil_initial_state s;
@@ -27,7 +27,8 @@ static boil_outcome find_missing(boil_planning *g, double set_K)
     double below = -boil_plan_water_lost(&hot, &s, set_K - down * (set_K - low_K)) - g->bath.missing_kg;
     if (low_K > 0)
         g->bath.weakest_kg = below > 0 ? below : 0;
-    return BOIL_OK;
+    g->bath.owed_kg = fmax(0, salts_kg - boil_mixture_salts(&s.mixture));
+    return boil_plan_probe_salts(g->plant, &g->options, g->parts.list, g->parts.count, &g->bath);
 }
 
 /* When a dip has what it needs, and its most; and when it was to be out. */
@@ -80,7 +81,7 @@ boil_outcome boil_plan_resume(boil_planning *g, const boil_plan_under_way *w, bo
     need *needs = calloc(dips + 1, sizeof *needs);
     boil_plan_hanging *list = calloc(dips + 1, sizeof *list);
     double left_J = 0;
-    boil_outcome outcome = needs != NULL && list != NULL ? find_missing(g, w->set_K) : BOIL_NO_MEMORY;
+    boil_outcome outcome = needs != NULL && list != NULL ? find_missing(g, w->set_K, w->salts_kg) : BOIL_NO_MEMORY;
     *warm_s = 0;
     for (size_t k = 0; k < dips && outcome == BOIL_OK; k++) {
         needs[k] = (need){0, HUGE_VAL, (double)NAN};

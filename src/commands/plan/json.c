@@ -259,7 +259,7 @@ typedef struct {
 /* Where the shift stood. */
 typedef struct {
     const plan_answer *of;
-    double reads_K, set_K, ready_s, missing_kg;
+    double reads_K, set_K, ready_s, missing_kg, salts_gone_kg;
     bool boils;
 } standing;
 
@@ -288,6 +288,7 @@ static const field standing_fields[] = {
     SAME(reads_K, "what a thermometer read"), BOOL("boils", boils, "it boiled all over"),
     SAME(set_K, "the boiling point as the shift began, which water is to bring back"),
     SAME(ready_s, "it boils from then on; 0: it does"), SAME(missing_kg, "water; less than 0: there is too much"),
+    SAME(salts_gone_kg, "that parts carried out since the shift began, by level and strength"),
     GIVEN(FIELD_LIST, "hanging", hung_fields, hanging, "in the tank already, place by place"), FIELDS_END};
 #undef RECORD
 /* clang-format on */
@@ -309,6 +310,7 @@ static void now(json *j, const char *name, const void *record)
                         a->rest->under_way.set_K,
                         a->planning.bath.ready_s,
                         a->planning.bath.missing_kg,
+                        a->planning.bath.owed_kg,
                         a->rest->now->boils};
     json_record(j, name, standing_fields, &x);
 }

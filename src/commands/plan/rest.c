@@ -138,6 +138,7 @@ static bool take_bath(const scenario *s, plan_rest *out, boil_outcome *result)
     if (*result != BOIL_OK)
         return false;
     out->under_way.set_K = state.boiling_point_K;
+    out->under_way.salts_kg = boil_mixture_salts(&state.mixture);
     p->tank.level_m = n->level_m;
     p->charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
     p->charge.value = n->boils ? n->reads_K : isnan(n->boiled_K) ? out->under_way.set_K : n->boiled_K;

@@ -25,24 +25,31 @@ static plan_words valve(const plan_answer *a)
     return w;
 }
 
+/* A quarter inch of level is owed at the most before they are put back. */
+static double level_m(const plan_answer *a, double salts_kg)
+{
+    return BOIL_PLAN_ASKS_M * salts_kg / a->planning.bath.owes_kg;
+}
+
 static plan_words salts(const plan_answer *a)
 {
     const boil_plan_proof *p = a->best;
-    double given_kg = 0, left_m, gone_kg = p->drag_out_salts_kg;
+    const boil_plan_bath *b = &a->planning.bath;
+    double given_kg = 0, gone_kg = b->owed_kg + p->drag_out_salts_kg;
     plan_words w = {""};
     for (size_t i = 0; i < p->table.salts_count; i++)
         given_kg += p->table.salts[i].mass_kg;
-    left_m = gone_kg > 0 ? p->drag_out_m * fmax(0, 1 - given_kg / gone_kg) : 0;
-    if (!(given_kg > 0) && !(left_m > BOIL_PLAN_ASKS_M))
+    bool is_left = level_m(a, gone_kg - given_kg) > BOIL_PLAN_ASKS_M;
+    if (!(given_kg > 0) && !is_left)
         return w;
-    TEXT_ADD(w.text, "Parts carry out %s of salts, which lowers the level by %s",
-             format_quantity(a->system, DIM_MASS, gone_kg).text, format_quantity(a->system, DIM_LENGTH, p->drag_out_m).text);
+    TEXT_ADD(w.text, "Parts carry out %s of salts%s, which lowers the level by %s",
+             format_quantity(a->system, DIM_MASS, gone_kg).text, b->owed_kg > 0 ? " in the whole shift" : "",
+             format_quantity(a->system, DIM_LENGTH, level_m(a, gone_kg)).text);
     if (given_kg > 0)
         TEXT_ADD(w.text, ": %s is sifted back in", format_quantity(a->system, DIM_MASS, given_kg).text);
     else
-        TEXT_ADD(w.text, a->planning.bath.sift_kg_s > 0 ? ": there is no time to put them back"
-                                                        : ": at no pace do they go back in well");
-    if (left_m > BOIL_PLAN_ASKS_M)
+        TEXT_ADD(w.text, b->sift_kg_s > 0 ? ": there is no time to put them back" : ": at no pace do they go back in well");
+    if (is_left)
         TEXT_ADD(w.text, "%s. After the last load read the bath, and make it up as 'correct' says",
                  given_kg > 0 ? ", not all" : "");
     TEXT_ADD(w.text, ".");

@@ -71,7 +71,7 @@ static void begin_rest(rest *r, double end_s, double times)
     r->plant.charge.temperature_K = 405;
     r->plant.heater.input_W *= times;
     r->job = (boil_plan_job){.load = l, .least_s = STAY_S, .most_s = 2 * STAY_S, .due_s = HUGE_VAL};
-    r->under_way = (boil_plan_under_way){&r->hung, 1, 1, r->plant.charge.value};
+    r->under_way = (boil_plan_under_way){.hung = &r->hung, .count = 1, .dips = 1, .set_K = r->plant.charge.value};
     r->problem = (boil_plan_problem){
         .jobs = &r->job, .jobs_count = 1, .positions = 1, .hoist_s = 60, .settle_s = 60, .end_s = end_s, .water_kg_s = 0.05};
     assert_int_equal(boil_planning_begin(&r->plant, &r->problem, &o, &r->planning), BOIL_OK);

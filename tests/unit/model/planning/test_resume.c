@@ -59,7 +59,14 @@ static void a_reading_says_how_much_water_is_missing(void **state)
     assert_int_equal(boil_plan_resume(&read, &(boil_plan_under_way){.set_K = p.charge.value}, NULL, &warm_s), BOIL_OK);
     assert_close(read.bath.missing_kg, h.summary.vented_total_kg, 0.01, 0);
     assert_close(read.bath.strongest_kg, fresh.bath.strongest_kg, 0.01, 0); /* counted from where none is missing */
-    assert_true(warm_s == 0);
+    assert_true(warm_s == 0 && read.bath.owed_kg == 0);
+    boil_initial_state full, now;
+    assert_int_equal(boil_plant_initial(&p, &full), BOIL_OK);
+    later.tank.level_m -= 0.01; /* a centimetre of bath liquid went out with parts */
+    assert_int_equal(boil_plant_initial(&later, &now), BOIL_OK);
+    const boil_plan_under_way w = {.set_K = p.charge.value, .salts_kg = boil_mixture_salts(&full.mixture)};
+    assert_int_equal(boil_plan_resume(&read, &w, NULL, &warm_s), BOIL_OK);
+    assert_close(read.bath.owed_kg, 0.01 / later.tank.level_m * boil_mixture_salts(&now.mixture), 0.05, 0);
     boil_planning_free(&fresh);
     boil_planning_free(&read);
     boil_history_free(&h);
@@ -83,7 +90,7 @@ static void what_hangs_keeps_its_place_until_its_lift(void **state)
     double warm_s;
     const boil_plan_hung hung[] = {{plate(), 900, 1500, -600, (double)NAN, 0}, {plate(), 900, 1500, -30, 290, 1}};
     begin(&p, &job, &of, &g);
-    const boil_plan_under_way w = {hung, 2, 2, p.charge.value};
+    const boil_plan_under_way w = {.hung = hung, .count = 2, .dips = 2, .set_K = p.charge.value};
     assert_int_equal(boil_plan_resume(&g, &w, out, &warm_s), BOIL_OK);
     assert_close(out[1].dip.leaves_s, 500, 0, 1e-6);          /* its lift would last into the break */
     assert_close(out[0].dip.leaves_s, 560, 0, 1e-6);          /* which the other would as well */
@@ -120,7 +127,7 @@ static void a_quiet_bath_is_heated_first(void **state)
     begin(&p, &job, &of, &g);
     double empty_s = g.bath.ready_s;
     assert_true(empty_s > 300);
-    const boil_plan_under_way w = {&hung, 1, 1, p.charge.value};
+    const boil_plan_under_way w = {.hung = &hung, .count = 1, .dips = 1, .set_K = p.charge.value};
     assert_int_equal(boil_plan_resume(&g, &w, out, &warm_s), BOIL_OK);
     assert_true(g.bath.ready_s > empty_s + 20);
     assert_true(out[0].dip.leaves_s >= empty_s + 900);

@@ -228,9 +228,9 @@ static void salts_that_parts_carry_out_are_told(void **state)
     (void)state;
     begin(&m);
     m.a.plan.drag_out_salts_kg = 10;
-    m.a.plan.drag_out_m = 0.0063;
+    m.a.planning.bath.owes_kg = 10.1;
     assert_false(is_told(plan_bath_told, &m.a, "carry out"));
-    m.a.plan.drag_out_m = 0.0127;
+    m.a.planning.bath.owes_kg = 5;
     assert_true(
         is_told(plan_bath_told, &m.a,
                 "Parts carry out 10.0 kg of salts, which lowers the level by 13 mm: at no pace do they go back in well. "
@@ -242,6 +242,10 @@ static void salts_that_parts_carry_out_are_told(void **state)
     assert_true(is_told(plan_bath_told, &m.a, "by 13 mm: 9.00 kg is sifted back in."));
     assert_false(is_told(plan_bath_told, &m.a, "correct"));
     assert_non_null(strstr(plan_rule(&m.a).text, "Salts likewise, sifted"));
+    m.a.planning.bath.owed_kg = 2;
+    assert_true(is_told(plan_bath_told, &m.a,
+                        "Parts carry out 12.0 kg of salts in the whole shift, which lowers the level by 15 mm: 9.00 kg"));
+    m.a.planning.bath.owed_kg = 0;
     sifted.mass_kg = 4.9;
     assert_true(is_told(plan_bath_told, &m.a, ": 4.90 kg is sifted back in, not all. After the last load"));
     end(&m);
