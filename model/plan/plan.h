@@ -10,7 +10,8 @@
        H4 the hoist makes one move at a time, none in a break: in, from the move before entry to CLEAR_S after it; out, from the
           beginning of the lift for one move; and nobody leaves for a break before the boil is back
        H5 the boiling point stays within its band
-       H6 water is poured and salts are sifted in only while the bath boils, not in a break, and so long before a load that they have mixed in
+       H6 water is poured and salts are sifted in only while the bath boils, not in a break, and so long before a load that they
+          have mixed in
        H7 no dip, baskets too, is heavier than the usual load of the bath
        H8 what must be out by its due time is, and all is out by the end of the shift
    Beyond that, in this order and never one against another: last dip out; lateness of the others, weighed; pours; fuel; time that

@@ -9,10 +9,11 @@
    and a window is passed over as long as the next one begins with no more than its R. Going as far as one can and then filling up
    needs the fewest stops. A bath that water missing weakens (weakens_W_kg) is kept from missing any: it is poured in every window.
 
-   What parts carry out is bath liquid: the boiling point stays, the level falls. Once more salts are gone than owes_kg, what is gone
-   is sifted in at sift_kg_s in the next window, up to its end: as much as the window has time for and the band bears, but no less than half of that. Water comes before them, so that the bath is never
-   stronger on the way, and rests, so that none meets undissolved salt; that which belongs to the salts comes ahead too, as far as the
-   band's lower end allows. Behind the last dip, once the water is back and all is out, what is gone then follows. */
+   What parts carry out is bath liquid: the boiling point stays, the level falls. Once more salts are gone than owes_kg, what is
+   gone is sifted in at sift_kg_s in the next window, up to its end: as much as the window has time for and the band bears, but
+   no less than half of that. Water comes before them, so that the bath is never stronger on the way, and rests, so that none
+   meets undissolved salt; that which belongs to the salts comes ahead too, as far as the band's lower end allows. Behind the
+   last dip, once the water is back and all is out, what is gone then follows. */
 #ifndef BOIL_PLAN_POURS_H
 #define BOIL_PLAN_POURS_H
 
@@ -21,7 +22,8 @@
 #define BOIL_PLAN_POUR_LEAST_S 60.0 /* nobody opens a tap for less; judgement */
 #define BOIL_PLAN_REST_S 120.0      /* from water to salts, as `correct` has it (analysis/correct_parts.h): judgement */
 
-/* A bath since the boil is back of the last of so many dips, and then was missing so much water, if all had been poured that could be. */
+/* A bath since the boil is back of the last of so many dips, and then was missing so much water, if all had been poured that
+   could be. */
 typedef struct {
     double back_s, missing_kg;
     const boil_plan_dip *dips;
@@ -45,10 +47,10 @@ double boil_plan_last_out(const boil_plan_timetable *t);               /* the la
 double boil_plan_closes(const boil_plan_case *c,
                         const boil_plan_timetable *t); /* nobody pours from then on: the shift is over, and all out */
 
-/* The pours and siftings of a timetable whose dips have their times, and what is left. After the last dip one more pour brings the bath back
-   to what is aimed at, and goes on behind a break that cuts it; where it gains nothing, until the last dip is out. At the end of a shift
-   nobody pours any more: where that comes too soon for it, R of the gap behind the last dip is what can still be poured in by then, so
-   that more is poured before. */
+/* The pours and siftings of a timetable whose dips have their times, and what is left. After the last dip one more pour brings
+   the bath back to what is aimed at, and goes on behind a break that cuts it; where it gains nothing, until the last dip is
+   out. At the end of a shift nobody pours any more: where that comes too soon for it, R of the gap behind the last dip is what
+   can still be poured in by then, so that more is poured before. */
 void boil_plan_pours_of(const boil_plan_case *c, boil_plan_timetable *t);
 
 #endif

@@ -17,8 +17,8 @@ double boil_plan_owed(const boil_plan_dip dips[], size_t count, double by_s)
     return owed;
 }
 
-/* Of what is gone as much as there is time for, and as the water allows that may be missing, or too much, for it. 0: too few are gone, or
-   it would be less than half of that, an eighth of an inch, which no dipstick tells. */
+/* Of what is gone as much as there is time for, and as the water allows that may be missing, or too much, for it. 0: too few
+   are gone, or it would be less than half of that, an eighth of an inch, which no dipstick tells. */
 static double portion(const boil_plan_bath *b, double owed_kg, double time_s, double water_kg)
 {
     const double least = 0.5;
@@ -31,8 +31,8 @@ static boil_plan_pour sifted(const boil_plan_bath *b, double start_s, double kg)
     return (boil_plan_pour){start_s, ceil(fmax(BOIL_PLAN_POUR_LEAST_S, kg / b->sift_kg_s)), kg};
 }
 
-/* To the end of the window, as many as it has time for. What is lifted meanwhile counts as well: they are all in by then. No water being
-   poured before, the bath would still not leave its band. */
+/* To the end of the window, as many as it has time for. What is lifted meanwhile counts as well: they are all in by then. No
+   water being poured before, the bath would still not leave its band. */
 boil_plan_pour boil_plan_sifting(const boil_plan_case *c, const boil_plan_calm *calm, double until_s)
 {
     const boil_plan_bath *b = c->bath;

@@ -36,7 +36,8 @@ static double fuel_J(const boil_plan_bath *b, const boil_plan_value *v, double s
     return b->calm_W > 0 ? b->calm_W * open_s + steel_J / b->efficiency : b->fire_W * open_s;
 }
 
-/* Salts that are left to be put back afterwards are more work than what would have put them back: a sifting for each quarter inch, and one. */
+/* Salts that are left to be put back afterwards are more work than what would have put them back: a sifting for each quarter
+   inch, and one. */
 static double pours_of(const boil_plan_case *c, const boil_plan_timetable *t)
 {
     double left = t->owed_kg > 0 ? ceil(t->owed_kg / c->bath->owes_kg) + 1 : 0;

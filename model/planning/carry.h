@@ -1,5 +1,5 @@
-/* planning/carry.h -- a timetable as the acts of a schedule, to be carried out. Loads wait for a steady boil, and water runs and salts are
-   sifted only while it boils: where the boil is late the shift waits, as a person would. */
+/* planning/carry.h -- a timetable as the acts of a schedule, to be carried out. Loads wait for a steady boil, and water runs
+   and salts are sifted only while it boils: where the boil is late the shift waits, as a person would. */
 #ifndef BOIL_PLANNING_CARRY_H
 #define BOIL_PLANNING_CARRY_H
 

@@ -92,7 +92,8 @@ static boil_outcome prove_order(const boil_planning *g, const boil_plan_order *o
     return outcome;
 }
 
-/* What no later time of the same order mends: it breaks a limit by its make-up, or nothing that is broken teaches the next round anything. */
+/* What no later time of the same order mends: it breaks a limit by its make-up, or nothing that is broken teaches the next
+   round anything. */
 static bool is_hopeless(const boil_plan_proof *p)
 {
     bool teaches = p->broken_count == 0 || p->broken_count > BOIL_PLAN_BREAKS_KEPT;

@@ -13,9 +13,9 @@ void boil_plan_heed(boil_plan_bath *b, const char *id);
    makes, longer guards and slower pours. BOIL_OK or BOIL_NO_MEMORY. */
 boil_outcome boil_plan_learn(boil_planning *g, const boil_plan_proof *p);
 
-/* Proves an order, learns, decodes it again, at most BOIL_PLAN_ROUNDS times or until it holds, or there is nothing more to learn: what is
-   found in the bath before anything goes in, or without what helps against it, comes again. The best proof goes to *best, which
-   held one before or is empty, if it is better than that. *rounds counts. */
+/* Proves an order, learns, decodes it again, at most BOIL_PLAN_ROUNDS times or until it holds, or there is nothing more to
+   learn: what is found in the bath before anything goes in, or without what helps against it, comes again. The best proof goes
+   to *best, which held one before or is empty, if it is better than that. *rounds counts. */
 boil_outcome boil_plan_settle(boil_planning *g, const boil_plan_order *o, boil_plan_proof *best, size_t *rounds);
 
 #endif

@@ -6,7 +6,8 @@
        quiet = (Q3 - Q1)/(r3 - r1),   offset = r2 - Q2/quiet.
    Boil-off from a still boiling run of 20 min; of the quiet bath from what the plates' runs gave off less. Room in the band: the water
    whose loss takes the boiling point 0.85 of the way to its upper end (judgement: the rest is for what is not known).
-   A pour's flow: the least of what may be poured and what pour_rate.h finds, by the grave laws; that of salts is half of what it finds. */
+   A pour's flow: the least of what may be poured and what pour_rate.h finds, by the grave laws; that of salts is half of what it
+   finds. */
 #ifndef BOIL_PLANNING_PROBE_H
 #define BOIL_PLANNING_PROBE_H
 
@@ -30,8 +31,8 @@ double boil_plan_water_lost(const boil_plant *p, const boil_initial_state *s, do
 boil_outcome boil_plan_probe_part(const boil_plant *p, const boil_plan_bath *b, const boil_run_options *o,
                                   boil_plan_part *part);
 
-/* What each carries out; and where that and what is owed already is more than a quarter inch of level, how fast salts may be sifted in, if that is not known: at no
-   pace, or with no water to go with them, none are. BOIL_OK, or a failure of a run. */
+/* What each carries out; and where that and what is owed already is more than a quarter inch of level, how fast salts may be
+   sifted in, if that is not known: at no pace, or with no water to go with them, none are. BOIL_OK, or a failure of a run. */
 boil_outcome boil_plan_probe_salts(const boil_plant *p, const boil_run_options *o, boil_plan_part parts[], size_t count,
                                    boil_plan_bath *b);
 

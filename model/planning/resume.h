@@ -26,9 +26,10 @@ typedef struct {
     double salts_kg; /* in the bath as the shift began; 0: nobody knows */
 } boil_plan_under_way;
 
-/* Into g, begun for the plant as it was read, how much water is missing for the boiling point that is held, and how many salts are gone; and that the boil, where it is
-   not there, comes later for what hangs. Into out[], a place for each dip, what decoders have to know of it, and when each has had
-   its most, from then on it is overdone; into *warm_s when the next load may go in. BOIL_OK, BOIL_NO_MEMORY, or a failure of a run. */
+/* Into g, begun for the plant as it was read, how much water is missing for the boiling point that is held, and how many salts
+   are gone; and that the boil, where it is not there, comes later for what hangs. Into out[], a place for each dip, what
+   decoders have to know of it, and when each has had its most, from then on it is overdone; into *warm_s when the next load may
+   go in. BOIL_OK, BOIL_NO_MEMORY, or a failure of a run. */
 typedef struct {
     boil_plan_hanging_dip dip;
     double most_s;

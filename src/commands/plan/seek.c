@@ -120,7 +120,8 @@ static bool is_made_up_wrong(const boil_plan_proof *p)
     return false;
 }
 
-/* Once more with what the first proofs taught, and again where what was found does not hold; not at all where the bath by itself does not. */
+/* Once more with what the first proofs taught, and again where what was found does not hold; not at all where the bath by
+   itself does not. */
 static boil_outcome seek(plan_answer *a, progress *p, boil_plan_order *o)
 {
     boil_plan_case c = boil_planning_case(&a->planning);

@@ -118,8 +118,8 @@ static void check_pours(const boil_plan_case *c, const boil_plan_timetable *t)
     }
 }
 
-/* Salts: between boil and load as water is, the water before them at rest, never more than was carried out by then nor less than is worth it,
-   and no faster than they may be. */
+/* Salts: between boil and load as water is, the water before them at rest, never more than was carried out by then nor less
+   than is worth it, and no faster than they may be. */
 static void check_salts(const boil_plan_case *c, const boil_plan_timetable *t)
 {
     const double rest_s = 120, spare_kg = 1e-9;
@@ -187,8 +187,8 @@ static void check_band(const boil_plan_case *c, const boil_plan_timetable *t)
         assert_true(missing_at(c, t, t->pours[i].start_s + t->pours[i].over_s) >= -ahead_of(c, t, i) - spare_kg);
 }
 
-/* By the end of a shift that has one, or once all is out where that comes later, somebody has poured what was poured; and what is missing
-   then is told. */
+/* By the end of a shift that has one, or once all is out where that comes later, somebody has poured what was poured; and what
+   is missing then is told. */
 static void check_end(const boil_plan_case *c, const boil_plan_timetable *t)
 {
     const double spare_kg = 1e-6;
@@ -454,8 +454,9 @@ static void what_still_warms_holds_a_dip(void **state)
     expect_second(&l, 180, BOIL_PLAN_HOIST);
 }
 
-/* Nobody may go in before 2000 s: 20.5 kg have boiled off as the second is in, back after 100 s and out after 900. From then on 0.01 kg/s
-   more is poured than boils off, which in 770 s does not bring all of it back: where the shift ends there, some is poured before. */
+/* Nobody may go in before 2000 s: 20.5 kg have boiled off as the second is in, back after 100 s and out after 900. From then on
+   0.01 kg/s more is poured than boils off, which in 770 s does not bring all of it back: where the shift ends there, some is
+   poured before. */
 static void what_the_end_leaves_no_time_for_is_poured_before(void **state)
 {
     (void)state;

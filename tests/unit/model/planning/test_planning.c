@@ -144,8 +144,8 @@ static void plans_hold_and_are_not_later_than_the_list(void **state)
     }
 }
 
-/* Thin trays that go in dry and drain badly: the list in its own order, proved. What runs say they carry out is what the plan reckoned with, to
-   what the bath changes meanwhile; and it is put back, so that the level comes back with the boiling point. */
+/* Thin trays that go in dry and drain badly: the list in its own order, proved. What runs say they carry out is what the plan
+   reckoned with, to what the bath changes meanwhile; and it is put back, so that the level is back with the boil. */
 static void what_parts_carry_out_is_put_back(void **state)
 {
     const double quarter_inch_m = 0.00635;

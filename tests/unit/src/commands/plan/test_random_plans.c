@@ -281,7 +281,8 @@ static bool file_says(const char *path, const char *words)
     return says;
 }
 
-/* Salts: in no break, by the end, none that no part carried out; and what is not put back of more than a quarter inch of level is told. */
+/* Salts: in no break, by the end, none that no part carried out; and what is not put back of more than a quarter inch of level
+   is told. */
 static void check_salts(const sheet *s, const scenario *of, const boil_history *h, const char *path)
 {
     const double quarter_inch_m = 0.00635;
@@ -308,7 +309,8 @@ static void check_salts(const sheet *s, const scenario *of, const boil_history *
     salted += given_kg > 0;
 }
 
-/* By one run, which may end where what floats lets go (model/findings/trigger.h): boils back in time, and settled before the next goes in; nobody leaves for a break on a quiet bath. */
+/* By one run, which may end where what floats lets go (model/findings/trigger.h): boils back in time, and settled before the
+   next goes in; nobody leaves for a break on a quiet bath. */
 static void check_boils(const sheet *s, const boil_history *h, bool likely, bool ends)
 {
     expect(h->end == BOIL_RUN_DONE && (ends || h->loads_count == s->count), s->number, "a run is not done",
