@@ -56,6 +56,8 @@ static void the_heaviest_load_is_found(void **state)
                           {.kind = BOIL_ACTION_LOAD, .is.load.mass_kg = 30}};
     const size_case c = {.load = acts[0].is.load, .schedule = {.actions = acts, .count = 4}};
     assert_close(size_case_heaviest(&c), 36, 0, 0);
+    acts[0].is.load.mass_kg = 40;
+    assert_close(size_case_heaviest(&c), 40, 0, 0);
 }
 
 int main(void)
