@@ -139,6 +139,33 @@ static void a_water_control_too_small_is_warned_of(void **state)
     }
 }
 
+/* sqrt(9.6^2 + 7.2^2 + 5.2^2 + 0.8^2) = 13.1 %: what a margin is to cover. */
+static void a_margin_that_covers_too_little_is_told(void **state)
+{
+    static const double margin[] = {0.130, 0.131, 0.14};
+    (void)state;
+    for (int i = 0; i < 3; i++) {
+        made_up *m = make_up();
+        m->scene.design.margin = margin[i];
+        sheet_heat(&m->sheet);
+        assert_int_equal(says(&m->sheet, SHEET_NOTICE, "the model's own doubt"), i == 0);
+        unmake(m);
+    }
+}
+
+/* Of rows that there is no room for the last stays, and nothing is written beyond. */
+static void a_full_sheet_takes_no_more(void **state)
+{
+    (void)state;
+    made_up *m = make_up();
+    for (int i = 0; i < SHEET_ROWS + 3; i++)
+        sheet_say(&m->sheet, SHEET_REMARK, "%d", i + 1);
+    assert_int_equal(m->sheet.rows_count, SHEET_ROWS);
+    assert_string_equal(m->sheet.rows[0].words, "1");
+    assert_string_equal(m->sheet.rows[SHEET_ROWS - 1].words, "131");
+    unmake(m);
+}
+
 /* The tube's table, from 300 to 2000 kBtu/h. */
 static void a_tube_beyond_its_table_is_told(void **state)
 {
@@ -622,6 +649,8 @@ int main(void)
         cmocka_unit_test(a_year_is_shared_out),
         cmocka_unit_test(the_head_says_how_high_it_stands),
         cmocka_unit_test(a_tube_beyond_its_table_is_told),
+        cmocka_unit_test(a_margin_that_covers_too_little_is_told),
+        cmocka_unit_test(a_full_sheet_takes_no_more),
         cmocka_unit_test(a_long_name_is_printed_whole),
         cmocka_unit_test(a_draught_marks_every_row_of_the_exhaust),
         cmocka_unit_test(the_burner_is_ordered_by_the_worse_efficiency),
