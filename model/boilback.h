@@ -985,7 +985,7 @@ typedef struct {
     boil_severity severity;
     double measure;                             /* by which it is graded: model/case/grading.h */
     double rank;                                /* by which the list is sorted: model/case/grading.h (1) */
-    double time_s;                              /* first so grave; NaN: holds for the whole run */
+    double time_s;                              /* first so grave, if it is possible in any run; NaN: in the whole run */
     double value, limit;                        /* the worst of it; limit NaN: none */
     const char *value_words;                    /* what the value is, to be put before it; NULL: what the title says */
     double worst_s;                             /* when; NaN likewise */

@@ -41,6 +41,15 @@ static boil_finding *of_kind(const boil_findings *f, size_t kind)
     return NULL;
 }
 
+/* Of what is only possible the first is that of all runs of the set, and not that of the gravest. */
+static void be_first_of(boil_finding *f, const boil_finding *other)
+{
+    for (int i = 0; i < BOIL_SEVERITIES; i++)
+        f->grades[i].from_s = fmin(f->grades[i].from_s, other->grades[i].from_s);
+    if (f->severity == other->severity && other->time_s < f->time_s)
+        f->time_s = other->time_s;
+}
+
 /* One more, or the graver one of the same thing. */
 static boil_outcome keep(boil_findings *f, const boil_finding *one, boil_certainty certainty)
 {
@@ -54,11 +63,16 @@ static boil_outcome keep(boil_findings *f, const boil_finding *one, boil_certain
         *same = (boil_finding){.kind = one->kind};
     } else if (same->severity > one->severity || (same->severity == one->severity && !(same->measure < one->measure))) {
         same->before_boil = same->before_boil || (one->before_boil && same->severity == one->severity);
+        if (certainty == BOIL_POSSIBLE)
+            be_first_of(same, one);
         return BOIL_OK;
     }
+    const boil_finding milder = *same;
     bool before_boil = one->before_boil || (same->id == one->id && same->severity == one->severity && same->before_boil);
     *same = *one;
     same->before_boil = before_boil;
+    if (certainty == BOIL_POSSIBLE && milder.id == one->id)
+        be_first_of(same, &milder);
     same->certainty = certainty;
     return BOIL_OK;
 }

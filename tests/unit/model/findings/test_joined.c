@@ -70,6 +70,36 @@ static void join_free(joined *j)
     boil_findings_free(&j->possible);
 }
 
+static void begins(joined *j, size_t run, double caution_s, double warning_s)
+{
+    double *from_s = j->other[run].history.summary.watched[BOIL_WATCH_LAYER].from_s;
+    from_s[BOIL_SEVERITY_NOTICE] = caution_s - 10;
+    from_s[BOIL_SEVERITY_CAUTION] = caution_s;
+    from_s[BOIL_SEVERITY_WARNING] = warning_s;
+}
+
+/* As boilback.h says of time_s: first so grave, in any run of the set; a run that is milder begins its own grades alone. */
+static void what_is_possible_begins_where_any_run_shows_it(void **state)
+{
+    (void)state;
+    for (int turned = 0; turned < 2; turned++) {
+        joined j;
+        join_begin(&j, 0);
+        with(&j, BOIL_CLOSURES_GRAVE, turned ? 0.7 : 0.75);
+        with(&j, BOIL_CLOSURES_SUDDEN, turned ? 0.75 : 0.7);
+        with(&j, BOIL_CLOSURES_SUDDEN_3, 0.4);
+        begins(&j, turned ? 1 : 0, 250, 300);
+        begins(&j, turned ? 0 : 1, 200, 260);
+        begins(&j, 2, 90, UNKNOWN);
+        join(&j);
+        boil_finding f = hand_made_in(&j.possible, "water-layer");
+        assert_true(f.severity == BOIL_SEVERITY_WARNING && f.measure == 0.75 && f.worst_s == 100 + turned);
+        assert_true(f.time_s == 260 && f.grades[BOIL_SEVERITY_WARNING].from_s == 260);
+        assert_true(f.grades[BOIL_SEVERITY_CAUTION].from_s == 90 && f.grades[BOIL_SEVERITY_NOTICE].from_s == 80);
+        join_free(&j);
+    }
+}
+
 /* A third of the limit is a caution, two thirds a warning. */
 static void of_two_runs_the_graver_is_kept(void **state)
 {
@@ -437,6 +467,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(of_two_runs_the_graver_is_kept),
+        cmocka_unit_test(what_is_possible_begins_where_any_run_shows_it),
         cmocka_unit_test(what_is_likely_is_not_possible_as_well_unless_graver),
         cmocka_unit_test(certain_is_what_every_mild_run_shows_as_grave),
         cmocka_unit_test(a_likely_run_gone_on_is_likely),
