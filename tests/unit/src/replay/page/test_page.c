@@ -300,6 +300,53 @@ static void a_lesson_has_each_answer(void **state)
     hide(&p);
 }
 
+/* A shift alone where nothing could be done better, else with the careful one as B; of a lesson it is not named but judged. */
+static void a_shift_stands_beside_the_careful_one(void **state)
+{
+    (void)state;
+    static const char *const names[] = {"water-while-quiet.bath", "lessons/08-weak-bath.bath"};
+    scenario s;
+    lesson_answer *a = calloc(1, sizeof *a);
+    assert_non_null(a);
+    for (int i = 0; i < 4; i++) {
+        bool cared = i % 2 == 1, asks = i / 2 == 1;
+        read_shipped(names[asks], &s);
+        assert_int_equal(lesson_answer_of_shift(&s, cared ? &s : NULL, a), BOIL_OK);
+        assert_int_equal(a->count, cared ? 2 : 1);
+        assert_true((a->of != NULL) == asks && a->start_s == 9 * 3600);
+        assert_string_equal(a->runs[0].title, asks ? "As done" : s.title);
+        assert_true(!cared || strcmp(a->runs[1].title, asks ? "With care" : "The same shift, with care") == 0);
+        lesson_answer_free(a);
+        scenario_free(&s);
+    }
+    free(a);
+}
+
+/* At one time of day by that clock, else by none: by the time from their starts, which is said. */
+static void two_that_start_apart_count_from_their_starts(void **state)
+{
+    (void)state;
+    const scenario *failed;
+    scenario s[2];
+    lesson_answer *a = calloc(1, sizeof *a);
+    assert_non_null(a);
+    read_shipped("water-while-quiet.bath", &s[0]);
+    read_shipped("water-while-boiling.bath", &s[1]);
+    for (int apart = 0; apart < 2; apart++) {
+        s[1].start_s = apart ? 22.5 * 3600 : 9 * 3600;
+        assert_int_equal(lesson_answer_of(s, 2, a, &failed), BOIL_OK);
+        for (int i = 0; i < 2; i++)
+            assert_true(a->runs[i].done.scenario->start_s == (apart ? 0 : 9 * 3600));
+        assert_true(a->start_s == a->runs[0].as.start_s);
+        assert_string_equal(a->apart.text,
+                            apart ? "A starts at 9:00, B at 22:30: times are counted from the start of each." : "");
+        lesson_answer_free(a);
+    }
+    for (int i = 0; i < 2; i++)
+        scenario_free(&s[i]);
+    free(a);
+}
+
 /* The foot of the page names each file once: of a lesson the one that both scripts and all choices come from. */
 static void the_foot_names_each_file(void **state)
 {
@@ -353,12 +400,20 @@ static void what_was_waited_for_in_vain_is_told(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(figures_are_the_replays),  cmocka_unit_test(lines_hold_every_event),
-        cmocka_unit_test(a_page_is_whole),          cmocka_unit_test(bubbles_are_of_the_boil),
-        cmocka_unit_test(it_asks_of_what_happened), cmocka_unit_test(a_lesson_has_each_answer),
-        cmocka_unit_test(b_may_be_laid_on_as_boil), cmocka_unit_test(events_of_a_second_share_a_cell),
-        cmocka_unit_test(the_foot_names_each_file), cmocka_unit_test(the_last_event_is_the_last),
-        cmocka_unit_test(the_foot_tells_coarser_figures), cmocka_unit_test(what_was_waited_for_in_vain_is_told),
+        cmocka_unit_test(figures_are_the_replays),
+        cmocka_unit_test(lines_hold_every_event),
+        cmocka_unit_test(a_page_is_whole),
+        cmocka_unit_test(bubbles_are_of_the_boil),
+        cmocka_unit_test(it_asks_of_what_happened),
+        cmocka_unit_test(a_lesson_has_each_answer),
+        cmocka_unit_test(b_may_be_laid_on_as_boil),
+        cmocka_unit_test(events_of_a_second_share_a_cell),
+        cmocka_unit_test(a_shift_stands_beside_the_careful_one),
+        cmocka_unit_test(two_that_start_apart_count_from_their_starts),
+        cmocka_unit_test(the_foot_names_each_file),
+        cmocka_unit_test(the_last_event_is_the_last),
+        cmocka_unit_test(the_foot_tells_coarser_figures),
+        cmocka_unit_test(what_was_waited_for_in_vain_is_told),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }
