@@ -109,10 +109,13 @@ static void set_leads(const boil_simulation *r, boil_system *s)
     const boil_rates_salts *v = &r->view.salts;
     if (!(v->undissolved_kg > 0 || v->crust_kg > 0 || r->view.inflow.salts_kg_s > 0))
         return;
-    for (size_t i = BOIL_STATE_BATH_NAOH; i <= BOIL_STATE_BATH_NANO2; i++)
-        lead(s, true, i);
-    for (size_t i = BOIL_STATE_SOLID_NAOH; i <= BOIL_STATE_CRUST_MASS; i++)
-        lead(s, true, i);
+    for (size_t i = 0; i < BOIL_SALTS; i++) {
+        bool moves = r->y[BOIL_STATE_SOLID_NAOH + i] > 0 || v->dissolving_kg_s[i] != 0 || r->view.inflow.salt_kg_s[i] > 0;
+        lead(s, moves, BOIL_STATE_BATH_NAOH + i);
+        lead(s, moves, BOIL_STATE_SOLID_NAOH + i);
+    }
+    lead(s, true, BOIL_STATE_BED_MASS);
+    lead(s, true, BOIL_STATE_CRUST_MASS);
 }
 
 static size_t body(size_t number, void *context)
