@@ -35,7 +35,8 @@ static const struct {
                     "It is lifted then, or as soon as it has its minutes"},
     [LINE_OUT] = {"out", "out = JOB, ...", "what is done"},
     [LINE_WITHDRAWN] = {"withdrawn", "withdrawn = JOB, ...", "what need not be done"},
-    [LINE_URGENT] = {"urgent", "urgent = JOB by WHEN, ...", "what must be out by then, whatever the list says"},
+    [LINE_URGENT] = {"urgent", "urgent = JOB by WHEN, ...", "what must be out by then, whatever the list says; it comes in before its earliest only "
+                     "where it must"},
 };
 /* clang-format on */
 

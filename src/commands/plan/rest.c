@@ -44,14 +44,15 @@ static bool rest_of_job(const now_section *n, size_t job, boil_plan_job *j)
     return left > 0;
 }
 
-/* In the clock that begins now; what is urgent is due when that says. */
+/* In the clock that begins now; what is urgent is due when that says, and comes in before its earliest where it could not be done else. */
 static void shift_times(const now_section *n, size_t job, boil_plan_job *j)
 {
     for (size_t i = 0; i < n->count; i++)
         if (n->list[i].job == job && n->list[i].kind == NOW_URGENT) {
             j->priority = BOIL_PLAN_MUST;
             j->due_s = n->list[i].due_s;
-            j->earliest_s = fmin(j->earliest_s, n->clock_s);
+            if (j->earliest_s + j->least_s > j->due_s)
+                j->earliest_s = fmin(j->earliest_s, n->clock_s);
         }
     j->due_s -= n->clock_s;
     j->earliest_s = fmax(0, j->earliest_s - n->clock_s);
