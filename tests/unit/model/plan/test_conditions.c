@@ -40,7 +40,19 @@ static void expect(listed *l, bool fails, boil_plan_need what, double value, dou
         assert_int_equal(l->failed[0].what, what);
         assert_close(l->failed[0].value, value, 1e-12, 0);
         assert_close(l->failed[0].limit, limit, 1e-12, 0);
+        bool of_one = what <= BOIL_PLAN_NEEDS_WINDOW || what == BOIL_PLAN_NEEDS_LIFT;
+        assert_true(of_one || l->failed[0].part == 0);
     }
+}
+
+/* Among others that fail. */
+static void expect_too(listed *l, boil_plan_need what, double value, double limit)
+{
+    size_t count = failing(l), found = 0;
+    for (size_t i = 0; i < count; i++)
+        found +=
+            l->failed[i].what == what && fabs(l->failed[i].value - value) < 1e-9 && fabs(l->failed[i].limit - limit) < 1e-9;
+    assert_int_equal(found, 1);
 }
 
 /* H8: put in after one move of the hoist, it is done 900 s later. What may be late is not waited for. */
@@ -148,6 +160,8 @@ static void what_hangs_there_leaves_less_of_the_places(void **state)
     expect(&l, true, BOIL_PLAN_NEEDS_PLACES, 5760, 2 * (3350 + 60 - 1100));
     l.problem.end_s = 3920;
     expect(&l, false, BOIL_PLAN_NEEDS_PLACES, 0, 0);
+    l.problem.end_s = 900; /* before all that */
+    expect_too(&l, BOIL_PLAN_NEEDS_PLACES, 5760, 0);
 }
 
 /* A bath that boils after 400 s gains no heat for steel before. */
@@ -163,12 +177,15 @@ static void the_first_boil_comes_first(void **state)
     expect(&l, true, BOIL_PLAN_NEEDS_HEAT, 400 + 97 + 900, l.problem.end_s);
     l.problem.end_s += 0.5;
     expect(&l, false, BOIL_PLAN_NEEDS_HEAT, 0, 0);
+    set_up(&l, 1); /* one dip waits for none */
+    l.problem.end_s = 899;
+    expect_too(&l, BOIL_PLAN_NEEDS_HEAT, 900, 899);
 }
 
 static void what_is_wrong_at_the_start_no_order_mends(void **state)
 {
     (void)state;
-    static const boil_plan_hanging_dip lifts[] = {{100, 1}, {9001, 2}};
+    static const boil_plan_hanging_dip lifts[] = {{100, 1}, {9001, 2}}, turned[] = {{9001, 2}, {100, 1}};
     listed l;
     set_up(&l, 2);
     l.problem.hanging = lifts;
@@ -179,6 +196,11 @@ static void what_is_wrong_at_the_start_no_order_mends(void **state)
     expect(&l, false, BOIL_PLAN_NEEDS_LIFT, 0, 0);
     l.bath.outside_K = -2;
     expect(&l, true, BOIL_PLAN_NEEDS_BAND, -2, 0);
+    l.bath.outside_K = 0;
+    l.problem.end_s = 9000;
+    l.problem.hanging = turned;
+    expect(&l, true, BOIL_PLAN_NEEDS_LIFT, 9001, 9000);
+    assert_int_equal(l.failed[0].part, 0);
 }
 
 /* Two dips full to the last joule are two. */
@@ -217,6 +239,9 @@ static void the_bath_dries_before_the_last(void **state)
     expect(&l, true, BOIL_PLAN_NEEDS_WATER, 96, 31.5);
     l.jobs[0].earliest_s = 2048;
     expect(&l, true, BOIL_PLAN_NEEDS_WATER, 192, 31.5);
+    l.bath.strongest_kg = 0;
+    l.jobs[0].earliest_s = l.jobs[1].earliest_s = 0; /* none has to wait */
+    expect(&l, false, BOIL_PLAN_NEEDS_WATER, 0, 0);
 }
 
 /* Thirty are too late: as many are told as have room. */

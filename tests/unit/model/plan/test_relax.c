@@ -114,6 +114,55 @@ static void a_quiet_bath_comes_up_sooner_with_more_heat(void **state)
     expect(&l, of, sizeof of / sizeof of[0]);
 }
 
+/* Parts of 20 kg in dips of 18: a limit a ninth longer lets the heaviest be so much heavier; to a 32nd an eighth is the least. */
+static void a_longer_limit_bears_heavier_dips(void **state)
+{
+    (void)state;
+    boil_plan_order o;
+    listed l;
+    set_up(&l);
+    l.bath.most_kg = 18;
+    l.problem.end_s = 4000;
+    assert_int_equal(boil_plan_order_begin(&o, JOBS), BOIL_OK);
+    assert_int_equal(boil_plan_relax(&l.of, &o, 50e3, 1, l.list, &l.count), BOIL_OK);
+    for (size_t i = 0; i < l.count; i++)
+        assert_int_equal(l.list[i].works, l.list[i].what == BOIL_PLAN_GIVES_LIMIT);
+    assert_close(l.list[l.count - 2].value, 112.5, 1e-12, 0);
+    boil_plan_order_free(&o);
+}
+
+/* Of many musts the first twenty are asked, and jobs that could be left out where they are two to thirty. */
+static void as_many_are_asked_as_a_person_reads_of(void **state)
+{
+    (void)state;
+    static const struct {
+        size_t jobs, musts, first, asked_musts, asked_jobs;
+    } of[] = {{3, 0, 0, 0, 3}, {3, 1, 0, 1, 3}, {1, 0, 0, 0, 0}, {2, 0, 0, 0, 2}, {30, 25, 5, 20, 30}, {31, 20, 0, 20, 0}};
+    boil_plan_order o;
+    assert_int_equal(boil_plan_order_begin(&o, JOBS), BOIL_OK);
+    for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
+        boil_plan_job jobs[MANY];
+        listed l;
+        set_up(&l);
+        for (size_t j = 0; j < MANY; j++) {
+            jobs[j] = l.jobs[0];
+            jobs[j].priority = j >= of[i].first && j < of[i].first + of[i].musts ? BOIL_PLAN_MUST : BOIL_PLAN_NORMAL;
+        }
+        l.problem.jobs = jobs;
+        l.problem.jobs_count = of[i].jobs;
+        l.of.parts_count = of[i].jobs < JOBS ? of[i].jobs : JOBS;
+        assert_int_equal(boil_plan_relax(&l.of, &o, 50e3, 1, l.list, &l.count), BOIL_OK);
+        assert_int_equal(l.count, 1 + of[i].asked_musts + of[i].asked_jobs + 4);
+        for (size_t k = 0; k < of[i].asked_musts; k++)
+            assert_true(l.list[1 + k].what == BOIL_PLAN_GIVES_MUST && l.list[1 + k].job == of[i].first + k);
+        for (size_t k = 0; k < of[i].asked_jobs; k++) {
+            const boil_plan_relaxation *r = &l.list[1 + of[i].asked_musts + k];
+            assert_true(r->what == BOIL_PLAN_GIVES_JOB && r->job == k);
+        }
+    }
+    boil_plan_order_free(&o);
+}
+
 /* A shift that ends when the best of a long search is out: with a little more of anything it works, since each search begins there; none of
    a few thousand tries that began elsewhere would get there. */
 static void each_search_begins_at_the_best(void **state)
@@ -152,8 +201,11 @@ static void each_search_begins_at_the_best(void **state)
 
 int main(void)
 {
-    const struct CMUnitTest tests[] = {
-        cmocka_unit_test(each_gives_the_time_it_takes), cmocka_unit_test(what_must_be_out_too_soon_gives),
-        cmocka_unit_test(a_quiet_bath_comes_up_sooner_with_more_heat), cmocka_unit_test(each_search_begins_at_the_best)};
+    const struct CMUnitTest tests[] = {cmocka_unit_test(each_gives_the_time_it_takes),
+                                       cmocka_unit_test(what_must_be_out_too_soon_gives),
+                                       cmocka_unit_test(a_quiet_bath_comes_up_sooner_with_more_heat),
+                                       cmocka_unit_test(a_longer_limit_bears_heavier_dips),
+                                       cmocka_unit_test(as_many_are_asked_as_a_person_reads_of),
+                                       cmocka_unit_test(each_search_begins_at_the_best)};
     return cmocka_run_group_tests_name("relax", tests, NULL, NULL);
 }

@@ -1,4 +1,4 @@
-/* What water does to the time of a dip, by sums done by hand: 20 g/s boil off, 10 g/s dry off a quiet bath, and a pour, where there is one,
+/* What water does to the time of a dip, and what hangs with it to its stay, by sums done by hand: 20 g/s boil off, 10 g/s dry off a quiet bath, and a pour, where there is one,
    brings 50 g/s. It stops 30 s before a load, and is at least a minute long. */
 #include "plan/decoder.h"
 #include "support/close.h"
@@ -122,13 +122,42 @@ static void a_dip_waits_for_water_that_warms(void **state)
     assert_close(dip.recovery_s, 100, 1e-12, 0);
 }
 
+/* The other's 4 MJ bring the boil back 100 s later: half of that, but at most a minute. What was learned of both together is added. */
+static void in_a_shared_dip_parts_are_hot_later(void **state)
+{
+    (void)state;
+    static const size_t both[] = {0, 1};
+    boil_plan_lessons known = {.list = NULL};
+    boil_plan_lesson l_more = {boil_plan_lesson_key(both, 2), 5, 7, 11, true};
+    boil_plan_order o;
+    boil_plan_decoder d;
+    dips l;
+    set_up(&l, 2);
+    assert_int_equal(boil_plan_order_begin(&o, 2), BOIL_OK);
+    boil_plan_order_join(&o, 1, 0, 0);
+    for (int i = 0; i < 3; i++) {
+        l.parts[1].heat_J = i == 1 ? 5e6 : 4e6;
+        l.of.lessons = i == 2 ? &known : NULL;
+        assert_int_equal(boil_plan_lesson_learn(&known, &l_more), BOIL_OK);
+        assert_int_equal(boil_plan_decoder_begin(&d, &l.of), BOIL_OK);
+        const boil_plan_dip *dip = boil_plan_decode(&d, &o)->dips;
+        double later_s = i == 1 ? 60 : 50, least_later_s = i == 1 ? 50 : later_s;
+        assert_close(dip->stay_least_s, 600 + later_s + 300 + (i == 2 ? 7 : 0), 1e-12, 0);
+        assert_close(dip->stay_most_s, 600 + least_later_s + 400 + (i == 2 ? 11 : 0), 1e-12, 0);
+        assert_close(dip->mass_kg, 40, 1e-12, 0);
+        assert_close(dip->recovery_s, (i == 1 ? 9e6 : 8e6) / 40e3 + (i == 2 ? 5 : 0), 1e-12, 0);
+        boil_plan_decoder_free(&d);
+    }
+    boil_plan_lessons_free(&known);
+    boil_plan_order_free(&o);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(a_dip_waits_for_water_that_makes_room),
-        cmocka_unit_test(what_no_water_mends_is_marked),
-        cmocka_unit_test(water_missing_weakens_the_bath),
-        cmocka_unit_test(a_dip_waits_for_water_that_warms),
+        cmocka_unit_test(a_dip_waits_for_water_that_makes_room), cmocka_unit_test(what_no_water_mends_is_marked),
+        cmocka_unit_test(water_missing_weakens_the_bath),        cmocka_unit_test(a_dip_waits_for_water_that_warms),
+        cmocka_unit_test(in_a_shared_dip_parts_are_hot_later),
     };
-    return cmocka_run_group_tests_name("decoder_water", tests, NULL, NULL);
+    return cmocka_run_group_tests_name("decoder_sums", tests, NULL, NULL);
 }
