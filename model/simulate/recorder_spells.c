@@ -322,10 +322,12 @@ static void watch_loads(boil_recorder *r, double t, const boil_bath *b, const do
     }
 }
 
-/* The level until another goes in belongs to the last load, and to those that went in with it. */
+/* The level until another goes in belongs to the last load, and to those that went in with it: two that wait for one thing, each in
+   its own unit of time, part by a rounding. */
 static void watch_level(boil_history *h, const boil_recorder_peak *peak)
 {
-    for (size_t i = h->loads_count; i > 0 && h->loads[i - 1].time_s == h->loads[h->loads_count - 1].time_s; i--)
+    const double with_s = 1e-3;
+    for (size_t i = h->loads_count; i > 0 && h->loads[i - 1].time_s >= h->loads[h->loads_count - 1].time_s - with_s; i--)
         h->loads[i - 1].level_max_m = fmax(h->loads[i - 1].level_max_m, peak->level_m);
 }
 
