@@ -31,7 +31,7 @@ boil_outcome boil_plan_look_idle(boil_planning *g)
     boil_run_options o = g->options;
     boil_run_set set = {.count = 0};
     boil_schedule nothing;
-    if (g->was_idle || g->bath.ready_s > 0)
+    if (g->was_idle || g->bath.ready_s > 0 || g->bath.valve)
         return BOIL_OK;
     g->was_idle = true;
     o.row_interval_s = 0;

@@ -5,8 +5,9 @@
 #include "planning/planning.h"
 
 /* Carries out the first seconds of a bath that boils from the start, until the first load or water could go in, by all the runs
-   that judge a case; what they find above NOTICE goes to g->idle. One that is heated up first is not asked: what happens then
-   hangs on when it is ready. Asked a second time it stays as it is. BOIL_OK, or a failure of a run. */
+   that judge a case; what they find above NOTICE goes to g->idle. One that is heated up first is not asked, nor one with a
+   water valve: what they do then hangs on more than that. Asked a second time it stays as it is. BOIL_OK, or a failure of a
+   run. */
 boil_outcome boil_plan_look_idle(boil_planning *g);
 
 #endif

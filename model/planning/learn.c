@@ -106,13 +106,26 @@ static bool is_hopeless(const boil_plan_proof *p)
     return !teaches;
 }
 
-/* What is there before anything goes in. */
+static bool is_broken(const boil_plan_proof *p, const boil_plan_fault *f)
+{
+    for (size_t i = 0; i < p->broken_count && i < BOIL_PLAN_BREAKS_KEPT; i++)
+        if (p->broken[i].what == BOIL_PLAN_BREAKS_FINDING && strcmp(p->broken[i].title, f->title) == 0)
+            return true;
+    return false;
+}
+
+/* Where the runs found something, what is there before anything goes in. *any: some of it is that. */
 static boil_outcome look_for_faults(boil_planning *g, const boil_plan_proof *p, bool *any)
 {
     bool found = false;
+    size_t kept = 0;
     for (size_t i = 0; i < p->broken_count && i < BOIL_PLAN_BREAKS_KEPT; i++)
         found = found || p->broken[i].what == BOIL_PLAN_BREAKS_FINDING;
     boil_outcome outcome = found ? boil_plan_look_idle(g) : BOIL_OK;
+    for (size_t i = 0; found && i < g->idle_count; i++)
+        if (is_broken(p, &g->idle[i]))
+            g->idle[kept++] = g->idle[i];
+    g->idle_count = found ? kept : g->idle_count;
     *any = g->idle_count > 0;
     return outcome;
 }
