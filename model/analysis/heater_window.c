@@ -63,7 +63,8 @@ static boil_outcome find_end(const boil_holding_case *of, boil_closures laws, do
     return result;
 }
 
-/* What the grave laws allow of the beginning, any of them may not in all that is done; and never more than the likely ones. */
+/* What the grave laws allow of the beginning, they or the sudden ones may not in all that is done; and never more than the likely
+   ones. */
 static boil_outcome settle(const boil_holding_case *all, double freeboard_m, double left_m, const boil_window_end *likely,
                            boil_window_end *end)
 {

@@ -38,7 +38,7 @@ typedef struct {
     double heat_up_s;         /* NaN: it never boils, or cannot stand cold */
     boil_history proof, less; /* the grave run with heat_W, and with 1 % less */
     boil_holding at;          /* with heat_W, by all laws */
-    /* Below the rim, by the likely laws as far as the heaviest load, and by all of them in all that is done. */
+    /* Below the rim: by the likely laws as far as the heaviest load; and by those and the graver ones, by these in all that is done. */
     boil_window_end likely, possible;
     boil_window_end leaves_likely, leaves_possible; /* likewise, with the freeboard that is asked for */
     double

@@ -4,16 +4,15 @@
 
 #include "sizing/turning.h"
 
-/* Until one leaves less, that law first which last did. */
-static boil_outcome least_left(const boil_holding_case *of, double freeboard_m, double heat_W, size_t *first, double *left_m)
+/* By the sudden laws, and where those leave enough by the grave ones. */
+static boil_outcome least_left(const boil_holding_case *of, double freeboard_m, double heat_W, double *left_m)
 {
+    static const boil_closures laws[] = {BOIL_CLOSURES_SUDDEN, BOIL_CLOSURES_GRAVE};
     boil_outcome outcome = BOIL_OK;
-    const size_t from = *first;
     *left_m = (double)INFINITY;
-    for (size_t i = 0; i < BOIL_HOLDING_LAWS && outcome == BOIL_OK && *left_m >= freeboard_m; i++) {
+    for (size_t i = 0; i < 2 && outcome == BOIL_OK && *left_m >= freeboard_m; i++) {
         boil_holding a;
-        *first = (from + i) % BOIL_HOLDING_LAWS;
-        outcome = boil_holding_by(of, heat_W, boil_holding_laws[*first], &a);
+        outcome = boil_holding_by(of, heat_W, laws[i], &a);
         if (outcome == BOIL_OK)
             *left_m = fmin(*left_m, a.freeboard_min_m);
     }
@@ -24,13 +23,12 @@ boil_outcome boil_most_heat_leaving(const boil_holding_case *of, double freeboar
                                     double near_W, double *heat_W)
 {
     const double inside = 0.997; /* so much of what the line says, or it would be asked again for a hair */
-    size_t first = 1;            /* what floats and lets go at once swells most */
     double now_m = (double)NAN;
-    boil_outcome outcome = least_left(of, freeboard_m, near_W, &first, &now_m);
+    boil_outcome outcome = least_left(of, freeboard_m, near_W, &now_m);
     for (*heat_W = near_W; outcome == BOIL_OK && now_m<freeboard_m && * heat_W> least_W;) {
         double share = (left_m - freeboard_m) / (left_m - now_m);
         *heat_W = fmax(least_W, inside * (least_W + share * (*heat_W - least_W)));
-        outcome = least_left(of, freeboard_m, *heat_W, &first, &now_m);
+        outcome = least_left(of, freeboard_m, *heat_W, &now_m);
     }
     return outcome;
 }
