@@ -1,4 +1,5 @@
 #include <stdlib.h>
+#include <string.h>
 
 #include "base/patience.h"
 #include "base/program.h"
@@ -128,12 +129,19 @@ static bool grid_fits(const scenario *s, const uncertain_grid *g)
     return true;
 }
 
+/* Of one number twice the second alone would count. */
+static bool grid_is_of_two(const request *r)
+{
+    const char *down = r->down.over.thing.words, *across = r->across.over.thing.words;
+    return strcmp(down, across) != 0 || program_complain("--down and --across are both '%s': a table is of two numbers", down);
+}
+
 static int run_grid(const given *g, request *r)
 {
     scenario_text text;
     scenario s;
     int status = STATUS_USAGE;
-    if (!options_take(g, r) || !output_agrees(&r->output, g))
+    if (!options_take(g, r) || !output_agrees(&r->output, g) || !grid_is_of_two(r))
         return status;
     bool good = command_scenario_text(&r->output, g->argument, &text, &s);
     if (good && grid_fits(&s, &r->down) && grid_fits(&s, &r->across)) {
