@@ -70,11 +70,10 @@ static bool is_light(const boil_plan_part *p, const boil_plan_bath *b)
     return boil_plan_part_mass(p) <= b->most_kg && p->heat_J <= boil_plan_most_heat(b);
 }
 
-/* The first part is the heaviest. */
+/* The first part is the heaviest, and of counted pieces never less than one. */
 size_t boil_plan_parts_needed(const boil_plan_job *j, const boil_plan_bath *b, double bath_K)
 {
-    double most = j->load.pieces > 0 ? fmin(j->load.pieces, (double)BOIL_PLAN_PARTS_MAX) : (double)BOIL_PLAN_PARTS_MAX;
-    for (size_t n = 1; (double)n <= (j->may_split ? most : 1); n++) {
+    for (size_t n = 1; n <= (j->may_split ? BOIL_PLAN_PARTS_MAX : 1); n++) {
         boil_plan_part p = part_of(j, 0, 0, n, bath_K);
         if (is_light(&p, b))
             return n;

@@ -33,6 +33,9 @@ static void the_lag_is_that_of_volume_over_area(void **state)
     l.packed_depth_m = 0;
     l.shape = BOIL_SHAPE_PLATE;
     assert_close(lag_of(l), 4000 * (2 * r) / 2, 1e-12, 0);
+    l.size_m = 0.0002; /* none is sooner than in a second */
+    assert_close(lag_of(l), 1, 1e-12, 0);
+    l.size_m = 2 * r;
     l.shape = BOIL_SHAPE_BAR;
     assert_close(lag_of(l), 4000 * (pi * r * r) / (2 * pi * r), 1e-12, 0);
     l.shape = BOIL_SHAPE_BALL;
@@ -100,6 +103,9 @@ static void as_few_as_the_bath_bears(void **state)
     assert_int_equal(boil_plan_parts_needed(&j, &b, 414), 0);
     j.load.mass_kg = 20;
     assert_int_equal(boil_plan_parts_needed(&j, &b, 414), 1);
+    j.load.mass_kg = 40; /* two would do */
+    j.load.pieces = (double)NAN;
+    assert_int_equal(boil_plan_parts_needed(&j, &b, 414), 0);
 }
 
 /* By heat: half of it fits where the whole misses it by a joule in a megajoule. */
