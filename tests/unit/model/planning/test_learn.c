@@ -1,6 +1,8 @@
-/* What a proof teaches, by the definitions of model/plan/lessons.h: of dips made up by hand, without a run. */
-#include "planning/learn.h"
+/* What a proof teaches, by the definitions of model/plan/lessons.h: of dips made up by hand; and how long an order is tried. */
 #include "support/close.h"
+
+#include "planning/learn.h"
+#include "support/cases.h"
 
 /* One dip of two parts, planned for 100 s away and a stay of 650 to 950 s: by the runs 90 s, and 700 to 900 s. */
 typedef struct {
@@ -123,6 +125,38 @@ static void findings_of_water_are_heeded(void **state)
     }
 }
 
+/* By runs: what holds at once is proved once, what no time of the order mends twice. The better proof of the two orders stays, however
+   often the other is proved behind it. */
+static void an_order_is_proved_until_it_holds_or_cannot(void **state)
+{
+    (void)state;
+    boil_run_options o = boil_run_options_default();
+    boil_plant p = planned_trough(97e3, 1);
+    boil_plan_job job = {.load = boil_load_default(), .least_s = 600, .most_s = 900, .due_s = HUGE_VAL};
+    boil_plan_problem of = {.jobs = &job, .jobs_count = 1, .positions = 1, .hoist_s = 60, .settle_s = 60, .end_s = HUGE_VAL};
+    boil_planning g;
+    boil_plan_order order;
+    boil_plan_proof best = {.broken_count = 0};
+    size_t rounds = 0;
+    job.load.mass_kg = 15;
+    job.load.size_m = 0.005;
+    assert_int_equal(boil_planning_begin(&p, &of, &o, &g), BOIL_OK);
+    assert_int_equal(boil_plan_order_begin(&order, 1), BOIL_OK);
+    job.priority = BOIL_PLAN_MUST;
+    job.due_s = 300;
+    assert_int_equal(boil_plan_settle(&g, &order, &best, &rounds), BOIL_OK);
+    assert_true(rounds == 2 && best.broken_count == 1 && best.broken[0].what == BOIL_PLAN_BREAKS_DUE);
+    job.due_s = HUGE_VAL;
+    assert_int_equal(boil_plan_settle(&g, &order, &best, &rounds), BOIL_OK);
+    assert_true(rounds == 3 && boil_plan_proof_holds(&best));
+    job.due_s = 300;
+    assert_int_equal(boil_plan_settle(&g, &order, &best, &rounds), BOIL_OK);
+    assert_true(rounds == 5 && boil_plan_proof_holds(&best));
+    boil_plan_proof_free(&best);
+    boil_plan_order_free(&order);
+    boil_planning_free(&g);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -130,6 +164,7 @@ int main(void)
         cmocka_unit_test(what_never_came_is_no_number),
         cmocka_unit_test(a_proof_teaches_of_the_bath),
         cmocka_unit_test(findings_of_water_are_heeded),
+        cmocka_unit_test(an_order_is_proved_until_it_holds_or_cannot),
     };
     return cmocka_run_group_tests_name("learn", tests, NULL, NULL);
 }

@@ -152,6 +152,94 @@ static void a_part_out_after_its_due_time_is_found(void **state)
     end(&p);
 }
 
+/* What the decoder marked is broken, with its numbers; and a shift that ends a second before the last is out. */
+static void what_was_marked_is_found(void **state)
+{
+    (void)state;
+    planned p;
+    begin(&p);
+    boil_plan_dip *dips = p.decoder.table.dips;
+    const double last_s = p.decoder.table.value.of[BOIL_PLAN_LAST_OUT_S];
+    p.problem.end_s = last_s;
+    boil_plan_proof proof = prove(&p);
+    assert_true(boil_plan_proof_holds(&proof));
+    boil_plan_proof_free(&proof);
+    p.problem.end_s = last_s - 1;
+    dips[0].unplaced = dips[1].too_cold = dips[1].too_strong = true;
+    dips[0].mass_kg = 31;
+    p.planning.bath.most_kg = dips[1].mass_kg = 30.5;
+    proof = prove(&p);
+    assert_true(broken(&proof, BOIL_PLAN_BREAKS_PLACING, 0) != NULL && broken(&proof, BOIL_PLAN_BREAKS_PLACING, 1) == NULL);
+    assert_true(broken(&proof, BOIL_PLAN_BREAKS_HEAT, 1) != NULL && broken(&proof, BOIL_PLAN_BREAKS_HEAT, 0) == NULL);
+    assert_true(broken(&proof, BOIL_PLAN_BREAKS_WATER, 1) != NULL && broken(&proof, BOIL_PLAN_BREAKS_WATER, 0) == NULL);
+    const boil_plan_break *heavy = broken(&proof, BOIL_PLAN_BREAKS_MASS, 0), *late = broken(&proof, BOIL_PLAN_BREAKS_END, 0);
+    assert_true(heavy != NULL && heavy->value == 31 && heavy->limit == 30.5);
+    assert_null(broken(&proof, BOIL_PLAN_BREAKS_MASS, 1));
+    assert_true(late != NULL && late->value == last_s && late->limit == last_s - 1);
+    boil_plan_proof_free(&proof);
+    end(&p);
+}
+
+/* Against a run of the same schedule by the likely law; the boil-off by definition: what went off beyond the quiet times, over the rest. */
+static void a_proof_sums_up_the_likely_run(void **state)
+{
+    (void)state;
+    planned p;
+    boil_history h;
+    begin(&p);
+    p.planning.bath.limit_s = p.plant.limits.recovery_s;
+    boil_plan_proof proof = prove(&p);
+    assert_int_equal(boil_run(&p.plant, &proof.carried.schedule, &p.planning.options, &h), BOIL_OK);
+    const boil_plan_dip *dips = proof.table.dips;
+    double quiet_s = dips[0].recovery_s + dips[1].recovery_s;
+    double gone_kg = h.summary.vented_total_kg - h.summary.rinse_added_kg - p.planning.bath.dries_kg_s * quiet_s;
+    assert_close(proof.boils_off_kg_s, gone_kg / (h.end_s - quiet_s), 1e-6, 0);
+    assert_close(proof.fuel_J, h.summary.input_total_J, 1e-6, 0);
+    assert_close(proof.boils_end_K, h.summary.boiling_point_end_K, 1e-6, 0);
+    assert_close(proof.drag_out_kg, h.summary.drag_out_kg, 1e-6, 0);
+    assert_close(proof.drag_out_salts_kg, h.summary.drag_out_salts_kg, 1e-6, 0);
+    double area_m2 = p.plant.tank.length_m * p.plant.tank.width_m;
+    assert_close(proof.drag_out_m, proof.drag_out_kg / (p.planning.bath.density_kg_m3 * area_m2), 1e-9, 0);
+    assert_true(proof.freeboard_m <= h.summary.freeboard_min_m.value && proof.freeboard_m > 0.1);
+    for (size_t k = 0; k < DIPS; k++) {
+        const boil_load_result *r = &h.loads[k];
+        assert_close(proof.seen[k].likely_s, r->recovery_s, 1e-6, 0);
+        assert_close(proof.seen[k].stay_least_s, r->hot_s + 600, 1e-6, 0);
+        assert_close(proof.seen[k].stay_most_s, r->hot_s + 900, 1e-6, 0);
+        assert_true(proof.seen[k].gravest_s >= proof.seen[k].likely_s && proof.seen[k].late_s < 1);
+    }
+    boil_history_free(&h);
+    boil_plan_proof_free(&proof);
+    end(&p);
+}
+
+/* Fewer breaks first, then the better timetable; one that was never made is worse than any. */
+static void proofs_are_held_against_each_other(void **state)
+{
+    (void)state;
+    boil_plan_dip dip = {.count = 1};
+    boil_plan_proof none = {.broken_count = 0}, x = {.broken_count = 1, .table = {.dips = &dip}}, y = x;
+    assert_true(boil_plan_proof_better(&x, &none) && !boil_plan_proof_better(&none, &x));
+    assert_false(boil_plan_proof_better(&x, &y));
+    y.table.value.of[BOIL_PLAN_LAST_OUT_S] = 1;
+    assert_true(boil_plan_proof_better(&x, &y) && !boil_plan_proof_better(&y, &x));
+    y.broken_count = 0;
+    assert_true(boil_plan_proof_better(&y, &x) && !boil_plan_proof_better(&x, &y));
+    assert_true(boil_plan_proof_holds(&y) && !boil_plan_proof_holds(&x) && !boil_plan_proof_holds(&none));
+}
+
+/* From the least to the most minutes, and half a second for rounding. */
+static void minutes_hold_within_half_a_second(void **state)
+{
+    (void)state;
+    const boil_plan_job j = {.least_s = 600, .most_s = 900};
+    assert_true(boil_plan_minutes_hold(&j, 599.6) && boil_plan_minutes_hold(&j, 900.4));
+    assert_false(boil_plan_minutes_hold(&j, 599.4) || boil_plan_minutes_hold(&j, 900.6));
+    assert_false(boil_plan_minutes_hold(&j, (double)NAN));
+    assert_close(boil_plan_hot_for_s(&(boil_load_result){.time_s = 100, .hot_s = 200, .lifted_s = 1000}), 700, 1e-12, 0);
+    assert_true(boil_plan_hot_for_s(&(boil_load_result){.time_s = 100, .hot_s = (double)NAN, .lifted_s = 1000}) == 0);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -159,6 +247,10 @@ int main(void)
         cmocka_unit_test(a_dip_that_waits_is_late),
         cmocka_unit_test(a_stay_too_short_or_too_long_is_found),
         cmocka_unit_test(a_part_out_after_its_due_time_is_found),
+        cmocka_unit_test(what_was_marked_is_found),
+        cmocka_unit_test(a_proof_sums_up_the_likely_run),
+        cmocka_unit_test(proofs_are_held_against_each_other),
+        cmocka_unit_test(minutes_hold_within_half_a_second),
     };
     return cmocka_run_group_tests_name("proof", tests, NULL, NULL);
 }
