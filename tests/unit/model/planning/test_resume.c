@@ -2,6 +2,8 @@
 #include "support/close.h"
 
 #include "plan/decoder.h"
+#include "plan/parts.h"
+#include "planning/probe.h"
 #include "planning/resume.h"
 #include "simulate/run.h"
 #include "support/cases.h"
@@ -112,6 +114,38 @@ static void what_hangs_keeps_its_place_until_its_lift(void **state)
     boil_planning_free(&g);
 }
 
+/* By the run of each part alone: a dip is lifted as the last of its baskets has its least, and has had its most as the first has it; the next
+   load may go in once what is left of their heat takes the boil a second to come back from. */
+static void baskets_of_a_dip_wait_for_each_other(void **state)
+{
+    (void)state;
+    const boil_run_options o = boil_run_options_default();
+    boil_plant p = at_285();
+    boil_plan_job job;
+    boil_plan_problem of = {.jobs_count = 0};
+    boil_planning g;
+    boil_plan_resumed out[1];
+    boil_plan_hanging_dip lifts[1];
+    const boil_plan_hung hung[] = {{plate(), 900, 1500, -30, (double)NAN, 0}, {plate(), 600, 1000, -200, (double)NAN, 0}};
+    const boil_plan_under_way w = {hung, 2, 1, p.charge.value};
+    begin(&p, &job, &of, &g);
+    boil_plan_part part = {.of = 1, .load = plate()};
+    boil_plan_part_estimate(&part, g.bath_K);
+    assert_int_equal(boil_plan_probe_part(&p, &g.bath, &o, &part), BOIL_OK);
+    job.earliest_s = 10;
+    assert_int_equal(boil_plan_take_up(&g, &w, &of, &job, out, lifts), BOIL_OK);
+    assert_close(lifts[0].leaves_s, ceil(part.hot_s - 30 + 900), 0, 1e-9);
+    assert_close(out[0].most_s, part.hot_s - 200 + 1000, 1e-9, 0);
+    assert_true(lifts[0].number == 1 && of.hanging == lifts && of.hanging_count == 1);
+    double warm_s = part.lag_s * log(part.heat_J / g.bath.quiet_W) - 30;
+    assert_true(warm_s > 20);
+    assert_close(job.earliest_s, ceil(warm_s), 0, 1e-9);
+    job.earliest_s = 5000;
+    assert_int_equal(boil_plan_take_up(&g, &w, &of, &job, out, lifts), BOIL_OK);
+    assert_true(job.earliest_s == 5000 && g.bath.ready_s == 0);
+    boil_planning_free(&g);
+}
+
 /* A bath that does not boil: minutes count from its boil, and what hangs there cold makes that come later. */
 static void a_quiet_bath_is_heated_first(void **state)
 {
@@ -129,8 +163,14 @@ static void a_quiet_bath_is_heated_first(void **state)
     assert_true(empty_s > 300);
     const boil_plan_under_way w = {.hung = &hung, .count = 1, .dips = 1, .set_K = p.charge.value};
     assert_int_equal(boil_plan_resume(&g, &w, out, &warm_s), BOIL_OK);
+    boil_run_options o = boil_run_options_default();
+    boil_plan_part part = {.of = 1, .load = plate()};
+    boil_plan_part_estimate(&part, g.bath_K);
+    assert_int_equal(boil_plan_probe_part(&p, &g.bath, &o, &part), BOIL_OK);
+    assert_close(g.bath.ready_s, empty_s + part.heat_J * exp(-10 / part.lag_s) / g.bath.quiet_W, 1e-9, 0);
     assert_true(g.bath.ready_s > empty_s + 20);
-    assert_true(out[0].dip.leaves_s >= empty_s + 900);
+    assert_close(out[0].dip.leaves_s, ceil(empty_s + 900), 0, 1e-9); /* it is hot by then */
+    assert_close(out[0].most_s, empty_s + 1500, 1e-9, 0);
     boil_planning_free(&g);
 }
 
@@ -139,6 +179,7 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_reading_says_how_much_water_is_missing),
         cmocka_unit_test(what_hangs_keeps_its_place_until_its_lift),
+        cmocka_unit_test(baskets_of_a_dip_wait_for_each_other),
         cmocka_unit_test(a_quiet_bath_is_heated_first),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
