@@ -127,7 +127,7 @@ static void baskets_of_a_dip_wait_for_each_other(void **state)
     boil_plan_resumed out[1];
     boil_plan_hanging_dip lifts[1];
     const boil_plan_hung hung[] = {{plate(), 900, 1500, -30, (double)NAN, 0}, {plate(), 600, 1000, -200, (double)NAN, 0}};
-    const boil_plan_under_way w = {hung, 2, 1, p.charge.value};
+    const boil_plan_under_way w = {.hung = hung, .count = 2, .dips = 1, .set_K = p.charge.value};
     begin(&p, &job, &of, &g);
     boil_plan_part part = {.of = 1, .load = plate()};
     boil_plan_part_estimate(&part, g.bath_K);
