@@ -132,11 +132,30 @@ static void aims_are_held_against_each_other_in_order(void **state)
     }
 }
 
+/* What is sifted in counts as a pour; what is left of it a sifting for each quarter inch, and one more. */
+static void salts_that_are_left_count_as_more(void **state)
+{
+    (void)state;
+    made m;
+    set_up(&m);
+    m.bath.owes_kg = 4;
+    m.table.salts_count = 3;
+    expect(&m, BOIL_PLAN_POURS, 2 + 3);
+    m.table.salts_count = 1;
+    m.table.owed_kg = 8;
+    expect(&m, BOIL_PLAN_POURS, 2 + 1 + 2 + 1);
+    m.table.owed_kg = 8.1;
+    expect(&m, BOIL_PLAN_POURS, 2 + 1 + 3 + 1);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(what_is_in_time_costs_fuel_and_minutes_alone), cmocka_unit_test(what_is_late_is_weighed),
-        cmocka_unit_test(what_is_out_after_the_end_is_overdue),         cmocka_unit_test(what_breaks_a_limit_is_counted_once),
+        cmocka_unit_test(salts_that_are_left_count_as_more),
+        cmocka_unit_test(what_is_in_time_costs_fuel_and_minutes_alone),
+        cmocka_unit_test(what_is_late_is_weighed),
+        cmocka_unit_test(what_is_out_after_the_end_is_overdue),
+        cmocka_unit_test(what_breaks_a_limit_is_counted_once),
         cmocka_unit_test(aims_are_held_against_each_other_in_order),
     };
     return cmocka_run_group_tests_name("value", tests, NULL, NULL);
