@@ -139,7 +139,7 @@ static double back_s(const boil_history *h, double from_s)
 
 static int rest_for(const boil_plant *p, const boil_run_options *run, double idle_s, double then_s, boil_history *h)
 {
-    boil_action turn = {.time_s = 0, .kind = BOIL_ACTION_HEAT, .is.heat = {BOIL_HEAT_TURN, 0, 0}};
+    boil_action turn = {.time_s = 0, .kind = BOIL_ACTION_HEAT, .is.heat.order = BOIL_HEAT_TURN};
     boil_schedule s;
     boil_schedule_init(&s, idle_s + then_s);
     int result = boil_schedule_add(&s, &turn);
