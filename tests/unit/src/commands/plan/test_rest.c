@@ -79,6 +79,34 @@ static void what_is_left_of_jobs_counts_from_now(void **state)
     end(&r);
 }
 
+/* Of nine pieces six are left, or one; of an even job the other half. What is urgent may be said first. */
+static void baskets_that_are_left_are_counted(void **state)
+{
+    (void)state;
+    static const char form[] = "[now]\nclock = 7:00\nreads = 142 degC\nboils = yes\nlevel = 500 mm\n";
+    static const struct {
+        const char *lines;
+        double frames_kg, pieces, angles_kg;
+        bool may_split;
+    } of[] = {{"urgent = frames by 7:50\nout = frames 2/3, angles 2/2\n", 60, 6, 30, true},
+              {"out = frames 1/9, frames 2/9, frames 3/9, frames 5/9, frames 6/9, frames 7/9, frames 8/9, frames 9/9\n", 10, 1,
+               60, false},
+              {"out = frames 1/3, frames 2/3, angles 1/3\nurgent = covers by 8:30", 30, 3, 40, true},
+              {"out = frames 1/4, frames 2/4, frames 3/4\n", 20, 2, 60, true}};
+    for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
+        char lines[400];
+        resumed r;
+        snprintf(lines, sizeof lines, "%s%s", form, of[i].lines);
+        begin(&r, "", lines);
+        assert_true(r.good && r.rest.scenario.jobs.count == 5);
+        expect_job(&r.rest.scenario.jobs.list[0].job, of[i].frames_kg, of[i].pieces, 0, i == 0 ? 3000 : 3600);
+        expect_job(&r.rest.scenario.jobs.list[1].job, of[i].angles_kg, (double)NAN, 600, HUGE_VAL);
+        assert_int_equal(r.rest.scenario.jobs.list[0].job.may_split, of[i].may_split);
+        assert_true(r.rest.scenario.jobs.list[3].job.earliest_s == (i == 2 ? 0 : 3600));
+        end(&r);
+    }
+}
+
 static void what_hangs_counts_from_now(void **state)
 {
     (void)state;
@@ -185,9 +213,10 @@ static void keys_that_now_reads_are_named(void **state)
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(what_is_left_of_jobs_counts_from_now), cmocka_unit_test(what_hangs_counts_from_now),
-        cmocka_unit_test(the_bath_is_as_it_was_read),           cmocka_unit_test(what_cannot_be_planned_on_is_refused),
-        cmocka_unit_test(a_draw_keeps_what_was_read),           cmocka_unit_test(keys_that_now_reads_are_named),
+        cmocka_unit_test(what_is_left_of_jobs_counts_from_now), cmocka_unit_test(baskets_that_are_left_are_counted),
+        cmocka_unit_test(what_hangs_counts_from_now),           cmocka_unit_test(the_bath_is_as_it_was_read),
+        cmocka_unit_test(what_cannot_be_planned_on_is_refused), cmocka_unit_test(a_draw_keeps_what_was_read),
+        cmocka_unit_test(keys_that_now_reads_are_named),
     };
     return cmocka_run_group_tests_name("rest", tests, scratch_begin, scratch_end);
 }
