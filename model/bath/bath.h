@@ -160,6 +160,7 @@ typedef struct {
     bool paddle_on;        /* in this stretch */
     bool valve_wanted;     /* what the water control has decided */
     bool valve_set;        /* what the valve was told, a dead time later; the interlock may still keep it shut */
+    bool valve_free;       /* of the interlock: it has boiled for long enough */
     bool layer_held;       /* the layer turns over at its held factor: no boil has come back within the last minute */
     boil_bath_body *bodies;
     size_t bodies_count, bodies_capacity;

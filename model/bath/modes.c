@@ -161,6 +161,6 @@ boil_outcome boil_modes_start(boil_bath *b, const boil_plant *p, double y[], boi
     *g = boil_rates_guess_at(y[BOIL_STATE_SENSOR], tables);
     if (hot && b->layer == BOIL_WATER_LAYER_NONE && (outcome = steady_boil(b, y, g, &boils)) != BOIL_OK)
         return outcome;
-    b->boiling = boils;
+    b->boiling = b->valve_free = boils;
     return BOIL_OK;
 }

@@ -138,7 +138,7 @@ boil_rates_heater boil_rates_of_heater(const boil_bath *b, const double y[], dou
 boil_rates_control boil_rates_of_control(const boil_bath *b, const double y[], double bath_K)
 {
     const boil_water_control *c = &b->plant->control;
-    bool open = c->mode != BOIL_WATER_CONTROL_NONE && b->valve_set && (b->boiling || !c->only_while_boiling);
+    bool open = c->mode != BOIL_WATER_CONTROL_NONE && b->valve_set && ((b->boiling && b->valve_free) || !c->only_while_boiling);
     return (boil_rates_control){c->sensor_lag_s > 0 ? y[BOIL_STATE_SENSOR] : bath_K, open, open ? c->rate_kg_s : 0};
 }
 

@@ -4,6 +4,7 @@
 #include <gsl/gsl_qrng.h>
 #include <string.h>
 
+#include "equipment/water_control.h"
 #include "support/begun.h"
 #include "support/close.h"
 
@@ -216,6 +217,20 @@ static void a_proportioned_valve_settles(void **state)
     boil_history_free(&h);
 }
 
+/* From the loss of a boil to some seconds after its return the valve does not move; then it opens. */
+static void waits_for_a_steady_boil(const boil_history *h)
+{
+    const double rounding_s = 1e-6;
+    assert_true(h->quiet_count > 0 && isfinite(h->quiet[0].end_s));
+    double free_s = h->quiet[0].end_s + BOIL_WATER_CONTROL_STEADY_S;
+    size_t opens = 0;
+    for (size_t i = 0; i < h->valve_count; i++) {
+        assert_false(h->valve_s[i] > h->quiet[0].start_s + rounding_s && h->valve_s[i] < free_s - rounding_s);
+        opens += fabs(h->valve_s[i] - free_s) <= rounding_s;
+    }
+    assert_int_equal(opens, 1);
+}
+
 /* The interlock shuts the valve the moment the boil is lost; without it water runs onto a quiet bath. */
 static void the_interlock_keeps_water_off_a_quiet_bath(void **state)
 {
@@ -227,6 +242,7 @@ static void the_interlock_keeps_water_off_a_quiet_bath(void **state)
     boil_history h = run_actions(&p, 1800, &o, &a, 1);
     assert_true(h.summary.valve_quiet_kg == 0);
     assert_true(h.summary.layer_max_kg.value < 2);
+    waits_for_a_steady_boil(&h);
     boil_history_free(&h);
     p.control.only_while_boiling = false;
     h = run_actions(&p, 1800, &o, &a, 1);
