@@ -27,6 +27,7 @@ static void begin(taught *t)
                                         .longer_s = 5,
                                         .guard_s = 75,
                                         .flow_kg_s = 0.05,
+                                        .sift_kg_s = 0.03,
                                         .boils_off_kg_s = 0.02,
                                         .strongest_kg = 50};
     t->key = boil_plan_lesson_key(t->parts, 2);
@@ -101,17 +102,19 @@ static void a_proof_teaches_of_the_bath(void **state)
     boil_planning_free(&t.planning);
 }
 
-/* What water makes asks for longer guards or slower pours, and nothing else does. */
-static void findings_of_water_are_heeded(void **state)
+/* What water or salts make asks for longer guards, slower pours or slower siftings, and nothing else does. */
+static void findings_of_water_and_salts_are_heeded(void **state)
 {
     (void)state;
     static const struct {
         const char *id;
-        double guard_s, flow;
-    } of[] = {{"water-layer", 45, 1},        {"water-on-quiet-bath", 45, 1}, {"layer-outlasts-run", 45, 1},
-              {"load-through-layer", 45, 1}, {"surface-boils", 45, 0.8},     {"water-too-fast", 0, 0.8},
-              {"steam-surge", 0, 0.8},       {"freeboard-low", 0, 0.8},      {"overflow", 0, 0.6},
-              {"boil-lost-long", 0, 0.8},    {"bath-too-hot", 0, 1},         {"load-heavy", 0, 1}};
+        double guard_s, flow, sifting;
+    } of[] = {{"water-layer", 45, 1, 1},        {"water-on-quiet-bath", 45, 1, 1}, {"layer-outlasts-run", 45, 1, 1},
+              {"load-through-layer", 45, 1, 1}, {"surface-boils", 45, 0.8, 1},     {"water-too-fast", 0, 0.8, 1},
+              {"steam-surge", 0, 0.8, 0.8},     {"freeboard-low", 0, 0.8, 0.8},    {"overflow", 0, 0.6, 0.6},
+              {"boil-lost-long", 0, 0.8, 0.8},  {"salt-slug", 0, 1, 0.6},          {"salt-bed", 0, 1, 0.6},
+              {"salt-on-quiet-bath", 45, 1, 1}, {"water-on-dry-salt", 45, 1, 0.6}, {"bath-too-hot", 0, 1, 1},
+              {"load-heavy", 0, 1, 1}};
     for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
         taught t;
         begin(&t);
@@ -121,6 +124,7 @@ static void findings_of_water_are_heeded(void **state)
         learned(&t);
         assert_close(t.planning.bath.guard_s, 75 + of[i].guard_s, 1e-12, 0);
         assert_close(t.planning.bath.flow_kg_s, 0.05 * of[i].flow, 1e-12, 0);
+        assert_close(t.planning.bath.sift_kg_s, 0.03 * of[i].sifting, 1e-12, 0);
         boil_planning_free(&t.planning);
     }
 }
@@ -163,7 +167,7 @@ int main(void)
         cmocka_unit_test(a_dip_teaches_its_own_numbers),
         cmocka_unit_test(what_never_came_is_no_number),
         cmocka_unit_test(a_proof_teaches_of_the_bath),
-        cmocka_unit_test(findings_of_water_are_heeded),
+        cmocka_unit_test(findings_of_water_and_salts_are_heeded),
         cmocka_unit_test(an_order_is_proved_until_it_holds_or_cannot),
     };
     return cmocka_run_group_tests_name("learn", tests, NULL, NULL);
