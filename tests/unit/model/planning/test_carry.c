@@ -120,6 +120,33 @@ static void pours_are_water_while_it_boils(void **state)
     boil_plan_carried_free(&c.out);
 }
 
+/* Salts likewise, of the bath's own blend, as warm as the room, after the water of the same gap and before the next dip; and the run goes on
+   behind them. */
+static void siftings_are_salts_while_it_boils(void **state)
+{
+    (void)state;
+    boil_plan_pour salts[2] = {{850, 80, 3}, {2600, 200, 7}};
+    carried c;
+    begin(&c);
+    c.table.salts = salts;
+    c.table.salts_count = 2;
+    carry(&c);
+    static const size_t at[] = {3, 8};
+    assert_int_equal(c.out.schedule.count, 9);
+    for (size_t i = 0; i < 2; i++) {
+        const boil_action *a = &c.out.schedule.actions[at[i]];
+        const boil_plan_act *act = &c.out.acts[at[i]];
+        assert_true(act->is_salts && !act->is_pour && act->pour == i);
+        assert_true(a->kind == BOIL_ACTION_SALTS && a->time_s == salts[i].start_s && a->wait.state == BOIL_WAIT_BOILING);
+        assert_true(a->pour.while_boiling && a->pour.no_later_s == salts[i].start_s + salts[i].over_s);
+        assert_close(a->is.salts.mass_kg, salts[i].mass_kg, 1e-12, 0);
+        assert_close(a->is.salts.over_s, salts[i].over_s, 1e-9, 0);
+        assert_close(a->is.salts.temperature_K, 290, 1e-12, 0);
+    }
+    assert_close(c.out.schedule.duration_s, 2800 + 300, 1e-12, 0);
+    boil_plan_carried_free(&c.out);
+}
+
 /* Until five minutes after whatever ends last: a dip, a boil, what hung there, a pour. */
 static void the_run_ends_behind_the_last(void **state)
 {
@@ -158,6 +185,7 @@ int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(dips_are_loads_in_their_places), cmocka_unit_test(a_place_is_empty_after_the_move),
-        cmocka_unit_test(pours_are_water_while_it_boils), cmocka_unit_test(the_run_ends_behind_the_last)};
+        cmocka_unit_test(pours_are_water_while_it_boils), cmocka_unit_test(siftings_are_salts_while_it_boils),
+        cmocka_unit_test(the_run_ends_behind_the_last)};
     return cmocka_run_group_tests_name("carry", tests, NULL, NULL);
 }
