@@ -182,7 +182,14 @@ boil_outcome boil_heater_size_for_recovery_unchecked(const boil_holding_case *of
     return outcome;
 }
 
-/* What the search did not ask of the heat where it ended. */
+double boil_heater_rounded_up(double heat_W)
+{
+    double digit = pow(10, floor(log10(heat_W)) - 3);
+    return ceil(heat_W / digit - 1e-9) * digit;
+}
+
+/* What the search did not ask of the heat where it ended, and of as much more as another search may end at: a hair of it decides
+   over a hair of freeboard. */
 boil_outcome boil_heater_size_holds(const boil_holding_case *of, double precision, double *more, size_t *first, bool *yes)
 {
     held_case c = {.of = *of};
@@ -190,6 +197,8 @@ boil_outcome boil_heater_size_holds(const boil_holding_case *of, double precisio
     bool breaks = false;
     boil_outcome outcome = size(&c, precision, ~0u, more, &heat_W);
     *yes = false;
+    if (outcome == BOIL_OK)
+        heat_W = boil_heater_rounded_up((1 + precision) * heat_W);
     for (size_t i = 0; i < BOIL_HOLDING_LAWS && outcome == BOIL_OK; i++)
         breaks = breaks || c.enough[i].breaks != 0;
     for (size_t i = 0; i < BOIL_HOLDING_LAWS && outcome == BOIL_OK && !breaks; i++) {

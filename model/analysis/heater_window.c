@@ -21,12 +21,6 @@ static bool is_no(int result)
     return result == BOIL_NO_ROOT || result == BOIL_OUT_OF_RANGE;
 }
 
-double boil_heater_rounded_up(double heat_W)
-{
-    double digit = pow(10, floor(log10(heat_W)) - 3);
-    return ceil(heat_W / digit - 1e-9) * digit;
-}
-
 static boil_holding_case holding_of(const sized_case *c, const boil_schedule *held)
 {
     return (boil_holding_case){c->plant, held, *c->run, c->limit_s, false};

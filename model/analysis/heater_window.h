@@ -56,7 +56,6 @@ void boil_heater_window_free(boil_heater_window *w);
 boil_outcome boil_heater_window_opening(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
                                         boil_heater_window *w);
 
-double boil_heater_rounded_up(double heat_W);                     /* to four digits */
 bool boil_window_end_shut(const boil_window_end *e);              /* with the heat that is needed it does not stay so */
 bool boil_heater_window_shut(const boil_heater_window *w);        /* with heat_W, or any, it does not hold: at.breaks */
 bool boil_heater_window_never_stops(const boil_heater_window *w); /* with heat_W no load stops the boil at all */

@@ -25,7 +25,7 @@ boil_outcome boil_most_heat_leaving(const boil_holding_case *of, double freeboar
     const double inside = 0.997; /* so much of what the line says, or it would be asked again for a hair */
     double now_m = (double)NAN;
     boil_outcome outcome = least_left(of, freeboard_m, near_W, &now_m);
-    for (*heat_W = near_W; outcome == BOIL_OK && now_m<freeboard_m && * heat_W> least_W;) {
+    for (*heat_W = near_W; outcome == BOIL_OK && *heat_W > least_W && now_m < freeboard_m;) {
         double share = (left_m - freeboard_m) / (left_m - now_m);
         *heat_W = fmax(least_W, inside * (least_W + share * (*heat_W - least_W)));
         outcome = least_left(of, freeboard_m, *heat_W, &now_m);

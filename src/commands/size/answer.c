@@ -2,6 +2,8 @@
 
 #include <math.h>
 
+#include "analysis/heater_size.h"
+
 static const double precision = 0.002, beyond = 1.01; /* one per cent, as the texts say */
 
 static bool is_no(int result)
