@@ -106,7 +106,7 @@ static bool part_fits(const plan_answer *a, const boil_plan_part *p)
 {
     const boil_plan_bath *b = &a->planning.bath;
     bool by_run = boil_plan_part_mass(p) <= b->most_kg && p->heat_J <= boil_plan_most_heat(b);
-    return by_run || p->number > 0 || boil_plan_parts_needed(&a->scenario->jobs.list[p->job].job, b, a->planning.bath_K) > 0;
+    return by_run || boil_plan_parts_needed(&a->scenario->jobs.list[p->job].job, b, a->planning.bath_K) > 0;
 }
 
 const boil_plan_part *plan_part_unfit(const plan_answer *a)

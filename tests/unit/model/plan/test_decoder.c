@@ -338,6 +338,10 @@ static void going_on_is_beginning_anew(void **state)
         boil_plan_decoder kept;
         boil_stream s = boil_stream_begin(seed, 9);
         draw_list(&l, seed, LIST_JOBS);
+        double lifted_s = floor(stream_evenly(&s, 0, 3000));
+        const boil_plan_hanging_dip lifts[] = {{lifted_s, 1}, {lifted_s + l.problem.hoist_s, 2}};
+        l.problem.hanging = lifts;
+        l.problem.hanging_count = l.problem.positions < 2 ? 1 : seed % 3;
         assert_int_equal(boil_plan_order_begin(&o, l.of.parts_count), BOIL_OK);
         assert_int_equal(boil_plan_decoder_begin(&kept, &l.of), BOIL_OK);
         for (int i = 0; i < 10; i++) {
