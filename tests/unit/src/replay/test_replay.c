@@ -18,12 +18,17 @@ typedef struct {
     replay r;
 } replayed;
 
-static void make(replayed *p, const char *name)
+static void replay_it(replayed *p)
 {
-    read_shipped(name, &p->s);
     boil_run_options options = replay_options(&p->s.schedule);
     assert_int_equal(carried_out_of(&p->s, &options, &p->o), 0);
     assert_true(replay_of(&p->o, UNITS_US, 1, &p->r));
+}
+
+static void make(replayed *p, const char *name)
+{
+    read_shipped(name, &p->s);
+    replay_it(p);
 }
 
 static void unmake(replayed *p)
@@ -162,6 +167,22 @@ static void it_slows_down_where_it_matters(void **state)
     unmake(&boiling);
 }
 
+/* Of a bath that stands too high from the start it is said at the start, and once. */
+static void too_high_from_the_start_is_said_then(void **state)
+{
+    (void)state;
+    replayed p;
+    read_shipped("water-while-boiling.bath", &p.s);
+    p.s.plant.limits.freeboard_m = 9 * 0.0254; /* it begins 7.1 in below the rim */
+    replay_it(&p);
+    const replay_event *limit = event_with(&p.r, "Less than 9.0 in to the rim.");
+    assert_non_null(limit);
+    assert_true(limit->grave && limit->time_s == 0 && limit == &p.r.events[0]);
+    for (size_t i = 1; i < p.r.events_count; i++)
+        assert_null(strstr(p.r.events[i].text.text, "Less than"));
+    unmake(&p);
+}
+
 /* The state in words says what may come before it comes, and nothing once it has. */
 static void words_warn_before(void **state)
 {
@@ -266,6 +287,7 @@ int main(void)
         cmocka_unit_test(the_band_holds_every_run),
         cmocka_unit_test(boils_come_back_abreast),
         cmocka_unit_test(it_slows_down_where_it_matters),
+        cmocka_unit_test(too_high_from_the_start_is_said_then),
         cmocka_unit_test(words_warn_before),
         cmocka_unit_test(only_danger_that_is_likely_is_grave),
         cmocka_unit_test(rows_lie_close_only_where_it_moves),
