@@ -1,5 +1,6 @@
 #include "planning/relaxed.h"
 
+#include <math.h>
 #include <stdlib.h>
 
 #include "plan/search.h"
@@ -113,6 +114,17 @@ static boil_outcome seek(boil_planning *g, const relaxed *x, const boil_plan_ask
     return outcome;
 }
 
+/* When all are out by the plan that was found, if it breaks nothing but the end; infinity: it does. */
+static double found_open_s(const boil_plan_proof *found)
+{
+    if (found == NULL || found->table.dips == NULL)
+        return HUGE_VAL;
+    for (size_t i = 0; i < found->broken_count; i++)
+        if (i >= BOIL_PLAN_BREAKS_KEPT || found->broken[i].what != BOIL_PLAN_BREAKS_END)
+            return HUGE_VAL;
+    return found->table.value.of[BOIL_PLAN_LAST_OUT_S];
+}
+
 static boil_outcome carry_out(const boil_plan_asked *a, boil_plan_relaxation *r)
 {
     const boil_planning *g = a->of;
@@ -130,9 +142,12 @@ static boil_outcome carry_out(const boil_plan_asked *a, boil_plan_relaxation *r)
     r->proof = BOIL_PLAN_DISPROVED;
     if (outcome == BOIL_OK) {
         outcome = seek(&then, &x, a, &best);
-        if (outcome == BOIL_OK && boil_plan_proof_holds(&best)) {
+        double found_s = x.open ? found_open_s(a->found) : HUGE_VAL;
+        if (outcome == BOIL_OK && boil_plan_proof_holds(&best))
+            found_s = fmin(found_s, best.table.value.of[BOIL_PLAN_LAST_OUT_S]);
+        if (isfinite(found_s)) {
             r->proof = BOIL_PLAN_PROVED;
-            r->last_out_s = best.table.value.of[BOIL_PLAN_LAST_OUT_S];
+            r->last_out_s = found_s;
         }
         boil_plan_proof_free(&best);
         boil_planning_free(&then);

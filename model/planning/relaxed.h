@@ -4,14 +4,15 @@
 #define BOIL_PLANNING_RELAXED_H
 
 #include "plan/relax.h"
+#include "planning/proof.h"
 #include "planning/resume.h"
 
 typedef struct {
     const boil_planning *of;
     const boil_plan_under_way
-        *under_way;              /* it plans the rest of a shift, which is taken up again where the bath is another; NULL: a
-                                             shift from its start */
-    const boil_plan_order *best; /* that was found */
+        *under_way;               /* the rest of a shift, taken up again where the bath is another; NULL: from its start */
+    const boil_plan_order *best;  /* that was found */
+    const boil_plan_proof *found; /* its proof: with an open end it may hold as it is; NULL: there is none */
     uint64_t seed;
 } boil_plan_asked;
 

@@ -19,7 +19,7 @@ static void copy_order(const boil_plan_timetable *t, boil_plan_order *o)
 /* Carried out are those of the shift and the plant first, of jobs the first few: each takes runs of a whole shift. */
 static boil_outcome prove_gives(plan_answer *a, const boil_plan_order *best)
 {
-    const boil_plan_asked asked = {&a->planning, a->rest != NULL ? &a->rest->under_way : NULL, best, a->seed};
+    const boil_plan_asked asked = {&a->planning, a->rest != NULL ? &a->rest->under_way : NULL, best, a->best, a->seed};
     const size_t most = 8; /* judgement: some seconds for thirty jobs */
     boil_outcome outcome = BOIL_OK;
     size_t proved = 0;

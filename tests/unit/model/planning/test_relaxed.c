@@ -13,7 +13,7 @@ static boil_plan_relaxation asked(const boil_planning *g, boil_plan_gives what, 
     boil_plan_relaxation r = {.what = what, .job = 1, .value = value, .works = true};
     boil_plan_order o;
     assert_int_equal(boil_plan_order_begin(&o, g->parts.count), BOIL_OK);
-    assert_int_equal(boil_planning_relaxed(&(boil_plan_asked){g, NULL, &o, 1}, &r), BOIL_OK);
+    assert_int_equal(boil_planning_relaxed(&(boil_plan_asked){.of = g, .best = &o, .seed = 1}, &r), BOIL_OK);
     boil_plan_order_free(&o);
     return r;
 }
@@ -83,7 +83,9 @@ static boil_plan_relaxation asked_rest(const rest *r, boil_plan_gives what, doub
     boil_plan_relaxation a = {.what = what, .value = value, .works = true};
     boil_plan_order o;
     assert_int_equal(boil_plan_order_begin(&o, 1), BOIL_OK);
-    assert_int_equal(boil_planning_relaxed(&(boil_plan_asked){&r->planning, &r->under_way, &o, 1}, &a), BOIL_OK);
+    assert_int_equal(
+        boil_planning_relaxed(&(boil_plan_asked){.of = &r->planning, .under_way = &r->under_way, .best = &o, .seed = 1}, &a),
+        BOIL_OK);
     boil_plan_order_free(&o);
     return a;
 }
@@ -118,9 +120,40 @@ static void the_rest_of_a_shift_is_taken_up_again(void **state)
     boil_planning_free(&r.planning);
 }
 
+/* A plan that breaks nothing but the end is proved with an open one; the search can only be sooner. */
+static void what_was_found_holds_with_an_open_end(void **state)
+{
+    (void)state;
+    boil_plan_dip dip = {.count = 1};
+    boil_plan_proof found = {.table = {.dips = &dip, .dips_count = 1}, .broken_count = 1};
+    boil_plan_order o;
+    rest r;
+    begin_rest(&r, 1500, 1);
+    double alone_s = asked_rest(&r, BOIL_PLAN_GIVES_END, 0).last_out_s;
+    assert_int_equal(boil_plan_order_begin(&o, 1), BOIL_OK);
+    const struct {
+        boil_plan_breaks what;
+        double found_s, last_out_s;
+    } of[] = {{BOIL_PLAN_BREAKS_END, alone_s - 100, alone_s - 100},
+              {BOIL_PLAN_BREAKS_END, alone_s + 100, alone_s},
+              {BOIL_PLAN_BREAKS_DUE, alone_s - 100, alone_s}};
+    for (size_t i = 0; i < sizeof of / sizeof of[0]; i++) {
+        boil_plan_relaxation a = {.what = BOIL_PLAN_GIVES_END, .works = true};
+        const boil_plan_asked asked = {&r.planning, &r.under_way, &o, &found, 1};
+        found.broken[0].what = of[i].what;
+        found.table.value.of[BOIL_PLAN_LAST_OUT_S] = of[i].found_s;
+        assert_int_equal(boil_planning_relaxed(&asked, &a), BOIL_OK);
+        assert_int_equal(a.proof, BOIL_PLAN_PROVED);
+        assert_close(a.last_out_s, of[i].last_out_s, 0, 1e-9);
+    }
+    boil_plan_order_free(&o);
+    boil_planning_free(&r.planning);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {cmocka_unit_test(what_gives_is_carried_out),
-                                       cmocka_unit_test(the_rest_of_a_shift_is_taken_up_again)};
+                                       cmocka_unit_test(the_rest_of_a_shift_is_taken_up_again),
+                                       cmocka_unit_test(what_was_found_holds_with_an_open_end)};
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

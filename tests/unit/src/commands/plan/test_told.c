@@ -407,6 +407,9 @@ static void what_hung_there_stands_by_its_position(void **state)
     for (size_t i = 0; i < 2; i++)
         assert_true(down_at(text, of[i][0]) == down_at(text, of[i][1]));
     assert_true(down_at(text, of[1][0]) > down_at(text, of[0][0]));
+    double row = down_at(text, of[1][0]) - down_at(text, of[0][0]), height = 0;
+    assert_int_equal(sscanf(strstr(text, "<svg viewBox"), "<svg viewBox=\"0 0 %*d %lf", &height), 1);
+    assert_true(height > down_at(text, ">water, break<") && height < down_at(text, ">water, break<") + row);
     free(text);
     end(&r.of);
 }
