@@ -74,7 +74,8 @@ static void verdict_shut(const writing *w)
         report_verdict(w->to,
                        "No heat does both: it takes %s to the tank to bring every boil back within %s, and that leaves %s "
                        "of freeboard, not %s",
-                       heat_words(w, a->heats.heat_W).text, limit.text, SHOWN(w->system, LENGTH, at->freeboard_min_m),
+                       heat_words(w, a->heats.heat_W).text, limit.text,
+                       size_shown_down(w->system, DIM_LENGTH, at->freeboard_min_m).text,
                        SHOWN(w->system, LENGTH, a->size->scenario->plant.limits.freeboard_m));
     else if (a->heats.found == BOIL_WINDOW_FOUND)
         report_verdict(w->to,

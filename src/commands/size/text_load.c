@@ -51,7 +51,7 @@ static void in_the_way(const boil_holding *at, const size_case *c, const char *w
     if (at->breaks & BOIL_BREAKS_FREEBOARD && at->freeboard_min_m < 0)
         TEXT_ADD(words, "; it boils over");
     else if (at->breaks & BOIL_BREAKS_FREEBOARD)
-        TEXT_ADD(words, "; %s of freeboard is left, not %s", SHOWN(s, LENGTH, at->freeboard_min_m),
+        TEXT_ADD(words, "; %s of freeboard is left, not %s", size_shown_down(s, DIM_LENGTH, at->freeboard_min_m).text,
                  SHOWN(s, LENGTH, c->plant.limits.freeboard_m));
     if (at->breaks & BOIL_BREAKS_WEAK)
         TEXT_ADD(words, "; it boils below its band");
