@@ -106,20 +106,28 @@ static boil_outcome find_strength(const sized_case *c, const boil_schedule *held
 }
 
 /* Nothing that opens it is no failure. */
-boil_outcome boil_heater_window_opening(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
-                                        boil_heater_window *w)
+static boil_outcome or_none(boil_outcome found, double *answer)
+{
+    if (found != BOIL_NO_ROOT)
+        return found;
+    *answer = (double)NAN;
+    return BOIL_OK;
+}
+
+boil_outcome boil_heater_window_opening_load(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                             double limit_s, boil_heater_window *w)
 {
     if (!boil_heater_window_shut(w))
         return BOIL_OK;
-    int by_load = boil_load_size_opening_load(p, s, o, limit_s, &w->opening_load);
-    int by_area = boil_load_size_opening_area(p, s, o, limit_s, &w->opening_area);
-    if (by_load == BOIL_NO_ROOT)
-        w->opening_load = (double)NAN;
-    if (by_area == BOIL_NO_ROOT)
-        w->opening_area = (double)NAN;
-    return by_load != BOIL_OK && by_load != BOIL_NO_ROOT   ? by_load
-           : by_area != BOIL_OK && by_area != BOIL_NO_ROOT ? by_area
-                                                           : BOIL_OK;
+    return or_none(boil_load_size_opening_load(p, s, o, limit_s, &w->opening_load), &w->opening_load);
+}
+
+boil_outcome boil_heater_window_opening_area(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                             double limit_s, boil_heater_window *w)
+{
+    if (!boil_heater_window_shut(w))
+        return BOIL_OK;
+    return or_none(boil_load_size_opening_area(p, s, o, limit_s, &w->opening_area), &w->opening_area);
 }
 
 static boil_outcome hold(const sized_case *c, boil_heater_window *a)

@@ -43,8 +43,7 @@ typedef struct {
     boil_window_end leaves_likely, leaves_possible; /* likewise, with the freeboard that is asked for */
     double
         strength_W; /* most with which a water control of the plant's own keeps the strength; NaN: any that leaves the freeboard */
-    double opening_load,
-        opening_area; /* where it is shut: what would open it, as boil_heater_window_opening finds; NaN: nothing tried */
+    double opening_load, opening_area; /* where it is shut: what would open it, as these find; NaN: nothing tried */
 } boil_heater_window;
 
 /* limit_s: the longest a boil may be away. BOIL_OK, or a failure after which nothing is left to free. */
@@ -52,9 +51,12 @@ boil_outcome boil_heater_window_of(const boil_plant *p, const boil_schedule *s, 
                                    boil_heater_window *out);
 void boil_heater_window_free(boil_heater_window *w);
 
-/* Of a window that is shut: what would open it, which takes as long again. BOIL_OK or a failure. */
-boil_outcome boil_heater_window_opening(const boil_plant *p, const boil_schedule *s, const boil_run_options *o, double limit_s,
-                                        boil_heater_window *w);
+/* Of a window that is shut: the load and the area that would open it, each of which takes half as long again; one writes nothing that
+   the other reads. BOIL_OK or a failure. */
+boil_outcome boil_heater_window_opening_load(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                             double limit_s, boil_heater_window *w);
+boil_outcome boil_heater_window_opening_area(const boil_plant *p, const boil_schedule *s, const boil_run_options *o,
+                                             double limit_s, boil_heater_window *w);
 
 bool boil_window_end_shut(const boil_window_end *e);              /* with the heat that is needed it does not stay so */
 bool boil_heater_window_shut(const boil_heater_window *w);        /* with heat_W, or any, it does not hold: at.breaks */

@@ -15,7 +15,7 @@ static void ask_to_stop(int signal_number)
 #ifdef _OPENMP
 /* Signals that end the program are for the thread that began: it holds them back where something would be left behind, and
    these threads stay until it ends. */
-static int begin_all(unsigned long asked)
+int threads_create(unsigned long asked)
 {
     long processors = sysconf(_SC_NPROCESSORS_ONLN);
     int count = asked > 0 ? (int)asked : processors > 1 ? (int)processors : 1;
@@ -27,7 +27,7 @@ static int begin_all(unsigned long asked)
     return count;
 }
 #else
-static int begin_all(unsigned long asked)
+int threads_create(unsigned long asked)
 {
     (void)asked;
     return 1;
@@ -37,7 +37,7 @@ static int begin_all(unsigned long asked)
 void threads_begin(threads *t, unsigned long asked)
 {
     const struct sigaction stop = {.sa_handler = ask_to_stop};
-    t->count = begin_all(asked);
+    t->count = threads_create(asked);
     asked_to_stop = 0;
     sigaction(SIGINT, &stop, &t->interrupt);
     sigaction(SIGTERM, &stop, &t->terminate);

@@ -11,7 +11,11 @@ typedef struct {
     struct sigaction interrupt, terminate; /* as they were before */
 } threads;
 
-/* Asked 0: as many as there are processors. */
+/* So many threads, for OpenMP, that leave all signals to the one that began; 0: as many as there are processors. Their number: 1 where
+   the compiler has none. What they do a signal ends as it ends the rest of the program. */
+int threads_create(unsigned long asked);
+
+/* As many, and from now on signals only ask to stop. */
 void threads_begin(threads *t, unsigned long asked);
 
 /* Whether somebody did since the last beginning; after the end too. */

@@ -59,7 +59,8 @@ static void test_an_open_window_ends_where_it_says(void **state)
                   w.possible.heat_W / 1e3);
     assert_true(w.found == BOIL_WINDOW_FOUND && !boil_heater_window_shut(&w) && w.likely.rim == BOIL_RIM_AT);
     assert_true(w.likely.from_W == w.heat_W);
-    assert_int_equal(boil_heater_window_opening(&p, &s, &o, limit_s, &w), BOIL_OK);
+    assert_int_equal(boil_heater_window_opening_load(&p, &s, &o, limit_s, &w), BOIL_OK);
+    assert_int_equal(boil_heater_window_opening_area(&p, &s, &o, limit_s, &w), BOIL_OK);
     assert_true(isnan(w.opening_load) && isnan(w.opening_area));
     run_with(&p, &s, w.heat_W, &back, &below);
     assert_true(back && below);
@@ -117,7 +118,8 @@ static void test_a_shut_window_says_what_opens_it(void **state)
     assert_int_equal(boil_heater_window_of(&p, &s, &o, limit_s, &w), BOIL_OK);
     assert_true(w.found == BOIL_WINDOW_FOUND && boil_heater_window_shut(&w) && boil_window_end_shut(&w.likely));
     assert_true(isnan(w.opening_load) && isnan(w.opening_area)); /* not asked yet */
-    assert_int_equal(boil_heater_window_opening(&p, &s, &o, limit_s, &w), BOIL_OK);
+    assert_int_equal(boil_heater_window_opening_load(&p, &s, &o, limit_s, &w), BOIL_OK);
+    assert_int_equal(boil_heater_window_opening_area(&p, &s, &o, limit_s, &w), BOIL_OK);
     assert_true(w.opening_load < 1 && w.opening_area > 1);
     boil_heater_window_free(&w);
     boil_schedule_free(&s);

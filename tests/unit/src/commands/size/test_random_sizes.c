@@ -186,7 +186,8 @@ static void opening_agrees(const shop *s, size_t number, boil_heater_window *w)
 {
     boil_run_options o = boil_run_options_default();
     boil_heater_window then;
-    assert_int_equal(boil_heater_window_opening(&s->plant, &s->schedule, &o, s->limit_s, w), BOIL_OK);
+    assert_int_equal(boil_heater_window_opening_load(&s->plant, &s->schedule, &o, s->limit_s, w), BOIL_OK);
+    assert_int_equal(boil_heater_window_opening_area(&s->plant, &s->schedule, &o, s->limit_s, w), BOIL_OK);
     if (!isnan(w->opening_load)) {
         boil_schedule loads;
         assert_int_equal(boil_load_size_scaled(&s->schedule, w->opening_load, &loads), BOIL_OK);
