@@ -13,6 +13,7 @@
 #include "commands/plan/answer.h"
 #include "describe/carried_out.h"
 #include "drawn_shift.h"
+#include "plan/decoder.h"
 #include "support/numbers.h"
 
 enum { BASKETS = 400, CLEAR_S = 10 };
@@ -472,11 +473,68 @@ static void more_is_never_later(void **state)
     assert_true(2 * held >= tried);
 }
 
+/* Parts shuffled, and each hung beside the one before by the toss of a coin where it may. */
+static void any_order(const boil_plan_case *c, stream *by, boil_plan_order *o)
+{
+    o->dips_count = 0;
+    for (size_t i = c->parts_count; i-- > 1;) {
+        size_t k = stream_below(by, i + 1), kept = o->parts[i];
+        o->parts[i] = o->parts[k];
+        o->parts[k] = kept;
+    }
+    for (size_t i = 0; i < c->parts_count; i++) {
+        size_t begins = o->dips_count > 0 ? o->first[o->dips_count - 1] : 0;
+        bool beside = i > 0 && stream_chance(by, 0.5) && boil_plan_may_share(c, o->parts + begins, i - begins, o->parts[i]);
+        if (!beside)
+            o->first[o->dips_count++] = i;
+        o->first[o->dips_count] = i + 1;
+    }
+}
+
+static size_t held_by_chance(const plan_answer *a, size_t orders)
+{
+    size_t did = 0;
+    boil_plan_case c = boil_planning_case(&a->planning);
+    boil_plan_decoder d;
+    boil_plan_order o;
+    stream by = {4000};
+    assert_int_equal(boil_plan_decoder_begin(&d, &c), BOIL_OK);
+    assert_int_equal(boil_plan_order_begin(&o, c.parts_count), BOIL_OK);
+    for (size_t i = 0; i < orders; i++) {
+        any_order(&c, &by, &o);
+        did += boil_plan_holds(&boil_plan_decode(&d, &o)->value);
+    }
+    boil_plan_order_free(&o);
+    boil_plan_decoder_free(&d);
+    return did;
+}
+
+/* The shipped list is worth a search: a plan for it holds, and none of 4000 orders does that are made by chance. */
+static void no_order_by_chance_does(void **state)
+{
+    (void)state;
+    const plan_work w = {.seed = 1, .threads = 1};
+    scenario s = {0};
+    messages m;
+    plan_answer a;
+    boil_outcome outcome;
+    messages_init(&m);
+    assert_int_equal(scenario_read("scenarios/plan/short-morning.bath", &s, &m), BOIL_OK);
+    assert_true(plan_begin(&a, &s, NULL, UNITS_SI, &outcome));
+    assert_int_equal(plan_seek(&a, &w), BOIL_OK);
+    assert_true(boil_plan_proof_holds(a.best) && boil_plan_holds(&a.best->table.value));
+    assert_int_equal(held_by_chance(&a, 4000), 0);
+    plan_free(&a);
+    scenario_free(&s);
+    messages_free(&m);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(what_is_written_holds),
         cmocka_unit_test(more_is_never_later),
+        cmocka_unit_test(no_order_by_chance_does),
     };
     gsl_set_error_handler_off();
     return cmocka_run_group_tests_name("random plans", tests, scratch_begin, scratch_end);
