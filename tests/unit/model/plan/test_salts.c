@@ -125,12 +125,24 @@ static void the_rest_follows_behind_the_last(void **state)
     expect(&s, 0, 0, 0);
 }
 
+/* Half and half: as much water as salts, be they a pound or less; what is put in too much takes none. */
+static void water_belongs_to_salts(void **state)
+{
+    (void)state;
+    made m;
+    set_up(&m);
+    assert_close(boil_plan_water_with(&m.bath, 0.25), 0.25, 1e-12, 0);
+    assert_close(boil_plan_water_with(&m.bath, 7), 7, 1e-12, 0);
+    m.bath.salt_fraction = 0.75;
+    assert_close(boil_plan_water_with(&m.bath, 6), 2, 1e-12, 0);
+    assert_true(boil_plan_water_with(&m.bath, -3) == 0);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
-        cmocka_unit_test(a_window_takes_what_it_has_time_for),
-        cmocka_unit_test(what_is_gone_is_put_back_once),
-        cmocka_unit_test(the_band_bears_them),
+        cmocka_unit_test(water_belongs_to_salts),           cmocka_unit_test(a_window_takes_what_it_has_time_for),
+        cmocka_unit_test(what_is_gone_is_put_back_once),    cmocka_unit_test(the_band_bears_them),
         cmocka_unit_test(the_rest_follows_behind_the_last),
     };
     return cmocka_run_group_tests_name("salts", tests, NULL, NULL);
