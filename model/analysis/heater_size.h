@@ -31,9 +31,10 @@ boil_outcome boil_heater_size_near(const boil_holding_case *of, double near_W, d
 
 double boil_heater_rounded_up(double heat_W); /* to four digits, as a size is told */
 
-/* Whether, with that heat and the precision more, of a schedule that is held, it holds in all by all laws; *first as of boil_holding_breaks_by_any. No where
-   the grave laws' own heat, which is less, breaks something already. *more: how many times what its beginning needs the whole is
-   thought to need, where the search begins, 1 for all that is known; and does, then. Outcomes as of boil_heater_size_for_recovery. */
+/* Whether, with that heat and the precision more, of a schedule that is held, it holds in all by all laws; *first as of
+   boil_holding_breaks_by_any. No where the grave laws' own heat, which is less, breaks something already. *more: how many times
+   what its beginning needs the whole is thought to need, where the search begins, 1 for all that is known; and does, then.
+   Outcomes as of boil_heater_size_for_recovery. */
 boil_outcome boil_heater_size_holds(const boil_holding_case *of, double precision, double *more, size_t *first, bool *yes);
 
 #endif

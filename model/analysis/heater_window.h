@@ -43,7 +43,7 @@ typedef struct {
     boil_window_end leaves_likely, leaves_possible; /* likewise, with the freeboard that is asked for */
     double
         strength_W; /* most with which a water control of the plant's own keeps the strength; NaN: any that leaves the freeboard */
-    double opening_load, opening_area; /* where it is shut: what would open it, as these find; NaN: nothing tried */
+    double opening_load, opening_area; /* where it is shut: what would open it, as those below find; NaN: nothing tried */
 } boil_heater_window;
 
 /* limit_s: the longest a boil may be away. BOIL_OK, or a failure after which nothing is left to free. */

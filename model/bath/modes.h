@@ -5,9 +5,9 @@
 #include "boilback.h"
 #include "bath/rates_view.h"
 
-/* Set the bath up for a plant (kept by reference), fill y[0..BOIL_STATE_FIXED), empty tables and the first guess: charged, nothing in it, in
-   its mode: BOILING with steady steam and heater when it starts at its boiling point with nothing afloat and the heat carries it, else QUIET; a
-   bath that starts cold starts with a cold heater. BOIL_OUT_OF_RANGE: no such bath. */
+/* Set the bath up for a plant (kept by reference), fill y[0..BOIL_STATE_FIXED) and the first guess, of tables that are emptied:
+   charged, nothing in it, in its mode: BOILING with steady steam and heater when it starts at its boiling point with nothing afloat
+   and the heat carries it, else QUIET; a bath that starts cold starts with a cold heater. BOIL_OUT_OF_RANGE: no such bath. */
 boil_outcome boil_modes_start(boil_bath *b, const boil_plant *p, double y[], boil_rates_tables *tables, boil_rates_guess *g);
 
 /* Guards for the integrator: each rises through zero where something changes. */

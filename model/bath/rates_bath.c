@@ -29,8 +29,7 @@ static double expected_temperature(const double y[], const boil_rates_guess *g)
     return g->solution.temperature_K + fmax(-most_K, fmin(most_K, more_J / g->solution.heat.capacity_J_K));
 }
 
-/* T at which the bath holds the enthalpy H. The partial enthalpies are those a ten-thousandth of a kelvin off, 1e-7 of a latent
-   heat. */
+/* T at which the bath holds the enthalpy H. */
 static boil_outcome quiet_temperature(const boil_bath *b, const double y[], const boil_rates_guess *g, double *temperature_K,
                                       boil_bath_heat *heat)
 {

@@ -3,7 +3,7 @@
    The sensor follows the bath's temperature (that of the liquid below any layer) with a first-order lag. On/off: the valve
    opens when the sensor is above set point + differential/2 and shuts below set point - differential/2. Time-proportioned:
    in every period the valve is open for the share (sensor - set point)/band + 1/2, held within 0 and 1. The valve actions a
-   dead time after the decision. Interlock: it shuts as the bath stops to boil, and stays shut until it has boiled for some seconds
+   dead time after the decision. Interlock: it shuts as the bath stops boiling, and stays shut until it has boiled for some seconds
    again. Low level: the heat is cut off while the still level is below it. */
 #ifndef BOIL_EQUIPMENT_WATER_CONTROL_H
 #define BOIL_EQUIPMENT_WATER_CONTROL_H

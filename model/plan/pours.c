@@ -170,7 +170,7 @@ static void end_with(const boil_plan_case *c, boil_plan_timetable *t, double mis
     const double little_kg = BOIL_PLAN_POUR_LEAST_S * c->bath->flow_kg_s;
     bool by_hand = !c->bath->valve;
     gap g = gap_of(c, t, t->dips_count);
-    double owed = c->bath->owed_kg + boil_plan_owed(t->dips, t->dips_count, HUGE_VAL), from_s = g.back_s + c->bath->steady_s;
+    double owed = boil_plan_owed(c->bath, t->dips, t->dips_count, HUGE_VAL), from_s = g.back_s + c->bath->steady_s;
     bool asks = c->bath->sift_kg_s > 0 && owed > c->bath->owes_kg;
     double more = asks ? ahead(c->bath, owed) : 0;
     size_t kept = t->pours_count;

@@ -33,8 +33,9 @@ typedef struct {
 /* Water missing at t, kg, after all was poured that could be. */
 double boil_plan_missing(const boil_plan_case *c, const boil_plan_calm *calm, double t);
 
-/* Salts gone at a moment with what was lifted by then of some dips, less what was put back before they went in, kg. */
-double boil_plan_owed(const boil_plan_dip dips[], size_t count, double by_s);
+/* Salts gone at a moment, kg: before the start, and with what was lifted by then of some dips, less what was put back before they
+   went in. */
+double boil_plan_owed(const boil_plan_bath *b, const boil_plan_dip dips[], size_t count, double by_s);
 
 /* Salts sifted in before a load at until_s; mass 0: none, for too few are gone, or there is no time, or water is missing. */
 boil_plan_pour boil_plan_sifting(const boil_plan_case *c, const boil_plan_calm *calm, double until_s);

@@ -9,9 +9,9 @@ double boil_plan_water_with(const boil_plan_bath *b, double salts_kg)
     return salts_kg > 0 ? salts_kg * (1 - b->salt_fraction) / b->salt_fraction : 0;
 }
 
-double boil_plan_owed(const boil_plan_dip dips[], size_t count, double by_s)
+double boil_plan_owed(const boil_plan_bath *b, const boil_plan_dip dips[], size_t count, double by_s)
 {
-    double owed = 0;
+    double owed = b->owed_kg;
     for (size_t i = 0; i < count; i++)
         owed += (dips[i].leaves_s <= by_s ? dips[i].drag_kg : 0) - dips[i].salts.mass_kg;
     return owed;
@@ -42,7 +42,7 @@ boil_plan_pour boil_plan_sifting(const boil_plan_case *c, const boil_plan_calm *
     double from_s = boil_plan_hands_second(calm->back_s + b->steady_s);
     boil_break w = boil_plan_hands_longest(c->problem, from_s, until_s - b->guard_s);
     double missing = b->valve ? 0 : calm->missing_kg + b->boils_off_kg_s * (until_s - calm->back_s);
-    double owed = b->owed_kg + boil_plan_owed(calm->dips, calm->dips_count, w.to_s), longest_s = floor(w.to_s) - w.from_s;
+    double owed = boil_plan_owed(b, calm->dips, calm->dips_count, w.to_s), longest_s = floor(w.to_s) - w.from_s;
     double kg = portion(b, owed, longest_s, b->strongest_kg - missing);
     boil_plan_pour s = sifted(b, 0, kg);
     s.start_s = floor(w.to_s) - s.over_s;
@@ -52,7 +52,7 @@ boil_plan_pour boil_plan_sifting(const boil_plan_case *c, const boil_plan_calm *
 boil_plan_pour boil_plan_last_sifting(const boil_plan_case *c, const boil_plan_timetable *t, double from_s)
 {
     const boil_plan_problem *p = c->problem;
-    double owed = c->bath->owed_kg + boil_plan_owed(t->dips, t->dips_count, HUGE_VAL);
+    double owed = boil_plan_owed(c->bath, t->dips, t->dips_count, HUGE_VAL);
     double kg = portion(c->bath, owed, HUGE_VAL, c->bath->valve ? c->bath->strongest_kg : c->bath->weakest_kg);
     boil_plan_pour s = sifted(c->bath, boil_plan_hands_second(fmax(from_s, boil_plan_last_out(t) + p->hoist_s)), kg);
     for (size_t i = 0; i <= p->breaks_count && kg > 0; i++) {

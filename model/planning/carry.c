@@ -5,6 +5,7 @@
 
 #include "analysis/pour_rate.h"
 #include "base/constants.h"
+#include "planning/probe.h"
 
 /* The places of the tank, and since when each is free. */
 typedef struct {
@@ -50,11 +51,10 @@ static boil_outcome add_dip(const boil_plan_case *c, const boil_plan_timetable *
 static boil_outcome add_pour(const boil_plan_timetable *t, bool salts, size_t number, const boil_plant *plant,
                              boil_plan_carried *out)
 {
-    const double coldest_K = 243.15; /* that salts may be */
     const boil_plan_pour *w = salts ? &t->salts[number] : &t->pours[number];
-    double room_K = plant->ambient.temperature_K, as_warm_K = fmax(room_K, salts ? coldest_K : BOIL_ZERO_CELSIUS);
-    boil_action a =
-        boil_pour_rate_action(salts ? BOIL_ACTION_SALTS : BOIL_ACTION_WATER, w->mass_kg, plant->charge.blend, 0, as_warm_K);
+    double water_K = fmax(plant->ambient.temperature_K, BOIL_ZERO_CELSIUS);
+    boil_action a = salts ? boil_plan_sifting_action(plant, w->mass_kg)
+                          : boil_pour_rate_action(BOIL_ACTION_WATER, w->mass_kg, plant->charge.blend, 0, water_K);
     boil_action_pour(&a, w->mass_kg, w->mass_kg / w->over_s);
     a.time_s = w->start_s;
     a.wait.state = BOIL_WAIT_BOILING;

@@ -9,10 +9,12 @@
 #define SPARE_S 2.0 /* of a stay, and of a boil's return: a little more than the steps of a run; judgement */
 
 /* A finding that water or salts make, and what then helps: by how much is judgement, and rounds repeat what was too little. */
-static const struct {
+typedef struct {
     const char *id;
     double guard_s, flow, sifting; /* added; times */
-} remedies[] = {
+} remedy;
+
+static const remedy remedies[] = {
     {"water-layer", 45, 1, 1},        {"water-on-quiet-bath", 45, 1, 1}, {"layer-outlasts-run", 45, 1, 1},
     {"load-through-layer", 45, 1, 1}, {"surface-boils", 45, 0.8, 1},     {"water-too-fast", 0, 0.8, 1},
     {"steam-surge", 0, 0.8, 0.8},     {"freeboard-low", 0, 0.8, 0.8},    {"overflow", 0, 0.6, 0.6},
@@ -20,22 +22,23 @@ static const struct {
     {"salt-on-quiet-bath", 45, 1, 1}, {"water-on-dry-salt", 45, 1, 0.6},
 };
 
-static bool is_mended(const char *id)
+/* NULL: nothing helps. */
+static const remedy *remedy_of(const char *id)
 {
     for (size_t i = 0; i < sizeof remedies / sizeof remedies[0]; i++)
         if (strcmp(remedies[i].id, id) == 0)
-            return true;
-    return false;
+            return &remedies[i];
+    return NULL;
 }
 
 void boil_plan_heed(boil_plan_bath *b, const char *id)
 {
-    for (size_t i = 0; i < sizeof remedies / sizeof remedies[0]; i++)
-        if (strcmp(remedies[i].id, id) == 0) {
-            b->guard_s += remedies[i].guard_s;
-            b->flow_kg_s *= remedies[i].flow;
-            b->sift_kg_s *= remedies[i].sifting;
-        }
+    const remedy *r = remedy_of(id);
+    if (r == NULL)
+        return;
+    b->guard_s += r->guard_s;
+    b->flow_kg_s *= r->flow;
+    b->sift_kg_s *= r->sifting;
 }
 
 static void learn_bath(boil_plan_bath *b, const boil_plan_proof *p)
@@ -101,7 +104,7 @@ static bool is_hopeless(const boil_plan_proof *p)
         const boil_plan_break *b = &p->broken[i];
         if (b->what <= BOIL_PLAN_BREAKS_END)
             return true;
-        teaches = teaches || b->what != BOIL_PLAN_BREAKS_FINDING || is_mended(b->id);
+        teaches = teaches || b->what != BOIL_PLAN_BREAKS_FINDING || remedy_of(b->id) != NULL;
     }
     return !teaches;
 }

@@ -128,14 +128,13 @@ double boil_plan_water_lost(const boil_plant *p, const boil_initial_state *s, do
 
 static void find_band(const boil_plant *p, const boil_initial_state *s, boil_plan_bath *b)
 {
-    const double up = 0.85, down = 0.8;
     double t = s->boiling_point_K, high = p->limits.boiling_point_high_K, low = p->limits.boiling_point_low_K;
     double here = boil_plan_water_lost(p, s, t);
-    b->strongest_kg = high > 0 ? boil_plan_water_lost(p, s, t + up * (high - t)) - here : HUGE_VAL;
+    b->strongest_kg = high > 0 ? boil_plan_water_lost(p, s, t + BOIL_PLAN_BAND_UP * (high - t)) - here : HUGE_VAL;
     if (isnan(b->strongest_kg))
         b->strongest_kg = HUGE_VAL;
     b->outside_K = high > 0 && t > high ? t - high : fmin(0, t - low);
-    b->weakest_kg = low > 0 ? fmax(0, here - boil_plan_water_lost(p, s, t - down * (t - low))) : HUGE_VAL;
+    b->weakest_kg = low > 0 ? fmax(0, here - boil_plan_water_lost(p, s, t - BOIL_PLAN_BAND_DOWN * (t - low))) : HUGE_VAL;
     if (isnan(b->weakest_kg))
         b->weakest_kg = 0;
 }
@@ -214,12 +213,17 @@ boil_outcome boil_plan_probe_part(const boil_plant *p, const boil_plan_bath *b, 
     return outcome;
 }
 
+boil_action boil_plan_sifting_action(const boil_plant *p, double mass_kg)
+{
+    const double coldest_K = 243.15; /* that salts may be */
+    return boil_pour_rate_action(BOIL_ACTION_SALTS, mass_kg, p->charge.blend, 0, fmax(p->ambient.temperature_K, coldest_K));
+}
+
 static boil_outcome find_sifting(const boil_plant *hot, const boil_run_options *o, boil_plan_bath *b)
 {
-    const double coldest_K = 243.15, spare = 0.5; /* spare: what just does is no pace to plan with; judgement */
+    const double spare = 0.5; /* what just does is no pace to plan with; judgement */
     boil_pour_rate fastest;
-    boil_action a =
-        boil_pour_rate_action(BOIL_ACTION_SALTS, b->owes_kg, hot->charge.blend, 0, fmax(hot->ambient.temperature_K, coldest_K));
+    boil_action a = boil_plan_sifting_action(hot, b->owes_kg);
     boil_outcome outcome = boil_pour_rate_fastest(hot, &a, 0, o, &fastest);
     b->sift_kg_s = outcome == BOIL_OK ? spare * fastest.rate_kg_s : 0;
     return outcome == BOIL_NO_ROOT ? BOIL_OK : outcome;

@@ -5,7 +5,8 @@
    Plates of a quarter inch, at 0.4, 0.8 and 1.1 of the heaviest usual load: r1, r2, r3 of Q1, Q2, Q3. In (1) of plan/plan.h
        quiet = (Q3 - Q1)/(r3 - r1),   offset = r2 - Q2/quiet.
    Boil-off from a still boiling run of 20 min; of the quiet bath from what the plates' runs gave off less. Room in the band: the water
-   whose loss takes the boiling point 0.85 of the way to its upper end (judgement: the rest is for what is not known).
+   whose loss takes the boiling point 0.85 of the way to its upper end, or which takes it 0.8 of the way to its lower one (judgement: the
+   rest is for what is not known).
    A pour's flow: the least of what may be poured and what pour_rate.h finds, by the grave laws; that of salts is half of what it
    finds. */
 #ifndef BOIL_PLANNING_PROBE_H
@@ -13,6 +14,8 @@
 
 #include "plan/plan.h"
 
+#define BOIL_PLAN_BAND_UP 0.85
+#define BOIL_PLAN_BAND_DOWN 0.8
 #define BOIL_PLAN_ASKS_M 0.00635 /* a quarter inch of level, that parts may carry out: judgement */
 #define BOIL_PLAN_GUARD_S 75.0   /* three mixing times of a trough: judgement; proofs make it longer */
 
@@ -30,6 +33,9 @@ double boil_plan_water_lost(const boil_plant *p, const boil_initial_state *s, do
 /* A part alone: until it is hot, and the heat by which (1) gives its recovery where it stops the boil. */
 boil_outcome boil_plan_probe_part(const boil_plant *p, const boil_plan_bath *b, const boil_run_options *o,
                                   boil_plan_part *part);
+
+/* So much of the plant's own salts, as warm as its room, all at once. */
+boil_action boil_plan_sifting_action(const boil_plant *p, double mass_kg);
 
 /* What each carries out; and where that and what is owed already is more than a quarter inch of level, how fast salts may be
    sifted in, if that is not known: at no pace, or with no water to go with them, none are. BOIL_OK, or a failure of a run. */

@@ -12,7 +12,6 @@
 /* Water for the set point, the band counted from there, and salts. */
 static boil_outcome find_missing(boil_planning *g, double set_K, double salts_kg)
 {
-    const double up = 0.85, down = 0.8; /* as the probe takes them */
     boil_initial_state s;
     double high_K = g->plant->limits.boiling_point_high_K, low_K = g->plant->limits.boiling_point_low_K;
     boil_plant hot = boil_plan_at_boil(g->plant);
@@ -21,10 +20,10 @@ static boil_outcome find_missing(boil_planning *g, double set_K, double salts_kg
         return outcome;
     double missing = -boil_plan_water_lost(&hot, &s, set_K);
     g->bath.missing_kg = isnan(missing) ? 0 : missing;
-    double room = boil_plan_water_lost(&hot, &s, set_K + up * (high_K - set_K)) + g->bath.missing_kg;
+    double room = boil_plan_water_lost(&hot, &s, set_K + BOIL_PLAN_BAND_UP * (high_K - set_K)) + g->bath.missing_kg;
     if (high_K > 0 && !isnan(room))
         g->bath.strongest_kg = room;
-    double below = -boil_plan_water_lost(&hot, &s, set_K - down * (set_K - low_K)) - g->bath.missing_kg;
+    double below = -boil_plan_water_lost(&hot, &s, set_K - BOIL_PLAN_BAND_DOWN * (set_K - low_K)) - g->bath.missing_kg;
     if (low_K > 0)
         g->bath.weakest_kg = below > 0 ? below : 0;
     g->bath.owed_kg = fmax(0, salts_kg - boil_mixture_salts(&s.mixture));

@@ -90,7 +90,7 @@ boil_outcome boil_simulation_begin(const boil_plant *p, const boil_schedule *s, 
     r->plant = boil_closures_put(o->closures, p);
     if (o->own_elevation)
         r->plant.elevation_factor = p->elevation_factor;
-    r->held_again_s = r->let_go_s = r->lights_s = r->valve_free_s = (double)INFINITY;
+    r->held_again_s = r->let_go_s = r->lights_s = (double)INFINITY;
     r->schedule = s;
     r->options = *o;
     boil_outcome outcome = begin(r);

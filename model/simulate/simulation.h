@@ -72,7 +72,6 @@ struct boil_simulation {
     boil_valve_move *moves; /* what the valve was told and has not done yet, in order of time */
     size_t moves_count, moves_capacity;
     double next_period_s;   /* of a time-proportioned valve */
-    double valve_free_s;    /* its interlock lets it open then; infinity: it does, or the bath is quiet */
     double held_again_s;    /* when a layer let go is held back again; infinite: it is, or never was */
     double counted_from_s;  /* of the second, or longer, in which changes of mode are counted, ... */
     size_t counted_changes; /* ... and how many there were before it */
@@ -141,7 +140,6 @@ void boil_simulation_turn_stays(boil_simulation *r);
    for now; next: when it will move again, infinite if never. */
 boil_outcome boil_simulation_decide_valve(boil_simulation *r);
 boil_outcome boil_simulation_move_valve(boil_simulation *r);
-void boil_simulation_interlock(boil_simulation *r); /* the mode has changed */
 double boil_simulation_next_valve(const boil_simulation *r);
 
 /* simulate/simulation_fire.c. Settle: the fire as its control wants it now, and what was called for lit. Trip: by the high limit. */

@@ -84,9 +84,9 @@ static boil_outcome change_mode(boil_simulation *r, bool boiling)
         return outcome;
     r->evaluated = false;
     r->since_s = r->t;
+    r->bath.valve_free = false;
     double *heat_J = &r->y[BOIL_STATE_BATH_HEAT], *held_J = &r->y[BOIL_STATE_HELD_HEAT], before_J = *heat_J + *held_J;
     boil_modes_change(&r->bath, r->y, &r->view, boiling);
-    boil_simulation_interlock(r);
     if (boiling) /* what it was a microsecond past its boil goes into the boil: boil_simulation_settle_heat */
         *heat_J += before_J - *heat_J - *held_J;
     if (boiling && r->bath.layer_held) {

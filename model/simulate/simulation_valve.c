@@ -37,20 +37,17 @@ static boil_outcome begin_period(boil_simulation *r)
     return outcome;
 }
 
-void boil_simulation_interlock(boil_simulation *r)
+/* When its interlock lets the valve open; infinity: it does, or the bath is quiet. */
+static double freed_s(const boil_simulation *r)
 {
-    bool waits = r->bath.boiling && r->plant.control.mode != BOIL_WATER_CONTROL_NONE;
-    r->bath.valve_free = false;
-    r->valve_free_s = waits ? r->t + BOIL_WATER_CONTROL_STEADY_S : (double)INFINITY;
+    bool waits = r->bath.boiling && !r->bath.valve_free && r->plant.control.mode != BOIL_WATER_CONTROL_NONE;
+    return waits ? r->since_s + BOIL_WATER_CONTROL_STEADY_S : (double)INFINITY;
 }
 
 boil_outcome boil_simulation_move_valve(boil_simulation *r)
 {
     boil_outcome outcome = BOIL_OK;
-    if (r->t >= r->valve_free_s) {
-        r->bath.valve_free = true;
-        r->valve_free_s = (double)INFINITY;
-    }
+    r->bath.valve_free = r->bath.valve_free || r->t >= freed_s(r);
     if (r->plant.control.mode == BOIL_WATER_CONTROL_PROPORTIONED && r->t >= r->next_period_s)
         outcome = begin_period(r);
     size_t done = 0;
@@ -65,7 +62,7 @@ boil_outcome boil_simulation_move_valve(boil_simulation *r)
 
 double boil_simulation_next_valve(const boil_simulation *r)
 {
-    double move = fmin(r->valve_free_s, r->moves_count > 0 ? r->moves[0].time_s : (double)INFINITY);
+    double move = fmin(freed_s(r), r->moves_count > 0 ? r->moves[0].time_s : (double)INFINITY);
     return r->plant.control.mode == BOIL_WATER_CONTROL_PROPORTIONED && r->next_period_s > r->t ? fmin(move, r->next_period_s)
                                                                                                : move;
 }

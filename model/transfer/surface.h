@@ -73,10 +73,10 @@ typedef struct {
     bool dry;   /* nothing evaporated under the steam */
 } boil_surface_skin;
 
-/* Solve (1) to (5) for the skin, for one or two vapour pressures. The start moves the answer by less than 1e-3 K of the skin and 1e-4 of what is carried. Flows
-   are continuous in bath temperature and steam; a bath at or above its boiling point is no exception. area 0 gives zero flow and the
-   bath's temperature. Writes *out, and the skin to start from into *near; returns BOIL_OK or BOIL_NO_ROOT (only for values out of
-   range or not finite). */
+/* Solve (1) to (5) for the skin, for one or two vapour pressures. The start moves the answer by less than 1e-3 K of the skin and
+   1e-4 of what is carried. Flows are continuous in bath temperature and steam; a bath at or above its boiling point is no
+   exception. area 0 gives zero flow and the bath's temperature. Writes *out, and the skin to start from into *near; returns
+   BOIL_OK or BOIL_NO_ROOT (only for values out of range or not finite). */
 boil_outcome boil_surface_exchange(const boil_losses *l, const boil_surface_air *air, const boil_surface_liquid *liquid,
                                    double area_m2, double steam_leaving_kg_s, boil_surface_skin *near, boil_surface_flow *out);
 

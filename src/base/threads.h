@@ -12,7 +12,7 @@ typedef struct {
 } threads;
 
 /* So many threads, for OpenMP, that leave all signals to the one that began; 0: as many as there are processors. Their number: 1 where
-   the compiler has none. What they do a signal ends as it ends the rest of the program. */
+   the compiler has none. A signal that ends the program ends them. */
 int threads_create(unsigned long asked);
 
 /* As many, and from now on signals only ask to stop. */

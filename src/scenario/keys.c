@@ -169,7 +169,7 @@ static const key table[] = {
              .only = CASE_CONTROL),
     QUANTITY("water control", "sensor lag", "time constant of the thermometer in its pocket", TIME, "s", 0, 600,
              PLANT(control.sensor_lag_s), .only = CASE_CONTROL),
-    SWITCH("water control", "only while boiling", "the valve shuts as the bath stops to boil, and stays shut until it has boiled for "
+    SWITCH("water control", "only while boiling", "the valve shuts as the bath stops boiling, and stays shut until it has boiled for "
            "5 s again", no_yes,
            PLANT(control.only_while_boiling), .only = CASE_CONTROL),
     QUANTITY("water control", "low level cut-off", "still level above the floor below which the heat is cut off", LENGTH, "m",

@@ -107,20 +107,12 @@ static void write_load(const plan_answer *a, const boil_action *act, size_t part
     fprintf(to, ", for %.0f s, position %d\n", act->is.load.immersed_s, act->position);
 }
 
-static void write_water(const plan_answer *a, const boil_action *act, FILE *to)
+static void write_pour(const plan_answer *a, const boil_action *act, const char *what, double mass_kg, double over_s, FILE *to)
 {
     const char *measure = format_unit(a->system, DIM_MASS);
-    fprintf(to, "%s  when boiling water %.5g %s over %.0f s, while boiling, no later than %s\n",
-            plan_clock_at(a, act->time_s).text, unit_from_si(DIM_MASS, measure, act->is.water.mass_kg), measure,
-            act->is.water.over_s, plan_clock_at(a, act->pour.no_later_s).text);
-}
-
-static void write_salts(const plan_answer *a, const boil_action *act, FILE *to)
-{
-    const char *measure = format_unit(a->system, DIM_MASS);
-    fprintf(to, "%s  when boiling salts %.5g %s over %.0f s, while boiling, no later than %s\n",
-            plan_clock_at(a, act->time_s).text, unit_from_si(DIM_MASS, measure, act->is.salts.mass_kg), measure,
-            act->is.salts.over_s, plan_clock_at(a, act->pour.no_later_s).text);
+    fprintf(to, "%s  when boiling %s %.5g %s over %.0f s, while boiling, no later than %s\n",
+            plan_clock_at(a, act->time_s).text, what, unit_from_si(DIM_MASS, measure, mass_kg), measure, over_s,
+            plan_clock_at(a, act->pour.no_later_s).text);
 }
 
 static void write_acts(const plan_answer *a, FILE *to)
@@ -132,17 +124,18 @@ static void write_acts(const plan_answer *a, FILE *to)
     write_hanging(a, to);
     for (size_t i = 0; i < c->schedule.count; i++) {
         const boil_plan_act *act = &c->acts[i];
+        const boil_action *is = &c->schedule.actions[i];
         if (!act->is_pour && !act->is_salts && act->dip != told) {
             told = act->dip;
             fprintf(to, "# dip %zu: %s, %s\n", act->dip + 1, plan_dip_names(a, &a->best->table, act->dip).text,
                     plan_dip_reason(a, &a->best->table, act->dip).text);
         }
         if (act->is_pour)
-            write_water(a, &c->schedule.actions[i], to);
+            write_pour(a, is, "water", is->is.water.mass_kg, is->is.water.over_s, to);
         else if (act->is_salts)
-            write_salts(a, &c->schedule.actions[i], to);
+            write_pour(a, is, "salts", is->is.salts.mass_kg, is->is.salts.over_s, to);
         else
-            write_load(a, &c->schedule.actions[i], act->part, to);
+            write_load(a, is, act->part, to);
     }
 }
 

@@ -31,12 +31,9 @@ static double level(const size_grid_cell *c)
 static formatted_text value_words(const uncertain_grid *g, size_t step, unit_system s)
 {
     formatted_text t;
-    if (g->over.thing.dimension >= DIM_COUNT) {
-        snprintf(t.text, sizeof t.text, "%.4g", size_grid_value(g, step));
-        return t;
-    }
-    t = format_quantity(s, g->over.thing.dimension, size_grid_value(g, step));
-    t.text[strcspn(t.text, " ")] = '\0';
+    if (g->over.thing.dimension < DIM_COUNT)
+        return format_number(s, g->over.thing.dimension, size_grid_value(g, step));
+    snprintf(t.text, sizeof t.text, "%.4g", size_grid_value(g, step));
     return t;
 }
 

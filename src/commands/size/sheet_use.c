@@ -162,9 +162,8 @@ static void dump(sheet *s)
 /* What it comes to for a shift as long as the schedule, and for the steel that goes through. */
 static void shares_of(sheet *s, double sum, double hours_s)
 {
-    const double hundred_lb_kg = 45.359237;
     const sheet_facts *f = &s->facts;
-    double kg = f->steel_kg_s * hours_s;
+    double kg = f->steel_kg_s * hours_s, hundred_lb_kg = unit_to_si(DIM_MASS, "lb", 100);
     if (isnan(kg))
         return;
     sheet_put(sheet_add(s, SHEET_NUMBER, SHEET_YOURS, " for a shift as in the schedule"),
