@@ -42,8 +42,9 @@ static plan_words salts(const plan_answer *a)
     bool is_left = level_m(a, gone_kg - given_kg) > BOIL_PLAN_ASKS_M;
     if (!(given_kg > 0) && !is_left)
         return w;
-    TEXT_ADD(w.text, "Parts carry out %s of salts%s, which lowers the level by %s",
-             format_quantity(a->system, DIM_MASS, gone_kg).text, b->owed_kg > 0 ? " in the whole shift" : "",
+    TEXT_ADD(w.text, "%s %s of salts%s, which lowers the level by %s",
+             b->owed_kg > 0 ? "By the reading, and what parts carry out yet," : "Parts carry out",
+             format_quantity(a->system, DIM_MASS, gone_kg).text, b->owed_kg > 0 ? " go in the whole shift" : "",
              format_quantity(a->system, DIM_LENGTH, level_m(a, gone_kg)).text);
     if (given_kg > 0)
         TEXT_ADD(w.text, ": %s is sifted back in", format_quantity(a->system, DIM_MASS, given_kg).text);
@@ -53,6 +54,16 @@ static plan_words salts(const plan_answer *a)
         TEXT_ADD(w.text, "%s. After the last load read the bath, and make it up as 'correct' says",
                  given_kg > 0 ? ", not all" : "");
     TEXT_ADD(w.text, ".");
+    return w;
+}
+
+/* A quarter inch misread is as much as is asked to be put back. */
+static plan_words read_again(const plan_answer *a)
+{
+    plan_words w = {""};
+    if (a->planning.bath.owed_kg > 0 && a->best->table.salts_count > 0)
+        TEXT_ADD(w.text, "Before salts go in read level and boiling point once more: a level read too low asks for salts that "
+                         "are not gone.");
     return w;
 }
 
@@ -73,7 +84,7 @@ static plan_words water_left(const plan_answer *a)
 
 plan_words plan_bath_told(const plan_answer *a, size_t index)
 {
-    static plan_words (*const all[])(const plan_answer *a) = {valve, salts, water_left};
+    static plan_words (*const all[])(const plan_answer *a) = {valve, salts, read_again, water_left};
     for (size_t i = 0; i < sizeof all / sizeof all[0]; i++) {
         plan_words w = all[i](a);
         if (w.text[0] != '\0' && index-- == 0)

@@ -242,9 +242,13 @@ static void salts_that_parts_carry_out_are_told(void **state)
     assert_true(is_told(plan_bath_told, &m.a, "by 13 mm: 9.00 kg is sifted back in."));
     assert_false(is_told(plan_bath_told, &m.a, "correct"));
     assert_non_null(strstr(plan_rule(&m.a).text, "Salts likewise, sifted"));
+    assert_false(is_told(plan_bath_told, &m.a, "once more"));
     m.a.planning.bath.owed_kg = 2;
-    assert_true(is_told(plan_bath_told, &m.a,
-                        "Parts carry out 12.0 kg of salts in the whole shift, which lowers the level by 15 mm: 9.00 kg"));
+    assert_true(
+        is_told(plan_bath_told, &m.a,
+                "By the reading, and what parts carry out yet, 12.0 kg of salts go in the whole shift, which lowers the "
+                "level by 15 mm: 9.00 kg is sifted back in"));
+    assert_true(is_told(plan_bath_told, &m.a, "Before salts go in read level and boiling point once more: "));
     m.a.planning.bath.owed_kg = 0;
     sifted.mass_kg = 4.9;
     assert_true(is_told(plan_bath_told, &m.a, ": 4.90 kg is sifted back in, not all. After the last load"));
