@@ -29,15 +29,22 @@ static double little_kg_s(const boil_rates_view *v)
     return traces * trace_kg_s(v);
 }
 
+/* What a boil that holds no steam would form, its parts taking the heat that they do. */
+static double forms_unstirred_kg_s(const boil_rates_view *v, const boil_rates_view *bubbleless)
+{
+    return forms_kg_s(bubbleless) - (v->loads.heat_W - bubbleless->loads.heat_W) / v->heat.latent_J_kg;
+}
+
 double boil_modes_boils_by(const boil_rates_view *v, const boil_rates_view *bubbleless)
 {
     double by_kg_s = forms_kg_s(v) + fmin(v->pool.leaving_kg_s, trace_kg_s(v));
-    return bubbleless != NULL ? fmax(by_kg_s, fmin(forms_kg_s(bubbleless), forms_kg_s(v) + little_kg_s(v))) : by_kg_s;
+    return bubbleless != NULL ? fmax(by_kg_s, fmin(forms_unstirred_kg_s(v, bubbleless), forms_kg_s(v) + little_kg_s(v)))
+                              : by_kg_s;
 }
 
 bool boil_modes_is_in_doubt(const boil_rates_view *v)
 {
-    return boil_modes_boils_by(v, NULL) < 0 && forms_kg_s(v) > -little_kg_s(v) && v->pool.leaving_kg_s < little_kg_s(v);
+    return boil_modes_boils_by(v, NULL) < 0 && forms_kg_s(v) > -little_kg_s(v);
 }
 
 static double lacks(const boil_bath *b, const boil_rates_view *v, const boil_bath_feed *f)

@@ -31,9 +31,11 @@ double boil_modes_boils_from(const boil_rates_view *v); /* K, where a quiet bath
    It condenses as much as leaves it anyway, and no more than a few hundredths of a millimetre of the bath give in an hour. Of
    a boil that cold water all but quenches what forms is the small difference of large heats, and follows the steam held within
    hundredths of a second: ended where it first comes to nothing it would be lost and found a hundred times in its last
-   seconds, at moments that the last digit decides. While it is in doubt, less than ten times that leaving it and lacking, it
-   is not lost either if it would form some with no bubbles to stir the water in: that goes to zero as steeply as the heat
-   does, and no pour of a moment moves it. `bubbleless` is such a state, NULL where there is no doubt. */
+   seconds, at moments that the last digit decides. While it is in doubt, lacking less than ten times that, it is not lost
+   either if it would form some with no bubbles to stir water and salt in, its parts taking the heat that they do: that goes
+   to zero as steeply as the heat does, and no pour of a moment moves it. How much steam leaves has no say in the doubt: that
+   falls as a boil fades, so that one which was lost would be in doubt again, and alive, some seconds later, and the length of
+   a step would decide. `bubbleless` is such a state, NULL where there is no doubt. */
 bool boil_modes_is_in_doubt(const boil_rates_view *v);
 double boil_modes_boils_by(const boil_rates_view *v, const boil_rates_view *bubbleless);
 void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double boils_by_kg_s, double g[BOIL_GUARDS]);

@@ -15,11 +15,11 @@ static boil_run_options by(double tolerance)
     return o;
 }
 
-static boil_action out(double time_s)
+static boil_action turn(double time_s, double dial)
 {
     boil_action a = {.time_s = time_s, .kind = BOIL_ACTION_HEAT};
     a.is.heat.order = BOIL_HEAT_TURN;
-    a.is.heat.dial = 0;
+    a.is.heat.dial = dial;
     return a;
 }
 
@@ -51,7 +51,7 @@ static void dies_once(const boil_plant *p, double duration_s, const boil_action 
 static void a_boil_dies_once(void **state)
 {
     (void)state;
-    const boil_action acts[] = {water_action(60, 24, 600), out(120)};
+    const boil_action acts[] = {water_action(60, 24, 600), turn(120, 0)};
     boil_plant p = open_plant(60e3);
     p.charge.value = CELSIUS(113); /* weak: cold water quenches it */
     p.heater.lag_s = 60;
@@ -72,6 +72,52 @@ static void a_boil_that_thins_out_dies_once(void **state)
     p.afloat = (boil_water_afloat){1.23, CELSIUS(21)};
     p.ambient.pressure_Pa = 81.4e3;
     dies_once(&p, 600, NULL, 0, 2, 0.1);
+}
+
+/* Fades in which what the bubbles stir in takes the heat for seconds after the last would be lost without: at every tolerance as by
+   short explicit steps, however many seconds a step goes over. */
+static void fades_at_one_moment(const boil_plant *p, const boil_action *acts)
+{
+    const double tolerances[] = {1e-4, 1e-5, 1e-6, 1e-7};
+    boil_run_options plain = by(1e-8);
+    plain.plain_steps = true;
+    boil_history exact = run_actions(p, 300, &plain, acts, 2);
+    double lost_s = exact.quiet[0].start_s;
+    print_message("  lost at %.3f s\n", lost_s);
+    for (size_t i = 0; i < sizeof tolerances / sizeof tolerances[0]; i++) {
+        boil_run_options o = by(tolerances[i]);
+        boil_history h = run_actions(p, 300, &o, acts, 2);
+        assert_close(h.quiet[0].start_s, lost_s, 0, 0.01);
+        boil_history_free(&h);
+    }
+    boil_history_free(&exact);
+}
+
+static void a_boil_fades_at_one_moment_over_salts(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(60e3);
+    p.heater.lag_s = 115;
+    for (int kg = 12; kg <= 14; kg++) {
+        boil_action acts[] = {{.time_s = 60, .kind = BOIL_ACTION_SALTS}, turn(100, 0.1)};
+        acts[0].is.salts.mass_kg = kg;
+        acts[0].is.salts.over_s = 165;
+        acts[0].is.salts.temperature_K = CELSIUS(20);
+        memcpy(acts[0].is.salts.blend, p.charge.blend, sizeof p.charge.blend);
+        fades_at_one_moment(&p, acts);
+    }
+}
+
+static void a_boil_fades_at_one_moment_under_water(void **state)
+{
+    (void)state;
+    boil_plant p = open_plant(60e3);
+    p.charge.value = CELSIUS(120);
+    p.heater.lag_s = 100;
+    for (int k = 0; k < 3; k++) {
+        const boil_action acts[] = {water_action(60, 10 + 0.6 * k, 460), turn(120, 0.03)};
+        fades_at_one_moment(&p, acts);
+    }
 }
 
 /* Dry salt quenches the boil and then lets it come back: the level has its crest within a long step. */
@@ -122,6 +168,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(a_boil_dies_once),
         cmocka_unit_test(a_boil_that_thins_out_dies_once),
+        cmocka_unit_test(a_boil_fades_at_one_moment_over_salts),
+        cmocka_unit_test(a_boil_fades_at_one_moment_under_water),
         cmocka_unit_test(no_row_stands_above_the_highest_level),
         cmocka_unit_test(rounding_does_not_light_a_fire),
     };
