@@ -20,8 +20,9 @@ static double layer_temperature(const boil_bath *b, const double y[], double gon
         return b->air.saturation_K;
     double m = fmax(0, y[BOIL_STATE_LAYER_MASS]), fresh = b->layer_fresh_J_kg;
     double h = (m > 0 ? y[BOIL_STATE_LAYER_HEAT] + seed_kg * fresh : fresh * seed_kg) / (m + seed_kg);
-    double temperature_K = boil_water_temperature(h);
-    return m < gone_kg ? fmin(fmax(temperature_K, melts_K), b->air.saturation_K + over_boil_K) : temperature_K;
+    if (m < gone_kg) /* of a heat: what is left of a trace may be that of no water at all */
+        h = fmin(fmax(h, boil_water_enthalpy(melts_K)), boil_water_enthalpy(b->air.saturation_K + over_boil_K));
+    return boil_water_temperature(h);
 }
 
 /* Speed of the plumes of a heated bath, that stir the interface. */
