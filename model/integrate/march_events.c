@@ -152,6 +152,35 @@ static double land(boil_march *m, double t, const crossing *c, double most, bool
     return 0;
 }
 
+/* Whether a guard beside c's has risen at the end of the step just tried, h long: its crossing, somewhere before. */
+static bool another_rises(const boil_march *m, double t, double h, const crossing *c, crossing *other)
+{
+    double g[BOIL_GUARDS_MAX];
+    boil_march_guards_at(m, t + h, m->step.y1, g);
+    for (size_t i = 0; i < m->guards.count; i++)
+        if (i != c->which && boil_guards_rises(&m->guards, i, g[i])) {
+            *other = (crossing){i, 0, boil_guards_beyond(&m->guards, i, m->guards.before[i]), h,
+                                boil_guards_beyond(&m->guards, i, g[i])};
+            return true;
+        }
+    return false;
+}
+
+/* The one that the cubic has first need not be so: as that is reached, another may have been passed, and is landed on in its place. */
+static double land_on_first(boil_march *m, double t, crossing *c, double most, bool *is)
+{
+    crossing other;
+    double to = land(m, t, c, most, is);
+    for (size_t i = 0; i < m->guards.count && *is && to > 0 && another_rises(m, t, to, c, &other); i++) {
+        bool sooner = true;
+        to = land(m, t, &other, to, &sooner);
+        if (!sooner) /* by a rounding: as good as at once */
+            break;
+        *c = other;
+    }
+    return to;
+}
+
 /* The rates at the end of a step just tried. */
 static bool is_told(boil_march *m, double t, double h)
 {
@@ -188,9 +217,9 @@ boil_march_news boil_march_find_event(boil_march *m, double t, double *h, const 
         look_inside(m, &cubic, full, &first, &most);
     if (!isfinite(first.high))
         return BOIL_MARCH_STEPPED;
-    *guard = first.which;
     bool is = rises || is_past(m, t, most, first.which);
-    double to = is ? land(m, t, &first, most, &is) : full;
+    double to = is ? land_on_first(m, t, &first, most, &is) : full;
+    *guard = first.which;
     if (is && to > 0 && is_told(m, t, to)) {
         *h = to;
         return BOIL_MARCH_EVENT;

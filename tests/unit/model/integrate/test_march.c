@@ -1,5 +1,6 @@
 /* From event to event: errors against exact solutions, events where they are known to be, a copy that goes on as the original, and
    the cubic between two steps. */
+#include <math.h>
 #include <string.h>
 
 #include "support/close.h"
@@ -372,6 +373,50 @@ static void a_limited_cubic_stays_between_its_ends(void **state)
 }
 
 /* A clock that from when it has been seen late is not told for two seconds before. */
+/* A clock, and what leaps from 0 to 1 at 3.6 s: the cubic over 5 s has it half way at 2.5 s. */
+static boil_outcome leap(double t, const double y[], double dydt[], void *context)
+{
+    const double width_s = 0.5;
+    double c = cosh((t - 3.6) / (2 * width_s));
+    (void)y;
+    (void)context;
+    dydt[0] = 1;
+    dydt[1] = 1 / (4 * width_s * c * c);
+    return BOIL_OK;
+}
+
+static void clock_and_leap(double t, const double y[], double g[], void *context)
+{
+    (void)t;
+    (void)context;
+    g[0] = y[0] - 3.2;
+    g[1] = y[1] - 0.5;
+}
+
+/* The cubic has the leap before the clock, and the step ends on the clock. */
+static void of_two_guards_the_first_is_found_whatever_the_cubic_says(void **state)
+{
+    (void)state;
+    const double size[2] = {1e6, 1e6};
+    size_t guard = 9;
+    double t = 0, y[2] = {0, 0};
+    const boil_march_problem p = {
+        .system = {.unknowns = 2, .rates = leap, .size = size, .sums_first = 2, .sums_end = 2, .blocks_first = 2},
+        .guards = 2,
+        .guard = clock_and_leap,
+        .tolerance = 1e-2,
+        .step_max_s = 5};
+    boil_march *m = boil_march_create();
+    assert_non_null(m);
+    assert_int_equal(boil_march_begin(m, &p, t, y), BOIL_OK);
+    assert_int_equal(boil_march_step(m, &t, y, 5, &guard), BOIL_MARCH_EVENT);
+    print_message("  guard %zu at %.6f s\n", guard, t);
+    assert_int_equal(guard, 0);
+    assert_close(t, 3.2, 0, 1e-5);
+    assert_true(y[1] < 0.5);
+    boil_march_free(m);
+}
+
 static boil_outcome tick(double t, const double y[], double dydt[], void *context)
 {
     (void)y;
@@ -448,6 +493,7 @@ int main(void)
         cmocka_unit_test(the_first_step_of_a_known_kind_goes_further),
         cmocka_unit_test(between_steps_the_cubic_is_as_good_as_they_are),
         cmocka_unit_test(a_limited_cubic_stays_between_its_ends),
+        cmocka_unit_test(of_two_guards_the_first_is_found_whatever_the_cubic_says),
         cmocka_unit_test(an_event_is_found_where_the_step_to_it_is_refused),
         cmocka_unit_test(where_rates_are_refused_it_stops_with_the_last_good_state),
     };
