@@ -1,4 +1,5 @@
 #include <math.h>
+#include <stdbool.h>
 
 #include "base/golden.h"
 #include "bath/rates.h"
@@ -23,16 +24,24 @@ static double level(double t, void *context)
     return boil_rates_upper_level(s->bath, t, y, &s->guess, &level_m) == BOIL_OK ? level_m : -(double)INFINITY;
 }
 
+/* Whether the cubic rises over the higher end of a step, `into_s` long from there. Where that end is no crest itself, it does just
+   inside. Where the level comes in flat, and is more than three times as fast at the other end as in the mean, the cubic waves over it
+   [Fritsch & Carlson, as in integrate/hermite.h]: most a third of the step inside. */
+static bool rises(search *s, double high_s, double into_s, double high_m, double low_m)
+{
+    const double beside = 1e-4, third = 1.0 / 3, flat = 0.5; /* of the mean slope */
+    double falls_m = high_m - level(high_s + beside * into_s, s);
+    return falls_m < 0 || (falls_m < flat * beside * (high_m - low_m) && level(high_s + third * into_s, s) > high_m);
+}
+
 void boil_recorder_look_inside(boil_recorder *r, const boil_bath *b, const boil_rates_view *before,
                                const boil_rates_view *after)
 {
-    enum { TIMES = 14 };        /* to a thousandth of the step: a crest is flat */
-    const double beside = 1e-4; /* of the step */
+    enum { TIMES = 14 }; /* to a thousandth of the step: a crest is flat */
     const boil_hermite *c = &r->step.cubic;
-    double start_m = before->levels.upper_m, end_m = after->levels.upper_m, by_s = beside * (c->t1 - c->t0);
+    double start_m = before->levels.upper_m, end_m = after->levels.upper_m, h = c->t1 - c->t0;
     search s = {r, b, *r->step.near};
-    /* where the higher end is no crest itself, there is one between */
-    if (by_s > 0 && level(end_m >= start_m ? c->t1 - by_s : c->t0 + by_s, &s) > fmax(start_m, end_m)) {
+    if (h > 0 && (end_m >= start_m ? rises(&s, c->t1, -h, end_m, start_m) : rises(&s, c->t0, h, start_m, end_m))) {
         boil_golden crest = boil_golden_top(level, &s, c->t0, c->t1, TIMES);
         r->inside = (boil_extreme){crest.value, crest.x};
     }
