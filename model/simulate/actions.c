@@ -120,6 +120,14 @@ static boil_outcome run_back(const boil_action *a, const moment *m)
 
 /* Loads ------------------------------------------------------------------------------------------------------------ */
 
+/* A moment that is a sum of times, each read in a unit of its own, parts from another by a rounding: the end of a run from that of a
+   stay, one load's way out from the next one's in. To a nanosecond they are one. */
+static double same_moment(double s)
+{
+    const double per_s = 1 << 30;
+    return round(s * per_s) / per_s;
+}
+
 static boil_outcome add_body(const moment *m, const boil_action *a, boil_bath_body o)
 {
     const boil_load *l = &a->is.load;
@@ -136,7 +144,7 @@ static boil_outcome add_body(const moment *m, const boil_action *a, boil_bath_bo
     o.unheated = 1;
     o.in_start_s = m->time_s;
     o.in_end_s = m->time_s + l->lowering_s;
-    o.out_start_s = l->at_boil ? (double)INFINITY : m->time_s + l->immersed_s;
+    o.out_start_s = l->at_boil ? (double)INFINITY : same_moment(m->time_s + l->immersed_s);
     o.out_end_s = o.out_start_s + l->lowering_s;
     o.at_boil = l->at_boil;
     o.boil_left_s = l->at_boil ? l->immersed_s : 0;
