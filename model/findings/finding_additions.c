@@ -37,14 +37,18 @@ void boil_judge_water_quiet(boil_judged *j)
         find_poured(j, &h->quiet[i], true, h->quiet[i].left_m < j->plant->limits.freeboard_m * 2 / 3);
 }
 
-/* Two grains deep is a bed, less are grains: judgement. */
-#define GRAINS_M 2e-3
+/* Two grains deep is a bed, less are grains: judgement. One that is said to be just as deep is a bed in whatever unit it is said. */
+static bool lay_in_a_bed(const boil_history *h)
+{
+    const double grains_m = 2e-3, rounding = 1e-9;
+    return h->summary.bed_max_m >= grains_m * (1 - rounding);
+}
 
 void boil_judge_salt_quiet(boil_judged *j)
 {
     const boil_history *h = j->history;
     for (size_t i = 0; i < h->quiet_count; i++)
-        find_poured(j, &h->quiet[i], false, h->summary.bed_max_m > GRAINS_M);
+        find_poured(j, &h->quiet[i], false, lay_in_a_bed(h));
 }
 
 /* The surge of a slug is judged by the run: what it leaves of the freeboard. */
@@ -81,7 +85,7 @@ void boil_judge_dry_salt(boil_judged *j)
 void boil_judge_salt_bed(boil_judged *j)
 {
     boil_sighting s = boil_sighting_watched(j, BOIL_WATCH_SALT_BED, 0, 1);
-    if (j->history->summary.bed_max_m > GRAINS_M)
+    if (lay_in_a_bed(j->history))
         boil_find(j, &s);
 }
 

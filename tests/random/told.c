@@ -7,8 +7,10 @@
 #include <string.h>
 #include <sys/wait.h>
 
+#include "base/html.h"
 #include "base/program.h"
 #include "describe/carried_out.h"
+#include "random/draft.h"
 
 typedef struct {
     char *text, *json, *csv, *page;
@@ -80,6 +82,19 @@ static size_t times(const char *text, const char *what)
     return count;
 }
 
+/* As a page has it: an apostrophe is escaped there. */
+static draft_text escaped(const char *title)
+{
+    draft_text t = {""};
+    FILE *to = fmemopen(t.text, sizeof t.text, "w");
+    if (to != NULL) {
+        html h = html_to(to);
+        html_text(&h, title);
+        fclose(to);
+    }
+    return t;
+}
+
 static void findings_told(const boil_findings *f, const answers *a, told_text *t)
 {
     for (size_t i = 0; i < f->count; i++) {
@@ -89,8 +104,9 @@ static void findings_told(const boil_findings *f, const answers *a, told_text *t
             TEXT_ADD(t->text, "JSON lacks %s %s; ", word, one->id);
         if (!holds(a->text, " %s %s", word, one->title) && !holds(a->text, " %s (possible) %s", word, one->title))
             TEXT_ADD(t->text, "text lacks %s %s; ", word, one->id);
-        if (!holds(a->page, ">%s</strong></th><td><strong>%s</strong>", word, one->title) &&
-            !holds(a->page, ">%s</strong><small> possible</small></th><td><strong>%s</strong>", word, one->title))
+        draft_text title = escaped(one->title);
+        if (!holds(a->page, ">%s</strong></th><td><strong>%s</strong>", word, title.text) &&
+            !holds(a->page, ">%s</strong><small> possible</small></th><td><strong>%s</strong>", word, title.text))
             TEXT_ADD(t->text, "page lacks %s %s; ", word, one->id);
     }
 }

@@ -68,9 +68,9 @@ static void what_floats_or_lies_makes_a_pour_graver(void **state)
     assert_grade(&m, "water-on-quiet-bath", BOIL_SEVERITY_WARNING);
     m.additions[0].kind = BOIL_ACTION_SALTS;
     assert_no_find(&m, "water-on-quiet-bath");
-    m.history.summary.bed_max_m = 2e-3;
+    m.history.summary.bed_max_m = 1.9e-3;
     assert_grade(&m, "salt-on-quiet-bath", BOIL_SEVERITY_CAUTION);
-    m.history.summary.bed_max_m = 2.1e-3;
+    m.history.summary.bed_max_m = 2e-3;
     assert_grade(&m, "salt-on-quiet-bath", BOIL_SEVERITY_WARNING);
     boil_finding f = hand_made_find(&m, "salt-on-quiet-bath");
     assert_true(f.value == 2 && f.count == 1);
@@ -154,9 +154,9 @@ static void a_bed_is_more_than_grains(void **state)
     hand_made m;
     hand_made_begin(&m);
     m.history.summary.watched[BOIL_WATCH_SALT_BED].worst = (boil_extreme){20, 300};
-    m.history.summary.bed_max_m = 2e-3;
+    m.history.summary.bed_max_m = 1.9e-3;
     assert_no_find(&m, "salt-bed");
-    m.history.summary.bed_max_m = 2.1e-3;
+    m.history.summary.bed_max_m = 2e-3;
     boil_finding f = hand_made_find(&m, "salt-bed");
     assert_int_equal(f.severity, BOIL_SEVERITY_CAUTION);
     assert_true(f.value == 20 && f.worst_s == 300);
