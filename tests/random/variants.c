@@ -106,13 +106,18 @@ static bool alone_at(const boil_schedule *s, double t)
     return true;
 }
 
-/* A load that meets water afloat is a finding, however light it is: so long before there is none. */
+/* A load that meets water afloat is a finding, however light it is: so long before there is none. What boils away in seconds floats
+   between two rows. */
 #define CALM_ROWS 13
 
 static bool calm(const boil_history *h, size_t row)
 {
+    double from_s = h->rows[row + 1 - CALM_ROWS].time_s;
     for (size_t i = row + 1 - CALM_ROWS; i <= row; i++)
         if (!h->rows[i].boiling || h->rows[i].layer_kg != 0)
+            return false;
+    for (size_t i = 0; i < h->additions_count; i++)
+        if (h->additions[i].time_s <= h->rows[row].time_s && !(h->additions[i].time_s + h->additions[i].over_s < from_s))
             return false;
     return true;
 }
