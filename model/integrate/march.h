@@ -2,8 +2,9 @@
 
    Steps are linearly implicit (integrate/ark.h); A is kept for several steps, and from one beginning to the next while the system
    is of the same kind. An event is a guard that rises through zero (integrate/guards.h): it is sought on the cubic between the ends
-   of a step, and in a long step between its quarters where a guard comes near; then the step is taken anew to just past it, so that
-   the state there is as exact as any. A guard that rises and falls again between two quarters, or within a short step, is not seen.
+   of a step, and between its quarters where a guard comes near in a long step, or where the parabola through its last three values has
+   its top past zero; then the step is taken anew to just past it, so that the state there is as exact as any, and to the first of all
+   that have risen by then. A guard that rises and falls again between two quarters, or where neither says so, is not seen.
    Nothing is random and nothing hangs on where things lie in memory: the same problem gives the same digits. */
 #ifndef BOIL_INTEGRATE_MARCH_H
 #define BOIL_INTEGRATE_MARCH_H

@@ -61,17 +61,28 @@ static bool any_rises(const boil_march *m, const double g[])
     return false;
 }
 
-/* In a long step one may have risen and fallen again: at *past the cubic is past it. */
-static void look_inside(boil_march *m, const boil_hermite *cubic, double h, crossing *c, double *past)
+/* One may have risen and fallen again, sooner than c: at *past the cubic is past it. Those that are past at the end are c's. */
+static bool look_inside(boil_march *m, const boil_hermite *cubic, double h, const double end[], crossing *c, double *past)
 {
     enum { PARTS = 4 };
+    const double end_s = c->high;
     double g[BOIL_GUARDS_MAX];
-    for (int k = 1; k < PARTS && !isfinite(c->high); k++) {
+    for (int k = 1; k < PARTS && h * k / PARTS < end_s && c->high == end_s; k++) {
         *past = h * k / PARTS;
         boil_hermite_at(cubic, m->is.system.unknowns, cubic->t0 + *past, m->step.trial);
         boil_march_guards_at(m, cubic->t0 + *past, m->step.trial, g);
+        for (size_t i = 0; i < m->guards.count; i++)
+            g[i] = boil_guards_rises(&m->guards, i, end[i]) ? m->guards.before[i] : g[i];
         close_in_on_first(m, cubic, *past, g, c);
     }
+    return c->high < end_s;
+}
+
+/* Whether it is worth while to look: three looks at the rates. */
+static bool may_have_risen(const boil_march *m, double h, const double g[])
+{
+    const double long_s = 10;
+    return (h > long_s && boil_guards_near(&m->guards, g)) || boil_guards_top(&m->guards, g, h);
 }
 
 /* What the cubic is past the solution may not be. */
@@ -204,20 +215,23 @@ static double step_before(boil_march *m, double t, double most)
 
 boil_march_news boil_march_find_event(boil_march *m, double t, double *h, const double g[], size_t *guard)
 {
-    const double long_s = 10;
-    bool rises = any_rises(m, g);
-    if (!rises && !(*h > long_s && boil_guards_near(&m->guards, g)))
+    double full = *h, most = full, past = full;
+    bool is = any_rises(m, g), inside = may_have_risen(m, full, g);
+    if (!is && !inside)
         return BOIL_MARCH_STEPPED;
-    double full = *h, most = full;
     boil_hermite cubic = boil_march_cubic(m, t, full);
     crossing first = {.high = HUGE_VAL};
-    if (rises)
+    if (is)
         close_in_on_first(m, &cubic, full, g, &first);
-    else
-        look_inside(m, &cubic, full, &first, &most);
-    if (!isfinite(first.high))
+    crossing hump = {.high = first.high};
+    if (inside && look_inside(m, &cubic, full, g, &hump, &past)) {
+        if (is_past(m, t, past, hump.which)) {
+            first = hump;
+            most = past;
+            is = true;
+        }
+    } else if (!is)
         return BOIL_MARCH_STEPPED;
-    bool is = rises || is_past(m, t, most, first.which);
     double to = is ? land_on_first(m, t, &first, most, &is) : full;
     *guard = first.which;
     if (is && to > 0 && is_told(m, t, to)) {
@@ -226,6 +240,6 @@ boil_march_news boil_march_find_event(boil_march *m, double t, double *h, const 
     }
     if (!is && boil_march_try(m, t, full) && is_told(m, t, full))
         return BOIL_MARCH_STEPPED;
-    *h = step_before(m, t, first.high);
+    *h = step_before(m, t, fmin(first.high, hump.high));
     return *h > 0 ? BOIL_MARCH_STEPPED : BOIL_MARCH_FAILED;
 }

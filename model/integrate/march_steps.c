@@ -248,7 +248,7 @@ boil_march_news boil_march_step(boil_march *m, double *t, double y[], double end
     *t = news == BOIL_MARCH_EVENT ? start + h : arrived;
     if (news == BOIL_MARCH_EVENT)
         return news;
-    boil_guards_note(&m->guards, g);
+    boil_guards_note(&m->guards, g, h);
     return *t < end ? BOIL_MARCH_STEPPED : BOIL_MARCH_ARRIVED;
 }
 

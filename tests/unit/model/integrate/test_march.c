@@ -194,6 +194,51 @@ static void a_hump_within_a_long_step_is_seen(void **state)
     boil_march_free(m);
 }
 
+/* Above zero for a second from 4.7 s on. */
+static void low_hump(double t, const double y[], double g[], void *context)
+{
+    (void)y;
+    (void)context;
+    g[0] = 0.25 - (t - 5.2) * (t - 5.2);
+}
+
+/* At the ends of three steps it tells that it turns. */
+static void a_hump_within_a_short_step_is_seen(void **state)
+{
+    (void)state;
+    double y[1] = {1}, t = 0;
+    size_t guard = 9;
+    boil_march *m = boil_march_create();
+    const boil_march_problem p = {
+        .system = {.unknowns = 1, .rates = still, .size = sizes, .sums_first = 1, .sums_end = 1, .blocks_first = 1},
+        .guards = 1,
+        .guard = low_hump,
+        .tolerance = 1e-6,
+        .step_max_s = 2};
+    assert_int_equal(boil_march_begin(m, &p, t, y), BOIL_OK);
+    boil_march_news news;
+    while ((news = boil_march_step(m, &t, y, 20, &guard)) == BOIL_MARCH_STEPPED)
+        ;
+    assert_int_equal(news, BOIL_MARCH_EVENT);
+    assert_close(t, 4.7, 0, 1e-5);
+    boil_march_free(m);
+}
+
+/* Where the parabola through the last three has its top before, after or below that, there is nothing to look for. */
+static void a_guard_has_its_top_where_the_parabola_has(void **state)
+{
+    (void)state;
+    boil_guards g = {.count = 1, .arm = {1e-8}};
+    const double notes[][3] = {{-9, -1, -1}, {-9, -1, -2}, {-1, -1, -2}, {-4, -2, -1}, {-9, -3, -3}, {-9, -1, 1}};
+    const bool tops[] = {true, true, false, false, false, false};
+    for (size_t i = 0; i < sizeof tops / sizeof tops[0]; i++) {
+        boil_guards_begin(&g, &notes[i][0]);
+        assert_false(boil_guards_top(&g, &notes[i][1], 1));
+        boil_guards_note(&g, &notes[i][1], 2);
+        assert_int_equal(boil_guards_top(&g, &notes[i][2], 3), tops[i]);
+    }
+}
+
 /* Rests at zero within rounding, then falls, then rises. */
 static void a_guard_at_rest_must_clear_its_arm(void **state)
 {
@@ -203,7 +248,7 @@ static void a_guard_at_rest_must_clear_its_arm(void **state)
     boil_guards_begin(&g, rest);
     assert_false(boil_guards_rises(&g, 0, 5e-9));
     assert_true(boil_guards_rises(&g, 0, 2e-8));
-    boil_guards_note(&g, below);
+    boil_guards_note(&g, below, 1);
     assert_true(boil_guards_rises(&g, 0, 0));
     const double beyond[] = {1e-3};
     boil_guards_begin(&g, beyond);
@@ -487,6 +532,8 @@ int main(void)
         cmocka_unit_test(steps_are_as_long_as_the_solution_allows),
         cmocka_unit_test(events_are_where_they_are),
         cmocka_unit_test(a_hump_within_a_long_step_is_seen),
+        cmocka_unit_test(a_hump_within_a_short_step_is_seen),
+        cmocka_unit_test(a_guard_has_its_top_where_the_parabola_has),
         cmocka_unit_test(a_guard_at_rest_must_clear_its_arm),
         cmocka_unit_test(a_copy_goes_on_as_the_original),
         cmocka_unit_test(one_that_marched_before_goes_as_a_new_one),
