@@ -33,9 +33,11 @@ bool boil_guards_rises(const boil_guards *g, size_t i, double value)
 bool boil_guards_near(const boil_guards *g, const double now[])
 {
     const double close = 3;
-    for (size_t i = 0; i < g->count; i++)
-        if (g->before[i] < 0 && now[i] < 0 && now[i] > -close * fabs(now[i] - g->before[i]))
+    for (size_t i = 0; i < g->count; i++) {
+        bool falls = g->earlier_s > 0 && g->before[i] < g->earlier[i] && now[i] < g->before[i];
+        if (!falls && g->before[i] < 0 && now[i] < 0 && now[i] > -close * fabs(now[i] - g->before[i]))
             return true;
+    }
     return false;
 }
 

@@ -25,7 +25,7 @@ double boil_guards_beyond(const boil_guards *g, size_t i,
                           double value);                              /* the height it must rise through: 0 or more is past */
 bool boil_guards_rises(const boil_guards *g, size_t i, double value); /* since it was noted */
 
-/* One that is not past may have been, in between: it is closer to that than three times what it has moved. */
+/* One that is not past may have been, in between: it is closer to that than three times what it has moved, and has not fallen twice. */
 bool boil_guards_near(const boil_guards *g, const double now[]);
 
 /* Likewise, step_s after they were last noted: the parabola through the last three of it has its top between the last two, and past. */

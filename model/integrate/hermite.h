@@ -12,6 +12,9 @@ typedef struct {
 
 void boil_hermite_at(const boil_hermite *h, size_t unknowns, double t, double y[]); /* t within t0 to t1 */
 
+/* Of one unknown that goes from y0 to y1 within h, with slopes there: the least and the most on the way, both ends included. */
+void boil_hermite_range(double y0, double slope0, double y1, double slope1, double h, double *least, double *most);
+
 /* Draws both slopes of one unknown in until the cubic between them does not leave the range of its ends [Fritsch & Carlson, SIAM
    J. Numer. Anal. 17 (1980) 238, from memory]; change and slopes are over the same step. */
 void boil_hermite_limit(double change, double h, double *slope0, double *slope1);

@@ -55,10 +55,16 @@ static void take_block(boil_jacobian *j, const boil_system *s, size_t first, siz
     }
 }
 
+static boil_jacobian_place place_of(const boil_system *s, const double y[])
+{
+    return (boil_jacobian_place){y[s->amount], y[s->content] / y[s->amount]};
+}
+
 void boil_jacobian_take(boil_jacobian *j, const boil_system *s, double t, const double y[], const double rates[],
                         double trial[], double dydt[])
 {
     memcpy(trial, y, s->unknowns * sizeof *y);
+    j->at = place_of(s, y);
     for (size_t k = 0; k < s->leads; k++) {
         look_at_lead(s, k, t, rates, trial, dydt);
         for (size_t i = 0; i < s->leads; i++)
@@ -69,6 +75,36 @@ void boil_jacobian_take(boil_jacobian *j, const boil_system *s, double t, const 
     size_t count;
     for (size_t b = 0, first = s->blocks_first; (count = boil_system_block(s, b)) > 0; b++, first += count)
         take_block(j, s, first, count, t, rates, trial, dydt);
+    j->w = 0;
+}
+
+static size_t lead_of(const boil_system *s, size_t unknown)
+{
+    size_t k = 0;
+    while (k < s->leads && s->lead[k] != unknown)
+        k++;
+    return k;
+}
+
+/* (1) on one rate. */
+static void carry(double *by_amount, double *by_content, const boil_jacobian_place *from, const boil_jacobian_place *to)
+{
+    double at_held = *by_amount + from->held * *by_content;
+    *by_content *= from->amount / to->amount;
+    *by_amount = at_held - to->held * *by_content;
+}
+
+void boil_jacobian_carry(boil_jacobian *j, const boil_system *s, const double y[])
+{
+    size_t a = lead_of(s, s->amount), c = lead_of(s, s->content);
+    if (a == c || a == s->leads || c == s->leads || !(y[s->amount] > 0) || !(j->at.amount > 0))
+        return;
+    const boil_jacobian_place from = j->at;
+    j->at = place_of(s, y);
+    for (size_t i = 0; i < s->leads; i++)
+        carry(&j->lead[i][a], &j->lead[i][c], &from, &j->at);
+    for (size_t i = s->blocks_first; i < s->unknowns; i++)
+        carry(&j->by_leads[i * LEADS + a], &j->by_leads[i * LEADS + c], &from, &j->at);
     j->w = 0;
 }
 

@@ -15,7 +15,8 @@ struct boil_march {
     double *slope0, *slope1;
     size_t capacity;                    /* unknowns that it has room for */
     int age;                            /* steps since the Jacobian was taken; negative: there is none */
-    double step_s, last_step_s, last_t; /* to be tried next; of the last step length, 0 before the first, and beginning */
+    double step_s, last_step_s, last_t; /* to be tried next; of the last step length, 0 before the first, and beginning, */
+    double last_off;                    /* and its error over what is allowed */
     size_t steps, evaluations;
 };
 

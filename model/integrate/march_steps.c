@@ -195,6 +195,7 @@ static double advance(boil_march *m, double t, double end)
         bool told = boil_march_try(m, t, use);
         double off = told ? largest(m, m->step.error) / m->is.tolerance : 0;
         if (told && is_accepted(m, off, use < end - t ? t + use : end)) {
+            m->last_off = off;
             m->step_s = next_step(m, use, off, tries > 0);
             return use;
         }
@@ -205,9 +206,16 @@ static double advance(boil_march *m, double t, double end)
     return 0;
 }
 
+/* An old one is kept while steps err little with it. */
+static bool wants_jacobian(const boil_march *m)
+{
+    const int keep = 5, most = 24;
+    const double little = 0.2;
+    return m->age < 0 || m->age >= most || (m->age >= keep && m->last_off > little);
+}
+
 static bool get_ready(boil_march *m, double t, double end)
 {
-    const int keep = 6;
     boil_step *p = &m->step;
     if (m->last_step_s > 0) /* that step's end */
         memcpy(p->f0, p->f1, m->is.system.unknowns * sizeof(double));
@@ -215,8 +223,10 @@ static bool get_ready(boil_march *m, double t, double end)
         return false;
     if (!(m->step_s > 0))
         m->step_s = first_step(m, t, end - t);
-    if (m->age < 0 || m->age >= keep)
+    if (wants_jacobian(m))
         take_jacobian(m, t);
+    else if (!m->is.plain)
+        boil_jacobian_carry(&p->jacobian, &m->counted, p->y0);
     return true;
 }
 

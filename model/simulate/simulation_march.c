@@ -6,6 +6,9 @@
 
 /* simulate/simulation_march.c -- the bath as a system to be carried on: its rates and guards, sizes, and how it hangs together. */
 
+/* Of its volume, steam in a quiet bath: of its level that is less than a micrometre. */
+static const double QUIET_STEAM_LEAST = 1e-6;
+
 static boil_outcome rates(double t, const double y[], double dydt[], void *context)
 {
     boil_simulation *r = context;
@@ -42,6 +45,8 @@ static void set_sizes(boil_simulation *r)
     double heat = r->view.solution.heat.capacity_J_K * 10;
     for (size_t i = 0; i < BOIL_STATE_FIXED; i++)
         s[i] = 0.03 * mass;
+    for (size_t i = BOIL_STATE_SOLID_NAOH; i <= BOIL_STATE_CRUST_MASS; i++)
+        s[i] = 0.01 * mass; /* a film of crystals more or less, and a surface evaporates otherwise */
     for (size_t i = BOIL_STATE_HEAT_FROM_HEATER; i <= BOIL_STATE_HEAT_WITH_DRAG; i++)
         s[i] = heat;
     s[BOIL_STATE_BATH_HEAT] = s[BOIL_STATE_HELD_HEAT] = heat;
@@ -54,6 +59,12 @@ static void set_sizes(boil_simulation *r)
             s[BOIL_STATE_FIXED + r->bath.bodies[i].at] = 4e5;
 }
 
+/* kg of steam that is as large as the bath. */
+static double full_of_steam(const boil_simulation *r)
+{
+    return r->view.solution.volume_m3 * r->view.pool.vapour_kg_m3;
+}
+
 /* As far as a step may be off in what can come near nothing: so much, and a share of what is there. */
 static double size_near(double least, double share, double there, double tolerance)
 {
@@ -62,14 +73,15 @@ static double size_near(double least, double share, double there, double toleran
 
 /* A layer is kept down to 1e-6 of the bath: no tolerance may let its error come near that, or it goes below zero, or its temperature,
    of next to no mass, is anything. The steam of a boil that cold water all but quenches must not be lost in its error, or the modes
-   flutter; it takes no part in mass or energy. */
+   flutter; on what a quiet bath still holds only its level hangs, by less than a micrometre. It takes no part in mass or energy. */
 void boil_simulation_size_step(boil_simulation *r)
 {
-    const double layer_least = 2e-8, layer_share = 1e-4, steam_least = 1e-9, steam_share = 2e-4, steam_most = 3;
-    double mass = r->history.summary.bath_mass_start_kg, full = r->view.solution.volume_m3 * r->view.pool.vapour_kg_m3;
+    const double layer_least = 2e-8, layer_share = 2e-4, steam_share = 5e-4, steam_most = 3;
+    const double steam_least = r->bath.boiling ? 1e-9 : QUIET_STEAM_LEAST;
+    double mass = r->history.summary.bath_mass_start_kg, full = full_of_steam(r);
     double off = r->options.tolerance, *s = r->size;
     s[BOIL_STATE_LAYER_MASS] = fmin(0.1 * mass, size_near(layer_least * mass, layer_share, r->y[BOIL_STATE_LAYER_MASS], off));
-    s[BOIL_STATE_LAYER_HEAT] = s[BOIL_STATE_LAYER_MASS] * 2e5;
+    s[BOIL_STATE_LAYER_HEAT] = s[BOIL_STATE_LAYER_MASS] * 4e5;
     s[BOIL_STATE_HEAT_SENSOR] = sensor_size(r->bath.heat_controlled, r->plant.heat_control.high_limit_K > 0);
     s[BOIL_STATE_STEAM_HELD] =
         fmin(steam_most * full, size_near(steam_least * full, steam_share, r->y[BOIL_STATE_STEAM_HELD], off));
@@ -93,12 +105,12 @@ static void follower(boil_system *s, double lag_s, size_t unknown)
 static void set_leads(const boil_simulation *r, boil_system *s)
 {
     const boil_plant *p = &r->plant;
-    bool layer = r->bath.layer != BOIL_WATER_LAYER_NONE;
+    bool layer = r->bath.layer != BOIL_WATER_LAYER_NONE, flashes = layer && p->layer.local_steam > 0;
     lead(s, true, BOIL_STATE_BATH_WATER);
     lead(s, true, BOIL_STATE_BATH_HEAT);
     lead(s, layer, BOIL_STATE_LAYER_MASS);
     lead(s, layer, BOIL_STATE_LAYER_HEAT);
-    lead(s, true, BOIL_STATE_STEAM_HELD);
+    lead(s, r->bath.boiling || flashes || r->y[BOIL_STATE_STEAM_HELD] > 0, BOIL_STATE_STEAM_HELD);
     lead(s, p->heater.lag_s > 0, BOIL_STATE_HEATER_OUTPUT);
     follower(s, p->control.sensor_lag_s, BOIL_STATE_SENSOR);
     if (r->bath.heat_controlled)
@@ -118,6 +130,15 @@ static void set_leads(const boil_simulation *r, boil_system *s)
     lead(s, true, BOIL_STATE_CRUST_MASS);
 }
 
+/* Bubbles in a quiet bath, once they are no more than their error. */
+static void forget_bubbles(boil_simulation *r)
+{
+    if (r->bath.boiling || !(r->y[BOIL_STATE_STEAM_HELD] < QUIET_STEAM_LEAST * full_of_steam(r)))
+        return;
+    r->y[BOIL_STATE_STEAM_HELD] = 0;
+    r->evaluated = false;
+}
+
 static size_t body(size_t number, void *context)
 {
     const boil_simulation *r = context;
@@ -130,6 +151,8 @@ boil_outcome boil_simulation_begin_march(boil_simulation *r)
                                        .rates = rates,
                                        .context = r,
                                        .size = r->size,
+                                       .amount = BOIL_STATE_LAYER_MASS,
+                                       .content = BOIL_STATE_LAYER_HEAT,
                                        .sums_first = BOIL_STATE_TOTAL_STEAM,
                                        .sums_end = BOIL_STATE_FIXED,
                                        .blocks_first = BOIL_STATE_FIXED,
@@ -140,6 +163,7 @@ boil_outcome boil_simulation_begin_march(boil_simulation *r)
                             .tolerance = r->options.tolerance,
                             .step_max_s = r->options.plain_steps ? 30 : 3600,
                             .plain = r->options.plain_steps};
+    forget_bubbles(r);
     set_sizes(r);
     boil_simulation_size_step(r);
     set_leads(r, &p.system);

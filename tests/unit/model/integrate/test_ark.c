@@ -279,6 +279,52 @@ static void jacobian_solves_what_it_says(void **state)
     free(s.room);
 }
 
+/* A puddle of m kg that holds H: it evaporates by what a kilogram holds, and takes heat up. */
+static boil_outcome puddle(double t, const double y[], double dydt[], void *context)
+{
+    (void)t;
+    (void)context;
+    double h = y[1] / y[0];
+    dydt[0] = -0.2 * h;
+    dydt[1] = 40 - 7 * h;
+    return BOIL_OK;
+}
+
+/* Told for another amount and content, a matrix is what a look there gives: x = (I - w A)^-1 r of both. */
+static void a_kept_matrix_goes_with_its_amount(void **state)
+{
+    (void)state;
+    const double w = 0.03, there[] = {0.4, 2.5};
+    const boil_system of = {.unknowns = 2,
+                            .rates = puddle,
+                            .size = ones,
+                            .sums_first = 2,
+                            .sums_end = 2,
+                            .leads = 2,
+                            .lead = {0, 1},
+                            .amount = 0,
+                            .content = 1,
+                            .blocks_first = 2};
+    double x[2][2];
+    for (int carried = 0; carried < 2; carried++) {
+        stepper s = begin(2);
+        boil_step *p = &s.step;
+        const double from[] = {2, 6};
+        memcpy(p->y0, carried ? from : there, sizeof from);
+        assert_true(boil_system_rates(&of, 0, p->y0, p->f0));
+        boil_jacobian_take(&p->jacobian, &of, 0, p->y0, p->f0, p->trial, p->error);
+        boil_jacobian_carry(&p->jacobian, &of, there);
+        assert_true(boil_jacobian_factor(&p->jacobian, &of, w));
+        x[carried][0] = 1;
+        x[carried][1] = -3;
+        boil_jacobian_solve(&p->jacobian, &of, x[carried]);
+        free(s.room);
+    }
+    for (int i = 0; i < 2; i++)
+        assert_close(x[1][i], x[0][i], 1e-5, 0);
+    assert_true(fabs(x[0][0] - 1) > 0.01);
+}
+
 static boil_outcome decaying(double t, const double y[], double dydt[], void *context)
 {
     (void)t;
@@ -340,6 +386,7 @@ int main(void)
         cmocka_unit_test(blocks_and_sums_are_of_fourth_order_and_nothing_is_lost),
         cmocka_unit_test(jacobian_solves_what_it_says),
         cmocka_unit_test(a_pivot_of_nothing_is_passed_over),
+        cmocka_unit_test(a_kept_matrix_goes_with_its_amount),
         cmocka_unit_test(a_short_step_is_exact),
     };
     return cmocka_run_group_tests_name("ark", tests, NULL, NULL);

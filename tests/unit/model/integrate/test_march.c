@@ -401,6 +401,27 @@ static void between_steps_the_cubic_is_as_good_as_they_are(void **state)
     boil_march_free(m);
 }
 
+/* Of cubics that turn twice, once and not at all, and of lines: as many places of each tell. */
+static void a_cubic_is_known_to_reach_so_far(void **state)
+{
+    (void)state;
+    for (int k = 0; k < 200; k++) {
+        const double length = 3, bend = k % 5 == 0 ? 0 : 4;
+        double slope0 = bend * sin(k) + 1, slope1 = bend * cos(3 * k) + 1, y0 = k % 7, y1 = y0 + length, least, most;
+        const boil_hermite h = {0, length, &y0, &slope0, &y1, &slope1};
+        boil_hermite_range(y0, slope0, y1, slope1, length, &least, &most);
+        double low = y0, high = y0;
+        for (double t = 0; t <= length; t += 1e-4) {
+            double y;
+            boil_hermite_at(&h, 1, t, &y);
+            low = fmin(low, y);
+            high = fmax(high, y);
+        }
+        assert_close(least, fmin(low, y1), 0, 1e-7);
+        assert_close(most, fmax(high, y1), 0, 1e-7);
+    }
+}
+
 /* The published limiter keeps a cubic between its ends. */
 static void a_limited_cubic_stays_between_its_ends(void **state)
 {
@@ -417,7 +438,6 @@ static void a_limited_cubic_stays_between_its_ends(void **state)
     }
 }
 
-/* A clock that from when it has been seen late is not told for two seconds before. */
 /* A clock, and what leaps from 0 to 1 at 3.6 s: the cubic over 5 s has it half way at 2.5 s. */
 static boil_outcome leap(double t, const double y[], double dydt[], void *context)
 {
@@ -462,6 +482,7 @@ static void of_two_guards_the_first_is_found_whatever_the_cubic_says(void **stat
     boil_march_free(m);
 }
 
+/* A clock that from when it has been seen late is not told for two seconds before. */
 static boil_outcome tick(double t, const double y[], double dydt[], void *context)
 {
     (void)y;
@@ -539,6 +560,7 @@ int main(void)
         cmocka_unit_test(one_that_marched_before_goes_as_a_new_one),
         cmocka_unit_test(the_first_step_of_a_known_kind_goes_further),
         cmocka_unit_test(between_steps_the_cubic_is_as_good_as_they_are),
+        cmocka_unit_test(a_cubic_is_known_to_reach_so_far),
         cmocka_unit_test(a_limited_cubic_stays_between_its_ends),
         cmocka_unit_test(of_two_guards_the_first_is_found_whatever_the_cubic_says),
         cmocka_unit_test(an_event_is_found_where_the_step_to_it_is_refused),
