@@ -37,9 +37,10 @@ void boil_recorder_free(boil_recorder *r)
 
 void boil_recorder_restart(boil_recorder *r)
 {
-    r->temperature.count = r->level.count = r->steam.count = 0;
+    r->level.count = r->steam.count = 0;
     r->step = (boil_recorder_step){.near = NULL};
     r->inside = (boil_extreme){NEVER, NEVER};
+    r->coolest_K = r->hottest_K = NEVER;
 }
 
 static void note(boil_recorder_turn *w, double t, double x)
@@ -71,9 +72,9 @@ static double turning(boil_recorder_turn *w, double t, double x)
 
 static boil_recorder_peak peaks_of(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v)
 {
-    double T = turning(&r->temperature, t, v->solution.temperature_K);
+    double T = v->solution.temperature_K;
     boil_overflow_pool pool = {b->area_m2, r->plant->tank.depth_m, v->levels.still_m, v->pool.vapour_kg_m3};
-    boil_recorder_peak p = {.coolest_K = fmin(T, v->solution.temperature_K), .hottest_K = fmax(T, v->solution.temperature_K)};
+    boil_recorder_peak p = {.coolest_K = fmin(T, r->coolest_K), .hottest_K = fmax(T, r->hottest_K)};
     note(&r->level, t, v->levels.upper_m);
     p.level_m = v->levels.upper_m;
     p.level_s = t;
@@ -82,6 +83,7 @@ static boil_recorder_peak peaks_of(boil_recorder *r, double t, const boil_bath *
         p.level_s = r->inside.time_s;
     }
     r->inside = (boil_extreme){NEVER, NEVER};
+    r->coolest_K = r->hottest_K = NEVER;
     p.steam_kg_s = fmax(v->steam.formed_kg_s, turning(&r->steam, t, v->steam.formed_kg_s));
     p.steam_more_than =
         p.steam_kg_s > 2 * boil_overflow_critical_steam_rate(&pool, &r->plant->pool, v->pool.drift_velocity_m_s);
@@ -124,6 +126,7 @@ boil_outcome boil_recorder_moment(boil_recorder *r, double t, const boil_bath *b
     if (b->boiling)
         r->boiling_s += t - r->last_s;
     r->last_s = t;
+    r->layer_m = v->layer.thickness_m;
     return outcome;
 }
 
@@ -263,7 +266,7 @@ static double much_warmer(const boil_rates_view *a, const boil_rates_view *b)
 int boil_recorder_parts(const boil_recorder *r, const boil_rates_view *a, const boil_rates_view *b)
 {
     const double much_m = 2e-3, layer_m = 4e-4, steam_share = 0.1, surge = 1.5;
-    const double heat_share = 0.05, lag_share = 0.05;
+    const double heat_share = 0.1;
     enum { SURGING = 8, MOST = 16 };
     double steam = fmax(fmax(a->steam.formed_kg_s, b->steam.formed_kg_s), fmax(a->steam.calm_kg_s, b->steam.calm_kg_s));
     double full_W = boil_heater_output(&r->plant->heater, 1, b->solution.temperature_K);
@@ -272,7 +275,6 @@ int boil_recorder_parts(const boil_recorder *r, const boil_rates_view *a, const 
     most = fmax(most, change(a->layer.thickness_m, b->layer.thickness_m, layer_m));
     most = fmax(most, change(a->steam.formed_kg_s, b->steam.formed_kg_s, steam_share * fmax(steam, 1e-9)));
     most = fmax(most, change(a->heater.heat_W, b->heater.heat_W, heat_share * full_W));
-    most = fmax(most, change(a->heater.heat_W, a->heater.target_W, lag_share * full_W));
     bool surges = fmax(a->steam.formed_kg_s, b->steam.formed_kg_s) > surge * fmax(0, b->steam.calm_kg_s);
     return 1 + (int)fmin(MOST - 1, fmax(surges ? SURGING - 1 : 0, most));
 }

@@ -17,8 +17,8 @@
 /* What takes no more of the freeboard than this, m, is no layer. */
 #define BOIL_RECORDER_NOTHING_M 1e-3
 
-/* The last three values of a quantity since the last restart: where temperature and steam turn between steps, a parabola gives the
-   extreme; of the level, by which a bath is judged, the cubic does (simulate/recorder_inside.c). */
+/* The last three values of a quantity since the last restart: where steam turns between steps, a parabola gives the extreme; of level
+   and temperature, by which a bath is judged, the cubic does (simulate/recorder_inside.c). */
 typedef struct {
     double time_s[3], value[3];
     int count;
@@ -42,10 +42,11 @@ typedef struct {
     double valve_open_s;
     double last_below_K;                    /* the boiling point, as of the last moment */
     double boiling_s, boil_began_s, last_s; /* for the share of time, and the steady steam after a cold start */
+    double layer_m;                         /* what floated, as of the last moment */
     double most_fire;                       /* asked of the fire so far, of all it can give */
     bool quiet_start;
     size_t first_load, first_addition; /* before these all is settled: a long schedule costs no more a step */
-    boil_recorder_turn temperature, level, steam;
+    boil_recorder_turn level, steam;
     double margin[BOIL_WATCHES], last[BOIL_WATCHES]; /* of what is watched: passing a break point, and as of the last moment */
     double past_s[BOIL_WATCHES];                     /* when last past the lowest of them; NaN: never */
     double surface_boils_since_s, surface_shows;     /* NaN: it does not; by how much it shows, above 0 it does */
@@ -55,6 +56,7 @@ typedef struct {
     double surged_s;         /* when steam last was over twice the steady steam; -infinity: never */
     boil_recorder_step step; /* zero: none since the last restart */
     boil_extreme inside;     /* the highest level, m, between the ends of that step; NaN: none higher is known */
+    double coolest_K, hottest_K; /* of the bath on the way; NaN likewise */
     double *unknowns;        /* room for a state between two steps */
     size_t unknowns_capacity;
 } boil_recorder;

@@ -5,9 +5,9 @@
 #include "bath/rates.h"
 #include "simulate/recorder.h"
 
-/* simulate/recorder_inside.c -- the highest level between the ends of a step, on the cubic between them, as the rows of a trace
-   are. A parabola through moments that lie as far apart as the pool takes to answer puts a crest half a millimetre too low or
-   too high. */
+/* simulate/recorder_inside.c -- the highest level and the range of temperatures between the ends of a step, on the cubic between them,
+   as the rows of a trace are. A parabola through moments that lie as far apart as the pool takes to answer puts a crest half a
+   millimetre too low or too high, and a turning temperature off by five thousandths of a kelvin. */
 
 typedef struct {
     boil_recorder *record;
@@ -34,6 +34,23 @@ static bool rises(search *s, double high_s, double into_s, double high_m, double
     return falls_m < 0 || (falls_m < flat * beside * (high_m - low_m) && level(high_s + third * into_s, s) > high_m);
 }
 
+/* K/s, where the bath's unknowns move so fast: along its boiling point, or by the heat that is not its components' own. */
+static double warming(const boil_bath *b, const boil_rates_view *v, const double by_s[])
+{
+    const boil_rates_solution *s = &v->solution;
+    const boil_heat *h = &s->heat.solution;
+    double boils_K_s = s->slope.water * by_s[BOIL_STATE_BATH_WATER];
+    double spare_W = by_s[BOIL_STATE_BATH_HEAT] - h->water * by_s[BOIL_STATE_BATH_WATER];
+    for (int i = 0; i < BOIL_SALTS; i++) {
+        double solid_kg_s = by_s[BOIL_STATE_SOLID_NAOH + i];
+        boils_K_s += s->slope.salt[i] * by_s[BOIL_STATE_BATH_NAOH + i];
+        spare_W -= h->salt[i] * by_s[BOIL_STATE_BATH_NAOH + i];
+        if (solid_kg_s != 0)
+            spare_W -= solid_kg_s * boil_salt_solid_enthalpy(i, s->temperature_K);
+    }
+    return b->boiling ? boils_K_s : spare_W / s->heat.capacity_J_K;
+}
+
 void boil_recorder_look_inside(boil_recorder *r, const boil_bath *b, const boil_rates_view *before,
                                const boil_rates_view *after)
 {
@@ -45,4 +62,6 @@ void boil_recorder_look_inside(boil_recorder *r, const boil_bath *b, const boil_
         boil_golden crest = boil_golden_top(level, &s, c->t0, c->t1, TIMES);
         r->inside = (boil_extreme){crest.value, crest.x};
     }
+    boil_hermite_range(before->solution.temperature_K, warming(b, before, c->slope0), after->solution.temperature_K,
+                       warming(b, after, c->slope1), h, &r->coolest_K, &r->hottest_K);
 }

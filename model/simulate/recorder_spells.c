@@ -413,6 +413,15 @@ static void watch_store(boil_recorder *r, double t, const boil_rates_view *v, bo
     q->refilled_s = is_beyond ? NEVER : passed_s;
 }
 
+/* When since the last moment a layer has become one that is seen. */
+static double seen_since(const boil_recorder *r, double t, double layer_m)
+{
+    const double seen_m = 1e-3;
+    if (!(layer_m >= seen_m))
+        return NEVER;
+    return r->layer_m < seen_m ? t - (t - r->last_s) * (layer_m - seen_m) / (layer_m - r->layer_m) : t;
+}
+
 static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const boil_rates_view *v,
                         const boil_recorder_peak *peak)
 {
@@ -422,8 +431,8 @@ static void watch_quiet(boil_recorder *r, double t, const boil_bath *b, const bo
     boil_quiet_result *q = &h->quiet[h->quiet_count - 1];
     if (!b->boiling) {
         q->lowest_temperature_K = fmin(q->lowest_temperature_K, peak->coolest_K);
-        if (isnan(q->layer_s) && v->layer.thickness_m >= 1e-3)
-            q->layer_s = t;
+        if (isnan(q->layer_s))
+            q->layer_s = seen_since(r, t, v->layer.thickness_m);
         q->layer_max_m = fmax(q->layer_max_m, v->layer.thickness_m);
         q->layer_max_kg = fmax(q->layer_max_kg, v->layer.mass_kg);
         watch_store(r, t, v, q);

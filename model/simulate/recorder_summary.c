@@ -22,13 +22,16 @@ static bool may_crystallise(const boil_rates_view *v)
     return is_cool(v) || v->salts.crust_kg > 0;
 }
 
-/* While it is hot as much as its crust shows: that is half of it (transfer/dissolution.h). */
+/* While it is hot as much as its crust shows: that is half of it (transfer/dissolution.h). The last of a crust goes ever more slowly;
+   what is within the error of the steps is none. */
 double boil_recorder_crystals(const boil_rates_view *v)
 {
+    const double trace = 1e-6; /* of the bath */
     if (!may_crystallise(v))
         return 0;
     double all = boil_solubility_excess(&v->solution.mixture, v->solution.temperature_K) + v->salts.crust_kg;
-    return is_cool(v) ? all : fmin(all, 2 * v->salts.crust_kg);
+    double shows = is_cool(v) ? all : fmin(all, 2 * v->salts.crust_kg);
+    return shows > trace * v->solution.mass_kg ? shows : 0;
 }
 
 static void highest(boil_extreme *e, double value, double t)
