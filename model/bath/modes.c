@@ -6,9 +6,19 @@
 #include "equipment/heat_control.h"
 #include "bath/rates.h"
 
-double boil_modes_boils_from(const boil_rates_view *v)
+/* How far over its boiling point its vapour pressure is by as much as a crust holds, along its tangent. */
+static double held_superheat(const boil_bath *b, const boil_rates_view *v)
 {
-    return v->solution.boiling_point_K + v->salts.crust_holds_K;
+    const double most_K = 30; /* judgement: thicker than that it is a frozen bath */
+    const boil_rates_solution *s = &v->solution;
+    double molality = s->equivalent_molality, by_K, by_strength;
+    boil_solution_log_vapour_pressure(&b->air, &s->mixture, s->boiling_point_K, 1e-6, &molality, &by_K, &by_strength);
+    return by_K > 0 ? fmin(most_K, v->salts.crust_holds_Pa / (b->air.pressure_Pa * by_K)) : 0;
+}
+
+double boil_modes_boils_from(const boil_bath *b, const boil_rates_view *v)
+{
+    return v->solution.boiling_point_K + (v->salts.crust_kg > 0 ? held_superheat(b, v) : 0);
 }
 
 static double trace_kg_s(const boil_rates_view *v)
@@ -81,13 +91,13 @@ static double goal_guard(const boil_bath *b, const boil_rates_view *v)
 
 void boil_modes_guards(const boil_bath *b, const boil_rates_view *v, double boils_by_kg_s, double g[BOIL_GUARDS])
 {
-    g[BOIL_GUARD_MODE] = b->boiling ? -boils_by_kg_s : v->solution.temperature_K - boil_modes_boils_from(v);
+    g[BOIL_GUARD_MODE] = b->boiling ? -boils_by_kg_s : v->solution.temperature_K - boil_modes_boils_from(b, v);
     g[BOIL_GUARD_LAYER] = b->layer == BOIL_WATER_LAYER_STILL   ? v->layer.temperature_K - b->air.saturation_K
                           : b->layer == BOIL_WATER_LAYER_BOILS ? -v->layer_vapour.boil_margin_W
                                                                : -1;
     bool ending = b->layer != BOIL_WATER_LAYER_NONE && !(v->inflow.water_kg_s > 0) && !b->lid_on;
     g[BOIL_GUARD_LAYER_GONE] = ending ? BOIL_BATH_LAYER_GONE - v->layer.mass_kg / v->solution.mass_kg : -1;
-    g[BOIL_GUARD_RANGE] = -v->solution.range.margin;
+    g[BOIL_GUARD_RANGE] = -boil_rates_range(b, &v->solution).margin;
     g[BOIL_GUARD_RIM] = v->levels.upper_m - b->plant->tank.depth_m;
     g[BOIL_GUARD_FULL] = v->levels.still_m - b->plant->tank.depth_m;
     const boil_water_control *c = &b->plant->control;

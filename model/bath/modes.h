@@ -26,7 +26,9 @@ enum {
     BOIL_GUARD_FULL,   /* the still surface is at the rim */
     BOIL_GUARDS
 };
-double boil_modes_boils_from(const boil_rates_view *v); /* K, where a quiet bath begins to boil: higher under a crust */
+/* K, where a quiet bath begins to boil: higher under a crust, by what lifts it. */
+double boil_modes_boils_from(const boil_bath *b, const boil_rates_view *v);
+
 /* kg/s that a boil forms, beyond what is made at once, and what it may condense of the steam it holds; below zero it is lost.
    It condenses as much as leaves it anyway, and no more than a few hundredths of a millimetre of the bath give in an hour. Of
    a boil that cold water all but quenches what forms is the small difference of large heats, and follows the steam held within

@@ -10,7 +10,8 @@
 
 boil_rates_guess boil_rates_guess_at(double temperature_K, boil_rates_tables *tables)
 {
-    return (boil_rates_guess){.solution.temperature_K = temperature_K, .tables = tables};
+    return (boil_rates_guess){
+        .solution.temperature_K = temperature_K, .skin_times = 1, .skin_stronger = 1, .tables = tables};
 }
 
 /* What a kilogram of a component counts for in the boiling bath: K_i of bath/bath.h. */
@@ -30,7 +31,7 @@ static boil_rates_heat heat_of(const boil_bath *b, const double y[], const boil_
     for (int i = 0; i < BOIL_SALTS; i++) {
         double k = counts(s->heat.solution.salt[i], capacity, s->slope.salt[i]);
         liquid -= in->component_kg_s[1 + i] * k;
-        if (!(v->salts.undissolved_kg > 0 || in->salts_kg_s > 0))
+        if (v->salts.dissolving_kg_s[i] == 0 && in->salt_kg_s[i] == 0)
             continue;
         double solid = boil_salt_solid_enthalpy(i, s->temperature_K);
         salts += v->salts.dissolving_kg_s[i] * (solid - k) - in->salt_kg_s[i] * solid;
@@ -184,16 +185,20 @@ static boil_outcome liquid_at(const boil_bath *b, double t, const double y[], bo
         return outcome;
     v->heater = boil_rates_of_heater(b, y, v->solution.temperature_K);
     v->pool = boil_rates_of_pool(b, y, &v->solution);
-    v->salts = boil_rates_of_salts(b, y, &v->solution, &v->pool, v->heater.heat_W, g);
+    v->salts = boil_rates_of_salts(b, y, &v->solution, &v->pool, v->heater.heat_W);
     return boil_rates_of_layer(b, t, y, &v->solution, &v->pool, &v->salts, v->heater.heat_W, g, &v->layer);
 }
 
 boil_outcome boil_rates_upper_level(const boil_bath *b, double t, const double y[], boil_rates_guess *g, double *level_m)
 {
     boil_rates_view v;
-    boil_outcome outcome = liquid_at(b, t, y, g, &v);
+    boil_outcome outcome = boil_rates_of_solution(b, y, g, &v.solution);
+    if (outcome == BOIL_OK)
+        outcome = boil_rates_of_layer_body(b, y, &v.solution, &v.layer);
     if (outcome != BOIL_OK)
         return outcome;
+    v.pool = boil_rates_of_pool(b, y, &v.solution);
+    v.salts.volume_m3 = boil_rates_salts_volume(y);
     v.loads.displaced_m3 = boil_rates_displaced(b, t);
     *level_m = boil_rates_of_levels(b, &v).upper_m;
     return BOIL_OK;

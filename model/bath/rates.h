@@ -11,12 +11,15 @@
 boil_rates_guess boil_rates_guess_at(double temperature_K, boil_rates_tables *tables);
 
 /* What follows from (t, y); dydt may be NULL. BOIL_NO_ROOT, BOIL_NOT_FINITE: the properties refuse this state; the parts before
-   the one that failed are filled in, `range` last of its part. */
+   the one that failed are filled in. */
 boil_outcome boil_rates_at(const boil_bath *b, double t, const double y[], boil_rates_guess *g, boil_rates_view *v,
                            double dydt[]);
 
 /* Of that the level alone, m: v->levels.upper_m, without what leaves the surface, which costs as much as all else. */
 boil_outcome boil_rates_upper_level(const boil_bath *b, double t, const double y[], boil_rates_guess *g, double *level_m);
+
+/* How far the properties of a solution that was found still hold. */
+boil_range boil_rates_range(const boil_bath *b, const boil_rates_solution *s);
 
 /* Of the bath's solution, Pa s. It costs more than its boiling point, and most moments need none: so it is no part of the view. */
 double boil_rates_viscosity(const boil_bath *b, const boil_rates_solution *s);

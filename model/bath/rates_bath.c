@@ -74,6 +74,11 @@ static boil_range or_depth(boil_range range, double depth_m)
     return range;
 }
 
+boil_range boil_rates_range(const boil_bath *b, const boil_rates_solution *s)
+{
+    return or_depth(range_of(&s->mixture, s->temperature_K, s->equivalent_molality), s->volume_m3 / b->area_m2);
+}
+
 static boil_convection_liquid to_convection(const boil_bath *b, const boil_rates_solution *s)
 {
     const boil_transport *x = &b->plant->transport;
@@ -107,7 +112,6 @@ static boil_outcome find_solution(const boil_bath *b, const double y[], boil_rat
     s->density_kg_m3 = boil_solution_density(&s->mixture, s->temperature_K);
     s->volume_m3 = s->mass_kg / s->density_kg_m3;
     s->convection = to_convection(b, s);
-    s->range = or_depth(range_of(&s->mixture, s->temperature_K, s->equivalent_molality), s->volume_m3 / b->area_m2);
     return BOIL_OK;
 }
 
@@ -229,6 +233,14 @@ boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double 
     return l;
 }
 
+double boil_rates_salts_volume(const double y[])
+{
+    double m3 = 0;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        m3 += fmax(0, y[BOIL_STATE_SOLID_NAOH + i]) / boil_salt_solid_density(i);
+    return m3;
+}
+
 /* The bath as salt that dissolves in it sees it, and its brine. */
 static boil_dissolution_place dissolving_place(const boil_bath *b, const boil_rates_solution *s, const double solid[BOIL_SALTS],
                                                double stirring_W_kg)
@@ -256,10 +268,7 @@ static boil_dissolution_place dissolving_place(const boil_bath *b, const boil_ra
 /* kg of nitrate and nitrite, each, that the bath holds beyond its saturation. A boiling bath is taken to hold none. */
 static double excess_of(const boil_bath *b, const boil_rates_solution *s, double each[BOIL_SALTS])
 {
-    double sum = 0;
-    for (int i = BOIL_NANO3; i <= BOIL_NANO2 && !b->boiling; i++)
-        sum += each[i] = boil_solubility_excess_of(&s->mixture, i, s->temperature_K);
-    return sum;
+    return b->boiling ? 0 : boil_solubility_excess_each(&s->mixture, s->temperature_K, each);
 }
 
 /* Share of its growth that a crust has in a bath so far below its boil (transfer/dissolution.h): none at the boil, where there is none
@@ -270,36 +279,23 @@ static double still_enough(const boil_rates_solution *s)
     return fmin(1, fmax(0, (s->boiling_point_K - s->temperature_K) / simmers_K));
 }
 
-/* How far over its boiling point the bath's vapour pressure is by as much as a crust holds, along its tangent. */
-static double held_superheat(const boil_bath *b, const boil_rates_solution *s, double holds_Pa, const boil_rates_guess *g)
-{
-    const double most_K = 30; /* judgement: thicker than that it is a frozen bath */
-    double molality = g->boiling.equivalent_molality, by_K, by_strength;
-    boil_solution_log_vapour_pressure(&b->air, &s->mixture, s->boiling_point_K, 1e-6, &molality, &by_K, &by_strength);
-    return by_K > 0 ? fmin(most_K, holds_Pa / (b->air.pressure_Pa * by_K)) : 0;
-}
-
-static void crust_of(const boil_bath *b, const boil_rates_solution *s, const boil_dissolution_crust *c, double crust_kg,
-                     const boil_rates_guess *g, boil_rates_salts *o)
+static void crust_of(const boil_dissolution_crust *c, double crust_kg, boil_rates_salts *o)
 {
     o->crust_kg = crust_kg;
     o->crust_cover = c->cover;
     o->crust_kg_s = c->growing_kg_s - c->dissolving_kg_s - c->broken_kg_s;
-    if (crust_kg > 0)
-        o->crust_holds_K = held_superheat(b, s, c->holds_Pa, g);
+    o->crust_holds_Pa = c->holds_Pa;
 }
 
 /* On its way into solution and out of it: dissolving from suspension, bed and crust, settling, being stirred up again, growing
    onto a crust. */
 boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const boil_rates_solution *s,
-                                     const boil_rates_pool *pool, double heater_W, const boil_rates_guess *g)
+                                     const boil_rates_pool *pool, double heater_W)
 {
-    boil_rates_salts o = {0};
+    boil_rates_salts o = {.volume_m3 = boil_rates_salts_volume(y)};
     double solid[BOIL_SALTS], all = 0, each[BOIL_SALTS] = {0}, excess = excess_of(b, s, each);
-    for (int i = 0; i < BOIL_SALTS; i++) {
+    for (int i = 0; i < BOIL_SALTS; i++)
         all += solid[i] = fmax(0, y[BOIL_STATE_SOLID_NAOH + i]);
-        o.volume_m3 += solid[i] / boil_salt_solid_density(i);
-    }
     if (!(all > 0 || excess > 0))
         return o;
     double bed = fmin(all, fmax(0, y[BOIL_STATE_BED_MASS])), crust = fmin(all - bed, fmax(0, y[BOIL_STATE_CRUST_MASS]));
@@ -317,7 +313,7 @@ boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const
     o.bed_m = f.bed_m;
     if (b->plant->tank.heated == BOIL_TANK_HEATED_FROM_BELOW)
         o.bed_superheat_K = boil_dissolution_bed_superheat(f.bed_m, fmax(0, heater_W) / b->area_m2);
-    crust_of(b, s, &c, crust, g, &o);
+    crust_of(&c, crust, &o);
     return o;
 }
 

@@ -17,12 +17,15 @@ double boil_rates_displaced(const boil_bath *b, double t); /* by all that hangs 
 boil_rates_loads boil_rates_of_loads(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
                                      const boil_rates_pool *pool, double dydt[]);
 boil_rates_salts boil_rates_of_salts(const boil_bath *b, const double y[], const boil_rates_solution *s,
-                                     const boil_rates_pool *pool, double heater_W, const boil_rates_guess *g);
+                                     const boil_rates_pool *pool, double heater_W);
+double boil_rates_salts_volume(const double y[]); /* m3, of all that is not dissolved */
 /* Salt that water soaking into it dissolves, besides; some of it is dry. */
 void boil_rates_soak_salts(const double y[], double dissolving_kg_s, boil_rates_salts *o);
 boil_rates_levels boil_rates_of_levels(const boil_bath *b, const boil_rates_view *v);
 
 /* bath/rates_water.c: the water afloat, what leaves through the surface, and what goes in. */
+/* Of the layer what lies there, without its flows. */
+boil_outcome boil_rates_of_layer_body(const boil_bath *b, const double y[], const boil_rates_solution *s, boil_rates_layer *out);
 boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
                                  const boil_rates_pool *pool, const boil_rates_salts *salts, double heater_W,
                                  boil_rates_guess *g, boil_rates_layer *out);

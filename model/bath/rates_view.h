@@ -31,7 +31,6 @@ typedef struct {
     double equivalent_molality;
     boil_bath_heat heat;               /* of the solution, undissolved salts and tank steel */
     boil_convection_liquid convection; /* the same liquid, to the laws of convection, its viscosity NaN: boil_rates_viscosity */
-    boil_range range;
 } boil_rates_solution;
 
 typedef struct {
@@ -71,7 +70,7 @@ typedef struct {
     double settling_kg_s; /* onto the bed, less what leaves it */
     double bed_m, bed_superheat_K;
     double crust_kg, crust_cover, crust_kg_s; /* not in undissolved_kg; share of the surface; growing */
-    double crust_holds_K;                     /* how far over its boiling point the bath heats under it */
+    double crust_holds_Pa;                    /* how far over the room's its vapour must get to lift it */
     double dry;                               /* share of the surface that is salt above the liquid */
 } boil_rates_salts;
 
@@ -103,6 +102,7 @@ typedef struct {
     bool boils;                         /* and its mode, */
     boil_rates_solution solution;       /* when this was found; no mass: none was, and of it the temperature is a guess */
     boil_surface_skin skin, layer_skin; /* of the bath, and of what floats */
+    double skin_times, skin_stronger;   /* equivalent molality of the skin over that of the boil, and all molalities over the bath's */
     boil_rates_tables *tables;          /* kept by reference, of one thread */
 } boil_rates_guess;
 

@@ -65,11 +65,8 @@ static void soak(const boil_bath *b, const double y[], const boil_rates_solution
         out->flashing_kg_s = (1 - dry) * out->flashing_kg_s + out->soaking_kg_s * out->wetted.steam;
 }
 
-boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
-                                 const boil_rates_pool *pool, const boil_rates_salts *salts, double heater_W,
-                                 boil_rates_guess *g, boil_rates_layer *out)
+boil_outcome boil_rates_of_layer_body(const boil_bath *b, const double y[], const boil_rates_solution *s, boil_rates_layer *out)
 {
-    const boil_water_layer_law *law = &b->plant->layer;
     *out = (boil_rates_layer){.temperature_K = s->temperature_K};
     if (b->layer == BOIL_WATER_LAYER_NONE)
         return BOIL_OK;
@@ -77,9 +74,20 @@ boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[],
     out->temperature_K = layer_temperature(b, y, BOIL_BATH_LAYER_GONE * s->mass_kg);
     if (!(out->temperature_K > 200 && out->temperature_K < 500))
         return BOIL_NOT_FINITE;
+    out->thickness_m = out->mass_kg / boil_water_density(out->temperature_K) / b->area_m2;
+    return BOIL_OK;
+}
+
+boil_outcome boil_rates_of_layer(const boil_bath *b, double t, const double y[], const boil_rates_solution *s,
+                                 const boil_rates_pool *pool, const boil_rates_salts *salts, double heater_W,
+                                 boil_rates_guess *g, boil_rates_layer *out)
+{
+    const boil_water_layer_law *law = &b->plant->layer;
+    boil_outcome outcome = boil_rates_of_layer_body(b, y, s, out);
+    if (outcome != BOIL_OK || b->layer == BOIL_WATER_LAYER_NONE)
+        return outcome;
     double water_kg_m3 = boil_water_density(out->temperature_K), depth = s->volume_m3 / b->area_m2;
     out->enthalpy_J_kg = boil_water_enthalpy(out->temperature_K);
-    out->thickness_m = out->mass_kg / water_kg_m3 / b->area_m2;
     out->cover = boil_water_layer_cover(law, out->thickness_m);
     double steam_W_kg = BOIL_GRAVITY * pool->steam_velocity_m_s, mixer_W_kg = pool->stirring_W_kg - steam_W_kg;
     boil_overturn_pool stirred = {b->area_m2, depth, s->density_kg_m3, water_kg_m3, steam_W_kg + law->mixer_share * mixer_W_kg};
@@ -123,18 +131,20 @@ typedef struct {
 
 static double solution_pressure(void *of, double T, double stronger, double *by_K, double *by_log_stronger)
 {
-    const double within = 1e-3; /* leaves 1e-5 K of the skin */
+    const double within = 1e-3, least = 0.3; /* leaves 1e-5 K of the skin; of a guess, however far it is carried */
     solution_surface *s = of;
     boil_mixture m = *s->mixture;
     m.water /= stronger;
-    s->molality *= 1 + s->by_log_stronger * (stronger / s->stronger - 1);
+    s->molality *= fmax(least, 1 + s->by_log_stronger * (stronger / s->stronger - 1));
     s->stronger = stronger;
     return boil_solution_log_vapour_pressure(s->air, &m, T, within, &s->molality, by_K, by_log_stronger);
 }
 
-static boil_surface_liquid bath_surface(const boil_bath *b, const boil_rates_solution *s, double bath_K, solution_surface *of)
+/* From the strength of the skin that was found last. */
+static boil_surface_liquid bath_surface(const boil_bath *b, const boil_rates_solution *s, double bath_K, const boil_rates_guess *g,
+                                        solution_surface *of)
 {
-    *of = (solution_surface){&b->air, &s->mixture, s->equivalent_molality, s->slope.molality, 1};
+    *of = (solution_surface){&b->air, &s->mixture, g->skin_times * s->equivalent_molality, s->slope.molality, g->skin_stronger};
     return (boil_surface_liquid){.temperature_K = bath_K,
                                  .boiling_K = s->boiling_point_K,
                                  .boiling_by_log_stronger_K = -s->mixture.water * s->slope.water,
@@ -182,10 +192,13 @@ static boil_outcome open_surface(const boil_bath *b, const boil_rates_solution *
 {
     const boil_losses *losses = &b->plant->losses;
     solution_surface of;
-    boil_surface_liquid bath = bath_surface(b, s, bath_K, &of), water = layer_surface(b, layer);
+    boil_surface_liquid bath = bath_surface(b, s, bath_K, g, &of), water = layer_surface(b, layer);
     double cover = layer->cover, open = 1 - cover;
     boil_outcome outcome =
         boil_surface_exchange(losses, &b->over, &bath, b->area_m2 * open, steam_leaving_kg_s * open, &g->skin, &out->bath);
+    bool found = outcome == BOIL_OK && s->equivalent_molality > 0;
+    g->skin_times = found ? of.molality / s->equivalent_molality : 1;
+    g->skin_stronger = found ? of.stronger : 1;
     if (outcome == BOIL_OK)
         outcome = boil_surface_exchange(losses, &b->over, &water, b->area_m2 * cover, steam_leaving_kg_s * cover,
                                         &g->layer_skin, &out->layer);

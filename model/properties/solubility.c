@@ -38,12 +38,21 @@ static const point LIQUIDUS[] = {{0, 0},       {5, -3.9},   {10, -9.8},  {15, -1
                                  {56.3, 40},   {59.3, 50},  {63.9, 60},  {68.1, 63.5}, {70, 64},    {73.4, 62.9}, {74, 76},
                                  {75.3, 96.5}, {76.3, 111}, {77.8, 126}, {78.8, 133},  {80.7, 150}, {84.7, 200},  {100, 318}};
 
-double boil_solubility(int salt, double temperature_K, double hydroxide_mol_kg)
+/* kg per kg of water, with nothing beside. */
+static double in_water(int salt, double temperature_K)
 {
     double t = temperature_K - BOIL_ZERO_CELSIUS;
-    double grams = salt == BOIL_NANO3 ? between(NITRATE, COUNT(NITRATE), t) : between(NITRITE, COUNT(NITRITE), t);
-    double in_water = grams / 100 / boil_salt_molar_mass(salt);
-    return in_water * between(BESIDE_HYDROXIDE, COUNT(BESIDE_HYDROXIDE), hydroxide_mol_kg);
+    return (salt == BOIL_NANO3 ? between(NITRATE, COUNT(NITRATE), t) : between(NITRITE, COUNT(NITRITE), t)) / 100;
+}
+
+static double left_beside(double hydroxide_mol_kg)
+{
+    return between(BESIDE_HYDROXIDE, COUNT(BESIDE_HYDROXIDE), hydroxide_mol_kg);
+}
+
+double boil_solubility(int salt, double temperature_K, double hydroxide_mol_kg)
+{
+    return in_water(salt, temperature_K) / boil_salt_molar_mass(salt) * left_beside(hydroxide_mol_kg);
 }
 
 double boil_solubility_liquidus(double strength)
@@ -56,21 +65,28 @@ static double hydroxide_molality(const boil_mixture *m)
     return m->salt[BOIL_NAOH] / boil_salt_molar_mass(BOIL_NAOH) / m->water;
 }
 
-/* kg of a salt beyond saturation; negative while it would still dissolve. */
-static double excess(const boil_mixture *m, int salt, double temperature_K)
+/* kg of each salt beyond its saturation; negative while it would still dissolve. */
+static void excesses(const boil_mixture *m, double temperature_K, double each[BOIL_SALTS])
 {
-    double holds = boil_solubility(salt, temperature_K, hydroxide_molality(m)) * boil_salt_molar_mass(salt) * m->water;
-    return m->salt[salt] - holds;
+    double left = left_beside(hydroxide_molality(m));
+    each[BOIL_NAOH] = 0;
+    for (int i = BOIL_NANO3; i <= BOIL_NANO2; i++)
+        each[i] = m->salt[i] - in_water(i, temperature_K) * left * m->water;
 }
 
-double boil_solubility_excess_of(const boil_mixture *m, int salt, double temperature_K)
+double boil_solubility_excess_each(const boil_mixture *m, double temperature_K, double each[BOIL_SALTS])
 {
-    return fmax(0, excess(m, salt, temperature_K));
+    excesses(m, temperature_K, each);
+    double sum = 0;
+    for (int i = 0; i < BOIL_SALTS; i++)
+        sum += each[i] = fmax(0, each[i]);
+    return sum;
 }
 
 double boil_solubility_excess(const boil_mixture *m, double temperature_K)
 {
-    return fmax(0, excess(m, BOIL_NANO3, temperature_K)) + fmax(0, excess(m, BOIL_NANO2, temperature_K));
+    double each[BOIL_SALTS];
+    return boil_solubility_excess_each(m, temperature_K, each);
 }
 
 /* kg, by (1). */
@@ -96,11 +112,14 @@ double boil_solubility_above_liquidus(const boil_mixture *m, double temperature_
 /* Saturation rises with temperature: bisection between 0 and 300 degC, where nitrate melts. */
 static double saturated_at(const boil_mixture *m, int salt)
 {
-    double low = BOIL_ZERO_CELSIUS, high = BOIL_ZERO_CELSIUS + 300;
-    if (excess(m, salt, low) <= 0)
+    double low = BOIL_ZERO_CELSIUS, high = BOIL_ZERO_CELSIUS + 300, each[BOIL_SALTS];
+    excesses(m, low, each);
+    if (each[salt] <= 0)
         return low;
-    while (high - low > 1e-3)
-        *(excess(m, salt, (low + high) / 2) > 0 ? &low : &high) = (low + high) / 2;
+    while (high - low > 1e-3) {
+        excesses(m, (low + high) / 2, each);
+        *(each[salt] > 0 ? &low : &high) = (low + high) / 2;
+    }
     return high;
 }
 
@@ -144,22 +163,38 @@ static double room_left(double times, void *context)
 {
     const saturation *s = context;
     const boil_mixture m = with_solid(s, times);
-    double room = (double)INFINITY;
-    if (s->solid[BOIL_NAOH] > 0)
-        room = s->hydroxide - effective_hydroxide(&m) / m.water;
+    double room = s->hydroxide - effective_hydroxide(&m) / m.water, each[BOIL_SALTS];
+    excesses(&m, s->temperature_K, each);
     for (int i = BOIL_NANO3; i <= BOIL_NANO2; i++)
         if (s->solid[i] > 0)
-            room = fmin(room, -excess(&m, i, s->temperature_K) / m.water);
+            room = fmin(room, -each[i] / m.water);
     return room;
+}
+
+/* With no hydroxide in the solid each of the others dissolves as far as it would alone. */
+static boil_mixture saturated_beside_hydroxide(const saturation *s)
+{
+    double times = (double)INFINITY, each[BOIL_SALTS];
+    excesses(s->from, s->temperature_K, each);
+    for (int i = BOIL_NANO3; i <= BOIL_NANO2; i++)
+        if (s->solid[i] > 0)
+            times = fmin(times, -each[i] / s->solid[i]);
+    return with_solid(s, fmax(0, times));
 }
 
 boil_mixture boil_solubility_saturated(const boil_mixture *m, const double solid[BOIL_SALTS], double temperature_K)
 {
     const double most = 50, precision = 1e-10; /* kg of solid per kg of water */
-    double strength = saturated_strength(temperature_K), sum = solid[0] + solid[1] + solid[2], per_kg = m->water / sum;
-    saturation s = {m, solid, temperature_K, strength / (1 - strength)};
+    double sum = solid[0] + solid[1] + solid[2], per_kg = m->water / sum;
+    if (!(sum > 0))
+        return *m;
+    saturation s = {m, solid, temperature_K, 0};
+    if (!(solid[BOIL_NAOH] > 0))
+        return saturated_beside_hydroxide(&s);
+    double strength = saturated_strength(temperature_K);
+    s.hydroxide = strength / (1 - strength);
     boil_root root;
-    if (!(sum > 0) || !(room_left(0, &s) > 0) || !boil_root_begin(&root, room_left, &s, 0, most * per_kg))
+    if (!(room_left(0, &s) > 0) || !boil_root_begin(&root, room_left, &s, 0, most * per_kg))
         return *m;
     while (root.far - root.near > precision * per_kg)
         if (!boil_root_step(&root))

@@ -27,8 +27,8 @@ double boil_solubility_liquidus(double strength);
 /* Nitrate and nitrite, kg, beyond what the mixture's water holds at a temperature. */
 double boil_solubility_excess(const boil_mixture *m, double temperature_K);
 
-/* Of one of the two; 0 while more would dissolve. */
-double boil_solubility_excess_of(const boil_mixture *m, int salt, double temperature_K);
+/* And each of them; 0 of a salt of which more would dissolve, and of hydroxide. */
+double boil_solubility_excess_each(const boil_mixture *m, double temperature_K, double each[BOIL_SALTS]);
 
 /* How far a mixture is above its hydroxide's liquidus, K; negative below. */
 double boil_solubility_above_liquidus(const boil_mixture *m, double temperature_K);

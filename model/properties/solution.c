@@ -356,20 +356,24 @@ static double strength_less_wanted(double fraction, void *p)
     return boil_solution_strength(s->c, &m) - s->wanted;
 }
 
-/* Strongest salt fraction of the blend for which the correlations still hold at the boil, found by walking up: the
-   boiling point has no root far beyond it, so it cannot be bracketed from above. */
-static double strongest_fraction(const boil_conditions *c, const double blend[BOIL_SALTS])
+/* Walks up from a salt fraction of the blend where f is below zero, *low, to one where it is not, which it gives, or to the strongest
+   for which the correlations still hold at the boil: the boiling point has no root far beyond that, so it cannot be bracketed from
+   above. */
+static double fraction_above(double (*f)(double, void *), blend_search *s, double *low)
 {
-    double inside = 0.001, step = 0.01;
+    double inside = *low, step = 0.05;
     boil_solution_guess guess = {0, 0};
     while (step > 1e-6) {
-        boil_mixture m = boil_mixture_of(blend, inside + step);
+        boil_mixture m = boil_mixture_of(s->blend, inside + step);
         boil_solution_guess trial = guess;
         double T;
-        if (inside + step < 0.95 && boil_solution_boiling_point_near(c, &m, &trial, &T, NULL) == BOIL_OK &&
+        if (inside + step < 0.95 && boil_solution_boiling_point_near(s->c, &m, &trial, &T, NULL) == BOIL_OK &&
             boil_solution_range_at(T, trial.equivalent_molality).margin > 0) {
+            *low = inside;
             inside += step;
             guess = trial;
+            if (f(inside, s) >= 0)
+                break;
         } else {
             step /= 2;
         }
@@ -379,14 +383,13 @@ static double strongest_fraction(const boil_conditions *c, const double blend[BO
 
 static boil_outcome fraction_where(double (*f)(double, void *), blend_search *s, double *fraction)
 {
-    double low = 0.001, high = strongest_fraction(s->c, s->blend);
-    double at_low = f(low, s);
-    if (at_low > 0) { /* next to plain water, where strongest_fraction does not begin */
-        high = low;
+    const double weak = 0.001; /* next to plain water */
+    double low = weak, high = weak;
+    if (f(weak, s) > 0)
         low = 0;
-        at_low = f(low, s);
-    }
-    if (!(at_low <= 0) || !(f(high, s) >= 0))
+    else
+        high = fraction_above(f, s, &low);
+    if (!(f(low, s) <= 0) || !(f(high, s) >= 0))
         return BOIL_OUT_OF_RANGE;
     boil_root root;
     bool fine = boil_root_begin(&root, f, s, low, high);

@@ -112,7 +112,7 @@ boil_outcome boil_simulation_settle_mode(boil_simulation *r)
     /* Right after a change of mode the steam is zero within rounding: that decides nothing. */
     double rounding = boil_simulation_steam_rounding(r);
     double spare_kg_s = r->view.steam.if_boiling_kg_s - r->view.steam.at_once_kg_s;
-    bool at_boil = r->view.solution.temperature_K >= boil_modes_boils_from(&r->view) - 1e-8;
+    bool at_boil = r->view.solution.temperature_K >= boil_modes_boils_from(&r->bath, &r->view) - 1e-8;
     bool boiling = r->bath.boiling ? boil_simulation_boils_by(r, r->t, r->y) >= -rounding : at_boil && spare_kg_s > rounding;
     return boiling == r->bath.boiling ? BOIL_OK : change_mode(r, boiling);
 }
@@ -147,11 +147,12 @@ boil_outcome boil_simulation_restart(boil_simulation *r)
 static void stop_out_of_range(boil_simulation *r)
 {
     boil_history *h = &r->history;
+    const boil_range range = boil_rates_range(&r->bath, &r->view.solution);
     h->end = BOIL_RUN_OUT_OF_RANGE;
-    h->stop_quantity = r->view.solution.range.quantity;
-    h->stop_value = r->view.solution.range.value;
-    h->stop_limit = r->view.solution.range.limit;
-    h->stop_unit = r->view.solution.range.unit;
+    h->stop_quantity = range.quantity;
+    h->stop_value = range.value;
+    h->stop_limit = range.limit;
+    h->stop_unit = range.unit;
 }
 
 static boil_outcome event(boil_simulation *r, size_t guard)
@@ -259,10 +260,11 @@ boil_outcome boil_simulation_step(boil_simulation *r, double stop, bool *going)
         return boil_simulation_evaluate(r, r->t, r->y);
     }
     if (boil_simulation_evaluate(r, r->t, r->y) != BOIL_OK) {
-        stop_out_of_range(r);
         memcpy(r->y, r->y_before, r->unknowns * sizeof(double));
         r->t = r->t_before;
-        return boil_simulation_evaluate(r, r->t, r->y);
+        outcome = boil_simulation_evaluate(r, r->t, r->y);
+        stop_out_of_range(r);
+        return outcome;
     }
     outcome = record_step(r, &before);
     if (outcome == BOIL_OK && news == BOIL_MARCH_EVENT)

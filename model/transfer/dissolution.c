@@ -41,13 +41,17 @@ static double schmidt(const boil_dissolution_place *p)
 /* Linear in the stirring, and so without a kink where it begins. */
 static double stirred_fourth_power(const boil_dissolution_place *p)
 {
-    return fourth(0.13 * pow(schmidt(p), -2.0 / 3)) * p->stirring_W_kg * kinematic(p);
+    if (p->stirring_W_kg == 0)
+        return 0;
+    double root = cbrt(schmidt(p));
+    return fourth(0.13 / (root * root)) * p->stirring_W_kg * kinematic(p);
 }
 
 /* Another coefficient, and stirring besides. */
 static double stirred_besides(const boil_dissolution_place *p, double k)
 {
-    return sqrt(sqrt(fourth(k) + stirred_fourth_power(p)));
+    double stirred = stirred_fourth_power(p);
+    return stirred > 0 ? sqrt(sqrt(fourth(k) + stirred)) : k;
 }
 
 double boil_dissolution_stirred(const boil_dissolution_place *p)
@@ -74,7 +78,7 @@ double boil_dissolution_lying(const boil_dissolution_place *p)
     double film = sqrt(p->viscosity_Pa_s * p->brine_viscosity_Pa_s), L = sqrt(p->area_m2) / 4;
     double D = boil_dissolution_diffusivity(p->temperature_K, film);
     double heavier = fmax(0, p->brine_kg_m3 - p->liquid_kg_m3);
-    return 0.27 * pow(BOIL_GRAVITY * heavier * L * L * L / (film * D), 0.25) * D / L;
+    return 0.27 * sqrt(sqrt(BOIL_GRAVITY * heavier * L * L * L / (film * D))) * D / L;
 }
 
 double boil_dissolution_kept_up(const boil_dissolution_place *p)

@@ -57,7 +57,7 @@ static double steam_of(const boil_conditions *air, const boil_mixture *mixed, do
                        near_by *near)
 {
     const double vapour_J_kgK = 2000; /* it only aims the steps */
-    double kilograms = boil_mixture_mass(mixed), flash = near->steam * kilograms, near_kg = 1e-7 * mixed->water;
+    double kilograms = boil_mixture_mass(mixed), flash = near->steam * kilograms, near_kg = 1e-6 * mixed->water;
     for (int i = 0; i < 40; i++) {
         boil_mixture m = *mixed;
         m.water -= flash;

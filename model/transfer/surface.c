@@ -387,14 +387,19 @@ double boil_wall_loss(const boil_losses *l, const boil_tank *t, const boil_ambie
     return boil_wall_coefficient(l, t, ambient, liquid_K) * boil_tank_cooled_area(t) * (liquid_K - ambient->temperature_K);
 }
 
-/* U and its slope by the difference, W/m2K2, by differences of fourth order. */
-static double wall_point(const boil_losses *l, const boil_tank *t, const boil_ambient *ambient, double difference,
-                         double *slope)
+/* U and its slope by the difference, W/m2K2, by differences of fourth order; where a cell begins there, of that. */
+static double wall_point(const boil_wall_table *w, const boil_losses *l, const boil_tank *t, const boil_ambient *ambient,
+                         int kelvin, double *slope)
 {
     const double e = 0.1;
+    const int at = kelvin % BOIL_WALL_CELLS;
     double u[5];
+    if (w->kelvin[at] == kelvin) {
+        *slope = w->U[at][1];
+        return w->U[at][0];
+    }
     for (int i = 0; i < 5; i++)
-        u[i] = boil_wall_coefficient(l, t, ambient, ambient->temperature_K + difference + (i - 2) * e);
+        u[i] = boil_wall_coefficient(l, t, ambient, ambient->temperature_K + kelvin + (i - 2) * e);
     *slope = (8 * (u[3] - u[1]) - (u[4] - u[0])) / (12 * e);
     return u[2];
 }
@@ -405,7 +410,7 @@ static const double *wall_cell(boil_wall_table *w, const boil_losses *l, const b
     int at = kelvin % BOIL_WALL_CELLS;
     double *c = w->U[at], slope0, slope1;
     if (w->kelvin[at] != kelvin) {
-        double u0 = wall_point(l, t, ambient, kelvin, &slope0), u1 = wall_point(l, t, ambient, kelvin + 1, &slope1);
+        double u0 = wall_point(w, l, t, ambient, kelvin, &slope0), u1 = wall_point(w, l, t, ambient, kelvin + 1, &slope1);
         w->kelvin[at] = kelvin;
         c[0] = u0;
         c[1] = slope0;

@@ -131,6 +131,7 @@ static bool is_clear(const scenario *s)
 /* The bath as it was read. A thermometer in a quiet bath says nothing of its strength: that is as it boiled last. */
 static bool take_bath(const scenario *s, plan_rest *out, boil_outcome *result)
 {
+    const double rounding_K = 1e-6; /* of a boiling point that is found by a search */
     const now_section *n = &s->now;
     boil_plant *p = &out->scenario.plant;
     boil_initial_state state;
@@ -144,7 +145,7 @@ static bool take_bath(const scenario *s, plan_rest *out, boil_outcome *result)
     p->charge.basis = BOIL_INITIAL_BY_BOILING_POINT;
     p->charge.value = n->boils ? n->reads_K : isnan(n->boiled_K) ? out->under_way.set_K : n->boiled_K;
     p->charge.temperature_K = n->boils ? 0 : n->reads_K;
-    if (!n->boils && n->reads_K >= p->charge.value)
+    if (!n->boils && n->reads_K > p->charge.value - rounding_K)
         return program_complain(
             "%s:%zu:%zu: at what it reads this bath boils: say 'boils = yes', or in 'last boiled' where it boiled last",
             s->path, n->reads_line, n->reads_column);
