@@ -42,8 +42,11 @@ bool boil_action_takes(boil_action_kind kind)
 
 size_t boil_schedule_followed(const boil_schedule *s, size_t waiting)
 {
+    size_t after = s->actions[waiting].wait.after;
+    if (after < waiting && s->actions[after].order == after) /* as it is where none was taken out */
+        return after;
     for (size_t i = waiting; i > 0; i--)
-        if (s->actions[i - 1].order == s->actions[waiting].wait.after)
+        if (s->actions[i - 1].order == after)
             return i - 1;
     return waiting;
 }

@@ -1,6 +1,7 @@
 #include "actions/action.h"
 
 #include <math.h>
+#include <stdint.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -70,14 +71,32 @@ action_clause_end action_clause_read(cursor *part, const action_clause *clauses,
     return ACTION_CLAUSE_READ;
 }
 
+/* The slot that a name's letters lead to: blanks and case do not count in it, nor in whether two are the same (FNV-1a). */
+static size_t slot_of(const char *text, size_t length)
+{
+    uint32_t hash = 2166136261u;
+    for (const char *at = text, *end = text + length; (at = words_skip(at, end)) < end; at++)
+        hash = (hash ^ ((unsigned char)*at | ' ')) * 16777619u;
+    return hash % LOAD_NAMES_SLOTS;
+}
+
+/* The slot of the first of the names that is the same, or a free one. */
+static short *find_name(load_names *n, const char *text, size_t length)
+{
+    size_t slot = slot_of(text, length);
+    while (n->numbers[slot] > 0 && !words_same(text, length, n->list[n->numbers[slot] - 1]))
+        slot = (slot + 1) % LOAD_NAMES_SLOTS;
+    return &n->numbers[slot];
+}
+
 int load_names_read(load_names *n, cursor *c)
 {
     const char *start = words_skip(c->at, c->end);
     size_t length = (size_t)(words_trim(start, c->end) - start);
+    short *number = find_name(n, start, length);
     c->at = c->end;
-    for (size_t i = 0; i < n->count; i++)
-        if (words_same(start, length, n->list[i]))
-            return (int)i + 1;
+    if (*number > 0)
+        return *number;
     char **list = boil_array_reserve(n->list, &n->capacity, n->count, sizeof *list);
     char *copy = list != NULL && n->count < LOAD_NAMES_MAX ? text_copy(start, length) : NULL;
     if (list != NULL)
@@ -89,7 +108,8 @@ int load_names_read(load_names *n, cursor *c)
     if (copy == NULL)
         return 0;
     list[n->count++] = copy;
-    return (int)n->count;
+    *number = (short)n->count;
+    return *number;
 }
 
 const char *load_names_word(const load_names *n, int number)
@@ -102,8 +122,7 @@ void load_names_free(load_names *n)
     for (size_t i = 0; i < n->count; i++)
         free(n->list[i]);
     free(n->list);
-    n->list = NULL;
-    n->count = n->capacity = 0;
+    *n = (load_names){0};
 }
 
 static const action_type *const types[] = {

@@ -48,10 +48,12 @@ bool action_clause_first(const cursor *part, const char *at, const char *words, 
 /* The names that loads are given, each with a number from 1; 0 is no name. */
 
 #define LOAD_NAMES_MAX 1000
+#define LOAD_NAMES_SLOTS 2048 /* a power of two, twice as many: a search ends soon */
 
 typedef struct {
     char **list;
     size_t count, capacity;
+    short numbers[LOAD_NAMES_SLOTS]; /* where a name's letters lead to, or as far behind it as slots are taken; 0: free */
     /* By number: a load is so named; one so named has a mistake, so that nothing is said about its lift. */
     bool loaded[LOAD_NAMES_MAX + 1], broken[LOAD_NAMES_MAX + 1];
     bool kept[LOAD_NAMES_MAX + 1]; /* bath liquid is taken under it */

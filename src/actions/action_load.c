@@ -168,8 +168,17 @@ static void describe(action_line *line, const reading *r)
 {
     const char *alloy = strcmp(r->metal, "iron") == 0 ? "iron " : "";
     const char *name = load_names_word(&r->reader->names, r->action->name);
-    snprintf(line->words, sizeof line->words, "%s of %s %s%s%s%s%s", quantity_echo(&r->mass).text, quantity_echo(&r->size).text,
-             alloy, r->shape, *name ? " (" : "", words_quoted(name, strlen(name)).text, *name ? ")" : "");
+    TEXT_JOIN(line->words, quantity_echo(&r->mass).text);
+    TEXT_JOIN(line->words, " of ");
+    TEXT_JOIN(line->words, quantity_echo(&r->size).text);
+    TEXT_JOIN(line->words, " ");
+    TEXT_JOIN(line->words, alloy);
+    TEXT_JOIN(line->words, r->shape);
+    if (*name != '\0') {
+        TEXT_JOIN(line->words, " (");
+        TEXT_JOIN(line->words, words_quoted(name, strlen(name)).text);
+        TEXT_JOIN(line->words, ")");
+    }
 }
 
 static bool parse(action_reader *a, cursor *c, boil_action *action, action_line *line)

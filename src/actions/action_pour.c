@@ -133,17 +133,20 @@ static bool read_clauses(const action_reader *r, cursor *rest, action_pour *p, b
 /* "2 gal of water over 4 min"; of portions "1 bag of salts over 5 min"; "water at 0.5 gal/min until the mark". */
 static void describe(const action_pour *p, const char *start, const char *end, action_line *line)
 {
-    char amount[60];
+    words_quote amount = {""};
     if (p->hangs.goal != NULL) {
         snprintf(line->words, sizeof line->words, "%s %s", p->type->keyword, words_quoted(start, (size_t)(end - start)).text);
         return;
     }
     if (line->portions > 1)
-        snprintf(amount, sizeof amount, "1 %s", p->measure->word);
+        TEXT_ADD(amount.text, "1 %s", p->measure->word);
     else
-        snprintf(amount, sizeof amount, "%s", quantity_echo(&p->amount).text);
-    snprintf(line->words, sizeof line->words, "%s of %s %s", amount, p->type->keyword,
-             words_quoted(p->pace_at, (size_t)(end - p->pace_at)).text);
+        amount = quantity_echo(&p->amount);
+    TEXT_JOIN(line->words, amount.text);
+    TEXT_JOIN(line->words, " of ");
+    TEXT_JOIN(line->words, p->type->keyword);
+    TEXT_JOIN(line->words, " ");
+    TEXT_JOIN(line->words, words_quoted(p->pace_at, (size_t)(end - p->pace_at)).text);
 }
 
 bool action_pour_read(const action_reader *r, cursor *c, const action_material *m, action_pour *p, boil_action *a,

@@ -124,19 +124,42 @@ static const struct {
 
 #define REFUSED (sizeof refused / sizeof refused[0])
 
+/* All of them begin with a small letter, which decides for nearly every word of a line. */
 static const char *reason_of(const char *name, size_t length)
 {
+    char first = (char)(*name | ' ');
+    if (!words_letter(first))
+        return NULL;
     for (size_t i = 0; i < REFUSED; i++)
-        if (words_same(name, length, refused[i].name))
+        if (refused[i].name[0] == first && words_same(name, length, refused[i].name))
             return refused[i].reason;
     return NULL;
+}
+
+/* No sign, and no blank. */
+static bool is_of_word(char c)
+{
+    switch (c) {
+    case ',':
+    case '-':
+    case '(':
+    case ')':
+    case '/':
+    case '.':
+    case ';':
+    case ':':
+    case '+':
+        return false;
+    default:
+        return (unsigned char)c > ' ';
+    }
 }
 
 /* Bytes of the text that belong to one word: letters, and what is beyond ASCII. */
 static size_t letters(const char *at, const char *end)
 {
     size_t n = 0;
-    while (at + n < end && (unsigned char)at[n] > ' ' && strchr(",-()/.;:+", at[n]) == NULL)
+    while (at + n < end && is_of_word(at[n]))
         n++;
     return n;
 }

@@ -92,6 +92,14 @@ void text_add(char *text, size_t size, const char *format, ...)
     va_end(values);
 }
 
+void text_join(char *text, size_t size, const char *more)
+{
+    size_t used = strlen(text), length = strlen(more), room = size - 1 - used;
+    size_t taken = length < room ? length : room;
+    memcpy(text + used, more, taken);
+    text[used + taken] = '\0';
+}
+
 /* Copies one character, printable, and moves on; how many bytes were written. */
 static size_t copy_character(char *to, const char **at)
 {

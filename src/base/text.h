@@ -25,6 +25,9 @@ size_t text_characters(const char *at, const char *end);
 /* Adds to a text, as by printf, what has room in its `size` bytes. */
 void text_add(char *text, size_t size, const char *format, ...) __attribute__((format(printf, 3, 4)));
 #define TEXT_ADD(array, ...) text_add(array, sizeof(array), __VA_ARGS__)
+/* The same of another text as it stands, for what is done once a line of a file. */
+void text_join(char *text, size_t size, const char *more);
+#define TEXT_JOIN(array, more) text_join(array, sizeof(array), more)
 
 /* Writes a text broken at blanks, a number kept by its unit, from column `used` of a line on, each further line from column `indent`
    on: no line is over `width` columns, and a word that has no room on a line of its own is broken. How many lines end in it. To

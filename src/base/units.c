@@ -26,116 +26,138 @@
 #define PSI (POUND * GSL_CONST_MKSA_GRAV_ACCEL / (INCH * INCH))
 #define MERCURY (13595.1 * GSL_CONST_MKSA_GRAV_ACCEL)
 
+#define UNITS_OF_ONE 9 /* the most of one dimension */
+
+/* By dimension: a reader knows which it asks for. */
 /* clang-format off */
-static const unit table[] = {
-    {DIM_LENGTH, 1.0, 0.0, {"m", "metre", "metres", "meter", "meters"}},
-    {DIM_LENGTH, 1e-2, 0.0, {"cm"}},
-    {DIM_LENGTH, 1e-3, 0.0, {"mm"}},
-    {DIM_LENGTH, INCH, 0.0, {"in", "inch", "inches"}},
-    {DIM_LENGTH, FOOT, 0.0, {"ft", "foot", "feet"}},
-
-    {DIM_AREA, 1.0, 0.0, {"m2"}},
-    {DIM_AREA, FOOT * FOOT, 0.0, {"ft2"}},
-    {DIM_AREA, INCH * INCH, 0.0, {"in2"}},
-
-    {DIM_VOLUME, LITRE, 0.0, {"L", "l", "litre", "litres", "liter", "liters"}},
-    {DIM_VOLUME, 1e-6, 0.0, {"mL", "ml"}},
-    {DIM_VOLUME, 1.0, 0.0, {"m3"}},
-    {DIM_VOLUME, GALLON, 0.0, {"gal", "gallon", "gallons", "US gal", "USgal"}},
-    {DIM_VOLUME, GALLON / 4, 0.0, {"qt", "quart", "quarts"}},
-    {DIM_VOLUME, GALLON / 8, 0.0, {"pt", "pint", "pints"}},
-    {DIM_VOLUME, UK_GALLON, 0.0, {"UKgal", "UK gal"}},
-    {DIM_VOLUME, FOOT * FOOT * FOOT, 0.0, {"ft3"}},
-
-    {DIM_MASS, 1.0, 0.0, {"kg"}},
-    {DIM_MASS, 1e-3, 0.0, {"g", "gram", "grams"}},
-    {DIM_MASS, 1e3, 0.0, {"t", "tonne", "tonnes"}},
-    {DIM_MASS, POUND, 0.0, {"lb", "lbs", "pound", "pounds"}},
-    {DIM_MASS, OUNCE, 0.0, {"oz", "ounce", "ounces"}},
-
-    {DIM_TIME, 1.0, 0.0, {"s", "sec", "second", "seconds"}},
-    {DIM_TIME, MINUTE, 0.0, {"min", "minute", "minutes"}},
-    {DIM_TIME, HOUR, 0.0, {"h", "hr", "hrs", "hour", "hours"}},
-
-    {DIM_TEMPERATURE, 1.0, 273.15, {"degC", "deg C"}},
-    {DIM_TEMPERATURE, FAHRENHEIT, 459.67, {"degF", "deg F"}},
-    {DIM_TEMPERATURE, 1.0, 0.0, {"K"}},
-
-    {DIM_DIFFERENCE, 1.0, 0.0, {"K"}},
-    {DIM_DIFFERENCE, 1.0, 0.0, {"degC", "deg C"}},
-    {DIM_DIFFERENCE, FAHRENHEIT, 0.0, {"degF", "deg F"}},
-
-    {DIM_GAUGE_PRESSURE, PSI, 0.0, {"psig"}},
-    {DIM_GAUGE_PRESSURE, GSL_CONST_MKSA_BAR, 0.0, {"barg", "bar g", "bar(g)"}},
-
-    {DIM_PRESSURE, 1.0, 0.0, {"Pa"}},
-    {DIM_PRESSURE, 1e3, 0.0, {"kPa"}},
-    {DIM_PRESSURE, GSL_CONST_MKSA_BAR, 0.0, {"bar"}},
-    {DIM_PRESSURE, 1e-3 * GSL_CONST_MKSA_BAR, 0.0, {"mbar"}},
-    {DIM_PRESSURE, 1e2, 0.0, {"hPa"}},
-    {DIM_PRESSURE, PSI, 0.0, {"psia"}},
-    {DIM_PRESSURE, MERCURY * INCH, 0.0, {"inHg", "in Hg"}},
-    {DIM_PRESSURE, MERCURY * 1e-3, 0.0, {"mmHg", "mm Hg"}},
-    {DIM_PRESSURE, GSL_CONST_MKSA_STD_ATMOSPHERE, 0.0, {"atm"}},
-
-    {DIM_POWER, 1.0, 0.0, {"W"}},
-    {DIM_POWER, 1e3, 0.0, {"kW"}},
-    {DIM_POWER, BTU / HOUR, 0.0, {"Btu/h", "Btu/hr", "BTU/h", "BTU/hr"}},
-    {DIM_POWER, 1e3 * BTU / HOUR, 0.0, {"kBtu/h", "kBtu/hr", "kBTU/h", "kBTU/hr"}},
-    {DIM_POWER, 1e6 * BTU / HOUR, 0.0, {"MMBtu/h", "MMBtu/hr", "MMBTU/h", "MMBTU/hr"}},
-
-    {DIM_ENERGY, 1.0, 0.0, {"J"}},
-    {DIM_ENERGY, 1e6, 0.0, {"MJ"}},
-    {DIM_ENERGY, 1e3 * HOUR, 0.0, {"kWh"}},
-    {DIM_ENERGY, 1e3 * BTU, 0.0, {"kBtu", "kBTU"}},
-    {DIM_ENERGY, 1e6 * BTU, 0.0, {"MMBtu", "MMBTU"}},
-    {DIM_ENERGY, 1e5 * BTU, 0.0, {"therm", "therms"}},
-
-    {DIM_CONCENTRATION, 1.0, 0.0, {"g/L", "g/l"}},
-    {DIM_CONCENTRATION, 1.0, 0.0, {"kg/m3"}},
-    {DIM_CONCENTRATION, POUND / GALLON, 0.0, {"lb/gal", "lbs/gal"}},
-    {DIM_CONCENTRATION, OUNCE / GALLON, 0.0, {"oz/gal"}},
-
-    {DIM_VOLUME_FLOW, LITRE / MINUTE, 0.0, {"L/min", "l/min"}},
-    {DIM_VOLUME_FLOW, 1e-6 / MINUTE, 0.0, {"mL/min", "ml/min"}},
-    {DIM_VOLUME_FLOW, LITRE / HOUR, 0.0, {"L/h", "l/h", "L/hr", "l/hr"}},
-    {DIM_VOLUME_FLOW, GALLON / HOUR, 0.0, {"gal/h", "gal/hr", "gph"}},
-    {DIM_VOLUME_FLOW, GALLON / MINUTE, 0.0, {"gal/min", "gpm"}},
-
-    {DIM_MASS_FLOW, 1.0 / HOUR, 0.0, {"kg/h", "kg/hr"}},
-    {DIM_MASS_FLOW, 1.0 / MINUTE, 0.0, {"kg/min"}},
-    {DIM_MASS_FLOW, POUND / HOUR, 0.0, {"lb/h", "lb/hr", "lbs/h", "lbs/hr"}},
-
-    {DIM_COEFFICIENT, 1.0, 0.0,
-     {"W/m2K", "W/m2/K", "W/m2.K", "W/m2 K", "W/m2-K", "W/(m2K)", "W/(m2 K)", "W/(m2.K)", "W/(m2*K)", "W/m2degC",
-      "W/m2\u00b7K", "W/(m2\u00b7K)"}},
-    {DIM_COEFFICIENT, BTU / (HOUR * FOOT * FOOT * FAHRENHEIT), 0.0,
-     {"Btu/hft2F", "Btu/h/ft2/F", "Btu/h ft2 F", "Btu/h-ft2-F", "Btu/hr-ft2-F", "Btu/hr ft2 F", "Btu/(h ft2 F)",
-      "Btu/(hr ft2 F)", "Btu/(h ft2 degF)", "Btu/(hr ft2 degF)", "Btu/hft2degF", "Btu/(h\u00b7ft2\u00b7degF)",
-      "BTU/hft2F"}},
-
-    {DIM_VOLUME_PER_AREA, 1e-6, 0.0, {"mL/m2", "ml/m2"}},
-    {DIM_VOLUME_PER_AREA, GALLON / (1000.0 * FOOT * FOOT), 0.0, {"gal/1000ft2", "gal/1000 ft2"}},
-
-    {DIM_SPEED, 1.0, 0.0, {"m/s"}},
-    {DIM_SPEED, FOOT / MINUTE, 0.0, {"ft/min", "fpm"}},
-    {DIM_SPEED, FOOT, 0.0, {"ft/s", "fps"}},
-    {DIM_SPEED, 5280 * FOOT / HOUR, 0.0, {"mph"}},
-
-    {DIM_FLUX, 1.0, 0.0, {"W/m2"}},
-    {DIM_FLUX, 1e3, 0.0, {"kW/m2"}},
-    {DIM_FLUX, 1e4, 0.0, {"W/cm2"}},
-    {DIM_FLUX, 1.0 / (INCH * INCH), 0.0, {"W/in2"}},
-    {DIM_FLUX, 1e3 * BTU / (HOUR * FOOT * FOOT), 0.0, {"kBtu/hft2", "kBtu/h ft2", "kBtu/h/ft2"}},
-
-    {DIM_STRESS, 1e3 * PSI, 0.0, {"ksi"}},
-    {DIM_STRESS, 1e6, 0.0, {"MPa", "N/mm2"}},
-
-    {DIM_FRACTION, 0.01, 0.0, {"%"}},
+static const unit table[DIM_COUNT][UNITS_OF_ONE] = {
+    [DIM_LENGTH] = {
+        {DIM_LENGTH, 1.0, 0.0, {"m", "metre", "metres", "meter", "meters"}},
+        {DIM_LENGTH, 1e-2, 0.0, {"cm"}},
+        {DIM_LENGTH, 1e-3, 0.0, {"mm"}},
+        {DIM_LENGTH, INCH, 0.0, {"in", "inch", "inches"}},
+        {DIM_LENGTH, FOOT, 0.0, {"ft", "foot", "feet"}},
+    },
+    [DIM_AREA] = {
+        {DIM_AREA, 1.0, 0.0, {"m2"}},
+        {DIM_AREA, FOOT * FOOT, 0.0, {"ft2"}},
+        {DIM_AREA, INCH * INCH, 0.0, {"in2"}},
+    },
+    [DIM_VOLUME] = {
+        {DIM_VOLUME, LITRE, 0.0, {"L", "l", "litre", "litres", "liter", "liters"}},
+        {DIM_VOLUME, 1e-6, 0.0, {"mL", "ml"}},
+        {DIM_VOLUME, 1.0, 0.0, {"m3"}},
+        {DIM_VOLUME, GALLON, 0.0, {"gal", "gallon", "gallons", "US gal", "USgal"}},
+        {DIM_VOLUME, GALLON / 4, 0.0, {"qt", "quart", "quarts"}},
+        {DIM_VOLUME, GALLON / 8, 0.0, {"pt", "pint", "pints"}},
+        {DIM_VOLUME, UK_GALLON, 0.0, {"UKgal", "UK gal"}},
+        {DIM_VOLUME, FOOT * FOOT * FOOT, 0.0, {"ft3"}},
+    },
+    [DIM_MASS] = {
+        {DIM_MASS, 1.0, 0.0, {"kg"}},
+        {DIM_MASS, 1e-3, 0.0, {"g", "gram", "grams"}},
+        {DIM_MASS, 1e3, 0.0, {"t", "tonne", "tonnes"}},
+        {DIM_MASS, POUND, 0.0, {"lb", "lbs", "pound", "pounds"}},
+        {DIM_MASS, OUNCE, 0.0, {"oz", "ounce", "ounces"}},
+    },
+    [DIM_TIME] = {
+        {DIM_TIME, 1.0, 0.0, {"s", "sec", "second", "seconds"}},
+        {DIM_TIME, MINUTE, 0.0, {"min", "minute", "minutes"}},
+        {DIM_TIME, HOUR, 0.0, {"h", "hr", "hrs", "hour", "hours"}},
+    },
+    [DIM_TEMPERATURE] = {
+        {DIM_TEMPERATURE, 1.0, 273.15, {"degC", "deg C"}},
+        {DIM_TEMPERATURE, FAHRENHEIT, 459.67, {"degF", "deg F"}},
+        {DIM_TEMPERATURE, 1.0, 0.0, {"K"}},
+    },
+    [DIM_DIFFERENCE] = {
+        {DIM_DIFFERENCE, 1.0, 0.0, {"K"}},
+        {DIM_DIFFERENCE, 1.0, 0.0, {"degC", "deg C"}},
+        {DIM_DIFFERENCE, FAHRENHEIT, 0.0, {"degF", "deg F"}},
+    },
+    [DIM_GAUGE_PRESSURE] = {
+        {DIM_GAUGE_PRESSURE, PSI, 0.0, {"psig"}},
+        {DIM_GAUGE_PRESSURE, GSL_CONST_MKSA_BAR, 0.0, {"barg", "bar g", "bar(g)"}},
+    },
+    [DIM_PRESSURE] = {
+        {DIM_PRESSURE, 1.0, 0.0, {"Pa"}},
+        {DIM_PRESSURE, 1e3, 0.0, {"kPa"}},
+        {DIM_PRESSURE, GSL_CONST_MKSA_BAR, 0.0, {"bar"}},
+        {DIM_PRESSURE, 1e-3 * GSL_CONST_MKSA_BAR, 0.0, {"mbar"}},
+        {DIM_PRESSURE, 1e2, 0.0, {"hPa"}},
+        {DIM_PRESSURE, PSI, 0.0, {"psia"}},
+        {DIM_PRESSURE, MERCURY * INCH, 0.0, {"inHg", "in Hg"}},
+        {DIM_PRESSURE, MERCURY * 1e-3, 0.0, {"mmHg", "mm Hg"}},
+        {DIM_PRESSURE, GSL_CONST_MKSA_STD_ATMOSPHERE, 0.0, {"atm"}},
+    },
+    [DIM_POWER] = {
+        {DIM_POWER, 1.0, 0.0, {"W"}},
+        {DIM_POWER, 1e3, 0.0, {"kW"}},
+        {DIM_POWER, BTU / HOUR, 0.0, {"Btu/h", "Btu/hr", "BTU/h", "BTU/hr"}},
+        {DIM_POWER, 1e3 * BTU / HOUR, 0.0, {"kBtu/h", "kBtu/hr", "kBTU/h", "kBTU/hr"}},
+        {DIM_POWER, 1e6 * BTU / HOUR, 0.0, {"MMBtu/h", "MMBtu/hr", "MMBTU/h", "MMBTU/hr"}},
+    },
+    [DIM_ENERGY] = {
+        {DIM_ENERGY, 1.0, 0.0, {"J"}},
+        {DIM_ENERGY, 1e6, 0.0, {"MJ"}},
+        {DIM_ENERGY, 1e3 * HOUR, 0.0, {"kWh"}},
+        {DIM_ENERGY, 1e3 * BTU, 0.0, {"kBtu", "kBTU"}},
+        {DIM_ENERGY, 1e6 * BTU, 0.0, {"MMBtu", "MMBTU"}},
+        {DIM_ENERGY, 1e5 * BTU, 0.0, {"therm", "therms"}},
+    },
+    [DIM_CONCENTRATION] = {
+        {DIM_CONCENTRATION, 1.0, 0.0, {"g/L", "g/l"}},
+        {DIM_CONCENTRATION, 1.0, 0.0, {"kg/m3"}},
+        {DIM_CONCENTRATION, POUND / GALLON, 0.0, {"lb/gal", "lbs/gal"}},
+        {DIM_CONCENTRATION, OUNCE / GALLON, 0.0, {"oz/gal"}},
+    },
+    [DIM_VOLUME_FLOW] = {
+        {DIM_VOLUME_FLOW, LITRE / MINUTE, 0.0, {"L/min", "l/min"}},
+        {DIM_VOLUME_FLOW, 1e-6 / MINUTE, 0.0, {"mL/min", "ml/min"}},
+        {DIM_VOLUME_FLOW, LITRE / HOUR, 0.0, {"L/h", "l/h", "L/hr", "l/hr"}},
+        {DIM_VOLUME_FLOW, GALLON / HOUR, 0.0, {"gal/h", "gal/hr", "gph"}},
+        {DIM_VOLUME_FLOW, GALLON / MINUTE, 0.0, {"gal/min", "gpm"}},
+    },
+    [DIM_MASS_FLOW] = {
+        {DIM_MASS_FLOW, 1.0 / HOUR, 0.0, {"kg/h", "kg/hr"}},
+        {DIM_MASS_FLOW, 1.0 / MINUTE, 0.0, {"kg/min"}},
+        {DIM_MASS_FLOW, POUND / HOUR, 0.0, {"lb/h", "lb/hr", "lbs/h", "lbs/hr"}},
+    },
+    [DIM_COEFFICIENT] = {
+        {DIM_COEFFICIENT, 1.0, 0.0,
+         {"W/m2K", "W/m2/K", "W/m2.K", "W/m2 K", "W/m2-K", "W/(m2K)", "W/(m2 K)", "W/(m2.K)", "W/(m2*K)", "W/m2degC",
+          "W/m2\u00b7K", "W/(m2\u00b7K)"}},
+        {DIM_COEFFICIENT, BTU / (HOUR * FOOT * FOOT * FAHRENHEIT), 0.0,
+         {"Btu/hft2F", "Btu/h/ft2/F", "Btu/h ft2 F", "Btu/h-ft2-F", "Btu/hr-ft2-F", "Btu/hr ft2 F", "Btu/(h ft2 F)",
+          "Btu/(hr ft2 F)", "Btu/(h ft2 degF)", "Btu/(hr ft2 degF)", "Btu/hft2degF", "Btu/(h\u00b7ft2\u00b7degF)",
+          "BTU/hft2F"}},
+    },
+    [DIM_VOLUME_PER_AREA] = {
+        {DIM_VOLUME_PER_AREA, 1e-6, 0.0, {"mL/m2", "ml/m2"}},
+        {DIM_VOLUME_PER_AREA, GALLON / (1000.0 * FOOT * FOOT), 0.0, {"gal/1000ft2", "gal/1000 ft2"}},
+    },
+    [DIM_SPEED] = {
+        {DIM_SPEED, 1.0, 0.0, {"m/s"}},
+        {DIM_SPEED, FOOT / MINUTE, 0.0, {"ft/min", "fpm"}},
+        {DIM_SPEED, FOOT, 0.0, {"ft/s", "fps"}},
+        {DIM_SPEED, 5280 * FOOT / HOUR, 0.0, {"mph"}},
+    },
+    [DIM_FLUX] = {
+        {DIM_FLUX, 1.0, 0.0, {"W/m2"}},
+        {DIM_FLUX, 1e3, 0.0, {"kW/m2"}},
+        {DIM_FLUX, 1e4, 0.0, {"W/cm2"}},
+        {DIM_FLUX, 1.0 / (INCH * INCH), 0.0, {"W/in2"}},
+        {DIM_FLUX, 1e3 * BTU / (HOUR * FOOT * FOOT), 0.0, {"kBtu/hft2", "kBtu/h ft2", "kBtu/h/ft2"}},
+    },
+    [DIM_STRESS] = {
+        {DIM_STRESS, 1e3 * PSI, 0.0, {"ksi"}},
+        {DIM_STRESS, 1e6, 0.0, {"MPa", "N/mm2"}},
+    },
+    [DIM_FRACTION] = {
+        {DIM_FRACTION, 0.01, 0.0, {"%"}},
+    },
 };
 /* clang-format on */
-
-#define UNITS (sizeof table / sizeof table[0])
 
 typedef struct {
     const char *si, *name, *example; /* si: NULL for a ratio or a bare number */
@@ -199,6 +221,12 @@ static bool begins(const char *at, const char *end, const char *with)
 /* One step of the comparison: how far the text and the spelling advance; false when they differ. */
 static bool step(const char **at, const char *end, const char **spelling)
 {
+    char c = *at < end ? **at : '\0';
+    if (c > ' ' && c <= '~' && c == **spelling) {
+        (*at)++;
+        (*spelling)++;
+        return true;
+    }
     bool is_sign = *at < end && ((unsigned char)**at & 0x80) != 0;
     for (size_t i = 0; i < sizeof signs / sizeof signs[0] && is_sign; i++)
         if (begins(*at, end, signs[i].sign)) {
@@ -223,66 +251,70 @@ static bool unit_ends(const char *at, const char *end)
     return at == end || words_blank(at, end) > 0 || strchr(",|+", *at) != NULL;
 }
 
-/* Anything but a sign begins as its spelling does. */
-static bool may_begin(const char *spelling, const char *text, const char *end)
-{
-    return text < end && (*text == *spelling || ((unsigned char)*text & 0x80) != 0);
-}
-
 static size_t spelling_length(const char *spelling, const char *text, const char *end)
 {
     const char *at = text;
-    if (!may_begin(spelling, text, end))
-        return 0;
     while (*spelling != '\0')
         if (!step(&at, end, &spelling))
             return 0;
     return unit_ends(at, end) ? (size_t)(at - text) : 0;
 }
 
-static size_t longest_spelling(const unit *u, const char *text, size_t length)
+/* Anything but a sign begins as its spelling does. */
+static size_t longest_spelling(const unit *u, const char *text, const char *end)
 {
+    signed char first = (signed char)*text;
     size_t longest = 0;
     for (size_t i = 0; i < UNIT_SPELLINGS && u->spellings[i] != NULL; i++) {
-        size_t found = spelling_length(u->spellings[i], text, text + length);
+        size_t found = *u->spellings[i] == first || first < 0 ? spelling_length(u->spellings[i], text, end) : 0;
         if (found > longest)
             longest = found;
     }
     return longest;
 }
 
+const unit *unit_listed(unit_dimension d, size_t index)
+{
+    return d < DIM_COUNT && index < UNITS_OF_ONE && table[d][index].spellings[0] != NULL ? &table[d][index] : NULL;
+}
+
 const unit *unit_scan(unsigned dimensions, const char *text, size_t length, size_t *used)
 {
-    const unit *best = NULL;
-    *used = 0;
-    for (size_t i = 0; i < UNITS; i++) {
-        if ((dimensions & UNIT_OF(table[i].dimension)) == 0)
-            continue;
-        size_t found = longest_spelling(&table[i], text, length);
-        if (found > *used) {
-            best = &table[i];
-            *used = found;
+    const unit *best = NULL, *u;
+    size_t longest = 0;
+    for (unsigned d = 0; length > 0 && dimensions >> d != 0; d++)
+        for (size_t i = 0; (dimensions & UNIT_OF(d)) != 0 && (u = unit_listed((unit_dimension)d, i)) != NULL; i++) {
+            size_t found = longest_spelling(u, text, text + length);
+            if (found > longest) {
+                best = u;
+                longest = found;
+            }
         }
-    }
+    *used = longest;
     return best;
 }
 
 /* A spelling of our own is mostly one of the table's, letter by letter. */
-static const unit *spelt(unit_dimension d, const char *spelling)
+const unit *unit_spelt(unit_dimension d, const char *spelling)
 {
-    for (size_t i = 0; i < UNITS; i++)
-        for (size_t k = 0; table[i].dimension == d && k < UNIT_SPELLINGS && table[i].spellings[k] != NULL; k++)
-            if (strcmp(table[i].spellings[k], spelling) == 0)
-                return &table[i];
+    const unit *u;
+    for (size_t i = 0; (u = unit_listed(d, i)) != NULL; i++)
+        for (size_t k = 0; k < UNIT_SPELLINGS && u->spellings[k] != NULL; k++)
+            if (u->spellings[k][0] == spelling[0] && strcmp(u->spellings[k], spelling) == 0)
+                return u;
     size_t used, length = strlen(spelling);
-    const unit *u = unit_scan(UNIT_OF(d), spelling, length, &used);
+    u = unit_scan(UNIT_OF(d), spelling, length, &used);
     return used == length ? u : NULL;
+}
+
+double unit_si_value(const unit *u, double value)
+{
+    return u == NULL ? (double)NAN : (value + u->offset) * u->factor;
 }
 
 double unit_to_si(unit_dimension d, const char *spelling, double value)
 {
-    const unit *u = spelt(d, spelling);
-    return u == NULL ? (double)NAN : (value + u->offset) * u->factor;
+    return unit_si_value(unit_spelt(d, spelling), value);
 }
 
 const char *unit_si(unit_dimension d)
@@ -292,7 +324,7 @@ const char *unit_si(unit_dimension d)
 
 double unit_from_si(unit_dimension d, const char *spelling, double si)
 {
-    const unit *u = spelt(d, spelling);
+    const unit *u = unit_spelt(d, spelling);
     return u == NULL ? (double)NAN : si / u->factor - u->offset;
 }
 
@@ -305,14 +337,6 @@ const char *unit_refusal(const char *text, size_t length)
     return NULL;
 }
 
-const unit *unit_listed(unit_dimension d, size_t index)
-{
-    for (size_t i = 0; i < UNITS; i++)
-        if (table[i].dimension == d && index-- == 0)
-            return &table[i];
-    return NULL;
-}
-
 /* Before an item of "a, b or c"; `left` counts those still to come after it. */
 static const char *joint(const char *before, size_t left)
 {
@@ -321,13 +345,15 @@ static const char *joint(const char *before, size_t left)
 
 void unit_accepted(unsigned dimensions, char *out, size_t size)
 {
+    const unit *u;
     size_t left = 0;
     out[0] = '\0';
-    for (size_t i = 0; i < UNITS; i++)
-        left += (dimensions & UNIT_OF(table[i].dimension)) != 0;
-    for (size_t i = 0; i < UNITS; i++)
-        if ((dimensions & UNIT_OF(table[i].dimension)) != 0)
-            text_add(out, size, "%s%s", joint(out, --left), table[i].spellings[0]);
+    for (unsigned d = 0; d < DIM_COUNT; d++)
+        for (size_t i = 0; (dimensions & UNIT_OF(d)) != 0 && unit_listed((unit_dimension)d, i) != NULL; i++)
+            left++;
+    for (unsigned d = 0; d < DIM_COUNT; d++)
+        for (size_t i = 0; (dimensions & UNIT_OF(d)) != 0 && (u = unit_listed((unit_dimension)d, i)) != NULL; i++)
+            text_add(out, size, "%s%s", joint(out, --left), u->spellings[0]);
 }
 
 void unit_describe(unsigned dimensions, char *out, size_t size)

@@ -27,8 +27,11 @@ typedef struct {
     const char *spellings[UNIT_SPELLINGS]; /* the first is the one to print; NULL after the last */
 } unit;
 
-/* Value in SI of `value` in the unit of that spelling (exactly, as in the table). NaN when the spelling is not of that
-   dimension. */
+/* The unit of that spelling (exactly, as in the table); NULL when it is not of that dimension. And a value of it in SI; NaN of NULL. */
+const unit *unit_spelt(unit_dimension d, const char *spelling);
+double unit_si_value(const unit *u, double value);
+
+/* Both at once. */
 double unit_to_si(unit_dimension d, const char *spelling, double value);
 const char *unit_si(unit_dimension d); /* "kg/m3"; NULL for a ratio or a bare number */
 double unit_from_si(unit_dimension d, const char *spelling, double si);

@@ -5,22 +5,6 @@
 /* Longer words get no suggestion. */
 #define WORD_MAX 40
 
-size_t words_blank(const char *at, const char *end)
-{
-    if (at == end)
-        return 0;
-    if (*at == ' ' || *at == '\t')
-        return 1;
-    return end - at >= 2 && memcmp(at, "\u00a0", 2) == 0 ? 2 : 0;
-}
-
-const char *words_skip(const char *at, const char *end)
-{
-    for (size_t n; (n = words_blank(at, end)) > 0;)
-        at += n;
-    return at;
-}
-
 const char *words_trim(const char *at, const char *end)
 {
     for (;;) {
@@ -53,14 +37,14 @@ static const char *after(const char *at, const char *end, const char *words)
     return at;
 }
 
-bool words_same(const char *text, size_t length, const char *words)
+bool words_same_whole(const char *text, size_t length, const char *words)
 {
     const char *at = words_skip(text, text + length);
     const char *end = words_trim(at, text + length);
     return after(at, end, words) == end;
 }
 
-size_t words_taken(const char *at, const char *end, const char *words)
+size_t words_taken_whole(const char *at, const char *end, const char *words)
 {
     const char *rest = after(at, end, words);
     if (rest == NULL)
@@ -100,20 +84,24 @@ static size_t plain(const char *text, size_t length, char out[WORD_MAX])
     return n;
 }
 
-/* Insertions, deletions, substitutions and swaps of neighbours that turn a into b (optimal string alignment). */
-static size_t distance(const char *a, size_t na, const char *b, size_t nb)
+/* Insertions, deletions, substitutions and swaps of neighbours that turn a into b (optimal string alignment); `most` where they are as
+   many or more. Each moves one letter at most: further than that from the diagonal nothing is worked out. */
+static size_t distance(const char *a, size_t na, const char *b, size_t nb, size_t most)
 {
     size_t rows[3][WORD_MAX + 1] = {{0}};
     size_t *before = rows[0], *last = rows[1], *row = rows[2];
     for (size_t j = 0; j <= nb; j++)
         last[j] = j;
     for (size_t i = 1; i <= na; i++) {
-        row[0] = i;
-        for (size_t j = 1; j <= nb; j++) {
+        size_t from = i >= most ? i - most + 1 : 1, to = least(nb, i + most - 1);
+        row[from - 1] = from > 1 ? most : i;
+        for (size_t j = from; j <= to; j++) {
             row[j] = least(least(last[j], row[j - 1]) + 1, last[j - 1] + (a[i - 1] != b[j - 1]));
             if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
                 row[j] = least(row[j], before[j - 2] + 1);
         }
+        if (to < nb)
+            row[to + 1] = most;
         size_t *spare = before;
         before = last;
         last = row;
@@ -132,9 +120,9 @@ void words_consider(words_nearest *n, const char *candidate)
 {
     char a[WORD_MAX], b[WORD_MAX];
     size_t na = plain(n->text, n->length, a), nb = plain(candidate, strlen(candidate), b);
-    if (na == 0 || nb == 0)
+    if (na == 0 || nb == 0 || na >= nb + n->distance || nb >= na + n->distance)
         return;
-    size_t d = distance(a, na, b, nb);
+    size_t d = distance(a, na, b, nb, n->distance);
     if (d < n->distance) {
         n->distance = d;
         n->word = candidate;

@@ -31,6 +31,8 @@ static size_t doing_of(reword *w, const action_type **type)
     size_t at = 0;
     *type = NULL;
     for (size_t n; (n = reword_word(w, &at)) > 0; at += n) {
+        if (!words_letter(w->text[at]))
+            continue;
         pour_add_first(w, at);
         habit_replace(w, at, HABIT_ACT);
         *type = act_at(w, at);

@@ -99,6 +99,8 @@ static void parts(reword *w, size_t at)
 {
     bool shaped = false;
     for (size_t n; (n = reword_word(w, &at)) > 0; at += n) {
+        if (!words_letter(w->text[at]))
+            continue;
         habit_replace(w, at, HABIT_LOAD);
         n = reword_word(w, &at);
         bool shape = !shaped && shape_at(w, at), named = reword_taken(w, at, "as") > 0;

@@ -7,9 +7,12 @@
 
 const char *cursor_comment(const char *at, const char *end)
 {
-    for (const char *c = at; c < end; c++)
-        if (*c == '#' && (c == at || words_trim(at, c) != c))
+    const char *c = at;
+    while (c < end && (c = memchr(c, '#', (size_t)(end - c))) != NULL) {
+        if (c == at || words_blank(c - 1, end) > 0 || (c - at >= 2 && words_blank(c - 2, c) == 2))
             return c;
+        c++;
+    }
     return end;
 }
 

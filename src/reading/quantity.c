@@ -482,17 +482,18 @@ static bool is_end(quantity *q, double end)
 bool quantity_within(const cursor *c, const char *what, quantity *q, const bounds *b)
 {
     const char *spelling = b->unit != NULL ? b->unit : "", *gap = b->unit != NULL ? " " : "";
-    double low = b->unit != NULL ? unit_to_si(q->dimension, b->unit, b->low) : b->low;
-    double high = b->unit != NULL ? unit_to_si(q->dimension, b->unit, b->high) : b->high;
+    const unit *u = b->unit != NULL ? unit_spelt(q->dimension, b->unit) : NULL;
+    double low = b->unit != NULL ? unit_si_value(u, b->low) : b->low;
+    double high = b->unit != NULL ? unit_si_value(u, b->high) : b->high;
     if (is_end(q, low) || is_end(q, high) || (q->si > low && q->si < high))
         return true;
     char own[80] = "";
     bool in_another = q->unit != NULL && b->unit != NULL &&
                       unit_to_si(q->dimension, b->unit, 1) != unit_to_si(q->dimension, q->unit->spellings[0], 1);
     if (in_another) {
-        const char *u = q->unit->spellings[0];
-        snprintf(own, sizeof own, " (%.4g %s to %.4g %s)", unit_from_si(q->dimension, u, low), u,
-                 unit_from_si(q->dimension, u, high), u);
+        const char *its = q->unit->spellings[0];
+        snprintf(own, sizeof own, " (%.4g %s to %.4g %s)", unit_from_si(q->dimension, its, low), its,
+                 unit_from_si(q->dimension, its, high), its);
     }
     return cursor_error(c, q->text, "'%s' must be between %.10g%s%s and %.10g%s%s, got '%s'%s", what, b->low, gap, spelling,
                         b->high, gap, spelling, words_quoted(q->text, q->length).text, own);
@@ -503,8 +504,10 @@ words_quote quantity_echo(const quantity *q)
     words_quote as_written = words_quoted(q->text, q->length), echo = {""};
     unsigned whole, part, of;
     int used = 0;
-    if (strchr(as_written.text, '/') == NULL || sscanf(as_written.text, "%6u %6u/%6u%n", &whole, &part, &of, &used) != 3 ||
-        of == 0)
+    size_t first = digits(as_written.text, as_written.text + strlen(as_written.text));
+    bool fraction_alone = as_written.text[first] == '/';
+    if (fraction_alone || strchr(as_written.text, '/') == NULL ||
+        sscanf(as_written.text, "%6u %6u/%6u%n", &whole, &part, &of, &used) != 3 || of == 0)
         return as_written;
     TEXT_ADD(echo.text, "%.6g%s", whole + (double)part / of, as_written.text + used);
     return echo;

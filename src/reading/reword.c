@@ -2,8 +2,6 @@
 
 #include <string.h>
 
-#include "base/words.h"
-
 bool reword_begin(reword *w, const cursor *c)
 {
     size_t length = (size_t)(c->end - c->at);
@@ -45,11 +43,6 @@ size_t reword_word(const reword *w, size_t *at)
     while (stop < end && *stop != ',' && words_blank(stop, end) == 0)
         stop++;
     return (size_t)(stop - start);
-}
-
-size_t reword_taken(const reword *w, size_t at, const char *words)
-{
-    return words_taken(w->text + at, w->text + w->length, words);
 }
 
 bool reword_number_at(const reword *w, size_t at)

@@ -3,6 +3,7 @@
 #ifndef READING_REWORD_H
 #define READING_REWORD_H
 
+#include "base/words.h"
 #include "reading/cursor.h"
 
 #define REWORD_MAX ((size_t)1000) /* bytes: what is longer is read as it stands */
@@ -25,8 +26,13 @@ void reword_replace(reword *w, size_t at, size_t length, const char *with);
 /* The next word from `at` on: passes blanks; a comma is a word of its own, any other ends before a blank or comma. Its length;
    0 at the end. */
 size_t reword_word(const reword *w, size_t *at);
-size_t reword_taken(const reword *w, size_t at, const char *words); /* as words_taken */
-bool reword_number_at(const reword *w, size_t at);                  /* blanks passed: a digit */
+bool reword_number_at(const reword *w, size_t at); /* blanks passed: a digit */
+
+/* As words_taken. */
+static inline size_t reword_taken(const reword *w, size_t at, const char *words)
+{
+    return words_taken(w->text + at, w->text + w->length, words);
+}
 
 /* Where it was changed, the cursor reads the new text from here on. */
 void reword_finish(reword *w, cursor *c);

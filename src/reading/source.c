@@ -85,7 +85,7 @@ static bool is_refused(const char *at, size_t length)
 static size_t plain(const char *text, size_t length)
 {
     size_t n = 0;
-    while (n < length && text[n] >= ' ' && text[n] <= '~')
+    while (n < length && (unsigned char)(text[n] - ' ') <= '~' - ' ')
         n++;
     return n;
 }
