@@ -260,13 +260,20 @@ static size_t spelling_length(const char *spelling, const char *text, const char
     return unit_ends(at, end) ? (size_t)(at - text) : 0;
 }
 
-/* Anything but a sign begins as its spelling does. */
-static size_t longest_spelling(const unit *u, const char *text, const char *end)
+/* What every spelling of a text begins with. */
+static char first_letter(const char *text, const char *end)
 {
-    signed char first = (signed char)*text;
+    for (size_t i = 0; i < sizeof signs / sizeof signs[0]; i++)
+        if (*text == signs[i].sign[0] && begins(text, end, signs[i].sign))
+            return signs[i].reads[0];
+    return *text;
+}
+
+static size_t longest_spelling(const unit *u, char first, const char *text, const char *end)
+{
     size_t longest = 0;
     for (size_t i = 0; i < UNIT_SPELLINGS && u->spellings[i] != NULL; i++) {
-        size_t found = *u->spellings[i] == first || first < 0 ? spelling_length(u->spellings[i], text, end) : 0;
+        size_t found = u->spellings[i][0] == first ? spelling_length(u->spellings[i], text, end) : 0;
         if (found > longest)
             longest = found;
     }
@@ -282,9 +289,10 @@ const unit *unit_scan(unsigned dimensions, const char *text, size_t length, size
 {
     const unit *best = NULL, *u;
     size_t longest = 0;
+    char first = length > 0 ? first_letter(text, text + length) : '\0';
     for (unsigned d = 0; length > 0 && dimensions >> d != 0; d++)
         for (size_t i = 0; (dimensions & UNIT_OF(d)) != 0 && (u = unit_listed((unit_dimension)d, i)) != NULL; i++) {
-            size_t found = longest_spelling(u, text, text + length);
+            size_t found = longest_spelling(u, first, text, text + length);
             if (found > longest) {
                 best = u;
                 longest = found;

@@ -17,7 +17,7 @@ void bench_row(FILE *csv, const char *name, const char *what, double value);
 void bench_parts(void);                       /* what a look at the rates costs, and tolerance against work */
 void bench_runs(FILE *csv, const char *self); /* one run of each case, the likely one */
 void bench_one_run(const char *path);         /* all that `self --run path` does */
-void bench_reading(FILE *csv);                /* a scenario of a mebibyte */
+void bench_reading(FILE *csv);                /* scenarios up to a mebibyte */
 void bench_studies(FILE *csv);                /* on one thread and on two */
 
 #endif

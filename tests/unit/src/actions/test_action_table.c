@@ -44,6 +44,8 @@ static const struct {
 } written[] = {
     {"load 100 lb, plate 1/4 in, lowered over 12 s", "100 lb of 1/4 in plate", BOIL_ACTION_LOAD, 12},
     {"load 100 lb iron, bar 1 in, as A", "100 lb of 1 in iron bar (A)", BOIL_ACTION_LOAD, (double)NAN},
+    {"load 1 1/4 lb, plate 1/4 in", "1.25 lb of 1/4 in plate", BOIL_ACTION_LOAD, (double)NAN},
+    {"load 1234567/8 lb, plate 1/4 in", "1234567/8 lb of 1/4 in plate", BOIL_ACTION_LOAD, (double)NAN},
     {"lift", "lift everything", BOIL_ACTION_LIFT, 0},
     {"lift rack 3", "lift rack 3", BOIL_ACTION_LIFT, 0},
     {"water 2 gal over 4 min", "2 gal of water over 4 min", BOIL_ACTION_WATER, 240},
@@ -122,6 +124,38 @@ static void an_unknown_act_is_told_all_that_are_known(void **state)
     bench_close(&b);
 }
 
+/* Each as it stands the first time, in whatever case and however many blanks the next. */
+static int name_read(bench *b, load_names *names, const char *text)
+{
+    cursor c = {&b->messages, &b->source, 1, text, text + strlen(text)};
+    return load_names_read(names, &c);
+}
+
+static void every_name_is_found_again(void **state)
+{
+    bench b;
+    load_names names = {0};
+    char text[40];
+    (void)state;
+    bench_read(&b, "lift");
+    for (int i = 1; i <= LOAD_NAMES_MAX; i++) {
+        snprintf(text, sizeof text, "Rack %d b", i);
+        assert_int_equal(name_read(&b, &names, text), i);
+    }
+    for (int i = 1; i <= LOAD_NAMES_MAX; i++) {
+        snprintf(text, sizeof text, "  raCK \t %d  B ", i);
+        assert_int_equal(name_read(&b, &names, text), i);
+    }
+    assert_int_equal(b.messages.count, 0);
+    assert_int_equal(name_read(&b, &names, "rack 1 bb"), 0);
+    assert_int_equal(b.messages.count, 1);
+    assert_non_null(strstr(b.messages.list[0].text, "more than 1000 names"));
+    assert_int_equal(name_read(&b, &names, "rack 7 b"), 7);
+    assert_string_equal(load_names_word(&names, 7), "Rack 7 b");
+    load_names_free(&names);
+    bench_close(&b);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
@@ -129,6 +163,7 @@ int main(void)
         cmocka_unit_test(a_row_is_whole),
         cmocka_unit_test(words_of_additions_are_their_keywords),
         cmocka_unit_test(an_unknown_act_is_told_all_that_are_known),
+        cmocka_unit_test(every_name_is_found_again),
     };
     return cmocka_run_group_tests(tests, NULL, NULL);
 }

@@ -109,6 +109,29 @@ static void the_nearest_word_is_suggested(void **state)
     assert_string_equal(words_suggestion(&n).text, "; did you mean 'depth'?");
 }
 
+/* Whether it is taken where no more than so many are allowed: of a few only those near the diagonal are worked out. */
+static void no_word_is_nearer_than_it_is(void **state)
+{
+    (void)state;
+    static const char *const pairs[][2] = {
+        {"dpeth", "depth"},    {"deptht", "depth"}, {"xdepth", "depth"},  {"ca", "abc"},
+        {"kitten", "sitting"}, {"ab", "cd"},        {"abcdef", "fedcba"}, {"rack one two", "two one"},
+        {"badcfe", "abcdef"},  {"x", "abcdefgh"},   {"abcdefgh", "h"}};
+    for (size_t i = 0; i < sizeof pairs / sizeof pairs[0]; i++) {
+        const char *written = pairs[i][0], *known = pairs[i][1];
+        for (size_t most = 1; most <= 12; most++) {
+            words_nearest n = {.text = written, .length = strlen(written), .distance = most};
+            words_consider(&n, known);
+            bool nearer = steps(written, known) < most;
+            assert_int_equal(n.distance, nearer ? steps(written, known) : most);
+            assert_ptr_equal(n.word, nearer ? known : NULL);
+        }
+    }
+    assert_int_equal(steps("badcfe", "abcdef"), 3);
+    assert_int_equal(steps("x", "abcdefgh"), 8);
+    assert_int_equal(steps("abcdefgh", "h"), 7);
+}
+
 /* Of forty letters it is still compared, of more it is no slip of any word. */
 static void long_words_get_no_suggestion(void **state)
 {
@@ -129,7 +152,8 @@ int main(void)
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(blanks_at_either_end_do_not_count), cmocka_unit_test(blanks_between_count_as_one),
         cmocka_unit_test(a_word_is_taken_up_to_its_end),     cmocka_unit_test(a_quote_is_cut_between_characters),
-        cmocka_unit_test(the_nearest_word_is_suggested),     cmocka_unit_test(long_words_get_no_suggestion),
+        cmocka_unit_test(the_nearest_word_is_suggested),     cmocka_unit_test(no_word_is_nearer_than_it_is),
+        cmocka_unit_test(long_words_get_no_suggestion),
     };
     return cmocka_run_group_tests_name("words", tests, NULL, NULL);
 }

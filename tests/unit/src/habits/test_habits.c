@@ -328,11 +328,35 @@ static void every_shape_is_understood(void **state)
     assert_true(shapes > 10);
 }
 
+/* Each in every place where it may stand, in small letters and in large. */
+static void every_word_is_replaced_where_it_stands(void **state)
+{
+    (void)state;
+    const char *typed, *read;
+    unsigned where, all = 0;
+    for (size_t i = 0; habit_listed(i, &typed, &read, &where); i++)
+        for (unsigned place = HABIT_WHEN; place <= HABIT_VALUE; place *= 2)
+            for (int large = 0; large < 2; large++) {
+                reword w;
+                char line[60], want[60];
+                snprintf(line, sizeof line, "%s 1", typed);
+                snprintf(want, sizeof want, "%s%s1", read, read[0] != '\0' ? " " : "");
+                line[0] = (char)(large ? line[0] - 'a' + 'A' : line[0]);
+                assert_true(reword_begin(&w, &(cursor){.at = line, .end = line + strlen(line)}));
+                bool stands = (where & place) != 0;
+                all |= where;
+                assert_true(habit_replace(&w, 0, place) == stands);
+                assert_string_equal(w.text, stands ? want : line);
+            }
+    assert_int_equal(all, 2 * HABIT_VALUE - 1);
+}
+
 int main(void)
 {
     const struct CMUnitTest tests[] = {
         cmocka_unit_test(every_habit_is_understood_or_answered),
         cmocka_unit_test(every_shape_is_understood),
+        cmocka_unit_test(every_word_is_replaced_where_it_stands),
     };
     return cmocka_run_group_tests(tests, scratch_begin, scratch_end);
 }
