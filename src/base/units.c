@@ -222,10 +222,9 @@ static bool begins(const char *at, const char *end, const char *with)
 static bool step(const char **at, const char *end, const char **spelling)
 {
     char c = *at < end ? **at : '\0';
-    if (c > ' ' && c <= '~' && c == **spelling) {
+    if (c > ' ' && c <= '~') {
         (*at)++;
-        (*spelling)++;
-        return true;
+        return c == *(*spelling)++;
     }
     bool is_sign = *at < end && ((unsigned char)**at & 0x80) != 0;
     for (size_t i = 0; i < sizeof signs / sizeof signs[0] && is_sign; i++)

@@ -30,8 +30,10 @@ static const char *after(const char *at, const char *end, const char *words)
             if (words_blank(at, end) == 0)
                 return NULL;
             at = words_skip(at, end);
-        } else if (at == end || lower(*at++) != lower(*words)) {
+        } else if (at == end || (*at != *words && lower(*at) != lower(*words))) {
             return NULL;
+        } else {
+            at++;
         }
     }
     return at;
