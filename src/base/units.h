@@ -27,11 +27,11 @@ typedef struct {
     const char *spellings[UNIT_SPELLINGS]; /* the first is the one to print; NULL after the last */
 } unit;
 
-/* The unit of that spelling (exactly, as in the table); NULL when it is not of that dimension. And a value of it in SI; NaN of NULL. */
+/* The unit of that spelling (exactly, as in the table); NULL when it is not of that dimension. */
 const unit *unit_spelt(unit_dimension d, const char *spelling);
-double unit_si_value(const unit *u, double value);
+double unit_si_value(const unit *u, double value); /* of so many of it; NaN of NULL */
 
-/* Both at once. */
+/* Value in SI of `value` in the unit of that spelling, as by these two. NaN when it is not of that dimension. */
 double unit_to_si(unit_dimension d, const char *spelling, double value);
 const char *unit_si(unit_dimension d); /* "kg/m3"; NULL for a ratio or a bare number */
 double unit_from_si(unit_dimension d, const char *spelling, double si);

@@ -86,8 +86,8 @@ static size_t plain(const char *text, size_t length, char out[WORD_MAX])
     return n;
 }
 
-/* Insertions, deletions, substitutions and swaps of neighbours that turn a into b (optimal string alignment); `most` where they are as
-   many or more. Each moves one letter at most: further than that from the diagonal nothing is worked out. */
+/* Insertions, deletions, substitutions and swaps of neighbours that turn a into b (optimal string alignment); `most` or more
+   where there are as many. Each moves by one letter: further than `most` from the diagonal nothing need be worked out. */
 static size_t distance(const char *a, size_t na, const char *b, size_t nb, size_t most)
 {
     size_t rows[3][WORD_MAX + 1] = {{0}};

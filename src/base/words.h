@@ -33,14 +33,14 @@ static inline bool words_letter(char c)
     return (c | ' ') >= 'a' && (c | ' ') <= 'z';
 }
 
-/* By its first letter, small or large, which decides for nearly all that a text is compared with. What may be a blank, or beyond ASCII,
-   and signs that count as alike are told apart by the whole. */
+/* By its first letter, small or large, which decides for nearly all that a text is compared with. What may be a blank or is
+   beyond ASCII, and signs that count as alike here, are told apart by the whole. */
 static inline bool words_may_begin(const char *at, const char *end, const char *words)
 {
     return at < end && (((*at ^ *words) & ~' ') == 0 || (signed char)*at <= ' ');
 }
 
-/* The same whatever the first letter. */
+/* What words_same and words_taken say, whatever the first letter. */
 bool words_same_whole(const char *text, size_t length, const char *words);
 size_t words_taken_whole(const char *at, const char *end, const char *words);
 
